@@ -1,0 +1,70 @@
+package stitch
+
+// Compress returns the shortest honest way to write the runs: one row of the
+// same operations in the same order. Neighbouring runs of one operation are
+// joined; then repeated stretches become groups, and a run may be shared out
+// between a group and what stands beside it, so that
+//
+//	k5, k2tog, k8, k2tog, k8, k2tog, k8, k2tog, k13
+//
+// becomes "k5, [k2tog, k8] 4 times, k5". Groups nest at most one deep, brackets
+// around a single operation counted: a group is then folded within, or taken for
+// one piece in a larger group, whichever is shorter. The text is never longer
+// than that of the joined runs.
+//
+// Method: own derivation. A dynamic program from the end of the row, whose cost
+// is the length of the text, finds the groups of one level; see folder. It is
+// run with three bounds on the length of a group, so that short groups get
+// their chance within long ones, and the shortest text is kept, the first among
+// equals. With one level the text was the shortest there is in every case tried
+// against a full search. The second level is sought after the first, not
+// together with it: it is short, not always the shortest.
+//
+// The work is proportional to the number of runs. Runs with a count below 1 are
+// nothing and are dropped. More runs than MaxOperations are only joined: no row
+// may hold them.
+func Compress(runs []Run) Row {
+	var merged []Run
+	for _, r := range runs {
+		merged = appendRun(merged, r.Op, r.Count)
+	}
+	tokens := make([]token, 0, len(merged))
+	for _, r := range merged {
+		tokens = append(tokens, runToken(r))
+	}
+	best := stepsOf(tokens)
+	if len(merged) > MaxOperations {
+		return Row{Steps: best}
+	}
+	for i, period := range [3]int{maxPeriod, maxPeriod / 4, maxPeriod / 16} {
+		steps := nest(fold(tokens, period, true))
+		if i == 0 || stepsWidth(steps) < stepsWidth(best) {
+			best = steps
+		}
+	}
+	return Row{Steps: best}
+}
+
+// nest takes steps with groups one deep and groups once more: first the groups
+// among their neighbours, then the runs within each group still without groups.
+func nest(steps []Step) []Step {
+	keys := make(map[string]int)
+	tokens := make([]token, 0, len(steps))
+	for _, s := range steps {
+		if s.Group == nil {
+			tokens = append(tokens, runToken(Run{s.Op, s.Count}))
+			continue
+		}
+		tokens = append(tokens, groupToken(s, keys))
+	}
+	if len(keys) == 0 {
+		return steps
+	}
+	steps = fold(tokens, maxPeriod, false)
+	for i, s := range steps {
+		if tokens, ok := innerTokens(s); ok {
+			steps[i].Group = fold(tokens, maxPeriod, false)
+		}
+	}
+	return steps
+}

@@ -1,0 +1,243 @@
+package stitch
+
+// do works op once, by its own rules rather than by the table of operations.
+func (w *worker) do(op Op) *RowError {
+	if w.ops++; w.ops > MaxOperations {
+		return w.fault(op, 0, ReasonTooLarge)
+	}
+	var fault *RowError
+	switch op {
+	case Knit, Purl, KnitTbl, PurlTbl:
+		fault = w.together(op, 1, 1)
+	case K2tog, SSK, P2tog, SSP, SKP:
+		fault = w.together(op, 2, 1)
+	case K3tog, SSSK, P3tog, SSSP, CDD, SK2P:
+		fault = w.together(op, 3, 1)
+	case KFB, PFB:
+		fault = w.together(op, 1, 2)
+	case BindOff:
+		fault = w.bindOff()
+	case Slip:
+		fault = w.slip()
+	case KnitDouble, PurlDouble, KnitWrapped, PurlWrapped:
+		fault = w.resolve(op)
+	case MakeDouble:
+		fault = w.makeDouble()
+	case ShortRowYO:
+		fault = w.shortRowYO()
+	case M1, M1L, M1R, M1P, M1LP, M1RP:
+		fault = w.makeOne(op)
+	case YO:
+		if w.StitchCount() == 0 {
+			return w.fault(op, 0, ReasonNoStrand)
+		}
+		w.put(loop{height: w.level()}, true)
+	case CastOn:
+		w.put(loop{}, false)
+		w.strand = strandNone
+	case PlaceMarker, SlipMarker:
+	case Turn, WrapTurn:
+		return w.fault(op, 0, ReasonTurnInside)
+	default:
+		return w.fault(op, 0, ReasonMalformed)
+	}
+	if fault == nil && len(w.right)-w.base > MaxStitches {
+		return w.fault(op, 0, ReasonTooLarge)
+	}
+	return fault
+}
+
+// put places a loop at the tip of the right needle; worked says that yarn was
+// drawn through to make it.
+func (w *worker) put(l loop, worked bool) {
+	w.right = append(w.right, l)
+	w.worked = worked
+}
+
+// take removes the loop at the tip of the left needle. What lies between the
+// tips is then the strand beyond it.
+func (w *worker) take() loop {
+	l := *w.left.tip()
+	w.left = w.left[:len(w.left)-1]
+	w.strand = strandWhole
+	return l
+}
+
+// next returns the loop at the tip of the left needle, or a fault if there is none.
+func (w *worker) next(op Op) (loop, *RowError) {
+	if len(w.left) == 0 {
+		return loop{}, w.fault(op, 1, ReasonMissing)
+	}
+	return *w.left.tip(), nil
+}
+
+// together works n loops as one and leaves that many, one row above the highest.
+func (w *worker) together(op Op, n, leaves int) *RowError {
+	if len(w.left) < n {
+		return w.fault(op, n, ReasonMissing)
+	}
+	taken := w.left[len(w.left)-n:]
+	if reason := w.unfit(op, taken); reason != "" {
+		return w.fault(op, n, reason)
+	}
+	top := taken[0].height
+	for range n {
+		top = max(top, w.take().height)
+	}
+	for range leaves {
+		w.put(loop{height: top + 1}, true)
+	}
+	return nil
+}
+
+// unfit says why the loops, the first to be worked last in the slice, cannot be
+// worked together by op. A wrapped or double stitch must be worked on its own
+// first, with its wrap or both its legs: no decrease swallows one. A short-row
+// yarn over must be worked together with the stitch that its turn left unworked,
+// in such a way that this stitch hides it from the right side.
+func (w *worker) unfit(op Op, taken needle) Reason {
+	overs := 0
+	for _, l := range taken {
+		switch {
+		case l.kind == doubleLoop:
+			return ReasonDouble
+		case l.wraps > 0:
+			return ReasonWrapped
+		case l.kind == shortYOLoop:
+			overs++
+		}
+	}
+	if overs == 0 {
+		return ""
+	}
+	if overs == 1 && len(taken) == 2 {
+		first, second := taken[1], taken[0]
+		// The stitch left unworked lies beyond the yarn over as seen from the
+		// rows that are turned there: it comes after the yarn over on the other
+		// side, and before it on the side that the yarn over was made on.
+		after := first.kind == shortYOLoop && first.madeOn != w.side
+		before := second.kind == shortYOLoop && second.madeOn == w.side
+		switch op {
+		case K2tog:
+			if after && w.side == RightSide {
+				return ""
+			}
+		case SSP:
+			if after && w.side == WrongSide {
+				return ""
+			}
+		case SSK:
+			if before && w.side == RightSide {
+				return ""
+			}
+		case P2tog:
+			if before && w.side == WrongSide {
+				return ""
+			}
+		}
+	}
+	return ReasonYarnOver
+}
+
+// bindOff takes one stitch off and leaves none, as the table counts it: the
+// stitch passed over the next one and the last one fastened off come to the same.
+func (w *worker) bindOff() *RowError {
+	l, fault := w.next(BindOff)
+	if fault != nil {
+		return fault
+	}
+	if reason := w.unfit(BindOff, needle{l}); reason != "" {
+		return w.fault(BindOff, 1, reason)
+	}
+	w.boundOff = append(w.boundOff, int(w.take().height))
+	w.strand = strandNone
+	w.worked = false
+	return nil
+}
+
+// slip moves any loop as it is.
+func (w *worker) slip() *RowError {
+	if _, fault := w.next(Slip); fault != nil {
+		return fault
+	}
+	w.put(w.take(), false)
+	return nil
+}
+
+// resolve works a double stitch, or a wrapped one with all its wraps.
+func (w *worker) resolve(op Op) *RowError {
+	l, fault := w.next(op)
+	if fault != nil {
+		return fault
+	}
+	double := op == KnitDouble || op == PurlDouble
+	switch {
+	case double && l.kind != doubleLoop:
+		return w.fault(op, 1, ReasonNotDouble)
+	case !double && l.wraps == 0:
+		return w.fault(op, 1, ReasonNotWrapped)
+	}
+	w.put(loop{height: w.take().height + 1}, true)
+	return nil
+}
+
+// atTurn reports whether nothing has been worked since a Turn.
+func (w *worker) atTurn() bool { return w.turned && w.ops == 1 }
+
+// makeDouble pulls the first stitch after a turn up into a double stitch.
+func (w *worker) makeDouble() *RowError {
+	l, fault := w.next(MakeDouble)
+	if fault != nil {
+		return fault
+	}
+	if !w.atTurn() {
+		return w.fault(MakeDouble, 1, ReasonNotAtTurn)
+	}
+	if reason := w.unfit(MakeDouble, needle{l}); reason != "" {
+		return w.fault(MakeDouble, 1, reason)
+	}
+	l = w.take()
+	l.kind = doubleLoop
+	w.put(l, false)
+	return nil
+}
+
+// shortRowYO lays the yarn over the right needle at once after a turn.
+func (w *worker) shortRowYO() *RowError {
+	switch {
+	case !w.atTurn() || len(w.left) == 0:
+		return w.fault(ShortRowYO, 0, ReasonNotAtTurn)
+	case len(w.right) == 0:
+		return w.fault(ShortRowYO, 0, ReasonNoStrand) // no stitch to work it together with
+	}
+	w.put(loop{height: w.right.tip().height, kind: shortYOLoop, madeOn: w.side}, false)
+	return nil
+}
+
+// makeOne lifts the strand between the tips of the needles and works it.
+func (w *worker) makeOne(op Op) *RowError {
+	edge := len(w.left) == 0 || len(w.right) == 0
+	switch {
+	case w.StitchCount() == 0, edge && w.style == Flat, w.strand == strandNone:
+		return w.fault(op, 0, ReasonNoStrand)
+	case w.strand == strandLifted:
+		return w.fault(op, 0, ReasonStrandUsed)
+	}
+	w.put(loop{height: w.level()}, true)
+	w.strand = strandLifted
+	return nil
+}
+
+// level returns the height of a new loop between the needles: that of the stitch
+// just worked, otherwise one row above the next, otherwise that of the last.
+func (w *worker) level() int32 {
+	switch {
+	case w.worked:
+		return w.right.tip().height
+	case len(w.left) > 0:
+		return w.left.tip().height + 1
+	case len(w.right) > 0:
+		return w.right.tip().height
+	}
+	return 0
+}

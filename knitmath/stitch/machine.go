@@ -1,0 +1,172 @@
+package stitch
+
+import "slices"
+
+// Style says whether the work is turned at the end of each row.
+type Style uint8
+
+// The two ways to knit.
+const (
+	Flat Style = iota
+	InTheRound
+)
+
+// Machine knits rows stitch by stitch. It knows which loops are on which needle
+// and what each of them is, and refuses whatever hands could not do; it works
+// out nothing in advance and shares no code with what plans or counts rows.
+//
+// The zero Machine is a flat one with empty needles. A call that returns an
+// error leaves the machine as it was before the call.
+//
+// In flat work a row takes every stitch of the left needle, and the work is
+// turned; or the row ends with a turn, and the stitches it did not reach stay on
+// what is now the right needle until a later row works past the turn. "To end",
+// "to last n" and the check for unworked stitches always mean the left needle.
+//
+// In the round a round takes every stitch, the side does not change, and the
+// next round begins where this one did. A round may be left by a turn; the rows
+// that follow go to and fro between the beginning of the round and that turn.
+// Every row on the wrong side must then end with a turn, at the latest at the
+// beginning of the round: working on backwards across the beginning of the round
+// is refused. The next row on the right side that reaches the end closes the round.
+//
+// Heights, in rows under a stitch: knitting and purling add one; slipping,
+// wrapping and making a double stitch add none; a decrease stands one row above
+// the highest stitch in it; kfb leaves two stitches one row higher; a make one
+// or yarn over stands level with the stitch just worked, or, where none was
+// (the first place of a row, or after a slipped or cast-on stitch), one row
+// above the next; a short-row yarn over has the height of the stitch the turn
+// left unworked, so that working the two together adds one row to it; a stitch
+// cast on has none.
+//
+// Not followed: markers; and a hole left by binding off in the middle of a row,
+// which later rows cross as if the stitches beside it were neighbours.
+type Machine struct {
+	style       Style
+	left, right needle
+	boundOff    []int
+	side        Side
+	rows        int
+	turned      bool // the last row ended with Turn
+	strand      strand
+}
+
+// strand is what lies between the tips of the two needles.
+type strand uint8
+
+const (
+	strandWhole  strand = iota
+	strandLifted        // already used by a make one
+	strandNone          // bound off, cast on, or not yet joined here
+)
+
+// NewMachine returns a machine with empty needles.
+func NewMachine(style Style) *Machine { return &Machine{style: style} }
+
+// CastOn casts n stitches on to empty needles; the first row is a right-side
+// row. In the round the stitches are joined at once. n must be in
+// [1, MaxStitches].
+func (m *Machine) CastOn(n int) error {
+	fault := RowError{Row: m.rows, Op: CastOn, Left: len(m.left)}
+	switch {
+	case n < 1:
+		fault.Reason = ReasonMalformed
+	case n > MaxStitches:
+		fault.Reason = ReasonTooLarge
+	case m.StitchCount() > 0:
+		fault.Reason = ReasonNotPossible
+	default:
+		m.left = append(m.left[:0], make([]loop, n)...)
+		m.side, m.turned, m.strand = RightSide, false, strandNone
+		return nil
+	}
+	return &fault
+}
+
+// JoinInTheRound joins flat work into a round, with the right side facing, all
+// stitches on one needle and no short row open. Work in the round stays as it is.
+func (m *Machine) JoinInTheRound() error {
+	if m.style == InTheRound {
+		return nil
+	}
+	fault := RowError{Row: m.rows, Left: len(m.left)}
+	switch {
+	case m.ShortRowOpen():
+		fault.Reason = ReasonShortRow
+	case len(m.left) == 0 || m.side == WrongSide:
+		fault.Reason = ReasonNotPossible
+	default:
+		m.style, m.strand, m.turned = InTheRound, strandNone, false
+		return nil
+	}
+	return &fault
+}
+
+// Work works one row or round. Its error is a *RowError.
+func (m *Machine) Work(r Row) error {
+	before := *m
+	w := worker{Machine: m, base: len(m.right)}
+	if fault := w.row(r); fault != nil {
+		// Loops are only taken off the left needle and put on the right, and
+		// the one that is wrapped is wrapped last: the old ends of the slices
+		// give back the old needles.
+		*m = before
+		return fault
+	}
+	m.rows++
+	return nil
+}
+
+// StitchCount returns how many stitches are on both needles.
+func (m *Machine) StitchCount() int { return len(m.left) + len(m.right) }
+
+// ToWork returns how many stitches are on the left needle: those that the next
+// row can work.
+func (m *Machine) ToWork() int { return len(m.left) }
+
+// ShortRowOpen reports whether stitches wait on the right needle for a later row.
+func (m *Machine) ShortRowOpen() bool { return len(m.right) > 0 }
+
+// Side returns the side that faces in the next row.
+func (m *Machine) Side() Side { return m.side }
+
+// Style returns whether the work is flat or in the round.
+func (m *Machine) Style() Style { return m.style }
+
+// RowsWorked returns how many rows have been worked, short rows included.
+func (m *Machine) RowsWorked() int { return m.rows }
+
+// Heights returns the rows under each stitch in right-side order: index 0 is the
+// first stitch of a right-side row, the right-hand edge seen from the right
+// side. While a short row is open it covers the stitches of both needles.
+func (m *Machine) Heights() []int {
+	all := make([]int, 0, m.StitchCount())
+	for _, l := range m.right {
+		all = append(all, int(l.height))
+	}
+	for i := len(m.left) - 1; i >= 0; i-- {
+		all = append(all, int(m.left[i].height))
+	}
+	if m.side == WrongSide {
+		slices.Reverse(all)
+	}
+	return all
+}
+
+// Unresolved returns how many loops on the needles are wrapped stitches, double
+// stitches or short-row yarn overs.
+func (m *Machine) Unresolved() int {
+	n := 0
+	for _, both := range []needle{m.left, m.right} {
+		for _, l := range both {
+			if l.unresolved() {
+				n++
+			}
+		}
+	}
+	return n
+}
+
+// BoundOff returns the rows under each stitch bound off so far, in the order of
+// binding off; the edge itself is not counted as a row.
+func (m *Machine) BoundOff() []int { return slices.Clone(m.boundOff) }

@@ -1,0 +1,266 @@
+package stitch
+
+import (
+	"math/rand/v2"
+	"slices"
+	"testing"
+)
+
+// knit casts on and works the rows, all but the last of which must go well.
+func knit(t *testing.T, style Style, stitches int, rows ...Row) (*Machine, error) {
+	t.Helper()
+	m := NewMachine(style)
+	if err := m.CastOn(stitches); err != nil {
+		t.Fatal(err)
+	}
+	for i, r := range rows {
+		if err := m.Work(r); err != nil {
+			if i < len(rows)-1 {
+				t.Fatalf("%q: %v", r.Text(), err)
+			}
+			return m, err
+		}
+	}
+	return m, nil
+}
+
+func TestHeightsByHand(t *testing.T) {
+	kAll, pAll := RowOf(ToEnd(Knit)), RowOf(ToEnd(Purl))
+	cases := []struct {
+		name     string
+		style    Style
+		stitches int
+		rows     []Row
+		want     []int
+	}{
+		{"stocking stitch", Flat, 3, []Row{kAll, pAll, kAll}, []int{3, 3, 3}},
+		{"rounds", InTheRound, 3, []Row{kAll, kAll}, []int{2, 2, 2}},
+		// The slipped stitch begins the right-side row: it is the right-hand edge.
+		{"slip", Flat, 3, []Row{RowOf(Do(Slip, 1), ToEnd(Knit))}, []int{0, 1, 1}},
+		// On the wrong side the row begins at the left-hand edge.
+		{"slip on the wrong side", Flat, 3, []Row{kAll, RowOf(Do(Slip, 1), ToEnd(Purl))}, []int{2, 2, 1}},
+		// 0 and 1 rows lie under the two: the higher plus one.
+		{"decrease", Flat, 3, []Row{RowOf(Do(Slip, 1), ToEnd(Knit)), pAll, RowOf(Do(SSK, 1), Do(Knit, 1))}, []int{3, 3}},
+		{"decrease of a slipped and a worked one", Flat, 3, []Row{RowOf(Do(Slip, 2), Do(Knit, 1)), RowOf(Do(P2tog, 1), Do(Purl, 1))}, []int{1, 2}},
+		{"double decrease", Flat, 5, []Row{kAll, RowOf(Do(Purl, 1), Do(P3tog, 1), Do(Purl, 1))}, []int{2, 2, 2}},
+		{"kfb", Flat, 2, []Row{RowOf(Do(KFB, 1), Do(Knit, 1))}, []int{1, 1, 1}},
+		{"m1 after a knit stitch", Flat, 2, []Row{RowOf(Do(Knit, 1), Do(M1L, 1), Do(Knit, 1))}, []int{1, 1, 1}},
+		{"m1 after a slipped stitch", Flat, 2, []Row{RowOf(Do(Slip, 1), Do(M1L, 1), Do(Knit, 1))}, []int{0, 1, 1}},
+		{"yo at the edge", Flat, 2, []Row{kAll, RowOf(Do(YO, 1), Do(Purl, 2))}, []int{2, 2, 2}},
+		{"yo twice", Flat, 2, []Row{RowOf(Do(Knit, 1), Do(YO, 2), Do(Knit, 1))}, []int{1, 1, 1, 1}},
+		{"buttonhole", Flat, 5, []Row{
+			RowOf(Do(Knit, 2), Do(BindOff, 2), Do(Knit, 1)),
+			RowOf(Do(Purl, 1), Do(CastOn, 2), Do(Purl, 2)),
+		}, []int{2, 2, 0, 0, 2}},
+		// The first stitch has two rows more; what follows the gap goes by the next.
+		{"yo after a bound-off gap", Flat, 4, []Row{RowOf(Do(Knit, 1), Do(Turn, 1)), pAll,
+			RowOf(Do(Knit, 1), Do(BindOff, 1), Do(YO, 1), ToEnd(Knit))}, []int{3, 1, 1, 1}},
+		{"m1 as a round begins", InTheRound, 2, []Row{kAll, RowOf(Do(M1R, 1), ToEnd(Knit))}, []int{2, 2, 2}},
+		{"m1 as a round ends", InTheRound, 2, []Row{RowOf(ToEnd(Knit), Do(M1L, 1))}, []int{1, 1, 1}},
+		// Shoulder steps: 2 and 2 of 6 stitches bound off as rows begin.
+		{"bind off", Flat, 6, []Row{RowOf(Do(BindOff, 2), ToEnd(Knit)), RowOf(Do(BindOff, 2), ToEnd(Purl))}, []int{2, 2}},
+
+		// The three ways of turning, on either side. Six stitches.
+		{"wrap, right side", Flat, 6, []Row{
+			RowOf(Do(Knit, 4), Do(WrapTurn, 1)), // the fifth is wrapped
+			RowOf(Do(Purl, 4)),
+			RowOf(Do(Knit, 4), Do(KnitWrapped, 1), Do(Knit, 1)),
+		}, []int{3, 3, 3, 3, 1, 1}},
+		{"wrap, wrong side", Flat, 6, []Row{
+			kAll,
+			RowOf(Do(Purl, 4), Do(WrapTurn, 1)), // from the left edge 6, 5, 4, 3; the second is wrapped
+			RowOf(Do(Knit, 4)),
+			RowOf(Do(Purl, 4), Do(PurlWrapped, 1), Do(Purl, 1)),
+		}, []int{2, 2, 4, 4, 4, 4}},
+		{"double stitch, right side", Flat, 6, []Row{
+			RowOf(Do(Knit, 5), Do(Turn, 1)),
+			RowOf(Do(MakeDouble, 1), Do(Purl, 4)),
+			RowOf(Do(Knit, 4), Do(KnitDouble, 1), Do(Knit, 1)),
+		}, []int{3, 3, 3, 3, 2, 1}},
+		{"double stitch, wrong side", Flat, 6, []Row{
+			kAll,
+			RowOf(Do(Purl, 5), Do(Turn, 1)),
+			RowOf(Do(MakeDouble, 1), Do(Knit, 4)),
+			RowOf(Do(Purl, 4), Do(PurlDouble, 1), Do(Purl, 1)),
+		}, []int{2, 3, 4, 4, 4, 4}},
+		{"yarn over, right side", Flat, 6, []Row{
+			RowOf(Do(Knit, 4), Do(Turn, 1)),
+			RowOf(Do(ShortRowYO, 1), Do(Purl, 4)),
+			RowOf(Do(Knit, 4), Do(K2tog, 1), Do(Knit, 1)),
+		}, []int{3, 3, 3, 3, 1, 1}},
+		{"yarn over, wrong side", Flat, 6, []Row{
+			kAll,
+			RowOf(Do(Purl, 4), Do(Turn, 1)),
+			RowOf(Do(ShortRowYO, 1), Do(Knit, 4)),
+			RowOf(Do(Purl, 4), Do(SSP, 1), Do(Purl, 1)),
+		}, []int{2, 2, 4, 4, 4, 4}},
+		// To and fro over 3..6 of ten in the round. The second yarn over lies
+		// between 2 and 3 and is met from its unworked side: ssk with 2.
+		{"yarn overs in the round", InTheRound, 10, []Row{
+			RowOf(Do(Knit, 6), Do(Turn, 1)),
+			RowOf(Do(ShortRowYO, 1), Do(Purl, 4), Do(Turn, 1)),
+			RowOf(Do(ShortRowYO, 1), Do(Knit, 4), Do(K2tog, 1), ToEnd(Knit)),
+			RowOf(Do(Knit, 1), Do(SSK, 1), ToEnd(Knit)),
+		}, []int{2, 2, 4, 4, 4, 4, 2, 2, 2, 2}},
+		// As far back as the beginning of the round, and round again.
+		{"turn at the beginning of the round", InTheRound, 4, []Row{
+			RowOf(Do(Knit, 2), Do(WrapTurn, 1)),
+			RowOf(Do(Purl, 2), Do(Turn, 1)),
+			RowOf(Do(Knit, 2), Do(KnitWrapped, 1), Do(Knit, 1)),
+		}, []int{3, 3, 1, 1}},
+	}
+	for _, c := range cases {
+		m, err := knit(t, c.style, c.stitches, c.rows...)
+		if err != nil {
+			t.Errorf("%s: %v", c.name, err)
+			continue
+		}
+		if got := m.Heights(); !slices.Equal(got, c.want) {
+			t.Errorf("%s: heights %v, want %v", c.name, got, c.want)
+		}
+		if m.Unresolved() != 0 || m.ShortRowOpen() || m.RowsWorked() != len(c.rows) || m.StitchCount() != len(c.want) {
+			t.Errorf("%s: %d unresolved, short row open %v, %d rows, %d stitches", c.name,
+				m.Unresolved(), m.ShortRowOpen(), m.RowsWorked(), m.StitchCount())
+		}
+	}
+}
+
+// TestShortRowHeel works a wrapped heel over 12 stitches, 4 of them never
+// wrapped: an hourglass, as in many socks (common practice). The rows and, below
+// them, the stitches they work (1 is the right-hand edge):
+//
+//	1: 1-11   3: 2-10   5: 3-9   7: 4-8   9: 5-9   11: 4-10  13: 3-11  15: 2-12
+//	2: 11-2   4: 10-3   6: 9-4   8: 8-5  10: 9-4   12: 10-3  14: 11-2  16: 12-1
+//
+// so that stitch 1 is worked in rows 1 and 16, stitch 2 in 1 to 3 and 14 to 16,
+// and so on up to all 16 rows on stitches 5 to 8.
+func TestShortRowHeel(t *testing.T) {
+	var rows []Row
+	side := func(ws bool, knit, purl Op) Op {
+		if ws {
+			return purl
+		}
+		return knit
+	}
+	for i := range 8 { // 11, 10, 9 ... 4 stitches, then turn
+		op := side(i%2 == 1, Knit, Purl)
+		rows = append(rows, RowOf(Do(op, 11-i), Do(WrapTurn, 1)))
+	}
+	for i := range 8 { // 4, 5 ... 11 stitches, and the next with its wraps
+		op, pick := side(i%2 == 1, Knit, Purl), side(i%2 == 1, KnitWrapped, PurlWrapped)
+		r := RowOf(Do(op, 4+i), Do(pick, 1))
+		if i < 6 { // beyond it one more is wrapped, for the second time
+			r.Steps = append(r.Steps, Do(WrapTurn, 1))
+		}
+		rows = append(rows, r)
+	}
+	m, err := knit(t, Flat, 12, rows[:8]...)
+	if err != nil || m.Unresolved() != 8 || !m.ShortRowOpen() || m.ToWork() != 8 {
+		t.Fatalf("half the heel: %v, %d unresolved, %d to work", err, m.Unresolved(), m.ToWork())
+	}
+	if got, want := m.Heights(), []int{1, 3, 5, 7, 8, 8, 8, 8, 6, 4, 2, 0}; !slices.Equal(got, want) {
+		t.Errorf("half the heel: %v, want %v", got, want)
+	}
+	for _, r := range rows[8:] {
+		if err := m.Work(r); err != nil {
+			t.Fatalf("%q: %v", r.Text(), err)
+		}
+	}
+	if got, want := m.Heights(), []int{2, 6, 10, 14, 16, 16, 16, 16, 14, 10, 6, 2}; !slices.Equal(got, want) {
+		t.Errorf("heel: %v, want %v", got, want)
+	}
+	if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != RightSide {
+		t.Errorf("heel: %d unresolved, side %s", m.Unresolved(), m.Side())
+	}
+}
+
+// TestTurnsAgainstStrip knits random plain short rows and compares with a strip
+// of numbers and a position on it.
+func TestTurnsAgainstStrip(t *testing.T) {
+	rng := rand.New(rand.NewPCG(5, 6))
+	for range 500 {
+		n := 1 + rng.IntN(12)
+		strip, at, ws := make([]int, n), 0, false
+		m := NewMachine(Flat)
+		m.CastOn(n)
+		for range 30 {
+			left := n - at
+			if ws {
+				left = at
+			}
+			if m.ToWork() != left {
+				t.Fatalf("%d to work, want %d", m.ToWork(), left)
+			}
+			k := rng.IntN(left + 1)
+			row := RowOf(ToLast(Knit, left-k), Do(Turn, 1))
+			if k == left && rng.IntN(2) == 0 {
+				row = RowOf(ToEnd(Purl))
+			}
+			if err := m.Work(row); err != nil {
+				t.Fatal(err)
+			}
+			for range k {
+				if ws {
+					at--
+					strip[at]++
+				} else {
+					strip[at]++
+					at++
+				}
+			}
+			ws = !ws
+			if got := m.Heights(); !slices.Equal(got, strip) {
+				t.Fatalf("%v, want %v", got, strip)
+			}
+		}
+	}
+}
+
+func TestBindOff(t *testing.T) {
+	m, err := knit(t, Flat, 6,
+		RowOf(Do(BindOff, 2), ToEnd(Knit)),
+		RowOf(Do(BindOff, 2), ToEnd(Purl)),
+		RowOf(ToEnd(BindOff)))
+	if err != nil || m.StitchCount() != 0 || len(m.Heights()) != 0 {
+		t.Fatal(err, m.StitchCount())
+	}
+	// Right edge 0 rows, left edge 1 row, then the middle 2 rows.
+	if got, want := m.BoundOff(), []int{0, 0, 1, 1, 2, 2}; !slices.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+	if err := m.CastOn(3); err != nil || m.StitchCount() != 3 {
+		t.Error("casting on again:", err)
+	}
+}
+
+func TestJoin(t *testing.T) {
+	m := NewMachine(Flat)
+	if reasonOf(m.JoinInTheRound()) != ReasonNotPossible {
+		t.Error("joined nothing")
+	}
+	for _, n := range []int{-1, 0, MaxStitches + 1} {
+		if m.CastOn(n) == nil {
+			t.Error("cast on", n)
+		}
+	}
+	m.CastOn(4)
+	if reasonOf(m.CastOn(4)) != ReasonNotPossible {
+		t.Error("cast on twice")
+	}
+	m.Work(RowOf(ToEnd(Knit)))
+	if reasonOf(m.JoinInTheRound()) != ReasonNotPossible {
+		t.Error("joined on the wrong side")
+	}
+	m.Work(RowOf(Do(Purl, 1), Do(Turn, 1)))
+	if reasonOf(m.JoinInTheRound()) != ReasonShortRow {
+		t.Error("joined with a short row open")
+	}
+	m.Work(RowOf(ToEnd(Knit)))
+	m.Work(RowOf(ToEnd(Purl)))
+	if err := m.JoinInTheRound(); err != nil || m.Style() != InTheRound || m.JoinInTheRound() != nil {
+		t.Error(err)
+	}
+	if err := m.Work(RowOf(ToEnd(Knit))); err != nil || m.Side() != RightSide {
+		t.Error(err, m.Side())
+	}
+}

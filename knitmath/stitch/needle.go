@@ -1,0 +1,56 @@
+package stitch
+
+// loop is one live stitch on a needle.
+type loop struct {
+	height int32 // rows that lie under it, itself included
+	wraps  int32 // how often it has been wrapped since it was last worked
+	kind   loopKind
+	madeOn Side // for a shortYO: the side that faced when it was made
+}
+
+type loopKind uint8
+
+const (
+	plainLoop loopKind = iota
+	doubleLoop
+	shortYOLoop // the yarn over of a short-row turn
+)
+
+// unresolved reports whether a later row still has to deal with the loop.
+func (l loop) unresolved() bool { return l.wraps > 0 || l.kind != plainLoop }
+
+// needle holds loops with the tip at the end of the slice, so that a stitch is
+// worked from the tip of the left needle to the tip of the right one in constant
+// time, and turning the work merely exchanges the needles.
+type needle []loop
+
+func (n needle) tip() *loop { return &n[len(n)-1] }
+
+// pass appends to n the loops of from, the one at the tip of from first: what
+// brings a finished round back to its beginning.
+func (n needle) pass(from needle) needle {
+	for i := len(from) - 1; i >= 0; i-- {
+		n = append(n, from[i])
+	}
+	return n
+}
+
+// Side is the side of the fabric that faces the knitter.
+type Side uint8
+
+// The two sides.
+const (
+	RightSide Side = iota
+	WrongSide
+)
+
+// Other returns the opposite side.
+func (s Side) Other() Side { return s ^ 1 }
+
+// String returns the trade's abbreviation, "RS" or "WS".
+func (s Side) String() string {
+	if s == WrongSide {
+		return "WS"
+	}
+	return "RS"
+}
