@@ -1,0 +1,293 @@
+package knitmath
+
+import "strconv"
+
+// ShapingRows says which rows may carry shaping.
+type ShapingRows int32
+
+// The choices.
+const (
+	ShapingRowsUnspecified ShapingRows = iota // right side when flat, any in the round
+	ShapingRowsRightSide
+	ShapingRowsAny
+)
+
+// TaperOrder is the order of two unequal intervals along an edge.
+type TaperOrder int32
+
+// The orders.
+const (
+	TaperOrderUnspecified TaperOrder = iota // interleaved
+	TaperOrderInterleaved
+	TaperOrderSlowFirst
+	TaperOrderFastFirst
+)
+
+// ShapedEdges says where a shaping row shapes.
+type ShapedEdges int32
+
+// The choices.
+const (
+	ShapedEdgesUnspecified ShapedEdges = iota // both
+	ShapedEdgesBoth
+	ShapedEdgesBeginning
+	ShapedEdgesEnd
+)
+
+// Ranges of a taper.
+const (
+	// MaxChangePerEdge: beyond a double decrease an edge puckers.
+	MaxChangePerEdge = 2
+	// MaxTaperEdge is the most plain stitches outside the shaping.
+	MaxTaperEdge = 100
+)
+
+// TaperInput asks for a straight taper. It mirrors PlanTaperRequest.
+type TaperInput struct {
+	StartCount       int
+	EndCount         int
+	RowCount         *int
+	HeightCm         *float64
+	Gauge            *Gauge
+	Construction     Construction
+	Edges            ShapedEdges
+	ChangePerEdge    *int
+	EdgeCount        *int
+	ShapingRows      ShapingRows
+	FirstSide        Side
+	PlainBeforeCount *int
+	PlainAfterCount  *int
+	Order            TaperOrder
+	DisplayUnit      DisplayUnit
+}
+
+// An IntervalRun is a number of equal intervals between shaping rows.
+type IntervalRun struct {
+	EveryRows int
+	Times     int
+}
+
+// A ShapingRow is one row that shapes.
+type ShapingRow struct {
+	RowNumber int
+	Side      Side
+	EndCount  int
+}
+
+// Taper is the answer to TaperInput.
+type Taper struct {
+	ShapingRowCount           int
+	ChangePerRow              int
+	RowCount                  int
+	FirstShapingRow           int
+	Intervals                 []IntervalRun
+	PlainAfterCount           int
+	ShapingRows               []ShapingRow
+	RightSideRow              *Instruction
+	WrongSideRow              *Instruction
+	GreatestDepartureStitches float64
+	HeightCm                  *float64
+	StartWidthCm              *float64
+	EndWidthCm                *float64
+	Directions                []string
+	Notices                   []Notice
+
+	t    taper
+	unit DisplayUnit
+}
+
+// PlanTaper spaces k shaping rows over the rows of a piece. The rows that may
+// shape are numbered as slots; slot i of the k used out of m is
+//
+//	floor((2i + 1) * m / 2k),  i = 0 .. k-1
+//
+// so that the step line stays as close to the straight line as integers allow,
+// and intervals take at most two neighbouring legal values. Slow first and fast
+// first keep the first and last shaping row and sort the intervals between.
+//
+// StartCount and EndCount must be in [1, 10000], rows in [1, 10000], a height in
+// [0.1, 1000] cm is taken to the nearest row, half-way up. Too few rows are
+// refused with how many it would take.
+//
+// Source: own derivation on the Euclidean spread (see spread).
+func PlanTaper(in TaperInput) (Taper, error) {
+	var c checks
+	t, st, rw := c.taper(in)
+	if err := c.err(); err != nil {
+		return Taper{}, err
+	}
+	return t.plan(in, st, rw), nil
+}
+
+// taper is a checked question.
+type taper struct {
+	start, end    int
+	rows          int
+	before, after int
+	round         bool
+	edges         ShapedEdges
+	perEdge       int // stitches changed at each shaped edge
+	edge          int // plain stitches outside the shaping
+	step          int // rows from one slot to the next
+	first         int // row of the first slot
+	slots         int
+	k             int // shaping rows
+	firstSide     Side
+	order         TaperOrder
+}
+
+// taper checks everything and settles the slots.
+func (c *checks) taper(in TaperInput) (t taper, st, rw density) {
+	okCounts := c.requiredCount("", "start_count", in.StartCount, 1, MaxStitches)
+	okCounts = c.requiredCount("", "end_count", in.EndCount, 1, MaxStitches) && okCounts
+	rowField := "row_count"
+	okRows := c.optionalCount("", "row_count", in.RowCount, 1, MaxRows)
+	okRows = c.optionalNumber("", "height_cm", in.HeightCm, MinCm, MaxCm) && okRows
+	okGauge := true
+	if in.Gauge != nil {
+		st, rw, okGauge = c.gauge("gauge", in.Gauge)
+	}
+	okRows = c.oneOfRows(in) && okRows
+	ok := enum(c, "", "construction", in.Construction, ConstructionRound)
+	ok = enum(c, "", "edges", in.Edges, ShapedEdgesEnd) && ok
+	ok = c.optionalCount("", "change_per_edge", in.ChangePerEdge, 1, MaxChangePerEdge) && ok
+	ok = c.optionalCount("", "edge_count", in.EdgeCount, 1, MaxTaperEdge) && ok
+	ok = enum(c, "", "shaping_rows", in.ShapingRows, ShapingRowsAny) && ok
+	ok = enum(c, "", "first_side", in.FirstSide, SideWrong) && ok
+	if in.Construction == ConstructionRound && in.FirstSide == SideWrong {
+		c.add("first_side", ReasonContradictory, "must be the right side in the round, which has no other")
+		ok = false
+	}
+	ok = c.optionalCount("", "plain_before_count", in.PlainBeforeCount, 0, MaxRows) && ok
+	ok = c.optionalCount("", "plain_after_count", in.PlainAfterCount, 0, MaxRows) && ok
+	ok = enum(c, "", "order", in.Order, TaperOrderFastFirst) && ok
+	ok = enum(c, "", "display_unit", in.DisplayUnit, DisplayUnitIn) && ok
+	if !ok || !okCounts || !okRows || !okGauge {
+		return t, st, rw
+	}
+	t = taper{start: in.StartCount, end: in.EndCount,
+		before: or(in.PlainBeforeCount, 0), after: or(in.PlainAfterCount, 0),
+		round: in.Construction == ConstructionRound, edges: in.Edges,
+		perEdge: or(in.ChangePerEdge, 1), edge: or(in.EdgeCount, 1),
+		firstSide: in.FirstSide, order: in.Order}
+	if in.RowCount != nil {
+		t.rows = *in.RowCount
+	} else {
+		rowField = "height_cm"
+		t.rows = rw.nearest(micrometres(*in.HeightCm))
+		if t.rows < 1 || t.rows > MaxRows {
+			c.infeasible("the height is "+countOf(t.rows, "rows")+" at this gauge; it must be from 1 to "+
+				strconv.Itoa(MaxRows), "height_cm", "gauge")
+			return t, st, rw
+		}
+	}
+	t.placeSlots(in.ShapingRows)
+	c.taperFits(&t, rowField)
+	return t, st, rw
+}
+
+// oneOfRows checks that the height is given once, and can be turned into rows.
+func (c *checks) oneOfRows(in TaperInput) bool {
+	switch {
+	case in.RowCount == nil && in.HeightCm == nil:
+		c.add("row_count", ReasonRequired, "is missing, and so is height_cm; give one of them")
+		c.add("height_cm", ReasonRequired, "is missing, and so is row_count; give one of them")
+	case in.RowCount != nil && in.HeightCm != nil:
+		c.add("row_count", ReasonContradictory, "excludes height_cm; give one of them")
+		c.add("height_cm", ReasonContradictory, "excludes row_count; give one of them")
+	case in.HeightCm != nil && in.Gauge == nil:
+		c.add("gauge", ReasonRequired, "is missing; height_cm needs it")
+	default:
+		return true
+	}
+	return false
+}
+
+// placeSlots finds the rows that may shape: first, first+step, ... slots of
+// them.
+func (t *taper) placeSlots(rows ShapingRows) {
+	t.step, t.first = 1, t.before+1
+	anyRow := rows == ShapingRowsAny || rows == ShapingRowsUnspecified && t.round
+	if !anyRow {
+		t.step = 2
+		if t.side(t.first) == SideWrong {
+			t.first++
+		}
+	}
+	if last := t.rows - t.after; last >= t.first {
+		t.slots = (last-t.first)/t.step + 1
+	}
+}
+
+// side is the side of a row. In the round it serves to tell every second round,
+// counted from the first.
+func (t taper) side(row int) Side {
+	odd := row%2 == 1
+	if odd == (t.firstSide != SideWrong) {
+		return SideRight
+	}
+	return SideWrong
+}
+
+// perRow is how many stitches one shaping row changes.
+func (t taper) perRow() int {
+	if t.edges == ShapedEdgesBeginning || t.edges == ShapedEdgesEnd {
+		return t.perEdge
+	}
+	return 2 * t.perEdge
+}
+
+// taperFits checks that the shaping rows exist, fit, and can be worked.
+func (c *checks) taperFits(t *taper, rowField string) {
+	change, per := abs(t.end-t.start), t.perRow()
+	if change == 0 {
+		c.infeasible("start_count and end_count are equal: there is nothing to shape", "start_count", "end_count")
+		return
+	}
+	if change%per != 0 {
+		c.infeasible("each shaping row changes "+countOf(per, "stitches")+", and "+strconv.Itoa(change)+
+			" is not a multiple of that; the nearest end counts that are: "+t.nearestEnds(per), "start_count", "end_count")
+		return
+	}
+	t.k = change / per
+	if t.k > t.slots {
+		c.infeasible(t.tooFewRows(), "end_count", rowField)
+	}
+	if least, before := t.leastWidth(), min(t.start, t.end+per); t.start > t.end && before < least ||
+		t.start < t.end && t.start < least {
+		c.infeasible("a shaping row needs at least "+countOf(least, "stitches")+" with this edge, and the narrowest has "+
+			strconv.Itoa(min(before, t.start)), "start_count", "end_count", "edge_count")
+	}
+}
+
+// nearestEnds names the end counts on either side that whole shaping rows reach.
+func (t taper) nearestEnds(per int) string {
+	change := abs(t.end-t.start) / per * per
+	near, far := t.start+change, t.start+change+per
+	if t.end < t.start {
+		near, far = t.start-change, t.start-change-per
+	}
+	if far < 1 || far > MaxStitches {
+		return strconv.Itoa(near)
+	}
+	if change == 0 {
+		return strconv.Itoa(far)
+	}
+	return strconv.Itoa(near) + " and " + strconv.Itoa(far)
+}
+
+// tooFewRows says how many rows it would take, and what else would do.
+func (t taper) tooFewRows() string {
+	s := countOf(t.k, "shaping rows") + " are needed and " + strconv.Itoa(t.slots) + " may shape; it takes at least " +
+		countOf(t.first+(t.k-1)*t.step+t.after, "rows")
+	if t.step == 2 {
+		s += ", or shaping on any row"
+	}
+	if t.perEdge < MaxChangePerEdge && t.k%2 == 0 {
+		s += ", or 2 stitches at each edge"
+	}
+	if t.before+t.after > 0 {
+		s += ", or fewer rows kept plain"
+	}
+	return s
+}

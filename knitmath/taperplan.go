@@ -1,0 +1,182 @@
+package knitmath
+
+import (
+	"math"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// plan places the shaping rows and writes the answer.
+func (t taper) plan(in TaperInput, st, rw density) Taper {
+	out := Taper{ShapingRowCount: t.k, ChangePerRow: t.perRow(), RowCount: t.rows, t: t, unit: in.DisplayUnit}
+	if t.end < t.start {
+		out.ChangePerRow = -t.perRow()
+	}
+	rows := t.shapingRowNumbers()
+	count := t.start
+	out.ShapingRows = make([]ShapingRow, len(rows))
+	for i, r := range rows {
+		side := SideRight
+		if !t.round {
+			side = t.side(r)
+		}
+		if side == SideRight && out.RightSideRow == nil {
+			out.RightSideRow = &Instruction{t.shapingRow(side), count, count + out.ChangePerRow}
+		}
+		if side == SideWrong && out.WrongSideRow == nil {
+			out.WrongSideRow = &Instruction{t.shapingRow(side), count, count + out.ChangePerRow}
+		}
+		count += out.ChangePerRow
+		out.ShapingRows[i] = ShapingRow{r, side, count}
+		if i > 0 {
+			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
+		}
+	}
+	out.FirstShapingRow = rows[0]
+	out.PlainAfterCount = t.rows - rows[len(rows)-1]
+	out.GreatestDepartureStitches = t.departure(rows, out.ChangePerRow)
+	if in.Gauge != nil {
+		h, a, b := rw.sizeCm(t.rows), st.sizeCm(t.start), st.sizeCm(t.end)
+		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b
+	}
+	out.Directions = out.directions()
+	return out
+}
+
+func appendInterval(runs []IntervalRun, every int) []IntervalRun {
+	if last := len(runs) - 1; last >= 0 && runs[last].EveryRows == every {
+		runs[last].Times++
+		return runs
+	}
+	return append(runs, IntervalRun{every, 1})
+}
+
+// shapingRowNumbers places the k shaping rows on the slots.
+func (t taper) shapingRowNumbers() []int {
+	slots := make([]int, t.k)
+	for i := range slots {
+		slots[i] = spread(i, t.k, t.slots, centred)
+	}
+	if t.order == TaperOrderSlowFirst || t.order == TaperOrderFastFirst {
+		gaps := make([]int, t.k-1)
+		for i := range gaps {
+			gaps[i] = slots[i+1] - slots[i]
+		}
+		sort.Ints(gaps)
+		for i := range gaps {
+			gap := gaps[i]
+			if t.order == TaperOrderSlowFirst {
+				gap = gaps[len(gaps)-1-i]
+			}
+			slots[i+1] = slots[i] + gap
+		}
+	}
+	for i, s := range slots {
+		slots[i] = t.first + t.step*s
+	}
+	return slots
+}
+
+// departure is the greatest distance between the stitches after a row and the
+// straight line from start to end over the rows between those kept plain. It is
+// reached either after a shaping row or just before one, or at an end.
+func (t taper) departure(rows []int, change int) float64 {
+	span := float64(t.rows - t.before - t.after)
+	line := func(row int) float64 {
+		part := float64(row-t.before) / span
+		return float64(t.start) + float64(t.end-t.start)*min(max(part, 0), 1)
+	}
+	worst, count := 0.0, t.start
+	for _, r := range rows {
+		worst = max(worst, math.Abs(float64(count)-line(r-1)))
+		count += change
+		worst = max(worst, math.Abs(float64(count)-line(r)))
+	}
+	return worst
+}
+
+// manyIntervals is how many different intervals in a row are still easier to
+// follow as words than as a list of row numbers.
+const manyIntervals = 6
+
+// directions writes the taper as a pattern would.
+func (o Taper) directions() []string {
+	noun, change := "row", "Decrease"
+	if o.t.round {
+		noun = "round"
+	}
+	if o.ChangePerRow > 0 {
+		change = "Increase"
+	}
+	var d []string
+	if plain := o.FirstShapingRow - 1; plain > 0 {
+		d = append(d, "Work "+countOf(plain, noun+"s")+" plain.")
+	}
+	if o.RightSideRow != nil {
+		d = append(d, o.shapingDirection(change, noun, SideRight, o.RightSideRow))
+	}
+	if o.WrongSideRow != nil {
+		d = append(d, o.shapingDirection(change, noun, SideWrong, o.WrongSideRow))
+	}
+	first := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(o.FirstShapingRow)
+	switch {
+	case len(o.Intervals) == 0:
+		d = append(d, first+".")
+	case len(o.Intervals) <= manyIntervals:
+		parts := make([]string, len(o.Intervals))
+		for i, r := range o.Intervals {
+			parts[i] = "every " + ordinal(r.EveryRows) + " " + noun + " " + times(r.Times)
+			if r.EveryRows == 1 {
+				parts[i] = "every " + noun + " " + times(r.Times)
+			}
+		}
+		d = append(d, first+", then "+strings.Join(parts, ", then ")+": "+
+			countOf(o.t.end, "stitches")+".")
+	default:
+		parts := make([]string, len(o.ShapingRows)-1)
+		for i, r := range o.ShapingRows[1:] {
+			parts[i] = strconv.Itoa(r.RowNumber)
+		}
+		d = append(d, first+", then on "+noun+"s "+strings.Join(parts, ", ")+": "+countOf(o.t.end, "stitches")+".")
+	}
+	if o.PlainAfterCount > 0 {
+		d = append(d, "Work "+countOf(o.PlainAfterCount, noun+"s")+" plain.")
+	}
+	return d
+}
+
+func (o Taper) shapingDirection(change, noun string, side Side, row *Instruction) string {
+	s := change + " " + noun
+	if !o.t.round {
+		s += " (RS)"
+		if side == SideWrong {
+			s = change + " " + noun + " (WS)"
+		}
+	}
+	return s + ": " + row.Row.Text() + "."
+}
+
+// Summary says the answer in words.
+func (o Taper) Summary() string {
+	noun := "rows"
+	if o.t.round {
+		noun = "rounds"
+	}
+	s := "From " + strconv.Itoa(o.t.start) + " to " + countOf(o.t.end, "stitches") + " over " + countOf(o.RowCount, noun)
+	if o.HeightCm != nil {
+		s += " (" + o.unit.size(*o.HeightCm) + ")"
+	}
+	return s + ": " + countOf(o.ShapingRowCount, "shaping "+noun) + ", " +
+		countOf(abs(o.ChangePerRow), "stitches") + " each, never more than " +
+		decimal(o.GreatestDepartureStitches, 2) + " stitches from a straight line."
+}
+
+// Sources says where the figures come from.
+func (Taper) Sources() []Source {
+	return []Source{
+		{"places of the shaping rows", "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
+			SourceStatusOwnDerivation},
+		{"leans of the increases and decreases", "common practice", SourceStatusCommonPractice},
+	}
+}
