@@ -1,0 +1,140 @@
+package knitmath
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// shortRows writes a wedge row by row. Places are counted from the right edge;
+// right-side rows work upward, wrong-side rows downward. It keeps the turns
+// whose gaps are still open, by their place and the side they were made on: a gap
+// is closed by the next row of that side that works past it.
+type shortRows struct {
+	width  int
+	method TurnMethod
+	rows   []WedgeRow
+	turns  []turn
+	open   [SideWrong + 1][]int
+	turned bool // the row before turned before its end
+}
+
+// turn is a turn before the end of a row.
+type turn struct {
+	side  Side
+	place int
+}
+
+// work knits the spans in order and then closes all gaps. Between two spans the
+// row goes on where it is, so that all the right-side stretches outside the spans
+// together are one row over the whole width. One more row on the wrong side
+// closes the gaps of that side, if there are any.
+func (s *shortRows) work(list []span) {
+	at := 0
+	for _, p := range list {
+		s.row(SideRight, at, p.to)
+		s.row(SideWrong, p.to, p.from)
+		at = p.from
+	}
+	s.row(SideRight, at, s.width)
+	if len(s.open[SideWrong]) > 0 {
+		s.row(SideWrong, s.width, 0)
+	}
+}
+
+// workFromLeft knits spans that all end at the left edge, beginning there with a
+// wrong-side row: one row fewer than work would need.
+func (s *shortRows) workFromLeft(list []span) {
+	for _, p := range list {
+		s.row(SideWrong, s.width, p.from)
+		s.row(SideRight, p.from, s.width)
+	}
+	s.row(SideWrong, s.width, 0)
+}
+
+// row works the stitches between two places: up on the right side, down on the
+// wrong side. It turns unless it ends at an edge.
+func (s *shortRows) row(side Side, start, end int) {
+	k := kit(side)
+	edge := s.width
+	if side == SideWrong {
+		edge = 0
+	}
+	var runs []stitch.Run
+	if s.turned {
+		switch s.method {
+		case TurnMethodGerman:
+			// The stitch beyond the turn was worked too; it is now made double.
+			runs = appendRun(runs, stitch.MakeDouble, 1)
+		case TurnMethodYarnOver:
+			runs = appendRun(runs, stitch.ShortRowYO, 1)
+		}
+	}
+	turns, last := end != edge, end
+	if turns && s.method == TurnMethodGerman {
+		last += k.step
+	}
+	gaps := s.takeGaps(side, start, last)
+	for _, gap := range gaps {
+		runs = appendRun(runs, k.plain, k.step*(gap-start))
+		runs = appendRun(runs, k.resolve[s.method], 1)
+		start = gap + k.step
+	}
+	runs = appendRun(runs, k.plain, k.step*(last-start))
+	if turns {
+		runs = appendRun(runs, turnOp(s.method), 1)
+		s.open[side] = append(s.open[side], end)
+		s.turns = append(s.turns, turn{side, end})
+	}
+	s.turned = turns
+	s.rows = append(s.rows, WedgeRow{
+		RowNumber:     len(s.rows) + 1,
+		Side:          side,
+		Instruction:   Instruction{stitch.Compress(runs), s.width, s.width},
+		UnworkedCount: k.step * (edge - last),
+		Resolving:     len(gaps) > 0,
+	})
+}
+
+// takeGaps takes the open gaps of a side that a row meets between two places, in
+// the order it meets them. The stitch that closes a gap is the next one in the
+// direction of work, and must lie within the row.
+func (s *shortRows) takeGaps(side Side, start, last int) []int {
+	var met, left []int
+	for _, gap := range s.open[side] {
+		if side == SideRight && gap >= start && gap < last || side == SideWrong && gap <= start && gap > last {
+			met = append(met, gap)
+		} else {
+			left = append(left, gap)
+		}
+	}
+	s.open[side] = left
+	slices.Sort(met)
+	if side == SideWrong {
+		slices.Reverse(met)
+	}
+	return met
+}
+
+// sideKit is what differs between the two sides.
+type sideKit struct {
+	plain   stitch.Op
+	resolve [TurnMethodYarnOver + 1]stitch.Op
+	step    int
+}
+
+func kit(side Side) sideKit {
+	if side == SideWrong {
+		return sideKit{stitch.Purl,
+			[...]stitch.Op{stitch.PurlWrapped, stitch.PurlWrapped, stitch.PurlDouble, stitch.SSP}, -1}
+	}
+	return sideKit{stitch.Knit,
+		[...]stitch.Op{stitch.KnitWrapped, stitch.KnitWrapped, stitch.KnitDouble, stitch.K2tog}, 1}
+}
+
+func turnOp(m TurnMethod) stitch.Op {
+	if m == TurnMethodGerman || m == TurnMethodYarnOver {
+		return stitch.Turn
+	}
+	return stitch.WrapTurn
+}
