@@ -33,10 +33,13 @@ func Compress(runs []Run) Row {
 		tokens = append(tokens, runToken(r))
 	}
 	best := stepsOf(tokens)
-	if len(merged) > MaxOperations {
+	if len(merged) < shortestRepeat || len(merged) > MaxOperations {
 		return Row{Steps: best}
 	}
-	for i, period := range [3]int{maxPeriod, maxPeriod / 4, maxPeriod / 16} {
+	for i, period := range [3]int{maxPeriod, maxPeriod / 2, maxPeriod / 6} {
+		if i > 0 && period > len(merged)/2 {
+			continue // no group is longer than half the row: the same as before
+		}
 		steps := nest(fold(tokens, period, true))
 		if i == 0 || stepsWidth(steps) < stepsWidth(best) {
 			best = steps
@@ -44,6 +47,9 @@ func Compress(runs []Run) Row {
 	}
 	return Row{Steps: best}
 }
+
+// shortestRepeat is the fewest runs that hold a repeat: two runs, twice.
+const shortestRepeat = 4
 
 // nest takes steps with groups one deep and groups once more: first the groups
 // among their neighbours, then the runs within each group still without groups.

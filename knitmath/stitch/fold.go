@@ -4,7 +4,7 @@ const (
 	// maxPeriod is the longest group, in tokens, that fold looks for. A longer
 	// one is neither read nor remembered at a glance, and the bound keeps the
 	// work proportional to the number of tokens.
-	maxPeriod = 64
+	maxPeriod = 24
 
 	// maxShares is how many ways of sharing out one run fold follows. Rows with
 	// a pattern in them need one or two; the bound is for rows without.
