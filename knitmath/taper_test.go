@@ -14,7 +14,7 @@ import (
 // is the one worked out here over every row.
 func TestTaperIsKnit(t *testing.T) {
 	planned := 0
-	for start := 5; start <= 14; start += 3 {
+	for start := 2; start <= 14; start += 3 {
 		for end := 4; end <= 24; end++ {
 			for rows := 1; rows <= 27; rows += 2 {
 				for _, plain := range [][2]int{{0, 0}, {2, 0}, {1, 3}} {
@@ -74,6 +74,9 @@ func checkTaper(t *testing.T, in TaperInput, out Taper) {
 			s := out.ShapingRows[next]
 			if (m.Side() == stitch.WrongSide) != (s.Side == SideWrong) {
 				t.Fatalf("%s: row %d is planned on the other side", describeTaper(in), row)
+			}
+			if in.ShapingRows == ShapingRowsRightSide && !round && s.Side != SideRight {
+				t.Fatalf("%s: row %d shapes on the wrong side", describeTaper(in), row)
 			}
 			instruction := out.RightSideRow
 			if s.Side == SideWrong {
@@ -181,6 +184,35 @@ func TestTaperByHand(t *testing.T) {
 	}
 	if got := fmt.Sprintf("%q", out.Directions); got != fmt.Sprintf("%q", wantDirections) {
 		t.Errorf("directions %s", got)
+	}
+}
+
+// The shaping rows of both sides, as a pattern writes them. The edge where
+// right-side rows begin is worked last on the wrong side.
+func TestTaperRows(t *testing.T) {
+	for _, c := range []struct {
+		start, end, perEdge int
+		edges               ShapedEdges
+		side                Side
+		want                string
+	}{
+		{10, 20, 1, ShapedEdgesBoth, SideRight, "k1, m1l, k to last st, m1r, k1"},
+		{10, 20, 1, ShapedEdgesBoth, SideWrong, "p1, m1rp, p to last st, m1lp, p1"},
+		{20, 10, 1, ShapedEdgesBoth, SideRight, "k1, ssk, k to last 3 sts, k2tog, k1"},
+		{20, 10, 1, ShapedEdgesBoth, SideWrong, "p1, p2tog, p to last 3 sts, ssp, p1"},
+		{10, 20, 1, ShapedEdgesBeginning, SideRight, "k1, m1l, k to end"},
+		{10, 20, 1, ShapedEdgesBeginning, SideWrong, "p to last st, m1lp, p1"},
+		{10, 20, 1, ShapedEdgesEnd, SideRight, "k to last st, m1r, k1"},
+		{10, 20, 1, ShapedEdgesEnd, SideWrong, "p1, m1rp, p to end"},
+		{20, 10, 1, ShapedEdgesBeginning, SideWrong, "p to last 3 sts, ssp, p1"},
+		{20, 10, 2, ShapedEdgesBoth, SideRight, "k1, sssk, k to last 4 sts, k3tog, k1"},
+		{20, 10, 2, ShapedEdgesEnd, SideWrong, "p1, p3tog, p to end"},
+		{10, 20, 2, ShapedEdgesBoth, SideRight, "k1, m1l, k1, m1l, k to last 2 sts, m1r, k1, m1r, k1"},
+	} {
+		row := taper{start: c.start, end: c.end, perEdge: c.perEdge, edge: 1, edges: c.edges}.shapingRow(c.side)
+		if got := row.Text(); got != c.want {
+			t.Errorf("%+v: %q", c, got)
+		}
 	}
 }
 
