@@ -9,7 +9,7 @@ import (
 // byHandOnly are the reasons that only the machine can know.
 var byHandOnly = []Reason{
 	ReasonDouble, ReasonNotDouble, ReasonWrapped, ReasonNotWrapped, ReasonYarnOver,
-	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonNotPossible,
+	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonEdge, ReasonNotEdge, ReasonNotPossible,
 }
 
 // agree works the row and compares with what Count and Expand say of it. It
@@ -67,6 +67,8 @@ func TestOpsAgreeWithMachine(t *testing.T) {
 			m.Work(RowOf(Do(Turn, 1))) // back to the wrapped stitch
 		case Turn, WrapTurn:
 			r = RowOf(Do(op, 1))
+		case PickUp, PickUpTwo, SkipRow:
+			m, r = edge(t, 1), RowOf(Do(op, 1))
 		}
 		before := m.StitchCount()
 		if !agree(t, m, r) {

@@ -6,7 +6,8 @@
 //
 // An Op takes stitches off the left needle and leaves stitches on the right; see
 // the table in op.go. Abbreviations are those of the trade's published list, or
-// common practice where it has none.
+// common practice where it has none. Those that pick up stitches along an edge
+// take its rows where the others take stitches.
 //
 // # Rows
 //
@@ -24,6 +25,7 @@
 //	item   = work | repeat | last
 //	work   = ( "k" | "p" ) n [ " tbl" ]         k5, p1, k2 tbl
 //	       | ( "sl" | "co" | "bo" ) " " n       sl 1, bo 4
+//	       | ( "pick up and knit" | "skip" ) " " n
 //	       | name [ times, name in brackets ]   k2tog, [k2tog] 3 times
 //	repeat = "[" item { ", " item } "]" times   [k2tog, k8] 4 times
 //	last   = abbr ( " to end" | " to last st" | " to last " n " sts" )

@@ -29,6 +29,8 @@ const (
 	ReasonStrandUsed  Reason = "STRAND_USED"         // a make one in a strand already lifted
 	ReasonNoNext      Reason = "NOTHING_TO_WRAP"     // w&t with no stitch to wrap
 	ReasonShortRow    Reason = "SHORT_ROW_OPEN"      // what needs all stitches on one needle finds a short row open
+	ReasonEdge        Reason = "ROW_OF_EDGE"         // a row of an edge worked as a stitch
+	ReasonNotEdge     Reason = "NOT_AN_EDGE"         // picking up where there is no edge
 	ReasonNotPossible Reason = "NOT_POSSIBLE"        // what this machine does not do
 )
 

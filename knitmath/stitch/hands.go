@@ -6,7 +6,12 @@ func (w *worker) do(op Op) *RowError {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
 	var fault *RowError
+	if w.onEdge() != op.picksUp() && op != PlaceMarker && op != SlipMarker {
+		return w.offEdge(op)
+	}
 	switch op {
+	case PickUp, PickUpTwo, SkipRow:
+		w.pickUp(op)
 	case Knit, Purl, KnitTbl, PurlTbl:
 		fault = w.together(op, 1, 1)
 	case K2tog, SSK, P2tog, SSP, SKP:
@@ -153,6 +158,42 @@ func (w *worker) bindOff() *RowError {
 	w.strand = strandNone
 	w.worked = false
 	return nil
+}
+
+// onEdge reports whether what comes next is a row of an edge.
+func (w *worker) onEdge() bool {
+	return len(w.left) > 0 && w.left.tip().kind == edgeRow
+}
+
+// offEdge says why op cannot be worked here: it picks up and there is no edge,
+// or there is one and it does not.
+func (w *worker) offEdge(op Op) *RowError {
+	switch {
+	case !op.Valid():
+		return w.fault(op, 0, ReasonMalformed)
+	case !op.picksUp():
+		return w.fault(op, op.Takes(), ReasonEdge)
+	case len(w.left) == 0:
+		return w.fault(op, 1, ReasonMissing)
+	}
+	return w.fault(op, 1, ReasonNotEdge)
+}
+
+// pickUp passes one row of the edge and draws up the stitches of op through it.
+// They stand at the foot of the new fabric, like stitches cast on.
+func (w *worker) pickUp(op Op) {
+	w.take()
+	w.strand = strandNone
+	n := 0
+	switch op {
+	case PickUp:
+		n = 1
+	case PickUpTwo:
+		n = 2
+	}
+	for range n {
+		w.put(loop{}, false)
+	}
 }
 
 // slip moves any loop as it is.

@@ -37,7 +37,11 @@ const (
 // (the first place of a row, or after a slipped or cast-on stitch), one row
 // above the next; a short-row yarn over has the height of the stitch the turn
 // left unworked, so that working the two together adds one row to it; a stitch
-// cast on has none.
+// cast on or picked up has none.
+//
+// Stitches are picked up along the edge of a finished piece, which LoadEdge lays
+// before the right needle: until its last row is picked up or passed, nothing
+// else can be worked, and the row cannot be turned.
 //
 // Not followed: markers; and a hole left by binding off in the middle of a row,
 // which later rows cross as if the stitches beside it were neighbours.
@@ -83,6 +87,30 @@ func (m *Machine) CastOn(n int) error {
 	return &fault
 }
 
+// LoadEdge lays an edge of the given number of rows before empty needles, for
+// the next row, a right-side row, to pick up stitches along: each row of the
+// edge waits where a stitch would, and counts as one until it is passed. rows
+// must be in [1, MaxStitches].
+func (m *Machine) LoadEdge(rows int) error {
+	fault := RowError{Row: m.rows, Op: PickUp, Left: len(m.left)}
+	switch {
+	case rows < 1:
+		fault.Reason = ReasonMalformed
+	case rows > MaxStitches:
+		fault.Reason = ReasonTooLarge
+	case m.StitchCount() > 0:
+		fault.Reason = ReasonNotPossible
+	default:
+		m.left = append(m.left[:0], make([]loop, rows)...)
+		for i := range m.left {
+			m.left[i].kind = edgeRow
+		}
+		m.side, m.turned, m.strand = RightSide, false, strandNone
+		return nil
+	}
+	return &fault
+}
+
 // JoinInTheRound joins flat work into a round, with the right side facing, all
 // stitches on one needle and no short row open. Work in the round stays as it is.
 func (m *Machine) JoinInTheRound() error {
@@ -93,7 +121,7 @@ func (m *Machine) JoinInTheRound() error {
 	switch {
 	case m.ShortRowOpen():
 		fault.Reason = ReasonShortRow
-	case len(m.left) == 0 || m.side == WrongSide:
+	case len(m.left) == 0 || m.side == WrongSide || m.left.tip().kind == edgeRow:
 		fault.Reason = ReasonNotPossible
 	default:
 		m.style, m.strand, m.turned = InTheRound, strandNone, false

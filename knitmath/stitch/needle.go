@@ -14,6 +14,7 @@ const (
 	plainLoop loopKind = iota
 	doubleLoop
 	shortYOLoop // the yarn over of a short-row turn
+	edgeRow     // no stitch: a row of an edge that waits to be picked up
 )
 
 // unresolved reports whether a later row still has to deal with the loop.

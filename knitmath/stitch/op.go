@@ -43,6 +43,9 @@ const (
 	KnitWrapped               // k1 tog with its wrap: knit a wrapped stitch together with its wrap
 	PurlWrapped               // p1 tog with its wrap: purl a wrapped stitch together with its wrap
 	ShortRowYO                // yo: the yarn over made at once after a short-row turn
+	PickUp                    // pick up and knit: draw up a stitch through a row of an edge
+	PickUpTwo                 // pick up and knit 2 in one row: draw up two stitches through one row of an edge
+	SkipRow                   // skip: pass over a row of an edge
 
 	opEnd
 )
@@ -102,12 +105,15 @@ var opTable = [opEnd]opFacts{
 	SlipMarker:  {"sm", 0, 0, bracketed, ""},
 	Turn:        {"turn", 0, 0, bracketed, ""}, // common practice
 	WrapTurn:    {"w&t", 0, 0, bracketed, ""},
-	MakeDouble:  {"make DS", 1, 1, bracketed, ""},              // common practice, capitals too
-	KnitDouble:  {"k DS", 1, 1, bracketed, ""},                 // common practice
-	PurlDouble:  {"p DS", 1, 1, bracketed, ""},                 // common practice
-	KnitWrapped: {"k1 tog with its wrap", 1, 1, bracketed, ""}, // common practice
-	PurlWrapped: {"p1 tog with its wrap", 1, 1, bracketed, ""}, // common practice
-	ShortRowYO:  {"yo", 0, 1, bracketed, ""},                   // common practice: written as any yarn over
+	MakeDouble:  {"make DS", 1, 1, bracketed, ""},                       // common practice, capitals too
+	KnitDouble:  {"k DS", 1, 1, bracketed, ""},                          // common practice
+	PurlDouble:  {"p DS", 1, 1, bracketed, ""},                          // common practice
+	KnitWrapped: {"k1 tog with its wrap", 1, 1, bracketed, ""},          // common practice
+	PurlWrapped: {"p1 tog with its wrap", 1, 1, bracketed, ""},          // common practice
+	ShortRowYO:  {"yo", 0, 1, bracketed, ""},                            // common practice: written as any yarn over
+	PickUp:      {"pick up and knit", 1, 1, spaced, ""},                 // common practice
+	PickUpTwo:   {"pick up and knit 2 in one row", 1, 2, bracketed, ""}, // common practice
+	SkipRow:     {"skip", 1, 0, spaced, ""},                             // common practice
 }
 
 // Valid reports whether op is one of the operations above.
@@ -130,7 +136,8 @@ func (op Op) Abbr() string { return op.facts().abbr }
 // String returns Abbr.
 func (op Op) String() string { return op.Abbr() }
 
-// Takes returns how many stitches op takes off the left needle.
+// Takes returns how many stitches op takes off the left needle; for an op that
+// picks up, how many rows of the edge it takes.
 func (op Op) Takes() int { return op.facts().takes }
 
 // Leaves returns how many stitches op leaves on the right needle.
@@ -144,6 +151,9 @@ func (op Op) Net() int { return op.Leaves() - op.Takes() }
 
 // EndsRow reports whether nothing can follow op in its row: the work is turned.
 func (op Op) EndsRow() bool { return op == Turn || op == WrapTurn }
+
+// picksUp reports whether op takes rows of an edge rather than stitches.
+func (op Op) picksUp() bool { return op == PickUp || op == PickUpTwo || op == SkipRow }
 
 // Ops returns all operations in the order of their declaration.
 func Ops() []Op {

@@ -19,6 +19,9 @@ var commonPractice = map[Op][2]int{
 	PurlDouble:  {1, 1},
 	KnitWrapped: {1, 1}, // the wrap is no stitch
 	PurlWrapped: {1, 1},
+	PickUp:      {1, 1}, // a row of the edge gives a stitch
+	PickUpTwo:   {1, 2},
+	SkipRow:     {1, 0},
 }
 
 func TestOpsAgreeWithPublishedList(t *testing.T) {

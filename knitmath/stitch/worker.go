@@ -60,6 +60,9 @@ func (w *worker) turnShort(op Op) *RowError {
 	if w.ops++; w.ops > MaxOperations || w.StitchCount() > MaxStitches {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
+	if w.onEdge() {
+		return w.fault(op, 0, ReasonEdge)
+	}
 	if op == WrapTurn {
 		switch {
 		case len(w.left) == 0:

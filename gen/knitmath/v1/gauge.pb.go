@@ -412,7 +412,9 @@ type SizeConsequence struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The size asked about, in cm.
 	AskedCm float64 `protobuf:"fixed64,1,opt,name=asked_cm,json=askedCm,proto3" json:"asked_cm,omitempty"`
-	// The stitches or rows to work for it at the mean gauge, nearest, halves up.
+	// The stitches or rows to work for it at the mean gauge, nearest, halves up,
+	// at least 1: what ComputeCastOn answers for the mean, which is read to the
+	// nearest millionth of a stitch.
 	Count int32 `protobuf:"varint,2,opt,name=count,proto3" json:"count,omitempty"`
 	// The size that count gives at the mean gauge, in cm.
 	SizeCm float64 `protobuf:"fixed64,3,opt,name=size_cm,json=sizeCm,proto3" json:"size_cm,omitempty"`
@@ -492,7 +494,10 @@ func (x *SizeConsequence) GetLargestCm() float64 {
 }
 
 // A yarn weight category of the trade whose published range holds the gauge.
-// The ranges overlap and have gaps, so a gauge may have none, one or two.
+// The ranges overlap and have gaps, so a gauge may have none, one or two. They
+// are printed for 4 in and used for 10 cm alike: a category is listed when the
+// stitches over either lie in its range, and a notice FOUR_INCHES says so when
+// only one of them does.
 type YarnCategory struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The category's number, 0 to 7.
@@ -693,11 +698,15 @@ type ComputeGaugeResponse struct {
 	Height *SizeConsequence `protobuf:"bytes,10,opt,name=height,proto3" json:"height,omitempty"`
 	// The yarn weight categories whose stitch range holds the gauge.
 	YarnCategories []*YarnCategory `protobuf:"bytes,11,rep,name=yarn_categories,json=yarnCategories,proto3" json:"yarn_categories,omitempty"`
-	// The needle, when needle_mm is a size of the table.
+	// The needle, when needle_mm is a size of the table, to the nearest hundredth
+	// of a millimetre.
 	Needle *NeedleSize `protobuf:"bytes,12,opt,name=needle,proto3" json:"needle,omitempty"`
 	// The answer in one or two sentences.
 	Summary string `protobuf:"bytes,13,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: a single reading, an outlying one, readings without any scatter.
+	// Remarks: SINGLE_READING; OUTLYING_READING (Grubbs' test, 5 %, from three
+	// readings on; a reading within half a stitch of the others is let pass);
+	// NO_SCATTER, all readings being equal; MIXED_STATES, one direction washed and
+	// the other not; FOUR_INCHES; UNLISTED_NEEDLE.
 	Notices []*Notice `protobuf:"bytes,14,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources       []*Source `protobuf:"bytes,15,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1434,7 +1443,8 @@ type ConvertGaugeResponse struct {
 	FollowIndex *int32 `protobuf:"varint,5,opt,name=follow_index,json=followIndex,proto3,oneof" json:"follow_index,omitempty"`
 	// The answer in one or two sentences.
 	Summary string `protobuf:"bytes,6,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks.
+	// Remarks: HALFWAY, an item exactly between two legal counts; EQUALLY_NEAR, a
+	// second size as near as the one to follow.
 	Notices []*Notice `protobuf:"bytes,7,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources       []*Source `protobuf:"bytes,8,rep,name=sources,proto3" json:"sources,omitempty"`

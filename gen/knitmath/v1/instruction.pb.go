@@ -107,6 +107,14 @@ const (
 	// yo after a turn, 0 to 1: the yarn over of a short row, worked together
 	// with its neighbour when it is met again.
 	Operation_OPERATION_SHORT_ROW_YARN_OVER Operation = 37
+	// pick up and knit, 1 to 1: draw up a stitch through a row of an edge. This
+	// and the next two take rows of an edge instead of stitches.
+	Operation_OPERATION_PICK_UP Operation = 38
+	// pick up and knit 2 in one row, 1 to 2: draw up two stitches through one row
+	// of an edge.
+	Operation_OPERATION_PICK_UP_TWO Operation = 39
+	// skip, 1 to 0: pass over a row of an edge.
+	Operation_OPERATION_SKIP_ROW Operation = 40
 )
 
 // Enum value maps for Operation.
@@ -150,6 +158,9 @@ var (
 		35: "OPERATION_KNIT_WRAPPED",
 		36: "OPERATION_PURL_WRAPPED",
 		37: "OPERATION_SHORT_ROW_YARN_OVER",
+		38: "OPERATION_PICK_UP",
+		39: "OPERATION_PICK_UP_TWO",
+		40: "OPERATION_SKIP_ROW",
 	}
 	Operation_value = map[string]int32{
 		"OPERATION_UNSPECIFIED":         0,
@@ -190,6 +201,9 @@ var (
 		"OPERATION_KNIT_WRAPPED":        35,
 		"OPERATION_PURL_WRAPPED":        36,
 		"OPERATION_SHORT_ROW_YARN_OVER": 37,
+		"OPERATION_PICK_UP":             38,
+		"OPERATION_PICK_UP_TWO":         39,
+		"OPERATION_SKIP_ROW":            40,
 	}
 )
 
@@ -550,7 +564,7 @@ type Instruction struct {
 	// The same row as a tree.
 	Steps []*Step `protobuf:"bytes,2,rep,name=steps,proto3" json:"steps,omitempty"`
 	// Stitches on the needle before the row. The yarn overs of short rows are
-	// not counted.
+	// not counted. For a row that picks up stitches, the rows of the edge.
 	StartCount int32 `protobuf:"varint,3,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
 	// Stitches on the needle after the row, counted the same way.
 	EndCount      int32 `protobuf:"varint,4,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
@@ -641,7 +655,7 @@ const file_knitmath_v1_instruction_proto_rawDesc = "" +
 	"\x05steps\x18\x02 \x03(\v2\x11.knitmath.v1.StepR\x05steps\x12\x1f\n" +
 	"\vstart_count\x18\x03 \x01(\x05R\n" +
 	"startCount\x12\x1b\n" +
-	"\tend_count\x18\x04 \x01(\x05R\bendCount*\xe3\x06\n" +
+	"\tend_count\x18\x04 \x01(\x05R\bendCount*\xad\a\n" +
 	"\tOperation\x12\x19\n" +
 	"\x15OPERATION_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eOPERATION_KNIT\x10\x01\x12\x12\n" +
@@ -681,7 +695,10 @@ const file_knitmath_v1_instruction_proto_rawDesc = "" +
 	"\x15OPERATION_PURL_DOUBLE\x10\"\x12\x1a\n" +
 	"\x16OPERATION_KNIT_WRAPPED\x10#\x12\x1a\n" +
 	"\x16OPERATION_PURL_WRAPPED\x10$\x12!\n" +
-	"\x1dOPERATION_SHORT_ROW_YARN_OVER\x10%*<\n" +
+	"\x1dOPERATION_SHORT_ROW_YARN_OVER\x10%\x12\x15\n" +
+	"\x11OPERATION_PICK_UP\x10&\x12\x19\n" +
+	"\x15OPERATION_PICK_UP_TWO\x10'\x12\x16\n" +
+	"\x12OPERATION_SKIP_ROW\x10(*<\n" +
 	"\x04Side\x12\x14\n" +
 	"\x10SIDE_UNSPECIFIED\x10\x00\x12\x0e\n" +
 	"\n" +

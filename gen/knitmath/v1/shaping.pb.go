@@ -320,7 +320,9 @@ type PlanEvenSpacingRequest struct {
 	// Stitches kept plain at each edge, 0 to 1,000, flat only. Default 0.
 	EdgeCount *int32 `protobuf:"varint,5,opt,name=edge_count,json=edgeCount,proto3,oneof" json:"edge_count,omitempty"`
 	// The order of unequal gaps. Default grouped.
-	Order         SpacingOrder `protobuf:"varint,6,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
+	Order SpacingOrder `protobuf:"varint,6,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -395,6 +397,13 @@ func (x *PlanEvenSpacingRequest) GetOrder() SpacingOrder {
 		return x.Order
 	}
 	return SpacingOrder_SPACING_ORDER_UNSPECIFIED
+}
+
+func (x *PlanEvenSpacingRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // A run of equal gaps.
@@ -476,7 +485,14 @@ type PlanEvenSpacingResponse struct {
 	// Remarks.
 	Notices []*Notice `protobuf:"bytes,9,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,10,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,10,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Where the changes lie; absent unless asked for. x is in stitches of the row
+	// before, from the beginning of the row as it is worked: a right-side row
+	// begins at the right edge, so that such a drawing is the piece seen from the
+	// wrong side. Line "stitches before" is that row, at y = 0; line "changes" has
+	// one point for each change, at y = 1, in the middle of the stitches it takes
+	// or, for an increase between stitches, in the gap. At most 10,001 points.
+	Outline       *Outline `protobuf:"bytes,11,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -581,6 +597,13 @@ func (x *PlanEvenSpacingResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanEvenSpacingResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 // Asks for a straight taper.
 type PlanTaperRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -618,7 +641,9 @@ type PlanTaperRequest struct {
 	// The order of unequal intervals. Default interleaved.
 	Order TaperOrder `protobuf:"varint,14,opt,name=order,proto3,enum=knitmath.v1.TaperOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -756,6 +781,13 @@ func (x *PlanTaperRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanTaperRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // A run of equal intervals: "every 6th row, 8 times".
@@ -917,7 +949,14 @@ type PlanTaperResponse struct {
 	// Remarks.
 	Notices []*Notice `protobuf:"bytes,16,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,17,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,17,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The two edges of the piece; absent unless asked for. x is measured from the
+	// centre line of the first row, y from the start up: both in cm, or in stitches
+	// and rows without gauge. Lines "right edge" and "left edge" run upward; an
+	// edge that is not shaped is straight, and a shaping row slants from the width
+	// below it to its own. In the round they are the two sides of the tube cut open
+	// where the round begins, laid flat. At most 20,000 points a line.
+	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1071,11 +1110,505 @@ func (x *PlanTaperResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanTaperResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
+// One point that a shaped side passes through.
+type SidePoint struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Rows or rounds from the start of the piece to the point, 1 to 10,000, more
+	// than at the point before. Exactly one of row_count and height_cm must be
+	// given.
+	RowCount *int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3,oneof" json:"row_count,omitempty"`
+	// The same as a height, in cm, 0.1 to 1,000; needs gauge. Nearest row, halves
+	// up.
+	HeightCm *float64 `protobuf:"fixed64,2,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	// Stitches there, 1 to 10,000. Equal to those at the point before for a
+	// straight stretch.
+	StitchCount   int32 `protobuf:"varint,3,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SidePoint) Reset() {
+	*x = SidePoint{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SidePoint) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SidePoint) ProtoMessage() {}
+
+func (x *SidePoint) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use SidePoint.ProtoReflect.Descriptor instead.
+func (*SidePoint) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{7}
+}
+
+func (x *SidePoint) GetRowCount() int32 {
+	if x != nil && x.RowCount != nil {
+		return *x.RowCount
+	}
+	return 0
+}
+
+func (x *SidePoint) GetHeightCm() float64 {
+	if x != nil && x.HeightCm != nil {
+		return *x.HeightCm
+	}
+	return 0
+}
+
+func (x *SidePoint) GetStitchCount() int32 {
+	if x != nil {
+		return x.StitchCount
+	}
+	return 0
+}
+
+// Asks for a shaped side. Every field but points means what it means for a
+// taper.
+type PlanShapedSideRequest struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches at the start, 1 to 10,000.
+	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	// The points, from the start up, 1 to 20. The last is the end of the piece.
+	Points []*SidePoint `protobuf:"bytes,2,rep,name=points,proto3" json:"points,omitempty"`
+	// The gauge. Needed with any height_cm; otherwise only used to give sizes.
+	Gauge *Gauge `protobuf:"bytes,3,opt,name=gauge,proto3" json:"gauge,omitempty"`
+	// Flat or in the round. Default flat. In the round both "edges" lie beside
+	// the beginning of the round.
+	Construction Construction `protobuf:"varint,4,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
+	// Which edges are shaped. Default both.
+	Edges ShapedEdges `protobuf:"varint,5,opt,name=edges,proto3,enum=knitmath.v1.ShapedEdges" json:"edges,omitempty"`
+	// Stitches each shaping row changes at each shaped edge, 1 or 2. Default 1.
+	ChangePerEdge *int32 `protobuf:"varint,6,opt,name=change_per_edge,json=changePerEdge,proto3,oneof" json:"change_per_edge,omitempty"`
+	// Plain stitches outside the shaping at each shaped edge, 1 to 100. Default 1.
+	EdgeCount *int32 `protobuf:"varint,7,opt,name=edge_count,json=edgeCount,proto3,oneof" json:"edge_count,omitempty"`
+	// Which rows may shape. Default right-side rows only when flat, any round in
+	// the round. Sides are counted through the whole piece from row 1.
+	ShapingRows ShapingRows `protobuf:"varint,8,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
+	// The side of row 1, flat only. Default right side.
+	FirstSide Side `protobuf:"varint,9,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
+	// The order of unequal intervals within each stretch. Default interleaved.
+	Order TaperOrder `protobuf:"varint,10,opt,name=order,proto3,enum=knitmath.v1.TaperOrder" json:"order,omitempty"`
+	// The unit of written text. Default centimetres.
+	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanShapedSideRequest) Reset() {
+	*x = PlanShapedSideRequest{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanShapedSideRequest) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanShapedSideRequest) ProtoMessage() {}
+
+func (x *PlanShapedSideRequest) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanShapedSideRequest.ProtoReflect.Descriptor instead.
+func (*PlanShapedSideRequest) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{8}
+}
+
+func (x *PlanShapedSideRequest) GetStartCount() int32 {
+	if x != nil {
+		return x.StartCount
+	}
+	return 0
+}
+
+func (x *PlanShapedSideRequest) GetPoints() []*SidePoint {
+	if x != nil {
+		return x.Points
+	}
+	return nil
+}
+
+func (x *PlanShapedSideRequest) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
+	}
+	return nil
+}
+
+func (x *PlanShapedSideRequest) GetConstruction() Construction {
+	if x != nil {
+		return x.Construction
+	}
+	return Construction_CONSTRUCTION_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetEdges() ShapedEdges {
+	if x != nil {
+		return x.Edges
+	}
+	return ShapedEdges_SHAPED_EDGES_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetChangePerEdge() int32 {
+	if x != nil && x.ChangePerEdge != nil {
+		return *x.ChangePerEdge
+	}
+	return 0
+}
+
+func (x *PlanShapedSideRequest) GetEdgeCount() int32 {
+	if x != nil && x.EdgeCount != nil {
+		return *x.EdgeCount
+	}
+	return 0
+}
+
+func (x *PlanShapedSideRequest) GetShapingRows() ShapingRows {
+	if x != nil {
+		return x.ShapingRows
+	}
+	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetFirstSide() Side {
+	if x != nil {
+		return x.FirstSide
+	}
+	return Side_SIDE_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetOrder() TaperOrder {
+	if x != nil {
+		return x.Order
+	}
+	return TaperOrder_TAPER_ORDER_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetDisplayUnit() DisplayUnit {
+	if x != nil {
+		return x.DisplayUnit
+	}
+	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanShapedSideRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
+}
+
+// One stretch of a shaped side, from one point to the next.
+type SideStretch struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its first row.
+	FirstRow int32 `protobuf:"varint,1,opt,name=first_row,json=firstRow,proto3" json:"first_row,omitempty"`
+	// Its last row, the row of its upper point.
+	LastRow int32 `protobuf:"varint,2,opt,name=last_row,json=lastRow,proto3" json:"last_row,omitempty"`
+	// Stitches before it.
+	StartCount int32 `protobuf:"varint,3,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	// Stitches after it.
+	EndCount int32 `protobuf:"varint,4,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	// Its shaping rows; 0 for a straight stretch.
+	ShapingRowCount int32 `protobuf:"varint,5,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	// Stitches each of them changes, negative for decreases; 0 when straight.
+	ChangePerRow int32 `protobuf:"varint,6,opt,name=change_per_row,json=changePerRow,proto3" json:"change_per_row,omitempty"`
+	// Intervals between its shaping rows, in order.
+	Intervals []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
+	// The shaping row as worked on the right side (with the counts of the first
+	// such row of the stretch); absent when there is none.
+	RightSideRow *Instruction `protobuf:"bytes,8,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
+	// The shaping row as worked on the wrong side, likewise.
+	WrongSideRow  *Instruction `protobuf:"bytes,9,opt,name=wrong_side_row,json=wrongSideRow,proto3" json:"wrong_side_row,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SideStretch) Reset() {
+	*x = SideStretch{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SideStretch) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SideStretch) ProtoMessage() {}
+
+func (x *SideStretch) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use SideStretch.ProtoReflect.Descriptor instead.
+func (*SideStretch) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{9}
+}
+
+func (x *SideStretch) GetFirstRow() int32 {
+	if x != nil {
+		return x.FirstRow
+	}
+	return 0
+}
+
+func (x *SideStretch) GetLastRow() int32 {
+	if x != nil {
+		return x.LastRow
+	}
+	return 0
+}
+
+func (x *SideStretch) GetStartCount() int32 {
+	if x != nil {
+		return x.StartCount
+	}
+	return 0
+}
+
+func (x *SideStretch) GetEndCount() int32 {
+	if x != nil {
+		return x.EndCount
+	}
+	return 0
+}
+
+func (x *SideStretch) GetShapingRowCount() int32 {
+	if x != nil {
+		return x.ShapingRowCount
+	}
+	return 0
+}
+
+func (x *SideStretch) GetChangePerRow() int32 {
+	if x != nil {
+		return x.ChangePerRow
+	}
+	return 0
+}
+
+func (x *SideStretch) GetIntervals() []*IntervalRun {
+	if x != nil {
+		return x.Intervals
+	}
+	return nil
+}
+
+func (x *SideStretch) GetRightSideRow() *Instruction {
+	if x != nil {
+		return x.RightSideRow
+	}
+	return nil
+}
+
+func (x *SideStretch) GetWrongSideRow() *Instruction {
+	if x != nil {
+		return x.WrongSideRow
+	}
+	return nil
+}
+
+// The shaped side.
+type PlanShapedSideResponse struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Rows in all.
+	RowCount int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	// The stretches, from the start up.
+	Stretches []*SideStretch `protobuf:"bytes,2,rep,name=stretches,proto3" json:"stretches,omitempty"`
+	// Every shaping row of the piece, in order. From the last of one stretch to the
+	// first of the next are two rows at least, the smallest interval between
+	// right-side rows: where any row may shape and both would touch the join, the
+	// row below the join is kept plain or, if every row of that stretch shapes, the
+	// row above it.
+	ShapingRows []*ShapingRow `protobuf:"bytes,3,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
+	// The fewest stitches of any row.
+	NarrowestCount int32 `protobuf:"varint,4,opt,name=narrowest_count,json=narrowestCount,proto3" json:"narrowest_count,omitempty"`
+	// The most stitches of any row.
+	WidestCount int32 `protobuf:"varint,5,opt,name=widest_count,json=widestCount,proto3" json:"widest_count,omitempty"`
+	// The greatest distance, over all rows, between the stitches on the needle
+	// after a row and the broken line through the points, in stitches, both edges
+	// together.
+	GreatestDepartureStitches float64 `protobuf:"fixed64,6,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// Height of all rows, in cm; absent without gauge.
+	HeightCm *float64 `protobuf:"fixed64,7,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,8,rep,name=directions,proto3" json:"directions,omitempty"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,9,opt,name=summary,proto3" json:"summary,omitempty"`
+	// Remarks: rows kept plain beside the points.
+	Notices []*Notice `protobuf:"bytes,10,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The two edges of the piece, as for a taper; absent unless asked for. At most
+	// 20,000 points a line.
+	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanShapedSideResponse) Reset() {
+	*x = PlanShapedSideResponse{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanShapedSideResponse) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanShapedSideResponse) ProtoMessage() {}
+
+func (x *PlanShapedSideResponse) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanShapedSideResponse.ProtoReflect.Descriptor instead.
+func (*PlanShapedSideResponse) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{10}
+}
+
+func (x *PlanShapedSideResponse) GetRowCount() int32 {
+	if x != nil {
+		return x.RowCount
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetStretches() []*SideStretch {
+	if x != nil {
+		return x.Stretches
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetShapingRows() []*ShapingRow {
+	if x != nil {
+		return x.ShapingRows
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetNarrowestCount() int32 {
+	if x != nil {
+		return x.NarrowestCount
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetWidestCount() int32 {
+	if x != nil {
+		return x.WidestCount
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetGreatestDepartureStitches() float64 {
+	if x != nil {
+		return x.GreatestDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetHeightCm() float64 {
+	if x != nil && x.HeightCm != nil {
+		return *x.HeightCm
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanShapedSideResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x18knitmath/v1/report.proto\"\xcd\x02\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"\xf5\x02\n" +
 	"\x16PlanEvenSpacingRequest\x12$\n" +
 	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
 	"startCount\x12 \n" +
@@ -1084,11 +1617,12 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x12'\n" +
 	"\n" +
 	"edge_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\tedgeCount\x88\x01\x01\x124\n" +
-	"\x05order\x18\x06 \x01(\x0e2\x19.knitmath.v1.SpacingOrderB\x03\xe0A\x01R\x05orderB\r\n" +
+	"\x05order\x18\x06 \x01(\x0e2\x19.knitmath.v1.SpacingOrderB\x03\xe0A\x01R\x05order\x12&\n" +
+	"\fwith_outline\x18\a \x01(\bB\x03\xe0A\x01R\vwithOutlineB\r\n" +
 	"\v_edge_count\"A\n" +
 	"\x06GapRun\x12!\n" +
 	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xbe\x03\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xee\x03\n" +
 	"\x17PlanEvenSpacingResponse\x124\n" +
 	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12!\n" +
 	"\fchange_count\x18\x02 \x01(\x05R\vchangeCount\x12\x1f\n" +
@@ -1101,7 +1635,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\asummary\x18\b \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\t \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\n" +
-	" \x03(\v2\x13.knitmath.v1.SourceR\asources\"\xf4\x06\n" +
+	" \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\v \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\x9c\a\n" +
 	"\x10PlanTaperRequest\x12$\n" +
 	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
 	"startCount\x12 \n" +
@@ -1121,7 +1656,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x12plain_before_count\x18\f \x01(\x05B\x03\xe0A\x01H\x04R\x10plainBeforeCount\x88\x01\x01\x124\n" +
 	"\x11plain_after_count\x18\r \x01(\x05B\x03\xe0A\x01H\x05R\x0fplainAfterCount\x88\x01\x01\x122\n" +
 	"\x05order\x18\x0e \x01(\x0e2\x17.knitmath.v1.TaperOrderB\x03\xe0A\x01R\x05order\x12@\n" +
-	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\f\n" +
+	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
 	"\n" +
 	"_row_countB\f\n" +
 	"\n" +
@@ -1139,7 +1675,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12\x1b\n" +
-	"\tend_count\x18\x03 \x01(\x05R\bendCount\"\xcc\x06\n" +
+	"\tend_count\x18\x03 \x01(\x05R\bendCount\"\xfc\x06\n" +
 	"\x11PlanTaperResponse\x12*\n" +
 	"\x11shaping_row_count\x18\x01 \x01(\x05R\x0fshapingRowCount\x12$\n" +
 	"\x0echange_per_row\x18\x02 \x01(\x05R\fchangePerRow\x12\x1b\n" +
@@ -1161,11 +1697,68 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"directions\x12\x18\n" +
 	"\asummary\x18\x0f \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\x10 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x11 \x03(\v2\x13.knitmath.v1.SourceR\asourcesB\f\n" +
+	"\asources\x18\x11 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm*[\n" +
+	"\r_end_width_cm\"\x9d\x01\n" +
+	"\tSidePoint\x12%\n" +
+	"\trow_count\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\browCount\x88\x01\x01\x12%\n" +
+	"\theight_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12&\n" +
+	"\fstitch_count\x18\x03 \x01(\x05B\x03\xe0A\x02R\vstitchCountB\f\n" +
+	"\n" +
+	"_row_countB\f\n" +
+	"\n" +
+	"_height_cm\"\xaf\x05\n" +
+	"\x15PlanShapedSideRequest\x12$\n" +
+	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
+	"startCount\x123\n" +
+	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\x03\xe0A\x02R\x06points\x12-\n" +
+	"\x05gauge\x18\x03 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12B\n" +
+	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x123\n" +
+	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x120\n" +
+	"\x0fchange_per_edge\x18\x06 \x01(\x05B\x03\xe0A\x01H\x00R\rchangePerEdge\x88\x01\x01\x12'\n" +
+	"\n" +
+	"edge_count\x18\a \x01(\x05B\x03\xe0A\x01H\x01R\tedgeCount\x88\x01\x01\x12@\n" +
+	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vshapingRows\x125\n" +
+	"\n" +
+	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x122\n" +
+	"\x05order\x18\n" +
+	" \x01(\x0e2\x17.knitmath.v1.TaperOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\f \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x12\n" +
+	"\x10_change_per_edgeB\r\n" +
+	"\v_edge_count\"\x8d\x03\n" +
+	"\vSideStretch\x12\x1b\n" +
+	"\tfirst_row\x18\x01 \x01(\x05R\bfirstRow\x12\x19\n" +
+	"\blast_row\x18\x02 \x01(\x05R\alastRow\x12\x1f\n" +
+	"\vstart_count\x18\x03 \x01(\x05R\n" +
+	"startCount\x12\x1b\n" +
+	"\tend_count\x18\x04 \x01(\x05R\bendCount\x12*\n" +
+	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12$\n" +
+	"\x0echange_per_row\x18\x06 \x01(\x05R\fchangePerRow\x126\n" +
+	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12>\n" +
+	"\x0eright_side_row\x18\b \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
+	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\xad\x04\n" +
+	"\x16PlanShapedSideResponse\x12\x1b\n" +
+	"\trow_count\x18\x01 \x01(\x05R\browCount\x126\n" +
+	"\tstretches\x18\x02 \x03(\v2\x18.knitmath.v1.SideStretchR\tstretches\x12:\n" +
+	"\fshaping_rows\x18\x03 \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12'\n" +
+	"\x0fnarrowest_count\x18\x04 \x01(\x05R\x0enarrowestCount\x12!\n" +
+	"\fwidest_count\x18\x05 \x01(\x05R\vwidestCount\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\x06 \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
+	"\theight_cm\x18\a \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12\x1e\n" +
+	"\n" +
+	"directions\x18\b \x03(\tR\n" +
+	"directions\x12\x18\n" +
+	"\asummary\x18\t \x01(\tR\asummary\x12-\n" +
+	"\anotices\x18\n" +
+	" \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\v \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
+	"\n" +
+	"_height_cm*[\n" +
 	"\fConstruction\x12\x1c\n" +
 	"\x18CONSTRUCTION_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11CONSTRUCTION_FLAT\x10\x01\x12\x16\n" +
@@ -1189,10 +1782,11 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x18SHAPED_EDGES_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11SHAPED_EDGES_BOTH\x10\x01\x12\x1a\n" +
 	"\x16SHAPED_EDGES_BEGINNING\x10\x02\x12\x14\n" +
-	"\x10SHAPED_EDGES_END\x10\x032\xbe\x02\n" +
+	"\x10SHAPED_EDGES_END\x10\x032\xc1\x03\n" +
 	"\x0eShapingService\x12\xa3\x01\n" +
 	"\x0fPlanEvenSpacing\x12#.knitmath.v1.PlanEvenSpacingRequest\x1a$.knitmath.v1.PlanEvenSpacingResponse\"E\x82\xd3\xe4\x93\x02?:\x01*Z\x1d\x12\x1b/v1/shaping:planEvenSpacing\"\x1b/v1/shaping:planEvenSpacing\x12\x85\x01\n" +
-	"\tPlanTaper\x12\x1d.knitmath.v1.PlanTaperRequest\x1a\x1e.knitmath.v1.PlanTaperResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/shaping:planTaper\"\x15/v1/shaping:planTaperB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\tPlanTaper\x12\x1d.knitmath.v1.PlanTaperRequest\x1a\x1e.knitmath.v1.PlanTaperResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/shaping:planTaper\"\x15/v1/shaping:planTaper\x12\x80\x01\n" +
+	"\x0ePlanShapedSide\x12\".knitmath.v1.PlanShapedSideRequest\x1a#.knitmath.v1.PlanShapedSideResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/shaping:planShapedSideB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
 
 var (
 	file_knitmath_v1_shaping_proto_rawDescOnce sync.Once
@@ -1207,7 +1801,7 @@ func file_knitmath_v1_shaping_proto_rawDescGZIP() []byte {
 }
 
 var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
-var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 7)
+var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 11)
 var file_knitmath_v1_shaping_proto_goTypes = []any{
 	(Construction)(0),               // 0: knitmath.v1.Construction
 	(SpacingOrder)(0),               // 1: knitmath.v1.SpacingOrder
@@ -1221,46 +1815,71 @@ var file_knitmath_v1_shaping_proto_goTypes = []any{
 	(*IntervalRun)(nil),             // 9: knitmath.v1.IntervalRun
 	(*ShapingRow)(nil),              // 10: knitmath.v1.ShapingRow
 	(*PlanTaperResponse)(nil),       // 11: knitmath.v1.PlanTaperResponse
-	(Operation)(0),                  // 12: knitmath.v1.Operation
-	(*Instruction)(nil),             // 13: knitmath.v1.Instruction
-	(*Notice)(nil),                  // 14: knitmath.v1.Notice
-	(*Source)(nil),                  // 15: knitmath.v1.Source
-	(*Gauge)(nil),                   // 16: knitmath.v1.Gauge
-	(Side)(0),                       // 17: knitmath.v1.Side
-	(DisplayUnit)(0),                // 18: knitmath.v1.DisplayUnit
+	(*SidePoint)(nil),               // 12: knitmath.v1.SidePoint
+	(*PlanShapedSideRequest)(nil),   // 13: knitmath.v1.PlanShapedSideRequest
+	(*SideStretch)(nil),             // 14: knitmath.v1.SideStretch
+	(*PlanShapedSideResponse)(nil),  // 15: knitmath.v1.PlanShapedSideResponse
+	(Operation)(0),                  // 16: knitmath.v1.Operation
+	(*Instruction)(nil),             // 17: knitmath.v1.Instruction
+	(*Notice)(nil),                  // 18: knitmath.v1.Notice
+	(*Source)(nil),                  // 19: knitmath.v1.Source
+	(*Outline)(nil),                 // 20: knitmath.v1.Outline
+	(*Gauge)(nil),                   // 21: knitmath.v1.Gauge
+	(Side)(0),                       // 22: knitmath.v1.Side
+	(DisplayUnit)(0),                // 23: knitmath.v1.DisplayUnit
 }
 var file_knitmath_v1_shaping_proto_depIdxs = []int32{
-	12, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
+	16, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
 	0,  // 1: knitmath.v1.PlanEvenSpacingRequest.construction:type_name -> knitmath.v1.Construction
 	1,  // 2: knitmath.v1.PlanEvenSpacingRequest.order:type_name -> knitmath.v1.SpacingOrder
-	12, // 3: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
+	16, // 3: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
 	6,  // 4: knitmath.v1.PlanEvenSpacingResponse.gaps:type_name -> knitmath.v1.GapRun
-	13, // 5: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
-	14, // 6: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 7: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
-	16, // 8: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
-	0,  // 9: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
-	4,  // 10: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	2,  // 11: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
-	17, // 12: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
-	3,  // 13: knitmath.v1.PlanTaperRequest.order:type_name -> knitmath.v1.TaperOrder
-	18, // 14: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	17, // 15: knitmath.v1.ShapingRow.side:type_name -> knitmath.v1.Side
-	9,  // 16: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
-	10, // 17: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
-	13, // 18: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
-	13, // 19: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
-	14, // 20: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 21: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
-	5,  // 22: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
-	8,  // 23: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
-	7,  // 24: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
-	11, // 25: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
-	24, // [24:26] is the sub-list for method output_type
-	22, // [22:24] is the sub-list for method input_type
-	22, // [22:22] is the sub-list for extension type_name
-	22, // [22:22] is the sub-list for extension extendee
-	0,  // [0:22] is the sub-list for field type_name
+	17, // 5: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
+	18, // 6: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 7: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
+	20, // 8: knitmath.v1.PlanEvenSpacingResponse.outline:type_name -> knitmath.v1.Outline
+	21, // 9: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
+	0,  // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
+	4,  // 11: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	2,  // 12: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	22, // 13: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
+	3,  // 14: knitmath.v1.PlanTaperRequest.order:type_name -> knitmath.v1.TaperOrder
+	23, // 15: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	22, // 16: knitmath.v1.ShapingRow.side:type_name -> knitmath.v1.Side
+	9,  // 17: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
+	10, // 18: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	17, // 19: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
+	17, // 20: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
+	18, // 21: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 22: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
+	20, // 23: knitmath.v1.PlanTaperResponse.outline:type_name -> knitmath.v1.Outline
+	12, // 24: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
+	21, // 25: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
+	0,  // 26: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
+	4,  // 27: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	2,  // 28: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	22, // 29: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
+	3,  // 30: knitmath.v1.PlanShapedSideRequest.order:type_name -> knitmath.v1.TaperOrder
+	23, // 31: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	9,  // 32: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
+	17, // 33: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
+	17, // 34: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
+	14, // 35: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
+	10, // 36: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	18, // 37: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 38: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	20, // 39: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 40: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
+	8,  // 41: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
+	13, // 42: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
+	7,  // 43: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
+	11, // 44: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
+	15, // 45: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
+	43, // [43:46] is the sub-list for method output_type
+	40, // [40:43] is the sub-list for method input_type
+	40, // [40:40] is the sub-list for extension type_name
+	40, // [40:40] is the sub-list for extension extendee
+	0,  // [0:40] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_shaping_proto_init() }
@@ -1270,17 +1889,21 @@ func file_knitmath_v1_shaping_proto_init() {
 	}
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_instruction_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[3].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[6].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[7].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[8].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[10].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_shaping_proto_rawDesc), len(file_knitmath_v1_shaping_proto_rawDesc)),
 			NumEnums:      5,
-			NumMessages:   7,
+			NumMessages:   11,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

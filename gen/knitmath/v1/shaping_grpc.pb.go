@@ -23,6 +23,7 @@ const _ = grpc.SupportPackageIsVersion9
 const (
 	ShapingService_PlanEvenSpacing_FullMethodName = "/knitmath.v1.ShapingService/PlanEvenSpacing"
 	ShapingService_PlanTaper_FullMethodName       = "/knitmath.v1.ShapingService/PlanTaper"
+	ShapingService_PlanShapedSide_FullMethodName  = "/knitmath.v1.ShapingService/PlanShapedSide"
 )
 
 // ShapingServiceClient is the client API for ShapingService service.
@@ -36,6 +37,10 @@ type ShapingServiceClient interface {
 	PlanEvenSpacing(ctx context.Context, in *PlanEvenSpacingRequest, opts ...grpc.CallOption) (*PlanEvenSpacingResponse, error)
 	// PlanTaper spaces shaping rows along an edge: a sleeve, a waist, a neck.
 	PlanTaper(ctx context.Context, in *PlanTaperRequest, opts ...grpc.CallOption) (*PlanTaperResponse, error)
+	// PlanShapedSide shapes a side that changes its slope: in to the waist and out
+	// to the bust, a bell sleeve. Each stretch between two points is a taper, or
+	// straight; they are joined without two shaping rows meeting.
+	PlanShapedSide(ctx context.Context, in *PlanShapedSideRequest, opts ...grpc.CallOption) (*PlanShapedSideResponse, error)
 }
 
 type shapingServiceClient struct {
@@ -66,6 +71,16 @@ func (c *shapingServiceClient) PlanTaper(ctx context.Context, in *PlanTaperReque
 	return out, nil
 }
 
+func (c *shapingServiceClient) PlanShapedSide(ctx context.Context, in *PlanShapedSideRequest, opts ...grpc.CallOption) (*PlanShapedSideResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanShapedSideResponse)
+	err := c.cc.Invoke(ctx, ShapingService_PlanShapedSide_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // ShapingServiceServer is the server API for ShapingService service.
 // All implementations must embed UnimplementedShapingServiceServer
 // for forward compatibility.
@@ -77,6 +92,10 @@ type ShapingServiceServer interface {
 	PlanEvenSpacing(context.Context, *PlanEvenSpacingRequest) (*PlanEvenSpacingResponse, error)
 	// PlanTaper spaces shaping rows along an edge: a sleeve, a waist, a neck.
 	PlanTaper(context.Context, *PlanTaperRequest) (*PlanTaperResponse, error)
+	// PlanShapedSide shapes a side that changes its slope: in to the waist and out
+	// to the bust, a bell sleeve. Each stretch between two points is a taper, or
+	// straight; they are joined without two shaping rows meeting.
+	PlanShapedSide(context.Context, *PlanShapedSideRequest) (*PlanShapedSideResponse, error)
 	mustEmbedUnimplementedShapingServiceServer()
 }
 
@@ -92,6 +111,9 @@ func (UnimplementedShapingServiceServer) PlanEvenSpacing(context.Context, *PlanE
 }
 func (UnimplementedShapingServiceServer) PlanTaper(context.Context, *PlanTaperRequest) (*PlanTaperResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanTaper not implemented")
+}
+func (UnimplementedShapingServiceServer) PlanShapedSide(context.Context, *PlanShapedSideRequest) (*PlanShapedSideResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanShapedSide not implemented")
 }
 func (UnimplementedShapingServiceServer) mustEmbedUnimplementedShapingServiceServer() {}
 func (UnimplementedShapingServiceServer) testEmbeddedByValue()                        {}
@@ -150,6 +172,24 @@ func _ShapingService_PlanTaper_Handler(srv interface{}, ctx context.Context, dec
 	return interceptor(ctx, in, info, handler)
 }
 
+func _ShapingService_PlanShapedSide_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanShapedSideRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(ShapingServiceServer).PlanShapedSide(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: ShapingService_PlanShapedSide_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(ShapingServiceServer).PlanShapedSide(ctx, req.(*PlanShapedSideRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // ShapingService_ServiceDesc is the grpc.ServiceDesc for ShapingService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -164,6 +204,10 @@ var ShapingService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanTaper",
 			Handler:    _ShapingService_PlanTaper_Handler,
+		},
+		{
+			MethodName: "PlanShapedSide",
+			Handler:    _ShapingService_PlanShapedSide_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

@@ -29,7 +29,7 @@ const (
 type TallEnd int32
 
 const (
-	// Refused: say which.
+	// None: for a curve, which shows it. A straight wedge has to say which.
 	TallEnd_TALL_END_UNSPECIFIED TallEnd = 0
 	// The edge where right-side rows begin.
 	TallEnd_TALL_END_RIGHT TallEnd = 1
@@ -260,7 +260,8 @@ type PlanWedgeRequest struct {
 	// Stitches across the wedge, 2 to 10,000.
 	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
 	// Rows more at the tall part than at the short, 1 to 2,000. Exactly one of
-	// rise_rows, rise_cm and rise_angle_degrees must be given.
+	// rise_rows, rise_cm, rise_angle_degrees, profile_rows and profile_cm must be
+	// given.
 	RiseRows *int32 `protobuf:"varint,2,opt,name=rise_rows,json=riseRows,proto3,oneof" json:"rise_rows,omitempty"`
 	// The same as a height, in cm, 0.1 to 1,000; needs gauge.
 	RiseCm *float64 `protobuf:"fixed64,3,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
@@ -271,7 +272,8 @@ type PlanWedgeRequest struct {
 	// The gauge. Needed with rise_cm and rise_angle_degrees; otherwise only used
 	// to give sizes.
 	Gauge *Gauge `protobuf:"bytes,5,opt,name=gauge,proto3" json:"gauge,omitempty"`
-	// Where the wedge is tall.
+	// Where a straight wedge is tall. Required for one; refused with a profile,
+	// which shows where it is tall.
 	TallEnd TallEnd `protobuf:"varint,6,opt,name=tall_end,json=tallEnd,proto3,enum=knitmath.v1.TallEnd" json:"tall_end,omitempty"`
 	// Longest or shortest row first. Default longest.
 	Order ShortRowOrder `protobuf:"varint,7,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
@@ -283,7 +285,17 @@ type PlanWedgeRequest struct {
 	// How unequal steps are ordered. Default interleaved.
 	Spread TurnSpread `protobuf:"varint,10,opt,name=spread,proto3,enum=knitmath.v1.TurnSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// A curved profile: heights in rows at points equally spaced over the width,
+	// from the right edge to the left, both edges included, straight between them.
+	// 2 to 500 points, each 0 to 2,000. Every stitch gets the pairs nearest to the
+	// height under its middle (or as rounding says). Where the curve rises by more
+	// than a pair a stitch it is eased, and a notice says so.
+	ProfileRows []float64 `protobuf:"fixed64,12,rep,packed,name=profile_rows,json=profileRows,proto3" json:"profile_rows,omitempty"`
+	// The same in cm, each 0 to 1,000; needs gauge.
+	ProfileCm []float64 `protobuf:"fixed64,13,rep,packed,name=profile_cm,json=profileCm,proto3" json:"profile_cm,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -393,6 +405,27 @@ func (x *PlanWedgeRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanWedgeRequest) GetProfileRows() []float64 {
+	if x != nil {
+		return x.ProfileRows
+	}
+	return nil
+}
+
+func (x *PlanWedgeRequest) GetProfileCm() []float64 {
+	if x != nil {
+		return x.ProfileCm
+	}
+	return nil
+}
+
+func (x *PlanWedgeRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // A run of equal steps between turns: "5 stitches before the last turn, 3
@@ -602,35 +635,44 @@ func (x *WedgeRow) GetResolving() bool {
 // The wedge.
 type PlanWedgeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Pairs of short rows in the wedge; for TALL_END_SIDES, at each side.
+	// Pairs of short rows at the tallest place; for TALL_END_SIDES, at each side.
 	PairCount int32 `protobuf:"varint,1,opt,name=pair_count,json=pairCount,proto3" json:"pair_count,omitempty"`
 	// Turns in all, each of which leaves one stitch to resolve.
 	TurnCount int32 `protobuf:"varint,2,opt,name=turn_count,json=turnCount,proto3" json:"turn_count,omitempty"`
-	// The turns, a sequence for each side that has them.
+	// The turns, a sequence for each side that has them, and for a curve with
+	// several humps one for each run of turns that goes one way.
 	Turns []*TurnSequence `protobuf:"bytes,3,rep,name=turns,proto3" json:"turns,omitempty"`
 	// Every row in order, the ones that resolve included.
 	Rows []*WedgeRow `protobuf:"bytes,4,rep,name=rows,proto3" json:"rows,omitempty"`
 	// Rows under the tallest stitch, resolving rows included.
 	TallRows int32 `protobuf:"varint,5,opt,name=tall_rows,json=tallRows,proto3" json:"tall_rows,omitempty"`
-	// Rows under the shortest stitch: the resolving rows, which all stitches have.
+	// Full rows that close the gaps: every stitch has them, beside its short rows.
 	ShortRows int32 `protobuf:"varint,6,opt,name=short_rows,json=shortRows,proto3" json:"short_rows,omitempty"`
-	// Rise asked for, in rows, before rounding to pairs.
+	// Rise asked for, in rows, before rounding to pairs: of a curve, its highest
+	// point less its lowest.
 	AskedRiseRows float64 `protobuf:"fixed64,7,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
 	// Rise obtained, in rows.
 	RiseRows int32 `protobuf:"varint,8,opt,name=rise_rows,json=riseRows,proto3" json:"rise_rows,omitempty"`
 	// Rise obtained, in cm; absent without gauge.
 	RiseCm *float64 `protobuf:"fixed64,9,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
-	// Slope obtained, in degrees; absent without gauge.
+	// Slope obtained, in degrees; absent without gauge and for a curve.
 	RiseAngleDegrees *float64 `protobuf:"fixed64,10,opt,name=rise_angle_degrees,json=riseAngleDegrees,proto3,oneof" json:"rise_angle_degrees,omitempty"`
-	// The greatest distance, over all stitches, between the rows under a stitch
-	// and the straight profile of the rise obtained, in rows.
+	// The greatest distance, over all stitches, between the short rows under a
+	// stitch and the profile, in rows: for a straight wedge the profile of the rise
+	// obtained, for a curve the one asked for.
 	GreatestDepartureRows float64 `protobuf:"fixed64,11,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	// The answer in one or two sentences.
 	Summary string `protobuf:"bytes,12,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: an odd rise and which way it went.
+	// Remarks: an odd rise and which way it went; a curve too steep for its turns.
 	Notices []*Notice `protobuf:"bytes,13,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,14,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,14,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The heights across the width; absent unless asked for. x is measured from the
+	// left edge, y is what lies under each stitch, resolving rows included: both in
+	// cm, or in stitches and rows without gauge. Line "top edge" goes in steps from
+	// stitch to stitch, as knit, at most 20,000 points; line "wanted" is the
+	// profile asked for, on top of the rows that all stitches have, at most 500.
+	Outline       *Outline `protobuf:"bytes,15,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -763,25 +805,471 @@ func (x *PlanWedgeResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanWedgeResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
+// Asks for a disc or ring of wedges. The stitches run from the centre to the
+// outer edge; the rows run round. Each wedge is a straight one of short rows,
+// tall at the outer edge, then its gaps are closed and it is worked plain for as
+// long as the inner edge needs.
+type PlanCircleOfWedgesRequest struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The gauge.
+	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
+	// Stitches from the inner edge to the outer, 2 to 10,000. Exactly one of
+	// stitch_count and outer_radius_cm must be given.
+	StitchCount *int32 `protobuf:"varint,2,opt,name=stitch_count,json=stitchCount,proto3,oneof" json:"stitch_count,omitempty"`
+	// Radius of the outer edge, in cm, 0.1 to 500; nearest stitch, halves up.
+	OuterRadiusCm *float64 `protobuf:"fixed64,3,opt,name=outer_radius_cm,json=outerRadiusCm,proto3,oneof" json:"outer_radius_cm,omitempty"`
+	// Radius of the inner edge, in cm, 0 to 500, less than the outer. 0 is a disc,
+	// whose centre is drawn together. Default 0.
+	InnerRadiusCm *float64 `protobuf:"fixed64,4,opt,name=inner_radius_cm,json=innerRadiusCm,proto3,oneof" json:"inner_radius_cm,omitempty"`
+	// How many wedges close the circle, 1 to 100. Default: as many as keep the
+	// turns of a wedge about 2 stitches apart, from 4 to 24.
+	WedgeCount *int32 `protobuf:"varint,5,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
+	// How much of the full turn is filled, in degrees, 10 to 720. Default 360; less
+	// makes a cone when the sides are joined, more a ruffle.
+	TurnDegrees *float64 `protobuf:"fixed64,6,opt,name=turn_degrees,json=turnDegrees,proto3,oneof" json:"turn_degrees,omitempty"`
+	// How to turn. Default wrap and turn.
+	TurnMethod TurnMethod `protobuf:"varint,7,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
+	// Longest or shortest row first. Default longest.
+	Order ShortRowOrder `protobuf:"varint,8,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
+	// The unit of written text. Default centimetres.
+	DisplayUnit   DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanCircleOfWedgesRequest) Reset() {
+	*x = PlanCircleOfWedgesRequest{}
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[5]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanCircleOfWedgesRequest) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanCircleOfWedgesRequest) ProtoMessage() {}
+
+func (x *PlanCircleOfWedgesRequest) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[5]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanCircleOfWedgesRequest.ProtoReflect.Descriptor instead.
+func (*PlanCircleOfWedgesRequest) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{5}
+}
+
+func (x *PlanCircleOfWedgesRequest) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesRequest) GetStitchCount() int32 {
+	if x != nil && x.StitchCount != nil {
+		return *x.StitchCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesRequest) GetOuterRadiusCm() float64 {
+	if x != nil && x.OuterRadiusCm != nil {
+		return *x.OuterRadiusCm
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesRequest) GetInnerRadiusCm() float64 {
+	if x != nil && x.InnerRadiusCm != nil {
+		return *x.InnerRadiusCm
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesRequest) GetWedgeCount() int32 {
+	if x != nil && x.WedgeCount != nil {
+		return *x.WedgeCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesRequest) GetTurnDegrees() float64 {
+	if x != nil && x.TurnDegrees != nil {
+		return *x.TurnDegrees
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesRequest) GetTurnMethod() TurnMethod {
+	if x != nil {
+		return x.TurnMethod
+	}
+	return TurnMethod_TURN_METHOD_UNSPECIFIED
+}
+
+func (x *PlanCircleOfWedgesRequest) GetOrder() ShortRowOrder {
+	if x != nil {
+		return x.Order
+	}
+	return ShortRowOrder_SHORT_ROW_ORDER_UNSPECIFIED
+}
+
+func (x *PlanCircleOfWedgesRequest) GetDisplayUnit() DisplayUnit {
+	if x != nil {
+		return x.DisplayUnit
+	}
+	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+// One kind of wedge in the circle; a circle has at most four.
+type CircleWedge struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Pairs of short rows in it.
+	PairCount int32 `protobuf:"varint,1,opt,name=pair_count,json=pairCount,proto3" json:"pair_count,omitempty"`
+	// Rows over all stitches that follow, the one that closes the gaps included.
+	FullRowCount int32 `protobuf:"varint,2,opt,name=full_row_count,json=fullRowCount,proto3" json:"full_row_count,omitempty"`
+	// Every row of the wedge, in order.
+	Rows []*WedgeRow `protobuf:"bytes,3,rep,name=rows,proto3" json:"rows,omitempty"`
+	// The greatest distance from the straight profile, in rows.
+	GreatestDepartureRows float64 `protobuf:"fixed64,4,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
+	unknownFields         protoimpl.UnknownFields
+	sizeCache             protoimpl.SizeCache
+}
+
+func (x *CircleWedge) Reset() {
+	*x = CircleWedge{}
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[6]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *CircleWedge) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*CircleWedge) ProtoMessage() {}
+
+func (x *CircleWedge) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[6]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use CircleWedge.ProtoReflect.Descriptor instead.
+func (*CircleWedge) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{6}
+}
+
+func (x *CircleWedge) GetPairCount() int32 {
+	if x != nil {
+		return x.PairCount
+	}
+	return 0
+}
+
+func (x *CircleWedge) GetFullRowCount() int32 {
+	if x != nil {
+		return x.FullRowCount
+	}
+	return 0
+}
+
+func (x *CircleWedge) GetRows() []*WedgeRow {
+	if x != nil {
+		return x.Rows
+	}
+	return nil
+}
+
+func (x *CircleWedge) GetGreatestDepartureRows() float64 {
+	if x != nil {
+		return x.GreatestDepartureRows
+	}
+	return 0
+}
+
+// A run of equal wedges.
+type CircleWedgeRun struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Index into wedges.
+	WedgeIndex int32 `protobuf:"varint,1,opt,name=wedge_index,json=wedgeIndex,proto3" json:"wedge_index,omitempty"`
+	// How many such wedges follow one another.
+	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *CircleWedgeRun) Reset() {
+	*x = CircleWedgeRun{}
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[7]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *CircleWedgeRun) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*CircleWedgeRun) ProtoMessage() {}
+
+func (x *CircleWedgeRun) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[7]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use CircleWedgeRun.ProtoReflect.Descriptor instead.
+func (*CircleWedgeRun) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{7}
+}
+
+func (x *CircleWedgeRun) GetWedgeIndex() int32 {
+	if x != nil {
+		return x.WedgeIndex
+	}
+	return 0
+}
+
+func (x *CircleWedgeRun) GetTimes() int32 {
+	if x != nil {
+		return x.Times
+	}
+	return 0
+}
+
+// The circle.
+type PlanCircleOfWedgesResponse struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches from the inner edge to the outer.
+	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	// Wedges in all.
+	WedgeCount int32 `protobuf:"varint,2,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
+	// The kinds of wedge.
+	Wedges []*CircleWedge `protobuf:"bytes,3,rep,name=wedges,proto3" json:"wedges,omitempty"`
+	// The order they are knit in, the remainders spread evenly round the circle.
+	Sequence []*CircleWedgeRun `protobuf:"bytes,4,rep,name=sequence,proto3" json:"sequence,omitempty"`
+	// Rows at the outer edge in all.
+	OuterRowCount int32 `protobuf:"varint,5,opt,name=outer_row_count,json=outerRowCount,proto3" json:"outer_row_count,omitempty"`
+	// Rows at the inner edge in all.
+	InnerRowCount int32 `protobuf:"varint,6,opt,name=inner_row_count,json=innerRowCount,proto3" json:"inner_row_count,omitempty"`
+	// Rows the outer edge should have, before rounding.
+	WantedOuterRows float64 `protobuf:"fixed64,7,opt,name=wanted_outer_rows,json=wantedOuterRows,proto3" json:"wanted_outer_rows,omitempty"`
+	// Rows the inner edge should have, before rounding.
+	WantedInnerRows float64 `protobuf:"fixed64,8,opt,name=wanted_inner_rows,json=wantedInnerRows,proto3" json:"wanted_inner_rows,omitempty"`
+	// outer_row_count less wanted_outer_rows, in rows: within one row.
+	ClosureRows float64 `protobuf:"fixed64,9,opt,name=closure_rows,json=closureRows,proto3" json:"closure_rows,omitempty"`
+	// The same as an angle, in degrees: positive when the edge is too long.
+	ClosureDegrees float64 `protobuf:"fixed64,10,opt,name=closure_degrees,json=closureDegrees,proto3" json:"closure_degrees,omitempty"`
+	// inner_row_count less wanted_inner_rows, in rows. Each wedge has at least two
+	// rows at the inner edge, so that a disc keeps a small hole to draw together.
+	InnerClosureRows float64 `protobuf:"fixed64,11,opt,name=inner_closure_rows,json=innerClosureRows,proto3" json:"inner_closure_rows,omitempty"`
+	// Radius of the outer edge obtained from the stitches, in cm.
+	OuterRadiusCm float64 `protobuf:"fixed64,12,opt,name=outer_radius_cm,json=outerRadiusCm,proto3" json:"outer_radius_cm,omitempty"`
+	// Radius of a circle that the inner rows go round, in cm.
+	InnerRadiusCm float64 `protobuf:"fixed64,13,opt,name=inner_radius_cm,json=innerRadiusCm,proto3" json:"inner_radius_cm,omitempty"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,14,opt,name=summary,proto3" json:"summary,omitempty"`
+	// Remarks: a hole at the centre.
+	Notices []*Notice `protobuf:"bytes,15,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources       []*Source `protobuf:"bytes,16,rep,name=sources,proto3" json:"sources,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanCircleOfWedgesResponse) Reset() {
+	*x = PlanCircleOfWedgesResponse{}
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[8]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanCircleOfWedgesResponse) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanCircleOfWedgesResponse) ProtoMessage() {}
+
+func (x *PlanCircleOfWedgesResponse) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_short_row_proto_msgTypes[8]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanCircleOfWedgesResponse.ProtoReflect.Descriptor instead.
+func (*PlanCircleOfWedgesResponse) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{8}
+}
+
+func (x *PlanCircleOfWedgesResponse) GetStitchCount() int32 {
+	if x != nil {
+		return x.StitchCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetWedgeCount() int32 {
+	if x != nil {
+		return x.WedgeCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetWedges() []*CircleWedge {
+	if x != nil {
+		return x.Wedges
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetSequence() []*CircleWedgeRun {
+	if x != nil {
+		return x.Sequence
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetOuterRowCount() int32 {
+	if x != nil {
+		return x.OuterRowCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetInnerRowCount() int32 {
+	if x != nil {
+		return x.InnerRowCount
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetWantedOuterRows() float64 {
+	if x != nil {
+		return x.WantedOuterRows
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetWantedInnerRows() float64 {
+	if x != nil {
+		return x.WantedInnerRows
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetClosureRows() float64 {
+	if x != nil {
+		return x.ClosureRows
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetClosureDegrees() float64 {
+	if x != nil {
+		return x.ClosureDegrees
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetInnerClosureRows() float64 {
+	if x != nil {
+		return x.InnerClosureRows
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetOuterRadiusCm() float64 {
+	if x != nil {
+		return x.OuterRadiusCm
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetInnerRadiusCm() float64 {
+	if x != nil {
+		return x.InnerRadiusCm
+	}
+	return 0
+}
+
+func (x *PlanCircleOfWedgesResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanCircleOfWedgesResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\n" +
-	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x18knitmath/v1/report.proto\"\xf8\x04\n" +
+	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"\xec\x05\n" +
 	"\x10PlanWedgeRequest\x12&\n" +
 	"\fstitch_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\vstitchCount\x12%\n" +
 	"\trise_rows\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\briseRows\x88\x01\x01\x12!\n" +
 	"\arise_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\x06riseCm\x88\x01\x01\x126\n" +
 	"\x12rise_angle_degrees\x18\x04 \x01(\x01B\x03\xe0A\x01H\x02R\x10riseAngleDegrees\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\x05 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x124\n" +
-	"\btall_end\x18\x06 \x01(\x0e2\x14.knitmath.v1.TallEndB\x03\xe0A\x02R\atallEnd\x125\n" +
+	"\btall_end\x18\x06 \x01(\x0e2\x14.knitmath.v1.TallEndB\x03\xe0A\x01R\atallEnd\x125\n" +
 	"\x05order\x18\a \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12=\n" +
 	"\vturn_method\x18\b \x01(\x0e2\x17.knitmath.v1.TurnMethodB\x03\xe0A\x01R\n" +
 	"turnMethod\x126\n" +
 	"\brounding\x18\t \x01(\x0e2\x15.knitmath.v1.RoundingB\x03\xe0A\x01R\brounding\x124\n" +
 	"\x06spread\x18\n" +
 	" \x01(\x0e2\x17.knitmath.v1.TurnSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
-	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\f\n" +
+	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fprofile_rows\x18\f \x03(\x01B\x03\xe0A\x01R\vprofileRows\x12\"\n" +
+	"\n" +
+	"profile_cm\x18\r \x03(\x01B\x03\xe0A\x01R\tprofileCm\x12&\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
 	"\n" +
 	"_rise_rowsB\n" +
 	"\n" +
@@ -800,7 +1288,7 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
 	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12%\n" +
 	"\x0eunworked_count\x18\x04 \x01(\x05R\runworkedCount\x12\x1c\n" +
-	"\tresolving\x18\x05 \x01(\bR\tresolving\"\xd2\x04\n" +
+	"\tresolving\x18\x05 \x01(\bR\tresolving\"\x82\x05\n" +
 	"\x11PlanWedgeResponse\x12\x1d\n" +
 	"\n" +
 	"pair_count\x18\x01 \x01(\x05R\tpairCount\x12\x1d\n" +
@@ -819,10 +1307,57 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x17greatest_departure_rows\x18\v \x01(\x01R\x15greatestDepartureRows\x12\x18\n" +
 	"\asummary\x18\f \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\r \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0e \x03(\v2\x13.knitmath.v1.SourceR\asourcesB\n" +
+	"\asources\x18\x0e \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees*s\n" +
+	"\x13_rise_angle_degrees\"\xc5\x04\n" +
+	"\x19PlanCircleOfWedgesRequest\x12-\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12+\n" +
+	"\fstitch_count\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\vstitchCount\x88\x01\x01\x120\n" +
+	"\x0fouter_radius_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\routerRadiusCm\x88\x01\x01\x120\n" +
+	"\x0finner_radius_cm\x18\x04 \x01(\x01B\x03\xe0A\x01H\x02R\rinnerRadiusCm\x88\x01\x01\x12)\n" +
+	"\vwedge_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x03R\n" +
+	"wedgeCount\x88\x01\x01\x12+\n" +
+	"\fturn_degrees\x18\x06 \x01(\x01B\x03\xe0A\x01H\x04R\vturnDegrees\x88\x01\x01\x12=\n" +
+	"\vturn_method\x18\a \x01(\x0e2\x17.knitmath.v1.TurnMethodB\x03\xe0A\x01R\n" +
+	"turnMethod\x125\n" +
+	"\x05order\x18\b \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x0f\n" +
+	"\r_stitch_countB\x12\n" +
+	"\x10_outer_radius_cmB\x12\n" +
+	"\x10_inner_radius_cmB\x0e\n" +
+	"\f_wedge_countB\x0f\n" +
+	"\r_turn_degrees\"\xb5\x01\n" +
+	"\vCircleWedge\x12\x1d\n" +
+	"\n" +
+	"pair_count\x18\x01 \x01(\x05R\tpairCount\x12$\n" +
+	"\x0efull_row_count\x18\x02 \x01(\x05R\ffullRowCount\x12)\n" +
+	"\x04rows\x18\x03 \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
+	"\x17greatest_departure_rows\x18\x04 \x01(\x01R\x15greatestDepartureRows\"G\n" +
+	"\x0eCircleWedgeRun\x12\x1f\n" +
+	"\vwedge_index\x18\x01 \x01(\x05R\n" +
+	"wedgeIndex\x12\x14\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb5\x05\n" +
+	"\x1aPlanCircleOfWedgesResponse\x12!\n" +
+	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1f\n" +
+	"\vwedge_count\x18\x02 \x01(\x05R\n" +
+	"wedgeCount\x120\n" +
+	"\x06wedges\x18\x03 \x03(\v2\x18.knitmath.v1.CircleWedgeR\x06wedges\x127\n" +
+	"\bsequence\x18\x04 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12&\n" +
+	"\x0fouter_row_count\x18\x05 \x01(\x05R\routerRowCount\x12&\n" +
+	"\x0finner_row_count\x18\x06 \x01(\x05R\rinnerRowCount\x12*\n" +
+	"\x11wanted_outer_rows\x18\a \x01(\x01R\x0fwantedOuterRows\x12*\n" +
+	"\x11wanted_inner_rows\x18\b \x01(\x01R\x0fwantedInnerRows\x12!\n" +
+	"\fclosure_rows\x18\t \x01(\x01R\vclosureRows\x12'\n" +
+	"\x0fclosure_degrees\x18\n" +
+	" \x01(\x01R\x0eclosureDegrees\x12,\n" +
+	"\x12inner_closure_rows\x18\v \x01(\x01R\x10innerClosureRows\x12&\n" +
+	"\x0fouter_radius_cm\x18\f \x01(\x01R\routerRadiusCm\x12&\n" +
+	"\x0finner_radius_cm\x18\r \x01(\x01R\rinnerRadiusCm\x12\x18\n" +
+	"\asummary\x18\x0e \x01(\tR\asummary\x12-\n" +
+	"\anotices\x18\x0f \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x10 \x03(\v2\x13.knitmath.v1.SourceR\asources*s\n" +
 	"\aTallEnd\x12\x18\n" +
 	"\x14TALL_END_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eTALL_END_RIGHT\x10\x01\x12\x11\n" +
@@ -843,9 +1378,10 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"TurnSpread\x12\x1b\n" +
 	"\x17TURN_SPREAD_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17TURN_SPREAD_INTERLEAVED\x10\x01\x12\x17\n" +
-	"\x13TURN_SPREAD_GROUPED\x10\x022\x9d\x01\n" +
+	"\x13TURN_SPREAD_GROUPED\x10\x022\xd6\x02\n" +
 	"\x0fShortRowService\x12\x89\x01\n" +
-	"\tPlanWedge\x12\x1d.knitmath.v1.PlanWedgeRequest\x1a\x1e.knitmath.v1.PlanWedgeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/short-row:planWedge\"\x17/v1/short-row:planWedgeB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\tPlanWedge\x12\x1d.knitmath.v1.PlanWedgeRequest\x1a\x1e.knitmath.v1.PlanWedgeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/short-row:planWedge\"\x17/v1/short-row:planWedge\x12\xb6\x01\n" +
+	"\x12PlanCircleOfWedges\x12&.knitmath.v1.PlanCircleOfWedgesRequest\x1a'.knitmath.v1.PlanCircleOfWedgesResponse\"O\x82\xd3\xe4\x93\x02I:\x01*Z\"\x12 /v1/short-row:planCircleOfWedges\" /v1/short-row:planCircleOfWedgesB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
 
 var (
 	file_knitmath_v1_short_row_proto_rawDescOnce sync.Once
@@ -860,48 +1396,65 @@ func file_knitmath_v1_short_row_proto_rawDescGZIP() []byte {
 }
 
 var file_knitmath_v1_short_row_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
-var file_knitmath_v1_short_row_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
+var file_knitmath_v1_short_row_proto_msgTypes = make([]protoimpl.MessageInfo, 9)
 var file_knitmath_v1_short_row_proto_goTypes = []any{
-	(TallEnd)(0),              // 0: knitmath.v1.TallEnd
-	(ShortRowOrder)(0),        // 1: knitmath.v1.ShortRowOrder
-	(TurnMethod)(0),           // 2: knitmath.v1.TurnMethod
-	(TurnSpread)(0),           // 3: knitmath.v1.TurnSpread
-	(*PlanWedgeRequest)(nil),  // 4: knitmath.v1.PlanWedgeRequest
-	(*TurnRun)(nil),           // 5: knitmath.v1.TurnRun
-	(*TurnSequence)(nil),      // 6: knitmath.v1.TurnSequence
-	(*WedgeRow)(nil),          // 7: knitmath.v1.WedgeRow
-	(*PlanWedgeResponse)(nil), // 8: knitmath.v1.PlanWedgeResponse
-	(*Gauge)(nil),             // 9: knitmath.v1.Gauge
-	(Rounding)(0),             // 10: knitmath.v1.Rounding
-	(DisplayUnit)(0),          // 11: knitmath.v1.DisplayUnit
-	(Side)(0),                 // 12: knitmath.v1.Side
-	(*Instruction)(nil),       // 13: knitmath.v1.Instruction
-	(*Notice)(nil),            // 14: knitmath.v1.Notice
-	(*Source)(nil),            // 15: knitmath.v1.Source
+	(TallEnd)(0),                       // 0: knitmath.v1.TallEnd
+	(ShortRowOrder)(0),                 // 1: knitmath.v1.ShortRowOrder
+	(TurnMethod)(0),                    // 2: knitmath.v1.TurnMethod
+	(TurnSpread)(0),                    // 3: knitmath.v1.TurnSpread
+	(*PlanWedgeRequest)(nil),           // 4: knitmath.v1.PlanWedgeRequest
+	(*TurnRun)(nil),                    // 5: knitmath.v1.TurnRun
+	(*TurnSequence)(nil),               // 6: knitmath.v1.TurnSequence
+	(*WedgeRow)(nil),                   // 7: knitmath.v1.WedgeRow
+	(*PlanWedgeResponse)(nil),          // 8: knitmath.v1.PlanWedgeResponse
+	(*PlanCircleOfWedgesRequest)(nil),  // 9: knitmath.v1.PlanCircleOfWedgesRequest
+	(*CircleWedge)(nil),                // 10: knitmath.v1.CircleWedge
+	(*CircleWedgeRun)(nil),             // 11: knitmath.v1.CircleWedgeRun
+	(*PlanCircleOfWedgesResponse)(nil), // 12: knitmath.v1.PlanCircleOfWedgesResponse
+	(*Gauge)(nil),                      // 13: knitmath.v1.Gauge
+	(Rounding)(0),                      // 14: knitmath.v1.Rounding
+	(DisplayUnit)(0),                   // 15: knitmath.v1.DisplayUnit
+	(Side)(0),                          // 16: knitmath.v1.Side
+	(*Instruction)(nil),                // 17: knitmath.v1.Instruction
+	(*Notice)(nil),                     // 18: knitmath.v1.Notice
+	(*Source)(nil),                     // 19: knitmath.v1.Source
+	(*Outline)(nil),                    // 20: knitmath.v1.Outline
 }
 var file_knitmath_v1_short_row_proto_depIdxs = []int32{
-	9,  // 0: knitmath.v1.PlanWedgeRequest.gauge:type_name -> knitmath.v1.Gauge
+	13, // 0: knitmath.v1.PlanWedgeRequest.gauge:type_name -> knitmath.v1.Gauge
 	0,  // 1: knitmath.v1.PlanWedgeRequest.tall_end:type_name -> knitmath.v1.TallEnd
 	1,  // 2: knitmath.v1.PlanWedgeRequest.order:type_name -> knitmath.v1.ShortRowOrder
 	2,  // 3: knitmath.v1.PlanWedgeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
-	10, // 4: knitmath.v1.PlanWedgeRequest.rounding:type_name -> knitmath.v1.Rounding
+	14, // 4: knitmath.v1.PlanWedgeRequest.rounding:type_name -> knitmath.v1.Rounding
 	3,  // 5: knitmath.v1.PlanWedgeRequest.spread:type_name -> knitmath.v1.TurnSpread
-	11, // 6: knitmath.v1.PlanWedgeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	15, // 6: knitmath.v1.PlanWedgeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	5,  // 7: knitmath.v1.TurnSequence.steps:type_name -> knitmath.v1.TurnRun
-	12, // 8: knitmath.v1.TurnSequence.side:type_name -> knitmath.v1.Side
-	12, // 9: knitmath.v1.WedgeRow.side:type_name -> knitmath.v1.Side
-	13, // 10: knitmath.v1.WedgeRow.instruction:type_name -> knitmath.v1.Instruction
+	16, // 8: knitmath.v1.TurnSequence.side:type_name -> knitmath.v1.Side
+	16, // 9: knitmath.v1.WedgeRow.side:type_name -> knitmath.v1.Side
+	17, // 10: knitmath.v1.WedgeRow.instruction:type_name -> knitmath.v1.Instruction
 	6,  // 11: knitmath.v1.PlanWedgeResponse.turns:type_name -> knitmath.v1.TurnSequence
 	7,  // 12: knitmath.v1.PlanWedgeResponse.rows:type_name -> knitmath.v1.WedgeRow
-	14, // 13: knitmath.v1.PlanWedgeResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 14: knitmath.v1.PlanWedgeResponse.sources:type_name -> knitmath.v1.Source
-	4,  // 15: knitmath.v1.ShortRowService.PlanWedge:input_type -> knitmath.v1.PlanWedgeRequest
-	8,  // 16: knitmath.v1.ShortRowService.PlanWedge:output_type -> knitmath.v1.PlanWedgeResponse
-	16, // [16:17] is the sub-list for method output_type
-	15, // [15:16] is the sub-list for method input_type
-	15, // [15:15] is the sub-list for extension type_name
-	15, // [15:15] is the sub-list for extension extendee
-	0,  // [0:15] is the sub-list for field type_name
+	18, // 13: knitmath.v1.PlanWedgeResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 14: knitmath.v1.PlanWedgeResponse.sources:type_name -> knitmath.v1.Source
+	20, // 15: knitmath.v1.PlanWedgeResponse.outline:type_name -> knitmath.v1.Outline
+	13, // 16: knitmath.v1.PlanCircleOfWedgesRequest.gauge:type_name -> knitmath.v1.Gauge
+	2,  // 17: knitmath.v1.PlanCircleOfWedgesRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	1,  // 18: knitmath.v1.PlanCircleOfWedgesRequest.order:type_name -> knitmath.v1.ShortRowOrder
+	15, // 19: knitmath.v1.PlanCircleOfWedgesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	7,  // 20: knitmath.v1.CircleWedge.rows:type_name -> knitmath.v1.WedgeRow
+	10, // 21: knitmath.v1.PlanCircleOfWedgesResponse.wedges:type_name -> knitmath.v1.CircleWedge
+	11, // 22: knitmath.v1.PlanCircleOfWedgesResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
+	18, // 23: knitmath.v1.PlanCircleOfWedgesResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 24: knitmath.v1.PlanCircleOfWedgesResponse.sources:type_name -> knitmath.v1.Source
+	4,  // 25: knitmath.v1.ShortRowService.PlanWedge:input_type -> knitmath.v1.PlanWedgeRequest
+	9,  // 26: knitmath.v1.ShortRowService.PlanCircleOfWedges:input_type -> knitmath.v1.PlanCircleOfWedgesRequest
+	8,  // 27: knitmath.v1.ShortRowService.PlanWedge:output_type -> knitmath.v1.PlanWedgeResponse
+	12, // 28: knitmath.v1.ShortRowService.PlanCircleOfWedges:output_type -> knitmath.v1.PlanCircleOfWedgesResponse
+	27, // [27:29] is the sub-list for method output_type
+	25, // [25:27] is the sub-list for method input_type
+	25, // [25:25] is the sub-list for extension type_name
+	25, // [25:25] is the sub-list for extension extendee
+	0,  // [0:25] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_short_row_proto_init() }
@@ -912,16 +1465,18 @@ func file_knitmath_v1_short_row_proto_init() {
 	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_instruction_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_short_row_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_short_row_proto_msgTypes[4].OneofWrappers = []any{}
+	file_knitmath_v1_short_row_proto_msgTypes[5].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_short_row_proto_rawDesc), len(file_knitmath_v1_short_row_proto_rawDesc)),
 			NumEnums:      4,
-			NumMessages:   5,
+			NumMessages:   9,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

@@ -21,7 +21,8 @@ import (
 const _ = grpc.SupportPackageIsVersion9
 
 const (
-	ShortRowService_PlanWedge_FullMethodName = "/knitmath.v1.ShortRowService/PlanWedge"
+	ShortRowService_PlanWedge_FullMethodName          = "/knitmath.v1.ShortRowService/PlanWedge"
+	ShortRowService_PlanCircleOfWedges_FullMethodName = "/knitmath.v1.ShortRowService/PlanCircleOfWedges"
 )
 
 // ShortRowServiceClient is the client API for ShortRowService service.
@@ -34,6 +35,9 @@ type ShortRowServiceClient interface {
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
 	// asks for, to within one row, or one pair when the turns are grouped.
 	PlanWedge(ctx context.Context, in *PlanWedgeRequest, opts ...grpc.CallOption) (*PlanWedgeResponse, error)
+	// PlanCircleOfWedges closes a disc or a ring from wedges knit one after the
+	// other, tall at the outer edge: a round cloth, a brim, a toy's base.
+	PlanCircleOfWedges(ctx context.Context, in *PlanCircleOfWedgesRequest, opts ...grpc.CallOption) (*PlanCircleOfWedgesResponse, error)
 }
 
 type shortRowServiceClient struct {
@@ -54,6 +58,16 @@ func (c *shortRowServiceClient) PlanWedge(ctx context.Context, in *PlanWedgeRequ
 	return out, nil
 }
 
+func (c *shortRowServiceClient) PlanCircleOfWedges(ctx context.Context, in *PlanCircleOfWedgesRequest, opts ...grpc.CallOption) (*PlanCircleOfWedgesResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanCircleOfWedgesResponse)
+	err := c.cc.Invoke(ctx, ShortRowService_PlanCircleOfWedges_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // ShortRowServiceServer is the server API for ShortRowService service.
 // All implementations must embed UnimplementedShortRowServiceServer
 // for forward compatibility.
@@ -64,6 +78,9 @@ type ShortRowServiceServer interface {
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
 	// asks for, to within one row, or one pair when the turns are grouped.
 	PlanWedge(context.Context, *PlanWedgeRequest) (*PlanWedgeResponse, error)
+	// PlanCircleOfWedges closes a disc or a ring from wedges knit one after the
+	// other, tall at the outer edge: a round cloth, a brim, a toy's base.
+	PlanCircleOfWedges(context.Context, *PlanCircleOfWedgesRequest) (*PlanCircleOfWedgesResponse, error)
 	mustEmbedUnimplementedShortRowServiceServer()
 }
 
@@ -76,6 +93,9 @@ type UnimplementedShortRowServiceServer struct{}
 
 func (UnimplementedShortRowServiceServer) PlanWedge(context.Context, *PlanWedgeRequest) (*PlanWedgeResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanWedge not implemented")
+}
+func (UnimplementedShortRowServiceServer) PlanCircleOfWedges(context.Context, *PlanCircleOfWedgesRequest) (*PlanCircleOfWedgesResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanCircleOfWedges not implemented")
 }
 func (UnimplementedShortRowServiceServer) mustEmbedUnimplementedShortRowServiceServer() {}
 func (UnimplementedShortRowServiceServer) testEmbeddedByValue()                         {}
@@ -116,6 +136,24 @@ func _ShortRowService_PlanWedge_Handler(srv interface{}, ctx context.Context, de
 	return interceptor(ctx, in, info, handler)
 }
 
+func _ShortRowService_PlanCircleOfWedges_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanCircleOfWedgesRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(ShortRowServiceServer).PlanCircleOfWedges(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: ShortRowService_PlanCircleOfWedges_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(ShortRowServiceServer).PlanCircleOfWedges(ctx, req.(*PlanCircleOfWedgesRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // ShortRowService_ServiceDesc is the grpc.ServiceDesc for ShortRowService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -126,6 +164,10 @@ var ShortRowService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanWedge",
 			Handler:    _ShortRowService_PlanWedge_Handler,
+		},
+		{
+			MethodName: "PlanCircleOfWedges",
+			Handler:    _ShortRowService_PlanCircleOfWedges_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

@@ -30,11 +30,12 @@ type FabricState int32
 const (
 	// Not known: likely as fully relaxed, low and high over all three states.
 	FabricState_FABRIC_STATE_UNSPECIFIED FabricState = 0
-	// Off the needles and lain, never wetted: ks 19.0.
+	// Off the needles and lain, never wetted: ks 19.0, to 3 %.
 	FabricState_FABRIC_STATE_DRY_RELAXED FabricState = 1
-	// Wetted and dried flat: ks 21.6.
+	// Wetted and dried flat: ks 21.6, to 3 %.
 	FabricState_FABRIC_STATE_WET_RELAXED FabricState = 2
-	// Washed, agitated and dried until it no longer changes: ks 23.1.
+	// Washed, agitated and dried until it no longer changes: ks 23.1, 21.2 to
+	// 25.52.
 	FabricState_FABRIC_STATE_FULLY_RELAXED FabricState = 3
 )
 
@@ -513,7 +514,8 @@ type WeighedSwatch struct {
 	// Its height, in cm, 1 to 1,000.
 	HeightCm float64 `protobuf:"fixed64,3,opt,name=height_cm,json=heightCm,proto3" json:"height_cm,omitempty"`
 	// What one step of the scale is, in g, 0.001 to 100. Default 1, a kitchen
-	// scale. The mass is taken to be right to half a step.
+	// scale. The mass is taken to be right to half a step, and must be at least
+	// one step.
 	ScaleStepG    *float64 `protobuf:"fixed64,4,opt,name=scale_step_g,json=scaleStepG,proto3,oneof" json:"scale_step_g,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
@@ -689,6 +691,7 @@ func (x *ColourShare) GetSharePercent() float64 {
 }
 
 // Asks how much yarn. By loop needs the gauge; by swatch needs the swatch too.
+// An answer of more than 1,000,000,000 metres or grams is refused.
 type EstimateYarnRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge of the fabric in the state given.
@@ -707,7 +710,8 @@ type EstimateYarnRequest struct {
 	ReservePercent *float64 `protobuf:"fixed64,6,opt,name=reserve_percent,json=reservePercent,proto3,oneof" json:"reserve_percent,omitempty"`
 	// The colours of stranded work, two to five, all carried in every row. None
 	// for one colour. The yarn of a colour not in use floats behind its
-	// neighbour, one stitch width a stitch.
+	// neighbour, one stitch width a stitch. Floats are added by loop; a weighed
+	// swatch has them in its mass, and is divided among the colours as by loop.
 	Colours []*ColourShare `protobuf:"bytes,7,rep,name=colours,proto3" json:"colours,omitempty"`
 	// Whether the dye lot can be matched later. Default it cannot.
 	DyeLot DyeLot `protobuf:"varint,8,opt,name=dye_lot,json=dyeLot,proto3,enum=knitmath.v1.DyeLot" json:"dye_lot,omitempty"`
@@ -1113,7 +1117,10 @@ type EstimateYarnResponse struct {
 	Colours []*ColourYarn `protobuf:"bytes,11,rep,name=colours,proto3" json:"colours,omitempty"`
 	// The answer in one or two sentences.
 	Summary string `protobuf:"bytes,12,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: the two methods disagree, and the like.
+	// Remarks: METHODS_DISAGREE, the ranges of the two do not meet; NOT_COMPARED,
+	// they cannot be without put_up; SWATCH_FABRIC, the pieces are several fabrics
+	// and the swatch is one; COARSE_SCALE, half a step is over 5 % of the swatch;
+	// UNUSUAL_RATIO, rows to stitches unlike plain knitting; STATE_UNKNOWN.
 	Notices []*Notice `protobuf:"bytes,13,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources       []*Source `protobuf:"bytes,14,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -82,6 +82,173 @@ func (YokeSchedule) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{0}
 }
 
+// Where in a yoke the back is raised.
+type RaisePlace int32
+
+const (
+	// Refused: say which.
+	RaisePlace_RAISE_PLACE_UNSPECIFIED RaisePlace = 0
+	// Below all bands, in the plain rounds nearest to the join; without bands,
+	// below all decrease rounds.
+	RaisePlace_RAISE_PLACE_BEFORE_BANDS RaisePlace = 1
+	// Above all bands, in the plain rounds nearest to the neck; without bands,
+	// the plain rounds nearest to the neck of all.
+	RaisePlace_RAISE_PLACE_AFTER_BANDS RaisePlace = 2
+)
+
+// Enum value maps for RaisePlace.
+var (
+	RaisePlace_name = map[int32]string{
+		0: "RAISE_PLACE_UNSPECIFIED",
+		1: "RAISE_PLACE_BEFORE_BANDS",
+		2: "RAISE_PLACE_AFTER_BANDS",
+	}
+	RaisePlace_value = map[string]int32{
+		"RAISE_PLACE_UNSPECIFIED":  0,
+		"RAISE_PLACE_BEFORE_BANDS": 1,
+		"RAISE_PLACE_AFTER_BANDS":  2,
+	}
+)
+
+func (x RaisePlace) Enum() *RaisePlace {
+	p := new(RaisePlace)
+	*p = x
+	return p
+}
+
+func (x RaisePlace) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (RaisePlace) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_yoke_proto_enumTypes[1].Descriptor()
+}
+
+func (RaisePlace) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_yoke_proto_enumTypes[1]
+}
+
+func (x RaisePlace) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use RaisePlace.Descriptor instead.
+func (RaisePlace) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
+}
+
+// Whose stitches the four lines of a raglan are.
+type RaglanLineFrom int32
+
+const (
+	// Both.
+	RaglanLineFrom_RAGLAN_LINE_FROM_UNSPECIFIED RaglanLineFrom = 0
+	// Half of each line from the front or back, half from the sleeve; the larger
+	// half of an odd line from the front or back.
+	RaglanLineFrom_RAGLAN_LINE_FROM_BOTH RaglanLineFrom = 1
+	// All from the front and the back.
+	RaglanLineFrom_RAGLAN_LINE_FROM_BODY RaglanLineFrom = 2
+	// All from the sleeves.
+	RaglanLineFrom_RAGLAN_LINE_FROM_SLEEVES RaglanLineFrom = 3
+)
+
+// Enum value maps for RaglanLineFrom.
+var (
+	RaglanLineFrom_name = map[int32]string{
+		0: "RAGLAN_LINE_FROM_UNSPECIFIED",
+		1: "RAGLAN_LINE_FROM_BOTH",
+		2: "RAGLAN_LINE_FROM_BODY",
+		3: "RAGLAN_LINE_FROM_SLEEVES",
+	}
+	RaglanLineFrom_value = map[string]int32{
+		"RAGLAN_LINE_FROM_UNSPECIFIED": 0,
+		"RAGLAN_LINE_FROM_BOTH":        1,
+		"RAGLAN_LINE_FROM_BODY":        2,
+		"RAGLAN_LINE_FROM_SLEEVES":     3,
+	}
+)
+
+func (x RaglanLineFrom) Enum() *RaglanLineFrom {
+	p := new(RaglanLineFrom)
+	*p = x
+	return p
+}
+
+func (x RaglanLineFrom) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (RaglanLineFrom) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_yoke_proto_enumTypes[2].Descriptor()
+}
+
+func (RaglanLineFrom) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_yoke_proto_enumTypes[2]
+}
+
+func (x RaglanLineFrom) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use RaglanLineFrom.Descriptor instead.
+func (RaglanLineFrom) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{2}
+}
+
+// Which rounds of a raglan may decrease.
+type RaglanSpacing int32
+
+const (
+	// Any round.
+	RaglanSpacing_RAGLAN_SPACING_UNSPECIFIED RaglanSpacing = 0
+	// Any round: the decreases of each part lie as evenly as whole rounds allow.
+	RaglanSpacing_RAGLAN_SPACING_ANY_ROUND RaglanSpacing = 1
+	// Every second round at most, counted down from the last: the trade's usual.
+	// The rounds between are plain for all parts.
+	RaglanSpacing_RAGLAN_SPACING_EVERY_SECOND_ROUND RaglanSpacing = 2
+)
+
+// Enum value maps for RaglanSpacing.
+var (
+	RaglanSpacing_name = map[int32]string{
+		0: "RAGLAN_SPACING_UNSPECIFIED",
+		1: "RAGLAN_SPACING_ANY_ROUND",
+		2: "RAGLAN_SPACING_EVERY_SECOND_ROUND",
+	}
+	RaglanSpacing_value = map[string]int32{
+		"RAGLAN_SPACING_UNSPECIFIED":        0,
+		"RAGLAN_SPACING_ANY_ROUND":          1,
+		"RAGLAN_SPACING_EVERY_SECOND_ROUND": 2,
+	}
+)
+
+func (x RaglanSpacing) Enum() *RaglanSpacing {
+	p := new(RaglanSpacing)
+	*p = x
+	return p
+}
+
+func (x RaglanSpacing) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (RaglanSpacing) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_yoke_proto_enumTypes[3].Descriptor()
+}
+
+func (RaglanSpacing) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_yoke_proto_enumTypes[3]
+}
+
+func (x RaglanSpacing) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use RaglanSpacing.Descriptor instead.
+func (RaglanSpacing) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
+}
+
 // One decrease round of the caller's own schedule.
 type YokeStep struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -139,6 +306,183 @@ func (x *YokeStep) GetRemovedFraction() float64 {
 	return 0
 }
 
+// A band of pattern in a yoke, worked on one count of stitches. The count is
+// changed in the plain rounds below it.
+type YokeBand struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its height in rounds, 1 to 2,000. Refused when bands and the rounds between
+	// them are more than the depth.
+	RoundCount int32 `protobuf:"varint,1,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
+	// Stitches of its repeat, 1 to 1,000: its count is a multiple of it. Refused,
+	// with the nearest repeat that would do, when no counts divide in every band
+	// and come down to the neck.
+	RepeatCount int32 `protobuf:"varint,2,opt,name=repeat_count,json=repeatCount,proto3" json:"repeat_count,omitempty"`
+	// Plain rounds between it and the band below, or the join, in which its count
+	// is reached, 1 to 2,000. Default 1.
+	PlainBeforeCount *int32 `protobuf:"varint,3,opt,name=plain_before_count,json=plainBeforeCount,proto3,oneof" json:"plain_before_count,omitempty"`
+	unknownFields    protoimpl.UnknownFields
+	sizeCache        protoimpl.SizeCache
+}
+
+func (x *YokeBand) Reset() {
+	*x = YokeBand{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[1]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *YokeBand) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*YokeBand) ProtoMessage() {}
+
+func (x *YokeBand) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[1]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use YokeBand.ProtoReflect.Descriptor instead.
+func (*YokeBand) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
+}
+
+func (x *YokeBand) GetRoundCount() int32 {
+	if x != nil {
+		return x.RoundCount
+	}
+	return 0
+}
+
+func (x *YokeBand) GetRepeatCount() int32 {
+	if x != nil {
+		return x.RepeatCount
+	}
+	return 0
+}
+
+func (x *YokeBand) GetPlainBeforeCount() int32 {
+	if x != nil && x.PlainBeforeCount != nil {
+		return *x.PlainBeforeCount
+	}
+	return 0
+}
+
+// Short rows across the back of a yoke, that make its neck higher there than in
+// front. They fall evenly from the centre of the back to both its edges. They
+// take two plain rounds in succession: the first is interrupted by the short
+// rows and then worked to its end, the second closes the gaps that are left. The
+// front gets no round more.
+type BackRaise struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Where it lies. Refused when there are no two plain rounds in succession.
+	Place RaisePlace `protobuf:"varint,1,opt,name=place,proto3,enum=knitmath.v1.RaisePlace" json:"place,omitempty"`
+	// Rows more in the middle of the back than in front, 1 to 200. Default 6
+	// (percentage system). Not together with rise_cm.
+	RiseRows *int32 `protobuf:"varint,2,opt,name=rise_rows,json=riseRows,proto3,oneof" json:"rise_rows,omitempty"`
+	// The same as a height, in cm, 0.1 to 1,000; refused above 200 rows.
+	RiseCm *float64 `protobuf:"fixed64,3,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
+	// Stitches from edge to edge of what is raised, 3 to 10,000, fewer than there
+	// are on the needle. Default half of those, down. Refused when they are too
+	// few for turns one stitch apart.
+	BackCount *int32 `protobuf:"varint,4,opt,name=back_count,json=backCount,proto3,oneof" json:"back_count,omitempty"`
+	// Longest or shortest row first. Default longest.
+	Order ShortRowOrder `protobuf:"varint,5,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
+	// How to turn. Default wrap and turn.
+	TurnMethod TurnMethod `protobuf:"varint,6,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
+	// Which way a rise that is not a whole number of pairs of rows goes. Default
+	// nearest, an odd rise up.
+	Rounding      Rounding `protobuf:"varint,7,opt,name=rounding,proto3,enum=knitmath.v1.Rounding" json:"rounding,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *BackRaise) Reset() {
+	*x = BackRaise{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[2]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *BackRaise) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*BackRaise) ProtoMessage() {}
+
+func (x *BackRaise) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[2]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use BackRaise.ProtoReflect.Descriptor instead.
+func (*BackRaise) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{2}
+}
+
+func (x *BackRaise) GetPlace() RaisePlace {
+	if x != nil {
+		return x.Place
+	}
+	return RaisePlace_RAISE_PLACE_UNSPECIFIED
+}
+
+func (x *BackRaise) GetRiseRows() int32 {
+	if x != nil && x.RiseRows != nil {
+		return *x.RiseRows
+	}
+	return 0
+}
+
+func (x *BackRaise) GetRiseCm() float64 {
+	if x != nil && x.RiseCm != nil {
+		return *x.RiseCm
+	}
+	return 0
+}
+
+func (x *BackRaise) GetBackCount() int32 {
+	if x != nil && x.BackCount != nil {
+		return *x.BackCount
+	}
+	return 0
+}
+
+func (x *BackRaise) GetOrder() ShortRowOrder {
+	if x != nil {
+		return x.Order
+	}
+	return ShortRowOrder_SHORT_ROW_ORDER_UNSPECIFIED
+}
+
+func (x *BackRaise) GetTurnMethod() TurnMethod {
+	if x != nil {
+		return x.TurnMethod
+	}
+	return TurnMethod_TURN_METHOD_UNSPECIFIED
+}
+
+func (x *BackRaise) GetRounding() Rounding {
+	if x != nil {
+		return x.Rounding
+	}
+	return Rounding_ROUNDING_UNSPECIFIED
+}
+
 // Asks for a yoke. T = body + 2 * sleeve - 4 * underarm stitches are joined.
 type PlanCircularYokeRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -174,14 +518,34 @@ type PlanCircularYokeRequest struct {
 	// The order of unequal gaps within a decrease round. Default grouped.
 	Order SpacingOrder `protobuf:"varint,12,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Bands of pattern, from the join up, at most 50. The schedule then says what
+	// each band wants: the count that it has half-way up the band. Of the rounds
+	// that the schedule decreases in, those that fall inside a band are not
+	// worked; of those in the plain rounds below a band the last one brings the
+	// band's count, and without one the last plain round does; those above all
+	// bands stay, and the last one, or the last round of all, brings the neck. A
+	// last band that ends on the last round has the count of the neck. Counts only
+	// fall, but for the change to a first band with no decrease round below it,
+	// which may be an increase. Of all such counts those are chosen whose
+	// departures from the wanted ones, in stitches, have the least sum of squares;
+	// of equal sums the one with more stitches in the lowest place where they
+	// differ.
+	Bands []*YokeBand `protobuf:"bytes,14,rep,name=bands,proto3" json:"bands,omitempty"`
+	// Stitches by which the neck may differ from the wanted one so that the bands
+	// come out, 0 to 1,000. Default 0. Only with bands.
+	NeckToleranceCount *int32 `protobuf:"varint,15,opt,name=neck_tolerance_count,json=neckToleranceCount,proto3,oneof" json:"neck_tolerance_count,omitempty"`
+	// Short rows that raise the back. Default none.
+	BackRaise *BackRaise `protobuf:"bytes,16,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *PlanCircularYokeRequest) Reset() {
 	*x = PlanCircularYokeRequest{}
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[1]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[3]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -193,7 +557,7 @@ func (x *PlanCircularYokeRequest) String() string {
 func (*PlanCircularYokeRequest) ProtoMessage() {}
 
 func (x *PlanCircularYokeRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[1]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[3]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -206,7 +570,7 @@ func (x *PlanCircularYokeRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanCircularYokeRequest.ProtoReflect.Descriptor instead.
 func (*PlanCircularYokeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanCircularYokeRequest) GetGauge() *Gauge {
@@ -300,7 +664,35 @@ func (x *PlanCircularYokeRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
-// One decrease round.
+func (x *PlanCircularYokeRequest) GetBands() []*YokeBand {
+	if x != nil {
+		return x.Bands
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeRequest) GetNeckToleranceCount() int32 {
+	if x != nil && x.NeckToleranceCount != nil {
+		return *x.NeckToleranceCount
+	}
+	return 0
+}
+
+func (x *PlanCircularYokeRequest) GetBackRaise() *BackRaise {
+	if x != nil {
+		return x.BackRaise
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
+}
+
+// One decrease round, or the increase round before a first band.
 type YokeRound struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its number, counted from the join, from 1.
@@ -317,7 +709,8 @@ type YokeRound struct {
 	// The round.
 	Instruction *Instruction `protobuf:"bytes,6,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// Circumference lost since the last decrease round over 2 * pi times the
-	// depth gained since then: 1 is a flat disc, more than 1 ruffles.
+	// depth gained since then: 1 is a flat disc, more than 1 ruffles, less than 0
+	// is an increase.
 	Steepness float64 `protobuf:"fixed64,7,opt,name=steepness,proto3" json:"steepness,omitempty"`
 	// Circumference after it, in cm.
 	CircumferenceCm float64 `protobuf:"fixed64,8,opt,name=circumference_cm,json=circumferenceCm,proto3" json:"circumference_cm,omitempty"`
@@ -327,7 +720,7 @@ type YokeRound struct {
 
 func (x *YokeRound) Reset() {
 	*x = YokeRound{}
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[2]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -339,7 +732,7 @@ func (x *YokeRound) String() string {
 func (*YokeRound) ProtoMessage() {}
 
 func (x *YokeRound) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[2]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -352,7 +745,7 @@ func (x *YokeRound) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use YokeRound.ProtoReflect.Descriptor instead.
 func (*YokeRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *YokeRound) GetRoundNumber() int32 {
@@ -411,6 +804,230 @@ func (x *YokeRound) GetCircumferenceCm() float64 {
 	return 0
 }
 
+// Where a band of pattern lies, and on how many stitches.
+type YokeBandPlan struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its first round, counted from the join, from 1.
+	FirstRoundNumber int32 `protobuf:"varint,1,opt,name=first_round_number,json=firstRoundNumber,proto3" json:"first_round_number,omitempty"`
+	// Its last round.
+	LastRoundNumber int32 `protobuf:"varint,2,opt,name=last_round_number,json=lastRoundNumber,proto3" json:"last_round_number,omitempty"`
+	// Its stitches.
+	StitchCount int32 `protobuf:"varint,3,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	// How many repeats they are.
+	RepeatTimes int32 `protobuf:"varint,4,opt,name=repeat_times,json=repeatTimes,proto3" json:"repeat_times,omitempty"`
+	// What the schedule wanted: the neck for a band that ends on the last round.
+	WantedCount float64 `protobuf:"fixed64,5,opt,name=wanted_count,json=wantedCount,proto3" json:"wanted_count,omitempty"`
+	// Its stitches less the wanted ones.
+	DepartureStitches float64 `protobuf:"fixed64,6,opt,name=departure_stitches,json=departureStitches,proto3" json:"departure_stitches,omitempty"`
+	unknownFields     protoimpl.UnknownFields
+	sizeCache         protoimpl.SizeCache
+}
+
+func (x *YokeBandPlan) Reset() {
+	*x = YokeBandPlan{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[5]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *YokeBandPlan) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*YokeBandPlan) ProtoMessage() {}
+
+func (x *YokeBandPlan) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[5]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use YokeBandPlan.ProtoReflect.Descriptor instead.
+func (*YokeBandPlan) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{5}
+}
+
+func (x *YokeBandPlan) GetFirstRoundNumber() int32 {
+	if x != nil {
+		return x.FirstRoundNumber
+	}
+	return 0
+}
+
+func (x *YokeBandPlan) GetLastRoundNumber() int32 {
+	if x != nil {
+		return x.LastRoundNumber
+	}
+	return 0
+}
+
+func (x *YokeBandPlan) GetStitchCount() int32 {
+	if x != nil {
+		return x.StitchCount
+	}
+	return 0
+}
+
+func (x *YokeBandPlan) GetRepeatTimes() int32 {
+	if x != nil {
+		return x.RepeatTimes
+	}
+	return 0
+}
+
+func (x *YokeBandPlan) GetWantedCount() float64 {
+	if x != nil {
+		return x.WantedCount
+	}
+	return 0
+}
+
+func (x *YokeBandPlan) GetDepartureStitches() float64 {
+	if x != nil {
+		return x.DepartureStitches
+	}
+	return 0
+}
+
+// The short rows across the back.
+type BackRaisePlan struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The round that they interrupt, counted from the join, from 1. The gaps of
+	// the wrong side are closed in the round after it.
+	FirstRoundNumber int32 `protobuf:"varint,1,opt,name=first_round_number,json=firstRoundNumber,proto3" json:"first_round_number,omitempty"`
+	// Stitches on the needle in both rounds.
+	StitchCount int32 `protobuf:"varint,2,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	// Stitches that are raised: the first of the round.
+	BackCount int32 `protobuf:"varint,3,opt,name=back_count,json=backCount,proto3" json:"back_count,omitempty"`
+	// Where all rounds of the yoke begin: so many stitches of the join before the
+	// centre of the back, at its right edge as worn. Nearest, halves up.
+	BeginBeforeCentreCount int32 `protobuf:"varint,4,opt,name=begin_before_centre_count,json=beginBeforeCentreCount,proto3" json:"begin_before_centre_count,omitempty"`
+	// Rise asked for, in rows, before rounding to pairs.
+	AskedRiseRows float64 `protobuf:"fixed64,5,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
+	// Rise obtained, in rows.
+	RiseRows int32 `protobuf:"varint,6,opt,name=rise_rows,json=riseRows,proto3" json:"rise_rows,omitempty"`
+	// Rise obtained, in cm.
+	RiseCm float64 `protobuf:"fixed64,7,opt,name=rise_cm,json=riseCm,proto3" json:"rise_cm,omitempty"`
+	// Turns in all, each of which leaves one stitch to resolve.
+	TurnCount int32 `protobuf:"varint,8,opt,name=turn_count,json=turnCount,proto3" json:"turn_count,omitempty"`
+	// Every row: the short rows, then the rest of the round that they interrupt,
+	// then the round after it. unworked_count is to the end of the round on the
+	// right side, to its beginning on the wrong side.
+	Rows []*WedgeRow `protobuf:"bytes,9,rep,name=rows,proto3" json:"rows,omitempty"`
+	// The greatest distance, over the stitches raised, between the short rows
+	// under a stitch and the even profile, in rows: 1 at most, 2 with double
+	// stitches.
+	GreatestDepartureRows float64 `protobuf:"fixed64,10,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
+	unknownFields         protoimpl.UnknownFields
+	sizeCache             protoimpl.SizeCache
+}
+
+func (x *BackRaisePlan) Reset() {
+	*x = BackRaisePlan{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[6]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *BackRaisePlan) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*BackRaisePlan) ProtoMessage() {}
+
+func (x *BackRaisePlan) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[6]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use BackRaisePlan.ProtoReflect.Descriptor instead.
+func (*BackRaisePlan) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{6}
+}
+
+func (x *BackRaisePlan) GetFirstRoundNumber() int32 {
+	if x != nil {
+		return x.FirstRoundNumber
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetStitchCount() int32 {
+	if x != nil {
+		return x.StitchCount
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetBackCount() int32 {
+	if x != nil {
+		return x.BackCount
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetBeginBeforeCentreCount() int32 {
+	if x != nil {
+		return x.BeginBeforeCentreCount
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetAskedRiseRows() float64 {
+	if x != nil {
+		return x.AskedRiseRows
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetRiseRows() int32 {
+	if x != nil {
+		return x.RiseRows
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetRiseCm() float64 {
+	if x != nil {
+		return x.RiseCm
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetTurnCount() int32 {
+	if x != nil {
+		return x.TurnCount
+	}
+	return 0
+}
+
+func (x *BackRaisePlan) GetRows() []*WedgeRow {
+	if x != nil {
+		return x.Rows
+	}
+	return nil
+}
+
+func (x *BackRaisePlan) GetGreatestDepartureRows() float64 {
+	if x != nil {
+		return x.GreatestDepartureRows
+	}
+	return 0
+}
+
 // The yoke.
 type PlanCircularYokeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -426,13 +1043,14 @@ type PlanCircularYokeResponse struct {
 	NeckCount int32 `protobuf:"varint,5,opt,name=neck_count,json=neckCount,proto3" json:"neck_count,omitempty"`
 	// Rounds from the join to the neck.
 	RoundCount int32 `protobuf:"varint,6,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
-	// Depth of those rounds, in cm.
+	// Depth of those rounds, in cm; of the front, where the back is raised.
 	DepthCm float64 `protobuf:"fixed64,7,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
 	// Circumference at the join, in cm.
 	JoinCm float64 `protobuf:"fixed64,8,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
 	// Circumference at the neck, in cm.
 	NeckCm float64 `protobuf:"fixed64,9,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
-	// The decrease rounds, from the join up. All others are worked plain.
+	// The decrease rounds, from the join up; before a first band there may be an
+	// increase round instead. All others are worked plain or in pattern.
 	DecreaseRounds []*YokeRound `protobuf:"bytes,10,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
 	// Circumference lost over 2 * pi * depth, for the whole yoke.
 	Steepness float64 `protobuf:"fixed64,11,opt,name=steepness,proto3" json:"steepness,omitempty"`
@@ -440,17 +1058,28 @@ type PlanCircularYokeResponse struct {
 	Directions []string `protobuf:"bytes,12,rep,name=directions,proto3" json:"directions,omitempty"`
 	// The answer in one or two sentences.
 	Summary string `protobuf:"bytes,13,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: a round that ruffles.
+	// Remarks: a round that ruffles (around bands, one that would over the rounds
+	// above it too), a band far from the schedule, a neck other than the wanted
+	// one, an odd rise and which way it went.
 	Notices []*Notice `protobuf:"bytes,14,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,15,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,15,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The bands of pattern, from the join up.
+	Bands []*YokeBandPlan `protobuf:"bytes,16,rep,name=bands,proto3" json:"bands,omitempty"`
+	// The short rows across the back; absent when none were asked for.
+	BackRaise *BackRaisePlan `protobuf:"bytes,17,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
+	// Circumference against depth, both in cm; absent unless asked for. It is a
+	// curve and not a shape: x is the circumference, y the depth from the join up.
+	// One line, at most 402 points; a round that changes the count slants from the
+	// circumference below it to its own. The short rows of a raise are not in it.
+	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *PlanCircularYokeResponse) Reset() {
 	*x = PlanCircularYokeResponse{}
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[3]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[7]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -462,7 +1091,7 @@ func (x *PlanCircularYokeResponse) String() string {
 func (*PlanCircularYokeResponse) ProtoMessage() {}
 
 func (x *PlanCircularYokeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yoke_proto_msgTypes[3]
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[7]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -475,7 +1104,7 @@ func (x *PlanCircularYokeResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanCircularYokeResponse.ProtoReflect.Descriptor instead.
 func (*PlanCircularYokeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *PlanCircularYokeResponse) GetBodyCount() int32 {
@@ -583,14 +1212,742 @@ func (x *PlanCircularYokeResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanCircularYokeResponse) GetBands() []*YokeBandPlan {
+	if x != nil {
+		return x.Bands
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetBackRaise() *BackRaisePlan {
+	if x != nil {
+		return x.BackRaise
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
+// Asks for a raglan. T = body + 2 * sleeve - 4 * underarm stitches are joined.
+// They fall into back, left sleeve, front and right sleeve, as worn, with a
+// line of plain stitches after each. A decrease round takes two stitches from a
+// part, one beside each of its lines.
+type PlanRaglanRequest struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The gauge.
+	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
+	// Stitches of the body, all round, 8 to 10,000. What the underarms leave is
+	// halved into front and back; an odd stitch goes to the back.
+	BodyCount int32 `protobuf:"varint,2,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
+	// Stitches of each sleeve at the top, 4 to 10,000. Default 33 % of the body,
+	// nearest, halves up (percentage system).
+	SleeveCount *int32 `protobuf:"varint,3,opt,name=sleeve_count,json=sleeveCount,proto3,oneof" json:"sleeve_count,omitempty"`
+	// Stitches held at each of the four underarm places (body twice, sleeves
+	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
+	UnderarmCount *int32 `protobuf:"varint,4,opt,name=underarm_count,json=underarmCount,proto3,oneof" json:"underarm_count,omitempty"`
+	// Stitches of each of the four lines, 0 to 20. Default 2. They are never
+	// decreased. Refused when the lines leave fewer than 2 stitches of front or
+	// back, or none of a sleeve.
+	LineCount *int32 `protobuf:"varint,5,opt,name=line_count,json=lineCount,proto3,oneof" json:"line_count,omitempty"`
+	// Whose stitches the lines are. Default both.
+	LineFrom RaglanLineFrom `protobuf:"varint,6,opt,name=line_from,json=lineFrom,proto3,enum=knitmath.v1.RaglanLineFrom" json:"line_from,omitempty"`
+	// Stitches of the front at the neck, lines not counted, 2 to 10,000. It must
+	// differ from those at the join by an even number. Default: half of what a
+	// neck of 40 % of the body leaves after lines and sleeves, to the nearest
+	// count that so differs, halves up, at least 2 or 3.
+	FrontNeckCount *int32 `protobuf:"varint,7,opt,name=front_neck_count,json=frontNeckCount,proto3,oneof" json:"front_neck_count,omitempty"`
+	// The same for the back.
+	BackNeckCount *int32 `protobuf:"varint,8,opt,name=back_neck_count,json=backNeckCount,proto3,oneof" json:"back_neck_count,omitempty"`
+	// Stitches of each sleeve at the neck, lines not counted, 0 to 10,000. It must
+	// differ from those at the join by an even number; 0 needs a line to work the
+	// last two stitches into. Default as few as can be worked: 0 of an even number
+	// (2 without a line), 1 of an odd one.
+	SleeveTopCount *int32 `protobuf:"varint,9,opt,name=sleeve_top_count,json=sleeveTopCount,proto3,oneof" json:"sleeve_top_count,omitempty"`
+	// Depth from the join to the neck, in cm, 0.1 to 200; nearest round, halves
+	// up. Not together with round_count. Default a quarter of the body's
+	// circumference (percentage system).
+	DepthCm *float64 `protobuf:"fixed64,10,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
+	// The same in rounds, 1 to 2,000. Refused, as is depth_cm, when a part has
+	// more decrease rounds than there are rounds that may decrease.
+	RoundCount *int32 `protobuf:"varint,11,opt,name=round_count,json=roundCount,proto3,oneof" json:"round_count,omitempty"`
+	// Which rounds may decrease. Default any.
+	Spacing RaglanSpacing `protobuf:"varint,12,opt,name=spacing,proto3,enum=knitmath.v1.RaglanSpacing" json:"spacing,omitempty"`
+	// The unit of written text. Default centimetres.
+	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline   bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanRaglanRequest) Reset() {
+	*x = PlanRaglanRequest{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[8]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanRaglanRequest) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanRaglanRequest) ProtoMessage() {}
+
+func (x *PlanRaglanRequest) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[8]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanRaglanRequest.ProtoReflect.Descriptor instead.
+func (*PlanRaglanRequest) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{8}
+}
+
+func (x *PlanRaglanRequest) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
+	}
+	return nil
+}
+
+func (x *PlanRaglanRequest) GetBodyCount() int32 {
+	if x != nil {
+		return x.BodyCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetSleeveCount() int32 {
+	if x != nil && x.SleeveCount != nil {
+		return *x.SleeveCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetUnderarmCount() int32 {
+	if x != nil && x.UnderarmCount != nil {
+		return *x.UnderarmCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetLineCount() int32 {
+	if x != nil && x.LineCount != nil {
+		return *x.LineCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetLineFrom() RaglanLineFrom {
+	if x != nil {
+		return x.LineFrom
+	}
+	return RaglanLineFrom_RAGLAN_LINE_FROM_UNSPECIFIED
+}
+
+func (x *PlanRaglanRequest) GetFrontNeckCount() int32 {
+	if x != nil && x.FrontNeckCount != nil {
+		return *x.FrontNeckCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetBackNeckCount() int32 {
+	if x != nil && x.BackNeckCount != nil {
+		return *x.BackNeckCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetSleeveTopCount() int32 {
+	if x != nil && x.SleeveTopCount != nil {
+		return *x.SleeveTopCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetDepthCm() float64 {
+	if x != nil && x.DepthCm != nil {
+		return *x.DepthCm
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetRoundCount() int32 {
+	if x != nil && x.RoundCount != nil {
+		return *x.RoundCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanRequest) GetSpacing() RaglanSpacing {
+	if x != nil {
+		return x.Spacing
+	}
+	return RaglanSpacing_RAGLAN_SPACING_UNSPECIFIED
+}
+
+func (x *PlanRaglanRequest) GetDisplayUnit() DisplayUnit {
+	if x != nil {
+		return x.DisplayUnit
+	}
+	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanRaglanRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
+}
+
+// One part of a raglan, between two lines.
+type RaglanPart struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its stitches at the join, lines not counted.
+	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	// Its stitches at the neck, lines not counted.
+	EndCount int32 `protobuf:"varint,2,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	// Rounds in which it decreases, two stitches each.
+	DecreaseRoundCount int32 `protobuf:"varint,3,opt,name=decrease_round_count,json=decreaseRoundCount,proto3" json:"decrease_round_count,omitempty"`
+	// Width lost along each of its two edges, in cm.
+	EdgeLostCm float64 `protobuf:"fixed64,4,opt,name=edge_lost_cm,json=edgeLostCm,proto3" json:"edge_lost_cm,omitempty"`
+	// Slope of those edges, in degrees from the upright: the angle whose tangent
+	// is the width lost over the depth.
+	EdgeAngleDegrees float64 `protobuf:"fixed64,5,opt,name=edge_angle_degrees,json=edgeAngleDegrees,proto3" json:"edge_angle_degrees,omitempty"`
+	unknownFields    protoimpl.UnknownFields
+	sizeCache        protoimpl.SizeCache
+}
+
+func (x *RaglanPart) Reset() {
+	*x = RaglanPart{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[9]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *RaglanPart) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*RaglanPart) ProtoMessage() {}
+
+func (x *RaglanPart) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[9]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use RaglanPart.ProtoReflect.Descriptor instead.
+func (*RaglanPart) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{9}
+}
+
+func (x *RaglanPart) GetStartCount() int32 {
+	if x != nil {
+		return x.StartCount
+	}
+	return 0
+}
+
+func (x *RaglanPart) GetEndCount() int32 {
+	if x != nil {
+		return x.EndCount
+	}
+	return 0
+}
+
+func (x *RaglanPart) GetDecreaseRoundCount() int32 {
+	if x != nil {
+		return x.DecreaseRoundCount
+	}
+	return 0
+}
+
+func (x *RaglanPart) GetEdgeLostCm() float64 {
+	if x != nil {
+		return x.EdgeLostCm
+	}
+	return 0
+}
+
+func (x *RaglanPart) GetEdgeAngleDegrees() float64 {
+	if x != nil {
+		return x.EdgeAngleDegrees
+	}
+	return 0
+}
+
+// The counts after one round of a raglan.
+type RaglanRound struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its number, counted from the join, from 1.
+	RoundNumber int32 `protobuf:"varint,1,opt,name=round_number,json=roundNumber,proto3" json:"round_number,omitempty"`
+	// Stitches of the back.
+	BackCount int32 `protobuf:"varint,2,opt,name=back_count,json=backCount,proto3" json:"back_count,omitempty"`
+	// Stitches of the front.
+	FrontCount int32 `protobuf:"varint,3,opt,name=front_count,json=frontCount,proto3" json:"front_count,omitempty"`
+	// Stitches of each sleeve.
+	SleeveCount int32 `protobuf:"varint,4,opt,name=sleeve_count,json=sleeveCount,proto3" json:"sleeve_count,omitempty"`
+	// Stitches on the needle, lines included.
+	TotalCount int32 `protobuf:"varint,5,opt,name=total_count,json=totalCount,proto3" json:"total_count,omitempty"`
+	// Which of the instructions is worked, from 1; 0 for a round knit plain.
+	InstructionNumber int32 `protobuf:"varint,6,opt,name=instruction_number,json=instructionNumber,proto3" json:"instruction_number,omitempty"`
+	unknownFields     protoimpl.UnknownFields
+	sizeCache         protoimpl.SizeCache
+}
+
+func (x *RaglanRound) Reset() {
+	*x = RaglanRound{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[10]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *RaglanRound) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*RaglanRound) ProtoMessage() {}
+
+func (x *RaglanRound) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[10]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use RaglanRound.ProtoReflect.Descriptor instead.
+func (*RaglanRound) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{10}
+}
+
+func (x *RaglanRound) GetRoundNumber() int32 {
+	if x != nil {
+		return x.RoundNumber
+	}
+	return 0
+}
+
+func (x *RaglanRound) GetBackCount() int32 {
+	if x != nil {
+		return x.BackCount
+	}
+	return 0
+}
+
+func (x *RaglanRound) GetFrontCount() int32 {
+	if x != nil {
+		return x.FrontCount
+	}
+	return 0
+}
+
+func (x *RaglanRound) GetSleeveCount() int32 {
+	if x != nil {
+		return x.SleeveCount
+	}
+	return 0
+}
+
+func (x *RaglanRound) GetTotalCount() int32 {
+	if x != nil {
+		return x.TotalCount
+	}
+	return 0
+}
+
+func (x *RaglanRound) GetInstructionNumber() int32 {
+	if x != nil {
+		return x.InstructionNumber
+	}
+	return 0
+}
+
+// One kind of decrease round of a raglan. All rounds of a kind are worked in
+// the same way; only the stitches knit between the decreases become fewer.
+type RaglanInstruction struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Whether the back decreases.
+	BackDecreases bool `protobuf:"varint,1,opt,name=back_decreases,json=backDecreases,proto3" json:"back_decreases,omitempty"`
+	// Whether the front decreases.
+	FrontDecreases bool `protobuf:"varint,2,opt,name=front_decreases,json=frontDecreases,proto3" json:"front_decreases,omitempty"`
+	// Whether the sleeves decrease.
+	SleevesDecrease bool `protobuf:"varint,3,opt,name=sleeves_decrease,json=sleevesDecrease,proto3" json:"sleeves_decrease,omitempty"`
+	// How it is worked, in words that hold for all its rounds.
+	Description string `protobuf:"bytes,4,opt,name=description,proto3" json:"description,omitempty"`
+	// The first round worked in this way, stitch by stitch.
+	Instruction *Instruction `protobuf:"bytes,5,opt,name=instruction,proto3" json:"instruction,omitempty"`
+	// The number of that round.
+	FirstRoundNumber int32 `protobuf:"varint,6,opt,name=first_round_number,json=firstRoundNumber,proto3" json:"first_round_number,omitempty"`
+	// How many rounds are worked in this way.
+	Times         int32 `protobuf:"varint,7,opt,name=times,proto3" json:"times,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *RaglanInstruction) Reset() {
+	*x = RaglanInstruction{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[11]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *RaglanInstruction) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*RaglanInstruction) ProtoMessage() {}
+
+func (x *RaglanInstruction) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[11]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use RaglanInstruction.ProtoReflect.Descriptor instead.
+func (*RaglanInstruction) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{11}
+}
+
+func (x *RaglanInstruction) GetBackDecreases() bool {
+	if x != nil {
+		return x.BackDecreases
+	}
+	return false
+}
+
+func (x *RaglanInstruction) GetFrontDecreases() bool {
+	if x != nil {
+		return x.FrontDecreases
+	}
+	return false
+}
+
+func (x *RaglanInstruction) GetSleevesDecrease() bool {
+	if x != nil {
+		return x.SleevesDecrease
+	}
+	return false
+}
+
+func (x *RaglanInstruction) GetDescription() string {
+	if x != nil {
+		return x.Description
+	}
+	return ""
+}
+
+func (x *RaglanInstruction) GetInstruction() *Instruction {
+	if x != nil {
+		return x.Instruction
+	}
+	return nil
+}
+
+func (x *RaglanInstruction) GetFirstRoundNumber() int32 {
+	if x != nil {
+		return x.FirstRoundNumber
+	}
+	return 0
+}
+
+func (x *RaglanInstruction) GetTimes() int32 {
+	if x != nil {
+		return x.Times
+	}
+	return 0
+}
+
+// The raglan.
+type PlanRaglanResponse struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches of the body.
+	BodyCount int32 `protobuf:"varint,1,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
+	// Stitches of each sleeve.
+	SleeveCount int32 `protobuf:"varint,2,opt,name=sleeve_count,json=sleeveCount,proto3" json:"sleeve_count,omitempty"`
+	// Stitches held at each underarm place.
+	UnderarmCount int32 `protobuf:"varint,3,opt,name=underarm_count,json=underarmCount,proto3" json:"underarm_count,omitempty"`
+	// Stitches of each line.
+	LineCount int32 `protobuf:"varint,4,opt,name=line_count,json=lineCount,proto3" json:"line_count,omitempty"`
+	// Stitches joined: body + 2 * sleeve - 4 * underarm.
+	JoinCount int32 `protobuf:"varint,5,opt,name=join_count,json=joinCount,proto3" json:"join_count,omitempty"`
+	// Stitches at the neck, lines included.
+	NeckCount int32 `protobuf:"varint,6,opt,name=neck_count,json=neckCount,proto3" json:"neck_count,omitempty"`
+	// Rounds from the join to the neck.
+	RoundCount int32 `protobuf:"varint,7,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
+	// Depth of those rounds, in cm.
+	DepthCm float64 `protobuf:"fixed64,8,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
+	// Circumference at the join, in cm.
+	JoinCm float64 `protobuf:"fixed64,9,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
+	// Circumference at the neck, in cm.
+	NeckCm float64 `protobuf:"fixed64,10,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
+	// The back.
+	Back *RaglanPart `protobuf:"bytes,11,opt,name=back,proto3" json:"back,omitempty"`
+	// The front.
+	Front *RaglanPart `protobuf:"bytes,12,opt,name=front,proto3" json:"front,omitempty"`
+	// Each sleeve.
+	Sleeve *RaglanPart `protobuf:"bytes,13,opt,name=sleeve,proto3" json:"sleeve,omitempty"`
+	// Every round from the join to the neck, plain ones included.
+	Rounds []*RaglanRound `protobuf:"bytes,14,rep,name=rounds,proto3" json:"rounds,omitempty"`
+	// The kinds of decrease round, in the order they first occur.
+	Instructions []*RaglanInstruction `protobuf:"bytes,15,rep,name=instructions,proto3" json:"instructions,omitempty"`
+	// The slopes of the eight edges of back, front and sleeves added up, over
+	// 360 degrees: 1 lies flat, more than 1 ruffles.
+	Steepness float64 `protobuf:"fixed64,16,opt,name=steepness,proto3" json:"steepness,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,17,rep,name=directions,proto3" json:"directions,omitempty"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,18,opt,name=summary,proto3" json:"summary,omitempty"`
+	// Remarks: a yoke that ruffles.
+	Notices []*Notice `protobuf:"bytes,19,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,20,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Where the lines run; absent unless asked for. x is in cm from the centre line
+	// of a part, y in cm above the join. Six lines: "line at the right of the back"
+	// and "line at the left of the back", and so for the front and for a sleeve, as
+	// seen from the right side; each is the middle of a line of stitches. At most
+	// 4,002 points a line.
+	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanRaglanResponse) Reset() {
+	*x = PlanRaglanResponse{}
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[12]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanRaglanResponse) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanRaglanResponse) ProtoMessage() {}
+
+func (x *PlanRaglanResponse) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yoke_proto_msgTypes[12]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanRaglanResponse.ProtoReflect.Descriptor instead.
+func (*PlanRaglanResponse) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{12}
+}
+
+func (x *PlanRaglanResponse) GetBodyCount() int32 {
+	if x != nil {
+		return x.BodyCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetSleeveCount() int32 {
+	if x != nil {
+		return x.SleeveCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetUnderarmCount() int32 {
+	if x != nil {
+		return x.UnderarmCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetLineCount() int32 {
+	if x != nil {
+		return x.LineCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetJoinCount() int32 {
+	if x != nil {
+		return x.JoinCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetNeckCount() int32 {
+	if x != nil {
+		return x.NeckCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetRoundCount() int32 {
+	if x != nil {
+		return x.RoundCount
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetDepthCm() float64 {
+	if x != nil {
+		return x.DepthCm
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetJoinCm() float64 {
+	if x != nil {
+		return x.JoinCm
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetNeckCm() float64 {
+	if x != nil {
+		return x.NeckCm
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetBack() *RaglanPart {
+	if x != nil {
+		return x.Back
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetFront() *RaglanPart {
+	if x != nil {
+		return x.Front
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetSleeve() *RaglanPart {
+	if x != nil {
+		return x.Sleeve
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetRounds() []*RaglanRound {
+	if x != nil {
+		return x.Rounds
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetInstructions() []*RaglanInstruction {
+	if x != nil {
+		return x.Instructions
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetSteepness() float64 {
+	if x != nil {
+		return x.Steepness
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanRaglanResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_yoke_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\"f\n" +
+	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\"f\n" +
 	"\bYokeStep\x12*\n" +
 	"\x0edepth_fraction\x18\x01 \x01(\x01B\x03\xe0A\x02R\rdepthFraction\x12.\n" +
-	"\x10removed_fraction\x18\x02 \x01(\x01B\x03\xe0A\x02R\x0fremovedFraction\"\xfd\x05\n" +
+	"\x10removed_fraction\x18\x02 \x01(\x01B\x03\xe0A\x02R\x0fremovedFraction\"\xa7\x01\n" +
+	"\bYokeBand\x12$\n" +
+	"\vround_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
+	"roundCount\x12&\n" +
+	"\frepeat_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\vrepeatCount\x126\n" +
+	"\x12plain_before_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\x10plainBeforeCount\x88\x01\x01B\x15\n" +
+	"\x13_plain_before_count\"\x89\x03\n" +
+	"\tBackRaise\x122\n" +
+	"\x05place\x18\x01 \x01(\x0e2\x17.knitmath.v1.RaisePlaceB\x03\xe0A\x02R\x05place\x12%\n" +
+	"\trise_rows\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\briseRows\x88\x01\x01\x12!\n" +
+	"\arise_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\x06riseCm\x88\x01\x01\x12'\n" +
+	"\n" +
+	"back_count\x18\x04 \x01(\x05B\x03\xe0A\x01H\x02R\tbackCount\x88\x01\x01\x125\n" +
+	"\x05order\x18\x05 \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12=\n" +
+	"\vturn_method\x18\x06 \x01(\x0e2\x17.knitmath.v1.TurnMethodB\x03\xe0A\x01R\n" +
+	"turnMethod\x126\n" +
+	"\brounding\x18\a \x01(\x0e2\x15.knitmath.v1.RoundingB\x03\xe0A\x01R\broundingB\f\n" +
+	"\n" +
+	"_rise_rowsB\n" +
+	"\n" +
+	"\b_rise_cmB\r\n" +
+	"\v_back_count\"\xe8\a\n" +
 	"\x17PlanCircularYokeRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12\"\n" +
 	"\n" +
@@ -608,7 +1965,12 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	" \x01(\x05B\x03\xe0A\x01H\x06R\x12decreaseRoundCount\x88\x01\x01\x120\n" +
 	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\x03\xe0A\x01R\x05steps\x124\n" +
 	"\x05order\x18\f \x01(\x0e2\x19.knitmath.v1.SpacingOrderB\x03\xe0A\x01R\x05order\x12@\n" +
-	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x0f\n" +
+	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x120\n" +
+	"\x05bands\x18\x0e \x03(\v2\x15.knitmath.v1.YokeBandB\x03\xe0A\x01R\x05bands\x12:\n" +
+	"\x14neck_tolerance_count\x18\x0f \x01(\x05B\x03\xe0A\x01H\aR\x12neckToleranceCount\x88\x01\x01\x12:\n" +
+	"\n" +
+	"back_raise\x18\x10 \x01(\v2\x16.knitmath.v1.BackRaiseB\x03\xe0A\x01R\tbackRaise\x12&\n" +
+	"\fwith_outline\x18\x11 \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
 	"\r_sleeve_countB\x11\n" +
 	"\x0f_underarm_countB\r\n" +
 	"\v_neck_countB\n" +
@@ -616,7 +1978,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\b_neck_cmB\v\n" +
 	"\t_depth_cmB\x0e\n" +
 	"\f_round_countB\x17\n" +
-	"\x15_decrease_round_count\"\xaf\x02\n" +
+	"\x15_decrease_round_countB\x17\n" +
+	"\x15_neck_tolerance_count\"\xaf\x02\n" +
 	"\tYokeRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x19\n" +
 	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12\x1f\n" +
@@ -626,7 +1989,28 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\fwanted_count\x18\x05 \x01(\x01R\vwantedCount\x12:\n" +
 	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12\x1c\n" +
 	"\tsteepness\x18\a \x01(\x01R\tsteepness\x12)\n" +
-	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\"\xa6\x04\n" +
+	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\"\x80\x02\n" +
+	"\fYokeBandPlan\x12,\n" +
+	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12*\n" +
+	"\x11last_round_number\x18\x02 \x01(\x05R\x0flastRoundNumber\x12!\n" +
+	"\fstitch_count\x18\x03 \x01(\x05R\vstitchCount\x12!\n" +
+	"\frepeat_times\x18\x04 \x01(\x05R\vrepeatTimes\x12!\n" +
+	"\fwanted_count\x18\x05 \x01(\x01R\vwantedCount\x12-\n" +
+	"\x12departure_stitches\x18\x06 \x01(\x01R\x11departureStitches\"\x9a\x03\n" +
+	"\rBackRaisePlan\x12,\n" +
+	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12!\n" +
+	"\fstitch_count\x18\x02 \x01(\x05R\vstitchCount\x12\x1d\n" +
+	"\n" +
+	"back_count\x18\x03 \x01(\x05R\tbackCount\x129\n" +
+	"\x19begin_before_centre_count\x18\x04 \x01(\x05R\x16beginBeforeCentreCount\x12&\n" +
+	"\x0fasked_rise_rows\x18\x05 \x01(\x01R\raskedRiseRows\x12\x1b\n" +
+	"\trise_rows\x18\x06 \x01(\x05R\briseRows\x12\x17\n" +
+	"\arise_cm\x18\a \x01(\x01R\x06riseCm\x12\x1d\n" +
+	"\n" +
+	"turn_count\x18\b \x01(\x05R\tturnCount\x12)\n" +
+	"\x04rows\x18\t \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
+	"\x17greatest_departure_rows\x18\n" +
+	" \x01(\x01R\x15greatestDepartureRows\"\xc2\x05\n" +
 	"\x18PlanCircularYokeResponse\x12\x1d\n" +
 	"\n" +
 	"body_count\x18\x01 \x01(\x05R\tbodyCount\x12!\n" +
@@ -649,14 +2033,118 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"directions\x12\x18\n" +
 	"\asummary\x18\r \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\x0e \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0f \x03(\v2\x13.knitmath.v1.SourceR\asources*z\n" +
+	"\asources\x18\x0f \x03(\v2\x13.knitmath.v1.SourceR\asources\x12/\n" +
+	"\x05bands\x18\x10 \x03(\v2\x19.knitmath.v1.YokeBandPlanR\x05bands\x129\n" +
+	"\n" +
+	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12.\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xc9\x06\n" +
+	"\x11PlanRaglanRequest\x12-\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12\"\n" +
+	"\n" +
+	"body_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\tbodyCount\x12+\n" +
+	"\fsleeve_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\vsleeveCount\x88\x01\x01\x12/\n" +
+	"\x0eunderarm_count\x18\x04 \x01(\x05B\x03\xe0A\x01H\x01R\runderarmCount\x88\x01\x01\x12'\n" +
+	"\n" +
+	"line_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x02R\tlineCount\x88\x01\x01\x12=\n" +
+	"\tline_from\x18\x06 \x01(\x0e2\x1b.knitmath.v1.RaglanLineFromB\x03\xe0A\x01R\blineFrom\x122\n" +
+	"\x10front_neck_count\x18\a \x01(\x05B\x03\xe0A\x01H\x03R\x0efrontNeckCount\x88\x01\x01\x120\n" +
+	"\x0fback_neck_count\x18\b \x01(\x05B\x03\xe0A\x01H\x04R\rbackNeckCount\x88\x01\x01\x122\n" +
+	"\x10sleeve_top_count\x18\t \x01(\x05B\x03\xe0A\x01H\x05R\x0esleeveTopCount\x88\x01\x01\x12#\n" +
+	"\bdepth_cm\x18\n" +
+	" \x01(\x01B\x03\xe0A\x01H\x06R\adepthCm\x88\x01\x01\x12)\n" +
+	"\vround_count\x18\v \x01(\x05B\x03\xe0A\x01H\aR\n" +
+	"roundCount\x88\x01\x01\x129\n" +
+	"\aspacing\x18\f \x01(\x0e2\x1a.knitmath.v1.RaglanSpacingB\x03\xe0A\x01R\aspacing\x12@\n" +
+	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
+	"\r_sleeve_countB\x11\n" +
+	"\x0f_underarm_countB\r\n" +
+	"\v_line_countB\x13\n" +
+	"\x11_front_neck_countB\x12\n" +
+	"\x10_back_neck_countB\x13\n" +
+	"\x11_sleeve_top_countB\v\n" +
+	"\t_depth_cmB\x0e\n" +
+	"\f_round_count\"\xcc\x01\n" +
+	"\n" +
+	"RaglanPart\x12\x1f\n" +
+	"\vstart_count\x18\x01 \x01(\x05R\n" +
+	"startCount\x12\x1b\n" +
+	"\tend_count\x18\x02 \x01(\x05R\bendCount\x120\n" +
+	"\x14decrease_round_count\x18\x03 \x01(\x05R\x12decreaseRoundCount\x12 \n" +
+	"\fedge_lost_cm\x18\x04 \x01(\x01R\n" +
+	"edgeLostCm\x12,\n" +
+	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\"\xe3\x01\n" +
+	"\vRaglanRound\x12!\n" +
+	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x1d\n" +
+	"\n" +
+	"back_count\x18\x02 \x01(\x05R\tbackCount\x12\x1f\n" +
+	"\vfront_count\x18\x03 \x01(\x05R\n" +
+	"frontCount\x12!\n" +
+	"\fsleeve_count\x18\x04 \x01(\x05R\vsleeveCount\x12\x1f\n" +
+	"\vtotal_count\x18\x05 \x01(\x05R\n" +
+	"totalCount\x12-\n" +
+	"\x12instruction_number\x18\x06 \x01(\x05R\x11instructionNumber\"\xb0\x02\n" +
+	"\x11RaglanInstruction\x12%\n" +
+	"\x0eback_decreases\x18\x01 \x01(\bR\rbackDecreases\x12'\n" +
+	"\x0ffront_decreases\x18\x02 \x01(\bR\x0efrontDecreases\x12)\n" +
+	"\x10sleeves_decrease\x18\x03 \x01(\bR\x0fsleevesDecrease\x12 \n" +
+	"\vdescription\x18\x04 \x01(\tR\vdescription\x12:\n" +
+	"\vinstruction\x18\x05 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12,\n" +
+	"\x12first_round_number\x18\x06 \x01(\x05R\x10firstRoundNumber\x12\x14\n" +
+	"\x05times\x18\a \x01(\x05R\x05times\"\xb1\x06\n" +
+	"\x12PlanRaglanResponse\x12\x1d\n" +
+	"\n" +
+	"body_count\x18\x01 \x01(\x05R\tbodyCount\x12!\n" +
+	"\fsleeve_count\x18\x02 \x01(\x05R\vsleeveCount\x12%\n" +
+	"\x0eunderarm_count\x18\x03 \x01(\x05R\runderarmCount\x12\x1d\n" +
+	"\n" +
+	"line_count\x18\x04 \x01(\x05R\tlineCount\x12\x1d\n" +
+	"\n" +
+	"join_count\x18\x05 \x01(\x05R\tjoinCount\x12\x1d\n" +
+	"\n" +
+	"neck_count\x18\x06 \x01(\x05R\tneckCount\x12\x1f\n" +
+	"\vround_count\x18\a \x01(\x05R\n" +
+	"roundCount\x12\x19\n" +
+	"\bdepth_cm\x18\b \x01(\x01R\adepthCm\x12\x17\n" +
+	"\ajoin_cm\x18\t \x01(\x01R\x06joinCm\x12\x17\n" +
+	"\aneck_cm\x18\n" +
+	" \x01(\x01R\x06neckCm\x12+\n" +
+	"\x04back\x18\v \x01(\v2\x17.knitmath.v1.RaglanPartR\x04back\x12-\n" +
+	"\x05front\x18\f \x01(\v2\x17.knitmath.v1.RaglanPartR\x05front\x12/\n" +
+	"\x06sleeve\x18\r \x01(\v2\x17.knitmath.v1.RaglanPartR\x06sleeve\x120\n" +
+	"\x06rounds\x18\x0e \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
+	"\finstructions\x18\x0f \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
+	"\tsteepness\x18\x10 \x01(\x01R\tsteepness\x12\x1e\n" +
+	"\n" +
+	"directions\x18\x11 \x03(\tR\n" +
+	"directions\x12\x18\n" +
+	"\asummary\x18\x12 \x01(\tR\asummary\x12-\n" +
+	"\anotices\x18\x13 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x14 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*z\n" +
 	"\fYokeSchedule\x12\x1d\n" +
 	"\x19YOKE_SCHEDULE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18YOKE_SCHEDULE_PERCENTAGE\x10\x01\x12\x16\n" +
 	"\x12YOKE_SCHEDULE_CONE\x10\x02\x12\x15\n" +
-	"\x11YOKE_SCHEDULE_OWN\x10\x032\xb2\x01\n" +
+	"\x11YOKE_SCHEDULE_OWN\x10\x03*d\n" +
+	"\n" +
+	"RaisePlace\x12\x1b\n" +
+	"\x17RAISE_PLACE_UNSPECIFIED\x10\x00\x12\x1c\n" +
+	"\x18RAISE_PLACE_BEFORE_BANDS\x10\x01\x12\x1b\n" +
+	"\x17RAISE_PLACE_AFTER_BANDS\x10\x02*\x86\x01\n" +
+	"\x0eRaglanLineFrom\x12 \n" +
+	"\x1cRAGLAN_LINE_FROM_UNSPECIFIED\x10\x00\x12\x19\n" +
+	"\x15RAGLAN_LINE_FROM_BOTH\x10\x01\x12\x19\n" +
+	"\x15RAGLAN_LINE_FROM_BODY\x10\x02\x12\x1c\n" +
+	"\x18RAGLAN_LINE_FROM_SLEEVES\x10\x03*t\n" +
+	"\rRaglanSpacing\x12\x1e\n" +
+	"\x1aRAGLAN_SPACING_UNSPECIFIED\x10\x00\x12\x1c\n" +
+	"\x18RAGLAN_SPACING_ANY_ROUND\x10\x01\x12%\n" +
+	"!RAGLAN_SPACING_EVERY_SECOND_ROUND\x10\x022\xb9\x02\n" +
 	"\vYokeService\x12\xa2\x01\n" +
-	"\x10PlanCircularYoke\x12$.knitmath.v1.PlanCircularYokeRequest\x1a%.knitmath.v1.PlanCircularYokeResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yoke:planCircularYoke\"\x19/v1/yoke:planCircularYokeB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x10PlanCircularYoke\x12$.knitmath.v1.PlanCircularYokeRequest\x1a%.knitmath.v1.PlanCircularYokeResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yoke:planCircularYoke\"\x19/v1/yoke:planCircularYoke\x12\x84\x01\n" +
+	"\n" +
+	"PlanRaglan\x12\x1e.knitmath.v1.PlanRaglanRequest\x1a\x1f.knitmath.v1.PlanRaglanResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/yoke:planRaglan\"\x13/v1/yoke:planRaglanB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
 
 var (
 	file_knitmath_v1_yoke_proto_rawDescOnce sync.Once
@@ -670,38 +2158,80 @@ func file_knitmath_v1_yoke_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_yoke_proto_rawDescData
 }
 
-var file_knitmath_v1_yoke_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
-var file_knitmath_v1_yoke_proto_msgTypes = make([]protoimpl.MessageInfo, 4)
+var file_knitmath_v1_yoke_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
+var file_knitmath_v1_yoke_proto_msgTypes = make([]protoimpl.MessageInfo, 13)
 var file_knitmath_v1_yoke_proto_goTypes = []any{
 	(YokeSchedule)(0),                // 0: knitmath.v1.YokeSchedule
-	(*YokeStep)(nil),                 // 1: knitmath.v1.YokeStep
-	(*PlanCircularYokeRequest)(nil),  // 2: knitmath.v1.PlanCircularYokeRequest
-	(*YokeRound)(nil),                // 3: knitmath.v1.YokeRound
-	(*PlanCircularYokeResponse)(nil), // 4: knitmath.v1.PlanCircularYokeResponse
-	(*Gauge)(nil),                    // 5: knitmath.v1.Gauge
-	(SpacingOrder)(0),                // 6: knitmath.v1.SpacingOrder
-	(DisplayUnit)(0),                 // 7: knitmath.v1.DisplayUnit
-	(*Instruction)(nil),              // 8: knitmath.v1.Instruction
-	(*Notice)(nil),                   // 9: knitmath.v1.Notice
-	(*Source)(nil),                   // 10: knitmath.v1.Source
+	(RaisePlace)(0),                  // 1: knitmath.v1.RaisePlace
+	(RaglanLineFrom)(0),              // 2: knitmath.v1.RaglanLineFrom
+	(RaglanSpacing)(0),               // 3: knitmath.v1.RaglanSpacing
+	(*YokeStep)(nil),                 // 4: knitmath.v1.YokeStep
+	(*YokeBand)(nil),                 // 5: knitmath.v1.YokeBand
+	(*BackRaise)(nil),                // 6: knitmath.v1.BackRaise
+	(*PlanCircularYokeRequest)(nil),  // 7: knitmath.v1.PlanCircularYokeRequest
+	(*YokeRound)(nil),                // 8: knitmath.v1.YokeRound
+	(*YokeBandPlan)(nil),             // 9: knitmath.v1.YokeBandPlan
+	(*BackRaisePlan)(nil),            // 10: knitmath.v1.BackRaisePlan
+	(*PlanCircularYokeResponse)(nil), // 11: knitmath.v1.PlanCircularYokeResponse
+	(*PlanRaglanRequest)(nil),        // 12: knitmath.v1.PlanRaglanRequest
+	(*RaglanPart)(nil),               // 13: knitmath.v1.RaglanPart
+	(*RaglanRound)(nil),              // 14: knitmath.v1.RaglanRound
+	(*RaglanInstruction)(nil),        // 15: knitmath.v1.RaglanInstruction
+	(*PlanRaglanResponse)(nil),       // 16: knitmath.v1.PlanRaglanResponse
+	(ShortRowOrder)(0),               // 17: knitmath.v1.ShortRowOrder
+	(TurnMethod)(0),                  // 18: knitmath.v1.TurnMethod
+	(Rounding)(0),                    // 19: knitmath.v1.Rounding
+	(*Gauge)(nil),                    // 20: knitmath.v1.Gauge
+	(SpacingOrder)(0),                // 21: knitmath.v1.SpacingOrder
+	(DisplayUnit)(0),                 // 22: knitmath.v1.DisplayUnit
+	(*Instruction)(nil),              // 23: knitmath.v1.Instruction
+	(*WedgeRow)(nil),                 // 24: knitmath.v1.WedgeRow
+	(*Notice)(nil),                   // 25: knitmath.v1.Notice
+	(*Source)(nil),                   // 26: knitmath.v1.Source
+	(*Outline)(nil),                  // 27: knitmath.v1.Outline
 }
 var file_knitmath_v1_yoke_proto_depIdxs = []int32{
-	5,  // 0: knitmath.v1.PlanCircularYokeRequest.gauge:type_name -> knitmath.v1.Gauge
-	0,  // 1: knitmath.v1.PlanCircularYokeRequest.schedule:type_name -> knitmath.v1.YokeSchedule
-	1,  // 2: knitmath.v1.PlanCircularYokeRequest.steps:type_name -> knitmath.v1.YokeStep
-	6,  // 3: knitmath.v1.PlanCircularYokeRequest.order:type_name -> knitmath.v1.SpacingOrder
-	7,  // 4: knitmath.v1.PlanCircularYokeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	8,  // 5: knitmath.v1.YokeRound.instruction:type_name -> knitmath.v1.Instruction
-	3,  // 6: knitmath.v1.PlanCircularYokeResponse.decrease_rounds:type_name -> knitmath.v1.YokeRound
-	9,  // 7: knitmath.v1.PlanCircularYokeResponse.notices:type_name -> knitmath.v1.Notice
-	10, // 8: knitmath.v1.PlanCircularYokeResponse.sources:type_name -> knitmath.v1.Source
-	2,  // 9: knitmath.v1.YokeService.PlanCircularYoke:input_type -> knitmath.v1.PlanCircularYokeRequest
-	4,  // 10: knitmath.v1.YokeService.PlanCircularYoke:output_type -> knitmath.v1.PlanCircularYokeResponse
-	10, // [10:11] is the sub-list for method output_type
-	9,  // [9:10] is the sub-list for method input_type
-	9,  // [9:9] is the sub-list for extension type_name
-	9,  // [9:9] is the sub-list for extension extendee
-	0,  // [0:9] is the sub-list for field type_name
+	1,  // 0: knitmath.v1.BackRaise.place:type_name -> knitmath.v1.RaisePlace
+	17, // 1: knitmath.v1.BackRaise.order:type_name -> knitmath.v1.ShortRowOrder
+	18, // 2: knitmath.v1.BackRaise.turn_method:type_name -> knitmath.v1.TurnMethod
+	19, // 3: knitmath.v1.BackRaise.rounding:type_name -> knitmath.v1.Rounding
+	20, // 4: knitmath.v1.PlanCircularYokeRequest.gauge:type_name -> knitmath.v1.Gauge
+	0,  // 5: knitmath.v1.PlanCircularYokeRequest.schedule:type_name -> knitmath.v1.YokeSchedule
+	4,  // 6: knitmath.v1.PlanCircularYokeRequest.steps:type_name -> knitmath.v1.YokeStep
+	21, // 7: knitmath.v1.PlanCircularYokeRequest.order:type_name -> knitmath.v1.SpacingOrder
+	22, // 8: knitmath.v1.PlanCircularYokeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	5,  // 9: knitmath.v1.PlanCircularYokeRequest.bands:type_name -> knitmath.v1.YokeBand
+	6,  // 10: knitmath.v1.PlanCircularYokeRequest.back_raise:type_name -> knitmath.v1.BackRaise
+	23, // 11: knitmath.v1.YokeRound.instruction:type_name -> knitmath.v1.Instruction
+	24, // 12: knitmath.v1.BackRaisePlan.rows:type_name -> knitmath.v1.WedgeRow
+	8,  // 13: knitmath.v1.PlanCircularYokeResponse.decrease_rounds:type_name -> knitmath.v1.YokeRound
+	25, // 14: knitmath.v1.PlanCircularYokeResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 15: knitmath.v1.PlanCircularYokeResponse.sources:type_name -> knitmath.v1.Source
+	9,  // 16: knitmath.v1.PlanCircularYokeResponse.bands:type_name -> knitmath.v1.YokeBandPlan
+	10, // 17: knitmath.v1.PlanCircularYokeResponse.back_raise:type_name -> knitmath.v1.BackRaisePlan
+	27, // 18: knitmath.v1.PlanCircularYokeResponse.outline:type_name -> knitmath.v1.Outline
+	20, // 19: knitmath.v1.PlanRaglanRequest.gauge:type_name -> knitmath.v1.Gauge
+	2,  // 20: knitmath.v1.PlanRaglanRequest.line_from:type_name -> knitmath.v1.RaglanLineFrom
+	3,  // 21: knitmath.v1.PlanRaglanRequest.spacing:type_name -> knitmath.v1.RaglanSpacing
+	22, // 22: knitmath.v1.PlanRaglanRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	23, // 23: knitmath.v1.RaglanInstruction.instruction:type_name -> knitmath.v1.Instruction
+	13, // 24: knitmath.v1.PlanRaglanResponse.back:type_name -> knitmath.v1.RaglanPart
+	13, // 25: knitmath.v1.PlanRaglanResponse.front:type_name -> knitmath.v1.RaglanPart
+	13, // 26: knitmath.v1.PlanRaglanResponse.sleeve:type_name -> knitmath.v1.RaglanPart
+	14, // 27: knitmath.v1.PlanRaglanResponse.rounds:type_name -> knitmath.v1.RaglanRound
+	15, // 28: knitmath.v1.PlanRaglanResponse.instructions:type_name -> knitmath.v1.RaglanInstruction
+	25, // 29: knitmath.v1.PlanRaglanResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 30: knitmath.v1.PlanRaglanResponse.sources:type_name -> knitmath.v1.Source
+	27, // 31: knitmath.v1.PlanRaglanResponse.outline:type_name -> knitmath.v1.Outline
+	7,  // 32: knitmath.v1.YokeService.PlanCircularYoke:input_type -> knitmath.v1.PlanCircularYokeRequest
+	12, // 33: knitmath.v1.YokeService.PlanRaglan:input_type -> knitmath.v1.PlanRaglanRequest
+	11, // 34: knitmath.v1.YokeService.PlanCircularYoke:output_type -> knitmath.v1.PlanCircularYokeResponse
+	16, // 35: knitmath.v1.YokeService.PlanRaglan:output_type -> knitmath.v1.PlanRaglanResponse
+	34, // [34:36] is the sub-list for method output_type
+	32, // [32:34] is the sub-list for method input_type
+	32, // [32:32] is the sub-list for extension type_name
+	32, // [32:32] is the sub-list for extension extendee
+	0,  // [0:32] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yoke_proto_init() }
@@ -709,18 +2239,24 @@ func file_knitmath_v1_yoke_proto_init() {
 	if File_knitmath_v1_yoke_proto != nil {
 		return
 	}
+	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_instruction_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
+	file_knitmath_v1_short_row_proto_init()
 	file_knitmath_v1_yoke_proto_msgTypes[1].OneofWrappers = []any{}
+	file_knitmath_v1_yoke_proto_msgTypes[2].OneofWrappers = []any{}
+	file_knitmath_v1_yoke_proto_msgTypes[3].OneofWrappers = []any{}
+	file_knitmath_v1_yoke_proto_msgTypes[8].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_yoke_proto_rawDesc), len(file_knitmath_v1_yoke_proto_rawDesc)),
-			NumEnums:      1,
-			NumMessages:   4,
+			NumEnums:      4,
+			NumMessages:   13,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

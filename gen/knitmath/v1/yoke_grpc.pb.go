@@ -22,6 +22,7 @@ const _ = grpc.SupportPackageIsVersion9
 
 const (
 	YokeService_PlanCircularYoke_FullMethodName = "/knitmath.v1.YokeService/PlanCircularYoke"
+	YokeService_PlanRaglan_FullMethodName       = "/knitmath.v1.YokeService/PlanRaglan"
 )
 
 // YokeServiceClient is the client API for YokeService service.
@@ -33,6 +34,10 @@ type YokeServiceClient interface {
 	// PlanCircularYoke joins body and sleeves and narrows them to the neck in
 	// rounds of even decreases.
 	PlanCircularYoke(ctx context.Context, in *PlanCircularYokeRequest, opts ...grpc.CallOption) (*PlanCircularYokeResponse, error)
+	// PlanRaglan joins body and sleeves at four lines and narrows front, back and
+	// sleeves along them, each at its own rate, so that all end at the neck
+	// together.
+	PlanRaglan(ctx context.Context, in *PlanRaglanRequest, opts ...grpc.CallOption) (*PlanRaglanResponse, error)
 }
 
 type yokeServiceClient struct {
@@ -53,6 +58,16 @@ func (c *yokeServiceClient) PlanCircularYoke(ctx context.Context, in *PlanCircul
 	return out, nil
 }
 
+func (c *yokeServiceClient) PlanRaglan(ctx context.Context, in *PlanRaglanRequest, opts ...grpc.CallOption) (*PlanRaglanResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanRaglanResponse)
+	err := c.cc.Invoke(ctx, YokeService_PlanRaglan_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // YokeServiceServer is the server API for YokeService service.
 // All implementations must embed UnimplementedYokeServiceServer
 // for forward compatibility.
@@ -62,6 +77,10 @@ type YokeServiceServer interface {
 	// PlanCircularYoke joins body and sleeves and narrows them to the neck in
 	// rounds of even decreases.
 	PlanCircularYoke(context.Context, *PlanCircularYokeRequest) (*PlanCircularYokeResponse, error)
+	// PlanRaglan joins body and sleeves at four lines and narrows front, back and
+	// sleeves along them, each at its own rate, so that all end at the neck
+	// together.
+	PlanRaglan(context.Context, *PlanRaglanRequest) (*PlanRaglanResponse, error)
 	mustEmbedUnimplementedYokeServiceServer()
 }
 
@@ -74,6 +93,9 @@ type UnimplementedYokeServiceServer struct{}
 
 func (UnimplementedYokeServiceServer) PlanCircularYoke(context.Context, *PlanCircularYokeRequest) (*PlanCircularYokeResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanCircularYoke not implemented")
+}
+func (UnimplementedYokeServiceServer) PlanRaglan(context.Context, *PlanRaglanRequest) (*PlanRaglanResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanRaglan not implemented")
 }
 func (UnimplementedYokeServiceServer) mustEmbedUnimplementedYokeServiceServer() {}
 func (UnimplementedYokeServiceServer) testEmbeddedByValue()                     {}
@@ -114,6 +136,24 @@ func _YokeService_PlanCircularYoke_Handler(srv interface{}, ctx context.Context,
 	return interceptor(ctx, in, info, handler)
 }
 
+func _YokeService_PlanRaglan_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanRaglanRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YokeServiceServer).PlanRaglan(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YokeService_PlanRaglan_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YokeServiceServer).PlanRaglan(ctx, req.(*PlanRaglanRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // YokeService_ServiceDesc is the grpc.ServiceDesc for YokeService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -124,6 +164,10 @@ var YokeService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanCircularYoke",
 			Handler:    _YokeService_PlanCircularYoke_Handler,
+		},
+		{
+			MethodName: "PlanRaglan",
+			Handler:    _YokeService_PlanRaglan_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},
