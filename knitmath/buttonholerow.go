@@ -1,0 +1,163 @@
+package knitmath
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// plan writes the rows and the answer.
+func (b band) plan(in ButtonholesInput) Buttonholes {
+	out := Buttonholes{StitchCount: b.stitches, RowCount: b.rows, HoleStitchCount: b.width, FirstCount: b.first,
+		GapCounts: b.gaps, LastCount: b.last, Notices: b.notices, b: b, unit: in.DisplayUnit}
+	out.Holes = make([]Buttonhole, b.holes)
+	at := b.first // places before the hole
+	for i := range out.Holes {
+		h := Buttonhole{FirstStitch: at + 1, BindOffRow: b.row}
+		if b.alongRows {
+			h.FirstStitch, h.BindOffRow = (b.stitches-b.width)/2+1, at+1
+		}
+		h.LastStitch, h.CastOnRow = h.FirstStitch+b.width-1, h.BindOffRow+1
+		if b.gauge {
+			// The middle of n places after at others lies at at + n/2.
+			middle := b.along().sizeCm(2*at+b.places()) / 2
+			h.MiddleCm = &middle
+		}
+		out.Holes[i] = h
+		at += b.places()
+		if i < len(b.gaps) {
+			at += b.gaps[i]
+		}
+	}
+	rows := out.Holes
+	if !b.alongRows {
+		rows = rows[:1] // all of them share the two rows
+	}
+	for _, h := range rows {
+		out.Rows = append(out.Rows,
+			b.bandRow(h.BindOffRow, stitch.BindOff, b.stitches, b.stitches-b.inRow()*b.width),
+			b.bandRow(h.CastOnRow, stitch.CastOn, b.stitches-b.inRow()*b.width, b.stitches))
+	}
+	out.Directions = out.directions()
+	return out
+}
+
+// inRow is how many holes share a row.
+func (b band) inRow() int {
+	if b.alongRows {
+		return 1
+	}
+	return b.holes
+}
+
+// bandRow writes a row that binds all its holes off, or casts them on. Stitches
+// are counted from where right-side rows begin; a wrong-side row is worked from
+// the other end.
+func (b band) bandRow(row int, op stitch.Op, before, after int) BandRow {
+	side, plain := b.side(row), stitch.Knit
+	first, last, gaps := b.first, b.last, slices.Clone(b.gaps)
+	if b.alongRows {
+		first, gaps = (b.stitches-b.width)/2, nil
+		last = b.stitches - b.width - first
+	}
+	if side == SideWrong {
+		plain, first, last = stitch.Purl, last, first
+		slices.Reverse(gaps)
+	}
+	var runs []GapRun
+	for _, n := range gaps {
+		runs = appendGap(runs, n, 1)
+	}
+	hole := stitch.Do(op, b.width)
+	steps := []stitch.Step{stitch.Do(plain, first)}
+	for _, r := range runs {
+		steps = appendTimes(steps, r.Times, []stitch.Step{hole, stitch.Do(plain, r.StitchCount)})
+	}
+	steps = append(steps, hole, stitch.Do(plain, last))
+	return BandRow{row, side, Instruction{stitch.RowOf(steps...), before, after}}
+}
+
+// directions writes the band as a pattern would.
+func (o Buttonholes) directions() []string {
+	hole := countOf(o.HoleStitchCount, "stitches")
+	d := []string{"k and p stand for the stitch pattern of the band. The stitch left on the right needle by binding off " +
+		"is the first of those worked next."}
+	rows := func(n int) string { return "Work " + countOf(n, "rows") + " plain." }
+	if !o.b.alongRows {
+		d = append(d, rows(o.Rows[0].RowNumber-1))
+		d = append(d, o.Rows[0].direction()+" "+countOf(len(o.Holes), "holes")+" of "+hole+" bound off.")
+		d = append(d, o.Rows[1].direction()+" "+strconv.Itoa(o.StitchCount)+" stitches again.")
+		if after := o.RowCount - o.Rows[1].RowNumber; after > 0 {
+			d = append(d, rows(after))
+		}
+		return d
+	}
+	// One pair of rows for each side that binds off.
+	said := map[Side]bool{}
+	for i := 0; i < len(o.Rows); i += holeRows {
+		if side := o.Rows[i].Side; !said[side] {
+			said[side] = true
+			d = append(d, "Hole ("+sideWord(side)+"): "+o.Rows[i].Instruction.Row.Text()+"; next row "+
+				o.Rows[i+1].Instruction.Row.Text()+".")
+		}
+	}
+	numbers := make([]string, len(o.Holes))
+	for i, h := range o.Holes {
+		numbers[i] = strconv.Itoa(h.BindOffRow)
+		if len(said) > 1 {
+			numbers[i] += " (" + sideWord(o.Rows[holeRows*i].Side) + ")"
+		}
+	}
+	noun := "row "
+	if len(numbers) > 1 {
+		noun = "rows "
+	}
+	return append(d, "Bind a hole off in "+noun+strings.Join(numbers, ", ")+"; work all other rows plain, to row "+
+		strconv.Itoa(o.RowCount)+".")
+}
+
+func sideWord(s Side) string {
+	if s == SideWrong {
+		return "WS"
+	}
+	return "RS"
+}
+
+// direction is "Row 4 (RS): k5, bo 3, k12.".
+func (r BandRow) direction() string {
+	return "Row " + strconv.Itoa(r.RowNumber) + " (" + sideWord(r.Side) + "): " + r.Instruction.Row.Text() + "."
+}
+
+// Summary says the answer in words.
+func (o Buttonholes) Summary() string {
+	noun := o.b.noun()
+	s := countOf(len(o.Holes), "holes") + " of " + countOf(o.HoleStitchCount, "stitches")
+	if o.b.gauge {
+		s += " (" + o.unit.size(o.b.st.sizeCm(o.HoleStitchCount)) + ")"
+	}
+	s += ": " + countOf(o.FirstCount, noun) + " before the first, " + countOf(o.LastCount, noun) + " after the last"
+	low, high := MaxStitches, 0
+	for _, g := range o.GapCounts {
+		low, high = min(low, g), max(high, g)
+	}
+	switch {
+	case high == 0:
+	case low == high:
+		s += ", " + countOf(low, noun) + " between"
+	default:
+		s += ", " + strconv.Itoa(low) + " or " + countOf(high, noun) + " between"
+	}
+	return s + "."
+}
+
+// Sources says where the figures come from.
+func (Buttonholes) Sources() []Source {
+	return []Source{
+		{"places of the holes", "own derivation: what the holes and the two ends leave, shared out so that the gaps differ by at most one step",
+			SourceStatusOwnDerivation},
+		{"a hole bound off in one row and cast on in the next", "common practice", SourceStatusCommonPractice},
+		{"bound off on the right side", "common practice", SourceStatusCommonPractice},
+	}
+}
