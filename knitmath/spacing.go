@@ -37,6 +37,7 @@ type EvenSpacingInput struct {
 	Construction Construction
 	EdgeCount    *int
 	Order        SpacingOrder
+	WithOutline  bool
 }
 
 // EvenSpacing is the row that EvenSpacingInput asks for.
@@ -49,6 +50,8 @@ type EvenSpacing struct {
 	LastGapCount  int
 	Instruction   Instruction
 	Notices       []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	noun string
 }
@@ -94,6 +97,9 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 			"use the grouped or interleaved order, or one stitch more or less", "start_count", "end_count", "order")
 		return EvenSpacing{}, c.err()
 	}
+	if in.WithOutline {
+		out.Outline = s.outline(out)
+	}
 	return out, nil
 }
 
@@ -106,7 +112,8 @@ func (c *checks) shapingOp(field string, op stitch.Op) bool {
 	case !op.Valid():
 		c.add(field, ReasonUnknownValue, "is %d, which is no operation", int(op))
 		return false
-	case op.Net() == 0 || op == stitch.CastOn || op == stitch.BindOff || op == stitch.ShortRowYO:
+	case op.Net() == 0 || op == stitch.CastOn || op == stitch.BindOff || op == stitch.ShortRowYO ||
+		op == stitch.PickUpTwo || op == stitch.SkipRow:
 		c.add(field, ReasonUnknownValue, "is %s; an increase or a decrease worked inside a row is needed", op.Abbr())
 		return false
 	}
@@ -194,8 +201,8 @@ func (s spacing) tooMany(most int) string {
 		remedy = "use a double decrease (k3tog, sssk, cdd), or work the rest in another row"
 	case 1:
 		if s.op.Takes() == 0 {
-			remedy = "work the rest in another row, " +
-				"as two increases cannot share the strand between two stitches"
+			remedy = "two increases cannot share the strand between two stitches: " +
+				"use kfb, which is worked into a stitch, or work the rest in another row"
 		}
 	}
 	return strconv.Itoa(s.k) + " times " + s.op.Abbr() + " are needed and at most " + strconv.Itoa(most) +

@@ -27,7 +27,7 @@ func TestEvenSpacingIsKnit(t *testing.T) {
 							continue
 						}
 						for order := SpacingOrderGrouped; order <= SpacingOrderMirrored; order++ {
-							in := EvenSpacingInput{start, end, op, cons, &edge, order}
+							in := EvenSpacingInput{start, end, op, cons, &edge, order, true}
 							out, err := PlanEvenSpacing(in)
 							if err != nil {
 								refused++
@@ -343,7 +343,7 @@ func FuzzPlanEvenSpacing(f *testing.F) {
 	f.Add(54, 50, uint8(0), int32(0), 0, int32(0))
 	f.Add(20, 30, uint8(stitch.M1L), int32(2), 1, int32(3))
 	f.Fuzz(func(t *testing.T, start, end int, op uint8, cons int32, edge int, order int32) {
-		in := EvenSpacingInput{start, end, stitch.Op(op), Construction(cons), &edge, SpacingOrder(order)}
+		in := EvenSpacingInput{start, end, stitch.Op(op), Construction(cons), &edge, SpacingOrder(order), false}
 		out, err := PlanEvenSpacing(in)
 		if err != nil {
 			if len(reasons(err)) == 0 {

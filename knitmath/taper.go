@@ -59,6 +59,7 @@ type TaperInput struct {
 	PlainAfterCount  *int
 	Order            TaperOrder
 	DisplayUnit      DisplayUnit
+	WithOutline      bool
 }
 
 // An IntervalRun is a number of equal intervals between shaping rows.
@@ -91,6 +92,8 @@ type Taper struct {
 	EndWidthCm                *float64
 	Directions                []string
 	Notices                   []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	t    taper
 	unit DisplayUnit
@@ -245,19 +248,37 @@ func (c *checks) taperFits(t *taper, rowField string) {
 		return
 	}
 	if change%per != 0 {
-		c.infeasible("each shaping row changes "+countOf(per, "stitches")+", and "+strconv.Itoa(change)+
-			" is not a multiple of that; the nearest end counts that are: "+t.nearestEnds(per), "start_count", "end_count")
+		c.infeasible(t.notWhole(), "start_count", "end_count")
 		return
 	}
 	t.k = change / per
 	if t.k > t.slots {
 		c.infeasible(t.tooFewRows(), "end_count", rowField)
 	}
-	if least, before := t.leastWidth(), min(t.start, t.end+per); t.start > t.end && before < least ||
-		t.start < t.end && t.start < least {
-		c.infeasible("a shaping row needs at least "+countOf(least, "stitches")+" with this edge, and the narrowest has "+
-			strconv.Itoa(min(before, t.start)), "start_count", "end_count", "edge_count")
+	if detail := t.tooNarrow(); detail != "" {
+		c.infeasible(detail, "start_count", "end_count", "edge_count")
 	}
+}
+
+// notWhole says that no whole number of shaping rows makes the change.
+func (t taper) notWhole() string {
+	per := t.perRow()
+	return "each shaping row changes " + countOf(per, "stitches") + ", and " + strconv.Itoa(abs(t.end-t.start)) +
+		" is not a multiple of that; the nearest end counts that are: " + t.nearestEnds(per)
+}
+
+// tooNarrow says that the shaping rows have too few stitches to be worked on;
+// it is empty when they have enough.
+func (t taper) tooNarrow() string {
+	least, before := t.leastWidth(), t.start
+	if t.start > t.end {
+		before = t.end + t.perRow()
+	}
+	if before >= least {
+		return ""
+	}
+	return "a shaping row needs at least " + countOf(least, "stitches") + " with this edge, and the narrowest has " +
+		strconv.Itoa(before)
 }
 
 // nearestEnds names the end counts on either side that whole shaping rows reach.

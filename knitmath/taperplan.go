@@ -35,12 +35,15 @@ func (t taper) plan(in TaperInput, st, rw density) Taper {
 	}
 	out.FirstShapingRow = rows[0]
 	out.PlainAfterCount = t.rows - rows[len(rows)-1]
-	out.GreatestDepartureStitches = t.departure(rows, out.ChangePerRow)
+	out.GreatestDepartureStitches = t.departure(rows, out.ChangePerRow, t.before, t.rows-t.after)
 	if in.Gauge != nil {
 		h, a, b := rw.sizeCm(t.rows), st.sizeCm(t.start), st.sizeCm(t.end)
 		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b
 	}
 	out.Directions = out.directions()
+	if in.WithOutline {
+		out.Outline = t.edgesOutline(out.ShapingRows, st, rw)
+	}
 	return out
 }
 
@@ -79,12 +82,13 @@ func (t taper) shapingRowNumbers() []int {
 }
 
 // departure is the greatest distance between the stitches after a row and the
-// straight line from start to end over the rows between those kept plain. It is
-// reached either after a shaping row or just before one, or at an end.
-func (t taper) departure(rows []int, change int) float64 {
-	span := float64(t.rows - t.before - t.after)
+// straight line from start to end, which runs from the end of one row to the end
+// of another. It is reached either after a shaping row or just before one, or at
+// an end.
+func (t taper) departure(rows []int, change, from, to int) float64 {
+	span := float64(to - from)
 	line := func(row int) float64 {
-		part := float64(row-t.before) / span
+		part := float64(row-from) / span
 		return float64(t.start) + float64(t.end-t.start)*min(max(part, 0), 1)
 	}
 	worst, count := 0.0, t.start
@@ -114,31 +118,17 @@ func (o Taper) directions() []string {
 		d = append(d, "Work "+countOf(plain, noun+"s")+" plain.")
 	}
 	if o.RightSideRow != nil {
-		d = append(d, o.shapingDirection(change, noun, SideRight, o.RightSideRow))
+		d = append(d, shapingDirection(change, noun, SideRight, o.t.round, o.RightSideRow))
 	}
 	if o.WrongSideRow != nil {
-		d = append(d, o.shapingDirection(change, noun, SideWrong, o.WrongSideRow))
+		d = append(d, shapingDirection(change, noun, SideWrong, o.t.round, o.WrongSideRow))
 	}
 	first := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(o.FirstShapingRow)
 	switch {
 	case len(o.Intervals) == 0:
 		d = append(d, first+".")
-	case len(o.Intervals) <= manyIntervals:
-		parts := make([]string, len(o.Intervals))
-		for i, r := range o.Intervals {
-			parts[i] = "every " + ordinal(r.EveryRows) + " " + noun + " " + times(r.Times)
-			if r.EveryRows == 1 {
-				parts[i] = "every " + noun + " " + times(r.Times)
-			}
-		}
-		d = append(d, first+", then "+strings.Join(parts, ", then ")+": "+
-			countOf(o.t.end, "stitches")+".")
 	default:
-		parts := make([]string, len(o.ShapingRows)-1)
-		for i, r := range o.ShapingRows[1:] {
-			parts[i] = strconv.Itoa(r.RowNumber)
-		}
-		d = append(d, first+", then on "+noun+"s "+strings.Join(parts, ", ")+": "+countOf(o.t.end, "stitches")+".")
+		d = append(d, first+", then "+intervalWords(o.Intervals, o.ShapingRows, noun)+": "+countOf(o.t.end, "stitches")+".")
 	}
 	if o.PlainAfterCount > 0 {
 		d = append(d, "Work "+countOf(o.PlainAfterCount, noun+"s")+" plain.")
@@ -146,13 +136,32 @@ func (o Taper) directions() []string {
 	return d
 }
 
-func (o Taper) shapingDirection(change, noun string, side Side, row *Instruction) string {
-	s := change + " " + noun
-	if !o.t.round {
-		s += " (RS)"
-		if side == SideWrong {
-			s = change + " " + noun + " (WS)"
+// intervalWords writes when the shaping row is worked again: "every 6th row 8
+// times, then every 4th row 5 times", or the numbers of the rows where that
+// would be hard to follow. rows are all shaping rows, the first included.
+func intervalWords(intervals []IntervalRun, rows []ShapingRow, noun string) string {
+	if len(intervals) > manyIntervals {
+		parts := make([]string, len(rows)-1)
+		for i, r := range rows[1:] {
+			parts[i] = strconv.Itoa(r.RowNumber)
 		}
+		return "on " + noun + "s " + strings.Join(parts, ", ")
+	}
+	parts := make([]string, len(intervals))
+	for i, r := range intervals {
+		parts[i] = "every " + ordinal(r.EveryRows) + " " + noun + " " + times(r.Times)
+		if r.EveryRows == 1 {
+			parts[i] = "every " + noun + " " + times(r.Times)
+		}
+	}
+	return strings.Join(parts, ", then ")
+}
+
+// shapingDirection is "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1."
+func shapingDirection(change, noun string, side Side, round bool, row *Instruction) string {
+	s := change + " " + noun
+	if !round {
+		s += " (" + sideWord(side) + ")"
 	}
 	return s + ": " + row.Row.Text() + "."
 }

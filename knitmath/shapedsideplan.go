@@ -1,0 +1,134 @@
+package knitmath
+
+import (
+	"strconv"
+	"strings"
+)
+
+// plan places the shaping rows of every stretch and writes the answer.
+func (s shapedSide) plan(in ShapedSideInput, st, rw density) ShapedSide {
+	out := ShapedSide{RowCount: s.rows, NarrowestCount: s.start, WidestCount: s.start, side: s, unit: in.DisplayUnit}
+	for _, x := range s.stretches {
+		out.NarrowestCount, out.WidestCount = min(out.NarrowestCount, x.end), max(out.WidestCount, x.end)
+		stretch, shaping := x.plan()
+		if !x.straight() {
+			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches,
+				x.departure(x.shapingRowNumbers(), stretch.ChangePerRow, 0, x.rows))
+		}
+		out.Stretches = append(out.Stretches, stretch)
+		out.ShapingRows = append(out.ShapingRows, shaping...)
+		out.Directions = append(out.Directions, stretch.directions(shaping, s.round)...)
+	}
+	if s.apart {
+		out.Notices = append(out.Notices, Notice{"JOIN_KEPT_PLAIN", "points",
+			"shaping rows would be neighbours across a point; one row beside each point is kept plain"})
+	}
+	if in.Gauge != nil {
+		height := rw.sizeCm(s.rows)
+		out.HeightCm = &height
+	}
+	if in.WithOutline {
+		out.Outline = s.edgesOutline(out.ShapingRows, st, rw)
+	}
+	return out
+}
+
+// plan places the shaping rows of one stretch, numbered through the piece.
+func (x stretch) plan() (SideStretch, []ShapingRow) {
+	out := SideStretch{FirstRow: x.below + 1, LastRow: x.below + x.rows, StartCount: x.start, EndCount: x.end}
+	if x.straight() {
+		return out, nil
+	}
+	out.ShapingRowCount, out.ChangePerRow = x.k, x.perRow()
+	if x.end < x.start {
+		out.ChangePerRow = -x.perRow()
+	}
+	rows, count := x.shapingRowNumbers(), x.start
+	shaping := make([]ShapingRow, len(rows))
+	for i, r := range rows {
+		side := SideRight
+		if !x.round {
+			side = x.side(r)
+		}
+		row := &out.RightSideRow
+		if side == SideWrong {
+			row = &out.WrongSideRow
+		}
+		if *row == nil {
+			*row = &Instruction{x.shapingRow(side), count, count + out.ChangePerRow}
+		}
+		count += out.ChangePerRow
+		shaping[i] = ShapingRow{x.below + r, side, count}
+		if i > 0 {
+			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
+		}
+	}
+	return out, shaping
+}
+
+// directions writes one stretch as a pattern would.
+func (o SideStretch) directions(shaping []ShapingRow, round bool) []string {
+	noun, change := "row", "Increase"
+	if round {
+		noun = "round"
+	}
+	if o.ChangePerRow < 0 {
+		change = "Decrease"
+	}
+	span := strings.ToUpper(noun[:1]) + noun[1:] + "s " + strconv.Itoa(o.FirstRow) + " to " + strconv.Itoa(o.LastRow)
+	if o.FirstRow == o.LastRow {
+		span = strings.ToUpper(noun[:1]) + noun[1:] + " " + strconv.Itoa(o.FirstRow)
+	}
+	if o.ShapingRowCount == 0 {
+		return []string{span + ": work plain, " + countOf(o.EndCount, "stitches") + "."}
+	}
+	d := []string{span + ": " + strings.ToLower(change) + " from " + strconv.Itoa(o.StartCount) + " to " +
+		countOf(o.EndCount, "stitches") + "."}
+	if o.RightSideRow != nil {
+		d = append(d, shapingDirection(change, noun, SideRight, round, o.RightSideRow))
+	}
+	if o.WrongSideRow != nil {
+		d = append(d, shapingDirection(change, noun, SideWrong, round, o.WrongSideRow))
+	}
+	work := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(shaping[0].RowNumber)
+	if len(o.Intervals) > 0 {
+		work += ", then " + intervalWords(o.Intervals, shaping, noun)
+	}
+	work += ": " + countOf(o.EndCount, "stitches")
+	switch plain := o.LastRow - shaping[len(shaping)-1].RowNumber; {
+	case plain == 1:
+		work += ", the last " + noun + " plain"
+	case plain > 1:
+		work += ", the last " + countOf(plain, noun+"s") + " plain"
+	}
+	return append(d, work+".")
+}
+
+// Summary says the answer in words.
+func (o ShapedSide) Summary() string {
+	noun := "rows"
+	if o.side.round {
+		noun = "rounds"
+	}
+	counts := []string{strconv.Itoa(o.side.start)}
+	for _, x := range o.Stretches {
+		counts = append(counts, strconv.Itoa(x.EndCount))
+	}
+	s := "From " + strings.Join(counts, " to ") + " stitches over " + countOf(o.RowCount, noun)
+	if o.HeightCm != nil {
+		s += " (" + o.unit.size(*o.HeightCm) + ")"
+	}
+	return s + ": " + countOf(len(o.ShapingRows), "shaping "+noun) + ", never more than " +
+		decimal(o.GreatestDepartureStitches, 2) + " stitches from the straight lines between the points."
+}
+
+// Sources says where the figures come from.
+func (ShapedSide) Sources() []Source {
+	return []Source{
+		{"places of the shaping rows", "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
+			SourceStatusOwnDerivation},
+		{"two rows at least across a point", "own derivation: the smallest interval between right-side rows",
+			SourceStatusOwnDerivation},
+		{"leans of the increases and decreases", "common practice", SourceStatusCommonPractice},
+	}
+}
