@@ -1,0 +1,331 @@
+package knitmath
+
+import (
+	"fmt"
+	"strconv"
+)
+
+// RaglanLineFrom says whose stitches the lines of a raglan are.
+type RaglanLineFrom int32
+
+// Whose they are.
+const (
+	RaglanLineFromUnspecified RaglanLineFrom = iota // both
+	RaglanLineFromBoth
+	RaglanLineFromBody
+	RaglanLineFromSleeves
+)
+
+// RaglanSpacing says which rounds of a raglan may decrease.
+type RaglanSpacing int32
+
+// The rounds.
+const (
+	RaglanSpacingUnspecified RaglanSpacing = iota // any
+	RaglanSpacingAnyRound
+	RaglanSpacingEverySecondRound
+)
+
+// Ranges of a raglan.
+const (
+	// DefaultLine is the usual line: two stitches, one on each side of the join.
+	// Common practice.
+	DefaultLine = 2
+	// MaxLine is the most stitches in one line: a wide cable panel.
+	MaxLine = 20
+	// MinRaglanNeck is the fewest stitches of front and back at the neck: the
+	// next decrease round would have no stitch between its two decreases.
+	MinRaglanNeck = 2
+)
+
+// RaglanInput asks for a raglan. It mirrors PlanRaglanRequest.
+type RaglanInput struct {
+	Gauge          *Gauge
+	BodyCount      int
+	SleeveCount    *int
+	UnderarmCount  *int
+	LineCount      *int
+	LineFrom       RaglanLineFrom
+	FrontNeckCount *int
+	BackNeckCount  *int
+	SleeveTopCount *int
+	DepthCm        *float64
+	RoundCount     *int
+	Spacing        RaglanSpacing
+	DisplayUnit    DisplayUnit
+	WithOutline    bool
+}
+
+// A RaglanPart is the back, the front or a sleeve, between two lines.
+type RaglanPart struct {
+	StartCount         int
+	EndCount           int
+	DecreaseRoundCount int
+	EdgeLostCm         float64
+	EdgeAngleDegrees   float64
+}
+
+// A RaglanRound is the counts after one round.
+type RaglanRound struct {
+	RoundNumber       int
+	BackCount         int
+	FrontCount        int
+	SleeveCount       int
+	TotalCount        int
+	InstructionNumber int
+}
+
+// A RaglanInstruction is one kind of decrease round.
+type RaglanInstruction struct {
+	BackDecreases    bool
+	FrontDecreases   bool
+	SleevesDecrease  bool
+	Description      string
+	Instruction      Instruction
+	FirstRoundNumber int
+	Times            int
+}
+
+// Raglan is the answer to RaglanInput.
+type Raglan struct {
+	BodyCount     int
+	SleeveCount   int
+	UnderarmCount int
+	LineCount     int
+	JoinCount     int
+	NeckCount     int
+	RoundCount    int
+	DepthCm       float64
+	JoinCm        float64
+	NeckCm        float64
+	Back          RaglanPart
+	Front         RaglanPart
+	Sleeve        RaglanPart
+	Rounds        []RaglanRound
+	Instructions  []RaglanInstruction
+	Steepness     float64
+	Directions    []string
+	Notices       []Notice
+	Outline       *Outline
+
+	unit DisplayUnit
+}
+
+// PlanRaglan joins body and sleeves,
+//
+//	T = body + 2*sleeve - 4*underarm
+//
+// in four parts (back, left sleeve, front, right sleeve) with a line of plain
+// stitches after each, and narrows every part by two stitches in each of its
+// decrease rounds, one beside each line. A part that goes from a to b stitches
+// has k = (a - b)/2 decrease rounds. Of the n rounds that may decrease (all, or
+// every second one counted down from the last) it decreases in
+//
+//	n - floor((k - i) * n / k),  i = 1 .. k
+//
+// which is the Euclidean spread counted down from the neck: distances between
+// decrease rounds differ by at most one, the one from the join included, and the
+// last decrease round of every part is the last round of all. Exact in whole
+// stitches and rounds; a depth in cm is taken to the nearest round, half-way up.
+//
+// Source: percentage system for the defaults (see the constants); own derivation
+// on the Euclidean spread (see spread) for the rounds.
+func PlanRaglan(in RaglanInput) (Raglan, error) {
+	var c checks
+	r := c.raglan(in)
+	if c.err() == nil {
+		c.raglanParts(&r, in)
+	}
+	if c.err() == nil {
+		c.raglanNeck(&r, in)
+	}
+	if c.err() == nil {
+		c.raglanRounds(&r)
+	}
+	if err := c.err(); err != nil {
+		return Raglan{}, err
+	}
+	out := r.plan(in.DisplayUnit)
+	if in.WithOutline {
+		out.Outline = r.outline(out.Rounds)
+	}
+	return out, nil
+}
+
+// raglan is a checked question.
+type raglan struct {
+	st, rw density
+	joining
+	line        int
+	parts       [sleevePart + 1]raglanPart
+	rounds      int
+	depthField  string
+	everySecond bool
+}
+
+// The parts of a raglan that have a rate of their own; the sleeves share one.
+const (
+	backPart = iota
+	frontPart
+	sleevePart
+)
+
+// fieldOrder is the parts as the request lists them.
+var fieldOrder = [...]int{frontPart, backPart, sleevePart}
+
+// raglanPart is one part: its stitches at the join and at the neck, its name in
+// words and the field that sets its neck.
+type raglanPart struct {
+	start, end  int
+	name, field string
+}
+
+func (p raglanPart) decreases() int { return (p.start - p.end) / 2 }
+
+// raglan checks each field for itself and what excludes what.
+func (c *checks) raglan(in RaglanInput) raglan {
+	r := raglan{line: or(in.LineCount, DefaultLine), everySecond: in.Spacing == RaglanSpacingEverySecondRound}
+	r.st, r.rw, _ = c.gauge("gauge", in.Gauge)
+	c.requiredCount("", "body_count", in.BodyCount, MinBody, MaxStitches)
+	c.optionalCount("", "sleeve_count", in.SleeveCount, MinSleeve, MaxStitches)
+	c.optionalCount("", "underarm_count", in.UnderarmCount, 0, MaxUnderarm)
+	c.optionalCount("", "line_count", in.LineCount, 0, MaxLine)
+	enum(c, "", "line_from", in.LineFrom, RaglanLineFromSleeves)
+	c.optionalCount("", "front_neck_count", in.FrontNeckCount, MinRaglanNeck, MaxStitches)
+	c.optionalCount("", "back_neck_count", in.BackNeckCount, MinRaglanNeck, MaxStitches)
+	c.optionalCount("", "sleeve_top_count", in.SleeveTopCount, 0, MaxStitches)
+	c.optionalNumber("", "depth_cm", in.DepthCm, MinCm, MaxYokeDepth)
+	c.optionalCount("", "round_count", in.RoundCount, 1, MaxYokeRounds)
+	if in.DepthCm != nil && in.RoundCount != nil {
+		c.add("depth_cm", ReasonContradictory, "excludes round_count; give one of them")
+		c.add("round_count", ReasonContradictory, "excludes depth_cm; give one of them")
+	}
+	enum(c, "", "spacing", in.Spacing, RaglanSpacingEverySecondRound)
+	enum(c, "", "display_unit", in.DisplayUnit, DisplayUnitIn)
+	return r
+}
+
+// raglanParts divides the stitches joined into parts and lines, and settles the
+// depth.
+func (c *checks) raglanParts(r *raglan, in RaglanInput) {
+	var ok bool
+	if r.joining, ok = c.joined(in.BodyCount, in.SleeveCount, in.UnderarmCount); !ok {
+		return
+	}
+	fromBody := (r.line + 1) / 2
+	switch in.LineFrom {
+	case RaglanLineFromBody:
+		fromBody = r.line
+	case RaglanLineFromSleeves:
+		fromBody = 0
+	}
+	body := r.body - 2*r.underarm
+	r.parts = [...]raglanPart{
+		{start: body - body/2 - 2*fromBody, name: "back", field: "back_neck_count"},
+		{start: body/2 - 2*fromBody, name: "front", field: "front_neck_count"},
+		{start: r.sleeve - r.underarm - 2*(r.line-fromBody), name: "sleeve", field: "sleeve_top_count"},
+	}
+	if r.parts[frontPart].start < MinRaglanNeck || r.parts[sleevePart].start < 1 {
+		c.infeasible(fmt.Sprintf("underarms and lines leave %d stitches of the back, %d of the front and %d of each sleeve; "+
+			"it takes at least %d of back and front and 1 of a sleeve, so use narrower lines or fewer underarm stitches",
+			r.parts[backPart].start, r.parts[frontPart].start, r.parts[sleevePart].start, MinRaglanNeck),
+			"body_count", "sleeve_count", "underarm_count", "line_count")
+	}
+	r.rounds, r.depthField = c.yokeDepth(r.st, r.rw, r.body, in.DepthCm, in.RoundCount)
+}
+
+// raglanNeck settles what is left of every part at the neck.
+func (c *checks) raglanNeck(r *raglan, in RaglanInput) {
+	sleeve := &r.parts[sleevePart]
+	sleeve.end = or(in.SleeveTopCount, r.fewestOf(sleevePart))
+	half := percent(r.body, neckPercent) - 4*r.line - 2*sleeve.end // front and back together
+	for i, given := range [...]*int{in.BackNeckCount, in.FrontNeckCount} {
+		p := &r.parts[i]
+		p.end = or(given, nearestNeck(p.start, half))
+	}
+	for _, i := range fieldOrder {
+		c.neckFits(r.parts[i], r.fewestOf(i))
+	}
+	if c.err() == nil && r.parts[backPart].decreases()+r.parts[frontPart].decreases()+r.parts[sleevePart].decreases() == 0 {
+		c.infeasible("no part has a stitch to lose; give fewer stitches at the neck",
+			"front_neck_count", "back_neck_count", "sleeve_top_count")
+	}
+}
+
+// neckFits checks that a part can come down to its neck two stitches at a time.
+func (c *checks) neckFits(p raglanPart, fewest int) {
+	lost := p.start - p.end
+	switch {
+	case lost < 0:
+		c.infeasible(fmt.Sprintf("the %s has %s at the join; at the neck it may have at most as many",
+			p.name, countOf(p.start, "stitches")), p.field)
+	case p.end < fewest:
+		c.infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; it can come down to %d at the fewest",
+			p.name, countOf(p.start, "stitches"), fewest), p.field)
+	case lost%2 != 0 && p.end-1 < fewest:
+		c.infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d would do",
+			p.name, p.start, p.end, p.end+1), p.field)
+	case lost%2 != 0:
+		c.infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d or %d would do",
+			p.name, p.start, p.end, p.end-1, p.end+1), p.field)
+	}
+}
+
+// fewestOf is the count to which a part can come down. Back and front keep two
+// stitches or three. A sleeve of an odd number runs out to 1, by a last double
+// decrease; one of an even number to 0, by working its last two stitches together
+// with the lines, or to 2 where there are no lines.
+func (r raglan) fewestOf(part int) int {
+	odd := r.parts[part].start % 2
+	if part == sleevePart && r.line > 0 || odd == 1 && part == sleevePart {
+		return odd
+	}
+	return min(MinRaglanNeck+odd, r.parts[part].start)
+}
+
+// nearestNeck is the count nearest to both/2 that differs from start by an even
+// number, half-way up, and can be worked.
+func nearestNeck(start, both int) int {
+	k := int(ceilDiv(int64(2*start-both-2), 4)) // half-way, one decrease fewer
+	return start - 2*min(max(k, 0), (start-MinRaglanNeck)/2)
+}
+
+// raglanRounds checks that every part has as many rounds as it needs.
+func (c *checks) raglanRounds(r *raglan) {
+	slots, most := r.slots(), 0
+	for _, i := range fieldOrder {
+		p := r.parts[i]
+		k := p.decreases()
+		most = max(most, k)
+		if k > slots {
+			c.infeasible(fmt.Sprintf("the %s goes from %d to %d stitches in %s, and only %s may decrease; with these it goes to %d",
+				p.name, p.start, p.end, countOf(k, "decrease rounds"), countOf(slots, "rounds"), p.start-2*slots), p.field)
+		}
+	}
+	if most <= slots {
+		return
+	}
+	need := most
+	if r.everySecond {
+		need = 2 * most
+	}
+	detail := strconv.Itoa(most) + " decrease rounds take " + countOf(need, "rounds")
+	if r.everySecond {
+		detail += " when every second one decreases"
+		if most <= r.rounds {
+			detail += "; decreases on any round would fit"
+		}
+	}
+	c.infeasible(detail+"; the depth has "+strconv.Itoa(r.rounds), r.depthField)
+	if r.everySecond {
+		c.infeasible(detail, "spacing")
+	}
+}
+
+// slots is how many rounds may decrease.
+func (r raglan) slots() int {
+	if r.everySecond {
+		return r.rounds / 2
+	}
+	return r.rounds
+}

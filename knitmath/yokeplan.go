@@ -1,0 +1,266 @@
+package knitmath
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// percentageSteps is the percentage system's schedule: what is left of the join
+// after each round is 3/4, then 1/2, then 3/10.
+//
+// Source: Zimmermann, Knitting Around (1989), by way of a digest. The earlier
+// book removes 1/3 three times.
+var percentageSteps = []YokeStep{{1.0 / 2, 1.0 / 4}, {3.0 / 4, 1.0 / 3}, {1, 2.0 / 5}}
+
+// scheme is a schedule scaled to a join and a neck.
+type scheme struct {
+	cone       bool
+	join, neck int
+	removed    float64 // what removing everything would be, in stitches
+	steps      []schemeStep
+}
+
+// schemeStep is one decrease round of a schedule: the part of the depth at which
+// it lies, in millionths (not for a cone), its round, and what it wants.
+type schemeStep struct {
+	millionths int64
+	left       float64 // of the join, before scaling
+	round      int
+	wanted     float64
+}
+
+// scheme scales the schedule asked for.
+func (y *yoke) scheme(in CircularYokeInput) scheme {
+	s := scheme{cone: in.Schedule == YokeScheduleCone, join: y.join, neck: y.neck}
+	if s.cone {
+		n := or(in.DecreaseRoundCount, int(min(max(roundHalfUp(y.rw.sizeCm(y.rounds)/coneSpacingCm), 1), MaxYokeSteps)))
+		for i := 1; i <= n; i++ {
+			s.steps = append(s.steps, schemeStep{round: int(halfUpDiv(int64(i*y.rounds), int64(n))), wanted: s.wanted(i, n)})
+		}
+		return s
+	}
+	steps := in.Steps
+	if in.Schedule != YokeScheduleOwn {
+		steps = percentageSteps
+	}
+	s.removed = float64(y.join-y.neck) / (1 - left(steps))
+	if y.neckField == "steps" {
+		s.removed = float64(y.join) // the neck is what the steps leave: nothing to scale
+	}
+	p := 1.0
+	for _, step := range steps {
+		p *= 1 - step.RemovedFraction
+		f := toMillionths(step.DepthFraction)
+		round := int(max(halfUpDiv(f*int64(y.rounds), 1e6), 1))
+		s.steps = append(s.steps, schemeStep{f, p, round, float64(s.join) - s.removed*(1-p)})
+	}
+	return s
+}
+
+// wanted is the count that the schedule has at a part of the depth, num/den: for
+// a cone the straight line from join to neck, otherwise what the steps up to
+// there leave.
+func (s scheme) wanted(num, den int) float64 {
+	if s.cone {
+		return float64(s.join) - float64((s.join-s.neck)*num)/float64(den)
+	}
+	p := 1.0
+	for _, step := range s.steps {
+		if step.millionths*int64(den) <= int64(num)*1e6 {
+			p = step.left
+		}
+	}
+	return float64(s.join) - s.removed*(1-p)
+}
+
+// settleSteps turns the schedule into rounds and counts.
+func (y *yoke) settleSteps(s scheme) {
+	for _, step := range s.steps {
+		y.steps = append(y.steps, yokeStep{round: step.round, wanted: step.wanted, count: int(roundHalfUp(step.wanted))})
+	}
+	y.steps[len(y.steps)-1].count = y.neck
+}
+
+// yokeSteps checks that every decrease round has its own round and can be
+// worked.
+func (c *checks) yokeSteps(y *yoke) {
+	before, last := y.join, 0
+	for i, s := range y.steps {
+		switch {
+		case s.round <= last:
+			c.infeasible(fmt.Sprintf("decrease rounds %d and %d both fall on round %d; the depth needs more rounds, "+
+				"or the schedule fewer decrease rounds", i, i+1, s.round), "schedule", y.depthField)
+			return
+		case s.count >= before:
+			c.infeasible(fmt.Sprintf("decrease round %d has no stitch to remove from %d; use fewer decrease rounds",
+				i+1, before), "schedule", y.neckField)
+			return
+		case 2*s.count < before:
+			c.infeasible(fmt.Sprintf("decrease round %d goes from %d to %d stitches, and k2tog can leave no fewer than %d; "+
+				"use more decrease rounds or a wider neck", i+1, before, s.count, (before+1)/2), "schedule", y.neckField)
+			return
+		}
+		before, last = s.count, s.round
+	}
+}
+
+// plan writes the answer.
+func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
+	out := CircularYoke{
+		BodyCount: y.body, SleeveCount: y.sleeve, UnderarmCount: y.underarm, JoinCount: y.join, NeckCount: y.neck,
+		RoundCount: y.rounds, DepthCm: y.rw.sizeCm(y.rounds),
+		JoinCm: y.st.sizeCm(y.join), NeckCm: y.st.sizeCm(y.neck),
+		Steepness: y.steepness(y.join-y.neck, y.rounds), unit: in.DisplayUnit,
+	}
+	before, last := y.join, 0
+	for i, s := range y.steps {
+		op := stitch.K2tog
+		if s.count > before {
+			op = stitch.M1L
+		}
+		even, ok := spacing{start: before, end: s.count, op: op, k: abs(before - s.count), round: true, order: y.order}.plan()
+		if !ok {
+			var c checks
+			c.infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
+				"from both ends; use the grouped or interleaved order", i+1, before, s.count), "order")
+			return CircularYoke{}, c.err()
+		}
+		r := YokeRound{
+			RoundNumber: s.round, DepthCm: y.rw.sizeCm(s.round), StartCount: before, EndCount: s.count,
+			WantedCount: s.wanted, Instruction: even.Instruction,
+			Steepness: y.steepness(before-s.count, s.round-last), CircumferenceCm: y.st.sizeCm(s.count),
+		}
+		if r.Steepness > 1 && (len(y.bands) == 0 || y.steepness(before-s.count, y.plainAbove(i)) > 1) {
+			out.Notices = append(out.Notices, Notice{"RUFFLES", index("decrease_rounds", i),
+				"loses " + decimal(r.Steepness, 2) + " times what a flat disc would since the decrease round before it; " +
+					"the fabric ruffles there rather than lies"})
+		}
+		out.DecreaseRounds = append(out.DecreaseRounds, r)
+		before, last = s.count, s.round
+	}
+	if len(y.bands) > 0 {
+		out.Bands = y.bands
+		out.Notices = append(out.Notices, y.bandNotices()...)
+	}
+	if y.raise != nil {
+		out.BackRaise = y.raise
+		out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
+	}
+	if in.WithOutline {
+		out.Outline = y.outline(out)
+	}
+	out.Directions = out.directions()
+	return out, nil
+}
+
+// plainAbove is how many rounds lie between a change and the next one, or the
+// neck. With bands a change comes just below its band, and what takes up its loss
+// lies above it as often as below; it ruffles where neither does. Own derivation.
+func (y yoke) plainAbove(i int) int {
+	if i+1 < len(y.steps) {
+		return y.steps[i+1].round - y.steps[i].round
+	}
+	return max(1, y.rounds-y.steps[i].round)
+}
+
+// directions writes the yoke as a pattern would.
+func (o CircularYoke) directions() []string {
+	var d []string
+	if o.UnderarmCount > 0 {
+		d = append(d, "Hold "+countOf(o.UnderarmCount, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
+	}
+	join := "Join body and sleeves in the round: " + countOf(o.JoinCount, "stitches") + "."
+	if r := o.BackRaise; r != nil {
+		join += " Let the rounds begin " + countOf(r.BeginBeforeCentreCount, "stitches") + " before the centre of the back, at its right edge as worn."
+	}
+	d = append(d, join)
+	last := 0
+	for _, w := range o.work() {
+		d = append(d, plainRounds(last+1, w.first-1)...)
+		d = append(d, w.text...)
+		last = w.last
+	}
+	return append(d, plainRounds(last+1, o.RoundCount)...)
+}
+
+// yokeWork is rounds that are not plain, with what to do in them.
+type yokeWork struct {
+	first, last int
+	text        []string
+}
+
+// work lists what is not plain, from the join up.
+func (o CircularYoke) work() []yokeWork {
+	var list []yokeWork
+	for _, r := range o.DecreaseRounds {
+		list = append(list, yokeWork{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + ": " +
+			r.Instruction.Row.Text() + " (" + countOf(r.EndCount, "stitches") + ")."}})
+	}
+	for i, b := range o.Bands {
+		list = append(list, yokeWork{b.FirstRoundNumber, b.LastRoundNumber, []string{fmt.Sprintf("%s: band %d on %s, %s of %d.",
+			roundRange(b.FirstRoundNumber, b.LastRoundNumber), i+1, countOf(b.StitchCount, "stitches"),
+			countOf(b.RepeatTimes, "repeats"), b.StitchCount/b.RepeatTimes)}})
+	}
+	if r := o.BackRaise; r != nil {
+		list = append(list, yokeWork{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
+	}
+	slices.SortFunc(list, func(a, b yokeWork) int { return a.first - b.first })
+	return list
+}
+
+// plainRounds is "Rounds 3-7: knit.", or nothing when there are none.
+func plainRounds(from, to int) []string {
+	if from > to {
+		return nil
+	}
+	return []string{roundRange(from, to) + ": knit."}
+}
+
+// roundRange is "Rounds 3-7" or "Round 3".
+func roundRange(from, to int) string {
+	if from == to {
+		return "Round " + strconv.Itoa(from)
+	}
+	return "Rounds " + strconv.Itoa(from) + "-" + strconv.Itoa(to)
+}
+
+// Summary says the answer in words.
+func (o CircularYoke) Summary() string {
+	rounds := countOf(len(o.DecreaseRounds), "decrease rounds")
+	if len(o.Bands) > 0 {
+		rounds = countOf(len(o.DecreaseRounds), "changes") + " of the count around " + countOf(len(o.Bands), "bands") + " of pattern"
+	}
+	return "Join " + countOf(o.JoinCount, "stitches") + " (" + o.unit.size(o.JoinCm) + ") and narrow them to " +
+		strconv.Itoa(o.NeckCount) + " (" + o.unit.size(o.NeckCm) + ") over " + countOf(o.RoundCount, "rounds") +
+		" (" + o.unit.size(o.DepthCm) + "), in " + rounds + "."
+}
+
+// Sources says where the figures come from.
+func (o CircularYoke) Sources() []Source {
+	sources := []Source{
+		{"percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body; rounds at 1/2, 3/4 and the end",
+			"Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest", SourceStatusPublished},
+		{"schedule scaled to another neck", "own derivation: every step keeps its share of the stitches removed",
+			SourceStatusOwnDerivation},
+		{"spacing of a cone's rounds, one to 2.5 cm", "common practice", SourceStatusCommonPractice},
+		{"steepness", "own derivation: a circle's circumference grows by 2 pi for every unit of radius", SourceStatusOwnDerivation},
+		{"places of the decreases", "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
+			SourceStatusOwnDerivation},
+	}
+	if len(o.Bands) > 0 {
+		sources = append(sources, Source{"counts of the bands", "own derivation: of all counts that divide in every band and come down " +
+			"to the neck, those with the least sum of squared departures from the schedule", SourceStatusOwnDerivation})
+	}
+	if o.BackRaise != nil {
+		sources = append(sources,
+			Source{"short rows across the back, 6 rows unless asked otherwise",
+				"Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest", SourceStatusPublished},
+			Source{"places of the turns", "own derivation: every stitch gets the whole number of pairs nearest to the profile, which falls evenly " +
+				"from the centre of the back to both its edges", SourceStatusOwnDerivation},
+			Source{"ways of turning and closing the gap", "common practice", SourceStatusCommonPractice})
+	}
+	return sources
+}
