@@ -72,6 +72,7 @@ type WedgeInput struct {
 	DisplayUnit      DisplayUnit
 	ProfileRows      []float64
 	ProfileCm        []float64
+	WithOutline      bool
 }
 
 // A TurnRun is a number of equal steps between turns.
@@ -110,6 +111,8 @@ type Wedge struct {
 	RiseAngleDegrees      *float64
 	GreatestDepartureRows float64
 	Notices               []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	width            int
 	shortest, german bool

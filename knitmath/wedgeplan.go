@@ -61,6 +61,9 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 			out.RiseAngleDegrees = &angle
 		}
 	}
+	if in.WithOutline {
+		out.Outline = w.outline(out, st, rw)
+	}
 	if steep {
 		out.Notices = append(out.Notices, w.steepNotice(pairs, out.GreatestDepartureRows))
 	}

@@ -1,0 +1,66 @@
+// Command knitmathd serves the arithmetic of hand knitting over gRPC and JSON.
+//
+// Every flag has a default that works and an environment variable of the same
+// name: -http-addr is KNITMATHD_HTTP_ADDR. A flag wins over its variable.
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"syscall"
+
+	"github.com/prometheus/client_golang/prometheus"
+
+	"example.com/knitmath/service"
+)
+
+// Exit codes: 0 stopped as asked, 1 could not serve, 2 called wrongly.
+const (
+	exitFailed = 1
+	exitUsage  = 2
+)
+
+func main() {
+	os.Exit(run(os.Args[1:], os.Getenv, os.Stdout, os.Stderr))
+}
+
+func run(args []string, getenv func(string) string, stdout, stderr io.Writer) int {
+	options, err := parseOptions(args, getenv, stderr)
+	switch {
+	case errors.Is(err, flag.ErrHelp):
+		return 0
+	case err != nil:
+		_, _ = fmt.Fprintf(stderr, "knitmathd: %v\n", err)
+		return exitUsage
+	case options.version:
+		_, _ = fmt.Fprintln(stdout, "knitmathd", version())
+		return 0
+	}
+
+	ctx, stop := signal.NotifyContext(context.Background(), syscall.SIGTERM, os.Interrupt)
+	defer stop()
+	// Once the first signal has come, the second is no longer caught and ends the
+	// process at once.
+	context.AfterFunc(ctx, stop)
+
+	logger := options.logger(stderr)
+	options.config.Logger = logger
+	options.config.Registry = prometheus.NewRegistry()
+	server, err := service.Listen(options.config)
+	if err != nil {
+		logger.Error("cannot start", "cause", err)
+		return exitFailed
+	}
+	logger.Info("serving", "version", version(),
+		"grpc", server.GRPCAddr().String(), "http", server.HTTPAddr().String(), "admin", server.AdminAddr().String())
+	if err := server.Serve(ctx); err != nil {
+		logger.Error("stopped serving", "cause", err)
+		return exitFailed
+	}
+	return 0
+}

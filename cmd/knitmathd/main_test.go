@@ -1,0 +1,225 @@
+package main
+
+import (
+	"bufio"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"net"
+	"net/http"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"sync"
+	"syscall"
+	"testing"
+	"time"
+
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/credentials/insecure"
+	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
+)
+
+// binary builds the command once, as it is shipped.
+var binary = sync.OnceValues(func() (string, error) {
+	dir, err := os.MkdirTemp("", "knitmathd")
+	if err != nil {
+		return "", err
+	}
+	path := filepath.Join(dir, "knitmathd")
+	out, err := exec.Command("go", "build", "-o", path, ".").CombinedOutput()
+	if err != nil {
+		return "", fmt.Errorf("%w: %s", err, out)
+	}
+	return path, nil
+})
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if path, err := binary(); err == nil {
+		_ = os.RemoveAll(filepath.Dir(path))
+	}
+	os.Exit(code)
+}
+
+// process is the real command, on free loopback ports.
+type process struct {
+	*exec.Cmd
+	GRPC, HTTP, Admin string
+	begun, serving    time.Time // when it was started, and first answered SERVING
+	log               *bufio.Scanner
+	watch             healthv1.Health_WatchClient
+}
+
+// serve starts the command and waits until it answers SERVING. A health Watch is
+// held open from then on.
+func serve(tb testing.TB, args ...string) *process {
+	tb.Helper()
+	path, err := binary()
+	if err != nil {
+		tb.Fatal(err)
+	}
+	args = append([]string{"-grpc-addr", "127.0.0.1:0", "-http-addr", "127.0.0.1:0", "-admin-addr", "127.0.0.1:0", "-drain", "0s"}, args...)
+	p := &process{Cmd: exec.Command(path, args...), begun: time.Now()}
+	stderr, err := p.StderrPipe()
+	if err != nil {
+		tb.Fatal(err)
+	}
+	if err := p.Start(); err != nil {
+		tb.Fatal(err)
+	}
+	tb.Cleanup(func() {
+		if p.ProcessState == nil {
+			_ = p.Process.Kill()
+			_ = p.Wait()
+		}
+	})
+	p.log = bufio.NewScanner(stderr)
+	if !p.log.Scan() {
+		tb.Fatal("no log")
+	}
+	if err := json.Unmarshal(p.log.Bytes(), p); err != nil || p.GRPC == "" || p.HTTP == "" || p.Admin == "" {
+		tb.Fatalf("the log does not begin with the addresses: %s, %v", p.log.Bytes(), err)
+	}
+	conn, err := grpc.NewClient(p.GRPC, grpc.WithTransportCredentials(insecure.NewCredentials()))
+	if err != nil {
+		tb.Fatal(err)
+	}
+	tb.Cleanup(func() { _ = conn.Close() })
+	p.watch, err = healthv1.NewHealthClient(conn).Watch(context.Background(), &healthv1.HealthCheckRequest{}, grpc.WaitForReady(true))
+	if err != nil {
+		tb.Fatal(err)
+	}
+	p.await(tb, healthv1.HealthCheckResponse_SERVING)
+	p.serving = time.Now()
+	return p
+}
+
+func (p *process) await(tb testing.TB, want healthv1.HealthCheckResponse_ServingStatus) {
+	tb.Helper()
+	for {
+		resp, err := p.watch.Recv()
+		if err != nil {
+			tb.Fatalf("waiting for %v: %v", want, err)
+		}
+		if resp.Status == want {
+			return
+		}
+	}
+}
+
+// rest is the log up to the end of the process.
+func (p *process) rest() string {
+	var lines []string
+	for p.log.Scan() {
+		lines = append(lines, p.log.Text())
+	}
+	return strings.Join(lines, "\n")
+}
+
+// SIGTERM and an interrupt stop the command cleanly, although a Watch is open.
+func TestStopsOnSignal(t *testing.T) {
+	for _, sig := range []os.Signal{syscall.SIGTERM, os.Interrupt} {
+		t.Run(sig.String(), func(t *testing.T) {
+			p := serve(t, "-shutdown-timeout", "200ms")
+			resp, err := http.Post("http://"+p.HTTP+"/v1/gauge:computeCastOn", "application/json",
+				strings.NewReader(`{"gauge": {"stitches": 22, "rows": 30}, "width_cm": 50}`))
+			if err != nil || resp.StatusCode != http.StatusOK {
+				t.Fatalf("JSON: %v %v", resp, err)
+			}
+			_, _ = io.Copy(io.Discard, resp.Body)
+			_ = resp.Body.Close()
+			if err := p.Process.Signal(sig); err != nil {
+				t.Fatal(err)
+			}
+			p.await(t, healthv1.HealthCheckResponse_NOT_SERVING)
+			log := p.rest()
+			if err := p.Wait(); err != nil {
+				t.Errorf("%v\n%s", err, log)
+			}
+			if !strings.Contains(log, `"msg":"stopped"`) {
+				t.Errorf("log:\n%s", log)
+			}
+		})
+	}
+}
+
+// The second signal ends the command at once, whatever it waits for.
+func TestSecondSignal(t *testing.T) {
+	p := serve(t, "-drain", "1h")
+	if err := p.Process.Signal(syscall.SIGTERM); err != nil {
+		t.Fatal(err)
+	}
+	p.await(t, healthv1.HealthCheckResponse_NOT_SERVING)
+	if err := p.Process.Signal(syscall.SIGTERM); err != nil {
+		t.Fatal(err)
+	}
+	_ = p.rest()
+	var exit *exec.ExitError
+	if err := p.Wait(); !errors.As(err, &exit) || !exit.Sys().(syscall.WaitStatus).Signaled() {
+		t.Errorf("ended with %v", err)
+	}
+}
+
+func TestPortInUse(t *testing.T) {
+	taken, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer taken.Close()
+	path, err := binary()
+	if err != nil {
+		t.Fatal(err)
+	}
+	out, err := exec.Command(path, "-grpc-addr", "127.0.0.1:0", "-http-addr", taken.Addr().String(), "-admin-addr", "127.0.0.1:0").CombinedOutput()
+	var exit *exec.ExitError
+	if !errors.As(err, &exit) || exit.ExitCode() != exitFailed {
+		t.Errorf("ended with %v", err)
+	}
+	if text := string(out); !strings.Contains(text, "HTTP listener") || !strings.Contains(text, "address already in use") {
+		t.Errorf("said %s", text)
+	}
+}
+
+// BenchmarkStart reports, for the binary as it is shipped, the time from starting
+// the process to the first SERVING, client included, and the memory it then
+// keeps resident, idle but for one open Watch:
+//
+//	go test ./cmd/knitmathd -run '^$' -bench Start -benchtime 20x
+func BenchmarkStart(b *testing.B) {
+	if _, err := binary(); err != nil {
+		b.Fatal(err)
+	}
+	var took time.Duration
+	var memory, n float64
+	for b.Loop() {
+		p := serve(b)
+		took += p.serving.Sub(p.begun)
+		memory += residentMiB(b, p.Process.Pid)
+		n++
+		_ = p.Process.Kill()
+		_ = p.rest()
+		_ = p.Wait()
+	}
+	b.ReportMetric(float64(took.Microseconds())/1000/n, "ms-to-SERVING")
+	b.ReportMetric(memory/n, "MiB-resident")
+	b.ReportMetric(0, "ns/op")
+}
+
+// residentMiB reads VmRSS of a process, where there is a /proc.
+func residentMiB(b *testing.B, pid int) float64 {
+	b.Helper()
+	data, err := os.ReadFile(fmt.Sprintf("/proc/%d/status", pid))
+	if err != nil {
+		b.Skipf("resident memory: %v", err)
+	}
+	_, after, _ := strings.Cut(string(data), "VmRSS:")
+	var kib float64
+	if _, err := fmt.Sscan(after, &kib); err != nil {
+		b.Fatal(err)
+	}
+	return kib / 1024
+}

@@ -1,0 +1,96 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+	"log/slog"
+	"runtime/debug"
+	"strings"
+	"time"
+
+	"example.com/knitmath/service"
+)
+
+// options are what the flags said.
+type options struct {
+	config    service.Config
+	logLevel  slog.Level
+	logFormat string
+	version   bool
+}
+
+// parseOptions reads the environment, then the flags, which win.
+func parseOptions(args []string, getenv func(string) string, stderr io.Writer) (options, error) {
+	var o options
+	flags := flag.NewFlagSet("knitmathd", flag.ContinueOnError)
+	flags.StringVar(&o.config.GRPCAddr, "grpc-addr", ":50051", "`address` for gRPC")
+	flags.StringVar(&o.config.HTTPAddr, "http-addr", ":8080", "`address` for JSON and the OpenAPI document")
+	flags.StringVar(&o.config.AdminAddr, "admin-addr", ":9090", "`address` for /metrics, /healthz and /readyz")
+	flags.DurationVar(&o.config.Drain, "drain", 3*time.Second,
+		"how long to go on answering after readiness went off")
+	flags.DurationVar(&o.config.ShutdownTimeout, "shutdown-timeout", 10*time.Second,
+		"how long calls under way may take to end, on each face")
+	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
+	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
+	flags.BoolVar(&o.version, "version", false, "print the version and stop")
+	// The package would print the whole usage below every fault; the fault alone
+	// is easier to find.
+	flags.SetOutput(io.Discard)
+
+	var faults []error
+	flags.VisitAll(func(f *flag.Flag) {
+		name := "KNITMATHD_" + strings.ToUpper(strings.ReplaceAll(f.Name, "-", "_"))
+		if value := getenv(name); value != "" {
+			if err := flags.Set(f.Name, value); err != nil {
+				faults = append(faults, fmt.Errorf("%s is %q: %w", name, value, err))
+			}
+		}
+	})
+	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
+		_, _ = fmt.Fprint(stderr, "knitmathd serves the arithmetic of hand knitting over gRPC and JSON.\n\n"+
+			"Each flag may also be set by an environment variable: -http-addr by KNITMATHD_HTTP_ADDR.\n\n")
+		flags.SetOutput(stderr)
+		flags.PrintDefaults()
+		return o, err
+	} else if err != nil {
+		return o, err
+	}
+	if flags.NArg() > 0 {
+		faults = append(faults, fmt.Errorf("unexpected argument %q; there are only flags", flags.Arg(0)))
+	}
+	if o.logFormat != "json" && o.logFormat != "text" {
+		faults = append(faults, fmt.Errorf("-log-format is %q; must be json or text", o.logFormat))
+	}
+	if o.config.Drain < 0 || o.config.ShutdownTimeout < 0 {
+		faults = append(faults, errors.New("-drain and -shutdown-timeout must not be negative"))
+	}
+	return o, errors.Join(faults...)
+}
+
+// logger writes to w as the flags say.
+func (o options) logger(w io.Writer) *slog.Logger {
+	how := &slog.HandlerOptions{Level: o.logLevel}
+	if o.logFormat == "text" {
+		return slog.New(slog.NewTextHandler(w, how))
+	}
+	return slog.New(slog.NewJSONHandler(w, how))
+}
+
+// version is the module's version, or the revision it was built from.
+func version() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return "unknown"
+	}
+	if v := info.Main.Version; v != "" && v != "(devel)" {
+		return v
+	}
+	for _, s := range info.Settings {
+		if s.Key == "vcs.revision" {
+			return s.Value
+		}
+	}
+	return "devel"
+}

@@ -1,0 +1,64 @@
+package service
+
+import (
+	"context"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath"
+)
+
+func (shortRowService) PlanCircleOfWedges(_ context.Context, req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
+	out, err := knitmath.PlanCircleOfWedges(circleIn(req))
+	if err != nil {
+		return nil, asFailure(err)
+	}
+	return circleOut(out), nil
+}
+
+func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) knitmath.CircleInput {
+	return knitmath.CircleInput{
+		Gauge:         gaugeIn(req.Gauge),
+		StitchCount:   optional(req.StitchCount, countIn),
+		OuterRadiusCm: req.OuterRadiusCm,
+		InnerRadiusCm: req.InnerRadiusCm,
+		WedgeCount:    optional(req.WedgeCount, countIn),
+		TurnDegrees:   req.TurnDegrees,
+		TurnMethod:    knitmath.TurnMethod(req.TurnMethod),
+		Order:         knitmath.ShortRowOrder(req.Order),
+		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+	}
+}
+
+func circleOut(out knitmath.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
+	return &knitmathv1.PlanCircleOfWedgesResponse{
+		StitchCount:      countOut(out.StitchCount),
+		WedgeCount:       countOut(out.WedgeCount),
+		Wedges:           each(out.Wedges, circleWedgeOut),
+		Sequence:         each(out.Sequence, circleRunOut),
+		OuterRowCount:    countOut(out.OuterRowCount),
+		InnerRowCount:    countOut(out.InnerRowCount),
+		WantedOuterRows:  out.WantedOuterRows,
+		WantedInnerRows:  out.WantedInnerRows,
+		ClosureRows:      out.ClosureRows,
+		ClosureDegrees:   out.ClosureDegrees,
+		InnerClosureRows: out.InnerClosureRows,
+		OuterRadiusCm:    out.OuterRadiusCm,
+		InnerRadiusCm:    out.InnerRadiusCm,
+		Summary:          out.Summary(),
+		Notices:          each(out.Notices, noticeOut),
+		Sources:          each(out.Sources(), sourceOut),
+	}
+}
+
+func circleWedgeOut(w knitmath.CircleWedge) *knitmathv1.CircleWedge {
+	return &knitmathv1.CircleWedge{
+		PairCount:             countOut(w.PairCount),
+		FullRowCount:          countOut(w.FullRowCount),
+		Rows:                  each(w.Rows, wedgeRowOut),
+		GreatestDepartureRows: w.GreatestDepartureRows,
+	}
+}
+
+func circleRunOut(r knitmath.CircleWedgeRun) *knitmathv1.CircleWedgeRun {
+	return &knitmathv1.CircleWedgeRun{WedgeIndex: countOut(r.WedgeIndex), Times: countOut(r.Times)}
+}

@@ -1,0 +1,10 @@
+// Package service is the transport around package knitmath: gRPC, the JSON face
+// over it, errors, metrics and the lifecycle of one process. It carries questions
+// in and answers out and decides nothing about knitting.
+//
+// A question takes the same way on both faces:
+//
+//	gRPC:  network -> metrics -> log -> recovery -> handler -> knitmath
+//	JSON:  network -> http metrics -> strict reading -> gateway
+//	               -> metrics -> log -> recovery -> handler -> knitmath
+package service

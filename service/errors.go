@@ -1,0 +1,114 @@
+package service
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+	"unicode/utf8"
+
+	"google.golang.org/genproto/googleapis/rpc/errdetails"
+	"google.golang.org/grpc/codes"
+	"google.golang.org/grpc/status"
+	"google.golang.org/protobuf/protoadapt"
+
+	"example.com/knitmath/knitmath"
+)
+
+const (
+	// errorDomain is the domain of every ErrorInfo.
+	errorDomain = "knitmath.v1"
+	// reasonInvalidInput is the ErrorInfo reason of every refused question.
+	reasonInvalidInput = "INVALID_INPUT"
+	// internalText is all that a caller learns of a fault of ours.
+	internalText = "internal error"
+	// maxViolations bounds the faults one reply lists. The details of a gRPC
+	// error travel in a trailer, and usual clients refuse trailers beyond 8 KiB;
+	// the message says how many faults there were in all.
+	maxViolations = 50
+	// maxFieldLength and maxDescriptionLength bound what a reply repeats of the
+	// caller's own words, for the same reason.
+	maxFieldLength       = 120
+	maxDescriptionLength = 300
+)
+
+// failure is an error with the status the caller sees and the cause that only
+// the log sees.
+type failure struct {
+	status *status.Status
+	cause  error
+}
+
+func (f *failure) Error() string { return f.status.Message() + ": " + f.cause.Error() }
+
+// GRPCStatus is what gRPC and the gateway send.
+func (f *failure) GRPCStatus() *status.Status { return f.status }
+
+func (f *failure) Unwrap() error { return f.cause }
+
+// asFailure maps an error of the kernel to the wire: faults of the question are
+// INVALID_ARGUMENT with every fault, anything else is INTERNAL.
+func asFailure(err error) error {
+	var input *knitmath.InputError
+	if errors.As(err, &input) {
+		return &failure{invalid(input.Violations), err}
+	}
+	return &failure{status.New(codes.Internal, internalText), err}
+}
+
+// invalid is the status of a question with faults.
+func invalid(violations []knitmath.Violation) *status.Status {
+	bad := &errdetails.BadRequest{}
+	for _, v := range violations[:min(len(violations), maxViolations)] {
+		bad.FieldViolations = append(bad.FieldViolations, &errdetails.BadRequest_FieldViolation{
+			Field:       shorten(v.Field, maxFieldLength),
+			Reason:      string(v.Reason),
+			Description: shorten(v.Detail, maxDescriptionLength),
+		})
+	}
+	text := fmt.Sprintf("the question has %d faults", len(violations))
+	if len(violations) == 1 {
+		text = "the question has 1 fault"
+	}
+	if len(violations) > maxViolations {
+		text += fmt.Sprintf("; the first %d are listed", maxViolations)
+	}
+	return refusal(codes.InvalidArgument, reasonInvalidInput, text, bad)
+}
+
+// refusal is a status with an ErrorInfo and further details.
+func refusal(code codes.Code, reason, text string, details ...protoadapt.MessageV1) *status.Status {
+	info := &errdetails.ErrorInfo{Reason: reason, Domain: errorDomain}
+	st, err := status.New(code, text).WithDetails(append([]protoadapt.MessageV1{info}, details...)...)
+	if err != nil {
+		// Only an OK code, or details that cannot be serialised, come here; a
+		// status without details is still the right code.
+		return status.New(code, text)
+	}
+	return st
+}
+
+// violatedFields lists the fields a status complains of, for the log.
+func violatedFields(st *status.Status) []string {
+	var fields []string
+	for _, d := range st.Details() {
+		if bad, ok := d.(*errdetails.BadRequest); ok {
+			for _, v := range bad.GetFieldViolations() {
+				fields = append(fields, v.GetField()+" "+v.GetReason())
+			}
+		}
+	}
+	return fields
+}
+
+// shorten cuts s to at most limit bytes of valid UTF-8; protobuf strings allow
+// nothing else.
+func shorten(s string, limit int) string {
+	s = strings.ToValidUTF8(s, "\uFFFD")
+	if len(s) <= limit {
+		return s
+	}
+	for limit > 0 && !utf8.RuneStart(s[limit]) {
+		limit--
+	}
+	return s[:limit] + "..."
+}

@@ -1,0 +1,127 @@
+package service
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"google.golang.org/protobuf/reflect/protoreflect"
+
+	"example.com/knitmath/knitmath"
+)
+
+// What the explanations of a body and of a query string share.
+
+// fieldNamed finds a field by its proto name or, as the JSON mapping of protobuf
+// asks readers to accept, by its camel-case name.
+func fieldNamed(md protoreflect.MessageDescriptor, key string) protoreflect.FieldDescriptor {
+	if fd := md.Fields().ByTextName(key); fd != nil {
+		return fd
+	}
+	return md.Fields().ByJSONName(key)
+}
+
+// fieldNames lists the fields of a message.
+func fieldNames(md protoreflect.MessageDescriptor) string {
+	names := make([]string, md.Fields().Len())
+	for i := range names {
+		names[i] = string(md.Fields().Get(i).Name())
+	}
+	return strings.Join(names, ", ")
+}
+
+// joinPath is the path of a field inside prefix.
+func joinPath(prefix, field string) string {
+	if prefix == "" {
+		return field
+	}
+	return prefix + "." + field
+}
+
+// kindWords says what a scalar field holds.
+func kindWords(fd protoreflect.FieldDescriptor) string {
+	switch fd.Kind() {
+	case protoreflect.EnumKind:
+		return "one of " + valueNames(fd.Enum())
+	case protoreflect.StringKind:
+		return "a string"
+	case protoreflect.BoolKind:
+		return "true or false"
+	case protoreflect.Int32Kind:
+		return "a whole number"
+	}
+	return "a number"
+}
+
+// valueNames lists the names of an enumeration, but for the first, which means
+// that nothing was said.
+func valueNames(ed protoreflect.EnumDescriptor) string {
+	var names []string
+	for i := 1; i < ed.Values().Len(); i++ {
+		names = append(names, string(ed.Values().Get(i).Name()))
+	}
+	return strings.Join(names, ", ")
+}
+
+// scalarFault says what is wrong with a scalar read from JSON, if anything is.
+func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+	text, isText := tok.(string)
+	number, isNumber := tok.(json.Number)
+	_, isBool := tok.(bool)
+	switch fd.Kind() {
+	case protoreflect.StringKind:
+		return wrongType(fd), !isText
+	case protoreflect.BoolKind:
+		return wrongType(fd), !isBool
+	case protoreflect.EnumKind:
+		if isText {
+			known := fd.Enum().Values().ByName(protoreflect.Name(text)) != nil
+			return knitmath.Violation{Reason: knitmath.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
+		}
+		return wholeFault(string(number), isNumber, fd)
+	}
+	if isText {
+		// The JSON mapping of protobuf writes numbers that JSON has no way to
+		// write as these strings; the kernel refuses them by their own reason.
+		if fd.Kind() != protoreflect.Int32Kind && (text == "NaN" || text == "Infinity" || text == "-Infinity") {
+			return knitmath.Violation{}, false
+		}
+		isNumber = json.Unmarshal([]byte(text), &number) == nil && text == string(number)
+	}
+	if fd.Kind() == protoreflect.Int32Kind {
+		return wholeFault(string(number), isNumber, fd)
+	}
+	return floatFault(string(number), isNumber, fd)
+}
+
+func floatFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+	if !isNumber {
+		return wrongType(fd), true
+	}
+	_, err := strconv.ParseFloat(text, 64)
+	return beyond(text), errors.Is(err, strconv.ErrRange)
+}
+
+// wholeFault checks a whole number of 32 bits, which may be written as 2.0 or 2e1.
+func wholeFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+	v, err := strconv.ParseFloat(text, 64)
+	switch {
+	case !isNumber:
+		return wrongType(fd), true
+	case err != nil || v < math.MinInt32 || v > math.MaxInt32:
+		return beyond(text), true
+	}
+	return wrongType(fd), v != math.Trunc(v) //nolint:forbidigo // A test for a whole number; nothing is rounded.
+}
+
+func wrongType(fd protoreflect.FieldDescriptor) knitmath.Violation {
+	return knitmath.Violation{Reason: reasonType, Detail: "must be " + kindWords(fd)}
+}
+
+func beyond(text string) knitmath.Violation {
+	return knitmath.Violation{Reason: knitmath.ReasonOutOfRange,
+		Detail: fmt.Sprintf("is %s, which is beyond any number that can be held", shorten(text, maxFieldLength/2))}
+}

@@ -1,0 +1,53 @@
+package service
+
+import (
+	"time"
+
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/health"
+	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
+	"google.golang.org/grpc/keepalive"
+	"google.golang.org/grpc/reflection"
+)
+
+// Limits of both faces. The longest question that is not refused, ten thousand
+// row counts of five digits, is just under 64 KiB as JSON and less as gRPC.
+const (
+	maxQuestionBytes = 64 << 10
+	maxHeaderBytes   = 16 << 10
+)
+
+// maxStreams bounds the calls one connection has open at a time.
+const maxStreams = 250
+
+// newGRPCServer makes a server with health and reflection and no service yet.
+func newGRPCServer(unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor) (*grpc.Server, *health.Server) {
+	s := grpc.NewServer(
+		grpc.UnaryInterceptor(unary),
+		grpc.StreamInterceptor(stream),
+		grpc.MaxRecvMsgSize(maxQuestionBytes),
+		grpc.MaxHeaderListSize(maxHeaderBytes),
+		grpc.MaxConcurrentStreams(maxStreams),
+		grpc.ConnectionTimeout(10*time.Second),
+		grpc.KeepaliveParams(keepalive.ServerParameters{
+			// A peer that vanished without a word is noticed within 80 s.
+			Time:    time.Minute,
+			Timeout: 20 * time.Second,
+			// Clients dial again now and then, and so find new replicas.
+			MaxConnectionAge:      30 * time.Minute,
+			MaxConnectionAgeGrace: time.Minute,
+		}),
+		// Clients may ping twice a minute, also between calls; the stock limit of
+		// one ping in five minutes cuts off common client settings.
+		grpc.KeepaliveEnforcementPolicy(keepalive.EnforcementPolicy{
+			MinTime:             30 * time.Second,
+			PermitWithoutStream: true,
+		}),
+	)
+	h := health.NewServer()
+	// Not ready until every listener serves.
+	h.SetServingStatus("", healthv1.HealthCheckResponse_NOT_SERVING)
+	healthv1.RegisterHealthServer(s, h)
+	reflection.Register(s)
+	return s, h
+}

@@ -1,0 +1,188 @@
+package service
+
+import (
+	"context"
+	"errors"
+	"io"
+	"log/slog"
+	"mime"
+	"net/http"
+	"strings"
+	"time"
+
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/codes"
+	"google.golang.org/grpc/status"
+
+	"example.com/knitmath/gen/openapi"
+	"example.com/knitmath/knitmath"
+)
+
+const jsonType = "application/json"
+
+// jsonFace answers HTTP. It refuses in front of the gateway what the gateway
+// would let pass or answer without details.
+type jsonFace struct {
+	routes  map[string]route
+	gateway http.Handler
+	index   []byte
+	logger  *slog.Logger
+}
+
+// newHTTPHandler is the whole JSON face over conn, counted by m.
+func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, logger *slog.Logger) (http.Handler, error) {
+	routes, err := readRoutes()
+	if err != nil {
+		return nil, err
+	}
+	gateway, err := newGateway(ctx, conn)
+	if err != nil {
+		return nil, err
+	}
+	face := &jsonFace{routes: routes, gateway: gateway, index: []byte(index(routes)), logger: logger}
+	return m.observe(face.label, face), nil
+}
+
+// newHTTPServer bounds every stage of a request.
+func newHTTPServer(handler http.Handler, logger *slog.Logger) *http.Server {
+	return &http.Server{
+		Handler:           handler,
+		ReadHeaderTimeout: 5 * time.Second,
+		ReadTimeout:       10 * time.Second,
+		WriteTimeout:      20 * time.Second,
+		IdleTimeout:       2 * time.Minute,
+		MaxHeaderBytes:    maxHeaderBytes,
+		ErrorLog:          slog.NewLogLogger(logger.Handler(), slog.LevelWarn),
+	}
+}
+
+// label is the route of a request for the metrics, out of a fixed set.
+func (f *jsonFace) label(r *http.Request) string {
+	_, known := f.routes[r.URL.Path]
+	if known || r.URL.Path == "/" || r.URL.Path == "/openapi.json" {
+		return r.URL.Path
+	}
+	return "other"
+}
+
+func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
+	w.Header().Set("X-Content-Type-Options", "nosniff")
+	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
+	at, known := f.routes[r.URL.Path]
+	switch {
+	case r.URL.Path == "/" || r.URL.Path == "/openapi.json":
+		f.page(w, r, reading)
+	case !known:
+		f.refuse(w, r, http.StatusNotFound, refusal(codes.NotFound, "UNKNOWN_PATH",
+			"no such path; /openapi.json lists them all"))
+	case reading && at.get:
+		f.get(w, r, at)
+	case r.Method == http.MethodPost:
+		f.post(w, r, at)
+	default:
+		f.wrongMethod(w, r, at.allowed())
+	}
+}
+
+// page serves the documents that are no questions.
+func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
+	switch {
+	case !reading:
+		f.wrongMethod(w, r, "GET, HEAD")
+	case r.URL.Path == "/":
+		serveCached(w, r, "text/plain; charset=utf-8", f.index)
+	default:
+		serveCached(w, r, jsonType, openapi.JSON)
+	}
+}
+
+// get answers a question in a query string, for a cache to keep.
+func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
+	faults := explainQuery(r.URL.RawQuery, at.question)
+	if r.ContentLength != 0 {
+		faults = append(faults, malformed("a GET has no body; POST it"))
+	}
+	if len(faults) > 0 {
+		f.refuse(w, r, http.StatusBadRequest, invalid(faults))
+		return
+	}
+	ask := r.Clone(r.Context())
+	ask.Method = http.MethodGet
+	ask.Body = &questionBody{}
+	ask.Header.Set("Content-Type", jsonType)
+	kept := &keptAnswer{header: w.Header(), code: http.StatusOK}
+	f.gateway.ServeHTTP(kept, ask)
+	kept.send(w, r)
+}
+
+// post answers a question in a body.
+func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
+	if st := mediaFault(r.Header); st != nil {
+		f.refuse(w, r, http.StatusUnsupportedMediaType, st)
+		return
+	}
+	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, maxQuestionBytes))
+	var tooLarge *http.MaxBytesError
+	switch {
+	case errors.As(err, &tooLarge):
+		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, "BODY_TOO_LARGE",
+			"the body may have 65536 bytes at most"))
+		return
+	case err != nil:
+		f.refuse(w, r, http.StatusBadRequest, invalid([]knitmath.Violation{malformed("the body could not be read to its end")}))
+		return
+	case r.URL.RawQuery != "":
+		f.refuse(w, r, http.StatusBadRequest, invalid([]knitmath.Violation{malformed("a POST has no query string; put the fields in the body")}))
+		return
+	}
+	body := &questionBody{data: data}
+	ask := r.Clone(r.Context())
+	ask.Body = body
+	// The media type is settled. The gateway looks at it again: a form, say, it
+	// might take for a GET.
+	ask.Header.Set("Content-Type", jsonType)
+	w.Header().Set("Cache-Control", "no-store")
+	f.gateway.ServeHTTP(w, ask)
+	if body.fault != nil {
+		f.logRefusal(r, http.StatusBadRequest, body.fault)
+	}
+}
+
+// mediaFault says what is wrong with the form of a body. JSON without a content
+// type is taken as what it is.
+func mediaFault(h http.Header) *status.Status {
+	kind, params, err := mime.ParseMediaType(h.Get("Content-Type"))
+	plain := h.Get("Content-Type") == "" || err == nil && kind == jsonType &&
+		(params["charset"] == "" || strings.EqualFold(params["charset"], "utf-8"))
+	encoding := h.Get("Content-Encoding")
+	if plain && (encoding == "" || strings.EqualFold(encoding, "identity")) {
+		return nil
+	}
+	return refusal(codes.InvalidArgument, "UNSUPPORTED_MEDIA_TYPE",
+		"the body must be application/json in UTF-8, without content encoding")
+}
+
+func (f *jsonFace) wrongMethod(w http.ResponseWriter, r *http.Request, allowed string) {
+	w.Header().Set("Allow", allowed)
+	f.refuse(w, r, http.StatusMethodNotAllowed, refusal(codes.Unimplemented, "METHOD_NOT_ALLOWED",
+		"this path answers "+allowed))
+}
+
+// malformed is a fault of the request as a whole.
+func malformed(detail string) knitmath.Violation {
+	return knitmath.Violation{Reason: reasonMalformed, Detail: detail}
+}
+
+// refuse answers a request that goes no further.
+func (f *jsonFace) refuse(w http.ResponseWriter, r *http.Request, httpCode int, st *status.Status) {
+	f.logRefusal(r, httpCode, st)
+	writeStatus(w, httpCode, st)
+}
+
+// logRefusal logs what never became a call; calls are logged by their
+// interceptor.
+func (f *jsonFace) logRefusal(r *http.Request, httpCode int, st *status.Status) {
+	f.logger.LogAttrs(r.Context(), slog.LevelInfo, "refused",
+		slog.String("method", r.Method), slog.String("route", f.label(r)), slog.Int("code", httpCode),
+		slog.String("message", st.Message()), slog.Any("fields", violatedFields(st)))
+}

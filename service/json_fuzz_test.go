@@ -1,0 +1,62 @@
+package service
+
+import (
+	"net/url"
+	"testing"
+
+	"github.com/grpc-ecosystem/grpc-gateway/v2/runtime"
+	"github.com/grpc-ecosystem/grpc-gateway/v2/utilities"
+	"google.golang.org/protobuf/encoding/protojson"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+)
+
+// FuzzExplainJSON wants an explanation of every body that protojson refuses, of
+// bounded size, and none made up: a body that protojson accepts has no fault
+// that the walk could find.
+func FuzzExplainJSON(f *testing.F) {
+	for _, s := range []string{
+		castOnBody, ``, `[]`, `{"gauge": null, "width_cm": "NaN"}`, `{"width_cm": 1e400}`, `{"display_unit": 2.5}`,
+		`{"stitch_rule": {"multiple": "4", "rounding": "ROUNDING_UP"}}`, `{"width_cm": " 1"}`, `{"widthCm": -0}`,
+		`{"stitch_rule": {"multiple": 1e1}, "row_rule": {"remainder": 2147483648}}`, `{"a": [{"b": "]"}]}`,
+	} {
+		f.Add([]byte(s))
+	}
+	md := (&knitmathv1.ComputeCastOnRequest{}).ProtoReflect().Descriptor()
+	f.Fuzz(func(t *testing.T, body []byte) {
+		err := protojson.Unmarshal(body, &knitmathv1.ComputeCastOnRequest{})
+		faults := explainJSON(body, md)
+		if err == nil && (len(faults) != 1 || faults[0].Detail != notOfTheForm) {
+			t.Errorf("%q is accepted and explained: %v", body, faults)
+		}
+		for _, v := range faults {
+			if v.Reason == "" || v.Detail == "" {
+				t.Errorf("%q: %+v says nothing", body, v)
+			}
+		}
+	})
+}
+
+// FuzzExplainQuery wants the gateway's parser to read what was let through.
+func FuzzExplainQuery(f *testing.F) {
+	for _, s := range []string{
+		"", "gauge.stitches=22&gauge.rows=30&width_cm=50", "width_cm=0x1p4", "display_unit=1", "display_unit=01",
+		"stitch_rule.rounding=ROUNDING_UP&stitch_rule.multiple=%2B4", "a;b", "=1", "gauge[a]=1", "width_cm=1_0",
+	} {
+		f.Add(s)
+	}
+	md := (&knitmathv1.ComputeCastOnRequest{}).ProtoReflect().Descriptor()
+	nothing := utilities.NewDoubleArray(nil)
+	f.Fuzz(func(t *testing.T, raw string) {
+		if len(explainQuery(raw, md)) > 0 {
+			return
+		}
+		values, err := url.ParseQuery(raw)
+		if err != nil {
+			t.Fatalf("%q: %v", raw, err)
+		}
+		if err := runtime.PopulateQueryParameters(&knitmathv1.ComputeCastOnRequest{}, values, nothing); err != nil {
+			t.Errorf("%q was let through: %v", raw, err)
+		}
+	})
+}

@@ -1,0 +1,124 @@
+package service
+
+import (
+	"strings"
+	"testing"
+
+	"google.golang.org/grpc/status"
+	"google.golang.org/protobuf/proto"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+)
+
+// usualLimit is what gRPC clients accept of a reply unless they are told
+// otherwise: 4 MiB.
+const usualLimit = 4 << 20
+
+// TestLargestReplies asks the largest questions there are. Every reply must be
+// one that a client with stock settings takes, over gRPC and over JSON.
+func TestLargestReplies(t *testing.T) {
+	server := start(t)
+	gauge := &knitmathv1.Gauge{Stitches: 22, Rows: 30}
+	items := make([]*knitmathv1.PatternCount, 1000)
+	for i := range items {
+		items[i] = &knitmathv1.PatternCount{Name: strings.Repeat("n", 30), Kind: knitmathv1.CountKind_COUNT_KIND_ROWS, Count: int32(1 + i)}
+	}
+	pieces := make([]*knitmathv1.Piece, 100)
+	for i := range pieces {
+		pieces[i] = &knitmathv1.Piece{Name: strings.Repeat("n", 100), Shape: &knitmathv1.Piece_Counted{
+			Counted: &knitmathv1.CountedPiece{StitchCount: 10_000, RowCount: 10_000}}}
+	}
+	steps := make([]*knitmathv1.YokeStep, 200)
+	for i := range steps {
+		steps[i] = &knitmathv1.YokeStep{DepthFraction: float64(i+1) / 200, RemovedFraction: 0.004}
+	}
+	bands := make([]*knitmathv1.YokeBand, 50)
+	for i := range bands {
+		bands[i] = &knitmathv1.YokeBand{RoundCount: 5, RepeatCount: int32(2 + i), PlainBeforeCount: new(int32(30))}
+	}
+	for _, c := range []struct {
+		method  string
+		ask     proto.Message
+		atLeast int // bytes that show that the question was a large one
+	}{
+		{"GaugeService/ConvertGauge", &knitmathv1.ConvertGaugeRequest{PatternGauge: gauge, OwnGauge: gauge, Items: items}, 100_000},
+		{"ShapingService/PlanEvenSpacing", &knitmathv1.PlanEvenSpacingRequest{StartCount: 10_000, EndCount: 6_667,
+			Order: knitmathv1.SpacingOrder_SPACING_ORDER_INTERLEAVED, Construction: knitmathv1.Construction_CONSTRUCTION_ROUND}, 100},
+		{"ShapingService/PlanEvenSpacing", &knitmathv1.PlanEvenSpacingRequest{StartCount: 10_000, EndCount: 5_101,
+			Order: knitmathv1.SpacingOrder_SPACING_ORDER_MIRRORED}, 100},
+		{"ShapingService/PlanTaper", &knitmathv1.PlanTaperRequest{StartCount: 10_000, EndCount: 101, RowCount: new(int32(10_000)),
+			WithOutline: true, Edges: knitmathv1.ShapedEdges_SHAPED_EDGES_END, ShapingRows: knitmathv1.ShapingRows_SHAPING_ROWS_ANY}, 50_000},
+		{"ShapingService/PlanTaper", &knitmathv1.PlanTaperRequest{StartCount: 10_000, EndCount: 4, RowCount: new(int32(10_000)), WithOutline: true, Gauge: gauge}, 200_000},
+		{"ShapingService/PlanEvenSpacing", &knitmathv1.PlanEvenSpacingRequest{StartCount: 5_000, EndCount: 9_999, WithOutline: true}, 50_000},
+		{"ShapingService/PlanShapedSide", &knitmathv1.PlanShapedSideRequest{StartCount: 5_000, WithOutline: true, Edges: knitmathv1.ShapedEdges_SHAPED_EDGES_END,
+			ShapingRows: knitmathv1.ShapingRows_SHAPING_ROWS_ANY, Points: []*knitmathv1.SidePoint{
+				{RowCount: new(int32(4_999)), StitchCount: 9_998}, {RowCount: new(int32(10_000)), StitchCount: 5_000}}}, 50_000},
+		{"ShortRowService/PlanWedge", &knitmathv1.PlanWedgeRequest{StitchCount: 10_000, RiseRows: new(int32(2_000)), Gauge: gauge,
+			TallEnd: knitmathv1.TallEnd_TALL_END_SIDES, TurnMethod: knitmathv1.TurnMethod_TURN_METHOD_GERMAN, WithOutline: true}, 100_000},
+		{"ShortRowService/PlanWedge", &knitmathv1.PlanWedgeRequest{StitchCount: 8_000, RiseRows: new(int32(2_000)),
+			TallEnd: knitmathv1.TallEnd_TALL_END_LEFT, TurnMethod: knitmathv1.TurnMethod_TURN_METHOD_YARN_OVER,
+			Order: knitmathv1.ShortRowOrder_SHORT_ROW_ORDER_SHORTEST_FIRST}, 100_000},
+		{"YokeService/PlanCircularYoke", &knitmathv1.PlanCircularYokeRequest{Gauge: gauge, BodyCount: 5_000, RoundCount: new(int32(2_000)),
+			Schedule: knitmathv1.YokeSchedule_YOKE_SCHEDULE_OWN, Steps: steps, WithOutline: true, Order: knitmathv1.SpacingOrder_SPACING_ORDER_INTERLEAVED}, 20_000},
+		{"YokeService/PlanRaglan", &knitmathv1.PlanRaglanRequest{Gauge: gauge, BodyCount: 5_000, SleeveCount: new(int32(2_500)),
+			RoundCount: new(int32(2_000)), FrontNeckCount: new(int32(6)), WithOutline: true}, 30_000},
+		{"YokeService/PlanCircularYoke", &knitmathv1.PlanCircularYokeRequest{Gauge: gauge, BodyCount: 5_000, RoundCount: new(int32(2_000)),
+			Schedule: knitmathv1.YokeSchedule_YOKE_SCHEDULE_OWN, Steps: steps, Order: knitmathv1.SpacingOrder_SPACING_ORDER_INTERLEAVED, Bands: bands,
+			BackRaise: &knitmathv1.BackRaise{Place: knitmathv1.RaisePlace_RAISE_PLACE_AFTER_BANDS, RiseRows: new(int32(200))}}, 20_000},
+		{"EdgeService/PlanPickUp", &knitmathv1.PlanPickUpRequest{RowCount: new(int32(10_000)), Gauge: gauge}, 100},
+		{"EdgeService/PlanButtonholes", &knitmathv1.PlanButtonholesRequest{StitchCount: 10_000, RowCount: 10_000, HoleCount: 100,
+			HoleStitchCount: new(int32(3)), FirstCount: new(int32(4)), Direction: knitmathv1.BandDirection_BAND_DIRECTION_ALONG_ROWS}, 5_000},
+		{"YarnService/EstimateYarn", &knitmathv1.EstimateYarnRequest{Gauge: gauge, Pieces: pieces}, 10_000},
+	} {
+		m := findMethod(t, c.method)
+		body, err := answerJSON.Marshal(c.ask)
+		if err != nil {
+			t.Fatal(err)
+		}
+		answer := newMessage(t, m.desc.Output())
+		if err := server.conn.Invoke(t.Context(), m.full, c.ask, answer); err != nil {
+			t.Errorf("%s: %v %q", c.method, err, violations(status.Convert(err)))
+			continue
+		}
+		size := proto.Size(answer)
+		asJSON, err := answerJSON.Marshal(answer)
+		if err != nil {
+			t.Fatal(err)
+		}
+		t.Logf("%-32s %7d bytes asked, %8d answered, %8d as JSON", c.method, proto.Size(c.ask), size, len(asJSON))
+		if size < c.atLeast || size > usualLimit || len(asJSON) > 2*usualLimit {
+			t.Errorf("%s: a reply of %d bytes, want %d to %d", c.method, size, c.atLeast, usualLimit)
+		}
+		if len(body) > maxQuestionBytes {
+			continue // too long to be asked as JSON
+		}
+		byJSON := newMessage(t, m.desc.Output())
+		server.send(t, "POST", m.path, string(body)).message(t, byJSON)
+		if !proto.Equal(answer, byJSON) {
+			t.Errorf("%s: gRPC and JSON differ", c.method)
+		}
+	}
+}
+
+// The longest question there is, ten thousand rows of five digits, fits.
+func TestLongestQuestion(t *testing.T) {
+	server := start(t)
+	rows := strings.TrimSuffix(strings.Repeat("10000,", 10_000), ",")
+	body := `{"gauge":{"stitches":22,"rows":30},"pieces":[{"rowwise":{"stitch_counts":[` + rows + `]}}]}`
+	got := server.send(t, "POST", "/v1/yarn:estimateYarn", body)
+	var answer knitmathv1.EstimateYarnResponse
+	got.message(t, &answer)
+	if answer.StitchCount != 1e8 {
+		t.Errorf("%v stitches", answer.StitchCount)
+	}
+	// One row too many is refused with one fault, and a full list of bad rows
+	// with as many faults as a reply lists.
+	got = server.send(t, "POST", "/v1/yarn:estimateYarn", strings.Replace(body, "[10000,", "[10000,1,", 1))
+	if list := violations(got.status(t)); len(list) != 1 || list[0] != "pieces[0].rowwise.stitch_counts TOO_MANY" {
+		t.Errorf("%q", list)
+	}
+	got = server.send(t, "POST", "/v1/yarn:estimateYarn", strings.ReplaceAll(body, "10000,", "0,"))
+	if st := got.status(t); len(violations(st)) != maxViolations || len(got.body) > 20_000 {
+		t.Errorf("%d bytes for %s", len(got.body), st.Message())
+	}
+}

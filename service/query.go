@@ -1,0 +1,98 @@
+package service
+
+import (
+	"errors"
+	"net/url"
+	"sort"
+	"strconv"
+	"strings"
+
+	"google.golang.org/protobuf/reflect/protoreflect"
+
+	"example.com/knitmath/knitmath"
+)
+
+// explainQuery lists everything that is wrong with the query string of a GET, in
+// the order of the parameters' names; nothing when it can be read.
+//
+// It stands in front of the gateway's own parser, which passes over a parameter
+// it does not know without a word. Replacing that parser instead would set a
+// variable that all gateways of the process share.
+func explainQuery(raw string, question protoreflect.MessageDescriptor) []knitmath.Violation {
+	values, err := url.ParseQuery(raw)
+	if err != nil {
+		return []knitmath.Violation{malformed("the query string cannot be read: " + err.Error())}
+	}
+	keys := make([]string, 0, len(values))
+	for key := range values {
+		keys = append(keys, key)
+	}
+	sort.Strings(keys)
+	x := &jsonFaults{}
+	seen := map[string]bool{}
+	for _, key := range keys {
+		path, fd := resolve(question, key)
+		switch {
+		case fd == nil:
+			x.add(path, reasonUnknown, "there is no such field that fits in a query string")
+		case seen[path] || len(values[key]) > 1:
+			x.add(path, reasonDuplicate, "is given more than once")
+		default:
+			if v, bad := textFault(values[key][0], fd); bad {
+				v.Field = path
+				x.found = append(x.found, v)
+			}
+		}
+		seen[path] = true
+	}
+	return x.found
+}
+
+// resolve follows a dotted path to a scalar field. Arrays, and objects as a
+// whole, do not fit in a query string.
+func resolve(md protoreflect.MessageDescriptor, key string) (string, protoreflect.FieldDescriptor) {
+	path := ""
+	names := strings.Split(key, ".")
+	for i, name := range names {
+		fd := fieldNamed(md, name)
+		if fd == nil || fd.IsList() || (fd.Message() != nil) != (i < len(names)-1) {
+			return key, nil
+		}
+		path = joinPath(path, string(fd.Name()))
+		if fd.Message() == nil {
+			return path, fd
+		}
+		md = fd.Message()
+	}
+	return key, nil
+}
+
+// textFault says what is wrong with a scalar written in a query string.
+func textFault(text string, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+	switch fd.Kind() {
+	case protoreflect.StringKind:
+		return knitmath.Violation{}, false
+	case protoreflect.BoolKind:
+		_, err := strconv.ParseBool(text)
+		return wrongType(fd), err != nil
+	case protoreflect.EnumKind:
+		number, err := strconv.ParseInt(text, 10, 32)
+		known := fd.Enum().Values().ByName(protoreflect.Name(text)) != nil ||
+			err == nil && fd.Enum().Values().ByNumber(protoreflect.EnumNumber(number)) != nil
+		return knitmath.Violation{Reason: knitmath.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
+	case protoreflect.Int32Kind:
+		_, err := strconv.ParseInt(text, 10, 32)
+		if errors.Is(err, strconv.ErrRange) {
+			return beyond(text), true
+		}
+		return wrongType(fd), err != nil
+	}
+	if strings.ContainsAny(text, "xX_") { // Go reads these, other languages do not.
+		return wrongType(fd), true
+	}
+	_, err := strconv.ParseFloat(text, 64)
+	if errors.Is(err, strconv.ErrRange) {
+		return beyond(text), true
+	}
+	return wrongType(fd), err != nil
+}

@@ -1,0 +1,94 @@
+package service
+
+import (
+	"context"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath"
+)
+
+func (yokeService) PlanRaglan(_ context.Context, req *knitmathv1.PlanRaglanRequest) (*knitmathv1.PlanRaglanResponse, error) {
+	out, err := knitmath.PlanRaglan(raglanIn(req))
+	if err != nil {
+		return nil, asFailure(err)
+	}
+	return raglanOut(out), nil
+}
+
+func raglanIn(req *knitmathv1.PlanRaglanRequest) knitmath.RaglanInput {
+	return knitmath.RaglanInput{
+		Gauge:          gaugeIn(req.Gauge),
+		BodyCount:      countIn(req.BodyCount),
+		SleeveCount:    optional(req.SleeveCount, countIn),
+		UnderarmCount:  optional(req.UnderarmCount, countIn),
+		LineCount:      optional(req.LineCount, countIn),
+		LineFrom:       knitmath.RaglanLineFrom(req.LineFrom),
+		FrontNeckCount: optional(req.FrontNeckCount, countIn),
+		BackNeckCount:  optional(req.BackNeckCount, countIn),
+		SleeveTopCount: optional(req.SleeveTopCount, countIn),
+		DepthCm:        req.DepthCm,
+		RoundCount:     optional(req.RoundCount, countIn),
+		Spacing:        knitmath.RaglanSpacing(req.Spacing),
+		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+		WithOutline:    req.WithOutline,
+	}
+}
+
+func raglanOut(out knitmath.Raglan) *knitmathv1.PlanRaglanResponse {
+	return &knitmathv1.PlanRaglanResponse{
+		BodyCount:     countOut(out.BodyCount),
+		SleeveCount:   countOut(out.SleeveCount),
+		UnderarmCount: countOut(out.UnderarmCount),
+		LineCount:     countOut(out.LineCount),
+		JoinCount:     countOut(out.JoinCount),
+		NeckCount:     countOut(out.NeckCount),
+		RoundCount:    countOut(out.RoundCount),
+		DepthCm:       out.DepthCm,
+		JoinCm:        out.JoinCm,
+		NeckCm:        out.NeckCm,
+		Back:          raglanPartOut(out.Back),
+		Front:         raglanPartOut(out.Front),
+		Sleeve:        raglanPartOut(out.Sleeve),
+		Rounds:        each(out.Rounds, raglanRoundOut),
+		Instructions:  each(out.Instructions, raglanInstructionOut),
+		Steepness:     out.Steepness,
+		Directions:    out.Directions,
+		Summary:       out.Summary(),
+		Notices:       each(out.Notices, noticeOut),
+		Sources:       each(out.Sources(), sourceOut),
+		Outline:       message(out.Outline, outlineOut),
+	}
+}
+
+func raglanPartOut(p knitmath.RaglanPart) *knitmathv1.RaglanPart {
+	return &knitmathv1.RaglanPart{
+		StartCount:         countOut(p.StartCount),
+		EndCount:           countOut(p.EndCount),
+		DecreaseRoundCount: countOut(p.DecreaseRoundCount),
+		EdgeLostCm:         p.EdgeLostCm,
+		EdgeAngleDegrees:   p.EdgeAngleDegrees,
+	}
+}
+
+func raglanRoundOut(r knitmath.RaglanRound) *knitmathv1.RaglanRound {
+	return &knitmathv1.RaglanRound{
+		RoundNumber:       countOut(r.RoundNumber),
+		BackCount:         countOut(r.BackCount),
+		FrontCount:        countOut(r.FrontCount),
+		SleeveCount:       countOut(r.SleeveCount),
+		TotalCount:        countOut(r.TotalCount),
+		InstructionNumber: countOut(r.InstructionNumber),
+	}
+}
+
+func raglanInstructionOut(i knitmath.RaglanInstruction) *knitmathv1.RaglanInstruction {
+	return &knitmathv1.RaglanInstruction{
+		BackDecreases:    i.BackDecreases,
+		FrontDecreases:   i.FrontDecreases,
+		SleevesDecrease:  i.SleevesDecrease,
+		Description:      i.Description,
+		Instruction:      instructionOut(i.Instruction),
+		FirstRoundNumber: countOut(i.FirstRoundNumber),
+		Times:            countOut(i.Times),
+	}
+}

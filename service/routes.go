@@ -1,0 +1,94 @@
+package service
+
+import (
+	"fmt"
+	"net/http"
+	"slices"
+	"sort"
+	"strings"
+
+	"google.golang.org/genproto/googleapis/api/annotations"
+	"google.golang.org/protobuf/proto"
+	"google.golang.org/protobuf/reflect/protoreflect"
+	"google.golang.org/protobuf/reflect/protoregistry"
+)
+
+// wirePackage is the proto package of all services.
+const wirePackage = "knitmath.v1"
+
+// wireServices are all services of the package that are linked in, by name.
+func wireServices() []protoreflect.ServiceDescriptor {
+	var all []protoreflect.ServiceDescriptor
+	protoregistry.GlobalFiles.RangeFilesByPackage(wirePackage, func(file protoreflect.FileDescriptor) bool {
+		for i := range file.Services().Len() {
+			all = append(all, file.Services().Get(i))
+		}
+		return true
+	})
+	slices.SortFunc(all, func(a, b protoreflect.ServiceDescriptor) int {
+		return strings.Compare(string(a.Name()), string(b.Name()))
+	})
+	return all
+}
+
+// route is one path of the JSON face.
+type route struct {
+	path     string
+	question protoreflect.MessageDescriptor
+	get      bool // short questions may also be asked by GET
+}
+
+// allowed is the Allow header of the path.
+func (r route) allowed() string {
+	if r.get {
+		return "GET, HEAD, POST"
+	}
+	return http.MethodPost
+}
+
+// readRoutes reads the paths from the google.api.http option of every method, so
+// that the strict reading in front of the gateway cannot know other paths than
+// the gateway does. A binding it would read wrongly is an error.
+func readRoutes() (map[string]route, error) {
+	routes := map[string]route{}
+	for _, service := range wireServices() {
+		for i := range service.Methods().Len() {
+			r, err := readRoute(service.Methods().Get(i))
+			if err != nil {
+				return nil, err
+			}
+			routes[r.path] = r
+		}
+	}
+	return routes, nil
+}
+
+func readRoute(method protoreflect.MethodDescriptor) (route, error) {
+	rule, ok := proto.GetExtension(method.Options(), annotations.E_Http).(*annotations.HttpRule)
+	if !ok || rule.GetPost() == "" || rule.GetBody() != "*" {
+		return route{}, fmt.Errorf("%s: want a POST binding of the whole body", method.FullName())
+	}
+	r := route{path: rule.GetPost(), question: method.Input()}
+	for _, more := range rule.GetAdditionalBindings() {
+		if more.GetGet() != r.path {
+			return route{}, fmt.Errorf("%s: want no binding but GET on the path of the POST", method.FullName())
+		}
+		r.get = true
+	}
+	return r, nil
+}
+
+// index lists the endpoints for a person who opens the root in a browser.
+func index(routes map[string]route) string {
+	paths := make([]string, 0, len(routes))
+	for path := range routes {
+		paths = append(paths, path)
+	}
+	sort.Strings(paths)
+	text := "knitmath: the arithmetic of hand knitting, over JSON and gRPC.\n\n" +
+		"GET             /openapi.json   every question and answer, field by field\n"
+	for _, path := range paths {
+		text += fmt.Sprintf("%-15s %s\n", routes[path].allowed(), path)
+	}
+	return text
+}

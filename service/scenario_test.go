@@ -1,0 +1,219 @@
+package service
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"google.golang.org/protobuf/encoding/protojson"
+	"google.golang.org/protobuf/proto"
+
+	pb "example.com/knitmath/gen/knitmath/v1"
+)
+
+// A scenarioStep is one question of the demo in testdata/scenario, an invented
+// pullover sized from swatch to yarn. takes says which fields of the request
+// come from the answers of earlier steps: "body_count": "03_body stitches.count"
+// copies a value, "09_yoke half join_count" half of one. The request is stored
+// with those values filled in, so that it reads as what a client would send.
+//
+//	go test ./service -run TestScenario -update
+//
+// fills them in anew and rewrites the responses.
+type scenarioStep struct {
+	Method   string            `json:"method"`
+	About    string            `json:"about"`
+	Takes    map[string]string `json:"takes"`
+	Request  any               `json:"request"`
+	Response any               `json:"response,omitempty"`
+}
+
+// The whole chain runs over gRPC and over JSON, each step on the answers of the
+// steps before; then the pieces must agree with one another.
+func TestScenario(t *testing.T) {
+	server := start(t)
+	paths, err := filepath.Glob(filepath.Join("..", "testdata", "scenario", "*.json"))
+	if err != nil || len(paths) < 11 {
+		t.Fatalf("%d steps, %v", len(paths), err)
+	}
+	answers := map[string]proto.Message{}
+	for _, path := range paths {
+		name := strings.TrimSuffix(filepath.Base(path), ".json")
+		step := readStep(t, path)
+		stored := encode(t, step.Request)
+		for field, from := range step.Takes {
+			put(t, step.Request, field, taken(t, answers, from))
+		}
+		request := encode(t, step.Request)
+		if !*update && !bytes.Equal(stored, request) {
+			t.Errorf("%s: the request stored is not the one the steps before lead to:\n%s\n%s", name, stored, request)
+		}
+		m := findMethod(t, step.Method)
+		req, byGRPC, byJSON := newMessage(t, m.desc.Input()), newMessage(t, m.desc.Output()), newMessage(t, m.desc.Output())
+		if err := protojson.Unmarshal(request, req); err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		if err := server.conn.Invoke(t.Context(), m.full, req, byGRPC); err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		server.send(t, "POST", m.path, string(request)).message(t, byJSON)
+		if !proto.Equal(byGRPC, byJSON) {
+			t.Errorf("%s: gRPC and JSON differ", name)
+		}
+		answers[name] = byGRPC
+		if *update {
+			step.Response = decode(t, asJSON(t, byGRPC))
+			if err := os.WriteFile(path, append(encode(t, step), '\n'), 0o644); err != nil {
+				t.Fatal(err)
+			}
+			continue
+		}
+		want := newMessage(t, m.desc.Output())
+		if err := protojson.Unmarshal(encode(t, step.Response), want); err != nil {
+			t.Fatalf("%s: %v", name, err)
+		}
+		if where := difference("", want.ProtoReflect(), byGRPC.ProtoReflect()); where != "" {
+			t.Errorf("%s: answer differs at %s", name, where)
+		}
+	}
+	scenarioAgrees(t, answers)
+}
+
+// scenarioAgrees checks that the pieces fit together, count by count.
+func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
+	t.Helper()
+	rib := answers["02_body_rib"].(*pb.ComputeCastOnResponse).Stitches.Count
+	body := answers["03_body"].(*pb.ComputeCastOnResponse).Stitches.Count
+	increase := answers["04_increase_round"].(*pb.PlanEvenSpacingResponse).Instruction
+	cuff := answers["05_cuff"].(*pb.ComputeCastOnResponse).Stitches.Count
+	sleeve := answers["07_sleeve"].(*pb.PlanTaperResponse)
+	neck := answers["08_neck"].(*pb.ComputeCastOnResponse).Stitches.Count
+	yoke := answers["09_yoke"].(*pb.PlanCircularYokeResponse)
+	wedge := answers["10_shoulder_wedge"].(*pb.PlanWedgeResponse)
+	yarn := answers["11_yarn"].(*pb.EstimateYarnResponse)
+
+	last := sleeve.ShapingRows[len(sleeve.ShapingRows)-1]
+	round := yoke.DecreaseRounds[len(yoke.DecreaseRounds)-1]
+	for what, pair := range map[string][2]int32{
+		"the rib is a multiple of 4":               {rib % 4, 0},
+		"the cuff is a multiple of 4":              {cuff % 4, 0},
+		"the neck is a multiple of 4":              {neck % 4, 0},
+		"the increase round begins on the rib":     {increase.StartCount, rib},
+		"the increase round ends on the body":      {increase.EndCount, body},
+		"the yoke joins that body":                 {yoke.BodyCount, body},
+		"the sleeve begins on the cuff":            {sleeve.RightSideRow.StartCount, cuff},
+		"the sleeve ends at the count joined":      {last.EndCount, yoke.SleeveCount},
+		"the join is body and sleeves less arms":   {yoke.JoinCount, yoke.BodyCount + 2*yoke.SleeveCount - 4*yoke.UnderarmCount},
+		"the first decrease round starts there":    {yoke.DecreaseRounds[0].StartCount, yoke.JoinCount},
+		"the last decrease round ends at the neck": {round.EndCount, neck},
+		"the neck is the one asked for":            {yoke.NeckCount, neck},
+		"the wedge lies on half the join":          {2 * wedge.Rows[0].Instruction.StartCount, yoke.JoinCount},
+		"the wedge keeps its stitches":             {wedge.Rows[len(wedge.Rows)-1].Instruction.EndCount, wedge.Rows[0].Instruction.StartCount},
+	} {
+		if pair[0] != pair[1] {
+			t.Errorf("%s: %d and %d", what, pair[0], pair[1])
+		}
+	}
+	area := 0.0
+	for _, p := range yarn.Pieces {
+		area += p.AreaCm2
+	}
+	if d := area - yarn.AreaCm2; d > 1e-6 || d < -1e-6 {
+		t.Errorf("the pieces have %v square cm, the whole %v", area, yarn.AreaCm2)
+	}
+	if float64(*yarn.BallCount)*115 < yarn.LengthM.High {
+		t.Errorf("%d balls do not hold %v m", *yarn.BallCount, yarn.LengthM.High)
+	}
+}
+
+func readStep(t *testing.T, path string) scenarioStep {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	dec := json.NewDecoder(bytes.NewReader(data))
+	dec.DisallowUnknownFields()
+	dec.UseNumber()
+	var s scenarioStep
+	if err := dec.Decode(&s); err != nil {
+		t.Fatalf("%s: %v", path, err)
+	}
+	return s
+}
+
+func encode(t *testing.T, v any) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	enc := json.NewEncoder(&out)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", "  ")
+	if err := enc.Encode(v); err != nil {
+		t.Fatal(err)
+	}
+	return bytes.TrimSpace(out.Bytes())
+}
+
+func decode(t *testing.T, data []byte) any {
+	t.Helper()
+	dec := json.NewDecoder(bytes.NewReader(data))
+	dec.UseNumber()
+	var v any
+	if err := dec.Decode(&v); err != nil {
+		t.Fatal(err)
+	}
+	return v
+}
+
+func asJSON(t *testing.T, m proto.Message) []byte {
+	t.Helper()
+	data, err := answerJSON.Marshal(m)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+// taken reads "STEP path" or "STEP half path" from the answers so far.
+func taken(t *testing.T, answers map[string]proto.Message, from string) any {
+	t.Helper()
+	words := strings.Fields(from)
+	answer, ok := answers[words[0]]
+	if !ok {
+		t.Fatalf("%q: no such step before", from)
+	}
+	v := decode(t, asJSON(t, answer))
+	for _, key := range strings.Split(words[len(words)-1], ".") {
+		v = v.(map[string]any)[key]
+	}
+	if v == nil {
+		t.Fatalf("%q is not in the answer", from)
+	}
+	if words[1] == "half" {
+		n, err := strconv.Atoi(fmt.Sprint(v))
+		if err != nil || n%2 != 0 {
+			t.Fatalf("%q: %v has no half", from, v)
+		}
+		return json.Number(strconv.Itoa(n / 2))
+	}
+	return v
+}
+
+// put sets a field of a request, by its path; numbers index lists.
+func put(t *testing.T, request any, path string, v any) {
+	t.Helper()
+	keys := strings.Split(path, ".")
+	for _, key := range keys[:len(keys)-1] {
+		if i, err := strconv.Atoi(key); err == nil {
+			request = request.([]any)[i]
+		} else {
+			request = request.(map[string]any)[key]
+		}
+	}
+	request.(map[string]any)[keys[len(keys)-1]] = v
+}

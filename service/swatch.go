@@ -1,0 +1,78 @@
+package service
+
+import (
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath"
+)
+
+func swatchIn(req *knitmathv1.ComputeGaugeRequest) knitmath.GaugeInput {
+	return knitmath.GaugeInput{
+		StitchesBefore: each(req.StitchesBefore, readingIn),
+		RowsBefore:     each(req.RowsBefore, readingIn),
+		StitchesAfter:  each(req.StitchesAfter, readingIn),
+		RowsAfter:      each(req.RowsAfter, readingIn),
+		OverCm:         req.OverCm,
+		WidthCm:        req.WidthCm,
+		HeightCm:       req.HeightCm,
+		NeedleMm:       req.NeedleMm,
+		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+	}
+}
+
+func readingIn(r *knitmathv1.GaugeReading) knitmath.GaugeReading {
+	return knitmath.GaugeReading{Count: r.GetCount(), OverCm: r.OverCm, Place: r.GetPlace()}
+}
+
+func swatchOut(out knitmath.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
+	return &knitmathv1.ComputeGaugeResponse{
+		Gauge:               message(out.Gauge, gaugeOut),
+		OverCm:              out.OverCm,
+		StitchesBefore:      message(out.StitchesBefore, statisticsOut),
+		RowsBefore:          message(out.RowsBefore, statisticsOut),
+		StitchesAfter:       message(out.StitchesAfter, statisticsOut),
+		RowsAfter:           message(out.RowsAfter, statisticsOut),
+		WidthChangePercent:  out.WidthChangePercent,
+		LengthChangePercent: out.LengthChangePercent,
+		Width:               message(out.Width, consequenceOut),
+		Height:              message(out.Height, consequenceOut),
+		YarnCategories:      each(out.YarnCategories, categoryOut),
+		Needle:              message(out.Needle, needleOut),
+		Summary:             out.Summary(),
+		Notices:             each(out.Notices, noticeOut),
+		Sources:             each(out.Sources(), sourceOut),
+	}
+}
+
+func statisticsOut(s knitmath.GaugeStatistics) *knitmathv1.GaugeStatistics {
+	return &knitmathv1.GaugeStatistics{
+		ReadingCount:      countOut(s.ReadingCount),
+		Mean:              s.Mean,
+		StandardDeviation: s.StandardDeviation,
+		HalfWidth_95:      s.HalfWidth95,
+	}
+}
+
+func consequenceOut(s knitmath.SizeConsequence) *knitmathv1.SizeConsequence {
+	return &knitmathv1.SizeConsequence{
+		AskedCm:    s.AskedCm,
+		Count:      countOut(s.Count),
+		SizeCm:     s.SizeCm,
+		SmallestCm: s.SmallestCm,
+		LargestCm:  s.LargestCm,
+	}
+}
+
+func categoryOut(c knitmath.YarnCategory) *knitmathv1.YarnCategory {
+	return &knitmathv1.YarnCategory{
+		Category:     countOut(c.Category),
+		Name:         c.Name,
+		StitchesLow:  optional(c.StitchesLow, countOut),
+		StitchesHigh: countOut(c.StitchesHigh),
+		NeedleLowMm:  c.NeedleLowMm,
+		NeedleHighMm: c.NeedleHighMm,
+	}
+}
+
+func needleOut(n knitmath.NeedleSize) *knitmathv1.NeedleSize {
+	return &knitmathv1.NeedleSize{Mm: n.Mm, Us: n.US, Uk: n.UK, Japanese: n.Japanese, Disputed: n.Disputed}
+}

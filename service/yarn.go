@@ -1,0 +1,93 @@
+package service
+
+import (
+	"context"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath"
+)
+
+// yarnService answers YarnService.
+type yarnService struct {
+	knitmathv1.UnimplementedYarnServiceServer
+}
+
+func (yarnService) EstimateYarn(_ context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
+	out, err := knitmath.EstimateYarn(yarnIn(req))
+	if err != nil {
+		return nil, asFailure(err)
+	}
+	return yarnOut(out), nil
+}
+
+func yarnIn(req *knitmathv1.EstimateYarnRequest) knitmath.YarnInput {
+	return knitmath.YarnInput{
+		Gauge:          gaugeIn(req.Gauge),
+		Pieces:         each(req.Pieces, pieceIn),
+		State:          knitmath.FabricState(req.State),
+		Swatch:         weighedIn(req.Swatch),
+		PutUp:          putUpIn(req.PutUp),
+		ReservePercent: req.ReservePercent,
+		Colours:        each(req.Colours, shareIn),
+		DyeLot:         knitmath.DyeLot(req.DyeLot),
+		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+	}
+}
+
+func weighedIn(s *knitmathv1.WeighedSwatch) *knitmath.WeighedSwatch {
+	if s == nil {
+		return nil
+	}
+	return &knitmath.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG}
+}
+
+func putUpIn(p *knitmathv1.PutUp) *knitmath.PutUp {
+	if p == nil {
+		return nil
+	}
+	return &knitmath.PutUp{BallM: p.BallM, BallG: p.BallG}
+}
+
+func shareIn(s *knitmathv1.ColourShare) knitmath.ColourShare {
+	return knitmath.ColourShare{Name: s.GetName(), SharePercent: s.GetSharePercent()}
+}
+
+func yarnOut(out knitmath.YarnEstimate) *knitmathv1.EstimateYarnResponse {
+	return &knitmathv1.EstimateYarnResponse{
+		ByLoop:       methodOut(out.ByLoop),
+		BySwatch:     message(out.BySwatch, methodOut),
+		LoopLengthCm: out.LoopLengthCm,
+		LoopConstant: out.LoopConstant,
+		StitchCount:  out.StitchCount,
+		AreaCm2:      out.AreaCm2,
+		Pieces:       each(out.Pieces, pieceOut),
+		LengthM:      rangeOut(out.LengthM),
+		MassG:        message(out.MassG, rangeOut),
+		BallCount:    optional(out.BallCount, countOut),
+		Colours:      each(out.Colours, colourOut),
+		Summary:      out.Summary(),
+		Notices:      each(out.Notices, noticeOut),
+		Sources:      each(out.Sources(), sourceOut),
+	}
+}
+
+func methodOut(m knitmath.YarnMethodResult) *knitmathv1.YarnMethodResult {
+	return &knitmathv1.YarnMethodResult{
+		LengthM:     message(m.LengthM, rangeOut),
+		MassG:       message(m.MassG, rangeOut),
+		RangeCovers: m.RangeCovers,
+	}
+}
+
+func rangeOut(r knitmath.YarnRange) *knitmathv1.YarnRange {
+	return &knitmathv1.YarnRange{Low: r.Low, Likely: r.Likely, High: r.High}
+}
+
+func colourOut(c knitmath.ColourYarn) *knitmathv1.ColourYarn {
+	return &knitmathv1.ColourYarn{
+		Name:      c.Name,
+		LengthM:   rangeOut(c.LengthM),
+		MassG:     message(c.MassG, rangeOut),
+		BallCount: optional(c.BallCount, countOut),
+	}
+}

@@ -1,0 +1,102 @@
+package service
+
+import (
+	"context"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath"
+)
+
+// yokeService answers YokeService.
+type yokeService struct {
+	knitmathv1.UnimplementedYokeServiceServer
+}
+
+func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse, error) {
+	out, err := knitmath.PlanCircularYoke(yokeIn(req))
+	if err != nil {
+		return nil, asFailure(err)
+	}
+	return yokeOut(out), nil
+}
+
+func yokeIn(req *knitmathv1.PlanCircularYokeRequest) knitmath.CircularYokeInput {
+	return knitmath.CircularYokeInput{
+		Gauge:              gaugeIn(req.Gauge),
+		BodyCount:          countIn(req.BodyCount),
+		SleeveCount:        optional(req.SleeveCount, countIn),
+		UnderarmCount:      optional(req.UnderarmCount, countIn),
+		NeckCount:          optional(req.NeckCount, countIn),
+		NeckCm:             req.NeckCm,
+		DepthCm:            req.DepthCm,
+		RoundCount:         optional(req.RoundCount, countIn),
+		Schedule:           knitmath.YokeSchedule(req.Schedule),
+		DecreaseRoundCount: optional(req.DecreaseRoundCount, countIn),
+		Steps:              each(req.Steps, yokeStepIn),
+		Order:              knitmath.SpacingOrder(req.Order),
+		DisplayUnit:        knitmath.DisplayUnit(req.DisplayUnit),
+		WithOutline:        req.WithOutline,
+		Bands:              each(req.Bands, yokeBandIn),
+		NeckToleranceCount: optional(req.NeckToleranceCount, countIn),
+		BackRaise:          backRaiseIn(req.BackRaise),
+	}
+}
+
+func yokeBandIn(b *knitmathv1.YokeBand) knitmath.YokeBand {
+	return knitmath.YokeBand{
+		RoundCount:       countIn(b.GetRoundCount()),
+		RepeatCount:      countIn(b.GetRepeatCount()),
+		PlainBeforeCount: optional(b.PlainBeforeCount, countIn),
+	}
+}
+
+func yokeStepIn(s *knitmathv1.YokeStep) knitmath.YokeStep {
+	return knitmath.YokeStep{DepthFraction: s.GetDepthFraction(), RemovedFraction: s.GetRemovedFraction()}
+}
+
+func yokeOut(out knitmath.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
+	return &knitmathv1.PlanCircularYokeResponse{
+		BodyCount:      countOut(out.BodyCount),
+		SleeveCount:    countOut(out.SleeveCount),
+		UnderarmCount:  countOut(out.UnderarmCount),
+		JoinCount:      countOut(out.JoinCount),
+		NeckCount:      countOut(out.NeckCount),
+		RoundCount:     countOut(out.RoundCount),
+		DepthCm:        out.DepthCm,
+		JoinCm:         out.JoinCm,
+		NeckCm:         out.NeckCm,
+		DecreaseRounds: each(out.DecreaseRounds, yokeRoundOut),
+		Steepness:      out.Steepness,
+		Directions:     out.Directions,
+		Summary:        out.Summary(),
+		Notices:        each(out.Notices, noticeOut),
+		Sources:        each(out.Sources(), sourceOut),
+		Outline:        message(out.Outline, outlineOut),
+		Bands:          each(out.Bands, yokeBandOut),
+		BackRaise:      message(out.BackRaise, backRaiseOut),
+	}
+}
+
+func yokeBandOut(b knitmath.YokeBandPlan) *knitmathv1.YokeBandPlan {
+	return &knitmathv1.YokeBandPlan{
+		FirstRoundNumber:  countOut(b.FirstRoundNumber),
+		LastRoundNumber:   countOut(b.LastRoundNumber),
+		StitchCount:       countOut(b.StitchCount),
+		RepeatTimes:       countOut(b.RepeatTimes),
+		WantedCount:       b.WantedCount,
+		DepartureStitches: b.DepartureStitches,
+	}
+}
+
+func yokeRoundOut(r knitmath.YokeRound) *knitmathv1.YokeRound {
+	return &knitmathv1.YokeRound{
+		RoundNumber:     countOut(r.RoundNumber),
+		DepthCm:         r.DepthCm,
+		StartCount:      countOut(r.StartCount),
+		EndCount:        countOut(r.EndCount),
+		WantedCount:     r.WantedCount,
+		Instruction:     instructionOut(r.Instruction),
+		Steepness:       r.Steepness,
+		CircumferenceCm: r.CircumferenceCm,
+	}
+}
