@@ -27,6 +27,10 @@ func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]in
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
 		near(t, "departure", p.DepartureStitches, float64(p.StitchCount)-p.WantedCount, 1e-9)
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.RoundCount)/2; in.Schedule == YokeScheduleCone && p.LastRoundNumber < out.RoundCount {
+			lost := float64(out.JoinCount-wantedNeckOf(in, out)) * middle / float64(out.RoundCount)
+			near(t, "wanted by the cone", p.WantedCount, float64(out.JoinCount)-lost, 1e-9)
+		}
 		for range b.RoundCount {
 			inBand[next] = i + 1
 			next++

@@ -86,8 +86,8 @@ func (c *checks) backRaise(in *BackRaise) {
 // where t are the turns of a wedge that is tall in the centre (see PlanWedge); the
 // right side then works on to the end of the round and closes the gaps that it
 // passes. The gaps of the wrong side lie before the first of its stitches; the
-// round after closes them from the right side. So 2n rows more lie under the middle of the
-// back than under the front, and no round of the front is added.
+// round after closes them from the right side. So 2n rows more lie under the
+// middle of the back than under the front, which gets no round more.
 //
 // Source: own derivation.
 func (c *checks) settleRaise(y *yoke, in CircularYokeInput) {
