@@ -10,6 +10,7 @@ import (
 	"github.com/prometheus/client_golang/prometheus"
 	"github.com/prometheus/client_golang/prometheus/collectors"
 	"google.golang.org/grpc"
+	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
 )
 
@@ -56,13 +57,15 @@ func newMetrics(reg prometheus.Registerer) (*metrics, error) {
 }
 
 // expect makes the counters of a service's methods exist from the start, so that
-// a rate over them is 0 and not absent before the first call.
+// a rate over them is 0 and not absent before the first call, and the first fault
+// of the service's own is seen as an increase.
 func (m *metrics) expect(services map[string]grpc.ServiceInfo) {
 	for service, info := range services {
 		for _, method := range info.Methods {
 			kind := callType(method.IsClientStream, method.IsServerStream)
 			m.started.WithLabelValues(kind, service, method.Name)
-			m.handled.WithLabelValues(kind, service, method.Name, "OK")
+			m.handled.WithLabelValues(kind, service, method.Name, codes.OK.String())
+			m.handled.WithLabelValues(kind, service, method.Name, codes.Internal.String())
 			m.seconds.WithLabelValues(kind, service, method.Name)
 		}
 	}

@@ -42,11 +42,8 @@ func run(args []string, getenv func(string) string, stdout, stderr io.Writer) in
 		return 0
 	}
 
-	ctx, stop := signal.NotifyContext(context.Background(), syscall.SIGTERM, os.Interrupt)
+	ctx, stop := untilSignal()
 	defer stop()
-	// Once the first signal has come, the second is no longer caught and ends the
-	// process at once.
-	context.AfterFunc(ctx, stop)
 
 	logger := options.logger(stderr)
 	options.config.Logger = logger
@@ -63,4 +60,22 @@ func run(args []string, getenv func(string) string, stdout, stderr io.Writer) in
 		return exitFailed
 	}
 	return 0
+}
+
+// untilSignal is a context that ends with the first SIGTERM or interrupt. Signals
+// are let go before it ends, so that whoever sees it ended can count on this: the
+// next one is no longer caught and ends the process at once.
+func untilSignal() (context.Context, context.CancelFunc) {
+	ctx, stop := context.WithCancel(context.Background())
+	signals := make(chan os.Signal, 1)
+	signal.Notify(signals, syscall.SIGTERM, os.Interrupt)
+	go func() {
+		defer stop()
+		defer signal.Stop(signals)
+		select {
+		case <-signals:
+		case <-ctx.Done():
+		}
+	}()
+	return ctx, stop
 }
