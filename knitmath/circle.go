@@ -170,7 +170,7 @@ func (c *checks) circleWedges(q *circle, in CircleInput) {
 	}
 	per, full := (q.pairs+q.wedges-1)/q.wedges, (q.full+q.wedges-1)/q.wedges
 	room := 2 * float64(q.width-1) // rows that turns one stitch apart can rise
-	need := int(min(math.Ceil((q.wantOuter-q.wantInner)/room), 1e9))
+	need := ceilQuotient(min(q.wantOuter-q.wantInner, 1e9), room)
 	switch steep := 2*float64(per+full)-q.innerRows(full) > room; {
 	case q.pairs < q.wedges:
 		c.infeasible("the outer edge has "+countOf(2*int(outer), "rows")+"; that is not a pair of short rows and a pair of full ones for each of "+

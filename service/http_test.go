@@ -3,14 +3,10 @@ package service
 import (
 	"encoding/json"
 	"net/http"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 
-	"google.golang.org/grpc/codes"
-	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/proto"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
@@ -130,10 +126,27 @@ func TestManyFaults(t *testing.T) {
 	for i := range fields {
 		fields[i] = `"` + strings.Repeat("y", i%8) + `": 1`
 	}
-	got := server.send(t, "POST", castOnPath, "{"+strings.Join(fields, ",")+`, "`+strings.Repeat("é", 5000)+`": 2}`)
+	got := server.send(t, "POST", castOnPath, `{"`+strings.Repeat("é", 5000)+`": 2, `+strings.Join(fields, ",")+"}")
 	st := got.status(t)
+	if first := violations(st)[0]; len(first) > maxFieldLength+len("... UNKNOWN_FIELD") {
+		t.Errorf("the reply repeats %d bytes of a name", len(first))
+	}
 	if len(violations(st)) != maxViolations || !strings.Contains(st.Message(), "5001 faults; the first 50") || len(got.body) > 20_000 {
 		t.Errorf("%d bytes, %d faults: %s", len(got.body), len(violations(st)), st.Message())
+	}
+}
+
+// Messages that may hold themselves are read to a limit too.
+func TestNestingIsBounded(t *testing.T) {
+	nest := func(n int) error {
+		body := strings.Repeat(`{"group": {"steps": [`, n) + strings.Repeat(`]}}`, n)
+		return strictJSON{}.Unmarshal([]byte(body), &knitmathv1.Step{})
+	}
+	if err := nest(3); err != nil {
+		t.Errorf("three groups: %v", err)
+	}
+	if err := nest(maxDepth); err == nil {
+		t.Errorf("%d groups are read", maxDepth)
 	}
 }
 
@@ -186,65 +199,6 @@ func TestAnswersShowZeros(t *testing.T) {
 	}
 	if body := server.send(t, "POST", castOnPath, castOnBody).body; strings.Contains(string(body), `"rows"`) {
 		t.Errorf("an absent message is written: %s", body)
-	}
-}
-
-func TestOpenAPIDocument(t *testing.T) {
-	server := start(t)
-	got := server.send(t, "GET", "/openapi.json", "")
-	committed, err := os.ReadFile(filepath.Join("..", "gen", "openapi", "knitmath.openapi.json"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	if got.code != 200 || string(got.body) != string(committed) || got.header.Get("Content-Type") != jsonType {
-		t.Errorf("HTTP %d, %d bytes of %d", got.code, len(got.body), len(committed))
-	}
-	var document struct {
-		OpenAPI string                                `json:"openapi"`
-		Paths   map[string]map[string]json.RawMessage `json:"paths"`
-	}
-	if err := json.Unmarshal(got.body, &document); err != nil {
-		t.Fatal(err)
-	}
-	routes, err := readRoutes()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(document.Paths) != len(routes) || !strings.HasPrefix(document.OpenAPI, "3.1") {
-		t.Errorf("OpenAPI %s, %d paths, %d routes", document.OpenAPI, len(document.Paths), len(routes))
-	}
-	root := server.send(t, "GET", "/", "")
-	for path, r := range routes {
-		at := document.Paths[path]
-		if _, get := at["get"]; at["post"] == nil || get != r.get {
-			t.Errorf("%s: the document has %v", path, at)
-		}
-		if !strings.Contains(string(root.body), path) {
-			t.Errorf("%s is not in the index", path)
-		}
-	}
-}
-
-// Services are registered by hand, on the gRPC server and with the gateway;
-// methods are written by hand too. None may be forgotten: an empty question
-// reaches every one of them on both faces and comes back refused by the kernel.
-func TestEveryMethodAnswersOnBothFaces(t *testing.T) {
-	server := start(t)
-	for _, service := range wireServices() {
-		for i := range service.Methods().Len() {
-			name := string(service.Name()) + "/" + string(service.Methods().Get(i).Name())
-			m := findMethod(t, name)
-			err := server.conn.Invoke(t.Context(), m.full, newMessage(t, m.desc.Input()), newMessage(t, m.desc.Output()))
-			if status.Code(err) != codes.InvalidArgument {
-				t.Errorf("%s over gRPC: %v", name, err)
-			}
-			if got := server.send(t, "POST", m.path, "{}"); got.code != 400 {
-				t.Errorf("%s over JSON: HTTP %d %s", name, got.code, got.body)
-			}
-			if got := server.send(t, "GET", m.path, ""); m.get && got.code != 400 {
-				t.Errorf("%s by GET: HTTP %d %s", name, got.code, got.body)
-			}
-		}
 	}
 }
 

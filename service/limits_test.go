@@ -1,6 +1,7 @@
 package service
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -69,6 +70,11 @@ func TestLargestReplies(t *testing.T) {
 		{"EdgeService/PlanButtonholes", &knitmathv1.PlanButtonholesRequest{StitchCount: 10_000, RowCount: 10_000, HoleCount: 100,
 			HoleStitchCount: new(int32(3)), FirstCount: new(int32(4)), Direction: knitmathv1.BandDirection_BAND_DIRECTION_ALONG_ROWS}, 5_000},
 		{"YarnService/EstimateYarn", &knitmathv1.EstimateYarnRequest{Gauge: gauge, Pieces: pieces}, 10_000},
+		{"InstructionService/CheckInstructions", &knitmathv1.CheckInstructionsRequest{StitchCounts: slices.Repeat([]int32{10_000}, 20),
+			Text: strings.Repeat("Row 1: k1, [p9999, k1, p1, k1] 999 times, k to last 3 sts, p1, k1, p1 (9999 sts)\n", 500)}, 200_000},
+		{"InstructionService/FormatInstructions", &knitmathv1.FormatInstructionsRequest{Text: strings.Repeat("k1,p1;", 2_500)}, 10},
+		{"InstructionService/FormatInstructions", &knitmathv1.FormatInstructionsRequest{Text: strings.Repeat("k1, (yo) in next st, c4f, sl 1 wyif\n", 500)}, 30_000},
+		{"InstructionService/MirrorInstructions", &knitmathv1.MirrorInstructionsRequest{Text: strings.Repeat("skp (1,2,3,4,5,6,7,8,9,10,11,12,13,14,15,16,17,18,19,20) times, k5\n", 500)}, 50_000},
 	} {
 		m := findMethod(t, c.method)
 		body, err := answerJSON.Marshal(c.ask)

@@ -61,10 +61,10 @@ func TestOpsAgreeWithMachine(t *testing.T) {
 		r := RowOf(Do(op, 1), Do(Turn, 1))
 		switch op { // what has to come before
 		case KnitDouble, PurlDouble:
-			m.Work(RowOf(Do(MakeDouble, 1), Do(Turn, 1)))
+			must(t, m.Work(RowOf(Do(MakeDouble, 1), Do(Turn, 1))))
 		case KnitWrapped, PurlWrapped:
-			m.Work(RowOf(Do(WrapTurn, 1)))
-			m.Work(RowOf(Do(Turn, 1))) // back to the wrapped stitch
+			must(t, m.Work(RowOf(Do(WrapTurn, 1))))
+			must(t, m.Work(RowOf(Do(Turn, 1)))) // back to the wrapped stitch
 		case Turn, WrapTurn:
 			r = RowOf(Do(op, 1))
 		case PickUp, PickUpTwo, SkipRow:
@@ -91,7 +91,7 @@ func TestAllSmallRows(t *testing.T) {
 			var walk func()
 			walk = func() {
 				m := NewMachine(style)
-				m.CastOn(n)
+				_ = m.CastOn(n) // none to cast on is a case too
 				rows++
 				if agree(t, m, Row{steps}) {
 					could++
@@ -137,7 +137,7 @@ func TestRandomRows(t *testing.T) {
 	could, rows := 0, 0
 	for range 4000 {
 		m := NewMachine(Style(rng.IntN(2)))
-		m.CastOn(1 + rng.IntN(60))
+		must(t, m.CastOn(1+rng.IntN(60)))
 		for range 12 {
 			var r Row
 			for range 1 + rng.IntN(4) {

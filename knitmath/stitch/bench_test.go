@@ -38,7 +38,7 @@ func BenchmarkMachine(b *testing.B) {
 	for _, n := range []int{100, MaxStitches} {
 		b.Run(fmt.Sprint(n), func(b *testing.B) {
 			m := NewMachine(Flat)
-			m.CastOn(n)
+			must(b, m.CastOn(n))
 			row := RowOf(Repeat(n/10, Do(Knit, 5), Do(K2tog, 1), Do(Knit, 1), Do(YO, 1), Do(Purl, 2)))
 			for b.Loop() {
 				if err := m.Work(row); err != nil {

@@ -68,7 +68,7 @@ func FuzzMachine(f *testing.F) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		r := &reader{data}
 		m := NewMachine(Style(r.next() % 2))
-		m.CastOn(1 + r.next())
+		must(t, m.CastOn(1+r.next()))
 		for range 20 {
 			agree(t, m, r.row())
 			heights := m.Heights()

@@ -182,7 +182,7 @@ func TestTurnsAgainstStrip(t *testing.T) {
 		n := 1 + rng.IntN(12)
 		strip, at, ws := make([]int, n), 0, false
 		m := NewMachine(Flat)
-		m.CastOn(n)
+		must(t, m.CastOn(n))
 		for range 30 {
 			left := n - at
 			if ws {
@@ -243,24 +243,32 @@ func TestJoin(t *testing.T) {
 			t.Error("cast on", n)
 		}
 	}
-	m.CastOn(4)
+	must(t, m.CastOn(4))
 	if reasonOf(m.CastOn(4)) != ReasonNotPossible {
 		t.Error("cast on twice")
 	}
-	m.Work(RowOf(ToEnd(Knit)))
+	must(t, m.Work(RowOf(ToEnd(Knit))))
 	if reasonOf(m.JoinInTheRound()) != ReasonNotPossible {
 		t.Error("joined on the wrong side")
 	}
-	m.Work(RowOf(Do(Purl, 1), Do(Turn, 1)))
+	must(t, m.Work(RowOf(Do(Purl, 1), Do(Turn, 1))))
 	if reasonOf(m.JoinInTheRound()) != ReasonShortRow {
 		t.Error("joined with a short row open")
 	}
-	m.Work(RowOf(ToEnd(Knit)))
-	m.Work(RowOf(ToEnd(Purl)))
+	must(t, m.Work(RowOf(ToEnd(Knit))))
+	must(t, m.Work(RowOf(ToEnd(Purl))))
 	if err := m.JoinInTheRound(); err != nil || m.Style() != InTheRound || m.JoinInTheRound() != nil {
 		t.Error(err)
 	}
 	if err := m.Work(RowOf(ToEnd(Knit))); err != nil || m.Side() != RightSide {
 		t.Error(err, m.Side())
+	}
+}
+
+// must ends a test at a call that has to succeed.
+func must(tb testing.TB, err error) {
+	tb.Helper()
+	if err != nil {
+		tb.Fatal(err)
 	}
 }

@@ -94,7 +94,7 @@ func TestDepth(t *testing.T) {
 		row = RowOf(Repeat(1, row.Steps...))
 		_, _, err := row.Count(1)
 		m := NewMachine(Flat)
-		m.CastOn(1)
+		must(t, m.CastOn(1))
 		want := Reason("")
 		if depth > MaxDepth {
 			want = ReasonTooDeep
@@ -145,7 +145,7 @@ func TestErrorPlace(t *testing.T) {
 	}
 	check(err)
 	m := NewMachine(Flat)
-	m.CastOn(17)
+	must(t, m.CastOn(17))
 	want.Row = 1
 	check(m.Work(row))
 	if got, want := want.Error(), "row 1, step 2 (time 3), step 2: k needs 1 stitch, 0 left: STITCHES_MISSING"; got != want {

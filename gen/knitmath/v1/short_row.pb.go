@@ -257,7 +257,8 @@ func (TurnSpread) EnumDescriptor() ([]byte, []int) {
 // Asks for a wedge.
 type PlanWedgeRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches across the wedge, 2 to 10,000.
+	// Stitches across the wedge, 2 to 10,000; with yarn overs the loops on the
+	// needle, two for each pair, count as well.
 	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
 	// Rows more at the tall part than at the short, 1 to 2,000. Exactly one of
 	// rise_rows, rise_cm, rise_angle_degrees, profile_rows and profile_cm must be

@@ -1,0 +1,61 @@
+package service
+
+import (
+	"encoding/json"
+	"testing"
+
+	"example.com/knitmath/knitmath/pattern"
+)
+
+// TestWireInstructionsReadBack reads the text of every instruction in every good
+// wire case: the reader of written instructions understands all that the service
+// writes, whatever plans it.
+func TestWireInstructionsReadBack(t *testing.T) {
+	read := 0
+	for path, file := range readWireFiles(t) {
+		if file.Cases != nil || len(file.Response) == 0 {
+			continue
+		}
+		var answer any
+		if err := json.Unmarshal(file.Response, &answer); err != nil {
+			t.Fatal(err)
+		}
+		for _, text := range instructionTexts(answer) {
+			read++
+			p := pattern.Read(text, pattern.Options{})
+			findings, _ := p.Findings()
+			for _, f := range findings {
+				if f.Kind != pattern.KindReading {
+					t.Errorf("%s: %q: %+v", path, text, f)
+				}
+			}
+			if got := pattern.Text(p.Lines, pattern.RepeatStyleBrackets); got != text {
+				t.Errorf("%s: %q is written again as %q", path, text, got)
+			}
+		}
+	}
+	if read < 20 {
+		t.Errorf("only %d instructions found", read)
+	}
+}
+
+// instructionTexts finds the texts of Instruction messages in a JSON answer.
+func instructionTexts(v any) []string {
+	var out []string
+	switch v := v.(type) {
+	case []any:
+		for _, item := range v {
+			out = append(out, instructionTexts(item)...)
+		}
+	case map[string]any:
+		_, hasSteps := v["steps"]
+		_, hasStart := v["start_count"]
+		if text, ok := v["text"].(string); ok && hasSteps && hasStart {
+			return []string{text}
+		}
+		for _, item := range v {
+			out = append(out, instructionTexts(item)...)
+		}
+	}
+	return out
+}
