@@ -1,0 +1,220 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// after is the needles after a row that was worked with an outcome.
+func (h hand) after(p *profile, o outcome) hand {
+	if p.turn != 0 {
+		return hand{left: h.behind + o.leaves, behind: h.left - o.takes}
+	}
+	return hand{left: h.behind + o.leaves + h.left - o.takes}
+}
+
+// workOn works a row that was read on stitches that are known.
+func (r *runner) workOn(i int, p *profile, claimed bool) {
+	l := &r.piece.Lines[i]
+	o := p.work(r.now.left)
+	before := r.now
+	if r.other != nil && !r.quiet {
+		r.settle(l, p, &o, claimed)
+		before = r.now
+	}
+	if r.round && r.side == SideWS && p.turn == 0 {
+		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
+	}
+	if o.reason == "" {
+		r.now = before.after(p, o)
+		if r.now.total() > stitch.MaxStitches {
+			r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
+			r.known = false
+			return
+		}
+		if r.now.left < 0 {
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(r.now.left), "fewer than no stitches remain")
+			r.known = false
+			return
+		}
+		r.byHand(i, p, before)
+		r.finish(i, o)
+		if claimed {
+			r.compare(l, before)
+		}
+		return
+	}
+	r.misfit(l, p, o)
+	end := before.after(p, o).total()
+	guess := end
+	if n, ok := r.corrected(l, p, o); ok {
+		guess = before.total() + n
+	}
+	r.other, r.machine = nil, nil
+	r.now = hand{left: guess}
+	if guess != end && end >= 0 {
+		r.other = &hand{left: end}
+	}
+	if n, ok := r.claimAfter(l, before); ok && claimed {
+		if n != guess {
+			r.other = &hand{left: guess}
+		}
+		r.now = hand{left: n}
+	}
+	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
+		r.known, r.other = false, nil
+	}
+	r.finish(i, o)
+}
+
+// settle works a row on both counts where an earlier claim disagreed. If only
+// the claimed one fits, it was the right one.
+func (r *runner) settle(l *Line, p *profile, o *outcome, claimed bool) {
+	alt := p.work(r.other.left)
+	next := r.other.after(p, alt)
+	good := alt.reason == "" && next.left >= 0
+	mine := o.reason == ""
+	if n, ok := r.claim(l); ok && claimed && good && mine {
+		mine = r.now.after(p, *o).total() == n
+		good = next.total() == n
+	}
+	switch {
+	case good && !mine:
+		r.now, r.other, r.machine, *o = *r.other, nil, nil, alt
+	case good && mine:
+		r.other = &next
+	default:
+		r.other = nil
+	}
+}
+
+// compare compares the stitches after a row with its claim.
+func (r *runner) compare(l *Line, before hand) {
+	total := r.now.total()
+	if len(l.ClaimedChanges) > 0 {
+		n := int64(at(l.ClaimedChanges, r.size))
+		if got := total - before.total(); got != n {
+			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-got), "the stitches change by "+signed(got)+", not by "+signed(n))
+		}
+		return
+	}
+	n, ok := r.claim(l)
+	if !ok {
+		return
+	}
+	// The yarn overs of short rows are not usually counted.
+	if n <= total && n >= total-r.overs {
+		r.other = nil
+		return
+	}
+	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+itoa(int(n)))
+	if r.other == nil && !r.quiet {
+		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
+	}
+}
+
+func signed(n int64) string {
+	if n > 0 {
+		return "+" + itoa(int(n))
+	}
+	return itoa(int(n))
+}
+
+// misfit says why a row does not fit, and what would.
+func (r *runner) misfit(l *Line, p *profile, o outcome) {
+	have := r.now.left
+	at := l.info.at
+	if len(l.Steps) > 0 {
+		at = l.Steps[0].at.to(l.Steps[len(l.Steps)-1].at)
+	}
+	if o.reason == ReasonUneven {
+		at = o.step.at
+	}
+	if r.said(o.reason, at) {
+		return
+	}
+	if o.reason == ReasonUneven {
+		each := o.step.pass(r.size).takes
+		text := stitches(int(o.short)) + " over"
+		if each > 0 {
+			text = "the repeat takes " + stitches(int(each)) + " and " + stitches(int(o.short)) + " " + remain(o.short) + " over: " +
+				itoa(int(have-o.short)) + " or " + itoa(int(have-o.short+each)) + " would fit, " + multiple(have-o.short, each)
+		}
+		r.fault(KindMistake, ReasonUneven, at, int(o.short), text)
+		return
+	}
+	difference, text := o.unworked, stitches(int(o.unworked))+" "+remain(o.unworked)
+	takes := have - o.unworked
+	if o.reason == ReasonMissing {
+		difference = -o.missing
+		takes = have + o.missing
+		text = stitches(int(o.missing)) + " missing"
+	}
+	if len(p.parts) == 0 {
+		text += ": the row takes " + itoa(int(takes)) + ", " + itoa(int(have)) + " are there"
+	} else {
+		text += ": the row takes at least " + itoa(int(takes)) + ", " + itoa(int(have)) + " are there"
+	}
+	if g, times := r.repeat1(l); g != nil && len(p.parts) == 0 {
+		each := g.pass(r.size).takes
+		switch n := difference / max(each, 1); {
+		case each < 1:
+		case difference%each != 0 || times+n < 0:
+			text += "; the repeat takes " + stitches(int(each)) + " and fits " + multiple(takes, each)
+		case n > 0:
+			text += "; " + countOf(int(n), "more repeat", "more repeats") + " would fit exactly (" + multiple(takes, each) + ")"
+		default:
+			text += "; " + countOf(int(-n), "repeat", "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
+		}
+	}
+	r.fault(KindMistake, o.reason, at, int(difference), text)
+}
+
+func remain(n int64) string {
+	if n == 1 {
+		return "remains"
+	}
+	return "remain"
+}
+
+// multiple is "a multiple of 6 plus 1", which n is.
+func multiple(n, each int64) string {
+	text := "a multiple of " + itoa(int(each))
+	if rest := n % each; rest != 0 {
+		text += " plus " + itoa(int(rest))
+	}
+	return text
+}
+
+// repeat1 is the one repeat of a row with a number of times, and that number;
+// nil if there are none or several.
+func (r *runner) repeat1(l *Line) (*Step, int64) {
+	var found *Step
+	for i := range l.Steps {
+		s := &l.Steps[i]
+		if s.stretch() || s.IntoOneStitch || s.Steps == nil && (s.takes < 2 || single(s.Counts, 1)) {
+			continue
+		}
+		if found != nil {
+			return nil, 0
+		}
+		found = s
+	}
+	if found == nil {
+		return nil, 0
+	}
+	return found, int64(at(found.Counts, r.size))
+}
+
+// corrected is the change of the stitch count if the one repeat of a row is
+// worked as often as fits.
+func (r *runner) corrected(l *Line, p *profile, o outcome) (int64, bool) {
+	g, _ := r.repeat1(l)
+	if g == nil || len(p.parts) > 0 || o.reason == ReasonUneven {
+		return 0, false
+	}
+	each := g.pass(r.size)
+	difference := o.unworked - o.missing
+	if each.takes < 1 || difference%each.takes != 0 {
+		return 0, false
+	}
+	n := difference / each.takes
+	return o.leaves - o.takes + n*(each.leaves-each.takes), true
+}

@@ -1,0 +1,160 @@
+package pattern
+
+import (
+	"strings"
+	"unicode/utf8"
+)
+
+// Kind says what a finding asks of the reader.
+type Kind int32
+
+// The kinds of findings.
+const (
+	KindUnspecified Kind = iota
+	// KindMistake: the pattern cannot be right as it stands.
+	KindMistake
+	// KindQuestion: it cannot be read or judged without an answer.
+	KindQuestion
+	// KindReading: it can be read in several ways; this one was taken.
+	KindReading
+)
+
+// Reasons of findings. They are public for ever: clients branch on them.
+const (
+	// Mistakes.
+	ReasonUnworked    = "STITCHES_UNWORKED"   // the row ends with stitches left
+	ReasonMissing     = "STITCHES_MISSING"    // the row needs more stitches than there are
+	ReasonUneven      = "DOES_NOT_COME_OUT"   // the repeat does not come out
+	ReasonClaim       = "COUNT_DISAGREES"     // the count at the end of the row is another
+	ReasonSizes       = "SIZES_DISAGREE"      // a list with too many or too few numbers
+	ReasonSide        = "SIDE_DISAGREES"      // RS or WS on the other side
+	ReasonRowNumber   = "ROW_NUMBER"          // a row number out of order
+	ReasonNoRow       = "ROW_NOT_WRITTEN"     // a repeat of rows that were not written
+	ReasonOpenBracket = "BRACKET_NOT_CLOSED"  // a bracket without its partner
+	ReasonStray       = "BRACKET_NOT_OPENED"  // a closing bracket without its partner
+	ReasonOpenStar    = "STAR_WITHOUT_REPEAT" // a star without "rep from *"
+	ReasonNoStar      = "REPEAT_WITHOUT_STAR" // "rep from *" without a star
+	ReasonEmpty       = "NOTHING_TO_WORK"     // a row or a group without steps
+	ReasonTurnInside  = "TURN_NOT_LAST"       // a turn that does not end its row
+	ReasonStretch     = "TO_LAST_IN_GROUP"    // "to end" within a repeat
+	ReasonNever       = "NEVER_GETS_THERE"    // "yo to end"
+	ReasonHands       = "CANNOT_BE_WORKED"    // counted, but not possible with needles
+	ReasonTooLarge    = "TOO_LARGE"           // a number, a depth or a count beyond the limits
+	ReasonTooMany     = "TOO_MANY"            // more lines, steps or rows than the limits
+	// Questions.
+	ReasonUnknown   = "UNKNOWN_ABBREVIATION" // no abbreviation known here, nor declared
+	ReasonUnread    = "NOT_READ"             // words that make no sense where they stand
+	ReasonAmbiguous = "AMBIGUOUS"            // the count depends on what is meant
+	ReasonOpenRows  = "ROWS_OPEN"            // repeats left open that change the count
+	ReasonNoCastOn  = "CAST_ON_UNKNOWN"      // no stitches on the needle to begin with
+	ReasonNoMirror  = "NO_MIRROR"            // a step that has no mirror image
+	// Readings.
+	ReasonReading     = "READING_TAKEN" // one of several readings
+	ReasonOpenLength  = "LENGTH_OPEN"   // "work even until": the rows are not counted
+	ReasonPassedOver  = "PASSED_OVER"   // words that change no count
+	ReasonMirrorNote  = "MIRROR_REMARK" // a mirror image with a catch
+	ReasonCountedOnly = "COUNTED_ONLY"  // too many stitches to work by the machine
+)
+
+// Finding is one remark on a text.
+type Finding struct {
+	Kind   Kind
+	Reason string
+	// Line and Column are where the text begins, both from 1; columns count
+	// characters. 0 when it is about no one place.
+	Line, Column int
+	// Text is the piece of the text that is meant, cut off after 60 characters.
+	Text string
+	// Description says what is wrong and what would be right.
+	Description string
+	// SizeNumbers are the sizes that it is about, from 1, in order; empty for all.
+	SizeNumbers []int
+	// DifferenceCounts are, for each of them, how many stitches are left over
+	// (above 0) or missing (below 0); empty where that means nothing.
+	DifferenceCounts []int
+	// WorkedRow is the row of the piece in which it first shows, from 1, in the
+	// first of the sizes; 0 for what is seen without working.
+	WorkedRow int
+}
+
+// span is a stretch of the text.
+type span struct {
+	start, end   int32 // bytes
+	line, column int32
+}
+
+// to is the span from s to the end of t.
+func (s span) to(t span) span {
+	s.end = max(s.end, t.end)
+	return s
+}
+
+// findings gathers remarks; those of one place and reason are one.
+type findings struct {
+	list   []Finding
+	at     map[findingKey]int
+	source string
+	more   int // not listed
+}
+
+type findingKey struct {
+	start  int32
+	reason string
+}
+
+func (f *findings) add(kind Kind, reason string, at span, description string) {
+	f.place(kind, reason, at, func() string { return description })
+}
+
+// place returns the index of the finding of this place and reason, and whether
+// it is new; -1 when there is no room for it.
+func (f *findings) place(kind Kind, reason string, at span, describe func() string) (int, bool) {
+	key := findingKey{at.start, reason}
+	if i, known := f.at[key]; known {
+		return i, false
+	}
+	if len(f.list) >= MaxFindings {
+		f.more++
+		return -1, false
+	}
+	if f.at == nil {
+		f.at = map[findingKey]int{}
+	}
+	f.at[key] = len(f.list)
+	f.list = append(f.list, Finding{Kind: kind, Reason: reason, Line: int(at.line), Column: int(at.column),
+		Text: snippet(f.source, at), Description: describe()})
+	return len(f.list) - 1, true
+}
+
+// snippet is the piece of the text, at most 60 characters, on one line.
+func snippet(source string, at span) string {
+	if int(at.end) > len(source) || at.start >= at.end {
+		return ""
+	}
+	return shorten(source[at.start:at.end], 60)
+}
+
+// shorten is a text joined and cut off.
+func shorten(text string, most int) string {
+	if len(text) > 8*most {
+		text = text[:8*most]
+	}
+	text = joined(text)
+	if utf8.RuneCountInString(text) <= most {
+		return text
+	}
+	n := 0
+	for i := range text {
+		if n == most-1 {
+			return text[:i] + "…"
+		}
+		n++
+	}
+	return text
+}
+
+// joined is a text on one line, its words apart by single spaces, and valid
+// UTF-8.
+func joined(text string) string {
+	return strings.Join(strings.Fields(strings.ToValidUTF8(text, "\uFFFD")), " ")
+}

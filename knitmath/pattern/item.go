@@ -1,0 +1,420 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// item reads one step. alone says that nothing of the row came before it.
+func (p *parser) item(alone bool) (Step, bool) {
+	t := p.peek()
+	switch {
+	case t.is("[", "(", "{"):
+		return p.group()
+	case t.kind == tokenStar:
+		return p.star()
+	case t.kind == tokenWord, t.kind == tokenNumber && p.ahead(1).is("/"):
+		return p.work(alone)
+	}
+	p.ask(ReasonUnread, t.span, "a stitch, a bracket or a star is expected here")
+	return Step{}, false
+}
+
+// open goes one level deeper. Brackets round a single stitch, "[k2tog] 3 times",
+// are no group and may stand once more in the innermost; see placedInside.
+func (p *parser) open(at span) bool {
+	if p.depth++; p.depth > stitch.MaxDepth+1 {
+		p.tooDeep(at)
+		return false
+	}
+	return true
+}
+
+func (p *parser) tooDeep(at span) {
+	p.mistake(ReasonTooLarge, at, "repeats lie at most "+strconv.Itoa(stitch.MaxDepth)+" deep in one another")
+}
+
+// group reads brackets and what is done with them.
+func (p *parser) group() (Step, bool) {
+	from := p.peek().span
+	closer := closers[p.peek().text]
+	if p.next > 0 && p.peek().text == "(" {
+		before := &p.tokens[p.next-1]
+		if _, _, _, attached := split(before.text); before.kind == tokenNumber || before.kind == tokenWord && attached {
+			p.reading(from, "after a number, brackets with stitches in them are read as a group, not as the numbers of other sizes")
+		}
+	}
+	p.next++
+	if !p.open(from) {
+		return Step{}, false
+	}
+	stars := len(p.stars)
+	p.inside++
+	steps, ok := p.items(closer)
+	p.inside--
+	p.depth--
+	p.stars = p.stars[:min(stars, len(p.stars))]
+	if !ok {
+		return Step{}, false
+	}
+	if !p.peek().is(closer) {
+		t := p.peek()
+		switch {
+		case t.is(")", "]", "}"):
+			p.mistake(ReasonOpenBracket, from, "it is closed by "+t.text+"; it should be "+closer)
+		case p.claimAhead():
+			p.mistake(ReasonSizes, t.span, "a count stands within brackets with stitches; give it brackets of its own")
+		default:
+			p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing before the end of the row")
+		}
+		return Step{}, false
+	}
+	p.next++
+	if len(steps) == 0 {
+		p.mistake(ReasonEmpty, from.to(p.last()), "nothing stands in the brackets")
+		return Step{}, false
+	}
+	return p.repeated(steps, from)
+}
+
+// repeated reads what is done with a group: how many times, up to where, or into
+// which stitch.
+func (p *parser) repeated(steps []Step, from span) (Step, bool) {
+	s := Step{Steps: steps, Counts: one}
+	if p.intoNext() {
+		s.IntoOneStitch = true
+		s.at = from.to(p.last())
+		if !p.fitsOne(steps) {
+			p.ask(ReasonAmbiguous, s.at, "only single stitches and yarn overs can be worked into one stitch")
+			return Step{}, false
+		}
+		return p.intoTimes(s)
+	}
+	at := p.peek().span
+	u, ok := p.upTo(false)
+	if !ok {
+		return Step{}, false
+	}
+	s.at = from.to(p.last())
+	switch {
+	case u.times != nil && u.more:
+		p.ask(ReasonAmbiguous, at.to(p.last()), "are the brackets worked once before these times? write the whole number of times")
+		return Step{}, false
+	case u.times != nil:
+		s.Counts = u.times
+	case u.last != nil:
+		s.Counts, s.LastCounts = nil, u.last
+	default:
+		p.reading(s.at, "no number of times stands after the brackets: worked once")
+	}
+	return simple(s), true
+}
+
+// intoTimes reads a number of times after "in next st".
+func (p *parser) intoTimes(s Step) (Step, bool) {
+	u, ok := p.upTo(false)
+	if !ok {
+		return Step{}, false
+	}
+	switch {
+	case u.times != nil && !u.more:
+		s.Counts = u.times
+	case u.last != nil:
+		s.Counts, s.LastCounts = nil, u.last
+	}
+	s.at = s.at.to(p.last())
+	return s, true
+}
+
+// intoNext reads "in next st", "into the same stitch".
+func (p *parser) intoNext() bool {
+	i := 0
+	if p.ahead(i).is("all") {
+		i++
+	}
+	if !p.ahead(i).is("in", "into") {
+		return false
+	}
+	i++
+	if p.ahead(i).is("the") {
+		i++
+	}
+	if p.ahead(i).is("next", "same", "one", "a", "each") {
+		i++
+	} else if t := p.ahead(i); t.kind == tokenNumber && t.number == 1 {
+		i++
+	}
+	if !p.ahead(i).is("st", "stitch") {
+		return false
+	}
+	p.next += i + 1
+	return true
+}
+
+// fitsOne: the steps of a group worked into one stitch leave stitches and take
+// none but that one.
+func (p *parser) fitsOne(steps []Step) bool {
+	for i := range steps {
+		s := &steps[i]
+		if s.Steps != nil || s.stretch() || s.takes > 1 || s.leaves < 0 || s.Operation.EndsRow() {
+			return false
+		}
+	}
+	return true
+}
+
+// simple makes a group of one single stitch that stitch, repeated: they are
+// written alike.
+func simple(s Step) Step {
+	if len(s.Steps) != 1 || s.IntoOneStitch || s.toFit {
+		return s
+	}
+	in := s.Steps[0]
+	if in.Steps != nil || in.stretch() || !single(in.Counts, 1) || formOf(&in) != formBracketed && s.LastCounts == nil || in.Operation.EndsRow() {
+		return s
+	}
+	in.Counts, in.LastCounts, in.at = s.Counts, s.LastCounts, s.at
+	return in
+}
+
+// star reads "*k2, p2; rep from * 3 more times" and "*k2, p2*, rep 3 more times".
+func (p *parser) star() (Step, bool) {
+	t := *p.peek()
+	p.next++
+	if !p.open(t.span) {
+		return Step{}, false
+	}
+	p.stars = append(p.stars, t.text)
+	depth := len(p.stars)
+	steps, ok := p.items("*")
+	if !ok {
+		return Step{}, false
+	}
+	p.depth--
+	closed := p.peek().kind == tokenStar
+	if closed {
+		p.next++
+		p.separators("*")
+	}
+	if !p.accept("rep", "repeat") {
+		p.mistake(ReasonOpenStar, t.span, "no \"rep from "+t.text+"\" follows in this row")
+		return Step{}, false
+	}
+	if p.accept("from") || p.accept("between", "bet") {
+		if p.peek().kind != tokenStar {
+			p.ask(ReasonUnread, p.peek().span, "a star is expected here")
+			return Step{}, false
+		}
+		if got := p.peek(); got.text != t.text {
+			p.mistake(ReasonNoStar, got.span, "the star open here is "+t.text)
+			return Step{}, false
+		}
+		p.next++
+		if p.peek().is("to", "and") && p.ahead(1).kind == tokenStar {
+			p.next += 2
+		}
+	}
+	p.stars = p.stars[:depth-1]
+	if len(steps) == 0 {
+		p.mistake(ReasonEmpty, t.span, "nothing stands after the star")
+		return Step{}, false
+	}
+	at := p.peek().span
+	s := Step{Steps: steps, Counts: one}
+	u, ok := p.upTo(false)
+	if !ok {
+		return Step{}, false
+	}
+	s.at = t.span.to(p.last())
+	switch {
+	case u.times != nil:
+		if !u.more {
+			p.reading(at.to(p.last()), "\"rep from *\" and a number of times is read as so many more than the first")
+		}
+		s.Counts = make([]int, len(u.times))
+		for i, n := range u.times {
+			s.Counts[i] = n + 1
+		}
+	case u.last != nil:
+		s.Counts, s.LastCounts = nil, u.last
+	default:
+		s.Counts, s.toFit = nil, true
+		p.reading(at, "\"rep from *\" without an end is read as: until what follows it in the row just remains")
+	}
+	return simple(s), true
+}
+
+// work reads one abbreviation with its number.
+func (p *parser) work(alone bool) (Step, bool) {
+	from := p.peek().span
+	m, numbers, ok := p.abbreviation()
+	if !ok {
+		return Step{}, false
+	}
+	s := Step{Operation: m.op, Name: m.name, takes: m.takes, leaves: m.leaves, Manner: m.manner}
+	full := p.tokens[p.next-1].is("knit", "purl", "work") // "Knit." is a row; "k." may be
+	spelled := p.tokens[p.next-1].text
+	if numbers == nil && formOf(&s) != formBracketed && p.numberAhead() {
+		if numbers = p.number(); numbers == nil {
+			return Step{}, false
+		}
+	}
+	if numbers != nil {
+		if numbers, ok = p.noun(&s, without(numbers)); !ok {
+			return Step{}, false
+		}
+	}
+	if !p.qualified(&s) {
+		return Step{}, false
+	}
+	s.at = from.to(p.last())
+	if m.reading != "" {
+		p.reading(s.at, m.reading)
+	}
+	if s.Operation == stitch.Knit || s.Operation == stitch.Purl || s.Name == "work" {
+		if numbers == nil && p.asTheyAre() {
+			s = Step{Name: "work", takes: 1, leaves: 1, LastCounts: []int{0}, at: from.to(p.last())}
+			return s, true
+		}
+	}
+	at := p.peek().span
+	u, ok := p.upTo(numbers == nil)
+	if !ok {
+		return Step{}, false
+	}
+	s.at = from.to(p.last())
+	switch {
+	case u.last != nil && numbers != nil && !single(numbers, 1):
+		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
+		return Step{}, false
+	case u.last != nil:
+		s.LastCounts = u.last
+	case u.times != nil && u.more:
+		p.ask(ReasonAmbiguous, at.to(p.last()), "is it worked once before these times? put brackets round it and write the whole number of times")
+		return Step{}, false
+	case u.times != nil:
+		if !single(u.times, 1) {
+			p.reading(s.at, "without brackets only the stitch just before is repeated")
+		}
+		s.Counts = u.times
+		if numbers != nil && !single(numbers, 1) || formOf(&s) != formBracketed {
+			inner := s
+			inner.Counts = numbers
+			if numbers == nil {
+				inner.Counts = one
+			}
+			s = Step{Steps: []Step{inner}, Counts: u.times, at: s.at}
+		}
+	case numbers != nil:
+		s.Counts = numbers
+	case (full || alone) && formOf(&s) != formBracketed && s.Operation != stitch.Slip && p.rowEnds():
+		s.LastCounts = []int{0}
+		if !full {
+			p.reading(s.at, "alone in its row: to the end of it")
+		}
+	default:
+		s.Counts = one
+		if formOf(&s) != formBracketed && s.Name == "" && m.manner == 0 {
+			p.reading(s.at, spelled+" without a number: one stitch")
+		}
+	}
+	if m.times > 1 && s.Counts != nil && s.Steps == nil {
+		doubled := make([]int, len(s.Counts))
+		for i, n := range s.Counts {
+			doubled[i] = n * m.times
+		}
+		s.Counts = doubled
+	}
+	return s, true
+}
+
+// rowEnds reports whether nothing follows in the row.
+func (p *parser) rowEnds() bool {
+	t := p.peek()
+	if t.is(".") {
+		t = p.ahead(1)
+		if t.kind == tokenWord {
+			save := p.next
+			p.next++
+			starts := p.startsLine()
+			p.next = save
+			return starts
+		}
+	}
+	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead()
+}
+
+// abbreviation reads what is worked, and a number attached to it.
+func (p *parser) abbreviation() (meaning, []int, bool) {
+	t := p.peek()
+	if t.kind == tokenNumber { // 2/2 lc
+		if over, kind := p.ahead(2), p.ahead(3); over.kind == tokenNumber && kind.kind == tokenWord {
+			name := strconv.Itoa(int(t.number)) + "/" + strconv.Itoa(int(over.number)) + " " + kind.text
+			if m, ok := lookUp(name, p.own); ok {
+				p.next += 4
+				return m, nil, true
+			}
+		}
+		p.ask(ReasonUnread, t.span, "a stitch, a bracket or a star is expected here")
+		return meaning{}, nil, false
+	}
+	if _, mine := p.own[t.text]; !mine {
+		for i := range phrases[t.text] {
+			ph := &phrases[t.text][i]
+			if p.acceptAll(ph.words...) {
+				return p.meant(ph.meaning, t.span.to(p.last()))
+			}
+		}
+	}
+	if m, ok := lookUp(t.text, p.own); ok {
+		p.next++
+		return p.meant(m, t.span)
+	}
+	base, n, tail, ok := split(t.text)
+	if !ok {
+		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
+		return meaning{}, nil, false
+	}
+	p.next++
+	m := words[base]
+	switch tail {
+	case "tog": // k1tog
+		p.ask(ReasonUnread, t.span, "together are at least two stitches")
+		return meaning{}, nil, false
+	case "tbl":
+		switch m.op {
+		case stitch.Knit:
+			m = ofOp(stitch.KnitTbl)
+		case stitch.Purl:
+			m = ofOp(stitch.PurlTbl)
+		default:
+			p.ask(ReasonUnread, t.span, "only knit and purl stitches are worked tbl here")
+			return meaning{}, nil, false
+		}
+	}
+	numbers := p.numbers(n, t.span)
+	return m, numbers, numbers != nil
+}
+
+// meant asks about what cannot be counted as it stands.
+func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
+	if m.ask != "" {
+		p.ask(ReasonAmbiguous, at, m.ask)
+		return meaning{}, nil, false
+	}
+	return m, nil, true
+}
+
+// numberAhead reports whether a number comes next.
+func (p *parser) numberAhead() bool {
+	t := p.peek()
+	if t.kind == tokenNumber {
+		return true
+	}
+	if _, ok := numberWords[t.text]; ok && t.kind == tokenWord {
+		return true
+	}
+	end, _ := p.listEnd(p.next)
+	return end != 0
+}

@@ -1,0 +1,228 @@
+package pattern
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// mirrorOps are the operations whose mirror image is another. Source: the lean of
+// each as the list has it; skp and sk2p lean left like ssk and sssk, and have no
+// right-leaning partner of their own kind.
+var mirrorOps = map[stitch.Op]stitch.Op{
+	stitch.K2tog: stitch.SSK, stitch.SSK: stitch.K2tog, stitch.SKP: stitch.K2tog,
+	stitch.P2tog: stitch.SSP, stitch.SSP: stitch.P2tog,
+	stitch.K3tog: stitch.SSSK, stitch.SSSK: stitch.K3tog, stitch.SK2P: stitch.K3tog,
+	stitch.P3tog: stitch.SSSP, stitch.SSSP: stitch.P3tog,
+	stitch.M1L: stitch.M1R, stitch.M1R: stitch.M1L, stitch.M1LP: stitch.M1RP, stitch.M1RP: stitch.M1LP,
+}
+
+// mirrorNames does the same for other abbreviations.
+var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt": "lt"}
+
+// mirrorRemarks are the mirror images with a catch.
+var mirrorRemarks = map[stitch.Op]string{
+	stitch.SKP:  "skp leans left; its mirror image is k2tog, and the mirror image of that is written ssk",
+	stitch.SK2P: "sk2p leans left; its mirror image is k3tog, and the mirror image of that is written sssk",
+	stitch.M1:   "m1 leans either way: lean it the other way here, or write m1l or m1r",
+	stitch.M1P:  "m1p leans either way: lean it the other way here, or write m1lp or m1rp",
+	stitch.KFB:  "the bar of kfb lies to the left of its stitch here too: move it one stitch if it shows",
+	stitch.PFB:  "the bar of pfb lies to the left of its stitch here too: move it one stitch if it shows",
+}
+
+// mirrorRefusals are the operations without a mirror image in the same row.
+var mirrorRefusals = map[stitch.Op]string{
+	stitch.Turn:        "a short row turns at one edge: for the other one work it on the next row",
+	stitch.WrapTurn:    "a short row turns at one edge: for the other one work it on the next row",
+	stitch.MakeDouble:  "a double stitch is made after a turn: for the other edge work the short rows one row later",
+	stitch.KnitDouble:  "a double stitch belongs to a short row: for the other edge work the short rows one row later",
+	stitch.PurlDouble:  "a double stitch belongs to a short row: for the other edge work the short rows one row later",
+	stitch.KnitWrapped: "a wrap belongs to a short row: for the other edge work the short rows one row later",
+	stitch.PurlWrapped: "a wrap belongs to a short row: for the other edge work the short rows one row later",
+	stitch.ShortRowYO:  "this yarn over belongs to a short row: for the other edge work the short rows one row later",
+}
+
+// Mirrored is a text for the other edge.
+type Mirrored struct {
+	// Lines are the rows in their order, each from its other end. A row without
+	// a mirror image is left without steps.
+	Lines    []Line
+	Findings []Finding
+	// MoreCount is how many findings are not listed.
+	MoreCount int
+}
+
+// Mirror reverses every row of the piece and exchanges what leans left and what
+// leans right. Directions and claims stay.
+//
+// A row worked up to the last n stitches becomes one worked up to as many as came
+// before: "k1, ssk, k to end" becomes "k to last 3 sts, k2tog, k1". Of several
+// such stretches in a row the later ones have a fixed number of stitches already.
+func (p *Piece) Mirror() Mirrored {
+	m := mirror{piece: p, found: p.found}
+	m.found.list = append([]Finding(nil), p.found.list...)
+	m.found.at = nil
+	var out Mirrored
+	for i := range p.Lines {
+		l := p.Lines[i]
+		if l.Direction == "" {
+			l.Steps = m.row(&l)
+		}
+		out.Lines = append(out.Lines, l)
+	}
+	out.Findings, out.MoreCount = m.found.list, m.found.more
+	return out
+}
+
+type mirror struct {
+	piece *Piece
+	found findings
+}
+
+// refuse says why a row has no mirror image.
+func (m *mirror) refuse(at span, text string) []Step {
+	m.found.add(KindQuestion, ReasonNoMirror, at, text)
+	return nil
+}
+
+// row mirrors one row, nil if it cannot be.
+func (m *mirror) row(l *Line) []Step {
+	if l.info.kind == lineUnread || len(l.Steps) == 0 {
+		return nil
+	}
+	steps, ok := m.oneStretch(l.Steps)
+	if !ok {
+		return nil
+	}
+	for i := range steps {
+		if s := &steps[i]; s.Operation == stitch.BindOff && (i == 0 || i == len(steps)-1) && len(steps) > 1 {
+			return m.refuse(s.at, "binding off at the edge belongs to the row that begins there: for the other edge bind off at the beginning of the next row")
+		}
+	}
+	out := make([]Step, 0, len(steps))
+	for i := len(steps) - 1; i >= 0; i-- {
+		s, ok := m.step(steps[i])
+		if !ok {
+			return nil
+		}
+		if s.stretch() {
+			s.LastCounts = make([]int, m.piece.SizeCount)
+			for size := range s.LastCounts {
+				n := fixed(steps[:i], size).takes
+				if n > MaxNumber {
+					return m.refuse(steps[i].at, "more than 10000 stitches lie before it")
+				}
+				s.LastCounts[size] = int(n)
+			}
+			s.LastCounts = tidy(s.LastCounts)
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// oneStretch makes all stretches but the first fixed, and checks that the row
+// takes every stitch.
+func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
+	out := append([]Step(nil), steps...)
+	open := -1 // the last stretch met
+	for i := range out {
+		s := &out[i]
+		if !s.stretch() {
+			continue
+		}
+		if open >= 0 {
+			counts := make([]int, m.piece.SizeCount)
+			for size := range counts {
+				between := int64(at(steps[open].LastCounts, size)) - fixed(out[open+1:i], size).takes - int64(at(s.LastCounts, size))
+				each := s.pass(size).takes
+				if each < 1 || between < 0 || between%each != 0 {
+					m.refuse(s.at, "the stitches between this and the repeat before it do not come out")
+					return nil, false
+				}
+				counts[size] = int(between / each)
+			}
+			s.LastCounts, s.Counts = nil, tidy(counts)
+			continue
+		}
+		open = i
+	}
+	if open < 0 {
+		return out, true
+	}
+	for size := range m.piece.SizeCount {
+		if rest, last := fixed(out[open+1:], size).takes, int64(at(out[open].LastCounts, size)); rest != last {
+			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+itoa(int(last))+" that remain")
+			return nil, false
+		}
+	}
+	return out, true
+}
+
+// step mirrors one step, its place aside.
+func (m *mirror) step(s Step) (Step, bool) {
+	if s.Steps != nil {
+		group := make([]Step, 0, len(s.Steps))
+		for i := len(s.Steps) - 1; i >= 0; i-- {
+			in, ok := m.step(s.Steps[i])
+			if !ok {
+				return s, false
+			}
+			group = append(group, in)
+		}
+		s.Steps = group
+		return s, true
+	}
+	if text, ok := mirrorRefusals[s.Operation]; ok {
+		m.refuse(s.at, text)
+		return s, false
+	}
+	if text, ok := mirrorRemarks[s.Operation]; ok {
+		m.found.add(KindReading, ReasonMirrorNote, s.at, text)
+	}
+	if op, ok := mirrorOps[s.Operation]; ok {
+		s.Operation = op
+		return s, true
+	}
+	if s.Name == "" {
+		return s, true
+	}
+	name, ok := mirrorName(s.Name)
+	switch {
+	case !ok && (s.leaves < 0 || strings.HasSuffix(s.Name, " tbl")):
+		m.refuse(s.at, s.Name+" has no mirror image of its own")
+		return s, false
+	case !ok:
+		m.found.add(KindReading, ReasonMirrorNote, s.at, s.Name+" is left as it is: if it leans, declare and write its partner")
+	}
+	s.Name = name
+	return s, true
+}
+
+// mirrorName is the abbreviation that leans the other way. What does not lean is
+// its own; false when that is not known.
+func mirrorName(name string) (string, bool) {
+	if other, ok := mirrorNames[name]; ok {
+		return other, true
+	}
+	switch name {
+	case "work", "k1b", "byo", "kyok", "rm", "yb", "wyif", "wyib":
+		return name, true
+	}
+	if over, under, ok := strings.Cut(name, "/"); ok { // 2/1 lpc: 2 over 1
+		size, kind, _ := strings.Cut(under, " ")
+		switch kind {
+		case "lc", "lpc":
+			return over + "/" + size + " r" + kind[1:], true
+		case "rc", "rpc":
+			return over + "/" + size + " l" + kind[1:], true
+		}
+	}
+	if _, ok := family(name); ok && name[0] == 'c' {
+		if strings.HasSuffix(name, "f") {
+			return name[:len(name)-1] + "b", true
+		}
+		return name[:len(name)-1] + "f", true
+	}
+	return name, false
+}

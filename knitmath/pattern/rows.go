@@ -1,0 +1,276 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// repeat works rows again.
+func (r *runner) repeat(i int) {
+	l := &r.piece.Lines[i]
+	info := &l.info
+	lines, ok := r.repeated(info)
+	r.record(i)
+	if !ok {
+		r.unknown(l, true)
+		r.side = SideOpen
+		if r.round {
+			r.side = SideRS
+		}
+		return
+	}
+	passes := 0
+	switch {
+	case info.counts != nil:
+		passes = at(info.counts, r.size)
+	case info.until != nil:
+		passes, ok = r.passesTo(l, lines, int64(at(info.until, r.size)))
+	default:
+		passes, ok = r.openPasses(l, lines)
+	}
+	if !ok {
+		r.unknown(l, true)
+		r.side = SideOpen
+		if r.round {
+			r.side = SideRS
+		}
+		if info.endSide != SideOpen {
+			r.side = other(info.endSide)
+		}
+		return
+	}
+	start := r.now
+	for range passes {
+		for _, line := range lines {
+			if r.stopped {
+				return
+			}
+			if line < 0 {
+				r.plain(info.at)
+				continue
+			}
+			r.work(line, false)
+		}
+	}
+	r.ended(l)
+	r.close(i, start)
+}
+
+// close notes the count after a direction and compares it with its claim.
+func (r *runner) close(i int, start hand) {
+	l := &r.piece.Lines[i]
+	if !r.known {
+		r.unknown(l, true)
+		return
+	}
+	if c := &r.out.Lines[i]; c.EndCounts[r.size] < 0 && !r.quiet {
+		c.EndCounts[r.size] = int(r.now.total())
+	}
+	r.compare(l, start)
+}
+
+// ended compares the side of the last row with what the text says.
+func (r *runner) ended(l *Line) {
+	end := l.info.endSide
+	if end == SideOpen || r.round {
+		return
+	}
+	if r.side != SideOpen && r.side != other(end) {
+		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(other(r.side)))
+	}
+	r.side = other(end)
+}
+
+// repeated finds the lines of the rows to be repeated.
+func (r *runner) repeated(info *lineInfo) ([]int, bool) {
+	if info.ranges == nil {
+		n := len(r.history)
+		if info.last > n {
+			r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+countOf(n, "row", "rows")+" came before")
+			return nil, false
+		}
+		return append([]int(nil), r.history[n-info.last:]...), true
+	}
+	var lines []int
+	for _, q := range info.ranges {
+		for n := q.first; n <= q.last; n++ {
+			line := r.lineOf(n, 0)
+			if line < 0 {
+				r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+itoa(int(n))+" is not written")
+				return nil, false
+			}
+			lines = append(lines, line)
+		}
+	}
+	return lines, true
+}
+
+// trial works the rows once, on a copy, and returns by how many stitches they
+// change the count; false if they do not fit.
+func (r *runner) trial(lines []int) (int64, bool) {
+	t := *r
+	t.quiet, t.machine, t.other = true, nil, nil
+	t.history = nil
+	for _, line := range lines {
+		if line >= 0 {
+			t.work(line, false)
+		}
+		if t.stopped || !t.known {
+			return 0, false
+		}
+	}
+	return t.now.total() - r.now.total(), t.now.behind == 0
+}
+
+// passesTo is how often rows are worked until a count is reached.
+func (r *runner) passesTo(l *Line, lines []int, want int64) (int, bool) {
+	if !r.known {
+		r.now, r.known = hand{left: want}, true
+		return 0, true
+	}
+	change, ok := r.trial(lines)
+	gap := want - r.now.total()
+	switch {
+	case !ok:
+		return 1, true // working them shows what is wrong
+	case change == 0 && gap == 0:
+		return 0, true
+	case change == 0 || gap%change != 0 || gap/change < 0:
+		r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
+			itoa(int(r.now.total()))+" they never come to "+itoa(int(want)))
+		r.now, r.other, r.machine = hand{left: want}, nil, nil
+		return 0, true
+	}
+	return int(min(gap/change, MaxRows)), true
+}
+
+// openPasses is for rows repeated "until it measures ...".
+func (r *runner) openPasses(l *Line, lines []int) (int, bool) {
+	if !r.quiet {
+		r.out.RowsOpen = true
+	}
+	if !r.known {
+		return 0, false
+	}
+	change, ok := r.trial(lines)
+	switch {
+	case !ok:
+		return 1, true
+	case change == 0:
+		r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
+		r.openSide(l, len(lines))
+		return 0, true
+	}
+	if want, ok := r.claim(l); ok {
+		return r.passesTo(l, lines, want)
+	}
+	r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? the rows change the count by "+signed(change)+
+		" each time; what follows is not counted until the text says how many stitches there are")
+	return 0, false
+}
+
+// openSide is the side after rows whose number is left open.
+func (r *runner) openSide(l *Line, period int) {
+	switch {
+	case r.round || l.info.endSide != SideOpen:
+	case period%2 != 0:
+		r.side = SideOpen
+	}
+}
+
+// plain works a row that changes nothing.
+func (r *runner) plain(at span) {
+	if !r.another(at) {
+		return
+	}
+	r.rows++
+	r.history = append(r.history, -1)
+	r.now = hand{left: r.now.total()}
+	if r.other != nil {
+		r.other = &hand{left: r.other.total()}
+	}
+	r.turned, r.machine = 0, nil
+	r.turnWork()
+}
+
+// even works rows that change nothing, so many or until a length.
+func (r *runner) even(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	start := r.now
+	r.lastRow = 0
+	if l.info.counts != nil {
+		for range at(l.info.counts, r.size) {
+			if r.stopped {
+				return
+			}
+			r.plain(l.info.at)
+		}
+		r.ended(l)
+		r.close(i, start)
+		return
+	}
+	if !r.quiet {
+		r.out.RowsOpen = true
+	}
+	r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
+	r.now = hand{left: r.now.total()}
+	r.turned, r.machine = 0, nil
+	if !r.round {
+		r.side = other(l.info.endSide)
+	}
+	r.close(i, start)
+}
+
+// castOn begins the piece, or the next one.
+func (r *runner) castOn(i int) {
+	l := &r.piece.Lines[i]
+	n := int64(at(l.info.counts, r.size))
+	if len(r.start.Counts) > 0 && r.rows == 0 {
+		if have := r.now.total(); have != n {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have), "the question says "+stitches(int(have))+" on the needle, the text casts on "+itoa(int(n)))
+		}
+	} else {
+		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
+		r.round, r.side = r.start.Round, SideRS
+		if r.start.WrongSide {
+			r.side = SideWS
+		}
+		r.since, r.others, r.history, r.lastRow, r.rule, r.turned = i, nil, nil, 0, -1, 0
+	}
+	r.record(i)
+	r.close(i, r.now)
+}
+
+// beginning binds off or casts on at the beginning of the next rows.
+func (r *runner) beginning(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	start := r.now
+	n := int64(at(l.info.counts, r.size))
+	r.lastRow = 0
+	for range at(l.info.until, r.size) {
+		if !r.another(l.info.at) {
+			return
+		}
+		if r.known {
+			total := r.now.total()
+			if l.info.op == stitch.BindOff {
+				if n > total {
+					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+itoa(int(total))+" are there")
+					r.known = false
+				}
+				total -= n
+			} else {
+				total += n
+			}
+			r.now, r.other = hand{left: total}, nil
+			if total > stitch.MaxStitches {
+				r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
+				r.known = false
+			}
+		}
+		r.rows++
+		r.history = append(r.history, -1)
+		r.turned, r.machine = 0, nil
+		r.turnWork()
+	}
+	r.close(i, start)
+}

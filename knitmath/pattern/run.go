@@ -1,0 +1,348 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// hand is the stitches on the left needle and, while a short row is open, behind
+// on the right one.
+type hand struct{ left, behind int64 }
+
+func (h hand) total() int64 { return h.left + h.behind }
+
+// runner works a text in one size.
+type runner struct {
+	*engine
+	size     int
+	now      hand
+	known    bool  // whether the counts are known
+	other    *hand // the counts if the last claim that disagreed was right
+	side     Side  // of the next row; SideOpen if not known
+	round    bool
+	rows     int
+	turned   stitch.Op  // how the last row ended
+	written  []int16    // the last line of each row number, plus 1; 0 for none
+	since    int        // the first line of the rows that now count
+	others   []numbered // rules: and every other row after it
+	rule     int        // the line of "all WS rows" without a number, -1 for none
+	ruleSide Side
+	lastRow  int   // the last number worked, 0 if any may follow
+	history  []int // the lines of the rows worked, -1 for plain ones
+	profiles []profile
+	done     []bool // profiles that are worked out
+	quiet    bool   // nothing is recorded: a trial
+	stopped  bool   // too many rows
+	machine  *stitch.Machine
+	overs    int64 // yarn overs of short rows made since no short row was open
+}
+
+// numbered is a line and the row from which it stands for every other row.
+type numbered struct {
+	last int32
+	line int
+}
+
+func (e *engine) size(size int) {
+	r := &runner{engine: e, size: size, side: SideRS, round: e.start.Round, rule: -1,
+		profiles: make([]profile, len(e.piece.Lines)), done: make([]bool, len(e.piece.Lines))}
+	if e.start.WrongSide {
+		r.side = SideWS
+	}
+	if len(e.start.Counts) > 0 {
+		r.now.left, r.known = int64(at(e.start.Counts, size)), true
+	}
+	lines := e.piece.Lines
+	for i := 0; i < len(lines) && !r.stopped; {
+		if lines[i].info.ranges != nil && lines[i].info.kind != lineRepeat {
+			i = r.block(i)
+			continue
+		}
+		r.line(i)
+		i++
+	}
+	e.out.EndCounts[size] = -1
+	if r.known {
+		e.out.EndCounts[size] = int(r.now.total())
+	}
+	e.out.RowCounts[size] = r.rows
+}
+
+// line works a line that is no numbered row.
+func (r *runner) line(i int) {
+	l := &r.piece.Lines[i]
+	switch info := &l.info; info.kind {
+	case lineRow, lineUnread:
+		if info.every != everyNone {
+			r.rule, r.ruleSide = i, SideWS
+			if info.every == everyRS {
+				r.ruleSide = SideRS
+			}
+			return
+		}
+		r.lastRow = 0
+		if l.Label == "" && info.kind == lineUnread && l.ClaimedCounts == nil && l.Steps == nil && r.rows == 0 && !r.known {
+			return
+		}
+		r.work(i, true)
+	case lineRepeat:
+		r.repeat(i)
+	case lineEven, linePlain:
+		r.even(i)
+	case lineCastOn:
+		r.castOn(i)
+	case lineBeginning:
+		r.beginning(i)
+	case lineJoin:
+		r.round, r.side, r.machine = true, SideRS, nil
+	}
+}
+
+// block works the numbered rows that stand together from line i on, in the order
+// of their numbers. It returns the line after them.
+func (r *runner) block(i int) int {
+	lines := r.piece.Lines
+	from := i
+	if r.written == nil {
+		r.written = make([]int16, MaxRows+1)
+	}
+	if lines[i].info.ranges[0].first == 1 { // a new set of rows
+		r.since, r.lastRow, r.others = i, 0, r.others[:0]
+	}
+	low, high := int32(MaxRows), int32(0)
+	for ; i < len(lines) && lines[i].info.ranges != nil && lines[i].info.kind != lineRepeat; i++ {
+		info := &lines[i].info
+		if i > from && info.ranges[0].first == 1 && r.exactly(1, from) >= 0 {
+			break
+		}
+		for _, q := range info.ranges {
+			for n := q.first; n <= q.last; n++ {
+				if r.exactly(n, from) >= 0 {
+					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+itoa(int(n))+" is written already")
+				}
+				r.written[n] = int16(i + 1)
+			}
+			low, high = min(low, q.first), max(high, q.last)
+			if info.every != everyNone {
+				r.others = append(r.others, numbered{q.last, i})
+			}
+		}
+	}
+	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 {
+		r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+itoa(expected)+" is expected here")
+	}
+	for n := low; n <= high && !r.stopped; n++ {
+		line := r.lineOf(n, from)
+		if line < 0 {
+			r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+itoa(int(n))+" is not written")
+			if !r.round {
+				r.side = other(r.side)
+			}
+			continue
+		}
+		r.work(line, n == r.lastOf(line))
+	}
+	// The row that goes with the last one, where a rule says so.
+	if line := r.ruled(high+1, from); line >= 0 && !r.stopped {
+		r.work(line, false)
+		high++
+	}
+	r.lastRow = int(high)
+	return i
+}
+
+// lastOf is the last number that a line's label names: there its claim holds.
+func (r *runner) lastOf(line int) int32 {
+	n := int32(0)
+	for _, q := range r.piece.Lines[line].info.ranges {
+		n = max(n, q.last)
+	}
+	return n
+}
+
+// lineOf finds the line of a row number among those from a line on, or the one
+// that a rule says; -1 if there is none.
+func (r *runner) lineOf(n int32, from int) int {
+	if line := r.exactly(n, from); line >= 0 {
+		return line
+	}
+	return r.ruled(n, from)
+}
+
+func (r *runner) exactly(n int32, from int) int {
+	if r.written == nil || n > MaxRows {
+		return -1
+	}
+	if line := int(r.written[n]) - 1; line >= max(from, r.since) {
+		return line
+	}
+	return -1
+}
+
+// ruled finds the line that says that it stands for every other row.
+func (r *runner) ruled(n int32, from int) int {
+	for i := len(r.others) - 1; i >= 0; i-- {
+		if q := r.others[i]; q.line >= from && n > q.last && (n-q.last)%2 == 0 {
+			return q.line
+		}
+	}
+	if r.rule >= 0 && r.side == r.ruleSide && !r.round {
+		return r.rule
+	}
+	return -1
+}
+
+// turnWork exchanges the sides after a row.
+func (r *runner) turnWork() {
+	if !r.round || r.turned != 0 {
+		r.side = other(r.side)
+	}
+}
+
+func other(s Side) Side {
+	switch s {
+	case SideRS:
+		return SideWS
+	case SideWS:
+		return SideRS
+	}
+	return SideOpen
+}
+
+// another reports whether one more row may be worked.
+func (r *runner) another(at span) bool {
+	if r.rows < MaxRows {
+		return true
+	}
+	r.fault(KindMistake, ReasonTooMany, at, 0, "more than "+itoa(MaxRows)+" rows are worked; what follows is not checked")
+	r.stopped, r.known = true, false
+	return false
+}
+
+// checkSide compares the side of a row with what its label says. Of several rows
+// in succession, "Rows 1-8 (RS)", it is the side of the first.
+func (r *runner) checkSide(l *Line) {
+	want := l.info.side
+	if want == SideOpen {
+		return
+	}
+	if r.side != SideOpen && want != r.side {
+		text := "this row is worked on the " + sideText(r.side)
+		if r.round {
+			text += ": in the round it always is, unless the work is turned"
+		}
+		r.fault(KindMistake, ReasonSide, l.info.at, 0, text)
+		if r.round {
+			return
+		}
+	}
+	r.side = want
+}
+
+func sideText(s Side) string {
+	if s == SideWS {
+		return "wrong side"
+	}
+	return "right side"
+}
+
+// work works a row once. claimed says that its claim holds now.
+func (r *runner) work(i int, claimed bool) {
+	l := &r.piece.Lines[i]
+	if !r.another(l.info.at) {
+		return
+	}
+	if n := len(r.history); n == 0 || r.history[n-1] != i || len(l.info.ranges) == 0 {
+		r.checkSide(l)
+	}
+	r.record(i)
+	if l.info.kind == lineUnread || !r.known {
+		r.unknown(l, claimed)
+		r.rows++
+		r.history = append(r.history, i)
+		r.turned = 0
+		r.turnWork()
+		return
+	}
+	if picksUp(l.Steps) {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "stitches picked up along an edge are not followed: say how many there are at the end of the row")
+		r.unknown(l, claimed)
+		r.rows++
+		r.history = append(r.history, i)
+		r.turned = 0
+		r.turnWork()
+		return
+	}
+	if r.turned == stitch.Turn && l.Steps[0].Operation == stitch.YO {
+		r.overs++
+	}
+	p := r.profile(i)
+	if len(p.parts) > 0 || p.turn != 0 || r.now.left > 0 || p.rest.takes > 0 || p.rest.leaves > 0 {
+		r.workOn(i, p, claimed)
+	}
+	if r.machine == nil {
+		r.overs = 0
+	}
+	r.rows++
+	r.history = append(r.history, i)
+	r.turned = p.turn
+	r.turnWork()
+}
+
+func (r *runner) profile(i int) *profile {
+	if !r.done[i] {
+		r.profiles[i] = profileOf(r.piece.Lines[i].Steps, r.size)
+		r.done[i] = true
+	}
+	return &r.profiles[i]
+}
+
+// record notes the side and count at a line's first working.
+func (r *runner) record(i int) {
+	c := &r.out.Lines[i]
+	if r.quiet || c.StartCounts[r.size] >= 0 {
+		return
+	}
+	if c.Side == SideOpen {
+		c.Side = r.side
+	}
+	if r.known {
+		c.StartCounts[r.size] = int(r.now.total())
+	}
+}
+
+// finish notes the count after a line's first working.
+func (r *runner) finish(i int, o outcome) {
+	c := &r.out.Lines[i]
+	if r.quiet || c.TakenCounts[r.size] >= 0 {
+		return
+	}
+	c.TakenCounts[r.size] = int(min(o.takes, most))
+	c.LeftCounts[r.size] = int(min(max(o.leaves, 0), most))
+	c.UnworkedCounts[r.size] = int(o.unworked + o.short)
+	c.MissingCounts[r.size] = int(o.missing)
+	c.EndCounts[r.size] = int(r.now.total())
+}
+
+// unknown goes on after a row that could not be read or counted.
+func (r *runner) unknown(l *Line, claimed bool) {
+	r.known, r.other, r.machine = false, nil, nil
+	if n, ok := r.claim(l); ok && claimed {
+		r.now, r.known = hand{left: n}, true
+	}
+}
+
+// claim is the count that a line claims in this size.
+func (r *runner) claim(l *Line) (int64, bool) {
+	if len(l.ClaimedCounts) == 0 {
+		return 0, false
+	}
+	n := at(l.ClaimedCounts, r.size)
+	return int64(n), n >= 0
+}
+
+// claimAfter is the count that a line claims for after it, as a count or as a
+// change.
+func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
+	if len(l.ClaimedChanges) > 0 {
+		return before.total() + int64(at(l.ClaimedChanges, r.size)), true
+	}
+	return r.claim(l)
+}

@@ -1,0 +1,261 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// extent is how often or how far something is worked: so many times, or until so
+// many stitches are left; neither if the text does not say.
+type extent struct {
+	times, last []int
+	more        bool // "3 more times"
+}
+
+var toEnd = []int{0} // never written to
+
+// upTo reads how often or how far. all says that "all sts" and the like may
+// stand for "to end".
+func (p *parser) upTo(all bool) (extent, bool) {
+	switch {
+	case p.accept("once"):
+		return extent{times: one, more: p.accept("more")}, true
+	case p.accept("twice"):
+		return extent{times: []int{2}, more: p.accept("more")}, true
+	case p.timesAhead():
+		return p.times()
+	case p.peek().is("x", "×") && (p.ahead(1).kind == tokenNumber):
+		p.next++
+		n := p.number()
+		return extent{times: without(n)}, n != nil
+	case p.peek().is("to", "until"):
+		return p.toLast()
+	case p.peek().is("across", "around"):
+		p.next++
+		p.accept("row", "rnd", "round")
+		if p.accept("all") {
+			p.accept("sts", "stitches")
+		}
+		if p.peek().is("to", "until") {
+			return p.toLast()
+		}
+		return extent{last: toEnd}, true
+	case all && p.peek().is("all", "every", "each", "rem", "remaining"):
+		return p.allStitches()
+	}
+	return extent{}, true
+}
+
+// allStitches reads "all sts", "every st", "rem sts".
+func (p *parser) allStitches() (extent, bool) {
+	i := 1
+	if p.ahead(i).is("rem", "remaining", "the") {
+		i++
+	}
+	if !p.ahead(i).is("st", "sts", "stitch", "stitches") {
+		return extent{}, true
+	}
+	p.next += i + 1
+	return extent{last: toEnd}, true
+}
+
+// timesAhead reports whether a number with "times" or "more" comes next.
+func (p *parser) timesAhead() bool {
+	i := p.next
+	if _, ok := numberWords[p.tokens[i].text]; ok && p.tokens[i].kind == tokenWord || p.tokens[i].kind == tokenNumber {
+		i++
+	} else if end, _ := p.listEnd(i); end == 0 {
+		return false
+	}
+	for {
+		end, _ := p.listEnd(i)
+		if end == 0 {
+			return p.tokens[i].is("times", "time", "more", "x")
+		}
+		i = end
+	}
+}
+
+func (p *parser) times() (extent, bool) {
+	n := p.number()
+	if n == nil {
+		return extent{}, false
+	}
+	more := p.accept("more")
+	p.accept("times", "time", "x")
+	more = p.accept("more") || more
+	return extent{times: without(n), more: more}, true
+}
+
+// toLast reads what follows "to" or "until".
+func (p *parser) toLast() (extent, bool) {
+	from := p.peek().span
+	p.next++
+	p.accept("the")
+	switch {
+	case p.accept("end"):
+		if p.accept("of") {
+			p.accept("the")
+			p.accept("row", "rnd", "round", "needle")
+		}
+		return extent{last: toEnd}, true
+	case p.accept("last"):
+		if p.accept("st", "stitch") {
+			return extent{last: one}, true
+		}
+		n := p.number()
+		if n == nil {
+			p.ask(ReasonUnread, from.to(p.last()), "a number of stitches is expected after \"to last\"")
+			return extent{}, false
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		return extent{last: without(n)}, true
+	case p.numberAhead():
+		n := p.number()
+		if n == nil {
+			return extent{}, false
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		if p.accept("rem", "remain", "remains", "remaining", "left") {
+			return extent{last: without(n)}, true
+		}
+		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") || p.acceptAll("from", "the", "end") {
+			return extent{last: without(n)}, true
+		}
+	}
+	p.ask(ReasonUnread, from.to(p.peek().span), "only \"to end\" and \"to last n sts\" are followed; for a marker or another place say how many stitches remain")
+	return extent{}, false
+}
+
+// noun reads what may follow a number of stitches: "sts", and "tog" of "k 2 tog".
+func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
+	at := p.last()
+	p.accept("st", "sts", "stitch", "stitches")
+	if !p.accept("tog", "together") {
+		return numbers, true
+	}
+	letter := ""
+	switch s.Operation {
+	case stitch.Knit:
+		letter = "k"
+	case stitch.Purl:
+		letter = "p"
+	case stitch.Slip: // "sl 2 tog, k1, p2sso"
+		return numbers, true
+	}
+	if len(numbers) == 1 && letter != "" {
+		if m, ok := family(letter + itoa(numbers[0]) + "tog"); ok {
+			if listed, known := words[m.name]; known {
+				m = listed
+			}
+			s.Operation, s.Name, s.takes, s.leaves = m.op, m.name, m.takes, m.leaves
+			return nil, true
+		}
+	}
+	p.ask(ReasonUnread, at.to(p.last()), "together are two stitches or more, the same number in all sizes")
+	return nil, false
+}
+
+// qualified reads "tbl" and the manner of slipping.
+func (p *parser) qualified(s *Step) bool {
+	for {
+		from := p.peek().span
+		switch {
+		case p.accept("tbl"), p.acceptAll("through", "back", "loop"), p.acceptAll("through", "back", "loops"),
+			p.acceptAll("through", "the", "back", "loop"), p.acceptAll("through", "the", "back", "loops"):
+			if !p.twisted(s, from) {
+				return false
+			}
+		case s.Name == "work" && (p.acceptAll("in", "patt") || p.acceptAll("in", "pat") || p.acceptAll("in", "pattern") ||
+			p.acceptAll("in", "established", "pattern") || p.acceptAll("in", "rib") || p.acceptAll("as", "established") ||
+			p.acceptAll("as", "est") || p.acceptAll("as", "set")):
+		case s.Operation == stitch.Slip:
+			manner, ok := p.manner(s.Manner)
+			if !ok {
+				return true
+			}
+			s.Manner = manner
+		case s.Operation == stitch.BindOff && (p.accept("kwise", "pwise", "knitwise", "purlwise") || p.acceptAll("in", "patt") || p.acceptAll("in", "pattern")):
+		default:
+			return true
+		}
+	}
+}
+
+// twisted makes a step one through the back loop.
+func (p *parser) twisted(s *Step, at span) bool {
+	switch s.Operation {
+	case stitch.KnitTbl, stitch.PurlTbl:
+		return true
+	case stitch.Knit:
+		s.Operation = stitch.KnitTbl
+		return true
+	case stitch.Purl:
+		s.Operation = stitch.PurlTbl
+		return true
+	}
+	name := s.Name
+	if s.Operation != 0 {
+		name = s.Operation.Abbr()
+	}
+	for _, m := range otherWork {
+		if m.name == name+" tbl" {
+			s.Operation, s.Name = 0, m.name
+			return true
+		}
+	}
+	if m, ok := family(name + " tbl"); ok {
+		s.Operation, s.Name = 0, m.name
+		return true
+	}
+	p.ask(ReasonUnread, at, "this cannot be worked through the back loop")
+	return false
+}
+
+// slipParts are the two things that can be said of a slip.
+var slipParts = [slipMannerEnd]struct{ wise, yarn string }{
+	SlipMannerKwise:     {"kwise", ""},
+	SlipMannerPwise:     {"pwise", ""},
+	SlipMannerWyif:      {"", "wyif"},
+	SlipMannerWyib:      {"", "wyib"},
+	SlipMannerKwiseWyif: {"kwise", "wyif"},
+	SlipMannerKwiseWyib: {"kwise", "wyib"},
+	SlipMannerPwiseWyif: {"pwise", "wyif"},
+	SlipMannerPwiseWyib: {"pwise", "wyib"},
+}
+
+// manner reads one word on how a stitch is slipped and adds it to what is known.
+// What was said before is not said again.
+func (p *parser) manner(known SlipManner) (SlipManner, bool) {
+	parts := slipParts[known]
+	switch {
+	case parts.wise == "" && (p.accept("kwise", "knitwise") || p.acceptAll("as", "if", "to", "knit")):
+		parts.wise = "kwise"
+	case parts.wise == "" && (p.accept("pwise", "purlwise") || p.acceptAll("as", "if", "to", "purl")):
+		parts.wise = "pwise"
+	case parts.yarn == "" && (p.accept("wyif") || p.acceptAll("with", "yarn", "in", "front")):
+		parts.yarn = "wyif"
+	case parts.yarn == "" && (p.accept("wyib") || p.acceptAll("with", "yarn", "in", "back")):
+		parts.yarn = "wyib"
+	default:
+		return known, false
+	}
+	for m, both := range slipParts {
+		if both == parts {
+			return SlipManner(m), true
+		}
+	}
+	return known, false
+}
+
+// asTheyAre reads "the knit sts and purl the purl sts" and the like: every
+// stitch to the end of the row is worked as one.
+func (p *parser) asTheyAre() bool {
+	if !p.peek().is("the") && !(p.peek().is("sts", "stitches", "all") && p.ahead(1).is("as", "sts", "stitches") && (p.ahead(1).is("as") || p.ahead(2).is("as"))) {
+		return false
+	}
+	for {
+		t := p.peek()
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ";", ",", "(", "[", "-") {
+			return true
+		}
+		p.next++
+	}
+}
