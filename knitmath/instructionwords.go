@@ -4,19 +4,17 @@ import "strconv"
 
 // Summary is the answer in one or two sentences.
 func (o CheckedInstructions) Summary() string {
-	text := ""
+	text := "Checked: "
+	if o.SizeCount > 1 {
+		text = "Checked in " + strconv.Itoa(o.SizeCount) + " sizes: "
+	}
 	switch {
 	case o.mistakes == 0 && o.questions == 0:
-		text = "Every row fits and every count agrees"
+		return text + "every row fits and every count agrees."
 	case o.questions == 0:
-		text = countOf(o.mistakes, "mistakes") + " found"
-	default:
-		text = countOf(o.mistakes, "mistakes") + " and " + countOf(o.questions, "open questions") + " found"
+		return text + countOf(o.mistakes, "mistakes") + "."
 	}
-	if o.SizeCount > 1 {
-		text += ", in " + strconv.Itoa(o.SizeCount) + " sizes"
-	}
-	return text + "."
+	return text + countOf(o.mistakes, "mistakes") + " and " + countOf(o.questions, "open questions") + "."
 }
 
 // Sources says where the reading and the counting come from.

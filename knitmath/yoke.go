@@ -180,6 +180,9 @@ func (c *checks) yoke(in CircularYokeInput) yoke {
 	}
 	c.ownSteps(in)
 	enum(c, "", "order", in.Order, SpacingOrderMirrored)
+	if in.Order == SpacingOrderUnspecified {
+		y.order = SpacingOrderInterleaved // grouped would draw one side of the round in more than the other
+	}
 	enum(c, "", "display_unit", in.DisplayUnit, DisplayUnitIn)
 	c.yokeBands(in)
 	c.backRaise(in.BackRaise)

@@ -215,14 +215,14 @@ func TestYokeBandsByHand(t *testing.T) {
 		"Round 2: [k134, m1l] twice (270 stitches).",
 		"Rounds 3-17: band 1 on 270 stitches, 45 repeats of 6.",
 		"Rounds 18-34: knit.",
-		"Round 35: [k2, k2tog] 60 times, [k1, k2tog] 10 times (200 stitches).",
+		"Round 35: [[k2, k2tog] 3 times, k1, k2tog, [k2, k2tog] 3 times] 10 times (200 stitches).",
 		"Round 36: knit.",
 		"Rounds 37-47: band 2 on 200 stitches, 25 repeats of 8.",
 		"Rounds 48-52: knit.",
-		"Round 53: [k2, k2tog] 5 times, [k1, k2tog] 60 times (135 stitches).",
+		"Round 53: [[k1, k2tog] 6 times, k2, k2tog, [k1, k2tog] 6 times] 5 times (135 stitches).",
 		"Rounds 54-60: band 3 on 135 stitches, 27 repeats of 5.",
 		"Rounds 61-69: knit.",
-		"Round 70: [k1, k2tog] 25 times, [k2tog] 30 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
+		"Round 70: [k2tog, [k1, k2tog, k2tog] 5 times] 5 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
 	}
 	if !slices.Equal(out.Directions, wantDirections) {
 		t.Errorf("%q, want %q", out.Directions, wantDirections)

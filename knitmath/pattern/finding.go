@@ -46,7 +46,6 @@ const (
 	ReasonUnread    = "NOT_READ"             // words that make no sense where they stand
 	ReasonAmbiguous = "AMBIGUOUS"            // the count depends on what is meant
 	ReasonOpenRows  = "ROWS_OPEN"            // repeats left open that change the count
-	ReasonNoCastOn  = "CAST_ON_UNKNOWN"      // no stitches on the needle to begin with
 	ReasonNoMirror  = "NO_MIRROR"            // a step that has no mirror image
 	// Readings.
 	ReasonReading     = "READING_TAKEN" // one of several readings

@@ -515,7 +515,9 @@ type PlanCircularYokeRequest struct {
 	DecreaseRoundCount *int32 `protobuf:"varint,10,opt,name=decrease_round_count,json=decreaseRoundCount,proto3,oneof" json:"decrease_round_count,omitempty"`
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
-	// The order of unequal gaps within a decrease round. Default grouped.
+	// The order of unequal gaps within a decrease round. Default interleaved: where
+	// every second or third stitch goes, grouped gaps would draw one side of the
+	// round in more than the other.
 	Order SpacingOrder `protobuf:"varint,12,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
