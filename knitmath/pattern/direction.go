@@ -9,6 +9,9 @@ func (p *parser) directionAhead() lineKind {
 	if t.kind != tokenWord {
 		return lineRow
 	}
+	if p.headingAhead() {
+		return linePassed
+	}
 	switch t.text {
 	case "rep", "repeat":
 		if second.is("the", "these", "those", "this", "last", "both", "prev", "previous") || second.row() {

@@ -18,7 +18,7 @@
 // Case matters nowhere. Lines are counted from 1, columns from 1 in characters.
 //
 //	piece  = line { ( newline | "." ) line }
-//	line   = [ label ":" ] row [ claim ] | direction [ claim ]
+//	line   = [ label ":" ] row [ claim ] | direction [ claim ] | heading [ ":" ]
 //	label  = ( "row" | "rnd" | "round" )s numbers [ "(RS)" | "(WS)" ] [ "and all WS rows" ]
 //	       | up to four words and "row" or "rnd", as in "next row" or "set-up row (WS)"
 //	row    = item { ( "," | ";" | "." | "and" | "then" ) item }
@@ -32,6 +32,10 @@
 //	claim  = "(96, 104, 112 sts)" | "- 96 (104, 112) sts" | "(2 sts dec)"
 //	direction = "Rep Rows 3 and 4" times | "Work even until ..." | "Work 10 rows even"
 //	       | "Knit 4 rows" | "CO 96 sts" | "BO 4 sts at beg of next 2 rows" | "Join in the rnd"
+//
+// A heading is a line of words of which none belongs to the notation, two at
+// least or with a colon at its end: "Feather and fan". It is passed over, with a
+// remark.
 //
 // A line break ends a row, but not within brackets or after a comma. Brackets
 // with nothing but numbers in them, after a number or where one is due, are the
