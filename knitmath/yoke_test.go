@@ -20,8 +20,9 @@ func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 	m := castOn(t, out.JoinCount, true)
 	next, last, before := 0, 0, out.JoinCount
 	inBand := checkBands(t, in, out)
-	st := in.Gauge.Stitches / or(in.Gauge.OverCm, 10)
-	rw := in.Gauge.Rows / or(in.Gauge.OverCm, 10)
+	// Gauges are read to a millionth of a stitch.
+	st := math.Round(in.Gauge.Stitches*1e6) / 1e6 / or(in.Gauge.OverCm, 10)
+	rw := math.Round(in.Gauge.Rows*1e6) / 1e6 / or(in.Gauge.OverCm, 10)
 	raised := 0
 	for round := 1; round <= out.RoundCount; round++ {
 		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
