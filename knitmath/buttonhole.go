@@ -44,6 +44,7 @@ type ButtonholesInput struct {
 	HoleRow         *int
 	HoleRows        ShapingRows
 	DisplayUnit     DisplayUnit
+	WithOutline     bool
 }
 
 // A Buttonhole is one hole of a band.
@@ -74,6 +75,8 @@ type Buttonholes struct {
 	Rows            []BandRow
 	Directions      []string
 	Notices         []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	b    band
 	unit DisplayUnit
@@ -106,7 +109,14 @@ func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
 	if err := c.err(); err != nil {
 		return Buttonholes{}, err
 	}
-	return b.plan(in), nil
+	out := b.plan(in)
+	out.Notices = append(out.Notices, Notice{"SMALL_PARTS", "",
+		"buttons are small parts: on things for babies and small children sew them on so that they hold a strong pull, " +
+			"or use another closing, and follow the rules of the place where they are worn or sold"})
+	if in.WithOutline {
+		out.Outline = b.outline(out)
+	}
+	return out, nil
 }
 
 // band is a checked question.

@@ -238,14 +238,14 @@ func TestButtonholesByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(out.Notices) != 1 || out.Notices[0].Reason != "NOT_MIRRORED" {
+	if len(out.Notices) != 2 || out.Notices[0].Reason != "NOT_MIRRORED" {
 		t.Errorf("notices %v", out.Notices)
 	}
 	in.LastCount = &five
 	if out, err = PlanButtonholes(in); err != nil {
 		t.Fatal(err)
 	}
-	if !reflect.DeepEqual(out.GapCounts, []int{12, 12, 11, 11, 12, 12}) || len(out.Notices) != 0 {
+	if !reflect.DeepEqual(out.GapCounts, []int{12, 12, 11, 11, 12, 12}) || len(out.Notices) != 1 || out.Notices[0].Reason != "SMALL_PARTS" {
 		t.Errorf("gaps %v, notices %v", out.GapCounts, out.Notices)
 	}
 	// Of 7 rows, 2*4 - 7 = 1: row 4 leaves three before and two after.
@@ -271,7 +271,7 @@ func TestButtonholesByHand(t *testing.T) {
 	if out, err = PlanButtonholes(in); err != nil {
 		t.Fatal(err)
 	}
-	if out.FirstCount != 4 || out.LastCount != 4 || out.HoleStitchCount != 3 || len(out.Notices) != 2 {
+	if out.FirstCount != 4 || out.LastCount != 4 || out.HoleStitchCount != 3 || len(out.Notices) != 3 {
 		t.Errorf("%d, %d, %d, %v", out.FirstCount, out.LastCount, out.HoleStitchCount, out.Notices)
 	}
 	// 132 rows in four even gaps: 34, 32, 32, 34.

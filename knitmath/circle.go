@@ -17,6 +17,7 @@ type CircleInput struct {
 	TurnMethod    TurnMethod
 	Order         ShortRowOrder
 	DisplayUnit   DisplayUnit
+	WithOutline   bool
 }
 
 // A CircleWedge is one kind of wedge in a circle.
@@ -49,6 +50,8 @@ type Circle struct {
 	OuterRadiusCm    float64
 	InnerRadiusCm    float64
 	Notices          []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	unit    DisplayUnit
 	degrees float64
@@ -93,6 +96,9 @@ func PlanCircleOfWedges(in CircleInput) (Circle, error) {
 	}
 	out := q.plan()
 	out.unit = in.DisplayUnit
+	if in.WithOutline {
+		out.Outline = out.outline()
+	}
 	return out, nil
 }
 

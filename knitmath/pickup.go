@@ -36,6 +36,7 @@ type PickUpInput struct {
 	LargestNumber *int
 	Order         PickUpOrder
 	DisplayUnit   DisplayUnit
+	WithOutline   bool
 }
 
 // A PickUpRatio is a ratio as a knitter says it.
@@ -59,6 +60,8 @@ type PickUp struct {
 	GreatestDepartureStitches float64
 	Directions                []string
 	Notices                   []Notice
+	// Outline is nil unless asked for.
+	Outline *Outline
 
 	unit DisplayUnit
 }
@@ -108,6 +111,9 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	out.SkippedCount = max(0, out.RowCount-out.Stitches.Count)
 	out.DoubledCount = max(0, out.Stitches.Count-out.RowCount)
 	out.Directions = out.directions()
+	if in.WithOutline {
+		out.Outline = out.outline(rw)
+	}
 	return out, nil
 }
 

@@ -26,6 +26,7 @@ func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) knitmath.CircleInput {
 		TurnMethod:    knitmath.TurnMethod(req.TurnMethod),
 		Order:         knitmath.ShortRowOrder(req.Order),
 		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		WithOutline:   req.WithOutline,
 	}
 }
 
@@ -47,6 +48,7 @@ func circleOut(out knitmath.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 		Summary:          out.Summary(),
 		Notices:          each(out.Notices, noticeOut),
 		Sources:          each(out.Sources(), sourceOut),
+		Outline:          message(out.Outline, outlineOut),
 	}
 }
 

@@ -38,6 +38,7 @@ func pickUpIn(req *knitmathv1.PlanPickUpRequest) knitmath.PickUpInput {
 		LargestNumber: optional(req.LargestNumber, countIn),
 		Order:         knitmath.PickUpOrder(req.Order),
 		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		WithOutline:   req.WithOutline,
 	}
 }
 
@@ -54,6 +55,7 @@ func pickUpOut(out knitmath.PickUp) *knitmathv1.PlanPickUpResponse {
 		Summary:                   out.Summary(),
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
+		Outline:                   message(out.Outline, outlineOut),
 	}
 }
 
@@ -83,6 +85,7 @@ func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) knitmath.ButtonholesI
 		HoleRow:         optional(req.HoleRow, countIn),
 		HoleRows:        knitmath.ShapingRows(req.HoleRows),
 		DisplayUnit:     knitmath.DisplayUnit(req.DisplayUnit),
+		WithOutline:     req.WithOutline,
 	}
 }
 
@@ -100,6 +103,7 @@ func buttonholesOut(out knitmath.Buttonholes) *knitmathv1.PlanButtonholesRespons
 		Summary:         out.Summary(),
 		Notices:         each(out.Notices, noticeOut),
 		Sources:         each(out.Sources(), sourceOut),
+		Outline:         message(out.Outline, outlineOut),
 	}
 }
 

@@ -156,7 +156,9 @@ type PlanPickUpRequest struct {
 	// How the rows skipped, or worked twice, are spread. Default interleaved.
 	Order PickUpOrder `protobuf:"varint,7,opt,name=order,proto3,enum=knitmath.v1.PickUpOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether the answer brings an outline. Default no.
+	WithOutline   bool `protobuf:"varint,9,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -245,6 +247,13 @@ func (x *PlanPickUpRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanPickUpRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // A ratio as a knitter says it: "3 stitches for every 4 rows".
@@ -358,7 +367,10 @@ type PlanPickUpResponse struct {
 	// Remarks: a count exactly half-way.
 	Notices []*Notice `protobuf:"bytes,10,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
+	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
+	// in it where a stitch is picked up, in cm. At most 20,002 points.
+	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -470,6 +482,13 @@ func (x *PlanPickUpResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanPickUpResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 // Asks for the buttonholes of a band. Distances run along the band, in stitches
 // or in rows as its direction says. A hole is bound off in one row and cast on
 // again in the next, so that along the rows it takes two.
@@ -517,7 +536,9 @@ type PlanButtonholesRequest struct {
 	// inward. Along the stitches: must be left out.
 	HoleRows ShapingRows `protobuf:"varint,13,opt,name=hole_rows,json=holeRows,proto3,enum=knitmath.v1.ShapingRows" json:"hole_rows,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,14,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,14,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether the answer brings an outline. Default no.
+	WithOutline   bool `protobuf:"varint,15,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -648,6 +669,13 @@ func (x *PlanButtonholesRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanButtonholesRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // One buttonhole.
@@ -825,9 +853,14 @@ type PlanButtonholesResponse struct {
 	Summary string `protobuf:"bytes,10,opt,name=summary,proto3" json:"summary,omitempty"`
 	// Remarks: gaps that cannot read the same from both ends; a hole moved to a
 	// right-side row.
+	// Always the trade's caution that buttons are small parts (SMALL_PARTS).
 	Notices []*Notice `protobuf:"bytes,11,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,12,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,12,rep,name=sources,proto3" json:"sources,omitempty"`
+	// When asked for: the band, and each hole as a stroke at the row that binds it
+	// off. x runs as the stitches are counted, from where right-side rows begin; in
+	// cm, or in stitches and rows without gauge. At most 205 points.
+	Outline       *Outline `protobuf:"bytes,13,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -946,11 +979,18 @@ func (x *PlanButtonholesResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanButtonholesResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_edge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\"\xd0\x03\n" +
+	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\"\xf8\x03\n" +
 	"\x11PlanPickUpRequest\x12%\n" +
 	"\trow_count\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\browCount\x88\x01\x01\x12%\n" +
 	"\tlength_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\blengthCm\x88\x01\x01\x12-\n" +
@@ -960,7 +1000,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\x04rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\x04rule\x12/\n" +
 	"\x0elargest_number\x18\x06 \x01(\x05B\x03\xe0A\x01H\x02R\rlargestNumber\x88\x01\x01\x123\n" +
 	"\x05order\x18\a \x01(\x0e2\x18.knitmath.v1.PickUpOrderB\x03\xe0A\x01R\x05order\x12@\n" +
-	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\f\n" +
+	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\t \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
 	"\n" +
 	"_row_countB\f\n" +
 	"\n" +
@@ -971,7 +1012,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\trow_count\x18\x02 \x01(\x05R\browCount\x12\x12\n" +
 	"\x04text\x18\x03 \x01(\tR\x04text\x12#\n" +
 	"\rerror_percent\x18\x04 \x01(\x01R\ferrorPercent\x12%\n" +
-	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xf5\x03\n" +
+	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xa5\x04\n" +
 	"\x12PlanPickUpResponse\x12\x1b\n" +
 	"\trow_count\x18\x01 \x01(\x05R\browCount\x124\n" +
 	"\bstitches\x18\x02 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12.\n" +
@@ -986,7 +1027,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\asummary\x18\t \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\n" +
 	" \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\v \x03(\v2\x13.knitmath.v1.SourceR\asources\"\xf3\x05\n" +
+	"\asources\x18\v \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\x9b\x06\n" +
 	"\x16PlanButtonholesRequest\x12=\n" +
 	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB\x03\xe0A\x01R\tdirection\x12&\n" +
 	"\fstitch_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\vstitchCount\x12 \n" +
@@ -1005,7 +1047,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\x05gauge\x18\v \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12#\n" +
 	"\bhole_row\x18\f \x01(\x05B\x03\xe0A\x01H\x06R\aholeRow\x88\x01\x01\x12:\n" +
 	"\thole_rows\x18\r \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\bholeRows\x12@\n" +
-	"\fdisplay_unit\x18\x0e \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x14\n" +
+	"\fdisplay_unit\x18\x0e \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\x0f \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x14\n" +
 	"\x12_hole_stitch_countB\n" +
 	"\n" +
 	"\b_hole_cmB\x0e\n" +
@@ -1030,7 +1073,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\xd5\x03\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\x85\x04\n" +
 	"\x17PlanButtonholesResponse\x12!\n" +
 	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1b\n" +
 	"\trow_count\x18\x02 \x01(\x05R\browCount\x12*\n" +
@@ -1049,7 +1092,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\asummary\x18\n" +
 	" \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\v \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\f \x03(\v2\x13.knitmath.v1.SourceR\asources*f\n" +
+	"\asources\x18\f \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*f\n" +
 	"\vPickUpOrder\x12\x1d\n" +
 	"\x19PICK_UP_ORDER_UNSPECIFIED\x10\x00\x12\x1d\n" +
 	"\x19PICK_UP_ORDER_INTERLEAVED\x10\x01\x12\x19\n" +
@@ -1094,8 +1138,9 @@ var file_knitmath_v1_edge_proto_goTypes = []any{
 	(*Instruction)(nil),             // 13: knitmath.v1.Instruction
 	(*Notice)(nil),                  // 14: knitmath.v1.Notice
 	(*Source)(nil),                  // 15: knitmath.v1.Source
-	(ShapingRows)(0),                // 16: knitmath.v1.ShapingRows
-	(Side)(0),                       // 17: knitmath.v1.Side
+	(*Outline)(nil),                 // 16: knitmath.v1.Outline
+	(ShapingRows)(0),                // 17: knitmath.v1.ShapingRows
+	(Side)(0),                       // 18: knitmath.v1.Side
 }
 var file_knitmath_v1_edge_proto_depIdxs = []int32{
 	9,  // 0: knitmath.v1.PlanPickUpRequest.gauge:type_name -> knitmath.v1.Gauge
@@ -1108,25 +1153,27 @@ var file_knitmath_v1_edge_proto_depIdxs = []int32{
 	13, // 7: knitmath.v1.PlanPickUpResponse.instruction:type_name -> knitmath.v1.Instruction
 	14, // 8: knitmath.v1.PlanPickUpResponse.notices:type_name -> knitmath.v1.Notice
 	15, // 9: knitmath.v1.PlanPickUpResponse.sources:type_name -> knitmath.v1.Source
-	1,  // 10: knitmath.v1.PlanButtonholesRequest.direction:type_name -> knitmath.v1.BandDirection
-	9,  // 11: knitmath.v1.PlanButtonholesRequest.gauge:type_name -> knitmath.v1.Gauge
-	16, // 12: knitmath.v1.PlanButtonholesRequest.hole_rows:type_name -> knitmath.v1.ShapingRows
-	11, // 13: knitmath.v1.PlanButtonholesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	17, // 14: knitmath.v1.BandRow.side:type_name -> knitmath.v1.Side
-	13, // 15: knitmath.v1.BandRow.instruction:type_name -> knitmath.v1.Instruction
-	6,  // 16: knitmath.v1.PlanButtonholesResponse.holes:type_name -> knitmath.v1.Buttonhole
-	7,  // 17: knitmath.v1.PlanButtonholesResponse.rows:type_name -> knitmath.v1.BandRow
-	14, // 18: knitmath.v1.PlanButtonholesResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 19: knitmath.v1.PlanButtonholesResponse.sources:type_name -> knitmath.v1.Source
-	2,  // 20: knitmath.v1.EdgeService.PlanPickUp:input_type -> knitmath.v1.PlanPickUpRequest
-	5,  // 21: knitmath.v1.EdgeService.PlanButtonholes:input_type -> knitmath.v1.PlanButtonholesRequest
-	4,  // 22: knitmath.v1.EdgeService.PlanPickUp:output_type -> knitmath.v1.PlanPickUpResponse
-	8,  // 23: knitmath.v1.EdgeService.PlanButtonholes:output_type -> knitmath.v1.PlanButtonholesResponse
-	22, // [22:24] is the sub-list for method output_type
-	20, // [20:22] is the sub-list for method input_type
-	20, // [20:20] is the sub-list for extension type_name
-	20, // [20:20] is the sub-list for extension extendee
-	0,  // [0:20] is the sub-list for field type_name
+	16, // 10: knitmath.v1.PlanPickUpResponse.outline:type_name -> knitmath.v1.Outline
+	1,  // 11: knitmath.v1.PlanButtonholesRequest.direction:type_name -> knitmath.v1.BandDirection
+	9,  // 12: knitmath.v1.PlanButtonholesRequest.gauge:type_name -> knitmath.v1.Gauge
+	17, // 13: knitmath.v1.PlanButtonholesRequest.hole_rows:type_name -> knitmath.v1.ShapingRows
+	11, // 14: knitmath.v1.PlanButtonholesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	18, // 15: knitmath.v1.BandRow.side:type_name -> knitmath.v1.Side
+	13, // 16: knitmath.v1.BandRow.instruction:type_name -> knitmath.v1.Instruction
+	6,  // 17: knitmath.v1.PlanButtonholesResponse.holes:type_name -> knitmath.v1.Buttonhole
+	7,  // 18: knitmath.v1.PlanButtonholesResponse.rows:type_name -> knitmath.v1.BandRow
+	14, // 19: knitmath.v1.PlanButtonholesResponse.notices:type_name -> knitmath.v1.Notice
+	15, // 20: knitmath.v1.PlanButtonholesResponse.sources:type_name -> knitmath.v1.Source
+	16, // 21: knitmath.v1.PlanButtonholesResponse.outline:type_name -> knitmath.v1.Outline
+	2,  // 22: knitmath.v1.EdgeService.PlanPickUp:input_type -> knitmath.v1.PlanPickUpRequest
+	5,  // 23: knitmath.v1.EdgeService.PlanButtonholes:input_type -> knitmath.v1.PlanButtonholesRequest
+	4,  // 24: knitmath.v1.EdgeService.PlanPickUp:output_type -> knitmath.v1.PlanPickUpResponse
+	8,  // 25: knitmath.v1.EdgeService.PlanButtonholes:output_type -> knitmath.v1.PlanButtonholesResponse
+	24, // [24:26] is the sub-list for method output_type
+	22, // [22:24] is the sub-list for method input_type
+	22, // [22:22] is the sub-list for extension type_name
+	22, // [22:22] is the sub-list for extension extendee
+	0,  // [0:22] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_edge_proto_init() }
@@ -1137,6 +1184,7 @@ func file_knitmath_v1_edge_proto_init() {
 	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_instruction_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
 	file_knitmath_v1_edge_proto_msgTypes[0].OneofWrappers = []any{}

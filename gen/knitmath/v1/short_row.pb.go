@@ -840,7 +840,9 @@ type PlanCircleOfWedgesRequest struct {
 	// Longest or shortest row first. Default longest.
 	Order ShortRowOrder `protobuf:"varint,8,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether the answer brings an outline. Default no.
+	WithOutline   bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -936,6 +938,13 @@ func (x *PlanCircleOfWedgesRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanCircleOfWedgesRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 // One kind of wedge in the circle; a circle has at most four.
@@ -1101,7 +1110,12 @@ type PlanCircleOfWedgesResponse struct {
 	// Remarks: a hole at the centre.
 	Notices []*Notice `protobuf:"bytes,15,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,16,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,16,rep,name=sources,proto3" json:"sources,omitempty"`
+	// When asked for: the disc or ring lying flat, its centre at 0, 0, in cm: outer
+	// and inner edge from 3 o'clock counterclockwise, a point at least every 3
+	// degrees, and the lines along which wedges meet. More than a full turn overlaps
+	// itself. At most 682 points.
+	Outline       *Outline `protobuf:"bytes,17,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1248,6 +1262,13 @@ func (x *PlanCircleOfWedgesResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanCircleOfWedgesResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
@@ -1312,7 +1333,7 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees\"\xc5\x04\n" +
+	"\x13_rise_angle_degrees\"\xed\x04\n" +
 	"\x19PlanCircleOfWedgesRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12+\n" +
 	"\fstitch_count\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\vstitchCount\x88\x01\x01\x120\n" +
@@ -1324,7 +1345,9 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\vturn_method\x18\a \x01(\x0e2\x17.knitmath.v1.TurnMethodB\x03\xe0A\x01R\n" +
 	"turnMethod\x125\n" +
 	"\x05order\x18\b \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12@\n" +
-	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x0f\n" +
+	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
+	"\fwith_outline\x18\n" +
+	" \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
 	"\r_stitch_countB\x12\n" +
 	"\x10_outer_radius_cmB\x12\n" +
 	"\x10_inner_radius_cmB\x0e\n" +
@@ -1339,7 +1362,7 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x0eCircleWedgeRun\x12\x1f\n" +
 	"\vwedge_index\x18\x01 \x01(\x05R\n" +
 	"wedgeIndex\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb5\x05\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xe5\x05\n" +
 	"\x1aPlanCircleOfWedgesResponse\x12!\n" +
 	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1f\n" +
 	"\vwedge_count\x18\x02 \x01(\x05R\n" +
@@ -1358,7 +1381,8 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x0finner_radius_cm\x18\r \x01(\x01R\rinnerRadiusCm\x12\x18\n" +
 	"\asummary\x18\x0e \x01(\tR\asummary\x12-\n" +
 	"\anotices\x18\x0f \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x10 \x03(\v2\x13.knitmath.v1.SourceR\asources*s\n" +
+	"\asources\x18\x10 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\aoutline\x18\x11 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*s\n" +
 	"\aTallEnd\x12\x18\n" +
 	"\x14TALL_END_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eTALL_END_RIGHT\x10\x01\x12\x11\n" +
@@ -1447,15 +1471,16 @@ var file_knitmath_v1_short_row_proto_depIdxs = []int32{
 	11, // 22: knitmath.v1.PlanCircleOfWedgesResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
 	18, // 23: knitmath.v1.PlanCircleOfWedgesResponse.notices:type_name -> knitmath.v1.Notice
 	19, // 24: knitmath.v1.PlanCircleOfWedgesResponse.sources:type_name -> knitmath.v1.Source
-	4,  // 25: knitmath.v1.ShortRowService.PlanWedge:input_type -> knitmath.v1.PlanWedgeRequest
-	9,  // 26: knitmath.v1.ShortRowService.PlanCircleOfWedges:input_type -> knitmath.v1.PlanCircleOfWedgesRequest
-	8,  // 27: knitmath.v1.ShortRowService.PlanWedge:output_type -> knitmath.v1.PlanWedgeResponse
-	12, // 28: knitmath.v1.ShortRowService.PlanCircleOfWedges:output_type -> knitmath.v1.PlanCircleOfWedgesResponse
-	27, // [27:29] is the sub-list for method output_type
-	25, // [25:27] is the sub-list for method input_type
-	25, // [25:25] is the sub-list for extension type_name
-	25, // [25:25] is the sub-list for extension extendee
-	0,  // [0:25] is the sub-list for field type_name
+	20, // 25: knitmath.v1.PlanCircleOfWedgesResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 26: knitmath.v1.ShortRowService.PlanWedge:input_type -> knitmath.v1.PlanWedgeRequest
+	9,  // 27: knitmath.v1.ShortRowService.PlanCircleOfWedges:input_type -> knitmath.v1.PlanCircleOfWedgesRequest
+	8,  // 28: knitmath.v1.ShortRowService.PlanWedge:output_type -> knitmath.v1.PlanWedgeResponse
+	12, // 29: knitmath.v1.ShortRowService.PlanCircleOfWedges:output_type -> knitmath.v1.PlanCircleOfWedgesResponse
+	28, // [28:30] is the sub-list for method output_type
+	26, // [26:28] is the sub-list for method input_type
+	26, // [26:26] is the sub-list for extension type_name
+	26, // [26:26] is the sub-list for extension extendee
+	0,  // [0:26] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_short_row_proto_init() }

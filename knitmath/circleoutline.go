@@ -1,0 +1,42 @@
+package knitmath
+
+import "math"
+
+// arcStep is the most degrees from one point of an arc to the next: the stroke
+// between them then leaves the circle by less than 0.04 % of the radius.
+const arcStep = 3.0
+
+// outline draws the disc or ring as it lies flat, its centre at 0, 0: both edges,
+// from the right (3 o'clock) counterclockwise, and the lines along which wedges
+// meet. A wedge takes as much of the turn as of the rows of the outer edge.
+func (o Circle) outline() *Outline {
+	arcs := ceilQuotient(o.degrees, arcStep)
+	outer, inner := make([]OutlinePoint, arcs+1), make([]OutlinePoint, arcs+1)
+	for i := range outer {
+		turn := o.degrees * float64(i) / float64(arcs)
+		outer[i], inner[i] = onCircle(o.OuterRadiusCm, turn), onCircle(o.InnerRadiusCm, turn)
+	}
+	lines := []OutlineLine{{"outer edge", outer}, {"inner edge", inner}}
+	rows := 0
+	for _, run := range o.Sequence {
+		w := o.Wedges[run.WedgeIndex]
+		for range run.Times {
+			turn := o.degrees * float64(rows) / float64(o.OuterRowCount)
+			lines = append(lines, OutlineLine{"beginning of a wedge",
+				[]OutlinePoint{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
+			rows += 2*w.PairCount + w.FullRowCount
+		}
+	}
+	out := &Outline{
+		X:     OutlineAxis{Measure: "from the centre, to the right", Unit: OutlineUnitCm},
+		Y:     OutlineAxis{Measure: "from the centre, upward", Unit: OutlineUnitCm},
+		Lines: lines,
+	}
+	return out.framed()
+}
+
+// onCircle is the point of a circle at so many degrees from 3 o'clock.
+func onCircle(radius, degrees float64) OutlinePoint {
+	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	return OutlinePoint{radius * cos, radius * sin}
+}
