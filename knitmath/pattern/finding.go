@@ -157,3 +157,16 @@ func shorten(text string, most int) string {
 func joined(text string) string {
 	return strings.Join(strings.Fields(strings.ToValidUTF8(text, "\uFFFD")), " ")
 }
+
+// asBroken is a text with its line breaks kept, each of its lines joined: what
+// could not be read must not become readable by being written on one line.
+func asBroken(text string) string {
+	lines := strings.FieldsFunc(text, func(c rune) bool { return c == '\n' || c == '\r' })
+	kept := lines[:0]
+	for _, l := range lines {
+		if l = joined(l); l != "" {
+			kept = append(kept, l)
+		}
+	}
+	return strings.Join(kept, "\n")
+}

@@ -133,7 +133,11 @@ func (p *parser) line() Line {
 	line.info.at = from.to(p.last())
 	line.info.ownLine = int(from.line)
 	if line.info.kind != lineRow {
-		line.Direction = joined(p.found.source[from.start:max(from.start, line.info.at.end)])
+		said := p.found.source[from.start:max(from.start, line.info.at.end)]
+		line.Direction = joined(said)
+		if line.info.kind == lineUnread {
+			line.Direction = asBroken(said)
+		}
 		line.Steps = nil
 	}
 	return line
