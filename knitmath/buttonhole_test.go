@@ -410,7 +410,7 @@ func FuzzPlanButtonholes(f *testing.F) {
 	f.Add(int32(2), 9, 150, 5, 3, 4, 4, 0, int32(2), 20.0)
 	f.Fuzz(func(t *testing.T, direction int32, stitches, rows, holes, width, first, last, row int, which int32, gauge float64) {
 		in := ButtonholesInput{Direction: BandDirection(direction), StitchCount: stitches % 500, RowCount: rows % 500, HoleCount: holes,
-			HoleStitchCount: &width, HoleRows: ShapingRows(which)}
+			HoleStitchCount: &width, HoleRows: ShapingRows(which), WithOutline: true}
 		if first != 0 {
 			in.FirstCount = &first
 		}

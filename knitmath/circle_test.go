@@ -160,7 +160,7 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 	f.Fuzz(func(t *testing.T, stitches, rows float64, width int, inner float64, wedges int, turn float64, method, order int32) {
 		width %= 100
 		in := CircleInput{Gauge: &Gauge{Stitches: stitches, Rows: rows}, StitchCount: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
-			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: ShortRowOrder(order)}
+			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: ShortRowOrder(order), WithOutline: true}
 		out, err := PlanCircleOfWedges(in)
 		if err != nil {
 			if len(reasons(err)) == 0 {
@@ -168,11 +168,7 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 			}
 			return
 		}
-		for _, x := range []float64{out.ClosureRows, out.ClosureDegrees, out.InnerClosureRows, out.InnerRadiusCm, out.OuterRadiusCm} {
-			if math.IsNaN(x) || math.IsInf(x, 0) {
-				t.Fatalf("%v is not finite", x)
-			}
-		}
+		checkFinite(t, out)
 		if math.Abs(out.ClosureRows) > 1+1e-6*out.WantedOuterRows {
 			t.Fatalf("closes within %v rows", out.ClosureRows)
 		}

@@ -6,9 +6,15 @@ import "math"
 // between them then leaves the circle by less than 0.04 % of the radius.
 const arcStep = 3.0
 
+// fullTurn is the degrees of a whole circle.
+const fullTurn = 360.0
+
 // outline draws the disc or ring as it lies flat, its centre at 0, 0: both edges,
-// from the right (3 o'clock) counterclockwise, and the lines along which wedges
-// meet. A wedge takes as much of the turn as of the rows of the outer edge.
+// from the right (3 o'clock) counterclockwise, the way it grows seen from the
+// right side; and the lines along which wedges meet. A wedge takes as much of the
+// turn as of the rows of the outer edge, so that the closure error is spread over
+// all of them. Where the turn is not a full one the end of the last wedge lies
+// elsewhere than the beginning of the first, and is drawn too.
 func (o Circle) outline() *Outline {
 	arcs := ceilQuotient(o.degrees, arcStep)
 	outer, inner := make([]OutlinePoint, arcs+1), make([]OutlinePoint, arcs+1)
@@ -17,15 +23,19 @@ func (o Circle) outline() *Outline {
 		outer[i], inner[i] = onCircle(o.OuterRadiusCm, turn), onCircle(o.InnerRadiusCm, turn)
 	}
 	lines := []OutlineLine{{"outer edge", outer}, {"inner edge", inner}}
+	across := func(name string, turn float64) {
+		lines = append(lines, OutlineLine{name, []OutlinePoint{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
+	}
 	rows := 0
 	for _, run := range o.Sequence {
 		w := o.Wedges[run.WedgeIndex]
 		for range run.Times {
-			turn := o.degrees * float64(rows) / float64(o.OuterRowCount)
-			lines = append(lines, OutlineLine{"beginning of a wedge",
-				[]OutlinePoint{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
+			across("beginning of a wedge", o.degrees*float64(rows)/float64(o.OuterRowCount))
 			rows += 2*w.PairCount + w.FullRowCount
 		}
+	}
+	if o.degrees != fullTurn {
+		across("end of the last wedge", o.degrees)
 	}
 	out := &Outline{
 		X:     OutlineAxis{Measure: "from the centre, to the right", Unit: OutlineUnitCm},

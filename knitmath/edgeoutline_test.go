@@ -3,32 +3,195 @@ package knitmath
 import (
 	"math"
 	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
 )
 
-// Places along an edge rise, lie within it, are as many as the stitches, and
-// stray from an even spread by no more than the answer says.
-func TestPickUpOutline(t *testing.T) {
-	for rows := 1; rows <= 90; rows++ {
-		out, err := PlanPickUp(PickUpInput{RowCount: &rows, Gauge: &Gauge{Stitches: 22, Rows: 30}, WithOutline: true})
-		if err != nil {
-			continue
-		}
-		edge, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
-		length := float64(rows) / 3
-		if math.Abs(edge[1].X-length) > 1e-9 || len(places) != out.Stitches.Count {
-			t.Fatalf("%d rows: edge to %v, %d places for %d stitches", rows, edge[1].X, len(places), out.Stitches.Count)
-		}
-		for i, p := range places {
-			if i > 0 && p.X <= places[i-1].X || p.X <= 0 || p.X >= length {
-				t.Fatalf("%d rows: place %d at %v", rows, i, p.X)
+// Along every short edge, with rows skipped and with rows that take two, the
+// places are those where the row, written out, picks stitches up: the middle of a
+// row, or a third and two thirds of it. At the end of every row they are as far
+// from an even spread as the answer says, and no further.
+func TestPickUpOutlineIsWorked(t *testing.T) {
+	planned := 0
+	for rows := 1; rows <= 60; rows++ {
+		for _, band := range []float64{6, 14, 22, 29, 30, 31, 38, 47, 60} {
+			for order := PickUpOrderInterleaved; order <= PickUpOrderGrouped; order++ {
+				out, err := PlanPickUp(PickUpInput{RowCount: &rows, Gauge: &Gauge{Stitches: 22, Rows: 30},
+					BandGauge: &Gauge{Stitches: band, Rows: 40}, Order: order, WithOutline: true})
+				if err != nil {
+					continue // no stitch at all, or more than two a row
+				}
+				planned++
+				checkPlaces(t, rows, out)
 			}
 		}
+	}
+	if planned < 800 {
+		t.Errorf("planned %d: the sweep has shrunk", planned)
+	}
+}
+
+// checkPlaces compares places with what the machine picks up, at 3 rows to the cm.
+func checkPlaces(t *testing.T, rows int, out PickUp) {
+	t.Helper()
+	checkFrame(t, out.Outline)
+	edge, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
+	if len(edge) != 2 || edge[0] != (OutlinePoint{}) || math.Abs(edge[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
+		t.Fatalf("%d rows: edge %v, %d places for %d stitches", rows, edge, len(places), out.Stitches.Count)
+	}
+	next, worst := 0, 0.0
+	for row, took := range pickUpWorked(t, out.Instruction.Row, rows, out.Stitches.Count) {
+		for i := range took {
+			want := (float64(row) + float64(i+1)/float64(took+1)) / 3
+			if p := places[next]; math.Abs(p.X-want) > 1e-9 || p.Y != 1 {
+				t.Fatalf("%d rows: place %d at %v, worked at %v", rows, next, p, want)
+			}
+			next++
+		}
+		so := 0
+		for _, p := range places {
+			if p.X < float64(row+1)/3 {
+				so++
+			}
+		}
+		worst = max(worst, math.Abs(float64(so)-float64(len(places)*(row+1))/float64(rows)))
+	}
+	near(t, "departure of the places", worst, out.GreatestDepartureStitches, 1e-9)
+}
+
+// Worked by hand: 5 rows at 10 to 10 cm with 3 stitches to pick up skip two rows,
+// 1 and 3 counted from 0, and pick up in the middle of the others: 0.5, 2.5 and
+// 4.5 cm. 3 rows with 4 stitches take two in the middle row: 0.5, 4/3, 5/3, 2.5.
+func TestPickUpOutlineByHand(t *testing.T) {
+	for _, c := range []struct {
+		rows int
+		band float64
+		want []float64
+	}{
+		{5, 6, []float64{0.5, 2.5, 4.5}},
+		{3, 13, []float64{0.5, 4.0 / 3, 5.0 / 3, 2.5}},
+	} {
+		out, err := PlanPickUp(PickUpInput{RowCount: &c.rows, Gauge: &Gauge{Stitches: 10, Rows: 10},
+			BandGauge: &Gauge{Stitches: c.band, Rows: 10}, WithOutline: true})
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := out.Outline.Lines[1].Points
+		if len(got) != len(c.want) {
+			t.Fatalf("%d rows: %v, want %v", c.rows, got, c.want)
+		}
+		for i := range got {
+			near(t, "place", got[i].X, c.want[i], 1e-12)
+		}
+	}
+}
+
+// Small bands of both kinds are knit: in the row after a stroke's the stitches
+// under it, and no others, are newly cast on. At a gauge the same drawing is in
+// cm.
+func TestButtonholesOutlineIsKnit(t *testing.T) {
+	planned := 0
+	for direction := BandDirectionAlongStitches; direction <= BandDirectionAlongRows; direction++ {
+		for length := 6; length <= 24; length++ {
+			for holes := 2; holes <= 4; holes++ {
+				for width := 1; width <= 3; width++ {
+					for first := 1; first <= 3; first++ {
+						in := ButtonholesInput{Direction: direction, StitchCount: length, RowCount: 3 + length%6, HoleCount: holes,
+							HoleStitchCount: &width, FirstCount: &first, WithOutline: true}
+						if direction == BandDirectionAlongRows {
+							in.StitchCount, in.RowCount, in.HoleRows = width+2+length%2, length, ShapingRows(1+length%2)
+						}
+						out, err := PlanButtonholes(in)
+						if err != nil {
+							continue
+						}
+						planned++
+						checkStrokes(t, in, out)
+						in.Gauge = &Gauge{Stitches: 22, Rows: 30}
+						sized, err := PlanButtonholes(in)
+						if err != nil {
+							t.Fatal(err)
+						}
+						checkFrame(t, sized.Outline)
+						for i, l := range sized.Outline.Lines {
+							for j, p := range l.Points {
+								want := out.Outline.Lines[i].Points[j]
+								if math.Abs(p.X*2.2-want.X) > 1e-9 || math.Abs(p.Y*3-want.Y) > 1e-9 {
+									t.Fatalf("%s: %v in cm, %v in stitches and rows", describeBand(in), p, want)
+								}
+							}
+						}
+					}
+				}
+			}
+		}
+	}
+	if planned < 300 {
+		t.Errorf("planned %d: the sweep has shrunk", planned)
+	}
+}
+
+// checkStrokes works the band and looks under the strokes.
+func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
+	t.Helper()
+	checkFrame(t, out.Outline)
+	lines := out.Outline.Lines
+	if len(lines) != 1+in.HoleCount || out.Outline.X.Unit != OutlineUnitStitches || out.Outline.Y.Unit != OutlineUnitRows {
+		t.Fatalf("%s: %+v", describeBand(in), out.Outline)
+	}
+	checkCorners(t, lines[0])
+	if out.Outline.X.Greatest != float64(in.StitchCount) || out.Outline.Y.Greatest != float64(in.RowCount) {
+		t.Fatalf("%s: frame %+v %+v", describeBand(in), out.Outline.X, out.Outline.Y)
+	}
+	m := castOn(t, in.StitchCount, false)
+	if in.Direction != BandDirectionAlongRows {
+		m = stitch.NewMachine(stitch.Flat)
+		if err := m.LoadEdge(in.StitchCount); err != nil {
+			t.Fatal(err)
+		}
+		if err := m.Work(stitch.RowOf(stitch.ToEnd(stitch.PickUp))); err != nil {
+			t.Fatal(err)
+		}
+	}
+	next, seen := 0, 0
+	for row := 1; row <= in.RowCount; row++ {
+		work := plainRow(m)
+		if next < len(out.Rows) && out.Rows[next].RowNumber == row {
+			work = out.Rows[next].Instruction.Row
+			next++
+		}
+		if err := m.Work(work); err != nil {
+			t.Fatal(err)
+		}
+		open := map[int]bool{}
+		for _, l := range lines[1:] {
+			if a, b := l.Points[0], l.Points[1]; a.Y == float64(row-1) && b.Y == a.Y {
+				for i := range in.StitchCount {
+					if middle := float64(i) + 0.5; a.X < middle && middle < b.X {
+						open[i] = true
+						seen++
+					}
+				}
+			}
+		}
+		heights := m.Heights() // from where right-side rows begin
+		if len(open) == 0 {
+			continue // nothing is cast on, unless a hole goes unseen: counted below
+		}
+		for i, h := range heights {
+			if (h == 0) != open[i] {
+				t.Fatalf("%s: after row %d heights %v, strokes over %v", describeBand(in), row, heights, open)
+			}
+		}
+	}
+	if seen != in.HoleCount*out.HoleStitchCount {
+		t.Fatalf("%s: the strokes lie over %d stitches", describeBand(in), seen)
 	}
 }
 
 // Holes lie in the band where their stitches are: 8 to 10 of 60 at row 4, at 22
 // stitches and 30 rows to 10 cm, from 7/2.2 to 10/2.2 cm, 4/3 cm up.
-func TestButtonholesOutline(t *testing.T) {
+func TestButtonholesOutlineByHand(t *testing.T) {
 	three, seven, four := 3, 7, 4
 	in := ButtonholesInput{StitchCount: 60, RowCount: 9, HoleCount: 4, HoleStitchCount: &three, FirstCount: &seven,
 		HoleRow: &four, Gauge: &Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
@@ -36,64 +199,37 @@ func TestButtonholesOutline(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(out.Outline.Lines) != 5 || out.Outline.X.Unit != OutlineUnitCm {
+	if len(out.Outline.Lines) != 5 || out.Outline.X.Unit != OutlineUnitCm || out.Outline.Y.Unit != OutlineUnitCm {
 		t.Fatalf("%+v", out.Outline)
 	}
 	hole := out.Outline.Lines[1].Points
-	if math.Abs(hole[0].X-7/2.2) > 1e-9 || math.Abs(hole[1].X-10/2.2) > 1e-9 || math.Abs(hole[0].Y-4.0/3) > 1e-9 {
-		t.Errorf("first hole %+v", hole)
-	}
-	if frame := out.Outline.X; math.Abs(frame.Greatest-60/2.2) > 1e-9 || frame.Least != 0 {
-		t.Errorf("frame %+v", frame)
-	}
-	in.Gauge = nil
-	if out, err = PlanButtonholes(in); err != nil || out.Outline.X.Greatest != 60 || out.Outline.Lines[1].Points[0] != (OutlinePoint{7, 4}) {
-		t.Errorf("without gauge: %+v, %v", out.Outline, err)
+	near(t, "first hole from", hole[0].X, 7/2.2, 1e-9)
+	near(t, "first hole to", hole[1].X, 10/2.2, 1e-9)
+	near(t, "first hole up", hole[0].Y, 4.0/3, 1e-9)
+	near(t, "frame", out.Outline.X.Greatest, 60/2.2, 1e-9)
+	in.WithOutline = false
+	if out, err = PlanButtonholes(in); err != nil || out.Outline != nil {
+		t.Errorf("an outline not asked for: %+v, %v", out.Outline, err)
 	}
 }
 
-// The drawing of a circle encloses pi (R^2 - r^2) times the part of the turn, by
-// the shoelace formula, to within what 3 degree strokes lose (0.05 %); wedges
-// meet where the rows before them end.
-func TestCircleOutline(t *testing.T) {
-	for _, degrees := range []float64{90, 270, 360} {
-		width, inner, wedges := 40, 5.0, 7
-		in := CircleInput{Gauge: &Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
-			TurnDegrees: &degrees, WithOutline: true}
-		out, err := PlanCircleOfWedges(in)
-		if err != nil {
-			t.Fatal(err)
+func BenchmarkPickUpOutline(b *testing.B) {
+	rows := 174
+	in := PickUpInput{RowCount: &rows, Gauge: &Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
+	for b.Loop() {
+		if _, err := PlanPickUp(in); err != nil {
+			b.Fatal(err)
 		}
-		ring := append([]OutlinePoint(nil), out.Outline.Lines[0].Points...)
-		back := out.Outline.Lines[1].Points
-		for i := range back {
-			ring = append(ring, back[len(back)-1-i])
-		}
-		area := 0.0
-		for i, p := range ring {
-			q := ring[(i+1)%len(ring)]
-			area += (p.X*q.Y - q.X*p.Y) / 2
-		}
-		want := math.Pi * (out.OuterRadiusCm*out.OuterRadiusCm - out.InnerRadiusCm*out.InnerRadiusCm) * degrees / 360
-		if math.Abs(area-want) > 0.0005*want {
-			t.Errorf("%v degrees: area %v, want %v", degrees, area, want)
-		}
-		if len(out.Outline.Lines) != 2+wedges {
-			t.Fatalf("%d lines", len(out.Outline.Lines))
-		}
-		rows := 0
-		line := 2
-		for _, run := range out.Sequence {
-			for range run.Times {
-				p := out.Outline.Lines[line].Points[1]
-				angle := math.Mod(math.Atan2(p.Y, p.X)*180/math.Pi+360, 360)
-				if at := degrees * float64(rows) / float64(out.OuterRowCount); math.Abs(angle-at) > 1e-9 {
-					t.Errorf("wedge %d begins at %v degrees, want %v", line-1, angle, at)
-				}
-				w := out.Wedges[run.WedgeIndex]
-				rows += 2*w.PairCount + w.FullRowCount
-				line++
-			}
+	}
+}
+
+func BenchmarkButtonholesOutline(b *testing.B) {
+	three, four := 3, 4
+	in := ButtonholesInput{StitchCount: 128, RowCount: 9, HoleCount: 9, HoleStitchCount: &three, FirstCount: &four,
+		Gauge: &Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
+	for b.Loop() {
+		if _, err := PlanButtonholes(in); err != nil {
+			b.Fatal(err)
 		}
 	}
 }

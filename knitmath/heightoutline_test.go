@@ -2,6 +2,7 @@ package knitmath
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"gonum.org/v1/gonum/integrate"
@@ -168,6 +169,78 @@ func TestYokeOutlineIsKnit(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Yokes with a raise are knit to the neck. The highest stitch, up the centre of the
+// back, stands after every round at the height of the back's line, which there has
+// the circumference of the needle; the front's line ends lower by the rise.
+func TestYokeOutlineWithRaiseIsKnit(t *testing.T) {
+	planned := 0
+	for body := 100; body <= 340; body += 40 {
+		for place := RaisePlaceBeforeBands; place <= RaisePlaceAfterBands; place++ {
+			for rise := 2; rise <= 10; rise += 4 {
+				for bands := range 2 {
+					in := CircularYokeInput{Gauge: &Gauge{Stitches: 22, Rows: 30}, BodyCount: body,
+						BackRaise: &BackRaise{Place: place, RiseRows: &rise}, WithOutline: true}
+					if bands > 0 {
+						in.NeckToleranceCount = new(2)
+						in.Bands = []YokeBand{{body / 25, 6, new(3)}}
+					}
+					out, err := PlanCircularYoke(in)
+					if err != nil {
+						t.Fatalf("body %d, place %d, %d bands: %v", body, place, bands, err)
+					}
+					planned++
+					checkRaisedLine(t, in, out)
+				}
+			}
+		}
+	}
+	if planned != 84 {
+		t.Errorf("planned %d yokes", planned)
+	}
+}
+
+func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
+	t.Helper()
+	checkFrame(t, out.Outline)
+	if len(out.Outline.Lines) != 2 {
+		t.Fatalf("lines %+v", out.Outline.Lines)
+	}
+	front, back := out.Outline.Lines[0], out.Outline.Lines[1]
+	checkCorners(t, front)
+	checkCorners(t, back)
+	top := func(l OutlineLine) float64 { return l.Points[len(l.Points)-1].Y }
+	near(t, "front", top(front), out.DepthCm, 1e-9)
+	near(t, "back", top(back), out.DepthCm+out.BackRaise.RiseCm, 1e-9)
+
+	m := castOn(t, out.JoinCount, true)
+	next := 0
+	for round := 1; round <= out.RoundCount; round++ {
+		rows := []stitch.Row{stitch.RowOf(stitch.ToEnd(stitch.Knit))}
+		switch {
+		case round == out.BackRaise.FirstRoundNumber:
+			rows = nil
+			for _, r := range out.BackRaise.Rows {
+				rows = append(rows, r.Instruction.Row)
+			}
+			round++ // the two rounds that it takes
+		case next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round:
+			rows[0] = out.DecreaseRounds[next].Instruction.Row
+			next++
+		}
+		for _, row := range rows {
+			if err := m.Work(row); err != nil {
+				t.Fatalf("body %d, round %d: %v", in.BodyCount, round, err)
+			}
+		}
+		cm := float64(m.StitchCount()) / 2.2
+		near(t, "circumference in front", front.at(t, float64(round)/3), cm, 1e-9)
+		near(t, "circumference at the back", back.at(t, float64(slices.Max(m.Heights()))/3), cm, 1e-9)
+	}
+	if got := float64(slices.Max(m.Heights())) / 3; math.Abs(got-top(back)) > 1e-9 {
+		t.Fatalf("the back is %v cm high, drawn to %v", got, top(back))
 	}
 }
 

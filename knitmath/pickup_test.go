@@ -231,7 +231,7 @@ func FuzzPlanPickUp(f *testing.F) {
 	f.Add(0, 42.5, 20.0, 28.0, 24.0, 1, 0, 20, int32(2))
 	f.Fuzz(func(t *testing.T, rows int, cm, st, rw, band float64, multiple, remainder, largest int, order int32) {
 		in := PickUpInput{Gauge: &Gauge{Stitches: st, Rows: rw}, Rule: &CountRule{Multiple: &multiple, Remainder: &remainder},
-			LargestNumber: &largest, Order: PickUpOrder(order)}
+			LargestNumber: &largest, Order: PickUpOrder(order), WithOutline: true}
 		if rows != 0 {
 			in.RowCount = &rows
 		}

@@ -369,7 +369,9 @@ type PlanPickUpResponse struct {
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
 	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
-	// in it where a stitch is picked up, in cm. At most 20,002 points.
+	// in it where a stitch is picked up, in cm: the middle of its row, or one third
+	// and two thirds of a row that takes two. x runs as the stitches are picked up,
+	// the right side facing. At most 10,002 points.
 	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

@@ -1111,10 +1111,12 @@ type PlanCircleOfWedgesResponse struct {
 	Notices []*Notice `protobuf:"bytes,15,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,16,rep,name=sources,proto3" json:"sources,omitempty"`
-	// When asked for: the disc or ring lying flat, its centre at 0, 0, in cm: outer
-	// and inner edge from 3 o'clock counterclockwise, a point at least every 3
-	// degrees, and the lines along which wedges meet. More than a full turn overlaps
-	// itself. At most 682 points.
+	// When asked for: the disc or ring lying flat, right side up, its centre at 0,
+	// 0, in cm: outer and inner edge, of outer_radius_cm and inner_radius_cm, from 3
+	// o'clock counterclockwise as it is knit, a point at least every 3 degrees; and
+	// from one to the other the beginning of each wedge, and the end of the last one
+	// unless turn_degrees is 360. A wedge takes as much of the turn as of the rows
+	// of the outer edge. More than a full turn overlaps itself. At most 684 points.
 	Outline       *Outline `protobuf:"bytes,17,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

@@ -1072,8 +1072,11 @@ type PlanCircularYokeResponse struct {
 	BackRaise *BackRaisePlan `protobuf:"bytes,17,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
 	// Circumference against depth, both in cm; absent unless asked for. It is a
 	// curve and not a shape: x is the circumference, y the depth from the join up.
-	// One line, at most 402 points; a round that changes the count slants from the
-	// circumference below it to its own. The short rows of a raise are not in it.
+	// A round that changes the count slants from the circumference below it to its
+	// own. Line "circumference" is the front's, at most 402 points; with a raise
+	// there is a second one, "circumference, up the centre of the back", with as
+	// many points, in which the rounds from first_round_number on lie higher by the
+	// rise obtained.
 	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
