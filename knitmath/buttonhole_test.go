@@ -320,7 +320,7 @@ func TestButtonholesRefusals(t *testing.T) {
 	zero, one, three, odd, many := 0, 1, 3, 5, 101
 	big, tooBig := 10_000, 10_001
 	nan, cm, tiny := math.NaN(), 2.0, 0.1
-	gauge := &Gauge{Stitches: 20, Rows: 30}
+	standard := &Gauge{Stitches: 20, Rows: 30}
 	base := func(change func(*ButtonholesInput)) ButtonholesInput {
 		in := ButtonholesInput{StitchCount: 100, RowCount: 7, HoleCount: 7, HoleStitchCount: &three, FirstCount: &three}
 		change(&in)
@@ -337,16 +337,16 @@ func TestButtonholesRefusals(t *testing.T) {
 		}, []string{"stitch_count OUT_OF_RANGE", "row_count OUT_OF_RANGE", "hole_count OUT_OF_RANGE", "hole_stitch_count OUT_OF_RANGE",
 			"first_count OUT_OF_RANGE", "last_count OUT_OF_RANGE", "hole_row OUT_OF_RANGE"}},
 		"both": {func(in *ButtonholesInput) {
-			in.HoleCm, in.FirstCm, in.LastCount, in.LastCm, in.Gauge = &cm, &cm, &three, &cm, gauge
+			in.HoleCm, in.FirstCm, in.LastCount, in.LastCm, in.Gauge = &cm, &cm, &three, &cm, standard
 		}, []string{"hole_stitch_count CONTRADICTORY", "hole_cm CONTRADICTORY", "first_count CONTRADICTORY", "first_cm CONTRADICTORY",
 			"last_count CONTRADICTORY", "last_cm CONTRADICTORY"}},
 		"not finite": {func(in *ButtonholesInput) {
-			in.HoleStitchCount, in.FirstCount, in.HoleCm, in.FirstCm, in.LastCm, in.Gauge = nil, nil, &nan, &nan, &nan, gauge
+			in.HoleStitchCount, in.FirstCount, in.HoleCm, in.FirstCm, in.LastCm, in.Gauge = nil, nil, &nan, &nan, &nan, standard
 		}, []string{"hole_cm NOT_FINITE", "first_cm NOT_FINITE", "last_cm NOT_FINITE"}},
 		"no gauge":     {func(in *ButtonholesInput) { in.LastCm = &cm }, []string{"gauge REQUIRED"}},
 		"bad gauge":    {func(in *ButtonholesInput) { in.Gauge = &Gauge{Stitches: -1, Rows: 1} }, []string{"gauge.stitches OUT_OF_RANGE"}},
 		"too many":     {func(in *ButtonholesInput) { in.HoleCount = 30 }, []string{"stitch_count INFEASIBLE", "hole_count INFEASIBLE", "hole_stitch_count INFEASIBLE", "first_count INFEASIBLE"}},
-		"no hole":      {func(in *ButtonholesInput) { in.HoleStitchCount, in.HoleCm, in.Gauge = nil, &tiny, gauge }, []string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"no hole":      {func(in *ButtonholesInput) { in.HoleStitchCount, in.HoleCm, in.Gauge = nil, &tiny, standard }, []string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
 		"one, twice":   {func(in *ButtonholesInput) { in.HoleCount, in.LastCount = 1, &three }, []string{"stitch_count INFEASIBLE", "hole_count INFEASIBLE", "hole_stitch_count INFEASIBLE", "first_count INFEASIBLE", "last_count INFEASIBLE"}},
 		"wrong side":   {func(in *ButtonholesInput) { in.HoleRow = &odd }, []string{"hole_row INFEASIBLE"}},
 		"row too late": {func(in *ButtonholesInput) { in.HoleRow = &big }, []string{"row_count INFEASIBLE", "hole_row INFEASIBLE"}},
@@ -408,7 +408,7 @@ func TestButtonholeRemediesFit(t *testing.T) {
 func FuzzPlanButtonholes(f *testing.F) {
 	f.Add(int32(1), 100, 7, 7, 3, 4, 0, 0, int32(0), 0.0)
 	f.Add(int32(2), 9, 150, 5, 3, 4, 4, 0, int32(2), 20.0)
-	f.Fuzz(func(t *testing.T, direction int32, stitches, rows, holes, width, first, last, row int, which int32, gauge float64) {
+	f.Fuzz(func(t *testing.T, direction int32, stitches, rows, holes, width, first, last, row int, which int32, standard float64) {
 		in := ButtonholesInput{Direction: BandDirection(direction), StitchCount: stitches % 500, RowCount: rows % 500, HoleCount: holes,
 			HoleStitchCount: &width, HoleRows: ShapingRows(which), WithOutline: true}
 		if first != 0 {
@@ -420,8 +420,8 @@ func FuzzPlanButtonholes(f *testing.F) {
 		if row != 0 {
 			in.HoleRow = &row
 		}
-		if gauge != 0 {
-			in.Gauge = &Gauge{Stitches: gauge, Rows: gauge}
+		if standard != 0 {
+			in.Gauge = &Gauge{Stitches: standard, Rows: standard}
 		}
 		out, err := PlanButtonholes(in)
 		if err != nil {

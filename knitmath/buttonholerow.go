@@ -76,7 +76,7 @@ func (b band) bandRow(row int, op stitch.Op, before, after int) BandRow {
 		steps = appendTimes(steps, r.Times, []stitch.Step{hole, stitch.Do(plain, r.StitchCount)})
 	}
 	steps = append(steps, hole, stitch.Do(plain, last))
-	return BandRow{row, side, Instruction{stitch.RowOf(steps...), before, after}}
+	return BandRow{row, side, Instruction{Row: stitch.RowOf(steps...), StartCount: before, EndCount: after}}
 }
 
 // directions writes the band as a pattern would.
@@ -99,7 +99,7 @@ func (o Buttonholes) directions() []string {
 	for i := 0; i < len(o.Rows); i += holeRows {
 		if side := o.Rows[i].Side; !said[side] {
 			said[side] = true
-			d = append(d, "Hole ("+sideWord(side)+"): "+o.Rows[i].Instruction.Row.Text()+"; next row "+
+			d = append(d, "Hole ("+side.String()+"): "+o.Rows[i].Instruction.Row.Text()+"; next row "+
 				o.Rows[i+1].Instruction.Row.Text()+".")
 		}
 	}
@@ -107,7 +107,7 @@ func (o Buttonholes) directions() []string {
 	for i, h := range o.Holes {
 		numbers[i] = strconv.Itoa(h.BindOffRow)
 		if len(said) > 1 {
-			numbers[i] += " (" + sideWord(o.Rows[holeRows*i].Side) + ")"
+			numbers[i] += " (" + o.Rows[holeRows*i].Side.String() + ")"
 		}
 	}
 	noun := "row "
@@ -118,16 +118,9 @@ func (o Buttonholes) directions() []string {
 		strconv.Itoa(o.RowCount)+".")
 }
 
-func sideWord(s Side) string {
-	if s == SideWrong {
-		return "WS"
-	}
-	return "RS"
-}
-
 // direction is "Row 4 (RS): k5, bo 3, k12.".
 func (r BandRow) direction() string {
-	return "Row " + strconv.Itoa(r.RowNumber) + " (" + sideWord(r.Side) + "): " + r.Instruction.Row.Text() + "."
+	return "Row " + strconv.Itoa(r.RowNumber) + " (" + r.Side.String() + "): " + r.Instruction.Row.Text() + "."
 }
 
 // Summary says the answer in words.

@@ -99,7 +99,7 @@ func FuzzComputeCastOn(f *testing.F) {
 	f.Add(1000.0, 1000.0, 0.1, 1000.0, 200.0, 1000.0, 1000, 10000, 1000, int32(3), uint8(0xbf))
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0.0, 0.0, 0.0, 0, 0, 0, int32(9), uint8(0x7f))
 	f.Add(1e-6, 1e-6, 100.0, 0.1, -90.0, 0.1, 1, 0, 0, int32(2), uint8(0xbf))
-	f.Fuzz(func(t *testing.T, st, rw, over, width, ease, height float64, multiple, remainder, edge int, rounding int32, given uint8) {
+	f.Fuzz(func(t *testing.T, st, rw, over, width, ease, height float64, multiple, remainder, border int, rounding int32, given uint8) {
 		in := CastOnInput{Gauge: &Gauge{Stitches: st, Rows: rw}}
 		if given&1 != 0 {
 			in.Gauge.OverCm = &over
@@ -116,7 +116,7 @@ func FuzzComputeCastOn(f *testing.F) {
 		if given&8 != 0 {
 			in.HeightCm = &height
 		}
-		r := &CountRule{Multiple: &multiple, Remainder: &remainder, EdgeCount: &edge, Rounding: Rounding(rounding)}
+		r := &CountRule{Multiple: &multiple, Remainder: &remainder, EdgeCount: &border, Rounding: Rounding(rounding)}
 		if given&16 != 0 {
 			in.StitchRule = r
 		}

@@ -132,7 +132,7 @@ func TestCircleByHand(t *testing.T) {
 }
 
 func TestCircleRefusals(t *testing.T) {
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	one, two, thirty, many := 1, 2, 30, MaxWedges+1
 	radius, minus, nan, wide, tiny := 12.0, -1.0, math.NaN(), 40.0, 0.3
 	for name, c := range map[string]struct {
@@ -140,12 +140,12 @@ func TestCircleRefusals(t *testing.T) {
 		want []string
 	}{
 		"empty":  {CircleInput{}, []string{"gauge REQUIRED", "stitch_count REQUIRED", "outer_radius_cm REQUIRED"}},
-		"both":   {CircleInput{Gauge: gauge, StitchCount: &thirty, OuterRadiusCm: &radius}, []string{"stitch_count CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
-		"ranges": {CircleInput{Gauge: gauge, StitchCount: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan}, []string{"stitch_count OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
-		"inside": {CircleInput{Gauge: gauge, OuterRadiusCm: &radius, InnerRadiusCm: &wide}, []string{"outer_radius_cm INFEASIBLE", "inner_radius_cm INFEASIBLE"}},
-		"steep":  {CircleInput{Gauge: gauge, StitchCount: &thirty, WedgeCount: &two}, []string{"wedge_count INFEASIBLE", "stitch_count INFEASIBLE"}},
+		"both":   {CircleInput{Gauge: standard, StitchCount: &thirty, OuterRadiusCm: &radius}, []string{"stitch_count CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
+		"ranges": {CircleInput{Gauge: standard, StitchCount: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan}, []string{"stitch_count OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
+		"inside": {CircleInput{Gauge: standard, OuterRadiusCm: &radius, InnerRadiusCm: &wide}, []string{"outer_radius_cm INFEASIBLE", "inner_radius_cm INFEASIBLE"}},
+		"steep":  {CircleInput{Gauge: standard, StitchCount: &thirty, WedgeCount: &two}, []string{"wedge_count INFEASIBLE", "stitch_count INFEASIBLE"}},
 		"small":  {CircleInput{Gauge: &Gauge{Stitches: 100, Rows: 10}, OuterRadiusCm: &tiny, WedgeCount: &thirty}, []string{"wedge_count INFEASIBLE", "outer_radius_cm INFEASIBLE"}},
-		"enums":  {CircleInput{Gauge: gauge, StitchCount: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3}, []string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"enums":  {CircleInput{Gauge: standard, StitchCount: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3}, []string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircleOfWedges(c.in)

@@ -51,24 +51,24 @@ func checkDisc(t *testing.T, in CircleInput, out Circle) {
 	arc := func(radius float64) float64 { // an integral of the constant radius over the turn
 		return quad.Fixed(func(float64) float64 { return radius }, 0, degrees*math.Pi/180, 5, nil, 0)
 	}
-	for _, edge := range []struct {
+	for _, border := range []struct {
 		points []OutlinePoint
 		radius float64
 	}{{outer, out.OuterRadiusCm}, {inner, out.InnerRadiusCm}} {
 		length := 0.0
-		for i, p := range edge.points {
-			if math.Abs(math.Hypot(p.X, p.Y)-edge.radius) > 1e-9 {
-				t.Fatalf("%v degrees: %v is not on the circle of %v", degrees, p, edge.radius)
+		for i, p := range border.points {
+			if math.Abs(math.Hypot(p.X, p.Y)-border.radius) > 1e-9 {
+				t.Fatalf("%v degrees: %v is not on the circle of %v", degrees, p, border.radius)
 			}
 			if i > 0 {
-				q := edge.points[i-1]
+				q := border.points[i-1]
 				length += math.Hypot(p.X-q.X, p.Y-q.Y)
 				if angle := math.Atan2(q.X*p.Y-p.X*q.Y, q.X*p.X+q.Y*p.Y) * 180 / math.Pi; angle <= 0 || angle > 3+1e-9 {
 					t.Fatalf("%v degrees: a step of %v", degrees, angle)
 				}
 			}
 		}
-		if want := arc(edge.radius); length > want || length < want*(1-0.00012) {
+		if want := arc(border.radius); length > want || length < want*(1-0.00012) {
 			t.Errorf("%v degrees: an edge of %v, want %v", degrees, length, want)
 		}
 	}

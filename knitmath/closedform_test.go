@@ -88,8 +88,8 @@ func TestCircleArcLength(t *testing.T) {
 			return math.Hypot(-out.OuterRadiusCm*math.Sin(a), out.OuterRadiusCm*math.Cos(a))
 		}
 		arc := quad.Fixed(speed, 0, degrees*math.Pi/180, 20, nil, 0)
-		if edge := float64(out.OuterRowCount) / 3; math.Abs(edge-arc) > 1.0/3+1e-9 {
-			t.Errorf("%v degrees: an edge of %v cm, want %v to within a row", degrees, edge, arc)
+		if border := float64(out.OuterRowCount) / 3; math.Abs(border-arc) > 1.0/3+1e-9 {
+			t.Errorf("%v degrees: an edge of %v cm, want %v to within a row", degrees, border, arc)
 		}
 	}
 }

@@ -35,9 +35,9 @@ func TestPickUpOutlineIsWorked(t *testing.T) {
 func checkPlaces(t *testing.T, rows int, out PickUp) {
 	t.Helper()
 	checkFrame(t, out.Outline)
-	edge, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
-	if len(edge) != 2 || edge[0] != (OutlinePoint{}) || math.Abs(edge[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
-		t.Fatalf("%d rows: edge %v, %d places for %d stitches", rows, edge, len(places), out.Stitches.Count)
+	border, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
+	if len(border) != 2 || border[0] != (OutlinePoint{}) || math.Abs(border[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
+		t.Fatalf("%d rows: edge %v, %d places for %d stitches", rows, border, len(places), out.Stitches.Count)
 	}
 	next, worst := 0, 0.0
 	for row, took := range pickUpWorked(t, out.Instruction.Row, rows, out.Stitches.Count) {

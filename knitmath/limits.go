@@ -10,7 +10,7 @@ const (
 	// counted along their length.
 	MaxStitches = stitch.MaxStitches
 	// MaxRows is the most rows in a piece, by the same measure.
-	MaxRows = 10_000
+	MaxRows = stitch.MaxRows
 	// MaxWedgeRows is the greatest rise of a wedge, in rows: each pair of rows
 	// comes back written out, so the limit is tighter.
 	MaxWedgeRows = 2_000

@@ -193,12 +193,12 @@ func TestEvenSpacingOutline(t *testing.T) {
 		for _, op := range []stitch.Op{stitch.K2tog, stitch.CDD, stitch.M1L, stitch.KFB} {
 			for k := 1; k <= start; k++ {
 				for variant := range 2 * 3 * 2 {
-					edge := variant % 2
+					border := variant % 2
 					in := EvenSpacingInput{StartCount: start, EndCount: start + k*op.Net(), Operation: op,
-						Order: SpacingOrder(1 + variant/2%3), EdgeCount: &edge, WithOutline: true}
+						Order: SpacingOrder(1 + variant/2%3), EdgeCount: &border, WithOutline: true}
 					if variant/6 == 1 {
 						in.Construction = ConstructionRound
-						edge = 0
+						border = 0
 					}
 					out, err := PlanEvenSpacing(in)
 					if err != nil {

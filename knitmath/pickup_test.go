@@ -174,24 +174,24 @@ func TestPickUpGroupsByHand(t *testing.T) {
 func TestPickUpRefusals(t *testing.T) {
 	ten, zero, many, one, tooMany := 10, 0, MaxRows+1, 1, 21
 	nan, cm, tiny, thousand := math.NaN(), 20.0, 0.1, 1000.0
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	for name, c := range map[string]struct {
 		in   PickUpInput
 		want []string
 	}{
 		"empty":      {PickUpInput{}, []string{"row_count REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
-		"twice":      {PickUpInput{RowCount: &ten, LengthCm: &cm, Gauge: gauge}, []string{"row_count CONTRADICTORY", "length_cm CONTRADICTORY"}},
-		"no rows":    {PickUpInput{RowCount: &zero, Gauge: gauge}, []string{"row_count OUT_OF_RANGE"}},
-		"many rows":  {PickUpInput{RowCount: &many, Gauge: gauge}, []string{"row_count OUT_OF_RANGE"}},
-		"nan":        {PickUpInput{LengthCm: &nan, Gauge: gauge}, []string{"length_cm NOT_FINITE"}},
+		"twice":      {PickUpInput{RowCount: &ten, LengthCm: &cm, Gauge: standard}, []string{"row_count CONTRADICTORY", "length_cm CONTRADICTORY"}},
+		"no rows":    {PickUpInput{RowCount: &zero, Gauge: standard}, []string{"row_count OUT_OF_RANGE"}},
+		"many rows":  {PickUpInput{RowCount: &many, Gauge: standard}, []string{"row_count OUT_OF_RANGE"}},
+		"nan":        {PickUpInput{LengthCm: &nan, Gauge: standard}, []string{"length_cm NOT_FINITE"}},
 		"no row":     {PickUpInput{LengthCm: &tiny, Gauge: &Gauge{Stitches: 5, Rows: 5}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
 		"long":       {PickUpInput{LengthCm: &thousand, Gauge: &Gauge{Stitches: 5, Rows: 500}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
 		"bad gauges": {PickUpInput{RowCount: &ten, Gauge: &Gauge{}, BandGauge: &Gauge{Stitches: -1, Rows: 1}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
-		"rule":       {PickUpInput{RowCount: &ten, Gauge: gauge, Rule: &CountRule{Multiple: &zero, Rounding: 9}}, []string{"rule.multiple OUT_OF_RANGE", "rule.rounding UNKNOWN_VALUE"}},
-		"misfit":     {PickUpInput{RowCount: &one, Gauge: gauge, Rule: &CountRule{Multiple: &ten, Rounding: RoundingDown}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
-		"two a row":  {PickUpInput{RowCount: &ten, Gauge: gauge, BandGauge: &Gauge{Stitches: 62, Rows: 30}}, []string{"row_count INFEASIBLE", "band_gauge INFEASIBLE"}},
-		"rule above": {PickUpInput{RowCount: &one, Gauge: gauge, Rule: &CountRule{Multiple: &ten}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
-		"number":     {PickUpInput{RowCount: &ten, Gauge: gauge, LargestNumber: &one}, []string{"largest_number OUT_OF_RANGE"}},
+		"rule":       {PickUpInput{RowCount: &ten, Gauge: standard, Rule: &CountRule{Multiple: &zero, Rounding: 9}}, []string{"rule.multiple OUT_OF_RANGE", "rule.rounding UNKNOWN_VALUE"}},
+		"misfit":     {PickUpInput{RowCount: &one, Gauge: standard, Rule: &CountRule{Multiple: &ten, Rounding: RoundingDown}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
+		"two a row":  {PickUpInput{RowCount: &ten, Gauge: standard, BandGauge: &Gauge{Stitches: 62, Rows: 30}}, []string{"row_count INFEASIBLE", "band_gauge INFEASIBLE"}},
+		"rule above": {PickUpInput{RowCount: &one, Gauge: standard, Rule: &CountRule{Multiple: &ten}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
+		"number":     {PickUpInput{RowCount: &ten, Gauge: standard, LargestNumber: &one}, []string{"largest_number OUT_OF_RANGE"}},
 		"several": {PickUpInput{RowCount: &zero, LargestNumber: &tooMany, Order: 3, DisplayUnit: 3},
 			[]string{"row_count OUT_OF_RANGE", "gauge REQUIRED", "largest_number OUT_OF_RANGE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
@@ -201,7 +201,7 @@ func TestPickUpRefusals(t *testing.T) {
 		})
 	}
 	// Two in every row is the most, and is possible.
-	out, err := PlanPickUp(PickUpInput{RowCount: &ten, Gauge: gauge, BandGauge: &Gauge{Stitches: 60, Rows: 30}})
+	out, err := PlanPickUp(PickUpInput{RowCount: &ten, Gauge: standard, BandGauge: &Gauge{Stitches: 60, Rows: 30}})
 	if err != nil || out.Instruction.Row.Text() != "[pick up and knit 2 in one row] 10 times" {
 		t.Errorf("%q, %v", out.Instruction.Row.Text(), err)
 	}

@@ -287,14 +287,14 @@ func TestRaglanLines(t *testing.T) {
 // to the neck.
 func TestRaglanIsKnit(t *testing.T) {
 	planned := 0
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	for body := 16; body <= 200; body += 13 {
 		for line := 0; line <= 5; line++ {
 			for from := RaglanLineFromBoth; from <= RaglanLineFromSleeves; from++ {
 				for spacing := RaglanSpacingAnyRound; spacing <= RaglanSpacingEverySecondRound; spacing++ {
 					for _, more := range []int{0, 1, 2, 5} { // rounds over a third of the body; then front lower, sleeve wider
 						rounds := body/3 + more
-						in := RaglanInput{Gauge: gauge, BodyCount: body, LineCount: &line, LineFrom: from, Spacing: spacing, RoundCount: &rounds}
+						in := RaglanInput{Gauge: standard, BodyCount: body, LineCount: &line, LineFrom: from, Spacing: spacing, RoundCount: &rounds}
 						out, err := PlanRaglan(in)
 						if err != nil {
 							if body > 100 {

@@ -94,7 +94,7 @@ func (r raglan) knit(out *Raglan) {
 				kinds = append(kinds, kind)
 				out.Instructions = append(out.Instructions, RaglanInstruction{
 					BackDecreases: kind.parts[backPart], FrontDecreases: kind.parts[frontPart], SleevesDecrease: kind.parts[sleevePart],
-					Instruction:      Instruction{r.row(before, kind.parts), r.total(before), r.total(now)},
+					Instruction:      Instruction{Row: r.row(before, kind.parts), StartCount: r.total(before), EndCount: r.total(now)},
 					FirstRoundNumber: round, Description: r.describe(kind),
 				})
 			}

@@ -31,20 +31,15 @@ type Source struct {
 	Status   SourceStatus
 }
 
-// An Instruction is one row with the stitches on the needle before and after
-// it. The yarn overs of short rows are not counted.
-type Instruction struct {
-	Row        stitch.Row
-	StartCount int
-	EndCount   int
-}
+// Instruction is one row with its counts.
+type Instruction = stitch.Instruction
 
 // Side is the side of the fabric that faces the knitter.
-type Side int32
+type Side = stitch.Side
 
 // The sides.
 const (
-	SideUnspecified Side = iota
-	SideRight
-	SideWrong
+	SideUnspecified = stitch.SideUnspecified
+	SideRight       = stitch.RightSide
+	SideWrong       = stitch.WrongSide
 )

@@ -122,10 +122,10 @@ func (c *checks) shapedSide(in ShapedSideInput) (s shapedSide, st, rw density) {
 		c.add("points", ReasonRequired, "are missing; give from 1 to %d", MaxSidePoints)
 	}
 	var rows []int
-	var gauge checks // its faults come after those of the points, which need it
+	var standard checks // its faults come after those of the points, which need it
 	okGauge := false
 	if in.Gauge != nil {
-		st, rw, okGauge = gauge.gauge("gauge", in.Gauge)
+		st, rw, okGauge = standard.gauge("gauge", in.Gauge)
 	}
 	if c.items("", "points", len(in.Points), MaxSidePoints) {
 		rows = c.sidePoints(in, rw, okGauge)
@@ -133,7 +133,7 @@ func (c *checks) shapedSide(in ShapedSideInput) (s shapedSide, st, rw density) {
 			c.add("gauge", ReasonRequired, "is missing; height_cm needs it")
 		}
 	}
-	c.violations = append(c.violations, gauge.violations...)
+	c.violations = append(c.violations, standard.violations...)
 	enum(c, "", "construction", in.Construction, ConstructionRound)
 	enum(c, "", "edges", in.Edges, ShapedEdgesEnd)
 	c.optionalCount("", "change_per_edge", in.ChangePerEdge, 1, MaxChangePerEdge)

@@ -303,7 +303,7 @@ func TestShapedSideByHand(t *testing.T) {
 func TestShapedSideRefusals(t *testing.T) {
 	zero, three, ten, many := 0, 3, 10, MaxRows+1
 	nan, tiny, cm := math.NaN(), 0.1, 20.0
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	with := func(in ShapedSideInput, change func(*ShapedSideInput)) ShapedSideInput {
 		change(&in)
 		return in
@@ -316,9 +316,9 @@ func TestShapedSideRefusals(t *testing.T) {
 		"empty":      {ShapedSideInput{}, []string{"start_count REQUIRED", "points REQUIRED"}},
 		"many":       {ShapedSideInput{StartCount: 10, Points: make([]SidePoint, MaxSidePoints+1)}, []string{"points TOO_MANY"}},
 		"blank":      {ShapedSideInput{StartCount: 10, Points: make([]SidePoint, 1)}, []string{"points[0].row_count REQUIRED", "points[0].height_cm REQUIRED", "points[0].stitch_count REQUIRED"}},
-		"both":       {ShapedSideInput{StartCount: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: gauge}, []string{"points[0].row_count CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
+		"both":       {ShapedSideInput{StartCount: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: standard}, []string{"points[0].row_count CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
 		"ranges":     {ShapedSideInput{StartCount: -1, Points: []SidePoint{{&zero, nil, -1}, {&many, nil, 10_001}}}, []string{"start_count OUT_OF_RANGE", "points[0].row_count OUT_OF_RANGE", "points[0].stitch_count OUT_OF_RANGE", "points[1].row_count OUT_OF_RANGE", "points[1].stitch_count OUT_OF_RANGE"}},
-		"nan":        {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: gauge}, []string{"points[0].height_cm NOT_FINITE"}},
+		"nan":        {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: standard}, []string{"points[0].height_cm NOT_FINITE"}},
 		"no gauge":   {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &cm, 12}}}, []string{"gauge REQUIRED"}},
 		"bad gauge":  {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &cm, 0}}, Gauge: &Gauge{Rows: 1}}, []string{"points[0].stitch_count REQUIRED", "gauge.stitches REQUIRED"}},
 		"no row":     {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &tiny, 12}}, Gauge: &Gauge{Stitches: 5, Rows: 5}}, []string{"points[0].height_cm INFEASIBLE", "gauge INFEASIBLE"}},
@@ -370,9 +370,9 @@ func TestShapedSideAtTheLimit(t *testing.T) {
 func FuzzPlanShapedSide(f *testing.F) {
 	f.Add(100, 36, 88, 46, 88, 94, 104, 1, int32(0), int32(0), int32(0), int32(0))
 	f.Add(20, 5, 12, 9, 20, 14, 10, 1, int32(2), int32(1), int32(2), int32(3))
-	f.Fuzz(func(t *testing.T, start, r1, c1, r2, c2, r3, c3, per int, shaping, edges, cons, order int32) {
+	f.Fuzz(func(t *testing.T, start, r1, c1, r2, c2, r3, c3, per int, shaped, edges, cons, order int32) {
 		in := sideOf(start%400, [2]int{r1 % 300, c1 % 400}, [2]int{r2 % 300, c2 % 400}, [2]int{r3 % 300, c3 % 400})
-		in.ChangePerEdge, in.ShapingRows, in.Edges, in.Construction, in.Order = &per, ShapingRows(shaping), ShapedEdges(edges), Construction(cons), TaperOrder(order)
+		in.ChangePerEdge, in.ShapingRows, in.Edges, in.Construction, in.Order = &per, ShapingRows(shaped), ShapedEdges(edges), Construction(cons), TaperOrder(order)
 		out, err := PlanShapedSide(in)
 		if err != nil {
 			checkInputError(t, err)

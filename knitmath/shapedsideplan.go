@@ -10,14 +10,14 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw density) ShapedSide {
 	out := ShapedSide{RowCount: s.rows, NarrowestCount: s.start, WidestCount: s.start, side: s, unit: in.DisplayUnit}
 	for _, x := range s.stretches {
 		out.NarrowestCount, out.WidestCount = min(out.NarrowestCount, x.end), max(out.WidestCount, x.end)
-		stretch, shaping := x.plan()
+		stretch, shaped := x.plan()
 		if !x.straight() {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches,
 				x.departure(x.shapingRowNumbers(), stretch.ChangePerRow, 0, x.rows))
 		}
 		out.Stretches = append(out.Stretches, stretch)
-		out.ShapingRows = append(out.ShapingRows, shaping...)
-		out.Directions = append(out.Directions, stretch.directions(shaping, s.round)...)
+		out.ShapingRows = append(out.ShapingRows, shaped...)
+		out.Directions = append(out.Directions, stretch.directions(shaped, s.round)...)
 	}
 	if s.apart {
 		out.Notices = append(out.Notices, Notice{"JOIN_KEPT_PLAIN", "points",
@@ -44,7 +44,7 @@ func (x stretch) plan() (SideStretch, []ShapingRow) {
 		out.ChangePerRow = -x.perRow()
 	}
 	rows, count := x.shapingRowNumbers(), x.start
-	shaping := make([]ShapingRow, len(rows))
+	shaped := make([]ShapingRow, len(rows))
 	for i, r := range rows {
 		side := SideRight
 		if !x.round {
@@ -55,19 +55,19 @@ func (x stretch) plan() (SideStretch, []ShapingRow) {
 			row = &out.WrongSideRow
 		}
 		if *row == nil {
-			*row = &Instruction{x.shapingRow(side), count, count + out.ChangePerRow}
+			*row = &Instruction{Row: x.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
 		}
 		count += out.ChangePerRow
-		shaping[i] = ShapingRow{x.below + r, side, count}
+		shaped[i] = ShapingRow{x.below + r, side, count}
 		if i > 0 {
 			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
 		}
 	}
-	return out, shaping
+	return out, shaped
 }
 
 // directions writes one stretch as a pattern would.
-func (o SideStretch) directions(shaping []ShapingRow, round bool) []string {
+func (o SideStretch) directions(shaped []ShapingRow, round bool) []string {
 	noun, change := "row", "Increase"
 	if round {
 		noun = "round"
@@ -90,12 +90,12 @@ func (o SideStretch) directions(shaping []ShapingRow, round bool) []string {
 	if o.WrongSideRow != nil {
 		d = append(d, shapingDirection(change, noun, SideWrong, round, o.WrongSideRow))
 	}
-	work := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(shaping[0].RowNumber)
+	work := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(shaped[0].RowNumber)
 	if len(o.Intervals) > 0 {
-		work += ", then " + intervalWords(o.Intervals, shaping, noun)
+		work += ", then " + intervalWords(o.Intervals, shaped, noun)
 	}
 	work += ": " + countOf(o.EndCount, "stitches")
-	switch plain := o.LastRow - shaping[len(shaping)-1].RowNumber; {
+	switch plain := o.LastRow - shaped[len(shaped)-1].RowNumber; {
 	case plain == 1:
 		work += ", the last " + noun + " plain"
 	case plain > 1:

@@ -35,10 +35,10 @@ func (s spacing) outline(o EvenSpacing) *Outline {
 // there slanting to the count after it, and so to the last row. x is measured
 // from the centre line of the first row; an edge that is not shaped keeps its
 // distance from there.
-func (t taper) edgesOutline(shaping []ShapingRow, st, rw density) *Outline {
+func (t taper) edgesOutline(shaped []ShapingRow, st, rw density) *Outline {
 	line := []corner{{t.start, 0}}
 	count := t.start
-	for _, r := range shaping {
+	for _, r := range shaped {
 		line = appendCorner(line, corner{count, r.RowNumber - 1})
 		count = r.EndCount
 		line = appendCorner(line, corner{count, r.RowNumber})

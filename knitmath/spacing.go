@@ -8,13 +8,13 @@ import (
 )
 
 // Construction is how a piece is worked.
-type Construction int32
+type Construction = stitch.Construction
 
 // The constructions.
 const (
-	ConstructionUnspecified Construction = iota // flat
-	ConstructionFlat
-	ConstructionRound
+	ConstructionUnspecified = stitch.ConstructionUnspecified
+	ConstructionFlat        = stitch.Flat
+	ConstructionRound       = stitch.InTheRound
 )
 
 // SpacingOrder is the order of unequal gaps across a row.
@@ -79,11 +79,11 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	enum(&c, "", "construction", in.Construction, ConstructionRound)
 	okEdge := c.optionalCount("", "edge_count", in.EdgeCount, 0, MaxEdges)
 	enum(&c, "", "order", in.Order, SpacingOrderMirrored)
-	edge := or(in.EdgeCount, 0)
-	if in.Construction == ConstructionRound && edge > 0 {
+	border := or(in.EdgeCount, 0)
+	if in.Construction == ConstructionRound && border > 0 {
 		c.add("edge_count", ReasonContradictory, "must be 0 in the round, which has no edges")
 	}
-	s := spacing{start: in.StartCount, end: in.EndCount, edge: edge, op: in.Operation,
+	s := spacing{start: in.StartCount, end: in.EndCount, edge: border, op: in.Operation,
 		round: in.Construction == ConstructionRound, order: in.Order}
 	if okCounts && okOp && okEdge {
 		c.changes(&s)

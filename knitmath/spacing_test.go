@@ -22,12 +22,12 @@ func TestEvenSpacingIsKnit(t *testing.T) {
 					continue
 				}
 				for _, cons := range []Construction{ConstructionFlat, ConstructionRound} {
-					for edge := 0; edge <= 2; edge++ {
-						if edge > 0 && cons == ConstructionRound {
+					for border := 0; border <= 2; border++ {
+						if border > 0 && cons == ConstructionRound {
 							continue
 						}
 						for order := SpacingOrderGrouped; order <= SpacingOrderMirrored; order++ {
-							in := EvenSpacingInput{start, end, op, cons, &edge, order, true}
+							in := EvenSpacingInput{start, end, op, cons, &border, order, true}
 							out, err := PlanEvenSpacing(in)
 							if err != nil {
 								refused++
@@ -118,8 +118,8 @@ func opWord(t *testing.T, row stitch.Row, n int) []stitch.Op {
 func checkRefusal(t *testing.T, in EvenSpacingInput, err error) {
 	t.Helper()
 	k := (in.EndCount - in.StartCount) / in.Operation.Net()
-	edge := *in.EdgeCount
-	inner := in.StartCount - 2*edge
+	border := *in.EdgeCount
+	inner := in.StartCount - 2*border
 	plain := inner - k*in.Operation.Takes()
 	if inner < 1 || plain < 0 {
 		return
@@ -128,7 +128,7 @@ func checkRefusal(t *testing.T, in EvenSpacingInput, err error) {
 		strands := inner - 1
 		if in.Construction == ConstructionRound {
 			strands = inner
-		} else if edge > 0 {
+		} else if border > 0 {
 			strands = inner + 1
 		}
 		if k > strands {
@@ -342,8 +342,8 @@ func TestEvenSpacingAtTheLimit(t *testing.T) {
 func FuzzPlanEvenSpacing(f *testing.F) {
 	f.Add(54, 50, uint8(0), int32(0), 0, int32(0))
 	f.Add(20, 30, uint8(stitch.M1L), int32(2), 1, int32(3))
-	f.Fuzz(func(t *testing.T, start, end int, op uint8, cons int32, edge int, order int32) {
-		in := EvenSpacingInput{start, end, stitch.Op(op), Construction(cons), &edge, SpacingOrder(order), false}
+	f.Fuzz(func(t *testing.T, start, end int, op uint8, cons int32, border int, order int32) {
+		in := EvenSpacingInput{start, end, stitch.Op(op), Construction(cons), &border, SpacingOrder(order), false}
 		out, err := PlanEvenSpacing(in)
 		if err != nil {
 			if len(reasons(err)) == 0 {

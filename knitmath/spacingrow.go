@@ -170,14 +170,7 @@ func (s spacing) runs(o EvenSpacing) []stitch.Run {
 	return appendRun(runs, s.plainOp(), o.LastGapCount)
 }
 
-// appendRun adds n times op to a list of runs, joining equal neighbours.
+// appendRun adds n times op to a list of runs.
 func appendRun(runs []stitch.Run, op stitch.Op, n int) []stitch.Run {
-	switch last := len(runs) - 1; {
-	case n == 0:
-		return runs
-	case last >= 0 && runs[last].Op == op:
-		runs[last].Count += n
-		return runs
-	}
-	return append(runs, stitch.Run{Op: op, Count: n})
+	return stitch.AppendRun(runs, op, n)
 }

@@ -220,16 +220,16 @@ func TestTaperRefusals(t *testing.T) {
 	ten, zero, three, tooMany, big := 10, 0, 3, MaxRows+1, 101
 	nan, cm := math.NaN(), 20.0
 	tiny := 0.1
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	coarse := &Gauge{Stitches: 5, Rows: 5}
 	for name, c := range map[string]struct {
 		in   TaperInput
 		want []string
 	}{
 		"empty":       {TaperInput{}, []string{"start_count REQUIRED", "end_count REQUIRED", "row_count REQUIRED", "height_cm REQUIRED"}},
-		"twice":       {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, HeightCm: &cm, Gauge: gauge}, []string{"row_count CONTRADICTORY", "height_cm CONTRADICTORY"}},
+		"twice":       {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, HeightCm: &cm, Gauge: standard}, []string{"row_count CONTRADICTORY", "height_cm CONTRADICTORY"}},
 		"ranges":      {TaperInput{StartCount: -1, EndCount: MaxStitches + 1, RowCount: &tooMany, ChangePerEdge: &three, EdgeCount: &zero}, []string{"start_count OUT_OF_RANGE", "end_count OUT_OF_RANGE", "row_count OUT_OF_RANGE", "change_per_edge OUT_OF_RANGE", "edge_count OUT_OF_RANGE"}},
-		"nan":         {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &nan, Gauge: gauge}, []string{"height_cm NOT_FINITE"}},
+		"nan":         {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &nan, Gauge: standard}, []string{"height_cm NOT_FINITE"}},
 		"no gauge":    {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &cm}, []string{"gauge REQUIRED"}},
 		"bad gauge":   {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, Gauge: &Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
 		"no row":      {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &tiny, Gauge: coarse}, []string{"height_cm INFEASIBLE", "gauge INFEASIBLE"}},
@@ -272,10 +272,10 @@ func TestTaperAtTheLimit(t *testing.T) {
 func FuzzPlanTaper(f *testing.F) {
 	f.Add(52, 84, 100, 0, 0, 1, 1, int32(0), int32(0), int32(0), int32(0), int32(0))
 	f.Add(60, 41, 33, 1, 2, 1, 2, int32(2), int32(2), int32(2), int32(0), int32(3))
-	f.Fuzz(func(t *testing.T, start, end, rows, before, after, per, edge int, edges, shaping, cons, first, order int32) {
+	f.Fuzz(func(t *testing.T, start, end, rows, before, after, per, border int, edges, shaped, cons, first, order int32) {
 		rows, start, end = rows%400, start%400, end%400
 		in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows, PlainBeforeCount: &before, PlainAfterCount: &after,
-			ChangePerEdge: &per, EdgeCount: &edge, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaping),
+			ChangePerEdge: &per, EdgeCount: &border, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaped),
 			Construction: Construction(cons), FirstSide: Side(first), Order: TaperOrder(order)}
 		out, err := PlanTaper(in)
 		if err != nil {

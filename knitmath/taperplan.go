@@ -22,10 +22,10 @@ func (t taper) plan(in TaperInput, st, rw density) Taper {
 			side = t.side(r)
 		}
 		if side == SideRight && out.RightSideRow == nil {
-			out.RightSideRow = &Instruction{t.shapingRow(side), count, count + out.ChangePerRow}
+			out.RightSideRow = &Instruction{Row: t.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
 		}
 		if side == SideWrong && out.WrongSideRow == nil {
-			out.WrongSideRow = &Instruction{t.shapingRow(side), count, count + out.ChangePerRow}
+			out.WrongSideRow = &Instruction{Row: t.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
 		}
 		count += out.ChangePerRow
 		out.ShapingRows[i] = ShapingRow{r, side, count}
@@ -161,7 +161,7 @@ func intervalWords(intervals []IntervalRun, rows []ShapingRow, noun string) stri
 func shapingDirection(change, noun string, side Side, round bool, row *Instruction) string {
 	s := change + " " + noun
 	if !round {
-		s += " (" + sideWord(side) + ")"
+		s += " (" + side.String() + ")"
 	}
 	return s + ": " + row.Row.Text() + "."
 }

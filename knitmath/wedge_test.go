@@ -19,9 +19,9 @@ func TestWedgeIsKnit(t *testing.T) {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
 				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
 					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
-						for spread := TurnSpreadInterleaved; spread <= TurnSpreadGrouped; spread++ {
+						for turnSpread := TurnSpreadInterleaved; turnSpread <= TurnSpreadGrouped; turnSpread++ {
 							in := WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: tall, Order: order,
-								TurnMethod: method, Spread: spread}
+								TurnMethod: method, Spread: turnSpread}
 							out, err := PlanWedge(in)
 							if err != nil {
 								checkWedgeRefusal(t, in, err)
@@ -225,19 +225,19 @@ func TestWedgeRefusals(t *testing.T) {
 	two, six, zero := 2, 6, 0
 	big, nan := 5000, math.NaN()
 	cm, steep, tiny := 5.0, 85.0, 0.1
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	loose := &Gauge{Stitches: 5, Rows: 3}
 	for name, c := range map[string]struct {
 		in   WedgeInput
 		want []string
 	}{
 		"empty":         {WedgeInput{}, []string{"stitch_count REQUIRED", "rise_rows REQUIRED", "rise_cm REQUIRED", "rise_angle_degrees REQUIRED", "profile_rows REQUIRED", "profile_cm REQUIRED", "tall_end REQUIRED"}},
-		"twice":         {WedgeInput{StitchCount: 10, RiseRows: &six, RiseCm: &cm, Gauge: gauge, TallEnd: 1}, []string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
+		"twice":         {WedgeInput{StitchCount: 10, RiseRows: &six, RiseCm: &cm, Gauge: standard, TallEnd: 1}, []string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
 		"ranges":        {WedgeInput{StitchCount: 1, RiseRows: &zero, TallEnd: 9}, []string{"stitch_count OUT_OF_RANGE", "rise_rows OUT_OF_RANGE", "tall_end UNKNOWN_VALUE"}},
 		"too many rows": {WedgeInput{StitchCount: 10000, RiseRows: &big, TallEnd: 1}, []string{"rise_rows OUT_OF_RANGE"}},
-		"nan":           {WedgeInput{StitchCount: 10, RiseCm: &nan, Gauge: gauge, TallEnd: 1}, []string{"rise_cm NOT_FINITE"}},
+		"nan":           {WedgeInput{StitchCount: 10, RiseCm: &nan, Gauge: standard, TallEnd: 1}, []string{"rise_cm NOT_FINITE"}},
 		"no gauge":      {WedgeInput{StitchCount: 10, RiseCm: &cm, TallEnd: 1}, []string{"gauge REQUIRED"}},
-		"angle":         {WedgeInput{StitchCount: 10, RiseAngleDegrees: &steep, Gauge: gauge, TallEnd: 1}, []string{"rise_angle_degrees OUT_OF_RANGE"}},
+		"angle":         {WedgeInput{StitchCount: 10, RiseAngleDegrees: &steep, Gauge: standard, TallEnd: 1}, []string{"rise_angle_degrees OUT_OF_RANGE"}},
 		"steep":         {WedgeInput{StitchCount: 3, RiseRows: &six, TallEnd: 1}, []string{"stitch_count INFEASIBLE", "rise_rows INFEASIBLE"}},
 		"no centre":     {WedgeInput{StitchCount: 2, RiseRows: &two, TallEnd: TallEndCentre}, []string{"stitch_count INFEASIBLE", "tall_end INFEASIBLE"}},
 		"no pair":       {WedgeInput{StitchCount: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
@@ -272,9 +272,9 @@ func TestWedgeAtTheLimit(t *testing.T) {
 func FuzzPlanWedge(f *testing.F) {
 	f.Add(24, 6, int32(1), int32(1), int32(1), int32(0), int32(0))
 	f.Add(75, 31, int32(3), int32(2), int32(2), int32(3), int32(2))
-	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, spread int32) {
+	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, turnSpread int32) {
 		in := WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: ShortRowOrder(order),
-			TurnMethod: TurnMethod(method), Spread: TurnSpread(spread)}
+			TurnMethod: TurnMethod(method), Spread: TurnSpread(turnSpread)}
 		if width > 400 {
 			width = 400 // larger pieces are worked in TestWedgeAtTheLimit
 			in.StitchCount = width

@@ -56,9 +56,9 @@ func (s *shortRows) workFromLeft(list []span) {
 // wrong side. It turns unless it ends at an edge.
 func (s *shortRows) row(side Side, start, end int) {
 	k := kit(side)
-	edge := s.width
+	border := s.width
 	if side == SideWrong {
-		edge = 0
+		border = 0
 	}
 	var runs []stitch.Run
 	if s.turned {
@@ -70,7 +70,7 @@ func (s *shortRows) row(side Side, start, end int) {
 			runs = appendRun(runs, stitch.ShortRowYO, 1)
 		}
 	}
-	turns, last := end != edge, end
+	turns, last := end != border, end
 	if turns && s.method == TurnMethodGerman {
 		last += k.step
 	}
@@ -90,8 +90,8 @@ func (s *shortRows) row(side Side, start, end int) {
 	s.rows = append(s.rows, WedgeRow{
 		RowNumber:     len(s.rows) + 1,
 		Side:          side,
-		Instruction:   Instruction{stitch.Compress(runs), s.width, s.width},
-		UnworkedCount: k.step * (edge - last),
+		Instruction:   Instruction{Row: stitch.Compress(runs), StartCount: s.width, EndCount: s.width},
+		UnworkedCount: k.step * (border - last),
 		Resolving:     len(gaps) > 0,
 	})
 }

@@ -72,6 +72,9 @@ func (s TurnSequence) mirrors(other TurnSequence) bool {
 	return s.FirstUnworkedCount == other.FirstUnworkedCount && slices.Equal(s.Steps, other.Steps)
 }
 
+// toldSteps is how many different steps in succession a sentence tells.
+const toldSteps = 6
+
 // sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
 // turn 3 times; then 5 twice".
 func (s TurnSequence) sentence(shortest, german bool) string {
@@ -88,7 +91,7 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 		switch i {
 		case 0:
 			b.WriteString(", then " + countOf(r.StitchCount, "stitches") + " " + direction + " the last turn")
-		case manyIntervals:
+		case toldSteps:
 			b.WriteString("; and so on")
 			return b.String()
 		default:

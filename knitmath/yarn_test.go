@@ -61,10 +61,10 @@ func TestPatternFactors(t *testing.T) {
 	// sqrt(21.2/23.1) = 0.957991, sqrt(25.52/23.1) = 1.051077.
 	near(t, "low", plain.Low, 46.2*0.9579912, 1e-6)
 	near(t, "high", plain.High, 46.2*1.0510766, 1e-6)
-	for pattern, f := range map[StitchPattern]YarnRange{
+	for motif, f := range map[StitchPattern]YarnRange{
 		StitchPatternGarter: {1, 1.05, 1.1}, StitchPatternRib: {1, 1.1, 1.2}, StitchPatternCables: {1.1, 1.2, 1.3},
 	} {
-		got := ask(Piece{Pattern: pattern})
+		got := ask(Piece{Pattern: motif})
 		near(t, "low", got.Low, plain.Low*f.Low, 1e-12)
 		near(t, "likely", got.Likely, plain.Likely*f.Likely, 1e-12)
 		near(t, "high", got.High, plain.High*f.High, 1e-12)
@@ -155,11 +155,11 @@ func TestStrandedColours(t *testing.T) {
 	}
 	// By swatch the mass holds the floats already, and is divided in the same parts.
 	in.Swatch = &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}
-	swatch := estimateOf(t, in)
+	sample := estimateOf(t, in)
 	for i := range 2 {
-		near(t, "part", swatch.Colours[i].MassG.Likely/swatch.MassG.Likely, out.Colours[i].LengthM.Likely/out.LengthM.Likely, 1e-12)
-		near(t, "part of the high figure", swatch.Colours[i].MassG.High/swatch.MassG.High,
-			swatch.Colours[i].MassG.Low/swatch.MassG.Low, 1e-12)
+		near(t, "part", sample.Colours[i].MassG.Likely/sample.MassG.Likely, out.Colours[i].LengthM.Likely/out.LengthM.Likely, 1e-12)
+		near(t, "part of the high figure", sample.Colours[i].MassG.High/sample.MassG.High,
+			sample.Colours[i].MassG.Low/sample.MassG.Low, 1e-12)
 	}
 	// Thirds, as written.
 	in.Colours = []ColourShare{{"a", 33.33}, {"b", 33.33}, {"c", 33.33}}
@@ -177,17 +177,17 @@ func TestYarnNotices(t *testing.T) {
 		return in
 	}
 	// 495 g/m2: 4.95 g to 100 cm2.
-	swatch := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
+	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
 	for _, c := range []struct {
 		name string
 		in   YarnInput
 		want []string
 	}{
 		{"quiet", base, nil},
-		{"agreeing swatch", with(func(in *YarnInput) { in.Swatch = swatch(4.95, 0.01) }), nil},
-		{"disagreeing swatch", with(func(in *YarnInput) { in.Swatch = swatch(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
-		{"coarse scale", with(func(in *YarnInput) { in.Swatch = swatch(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
-		{"no put-up", with(func(in *YarnInput) { in.Swatch, in.PutUp = swatch(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
+		{"agreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(4.95, 0.01) }), nil},
+		{"disagreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
+		{"coarse scale", with(func(in *YarnInput) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
+		{"no put-up", with(func(in *YarnInput) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
 		{"state", with(func(in *YarnInput) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
 		{"rows and stitches swapped", with(func(in *YarnInput) { in.Gauge = &Gauge{Stitches: rows, Rows: 18} }), []string{"gauge UNUSUAL_RATIO"}},
 		{"garter may be square", with(func(in *YarnInput) {
@@ -195,7 +195,7 @@ func TestYarnNotices(t *testing.T) {
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
 		}), nil},
 		{"several fabrics", with(func(in *YarnInput) {
-			in.Swatch, in.Pieces = swatch(4.95, 0.01), handbookPieces("hat")
+			in.Swatch, in.Pieces = sample(4.95, 0.01), handbookPieces("hat")
 		}), []string{"swatch SWATCH_FABRIC"}},
 	} {
 		out := estimateOf(t, c.in)

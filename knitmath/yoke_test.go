@@ -194,7 +194,7 @@ func TestYokeSteepness(t *testing.T) {
 }
 
 func TestYokeRefusals(t *testing.T) {
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	three, ninety, one, many, five := 3, 90, 1, MaxStitches, 5
 	neck, depth, inf := 40.0, 22.0, math.Inf(1)
 	long := make([]YokeStep, MaxYokeSteps+1)
@@ -205,20 +205,20 @@ func TestYokeRefusals(t *testing.T) {
 		"empty": {CircularYokeInput{}, []string{"gauge REQUIRED", "body_count REQUIRED"}},
 		"ranges": {CircularYokeInput{Gauge: &Gauge{Stitches: -1, Rows: 1e9}, BodyCount: -5, SleeveCount: &three, NeckCm: &inf},
 			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_count OUT_OF_RANGE", "sleeve_count OUT_OF_RANGE", "neck_cm NOT_FINITE"}},
-		"twice": {CircularYokeInput{Gauge: gauge, BodyCount: 200, NeckCount: &ninety, NeckCm: &neck, DepthCm: &depth, RoundCount: &ninety},
+		"twice": {CircularYokeInput{Gauge: standard, BodyCount: 200, NeckCount: &ninety, NeckCm: &neck, DepthCm: &depth, RoundCount: &ninety},
 			[]string{"neck_count CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "round_count CONTRADICTORY"}},
-		"underarm":     {CircularYokeInput{Gauge: gauge, BodyCount: 100, UnderarmCount: &ninety}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE", "underarm_count INFEASIBLE"}},
-		"wide neck":    {CircularYokeInput{Gauge: gauge, BodyCount: 50, NeckCount: &ninety}, []string{"neck_count INFEASIBLE"}},
-		"join":         {CircularYokeInput{Gauge: gauge, BodyCount: many, SleeveCount: &many}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE"}},
-		"cone rounds":  {CircularYokeInput{Gauge: gauge, BodyCount: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
-		"own missing":  {CircularYokeInput{Gauge: gauge, BodyCount: 200, Schedule: YokeScheduleOwn}, []string{"steps REQUIRED"}},
-		"own unwanted": {CircularYokeInput{Gauge: gauge, BodyCount: 200, Steps: []YokeStep{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
-		"own long":     {CircularYokeInput{Gauge: gauge, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
-		"own steps": {CircularYokeInput{Gauge: gauge, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: []YokeStep{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
+		"underarm":     {CircularYokeInput{Gauge: standard, BodyCount: 100, UnderarmCount: &ninety}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE", "underarm_count INFEASIBLE"}},
+		"wide neck":    {CircularYokeInput{Gauge: standard, BodyCount: 50, NeckCount: &ninety}, []string{"neck_count INFEASIBLE"}},
+		"join":         {CircularYokeInput{Gauge: standard, BodyCount: many, SleeveCount: &many}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE"}},
+		"cone rounds":  {CircularYokeInput{Gauge: standard, BodyCount: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
+		"own missing":  {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn}, []string{"steps REQUIRED"}},
+		"own unwanted": {CircularYokeInput{Gauge: standard, BodyCount: 200, Steps: []YokeStep{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
+		"own long":     {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
+		"own steps": {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: []YokeStep{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
 			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY", "steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
-		"few rounds": {CircularYokeInput{Gauge: gauge, BodyCount: 200, RoundCount: &one}, []string{"schedule INFEASIBLE", "round_count INFEASIBLE"}},
-		"one step":   {CircularYokeInput{Gauge: gauge, BodyCount: 200, Schedule: YokeScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_count INFEASIBLE"}},
-		"enums": {CircularYokeInput{Gauge: gauge, BodyCount: 200, Schedule: 4, Order: 9, DisplayUnit: 3},
+		"few rounds": {CircularYokeInput{Gauge: standard, BodyCount: 200, RoundCount: &one}, []string{"schedule INFEASIBLE", "round_count INFEASIBLE"}},
+		"one step":   {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_count INFEASIBLE"}},
+		"enums": {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: 4, Order: 9, DisplayUnit: 3},
 			[]string{"schedule UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {

@@ -266,14 +266,14 @@ func TestYokeBandsAreKnit(t *testing.T) {
 	for body := 120; body <= 400; body += 23 {
 		for schedule := YokeSchedulePercentage; schedule <= YokeScheduleOwn; schedule++ {
 			for order := SpacingOrderGrouped; order <= SpacingOrderInterleaved; order++ {
-				for pattern := range 12 {
+				for motif := range 12 {
 					in := CircularYokeInput{Gauge: &Gauge{Stitches: 22, Rows: 30}, BodyCount: body, Schedule: schedule, Order: order,
-						NeckToleranceCount: new(pattern % 4)}
+						NeckToleranceCount: new(motif % 4)}
 					if schedule == YokeScheduleOwn {
 						in.Steps = []YokeStep{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
-					for i := range 1 + pattern%5 {
-						in.Bands = append(in.Bands, YokeBand{3 + (pattern+i)%4, 2 + (7*pattern+5*i)%17, new(1 + (pattern+i)%3)})
+					for i := range 1 + motif%5 {
+						in.Bands = append(in.Bands, YokeBand{3 + (motif+i)%4, 2 + (7*motif+5*i)%17, new(1 + (motif+i)%3)})
 					}
 					out, err := PlanCircularYoke(in)
 					if err != nil {
@@ -317,9 +317,9 @@ func TestYokeBandOfOneStitch(t *testing.T) {
 }
 
 func TestYokeBandRefusals(t *testing.T) {
-	gauge := &Gauge{Stitches: 22, Rows: 30}
+	standard := &Gauge{Stitches: 22, Rows: 30}
 	base := func(bands ...YokeBand) CircularYokeInput {
-		return CircularYokeInput{Gauge: gauge, BodyCount: 200, RoundCount: new(60), Bands: bands}
+		return CircularYokeInput{Gauge: standard, BodyCount: 200, RoundCount: new(60), Bands: bands}
 	}
 	tolerant := base()
 	tolerant.NeckToleranceCount = new(2)

@@ -32,7 +32,7 @@ func raiseRows(stitches int, list []span, method TurnMethod) []WedgeRow {
 	runs = appendRun(runs, stitch.Knit, stitches-start)
 	return append(s.rows, WedgeRow{
 		RowNumber: len(s.rows) + 1, Side: SideRight,
-		Instruction: Instruction{stitch.Compress(runs), stitches, stitches}, Resolving: true,
+		Instruction: Instruction{Row: stitch.Compress(runs), StartCount: stitches, EndCount: stitches}, Resolving: true,
 	})
 }
 

@@ -38,7 +38,7 @@ func (r *runner) block(i int) int {
 		if line < 0 {
 			r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+itoa(int(n))+" is not written")
 			if !r.round {
-				r.side = other(r.side)
+				r.side = r.side.Other()
 			}
 			continue
 		}

@@ -19,7 +19,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 		r.settle(l, p, &o, claimed)
 		before = r.now
 	}
-	if r.round && r.side == SideWS && p.turn == 0 {
+	if r.round && r.side == stitch.WrongSide && p.turn == 0 {
 		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
 	}
 	if o.reason == "" {

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/stitch"
+
 // directionAhead says which kind of direction begins with the next token;
 // lineRow if none does.
 func (p *parser) directionAhead() lineKind {
@@ -154,9 +156,9 @@ func (p *parser) sentence(info *lineInfo) {
 			for i := 1; i < 5; i++ {
 				switch next := p.ahead(i); {
 				case next.is("ws", "wrong"):
-					info.endSide = SideWS
+					info.endSide = stitch.WrongSide
 				case next.is("rs", "right"):
-					info.endSide = SideRS
+					info.endSide = stitch.RightSide
 				}
 			}
 		}

@@ -42,7 +42,7 @@ func picksUp(steps []Step) bool {
 // no short row is open. What it refuses becomes a finding, and it goes.
 func (r *runner) byHand(i int, p *profile, before hand) {
 	l := &r.piece.Lines[i]
-	if r.quiet || r.machine == nil && (!needsHands(l.Steps) || before.behind != 0 || before.left < 1 || r.side == SideOpen) {
+	if r.quiet || r.machine == nil && (!needsHands(l.Steps) || before.behind != 0 || before.left < 1 || r.side == stitch.SideUnspecified) {
 		return
 	}
 	if r.hands -= int(3*before.total() + 100); r.hands < 0 {
@@ -75,7 +75,7 @@ func (r *runner) pickUp(before hand) bool {
 	if r.round {
 		style, plain = stitch.InTheRound, 1
 	}
-	if r.side == SideWS {
+	if r.side == stitch.WrongSide {
 		if r.round {
 			return false
 		}

@@ -1,6 +1,10 @@
 package pattern
 
-import "strconv"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 func (t *token) row() bool {
 	return t.is("row", "rows", "rnd", "rnds", "round", "rounds")
@@ -27,9 +31,9 @@ func (p *parser) label(line *Line) bool {
 		t := p.peek()
 		switch {
 		case t.is("rs") || t.is("right") && p.ahead(1).is("side"):
-			p.sideOrEvery(info, SideRS, everyRS)
+			p.sideOrEvery(info, stitch.RightSide, everyRS)
 		case t.is("ws") || t.is("wrong") && p.ahead(1).is("side"):
-			p.sideOrEvery(info, SideWS, everyWS)
+			p.sideOrEvery(info, stitch.WrongSide, everyWS)
 		case t.is("all", "every", "each", "foll", "following") && info.ranges != nil && info.every == everyNone:
 			info.every = everyOther
 		}
@@ -43,7 +47,7 @@ func (p *parser) label(line *Line) bool {
 
 // sideOrEvery takes "RS" as the side of the row, or, after "and all", as the
 // rows that are worked alike.
-func (p *parser) sideOrEvery(info *lineInfo, side Side, e every) {
+func (p *parser) sideOrEvery(info *lineInfo, side stitch.Side, e every) {
 	for i := p.next - 1; i > 0 && i >= p.next-3; i-- {
 		if p.tokens[i].is("all", "every", "each", "foll", "following") {
 			info.every = e

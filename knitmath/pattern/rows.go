@@ -10,9 +10,9 @@ func (r *runner) repeat(i int) {
 	r.record(i)
 	if !ok {
 		r.unknown(l, true)
-		r.side = SideOpen
+		r.side = stitch.SideUnspecified
 		if r.round {
-			r.side = SideRS
+			r.side = stitch.RightSide
 		}
 		return
 	}
@@ -27,12 +27,12 @@ func (r *runner) repeat(i int) {
 	}
 	if !ok {
 		r.unknown(l, true)
-		r.side = SideOpen
+		r.side = stitch.SideUnspecified
 		if r.round {
-			r.side = SideRS
+			r.side = stitch.RightSide
 		}
-		if info.endSide != SideOpen {
-			r.side = other(info.endSide)
+		if info.endSide != stitch.SideUnspecified {
+			r.side = info.endSide.Other()
 		}
 		return
 	}
@@ -69,13 +69,13 @@ func (r *runner) close(i int, start hand) {
 // ended compares the side of the last row with what the text says.
 func (r *runner) ended(l *Line) {
 	end := l.info.endSide
-	if end == SideOpen || r.round {
+	if end == stitch.SideUnspecified || r.round {
 		return
 	}
-	if r.side != SideOpen && r.side != other(end) {
-		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(other(r.side)))
+	if r.side != stitch.SideUnspecified && r.side != end.Other() {
+		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
 	}
-	r.side = other(end)
+	r.side = end.Other()
 }
 
 // repeated finds the lines of the rows to be repeated.
@@ -169,9 +169,9 @@ func (r *runner) openPasses(l *Line, lines []int) (int, bool) {
 // openSide is the side after rows whose number is left open.
 func (r *runner) openSide(l *Line, period int) {
 	switch {
-	case r.round || l.info.endSide != SideOpen:
+	case r.round || l.info.endSide != stitch.SideUnspecified:
 	case period%2 != 0:
-		r.side = SideOpen
+		r.side = stitch.SideUnspecified
 	}
 }
 
@@ -214,7 +214,7 @@ func (r *runner) even(i int) {
 	r.now = hand{left: r.now.total()}
 	r.turned, r.machine = 0, nil
 	if !r.round {
-		r.side = other(l.info.endSide)
+		r.side = l.info.endSide.Other()
 	}
 	r.close(i, start)
 }
@@ -229,9 +229,9 @@ func (r *runner) castOn(i int) {
 		}
 	} else {
 		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
-		r.round, r.side = r.start.Round, SideRS
+		r.round, r.side = r.start.Round, stitch.RightSide
 		if r.start.WrongSide {
-			r.side = SideWS
+			r.side = stitch.WrongSide
 		}
 		r.since, r.others, r.history, r.lastRow, r.rule, r.turned = i, nil, nil, 0, -1, 0
 	}

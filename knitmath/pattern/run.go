@@ -13,9 +13,9 @@ type runner struct {
 	*engine
 	size     int
 	now      hand
-	known    bool  // whether the counts are known
-	other    *hand // the counts if the last claim that disagreed was right
-	side     Side  // of the next row; SideOpen if not known
+	known    bool        // whether the counts are known
+	other    *hand       // the counts if the last claim that disagreed was right
+	side     stitch.Side // of the next row; stitch.SideUnspecified if not known
 	round    bool
 	rows     int
 	turned   stitch.Op  // how the last row ended
@@ -23,7 +23,7 @@ type runner struct {
 	since    int        // the first line of the rows that now count
 	others   []numbered // rules: and every other row after it
 	rule     int        // the line of "all WS rows" without a number, -1 for none
-	ruleSide Side
+	ruleSide stitch.Side
 	lastRow  int   // the last number worked, 0 if any may follow
 	history  []int // the lines of the rows worked, -1 for plain ones
 	profiles []profile
@@ -41,10 +41,10 @@ type numbered struct {
 }
 
 func (e *engine) size(size int) {
-	r := &runner{engine: e, size: size, side: SideRS, round: e.start.Round, rule: -1,
+	r := &runner{engine: e, size: size, side: stitch.RightSide, round: e.start.Round, rule: -1,
 		profiles: make([]profile, len(e.piece.Lines)), done: make([]bool, len(e.piece.Lines))}
 	if e.start.WrongSide {
-		r.side = SideWS
+		r.side = stitch.WrongSide
 	}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
@@ -71,9 +71,9 @@ func (r *runner) line(i int) {
 	switch info := &l.info; info.kind {
 	case lineRow, lineUnread:
 		if info.every != everyNone {
-			r.rule, r.ruleSide = i, SideWS
+			r.rule, r.ruleSide = i, stitch.WrongSide
 			if info.every == everyRS {
-				r.ruleSide = SideRS
+				r.ruleSide = stitch.RightSide
 			}
 			return
 		}
@@ -91,25 +91,15 @@ func (r *runner) line(i int) {
 	case lineBeginning:
 		r.beginning(i)
 	case lineJoin:
-		r.round, r.side, r.machine = true, SideRS, nil
+		r.round, r.side, r.machine = true, stitch.RightSide, nil
 	}
 }
 
 // turnWork exchanges the sides after a row.
 func (r *runner) turnWork() {
 	if !r.round || r.turned != 0 {
-		r.side = other(r.side)
+		r.side = r.side.Other()
 	}
-}
-
-func other(s Side) Side {
-	switch s {
-	case SideRS:
-		return SideWS
-	case SideWS:
-		return SideRS
-	}
-	return SideOpen
 }
 
 // another reports whether one more row may be worked.
@@ -126,10 +116,10 @@ func (r *runner) another(at span) bool {
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
 func (r *runner) checkSide(l *Line) {
 	want := l.info.side
-	if want == SideOpen {
+	if want == stitch.SideUnspecified {
 		return
 	}
-	if r.side != SideOpen && want != r.side {
+	if r.side != stitch.SideUnspecified && want != r.side {
 		text := "this row is worked on the " + sideText(r.side)
 		if r.round {
 			text += ": in the round it always is, unless the work is turned"
@@ -142,8 +132,8 @@ func (r *runner) checkSide(l *Line) {
 	r.side = want
 }
 
-func sideText(s Side) string {
-	if s == SideWS {
+func sideText(s stitch.Side) string {
+	if s == stitch.WrongSide {
 		return "wrong side"
 	}
 	return "right side"
@@ -206,7 +196,7 @@ func (r *runner) record(i int) {
 	if r.quiet || c.StartCounts[r.size] >= 0 {
 		return
 	}
-	if c.Side == SideOpen {
+	if c.Side == stitch.SideUnspecified {
 		c.Side = r.side
 	}
 	if r.known {

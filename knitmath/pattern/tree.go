@@ -102,25 +102,15 @@ type lineInfo struct {
 	claimAt span
 	ranges  []rowRange // rows named by the label or repeated
 	every   every
-	side    Side
-	counts  []int // a number of rows, times or stitches
-	last    int   // "rep last 2 rows"
-	until   []int // "until 76 sts rem"
-	open    bool  // until a length
-	endSide Side  // "ending with a WS row"
+	side    stitch.Side
+	counts  []int       // a number of rows, times or stitches
+	last    int         // "rep last 2 rows"
+	until   []int       // "until 76 sts rem"
+	open    bool        // until a length
+	endSide stitch.Side // "ending with a WS row"
 	op      stitch.Op
 	ownLine int
 }
-
-// Side is a side that the text names.
-type Side uint8
-
-// The sides; SideOpen where the text names none.
-const (
-	SideOpen Side = iota
-	SideRS
-	SideWS
-)
 
 // Piece is a text as it was read.
 type Piece struct {

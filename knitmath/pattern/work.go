@@ -1,6 +1,10 @@
 package pattern
 
-import "slices"
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // Start is what is on the needle before the first row.
 type Start struct {
@@ -17,7 +21,7 @@ type Start struct {
 // number for each size; -1 where it is not known.
 type LineCounts struct {
 	// Side is the side it is worked on in the first size.
-	Side Side
+	Side stitch.Side
 	// StartCounts and EndCounts are the stitches on both needles before and after.
 	StartCounts, EndCounts []int
 	// TakenCounts and LeftCounts are the stitches a row takes off the left

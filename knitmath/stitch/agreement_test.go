@@ -136,7 +136,7 @@ func TestRandomRows(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	could, rows := 0, 0
 	for range 4000 {
-		m := NewMachine(Style(rng.IntN(2)))
+		m := NewMachine([]Construction{Flat, InTheRound}[rng.IntN(2)])
 		must(t, m.CastOn(1+rng.IntN(60)))
 		for range 12 {
 			var r Row

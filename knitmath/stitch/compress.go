@@ -26,7 +26,7 @@ package stitch
 func Compress(runs []Run) Row {
 	var merged []Run
 	for _, r := range runs {
-		merged = appendRun(merged, r.Op, r.Count)
+		merged = AppendRun(merged, r.Op, r.Count)
 	}
 	tokens := make([]token, 0, len(merged))
 	for _, r := range merged {

@@ -10,7 +10,7 @@ import (
 func runsOf(ops ...Op) []Run {
 	var runs []Run
 	for _, op := range ops {
-		runs = appendRun(runs, op, 1)
+		runs = AppendRun(runs, op, 1)
 	}
 	return runs
 }
@@ -68,7 +68,7 @@ func mustRoundTrip(t *testing.T, runs []Run) Row {
 	t.Helper()
 	var joined []Run
 	for _, r := range runs {
-		joined = appendRun(joined, r.Op, r.Count)
+		joined = AppendRun(joined, r.Op, r.Count)
 	}
 	row := Compress(runs)
 	onNeedle := 0

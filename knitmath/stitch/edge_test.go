@@ -75,7 +75,7 @@ func TestPickUpRefusals(t *testing.T) {
 		t.Errorf("markers: %v", err)
 	}
 	// Beside a stitch just picked up there is no strand to lift, in the round either.
-	for _, style := range []Style{Flat, InTheRound} {
+	for _, style := range []Construction{Flat, InTheRound} {
 		m := NewMachine(style)
 		if err := m.LoadEdge(4); err != nil {
 			t.Fatal(err)

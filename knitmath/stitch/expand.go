@@ -22,17 +22,17 @@ func appendRuns(runs []Run, steps []Step, left *int) []Run {
 		case kindToLast:
 			n := (*left - *s.ToLast) / s.Op.Takes()
 			*left -= n * s.Op.Takes()
-			runs = appendRun(runs, s.Op, n)
+			runs = AppendRun(runs, s.Op, n)
 		case kindCount:
 			*left -= s.Count * s.Op.Takes()
-			runs = appendRun(runs, s.Op, s.Count)
+			runs = AppendRun(runs, s.Op, s.Count)
 		}
 	}
 	return runs
 }
 
-// appendRun adds n workings of op, joining them to the last run if it is of op too.
-func appendRun(runs []Run, op Op, n int) []Run {
+// AppendRun adds n workings of op, joining them to the last run if it is of op too.
+func AppendRun(runs []Run, op Op, n int) []Run {
 	if n < 1 {
 		return runs
 	}

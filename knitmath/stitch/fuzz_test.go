@@ -67,7 +67,7 @@ func FuzzMachine(f *testing.F) {
 	f.Add([]byte{0, 40, 2, 142, 3, 1, 1, 6, 1, 150, 1, 0})
 	f.Fuzz(func(t *testing.T, data []byte) {
 		r := &reader{data}
-		m := NewMachine(Style(r.next() % 2))
+		m := NewMachine([]Construction{Flat, InTheRound}[r.next()%2])
 		must(t, m.CastOn(1+r.next()))
 		for range 20 {
 			agree(t, m, r.row())

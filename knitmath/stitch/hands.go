@@ -120,23 +120,23 @@ func (w *worker) unfit(op Op, taken needle) Reason {
 		// The stitch left unworked lies beyond the yarn over as seen from the
 		// rows that are turned there: it comes after the yarn over on the other
 		// side, and before it on the side that the yarn over was made on.
-		after := first.kind == shortYOLoop && first.madeOn != w.side
-		before := second.kind == shortYOLoop && second.madeOn == w.side
+		after := first.kind == shortYOLoop && first.madeOn != w.Side()
+		before := second.kind == shortYOLoop && second.madeOn == w.Side()
 		switch op {
 		case K2tog:
-			if after && w.side == RightSide {
+			if after && w.Side() == RightSide {
 				return ""
 			}
 		case SSP:
-			if after && w.side == WrongSide {
+			if after && w.Side() == WrongSide {
 				return ""
 			}
 		case SSK:
-			if before && w.side == RightSide {
+			if before && w.Side() == RightSide {
 				return ""
 			}
 		case P2tog:
-			if before && w.side == WrongSide {
+			if before && w.Side() == WrongSide {
 				return ""
 			}
 		}
@@ -251,7 +251,7 @@ func (w *worker) shortRowYO() *RowError {
 	case len(w.right) == 0:
 		return w.fault(ShortRowYO, 0, ReasonNoStrand) // no stitch to work it together with
 	}
-	w.put(loop{height: w.right.tip().height, kind: shortYOLoop, madeOn: w.side}, false)
+	w.put(loop{height: w.right.tip().height, kind: shortYOLoop, madeOn: w.Side()}, false)
 	return nil
 }
 
@@ -259,7 +259,7 @@ func (w *worker) shortRowYO() *RowError {
 func (w *worker) makeOne(op Op) *RowError {
 	edge := len(w.left) == 0 || len(w.right) == 0
 	switch {
-	case w.StitchCount() == 0, edge && w.style == Flat, w.strand == strandNone:
+	case w.StitchCount() == 0, edge && w.work != InTheRound, w.strand == strandNone:
 		return w.fault(op, 0, ReasonNoStrand)
 	case w.strand == strandLifted:
 		return w.fault(op, 0, ReasonStrandUsed)

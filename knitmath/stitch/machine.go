@@ -2,15 +2,6 @@ package stitch
 
 import "slices"
 
-// Style says whether the work is turned at the end of each row.
-type Style uint8
-
-// The two ways to knit.
-const (
-	Flat Style = iota
-	InTheRound
-)
-
 // Machine knits rows stitch by stitch. It knows which loops are on which needle
 // and what each of them is, and refuses whatever hands could not do; it works
 // out nothing in advance and shares no code with what plans or counts rows.
@@ -46,7 +37,7 @@ const (
 // Not followed: markers; and a hole left by binding off in the middle of a row,
 // which later rows cross as if the stitches beside it were neighbours.
 type Machine struct {
-	style       Style
+	work        Construction
 	left, right needle
 	boundOff    []int
 	side        Side
@@ -65,7 +56,7 @@ const (
 )
 
 // NewMachine returns a machine with empty needles.
-func NewMachine(style Style) *Machine { return &Machine{style: style} }
+func NewMachine(work Construction) *Machine { return &Machine{work: work} }
 
 // CastOn casts n stitches on to empty needles; the first row is a right-side
 // row. In the round the stitches are joined at once. n must be in
@@ -114,7 +105,7 @@ func (m *Machine) LoadEdge(rows int) error {
 // JoinInTheRound joins flat work into a round, with the right side facing, all
 // stitches on one needle and no short row open. Work in the round stays as it is.
 func (m *Machine) JoinInTheRound() error {
-	if m.style == InTheRound {
+	if m.work == InTheRound {
 		return nil
 	}
 	fault := RowError{Row: m.rows, Left: len(m.left)}
@@ -124,7 +115,7 @@ func (m *Machine) JoinInTheRound() error {
 	case len(m.left) == 0 || m.side == WrongSide || m.left.tip().kind == edgeRow:
 		fault.Reason = ReasonNotPossible
 	default:
-		m.style, m.strand, m.turned = InTheRound, strandNone, false
+		m.work, m.strand, m.turned = InTheRound, strandNone, false
 		return nil
 	}
 	return &fault
@@ -156,10 +147,20 @@ func (m *Machine) ToWork() int { return len(m.left) }
 func (m *Machine) ShortRowOpen() bool { return len(m.right) > 0 }
 
 // Side returns the side that faces in the next row.
-func (m *Machine) Side() Side { return m.side }
+func (m *Machine) Side() Side {
+	if m.side == WrongSide {
+		return WrongSide
+	}
+	return RightSide
+}
 
-// Style returns whether the work is flat or in the round.
-func (m *Machine) Style() Style { return m.style }
+// Construction returns whether the work is flat or in the round.
+func (m *Machine) Construction() Construction {
+	if m.work == InTheRound {
+		return InTheRound
+	}
+	return Flat
+}
 
 // RowsWorked returns how many rows have been worked, short rows included.
 func (m *Machine) RowsWorked() int { return m.rows }

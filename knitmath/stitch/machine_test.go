@@ -7,7 +7,7 @@ import (
 )
 
 // knit casts on and works the rows, all but the last of which must go well.
-func knit(t *testing.T, style Style, stitches int, rows ...Row) (*Machine, error) {
+func knit(t *testing.T, style Construction, stitches int, rows ...Row) (*Machine, error) {
 	t.Helper()
 	m := NewMachine(style)
 	if err := m.CastOn(stitches); err != nil {
@@ -28,7 +28,7 @@ func TestHeightsByHand(t *testing.T) {
 	kAll, pAll := RowOf(ToEnd(Knit)), RowOf(ToEnd(Purl))
 	cases := []struct {
 		name     string
-		style    Style
+		style    Construction
 		stitches int
 		rows     []Row
 		want     []int
@@ -257,7 +257,7 @@ func TestJoin(t *testing.T) {
 	}
 	must(t, m.Work(RowOf(ToEnd(Knit))))
 	must(t, m.Work(RowOf(ToEnd(Purl))))
-	if err := m.JoinInTheRound(); err != nil || m.Style() != InTheRound || m.JoinInTheRound() != nil {
+	if err := m.JoinInTheRound(); err != nil || m.Construction() != InTheRound || m.JoinInTheRound() != nil {
 		t.Error(err)
 	}
 	if err := m.Work(RowOf(ToEnd(Knit))); err != nil || m.Side() != RightSide {

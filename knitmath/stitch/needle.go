@@ -35,23 +35,3 @@ func (n needle) pass(from needle) needle {
 	}
 	return n
 }
-
-// Side is the side of the fabric that faces the knitter.
-type Side uint8
-
-// The two sides.
-const (
-	RightSide Side = iota
-	WrongSide
-)
-
-// Other returns the opposite side.
-func (s Side) Other() Side { return s ^ 1 }
-
-// String returns the trade's abbreviation, "RS" or "WS".
-func (s Side) String() string {
-	if s == WrongSide {
-		return "WS"
-	}
-	return "RS"
-}

@@ -16,7 +16,7 @@ func TestRefusals(t *testing.T) {
 	loopShort := RowOf(Do(ShortRowYO, 1), Do(Purl, 1), Do(Turn, 1)) // after turned
 	cases := []struct {
 		name  string
-		style Style
+		style Construction
 		rows  []Row
 		want  Reason
 	}{

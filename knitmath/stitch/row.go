@@ -90,6 +90,9 @@ const (
 	// thousand; five times that still fits a reply and a second's work.
 	MaxStitches = 10_000
 
+	// MaxRows is the most rows in a piece, by the same measure.
+	MaxRows = 10_000
+
 	// MaxOperations is the most single operations in a row. A row that takes
 	// MaxStitches and leaves as many needs at most the sum of both; markers
 	// share the same allowance.

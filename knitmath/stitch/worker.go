@@ -42,11 +42,11 @@ func (w *worker) row(r Row) *RowError {
 		return w.fault(0, 0, ReasonUnworked)
 	}
 	w.turned = false
-	if w.style == Flat {
+	if w.work != InTheRound {
 		w.turn()
 		return nil
 	}
-	if w.side == WrongSide {
+	if w.Side() == WrongSide {
 		return w.fault(0, 0, ReasonNotPossible)
 	}
 	w.left = w.left[:0].pass(w.right)
@@ -81,7 +81,7 @@ func (w *worker) turnShort(op Op) *RowError {
 
 func (w *worker) turn() {
 	w.left, w.right = w.right, w.left
-	w.side = w.side.Other()
+	w.side = w.Side().Other()
 }
 
 // step works one step of the list at the end of w.path.
