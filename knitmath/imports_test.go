@@ -1,4 +1,4 @@
-package knitmath
+package knitmath_test
 
 import (
 	"go/parser"
@@ -11,42 +11,112 @@ import (
 	"testing"
 )
 
-// The arithmetic imports the standard library alone, and the instruction model
-// below it, which imports nothing of the house. A package of the standard library
-// has no dot in the first part of its path.
-func TestImportsAreStandardLibrary(t *testing.T) {
-	const below = "example.com/knitmath/knitmath/"
-	for dir, allowed := range map[string][]string{
-		".":       {below + "pattern", below + "stitch"},
-		"pattern": {below + "stitch"},
-		"stitch":  nil,
-	} {
-		files, err := filepath.Glob(filepath.Join(dir, "*.go"))
-		if err != nil || len(files) == 0 {
-			t.Fatalf("no files in %s: %v", dir, err)
+const house = "example.com/knitmath/knitmath/"
+
+// allowed is the plan of the house: which rooms a room may import. Arrows run
+// downward only, a room stands below those that name it, and everything else
+// that is imported is of the standard library.
+var allowed = map[string]string{
+	// The kernel: each room knows nothing of the others.
+	"stitch":  "",
+	"fault":   "",
+	"measure": "",
+	"spread":  "",
+	"report":  "",
+	// Centimetres into stitches; written patterns; a plan as lines; yarn.
+	"gauge":   "fault measure report stitch",
+	"pattern": "fault report stitch",
+	"outline": "gauge",
+	"yarn":    "fault gauge measure report stitch",
+	"swatch":  "fault gauge measure report yarn",
+	// Plans of shaping.
+	"shaping":  "fault gauge measure outline report spread stitch",
+	"shortrow": "fault gauge measure outline report spread stitch",
+	// Plans made of other plans.
+	"edge": "fault gauge measure outline report shaping spread stitch",
+	"yoke": "fault gauge measure outline report shaping shortrow spread stitch",
+	// What the tests of several rooms share.
+	"knittest":    "fault stitch",
+	"outlinetest": "outline",
+}
+
+// testOnly are the rooms that only tests may import.
+var testOnly = []string{"knittest", "outlinetest"}
+
+// The walls of the house hold: every room is in the plan and imports just what
+// the plan allows. Since every arrow of the plan is used, the compiler, which
+// refuses circles, keeps the plan without one.
+func TestRoomsImportDownward(t *testing.T) {
+	for room, below := range allowed {
+		used := map[string]bool{}
+		for _, path := range imports(t, room) {
+			other, ours := strings.CutPrefix(path, house)
+			switch first, _, _ := strings.Cut(path, "/"); {
+			case !ours && !strings.Contains(first, "."):
+			case !ours && slices.Contains(testOnly, room):
+			case !ours, !slices.Contains(strings.Fields(below), other):
+				t.Errorf("%s may not import %s", room, path)
+			default:
+				used[other] = true
+			}
 		}
-		for _, file := range files {
-			if strings.HasSuffix(file, "_test.go") {
-				continue
-			}
-			src, err := os.ReadFile(file)
-			if err != nil {
-				t.Fatal(err)
-			}
-			parsed, err := parser.ParseFile(token.NewFileSet(), file, src, parser.ImportsOnly)
-			if err != nil {
-				t.Fatal(err)
-			}
-			for _, spec := range parsed.Imports {
-				path, err := strconv.Unquote(spec.Path.Value)
-				if err != nil {
-					t.Fatal(err)
-				}
-				first, _, _ := strings.Cut(path, "/")
-				if strings.Contains(first, ".") && !slices.Contains(allowed, path) {
-					t.Errorf("%s imports %s", file, path)
-				}
+		for _, other := range strings.Fields(below) {
+			if !used[other] {
+				t.Errorf("the plan lets %s import %s, and it does not", room, other)
 			}
 		}
 	}
+	folders, err := filepath.Glob("*/*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range folders {
+		if _, ok := allowed[filepath.Dir(file)]; !ok {
+			t.Errorf("%s is in a room that the plan does not have", file)
+		}
+	}
+}
+
+// The root has the plan of the house, tests and examples, and no code.
+func TestRootIsThePlan(t *testing.T) {
+	files, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range files {
+		if file != "doc.go" && !strings.HasSuffix(file, "_test.go") {
+			t.Errorf("%s: code has a room of its own", file)
+		}
+	}
+}
+
+// imports lists what the files of a room import, those of its tests aside.
+func imports(t *testing.T, room string) []string {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join(room, "*.go"))
+	if err != nil || len(files) == 0 {
+		t.Fatalf("no files in %s: %v", room, err)
+	}
+	var paths []string
+	for _, file := range files {
+		if strings.HasSuffix(file, "_test.go") {
+			continue
+		}
+		src, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		parsed, err := parser.ParseFile(token.NewFileSet(), file, src, parser.ImportsOnly)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, spec := range parsed.Imports {
+			path, err := strconv.Unquote(spec.Path.Value)
+			if err != nil {
+				t.Fatal(err)
+			}
+			paths = append(paths, path)
+		}
+	}
+	return paths
 }

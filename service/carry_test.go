@@ -10,7 +10,7 @@ import (
 	"google.golang.org/protobuf/reflect/protoreflect"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -97,7 +97,7 @@ func TestAnswersAreCarriedWhole(t *testing.T) {
 // meaning, and for fields of the struct that the message does not have.
 func compare(t *testing.T, path string, m protoreflect.Message, kernel reflect.Value) {
 	t.Helper()
-	if in, ok := kernel.Interface().(knitmath.Instruction); ok {
+	if in, ok := kernel.Interface().(stitch.Instruction); ok {
 		compareInstruction(t, path, m.Interface().(*knitmathv1.Instruction), in)
 		return
 	}
@@ -215,7 +215,7 @@ func compareMethod(t *testing.T, at string, wire protoreflect.Value, method refl
 		if made != wire.String() {
 			t.Errorf("%s: %q on the wire, %q in the kernel", at, wire, made)
 		}
-	case []knitmath.Source:
+	case []report.Source:
 		if wire.List().Len() != len(made) || len(made) == 0 {
 			t.Errorf("%s: %d on the wire, %d in the kernel", at, wire.List().Len(), len(made))
 			return

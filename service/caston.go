@@ -2,11 +2,12 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 )
 
-func castOnIn(req *knitmathv1.ComputeCastOnRequest) knitmath.CastOnInput {
-	return knitmath.CastOnInput{
+func castOnIn(req *knitmathv1.ComputeCastOnRequest) gauge.CastOnInput {
+	return gauge.CastOnInput{
 		Gauge:       gaugeIn(req.Gauge),
 		WidthCm:     req.WidthCm,
 		EaseCm:      req.EaseCm,
@@ -14,11 +15,11 @@ func castOnIn(req *knitmathv1.ComputeCastOnRequest) knitmath.CastOnInput {
 		StitchRule:  ruleIn(req.StitchRule),
 		HeightCm:    req.HeightCm,
 		RowRule:     ruleIn(req.RowRule),
-		DisplayUnit: knitmath.DisplayUnit(req.DisplayUnit),
+		DisplayUnit: measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
-func castOnOut(out knitmath.CastOn) *knitmathv1.ComputeCastOnResponse {
+func castOnOut(out gauge.CastOn) *knitmathv1.ComputeCastOnResponse {
 	return &knitmathv1.ComputeCastOnResponse{
 		Stitches: present(out.HasStitches, out.Stitches, fittedOut),
 		Rows:     present(out.HasRows, out.Rows, fittedOut),

@@ -4,33 +4,34 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shortrow"
 )
 
 func (shortRowService) PlanCircleOfWedges(_ context.Context, req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
-	out, err := knitmath.PlanCircleOfWedges(circleIn(req))
+	out, err := shortrow.PlanCircleOfWedges(circleIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return circleOut(out), nil
 }
 
-func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) knitmath.CircleInput {
-	return knitmath.CircleInput{
+func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {
+	return shortrow.CircleInput{
 		Gauge:         gaugeIn(req.Gauge),
 		StitchCount:   optional(req.StitchCount, countIn),
 		OuterRadiusCm: req.OuterRadiusCm,
 		InnerRadiusCm: req.InnerRadiusCm,
 		WedgeCount:    optional(req.WedgeCount, countIn),
 		TurnDegrees:   req.TurnDegrees,
-		TurnMethod:    knitmath.TurnMethod(req.TurnMethod),
-		Order:         knitmath.ShortRowOrder(req.Order),
-		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		TurnMethod:    shortrow.TurnMethod(req.TurnMethod),
+		Order:         shortrow.ShortRowOrder(req.Order),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
 	}
 }
 
-func circleOut(out knitmath.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
+func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 	return &knitmathv1.PlanCircleOfWedgesResponse{
 		StitchCount:      countOut(out.StitchCount),
 		WedgeCount:       countOut(out.WedgeCount),
@@ -52,7 +53,7 @@ func circleOut(out knitmath.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 	}
 }
 
-func circleWedgeOut(w knitmath.CircleWedge) *knitmathv1.CircleWedge {
+func circleWedgeOut(w shortrow.CircleWedge) *knitmathv1.CircleWedge {
 	return &knitmathv1.CircleWedge{
 		PairCount:             countOut(w.PairCount),
 		FullRowCount:          countOut(w.FullRowCount),
@@ -61,6 +62,6 @@ func circleWedgeOut(w knitmath.CircleWedge) *knitmathv1.CircleWedge {
 	}
 }
 
-func circleRunOut(r knitmath.CircleWedgeRun) *knitmathv1.CircleWedgeRun {
+func circleRunOut(r shortrow.CircleWedgeRun) *knitmathv1.CircleWedgeRun {
 	return &knitmathv1.CircleWedgeRun{WedgeIndex: countOut(r.WedgeIndex), Times: countOut(r.Times)}
 }

@@ -2,34 +2,35 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 )
 
-func conversionIn(req *knitmathv1.ConvertGaugeRequest) knitmath.ConversionInput {
-	return knitmath.ConversionInput{
+func conversionIn(req *knitmathv1.ConvertGaugeRequest) gauge.ConversionInput {
+	return gauge.ConversionInput{
 		PatternGauge:  gaugeIn(req.PatternGauge),
 		OwnGauge:      gaugeIn(req.OwnGauge),
 		Items:         each(req.Items, patternCountIn),
 		Sizes:         each(req.Sizes, printedSizeIn),
 		WantedWidthCm: req.WantedWidthCm,
-		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
-func patternCountIn(c *knitmathv1.PatternCount) knitmath.PatternCount {
-	return knitmath.PatternCount{
+func patternCountIn(c *knitmathv1.PatternCount) gauge.PatternCount {
+	return gauge.PatternCount{
 		Name:  c.GetName(),
-		Kind:  knitmath.CountKind(c.GetKind()),
+		Kind:  gauge.CountKind(c.GetKind()),
 		Count: countIn(c.GetCount()),
 		Rule:  ruleIn(c.GetRule()),
 	}
 }
 
-func printedSizeIn(s *knitmathv1.PrintedSize) knitmath.PrintedSize {
-	return knitmath.PrintedSize{Name: s.GetName(), WidthCm: s.GetWidthCm(), HeightCm: s.HeightCm}
+func printedSizeIn(s *knitmathv1.PrintedSize) gauge.PrintedSize {
+	return gauge.PrintedSize{Name: s.GetName(), WidthCm: s.GetWidthCm(), HeightCm: s.HeightCm}
 }
 
-func conversionOut(out knitmath.Conversion) *knitmathv1.ConvertGaugeResponse {
+func conversionOut(out gauge.Conversion) *knitmathv1.ConvertGaugeResponse {
 	return &knitmathv1.ConvertGaugeResponse{
 		Items:               each(out.Items, convertedOut),
 		WidthChangePercent:  out.WidthChangePercent,
@@ -42,7 +43,7 @@ func conversionOut(out knitmath.Conversion) *knitmathv1.ConvertGaugeResponse {
 	}
 }
 
-func convertedOut(c knitmath.ConvertedCount) *knitmathv1.ConvertedCount {
+func convertedOut(c gauge.ConvertedCount) *knitmathv1.ConvertedCount {
 	return &knitmathv1.ConvertedCount{
 		Name:         c.Name,
 		Kind:         knitmathv1.CountKind(c.Kind),
@@ -52,7 +53,7 @@ func convertedOut(c knitmath.ConvertedCount) *knitmathv1.ConvertedCount {
 	}
 }
 
-func outcomeOut(s knitmath.SizeOutcome) *knitmathv1.SizeOutcome {
+func outcomeOut(s gauge.SizeOutcome) *knitmathv1.SizeOutcome {
 	return &knitmathv1.SizeOutcome{
 		Name:         s.Name,
 		WidthCm:      s.WidthCm,

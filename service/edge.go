@@ -4,7 +4,9 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/edge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
 )
 
 // edgeService answers EdgeService.
@@ -13,7 +15,7 @@ type edgeService struct {
 }
 
 func (edgeService) PlanPickUp(_ context.Context, req *knitmathv1.PlanPickUpRequest) (*knitmathv1.PlanPickUpResponse, error) {
-	out, err := knitmath.PlanPickUp(pickUpIn(req))
+	out, err := edge.PlanPickUp(pickUpIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -21,28 +23,28 @@ func (edgeService) PlanPickUp(_ context.Context, req *knitmathv1.PlanPickUpReque
 }
 
 func (edgeService) PlanButtonholes(_ context.Context, req *knitmathv1.PlanButtonholesRequest) (*knitmathv1.PlanButtonholesResponse, error) {
-	out, err := knitmath.PlanButtonholes(buttonholesIn(req))
+	out, err := edge.PlanButtonholes(buttonholesIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return buttonholesOut(out), nil
 }
 
-func pickUpIn(req *knitmathv1.PlanPickUpRequest) knitmath.PickUpInput {
-	return knitmath.PickUpInput{
+func pickUpIn(req *knitmathv1.PlanPickUpRequest) edge.PickUpInput {
+	return edge.PickUpInput{
 		RowCount:      optional(req.RowCount, countIn),
 		LengthCm:      req.LengthCm,
 		Gauge:         gaugeIn(req.Gauge),
 		BandGauge:     gaugeIn(req.BandGauge),
 		Rule:          ruleIn(req.Rule),
 		LargestNumber: optional(req.LargestNumber, countIn),
-		Order:         knitmath.PickUpOrder(req.Order),
-		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		Order:         edge.PickUpOrder(req.Order),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
 	}
 }
 
-func pickUpOut(out knitmath.PickUp) *knitmathv1.PlanPickUpResponse {
+func pickUpOut(out edge.PickUp) *knitmathv1.PlanPickUpResponse {
 	return &knitmathv1.PlanPickUpResponse{
 		RowCount:                  countOut(out.RowCount),
 		Stitches:                  fittedOut(out.Stitches),
@@ -59,7 +61,7 @@ func pickUpOut(out knitmath.PickUp) *knitmathv1.PlanPickUpResponse {
 	}
 }
 
-func pickUpRatioOut(r knitmath.PickUpRatio) *knitmathv1.PickUpRatio {
+func pickUpRatioOut(r edge.PickUpRatio) *knitmathv1.PickUpRatio {
 	return &knitmathv1.PickUpRatio{
 		StitchCount:   countOut(r.StitchCount),
 		RowCount:      countOut(r.RowCount),
@@ -69,9 +71,9 @@ func pickUpRatioOut(r knitmath.PickUpRatio) *knitmathv1.PickUpRatio {
 	}
 }
 
-func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) knitmath.ButtonholesInput {
-	return knitmath.ButtonholesInput{
-		Direction:       knitmath.BandDirection(req.Direction),
+func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) edge.ButtonholesInput {
+	return edge.ButtonholesInput{
+		Direction:       edge.BandDirection(req.Direction),
 		StitchCount:     countIn(req.StitchCount),
 		RowCount:        countIn(req.RowCount),
 		HoleCount:       countIn(req.HoleCount),
@@ -83,13 +85,13 @@ func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) knitmath.ButtonholesI
 		LastCm:          req.LastCm,
 		Gauge:           gaugeIn(req.Gauge),
 		HoleRow:         optional(req.HoleRow, countIn),
-		HoleRows:        knitmath.ShapingRows(req.HoleRows),
-		DisplayUnit:     knitmath.DisplayUnit(req.DisplayUnit),
+		HoleRows:        shaping.ShapingRows(req.HoleRows),
+		DisplayUnit:     measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:     req.WithOutline,
 	}
 }
 
-func buttonholesOut(out knitmath.Buttonholes) *knitmathv1.PlanButtonholesResponse {
+func buttonholesOut(out edge.Buttonholes) *knitmathv1.PlanButtonholesResponse {
 	return &knitmathv1.PlanButtonholesResponse{
 		StitchCount:     countOut(out.StitchCount),
 		RowCount:        countOut(out.RowCount),
@@ -107,7 +109,7 @@ func buttonholesOut(out knitmath.Buttonholes) *knitmathv1.PlanButtonholesRespons
 	}
 }
 
-func buttonholeOut(h knitmath.Buttonhole) *knitmathv1.Buttonhole {
+func buttonholeOut(h edge.Buttonhole) *knitmathv1.Buttonhole {
 	return &knitmathv1.Buttonhole{
 		FirstStitch: countOut(h.FirstStitch),
 		LastStitch:  countOut(h.LastStitch),
@@ -117,7 +119,7 @@ func buttonholeOut(h knitmath.Buttonhole) *knitmathv1.Buttonhole {
 	}
 }
 
-func bandRowOut(r knitmath.BandRow) *knitmathv1.BandRow {
+func bandRowOut(r edge.BandRow) *knitmathv1.BandRow {
 	return &knitmathv1.BandRow{
 		RowNumber:   countOut(r.RowNumber),
 		Side:        knitmathv1.Side(r.Side),

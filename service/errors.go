@@ -11,7 +11,7 @@ import (
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/protoadapt"
 
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/fault"
 )
 
 const (
@@ -48,7 +48,7 @@ func (f *failure) Unwrap() error { return f.cause }
 // asFailure maps an error of the kernel to the wire: faults of the question are
 // INVALID_ARGUMENT with every fault, anything else is INTERNAL.
 func asFailure(err error) error {
-	var input *knitmath.InputError
+	var input *fault.InputError
 	if errors.As(err, &input) {
 		return &failure{invalid(input.Violations), err}
 	}
@@ -56,7 +56,7 @@ func asFailure(err error) error {
 }
 
 // invalid is the status of a question with faults.
-func invalid(violations []knitmath.Violation) *status.Status {
+func invalid(violations []fault.Violation) *status.Status {
 	bad := &errdetails.BadRequest{}
 	for _, v := range violations[:min(len(violations), maxViolations)] {
 		bad.FieldViolations = append(bad.FieldViolations, &errdetails.BadRequest_FieldViolation{

@@ -10,7 +10,7 @@ import (
 
 	"google.golang.org/protobuf/reflect/protoreflect"
 
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/fault"
 )
 
 // What the explanations of a body and of a query string share.
@@ -67,7 +67,7 @@ func valueNames(ed protoreflect.EnumDescriptor) string {
 }
 
 // scalarFault says what is wrong with a scalar read from JSON, if anything is.
-func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (fault.Violation, bool) {
 	text, isText := tok.(string)
 	number, isNumber := tok.(json.Number)
 	_, isBool := tok.(bool)
@@ -79,7 +79,7 @@ func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (knitmath.Viol
 	case protoreflect.EnumKind:
 		if isText {
 			known := fd.Enum().Values().ByName(protoreflect.Name(text)) != nil
-			return knitmath.Violation{Reason: knitmath.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
+			return fault.Violation{Reason: fault.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
 		}
 		return wholeFault(string(number), isNumber, fd)
 	}
@@ -87,7 +87,7 @@ func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (knitmath.Viol
 		// The JSON mapping of protobuf writes numbers that JSON has no way to
 		// write as these strings; the kernel refuses them by their own reason.
 		if fd.Kind() != protoreflect.Int32Kind && (text == "NaN" || text == "Infinity" || text == "-Infinity") {
-			return knitmath.Violation{}, false
+			return fault.Violation{}, false
 		}
 		isNumber = json.Unmarshal([]byte(text), &number) == nil && text == string(number)
 	}
@@ -97,7 +97,7 @@ func scalarFault(tok json.Token, fd protoreflect.FieldDescriptor) (knitmath.Viol
 	return floatFault(string(number), isNumber, fd)
 }
 
-func floatFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+func floatFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (fault.Violation, bool) {
 	if !isNumber {
 		return wrongType(fd), true
 	}
@@ -106,7 +106,7 @@ func floatFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (kn
 }
 
 // wholeFault checks a whole number of 32 bits, which may be written as 2.0 or 2e1.
-func wholeFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+func wholeFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (fault.Violation, bool) {
 	v, err := strconv.ParseFloat(text, 64)
 	switch {
 	case !isNumber:
@@ -117,11 +117,11 @@ func wholeFault(text string, isNumber bool, fd protoreflect.FieldDescriptor) (kn
 	return wrongType(fd), v != math.Trunc(v) //nolint:forbidigo // A test for a whole number; nothing is rounded.
 }
 
-func wrongType(fd protoreflect.FieldDescriptor) knitmath.Violation {
-	return knitmath.Violation{Reason: reasonType, Detail: "must be " + kindWords(fd)}
+func wrongType(fd protoreflect.FieldDescriptor) fault.Violation {
+	return fault.Violation{Reason: reasonType, Detail: "must be " + kindWords(fd)}
 }
 
-func beyond(text string) knitmath.Violation {
-	return knitmath.Violation{Reason: knitmath.ReasonOutOfRange,
+func beyond(text string) fault.Violation {
+	return fault.Violation{Reason: fault.ReasonOutOfRange,
 		Detail: fmt.Sprintf("is %s, which is beyond any number that can be held", shorten(text, maxFieldLength/2))}
 }

@@ -2,22 +2,23 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 )
 
-func ruleIn(r *knitmathv1.CountRule) *knitmath.CountRule {
+func ruleIn(r *knitmathv1.CountRule) *gauge.CountRule {
 	if r == nil {
 		return nil
 	}
-	return &knitmath.CountRule{
+	return &gauge.CountRule{
 		Multiple:  optional(r.Multiple, countIn),
 		Remainder: optional(r.Remainder, countIn),
 		EdgeCount: optional(r.EdgeCount, countIn),
-		Rounding:  knitmath.Rounding(r.Rounding),
+		Rounding:  measure.Rounding(r.Rounding),
 	}
 }
 
-func fittedOut(f knitmath.FittedCount) *knitmathv1.FittedCount {
+func fittedOut(f gauge.FittedCount) *knitmathv1.FittedCount {
 	return &knitmathv1.FittedCount{
 		Count:        countOut(f.Count),
 		ExactCount:   f.ExactCount,
@@ -31,7 +32,7 @@ func fittedOut(f knitmath.FittedCount) *knitmathv1.FittedCount {
 }
 
 // neighbourOut leaves out a neighbour that does not exist: its count is 0.
-func neighbourOut(n knitmath.NeighbourCount) *knitmathv1.NeighbourCount {
+func neighbourOut(n gauge.NeighbourCount) *knitmathv1.NeighbourCount {
 	if n.Count == 0 {
 		return nil
 	}

@@ -4,7 +4,8 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/swatch"
 )
 
 // gaugeService answers GaugeService.
@@ -13,7 +14,7 @@ type gaugeService struct {
 }
 
 func (gaugeService) ComputeGauge(_ context.Context, req *knitmathv1.ComputeGaugeRequest) (*knitmathv1.ComputeGaugeResponse, error) {
-	out, err := knitmath.ComputeGauge(swatchIn(req))
+	out, err := swatch.ComputeGauge(swatchIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -21,7 +22,7 @@ func (gaugeService) ComputeGauge(_ context.Context, req *knitmathv1.ComputeGauge
 }
 
 func (gaugeService) ComputeCastOn(_ context.Context, req *knitmathv1.ComputeCastOnRequest) (*knitmathv1.ComputeCastOnResponse, error) {
-	out, err := knitmath.ComputeCastOn(castOnIn(req))
+	out, err := gauge.ComputeCastOn(castOnIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -29,20 +30,20 @@ func (gaugeService) ComputeCastOn(_ context.Context, req *knitmathv1.ComputeCast
 }
 
 func (gaugeService) ConvertGauge(_ context.Context, req *knitmathv1.ConvertGaugeRequest) (*knitmathv1.ConvertGaugeResponse, error) {
-	out, err := knitmath.ConvertGauge(conversionIn(req))
+	out, err := gauge.ConvertGauge(conversionIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return conversionOut(out), nil
 }
 
-func gaugeIn(g *knitmathv1.Gauge) *knitmath.Gauge {
+func gaugeIn(g *knitmathv1.Gauge) *gauge.Gauge {
 	if g == nil {
 		return nil
 	}
-	return &knitmath.Gauge{Stitches: g.Stitches, Rows: g.Rows, OverCm: g.OverCm}
+	return &gauge.Gauge{Stitches: g.Stitches, Rows: g.Rows, OverCm: g.OverCm}
 }
 
-func gaugeOut(g knitmath.Gauge) *knitmathv1.Gauge {
+func gaugeOut(g gauge.Gauge) *knitmathv1.Gauge {
 	return &knitmathv1.Gauge{Stitches: g.Stitches, Rows: g.Rows, OverCm: g.OverCm}
 }

@@ -15,7 +15,7 @@ import (
 	"google.golang.org/grpc/status"
 
 	"example.com/knitmath/gen/openapi"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/fault"
 )
 
 const jsonType = "application/json"
@@ -129,10 +129,10 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 			"the body may have 65536 bytes at most"))
 		return
 	case err != nil:
-		f.refuse(w, r, http.StatusBadRequest, invalid([]knitmath.Violation{malformed("the body could not be read to its end")}))
+		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("the body could not be read to its end")}))
 		return
 	case r.URL.RawQuery != "":
-		f.refuse(w, r, http.StatusBadRequest, invalid([]knitmath.Violation{malformed("a POST has no query string; put the fields in the body")}))
+		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("a POST has no query string; put the fields in the body")}))
 		return
 	}
 	body := &questionBody{data: data}
@@ -169,8 +169,8 @@ func (f *jsonFace) wrongMethod(w http.ResponseWriter, r *http.Request, allowed s
 }
 
 // malformed is a fault of the request as a whole.
-func malformed(detail string) knitmath.Violation {
-	return knitmath.Violation{Reason: reasonMalformed, Detail: detail}
+func malformed(detail string) fault.Violation {
+	return fault.Violation{Reason: reasonMalformed, Detail: detail}
 }
 
 // refuse answers a request that goes no further.

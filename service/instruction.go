@@ -2,7 +2,6 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -73,7 +72,7 @@ func operationIn(number knitmathv1.Operation) stitch.Op {
 
 func operationOut(op stitch.Op) knitmathv1.Operation { return wireNumbers[op] }
 
-func instructionOut(in knitmath.Instruction) *knitmathv1.Instruction {
+func instructionOut(in stitch.Instruction) *knitmathv1.Instruction {
 	return &knitmathv1.Instruction{
 		Text:       in.Row.Text(),
 		Steps:      each(in.Row.Steps, stepOut),

@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -41,7 +40,7 @@ func TestOperationsAgree(t *testing.T) {
 }
 
 // compareInstruction compares a row with its text and its tree.
-func compareInstruction(t *testing.T, at string, wire *knitmathv1.Instruction, in knitmath.Instruction) {
+func compareInstruction(t *testing.T, at string, wire *knitmathv1.Instruction, in stitch.Instruction) {
 	t.Helper()
 	if wire.Text != in.Row.Text() || wire.Text == "" ||
 		int(wire.StartCount) != in.StartCount || int(wire.EndCount) != in.EndCount {

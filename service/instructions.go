@@ -4,8 +4,8 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
 	"example.com/knitmath/knitmath/pattern"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // instructionService answers InstructionService.
@@ -14,7 +14,7 @@ type instructionService struct {
 }
 
 func (instructionService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse, error) {
-	out, err := knitmath.CheckInstructions(checkInstructionsIn(req))
+	out, err := pattern.CheckInstructions(checkInstructionsIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -22,7 +22,7 @@ func (instructionService) CheckInstructions(_ context.Context, req *knitmathv1.C
 }
 
 func (instructionService) FormatInstructions(_ context.Context, req *knitmathv1.FormatInstructionsRequest) (*knitmathv1.FormatInstructionsResponse, error) {
-	out, err := knitmath.FormatInstructions(formatInstructionsIn(req))
+	out, err := pattern.FormatInstructions(formatInstructionsIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -30,47 +30,47 @@ func (instructionService) FormatInstructions(_ context.Context, req *knitmathv1.
 }
 
 func (instructionService) MirrorInstructions(_ context.Context, req *knitmathv1.MirrorInstructionsRequest) (*knitmathv1.MirrorInstructionsResponse, error) {
-	out, err := knitmath.MirrorInstructions(mirrorInstructionsIn(req))
+	out, err := pattern.MirrorInstructions(mirrorInstructionsIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return mirroredInstructionsOut(out), nil
 }
 
-func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) knitmath.CheckInstructionsInput {
-	return knitmath.CheckInstructionsInput{
+func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) pattern.CheckInstructionsInput {
+	return pattern.CheckInstructionsInput{
 		Text:          req.Text,
 		StitchCounts:  each(req.StitchCounts, countIn),
-		Construction:  knitmath.Construction(req.Construction),
-		FirstSide:     knitmath.Side(req.FirstSide),
+		Construction:  stitch.Construction(req.Construction),
+		FirstSide:     stitch.Side(req.FirstSide),
 		Abbreviations: each(req.Abbreviations, abbreviationIn),
 	}
 }
 
-func formatInstructionsIn(req *knitmathv1.FormatInstructionsRequest) knitmath.FormatInstructionsInput {
-	return knitmath.FormatInstructionsInput{
+func formatInstructionsIn(req *knitmathv1.FormatInstructionsRequest) pattern.FormatInstructionsInput {
+	return pattern.FormatInstructionsInput{
 		Text:          req.Text,
 		Rows:          each(req.Rows, patternRowIn),
 		Abbreviations: each(req.Abbreviations, abbreviationIn),
-		RepeatStyle:   knitmath.RepeatStyle(req.RepeatStyle),
+		RepeatStyle:   pattern.RepeatStyle(req.RepeatStyle),
 	}
 }
 
-func mirrorInstructionsIn(req *knitmathv1.MirrorInstructionsRequest) knitmath.MirrorInstructionsInput {
-	return knitmath.MirrorInstructionsInput{
+func mirrorInstructionsIn(req *knitmathv1.MirrorInstructionsRequest) pattern.MirrorInstructionsInput {
+	return pattern.MirrorInstructionsInput{
 		Text:          req.Text,
 		Rows:          each(req.Rows, patternRowIn),
 		Abbreviations: each(req.Abbreviations, abbreviationIn),
-		RepeatStyle:   knitmath.RepeatStyle(req.RepeatStyle),
+		RepeatStyle:   pattern.RepeatStyle(req.RepeatStyle),
 	}
 }
 
-func abbreviationIn(a *knitmathv1.Abbreviation) knitmath.Abbreviation {
-	return knitmath.Abbreviation{Name: a.GetName(), TakesCount: countIn(a.GetTakesCount()), LeavesCount: countIn(a.GetLeavesCount())}
+func abbreviationIn(a *knitmathv1.Abbreviation) pattern.Abbreviation {
+	return pattern.Abbreviation{Name: a.GetName(), TakesCount: countIn(a.GetTakesCount()), LeavesCount: countIn(a.GetLeavesCount())}
 }
 
-func patternRowIn(r *knitmathv1.PatternRow) knitmath.PatternRow {
-	return knitmath.PatternRow{
+func patternRowIn(r *knitmathv1.PatternRow) pattern.PatternRow {
+	return pattern.PatternRow{
 		Label:          r.GetLabel(),
 		Steps:          each(r.GetSteps(), patternStepIn),
 		ClaimedCounts:  each(r.GetClaimedCounts(), countIn),
@@ -79,8 +79,8 @@ func patternRowIn(r *knitmathv1.PatternRow) knitmath.PatternRow {
 	}
 }
 
-func patternStepIn(s *knitmathv1.PatternStep) knitmath.PatternStep {
-	return knitmath.PatternStep{
+func patternStepIn(s *knitmathv1.PatternStep) pattern.Step {
+	return pattern.Step{
 		Operation:     operationIn(s.GetOperation()),
 		Name:          s.GetName(),
 		Steps:         each(s.GetSteps(), patternStepIn),
@@ -91,7 +91,7 @@ func patternStepIn(s *knitmathv1.PatternStep) knitmath.PatternStep {
 	}
 }
 
-func patternRowOut(r knitmath.PatternRow) *knitmathv1.PatternRow {
+func patternRowOut(r pattern.PatternRow) *knitmathv1.PatternRow {
 	return &knitmathv1.PatternRow{
 		Label:          r.Label,
 		Steps:          each(r.Steps, patternStepOut),
@@ -101,7 +101,7 @@ func patternRowOut(r knitmath.PatternRow) *knitmathv1.PatternRow {
 	}
 }
 
-func patternStepOut(s knitmath.PatternStep) *knitmathv1.PatternStep {
+func patternStepOut(s pattern.Step) *knitmathv1.PatternStep {
 	return &knitmathv1.PatternStep{
 		Operation:     operationOut(s.Operation),
 		Name:          s.Name,
@@ -113,7 +113,7 @@ func patternStepOut(s knitmath.PatternStep) *knitmathv1.PatternStep {
 	}
 }
 
-func findingOut(f knitmath.Finding) *knitmathv1.Finding {
+func findingOut(f pattern.Finding) *knitmathv1.Finding {
 	return &knitmathv1.Finding{
 		Kind:             knitmathv1.FindingKind(f.Kind),
 		Reason:           f.Reason,
@@ -127,7 +127,7 @@ func findingOut(f knitmath.Finding) *knitmathv1.Finding {
 	}
 }
 
-func checkedLineOut(l knitmath.CheckedLine) *knitmathv1.CheckedLine {
+func checkedLineOut(l pattern.CheckedLine) *knitmathv1.CheckedLine {
 	return &knitmathv1.CheckedLine{
 		LineNumber:     countOut(l.LineNumber),
 		Label:          l.Label,
@@ -146,7 +146,7 @@ func checkedLineOut(l knitmath.CheckedLine) *knitmathv1.CheckedLine {
 	}
 }
 
-func checkedInstructionsOut(out knitmath.CheckedInstructions) *knitmathv1.CheckInstructionsResponse {
+func checkedInstructionsOut(out pattern.CheckedInstructions) *knitmathv1.CheckInstructionsResponse {
 	return &knitmathv1.CheckInstructionsResponse{
 		SizeCount: countOut(out.SizeCount),
 		Agrees:    out.Agrees,
@@ -161,7 +161,7 @@ func checkedInstructionsOut(out knitmath.CheckedInstructions) *knitmathv1.CheckI
 	}
 }
 
-func writtenInstructionsOut(out knitmath.WrittenInstructions) *knitmathv1.FormatInstructionsResponse {
+func writtenInstructionsOut(out pattern.WrittenInstructions) *knitmathv1.FormatInstructionsResponse {
 	return &knitmathv1.FormatInstructionsResponse{
 		SizeCount: countOut(out.SizeCount),
 		Text:      out.Text,
@@ -173,7 +173,7 @@ func writtenInstructionsOut(out knitmath.WrittenInstructions) *knitmathv1.Format
 	}
 }
 
-func mirroredInstructionsOut(out knitmath.MirroredInstructions) *knitmathv1.MirrorInstructionsResponse {
+func mirroredInstructionsOut(out pattern.MirroredInstructions) *knitmathv1.MirrorInstructionsResponse {
 	return &knitmathv1.MirrorInstructionsResponse{
 		SizeCount: countOut(out.SizeCount),
 		Text:      out.Text,

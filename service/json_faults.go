@@ -9,17 +9,17 @@ import (
 
 	"google.golang.org/protobuf/reflect/protoreflect"
 
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/fault"
 )
 
 // Reasons for which the JSON face refuses a field before the kernel sees it.
 // They stand beside the kernel's own and are public for ever like them.
 const (
-	reasonMalformed knitmath.Reason = "MALFORMED"       // not JSON, or not a query string
-	reasonUnknown   knitmath.Reason = "UNKNOWN_FIELD"   // no field of this name
-	reasonDuplicate knitmath.Reason = "DUPLICATE_FIELD" // the field twice
-	reasonType      knitmath.Reason = "WRONG_TYPE"      // not the kind of value the field holds
-	reasonTooDeep   knitmath.Reason = "TOO_DEEP"        // nested beyond maxDepth
+	reasonMalformed fault.Reason = "MALFORMED"       // not JSON, or not a query string
+	reasonUnknown   fault.Reason = "UNKNOWN_FIELD"   // no field of this name
+	reasonDuplicate fault.Reason = "DUPLICATE_FIELD" // the field twice
+	reasonType      fault.Reason = "WRONG_TYPE"      // not the kind of value the field holds
+	reasonTooDeep   fault.Reason = "TOO_DEEP"        // nested beyond maxDepth
 )
 
 // maxDepth bounds the nesting of a body. The deepest question,
@@ -32,7 +32,7 @@ const notOfTheForm = "the body is not JSON of the documented form"
 // explainJSON lists everything that is wrong with a body protojson has refused,
 // in the order of the body. It only explains: what is accepted is protojson's
 // decision alone.
-func explainJSON(body []byte, question protoreflect.MessageDescriptor) []knitmath.Violation {
+func explainJSON(body []byte, question protoreflect.MessageDescriptor) []fault.Violation {
 	x := &jsonFaults{}
 	switch {
 	case len(bytes.TrimSpace(body)) == 0:
@@ -58,11 +58,11 @@ func explainJSON(body []byte, question protoreflect.MessageDescriptor) []knitmat
 type jsonFaults struct {
 	dec   *json.Decoder
 	ended bool
-	found []knitmath.Violation
+	found []fault.Violation
 }
 
-func (x *jsonFaults) add(field string, reason knitmath.Reason, format string, args ...any) {
-	x.found = append(x.found, knitmath.Violation{Field: field, Reason: reason, Detail: fmt.Sprintf(format, args...)})
+func (x *jsonFaults) add(field string, reason fault.Reason, format string, args ...any) {
+	x.found = append(x.found, fault.Violation{Field: field, Reason: reason, Detail: fmt.Sprintf(format, args...)})
 }
 
 // syntax reports whether body is exactly one JSON value.
@@ -116,7 +116,7 @@ func (x *jsonFaults) value(path string, tok json.Token, md protoreflect.MessageD
 		tok := x.token()
 		if of := fd.ContainingOneof(); of != nil && !of.IsSynthetic() && tok != nil {
 			if first, taken := chosen[of.Name()]; taken {
-				x.add(at, knitmath.ReasonContradictory, "excludes %s; give one of them", first)
+				x.add(at, fault.ReasonContradictory, "excludes %s; give one of them", first)
 			} else {
 				chosen[of.Name()] = at
 			}

@@ -2,14 +2,14 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/outline"
 )
 
-func outlineOut(o knitmath.Outline) *knitmathv1.Outline {
+func outlineOut(o outline.Outline) *knitmathv1.Outline {
 	return &knitmathv1.Outline{X: axisOut(o.X), Y: axisOut(o.Y), Lines: each(o.Lines, outlineLineOut)}
 }
 
-func axisOut(a knitmath.OutlineAxis) *knitmathv1.OutlineAxis {
+func axisOut(a outline.OutlineAxis) *knitmathv1.OutlineAxis {
 	return &knitmathv1.OutlineAxis{
 		Measure:  a.Measure,
 		Unit:     knitmathv1.OutlineUnit(a.Unit),
@@ -18,10 +18,10 @@ func axisOut(a knitmath.OutlineAxis) *knitmathv1.OutlineAxis {
 	}
 }
 
-func outlineLineOut(l knitmath.OutlineLine) *knitmathv1.OutlineLine {
+func outlineLineOut(l outline.OutlineLine) *knitmathv1.OutlineLine {
 	return &knitmathv1.OutlineLine{Name: l.Name, Points: each(l.Points, outlinePointOut)}
 }
 
-func outlinePointOut(p knitmath.OutlinePoint) *knitmathv1.OutlinePoint {
+func outlinePointOut(p outline.OutlinePoint) *knitmathv1.OutlinePoint {
 	return &knitmathv1.OutlinePoint{X: p.X, Y: p.Y}
 }

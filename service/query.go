@@ -9,7 +9,7 @@ import (
 
 	"google.golang.org/protobuf/reflect/protoreflect"
 
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/fault"
 )
 
 // explainQuery lists everything that is wrong with the query string of a GET, in
@@ -18,10 +18,10 @@ import (
 // It stands in front of the gateway's own parser, which passes over a parameter
 // it does not know without a word. Replacing that parser instead would set a
 // variable that all gateways of the process share.
-func explainQuery(raw string, question protoreflect.MessageDescriptor) []knitmath.Violation {
+func explainQuery(raw string, question protoreflect.MessageDescriptor) []fault.Violation {
 	values, err := url.ParseQuery(raw)
 	if err != nil {
-		return []knitmath.Violation{malformed("the query string cannot be read: " + err.Error())}
+		return []fault.Violation{malformed("the query string cannot be read: " + err.Error())}
 	}
 	keys := make([]string, 0, len(values))
 	for key := range values {
@@ -68,10 +68,10 @@ func resolve(md protoreflect.MessageDescriptor, key string) (string, protoreflec
 }
 
 // textFault says what is wrong with a scalar written in a query string.
-func textFault(text string, fd protoreflect.FieldDescriptor) (knitmath.Violation, bool) {
+func textFault(text string, fd protoreflect.FieldDescriptor) (fault.Violation, bool) {
 	switch fd.Kind() {
 	case protoreflect.StringKind:
-		return knitmath.Violation{}, false
+		return fault.Violation{}, false
 	case protoreflect.BoolKind:
 		_, err := strconv.ParseBool(text)
 		return wrongType(fd), err != nil
@@ -79,7 +79,7 @@ func textFault(text string, fd protoreflect.FieldDescriptor) (knitmath.Violation
 		number, err := strconv.ParseInt(text, 10, 32)
 		known := fd.Enum().Values().ByName(protoreflect.Name(text)) != nil ||
 			err == nil && fd.Enum().Values().ByNumber(protoreflect.EnumNumber(number)) != nil
-		return knitmath.Violation{Reason: knitmath.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
+		return fault.Violation{Reason: fault.ReasonUnknownValue, Detail: "must be " + kindWords(fd)}, !known
 	case protoreflect.Int32Kind:
 		_, err := strconv.ParseInt(text, 10, 32)
 		if errors.Is(err, strconv.ErrRange) {

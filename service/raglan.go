@@ -4,37 +4,38 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yoke"
 )
 
 func (yokeService) PlanRaglan(_ context.Context, req *knitmathv1.PlanRaglanRequest) (*knitmathv1.PlanRaglanResponse, error) {
-	out, err := knitmath.PlanRaglan(raglanIn(req))
+	out, err := yoke.PlanRaglan(raglanIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return raglanOut(out), nil
 }
 
-func raglanIn(req *knitmathv1.PlanRaglanRequest) knitmath.RaglanInput {
-	return knitmath.RaglanInput{
+func raglanIn(req *knitmathv1.PlanRaglanRequest) yoke.RaglanInput {
+	return yoke.RaglanInput{
 		Gauge:          gaugeIn(req.Gauge),
 		BodyCount:      countIn(req.BodyCount),
 		SleeveCount:    optional(req.SleeveCount, countIn),
 		UnderarmCount:  optional(req.UnderarmCount, countIn),
 		LineCount:      optional(req.LineCount, countIn),
-		LineFrom:       knitmath.RaglanLineFrom(req.LineFrom),
+		LineFrom:       yoke.RaglanLineFrom(req.LineFrom),
 		FrontNeckCount: optional(req.FrontNeckCount, countIn),
 		BackNeckCount:  optional(req.BackNeckCount, countIn),
 		SleeveTopCount: optional(req.SleeveTopCount, countIn),
 		DepthCm:        req.DepthCm,
 		RoundCount:     optional(req.RoundCount, countIn),
-		Spacing:        knitmath.RaglanSpacing(req.Spacing),
-		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+		Spacing:        yoke.RaglanSpacing(req.Spacing),
+		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:    req.WithOutline,
 	}
 }
 
-func raglanOut(out knitmath.Raglan) *knitmathv1.PlanRaglanResponse {
+func raglanOut(out yoke.Raglan) *knitmathv1.PlanRaglanResponse {
 	return &knitmathv1.PlanRaglanResponse{
 		BodyCount:     countOut(out.BodyCount),
 		SleeveCount:   countOut(out.SleeveCount),
@@ -60,7 +61,7 @@ func raglanOut(out knitmath.Raglan) *knitmathv1.PlanRaglanResponse {
 	}
 }
 
-func raglanPartOut(p knitmath.RaglanPart) *knitmathv1.RaglanPart {
+func raglanPartOut(p yoke.RaglanPart) *knitmathv1.RaglanPart {
 	return &knitmathv1.RaglanPart{
 		StartCount:         countOut(p.StartCount),
 		EndCount:           countOut(p.EndCount),
@@ -70,7 +71,7 @@ func raglanPartOut(p knitmath.RaglanPart) *knitmathv1.RaglanPart {
 	}
 }
 
-func raglanRoundOut(r knitmath.RaglanRound) *knitmathv1.RaglanRound {
+func raglanRoundOut(r yoke.RaglanRound) *knitmathv1.RaglanRound {
 	return &knitmathv1.RaglanRound{
 		RoundNumber:       countOut(r.RoundNumber),
 		BackCount:         countOut(r.BackCount),
@@ -81,7 +82,7 @@ func raglanRoundOut(r knitmath.RaglanRound) *knitmathv1.RaglanRound {
 	}
 }
 
-func raglanInstructionOut(i knitmath.RaglanInstruction) *knitmathv1.RaglanInstruction {
+func raglanInstructionOut(i yoke.RaglanInstruction) *knitmathv1.RaglanInstruction {
 	return &knitmathv1.RaglanInstruction{
 		BackDecreases:    i.BackDecreases,
 		FrontDecreases:   i.FrontDecreases,

@@ -2,13 +2,13 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/report"
 )
 
-func noticeOut(n knitmath.Notice) *knitmathv1.Notice {
+func noticeOut(n report.Notice) *knitmathv1.Notice {
 	return &knitmathv1.Notice{Reason: n.Reason, Field: n.Field, Description: n.Description}
 }
 
-func sourceOut(s knitmath.Source) *knitmathv1.Source {
+func sourceOut(s report.Source) *knitmathv1.Source {
 	return &knitmathv1.Source{Figure: s.Figure, Citation: s.Citation, Status: knitmathv1.SourceStatus(s.Status)}
 }

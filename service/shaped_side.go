@@ -2,39 +2,41 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/stitch"
 )
 
-func shapedSideIn(req *knitmathv1.PlanShapedSideRequest) knitmath.ShapedSideInput {
-	return knitmath.ShapedSideInput{
+func shapedSideIn(req *knitmathv1.PlanShapedSideRequest) shaping.ShapedSideInput {
+	return shaping.ShapedSideInput{
 		StartCount:    countIn(req.StartCount),
 		Points:        each(req.Points, sidePointIn),
 		Gauge:         gaugeIn(req.Gauge),
-		Construction:  knitmath.Construction(req.Construction),
-		Edges:         knitmath.ShapedEdges(req.Edges),
+		Construction:  stitch.Construction(req.Construction),
+		Edges:         shaping.ShapedEdges(req.Edges),
 		ChangePerEdge: optional(req.ChangePerEdge, countIn),
 		EdgeCount:     optional(req.EdgeCount, countIn),
-		ShapingRows:   knitmath.ShapingRows(req.ShapingRows),
-		FirstSide:     knitmath.Side(req.FirstSide),
-		Order:         knitmath.TaperOrder(req.Order),
-		DisplayUnit:   knitmath.DisplayUnit(req.DisplayUnit),
+		ShapingRows:   shaping.ShapingRows(req.ShapingRows),
+		FirstSide:     stitch.Side(req.FirstSide),
+		Order:         shaping.TaperOrder(req.Order),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
 	}
 }
 
 // sidePointIn carries a point; one that is null in a list is an empty one.
-func sidePointIn(p *knitmathv1.SidePoint) knitmath.SidePoint {
+func sidePointIn(p *knitmathv1.SidePoint) shaping.SidePoint {
 	if p == nil {
-		return knitmath.SidePoint{}
+		return shaping.SidePoint{}
 	}
-	return knitmath.SidePoint{
+	return shaping.SidePoint{
 		RowCount:    optional(p.RowCount, countIn),
 		HeightCm:    p.HeightCm,
 		StitchCount: countIn(p.StitchCount),
 	}
 }
 
-func shapedSideOut(out knitmath.ShapedSide) *knitmathv1.PlanShapedSideResponse {
+func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 	return &knitmathv1.PlanShapedSideResponse{
 		RowCount:                  countOut(out.RowCount),
 		Stretches:                 each(out.Stretches, sideStretchOut),
@@ -51,7 +53,7 @@ func shapedSideOut(out knitmath.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 	}
 }
 
-func sideStretchOut(s knitmath.SideStretch) *knitmathv1.SideStretch {
+func sideStretchOut(s shaping.SideStretch) *knitmathv1.SideStretch {
 	return &knitmathv1.SideStretch{
 		FirstRow:        countOut(s.FirstRow),
 		LastRow:         countOut(s.LastRow),

@@ -4,7 +4,9 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // shapingService answers ShapingService.
@@ -13,7 +15,7 @@ type shapingService struct {
 }
 
 func (shapingService) PlanEvenSpacing(_ context.Context, req *knitmathv1.PlanEvenSpacingRequest) (*knitmathv1.PlanEvenSpacingResponse, error) {
-	out, err := knitmath.PlanEvenSpacing(spacingIn(req))
+	out, err := shaping.PlanEvenSpacing(spacingIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -21,7 +23,7 @@ func (shapingService) PlanEvenSpacing(_ context.Context, req *knitmathv1.PlanEve
 }
 
 func (shapingService) PlanTaper(_ context.Context, req *knitmathv1.PlanTaperRequest) (*knitmathv1.PlanTaperResponse, error) {
-	out, err := knitmath.PlanTaper(taperIn(req))
+	out, err := shaping.PlanTaper(taperIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
@@ -29,26 +31,26 @@ func (shapingService) PlanTaper(_ context.Context, req *knitmathv1.PlanTaperRequ
 }
 
 func (shapingService) PlanShapedSide(_ context.Context, req *knitmathv1.PlanShapedSideRequest) (*knitmathv1.PlanShapedSideResponse, error) {
-	out, err := knitmath.PlanShapedSide(shapedSideIn(req))
+	out, err := shaping.PlanShapedSide(shapedSideIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return shapedSideOut(out), nil
 }
 
-func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) knitmath.EvenSpacingInput {
-	return knitmath.EvenSpacingInput{
+func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) shaping.EvenSpacingInput {
+	return shaping.EvenSpacingInput{
 		StartCount:   countIn(req.StartCount),
 		EndCount:     countIn(req.EndCount),
 		Operation:    operationIn(req.Operation),
-		Construction: knitmath.Construction(req.Construction),
+		Construction: stitch.Construction(req.Construction),
 		EdgeCount:    optional(req.EdgeCount, countIn),
-		Order:        knitmath.SpacingOrder(req.Order),
+		Order:        shaping.SpacingOrder(req.Order),
 		WithOutline:  req.WithOutline,
 	}
 }
 
-func spacingOut(out knitmath.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
+func spacingOut(out shaping.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
 	return &knitmathv1.PlanEvenSpacingResponse{
 		Operation:     operationOut(out.Operation),
 		ChangeCount:   countOut(out.ChangeCount),
@@ -64,6 +66,6 @@ func spacingOut(out knitmath.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
 	}
 }
 
-func gapRunOut(g knitmath.GapRun) *knitmathv1.GapRun {
+func gapRunOut(g spread.GapRun) *knitmathv1.GapRun {
 	return &knitmathv1.GapRun{StitchCount: countOut(g.StitchCount), Times: countOut(g.Times)}
 }

@@ -4,7 +4,8 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shortrow"
 )
 
 // shortRowService answers ShortRowService.
@@ -13,33 +14,33 @@ type shortRowService struct {
 }
 
 func (shortRowService) PlanWedge(_ context.Context, req *knitmathv1.PlanWedgeRequest) (*knitmathv1.PlanWedgeResponse, error) {
-	out, err := knitmath.PlanWedge(wedgeIn(req))
+	out, err := shortrow.PlanWedge(wedgeIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return wedgeOut(out), nil
 }
 
-func wedgeIn(req *knitmathv1.PlanWedgeRequest) knitmath.WedgeInput {
-	return knitmath.WedgeInput{
+func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
+	return shortrow.WedgeInput{
 		StitchCount:      countIn(req.StitchCount),
 		RiseRows:         optional(req.RiseRows, countIn),
 		RiseCm:           req.RiseCm,
 		RiseAngleDegrees: req.RiseAngleDegrees,
 		Gauge:            gaugeIn(req.Gauge),
-		TallEnd:          knitmath.TallEnd(req.TallEnd),
-		Order:            knitmath.ShortRowOrder(req.Order),
-		TurnMethod:       knitmath.TurnMethod(req.TurnMethod),
-		Rounding:         knitmath.Rounding(req.Rounding),
-		Spread:           knitmath.TurnSpread(req.Spread),
-		DisplayUnit:      knitmath.DisplayUnit(req.DisplayUnit),
+		TallEnd:          shortrow.TallEnd(req.TallEnd),
+		Order:            shortrow.ShortRowOrder(req.Order),
+		TurnMethod:       shortrow.TurnMethod(req.TurnMethod),
+		Rounding:         measure.Rounding(req.Rounding),
+		Spread:           shortrow.TurnSpread(req.Spread),
+		DisplayUnit:      measure.DisplayUnit(req.DisplayUnit),
 		ProfileRows:      req.ProfileRows,
 		ProfileCm:        req.ProfileCm,
 		WithOutline:      req.WithOutline,
 	}
 }
 
-func wedgeOut(out knitmath.Wedge) *knitmathv1.PlanWedgeResponse {
+func wedgeOut(out shortrow.Wedge) *knitmathv1.PlanWedgeResponse {
 	return &knitmathv1.PlanWedgeResponse{
 		PairCount:             countOut(out.PairCount),
 		TurnCount:             countOut(out.TurnCount),
@@ -59,7 +60,7 @@ func wedgeOut(out knitmath.Wedge) *knitmathv1.PlanWedgeResponse {
 	}
 }
 
-func turnsOut(t knitmath.TurnSequence) *knitmathv1.TurnSequence {
+func turnsOut(t shortrow.TurnSequence) *knitmathv1.TurnSequence {
 	return &knitmathv1.TurnSequence{
 		FirstUnworkedCount: countOut(t.FirstUnworkedCount),
 		Steps:              each(t.Steps, turnRunOut),
@@ -67,11 +68,11 @@ func turnsOut(t knitmath.TurnSequence) *knitmathv1.TurnSequence {
 	}
 }
 
-func turnRunOut(r knitmath.TurnRun) *knitmathv1.TurnRun {
+func turnRunOut(r shortrow.TurnRun) *knitmathv1.TurnRun {
 	return &knitmathv1.TurnRun{StitchCount: countOut(r.StitchCount), Times: countOut(r.Times)}
 }
 
-func wedgeRowOut(r knitmath.WedgeRow) *knitmathv1.WedgeRow {
+func wedgeRowOut(r shortrow.WedgeRow) *knitmathv1.WedgeRow {
 	return &knitmathv1.WedgeRow{
 		RowNumber:     countOut(r.RowNumber),
 		Side:          knitmathv1.Side(r.Side),

@@ -2,11 +2,13 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/swatch"
+	"example.com/knitmath/knitmath/yarn"
 )
 
-func swatchIn(req *knitmathv1.ComputeGaugeRequest) knitmath.GaugeInput {
-	return knitmath.GaugeInput{
+func swatchIn(req *knitmathv1.ComputeGaugeRequest) swatch.GaugeInput {
+	return swatch.GaugeInput{
 		StitchesBefore: each(req.StitchesBefore, readingIn),
 		RowsBefore:     each(req.RowsBefore, readingIn),
 		StitchesAfter:  each(req.StitchesAfter, readingIn),
@@ -15,15 +17,15 @@ func swatchIn(req *knitmathv1.ComputeGaugeRequest) knitmath.GaugeInput {
 		WidthCm:        req.WidthCm,
 		HeightCm:       req.HeightCm,
 		NeedleMm:       req.NeedleMm,
-		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
-func readingIn(r *knitmathv1.GaugeReading) knitmath.GaugeReading {
-	return knitmath.GaugeReading{Count: r.GetCount(), OverCm: r.OverCm, Place: r.GetPlace()}
+func readingIn(r *knitmathv1.GaugeReading) swatch.GaugeReading {
+	return swatch.GaugeReading{Count: r.GetCount(), OverCm: r.OverCm, Place: r.GetPlace()}
 }
 
-func swatchOut(out knitmath.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
+func swatchOut(out swatch.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
 	return &knitmathv1.ComputeGaugeResponse{
 		Gauge:               message(out.Gauge, gaugeOut),
 		OverCm:              out.OverCm,
@@ -43,7 +45,7 @@ func swatchOut(out knitmath.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
 	}
 }
 
-func statisticsOut(s knitmath.GaugeStatistics) *knitmathv1.GaugeStatistics {
+func statisticsOut(s swatch.GaugeStatistics) *knitmathv1.GaugeStatistics {
 	return &knitmathv1.GaugeStatistics{
 		ReadingCount:      countOut(s.ReadingCount),
 		Mean:              s.Mean,
@@ -52,7 +54,7 @@ func statisticsOut(s knitmath.GaugeStatistics) *knitmathv1.GaugeStatistics {
 	}
 }
 
-func consequenceOut(s knitmath.SizeConsequence) *knitmathv1.SizeConsequence {
+func consequenceOut(s swatch.SizeConsequence) *knitmathv1.SizeConsequence {
 	return &knitmathv1.SizeConsequence{
 		AskedCm:    s.AskedCm,
 		Count:      countOut(s.Count),
@@ -62,7 +64,7 @@ func consequenceOut(s knitmath.SizeConsequence) *knitmathv1.SizeConsequence {
 	}
 }
 
-func categoryOut(c knitmath.YarnCategory) *knitmathv1.YarnCategory {
+func categoryOut(c yarn.YarnCategory) *knitmathv1.YarnCategory {
 	return &knitmathv1.YarnCategory{
 		Category:     countOut(c.Category),
 		Name:         c.Name,
@@ -73,6 +75,6 @@ func categoryOut(c knitmath.YarnCategory) *knitmathv1.YarnCategory {
 	}
 }
 
-func needleOut(n knitmath.NeedleSize) *knitmathv1.NeedleSize {
+func needleOut(n swatch.NeedleSize) *knitmathv1.NeedleSize {
 	return &knitmathv1.NeedleSize{Mm: n.Mm, Us: n.US, Uk: n.UK, Japanese: n.Japanese, Disputed: n.Disputed}
 }

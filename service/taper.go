@@ -2,31 +2,33 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/stitch"
 )
 
-func taperIn(req *knitmathv1.PlanTaperRequest) knitmath.TaperInput {
-	return knitmath.TaperInput{
+func taperIn(req *knitmathv1.PlanTaperRequest) shaping.TaperInput {
+	return shaping.TaperInput{
 		StartCount:       countIn(req.StartCount),
 		EndCount:         countIn(req.EndCount),
 		RowCount:         optional(req.RowCount, countIn),
 		HeightCm:         req.HeightCm,
 		Gauge:            gaugeIn(req.Gauge),
-		Construction:     knitmath.Construction(req.Construction),
-		Edges:            knitmath.ShapedEdges(req.Edges),
+		Construction:     stitch.Construction(req.Construction),
+		Edges:            shaping.ShapedEdges(req.Edges),
 		ChangePerEdge:    optional(req.ChangePerEdge, countIn),
 		EdgeCount:        optional(req.EdgeCount, countIn),
-		ShapingRows:      knitmath.ShapingRows(req.ShapingRows),
-		FirstSide:        knitmath.Side(req.FirstSide),
+		ShapingRows:      shaping.ShapingRows(req.ShapingRows),
+		FirstSide:        stitch.Side(req.FirstSide),
 		PlainBeforeCount: optional(req.PlainBeforeCount, countIn),
 		PlainAfterCount:  optional(req.PlainAfterCount, countIn),
-		Order:            knitmath.TaperOrder(req.Order),
-		DisplayUnit:      knitmath.DisplayUnit(req.DisplayUnit),
+		Order:            shaping.TaperOrder(req.Order),
+		DisplayUnit:      measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:      req.WithOutline,
 	}
 }
 
-func taperOut(out knitmath.Taper) *knitmathv1.PlanTaperResponse {
+func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 	return &knitmathv1.PlanTaperResponse{
 		ShapingRowCount:           countOut(out.ShapingRowCount),
 		ChangePerRow:              countOut(out.ChangePerRow),
@@ -49,11 +51,11 @@ func taperOut(out knitmath.Taper) *knitmathv1.PlanTaperResponse {
 	}
 }
 
-func intervalOut(r knitmath.IntervalRun) *knitmathv1.IntervalRun {
+func intervalOut(r shaping.IntervalRun) *knitmathv1.IntervalRun {
 	return &knitmathv1.IntervalRun{EveryRows: countOut(r.EveryRows), Times: countOut(r.Times)}
 }
 
-func shapingRowOut(r knitmath.ShapingRow) *knitmathv1.ShapingRow {
+func shapingRowOut(r shaping.ShapingRow) *knitmathv1.ShapingRow {
 	return &knitmathv1.ShapingRow{
 		RowNumber: countOut(r.RowNumber),
 		Side:      knitmathv1.Side(r.Side),

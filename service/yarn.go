@@ -4,7 +4,8 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // yarnService answers YarnService.
@@ -13,46 +14,46 @@ type yarnService struct {
 }
 
 func (yarnService) EstimateYarn(_ context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
-	out, err := knitmath.EstimateYarn(yarnIn(req))
+	out, err := yarn.EstimateYarn(yarnIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return yarnOut(out), nil
 }
 
-func yarnIn(req *knitmathv1.EstimateYarnRequest) knitmath.YarnInput {
-	return knitmath.YarnInput{
+func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.YarnInput {
+	return yarn.YarnInput{
 		Gauge:          gaugeIn(req.Gauge),
 		Pieces:         each(req.Pieces, pieceIn),
-		State:          knitmath.FabricState(req.State),
+		State:          yarn.FabricState(req.State),
 		Swatch:         weighedIn(req.Swatch),
 		PutUp:          putUpIn(req.PutUp),
 		ReservePercent: req.ReservePercent,
 		Colours:        each(req.Colours, shareIn),
-		DyeLot:         knitmath.DyeLot(req.DyeLot),
-		DisplayUnit:    knitmath.DisplayUnit(req.DisplayUnit),
+		DyeLot:         yarn.DyeLot(req.DyeLot),
+		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
-func weighedIn(s *knitmathv1.WeighedSwatch) *knitmath.WeighedSwatch {
+func weighedIn(s *knitmathv1.WeighedSwatch) *yarn.WeighedSwatch {
 	if s == nil {
 		return nil
 	}
-	return &knitmath.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG}
+	return &yarn.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG}
 }
 
-func putUpIn(p *knitmathv1.PutUp) *knitmath.PutUp {
+func putUpIn(p *knitmathv1.PutUp) *yarn.PutUp {
 	if p == nil {
 		return nil
 	}
-	return &knitmath.PutUp{BallM: p.BallM, BallG: p.BallG}
+	return &yarn.PutUp{BallM: p.BallM, BallG: p.BallG}
 }
 
-func shareIn(s *knitmathv1.ColourShare) knitmath.ColourShare {
-	return knitmath.ColourShare{Name: s.GetName(), SharePercent: s.GetSharePercent()}
+func shareIn(s *knitmathv1.ColourShare) yarn.ColourShare {
+	return yarn.ColourShare{Name: s.GetName(), SharePercent: s.GetSharePercent()}
 }
 
-func yarnOut(out knitmath.YarnEstimate) *knitmathv1.EstimateYarnResponse {
+func yarnOut(out yarn.YarnEstimate) *knitmathv1.EstimateYarnResponse {
 	return &knitmathv1.EstimateYarnResponse{
 		ByLoop:       methodOut(out.ByLoop),
 		BySwatch:     message(out.BySwatch, methodOut),
@@ -71,7 +72,7 @@ func yarnOut(out knitmath.YarnEstimate) *knitmathv1.EstimateYarnResponse {
 	}
 }
 
-func methodOut(m knitmath.YarnMethodResult) *knitmathv1.YarnMethodResult {
+func methodOut(m yarn.YarnMethodResult) *knitmathv1.YarnMethodResult {
 	return &knitmathv1.YarnMethodResult{
 		LengthM:     message(m.LengthM, rangeOut),
 		MassG:       message(m.MassG, rangeOut),
@@ -79,11 +80,11 @@ func methodOut(m knitmath.YarnMethodResult) *knitmathv1.YarnMethodResult {
 	}
 }
 
-func rangeOut(r knitmath.YarnRange) *knitmathv1.YarnRange {
+func rangeOut(r yarn.YarnRange) *knitmathv1.YarnRange {
 	return &knitmathv1.YarnRange{Low: r.Low, Likely: r.Likely, High: r.High}
 }
 
-func colourOut(c knitmath.ColourYarn) *knitmathv1.ColourYarn {
+func colourOut(c yarn.ColourYarn) *knitmathv1.ColourYarn {
 	return &knitmathv1.ColourYarn{
 		Name:      c.Name,
 		LengthM:   rangeOut(c.LengthM),

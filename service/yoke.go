@@ -4,7 +4,9 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/yoke"
 )
 
 // yokeService answers YokeService.
@@ -13,15 +15,15 @@ type yokeService struct {
 }
 
 func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse, error) {
-	out, err := knitmath.PlanCircularYoke(yokeIn(req))
+	out, err := yoke.PlanCircularYoke(yokeIn(req))
 	if err != nil {
 		return nil, asFailure(err)
 	}
 	return yokeOut(out), nil
 }
 
-func yokeIn(req *knitmathv1.PlanCircularYokeRequest) knitmath.CircularYokeInput {
-	return knitmath.CircularYokeInput{
+func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularYokeInput {
+	return yoke.CircularYokeInput{
 		Gauge:              gaugeIn(req.Gauge),
 		BodyCount:          countIn(req.BodyCount),
 		SleeveCount:        optional(req.SleeveCount, countIn),
@@ -30,11 +32,11 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) knitmath.CircularYokeInput 
 		NeckCm:             req.NeckCm,
 		DepthCm:            req.DepthCm,
 		RoundCount:         optional(req.RoundCount, countIn),
-		Schedule:           knitmath.YokeSchedule(req.Schedule),
+		Schedule:           yoke.YokeSchedule(req.Schedule),
 		DecreaseRoundCount: optional(req.DecreaseRoundCount, countIn),
 		Steps:              each(req.Steps, yokeStepIn),
-		Order:              knitmath.SpacingOrder(req.Order),
-		DisplayUnit:        knitmath.DisplayUnit(req.DisplayUnit),
+		Order:              shaping.SpacingOrder(req.Order),
+		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:        req.WithOutline,
 		Bands:              each(req.Bands, yokeBandIn),
 		NeckToleranceCount: optional(req.NeckToleranceCount, countIn),
@@ -42,19 +44,19 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) knitmath.CircularYokeInput 
 	}
 }
 
-func yokeBandIn(b *knitmathv1.YokeBand) knitmath.YokeBand {
-	return knitmath.YokeBand{
+func yokeBandIn(b *knitmathv1.YokeBand) yoke.YokeBand {
+	return yoke.YokeBand{
 		RoundCount:       countIn(b.GetRoundCount()),
 		RepeatCount:      countIn(b.GetRepeatCount()),
 		PlainBeforeCount: optional(b.PlainBeforeCount, countIn),
 	}
 }
 
-func yokeStepIn(s *knitmathv1.YokeStep) knitmath.YokeStep {
-	return knitmath.YokeStep{DepthFraction: s.GetDepthFraction(), RemovedFraction: s.GetRemovedFraction()}
+func yokeStepIn(s *knitmathv1.YokeStep) yoke.YokeStep {
+	return yoke.YokeStep{DepthFraction: s.GetDepthFraction(), RemovedFraction: s.GetRemovedFraction()}
 }
 
-func yokeOut(out knitmath.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
+func yokeOut(out yoke.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
 	return &knitmathv1.PlanCircularYokeResponse{
 		BodyCount:      countOut(out.BodyCount),
 		SleeveCount:    countOut(out.SleeveCount),
@@ -77,7 +79,7 @@ func yokeOut(out knitmath.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
 	}
 }
 
-func yokeBandOut(b knitmath.YokeBandPlan) *knitmathv1.YokeBandPlan {
+func yokeBandOut(b yoke.YokeBandPlan) *knitmathv1.YokeBandPlan {
 	return &knitmathv1.YokeBandPlan{
 		FirstRoundNumber:  countOut(b.FirstRoundNumber),
 		LastRoundNumber:   countOut(b.LastRoundNumber),
@@ -88,7 +90,7 @@ func yokeBandOut(b knitmath.YokeBandPlan) *knitmathv1.YokeBandPlan {
 	}
 }
 
-func yokeRoundOut(r knitmath.YokeRound) *knitmathv1.YokeRound {
+func yokeRoundOut(r yoke.YokeRound) *knitmathv1.YokeRound {
 	return &knitmathv1.YokeRound{
 		RoundNumber:     countOut(r.RoundNumber),
 		DepthCm:         r.DepthCm,

@@ -2,25 +2,27 @@ package service
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/yoke"
 )
 
-func backRaiseIn(r *knitmathv1.BackRaise) *knitmath.BackRaise {
+func backRaiseIn(r *knitmathv1.BackRaise) *yoke.BackRaise {
 	if r == nil {
 		return nil
 	}
-	return &knitmath.BackRaise{
-		Place:      knitmath.RaisePlace(r.Place),
+	return &yoke.BackRaise{
+		Place:      yoke.RaisePlace(r.Place),
 		RiseRows:   optional(r.RiseRows, countIn),
 		RiseCm:     r.RiseCm,
 		BackCount:  optional(r.BackCount, countIn),
-		Order:      knitmath.ShortRowOrder(r.Order),
-		TurnMethod: knitmath.TurnMethod(r.TurnMethod),
-		Rounding:   knitmath.Rounding(r.Rounding),
+		Order:      shortrow.ShortRowOrder(r.Order),
+		TurnMethod: shortrow.TurnMethod(r.TurnMethod),
+		Rounding:   measure.Rounding(r.Rounding),
 	}
 }
 
-func backRaiseOut(p knitmath.BackRaisePlan) *knitmathv1.BackRaisePlan {
+func backRaiseOut(p yoke.BackRaisePlan) *knitmathv1.BackRaisePlan {
 	return &knitmathv1.BackRaisePlan{
 		FirstRoundNumber:       countOut(p.FirstRoundNumber),
 		StitchCount:            countOut(p.StitchCount),

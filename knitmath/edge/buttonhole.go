@@ -1,0 +1,248 @@
+package edge
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// BandDirection is which way a band runs.
+type BandDirection int32
+
+// The directions.
+const (
+	BandDirectionUnspecified BandDirection = iota // along the stitches
+	BandDirectionAlongStitches
+	BandDirectionAlongRows
+)
+
+// Ranges of a band.
+const (
+	// MinBandStitches and MinBandRows leave room for one hole of a stitch: a
+	// stitch on each side of it; a row before it and the two that make it.
+	MinBandStitches = 3
+	MinBandRows     = 3
+	// MaxButtonholes is the most holes of one band. A cassock has 33 buttons.
+	MaxButtonholes = 100
+	// MaxHoleStitches is the widest hole, by the same measure as MaxTaperEdge.
+	MaxHoleStitches = 100
+	// holeRows is how many rows a hole takes: bound off in one, cast on in the
+	// next.
+	holeRows = 2
+)
+
+// ButtonholesInput asks for the buttonholes of a band. It mirrors
+// PlanButtonholesRequest.
+type ButtonholesInput struct {
+	Direction       BandDirection
+	StitchCount     int
+	RowCount        int
+	HoleCount       int
+	HoleStitchCount *int
+	HoleCm          *float64
+	FirstCount      *int
+	FirstCm         *float64
+	LastCount       *int
+	LastCm          *float64
+	Gauge           *gauge.Gauge
+	HoleRow         *int
+	HoleRows        shaping.ShapingRows
+	DisplayUnit     measure.DisplayUnit
+	WithOutline     bool
+}
+
+// A Buttonhole is one hole of a band.
+type Buttonhole struct {
+	FirstStitch int
+	LastStitch  int
+	BindOffRow  int
+	CastOnRow   int
+	MiddleCm    *float64
+}
+
+// A BandRow is one row of a band that makes or closes holes.
+type BandRow struct {
+	RowNumber   int
+	Side        stitch.Side
+	Instruction stitch.Instruction
+}
+
+// Buttonholes is the answer to ButtonholesInput.
+type Buttonholes struct {
+	StitchCount     int
+	RowCount        int
+	HoleStitchCount int
+	FirstCount      int
+	GapCounts       []int
+	LastCount       int
+	Holes           []Buttonhole
+	Rows            []BandRow
+	Directions      []string
+	Notices         []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
+
+	b    band
+	unit measure.DisplayUnit
+}
+
+// PlanButtonholes spaces k holes along a band, the first and the last at given
+// distances from its ends. With d places between those distances and holes that
+// take t places each,
+//
+//	inner = d - k*t
+//
+// places are left for the k-1 gaps between them, which differ by at most one
+// (along the rows, where only right-side rows bind off, by two), the larger ones
+// outermost so that the band reads the same from both ends (see palindrome). An
+// even number of gaps cannot share an odd number of larger ones that way; they
+// are then mixed evenly, and a notice says so.
+//
+// Distances in cm are taken to the nearest stitch or row, half-way up.
+//
+// Source: own derivation.
+func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
+	var c fault.Checks
+	b := vetBand(&c, in)
+	if c.Err() == nil {
+		vetBandSizes(&c, &b, in)
+	}
+	if c.Err() == nil {
+		vetBandPlaces(&c, &b, in)
+	}
+	if err := c.Err(); err != nil {
+		return Buttonholes{}, err
+	}
+	out := b.plan(in)
+	out.Notices = append(out.Notices, report.Notice{Reason: "SMALL_PARTS", Field: "",
+		Description: "buttons are small parts: on things for babies and small children sew them on so that they hold a strong pull, " +
+			"or use another closing, and follow the rules of the place where they are worn or sold"})
+	if in.WithOutline {
+		out.Outline = b.outline(out)
+	}
+	return out, nil
+}
+
+// band is a checked question.
+type band struct {
+	alongRows      bool
+	st, rw         gauge.Density
+	gauge          bool
+	stitches, rows int
+	holes, width   int
+	row            int // along the stitches: the row that binds off
+	step           int // along the rows: from one row that may bind off to the next
+	// Places before the first hole and after the last, as asked; -1 if not asked.
+	askedFirst, askedLast int
+	first, last           int // the same as they come out
+	gaps                  []int
+	notices               []report.Notice
+}
+
+// noun is what the distances along the band count.
+func (b band) noun() string {
+	if b.alongRows {
+		return "rows"
+	}
+	return "stitches"
+}
+
+// side is the side of a row of the band: a band knit upward begins on the right
+// side; a picked-up one on the wrong side, the right side having picked it up.
+func (b band) side(row int) stitch.Side {
+	if (row%2 == 1) == b.alongRows {
+		return stitch.RightSide
+	}
+	return stitch.WrongSide
+}
+
+// vetBand checks each field for itself, and what excludes what.
+func vetBand(c *fault.Checks, in ButtonholesInput) band {
+	fault.Enum(c, "", "direction", in.Direction, BandDirectionAlongRows)
+	b := band{alongRows: in.Direction == BandDirectionAlongRows, stitches: in.StitchCount, rows: in.RowCount,
+		holes: in.HoleCount, gauge: in.Gauge != nil}
+	c.RequiredCount("", "stitch_count", in.StitchCount, MinBandStitches, stitch.MaxStitches)
+	c.RequiredCount("", "row_count", in.RowCount, MinBandRows, stitch.MaxRows)
+	c.RequiredCount("", "hole_count", in.HoleCount, 1, MaxButtonholes)
+	c.OptionalCount("", "hole_stitch_count", in.HoleStitchCount, 1, MaxHoleStitches)
+	c.OptionalNumber("", "hole_cm", in.HoleCm, measure.MinCm, measure.MaxCm)
+	c.OneOf(in.HoleStitchCount != nil, in.HoleCm != nil, "hole_stitch_count", "hole_cm")
+	c.OptionalCount("", "first_count", in.FirstCount, 1, stitch.MaxStitches)
+	c.OptionalNumber("", "first_cm", in.FirstCm, measure.MinCm, measure.MaxCm)
+	noFirst := in.FirstCount == nil && in.FirstCm == nil
+	if in.HoleCount != 1 || !noFirst {
+		c.OneOf(in.FirstCount != nil, in.FirstCm != nil, "first_count", "first_cm")
+	}
+	c.OptionalCount("", "last_count", in.LastCount, 1, stitch.MaxStitches)
+	c.OptionalNumber("", "last_cm", in.LastCm, measure.MinCm, measure.MaxCm)
+	if in.LastCount != nil && in.LastCm != nil {
+		c.OneOf(true, true, "last_count", "last_cm")
+	}
+	if in.Gauge != nil {
+		b.st, b.rw, _ = gauge.Check(c, "gauge", in.Gauge)
+	} else if in.HoleCm != nil || in.FirstCm != nil || in.LastCm != nil {
+		c.Add("gauge", fault.ReasonRequired, "is missing; lengths in cm need it")
+	}
+	c.OptionalCount("", "hole_row", in.HoleRow, holeRows, stitch.MaxRows)
+	if b.alongRows && in.HoleRow != nil {
+		c.Add("hole_row", fault.ReasonContradictory, "belongs to a band along the stitches, whose holes share a row")
+	}
+	fault.Enum(c, "", "hole_rows", in.HoleRows, shaping.ShapingRowsAny)
+	if !b.alongRows && in.HoleRows != shaping.ShapingRowsUnspecified {
+		c.Add("hole_rows", fault.ReasonContradictory, "belongs to a band along the rows; give hole_row")
+	}
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	return b
+}
+
+// vetBandSizes settles the width of the holes, and where they may lie.
+func vetBandSizes(c *fault.Checks, b *band, in ButtonholesInput) {
+	widthField := "hole_stitch_count"
+	if in.HoleCm != nil {
+		widthField = "hole_cm"
+	}
+	b.width = b.st.Counted(in.HoleStitchCount, in.HoleCm)
+	if b.width < 1 || b.width > MaxHoleStitches {
+		c.Infeasible("each hole is "+report.CountOf(b.width, "stitches")+" wide at this gauge; it must be from 1 to "+
+			strconv.Itoa(MaxHoleStitches), widthField, "gauge")
+		return
+	}
+	if b.alongRows {
+		b.step = 2
+		if in.HoleRows == shaping.ShapingRowsAny {
+			b.step = 1
+		}
+		if most := b.stitches - 2; b.width > most {
+			c.Infeasible("a hole of "+report.CountOf(b.width, "stitches")+" leaves no stitch on each side of it in a band of "+
+				strconv.Itoa(b.stitches)+"; it may have at most "+strconv.Itoa(most), "stitch_count", widthField)
+		}
+		return
+	}
+	b.row = b.middleRow()
+	if in.HoleRow == nil {
+		return
+	}
+	b.row = *in.HoleRow
+	switch {
+	case b.side(b.row) != stitch.RightSide:
+		c.Infeasible("row "+strconv.Itoa(b.row)+" is a wrong-side row, row 1 being one; the even rows are right-side rows", "hole_row")
+	case b.row+1 > b.rows:
+		c.Infeasible("the holes are cast on again in the row after "+strconv.Itoa(b.row)+", and the band has "+
+			report.CountOf(b.rows, "rows")+"; it needs at least "+strconv.Itoa(b.row+1)+", or the holes at most row "+
+			strconv.Itoa((b.rows-1)/2*2), "row_count", "hole_row")
+	}
+}
+
+// middleRow is the right-side row that leaves most nearly as many rows before
+// the holes as after them; of two, the lower. Right-side rows are even here.
+func (b band) middleRow() int {
+	// Rows before less rows after are 2*row - rows; with row = 2m that is nearest
+	// to 0 at m = rows/4 to the nearest, half-way down.
+	return (b.rows + 1) / 4 * 2
+}

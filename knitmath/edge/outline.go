@@ -1,0 +1,63 @@
+package edge
+
+import (
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// outline draws the edge from its first row, in cm, and the places in it where a
+// stitch is picked up: the middle of its row, or a third and two thirds of a row
+// that takes two.
+func (o PickUp) outline(rw gauge.Density) *outline.Outline {
+	places := make([]outline.OutlinePoint, 0, o.Stitches.Count)
+	put := func(row int, part float64) {
+		places = append(places, outline.OutlinePoint{X: (float64(row) + part) / rw.PerCm(), Y: 1})
+	}
+	row := 0
+	runs, _ := stitch.Expand(o.Instruction.Row, o.RowCount) // the planner's own row: it fits
+	for _, r := range runs {
+		for range r.Count {
+			switch r.Op {
+			case stitch.PickUp:
+				put(row, 1.0/2)
+			case stitch.PickUpTwo:
+				put(row, 1.0/3)
+				put(row, 2.0/3)
+			}
+			row++
+		}
+	}
+	out := &outline.Outline{
+		X:     outline.OutlineAxis{Measure: "along the edge, as worked", Unit: outline.OutlineUnitCm},
+		Y:     outline.OutlineAxis{Measure: "the edge and the stitches picked up", Unit: outline.OutlineUnitRows},
+		Lines: []outline.OutlineLine{{Name: "edge", Points: []outline.OutlinePoint{{X: 0, Y: 0}, {X: rw.SizeCm(o.RowCount), Y: 0}}}, {Name: "picked up", Points: places}},
+	}
+	return out.Framed()
+}
+
+// outline draws the band and its holes, a stroke each, at the row that binds off:
+// in cm, or in stitches and rows where there is no gauge.
+func (b band) outline(o Buttonholes) *outline.Outline {
+	point := func(stitches, rows int) outline.OutlinePoint {
+		if b.gauge {
+			return outline.OutlinePoint{X: b.st.SizeCm(stitches), Y: b.rw.SizeCm(rows)}
+		}
+		return outline.OutlinePoint{X: float64(stitches), Y: float64(rows)}
+	}
+	lines := []outline.OutlineLine{{Name: "band", Points: []outline.OutlinePoint{
+		point(0, 0), point(o.StitchCount, 0), point(o.StitchCount, o.RowCount), point(0, o.RowCount), point(0, 0)}}}
+	for _, h := range o.Holes {
+		lines = append(lines, outline.OutlineLine{Name: "buttonhole",
+			Points: []outline.OutlinePoint{point(h.FirstStitch-1, h.BindOffRow), point(h.LastStitch, h.BindOffRow)}})
+	}
+	out := &outline.Outline{
+		X:     outline.OutlineAxis{Measure: "along the stitches, as the holes are numbered", Unit: outline.OutlineUnitStitches},
+		Y:     outline.OutlineAxis{Measure: "height", Unit: outline.OutlineUnitRows},
+		Lines: lines,
+	}
+	if b.gauge {
+		out.X.Unit, out.Y.Unit = outline.OutlineUnitCm, outline.OutlineUnitCm
+	}
+	return out.Framed()
+}

@@ -1,0 +1,246 @@
+package edge
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// PickUpOrder is how the rows that are skipped, or worked twice, lie among the
+// others.
+type PickUpOrder int32
+
+// The orders.
+const (
+	PickUpOrderUnspecified PickUpOrder = iota // interleaved
+	PickUpOrderInterleaved
+	PickUpOrderGrouped
+)
+
+// Ranges of picking up.
+const (
+	// MinLargestNumber and MaxLargestNumber bound the numbers of a ratio: "19 for
+	// every 20" is as much as anybody counts while picking up.
+	MinLargestNumber     = 2
+	MaxLargestNumber     = 20
+	defaultLargestNumber = 8
+	// MaxPerRow is the most stitches through one row of an edge: a third would
+	// pucker it. Common practice.
+	MaxPerRow = 2
+)
+
+// PickUpInput asks for the stitches of a band along an edge. It mirrors
+// PlanPickUpRequest.
+type PickUpInput struct {
+	RowCount      *int
+	LengthCm      *float64
+	Gauge         *gauge.Gauge
+	BandGauge     *gauge.Gauge
+	Rule          *gauge.CountRule
+	LargestNumber *int
+	Order         PickUpOrder
+	DisplayUnit   measure.DisplayUnit
+	WithOutline   bool
+}
+
+// A PickUpRatio is a ratio as a knitter says it.
+type PickUpRatio struct {
+	StitchCount   int
+	RowCount      int
+	Text          string
+	ErrorPercent  float64
+	ErrorStitches float64
+}
+
+// PickUp is the answer to PickUpInput.
+type PickUp struct {
+	RowCount     int
+	Stitches     gauge.FittedCount
+	Ratio        PickUpRatio
+	SkippedCount int
+	DoubledCount int
+	Instruction  stitch.Instruction
+	// GreatestDepartureStitches is how far the row strays from an even spread.
+	GreatestDepartureStitches float64
+	Directions                []string
+	Notices                   []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
+
+	unit measure.DisplayUnit
+}
+
+// PlanPickUp finds the stitches of a band as long as an edge of r rows,
+//
+//	stitches = r * (row length of the piece) / (stitch width of the band)
+//
+// exactly, then the nearest count its rule allows, half-way up; the ratio of
+// stitches to rows in the smallest numbers that come nearest to the same
+// quotient (see nearestSmall); and the row that picks them up, evenly spread (see
+// pickUpRow).
+//
+// An edge must have from 1 to 10000 rows; a length in [0.1, 1000] cm is taken to
+// the nearest row, half-way up. More than two stitches a row are refused.
+//
+// Source: own derivation; the sum is the definition of gauge.
+func PlanPickUp(in PickUpInput) (PickUp, error) {
+	var c fault.Checks
+	okRows := c.OptionalCount("", "row_count", in.RowCount, 1, stitch.MaxRows)
+	okRows = c.OptionalNumber("", "length_cm", in.LengthCm, measure.MinCm, measure.MaxCm) && okRows
+	okRows = c.OneOf(in.RowCount != nil, in.LengthCm != nil, "row_count", "length_cm") && okRows
+	st, rw, okGauge := gauge.Check(&c, "gauge", in.Gauge)
+	if in.BandGauge != nil {
+		var ok bool
+		st, _, ok = gauge.Check(&c, "band_gauge", in.BandGauge)
+		okGauge = ok && okGauge
+	}
+	r, okRule := gauge.CheckRule(&c, "rule", in.Rule)
+	c.OptionalCount("", "largest_number", in.LargestNumber, MinLargestNumber, MaxLargestNumber)
+	fault.Enum(&c, "", "order", in.Order, PickUpOrderGrouped)
+	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+
+	out := PickUp{unit: in.DisplayUnit}
+	if okRows && okGauge && okRule {
+		vetPickUp(&c, &out, in, gauge.Regauge{Pattern: rw, Own: st}, r)
+	}
+	if err := c.Err(); err != nil {
+		return PickUp{}, err
+	}
+	out.Ratio = pickUpRatio(gauge.Regauge{Pattern: rw, Own: st}, out, int64(fault.Or(in.LargestNumber, defaultLargestNumber)))
+	out.Instruction = stitch.Instruction{
+		Row:        pickUpRow(out.RowCount, out.Stitches.Count, in.Order == PickUpOrderGrouped),
+		StartCount: out.RowCount, EndCount: out.Stitches.Count,
+	}
+	out.GreatestDepartureStitches = edgeDeparture(out.Instruction.Row, out.RowCount, out.Stitches.Count)
+	out.SkippedCount = max(0, out.RowCount-out.Stitches.Count)
+	out.DoubledCount = max(0, out.Stitches.Count-out.RowCount)
+	out.Directions = out.directions()
+	if in.WithOutline {
+		out.Outline = out.outline(rw)
+	}
+	return out, nil
+}
+
+// vetPickUp settles the rows and the stitches.
+func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r gauge.Rule) {
+	field := "row_count"
+	if in.RowCount != nil {
+		out.RowCount = *in.RowCount
+	} else {
+		field = "length_cm"
+		out.RowCount = g.Pattern.Nearest(measure.Micrometres(*in.LengthCm))
+		if out.RowCount < 1 || out.RowCount > stitch.MaxRows {
+			c.Infeasible("the edge has "+report.CountOf(out.RowCount, "rows")+" at this gauge; it must have from 1 to "+
+				strconv.Itoa(stitch.MaxRows), field, "gauge")
+			return
+		}
+	}
+	fields := []string{field, "gauge"}
+	if in.BandGauge != nil {
+		fields[1] = "band_gauge"
+	}
+	if in.Rule != nil {
+		fields = append(fields, "rule")
+	}
+	f, ok := g.Fit(out.RowCount, r)
+	if !ok {
+		gauge.Misfit(c, g.Convert(out.RowCount), r, "stitches", fields...)
+		return
+	}
+	if most := MaxPerRow * out.RowCount; f.Count > most {
+		c.Infeasible(report.CountOf(f.Count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.RowCount, "rows")+
+			" takes at most "+strconv.Itoa(most)+", two in every row; so many stitches need an edge of "+
+			report.CountOf((f.Count+1)/MaxPerRow, "rows")+", or a band with fewer stitches to the cm", fields...)
+		return
+	}
+	out.Stitches = f
+	if f.Halfway {
+		out.Notices = append(out.Notices, gauge.HalfwayNotice(field, f.Count))
+	}
+}
+
+// pickUpRatio is the small fraction nearest to the stitches of the band for one
+// row of the edge.
+func pickUpRatio(g gauge.Regauge, out PickUp, limit int64) PickUpRatio {
+	exact := spread.Fraction{Num: g.Own.Count * g.Pattern.Span, Den: g.Own.Span * g.Pattern.Count}
+	f := exact.NearestSmall(limit)
+	// The ratio less the exact one, times both denominators.
+	off := float64(f.Num*exact.Den - f.Den*exact.Num)
+	return PickUpRatio{
+		StitchCount: int(f.Num), RowCount: int(f.Den),
+		Text:          ratioWords(f),
+		ErrorPercent:  100 * off / float64(f.Den) / float64(exact.Num),
+		ErrorStitches: float64(out.RowCount) * off / float64(f.Den) / float64(exact.Den),
+	}
+}
+
+// ratioWords is "3 stitches for every 4 rows".
+func ratioWords(x spread.Fraction) string {
+	s := report.CountOf(int(x.Num), "stitches") + " for every "
+	if x.Den == 1 {
+		return s + "row"
+	}
+	return s + report.CountOf(int(x.Den), "rows")
+}
+
+// directions writes what to do.
+func (o PickUp) directions() []string {
+	d := []string{"With the right side facing, pick up and knit " + report.CountOf(o.Stitches.Count, "stitches") +
+		" along the edge, about " + o.Ratio.Text + ": " + o.Instruction.Row.Text() + "."}
+	of := " of the " + report.CountOf(o.RowCount, "rows") + " along the edge "
+	switch {
+	case o.SkippedCount == 1:
+		d = append(d, "1"+of+"is skipped.")
+	case o.SkippedCount > 1:
+		d = append(d, strconv.Itoa(o.SkippedCount)+of+"are skipped.")
+	case o.DoubledCount == 1:
+		d = append(d, "1"+of+"takes two stitches.")
+	case o.DoubledCount > 1:
+		d = append(d, strconv.Itoa(o.DoubledCount)+of+"take two stitches.")
+	}
+	return d
+}
+
+// Summary says the answer in words.
+func (o PickUp) Summary() string {
+	return "Pick up " + report.CountOf(o.Stitches.Count, "stitches") + " along " + report.CountOf(o.RowCount, "rows") + ": a band of " +
+		o.unit.Size(o.Stitches.SizeCm) + " on an edge of " + o.unit.Size(o.Stitches.AskedCm) + ". As a ratio, " +
+		o.Ratio.Text + " (" + overall(o.Ratio.ErrorStitches) + ")."
+}
+
+// overall writes how many stitches a ratio gives too many or too few over the
+// whole edge, to a tenth.
+func overall(off float64) string {
+	much, direction := measure.Decimal(max(off, -off), 1), " too many over the whole edge"
+	if off < 0 {
+		direction = " too few over the whole edge"
+	}
+	switch {
+	case off == 0:
+		return "exactly"
+	case much == "0":
+		return "less than 0.1 stitch off over the whole edge"
+	case much == "1":
+		return "1 stitch" + direction
+	}
+	return much + " stitches" + direction
+}
+
+// Sources says where the figures come from.
+func (PickUp) Sources() []report.Source {
+	return []report.Source{
+		{Figure: "stitches", Citation: "rows × row length of the piece / stitch width of the band, exactly; rounded as the rule says",
+			Status: report.SourceStatusOwnDerivation},
+		{Figure: "ratio", Citation: "continued fraction with semiconvergents, walked as the tree of fractions: Stern (1858), Brocot (1861); " +
+			"Graham, Knuth and Patashnik, Concrete Mathematics, section 4.5", Status: report.SourceStatusFromMemory},
+		{Figure: "spread along the edge", Citation: "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
+			Status: report.SourceStatusOwnDerivation},
+		{Figure: "at most two stitches in a row of an edge", Citation: "common practice", Status: report.SourceStatusCommonPractice},
+	}
+}

@@ -1,0 +1,205 @@
+package gauge
+
+import (
+	"math/big"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// CountKind says what an item of a pattern counts.
+type CountKind int32
+
+// The kinds of count.
+const (
+	CountKindUnspecified CountKind = iota // refused
+	CountKindStitches
+	CountKindRows
+)
+
+// A PatternCount is one count printed in a pattern.
+type PatternCount struct {
+	Name  string
+	Kind  CountKind
+	Count int
+	Rule  *CountRule
+}
+
+// A PrintedSize is one size that a pattern prints.
+type PrintedSize struct {
+	Name     string
+	WidthCm  float64
+	HeightCm *float64
+}
+
+// ConversionInput asks for a pattern refitted to another gauge. It mirrors
+// ConvertGaugeRequest.
+type ConversionInput struct {
+	PatternGauge  *Gauge
+	OwnGauge      *Gauge
+	Items         []PatternCount
+	Sizes         []PrintedSize
+	WantedWidthCm *float64
+	DisplayUnit   measure.DisplayUnit
+}
+
+// A ConvertedCount is one count refitted.
+type ConvertedCount struct {
+	Name         string
+	Kind         CountKind
+	PrintedCount int
+	Fitted       FittedCount
+	AsWrittenCm  float64
+}
+
+// A SizeOutcome is one printed size as it comes out at the knitter's gauge.
+type SizeOutcome struct {
+	Name         string
+	WidthCm      float64
+	DifferenceCm float64
+	HeightCm     *float64
+}
+
+// A Conversion is the answer to ConversionInput.
+type Conversion struct {
+	Items               []ConvertedCount
+	WidthChangePercent  float64
+	LengthChangePercent float64
+	Sizes               []SizeOutcome
+	FollowIndex         *int
+	Notices             []report.Notice
+
+	unit measure.DisplayUnit
+}
+
+// ConvertGauge refits a pattern to the knitter's gauge,
+//
+//	new count = printed count * own gauge / pattern gauge
+//
+// rounded to the nearest count the item's rule allows, exactly half-way up. The
+// size a count meant is never rounded on the way: the new count is one rational
+// number of integers. Printed counts must be in [1, 10000], widths and heights in
+// [0.1, 1000].
+//
+// Source: own derivation; the size meant is printed count / pattern gauge, by the
+// definition of gauge.
+func ConvertGauge(in ConversionInput) (Conversion, error) {
+	var c fault.Checks
+	patternSt, patternRw, okPattern := Check(&c, "pattern_gauge", in.PatternGauge)
+	ownSt, ownRw, okOwn := Check(&c, "own_gauge", in.OwnGauge)
+	width, length := Regauge{patternSt, ownSt}, Regauge{patternRw, ownRw}
+	out := Conversion{unit: in.DisplayUnit}
+	if c.Items("", "items", len(in.Items), MaxItems) {
+		out.Items = make([]ConvertedCount, len(in.Items))
+		for i, item := range in.Items {
+			g := width
+			if item.Kind == CountKindRows {
+				g = length
+			}
+			out.Items[i] = vetConverted(&c, fault.Index("items", i), item, g, okPattern && okOwn)
+		}
+	}
+	if c.Items("", "sizes", len(in.Sizes), MaxSizes) {
+		for i, s := range in.Sizes {
+			path := fault.Index("sizes", i)
+			c.Text(path, "name", s.Name)
+			c.RequiredNumber(path, "width_cm", s.WidthCm, measure.MinCm, measure.MaxCm)
+			c.OptionalNumber(path, "height_cm", s.HeightCm, measure.MinCm, measure.MaxCm)
+		}
+	}
+	c.OptionalNumber("", "wanted_width_cm", in.WantedWidthCm, measure.MinCm, measure.MaxCm)
+	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	if len(in.Sizes) > 0 && in.WantedWidthCm == nil {
+		c.Add("sizes", fault.ReasonContradictory, "needs wanted_width_cm")
+	}
+	if len(in.Sizes) == 0 && in.WantedWidthCm != nil {
+		c.Add("wanted_width_cm", fault.ReasonContradictory, "needs sizes")
+	}
+	if err := c.Err(); err != nil {
+		return Conversion{}, err
+	}
+	out.WidthChangePercent, out.LengthChangePercent = width.changePercent(), length.changePercent()
+	for i, item := range out.Items {
+		if item.Fitted.Halfway {
+			out.Notices = append(out.Notices, HalfwayNotice(fault.Join(fault.Index("items", i), "count"), item.Fitted.Count))
+		}
+	}
+	if in.WantedWidthCm != nil {
+		out.follow(in, width, length)
+	}
+	return out, nil
+}
+
+// vetConverted checks one item and refits it.
+func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, okGauges bool) ConvertedCount {
+	ok := c.Text(path, "name", item.Name)
+	ok = fault.RequiredEnum(c, path, "kind", item.Kind, CountKindRows) && ok
+	ok = c.RequiredCount(path, "count", item.Count, 1, stitch.MaxStitches) && ok
+	r, okRule := CheckRule(c, fault.Join(path, "rule"), item.Rule)
+	if !ok || !okRule || !okGauges {
+		return ConvertedCount{}
+	}
+	noun := "stitches"
+	if item.Kind == CountKindRows {
+		noun = "rows"
+	}
+	out := ConvertedCount{
+		Name: item.Name, Kind: item.Kind, PrintedCount: item.Count,
+		AsWrittenCm: g.Own.SizeCm(item.Count),
+	}
+	q := g.Convert(item.Count)
+	if out.Fitted, ok = g.Fit(item.Count, r); !ok {
+		fields := []string{"own_gauge", fault.Join(path, "count")}
+		if item.Rule != nil {
+			fields = append(fields, fault.Join(path, "rule"))
+		}
+		Misfit(c, q, r, noun, fields...)
+	}
+	return out
+}
+
+// follow works out every printed size at the knitter's gauge and chooses the one
+// whose width is nearest to the wanted, of two equally near the wider. The
+// comparison is exact.
+func (o *Conversion) follow(in ConversionInput, width, length Regauge) {
+	wanted := measure.Micrometres(*in.WantedWidthCm)
+	var best *big.Int
+	follow, tied := 0, -1
+	for i, s := range in.Sizes {
+		um := measure.Micrometres(s.WidthCm)
+		out := SizeOutcome{Name: s.Name, WidthCm: width.outcomeCm(um), DifferenceCm: width.outcomeDifferenceCm(um, wanted)}
+		if s.HeightCm != nil {
+			h := length.outcomeCm(measure.Micrometres(*s.HeightCm))
+			out.HeightCm = &h
+		}
+		o.Sizes = append(o.Sizes, out)
+
+		distance := width.distance(um, wanted)
+		order := -1
+		if best != nil {
+			order = distance.CmpAbs(best)
+		}
+		wider := um > measure.Micrometres(in.Sizes[follow].WidthCm)
+		switch {
+		case order < 0:
+			best, follow, tied = distance, i, -1
+		case order == 0 && wider:
+			follow, tied = i, follow
+		case order == 0 && um < measure.Micrometres(in.Sizes[follow].WidthCm):
+			tied = i
+		}
+	}
+	o.FollowIndex = &follow
+	if tied >= 0 {
+		o.Notices = append(o.Notices, report.Notice{Reason: "EQUALLY_NEAR", Field: fault.Index("sizes", tied),
+			Description: "is exactly as near to wanted_width_cm as " + fault.Index("sizes", follow) + ", the wider, which was chosen"})
+	}
+}
+
+// MaxItems is the most pattern counts in one conversion.
+const MaxItems = 1_000
+
+// MaxSizes is the most printed sizes in one conversion.
+const MaxSizes = 100

@@ -1,0 +1,58 @@
+package gauge
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// Summary says the answer in words.
+func (o Conversion) Summary() string {
+	s := "Knit as written it comes out " + changeWords(o.WidthChangePercent, "wider", "narrower") + " and " +
+		changeWords(o.LengthChangePercent, "longer", "shorter") + "."
+	if o.FollowIndex != nil {
+		size := o.Sizes[*o.FollowIndex]
+		s += " Follow "
+		if size.Name != "" {
+			s += "size " + size.Name
+		} else {
+			s += "the " + report.Ordinal(*o.FollowIndex+1) + " size"
+		}
+		s += ": " + o.unit.Size(size.WidthCm) + " wide, " + o.unit.Difference(size.DifferenceCm) + "."
+	}
+	if n := len(o.Items); n > 0 {
+		s += " " + report.CountOf(n, "counts") + " refitted."
+	}
+	return s
+}
+
+// changeWords is "4.8 % wider", "4.8 % narrower", or "no wider" for no change at all.
+func changeWords(percent float64, more, less string) string {
+	p := measure.Decimal(math.Abs(percent), 1)
+	switch {
+	case percent == 0:
+		return "no " + more
+	case p == "0":
+		p = "less than 0.05"
+	}
+	if percent > 0 {
+		return p + " % " + more
+	}
+	return p + " % " + less
+}
+
+// Sources says where the figures come from.
+func (o Conversion) Sources() []report.Source {
+	sources := []report.Source{{Figure: "change if knit as written", Citation: "100 * (pattern gauge / own gauge - 1): a size is a count " +
+		"divided by its gauge", Status: report.SourceStatusOwnDerivation}}
+	if len(o.Items) > 0 {
+		sources = append(sources, report.Source{Figure: "new counts", Citation: "printed count * own gauge / pattern gauge, one exact fraction of " +
+			"whole numbers, rounded as the rule says", Status: report.SourceStatusOwnDerivation})
+	}
+	if o.FollowIndex != nil {
+		sources = append(sources, report.Source{Figure: "size to follow", Citation: "printed width * pattern gauge / own gauge, nearest to the " +
+			"wanted width; of two equally near, the wider", Status: report.SourceStatusOwnDerivation})
+	}
+	return sources
+}

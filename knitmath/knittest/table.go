@@ -1,0 +1,53 @@
+package knittest
+
+import (
+	"encoding/csv"
+	"os"
+	"strconv"
+	"testing"
+)
+
+func Ptr[T any](v T) *T { return &v }
+
+// Table reads a published table, its rows by column name. Every row must say
+// where it comes from.
+func Table(t *testing.T, path string) []map[string]string {
+	t.Helper()
+	f, err := os.Open("../../testdata/" + path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	records, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(records) < 2 {
+		t.Fatalf("%s is empty", path)
+	}
+	var rows []map[string]string
+	for _, record := range records[1:] {
+		row := map[string]string{}
+		for i, cell := range record {
+			row[records[0][i]] = cell
+		}
+		if row["source"] == "" {
+			t.Errorf("%s: %v has no source", path, record)
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// Cell reads a number; 0 where the table has none.
+func Cell(t *testing.T, s string) float64 {
+	t.Helper()
+	if s == "" {
+		return 0
+	}
+	x, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
+}

@@ -1,0 +1,82 @@
+package measure
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// DisplayUnit is the unit of written text. Figures are always metric.
+type DisplayUnit int32
+
+// The display units.
+const (
+	DisplayUnitUnspecified DisplayUnit = iota // centimetres
+	DisplayUnitCm
+	DisplayUnitIn
+)
+
+// CmPerInch is exact. Source: international yard and pound agreement of 1959,
+// 1 yd = 0.9144 m.
+const CmPerInch = 2.54
+
+// Micrometres is the whole micrometres nearest to a length in cm. Lengths are
+// counted from then on, not measured: sums of them are exact.
+func Micrometres(cm float64) int64 { return NearestInt(cm * 1e4) }
+
+// Centimetres is a whole number of micrometres in cm.
+func Centimetres(um int64) float64 { return float64(um) / 1e4 }
+
+// Size writes a length in cm: "50.9 cm" to a tenth, or "20.04 in" to a
+// hundredth, halves up.
+func (u DisplayUnit) Size(cm float64) string {
+	if u == DisplayUnitIn {
+		return Decimal(cm/CmPerInch, 2) + " in"
+	}
+	return Decimal(cm, 1) + " cm"
+}
+
+// Difference writes a signed length: "0.9 cm more than asked", "0.9 cm less than
+// asked", "exactly as asked". One that would be written as 0 is bounded instead:
+// "less than 0.05 cm more than asked".
+func (u DisplayUnit) Difference(cm float64) string {
+	if cm == 0 {
+		return "exactly as asked"
+	}
+	size, smallest := u.Size(math.Abs(cm)), "less than 0.05 cm"
+	if u == DisplayUnitIn {
+		smallest = "less than 0.005 in"
+	}
+	if strings.HasPrefix(size, "0 ") {
+		size = smallest
+	}
+	if cm > 0 {
+		return size + " more than asked"
+	}
+	return size + " less than asked"
+}
+
+// Decimal writes x rounded half up to a number of places, without trailing
+// zeros. Beyond 2^53 in the last place, where a float has no places left, it is
+// written in full.
+func Decimal(x float64, places int) string {
+	scale := math.Pow10(places)
+	if math.Abs(x*scale) < 1<<53 {
+		x = float64(RoundHalfUp(x*scale)) / scale
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// Length writes a length to a hundredth of either unit.
+func (u DisplayUnit) Length(cm float64) string {
+	if u == DisplayUnitIn {
+		return Decimal(cm/CmPerInch, 2) + " in"
+	}
+	return Decimal(cm, 2) + " cm"
+}
+
+// MinCm and MaxCm bound lengths of a piece: a millimetre is finer than any
+// tape, ten metres longer than any piece.
+const MinCm = 0.1
+
+const MaxCm = 1_000.0

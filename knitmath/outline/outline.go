@@ -1,0 +1,94 @@
+package outline
+
+import (
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// OutlineUnit is the unit of an axis.
+type OutlineUnit int32
+
+// The units.
+const (
+	OutlineUnitUnspecified OutlineUnit = iota
+	OutlineUnitCm
+	OutlineUnitStitches
+	OutlineUnitRows
+)
+
+// An OutlineAxis says what is measured along it, and the frame of the drawing.
+type OutlineAxis struct {
+	Measure  string
+	Unit     OutlineUnit
+	Least    float64
+	Greatest float64
+}
+
+// An OutlinePoint is one point: x to the right, y upward.
+type OutlinePoint struct {
+	X float64
+	Y float64
+}
+
+// An OutlineLine is a line of straight strokes through its points.
+type OutlineLine struct {
+	Name   string
+	Points []OutlinePoint
+}
+
+// An Outline is a plan as lines to draw, as a piece hangs with its cast-on edge
+// below, seen from the right side. It mirrors the message of the same name.
+type Outline struct {
+	X     OutlineAxis
+	Y     OutlineAxis
+	Lines []OutlineLine
+}
+
+// Framed sets the frame of an outline to the bounds of all its points.
+func (o *Outline) Framed() *Outline {
+	first := true
+	for _, l := range o.Lines {
+		for _, p := range l.Points {
+			if first {
+				o.X.Least, o.X.Greatest, o.Y.Least, o.Y.Greatest = p.X, p.X, p.Y, p.Y
+				first = false
+			}
+			o.X.Least, o.X.Greatest = min(o.X.Least, p.X), max(o.X.Greatest, p.X)
+			o.Y.Least, o.Y.Greatest = min(o.Y.Least, p.Y), max(o.Y.Greatest, p.Y)
+		}
+	}
+	return o
+}
+
+// Corner is a point in whole numbers, in which it is exact whether three lie on
+// one straight line: stitches across, rows up.
+type Corner struct{ Across, Up int }
+
+// AppendCorner adds a point to a line and drops the one before it where that lies
+// on the straight stroke from the one before to this one.
+func AppendCorner(line []Corner, p Corner) []Corner {
+	if n := len(line); n > 0 && line[n-1] == p {
+		return line
+	} else if n > 1 {
+		a, b := line[n-2], line[n-1]
+		// Twice the area of the triangle; at most 2e4 * 1e4 each.
+		if (b.Across-a.Across)*(p.Up-a.Up) == (p.Across-a.Across)*(b.Up-a.Up) {
+			line = line[:n-1]
+		}
+	}
+	return append(line, p)
+}
+
+// SizedBy turns corners into points: in cm at the two gauges, or, where there is
+// none, as they are. across says where a number of stitches lies, in half
+// stitches.
+func SizedBy(line []Corner, st, rw gauge.Density, across func(stitches int) int) []OutlinePoint {
+	points := make([]OutlinePoint, len(line))
+	for i, p := range line {
+		halves := across(p.Across)
+		points[i] = OutlinePoint{float64(halves) / 2, float64(p.Up)}
+		if st.Count > 0 {
+			points[i] = OutlinePoint{st.SizeCm(halves) / 2, rw.SizeCm(p.Up)}
+		}
+	}
+	return points
+}

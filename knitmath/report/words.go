@@ -1,0 +1,50 @@
+package report
+
+import (
+	"strconv"
+	"strings"
+)
+
+// CountOf is a count with its noun, which is given in the plural: "1 stitch",
+// "2 stitches", "1 row".
+func CountOf(n int, plural string) string {
+	if n == 1 {
+		return "1 " + singular(plural)
+	}
+	return strconv.Itoa(n) + " " + plural
+}
+
+// singular undoes the two plurals that the trade's nouns form.
+func singular(plural string) string {
+	if s, ok := strings.CutSuffix(plural, "ches"); ok {
+		return s + "ch"
+	}
+	return strings.TrimSuffix(plural, "s")
+}
+
+// Ordinal is "1st", "2nd", "3rd", "4th", "11th", "21st".
+func Ordinal(n int) string {
+	suffix := "th"
+	if n%100 < 11 || n%100 > 13 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}
+
+// Times is "once", "twice", "3 times".
+func Times(n int) string {
+	switch n {
+	case 1:
+		return "once"
+	case 2:
+		return "twice"
+	}
+	return strconv.Itoa(n) + " times"
+}

@@ -1,0 +1,44 @@
+package shaping
+
+import (
+	"example.com/knitmath/knitmath/spread"
+)
+
+// mirroredFlat lays the gaps of a flat row so that they read the same from both
+// ends: equal end gaps, and the larger inner gaps at the outside. With an odd
+// number of changes one of them sits in the middle, and the plain stitches must
+// then be even in number.
+func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
+	plain, inner := out.PlainCount, s.K-1
+	end := (plain + s.K) / (2 * s.K) // half a gap, to the nearest stitch
+	if s.edge == 0 {
+		end = max(end, s.least())
+	}
+	end = min(end, (plain-inner*s.least())/2)
+	if inner == 0 {
+		end = plain / 2
+	}
+	gaps, ok := spread.Palindrome(inner, plain-2*end)
+	out.Gaps = gaps
+	out.FirstGapCount, out.LastGapCount = s.edge+end, s.edge+end
+	return ok
+}
+
+// mirroredRound lays the gaps of a round so that they read the same both ways
+// from its beginning, which splits one gap in two equal halves. That gap must
+// therefore be even.
+func (s Spacing) mirroredRound(out *EvenSpacing) bool {
+	small, larger := out.PlainCount/s.K, out.PlainCount%s.K
+	for _, split := range []struct{ gap, have int }{{small, s.K - larger}, {small + 1, larger}} {
+		if split.gap%2 != 0 || split.have == 0 {
+			continue
+		}
+		gaps, ok := spread.Palindrome(s.K-1, out.PlainCount-split.gap)
+		if ok {
+			out.Gaps = gaps
+			out.FirstGapCount, out.LastGapCount = split.gap/2, split.gap/2
+			return true
+		}
+	}
+	return false
+}

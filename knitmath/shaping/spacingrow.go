@@ -1,0 +1,167 @@
+package shaping
+
+import (
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// manySteps is how many steps a row may have before the notation is asked to
+// find a shorter one. A few more steps that all begin at the same place of the
+// repeat are easier to follow than fewer that do not.
+const manySteps = 16
+
+// row writes the gaps and changes as a row. Grouped and mirrored gaps fall into
+// a few runs, and interleaved ones mostly into a few kinds of block, which are
+// written directly as repeats. What does not is left to the notation to compress.
+func (s Spacing) row(o EvenSpacing) stitch.Row {
+	var steps []stitch.Step
+	if s.Round && s.Order != SpacingOrderMirrored {
+		steps = s.repeated(o)
+	} else {
+		// Every change is followed by a gap, the last by the end of the row.
+		after := append([]spread.GapRun(nil), o.Gaps...)
+		after = spread.AppendGap(after, o.LastGapCount, 1)
+		if o.FirstGapCount > 0 {
+			steps = append(steps, stitch.Do(s.plainOp(), o.FirstGapCount))
+		}
+		steps = s.appendBlocks(steps, after, s.changeThenPlain)
+	}
+	if len(steps) > manySteps {
+		return stitch.Compress(s.runs(o))
+	}
+	return stitch.RowOf(steps...)
+}
+
+// repeated writes the gaps of a round. Mixed evenly, they repeat as often as the
+// changes and the plain stitches have a common divisor.
+func (s Spacing) repeated(o EvenSpacing) []stitch.Step {
+	times := spread.Gcd(s.K, o.PlainCount)
+	if s.Order != SpacingOrderInterleaved || times == 1 {
+		return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
+	}
+	var once []spread.GapRun
+	for i := range s.K / times {
+		once = spread.AppendGap(once, spread.Share(i, s.K, o.PlainCount), 1)
+	}
+	steps := s.appendBlocks(nil, once, s.plainThenChange)
+	for _, step := range steps {
+		for _, inner := range step.Group {
+			if inner.Group != nil { // one more bracket round these would be one too many
+				return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
+			}
+		}
+	}
+	return []stitch.Step{stitch.Repeat(times, steps...)}
+}
+
+// A gapBlock is one run of gaps, or a run and the lone gap that follows it.
+type gapBlock struct {
+	run  spread.GapRun
+	lone int // -1 when there is none
+}
+
+// appendBlocks writes runs of gaps. In an evenly mixed order one of the two gaps
+// always stands alone between runs of the other, and those runs have two
+// neighbouring lengths: so run and lone gap are taken as one block, and equal
+// blocks in succession as a repeat.
+func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit func(int) []stitch.Step) []stitch.Step {
+	if s.Order != SpacingOrderInterleaved {
+		for _, g := range runs {
+			steps = s.appendRepeat(steps, g, unit(g.StitchCount))
+		}
+		return steps
+	}
+	lone := loneGap(runs)
+	var last gapBlock
+	times := 0
+	flush := func() {
+		if times == 0 {
+			return
+		}
+		inner := s.appendRepeat(nil, last.run, unit(last.run.StitchCount))
+		if last.lone >= 0 {
+			inner = append(inner, unit(last.lone)...)
+		}
+		if times > 1 {
+			inner = []stitch.Step{stitch.Repeat(times, inner...)}
+		}
+		steps = append(steps, inner...)
+	}
+	for i := 0; i < len(runs); i++ {
+		b := gapBlock{runs[i], -1}
+		if runs[i].StitchCount != lone && i+1 < len(runs) && runs[i+1] == (spread.GapRun{StitchCount: lone, Times: 1}) {
+			b.lone = lone
+			i++
+		}
+		if b != last || times == 0 {
+			flush()
+			last, times = b, 0
+		}
+		times++
+	}
+	flush()
+	return steps
+}
+
+// loneGap is a gap that never stands beside its like, or -1.
+func loneGap(runs []spread.GapRun) int {
+	longest := map[int]int{}
+	for _, g := range runs {
+		longest[g.StitchCount] = max(longest[g.StitchCount], g.Times)
+	}
+	lone, seen := -1, 0
+	for gap, times := range longest {
+		count := 0
+		for _, g := range runs {
+			if g.StitchCount == gap {
+				count++
+			}
+		}
+		// Of two, the one that occurs more often; of equals, the smaller.
+		if times == 1 && (count > seen || count == seen && gap < lone) {
+			lone, seen = gap, count
+		}
+	}
+	return lone
+}
+
+// appendRepeat adds a unit of change and gap, worked as often as the gap occurs.
+func (s Spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, unit []stitch.Step) []stitch.Step {
+	switch {
+	case g.Times == 1:
+		return append(steps, unit...)
+	case len(unit) == 1:
+		return append(steps, stitch.Do(s.Op, g.Times))
+	}
+	return append(steps, stitch.Repeat(g.Times, unit...))
+}
+
+func (s Spacing) changeThenPlain(gap int) []stitch.Step {
+	if gap == 0 {
+		return []stitch.Step{stitch.Do(s.Op, 1)}
+	}
+	return []stitch.Step{stitch.Do(s.Op, 1), stitch.Do(s.plainOp(), gap)}
+}
+
+func (s Spacing) plainThenChange(gap int) []stitch.Step {
+	if gap == 0 {
+		return []stitch.Step{stitch.Do(s.Op, 1)}
+	}
+	return []stitch.Step{stitch.Do(s.plainOp(), gap), stitch.Do(s.Op, 1)}
+}
+
+// runs is the row as plain runs, in order.
+func (s Spacing) runs(o EvenSpacing) []stitch.Run {
+	var runs []stitch.Run
+	runs = stitch.AppendRun(runs, s.plainOp(), o.FirstGapCount)
+	if !s.Round || s.Order == SpacingOrderMirrored {
+		runs = stitch.AppendRun(runs, s.Op, 1)
+	}
+	for _, g := range o.Gaps {
+		for range g.Times {
+			runs = stitch.AppendRun(runs, s.plainOp(), g.StitchCount)
+			runs = stitch.AppendRun(runs, s.Op, 1)
+		}
+	}
+	return stitch.AppendRun(runs, s.plainOp(), o.LastGapCount)
+}

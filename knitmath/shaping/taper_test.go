@@ -1,0 +1,303 @@
+package shaping
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Small tapers of every kind are knit row by row: each shaping row can be
+// worked on the side it is planned for and leaves the count it says, intervals
+// take two neighbouring legal values, and the departure from the straight line
+// is the one worked out here over every row.
+func TestTaperIsKnit(t *testing.T) {
+	planned := 0
+	for start := 2; start <= 14; start += 3 {
+		for end := 4; end <= 24; end++ {
+			for rows := 1; rows <= 27; rows += 2 {
+				for _, plain := range [][2]int{{0, 0}, {2, 0}, {1, 3}} {
+					for variant := range 3 * 2 * 2 * 3 * 3 {
+						in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows,
+							PlainBeforeCount: &plain[0], PlainAfterCount: &plain[1]}
+						per := 1 + variant%2
+						in.ChangePerEdge = &per
+						in.Edges = ShapedEdges(1 + variant/2%3)
+						in.ShapingRows = ShapingRows(1 + variant/6%2)
+						in.Order = TaperOrder(1 + variant/12%3)
+						switch variant / 36 {
+						case 1:
+							in.FirstSide = stitch.WrongSide
+						case 2:
+							in.Construction = stitch.InTheRound
+						}
+						out, err := PlanTaper(in)
+						if err != nil {
+							checkTaperRefusal(t, in, err)
+							continue
+						}
+						planned++
+						checkTaper(t, in, out)
+					}
+				}
+			}
+		}
+	}
+	if planned < 10000 {
+		t.Errorf("planned %d tapers: the sweep has shrunk", planned)
+	}
+}
+
+func describeTaper(in TaperInput) string {
+	return fmt.Sprintf("%d to %d in %d rows, plain %d/%d, per edge %d, edges %d, rows %d, order %d, first %d, round %v",
+		in.StartCount, in.EndCount, fault.Or(in.RowCount, 0), fault.Or(in.PlainBeforeCount, 0), fault.Or(in.PlainAfterCount, 0),
+		fault.Or(in.ChangePerEdge, 1), in.Edges, in.ShapingRows, in.Order, in.FirstSide, in.Construction == stitch.InTheRound)
+}
+
+func checkTaper(t *testing.T, in TaperInput, out Taper) {
+	t.Helper()
+	round := in.Construction == stitch.InTheRound
+	before, after := fault.Or(in.PlainBeforeCount, 0), fault.Or(in.PlainAfterCount, 0)
+	m := knittest.CastOn(t, in.StartCount, round)
+	if in.FirstSide == stitch.WrongSide {
+		if err := m.Work(knittest.PlainRow(m)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	next, last, count := 0, 0, in.StartCount
+	intervals := map[int]bool{}
+	worst := 0.0
+	for row := 1; row <= out.RowCount; row++ {
+		work := knittest.PlainRow(m)
+		if next < len(out.ShapingRows) && out.ShapingRows[next].RowNumber == row {
+			s := out.ShapingRows[next]
+			if (m.Side() == stitch.WrongSide) != (s.Side == stitch.WrongSide) {
+				t.Fatalf("%s: row %d is planned on the other side", describeTaper(in), row)
+			}
+			if in.ShapingRows == ShapingRowsRightSide && !round && s.Side != stitch.RightSide {
+				t.Fatalf("%s: row %d shapes on the wrong side", describeTaper(in), row)
+			}
+			instruction := out.RightSideRow
+			if s.Side == stitch.WrongSide {
+				instruction = out.WrongSideRow
+			}
+			work = instruction.Row
+			if last > 0 {
+				intervals[row-last] = true
+			}
+			last, count = row, s.EndCount
+			next++
+		}
+		if err := m.Work(work); err != nil {
+			t.Fatalf("%s: row %d, %q: %v", describeTaper(in), row, work.Text(), err)
+		}
+		if m.StitchCount() != count {
+			t.Fatalf("%s: %d stitches after row %d, %d said", describeTaper(in), m.StitchCount(), row, count)
+		}
+		part := float64(row-before) / float64(out.RowCount-before-after)
+		line := float64(in.StartCount) + float64(in.EndCount-in.StartCount)*min(1, max(0, part))
+		worst = max(worst, math.Abs(float64(count)-line))
+	}
+	if next != len(out.ShapingRows) || count != in.EndCount {
+		t.Fatalf("%s: %d of %d shaping rows worked, %d stitches", describeTaper(in), next, len(out.ShapingRows), count)
+	}
+	if out.FirstShapingRow <= before || out.RowCount-last < after || out.PlainAfterCount != out.RowCount-last {
+		t.Fatalf("%s: shaping from row %d to %d", describeTaper(in), out.FirstShapingRow, last)
+	}
+	legal := 1
+	if in.ShapingRows == ShapingRowsRightSide || in.ShapingRows == ShapingRowsUnspecified && !round {
+		legal = 2
+	}
+	low, high := 1<<30, 0
+	for d := range intervals {
+		low, high = min(low, d), max(high, d)
+		if d%legal != 0 {
+			t.Fatalf("%s: interval %d", describeTaper(in), d)
+		}
+	}
+	if len(intervals) > 0 && high-low > legal {
+		t.Fatalf("%s: intervals %v", describeTaper(in), intervals)
+	}
+	if math.Abs(worst-out.GreatestDepartureStitches) > 1e-9 {
+		t.Fatalf("%s: departs by %v, %v said", describeTaper(in), worst, out.GreatestDepartureStitches)
+	}
+}
+
+// checkTaperRefusal: a taper is refused only for want of rows, of stitches, or
+// of whole shaping rows.
+func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
+	t.Helper()
+	per := *in.ChangePerEdge
+	edges := 1
+	if in.Edges == ShapedEdgesBoth {
+		edges = 2
+	}
+	change := measure.Abs(in.EndCount - in.StartCount)
+	if change == 0 || change%(per*edges) != 0 {
+		return
+	}
+	slots := 0
+	for row := 1 + *in.PlainBeforeCount; row <= *in.RowCount-*in.PlainAfterCount; row++ {
+		odd := row%2 == 1
+		if in.ShapingRows == ShapingRowsAny || odd == (in.FirstSide != stitch.WrongSide) {
+			slots++
+		}
+	}
+	narrow := min(in.StartCount, in.EndCount) < 2*(1+per+1)
+	if change/(per*edges) <= slots && !narrow {
+		t.Fatalf("%s refused though it fits: %v", describeTaper(in), err)
+	}
+}
+
+// A sleeve worked by hand: 52 to 84 stitches in 100 rows, shaped on right-side
+// rows. 16 shaping rows on 50 slots: slot i is floor((2i+1)*50/32), that is 1,
+// 4, 7, 10, 14, ..., 48, and row 2*slot + 1 = 3, 9, 15, 21, 29, ..., 97.
+func TestTaperByHand(t *testing.T) {
+	rows := 100
+	in := TaperInput{StartCount: 52, EndCount: 84, RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+	out, err := PlanTaper(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []int{3, 9, 15, 21, 29, 35, 41, 47, 53, 59, 65, 71, 79, 85, 91, 97}
+	for i, r := range out.ShapingRows {
+		if r.RowNumber != want[i] || r.EndCount != 54+2*i || r.Side != stitch.RightSide {
+			t.Errorf("shaping row %d: %+v, want row %d", i, r, want[i])
+		}
+	}
+	if got := out.RightSideRow.Row.Text(); got != "k1, m1l, k to last st, m1r, k1" {
+		t.Errorf("row %q", got)
+	}
+	in.Order = TaperOrderSlowFirst
+	if out, err = PlanTaper(in); err != nil {
+		t.Fatal(err)
+	}
+	if got := fmt.Sprint(out.Intervals); got != "[{8 2} {6 13}]" {
+		t.Errorf("intervals %s", got)
+	}
+	wantDirections := []string{
+		"Work 2 rows plain.",
+		"Increase row (RS): k1, m1l, k to last st, m1r, k1.",
+		"Work the increase row once, as row 3, then every 8th row twice, then every 6th row 13 times: 84 stitches.",
+		"Work 3 rows plain.",
+	}
+	if got := fmt.Sprintf("%q", out.Directions); got != fmt.Sprintf("%q", wantDirections) {
+		t.Errorf("directions %s", got)
+	}
+}
+
+// The shaping rows of both sides, as a pattern writes them. The edge where
+// right-side rows begin is worked last on the wrong side.
+func TestTaperRows(t *testing.T) {
+	for _, c := range []struct {
+		start, end, perEdge int
+		edges               ShapedEdges
+		side                stitch.Side
+		want                string
+	}{
+		{10, 20, 1, ShapedEdgesBoth, stitch.RightSide, "k1, m1l, k to last st, m1r, k1"},
+		{10, 20, 1, ShapedEdgesBoth, stitch.WrongSide, "p1, m1rp, p to last st, m1lp, p1"},
+		{20, 10, 1, ShapedEdgesBoth, stitch.RightSide, "k1, ssk, k to last 3 sts, k2tog, k1"},
+		{20, 10, 1, ShapedEdgesBoth, stitch.WrongSide, "p1, p2tog, p to last 3 sts, ssp, p1"},
+		{10, 20, 1, ShapedEdgesBeginning, stitch.RightSide, "k1, m1l, k to end"},
+		{10, 20, 1, ShapedEdgesBeginning, stitch.WrongSide, "p to last st, m1lp, p1"},
+		{10, 20, 1, ShapedEdgesEnd, stitch.RightSide, "k to last st, m1r, k1"},
+		{10, 20, 1, ShapedEdgesEnd, stitch.WrongSide, "p1, m1rp, p to end"},
+		{20, 10, 1, ShapedEdgesBeginning, stitch.WrongSide, "p to last 3 sts, ssp, p1"},
+		{20, 10, 2, ShapedEdgesBoth, stitch.RightSide, "k1, sssk, k to last 4 sts, k3tog, k1"},
+		{20, 10, 2, ShapedEdgesEnd, stitch.WrongSide, "p1, p3tog, p to end"},
+		{10, 20, 2, ShapedEdgesBoth, stitch.RightSide, "k1, m1l, k1, m1l, k to last 2 sts, m1r, k1, m1r, k1"},
+	} {
+		row := taper{start: c.start, end: c.end, perEdge: c.perEdge, edge: 1, edges: c.edges}.shapingRow(c.side)
+		if got := row.Text(); got != c.want {
+			t.Errorf("%+v: %q", c, got)
+		}
+	}
+}
+
+func TestTaperRefusals(t *testing.T) {
+	ten, zero, three, tooMany, big := 10, 0, 3, stitch.MaxRows+1, 101
+	nan, cm := math.NaN(), 20.0
+	tiny := 0.1
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	coarse := &gauge.Gauge{Stitches: 5, Rows: 5}
+	for name, c := range map[string]struct {
+		in   TaperInput
+		want []string
+	}{
+		"empty":       {TaperInput{}, []string{"start_count REQUIRED", "end_count REQUIRED", "row_count REQUIRED", "height_cm REQUIRED"}},
+		"twice":       {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, HeightCm: &cm, Gauge: standard}, []string{"row_count CONTRADICTORY", "height_cm CONTRADICTORY"}},
+		"ranges":      {TaperInput{StartCount: -1, EndCount: stitch.MaxStitches + 1, RowCount: &tooMany, ChangePerEdge: &three, EdgeCount: &zero}, []string{"start_count OUT_OF_RANGE", "end_count OUT_OF_RANGE", "row_count OUT_OF_RANGE", "change_per_edge OUT_OF_RANGE", "edge_count OUT_OF_RANGE"}},
+		"nan":         {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &nan, Gauge: standard}, []string{"height_cm NOT_FINITE"}},
+		"no gauge":    {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &cm}, []string{"gauge REQUIRED"}},
+		"bad gauge":   {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
+		"no row":      {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &tiny, Gauge: coarse}, []string{"height_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"equal":       {TaperInput{StartCount: 10, EndCount: 10, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
+		"odd":         {TaperInput{StartCount: 10, EndCount: 13, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
+		"few rows":    {TaperInput{StartCount: 10, EndCount: 40, RowCount: &ten}, []string{"end_count INFEASIBLE", "row_count INFEASIBLE"}},
+		"narrow":      {TaperInput{StartCount: 8, EndCount: 2, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE", "edge_count INFEASIBLE"}},
+		"wide edge":   {TaperInput{StartCount: 8, EndCount: 10, RowCount: &ten, EdgeCount: &big}, []string{"edge_count OUT_OF_RANGE"}},
+		"round wrong": {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, Construction: stitch.InTheRound, FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
+		"plain range": {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, PlainBeforeCount: &tooMany, PlainAfterCount: &tooMany}, []string{"plain_before_count OUT_OF_RANGE", "plain_after_count OUT_OF_RANGE"}},
+		"all plain":   {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, PlainBeforeCount: &ten}, []string{"end_count INFEASIBLE", "row_count INFEASIBLE"}},
+		"enums":       {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, Construction: 3, Edges: 4, ShapingRows: 3, FirstSide: 3, Order: 4, DisplayUnit: -1}, []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := PlanTaper(c.in)
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}
+
+// At the limit: ten thousand rows and as many shaping rows as stitches allow.
+func TestTaperAtTheLimit(t *testing.T) {
+	rows := stitch.MaxRows
+	out, err := PlanTaper(TaperInput{StartCount: 4, EndCount: stitch.MaxStitches, RowCount: &rows})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(out.ShapingRows) != (stitch.MaxStitches-4)/2 {
+		t.Errorf("%d shaping rows", len(out.ShapingRows))
+	}
+	words := 0
+	for _, d := range out.Directions {
+		words += len(d)
+	}
+	if words > 100_000 {
+		t.Errorf("directions of %d characters", words)
+	}
+}
+
+func FuzzPlanTaper(f *testing.F) {
+	f.Add(52, 84, 100, 0, 0, 1, 1, int32(0), int32(0), int32(0), int32(0), int32(0))
+	f.Add(60, 41, 33, 1, 2, 1, 2, int32(2), int32(2), int32(2), int32(0), int32(3))
+	f.Fuzz(func(t *testing.T, start, end, rows, before, after, per, border int, edges, shaped, cons, first, order int32) {
+		rows, start, end = rows%400, start%400, end%400
+		in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows, PlainBeforeCount: &before, PlainAfterCount: &after,
+			ChangePerEdge: &per, EdgeCount: &border, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaped),
+			Construction: stitch.Construction(cons), FirstSide: stitch.Side(first), Order: TaperOrder(order)}
+		out, err := PlanTaper(in)
+		if err != nil {
+			if len(knittest.Reasons(err)) == 0 {
+				t.Fatalf("not an input error: %v", err)
+			}
+			return
+		}
+		checkTaper(t, in, out)
+	})
+}
+
+func BenchmarkTaper(b *testing.B) {
+	rows := 120
+	in := TaperInput{StartCount: 52, EndCount: 84, RowCount: &rows}
+	for b.Loop() {
+		if _, err := PlanTaper(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

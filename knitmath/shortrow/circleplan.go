@@ -1,0 +1,95 @@
+package shortrow
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// plan shares the rows out over the wedges and writes each kind once.
+func (q circle) plan() Circle {
+	out := Circle{StitchCount: q.width, WedgeCount: q.wedges,
+		OuterRowCount: 2 * (q.pairs + q.full), InnerRowCount: 2 * q.full,
+		WantedOuterRows: q.wantOuter, WantedInnerRows: q.wantInner,
+		OuterRadiusCm: q.outer, degrees: q.degrees}
+	out.ClosureRows = float64(out.OuterRowCount) - q.wantOuter
+	out.ClosureDegrees = out.ClosureRows / q.wantOuter * q.degrees
+	out.InnerClosureRows = float64(out.InnerRowCount) - q.wantInner
+	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRowCount) / (2 * math.Pi) * 360 / q.degrees
+	kinds := map[[2]int]int{}
+	for i := range q.wedges {
+		kind := [2]int{spread.Share(i, q.wedges, q.pairs), spread.Share(i, q.wedges, q.full)}
+		k, known := kinds[kind]
+		if !known {
+			k = len(out.Wedges)
+			kinds[kind] = k
+			out.Wedges = append(out.Wedges, q.wedge(kind[0], kind[1]))
+		}
+		if last := len(out.Sequence) - 1; last >= 0 && out.Sequence[last].WedgeIndex == k {
+			out.Sequence[last].Times++
+			continue
+		}
+		out.Sequence = append(out.Sequence, CircleWedgeRun{k, 1})
+	}
+	if out.InnerClosureRows > 1 {
+		out.Notices = append(out.Notices, report.Notice{Reason: "HOLE_AT_THE_CENTRE", Field: "inner_radius_cm",
+			Description: "the inner edge has " + report.CountOf(out.InnerRowCount, "rows") + ", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
+	}
+	return out
+}
+
+// innerRows is where the straight line of one wedge begins at the inner edge: at
+// its full rows, which together are what a ring wants there; or at what is wanted
+// where that is less than the two that every wedge has.
+func (q circle) innerRows(full int) float64 {
+	if wanted := q.wantInner / float64(q.wedges); wanted < 2 {
+		return wanted
+	}
+	return 2 * float64(full)
+}
+
+// wedge knits one wedge: its pairs of short rows from the right edge, the row
+// that closes their gaps, and full rows up to an even number. All its rows
+// together rise in a straight line from the inner edge to the outer; where that
+// line asks for fewer than the full rows, near the centre of a disc, there are no
+// short ones.
+func (q circle) wedge(pairs, full int) CircleWedge {
+	p := profile{q.width, make([]int64, q.width+1)}
+	out, in := 2*float64(pairs+full), q.innerRows(full)
+	for i := range p.points {
+		rows := out + (in-out)*float64(i)/float64(q.width) - 2*float64(full)
+		p.points[i] = measure.ToMillionths(max(rows, 0))
+	}
+	w := wedge{width: q.width, method: q.method, shortest: q.shortest, tall: TallEndRight}
+	knit := w.knit(Spans(p.Pairs(measure.RoundingNearest), q.shortest))
+	s := ShortRows{Width: q.width, Rows: knit.Rows}
+	for range full - 1 {
+		s.Row(stitch.WrongSide, q.width, 0)
+		s.Row(stitch.RightSide, 0, q.width)
+	}
+	s.Row(stitch.WrongSide, q.width, 0)
+	return CircleWedge{pairs, 2 * full, s.Rows, p.Departure(knit.heights)}
+}
+
+// Summary says the answer in words.
+func (o Circle) Summary() string {
+	shape := "A disc"
+	if o.WantedInnerRows > 0 {
+		shape = "A ring"
+	}
+	return shape + " of " + o.unit.Size(o.OuterRadiusCm) + " radius from " + report.CountOf(o.WedgeCount, "wedges") + " of " +
+		report.CountOf(o.StitchCount, "stitches") + ": " + report.CountOf(o.OuterRowCount, "rows") + " round the outer edge, " +
+		measure.Decimal(math.Abs(o.ClosureRows), 2) + " rows from closing (" + measure.Decimal(math.Abs(o.ClosureDegrees), 2) + " degrees)."
+}
+
+// Sources says where the figures come from.
+func (Circle) Sources() []report.Source {
+	return []report.Source{
+		{Figure: "rows round the edges", Citation: "own derivation: the circumference 2 pi r of a circle times the row gauge", Status: report.SourceStatusOwnDerivation},
+		{Figure: "places of the turns", Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile", Status: report.SourceStatusOwnDerivation},
+		{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
+	}
+}

@@ -1,0 +1,212 @@
+package shortrow
+
+import (
+	"math"
+	"math/big"
+	"math/rand/v2"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Curves of up to four points and six rows over small widths, in both orders and
+// all three ways of turning, are knit, and the rows under every stitch compared
+// with the curve, worked out again here as a fraction.
+func TestCurvedWedgeIsKnit(t *testing.T) {
+	planned, steep := 0, 0
+	heights := []float64{0, 2, 5, 6}
+	for width := 2; width <= 13; width++ {
+		for n := 2; n <= 4; n++ {
+			for code := range int(math.Pow(float64(len(heights)), float64(n))) {
+				points := make([]float64, n)
+				for i := range points {
+					points[i] = heights[code%len(heights)]
+					code /= len(heights)
+				}
+				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
+					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
+						in := WedgeInput{StitchCount: width, ProfileRows: points, Order: order, TurnMethod: method}
+						out, err := PlanWedge(in)
+						if err != nil {
+							knittest.WantViolations(t, err, "profile_rows INFEASIBLE")
+							continue
+						}
+						planned++
+						if checkCurve(t, in, out) {
+							steep++
+						}
+					}
+				}
+			}
+		}
+	}
+	if planned < 10000 || steep < 1000 {
+		t.Errorf("planned %d curves, %d steep: the sweep has shrunk", planned, steep)
+	}
+}
+
+// wantedOnCurve is the height under the middle of stitch x, by interpolation.
+func wantedOnCurve(points []float64, width, x int) float64 {
+	at := new(big.Rat).Mul(big.NewRat(int64(2*x+1), int64(2*width)), big.NewRat(int64(len(points)-1), 1))
+	i := int(new(big.Int).Quo(at.Num(), at.Denom()).Int64())
+	part, _ := new(big.Rat).Sub(at, big.NewRat(int64(i), 1)).Float64()
+	return points[i] + (points[i+1]-points[i])*part
+}
+
+// checkCurve knits a curved wedge and reports whether it was eased.
+func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
+	t.Helper()
+	m := knittest.CastOn(t, in.StitchCount, false)
+	for _, r := range out.Rows {
+		if err := m.Work(r.Instruction.Row); err != nil {
+			t.Fatalf("%v over %d, order %d, method %d: row %d, %q: %v", in.ProfileRows, in.StitchCount, in.Order, in.TurnMethod,
+				r.RowNumber, r.Instruction.Row.Text(), err)
+		}
+	}
+	if m.StitchCount() != in.StitchCount || m.Unresolved() != 0 || m.ShortRowOpen() {
+		t.Fatalf("%v over %d: %d stitches, %d gaps open", in.ProfileRows, in.StitchCount, m.StitchCount(), m.Unresolved())
+	}
+	worst, tallest := 0.0, 0
+	for x, rows := range m.Heights() {
+		tallest = max(tallest, rows)
+		worst = max(worst, math.Abs(float64(rows-out.ShortRows)-wantedOnCurve(in.ProfileRows, in.StitchCount, x)))
+	}
+	if tallest != out.TallRows || math.Abs(worst-out.GreatestDepartureRows) > 1e-9 {
+		t.Fatalf("%v over %d: %d rows at the tallest place, %d said; departs by %v, %v said",
+			in.ProfileRows, in.StitchCount, tallest, out.TallRows, worst, out.GreatestDepartureRows)
+	}
+	eased := len(out.Notices) > 0
+	limit := 1.0
+	if in.TurnMethod == TurnMethodGerman {
+		limit = 3 // doubles of two flanks may meet on one stitch
+	}
+	if !eased && worst > limit+1e-9 {
+		t.Fatalf("%v over %d, method %d: departs by %v rows and says nothing", in.ProfileRows, in.StitchCount, in.TurnMethod, worst)
+	}
+	return eased
+}
+
+// A back neck by hand: 12 stitches, points 6, 0, 0, 6 rows, so straight from 6 to 0
+// over 4 stitches at each side. Under the middles of the four stitches lie 5.25,
+// 3.75, 2.25 and 0.75 rows: 3, 2, 1 and 0 pairs.
+func TestCurvedWedgeByHand(t *testing.T) {
+	out, err := PlanWedge(WedgeInput{StitchCount: 12, ProfileRows: []float64{6, 0, 0, 6}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{"k3, w&t", "p3", "k2, w&t", "p2", "k1, w&t", "p1",
+		"k1, [k1 tog with its wrap] 3 times, k8", "p3, w&t", "k3", "p2, w&t", "k2", "p1, w&t", "k1",
+		"p1, [p1 tog with its wrap] 3 times, p8"}
+	if len(out.Rows) != len(want) {
+		t.Fatalf("%d rows, want %d", len(out.Rows), len(want))
+	}
+	for i, r := range out.Rows {
+		if got := r.Instruction.Row.Text(); got != want[i] {
+			t.Errorf("row %d: %q, want %q", i+1, got, want[i])
+		}
+	}
+	if out.GreatestDepartureRows != 0.75 || out.RiseRows != 6 {
+		t.Errorf("departs by %v, rises %d", out.GreatestDepartureRows, out.RiseRows)
+	}
+}
+
+// No steps of at most one lie closer to the wanted pairs at their worst stitch
+// than the eased ones: all of them are tried on small widths.
+func TestEasedIsNearest(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 2))
+	for range 400 {
+		pairs := make([]int, 1+rng.IntN(6))
+		for i := range pairs {
+			pairs[i] = rng.IntN(6)
+		}
+		got, changed := eased(pairs)
+		worst := 0
+		for x := range got {
+			worst = max(worst, measure.Abs(got[x]-pairs[x]))
+			if x > 0 && measure.Abs(got[x]-got[x-1]) > 1 {
+				t.Fatalf("%v eased to %v", pairs, got)
+			}
+		}
+		if changed != (worst > 0) {
+			t.Fatalf("%v eased to %v, changed %v", pairs, got, changed)
+		}
+		if best := nearestSteps(pairs, 0, 0); worst > best {
+			t.Fatalf("%v eased to %v, off by %d; %d can be had", pairs, got, worst, best)
+		}
+	}
+}
+
+// nearestSteps tries every way on from stitch x with the height before it.
+func nearestSteps(pairs []int, x, before int) int {
+	if x == len(pairs) {
+		return 0
+	}
+	best := 1 << 30
+	for h := range 7 {
+		if x > 0 && measure.Abs(h-before) > 1 {
+			continue
+		}
+		best = min(best, max(measure.Abs(h-pairs[x]), nearestSteps(pairs, x+1, h)))
+	}
+	return best
+}
+
+func TestCurvedWedgeRefusals(t *testing.T) {
+	nan := math.NaN()
+	six := 6
+	zigzag := make([]float64, MaxProfilePoints)
+	for i := range zigzag {
+		zigzag[i] = float64(i%2) * 40
+	}
+	for name, c := range map[string]struct {
+		in   WedgeInput
+		want []string
+	}{
+		"one point":  {WedgeInput{StitchCount: 20, ProfileRows: []float64{4}}, []string{"profile_rows INFEASIBLE"}},
+		"points":     {WedgeInput{StitchCount: 20, ProfileRows: []float64{-1, nan, 3000}}, []string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
+		"both":       {WedgeInput{StitchCount: 20, RiseRows: &six, ProfileRows: []float64{0, 6}}, []string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
+		"tall end":   {WedgeInput{StitchCount: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}}, []string{"tall_end CONTRADICTORY"}},
+		"grouped":    {WedgeInput{StitchCount: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}}, []string{"spread CONTRADICTORY"}},
+		"flat":       {WedgeInput{StitchCount: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
+		"no gauge":   {WedgeInput{StitchCount: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
+		"too high":   {WedgeInput{StitchCount: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}}, []string{"profile_cm INFEASIBLE"}},
+		"too many":   {WedgeInput{StitchCount: 20, ProfileRows: make([]float64, MaxProfilePoints+1)}, []string{"profile_rows TOO_MANY"}},
+		"many humps": {WedgeInput{StitchCount: stitch.MaxStitches, ProfileRows: zigzag}, []string{"profile_rows INFEASIBLE"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := PlanWedge(c.in)
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}
+
+func FuzzPlanCurvedWedge(f *testing.F) {
+	f.Add(30, 0.0, 8.0, 8.0, 0.0, int32(1), int32(1))
+	f.Add(41, 12.0, 3.5, 9.0, 1.0, int32(2), int32(2))
+	f.Fuzz(func(t *testing.T, width int, a, b, c, d float64, order, method int32) {
+		in := WedgeInput{StitchCount: width % 300, ProfileRows: []float64{a, b, c, d}, Order: ShortRowOrder(order), TurnMethod: TurnMethod(method)}
+		out, err := PlanWedge(in)
+		if err != nil {
+			if len(knittest.Reasons(err)) == 0 {
+				t.Fatalf("not an input error: %v", err)
+			}
+			return
+		}
+		for i, p := range in.ProfileRows { // points are read to a millionth of a row
+			in.ProfileRows[i] = math.Round(p*1e6) / 1e6
+		}
+		checkCurve(t, in, out)
+	})
+}
+
+func BenchmarkCurvedWedge(b *testing.B) {
+	in := WedgeInput{StitchCount: 120, ProfileRows: []float64{0, 6, 11, 14, 15, 15, 15, 14, 11, 6, 0}}
+	for b.Loop() {
+		if _, err := PlanWedge(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

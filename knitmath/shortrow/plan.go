@@ -1,0 +1,134 @@
+package shortrow
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// PlanWedge places the turns of a short-row wedge across W stitches. The height
+// wanted is a profile: straight lines through points equally spaced over the
+// width. A wedge that rises by n pairs has the points 2n, 0 rows from the right
+// edge when it is tall there; 0, 2n when tall at the left; 0, 2n, 0 at the centre;
+// 2n, 0, 2n at both sides; a curve brings its own. Under the middle of stitch x
+// every stitch gets the whole number of pairs nearest to that height,
+//
+//	pairs(x) = round(profile(x) / 2)     half-way up
+//
+// so that the fabric is never more than one row from the profile (a stitch
+// pulled into a double has one row more; grouped turns may be off by a pair).
+// Short rows come in pairs, out and back, so a rise is a whole number of pairs:
+// rounded as asked, an odd rise up unless said otherwise.
+//
+// StitchCount must be in [2, 10000] and heights in [0, 2000] rows. Neighbouring
+// turns are at least a stitch apart. A straight wedge that is steeper is refused
+// with the most rows that fit; a curve is eased where it is steeper, and a notice
+// says where and by how much.
+//
+// Source: own derivation.
+func PlanWedge(in WedgeInput) (Wedge, error) {
+	var c fault.Checks
+	w, st, rw := vetWedge(&c, in)
+	if err := c.Err(); err != nil {
+		return Wedge{}, err
+	}
+	pairs := w.profile.Pairs(w.rounding)
+	if in.Spread == TurnSpreadGrouped {
+		pairs = grouped(pairs, w.tall)
+	}
+	eased, steep := eased(pairs)
+	list := Spans(eased, w.shortest)
+	if len(list) > MaxWedgeSpans {
+		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
+			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
+		return Wedge{}, c.Err()
+	}
+	out := w.knit(list)
+	out.unit, out.AskedRiseRows, out.RiseRows, out.PairCount = in.DisplayUnit, w.asked, w.rise, slices.Max(eased)
+	out.GreatestDepartureRows = w.profile.Departure(out.heights)
+	if w.tall != TallEndUnspecified && out.GreatestDepartureRows > maxDeparture {
+		vetTooFarOff(&c, in, out.GreatestDepartureRows)
+		return Wedge{}, c.Err()
+	}
+	if w.tall == TallEndUnspecified {
+		out.RiseRows = 2 * (out.PairCount - slices.Min(eased))
+	}
+	if in.Gauge != nil {
+		rise := rw.SizeCm(out.RiseRows)
+		out.RiseCm = &rise
+		if w.tall != TallEndUnspecified {
+			angle := math.Atan(rise/(st.SizeCm(w.width)*w.run())) * 180 / math.Pi
+			out.RiseAngleDegrees = &angle
+		}
+	}
+	if in.WithOutline {
+		out.Outline = w.outline(out, st, rw)
+	}
+	if steep {
+		out.Notices = append(out.Notices, w.steepNotice(pairs, out.GreatestDepartureRows))
+	}
+	if w.tall != TallEndUnspecified && w.asked != float64(out.RiseRows) {
+		out.Notices = append(out.Notices, report.Notice{Reason: "RISE_ROUNDED", Field: w.riseField,
+			Description: "asks for " + measure.Decimal(w.asked, 2) + " rows; short rows come in pairs, and " + report.CountOf(out.RiseRows, "rows") + " were planned"})
+	}
+	return out, nil
+}
+
+// wedge is a checked question.
+type wedge struct {
+	width     int
+	profile   profile
+	tall      TallEnd // unspecified for a curve
+	rise      int     // rows, of a straight wedge
+	asked     float64 // rows, before rounding
+	rounding  measure.Rounding
+	shortest  bool // shortest row first
+	method    TurnMethod
+	riseField string
+}
+
+// knit writes the rows.
+func (w wedge) knit(list []Span) Wedge {
+	s := ShortRows{Width: w.width, Method: w.method}
+	if w.tall == TallEndLeft {
+		s.workFromLeft(list)
+	} else {
+		s.work(list)
+	}
+	heights := ShortRowHeights(w.width, list, w.method)
+	full := len(s.Rows) - 2*len(list)
+	return Wedge{
+		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.Rows,
+		ShortRows: full, TallRows: full + slices.Max(heights),
+		width: w.width, shortest: w.shortest, german: w.method == TurnMethodGerman,
+		heights: heights,
+	}
+}
+
+// steepNotice says where a curve was steeper than its turns can follow.
+func (w wedge) steepNotice(pairs []int, departure float64) report.Notice {
+	first, last := -1, 0
+	for x := 1; x < len(pairs); x++ {
+		if measure.Abs(pairs[x]-pairs[x-1]) > 1 {
+			if first < 0 {
+				first = x
+			}
+			last = x + 1
+		}
+	}
+	return report.Notice{Reason: "STEEPER_THAN_ONE_STITCH_A_TURN", Field: w.riseField,
+		Description: "between stitches " + strconv.Itoa(first) + " and " + strconv.Itoa(last) + " from the right edge the curve rises or falls by more than a pair of rows a stitch; " +
+			"turns lie at least one stitch apart, so it was eased there, and departs from the curve by up to " + measure.Decimal(departure, 2) + " rows"}
+}
+
+// run is the part of the width over which a straight wedge rises.
+func (w wedge) run() float64 {
+	if w.tall == TallEndCentre || w.tall == TallEndSides {
+		return 0.5
+	}
+	return 1
+}

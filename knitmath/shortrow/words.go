@@ -1,0 +1,116 @@
+package shortrow
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// sequences tells the turns of each side as a knitter counts them: the first by
+// the stitches left unworked, the next ones by their distance from the turn
+// before. A sequence ends where the turns of its side change direction, as they
+// do between two humps of a curve.
+func sequences(turns []turn, width int) []TurnSequence {
+	var out []TurnSequence
+	for _, side := range []stitch.Side{stitch.RightSide, stitch.WrongSide} {
+		last, direction := -1, 0
+		for _, t := range turns {
+			if t.side != side {
+				continue
+			}
+			step := t.place - last
+			if last < 0 || step*direction < 0 || step == 0 {
+				unworked := t.place
+				if side == stitch.RightSide {
+					unworked = width - t.place
+				}
+				out = append(out, TurnSequence{FirstUnworkedCount: unworked, Side: side})
+				last, direction = t.place, 0
+				continue
+			}
+			last, direction = t.place, step
+			out[len(out)-1].add(measure.Abs(step))
+		}
+	}
+	return out
+}
+
+func (s *TurnSequence) add(step int) {
+	if last := len(s.Steps) - 1; last >= 0 && s.Steps[last].StitchCount == step {
+		s.Steps[last].Times++
+		return
+	}
+	s.Steps = append(s.Steps, TurnRun{step, 1})
+}
+
+// Summary says the answer in words.
+func (o Wedge) Summary() string {
+	var b strings.Builder
+	b.WriteString("A wedge of " + report.CountOf(o.width, "stitches") + " that rises " + report.CountOf(o.RiseRows, "rows"))
+	if o.RiseCm != nil {
+		b.WriteString(" (" + o.unit.Size(*o.RiseCm))
+		if o.RiseAngleDegrees != nil {
+			b.WriteString(", " + measure.Decimal(*o.RiseAngleDegrees, 1) + " degrees")
+		}
+		b.WriteString(")")
+	}
+	b.WriteString(". ")
+	switch {
+	case len(o.Turns) == 1:
+		b.WriteString(o.Turns[0].sentence(o.shortest, o.german) + ". ")
+	case len(o.Turns) == 2 && o.Turns[0].mirrors(o.Turns[1]):
+		b.WriteString(o.Turns[0].sentence(o.shortest, o.german) + ", at each side. ")
+	case len(o.Turns) > 1:
+		b.WriteString("Follow the rows: " + report.CountOf(o.PairCount, "pairs") + " of short rows lie under the tallest place. ")
+	}
+	b.WriteString(report.CountOf(o.TurnCount, "turns") + " to close.")
+	return b.String()
+}
+
+// mirrors reports whether two sides turn alike.
+func (s TurnSequence) mirrors(other TurnSequence) bool {
+	return s.FirstUnworkedCount == other.FirstUnworkedCount && slices.Equal(s.Steps, other.Steps)
+}
+
+// toldSteps is how many different steps in succession a sentence tells.
+const toldSteps = 6
+
+// sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
+// turn 3 times; then 5 twice".
+func (s TurnSequence) sentence(shortest, german bool) string {
+	var b strings.Builder
+	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedCount, "stitches") + " unworked")
+	if german {
+		b.WriteString(" (the one made double among them)")
+	}
+	direction := "before"
+	if shortest {
+		direction = "past"
+	}
+	for i, r := range s.Steps {
+		switch i {
+		case 0:
+			b.WriteString(", then " + report.CountOf(r.StitchCount, "stitches") + " " + direction + " the last turn")
+		case toldSteps:
+			b.WriteString("; and so on")
+			return b.String()
+		default:
+			b.WriteString("; then " + strconv.Itoa(r.StitchCount))
+		}
+		b.WriteString(" " + report.Times(r.Times))
+	}
+	return b.String()
+}
+
+// Sources says where the figures come from.
+func (Wedge) Sources() []report.Source {
+	return []report.Source{
+		{Figure: "places of the turns", Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile",
+			Status: report.SourceStatusOwnDerivation},
+		{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
+	}
+}

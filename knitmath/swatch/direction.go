@@ -1,0 +1,91 @@
+package swatch
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// direction is stitches or rows: readings before washing and after it.
+type direction struct {
+	noun          string
+	before, after readingList
+	// chosen is the list to knit by, nil when there is none; density its mean
+	// gauge, read to the nearest millionth.
+	chosen  *readingList
+	density gauge.Density
+}
+
+// vetSummarise works out both lists and chooses one. A mean that is no legal gauge
+// is infeasible: it could not be asked with.
+func vetSummarise(c *fault.Checks, d *direction, span int64, overGiven bool) {
+	for _, l := range []*readingList{&d.before, &d.after} {
+		if !l.read() {
+			continue
+		}
+		l.summarise(span)
+		mean := l.stats.Mean
+		if count := measure.ToMillionths(mean); count >= 1 && mean <= gauge.MaxGaugeCount {
+			d.chosen, d.density = l, gauge.Density{Count: count, Span: span}
+			continue
+		}
+		fields := []string{l.field}
+		if overGiven {
+			fields = append(fields, "over_cm")
+		}
+		c.Infeasible("the mean is "+strconv.FormatFloat(mean, 'g', 6, 64)+" "+d.noun+" over "+measure.Decimal(measure.Centimetres(span), 4)+
+			" cm; a gauge has from 0.000001 to 1000: check the lengths", fields...)
+	}
+}
+
+// vetConsequence is what the uncertainty does to a size that may not be asked.
+func vetConsequence(c *fault.Checks, d *direction, cm *float64, ok bool, field string) *SizeConsequence {
+	if cm == nil || !ok || d.chosen == nil {
+		return nil
+	}
+	r := gauge.Rule{Multiple: 1}
+	f, ok := d.density.Fit(measure.Micrometres(*cm), r)
+	if !ok {
+		num, den := d.density.Exact(measure.Micrometres(*cm))
+		gauge.Misfit(c, gauge.Mixed{Whole: num / den, Rest: num % den, Den: den}, r, d.noun, field, d.chosen.field)
+		return nil
+	}
+	s := &SizeConsequence{AskedCm: f.AskedCm, Count: f.Count, SizeCm: f.SizeCm}
+	if half := d.chosen.stats.HalfWidth95; half != nil {
+		smallest := d.density.SizeWith(f.Count, *half)
+		s.SmallestCm = &smallest
+		if float64(d.density.Count) > *half*1e6 {
+			largest := d.density.SizeWith(f.Count, -*half)
+			s.LargestCm = &largest
+		}
+	}
+	return s
+}
+
+// statistics is nil for a list that was not read.
+func (l *readingList) statistics() *GaugeStatistics {
+	if !l.read() {
+		return nil
+	}
+	return &l.stats
+}
+
+// change is the change of size on washing in percent,
+//
+//	100 * (size after - size before) / size before
+//
+// shrinkage negative. A size is a count divided by its gauge, so that it is
+// 100 * (gauge before / gauge after - 1): more stitches to 10 cm, a narrower
+// piece. Nil unless both were read.
+//
+// Source: ISO 5077:2007, 100*(xt - x0)/x0.
+func (d *direction) change() *float64 {
+	if !d.before.read() || !d.after.read() {
+		return nil
+	}
+	before, after := d.before.stats.Mean, d.after.stats.Mean
+	percent := 100 * (before - after) / after
+	return &percent
+}

@@ -1,0 +1,106 @@
+package swatch
+
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A NeedleSize is one needle in the trade's systems. A system that has no name
+// for it has an empty one.
+type NeedleSize struct {
+	Mm       float64
+	US       string
+	UK       string
+	Japanese string
+	Disputed bool
+}
+
+// Ranges of a needle: from the finest steel needle made to the thickest pole.
+const (
+	MinNeedleMm = 0.5
+	MaxNeedleMm = 50.0
+)
+
+// needleSizes is the table of needles, thinnest first. Disputed marks a row in
+// which makers or lists disagree about a name:
+//
+//	1.25, 1.5, 1.75 mm  UK numbers above 14 differ from list to list
+//	2.5, 3, 7 mm        US 1.5, 2.5 and 10.75 are some makers' only
+//	12.75, 19, 20 mm    US 17 is also listed as 12 mm, US 35 as 20 mm; 20 mm is US 36
+//	                    to some makers
+//
+// Source: mm with US and old UK names from 2 to 10 mm, several general tables
+// that agree; the ends of the US range, Craft Yarn Council charts and memory;
+// Japanese number n is 2.1 + 0.3 n mm for n from 0 to 15, one table and memory.
+var needleSizes = [...]NeedleSize{
+	{1.25, "0000", "18", "", true},
+	{1.5, "000", "17", "", true},
+	{1.75, "00", "15", "", true},
+	{2, "0", "14", "", false},
+	{2.1, "", "", "0", false},
+	{2.25, "1", "13", "", false},
+	{2.4, "", "", "1", false},
+	{2.5, "1.5", "", "", true},
+	{2.7, "", "", "2", false},
+	{2.75, "2", "12", "", false},
+	{3, "2.5", "11", "3", true},
+	{3.25, "3", "10", "", false},
+	{3.3, "", "", "4", false},
+	{3.5, "4", "", "", false},
+	{3.6, "", "", "5", false},
+	{3.75, "5", "9", "", false},
+	{3.9, "", "", "6", false},
+	{4, "6", "8", "", false},
+	{4.2, "", "", "7", false},
+	{4.5, "7", "7", "8", false},
+	{4.8, "", "", "9", false},
+	{5, "8", "6", "", false},
+	{5.1, "", "", "10", false},
+	{5.4, "", "", "11", false},
+	{5.5, "9", "5", "", false},
+	{5.7, "", "", "12", false},
+	{6, "10", "4", "13", false},
+	{6.3, "", "", "14", false},
+	{6.5, "10.5", "3", "", false},
+	{6.6, "", "", "15", false},
+	{7, "10.75", "2", "", true},
+	{7.5, "", "1", "", false},
+	{8, "11", "0", "", false},
+	{9, "13", "00", "", false},
+	{10, "15", "000", "", false},
+	{12.75, "17", "", "", true},
+	{15, "19", "", "", false},
+	{19, "35", "", "", true},
+	{20, "36", "", "", true},
+	{25, "50", "", "", false},
+}
+
+// needleSize is the row of a diameter, read to the nearest hundredth of a
+// millimetre; nil when the table has none.
+func needleSize(mm float64) *NeedleSize {
+	for _, n := range needleSizes {
+		if measure.ToUnits(n.Mm, 100) == measure.ToUnits(mm, 100) {
+			return &n
+		}
+	}
+	return nil
+}
+
+// citation and status say where the names of a row come from.
+func (n NeedleSize) citation() string {
+	s := "general tables of needle sizes that agree"
+	if n.status() == report.SourceStatusFromMemory {
+		s = "lists of makers and of the Craft Yarn Council, in part from memory"
+	}
+	if n.Disputed {
+		s += "; lists disagree about a name of this size"
+	}
+	return s
+}
+
+func (n NeedleSize) status() report.SourceStatus {
+	if n.Disputed || n.Japanese != "" || n.Mm > 10 {
+		return report.SourceStatusFromMemory
+	}
+	return report.SourceStatusCommonPractice
+}

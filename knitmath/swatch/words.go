@@ -1,0 +1,89 @@
+package swatch
+
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// Summary says the answer in words.
+func (o ComputedGauge) Summary() string {
+	stitches, rows := chosenStatistics(o.StitchesAfter, o.StitchesBefore), chosenStatistics(o.RowsAfter, o.RowsBefore)
+	s := ""
+	if stitches != nil {
+		s = stitches.words("stitches")
+	}
+	if rows != nil {
+		if s != "" {
+			s += " and "
+		}
+		s += rows.words("rows")
+	}
+	if s == "" {
+		return ""
+	}
+	s += " to " + o.unit.Length(o.OverCm) + "."
+	if o.Width != nil {
+		s += " " + o.Width.sentence("stitches", "wide", o.unit)
+	}
+	if o.Height != nil {
+		s += " " + o.Height.sentence("rows", "tall", o.unit)
+	}
+	return s
+}
+
+// chosenStatistics is the list to knit by: after washing where that was read.
+func chosenStatistics(after, before *GaugeStatistics) *GaugeStatistics {
+	if after != nil {
+		return after
+	}
+	return before
+}
+
+// words is "22.2 ± 0.71 stitches", without the half-width for a single reading.
+func (s *GaugeStatistics) words(noun string) string {
+	half := ""
+	if s.HalfWidth95 != nil {
+		half = " ± " + measure.Decimal(*s.HalfWidth95, 2)
+	}
+	return measure.Decimal(s.Mean, 2) + half + " " + noun
+}
+
+// sentence is "110 stitches: 50 cm wide, at 95 % from 48.5 cm to 51.6 cm."
+func (s *SizeConsequence) sentence(noun, direction string, unit measure.DisplayUnit) string {
+	text := report.CountOf(s.Count, noun) + ": " + unit.Size(s.SizeCm) + " " + direction
+	switch {
+	case s.SmallestCm != nil && s.LargestCm != nil:
+		text += ", at 95 % from " + unit.Size(*s.SmallestCm) + " to " + unit.Size(*s.LargestCm)
+	case s.SmallestCm != nil:
+		text += ", at 95 % from " + unit.Size(*s.SmallestCm) + " up"
+	}
+	return text + "."
+}
+
+// Sources says where the figures come from.
+func (o ComputedGauge) Sources() []report.Source {
+	sources := []report.Source{
+		{Figure: "half-width of the 95 % interval", Citation: "Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908) " +
+			"1-25; the distribution summed as in Abramowitz & Stegun, Handbook of Mathematical Functions, 26.7.3-4",
+			Status: report.SourceStatusFromMemory},
+		{Figure: "outlying reading", Citation: "F. E. Grubbs, Technometrics 11 (1969) 1-21, two-sided, 5 %; readings within half a " +
+			"stitch of the others are let pass, half a stitch being the usual step of a reading",
+			Status: report.SourceStatusFromMemory},
+	}
+	if o.WidthChangePercent != nil || o.LengthChangePercent != nil {
+		sources = append(sources, report.Source{Figure: "change on washing", Citation: "ISO 5077:2007: 100 * (after - before) / before of the " +
+			"size, shrinkage negative", Status: report.SourceStatusPublished})
+	}
+	if o.Width != nil || o.Height != nil {
+		sources = append(sources, report.Source{Figure: "smallest and largest size", Citation: "count / (gauge ± half-width)",
+			Status: report.SourceStatusOwnDerivation})
+	}
+	if len(o.YarnCategories) > 0 {
+		sources = append(sources, report.Source{Figure: "yarn weight category", Citation: "Craft Yarn Council, Standards & Guidelines, yarn " +
+			"weight chart: categories 0 to 3 read on its own page, 4 to 7 in reprints", Status: report.SourceStatusPublished})
+	}
+	if o.Needle != nil {
+		sources = append(sources, report.Source{Figure: "needle names", Citation: o.Needle.citation(), Status: o.Needle.status()})
+	}
+	return sources
+}

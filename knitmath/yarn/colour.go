@@ -1,0 +1,102 @@
+package yarn
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// A ColourShare is one colour of stranded work.
+type ColourShare struct {
+	Name         string
+	SharePercent float64
+}
+
+// ColourYarn is the yarn of one colour, reserve included.
+type ColourYarn struct {
+	Name      string
+	LengthM   YarnRange
+	MassG     *YarnRange
+	BallCount *int
+}
+
+// Ranges of the colours.
+const (
+	// MinColours: one colour alone is not stranded.
+	MinColours = 2
+	// MinSharePercent is the finest a share is read to.
+	MinSharePercent = 1e-6
+	// ShareTolerancePercent is how far the shares together may be from 100: thirds
+	// are written 33.33.
+	ShareTolerancePercent = 0.01
+)
+
+// vetShares checks the colours and gives their shares, which then make exactly 1
+// together. None for one colour.
+func vetShares(c *fault.Checks, field string, colours []ColourShare) []float64 {
+	if len(colours) == 0 || !c.Items("", field, len(colours), MaxColours) {
+		return nil
+	}
+	if len(colours) < MinColours {
+		c.Add(field, fault.ReasonOutOfRange, "has 1 item; stranded work has %d to %d colours: leave it empty for one colour",
+			MinColours, MaxColours)
+	}
+	ok, sum := len(colours) >= MinColours, int64(0)
+	for i, s := range colours {
+		path := fault.Index(field, i)
+		c.Text(path, "name", s.Name)
+		if !c.RequiredNumber(path, "share_percent", s.SharePercent, MinSharePercent, 100) {
+			ok = false
+			continue
+		}
+		sum += measure.ToMillionths(s.SharePercent)
+	}
+	if !ok {
+		return nil
+	}
+	if off := sum - 100e6; off > measure.ToMillionths(ShareTolerancePercent) || off < -measure.ToMillionths(ShareTolerancePercent) {
+		for i := range colours {
+			c.Infeasible("the shares make "+measure.Decimal(float64(sum)/1e6, 6)+" % together; they must make 100 to within 0.01",
+				fault.Join(fault.Index(field, i), "share_percent"))
+		}
+		return nil
+	}
+	shares := make([]float64, len(colours))
+	for i, s := range colours {
+		shares[i] = float64(measure.ToMillionths(s.SharePercent)) / float64(sum)
+	}
+	return shares
+}
+
+// strands is the yarn of a stranded fabric in two parts, in metres: what is in
+// its stitches, and what one colour would take to float behind all of them.
+//
+// Every colour is carried in every row. In a fabric of N stitches, w of them to
+// the cm, a colour with the share p of the stitches is worked in p*N of them and
+// floats past the other (1-p)*N. A float lies straight along the back, so that it
+// is as long as the stitches it passes are wide, 1/w each:
+//
+//	length of the colour = p*N*l + (1-p)*N/w
+//
+// Over m colours the shares make 1, and the whole is N*l + (m-1)*N/w. Fully
+// relaxed, 1/w is l/4.2, so that each colour beyond the first adds 24 % of the
+// yarn of plain knitting at the same gauge.
+//
+// Source: own derivation, as above.
+type strands struct{ stitches, floats float64 }
+
+// of is the length of a colour with a share of the stitches.
+func (s strands) of(share float64) float64 { return share*s.stitches + (1-share)*s.floats }
+
+// total is the length of all m colours.
+func (s strands) total(m int) float64 { return s.stitches + float64(m-1)*s.floats }
+
+// part is what share of all the yarn one colour takes.
+func (s strands) part(share float64, m int) float64 {
+	return math.Min(1, s.of(share)/s.total(m))
+}
+
+// MaxColours is the most colours carried in one row: more is not practical
+// in the hand.
+const MaxColours = 5

@@ -1,0 +1,70 @@
+package yarn
+
+import (
+	"math"
+)
+
+// FabricState is the state a fabric is measured in.
+type FabricState int32
+
+// The states.
+const (
+	FabricStateUnspecified FabricState = iota // not known
+	FabricStateDryRelaxed
+	FabricStateWetRelaxed
+	FabricStateFullyRelaxed
+)
+
+// loopConstants is the loop constant ks by FabricState: the pure number in
+//
+//	stitches to the cm2 = ks / (loop length in cm)^2
+//
+// ks is kc*kw, courses and wales to a loop length. Sources:
+//
+//	dry relaxed    kc 5.0, kw 3.8: 19.0. Munden, J. Text. Inst. 50 (1959) T448 (from
+//	               memory); not re-read, so good to 3 %.
+//	wet relaxed    21.6, likewise (the product of kc 5.3 and kw 4.1 is 21.73).
+//	fully relaxed  kc 5.5, kw 4.2: 23.1. GATE Textile Engineering 2015, question 54.
+//	               Later papers have kc 5.3 to 5.8 and kw 4.0 to 4.4 (from memory):
+//	               21.2 to 25.52.
+//
+// A state that is not known has the likely figure of fully relaxed, as a washed
+// swatch would have, and the range of all three.
+var loopConstants = [...]YarnRange{
+	FabricStateUnspecified:  {19.0 * 0.97, 5.5 * 4.2, 5.8 * 4.4},
+	FabricStateDryRelaxed:   {19.0 * 0.97, 19.0, 19.0 * 1.03},
+	FabricStateWetRelaxed:   {21.6 * 0.97, 21.6, 21.6 * 1.03},
+	FabricStateFullyRelaxed: {5.3 * 4.0, 5.5 * 4.2, 5.8 * 4.4},
+}
+
+// String names the state in words.
+func (s FabricState) String() string {
+	switch s {
+	case FabricStateDryRelaxed:
+		return "dry relaxed"
+	case FabricStateWetRelaxed:
+		return "wet relaxed"
+	case FabricStateFullyRelaxed:
+		return "fully relaxed"
+	}
+	return "any state from dry to fully relaxed"
+}
+
+// loopLength is the yarn in one plain stitch, in cm, of a fabric with so many
+// stitches to the cm2:
+//
+//	l = sqrt(ks / S)
+//
+// Source: D. L. Munden, The geometry and dimensional properties of plain-knit
+// fabrics, J. Text. Inst. 50 (1959) T448 (from memory). That stitch density goes
+// by loop length alone is Doyle, J. Text. Inst. 44 (1953) P561, as quoted in
+// Gravas, Kiekens & Van Langenhove, AUTEX Res. J. 6(4), 2006.
+func loopLength(ks, density float64) float64 { return math.Sqrt(ks / density) }
+
+// Bounds beyond which rows to stitches are not those of plain knitting. Plain
+// wool lies at 1.2 to 1.35 (from memory), printed gauges at 1.3 to 1.45; these
+// leave room on both sides.
+const (
+	minPlainRatio = 1.1
+	maxPlainRatio = 1.5
+)

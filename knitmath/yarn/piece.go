@@ -1,0 +1,215 @@
+package yarn
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// MaxPieces is the most pieces in one yarn estimate.
+const MaxPieces = 100
+
+// StitchPattern is a fabric, by how much yarn a stitch of it takes beside plain
+// knitting at the same gauge.
+type StitchPattern int32
+
+// The stitch patterns.
+const (
+	StitchPatternUnspecified StitchPattern = iota // plain
+	StitchPatternPlain
+	StitchPatternGarter
+	StitchPatternRib
+	StitchPatternCables
+)
+
+// patternFactors is the yarn of a stitch beside a plain one, by StitchPattern.
+// Plain is 1 by definition. The others are common practice, without an author:
+// their ranges say how far the practice goes. For rib and purl fabrics the
+// literature has constants of a repeat unit rather than of a stitch, which are
+// not used here.
+var patternFactors = [...]YarnRange{
+	StitchPatternUnspecified: {1, 1, 1},
+	StitchPatternPlain:       {1, 1, 1},
+	StitchPatternGarter:      {1.00, 1.05, 1.10},
+	StitchPatternRib:         {1.00, 1.10, 1.20},
+	StitchPatternCables:      {1.10, 1.20, 1.30},
+}
+
+// A CountedPiece is a rectangle counted in stitches and rows.
+type CountedPiece struct {
+	StitchCount int
+	RowCount    int
+}
+
+// A TrapezoidPiece is measured in cm.
+type TrapezoidPiece struct {
+	StartWidthCm float64
+	EndWidthCm   float64
+	HeightCm     float64
+}
+
+// A RowwisePiece is given row by row.
+type RowwisePiece struct {
+	StitchCounts []int
+}
+
+// A Piece is one piece of the work. Exactly one of Counted, Trapezoid and
+// Rowwise must be given.
+type Piece struct {
+	Name          string
+	Quantity      *int
+	Pattern       StitchPattern
+	PatternFactor *float64
+	Counted       *CountedPiece
+	Trapezoid     *TrapezoidPiece
+	Rowwise       *RowwisePiece
+}
+
+// PieceYarn is the yarn of one piece, all its copies together, by loop, reserve
+// not included.
+type PieceYarn struct {
+	Name        string
+	StitchCount float64
+	AreaCm2     float64
+	LengthM     float64
+}
+
+// Ranges of a piece.
+const (
+	// MaxQuantity is the most copies of a piece: a blanket of a hundred squares.
+	MaxQuantity = 100
+	// A caller's own factor: no fabric knit by hand takes half or three times the
+	// yarn of plain knitting at its gauge.
+	MinPatternFactor = 0.5
+	MaxPatternFactor = 3.0
+)
+
+// piece is a checked Piece: either stitches or an area is known, all copies
+// together; the gauge gives the other.
+type piece struct {
+	name     string
+	factor   YarnRange
+	stitches int64
+	// area2 is twice the area in square micrometres, 0 where stitches are given.
+	area2 int64
+}
+
+// vetPieces checks the pieces, of which there must be one.
+func vetPieces(c *fault.Checks, field string, given []Piece) []piece {
+	if len(given) == 0 {
+		c.Add(field, fault.ReasonRequired, "is empty; give one piece or more")
+	}
+	if !c.Items("", field, len(given), MaxPieces) {
+		return nil
+	}
+	pieces := make([]piece, len(given))
+	for i, p := range given {
+		pieces[i] = vetPiece(c, fault.Index(field, i), p)
+	}
+	return pieces
+}
+
+func vetPiece(c *fault.Checks, path string, p Piece) piece {
+	c.Text(path, "name", p.Name)
+	okQuantity := c.OptionalCount(path, "quantity", p.Quantity, 1, MaxQuantity)
+	okPattern := fault.Enum(c, path, "pattern", p.Pattern, StitchPatternCables)
+	c.OptionalNumber(path, "pattern_factor", p.PatternFactor, MinPatternFactor, MaxPatternFactor)
+	if p.Pattern != StitchPatternUnspecified && p.PatternFactor != nil {
+		c.Add(fault.Join(path, "pattern"), fault.ReasonContradictory, "excludes pattern_factor; give one of them")
+		c.Add(fault.Join(path, "pattern_factor"), fault.ReasonContradictory, "excludes pattern; give one of them")
+	}
+	out := piece{name: p.Name}
+	switch {
+	case p.PatternFactor != nil:
+		out.factor = YarnRange{*p.PatternFactor, *p.PatternFactor, *p.PatternFactor}
+	case okPattern:
+		out.factor = patternFactors[p.Pattern]
+	}
+	vetOneShape(c, path, p)
+	if p.Counted != nil {
+		vetCounted(c, fault.Join(path, "counted"), *p.Counted, &out)
+	}
+	if p.Trapezoid != nil {
+		vetTrapezoid(c, fault.Join(path, "trapezoid"), *p.Trapezoid, &out)
+	}
+	if p.Rowwise != nil {
+		vetRowwise(c, fault.Join(path, "rowwise"), *p.Rowwise, &out)
+	}
+	if okQuantity {
+		// At most 1e8 stitches or 4e14 square micrometres a copy.
+		out.stitches *= int64(fault.Or(p.Quantity, 1))
+		out.area2 *= int64(fault.Or(p.Quantity, 1))
+	}
+	return out
+}
+
+// vetOneShape checks that a piece has one shape.
+func vetOneShape(c *fault.Checks, path string, p Piece) {
+	shapes := []struct {
+		field string
+		given bool
+	}{{"counted", p.Counted != nil}, {"trapezoid", p.Trapezoid != nil}, {"rowwise", p.Rowwise != nil}}
+	n := 0
+	for _, s := range shapes {
+		if s.given {
+			n++
+		}
+	}
+	for _, s := range shapes {
+		switch {
+		case n == 0:
+			c.Add(fault.Join(path, s.field), fault.ReasonRequired, "is missing, and so are the other shapes; give one of them")
+		case n > 1 && s.given:
+			c.Add(fault.Join(path, s.field), fault.ReasonContradictory, "excludes the other shapes; give one of them")
+		}
+	}
+}
+
+func vetCounted(c *fault.Checks, path string, p CountedPiece, out *piece) {
+	okStitches := c.RequiredCount(path, "stitch_count", p.StitchCount, 1, stitch.MaxStitches)
+	okRows := c.RequiredCount(path, "row_count", p.RowCount, 1, stitch.MaxRows)
+	if okStitches && okRows {
+		out.stitches = int64(p.StitchCount) * int64(p.RowCount)
+	}
+}
+
+func vetTrapezoid(c *fault.Checks, path string, p TrapezoidPiece, out *piece) {
+	ok := c.Number(path, "start_width_cm", p.StartWidthCm, 0, measure.MaxCm)
+	ok = c.Number(path, "end_width_cm", p.EndWidthCm, 0, measure.MaxCm) && ok
+	widths := measure.Micrometres(p.StartWidthCm) + measure.Micrometres(p.EndWidthCm)
+	if ok && widths == 0 {
+		ok = false
+		c.Add(fault.Join(path, "start_width_cm"), fault.ReasonRequired, "is missing or 0, and so is end_width_cm; give one of them or both")
+		c.Add(fault.Join(path, "end_width_cm"), fault.ReasonRequired, "is missing or 0, and so is start_width_cm; give one of them or both")
+	}
+	if c.RequiredNumber(path, "height_cm", p.HeightCm, measure.MinCm, measure.MaxCm) && ok {
+		out.area2 = widths * measure.Micrometres(p.HeightCm)
+	}
+}
+
+func vetRowwise(c *fault.Checks, path string, p RowwisePiece, out *piece) {
+	if len(p.StitchCounts) == 0 {
+		c.Add(fault.Join(path, "stitch_counts"), fault.ReasonRequired, "is empty; give the stitches of every row")
+	}
+	if !c.Items(path, "stitch_counts", len(p.StitchCounts), stitch.MaxRows) {
+		return
+	}
+	field := fault.Join(path, "stitch_counts")
+	for i, n := range p.StitchCounts {
+		if n < 1 || n > stitch.MaxStitches {
+			c.Count("", fault.Index(field, i), n, 1, stitch.MaxStitches)
+			continue
+		}
+		out.stitches += int64(n)
+	}
+}
+
+// measure is the stitches and the area in cm2 of a piece at a gauge of so many
+// stitches to the cm2.
+func (p piece) measure(density float64) (stitches, areaCm2 float64) {
+	if p.area2 == 0 {
+		return float64(p.stitches), float64(p.stitches) / density
+	}
+	areaCm2 = float64(p.area2) / 2e8
+	return areaCm2 * density, areaCm2
+}

@@ -1,0 +1,147 @@
+package yarn
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A WeighedSwatch is a weighed piece of the same yarn, needle and fabric.
+type WeighedSwatch struct {
+	MassG      float64
+	WidthCm    float64
+	HeightCm   float64
+	ScaleStepG *float64
+}
+
+// YarnInput asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
+type YarnInput struct {
+	Gauge          *gauge.Gauge
+	Pieces         []Piece
+	State          FabricState
+	Swatch         *WeighedSwatch
+	PutUp          *PutUp
+	ReservePercent *float64
+	Colours        []ColourShare
+	DyeLot         DyeLot
+	DisplayUnit    measure.DisplayUnit
+}
+
+// A YarnRange is a low, a likely and a high figure.
+type YarnRange struct {
+	Low    float64
+	Likely float64
+	High   float64
+}
+
+// YarnMethodResult is the answer of one method, reserve not included. What the
+// method cannot say is nil.
+type YarnMethodResult struct {
+	LengthM     *YarnRange
+	MassG       *YarnRange
+	RangeCovers string
+}
+
+// YarnEstimate is the answer to YarnInput. What no method can say is nil.
+type YarnEstimate struct {
+	ByLoop       YarnMethodResult
+	BySwatch     *YarnMethodResult
+	LoopLengthCm float64
+	LoopConstant float64
+	StitchCount  float64
+	AreaCm2      float64
+	Pieces       []PieceYarn
+	LengthM      YarnRange
+	MassG        *YarnRange
+	BallCount    *int
+	Colours      []ColourYarn
+	Notices      []report.Notice
+
+	unit    measure.DisplayUnit
+	state   FabricState
+	lot     DyeLot
+	factors bool // a pattern factor of the table was used
+}
+
+// Ranges of a yarn estimate.
+const (
+	// DefaultReservePercent is what is usually added for tails, seams and
+	// swatching. Common practice.
+	DefaultReservePercent = 10.0
+	MaxReservePercent     = 100.0
+	// MaxYarn is the most metres or grams an answer may come to, reserve and high
+	// figure included: a million kilometres or a thousand tonnes. Beyond it some
+	// gauge is a slip, and balls would not be counted in 32 bits.
+	MaxYarn = 1e9
+
+	MinSwatchG    = 0.1
+	MaxSwatchG    = 10_000.0
+	MinSwatchCm   = 1.0
+	MinScaleStepG = 0.001
+	MaxScaleStepG = 100.0
+	// DefaultScaleStepG is that of a kitchen scale.
+	DefaultScaleStepG = 1.0
+)
+
+// times is the range with every figure multiplied.
+func (r YarnRange) times(f float64) YarnRange { return YarnRange{r.Low * f, r.Likely * f, r.High * f} }
+
+// apart says whether two ranges have nothing in common.
+func (r YarnRange) apart(s YarnRange) bool { return r.Low > s.High || s.Low > r.High }
+
+// EstimateYarn says how much yarn the pieces need, by one method or two:
+//
+//	by loop:    metres = stitches * factor * sqrt(ks / S), S stitches to the cm2
+//	by swatch:  grams = area * swatch mass / swatch area
+//
+// Metres and grams turn into one another by the put-up. Floats of stranded work
+// are added by loop; a swatch has them in its mass. The reserve is added to both,
+// and balls are rounded up, colour by colour.
+//
+// Source: see loopLength, loopConstants, patternFactors and strands; by swatch
+// is own derivation, the mass being even over the fabric.
+func EstimateYarn(in YarnInput) (YarnEstimate, error) {
+	var c fault.Checks
+	st, rw, _ := gauge.Check(&c, "gauge", in.Gauge)
+	pieces := vetPieces(&c, "pieces", in.Pieces)
+	fault.Enum(&c, "", "state", in.State, FabricStateFullyRelaxed)
+	vetSwatch(&c, "swatch", in.Swatch)
+	vetPutUp(&c, "put_up", in.PutUp)
+	c.OptionalNumber("", "reserve_percent", in.ReservePercent, 0, MaxReservePercent)
+	shares := vetShares(&c, "colours", in.Colours)
+	fault.Enum(&c, "", "dye_lot", in.DyeLot, DyeLotMoreLater)
+	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	if err := c.Err(); err != nil {
+		return YarnEstimate{}, err
+	}
+
+	e := estimate{in: in, st: st, rw: rw, pieces: pieces, shares: shares}
+	out := e.work()
+	if worst := out.worst(); worst > MaxYarn {
+		fields := []string{"gauge", "pieces"}
+		if in.Swatch != nil {
+			fields = append(fields, "swatch")
+		}
+		c.Infeasible("the answer would be "+measure.Decimal(worst, 0)+" metres or grams; at most 1000000000 are counted", fields...)
+		return YarnEstimate{}, c.Err()
+	}
+	e.buy(&out)
+	e.remark(&out)
+	return out, nil
+}
+
+// vetSwatch checks a weighed swatch that may be absent.
+func vetSwatch(c *fault.Checks, field string, s *WeighedSwatch) {
+	if s == nil {
+		return
+	}
+	ok := c.RequiredNumber(field, "mass_g", s.MassG, MinSwatchG, MaxSwatchG)
+	c.RequiredNumber(field, "width_cm", s.WidthCm, MinSwatchCm, measure.MaxCm)
+	c.RequiredNumber(field, "height_cm", s.HeightCm, MinSwatchCm, measure.MaxCm)
+	ok = c.OptionalNumber(field, "scale_step_g", s.ScaleStepG, MinScaleStepG, MaxScaleStepG) && ok
+	if step := fault.Or(s.ScaleStepG, DefaultScaleStepG); ok && s.MassG < step {
+		c.Infeasible("a scale with steps of "+measure.Decimal(step, 3)+" g does not show "+measure.Decimal(s.MassG, 3)+
+			" g; give the step of the scale, or weigh more", fault.Join(field, "mass_g"), fault.Join(field, "scale_step_g"))
+	}
+}

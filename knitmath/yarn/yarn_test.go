@@ -1,0 +1,246 @@
+package yarn
+
+import (
+	"slices"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// gateGauge has loops of exactly 0.5 cm when fully relaxed: 84 wales and 110
+// courses to 10 cm are 92.4 to the cm2, and sqrt(23.1/92.4) is 0.5.
+func gateGauge() *gauge.Gauge { return &gauge.Gauge{Stitches: 84, Rows: 110} }
+
+func estimateOf(t *testing.T, in YarnInput) YarnEstimate {
+	t.Helper()
+	out, err := EstimateYarn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	knittest.CheckFinite(t, out)
+	return out
+}
+
+// The three shapes of one rectangle agree: 84 stitches and 110 rows are 10 cm by
+// 10 cm and 9240 stitches of 0.5 cm, 46.2 m. Copies multiply.
+func TestShapesAgree(t *testing.T) {
+	rows := make([]int, 110)
+	for i := range rows {
+		rows[i] = 84
+	}
+	three := 3
+	for _, p := range []Piece{
+		{Counted: &CountedPiece{84, 110}},
+		{Trapezoid: &TrapezoidPiece{10, 10, 10}},
+		{Trapezoid: &TrapezoidPiece{0, 20, 10}},
+		{Rowwise: &RowwisePiece{rows}},
+	} {
+		out := estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		knittest.Near(t, "stitches", out.StitchCount, 9240, 1e-12)
+		knittest.Near(t, "area", out.AreaCm2, 100, 1e-12)
+		knittest.Near(t, "metres", out.ByLoop.LengthM.Likely, 46.2, 1e-12)
+		p.Quantity, p.Name = &three, "three"
+		out = estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		knittest.Near(t, "three", out.ByLoop.LengthM.Likely, 3*46.2, 1e-12)
+		if got := out.Pieces[0]; got.Name != "three" {
+			t.Errorf("piece %+v", got)
+		}
+		knittest.Near(t, "area of three", out.Pieces[0].AreaCm2, 300, 1e-12)
+	}
+}
+
+// Pattern factors: rib takes 1.00 to 1.20, likely 1.10, on top of the range of ks
+// (21.2 to 25.52 about 23.1); the caller's own factor has no range.
+func TestPatternFactors(t *testing.T) {
+	ask := func(p Piece) YarnRange {
+		p.Counted = &CountedPiece{84, 110}
+		return *estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
+	}
+	plain := ask(Piece{})
+	if got := ask(Piece{Pattern: StitchPatternPlain}); got != plain {
+		t.Errorf("plain %+v and %+v", got, plain)
+	}
+	// sqrt(21.2/23.1) = 0.957991, sqrt(25.52/23.1) = 1.051077.
+	knittest.Near(t, "low", plain.Low, 46.2*0.9579912, 1e-6)
+	knittest.Near(t, "high", plain.High, 46.2*1.0510766, 1e-6)
+	for motif, f := range map[StitchPattern]YarnRange{
+		StitchPatternGarter: {1, 1.05, 1.1}, StitchPatternRib: {1, 1.1, 1.2}, StitchPatternCables: {1.1, 1.2, 1.3},
+	} {
+		got := ask(Piece{Pattern: motif})
+		knittest.Near(t, "low", got.Low, plain.Low*f.Low, 1e-12)
+		knittest.Near(t, "likely", got.Likely, plain.Likely*f.Likely, 1e-12)
+		knittest.Near(t, "high", got.High, plain.High*f.High, 1e-12)
+	}
+	own := ask(Piece{PatternFactor: knittest.Ptr(1.35)})
+	knittest.Near(t, "own factor", own.High/own.Likely, plain.High/plain.Likely, 1e-12)
+	knittest.Near(t, "own factor", own.Likely, 1.35*46.2, 1e-12)
+}
+
+// By swatch, by hand: 10 by 10 cm weigh 5 g to half a gram; 9342 cm2 are 467.1 g,
+// 420.39 to 513.81; with 10 % 513.81 (462.429 to 565.191). Balls of 50 g: 11 for
+// the likely figure, 12 for the high one.
+func TestBySwatch(t *testing.T) {
+	in := YarnInput{
+		Gauge: &gauge.Gauge{Stitches: 18, Rows: 18 * 5.5 / 4.2}, Pieces: handbookPieces("adult_sweater"), State: FabricStateFullyRelaxed,
+		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10},
+	}
+	out := estimateOf(t, in)
+	knittest.Near(t, "likely", out.BySwatch.MassG.Likely, 467.1, 1e-14)
+	knittest.Near(t, "low", out.BySwatch.MassG.Low, 420.39, 1e-14)
+	knittest.Near(t, "high", out.BySwatch.MassG.High, 513.81, 1e-14)
+	knittest.Near(t, "reserve", out.MassG.High, 565.191, 1e-14)
+	// Without a put-up metres come by loop and grams by swatch.
+	if out.BySwatch.LengthM != nil || out.ByLoop.MassG != nil || out.BallCount != nil {
+		t.Errorf("without a put-up: %+v", out)
+	}
+	knittest.Near(t, "metres by loop", out.LengthM.Likely, 1017.3438, 1e-7)
+
+	in.PutUp = &PutUp{BallM: 100, BallG: 50}
+	out = estimateOf(t, in)
+	knittest.Near(t, "metres by swatch", out.LengthM.Likely, 2*513.81, 1e-14)
+	if *out.BallCount != 12 {
+		t.Errorf("%d balls in one purchase, want 12", *out.BallCount)
+	}
+	in.DyeLot = DyeLotMoreLater
+	if out = estimateOf(t, in); *out.BallCount != 11 {
+		t.Errorf("%d balls with more to be had, want 11", *out.BallCount)
+	}
+}
+
+// An amount of exactly so many balls takes so many, by either method. By swatch:
+// 10 g to 100 cm2 are 10 g to every cm of a piece one metre wide. By loop: 2000
+// stitches of 0.5 cm are 10 m.
+func TestWholeBalls(t *testing.T) {
+	for _, reserve := range []int{0, 5, 7, 10, 13, 20, 33} {
+		r := float64(reserve)
+		for n := 1; n <= 400; n++ {
+			// 10n*(100+reserve)/100 in balls of 50.
+			want := (10*n*(100+reserve) + 4999) / 5000
+			bySwatch := estimateOf(t, YarnInput{
+				Gauge: gateGauge(), Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, float64(n)}}}, ReservePercent: &r,
+				Swatch: &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}, PutUp: &PutUp{BallM: 130, BallG: 50}, DyeLot: DyeLotMoreLater,
+			})
+			byLoop := estimateOf(t, YarnInput{
+				Gauge: gateGauge(), Pieces: []Piece{{Counted: &CountedPiece{2000, n}}}, ReservePercent: &r, State: FabricStateFullyRelaxed,
+				PutUp: &PutUp{BallM: 50, BallG: 130}, DyeLot: DyeLotMoreLater,
+			})
+			if *bySwatch.BallCount != want || *byLoop.BallCount != want {
+				t.Fatalf("%d and %d %%: %d balls by swatch, %d by loop, want %d", n, reserve, *bySwatch.BallCount, *byLoop.BallCount, want)
+			}
+		}
+	}
+}
+
+// Stranded, by hand: 20000 stitches of 0.5 cm, 1/8.4 cm wide, in 60 and 40 %. The
+// stitches take 100 m, a float behind all of them 20000/8.4/100 = 23.8095 m. Main
+// 0.6*100 + 0.4*23.8095 = 69.5238, contrast 0.4*100 + 0.6*23.8095 = 54.2857;
+// together 123.8095, which is 1 + 1/4.2 times the plain fabric.
+func TestStrandedColours(t *testing.T) {
+	zero := 0.0
+	in := YarnInput{
+		Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{{Counted: &CountedPiece{200, 100}}}, ReservePercent: &zero,
+		Colours: []ColourShare{{"main", 60}, {"contrast", 40}}, PutUp: &PutUp{BallM: 25, BallG: 10}, DyeLot: DyeLotMoreLater,
+	}
+	out := estimateOf(t, in)
+	knittest.Near(t, "together", out.LengthM.Likely, 100*(1+1/4.2), 1e-12)
+	knittest.Near(t, "main", out.Colours[0].LengthM.Likely, 60+0.4*100/4.2, 1e-12)
+	knittest.Near(t, "contrast", out.Colours[1].LengthM.Likely, 40+0.6*100/4.2, 1e-12)
+	knittest.Near(t, "grams of main", out.Colours[0].MassG.Likely, (60+0.4*100/4.2)*10/25, 1e-12)
+	knittest.Near(t, "piece", out.Pieces[0].LengthM, 100*(1+1/4.2), 1e-12)
+	// 69.5 and 54.3 m in balls of 25: 3 and 3.
+	if *out.Colours[0].BallCount != 3 || *out.Colours[1].BallCount != 3 || *out.BallCount != 6 {
+		t.Errorf("balls %d and %d, in all %d", *out.Colours[0].BallCount, *out.Colours[1].BallCount, *out.BallCount)
+	}
+	if got, want := out.Summary(), "Have 124 m of yarn (120 m to 129 m), 50 g, reserve included. "+
+		"Buy 6 balls: 3 balls of main, 3 balls of contrast, for the likely figure."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	// By swatch the mass holds the floats already, and is divided in the same parts.
+	in.Swatch = &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}
+	sample := estimateOf(t, in)
+	for i := range 2 {
+		knittest.Near(t, "part", sample.Colours[i].MassG.Likely/sample.MassG.Likely, out.Colours[i].LengthM.Likely/out.LengthM.Likely, 1e-12)
+		knittest.Near(t, "part of the high figure", sample.Colours[i].MassG.High/sample.MassG.High,
+			sample.Colours[i].MassG.Low/sample.MassG.Low, 1e-12)
+	}
+	// Thirds, as written.
+	in.Colours = []ColourShare{{"a", 33.33}, {"b", 33.33}, {"c", 33.33}}
+	thirds := estimateOf(t, in)
+	knittest.Near(t, "a third", 3*thirds.Colours[0].MassG.Likely, thirds.MassG.Likely, 1e-12)
+}
+
+func TestYarnNotices(t *testing.T) {
+	rows := 18 * 5.5 / 4.2
+	base := YarnInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
+		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}, PutUp: &PutUp{BallM: 200, BallG: 100}}
+	with := func(change func(*YarnInput)) YarnInput {
+		in := base
+		change(&in)
+		return in
+	}
+	// 495 g/m2: 4.95 g to 100 cm2.
+	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
+	for _, c := range []struct {
+		name string
+		in   YarnInput
+		want []string
+	}{
+		{"quiet", base, nil},
+		{"agreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(4.95, 0.01) }), nil},
+		{"disagreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
+		{"coarse scale", with(func(in *YarnInput) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
+		{"no put-up", with(func(in *YarnInput) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
+		{"state", with(func(in *YarnInput) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
+		{"rows and stitches swapped", with(func(in *YarnInput) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }), []string{"gauge UNUSUAL_RATIO"}},
+		{"garter may be square", with(func(in *YarnInput) {
+			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
+			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
+		}), nil},
+		{"several fabrics", with(func(in *YarnInput) {
+			in.Swatch, in.Pieces = sample(4.95, 0.01), handbookPieces("hat")
+		}), []string{"swatch SWATCH_FABRIC"}},
+	} {
+		out := estimateOf(t, c.in)
+		var got []string
+		for _, n := range out.Notices {
+			got = append(got, n.Field+" "+n.Reason)
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s: got %q, want %q", c.name, got, c.want)
+		}
+	}
+}
+
+// The finer gauge takes more yarn to an area and less to a stitch; pieces add up;
+// metres in yards and grams in ounces are the same yarn.
+func TestYarnMetamorphic(t *testing.T) {
+	last := 0.0
+	for stitches := 10.0; stitches <= 34; stitches++ {
+		in := YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3}, Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
+		out := estimateOf(t, in)
+		if out.LengthM.Likely <= last {
+			t.Errorf("%v stitches take %v m, one fewer %v", stitches, out.LengthM.Likely, last)
+		}
+		last = out.LengthM.Likely
+		sum := 0.0
+		for _, p := range in.Pieces {
+			in.Pieces = []Piece{p}
+			sum += estimateOf(t, in).LengthM.Likely
+		}
+		knittest.Near(t, "pieces one by one", sum, out.LengthM.Likely, 1e-12)
+		// Everything twice as large in cm, and the gauge over twice the length: four
+		// times the stitches' area, twice their length: twice the loop, as many stitches.
+		over := 20.0
+		double := estimateOf(t, YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{20, 40, 60}}}})
+		single := estimateOf(t, YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{10, 20, 30}}}})
+		knittest.Near(t, "stitches", double.StitchCount, single.StitchCount, 1e-12)
+		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)
+	}
+	if got := lengthWords(measure.DisplayUnitIn, 914.4) + ", " + massWords(measure.DisplayUnitIn, 28.349523125); got != "1000 yd, 1 oz" {
+		t.Error(got)
+	}
+}

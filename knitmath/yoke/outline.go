@@ -1,0 +1,40 @@
+package yoke
+
+import (
+	"example.com/knitmath/knitmath/outline"
+)
+
+// outline draws the circumference against the depth: straight up from the join to
+// the round before each round that changes the count, and slanting to the count
+// after it. Where the back is raised a second line goes up its centre: the
+// short rows lie between the round before the one that they interrupt and that
+// round itself, and all rounds from there on lie so much higher.
+func (y yoke) outline(out CircularYoke) *outline.Outline {
+	count := y.join
+	line := []outline.Corner{{Across: count, Up: 0}}
+	for _, r := range out.DecreaseRounds {
+		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber - 1})
+		count = r.EndCount
+		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber})
+	}
+	line = outline.AppendCorner(line, outline.Corner{Across: count, Up: y.rounds})
+	round := func(stitches int) int { return 2 * stitches }
+	o := &outline.Outline{
+		X: outline.OutlineAxis{Measure: "circumference", Unit: outline.OutlineUnitCm},
+		Y: outline.OutlineAxis{Measure: "depth from the join", Unit: outline.OutlineUnitCm},
+		Lines: []outline.OutlineLine{
+			{Name: "circumference", Points: outline.SizedBy(line, y.st, y.rw, round)},
+		},
+	}
+	if raise := out.BackRaise; raise != nil {
+		back := make([]outline.Corner, len(line))
+		for i, c := range line {
+			if c.Up >= raise.FirstRoundNumber {
+				c.Up += raise.RiseRows
+			}
+			back[i] = c
+		}
+		o.Lines = append(o.Lines, outline.OutlineLine{Name: "circumference, up the centre of the back", Points: outline.SizedBy(back, y.st, y.rw, round)})
+	}
+	return o.Framed()
+}

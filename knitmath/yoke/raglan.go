@@ -1,0 +1,210 @@
+package yoke
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// RaglanLineFrom says whose stitches the lines of a raglan are.
+type RaglanLineFrom int32
+
+// Whose they are.
+const (
+	RaglanLineFromUnspecified RaglanLineFrom = iota // both
+	RaglanLineFromBoth
+	RaglanLineFromBody
+	RaglanLineFromSleeves
+)
+
+// RaglanSpacing says which rounds of a raglan may decrease.
+type RaglanSpacing int32
+
+// The rounds.
+const (
+	RaglanSpacingUnspecified RaglanSpacing = iota // any
+	RaglanSpacingAnyRound
+	RaglanSpacingEverySecondRound
+)
+
+// Ranges of a raglan.
+const (
+	// DefaultLine is the usual line: two stitches, one on each side of the join.
+	// Common practice.
+	DefaultLine = 2
+	// MaxLine is the most stitches in one line: a wide cable panel.
+	MaxLine = 20
+	// MinRaglanNeck is the fewest stitches of front and back at the neck: the
+	// next decrease round would have no stitch between its two decreases.
+	MinRaglanNeck = 2
+)
+
+// RaglanInput asks for a raglan. It mirrors PlanRaglanRequest.
+type RaglanInput struct {
+	Gauge          *gauge.Gauge
+	BodyCount      int
+	SleeveCount    *int
+	UnderarmCount  *int
+	LineCount      *int
+	LineFrom       RaglanLineFrom
+	FrontNeckCount *int
+	BackNeckCount  *int
+	SleeveTopCount *int
+	DepthCm        *float64
+	RoundCount     *int
+	Spacing        RaglanSpacing
+	DisplayUnit    measure.DisplayUnit
+	WithOutline    bool
+}
+
+// A RaglanPart is the back, the front or a sleeve, between two lines.
+type RaglanPart struct {
+	StartCount         int
+	EndCount           int
+	DecreaseRoundCount int
+	EdgeLostCm         float64
+	EdgeAngleDegrees   float64
+}
+
+// A RaglanRound is the counts after one round.
+type RaglanRound struct {
+	RoundNumber       int
+	BackCount         int
+	FrontCount        int
+	SleeveCount       int
+	TotalCount        int
+	InstructionNumber int
+}
+
+// A RaglanInstruction is one kind of decrease round.
+type RaglanInstruction struct {
+	BackDecreases    bool
+	FrontDecreases   bool
+	SleevesDecrease  bool
+	Description      string
+	Instruction      stitch.Instruction
+	FirstRoundNumber int
+	Times            int
+}
+
+// Raglan is the answer to RaglanInput.
+type Raglan struct {
+	BodyCount     int
+	SleeveCount   int
+	UnderarmCount int
+	LineCount     int
+	JoinCount     int
+	NeckCount     int
+	RoundCount    int
+	DepthCm       float64
+	JoinCm        float64
+	NeckCm        float64
+	Back          RaglanPart
+	Front         RaglanPart
+	Sleeve        RaglanPart
+	Rounds        []RaglanRound
+	Instructions  []RaglanInstruction
+	Steepness     float64
+	Directions    []string
+	Notices       []report.Notice
+	Outline       *outline.Outline
+
+	unit measure.DisplayUnit
+}
+
+// PlanRaglan joins body and sleeves,
+//
+//	T = body + 2*sleeve - 4*underarm
+//
+// in four parts (back, left sleeve, front, right sleeve) with a line of plain
+// stitches after each, and narrows every part by two stitches in each of its
+// decrease rounds, one beside each line. A part that goes from a to b stitches
+// has k = (a - b)/2 decrease rounds. Of the n rounds that may decrease (all, or
+// every second one counted down from the last) it decreases in
+//
+//	n - floor((k - i) * n / k),  i = 1 .. k
+//
+// which is the Euclidean spread counted down from the neck: distances between
+// decrease rounds differ by at most one, the one from the join included, and the
+// last decrease round of every part is the last round of all. Exact in whole
+// stitches and rounds; a depth in cm is taken to the nearest round, half-way up.
+//
+// Source: percentage system for the defaults (see the constants); own derivation
+// on the Euclidean spread (see spread) for the rounds.
+func PlanRaglan(in RaglanInput) (Raglan, error) {
+	var c fault.Checks
+	r := vetRaglan(&c, in)
+	if c.Err() == nil {
+		vetRaglanParts(&c, &r, in)
+	}
+	if c.Err() == nil {
+		vetRaglanNeck(&c, &r, in)
+	}
+	if c.Err() == nil {
+		vetRaglanRounds(&c, &r)
+	}
+	if err := c.Err(); err != nil {
+		return Raglan{}, err
+	}
+	out := r.plan(in.DisplayUnit)
+	if in.WithOutline {
+		out.Outline = r.outline(out.Rounds)
+	}
+	return out, nil
+}
+
+// raglan is a checked question.
+type raglan struct {
+	st, rw gauge.Density
+	joining
+	line        int
+	parts       [sleevePart + 1]raglanPart
+	rounds      int
+	depthField  string
+	everySecond bool
+}
+
+// The parts of a raglan that have a rate of their own; the sleeves share one.
+const (
+	backPart = iota
+	frontPart
+	sleevePart
+)
+
+// fieldOrder is the parts as the request lists them.
+var fieldOrder = [...]int{frontPart, backPart, sleevePart}
+
+// raglanPart is one part: its stitches at the join and at the neck, its name in
+// words and the field that sets its neck.
+type raglanPart struct {
+	start, end  int
+	name, field string
+}
+
+func (p raglanPart) decreases() int { return (p.start - p.end) / 2 }
+
+// vetRaglan checks each field for itself and what excludes what.
+func vetRaglan(c *fault.Checks, in RaglanInput) raglan {
+	r := raglan{line: fault.Or(in.LineCount, DefaultLine), everySecond: in.Spacing == RaglanSpacingEverySecondRound}
+	r.st, r.rw, _ = gauge.Check(c, "gauge", in.Gauge)
+	c.RequiredCount("", "body_count", in.BodyCount, MinBody, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_count", in.SleeveCount, MinSleeve, stitch.MaxStitches)
+	c.OptionalCount("", "underarm_count", in.UnderarmCount, 0, MaxUnderarm)
+	c.OptionalCount("", "line_count", in.LineCount, 0, MaxLine)
+	fault.Enum(c, "", "line_from", in.LineFrom, RaglanLineFromSleeves)
+	c.OptionalCount("", "front_neck_count", in.FrontNeckCount, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "back_neck_count", in.BackNeckCount, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_top_count", in.SleeveTopCount, 0, stitch.MaxStitches)
+	c.OptionalNumber("", "depth_cm", in.DepthCm, measure.MinCm, MaxYokeDepth)
+	c.OptionalCount("", "round_count", in.RoundCount, 1, MaxYokeRounds)
+	if in.DepthCm != nil && in.RoundCount != nil {
+		c.Add("depth_cm", fault.ReasonContradictory, "excludes round_count; give one of them")
+		c.Add("round_count", fault.ReasonContradictory, "excludes depth_cm; give one of them")
+	}
+	fault.Enum(c, "", "spacing", in.Spacing, RaglanSpacingEverySecondRound)
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	return r
+}

@@ -1,0 +1,135 @@
+package yoke
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// vetRaglanParts divides the stitches joined into parts and lines, and settles the
+// depth.
+func vetRaglanParts(c *fault.Checks, r *raglan, in RaglanInput) {
+	var ok bool
+	if r.joining, ok = vetJoined(c, in.BodyCount, in.SleeveCount, in.UnderarmCount); !ok {
+		return
+	}
+	fromBody := (r.line + 1) / 2
+	switch in.LineFrom {
+	case RaglanLineFromBody:
+		fromBody = r.line
+	case RaglanLineFromSleeves:
+		fromBody = 0
+	}
+	body := r.body - 2*r.underarm
+	r.parts = [...]raglanPart{
+		{start: body - body/2 - 2*fromBody, name: "back", field: "back_neck_count"},
+		{start: body/2 - 2*fromBody, name: "front", field: "front_neck_count"},
+		{start: r.sleeve - r.underarm - 2*(r.line-fromBody), name: "sleeve", field: "sleeve_top_count"},
+	}
+	if r.parts[frontPart].start < MinRaglanNeck || r.parts[sleevePart].start < 1 {
+		c.Infeasible(fmt.Sprintf("underarms and lines leave %d stitches of the back, %d of the front and %d of each sleeve; "+
+			"it takes at least %d of back and front and 1 of a sleeve, so use narrower lines or fewer underarm stitches",
+			r.parts[backPart].start, r.parts[frontPart].start, r.parts[sleevePart].start, MinRaglanNeck),
+			"body_count", "sleeve_count", "underarm_count", "line_count")
+	}
+	r.rounds, r.depthField = vetYokeDepth(c, r.st, r.rw, r.body, in.DepthCm, in.RoundCount)
+}
+
+// vetRaglanNeck settles what is left of every part at the neck.
+func vetRaglanNeck(c *fault.Checks, r *raglan, in RaglanInput) {
+	sleeve := &r.parts[sleevePart]
+	sleeve.end = fault.Or(in.SleeveTopCount, r.fewestOf(sleevePart))
+	half := percent(r.body, neckPercent) - 4*r.line - 2*sleeve.end // front and back together
+	for i, given := range [...]*int{in.BackNeckCount, in.FrontNeckCount} {
+		p := &r.parts[i]
+		p.end = fault.Or(given, nearestNeck(p.start, half))
+	}
+	for _, i := range fieldOrder {
+		vetNeckFits(c, r.parts[i], r.fewestOf(i))
+	}
+	if c.Err() == nil && r.parts[backPart].decreases()+r.parts[frontPart].decreases()+r.parts[sleevePart].decreases() == 0 {
+		c.Infeasible("no part has a stitch to lose; give fewer stitches at the neck",
+			"front_neck_count", "back_neck_count", "sleeve_top_count")
+	}
+}
+
+// vetNeckFits checks that a part can come down to its neck two stitches at a time.
+func vetNeckFits(c *fault.Checks, p raglanPart, fewest int) {
+	lost := p.start - p.end
+	switch {
+	case lost < 0:
+		c.Infeasible(fmt.Sprintf("the %s has %s at the join; at the neck it may have at most as many",
+			p.name, report.CountOf(p.start, "stitches")), p.field)
+	case p.end < fewest:
+		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; it can come down to %d at the fewest",
+			p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
+	case lost%2 != 0 && p.end-1 < fewest:
+		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d would do",
+			p.name, p.start, p.end, p.end+1), p.field)
+	case lost%2 != 0:
+		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d or %d would do",
+			p.name, p.start, p.end, p.end-1, p.end+1), p.field)
+	}
+}
+
+// fewestOf is the count to which a part can come down. Back and front keep two
+// stitches or three. A sleeve of an odd number runs out to 1, by a last double
+// decrease; one of an even number to 0, by working its last two stitches together
+// with the lines, or to 2 where there are no lines.
+func (r raglan) fewestOf(part int) int {
+	odd := r.parts[part].start % 2
+	if part == sleevePart && r.line > 0 || odd == 1 && part == sleevePart {
+		return odd
+	}
+	return min(MinRaglanNeck+odd, r.parts[part].start)
+}
+
+// nearestNeck is the count nearest to both/2 that differs from start by an even
+// number, half-way up, and can be worked.
+func nearestNeck(start, both int) int {
+	k := int(measure.CeilDiv(int64(2*start-both-2), 4)) // half-way, one decrease fewer
+	return start - 2*min(max(k, 0), (start-MinRaglanNeck)/2)
+}
+
+// vetRaglanRounds checks that every part has as many rounds as it needs.
+func vetRaglanRounds(c *fault.Checks, r *raglan) {
+	slots, most := r.slots(), 0
+	for _, i := range fieldOrder {
+		p := r.parts[i]
+		k := p.decreases()
+		most = max(most, k)
+		if k > slots {
+			c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches in %s, and only %s may decrease; with these it goes to %d",
+				p.name, p.start, p.end, report.CountOf(k, "decrease rounds"), report.CountOf(slots, "rounds"), p.start-2*slots), p.field)
+		}
+	}
+	if most <= slots {
+		return
+	}
+	need := most
+	if r.everySecond {
+		need = 2 * most
+	}
+	detail := strconv.Itoa(most) + " decrease rounds take " + report.CountOf(need, "rounds")
+	if r.everySecond {
+		detail += " when every second one decreases"
+		if most <= r.rounds {
+			detail += "; decreases on any round would fit"
+		}
+	}
+	c.Infeasible(detail+"; the depth has "+strconv.Itoa(r.rounds), r.depthField)
+	if r.everySecond {
+		c.Infeasible(detail, "spacing")
+	}
+}
+
+// slots is how many rounds may decrease.
+func (r raglan) slots() int {
+	if r.everySecond {
+		return r.rounds / 2
+	}
+	return r.rounds
+}
