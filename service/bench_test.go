@@ -18,6 +18,7 @@ import (
 	"google.golang.org/protobuf/proto"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/service/carry"
 )
 
 // What a call costs beside the least it could cost: an echo server on the same
@@ -188,7 +189,7 @@ func BenchmarkGatewayHop(b *testing.B) {
 	}
 	unary, _ := interceptors(m, server.config.Logger)
 	local := newInProcess(unary)
-	registerServices(local)
+	carry.Register(local)
 	for _, q := range benchQuestions {
 		b.Run(q.name, func(b *testing.B) {
 			ask := func(conn grpc.ClientConnInterface) func() error {

@@ -1,12 +1,14 @@
 package service
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"strings"
 	"unicode/utf8"
 
 	"google.golang.org/genproto/googleapis/rpc/errdetails"
+	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/protoadapt"
@@ -44,6 +46,16 @@ func (f *failure) Error() string { return f.status.Message() + ": " + f.cause.Er
 func (f *failure) GRPCStatus() *status.Status { return f.status }
 
 func (f *failure) Unwrap() error { return f.cause }
+
+// refuseUnary gives the error of a handler its status. A handler that knows no
+// transport returns the kernel's errors as they are.
+func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+	resp, err := handler(ctx, req)
+	if _, ok := status.FromError(err); ok {
+		return resp, err
+	}
+	return nil, asFailure(err)
+}
 
 // asFailure maps an error of the kernel to the wire: faults of the question are
 // INVALID_ARGUMENT with every fault, anything else is INTERNAL.

@@ -19,6 +19,7 @@ import (
 	"google.golang.org/protobuf/proto"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/service/carry"
 )
 
 // oddService has two methods that no real service has: one panics, one fails
@@ -92,9 +93,9 @@ func TestOurOwnFaults(t *testing.T) {
 }
 
 func TestInProcessCall(t *testing.T) {
-	local := newInProcess(chain(recoverUnary))
+	local := newInProcess(chain(recoverUnary, refuseUnary))
 	registerOdd(local)
-	registerServices(local)
+	carry.Register(local)
 	ask := func(ctx context.Context, method string, into proto.Message) error {
 		return local.Invoke(ctx, method, &knitmathv1.ComputeCastOnRequest{WidthCm: proto.Float64(0)}, into)
 	}

@@ -18,6 +18,8 @@ import (
 	"google.golang.org/protobuf/encoding/protojson"
 	"google.golang.org/protobuf/proto"
 
+	"example.com/knitmath/service/carry"
+
 	spb "google.golang.org/genproto/googleapis/rpc/status"
 )
 
@@ -43,7 +45,7 @@ func start(tb testing.TB, extra ...func(grpc.ServiceRegistrar)) *running {
 		Logger:          slog.New(slog.NewTextHandler(r.log, nil)),
 		Registry:        r.registry,
 	}, func(to grpc.ServiceRegistrar) {
-		registerServices(to)
+		carry.Register(to)
 		for _, register := range extra {
 			register(to)
 		}

@@ -17,9 +17,10 @@ import (
 // interceptors are the two chains around every call. Outer to inner: metrics,
 // log, recovery. Recovery is innermost so that a panic has become an ordinary
 // INTERNAL error by the time the log and the metrics see it; were it outermost,
-// the panic would pass both of them unseen.
+// the panic would pass both of them unseen. Within it an error
+// of the kernel becomes the status that the caller sees.
 func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor, grpc.StreamServerInterceptor) {
-	unary := chain(m.unary, logUnary(logger), recoverUnary)
+	unary := chain(m.unary, logUnary(logger), recoverUnary, refuseUnary)
 	stream := func(srv any, ss grpc.ServerStream, info *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
 		return m.stream(info, func() error {
 			return logStream(logger, ss.Context(), info, func() error {

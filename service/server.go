@@ -14,7 +14,7 @@ import (
 	"google.golang.org/grpc/health"
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 
-	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/service/carry"
 )
 
 // Config says where to listen and how to stop.
@@ -46,21 +46,10 @@ type Server struct {
 	grpcListener, httpListener, adminListener net.Listener
 }
 
-// registerServices registers every service of the project.
-func registerServices(to grpc.ServiceRegistrar) {
-	knitmathv1.RegisterGaugeServiceServer(to, gaugeService{})
-	knitmathv1.RegisterShapingServiceServer(to, shapingService{})
-	knitmathv1.RegisterShortRowServiceServer(to, shortRowService{})
-	knitmathv1.RegisterYokeServiceServer(to, yokeService{})
-	knitmathv1.RegisterEdgeServiceServer(to, edgeService{})
-	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
-	knitmathv1.RegisterInstructionServiceServer(to, instructionService{})
-}
-
 // Listen opens all three listeners and serves none of them yet: a port in use is
 // an error before the first question is accepted.
 func Listen(config Config) (*Server, error) {
-	return listen(config, registerServices)
+	return listen(config, carry.Register)
 }
 
 func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error) {

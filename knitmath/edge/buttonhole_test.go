@@ -158,7 +158,7 @@ func checkGaps(t *testing.T, at string, in ButtonholesInput, out Buttonholes) {
 	}
 	noted := map[string]bool{}
 	for _, n := range out.Notices {
-		noted[n.Reason] = true
+		noted[string(n.Reason)] = true
 	}
 	if noted["NOT_MIRRORED"] == mirrored {
 		t.Fatalf("%s: gaps %v, notices %v", at, out.GapCounts, out.Notices)

@@ -4,12 +4,17 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 )
 
-// Checks gathers violations in field order. Its methods report whether the
-// value can be used, so that later checks may depend on earlier ones. Nothing
-// is allocated while all is well.
+// Checks gathers violations in field order. Nothing is allocated while all is
+// well.
+//
+// There is one way to check a question: ask everything of every field, then, if
+// Err is nil, what the values are together. Where a part of the question can be
+// judged although another part is wrong, Sound tells whether its own fields are
+// in order.
 type Checks struct {
 	Violations []Violation
 }
@@ -142,15 +147,41 @@ func Or[T any](v *T, fallback T) T {
 	return *v
 }
 
+// Sound reports whether nothing was found wrong at the fields or inside them.
+func (c *Checks) Sound(fields ...string) bool {
+	for _, v := range c.Violations {
+		for _, field := range fields {
+			rest, ok := strings.CutPrefix(v.Field, field)
+			if ok && (rest == "" || rest[0] == '.' || rest[0] == '[') {
+				return false
+			}
+		}
+	}
+	return true
+}
+
 // OneOf checks that exactly one of two fields is given.
 func (c *Checks) OneOf(first, second bool, firstField, secondField string) bool {
-	switch {
-	case first && second:
-		c.Add(firstField, ReasonContradictory, "excludes %s; give one of them", secondField)
-		c.Add(secondField, ReasonContradictory, "excludes %s; give one of them", firstField)
-	case !first && !second:
+	if !first && !second {
 		c.Add(firstField, ReasonRequired, "is missing, and so is %s; give one of them", secondField)
 		c.Add(secondField, ReasonRequired, "is missing, and so is %s; give one of them", firstField)
 	}
+	c.AtMostOne(first, second, firstField, secondField)
 	return first != second
+}
+
+// AtMostOne checks that two fields are not both given.
+func (c *Checks) AtMostOne(first, second bool, firstField, secondField string) {
+	if first && second {
+		c.Add(firstField, ReasonContradictory, "excludes %s; give one of them", secondField)
+		c.Add(secondField, ReasonContradictory, "excludes %s; give one of them", firstField)
+	}
+}
+
+// Needs checks that a field which is given has the other that it means nothing
+// without.
+func (c *Checks) Needs(given bool, field string, other bool, otherField string) {
+	if given && !other {
+		c.Add(field, ReasonContradictory, "needs %s", otherField)
+	}
 }

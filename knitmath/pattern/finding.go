@@ -3,6 +3,8 @@ package pattern
 import (
 	"strings"
 	"unicode/utf8"
+
+	"example.com/knitmath/knitmath/report"
 )
 
 // Kind says what a finding asks of the reader.
@@ -22,43 +24,43 @@ const (
 // Reasons of findings. They are public for ever: clients branch on them.
 const (
 	// Mistakes.
-	ReasonUnworked    = "STITCHES_UNWORKED"   // the row ends with stitches left
-	ReasonMissing     = "STITCHES_MISSING"    // the row needs more stitches than there are
-	ReasonUneven      = "DOES_NOT_COME_OUT"   // the repeat does not come out
-	ReasonClaim       = "COUNT_DISAGREES"     // the count at the end of the row is another
-	ReasonSizes       = "SIZES_DISAGREE"      // a list with too many or too few numbers
-	ReasonSide        = "SIDE_DISAGREES"      // RS or WS on the other side
-	ReasonRowNumber   = "ROW_NUMBER"          // a row number out of order
-	ReasonNoRow       = "ROW_NOT_WRITTEN"     // a repeat of rows that were not written
-	ReasonOpenBracket = "BRACKET_NOT_CLOSED"  // a bracket without its partner
-	ReasonStray       = "BRACKET_NOT_OPENED"  // a closing bracket without its partner
-	ReasonOpenStar    = "STAR_WITHOUT_REPEAT" // a star without "rep from *"
-	ReasonNoStar      = "REPEAT_WITHOUT_STAR" // "rep from *" without a star
-	ReasonEmpty       = "NOTHING_TO_WORK"     // a row or a group without steps
-	ReasonTurnInside  = "TURN_NOT_LAST"       // a turn that does not end its row
-	ReasonStretch     = "TO_LAST_IN_GROUP"    // "to end" within a repeat
-	ReasonNever       = "NEVER_GETS_THERE"    // "yo to end"
-	ReasonHands       = "CANNOT_BE_WORKED"    // counted, but not possible with needles
-	ReasonTooLarge    = "TOO_LARGE"           // a number, a depth or a count beyond the limits
-	ReasonTooMany     = "TOO_MANY"            // more lines, steps or rows than the limits
+	ReasonUnworked    report.Reason = "STITCHES_UNWORKED"   // the row ends with stitches left
+	ReasonMissing     report.Reason = "STITCHES_MISSING"    // the row needs more stitches than there are
+	ReasonUneven      report.Reason = "DOES_NOT_COME_OUT"   // the repeat does not come out
+	ReasonClaim       report.Reason = "COUNT_DISAGREES"     // the count at the end of the row is another
+	ReasonSizes       report.Reason = "SIZES_DISAGREE"      // a list with too many or too few numbers
+	ReasonSide        report.Reason = "SIDE_DISAGREES"      // RS or WS on the other side
+	ReasonRowNumber   report.Reason = "ROW_NUMBER"          // a row number out of order
+	ReasonNoRow       report.Reason = "ROW_NOT_WRITTEN"     // a repeat of rows that were not written
+	ReasonOpenBracket report.Reason = "BRACKET_NOT_CLOSED"  // a bracket without its partner
+	ReasonStray       report.Reason = "BRACKET_NOT_OPENED"  // a closing bracket without its partner
+	ReasonOpenStar    report.Reason = "STAR_WITHOUT_REPEAT" // a star without "rep from *"
+	ReasonNoStar      report.Reason = "REPEAT_WITHOUT_STAR" // "rep from *" without a star
+	ReasonEmpty       report.Reason = "NOTHING_TO_WORK"     // a row or a group without steps
+	ReasonTurnInside  report.Reason = "TURN_NOT_LAST"       // a turn that does not end its row
+	ReasonStretch     report.Reason = "TO_LAST_IN_GROUP"    // "to end" within a repeat
+	ReasonNever       report.Reason = "NEVER_GETS_THERE"    // "yo to end"
+	ReasonHands       report.Reason = "CANNOT_BE_WORKED"    // counted, but not possible with needles
+	ReasonTooLarge    report.Reason = "TOO_LARGE"           // a number, a depth or a count beyond the limits
+	ReasonTooMany     report.Reason = "TOO_MANY"            // more lines, steps or rows than the limits
 	// Questions.
-	ReasonUnknown   = "UNKNOWN_ABBREVIATION" // no abbreviation known here, nor declared
-	ReasonUnread    = "NOT_READ"             // words that make no sense where they stand
-	ReasonAmbiguous = "AMBIGUOUS"            // the count depends on what is meant
-	ReasonOpenRows  = "ROWS_OPEN"            // repeats left open that change the count
-	ReasonNoMirror  = "NO_MIRROR"            // a step that has no mirror image
+	ReasonUnknown   report.Reason = "UNKNOWN_ABBREVIATION" // no abbreviation known here, nor declared
+	ReasonUnread    report.Reason = "NOT_READ"             // words that make no sense where they stand
+	ReasonAmbiguous report.Reason = "AMBIGUOUS"            // the count depends on what is meant
+	ReasonOpenRows  report.Reason = "ROWS_OPEN"            // repeats left open that change the count
+	ReasonNoMirror  report.Reason = "NO_MIRROR"            // a step that has no mirror image
 	// Readings.
-	ReasonReading     = "READING_TAKEN" // one of several readings
-	ReasonOpenLength  = "LENGTH_OPEN"   // "work even until": the rows are not counted
-	ReasonPassedOver  = "PASSED_OVER"   // words that change no count
-	ReasonMirrorNote  = "MIRROR_REMARK" // a mirror image with a catch
-	ReasonCountedOnly = "COUNTED_ONLY"  // too many stitches to work by the machine
+	ReasonReading     report.Reason = "READING_TAKEN" // one of several readings
+	ReasonOpenLength  report.Reason = "LENGTH_OPEN"   // "work even until": the rows are not counted
+	ReasonPassedOver  report.Reason = "PASSED_OVER"   // words that change no count
+	ReasonMirrorNote  report.Reason = "MIRROR_REMARK" // a mirror image with a catch
+	ReasonCountedOnly report.Reason = "COUNTED_ONLY"  // too many stitches to work by the machine
 )
 
 // Finding is one remark on a text.
 type Finding struct {
 	Kind   Kind
-	Reason string
+	Reason report.Reason
 	// Line and Column are where the text begins, both from 1; columns count
 	// characters. 0 when it is about no one place.
 	Line, Column int
@@ -98,16 +100,16 @@ type findings struct {
 
 type findingKey struct {
 	start  int32
-	reason string
+	reason report.Reason
 }
 
-func (f *findings) add(kind Kind, reason string, at span, description string) {
+func (f *findings) add(kind Kind, reason report.Reason, at span, description string) {
 	f.place(kind, reason, at, func() string { return description })
 }
 
 // place returns the index of the finding of this place and reason, and whether
 // it is new; -1 when there is no room for it.
-func (f *findings) place(kind Kind, reason string, at span, describe func() string) (int, bool) {
+func (f *findings) place(kind Kind, reason report.Reason, at span, describe func() string) (int, bool) {
 	key := findingKey{at.start, reason}
 	if i, known := f.at[key]; known {
 		return i, false

@@ -5,14 +5,17 @@ import (
 	"os"
 	"strings"
 	"testing"
+
+	"example.com/knitmath/knitmath/report"
 )
 
 // planted are mistakes put into the right pattern, one change of text each, with
 // the line they stand on and what must be found.
 var planted = []struct {
-	line          int
-	old, new      string
-	reason, sizes string
+	line     int
+	old, new string
+	reason   report.Reason
+	sizes    string
 }{
 	{2, "last 2 sts, k2", "last 3 sts, k3", ReasonUneven, "[1 2 3 4]"},
 	{4, "Rows 1 and 2", "Rows 1 and 3", ReasonNoRow, "[]"},

@@ -1,6 +1,9 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // most is where counting stops growing: far above any limit, far below overflow.
 const most = 1 << 40
@@ -117,11 +120,11 @@ func restTakes(steps []Step, size int) int64 {
 type outcome struct {
 	takes, leaves int64
 	ops           int64
-	unworked      int64  // left over at the end, without a turn
-	missing       int64  // more needed than there are
-	reason        string // "" if the row fits
-	step          *Step  // the stretch that does not come out
-	short         int64  // stitches that are too few for one more of it
+	unworked      int64         // left over at the end, without a turn
+	missing       int64         // more needed than there are
+	reason        report.Reason // "" if the row fits
+	step          *Step         // the stretch that does not come out
+	short         int64         // stitches that are too few for one more of it
 }
 
 // work works the profile on stitches of the left needle.

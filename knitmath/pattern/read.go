@@ -3,6 +3,7 @@ package pattern
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -99,11 +100,11 @@ func (p *parser) acceptAll(texts ...string) bool {
 // last is the span of the token before the next.
 func (p *parser) last() span { return p.tokens[max(p.next-1, 0)].span }
 
-func (p *parser) mistake(reason string, at span, description string) {
+func (p *parser) mistake(reason report.Reason, at span, description string) {
 	p.found.add(KindMistake, reason, at, description)
 }
 
-func (p *parser) ask(reason string, at span, description string) {
+func (p *parser) ask(reason report.Reason, at span, description string) {
 	p.found.add(KindQuestion, reason, at, description)
 }
 

@@ -3,6 +3,7 @@ package pattern
 import (
 	"slices"
 
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -106,7 +107,7 @@ type detail struct {
 
 // said reports whether a finding of this place and reason is there for this size
 // already, so that it need not be worded again.
-func (r *runner) said(reason string, at span) bool {
+func (r *runner) said(reason report.Reason, at span) bool {
 	i, known := r.found.at[findingKey{at.start, reason}]
 	if !known {
 		return r.quiet
@@ -117,7 +118,7 @@ func (r *runner) said(reason string, at span) bool {
 
 // fault adds a finding about a size. difference is the number of stitches it is
 // off by, 0 for none; text says it in words.
-func (r *runner) fault(kind Kind, reason string, at span, difference int, text string) {
+func (r *runner) fault(kind Kind, reason report.Reason, at span, difference int, text string) {
 	if r.quiet {
 		return
 	}

@@ -1,9 +1,25 @@
+// Package report is what stands beside the figures of an answer: remarks on the
+// question, sources, and counts in words.
 package report
+
+// An Answer says in words what it has in figures.
+type Answer interface {
+	// Summary is the answer in one or two sentences.
+	Summary() string
+	// Directions are what to do, step by step; empty where there is nothing to do.
+	Directions() []string
+	// Sources say where the figures come from.
+	Sources() []Source
+}
+
+// Reason says, for a machine, what a notice or a finding is about. Reasons are
+// public for ever: clients branch on them. Each is a constant of the room that
+// gives it, and described in the proto file of its noun.
+type Reason string
 
 // A Notice is a remark that does not stop the answer.
 type Notice struct {
-	// Reason is machine-readable and public for ever.
-	Reason string
+	Reason Reason
 	// Field is the path of the field it is about; empty for the whole question.
 	Field string
 	// Description is the remark in words.

@@ -163,7 +163,7 @@ func TestGaugeNotices(t *testing.T) {
 		}
 		var got []string
 		for _, n := range out.Notices {
-			got = append(got, n.Field+" "+n.Reason)
+			got = append(got, n.Field+" "+string(n.Reason))
 		}
 		if !slices.Equal(got, c.want) {
 			t.Errorf("%s: got %q, want %q", c.name, got, c.want)

@@ -78,7 +78,7 @@ func (o YarnEstimate) loopCovers() string {
 
 // remark adds the notices.
 func (e *estimate) remark(out *YarnEstimate) {
-	add := func(reason, field, text string) {
+	add := func(reason report.Reason, field, text string) {
 		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
 	}
 	plain, mixed := true, false

@@ -252,7 +252,7 @@ func TestYokeBandAtTheNeck(t *testing.T) {
 	}
 	reasonsOf := func() (all []string) {
 		for _, n := range out.Notices {
-			all = append(all, n.Field+" "+n.Reason)
+			all = append(all, n.Field+" "+string(n.Reason))
 		}
 		return all
 	}

@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	"context"
@@ -14,27 +14,15 @@ type instructionService struct {
 }
 
 func (instructionService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse, error) {
-	out, err := pattern.CheckInstructions(checkInstructionsIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return checkedInstructionsOut(out), nil
+	return answer(req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
 }
 
 func (instructionService) FormatInstructions(_ context.Context, req *knitmathv1.FormatInstructionsRequest) (*knitmathv1.FormatInstructionsResponse, error) {
-	out, err := pattern.FormatInstructions(formatInstructionsIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return writtenInstructionsOut(out), nil
+	return answer(req, formatInstructionsIn, pattern.FormatInstructions, writtenInstructionsOut)
 }
 
 func (instructionService) MirrorInstructions(_ context.Context, req *knitmathv1.MirrorInstructionsRequest) (*knitmathv1.MirrorInstructionsResponse, error) {
-	out, err := pattern.MirrorInstructions(mirrorInstructionsIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return mirroredInstructionsOut(out), nil
+	return answer(req, mirrorInstructionsIn, pattern.MirrorInstructions, mirroredInstructionsOut)
 }
 
 func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) pattern.CheckInstructionsInput {
@@ -116,7 +104,7 @@ func patternStepOut(s pattern.Step) *knitmathv1.PatternStep {
 func findingOut(f pattern.Finding) *knitmathv1.Finding {
 	return &knitmathv1.Finding{
 		Kind:             knitmathv1.FindingKind(f.Kind),
-		Reason:           f.Reason,
+		Reason:           string(f.Reason),
 		Line:             countOut(f.Line),
 		Column:           countOut(f.Column),
 		Text:             f.Text,

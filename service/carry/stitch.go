@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"

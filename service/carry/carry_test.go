@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	"fmt"
@@ -8,8 +8,10 @@ import (
 
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+	"google.golang.org/protobuf/reflect/protoregistry"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -59,15 +61,17 @@ func TestEveryMethodIsCarried(t *testing.T) {
 	for _, c := range carriers {
 		carried[c.question.ProtoReflect().Descriptor().FullName()] = true
 	}
-	routes, err := readRoutes()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for path, r := range routes {
-		if !carried[r.question.FullName()] {
-			t.Errorf("%s has no line in the table above", path)
+	protoregistry.GlobalFiles.RangeFilesByPackage("knitmath.v1", func(file protoreflect.FileDescriptor) bool {
+		for i := range file.Services().Len() {
+			methods := file.Services().Get(i).Methods()
+			for k := range methods.Len() {
+				if m := methods.Get(k); !carried[m.Input().FullName()] {
+					t.Errorf("%s has no line in the table above", m.FullName())
+				}
+			}
 		}
-	}
+		return true
+	})
 }
 
 func TestQuestionsAreCarriedWhole(t *testing.T) {
@@ -105,7 +109,7 @@ func compare(t *testing.T, path string, m protoreflect.Message, kernel reflect.V
 	fields := m.Descriptor().Fields()
 	for i := range fields.Len() {
 		fd := fields.Get(i)
-		at := joinPath(path, string(fd.Name()))
+		at := fault.Join(path, string(fd.Name()))
 		name := goName(fd)
 		if name == "Summary" || name == "Sources" {
 			compareMethod(t, at, m.Get(fd), kernel.MethodByName(name))

@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	"context"
@@ -14,11 +14,7 @@ type yarnService struct {
 }
 
 func (yarnService) EstimateYarn(_ context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
-	out, err := yarn.EstimateYarn(yarnIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return yarnOut(out), nil
+	return answer(req, yarnIn, yarn.EstimateYarn, yarnOut)
 }
 
 func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.YarnInput {
@@ -91,4 +87,30 @@ func colourOut(c yarn.ColourYarn) *knitmathv1.ColourYarn {
 		MassG:     message(c.MassG, rangeOut),
 		BallCount: optional(c.BallCount, countOut),
 	}
+}
+
+// pieceIn carries a piece. Its shape is one of three on the wire and three
+// pointers, at most one of them set, in the kernel.
+func pieceIn(p *knitmathv1.Piece) yarn.Piece {
+	piece := yarn.Piece{
+		Name:          p.GetName(),
+		Quantity:      optional(p.Quantity, countIn),
+		Pattern:       yarn.StitchPattern(p.GetPattern()),
+		PatternFactor: p.PatternFactor,
+	}
+	if c := p.GetCounted(); c != nil {
+		piece.Counted = &yarn.CountedPiece{StitchCount: countIn(c.StitchCount), RowCount: countIn(c.RowCount)}
+	}
+	if t := p.GetTrapezoid(); t != nil {
+		piece.Trapezoid = &yarn.TrapezoidPiece{
+			StartWidthCm: t.StartWidthCm, EndWidthCm: t.EndWidthCm, HeightCm: t.HeightCm}
+	}
+	if r := p.GetRowwise(); r != nil {
+		piece.Rowwise = &yarn.RowwisePiece{StitchCounts: each(r.StitchCounts, countIn)}
+	}
+	return piece
+}
+
+func pieceOut(p yarn.PieceYarn) *knitmathv1.PieceYarn {
+	return &knitmathv1.PieceYarn{Name: p.Name, StitchCount: p.StitchCount, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
 }

@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	"context"
@@ -14,11 +14,7 @@ type shortRowService struct {
 }
 
 func (shortRowService) PlanWedge(_ context.Context, req *knitmathv1.PlanWedgeRequest) (*knitmathv1.PlanWedgeResponse, error) {
-	out, err := shortrow.PlanWedge(wedgeIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return wedgeOut(out), nil
+	return answer(req, wedgeIn, shortrow.PlanWedge, wedgeOut)
 }
 
 func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
@@ -80,4 +76,58 @@ func wedgeRowOut(r shortrow.WedgeRow) *knitmathv1.WedgeRow {
 		UnworkedCount: countOut(r.UnworkedCount),
 		Resolving:     r.Resolving,
 	}
+}
+
+func (shortRowService) PlanCircleOfWedges(_ context.Context, req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
+	return answer(req, circleIn, shortrow.PlanCircleOfWedges, circleOut)
+}
+
+func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {
+	return shortrow.CircleInput{
+		Gauge:         gaugeIn(req.Gauge),
+		StitchCount:   optional(req.StitchCount, countIn),
+		OuterRadiusCm: req.OuterRadiusCm,
+		InnerRadiusCm: req.InnerRadiusCm,
+		WedgeCount:    optional(req.WedgeCount, countIn),
+		TurnDegrees:   req.TurnDegrees,
+		TurnMethod:    shortrow.TurnMethod(req.TurnMethod),
+		Order:         shortrow.ShortRowOrder(req.Order),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:   req.WithOutline,
+	}
+}
+
+func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
+	return &knitmathv1.PlanCircleOfWedgesResponse{
+		StitchCount:      countOut(out.StitchCount),
+		WedgeCount:       countOut(out.WedgeCount),
+		Wedges:           each(out.Wedges, circleWedgeOut),
+		Sequence:         each(out.Sequence, circleRunOut),
+		OuterRowCount:    countOut(out.OuterRowCount),
+		InnerRowCount:    countOut(out.InnerRowCount),
+		WantedOuterRows:  out.WantedOuterRows,
+		WantedInnerRows:  out.WantedInnerRows,
+		ClosureRows:      out.ClosureRows,
+		ClosureDegrees:   out.ClosureDegrees,
+		InnerClosureRows: out.InnerClosureRows,
+		OuterRadiusCm:    out.OuterRadiusCm,
+		InnerRadiusCm:    out.InnerRadiusCm,
+		Summary:          out.Summary(),
+		Notices:          each(out.Notices, noticeOut),
+		Sources:          each(out.Sources(), sourceOut),
+		Outline:          message(out.Outline, outlineOut),
+	}
+}
+
+func circleWedgeOut(w shortrow.CircleWedge) *knitmathv1.CircleWedge {
+	return &knitmathv1.CircleWedge{
+		PairCount:             countOut(w.PairCount),
+		FullRowCount:          countOut(w.FullRowCount),
+		Rows:                  each(w.Rows, wedgeRowOut),
+		GreatestDepartureRows: w.GreatestDepartureRows,
+	}
+}
+
+func circleRunOut(r shortrow.CircleWedgeRun) *knitmathv1.CircleWedgeRun {
+	return &knitmathv1.CircleWedgeRun{WedgeIndex: countOut(r.WedgeIndex), Times: countOut(r.Times)}
 }

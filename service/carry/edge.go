@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	"context"
@@ -15,19 +15,11 @@ type edgeService struct {
 }
 
 func (edgeService) PlanPickUp(_ context.Context, req *knitmathv1.PlanPickUpRequest) (*knitmathv1.PlanPickUpResponse, error) {
-	out, err := edge.PlanPickUp(pickUpIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return pickUpOut(out), nil
+	return answer(req, pickUpIn, edge.PlanPickUp, pickUpOut)
 }
 
 func (edgeService) PlanButtonholes(_ context.Context, req *knitmathv1.PlanButtonholesRequest) (*knitmathv1.PlanButtonholesResponse, error) {
-	out, err := edge.PlanButtonholes(buttonholesIn(req))
-	if err != nil {
-		return nil, asFailure(err)
-	}
-	return buttonholesOut(out), nil
+	return answer(req, buttonholesIn, edge.PlanButtonholes, buttonholesOut)
 }
 
 func pickUpIn(req *knitmathv1.PlanPickUpRequest) edge.PickUpInput {

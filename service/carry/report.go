@@ -1,4 +1,4 @@
-package service
+package carry
 
 import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
@@ -6,7 +6,7 @@ import (
 )
 
 func noticeOut(n report.Notice) *knitmathv1.Notice {
-	return &knitmathv1.Notice{Reason: n.Reason, Field: n.Field, Description: n.Description}
+	return &knitmathv1.Notice{Reason: string(n.Reason), Field: n.Field, Description: n.Description}
 }
 
 func sourceOut(s report.Source) *knitmathv1.Source {

@@ -1,0 +1,74 @@
+// Package carry answers the services of the wire: it carries a question into the
+// kernel's structs, asks the kernel, and carries the answer back, a file a room.
+// How each message is carried is written out by hand, and held together with the
+// proto files by a test that looks for every field on the other side. Nothing is
+// decided here: an error is the kernel's own.
+package carry
+
+import (
+	"google.golang.org/grpc"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+)
+
+// Register registers every service of the project.
+func Register(to grpc.ServiceRegistrar) {
+	knitmathv1.RegisterGaugeServiceServer(to, gaugeService{})
+	knitmathv1.RegisterShapingServiceServer(to, shapingService{})
+	knitmathv1.RegisterShortRowServiceServer(to, shortRowService{})
+	knitmathv1.RegisterYokeServiceServer(to, yokeService{})
+	knitmathv1.RegisterEdgeServiceServer(to, edgeService{})
+	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
+	knitmathv1.RegisterInstructionServiceServer(to, instructionService{})
+}
+
+// answer carries a question in, asks it, and carries the answer out.
+func answer[Req, In, Out, Resp any](req Req, in func(Req) In, ask func(In) (Out, error), out func(Out) *Resp) (*Resp, error) {
+	a, err := ask(in(req))
+	if err != nil {
+		return nil, err
+	}
+	return out(a), nil
+}
+
+// optional carries a value that may be absent.
+func optional[From, To any](from *From, carry func(From) To) *To {
+	if from == nil {
+		return nil
+	}
+	to := carry(*from)
+	return &to
+}
+
+// message carries a value that may be absent into a message.
+func message[From, To any](from *From, carry func(From) *To) *To {
+	if from == nil {
+		return nil
+	}
+	return carry(*from)
+}
+
+// present carries a value into a message when has says that there is one.
+func present[From, To any](has bool, from From, carry func(From) *To) *To {
+	if !has {
+		return nil
+	}
+	return carry(from)
+}
+
+// each carries every item of a list.
+func each[From, To any](from []From, carry func(From) To) []To {
+	if len(from) == 0 {
+		return nil
+	}
+	to := make([]To, len(from))
+	for i, v := range from {
+		to[i] = carry(v)
+	}
+	return to
+}
+
+// countIn and countOut carry whole numbers. Answers are counts within the limits
+// of the kernel, far inside 32 bits.
+func countIn(n int32) int  { return int(n) }
+func countOut(n int) int32 { return int32(n) }
