@@ -26,55 +26,55 @@ const (
 
 // How the rows that are not picked up once, the skipped ones or those that take
 // two stitches, lie among the others.
-type PickUpOrder int32
+type PickUpSpread int32
 
 const (
 	// Interleaved.
-	PickUpOrder_PICK_UP_ORDER_UNSPECIFIED PickUpOrder = 0
+	PickUpSpread_PICK_UP_SPREAD_UNSPECIFIED PickUpSpread = 0
 	// Longer and shorter runs mixed, as evenly as groups within groups can.
-	PickUpOrder_PICK_UP_ORDER_INTERLEAVED PickUpOrder = 1
+	PickUpSpread_PICK_UP_SPREAD_INTERLEAVED PickUpSpread = 1
 	// The longer runs first, then the shorter: easier to follow, and less even.
-	PickUpOrder_PICK_UP_ORDER_GROUPED PickUpOrder = 2
+	PickUpSpread_PICK_UP_SPREAD_GROUPED PickUpSpread = 2
 )
 
-// Enum value maps for PickUpOrder.
+// Enum value maps for PickUpSpread.
 var (
-	PickUpOrder_name = map[int32]string{
-		0: "PICK_UP_ORDER_UNSPECIFIED",
-		1: "PICK_UP_ORDER_INTERLEAVED",
-		2: "PICK_UP_ORDER_GROUPED",
+	PickUpSpread_name = map[int32]string{
+		0: "PICK_UP_SPREAD_UNSPECIFIED",
+		1: "PICK_UP_SPREAD_INTERLEAVED",
+		2: "PICK_UP_SPREAD_GROUPED",
 	}
-	PickUpOrder_value = map[string]int32{
-		"PICK_UP_ORDER_UNSPECIFIED": 0,
-		"PICK_UP_ORDER_INTERLEAVED": 1,
-		"PICK_UP_ORDER_GROUPED":     2,
+	PickUpSpread_value = map[string]int32{
+		"PICK_UP_SPREAD_UNSPECIFIED": 0,
+		"PICK_UP_SPREAD_INTERLEAVED": 1,
+		"PICK_UP_SPREAD_GROUPED":     2,
 	}
 )
 
-func (x PickUpOrder) Enum() *PickUpOrder {
-	p := new(PickUpOrder)
+func (x PickUpSpread) Enum() *PickUpSpread {
+	p := new(PickUpSpread)
 	*p = x
 	return p
 }
 
-func (x PickUpOrder) String() string {
+func (x PickUpSpread) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (PickUpOrder) Descriptor() protoreflect.EnumDescriptor {
+func (PickUpSpread) Descriptor() protoreflect.EnumDescriptor {
 	return file_knitmath_v1_edge_proto_enumTypes[0].Descriptor()
 }
 
-func (PickUpOrder) Type() protoreflect.EnumType {
+func (PickUpSpread) Type() protoreflect.EnumType {
 	return &file_knitmath_v1_edge_proto_enumTypes[0]
 }
 
-func (x PickUpOrder) Number() protoreflect.EnumNumber {
+func (x PickUpSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use PickUpOrder.Descriptor instead.
-func (PickUpOrder) EnumDescriptor() ([]byte, []int) {
+// Deprecated: Use PickUpSpread.Descriptor instead.
+func (PickUpSpread) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{0}
 }
 
@@ -138,8 +138,8 @@ type PlanPickUpRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows of the edge, 1 to 10,000. On an edge whose stitch is slipped every
 	// other row, which shows half as many loops, count the loops, and give the
-	// gauge in loops too. Exactly one of row_count and length_cm must be given.
-	RowCount *int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3,oneof" json:"row_count,omitempty"`
+	// gauge in loops too. Exactly one of length_rows and length_cm must be given.
+	LengthRows *int32 `protobuf:"varint,1,opt,name=length_rows,json=lengthRows,proto3,oneof" json:"length_rows,omitempty"`
 	// Length of the edge, in cm, 0.1 to 1,000. It is taken to the nearest row,
 	// halves up; what follows goes by that row count.
 	LengthCm *float64 `protobuf:"fixed64,2,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
@@ -150,15 +150,20 @@ type PlanPickUpRequest struct {
 	BandGauge *Gauge `protobuf:"bytes,4,opt,name=band_gauge,json=bandGauge,proto3" json:"band_gauge,omitempty"`
 	// Which stitch counts the band allows. Default every count, nearest, halves
 	// up. A count above two stitches a row is refused.
-	Rule *CountRule `protobuf:"bytes,5,opt,name=rule,proto3" json:"rule,omitempty"`
-	// The largest number in the ratio, 2 to 20. Default 8.
-	LargestNumber *int32 `protobuf:"varint,6,opt,name=largest_number,json=largestNumber,proto3,oneof" json:"largest_number,omitempty"`
+	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
+	// The largest term that the ratio may have, 2 to 20. Default 8.
+	LargestTerm *int32 `protobuf:"varint,6,opt,name=largest_term,json=largestTerm,proto3,oneof" json:"largest_term,omitempty"`
 	// How the rows skipped, or worked twice, are spread. Default interleaved.
-	Order PickUpOrder `protobuf:"varint,7,opt,name=order,proto3,enum=knitmath.v1.PickUpOrder" json:"order,omitempty"`
+	Spread PickUpSpread `protobuf:"varint,7,opt,name=spread,proto3,enum=knitmath.v1.PickUpSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
-	// Whether the answer brings an outline. Default no.
-	WithOutline   bool `protobuf:"varint,9,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,9,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -193,9 +198,9 @@ func (*PlanPickUpRequest) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{0}
 }
 
-func (x *PlanPickUpRequest) GetRowCount() int32 {
-	if x != nil && x.RowCount != nil {
-		return *x.RowCount
+func (x *PlanPickUpRequest) GetLengthRows() int32 {
+	if x != nil && x.LengthRows != nil {
+		return *x.LengthRows
 	}
 	return 0
 }
@@ -221,25 +226,25 @@ func (x *PlanPickUpRequest) GetBandGauge() *Gauge {
 	return nil
 }
 
-func (x *PlanPickUpRequest) GetRule() *CountRule {
+func (x *PlanPickUpRequest) GetStitchRule() *CountRule {
 	if x != nil {
-		return x.Rule
+		return x.StitchRule
 	}
 	return nil
 }
 
-func (x *PlanPickUpRequest) GetLargestNumber() int32 {
-	if x != nil && x.LargestNumber != nil {
-		return *x.LargestNumber
+func (x *PlanPickUpRequest) GetLargestTerm() int32 {
+	if x != nil && x.LargestTerm != nil {
+		return *x.LargestTerm
 	}
 	return 0
 }
 
-func (x *PlanPickUpRequest) GetOrder() PickUpOrder {
+func (x *PlanPickUpRequest) GetSpread() PickUpSpread {
 	if x != nil {
-		return x.Order
+		return x.Spread
 	}
-	return PickUpOrder_PICK_UP_ORDER_UNSPECIFIED
+	return PickUpSpread_PICK_UP_SPREAD_UNSPECIFIED
 }
 
 func (x *PlanPickUpRequest) GetDisplayUnit() DisplayUnit {
@@ -256,13 +261,20 @@ func (x *PlanPickUpRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanPickUpRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // A ratio as a knitter says it: "3 stitches for every 4 rows".
 type PickUpRatio struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its stitches.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// Its rows.
-	RowCount int32 `protobuf:"varint,2,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	Rows int32 `protobuf:"varint,2,opt,name=rows,proto3" json:"rows,omitempty"`
 	// The ratio in words.
 	Text string `protobuf:"bytes,3,opt,name=text,proto3" json:"text,omitempty"`
 	// How far it is from the exact ratio of the gauges, in percent of that:
@@ -304,16 +316,16 @@ func (*PickUpRatio) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{1}
 }
 
-func (x *PickUpRatio) GetStitchCount() int32 {
+func (x *PickUpRatio) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
 
-func (x *PickUpRatio) GetRowCount() int32 {
+func (x *PickUpRatio) GetRows() int32 {
 	if x != nil {
-		return x.RowCount
+		return x.Rows
 	}
 	return 0
 }
@@ -342,32 +354,32 @@ func (x *PickUpRatio) GetErrorStitches() float64 {
 // The stitches to pick up.
 type PlanPickUpResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: a count exactly half-way.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Rows of the edge.
-	RowCount int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	LengthRows int32 `protobuf:"varint,5,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
 	// The stitches: asked_cm is the length of the edge, size_cm that of the band.
-	Stitches *FittedCount `protobuf:"bytes,2,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	Stitches *FittedCount `protobuf:"bytes,6,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// The nearest ratio in small numbers, before the count is made whole and
 	// legal.
-	Ratio *PickUpRatio `protobuf:"bytes,3,opt,name=ratio,proto3" json:"ratio,omitempty"`
+	Ratio *PickUpRatio `protobuf:"bytes,7,opt,name=ratio,proto3" json:"ratio,omitempty"`
 	// Rows passed over. 0 when some are worked twice.
-	SkippedCount int32 `protobuf:"varint,4,opt,name=skipped_count,json=skippedCount,proto3" json:"skipped_count,omitempty"`
+	SkippedRows int32 `protobuf:"varint,8,opt,name=skipped_rows,json=skippedRows,proto3" json:"skipped_rows,omitempty"`
 	// Rows that take two stitches. 0 when some are passed over.
-	DoubledCount int32 `protobuf:"varint,5,opt,name=doubled_count,json=doubledCount,proto3" json:"doubled_count,omitempty"`
-	// The row that picks them up, right side facing; start_count is the rows of
-	// the edge. The first and the last row of the edge are picked up, and those
+	DoubledRows int32 `protobuf:"varint,9,opt,name=doubled_rows,json=doubledRows,proto3" json:"doubled_rows,omitempty"`
+	// The row that picks them up, right side facing; start_stitches is the rows
+	// of the edge. The first and the last row of the edge are picked up, and those
 	// that take two stitches lie inside, wherever the counts allow.
-	Instruction *Instruction `protobuf:"bytes,6,opt,name=instruction,proto3" json:"instruction,omitempty"`
+	Instruction *Instruction `protobuf:"bytes,10,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// The greatest distance, over all rows of the edge, between the stitches picked
 	// up so far and an even share of them, in stitches.
-	GreatestDepartureStitches float64 `protobuf:"fixed64,7,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,8,rep,name=directions,proto3" json:"directions,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,9,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: a count exactly half-way.
-	Notices []*Notice `protobuf:"bytes,10,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
+	GreatestDepartureStitches float64 `protobuf:"fixed64,11,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
 	// in it where a stitch is picked up, in cm: the middle of its row, or one third
 	// and two thirds of a row that takes two. x runs as the stitches are picked up,
@@ -407,9 +419,37 @@ func (*PlanPickUpResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{2}
 }
 
-func (x *PlanPickUpResponse) GetRowCount() int32 {
+func (x *PlanPickUpResponse) GetSummary() string {
 	if x != nil {
-		return x.RowCount
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanPickUpResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanPickUpResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanPickUpResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanPickUpResponse) GetLengthRows() int32 {
+	if x != nil {
+		return x.LengthRows
 	}
 	return 0
 }
@@ -428,16 +468,16 @@ func (x *PlanPickUpResponse) GetRatio() *PickUpRatio {
 	return nil
 }
 
-func (x *PlanPickUpResponse) GetSkippedCount() int32 {
+func (x *PlanPickUpResponse) GetSkippedRows() int32 {
 	if x != nil {
-		return x.SkippedCount
+		return x.SkippedRows
 	}
 	return 0
 }
 
-func (x *PlanPickUpResponse) GetDoubledCount() int32 {
+func (x *PlanPickUpResponse) GetDoubledRows() int32 {
 	if x != nil {
-		return x.DoubledCount
+		return x.DoubledRows
 	}
 	return 0
 }
@@ -456,34 +496,6 @@ func (x *PlanPickUpResponse) GetGreatestDepartureStitches() float64 {
 	return 0
 }
 
-func (x *PlanPickUpResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanPickUpResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanPickUpResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanPickUpResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanPickUpResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -499,48 +511,53 @@ type PlanButtonholesRequest struct {
 	// Which way the band runs. Default along the stitches.
 	Direction BandDirection `protobuf:"varint,1,opt,name=direction,proto3,enum=knitmath.v1.BandDirection" json:"direction,omitempty"`
 	// Stitches of the band, 3 to 10,000.
-	StitchCount int32 `protobuf:"varint,2,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	BandStitches int32 `protobuf:"varint,2,opt,name=band_stitches,json=bandStitches,proto3" json:"band_stitches,omitempty"`
 	// Rows of the band, 3 to 10,000, the pick-up or cast-on and the final
 	// bind-off not counted.
-	RowCount int32 `protobuf:"varint,3,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	BandRows int32 `protobuf:"varint,3,opt,name=band_rows,json=bandRows,proto3" json:"band_rows,omitempty"`
 	// How many holes, 1 to 100.
 	HoleCount int32 `protobuf:"varint,4,opt,name=hole_count,json=holeCount,proto3" json:"hole_count,omitempty"`
-	// Stitches of each hole, 1 to 100. Exactly one of hole_stitch_count and
-	// hole_cm must be given.
-	HoleStitchCount *int32 `protobuf:"varint,5,opt,name=hole_stitch_count,json=holeStitchCount,proto3,oneof" json:"hole_stitch_count,omitempty"`
+	// Stitches of each hole, 1 to 100. Exactly one of hole_stitches and hole_cm
+	// must be given.
+	HoleStitches *int32 `protobuf:"varint,5,opt,name=hole_stitches,json=holeStitches,proto3,oneof" json:"hole_stitches,omitempty"`
 	// Width of each hole, in cm, 0.1 to 1,000; nearest stitch, halves up; needs
 	// gauge.
 	HoleCm *float64 `protobuf:"fixed64,6,opt,name=hole_cm,json=holeCm,proto3,oneof" json:"hole_cm,omitempty"`
 	// Stitches (or rows) from the start of the band to the first hole, 1 to
 	// 10,000. The start is where right-side rows begin, or row 1. With several
-	// holes exactly one of first_count and first_cm must be given. With a single
-	// hole, leave out both, and last_count and last_cm, for the middle (an odd
-	// stitch or row goes after it).
-	FirstCount *int32 `protobuf:"varint,7,opt,name=first_count,json=firstCount,proto3,oneof" json:"first_count,omitempty"`
+	// holes exactly one of before_first and before_first_cm must be given. With a
+	// single hole, leave out both, and after_last and after_last_cm, for the middle
+	// (an odd stitch or row goes after it).
+	BeforeFirst *int32 `protobuf:"varint,7,opt,name=before_first,json=beforeFirst,proto3,oneof" json:"before_first,omitempty"`
 	// The same in cm, 0.1 to 1,000; nearest, halves up; needs gauge.
-	FirstCm *float64 `protobuf:"fixed64,8,opt,name=first_cm,json=firstCm,proto3,oneof" json:"first_cm,omitempty"`
+	BeforeFirstCm *float64 `protobuf:"fixed64,8,opt,name=before_first_cm,json=beforeFirstCm,proto3,oneof" json:"before_first_cm,omitempty"`
 	// Stitches (or rows) from the last hole to the end of the band, 1 to 10,000.
 	// Default the distance of the first hole; with a single hole, what remains.
-	// Not together with last_cm.
-	LastCount *int32 `protobuf:"varint,9,opt,name=last_count,json=lastCount,proto3,oneof" json:"last_count,omitempty"`
+	// Not together with after_last_cm.
+	AfterLast *int32 `protobuf:"varint,9,opt,name=after_last,json=afterLast,proto3,oneof" json:"after_last,omitempty"`
 	// The same in cm, 0.1 to 1,000; nearest, halves up; needs gauge.
-	LastCm *float64 `protobuf:"fixed64,10,opt,name=last_cm,json=lastCm,proto3,oneof" json:"last_cm,omitempty"`
+	AfterLastCm *float64 `protobuf:"fixed64,10,opt,name=after_last_cm,json=afterLastCm,proto3,oneof" json:"after_last_cm,omitempty"`
 	// The gauge of the band. Needed with any length in cm; otherwise only used to
 	// give sizes.
 	Gauge *Gauge `protobuf:"bytes,11,opt,name=gauge,proto3" json:"gauge,omitempty"`
-	// Along the stitches: the row that binds off, 2 to 10,000, a right-side row,
-	// with a row after it. Default the right-side row that leaves most nearly as
-	// many rows before as after the holes; of two, the lower. Along the rows:
-	// must be left out.
-	HoleRow *int32 `protobuf:"varint,12,opt,name=hole_row,json=holeRow,proto3,oneof" json:"hole_row,omitempty"`
+	// Along the stitches: the number of the row that binds off, 2 to 10,000, a
+	// right-side row, with a row after it. Default the right-side row that leaves
+	// most nearly as many rows before as after the holes; of two, the lower. Along
+	// the rows: must be left out.
+	HoleRowNumber *int32 `protobuf:"varint,12,opt,name=hole_row_number,json=holeRowNumber,proto3,oneof" json:"hole_row_number,omitempty"`
 	// Along the rows: which rows may bind off. Default right-side rows only; a
 	// first or last hole that would fall on a wrong-side row then moves one row
 	// inward. Along the stitches: must be left out.
-	HoleRows ShapingRows `protobuf:"varint,13,opt,name=hole_rows,json=holeRows,proto3,enum=knitmath.v1.ShapingRows" json:"hole_rows,omitempty"`
+	BindOffRows ShapingRows `protobuf:"varint,13,opt,name=bind_off_rows,json=bindOffRows,proto3,enum=knitmath.v1.ShapingRows" json:"bind_off_rows,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,14,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
-	// Whether the answer brings an outline. Default no.
-	WithOutline   bool `protobuf:"varint,15,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,15,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -582,16 +599,16 @@ func (x *PlanButtonholesRequest) GetDirection() BandDirection {
 	return BandDirection_BAND_DIRECTION_UNSPECIFIED
 }
 
-func (x *PlanButtonholesRequest) GetStitchCount() int32 {
+func (x *PlanButtonholesRequest) GetBandStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.BandStitches
 	}
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetRowCount() int32 {
+func (x *PlanButtonholesRequest) GetBandRows() int32 {
 	if x != nil {
-		return x.RowCount
+		return x.BandRows
 	}
 	return 0
 }
@@ -603,9 +620,9 @@ func (x *PlanButtonholesRequest) GetHoleCount() int32 {
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetHoleStitchCount() int32 {
-	if x != nil && x.HoleStitchCount != nil {
-		return *x.HoleStitchCount
+func (x *PlanButtonholesRequest) GetHoleStitches() int32 {
+	if x != nil && x.HoleStitches != nil {
+		return *x.HoleStitches
 	}
 	return 0
 }
@@ -617,30 +634,30 @@ func (x *PlanButtonholesRequest) GetHoleCm() float64 {
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetFirstCount() int32 {
-	if x != nil && x.FirstCount != nil {
-		return *x.FirstCount
+func (x *PlanButtonholesRequest) GetBeforeFirst() int32 {
+	if x != nil && x.BeforeFirst != nil {
+		return *x.BeforeFirst
 	}
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetFirstCm() float64 {
-	if x != nil && x.FirstCm != nil {
-		return *x.FirstCm
+func (x *PlanButtonholesRequest) GetBeforeFirstCm() float64 {
+	if x != nil && x.BeforeFirstCm != nil {
+		return *x.BeforeFirstCm
 	}
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetLastCount() int32 {
-	if x != nil && x.LastCount != nil {
-		return *x.LastCount
+func (x *PlanButtonholesRequest) GetAfterLast() int32 {
+	if x != nil && x.AfterLast != nil {
+		return *x.AfterLast
 	}
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetLastCm() float64 {
-	if x != nil && x.LastCm != nil {
-		return *x.LastCm
+func (x *PlanButtonholesRequest) GetAfterLastCm() float64 {
+	if x != nil && x.AfterLastCm != nil {
+		return *x.AfterLastCm
 	}
 	return 0
 }
@@ -652,16 +669,16 @@ func (x *PlanButtonholesRequest) GetGauge() *Gauge {
 	return nil
 }
 
-func (x *PlanButtonholesRequest) GetHoleRow() int32 {
-	if x != nil && x.HoleRow != nil {
-		return *x.HoleRow
+func (x *PlanButtonholesRequest) GetHoleRowNumber() int32 {
+	if x != nil && x.HoleRowNumber != nil {
+		return *x.HoleRowNumber
 	}
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetHoleRows() ShapingRows {
+func (x *PlanButtonholesRequest) GetBindOffRows() ShapingRows {
 	if x != nil {
-		return x.HoleRows
+		return x.BindOffRows
 	}
 	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
 }
@@ -680,17 +697,24 @@ func (x *PlanButtonholesRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanButtonholesRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One buttonhole.
 type Buttonhole struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The first of its stitches, counted from 1 from where right-side rows begin.
-	FirstStitch int32 `protobuf:"varint,1,opt,name=first_stitch,json=firstStitch,proto3" json:"first_stitch,omitempty"`
+	FirstStitchNumber int32 `protobuf:"varint,1,opt,name=first_stitch_number,json=firstStitchNumber,proto3" json:"first_stitch_number,omitempty"`
 	// The last of its stitches, counted the same way.
-	LastStitch int32 `protobuf:"varint,2,opt,name=last_stitch,json=lastStitch,proto3" json:"last_stitch,omitempty"`
-	// The row that binds it off.
-	BindOffRow int32 `protobuf:"varint,3,opt,name=bind_off_row,json=bindOffRow,proto3" json:"bind_off_row,omitempty"`
-	// The row that casts it on again.
-	CastOnRow int32 `protobuf:"varint,4,opt,name=cast_on_row,json=castOnRow,proto3" json:"cast_on_row,omitempty"`
+	LastStitchNumber int32 `protobuf:"varint,2,opt,name=last_stitch_number,json=lastStitchNumber,proto3" json:"last_stitch_number,omitempty"`
+	// The number of the row that binds it off, from 1.
+	BindOffRowNumber int32 `protobuf:"varint,3,opt,name=bind_off_row_number,json=bindOffRowNumber,proto3" json:"bind_off_row_number,omitempty"`
+	// The number of the row that casts it on again.
+	CastOnRowNumber int32 `protobuf:"varint,4,opt,name=cast_on_row_number,json=castOnRowNumber,proto3" json:"cast_on_row_number,omitempty"`
 	// Distance from the start of the band to its middle, in cm: where the button
 	// goes; absent without gauge.
 	MiddleCm      *float64 `protobuf:"fixed64,5,opt,name=middle_cm,json=middleCm,proto3,oneof" json:"middle_cm,omitempty"`
@@ -728,30 +752,30 @@ func (*Buttonhole) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{4}
 }
 
-func (x *Buttonhole) GetFirstStitch() int32 {
+func (x *Buttonhole) GetFirstStitchNumber() int32 {
 	if x != nil {
-		return x.FirstStitch
+		return x.FirstStitchNumber
 	}
 	return 0
 }
 
-func (x *Buttonhole) GetLastStitch() int32 {
+func (x *Buttonhole) GetLastStitchNumber() int32 {
 	if x != nil {
-		return x.LastStitch
+		return x.LastStitchNumber
 	}
 	return 0
 }
 
-func (x *Buttonhole) GetBindOffRow() int32 {
+func (x *Buttonhole) GetBindOffRowNumber() int32 {
 	if x != nil {
-		return x.BindOffRow
+		return x.BindOffRowNumber
 	}
 	return 0
 }
 
-func (x *Buttonhole) GetCastOnRow() int32 {
+func (x *Buttonhole) GetCastOnRowNumber() int32 {
 	if x != nil {
-		return x.CastOnRow
+		return x.CastOnRowNumber
 	}
 	return 0
 }
@@ -831,34 +855,35 @@ func (x *BandRow) GetInstruction() *Instruction {
 // The buttonholes.
 type PlanButtonholesResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches of the band.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
-	// Rows of the band.
-	RowCount int32 `protobuf:"varint,2,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
-	// Stitches of each hole.
-	HoleStitchCount int32 `protobuf:"varint,3,opt,name=hole_stitch_count,json=holeStitchCount,proto3" json:"hole_stitch_count,omitempty"`
-	// Stitches (or rows) before the first hole.
-	FirstCount int32 `protobuf:"varint,4,opt,name=first_count,json=firstCount,proto3" json:"first_count,omitempty"`
-	// Stitches (or rows) between neighbouring holes, in order from the start.
-	// They differ by one at most; by two where only right-side rows bind off. They
-	// read the same from both ends where that is possible.
-	GapCounts []int32 `protobuf:"varint,5,rep,packed,name=gap_counts,json=gapCounts,proto3" json:"gap_counts,omitempty"`
-	// Stitches (or rows) after the last hole.
-	LastCount int32 `protobuf:"varint,6,opt,name=last_count,json=lastCount,proto3" json:"last_count,omitempty"`
-	// The holes, in order from the start.
-	Holes []*Buttonhole `protobuf:"bytes,7,rep,name=holes,proto3" json:"holes,omitempty"`
-	// Every row that makes or closes holes, in order. All others are worked plain.
-	Rows []*BandRow `protobuf:"bytes,8,rep,name=rows,proto3" json:"rows,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,9,rep,name=directions,proto3" json:"directions,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,10,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: gaps that cannot read the same from both ends; a hole moved to a
-	// right-side row.
-	// Always the trade's caution that buttons are small parts (SMALL_PARTS).
-	Notices []*Notice `protobuf:"bytes,11,rep,name=notices,proto3" json:"notices,omitempty"`
+	// right-side row; always the trade's caution that buttons are small parts
+	// (SMALL_PARTS).
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,12,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Stitches of the band.
+	BandStitches int32 `protobuf:"varint,5,opt,name=band_stitches,json=bandStitches,proto3" json:"band_stitches,omitempty"`
+	// Rows of the band.
+	BandRows int32 `protobuf:"varint,6,opt,name=band_rows,json=bandRows,proto3" json:"band_rows,omitempty"`
+	// Stitches of each hole.
+	HoleStitches int32 `protobuf:"varint,7,opt,name=hole_stitches,json=holeStitches,proto3" json:"hole_stitches,omitempty"`
+	// Stitches (or rows) before the first hole.
+	BeforeFirst int32 `protobuf:"varint,8,opt,name=before_first,json=beforeFirst,proto3" json:"before_first,omitempty"`
+	// Stitches between neighbouring holes, or rows where the band runs along the
+	// rows, in order from the start. They differ by one at most; by two where only
+	// right-side rows bind off. They read the same from both ends where that is
+	// possible.
+	Gaps []int32 `protobuf:"varint,9,rep,packed,name=gaps,proto3" json:"gaps,omitempty"`
+	// Stitches (or rows) after the last hole.
+	AfterLast int32 `protobuf:"varint,10,opt,name=after_last,json=afterLast,proto3" json:"after_last,omitempty"`
+	// The holes, in order from the start.
+	Holes []*Buttonhole `protobuf:"bytes,11,rep,name=holes,proto3" json:"holes,omitempty"`
+	// Every row that makes or closes holes, in order. All others are worked plain.
+	Rows []*BandRow `protobuf:"bytes,12,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: the band, and each hole as a stroke at the row that binds it
 	// off. x runs as the stitches are counted, from where right-side rows begin; in
 	// cm, or in stitches and rows without gauge. At most 205 points.
@@ -897,44 +922,72 @@ func (*PlanButtonholesResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{6}
 }
 
-func (x *PlanButtonholesResponse) GetStitchCount() int32 {
+func (x *PlanButtonholesResponse) GetSummary() string {
 	if x != nil {
-		return x.StitchCount
+		return x.Summary
 	}
-	return 0
+	return ""
 }
 
-func (x *PlanButtonholesResponse) GetRowCount() int32 {
+func (x *PlanButtonholesResponse) GetDirections() []string {
 	if x != nil {
-		return x.RowCount
-	}
-	return 0
-}
-
-func (x *PlanButtonholesResponse) GetHoleStitchCount() int32 {
-	if x != nil {
-		return x.HoleStitchCount
-	}
-	return 0
-}
-
-func (x *PlanButtonholesResponse) GetFirstCount() int32 {
-	if x != nil {
-		return x.FirstCount
-	}
-	return 0
-}
-
-func (x *PlanButtonholesResponse) GetGapCounts() []int32 {
-	if x != nil {
-		return x.GapCounts
+		return x.Directions
 	}
 	return nil
 }
 
-func (x *PlanButtonholesResponse) GetLastCount() int32 {
+func (x *PlanButtonholesResponse) GetNotices() []*Notice {
 	if x != nil {
-		return x.LastCount
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanButtonholesResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanButtonholesResponse) GetBandStitches() int32 {
+	if x != nil {
+		return x.BandStitches
+	}
+	return 0
+}
+
+func (x *PlanButtonholesResponse) GetBandRows() int32 {
+	if x != nil {
+		return x.BandRows
+	}
+	return 0
+}
+
+func (x *PlanButtonholesResponse) GetHoleStitches() int32 {
+	if x != nil {
+		return x.HoleStitches
+	}
+	return 0
+}
+
+func (x *PlanButtonholesResponse) GetBeforeFirst() int32 {
+	if x != nil {
+		return x.BeforeFirst
+	}
+	return 0
+}
+
+func (x *PlanButtonholesResponse) GetGaps() []int32 {
+	if x != nil {
+		return x.Gaps
+	}
+	return nil
+}
+
+func (x *PlanButtonholesResponse) GetAfterLast() int32 {
+	if x != nil {
+		return x.AfterLast
 	}
 	return 0
 }
@@ -953,34 +1006,6 @@ func (x *PlanButtonholesResponse) GetRows() []*BandRow {
 	return nil
 }
 
-func (x *PlanButtonholesResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanButtonholesResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanButtonholesResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanButtonholesResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanButtonholesResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -992,82 +1017,82 @@ var File_knitmath_v1_edge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\"\xf8\x03\n" +
-	"\x11PlanPickUpRequest\x12%\n" +
-	"\trow_count\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\browCount\x88\x01\x01\x12%\n" +
+	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xa5\x04\n" +
+	"\x11PlanPickUpRequest\x12)\n" +
+	"\vlength_rows\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\n" +
+	"lengthRows\x88\x01\x01\x12%\n" +
 	"\tlength_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\blengthCm\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\x03 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x126\n" +
 	"\n" +
-	"band_gauge\x18\x04 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\tbandGauge\x12/\n" +
-	"\x04rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\x04rule\x12/\n" +
-	"\x0elargest_number\x18\x06 \x01(\x05B\x03\xe0A\x01H\x02R\rlargestNumber\x88\x01\x01\x123\n" +
-	"\x05order\x18\a \x01(\x0e2\x18.knitmath.v1.PickUpOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"band_gauge\x18\x04 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\tbandGauge\x12<\n" +
+	"\vstitch_rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
+	"stitchRule\x12+\n" +
+	"\flargest_term\x18\x06 \x01(\x05B\x03\xe0A\x01H\x02R\vlargestTerm\x88\x01\x01\x126\n" +
+	"\x06spread\x18\a \x01(\x0e2\x19.knitmath.v1.PickUpSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
 	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\t \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
+	"\fwith_outline\x18\t \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x0e\n" +
+	"\f_length_rowsB\f\n" +
 	"\n" +
-	"_row_countB\f\n" +
-	"\n" +
-	"_length_cmB\x11\n" +
-	"\x0f_largest_number\"\xad\x01\n" +
-	"\vPickUpRatio\x12!\n" +
-	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1b\n" +
-	"\trow_count\x18\x02 \x01(\x05R\browCount\x12\x12\n" +
+	"_length_cmB\x0f\n" +
+	"\r_largest_term\"\x9d\x01\n" +
+	"\vPickUpRatio\x12\x1a\n" +
+	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x12\n" +
+	"\x04rows\x18\x02 \x01(\x05R\x04rows\x12\x12\n" +
 	"\x04text\x18\x03 \x01(\tR\x04text\x12#\n" +
 	"\rerror_percent\x18\x04 \x01(\x01R\ferrorPercent\x12%\n" +
 	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xa5\x04\n" +
-	"\x12PlanPickUpResponse\x12\x1b\n" +
-	"\trow_count\x18\x01 \x01(\x05R\browCount\x124\n" +
-	"\bstitches\x18\x02 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12.\n" +
-	"\x05ratio\x18\x03 \x01(\v2\x18.knitmath.v1.PickUpRatioR\x05ratio\x12#\n" +
-	"\rskipped_count\x18\x04 \x01(\x05R\fskippedCount\x12#\n" +
-	"\rdoubled_count\x18\x05 \x01(\x05R\fdoubledCount\x12:\n" +
-	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
-	"\x1bgreatest_departure_stitches\x18\a \x01(\x01R\x19greatestDepartureStitches\x12\x1e\n" +
+	"\x12PlanPickUpResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"directions\x18\b \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\t \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\n" +
-	" \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\v \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\x9b\x06\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1f\n" +
+	"\vlength_rows\x18\x05 \x01(\x05R\n" +
+	"lengthRows\x124\n" +
+	"\bstitches\x18\x06 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12.\n" +
+	"\x05ratio\x18\a \x01(\v2\x18.knitmath.v1.PickUpRatioR\x05ratio\x12!\n" +
+	"\fskipped_rows\x18\b \x01(\x05R\vskippedRows\x12!\n" +
+	"\fdoubled_rows\x18\t \x01(\x05R\vdoubledRows\x12:\n" +
+	"\vinstruction\x18\n" +
+	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12.\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf2\x06\n" +
 	"\x16PlanButtonholesRequest\x12=\n" +
-	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB\x03\xe0A\x01R\tdirection\x12&\n" +
-	"\fstitch_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\vstitchCount\x12 \n" +
-	"\trow_count\x18\x03 \x01(\x05B\x03\xe0A\x02R\browCount\x12\"\n" +
+	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB\x03\xe0A\x01R\tdirection\x12(\n" +
+	"\rband_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\fbandStitches\x12 \n" +
+	"\tband_rows\x18\x03 \x01(\x05B\x03\xe0A\x02R\bbandRows\x12\"\n" +
 	"\n" +
-	"hole_count\x18\x04 \x01(\x05B\x03\xe0A\x02R\tholeCount\x124\n" +
-	"\x11hole_stitch_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\x0fholeStitchCount\x88\x01\x01\x12!\n" +
-	"\ahole_cm\x18\x06 \x01(\x01B\x03\xe0A\x01H\x01R\x06holeCm\x88\x01\x01\x12)\n" +
-	"\vfirst_count\x18\a \x01(\x05B\x03\xe0A\x01H\x02R\n" +
-	"firstCount\x88\x01\x01\x12#\n" +
-	"\bfirst_cm\x18\b \x01(\x01B\x03\xe0A\x01H\x03R\afirstCm\x88\x01\x01\x12'\n" +
+	"hole_count\x18\x04 \x01(\x05B\x03\xe0A\x02R\tholeCount\x12-\n" +
+	"\rhole_stitches\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\fholeStitches\x88\x01\x01\x12!\n" +
+	"\ahole_cm\x18\x06 \x01(\x01B\x03\xe0A\x01H\x01R\x06holeCm\x88\x01\x01\x12+\n" +
+	"\fbefore_first\x18\a \x01(\x05B\x03\xe0A\x01H\x02R\vbeforeFirst\x88\x01\x01\x120\n" +
+	"\x0fbefore_first_cm\x18\b \x01(\x01B\x03\xe0A\x01H\x03R\rbeforeFirstCm\x88\x01\x01\x12'\n" +
 	"\n" +
-	"last_count\x18\t \x01(\x05B\x03\xe0A\x01H\x04R\tlastCount\x88\x01\x01\x12!\n" +
-	"\alast_cm\x18\n" +
-	" \x01(\x01B\x03\xe0A\x01H\x05R\x06lastCm\x88\x01\x01\x12-\n" +
-	"\x05gauge\x18\v \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12#\n" +
-	"\bhole_row\x18\f \x01(\x05B\x03\xe0A\x01H\x06R\aholeRow\x88\x01\x01\x12:\n" +
-	"\thole_rows\x18\r \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\bholeRows\x12@\n" +
+	"after_last\x18\t \x01(\x05B\x03\xe0A\x01H\x04R\tafterLast\x88\x01\x01\x12,\n" +
+	"\rafter_last_cm\x18\n" +
+	" \x01(\x01B\x03\xe0A\x01H\x05R\vafterLastCm\x88\x01\x01\x12-\n" +
+	"\x05gauge\x18\v \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x120\n" +
+	"\x0fhole_row_number\x18\f \x01(\x05B\x03\xe0A\x01H\x06R\rholeRowNumber\x88\x01\x01\x12A\n" +
+	"\rbind_off_rows\x18\r \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vbindOffRows\x12@\n" +
 	"\fdisplay_unit\x18\x0e \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\x0f \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x14\n" +
-	"\x12_hole_stitch_countB\n" +
+	"\fwith_outline\x18\x0f \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x10\n" +
+	"\x0e_hole_stitchesB\n" +
 	"\n" +
-	"\b_hole_cmB\x0e\n" +
-	"\f_first_countB\v\n" +
-	"\t_first_cmB\r\n" +
-	"\v_last_countB\n" +
+	"\b_hole_cmB\x0f\n" +
+	"\r_before_firstB\x12\n" +
+	"\x10_before_first_cmB\r\n" +
+	"\v_after_lastB\x10\n" +
+	"\x0e_after_last_cmB\x12\n" +
+	"\x10_hole_row_number\"\xf6\x01\n" +
 	"\n" +
-	"\b_last_cmB\v\n" +
-	"\t_hole_row\"\xc2\x01\n" +
-	"\n" +
-	"Buttonhole\x12!\n" +
-	"\ffirst_stitch\x18\x01 \x01(\x05R\vfirstStitch\x12\x1f\n" +
-	"\vlast_stitch\x18\x02 \x01(\x05R\n" +
-	"lastStitch\x12 \n" +
-	"\fbind_off_row\x18\x03 \x01(\x05R\n" +
-	"bindOffRow\x12\x1e\n" +
-	"\vcast_on_row\x18\x04 \x01(\x05R\tcastOnRow\x12 \n" +
+	"Buttonhole\x12.\n" +
+	"\x13first_stitch_number\x18\x01 \x01(\x05R\x11firstStitchNumber\x12,\n" +
+	"\x12last_stitch_number\x18\x02 \x01(\x05R\x10lastStitchNumber\x12-\n" +
+	"\x13bind_off_row_number\x18\x03 \x01(\x05R\x10bindOffRowNumber\x12+\n" +
+	"\x12cast_on_row_number\x18\x04 \x01(\x05R\x0fcastOnRowNumber\x12 \n" +
 	"\tmiddle_cm\x18\x05 \x01(\x01H\x00R\bmiddleCm\x88\x01\x01B\f\n" +
 	"\n" +
 	"_middle_cm\"\x8b\x01\n" +
@@ -1075,31 +1100,29 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\x85\x04\n" +
-	"\x17PlanButtonholesResponse\x12!\n" +
-	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1b\n" +
-	"\trow_count\x18\x02 \x01(\x05R\browCount\x12*\n" +
-	"\x11hole_stitch_count\x18\x03 \x01(\x05R\x0fholeStitchCount\x12\x1f\n" +
-	"\vfirst_count\x18\x04 \x01(\x05R\n" +
-	"firstCount\x12\x1d\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\xf7\x03\n" +
+	"\x17PlanButtonholesResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"gap_counts\x18\x05 \x03(\x05R\tgapCounts\x12\x1d\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
+	"\rband_stitches\x18\x05 \x01(\x05R\fbandStitches\x12\x1b\n" +
+	"\tband_rows\x18\x06 \x01(\x05R\bbandRows\x12#\n" +
+	"\rhole_stitches\x18\a \x01(\x05R\fholeStitches\x12!\n" +
+	"\fbefore_first\x18\b \x01(\x05R\vbeforeFirst\x12\x12\n" +
+	"\x04gaps\x18\t \x03(\x05R\x04gaps\x12\x1d\n" +
 	"\n" +
-	"last_count\x18\x06 \x01(\x05R\tlastCount\x12-\n" +
-	"\x05holes\x18\a \x03(\v2\x17.knitmath.v1.ButtonholeR\x05holes\x12(\n" +
-	"\x04rows\x18\b \x03(\v2\x14.knitmath.v1.BandRowR\x04rows\x12\x1e\n" +
-	"\n" +
-	"directions\x18\t \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\n" +
-	" \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\v \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\f \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
-	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*f\n" +
-	"\vPickUpOrder\x12\x1d\n" +
-	"\x19PICK_UP_ORDER_UNSPECIFIED\x10\x00\x12\x1d\n" +
-	"\x19PICK_UP_ORDER_INTERLEAVED\x10\x01\x12\x19\n" +
-	"\x15PICK_UP_ORDER_GROUPED\x10\x02*q\n" +
+	"after_last\x18\n" +
+	" \x01(\x05R\tafterLast\x12-\n" +
+	"\x05holes\x18\v \x03(\v2\x17.knitmath.v1.ButtonholeR\x05holes\x12(\n" +
+	"\x04rows\x18\f \x03(\v2\x14.knitmath.v1.BandRowR\x04rows\x12.\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*j\n" +
+	"\fPickUpSpread\x12\x1e\n" +
+	"\x1aPICK_UP_SPREAD_UNSPECIFIED\x10\x00\x12\x1e\n" +
+	"\x1aPICK_UP_SPREAD_INTERLEAVED\x10\x01\x12\x1a\n" +
+	"\x16PICK_UP_SPREAD_GROUPED\x10\x02*q\n" +
 	"\rBandDirection\x12\x1e\n" +
 	"\x1aBAND_DIRECTION_UNSPECIFIED\x10\x00\x12!\n" +
 	"\x1dBAND_DIRECTION_ALONG_STITCHES\x10\x01\x12\x1d\n" +
@@ -1107,7 +1130,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\vEdgeService\x12\x84\x01\n" +
 	"\n" +
 	"PlanPickUp\x12\x1e.knitmath.v1.PlanPickUpRequest\x1a\x1f.knitmath.v1.PlanPickUpResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/edge:planPickUp\"\x13/v1/edge:planPickUp\x12\x9d\x01\n" +
-	"\x0fPlanButtonholes\x12#.knitmath.v1.PlanButtonholesRequest\x1a$.knitmath.v1.PlanButtonholesResponse\"?\x82\xd3\xe4\x93\x029:\x01*Z\x1a\x12\x18/v1/edge:planButtonholes\"\x18/v1/edge:planButtonholesB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x0fPlanButtonholes\x12#.knitmath.v1.PlanButtonholesRequest\x1a$.knitmath.v1.PlanButtonholesResponse\"?\x82\xd3\xe4\x93\x029:\x01*Z\x1a\x12\x18/v1/edge:planButtonholes\"\x18/v1/edge:planButtonholesB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_edge_proto_rawDescOnce sync.Once
@@ -1124,7 +1148,7 @@ func file_knitmath_v1_edge_proto_rawDescGZIP() []byte {
 var file_knitmath_v1_edge_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_edge_proto_msgTypes = make([]protoimpl.MessageInfo, 7)
 var file_knitmath_v1_edge_proto_goTypes = []any{
-	(PickUpOrder)(0),                // 0: knitmath.v1.PickUpOrder
+	(PickUpSpread)(0),               // 0: knitmath.v1.PickUpSpread
 	(BandDirection)(0),              // 1: knitmath.v1.BandDirection
 	(*PlanPickUpRequest)(nil),       // 2: knitmath.v1.PlanPickUpRequest
 	(*PickUpRatio)(nil),             // 3: knitmath.v1.PickUpRatio
@@ -1136,10 +1160,10 @@ var file_knitmath_v1_edge_proto_goTypes = []any{
 	(*Gauge)(nil),                   // 9: knitmath.v1.Gauge
 	(*CountRule)(nil),               // 10: knitmath.v1.CountRule
 	(DisplayUnit)(0),                // 11: knitmath.v1.DisplayUnit
-	(*FittedCount)(nil),             // 12: knitmath.v1.FittedCount
-	(*Instruction)(nil),             // 13: knitmath.v1.Instruction
-	(*Notice)(nil),                  // 14: knitmath.v1.Notice
-	(*Source)(nil),                  // 15: knitmath.v1.Source
+	(*Notice)(nil),                  // 12: knitmath.v1.Notice
+	(*Source)(nil),                  // 13: knitmath.v1.Source
+	(*FittedCount)(nil),             // 14: knitmath.v1.FittedCount
+	(*Instruction)(nil),             // 15: knitmath.v1.Instruction
 	(*Outline)(nil),                 // 16: knitmath.v1.Outline
 	(ShapingRows)(0),                // 17: knitmath.v1.ShapingRows
 	(Side)(0),                       // 18: knitmath.v1.Side
@@ -1147,25 +1171,25 @@ var file_knitmath_v1_edge_proto_goTypes = []any{
 var file_knitmath_v1_edge_proto_depIdxs = []int32{
 	9,  // 0: knitmath.v1.PlanPickUpRequest.gauge:type_name -> knitmath.v1.Gauge
 	9,  // 1: knitmath.v1.PlanPickUpRequest.band_gauge:type_name -> knitmath.v1.Gauge
-	10, // 2: knitmath.v1.PlanPickUpRequest.rule:type_name -> knitmath.v1.CountRule
-	0,  // 3: knitmath.v1.PlanPickUpRequest.order:type_name -> knitmath.v1.PickUpOrder
+	10, // 2: knitmath.v1.PlanPickUpRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	0,  // 3: knitmath.v1.PlanPickUpRequest.spread:type_name -> knitmath.v1.PickUpSpread
 	11, // 4: knitmath.v1.PlanPickUpRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	12, // 5: knitmath.v1.PlanPickUpResponse.stitches:type_name -> knitmath.v1.FittedCount
-	3,  // 6: knitmath.v1.PlanPickUpResponse.ratio:type_name -> knitmath.v1.PickUpRatio
-	13, // 7: knitmath.v1.PlanPickUpResponse.instruction:type_name -> knitmath.v1.Instruction
-	14, // 8: knitmath.v1.PlanPickUpResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 9: knitmath.v1.PlanPickUpResponse.sources:type_name -> knitmath.v1.Source
+	12, // 5: knitmath.v1.PlanPickUpResponse.notices:type_name -> knitmath.v1.Notice
+	13, // 6: knitmath.v1.PlanPickUpResponse.sources:type_name -> knitmath.v1.Source
+	14, // 7: knitmath.v1.PlanPickUpResponse.stitches:type_name -> knitmath.v1.FittedCount
+	3,  // 8: knitmath.v1.PlanPickUpResponse.ratio:type_name -> knitmath.v1.PickUpRatio
+	15, // 9: knitmath.v1.PlanPickUpResponse.instruction:type_name -> knitmath.v1.Instruction
 	16, // 10: knitmath.v1.PlanPickUpResponse.outline:type_name -> knitmath.v1.Outline
 	1,  // 11: knitmath.v1.PlanButtonholesRequest.direction:type_name -> knitmath.v1.BandDirection
 	9,  // 12: knitmath.v1.PlanButtonholesRequest.gauge:type_name -> knitmath.v1.Gauge
-	17, // 13: knitmath.v1.PlanButtonholesRequest.hole_rows:type_name -> knitmath.v1.ShapingRows
+	17, // 13: knitmath.v1.PlanButtonholesRequest.bind_off_rows:type_name -> knitmath.v1.ShapingRows
 	11, // 14: knitmath.v1.PlanButtonholesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	18, // 15: knitmath.v1.BandRow.side:type_name -> knitmath.v1.Side
-	13, // 16: knitmath.v1.BandRow.instruction:type_name -> knitmath.v1.Instruction
-	6,  // 17: knitmath.v1.PlanButtonholesResponse.holes:type_name -> knitmath.v1.Buttonhole
-	7,  // 18: knitmath.v1.PlanButtonholesResponse.rows:type_name -> knitmath.v1.BandRow
-	14, // 19: knitmath.v1.PlanButtonholesResponse.notices:type_name -> knitmath.v1.Notice
-	15, // 20: knitmath.v1.PlanButtonholesResponse.sources:type_name -> knitmath.v1.Source
+	15, // 16: knitmath.v1.BandRow.instruction:type_name -> knitmath.v1.Instruction
+	12, // 17: knitmath.v1.PlanButtonholesResponse.notices:type_name -> knitmath.v1.Notice
+	13, // 18: knitmath.v1.PlanButtonholesResponse.sources:type_name -> knitmath.v1.Source
+	6,  // 19: knitmath.v1.PlanButtonholesResponse.holes:type_name -> knitmath.v1.Buttonhole
+	7,  // 20: knitmath.v1.PlanButtonholesResponse.rows:type_name -> knitmath.v1.BandRow
 	16, // 21: knitmath.v1.PlanButtonholesResponse.outline:type_name -> knitmath.v1.Outline
 	2,  // 22: knitmath.v1.EdgeService.PlanPickUp:input_type -> knitmath.v1.PlanPickUpRequest
 	5,  // 23: knitmath.v1.EdgeService.PlanButtonholes:input_type -> knitmath.v1.PlanButtonholesRequest
@@ -1183,12 +1207,11 @@ func file_knitmath_v1_edge_proto_init() {
 	if File_knitmath_v1_edge_proto != nil {
 		return
 	}
-	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
-	file_knitmath_v1_instruction_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
+	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_edge_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_edge_proto_msgTypes[3].OneofWrappers = []any{}
 	file_knitmath_v1_edge_proto_msgTypes[4].OneofWrappers = []any{}

@@ -4,7 +4,8 @@
 // 	protoc        (unknown)
 // source: knitmath/v1/gauge.proto
 
-// Gauge: stitches and rows to a length, and what follows from it.
+// Gauge: stitches and rows to a length, a length made into a count under a rule,
+// and what follows from both.
 
 package knitmathv1
 
@@ -23,6 +24,64 @@ const (
 	// Verify that runtime/protoimpl is sufficiently up-to-date.
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
+
+// Which way a length goes that falls between two legal counts, or a rise that
+// falls between two whole numbers of pairs of rows.
+type Rounding int32
+
+const (
+	// Nearest.
+	Rounding_ROUNDING_UNSPECIFIED Rounding = 0
+	// To the nearest; exactly half-way goes up.
+	Rounding_ROUNDING_NEAREST Rounding = 1
+	// To the next one that is not smaller.
+	Rounding_ROUNDING_UP Rounding = 2
+	// To the next one that is not larger.
+	Rounding_ROUNDING_DOWN Rounding = 3
+)
+
+// Enum value maps for Rounding.
+var (
+	Rounding_name = map[int32]string{
+		0: "ROUNDING_UNSPECIFIED",
+		1: "ROUNDING_NEAREST",
+		2: "ROUNDING_UP",
+		3: "ROUNDING_DOWN",
+	}
+	Rounding_value = map[string]int32{
+		"ROUNDING_UNSPECIFIED": 0,
+		"ROUNDING_NEAREST":     1,
+		"ROUNDING_UP":          2,
+		"ROUNDING_DOWN":        3,
+	}
+)
+
+func (x Rounding) Enum() *Rounding {
+	p := new(Rounding)
+	*p = x
+	return p
+}
+
+func (x Rounding) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (Rounding) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_gauge_proto_enumTypes[0].Descriptor()
+}
+
+func (Rounding) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_gauge_proto_enumTypes[0]
+}
+
+func (x Rounding) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use Rounding.Descriptor instead.
+func (Rounding) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{0}
+}
 
 // What an item of a pattern counts.
 type CountKind int32
@@ -61,11 +120,11 @@ func (x CountKind) String() string {
 }
 
 func (CountKind) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_gauge_proto_enumTypes[0].Descriptor()
+	return file_knitmath_v1_gauge_proto_enumTypes[1].Descriptor()
 }
 
 func (CountKind) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_gauge_proto_enumTypes[0]
+	return &file_knitmath_v1_gauge_proto_enumTypes[1]
 }
 
 func (x CountKind) Number() protoreflect.EnumNumber {
@@ -74,7 +133,7 @@ func (x CountKind) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use CountKind.Descriptor instead.
 func (CountKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{0}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{1}
 }
 
 // A whole gauge: stitches and rows over one length. The trade prints 4 in and
@@ -145,6 +204,258 @@ func (x *Gauge) GetOverCm() float64 {
 	return 0
 }
 
+// Which counts are legal: multiple * n + remainder + 2 * edge for
+// n = 0, 1, 2, ..., at least 1. "A multiple of 4 plus 2, and one edge stitch
+// at each side" is {multiple: 4, remainder: 2, edge: 1}. The same rule serves for
+// rows.
+type CountRule struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The repeat, 1 to 1,000. Default 1: every count is legal.
+	Multiple *int32 `protobuf:"varint,1,opt,name=multiple,proto3,oneof" json:"multiple,omitempty"`
+	// What the pattern needs beyond whole repeats, 0 to 10,000. Default 0. It may
+	// exceed the multiple ("a multiple of 8 plus 11").
+	Remainder *int32 `protobuf:"varint,2,opt,name=remainder,proto3,oneof" json:"remainder,omitempty"`
+	// Stitches, or rows for a rule of rows, at each edge, outside the pattern, 0 to
+	// 1,000. Default 0.
+	Edge *int32 `protobuf:"varint,3,opt,name=edge,proto3,oneof" json:"edge,omitempty"`
+	// Which way to round. Default nearest, halves up.
+	Rounding      Rounding `protobuf:"varint,4,opt,name=rounding,proto3,enum=knitmath.v1.Rounding" json:"rounding,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *CountRule) Reset() {
+	*x = CountRule{}
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[1]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *CountRule) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*CountRule) ProtoMessage() {}
+
+func (x *CountRule) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[1]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use CountRule.ProtoReflect.Descriptor instead.
+func (*CountRule) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{1}
+}
+
+func (x *CountRule) GetMultiple() int32 {
+	if x != nil && x.Multiple != nil {
+		return *x.Multiple
+	}
+	return 0
+}
+
+func (x *CountRule) GetRemainder() int32 {
+	if x != nil && x.Remainder != nil {
+		return *x.Remainder
+	}
+	return 0
+}
+
+func (x *CountRule) GetEdge() int32 {
+	if x != nil && x.Edge != nil {
+		return *x.Edge
+	}
+	return 0
+}
+
+func (x *CountRule) GetRounding() Rounding {
+	if x != nil {
+		return x.Rounding
+	}
+	return Rounding_ROUNDING_UNSPECIFIED
+}
+
+// A legal count beside the chosen one.
+type NeighbourCount struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The count.
+	Count int32 `protobuf:"varint,1,opt,name=count,proto3" json:"count,omitempty"`
+	// The size it gives, in cm.
+	SizeCm float64 `protobuf:"fixed64,2,opt,name=size_cm,json=sizeCm,proto3" json:"size_cm,omitempty"`
+	// size_cm less the size asked for, in cm: negative when smaller.
+	DifferenceCm  float64 `protobuf:"fixed64,3,opt,name=difference_cm,json=differenceCm,proto3" json:"difference_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *NeighbourCount) Reset() {
+	*x = NeighbourCount{}
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[2]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *NeighbourCount) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*NeighbourCount) ProtoMessage() {}
+
+func (x *NeighbourCount) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[2]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use NeighbourCount.ProtoReflect.Descriptor instead.
+func (*NeighbourCount) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{2}
+}
+
+func (x *NeighbourCount) GetCount() int32 {
+	if x != nil {
+		return x.Count
+	}
+	return 0
+}
+
+func (x *NeighbourCount) GetSizeCm() float64 {
+	if x != nil {
+		return x.SizeCm
+	}
+	return 0
+}
+
+func (x *NeighbourCount) GetDifferenceCm() float64 {
+	if x != nil {
+		return x.DifferenceCm
+	}
+	return 0
+}
+
+// A length answered as a count.
+type FittedCount struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The legal count chosen.
+	Count int32 `protobuf:"varint,1,opt,name=count,proto3" json:"count,omitempty"`
+	// The count before rounding and before the rule.
+	Exact float64 `protobuf:"fixed64,2,opt,name=exact,proto3" json:"exact,omitempty"`
+	// The size asked for, ease included, in cm.
+	AskedCm float64 `protobuf:"fixed64,3,opt,name=asked_cm,json=askedCm,proto3" json:"asked_cm,omitempty"`
+	// The size the count gives, in cm.
+	SizeCm float64 `protobuf:"fixed64,4,opt,name=size_cm,json=sizeCm,proto3" json:"size_cm,omitempty"`
+	// size_cm less asked_cm, in cm: negative when smaller.
+	DifferenceCm float64 `protobuf:"fixed64,5,opt,name=difference_cm,json=differenceCm,proto3" json:"difference_cm,omitempty"`
+	// The next legal count below; absent when there is none.
+	Below *NeighbourCount `protobuf:"bytes,6,opt,name=below,proto3" json:"below,omitempty"`
+	// The next legal count above; absent when it would exceed 10,000.
+	Above *NeighbourCount `protobuf:"bytes,7,opt,name=above,proto3" json:"above,omitempty"`
+	// True when the length falls exactly half-way between two legal counts, so
+	// that nearest had to go up.
+	Halfway       bool `protobuf:"varint,8,opt,name=halfway,proto3" json:"halfway,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *FittedCount) Reset() {
+	*x = FittedCount{}
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[3]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *FittedCount) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*FittedCount) ProtoMessage() {}
+
+func (x *FittedCount) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[3]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use FittedCount.ProtoReflect.Descriptor instead.
+func (*FittedCount) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{3}
+}
+
+func (x *FittedCount) GetCount() int32 {
+	if x != nil {
+		return x.Count
+	}
+	return 0
+}
+
+func (x *FittedCount) GetExact() float64 {
+	if x != nil {
+		return x.Exact
+	}
+	return 0
+}
+
+func (x *FittedCount) GetAskedCm() float64 {
+	if x != nil {
+		return x.AskedCm
+	}
+	return 0
+}
+
+func (x *FittedCount) GetSizeCm() float64 {
+	if x != nil {
+		return x.SizeCm
+	}
+	return 0
+}
+
+func (x *FittedCount) GetDifferenceCm() float64 {
+	if x != nil {
+		return x.DifferenceCm
+	}
+	return 0
+}
+
+func (x *FittedCount) GetBelow() *NeighbourCount {
+	if x != nil {
+		return x.Below
+	}
+	return nil
+}
+
+func (x *FittedCount) GetAbove() *NeighbourCount {
+	if x != nil {
+		return x.Above
+	}
+	return nil
+}
+
+func (x *FittedCount) GetHalfway() bool {
+	if x != nil {
+		return x.Halfway
+	}
+	return false
+}
+
 // One count on a swatch.
 type GaugeReading struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -162,7 +473,7 @@ type GaugeReading struct {
 
 func (x *GaugeReading) Reset() {
 	*x = GaugeReading{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[1]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -174,7 +485,7 @@ func (x *GaugeReading) String() string {
 func (*GaugeReading) ProtoMessage() {}
 
 func (x *GaugeReading) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[1]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -187,7 +498,7 @@ func (x *GaugeReading) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use GaugeReading.ProtoReflect.Descriptor instead.
 func (*GaugeReading) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *GaugeReading) GetCount() float64 {
@@ -233,14 +544,19 @@ type ComputeGaugeRequest struct {
 	// in the older systems.
 	NeedleMm *float64 `protobuf:"fixed64,8,opt,name=needle_mm,json=needleMm,proto3,oneof" json:"needle_mm,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ComputeGaugeRequest) Reset() {
 	*x = ComputeGaugeRequest{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[2]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[5]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -252,7 +568,7 @@ func (x *ComputeGaugeRequest) String() string {
 func (*ComputeGaugeRequest) ProtoMessage() {}
 
 func (x *ComputeGaugeRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[2]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[5]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -265,7 +581,7 @@ func (x *ComputeGaugeRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ComputeGaugeRequest.ProtoReflect.Descriptor instead.
 func (*ComputeGaugeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *ComputeGaugeRequest) GetStitchesBefore() []*GaugeReading {
@@ -331,6 +647,13 @@ func (x *ComputeGaugeRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *ComputeGaugeRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // The statistics of one list of readings. Each reading counts alike, whatever
 // its length.
 type GaugeStatistics struct {
@@ -351,7 +674,7 @@ type GaugeStatistics struct {
 
 func (x *GaugeStatistics) Reset() {
 	*x = GaugeStatistics{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[3]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[6]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -363,7 +686,7 @@ func (x *GaugeStatistics) String() string {
 func (*GaugeStatistics) ProtoMessage() {}
 
 func (x *GaugeStatistics) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[3]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[6]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -376,7 +699,7 @@ func (x *GaugeStatistics) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use GaugeStatistics.ProtoReflect.Descriptor instead.
 func (*GaugeStatistics) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *GaugeStatistics) GetReadingCount() int32 {
@@ -430,7 +753,7 @@ type SizeConsequence struct {
 
 func (x *SizeConsequence) Reset() {
 	*x = SizeConsequence{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[4]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[7]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -442,7 +765,7 @@ func (x *SizeConsequence) String() string {
 func (*SizeConsequence) ProtoMessage() {}
 
 func (x *SizeConsequence) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[4]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[7]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -455,7 +778,7 @@ func (x *SizeConsequence) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use SizeConsequence.ProtoReflect.Descriptor instead.
 func (*SizeConsequence) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{4}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *SizeConsequence) GetAskedCm() float64 {
@@ -505,20 +828,20 @@ type YarnCategory struct {
 	// The category's name.
 	Name string `protobuf:"bytes,2,opt,name=name,proto3" json:"name,omitempty"`
 	// The fewest stitches over 4 in of the category; absent when open.
-	StitchesLow *int32 `protobuf:"varint,3,opt,name=stitches_low,json=stitchesLow,proto3,oneof" json:"stitches_low,omitempty"`
+	LowStitches *int32 `protobuf:"varint,3,opt,name=low_stitches,json=lowStitches,proto3,oneof" json:"low_stitches,omitempty"`
 	// The most stitches over 4 in of the category.
-	StitchesHigh int32 `protobuf:"varint,4,opt,name=stitches_high,json=stitchesHigh,proto3" json:"stitches_high,omitempty"`
+	HighStitches int32 `protobuf:"varint,4,opt,name=high_stitches,json=highStitches,proto3" json:"high_stitches,omitempty"`
 	// The thinnest needle usual for it, in mm.
-	NeedleLowMm float64 `protobuf:"fixed64,5,opt,name=needle_low_mm,json=needleLowMm,proto3" json:"needle_low_mm,omitempty"`
+	LowNeedleMm float64 `protobuf:"fixed64,5,opt,name=low_needle_mm,json=lowNeedleMm,proto3" json:"low_needle_mm,omitempty"`
 	// The thickest needle usual for it, in mm; absent when open.
-	NeedleHighMm  *float64 `protobuf:"fixed64,6,opt,name=needle_high_mm,json=needleHighMm,proto3,oneof" json:"needle_high_mm,omitempty"`
+	HighNeedleMm  *float64 `protobuf:"fixed64,6,opt,name=high_needle_mm,json=highNeedleMm,proto3,oneof" json:"high_needle_mm,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *YarnCategory) Reset() {
 	*x = YarnCategory{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[5]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[8]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -530,7 +853,7 @@ func (x *YarnCategory) String() string {
 func (*YarnCategory) ProtoMessage() {}
 
 func (x *YarnCategory) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[5]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[8]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -543,7 +866,7 @@ func (x *YarnCategory) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use YarnCategory.ProtoReflect.Descriptor instead.
 func (*YarnCategory) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{5}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *YarnCategory) GetCategory() int32 {
@@ -560,30 +883,30 @@ func (x *YarnCategory) GetName() string {
 	return ""
 }
 
-func (x *YarnCategory) GetStitchesLow() int32 {
-	if x != nil && x.StitchesLow != nil {
-		return *x.StitchesLow
+func (x *YarnCategory) GetLowStitches() int32 {
+	if x != nil && x.LowStitches != nil {
+		return *x.LowStitches
 	}
 	return 0
 }
 
-func (x *YarnCategory) GetStitchesHigh() int32 {
+func (x *YarnCategory) GetHighStitches() int32 {
 	if x != nil {
-		return x.StitchesHigh
+		return x.HighStitches
 	}
 	return 0
 }
 
-func (x *YarnCategory) GetNeedleLowMm() float64 {
+func (x *YarnCategory) GetLowNeedleMm() float64 {
 	if x != nil {
-		return x.NeedleLowMm
+		return x.LowNeedleMm
 	}
 	return 0
 }
 
-func (x *YarnCategory) GetNeedleHighMm() float64 {
-	if x != nil && x.NeedleHighMm != nil {
-		return *x.NeedleHighMm
+func (x *YarnCategory) GetHighNeedleMm() float64 {
+	if x != nil && x.HighNeedleMm != nil {
+		return *x.HighNeedleMm
 	}
 	return 0
 }
@@ -607,7 +930,7 @@ type NeedleSize struct {
 
 func (x *NeedleSize) Reset() {
 	*x = NeedleSize{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[6]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[9]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -619,7 +942,7 @@ func (x *NeedleSize) String() string {
 func (*NeedleSize) ProtoMessage() {}
 
 func (x *NeedleSize) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[6]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[9]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -632,7 +955,7 @@ func (x *NeedleSize) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use NeedleSize.ProtoReflect.Descriptor instead.
 func (*NeedleSize) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{6}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{9}
 }
 
 func (x *NeedleSize) GetMm() float64 {
@@ -673,50 +996,52 @@ func (x *NeedleSize) GetDisputed() bool {
 // The gauge and how far to trust it.
 type ComputeGaugeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The gauge to knit by: after washing where that was read, before washing
-	// otherwise, each direction for itself. Absent unless both directions were
-	// read.
-	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
-	// The length all counts of this answer are over, in cm.
-	OverCm float64 `protobuf:"fixed64,2,opt,name=over_cm,json=overCm,proto3" json:"over_cm,omitempty"`
-	// Stitches before washing; absent when not read.
-	StitchesBefore *GaugeStatistics `protobuf:"bytes,3,opt,name=stitches_before,json=stitchesBefore,proto3" json:"stitches_before,omitempty"`
-	// Rows before washing; absent when not read.
-	RowsBefore *GaugeStatistics `protobuf:"bytes,4,opt,name=rows_before,json=rowsBefore,proto3" json:"rows_before,omitempty"`
-	// Stitches after washing; absent when not read.
-	StitchesAfter *GaugeStatistics `protobuf:"bytes,5,opt,name=stitches_after,json=stitchesAfter,proto3" json:"stitches_after,omitempty"`
-	// Rows after washing; absent when not read.
-	RowsAfter *GaugeStatistics `protobuf:"bytes,6,opt,name=rows_after,json=rowsAfter,proto3" json:"rows_after,omitempty"`
-	// Change of width on washing, 100 * (after - before) / before of the size,
-	// shrinkage negative, as in ISO 5077. Absent unless both were read.
-	WidthChangePercent *float64 `protobuf:"fixed64,7,opt,name=width_change_percent,json=widthChangePercent,proto3,oneof" json:"width_change_percent,omitempty"`
-	// Change of length on washing, likewise, from the rows.
-	LengthChangePercent *float64 `protobuf:"fixed64,8,opt,name=length_change_percent,json=lengthChangePercent,proto3,oneof" json:"length_change_percent,omitempty"`
-	// What it does to width_cm, when that was asked.
-	Width *SizeConsequence `protobuf:"bytes,9,opt,name=width,proto3" json:"width,omitempty"`
-	// What it does to height_cm, when that was asked.
-	Height *SizeConsequence `protobuf:"bytes,10,opt,name=height,proto3" json:"height,omitempty"`
-	// The yarn weight categories whose stitch range holds the gauge.
-	YarnCategories []*YarnCategory `protobuf:"bytes,11,rep,name=yarn_categories,json=yarnCategories,proto3" json:"yarn_categories,omitempty"`
-	// The needle, when needle_mm is a size of the table, to the nearest hundredth
-	// of a millimetre.
-	Needle *NeedleSize `protobuf:"bytes,12,opt,name=needle,proto3" json:"needle,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,13,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: SINGLE_READING; OUTLYING_READING (Grubbs' test, 5 %, from three
 	// readings on; a reading within half a stitch of the others is let pass);
 	// NO_SCATTER, all readings being equal; MIXED_STATES, one direction washed and
 	// the other not; FOUR_INCHES; UNLISTED_NEEDLE.
-	Notices []*Notice `protobuf:"bytes,14,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,15,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The gauge to knit by: after washing where that was read, before washing
+	// otherwise, each direction for itself. Absent unless both directions were
+	// read.
+	Gauge *Gauge `protobuf:"bytes,5,opt,name=gauge,proto3" json:"gauge,omitempty"`
+	// The length all counts of this answer are over, in cm.
+	OverCm float64 `protobuf:"fixed64,6,opt,name=over_cm,json=overCm,proto3" json:"over_cm,omitempty"`
+	// Stitches before washing; absent when not read.
+	StitchesBefore *GaugeStatistics `protobuf:"bytes,7,opt,name=stitches_before,json=stitchesBefore,proto3" json:"stitches_before,omitempty"`
+	// Rows before washing; absent when not read.
+	RowsBefore *GaugeStatistics `protobuf:"bytes,8,opt,name=rows_before,json=rowsBefore,proto3" json:"rows_before,omitempty"`
+	// Stitches after washing; absent when not read.
+	StitchesAfter *GaugeStatistics `protobuf:"bytes,9,opt,name=stitches_after,json=stitchesAfter,proto3" json:"stitches_after,omitempty"`
+	// Rows after washing; absent when not read.
+	RowsAfter *GaugeStatistics `protobuf:"bytes,10,opt,name=rows_after,json=rowsAfter,proto3" json:"rows_after,omitempty"`
+	// Change of width on washing, 100 * (after - before) / before of the size,
+	// shrinkage negative, as in ISO 5077. Absent unless both were read.
+	WidthChangePercent *float64 `protobuf:"fixed64,11,opt,name=width_change_percent,json=widthChangePercent,proto3,oneof" json:"width_change_percent,omitempty"`
+	// Change of length on washing, likewise, from the rows.
+	LengthChangePercent *float64 `protobuf:"fixed64,12,opt,name=length_change_percent,json=lengthChangePercent,proto3,oneof" json:"length_change_percent,omitempty"`
+	// What it does to width_cm, when that was asked.
+	Width *SizeConsequence `protobuf:"bytes,13,opt,name=width,proto3" json:"width,omitempty"`
+	// What it does to height_cm, when that was asked.
+	Height *SizeConsequence `protobuf:"bytes,14,opt,name=height,proto3" json:"height,omitempty"`
+	// The yarn weight categories whose stitch range holds the gauge.
+	YarnCategories []*YarnCategory `protobuf:"bytes,15,rep,name=yarn_categories,json=yarnCategories,proto3" json:"yarn_categories,omitempty"`
+	// The needle, when needle_mm is a size of the table, to the nearest hundredth
+	// of a millimetre.
+	Needle        *NeedleSize `protobuf:"bytes,16,opt,name=needle,proto3" json:"needle,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ComputeGaugeResponse) Reset() {
 	*x = ComputeGaugeResponse{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[7]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[10]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -728,7 +1053,7 @@ func (x *ComputeGaugeResponse) String() string {
 func (*ComputeGaugeResponse) ProtoMessage() {}
 
 func (x *ComputeGaugeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[7]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[10]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -741,7 +1066,35 @@ func (x *ComputeGaugeResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ComputeGaugeResponse.ProtoReflect.Descriptor instead.
 func (*ComputeGaugeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{7}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{10}
+}
+
+func (x *ComputeGaugeResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *ComputeGaugeResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *ComputeGaugeResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *ComputeGaugeResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
 }
 
 func (x *ComputeGaugeResponse) GetGauge() *Gauge {
@@ -828,27 +1181,6 @@ func (x *ComputeGaugeResponse) GetNeedle() *NeedleSize {
 	return nil
 }
 
-func (x *ComputeGaugeResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *ComputeGaugeResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *ComputeGaugeResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 // Asks for stitches, rows or both. At least one of width_cm and height_cm must
 // be given.
 type ComputeCastOnRequest struct {
@@ -870,14 +1202,19 @@ type ComputeCastOnRequest struct {
 	// Which row counts are legal. Default every one.
 	RowRule *CountRule `protobuf:"bytes,7,opt,name=row_rule,json=rowRule,proto3" json:"row_rule,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ComputeCastOnRequest) Reset() {
 	*x = ComputeCastOnRequest{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[8]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[11]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -889,7 +1226,7 @@ func (x *ComputeCastOnRequest) String() string {
 func (*ComputeCastOnRequest) ProtoMessage() {}
 
 func (x *ComputeCastOnRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[8]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[11]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -902,7 +1239,7 @@ func (x *ComputeCastOnRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ComputeCastOnRequest.ProtoReflect.Descriptor instead.
 func (*ComputeCastOnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{8}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{11}
 }
 
 func (x *ComputeCastOnRequest) GetGauge() *Gauge {
@@ -961,26 +1298,35 @@ func (x *ComputeCastOnRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *ComputeCastOnRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // The counts.
 type ComputeCastOnResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches for the width; absent when no width was asked.
-	Stitches *FittedCount `protobuf:"bytes,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
-	// Rows for the height; absent when no height was asked.
-	Rows *FittedCount `protobuf:"bytes,2,opt,name=rows,proto3" json:"rows,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,3,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: the half-way case.
-	Notices []*Notice `protobuf:"bytes,4,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,5,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Stitches for the width; absent when no width was asked.
+	Stitches *FittedCount `protobuf:"bytes,5,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// Rows for the height; absent when no height was asked.
+	Rows          *FittedCount `protobuf:"bytes,6,opt,name=rows,proto3" json:"rows,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ComputeCastOnResponse) Reset() {
 	*x = ComputeCastOnResponse{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[9]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[12]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -992,7 +1338,7 @@ func (x *ComputeCastOnResponse) String() string {
 func (*ComputeCastOnResponse) ProtoMessage() {}
 
 func (x *ComputeCastOnResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[9]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[12]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1005,21 +1351,7 @@ func (x *ComputeCastOnResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ComputeCastOnResponse.ProtoReflect.Descriptor instead.
 func (*ComputeCastOnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{9}
-}
-
-func (x *ComputeCastOnResponse) GetStitches() *FittedCount {
-	if x != nil {
-		return x.Stitches
-	}
-	return nil
-}
-
-func (x *ComputeCastOnResponse) GetRows() *FittedCount {
-	if x != nil {
-		return x.Rows
-	}
-	return nil
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *ComputeCastOnResponse) GetSummary() string {
@@ -1027,6 +1359,13 @@ func (x *ComputeCastOnResponse) GetSummary() string {
 		return x.Summary
 	}
 	return ""
+}
+
+func (x *ComputeCastOnResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
 }
 
 func (x *ComputeCastOnResponse) GetNotices() []*Notice {
@@ -1039,6 +1378,20 @@ func (x *ComputeCastOnResponse) GetNotices() []*Notice {
 func (x *ComputeCastOnResponse) GetSources() []*Source {
 	if x != nil {
 		return x.Sources
+	}
+	return nil
+}
+
+func (x *ComputeCastOnResponse) GetStitches() *FittedCount {
+	if x != nil {
+		return x.Stitches
+	}
+	return nil
+}
+
+func (x *ComputeCastOnResponse) GetRows() *FittedCount {
+	if x != nil {
+		return x.Rows
 	}
 	return nil
 }
@@ -1060,7 +1413,7 @@ type PatternCount struct {
 
 func (x *PatternCount) Reset() {
 	*x = PatternCount{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[10]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[13]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1072,7 +1425,7 @@ func (x *PatternCount) String() string {
 func (*PatternCount) ProtoMessage() {}
 
 func (x *PatternCount) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[10]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[13]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1085,7 +1438,7 @@ func (x *PatternCount) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PatternCount.ProtoReflect.Descriptor instead.
 func (*PatternCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{10}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{13}
 }
 
 func (x *PatternCount) GetName() string {
@@ -1131,7 +1484,7 @@ type PrintedSize struct {
 
 func (x *PrintedSize) Reset() {
 	*x = PrintedSize{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[11]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[14]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1143,7 +1496,7 @@ func (x *PrintedSize) String() string {
 func (*PrintedSize) ProtoMessage() {}
 
 func (x *PrintedSize) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[11]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[14]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1156,7 +1509,7 @@ func (x *PrintedSize) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PrintedSize.ProtoReflect.Descriptor instead.
 func (*PrintedSize) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{11}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{14}
 }
 
 func (x *PrintedSize) GetName() string {
@@ -1194,14 +1547,19 @@ type ConvertGaugeRequest struct {
 	// The finished width wanted, in cm, 0.1 to 1,000. Needs sizes.
 	WantedWidthCm *float64 `protobuf:"fixed64,5,opt,name=wanted_width_cm,json=wantedWidthCm,proto3,oneof" json:"wanted_width_cm,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,6,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,6,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ConvertGaugeRequest) Reset() {
 	*x = ConvertGaugeRequest{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[12]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[15]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1213,7 +1571,7 @@ func (x *ConvertGaugeRequest) String() string {
 func (*ConvertGaugeRequest) ProtoMessage() {}
 
 func (x *ConvertGaugeRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[12]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[15]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1226,7 +1584,7 @@ func (x *ConvertGaugeRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ConvertGaugeRequest.ProtoReflect.Descriptor instead.
 func (*ConvertGaugeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{12}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{15}
 }
 
 func (x *ConvertGaugeRequest) GetPatternGauge() *Gauge {
@@ -1271,6 +1629,13 @@ func (x *ConvertGaugeRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *ConvertGaugeRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One count refitted.
 type ConvertedCount struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1279,7 +1644,7 @@ type ConvertedCount struct {
 	// Stitches or rows.
 	Kind CountKind `protobuf:"varint,2,opt,name=kind,proto3,enum=knitmath.v1.CountKind" json:"kind,omitempty"`
 	// The count as printed.
-	PrintedCount int32 `protobuf:"varint,3,opt,name=printed_count,json=printedCount,proto3" json:"printed_count,omitempty"`
+	Printed int32 `protobuf:"varint,3,opt,name=printed,proto3" json:"printed,omitempty"`
 	// The new count with its neighbours; asked_cm is the size the pattern meant.
 	Fitted *FittedCount `protobuf:"bytes,4,opt,name=fitted,proto3" json:"fitted,omitempty"`
 	// The size the printed count gives at the knitter's own gauge, in cm.
@@ -1290,7 +1655,7 @@ type ConvertedCount struct {
 
 func (x *ConvertedCount) Reset() {
 	*x = ConvertedCount{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[13]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[16]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1302,7 +1667,7 @@ func (x *ConvertedCount) String() string {
 func (*ConvertedCount) ProtoMessage() {}
 
 func (x *ConvertedCount) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[13]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[16]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1315,7 +1680,7 @@ func (x *ConvertedCount) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ConvertedCount.ProtoReflect.Descriptor instead.
 func (*ConvertedCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{13}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{16}
 }
 
 func (x *ConvertedCount) GetName() string {
@@ -1332,9 +1697,9 @@ func (x *ConvertedCount) GetKind() CountKind {
 	return CountKind_COUNT_KIND_UNSPECIFIED
 }
 
-func (x *ConvertedCount) GetPrintedCount() int32 {
+func (x *ConvertedCount) GetPrinted() int32 {
 	if x != nil {
-		return x.PrintedCount
+		return x.Printed
 	}
 	return 0
 }
@@ -1370,7 +1735,7 @@ type SizeOutcome struct {
 
 func (x *SizeOutcome) Reset() {
 	*x = SizeOutcome{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[14]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[17]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1382,7 +1747,7 @@ func (x *SizeOutcome) String() string {
 func (*SizeOutcome) ProtoMessage() {}
 
 func (x *SizeOutcome) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[14]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[17]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1395,7 +1760,7 @@ func (x *SizeOutcome) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use SizeOutcome.ProtoReflect.Descriptor instead.
 func (*SizeOutcome) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{14}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{17}
 }
 
 func (x *SizeOutcome) GetName() string {
@@ -1429,32 +1794,35 @@ func (x *SizeOutcome) GetHeightCm() float64 {
 // The pattern refitted.
 type ConvertGaugeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The items, in the order asked.
-	Items []*ConvertedCount `protobuf:"bytes,1,rep,name=items,proto3" json:"items,omitempty"`
-	// Change of width if the pattern is knit as written, in percent of the
-	// pattern's: negative when narrower.
-	WidthChangePercent float64 `protobuf:"fixed64,2,opt,name=width_change_percent,json=widthChangePercent,proto3" json:"width_change_percent,omitempty"`
-	// Change of length if rows are worked as counted, in percent.
-	LengthChangePercent float64 `protobuf:"fixed64,3,opt,name=length_change_percent,json=lengthChangePercent,proto3" json:"length_change_percent,omitempty"`
-	// Every printed size at the knitter's gauge, in the order asked.
-	Sizes []*SizeOutcome `protobuf:"bytes,4,rep,name=sizes,proto3" json:"sizes,omitempty"`
-	// Index into sizes of the one to follow: the width nearest to the wanted; of
-	// two equally near, the wider. Absent when no sizes were given.
-	FollowIndex *int32 `protobuf:"varint,5,opt,name=follow_index,json=followIndex,proto3,oneof" json:"follow_index,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,6,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: HALFWAY, an item exactly between two legal counts; EQUALLY_NEAR, a
 	// second size as near as the one to follow.
-	Notices []*Notice `protobuf:"bytes,7,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,8,rep,name=sources,proto3" json:"sources,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The items, in the order asked.
+	Items []*ConvertedCount `protobuf:"bytes,5,rep,name=items,proto3" json:"items,omitempty"`
+	// Change of width if the pattern is knit as written, in percent of the
+	// pattern's: negative when narrower.
+	WidthChangePercent float64 `protobuf:"fixed64,6,opt,name=width_change_percent,json=widthChangePercent,proto3" json:"width_change_percent,omitempty"`
+	// Change of length if rows are worked as counted, in percent.
+	LengthChangePercent float64 `protobuf:"fixed64,7,opt,name=length_change_percent,json=lengthChangePercent,proto3" json:"length_change_percent,omitempty"`
+	// Every printed size at the knitter's gauge, in the order asked.
+	Sizes []*SizeOutcome `protobuf:"bytes,8,rep,name=sizes,proto3" json:"sizes,omitempty"`
+	// Number of the size to follow, from 1 in the order of sizes: the width nearest
+	// to the wanted; of two equally near, the wider. Absent when no sizes were
+	// given.
+	FollowSizeNumber *int32 `protobuf:"varint,9,opt,name=follow_size_number,json=followSizeNumber,proto3,oneof" json:"follow_size_number,omitempty"`
+	unknownFields    protoimpl.UnknownFields
+	sizeCache        protoimpl.SizeCache
 }
 
 func (x *ConvertGaugeResponse) Reset() {
 	*x = ConvertGaugeResponse{}
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[15]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[18]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1466,7 +1834,7 @@ func (x *ConvertGaugeResponse) String() string {
 func (*ConvertGaugeResponse) ProtoMessage() {}
 
 func (x *ConvertGaugeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_gauge_proto_msgTypes[15]
+	mi := &file_knitmath_v1_gauge_proto_msgTypes[18]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1479,7 +1847,35 @@ func (x *ConvertGaugeResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ConvertGaugeResponse.ProtoReflect.Descriptor instead.
 func (*ConvertGaugeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{15}
+	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{18}
+}
+
+func (x *ConvertGaugeResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *ConvertGaugeResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *ConvertGaugeResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *ConvertGaugeResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
 }
 
 func (x *ConvertGaugeResponse) GetItems() []*ConvertedCount {
@@ -1510,51 +1906,52 @@ func (x *ConvertGaugeResponse) GetSizes() []*SizeOutcome {
 	return nil
 }
 
-func (x *ConvertGaugeResponse) GetFollowIndex() int32 {
-	if x != nil && x.FollowIndex != nil {
-		return *x.FollowIndex
+func (x *ConvertGaugeResponse) GetFollowSizeNumber() int32 {
+	if x != nil && x.FollowSizeNumber != nil {
+		return *x.FollowSizeNumber
 	}
 	return 0
-}
-
-func (x *ConvertGaugeResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *ConvertGaugeResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *ConvertGaugeResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
 }
 
 var File_knitmath_v1_gauge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\n" +
-	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x18knitmath/v1/report.proto\"p\n" +
+	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x18knitmath/v1/report.proto\"p\n" +
 	"\x05Gauge\x12\x1f\n" +
 	"\bstitches\x18\x01 \x01(\x01B\x03\xe0A\x02R\bstitches\x12\x17\n" +
 	"\x04rows\x18\x02 \x01(\x01B\x03\xe0A\x02R\x04rows\x12!\n" +
 	"\aover_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x00R\x06overCm\x88\x01\x01B\n" +
 	"\n" +
-	"\b_over_cm\"s\n" +
+	"\b_over_cm\"\xd3\x01\n" +
+	"\tCountRule\x12$\n" +
+	"\bmultiple\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\bmultiple\x88\x01\x01\x12&\n" +
+	"\tremainder\x18\x02 \x01(\x05B\x03\xe0A\x01H\x01R\tremainder\x88\x01\x01\x12\x1c\n" +
+	"\x04edge\x18\x03 \x01(\x05B\x03\xe0A\x01H\x02R\x04edge\x88\x01\x01\x126\n" +
+	"\brounding\x18\x04 \x01(\x0e2\x15.knitmath.v1.RoundingB\x03\xe0A\x01R\broundingB\v\n" +
+	"\t_multipleB\f\n" +
+	"\n" +
+	"_remainderB\a\n" +
+	"\x05_edge\"d\n" +
+	"\x0eNeighbourCount\x12\x14\n" +
+	"\x05count\x18\x01 \x01(\x05R\x05count\x12\x17\n" +
+	"\asize_cm\x18\x02 \x01(\x01R\x06sizeCm\x12#\n" +
+	"\rdifference_cm\x18\x03 \x01(\x01R\fdifferenceCm\"\x92\x02\n" +
+	"\vFittedCount\x12\x14\n" +
+	"\x05count\x18\x01 \x01(\x05R\x05count\x12\x14\n" +
+	"\x05exact\x18\x02 \x01(\x01R\x05exact\x12\x19\n" +
+	"\basked_cm\x18\x03 \x01(\x01R\aaskedCm\x12\x17\n" +
+	"\asize_cm\x18\x04 \x01(\x01R\x06sizeCm\x12#\n" +
+	"\rdifference_cm\x18\x05 \x01(\x01R\fdifferenceCm\x121\n" +
+	"\x05below\x18\x06 \x01(\v2\x1b.knitmath.v1.NeighbourCountR\x05below\x121\n" +
+	"\x05above\x18\a \x01(\v2\x1b.knitmath.v1.NeighbourCountR\x05above\x12\x18\n" +
+	"\ahalfway\x18\b \x01(\bR\ahalfway\"s\n" +
 	"\fGaugeReading\x12\x19\n" +
 	"\x05count\x18\x01 \x01(\x01B\x03\xe0A\x02R\x05count\x12!\n" +
 	"\aover_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x00R\x06overCm\x88\x01\x01\x12\x19\n" +
 	"\x05place\x18\x03 \x01(\tB\x03\xe0A\x01R\x05placeB\n" +
 	"\n" +
-	"\b_over_cm\"\xb2\x04\n" +
+	"\b_over_cm\"\xcf\x04\n" +
 	"\x13ComputeGaugeRequest\x12G\n" +
 	"\x0fstitches_before\x18\x01 \x03(\v2\x19.knitmath.v1.GaugeReadingB\x03\xe0A\x01R\x0estitchesBefore\x12?\n" +
 	"\vrows_before\x18\x02 \x03(\v2\x19.knitmath.v1.GaugeReadingB\x03\xe0A\x01R\n" +
@@ -1566,7 +1963,8 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\bwidth_cm\x18\x06 \x01(\x01B\x03\xe0A\x01H\x01R\awidthCm\x88\x01\x01\x12%\n" +
 	"\theight_cm\x18\a \x01(\x01B\x03\xe0A\x01H\x02R\bheightCm\x88\x01\x01\x12%\n" +
 	"\tneedle_mm\x18\b \x01(\x01B\x03\xe0A\x01H\x03R\bneedleMm\x88\x01\x01\x12@\n" +
-	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\n" +
+	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\n" +
 	"\n" +
 	"\b_over_cmB\v\n" +
 	"\t_width_cmB\f\n" +
@@ -1594,40 +1992,43 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\fYarnCategory\x12\x1a\n" +
 	"\bcategory\x18\x01 \x01(\x05R\bcategory\x12\x12\n" +
 	"\x04name\x18\x02 \x01(\tR\x04name\x12&\n" +
-	"\fstitches_low\x18\x03 \x01(\x05H\x00R\vstitchesLow\x88\x01\x01\x12#\n" +
-	"\rstitches_high\x18\x04 \x01(\x05R\fstitchesHigh\x12\"\n" +
-	"\rneedle_low_mm\x18\x05 \x01(\x01R\vneedleLowMm\x12)\n" +
-	"\x0eneedle_high_mm\x18\x06 \x01(\x01H\x01R\fneedleHighMm\x88\x01\x01B\x0f\n" +
-	"\r_stitches_lowB\x11\n" +
-	"\x0f_needle_high_mm\"t\n" +
+	"\flow_stitches\x18\x03 \x01(\x05H\x00R\vlowStitches\x88\x01\x01\x12#\n" +
+	"\rhigh_stitches\x18\x04 \x01(\x05R\fhighStitches\x12\"\n" +
+	"\rlow_needle_mm\x18\x05 \x01(\x01R\vlowNeedleMm\x12)\n" +
+	"\x0ehigh_needle_mm\x18\x06 \x01(\x01H\x01R\fhighNeedleMm\x88\x01\x01B\x0f\n" +
+	"\r_low_stitchesB\x11\n" +
+	"\x0f_high_needle_mm\"t\n" +
 	"\n" +
 	"NeedleSize\x12\x0e\n" +
 	"\x02mm\x18\x01 \x01(\x01R\x02mm\x12\x0e\n" +
 	"\x02us\x18\x02 \x01(\tR\x02us\x12\x0e\n" +
 	"\x02uk\x18\x03 \x01(\tR\x02uk\x12\x1a\n" +
 	"\bjapanese\x18\x04 \x01(\tR\bjapanese\x12\x1a\n" +
-	"\bdisputed\x18\x05 \x01(\bR\bdisputed\"\xdb\x06\n" +
-	"\x14ComputeGaugeResponse\x12(\n" +
-	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeR\x05gauge\x12\x17\n" +
-	"\aover_cm\x18\x02 \x01(\x01R\x06overCm\x12E\n" +
-	"\x0fstitches_before\x18\x03 \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\x0estitchesBefore\x12=\n" +
-	"\vrows_before\x18\x04 \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\n" +
-	"rowsBefore\x12C\n" +
-	"\x0estitches_after\x18\x05 \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\rstitchesAfter\x12;\n" +
+	"\bdisputed\x18\x05 \x01(\bR\bdisputed\"\xfb\x06\n" +
+	"\x14ComputeGaugeResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"rows_after\x18\x06 \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\trowsAfter\x125\n" +
-	"\x14width_change_percent\x18\a \x01(\x01H\x00R\x12widthChangePercent\x88\x01\x01\x127\n" +
-	"\x15length_change_percent\x18\b \x01(\x01H\x01R\x13lengthChangePercent\x88\x01\x01\x122\n" +
-	"\x05width\x18\t \x01(\v2\x1c.knitmath.v1.SizeConsequenceR\x05width\x124\n" +
-	"\x06height\x18\n" +
-	" \x01(\v2\x1c.knitmath.v1.SizeConsequenceR\x06height\x12B\n" +
-	"\x0fyarn_categories\x18\v \x03(\v2\x19.knitmath.v1.YarnCategoryR\x0eyarnCategories\x12/\n" +
-	"\x06needle\x18\f \x01(\v2\x17.knitmath.v1.NeedleSizeR\x06needle\x12\x18\n" +
-	"\asummary\x18\r \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x0e \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0f \x03(\v2\x13.knitmath.v1.SourceR\asourcesB\x17\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12(\n" +
+	"\x05gauge\x18\x05 \x01(\v2\x12.knitmath.v1.GaugeR\x05gauge\x12\x17\n" +
+	"\aover_cm\x18\x06 \x01(\x01R\x06overCm\x12E\n" +
+	"\x0fstitches_before\x18\a \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\x0estitchesBefore\x12=\n" +
+	"\vrows_before\x18\b \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\n" +
+	"rowsBefore\x12C\n" +
+	"\x0estitches_after\x18\t \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\rstitchesAfter\x12;\n" +
+	"\n" +
+	"rows_after\x18\n" +
+	" \x01(\v2\x1c.knitmath.v1.GaugeStatisticsR\trowsAfter\x125\n" +
+	"\x14width_change_percent\x18\v \x01(\x01H\x00R\x12widthChangePercent\x88\x01\x01\x127\n" +
+	"\x15length_change_percent\x18\f \x01(\x01H\x01R\x13lengthChangePercent\x88\x01\x01\x122\n" +
+	"\x05width\x18\r \x01(\v2\x1c.knitmath.v1.SizeConsequenceR\x05width\x124\n" +
+	"\x06height\x18\x0e \x01(\v2\x1c.knitmath.v1.SizeConsequenceR\x06height\x12B\n" +
+	"\x0fyarn_categories\x18\x0f \x03(\v2\x19.knitmath.v1.YarnCategoryR\x0eyarnCategories\x12/\n" +
+	"\x06needle\x18\x10 \x01(\v2\x17.knitmath.v1.NeedleSizeR\x06needleB\x17\n" +
 	"\x15_width_change_percentB\x18\n" +
-	"\x16_length_change_percent\"\xd1\x03\n" +
+	"\x16_length_change_percent\"\xee\x03\n" +
 	"\x14ComputeCastOnRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12#\n" +
 	"\bwidth_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x00R\awidthCm\x88\x01\x01\x12!\n" +
@@ -1637,19 +2038,23 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"stitchRule\x12%\n" +
 	"\theight_cm\x18\x06 \x01(\x01B\x03\xe0A\x01H\x03R\bheightCm\x88\x01\x01\x126\n" +
 	"\brow_rule\x18\a \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\arowRule\x12@\n" +
-	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\v\n" +
+	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\v\n" +
 	"\t_width_cmB\n" +
 	"\n" +
 	"\b_ease_cmB\x0f\n" +
 	"\r_ease_percentB\f\n" +
 	"\n" +
-	"_height_cm\"\xf3\x01\n" +
-	"\x15ComputeCastOnResponse\x124\n" +
-	"\bstitches\x18\x01 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12,\n" +
-	"\x04rows\x18\x02 \x01(\v2\x18.knitmath.v1.FittedCountR\x04rows\x12\x18\n" +
-	"\asummary\x18\x03 \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x04 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x05 \x03(\v2\x13.knitmath.v1.SourceR\asources\"\xa4\x01\n" +
+	"_height_cm\"\x93\x02\n" +
+	"\x15ComputeCastOnResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
+	"\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x124\n" +
+	"\bstitches\x18\x05 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12,\n" +
+	"\x04rows\x18\x06 \x01(\v2\x18.knitmath.v1.FittedCountR\x04rows\"\xa4\x01\n" +
 	"\fPatternCount\x12\x17\n" +
 	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x01R\x04name\x12/\n" +
 	"\x04kind\x18\x02 \x01(\x0e2\x16.knitmath.v1.CountKindB\x03\xe0A\x02R\x04kind\x12\x19\n" +
@@ -1660,19 +2065,20 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\bwidth_cm\x18\x02 \x01(\x01B\x03\xe0A\x02R\awidthCm\x12%\n" +
 	"\theight_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x00R\bheightCm\x88\x01\x01B\f\n" +
 	"\n" +
-	"_height_cm\"\xfc\x02\n" +
+	"_height_cm\"\x99\x03\n" +
 	"\x13ConvertGaugeRequest\x12<\n" +
 	"\rpattern_gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\fpatternGauge\x124\n" +
 	"\town_gauge\x18\x02 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\bownGauge\x124\n" +
 	"\x05items\x18\x03 \x03(\v2\x19.knitmath.v1.PatternCountB\x03\xe0A\x01R\x05items\x123\n" +
 	"\x05sizes\x18\x04 \x03(\v2\x18.knitmath.v1.PrintedSizeB\x03\xe0A\x01R\x05sizes\x120\n" +
 	"\x0fwanted_width_cm\x18\x05 \x01(\x01B\x03\xe0A\x01H\x00R\rwantedWidthCm\x88\x01\x01\x12@\n" +
-	"\fdisplay_unit\x18\x06 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x12\n" +
-	"\x10_wanted_width_cm\"\xcb\x01\n" +
+	"\fdisplay_unit\x18\x06 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x12\n" +
+	"\x10_wanted_width_cm\"\xc0\x01\n" +
 	"\x0eConvertedCount\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12*\n" +
-	"\x04kind\x18\x02 \x01(\x0e2\x16.knitmath.v1.CountKindR\x04kind\x12#\n" +
-	"\rprinted_count\x18\x03 \x01(\x05R\fprintedCount\x120\n" +
+	"\x04kind\x18\x02 \x01(\x0e2\x16.knitmath.v1.CountKindR\x04kind\x12\x18\n" +
+	"\aprinted\x18\x03 \x01(\x05R\aprinted\x120\n" +
 	"\x06fitted\x18\x04 \x01(\v2\x18.knitmath.v1.FittedCountR\x06fitted\x12\"\n" +
 	"\ras_written_cm\x18\x05 \x01(\x01R\vasWrittenCm\"\x91\x01\n" +
 	"\vSizeOutcome\x12\x12\n" +
@@ -1681,17 +2087,25 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\rdifference_cm\x18\x03 \x01(\x01R\fdifferenceCm\x12 \n" +
 	"\theight_cm\x18\x04 \x01(\x01H\x00R\bheightCm\x88\x01\x01B\f\n" +
 	"\n" +
-	"_height_cm\"\x90\x03\n" +
-	"\x14ConvertGaugeResponse\x121\n" +
-	"\x05items\x18\x01 \x03(\v2\x1b.knitmath.v1.ConvertedCountR\x05items\x120\n" +
-	"\x14width_change_percent\x18\x02 \x01(\x01R\x12widthChangePercent\x122\n" +
-	"\x15length_change_percent\x18\x03 \x01(\x01R\x13lengthChangePercent\x12.\n" +
-	"\x05sizes\x18\x04 \x03(\v2\x18.knitmath.v1.SizeOutcomeR\x05sizes\x12&\n" +
-	"\ffollow_index\x18\x05 \x01(\x05H\x00R\vfollowIndex\x88\x01\x01\x12\x18\n" +
-	"\asummary\x18\x06 \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\a \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\b \x03(\v2\x13.knitmath.v1.SourceR\asourcesB\x0f\n" +
-	"\r_follow_index*U\n" +
+	"_height_cm\"\xc1\x03\n" +
+	"\x14ConvertGaugeResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
+	"\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x121\n" +
+	"\x05items\x18\x05 \x03(\v2\x1b.knitmath.v1.ConvertedCountR\x05items\x120\n" +
+	"\x14width_change_percent\x18\x06 \x01(\x01R\x12widthChangePercent\x122\n" +
+	"\x15length_change_percent\x18\a \x01(\x01R\x13lengthChangePercent\x12.\n" +
+	"\x05sizes\x18\b \x03(\v2\x18.knitmath.v1.SizeOutcomeR\x05sizes\x121\n" +
+	"\x12follow_size_number\x18\t \x01(\x05H\x00R\x10followSizeNumber\x88\x01\x01B\x15\n" +
+	"\x13_follow_size_number*^\n" +
+	"\bRounding\x12\x18\n" +
+	"\x14ROUNDING_UNSPECIFIED\x10\x00\x12\x14\n" +
+	"\x10ROUNDING_NEAREST\x10\x01\x12\x0f\n" +
+	"\vROUNDING_UP\x10\x02\x12\x11\n" +
+	"\rROUNDING_DOWN\x10\x03*U\n" +
 	"\tCountKind\x12\x1a\n" +
 	"\x16COUNT_KIND_UNSPECIFIED\x10\x00\x12\x17\n" +
 	"\x13COUNT_KIND_STITCHES\x10\x01\x12\x13\n" +
@@ -1699,7 +2113,8 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\fGaugeService\x12v\n" +
 	"\fComputeGauge\x12 .knitmath.v1.ComputeGaugeRequest\x1a!.knitmath.v1.ComputeGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:computeGauge\x12\x95\x01\n" +
 	"\rComputeCastOn\x12!.knitmath.v1.ComputeCastOnRequest\x1a\".knitmath.v1.ComputeCastOnResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/gauge:computeCastOn\"\x17/v1/gauge:computeCastOn\x12v\n" +
-	"\fConvertGauge\x12 .knitmath.v1.ConvertGaugeRequest\x1a!.knitmath.v1.ConvertGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:convertGaugeB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\fConvertGauge\x12 .knitmath.v1.ConvertGaugeRequest\x1a!.knitmath.v1.ConvertGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:convertGaugeB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_gauge_proto_rawDescOnce sync.Once
@@ -1713,81 +2128,86 @@ func file_knitmath_v1_gauge_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_gauge_proto_rawDescData
 }
 
-var file_knitmath_v1_gauge_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
-var file_knitmath_v1_gauge_proto_msgTypes = make([]protoimpl.MessageInfo, 16)
+var file_knitmath_v1_gauge_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
+var file_knitmath_v1_gauge_proto_msgTypes = make([]protoimpl.MessageInfo, 19)
 var file_knitmath_v1_gauge_proto_goTypes = []any{
-	(CountKind)(0),                // 0: knitmath.v1.CountKind
-	(*Gauge)(nil),                 // 1: knitmath.v1.Gauge
-	(*GaugeReading)(nil),          // 2: knitmath.v1.GaugeReading
-	(*ComputeGaugeRequest)(nil),   // 3: knitmath.v1.ComputeGaugeRequest
-	(*GaugeStatistics)(nil),       // 4: knitmath.v1.GaugeStatistics
-	(*SizeConsequence)(nil),       // 5: knitmath.v1.SizeConsequence
-	(*YarnCategory)(nil),          // 6: knitmath.v1.YarnCategory
-	(*NeedleSize)(nil),            // 7: knitmath.v1.NeedleSize
-	(*ComputeGaugeResponse)(nil),  // 8: knitmath.v1.ComputeGaugeResponse
-	(*ComputeCastOnRequest)(nil),  // 9: knitmath.v1.ComputeCastOnRequest
-	(*ComputeCastOnResponse)(nil), // 10: knitmath.v1.ComputeCastOnResponse
-	(*PatternCount)(nil),          // 11: knitmath.v1.PatternCount
-	(*PrintedSize)(nil),           // 12: knitmath.v1.PrintedSize
-	(*ConvertGaugeRequest)(nil),   // 13: knitmath.v1.ConvertGaugeRequest
-	(*ConvertedCount)(nil),        // 14: knitmath.v1.ConvertedCount
-	(*SizeOutcome)(nil),           // 15: knitmath.v1.SizeOutcome
-	(*ConvertGaugeResponse)(nil),  // 16: knitmath.v1.ConvertGaugeResponse
-	(DisplayUnit)(0),              // 17: knitmath.v1.DisplayUnit
-	(*Notice)(nil),                // 18: knitmath.v1.Notice
-	(*Source)(nil),                // 19: knitmath.v1.Source
-	(*CountRule)(nil),             // 20: knitmath.v1.CountRule
-	(*FittedCount)(nil),           // 21: knitmath.v1.FittedCount
+	(Rounding)(0),                 // 0: knitmath.v1.Rounding
+	(CountKind)(0),                // 1: knitmath.v1.CountKind
+	(*Gauge)(nil),                 // 2: knitmath.v1.Gauge
+	(*CountRule)(nil),             // 3: knitmath.v1.CountRule
+	(*NeighbourCount)(nil),        // 4: knitmath.v1.NeighbourCount
+	(*FittedCount)(nil),           // 5: knitmath.v1.FittedCount
+	(*GaugeReading)(nil),          // 6: knitmath.v1.GaugeReading
+	(*ComputeGaugeRequest)(nil),   // 7: knitmath.v1.ComputeGaugeRequest
+	(*GaugeStatistics)(nil),       // 8: knitmath.v1.GaugeStatistics
+	(*SizeConsequence)(nil),       // 9: knitmath.v1.SizeConsequence
+	(*YarnCategory)(nil),          // 10: knitmath.v1.YarnCategory
+	(*NeedleSize)(nil),            // 11: knitmath.v1.NeedleSize
+	(*ComputeGaugeResponse)(nil),  // 12: knitmath.v1.ComputeGaugeResponse
+	(*ComputeCastOnRequest)(nil),  // 13: knitmath.v1.ComputeCastOnRequest
+	(*ComputeCastOnResponse)(nil), // 14: knitmath.v1.ComputeCastOnResponse
+	(*PatternCount)(nil),          // 15: knitmath.v1.PatternCount
+	(*PrintedSize)(nil),           // 16: knitmath.v1.PrintedSize
+	(*ConvertGaugeRequest)(nil),   // 17: knitmath.v1.ConvertGaugeRequest
+	(*ConvertedCount)(nil),        // 18: knitmath.v1.ConvertedCount
+	(*SizeOutcome)(nil),           // 19: knitmath.v1.SizeOutcome
+	(*ConvertGaugeResponse)(nil),  // 20: knitmath.v1.ConvertGaugeResponse
+	(DisplayUnit)(0),              // 21: knitmath.v1.DisplayUnit
+	(*Notice)(nil),                // 22: knitmath.v1.Notice
+	(*Source)(nil),                // 23: knitmath.v1.Source
 }
 var file_knitmath_v1_gauge_proto_depIdxs = []int32{
-	2,  // 0: knitmath.v1.ComputeGaugeRequest.stitches_before:type_name -> knitmath.v1.GaugeReading
-	2,  // 1: knitmath.v1.ComputeGaugeRequest.rows_before:type_name -> knitmath.v1.GaugeReading
-	2,  // 2: knitmath.v1.ComputeGaugeRequest.stitches_after:type_name -> knitmath.v1.GaugeReading
-	2,  // 3: knitmath.v1.ComputeGaugeRequest.rows_after:type_name -> knitmath.v1.GaugeReading
-	17, // 4: knitmath.v1.ComputeGaugeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	1,  // 5: knitmath.v1.ComputeGaugeResponse.gauge:type_name -> knitmath.v1.Gauge
-	4,  // 6: knitmath.v1.ComputeGaugeResponse.stitches_before:type_name -> knitmath.v1.GaugeStatistics
-	4,  // 7: knitmath.v1.ComputeGaugeResponse.rows_before:type_name -> knitmath.v1.GaugeStatistics
-	4,  // 8: knitmath.v1.ComputeGaugeResponse.stitches_after:type_name -> knitmath.v1.GaugeStatistics
-	4,  // 9: knitmath.v1.ComputeGaugeResponse.rows_after:type_name -> knitmath.v1.GaugeStatistics
-	5,  // 10: knitmath.v1.ComputeGaugeResponse.width:type_name -> knitmath.v1.SizeConsequence
-	5,  // 11: knitmath.v1.ComputeGaugeResponse.height:type_name -> knitmath.v1.SizeConsequence
-	6,  // 12: knitmath.v1.ComputeGaugeResponse.yarn_categories:type_name -> knitmath.v1.YarnCategory
-	7,  // 13: knitmath.v1.ComputeGaugeResponse.needle:type_name -> knitmath.v1.NeedleSize
-	18, // 14: knitmath.v1.ComputeGaugeResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 15: knitmath.v1.ComputeGaugeResponse.sources:type_name -> knitmath.v1.Source
-	1,  // 16: knitmath.v1.ComputeCastOnRequest.gauge:type_name -> knitmath.v1.Gauge
-	20, // 17: knitmath.v1.ComputeCastOnRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	20, // 18: knitmath.v1.ComputeCastOnRequest.row_rule:type_name -> knitmath.v1.CountRule
-	17, // 19: knitmath.v1.ComputeCastOnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	21, // 20: knitmath.v1.ComputeCastOnResponse.stitches:type_name -> knitmath.v1.FittedCount
-	21, // 21: knitmath.v1.ComputeCastOnResponse.rows:type_name -> knitmath.v1.FittedCount
-	18, // 22: knitmath.v1.ComputeCastOnResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 23: knitmath.v1.ComputeCastOnResponse.sources:type_name -> knitmath.v1.Source
-	0,  // 24: knitmath.v1.PatternCount.kind:type_name -> knitmath.v1.CountKind
-	20, // 25: knitmath.v1.PatternCount.rule:type_name -> knitmath.v1.CountRule
-	1,  // 26: knitmath.v1.ConvertGaugeRequest.pattern_gauge:type_name -> knitmath.v1.Gauge
-	1,  // 27: knitmath.v1.ConvertGaugeRequest.own_gauge:type_name -> knitmath.v1.Gauge
-	11, // 28: knitmath.v1.ConvertGaugeRequest.items:type_name -> knitmath.v1.PatternCount
-	12, // 29: knitmath.v1.ConvertGaugeRequest.sizes:type_name -> knitmath.v1.PrintedSize
-	17, // 30: knitmath.v1.ConvertGaugeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	0,  // 31: knitmath.v1.ConvertedCount.kind:type_name -> knitmath.v1.CountKind
-	21, // 32: knitmath.v1.ConvertedCount.fitted:type_name -> knitmath.v1.FittedCount
-	14, // 33: knitmath.v1.ConvertGaugeResponse.items:type_name -> knitmath.v1.ConvertedCount
-	15, // 34: knitmath.v1.ConvertGaugeResponse.sizes:type_name -> knitmath.v1.SizeOutcome
-	18, // 35: knitmath.v1.ConvertGaugeResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 36: knitmath.v1.ConvertGaugeResponse.sources:type_name -> knitmath.v1.Source
-	3,  // 37: knitmath.v1.GaugeService.ComputeGauge:input_type -> knitmath.v1.ComputeGaugeRequest
-	9,  // 38: knitmath.v1.GaugeService.ComputeCastOn:input_type -> knitmath.v1.ComputeCastOnRequest
-	13, // 39: knitmath.v1.GaugeService.ConvertGauge:input_type -> knitmath.v1.ConvertGaugeRequest
-	8,  // 40: knitmath.v1.GaugeService.ComputeGauge:output_type -> knitmath.v1.ComputeGaugeResponse
-	10, // 41: knitmath.v1.GaugeService.ComputeCastOn:output_type -> knitmath.v1.ComputeCastOnResponse
-	16, // 42: knitmath.v1.GaugeService.ConvertGauge:output_type -> knitmath.v1.ConvertGaugeResponse
-	40, // [40:43] is the sub-list for method output_type
-	37, // [37:40] is the sub-list for method input_type
-	37, // [37:37] is the sub-list for extension type_name
-	37, // [37:37] is the sub-list for extension extendee
-	0,  // [0:37] is the sub-list for field type_name
+	0,  // 0: knitmath.v1.CountRule.rounding:type_name -> knitmath.v1.Rounding
+	4,  // 1: knitmath.v1.FittedCount.below:type_name -> knitmath.v1.NeighbourCount
+	4,  // 2: knitmath.v1.FittedCount.above:type_name -> knitmath.v1.NeighbourCount
+	6,  // 3: knitmath.v1.ComputeGaugeRequest.stitches_before:type_name -> knitmath.v1.GaugeReading
+	6,  // 4: knitmath.v1.ComputeGaugeRequest.rows_before:type_name -> knitmath.v1.GaugeReading
+	6,  // 5: knitmath.v1.ComputeGaugeRequest.stitches_after:type_name -> knitmath.v1.GaugeReading
+	6,  // 6: knitmath.v1.ComputeGaugeRequest.rows_after:type_name -> knitmath.v1.GaugeReading
+	21, // 7: knitmath.v1.ComputeGaugeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	22, // 8: knitmath.v1.ComputeGaugeResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 9: knitmath.v1.ComputeGaugeResponse.sources:type_name -> knitmath.v1.Source
+	2,  // 10: knitmath.v1.ComputeGaugeResponse.gauge:type_name -> knitmath.v1.Gauge
+	8,  // 11: knitmath.v1.ComputeGaugeResponse.stitches_before:type_name -> knitmath.v1.GaugeStatistics
+	8,  // 12: knitmath.v1.ComputeGaugeResponse.rows_before:type_name -> knitmath.v1.GaugeStatistics
+	8,  // 13: knitmath.v1.ComputeGaugeResponse.stitches_after:type_name -> knitmath.v1.GaugeStatistics
+	8,  // 14: knitmath.v1.ComputeGaugeResponse.rows_after:type_name -> knitmath.v1.GaugeStatistics
+	9,  // 15: knitmath.v1.ComputeGaugeResponse.width:type_name -> knitmath.v1.SizeConsequence
+	9,  // 16: knitmath.v1.ComputeGaugeResponse.height:type_name -> knitmath.v1.SizeConsequence
+	10, // 17: knitmath.v1.ComputeGaugeResponse.yarn_categories:type_name -> knitmath.v1.YarnCategory
+	11, // 18: knitmath.v1.ComputeGaugeResponse.needle:type_name -> knitmath.v1.NeedleSize
+	2,  // 19: knitmath.v1.ComputeCastOnRequest.gauge:type_name -> knitmath.v1.Gauge
+	3,  // 20: knitmath.v1.ComputeCastOnRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	3,  // 21: knitmath.v1.ComputeCastOnRequest.row_rule:type_name -> knitmath.v1.CountRule
+	21, // 22: knitmath.v1.ComputeCastOnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	22, // 23: knitmath.v1.ComputeCastOnResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 24: knitmath.v1.ComputeCastOnResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 25: knitmath.v1.ComputeCastOnResponse.stitches:type_name -> knitmath.v1.FittedCount
+	5,  // 26: knitmath.v1.ComputeCastOnResponse.rows:type_name -> knitmath.v1.FittedCount
+	1,  // 27: knitmath.v1.PatternCount.kind:type_name -> knitmath.v1.CountKind
+	3,  // 28: knitmath.v1.PatternCount.rule:type_name -> knitmath.v1.CountRule
+	2,  // 29: knitmath.v1.ConvertGaugeRequest.pattern_gauge:type_name -> knitmath.v1.Gauge
+	2,  // 30: knitmath.v1.ConvertGaugeRequest.own_gauge:type_name -> knitmath.v1.Gauge
+	15, // 31: knitmath.v1.ConvertGaugeRequest.items:type_name -> knitmath.v1.PatternCount
+	16, // 32: knitmath.v1.ConvertGaugeRequest.sizes:type_name -> knitmath.v1.PrintedSize
+	21, // 33: knitmath.v1.ConvertGaugeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	1,  // 34: knitmath.v1.ConvertedCount.kind:type_name -> knitmath.v1.CountKind
+	5,  // 35: knitmath.v1.ConvertedCount.fitted:type_name -> knitmath.v1.FittedCount
+	22, // 36: knitmath.v1.ConvertGaugeResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 37: knitmath.v1.ConvertGaugeResponse.sources:type_name -> knitmath.v1.Source
+	18, // 38: knitmath.v1.ConvertGaugeResponse.items:type_name -> knitmath.v1.ConvertedCount
+	19, // 39: knitmath.v1.ConvertGaugeResponse.sizes:type_name -> knitmath.v1.SizeOutcome
+	7,  // 40: knitmath.v1.GaugeService.ComputeGauge:input_type -> knitmath.v1.ComputeGaugeRequest
+	13, // 41: knitmath.v1.GaugeService.ComputeCastOn:input_type -> knitmath.v1.ComputeCastOnRequest
+	17, // 42: knitmath.v1.GaugeService.ConvertGauge:input_type -> knitmath.v1.ConvertGaugeRequest
+	12, // 43: knitmath.v1.GaugeService.ComputeGauge:output_type -> knitmath.v1.ComputeGaugeResponse
+	14, // 44: knitmath.v1.GaugeService.ComputeCastOn:output_type -> knitmath.v1.ComputeCastOnResponse
+	20, // 45: knitmath.v1.GaugeService.ConvertGauge:output_type -> knitmath.v1.ConvertGaugeResponse
+	43, // [43:46] is the sub-list for method output_type
+	40, // [40:43] is the sub-list for method input_type
+	40, // [40:40] is the sub-list for extension type_name
+	40, // [40:40] is the sub-list for extension extendee
+	0,  // [0:40] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_gauge_proto_init() }
@@ -1795,27 +2215,27 @@ func file_knitmath_v1_gauge_proto_init() {
 	if File_knitmath_v1_gauge_proto != nil {
 		return
 	}
-	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_gauge_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[1].OneofWrappers = []any{}
-	file_knitmath_v1_gauge_proto_msgTypes[2].OneofWrappers = []any{}
-	file_knitmath_v1_gauge_proto_msgTypes[3].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[4].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[5].OneofWrappers = []any{}
+	file_knitmath_v1_gauge_proto_msgTypes[6].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[7].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[8].OneofWrappers = []any{}
+	file_knitmath_v1_gauge_proto_msgTypes[10].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[11].OneofWrappers = []any{}
-	file_knitmath_v1_gauge_proto_msgTypes[12].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[14].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[15].OneofWrappers = []any{}
+	file_knitmath_v1_gauge_proto_msgTypes[17].OneofWrappers = []any{}
+	file_knitmath_v1_gauge_proto_msgTypes[18].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_gauge_proto_rawDesc), len(file_knitmath_v1_gauge_proto_rawDesc)),
-			NumEnums:      1,
-			NumMessages:   16,
+			NumEnums:      2,
+			NumMessages:   19,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

@@ -4,7 +4,8 @@
 // - protoc             (unknown)
 // source: knitmath/v1/gauge.proto
 
-// Gauge: stitches and rows to a length, and what follows from it.
+// Gauge: stitches and rows to a length, a length made into a count under a rule,
+// and what follows from both.
 
 package knitmathv1
 

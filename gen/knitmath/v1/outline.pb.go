@@ -360,7 +360,8 @@ const file_knitmath_v1_outline_proto_rawDesc = "" +
 	"\x18OUTLINE_UNIT_UNSPECIFIED\x10\x00\x12\x13\n" +
 	"\x0fOUTLINE_UNIT_CM\x10\x01\x12\x19\n" +
 	"\x15OUTLINE_UNIT_STITCHES\x10\x02\x12\x15\n" +
-	"\x11OUTLINE_UNIT_ROWS\x10\x03B1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x11OUTLINE_UNIT_ROWS\x10\x03B\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_outline_proto_rawDescOnce sync.Once

@@ -225,11 +225,11 @@ type Abbreviation struct {
 	// every reader, such as "k2tog", cannot be declared otherwise.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Stitches it takes off the left needle, 0 to 100. Default 0.
-	TakesCount int32 `protobuf:"varint,2,opt,name=takes_count,json=takesCount,proto3" json:"takes_count,omitempty"`
+	TakesStitches int32 `protobuf:"varint,2,opt,name=takes_stitches,json=takesStitches,proto3" json:"takes_stitches,omitempty"`
 	// Stitches it leaves on the right needle, 0 to 100. Default 0.
-	LeavesCount   int32 `protobuf:"varint,3,opt,name=leaves_count,json=leavesCount,proto3" json:"leaves_count,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	LeavesStitches int32 `protobuf:"varint,3,opt,name=leaves_stitches,json=leavesStitches,proto3" json:"leaves_stitches,omitempty"`
+	unknownFields  protoimpl.UnknownFields
+	sizeCache      protoimpl.SizeCache
 }
 
 func (x *Abbreviation) Reset() {
@@ -269,16 +269,16 @@ func (x *Abbreviation) GetName() string {
 	return ""
 }
 
-func (x *Abbreviation) GetTakesCount() int32 {
+func (x *Abbreviation) GetTakesStitches() int32 {
 	if x != nil {
-		return x.TakesCount
+		return x.TakesStitches
 	}
 	return 0
 }
 
-func (x *Abbreviation) GetLeavesCount() int32 {
+func (x *Abbreviation) GetLeavesStitches() int32 {
 	if x != nil {
-		return x.LeavesCount
+		return x.LeavesStitches
 	}
 	return 0
 }
@@ -288,7 +288,7 @@ func (x *Abbreviation) GetLeavesCount() int32 {
 // each; all longer lists of a question have the same length, at most 20.
 type PatternStep struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The operation.
+	// The operation. Default none.
 	Operation Operation `protobuf:"varint,1,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// An abbreviation that is no operation: declared, or one that is known, such
 	// as "c4f", "work" (in pattern) or "k1b".
@@ -297,10 +297,10 @@ type PatternStep struct {
 	// together have at most 5,000 steps.
 	Steps []*PatternStep `protobuf:"bytes,3,rep,name=steps,proto3" json:"steps,omitempty"`
 	// How many times, 0 to 10,000; 0 for a size that does without. Default once.
-	Counts []int32 `protobuf:"varint,4,rep,packed,name=counts,proto3" json:"counts,omitempty"`
+	Times []int32 `protobuf:"varint,4,rep,packed,name=times,proto3" json:"times,omitempty"`
 	// Worked until so many stitches remain on the left needle, 0 to 10,000; 0 is
-	// "to end". Not together with counts, and not within a group.
-	LastCounts []int32 `protobuf:"varint,5,rep,packed,name=last_counts,json=lastCounts,proto3" json:"last_counts,omitempty"`
+	// "to end". Not together with times, and not within a group.
+	RemainingStitches []int32 `protobuf:"varint,5,rep,packed,name=remaining_stitches,json=remainingStitches,proto3" json:"remaining_stitches,omitempty"`
 	// The group is worked into one stitch: "(k1, yo, k1) in next st".
 	IntoOneStitch bool `protobuf:"varint,6,opt,name=into_one_stitch,json=intoOneStitch,proto3" json:"into_one_stitch,omitempty"`
 	// How a stitch is slipped; only with the operation sl.
@@ -360,16 +360,16 @@ func (x *PatternStep) GetSteps() []*PatternStep {
 	return nil
 }
 
-func (x *PatternStep) GetCounts() []int32 {
+func (x *PatternStep) GetTimes() []int32 {
 	if x != nil {
-		return x.Counts
+		return x.Times
 	}
 	return nil
 }
 
-func (x *PatternStep) GetLastCounts() []int32 {
+func (x *PatternStep) GetRemainingStitches() []int32 {
 	if x != nil {
-		return x.LastCounts
+		return x.RemainingStitches
 	}
 	return nil
 }
@@ -398,10 +398,10 @@ type PatternRow struct {
 	Steps []*PatternStep `protobuf:"bytes,2,rep,name=steps,proto3" json:"steps,omitempty"`
 	// The stitches that the pattern says there are after the row, 0 to 10,000,
 	// one number for all sizes or one for each; -1 for a size without.
-	ClaimedCounts []int32 `protobuf:"varint,3,rep,packed,name=claimed_counts,json=claimedCounts,proto3" json:"claimed_counts,omitempty"`
+	ClaimedStitches []int32 `protobuf:"varint,3,rep,packed,name=claimed_stitches,json=claimedStitches,proto3" json:"claimed_stitches,omitempty"`
 	// The stitches that the pattern says the row adds, or takes away (below 0),
-	// -10,000 to 10,000, all of one sign. Not together with claimed_counts.
-	ClaimedChanges []int32 `protobuf:"varint,4,rep,packed,name=claimed_changes,json=claimedChanges,proto3" json:"claimed_changes,omitempty"`
+	// -10,000 to 10,000, all of one sign. Not together with claimed_stitches.
+	ClaimedChangeStitches []int32 `protobuf:"varint,4,rep,packed,name=claimed_change_stitches,json=claimedChangeStitches,proto3" json:"claimed_change_stitches,omitempty"`
 	// A line that is no row of steps: "Rep Rows 3 and 4 twice more"; at most 200
 	// characters in a question. It must read as a direction. Not together with
 	// the other fields.
@@ -454,16 +454,16 @@ func (x *PatternRow) GetSteps() []*PatternStep {
 	return nil
 }
 
-func (x *PatternRow) GetClaimedCounts() []int32 {
+func (x *PatternRow) GetClaimedStitches() []int32 {
 	if x != nil {
-		return x.ClaimedCounts
+		return x.ClaimedStitches
 	}
 	return nil
 }
 
-func (x *PatternRow) GetClaimedChanges() []int32 {
+func (x *PatternRow) GetClaimedChangeStitches() []int32 {
 	if x != nil {
-		return x.ClaimedChanges
+		return x.ClaimedChangeStitches
 	}
 	return nil
 }
@@ -482,10 +482,10 @@ type Finding struct {
 	Kind FindingKind `protobuf:"varint,1,opt,name=kind,proto3,enum=knitmath.v1.FindingKind" json:"kind,omitempty"`
 	// Machine-readable reason, UPPER_SNAKE_CASE, stable for ever.
 	Reason string `protobuf:"bytes,2,opt,name=reason,proto3" json:"reason,omitempty"`
-	// Line of the text, from 1; 0 when it is about no one place.
-	Line int32 `protobuf:"varint,3,opt,name=line,proto3" json:"line,omitempty"`
-	// Column, from 1, in characters.
-	Column int32 `protobuf:"varint,4,opt,name=column,proto3" json:"column,omitempty"`
+	// Number of the line of the text, from 1; 0 when it is about no one place.
+	LineNumber int32 `protobuf:"varint,3,opt,name=line_number,json=lineNumber,proto3" json:"line_number,omitempty"`
+	// Number of the column in that line, from 1, in characters.
+	ColumnNumber int32 `protobuf:"varint,4,opt,name=column_number,json=columnNumber,proto3" json:"column_number,omitempty"`
 	// The piece of the text that is meant, cut off after 60 characters.
 	Text string `protobuf:"bytes,5,opt,name=text,proto3" json:"text,omitempty"`
 	// What is wrong, and what would make it right.
@@ -494,12 +494,12 @@ type Finding struct {
 	SizeNumbers []int32 `protobuf:"varint,7,rep,packed,name=size_numbers,json=sizeNumbers,proto3" json:"size_numbers,omitempty"`
 	// For each of those sizes, the stitches left over (above 0) or missing (below
 	// 0), or the claimed count less the true one; empty where that means nothing.
-	DifferenceCounts []int32 `protobuf:"varint,8,rep,packed,name=difference_counts,json=differenceCounts,proto3" json:"difference_counts,omitempty"`
-	// The row of the piece in which it first shows, from 1, in the first of those
-	// sizes; 0 for what is seen without working.
-	WorkedRow     int32 `protobuf:"varint,9,opt,name=worked_row,json=workedRow,proto3" json:"worked_row,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	DifferenceStitches []int32 `protobuf:"varint,8,rep,packed,name=difference_stitches,json=differenceStitches,proto3" json:"difference_stitches,omitempty"`
+	// Number of the row of the piece in which it first shows, from 1, in the first
+	// of those sizes; 0 for what is seen without working.
+	WorkedRowNumber int32 `protobuf:"varint,9,opt,name=worked_row_number,json=workedRowNumber,proto3" json:"worked_row_number,omitempty"`
+	unknownFields   protoimpl.UnknownFields
+	sizeCache       protoimpl.SizeCache
 }
 
 func (x *Finding) Reset() {
@@ -546,16 +546,16 @@ func (x *Finding) GetReason() string {
 	return ""
 }
 
-func (x *Finding) GetLine() int32 {
+func (x *Finding) GetLineNumber() int32 {
 	if x != nil {
-		return x.Line
+		return x.LineNumber
 	}
 	return 0
 }
 
-func (x *Finding) GetColumn() int32 {
+func (x *Finding) GetColumnNumber() int32 {
 	if x != nil {
-		return x.Column
+		return x.ColumnNumber
 	}
 	return 0
 }
@@ -581,16 +581,16 @@ func (x *Finding) GetSizeNumbers() []int32 {
 	return nil
 }
 
-func (x *Finding) GetDifferenceCounts() []int32 {
+func (x *Finding) GetDifferenceStitches() []int32 {
 	if x != nil {
-		return x.DifferenceCounts
+		return x.DifferenceStitches
 	}
 	return nil
 }
 
-func (x *Finding) GetWorkedRow() int32 {
+func (x *Finding) GetWorkedRowNumber() int32 {
 	if x != nil {
-		return x.WorkedRow
+		return x.WorkedRowNumber
 	}
 	return 0
 }
@@ -606,13 +606,18 @@ type CheckInstructionsRequest struct {
 	// one for each size, at most 20. One number, or none, leaves the number of
 	// sizes to the first list in the text. May be left out if the text begins with
 	// its cast-on.
-	StitchCounts []int32 `protobuf:"varint,2,rep,packed,name=stitch_counts,json=stitchCounts,proto3" json:"stitch_counts,omitempty"`
+	StartStitches []int32 `protobuf:"varint,2,rep,packed,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Flat or in the round. Default flat.
 	Construction Construction `protobuf:"varint,3,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
 	// The side of the first row. Default the right side; the wrong side only flat.
 	FirstSide Side `protobuf:"varint,4,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,5,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -654,9 +659,9 @@ func (x *CheckInstructionsRequest) GetText() string {
 	return ""
 }
 
-func (x *CheckInstructionsRequest) GetStitchCounts() []int32 {
+func (x *CheckInstructionsRequest) GetStartStitches() []int32 {
 	if x != nil {
-		return x.StitchCounts
+		return x.StartStitches
 	}
 	return nil
 }
@@ -682,11 +687,18 @@ func (x *CheckInstructionsRequest) GetAbbreviations() []*Abbreviation {
 	return nil
 }
 
+func (x *CheckInstructionsRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One row or direction of the text, as it is worked for the first time. Lists
 // have one number for each size, -1 where it is not known or not worked.
 type CheckedLine struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Line of the text on which it begins, from 1.
+	// Number of the line of the text on which it begins, from 1.
 	LineNumber int32 `protobuf:"varint,1,opt,name=line_number,json=lineNumber,proto3" json:"line_number,omitempty"`
 	// What stands before the colon; may be empty.
 	Label string `protobuf:"bytes,2,opt,name=label,proto3" json:"label,omitempty"`
@@ -700,27 +712,28 @@ type CheckedLine struct {
 	// The side it is worked on, in the first size; unspecified where it is open.
 	Side Side `protobuf:"varint,6,opt,name=side,proto3,enum=knitmath.v1.Side" json:"side,omitempty"`
 	// Stitches on both needles before it.
-	StartCounts []int32 `protobuf:"varint,7,rep,packed,name=start_counts,json=startCounts,proto3" json:"start_counts,omitempty"`
+	StartStitches []int32 `protobuf:"varint,7,rep,packed,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Stitches a row takes off the left needle. Of a row that does not fit, what it
 	// would take.
-	TakenCounts []int32 `protobuf:"varint,8,rep,packed,name=taken_counts,json=takenCounts,proto3" json:"taken_counts,omitempty"`
+	TakenStitches []int32 `protobuf:"varint,8,rep,packed,name=taken_stitches,json=takenStitches,proto3" json:"taken_stitches,omitempty"`
 	// Stitches a row leaves on the right needle.
-	LeftCounts []int32 `protobuf:"varint,9,rep,packed,name=left_counts,json=leftCounts,proto3" json:"left_counts,omitempty"`
+	LeftStitches []int32 `protobuf:"varint,9,rep,packed,name=left_stitches,json=leftStitches,proto3" json:"left_stitches,omitempty"`
 	// Stitches left over at the end of a row that is not turned short, or by a
 	// repeat that does not come out.
-	UnworkedCounts []int32 `protobuf:"varint,10,rep,packed,name=unworked_counts,json=unworkedCounts,proto3" json:"unworked_counts,omitempty"`
+	UnworkedStitches []int32 `protobuf:"varint,10,rep,packed,name=unworked_stitches,json=unworkedStitches,proto3" json:"unworked_stitches,omitempty"`
 	// Stitches that a row needs and does not find.
-	MissingCounts []int32 `protobuf:"varint,11,rep,packed,name=missing_counts,json=missingCounts,proto3" json:"missing_counts,omitempty"`
+	MissingStitches []int32 `protobuf:"varint,11,rep,packed,name=missing_stitches,json=missingStitches,proto3" json:"missing_stitches,omitempty"`
 	// Stitches on both needles after it. After a mistake, what the pattern must
 	// have meant: what it claims, or else the smallest correction.
-	EndCounts []int32 `protobuf:"varint,12,rep,packed,name=end_counts,json=endCounts,proto3" json:"end_counts,omitempty"`
-	// The count claimed at its end, one number for all sizes or one for each; -1
+	EndStitches []int32 `protobuf:"varint,12,rep,packed,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// The stitches claimed at its end, one number for all sizes or one for each; -1
 	// for a size without; empty if none is.
-	ClaimedCounts []int32 `protobuf:"varint,13,rep,packed,name=claimed_counts,json=claimedCounts,proto3" json:"claimed_counts,omitempty"`
-	// The change claimed at its end, below 0 for a decrease; empty if none is.
-	ClaimedChanges []int32 `protobuf:"varint,14,rep,packed,name=claimed_changes,json=claimedChanges,proto3" json:"claimed_changes,omitempty"`
-	unknownFields  protoimpl.UnknownFields
-	sizeCache      protoimpl.SizeCache
+	ClaimedStitches []int32 `protobuf:"varint,13,rep,packed,name=claimed_stitches,json=claimedStitches,proto3" json:"claimed_stitches,omitempty"`
+	// The change of stitches claimed at its end, below 0 for a decrease; empty if
+	// none is.
+	ClaimedChangeStitches []int32 `protobuf:"varint,14,rep,packed,name=claimed_change_stitches,json=claimedChangeStitches,proto3" json:"claimed_change_stitches,omitempty"`
+	unknownFields         protoimpl.UnknownFields
+	sizeCache             protoimpl.SizeCache
 }
 
 func (x *CheckedLine) Reset() {
@@ -795,58 +808,58 @@ func (x *CheckedLine) GetSide() Side {
 	return Side_SIDE_UNSPECIFIED
 }
 
-func (x *CheckedLine) GetStartCounts() []int32 {
+func (x *CheckedLine) GetStartStitches() []int32 {
 	if x != nil {
-		return x.StartCounts
+		return x.StartStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetTakenCounts() []int32 {
+func (x *CheckedLine) GetTakenStitches() []int32 {
 	if x != nil {
-		return x.TakenCounts
+		return x.TakenStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetLeftCounts() []int32 {
+func (x *CheckedLine) GetLeftStitches() []int32 {
 	if x != nil {
-		return x.LeftCounts
+		return x.LeftStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetUnworkedCounts() []int32 {
+func (x *CheckedLine) GetUnworkedStitches() []int32 {
 	if x != nil {
-		return x.UnworkedCounts
+		return x.UnworkedStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetMissingCounts() []int32 {
+func (x *CheckedLine) GetMissingStitches() []int32 {
 	if x != nil {
-		return x.MissingCounts
+		return x.MissingStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetEndCounts() []int32 {
+func (x *CheckedLine) GetEndStitches() []int32 {
 	if x != nil {
-		return x.EndCounts
+		return x.EndStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetClaimedCounts() []int32 {
+func (x *CheckedLine) GetClaimedStitches() []int32 {
 	if x != nil {
-		return x.ClaimedCounts
+		return x.ClaimedStitches
 	}
 	return nil
 }
 
-func (x *CheckedLine) GetClaimedChanges() []int32 {
+func (x *CheckedLine) GetClaimedChangeStitches() []int32 {
 	if x != nil {
-		return x.ClaimedChanges
+		return x.ClaimedChangeStitches
 	}
 	return nil
 }
@@ -854,27 +867,29 @@ func (x *CheckedLine) GetClaimedChanges() []int32 {
 // The text, proofread.
 type CheckInstructionsResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in a sentence.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: findings that are not listed.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The number of sizes.
-	SizeCount int32 `protobuf:"varint,1,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
+	SizeCount int32 `protobuf:"varint,5,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
 	// Whether every row fits and every claim is right: no mistake and no question.
-	Agrees bool `protobuf:"varint,2,opt,name=agrees,proto3" json:"agrees,omitempty"`
+	Agrees bool `protobuf:"varint,6,opt,name=agrees,proto3" json:"agrees,omitempty"`
 	// The rows and directions, in the order of the text.
-	Lines []*CheckedLine `protobuf:"bytes,3,rep,name=lines,proto3" json:"lines,omitempty"`
+	Lines []*CheckedLine `protobuf:"bytes,7,rep,name=lines,proto3" json:"lines,omitempty"`
 	// Stitches at the end, one for each size; -1 where they are not known.
-	EndCounts []int32 `protobuf:"varint,4,rep,packed,name=end_counts,json=endCounts,proto3" json:"end_counts,omitempty"`
+	EndStitches []int32 `protobuf:"varint,8,rep,packed,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Rows worked, repeats included, one for each size; rows whose number the text
 	// leaves open are not counted.
-	RowCounts []int32 `protobuf:"varint,5,rep,packed,name=row_counts,json=rowCounts,proto3" json:"row_counts,omitempty"`
+	WorkedRows []int32 `protobuf:"varint,9,rep,packed,name=worked_rows,json=workedRows,proto3" json:"worked_rows,omitempty"`
 	// Whether the text leaves some number of rows open.
-	RowsOpen bool `protobuf:"varint,6,opt,name=rows_open,json=rowsOpen,proto3" json:"rows_open,omitempty"`
+	RowsOpen bool `protobuf:"varint,10,opt,name=rows_open,json=rowsOpen,proto3" json:"rows_open,omitempty"`
 	// What was found, in the order of the text, at most 200.
-	Findings []*Finding `protobuf:"bytes,7,rep,name=findings,proto3" json:"findings,omitempty"`
-	// The answer in a sentence.
-	Summary string `protobuf:"bytes,8,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: findings that are not listed.
-	Notices []*Notice `protobuf:"bytes,9,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,10,rep,name=sources,proto3" json:"sources,omitempty"`
+	Findings      []*Finding `protobuf:"bytes,11,rep,name=findings,proto3" json:"findings,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -909,6 +924,34 @@ func (*CheckInstructionsResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{6}
 }
 
+func (x *CheckInstructionsResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *CheckInstructionsResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *CheckInstructionsResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *CheckInstructionsResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 func (x *CheckInstructionsResponse) GetSizeCount() int32 {
 	if x != nil {
 		return x.SizeCount
@@ -930,16 +973,16 @@ func (x *CheckInstructionsResponse) GetLines() []*CheckedLine {
 	return nil
 }
 
-func (x *CheckInstructionsResponse) GetEndCounts() []int32 {
+func (x *CheckInstructionsResponse) GetEndStitches() []int32 {
 	if x != nil {
-		return x.EndCounts
+		return x.EndStitches
 	}
 	return nil
 }
 
-func (x *CheckInstructionsResponse) GetRowCounts() []int32 {
+func (x *CheckInstructionsResponse) GetWorkedRows() []int32 {
 	if x != nil {
-		return x.RowCounts
+		return x.WorkedRows
 	}
 	return nil
 }
@@ -958,27 +1001,6 @@ func (x *CheckInstructionsResponse) GetFindings() []*Finding {
 	return nil
 }
 
-func (x *CheckInstructionsResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *CheckInstructionsResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *CheckInstructionsResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 // Asks for rows to be written. Exactly one of text and rows is given.
 type FormatInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -989,7 +1011,12 @@ type FormatInstructionsRequest struct {
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,3,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
 	// How repeats are written. Default brackets.
-	RepeatStyle   RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
+	RepeatStyle RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1052,23 +1079,32 @@ func (x *FormatInstructionsRequest) GetRepeatStyle() RepeatStyle {
 	return RepeatStyle_REPEAT_STYLE_UNSPECIFIED
 }
 
+func (x *FormatInstructionsRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // The rows as a text. Reading the text gives rows that mean the same.
 type FormatInstructionsResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The number of sizes.
-	SizeCount int32 `protobuf:"varint,1,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
-	// The text, a row on a line. What could not be read stands as it was.
-	Text string `protobuf:"bytes,2,opt,name=text,proto3" json:"text,omitempty"`
-	// The rows as they are written, compressed.
-	Rows []*PatternRow `protobuf:"bytes,3,rep,name=rows,proto3" json:"rows,omitempty"`
-	// What was found on reading; nothing is worked.
-	Findings []*Finding `protobuf:"bytes,4,rep,name=findings,proto3" json:"findings,omitempty"`
 	// The answer in a sentence.
-	Summary string `protobuf:"bytes,5,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: findings that are not listed.
-	Notices []*Notice `protobuf:"bytes,6,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
-	Sources       []*Source `protobuf:"bytes,7,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// The number of sizes.
+	SizeCount int32 `protobuf:"varint,5,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
+	// The text, a row on a line. What could not be read stands as it was.
+	Text string `protobuf:"bytes,6,opt,name=text,proto3" json:"text,omitempty"`
+	// The rows as they are written, compressed.
+	Rows []*PatternRow `protobuf:"bytes,7,rep,name=rows,proto3" json:"rows,omitempty"`
+	// What was found on reading; nothing is worked.
+	Findings      []*Finding `protobuf:"bytes,8,rep,name=findings,proto3" json:"findings,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1103,6 +1139,34 @@ func (*FormatInstructionsResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{8}
 }
 
+func (x *FormatInstructionsResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *FormatInstructionsResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *FormatInstructionsResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *FormatInstructionsResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 func (x *FormatInstructionsResponse) GetSizeCount() int32 {
 	if x != nil {
 		return x.SizeCount
@@ -1131,27 +1195,6 @@ func (x *FormatInstructionsResponse) GetFindings() []*Finding {
 	return nil
 }
 
-func (x *FormatInstructionsResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *FormatInstructionsResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *FormatInstructionsResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 // Asks for rows for the other edge. Exactly one of text and rows is given.
 type MirrorInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1162,7 +1205,12 @@ type MirrorInstructionsRequest struct {
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,3,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
 	// How repeats are written. Default brackets.
-	RepeatStyle   RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
+	RepeatStyle RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1225,24 +1273,33 @@ func (x *MirrorInstructionsRequest) GetRepeatStyle() RepeatStyle {
 	return RepeatStyle_REPEAT_STYLE_UNSPECIFIED
 }
 
+func (x *MirrorInstructionsRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // The rows for the other edge.
 type MirrorInstructionsResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in a sentence.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: findings that are not listed.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the notation comes from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The number of sizes.
-	SizeCount int32 `protobuf:"varint,1,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
+	SizeCount int32 `protobuf:"varint,5,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
 	// The text, a row on a line. Directions stand as they were.
-	Text string `protobuf:"bytes,2,opt,name=text,proto3" json:"text,omitempty"`
+	Text string `protobuf:"bytes,6,opt,name=text,proto3" json:"text,omitempty"`
 	// The rows, each from its other end. A row without a mirror image has no steps;
 	// a finding says why.
-	Rows []*PatternRow `protobuf:"bytes,3,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*PatternRow `protobuf:"bytes,7,rep,name=rows,proto3" json:"rows,omitempty"`
 	// What was found on reading and on mirroring.
-	Findings []*Finding `protobuf:"bytes,4,rep,name=findings,proto3" json:"findings,omitempty"`
-	// The answer in a sentence.
-	Summary string `protobuf:"bytes,5,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: findings that are not listed.
-	Notices []*Notice `protobuf:"bytes,6,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the notation comes from.
-	Sources       []*Source `protobuf:"bytes,7,rep,name=sources,proto3" json:"sources,omitempty"`
+	Findings      []*Finding `protobuf:"bytes,8,rep,name=findings,proto3" json:"findings,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1277,6 +1334,34 @@ func (*MirrorInstructionsResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{10}
 }
 
+func (x *MirrorInstructionsResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *MirrorInstructionsResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *MirrorInstructionsResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *MirrorInstructionsResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 func (x *MirrorInstructionsResponse) GetSizeCount() int32 {
 	if x != nil {
 		return x.SizeCount
@@ -1305,71 +1390,49 @@ func (x *MirrorInstructionsResponse) GetFindings() []*Finding {
 	return nil
 }
 
-func (x *MirrorInstructionsResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *MirrorInstructionsResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *MirrorInstructionsResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 var File_knitmath_v1_pattern_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\"u\n" +
+	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x81\x01\n" +
 	"\fAbbreviation\x12\x17\n" +
-	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x02R\x04name\x12$\n" +
-	"\vtakes_count\x18\x02 \x01(\x05B\x03\xe0A\x01R\n" +
-	"takesCount\x12&\n" +
-	"\fleaves_count\x18\x03 \x01(\x05B\x03\xe0A\x01R\vleavesCount\"\xbc\x02\n" +
+	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x02R\x04name\x12*\n" +
+	"\x0etakes_stitches\x18\x02 \x01(\x05B\x03\xe0A\x01R\rtakesStitches\x12,\n" +
+	"\x0fleaves_stitches\x18\x03 \x01(\x05B\x03\xe0A\x01R\x0eleavesStitches\"\xc8\x02\n" +
 	"\vPatternStep\x129\n" +
 	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationB\x03\xe0A\x01R\toperation\x12\x17\n" +
 	"\x04name\x18\x02 \x01(\tB\x03\xe0A\x01R\x04name\x123\n" +
-	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12\x1b\n" +
-	"\x06counts\x18\x04 \x03(\x05B\x03\xe0A\x01R\x06counts\x12$\n" +
-	"\vlast_counts\x18\x05 \x03(\x05B\x03\xe0A\x01R\n" +
-	"lastCounts\x12+\n" +
+	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12\x19\n" +
+	"\x05times\x18\x04 \x03(\x05B\x03\xe0A\x01R\x05times\x122\n" +
+	"\x12remaining_stitches\x18\x05 \x03(\x05B\x03\xe0A\x01R\x11remainingStitches\x12+\n" +
 	"\x0finto_one_stitch\x18\x06 \x01(\bB\x03\xe0A\x01R\rintoOneStitch\x124\n" +
-	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\x03\xe0A\x01R\x06manner\"\xd9\x01\n" +
+	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\x03\xe0A\x01R\x06manner\"\xec\x01\n" +
 	"\n" +
 	"PatternRow\x12\x19\n" +
 	"\x05label\x18\x01 \x01(\tB\x03\xe0A\x01R\x05label\x123\n" +
-	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12*\n" +
-	"\x0eclaimed_counts\x18\x03 \x03(\x05B\x03\xe0A\x01R\rclaimedCounts\x12,\n" +
-	"\x0fclaimed_changes\x18\x04 \x03(\x05B\x03\xe0A\x01R\x0eclaimedChanges\x12!\n" +
-	"\tdirection\x18\x05 \x01(\tB\x03\xe0A\x01R\tdirection\"\xa0\x02\n" +
+	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12.\n" +
+	"\x10claimed_stitches\x18\x03 \x03(\x05B\x03\xe0A\x01R\x0fclaimedStitches\x12;\n" +
+	"\x17claimed_change_stitches\x18\x04 \x03(\x05B\x03\xe0A\x01R\x15claimedChangeStitches\x12!\n" +
+	"\tdirection\x18\x05 \x01(\tB\x03\xe0A\x01R\tdirection\"\xcb\x02\n" +
 	"\aFinding\x12,\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x18.knitmath.v1.FindingKindR\x04kind\x12\x16\n" +
-	"\x06reason\x18\x02 \x01(\tR\x06reason\x12\x12\n" +
-	"\x04line\x18\x03 \x01(\x05R\x04line\x12\x16\n" +
-	"\x06column\x18\x04 \x01(\x05R\x06column\x12\x12\n" +
+	"\x06reason\x18\x02 \x01(\tR\x06reason\x12\x1f\n" +
+	"\vline_number\x18\x03 \x01(\x05R\n" +
+	"lineNumber\x12#\n" +
+	"\rcolumn_number\x18\x04 \x01(\x05R\fcolumnNumber\x12\x12\n" +
 	"\x04text\x18\x05 \x01(\tR\x04text\x12 \n" +
 	"\vdescription\x18\x06 \x01(\tR\vdescription\x12!\n" +
-	"\fsize_numbers\x18\a \x03(\x05R\vsizeNumbers\x12+\n" +
-	"\x11difference_counts\x18\b \x03(\x05R\x10differenceCounts\x12\x1d\n" +
-	"\n" +
-	"worked_row\x18\t \x01(\x05R\tworkedRow\"\x9e\x02\n" +
+	"\fsize_numbers\x18\a \x03(\x05R\vsizeNumbers\x12/\n" +
+	"\x13difference_stitches\x18\b \x03(\x05R\x12differenceStitches\x12*\n" +
+	"\x11worked_row_number\x18\t \x01(\x05R\x0fworkedRowNumber\"\xbd\x02\n" +
 	"\x18CheckInstructionsRequest\x12\x17\n" +
-	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x02R\x04text\x12(\n" +
-	"\rstitch_counts\x18\x02 \x03(\x05B\x03\xe0A\x01R\fstitchCounts\x12B\n" +
+	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x02R\x04text\x12*\n" +
+	"\x0estart_stitches\x18\x02 \x03(\x05B\x03\xe0A\x01R\rstartStitches\x12B\n" +
 	"\fconstruction\x18\x03 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x125\n" +
 	"\n" +
 	"first_side\x18\x04 \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x12D\n" +
-	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\"\xf3\x03\n" +
+	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\x9e\x04\n" +
 	"\vCheckedLine\x12\x1f\n" +
 	"\vline_number\x18\x01 \x01(\x05R\n" +
 	"lineNumber\x12\x14\n" +
@@ -1377,61 +1440,69 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x04text\x18\x03 \x01(\tR\x04text\x12.\n" +
 	"\x05steps\x18\x04 \x03(\v2\x18.knitmath.v1.PatternStepR\x05steps\x12\x1c\n" +
 	"\tdirection\x18\x05 \x01(\tR\tdirection\x12%\n" +
-	"\x04side\x18\x06 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12!\n" +
-	"\fstart_counts\x18\a \x03(\x05R\vstartCounts\x12!\n" +
-	"\ftaken_counts\x18\b \x03(\x05R\vtakenCounts\x12\x1f\n" +
-	"\vleft_counts\x18\t \x03(\x05R\n" +
-	"leftCounts\x12'\n" +
-	"\x0funworked_counts\x18\n" +
-	" \x03(\x05R\x0eunworkedCounts\x12%\n" +
-	"\x0emissing_counts\x18\v \x03(\x05R\rmissingCounts\x12\x1d\n" +
+	"\x04side\x18\x06 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12%\n" +
+	"\x0estart_stitches\x18\a \x03(\x05R\rstartStitches\x12%\n" +
+	"\x0etaken_stitches\x18\b \x03(\x05R\rtakenStitches\x12#\n" +
+	"\rleft_stitches\x18\t \x03(\x05R\fleftStitches\x12+\n" +
+	"\x11unworked_stitches\x18\n" +
+	" \x03(\x05R\x10unworkedStitches\x12)\n" +
+	"\x10missing_stitches\x18\v \x03(\x05R\x0fmissingStitches\x12!\n" +
+	"\fend_stitches\x18\f \x03(\x05R\vendStitches\x12)\n" +
+	"\x10claimed_stitches\x18\r \x03(\x05R\x0fclaimedStitches\x126\n" +
+	"\x17claimed_change_stitches\x18\x0e \x03(\x05R\x15claimedChangeStitches\"\xad\x03\n" +
+	"\x19CheckInstructionsResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"end_counts\x18\f \x03(\x05R\tendCounts\x12%\n" +
-	"\x0eclaimed_counts\x18\r \x03(\x05R\rclaimedCounts\x12'\n" +
-	"\x0fclaimed_changes\x18\x0e \x03(\x05R\x0eclaimedChanges\"\x87\x03\n" +
-	"\x19CheckInstructionsResponse\x12\x1d\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1d\n" +
 	"\n" +
-	"size_count\x18\x01 \x01(\x05R\tsizeCount\x12\x16\n" +
-	"\x06agrees\x18\x02 \x01(\bR\x06agrees\x12.\n" +
-	"\x05lines\x18\x03 \x03(\v2\x18.knitmath.v1.CheckedLineR\x05lines\x12\x1d\n" +
-	"\n" +
-	"end_counts\x18\x04 \x03(\x05R\tendCounts\x12\x1d\n" +
-	"\n" +
-	"row_counts\x18\x05 \x03(\x05R\trowCounts\x12\x1b\n" +
-	"\trows_open\x18\x06 \x01(\bR\browsOpen\x120\n" +
-	"\bfindings\x18\a \x03(\v2\x14.knitmath.v1.FindingR\bfindings\x12\x18\n" +
-	"\asummary\x18\b \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\t \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\n" +
-	" \x03(\v2\x13.knitmath.v1.SourceR\asources\"\xee\x01\n" +
+	"size_count\x18\x05 \x01(\x05R\tsizeCount\x12\x16\n" +
+	"\x06agrees\x18\x06 \x01(\bR\x06agrees\x12.\n" +
+	"\x05lines\x18\a \x03(\v2\x18.knitmath.v1.CheckedLineR\x05lines\x12!\n" +
+	"\fend_stitches\x18\b \x03(\x05R\vendStitches\x12\x1f\n" +
+	"\vworked_rows\x18\t \x03(\x05R\n" +
+	"workedRows\x12\x1b\n" +
+	"\trows_open\x18\n" +
+	" \x01(\bR\browsOpen\x120\n" +
+	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8b\x02\n" +
 	"\x19FormatInstructionsRequest\x12\x17\n" +
 	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x01R\x04text\x120\n" +
 	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\x03\xe0A\x01R\x04rows\x12D\n" +
 	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12@\n" +
-	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\"\xa6\x02\n" +
-	"\x1aFormatInstructionsResponse\x12\x1d\n" +
+	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\xc6\x02\n" +
+	"\x1aFormatInstructionsResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"size_count\x18\x01 \x01(\x05R\tsizeCount\x12\x12\n" +
-	"\x04text\x18\x02 \x01(\tR\x04text\x12+\n" +
-	"\x04rows\x18\x03 \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
-	"\bfindings\x18\x04 \x03(\v2\x14.knitmath.v1.FindingR\bfindings\x12\x18\n" +
-	"\asummary\x18\x05 \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x06 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\a \x03(\v2\x13.knitmath.v1.SourceR\asources\"\xee\x01\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1d\n" +
+	"\n" +
+	"size_count\x18\x05 \x01(\x05R\tsizeCount\x12\x12\n" +
+	"\x04text\x18\x06 \x01(\tR\x04text\x12+\n" +
+	"\x04rows\x18\a \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
+	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8b\x02\n" +
 	"\x19MirrorInstructionsRequest\x12\x17\n" +
 	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x01R\x04text\x120\n" +
 	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\x03\xe0A\x01R\x04rows\x12D\n" +
 	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12@\n" +
-	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\"\xa6\x02\n" +
-	"\x1aMirrorInstructionsResponse\x12\x1d\n" +
+	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\xc6\x02\n" +
+	"\x1aMirrorInstructionsResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"size_count\x18\x01 \x01(\x05R\tsizeCount\x12\x12\n" +
-	"\x04text\x18\x02 \x01(\tR\x04text\x12+\n" +
-	"\x04rows\x18\x03 \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
-	"\bfindings\x18\x04 \x03(\v2\x14.knitmath.v1.FindingR\bfindings\x12\x18\n" +
-	"\asummary\x18\x05 \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x06 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\a \x03(\v2\x13.knitmath.v1.SourceR\asources*\xf3\x01\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1d\n" +
+	"\n" +
+	"size_count\x18\x05 \x01(\x05R\tsizeCount\x12\x12\n" +
+	"\x04text\x18\x06 \x01(\tR\x04text\x12+\n" +
+	"\x04rows\x18\a \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
+	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings*\xf3\x01\n" +
 	"\n" +
 	"SlipManner\x12\x1b\n" +
 	"\x17SLIP_MANNER_UNSPECIFIED\x10\x00\x12\x15\n" +
@@ -1452,11 +1523,12 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x18REPEAT_STYLE_UNSPECIFIED\x10\x00\x12\x19\n" +
 	"\x15REPEAT_STYLE_BRACKETS\x10\x01\x12\x1c\n" +
 	"\x18REPEAT_STYLE_PARENTHESES\x10\x02\x12\x16\n" +
-	"\x12REPEAT_STYLE_STARS\x10\x032\xd5\x03\n" +
-	"\x12InstructionService\x12\x90\x01\n" +
-	"\x11CheckInstructions\x12%.knitmath.v1.CheckInstructionsRequest\x1a&.knitmath.v1.CheckInstructionsResponse\",\x82\xd3\xe4\x93\x02&:\x01*\"!/v1/instruction:checkInstructions\x12\x94\x01\n" +
-	"\x12FormatInstructions\x12&.knitmath.v1.FormatInstructionsRequest\x1a'.knitmath.v1.FormatInstructionsResponse\"-\x82\xd3\xe4\x93\x02':\x01*\"\"/v1/instruction:formatInstructions\x12\x94\x01\n" +
-	"\x12MirrorInstructions\x12&.knitmath.v1.MirrorInstructionsRequest\x1a'.knitmath.v1.MirrorInstructionsResponse\"-\x82\xd3\xe4\x93\x02':\x01*\"\"/v1/instruction:mirrorInstructionsB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x12REPEAT_STYLE_STARS\x10\x032\xc5\x03\n" +
+	"\x0ePatternService\x12\x8c\x01\n" +
+	"\x11CheckInstructions\x12%.knitmath.v1.CheckInstructionsRequest\x1a&.knitmath.v1.CheckInstructionsResponse\"(\x82\xd3\xe4\x93\x02\":\x01*\"\x1d/v1/pattern:checkInstructions\x12\x90\x01\n" +
+	"\x12FormatInstructions\x12&.knitmath.v1.FormatInstructionsRequest\x1a'.knitmath.v1.FormatInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:formatInstructions\x12\x90\x01\n" +
+	"\x12MirrorInstructions\x12&.knitmath.v1.MirrorInstructionsRequest\x1a'.knitmath.v1.MirrorInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:mirrorInstructionsB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_pattern_proto_rawDescOnce sync.Once
@@ -1504,30 +1576,30 @@ var file_knitmath_v1_pattern_proto_depIdxs = []int32{
 	3,  // 7: knitmath.v1.CheckInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
 	4,  // 8: knitmath.v1.CheckedLine.steps:type_name -> knitmath.v1.PatternStep
 	16, // 9: knitmath.v1.CheckedLine.side:type_name -> knitmath.v1.Side
-	8,  // 10: knitmath.v1.CheckInstructionsResponse.lines:type_name -> knitmath.v1.CheckedLine
-	6,  // 11: knitmath.v1.CheckInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	17, // 12: knitmath.v1.CheckInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 13: knitmath.v1.CheckInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	17, // 10: knitmath.v1.CheckInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 11: knitmath.v1.CheckInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 12: knitmath.v1.CheckInstructionsResponse.lines:type_name -> knitmath.v1.CheckedLine
+	6,  // 13: knitmath.v1.CheckInstructionsResponse.findings:type_name -> knitmath.v1.Finding
 	5,  // 14: knitmath.v1.FormatInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
 	3,  // 15: knitmath.v1.FormatInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
 	2,  // 16: knitmath.v1.FormatInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
-	5,  // 17: knitmath.v1.FormatInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
-	6,  // 18: knitmath.v1.FormatInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	17, // 19: knitmath.v1.FormatInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 20: knitmath.v1.FormatInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	17, // 17: knitmath.v1.FormatInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 18: knitmath.v1.FormatInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 19: knitmath.v1.FormatInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
+	6,  // 20: knitmath.v1.FormatInstructionsResponse.findings:type_name -> knitmath.v1.Finding
 	5,  // 21: knitmath.v1.MirrorInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
 	3,  // 22: knitmath.v1.MirrorInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
 	2,  // 23: knitmath.v1.MirrorInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
-	5,  // 24: knitmath.v1.MirrorInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
-	6,  // 25: knitmath.v1.MirrorInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	17, // 26: knitmath.v1.MirrorInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 27: knitmath.v1.MirrorInstructionsResponse.sources:type_name -> knitmath.v1.Source
-	7,  // 28: knitmath.v1.InstructionService.CheckInstructions:input_type -> knitmath.v1.CheckInstructionsRequest
-	10, // 29: knitmath.v1.InstructionService.FormatInstructions:input_type -> knitmath.v1.FormatInstructionsRequest
-	12, // 30: knitmath.v1.InstructionService.MirrorInstructions:input_type -> knitmath.v1.MirrorInstructionsRequest
-	9,  // 31: knitmath.v1.InstructionService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
-	11, // 32: knitmath.v1.InstructionService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
-	13, // 33: knitmath.v1.InstructionService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
+	17, // 24: knitmath.v1.MirrorInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 25: knitmath.v1.MirrorInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 26: knitmath.v1.MirrorInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
+	6,  // 27: knitmath.v1.MirrorInstructionsResponse.findings:type_name -> knitmath.v1.Finding
+	7,  // 28: knitmath.v1.PatternService.CheckInstructions:input_type -> knitmath.v1.CheckInstructionsRequest
+	10, // 29: knitmath.v1.PatternService.FormatInstructions:input_type -> knitmath.v1.FormatInstructionsRequest
+	12, // 30: knitmath.v1.PatternService.MirrorInstructions:input_type -> knitmath.v1.MirrorInstructionsRequest
+	9,  // 31: knitmath.v1.PatternService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
+	11, // 32: knitmath.v1.PatternService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
+	13, // 33: knitmath.v1.PatternService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
 	31, // [31:34] is the sub-list for method output_type
 	28, // [28:31] is the sub-list for method input_type
 	28, // [28:28] is the sub-list for extension type_name
@@ -1540,9 +1612,8 @@ func file_knitmath_v1_pattern_proto_init() {
 	if File_knitmath_v1_pattern_proto != nil {
 		return
 	}
-	file_knitmath_v1_instruction_proto_init()
 	file_knitmath_v1_report_proto_init()
-	file_knitmath_v1_shaping_proto_init()
+	file_knitmath_v1_stitch_proto_init()
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{

@@ -35,7 +35,7 @@ var (
 	_ = metadata.Join
 )
 
-func request_InstructionService_CheckInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client InstructionServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func request_PatternService_CheckInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client PatternServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq CheckInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -50,7 +50,7 @@ func request_InstructionService_CheckInstructions_0(ctx context.Context, marshal
 	return msg, metadata, err
 }
 
-func local_request_InstructionService_CheckInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server InstructionServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func local_request_PatternService_CheckInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server PatternServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq CheckInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -62,7 +62,7 @@ func local_request_InstructionService_CheckInstructions_0(ctx context.Context, m
 	return msg, metadata, err
 }
 
-func request_InstructionService_FormatInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client InstructionServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func request_PatternService_FormatInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client PatternServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq FormatInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -77,7 +77,7 @@ func request_InstructionService_FormatInstructions_0(ctx context.Context, marsha
 	return msg, metadata, err
 }
 
-func local_request_InstructionService_FormatInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server InstructionServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func local_request_PatternService_FormatInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server PatternServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq FormatInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -89,7 +89,7 @@ func local_request_InstructionService_FormatInstructions_0(ctx context.Context, 
 	return msg, metadata, err
 }
 
-func request_InstructionService_MirrorInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client InstructionServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func request_PatternService_MirrorInstructions_0(ctx context.Context, marshaler runtime.Marshaler, client PatternServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq MirrorInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -104,7 +104,7 @@ func request_InstructionService_MirrorInstructions_0(ctx context.Context, marsha
 	return msg, metadata, err
 }
 
-func local_request_InstructionService_MirrorInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server InstructionServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+func local_request_PatternService_MirrorInstructions_0(ctx context.Context, marshaler runtime.Marshaler, server PatternServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq MirrorInstructionsRequest
 		metadata runtime.ServerMetadata
@@ -116,79 +116,79 @@ func local_request_InstructionService_MirrorInstructions_0(ctx context.Context, 
 	return msg, metadata, err
 }
 
-// RegisterInstructionServiceHandlerServer registers the http handlers for service InstructionService to "mux".
-// UnaryRPC     :call InstructionServiceServer directly.
+// RegisterPatternServiceHandlerServer registers the http handlers for service PatternService to "mux".
+// UnaryRPC     :call PatternServiceServer directly.
 // StreamingRPC :currently unsupported pending https://github.com/grpc/grpc-go/issues/906.
-// Note that using this registration option will cause many gRPC library features to stop working. Consider using RegisterInstructionServiceHandlerFromEndpoint instead.
+// Note that using this registration option will cause many gRPC library features to stop working. Consider using RegisterPatternServiceHandlerFromEndpoint instead.
 // GRPC interceptors will not work for this type of registration. To use interceptors, you must use the "runtime.WithMiddlewares" option in the "runtime.NewServeMux" call.
-func RegisterInstructionServiceHandlerServer(ctx context.Context, mux *runtime.ServeMux, server InstructionServiceServer) error {
-	mux.Handle(http.MethodPost, pattern_InstructionService_CheckInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+func RegisterPatternServiceHandlerServer(ctx context.Context, mux *runtime.ServeMux, server PatternServiceServer) error {
+	mux.Handle(http.MethodPost, pattern_PatternService_CheckInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		var stream runtime.ServerTransportStream
 		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.InstructionService/CheckInstructions", runtime.WithHTTPPathPattern("/v1/instruction:checkInstructions"))
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.PatternService/CheckInstructions", runtime.WithHTTPPathPattern("/v1/pattern:checkInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := local_request_InstructionService_CheckInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
+		resp, md, err := local_request_PatternService_CheckInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
 		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_CheckInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_CheckInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
-	mux.Handle(http.MethodPost, pattern_InstructionService_FormatInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+	mux.Handle(http.MethodPost, pattern_PatternService_FormatInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		var stream runtime.ServerTransportStream
 		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.InstructionService/FormatInstructions", runtime.WithHTTPPathPattern("/v1/instruction:formatInstructions"))
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.PatternService/FormatInstructions", runtime.WithHTTPPathPattern("/v1/pattern:formatInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := local_request_InstructionService_FormatInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
+		resp, md, err := local_request_PatternService_FormatInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
 		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_FormatInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_FormatInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
-	mux.Handle(http.MethodPost, pattern_InstructionService_MirrorInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+	mux.Handle(http.MethodPost, pattern_PatternService_MirrorInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		var stream runtime.ServerTransportStream
 		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.InstructionService/MirrorInstructions", runtime.WithHTTPPathPattern("/v1/instruction:mirrorInstructions"))
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.PatternService/MirrorInstructions", runtime.WithHTTPPathPattern("/v1/pattern:mirrorInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := local_request_InstructionService_MirrorInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
+		resp, md, err := local_request_PatternService_MirrorInstructions_0(annotatedContext, inboundMarshaler, server, req, pathParams)
 		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_MirrorInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_MirrorInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
 
 	return nil
 }
 
-// RegisterInstructionServiceHandlerFromEndpoint is same as RegisterInstructionServiceHandler but
+// RegisterPatternServiceHandlerFromEndpoint is same as RegisterPatternServiceHandler but
 // automatically dials to "endpoint" and closes the connection when "ctx" gets done.
-func RegisterInstructionServiceHandlerFromEndpoint(ctx context.Context, mux *runtime.ServeMux, endpoint string, opts []grpc.DialOption) (err error) {
+func RegisterPatternServiceHandlerFromEndpoint(ctx context.Context, mux *runtime.ServeMux, endpoint string, opts []grpc.DialOption) (err error) {
 	conn, err := grpc.NewClient(endpoint, opts...)
 	if err != nil {
 		return err
@@ -207,83 +207,83 @@ func RegisterInstructionServiceHandlerFromEndpoint(ctx context.Context, mux *run
 			}
 		}()
 	}()
-	return RegisterInstructionServiceHandler(ctx, mux, conn)
+	return RegisterPatternServiceHandler(ctx, mux, conn)
 }
 
-// RegisterInstructionServiceHandler registers the http handlers for service InstructionService to "mux".
+// RegisterPatternServiceHandler registers the http handlers for service PatternService to "mux".
 // The handlers forward requests to the grpc endpoint over "conn".
-func RegisterInstructionServiceHandler(ctx context.Context, mux *runtime.ServeMux, conn *grpc.ClientConn) error {
-	return RegisterInstructionServiceHandlerClient(ctx, mux, NewInstructionServiceClient(conn))
+func RegisterPatternServiceHandler(ctx context.Context, mux *runtime.ServeMux, conn *grpc.ClientConn) error {
+	return RegisterPatternServiceHandlerClient(ctx, mux, NewPatternServiceClient(conn))
 }
 
-// RegisterInstructionServiceHandlerClient registers the http handlers for service InstructionService
-// to "mux". The handlers forward requests to the grpc endpoint over the given implementation of "InstructionServiceClient".
-// Note: the gRPC framework executes interceptors within the gRPC handler. If the passed in "InstructionServiceClient"
+// RegisterPatternServiceHandlerClient registers the http handlers for service PatternService
+// to "mux". The handlers forward requests to the grpc endpoint over the given implementation of "PatternServiceClient".
+// Note: the gRPC framework executes interceptors within the gRPC handler. If the passed in "PatternServiceClient"
 // doesn't go through the normal gRPC flow (creating a gRPC client etc.) then it will be up to the passed in
-// "InstructionServiceClient" to call the correct interceptors. This client ignores the HTTP middlewares.
-func RegisterInstructionServiceHandlerClient(ctx context.Context, mux *runtime.ServeMux, client InstructionServiceClient) error {
-	mux.Handle(http.MethodPost, pattern_InstructionService_CheckInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+// "PatternServiceClient" to call the correct interceptors. This client ignores the HTTP middlewares.
+func RegisterPatternServiceHandlerClient(ctx context.Context, mux *runtime.ServeMux, client PatternServiceClient) error {
+	mux.Handle(http.MethodPost, pattern_PatternService_CheckInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.InstructionService/CheckInstructions", runtime.WithHTTPPathPattern("/v1/instruction:checkInstructions"))
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.PatternService/CheckInstructions", runtime.WithHTTPPathPattern("/v1/pattern:checkInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := request_InstructionService_CheckInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
+		resp, md, err := request_PatternService_CheckInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_CheckInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_CheckInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
-	mux.Handle(http.MethodPost, pattern_InstructionService_FormatInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+	mux.Handle(http.MethodPost, pattern_PatternService_FormatInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.InstructionService/FormatInstructions", runtime.WithHTTPPathPattern("/v1/instruction:formatInstructions"))
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.PatternService/FormatInstructions", runtime.WithHTTPPathPattern("/v1/pattern:formatInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := request_InstructionService_FormatInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
+		resp, md, err := request_PatternService_FormatInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_FormatInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_FormatInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
-	mux.Handle(http.MethodPost, pattern_InstructionService_MirrorInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+	mux.Handle(http.MethodPost, pattern_PatternService_MirrorInstructions_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
 		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
-		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.InstructionService/MirrorInstructions", runtime.WithHTTPPathPattern("/v1/instruction:mirrorInstructions"))
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.PatternService/MirrorInstructions", runtime.WithHTTPPathPattern("/v1/pattern:mirrorInstructions"))
 		if err != nil {
 			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		resp, md, err := request_InstructionService_MirrorInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
+		resp, md, err := request_PatternService_MirrorInstructions_0(annotatedContext, inboundMarshaler, client, req, pathParams)
 		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
 		if err != nil {
 			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
 			return
 		}
-		forward_InstructionService_MirrorInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+		forward_PatternService_MirrorInstructions_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
 	return nil
 }
 
 var (
-	pattern_InstructionService_CheckInstructions_0  = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "instruction"}, "checkInstructions"))
-	pattern_InstructionService_FormatInstructions_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "instruction"}, "formatInstructions"))
-	pattern_InstructionService_MirrorInstructions_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "instruction"}, "mirrorInstructions"))
+	pattern_PatternService_CheckInstructions_0  = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "pattern"}, "checkInstructions"))
+	pattern_PatternService_FormatInstructions_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "pattern"}, "formatInstructions"))
+	pattern_PatternService_MirrorInstructions_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "pattern"}, "mirrorInstructions"))
 )
 
 var (
-	forward_InstructionService_CheckInstructions_0  = runtime.ForwardResponseMessage
-	forward_InstructionService_FormatInstructions_0 = runtime.ForwardResponseMessage
-	forward_InstructionService_MirrorInstructions_0 = runtime.ForwardResponseMessage
+	forward_PatternService_CheckInstructions_0  = runtime.ForwardResponseMessage
+	forward_PatternService_FormatInstructions_0 = runtime.ForwardResponseMessage
+	forward_PatternService_MirrorInstructions_0 = runtime.ForwardResponseMessage
 )

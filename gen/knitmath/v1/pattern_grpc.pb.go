@@ -21,17 +21,17 @@ import (
 const _ = grpc.SupportPackageIsVersion9
 
 const (
-	InstructionService_CheckInstructions_FullMethodName  = "/knitmath.v1.InstructionService/CheckInstructions"
-	InstructionService_FormatInstructions_FullMethodName = "/knitmath.v1.InstructionService/FormatInstructions"
-	InstructionService_MirrorInstructions_FullMethodName = "/knitmath.v1.InstructionService/MirrorInstructions"
+	PatternService_CheckInstructions_FullMethodName  = "/knitmath.v1.PatternService/CheckInstructions"
+	PatternService_FormatInstructions_FullMethodName = "/knitmath.v1.PatternService/FormatInstructions"
+	PatternService_MirrorInstructions_FullMethodName = "/knitmath.v1.PatternService/MirrorInstructions"
 )
 
-// InstructionServiceClient is the client API for InstructionService service.
+// PatternServiceClient is the client API for PatternService service.
 //
 // For semantics around ctx use and closing/ending streaming RPCs, please refer to https://pkg.go.dev/google.golang.org/grpc/?tab=doc#ClientConn.NewStream.
 //
 // Reads written instructions, proofreads them, writes and mirrors them.
-type InstructionServiceClient interface {
+type PatternServiceClient interface {
 	// CheckInstructions reads rows as they are written and works them in every
 	// size: whether the stitches are there, and whether the claimed counts are
 	// right. Mistakes in the text are part of the answer, not errors.
@@ -43,50 +43,50 @@ type InstructionServiceClient interface {
 	MirrorInstructions(ctx context.Context, in *MirrorInstructionsRequest, opts ...grpc.CallOption) (*MirrorInstructionsResponse, error)
 }
 
-type instructionServiceClient struct {
+type patternServiceClient struct {
 	cc grpc.ClientConnInterface
 }
 
-func NewInstructionServiceClient(cc grpc.ClientConnInterface) InstructionServiceClient {
-	return &instructionServiceClient{cc}
+func NewPatternServiceClient(cc grpc.ClientConnInterface) PatternServiceClient {
+	return &patternServiceClient{cc}
 }
 
-func (c *instructionServiceClient) CheckInstructions(ctx context.Context, in *CheckInstructionsRequest, opts ...grpc.CallOption) (*CheckInstructionsResponse, error) {
+func (c *patternServiceClient) CheckInstructions(ctx context.Context, in *CheckInstructionsRequest, opts ...grpc.CallOption) (*CheckInstructionsResponse, error) {
 	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
 	out := new(CheckInstructionsResponse)
-	err := c.cc.Invoke(ctx, InstructionService_CheckInstructions_FullMethodName, in, out, cOpts...)
+	err := c.cc.Invoke(ctx, PatternService_CheckInstructions_FullMethodName, in, out, cOpts...)
 	if err != nil {
 		return nil, err
 	}
 	return out, nil
 }
 
-func (c *instructionServiceClient) FormatInstructions(ctx context.Context, in *FormatInstructionsRequest, opts ...grpc.CallOption) (*FormatInstructionsResponse, error) {
+func (c *patternServiceClient) FormatInstructions(ctx context.Context, in *FormatInstructionsRequest, opts ...grpc.CallOption) (*FormatInstructionsResponse, error) {
 	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
 	out := new(FormatInstructionsResponse)
-	err := c.cc.Invoke(ctx, InstructionService_FormatInstructions_FullMethodName, in, out, cOpts...)
+	err := c.cc.Invoke(ctx, PatternService_FormatInstructions_FullMethodName, in, out, cOpts...)
 	if err != nil {
 		return nil, err
 	}
 	return out, nil
 }
 
-func (c *instructionServiceClient) MirrorInstructions(ctx context.Context, in *MirrorInstructionsRequest, opts ...grpc.CallOption) (*MirrorInstructionsResponse, error) {
+func (c *patternServiceClient) MirrorInstructions(ctx context.Context, in *MirrorInstructionsRequest, opts ...grpc.CallOption) (*MirrorInstructionsResponse, error) {
 	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
 	out := new(MirrorInstructionsResponse)
-	err := c.cc.Invoke(ctx, InstructionService_MirrorInstructions_FullMethodName, in, out, cOpts...)
+	err := c.cc.Invoke(ctx, PatternService_MirrorInstructions_FullMethodName, in, out, cOpts...)
 	if err != nil {
 		return nil, err
 	}
 	return out, nil
 }
 
-// InstructionServiceServer is the server API for InstructionService service.
-// All implementations must embed UnimplementedInstructionServiceServer
+// PatternServiceServer is the server API for PatternService service.
+// All implementations must embed UnimplementedPatternServiceServer
 // for forward compatibility.
 //
 // Reads written instructions, proofreads them, writes and mirrors them.
-type InstructionServiceServer interface {
+type PatternServiceServer interface {
 	// CheckInstructions reads rows as they are written and works them in every
 	// size: whether the stitches are there, and whether the claimed counts are
 	// right. Mistakes in the text are part of the answer, not errors.
@@ -96,118 +96,118 @@ type InstructionServiceServer interface {
 	// MirrorInstructions writes rows for the other edge: reversed, with right- and
 	// left-leaning operations exchanged.
 	MirrorInstructions(context.Context, *MirrorInstructionsRequest) (*MirrorInstructionsResponse, error)
-	mustEmbedUnimplementedInstructionServiceServer()
+	mustEmbedUnimplementedPatternServiceServer()
 }
 
-// UnimplementedInstructionServiceServer must be embedded to have
+// UnimplementedPatternServiceServer must be embedded to have
 // forward compatible implementations.
 //
 // NOTE: this should be embedded by value instead of pointer to avoid a nil
 // pointer dereference when methods are called.
-type UnimplementedInstructionServiceServer struct{}
+type UnimplementedPatternServiceServer struct{}
 
-func (UnimplementedInstructionServiceServer) CheckInstructions(context.Context, *CheckInstructionsRequest) (*CheckInstructionsResponse, error) {
+func (UnimplementedPatternServiceServer) CheckInstructions(context.Context, *CheckInstructionsRequest) (*CheckInstructionsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method CheckInstructions not implemented")
 }
-func (UnimplementedInstructionServiceServer) FormatInstructions(context.Context, *FormatInstructionsRequest) (*FormatInstructionsResponse, error) {
+func (UnimplementedPatternServiceServer) FormatInstructions(context.Context, *FormatInstructionsRequest) (*FormatInstructionsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method FormatInstructions not implemented")
 }
-func (UnimplementedInstructionServiceServer) MirrorInstructions(context.Context, *MirrorInstructionsRequest) (*MirrorInstructionsResponse, error) {
+func (UnimplementedPatternServiceServer) MirrorInstructions(context.Context, *MirrorInstructionsRequest) (*MirrorInstructionsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method MirrorInstructions not implemented")
 }
-func (UnimplementedInstructionServiceServer) mustEmbedUnimplementedInstructionServiceServer() {}
-func (UnimplementedInstructionServiceServer) testEmbeddedByValue()                            {}
+func (UnimplementedPatternServiceServer) mustEmbedUnimplementedPatternServiceServer() {}
+func (UnimplementedPatternServiceServer) testEmbeddedByValue()                        {}
 
-// UnsafeInstructionServiceServer may be embedded to opt out of forward compatibility for this service.
-// Use of this interface is not recommended, as added methods to InstructionServiceServer will
+// UnsafePatternServiceServer may be embedded to opt out of forward compatibility for this service.
+// Use of this interface is not recommended, as added methods to PatternServiceServer will
 // result in compilation errors.
-type UnsafeInstructionServiceServer interface {
-	mustEmbedUnimplementedInstructionServiceServer()
+type UnsafePatternServiceServer interface {
+	mustEmbedUnimplementedPatternServiceServer()
 }
 
-func RegisterInstructionServiceServer(s grpc.ServiceRegistrar, srv InstructionServiceServer) {
-	// If the following call panics, it indicates UnimplementedInstructionServiceServer was
+func RegisterPatternServiceServer(s grpc.ServiceRegistrar, srv PatternServiceServer) {
+	// If the following call panics, it indicates UnimplementedPatternServiceServer was
 	// embedded by pointer and is nil.  This will cause panics if an
 	// unimplemented method is ever invoked, so we test this at initialization
 	// time to prevent it from happening at runtime later due to I/O.
 	if t, ok := srv.(interface{ testEmbeddedByValue() }); ok {
 		t.testEmbeddedByValue()
 	}
-	s.RegisterService(&InstructionService_ServiceDesc, srv)
+	s.RegisterService(&PatternService_ServiceDesc, srv)
 }
 
-func _InstructionService_CheckInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+func _PatternService_CheckInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
 	in := new(CheckInstructionsRequest)
 	if err := dec(in); err != nil {
 		return nil, err
 	}
 	if interceptor == nil {
-		return srv.(InstructionServiceServer).CheckInstructions(ctx, in)
+		return srv.(PatternServiceServer).CheckInstructions(ctx, in)
 	}
 	info := &grpc.UnaryServerInfo{
 		Server:     srv,
-		FullMethod: InstructionService_CheckInstructions_FullMethodName,
+		FullMethod: PatternService_CheckInstructions_FullMethodName,
 	}
 	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
-		return srv.(InstructionServiceServer).CheckInstructions(ctx, req.(*CheckInstructionsRequest))
+		return srv.(PatternServiceServer).CheckInstructions(ctx, req.(*CheckInstructionsRequest))
 	}
 	return interceptor(ctx, in, info, handler)
 }
 
-func _InstructionService_FormatInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+func _PatternService_FormatInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
 	in := new(FormatInstructionsRequest)
 	if err := dec(in); err != nil {
 		return nil, err
 	}
 	if interceptor == nil {
-		return srv.(InstructionServiceServer).FormatInstructions(ctx, in)
+		return srv.(PatternServiceServer).FormatInstructions(ctx, in)
 	}
 	info := &grpc.UnaryServerInfo{
 		Server:     srv,
-		FullMethod: InstructionService_FormatInstructions_FullMethodName,
+		FullMethod: PatternService_FormatInstructions_FullMethodName,
 	}
 	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
-		return srv.(InstructionServiceServer).FormatInstructions(ctx, req.(*FormatInstructionsRequest))
+		return srv.(PatternServiceServer).FormatInstructions(ctx, req.(*FormatInstructionsRequest))
 	}
 	return interceptor(ctx, in, info, handler)
 }
 
-func _InstructionService_MirrorInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+func _PatternService_MirrorInstructions_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
 	in := new(MirrorInstructionsRequest)
 	if err := dec(in); err != nil {
 		return nil, err
 	}
 	if interceptor == nil {
-		return srv.(InstructionServiceServer).MirrorInstructions(ctx, in)
+		return srv.(PatternServiceServer).MirrorInstructions(ctx, in)
 	}
 	info := &grpc.UnaryServerInfo{
 		Server:     srv,
-		FullMethod: InstructionService_MirrorInstructions_FullMethodName,
+		FullMethod: PatternService_MirrorInstructions_FullMethodName,
 	}
 	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
-		return srv.(InstructionServiceServer).MirrorInstructions(ctx, req.(*MirrorInstructionsRequest))
+		return srv.(PatternServiceServer).MirrorInstructions(ctx, req.(*MirrorInstructionsRequest))
 	}
 	return interceptor(ctx, in, info, handler)
 }
 
-// InstructionService_ServiceDesc is the grpc.ServiceDesc for InstructionService service.
+// PatternService_ServiceDesc is the grpc.ServiceDesc for PatternService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
-var InstructionService_ServiceDesc = grpc.ServiceDesc{
-	ServiceName: "knitmath.v1.InstructionService",
-	HandlerType: (*InstructionServiceServer)(nil),
+var PatternService_ServiceDesc = grpc.ServiceDesc{
+	ServiceName: "knitmath.v1.PatternService",
+	HandlerType: (*PatternServiceServer)(nil),
 	Methods: []grpc.MethodDesc{
 		{
 			MethodName: "CheckInstructions",
-			Handler:    _InstructionService_CheckInstructions_Handler,
+			Handler:    _PatternService_CheckInstructions_Handler,
 		},
 		{
 			MethodName: "FormatInstructions",
-			Handler:    _InstructionService_FormatInstructions_Handler,
+			Handler:    _PatternService_FormatInstructions_Handler,
 		},
 		{
 			MethodName: "MirrorInstructions",
-			Handler:    _InstructionService_MirrorInstructions_Handler,
+			Handler:    _PatternService_MirrorInstructions_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

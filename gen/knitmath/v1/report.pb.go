@@ -289,7 +289,8 @@ const file_knitmath_v1_report_proto_rawDesc = "" +
 	"\x17SOURCE_STATUS_PUBLISHED\x10\x01\x12!\n" +
 	"\x1dSOURCE_STATUS_COMMON_PRACTICE\x10\x02\x12 \n" +
 	"\x1cSOURCE_STATUS_OWN_DERIVATION\x10\x03\x12\x1d\n" +
-	"\x19SOURCE_STATUS_FROM_MEMORY\x10\x04B1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x19SOURCE_STATUS_FROM_MEMORY\x10\x04B\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_report_proto_rawDescOnce sync.Once

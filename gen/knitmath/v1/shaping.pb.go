@@ -24,122 +24,69 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
-// How a piece is worked.
-type Construction int32
+// How unequal gaps across a row or round are spread.
+type GapSpread int32
 
 const (
-	// The field says the default.
-	Construction_CONSTRUCTION_UNSPECIFIED Construction = 0
-	// To and fro, in rows.
-	Construction_CONSTRUCTION_FLAT Construction = 1
-	// In the round.
-	Construction_CONSTRUCTION_ROUND Construction = 2
+	// What the field says is its default.
+	GapSpread_GAP_SPREAD_UNSPECIFIED GapSpread = 0
+	// All the larger inner gaps first, then all the smaller: easiest to read and
+	// to knit.
+	GapSpread_GAP_SPREAD_GROUPED GapSpread = 1
+	// Larger and smaller mixed as evenly as integers allow (Bresenham, Euclid).
+	GapSpread_GAP_SPREAD_INTERLEAVED GapSpread = 2
+	// The same from both ends, for a garment front.
+	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
 )
 
-// Enum value maps for Construction.
+// Enum value maps for GapSpread.
 var (
-	Construction_name = map[int32]string{
-		0: "CONSTRUCTION_UNSPECIFIED",
-		1: "CONSTRUCTION_FLAT",
-		2: "CONSTRUCTION_ROUND",
+	GapSpread_name = map[int32]string{
+		0: "GAP_SPREAD_UNSPECIFIED",
+		1: "GAP_SPREAD_GROUPED",
+		2: "GAP_SPREAD_INTERLEAVED",
+		3: "GAP_SPREAD_MIRRORED",
 	}
-	Construction_value = map[string]int32{
-		"CONSTRUCTION_UNSPECIFIED": 0,
-		"CONSTRUCTION_FLAT":        1,
-		"CONSTRUCTION_ROUND":       2,
+	GapSpread_value = map[string]int32{
+		"GAP_SPREAD_UNSPECIFIED": 0,
+		"GAP_SPREAD_GROUPED":     1,
+		"GAP_SPREAD_INTERLEAVED": 2,
+		"GAP_SPREAD_MIRRORED":    3,
 	}
 )
 
-func (x Construction) Enum() *Construction {
-	p := new(Construction)
+func (x GapSpread) Enum() *GapSpread {
+	p := new(GapSpread)
 	*p = x
 	return p
 }
 
-func (x Construction) String() string {
+func (x GapSpread) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (Construction) Descriptor() protoreflect.EnumDescriptor {
+func (GapSpread) Descriptor() protoreflect.EnumDescriptor {
 	return file_knitmath_v1_shaping_proto_enumTypes[0].Descriptor()
 }
 
-func (Construction) Type() protoreflect.EnumType {
+func (GapSpread) Type() protoreflect.EnumType {
 	return &file_knitmath_v1_shaping_proto_enumTypes[0]
 }
 
-func (x Construction) Number() protoreflect.EnumNumber {
+func (x GapSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Construction.Descriptor instead.
-func (Construction) EnumDescriptor() ([]byte, []int) {
+// Deprecated: Use GapSpread.Descriptor instead.
+func (GapSpread) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{0}
 }
 
-// The order of unequal gaps across a row.
-type SpacingOrder int32
-
-const (
-	// Grouped.
-	SpacingOrder_SPACING_ORDER_UNSPECIFIED SpacingOrder = 0
-	// All the larger inner gaps first, then all the smaller: easiest to read and
-	// to knit.
-	SpacingOrder_SPACING_ORDER_GROUPED SpacingOrder = 1
-	// Larger and smaller mixed as evenly as integers allow (Bresenham, Euclid).
-	SpacingOrder_SPACING_ORDER_INTERLEAVED SpacingOrder = 2
-	// The same from both ends, for a garment front.
-	SpacingOrder_SPACING_ORDER_MIRRORED SpacingOrder = 3
-)
-
-// Enum value maps for SpacingOrder.
-var (
-	SpacingOrder_name = map[int32]string{
-		0: "SPACING_ORDER_UNSPECIFIED",
-		1: "SPACING_ORDER_GROUPED",
-		2: "SPACING_ORDER_INTERLEAVED",
-		3: "SPACING_ORDER_MIRRORED",
-	}
-	SpacingOrder_value = map[string]int32{
-		"SPACING_ORDER_UNSPECIFIED": 0,
-		"SPACING_ORDER_GROUPED":     1,
-		"SPACING_ORDER_INTERLEAVED": 2,
-		"SPACING_ORDER_MIRRORED":    3,
-	}
-)
-
-func (x SpacingOrder) Enum() *SpacingOrder {
-	p := new(SpacingOrder)
-	*p = x
-	return p
-}
-
-func (x SpacingOrder) String() string {
-	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
-}
-
-func (SpacingOrder) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_shaping_proto_enumTypes[1].Descriptor()
-}
-
-func (SpacingOrder) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_shaping_proto_enumTypes[1]
-}
-
-func (x SpacingOrder) Number() protoreflect.EnumNumber {
-	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use SpacingOrder.Descriptor instead.
-func (SpacingOrder) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
-}
-
-// Which rows may carry shaping.
+// Which rows may carry shaping, or bind off buttonholes.
 type ShapingRows int32
 
 const (
-	// Right-side rows only when flat, any round in the round.
+	// What the field says is its default.
 	ShapingRows_SHAPING_ROWS_UNSPECIFIED ShapingRows = 0
 	// Right-side rows only, so that intervals are even; in the round, every second
 	// round, counted from the first.
@@ -173,11 +120,11 @@ func (x ShapingRows) String() string {
 }
 
 func (ShapingRows) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_shaping_proto_enumTypes[2].Descriptor()
+	return file_knitmath_v1_shaping_proto_enumTypes[1].Descriptor()
 }
 
 func (ShapingRows) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_shaping_proto_enumTypes[2]
+	return &file_knitmath_v1_shaping_proto_enumTypes[1]
 }
 
 func (x ShapingRows) Number() protoreflect.EnumNumber {
@@ -186,64 +133,64 @@ func (x ShapingRows) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use ShapingRows.Descriptor instead.
 func (ShapingRows) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
 }
 
-// The order of two unequal intervals along an edge.
-type TaperOrder int32
+// How unequal intervals along an edge are spread.
+type IntervalSpread int32
 
 const (
 	// Interleaved.
-	TaperOrder_TAPER_ORDER_UNSPECIFIED TaperOrder = 0
+	IntervalSpread_INTERVAL_SPREAD_UNSPECIFIED IntervalSpread = 0
 	// Mixed as evenly as integers allow: closest to a straight line.
-	TaperOrder_TAPER_ORDER_INTERLEAVED TaperOrder = 1
+	IntervalSpread_INTERVAL_SPREAD_INTERLEAVED IntervalSpread = 1
 	// The longer intervals first.
-	TaperOrder_TAPER_ORDER_SLOW_FIRST TaperOrder = 2
+	IntervalSpread_INTERVAL_SPREAD_SLOW_FIRST IntervalSpread = 2
 	// The shorter intervals first.
-	TaperOrder_TAPER_ORDER_FAST_FIRST TaperOrder = 3
+	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
 )
 
-// Enum value maps for TaperOrder.
+// Enum value maps for IntervalSpread.
 var (
-	TaperOrder_name = map[int32]string{
-		0: "TAPER_ORDER_UNSPECIFIED",
-		1: "TAPER_ORDER_INTERLEAVED",
-		2: "TAPER_ORDER_SLOW_FIRST",
-		3: "TAPER_ORDER_FAST_FIRST",
+	IntervalSpread_name = map[int32]string{
+		0: "INTERVAL_SPREAD_UNSPECIFIED",
+		1: "INTERVAL_SPREAD_INTERLEAVED",
+		2: "INTERVAL_SPREAD_SLOW_FIRST",
+		3: "INTERVAL_SPREAD_FAST_FIRST",
 	}
-	TaperOrder_value = map[string]int32{
-		"TAPER_ORDER_UNSPECIFIED": 0,
-		"TAPER_ORDER_INTERLEAVED": 1,
-		"TAPER_ORDER_SLOW_FIRST":  2,
-		"TAPER_ORDER_FAST_FIRST":  3,
+	IntervalSpread_value = map[string]int32{
+		"INTERVAL_SPREAD_UNSPECIFIED": 0,
+		"INTERVAL_SPREAD_INTERLEAVED": 1,
+		"INTERVAL_SPREAD_SLOW_FIRST":  2,
+		"INTERVAL_SPREAD_FAST_FIRST":  3,
 	}
 )
 
-func (x TaperOrder) Enum() *TaperOrder {
-	p := new(TaperOrder)
+func (x IntervalSpread) Enum() *IntervalSpread {
+	p := new(IntervalSpread)
 	*p = x
 	return p
 }
 
-func (x TaperOrder) String() string {
+func (x IntervalSpread) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (TaperOrder) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_shaping_proto_enumTypes[3].Descriptor()
+func (IntervalSpread) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_shaping_proto_enumTypes[2].Descriptor()
 }
 
-func (TaperOrder) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_shaping_proto_enumTypes[3]
+func (IntervalSpread) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_shaping_proto_enumTypes[2]
 }
 
-func (x TaperOrder) Number() protoreflect.EnumNumber {
+func (x IntervalSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use TaperOrder.Descriptor instead.
-func (TaperOrder) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{3}
+// Deprecated: Use IntervalSpread.Descriptor instead.
+func (IntervalSpread) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{2}
 }
 
 // Where a shaping row shapes.
@@ -287,11 +234,11 @@ func (x ShapedEdges) String() string {
 }
 
 func (ShapedEdges) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_shaping_proto_enumTypes[4].Descriptor()
+	return file_knitmath_v1_shaping_proto_enumTypes[3].Descriptor()
 }
 
 func (ShapedEdges) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_shaping_proto_enumTypes[4]
+	return &file_knitmath_v1_shaping_proto_enumTypes[3]
 }
 
 func (x ShapedEdges) Number() protoreflect.EnumNumber {
@@ -300,16 +247,16 @@ func (x ShapedEdges) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use ShapedEdges.Descriptor instead.
 func (ShapedEdges) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{4}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{3}
 }
 
 // Asks for increases or decreases spaced across one row.
 type PlanEvenSpacingRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches before the row, 1 to 10,000.
-	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
-	// Stitches after the row, 1 to 10,000, other than start_count.
-	EndCount int32 `protobuf:"varint,2,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,1,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// Stitches after the row, 1 to 10,000, other than start_stitches.
+	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// The increase or decrease to use: k2tog, ssk, p2tog, ssp, k3tog, sssk, p3tog,
 	// sssp, cdd; m1l, m1r, m1lp, m1rp, kfb, pfb, yo. Default k2tog for fewer
 	// stitches, m1l for more. With one made purlwise the plain stitches are
@@ -318,11 +265,16 @@ type PlanEvenSpacingRequest struct {
 	// Flat or in the round. Default flat.
 	Construction Construction `protobuf:"varint,4,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
 	// Stitches kept plain at each edge, 0 to 1,000, flat only. Default 0.
-	EdgeCount *int32 `protobuf:"varint,5,opt,name=edge_count,json=edgeCount,proto3,oneof" json:"edge_count,omitempty"`
-	// The order of unequal gaps. Default grouped.
-	Order SpacingOrder `protobuf:"varint,6,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
+	EdgeStitches *int32 `protobuf:"varint,5,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
+	// How unequal gaps are spread. Default grouped.
+	Spread GapSpread `protobuf:"varint,6,opt,name=spread,proto3,enum=knitmath.v1.GapSpread" json:"spread,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -357,16 +309,16 @@ func (*PlanEvenSpacingRequest) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{0}
 }
 
-func (x *PlanEvenSpacingRequest) GetStartCount() int32 {
+func (x *PlanEvenSpacingRequest) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *PlanEvenSpacingRequest) GetEndCount() int32 {
+func (x *PlanEvenSpacingRequest) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
@@ -385,18 +337,18 @@ func (x *PlanEvenSpacingRequest) GetConstruction() Construction {
 	return Construction_CONSTRUCTION_UNSPECIFIED
 }
 
-func (x *PlanEvenSpacingRequest) GetEdgeCount() int32 {
-	if x != nil && x.EdgeCount != nil {
-		return *x.EdgeCount
+func (x *PlanEvenSpacingRequest) GetEdgeStitches() int32 {
+	if x != nil && x.EdgeStitches != nil {
+		return *x.EdgeStitches
 	}
 	return 0
 }
 
-func (x *PlanEvenSpacingRequest) GetOrder() SpacingOrder {
+func (x *PlanEvenSpacingRequest) GetSpread() GapSpread {
 	if x != nil {
-		return x.Order
+		return x.Spread
 	}
-	return SpacingOrder_SPACING_ORDER_UNSPECIFIED
+	return GapSpread_GAP_SPREAD_UNSPECIFIED
 }
 
 func (x *PlanEvenSpacingRequest) GetWithOutline() bool {
@@ -406,11 +358,18 @@ func (x *PlanEvenSpacingRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanEvenSpacingRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // A run of equal gaps.
 type GapRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Plain stitches in each gap.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// How many such gaps follow one another.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -447,9 +406,9 @@ func (*GapRun) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
 }
 
-func (x *GapRun) GetStitchCount() int32 {
+func (x *GapRun) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
@@ -464,35 +423,37 @@ func (x *GapRun) GetTimes() int32 {
 // The row.
 type PlanEvenSpacingResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The increase or decrease used.
-	Operation Operation `protobuf:"varint,1,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
+	Operation Operation `protobuf:"varint,5,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// How many are worked.
-	ChangeCount int32 `protobuf:"varint,2,opt,name=change_count,json=changeCount,proto3" json:"change_count,omitempty"`
+	ChangeCount int32 `protobuf:"varint,6,opt,name=change_count,json=changeCount,proto3" json:"change_count,omitempty"`
 	// Plain stitches among them, edges not counted.
-	PlainCount int32 `protobuf:"varint,3,opt,name=plain_count,json=plainCount,proto3" json:"plain_count,omitempty"`
+	PlainStitches int32 `protobuf:"varint,7,opt,name=plain_stitches,json=plainStitches,proto3" json:"plain_stitches,omitempty"`
 	// Plain stitches before the first change, edge included. 0 in the round,
 	// unless mirrored.
-	FirstGapCount int32 `protobuf:"varint,4,opt,name=first_gap_count,json=firstGapCount,proto3" json:"first_gap_count,omitempty"`
+	FirstGapStitches int32 `protobuf:"varint,8,opt,name=first_gap_stitches,json=firstGapStitches,proto3" json:"first_gap_stitches,omitempty"`
 	// The gaps between changes, in order; in the round each is worked before its
 	// change.
-	Gaps []*GapRun `protobuf:"bytes,5,rep,name=gaps,proto3" json:"gaps,omitempty"`
+	Gaps []*GapRun `protobuf:"bytes,9,rep,name=gaps,proto3" json:"gaps,omitempty"`
 	// Plain stitches after the last change, edge included.
-	LastGapCount int32 `protobuf:"varint,6,opt,name=last_gap_count,json=lastGapCount,proto3" json:"last_gap_count,omitempty"`
+	LastGapStitches int32 `protobuf:"varint,10,opt,name=last_gap_stitches,json=lastGapStitches,proto3" json:"last_gap_stitches,omitempty"`
 	// The row.
-	Instruction *Instruction `protobuf:"bytes,7,opt,name=instruction,proto3" json:"instruction,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,8,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks.
-	Notices []*Notice `protobuf:"bytes,9,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,10,rep,name=sources,proto3" json:"sources,omitempty"`
+	Instruction *Instruction `protobuf:"bytes,11,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// Where the changes lie; absent unless asked for. x is in stitches of the row
 	// before, from the beginning of the row as it is worked: a right-side row
 	// begins at the right edge, so that such a drawing is the piece seen from the
 	// wrong side. Line "stitches before" is that row, at y = 0; line "changes" has
 	// one point for each change, at y = 1, in the middle of the stitches it takes
 	// or, for an increase between stitches, in the gap. At most 10,001 points.
-	Outline       *Outline `protobuf:"bytes,11,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -527,60 +488,18 @@ func (*PlanEvenSpacingResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{2}
 }
 
-func (x *PlanEvenSpacingResponse) GetOperation() Operation {
-	if x != nil {
-		return x.Operation
-	}
-	return Operation_OPERATION_UNSPECIFIED
-}
-
-func (x *PlanEvenSpacingResponse) GetChangeCount() int32 {
-	if x != nil {
-		return x.ChangeCount
-	}
-	return 0
-}
-
-func (x *PlanEvenSpacingResponse) GetPlainCount() int32 {
-	if x != nil {
-		return x.PlainCount
-	}
-	return 0
-}
-
-func (x *PlanEvenSpacingResponse) GetFirstGapCount() int32 {
-	if x != nil {
-		return x.FirstGapCount
-	}
-	return 0
-}
-
-func (x *PlanEvenSpacingResponse) GetGaps() []*GapRun {
-	if x != nil {
-		return x.Gaps
-	}
-	return nil
-}
-
-func (x *PlanEvenSpacingResponse) GetLastGapCount() int32 {
-	if x != nil {
-		return x.LastGapCount
-	}
-	return 0
-}
-
-func (x *PlanEvenSpacingResponse) GetInstruction() *Instruction {
-	if x != nil {
-		return x.Instruction
-	}
-	return nil
-}
-
 func (x *PlanEvenSpacingResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
 	}
 	return ""
+}
+
+func (x *PlanEvenSpacingResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
 }
 
 func (x *PlanEvenSpacingResponse) GetNotices() []*Notice {
@@ -597,6 +516,55 @@ func (x *PlanEvenSpacingResponse) GetSources() []*Source {
 	return nil
 }
 
+func (x *PlanEvenSpacingResponse) GetOperation() Operation {
+	if x != nil {
+		return x.Operation
+	}
+	return Operation_OPERATION_UNSPECIFIED
+}
+
+func (x *PlanEvenSpacingResponse) GetChangeCount() int32 {
+	if x != nil {
+		return x.ChangeCount
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetPlainStitches() int32 {
+	if x != nil {
+		return x.PlainStitches
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetFirstGapStitches() int32 {
+	if x != nil {
+		return x.FirstGapStitches
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetGaps() []*GapRun {
+	if x != nil {
+		return x.Gaps
+	}
+	return nil
+}
+
+func (x *PlanEvenSpacingResponse) GetLastGapStitches() int32 {
+	if x != nil {
+		return x.LastGapStitches
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetInstruction() *Instruction {
+	if x != nil {
+		return x.Instruction
+	}
+	return nil
+}
+
 func (x *PlanEvenSpacingResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -608,12 +576,12 @@ func (x *PlanEvenSpacingResponse) GetOutline() *Outline {
 type PlanTaperRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches at the start, 1 to 10,000.
-	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
-	// Stitches at the end, 1 to 10,000, other than start_count.
-	EndCount int32 `protobuf:"varint,2,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
-	// Rows or rounds of the tapered piece, 1 to 10,000. Exactly one of row_count
+	StartStitches int32 `protobuf:"varint,1,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// Stitches at the end, 1 to 10,000, other than start_stitches.
+	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// Rows or rounds of the tapered piece, 1 to 10,000. Exactly one of height_rows
 	// and height_cm must be given.
-	RowCount *int32 `protobuf:"varint,3,opt,name=row_count,json=rowCount,proto3,oneof" json:"row_count,omitempty"`
+	HeightRows *int32 `protobuf:"varint,3,opt,name=height_rows,json=heightRows,proto3,oneof" json:"height_rows,omitempty"`
 	// Its height, in cm, 0.1 to 1,000; needs gauge. Nearest row, halves up.
 	HeightCm *float64 `protobuf:"fixed64,4,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
 	// The gauge. Needed with height_cm; otherwise only used to give sizes.
@@ -625,9 +593,9 @@ type PlanTaperRequest struct {
 	Edges ShapedEdges `protobuf:"varint,7,opt,name=edges,proto3,enum=knitmath.v1.ShapedEdges" json:"edges,omitempty"`
 	// Stitches each shaping row changes at each shaped edge, 1 or 2. Default 1.
 	// 2 is a double decrease (sssk, k3tog), or two increases one stitch apart.
-	ChangePerEdge *int32 `protobuf:"varint,8,opt,name=change_per_edge,json=changePerEdge,proto3,oneof" json:"change_per_edge,omitempty"`
+	EdgeChangeStitches *int32 `protobuf:"varint,8,opt,name=edge_change_stitches,json=edgeChangeStitches,proto3,oneof" json:"edge_change_stitches,omitempty"`
 	// Plain stitches outside the shaping at each shaped edge, 1 to 100. Default 1.
-	EdgeCount *int32 `protobuf:"varint,9,opt,name=edge_count,json=edgeCount,proto3,oneof" json:"edge_count,omitempty"`
+	EdgeStitches *int32 `protobuf:"varint,9,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// Which rows may shape. Default right-side rows only when flat, any round in
 	// the round.
 	ShapingRows ShapingRows `protobuf:"varint,10,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
@@ -635,15 +603,20 @@ type PlanTaperRequest struct {
 	FirstSide Side `protobuf:"varint,11,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// Rows kept plain before the first shaping row, at least, 0 to 10,000.
 	// Default 0.
-	PlainBeforeCount *int32 `protobuf:"varint,12,opt,name=plain_before_count,json=plainBeforeCount,proto3,oneof" json:"plain_before_count,omitempty"`
+	PlainBeforeRows *int32 `protobuf:"varint,12,opt,name=plain_before_rows,json=plainBeforeRows,proto3,oneof" json:"plain_before_rows,omitempty"`
 	// Rows kept plain after the last shaping row, at least, 0 to 10,000. Default 0.
-	PlainAfterCount *int32 `protobuf:"varint,13,opt,name=plain_after_count,json=plainAfterCount,proto3,oneof" json:"plain_after_count,omitempty"`
-	// The order of unequal intervals. Default interleaved.
-	Order TaperOrder `protobuf:"varint,14,opt,name=order,proto3,enum=knitmath.v1.TaperOrder" json:"order,omitempty"`
+	PlainAfterRows *int32 `protobuf:"varint,13,opt,name=plain_after_rows,json=plainAfterRows,proto3,oneof" json:"plain_after_rows,omitempty"`
+	// How unequal intervals are spread. Default interleaved.
+	Spread IntervalSpread `protobuf:"varint,14,opt,name=spread,proto3,enum=knitmath.v1.IntervalSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -678,23 +651,23 @@ func (*PlanTaperRequest) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{3}
 }
 
-func (x *PlanTaperRequest) GetStartCount() int32 {
+func (x *PlanTaperRequest) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetEndCount() int32 {
+func (x *PlanTaperRequest) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetRowCount() int32 {
-	if x != nil && x.RowCount != nil {
-		return *x.RowCount
+func (x *PlanTaperRequest) GetHeightRows() int32 {
+	if x != nil && x.HeightRows != nil {
+		return *x.HeightRows
 	}
 	return 0
 }
@@ -727,16 +700,16 @@ func (x *PlanTaperRequest) GetEdges() ShapedEdges {
 	return ShapedEdges_SHAPED_EDGES_UNSPECIFIED
 }
 
-func (x *PlanTaperRequest) GetChangePerEdge() int32 {
-	if x != nil && x.ChangePerEdge != nil {
-		return *x.ChangePerEdge
+func (x *PlanTaperRequest) GetEdgeChangeStitches() int32 {
+	if x != nil && x.EdgeChangeStitches != nil {
+		return *x.EdgeChangeStitches
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetEdgeCount() int32 {
-	if x != nil && x.EdgeCount != nil {
-		return *x.EdgeCount
+func (x *PlanTaperRequest) GetEdgeStitches() int32 {
+	if x != nil && x.EdgeStitches != nil {
+		return *x.EdgeStitches
 	}
 	return 0
 }
@@ -755,25 +728,25 @@ func (x *PlanTaperRequest) GetFirstSide() Side {
 	return Side_SIDE_UNSPECIFIED
 }
 
-func (x *PlanTaperRequest) GetPlainBeforeCount() int32 {
-	if x != nil && x.PlainBeforeCount != nil {
-		return *x.PlainBeforeCount
+func (x *PlanTaperRequest) GetPlainBeforeRows() int32 {
+	if x != nil && x.PlainBeforeRows != nil {
+		return *x.PlainBeforeRows
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetPlainAfterCount() int32 {
-	if x != nil && x.PlainAfterCount != nil {
-		return *x.PlainAfterCount
+func (x *PlanTaperRequest) GetPlainAfterRows() int32 {
+	if x != nil && x.PlainAfterRows != nil {
+		return *x.PlainAfterRows
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetOrder() TaperOrder {
+func (x *PlanTaperRequest) GetSpread() IntervalSpread {
 	if x != nil {
-		return x.Order
+		return x.Spread
 	}
-	return TaperOrder_TAPER_ORDER_UNSPECIFIED
+	return IntervalSpread_INTERVAL_SPREAD_UNSPECIFIED
 }
 
 func (x *PlanTaperRequest) GetDisplayUnit() DisplayUnit {
@@ -788,6 +761,13 @@ func (x *PlanTaperRequest) GetWithOutline() bool {
 		return x.WithOutline
 	}
 	return false
+}
+
+func (x *PlanTaperRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
 }
 
 // A run of equal intervals: "every 6th row, 8 times".
@@ -853,7 +833,7 @@ type ShapingRow struct {
 	// The side it is worked on; right side in the round.
 	Side Side `protobuf:"varint,2,opt,name=side,proto3,enum=knitmath.v1.Side" json:"side,omitempty"`
 	// Stitches after it.
-	EndCount      int32 `protobuf:"varint,3,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	EndStitches   int32 `protobuf:"varint,3,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -902,9 +882,9 @@ func (x *ShapingRow) GetSide() Side {
 	return Side_SIDE_UNSPECIFIED
 }
 
-func (x *ShapingRow) GetEndCount() int32 {
+func (x *ShapingRow) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
@@ -912,44 +892,44 @@ func (x *ShapingRow) GetEndCount() int32 {
 // The taper.
 type PlanTaperResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Shaping rows in all.
-	ShapingRowCount int32 `protobuf:"varint,1,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	ShapingRowCount int32 `protobuf:"varint,5,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
 	// Stitches each of them changes, negative for decreases.
-	ChangePerRow int32 `protobuf:"varint,2,opt,name=change_per_row,json=changePerRow,proto3" json:"change_per_row,omitempty"`
+	RowChangeStitches int32 `protobuf:"varint,6,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
 	// Rows in all.
-	RowCount int32 `protobuf:"varint,3,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
-	// Number of the first shaping row.
-	FirstShapingRow int32 `protobuf:"varint,4,opt,name=first_shaping_row,json=firstShapingRow,proto3" json:"first_shaping_row,omitempty"`
+	HeightRows int32 `protobuf:"varint,7,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
+	// Number of the first shaping row, from 1.
+	FirstShapingRowNumber int32 `protobuf:"varint,8,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3" json:"first_shaping_row_number,omitempty"`
 	// Intervals from the first shaping row to the last, in order.
-	Intervals []*IntervalRun `protobuf:"bytes,5,rep,name=intervals,proto3" json:"intervals,omitempty"`
+	Intervals []*IntervalRun `protobuf:"bytes,9,rep,name=intervals,proto3" json:"intervals,omitempty"`
 	// Rows worked plain after the last shaping row.
-	PlainAfterCount int32 `protobuf:"varint,6,opt,name=plain_after_count,json=plainAfterCount,proto3" json:"plain_after_count,omitempty"`
+	PlainAfterRows int32 `protobuf:"varint,10,opt,name=plain_after_rows,json=plainAfterRows,proto3" json:"plain_after_rows,omitempty"`
 	// Every shaping row, in order.
-	ShapingRows []*ShapingRow `protobuf:"bytes,7,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
+	ShapingRows []*ShapingRow `protobuf:"bytes,11,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// The shaping row as worked on the right side (with the counts of the first
 	// such row); absent when there is none.
-	RightSideRow *Instruction `protobuf:"bytes,8,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
+	RightSideRow *Instruction `protobuf:"bytes,12,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
 	// The shaping row as worked on the wrong side, likewise.
-	WrongSideRow *Instruction `protobuf:"bytes,9,opt,name=wrong_side_row,json=wrongSideRow,proto3" json:"wrong_side_row,omitempty"`
+	WrongSideRow *Instruction `protobuf:"bytes,13,opt,name=wrong_side_row,json=wrongSideRow,proto3" json:"wrong_side_row,omitempty"`
 	// The greatest distance, over all rows, between the stitches on the needle
-	// after a row and the straight line from start_count to end_count, in
+	// after a row and the straight line from start_stitches to end_stitches, in
 	// stitches, both edges together. The line runs from the end of the rows kept
 	// plain before the shaping to the start of those kept plain after it.
-	GreatestDepartureStitches float64 `protobuf:"fixed64,10,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	GreatestDepartureStitches float64 `protobuf:"fixed64,14,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
-	HeightCm *float64 `protobuf:"fixed64,11,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	HeightCm *float64 `protobuf:"fixed64,15,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
 	// Width at the start, in cm; absent without gauge.
-	StartWidthCm *float64 `protobuf:"fixed64,12,opt,name=start_width_cm,json=startWidthCm,proto3,oneof" json:"start_width_cm,omitempty"`
+	StartWidthCm *float64 `protobuf:"fixed64,16,opt,name=start_width_cm,json=startWidthCm,proto3,oneof" json:"start_width_cm,omitempty"`
 	// Width at the end, in cm; absent without gauge.
-	EndWidthCm *float64 `protobuf:"fixed64,13,opt,name=end_width_cm,json=endWidthCm,proto3,oneof" json:"end_width_cm,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,14,rep,name=directions,proto3" json:"directions,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,15,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks.
-	Notices []*Notice `protobuf:"bytes,16,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,17,rep,name=sources,proto3" json:"sources,omitempty"`
+	EndWidthCm *float64 `protobuf:"fixed64,17,opt,name=end_width_cm,json=endWidthCm,proto3,oneof" json:"end_width_cm,omitempty"`
 	// The two edges of the piece; absent unless asked for. x is measured from the
 	// centre line of the first row, y from the start up: both in cm, or in stitches
 	// and rows without gauge. Lines "right edge" and "left edge" run upward; an
@@ -991,6 +971,34 @@ func (*PlanTaperResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{6}
 }
 
+func (x *PlanTaperResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanTaperResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanTaperResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanTaperResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 func (x *PlanTaperResponse) GetShapingRowCount() int32 {
 	if x != nil {
 		return x.ShapingRowCount
@@ -998,23 +1006,23 @@ func (x *PlanTaperResponse) GetShapingRowCount() int32 {
 	return 0
 }
 
-func (x *PlanTaperResponse) GetChangePerRow() int32 {
+func (x *PlanTaperResponse) GetRowChangeStitches() int32 {
 	if x != nil {
-		return x.ChangePerRow
+		return x.RowChangeStitches
 	}
 	return 0
 }
 
-func (x *PlanTaperResponse) GetRowCount() int32 {
+func (x *PlanTaperResponse) GetHeightRows() int32 {
 	if x != nil {
-		return x.RowCount
+		return x.HeightRows
 	}
 	return 0
 }
 
-func (x *PlanTaperResponse) GetFirstShapingRow() int32 {
+func (x *PlanTaperResponse) GetFirstShapingRowNumber() int32 {
 	if x != nil {
-		return x.FirstShapingRow
+		return x.FirstShapingRowNumber
 	}
 	return 0
 }
@@ -1026,9 +1034,9 @@ func (x *PlanTaperResponse) GetIntervals() []*IntervalRun {
 	return nil
 }
 
-func (x *PlanTaperResponse) GetPlainAfterCount() int32 {
+func (x *PlanTaperResponse) GetPlainAfterRows() int32 {
 	if x != nil {
-		return x.PlainAfterCount
+		return x.PlainAfterRows
 	}
 	return 0
 }
@@ -1082,34 +1090,6 @@ func (x *PlanTaperResponse) GetEndWidthCm() float64 {
 	return 0
 }
 
-func (x *PlanTaperResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanTaperResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanTaperResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanTaperResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanTaperResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1121,15 +1101,15 @@ func (x *PlanTaperResponse) GetOutline() *Outline {
 type SidePoint struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows or rounds from the start of the piece to the point, 1 to 10,000, more
-	// than at the point before. Exactly one of row_count and height_cm must be
+	// than at the point before. Exactly one of height_rows and height_cm must be
 	// given.
-	RowCount *int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3,oneof" json:"row_count,omitempty"`
+	HeightRows *int32 `protobuf:"varint,1,opt,name=height_rows,json=heightRows,proto3,oneof" json:"height_rows,omitempty"`
 	// The same as a height, in cm, 0.1 to 1,000; needs gauge. Nearest row, halves
 	// up.
 	HeightCm *float64 `protobuf:"fixed64,2,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
 	// Stitches there, 1 to 10,000. Equal to those at the point before for a
 	// straight stretch.
-	StitchCount   int32 `protobuf:"varint,3,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches      int32 `protobuf:"varint,3,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1164,9 +1144,9 @@ func (*SidePoint) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{7}
 }
 
-func (x *SidePoint) GetRowCount() int32 {
-	if x != nil && x.RowCount != nil {
-		return *x.RowCount
+func (x *SidePoint) GetHeightRows() int32 {
+	if x != nil && x.HeightRows != nil {
+		return *x.HeightRows
 	}
 	return 0
 }
@@ -1178,9 +1158,9 @@ func (x *SidePoint) GetHeightCm() float64 {
 	return 0
 }
 
-func (x *SidePoint) GetStitchCount() int32 {
+func (x *SidePoint) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
@@ -1190,7 +1170,7 @@ func (x *SidePoint) GetStitchCount() int32 {
 type PlanShapedSideRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches at the start, 1 to 10,000.
-	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,1,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// The points, from the start up, 1 to 20. The last is the end of the piece.
 	Points []*SidePoint `protobuf:"bytes,2,rep,name=points,proto3" json:"points,omitempty"`
 	// The gauge. Needed with any height_cm; otherwise only used to give sizes.
@@ -1201,20 +1181,25 @@ type PlanShapedSideRequest struct {
 	// Which edges are shaped. Default both.
 	Edges ShapedEdges `protobuf:"varint,5,opt,name=edges,proto3,enum=knitmath.v1.ShapedEdges" json:"edges,omitempty"`
 	// Stitches each shaping row changes at each shaped edge, 1 or 2. Default 1.
-	ChangePerEdge *int32 `protobuf:"varint,6,opt,name=change_per_edge,json=changePerEdge,proto3,oneof" json:"change_per_edge,omitempty"`
+	EdgeChangeStitches *int32 `protobuf:"varint,6,opt,name=edge_change_stitches,json=edgeChangeStitches,proto3,oneof" json:"edge_change_stitches,omitempty"`
 	// Plain stitches outside the shaping at each shaped edge, 1 to 100. Default 1.
-	EdgeCount *int32 `protobuf:"varint,7,opt,name=edge_count,json=edgeCount,proto3,oneof" json:"edge_count,omitempty"`
+	EdgeStitches *int32 `protobuf:"varint,7,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// Which rows may shape. Default right-side rows only when flat, any round in
 	// the round. Sides are counted through the whole piece from row 1.
 	ShapingRows ShapingRows `protobuf:"varint,8,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,9,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
-	// The order of unequal intervals within each stretch. Default interleaved.
-	Order TaperOrder `protobuf:"varint,10,opt,name=order,proto3,enum=knitmath.v1.TaperOrder" json:"order,omitempty"`
+	// How unequal intervals within each stretch are spread. Default interleaved.
+	Spread IntervalSpread `protobuf:"varint,10,opt,name=spread,proto3,enum=knitmath.v1.IntervalSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1249,9 +1234,9 @@ func (*PlanShapedSideRequest) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{8}
 }
 
-func (x *PlanShapedSideRequest) GetStartCount() int32 {
+func (x *PlanShapedSideRequest) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
@@ -1284,16 +1269,16 @@ func (x *PlanShapedSideRequest) GetEdges() ShapedEdges {
 	return ShapedEdges_SHAPED_EDGES_UNSPECIFIED
 }
 
-func (x *PlanShapedSideRequest) GetChangePerEdge() int32 {
-	if x != nil && x.ChangePerEdge != nil {
-		return *x.ChangePerEdge
+func (x *PlanShapedSideRequest) GetEdgeChangeStitches() int32 {
+	if x != nil && x.EdgeChangeStitches != nil {
+		return *x.EdgeChangeStitches
 	}
 	return 0
 }
 
-func (x *PlanShapedSideRequest) GetEdgeCount() int32 {
-	if x != nil && x.EdgeCount != nil {
-		return *x.EdgeCount
+func (x *PlanShapedSideRequest) GetEdgeStitches() int32 {
+	if x != nil && x.EdgeStitches != nil {
+		return *x.EdgeStitches
 	}
 	return 0
 }
@@ -1312,11 +1297,11 @@ func (x *PlanShapedSideRequest) GetFirstSide() Side {
 	return Side_SIDE_UNSPECIFIED
 }
 
-func (x *PlanShapedSideRequest) GetOrder() TaperOrder {
+func (x *PlanShapedSideRequest) GetSpread() IntervalSpread {
 	if x != nil {
-		return x.Order
+		return x.Spread
 	}
-	return TaperOrder_TAPER_ORDER_UNSPECIFIED
+	return IntervalSpread_INTERVAL_SPREAD_UNSPECIFIED
 }
 
 func (x *PlanShapedSideRequest) GetDisplayUnit() DisplayUnit {
@@ -1333,21 +1318,28 @@ func (x *PlanShapedSideRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanShapedSideRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One stretch of a shaped side, from one point to the next.
 type SideStretch struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Its first row.
-	FirstRow int32 `protobuf:"varint,1,opt,name=first_row,json=firstRow,proto3" json:"first_row,omitempty"`
-	// Its last row, the row of its upper point.
-	LastRow int32 `protobuf:"varint,2,opt,name=last_row,json=lastRow,proto3" json:"last_row,omitempty"`
+	// Number of its first row, from 1.
+	FirstRowNumber int32 `protobuf:"varint,1,opt,name=first_row_number,json=firstRowNumber,proto3" json:"first_row_number,omitempty"`
+	// Number of its last row, the row of its upper point.
+	LastRowNumber int32 `protobuf:"varint,2,opt,name=last_row_number,json=lastRowNumber,proto3" json:"last_row_number,omitempty"`
 	// Stitches before it.
-	StartCount int32 `protobuf:"varint,3,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,3,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Stitches after it.
-	EndCount int32 `protobuf:"varint,4,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	EndStitches int32 `protobuf:"varint,4,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Its shaping rows; 0 for a straight stretch.
 	ShapingRowCount int32 `protobuf:"varint,5,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
 	// Stitches each of them changes, negative for decreases; 0 when straight.
-	ChangePerRow int32 `protobuf:"varint,6,opt,name=change_per_row,json=changePerRow,proto3" json:"change_per_row,omitempty"`
+	RowChangeStitches int32 `protobuf:"varint,6,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
 	// Intervals between its shaping rows, in order.
 	Intervals []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
 	// The shaping row as worked on the right side (with the counts of the first
@@ -1389,30 +1381,30 @@ func (*SideStretch) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{9}
 }
 
-func (x *SideStretch) GetFirstRow() int32 {
+func (x *SideStretch) GetFirstRowNumber() int32 {
 	if x != nil {
-		return x.FirstRow
+		return x.FirstRowNumber
 	}
 	return 0
 }
 
-func (x *SideStretch) GetLastRow() int32 {
+func (x *SideStretch) GetLastRowNumber() int32 {
 	if x != nil {
-		return x.LastRow
+		return x.LastRowNumber
 	}
 	return 0
 }
 
-func (x *SideStretch) GetStartCount() int32 {
+func (x *SideStretch) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *SideStretch) GetEndCount() int32 {
+func (x *SideStretch) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
@@ -1424,9 +1416,9 @@ func (x *SideStretch) GetShapingRowCount() int32 {
 	return 0
 }
 
-func (x *SideStretch) GetChangePerRow() int32 {
+func (x *SideStretch) GetRowChangeStitches() int32 {
 	if x != nil {
-		return x.ChangePerRow
+		return x.RowChangeStitches
 	}
 	return 0
 }
@@ -1455,34 +1447,34 @@ func (x *SideStretch) GetWrongSideRow() *Instruction {
 // The shaped side.
 type PlanShapedSideResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: rows kept plain beside the points.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Rows in all.
-	RowCount int32 `protobuf:"varint,1,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	HeightRows int32 `protobuf:"varint,5,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
 	// The stretches, from the start up.
-	Stretches []*SideStretch `protobuf:"bytes,2,rep,name=stretches,proto3" json:"stretches,omitempty"`
+	Stretches []*SideStretch `protobuf:"bytes,6,rep,name=stretches,proto3" json:"stretches,omitempty"`
 	// Every shaping row of the piece, in order. From the last of one stretch to the
 	// first of the next are two rows at least, the smallest interval between
 	// right-side rows: where any row may shape and both would touch the join, the
 	// row below the join is kept plain or, if every row of that stretch shapes, the
 	// row above it.
-	ShapingRows []*ShapingRow `protobuf:"bytes,3,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
+	ShapingRows []*ShapingRow `protobuf:"bytes,7,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// The fewest stitches of any row.
-	NarrowestCount int32 `protobuf:"varint,4,opt,name=narrowest_count,json=narrowestCount,proto3" json:"narrowest_count,omitempty"`
+	NarrowestStitches int32 `protobuf:"varint,8,opt,name=narrowest_stitches,json=narrowestStitches,proto3" json:"narrowest_stitches,omitempty"`
 	// The most stitches of any row.
-	WidestCount int32 `protobuf:"varint,5,opt,name=widest_count,json=widestCount,proto3" json:"widest_count,omitempty"`
+	WidestStitches int32 `protobuf:"varint,9,opt,name=widest_stitches,json=widestStitches,proto3" json:"widest_stitches,omitempty"`
 	// The greatest distance, over all rows, between the stitches on the needle
 	// after a row and the broken line through the points, in stitches, both edges
 	// together.
-	GreatestDepartureStitches float64 `protobuf:"fixed64,6,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	GreatestDepartureStitches float64 `protobuf:"fixed64,10,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
-	HeightCm *float64 `protobuf:"fixed64,7,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,8,rep,name=directions,proto3" json:"directions,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,9,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: rows kept plain beside the points.
-	Notices []*Notice `protobuf:"bytes,10,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,11,rep,name=sources,proto3" json:"sources,omitempty"`
+	HeightCm *float64 `protobuf:"fixed64,11,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
 	// The two edges of the piece, as for a taper; absent unless asked for. At most
 	// 20,000 points a line.
 	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
@@ -1520,9 +1512,37 @@ func (*PlanShapedSideResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{10}
 }
 
-func (x *PlanShapedSideResponse) GetRowCount() int32 {
+func (x *PlanShapedSideResponse) GetSummary() string {
 	if x != nil {
-		return x.RowCount
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanShapedSideResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanShapedSideResponse) GetHeightRows() int32 {
+	if x != nil {
+		return x.HeightRows
 	}
 	return 0
 }
@@ -1541,16 +1561,16 @@ func (x *PlanShapedSideResponse) GetShapingRows() []*ShapingRow {
 	return nil
 }
 
-func (x *PlanShapedSideResponse) GetNarrowestCount() int32 {
+func (x *PlanShapedSideResponse) GetNarrowestStitches() int32 {
 	if x != nil {
-		return x.NarrowestCount
+		return x.NarrowestStitches
 	}
 	return 0
 }
 
-func (x *PlanShapedSideResponse) GetWidestCount() int32 {
+func (x *PlanShapedSideResponse) GetWidestStitches() int32 {
 	if x != nil {
-		return x.WidestCount
+		return x.WidestStitches
 	}
 	return 0
 }
@@ -1569,34 +1589,6 @@ func (x *PlanShapedSideResponse) GetHeightCm() float64 {
 	return 0
 }
 
-func (x *PlanShapedSideResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanShapedSideResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanShapedSideResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanShapedSideResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanShapedSideResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1608,176 +1600,171 @@ var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"\xf5\x02\n" +
-	"\x16PlanEvenSpacingRequest\x12$\n" +
-	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
-	"startCount\x12 \n" +
-	"\tend_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\bendCount\x129\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xa6\x03\n" +
+	"\x16PlanEvenSpacingRequest\x12*\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x12&\n" +
+	"\fend_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\vendStitches\x129\n" +
 	"\toperation\x18\x03 \x01(\x0e2\x16.knitmath.v1.OperationB\x03\xe0A\x01R\toperation\x12B\n" +
-	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x12'\n" +
+	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x12-\n" +
+	"\redge_stitches\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\fedgeStitches\x88\x01\x01\x123\n" +
+	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB\x03\xe0A\x01R\x06spread\x12&\n" +
+	"\fwith_outline\x18\a \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x10\n" +
+	"\x0e_edge_stitches\":\n" +
+	"\x06GapRun\x12\x1a\n" +
+	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xa0\x04\n" +
+	"\x17PlanEvenSpacingResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"edge_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\tedgeCount\x88\x01\x01\x124\n" +
-	"\x05order\x18\x06 \x01(\x0e2\x19.knitmath.v1.SpacingOrderB\x03\xe0A\x01R\x05order\x12&\n" +
-	"\fwith_outline\x18\a \x01(\bB\x03\xe0A\x01R\vwithOutlineB\r\n" +
-	"\v_edge_count\"A\n" +
-	"\x06GapRun\x12!\n" +
-	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xee\x03\n" +
-	"\x17PlanEvenSpacingResponse\x124\n" +
-	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12!\n" +
-	"\fchange_count\x18\x02 \x01(\x05R\vchangeCount\x12\x1f\n" +
-	"\vplain_count\x18\x03 \x01(\x05R\n" +
-	"plainCount\x12&\n" +
-	"\x0ffirst_gap_count\x18\x04 \x01(\x05R\rfirstGapCount\x12'\n" +
-	"\x04gaps\x18\x05 \x03(\v2\x13.knitmath.v1.GapRunR\x04gaps\x12$\n" +
-	"\x0elast_gap_count\x18\x06 \x01(\x05R\flastGapCount\x12:\n" +
-	"\vinstruction\x18\a \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12\x18\n" +
-	"\asummary\x18\b \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\t \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\n" +
-	" \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
-	"\aoutline\x18\v \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\x9c\a\n" +
-	"\x10PlanTaperRequest\x12$\n" +
-	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
-	"startCount\x12 \n" +
-	"\tend_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\bendCount\x12%\n" +
-	"\trow_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\browCount\x88\x01\x01\x12%\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x124\n" +
+	"\toperation\x18\x05 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12!\n" +
+	"\fchange_count\x18\x06 \x01(\x05R\vchangeCount\x12%\n" +
+	"\x0eplain_stitches\x18\a \x01(\x05R\rplainStitches\x12,\n" +
+	"\x12first_gap_stitches\x18\b \x01(\x05R\x10firstGapStitches\x12'\n" +
+	"\x04gaps\x18\t \x03(\v2\x13.knitmath.v1.GapRunR\x04gaps\x12*\n" +
+	"\x11last_gap_stitches\x18\n" +
+	" \x01(\x05R\x0flastGapStitches\x12:\n" +
+	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12.\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xe3\a\n" +
+	"\x10PlanTaperRequest\x12*\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x12&\n" +
+	"\fend_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\vendStitches\x12)\n" +
+	"\vheight_rows\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\n" +
+	"heightRows\x88\x01\x01\x12%\n" +
 	"\theight_cm\x18\x04 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\x05 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12B\n" +
 	"\fconstruction\x18\x06 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x123\n" +
-	"\x05edges\x18\a \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x120\n" +
-	"\x0fchange_per_edge\x18\b \x01(\x05B\x03\xe0A\x01H\x02R\rchangePerEdge\x88\x01\x01\x12'\n" +
-	"\n" +
-	"edge_count\x18\t \x01(\x05B\x03\xe0A\x01H\x03R\tedgeCount\x88\x01\x01\x12@\n" +
+	"\x05edges\x18\a \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x12:\n" +
+	"\x14edge_change_stitches\x18\b \x01(\x05B\x03\xe0A\x01H\x02R\x12edgeChangeStitches\x88\x01\x01\x12-\n" +
+	"\redge_stitches\x18\t \x01(\x05B\x03\xe0A\x01H\x03R\fedgeStitches\x88\x01\x01\x12@\n" +
 	"\fshaping_rows\x18\n" +
 	" \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vshapingRows\x125\n" +
 	"\n" +
-	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x126\n" +
-	"\x12plain_before_count\x18\f \x01(\x05B\x03\xe0A\x01H\x04R\x10plainBeforeCount\x88\x01\x01\x124\n" +
-	"\x11plain_after_count\x18\r \x01(\x05B\x03\xe0A\x01H\x05R\x0fplainAfterCount\x88\x01\x01\x122\n" +
-	"\x05order\x18\x0e \x01(\x0e2\x17.knitmath.v1.TaperOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x124\n" +
+	"\x11plain_before_rows\x18\f \x01(\x05B\x03\xe0A\x01H\x04R\x0fplainBeforeRows\x88\x01\x01\x122\n" +
+	"\x10plain_after_rows\x18\r \x01(\x05B\x03\xe0A\x01H\x05R\x0eplainAfterRows\x88\x01\x01\x128\n" +
+	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\x10 \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x0e\n" +
+	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_row_countB\f\n" +
-	"\n" +
-	"_height_cmB\x12\n" +
-	"\x10_change_per_edgeB\r\n" +
-	"\v_edge_countB\x15\n" +
-	"\x13_plain_before_countB\x14\n" +
-	"\x12_plain_after_count\"B\n" +
+	"_height_cmB\x17\n" +
+	"\x15_edge_change_stitchesB\x10\n" +
+	"\x0e_edge_stitchesB\x14\n" +
+	"\x12_plain_before_rowsB\x13\n" +
+	"\x11_plain_after_rows\"B\n" +
 	"\vIntervalRun\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x01 \x01(\x05R\teveryRows\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"o\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"u\n" +
 	"\n" +
 	"ShapingRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
-	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12\x1b\n" +
-	"\tend_count\x18\x03 \x01(\x05R\bendCount\"\xfc\x06\n" +
-	"\x11PlanTaperResponse\x12*\n" +
-	"\x11shaping_row_count\x18\x01 \x01(\x05R\x0fshapingRowCount\x12$\n" +
-	"\x0echange_per_row\x18\x02 \x01(\x05R\fchangePerRow\x12\x1b\n" +
-	"\trow_count\x18\x03 \x01(\x05R\browCount\x12*\n" +
-	"\x11first_shaping_row\x18\x04 \x01(\x05R\x0ffirstShapingRow\x126\n" +
-	"\tintervals\x18\x05 \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12*\n" +
-	"\x11plain_after_count\x18\x06 \x01(\x05R\x0fplainAfterCount\x12:\n" +
-	"\fshaping_rows\x18\a \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12>\n" +
-	"\x0eright_side_row\x18\b \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
-	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\x12>\n" +
-	"\x1bgreatest_departure_stitches\x18\n" +
-	" \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
-	"\theight_cm\x18\v \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12)\n" +
-	"\x0estart_width_cm\x18\f \x01(\x01H\x01R\fstartWidthCm\x88\x01\x01\x12%\n" +
-	"\fend_width_cm\x18\r \x01(\x01H\x02R\n" +
-	"endWidthCm\x88\x01\x01\x12\x1e\n" +
+	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12!\n" +
+	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\"\x95\a\n" +
+	"\x11PlanTaperResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"directions\x18\x0e \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\x0f \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x10 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x11 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12*\n" +
+	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12.\n" +
+	"\x13row_change_stitches\x18\x06 \x01(\x05R\x11rowChangeStitches\x12\x1f\n" +
+	"\vheight_rows\x18\a \x01(\x05R\n" +
+	"heightRows\x127\n" +
+	"\x18first_shaping_row_number\x18\b \x01(\x05R\x15firstShapingRowNumber\x126\n" +
+	"\tintervals\x18\t \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12(\n" +
+	"\x10plain_after_rows\x18\n" +
+	" \x01(\x05R\x0eplainAfterRows\x12:\n" +
+	"\fshaping_rows\x18\v \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12>\n" +
+	"\x0eright_side_row\x18\f \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
+	"\x0ewrong_side_row\x18\r \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\x0e \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
+	"\theight_cm\x18\x0f \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12)\n" +
+	"\x0estart_width_cm\x18\x10 \x01(\x01H\x01R\fstartWidthCm\x88\x01\x01\x12%\n" +
+	"\fend_width_cm\x18\x11 \x01(\x01H\x02R\n" +
+	"endWidthCm\x88\x01\x01\x12.\n" +
 	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\x9d\x01\n" +
-	"\tSidePoint\x12%\n" +
-	"\trow_count\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\browCount\x88\x01\x01\x12%\n" +
-	"\theight_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12&\n" +
-	"\fstitch_count\x18\x03 \x01(\x05B\x03\xe0A\x02R\vstitchCountB\f\n" +
+	"\r_end_width_cm\"\x9c\x01\n" +
+	"\tSidePoint\x12)\n" +
+	"\vheight_rows\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\n" +
+	"heightRows\x88\x01\x01\x12%\n" +
+	"\theight_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12\x1f\n" +
+	"\bstitches\x18\x03 \x01(\x05B\x03\xe0A\x02R\bstitchesB\x0e\n" +
+	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_row_countB\f\n" +
-	"\n" +
-	"_height_cm\"\xaf\x05\n" +
-	"\x15PlanShapedSideRequest\x12$\n" +
-	"\vstart_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
-	"startCount\x123\n" +
+	"_height_cm\"\xf0\x05\n" +
+	"\x15PlanShapedSideRequest\x12*\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x123\n" +
 	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\x03\xe0A\x02R\x06points\x12-\n" +
 	"\x05gauge\x18\x03 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12B\n" +
 	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x123\n" +
-	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x120\n" +
-	"\x0fchange_per_edge\x18\x06 \x01(\x05B\x03\xe0A\x01H\x00R\rchangePerEdge\x88\x01\x01\x12'\n" +
-	"\n" +
-	"edge_count\x18\a \x01(\x05B\x03\xe0A\x01H\x01R\tedgeCount\x88\x01\x01\x12@\n" +
+	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x12:\n" +
+	"\x14edge_change_stitches\x18\x06 \x01(\x05B\x03\xe0A\x01H\x00R\x12edgeChangeStitches\x88\x01\x01\x12-\n" +
+	"\redge_stitches\x18\a \x01(\x05B\x03\xe0A\x01H\x01R\fedgeStitches\x88\x01\x01\x12@\n" +
 	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vshapingRows\x125\n" +
 	"\n" +
-	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x122\n" +
-	"\x05order\x18\n" +
-	" \x01(\x0e2\x17.knitmath.v1.TaperOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x128\n" +
+	"\x06spread\x18\n" +
+	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\f \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x12\n" +
-	"\x10_change_per_edgeB\r\n" +
-	"\v_edge_count\"\x8d\x03\n" +
-	"\vSideStretch\x12\x1b\n" +
-	"\tfirst_row\x18\x01 \x01(\x05R\bfirstRow\x12\x19\n" +
-	"\blast_row\x18\x02 \x01(\x05R\alastRow\x12\x1f\n" +
-	"\vstart_count\x18\x03 \x01(\x05R\n" +
-	"startCount\x12\x1b\n" +
-	"\tend_count\x18\x04 \x01(\x05R\bendCount\x12*\n" +
-	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12$\n" +
-	"\x0echange_per_row\x18\x06 \x01(\x05R\fchangePerRow\x126\n" +
+	"\fwith_outline\x18\f \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x17\n" +
+	"\x15_edge_change_stitchesB\x10\n" +
+	"\x0e_edge_stitches\"\xbd\x03\n" +
+	"\vSideStretch\x12(\n" +
+	"\x10first_row_number\x18\x01 \x01(\x05R\x0efirstRowNumber\x12&\n" +
+	"\x0flast_row_number\x18\x02 \x01(\x05R\rlastRowNumber\x12%\n" +
+	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
+	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches\x12*\n" +
+	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12.\n" +
+	"\x13row_change_stitches\x18\x06 \x01(\x05R\x11rowChangeStitches\x126\n" +
 	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12>\n" +
 	"\x0eright_side_row\x18\b \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
-	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\xad\x04\n" +
-	"\x16PlanShapedSideResponse\x12\x1b\n" +
-	"\trow_count\x18\x01 \x01(\x05R\browCount\x126\n" +
-	"\tstretches\x18\x02 \x03(\v2\x18.knitmath.v1.SideStretchR\tstretches\x12:\n" +
-	"\fshaping_rows\x18\x03 \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12'\n" +
-	"\x0fnarrowest_count\x18\x04 \x01(\x05R\x0enarrowestCount\x12!\n" +
-	"\fwidest_count\x18\x05 \x01(\x05R\vwidestCount\x12>\n" +
-	"\x1bgreatest_departure_stitches\x18\x06 \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
-	"\theight_cm\x18\a \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12\x1e\n" +
+	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\xbd\x04\n" +
+	"\x16PlanShapedSideResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"directions\x18\b \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\t \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\n" +
-	" \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\v \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1f\n" +
+	"\vheight_rows\x18\x05 \x01(\x05R\n" +
+	"heightRows\x126\n" +
+	"\tstretches\x18\x06 \x03(\v2\x18.knitmath.v1.SideStretchR\tstretches\x12:\n" +
+	"\fshaping_rows\x18\a \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12-\n" +
+	"\x12narrowest_stitches\x18\b \x01(\x05R\x11narrowestStitches\x12'\n" +
+	"\x0fwidest_stitches\x18\t \x01(\x05R\x0ewidestStitches\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\n" +
+	" \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
+	"\theight_cm\x18\v \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12.\n" +
 	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
-	"_height_cm*[\n" +
-	"\fConstruction\x12\x1c\n" +
-	"\x18CONSTRUCTION_UNSPECIFIED\x10\x00\x12\x15\n" +
-	"\x11CONSTRUCTION_FLAT\x10\x01\x12\x16\n" +
-	"\x12CONSTRUCTION_ROUND\x10\x02*\x83\x01\n" +
-	"\fSpacingOrder\x12\x1d\n" +
-	"\x19SPACING_ORDER_UNSPECIFIED\x10\x00\x12\x19\n" +
-	"\x15SPACING_ORDER_GROUPED\x10\x01\x12\x1d\n" +
-	"\x19SPACING_ORDER_INTERLEAVED\x10\x02\x12\x1a\n" +
-	"\x16SPACING_ORDER_MIRRORED\x10\x03*^\n" +
+	"_height_cm*t\n" +
+	"\tGapSpread\x12\x1a\n" +
+	"\x16GAP_SPREAD_UNSPECIFIED\x10\x00\x12\x16\n" +
+	"\x12GAP_SPREAD_GROUPED\x10\x01\x12\x1a\n" +
+	"\x16GAP_SPREAD_INTERLEAVED\x10\x02\x12\x17\n" +
+	"\x13GAP_SPREAD_MIRRORED\x10\x03*^\n" +
 	"\vShapingRows\x12\x1c\n" +
 	"\x18SHAPING_ROWS_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17SHAPING_ROWS_RIGHT_SIDE\x10\x01\x12\x14\n" +
-	"\x10SHAPING_ROWS_ANY\x10\x02*~\n" +
-	"\n" +
-	"TaperOrder\x12\x1b\n" +
-	"\x17TAPER_ORDER_UNSPECIFIED\x10\x00\x12\x1b\n" +
-	"\x17TAPER_ORDER_INTERLEAVED\x10\x01\x12\x1a\n" +
-	"\x16TAPER_ORDER_SLOW_FIRST\x10\x02\x12\x1a\n" +
-	"\x16TAPER_ORDER_FAST_FIRST\x10\x03*t\n" +
+	"\x10SHAPING_ROWS_ANY\x10\x02*\x92\x01\n" +
+	"\x0eIntervalSpread\x12\x1f\n" +
+	"\x1bINTERVAL_SPREAD_UNSPECIFIED\x10\x00\x12\x1f\n" +
+	"\x1bINTERVAL_SPREAD_INTERLEAVED\x10\x01\x12\x1e\n" +
+	"\x1aINTERVAL_SPREAD_SLOW_FIRST\x10\x02\x12\x1e\n" +
+	"\x1aINTERVAL_SPREAD_FAST_FIRST\x10\x03*t\n" +
 	"\vShapedEdges\x12\x1c\n" +
 	"\x18SHAPED_EDGES_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11SHAPED_EDGES_BOTH\x10\x01\x12\x1a\n" +
@@ -1786,7 +1773,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x0eShapingService\x12\xa3\x01\n" +
 	"\x0fPlanEvenSpacing\x12#.knitmath.v1.PlanEvenSpacingRequest\x1a$.knitmath.v1.PlanEvenSpacingResponse\"E\x82\xd3\xe4\x93\x02?:\x01*Z\x1d\x12\x1b/v1/shaping:planEvenSpacing\"\x1b/v1/shaping:planEvenSpacing\x12\x85\x01\n" +
 	"\tPlanTaper\x12\x1d.knitmath.v1.PlanTaperRequest\x1a\x1e.knitmath.v1.PlanTaperResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/shaping:planTaper\"\x15/v1/shaping:planTaper\x12\x80\x01\n" +
-	"\x0ePlanShapedSide\x12\".knitmath.v1.PlanShapedSideRequest\x1a#.knitmath.v1.PlanShapedSideResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/shaping:planShapedSideB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x0ePlanShapedSide\x12\".knitmath.v1.PlanShapedSideRequest\x1a#.knitmath.v1.PlanShapedSideResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/shaping:planShapedSideB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_shaping_proto_rawDescOnce sync.Once
@@ -1800,81 +1788,81 @@ func file_knitmath_v1_shaping_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_shaping_proto_rawDescData
 }
 
-var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
+var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 11)
 var file_knitmath_v1_shaping_proto_goTypes = []any{
-	(Construction)(0),               // 0: knitmath.v1.Construction
-	(SpacingOrder)(0),               // 1: knitmath.v1.SpacingOrder
-	(ShapingRows)(0),                // 2: knitmath.v1.ShapingRows
-	(TaperOrder)(0),                 // 3: knitmath.v1.TaperOrder
-	(ShapedEdges)(0),                // 4: knitmath.v1.ShapedEdges
-	(*PlanEvenSpacingRequest)(nil),  // 5: knitmath.v1.PlanEvenSpacingRequest
-	(*GapRun)(nil),                  // 6: knitmath.v1.GapRun
-	(*PlanEvenSpacingResponse)(nil), // 7: knitmath.v1.PlanEvenSpacingResponse
-	(*PlanTaperRequest)(nil),        // 8: knitmath.v1.PlanTaperRequest
-	(*IntervalRun)(nil),             // 9: knitmath.v1.IntervalRun
-	(*ShapingRow)(nil),              // 10: knitmath.v1.ShapingRow
-	(*PlanTaperResponse)(nil),       // 11: knitmath.v1.PlanTaperResponse
-	(*SidePoint)(nil),               // 12: knitmath.v1.SidePoint
-	(*PlanShapedSideRequest)(nil),   // 13: knitmath.v1.PlanShapedSideRequest
-	(*SideStretch)(nil),             // 14: knitmath.v1.SideStretch
-	(*PlanShapedSideResponse)(nil),  // 15: knitmath.v1.PlanShapedSideResponse
-	(Operation)(0),                  // 16: knitmath.v1.Operation
-	(*Instruction)(nil),             // 17: knitmath.v1.Instruction
-	(*Notice)(nil),                  // 18: knitmath.v1.Notice
-	(*Source)(nil),                  // 19: knitmath.v1.Source
+	(GapSpread)(0),                  // 0: knitmath.v1.GapSpread
+	(ShapingRows)(0),                // 1: knitmath.v1.ShapingRows
+	(IntervalSpread)(0),             // 2: knitmath.v1.IntervalSpread
+	(ShapedEdges)(0),                // 3: knitmath.v1.ShapedEdges
+	(*PlanEvenSpacingRequest)(nil),  // 4: knitmath.v1.PlanEvenSpacingRequest
+	(*GapRun)(nil),                  // 5: knitmath.v1.GapRun
+	(*PlanEvenSpacingResponse)(nil), // 6: knitmath.v1.PlanEvenSpacingResponse
+	(*PlanTaperRequest)(nil),        // 7: knitmath.v1.PlanTaperRequest
+	(*IntervalRun)(nil),             // 8: knitmath.v1.IntervalRun
+	(*ShapingRow)(nil),              // 9: knitmath.v1.ShapingRow
+	(*PlanTaperResponse)(nil),       // 10: knitmath.v1.PlanTaperResponse
+	(*SidePoint)(nil),               // 11: knitmath.v1.SidePoint
+	(*PlanShapedSideRequest)(nil),   // 12: knitmath.v1.PlanShapedSideRequest
+	(*SideStretch)(nil),             // 13: knitmath.v1.SideStretch
+	(*PlanShapedSideResponse)(nil),  // 14: knitmath.v1.PlanShapedSideResponse
+	(Operation)(0),                  // 15: knitmath.v1.Operation
+	(Construction)(0),               // 16: knitmath.v1.Construction
+	(*Notice)(nil),                  // 17: knitmath.v1.Notice
+	(*Source)(nil),                  // 18: knitmath.v1.Source
+	(*Instruction)(nil),             // 19: knitmath.v1.Instruction
 	(*Outline)(nil),                 // 20: knitmath.v1.Outline
 	(*Gauge)(nil),                   // 21: knitmath.v1.Gauge
 	(Side)(0),                       // 22: knitmath.v1.Side
 	(DisplayUnit)(0),                // 23: knitmath.v1.DisplayUnit
 }
 var file_knitmath_v1_shaping_proto_depIdxs = []int32{
-	16, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
-	0,  // 1: knitmath.v1.PlanEvenSpacingRequest.construction:type_name -> knitmath.v1.Construction
-	1,  // 2: knitmath.v1.PlanEvenSpacingRequest.order:type_name -> knitmath.v1.SpacingOrder
-	16, // 3: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
-	6,  // 4: knitmath.v1.PlanEvenSpacingResponse.gaps:type_name -> knitmath.v1.GapRun
-	17, // 5: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
-	18, // 6: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 7: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
+	15, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
+	16, // 1: knitmath.v1.PlanEvenSpacingRequest.construction:type_name -> knitmath.v1.Construction
+	0,  // 2: knitmath.v1.PlanEvenSpacingRequest.spread:type_name -> knitmath.v1.GapSpread
+	17, // 3: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 4: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
+	15, // 5: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
+	5,  // 6: knitmath.v1.PlanEvenSpacingResponse.gaps:type_name -> knitmath.v1.GapRun
+	19, // 7: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
 	20, // 8: knitmath.v1.PlanEvenSpacingResponse.outline:type_name -> knitmath.v1.Outline
 	21, // 9: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
-	0,  // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
-	4,  // 11: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	2,  // 12: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	16, // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 11: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 12: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
 	22, // 13: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
-	3,  // 14: knitmath.v1.PlanTaperRequest.order:type_name -> knitmath.v1.TaperOrder
+	2,  // 14: knitmath.v1.PlanTaperRequest.spread:type_name -> knitmath.v1.IntervalSpread
 	23, // 15: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	22, // 16: knitmath.v1.ShapingRow.side:type_name -> knitmath.v1.Side
-	9,  // 17: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
-	10, // 18: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
-	17, // 19: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
-	17, // 20: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
-	18, // 21: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 22: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
+	17, // 17: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 18: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 19: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
+	9,  // 20: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	19, // 21: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
+	19, // 22: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
 	20, // 23: knitmath.v1.PlanTaperResponse.outline:type_name -> knitmath.v1.Outline
-	12, // 24: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
+	11, // 24: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
 	21, // 25: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
-	0,  // 26: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
-	4,  // 27: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	2,  // 28: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	16, // 26: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 27: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 28: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
 	22, // 29: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
-	3,  // 30: knitmath.v1.PlanShapedSideRequest.order:type_name -> knitmath.v1.TaperOrder
+	2,  // 30: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
 	23, // 31: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	9,  // 32: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
-	17, // 33: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
-	17, // 34: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
-	14, // 35: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
-	10, // 36: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
-	18, // 37: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 38: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 32: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
+	19, // 33: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
+	19, // 34: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
+	17, // 35: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 36: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	13, // 37: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
+	9,  // 38: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
 	20, // 39: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
-	5,  // 40: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
-	8,  // 41: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
-	13, // 42: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
-	7,  // 43: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
-	11, // 44: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
-	15, // 45: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
+	4,  // 40: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
+	7,  // 41: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
+	12, // 42: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
+	6,  // 43: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
+	10, // 44: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
+	14, // 45: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
 	43, // [43:46] is the sub-list for method output_type
 	40, // [40:43] is the sub-list for method input_type
 	40, // [40:40] is the sub-list for extension type_name
@@ -1888,9 +1876,9 @@ func file_knitmath_v1_shaping_proto_init() {
 		return
 	}
 	file_knitmath_v1_gauge_proto_init()
-	file_knitmath_v1_instruction_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_shaping_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[3].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[6].OneofWrappers = []any{}
@@ -1902,7 +1890,7 @@ func file_knitmath_v1_shaping_proto_init() {
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_shaping_proto_rawDesc), len(file_knitmath_v1_shaping_proto_rawDesc)),
-			NumEnums:      5,
+			NumEnums:      4,
 			NumMessages:   11,
 			NumExtensions: 0,
 			NumServices:   1,

@@ -200,7 +200,7 @@ func (TurnMethod) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{2}
 }
 
-// How unequal steps between turns are ordered.
+// How unequal steps between turns are spread.
 type TurnSpread int32
 
 const (
@@ -259,7 +259,7 @@ type PlanWedgeRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches across the wedge, 2 to 10,000; with yarn overs the loops on the
 	// needle, two for each pair, count as well.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	WidthStitches int32 `protobuf:"varint,1,opt,name=width_stitches,json=widthStitches,proto3" json:"width_stitches,omitempty"`
 	// Rows more at the tall part than at the short, 1 to 2,000. Exactly one of
 	// rise_rows, rise_cm, rise_angle_degrees, profile_rows and profile_cm must be
 	// given.
@@ -283,7 +283,7 @@ type PlanWedgeRequest struct {
 	// Which way a rise that is not a whole number of pairs of rows goes. Default
 	// nearest, an odd rise up.
 	Rounding Rounding `protobuf:"varint,9,opt,name=rounding,proto3,enum=knitmath.v1.Rounding" json:"rounding,omitempty"`
-	// How unequal steps are ordered. Default interleaved.
+	// How unequal steps are spread. Default interleaved.
 	Spread TurnSpread `protobuf:"varint,10,opt,name=spread,proto3,enum=knitmath.v1.TurnSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -296,7 +296,12 @@ type PlanWedgeRequest struct {
 	// The same in cm, each 0 to 1,000; needs gauge.
 	ProfileCm []float64 `protobuf:"fixed64,13,rep,packed,name=profile_cm,json=profileCm,proto3" json:"profile_cm,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -331,9 +336,9 @@ func (*PlanWedgeRequest) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{0}
 }
 
-func (x *PlanWedgeRequest) GetStitchCount() int32 {
+func (x *PlanWedgeRequest) GetWidthStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.WidthStitches
 	}
 	return 0
 }
@@ -429,12 +434,19 @@ func (x *PlanWedgeRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanWedgeRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // A run of equal steps between turns: "5 stitches before the last turn, 3
 // times".
 type TurnRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches from the turn before to this one.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// How many such steps follow one another.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -471,9 +483,9 @@ func (*TurnRun) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{1}
 }
 
-func (x *TurnRun) GetStitchCount() int32 {
+func (x *TurnRun) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
@@ -490,7 +502,7 @@ type TurnSequence struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches left unworked beyond the first turn, to the edge on that side. The
 	// stitch that is wrapped, or made double, is the first of them.
-	FirstUnworkedCount int32 `protobuf:"varint,1,opt,name=first_unworked_count,json=firstUnworkedCount,proto3" json:"first_unworked_count,omitempty"`
+	FirstUnworkedStitches int32 `protobuf:"varint,1,opt,name=first_unworked_stitches,json=firstUnworkedStitches,proto3" json:"first_unworked_stitches,omitempty"`
 	// Steps from each turn to the next: away from the edge when the longest row
 	// comes first, toward the edge when the shortest does.
 	Steps []*TurnRun `protobuf:"bytes,2,rep,name=steps,proto3" json:"steps,omitempty"`
@@ -530,9 +542,9 @@ func (*TurnSequence) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{2}
 }
 
-func (x *TurnSequence) GetFirstUnworkedCount() int32 {
+func (x *TurnSequence) GetFirstUnworkedStitches() int32 {
 	if x != nil {
-		return x.FirstUnworkedCount
+		return x.FirstUnworkedStitches
 	}
 	return 0
 }
@@ -558,10 +570,10 @@ type WedgeRow struct {
 	RowNumber int32 `protobuf:"varint,1,opt,name=row_number,json=rowNumber,proto3" json:"row_number,omitempty"`
 	// The side it is worked on.
 	Side Side `protobuf:"varint,2,opt,name=side,proto3,enum=knitmath.v1.Side" json:"side,omitempty"`
-	// The row. end_count less start_count is 0: a wedge keeps its stitches.
+	// The row. end_stitches less start_stitches is 0: a wedge keeps its stitches.
 	Instruction *Instruction `protobuf:"bytes,3,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// Stitches left unworked when the row turns; 0 for a row to the end.
-	UnworkedCount int32 `protobuf:"varint,4,opt,name=unworked_count,json=unworkedCount,proto3" json:"unworked_count,omitempty"`
+	UnworkedStitches int32 `protobuf:"varint,4,opt,name=unworked_stitches,json=unworkedStitches,proto3" json:"unworked_stitches,omitempty"`
 	// True when the row works past turns and closes their gaps.
 	Resolving     bool `protobuf:"varint,5,opt,name=resolving,proto3" json:"resolving,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -619,9 +631,9 @@ func (x *WedgeRow) GetInstruction() *Instruction {
 	return nil
 }
 
-func (x *WedgeRow) GetUnworkedCount() int32 {
+func (x *WedgeRow) GetUnworkedStitches() int32 {
 	if x != nil {
-		return x.UnworkedCount
+		return x.UnworkedStitches
 	}
 	return 0
 }
@@ -636,44 +648,46 @@ func (x *WedgeRow) GetResolving() bool {
 // The wedge.
 type PlanWedgeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: an odd rise and which way it went; a curve too steep for its turns.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Pairs of short rows at the tallest place; for TALL_END_SIDES, at each side.
-	PairCount int32 `protobuf:"varint,1,opt,name=pair_count,json=pairCount,proto3" json:"pair_count,omitempty"`
+	PairCount int32 `protobuf:"varint,5,opt,name=pair_count,json=pairCount,proto3" json:"pair_count,omitempty"`
 	// Turns in all, each of which leaves one stitch to resolve.
-	TurnCount int32 `protobuf:"varint,2,opt,name=turn_count,json=turnCount,proto3" json:"turn_count,omitempty"`
+	TurnCount int32 `protobuf:"varint,6,opt,name=turn_count,json=turnCount,proto3" json:"turn_count,omitempty"`
 	// The turns, a sequence for each side that has them, and for a curve with
 	// several humps one for each run of turns that goes one way.
-	Turns []*TurnSequence `protobuf:"bytes,3,rep,name=turns,proto3" json:"turns,omitempty"`
+	Turns []*TurnSequence `protobuf:"bytes,7,rep,name=turns,proto3" json:"turns,omitempty"`
 	// Every row in order, the ones that resolve included.
-	Rows []*WedgeRow `protobuf:"bytes,4,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*WedgeRow `protobuf:"bytes,8,rep,name=rows,proto3" json:"rows,omitempty"`
 	// Rows under the tallest stitch, resolving rows included.
-	TallRows int32 `protobuf:"varint,5,opt,name=tall_rows,json=tallRows,proto3" json:"tall_rows,omitempty"`
+	TallRows int32 `protobuf:"varint,9,opt,name=tall_rows,json=tallRows,proto3" json:"tall_rows,omitempty"`
 	// Full rows that close the gaps: every stitch has them, beside its short rows.
-	ShortRows int32 `protobuf:"varint,6,opt,name=short_rows,json=shortRows,proto3" json:"short_rows,omitempty"`
+	FullRows int32 `protobuf:"varint,10,opt,name=full_rows,json=fullRows,proto3" json:"full_rows,omitempty"`
 	// Rise asked for, in rows, before rounding to pairs: of a curve, its highest
 	// point less its lowest.
-	AskedRiseRows float64 `protobuf:"fixed64,7,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
+	AskedRiseRows float64 `protobuf:"fixed64,11,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
 	// Rise obtained, in rows.
-	RiseRows int32 `protobuf:"varint,8,opt,name=rise_rows,json=riseRows,proto3" json:"rise_rows,omitempty"`
+	RiseRows int32 `protobuf:"varint,12,opt,name=rise_rows,json=riseRows,proto3" json:"rise_rows,omitempty"`
 	// Rise obtained, in cm; absent without gauge.
-	RiseCm *float64 `protobuf:"fixed64,9,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
+	RiseCm *float64 `protobuf:"fixed64,13,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
 	// Slope obtained, in degrees; absent without gauge and for a curve.
-	RiseAngleDegrees *float64 `protobuf:"fixed64,10,opt,name=rise_angle_degrees,json=riseAngleDegrees,proto3,oneof" json:"rise_angle_degrees,omitempty"`
+	RiseAngleDegrees *float64 `protobuf:"fixed64,14,opt,name=rise_angle_degrees,json=riseAngleDegrees,proto3,oneof" json:"rise_angle_degrees,omitempty"`
 	// The greatest distance, over all stitches, between the short rows under a
 	// stitch and the profile, in rows: for a straight wedge the profile of the rise
 	// obtained, for a curve the one asked for.
-	GreatestDepartureRows float64 `protobuf:"fixed64,11,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,12,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: an odd rise and which way it went; a curve too steep for its turns.
-	Notices []*Notice `protobuf:"bytes,13,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,14,rep,name=sources,proto3" json:"sources,omitempty"`
+	GreatestDepartureRows float64 `protobuf:"fixed64,15,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	// The heights across the width; absent unless asked for. x is measured from the
 	// left edge, y is what lies under each stitch, resolving rows included: both in
 	// cm, or in stitches and rows without gauge. Line "top edge" goes in steps from
 	// stitch to stitch, as knit, at most 20,000 points; line "wanted" is the
 	// profile asked for, on top of the rows that all stitches have, at most 500.
-	Outline       *Outline `protobuf:"bytes,15,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -706,6 +720,34 @@ func (x *PlanWedgeResponse) ProtoReflect() protoreflect.Message {
 // Deprecated: Use PlanWedgeResponse.ProtoReflect.Descriptor instead.
 func (*PlanWedgeResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{4}
+}
+
+func (x *PlanWedgeResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanWedgeResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanWedgeResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanWedgeResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
 }
 
 func (x *PlanWedgeResponse) GetPairCount() int32 {
@@ -743,9 +785,9 @@ func (x *PlanWedgeResponse) GetTallRows() int32 {
 	return 0
 }
 
-func (x *PlanWedgeResponse) GetShortRows() int32 {
+func (x *PlanWedgeResponse) GetFullRows() int32 {
 	if x != nil {
-		return x.ShortRows
+		return x.FullRows
 	}
 	return 0
 }
@@ -785,27 +827,6 @@ func (x *PlanWedgeResponse) GetGreatestDepartureRows() float64 {
 	return 0
 }
 
-func (x *PlanWedgeResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanWedgeResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanWedgeResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanWedgeResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -822,8 +843,8 @@ type PlanCircleOfWedgesRequest struct {
 	// The gauge.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Stitches from the inner edge to the outer, 2 to 10,000. Exactly one of
-	// stitch_count and outer_radius_cm must be given.
-	StitchCount *int32 `protobuf:"varint,2,opt,name=stitch_count,json=stitchCount,proto3,oneof" json:"stitch_count,omitempty"`
+	// width_stitches and outer_radius_cm must be given.
+	WidthStitches *int32 `protobuf:"varint,2,opt,name=width_stitches,json=widthStitches,proto3,oneof" json:"width_stitches,omitempty"`
 	// Radius of the outer edge, in cm, 0.1 to 500; nearest stitch, halves up.
 	OuterRadiusCm *float64 `protobuf:"fixed64,3,opt,name=outer_radius_cm,json=outerRadiusCm,proto3,oneof" json:"outer_radius_cm,omitempty"`
 	// Radius of the inner edge, in cm, 0 to 500, less than the outer. 0 is a disc,
@@ -841,8 +862,13 @@ type PlanCircleOfWedgesRequest struct {
 	Order ShortRowOrder `protobuf:"varint,8,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
-	// Whether the answer brings an outline. Default no.
-	WithOutline   bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -884,9 +910,9 @@ func (x *PlanCircleOfWedgesRequest) GetGauge() *Gauge {
 	return nil
 }
 
-func (x *PlanCircleOfWedgesRequest) GetStitchCount() int32 {
-	if x != nil && x.StitchCount != nil {
-		return *x.StitchCount
+func (x *PlanCircleOfWedgesRequest) GetWidthStitches() int32 {
+	if x != nil && x.WidthStitches != nil {
+		return *x.WidthStitches
 	}
 	return 0
 }
@@ -947,13 +973,20 @@ func (x *PlanCircleOfWedgesRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanCircleOfWedgesRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One kind of wedge in the circle; a circle has at most four.
 type CircleWedge struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Pairs of short rows in it.
 	PairCount int32 `protobuf:"varint,1,opt,name=pair_count,json=pairCount,proto3" json:"pair_count,omitempty"`
 	// Rows over all stitches that follow, the one that closes the gaps included.
-	FullRowCount int32 `protobuf:"varint,2,opt,name=full_row_count,json=fullRowCount,proto3" json:"full_row_count,omitempty"`
+	FullRows int32 `protobuf:"varint,2,opt,name=full_rows,json=fullRows,proto3" json:"full_rows,omitempty"`
 	// Every row of the wedge, in order.
 	Rows []*WedgeRow `protobuf:"bytes,3,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The greatest distance from the straight profile, in rows.
@@ -999,9 +1032,9 @@ func (x *CircleWedge) GetPairCount() int32 {
 	return 0
 }
 
-func (x *CircleWedge) GetFullRowCount() int32 {
+func (x *CircleWedge) GetFullRows() int32 {
 	if x != nil {
-		return x.FullRowCount
+		return x.FullRows
 	}
 	return 0
 }
@@ -1023,8 +1056,8 @@ func (x *CircleWedge) GetGreatestDepartureRows() float64 {
 // A run of equal wedges.
 type CircleWedgeRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Index into wedges.
-	WedgeIndex int32 `protobuf:"varint,1,opt,name=wedge_index,json=wedgeIndex,proto3" json:"wedge_index,omitempty"`
+	// Number of the kind of wedge, from 1 in the order of wedges.
+	WedgeNumber int32 `protobuf:"varint,1,opt,name=wedge_number,json=wedgeNumber,proto3" json:"wedge_number,omitempty"`
 	// How many such wedges follow one another.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -1061,9 +1094,9 @@ func (*CircleWedgeRun) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{7}
 }
 
-func (x *CircleWedgeRun) GetWedgeIndex() int32 {
+func (x *CircleWedgeRun) GetWedgeNumber() int32 {
 	if x != nil {
-		return x.WedgeIndex
+		return x.WedgeNumber
 	}
 	return 0
 }
@@ -1078,46 +1111,48 @@ func (x *CircleWedgeRun) GetTimes() int32 {
 // The circle.
 type PlanCircleOfWedgesResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches from the inner edge to the outer.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
-	// Wedges in all.
-	WedgeCount int32 `protobuf:"varint,2,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
-	// The kinds of wedge.
-	Wedges []*CircleWedge `protobuf:"bytes,3,rep,name=wedges,proto3" json:"wedges,omitempty"`
-	// The order they are knit in, the remainders spread evenly round the circle.
-	Sequence []*CircleWedgeRun `protobuf:"bytes,4,rep,name=sequence,proto3" json:"sequence,omitempty"`
-	// Rows at the outer edge in all.
-	OuterRowCount int32 `protobuf:"varint,5,opt,name=outer_row_count,json=outerRowCount,proto3" json:"outer_row_count,omitempty"`
-	// Rows at the inner edge in all.
-	InnerRowCount int32 `protobuf:"varint,6,opt,name=inner_row_count,json=innerRowCount,proto3" json:"inner_row_count,omitempty"`
-	// Rows the outer edge should have, before rounding.
-	WantedOuterRows float64 `protobuf:"fixed64,7,opt,name=wanted_outer_rows,json=wantedOuterRows,proto3" json:"wanted_outer_rows,omitempty"`
-	// Rows the inner edge should have, before rounding.
-	WantedInnerRows float64 `protobuf:"fixed64,8,opt,name=wanted_inner_rows,json=wantedInnerRows,proto3" json:"wanted_inner_rows,omitempty"`
-	// outer_row_count less wanted_outer_rows, in rows: within one row.
-	ClosureRows float64 `protobuf:"fixed64,9,opt,name=closure_rows,json=closureRows,proto3" json:"closure_rows,omitempty"`
-	// The same as an angle, in degrees: positive when the edge is too long.
-	ClosureDegrees float64 `protobuf:"fixed64,10,opt,name=closure_degrees,json=closureDegrees,proto3" json:"closure_degrees,omitempty"`
-	// inner_row_count less wanted_inner_rows, in rows. Each wedge has at least two
-	// rows at the inner edge, so that a disc keeps a small hole to draw together.
-	InnerClosureRows float64 `protobuf:"fixed64,11,opt,name=inner_closure_rows,json=innerClosureRows,proto3" json:"inner_closure_rows,omitempty"`
-	// Radius of the outer edge obtained from the stitches, in cm.
-	OuterRadiusCm float64 `protobuf:"fixed64,12,opt,name=outer_radius_cm,json=outerRadiusCm,proto3" json:"outer_radius_cm,omitempty"`
-	// Radius of a circle that the inner rows go round, in cm.
-	InnerRadiusCm float64 `protobuf:"fixed64,13,opt,name=inner_radius_cm,json=innerRadiusCm,proto3" json:"inner_radius_cm,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,14,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: a hole at the centre.
-	Notices []*Notice `protobuf:"bytes,15,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,16,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Stitches from the inner edge to the outer.
+	WidthStitches int32 `protobuf:"varint,5,opt,name=width_stitches,json=widthStitches,proto3" json:"width_stitches,omitempty"`
+	// Wedges in all.
+	WedgeCount int32 `protobuf:"varint,6,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
+	// The kinds of wedge.
+	Wedges []*CircleWedge `protobuf:"bytes,7,rep,name=wedges,proto3" json:"wedges,omitempty"`
+	// The order they are knit in, the remainders spread evenly round the circle.
+	Sequence []*CircleWedgeRun `protobuf:"bytes,8,rep,name=sequence,proto3" json:"sequence,omitempty"`
+	// Rows at the outer edge in all.
+	OuterRows int32 `protobuf:"varint,9,opt,name=outer_rows,json=outerRows,proto3" json:"outer_rows,omitempty"`
+	// Rows at the inner edge in all.
+	InnerRows int32 `protobuf:"varint,10,opt,name=inner_rows,json=innerRows,proto3" json:"inner_rows,omitempty"`
+	// Rows the outer edge should have, before rounding.
+	WantedOuterRows float64 `protobuf:"fixed64,11,opt,name=wanted_outer_rows,json=wantedOuterRows,proto3" json:"wanted_outer_rows,omitempty"`
+	// Rows the inner edge should have, before rounding.
+	WantedInnerRows float64 `protobuf:"fixed64,12,opt,name=wanted_inner_rows,json=wantedInnerRows,proto3" json:"wanted_inner_rows,omitempty"`
+	// outer_rows less wanted_outer_rows, in rows: within one row.
+	ClosureRows float64 `protobuf:"fixed64,13,opt,name=closure_rows,json=closureRows,proto3" json:"closure_rows,omitempty"`
+	// The same as an angle, in degrees: positive when the edge is too long.
+	ClosureDegrees float64 `protobuf:"fixed64,14,opt,name=closure_degrees,json=closureDegrees,proto3" json:"closure_degrees,omitempty"`
+	// inner_rows less wanted_inner_rows, in rows. Each wedge has at least two
+	// rows at the inner edge, so that a disc keeps a small hole to draw together.
+	InnerClosureRows float64 `protobuf:"fixed64,15,opt,name=inner_closure_rows,json=innerClosureRows,proto3" json:"inner_closure_rows,omitempty"`
+	// Radius of the outer edge obtained from the stitches, in cm.
+	OuterRadiusCm float64 `protobuf:"fixed64,16,opt,name=outer_radius_cm,json=outerRadiusCm,proto3" json:"outer_radius_cm,omitempty"`
+	// Radius of a circle that the inner rows go round, in cm.
+	InnerRadiusCm float64 `protobuf:"fixed64,17,opt,name=inner_radius_cm,json=innerRadiusCm,proto3" json:"inner_radius_cm,omitempty"`
 	// When asked for: the disc or ring lying flat, right side up, its centre at 0,
 	// 0, in cm: outer and inner edge, of outer_radius_cm and inner_radius_cm, from 3
 	// o'clock counterclockwise as it is knit, a point at least every 3 degrees; and
 	// from one to the other the beginning of each wedge, and the end of the last one
 	// unless turn_degrees is 360. A wedge takes as much of the turn as of the rows
 	// of the outer edge. More than a full turn overlaps itself. At most 684 points.
-	Outline       *Outline `protobuf:"bytes,17,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1152,9 +1187,37 @@ func (*PlanCircleOfWedgesResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{8}
 }
 
-func (x *PlanCircleOfWedgesResponse) GetStitchCount() int32 {
+func (x *PlanCircleOfWedgesResponse) GetSummary() string {
 	if x != nil {
-		return x.StitchCount
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanCircleOfWedgesResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanCircleOfWedgesResponse) GetWidthStitches() int32 {
+	if x != nil {
+		return x.WidthStitches
 	}
 	return 0
 }
@@ -1180,16 +1243,16 @@ func (x *PlanCircleOfWedgesResponse) GetSequence() []*CircleWedgeRun {
 	return nil
 }
 
-func (x *PlanCircleOfWedgesResponse) GetOuterRowCount() int32 {
+func (x *PlanCircleOfWedgesResponse) GetOuterRows() int32 {
 	if x != nil {
-		return x.OuterRowCount
+		return x.OuterRows
 	}
 	return 0
 }
 
-func (x *PlanCircleOfWedgesResponse) GetInnerRowCount() int32 {
+func (x *PlanCircleOfWedgesResponse) GetInnerRows() int32 {
 	if x != nil {
-		return x.InnerRowCount
+		return x.InnerRows
 	}
 	return 0
 }
@@ -1243,27 +1306,6 @@ func (x *PlanCircleOfWedgesResponse) GetInnerRadiusCm() float64 {
 	return 0
 }
 
-func (x *PlanCircleOfWedgesResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanCircleOfWedgesResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanCircleOfWedgesResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanCircleOfWedgesResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1275,9 +1317,9 @@ var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\n" +
-	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"\xec\x05\n" +
-	"\x10PlanWedgeRequest\x12&\n" +
-	"\fstitch_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\vstitchCount\x12%\n" +
+	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x8d\x06\n" +
+	"\x10PlanWedgeRequest\x12*\n" +
+	"\x0ewidth_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rwidthStitches\x12%\n" +
 	"\trise_rows\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\briseRows\x88\x01\x01\x12!\n" +
 	"\arise_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\x06riseCm\x88\x01\x01\x126\n" +
 	"\x12rise_angle_degrees\x18\x04 \x01(\x01B\x03\xe0A\x01H\x02R\x10riseAngleDegrees\x88\x01\x01\x12-\n" +
@@ -1293,52 +1335,55 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\fprofile_rows\x18\f \x03(\x01B\x03\xe0A\x01R\vprofileRows\x12\"\n" +
 	"\n" +
 	"profile_cm\x18\r \x03(\x01B\x03\xe0A\x01R\tprofileCm\x12&\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutlineB\f\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\f\n" +
 	"\n" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees\"B\n" +
-	"\aTurnRun\x12!\n" +
-	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\x93\x01\n" +
-	"\fTurnSequence\x120\n" +
-	"\x14first_unworked_count\x18\x01 \x01(\x05R\x12firstUnworkedCount\x12*\n" +
+	"\x13_rise_angle_degrees\";\n" +
+	"\aTurnRun\x12\x1a\n" +
+	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\x99\x01\n" +
+	"\fTurnSequence\x126\n" +
+	"\x17first_unworked_stitches\x18\x01 \x01(\x05R\x15firstUnworkedStitches\x12*\n" +
 	"\x05steps\x18\x02 \x03(\v2\x14.knitmath.v1.TurnRunR\x05steps\x12%\n" +
-	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\"\xd1\x01\n" +
+	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\"\xd7\x01\n" +
 	"\bWedgeRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12%\n" +
-	"\x0eunworked_count\x18\x04 \x01(\x05R\runworkedCount\x12\x1c\n" +
-	"\tresolving\x18\x05 \x01(\bR\tresolving\"\x82\x05\n" +
-	"\x11PlanWedgeResponse\x12\x1d\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12+\n" +
+	"\x11unworked_stitches\x18\x04 \x01(\x05R\x10unworkedStitches\x12\x1c\n" +
+	"\tresolving\x18\x05 \x01(\bR\tresolving\"\xa0\x05\n" +
+	"\x11PlanWedgeResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"pair_count\x18\x01 \x01(\x05R\tpairCount\x12\x1d\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1d\n" +
 	"\n" +
-	"turn_count\x18\x02 \x01(\x05R\tturnCount\x12/\n" +
-	"\x05turns\x18\x03 \x03(\v2\x19.knitmath.v1.TurnSequenceR\x05turns\x12)\n" +
-	"\x04rows\x18\x04 \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x12\x1b\n" +
-	"\ttall_rows\x18\x05 \x01(\x05R\btallRows\x12\x1d\n" +
+	"pair_count\x18\x05 \x01(\x05R\tpairCount\x12\x1d\n" +
 	"\n" +
-	"short_rows\x18\x06 \x01(\x05R\tshortRows\x12&\n" +
-	"\x0fasked_rise_rows\x18\a \x01(\x01R\raskedRiseRows\x12\x1b\n" +
-	"\trise_rows\x18\b \x01(\x05R\briseRows\x12\x1c\n" +
-	"\arise_cm\x18\t \x01(\x01H\x00R\x06riseCm\x88\x01\x01\x121\n" +
-	"\x12rise_angle_degrees\x18\n" +
-	" \x01(\x01H\x01R\x10riseAngleDegrees\x88\x01\x01\x126\n" +
-	"\x17greatest_departure_rows\x18\v \x01(\x01R\x15greatestDepartureRows\x12\x18\n" +
-	"\asummary\x18\f \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\r \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0e \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
-	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
+	"turn_count\x18\x06 \x01(\x05R\tturnCount\x12/\n" +
+	"\x05turns\x18\a \x03(\v2\x19.knitmath.v1.TurnSequenceR\x05turns\x12)\n" +
+	"\x04rows\x18\b \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x12\x1b\n" +
+	"\ttall_rows\x18\t \x01(\x05R\btallRows\x12\x1b\n" +
+	"\tfull_rows\x18\n" +
+	" \x01(\x05R\bfullRows\x12&\n" +
+	"\x0fasked_rise_rows\x18\v \x01(\x01R\raskedRiseRows\x12\x1b\n" +
+	"\trise_rows\x18\f \x01(\x05R\briseRows\x12\x1c\n" +
+	"\arise_cm\x18\r \x01(\x01H\x00R\x06riseCm\x88\x01\x01\x121\n" +
+	"\x12rise_angle_degrees\x18\x0e \x01(\x01H\x01R\x10riseAngleDegrees\x88\x01\x01\x126\n" +
+	"\x17greatest_departure_rows\x18\x0f \x01(\x01R\x15greatestDepartureRows\x12.\n" +
+	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees\"\xed\x04\n" +
+	"\x13_rise_angle_degrees\"\x90\x05\n" +
 	"\x19PlanCircleOfWedgesRequest\x12-\n" +
-	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12+\n" +
-	"\fstitch_count\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\vstitchCount\x88\x01\x01\x120\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12/\n" +
+	"\x0ewidth_stitches\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\rwidthStitches\x88\x01\x01\x120\n" +
 	"\x0fouter_radius_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\routerRadiusCm\x88\x01\x01\x120\n" +
 	"\x0finner_radius_cm\x18\x04 \x01(\x01B\x03\xe0A\x01H\x02R\rinnerRadiusCm\x88\x01\x01\x12)\n" +
 	"\vwedge_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x03R\n" +
@@ -1349,42 +1394,47 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x05order\x18\b \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12@\n" +
 	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
 	"\fwith_outline\x18\n" +
-	" \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
-	"\r_stitch_countB\x12\n" +
+	" \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x11\n" +
+	"\x0f_width_stitchesB\x12\n" +
 	"\x10_outer_radius_cmB\x12\n" +
 	"\x10_inner_radius_cmB\x0e\n" +
 	"\f_wedge_countB\x0f\n" +
-	"\r_turn_degrees\"\xb5\x01\n" +
+	"\r_turn_degrees\"\xac\x01\n" +
 	"\vCircleWedge\x12\x1d\n" +
 	"\n" +
-	"pair_count\x18\x01 \x01(\x05R\tpairCount\x12$\n" +
-	"\x0efull_row_count\x18\x02 \x01(\x05R\ffullRowCount\x12)\n" +
+	"pair_count\x18\x01 \x01(\x05R\tpairCount\x12\x1b\n" +
+	"\tfull_rows\x18\x02 \x01(\x05R\bfullRows\x12)\n" +
 	"\x04rows\x18\x03 \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
-	"\x17greatest_departure_rows\x18\x04 \x01(\x01R\x15greatestDepartureRows\"G\n" +
-	"\x0eCircleWedgeRun\x12\x1f\n" +
-	"\vwedge_index\x18\x01 \x01(\x05R\n" +
-	"wedgeIndex\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xe5\x05\n" +
-	"\x1aPlanCircleOfWedgesResponse\x12!\n" +
-	"\fstitch_count\x18\x01 \x01(\x05R\vstitchCount\x12\x1f\n" +
-	"\vwedge_count\x18\x02 \x01(\x05R\n" +
+	"\x17greatest_departure_rows\x18\x04 \x01(\x01R\x15greatestDepartureRows\"I\n" +
+	"\x0eCircleWedgeRun\x12!\n" +
+	"\fwedge_number\x18\x01 \x01(\x05R\vwedgeNumber\x12\x14\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xf7\x05\n" +
+	"\x1aPlanCircleOfWedgesResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
+	"\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12%\n" +
+	"\x0ewidth_stitches\x18\x05 \x01(\x05R\rwidthStitches\x12\x1f\n" +
+	"\vwedge_count\x18\x06 \x01(\x05R\n" +
 	"wedgeCount\x120\n" +
-	"\x06wedges\x18\x03 \x03(\v2\x18.knitmath.v1.CircleWedgeR\x06wedges\x127\n" +
-	"\bsequence\x18\x04 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12&\n" +
-	"\x0fouter_row_count\x18\x05 \x01(\x05R\routerRowCount\x12&\n" +
-	"\x0finner_row_count\x18\x06 \x01(\x05R\rinnerRowCount\x12*\n" +
-	"\x11wanted_outer_rows\x18\a \x01(\x01R\x0fwantedOuterRows\x12*\n" +
-	"\x11wanted_inner_rows\x18\b \x01(\x01R\x0fwantedInnerRows\x12!\n" +
-	"\fclosure_rows\x18\t \x01(\x01R\vclosureRows\x12'\n" +
-	"\x0fclosure_degrees\x18\n" +
-	" \x01(\x01R\x0eclosureDegrees\x12,\n" +
-	"\x12inner_closure_rows\x18\v \x01(\x01R\x10innerClosureRows\x12&\n" +
-	"\x0fouter_radius_cm\x18\f \x01(\x01R\routerRadiusCm\x12&\n" +
-	"\x0finner_radius_cm\x18\r \x01(\x01R\rinnerRadiusCm\x12\x18\n" +
-	"\asummary\x18\x0e \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x0f \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x10 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
-	"\aoutline\x18\x11 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*s\n" +
+	"\x06wedges\x18\a \x03(\v2\x18.knitmath.v1.CircleWedgeR\x06wedges\x127\n" +
+	"\bsequence\x18\b \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12\x1d\n" +
+	"\n" +
+	"outer_rows\x18\t \x01(\x05R\touterRows\x12\x1d\n" +
+	"\n" +
+	"inner_rows\x18\n" +
+	" \x01(\x05R\tinnerRows\x12*\n" +
+	"\x11wanted_outer_rows\x18\v \x01(\x01R\x0fwantedOuterRows\x12*\n" +
+	"\x11wanted_inner_rows\x18\f \x01(\x01R\x0fwantedInnerRows\x12!\n" +
+	"\fclosure_rows\x18\r \x01(\x01R\vclosureRows\x12'\n" +
+	"\x0fclosure_degrees\x18\x0e \x01(\x01R\x0eclosureDegrees\x12,\n" +
+	"\x12inner_closure_rows\x18\x0f \x01(\x01R\x10innerClosureRows\x12&\n" +
+	"\x0fouter_radius_cm\x18\x10 \x01(\x01R\routerRadiusCm\x12&\n" +
+	"\x0finner_radius_cm\x18\x11 \x01(\x01R\rinnerRadiusCm\x12.\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*s\n" +
 	"\aTallEnd\x12\x18\n" +
 	"\x14TALL_END_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eTALL_END_RIGHT\x10\x01\x12\x11\n" +
@@ -1408,7 +1458,8 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x13TURN_SPREAD_GROUPED\x10\x022\xd6\x02\n" +
 	"\x0fShortRowService\x12\x89\x01\n" +
 	"\tPlanWedge\x12\x1d.knitmath.v1.PlanWedgeRequest\x1a\x1e.knitmath.v1.PlanWedgeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/short-row:planWedge\"\x17/v1/short-row:planWedge\x12\xb6\x01\n" +
-	"\x12PlanCircleOfWedges\x12&.knitmath.v1.PlanCircleOfWedgesRequest\x1a'.knitmath.v1.PlanCircleOfWedgesResponse\"O\x82\xd3\xe4\x93\x02I:\x01*Z\"\x12 /v1/short-row:planCircleOfWedges\" /v1/short-row:planCircleOfWedgesB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\x12PlanCircleOfWedges\x12&.knitmath.v1.PlanCircleOfWedgesRequest\x1a'.knitmath.v1.PlanCircleOfWedgesResponse\"O\x82\xd3\xe4\x93\x02I:\x01*Z\"\x12 /v1/short-row:planCircleOfWedges\" /v1/short-row:planCircleOfWedgesB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_short_row_proto_rawDescOnce sync.Once
@@ -1459,20 +1510,20 @@ var file_knitmath_v1_short_row_proto_depIdxs = []int32{
 	16, // 8: knitmath.v1.TurnSequence.side:type_name -> knitmath.v1.Side
 	16, // 9: knitmath.v1.WedgeRow.side:type_name -> knitmath.v1.Side
 	17, // 10: knitmath.v1.WedgeRow.instruction:type_name -> knitmath.v1.Instruction
-	6,  // 11: knitmath.v1.PlanWedgeResponse.turns:type_name -> knitmath.v1.TurnSequence
-	7,  // 12: knitmath.v1.PlanWedgeResponse.rows:type_name -> knitmath.v1.WedgeRow
-	18, // 13: knitmath.v1.PlanWedgeResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 14: knitmath.v1.PlanWedgeResponse.sources:type_name -> knitmath.v1.Source
+	18, // 11: knitmath.v1.PlanWedgeResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 12: knitmath.v1.PlanWedgeResponse.sources:type_name -> knitmath.v1.Source
+	6,  // 13: knitmath.v1.PlanWedgeResponse.turns:type_name -> knitmath.v1.TurnSequence
+	7,  // 14: knitmath.v1.PlanWedgeResponse.rows:type_name -> knitmath.v1.WedgeRow
 	20, // 15: knitmath.v1.PlanWedgeResponse.outline:type_name -> knitmath.v1.Outline
 	13, // 16: knitmath.v1.PlanCircleOfWedgesRequest.gauge:type_name -> knitmath.v1.Gauge
 	2,  // 17: knitmath.v1.PlanCircleOfWedgesRequest.turn_method:type_name -> knitmath.v1.TurnMethod
 	1,  // 18: knitmath.v1.PlanCircleOfWedgesRequest.order:type_name -> knitmath.v1.ShortRowOrder
 	15, // 19: knitmath.v1.PlanCircleOfWedgesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	7,  // 20: knitmath.v1.CircleWedge.rows:type_name -> knitmath.v1.WedgeRow
-	10, // 21: knitmath.v1.PlanCircleOfWedgesResponse.wedges:type_name -> knitmath.v1.CircleWedge
-	11, // 22: knitmath.v1.PlanCircleOfWedgesResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
-	18, // 23: knitmath.v1.PlanCircleOfWedgesResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 24: knitmath.v1.PlanCircleOfWedgesResponse.sources:type_name -> knitmath.v1.Source
+	18, // 21: knitmath.v1.PlanCircleOfWedgesResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 22: knitmath.v1.PlanCircleOfWedgesResponse.sources:type_name -> knitmath.v1.Source
+	10, // 23: knitmath.v1.PlanCircleOfWedgesResponse.wedges:type_name -> knitmath.v1.CircleWedge
+	11, // 24: knitmath.v1.PlanCircleOfWedgesResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
 	20, // 25: knitmath.v1.PlanCircleOfWedgesResponse.outline:type_name -> knitmath.v1.Outline
 	4,  // 26: knitmath.v1.ShortRowService.PlanWedge:input_type -> knitmath.v1.PlanWedgeRequest
 	9,  // 27: knitmath.v1.ShortRowService.PlanCircleOfWedges:input_type -> knitmath.v1.PlanCircleOfWedgesRequest
@@ -1490,11 +1541,10 @@ func file_knitmath_v1_short_row_proto_init() {
 	if File_knitmath_v1_short_row_proto != nil {
 		return
 	}
-	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
-	file_knitmath_v1_instruction_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_short_row_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_short_row_proto_msgTypes[4].OneofWrappers = []any{}
 	file_knitmath_v1_short_row_proto_msgTypes[5].OneofWrappers = []any{}

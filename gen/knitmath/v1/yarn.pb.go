@@ -201,9 +201,9 @@ func (DyeLot) EnumDescriptor() ([]byte, []int) {
 type CountedPiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches across, 1 to 10,000.
-	StitchCount int32 `protobuf:"varint,1,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// Rows, 1 to 10,000.
-	RowCount      int32 `protobuf:"varint,2,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	Rows          int32 `protobuf:"varint,2,opt,name=rows,proto3" json:"rows,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -238,16 +238,16 @@ func (*CountedPiece) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yarn_proto_rawDescGZIP(), []int{0}
 }
 
-func (x *CountedPiece) GetStitchCount() int32 {
+func (x *CountedPiece) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
 
-func (x *CountedPiece) GetRowCount() int32 {
+func (x *CountedPiece) GetRows() int32 {
 	if x != nil {
-		return x.RowCount
+		return x.Rows
 	}
 	return 0
 }
@@ -321,7 +321,7 @@ func (x *TrapezoidPiece) GetHeightCm() float64 {
 type RowwisePiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Stitches worked in each row, 1 to 10,000 each, at most 10,000 rows.
-	StitchCounts  []int32 `protobuf:"varint,1,rep,packed,name=stitch_counts,json=stitchCounts,proto3" json:"stitch_counts,omitempty"`
+	RowStitches   []int32 `protobuf:"varint,1,rep,packed,name=row_stitches,json=rowStitches,proto3" json:"row_stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -356,9 +356,9 @@ func (*RowwisePiece) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yarn_proto_rawDescGZIP(), []int{2}
 }
 
-func (x *RowwisePiece) GetStitchCounts() []int32 {
+func (x *RowwisePiece) GetRowStitches() []int32 {
 	if x != nil {
-		return x.StitchCounts
+		return x.RowStitches
 	}
 	return nil
 }
@@ -368,8 +368,8 @@ type Piece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// What it is, in the asker's words, at most 100 characters.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
-	// How often it is knit, 1 to 100. Default 1. Two sleeves are 2.
-	Quantity *int32 `protobuf:"varint,2,opt,name=quantity,proto3,oneof" json:"quantity,omitempty"`
+	// How many times it is knit, 1 to 100. Default 1. Two sleeves are 2.
+	Times *int32 `protobuf:"varint,2,opt,name=times,proto3,oneof" json:"times,omitempty"`
 	// Its fabric. Default plain knitting.
 	Pattern StitchPattern `protobuf:"varint,3,opt,name=pattern,proto3,enum=knitmath.v1.StitchPattern" json:"pattern,omitempty"`
 	// The caller's own factor beside plain knitting at the same gauge, 0.5 to 3.
@@ -424,9 +424,9 @@ func (x *Piece) GetName() string {
 	return ""
 }
 
-func (x *Piece) GetQuantity() int32 {
-	if x != nil && x.Quantity != nil {
-		return *x.Quantity
+func (x *Piece) GetTimes() int32 {
+	if x != nil && x.Times != nil {
+		return *x.Times
 	}
 	return 0
 }
@@ -717,7 +717,12 @@ type EstimateYarnRequest struct {
 	DyeLot DyeLot `protobuf:"varint,8,opt,name=dye_lot,json=dyeLot,proto3,enum=knitmath.v1.DyeLot" json:"dye_lot,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and ounces. Default centimetres.
-	DisplayUnit   DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -813,6 +818,13 @@ func (x *EstimateYarnRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *EstimateYarnRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
 }
 
 // A low, a likely and a high figure.
@@ -949,7 +961,7 @@ type PieceYarn struct {
 	// Its name.
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Stitches in it, all copies together.
-	StitchCount float64 `protobuf:"fixed64,2,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches float64 `protobuf:"fixed64,2,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// Area, in square cm, all copies together.
 	AreaCm2 float64 `protobuf:"fixed64,3,opt,name=area_cm2,json=areaCm2,proto3" json:"area_cm2,omitempty"`
 	// Likely metres.
@@ -995,9 +1007,9 @@ func (x *PieceYarn) GetName() string {
 	return ""
 }
 
-func (x *PieceYarn) GetStitchCount() float64 {
+func (x *PieceYarn) GetStitches() float64 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
@@ -1092,38 +1104,40 @@ func (x *ColourYarn) GetBallCount() int32 {
 // The yarn needed.
 type EstimateYarnResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// By loop geometry.
-	ByLoop *YarnMethodResult `protobuf:"bytes,1,opt,name=by_loop,json=byLoop,proto3" json:"by_loop,omitempty"`
-	// By weighed swatch; absent without one.
-	BySwatch *YarnMethodResult `protobuf:"bytes,2,opt,name=by_swatch,json=bySwatch,proto3" json:"by_swatch,omitempty"`
-	// Length of yarn in one plain stitch, in cm, by loop geometry.
-	LoopLengthCm float64 `protobuf:"fixed64,3,opt,name=loop_length_cm,json=loopLengthCm,proto3" json:"loop_length_cm,omitempty"`
-	// The loop constant ks used.
-	LoopConstant float64 `protobuf:"fixed64,4,opt,name=loop_constant,json=loopConstant,proto3" json:"loop_constant,omitempty"`
-	// Stitches in all.
-	StitchCount float64 `protobuf:"fixed64,5,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
-	// Area in all, in square cm.
-	AreaCm2 float64 `protobuf:"fixed64,6,opt,name=area_cm2,json=areaCm2,proto3" json:"area_cm2,omitempty"`
-	// The pieces, in the order asked.
-	Pieces []*PieceYarn `protobuf:"bytes,7,rep,name=pieces,proto3" json:"pieces,omitempty"`
-	// Metres to have, reserve included: by swatch where that can say, by loop
-	// otherwise.
-	LengthM *YarnRange `protobuf:"bytes,8,opt,name=length_m,json=lengthM,proto3" json:"length_m,omitempty"`
-	// Grams to have, reserve included, likewise; absent where no method can say.
-	MassG *YarnRange `protobuf:"bytes,9,opt,name=mass_g,json=massG,proto3" json:"mass_g,omitempty"`
-	// Balls to buy in all; absent without put_up.
-	BallCount *int32 `protobuf:"varint,10,opt,name=ball_count,json=ballCount,proto3,oneof" json:"ball_count,omitempty"`
-	// The colours, in the order asked.
-	Colours []*ColourYarn `protobuf:"bytes,11,rep,name=colours,proto3" json:"colours,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,12,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to do, step by step; empty where there is nothing to do.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: METHODS_DISAGREE, the ranges of the two do not meet; NOT_COMPARED,
 	// they cannot be without put_up; SWATCH_FABRIC, the pieces are several fabrics
 	// and the swatch is one; COARSE_SCALE, half a step is over 5 % of the swatch;
 	// UNUSUAL_RATIO, rows to stitches unlike plain knitting; STATE_UNKNOWN.
-	Notices []*Notice `protobuf:"bytes,13,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources       []*Source `protobuf:"bytes,14,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// By loop geometry.
+	ByLoop *YarnMethodResult `protobuf:"bytes,5,opt,name=by_loop,json=byLoop,proto3" json:"by_loop,omitempty"`
+	// By weighed swatch; absent without one.
+	BySwatch *YarnMethodResult `protobuf:"bytes,6,opt,name=by_swatch,json=bySwatch,proto3" json:"by_swatch,omitempty"`
+	// Length of yarn in one plain stitch, in cm, by loop geometry.
+	LoopLengthCm float64 `protobuf:"fixed64,7,opt,name=loop_length_cm,json=loopLengthCm,proto3" json:"loop_length_cm,omitempty"`
+	// The loop constant ks used.
+	LoopConstant float64 `protobuf:"fixed64,8,opt,name=loop_constant,json=loopConstant,proto3" json:"loop_constant,omitempty"`
+	// Stitches in all.
+	Stitches float64 `protobuf:"fixed64,9,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// Area in all, in square cm.
+	AreaCm2 float64 `protobuf:"fixed64,10,opt,name=area_cm2,json=areaCm2,proto3" json:"area_cm2,omitempty"`
+	// The pieces, in the order asked.
+	Pieces []*PieceYarn `protobuf:"bytes,11,rep,name=pieces,proto3" json:"pieces,omitempty"`
+	// Metres to have, reserve included: by swatch where that can say, by loop
+	// otherwise.
+	LengthM *YarnRange `protobuf:"bytes,12,opt,name=length_m,json=lengthM,proto3" json:"length_m,omitempty"`
+	// Grams to have, reserve included, likewise; absent where no method can say.
+	MassG *YarnRange `protobuf:"bytes,13,opt,name=mass_g,json=massG,proto3" json:"mass_g,omitempty"`
+	// Balls to buy in all; absent without put_up.
+	BallCount *int32 `protobuf:"varint,14,opt,name=ball_count,json=ballCount,proto3,oneof" json:"ball_count,omitempty"`
+	// The colours, in the order asked.
+	Colours       []*ColourYarn `protobuf:"bytes,15,rep,name=colours,proto3" json:"colours,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1158,6 +1172,34 @@ func (*EstimateYarnResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yarn_proto_rawDescGZIP(), []int{12}
 }
 
+func (x *EstimateYarnResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *EstimateYarnResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *EstimateYarnResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *EstimateYarnResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
 func (x *EstimateYarnResponse) GetByLoop() *YarnMethodResult {
 	if x != nil {
 		return x.ByLoop
@@ -1186,9 +1228,9 @@ func (x *EstimateYarnResponse) GetLoopConstant() float64 {
 	return 0
 }
 
-func (x *EstimateYarnResponse) GetStitchCount() float64 {
+func (x *EstimateYarnResponse) GetStitches() float64 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
@@ -1235,52 +1277,31 @@ func (x *EstimateYarnResponse) GetColours() []*ColourYarn {
 	return nil
 }
 
-func (x *EstimateYarnResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *EstimateYarnResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *EstimateYarnResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 var File_knitmath_v1_yarn_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x18knitmath/v1/report.proto\"X\n" +
-	"\fCountedPiece\x12&\n" +
-	"\fstitch_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\vstitchCount\x12 \n" +
-	"\trow_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\browCount\"\x84\x01\n" +
+	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x18knitmath/v1/report.proto\"H\n" +
+	"\fCountedPiece\x12\x1f\n" +
+	"\bstitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\bstitches\x12\x17\n" +
+	"\x04rows\x18\x02 \x01(\x05B\x03\xe0A\x02R\x04rows\"\x84\x01\n" +
 	"\x0eTrapezoidPiece\x12)\n" +
 	"\x0estart_width_cm\x18\x01 \x01(\x01B\x03\xe0A\x02R\fstartWidthCm\x12%\n" +
 	"\fend_width_cm\x18\x02 \x01(\x01B\x03\xe0A\x02R\n" +
 	"endWidthCm\x12 \n" +
-	"\theight_cm\x18\x03 \x01(\x01B\x03\xe0A\x02R\bheightCm\"8\n" +
-	"\fRowwisePiece\x12(\n" +
-	"\rstitch_counts\x18\x01 \x03(\x05B\x03\xe0A\x02R\fstitchCounts\"\x95\x03\n" +
+	"\theight_cm\x18\x03 \x01(\x01B\x03\xe0A\x02R\bheightCm\"6\n" +
+	"\fRowwisePiece\x12&\n" +
+	"\frow_stitches\x18\x01 \x03(\x05B\x03\xe0A\x02R\vrowStitches\"\x8c\x03\n" +
 	"\x05Piece\x12\x17\n" +
-	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x01R\x04name\x12$\n" +
-	"\bquantity\x18\x02 \x01(\x05B\x03\xe0A\x01H\x01R\bquantity\x88\x01\x01\x129\n" +
+	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x01R\x04name\x12\x1e\n" +
+	"\x05times\x18\x02 \x01(\x05B\x03\xe0A\x01H\x01R\x05times\x88\x01\x01\x129\n" +
 	"\apattern\x18\x03 \x01(\x0e2\x1a.knitmath.v1.StitchPatternB\x03\xe0A\x01R\apattern\x12/\n" +
 	"\x0epattern_factor\x18\x04 \x01(\x01B\x03\xe0A\x01H\x02R\rpatternFactor\x88\x01\x01\x12:\n" +
 	"\acounted\x18\x05 \x01(\v2\x19.knitmath.v1.CountedPieceB\x03\xe0A\x01H\x00R\acounted\x12@\n" +
 	"\ttrapezoid\x18\x06 \x01(\v2\x1b.knitmath.v1.TrapezoidPieceB\x03\xe0A\x01H\x00R\ttrapezoid\x12:\n" +
 	"\arowwise\x18\a \x01(\v2\x19.knitmath.v1.RowwisePieceB\x03\xe0A\x01H\x00R\arowwiseB\a\n" +
-	"\x05shapeB\v\n" +
-	"\t_quantityB\x11\n" +
+	"\x05shapeB\b\n" +
+	"\x06_timesB\x11\n" +
 	"\x0f_pattern_factor\"\xaa\x01\n" +
 	"\rWeighedSwatch\x12\x1a\n" +
 	"\x06mass_g\x18\x01 \x01(\x01B\x03\xe0A\x02R\x05massG\x12\x1e\n" +
@@ -1294,7 +1315,7 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x06ball_g\x18\x02 \x01(\x01B\x03\xe0A\x02R\x05ballG\"P\n" +
 	"\vColourShare\x12\x17\n" +
 	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x01R\x04name\x12(\n" +
-	"\rshare_percent\x18\x02 \x01(\x01B\x03\xe0A\x02R\fsharePercent\"\x88\x04\n" +
+	"\rshare_percent\x18\x02 \x01(\x01B\x03\xe0A\x02R\fsharePercent\"\xa5\x04\n" +
 	"\x13EstimateYarnRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12/\n" +
 	"\x06pieces\x18\x02 \x03(\v2\x12.knitmath.v1.PieceB\x03\xe0A\x02R\x06pieces\x123\n" +
@@ -1304,7 +1325,8 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x0freserve_percent\x18\x06 \x01(\x01B\x03\xe0A\x01H\x00R\x0ereservePercent\x88\x01\x01\x127\n" +
 	"\acolours\x18\a \x03(\v2\x18.knitmath.v1.ColourShareB\x03\xe0A\x01R\acolours\x121\n" +
 	"\adye_lot\x18\b \x01(\x0e2\x13.knitmath.v1.DyeLotB\x03\xe0A\x01R\x06dyeLot\x12@\n" +
-	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnitB\x12\n" +
+	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x12\n" +
 	"\x10_reserve_percent\"I\n" +
 	"\tYarnRange\x12\x10\n" +
 	"\x03low\x18\x01 \x01(\x01R\x03low\x12\x16\n" +
@@ -1313,10 +1335,10 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x10YarnMethodResult\x121\n" +
 	"\blength_m\x18\x01 \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
 	"\x06mass_g\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12!\n" +
-	"\frange_covers\x18\x03 \x01(\tR\vrangeCovers\"x\n" +
+	"\frange_covers\x18\x03 \x01(\tR\vrangeCovers\"q\n" +
 	"\tPieceYarn\x12\x12\n" +
-	"\x04name\x18\x01 \x01(\tR\x04name\x12!\n" +
-	"\fstitch_count\x18\x02 \x01(\x01R\vstitchCount\x12\x19\n" +
+	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1a\n" +
+	"\bstitches\x18\x02 \x01(\x01R\bstitches\x12\x19\n" +
 	"\barea_cm2\x18\x03 \x01(\x01R\aareaCm2\x12\x19\n" +
 	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\xb5\x01\n" +
 	"\n" +
@@ -1326,24 +1348,27 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x06mass_g\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x04 \x01(\x05H\x00R\tballCount\x88\x01\x01B\r\n" +
-	"\v_ball_count\"\x83\x05\n" +
-	"\x14EstimateYarnResponse\x126\n" +
-	"\aby_loop\x18\x01 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\x06byLoop\x12:\n" +
-	"\tby_swatch\x18\x02 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\bbySwatch\x12$\n" +
-	"\x0eloop_length_cm\x18\x03 \x01(\x01R\floopLengthCm\x12#\n" +
-	"\rloop_constant\x18\x04 \x01(\x01R\floopConstant\x12!\n" +
-	"\fstitch_count\x18\x05 \x01(\x01R\vstitchCount\x12\x19\n" +
-	"\barea_cm2\x18\x06 \x01(\x01R\aareaCm2\x12.\n" +
-	"\x06pieces\x18\a \x03(\v2\x16.knitmath.v1.PieceYarnR\x06pieces\x121\n" +
-	"\blength_m\x18\b \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
-	"\x06mass_g\x18\t \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
+	"\v_ball_count\"\x9c\x05\n" +
+	"\x14EstimateYarnResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"ball_count\x18\n" +
-	" \x01(\x05H\x00R\tballCount\x88\x01\x01\x121\n" +
-	"\acolours\x18\v \x03(\v2\x17.knitmath.v1.ColourYarnR\acolours\x12\x18\n" +
-	"\asummary\x18\f \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\r \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0e \x03(\v2\x13.knitmath.v1.SourceR\asourcesB\r\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x126\n" +
+	"\aby_loop\x18\x05 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\x06byLoop\x12:\n" +
+	"\tby_swatch\x18\x06 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\bbySwatch\x12$\n" +
+	"\x0eloop_length_cm\x18\a \x01(\x01R\floopLengthCm\x12#\n" +
+	"\rloop_constant\x18\b \x01(\x01R\floopConstant\x12\x1a\n" +
+	"\bstitches\x18\t \x01(\x01R\bstitches\x12\x19\n" +
+	"\barea_cm2\x18\n" +
+	" \x01(\x01R\aareaCm2\x12.\n" +
+	"\x06pieces\x18\v \x03(\v2\x16.knitmath.v1.PieceYarnR\x06pieces\x121\n" +
+	"\blength_m\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
+	"\x06mass_g\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
+	"\n" +
+	"ball_count\x18\x0e \x01(\x05H\x00R\tballCount\x88\x01\x01\x121\n" +
+	"\acolours\x18\x0f \x03(\v2\x17.knitmath.v1.ColourYarnR\acoloursB\r\n" +
 	"\v_ball_count*\x87\x01\n" +
 	"\vFabricState\x12\x1c\n" +
 	"\x18FABRIC_STATE_UNSPECIFIED\x10\x00\x12\x1c\n" +
@@ -1361,7 +1386,8 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x14DYE_LOT_ONE_PURCHASE\x10\x01\x12\x16\n" +
 	"\x12DYE_LOT_MORE_LATER\x10\x022\x84\x01\n" +
 	"\vYarnService\x12u\n" +
-	"\fEstimateYarn\x12 .knitmath.v1.EstimateYarnRequest\x1a!.knitmath.v1.EstimateYarnResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:estimateYarnB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"\fEstimateYarn\x12 .knitmath.v1.EstimateYarnRequest\x1a!.knitmath.v1.EstimateYarnResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:estimateYarnB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_yarn_proto_rawDescOnce sync.Once
@@ -1416,14 +1442,14 @@ var file_knitmath_v1_yarn_proto_depIdxs = []int32{
 	11, // 13: knitmath.v1.YarnMethodResult.mass_g:type_name -> knitmath.v1.YarnRange
 	11, // 14: knitmath.v1.ColourYarn.length_m:type_name -> knitmath.v1.YarnRange
 	11, // 15: knitmath.v1.ColourYarn.mass_g:type_name -> knitmath.v1.YarnRange
-	12, // 16: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
-	12, // 17: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
-	13, // 18: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
-	11, // 19: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
-	11, // 20: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
-	14, // 21: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
-	18, // 22: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 23: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
+	18, // 16: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
+	19, // 17: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
+	12, // 18: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
+	12, // 19: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
+	13, // 20: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
+	11, // 21: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
+	11, // 22: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
+	14, // 23: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
 	10, // 24: knitmath.v1.YarnService.EstimateYarn:input_type -> knitmath.v1.EstimateYarnRequest
 	15, // 25: knitmath.v1.YarnService.EstimateYarn:output_type -> knitmath.v1.EstimateYarnResponse
 	25, // [25:26] is the sub-list for method output_type

@@ -196,56 +196,56 @@ func (RaglanLineFrom) EnumDescriptor() ([]byte, []int) {
 }
 
 // Which rounds of a raglan may decrease.
-type RaglanSpacing int32
+type ShapingRounds int32
 
 const (
 	// Any round.
-	RaglanSpacing_RAGLAN_SPACING_UNSPECIFIED RaglanSpacing = 0
+	ShapingRounds_SHAPING_ROUNDS_UNSPECIFIED ShapingRounds = 0
 	// Any round: the decreases of each part lie as evenly as whole rounds allow.
-	RaglanSpacing_RAGLAN_SPACING_ANY_ROUND RaglanSpacing = 1
+	ShapingRounds_SHAPING_ROUNDS_ANY ShapingRounds = 1
 	// Every second round at most, counted down from the last: the trade's usual.
 	// The rounds between are plain for all parts.
-	RaglanSpacing_RAGLAN_SPACING_EVERY_SECOND_ROUND RaglanSpacing = 2
+	ShapingRounds_SHAPING_ROUNDS_EVERY_SECOND ShapingRounds = 2
 )
 
-// Enum value maps for RaglanSpacing.
+// Enum value maps for ShapingRounds.
 var (
-	RaglanSpacing_name = map[int32]string{
-		0: "RAGLAN_SPACING_UNSPECIFIED",
-		1: "RAGLAN_SPACING_ANY_ROUND",
-		2: "RAGLAN_SPACING_EVERY_SECOND_ROUND",
+	ShapingRounds_name = map[int32]string{
+		0: "SHAPING_ROUNDS_UNSPECIFIED",
+		1: "SHAPING_ROUNDS_ANY",
+		2: "SHAPING_ROUNDS_EVERY_SECOND",
 	}
-	RaglanSpacing_value = map[string]int32{
-		"RAGLAN_SPACING_UNSPECIFIED":        0,
-		"RAGLAN_SPACING_ANY_ROUND":          1,
-		"RAGLAN_SPACING_EVERY_SECOND_ROUND": 2,
+	ShapingRounds_value = map[string]int32{
+		"SHAPING_ROUNDS_UNSPECIFIED":  0,
+		"SHAPING_ROUNDS_ANY":          1,
+		"SHAPING_ROUNDS_EVERY_SECOND": 2,
 	}
 )
 
-func (x RaglanSpacing) Enum() *RaglanSpacing {
-	p := new(RaglanSpacing)
+func (x ShapingRounds) Enum() *ShapingRounds {
+	p := new(ShapingRounds)
 	*p = x
 	return p
 }
 
-func (x RaglanSpacing) String() string {
+func (x ShapingRounds) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (RaglanSpacing) Descriptor() protoreflect.EnumDescriptor {
+func (ShapingRounds) Descriptor() protoreflect.EnumDescriptor {
 	return file_knitmath_v1_yoke_proto_enumTypes[3].Descriptor()
 }
 
-func (RaglanSpacing) Type() protoreflect.EnumType {
+func (ShapingRounds) Type() protoreflect.EnumType {
 	return &file_knitmath_v1_yoke_proto_enumTypes[3]
 }
 
-func (x RaglanSpacing) Number() protoreflect.EnumNumber {
+func (x ShapingRounds) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use RaglanSpacing.Descriptor instead.
-func (RaglanSpacing) EnumDescriptor() ([]byte, []int) {
+// Deprecated: Use ShapingRounds.Descriptor instead.
+func (ShapingRounds) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
 }
 
@@ -312,16 +312,16 @@ type YokeBand struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its height in rounds, 1 to 2,000. Refused when bands and the rounds between
 	// them are more than the depth.
-	RoundCount int32 `protobuf:"varint,1,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
+	HeightRounds int32 `protobuf:"varint,1,opt,name=height_rounds,json=heightRounds,proto3" json:"height_rounds,omitempty"`
 	// Stitches of its repeat, 1 to 1,000: its count is a multiple of it. Refused,
 	// with the nearest repeat that would do, when no counts divide in every band
 	// and come down to the neck.
-	RepeatCount int32 `protobuf:"varint,2,opt,name=repeat_count,json=repeatCount,proto3" json:"repeat_count,omitempty"`
+	RepeatStitches int32 `protobuf:"varint,2,opt,name=repeat_stitches,json=repeatStitches,proto3" json:"repeat_stitches,omitempty"`
 	// Plain rounds between it and the band below, or the join, in which its count
 	// is reached, 1 to 2,000. Default 1.
-	PlainBeforeCount *int32 `protobuf:"varint,3,opt,name=plain_before_count,json=plainBeforeCount,proto3,oneof" json:"plain_before_count,omitempty"`
-	unknownFields    protoimpl.UnknownFields
-	sizeCache        protoimpl.SizeCache
+	PlainBeforeRounds *int32 `protobuf:"varint,3,opt,name=plain_before_rounds,json=plainBeforeRounds,proto3,oneof" json:"plain_before_rounds,omitempty"`
+	unknownFields     protoimpl.UnknownFields
+	sizeCache         protoimpl.SizeCache
 }
 
 func (x *YokeBand) Reset() {
@@ -354,23 +354,23 @@ func (*YokeBand) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
 }
 
-func (x *YokeBand) GetRoundCount() int32 {
+func (x *YokeBand) GetHeightRounds() int32 {
 	if x != nil {
-		return x.RoundCount
+		return x.HeightRounds
 	}
 	return 0
 }
 
-func (x *YokeBand) GetRepeatCount() int32 {
+func (x *YokeBand) GetRepeatStitches() int32 {
 	if x != nil {
-		return x.RepeatCount
+		return x.RepeatStitches
 	}
 	return 0
 }
 
-func (x *YokeBand) GetPlainBeforeCount() int32 {
-	if x != nil && x.PlainBeforeCount != nil {
-		return *x.PlainBeforeCount
+func (x *YokeBand) GetPlainBeforeRounds() int32 {
+	if x != nil && x.PlainBeforeRounds != nil {
+		return *x.PlainBeforeRounds
 	}
 	return 0
 }
@@ -392,7 +392,7 @@ type BackRaise struct {
 	// Stitches from edge to edge of what is raised, 3 to 10,000, fewer than there
 	// are on the needle. Default half of those, down. Refused when they are too
 	// few for turns one stitch apart.
-	BackCount *int32 `protobuf:"varint,4,opt,name=back_count,json=backCount,proto3,oneof" json:"back_count,omitempty"`
+	BackStitches *int32 `protobuf:"varint,4,opt,name=back_stitches,json=backStitches,proto3,oneof" json:"back_stitches,omitempty"`
 	// Longest or shortest row first. Default longest.
 	Order ShortRowOrder `protobuf:"varint,5,opt,name=order,proto3,enum=knitmath.v1.ShortRowOrder" json:"order,omitempty"`
 	// How to turn. Default wrap and turn.
@@ -455,9 +455,9 @@ func (x *BackRaise) GetRiseCm() float64 {
 	return 0
 }
 
-func (x *BackRaise) GetBackCount() int32 {
-	if x != nil && x.BackCount != nil {
-		return *x.BackCount
+func (x *BackRaise) GetBackStitches() int32 {
+	if x != nil && x.BackStitches != nil {
+		return *x.BackStitches
 	}
 	return 0
 }
@@ -489,25 +489,25 @@ type PlanCircularYokeRequest struct {
 	// The gauge.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Stitches of the body, all round, 8 to 10,000.
-	BodyCount int32 `protobuf:"varint,2,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
+	BodyStitches int32 `protobuf:"varint,2,opt,name=body_stitches,json=bodyStitches,proto3" json:"body_stitches,omitempty"`
 	// Stitches of each sleeve at the top, 4 to 10,000. Default 33 % of the body,
 	// nearest, halves up (percentage system).
-	SleeveCount *int32 `protobuf:"varint,3,opt,name=sleeve_count,json=sleeveCount,proto3,oneof" json:"sleeve_count,omitempty"`
+	SleeveStitches *int32 `protobuf:"varint,3,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches held at each of the four underarm places (body twice, sleeves
 	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
-	UnderarmCount *int32 `protobuf:"varint,4,opt,name=underarm_count,json=underarmCount,proto3,oneof" json:"underarm_count,omitempty"`
+	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches at the neck, 4 to 10,000. Not together with neck_cm. Default: 40 %
 	// of the body for the percentage system and the cone, what the own steps
 	// leave for an own schedule; nearest, halves up.
-	NeckCount *int32 `protobuf:"varint,5,opt,name=neck_count,json=neckCount,proto3,oneof" json:"neck_count,omitempty"`
+	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// Circumference at the neck, in cm, 0.1 to 1,000; nearest stitch, halves up.
 	NeckCm *float64 `protobuf:"fixed64,6,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200. Not together with
-	// round_count. Default a quarter of the body's circumference (percentage
+	// depth_rounds. Default a quarter of the body's circumference (percentage
 	// system).
 	DepthCm *float64 `protobuf:"fixed64,7,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// The same in rounds, 1 to 2,000.
-	RoundCount *int32 `protobuf:"varint,8,opt,name=round_count,json=roundCount,proto3,oneof" json:"round_count,omitempty"`
+	DepthRounds *int32 `protobuf:"varint,8,opt,name=depth_rounds,json=depthRounds,proto3,oneof" json:"depth_rounds,omitempty"`
 	// The schedule. Default the percentage system.
 	Schedule YokeSchedule `protobuf:"varint,9,opt,name=schedule,proto3,enum=knitmath.v1.YokeSchedule" json:"schedule,omitempty"`
 	// Decrease rounds of a cone, 1 to 200. Default one for every 2.5 cm of depth,
@@ -515,10 +515,10 @@ type PlanCircularYokeRequest struct {
 	DecreaseRoundCount *int32 `protobuf:"varint,10,opt,name=decrease_round_count,json=decreaseRoundCount,proto3,oneof" json:"decrease_round_count,omitempty"`
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
-	// The order of unequal gaps within a decrease round. Default interleaved: where
-	// every second or third stitch goes, grouped gaps would draw one side of the
-	// round in more than the other.
-	Order SpacingOrder `protobuf:"varint,12,opt,name=order,proto3,enum=knitmath.v1.SpacingOrder" json:"order,omitempty"`
+	// How unequal gaps within a decrease round are spread. Default interleaved:
+	// where every second or third stitch goes, grouped gaps would draw one side of
+	// the round in more than the other.
+	Spread GapSpread `protobuf:"varint,12,opt,name=spread,proto3,enum=knitmath.v1.GapSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Bands of pattern, from the join up, at most 50. The schedule then says what
@@ -536,11 +536,16 @@ type PlanCircularYokeRequest struct {
 	Bands []*YokeBand `protobuf:"bytes,14,rep,name=bands,proto3" json:"bands,omitempty"`
 	// Stitches by which the neck may differ from the wanted one so that the bands
 	// come out, 0 to 1,000. Default 0. Only with bands.
-	NeckToleranceCount *int32 `protobuf:"varint,15,opt,name=neck_tolerance_count,json=neckToleranceCount,proto3,oneof" json:"neck_tolerance_count,omitempty"`
+	NeckToleranceStitches *int32 `protobuf:"varint,15,opt,name=neck_tolerance_stitches,json=neckToleranceStitches,proto3,oneof" json:"neck_tolerance_stitches,omitempty"`
 	// Short rows that raise the back. Default none.
 	BackRaise *BackRaise `protobuf:"bytes,16,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -582,30 +587,30 @@ func (x *PlanCircularYokeRequest) GetGauge() *Gauge {
 	return nil
 }
 
-func (x *PlanCircularYokeRequest) GetBodyCount() int32 {
+func (x *PlanCircularYokeRequest) GetBodyStitches() int32 {
 	if x != nil {
-		return x.BodyCount
+		return x.BodyStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeRequest) GetSleeveCount() int32 {
-	if x != nil && x.SleeveCount != nil {
-		return *x.SleeveCount
+func (x *PlanCircularYokeRequest) GetSleeveStitches() int32 {
+	if x != nil && x.SleeveStitches != nil {
+		return *x.SleeveStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeRequest) GetUnderarmCount() int32 {
-	if x != nil && x.UnderarmCount != nil {
-		return *x.UnderarmCount
+func (x *PlanCircularYokeRequest) GetUnderarmStitches() int32 {
+	if x != nil && x.UnderarmStitches != nil {
+		return *x.UnderarmStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeRequest) GetNeckCount() int32 {
-	if x != nil && x.NeckCount != nil {
-		return *x.NeckCount
+func (x *PlanCircularYokeRequest) GetNeckStitches() int32 {
+	if x != nil && x.NeckStitches != nil {
+		return *x.NeckStitches
 	}
 	return 0
 }
@@ -624,9 +629,9 @@ func (x *PlanCircularYokeRequest) GetDepthCm() float64 {
 	return 0
 }
 
-func (x *PlanCircularYokeRequest) GetRoundCount() int32 {
-	if x != nil && x.RoundCount != nil {
-		return *x.RoundCount
+func (x *PlanCircularYokeRequest) GetDepthRounds() int32 {
+	if x != nil && x.DepthRounds != nil {
+		return *x.DepthRounds
 	}
 	return 0
 }
@@ -652,11 +657,11 @@ func (x *PlanCircularYokeRequest) GetSteps() []*YokeStep {
 	return nil
 }
 
-func (x *PlanCircularYokeRequest) GetOrder() SpacingOrder {
+func (x *PlanCircularYokeRequest) GetSpread() GapSpread {
 	if x != nil {
-		return x.Order
+		return x.Spread
 	}
-	return SpacingOrder_SPACING_ORDER_UNSPECIFIED
+	return GapSpread_GAP_SPREAD_UNSPECIFIED
 }
 
 func (x *PlanCircularYokeRequest) GetDisplayUnit() DisplayUnit {
@@ -673,9 +678,9 @@ func (x *PlanCircularYokeRequest) GetBands() []*YokeBand {
 	return nil
 }
 
-func (x *PlanCircularYokeRequest) GetNeckToleranceCount() int32 {
-	if x != nil && x.NeckToleranceCount != nil {
-		return *x.NeckToleranceCount
+func (x *PlanCircularYokeRequest) GetNeckToleranceStitches() int32 {
+	if x != nil && x.NeckToleranceStitches != nil {
+		return *x.NeckToleranceStitches
 	}
 	return 0
 }
@@ -694,6 +699,13 @@ func (x *PlanCircularYokeRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanCircularYokeRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One decrease round, or the increase round before a first band.
 type YokeRound struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -703,11 +715,11 @@ type YokeRound struct {
 	// including it.
 	DepthCm float64 `protobuf:"fixed64,2,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
 	// Stitches before it.
-	StartCount int32 `protobuf:"varint,3,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,3,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Stitches after it.
-	EndCount int32 `protobuf:"varint,4,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	EndStitches int32 `protobuf:"varint,4,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Where the schedule wanted it before rounding, in stitches.
-	WantedCount float64 `protobuf:"fixed64,5,opt,name=wanted_count,json=wantedCount,proto3" json:"wanted_count,omitempty"`
+	WantedStitches float64 `protobuf:"fixed64,5,opt,name=wanted_stitches,json=wantedStitches,proto3" json:"wanted_stitches,omitempty"`
 	// The round.
 	Instruction *Instruction `protobuf:"bytes,6,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// Circumference lost since the last decrease round over 2 * pi times the
@@ -764,23 +776,23 @@ func (x *YokeRound) GetDepthCm() float64 {
 	return 0
 }
 
-func (x *YokeRound) GetStartCount() int32 {
+func (x *YokeRound) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *YokeRound) GetEndCount() int32 {
+func (x *YokeRound) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
 
-func (x *YokeRound) GetWantedCount() float64 {
+func (x *YokeRound) GetWantedStitches() float64 {
 	if x != nil {
-		return x.WantedCount
+		return x.WantedStitches
 	}
 	return 0
 }
@@ -814,11 +826,11 @@ type YokeBandPlan struct {
 	// Its last round.
 	LastRoundNumber int32 `protobuf:"varint,2,opt,name=last_round_number,json=lastRoundNumber,proto3" json:"last_round_number,omitempty"`
 	// Its stitches.
-	StitchCount int32 `protobuf:"varint,3,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,3,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// How many repeats they are.
-	RepeatTimes int32 `protobuf:"varint,4,opt,name=repeat_times,json=repeatTimes,proto3" json:"repeat_times,omitempty"`
+	RepeatCount int32 `protobuf:"varint,4,opt,name=repeat_count,json=repeatCount,proto3" json:"repeat_count,omitempty"`
 	// What the schedule wanted: the neck for a band that ends on the last round.
-	WantedCount float64 `protobuf:"fixed64,5,opt,name=wanted_count,json=wantedCount,proto3" json:"wanted_count,omitempty"`
+	WantedStitches float64 `protobuf:"fixed64,5,opt,name=wanted_stitches,json=wantedStitches,proto3" json:"wanted_stitches,omitempty"`
 	// Its stitches less the wanted ones.
 	DepartureStitches float64 `protobuf:"fixed64,6,opt,name=departure_stitches,json=departureStitches,proto3" json:"departure_stitches,omitempty"`
 	unknownFields     protoimpl.UnknownFields
@@ -869,23 +881,23 @@ func (x *YokeBandPlan) GetLastRoundNumber() int32 {
 	return 0
 }
 
-func (x *YokeBandPlan) GetStitchCount() int32 {
+func (x *YokeBandPlan) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
 
-func (x *YokeBandPlan) GetRepeatTimes() int32 {
+func (x *YokeBandPlan) GetRepeatCount() int32 {
 	if x != nil {
-		return x.RepeatTimes
+		return x.RepeatCount
 	}
 	return 0
 }
 
-func (x *YokeBandPlan) GetWantedCount() float64 {
+func (x *YokeBandPlan) GetWantedStitches() float64 {
 	if x != nil {
-		return x.WantedCount
+		return x.WantedStitches
 	}
 	return 0
 }
@@ -904,12 +916,12 @@ type BackRaisePlan struct {
 	// the wrong side are closed in the round after it.
 	FirstRoundNumber int32 `protobuf:"varint,1,opt,name=first_round_number,json=firstRoundNumber,proto3" json:"first_round_number,omitempty"`
 	// Stitches on the needle in both rounds.
-	StitchCount int32 `protobuf:"varint,2,opt,name=stitch_count,json=stitchCount,proto3" json:"stitch_count,omitempty"`
+	Stitches int32 `protobuf:"varint,2,opt,name=stitches,proto3" json:"stitches,omitempty"`
 	// Stitches that are raised: the first of the round.
-	BackCount int32 `protobuf:"varint,3,opt,name=back_count,json=backCount,proto3" json:"back_count,omitempty"`
+	BackStitches int32 `protobuf:"varint,3,opt,name=back_stitches,json=backStitches,proto3" json:"back_stitches,omitempty"`
 	// Where all rounds of the yoke begin: so many stitches of the join before the
 	// centre of the back, at its right edge as worn. Nearest, halves up.
-	BeginBeforeCentreCount int32 `protobuf:"varint,4,opt,name=begin_before_centre_count,json=beginBeforeCentreCount,proto3" json:"begin_before_centre_count,omitempty"`
+	BeginBeforeCentreStitches int32 `protobuf:"varint,4,opt,name=begin_before_centre_stitches,json=beginBeforeCentreStitches,proto3" json:"begin_before_centre_stitches,omitempty"`
 	// Rise asked for, in rows, before rounding to pairs.
 	AskedRiseRows float64 `protobuf:"fixed64,5,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
 	// Rise obtained, in rows.
@@ -919,8 +931,8 @@ type BackRaisePlan struct {
 	// Turns in all, each of which leaves one stitch to resolve.
 	TurnCount int32 `protobuf:"varint,8,opt,name=turn_count,json=turnCount,proto3" json:"turn_count,omitempty"`
 	// Every row: the short rows, then the rest of the round that they interrupt,
-	// then the round after it. unworked_count is to the end of the round on the
-	// right side, to its beginning on the wrong side.
+	// then the round after it. unworked_stitches is to the end of the round on
+	// the right side, to its beginning on the wrong side.
 	Rows []*WedgeRow `protobuf:"bytes,9,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The greatest distance, over the stitches raised, between the short rows
 	// under a stitch and the even profile, in rows: 1 at most, 2 with double
@@ -967,23 +979,23 @@ func (x *BackRaisePlan) GetFirstRoundNumber() int32 {
 	return 0
 }
 
-func (x *BackRaisePlan) GetStitchCount() int32 {
+func (x *BackRaisePlan) GetStitches() int32 {
 	if x != nil {
-		return x.StitchCount
+		return x.Stitches
 	}
 	return 0
 }
 
-func (x *BackRaisePlan) GetBackCount() int32 {
+func (x *BackRaisePlan) GetBackStitches() int32 {
 	if x != nil {
-		return x.BackCount
+		return x.BackStitches
 	}
 	return 0
 }
 
-func (x *BackRaisePlan) GetBeginBeforeCentreCount() int32 {
+func (x *BackRaisePlan) GetBeginBeforeCentreStitches() int32 {
 	if x != nil {
-		return x.BeginBeforeCentreCount
+		return x.BeginBeforeCentreStitches
 	}
 	return 0
 }
@@ -1033,39 +1045,39 @@ func (x *BackRaisePlan) GetGreatestDepartureRows() float64 {
 // The yoke.
 type PlanCircularYokeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches of the body.
-	BodyCount int32 `protobuf:"varint,1,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
-	// Stitches of each sleeve.
-	SleeveCount int32 `protobuf:"varint,2,opt,name=sleeve_count,json=sleeveCount,proto3" json:"sleeve_count,omitempty"`
-	// Stitches held at each underarm place.
-	UnderarmCount int32 `protobuf:"varint,3,opt,name=underarm_count,json=underarmCount,proto3" json:"underarm_count,omitempty"`
-	// Stitches joined: body + 2 * sleeve - 4 * underarm.
-	JoinCount int32 `protobuf:"varint,4,opt,name=join_count,json=joinCount,proto3" json:"join_count,omitempty"`
-	// Stitches at the neck.
-	NeckCount int32 `protobuf:"varint,5,opt,name=neck_count,json=neckCount,proto3" json:"neck_count,omitempty"`
-	// Rounds from the join to the neck.
-	RoundCount int32 `protobuf:"varint,6,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
-	// Depth of those rounds, in cm; of the front, where the back is raised.
-	DepthCm float64 `protobuf:"fixed64,7,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
-	// Circumference at the join, in cm.
-	JoinCm float64 `protobuf:"fixed64,8,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
-	// Circumference at the neck, in cm.
-	NeckCm float64 `protobuf:"fixed64,9,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
-	// The decrease rounds, from the join up; before a first band there may be an
-	// increase round instead. All others are worked plain or in pattern.
-	DecreaseRounds []*YokeRound `protobuf:"bytes,10,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
-	// Circumference lost over 2 * pi * depth, for the whole yoke.
-	Steepness float64 `protobuf:"fixed64,11,opt,name=steepness,proto3" json:"steepness,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,12,rep,name=directions,proto3" json:"directions,omitempty"`
 	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,13,opt,name=summary,proto3" json:"summary,omitempty"`
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks: a round that ruffles (around bands, one that would over the rounds
 	// above it too), a band far from the schedule, a neck other than the wanted
 	// one, an odd rise and which way it went.
-	Notices []*Notice `protobuf:"bytes,14,rep,name=notices,proto3" json:"notices,omitempty"`
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,15,rep,name=sources,proto3" json:"sources,omitempty"`
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Stitches of the body.
+	BodyStitches int32 `protobuf:"varint,5,opt,name=body_stitches,json=bodyStitches,proto3" json:"body_stitches,omitempty"`
+	// Stitches of each sleeve.
+	SleeveStitches int32 `protobuf:"varint,6,opt,name=sleeve_stitches,json=sleeveStitches,proto3" json:"sleeve_stitches,omitempty"`
+	// Stitches held at each underarm place.
+	UnderarmStitches int32 `protobuf:"varint,7,opt,name=underarm_stitches,json=underarmStitches,proto3" json:"underarm_stitches,omitempty"`
+	// Stitches joined: body + 2 * sleeve - 4 * underarm.
+	JoinStitches int32 `protobuf:"varint,8,opt,name=join_stitches,json=joinStitches,proto3" json:"join_stitches,omitempty"`
+	// Stitches at the neck.
+	NeckStitches int32 `protobuf:"varint,9,opt,name=neck_stitches,json=neckStitches,proto3" json:"neck_stitches,omitempty"`
+	// Rounds from the join to the neck.
+	DepthRounds int32 `protobuf:"varint,10,opt,name=depth_rounds,json=depthRounds,proto3" json:"depth_rounds,omitempty"`
+	// Depth of those rounds, in cm; of the front, where the back is raised.
+	DepthCm float64 `protobuf:"fixed64,11,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
+	// Circumference at the join, in cm.
+	JoinCm float64 `protobuf:"fixed64,12,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
+	// Circumference at the neck, in cm.
+	NeckCm float64 `protobuf:"fixed64,13,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
+	// The decrease rounds, from the join up; before a first band there may be an
+	// increase round instead. All others are worked plain or in pattern.
+	DecreaseRounds []*YokeRound `protobuf:"bytes,14,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
+	// Circumference lost over 2 * pi * depth, for the whole yoke.
+	Steepness float64 `protobuf:"fixed64,15,opt,name=steepness,proto3" json:"steepness,omitempty"`
 	// The bands of pattern, from the join up.
 	Bands []*YokeBandPlan `protobuf:"bytes,16,rep,name=bands,proto3" json:"bands,omitempty"`
 	// The short rows across the back; absent when none were asked for.
@@ -1112,44 +1124,72 @@ func (*PlanCircularYokeResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{7}
 }
 
-func (x *PlanCircularYokeResponse) GetBodyCount() int32 {
+func (x *PlanCircularYokeResponse) GetSummary() string {
 	if x != nil {
-		return x.BodyCount
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanCircularYokeResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetBodyStitches() int32 {
+	if x != nil {
+		return x.BodyStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetSleeveCount() int32 {
+func (x *PlanCircularYokeResponse) GetSleeveStitches() int32 {
 	if x != nil {
-		return x.SleeveCount
+		return x.SleeveStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetUnderarmCount() int32 {
+func (x *PlanCircularYokeResponse) GetUnderarmStitches() int32 {
 	if x != nil {
-		return x.UnderarmCount
+		return x.UnderarmStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetJoinCount() int32 {
+func (x *PlanCircularYokeResponse) GetJoinStitches() int32 {
 	if x != nil {
-		return x.JoinCount
+		return x.JoinStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetNeckCount() int32 {
+func (x *PlanCircularYokeResponse) GetNeckStitches() int32 {
 	if x != nil {
-		return x.NeckCount
+		return x.NeckStitches
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetRoundCount() int32 {
+func (x *PlanCircularYokeResponse) GetDepthRounds() int32 {
 	if x != nil {
-		return x.RoundCount
+		return x.DepthRounds
 	}
 	return 0
 }
@@ -1189,34 +1229,6 @@ func (x *PlanCircularYokeResponse) GetSteepness() float64 {
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanCircularYokeResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanCircularYokeResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanCircularYokeResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanCircularYokeResponse) GetBands() []*YokeBandPlan {
 	if x != nil {
 		return x.Bands
@@ -1248,44 +1260,49 @@ type PlanRaglanRequest struct {
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Stitches of the body, all round, 8 to 10,000. What the underarms leave is
 	// halved into front and back; an odd stitch goes to the back.
-	BodyCount int32 `protobuf:"varint,2,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
+	BodyStitches int32 `protobuf:"varint,2,opt,name=body_stitches,json=bodyStitches,proto3" json:"body_stitches,omitempty"`
 	// Stitches of each sleeve at the top, 4 to 10,000. Default 33 % of the body,
 	// nearest, halves up (percentage system).
-	SleeveCount *int32 `protobuf:"varint,3,opt,name=sleeve_count,json=sleeveCount,proto3,oneof" json:"sleeve_count,omitempty"`
+	SleeveStitches *int32 `protobuf:"varint,3,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches held at each of the four underarm places (body twice, sleeves
 	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
-	UnderarmCount *int32 `protobuf:"varint,4,opt,name=underarm_count,json=underarmCount,proto3,oneof" json:"underarm_count,omitempty"`
+	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches of each of the four lines, 0 to 20. Default 2. They are never
 	// decreased. Refused when the lines leave fewer than 2 stitches of front or
 	// back, or none of a sleeve.
-	LineCount *int32 `protobuf:"varint,5,opt,name=line_count,json=lineCount,proto3,oneof" json:"line_count,omitempty"`
+	LineStitches *int32 `protobuf:"varint,5,opt,name=line_stitches,json=lineStitches,proto3,oneof" json:"line_stitches,omitempty"`
 	// Whose stitches the lines are. Default both.
 	LineFrom RaglanLineFrom `protobuf:"varint,6,opt,name=line_from,json=lineFrom,proto3,enum=knitmath.v1.RaglanLineFrom" json:"line_from,omitempty"`
 	// Stitches of the front at the neck, lines not counted, 2 to 10,000. It must
 	// differ from those at the join by an even number. Default: half of what a
 	// neck of 40 % of the body leaves after lines and sleeves, to the nearest
 	// count that so differs, halves up, at least 2 or 3.
-	FrontNeckCount *int32 `protobuf:"varint,7,opt,name=front_neck_count,json=frontNeckCount,proto3,oneof" json:"front_neck_count,omitempty"`
+	FrontNeckStitches *int32 `protobuf:"varint,7,opt,name=front_neck_stitches,json=frontNeckStitches,proto3,oneof" json:"front_neck_stitches,omitempty"`
 	// The same for the back.
-	BackNeckCount *int32 `protobuf:"varint,8,opt,name=back_neck_count,json=backNeckCount,proto3,oneof" json:"back_neck_count,omitempty"`
+	BackNeckStitches *int32 `protobuf:"varint,8,opt,name=back_neck_stitches,json=backNeckStitches,proto3,oneof" json:"back_neck_stitches,omitempty"`
 	// Stitches of each sleeve at the neck, lines not counted, 0 to 10,000. It must
 	// differ from those at the join by an even number; 0 needs a line to work the
 	// last two stitches into. Default as few as can be worked: 0 of an even number
 	// (2 without a line), 1 of an odd one.
-	SleeveTopCount *int32 `protobuf:"varint,9,opt,name=sleeve_top_count,json=sleeveTopCount,proto3,oneof" json:"sleeve_top_count,omitempty"`
+	SleeveTopStitches *int32 `protobuf:"varint,9,opt,name=sleeve_top_stitches,json=sleeveTopStitches,proto3,oneof" json:"sleeve_top_stitches,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200; nearest round, halves
-	// up. Not together with round_count. Default a quarter of the body's
+	// up. Not together with depth_rounds. Default a quarter of the body's
 	// circumference (percentage system).
 	DepthCm *float64 `protobuf:"fixed64,10,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// The same in rounds, 1 to 2,000. Refused, as is depth_cm, when a part has
 	// more decrease rounds than there are rounds that may decrease.
-	RoundCount *int32 `protobuf:"varint,11,opt,name=round_count,json=roundCount,proto3,oneof" json:"round_count,omitempty"`
+	DepthRounds *int32 `protobuf:"varint,11,opt,name=depth_rounds,json=depthRounds,proto3,oneof" json:"depth_rounds,omitempty"`
 	// Which rounds may decrease. Default any.
-	Spacing RaglanSpacing `protobuf:"varint,12,opt,name=spacing,proto3,enum=knitmath.v1.RaglanSpacing" json:"spacing,omitempty"`
+	ShapingRounds ShapingRounds `protobuf:"varint,12,opt,name=shaping_rounds,json=shapingRounds,proto3,enum=knitmath.v1.ShapingRounds" json:"shaping_rounds,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline   bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1327,30 +1344,30 @@ func (x *PlanRaglanRequest) GetGauge() *Gauge {
 	return nil
 }
 
-func (x *PlanRaglanRequest) GetBodyCount() int32 {
+func (x *PlanRaglanRequest) GetBodyStitches() int32 {
 	if x != nil {
-		return x.BodyCount
+		return x.BodyStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetSleeveCount() int32 {
-	if x != nil && x.SleeveCount != nil {
-		return *x.SleeveCount
+func (x *PlanRaglanRequest) GetSleeveStitches() int32 {
+	if x != nil && x.SleeveStitches != nil {
+		return *x.SleeveStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetUnderarmCount() int32 {
-	if x != nil && x.UnderarmCount != nil {
-		return *x.UnderarmCount
+func (x *PlanRaglanRequest) GetUnderarmStitches() int32 {
+	if x != nil && x.UnderarmStitches != nil {
+		return *x.UnderarmStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetLineCount() int32 {
-	if x != nil && x.LineCount != nil {
-		return *x.LineCount
+func (x *PlanRaglanRequest) GetLineStitches() int32 {
+	if x != nil && x.LineStitches != nil {
+		return *x.LineStitches
 	}
 	return 0
 }
@@ -1362,23 +1379,23 @@ func (x *PlanRaglanRequest) GetLineFrom() RaglanLineFrom {
 	return RaglanLineFrom_RAGLAN_LINE_FROM_UNSPECIFIED
 }
 
-func (x *PlanRaglanRequest) GetFrontNeckCount() int32 {
-	if x != nil && x.FrontNeckCount != nil {
-		return *x.FrontNeckCount
+func (x *PlanRaglanRequest) GetFrontNeckStitches() int32 {
+	if x != nil && x.FrontNeckStitches != nil {
+		return *x.FrontNeckStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetBackNeckCount() int32 {
-	if x != nil && x.BackNeckCount != nil {
-		return *x.BackNeckCount
+func (x *PlanRaglanRequest) GetBackNeckStitches() int32 {
+	if x != nil && x.BackNeckStitches != nil {
+		return *x.BackNeckStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetSleeveTopCount() int32 {
-	if x != nil && x.SleeveTopCount != nil {
-		return *x.SleeveTopCount
+func (x *PlanRaglanRequest) GetSleeveTopStitches() int32 {
+	if x != nil && x.SleeveTopStitches != nil {
+		return *x.SleeveTopStitches
 	}
 	return 0
 }
@@ -1390,18 +1407,18 @@ func (x *PlanRaglanRequest) GetDepthCm() float64 {
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetRoundCount() int32 {
-	if x != nil && x.RoundCount != nil {
-		return *x.RoundCount
+func (x *PlanRaglanRequest) GetDepthRounds() int32 {
+	if x != nil && x.DepthRounds != nil {
+		return *x.DepthRounds
 	}
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetSpacing() RaglanSpacing {
+func (x *PlanRaglanRequest) GetShapingRounds() ShapingRounds {
 	if x != nil {
-		return x.Spacing
+		return x.ShapingRounds
 	}
-	return RaglanSpacing_RAGLAN_SPACING_UNSPECIFIED
+	return ShapingRounds_SHAPING_ROUNDS_UNSPECIFIED
 }
 
 func (x *PlanRaglanRequest) GetDisplayUnit() DisplayUnit {
@@ -1418,13 +1435,20 @@ func (x *PlanRaglanRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanRaglanRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
 // One part of a raglan, between two lines.
 type RaglanPart struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its stitches at the join, lines not counted.
-	StartCount int32 `protobuf:"varint,1,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,1,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Its stitches at the neck, lines not counted.
-	EndCount int32 `protobuf:"varint,2,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Rounds in which it decreases, two stitches each.
 	DecreaseRoundCount int32 `protobuf:"varint,3,opt,name=decrease_round_count,json=decreaseRoundCount,proto3" json:"decrease_round_count,omitempty"`
 	// Width lost along each of its two edges, in cm.
@@ -1466,16 +1490,16 @@ func (*RaglanPart) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{9}
 }
 
-func (x *RaglanPart) GetStartCount() int32 {
+func (x *RaglanPart) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *RaglanPart) GetEndCount() int32 {
+func (x *RaglanPart) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
@@ -1507,13 +1531,13 @@ type RaglanRound struct {
 	// Its number, counted from the join, from 1.
 	RoundNumber int32 `protobuf:"varint,1,opt,name=round_number,json=roundNumber,proto3" json:"round_number,omitempty"`
 	// Stitches of the back.
-	BackCount int32 `protobuf:"varint,2,opt,name=back_count,json=backCount,proto3" json:"back_count,omitempty"`
+	BackStitches int32 `protobuf:"varint,2,opt,name=back_stitches,json=backStitches,proto3" json:"back_stitches,omitempty"`
 	// Stitches of the front.
-	FrontCount int32 `protobuf:"varint,3,opt,name=front_count,json=frontCount,proto3" json:"front_count,omitempty"`
+	FrontStitches int32 `protobuf:"varint,3,opt,name=front_stitches,json=frontStitches,proto3" json:"front_stitches,omitempty"`
 	// Stitches of each sleeve.
-	SleeveCount int32 `protobuf:"varint,4,opt,name=sleeve_count,json=sleeveCount,proto3" json:"sleeve_count,omitempty"`
+	SleeveStitches int32 `protobuf:"varint,4,opt,name=sleeve_stitches,json=sleeveStitches,proto3" json:"sleeve_stitches,omitempty"`
 	// Stitches on the needle, lines included.
-	TotalCount int32 `protobuf:"varint,5,opt,name=total_count,json=totalCount,proto3" json:"total_count,omitempty"`
+	TotalStitches int32 `protobuf:"varint,5,opt,name=total_stitches,json=totalStitches,proto3" json:"total_stitches,omitempty"`
 	// Which of the instructions is worked, from 1; 0 for a round knit plain.
 	InstructionNumber int32 `protobuf:"varint,6,opt,name=instruction_number,json=instructionNumber,proto3" json:"instruction_number,omitempty"`
 	unknownFields     protoimpl.UnknownFields
@@ -1557,30 +1581,30 @@ func (x *RaglanRound) GetRoundNumber() int32 {
 	return 0
 }
 
-func (x *RaglanRound) GetBackCount() int32 {
+func (x *RaglanRound) GetBackStitches() int32 {
 	if x != nil {
-		return x.BackCount
+		return x.BackStitches
 	}
 	return 0
 }
 
-func (x *RaglanRound) GetFrontCount() int32 {
+func (x *RaglanRound) GetFrontStitches() int32 {
 	if x != nil {
-		return x.FrontCount
+		return x.FrontStitches
 	}
 	return 0
 }
 
-func (x *RaglanRound) GetSleeveCount() int32 {
+func (x *RaglanRound) GetSleeveStitches() int32 {
 	if x != nil {
-		return x.SleeveCount
+		return x.SleeveStitches
 	}
 	return 0
 }
 
-func (x *RaglanRound) GetTotalCount() int32 {
+func (x *RaglanRound) GetTotalStitches() int32 {
 	if x != nil {
-		return x.TotalCount
+		return x.TotalStitches
 	}
 	return 0
 }
@@ -1696,47 +1720,47 @@ func (x *RaglanInstruction) GetTimes() int32 {
 // The raglan.
 type PlanRaglanResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks: a yoke that ruffles.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Stitches of the body.
-	BodyCount int32 `protobuf:"varint,1,opt,name=body_count,json=bodyCount,proto3" json:"body_count,omitempty"`
+	BodyStitches int32 `protobuf:"varint,5,opt,name=body_stitches,json=bodyStitches,proto3" json:"body_stitches,omitempty"`
 	// Stitches of each sleeve.
-	SleeveCount int32 `protobuf:"varint,2,opt,name=sleeve_count,json=sleeveCount,proto3" json:"sleeve_count,omitempty"`
+	SleeveStitches int32 `protobuf:"varint,6,opt,name=sleeve_stitches,json=sleeveStitches,proto3" json:"sleeve_stitches,omitempty"`
 	// Stitches held at each underarm place.
-	UnderarmCount int32 `protobuf:"varint,3,opt,name=underarm_count,json=underarmCount,proto3" json:"underarm_count,omitempty"`
+	UnderarmStitches int32 `protobuf:"varint,7,opt,name=underarm_stitches,json=underarmStitches,proto3" json:"underarm_stitches,omitempty"`
 	// Stitches of each line.
-	LineCount int32 `protobuf:"varint,4,opt,name=line_count,json=lineCount,proto3" json:"line_count,omitempty"`
+	LineStitches int32 `protobuf:"varint,8,opt,name=line_stitches,json=lineStitches,proto3" json:"line_stitches,omitempty"`
 	// Stitches joined: body + 2 * sleeve - 4 * underarm.
-	JoinCount int32 `protobuf:"varint,5,opt,name=join_count,json=joinCount,proto3" json:"join_count,omitempty"`
+	JoinStitches int32 `protobuf:"varint,9,opt,name=join_stitches,json=joinStitches,proto3" json:"join_stitches,omitempty"`
 	// Stitches at the neck, lines included.
-	NeckCount int32 `protobuf:"varint,6,opt,name=neck_count,json=neckCount,proto3" json:"neck_count,omitempty"`
+	NeckStitches int32 `protobuf:"varint,10,opt,name=neck_stitches,json=neckStitches,proto3" json:"neck_stitches,omitempty"`
 	// Rounds from the join to the neck.
-	RoundCount int32 `protobuf:"varint,7,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
+	DepthRounds int32 `protobuf:"varint,11,opt,name=depth_rounds,json=depthRounds,proto3" json:"depth_rounds,omitempty"`
 	// Depth of those rounds, in cm.
-	DepthCm float64 `protobuf:"fixed64,8,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
+	DepthCm float64 `protobuf:"fixed64,12,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
 	// Circumference at the join, in cm.
-	JoinCm float64 `protobuf:"fixed64,9,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
+	JoinCm float64 `protobuf:"fixed64,13,opt,name=join_cm,json=joinCm,proto3" json:"join_cm,omitempty"`
 	// Circumference at the neck, in cm.
-	NeckCm float64 `protobuf:"fixed64,10,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
+	NeckCm float64 `protobuf:"fixed64,14,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
 	// The back.
-	Back *RaglanPart `protobuf:"bytes,11,opt,name=back,proto3" json:"back,omitempty"`
+	Back *RaglanPart `protobuf:"bytes,15,opt,name=back,proto3" json:"back,omitempty"`
 	// The front.
-	Front *RaglanPart `protobuf:"bytes,12,opt,name=front,proto3" json:"front,omitempty"`
+	Front *RaglanPart `protobuf:"bytes,16,opt,name=front,proto3" json:"front,omitempty"`
 	// Each sleeve.
-	Sleeve *RaglanPart `protobuf:"bytes,13,opt,name=sleeve,proto3" json:"sleeve,omitempty"`
+	Sleeve *RaglanPart `protobuf:"bytes,17,opt,name=sleeve,proto3" json:"sleeve,omitempty"`
 	// Every round from the join to the neck, plain ones included.
-	Rounds []*RaglanRound `protobuf:"bytes,14,rep,name=rounds,proto3" json:"rounds,omitempty"`
+	Rounds []*RaglanRound `protobuf:"bytes,18,rep,name=rounds,proto3" json:"rounds,omitempty"`
 	// The kinds of decrease round, in the order they first occur.
-	Instructions []*RaglanInstruction `protobuf:"bytes,15,rep,name=instructions,proto3" json:"instructions,omitempty"`
+	Instructions []*RaglanInstruction `protobuf:"bytes,19,rep,name=instructions,proto3" json:"instructions,omitempty"`
 	// The slopes of the eight edges of back, front and sleeves added up, over
 	// 360 degrees: 1 lies flat, more than 1 ruffles.
-	Steepness float64 `protobuf:"fixed64,16,opt,name=steepness,proto3" json:"steepness,omitempty"`
-	// What to work, step by step, in the trade's words.
-	Directions []string `protobuf:"bytes,17,rep,name=directions,proto3" json:"directions,omitempty"`
-	// The answer in one or two sentences.
-	Summary string `protobuf:"bytes,18,opt,name=summary,proto3" json:"summary,omitempty"`
-	// Remarks: a yoke that ruffles.
-	Notices []*Notice `protobuf:"bytes,19,rep,name=notices,proto3" json:"notices,omitempty"`
-	// Where the figures come from.
-	Sources []*Source `protobuf:"bytes,20,rep,name=sources,proto3" json:"sources,omitempty"`
+	Steepness float64 `protobuf:"fixed64,20,opt,name=steepness,proto3" json:"steepness,omitempty"`
 	// Where the lines run; absent unless asked for. x is in cm from the centre line
 	// of a part, y in cm above the join. Six lines: "line at the right of the back"
 	// and "line at the left of the back", and so for the front and for a sleeve, as
@@ -1777,51 +1801,79 @@ func (*PlanRaglanResponse) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{12}
 }
 
-func (x *PlanRaglanResponse) GetBodyCount() int32 {
+func (x *PlanRaglanResponse) GetSummary() string {
 	if x != nil {
-		return x.BodyCount
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanRaglanResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanRaglanResponse) GetBodyStitches() int32 {
+	if x != nil {
+		return x.BodyStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetSleeveCount() int32 {
+func (x *PlanRaglanResponse) GetSleeveStitches() int32 {
 	if x != nil {
-		return x.SleeveCount
+		return x.SleeveStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetUnderarmCount() int32 {
+func (x *PlanRaglanResponse) GetUnderarmStitches() int32 {
 	if x != nil {
-		return x.UnderarmCount
+		return x.UnderarmStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetLineCount() int32 {
+func (x *PlanRaglanResponse) GetLineStitches() int32 {
 	if x != nil {
-		return x.LineCount
+		return x.LineStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetJoinCount() int32 {
+func (x *PlanRaglanResponse) GetJoinStitches() int32 {
 	if x != nil {
-		return x.JoinCount
+		return x.JoinStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetNeckCount() int32 {
+func (x *PlanRaglanResponse) GetNeckStitches() int32 {
 	if x != nil {
-		return x.NeckCount
+		return x.NeckStitches
 	}
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetRoundCount() int32 {
+func (x *PlanRaglanResponse) GetDepthRounds() int32 {
 	if x != nil {
-		return x.RoundCount
+		return x.DepthRounds
 	}
 	return 0
 }
@@ -1889,34 +1941,6 @@ func (x *PlanRaglanResponse) GetSteepness() float64 {
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetDirections() []string {
-	if x != nil {
-		return x.Directions
-	}
-	return nil
-}
-
-func (x *PlanRaglanResponse) GetSummary() string {
-	if x != nil {
-		return x.Summary
-	}
-	return ""
-}
-
-func (x *PlanRaglanResponse) GetNotices() []*Notice {
-	if x != nil {
-		return x.Notices
-	}
-	return nil
-}
-
-func (x *PlanRaglanResponse) GetSources() []*Source {
-	if x != nil {
-		return x.Sources
-	}
-	return nil
-}
-
 func (x *PlanRaglanResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1928,22 +1952,20 @@ var File_knitmath_v1_yoke_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x15knitmath/v1/fit.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x1dknitmath/v1/instruction.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\"f\n" +
+	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"f\n" +
 	"\bYokeStep\x12*\n" +
 	"\x0edepth_fraction\x18\x01 \x01(\x01B\x03\xe0A\x02R\rdepthFraction\x12.\n" +
-	"\x10removed_fraction\x18\x02 \x01(\x01B\x03\xe0A\x02R\x0fremovedFraction\"\xa7\x01\n" +
-	"\bYokeBand\x12$\n" +
-	"\vround_count\x18\x01 \x01(\x05B\x03\xe0A\x02R\n" +
-	"roundCount\x12&\n" +
-	"\frepeat_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\vrepeatCount\x126\n" +
-	"\x12plain_before_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\x10plainBeforeCount\x88\x01\x01B\x15\n" +
-	"\x13_plain_before_count\"\x89\x03\n" +
+	"\x10removed_fraction\x18\x02 \x01(\x01B\x03\xe0A\x02R\x0fremovedFraction\"\xb4\x01\n" +
+	"\bYokeBand\x12(\n" +
+	"\rheight_rounds\x18\x01 \x01(\x05B\x03\xe0A\x02R\fheightRounds\x12,\n" +
+	"\x0frepeat_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\x0erepeatStitches\x128\n" +
+	"\x13plain_before_rounds\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\x11plainBeforeRounds\x88\x01\x01B\x16\n" +
+	"\x14_plain_before_rounds\"\x92\x03\n" +
 	"\tBackRaise\x122\n" +
 	"\x05place\x18\x01 \x01(\x0e2\x17.knitmath.v1.RaisePlaceB\x03\xe0A\x02R\x05place\x12%\n" +
 	"\trise_rows\x18\x02 \x01(\x05B\x03\xe0A\x01H\x00R\briseRows\x88\x01\x01\x12!\n" +
-	"\arise_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\x06riseCm\x88\x01\x01\x12'\n" +
-	"\n" +
-	"back_count\x18\x04 \x01(\x05B\x03\xe0A\x01H\x02R\tbackCount\x88\x01\x01\x125\n" +
+	"\arise_cm\x18\x03 \x01(\x01B\x03\xe0A\x01H\x01R\x06riseCm\x88\x01\x01\x12-\n" +
+	"\rback_stitches\x18\x04 \x01(\x05B\x03\xe0A\x01H\x02R\fbackStitches\x88\x01\x01\x125\n" +
 	"\x05order\x18\x05 \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB\x03\xe0A\x01R\x05order\x12=\n" +
 	"\vturn_method\x18\x06 \x01(\x0e2\x17.knitmath.v1.TurnMethodB\x03\xe0A\x01R\n" +
 	"turnMethod\x126\n" +
@@ -1951,63 +1973,59 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
 	"_rise_rowsB\n" +
 	"\n" +
-	"\b_rise_cmB\r\n" +
-	"\v_back_count\"\xe8\a\n" +
+	"\b_rise_cmB\x10\n" +
+	"\x0e_back_stitches\"\xb1\b\n" +
 	"\x17PlanCircularYokeRequest\x12-\n" +
-	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12\"\n" +
-	"\n" +
-	"body_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\tbodyCount\x12+\n" +
-	"\fsleeve_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\vsleeveCount\x88\x01\x01\x12/\n" +
-	"\x0eunderarm_count\x18\x04 \x01(\x05B\x03\xe0A\x01H\x01R\runderarmCount\x88\x01\x01\x12'\n" +
-	"\n" +
-	"neck_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x02R\tneckCount\x88\x01\x01\x12!\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12(\n" +
+	"\rbody_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\fbodyStitches\x121\n" +
+	"\x0fsleeve_stitches\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\x0esleeveStitches\x88\x01\x01\x125\n" +
+	"\x11underarm_stitches\x18\x04 \x01(\x05B\x03\xe0A\x01H\x01R\x10underarmStitches\x88\x01\x01\x12-\n" +
+	"\rneck_stitches\x18\x05 \x01(\x05B\x03\xe0A\x01H\x02R\fneckStitches\x88\x01\x01\x12!\n" +
 	"\aneck_cm\x18\x06 \x01(\x01B\x03\xe0A\x01H\x03R\x06neckCm\x88\x01\x01\x12#\n" +
-	"\bdepth_cm\x18\a \x01(\x01B\x03\xe0A\x01H\x04R\adepthCm\x88\x01\x01\x12)\n" +
-	"\vround_count\x18\b \x01(\x05B\x03\xe0A\x01H\x05R\n" +
-	"roundCount\x88\x01\x01\x12:\n" +
+	"\bdepth_cm\x18\a \x01(\x01B\x03\xe0A\x01H\x04R\adepthCm\x88\x01\x01\x12+\n" +
+	"\fdepth_rounds\x18\b \x01(\x05B\x03\xe0A\x01H\x05R\vdepthRounds\x88\x01\x01\x12:\n" +
 	"\bschedule\x18\t \x01(\x0e2\x19.knitmath.v1.YokeScheduleB\x03\xe0A\x01R\bschedule\x12:\n" +
 	"\x14decrease_round_count\x18\n" +
 	" \x01(\x05B\x03\xe0A\x01H\x06R\x12decreaseRoundCount\x88\x01\x01\x120\n" +
-	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\x03\xe0A\x01R\x05steps\x124\n" +
-	"\x05order\x18\f \x01(\x0e2\x19.knitmath.v1.SpacingOrderB\x03\xe0A\x01R\x05order\x12@\n" +
+	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\x03\xe0A\x01R\x05steps\x123\n" +
+	"\x06spread\x18\f \x01(\x0e2\x16.knitmath.v1.GapSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x120\n" +
-	"\x05bands\x18\x0e \x03(\v2\x15.knitmath.v1.YokeBandB\x03\xe0A\x01R\x05bands\x12:\n" +
-	"\x14neck_tolerance_count\x18\x0f \x01(\x05B\x03\xe0A\x01H\aR\x12neckToleranceCount\x88\x01\x01\x12:\n" +
+	"\x05bands\x18\x0e \x03(\v2\x15.knitmath.v1.YokeBandB\x03\xe0A\x01R\x05bands\x12@\n" +
+	"\x17neck_tolerance_stitches\x18\x0f \x01(\x05B\x03\xe0A\x01H\aR\x15neckToleranceStitches\x88\x01\x01\x12:\n" +
 	"\n" +
 	"back_raise\x18\x10 \x01(\v2\x16.knitmath.v1.BackRaiseB\x03\xe0A\x01R\tbackRaise\x12&\n" +
-	"\fwith_outline\x18\x11 \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
-	"\r_sleeve_countB\x11\n" +
-	"\x0f_underarm_countB\r\n" +
-	"\v_neck_countB\n" +
+	"\fwith_outline\x18\x11 \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x12\n" +
+	"\x10_sleeve_stitchesB\x14\n" +
+	"\x12_underarm_stitchesB\x10\n" +
+	"\x0e_neck_stitchesB\n" +
 	"\n" +
 	"\b_neck_cmB\v\n" +
-	"\t_depth_cmB\x0e\n" +
-	"\f_round_countB\x17\n" +
-	"\x15_decrease_round_countB\x17\n" +
-	"\x15_neck_tolerance_count\"\xaf\x02\n" +
+	"\t_depth_cmB\x0f\n" +
+	"\r_depth_roundsB\x17\n" +
+	"\x15_decrease_round_countB\x1a\n" +
+	"\x18_neck_tolerance_stitches\"\xc1\x02\n" +
 	"\tYokeRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x19\n" +
-	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12\x1f\n" +
-	"\vstart_count\x18\x03 \x01(\x05R\n" +
-	"startCount\x12\x1b\n" +
-	"\tend_count\x18\x04 \x01(\x05R\bendCount\x12!\n" +
-	"\fwanted_count\x18\x05 \x01(\x01R\vwantedCount\x12:\n" +
+	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12%\n" +
+	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
+	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches\x12'\n" +
+	"\x0fwanted_stitches\x18\x05 \x01(\x01R\x0ewantedStitches\x12:\n" +
 	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12\x1c\n" +
 	"\tsteepness\x18\a \x01(\x01R\tsteepness\x12)\n" +
-	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\"\x80\x02\n" +
+	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\"\xff\x01\n" +
 	"\fYokeBandPlan\x12,\n" +
 	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12*\n" +
-	"\x11last_round_number\x18\x02 \x01(\x05R\x0flastRoundNumber\x12!\n" +
-	"\fstitch_count\x18\x03 \x01(\x05R\vstitchCount\x12!\n" +
-	"\frepeat_times\x18\x04 \x01(\x05R\vrepeatTimes\x12!\n" +
-	"\fwanted_count\x18\x05 \x01(\x01R\vwantedCount\x12-\n" +
-	"\x12departure_stitches\x18\x06 \x01(\x01R\x11departureStitches\"\x9a\x03\n" +
+	"\x11last_round_number\x18\x02 \x01(\x05R\x0flastRoundNumber\x12\x1a\n" +
+	"\bstitches\x18\x03 \x01(\x05R\bstitches\x12!\n" +
+	"\frepeat_count\x18\x04 \x01(\x05R\vrepeatCount\x12'\n" +
+	"\x0fwanted_stitches\x18\x05 \x01(\x01R\x0ewantedStitches\x12-\n" +
+	"\x12departure_stitches\x18\x06 \x01(\x01R\x11departureStitches\"\x9f\x03\n" +
 	"\rBackRaisePlan\x12,\n" +
-	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12!\n" +
-	"\fstitch_count\x18\x02 \x01(\x05R\vstitchCount\x12\x1d\n" +
-	"\n" +
-	"back_count\x18\x03 \x01(\x05R\tbackCount\x129\n" +
-	"\x19begin_before_centre_count\x18\x04 \x01(\x05R\x16beginBeforeCentreCount\x12&\n" +
+	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12\x1a\n" +
+	"\bstitches\x18\x02 \x01(\x05R\bstitches\x12#\n" +
+	"\rback_stitches\x18\x03 \x01(\x05R\fbackStitches\x12?\n" +
+	"\x1cbegin_before_centre_stitches\x18\x04 \x01(\x05R\x19beginBeforeCentreStitches\x12&\n" +
 	"\x0fasked_rise_rows\x18\x05 \x01(\x01R\raskedRiseRows\x12\x1b\n" +
 	"\trise_rows\x18\x06 \x01(\x05R\briseRows\x12\x17\n" +
 	"\arise_cm\x18\a \x01(\x01R\x06riseCm\x12\x1d\n" +
@@ -2015,79 +2033,69 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"turn_count\x18\b \x01(\x05R\tturnCount\x12)\n" +
 	"\x04rows\x18\t \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
 	"\x17greatest_departure_rows\x18\n" +
-	" \x01(\x01R\x15greatestDepartureRows\"\xc2\x05\n" +
-	"\x18PlanCircularYokeResponse\x12\x1d\n" +
+	" \x01(\x01R\x15greatestDepartureRows\"\xe2\x05\n" +
+	"\x18PlanCircularYokeResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"body_count\x18\x01 \x01(\x05R\tbodyCount\x12!\n" +
-	"\fsleeve_count\x18\x02 \x01(\x05R\vsleeveCount\x12%\n" +
-	"\x0eunderarm_count\x18\x03 \x01(\x05R\runderarmCount\x12\x1d\n" +
-	"\n" +
-	"join_count\x18\x04 \x01(\x05R\tjoinCount\x12\x1d\n" +
-	"\n" +
-	"neck_count\x18\x05 \x01(\x05R\tneckCount\x12\x1f\n" +
-	"\vround_count\x18\x06 \x01(\x05R\n" +
-	"roundCount\x12\x19\n" +
-	"\bdepth_cm\x18\a \x01(\x01R\adepthCm\x12\x17\n" +
-	"\ajoin_cm\x18\b \x01(\x01R\x06joinCm\x12\x17\n" +
-	"\aneck_cm\x18\t \x01(\x01R\x06neckCm\x12?\n" +
-	"\x0fdecrease_rounds\x18\n" +
-	" \x03(\v2\x16.knitmath.v1.YokeRoundR\x0edecreaseRounds\x12\x1c\n" +
-	"\tsteepness\x18\v \x01(\x01R\tsteepness\x12\x1e\n" +
-	"\n" +
-	"directions\x18\f \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\r \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x0e \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x0f \x03(\v2\x13.knitmath.v1.SourceR\asources\x12/\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
+	"\rbody_stitches\x18\x05 \x01(\x05R\fbodyStitches\x12'\n" +
+	"\x0fsleeve_stitches\x18\x06 \x01(\x05R\x0esleeveStitches\x12+\n" +
+	"\x11underarm_stitches\x18\a \x01(\x05R\x10underarmStitches\x12#\n" +
+	"\rjoin_stitches\x18\b \x01(\x05R\fjoinStitches\x12#\n" +
+	"\rneck_stitches\x18\t \x01(\x05R\fneckStitches\x12!\n" +
+	"\fdepth_rounds\x18\n" +
+	" \x01(\x05R\vdepthRounds\x12\x19\n" +
+	"\bdepth_cm\x18\v \x01(\x01R\adepthCm\x12\x17\n" +
+	"\ajoin_cm\x18\f \x01(\x01R\x06joinCm\x12\x17\n" +
+	"\aneck_cm\x18\r \x01(\x01R\x06neckCm\x12?\n" +
+	"\x0fdecrease_rounds\x18\x0e \x03(\v2\x16.knitmath.v1.YokeRoundR\x0edecreaseRounds\x12\x1c\n" +
+	"\tsteepness\x18\x0f \x01(\x01R\tsteepness\x12/\n" +
 	"\x05bands\x18\x10 \x03(\v2\x19.knitmath.v1.YokeBandPlanR\x05bands\x129\n" +
 	"\n" +
 	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12.\n" +
-	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xc9\x06\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xb2\a\n" +
 	"\x11PlanRaglanRequest\x12-\n" +
-	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12\"\n" +
-	"\n" +
-	"body_count\x18\x02 \x01(\x05B\x03\xe0A\x02R\tbodyCount\x12+\n" +
-	"\fsleeve_count\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\vsleeveCount\x88\x01\x01\x12/\n" +
-	"\x0eunderarm_count\x18\x04 \x01(\x05B\x03\xe0A\x01H\x01R\runderarmCount\x88\x01\x01\x12'\n" +
-	"\n" +
-	"line_count\x18\x05 \x01(\x05B\x03\xe0A\x01H\x02R\tlineCount\x88\x01\x01\x12=\n" +
-	"\tline_from\x18\x06 \x01(\x0e2\x1b.knitmath.v1.RaglanLineFromB\x03\xe0A\x01R\blineFrom\x122\n" +
-	"\x10front_neck_count\x18\a \x01(\x05B\x03\xe0A\x01H\x03R\x0efrontNeckCount\x88\x01\x01\x120\n" +
-	"\x0fback_neck_count\x18\b \x01(\x05B\x03\xe0A\x01H\x04R\rbackNeckCount\x88\x01\x01\x122\n" +
-	"\x10sleeve_top_count\x18\t \x01(\x05B\x03\xe0A\x01H\x05R\x0esleeveTopCount\x88\x01\x01\x12#\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12(\n" +
+	"\rbody_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\fbodyStitches\x121\n" +
+	"\x0fsleeve_stitches\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\x0esleeveStitches\x88\x01\x01\x125\n" +
+	"\x11underarm_stitches\x18\x04 \x01(\x05B\x03\xe0A\x01H\x01R\x10underarmStitches\x88\x01\x01\x12-\n" +
+	"\rline_stitches\x18\x05 \x01(\x05B\x03\xe0A\x01H\x02R\flineStitches\x88\x01\x01\x12=\n" +
+	"\tline_from\x18\x06 \x01(\x0e2\x1b.knitmath.v1.RaglanLineFromB\x03\xe0A\x01R\blineFrom\x128\n" +
+	"\x13front_neck_stitches\x18\a \x01(\x05B\x03\xe0A\x01H\x03R\x11frontNeckStitches\x88\x01\x01\x126\n" +
+	"\x12back_neck_stitches\x18\b \x01(\x05B\x03\xe0A\x01H\x04R\x10backNeckStitches\x88\x01\x01\x128\n" +
+	"\x13sleeve_top_stitches\x18\t \x01(\x05B\x03\xe0A\x01H\x05R\x11sleeveTopStitches\x88\x01\x01\x12#\n" +
 	"\bdepth_cm\x18\n" +
-	" \x01(\x01B\x03\xe0A\x01H\x06R\adepthCm\x88\x01\x01\x12)\n" +
-	"\vround_count\x18\v \x01(\x05B\x03\xe0A\x01H\aR\n" +
-	"roundCount\x88\x01\x01\x129\n" +
-	"\aspacing\x18\f \x01(\x0e2\x1a.knitmath.v1.RaglanSpacingB\x03\xe0A\x01R\aspacing\x12@\n" +
+	" \x01(\x01B\x03\xe0A\x01H\x06R\adepthCm\x88\x01\x01\x12+\n" +
+	"\fdepth_rounds\x18\v \x01(\x05B\x03\xe0A\x01H\aR\vdepthRounds\x88\x01\x01\x12F\n" +
+	"\x0eshaping_rounds\x18\f \x01(\x0e2\x1a.knitmath.v1.ShapingRoundsB\x03\xe0A\x01R\rshapingRounds\x12@\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutlineB\x0f\n" +
-	"\r_sleeve_countB\x11\n" +
-	"\x0f_underarm_countB\r\n" +
-	"\v_line_countB\x13\n" +
-	"\x11_front_neck_countB\x12\n" +
-	"\x10_back_neck_countB\x13\n" +
-	"\x11_sleeve_top_countB\v\n" +
-	"\t_depth_cmB\x0e\n" +
-	"\f_round_count\"\xcc\x01\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
+	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x12\n" +
+	"\x10_sleeve_stitchesB\x14\n" +
+	"\x12_underarm_stitchesB\x10\n" +
+	"\x0e_line_stitchesB\x16\n" +
+	"\x14_front_neck_stitchesB\x15\n" +
+	"\x13_back_neck_stitchesB\x16\n" +
+	"\x14_sleeve_top_stitchesB\v\n" +
+	"\t_depth_cmB\x0f\n" +
+	"\r_depth_rounds\"\xd8\x01\n" +
 	"\n" +
-	"RaglanPart\x12\x1f\n" +
-	"\vstart_count\x18\x01 \x01(\x05R\n" +
-	"startCount\x12\x1b\n" +
-	"\tend_count\x18\x02 \x01(\x05R\bendCount\x120\n" +
+	"RaglanPart\x12%\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05R\rstartStitches\x12!\n" +
+	"\fend_stitches\x18\x02 \x01(\x05R\vendStitches\x120\n" +
 	"\x14decrease_round_count\x18\x03 \x01(\x05R\x12decreaseRoundCount\x12 \n" +
 	"\fedge_lost_cm\x18\x04 \x01(\x01R\n" +
 	"edgeLostCm\x12,\n" +
-	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\"\xe3\x01\n" +
+	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\"\xfb\x01\n" +
 	"\vRaglanRound\x12!\n" +
-	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x1d\n" +
-	"\n" +
-	"back_count\x18\x02 \x01(\x05R\tbackCount\x12\x1f\n" +
-	"\vfront_count\x18\x03 \x01(\x05R\n" +
-	"frontCount\x12!\n" +
-	"\fsleeve_count\x18\x04 \x01(\x05R\vsleeveCount\x12\x1f\n" +
-	"\vtotal_count\x18\x05 \x01(\x05R\n" +
-	"totalCount\x12-\n" +
+	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12#\n" +
+	"\rback_stitches\x18\x02 \x01(\x05R\fbackStitches\x12%\n" +
+	"\x0efront_stitches\x18\x03 \x01(\x05R\rfrontStitches\x12'\n" +
+	"\x0fsleeve_stitches\x18\x04 \x01(\x05R\x0esleeveStitches\x12%\n" +
+	"\x0etotal_stitches\x18\x05 \x01(\x05R\rtotalStitches\x12-\n" +
 	"\x12instruction_number\x18\x06 \x01(\x05R\x11instructionNumber\"\xb0\x02\n" +
 	"\x11RaglanInstruction\x12%\n" +
 	"\x0eback_decreases\x18\x01 \x01(\bR\rbackDecreases\x12'\n" +
@@ -2096,36 +2104,31 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\vdescription\x18\x04 \x01(\tR\vdescription\x12:\n" +
 	"\vinstruction\x18\x05 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12,\n" +
 	"\x12first_round_number\x18\x06 \x01(\x05R\x10firstRoundNumber\x12\x14\n" +
-	"\x05times\x18\a \x01(\x05R\x05times\"\xb1\x06\n" +
-	"\x12PlanRaglanResponse\x12\x1d\n" +
+	"\x05times\x18\a \x01(\x05R\x05times\"\xd7\x06\n" +
+	"\x12PlanRaglanResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
-	"body_count\x18\x01 \x01(\x05R\tbodyCount\x12!\n" +
-	"\fsleeve_count\x18\x02 \x01(\x05R\vsleeveCount\x12%\n" +
-	"\x0eunderarm_count\x18\x03 \x01(\x05R\runderarmCount\x12\x1d\n" +
-	"\n" +
-	"line_count\x18\x04 \x01(\x05R\tlineCount\x12\x1d\n" +
-	"\n" +
-	"join_count\x18\x05 \x01(\x05R\tjoinCount\x12\x1d\n" +
-	"\n" +
-	"neck_count\x18\x06 \x01(\x05R\tneckCount\x12\x1f\n" +
-	"\vround_count\x18\a \x01(\x05R\n" +
-	"roundCount\x12\x19\n" +
-	"\bdepth_cm\x18\b \x01(\x01R\adepthCm\x12\x17\n" +
-	"\ajoin_cm\x18\t \x01(\x01R\x06joinCm\x12\x17\n" +
-	"\aneck_cm\x18\n" +
-	" \x01(\x01R\x06neckCm\x12+\n" +
-	"\x04back\x18\v \x01(\v2\x17.knitmath.v1.RaglanPartR\x04back\x12-\n" +
-	"\x05front\x18\f \x01(\v2\x17.knitmath.v1.RaglanPartR\x05front\x12/\n" +
-	"\x06sleeve\x18\r \x01(\v2\x17.knitmath.v1.RaglanPartR\x06sleeve\x120\n" +
-	"\x06rounds\x18\x0e \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
-	"\finstructions\x18\x0f \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
-	"\tsteepness\x18\x10 \x01(\x01R\tsteepness\x12\x1e\n" +
-	"\n" +
-	"directions\x18\x11 \x03(\tR\n" +
-	"directions\x12\x18\n" +
-	"\asummary\x18\x12 \x01(\tR\asummary\x12-\n" +
-	"\anotices\x18\x13 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x14 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
+	"\rbody_stitches\x18\x05 \x01(\x05R\fbodyStitches\x12'\n" +
+	"\x0fsleeve_stitches\x18\x06 \x01(\x05R\x0esleeveStitches\x12+\n" +
+	"\x11underarm_stitches\x18\a \x01(\x05R\x10underarmStitches\x12#\n" +
+	"\rline_stitches\x18\b \x01(\x05R\flineStitches\x12#\n" +
+	"\rjoin_stitches\x18\t \x01(\x05R\fjoinStitches\x12#\n" +
+	"\rneck_stitches\x18\n" +
+	" \x01(\x05R\fneckStitches\x12!\n" +
+	"\fdepth_rounds\x18\v \x01(\x05R\vdepthRounds\x12\x19\n" +
+	"\bdepth_cm\x18\f \x01(\x01R\adepthCm\x12\x17\n" +
+	"\ajoin_cm\x18\r \x01(\x01R\x06joinCm\x12\x17\n" +
+	"\aneck_cm\x18\x0e \x01(\x01R\x06neckCm\x12+\n" +
+	"\x04back\x18\x0f \x01(\v2\x17.knitmath.v1.RaglanPartR\x04back\x12-\n" +
+	"\x05front\x18\x10 \x01(\v2\x17.knitmath.v1.RaglanPartR\x05front\x12/\n" +
+	"\x06sleeve\x18\x11 \x01(\v2\x17.knitmath.v1.RaglanPartR\x06sleeve\x120\n" +
+	"\x06rounds\x18\x12 \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
+	"\finstructions\x18\x13 \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
+	"\tsteepness\x18\x14 \x01(\x01R\tsteepness\x12.\n" +
 	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*z\n" +
 	"\fYokeSchedule\x12\x1d\n" +
 	"\x19YOKE_SCHEDULE_UNSPECIFIED\x10\x00\x12\x1c\n" +
@@ -2141,15 +2144,16 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x1cRAGLAN_LINE_FROM_UNSPECIFIED\x10\x00\x12\x19\n" +
 	"\x15RAGLAN_LINE_FROM_BOTH\x10\x01\x12\x19\n" +
 	"\x15RAGLAN_LINE_FROM_BODY\x10\x02\x12\x1c\n" +
-	"\x18RAGLAN_LINE_FROM_SLEEVES\x10\x03*t\n" +
-	"\rRaglanSpacing\x12\x1e\n" +
-	"\x1aRAGLAN_SPACING_UNSPECIFIED\x10\x00\x12\x1c\n" +
-	"\x18RAGLAN_SPACING_ANY_ROUND\x10\x01\x12%\n" +
-	"!RAGLAN_SPACING_EVERY_SECOND_ROUND\x10\x022\xb9\x02\n" +
+	"\x18RAGLAN_LINE_FROM_SLEEVES\x10\x03*h\n" +
+	"\rShapingRounds\x12\x1e\n" +
+	"\x1aSHAPING_ROUNDS_UNSPECIFIED\x10\x00\x12\x16\n" +
+	"\x12SHAPING_ROUNDS_ANY\x10\x01\x12\x1f\n" +
+	"\x1bSHAPING_ROUNDS_EVERY_SECOND\x10\x022\xb9\x02\n" +
 	"\vYokeService\x12\xa2\x01\n" +
 	"\x10PlanCircularYoke\x12$.knitmath.v1.PlanCircularYokeRequest\x1a%.knitmath.v1.PlanCircularYokeResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yoke:planCircularYoke\"\x19/v1/yoke:planCircularYoke\x12\x84\x01\n" +
 	"\n" +
-	"PlanRaglan\x12\x1e.knitmath.v1.PlanRaglanRequest\x1a\x1f.knitmath.v1.PlanRaglanResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/yoke:planRaglan\"\x13/v1/yoke:planRaglanB1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"PlanRaglan\x12\x1e.knitmath.v1.PlanRaglanRequest\x1a\x1f.knitmath.v1.PlanRaglanResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/yoke:planRaglan\"\x13/v1/yoke:planRaglanB\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
 	file_knitmath_v1_yoke_proto_rawDescOnce sync.Once
@@ -2169,7 +2173,7 @@ var file_knitmath_v1_yoke_proto_goTypes = []any{
 	(YokeSchedule)(0),                // 0: knitmath.v1.YokeSchedule
 	(RaisePlace)(0),                  // 1: knitmath.v1.RaisePlace
 	(RaglanLineFrom)(0),              // 2: knitmath.v1.RaglanLineFrom
-	(RaglanSpacing)(0),               // 3: knitmath.v1.RaglanSpacing
+	(ShapingRounds)(0),               // 3: knitmath.v1.ShapingRounds
 	(*YokeStep)(nil),                 // 4: knitmath.v1.YokeStep
 	(*YokeBand)(nil),                 // 5: knitmath.v1.YokeBand
 	(*BackRaise)(nil),                // 6: knitmath.v1.BackRaise
@@ -2187,7 +2191,7 @@ var file_knitmath_v1_yoke_proto_goTypes = []any{
 	(TurnMethod)(0),                  // 18: knitmath.v1.TurnMethod
 	(Rounding)(0),                    // 19: knitmath.v1.Rounding
 	(*Gauge)(nil),                    // 20: knitmath.v1.Gauge
-	(SpacingOrder)(0),                // 21: knitmath.v1.SpacingOrder
+	(GapSpread)(0),                   // 21: knitmath.v1.GapSpread
 	(DisplayUnit)(0),                 // 22: knitmath.v1.DisplayUnit
 	(*Instruction)(nil),              // 23: knitmath.v1.Instruction
 	(*WedgeRow)(nil),                 // 24: knitmath.v1.WedgeRow
@@ -2203,30 +2207,30 @@ var file_knitmath_v1_yoke_proto_depIdxs = []int32{
 	20, // 4: knitmath.v1.PlanCircularYokeRequest.gauge:type_name -> knitmath.v1.Gauge
 	0,  // 5: knitmath.v1.PlanCircularYokeRequest.schedule:type_name -> knitmath.v1.YokeSchedule
 	4,  // 6: knitmath.v1.PlanCircularYokeRequest.steps:type_name -> knitmath.v1.YokeStep
-	21, // 7: knitmath.v1.PlanCircularYokeRequest.order:type_name -> knitmath.v1.SpacingOrder
+	21, // 7: knitmath.v1.PlanCircularYokeRequest.spread:type_name -> knitmath.v1.GapSpread
 	22, // 8: knitmath.v1.PlanCircularYokeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	5,  // 9: knitmath.v1.PlanCircularYokeRequest.bands:type_name -> knitmath.v1.YokeBand
 	6,  // 10: knitmath.v1.PlanCircularYokeRequest.back_raise:type_name -> knitmath.v1.BackRaise
 	23, // 11: knitmath.v1.YokeRound.instruction:type_name -> knitmath.v1.Instruction
 	24, // 12: knitmath.v1.BackRaisePlan.rows:type_name -> knitmath.v1.WedgeRow
-	8,  // 13: knitmath.v1.PlanCircularYokeResponse.decrease_rounds:type_name -> knitmath.v1.YokeRound
-	25, // 14: knitmath.v1.PlanCircularYokeResponse.notices:type_name -> knitmath.v1.Notice
-	26, // 15: knitmath.v1.PlanCircularYokeResponse.sources:type_name -> knitmath.v1.Source
+	25, // 13: knitmath.v1.PlanCircularYokeResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 14: knitmath.v1.PlanCircularYokeResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 15: knitmath.v1.PlanCircularYokeResponse.decrease_rounds:type_name -> knitmath.v1.YokeRound
 	9,  // 16: knitmath.v1.PlanCircularYokeResponse.bands:type_name -> knitmath.v1.YokeBandPlan
 	10, // 17: knitmath.v1.PlanCircularYokeResponse.back_raise:type_name -> knitmath.v1.BackRaisePlan
 	27, // 18: knitmath.v1.PlanCircularYokeResponse.outline:type_name -> knitmath.v1.Outline
 	20, // 19: knitmath.v1.PlanRaglanRequest.gauge:type_name -> knitmath.v1.Gauge
 	2,  // 20: knitmath.v1.PlanRaglanRequest.line_from:type_name -> knitmath.v1.RaglanLineFrom
-	3,  // 21: knitmath.v1.PlanRaglanRequest.spacing:type_name -> knitmath.v1.RaglanSpacing
+	3,  // 21: knitmath.v1.PlanRaglanRequest.shaping_rounds:type_name -> knitmath.v1.ShapingRounds
 	22, // 22: knitmath.v1.PlanRaglanRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	23, // 23: knitmath.v1.RaglanInstruction.instruction:type_name -> knitmath.v1.Instruction
-	13, // 24: knitmath.v1.PlanRaglanResponse.back:type_name -> knitmath.v1.RaglanPart
-	13, // 25: knitmath.v1.PlanRaglanResponse.front:type_name -> knitmath.v1.RaglanPart
-	13, // 26: knitmath.v1.PlanRaglanResponse.sleeve:type_name -> knitmath.v1.RaglanPart
-	14, // 27: knitmath.v1.PlanRaglanResponse.rounds:type_name -> knitmath.v1.RaglanRound
-	15, // 28: knitmath.v1.PlanRaglanResponse.instructions:type_name -> knitmath.v1.RaglanInstruction
-	25, // 29: knitmath.v1.PlanRaglanResponse.notices:type_name -> knitmath.v1.Notice
-	26, // 30: knitmath.v1.PlanRaglanResponse.sources:type_name -> knitmath.v1.Source
+	25, // 24: knitmath.v1.PlanRaglanResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 25: knitmath.v1.PlanRaglanResponse.sources:type_name -> knitmath.v1.Source
+	13, // 26: knitmath.v1.PlanRaglanResponse.back:type_name -> knitmath.v1.RaglanPart
+	13, // 27: knitmath.v1.PlanRaglanResponse.front:type_name -> knitmath.v1.RaglanPart
+	13, // 28: knitmath.v1.PlanRaglanResponse.sleeve:type_name -> knitmath.v1.RaglanPart
+	14, // 29: knitmath.v1.PlanRaglanResponse.rounds:type_name -> knitmath.v1.RaglanRound
+	15, // 30: knitmath.v1.PlanRaglanResponse.instructions:type_name -> knitmath.v1.RaglanInstruction
 	27, // 31: knitmath.v1.PlanRaglanResponse.outline:type_name -> knitmath.v1.Outline
 	7,  // 32: knitmath.v1.YokeService.PlanCircularYoke:input_type -> knitmath.v1.PlanCircularYokeRequest
 	12, // 33: knitmath.v1.YokeService.PlanRaglan:input_type -> knitmath.v1.PlanRaglanRequest
@@ -2244,13 +2248,12 @@ func file_knitmath_v1_yoke_proto_init() {
 	if File_knitmath_v1_yoke_proto != nil {
 		return
 	}
-	file_knitmath_v1_fit_proto_init()
 	file_knitmath_v1_gauge_proto_init()
-	file_knitmath_v1_instruction_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
 	file_knitmath_v1_short_row_proto_init()
+	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_yoke_proto_msgTypes[1].OneofWrappers = []any{}
 	file_knitmath_v1_yoke_proto_msgTypes[2].OneofWrappers = []any{}
 	file_knitmath_v1_yoke_proto_msgTypes[3].OneofWrappers = []any{}

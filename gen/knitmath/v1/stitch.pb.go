@@ -2,10 +2,10 @@
 // versions:
 // 	protoc-gen-go v1.36.12
 // 	protoc        (unknown)
-// source: knitmath/v1/instruction.proto
+// source: knitmath/v1/stitch.proto
 
-// The instruction model: what is worked, stitch by stitch, and how the trade
-// writes it.
+// Written knitting: what is worked, stitch by stitch, and how the trade writes
+// it.
 
 package knitmathv1
 
@@ -29,7 +29,7 @@ const (
 type Operation int32
 
 const (
-	// Never sent; where a request may leave it out, the field says the default.
+	// None: what the field says is its default.
 	Operation_OPERATION_UNSPECIFIED Operation = 0
 	// k, 1 to 1: knit.
 	Operation_OPERATION_KNIT Operation = 1
@@ -218,11 +218,11 @@ func (x Operation) String() string {
 }
 
 func (Operation) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_instruction_proto_enumTypes[0].Descriptor()
+	return file_knitmath_v1_stitch_proto_enumTypes[0].Descriptor()
 }
 
 func (Operation) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_instruction_proto_enumTypes[0]
+	return &file_knitmath_v1_stitch_proto_enumTypes[0]
 }
 
 func (x Operation) Number() protoreflect.EnumNumber {
@@ -231,14 +231,14 @@ func (x Operation) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use Operation.Descriptor instead.
 func (Operation) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{0}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{0}
 }
 
 // The side of the fabric that faces the knitter.
 type Side int32
 
 const (
-	// Where a request leaves it out, the field says the default.
+	// What the field says is its default; in an answer, what the field says of it.
 	Side_SIDE_UNSPECIFIED Side = 0
 	// Right side: the public side.
 	Side_SIDE_RIGHT Side = 1
@@ -271,11 +271,11 @@ func (x Side) String() string {
 }
 
 func (Side) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_instruction_proto_enumTypes[1].Descriptor()
+	return file_knitmath_v1_stitch_proto_enumTypes[1].Descriptor()
 }
 
 func (Side) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_instruction_proto_enumTypes[1]
+	return &file_knitmath_v1_stitch_proto_enumTypes[1]
 }
 
 func (x Side) Number() protoreflect.EnumNumber {
@@ -284,7 +284,60 @@ func (x Side) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use Side.Descriptor instead.
 func (Side) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{1}
+}
+
+// How a piece is worked.
+type Construction int32
+
+const (
+	// What the field says is its default.
+	Construction_CONSTRUCTION_UNSPECIFIED Construction = 0
+	// To and fro, in rows.
+	Construction_CONSTRUCTION_FLAT Construction = 1
+	// In the round.
+	Construction_CONSTRUCTION_ROUND Construction = 2
+)
+
+// Enum value maps for Construction.
+var (
+	Construction_name = map[int32]string{
+		0: "CONSTRUCTION_UNSPECIFIED",
+		1: "CONSTRUCTION_FLAT",
+		2: "CONSTRUCTION_ROUND",
+	}
+	Construction_value = map[string]int32{
+		"CONSTRUCTION_UNSPECIFIED": 0,
+		"CONSTRUCTION_FLAT":        1,
+		"CONSTRUCTION_ROUND":       2,
+	}
+)
+
+func (x Construction) Enum() *Construction {
+	p := new(Construction)
+	*p = x
+	return p
+}
+
+func (x Construction) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (Construction) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_stitch_proto_enumTypes[2].Descriptor()
+}
+
+func (Construction) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_stitch_proto_enumTypes[2]
+}
+
+func (x Construction) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use Construction.Descriptor instead.
+func (Construction) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{2}
 }
 
 // One operation worked a number of times: "k5", "k2tog".
@@ -293,14 +346,14 @@ type OperationRun struct {
 	// What is worked.
 	Operation Operation `protobuf:"varint,1,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// How many times, at least 1.
-	Count         int32 `protobuf:"varint,2,opt,name=count,proto3" json:"count,omitempty"`
+	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *OperationRun) Reset() {
 	*x = OperationRun{}
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[0]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[0]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -312,7 +365,7 @@ func (x *OperationRun) String() string {
 func (*OperationRun) ProtoMessage() {}
 
 func (x *OperationRun) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[0]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[0]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -325,7 +378,7 @@ func (x *OperationRun) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use OperationRun.ProtoReflect.Descriptor instead.
 func (*OperationRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{0}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *OperationRun) GetOperation() Operation {
@@ -335,9 +388,9 @@ func (x *OperationRun) GetOperation() Operation {
 	return Operation_OPERATION_UNSPECIFIED
 }
 
-func (x *OperationRun) GetCount() int32 {
+func (x *OperationRun) GetTimes() int32 {
 	if x != nil {
-		return x.Count
+		return x.Times
 	}
 	return 0
 }
@@ -355,7 +408,7 @@ type StepGroup struct {
 
 func (x *StepGroup) Reset() {
 	*x = StepGroup{}
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[1]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[1]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -367,7 +420,7 @@ func (x *StepGroup) String() string {
 func (*StepGroup) ProtoMessage() {}
 
 func (x *StepGroup) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[1]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[1]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -380,7 +433,7 @@ func (x *StepGroup) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use StepGroup.ProtoReflect.Descriptor instead.
 func (*StepGroup) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *StepGroup) GetSteps() []*Step {
@@ -403,14 +456,14 @@ type StepStretch struct {
 	// What is worked.
 	Operation Operation `protobuf:"varint,1,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// Stitches that remain on the left needle, 0 for "to end".
-	LastCount     int32 `protobuf:"varint,2,opt,name=last_count,json=lastCount,proto3" json:"last_count,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	RemainingStitches int32 `protobuf:"varint,2,opt,name=remaining_stitches,json=remainingStitches,proto3" json:"remaining_stitches,omitempty"`
+	unknownFields     protoimpl.UnknownFields
+	sizeCache         protoimpl.SizeCache
 }
 
 func (x *StepStretch) Reset() {
 	*x = StepStretch{}
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[2]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[2]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -422,7 +475,7 @@ func (x *StepStretch) String() string {
 func (*StepStretch) ProtoMessage() {}
 
 func (x *StepStretch) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[2]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[2]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -435,7 +488,7 @@ func (x *StepStretch) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use StepStretch.ProtoReflect.Descriptor instead.
 func (*StepStretch) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *StepStretch) GetOperation() Operation {
@@ -445,9 +498,9 @@ func (x *StepStretch) GetOperation() Operation {
 	return Operation_OPERATION_UNSPECIFIED
 }
 
-func (x *StepStretch) GetLastCount() int32 {
+func (x *StepStretch) GetRemainingStitches() int32 {
 	if x != nil {
-		return x.LastCount
+		return x.RemainingStitches
 	}
 	return 0
 }
@@ -469,7 +522,7 @@ type Step struct {
 
 func (x *Step) Reset() {
 	*x = Step{}
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[3]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[3]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -481,7 +534,7 @@ func (x *Step) String() string {
 func (*Step) ProtoMessage() {}
 
 func (x *Step) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[3]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[3]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -494,7 +547,7 @@ func (x *Step) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use Step.ProtoReflect.Descriptor instead.
 func (*Step) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *Step) GetKind() isStep_Kind {
@@ -565,16 +618,16 @@ type Instruction struct {
 	Steps []*Step `protobuf:"bytes,2,rep,name=steps,proto3" json:"steps,omitempty"`
 	// Stitches on the needle before the row. The yarn overs of short rows are
 	// not counted. For a row that picks up stitches, the rows of the edge.
-	StartCount int32 `protobuf:"varint,3,opt,name=start_count,json=startCount,proto3" json:"start_count,omitempty"`
+	StartStitches int32 `protobuf:"varint,3,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Stitches on the needle after the row, counted the same way.
-	EndCount      int32 `protobuf:"varint,4,opt,name=end_count,json=endCount,proto3" json:"end_count,omitempty"`
+	EndStitches   int32 `protobuf:"varint,4,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *Instruction) Reset() {
 	*x = Instruction{}
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[4]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -586,7 +639,7 @@ func (x *Instruction) String() string {
 func (*Instruction) ProtoMessage() {}
 
 func (x *Instruction) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_instruction_proto_msgTypes[4]
+	mi := &file_knitmath_v1_stitch_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -599,7 +652,7 @@ func (x *Instruction) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use Instruction.ProtoReflect.Descriptor instead.
 func (*Instruction) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_instruction_proto_rawDescGZIP(), []int{4}
+	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *Instruction) GetText() string {
@@ -616,46 +669,44 @@ func (x *Instruction) GetSteps() []*Step {
 	return nil
 }
 
-func (x *Instruction) GetStartCount() int32 {
+func (x *Instruction) GetStartStitches() int32 {
 	if x != nil {
-		return x.StartCount
+		return x.StartStitches
 	}
 	return 0
 }
 
-func (x *Instruction) GetEndCount() int32 {
+func (x *Instruction) GetEndStitches() int32 {
 	if x != nil {
-		return x.EndCount
+		return x.EndStitches
 	}
 	return 0
 }
 
-var File_knitmath_v1_instruction_proto protoreflect.FileDescriptor
+var File_knitmath_v1_stitch_proto protoreflect.FileDescriptor
 
-const file_knitmath_v1_instruction_proto_rawDesc = "" +
+const file_knitmath_v1_stitch_proto_rawDesc = "" +
 	"\n" +
-	"\x1dknitmath/v1/instruction.proto\x12\vknitmath.v1\"Z\n" +
+	"\x18knitmath/v1/stitch.proto\x12\vknitmath.v1\"Z\n" +
 	"\fOperationRun\x124\n" +
 	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12\x14\n" +
-	"\x05count\x18\x02 \x01(\x05R\x05count\"J\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"J\n" +
 	"\tStepGroup\x12'\n" +
 	"\x05steps\x18\x01 \x03(\v2\x11.knitmath.v1.StepR\x05steps\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"b\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"r\n" +
 	"\vStepStretch\x124\n" +
-	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12\x1d\n" +
-	"\n" +
-	"last_count\x18\x02 \x01(\x05R\tlastCount\"\xa3\x01\n" +
+	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationR\toperation\x12-\n" +
+	"\x12remaining_stitches\x18\x02 \x01(\x05R\x11remainingStitches\"\xa3\x01\n" +
 	"\x04Step\x12-\n" +
 	"\x03run\x18\x01 \x01(\v2\x19.knitmath.v1.OperationRunH\x00R\x03run\x12.\n" +
 	"\x05group\x18\x02 \x01(\v2\x16.knitmath.v1.StepGroupH\x00R\x05group\x124\n" +
 	"\astretch\x18\x03 \x01(\v2\x18.knitmath.v1.StepStretchH\x00R\astretchB\x06\n" +
-	"\x04kind\"\x88\x01\n" +
+	"\x04kind\"\x94\x01\n" +
 	"\vInstruction\x12\x12\n" +
 	"\x04text\x18\x01 \x01(\tR\x04text\x12'\n" +
-	"\x05steps\x18\x02 \x03(\v2\x11.knitmath.v1.StepR\x05steps\x12\x1f\n" +
-	"\vstart_count\x18\x03 \x01(\x05R\n" +
-	"startCount\x12\x1b\n" +
-	"\tend_count\x18\x04 \x01(\x05R\bendCount*\xad\a\n" +
+	"\x05steps\x18\x02 \x03(\v2\x11.knitmath.v1.StepR\x05steps\x12%\n" +
+	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
+	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches*\xad\a\n" +
 	"\tOperation\x12\x19\n" +
 	"\x15OPERATION_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eOPERATION_KNIT\x10\x01\x12\x12\n" +
@@ -704,39 +755,45 @@ const file_knitmath_v1_instruction_proto_rawDesc = "" +
 	"\n" +
 	"SIDE_RIGHT\x10\x01\x12\x0e\n" +
 	"\n" +
-	"SIDE_WRONG\x10\x02B1Z/example.com/knitmath/gen/knitmath/v1;knitmathv1b\x06proto3"
+	"SIDE_WRONG\x10\x02*[\n" +
+	"\fConstruction\x12\x1c\n" +
+	"\x18CONSTRUCTION_UNSPECIFIED\x10\x00\x12\x15\n" +
+	"\x11CONSTRUCTION_FLAT\x10\x01\x12\x16\n" +
+	"\x12CONSTRUCTION_ROUND\x10\x02B\xa2\x01\n" +
+	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
-	file_knitmath_v1_instruction_proto_rawDescOnce sync.Once
-	file_knitmath_v1_instruction_proto_rawDescData []byte
+	file_knitmath_v1_stitch_proto_rawDescOnce sync.Once
+	file_knitmath_v1_stitch_proto_rawDescData []byte
 )
 
-func file_knitmath_v1_instruction_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_instruction_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_instruction_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_instruction_proto_rawDesc), len(file_knitmath_v1_instruction_proto_rawDesc)))
+func file_knitmath_v1_stitch_proto_rawDescGZIP() []byte {
+	file_knitmath_v1_stitch_proto_rawDescOnce.Do(func() {
+		file_knitmath_v1_stitch_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_stitch_proto_rawDesc), len(file_knitmath_v1_stitch_proto_rawDesc)))
 	})
-	return file_knitmath_v1_instruction_proto_rawDescData
+	return file_knitmath_v1_stitch_proto_rawDescData
 }
 
-var file_knitmath_v1_instruction_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
-var file_knitmath_v1_instruction_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
-var file_knitmath_v1_instruction_proto_goTypes = []any{
+var file_knitmath_v1_stitch_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
+var file_knitmath_v1_stitch_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
+var file_knitmath_v1_stitch_proto_goTypes = []any{
 	(Operation)(0),       // 0: knitmath.v1.Operation
 	(Side)(0),            // 1: knitmath.v1.Side
-	(*OperationRun)(nil), // 2: knitmath.v1.OperationRun
-	(*StepGroup)(nil),    // 3: knitmath.v1.StepGroup
-	(*StepStretch)(nil),  // 4: knitmath.v1.StepStretch
-	(*Step)(nil),         // 5: knitmath.v1.Step
-	(*Instruction)(nil),  // 6: knitmath.v1.Instruction
+	(Construction)(0),    // 2: knitmath.v1.Construction
+	(*OperationRun)(nil), // 3: knitmath.v1.OperationRun
+	(*StepGroup)(nil),    // 4: knitmath.v1.StepGroup
+	(*StepStretch)(nil),  // 5: knitmath.v1.StepStretch
+	(*Step)(nil),         // 6: knitmath.v1.Step
+	(*Instruction)(nil),  // 7: knitmath.v1.Instruction
 }
-var file_knitmath_v1_instruction_proto_depIdxs = []int32{
+var file_knitmath_v1_stitch_proto_depIdxs = []int32{
 	0, // 0: knitmath.v1.OperationRun.operation:type_name -> knitmath.v1.Operation
-	5, // 1: knitmath.v1.StepGroup.steps:type_name -> knitmath.v1.Step
+	6, // 1: knitmath.v1.StepGroup.steps:type_name -> knitmath.v1.Step
 	0, // 2: knitmath.v1.StepStretch.operation:type_name -> knitmath.v1.Operation
-	2, // 3: knitmath.v1.Step.run:type_name -> knitmath.v1.OperationRun
-	3, // 4: knitmath.v1.Step.group:type_name -> knitmath.v1.StepGroup
-	4, // 5: knitmath.v1.Step.stretch:type_name -> knitmath.v1.StepStretch
-	5, // 6: knitmath.v1.Instruction.steps:type_name -> knitmath.v1.Step
+	3, // 3: knitmath.v1.Step.run:type_name -> knitmath.v1.OperationRun
+	4, // 4: knitmath.v1.Step.group:type_name -> knitmath.v1.StepGroup
+	5, // 5: knitmath.v1.Step.stretch:type_name -> knitmath.v1.StepStretch
+	6, // 6: knitmath.v1.Instruction.steps:type_name -> knitmath.v1.Step
 	7, // [7:7] is the sub-list for method output_type
 	7, // [7:7] is the sub-list for method input_type
 	7, // [7:7] is the sub-list for extension type_name
@@ -744,12 +801,12 @@ var file_knitmath_v1_instruction_proto_depIdxs = []int32{
 	0, // [0:7] is the sub-list for field type_name
 }
 
-func init() { file_knitmath_v1_instruction_proto_init() }
-func file_knitmath_v1_instruction_proto_init() {
-	if File_knitmath_v1_instruction_proto != nil {
+func init() { file_knitmath_v1_stitch_proto_init() }
+func file_knitmath_v1_stitch_proto_init() {
+	if File_knitmath_v1_stitch_proto != nil {
 		return
 	}
-	file_knitmath_v1_instruction_proto_msgTypes[3].OneofWrappers = []any{
+	file_knitmath_v1_stitch_proto_msgTypes[3].OneofWrappers = []any{
 		(*Step_Run)(nil),
 		(*Step_Group)(nil),
 		(*Step_Stretch)(nil),
@@ -758,18 +815,18 @@ func file_knitmath_v1_instruction_proto_init() {
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
-			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_instruction_proto_rawDesc), len(file_knitmath_v1_instruction_proto_rawDesc)),
-			NumEnums:      2,
+			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_stitch_proto_rawDesc), len(file_knitmath_v1_stitch_proto_rawDesc)),
+			NumEnums:      3,
 			NumMessages:   5,
 			NumExtensions: 0,
 			NumServices:   0,
 		},
-		GoTypes:           file_knitmath_v1_instruction_proto_goTypes,
-		DependencyIndexes: file_knitmath_v1_instruction_proto_depIdxs,
-		EnumInfos:         file_knitmath_v1_instruction_proto_enumTypes,
-		MessageInfos:      file_knitmath_v1_instruction_proto_msgTypes,
+		GoTypes:           file_knitmath_v1_stitch_proto_goTypes,
+		DependencyIndexes: file_knitmath_v1_stitch_proto_depIdxs,
+		EnumInfos:         file_knitmath_v1_stitch_proto_enumTypes,
+		MessageInfos:      file_knitmath_v1_stitch_proto_msgTypes,
 	}.Build()
-	File_knitmath_v1_instruction_proto = out.File
-	file_knitmath_v1_instruction_proto_goTypes = nil
-	file_knitmath_v1_instruction_proto_depIdxs = nil
+	File_knitmath_v1_stitch_proto = out.File
+	file_knitmath_v1_stitch_proto_goTypes = nil
+	file_knitmath_v1_stitch_proto_depIdxs = nil
 }
