@@ -31,7 +31,7 @@ var planted = []struct {
 
 // TestPlantedMistakes: ten mistakes, ten findings; and none in the right pattern.
 func TestPlantedMistakes(t *testing.T) {
-	source, err := os.ReadFile("../../testdata/instruction/graded_right.txt")
+	source, err := os.ReadFile("../../testdata/pattern/graded_right.txt")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -11,7 +11,7 @@ import (
 // TestPublishedPatterns: a stitch pattern can be worked on exactly the widths that
 // its "multiple of m plus r" says. The file names the source of each.
 func TestPublishedPatterns(t *testing.T) {
-	file, err := os.Open("../../testdata/instruction/stitch_patterns.csv")
+	file, err := os.Open("../../testdata/pattern/stitch_patterns.csv")
 	if err != nil {
 		t.Fatal(err)
 	}
