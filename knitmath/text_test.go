@@ -52,24 +52,24 @@ func readBack(t *testing.T, in stitch.Instruction, on int) stitch.Row {
 // checkText reads an instruction back and has it checked and knit from its text.
 func checkText(t *testing.T, in stitch.Instruction, round bool) {
 	t.Helper()
-	row := readBack(t, in, in.StartCount)
-	m := knittest.CastOn(t, in.StartCount, round)
-	if err := m.Work(row); err != nil || m.StitchCount() != in.EndCount {
-		t.Fatalf("%q on %d: %d stitches, %v; want %d", row.Text(), in.StartCount, m.StitchCount(), err, in.EndCount)
+	row := readBack(t, in, in.StartStitches)
+	m := knittest.CastOn(t, in.StartStitches, round)
+	if err := m.Work(row); err != nil || m.StitchCount() != in.EndStitches {
+		t.Fatalf("%q on %d: %d stitches, %v; want %d", row.Text(), in.StartStitches, m.StitchCount(), err, in.EndStitches)
 	}
-	checkPiece(t, in.Row.Text(), in.StartCount, in.EndCount, round, stitch.RightSide)
+	checkPiece(t, in.Row.Text(), in.StartStitches, in.EndStitches, round, stitch.RightSide)
 }
 
 // checkPiece has a whole text checked: it must have no fault and end with so many
 // stitches.
 func checkPiece(t *testing.T, text string, start, end int, round bool, first stitch.Side) {
 	t.Helper()
-	ask := pattern.CheckInstructionsInput{Text: text, StitchCounts: []int{start}, FirstSide: first}
+	ask := pattern.CheckInstructionsInput{Text: text, StartStitches: []int{start}, FirstSide: first}
 	if round {
 		ask.Construction = stitch.InTheRound
 	}
 	out, err := pattern.CheckInstructions(ask)
-	if err != nil || !out.Agrees || out.EndCounts[0] != end {
+	if err != nil || !out.Agrees || out.EndStitches[0] != end {
 		t.Fatalf("%q on %d: %v, %+v; want %d", text, start, err, out, end)
 	}
 }
@@ -83,8 +83,8 @@ func TestSpacingTextIsKnit(t *testing.T) {
 					continue
 				}
 				for _, cons := range []stitch.Construction{stitch.Flat, stitch.InTheRound} {
-					for order := shaping.SpacingOrderGrouped; order <= shaping.SpacingOrderMirrored; order++ {
-						out, err := shaping.PlanEvenSpacing(shaping.EvenSpacingInput{StartCount: start, EndCount: end, Operation: op, Construction: cons, Order: order})
+					for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
+						out, err := shaping.PlanEvenSpacing(shaping.EvenSpacingInput{StartStitches: start, EndStitches: end, Operation: op, Construction: cons, Spread: order})
 						if err != nil {
 							continue
 						}
@@ -112,7 +112,7 @@ func TestTaperTextIsKnit(t *testing.T) {
 		for end := 4; end <= 24; end++ {
 			for variant := range 2 * 3 * 2 * 2 {
 				rows, per := 24, 1+variant%2
-				in := shaping.TaperInput{StartCount: start, EndCount: end, RowCount: &rows, ChangePerEdge: &per,
+				in := shaping.TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, EdgeChangeStitches: &per,
 					Edges: shaping.ShapedEdges(1 + variant/2%3), ShapingRows: shaping.ShapingRows(1 + variant/6%2)}
 				if variant/12 == 1 {
 					in.Construction = stitch.InTheRound
@@ -133,7 +133,7 @@ func TestTaperTextIsKnit(t *testing.T) {
 						instruction = out.WrongSideRow
 					}
 					readBack(t, *instruction, count)
-					count = s.EndCount
+					count = s.EndStitches
 					text.WriteString(instruction.Row.Text() + "\n")
 				}
 				if len(out.ShapingRows) > 0 {
@@ -154,7 +154,7 @@ func TestWedgeTextIsKnit(t *testing.T) {
 			for tall := shortrow.TallEndRight; tall <= shortrow.TallEndSides; tall++ {
 				for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodWrapAndTurn; method <= shortrow.TurnMethodYarnOver; method++ {
-						in := shortrow.WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: tall, Order: order, TurnMethod: method}
+						in := shortrow.WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Order: order, TurnMethod: method}
 						out, err := shortrow.PlanWedge(in)
 						if err != nil || len(out.Rows) == 0 {
 							continue
@@ -176,7 +176,7 @@ func TestWedgeTextIsKnit(t *testing.T) {
 // beginning of a row after one that ended with "turn".
 func checkWedgeText(t *testing.T, in shortrow.WedgeInput, out shortrow.Wedge) {
 	t.Helper()
-	m := knittest.CastOn(t, in.StitchCount, false)
+	m := knittest.CastOn(t, in.WidthStitches, false)
 	if out.Rows[0].Side == stitch.WrongSide {
 		if err := m.Work(knittest.PlainRow(m)); err != nil {
 			t.Fatal(err)
@@ -195,18 +195,18 @@ func checkWedgeText(t *testing.T, in shortrow.WedgeInput, out shortrow.Wedge) {
 		turned = row.Steps[len(row.Steps)-1].Op == stitch.Turn
 		text.WriteString(r.Instruction.Row.Text() + "\n")
 	}
-	if m.StitchCount() != in.StitchCount || m.Unresolved() != 0 {
+	if m.StitchCount() != in.WidthStitches || m.Unresolved() != 0 {
 		t.Fatalf("%+v: %d stitches, %d gaps open", in, m.StitchCount(), m.Unresolved())
 	}
-	checkPiece(t, text.String(), in.StitchCount, in.StitchCount, false, out.Rows[0].Side)
+	checkPiece(t, text.String(), in.WidthStitches, in.WidthStitches, false, out.Rows[0].Side)
 }
 
 func TestYokeTextIsKnit(t *testing.T) {
 	planned := 0
 	for body := 80; body <= 320; body += 4 {
 		for schedule := yoke.YokeSchedulePercentage; schedule <= yoke.YokeScheduleCone; schedule++ {
-			for order := shaping.SpacingOrderGrouped; order <= shaping.SpacingOrderMirrored; order++ {
-				out, err := yoke.PlanCircularYoke(yoke.CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body, Schedule: schedule, Order: order})
+			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
+				out, err := yoke.PlanCircularYoke(yoke.CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order})
 				if err != nil {
 					continue
 				}
@@ -221,7 +221,7 @@ func TestYokeTextIsKnit(t *testing.T) {
 					checkText(t, r.Instruction, true)
 					text.WriteString(r.Instruction.Row.Text() + "\n")
 				}
-				checkPiece(t, text.String(), out.JoinCount, out.NeckCount, true, stitch.SideUnspecified)
+				checkPiece(t, text.String(), out.JoinStitches, out.NeckStitches, true, stitch.SideUnspecified)
 			}
 		}
 	}

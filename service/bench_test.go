@@ -39,7 +39,7 @@ var benchQuestions = []struct {
 			StitchRule: &knitmathv1.CountRule{Multiple: new(int32(4)), Remainder: new(int32(2))}},
 		func() proto.Message { return &knitmathv1.ComputeCastOnResponse{} }},
 	{"PlanCircularYoke", "/knitmath.v1.YokeService/PlanCircularYoke", "/v1/yoke:planCircularYoke",
-		&knitmathv1.PlanCircularYokeRequest{Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, BodyCount: 200},
+		&knitmathv1.PlanCircularYokeRequest{Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200},
 		func() proto.Message { return &knitmathv1.PlanCircularYokeResponse{} }},
 }
 

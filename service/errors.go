@@ -18,7 +18,7 @@ import (
 
 const (
 	// errorDomain is the domain of every ErrorInfo.
-	errorDomain = "knitmath.v1"
+	errorDomain = "knitmath.example.com"
 	// reasonInvalidInput is the ErrorInfo reason of every refused question.
 	reasonInvalidInput = "INVALID_INPUT"
 	// internalText is all that a caller learns of a fault of ours.

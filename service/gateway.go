@@ -33,7 +33,7 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface) (*runtime.Se
 		knitmathv1.RegisterYokeServiceHandlerClient(ctx, mux, knitmathv1.NewYokeServiceClient(conn)),
 		knitmathv1.RegisterEdgeServiceHandlerClient(ctx, mux, knitmathv1.NewEdgeServiceClient(conn)),
 		knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn)),
-		knitmathv1.RegisterInstructionServiceHandlerClient(ctx, mux, knitmathv1.NewInstructionServiceClient(conn)),
+		knitmathv1.RegisterPatternServiceHandlerClient(ctx, mux, knitmathv1.NewPatternServiceClient(conn)),
 	)
 }
 

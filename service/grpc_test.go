@@ -134,7 +134,7 @@ func TestErrorDetails(t *testing.T) {
 		t.Fatalf("%v", st)
 	}
 	info, ok := st.Details()[0].(*errdetails.ErrorInfo)
-	if !ok || info.Reason != "INVALID_INPUT" || info.Domain != "knitmath.v1" {
+	if !ok || info.Reason != "INVALID_INPUT" || info.Domain != "knitmath.example.com" {
 		t.Errorf("first detail is %v", st.Details()[0])
 	}
 	if want := []string{"gauge REQUIRED", "width_cm REQUIRED", "height_cm REQUIRED"}; !slices.Equal(violations(st), want) {
@@ -227,9 +227,9 @@ func TestConcurrentCalls(t *testing.T) {
 			for j := range 20 {
 				body := int32(100 + 10*i + j)
 				resp, err := client.PlanCircularYoke(t.Context(), &knitmathv1.PlanCircularYokeRequest{
-					Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, BodyCount: body})
-				if err != nil || resp.BodyCount != body {
-					t.Errorf("yoke of %d: %v %v", body, resp.GetBodyCount(), err)
+					Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body})
+				if err != nil || resp.BodyStitches != body {
+					t.Errorf("yoke of %d: %v %v", body, resp.GetBodyStitches(), err)
 				}
 				if got := server.send(t, "POST", castOnPath, castOnBody); got.code != 200 {
 					t.Errorf("HTTP %d", got.code)

@@ -190,11 +190,11 @@ func TestAnswersShowZeros(t *testing.T) {
 	server := start(t)
 	var got map[string]json.RawMessage
 	body := server.send(t, "POST", "/v1/shaping:planEvenSpacing",
-		`{"start_count": 100, "end_count": 90, "construction": "CONSTRUCTION_ROUND"}`).body
+		`{"start_stitches": 100, "end_stitches": 90, "construction": "CONSTRUCTION_ROUND"}`).body
 	if err := json.Unmarshal(body, &got); err != nil {
 		t.Fatal(err)
 	}
-	if string(got["first_gap_count"]) != "0" || string(got["notices"]) != "[]" {
+	if string(got["first_gap_stitches"]) != "0" || string(got["notices"]) != "[]" {
 		t.Errorf("zeros are hidden: %s", body)
 	}
 	if body := server.send(t, "POST", castOnPath, castOnBody).body; strings.Contains(string(body), `"rows"`) {

@@ -18,8 +18,8 @@ import (
 
 // A scenarioStep is one question of the demo in testdata/scenario, an invented
 // pullover sized from swatch to yarn. takes says which fields of the request
-// come from the answers of earlier steps: "body_count": "03_body stitches.count"
-// copies a value, "09_yoke half join_count" half of one. The request is stored
+// come from the answers of earlier steps: "body_stitches": "03_body stitches.count"
+// copies a value, "09_yoke half join_stitches" half of one. The request is stored
 // with those values filled in, so that it reads as what a client would send.
 //
 //	go test ./service -run TestScenario -update
@@ -103,17 +103,17 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 		"the rib is a multiple of 4":               {rib % 4, 0},
 		"the cuff is a multiple of 4":              {cuff % 4, 0},
 		"the neck is a multiple of 4":              {neck % 4, 0},
-		"the increase round begins on the rib":     {increase.StartCount, rib},
-		"the increase round ends on the body":      {increase.EndCount, body},
-		"the yoke joins that body":                 {yoke.BodyCount, body},
-		"the sleeve begins on the cuff":            {sleeve.RightSideRow.StartCount, cuff},
-		"the sleeve ends at the count joined":      {last.EndCount, yoke.SleeveCount},
-		"the join is body and sleeves less arms":   {yoke.JoinCount, yoke.BodyCount + 2*yoke.SleeveCount - 4*yoke.UnderarmCount},
-		"the first decrease round starts there":    {yoke.DecreaseRounds[0].StartCount, yoke.JoinCount},
-		"the last decrease round ends at the neck": {round.EndCount, neck},
-		"the neck is the one asked for":            {yoke.NeckCount, neck},
-		"the wedge lies on half the join":          {2 * wedge.Rows[0].Instruction.StartCount, yoke.JoinCount},
-		"the wedge keeps its stitches":             {wedge.Rows[len(wedge.Rows)-1].Instruction.EndCount, wedge.Rows[0].Instruction.StartCount},
+		"the increase round begins on the rib":     {increase.StartStitches, rib},
+		"the increase round ends on the body":      {increase.EndStitches, body},
+		"the yoke joins that body":                 {yoke.BodyStitches, body},
+		"the sleeve begins on the cuff":            {sleeve.RightSideRow.StartStitches, cuff},
+		"the sleeve ends at the count joined":      {last.EndStitches, yoke.SleeveStitches},
+		"the join is body and sleeves less arms":   {yoke.JoinStitches, yoke.BodyStitches + 2*yoke.SleeveStitches - 4*yoke.UnderarmStitches},
+		"the first decrease round starts there":    {yoke.DecreaseRounds[0].StartStitches, yoke.JoinStitches},
+		"the last decrease round ends at the neck": {round.EndStitches, neck},
+		"the neck is the one asked for":            {yoke.NeckStitches, neck},
+		"the wedge lies on half the join":          {2 * wedge.Rows[0].Instruction.StartStitches, yoke.JoinStitches},
+		"the wedge keeps its stitches":             {wedge.Rows[len(wedge.Rows)-1].Instruction.EndStitches, wedge.Rows[0].Instruction.StartStitches},
 	} {
 		if pair[0] != pair[1] {
 			t.Errorf("%s: %d and %d", what, pair[0], pair[1])

@@ -40,30 +40,30 @@ const (
 // ButtonholesInput asks for the buttonholes of a band. It mirrors
 // PlanButtonholesRequest.
 type ButtonholesInput struct {
-	Direction       BandDirection
-	StitchCount     int
-	RowCount        int
-	HoleCount       int
-	HoleStitchCount *int
-	HoleCm          *float64
-	FirstCount      *int
-	FirstCm         *float64
-	LastCount       *int
-	LastCm          *float64
-	Gauge           *gauge.Gauge
-	HoleRow         *int
-	HoleRows        shaping.ShapingRows
-	DisplayUnit     measure.DisplayUnit
-	WithOutline     bool
+	Direction     BandDirection
+	BandStitches  int
+	BandRows      int
+	HoleCount     int
+	HoleStitches  *int
+	HoleCm        *float64
+	BeforeFirst   *int
+	BeforeFirstCm *float64
+	AfterLast     *int
+	AfterLastCm   *float64
+	Gauge         *gauge.Gauge
+	HoleRowNumber *int
+	BindOffRows   shaping.ShapingRows
+	DisplayUnit   measure.DisplayUnit
+	WithOutline   bool
 }
 
 // A Buttonhole is one hole of a band.
 type Buttonhole struct {
-	FirstStitch int
-	LastStitch  int
-	BindOffRow  int
-	CastOnRow   int
-	MiddleCm    *float64
+	FirstStitchNumber int
+	LastStitchNumber  int
+	BindOffRowNumber  int
+	CastOnRowNumber   int
+	MiddleCm          *float64
 }
 
 // A BandRow is one row of a band that makes or closes holes.
@@ -75,16 +75,15 @@ type BandRow struct {
 
 // Buttonholes is the answer to ButtonholesInput.
 type Buttonholes struct {
-	StitchCount     int
-	RowCount        int
-	HoleStitchCount int
-	FirstCount      int
-	GapCounts       []int
-	LastCount       int
-	Holes           []Buttonhole
-	Rows            []BandRow
-	Directions      []string
-	Notices         []report.Notice
+	BandStitches int
+	BandRows     int
+	HoleStitches int
+	BeforeFirst  int
+	Gaps         []int
+	AfterLast    int
+	Holes        []Buttonhole
+	Rows         []BandRow
+	Notices      []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -165,37 +164,37 @@ func (b band) side(row int) stitch.Side {
 // vetBand checks each field for itself, and what excludes what.
 func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	fault.Enum(c, "", "direction", in.Direction, BandDirectionAlongRows)
-	b := band{alongRows: in.Direction == BandDirectionAlongRows, stitches: in.StitchCount, rows: in.RowCount,
+	b := band{alongRows: in.Direction == BandDirectionAlongRows, stitches: in.BandStitches, rows: in.BandRows,
 		holes: in.HoleCount, gauge: in.Gauge != nil}
-	c.RequiredCount("", "stitch_count", in.StitchCount, MinBandStitches, stitch.MaxStitches)
-	c.RequiredCount("", "row_count", in.RowCount, MinBandRows, stitch.MaxRows)
+	c.RequiredCount("", "band_stitches", in.BandStitches, MinBandStitches, stitch.MaxStitches)
+	c.RequiredCount("", "band_rows", in.BandRows, MinBandRows, stitch.MaxRows)
 	c.RequiredCount("", "hole_count", in.HoleCount, 1, MaxButtonholes)
-	c.OptionalCount("", "hole_stitch_count", in.HoleStitchCount, 1, MaxHoleStitches)
+	c.OptionalCount("", "hole_stitches", in.HoleStitches, 1, MaxHoleStitches)
 	c.OptionalNumber("", "hole_cm", in.HoleCm, measure.MinCm, measure.MaxCm)
-	c.OneOf(in.HoleStitchCount != nil, in.HoleCm != nil, "hole_stitch_count", "hole_cm")
-	c.OptionalCount("", "first_count", in.FirstCount, 1, stitch.MaxStitches)
-	c.OptionalNumber("", "first_cm", in.FirstCm, measure.MinCm, measure.MaxCm)
-	noFirst := in.FirstCount == nil && in.FirstCm == nil
+	c.OneOf(in.HoleStitches != nil, in.HoleCm != nil, "hole_stitches", "hole_cm")
+	c.OptionalCount("", "before_first", in.BeforeFirst, 1, stitch.MaxStitches)
+	c.OptionalNumber("", "before_first_cm", in.BeforeFirstCm, measure.MinCm, measure.MaxCm)
+	noFirst := in.BeforeFirst == nil && in.BeforeFirstCm == nil
 	if in.HoleCount != 1 || !noFirst {
-		c.OneOf(in.FirstCount != nil, in.FirstCm != nil, "first_count", "first_cm")
+		c.OneOf(in.BeforeFirst != nil, in.BeforeFirstCm != nil, "before_first", "before_first_cm")
 	}
-	c.OptionalCount("", "last_count", in.LastCount, 1, stitch.MaxStitches)
-	c.OptionalNumber("", "last_cm", in.LastCm, measure.MinCm, measure.MaxCm)
-	if in.LastCount != nil && in.LastCm != nil {
-		c.OneOf(true, true, "last_count", "last_cm")
+	c.OptionalCount("", "after_last", in.AfterLast, 1, stitch.MaxStitches)
+	c.OptionalNumber("", "after_last_cm", in.AfterLastCm, measure.MinCm, measure.MaxCm)
+	if in.AfterLast != nil && in.AfterLastCm != nil {
+		c.OneOf(true, true, "after_last", "after_last_cm")
 	}
 	if in.Gauge != nil {
 		b.st, b.rw, _ = gauge.Check(c, "gauge", in.Gauge)
-	} else if in.HoleCm != nil || in.FirstCm != nil || in.LastCm != nil {
+	} else if in.HoleCm != nil || in.BeforeFirstCm != nil || in.AfterLastCm != nil {
 		c.Add("gauge", fault.ReasonRequired, "is missing; lengths in cm need it")
 	}
-	c.OptionalCount("", "hole_row", in.HoleRow, holeRows, stitch.MaxRows)
-	if b.alongRows && in.HoleRow != nil {
-		c.Add("hole_row", fault.ReasonContradictory, "belongs to a band along the stitches, whose holes share a row")
+	c.OptionalCount("", "hole_row_number", in.HoleRowNumber, holeRows, stitch.MaxRows)
+	if b.alongRows && in.HoleRowNumber != nil {
+		c.Add("hole_row_number", fault.ReasonContradictory, "belongs to a band along the stitches, whose holes share a row")
 	}
-	fault.Enum(c, "", "hole_rows", in.HoleRows, shaping.ShapingRowsAny)
-	if !b.alongRows && in.HoleRows != shaping.ShapingRowsUnspecified {
-		c.Add("hole_rows", fault.ReasonContradictory, "belongs to a band along the rows; give hole_row")
+	fault.Enum(c, "", "bind_off_rows", in.BindOffRows, shaping.ShapingRowsAny)
+	if !b.alongRows && in.BindOffRows != shaping.ShapingRowsUnspecified {
+		c.Add("bind_off_rows", fault.ReasonContradictory, "belongs to a band along the rows; give hole_row_number")
 	}
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	return b
@@ -203,11 +202,11 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 
 // vetBandSizes settles the width of the holes, and where they may lie.
 func vetBandSizes(c *fault.Checks, b *band, in ButtonholesInput) {
-	widthField := "hole_stitch_count"
+	widthField := "hole_stitches"
 	if in.HoleCm != nil {
 		widthField = "hole_cm"
 	}
-	b.width = b.st.Counted(in.HoleStitchCount, in.HoleCm)
+	b.width = b.st.Counted(in.HoleStitches, in.HoleCm)
 	if b.width < 1 || b.width > MaxHoleStitches {
 		c.Infeasible("each hole is "+report.CountOf(b.width, "stitches")+" wide at this gauge; it must be from 1 to "+
 			strconv.Itoa(MaxHoleStitches), widthField, "gauge")
@@ -215,27 +214,27 @@ func vetBandSizes(c *fault.Checks, b *band, in ButtonholesInput) {
 	}
 	if b.alongRows {
 		b.step = 2
-		if in.HoleRows == shaping.ShapingRowsAny {
+		if in.BindOffRows == shaping.ShapingRowsAny {
 			b.step = 1
 		}
 		if most := b.stitches - 2; b.width > most {
 			c.Infeasible("a hole of "+report.CountOf(b.width, "stitches")+" leaves no stitch on each side of it in a band of "+
-				strconv.Itoa(b.stitches)+"; it may have at most "+strconv.Itoa(most), "stitch_count", widthField)
+				strconv.Itoa(b.stitches)+"; it may have at most "+strconv.Itoa(most), "band_stitches", widthField)
 		}
 		return
 	}
 	b.row = b.middleRow()
-	if in.HoleRow == nil {
+	if in.HoleRowNumber == nil {
 		return
 	}
-	b.row = *in.HoleRow
+	b.row = *in.HoleRowNumber
 	switch {
 	case b.side(b.row) != stitch.RightSide:
-		c.Infeasible("row "+strconv.Itoa(b.row)+" is a wrong-side row, row 1 being one; the even rows are right-side rows", "hole_row")
+		c.Infeasible("row "+strconv.Itoa(b.row)+" is a wrong-side row, row 1 being one; the even rows are right-side rows", "hole_row_number")
 	case b.row+1 > b.rows:
 		c.Infeasible("the holes are cast on again in the row after "+strconv.Itoa(b.row)+", and the band has "+
 			report.CountOf(b.rows, "rows")+"; it needs at least "+strconv.Itoa(b.row+1)+", or the holes at most row "+
-			strconv.Itoa((b.rows-1)/2*2), "row_count", "hole_row")
+			strconv.Itoa((b.rows-1)/2*2), "band_rows", "hole_row_number")
 	}
 }
 

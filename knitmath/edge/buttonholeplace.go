@@ -37,11 +37,11 @@ func (b band) along() gauge.Density {
 // vetBandPlaces settles the distances from the ends and the gaps between.
 func vetBandPlaces(c *fault.Checks, b *band, in ButtonholesInput) {
 	b.askedFirst, b.askedLast = -1, -1
-	if in.FirstCount != nil || in.FirstCm != nil {
-		b.askedFirst = b.along().Counted(in.FirstCount, in.FirstCm)
+	if in.BeforeFirst != nil || in.BeforeFirstCm != nil {
+		b.askedFirst = b.along().Counted(in.BeforeFirst, in.BeforeFirstCm)
 	}
-	if in.LastCount != nil || in.LastCm != nil {
-		b.askedLast = b.along().Counted(in.LastCount, in.LastCm)
+	if in.AfterLast != nil || in.AfterLastCm != nil {
+		b.askedLast = b.along().Counted(in.AfterLast, in.AfterLastCm)
 	}
 	fields := b.distanceFields(in)
 	first, last, inner := b.placed(b.holes, b.length())
@@ -106,23 +106,23 @@ func (b band) fits(first, last, inner, holes int) bool {
 
 // distanceFields are the fields that settle where the holes lie.
 func (b band) distanceFields(in ButtonholesInput) []string {
-	fields := []string{"stitch_count"}
+	fields := []string{"band_stitches"}
 	if b.alongRows {
-		fields[0] = "row_count"
+		fields[0] = "band_rows"
 	}
 	fields = append(fields, "hole_count")
 	if !b.alongRows {
 		if in.HoleCm != nil {
 			fields = append(fields, "hole_cm")
 		} else {
-			fields = append(fields, "hole_stitch_count")
+			fields = append(fields, "hole_stitches")
 		}
 	}
 	for _, f := range []struct {
 		name  string
 		given bool
-	}{{"first_count", in.FirstCount != nil}, {"first_cm", in.FirstCm != nil},
-		{"last_count", in.LastCount != nil}, {"last_cm", in.LastCm != nil}} {
+	}{{"before_first", in.BeforeFirst != nil}, {"before_first_cm", in.BeforeFirstCm != nil},
+		{"after_last", in.AfterLast != nil}, {"after_last_cm", in.AfterLastCm != nil}} {
 		if f.given {
 			fields = append(fields, f.name)
 		}
@@ -133,7 +133,7 @@ func (b band) distanceFields(in ButtonholesInput) []string {
 // noteMoves says which of the outer holes moved to a right-side row.
 func (b *band) noteMoves() {
 	moved := func(which string) {
-		b.notices = append(b.notices, report.Notice{Reason: "MOVED_TO_RIGHT_SIDE", Field: "hole_rows",
+		b.notices = append(b.notices, report.Notice{Reason: "MOVED_TO_RIGHT_SIDE", Field: "bind_off_rows",
 			Description: "the " + which + " hole would be bound off on the wrong side; it is moved by one row"})
 	}
 	asked := b.askedLast
@@ -176,7 +176,7 @@ func (b *band) layGaps(inner int) {
 	}
 	for _, r := range runs {
 		for range r.Times {
-			b.gaps = append(b.gaps, unit*r.StitchCount)
+			b.gaps = append(b.gaps, unit*r.Stitches)
 		}
 	}
 }

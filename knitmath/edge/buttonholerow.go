@@ -12,16 +12,16 @@ import (
 
 // plan writes the rows and the answer.
 func (b band) plan(in ButtonholesInput) Buttonholes {
-	out := Buttonholes{StitchCount: b.stitches, RowCount: b.rows, HoleStitchCount: b.width, FirstCount: b.first,
-		GapCounts: b.gaps, LastCount: b.last, Notices: b.notices, b: b, unit: in.DisplayUnit}
+	out := Buttonholes{BandStitches: b.stitches, BandRows: b.rows, HoleStitches: b.width, BeforeFirst: b.first,
+		Gaps: b.gaps, AfterLast: b.last, Notices: b.notices, b: b, unit: in.DisplayUnit}
 	out.Holes = make([]Buttonhole, b.holes)
 	at := b.first // places before the hole
 	for i := range out.Holes {
-		h := Buttonhole{FirstStitch: at + 1, BindOffRow: b.row}
+		h := Buttonhole{FirstStitchNumber: at + 1, BindOffRowNumber: b.row}
 		if b.alongRows {
-			h.FirstStitch, h.BindOffRow = (b.stitches-b.width)/2+1, at+1
+			h.FirstStitchNumber, h.BindOffRowNumber = (b.stitches-b.width)/2+1, at+1
 		}
-		h.LastStitch, h.CastOnRow = h.FirstStitch+b.width-1, h.BindOffRow+1
+		h.LastStitchNumber, h.CastOnRowNumber = h.FirstStitchNumber+b.width-1, h.BindOffRowNumber+1
 		if b.gauge {
 			// The middle of n places after at others lies at at + n/2.
 			middle := b.along().SizeCm(2*at+b.places()) / 2
@@ -39,10 +39,9 @@ func (b band) plan(in ButtonholesInput) Buttonholes {
 	}
 	for _, h := range rows {
 		out.Rows = append(out.Rows,
-			b.bandRow(h.BindOffRow, stitch.BindOff, b.stitches, b.stitches-b.inRow()*b.width),
-			b.bandRow(h.CastOnRow, stitch.CastOn, b.stitches-b.inRow()*b.width, b.stitches))
+			b.bandRow(h.BindOffRowNumber, stitch.BindOff, b.stitches, b.stitches-b.inRow()*b.width),
+			b.bandRow(h.CastOnRowNumber, stitch.CastOn, b.stitches-b.inRow()*b.width, b.stitches))
 	}
-	out.Directions = out.directions()
 	return out
 }
 
@@ -75,23 +74,23 @@ func (b band) bandRow(row int, op stitch.Op, before, after int) BandRow {
 	hole := stitch.Do(op, b.width)
 	steps := []stitch.Step{stitch.Do(plain, first)}
 	for _, r := range runs {
-		steps = appendTimes(steps, r.Times, []stitch.Step{hole, stitch.Do(plain, r.StitchCount)})
+		steps = appendTimes(steps, r.Times, []stitch.Step{hole, stitch.Do(plain, r.Stitches)})
 	}
 	steps = append(steps, hole, stitch.Do(plain, last))
-	return BandRow{row, side, stitch.Instruction{Row: stitch.RowOf(steps...), StartCount: before, EndCount: after}}
+	return BandRow{row, side, stitch.Instruction{Row: stitch.RowOf(steps...), StartStitches: before, EndStitches: after}}
 }
 
-// directions writes the band as a pattern would.
-func (o Buttonholes) directions() []string {
-	hole := report.CountOf(o.HoleStitchCount, "stitches")
+// Directions write the band as a pattern would.
+func (o Buttonholes) Directions() []string {
+	hole := report.CountOf(o.HoleStitches, "stitches")
 	d := []string{"k and p stand for the stitch pattern of the band. The stitch left on the right needle by binding off " +
 		"is the first of those worked next."}
 	rows := func(n int) string { return "Work " + report.CountOf(n, "rows") + " plain." }
 	if !o.b.alongRows {
 		d = append(d, rows(o.Rows[0].RowNumber-1))
 		d = append(d, o.Rows[0].direction()+" "+report.CountOf(len(o.Holes), "holes")+" of "+hole+" bound off.")
-		d = append(d, o.Rows[1].direction()+" "+strconv.Itoa(o.StitchCount)+" stitches again.")
-		if after := o.RowCount - o.Rows[1].RowNumber; after > 0 {
+		d = append(d, o.Rows[1].direction()+" "+strconv.Itoa(o.BandStitches)+" stitches again.")
+		if after := o.BandRows - o.Rows[1].RowNumber; after > 0 {
 			d = append(d, rows(after))
 		}
 		return d
@@ -107,7 +106,7 @@ func (o Buttonholes) directions() []string {
 	}
 	numbers := make([]string, len(o.Holes))
 	for i, h := range o.Holes {
-		numbers[i] = strconv.Itoa(h.BindOffRow)
+		numbers[i] = strconv.Itoa(h.BindOffRowNumber)
 		if len(said) > 1 {
 			numbers[i] += " (" + o.Rows[holeRows*i].Side.String() + ")"
 		}
@@ -117,7 +116,7 @@ func (o Buttonholes) directions() []string {
 		noun = "rows "
 	}
 	return append(d, "Bind a hole off in "+noun+strings.Join(numbers, ", ")+"; work all other rows plain, to row "+
-		strconv.Itoa(o.RowCount)+".")
+		strconv.Itoa(o.BandRows)+".")
 }
 
 // direction is "Row 4 (RS): k5, bo 3, k12.".
@@ -128,13 +127,13 @@ func (r BandRow) direction() string {
 // Summary says the answer in words.
 func (o Buttonholes) Summary() string {
 	noun := o.b.noun()
-	s := report.CountOf(len(o.Holes), "holes") + " of " + report.CountOf(o.HoleStitchCount, "stitches")
+	s := report.CountOf(len(o.Holes), "holes") + " of " + report.CountOf(o.HoleStitches, "stitches")
 	if o.b.gauge {
-		s += " (" + o.unit.Size(o.b.st.SizeCm(o.HoleStitchCount)) + ")"
+		s += " (" + o.unit.Size(o.b.st.SizeCm(o.HoleStitches)) + ")"
 	}
-	s += ": " + report.CountOf(o.FirstCount, noun) + " before the first, " + report.CountOf(o.LastCount, noun) + " after the last"
+	s += ": " + report.CountOf(o.BeforeFirst, noun) + " before the first, " + report.CountOf(o.AfterLast, noun) + " after the last"
 	low, high := stitch.MaxStitches, 0
-	for _, g := range o.GapCounts {
+	for _, g := range o.Gaps {
 		low, high = min(low, g), max(high, g)
 	}
 	switch {

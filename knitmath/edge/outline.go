@@ -15,7 +15,7 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 		places = append(places, outline.OutlinePoint{X: (float64(row) + part) / rw.PerCm(), Y: 1})
 	}
 	row := 0
-	runs, _ := stitch.Expand(o.Instruction.Row, o.RowCount) // the planner's own row: it fits
+	runs, _ := stitch.Expand(o.Instruction.Row, o.LengthRows) // the planner's own row: it fits
 	for _, r := range runs {
 		for range r.Count {
 			switch r.Op {
@@ -31,7 +31,7 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 	out := &outline.Outline{
 		X:     outline.OutlineAxis{Measure: "along the edge, as worked", Unit: outline.OutlineUnitCm},
 		Y:     outline.OutlineAxis{Measure: "the edge and the stitches picked up", Unit: outline.OutlineUnitRows},
-		Lines: []outline.OutlineLine{{Name: "edge", Points: []outline.OutlinePoint{{X: 0, Y: 0}, {X: rw.SizeCm(o.RowCount), Y: 0}}}, {Name: "picked up", Points: places}},
+		Lines: []outline.OutlineLine{{Name: "edge", Points: []outline.OutlinePoint{{X: 0, Y: 0}, {X: rw.SizeCm(o.LengthRows), Y: 0}}}, {Name: "picked up", Points: places}},
 	}
 	return out.Framed()
 }
@@ -46,10 +46,10 @@ func (b band) outline(o Buttonholes) *outline.Outline {
 		return outline.OutlinePoint{X: float64(stitches), Y: float64(rows)}
 	}
 	lines := []outline.OutlineLine{{Name: "band", Points: []outline.OutlinePoint{
-		point(0, 0), point(o.StitchCount, 0), point(o.StitchCount, o.RowCount), point(0, o.RowCount), point(0, 0)}}}
+		point(0, 0), point(o.BandStitches, 0), point(o.BandStitches, o.BandRows), point(0, o.BandRows), point(0, 0)}}}
 	for _, h := range o.Holes {
 		lines = append(lines, outline.OutlineLine{Name: "buttonhole",
-			Points: []outline.OutlinePoint{point(h.FirstStitch-1, h.BindOffRow), point(h.LastStitch, h.BindOffRow)}})
+			Points: []outline.OutlinePoint{point(h.FirstStitchNumber-1, h.BindOffRowNumber), point(h.LastStitchNumber, h.BindOffRowNumber)}})
 	}
 	out := &outline.Outline{
 		X:     outline.OutlineAxis{Measure: "along the stitches, as the holes are numbered", Unit: outline.OutlineUnitStitches},

@@ -20,9 +20,9 @@ func TestPickUpOutlineIsWorked(t *testing.T) {
 	planned := 0
 	for rows := 1; rows <= 60; rows++ {
 		for _, band := range []float64{6, 14, 22, 29, 30, 31, 38, 47, 60} {
-			for order := PickUpOrderInterleaved; order <= PickUpOrderGrouped; order++ {
-				out, err := PlanPickUp(PickUpInput{RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
-					BandGauge: &gauge.Gauge{Stitches: band, Rows: 40}, Order: order, WithOutline: true})
+			for order := PickUpSpreadInterleaved; order <= PickUpSpreadGrouped; order++ {
+				out, err := PlanPickUp(PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
+					BandGauge: &gauge.Gauge{Stitches: band, Rows: 40}, Spread: order, WithOutline: true})
 				if err != nil {
 					continue // no stitch at all, or more than two a row
 				}
@@ -76,7 +76,7 @@ func TestPickUpOutlineByHand(t *testing.T) {
 		{5, 6, []float64{0.5, 2.5, 4.5}},
 		{3, 13, []float64{0.5, 4.0 / 3, 5.0 / 3, 2.5}},
 	} {
-		out, err := PlanPickUp(PickUpInput{RowCount: &c.rows, Gauge: &gauge.Gauge{Stitches: 10, Rows: 10},
+		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: 10, Rows: 10},
 			BandGauge: &gauge.Gauge{Stitches: c.band, Rows: 10}, WithOutline: true})
 		if err != nil {
 			t.Fatal(err)
@@ -101,10 +101,10 @@ func TestButtonholesOutlineIsKnit(t *testing.T) {
 			for holes := 2; holes <= 4; holes++ {
 				for width := 1; width <= 3; width++ {
 					for first := 1; first <= 3; first++ {
-						in := ButtonholesInput{Direction: direction, StitchCount: length, RowCount: 3 + length%6, HoleCount: holes,
-							HoleStitchCount: &width, FirstCount: &first, WithOutline: true}
+						in := ButtonholesInput{Direction: direction, BandStitches: length, BandRows: 3 + length%6, HoleCount: holes,
+							HoleStitches: &width, BeforeFirst: &first, WithOutline: true}
 						if direction == BandDirectionAlongRows {
-							in.StitchCount, in.RowCount, in.HoleRows = width+2+length%2, length, shaping.ShapingRows(1+length%2)
+							in.BandStitches, in.BandRows, in.BindOffRows = width+2+length%2, length, shaping.ShapingRows(1+length%2)
 						}
 						out, err := PlanButtonholes(in)
 						if err != nil {
@@ -145,13 +145,13 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 		t.Fatalf("%s: %+v", describeBand(in), out.Outline)
 	}
 	outlinetest.CheckCorners(t, lines[0])
-	if out.Outline.X.Greatest != float64(in.StitchCount) || out.Outline.Y.Greatest != float64(in.RowCount) {
+	if out.Outline.X.Greatest != float64(in.BandStitches) || out.Outline.Y.Greatest != float64(in.BandRows) {
 		t.Fatalf("%s: frame %+v %+v", describeBand(in), out.Outline.X, out.Outline.Y)
 	}
-	m := knittest.CastOn(t, in.StitchCount, false)
+	m := knittest.CastOn(t, in.BandStitches, false)
 	if in.Direction != BandDirectionAlongRows {
 		m = stitch.NewMachine(stitch.Flat)
-		if err := m.LoadEdge(in.StitchCount); err != nil {
+		if err := m.LoadEdge(in.BandStitches); err != nil {
 			t.Fatal(err)
 		}
 		if err := m.Work(stitch.RowOf(stitch.ToEnd(stitch.PickUp))); err != nil {
@@ -159,7 +159,7 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 		}
 	}
 	next, seen := 0, 0
-	for row := 1; row <= in.RowCount; row++ {
+	for row := 1; row <= in.BandRows; row++ {
 		work := knittest.PlainRow(m)
 		if next < len(out.Rows) && out.Rows[next].RowNumber == row {
 			work = out.Rows[next].Instruction.Row
@@ -171,7 +171,7 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 		open := map[int]bool{}
 		for _, l := range lines[1:] {
 			if a, b := l.Points[0], l.Points[1]; a.Y == float64(row-1) && b.Y == a.Y {
-				for i := range in.StitchCount {
+				for i := range in.BandStitches {
 					if middle := float64(i) + 0.5; a.X < middle && middle < b.X {
 						open[i] = true
 						seen++
@@ -189,7 +189,7 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 			}
 		}
 	}
-	if seen != in.HoleCount*out.HoleStitchCount {
+	if seen != in.HoleCount*out.HoleStitches {
 		t.Fatalf("%s: the strokes lie over %d stitches", describeBand(in), seen)
 	}
 }
@@ -198,8 +198,8 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 // stitches and 30 rows to 10 cm, from 7/2.2 to 10/2.2 cm, 4/3 cm up.
 func TestButtonholesOutlineByHand(t *testing.T) {
 	three, seven, four := 3, 7, 4
-	in := ButtonholesInput{StitchCount: 60, RowCount: 9, HoleCount: 4, HoleStitchCount: &three, FirstCount: &seven,
-		HoleRow: &four, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
+	in := ButtonholesInput{BandStitches: 60, BandRows: 9, HoleCount: 4, HoleStitches: &three, BeforeFirst: &seven,
+		HoleRowNumber: &four, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	out, err := PlanButtonholes(in)
 	if err != nil {
 		t.Fatal(err)
@@ -220,7 +220,7 @@ func TestButtonholesOutlineByHand(t *testing.T) {
 
 func BenchmarkPickUpOutline(b *testing.B) {
 	rows := 174
-	in := PickUpInput{RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
+	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanPickUp(in); err != nil {
 			b.Fatal(err)
@@ -230,7 +230,7 @@ func BenchmarkPickUpOutline(b *testing.B) {
 
 func BenchmarkButtonholesOutline(b *testing.B) {
 	three, four := 3, 4
-	in := ButtonholesInput{StitchCount: 128, RowCount: 9, HoleCount: 9, HoleStitchCount: &three, FirstCount: &four,
+	in := ButtonholesInput{BandStitches: 128, BandRows: 9, HoleCount: 9, HoleStitches: &three, BeforeFirst: &four,
 		Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanButtonholes(in); err != nil {

@@ -12,15 +12,15 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// PickUpOrder is how the rows that are skipped, or worked twice, lie among the
+// PickUpSpread is how the rows that are skipped, or worked twice, lie among the
 // others.
-type PickUpOrder int32
+type PickUpSpread int32
 
 // The orders.
 const (
-	PickUpOrderUnspecified PickUpOrder = iota // interleaved
-	PickUpOrderInterleaved
-	PickUpOrderGrouped
+	PickUpSpreadUnspecified PickUpSpread = iota // interleaved
+	PickUpSpreadInterleaved
+	PickUpSpreadGrouped
 )
 
 // Ranges of picking up.
@@ -38,21 +38,21 @@ const (
 // PickUpInput asks for the stitches of a band along an edge. It mirrors
 // PlanPickUpRequest.
 type PickUpInput struct {
-	RowCount      *int
-	LengthCm      *float64
-	Gauge         *gauge.Gauge
-	BandGauge     *gauge.Gauge
-	Rule          *gauge.CountRule
-	LargestNumber *int
-	Order         PickUpOrder
-	DisplayUnit   measure.DisplayUnit
-	WithOutline   bool
+	LengthRows  *int
+	LengthCm    *float64
+	Gauge       *gauge.Gauge
+	BandGauge   *gauge.Gauge
+	StitchRule  *gauge.CountRule
+	LargestTerm *int
+	Spread      PickUpSpread
+	DisplayUnit measure.DisplayUnit
+	WithOutline bool
 }
 
 // A PickUpRatio is a ratio as a knitter says it.
 type PickUpRatio struct {
-	StitchCount   int
-	RowCount      int
+	Stitches      int
+	Rows          int
 	Text          string
 	ErrorPercent  float64
 	ErrorStitches float64
@@ -60,15 +60,14 @@ type PickUpRatio struct {
 
 // PickUp is the answer to PickUpInput.
 type PickUp struct {
-	RowCount     int
-	Stitches     gauge.FittedCount
-	Ratio        PickUpRatio
-	SkippedCount int
-	DoubledCount int
-	Instruction  stitch.Instruction
+	LengthRows  int
+	Stitches    gauge.FittedCount
+	Ratio       PickUpRatio
+	SkippedRows int
+	DoubledRows int
+	Instruction stitch.Instruction
 	// GreatestDepartureStitches is how far the row strays from an even spread.
 	GreatestDepartureStitches float64
-	Directions                []string
 	Notices                   []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
@@ -91,18 +90,18 @@ type PickUp struct {
 // Source: own derivation; the sum is the definition of gauge.
 func PlanPickUp(in PickUpInput) (PickUp, error) {
 	var c fault.Checks
-	okRows := c.OptionalCount("", "row_count", in.RowCount, 1, stitch.MaxRows)
+	okRows := c.OptionalCount("", "length_rows", in.LengthRows, 1, stitch.MaxRows)
 	okRows = c.OptionalNumber("", "length_cm", in.LengthCm, measure.MinCm, measure.MaxCm) && okRows
-	okRows = c.OneOf(in.RowCount != nil, in.LengthCm != nil, "row_count", "length_cm") && okRows
+	okRows = c.OneOf(in.LengthRows != nil, in.LengthCm != nil, "length_rows", "length_cm") && okRows
 	st, rw, okGauge := gauge.Check(&c, "gauge", in.Gauge)
 	if in.BandGauge != nil {
 		var ok bool
 		st, _, ok = gauge.Check(&c, "band_gauge", in.BandGauge)
 		okGauge = ok && okGauge
 	}
-	r, okRule := gauge.CheckRule(&c, "rule", in.Rule)
-	c.OptionalCount("", "largest_number", in.LargestNumber, MinLargestNumber, MaxLargestNumber)
-	fault.Enum(&c, "", "order", in.Order, PickUpOrderGrouped)
+	r, okRule := gauge.CheckRule(&c, "stitch_rule", in.StitchRule)
+	c.OptionalCount("", "largest_term", in.LargestTerm, MinLargestNumber, MaxLargestNumber)
+	fault.Enum(&c, "", "spread", in.Spread, PickUpSpreadGrouped)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 
 	out := PickUp{unit: in.DisplayUnit}
@@ -112,15 +111,14 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	if err := c.Err(); err != nil {
 		return PickUp{}, err
 	}
-	out.Ratio = pickUpRatio(gauge.Regauge{Pattern: rw, Own: st}, out, int64(fault.Or(in.LargestNumber, defaultLargestNumber)))
+	out.Ratio = pickUpRatio(gauge.Regauge{Pattern: rw, Own: st}, out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
 	out.Instruction = stitch.Instruction{
-		Row:        pickUpRow(out.RowCount, out.Stitches.Count, in.Order == PickUpOrderGrouped),
-		StartCount: out.RowCount, EndCount: out.Stitches.Count,
+		Row:           pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped),
+		StartStitches: out.LengthRows, EndStitches: out.Stitches.Count,
 	}
-	out.GreatestDepartureStitches = edgeDeparture(out.Instruction.Row, out.RowCount, out.Stitches.Count)
-	out.SkippedCount = max(0, out.RowCount-out.Stitches.Count)
-	out.DoubledCount = max(0, out.Stitches.Count-out.RowCount)
-	out.Directions = out.directions()
+	out.GreatestDepartureStitches = edgeDeparture(out.Instruction.Row, out.LengthRows, out.Stitches.Count)
+	out.SkippedRows = max(0, out.LengthRows-out.Stitches.Count)
+	out.DoubledRows = max(0, out.Stitches.Count-out.LengthRows)
 	if in.WithOutline {
 		out.Outline = out.outline(rw)
 	}
@@ -129,14 +127,14 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 
 // vetPickUp settles the rows and the stitches.
 func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r gauge.Rule) {
-	field := "row_count"
-	if in.RowCount != nil {
-		out.RowCount = *in.RowCount
+	field := "length_rows"
+	if in.LengthRows != nil {
+		out.LengthRows = *in.LengthRows
 	} else {
 		field = "length_cm"
-		out.RowCount = g.Pattern.Nearest(measure.Micrometres(*in.LengthCm))
-		if out.RowCount < 1 || out.RowCount > stitch.MaxRows {
-			c.Infeasible("the edge has "+report.CountOf(out.RowCount, "rows")+" at this gauge; it must have from 1 to "+
+		out.LengthRows = g.Pattern.Nearest(measure.Micrometres(*in.LengthCm))
+		if out.LengthRows < 1 || out.LengthRows > stitch.MaxRows {
+			c.Infeasible("the edge has "+report.CountOf(out.LengthRows, "rows")+" at this gauge; it must have from 1 to "+
 				strconv.Itoa(stitch.MaxRows), field, "gauge")
 			return
 		}
@@ -145,16 +143,16 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r 
 	if in.BandGauge != nil {
 		fields[1] = "band_gauge"
 	}
-	if in.Rule != nil {
-		fields = append(fields, "rule")
+	if in.StitchRule != nil {
+		fields = append(fields, "stitch_rule")
 	}
-	f, ok := g.Fit(out.RowCount, r)
+	f, ok := g.Fit(out.LengthRows, r)
 	if !ok {
-		gauge.Misfit(c, g.Convert(out.RowCount), r, "stitches", fields...)
+		gauge.Misfit(c, g.Convert(out.LengthRows), r, "stitches", fields...)
 		return
 	}
-	if most := MaxPerRow * out.RowCount; f.Count > most {
-		c.Infeasible(report.CountOf(f.Count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.RowCount, "rows")+
+	if most := MaxPerRow * out.LengthRows; f.Count > most {
+		c.Infeasible(report.CountOf(f.Count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.LengthRows, "rows")+
 			" takes at most "+strconv.Itoa(most)+", two in every row; so many stitches need an edge of "+
 			report.CountOf((f.Count+1)/MaxPerRow, "rows")+", or a band with fewer stitches to the cm", fields...)
 		return
@@ -173,10 +171,10 @@ func pickUpRatio(g gauge.Regauge, out PickUp, limit int64) PickUpRatio {
 	// The ratio less the exact one, times both denominators.
 	off := float64(f.Num*exact.Den - f.Den*exact.Num)
 	return PickUpRatio{
-		StitchCount: int(f.Num), RowCount: int(f.Den),
+		Stitches: int(f.Num), Rows: int(f.Den),
 		Text:          ratioWords(f),
 		ErrorPercent:  100 * off / float64(f.Den) / float64(exact.Num),
-		ErrorStitches: float64(out.RowCount) * off / float64(f.Den) / float64(exact.Den),
+		ErrorStitches: float64(out.LengthRows) * off / float64(f.Den) / float64(exact.Den),
 	}
 }
 
@@ -189,27 +187,27 @@ func ratioWords(x spread.Fraction) string {
 	return s + report.CountOf(int(x.Den), "rows")
 }
 
-// directions writes what to do.
-func (o PickUp) directions() []string {
+// Directions write what to do.
+func (o PickUp) Directions() []string {
 	d := []string{"With the right side facing, pick up and knit " + report.CountOf(o.Stitches.Count, "stitches") +
 		" along the edge, about " + o.Ratio.Text + ": " + o.Instruction.Row.Text() + "."}
-	of := " of the " + report.CountOf(o.RowCount, "rows") + " along the edge "
+	of := " of the " + report.CountOf(o.LengthRows, "rows") + " along the edge "
 	switch {
-	case o.SkippedCount == 1:
+	case o.SkippedRows == 1:
 		d = append(d, "1"+of+"is skipped.")
-	case o.SkippedCount > 1:
-		d = append(d, strconv.Itoa(o.SkippedCount)+of+"are skipped.")
-	case o.DoubledCount == 1:
+	case o.SkippedRows > 1:
+		d = append(d, strconv.Itoa(o.SkippedRows)+of+"are skipped.")
+	case o.DoubledRows == 1:
 		d = append(d, "1"+of+"takes two stitches.")
-	case o.DoubledCount > 1:
-		d = append(d, strconv.Itoa(o.DoubledCount)+of+"take two stitches.")
+	case o.DoubledRows > 1:
+		d = append(d, strconv.Itoa(o.DoubledRows)+of+"take two stitches.")
 	}
 	return d
 }
 
 // Summary says the answer in words.
 func (o PickUp) Summary() string {
-	return "Pick up " + report.CountOf(o.Stitches.Count, "stitches") + " along " + report.CountOf(o.RowCount, "rows") + ": a band of " +
+	return "Pick up " + report.CountOf(o.Stitches.Count, "stitches") + " along " + report.CountOf(o.LengthRows, "rows") + ": a band of " +
 		o.unit.Size(o.Stitches.SizeCm) + " on an edge of " + o.unit.Size(o.Stitches.AskedCm) + ". As a ratio, " +
 		o.Ratio.Text + " (" + overall(o.Ratio.ErrorStitches) + ")."
 }

@@ -92,17 +92,17 @@ func TestPickUpRowIsWorked(t *testing.T) {
 // more than 37.4 and 2.27 % too many (0.75 * 15/11 = 1.0227).
 func TestPickUpByHand(t *testing.T) {
 	rows := 51
-	in := PickUpInput{RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Order: PickUpOrderGrouped}
+	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Spread: PickUpSpreadGrouped}
 	out, err := PlanPickUp(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.Stitches.Count != 37 || out.SkippedCount != 14 || out.DoubledCount != 0 || out.Ratio.Text != "3 stitches for every 4 rows" {
+	if out.Stitches.Count != 37 || out.SkippedRows != 14 || out.DoubledRows != 0 || out.Ratio.Text != "3 stitches for every 4 rows" {
 		t.Errorf("%+v", out)
 	}
 	knittest.Near(t, "percent", out.Ratio.ErrorPercent, 100*(0.75*15/11-1), 1e-12)
 	knittest.Near(t, "stitches", out.Ratio.ErrorStitches, 38.25-37.4, 1e-12)
-	knittest.Near(t, "exact", out.Stitches.ExactCount, 37.4, 1e-12)
+	knittest.Near(t, "exact", out.Stitches.Exact, 37.4, 1e-12)
 	knittest.Near(t, "edge", out.Stitches.AskedCm, 17, 1e-12)
 	// After 7 times 3 of 4 rows 21 stitches lie on 28 rows, whose even share is
 	// 28 * 37/51 = 20.31; a row earlier, before the skip, on 27: 19.59.
@@ -117,34 +117,34 @@ func TestPickUpByHand(t *testing.T) {
 		t.Errorf("summary %q", got)
 	}
 	// Interleaved: seven of 3 and seven of 2 by turns, and the 2 that remain.
-	in.Order = PickUpOrderUnspecified
+	in.Spread = PickUpSpreadUnspecified
 	if out, err = PlanPickUp(in); err != nil ||
 		out.Instruction.Row.Text() != "[pick up and knit 3, skip 1, pick up and knit 2, skip 1] 7 times, pick up and knit 2" {
 		t.Errorf("%q, %v", out.Instruction.Row.Text(), err)
 	}
 	// 4 stitches and a multiple of 4 more, and 2: 34 and 38 are nearest; 38.
 	four, two := 4, 2
-	in.Rule = &gauge.CountRule{Multiple: &four, Remainder: &two}
+	in.StitchRule = &gauge.CountRule{Multiple: &four, Remainder: &two}
 	if out, err = PlanPickUp(in); err != nil || out.Stitches.Count != 38 || out.Stitches.Below.Count != 34 {
 		t.Errorf("%+v, %v", out.Stitches, err)
 	}
 	// 8.5 cm at a gauge of equal stitches and rows: one in every row, exactly.
 	cm := 8.5
 	out, err = PlanPickUp(PickUpInput{LengthCm: &cm, Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}})
-	if err != nil || out.RowCount != 17 || out.Ratio.Text != "1 stitch for every row" || out.Ratio.ErrorStitches != 0 ||
+	if err != nil || out.LengthRows != 17 || out.Ratio.Text != "1 stitch for every row" || out.Ratio.ErrorStitches != 0 ||
 		out.Instruction.Row.Text() != "pick up and knit 17" {
 		t.Errorf("%+v, %v", out, err)
 	}
 	// A band with 33 stitches where the piece has 30 rows: 10 rows give 11, so
 	// one row takes two, with 4 or 5 rows on each side of it.
 	ten := 10
-	out, err = PlanPickUp(PickUpInput{RowCount: &ten, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BandGauge: &gauge.Gauge{Stitches: 33, Rows: 40}})
-	if err != nil || out.DoubledCount != 1 || out.Ratio.Text != "8 stitches for every 7 rows" ||
+	out, err = PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BandGauge: &gauge.Gauge{Stitches: 33, Rows: 40}})
+	if err != nil || out.DoubledRows != 1 || out.Ratio.Text != "8 stitches for every 7 rows" ||
 		out.Instruction.Row.Text() != "pick up and knit 5, pick up and knit 2 in one row, pick up and knit 4" {
 		t.Errorf("%+v, %v", out, err)
 	}
 	// 10 rows at 25 to 10 cm are 4 cm: 10.5 stitches at 26.25, half-way.
-	out, err = PlanPickUp(PickUpInput{RowCount: &ten, Gauge: &gauge.Gauge{Stitches: 26.25, Rows: 25}})
+	out, err = PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{Stitches: 26.25, Rows: 25}})
 	if err != nil || out.Stitches.Count != 11 || len(out.Notices) != 1 || out.Notices[0].Reason != "HALFWAY" {
 		t.Errorf("%+v, %v", out, err)
 	}
@@ -167,7 +167,7 @@ func TestPickUpGroupsByHand(t *testing.T) {
 		{100, 33, "[[pick up and knit 8, pick up and knit 2 in one row] 4 times, pick up and knit 9, pick up and knit 2 in one row] twice, " +
 			"pick up and knit 8"},
 	} {
-		out, err := PlanPickUp(PickUpInput{RowCount: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}})
+		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}})
 		if err != nil || out.Instruction.Row.Text() != c.want {
 			t.Errorf("%d rows: %q, %v", c.rows, out.Instruction.Row.Text(), err)
 		}
@@ -182,21 +182,21 @@ func TestPickUpRefusals(t *testing.T) {
 		in   PickUpInput
 		want []string
 	}{
-		"empty":      {PickUpInput{}, []string{"row_count REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
-		"twice":      {PickUpInput{RowCount: &ten, LengthCm: &cm, Gauge: standard}, []string{"row_count CONTRADICTORY", "length_cm CONTRADICTORY"}},
-		"no rows":    {PickUpInput{RowCount: &zero, Gauge: standard}, []string{"row_count OUT_OF_RANGE"}},
-		"many rows":  {PickUpInput{RowCount: &many, Gauge: standard}, []string{"row_count OUT_OF_RANGE"}},
+		"empty":      {PickUpInput{}, []string{"length_rows REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
+		"twice":      {PickUpInput{LengthRows: &ten, LengthCm: &cm, Gauge: standard}, []string{"length_rows CONTRADICTORY", "length_cm CONTRADICTORY"}},
+		"no rows":    {PickUpInput{LengthRows: &zero, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
+		"many rows":  {PickUpInput{LengthRows: &many, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
 		"nan":        {PickUpInput{LengthCm: &nan, Gauge: standard}, []string{"length_cm NOT_FINITE"}},
 		"no row":     {PickUpInput{LengthCm: &tiny, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
 		"long":       {PickUpInput{LengthCm: &thousand, Gauge: &gauge.Gauge{Stitches: 5, Rows: 500}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"bad gauges": {PickUpInput{RowCount: &ten, Gauge: &gauge.Gauge{}, BandGauge: &gauge.Gauge{Stitches: -1, Rows: 1}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
-		"rule":       {PickUpInput{RowCount: &ten, Gauge: standard, Rule: &gauge.CountRule{Multiple: &zero, Rounding: 9}}, []string{"rule.multiple OUT_OF_RANGE", "rule.rounding UNKNOWN_VALUE"}},
-		"misfit":     {PickUpInput{RowCount: &one, Gauge: standard, Rule: &gauge.CountRule{Multiple: &ten, Rounding: measure.RoundingDown}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
-		"two a row":  {PickUpInput{RowCount: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 62, Rows: 30}}, []string{"row_count INFEASIBLE", "band_gauge INFEASIBLE"}},
-		"rule above": {PickUpInput{RowCount: &one, Gauge: standard, Rule: &gauge.CountRule{Multiple: &ten}}, []string{"row_count INFEASIBLE", "gauge INFEASIBLE", "rule INFEASIBLE"}},
-		"number":     {PickUpInput{RowCount: &ten, Gauge: standard, LargestNumber: &one}, []string{"largest_number OUT_OF_RANGE"}},
-		"several": {PickUpInput{RowCount: &zero, LargestNumber: &tooMany, Order: 3, DisplayUnit: 3},
-			[]string{"row_count OUT_OF_RANGE", "gauge REQUIRED", "largest_number OUT_OF_RANGE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"bad gauges": {PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{}, BandGauge: &gauge.Gauge{Stitches: -1, Rows: 1}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
+		"rule":       {PickUpInput{LengthRows: &ten, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &zero, Rounding: 9}}, []string{"stitch_rule.multiple OUT_OF_RANGE", "stitch_rule.rounding UNKNOWN_VALUE"}},
+		"misfit":     {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten, Rounding: measure.RoundingDown}}, []string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
+		"two a row":  {PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 62, Rows: 30}}, []string{"length_rows INFEASIBLE", "band_gauge INFEASIBLE"}},
+		"rule above": {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten}}, []string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
+		"number":     {PickUpInput{LengthRows: &ten, Gauge: standard, LargestTerm: &one}, []string{"largest_term OUT_OF_RANGE"}},
+		"several": {PickUpInput{LengthRows: &zero, LargestTerm: &tooMany, Spread: 3, DisplayUnit: 3},
+			[]string{"length_rows OUT_OF_RANGE", "gauge REQUIRED", "largest_term OUT_OF_RANGE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanPickUp(c.in)
@@ -204,7 +204,7 @@ func TestPickUpRefusals(t *testing.T) {
 		})
 	}
 	// Two in every row is the most, and is possible.
-	out, err := PlanPickUp(PickUpInput{RowCount: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 60, Rows: 30}})
+	out, err := PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 60, Rows: 30}})
 	if err != nil || out.Instruction.Row.Text() != "[pick up and knit 2 in one row] 10 times" {
 		t.Errorf("%q, %v", out.Instruction.Row.Text(), err)
 	}
@@ -214,9 +214,9 @@ func TestPickUpRefusals(t *testing.T) {
 func TestPickUpAtTheLimit(t *testing.T) {
 	rows := stitch.MaxRows
 	for _, st := range []float64{1, 13.37, 15, 22, 29.97, 31.4, 45, 59} {
-		out, err := PlanPickUp(PickUpInput{RowCount: &rows, Gauge: &gauge.Gauge{Stitches: st, Rows: 30}})
-		if out.Stitches.ExactCount > stitch.MaxStitches+0.5 || st > 30 {
-			knittest.WantViolations(t, err, "row_count INFEASIBLE", "gauge INFEASIBLE")
+		out, err := PlanPickUp(PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: st, Rows: 30}})
+		if out.Stitches.Exact > stitch.MaxStitches+0.5 || st > 30 {
+			knittest.WantViolations(t, err, "length_rows INFEASIBLE", "gauge INFEASIBLE")
 			continue
 		}
 		if err != nil {
@@ -233,10 +233,10 @@ func FuzzPlanPickUp(f *testing.F) {
 	f.Add(51, 0.0, 22.0, 30.0, 0.0, 4, 2, 8, int32(0))
 	f.Add(0, 42.5, 20.0, 28.0, 24.0, 1, 0, 20, int32(2))
 	f.Fuzz(func(t *testing.T, rows int, cm, st, rw, band float64, multiple, remainder, largest int, order int32) {
-		in := PickUpInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, Rule: &gauge.CountRule{Multiple: &multiple, Remainder: &remainder},
-			LargestNumber: &largest, Order: PickUpOrder(order), WithOutline: true}
+		in := PickUpInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, StitchRule: &gauge.CountRule{Multiple: &multiple, Remainder: &remainder},
+			LargestTerm: &largest, Spread: PickUpSpread(order), WithOutline: true}
 		if rows != 0 {
-			in.RowCount = &rows
+			in.LengthRows = &rows
 		}
 		if cm != 0 {
 			in.LengthCm = &cm
@@ -250,13 +250,13 @@ func FuzzPlanPickUp(f *testing.F) {
 			return
 		}
 		knittest.CheckFinite(t, out)
-		pickUpWorked(t, out.Instruction.Row, out.RowCount, out.Stitches.Count)
+		pickUpWorked(t, out.Instruction.Row, out.LengthRows, out.Stitches.Count)
 	})
 }
 
 func BenchmarkPickUp(b *testing.B) {
 	rows := 174
-	in := PickUpInput{RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
 	for b.Loop() {
 		if _, err := PlanPickUp(in); err != nil {
 			b.Fatal(err)

@@ -191,6 +191,9 @@ func (f FittedCount) sentence(verb, noun, direction string, unit measure.Display
 		unit.Difference(f.DifferenceCm) + "."
 }
 
+// Directions are empty: there is nothing to work.
+func (CastOn) Directions() []string { return nil }
+
 // Sources says where the figures come from.
 func (CastOn) Sources() []report.Source {
 	return []report.Source{{Figure: "stitches and rows", Citation: "count = length × gauge count / gauge length, in whole micrometres " +

@@ -32,12 +32,12 @@ func TestCastOnRefusals(t *testing.T) {
 			StitchRule: &CountRule{n(-1), n(-1), n(-1), measure.RoundingUp}},
 			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "width_cm OUT_OF_RANGE",
 				"ease_percent OUT_OF_RANGE", "stitch_rule.multiple OUT_OF_RANGE", "stitch_rule.remainder OUT_OF_RANGE",
-				"stitch_rule.edge_count OUT_OF_RANGE"}},
+				"stitch_rule.edge OUT_OF_RANGE"}},
 		{"too large", CastOnInput{Gauge: &Gauge{1000.5, 1001, p(101)}, WidthCm: p(1000.1), EaseCm: p(501), HeightCm: p(1e300),
 			RowRule: &CountRule{n(1001), n(10_001), n(1001), measure.RoundingDown}},
 			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "gauge.over_cm OUT_OF_RANGE",
 				"width_cm OUT_OF_RANGE", "ease_cm OUT_OF_RANGE", "height_cm OUT_OF_RANGE", "row_rule.multiple OUT_OF_RANGE",
-				"row_rule.remainder OUT_OF_RANGE", "row_rule.edge_count OUT_OF_RANGE"}},
+				"row_rule.remainder OUT_OF_RANGE", "row_rule.edge OUT_OF_RANGE"}},
 		{"unknown enum", CastOnInput{Gauge: g, WidthCm: p(50), StitchRule: &CountRule{Rounding: 4}, DisplayUnit: -1},
 			[]string{"stitch_rule.rounding UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		{"multiple 0", CastOnInput{Gauge: g, WidthCm: p(50), StitchRule: &CountRule{Multiple: n(0)}},
@@ -54,12 +54,12 @@ func TestCastOnRefusals(t *testing.T) {
 			[]string{"width_cm INFEASIBLE", "ease_percent INFEASIBLE"}},
 		// 50 cm are 110 stitches; the smallest legal is 2*60 = 120.
 		{"down below the smallest", CastOnInput{Gauge: g, WidthCm: p(50),
-			StitchRule: &CountRule{Multiple: n(10), EdgeCount: n(60), Rounding: measure.RoundingDown}},
+			StitchRule: &CountRule{Multiple: n(10), Edge: n(60), Rounding: measure.RoundingDown}},
 			[]string{"width_cm INFEASIBLE", "stitch_rule INFEASIBLE"}},
 		// 1000 cm at 101 to 10 cm are 10100.
 		{"too many rows", CastOnInput{Gauge: &Gauge{22, 101, nil}, HeightCm: p(1000)},
 			[]string{"height_cm INFEASIBLE", "row_rule INFEASIBLE"}},
-		{"rule beyond every count", CastOnInput{Gauge: g, WidthCm: p(50), StitchRule: &CountRule{Remainder: n(10_000), EdgeCount: n(1)}},
+		{"rule beyond every count", CastOnInput{Gauge: g, WidthCm: p(50), StitchRule: &CountRule{Remainder: n(10_000), Edge: n(1)}},
 			[]string{"width_cm INFEASIBLE", "stitch_rule INFEASIBLE"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -121,7 +121,7 @@ func FuzzComputeCastOn(f *testing.F) {
 		if given&8 != 0 {
 			in.HeightCm = &height
 		}
-		r := &CountRule{Multiple: &multiple, Remainder: &remainder, EdgeCount: &border, Rounding: measure.Rounding(rounding)}
+		r := &CountRule{Multiple: &multiple, Remainder: &remainder, Edge: &border, Rounding: measure.Rounding(rounding)}
 		if given&16 != 0 {
 			in.StitchRule = r
 		}
@@ -150,19 +150,19 @@ func checkFitted(t *testing.T, f FittedCount, r *CountRule) {
 	t.Helper()
 	multiple, offset, rounding := 1, 0, measure.RoundingNearest
 	if r != nil {
-		multiple, offset = fault.Or(r.Multiple, 1), fault.Or(r.Remainder, 0)+2*fault.Or(r.EdgeCount, 0)
+		multiple, offset = fault.Or(r.Multiple, 1), fault.Or(r.Remainder, 0)+2*fault.Or(r.Edge, 0)
 		rounding = r.Rounding
 	}
 	if f.Count < 1 || f.Count > stitch.MaxStitches || f.Count < offset || (f.Count-offset)%multiple != 0 {
 		t.Fatalf("%d is not %d*n + %d", f.Count, multiple, offset)
 	}
-	slack := 1e-9 * (1 + f.ExactCount)
-	over := float64(f.Count) - f.ExactCount
+	slack := 1e-9 * (1 + f.Exact)
+	over := float64(f.Count) - f.Exact
 	switch {
 	case rounding == measure.RoundingDown && over > slack,
 		rounding == measure.RoundingUp && over < -slack,
 		rounding <= measure.RoundingNearest && over < -float64(multiple)/2-slack:
-		t.Fatalf("%v was rounded %v to %d", f.ExactCount, rounding, f.Count)
+		t.Fatalf("%v was rounded %v to %d", f.Exact, rounding, f.Count)
 	}
 	if f.Below.Count != 0 && f.Count-f.Below.Count != multiple || f.Above.Count != 0 && f.Above.Count-f.Count != multiple {
 		t.Fatalf("neighbours %d and %d of %d", f.Below.Count, f.Above.Count, f.Count)

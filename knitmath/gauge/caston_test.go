@@ -178,7 +178,7 @@ func TestCastOnMetamorphic(t *testing.T) {
 					t.Fatal(errA, errB)
 				}
 				if a.Stitches.Count != b.Stitches.Count || a.Stitches.Halfway != b.Stitches.Halfway ||
-					a.Stitches.ExactCount != b.Stitches.ExactCount {
+					a.Stitches.Exact != b.Stitches.Exact {
 					t.Fatalf("%v cm at %v, times %v: %+v and %+v", w1, st, k, a.Stitches, b.Stitches)
 				}
 				knittest.Near(t, "size", b.Stitches.SizeCm, k*a.Stitches.SizeCm, 1e-14)

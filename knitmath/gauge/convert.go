@@ -47,11 +47,11 @@ type ConversionInput struct {
 
 // A ConvertedCount is one count refitted.
 type ConvertedCount struct {
-	Name         string
-	Kind         CountKind
-	PrintedCount int
-	Fitted       FittedCount
-	AsWrittenCm  float64
+	Name        string
+	Kind        CountKind
+	Printed     int
+	Fitted      FittedCount
+	AsWrittenCm float64
 }
 
 // A SizeOutcome is one printed size as it comes out at the knitter's gauge.
@@ -68,7 +68,7 @@ type Conversion struct {
 	WidthChangePercent  float64
 	LengthChangePercent float64
 	Sizes               []SizeOutcome
-	FollowIndex         *int
+	FollowSizeNumber    *int
 	Notices             []report.Notice
 
 	unit measure.DisplayUnit
@@ -146,7 +146,7 @@ func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, ok
 		noun = "rows"
 	}
 	out := ConvertedCount{
-		Name: item.Name, Kind: item.Kind, PrintedCount: item.Count,
+		Name: item.Name, Kind: item.Kind, Printed: item.Count,
 		AsWrittenCm: g.Own.SizeCm(item.Count),
 	}
 	q := g.Convert(item.Count)
@@ -191,7 +191,7 @@ func (o *Conversion) follow(in ConversionInput, width, length Regauge) {
 			tied = i
 		}
 	}
-	o.FollowIndex = &follow
+	o.FollowSizeNumber = new(follow + 1)
 	if tied >= 0 {
 		o.Notices = append(o.Notices, report.Notice{Reason: "EQUALLY_NEAR", Field: fault.Index("sizes", tied),
 			Description: "is exactly as near to wanted_width_cm as " + fault.Index("sizes", follow) + ", the wider, which was chosen"})

@@ -78,7 +78,7 @@ func TestConvertLimits(t *testing.T) {
 		in.Sizes = append(in.Sizes, PrintedSize{Name: name, WidthCm: measure.MaxCm, HeightCm: knittest.Ptr(measure.MaxCm)})
 	}
 	out, err := ConvertGauge(in)
-	if err != nil || len(out.Items) != MaxItems || len(out.Sizes) != MaxSizes || *out.FollowIndex != 0 {
+	if err != nil || len(out.Items) != MaxItems || len(out.Sizes) != MaxSizes || *out.FollowSizeNumber != 1 {
 		t.Errorf("at the limit: %v", err)
 	}
 	knittest.CheckFinite(t, out)
@@ -117,7 +117,7 @@ func FuzzConvertGauge(f *testing.F) {
 		for i, item := range out.Items {
 			checkFitted(t, item.Fitted, in.Items[i].Rule)
 		}
-		if len(out.Items) != len(in.Items) || len(out.Sizes) != len(in.Sizes) || (out.FollowIndex != nil) != (len(in.Sizes) > 0) {
+		if len(out.Items) != len(in.Items) || len(out.Sizes) != len(in.Sizes) || (out.FollowSizeNumber != nil) != (len(in.Sizes) > 0) {
 			t.Fatalf("parts of %+v", out)
 		}
 		_, _ = out.Summary(), out.Sources()

@@ -37,7 +37,7 @@ func TestConvertByHand(t *testing.T) {
 		}
 	}
 	body := out.Items[0]
-	if body.Name != "body" || body.Kind != CountKindStitches || body.PrintedCount != 200 {
+	if body.Name != "body" || body.Kind != CountKindStitches || body.Printed != 200 {
 		t.Errorf("item carried as %+v", body)
 	}
 	// 200 at 20 are 100 cm, at 22 90.9; 220 give 100 exactly; 219 and 221 beside it.
@@ -51,8 +51,8 @@ func TestConvertByHand(t *testing.T) {
 	knittest.Near(t, "width change", out.WidthChangePercent, -100.0/11, 1e-14)
 	knittest.Near(t, "length change", out.LengthChangePercent, -100.0/15, 1e-14)
 	// 90*20/22 = 81.8, 99 -> 90, 110 -> 100: 90 and 100 are both 5 away from 95, so the wider.
-	if out.FollowIndex == nil || *out.FollowIndex != 2 {
-		t.Fatalf("follow %v, want 2", out.FollowIndex)
+	if out.FollowSizeNumber == nil || *out.FollowSizeNumber != 3 {
+		t.Fatalf("follow %v, want 3", out.FollowSizeNumber)
 	}
 	knittest.Near(t, "M", out.Sizes[1].WidthCm, 90, 1e-15)
 	knittest.Near(t, "M", out.Sizes[1].DifferenceCm, -5, 1e-15)
@@ -105,8 +105,8 @@ func TestFollow(t *testing.T) {
 		for _, n := range out.Notices {
 			tied = n.Field
 		}
-		if *out.FollowIndex != c.want || tied != c.tied {
-			t.Errorf("%+v: got %d, tied %q", c, *out.FollowIndex, tied)
+		if *out.FollowSizeNumber-1 != c.want || tied != c.tied {
+			t.Errorf("%+v: got %d, tied %q", c, *out.FollowSizeNumber, tied)
 		}
 	}
 }

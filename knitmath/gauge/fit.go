@@ -8,11 +8,11 @@ import (
 
 // A CountRule says which counts are legal:
 //
-//	Multiple*n + Remainder + 2*EdgeCount,  n = 0, 1, 2, ..., at least 1
+//	Multiple*n + Remainder + 2*Edge,  n = 0, 1, 2, ..., at least 1
 type CountRule struct {
 	Multiple  *int
 	Remainder *int
-	EdgeCount *int
+	Edge      *int
 	Rounding  measure.Rounding
 }
 
@@ -34,7 +34,7 @@ type NeighbourCount struct {
 // A FittedCount is a length answered as a count.
 type FittedCount struct {
 	Count        int
-	ExactCount   float64
+	Exact        float64
 	AskedCm      float64
 	SizeCm       float64
 	DifferenceCm float64
@@ -59,14 +59,14 @@ func CheckRule(c *fault.Checks, field string, r *CountRule) (Rule, bool) {
 	}
 	ok := c.OptionalCount(field, "multiple", r.Multiple, 1, MaxMultiple)
 	ok = c.OptionalCount(field, "remainder", r.Remainder, 0, stitch.MaxStitches) && ok
-	ok = c.OptionalCount(field, "edge_count", r.EdgeCount, 0, MaxEdges) && ok
+	ok = c.OptionalCount(field, "edge", r.Edge, 0, MaxEdges) && ok
 	ok = fault.Enum(c, field, "rounding", r.Rounding, measure.RoundingDown) && ok
 	if !ok {
 		return Rule{Multiple: 1}, false
 	}
 	return Rule{
 		Multiple: int64(fault.Or(r.Multiple, 1)),
-		offset:   int64(fault.Or(r.Remainder, 0)) + 2*int64(fault.Or(r.EdgeCount, 0)),
+		offset:   int64(fault.Or(r.Remainder, 0)) + 2*int64(fault.Or(r.Edge, 0)),
 		rounding: r.Rounding,
 	}, true
 }
@@ -157,7 +157,7 @@ func (d Density) Fit(um int64, r Rule) (f FittedCount, ok bool) {
 	}
 	f = FittedCount{
 		Count:        int(count),
-		ExactCount:   float64(num) / float64(den),
+		Exact:        float64(num) / float64(den),
 		AskedCm:      measure.Centimetres(um),
 		SizeCm:       d.SizeCm(int(count)),
 		DifferenceCm: d.differenceCm(int(count), um),

@@ -144,7 +144,7 @@ func TestFitByHand(t *testing.T) {
 			t.Errorf("%d um, %+v: got %+v", c.um, c.rule, f)
 			continue
 		}
-		knittest.Near(t, "exact", f.ExactCount, c.exact, 1e-15)
+		knittest.Near(t, "exact", f.Exact, c.exact, 1e-15)
 		knittest.Near(t, "asked", f.AskedCm, float64(c.um)/1e4, 0)
 		knittest.Near(t, "size", f.SizeCm, c.size, 1e-15)
 		knittest.Near(t, "difference", f.DifferenceCm, c.diff, 1e-13)

@@ -33,7 +33,7 @@ func (g Regauge) Fit(n int, r Rule) (f FittedCount, ok bool) {
 	if !ok {
 		return f, false
 	}
-	f = FittedCount{Count: int(count), ExactCount: q.float(), AskedCm: g.Pattern.SizeCm(n), Halfway: halfway}
+	f = FittedCount{Count: int(count), Exact: q.float(), AskedCm: g.Pattern.SizeCm(n), Halfway: halfway}
 	f.SizeCm = g.Own.SizeCm(f.Count)
 	f.DifferenceCm = f.SizeCm - f.AskedCm
 	below, above := r.neighbours(count)

@@ -11,13 +11,13 @@ import (
 func (o Conversion) Summary() string {
 	s := "Knit as written it comes out " + changeWords(o.WidthChangePercent, "wider", "narrower") + " and " +
 		changeWords(o.LengthChangePercent, "longer", "shorter") + "."
-	if o.FollowIndex != nil {
-		size := o.Sizes[*o.FollowIndex]
+	if o.FollowSizeNumber != nil {
+		size := o.Sizes[*o.FollowSizeNumber-1]
 		s += " Follow "
 		if size.Name != "" {
 			s += "size " + size.Name
 		} else {
-			s += "the " + report.Ordinal(*o.FollowIndex+1) + " size"
+			s += "the " + report.Ordinal(*o.FollowSizeNumber) + " size"
 		}
 		s += ": " + o.unit.Size(size.WidthCm) + " wide, " + o.unit.Difference(size.DifferenceCm) + "."
 	}
@@ -42,6 +42,9 @@ func changeWords(percent float64, more, less string) string {
 	return p + " % " + less
 }
 
+// Directions are empty: there is nothing to work.
+func (Conversion) Directions() []string { return nil }
+
 // Sources says where the figures come from.
 func (o Conversion) Sources() []report.Source {
 	sources := []report.Source{{Figure: "change if knit as written", Citation: "100 * (pattern gauge / own gauge - 1): a size is a count " +
@@ -50,7 +53,7 @@ func (o Conversion) Sources() []report.Source {
 		sources = append(sources, report.Source{Figure: "new counts", Citation: "printed count * own gauge / pattern gauge, one exact fraction of " +
 			"whole numbers, rounded as the rule says", Status: report.SourceStatusOwnDerivation})
 	}
-	if o.FollowIndex != nil {
+	if o.FollowSizeNumber != nil {
 		sources = append(sources, report.Source{Figure: "size to follow", Citation: "printed width * pattern gauge / own gauge, nearest to the " +
 			"wanted width; of two equally near, the wider", Status: report.SourceStatusOwnDerivation})
 	}

@@ -35,7 +35,7 @@ func (p *parser) work(alone bool) (Step, bool) {
 	}
 	if s.Operation == stitch.Knit || s.Operation == stitch.Purl || s.Name == "work" {
 		if numbers == nil && p.asTheyAre() {
-			s = Step{Name: "work", takes: 1, leaves: 1, LastCounts: []int{0}, at: from.to(p.last())}
+			s = Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, at: from.to(p.last())}
 			return s, true
 		}
 	}
@@ -50,7 +50,7 @@ func (p *parser) work(alone bool) (Step, bool) {
 		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
 		return Step{}, false
 	case u.last != nil:
-		s.LastCounts = u.last
+		s.RemainingStitches = u.last
 	case u.times != nil && u.more:
 		p.ask(ReasonAmbiguous, at.to(p.last()), "is it worked once before these times? put brackets round it and write the whole number of times")
 		return Step{}, false
@@ -58,34 +58,34 @@ func (p *parser) work(alone bool) (Step, bool) {
 		if !single(u.times, 1) {
 			p.reading(s.at, "without brackets only the stitch just before is repeated")
 		}
-		s.Counts = u.times
+		s.Times = u.times
 		if numbers != nil && !single(numbers, 1) || formOf(&s) != formBracketed {
 			inner := s
-			inner.Counts = numbers
+			inner.Times = numbers
 			if numbers == nil {
-				inner.Counts = one
+				inner.Times = one
 			}
-			s = Step{Steps: []Step{inner}, Counts: u.times, at: s.at}
+			s = Step{Steps: []Step{inner}, Times: u.times, at: s.at}
 		}
 	case numbers != nil:
-		s.Counts = numbers
+		s.Times = numbers
 	case (full || alone) && formOf(&s) != formBracketed && s.Operation != stitch.Slip && p.rowEnds():
-		s.LastCounts = []int{0}
+		s.RemainingStitches = []int{0}
 		if !full {
 			p.reading(s.at, "alone in its row: to the end of it")
 		}
 	default:
-		s.Counts = one
+		s.Times = one
 		if formOf(&s) != formBracketed && s.Name == "" && m.manner == 0 {
 			p.reading(s.at, spelled+" without a number: one stitch")
 		}
 	}
-	if m.times > 1 && s.Counts != nil && s.Steps == nil {
-		doubled := make([]int, len(s.Counts))
-		for i, n := range s.Counts {
+	if m.times > 1 && s.Times != nil && s.Steps == nil {
+		doubled := make([]int, len(s.Times))
+		for i, n := range s.Times {
 			doubled[i] = n * m.times
 		}
-		s.Counts = doubled
+		s.Times = doubled
 	}
 	return s, true
 }

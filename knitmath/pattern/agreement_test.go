@@ -62,8 +62,8 @@ func TestCountsAgreeWithMachine(t *testing.T) {
 			}
 			if err == nil {
 				fits++
-				if m.StitchCount() != w.EndCounts[size] || w.Lines[0].EndCounts[size] != m.StitchCount() {
-					t.Fatalf("%q on %d: machine has %d, counted %d", p.Lines[0].Text(0), on, m.StitchCount(), w.EndCounts[size])
+				if m.StitchCount() != w.EndStitches[size] || w.Lines[0].EndStitches[size] != m.StitchCount() {
+					t.Fatalf("%q on %d: machine has %d, counted %d", p.Lines[0].Text(0), on, m.StitchCount(), w.EndStitches[size])
 				}
 			}
 		}
@@ -84,13 +84,13 @@ func randomRow(rng *rand.Rand, ops []stitch.Op, sizes int) []Step {
 	}
 	run := func() Step {
 		op := ops[rng.IntN(len(ops))]
-		return Step{Operation: op, Counts: number(), takes: int16(op.Takes()), leaves: int16(op.Leaves())}
+		return Step{Operation: op, Times: number(), takes: int16(op.Takes()), leaves: int16(op.Leaves())}
 	}
 	var steps []Step
 	for range 1 + rng.IntN(4) {
 		s := run()
 		if rng.IntN(2) == 0 {
-			s = simple(Step{Steps: []Step{run(), run()}, Counts: number()})
+			s = simple(Step{Steps: []Step{run(), run()}, Times: number()})
 		}
 		steps = append(steps, s)
 	}
@@ -101,7 +101,7 @@ func randomRow(rng *rand.Rand, ops []stitch.Op, sizes int) []Step {
 			for size := range sizes {
 				last = append(last, int(fixed(steps[i+1:], size).takes))
 			}
-			steps[i].Counts, steps[i].LastCounts = nil, tidy(last)
+			steps[i].Times, steps[i].RemainingStitches = nil, tidy(last)
 			steps[i] = simple(steps[i])
 		}
 	}
@@ -131,8 +131,8 @@ func TestShortRowsByHand(t *testing.T) {
 	}
 	for _, c := range cases {
 		w := Read(c.text, Options{}).Work(Start{Counts: []int{c.on}})
-		if got := found(w.Findings); got != c.found || w.EndCounts[0] != c.end {
-			t.Errorf("%q: %d stitches, found %s; want %d, %s", c.text, w.EndCounts[0], got, c.end, c.found)
+		if got := found(w.Findings); got != c.found || w.EndStitches[0] != c.end {
+			t.Errorf("%q: %d stitches, found %s; want %d, %s", c.text, w.EndStitches[0], got, c.end, c.found)
 		}
 	}
 }
@@ -188,8 +188,8 @@ func TestRowsOfThePiece(t *testing.T) {
 	}
 	for _, c := range cases {
 		w := Read(c.text, Options{}).Work(Start{Counts: []int{c.on}, Round: c.round})
-		if got := found(w.Findings); got != c.found || w.EndCounts[0] != c.end || w.RowCounts[0] != c.rows {
-			t.Errorf("%q: %d stitches, %d rows, found %s; want %d, %d, %s\n%+v", c.text, w.EndCounts[0], w.RowCounts[0], got, c.end, c.rows, c.found, w.Findings)
+		if got := found(w.Findings); got != c.found || w.EndStitches[0] != c.end || w.WorkedRows[0] != c.rows {
+			t.Errorf("%q: %d stitches, %d rows, found %s; want %d, %d, %s\n%+v", c.text, w.EndStitches[0], w.WorkedRows[0], got, c.end, c.rows, c.found, w.Findings)
 		}
 	}
 }

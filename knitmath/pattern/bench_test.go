@@ -45,7 +45,7 @@ func rest(n int) int { return (n-2)%6 + 6 }
 func BenchmarkCheck(b *testing.B) {
 	text, counts := gradedPiece(100)
 	w := Read(text, Options{}).Work(Start{Counts: counts})
-	if len(w.Findings) != 0 || w.RowCounts[9] != 100 {
+	if len(w.Findings) != 0 || w.WorkedRows[9] != 100 {
 		b.Fatalf("%+v", w.Findings)
 	}
 	b.SetBytes(int64(len(text)))

@@ -16,7 +16,7 @@ const MaxAbbreviations = 100
 // It mirrors CheckInstructionsRequest.
 type CheckInstructionsInput struct {
 	Text          string
-	StitchCounts  []int
+	StartStitches []int
 	Construction  stitch.Construction
 	FirstSide     stitch.Side
 	Abbreviations []Abbreviation
@@ -25,36 +25,36 @@ type CheckInstructionsInput struct {
 // CheckedInstructions is what a text comes to. It mirrors
 // CheckInstructionsResponse.
 type CheckedInstructions struct {
-	SizeCount int
-	Agrees    bool
-	Lines     []CheckedLine
-	EndCounts []int
-	RowCounts []int
-	RowsOpen  bool
-	Findings  []Finding
-	Notices   []report.Notice
-	questions int
-	mistakes  int
+	SizeCount   int
+	Agrees      bool
+	Lines       []CheckedLine
+	EndStitches []int
+	WorkedRows  []int
+	RowsOpen    bool
+	Findings    []Finding
+	Notices     []report.Notice
+	questions   int
+	mistakes    int
 }
 
 // CheckedLine is one row or direction of the text, worked for the first time. It
 // mirrors the message of the same name. Lists have one number for each size, -1
 // where it is not known.
 type CheckedLine struct {
-	LineNumber     int
-	Label          string
-	Text           string
-	Steps          []Step
-	Direction      string
-	Side           stitch.Side
-	StartCounts    []int
-	TakenCounts    []int
-	LeftCounts     []int
-	UnworkedCounts []int
-	MissingCounts  []int
-	EndCounts      []int
-	ClaimedCounts  []int
-	ClaimedChanges []int
+	LineNumber            int
+	Label                 string
+	Text                  string
+	Steps                 []Step
+	Direction             string
+	Side                  stitch.Side
+	StartStitches         []int
+	TakenStitches         []int
+	LeftStitches          []int
+	UnworkedStitches      []int
+	MissingStitches       []int
+	EndStitches           []int
+	ClaimedStitches       []int
+	ClaimedChangeStitches []int
 }
 
 // CheckInstructions reads rows as they are written and works them in every size:
@@ -75,7 +75,7 @@ type CheckedLine struct {
 func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
 	var c fault.Checks
 	vetPatternText(&c, in.Text)
-	sizes := vetSizeCounts(&c, in.StitchCounts)
+	sizes := vetSizeCounts(&c, in.StartStitches)
 	fault.Enum(&c, "", "construction", in.Construction, stitch.InTheRound)
 	if fault.Enum(&c, "", "first_side", in.FirstSide, stitch.WrongSide) && in.FirstSide == stitch.WrongSide && in.Construction == stitch.InTheRound {
 		c.Add("first_side", fault.ReasonContradictory, "in the round every round is on the right side")
@@ -85,14 +85,14 @@ func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
 		return CheckedInstructions{}, err
 	}
 	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations})
-	if len(in.StitchCounts) == 0 && !piece.CastsOn() {
-		c.Add("stitch_counts", fault.ReasonRequired, "is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
+	if len(in.StartStitches) == 0 && !piece.CastsOn() {
+		c.Add("start_stitches", fault.ReasonRequired, "is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
-	worked := piece.Work(Start{Counts: in.StitchCounts, Round: in.Construction == stitch.InTheRound,
+	worked := piece.Work(Start{Counts: in.StartStitches, Round: in.Construction == stitch.InTheRound,
 		WrongSide: in.FirstSide == stitch.WrongSide})
-	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndCounts: worked.EndCounts,
-		RowCounts: worked.RowCounts, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
+	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
+		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
 	out.tell(worked.MoreCount)
 	return out, nil
 }
@@ -104,9 +104,9 @@ func checkedLines(piece *Piece, worked Worked) []CheckedLine {
 		l, w := &piece.Lines[i], &worked.Lines[i]
 		lines[i] = CheckedLine{
 			LineNumber: l.Number(), Label: l.Label, Text: l.Text(RepeatStyleBrackets), Steps: l.Steps, Direction: l.Direction,
-			Side: stitch.Side(w.Side), StartCounts: w.StartCounts, TakenCounts: w.TakenCounts, LeftCounts: w.LeftCounts,
-			UnworkedCounts: w.UnworkedCounts, MissingCounts: w.MissingCounts, EndCounts: w.EndCounts, ClaimedCounts: l.ClaimedCounts,
-			ClaimedChanges: l.ClaimedChanges,
+			Side: stitch.Side(w.Side), StartStitches: w.StartStitches, TakenStitches: w.TakenStitches, LeftStitches: w.LeftStitches,
+			UnworkedStitches: w.UnworkedStitches, MissingStitches: w.MissingStitches, EndStitches: w.EndStitches, ClaimedStitches: l.ClaimedStitches,
+			ClaimedChangeStitches: l.ClaimedChangeStitches,
 		}
 	}
 	return lines
@@ -151,11 +151,11 @@ func vetPatternText(c *fault.Checks, text string) bool {
 // vetSizeCounts checks the stitches on the needle and returns the number of sizes,
 // 0 where the text has to say it.
 func vetSizeCounts(c *fault.Checks, counts []int) int {
-	if !c.Items("", "stitch_counts", len(counts), MaxSizes) {
+	if !c.Items("", "start_stitches", len(counts), MaxSizes) {
 		return 0
 	}
 	for i, n := range counts {
-		c.Count("", fault.Index("stitch_counts", i), n, 1, stitch.MaxStitches)
+		c.Count("", fault.Index("start_stitches", i), n, 1, stitch.MaxStitches)
 	}
 	if len(counts) > 1 {
 		return len(counts)
@@ -181,8 +181,8 @@ func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
 			c.Add(fault.Join(at, "name"), fault.ReasonContradictory, "%q is declared twice", a.Name)
 		}
 		seen[name] = true
-		c.Count(at, "takes_count", a.TakesCount, 0, MaxTakes)
-		c.Count(at, "leaves_count", a.LeavesCount, 0, MaxTakes)
+		c.Count(at, "takes_stitches", a.TakesStitches, 0, MaxTakes)
+		c.Count(at, "leaves_stitches", a.LeavesStitches, 0, MaxTakes)
 	}
 }
 

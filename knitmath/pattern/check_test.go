@@ -11,11 +11,11 @@ import (
 )
 
 func declared(name string, takes, leaves int) Abbreviation {
-	return Abbreviation{Name: name, TakesCount: takes, LeavesCount: leaves}
+	return Abbreviation{Name: name, TakesStitches: takes, LeavesStitches: leaves}
 }
 
 func TestCheckInstructionsFaults(t *testing.T) {
-	good := CheckInstructionsInput{Text: "k to end", StitchCounts: []int{40}}
+	good := CheckInstructionsInput{Text: "k to end", StartStitches: []int{40}}
 	cases := []struct {
 		name   string
 		change func(*CheckInstructionsInput)
@@ -23,18 +23,18 @@ func TestCheckInstructionsFaults(t *testing.T) {
 	}{
 		{"text missing", func(in *CheckInstructionsInput) { in.Text = "" }, []string{"text REQUIRED"}},
 		{"text too long", func(in *CheckInstructionsInput) { in.Text = strings.Repeat(" ", MaxTextBytes+1) }, []string{"text TOO_MANY"}},
-		{"no stitches", func(in *CheckInstructionsInput) { in.StitchCounts = nil }, []string{"stitch_counts REQUIRED"}},
-		{"zero, negative, too many stitches", func(in *CheckInstructionsInput) { in.StitchCounts = []int{0, -1, 10001, 40} },
-			[]string{"stitch_counts[0] OUT_OF_RANGE", "stitch_counts[1] OUT_OF_RANGE", "stitch_counts[2] OUT_OF_RANGE"}},
-		{"too many sizes", func(in *CheckInstructionsInput) { in.StitchCounts = make([]int, 21) }, []string{"stitch_counts TOO_MANY"}},
+		{"no stitches", func(in *CheckInstructionsInput) { in.StartStitches = nil }, []string{"start_stitches REQUIRED"}},
+		{"zero, negative, too many stitches", func(in *CheckInstructionsInput) { in.StartStitches = []int{0, -1, 10001, 40} },
+			[]string{"start_stitches[0] OUT_OF_RANGE", "start_stitches[1] OUT_OF_RANGE", "start_stitches[2] OUT_OF_RANGE"}},
+		{"too many sizes", func(in *CheckInstructionsInput) { in.StartStitches = make([]int, 21) }, []string{"start_stitches TOO_MANY"}},
 		{"unknown construction", func(in *CheckInstructionsInput) { in.Construction = 9 }, []string{"construction UNKNOWN_VALUE"}},
 		{"unknown side", func(in *CheckInstructionsInput) { in.FirstSide = -1 }, []string{"first_side UNKNOWN_VALUE"}},
 		{"wrong side in the round", func(in *CheckInstructionsInput) { in.FirstSide, in.Construction = stitch.WrongSide, stitch.InTheRound },
 			[]string{"first_side CONTRADICTORY"}},
 		{"abbreviations", func(in *CheckInstructionsInput) {
 			in.Abbreviations = []Abbreviation{declared("", 0, 0), declared("k2tog", 2, 1), declared("mb", -1, 101), declared("MB", 1, 1), declared("5 x", 1, 1)}
-		}, []string{"abbreviations[0].name REQUIRED", "abbreviations[1].name INFEASIBLE", "abbreviations[2].takes_count OUT_OF_RANGE",
-			"abbreviations[2].leaves_count OUT_OF_RANGE", "abbreviations[3].name CONTRADICTORY", "abbreviations[4].name INFEASIBLE"}},
+		}, []string{"abbreviations[0].name REQUIRED", "abbreviations[1].name INFEASIBLE", "abbreviations[2].takes_stitches OUT_OF_RANGE",
+			"abbreviations[2].leaves_stitches OUT_OF_RANGE", "abbreviations[3].name CONTRADICTORY", "abbreviations[4].name INFEASIBLE"}},
 		{"too many abbreviations", func(in *CheckInstructionsInput) { in.Abbreviations = make([]Abbreviation, 101) }, []string{"abbreviations TOO_MANY"}},
 		{"several at once", func(in *CheckInstructionsInput) { *in = CheckInstructionsInput{Construction: 7, FirstSide: 3} },
 			[]string{"text REQUIRED", "construction UNKNOWN_VALUE", "first_side UNKNOWN_VALUE"}},
@@ -58,7 +58,7 @@ func TestFormatInstructionsFaults(t *testing.T) {
 	k := Step{Operation: stitch.Knit}
 	deep := k
 	for range 5 {
-		deep = Step{Steps: []Step{deep}, Counts: []int{2}}
+		deep = Step{Steps: []Step{deep}, Times: []int{2}}
 	}
 	cases := []struct {
 		name string
@@ -76,25 +76,25 @@ func TestFormatInstructionsFaults(t *testing.T) {
 		{"no label", FormatInstructionsInput{Rows: []PatternRow{{Label: "Hem", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
 		{"a label with more in it", FormatInstructionsInput{Rows: []PatternRow{{Label: "Row 1: k2. Row 2", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
 		{"long label", FormatInstructionsInput{Rows: []PatternRow{{Label: "Row " + strings.Repeat("1", 200), Steps: []Step{k}}}}, []string{"rows[0].label TOO_MANY", "rows[0].label INFEASIBLE"}},
-		{"claims", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedCounts: []int{-2, 5}, ClaimedChanges: []int{1, 2, 3}}}},
-			[]string{"rows[0].claimed_counts[0] OUT_OF_RANGE", "rows[0].claimed_changes CONTRADICTORY", "rows[0].claimed_changes CONTRADICTORY"}},
-		{"changes both ways", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedChanges: []int{1, -2}}}}, []string{"rows[0].claimed_changes CONTRADICTORY"}},
+		{"claims", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedStitches: []int{-2, 5}, ClaimedChangeStitches: []int{1, 2, 3}}}},
+			[]string{"rows[0].claimed_stitches[0] OUT_OF_RANGE", "rows[0].claimed_change_stitches CONTRADICTORY", "rows[0].claimed_change_stitches CONTRADICTORY"}},
+		{"changes both ways", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedChangeStitches: []int{1, -2}}}}, []string{"rows[0].claimed_change_stitches CONTRADICTORY"}},
 		{"no step", ofSteps(Step{}), []string{"rows[0].steps[0].operation REQUIRED"}},
 		{"unknown operation", ofSteps(Step{Operation: 255}), []string{"rows[0].steps[0].operation UNKNOWN_VALUE"}},
 		{"unknown name", ofSteps(Step{Name: "foo"}), []string{"rows[0].steps[0].name UNKNOWN_VALUE"}},
 		{"two kinds", ofSteps(Step{Name: "lt", Operation: stitch.Knit}), []string{"rows[0].steps[0] CONTRADICTORY"}},
-		{"count and last", ofSteps(Step{Operation: stitch.Knit, Counts: []int{1}, LastCounts: []int{1}}), []string{"rows[0].steps[0].last_counts CONTRADICTORY"}},
-		{"counts out of range", ofSteps(Step{Operation: stitch.Knit, Counts: []int{-1, 10001}}, Step{Operation: stitch.Purl, LastCounts: []int{math.MinInt}}),
-			[]string{"rows[0].steps[0].counts[0] OUT_OF_RANGE", "rows[0].steps[0].counts[1] OUT_OF_RANGE", "rows[0].steps[1].last_counts[0] OUT_OF_RANGE"}},
-		{"sizes disagree", ofSteps(Step{Operation: stitch.Knit, Counts: []int{1, 2}}, Step{Operation: stitch.Purl, LastCounts: []int{1, 2, 3}}),
-			[]string{"rows[0].steps[1].last_counts CONTRADICTORY"}},
-		{"too many sizes", ofSteps(Step{Operation: stitch.Knit, Counts: make([]int, 21)}), []string{"rows[0].steps[0].counts TOO_MANY"}},
+		{"count and last", ofSteps(Step{Operation: stitch.Knit, Times: []int{1}, RemainingStitches: []int{1}}), []string{"rows[0].steps[0].remaining_stitches CONTRADICTORY"}},
+		{"counts out of range", ofSteps(Step{Operation: stitch.Knit, Times: []int{-1, 10001}}, Step{Operation: stitch.Purl, RemainingStitches: []int{math.MinInt}}),
+			[]string{"rows[0].steps[0].times[0] OUT_OF_RANGE", "rows[0].steps[0].times[1] OUT_OF_RANGE", "rows[0].steps[1].remaining_stitches[0] OUT_OF_RANGE"}},
+		{"sizes disagree", ofSteps(Step{Operation: stitch.Knit, Times: []int{1, 2}}, Step{Operation: stitch.Purl, RemainingStitches: []int{1, 2, 3}}),
+			[]string{"rows[0].steps[1].remaining_stitches CONTRADICTORY"}},
+		{"too many sizes", ofSteps(Step{Operation: stitch.Knit, Times: make([]int, 21)}), []string{"rows[0].steps[0].times TOO_MANY"}},
 		{"into one", ofSteps(Step{Operation: stitch.Knit, IntoOneStitch: true}), []string{"rows[0].steps[0].into_one_stitch CONTRADICTORY"}},
 		{"into one does not fit", ofSteps(Step{Steps: []Step{{Operation: stitch.K2tog}}, IntoOneStitch: true}), []string{"rows[0].steps INFEASIBLE"}},
 		{"manner", ofSteps(Step{Operation: stitch.Knit, Manner: SlipMannerWyif}), []string{"rows[0].steps[0].manner CONTRADICTORY"}},
 		{"unknown manner", ofSteps(Step{Operation: stitch.Slip, Manner: 9}), []string{"rows[0].steps[0].manner UNKNOWN_VALUE"}},
 		{"turn inside", ofSteps(Step{Operation: stitch.Turn}, k), []string{"rows[0].steps INFEASIBLE"}},
-		{"to end in a group", ofSteps(Step{Steps: []Step{{Operation: stitch.Knit, LastCounts: []int{0}}, k}, Counts: []int{2}}), []string{"rows[0].steps INFEASIBLE"}},
+		{"to end in a group", ofSteps(Step{Steps: []Step{{Operation: stitch.Knit, RemainingStitches: []int{0}}, k}, Times: []int{2}}), []string{"rows[0].steps INFEASIBLE"}},
 		{"too deep", ofSteps(deep), []string{"rows[0].steps[0].steps[0].steps[0].steps[0].steps[0].steps TOO_MANY"}},
 		{"too many steps", ofSteps(make([]Step, 5001)...), []string{"rows[0].steps TOO_MANY"}},
 	}
@@ -134,7 +134,7 @@ func TestFormatCompresses(t *testing.T) {
 func textOf(rows []PatternRow) []string {
 	out := make([]string, len(rows))
 	for i, r := range rows {
-		line := Line{Label: r.Label, Steps: r.Steps, ClaimedCounts: r.ClaimedCounts, ClaimedChanges: r.ClaimedChanges, Direction: r.Direction}
+		line := Line{Label: r.Label, Steps: r.Steps, ClaimedStitches: r.ClaimedStitches, ClaimedChangeStitches: r.ClaimedChangeStitches, Direction: r.Direction}
 		out[i] = line.Text(0)
 	}
 	return out
@@ -147,7 +147,7 @@ func FuzzCheckInstructions(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string, a, b int, construction, side int32, name string, takes, leaves int) {
 		in := CheckInstructionsInput{Text: text, Construction: stitch.Construction(construction), FirstSide: stitch.Side(side)}
 		if a != 0 {
-			in.StitchCounts = []int{a, b}
+			in.StartStitches = []int{a, b}
 		}
 		if name != "" {
 			in.Abbreviations = []Abbreviation{declared(name, takes, leaves)}
@@ -159,7 +159,7 @@ func FuzzCheckInstructions(f *testing.F) {
 			}
 			return
 		}
-		if len(out.Findings) > MaxFindings || len(out.Lines) > MaxLines || out.Summary() == "" || len(out.EndCounts) != out.SizeCount {
+		if len(out.Findings) > MaxFindings || len(out.Lines) > MaxLines || out.Summary() == "" || len(out.EndStitches) != out.SizeCount {
 			t.Fatalf("%+v", out)
 		}
 		written, err := FormatInstructions(FormatInstructionsInput{Text: text, Abbreviations: in.Abbreviations, RepeatStyle: RepeatStyle(1 + a&1)})
@@ -181,10 +181,10 @@ func FuzzFormatInstructions(f *testing.F) {
 	f.Add("Row 1", "", "c4f", uint8(1), 5, 4, 0, int32(0), false, int32(1))
 	f.Add("", "Knit 4 rows", "", uint8(6), 1, 2, 3, int32(5), true, int32(3))
 	f.Fuzz(func(t *testing.T, label, direction, name string, op uint8, n, times, last int, manner int32, into bool, style int32) {
-		steps := []Step{{Operation: stitch.Op(op), Counts: []int{n}, Manner: SlipManner(manner)},
-			{Name: name, Counts: []int{n, times}}, {Steps: []Step{{Operation: stitch.Knit, Counts: []int{n}}, {Operation: stitch.YO}}, Counts: []int{times}, IntoOneStitch: into},
-			{Operation: stitch.Purl, LastCounts: []int{last}}}
-		in := FormatInstructionsInput{Rows: []PatternRow{{Label: label, Steps: steps, ClaimedCounts: []int{n}}, {Direction: direction}}, RepeatStyle: RepeatStyle(style)}
+		steps := []Step{{Operation: stitch.Op(op), Times: []int{n}, Manner: SlipManner(manner)},
+			{Name: name, Times: []int{n, times}}, {Steps: []Step{{Operation: stitch.Knit, Times: []int{n}}, {Operation: stitch.YO}}, Times: []int{times}, IntoOneStitch: into},
+			{Operation: stitch.Purl, RemainingStitches: []int{last}}}
+		in := FormatInstructionsInput{Rows: []PatternRow{{Label: label, Steps: steps, ClaimedStitches: []int{n}}, {Direction: direction}}, RepeatStyle: RepeatStyle(style)}
 		out, err := FormatInstructions(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -203,7 +203,7 @@ func FuzzFormatInstructions(f *testing.F) {
 }
 
 func BenchmarkCheckInstructions(b *testing.B) {
-	in := CheckInstructionsInput{StitchCounts: []int{400, 412, 424, 436, 448, 460, 472, 484, 496, 508},
+	in := CheckInstructionsInput{StartStitches: []int{400, 412, 424, 436, 448, 460, 472, 484, 496, 508},
 		Text: strings.Repeat("k1, [k2tog, k2, yo] 33 (34, 35, 36, 37, 38, 39, 40, 41, 42) times, k to end\n", 100)}
 	b.ReportAllocs()
 	for b.Loop() {

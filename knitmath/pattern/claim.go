@@ -83,13 +83,13 @@ func (p *parser) claim(line *Line) bool {
 		return false
 	}
 	if sign == 0 {
-		line.ClaimedCounts = tidy(numbers)
+		line.ClaimedStitches = tidy(numbers)
 		return true
 	}
 	numbers = without(numbers)
 	for i := range numbers {
 		numbers[i] *= sign
 	}
-	line.ClaimedChanges = numbers
+	line.ClaimedChangeStitches = numbers
 	return true
 }

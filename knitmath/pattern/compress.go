@@ -62,7 +62,7 @@ func (c *compressor) compressed(steps []Step, depth int) []Step {
 func pruned(steps []Step) []Step {
 	out := make([]Step, 0, len(steps))
 	for _, s := range steps {
-		if single(s.Counts, 0) {
+		if single(s.Times, 0) {
 			continue
 		}
 		if s.Steps != nil && !s.IntoOneStitch {
@@ -87,12 +87,12 @@ func width(steps []Step) int {
 // operations alone. If it is not, some of it may have been appended, or joined to
 // the last run.
 func (c *compressor) runs(runs []stitch.Run, s *Step) ([]stitch.Run, bool) {
-	if s.LastCounts != nil || s.IntoOneStitch || s.Manner != 0 || s.Name != "" || len(s.Counts) > 1 {
+	if s.RemainingStitches != nil || s.IntoOneStitch || s.Manner != 0 || s.Name != "" || len(s.Times) > 1 {
 		return runs, false
 	}
 	n := 1
-	if s.Counts != nil {
-		n = s.Counts[0]
+	if s.Times != nil {
+		n = s.Times[0]
 	}
 	if s.Operation != 0 {
 		return c.append(runs, s.Operation, n)
@@ -144,11 +144,11 @@ func fromStitch(s stitch.Step) Step {
 		for i, in := range s.Group {
 			group[i] = fromStitch(in)
 		}
-		return Step{Steps: group, Counts: []int{s.Times}}
+		return Step{Steps: group, Times: []int{s.Times}}
 	case s.ToLast != nil:
-		return Step{Operation: s.Op, LastCounts: []int{*s.ToLast}, takes: int16(s.Op.Takes()), leaves: int16(s.Op.Leaves())}
+		return Step{Operation: s.Op, RemainingStitches: []int{*s.ToLast}, takes: int16(s.Op.Takes()), leaves: int16(s.Op.Leaves())}
 	}
-	return Step{Operation: s.Op, Counts: []int{s.Count}, takes: int16(s.Op.Takes()), leaves: int16(s.Op.Leaves())}
+	return Step{Operation: s.Op, Times: []int{s.Count}, takes: int16(s.Op.Takes()), leaves: int16(s.Op.Leaves())}
 }
 
 // FromRow is a row of package stitch as steps.

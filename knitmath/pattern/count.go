@@ -88,8 +88,8 @@ func (r *runner) settle(l *Line, p *profile, o *outcome, claimed bool) {
 // compare compares the stitches after a row with its claim.
 func (r *runner) compare(l *Line, before hand) {
 	total := r.now.total()
-	if len(l.ClaimedChanges) > 0 {
-		n := int64(at(l.ClaimedChanges, r.size))
+	if len(l.ClaimedChangeStitches) > 0 {
+		n := int64(at(l.ClaimedChangeStitches, r.size))
 		if got := total - before.total(); got != n {
 			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-got), "the stitches change by "+signed(got)+", not by "+signed(n))
 		}
@@ -189,7 +189,7 @@ func (r *runner) repeat1(l *Line) (*Step, int64) {
 	var found *Step
 	for i := range l.Steps {
 		s := &l.Steps[i]
-		if s.stretch() || s.IntoOneStitch || s.Steps == nil && (s.takes < 2 || single(s.Counts, 1)) {
+		if s.stretch() || s.IntoOneStitch || s.Steps == nil && (s.takes < 2 || single(s.Times, 1)) {
 			continue
 		}
 		if found != nil {
@@ -200,7 +200,7 @@ func (r *runner) repeat1(l *Line) (*Step, int64) {
 	if found == nil {
 		return nil, 0
 	}
-	return found, int64(at(found.Counts, r.size))
+	return found, int64(at(found.Times, r.size))
 }
 
 // corrected is the change of the stitch count if the one repeat of a row is

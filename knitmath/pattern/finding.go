@@ -61,21 +61,21 @@ const (
 type Finding struct {
 	Kind   Kind
 	Reason report.Reason
-	// Line and Column are where the text begins, both from 1; columns count
+	// LineNumber and ColumnNumber are where the text begins, both from 1; columns count
 	// characters. 0 when it is about no one place.
-	Line, Column int
+	LineNumber, ColumnNumber int
 	// Text is the piece of the text that is meant, cut off after 60 characters.
 	Text string
 	// Description says what is wrong and what would be right.
 	Description string
 	// SizeNumbers are the sizes that it is about, from 1, in order; empty for all.
 	SizeNumbers []int
-	// DifferenceCounts are, for each of them, how many stitches are left over
+	// DifferenceStitches are, for each of them, how many stitches are left over
 	// (above 0) or missing (below 0); empty where that means nothing.
-	DifferenceCounts []int
-	// WorkedRow is the row of the piece in which it first shows, from 1, in the
+	DifferenceStitches []int
+	// WorkedRowNumber is the row of the piece in which it first shows, from 1, in the
 	// first of the sizes; 0 for what is seen without working.
-	WorkedRow int
+	WorkedRowNumber int
 }
 
 // span is a stretch of the text.
@@ -122,7 +122,7 @@ func (f *findings) place(kind Kind, reason report.Reason, at span, describe func
 		f.at = map[findingKey]int{}
 	}
 	f.at[key] = len(f.list)
-	f.list = append(f.list, Finding{Kind: kind, Reason: reason, Line: int(at.line), Column: int(at.column),
+	f.list = append(f.list, Finding{Kind: kind, Reason: reason, LineNumber: int(at.line), ColumnNumber: int(at.column),
 		Text: snippet(f.source, at), Description: describe()})
 	return len(f.list) - 1, true
 }

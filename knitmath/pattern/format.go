@@ -11,12 +11,12 @@ import (
 // PatternRow is a row with its label and claim, or a direction. It mirrors the
 // message of the same name.
 type PatternRow struct {
-	Label         string
-	Steps         []Step
-	ClaimedCounts []int
-	// ClaimedChanges are claims such as "(2 sts dec)", below 0.
-	ClaimedChanges []int
-	Direction      string
+	Label           string
+	Steps           []Step
+	ClaimedStitches []int
+	// ClaimedChangeStitches are claims such as "(2 sts dec)", below 0.
+	ClaimedChangeStitches []int
+	Direction             string
 }
 
 // FormatInstructionsInput asks for rows to be written, or for a text to be
@@ -108,7 +108,7 @@ func patternRows(lines []Line) []PatternRow {
 			rows[i].Direction = l.Direction
 			continue
 		}
-		rows[i] = PatternRow{l.Label, l.Steps, l.ClaimedCounts, l.ClaimedChanges, l.Direction}
+		rows[i] = PatternRow{l.Label, l.Steps, l.ClaimedStitches, l.ClaimedChangeStitches, l.Direction}
 	}
 	return rows
 }
@@ -158,7 +158,7 @@ type rowWriter struct {
 func (w *rowWriter) row(i int, r PatternRow) {
 	at := fault.Index("rows", i)
 	if r.Direction != "" {
-		if r.Label != "" || len(r.Steps) > 0 || len(r.ClaimedCounts) > 0 || len(r.ClaimedChanges) > 0 {
+		if r.Label != "" || len(r.Steps) > 0 || len(r.ClaimedStitches) > 0 || len(r.ClaimedChangeStitches) > 0 {
 			w.Add(fault.Join(at, "direction"), fault.ReasonContradictory, "a row is a direction, or has label, steps and claim; give one")
 		}
 	} else if len(r.Steps) == 0 {
@@ -173,14 +173,14 @@ func (w *rowWriter) row(i int, r PatternRow) {
 		w.Add(fault.Join(at, "label"), fault.ReasonInfeasible, "%q is no label: write \"Row 1 (RS)\", or at most four words and row or rnd", cut(r.Label, fault.MaxNameLength))
 	}
 	w.stepList(fault.Join(at, "steps"), r.Steps, 1)
-	w.numbers(at, "claimed_counts", r.ClaimedCounts, -1)
-	w.numbers(at, "claimed_changes", r.ClaimedChanges, -MaxNumber)
+	w.numbers(at, "claimed_stitches", r.ClaimedStitches, -1)
+	w.numbers(at, "claimed_change_stitches", r.ClaimedChangeStitches, -MaxNumber)
 	switch {
-	case len(r.ClaimedChanges) == 0:
-	case len(r.ClaimedCounts) > 0:
-		w.Add(fault.Join(at, "claimed_changes"), fault.ReasonContradictory, "a row claims a count or a change; give one of claimed_counts and claimed_changes")
-	case slices.Min(r.ClaimedChanges) < 0 && slices.Max(r.ClaimedChanges) > 0:
-		w.Add(fault.Join(at, "claimed_changes"), fault.ReasonContradictory, "the notation has no word for an increase in one size and a decrease in another")
+	case len(r.ClaimedChangeStitches) == 0:
+	case len(r.ClaimedStitches) > 0:
+		w.Add(fault.Join(at, "claimed_change_stitches"), fault.ReasonContradictory, "a row claims a count or a change; give one of claimed_stitches and claimed_change_stitches")
+	case slices.Min(r.ClaimedChangeStitches) < 0 && slices.Max(r.ClaimedChangeStitches) > 0:
+		w.Add(fault.Join(at, "claimed_change_stitches"), fault.ReasonContradictory, "the notation has no word for an increase in one size and a decrease in another")
 	}
 }
 
@@ -226,10 +226,10 @@ func (w *rowWriter) step(at string, s *Step, depth int) {
 	case kinds > 1:
 		w.Add(at, fault.ReasonContradictory, "a step has one of operation, name and steps")
 	}
-	w.numbers(at, "counts", s.Counts, 0)
-	w.numbers(at, "last_counts", s.LastCounts, 0)
-	if len(s.Counts) > 0 && len(s.LastCounts) > 0 {
-		w.Add(fault.Join(at, "last_counts"), fault.ReasonContradictory, "a step is worked a number of times or until stitches remain; give one of counts and last_counts")
+	w.numbers(at, "times", s.Times, 0)
+	w.numbers(at, "remaining_stitches", s.RemainingStitches, 0)
+	if len(s.Times) > 0 && len(s.RemainingStitches) > 0 {
+		w.Add(fault.Join(at, "remaining_stitches"), fault.ReasonContradictory, "a step is worked a number of times or until stitches remain; give one of times and remaining_stitches")
 	}
 	if s.IntoOneStitch && len(s.Steps) == 0 {
 		w.Add(fault.Join(at, "into_one_stitch"), fault.ReasonContradictory, "only a group is worked into one stitch")
@@ -264,8 +264,8 @@ func (w *rowWriter) numbers(at, field string, n []int, least int) {
 func (w *rowWriter) read(rows []PatternRow) *Piece {
 	whole := &Piece{SizeCount: w.sizes}
 	for i, r := range rows {
-		line := Line{Label: r.Label, Steps: r.Steps, ClaimedCounts: r.ClaimedCounts,
-			ClaimedChanges: r.ClaimedChanges, Direction: r.Direction}
+		line := Line{Label: r.Label, Steps: r.Steps, ClaimedStitches: r.ClaimedStitches,
+			ClaimedChangeStitches: r.ClaimedChangeStitches, Direction: r.Direction}
 		text := line.Text(RepeatStyleBrackets)
 		if len(text) > MaxTextBytes {
 			w.Add(fault.Join(fault.Index("rows", i), "steps"), fault.ReasonTooMany, "the row is longer than %d bytes when it is written", MaxTextBytes)

@@ -113,12 +113,12 @@ func (r *runner) rowOf(steps []Step, left int64) (stitch.Row, []span, bool) {
 		}
 		switch {
 		case s.stretch() && s.Operation != 0:
-			last := int64(at(s.LastCounts, r.size))
+			last := int64(at(s.RemainingStitches, r.size))
 			put(place, stitch.ToLast(s.Operation, int(last)))
 			left = last
 		case s.stretch():
 			each := s.pass(r.size).takes
-			last := int64(at(s.LastCounts, r.size))
+			last := int64(at(s.RemainingStitches, r.size))
 			if each < 1 || left < last {
 				return row, nil, false
 			}
@@ -132,8 +132,8 @@ func (r *runner) rowOf(steps []Step, left int64) (stitch.Row, []span, bool) {
 			left = last
 		default:
 			n := 1
-			if s.Counts != nil {
-				n = at(s.Counts, r.size)
+			if s.Times != nil {
+				n = at(s.Times, r.size)
 			}
 			left -= s.pass(r.size).takes * int64(n)
 			if n == 0 {
@@ -171,8 +171,8 @@ func (r *runner) once(s *Step) ([]stitch.Step, bool) {
 	for i := range s.Steps {
 		in := &s.Steps[i]
 		n := 1
-		if in.Counts != nil {
-			n = at(in.Counts, r.size)
+		if in.Times != nil {
+			n = at(in.Times, r.size)
 		}
 		if n == 0 {
 			continue

@@ -81,7 +81,7 @@ func (p *parser) group() (Step, bool) {
 // repeated reads what is done with a group: how many times, up to where, or into
 // which stitch.
 func (p *parser) repeated(steps []Step, from span) (Step, bool) {
-	s := Step{Steps: steps, Counts: one}
+	s := Step{Steps: steps, Times: one}
 	if p.intoNext() {
 		s.IntoOneStitch = true
 		s.at = from.to(p.last())
@@ -102,9 +102,9 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 		p.ask(ReasonAmbiguous, at.to(p.last()), "are the brackets worked once before these times? write the whole number of times")
 		return Step{}, false
 	case u.times != nil:
-		s.Counts = u.times
+		s.Times = u.times
 	case u.last != nil:
-		s.Counts, s.LastCounts = nil, u.last
+		s.Times, s.RemainingStitches = nil, u.last
 	default:
 		p.reading(s.at, "no number of times stands after the brackets: worked once")
 	}
@@ -119,9 +119,9 @@ func (p *parser) intoTimes(s Step) (Step, bool) {
 	}
 	switch {
 	case u.times != nil && !u.more:
-		s.Counts = u.times
+		s.Times = u.times
 	case u.last != nil:
-		s.Counts, s.LastCounts = nil, u.last
+		s.Times, s.RemainingStitches = nil, u.last
 	}
 	s.at = s.at.to(p.last())
 	return s, true
@@ -171,10 +171,10 @@ func simple(s Step) Step {
 		return s
 	}
 	in := s.Steps[0]
-	if in.Steps != nil || in.stretch() || !single(in.Counts, 1) || formOf(&in) != formBracketed && s.LastCounts == nil || in.Operation.EndsRow() {
+	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil || in.Operation.EndsRow() {
 		return s
 	}
-	in.Counts, in.LastCounts, in.at = s.Counts, s.LastCounts, s.at
+	in.Times, in.RemainingStitches, in.at = s.Times, s.RemainingStitches, s.at
 	return in
 }
 
@@ -221,7 +221,7 @@ func (p *parser) star() (Step, bool) {
 		return Step{}, false
 	}
 	at := p.peek().span
-	s := Step{Steps: steps, Counts: one}
+	s := Step{Steps: steps, Times: one}
 	u, ok := p.upTo(false)
 	if !ok {
 		return Step{}, false
@@ -232,14 +232,14 @@ func (p *parser) star() (Step, bool) {
 		if !u.more {
 			p.reading(at.to(p.last()), "\"rep from *\" and a number of times is read as so many more than the first")
 		}
-		s.Counts = make([]int, len(u.times))
+		s.Times = make([]int, len(u.times))
 		for i, n := range u.times {
-			s.Counts[i] = n + 1
+			s.Times[i] = n + 1
 		}
 	case u.last != nil:
-		s.Counts, s.LastCounts = nil, u.last
+		s.Times, s.RemainingStitches = nil, u.last
 	default:
-		s.Counts, s.toFit = nil, true
+		s.Times, s.toFit = nil, true
 		p.reading(at, "\"rep from *\" without an end is read as: until what follows it in the row just remains")
 	}
 	return simple(s), true

@@ -86,26 +86,26 @@ func (p *parser) repeatAhead() bool {
 // "sl 2, k1, p2sso" one cdd: they are other words for them.
 func (p *parser) passedOver(steps []Step, s Step) ([]Step, bool) {
 	n := len(steps)
-	if n < 2 || s.Name != "psso" && s.Name != "p2sso" || len(s.Counts) != 1 || s.Counts[0] != 1 {
+	if n < 2 || s.Name != "psso" && s.Name != "p2sso" || len(s.Times) != 1 || s.Times[0] != 1 {
 		return nil, false
 	}
 	slipped, worked := &steps[n-2], &steps[n-1]
-	if slipped.Operation != stitch.Slip || !single(worked.Counts, 1) || worked.LastCounts != nil {
+	if slipped.Operation != stitch.Slip || !single(worked.Times, 1) || worked.RemainingStitches != nil {
 		return nil, false
 	}
 	var op stitch.Op
 	switch {
-	case s.Name == "psso" && single(slipped.Counts, 1) && worked.Operation == stitch.Knit:
+	case s.Name == "psso" && single(slipped.Times, 1) && worked.Operation == stitch.Knit:
 		op = stitch.SKP
-	case s.Name == "psso" && single(slipped.Counts, 1) && worked.Operation == stitch.K2tog:
+	case s.Name == "psso" && single(slipped.Times, 1) && worked.Operation == stitch.K2tog:
 		op = stitch.SK2P
-	case single(slipped.Counts, 2) && worked.Operation == stitch.Knit:
+	case single(slipped.Times, 2) && worked.Operation == stitch.Knit:
 		op = stitch.CDD
 	default:
 		return nil, false
 	}
 	at := slipped.at.to(s.at)
-	steps = append(steps[:n-2], Step{Operation: op, Counts: one, at: at, takes: int16(op.Takes()), leaves: int16(op.Leaves())})
+	steps = append(steps[:n-2], Step{Operation: op, Times: one, at: at, takes: int16(op.Takes()), leaves: int16(op.Leaves())})
 	return steps, true
 }
 

@@ -106,15 +106,15 @@ func (m *mirror) row(l *Line) []Step {
 			return nil
 		}
 		if s.stretch() {
-			s.LastCounts = make([]int, m.piece.SizeCount)
-			for size := range s.LastCounts {
+			s.RemainingStitches = make([]int, m.piece.SizeCount)
+			for size := range s.RemainingStitches {
 				n := fixed(steps[:i], size).takes
 				if n > MaxNumber {
 					return m.refuse(steps[i].at, "more than 10000 stitches lie before it")
 				}
-				s.LastCounts[size] = int(n)
+				s.RemainingStitches[size] = int(n)
 			}
-			s.LastCounts = tidy(s.LastCounts)
+			s.RemainingStitches = tidy(s.RemainingStitches)
 		}
 		out = append(out, s)
 	}
@@ -134,7 +134,7 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 		if open >= 0 {
 			counts := make([]int, m.piece.SizeCount)
 			for size := range counts {
-				between := int64(at(steps[open].LastCounts, size)) - fixed(out[open+1:i], size).takes - int64(at(s.LastCounts, size))
+				between := int64(at(steps[open].RemainingStitches, size)) - fixed(out[open+1:i], size).takes - int64(at(s.RemainingStitches, size))
 				each := s.pass(size).takes
 				if each < 1 || between < 0 || between%each != 0 {
 					m.refuse(s.at, "the stitches between this and the repeat before it do not come out")
@@ -142,7 +142,7 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 				}
 				counts[size] = int(between / each)
 			}
-			s.LastCounts, s.Counts = nil, tidy(counts)
+			s.RemainingStitches, s.Times = nil, tidy(counts)
 			continue
 		}
 		open = i
@@ -151,7 +151,7 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 		return out, true
 	}
 	for size := range m.piece.SizeCount {
-		if rest, last := fixed(out[open+1:], size).takes, int64(at(out[open].LastCounts, size)); rest != last {
+		if rest, last := fixed(out[open+1:], size).takes, int64(at(out[open].RemainingStitches, size)); rest != last {
 			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+itoa(int(last))+" that remain")
 			return nil, false
 		}

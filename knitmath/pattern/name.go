@@ -10,9 +10,9 @@ import (
 // Abbreviation is an abbreviation of the caller's own: what it is called, how
 // many stitches it takes off the left needle and how many it leaves.
 type Abbreviation struct {
-	Name        string
-	TakesCount  int
-	LeavesCount int
+	Name           string
+	TakesStitches  int
+	LeavesStitches int
 }
 
 // meaning is what an abbreviation stands for.
@@ -208,7 +208,7 @@ func ownNames(own []Abbreviation) map[string]meaning {
 	}
 	m := make(map[string]meaning, len(own))
 	for _, a := range own {
-		m[strings.ToLower(a.Name)] = named(strings.ToLower(a.Name), int16(a.TakesCount), int16(a.LeavesCount))
+		m[strings.ToLower(a.Name)] = named(strings.ToLower(a.Name), int16(a.TakesStitches), int16(a.LeavesStitches))
 	}
 	return m
 }

@@ -67,7 +67,7 @@ func checkPlanted(t *testing.T, name, text string, line int) {
 			continue
 		}
 		f := found[i]
-		if f.Line != m.line || f.Reason != m.reason || fmt.Sprint(f.SizeNumbers) != m.sizes {
+		if f.LineNumber != m.line || f.Reason != m.reason || fmt.Sprint(f.SizeNumbers) != m.sizes {
 			t.Errorf("%s: found %+v; want line %d, %s, sizes %s", name, f, m.line, m.reason, m.sizes)
 		}
 		i++

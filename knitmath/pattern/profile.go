@@ -56,8 +56,8 @@ func fixed(steps []Step, size int) tally {
 	for i := range steps {
 		s := &steps[i]
 		n := int64(1)
-		if s.Counts != nil {
-			n = int64(at(s.Counts, size))
+		if s.Times != nil {
+			n = int64(at(s.Times, size))
 		}
 		t.add(s.pass(size).times(n))
 	}
@@ -93,13 +93,13 @@ func profileOf(steps []Step, size int) profile {
 		}
 		if !s.stretch() {
 			n := int64(1)
-			if s.Counts != nil {
-				n = int64(at(s.Counts, size))
+			if s.Times != nil {
+				n = int64(at(s.Times, size))
 			}
 			t.add(s.pass(size).times(n))
 			continue
 		}
-		p.parts = append(p.parts, part{t, s, s.pass(size), int64(at(s.LastCounts, size))})
+		p.parts = append(p.parts, part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))})
 		t = tally{}
 	}
 	p.rest = t

@@ -39,7 +39,7 @@ func TestPublishedPatterns(t *testing.T) {
 		text.WriteString("Rep Rows 1-" + strconv.Itoa(strings.Count(record[3], " | ")+1) + " twice more")
 		piece := Read(text.String(), Options{})
 		for _, f := range piece.found.list {
-			t.Errorf("%s: %d:%d %q: %s", name, f.Line, f.Column, f.Text, f.Description)
+			t.Errorf("%s: %d:%d %q: %s", name, f.LineNumber, f.ColumnNumber, f.Text, f.Description)
 		}
 		patterns++
 		for n := plus + 1; n <= 12*multiple+plus+3; n++ {
@@ -50,8 +50,8 @@ func TestPublishedPatterns(t *testing.T) {
 			}
 			if want := n >= plus+multiple && n%multiple == plus%multiple; fits != want {
 				t.Errorf("%s, multiple of %d plus %d, on %d stitches: fits %v (%v)", name, multiple, plus, n, fits, w.Findings)
-			} else if fits && w.EndCounts[0] != n {
-				t.Errorf("%s on %d stitches ends with %d", name, n, w.EndCounts[0])
+			} else if fits && w.EndStitches[0] != n {
+				t.Errorf("%s on %d stitches ends with %d", name, n, w.EndStitches[0])
 			}
 		}
 	}

@@ -159,7 +159,7 @@ func (p *parser) recover(line *Line) {
 			}
 			continue
 		}
-		if line.ClaimedCounts == nil && line.ClaimedChanges == nil && t.kind == tokenMark && p.claimAhead() {
+		if line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil && t.kind == tokenMark && p.claimAhead() {
 			p.claim(line)
 			continue
 		}
@@ -237,11 +237,11 @@ func (p *parser) fit(steps []Step) {
 	for i := range steps {
 		if s := &steps[i]; s.toFit {
 			s.toFit = false
-			s.LastCounts = make([]int, p.sizes)
-			for size := range s.LastCounts {
-				s.LastCounts[size] = int(min(restTakes(steps[i+1:], size), MaxNumber))
+			s.RemainingStitches = make([]int, p.sizes)
+			for size := range s.RemainingStitches {
+				s.RemainingStitches[size] = int(min(restTakes(steps[i+1:], size), MaxNumber))
 			}
-			s.LastCounts = tidy(s.LastCounts)
+			s.RemainingStitches = tidy(s.RemainingStitches)
 		}
 	}
 }
@@ -251,7 +251,7 @@ func (p *parser) fit(steps []Step) {
 func (p *parser) placed(steps []Step) bool {
 	for i := range steps {
 		s := &steps[i]
-		if s.Operation.EndsRow() && i == len(steps)-1 && len(s.Counts) == 1 && s.Counts[0] == 1 {
+		if s.Operation.EndsRow() && i == len(steps)-1 && len(s.Times) == 1 && s.Times[0] == 1 {
 			continue
 		}
 		if !p.placedInside(s, 0) {

@@ -12,7 +12,7 @@ import (
 func found(list []Finding) string {
 	parts := make([]string, len(list))
 	for i, f := range list {
-		parts[i] = fmt.Sprintf("%d:%d %s", f.Line, f.Column, f.Reason)
+		parts[i] = fmt.Sprintf("%d:%d %s", f.LineNumber, f.ColumnNumber, f.Reason)
 	}
 	return strings.Join(parts, ", ")
 }
@@ -156,8 +156,8 @@ func TestEveryOperationReadsBack(t *testing.T) {
 			if op == stitch.ShortRowYO { // written like any other
 				want = stitch.YO
 			}
-			if s.Operation != want || len(s.Counts) != 1 || s.Counts[0] != n {
-				t.Errorf("%q reads as %d times %s", text, s.Counts, s.Operation)
+			if s.Operation != want || len(s.Times) != 1 || s.Times[0] != n {
+				t.Errorf("%q reads as %d times %s", text, s.Times, s.Operation)
 			}
 			if op.Takes() == 0 {
 				continue
@@ -165,7 +165,7 @@ func TestEveryOperationReadsBack(t *testing.T) {
 			for _, last := range []int{0, 1, 5} {
 				text := stitch.RowOf(stitch.ToLast(op, last)).Text()
 				s := Read(text, Options{}).Lines[0].Steps
-				if len(s) != 1 || s[0].Operation != op || len(s[0].LastCounts) != 1 || s[0].LastCounts[0] != last {
+				if len(s) != 1 || s[0].Operation != op || len(s[0].RemainingStitches) != 1 || s[0].RemainingStitches[0] != last {
 					t.Errorf("%q reads as %+v", text, s)
 				}
 			}
@@ -178,7 +178,7 @@ func TestDeclared(t *testing.T) {
 	own := []Abbreviation{{"MB", 1, 1}, {"sh", 5, 7}, {"yf", 0, 1}}
 	p := Read("k2, mb, [sh] 3 times, yf, k to end", Options{Abbreviations: own})
 	w := p.Work(Start{Counts: []int{20}}) // 2 + 1 + 15 taken, 2 left for k: 2 + 1 + 21 + 1 + 2 left
-	if len(w.Findings) != 0 || w.EndCounts[0] != 27 {
+	if len(w.Findings) != 0 || w.EndStitches[0] != 27 {
 		t.Errorf("%+v", w)
 	}
 	for name, want := range map[string]bool{"MB": true, "sh": true, "inc": true, "k1b": true, "M1": true, "k2tog": false, "k5": false,

@@ -14,8 +14,8 @@ func plain(steps []Step) []Step {
 	out := make([]Step, len(steps))
 	for i, s := range steps {
 		s.at, s.takes, s.leaves = span{}, 0, 0
-		if s.Counts == nil && s.LastCounts == nil {
-			s.Counts = one
+		if s.Times == nil && s.RemainingStitches == nil {
+			s.Times = one
 		}
 		if s.Steps != nil {
 			s.Steps = plain(s.Steps)
@@ -38,16 +38,16 @@ func anyStep(rng *rand.Rand, sizes, depth int, last bool) Step {
 		return tidy(n)
 	}
 	if depth < stitch.MaxDepth && rng.IntN(4) == 0 {
-		s := Step{Counts: numbers(0)}
+		s := Step{Times: numbers(0)}
 		for range 1 + rng.IntN(3) {
 			s.Steps = append(s.Steps, anyStep(rng, sizes, depth+1, false))
 		}
 		if takes := (&s).pass(0).takes; depth == 0 && takes > 0 && rng.IntN(4) == 0 {
-			s.Counts, s.LastCounts = nil, numbers(0)
+			s.Times, s.RemainingStitches = nil, numbers(0)
 		}
 		return simple(s)
 	}
-	s := Step{Counts: numbers(0)}
+	s := Step{Times: numbers(0)}
 	switch rng.IntN(8) {
 	case 0:
 		s.Name = []string{"c4f", "2/1 lpc", "work", "k3tog tbl", "lt", "kyok"}[rng.IntN(6)]
@@ -57,21 +57,21 @@ func anyStep(rng *rand.Rand, sizes, depth int, last bool) Step {
 			return s
 		}
 		s.Operation = []stitch.Op{stitch.Knit, stitch.Purl, stitch.K2tog, stitch.SSK}[rng.IntN(4)]
-		s.Counts, s.LastCounts = nil, numbers(0)
+		s.Times, s.RemainingStitches = nil, numbers(0)
 	case 2:
 		if depth == stitch.MaxDepth {
 			s.Operation = stitch.Knit
 			return s
 		}
-		return Step{IntoOneStitch: true, Counts: numbers(0), Steps: []Step{
-			{Operation: stitch.Knit, Counts: one}, {Operation: stitch.YO, Counts: one}, {Operation: stitch.Knit, Counts: one}}}
+		return Step{IntoOneStitch: true, Times: numbers(0), Steps: []Step{
+			{Operation: stitch.Knit, Times: one}, {Operation: stitch.YO, Times: one}, {Operation: stitch.Knit, Times: one}}}
 	case 3:
 		s.Operation, s.Manner = stitch.Slip, SlipManner(rng.IntN(int(slipMannerEnd)))
 	default:
 		for {
 			s.Operation = stitch.Ops()[rng.IntN(len(stitch.Ops()))]
 			if s.Operation.EndsRow() && last {
-				s.Counts = one
+				s.Times = one
 				return s
 			}
 			if !s.Operation.EndsRow() && s.Operation != stitch.ShortRowYO {
@@ -99,9 +99,9 @@ func TestWrittenRowsReadBack(t *testing.T) {
 			line.Label = "Row 3 (WS)"
 		}
 		if rng.IntN(2) == 0 {
-			line.ClaimedCounts = tidy([]int{90, 100, -1, 120}[:sizes])
-			if line.ClaimedCounts[0] < 0 {
-				line.ClaimedCounts = nil
+			line.ClaimedStitches = tidy([]int{90, 100, -1, 120}[:sizes])
+			if line.ClaimedStitches[0] < 0 {
+				line.ClaimedStitches = nil
 			}
 		}
 		for style := RepeatStyleBrackets; style <= RepeatStyleStars; style++ {
@@ -111,7 +111,7 @@ func TestWrittenRowsReadBack(t *testing.T) {
 				t.Fatalf("%q: %+v", text, p.found.list)
 			}
 			got := &p.Lines[0]
-			if !reflect.DeepEqual(plain(got.Steps), plain(steps)) || got.Label != line.Label || !reflect.DeepEqual(got.ClaimedCounts, line.ClaimedCounts) {
+			if !reflect.DeepEqual(plain(got.Steps), plain(steps)) || got.Label != line.Label || !reflect.DeepEqual(got.ClaimedStitches, line.ClaimedStitches) {
 				t.Fatalf("%q reads as\n%+v, not\n%+v", text, plain(got.Steps), plain(steps))
 			}
 			checkStable(t, p, style)
@@ -162,15 +162,15 @@ func sameKnitting(a, b *Line, size int) bool {
 // off.
 func unrolled(out []string, steps []Step, size int) []string {
 	for _, s := range steps {
-		if s.LastCounts != nil {
-			last := at(s.LastCounts, size)
-			s.LastCounts = nil
+		if s.RemainingStitches != nil {
+			last := at(s.RemainingStitches, size)
+			s.RemainingStitches = nil
 			out = append(unrolled(append(out, "("), []Step{s}, size), ") to last "+itoa(last))
 			continue
 		}
 		n := 1
-		if s.Counts != nil {
-			n = at(s.Counts, size)
+		if s.Times != nil {
+			n = at(s.Times, size)
 		}
 		for range n {
 			if len(out) > 5000 {
@@ -205,13 +205,13 @@ func FuzzRead(f *testing.F) {
 		w := p.Work(start)
 		lines := 1 + strings.Count(text, "\n") + strings.Count(text, "\r")
 		for _, f := range w.Findings {
-			if f.Line < 0 || f.Line > lines || f.Column < 0 || f.Column > len(text)+1 || f.Description == "" || f.Reason == "" || f.Kind == 0 {
+			if f.LineNumber < 0 || f.LineNumber > lines || f.ColumnNumber < 0 || f.ColumnNumber > len(text)+1 || f.Description == "" || f.Reason == "" || f.Kind == 0 {
 				t.Fatalf("%q: %+v", text, f)
 			}
 		}
 		for size := range p.SizeCount {
-			if w.EndCounts[size] < -1 || w.EndCounts[size] > stitch.MaxStitches || w.RowCounts[size] > MaxRows {
-				t.Fatalf("%q: ends with %d after %d rows", text, w.EndCounts[size], w.RowCounts[size])
+			if w.EndStitches[size] < -1 || w.EndStitches[size] > stitch.MaxStitches || w.WorkedRows[size] > MaxRows {
+				t.Fatalf("%q: ends with %d after %d rows", text, w.EndStitches[size], w.WorkedRows[size])
 			}
 		}
 		p.Mirror()

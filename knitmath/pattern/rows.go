@@ -60,8 +60,8 @@ func (r *runner) close(i int, start hand) {
 		r.unknown(l, true)
 		return
 	}
-	if c := &r.out.Lines[i]; c.EndCounts[r.size] < 0 && !r.quiet {
-		c.EndCounts[r.size] = int(r.now.total())
+	if c := &r.out.Lines[i]; c.EndStitches[r.size] < 0 && !r.quiet {
+		c.EndStitches[r.size] = int(r.now.total())
 	}
 	r.compare(l, start)
 }

@@ -58,11 +58,11 @@ func (e *engine) size(size int) {
 		r.line(i)
 		i++
 	}
-	e.out.EndCounts[size] = -1
+	e.out.EndStitches[size] = -1
 	if r.known {
-		e.out.EndCounts[size] = int(r.now.total())
+		e.out.EndStitches[size] = int(r.now.total())
 	}
-	e.out.RowCounts[size] = r.rows
+	e.out.WorkedRows[size] = r.rows
 }
 
 // line works a line that is no numbered row.
@@ -78,7 +78,7 @@ func (r *runner) line(i int) {
 			return
 		}
 		r.lastRow = 0
-		if l.Label == "" && info.kind == lineUnread && l.ClaimedCounts == nil && l.Steps == nil && r.rows == 0 && !r.known {
+		if l.Label == "" && info.kind == lineUnread && l.ClaimedStitches == nil && l.Steps == nil && r.rows == 0 && !r.known {
 			return
 		}
 		r.work(i, true)
@@ -193,28 +193,28 @@ func (r *runner) profile(i int) *profile {
 // record notes the side and count at a line's first working.
 func (r *runner) record(i int) {
 	c := &r.out.Lines[i]
-	if r.quiet || c.StartCounts[r.size] >= 0 {
+	if r.quiet || c.StartStitches[r.size] >= 0 {
 		return
 	}
 	if c.Side == stitch.SideUnspecified {
 		c.Side = r.side
 	}
 	if r.known {
-		c.StartCounts[r.size] = int(r.now.total())
+		c.StartStitches[r.size] = int(r.now.total())
 	}
 }
 
 // finish notes the count after a line's first working.
 func (r *runner) finish(i int, o outcome) {
 	c := &r.out.Lines[i]
-	if r.quiet || c.TakenCounts[r.size] >= 0 {
+	if r.quiet || c.TakenStitches[r.size] >= 0 {
 		return
 	}
-	c.TakenCounts[r.size] = int(min(o.takes, most))
-	c.LeftCounts[r.size] = int(min(max(o.leaves, 0), most))
-	c.UnworkedCounts[r.size] = int(o.unworked + o.short)
-	c.MissingCounts[r.size] = int(o.missing)
-	c.EndCounts[r.size] = int(r.now.total())
+	c.TakenStitches[r.size] = int(min(o.takes, most))
+	c.LeftStitches[r.size] = int(min(max(o.leaves, 0), most))
+	c.UnworkedStitches[r.size] = int(o.unworked + o.short)
+	c.MissingStitches[r.size] = int(o.missing)
+	c.EndStitches[r.size] = int(r.now.total())
 }
 
 // unknown goes on after a row that could not be read or counted.
@@ -227,18 +227,18 @@ func (r *runner) unknown(l *Line, claimed bool) {
 
 // claim is the count that a line claims in this size.
 func (r *runner) claim(l *Line) (int64, bool) {
-	if len(l.ClaimedCounts) == 0 {
+	if len(l.ClaimedStitches) == 0 {
 		return 0, false
 	}
-	n := at(l.ClaimedCounts, r.size)
+	n := at(l.ClaimedStitches, r.size)
 	return int64(n), n >= 0
 }
 
 // claimAfter is the count that a line claims for after it, as a count or as a
 // change.
 func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
-	if len(l.ClaimedChanges) > 0 {
-		return before.total() + int64(at(l.ClaimedChanges, r.size)), true
+	if len(l.ClaimedChangeStitches) > 0 {
+		return before.total() + int64(at(l.ClaimedChangeStitches, r.size)), true
 	}
 	return r.claim(l)
 }

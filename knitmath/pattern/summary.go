@@ -21,6 +21,9 @@ func (o CheckedInstructions) Summary() string {
 	return text + report.CountOf(o.mistakes, "mistakes") + " and " + report.CountOf(o.questions, "open questions") + "."
 }
 
+// Directions are empty: there is nothing to work.
+func (CheckedInstructions) Directions() []string { return nil }
+
 // Sources says where the reading and the counting come from.
 func (CheckedInstructions) Sources() []report.Source { return instructionSources() }
 
@@ -33,6 +36,9 @@ func (o WrittenInstructions) Summary() string {
 	return text + "."
 }
 
+// Directions are empty: there is nothing to work.
+func (WrittenInstructions) Directions() []string { return nil }
+
 // Sources says where the notation comes from.
 func (WrittenInstructions) Sources() []report.Source { return instructionSources() }
 
@@ -44,6 +50,9 @@ func (o MirroredInstructions) Summary() string {
 	}
 	return text + "."
 }
+
+// Directions are empty: there is nothing to work.
+func (MirroredInstructions) Directions() []string { return nil }
 
 // Sources says where the notation comes from, and which stitch leans where.
 func (MirroredInstructions) Sources() []report.Source {

@@ -21,7 +21,7 @@ const (
 )
 
 // Step is one part of a row. What is worked is one of an operation, a name and a
-// group of steps. How often is Counts times, or until LastCounts stitches remain.
+// group of steps. How often is Times times, or until RemainingStitches stitches remain.
 // Both are lists of numbers, one for all sizes or one for each.
 type Step struct {
 	// Operation is what is worked; 0 for a name or a group.
@@ -31,10 +31,10 @@ type Step struct {
 	Name string
 	// Steps is a group.
 	Steps []Step
-	// Counts says how many times; 0 for a size that does without.
-	Counts []int
-	// LastCounts says how many stitches remain after it; 0 is "to end".
-	LastCounts []int
+	// Times says how many times; 0 for a size that does without.
+	Times []int
+	// RemainingStitches says how many stitches remain after it; 0 is "to end".
+	RemainingStitches []int
 	// IntoOneStitch: the group is worked into a single stitch.
 	IntoOneStitch bool
 	// Manner is how a stitch is slipped.
@@ -46,7 +46,7 @@ type Step struct {
 }
 
 // stretch reports whether the step is worked until some stitches remain.
-func (s *Step) stretch() bool { return s.LastCounts != nil || s.toFit }
+func (s *Step) stretch() bool { return s.RemainingStitches != nil || s.toFit }
 
 // Line is a row, or a direction about rows.
 type Line struct {
@@ -54,12 +54,12 @@ type Line struct {
 	Label string
 	// Steps is the row.
 	Steps []Step
-	// ClaimedCounts are the stitches that the text says there are after it, one
+	// ClaimedStitches are the stitches that the text says there are after it, one
 	// for all sizes or one for each, -1 for a size without; empty if it says none.
-	ClaimedCounts []int
-	// ClaimedChanges are the stitches that the text says it adds, or takes away
+	ClaimedStitches []int
+	// ClaimedChangeStitches are the stitches that the text says it adds, or takes away
 	// (below 0), one for all sizes or one for each; empty if it says none.
-	ClaimedChanges []int
+	ClaimedChangeStitches []int
 	// Direction is a line that is no row of steps, "Rep Rows 3 and 4 twice more",
 	// or that could not be read, as it stands in the text, label and claim included.
 	Direction string

@@ -23,24 +23,24 @@ type Start struct {
 type LineCounts struct {
 	// Side is the side it is worked on in the first size.
 	Side stitch.Side
-	// StartCounts and EndCounts are the stitches on both needles before and after.
-	StartCounts, EndCounts []int
-	// TakenCounts and LeftCounts are the stitches a row takes off the left
+	// StartStitches and EndStitches are the stitches on both needles before and after.
+	StartStitches, EndStitches []int
+	// TakenStitches and LeftStitches are the stitches a row takes off the left
 	// needle and leaves on the right one.
-	TakenCounts, LeftCounts []int
-	// UnworkedCounts are the stitches left over at the end of a row that is not
-	// turned short, MissingCounts those that it needs and does not find.
-	UnworkedCounts, MissingCounts []int
+	TakenStitches, LeftStitches []int
+	// UnworkedStitches are the stitches left over at the end of a row that is not
+	// turned short, MissingStitches those that it needs and does not find.
+	UnworkedStitches, MissingStitches []int
 }
 
 // Worked is a text that has been worked in every size.
 type Worked struct {
 	// Lines goes with the lines of the piece.
 	Lines []LineCounts
-	// EndCounts are the stitches at the end, -1 where they are not known.
-	EndCounts []int
-	// RowCounts are the rows worked in each size, those left open not counted.
-	RowCounts []int
+	// EndStitches are the stitches at the end, -1 where they are not known.
+	EndStitches []int
+	// WorkedRows are the rows worked in each size, those left open not counted.
+	WorkedRows []int
 	// RowsOpen: the text leaves some number of rows open.
 	RowsOpen bool
 	// Findings are what was found on reading and working, in the order of the text.
@@ -57,14 +57,14 @@ type Worked struct {
 // count and a claim disagree, the next rows show which of them was meant. So one
 // mistake is found once.
 func (p *Piece) Work(start Start) Worked {
-	w := Worked{Lines: make([]LineCounts, len(p.Lines)), EndCounts: make([]int, p.SizeCount), RowCounts: make([]int, p.SizeCount)}
+	w := Worked{Lines: make([]LineCounts, len(p.Lines)), EndStitches: make([]int, p.SizeCount), WorkedRows: make([]int, p.SizeCount)}
 	numbers := make([]int, 6*len(p.Lines)*p.SizeCount)
 	for i := range numbers {
 		numbers[i] = -1
 	}
 	for i := range w.Lines {
 		l := &w.Lines[i]
-		for _, list := range []*[]int{&l.StartCounts, &l.EndCounts, &l.TakenCounts, &l.LeftCounts, &l.UnworkedCounts, &l.MissingCounts} {
+		for _, list := range []*[]int{&l.StartStitches, &l.EndStitches, &l.TakenStitches, &l.LeftStitches, &l.UnworkedStitches, &l.MissingStitches} {
 			*list, numbers = numbers[:p.SizeCount:p.SizeCount], numbers[p.SizeCount:]
 		}
 	}
@@ -77,10 +77,10 @@ func (p *Piece) Work(start Start) Worked {
 	}
 	e.describe()
 	slices.SortStableFunc(found.list, func(a, b Finding) int {
-		if a.Line != b.Line {
-			return a.Line - b.Line
+		if a.LineNumber != b.LineNumber {
+			return a.LineNumber - b.LineNumber
 		}
-		return a.Column - b.Column
+		return a.ColumnNumber - b.ColumnNumber
 	})
 	w.Findings, w.MoreCount = found.list, found.more
 	return w
@@ -136,12 +136,12 @@ func (r *runner) fault(kind Kind, reason report.Reason, at span, difference int,
 	case isNew:
 		d = &detail{}
 		r.details[i] = d
-		f.WorkedRow = r.rows + 1
+		f.WorkedRowNumber = r.rows + 1
 	case d == nil:
 		return // found on reading already
 	}
 	f.SizeNumbers = append(f.SizeNumbers, r.size+1)
-	f.DifferenceCounts = append(f.DifferenceCounts, difference)
+	f.DifferenceStitches = append(f.DifferenceStitches, difference)
 	d.texts = append(d.texts, text)
 	d.differs = d.differs || difference != 0
 }
@@ -151,7 +151,7 @@ func (e *engine) describe() {
 	for i, d := range e.details {
 		f := &e.found.list[i]
 		if !d.differs {
-			f.DifferenceCounts = nil
+			f.DifferenceStitches = nil
 		}
 		same := true
 		for _, t := range d.texts {
@@ -167,7 +167,7 @@ func (e *engine) describe() {
 				f.Description += "size " + itoa(f.SizeNumbers[k]) + ": " + t
 			}
 		}
-		if len(f.SizeNumbers) == e.piece.SizeCount && len(f.DifferenceCounts) == 0 {
+		if len(f.SizeNumbers) == e.piece.SizeCount && len(f.DifferenceStitches) == 0 {
 			f.SizeNumbers = nil
 		}
 	}

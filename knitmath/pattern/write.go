@@ -139,7 +139,7 @@ func (w *writer) step(s *Step, top bool) {
 	switch {
 	case s.Steps != nil:
 		w.group(s, top)
-	case s.LastCounts != nil:
+	case s.RemainingStitches != nil:
 		w.WriteString(s.abbr())
 		w.manner(s)
 		w.upTo(s)
@@ -157,18 +157,18 @@ func (w *writer) run(s *Step) {
 		f.before = s.Name + " "
 	}
 	if f.form == formBracketed {
-		if single(s.Counts, 1) || s.Counts == nil {
+		if single(s.Times, 1) || s.Times == nil {
 			w.WriteString(s.abbr())
 			return
 		}
 		w.WriteString("[")
 		w.WriteString(s.abbr())
 		w.WriteString("]")
-		w.times(s.Counts, "")
+		w.times(s.Times, "")
 		return
 	}
 	w.WriteString(f.before)
-	w.numbers(s.Counts)
+	w.numbers(s.Times)
 	w.WriteString(f.after)
 	w.manner(s)
 }
@@ -203,14 +203,14 @@ func (w *writer) times(n []int, more string) {
 
 func (w *writer) upTo(s *Step) {
 	switch {
-	case s.LastCounts == nil:
-	case single(s.LastCounts, 0):
+	case s.RemainingStitches == nil:
+	case single(s.RemainingStitches, 0):
 		w.WriteString(" to end")
-	case single(s.LastCounts, 1):
+	case single(s.RemainingStitches, 1):
 		w.WriteString(" to last st")
 	default:
 		w.WriteString(" to last ")
-		w.numbers(s.LastCounts)
+		w.numbers(s.RemainingStitches)
 		w.WriteString(" sts")
 	}
 }
@@ -218,8 +218,8 @@ func (w *writer) upTo(s *Step) {
 func (w *writer) group(s *Step, top bool) {
 	star := false
 	if top && w.style == RepeatStyleStars && !s.IntoOneStitch {
-		star = s.LastCounts != nil || len(s.Counts) > 0
-		for _, n := range s.Counts {
+		star = s.RemainingStitches != nil || len(s.Times) > 0
+		for _, n := range s.Times {
 			star = star && n > 1
 		}
 	}
@@ -227,9 +227,9 @@ func (w *writer) group(s *Step, top bool) {
 		w.WriteString("*")
 		w.steps(s.Steps, false)
 		w.WriteString("; rep from *")
-		if s.Counts != nil {
-			more := make([]int, len(s.Counts))
-			for i, n := range s.Counts {
+		if s.Times != nil {
+			more := make([]int, len(s.Times))
+			for i, n := range s.Times {
 				more[i] = n - 1
 			}
 			w.times(more, " more")
@@ -248,21 +248,21 @@ func (w *writer) group(s *Step, top bool) {
 		w.WriteString(" in next st")
 	}
 	switch {
-	case s.LastCounts != nil:
+	case s.RemainingStitches != nil:
 		w.upTo(s)
-	case s.IntoOneStitch && (s.Counts == nil || single(s.Counts, 1)):
+	case s.IntoOneStitch && (s.Times == nil || single(s.Times, 1)):
 	default:
-		w.times(s.Counts, "")
+		w.times(s.Times, "")
 	}
 }
 
 // claim writes "(96, 104, 112 sts)" or "(2 sts dec)".
 func (w *writer) claim(l *Line) {
-	claimed, word := l.ClaimedCounts, ""
-	if len(l.ClaimedChanges) > 0 {
+	claimed, word := l.ClaimedStitches, ""
+	if len(l.ClaimedChangeStitches) > 0 {
 		word = " inc"
-		claimed = make([]int, len(l.ClaimedChanges))
-		for i, n := range l.ClaimedChanges {
+		claimed = make([]int, len(l.ClaimedChangeStitches))
+		for i, n := range l.ClaimedChangeStitches {
 			if claimed[i] = n; n < 0 {
 				claimed[i], word = -n, " dec"
 			}

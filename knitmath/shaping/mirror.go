@@ -9,7 +9,7 @@ import (
 // number of changes one of them sits in the middle, and the plain stitches must
 // then be even in number.
 func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
-	plain, inner := out.PlainCount, s.K-1
+	plain, inner := out.PlainStitches, s.K-1
 	end := (plain + s.K) / (2 * s.K) // half a gap, to the nearest stitch
 	if s.edge == 0 {
 		end = max(end, s.least())
@@ -20,7 +20,7 @@ func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
 	}
 	gaps, ok := spread.Palindrome(inner, plain-2*end)
 	out.Gaps = gaps
-	out.FirstGapCount, out.LastGapCount = s.edge+end, s.edge+end
+	out.FirstGapStitches, out.LastGapStitches = s.edge+end, s.edge+end
 	return ok
 }
 
@@ -28,15 +28,15 @@ func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
 // from its beginning, which splits one gap in two equal halves. That gap must
 // therefore be even.
 func (s Spacing) mirroredRound(out *EvenSpacing) bool {
-	small, larger := out.PlainCount/s.K, out.PlainCount%s.K
+	small, larger := out.PlainStitches/s.K, out.PlainStitches%s.K
 	for _, split := range []struct{ gap, have int }{{small, s.K - larger}, {small + 1, larger}} {
 		if split.gap%2 != 0 || split.have == 0 {
 			continue
 		}
-		gaps, ok := spread.Palindrome(s.K-1, out.PlainCount-split.gap)
+		gaps, ok := spread.Palindrome(s.K-1, out.PlainStitches-split.gap)
 		if ok {
 			out.Gaps = gaps
-			out.FirstGapCount, out.LastGapCount = split.gap/2, split.gap/2
+			out.FirstGapStitches, out.LastGapStitches = split.gap/2, split.gap/2
 			return true
 		}
 	}

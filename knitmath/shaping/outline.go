@@ -10,17 +10,17 @@ import (
 func (s Spacing) outline(o EvenSpacing) *outline.Outline {
 	changes := make([]outline.OutlinePoint, 0, s.K)
 	takes := s.Op.Takes()
-	at := o.FirstGapCount // stitches before the next change
+	at := o.FirstGapStitches // stitches before the next change
 	change := func() {
 		changes = append(changes, outline.OutlinePoint{X: float64(2*at+takes) / 2, Y: 1})
 		at += takes
 	}
-	if !s.Round || s.Order == SpacingOrderMirrored {
+	if !s.Round || s.Order == GapSpreadMirrored {
 		change()
 	}
 	for _, g := range o.Gaps {
 		for range g.Times {
-			at += g.StitchCount
+			at += g.Stitches
 			change()
 		}
 	}
@@ -45,7 +45,7 @@ func (t taper) edgesOutline(shaped []ShapingRow, st, rw gauge.Density) *outline.
 	count := t.start
 	for _, r := range shaped {
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RowNumber - 1})
-		count = r.EndCount
+		count = r.EndStitches
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RowNumber})
 	}
 	line = outline.AppendCorner(line, outline.Corner{Across: count, Up: t.rows})

@@ -20,8 +20,8 @@ func TestTaperOutlineIsKnit(t *testing.T) {
 		for end := 6; end <= 20; end++ {
 			for rows := 1; rows <= 24; rows += 3 {
 				for variant := range 3 * 2 * 3 {
-					in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows, Edges: ShapedEdges(1 + variant%3),
-						ShapingRows: ShapingRows(1 + variant/3%2), Order: TaperOrder(1 + variant/6), WithOutline: true}
+					in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, Edges: ShapedEdges(1 + variant%3),
+						ShapingRows: ShapingRows(1 + variant/3%2), Spread: IntervalSpread(1 + variant/6), WithOutline: true}
 					out, err := PlanTaper(in)
 					if err != nil {
 						continue
@@ -35,7 +35,7 @@ func TestTaperOutlineIsKnit(t *testing.T) {
 
 func checkEdges(t *testing.T, in TaperInput, out Taper) {
 	t.Helper()
-	m := knittest.CastOn(t, in.StartCount, false)
+	m := knittest.CastOn(t, in.StartStitches, false)
 	right, left := out.Outline.Lines[0], out.Outline.Lines[1]
 	if right.Name != "right edge" || left.Name != "left edge" || len(right.Points) > 2*len(out.ShapingRows)+2 {
 		t.Fatalf("%s: lines %+v", describeTaper(in), out.Outline.Lines)
@@ -43,8 +43,8 @@ func checkEdges(t *testing.T, in TaperInput, out Taper) {
 	outlinetest.CheckFrame(t, out.Outline)
 	outlinetest.CheckCorners(t, right)
 	outlinetest.CheckCorners(t, left)
-	half := float64(in.StartCount) / 2
-	for row := 0; row <= out.RowCount; row++ {
+	half := float64(in.StartStitches) / 2
+	for row := 0; row <= out.HeightRows; row++ {
 		if row > 0 {
 			work := knittest.PlainRow(m)
 			for _, s := range out.ShapingRows {
@@ -75,7 +75,7 @@ func checkEdges(t *testing.T, in TaperInput, out Taper) {
 // stitches in 10 rows at 20 and 30 to 10 cm: (20 + 30) / 2 * 10/3 cm2.
 func TestTaperOutlineIsTrapezoid(t *testing.T) {
 	rows := 10
-	out, err := PlanTaper(TaperInput{StartCount: 40, EndCount: 60, RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 20, Rows: 30},
+	out, err := PlanTaper(TaperInput{StartStitches: 40, EndStitches: 60, HeightRows: &rows, Gauge: &gauge.Gauge{Stitches: 20, Rows: 30},
 		ShapingRows: ShapingRowsAny, WithOutline: true})
 	if err != nil {
 		t.Fatal(err)
@@ -92,7 +92,7 @@ func TestTaperOutlineIsTrapezoid(t *testing.T) {
 	// A sleeve of 52 to 84 stitches in 100 rows: its area is within the greatest
 	// departure on every row of that of the trapezoid.
 	hundred := 100
-	if out, err = PlanTaper(TaperInput{StartCount: 52, EndCount: 84, RowCount: &hundred, WithOutline: true}); err != nil {
+	if out, err = PlanTaper(TaperInput{StartStitches: 52, EndStitches: 84, HeightRows: &hundred, WithOutline: true}); err != nil {
 		t.Fatal(err)
 	}
 	if got, want := outlineArea(out.Outline), (52.0+84)/2*100; math.Abs(got-want) > out.GreatestDepartureStitches*100 || got == want {
@@ -154,8 +154,8 @@ func TestEvenSpacingOutline(t *testing.T) {
 			for k := 1; k <= start; k++ {
 				for variant := range 2 * 3 * 2 {
 					border := variant % 2
-					in := EvenSpacingInput{StartCount: start, EndCount: start + k*op.Net(), Operation: op,
-						Order: SpacingOrder(1 + variant/2%3), EdgeCount: &border, WithOutline: true}
+					in := EvenSpacingInput{StartStitches: start, EndStitches: start + k*op.Net(), Operation: op,
+						Spread: GapSpread(1 + variant/2%3), EdgeStitches: &border, WithOutline: true}
 					if variant/6 == 1 {
 						in.Construction = stitch.InTheRound
 						border = 0
@@ -179,7 +179,7 @@ func checkChanges(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	t.Helper()
 	var want []outline.OutlinePoint
 	at := 0
-	for _, op := range knittest.OpWord(t, out.Instruction.Row, in.StartCount) {
+	for _, op := range knittest.OpWord(t, out.Instruction.Row, in.StartStitches) {
 		if op == out.Operation {
 			want = append(want, outline.OutlinePoint{X: float64(at) + float64(op.Takes())/2, Y: 1})
 		}
@@ -195,14 +195,14 @@ func checkChanges(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 		}
 	}
 	outlinetest.CheckFrame(t, out.Outline)
-	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.OutlinePoint{}) || row[1] != (outline.OutlinePoint{X: float64(in.StartCount), Y: 0}) {
+	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.OutlinePoint{}) || row[1] != (outline.OutlinePoint{X: float64(in.StartStitches), Y: 0}) {
 		t.Fatalf("%+v: row %v", in, row)
 	}
 }
 
 func BenchmarkTaperOutline(b *testing.B) {
 	rows := 120
-	in := TaperInput{StartCount: 52, EndCount: 84, RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
+	in := TaperInput{StartStitches: 52, EndStitches: 84, HeightRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanTaper(in); err != nil {
 			b.Fatal(err)
@@ -211,7 +211,7 @@ func BenchmarkTaperOutline(b *testing.B) {
 }
 
 func BenchmarkEvenSpacingOutline(b *testing.B) {
-	in := EvenSpacingInput{StartCount: 300, EndCount: 240, WithOutline: true}
+	in := EvenSpacingInput{StartStitches: 300, EndStitches: 240, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanEvenSpacing(in); err != nil {
 			b.Fatal(err)

@@ -18,51 +18,51 @@ const MaxSidePoints = 20
 
 // A SidePoint is a point that a shaped side passes through.
 type SidePoint struct {
-	RowCount    *int
-	HeightCm    *float64
-	StitchCount int
+	HeightRows *int
+	HeightCm   *float64
+	Stitches   int
 }
 
 // ShapedSideInput asks for a side that changes its slope. It mirrors
 // PlanShapedSideRequest.
 type ShapedSideInput struct {
-	StartCount    int
-	Points        []SidePoint
-	Gauge         *gauge.Gauge
-	Construction  stitch.Construction
-	Edges         ShapedEdges
-	ChangePerEdge *int
-	EdgeCount     *int
-	ShapingRows   ShapingRows
-	FirstSide     stitch.Side
-	Order         TaperOrder
-	DisplayUnit   measure.DisplayUnit
-	WithOutline   bool
+	StartStitches      int
+	Points             []SidePoint
+	Gauge              *gauge.Gauge
+	Construction       stitch.Construction
+	Edges              ShapedEdges
+	EdgeChangeStitches *int
+	EdgeStitches       *int
+	ShapingRows        ShapingRows
+	FirstSide          stitch.Side
+	Spread             IntervalSpread
+	DisplayUnit        measure.DisplayUnit
+	WithOutline        bool
 }
 
 // A SideStretch is a side from one point to the next.
 type SideStretch struct {
-	FirstRow        int
-	LastRow         int
-	StartCount      int
-	EndCount        int
-	ShapingRowCount int
-	ChangePerRow    int
-	Intervals       []IntervalRun
-	RightSideRow    *stitch.Instruction
-	WrongSideRow    *stitch.Instruction
+	FirstRowNumber    int
+	LastRowNumber     int
+	StartStitches     int
+	EndStitches       int
+	ShapingRowCount   int
+	RowChangeStitches int
+	Intervals         []IntervalRun
+	RightSideRow      *stitch.Instruction
+	WrongSideRow      *stitch.Instruction
 }
 
 // ShapedSide is the answer to ShapedSideInput.
 type ShapedSide struct {
-	RowCount                  int
+	HeightRows                int
 	Stretches                 []SideStretch
 	ShapingRows               []ShapingRow
-	NarrowestCount            int
-	WidestCount               int
+	NarrowestStitches         int
+	WidestStitches            int
 	GreatestDepartureStitches float64
 	HeightCm                  *float64
-	Directions                []string
+	directions                []string
 	Notices                   []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
@@ -124,7 +124,7 @@ func (x stretch) straight() bool { return x.start == x.end }
 
 // vetShapedSide checks each field for itself and settles the rows.
 func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw gauge.Density) {
-	c.RequiredCount("", "start_count", in.StartCount, 1, stitch.MaxStitches)
+	c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
 	if len(in.Points) == 0 {
 		c.Add("points", fault.ReasonRequired, "are missing; give from 1 to %d", MaxSidePoints)
 	}
@@ -143,34 +143,34 @@ func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw ga
 	c.Violations = append(c.Violations, standard.Violations...)
 	fault.Enum(c, "", "construction", in.Construction, stitch.InTheRound)
 	fault.Enum(c, "", "edges", in.Edges, ShapedEdgesEnd)
-	c.OptionalCount("", "change_per_edge", in.ChangePerEdge, 1, MaxChangePerEdge)
-	c.OptionalCount("", "edge_count", in.EdgeCount, 1, MaxTaperEdge)
+	c.OptionalCount("", "edge_change_stitches", in.EdgeChangeStitches, 1, MaxChangePerEdge)
+	c.OptionalCount("", "edge_stitches", in.EdgeStitches, 1, MaxTaperEdge)
 	fault.Enum(c, "", "shaping_rows", in.ShapingRows, ShapingRowsAny)
 	fault.Enum(c, "", "first_side", in.FirstSide, stitch.WrongSide)
 	if in.Construction == stitch.InTheRound && in.FirstSide == stitch.WrongSide {
 		c.Add("first_side", fault.ReasonContradictory, "must be the right side in the round, which has no other")
 	}
-	fault.Enum(c, "", "order", in.Order, TaperOrderFastFirst)
+	fault.Enum(c, "", "spread", in.Spread, IntervalSpreadFastFirst)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() != nil {
 		return s, st, rw
 	}
 	s.anyRow = in.ShapingRows
-	s.taper = taper{start: in.StartCount, end: in.Points[len(in.Points)-1].StitchCount, rows: rows[len(rows)-1],
-		round: in.Construction == stitch.InTheRound, edges: in.Edges, perEdge: fault.Or(in.ChangePerEdge, 1),
-		edge: fault.Or(in.EdgeCount, 1), firstSide: in.FirstSide, order: in.Order}
+	s.taper = taper{start: in.StartStitches, end: in.Points[len(in.Points)-1].Stitches, rows: rows[len(rows)-1],
+		round: in.Construction == stitch.InTheRound, edges: in.Edges, perEdge: fault.Or(in.EdgeChangeStitches, 1),
+		edge: fault.Or(in.EdgeStitches, 1), firstSide: in.FirstSide, order: in.Spread}
 	s.stretches = make([]stretch, len(rows))
-	below, count, from := 0, in.StartCount, "start_count"
+	below, count, from := 0, in.StartStitches, "start_stitches"
 	for i, p := range in.Points {
-		x := stretch{taper: s.taper, below: below, from: from, to: fault.Join(fault.Index("points", i), "stitch_count"),
-			rowField: fault.Join(fault.Index("points", i), "row_count")}
-		if p.RowCount == nil {
+		x := stretch{taper: s.taper, below: below, from: from, to: fault.Join(fault.Index("points", i), "stitches"),
+			rowField: fault.Join(fault.Index("points", i), "height_rows")}
+		if p.HeightRows == nil {
 			x.rowField = fault.Join(fault.Index("points", i), "height_cm")
 		}
-		x.start, x.end, x.rows = count, p.StitchCount, rows[i]-below
+		x.start, x.end, x.rows = count, p.Stitches, rows[i]-below
 		x.firstSide = s.side(below + 1)
 		s.stretches[i] = x
-		below, count, from = rows[i], p.StitchCount, x.to
+		below, count, from = rows[i], p.Stitches, x.to
 	}
 	return s, st, rw
 }
@@ -181,14 +181,14 @@ func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density, okGaug
 	before := 0
 	for i, p := range in.Points {
 		path := fault.Index("points", i)
-		ok := c.OptionalCount(path, "row_count", p.RowCount, 1, stitch.MaxRows)
+		ok := c.OptionalCount(path, "height_rows", p.HeightRows, 1, stitch.MaxRows)
 		ok = c.OptionalNumber(path, "height_cm", p.HeightCm, measure.MinCm, measure.MaxCm) && ok
-		ok = c.OneOf(p.RowCount != nil, p.HeightCm != nil, fault.Join(path, "row_count"), fault.Join(path, "height_cm")) && ok
-		field := "row_count"
+		ok = c.OneOf(p.HeightRows != nil, p.HeightCm != nil, fault.Join(path, "height_rows"), fault.Join(path, "height_cm")) && ok
+		field := "height_rows"
 		switch {
 		case !ok:
-		case p.RowCount != nil:
-			rows[i] = *p.RowCount
+		case p.HeightRows != nil:
+			rows[i] = *p.HeightRows
 		case okGauge:
 			field = "height_cm"
 			rows[i] = rw.Nearest(measure.Micrometres(*p.HeightCm))
@@ -203,7 +203,7 @@ func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density, okGaug
 				rows[i], before)
 		}
 		before = max(before, rows[i])
-		c.RequiredCount(path, "stitch_count", p.StitchCount, 1, stitch.MaxStitches)
+		c.RequiredCount(path, "stitches", p.Stitches, 1, stitch.MaxStitches)
 	}
 	return rows
 }
@@ -228,11 +228,11 @@ func vetStretchesFit(c *fault.Checks, s *shapedSide) {
 			c.Infeasible("between these points "+x.tooFewRows(), x.to, x.rowField)
 		}
 		if detail := x.tooNarrow(); detail != "" {
-			c.Infeasible(detail, x.from, x.to, "edge_count")
+			c.Infeasible(detail, x.from, x.to, "edge_stitches")
 		}
 	}
 	if !shaped {
-		c.Infeasible("all counts are equal: there is nothing to shape", "start_count", "points")
+		c.Infeasible("all counts are equal: there is nothing to shape", "start_stitches", "points")
 	}
 }
 

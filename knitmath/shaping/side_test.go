@@ -15,20 +15,20 @@ import (
 
 // sideOf is a side through points given in rows.
 func sideOf(start int, points ...[2]int) ShapedSideInput {
-	in := ShapedSideInput{StartCount: start}
+	in := ShapedSideInput{StartStitches: start}
 	for _, p := range points {
-		in.Points = append(in.Points, SidePoint{RowCount: &p[0], StitchCount: p[1]})
+		in.Points = append(in.Points, SidePoint{HeightRows: &p[0], Stitches: p[1]})
 	}
 	return in
 }
 
 func describeSide(in ShapedSideInput) string {
-	s := fmt.Sprintf("%d", in.StartCount)
+	s := fmt.Sprintf("%d", in.StartStitches)
 	for _, p := range in.Points {
-		s += fmt.Sprintf(" to %d at row %d", p.StitchCount, fault.Or(p.RowCount, 0))
+		s += fmt.Sprintf(" to %d at row %d", p.Stitches, fault.Or(p.HeightRows, 0))
 	}
-	return s + fmt.Sprintf(", per edge %d, edges %d, rows %d, order %d, first %d, round %v",
-		fault.Or(in.ChangePerEdge, 1), in.Edges, in.ShapingRows, in.Order, in.FirstSide, in.Construction == stitch.InTheRound)
+	return s + fmt.Sprintf(", per edge %d, edges %d, rows %d, spread %d, first %d, round %v",
+		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.ShapingRows, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
 }
 
 // Small sides of every kind through two and three points are knit row by row.
@@ -38,7 +38,7 @@ func TestShapedSideIsKnit(t *testing.T) {
 		for variant := range 3 * 2 * 3 * 3 {
 			in.Edges = ShapedEdges(1 + variant%3)
 			in.ShapingRows = ShapingRows(1 + variant/3%2)
-			in.Order = TaperOrder(1 + variant/6%3)
+			in.Spread = IntervalSpread(1 + variant/6%3)
 			in.FirstSide, in.Construction = stitch.SideUnspecified, stitch.ConstructionUnspecified
 			switch variant / 18 {
 			case 1:
@@ -83,7 +83,7 @@ func TestLongerShapedSideIsKnit(t *testing.T) {
 					for variant := range 2 * 2 * 3 {
 						per := 1 + variant%2
 						in := sideOf(40, [2]int{first, waist}, [2]int{first + second, bust}, [2]int{first + second + 6, bust})
-						in.ChangePerEdge, in.ShapingRows, in.Order = &per, ShapingRows(1+variant/2%2), TaperOrder(1+variant/4)
+						in.EdgeChangeStitches, in.ShapingRows, in.Spread = &per, ShapingRows(1+variant/2%2), IntervalSpread(1+variant/4)
 						if out, err := PlanShapedSide(in); err == nil {
 							checkShapedSide(t, in, out)
 						} else {
@@ -99,7 +99,7 @@ func TestLongerShapedSideIsKnit(t *testing.T) {
 func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 	t.Helper()
 	at := describeSide(in)
-	m := knittest.CastOn(t, in.StartCount, in.Construction == stitch.InTheRound)
+	m := knittest.CastOn(t, in.StartStitches, in.Construction == stitch.InTheRound)
 	if in.FirstSide == stitch.WrongSide {
 		if err := m.Work(knittest.PlainRow(m)); err != nil {
 			t.Fatal(err)
@@ -109,11 +109,11 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 	if in.ShapingRows == ShapingRowsRightSide {
 		legal = 2
 	}
-	next, count, last, point := 0, in.StartCount, -2, 0
+	next, count, last, point := 0, in.StartStitches, -2, 0
 	low, high, worst := count, count, 0.0
 	from, fromCount := 0, count
 	intervals := map[int]bool{}
-	for row := 1; row <= out.RowCount; row++ {
+	for row := 1; row <= out.HeightRows; row++ {
 		work := knittest.PlainRow(m)
 		if next < len(out.ShapingRows) && out.ShapingRows[next].RowNumber == row {
 			s := out.ShapingRows[next]
@@ -125,7 +125,7 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 			if (m.Side() == stitch.WrongSide) != (s.Side == stitch.WrongSide) || instruction == nil {
 				t.Fatalf("%s: row %d is planned on the other side", at, row)
 			}
-			work, count = instruction.Row, s.EndCount
+			work, count = instruction.Row, s.EndStitches
 			if last > from { // within the stretch
 				intervals[row-last] = true
 				if (row-last)%legal != 0 {
@@ -144,13 +144,13 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 			t.Fatalf("%s: %d stitches after row %d, %d said", at, m.StitchCount(), row, count)
 		}
 		low, high = min(low, count), max(high, count)
-		to, toCount := *in.Points[point].RowCount, in.Points[point].StitchCount
+		to, toCount := *in.Points[point].HeightRows, in.Points[point].Stitches
 		worst = max(worst, math.Abs(float64(count)-float64(fromCount)-float64(toCount-fromCount)*float64(row-from)/float64(to-from)))
 		if row != to {
 			continue
 		}
 		stretch := out.Stretches[point]
-		if count != toCount || stretch.LastRow != to || stretch.FirstRow != from+1 || stretch.StartCount != fromCount || stretch.EndCount != toCount {
+		if count != toCount || stretch.LastRowNumber != to || stretch.FirstRowNumber != from+1 || stretch.StartStitches != fromCount || stretch.EndStitches != toCount {
 			t.Fatalf("%s: %d stitches at row %d, stretch %+v", at, count, row, stretch)
 		}
 		if a, b := bounds(intervals); b-a > legal {
@@ -160,7 +160,7 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 		from, fromCount = to, toCount
 		point++
 	}
-	if next != len(out.ShapingRows) || point != len(in.Points) || low != out.NarrowestCount || high != out.WidestCount ||
+	if next != len(out.ShapingRows) || point != len(in.Points) || low != out.NarrowestStitches || high != out.WidestStitches ||
 		math.Abs(worst-out.GreatestDepartureStitches) > 1e-9 {
 		t.Fatalf("%s: %d of %d shaping rows, %d to %d, departs by %v, said %+v", at, next, len(out.ShapingRows), low, high, worst, out)
 	}
@@ -182,35 +182,35 @@ func bounds(set map[int]bool) (low, high int) {
 func checkSideRefusal(t *testing.T, in ShapedSideInput, err error) {
 	t.Helper()
 	knittest.CheckInputError(t, err)
-	per := fault.Or(in.ChangePerEdge, 1)
+	per := fault.Or(in.EdgeChangeStitches, 1)
 	edges := 1
 	if in.Edges == ShapedEdgesBoth {
 		edges = 2
 	}
-	from, count, shaped := 0, in.StartCount, false
+	from, count, shaped := 0, in.StartStitches, false
 	// ends[b] says that the stretches so far can be worked with (b=1) or without
 	// (b=0) shaping in the very last row.
 	ends := [2]bool{true, false}
 	for _, p := range in.Points {
-		change := measure.Abs(p.StitchCount - count)
+		change := measure.Abs(p.Stitches - count)
 		if change%(per*edges) != 0 {
 			return
 		}
-		k, rows := change/(per*edges), *p.RowCount-from
+		k, rows := change/(per*edges), *p.HeightRows-from
 		least := edges * (per + 2)
-		if p.StitchCount > count {
+		if p.Stitches > count {
 			least = edges*per + 1
 		}
 		before := count
-		if p.StitchCount < count {
-			before = p.StitchCount + per*edges
+		if p.Stitches < count {
+			before = p.Stitches + per*edges
 		}
 		if k > 0 && before < least {
 			return
 		}
 		shaped = shaped || k > 0
 		var legal []int
-		for row := from + 1; row <= *p.RowCount; row++ {
+		for row := from + 1; row <= *p.HeightRows; row++ {
 			if in.ShapingRows == ShapingRowsAny || (row%2 == 1) == (in.FirstSide != stitch.WrongSide) {
 				legal = append(legal, row)
 			}
@@ -221,7 +221,7 @@ func checkSideRefusal(t *testing.T, in ShapedSideInput, err error) {
 		if in.ShapingRows == ShapingRowsAny && rows <= 12 {
 			ends = extend(ends, k, rows)
 		}
-		from, count = *p.RowCount, p.StitchCount
+		from, count = *p.HeightRows, p.Stitches
 	}
 	if shaped && (ends[0] || ends[1]) {
 		t.Fatalf("%s refused though it fits: %v", describeSide(in), err)
@@ -270,15 +270,15 @@ func TestShapedSideByHand(t *testing.T) {
 		"Increase row (RS): k1, m1l, k to last st, m1r, k1.",
 		"Work the increase row once, as row 49, then every 6th row 7 times: 104 stitches, the last 3 rows plain.",
 	}
-	if !reflect.DeepEqual(out.Directions, want) {
-		t.Errorf("directions %q", out.Directions)
+	if !reflect.DeepEqual(out.Directions(), want) {
+		t.Errorf("directions %q", out.Directions())
 	}
-	if out.NarrowestCount != 88 || out.WidestCount != 104 || math.Abs(*out.HeightCm-94/2.8) > 1e-12 {
+	if out.NarrowestStitches != 88 || out.WidestStitches != 104 || math.Abs(*out.HeightCm-94/2.8) > 1e-12 {
 		t.Errorf("%+v", out)
 	}
 	// The same heights in cm at 28 rows to 10 cm: 12.85 cm are 35.98 rows.
 	a, b, c := 12.85, 16.4, 33.6
-	in.Points = []SidePoint{{HeightCm: &a, StitchCount: 88}, {HeightCm: &b, StitchCount: 88}, {HeightCm: &c, StitchCount: 104}}
+	in.Points = []SidePoint{{HeightCm: &a, Stitches: 88}, {HeightCm: &b, Stitches: 88}, {HeightCm: &c, Stitches: 104}}
 	again, err := PlanShapedSide(in)
 	if err != nil || !reflect.DeepEqual(again.ShapingRows, out.ShapingRows) {
 		t.Errorf("%v, %v", again.ShapingRows, err)
@@ -295,7 +295,7 @@ func TestShapedSideByHand(t *testing.T) {
 	in = sideOf(20, [2]int{4, 12}, [2]int{8, 20})
 	in.ShapingRows = ShapingRowsAny
 	_, err = PlanShapedSide(in)
-	knittest.WantViolations(t, err, "points[0].stitch_count INFEASIBLE", "points[0].row_count INFEASIBLE")
+	knittest.WantViolations(t, err, "points[0].stitches INFEASIBLE", "points[0].height_rows INFEASIBLE")
 	// With five rows below, the fifth is kept plain.
 	in = sideOf(20, [2]int{5, 12}, [2]int{9, 20})
 	in.ShapingRows = ShapingRowsAny
@@ -317,27 +317,27 @@ func TestShapedSideRefusals(t *testing.T) {
 		in   ShapedSideInput
 		want []string
 	}{
-		"empty":      {ShapedSideInput{}, []string{"start_count REQUIRED", "points REQUIRED"}},
-		"many":       {ShapedSideInput{StartCount: 10, Points: make([]SidePoint, MaxSidePoints+1)}, []string{"points TOO_MANY"}},
-		"blank":      {ShapedSideInput{StartCount: 10, Points: make([]SidePoint, 1)}, []string{"points[0].row_count REQUIRED", "points[0].height_cm REQUIRED", "points[0].stitch_count REQUIRED"}},
-		"both":       {ShapedSideInput{StartCount: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: standard}, []string{"points[0].row_count CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
-		"ranges":     {ShapedSideInput{StartCount: -1, Points: []SidePoint{{&zero, nil, -1}, {&many, nil, 10_001}}}, []string{"start_count OUT_OF_RANGE", "points[0].row_count OUT_OF_RANGE", "points[0].stitch_count OUT_OF_RANGE", "points[1].row_count OUT_OF_RANGE", "points[1].stitch_count OUT_OF_RANGE"}},
-		"nan":        {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: standard}, []string{"points[0].height_cm NOT_FINITE"}},
-		"no gauge":   {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &cm, 12}}}, []string{"gauge REQUIRED"}},
-		"bad gauge":  {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &cm, 0}}, Gauge: &gauge.Gauge{Rows: 1}}, []string{"points[0].stitch_count REQUIRED", "gauge.stitches REQUIRED"}},
-		"no row":     {ShapedSideInput{StartCount: 10, Points: []SidePoint{{nil, &tiny, 12}}, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"points[0].height_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"downward":   {sideOf(100, [2]int{36, 88}, [2]int{36, 104}), []string{"points[1].row_count CONTRADICTORY"}},
-		"straight":   {sideOf(100, [2]int{36, 100}, [2]int{46, 100}), []string{"start_count INFEASIBLE", "points INFEASIBLE"}},
-		"odd":        {sideOf(100, [2]int{36, 89}, [2]int{46, 89}), []string{"start_count INFEASIBLE", "points[0].stitch_count INFEASIBLE"}},
-		"odd inside": {sideOf(100, [2]int{36, 90}, [2]int{46, 91}), []string{"points[0].stitch_count INFEASIBLE", "points[1].stitch_count INFEASIBLE"}},
-		"few rows":   {sideOf(100, [2]int{4, 80}, [2]int{46, 90}), []string{"points[0].stitch_count INFEASIBLE", "points[0].row_count INFEASIBLE"}},
-		"narrow":     {sideOf(8, [2]int{40, 2}), []string{"start_count INFEASIBLE", "points[0].stitch_count INFEASIBLE", "edge_count INFEASIBLE"}},
+		"empty":      {ShapedSideInput{}, []string{"start_stitches REQUIRED", "points REQUIRED"}},
+		"many":       {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, MaxSidePoints+1)}, []string{"points TOO_MANY"}},
+		"blank":      {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, 1)}, []string{"points[0].height_rows REQUIRED", "points[0].height_cm REQUIRED", "points[0].stitches REQUIRED"}},
+		"both":       {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: standard}, []string{"points[0].height_rows CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
+		"ranges":     {ShapedSideInput{StartStitches: -1, Points: []SidePoint{{&zero, nil, -1}, {&many, nil, 10_001}}}, []string{"start_stitches OUT_OF_RANGE", "points[0].height_rows OUT_OF_RANGE", "points[0].stitches OUT_OF_RANGE", "points[1].height_rows OUT_OF_RANGE", "points[1].stitches OUT_OF_RANGE"}},
+		"nan":        {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: standard}, []string{"points[0].height_cm NOT_FINITE"}},
+		"no gauge":   {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 12}}}, []string{"gauge REQUIRED"}},
+		"bad gauge":  {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 0}}, Gauge: &gauge.Gauge{Rows: 1}}, []string{"points[0].stitches REQUIRED", "gauge.stitches REQUIRED"}},
+		"no row":     {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &tiny, 12}}, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"points[0].height_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"downward":   {sideOf(100, [2]int{36, 88}, [2]int{36, 104}), []string{"points[1].height_rows CONTRADICTORY"}},
+		"straight":   {sideOf(100, [2]int{36, 100}, [2]int{46, 100}), []string{"start_stitches INFEASIBLE", "points INFEASIBLE"}},
+		"odd":        {sideOf(100, [2]int{36, 89}, [2]int{46, 89}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE"}},
+		"odd inside": {sideOf(100, [2]int{36, 90}, [2]int{46, 91}), []string{"points[0].stitches INFEASIBLE", "points[1].stitches INFEASIBLE"}},
+		"few rows":   {sideOf(100, [2]int{4, 80}, [2]int{46, 90}), []string{"points[0].stitches INFEASIBLE", "points[0].height_rows INFEASIBLE"}},
+		"narrow":     {sideOf(8, [2]int{40, 2}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
 		"round": {with(base, func(in *ShapedSideInput) { in.Construction, in.FirstSide = stitch.InTheRound, stitch.WrongSide }),
 			[]string{"first_side CONTRADICTORY"}},
 		"enums": {with(base, func(in *ShapedSideInput) {
-			in.Construction, in.Edges, in.ChangePerEdge, in.EdgeCount, in.ShapingRows, in.FirstSide, in.Order, in.DisplayUnit = 3, 4, &three, &zero, 3, 3, 4, 3
-		}), []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "change_per_edge OUT_OF_RANGE", "edge_count OUT_OF_RANGE",
-			"shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+			in.Construction, in.Edges, in.EdgeChangeStitches, in.EdgeStitches, in.ShapingRows, in.FirstSide, in.Spread, in.DisplayUnit = 3, 4, &three, &zero, 3, 3, 4, 3
+		}), []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "edge_change_stitches OUT_OF_RANGE", "edge_stitches OUT_OF_RANGE",
+			"shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanShapedSide(c.in)
@@ -354,7 +354,7 @@ func TestShapedSideAtTheLimit(t *testing.T) {
 		if i%2 == 0 {
 			count = 1090
 		}
-		in.Points = append(in.Points, SidePoint{RowCount: &rows, StitchCount: count})
+		in.Points = append(in.Points, SidePoint{HeightRows: &rows, Stitches: count})
 	}
 	in.ShapingRows = ShapingRowsAny
 	out, err := PlanShapedSide(in)
@@ -363,7 +363,7 @@ func TestShapedSideAtTheLimit(t *testing.T) {
 	}
 	checkShapedSide(t, in, out)
 	words := 0
-	for _, d := range out.Directions {
+	for _, d := range out.Directions() {
 		words += len(d)
 	}
 	if len(out.ShapingRows) != MaxSidePoints*495 || words > 100_000 {
@@ -376,7 +376,7 @@ func FuzzPlanShapedSide(f *testing.F) {
 	f.Add(20, 5, 12, 9, 20, 14, 10, 1, int32(2), int32(1), int32(2), int32(3))
 	f.Fuzz(func(t *testing.T, start, r1, c1, r2, c2, r3, c3, per int, shaped, edges, cons, order int32) {
 		in := sideOf(start%400, [2]int{r1 % 300, c1 % 400}, [2]int{r2 % 300, c2 % 400}, [2]int{r3 % 300, c3 % 400})
-		in.ChangePerEdge, in.ShapingRows, in.Edges, in.Construction, in.Order = &per, ShapingRows(shaped), ShapedEdges(edges), stitch.Construction(cons), TaperOrder(order)
+		in.EdgeChangeStitches, in.ShapingRows, in.Edges, in.Construction, in.Spread = &per, ShapingRows(shaped), ShapedEdges(edges), stitch.Construction(cons), IntervalSpread(order)
 		out, err := PlanShapedSide(in)
 		if err != nil {
 			knittest.CheckInputError(t, err)

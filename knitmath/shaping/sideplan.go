@@ -12,17 +12,17 @@ import (
 
 // plan places the shaping rows of every stretch and writes the answer.
 func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
-	out := ShapedSide{RowCount: s.rows, NarrowestCount: s.start, WidestCount: s.start, side: s, unit: in.DisplayUnit}
+	out := ShapedSide{HeightRows: s.rows, NarrowestStitches: s.start, WidestStitches: s.start, side: s, unit: in.DisplayUnit}
 	for _, x := range s.stretches {
-		out.NarrowestCount, out.WidestCount = min(out.NarrowestCount, x.end), max(out.WidestCount, x.end)
+		out.NarrowestStitches, out.WidestStitches = min(out.NarrowestStitches, x.end), max(out.WidestStitches, x.end)
 		stretch, shaped := x.plan()
 		if !x.straight() {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches,
-				x.departure(x.shapingRowNumbers(), stretch.ChangePerRow, 0, x.rows))
+				x.departure(x.shapingRowNumbers(), stretch.RowChangeStitches, 0, x.rows))
 		}
 		out.Stretches = append(out.Stretches, stretch)
 		out.ShapingRows = append(out.ShapingRows, shaped...)
-		out.Directions = append(out.Directions, stretch.directions(shaped, s.round)...)
+		out.directions = append(out.directions, stretch.directions(shaped, s.round)...)
 	}
 	if s.apart {
 		out.Notices = append(out.Notices, report.Notice{Reason: "JOIN_KEPT_PLAIN", Field: "points",
@@ -40,13 +40,13 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 
 // plan places the shaping rows of one stretch, numbered through the piece.
 func (x stretch) plan() (SideStretch, []ShapingRow) {
-	out := SideStretch{FirstRow: x.below + 1, LastRow: x.below + x.rows, StartCount: x.start, EndCount: x.end}
+	out := SideStretch{FirstRowNumber: x.below + 1, LastRowNumber: x.below + x.rows, StartStitches: x.start, EndStitches: x.end}
 	if x.straight() {
 		return out, nil
 	}
-	out.ShapingRowCount, out.ChangePerRow = x.k, x.perRow()
+	out.ShapingRowCount, out.RowChangeStitches = x.k, x.perRow()
 	if x.end < x.start {
-		out.ChangePerRow = -x.perRow()
+		out.RowChangeStitches = -x.perRow()
 	}
 	rows, count := x.shapingRowNumbers(), x.start
 	shaped := make([]ShapingRow, len(rows))
@@ -60,9 +60,9 @@ func (x stretch) plan() (SideStretch, []ShapingRow) {
 			row = &out.WrongSideRow
 		}
 		if *row == nil {
-			*row = &stitch.Instruction{Row: x.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
+			*row = &stitch.Instruction{Row: x.shapingRow(side), StartStitches: count, EndStitches: count + out.RowChangeStitches}
 		}
-		count += out.ChangePerRow
+		count += out.RowChangeStitches
 		shaped[i] = ShapingRow{x.below + r, side, count}
 		if i > 0 {
 			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
@@ -77,18 +77,18 @@ func (o SideStretch) directions(shaped []ShapingRow, round bool) []string {
 	if round {
 		noun = "round"
 	}
-	if o.ChangePerRow < 0 {
+	if o.RowChangeStitches < 0 {
 		change = "Decrease"
 	}
-	span := strings.ToUpper(noun[:1]) + noun[1:] + "s " + strconv.Itoa(o.FirstRow) + " to " + strconv.Itoa(o.LastRow)
-	if o.FirstRow == o.LastRow {
-		span = strings.ToUpper(noun[:1]) + noun[1:] + " " + strconv.Itoa(o.FirstRow)
+	span := strings.ToUpper(noun[:1]) + noun[1:] + "s " + strconv.Itoa(o.FirstRowNumber) + " to " + strconv.Itoa(o.LastRowNumber)
+	if o.FirstRowNumber == o.LastRowNumber {
+		span = strings.ToUpper(noun[:1]) + noun[1:] + " " + strconv.Itoa(o.FirstRowNumber)
 	}
 	if o.ShapingRowCount == 0 {
-		return []string{span + ": work plain, " + report.CountOf(o.EndCount, "stitches") + "."}
+		return []string{span + ": work plain, " + report.CountOf(o.EndStitches, "stitches") + "."}
 	}
-	d := []string{span + ": " + strings.ToLower(change) + " from " + strconv.Itoa(o.StartCount) + " to " +
-		report.CountOf(o.EndCount, "stitches") + "."}
+	d := []string{span + ": " + strings.ToLower(change) + " from " + strconv.Itoa(o.StartStitches) + " to " +
+		report.CountOf(o.EndStitches, "stitches") + "."}
 	if o.RightSideRow != nil {
 		d = append(d, shapingDirection(change, noun, stitch.RightSide, round, o.RightSideRow))
 	}
@@ -99,8 +99,8 @@ func (o SideStretch) directions(shaped []ShapingRow, round bool) []string {
 	if len(o.Intervals) > 0 {
 		work += ", then " + intervalWords(o.Intervals, shaped, noun)
 	}
-	work += ": " + report.CountOf(o.EndCount, "stitches")
-	switch plain := o.LastRow - shaped[len(shaped)-1].RowNumber; {
+	work += ": " + report.CountOf(o.EndStitches, "stitches")
+	switch plain := o.LastRowNumber - shaped[len(shaped)-1].RowNumber; {
 	case plain == 1:
 		work += ", the last " + noun + " plain"
 	case plain > 1:
@@ -117,15 +117,18 @@ func (o ShapedSide) Summary() string {
 	}
 	counts := []string{strconv.Itoa(o.side.start)}
 	for _, x := range o.Stretches {
-		counts = append(counts, strconv.Itoa(x.EndCount))
+		counts = append(counts, strconv.Itoa(x.EndStitches))
 	}
-	s := "From " + strings.Join(counts, " to ") + " stitches over " + report.CountOf(o.RowCount, noun)
+	s := "From " + strings.Join(counts, " to ") + " stitches over " + report.CountOf(o.HeightRows, noun)
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
 	return s + ": " + report.CountOf(len(o.ShapingRows), "shaping "+noun) + ", never more than " +
 		measure.Decimal(o.GreatestDepartureStitches, 2) + " stitches from the straight lines between the points."
 }
+
+// Directions write every stretch as a pattern would.
+func (o ShapedSide) Directions() []string { return o.directions }
 
 // Sources says where the figures come from.
 func (ShapedSide) Sources() []report.Source {

@@ -13,39 +13,39 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// SpacingOrder is the order of unequal gaps across a row.
-type SpacingOrder int32
+// GapSpread is the order of unequal gaps across a row.
+type GapSpread int32
 
 // The orders.
 const (
-	SpacingOrderUnspecified SpacingOrder = iota // grouped
-	SpacingOrderGrouped
-	SpacingOrderInterleaved
-	SpacingOrderMirrored
+	GapSpreadUnspecified GapSpread = iota // grouped
+	GapSpreadGrouped
+	GapSpreadInterleaved
+	GapSpreadMirrored
 )
 
 // EvenSpacingInput asks for increases or decreases spaced across one row. It
 // mirrors PlanEvenSpacingRequest.
 type EvenSpacingInput struct {
-	StartCount   int
-	EndCount     int
-	Operation    stitch.Op
-	Construction stitch.Construction
-	EdgeCount    *int
-	Order        SpacingOrder
-	WithOutline  bool
+	StartStitches int
+	EndStitches   int
+	Operation     stitch.Op
+	Construction  stitch.Construction
+	EdgeStitches  *int
+	Spread        GapSpread
+	WithOutline   bool
 }
 
 // EvenSpacing is the row that EvenSpacingInput asks for.
 type EvenSpacing struct {
-	Operation     stitch.Op
-	ChangeCount   int
-	PlainCount    int
-	FirstGapCount int
-	Gaps          []spread.GapRun
-	LastGapCount  int
-	Instruction   stitch.Instruction
-	Notices       []report.Notice
+	Operation        stitch.Op
+	ChangeCount      int
+	PlainStitches    int
+	FirstGapStitches int
+	Gaps             []spread.GapRun
+	LastGapStitches  int
+	Instruction      stitch.Instruction
+	Notices          []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -62,25 +62,25 @@ type EvenSpacing struct {
 // at most one, which no arrangement betters. An increase made in the strand
 // between two stitches has at least one stitch on each side.
 //
-// StartCount and EndCount must be in [1, 10000]; more changes than places is
+// StartStitches and EndStitches must be in [1, 10000]; more changes than places is
 // refused with the most that fit. The time taken grows with the runs of the
 // answer, not with the stitches.
 //
 // Source: own derivation on the Euclidean spread (see spread).
 func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	var c fault.Checks
-	okCounts := c.RequiredCount("", "start_count", in.StartCount, 1, stitch.MaxStitches)
-	okCounts = c.RequiredCount("", "end_count", in.EndCount, 1, stitch.MaxStitches) && okCounts
+	okCounts := c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
+	okCounts = c.RequiredCount("", "end_stitches", in.EndStitches, 1, stitch.MaxStitches) && okCounts
 	okOp := vetShapingOp(&c, "operation", in.Operation)
 	fault.Enum(&c, "", "construction", in.Construction, stitch.InTheRound)
-	okEdge := c.OptionalCount("", "edge_count", in.EdgeCount, 0, gauge.MaxEdges)
-	fault.Enum(&c, "", "order", in.Order, SpacingOrderMirrored)
-	border := fault.Or(in.EdgeCount, 0)
+	okEdge := c.OptionalCount("", "edge_stitches", in.EdgeStitches, 0, gauge.MaxEdges)
+	fault.Enum(&c, "", "spread", in.Spread, GapSpreadMirrored)
+	border := fault.Or(in.EdgeStitches, 0)
 	if in.Construction == stitch.InTheRound && border > 0 {
-		c.Add("edge_count", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
+		c.Add("edge_stitches", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
 	}
-	s := Spacing{Start: in.StartCount, End: in.EndCount, edge: border, Op: in.Operation,
-		Round: in.Construction == stitch.InTheRound, Order: in.Order}
+	s := Spacing{Start: in.StartStitches, End: in.EndStitches, edge: border, Op: in.Operation,
+		Round: in.Construction == stitch.InTheRound, Order: in.Spread}
 	if okCounts && okOp && okEdge {
 		vetChanges(&c, &s)
 	}
@@ -90,7 +90,7 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	out, ok := s.Plan()
 	if !ok {
 		c.Infeasible("these counts have no arrangement that reads the same from both ends; "+
-			"use the grouped or interleaved order, or one stitch more or less", "start_count", "end_count", "order")
+			"use the grouped or interleaved spread, or one stitch more or less", "start_stitches", "end_stitches", "spread")
 		return EvenSpacing{}, c.Err()
 	}
 	if in.WithOutline {
@@ -121,7 +121,7 @@ func vetShapingOp(c *fault.Checks, field string, op stitch.Op) bool {
 func vetChanges(c *fault.Checks, s *Spacing) {
 	diff := s.End - s.Start
 	if diff == 0 {
-		c.Infeasible("start_count and end_count are equal: there is nothing to space", "start_count", "end_count")
+		c.Infeasible("start_stitches and end_stitches are equal: there is nothing to space", "start_stitches", "end_stitches")
 		return
 	}
 	if s.Op == 0 {
@@ -136,22 +136,22 @@ func vetChanges(c *fault.Checks, s *Spacing) {
 		if net < 0 {
 			verb = "removes"
 		}
-		c.Add("operation", fault.ReasonContradictory, "is %s, which %s stitches; end_count goes the other way", s.Op.Abbr(), verb)
+		c.Add("operation", fault.ReasonContradictory, "is %s, which %s stitches; end_stitches goes the other way", s.Op.Abbr(), verb)
 		return
 	}
 	if diff%net != 0 {
 		c.Infeasible(s.Op.Abbr()+" changes the count by "+strconv.Itoa(measure.Abs(net))+" each, and "+
-			strconv.Itoa(measure.Abs(diff))+" is not a multiple of that", "end_count", "operation")
+			strconv.Itoa(measure.Abs(diff))+" is not a multiple of that", "end_stitches", "operation")
 		return
 	}
 	s.K = diff / net
 	if 2*s.edge >= s.Start {
-		c.Infeasible("the two edges leave no stitches between them; edge_count may be at most "+
-			strconv.Itoa((s.Start-1)/2), "start_count", "edge_count")
+		c.Infeasible("the two edges leave no stitches between them; edge_stitches may be at most "+
+			strconv.Itoa((s.Start-1)/2), "start_stitches", "edge_stitches")
 		return
 	}
 	if most := s.most(); s.K > most {
-		c.Infeasible(s.tooMany(most), "start_count", "end_count")
+		c.Infeasible(s.tooMany(most), "start_stitches", "end_stitches")
 	}
 }
 
@@ -161,7 +161,7 @@ type Spacing struct {
 	Op               stitch.Op
 	K                int // how many times op is worked
 	Round            bool
-	Order            SpacingOrder
+	Order            GapSpread
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -209,19 +209,19 @@ func (s Spacing) tooMany(most int) string {
 // that does not exist.
 func (s Spacing) Plan() (EvenSpacing, bool) {
 	plain := s.Start - 2*s.edge - s.K*s.Op.Takes()
-	out := EvenSpacing{Operation: s.Op, ChangeCount: s.K, PlainCount: plain, noun: "row"}
+	out := EvenSpacing{Operation: s.Op, ChangeCount: s.K, PlainStitches: plain, noun: "row"}
 	ok := true
 	switch {
-	case s.Round && s.Order == SpacingOrderMirrored:
+	case s.Round && s.Order == GapSpreadMirrored:
 		ok = s.mirroredRound(&out)
 	case s.Round:
 		out.Gaps = s.arrange(s.K, plain)
-	case s.Order == SpacingOrderMirrored:
+	case s.Order == GapSpreadMirrored:
 		ok = s.mirroredFlat(&out)
 	default:
 		first, last := s.ends(plain)
 		out.Gaps = s.arrange(s.K-1, plain-first-last)
-		out.FirstGapCount, out.LastGapCount = s.edge+first, s.edge+last
+		out.FirstGapStitches, out.LastGapStitches = s.edge+first, s.edge+last
 	}
 	if !ok {
 		return EvenSpacing{}, false
@@ -229,7 +229,7 @@ func (s Spacing) Plan() (EvenSpacing, bool) {
 	if s.Round {
 		out.noun = "round"
 	}
-	out.Instruction = stitch.Instruction{Row: s.row(out), StartCount: s.Start, EndCount: s.End}
+	out.Instruction = stitch.Instruction{Row: s.row(out), StartStitches: s.Start, EndStitches: s.End}
 	return out, true
 }
 
@@ -253,7 +253,7 @@ func (s Spacing) arrange(n, plain int) []spread.GapRun {
 	if n == 0 {
 		return nil
 	}
-	if s.Order == SpacingOrderInterleaved {
+	if s.Order == GapSpreadInterleaved {
 		var runs []spread.GapRun
 		for i := range n {
 			runs = spread.AppendGap(runs, spread.Share(i, n, plain), 1)
@@ -279,16 +279,16 @@ func (o EvenSpacing) Summary() string {
 	if o.Operation.Net() < 0 {
 		verb = "Decrease"
 	}
-	change := measure.Abs(o.Instruction.EndCount - o.Instruction.StartCount)
+	change := measure.Abs(o.Instruction.EndStitches - o.Instruction.StartStitches)
 	var b strings.Builder
 	b.WriteString(verb + " " + report.CountOf(change, "stitches") + " evenly across one " + o.noun + ", from " +
-		strconv.Itoa(o.Instruction.StartCount) + " to " + strconv.Itoa(o.Instruction.EndCount) + ". ")
+		strconv.Itoa(o.Instruction.StartStitches) + " to " + strconv.Itoa(o.Instruction.EndStitches) + ". ")
 	low, high := -1, -1
 	for _, g := range o.Gaps {
-		if low < 0 || g.StitchCount < low {
-			low = g.StitchCount
+		if low < 0 || g.Stitches < low {
+			low = g.Stitches
 		}
-		high = max(high, g.StitchCount)
+		high = max(high, g.Stitches)
 	}
 	switch {
 	case low < 0:
@@ -298,6 +298,15 @@ func (o EvenSpacing) Summary() string {
 		b.WriteString(strconv.Itoa(low) + " or " + report.CountOf(high, "stitches") + " between changes.")
 	}
 	return strings.TrimSpace(b.String())
+}
+
+// Directions write the row as a pattern would.
+func (o EvenSpacing) Directions() []string {
+	change := "Increase "
+	if o.Operation.Net() < 0 {
+		change = "Decrease "
+	}
+	return []string{change + o.noun + ": " + o.Instruction.Row.Text() + " (" + report.CountOf(o.Instruction.EndStitches, "stitches") + ")."}
 }
 
 // Sources says where the figures come from.

@@ -25,7 +25,7 @@ func TestEvenSpacingIsKnit(t *testing.T) {
 						if border > 0 && cons == stitch.InTheRound {
 							continue
 						}
-						for order := SpacingOrderGrouped; order <= SpacingOrderMirrored; order++ {
+						for order := GapSpreadGrouped; order <= GapSpreadMirrored; order++ {
 							in := EvenSpacingInput{start, end, op, cons, &border, order, true}
 							out, err := PlanEvenSpacing(in)
 							if err != nil {
@@ -49,44 +49,44 @@ func TestEvenSpacingIsKnit(t *testing.T) {
 func checkSpacing(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	t.Helper()
 	round := in.Construction == stitch.InTheRound
-	m := knittest.CastOn(t, in.StartCount, round)
+	m := knittest.CastOn(t, in.StartStitches, round)
 	// A decrease to a few stitches in the round still works: the machine starts
 	// from a plain round, so that every strand lies between worked stitches.
 	row := out.Instruction.Row
 	if err := m.Work(row); err != nil {
 		t.Fatalf("%+v: %q cannot be knit: %v", in, row.Text(), err)
 	}
-	if m.StitchCount() != in.EndCount {
+	if m.StitchCount() != in.EndStitches {
 		t.Fatalf("%+v: %q leaves %d stitches", in, row.Text(), m.StitchCount())
 	}
-	low, high, sum := 1<<30, -1, out.FirstGapCount+out.LastGapCount
+	low, high, sum := 1<<30, -1, out.FirstGapStitches+out.LastGapStitches
 	gaps := 0
 	for _, g := range out.Gaps {
-		low, high = min(low, g.StitchCount), max(high, g.StitchCount)
-		sum += g.StitchCount * g.Times
+		low, high = min(low, g.Stitches), max(high, g.Stitches)
+		sum += g.Stitches * g.Times
 		gaps += g.Times
 	}
-	split := round && in.Order == SpacingOrderMirrored
+	split := round && in.Spread == GapSpreadMirrored
 	if split { // the two halves at the beginning of the round are one gap
-		low, high = min(low, 2*out.FirstGapCount), max(high, 2*out.FirstGapCount)
+		low, high = min(low, 2*out.FirstGapStitches), max(high, 2*out.FirstGapStitches)
 	}
 	if high-low > 1 && gaps > 0 {
 		t.Fatalf("%+v: gaps from %d to %d", in, low, high)
 	}
-	if want := out.PlainCount + 2**in.EdgeCount; sum != want {
+	if want := out.PlainStitches + 2**in.EdgeStitches; sum != want {
 		t.Fatalf("%+v: gaps hold %d plain stitches, want %d", in, sum, want)
 	}
 	if !round && gaps > 0 {
 		// Half a gap at each end, to the nearest stitch either way; one stitch
 		// where an increase needs it.
-		for _, end := range []int{out.FirstGapCount - *in.EdgeCount, out.LastGapCount - *in.EdgeCount} {
+		for _, end := range []int{out.FirstGapStitches - *in.EdgeStitches, out.LastGapStitches - *in.EdgeStitches} {
 			if 2*end > high+2 || 2*end < low-2 {
 				t.Fatalf("%+v: end gap %d beside inner gaps of %d to %d (%s)", in, end, low, high, row.Text())
 			}
 		}
 	}
-	if in.Order == SpacingOrderMirrored {
-		word := knittest.OpWord(t, row, in.StartCount)
+	if in.Spread == GapSpreadMirrored {
+		word := knittest.OpWord(t, row, in.StartStitches)
 		for i := range word {
 			if word[i] != word[len(word)-1-i] {
 				t.Fatalf("%+v: %q is no palindrome", in, row.Text())
@@ -100,9 +100,9 @@ func checkSpacing(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 // counts.
 func checkRefusal(t *testing.T, in EvenSpacingInput, err error) {
 	t.Helper()
-	k := (in.EndCount - in.StartCount) / in.Operation.Net()
-	border := *in.EdgeCount
-	inner := in.StartCount - 2*border
+	k := (in.EndStitches - in.StartStitches) / in.Operation.Net()
+	border := *in.EdgeStitches
+	inner := in.StartStitches - 2*border
 	plain := inner - k*in.Operation.Takes()
 	if inner < 1 || plain < 0 {
 		return
@@ -118,7 +118,7 @@ func checkRefusal(t *testing.T, in EvenSpacingInput, err error) {
 			return
 		}
 	}
-	if in.Order == SpacingOrderMirrored && !palindromeExists(in, k, plain) {
+	if in.Spread == GapSpreadMirrored && !palindromeExists(in, k, plain) {
 		return
 	}
 	t.Fatalf("%+v refused though it can be worked: %v", in, err)
@@ -132,7 +132,7 @@ func palindromeExists(in EvenSpacingInput, k, plain int) bool {
 		least = 1
 	}
 	outer := least
-	if *in.EdgeCount > 0 {
+	if *in.EdgeStitches > 0 {
 		outer = 0
 	}
 	round := in.Construction == stitch.InTheRound
@@ -250,15 +250,15 @@ func TestEvenSpacingText(t *testing.T) {
 		text string
 	}{
 		// 54 - 4*2 = 46 plain; 46/4 = 11.5 a gap, 5.75 at the ends: 5, 12+12+11, 6.
-		{EvenSpacingInput{StartCount: 54, EndCount: 50}, "k5, [k2tog, k12] twice, k2tog, k11, k2tog, k6"},
+		{EvenSpacingInput{StartStitches: 54, EndStitches: 50}, "k5, [k2tog, k12] twice, k2tog, k11, k2tog, k6"},
 		// 80 plain over 10 strands in the round: 8 each.
-		{EvenSpacingInput{StartCount: 80, EndCount: 90, Construction: stitch.InTheRound}, "[k8, m1l] 10 times"},
+		{EvenSpacingInput{StartStitches: 80, EndStitches: 90, Construction: stitch.InTheRound}, "[k8, m1l] 10 times"},
 		// Percentage system's first round on 268: a quarter, (k2, k2tog).
-		{EvenSpacingInput{StartCount: 268, EndCount: 201, Construction: stitch.InTheRound}, "[k2, k2tog] 67 times"},
+		{EvenSpacingInput{StartStitches: 268, EndStitches: 201, Construction: stitch.InTheRound}, "[k2, k2tog] 67 times"},
 		// 20 - 4 = 16 in the middle, one increase at 8, edges of 2.
-		{EvenSpacingInput{StartCount: 20, EndCount: 21, EdgeCount: &two}, "k10, m1l, k10"},
-		{EvenSpacingInput{StartCount: 10, EndCount: 5}, "[k2tog] 5 times"},
-		{EvenSpacingInput{StartCount: 40, EndCount: 32, Operation: stitch.P2tog}, "p1, [p2tog, p3] 7 times, p2tog, p2"},
+		{EvenSpacingInput{StartStitches: 20, EndStitches: 21, EdgeStitches: &two}, "k10, m1l, k10"},
+		{EvenSpacingInput{StartStitches: 10, EndStitches: 5}, "[k2tog] 5 times"},
+		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog}, "p1, [p2tog, p3] 7 times, p2tog, p2"},
 	} {
 		out, err := PlanEvenSpacing(c.in)
 		if err != nil {
@@ -279,20 +279,20 @@ func TestEvenSpacingRefusals(t *testing.T) {
 		in   EvenSpacingInput
 		want []string
 	}{
-		"empty":          {EvenSpacingInput{}, []string{"start_count REQUIRED", "end_count REQUIRED"}},
-		"negative":       {EvenSpacingInput{StartCount: -1, EndCount: -2}, []string{"start_count OUT_OF_RANGE", "end_count OUT_OF_RANGE"}},
-		"too large":      {EvenSpacingInput{StartCount: stitch.MaxStitches + 1, EndCount: stitch.MaxStitches + 2}, []string{"start_count OUT_OF_RANGE", "end_count OUT_OF_RANGE"}},
-		"equal":          {EvenSpacingInput{StartCount: 5, EndCount: 5}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
-		"no shaping":     {EvenSpacingInput{StartCount: 5, EndCount: 6, Operation: stitch.Knit}, []string{"operation UNKNOWN_VALUE"}},
-		"unknown op":     {EvenSpacingInput{StartCount: 5, EndCount: 6, Operation: 250}, []string{"operation UNKNOWN_VALUE"}},
-		"wrong way":      {EvenSpacingInput{StartCount: 5, EndCount: 6, Operation: stitch.K2tog}, []string{"operation CONTRADICTORY"}},
-		"odd by doubles": {EvenSpacingInput{StartCount: 20, EndCount: 17, Operation: stitch.CDD}, []string{"end_count INFEASIBLE", "operation INFEASIBLE"}},
-		"edge in round":  {EvenSpacingInput{StartCount: 20, EndCount: 18, Construction: stitch.InTheRound, EdgeCount: &one}, []string{"edge_count CONTRADICTORY"}},
-		"edge too large": {EvenSpacingInput{StartCount: 20, EndCount: 18, EdgeCount: &big}, []string{"edge_count OUT_OF_RANGE"}},
-		"all edge":       {EvenSpacingInput{StartCount: 20, EndCount: 18, EdgeCount: &ten}, []string{"start_count INFEASIBLE", "edge_count INFEASIBLE"}},
-		"too many":       {EvenSpacingInput{StartCount: 20, EndCount: 9}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
-		"no palindrome":  {EvenSpacingInput{StartCount: 20, EndCount: 21, Construction: stitch.InTheRound, Order: SpacingOrderMirrored, Operation: stitch.KFB}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE", "order INFEASIBLE"}},
-		"enums":          {EvenSpacingInput{StartCount: 20, EndCount: 18, Construction: 3, Order: -1}, []string{"construction UNKNOWN_VALUE", "order UNKNOWN_VALUE"}},
+		"empty":          {EvenSpacingInput{}, []string{"start_stitches REQUIRED", "end_stitches REQUIRED"}},
+		"negative":       {EvenSpacingInput{StartStitches: -1, EndStitches: -2}, []string{"start_stitches OUT_OF_RANGE", "end_stitches OUT_OF_RANGE"}},
+		"too large":      {EvenSpacingInput{StartStitches: stitch.MaxStitches + 1, EndStitches: stitch.MaxStitches + 2}, []string{"start_stitches OUT_OF_RANGE", "end_stitches OUT_OF_RANGE"}},
+		"equal":          {EvenSpacingInput{StartStitches: 5, EndStitches: 5}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"no shaping":     {EvenSpacingInput{StartStitches: 5, EndStitches: 6, Operation: stitch.Knit}, []string{"operation UNKNOWN_VALUE"}},
+		"unknown op":     {EvenSpacingInput{StartStitches: 5, EndStitches: 6, Operation: 250}, []string{"operation UNKNOWN_VALUE"}},
+		"wrong way":      {EvenSpacingInput{StartStitches: 5, EndStitches: 6, Operation: stitch.K2tog}, []string{"operation CONTRADICTORY"}},
+		"odd by doubles": {EvenSpacingInput{StartStitches: 20, EndStitches: 17, Operation: stitch.CDD}, []string{"end_stitches INFEASIBLE", "operation INFEASIBLE"}},
+		"edge in round":  {EvenSpacingInput{StartStitches: 20, EndStitches: 18, Construction: stitch.InTheRound, EdgeStitches: &one}, []string{"edge_stitches CONTRADICTORY"}},
+		"edge too large": {EvenSpacingInput{StartStitches: 20, EndStitches: 18, EdgeStitches: &big}, []string{"edge_stitches OUT_OF_RANGE"}},
+		"all edge":       {EvenSpacingInput{StartStitches: 20, EndStitches: 18, EdgeStitches: &ten}, []string{"start_stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
+		"too many":       {EvenSpacingInput{StartStitches: 20, EndStitches: 9}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"no palindrome":  {EvenSpacingInput{StartStitches: 20, EndStitches: 21, Construction: stitch.InTheRound, Spread: GapSpreadMirrored, Operation: stitch.KFB}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE", "spread INFEASIBLE"}},
+		"enums":          {EvenSpacingInput{StartStitches: 20, EndStitches: 18, Construction: 3, Spread: -1}, []string{"construction UNKNOWN_VALUE", "spread UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanEvenSpacing(c.in)
@@ -305,13 +305,13 @@ func TestEvenSpacingRefusals(t *testing.T) {
 // asked for.
 func TestEvenSpacingAtTheLimit(t *testing.T) {
 	for _, end := range []int{5001, 6667, 7071, 9999} {
-		for order := SpacingOrderGrouped; order <= SpacingOrderInterleaved; order++ {
-			in := EvenSpacingInput{StartCount: stitch.MaxStitches, EndCount: end, Order: order}
+		for order := GapSpreadGrouped; order <= GapSpreadInterleaved; order++ {
+			in := EvenSpacingInput{StartStitches: stitch.MaxStitches, EndStitches: end, Spread: order}
 			out, err := PlanEvenSpacing(in)
 			if err != nil {
 				t.Fatal(err)
 			}
-			m := knittest.CastOn(t, in.StartCount, false)
+			m := knittest.CastOn(t, in.StartStitches, false)
 			if err := m.Work(out.Instruction.Row); err != nil || m.StitchCount() != end {
 				t.Fatalf("%+v: %d stitches, %v", in, m.StitchCount(), err)
 			}
@@ -326,7 +326,7 @@ func FuzzPlanEvenSpacing(f *testing.F) {
 	f.Add(54, 50, uint8(0), int32(0), 0, int32(0))
 	f.Add(20, 30, uint8(stitch.M1L), int32(2), 1, int32(3))
 	f.Fuzz(func(t *testing.T, start, end int, op uint8, cons int32, border int, order int32) {
-		in := EvenSpacingInput{start, end, stitch.Op(op), stitch.Construction(cons), &border, SpacingOrder(order), false}
+		in := EvenSpacingInput{start, end, stitch.Op(op), stitch.Construction(cons), &border, GapSpread(order), false}
 		out, err := PlanEvenSpacing(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -340,7 +340,7 @@ func FuzzPlanEvenSpacing(f *testing.F) {
 
 func BenchmarkEvenSpacingGrouped(b *testing.B) {
 	b.ReportAllocs()
-	in := EvenSpacingInput{StartCount: 10_000, EndCount: 9_990}
+	in := EvenSpacingInput{StartStitches: 10_000, EndStitches: 9_990}
 	for b.Loop() {
 		if _, err := PlanEvenSpacing(in); err != nil {
 			b.Fatal(err)
@@ -351,7 +351,7 @@ func BenchmarkEvenSpacingGrouped(b *testing.B) {
 // Ten times the stitches and as many changes: the same answer length, so the
 // same time as BenchmarkEvenSpacingGrouped.
 func BenchmarkEvenSpacingGroupedShort(b *testing.B) {
-	in := EvenSpacingInput{StartCount: 1_000, EndCount: 990}
+	in := EvenSpacingInput{StartStitches: 1_000, EndStitches: 990}
 	for b.Loop() {
 		if _, err := PlanEvenSpacing(in); err != nil {
 			b.Fatal(err)
@@ -360,7 +360,7 @@ func BenchmarkEvenSpacingGroupedShort(b *testing.B) {
 }
 
 func BenchmarkEvenSpacingInterleaved(b *testing.B) {
-	in := EvenSpacingInput{StartCount: 10_000, EndCount: 9_300, Order: SpacingOrderInterleaved}
+	in := EvenSpacingInput{StartStitches: 10_000, EndStitches: 9_300, Spread: GapSpreadInterleaved}
 	for b.Loop() {
 		if _, err := PlanEvenSpacing(in); err != nil {
 			b.Fatal(err)

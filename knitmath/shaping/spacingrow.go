@@ -15,14 +15,14 @@ const manySteps = 16
 // written directly as repeats. What does not is left to the notation to compress.
 func (s Spacing) row(o EvenSpacing) stitch.Row {
 	var steps []stitch.Step
-	if s.Round && s.Order != SpacingOrderMirrored {
+	if s.Round && s.Order != GapSpreadMirrored {
 		steps = s.repeated(o)
 	} else {
 		// Every change is followed by a gap, the last by the end of the row.
 		after := append([]spread.GapRun(nil), o.Gaps...)
-		after = spread.AppendGap(after, o.LastGapCount, 1)
-		if o.FirstGapCount > 0 {
-			steps = append(steps, stitch.Do(s.plainOp(), o.FirstGapCount))
+		after = spread.AppendGap(after, o.LastGapStitches, 1)
+		if o.FirstGapStitches > 0 {
+			steps = append(steps, stitch.Do(s.plainOp(), o.FirstGapStitches))
 		}
 		steps = s.appendBlocks(steps, after, s.changeThenPlain)
 	}
@@ -35,13 +35,13 @@ func (s Spacing) row(o EvenSpacing) stitch.Row {
 // repeated writes the gaps of a round. Mixed evenly, they repeat as often as the
 // changes and the plain stitches have a common divisor.
 func (s Spacing) repeated(o EvenSpacing) []stitch.Step {
-	times := spread.Gcd(s.K, o.PlainCount)
-	if s.Order != SpacingOrderInterleaved || times == 1 {
+	times := spread.Gcd(s.K, o.PlainStitches)
+	if s.Order != GapSpreadInterleaved || times == 1 {
 		return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
 	}
 	var once []spread.GapRun
 	for i := range s.K / times {
-		once = spread.AppendGap(once, spread.Share(i, s.K, o.PlainCount), 1)
+		once = spread.AppendGap(once, spread.Share(i, s.K, o.PlainStitches), 1)
 	}
 	steps := s.appendBlocks(nil, once, s.plainThenChange)
 	for _, step := range steps {
@@ -65,9 +65,9 @@ type gapBlock struct {
 // neighbouring lengths: so run and lone gap are taken as one block, and equal
 // blocks in succession as a repeat.
 func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit func(int) []stitch.Step) []stitch.Step {
-	if s.Order != SpacingOrderInterleaved {
+	if s.Order != GapSpreadInterleaved {
 		for _, g := range runs {
-			steps = s.appendRepeat(steps, g, unit(g.StitchCount))
+			steps = s.appendRepeat(steps, g, unit(g.Stitches))
 		}
 		return steps
 	}
@@ -78,7 +78,7 @@ func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit fu
 		if times == 0 {
 			return
 		}
-		inner := s.appendRepeat(nil, last.run, unit(last.run.StitchCount))
+		inner := s.appendRepeat(nil, last.run, unit(last.run.Stitches))
 		if last.lone >= 0 {
 			inner = append(inner, unit(last.lone)...)
 		}
@@ -89,7 +89,7 @@ func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit fu
 	}
 	for i := 0; i < len(runs); i++ {
 		b := gapBlock{runs[i], -1}
-		if runs[i].StitchCount != lone && i+1 < len(runs) && runs[i+1] == (spread.GapRun{StitchCount: lone, Times: 1}) {
+		if runs[i].Stitches != lone && i+1 < len(runs) && runs[i+1] == (spread.GapRun{Stitches: lone, Times: 1}) {
 			b.lone = lone
 			i++
 		}
@@ -107,13 +107,13 @@ func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit fu
 func loneGap(runs []spread.GapRun) int {
 	longest := map[int]int{}
 	for _, g := range runs {
-		longest[g.StitchCount] = max(longest[g.StitchCount], g.Times)
+		longest[g.Stitches] = max(longest[g.Stitches], g.Times)
 	}
 	lone, seen := -1, 0
 	for gap, times := range longest {
 		count := 0
 		for _, g := range runs {
-			if g.StitchCount == gap {
+			if g.Stitches == gap {
 				count++
 			}
 		}
@@ -153,15 +153,15 @@ func (s Spacing) plainThenChange(gap int) []stitch.Step {
 // runs is the row as plain runs, in order.
 func (s Spacing) runs(o EvenSpacing) []stitch.Run {
 	var runs []stitch.Run
-	runs = stitch.AppendRun(runs, s.plainOp(), o.FirstGapCount)
-	if !s.Round || s.Order == SpacingOrderMirrored {
+	runs = stitch.AppendRun(runs, s.plainOp(), o.FirstGapStitches)
+	if !s.Round || s.Order == GapSpreadMirrored {
 		runs = stitch.AppendRun(runs, s.Op, 1)
 	}
 	for _, g := range o.Gaps {
 		for range g.Times {
-			runs = stitch.AppendRun(runs, s.plainOp(), g.StitchCount)
+			runs = stitch.AppendRun(runs, s.plainOp(), g.Stitches)
 			runs = stitch.AppendRun(runs, s.Op, 1)
 		}
 	}
-	return stitch.AppendRun(runs, s.plainOp(), o.LastGapCount)
+	return stitch.AppendRun(runs, s.plainOp(), o.LastGapStitches)
 }

@@ -21,15 +21,15 @@ const (
 	ShapingRowsAny
 )
 
-// TaperOrder is the order of two unequal intervals along an edge.
-type TaperOrder int32
+// IntervalSpread is the order of two unequal intervals along an edge.
+type IntervalSpread int32
 
 // The orders.
 const (
-	TaperOrderUnspecified TaperOrder = iota // interleaved
-	TaperOrderInterleaved
-	TaperOrderSlowFirst
-	TaperOrderFastFirst
+	IntervalSpreadUnspecified IntervalSpread = iota // interleaved
+	IntervalSpreadInterleaved
+	IntervalSpreadSlowFirst
+	IntervalSpreadFastFirst
 )
 
 // ShapedEdges says where a shaping row shapes.
@@ -53,22 +53,22 @@ const (
 
 // TaperInput asks for a straight taper. It mirrors PlanTaperRequest.
 type TaperInput struct {
-	StartCount       int
-	EndCount         int
-	RowCount         *int
-	HeightCm         *float64
-	Gauge            *gauge.Gauge
-	Construction     stitch.Construction
-	Edges            ShapedEdges
-	ChangePerEdge    *int
-	EdgeCount        *int
-	ShapingRows      ShapingRows
-	FirstSide        stitch.Side
-	PlainBeforeCount *int
-	PlainAfterCount  *int
-	Order            TaperOrder
-	DisplayUnit      measure.DisplayUnit
-	WithOutline      bool
+	StartStitches      int
+	EndStitches        int
+	HeightRows         *int
+	HeightCm           *float64
+	Gauge              *gauge.Gauge
+	Construction       stitch.Construction
+	Edges              ShapedEdges
+	EdgeChangeStitches *int
+	EdgeStitches       *int
+	ShapingRows        ShapingRows
+	FirstSide          stitch.Side
+	PlainBeforeRows    *int
+	PlainAfterRows     *int
+	Spread             IntervalSpread
+	DisplayUnit        measure.DisplayUnit
+	WithOutline        bool
 }
 
 // An IntervalRun is a number of equal intervals between shaping rows.
@@ -79,19 +79,19 @@ type IntervalRun struct {
 
 // A ShapingRow is one row that shapes.
 type ShapingRow struct {
-	RowNumber int
-	Side      stitch.Side
-	EndCount  int
+	RowNumber   int
+	Side        stitch.Side
+	EndStitches int
 }
 
 // Taper is the answer to TaperInput.
 type Taper struct {
 	ShapingRowCount           int
-	ChangePerRow              int
-	RowCount                  int
-	FirstShapingRow           int
+	RowChangeStitches         int
+	HeightRows                int
+	FirstShapingRowNumber     int
 	Intervals                 []IntervalRun
-	PlainAfterCount           int
+	PlainAfterRows            int
 	ShapingRows               []ShapingRow
 	RightSideRow              *stitch.Instruction
 	WrongSideRow              *stitch.Instruction
@@ -99,7 +99,6 @@ type Taper struct {
 	HeightCm                  *float64
 	StartWidthCm              *float64
 	EndWidthCm                *float64
-	Directions                []string
 	Notices                   []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
@@ -117,7 +116,7 @@ type Taper struct {
 // and intervals take at most two neighbouring legal values. Slow first and fast
 // first keep the first and last shaping row and sort the intervals between.
 //
-// StartCount and EndCount must be in [1, 10000], rows in [1, 10000], a height in
+// StartStitches and EndStitches must be in [1, 10000], rows in [1, 10000], a height in
 // [0.1, 1000] cm is taken to the nearest row, half-way up. Too few rows are
 // refused with how many it would take.
 //
@@ -145,15 +144,15 @@ type taper struct {
 	slots         int
 	k             int // shaping rows
 	firstSide     stitch.Side
-	order         TaperOrder
+	order         IntervalSpread
 }
 
 // vetTaper checks everything and settles the slots.
 func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
-	okCounts := c.RequiredCount("", "start_count", in.StartCount, 1, stitch.MaxStitches)
-	okCounts = c.RequiredCount("", "end_count", in.EndCount, 1, stitch.MaxStitches) && okCounts
-	rowField := "row_count"
-	okRows := c.OptionalCount("", "row_count", in.RowCount, 1, stitch.MaxRows)
+	okCounts := c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
+	okCounts = c.RequiredCount("", "end_stitches", in.EndStitches, 1, stitch.MaxStitches) && okCounts
+	rowField := "height_rows"
+	okRows := c.OptionalCount("", "height_rows", in.HeightRows, 1, stitch.MaxRows)
 	okRows = c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm) && okRows
 	okGauge := true
 	if in.Gauge != nil {
@@ -162,28 +161,28 @@ func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
 	okRows = vetOneOfRows(c, in) && okRows
 	ok := fault.Enum(c, "", "construction", in.Construction, stitch.InTheRound)
 	ok = fault.Enum(c, "", "edges", in.Edges, ShapedEdgesEnd) && ok
-	ok = c.OptionalCount("", "change_per_edge", in.ChangePerEdge, 1, MaxChangePerEdge) && ok
-	ok = c.OptionalCount("", "edge_count", in.EdgeCount, 1, MaxTaperEdge) && ok
+	ok = c.OptionalCount("", "edge_change_stitches", in.EdgeChangeStitches, 1, MaxChangePerEdge) && ok
+	ok = c.OptionalCount("", "edge_stitches", in.EdgeStitches, 1, MaxTaperEdge) && ok
 	ok = fault.Enum(c, "", "shaping_rows", in.ShapingRows, ShapingRowsAny) && ok
 	ok = fault.Enum(c, "", "first_side", in.FirstSide, stitch.WrongSide) && ok
 	if in.Construction == stitch.InTheRound && in.FirstSide == stitch.WrongSide {
 		c.Add("first_side", fault.ReasonContradictory, "must be the right side in the round, which has no other")
 		ok = false
 	}
-	ok = c.OptionalCount("", "plain_before_count", in.PlainBeforeCount, 0, stitch.MaxRows) && ok
-	ok = c.OptionalCount("", "plain_after_count", in.PlainAfterCount, 0, stitch.MaxRows) && ok
-	ok = fault.Enum(c, "", "order", in.Order, TaperOrderFastFirst) && ok
+	ok = c.OptionalCount("", "plain_before_rows", in.PlainBeforeRows, 0, stitch.MaxRows) && ok
+	ok = c.OptionalCount("", "plain_after_rows", in.PlainAfterRows, 0, stitch.MaxRows) && ok
+	ok = fault.Enum(c, "", "spread", in.Spread, IntervalSpreadFastFirst) && ok
 	ok = fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn) && ok
 	if !ok || !okCounts || !okRows || !okGauge {
 		return t, st, rw
 	}
-	t = taper{start: in.StartCount, end: in.EndCount,
-		before: fault.Or(in.PlainBeforeCount, 0), after: fault.Or(in.PlainAfterCount, 0),
+	t = taper{start: in.StartStitches, end: in.EndStitches,
+		before: fault.Or(in.PlainBeforeRows, 0), after: fault.Or(in.PlainAfterRows, 0),
 		round: in.Construction == stitch.InTheRound, edges: in.Edges,
-		perEdge: fault.Or(in.ChangePerEdge, 1), edge: fault.Or(in.EdgeCount, 1),
-		firstSide: in.FirstSide, order: in.Order}
-	if in.RowCount != nil {
-		t.rows = *in.RowCount
+		perEdge: fault.Or(in.EdgeChangeStitches, 1), edge: fault.Or(in.EdgeStitches, 1),
+		firstSide: in.FirstSide, order: in.Spread}
+	if in.HeightRows != nil {
+		t.rows = *in.HeightRows
 	} else {
 		rowField = "height_cm"
 		t.rows = rw.Nearest(measure.Micrometres(*in.HeightCm))
@@ -201,12 +200,12 @@ func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
 // vetOneOfRows checks that the height is given once, and can be turned into rows.
 func vetOneOfRows(c *fault.Checks, in TaperInput) bool {
 	switch {
-	case in.RowCount == nil && in.HeightCm == nil:
-		c.Add("row_count", fault.ReasonRequired, "is missing, and so is height_cm; give one of them")
-		c.Add("height_cm", fault.ReasonRequired, "is missing, and so is row_count; give one of them")
-	case in.RowCount != nil && in.HeightCm != nil:
-		c.Add("row_count", fault.ReasonContradictory, "excludes height_cm; give one of them")
-		c.Add("height_cm", fault.ReasonContradictory, "excludes row_count; give one of them")
+	case in.HeightRows == nil && in.HeightCm == nil:
+		c.Add("height_rows", fault.ReasonRequired, "is missing, and so is height_cm; give one of them")
+		c.Add("height_cm", fault.ReasonRequired, "is missing, and so is height_rows; give one of them")
+	case in.HeightRows != nil && in.HeightCm != nil:
+		c.Add("height_rows", fault.ReasonContradictory, "excludes height_cm; give one of them")
+		c.Add("height_cm", fault.ReasonContradictory, "excludes height_rows; give one of them")
 	case in.HeightCm != nil && in.Gauge == nil:
 		c.Add("gauge", fault.ReasonRequired, "is missing; height_cm needs it")
 	default:
@@ -253,19 +252,19 @@ func (t taper) perRow() int {
 func vetTaperFits(c *fault.Checks, t *taper, rowField string) {
 	change, per := measure.Abs(t.end-t.start), t.perRow()
 	if change == 0 {
-		c.Infeasible("start_count and end_count are equal: there is nothing to shape", "start_count", "end_count")
+		c.Infeasible("start_stitches and end_stitches are equal: there is nothing to shape", "start_stitches", "end_stitches")
 		return
 	}
 	if change%per != 0 {
-		c.Infeasible(t.notWhole(), "start_count", "end_count")
+		c.Infeasible(t.notWhole(), "start_stitches", "end_stitches")
 		return
 	}
 	t.k = change / per
 	if t.k > t.slots {
-		c.Infeasible(t.tooFewRows(), "end_count", rowField)
+		c.Infeasible(t.tooFewRows(), "end_stitches", rowField)
 	}
 	if detail := t.tooNarrow(); detail != "" {
-		c.Infeasible(detail, "start_count", "end_count", "edge_count")
+		c.Infeasible(detail, "start_stitches", "end_stitches", "edge_stitches")
 	}
 }
 

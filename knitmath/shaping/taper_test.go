@@ -23,13 +23,13 @@ func TestTaperIsKnit(t *testing.T) {
 			for rows := 1; rows <= 27; rows += 2 {
 				for _, plain := range [][2]int{{0, 0}, {2, 0}, {1, 3}} {
 					for variant := range 3 * 2 * 2 * 3 * 3 {
-						in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows,
-							PlainBeforeCount: &plain[0], PlainAfterCount: &plain[1]}
+						in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows,
+							PlainBeforeRows: &plain[0], PlainAfterRows: &plain[1]}
 						per := 1 + variant%2
-						in.ChangePerEdge = &per
+						in.EdgeChangeStitches = &per
 						in.Edges = ShapedEdges(1 + variant/2%3)
 						in.ShapingRows = ShapingRows(1 + variant/6%2)
-						in.Order = TaperOrder(1 + variant/12%3)
+						in.Spread = IntervalSpread(1 + variant/12%3)
 						switch variant / 36 {
 						case 1:
 							in.FirstSide = stitch.WrongSide
@@ -54,25 +54,25 @@ func TestTaperIsKnit(t *testing.T) {
 }
 
 func describeTaper(in TaperInput) string {
-	return fmt.Sprintf("%d to %d in %d rows, plain %d/%d, per edge %d, edges %d, rows %d, order %d, first %d, round %v",
-		in.StartCount, in.EndCount, fault.Or(in.RowCount, 0), fault.Or(in.PlainBeforeCount, 0), fault.Or(in.PlainAfterCount, 0),
-		fault.Or(in.ChangePerEdge, 1), in.Edges, in.ShapingRows, in.Order, in.FirstSide, in.Construction == stitch.InTheRound)
+	return fmt.Sprintf("%d to %d in %d rows, plain %d/%d, per edge %d, edges %d, rows %d, spread %d, first %d, round %v",
+		in.StartStitches, in.EndStitches, fault.Or(in.HeightRows, 0), fault.Or(in.PlainBeforeRows, 0), fault.Or(in.PlainAfterRows, 0),
+		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.ShapingRows, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
 }
 
 func checkTaper(t *testing.T, in TaperInput, out Taper) {
 	t.Helper()
 	round := in.Construction == stitch.InTheRound
-	before, after := fault.Or(in.PlainBeforeCount, 0), fault.Or(in.PlainAfterCount, 0)
-	m := knittest.CastOn(t, in.StartCount, round)
+	before, after := fault.Or(in.PlainBeforeRows, 0), fault.Or(in.PlainAfterRows, 0)
+	m := knittest.CastOn(t, in.StartStitches, round)
 	if in.FirstSide == stitch.WrongSide {
 		if err := m.Work(knittest.PlainRow(m)); err != nil {
 			t.Fatal(err)
 		}
 	}
-	next, last, count := 0, 0, in.StartCount
+	next, last, count := 0, 0, in.StartStitches
 	intervals := map[int]bool{}
 	worst := 0.0
-	for row := 1; row <= out.RowCount; row++ {
+	for row := 1; row <= out.HeightRows; row++ {
 		work := knittest.PlainRow(m)
 		if next < len(out.ShapingRows) && out.ShapingRows[next].RowNumber == row {
 			s := out.ShapingRows[next]
@@ -90,7 +90,7 @@ func checkTaper(t *testing.T, in TaperInput, out Taper) {
 			if last > 0 {
 				intervals[row-last] = true
 			}
-			last, count = row, s.EndCount
+			last, count = row, s.EndStitches
 			next++
 		}
 		if err := m.Work(work); err != nil {
@@ -99,15 +99,15 @@ func checkTaper(t *testing.T, in TaperInput, out Taper) {
 		if m.StitchCount() != count {
 			t.Fatalf("%s: %d stitches after row %d, %d said", describeTaper(in), m.StitchCount(), row, count)
 		}
-		part := float64(row-before) / float64(out.RowCount-before-after)
-		line := float64(in.StartCount) + float64(in.EndCount-in.StartCount)*min(1, max(0, part))
+		part := float64(row-before) / float64(out.HeightRows-before-after)
+		line := float64(in.StartStitches) + float64(in.EndStitches-in.StartStitches)*min(1, max(0, part))
 		worst = max(worst, math.Abs(float64(count)-line))
 	}
-	if next != len(out.ShapingRows) || count != in.EndCount {
+	if next != len(out.ShapingRows) || count != in.EndStitches {
 		t.Fatalf("%s: %d of %d shaping rows worked, %d stitches", describeTaper(in), next, len(out.ShapingRows), count)
 	}
-	if out.FirstShapingRow <= before || out.RowCount-last < after || out.PlainAfterCount != out.RowCount-last {
-		t.Fatalf("%s: shaping from row %d to %d", describeTaper(in), out.FirstShapingRow, last)
+	if out.FirstShapingRowNumber <= before || out.HeightRows-last < after || out.PlainAfterRows != out.HeightRows-last {
+		t.Fatalf("%s: shaping from row %d to %d", describeTaper(in), out.FirstShapingRowNumber, last)
 	}
 	legal := 1
 	if in.ShapingRows == ShapingRowsRightSide || in.ShapingRows == ShapingRowsUnspecified && !round {
@@ -132,23 +132,23 @@ func checkTaper(t *testing.T, in TaperInput, out Taper) {
 // of whole shaping rows.
 func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
 	t.Helper()
-	per := *in.ChangePerEdge
+	per := *in.EdgeChangeStitches
 	edges := 1
 	if in.Edges == ShapedEdgesBoth {
 		edges = 2
 	}
-	change := measure.Abs(in.EndCount - in.StartCount)
+	change := measure.Abs(in.EndStitches - in.StartStitches)
 	if change == 0 || change%(per*edges) != 0 {
 		return
 	}
 	slots := 0
-	for row := 1 + *in.PlainBeforeCount; row <= *in.RowCount-*in.PlainAfterCount; row++ {
+	for row := 1 + *in.PlainBeforeRows; row <= *in.HeightRows-*in.PlainAfterRows; row++ {
 		odd := row%2 == 1
 		if in.ShapingRows == ShapingRowsAny || odd == (in.FirstSide != stitch.WrongSide) {
 			slots++
 		}
 	}
-	narrow := min(in.StartCount, in.EndCount) < 2*(1+per+1)
+	narrow := min(in.StartStitches, in.EndStitches) < 2*(1+per+1)
 	if change/(per*edges) <= slots && !narrow {
 		t.Fatalf("%s refused though it fits: %v", describeTaper(in), err)
 	}
@@ -159,21 +159,21 @@ func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
 // 4, 7, 10, 14, ..., 48, and row 2*slot + 1 = 3, 9, 15, 21, 29, ..., 97.
 func TestTaperByHand(t *testing.T) {
 	rows := 100
-	in := TaperInput{StartCount: 52, EndCount: 84, RowCount: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+	in := TaperInput{StartStitches: 52, EndStitches: 84, HeightRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
 	out, err := PlanTaper(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	want := []int{3, 9, 15, 21, 29, 35, 41, 47, 53, 59, 65, 71, 79, 85, 91, 97}
 	for i, r := range out.ShapingRows {
-		if r.RowNumber != want[i] || r.EndCount != 54+2*i || r.Side != stitch.RightSide {
+		if r.RowNumber != want[i] || r.EndStitches != 54+2*i || r.Side != stitch.RightSide {
 			t.Errorf("shaping row %d: %+v, want row %d", i, r, want[i])
 		}
 	}
 	if got := out.RightSideRow.Row.Text(); got != "k1, m1l, k to last st, m1r, k1" {
 		t.Errorf("row %q", got)
 	}
-	in.Order = TaperOrderSlowFirst
+	in.Spread = IntervalSpreadSlowFirst
 	if out, err = PlanTaper(in); err != nil {
 		t.Fatal(err)
 	}
@@ -186,7 +186,7 @@ func TestTaperByHand(t *testing.T) {
 		"Work the increase row once, as row 3, then every 8th row twice, then every 6th row 13 times: 84 stitches.",
 		"Work 3 rows plain.",
 	}
-	if got := fmt.Sprintf("%q", out.Directions); got != fmt.Sprintf("%q", wantDirections) {
+	if got := fmt.Sprintf("%q", out.Directions()); got != fmt.Sprintf("%q", wantDirections) {
 		t.Errorf("directions %s", got)
 	}
 }
@@ -230,22 +230,22 @@ func TestTaperRefusals(t *testing.T) {
 		in   TaperInput
 		want []string
 	}{
-		"empty":       {TaperInput{}, []string{"start_count REQUIRED", "end_count REQUIRED", "row_count REQUIRED", "height_cm REQUIRED"}},
-		"twice":       {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, HeightCm: &cm, Gauge: standard}, []string{"row_count CONTRADICTORY", "height_cm CONTRADICTORY"}},
-		"ranges":      {TaperInput{StartCount: -1, EndCount: stitch.MaxStitches + 1, RowCount: &tooMany, ChangePerEdge: &three, EdgeCount: &zero}, []string{"start_count OUT_OF_RANGE", "end_count OUT_OF_RANGE", "row_count OUT_OF_RANGE", "change_per_edge OUT_OF_RANGE", "edge_count OUT_OF_RANGE"}},
-		"nan":         {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &nan, Gauge: standard}, []string{"height_cm NOT_FINITE"}},
-		"no gauge":    {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &cm}, []string{"gauge REQUIRED"}},
-		"bad gauge":   {TaperInput{StartCount: 10, EndCount: 20, RowCount: &ten, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
-		"no row":      {TaperInput{StartCount: 10, EndCount: 20, HeightCm: &tiny, Gauge: coarse}, []string{"height_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"equal":       {TaperInput{StartCount: 10, EndCount: 10, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
-		"odd":         {TaperInput{StartCount: 10, EndCount: 13, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE"}},
-		"few rows":    {TaperInput{StartCount: 10, EndCount: 40, RowCount: &ten}, []string{"end_count INFEASIBLE", "row_count INFEASIBLE"}},
-		"narrow":      {TaperInput{StartCount: 8, EndCount: 2, RowCount: &ten}, []string{"start_count INFEASIBLE", "end_count INFEASIBLE", "edge_count INFEASIBLE"}},
-		"wide edge":   {TaperInput{StartCount: 8, EndCount: 10, RowCount: &ten, EdgeCount: &big}, []string{"edge_count OUT_OF_RANGE"}},
-		"round wrong": {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, Construction: stitch.InTheRound, FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
-		"plain range": {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, PlainBeforeCount: &tooMany, PlainAfterCount: &tooMany}, []string{"plain_before_count OUT_OF_RANGE", "plain_after_count OUT_OF_RANGE"}},
-		"all plain":   {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, PlainBeforeCount: &ten}, []string{"end_count INFEASIBLE", "row_count INFEASIBLE"}},
-		"enums":       {TaperInput{StartCount: 10, EndCount: 12, RowCount: &ten, Construction: 3, Edges: 4, ShapingRows: 3, FirstSide: 3, Order: 4, DisplayUnit: -1}, []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"empty":       {TaperInput{}, []string{"start_stitches REQUIRED", "end_stitches REQUIRED", "height_rows REQUIRED", "height_cm REQUIRED"}},
+		"twice":       {TaperInput{StartStitches: 10, EndStitches: 20, HeightRows: &ten, HeightCm: &cm, Gauge: standard}, []string{"height_rows CONTRADICTORY", "height_cm CONTRADICTORY"}},
+		"ranges":      {TaperInput{StartStitches: -1, EndStitches: stitch.MaxStitches + 1, HeightRows: &tooMany, EdgeChangeStitches: &three, EdgeStitches: &zero}, []string{"start_stitches OUT_OF_RANGE", "end_stitches OUT_OF_RANGE", "height_rows OUT_OF_RANGE", "edge_change_stitches OUT_OF_RANGE", "edge_stitches OUT_OF_RANGE"}},
+		"nan":         {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &nan, Gauge: standard}, []string{"height_cm NOT_FINITE"}},
+		"no gauge":    {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &cm}, []string{"gauge REQUIRED"}},
+		"bad gauge":   {TaperInput{StartStitches: 10, EndStitches: 20, HeightRows: &ten, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
+		"no row":      {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &tiny, Gauge: coarse}, []string{"height_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"equal":       {TaperInput{StartStitches: 10, EndStitches: 10, HeightRows: &ten}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"odd":         {TaperInput{StartStitches: 10, EndStitches: 13, HeightRows: &ten}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"few rows":    {TaperInput{StartStitches: 10, EndStitches: 40, HeightRows: &ten}, []string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
+		"narrow":      {TaperInput{StartStitches: 8, EndStitches: 2, HeightRows: &ten}, []string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
+		"wide edge":   {TaperInput{StartStitches: 8, EndStitches: 10, HeightRows: &ten, EdgeStitches: &big}, []string{"edge_stitches OUT_OF_RANGE"}},
+		"round wrong": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: stitch.InTheRound, FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
+		"plain range": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, PlainBeforeRows: &tooMany, PlainAfterRows: &tooMany}, []string{"plain_before_rows OUT_OF_RANGE", "plain_after_rows OUT_OF_RANGE"}},
+		"all plain":   {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, PlainBeforeRows: &ten}, []string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
+		"enums":       {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: 3, Edges: 4, ShapingRows: 3, FirstSide: 3, Spread: 4, DisplayUnit: -1}, []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanTaper(c.in)
@@ -257,7 +257,7 @@ func TestTaperRefusals(t *testing.T) {
 // At the limit: ten thousand rows and as many shaping rows as stitches allow.
 func TestTaperAtTheLimit(t *testing.T) {
 	rows := stitch.MaxRows
-	out, err := PlanTaper(TaperInput{StartCount: 4, EndCount: stitch.MaxStitches, RowCount: &rows})
+	out, err := PlanTaper(TaperInput{StartStitches: 4, EndStitches: stitch.MaxStitches, HeightRows: &rows})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -265,7 +265,7 @@ func TestTaperAtTheLimit(t *testing.T) {
 		t.Errorf("%d shaping rows", len(out.ShapingRows))
 	}
 	words := 0
-	for _, d := range out.Directions {
+	for _, d := range out.Directions() {
 		words += len(d)
 	}
 	if words > 100_000 {
@@ -278,9 +278,9 @@ func FuzzPlanTaper(f *testing.F) {
 	f.Add(60, 41, 33, 1, 2, 1, 2, int32(2), int32(2), int32(2), int32(0), int32(3))
 	f.Fuzz(func(t *testing.T, start, end, rows, before, after, per, border int, edges, shaped, cons, first, order int32) {
 		rows, start, end = rows%400, start%400, end%400
-		in := TaperInput{StartCount: start, EndCount: end, RowCount: &rows, PlainBeforeCount: &before, PlainAfterCount: &after,
-			ChangePerEdge: &per, EdgeCount: &border, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaped),
-			Construction: stitch.Construction(cons), FirstSide: stitch.Side(first), Order: TaperOrder(order)}
+		in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, PlainBeforeRows: &before, PlainAfterRows: &after,
+			EdgeChangeStitches: &per, EdgeStitches: &border, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaped),
+			Construction: stitch.Construction(cons), FirstSide: stitch.Side(first), Spread: IntervalSpread(order)}
 		out, err := PlanTaper(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -294,7 +294,7 @@ func FuzzPlanTaper(f *testing.F) {
 
 func BenchmarkTaper(b *testing.B) {
 	rows := 120
-	in := TaperInput{StartCount: 52, EndCount: 84, RowCount: &rows}
+	in := TaperInput{StartStitches: 52, EndStitches: 84, HeightRows: &rows}
 	for b.Loop() {
 		if _, err := PlanTaper(in); err != nil {
 			b.Fatal(err)

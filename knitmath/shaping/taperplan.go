@@ -15,9 +15,9 @@ import (
 
 // plan places the shaping rows and writes the answer.
 func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
-	out := Taper{ShapingRowCount: t.k, ChangePerRow: t.perRow(), RowCount: t.rows, t: t, unit: in.DisplayUnit}
+	out := Taper{ShapingRowCount: t.k, RowChangeStitches: t.perRow(), HeightRows: t.rows, t: t, unit: in.DisplayUnit}
 	if t.end < t.start {
-		out.ChangePerRow = -t.perRow()
+		out.RowChangeStitches = -t.perRow()
 	}
 	rows := t.shapingRowNumbers()
 	count := t.start
@@ -28,25 +28,24 @@ func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
 			side = t.side(r)
 		}
 		if side == stitch.RightSide && out.RightSideRow == nil {
-			out.RightSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
+			out.RightSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + out.RowChangeStitches}
 		}
 		if side == stitch.WrongSide && out.WrongSideRow == nil {
-			out.WrongSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartCount: count, EndCount: count + out.ChangePerRow}
+			out.WrongSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + out.RowChangeStitches}
 		}
-		count += out.ChangePerRow
+		count += out.RowChangeStitches
 		out.ShapingRows[i] = ShapingRow{r, side, count}
 		if i > 0 {
 			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
 		}
 	}
-	out.FirstShapingRow = rows[0]
-	out.PlainAfterCount = t.rows - rows[len(rows)-1]
-	out.GreatestDepartureStitches = t.departure(rows, out.ChangePerRow, t.before, t.rows-t.after)
+	out.FirstShapingRowNumber = rows[0]
+	out.PlainAfterRows = t.rows - rows[len(rows)-1]
+	out.GreatestDepartureStitches = t.departure(rows, out.RowChangeStitches, t.before, t.rows-t.after)
 	if in.Gauge != nil {
 		h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
 		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b
 	}
-	out.Directions = out.directions()
 	if in.WithOutline {
 		out.Outline = t.edgesOutline(out.ShapingRows, st, rw)
 	}
@@ -67,7 +66,7 @@ func (t taper) shapingRowNumbers() []int {
 	for i := range slots {
 		slots[i] = spread.Place(i, t.k, t.slots, spread.Centred)
 	}
-	if t.order == TaperOrderSlowFirst || t.order == TaperOrderFastFirst {
+	if t.order == IntervalSpreadSlowFirst || t.order == IntervalSpreadFastFirst {
 		gaps := make([]int, t.k-1)
 		for i := range gaps {
 			gaps[i] = slots[i+1] - slots[i]
@@ -75,7 +74,7 @@ func (t taper) shapingRowNumbers() []int {
 		sort.Ints(gaps)
 		for i := range gaps {
 			gap := gaps[i]
-			if t.order == TaperOrderSlowFirst {
+			if t.order == IntervalSpreadSlowFirst {
 				gap = gaps[len(gaps)-1-i]
 			}
 			slots[i+1] = slots[i] + gap
@@ -110,17 +109,17 @@ func (t taper) departure(rows []int, change, from, to int) float64 {
 // follow as words than as a list of row numbers.
 const manyIntervals = 6
 
-// directions writes the taper as a pattern would.
-func (o Taper) directions() []string {
+// Directions write the taper as a pattern would.
+func (o Taper) Directions() []string {
 	noun, change := "row", "Decrease"
 	if o.t.round {
 		noun = "round"
 	}
-	if o.ChangePerRow > 0 {
+	if o.RowChangeStitches > 0 {
 		change = "Increase"
 	}
 	var d []string
-	if plain := o.FirstShapingRow - 1; plain > 0 {
+	if plain := o.FirstShapingRowNumber - 1; plain > 0 {
 		d = append(d, "Work "+report.CountOf(plain, noun+"s")+" plain.")
 	}
 	if o.RightSideRow != nil {
@@ -129,15 +128,15 @@ func (o Taper) directions() []string {
 	if o.WrongSideRow != nil {
 		d = append(d, shapingDirection(change, noun, stitch.WrongSide, o.t.round, o.WrongSideRow))
 	}
-	first := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(o.FirstShapingRow)
+	first := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(o.FirstShapingRowNumber)
 	switch {
 	case len(o.Intervals) == 0:
 		d = append(d, first+".")
 	default:
 		d = append(d, first+", then "+intervalWords(o.Intervals, o.ShapingRows, noun)+": "+report.CountOf(o.t.end, "stitches")+".")
 	}
-	if o.PlainAfterCount > 0 {
-		d = append(d, "Work "+report.CountOf(o.PlainAfterCount, noun+"s")+" plain.")
+	if o.PlainAfterRows > 0 {
+		d = append(d, "Work "+report.CountOf(o.PlainAfterRows, noun+"s")+" plain.")
 	}
 	return d
 }
@@ -178,12 +177,12 @@ func (o Taper) Summary() string {
 	if o.t.round {
 		noun = "rounds"
 	}
-	s := "From " + strconv.Itoa(o.t.start) + " to " + report.CountOf(o.t.end, "stitches") + " over " + report.CountOf(o.RowCount, noun)
+	s := "From " + strconv.Itoa(o.t.start) + " to " + report.CountOf(o.t.end, "stitches") + " over " + report.CountOf(o.HeightRows, noun)
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
 	return s + ": " + report.CountOf(o.ShapingRowCount, "shaping "+noun) + ", " +
-		report.CountOf(measure.Abs(o.ChangePerRow), "stitches") + " each, never more than " +
+		report.CountOf(measure.Abs(o.RowChangeStitches), "stitches") + " each, never more than " +
 		measure.Decimal(o.GreatestDepartureStitches, 2) + " stitches from a straight line."
 }
 

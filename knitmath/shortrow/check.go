@@ -14,7 +14,7 @@ import (
 
 // vetWedge checks everything and settles the profile.
 func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
-	ok := c.RequiredCount("", "stitch_count", in.StitchCount, 2, stitch.MaxStitches)
+	ok := c.RequiredCount("", "width_stitches", in.WidthStitches, 2, stitch.MaxStitches)
 	ok = c.OptionalCount("", "rise_rows", in.RiseRows, 1, MaxWedgeRows) && ok
 	ok = c.OptionalNumber("", "rise_cm", in.RiseCm, measure.MinCm, measure.MaxCm) && ok
 	ok = c.OptionalNumber("", "rise_angle_degrees", in.RiseAngleDegrees, MinAngle, MaxAngle) && ok
@@ -39,7 +39,7 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 	if !ok {
 		return w, st, rw
 	}
-	w = wedge{width: in.StitchCount, tall: in.TallEnd, rounding: in.Rounding,
+	w = wedge{width: in.WidthStitches, tall: in.TallEnd, rounding: in.Rounding,
 		shortest: in.Order == ShortRowOrderShortestFirst, method: in.TurnMethod}
 	if in.curved() {
 		vetCurve(c, &w, in, rw)
@@ -48,7 +48,7 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 	}
 	if len(c.Violations) == 0 && w.method == TurnMethodYarnOver && w.width+2*(w.highest()/2) > stitch.MaxStitches {
 		c.Infeasible("the yarn overs would bring the needle to more than "+strconv.Itoa(stitch.MaxStitches)+
-			" loops; turn another way", "stitch_count", "turn_method")
+			" loops; turn another way", "width_stitches", "turn_method")
 	}
 	return w, st, rw
 }
@@ -128,11 +128,11 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 		return
 	case most < 1:
 		c.Infeasible("too few stitches for one short row with its tall end there; it takes at least "+
-			strconv.Itoa(w.leastWidth())+", one of them beyond each turn", "stitch_count", "tall_end")
+			strconv.Itoa(w.leastWidth())+", one of them beyond each turn", "width_stitches", "tall_end")
 		return
 	case pairs > int64(most):
 		c.Infeasible("the rise needs "+report.CountOf(int(pairs), "turns")+" at least one stitch apart; these stitches hold at most "+
-			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "stitch_count", w.riseField)
+			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "width_stitches", w.riseField)
 		return
 	}
 	w.rise = 2 * int(pairs)

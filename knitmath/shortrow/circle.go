@@ -16,7 +16,7 @@ import (
 // PlanCircleOfWedgesRequest.
 type CircleInput struct {
 	Gauge         *gauge.Gauge
-	StitchCount   *int
+	WidthStitches *int
 	OuterRadiusCm *float64
 	InnerRadiusCm *float64
 	WedgeCount    *int
@@ -30,25 +30,25 @@ type CircleInput struct {
 // A CircleWedge is one kind of wedge in a circle.
 type CircleWedge struct {
 	PairCount             int
-	FullRowCount          int
+	FullRows              int
 	Rows                  []WedgeRow
 	GreatestDepartureRows float64
 }
 
 // A CircleWedgeRun is a number of equal wedges in succession.
 type CircleWedgeRun struct {
-	WedgeIndex int
-	Times      int
+	WedgeNumber int
+	Times       int
 }
 
 // Circle is the answer to CircleInput.
 type Circle struct {
-	StitchCount      int
+	WidthStitches    int
 	WedgeCount       int
 	Wedges           []CircleWedge
 	Sequence         []CircleWedgeRun
-	OuterRowCount    int
-	InnerRowCount    int
+	OuterRows        int
+	InnerRows        int
 	WantedOuterRows  float64
 	WantedInnerRows  float64
 	ClosureRows      float64
@@ -124,16 +124,16 @@ type circle struct {
 
 func vetCircle(c *fault.Checks, in CircleInput) circle {
 	st, rw, okGauge := gauge.Check(c, "gauge", in.Gauge)
-	ok := c.OptionalCount("", "stitch_count", in.StitchCount, 2, stitch.MaxStitches)
+	ok := c.OptionalCount("", "width_stitches", in.WidthStitches, 2, stitch.MaxStitches)
 	ok = c.OptionalNumber("", "outer_radius_cm", in.OuterRadiusCm, measure.MinCm, MaxRadiusCm) && ok
 	switch {
-	case in.StitchCount == nil && in.OuterRadiusCm == nil:
-		c.Add("stitch_count", fault.ReasonRequired, "is missing, and so is outer_radius_cm; give one of them")
-		c.Add("outer_radius_cm", fault.ReasonRequired, "is missing, and so is stitch_count; give one of them")
+	case in.WidthStitches == nil && in.OuterRadiusCm == nil:
+		c.Add("width_stitches", fault.ReasonRequired, "is missing, and so is outer_radius_cm; give one of them")
+		c.Add("outer_radius_cm", fault.ReasonRequired, "is missing, and so is width_stitches; give one of them")
 		ok = false
-	case in.StitchCount != nil && in.OuterRadiusCm != nil:
-		c.Add("stitch_count", fault.ReasonContradictory, "excludes outer_radius_cm; give one of them")
-		c.Add("outer_radius_cm", fault.ReasonContradictory, "excludes stitch_count; give one of them")
+	case in.WidthStitches != nil && in.OuterRadiusCm != nil:
+		c.Add("width_stitches", fault.ReasonContradictory, "excludes outer_radius_cm; give one of them")
+		c.Add("outer_radius_cm", fault.ReasonContradictory, "excludes width_stitches; give one of them")
 		ok = false
 	}
 	ok = c.OptionalNumber("", "inner_radius_cm", in.InnerRadiusCm, 0, MaxRadiusCm) && ok
@@ -146,9 +146,9 @@ func vetCircle(c *fault.Checks, in CircleInput) circle {
 		return circle{}
 	}
 	q := circle{inner: fault.Or(in.InnerRadiusCm, 0), degrees: fault.Or(in.TurnDegrees, 360), method: in.TurnMethod,
-		shortest: in.Order == ShortRowOrderShortestFirst, rw: rw, inField: "stitch_count"}
-	if in.StitchCount != nil {
-		q.width = *in.StitchCount
+		shortest: in.Order == ShortRowOrderShortestFirst, rw: rw, inField: "width_stitches"}
+	if in.WidthStitches != nil {
+		q.width = *in.WidthStitches
 	} else {
 		q.inField = "outer_radius_cm"
 		q.width = st.Nearest(measure.Micrometres(*in.OuterRadiusCm - q.inner))

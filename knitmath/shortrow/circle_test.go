@@ -15,10 +15,10 @@ import (
 // the rows at both edges with the circumferences.
 func checkCircle(t *testing.T, in CircleInput, out Circle) {
 	t.Helper()
-	m := knittest.CastOn(t, out.StitchCount, false)
+	m := knittest.CastOn(t, out.WidthStitches, false)
 	wedges := 0
 	for _, run := range out.Sequence {
-		w := out.Wedges[run.WedgeIndex]
+		w := out.Wedges[run.WedgeNumber-1]
 		wedges += run.Times
 		for range run.Times {
 			for _, r := range w.Rows {
@@ -35,10 +35,10 @@ func checkCircle(t *testing.T, in CircleInput, out Circle) {
 		t.Fatalf("%+v: %d wedges, %d said", in, wedges, out.WedgeCount)
 	}
 	h := m.Heights()
-	if h[0] != out.OuterRowCount || h[len(h)-1] != out.InnerRowCount {
+	if h[0] != out.OuterRows || h[len(h)-1] != out.InnerRows {
 		// A double stitch beside an edge has one row more in each wedge.
-		if in.TurnMethod != TurnMethodGerman || h[len(h)-1] > out.InnerRowCount+wedges || h[0] != out.OuterRowCount {
-			t.Fatalf("%+v: %d and %d rows at the edges, %d and %d said", in, h[0], h[len(h)-1], out.OuterRowCount, out.InnerRowCount)
+		if in.TurnMethod != TurnMethodGerman || h[len(h)-1] > out.InnerRows+wedges || h[0] != out.OuterRows {
+			t.Fatalf("%+v: %d and %d rows at the edges, %d and %d said", in, h[0], h[len(h)-1], out.OuterRows, out.InnerRows)
 		}
 	}
 	rows := in.Gauge.Rows / fault.Or(in.Gauge.OverCm, 10)
@@ -56,7 +56,7 @@ func TestCircleIsKnit(t *testing.T) {
 				for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 					for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
 						for _, turn := range []float64{360, 270} {
-							in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, InnerRadiusCm: &inner,
+							in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, InnerRadiusCm: &inner,
 								TurnDegrees: &turn, TurnMethod: method, Order: order}
 							if wedges > 0 {
 								in.WedgeCount = &wedges
@@ -87,7 +87,7 @@ func TestCircleIsKnit(t *testing.T) {
 func TestCircleArea(t *testing.T) {
 	for _, inner := range []float64{0, 6} {
 		width := 66 // 30 cm at 22 stitches to 10 cm
-		in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, InnerRadiusCm: &inner}
+		in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, InnerRadiusCm: &inner}
 		out, err := PlanCircleOfWedges(in)
 		if err != nil {
 			t.Fatal(err)
@@ -95,7 +95,7 @@ func TestCircleArea(t *testing.T) {
 		m := knittest.CastOn(t, width, false)
 		for _, run := range out.Sequence {
 			for range run.Times {
-				for _, r := range out.Wedges[run.WedgeIndex].Rows {
+				for _, r := range out.Wedges[run.WedgeNumber-1].Rows {
 					if err := m.Work(r.Instruction.Row); err != nil {
 						t.Fatal(err)
 					}
@@ -123,12 +123,12 @@ func TestCircleArea(t *testing.T) {
 // of full rows each, and 80 pairs of short rows: 10 a wedge.
 func TestCircleByHand(t *testing.T) {
 	width, wedges := 20, 8
-	out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, StitchCount: &width, WedgeCount: &wedges})
+	out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, WidthStitches: &width, WedgeCount: &wedges})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.OuterRowCount != 176 || len(out.Wedges) != 1 || out.Wedges[0].PairCount != 10 || out.Wedges[0].FullRowCount != 2 {
-		t.Errorf("%d rows, %d kinds, %+v", out.OuterRowCount, len(out.Wedges), out.Sequence)
+	if out.OuterRows != 176 || len(out.Wedges) != 1 || out.Wedges[0].PairCount != 10 || out.Wedges[0].FullRows != 2 {
+		t.Errorf("%d rows, %d kinds, %+v", out.OuterRows, len(out.Wedges), out.Sequence)
 	}
 	if math.Abs(out.ClosureRows-(176-175.9291886)) > 1e-6 || math.Abs(out.ClosureDegrees-0.0708114/175.9291886*360) > 1e-5 {
 		t.Errorf("closes within %v rows, %v degrees", out.ClosureRows, out.ClosureDegrees)
@@ -143,13 +143,13 @@ func TestCircleRefusals(t *testing.T) {
 		in   CircleInput
 		want []string
 	}{
-		"empty":  {CircleInput{}, []string{"gauge REQUIRED", "stitch_count REQUIRED", "outer_radius_cm REQUIRED"}},
-		"both":   {CircleInput{Gauge: standard, StitchCount: &thirty, OuterRadiusCm: &radius}, []string{"stitch_count CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
-		"ranges": {CircleInput{Gauge: standard, StitchCount: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan}, []string{"stitch_count OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
+		"empty":  {CircleInput{}, []string{"gauge REQUIRED", "width_stitches REQUIRED", "outer_radius_cm REQUIRED"}},
+		"both":   {CircleInput{Gauge: standard, WidthStitches: &thirty, OuterRadiusCm: &radius}, []string{"width_stitches CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
+		"ranges": {CircleInput{Gauge: standard, WidthStitches: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan}, []string{"width_stitches OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
 		"inside": {CircleInput{Gauge: standard, OuterRadiusCm: &radius, InnerRadiusCm: &wide}, []string{"outer_radius_cm INFEASIBLE", "inner_radius_cm INFEASIBLE"}},
-		"steep":  {CircleInput{Gauge: standard, StitchCount: &thirty, WedgeCount: &two}, []string{"wedge_count INFEASIBLE", "stitch_count INFEASIBLE"}},
+		"steep":  {CircleInput{Gauge: standard, WidthStitches: &thirty, WedgeCount: &two}, []string{"wedge_count INFEASIBLE", "width_stitches INFEASIBLE"}},
 		"small":  {CircleInput{Gauge: &gauge.Gauge{Stitches: 100, Rows: 10}, OuterRadiusCm: &tiny, WedgeCount: &thirty}, []string{"wedge_count INFEASIBLE", "outer_radius_cm INFEASIBLE"}},
-		"enums":  {CircleInput{Gauge: standard, StitchCount: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3}, []string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"enums":  {CircleInput{Gauge: standard, WidthStitches: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3}, []string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircleOfWedges(c.in)
@@ -163,7 +163,7 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 	f.Add(18.0, 26.0, 25, 3.0, 6, 300.0, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, stitches, rows float64, width int, inner float64, wedges int, turn float64, method, order int32) {
 		width %= 100
-		in := CircleInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, StitchCount: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
+		in := CircleInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, WidthStitches: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
 			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: ShortRowOrder(order), WithOutline: true}
 		out, err := PlanCircleOfWedges(in)
 		if err != nil {
@@ -181,7 +181,7 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 
 func BenchmarkCircleOfWedges(b *testing.B) {
 	width := 40
-	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width}
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width}
 	for b.Loop() {
 		if _, err := PlanCircleOfWedges(in); err != nil {
 			b.Fatal(err)

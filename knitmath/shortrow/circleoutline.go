@@ -33,10 +33,10 @@ func (o Circle) outline() *outline.Outline {
 	}
 	rows := 0
 	for _, run := range o.Sequence {
-		w := o.Wedges[run.WedgeIndex]
+		w := o.Wedges[run.WedgeNumber-1]
 		for range run.Times {
-			across("beginning of a wedge", o.degrees*float64(rows)/float64(o.OuterRowCount))
-			rows += 2*w.PairCount + w.FullRowCount
+			across("beginning of a wedge", o.degrees*float64(rows)/float64(o.OuterRows))
+			rows += 2*w.PairCount + w.FullRows
 		}
 	}
 	if o.degrees != fullTurn {

@@ -27,7 +27,7 @@ func TestCircleOutlineIsKnit(t *testing.T) {
 			for _, wedges := range []int{1, 4, 7, 12} {
 				for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 					width := 40
-					in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, InnerRadiusCm: &inner,
+					in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, InnerRadiusCm: &inner,
 						WedgeCount: &wedges, TurnDegrees: &degrees, TurnMethod: method, WithOutline: true}
 					out, err := PlanCircleOfWedges(in)
 					if err != nil {
@@ -106,10 +106,10 @@ func checkMeetings(t *testing.T, in CircleInput, out Circle) {
 	if len(across) != last {
 		t.Fatalf("%v degrees: %d lines across, want %d", degrees, len(across), last)
 	}
-	m := knittest.CastOn(t, out.StitchCount, false)
+	m := knittest.CastOn(t, out.WidthStitches, false)
 	all := 0 // rows of the outer edge, counted from the wedges, as the scale
 	for _, run := range out.Sequence {
-		all += run.Times * (2*out.Wedges[run.WedgeIndex].PairCount + out.Wedges[run.WedgeIndex].FullRowCount)
+		all += run.Times * (2*out.Wedges[run.WedgeNumber-1].PairCount + out.Wedges[run.WedgeNumber-1].FullRows)
 	}
 	next := 0
 	meets := func() {
@@ -131,7 +131,7 @@ func checkMeetings(t *testing.T, in CircleInput, out Circle) {
 	meets()
 	for _, run := range out.Sequence {
 		for range run.Times {
-			for _, r := range out.Wedges[run.WedgeIndex].Rows {
+			for _, r := range out.Wedges[run.WedgeNumber-1].Rows {
 				if err := m.Work(r.Instruction.Row); err != nil {
 					t.Fatal(err)
 				}
@@ -148,7 +148,7 @@ func checkMeetings(t *testing.T, in CircleInput, out Circle) {
 // two on each of 101 lines.
 func TestCircleOutlineAtTheLimit(t *testing.T) {
 	width, wedges, degrees := 1_000, MaxWedges, MaxTurn
-	out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, WedgeCount: &wedges,
+	out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, WedgeCount: &wedges,
 		TurnDegrees: &degrees, WithOutline: true})
 	if err != nil {
 		t.Fatal(err)
@@ -160,7 +160,7 @@ func TestCircleOutlineAtTheLimit(t *testing.T) {
 	if points != 684 {
 		t.Errorf("%d points", points)
 	}
-	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width}
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width}
 	if out, err = PlanCircleOfWedges(in); err != nil || out.Outline != nil {
 		t.Errorf("an outline not asked for: %+v, %v", out.Outline, err)
 	}
@@ -168,7 +168,7 @@ func TestCircleOutlineAtTheLimit(t *testing.T) {
 
 func BenchmarkCircleOutline(b *testing.B) {
 	width := 40
-	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width, WithOutline: true}
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanCircleOfWedges(in); err != nil {
 			b.Fatal(err)

@@ -2,6 +2,8 @@ package shortrow
 
 import (
 	"math"
+	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -11,24 +13,24 @@ import (
 
 // plan shares the rows out over the wedges and writes each kind once.
 func (q circle) plan() Circle {
-	out := Circle{StitchCount: q.width, WedgeCount: q.wedges,
-		OuterRowCount: 2 * (q.pairs + q.full), InnerRowCount: 2 * q.full,
+	out := Circle{WidthStitches: q.width, WedgeCount: q.wedges,
+		OuterRows: 2 * (q.pairs + q.full), InnerRows: 2 * q.full,
 		WantedOuterRows: q.wantOuter, WantedInnerRows: q.wantInner,
 		OuterRadiusCm: q.outer, degrees: q.degrees}
-	out.ClosureRows = float64(out.OuterRowCount) - q.wantOuter
+	out.ClosureRows = float64(out.OuterRows) - q.wantOuter
 	out.ClosureDegrees = out.ClosureRows / q.wantOuter * q.degrees
-	out.InnerClosureRows = float64(out.InnerRowCount) - q.wantInner
-	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRowCount) / (2 * math.Pi) * 360 / q.degrees
+	out.InnerClosureRows = float64(out.InnerRows) - q.wantInner
+	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRows) / (2 * math.Pi) * 360 / q.degrees
 	kinds := map[[2]int]int{}
 	for i := range q.wedges {
 		kind := [2]int{spread.Share(i, q.wedges, q.pairs), spread.Share(i, q.wedges, q.full)}
 		k, known := kinds[kind]
 		if !known {
-			k = len(out.Wedges)
-			kinds[kind] = k
 			out.Wedges = append(out.Wedges, q.wedge(kind[0], kind[1]))
+			k = len(out.Wedges) // numbered from 1
+			kinds[kind] = k
 		}
-		if last := len(out.Sequence) - 1; last >= 0 && out.Sequence[last].WedgeIndex == k {
+		if last := len(out.Sequence) - 1; last >= 0 && out.Sequence[last].WedgeNumber == k {
 			out.Sequence[last].Times++
 			continue
 		}
@@ -36,7 +38,7 @@ func (q circle) plan() Circle {
 	}
 	if out.InnerClosureRows > 1 {
 		out.Notices = append(out.Notices, report.Notice{Reason: "HOLE_AT_THE_CENTRE", Field: "inner_radius_cm",
-			Description: "the inner edge has " + report.CountOf(out.InnerRowCount, "rows") + ", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
+			Description: "the inner edge has " + report.CountOf(out.InnerRows, "rows") + ", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
 	}
 	return out
 }
@@ -81,8 +83,21 @@ func (o Circle) Summary() string {
 		shape = "A ring"
 	}
 	return shape + " of " + o.unit.Size(o.OuterRadiusCm) + " radius from " + report.CountOf(o.WedgeCount, "wedges") + " of " +
-		report.CountOf(o.StitchCount, "stitches") + ": " + report.CountOf(o.OuterRowCount, "rows") + " round the outer edge, " +
+		report.CountOf(o.WidthStitches, "stitches") + ": " + report.CountOf(o.OuterRows, "rows") + " round the outer edge, " +
 		measure.Decimal(math.Abs(o.ClosureRows), 2) + " rows from closing (" + measure.Decimal(math.Abs(o.ClosureDegrees), 2) + " degrees)."
+}
+
+// Directions write every kind of wedge once, and then the order they are worked in.
+func (o Circle) Directions() []string {
+	d := []string{"Cast on " + report.CountOf(o.WidthStitches, "stitches") + "."}
+	for i, w := range o.Wedges {
+		d = rowDirections(append(d, "Wedge "+strconv.Itoa(i+1)+":"), w.Rows)
+	}
+	order := make([]string, len(o.Sequence))
+	for i, run := range o.Sequence {
+		order[i] = "wedge " + strconv.Itoa(run.WedgeNumber) + " " + report.Times(run.Times)
+	}
+	return append(d, "Work "+strings.Join(order, ", then ")+".")
 }
 
 // Sources says where the figures come from.

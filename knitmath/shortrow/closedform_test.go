@@ -16,7 +16,7 @@ func TestWedgeAngle(t *testing.T) {
 		width, rise int
 		tall        TallEnd
 	}{{24, 6, TallEndLeft}, {60, 40, TallEndRight}, {90, 60, TallEndCentre}, {41, 12, TallEndSides}, {200, 4, TallEndRight}} {
-		out, err := PlanWedge(WedgeInput{StitchCount: c.width, RiseRows: &c.rise, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
+		out, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseRows: &c.rise, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -30,7 +30,7 @@ func TestWedgeAngle(t *testing.T) {
 			t.Errorf("%+v: %v degrees, want %v", c, *out.RiseAngleDegrees, want)
 		}
 		// And back: that angle asks for the same rise.
-		back, err := PlanWedge(WedgeInput{StitchCount: c.width, RiseAngleDegrees: &want, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
+		back, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseAngleDegrees: &want, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
 		if err != nil || back.RiseRows != c.rise {
 			t.Errorf("%+v: %v degrees give %d rows, %v", c, want, back.RiseRows, err)
 		}
@@ -42,7 +42,7 @@ func TestWedgeAngle(t *testing.T) {
 func TestCircleArcLength(t *testing.T) {
 	for _, degrees := range []float64{90, 200, 360} {
 		width, inner := 50, 4.0
-		out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, StitchCount: &width,
+		out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width,
 			InnerRadiusCm: &inner, TurnDegrees: &degrees})
 		if err != nil {
 			t.Fatal(err)
@@ -51,7 +51,7 @@ func TestCircleArcLength(t *testing.T) {
 			return math.Hypot(-out.OuterRadiusCm*math.Sin(a), out.OuterRadiusCm*math.Cos(a))
 		}
 		arc := quad.Fixed(speed, 0, degrees*math.Pi/180, 20, nil, 0)
-		if border := float64(out.OuterRowCount) / 3; math.Abs(border-arc) > 1.0/3+1e-9 {
+		if border := float64(out.OuterRows) / 3; math.Abs(border-arc) > 1.0/3+1e-9 {
 			t.Errorf("%v degrees: an edge of %v cm, want %v to within a row", degrees, border, arc)
 		}
 	}

@@ -28,7 +28,7 @@ func TestCurvedWedgeIsKnit(t *testing.T) {
 				}
 				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
 					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
-						in := WedgeInput{StitchCount: width, ProfileRows: points, Order: order, TurnMethod: method}
+						in := WedgeInput{WidthStitches: width, ProfileRows: points, Order: order, TurnMethod: method}
 						out, err := PlanWedge(in)
 						if err != nil {
 							knittest.WantViolations(t, err, "profile_rows INFEASIBLE")
@@ -59,24 +59,24 @@ func wantedOnCurve(points []float64, width, x int) float64 {
 // checkCurve knits a curved wedge and reports whether it was eased.
 func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 	t.Helper()
-	m := knittest.CastOn(t, in.StitchCount, false)
+	m := knittest.CastOn(t, in.WidthStitches, false)
 	for _, r := range out.Rows {
 		if err := m.Work(r.Instruction.Row); err != nil {
-			t.Fatalf("%v over %d, order %d, method %d: row %d, %q: %v", in.ProfileRows, in.StitchCount, in.Order, in.TurnMethod,
+			t.Fatalf("%v over %d, order %d, method %d: row %d, %q: %v", in.ProfileRows, in.WidthStitches, in.Order, in.TurnMethod,
 				r.RowNumber, r.Instruction.Row.Text(), err)
 		}
 	}
-	if m.StitchCount() != in.StitchCount || m.Unresolved() != 0 || m.ShortRowOpen() {
-		t.Fatalf("%v over %d: %d stitches, %d gaps open", in.ProfileRows, in.StitchCount, m.StitchCount(), m.Unresolved())
+	if m.StitchCount() != in.WidthStitches || m.Unresolved() != 0 || m.ShortRowOpen() {
+		t.Fatalf("%v over %d: %d stitches, %d gaps open", in.ProfileRows, in.WidthStitches, m.StitchCount(), m.Unresolved())
 	}
 	worst, tallest := 0.0, 0
 	for x, rows := range m.Heights() {
 		tallest = max(tallest, rows)
-		worst = max(worst, math.Abs(float64(rows-out.ShortRows)-wantedOnCurve(in.ProfileRows, in.StitchCount, x)))
+		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wantedOnCurve(in.ProfileRows, in.WidthStitches, x)))
 	}
 	if tallest != out.TallRows || math.Abs(worst-out.GreatestDepartureRows) > 1e-9 {
 		t.Fatalf("%v over %d: %d rows at the tallest place, %d said; departs by %v, %v said",
-			in.ProfileRows, in.StitchCount, tallest, out.TallRows, worst, out.GreatestDepartureRows)
+			in.ProfileRows, in.WidthStitches, tallest, out.TallRows, worst, out.GreatestDepartureRows)
 	}
 	eased := len(out.Notices) > 0
 	limit := 1.0
@@ -84,7 +84,7 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 		limit = 3 // doubles of two flanks may meet on one stitch
 	}
 	if !eased && worst > limit+1e-9 {
-		t.Fatalf("%v over %d, method %d: departs by %v rows and says nothing", in.ProfileRows, in.StitchCount, in.TurnMethod, worst)
+		t.Fatalf("%v over %d, method %d: departs by %v rows and says nothing", in.ProfileRows, in.WidthStitches, in.TurnMethod, worst)
 	}
 	return eased
 }
@@ -93,7 +93,7 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 // over 4 stitches at each side. Under the middles of the four stitches lie 5.25,
 // 3.75, 2.25 and 0.75 rows: 3, 2, 1 and 0 pairs.
 func TestCurvedWedgeByHand(t *testing.T) {
-	out, err := PlanWedge(WedgeInput{StitchCount: 12, ProfileRows: []float64{6, 0, 0, 6}})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 12, ProfileRows: []float64{6, 0, 0, 6}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -165,16 +165,16 @@ func TestCurvedWedgeRefusals(t *testing.T) {
 		in   WedgeInput
 		want []string
 	}{
-		"one point":  {WedgeInput{StitchCount: 20, ProfileRows: []float64{4}}, []string{"profile_rows INFEASIBLE"}},
-		"points":     {WedgeInput{StitchCount: 20, ProfileRows: []float64{-1, nan, 3000}}, []string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
-		"both":       {WedgeInput{StitchCount: 20, RiseRows: &six, ProfileRows: []float64{0, 6}}, []string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
-		"tall end":   {WedgeInput{StitchCount: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}}, []string{"tall_end CONTRADICTORY"}},
-		"grouped":    {WedgeInput{StitchCount: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}}, []string{"spread CONTRADICTORY"}},
-		"flat":       {WedgeInput{StitchCount: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
-		"no gauge":   {WedgeInput{StitchCount: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
-		"too high":   {WedgeInput{StitchCount: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}}, []string{"profile_cm INFEASIBLE"}},
-		"too many":   {WedgeInput{StitchCount: 20, ProfileRows: make([]float64, MaxProfilePoints+1)}, []string{"profile_rows TOO_MANY"}},
-		"many humps": {WedgeInput{StitchCount: stitch.MaxStitches, ProfileRows: zigzag}, []string{"profile_rows INFEASIBLE"}},
+		"one point":  {WedgeInput{WidthStitches: 20, ProfileRows: []float64{4}}, []string{"profile_rows INFEASIBLE"}},
+		"points":     {WedgeInput{WidthStitches: 20, ProfileRows: []float64{-1, nan, 3000}}, []string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
+		"both":       {WedgeInput{WidthStitches: 20, RiseRows: &six, ProfileRows: []float64{0, 6}}, []string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
+		"tall end":   {WedgeInput{WidthStitches: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}}, []string{"tall_end CONTRADICTORY"}},
+		"grouped":    {WedgeInput{WidthStitches: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}}, []string{"spread CONTRADICTORY"}},
+		"flat":       {WedgeInput{WidthStitches: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
+		"no gauge":   {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
+		"too high":   {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}}, []string{"profile_cm INFEASIBLE"}},
+		"too many":   {WedgeInput{WidthStitches: 20, ProfileRows: make([]float64, MaxProfilePoints+1)}, []string{"profile_rows TOO_MANY"}},
+		"many humps": {WedgeInput{WidthStitches: stitch.MaxStitches, ProfileRows: zigzag}, []string{"profile_rows INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanWedge(c.in)
@@ -187,7 +187,7 @@ func FuzzPlanCurvedWedge(f *testing.F) {
 	f.Add(30, 0.0, 8.0, 8.0, 0.0, int32(1), int32(1))
 	f.Add(41, 12.0, 3.5, 9.0, 1.0, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, width int, a, b, c, d float64, order, method int32) {
-		in := WedgeInput{StitchCount: width % 300, ProfileRows: []float64{a, b, c, d}, Order: ShortRowOrder(order), TurnMethod: TurnMethod(method)}
+		in := WedgeInput{WidthStitches: width % 300, ProfileRows: []float64{a, b, c, d}, Order: ShortRowOrder(order), TurnMethod: TurnMethod(method)}
 		out, err := PlanWedge(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -203,7 +203,7 @@ func FuzzPlanCurvedWedge(f *testing.F) {
 }
 
 func BenchmarkCurvedWedge(b *testing.B) {
-	in := WedgeInput{StitchCount: 120, ProfileRows: []float64{0, 6, 11, 14, 15, 15, 15, 14, 11, 6, 0}}
+	in := WedgeInput{WidthStitches: 120, ProfileRows: []float64{0, 6, 11, 14, 15, 15, 15, 14, 11, 6, 0}}
 	for b.Loop() {
 		if _, err := PlanWedge(in); err != nil {
 			b.Fatal(err)

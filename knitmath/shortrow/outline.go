@@ -11,7 +11,7 @@ import (
 func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 	var steps []outline.Corner
 	for x := w.width - 1; x >= 0; x-- {
-		height := out.ShortRows + out.heights[x]
+		height := out.FullRows + out.heights[x]
 		steps = outline.AppendCorner(steps, outline.Corner{Across: w.width - 1 - x, Up: height})
 		steps = outline.AppendCorner(steps, outline.Corner{Across: w.width - x, Up: height})
 	}
@@ -19,7 +19,7 @@ func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 	wanted := make([]outline.OutlinePoint, pieces+1)
 	for i := range wanted {
 		// Point i lies i pieces from the left, so pieces - i from the right.
-		rows := float64(out.ShortRows) + float64(w.profile.points[pieces-i])/1e6
+		rows := float64(out.FullRows) + float64(w.profile.points[pieces-i])/1e6
 		stitches := float64(i*w.width) / float64(pieces)
 		wanted[i] = outline.OutlinePoint{X: stitches, Y: rows}
 		if st.Count > 0 {

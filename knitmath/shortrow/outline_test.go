@@ -31,8 +31,8 @@ func TestWedgeOutlineIsKnit(t *testing.T) {
 		for rise := 2; rise <= width; rise += 2 {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
 				for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
-					try(WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: tall, TurnMethod: method})
-					try(WedgeInput{StitchCount: width, ProfileRows: []float64{0, float64(rise), 1, float64(rise) / 2}, TurnMethod: method})
+					try(WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, TurnMethod: method})
+					try(WedgeInput{WidthStitches: width, ProfileRows: []float64{0, float64(rise), 1, float64(rise) / 2}, TurnMethod: method})
 				}
 			}
 		}
@@ -44,7 +44,7 @@ func TestWedgeOutlineIsKnit(t *testing.T) {
 
 func checkTopEdge(t *testing.T, in WedgeInput, out Wedge) {
 	t.Helper()
-	m := knittest.CastOn(t, in.StitchCount, false)
+	m := knittest.CastOn(t, in.WidthStitches, false)
 	if out.Rows[0].Side == stitch.WrongSide {
 		if err := m.Work(knittest.PlainRow(m)); err != nil {
 			t.Fatal(err)
@@ -59,24 +59,24 @@ func checkTopEdge(t *testing.T, in WedgeInput, out Wedge) {
 	outlinetest.CheckFrame(t, out.Outline)
 	top := out.Outline.Lines[0]
 	outlinetest.CheckCorners(t, top)
-	if top.Points[0].X != 0 || top.Points[len(top.Points)-1].X != float64(in.StitchCount) {
+	if top.Points[0].X != 0 || top.Points[len(top.Points)-1].X != float64(in.WidthStitches) {
 		t.Fatalf("%s: top edge %v", describe(in), top.Points)
 	}
 	for x, rows := range m.Heights() { // from the right edge
-		middle := float64(in.StitchCount-1-x) + 0.5
+		middle := float64(in.WidthStitches-1-x) + 0.5
 		if got := stepAt(t, top, middle); got != float64(rows-below) {
 			t.Fatalf("%s: %v rows at %v, knit %d: %v", describe(in), got, middle, rows-below, top.Points)
 		}
 	}
 	// The profile, integrated point by point, in stitches times rows.
-	want := float64(out.ShortRows * in.StitchCount)
+	want := float64(out.FullRows * in.WidthStitches)
 	switch {
 	case in.ProfileRows != nil:
 		for i := 1; i < len(in.ProfileRows); i++ {
-			want += (in.ProfileRows[i-1] + in.ProfileRows[i]) / 2 * float64(in.StitchCount) / float64(len(in.ProfileRows)-1)
+			want += (in.ProfileRows[i-1] + in.ProfileRows[i]) / 2 * float64(in.WidthStitches) / float64(len(in.ProfileRows)-1)
 		}
 	default: // one triangle, or two of half the width
-		want += float64(out.RiseRows*in.StitchCount) / 2
+		want += float64(out.RiseRows*in.WidthStitches) / 2
 	}
 	var x, y []float64
 	for _, p := range out.Outline.Lines[1].Points {
@@ -107,12 +107,12 @@ func stepAt(t *testing.T, l outline.OutlineLine, x float64) float64 {
 // the left: 1 row for 0.5 cm, 3 rows for 1 cm, 5 rows for 0.5 cm.
 func TestWedgeOutlineByHand(t *testing.T) {
 	rise := 4
-	out, err := PlanWedge(WedgeInput{StitchCount: 4, RiseRows: &rise, TallEnd: TallEndRight,
+	out, err := PlanWedge(WedgeInput{WidthStitches: 4, RiseRows: &rise, TallEnd: TallEndRight,
 		Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}, WithOutline: true})
 	if err != nil {
 		t.Fatal(err)
 	}
-	low := float64(out.ShortRows) / 4
+	low := float64(out.FullRows) / 4
 	want := []outline.OutlinePoint{{X: 0, Y: low}, {X: 0.5, Y: low}, {X: 0.5, Y: low + 0.5}, {X: 1.5, Y: low + 0.5}, {X: 1.5, Y: low + 1}, {X: 2, Y: low + 1}}
 	got := out.Outline.Lines[0].Points
 	if len(got) != len(want) {
@@ -129,7 +129,7 @@ func TestWedgeOutlineByHand(t *testing.T) {
 
 func BenchmarkWedgeOutline(b *testing.B) {
 	rise := 24
-	in := WedgeInput{StitchCount: 100, RiseRows: &rise, TallEnd: TallEndRight, WithOutline: true}
+	in := WedgeInput{WidthStitches: 100, RiseRows: &rise, TallEnd: TallEndRight, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanWedge(in); err != nil {
 			b.Fatal(err)

@@ -103,7 +103,7 @@ func (w wedge) knit(list []Span) Wedge {
 	full := len(s.Rows) - 2*len(list)
 	return Wedge{
 		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.Rows,
-		ShortRows: full, TallRows: full + slices.Max(heights),
+		FullRows: full, TallRows: full + slices.Max(heights),
 		width: w.width, shortest: w.shortest, german: w.method == TurnMethodGerman,
 		heights: heights,
 	}

@@ -88,11 +88,11 @@ func (s *ShortRows) Row(side stitch.Side, start, end int) {
 	}
 	s.turned = turns
 	s.Rows = append(s.Rows, WedgeRow{
-		RowNumber:     len(s.Rows) + 1,
-		Side:          side,
-		Instruction:   stitch.Instruction{Row: stitch.Compress(runs), StartCount: s.Width, EndCount: s.Width},
-		UnworkedCount: k.step * (border - last),
-		Resolving:     len(gaps) > 0,
+		RowNumber:        len(s.Rows) + 1,
+		Side:             side,
+		Instruction:      stitch.Instruction{Row: stitch.Compress(runs), StartStitches: s.Width, EndStitches: s.Width},
+		UnworkedStitches: k.step * (border - last),
+		Resolving:        len(gaps) > 0,
 	})
 }
 

@@ -71,7 +71,7 @@ const (
 
 // WedgeInput asks for a short-row wedge. It mirrors PlanWedgeRequest.
 type WedgeInput struct {
-	StitchCount      int
+	WidthStitches    int
 	RiseRows         *int
 	RiseCm           *float64
 	RiseAngleDegrees *float64
@@ -89,24 +89,24 @@ type WedgeInput struct {
 
 // A TurnRun is a number of equal steps between turns.
 type TurnRun struct {
-	StitchCount int
-	Times       int
+	Stitches int
+	Times    int
 }
 
 // A TurnSequence is the turns at one side of a wedge, in the order worked.
 type TurnSequence struct {
-	FirstUnworkedCount int
-	Steps              []TurnRun
-	Side               stitch.Side
+	FirstUnworkedStitches int
+	Steps                 []TurnRun
+	Side                  stitch.Side
 }
 
 // A WedgeRow is one row of a wedge.
 type WedgeRow struct {
-	RowNumber     int
-	Side          stitch.Side
-	Instruction   stitch.Instruction
-	UnworkedCount int
-	Resolving     bool
+	RowNumber        int
+	Side             stitch.Side
+	Instruction      stitch.Instruction
+	UnworkedStitches int
+	Resolving        bool
 }
 
 // Wedge is the answer to WedgeInput.
@@ -116,7 +116,7 @@ type Wedge struct {
 	Turns                 []TurnSequence
 	Rows                  []WedgeRow
 	TallRows              int
-	ShortRows             int
+	FullRows              int
 	AskedRiseRows         float64
 	RiseRows              int
 	RiseCm                *float64

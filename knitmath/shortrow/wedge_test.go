@@ -23,7 +23,7 @@ func TestWedgeIsKnit(t *testing.T) {
 				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
 					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 						for turnSpread := TurnSpreadInterleaved; turnSpread <= TurnSpreadGrouped; turnSpread++ {
-							in := WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: tall, Order: order,
+							in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Order: order,
 								TurnMethod: method, Spread: turnSpread}
 							out, err := PlanWedge(in)
 							if err != nil {
@@ -69,7 +69,7 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 	if in.RiseRows != nil && out.RiseRows != (*in.RiseRows+1)/2*2 {
 		t.Fatalf("%s: rise %d", describe(in), out.RiseRows)
 	}
-	m := knittest.CastOn(t, in.StitchCount, false)
+	m := knittest.CastOn(t, in.WidthStitches, false)
 	if out.Rows[0].Side == stitch.WrongSide {
 		if err := m.Work(knittest.PlainRow(m)); err != nil {
 			t.Fatal(err)
@@ -84,11 +84,11 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 		if err := m.Work(r.Instruction.Row); err != nil {
 			t.Fatalf("%s: row %d, %q: %v", describe(in), r.RowNumber, r.Instruction.Row.Text(), err)
 		}
-		if r.UnworkedCount > 0 {
+		if r.UnworkedStitches > 0 {
 			turns++
 		}
 	}
-	if m.StitchCount() != in.StitchCount || m.Unresolved() != 0 || m.ShortRowOpen() {
+	if m.StitchCount() != in.WidthStitches || m.Unresolved() != 0 || m.ShortRowOpen() {
 		t.Fatalf("%s: %d stitches, %d gaps open", describe(in), m.StitchCount(), m.Unresolved())
 	}
 	if in.TurnMethod != TurnMethodGerman && turns != out.TurnCount {
@@ -98,8 +98,8 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 	for x, rows := range m.Heights() {
 		rows -= below
 		tallest, shortest = max(tallest, rows), min(shortest, rows)
-		wanted, _ := wantedRows(in.TallEnd, in.StitchCount, x, out.RiseRows).Float64()
-		worst = max(worst, math.Abs(float64(rows-out.ShortRows)-wanted))
+		wanted, _ := wantedRows(in.TallEnd, in.WidthStitches, x, out.RiseRows).Float64()
+		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wanted))
 	}
 	if tallest != out.TallRows {
 		t.Fatalf("%s: %d rows at the tall end, %d said", describe(in), tallest, out.TallRows)
@@ -132,18 +132,18 @@ func checkWedgeRefusal(t *testing.T, in WedgeInput, err error) {
 	}
 	if in.TurnMethod == TurnMethodGerman && in.TallEnd == TallEndSides && knittest.Reasons(err)[0].Field == "turn_method" {
 		// Doubles of both flanks meet in the middle of a steep dart.
-		if in.StitchCount > *in.RiseRows+3 {
+		if in.WidthStitches > *in.RiseRows+3 {
 			t.Fatalf("%s refused though it is not steep: %v", describe(in), err)
 		}
 		return
 	}
 	pairs := (*in.RiseRows + 1) / 2
-	room := in.StitchCount - 1 // turns at 1 .. W-1
+	room := in.WidthStitches - 1 // turns at 1 .. W-1
 	switch in.TallEnd {
 	case TallEndCentre:
-		room = (in.StitchCount - 1) / 2
+		room = (in.WidthStitches - 1) / 2
 	case TallEndSides:
-		room = in.StitchCount / 2
+		room = in.WidthStitches / 2
 	}
 	if pairs <= room {
 		t.Fatalf("%s refused though it fits: %v", describe(in), err)
@@ -156,14 +156,14 @@ func describe(in WedgeInput) string {
 		rise = *in.RiseRows
 	}
 	return fmt.Sprintf("W=%d rise=%d tall=%d order=%d method=%d spread=%d",
-		in.StitchCount, rise, in.TallEnd, in.Order, in.TurnMethod, in.Spread)
+		in.WidthStitches, rise, in.TallEnd, in.Order, in.TurnMethod, in.Spread)
 }
 
 // Worked by hand: 24 stitches, 6 rows, so 3 pairs; the profile is crossed at
 // 24*1/6, 24*3/6 and 24*5/6 = 4, 12, 20 stitches from the tall edge.
 func TestWedgeByHand(t *testing.T) {
 	six := 6
-	out, err := PlanWedge(WedgeInput{StitchCount: 24, RiseRows: &six, TallEnd: TallEndRight})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndRight})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -176,7 +176,7 @@ func TestWedgeByHand(t *testing.T) {
 			t.Errorf("row %d: %q, want %q", i+1, got, want[i])
 		}
 	}
-	german, err := PlanWedge(WedgeInput{StitchCount: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: TurnMethodGerman,
+	german, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: TurnMethodGerman,
 		Order: ShortRowOrderShortestFirst})
 	if err != nil {
 		t.Fatal(err)
@@ -199,7 +199,7 @@ func TestWedgeByHand(t *testing.T) {
 // 20 cm, at 24 rows to 10 cm 48 rows: tan 45 = 1.
 func TestWedgeByAngle(t *testing.T) {
 	angle := 45.0
-	out, err := PlanWedge(WedgeInput{StitchCount: 36, RiseAngleDegrees: &angle, Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, TallEnd: TallEndRight})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 36, RiseAngleDegrees: &angle, Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, TallEnd: TallEndRight})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -214,7 +214,7 @@ func TestWedgeRoundsARise(t *testing.T) {
 		rounding measure.Rounding
 		want     int
 	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingNearest, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {4, measure.RoundingUp, 4}, {1, measure.RoundingNearest, 2}} {
-		out, err := PlanWedge(WedgeInput{StitchCount: 30, RiseRows: &c.rise, TallEnd: TallEndLeft, Rounding: c.rounding})
+		out, err := PlanWedge(WedgeInput{WidthStitches: 30, RiseRows: &c.rise, TallEnd: TallEndLeft, Rounding: c.rounding})
 		if err != nil || out.RiseRows != c.want {
 			t.Errorf("%+v: %d rows, %v", c, out.RiseRows, err)
 		}
@@ -234,17 +234,17 @@ func TestWedgeRefusals(t *testing.T) {
 		in   WedgeInput
 		want []string
 	}{
-		"empty":         {WedgeInput{}, []string{"stitch_count REQUIRED", "rise_rows REQUIRED", "rise_cm REQUIRED", "rise_angle_degrees REQUIRED", "profile_rows REQUIRED", "profile_cm REQUIRED", "tall_end REQUIRED"}},
-		"twice":         {WedgeInput{StitchCount: 10, RiseRows: &six, RiseCm: &cm, Gauge: standard, TallEnd: 1}, []string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
-		"ranges":        {WedgeInput{StitchCount: 1, RiseRows: &zero, TallEnd: 9}, []string{"stitch_count OUT_OF_RANGE", "rise_rows OUT_OF_RANGE", "tall_end UNKNOWN_VALUE"}},
-		"too many rows": {WedgeInput{StitchCount: 10000, RiseRows: &big, TallEnd: 1}, []string{"rise_rows OUT_OF_RANGE"}},
-		"nan":           {WedgeInput{StitchCount: 10, RiseCm: &nan, Gauge: standard, TallEnd: 1}, []string{"rise_cm NOT_FINITE"}},
-		"no gauge":      {WedgeInput{StitchCount: 10, RiseCm: &cm, TallEnd: 1}, []string{"gauge REQUIRED"}},
-		"angle":         {WedgeInput{StitchCount: 10, RiseAngleDegrees: &steep, Gauge: standard, TallEnd: 1}, []string{"rise_angle_degrees OUT_OF_RANGE"}},
-		"steep":         {WedgeInput{StitchCount: 3, RiseRows: &six, TallEnd: 1}, []string{"stitch_count INFEASIBLE", "rise_rows INFEASIBLE"}},
-		"no centre":     {WedgeInput{StitchCount: 2, RiseRows: &two, TallEnd: TallEndCentre}, []string{"stitch_count INFEASIBLE", "tall_end INFEASIBLE"}},
-		"no pair":       {WedgeInput{StitchCount: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
-		"enums": {WedgeInput{StitchCount: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 3, DisplayUnit: 3},
+		"empty":         {WedgeInput{}, []string{"width_stitches REQUIRED", "rise_rows REQUIRED", "rise_cm REQUIRED", "rise_angle_degrees REQUIRED", "profile_rows REQUIRED", "profile_cm REQUIRED", "tall_end REQUIRED"}},
+		"twice":         {WedgeInput{WidthStitches: 10, RiseRows: &six, RiseCm: &cm, Gauge: standard, TallEnd: 1}, []string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
+		"ranges":        {WedgeInput{WidthStitches: 1, RiseRows: &zero, TallEnd: 9}, []string{"width_stitches OUT_OF_RANGE", "rise_rows OUT_OF_RANGE", "tall_end UNKNOWN_VALUE"}},
+		"too many rows": {WedgeInput{WidthStitches: 10000, RiseRows: &big, TallEnd: 1}, []string{"rise_rows OUT_OF_RANGE"}},
+		"nan":           {WedgeInput{WidthStitches: 10, RiseCm: &nan, Gauge: standard, TallEnd: 1}, []string{"rise_cm NOT_FINITE"}},
+		"no gauge":      {WedgeInput{WidthStitches: 10, RiseCm: &cm, TallEnd: 1}, []string{"gauge REQUIRED"}},
+		"angle":         {WedgeInput{WidthStitches: 10, RiseAngleDegrees: &steep, Gauge: standard, TallEnd: 1}, []string{"rise_angle_degrees OUT_OF_RANGE"}},
+		"steep":         {WedgeInput{WidthStitches: 3, RiseRows: &six, TallEnd: 1}, []string{"width_stitches INFEASIBLE", "rise_rows INFEASIBLE"}},
+		"no centre":     {WedgeInput{WidthStitches: 2, RiseRows: &two, TallEnd: TallEndCentre}, []string{"width_stitches INFEASIBLE", "tall_end INFEASIBLE"}},
+		"no pair":       {WedgeInput{WidthStitches: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
+		"enums": {WedgeInput{WidthStitches: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 3, DisplayUnit: 3},
 			[]string{"tall_end UNKNOWN_VALUE", "order UNKNOWN_VALUE", "turn_method UNKNOWN_VALUE", "rounding UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -257,9 +257,9 @@ func TestWedgeRefusals(t *testing.T) {
 // At the limit: the most rows on the most stitches. The machine works them all.
 func TestWedgeAtTheLimit(t *testing.T) {
 	rise := MaxWedgeRows
-	_, err := PlanWedge(WedgeInput{StitchCount: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodYarnOver})
-	knittest.WantViolations(t, err, "stitch_count INFEASIBLE", "turn_method INFEASIBLE")
-	in := WedgeInput{StitchCount: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodGerman}
+	_, err := PlanWedge(WedgeInput{WidthStitches: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodYarnOver})
+	knittest.WantViolations(t, err, "width_stitches INFEASIBLE", "turn_method INFEASIBLE")
+	in := WedgeInput{WidthStitches: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodGerman}
 	out, err := PlanWedge(in)
 	if err != nil {
 		t.Fatal(err)
@@ -276,11 +276,11 @@ func FuzzPlanWedge(f *testing.F) {
 	f.Add(24, 6, int32(1), int32(1), int32(1), int32(0), int32(0))
 	f.Add(75, 31, int32(3), int32(2), int32(2), int32(3), int32(2))
 	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, turnSpread int32) {
-		in := WedgeInput{StitchCount: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: ShortRowOrder(order),
+		in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: ShortRowOrder(order),
 			TurnMethod: TurnMethod(method), Spread: TurnSpread(turnSpread)}
 		if width > 400 {
 			width = 400 // larger pieces are worked in TestWedgeAtTheLimit
-			in.StitchCount = width
+			in.WidthStitches = width
 		}
 		out, err := PlanWedge(in)
 		if err != nil {
@@ -299,7 +299,7 @@ func FuzzPlanWedge(f *testing.F) {
 
 func BenchmarkWedge(b *testing.B) {
 	rise := 30
-	in := WedgeInput{StitchCount: 90, RiseRows: &rise, TallEnd: TallEndRight}
+	in := WedgeInput{WidthStitches: 90, RiseRows: &rise, TallEnd: TallEndRight}
 	for b.Loop() {
 		if _, err := PlanWedge(in); err != nil {
 			b.Fatal(err)

@@ -28,7 +28,7 @@ func sequences(turns []turn, width int) []TurnSequence {
 				if side == stitch.RightSide {
 					unworked = width - t.place
 				}
-				out = append(out, TurnSequence{FirstUnworkedCount: unworked, Side: side})
+				out = append(out, TurnSequence{FirstUnworkedStitches: unworked, Side: side})
 				last, direction = t.place, 0
 				continue
 			}
@@ -40,7 +40,7 @@ func sequences(turns []turn, width int) []TurnSequence {
 }
 
 func (s *TurnSequence) add(step int) {
-	if last := len(s.Steps) - 1; last >= 0 && s.Steps[last].StitchCount == step {
+	if last := len(s.Steps) - 1; last >= 0 && s.Steps[last].Stitches == step {
 		s.Steps[last].Times++
 		return
 	}
@@ -73,7 +73,7 @@ func (o Wedge) Summary() string {
 
 // mirrors reports whether two sides turn alike.
 func (s TurnSequence) mirrors(other TurnSequence) bool {
-	return s.FirstUnworkedCount == other.FirstUnworkedCount && slices.Equal(s.Steps, other.Steps)
+	return s.FirstUnworkedStitches == other.FirstUnworkedStitches && slices.Equal(s.Steps, other.Steps)
 }
 
 // toldSteps is how many different steps in succession a sentence tells.
@@ -83,7 +83,7 @@ const toldSteps = 6
 // turn 3 times; then 5 twice".
 func (s TurnSequence) sentence(shortest, german bool) string {
 	var b strings.Builder
-	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedCount, "stitches") + " unworked")
+	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
 	if german {
 		b.WriteString(" (the one made double among them)")
 	}
@@ -94,16 +94,27 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 	for i, r := range s.Steps {
 		switch i {
 		case 0:
-			b.WriteString(", then " + report.CountOf(r.StitchCount, "stitches") + " " + direction + " the last turn")
+			b.WriteString(", then " + report.CountOf(r.Stitches, "stitches") + " " + direction + " the last turn")
 		case toldSteps:
 			b.WriteString("; and so on")
 			return b.String()
 		default:
-			b.WriteString("; then " + strconv.Itoa(r.StitchCount))
+			b.WriteString("; then " + strconv.Itoa(r.Stitches))
 		}
 		b.WriteString(" " + report.Times(r.Times))
 	}
 	return b.String()
+}
+
+// Directions write the wedge as a pattern would.
+func (o Wedge) Directions() []string { return rowDirections(nil, o.Rows) }
+
+// rowDirections appends "Row 2 (WS): w&t, p18." for every row.
+func rowDirections(d []string, rows []WedgeRow) []string {
+	for _, r := range rows {
+		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
+	}
+	return d
 }
 
 // Sources says where the figures come from.

@@ -38,8 +38,8 @@ func total(i, k, n int) int { return (2*i*n + k) / (2 * k) }
 
 // A GapRun is a number of equal gaps in succession.
 type GapRun struct {
-	StitchCount int
-	Times       int
+	Stitches int
+	Times    int
 }
 
 // AppendGap adds times gaps of n to a list of runs, joining equal neighbours.
@@ -47,7 +47,7 @@ func AppendGap(runs []GapRun, n, times int) []GapRun {
 	switch last := len(runs) - 1; {
 	case times == 0:
 		return runs
-	case last >= 0 && runs[last].StitchCount == n:
+	case last >= 0 && runs[last].Stitches == n:
 		runs[last].Times += times
 		return runs
 	}

@@ -3,7 +3,7 @@ package stitch
 // An Instruction is one row with the stitches on the needle before and after
 // it. The yarn overs of short rows are not counted.
 type Instruction struct {
-	Row        Row
-	StartCount int
-	EndCount   int
+	Row           Row
+	StartStitches int
+	EndStitches   int
 }

@@ -60,6 +60,9 @@ func (s *SizeConsequence) sentence(noun, direction string, unit measure.DisplayU
 	return text + "."
 }
 
+// Directions are empty: there is nothing to work.
+func (ComputedGauge) Directions() []string { return nil }
+
 // Sources says where the figures come from.
 func (o ComputedGauge) Sources() []report.Source {
 	sources := []report.Source{

@@ -4,15 +4,15 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// A YarnCategory is a yarn weight category of the trade. StitchesLow and
-// NeedleHighMm are nil where the category is open.
+// A YarnCategory is a yarn weight category of the trade. LowStitches and
+// HighNeedleMm are nil where the category is open.
 type YarnCategory struct {
 	Category     int
 	Name         string
-	StitchesLow  *int
-	StitchesHigh int
-	NeedleLowMm  float64
-	NeedleHighMm *float64
+	LowStitches  *int
+	HighStitches int
+	LowNeedleMm  float64
+	HighNeedleMm *float64
 }
 
 // yarnWeight is one row of the table; 0 stands for open.
@@ -58,14 +58,14 @@ func Categories(d gauge.Density) (found []YarnCategory, nominal bool) {
 			continue
 		}
 		nominal = nominal || metric != imperial
-		c := YarnCategory{Category: i, Name: w.name, StitchesHigh: int(w.high), NeedleLowMm: w.needleLow}
+		c := YarnCategory{Category: i, Name: w.name, HighStitches: int(w.high), LowNeedleMm: w.needleLow}
 		if w.low > 0 {
 			low := int(w.low)
-			c.StitchesLow = &low
+			c.LowStitches = &low
 		}
 		if w.needleTop > 0 {
 			top := w.needleTop
-			c.NeedleHighMm = &top
+			c.HighNeedleMm = &top
 		}
 		found = append(found, c)
 	}

@@ -55,7 +55,7 @@ func TestYarnCategoryLookup(t *testing.T) {
 		var got []int
 		for _, f := range found {
 			got = append(got, f.Category)
-			if (f.StitchesLow == nil) != (f.Category == 7) || (f.NeedleHighMm == nil) != (f.Category == 7) {
+			if (f.LowStitches == nil) != (f.Category == 7) || (f.HighNeedleMm == nil) != (f.Category == 7) {
 				t.Errorf("category %d: open ends %+v", f.Category, f)
 			}
 		}

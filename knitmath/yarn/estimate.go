@@ -39,7 +39,7 @@ func (e *estimate) work() YarnEstimate {
 		e.loop[1].add(likely)
 		e.loop[2].add(strands{stitches * length.High * p.factor.High / 100, floats})
 		out.Pieces[i] = PieceYarn{p.name, stitches, area, likely.total(e.colours())}
-		out.StitchCount += stitches
+		out.Stitches += stitches
 		out.AreaCm2 += area
 		out.factors = out.factors || p.factor.Low != p.factor.High
 	}

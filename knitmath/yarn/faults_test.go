@@ -29,13 +29,13 @@ func TestYarnRefusals(t *testing.T) {
 				"swatch.mass_g REQUIRED", "swatch.width_cm REQUIRED", "swatch.height_cm REQUIRED", "put_up.ball_m REQUIRED",
 				"put_up.ball_g REQUIRED", "colours[0].share_percent REQUIRED", "colours[1].share_percent REQUIRED"}},
 		{"empty counted", piece(Piece{Counted: &CountedPiece{}}),
-			[]string{"pieces[0].counted.stitch_count REQUIRED", "pieces[0].counted.row_count REQUIRED"}},
+			[]string{"pieces[0].counted.stitches REQUIRED", "pieces[0].counted.rows REQUIRED"}},
 		{"empty trapezoid", piece(Piece{Trapezoid: &TrapezoidPiece{}}), []string{"pieces[0].trapezoid.start_width_cm REQUIRED",
 			"pieces[0].trapezoid.end_width_cm REQUIRED", "pieces[0].trapezoid.height_cm REQUIRED"}},
-		{"empty rowwise", piece(Piece{Rowwise: &RowwisePiece{}}), []string{"pieces[0].rowwise.stitch_counts REQUIRED"}},
+		{"empty rowwise", piece(Piece{Rowwise: &RowwisePiece{}}), []string{"pieces[0].rowwise.row_stitches REQUIRED"}},
 		{"rows of nothing", piece(Piece{Rowwise: &RowwisePiece{[]int{20, 0, 20, -1, 10_001}}}),
-			[]string{"pieces[0].rowwise.stitch_counts[1] OUT_OF_RANGE", "pieces[0].rowwise.stitch_counts[3] OUT_OF_RANGE",
-				"pieces[0].rowwise.stitch_counts[4] OUT_OF_RANGE"}},
+			[]string{"pieces[0].rowwise.row_stitches[1] OUT_OF_RANGE", "pieces[0].rowwise.row_stitches[3] OUT_OF_RANGE",
+				"pieces[0].rowwise.row_stitches[4] OUT_OF_RANGE"}},
 		{"several shapes", piece(Piece{Counted: &CountedPiece{1, 1}, Rowwise: &RowwisePiece{[]int{1}}}),
 			[]string{"pieces[0].counted CONTRADICTORY", "pieces[0].rowwise CONTRADICTORY"}},
 		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternPlain, PatternFactor: knittest.Ptr(1.0)}),
@@ -48,25 +48,25 @@ func TestYarnRefusals(t *testing.T) {
 				"pieces[0].trapezoid.height_cm NOT_FINITE", "swatch.mass_g NOT_FINITE", "swatch.width_cm NOT_FINITE",
 				"swatch.height_cm NOT_FINITE", "swatch.scale_step_g NOT_FINITE", "put_up.ball_m NOT_FINITE", "put_up.ball_g NOT_FINITE",
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
-		{"zero and negative", YarnInput{Gauge: g, Pieces: []Piece{{Quantity: n(0), PatternFactor: knittest.Ptr(0.0), Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
+		{"zero and negative", YarnInput{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0), Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
 			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &PutUp{-1, -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
-			[]string{"pieces[0].quantity OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
+			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
 				"pieces[0].trapezoid.start_width_cm OUT_OF_RANGE", "pieces[0].trapezoid.height_cm OUT_OF_RANGE",
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].share_percent OUT_OF_RANGE", "colours[1].share_percent OUT_OF_RANGE"}},
-		{"too large", YarnInput{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Quantity: n(101), PatternFactor: knittest.Ptr(3.1),
+		{"too large", YarnInput{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
 			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0)},
 			PutUp: &PutUp{100_001, 10_001}, ReservePercent: knittest.Ptr(101.0), Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
-			[]string{"pieces[0].name TOO_MANY", "pieces[0].quantity OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
-				"pieces[0].counted.stitch_count OUT_OF_RANGE", "pieces[0].counted.row_count OUT_OF_RANGE",
+			[]string{"pieces[0].name TOO_MANY", "pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
+				"pieces[0].counted.stitches OUT_OF_RANGE", "pieces[0].counted.rows OUT_OF_RANGE",
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].name TOO_MANY"}},
 		{"too many", YarnInput{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
 			[]string{"pieces TOO_MANY", "colours TOO_MANY"}},
-		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.stitch_counts TOO_MANY"}},
+		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.row_stitches TOO_MANY"}},
 		{"unknown enums", YarnInput{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}}, State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		{"one colour", YarnInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
@@ -77,9 +77,9 @@ func TestYarnRefusals(t *testing.T) {
 		{"scale too coarse", YarnInput{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
 			[]string{"swatch.mass_g INFEASIBLE", "swatch.scale_step_g INFEASIBLE"}},
 		// A hundred times a hundred pieces of 1e8 stitches of metres each.
-		{"more than there is", YarnInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001}, Pieces: []Piece{{Quantity: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
+		{"more than there is", YarnInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001}, Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
-		{"heavier than there is", YarnInput{Gauge: g, Pieces: []Piece{{Quantity: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
+		{"heavier than there is", YarnInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE", "swatch INFEASIBLE"}},
 	} {
@@ -109,8 +109,8 @@ func TestYarnLimits(t *testing.T) {
 	in.Pieces = append(in.Pieces, Piece{Rowwise: &RowwisePiece{rows}})
 	in.PutUp.BallG = 1
 	out := estimateOf(t, in)
-	if len(out.Pieces) != MaxPieces || out.StitchCount != 1e8+MaxPieces-1 {
-		t.Errorf("%d pieces, %v stitches", len(out.Pieces), out.StitchCount)
+	if len(out.Pieces) != MaxPieces || out.Stitches != 1e8+MaxPieces-1 {
+		t.Errorf("%d pieces, %v stitches", len(out.Pieces), out.Stitches)
 	}
 	for i := range rows {
 		rows[i] = 0
@@ -133,7 +133,7 @@ func FuzzEstimateYarn(f *testing.F) {
 			in.Gauge.OverCm = &over
 		}
 		if given&2 != 0 {
-			in.Pieces = append(in.Pieces, Piece{Name: "a", Quantity: &b, Pattern: StitchPattern(enums >> 2), Counted: &CountedPiece{a, b}})
+			in.Pieces = append(in.Pieces, Piece{Name: "a", Times: &b, Pattern: StitchPattern(enums >> 2), Counted: &CountedPiece{a, b}})
 		}
 		if given&4 != 0 {
 			in.Pieces = append(in.Pieces, Piece{PatternFactor: &factor, Trapezoid: &TrapezoidPiece{w1, w2, h}})
@@ -172,9 +172,9 @@ func checkYarnAddsUp(t *testing.T, in YarnInput, out YarnEstimate) {
 	t.Helper()
 	stitches, area, length := 0.0, 0.0, 0.0
 	for _, p := range out.Pieces {
-		stitches, area, length = stitches+p.StitchCount, area+p.AreaCm2, length+p.LengthM
+		stitches, area, length = stitches+p.Stitches, area+p.AreaCm2, length+p.LengthM
 	}
-	knittest.Near(t, "stitches", stitches, out.StitchCount, 1e-9)
+	knittest.Near(t, "stitches", stitches, out.Stitches, 1e-9)
 	knittest.Near(t, "area", area, out.AreaCm2, 1e-9)
 	knittest.Near(t, "metres", length, out.ByLoop.LengthM.Likely, 1e-9)
 	for _, r := range []*YarnRange{&out.LengthM, out.MassG, out.ByLoop.LengthM, out.ByLoop.MassG} {

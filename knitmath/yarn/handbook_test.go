@@ -25,8 +25,8 @@ func handbookPieces(article string) []Piece {
 	case "adult_sweater":
 		two := 2
 		return []Piece{
-			{Name: "back and front", Quantity: &two, Trapezoid: &TrapezoidPiece{51, 51, 66}},
-			{Name: "sleeves", Quantity: &two, Trapezoid: &TrapezoidPiece{20, 38, 45}},
+			{Name: "back and front", Times: &two, Trapezoid: &TrapezoidPiece{51, 51, 66}},
+			{Name: "sleeves", Times: &two, Trapezoid: &TrapezoidPiece{20, 38, 45}},
 		}
 	case "hat":
 		return []Piece{

@@ -50,7 +50,7 @@ func TestPublishedLoopDensity(t *testing.T) {
 		knittest.Near(t, "loop", loopLength(loopConstants[FabricStateFullyRelaxed].Likely, density), in["l_cm"], 1e-12)
 		out := squareMetre(t, 10*in["kw"]/in["l_cm"], 10*in["kc"]/in["l_cm"], FabricStateFullyRelaxed, nil)
 		knittest.Near(t, "loop of the gauge", out.LoopLengthCm, in["l_cm"], 1e-12)
-		knittest.Near(t, "stitches to the m2", out.StitchCount, density*1e4, 1e-12)
+		knittest.Near(t, "stitches to the m2", out.Stitches, density*1e4, 1e-12)
 		return
 	}
 	t.Fatal("the question is missing")

@@ -37,8 +37,8 @@ var patternFactors = [...]YarnRange{
 
 // A CountedPiece is a rectangle counted in stitches and rows.
 type CountedPiece struct {
-	StitchCount int
-	RowCount    int
+	Stitches int
+	Rows     int
 }
 
 // A TrapezoidPiece is measured in cm.
@@ -50,14 +50,14 @@ type TrapezoidPiece struct {
 
 // A RowwisePiece is given row by row.
 type RowwisePiece struct {
-	StitchCounts []int
+	RowStitches []int
 }
 
 // A Piece is one piece of the work. Exactly one of Counted, Trapezoid and
 // Rowwise must be given.
 type Piece struct {
 	Name          string
-	Quantity      *int
+	Times         *int
 	Pattern       StitchPattern
 	PatternFactor *float64
 	Counted       *CountedPiece
@@ -68,10 +68,10 @@ type Piece struct {
 // PieceYarn is the yarn of one piece, all its copies together, by loop, reserve
 // not included.
 type PieceYarn struct {
-	Name        string
-	StitchCount float64
-	AreaCm2     float64
-	LengthM     float64
+	Name     string
+	Stitches float64
+	AreaCm2  float64
+	LengthM  float64
 }
 
 // Ranges of a piece.
@@ -111,7 +111,7 @@ func vetPieces(c *fault.Checks, field string, given []Piece) []piece {
 
 func vetPiece(c *fault.Checks, path string, p Piece) piece {
 	c.Text(path, "name", p.Name)
-	okQuantity := c.OptionalCount(path, "quantity", p.Quantity, 1, MaxQuantity)
+	okQuantity := c.OptionalCount(path, "times", p.Times, 1, MaxQuantity)
 	okPattern := fault.Enum(c, path, "pattern", p.Pattern, StitchPatternCables)
 	c.OptionalNumber(path, "pattern_factor", p.PatternFactor, MinPatternFactor, MaxPatternFactor)
 	if p.Pattern != StitchPatternUnspecified && p.PatternFactor != nil {
@@ -137,8 +137,8 @@ func vetPiece(c *fault.Checks, path string, p Piece) piece {
 	}
 	if okQuantity {
 		// At most 1e8 stitches or 4e14 square micrometres a copy.
-		out.stitches *= int64(fault.Or(p.Quantity, 1))
-		out.area2 *= int64(fault.Or(p.Quantity, 1))
+		out.stitches *= int64(fault.Or(p.Times, 1))
+		out.area2 *= int64(fault.Or(p.Times, 1))
 	}
 	return out
 }
@@ -166,10 +166,10 @@ func vetOneShape(c *fault.Checks, path string, p Piece) {
 }
 
 func vetCounted(c *fault.Checks, path string, p CountedPiece, out *piece) {
-	okStitches := c.RequiredCount(path, "stitch_count", p.StitchCount, 1, stitch.MaxStitches)
-	okRows := c.RequiredCount(path, "row_count", p.RowCount, 1, stitch.MaxRows)
+	okStitches := c.RequiredCount(path, "stitches", p.Stitches, 1, stitch.MaxStitches)
+	okRows := c.RequiredCount(path, "rows", p.Rows, 1, stitch.MaxRows)
 	if okStitches && okRows {
-		out.stitches = int64(p.StitchCount) * int64(p.RowCount)
+		out.stitches = int64(p.Stitches) * int64(p.Rows)
 	}
 }
 
@@ -188,14 +188,14 @@ func vetTrapezoid(c *fault.Checks, path string, p TrapezoidPiece, out *piece) {
 }
 
 func vetRowwise(c *fault.Checks, path string, p RowwisePiece, out *piece) {
-	if len(p.StitchCounts) == 0 {
-		c.Add(fault.Join(path, "stitch_counts"), fault.ReasonRequired, "is empty; give the stitches of every row")
+	if len(p.RowStitches) == 0 {
+		c.Add(fault.Join(path, "row_stitches"), fault.ReasonRequired, "is empty; give the stitches of every row")
 	}
-	if !c.Items(path, "stitch_counts", len(p.StitchCounts), stitch.MaxRows) {
+	if !c.Items(path, "row_stitches", len(p.RowStitches), stitch.MaxRows) {
 		return
 	}
-	field := fault.Join(path, "stitch_counts")
-	for i, n := range p.StitchCounts {
+	field := fault.Join(path, "row_stitches")
+	for i, n := range p.RowStitches {
 		if n < 1 || n > stitch.MaxStitches {
 			c.Count("", fault.Index(field, i), n, 1, stitch.MaxStitches)
 			continue

@@ -119,6 +119,9 @@ func (e *estimate) remark(out *YarnEstimate) {
 // scale is worth a remark: it is then half of the usual reserve.
 const coarseScale = 0.05
 
+// Directions are empty: there is nothing to work.
+func (YarnEstimate) Directions() []string { return nil }
+
 // Sources says where the figures come from.
 func (o YarnEstimate) Sources() []report.Source {
 	sources := []report.Source{{Figure: "loop length", Citation: "l = sqrt(ks / stitches to the cm2): D. L. Munden, J. Text. Inst. 50 (1959) T448",

@@ -49,7 +49,7 @@ type YarnEstimate struct {
 	BySwatch     *YarnMethodResult
 	LoopLengthCm float64
 	LoopConstant float64
-	StitchCount  float64
+	Stitches     float64
 	AreaCm2      float64
 	Pieces       []PieceYarn
 	LengthM      YarnRange

@@ -38,10 +38,10 @@ func TestShapesAgree(t *testing.T) {
 		{Rowwise: &RowwisePiece{rows}},
 	} {
 		out := estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
-		knittest.Near(t, "stitches", out.StitchCount, 9240, 1e-12)
+		knittest.Near(t, "stitches", out.Stitches, 9240, 1e-12)
 		knittest.Near(t, "area", out.AreaCm2, 100, 1e-12)
 		knittest.Near(t, "metres", out.ByLoop.LengthM.Likely, 46.2, 1e-12)
-		p.Quantity, p.Name = &three, "three"
+		p.Times, p.Name = &three, "three"
 		out = estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
 		knittest.Near(t, "three", out.ByLoop.LengthM.Likely, 3*46.2, 1e-12)
 		if got := out.Pieces[0]; got.Name != "three" {
@@ -237,7 +237,7 @@ func TestYarnMetamorphic(t *testing.T) {
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{20, 40, 60}}}})
 		single := estimateOf(t, YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{10, 20, 30}}}})
-		knittest.Near(t, "stitches", double.StitchCount, single.StitchCount, 1e-12)
+		knittest.Near(t, "stitches", double.Stitches, single.Stitches, 1e-12)
 		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)
 	}
 	if got := lengthWords(measure.DisplayUnitIn, 914.4) + ", " + massWords(measure.DisplayUnitIn, 28.349523125); got != "1000 yd, 1 oz" {

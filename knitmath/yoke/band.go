@@ -13,18 +13,18 @@ import (
 
 // A YokeBand is a band of pattern in a yoke, from the join up.
 type YokeBand struct {
-	RoundCount       int
-	RepeatCount      int
-	PlainBeforeCount *int
+	HeightRounds      int
+	RepeatStitches    int
+	PlainBeforeRounds *int
 }
 
 // A YokeBandPlan is where a band lies, and on how many stitches.
 type YokeBandPlan struct {
 	FirstRoundNumber  int
 	LastRoundNumber   int
-	StitchCount       int
-	RepeatTimes       int
-	WantedCount       float64
+	Stitches          int
+	RepeatCount       int
+	WantedStitches    float64
 	DepartureStitches float64
 }
 
@@ -46,14 +46,14 @@ func vetYokeBands(c *fault.Checks, in CircularYokeInput) {
 	if c.Items("", "bands", len(in.Bands), MaxYokeBands) {
 		for i, b := range in.Bands {
 			field := fault.Index("bands", i)
-			c.RequiredCount(field, "round_count", b.RoundCount, 1, MaxYokeRounds)
-			c.RequiredCount(field, "repeat_count", b.RepeatCount, 1, gauge.MaxMultiple)
-			c.OptionalCount(field, "plain_before_count", b.PlainBeforeCount, 1, MaxYokeRounds)
+			c.RequiredCount(field, "height_rounds", b.HeightRounds, 1, MaxYokeRounds)
+			c.RequiredCount(field, "repeat_stitches", b.RepeatStitches, 1, gauge.MaxMultiple)
+			c.OptionalCount(field, "plain_before_rounds", b.PlainBeforeRounds, 1, MaxYokeRounds)
 		}
 	}
-	c.OptionalCount("", "neck_tolerance_count", in.NeckToleranceCount, 0, MaxNeckTolerance)
-	if in.NeckToleranceCount != nil && len(in.Bands) == 0 {
-		c.Add("neck_tolerance_count", fault.ReasonContradictory, "belongs to bands; without them the neck is exact")
+	c.OptionalCount("", "neck_tolerance_stitches", in.NeckToleranceStitches, 0, MaxNeckTolerance)
+	if in.NeckToleranceStitches != nil && len(in.Bands) == 0 {
+		c.Add("neck_tolerance_stitches", fault.ReasonContradictory, "belongs to bands; without them the neck is exact")
 	}
 }
 
@@ -73,20 +73,20 @@ const noBand = -1
 // may change.
 func vetLayBands(c *fault.Checks, y *yoke, in CircularYokeInput) []yokePlace {
 	s := y.scheme(in)
-	tolerance := fault.Or(in.NeckToleranceCount, 0)
+	tolerance := fault.Or(in.NeckToleranceStitches, 0)
 	neck := yokePlace{wanted: float64(y.neck), repeat: 1, lo: max(1, y.neck-tolerance), hi: min(y.neck+tolerance, stitch.MaxStitches), band: noBand}
 	var places []yokePlace
 	next := 1 // the first round above what is laid
 	for i, b := range in.Bands {
-		first := next + fault.Or(b.PlainBeforeCount, 1)
-		last := first + b.RoundCount - 1
-		p := yokePlace{round: first - 1, repeat: b.RepeatCount, lo: 1, hi: stitch.MaxStitches, band: i,
-			wanted: s.wanted(2*(first-1)+b.RoundCount, 2*y.rounds)} // half-way up the band
+		first := next + fault.Or(b.PlainBeforeRounds, 1)
+		last := first + b.HeightRounds - 1
+		p := yokePlace{round: first - 1, repeat: b.RepeatStitches, lo: 1, hi: stitch.MaxStitches, band: i,
+			wanted: s.wanted(2*(first-1)+b.HeightRounds, 2*y.rounds)} // half-way up the band
 		if last == y.rounds {
 			p.wanted, p.lo, p.hi = neck.wanted, neck.lo, neck.hi
 		}
 		places = s.changes(places, next, first-1, p)
-		y.bands = append(y.bands, YokeBandPlan{FirstRoundNumber: first, LastRoundNumber: last, WantedCount: p.wanted})
+		y.bands = append(y.bands, YokeBandPlan{FirstRoundNumber: first, LastRoundNumber: last, WantedStitches: p.wanted})
 		next = last + 1
 	}
 	if next > y.rounds+1 {
@@ -143,7 +143,7 @@ func vetSettleBands(c *fault.Checks, y *yoke, in CircularYokeInput) {
 		}
 		if p.band != noBand {
 			b := &y.bands[p.band]
-			b.StitchCount, b.RepeatTimes, b.DepartureStitches = n, n/p.repeat, float64(n)-p.wanted
+			b.Stitches, b.RepeatCount, b.DepartureStitches = n, n/p.repeat, float64(n)-p.wanted
 		}
 		before = n
 	}
@@ -154,18 +154,18 @@ func vetSettleBands(c *fault.Checks, y *yoke, in CircularYokeInput) {
 func (y yoke) bandNotices() []report.Notice {
 	var notices []report.Notice
 	for i, b := range y.bands {
-		if off := math.Abs(b.DepartureStitches); off*100 > farPercent*b.WantedCount {
+		if off := math.Abs(b.DepartureStitches); off*100 > farPercent*b.WantedStitches {
 			than := "more"
 			if b.DepartureStitches < 0 {
 				than = "fewer"
 			}
-			notices = append(notices, report.Notice{Reason: "FAR_FROM_SCHEDULE", Field: fault.Join(fault.Index("bands", i), "repeat_count"),
-				Description: fmt.Sprintf("gives %d stitches, %s %% %s than the %s that the schedule wants there", b.StitchCount,
-					measure.Decimal(100*off/b.WantedCount, 1), than, measure.Decimal(b.WantedCount, 1))})
+			notices = append(notices, report.Notice{Reason: "FAR_FROM_SCHEDULE", Field: fault.Join(fault.Index("bands", i), "repeat_stitches"),
+				Description: fmt.Sprintf("gives %d stitches, %s %% %s than the %s that the schedule wants there", b.Stitches,
+					measure.Decimal(100*off/b.WantedStitches, 1), than, measure.Decimal(b.WantedStitches, 1))})
 		}
 	}
 	if y.neck != y.wantedNeck {
-		notices = append(notices, report.Notice{Reason: "NECK_IN_TOLERANCE", Field: "neck_tolerance_count",
+		notices = append(notices, report.Notice{Reason: "NECK_IN_TOLERANCE", Field: "neck_tolerance_stitches",
 			Description: fmt.Sprintf("was used: the neck has %d stitches where %d were wanted", y.neck, y.wantedNeck)})
 	}
 	return notices

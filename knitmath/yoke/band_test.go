@@ -22,29 +22,29 @@ func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]in
 	if len(in.Bands) != len(out.Bands) {
 		t.Fatalf("%d bands of %d", len(out.Bands), len(in.Bands))
 	}
-	if off := measure.Abs(out.NeckCount - wantedNeckOf(in, out)); len(in.Bands) > 0 && off > fault.Or(in.NeckToleranceCount, 0) {
-		t.Fatalf("neck of %d stitches is %d off", out.NeckCount, off)
+	if off := measure.Abs(out.NeckStitches - wantedNeckOf(in, out)); len(in.Bands) > 0 && off > fault.Or(in.NeckToleranceStitches, 0) {
+		t.Fatalf("neck of %d stitches is %d off", out.NeckStitches, off)
 	}
 	inBand := map[int]int{}
 	next := 1
 	for i, b := range in.Bands {
 		p := out.Bands[i]
-		next += fault.Or(b.PlainBeforeCount, 1)
-		if p.FirstRoundNumber != next || p.LastRoundNumber != next+b.RoundCount-1 || p.RepeatTimes*b.RepeatCount != p.StitchCount {
+		next += fault.Or(b.PlainBeforeRounds, 1)
+		if p.FirstRoundNumber != next || p.LastRoundNumber != next+b.HeightRounds-1 || p.RepeatCount*b.RepeatStitches != p.Stitches {
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
-		knittest.Near(t, "departure", p.DepartureStitches, float64(p.StitchCount)-p.WantedCount, 1e-9)
-		if middle := float64(p.FirstRoundNumber-1) + float64(b.RoundCount)/2; in.Schedule == YokeScheduleCone && p.LastRoundNumber < out.RoundCount {
-			lost := float64(out.JoinCount-wantedNeckOf(in, out)) * middle / float64(out.RoundCount)
-			knittest.Near(t, "wanted by the cone", p.WantedCount, float64(out.JoinCount)-lost, 1e-9)
+		knittest.Near(t, "departure", p.DepartureStitches, float64(p.Stitches)-p.WantedStitches, 1e-9)
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == YokeScheduleCone && p.LastRoundNumber < out.DepthRounds {
+			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
+			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
 		}
-		for range b.RoundCount {
+		for range b.HeightRounds {
 			inBand[next] = i + 1
 			next++
 		}
 	}
-	if next > out.RoundCount+1 {
-		t.Fatalf("bands end on round %d of %d", next-1, out.RoundCount)
+	if next > out.DepthRounds+1 {
+		t.Fatalf("bands end on round %d of %d", next-1, out.DepthRounds)
 	}
 	return inBand
 }
@@ -53,12 +53,12 @@ func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]in
 // own steps leave.
 func wantedNeckOf(in CircularYokeInput, out CircularYoke) int {
 	switch {
-	case in.NeckCount != nil:
-		return *in.NeckCount
+	case in.NeckStitches != nil:
+		return *in.NeckStitches
 	case in.Schedule != YokeScheduleOwn:
-		return int(math.Floor(float64(in.BodyCount)*0.4 + 0.5))
+		return int(math.Floor(float64(in.BodyStitches)*0.4 + 0.5))
 	}
-	neck := float64(out.JoinCount)
+	neck := float64(out.JoinStitches)
 	for _, s := range in.Steps {
 		neck *= 1 - s.RemovedFraction
 	}
@@ -197,7 +197,7 @@ func TestYokeNearestRepeat(t *testing.T) {
 // schedule's rounds are 35, 53 and 70: 35 lies in the plain rounds 18-36, 53 in
 // 48-53, so the changes are worked there, and the first on round 2.
 func TestYokeBandsByHand(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, Bands: []YokeBand{
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: []YokeBand{
 		{15, 6, new(2)}, {11, 8, new(19)}, {7, 5, new(6)}}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
@@ -206,14 +206,14 @@ func TestYokeBandsByHand(t *testing.T) {
 	checkYoke(t, in, out)
 	var rounds [][3]int
 	for _, r := range out.DecreaseRounds {
-		rounds = append(rounds, [3]int{r.RoundNumber, r.StartCount, r.EndCount})
+		rounds = append(rounds, [3]int{r.RoundNumber, r.StartStitches, r.EndStitches})
 	}
 	want := [][3]int{{2, 268, 270}, {35, 270, 200}, {53, 200, 135}, {70, 135, 80}}
 	if !slices.Equal(rounds, want) {
 		t.Errorf("rounds %v, want %v", rounds, want)
 	}
 	for i, w := range []float64{268, 268 - 188/187.6*67, 268 - 188/187.6*134} {
-		knittest.Near(t, "wanted", out.Bands[i].WantedCount, w, 1e-9)
+		knittest.Near(t, "wanted", out.Bands[i].WantedStitches, w, 1e-9)
 	}
 	wantDirections := []string{
 		"Hold 16 stitches at each underarm: of the body at both sides, and of each sleeve.",
@@ -231,8 +231,8 @@ func TestYokeBandsByHand(t *testing.T) {
 		"Rounds 61-69: knit.",
 		"Round 70: [k2tog, [k1, k2tog, k2tog] 5 times] 5 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
 	}
-	if !slices.Equal(out.Directions, wantDirections) {
-		t.Errorf("%q, want %q", out.Directions, wantDirections)
+	if !slices.Equal(out.Directions(), wantDirections) {
+		t.Errorf("%q, want %q", out.Directions(), wantDirections)
 	}
 }
 
@@ -240,15 +240,15 @@ func TestYokeBandsByHand(t *testing.T) {
 // repeats of 12 there is 84 within 4, none within 3. Then 80 itself has repeats of
 // 10, and the neck is 84 only with tolerance.
 func TestYokeBandAtTheNeck(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, Schedule: YokeScheduleCone,
-		RoundCount: new(40), Bands: []YokeBand{{18, 11, nil}, {20, 12, nil}}, NeckToleranceCount: new(4)}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: YokeScheduleCone,
+		DepthRounds: new(40), Bands: []YokeBand{{18, 11, nil}, {20, 12, nil}}, NeckToleranceStitches: new(4)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	checkYoke(t, in, out)
-	if out.NeckCount != 84 || out.Bands[1].StitchCount != 84 || out.NeckCm != 42 {
-		t.Errorf("neck %d (%v cm), band %+v", out.NeckCount, out.NeckCm, out.Bands[1])
+	if out.NeckStitches != 84 || out.Bands[1].Stitches != 84 || out.NeckCm != 42 {
+		t.Errorf("neck %d (%v cm), band %+v", out.NeckStitches, out.NeckCm, out.Bands[1])
 	}
 	reasonsOf := func() (all []string) {
 		for _, n := range out.Notices {
@@ -256,12 +256,12 @@ func TestYokeBandAtTheNeck(t *testing.T) {
 		}
 		return all
 	}
-	if got := reasonsOf(); !slices.Contains(got, "neck_tolerance_count NECK_IN_TOLERANCE") || !slices.Contains(got, "bands[0].repeat_count FAR_FROM_SCHEDULE") {
+	if got := reasonsOf(); !slices.Contains(got, "neck_tolerance_stitches NECK_IN_TOLERANCE") || !slices.Contains(got, "bands[0].repeat_stitches FAR_FROM_SCHEDULE") {
 		t.Errorf("notices %v", out.Notices) // 165 = 15 * 11, so that k2tog comes down to 84, where the cone wants 224
 	}
-	in.NeckToleranceCount = new(3)
+	in.NeckToleranceStitches = new(3)
 	_, err = PlanCircularYoke(in)
-	knittest.WantViolations(t, err, "bands[1].repeat_count INFEASIBLE", "neck_tolerance_count INFEASIBLE")
+	knittest.WantViolations(t, err, "bands[1].repeat_stitches INFEASIBLE", "neck_tolerance_stitches INFEASIBLE")
 	if got := err.Error(); !strings.Contains(got, "nearest repeat that would do is 11, on 77 stitches") || !strings.Contains(got, "a tolerance of 4 would do") {
 		t.Error(got)
 	}
@@ -272,10 +272,10 @@ func TestYokeBandsAreKnit(t *testing.T) {
 	planned, refused := 0, 0
 	for body := 120; body <= 400; body += 23 {
 		for schedule := YokeSchedulePercentage; schedule <= YokeScheduleOwn; schedule++ {
-			for order := shaping.SpacingOrderGrouped; order <= shaping.SpacingOrderInterleaved; order++ {
+			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadInterleaved; order++ {
 				for motif := range 12 {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body, Schedule: schedule, Order: order,
-						NeckToleranceCount: new(motif % 4)}
+					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order,
+						NeckToleranceStitches: new(motif % 4)}
 					if schedule == YokeScheduleOwn {
 						in.Steps = []YokeStep{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
@@ -302,7 +302,7 @@ func TestYokeBandsAreKnit(t *testing.T) {
 // counts that the schedule wants.
 func TestYokeBandOfOneStitch(t *testing.T) {
 	for body := 80; body <= 400; body += 7 {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body}
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body}
 		plain, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Fatal(err)
@@ -314,8 +314,8 @@ func TestYokeBandOfOneStitch(t *testing.T) {
 		}
 		for i, r := range plain.DecreaseRounds {
 			got := banded.DecreaseRounds[i]
-			knittest.Near(t, "wanted", got.WantedCount, r.WantedCount, 1e-9)
-			got.WantedCount = r.WantedCount
+			knittest.Near(t, "wanted", got.WantedStitches, r.WantedStitches, 1e-9)
+			got.WantedStitches = r.WantedStitches
 			if fmt.Sprint(got) != fmt.Sprint(r) || len(banded.DecreaseRounds) != len(plain.DecreaseRounds) {
 				t.Fatalf("body %d: %v, want %v", body, got, r)
 			}
@@ -326,31 +326,31 @@ func TestYokeBandOfOneStitch(t *testing.T) {
 func TestYokeBandRefusals(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
 	base := func(bands ...YokeBand) CircularYokeInput {
-		return CircularYokeInput{Gauge: standard, BodyCount: 200, RoundCount: new(60), Bands: bands}
+		return CircularYokeInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
 	}
 	tolerant := base()
-	tolerant.NeckToleranceCount = new(2)
+	tolerant.NeckToleranceStitches = new(2)
 	far := base(YokeBand{5, 4, nil})
-	far.NeckToleranceCount = new(1001)
+	far.NeckToleranceStitches = new(1001)
 	steep := base(YokeBand{59, 4, nil})
-	steep.NeckCount = new(20)
+	steep.NeckStitches = new(20)
 	twice := base(YokeBand{5, 4, new(40)})
 	twice.Schedule, twice.DecreaseRoundCount = YokeScheduleCone, new(200)
 	for name, c := range map[string]struct {
 		in   CircularYokeInput
 		want []string
 	}{
-		"empty":     {base(YokeBand{}), []string{"bands[0].round_count REQUIRED", "bands[0].repeat_count REQUIRED"}},
-		"ranges":    {base(YokeBand{-1, 1001, new(0)}), []string{"bands[0].round_count OUT_OF_RANGE", "bands[0].repeat_count OUT_OF_RANGE", "bands[0].plain_before_count OUT_OF_RANGE"}},
+		"empty":     {base(YokeBand{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
+		"ranges":    {base(YokeBand{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE", "bands[0].plain_before_rounds OUT_OF_RANGE"}},
 		"too many":  {base(make([]YokeBand, MaxYokeBands+1)...), []string{"bands TOO_MANY"}},
-		"tolerance": {far, []string{"neck_tolerance_count OUT_OF_RANGE"}},
-		"no bands":  {tolerant, []string{"neck_tolerance_count CONTRADICTORY"}},
-		"too high":  {base(YokeBand{30, 4, nil}, YokeBand{30, 4, nil}), []string{"bands INFEASIBLE", "round_count INFEASIBLE"}},
+		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
+		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},
+		"too high":  {base(YokeBand{30, 4, nil}, YokeBand{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
 		// 268 is reached down to half of it or up to twice, 536: no multiple of 600.
-		"repeat too long": {base(YokeBand{30, 600, nil}), []string{"bands[0].repeat_count INFEASIBLE"}},
-		"both too long":   {base(YokeBand{10, 600, nil}, YokeBand{10, 700, nil}), []string{"bands INFEASIBLE", "body_count INFEASIBLE"}},
-		"steep":           {steep, []string{"neck_tolerance_count INFEASIBLE"}},
-		"close steps":     {twice, []string{"schedule INFEASIBLE", "round_count INFEASIBLE"}},
+		"repeat too long": {base(YokeBand{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
+		"both too long":   {base(YokeBand{10, 600, nil}, YokeBand{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
+		"steep":           {steep, []string{"neck_tolerance_stitches INFEASIBLE"}},
+		"close steps":     {twice, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircularYoke(c.in)
@@ -364,8 +364,8 @@ func TestYokeBandsAtTheLimit(t *testing.T) {
 	for i := range steps {
 		steps[i] = YokeStep{float64(i+1) / MaxYokeSteps, 0.004}
 	}
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyCount: 5_000, RoundCount: new(MaxYokeRounds),
-		Schedule: YokeScheduleOwn, Steps: steps, Order: shaping.SpacingOrderInterleaved, NeckToleranceCount: new(20)}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, DepthRounds: new(MaxYokeRounds),
+		Schedule: YokeScheduleOwn, Steps: steps, Spread: shaping.GapSpreadInterleaved, NeckToleranceStitches: new(20)}
 	for i := range MaxYokeBands {
 		in.Bands = append(in.Bands, YokeBand{5, 2 + i, new(30)})
 	}
@@ -373,7 +373,7 @@ func TestYokeBandsAtTheLimit(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions, "")); words > 2_000_000 || len(out.DecreaseRounds) > MaxYokeSteps+MaxYokeBands {
+	if words := len(strings.Join(out.Directions(), "")); words > 2_000_000 || len(out.DecreaseRounds) > MaxYokeSteps+MaxYokeBands {
 		t.Errorf("%d decrease rounds, directions of %d characters", len(out.DecreaseRounds), words)
 	}
 	if !testing.Short() {
@@ -385,8 +385,8 @@ func FuzzPlanCircularYokeBands(f *testing.F) {
 	f.Add(200, 80, 70, 3, int32(1), []byte{15, 6, 2, 11, 8, 19, 7, 5, 6})
 	f.Add(160, 60, 50, 0, int32(2), []byte{5, 12, 1, 5, 12, 1, 5, 10, 1})
 	f.Fuzz(func(t *testing.T, body, neck, rounds, tolerance int, schedule int32, bands []byte) {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body % 600, NeckCount: &neck,
-			RoundCount: &rounds, Schedule: YokeSchedule(schedule), NeckToleranceCount: &tolerance}
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 600, NeckStitches: &neck,
+			DepthRounds: &rounds, Schedule: YokeSchedule(schedule), NeckToleranceStitches: &tolerance}
 		for b := range slices.Chunk(bands, 3) {
 			if len(b) == 3 {
 				in.Bands = append(in.Bands, YokeBand{int(b[0]), int(b[1]), new(int(b[2]))})
@@ -405,8 +405,8 @@ func FuzzPlanCircularYokeBands(f *testing.F) {
 // A yoke of 500 stitches with six bands.
 func BenchmarkYokeBands(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyCount: 373, SleeveCount: new(124), UnderarmCount: new(30), RoundCount: new(90),
-		Schedule: YokeScheduleCone, NeckToleranceCount: new(4)}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyStitches: 373, SleeveStitches: new(124), UnderarmStitches: new(30), DepthRounds: new(90),
+		Schedule: YokeScheduleCone, NeckToleranceStitches: new(4)}
 	for i, repeat := range []int{12, 10, 8, 9, 7, 6} {
 		in.Bands = append(in.Bands, YokeBand{8 + i, repeat, new(3)})
 	}

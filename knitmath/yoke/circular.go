@@ -36,32 +36,32 @@ type YokeStep struct {
 
 // CircularYokeInput asks for a yoke. It mirrors PlanCircularYokeRequest.
 type CircularYokeInput struct {
-	Gauge              *gauge.Gauge
-	BodyCount          int
-	SleeveCount        *int
-	UnderarmCount      *int
-	NeckCount          *int
-	NeckCm             *float64
-	DepthCm            *float64
-	RoundCount         *int
-	Schedule           YokeSchedule
-	DecreaseRoundCount *int
-	Steps              []YokeStep
-	Order              shaping.SpacingOrder
-	DisplayUnit        measure.DisplayUnit
-	Bands              []YokeBand
-	NeckToleranceCount *int
-	BackRaise          *BackRaise
-	WithOutline        bool
+	Gauge                 *gauge.Gauge
+	BodyStitches          int
+	SleeveStitches        *int
+	UnderarmStitches      *int
+	NeckStitches          *int
+	NeckCm                *float64
+	DepthCm               *float64
+	DepthRounds           *int
+	Schedule              YokeSchedule
+	DecreaseRoundCount    *int
+	Steps                 []YokeStep
+	Spread                shaping.GapSpread
+	DisplayUnit           measure.DisplayUnit
+	Bands                 []YokeBand
+	NeckToleranceStitches *int
+	BackRaise             *BackRaise
+	WithOutline           bool
 }
 
 // A YokeRound is one decrease round.
 type YokeRound struct {
 	RoundNumber     int
 	DepthCm         float64
-	StartCount      int
-	EndCount        int
-	WantedCount     float64
+	StartStitches   int
+	EndStitches     int
+	WantedStitches  float64
 	Instruction     stitch.Instruction
 	Steepness       float64
 	CircumferenceCm float64
@@ -69,21 +69,20 @@ type YokeRound struct {
 
 // CircularYoke is the answer to CircularYokeInput.
 type CircularYoke struct {
-	BodyCount      int
-	SleeveCount    int
-	UnderarmCount  int
-	JoinCount      int
-	NeckCount      int
-	RoundCount     int
-	DepthCm        float64
-	JoinCm         float64
-	NeckCm         float64
-	DecreaseRounds []YokeRound
-	Steepness      float64
-	Directions     []string
-	Notices        []report.Notice
-	Bands          []YokeBandPlan
-	BackRaise      *BackRaisePlan
+	BodyStitches     int
+	SleeveStitches   int
+	UnderarmStitches int
+	JoinStitches     int
+	NeckStitches     int
+	DepthRounds      int
+	DepthCm          float64
+	JoinCm           float64
+	NeckCm           float64
+	DecreaseRounds   []YokeRound
+	Steepness        float64
+	Notices          []report.Notice
+	Bands            []YokeBandPlan
+	BackRaise        *BackRaisePlan
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -153,7 +152,7 @@ type yoke struct {
 	wantedNeck            int // before the bands' tolerance
 	rounds                int
 	neckField, depthField string
-	order                 shaping.SpacingOrder
+	order                 shaping.GapSpread
 	steps                 []yokeStep
 	bands                 []YokeBandPlan
 	raise                 *BackRaisePlan
@@ -168,22 +167,22 @@ type yokeStep struct {
 
 // vetYoke checks each field for itself and what excludes what.
 func vetYoke(c *fault.Checks, in CircularYokeInput) yoke {
-	y := yoke{neckField: "neck_count", depthField: "round_count", order: in.Order}
+	y := yoke{neckField: "neck_stitches", depthField: "depth_rounds", order: in.Spread}
 	y.st, y.rw, _ = gauge.Check(c, "gauge", in.Gauge)
-	c.RequiredCount("", "body_count", in.BodyCount, MinBody, stitch.MaxStitches)
-	c.OptionalCount("", "sleeve_count", in.SleeveCount, MinSleeve, stitch.MaxStitches)
-	c.OptionalCount("", "underarm_count", in.UnderarmCount, 0, MaxUnderarm)
-	c.OptionalCount("", "neck_count", in.NeckCount, MinNeck, stitch.MaxStitches)
+	c.RequiredCount("", "body_stitches", in.BodyStitches, MinBody, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinSleeve, stitch.MaxStitches)
+	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 0, MaxUnderarm)
+	c.OptionalCount("", "neck_stitches", in.NeckStitches, MinNeck, stitch.MaxStitches)
 	c.OptionalNumber("", "neck_cm", in.NeckCm, measure.MinCm, measure.MaxCm)
-	if in.NeckCount != nil && in.NeckCm != nil {
-		c.Add("neck_count", fault.ReasonContradictory, "excludes neck_cm; give one of them")
-		c.Add("neck_cm", fault.ReasonContradictory, "excludes neck_count; give one of them")
+	if in.NeckStitches != nil && in.NeckCm != nil {
+		c.Add("neck_stitches", fault.ReasonContradictory, "excludes neck_cm; give one of them")
+		c.Add("neck_cm", fault.ReasonContradictory, "excludes neck_stitches; give one of them")
 	}
 	c.OptionalNumber("", "depth_cm", in.DepthCm, measure.MinCm, MaxYokeDepth)
-	c.OptionalCount("", "round_count", in.RoundCount, 1, MaxYokeRounds)
-	if in.DepthCm != nil && in.RoundCount != nil {
-		c.Add("depth_cm", fault.ReasonContradictory, "excludes round_count; give one of them")
-		c.Add("round_count", fault.ReasonContradictory, "excludes depth_cm; give one of them")
+	c.OptionalCount("", "depth_rounds", in.DepthRounds, 1, MaxYokeRounds)
+	if in.DepthCm != nil && in.DepthRounds != nil {
+		c.Add("depth_cm", fault.ReasonContradictory, "excludes depth_rounds; give one of them")
+		c.Add("depth_rounds", fault.ReasonContradictory, "excludes depth_cm; give one of them")
 	}
 	fault.Enum(c, "", "schedule", in.Schedule, YokeScheduleOwn)
 	c.OptionalCount("", "decrease_round_count", in.DecreaseRoundCount, 1, MaxYokeSteps)
@@ -191,9 +190,9 @@ func vetYoke(c *fault.Checks, in CircularYokeInput) yoke {
 		c.Add("decrease_round_count", fault.ReasonContradictory, "belongs to the cone schedule only")
 	}
 	vetOwnSteps(c, in)
-	fault.Enum(c, "", "order", in.Order, shaping.SpacingOrderMirrored)
-	if in.Order == shaping.SpacingOrderUnspecified {
-		y.order = shaping.SpacingOrderInterleaved // grouped would draw one side of the round in more than the other
+	fault.Enum(c, "", "spread", in.Spread, shaping.GapSpreadMirrored)
+	if in.Spread == shaping.GapSpreadUnspecified {
+		y.order = shaping.GapSpreadInterleaved // grouped would draw one side of the round in more than the other
 	}
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetYokeBands(c, in)
@@ -226,12 +225,12 @@ func vetOwnSteps(c *fault.Checks, in CircularYokeInput) {
 // vetYokeCounts settles the counts and the depth, defaults included.
 func vetYokeCounts(c *fault.Checks, y *yoke, in CircularYokeInput) {
 	var ok bool
-	if y.joining, ok = vetJoined(c, in.BodyCount, in.SleeveCount, in.UnderarmCount); !ok {
+	if y.joining, ok = vetJoined(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches); !ok {
 		return
 	}
 	switch {
-	case in.NeckCount != nil:
-		y.neck = *in.NeckCount
+	case in.NeckStitches != nil:
+		y.neck = *in.NeckStitches
 	case in.NeckCm != nil:
 		y.neckField = "neck_cm"
 		y.neck = y.st.Nearest(measure.Micrometres(*in.NeckCm))
@@ -239,14 +238,14 @@ func vetYokeCounts(c *fault.Checks, y *yoke, in CircularYokeInput) {
 		y.neckField = "steps"
 		y.neck = int(measure.RoundHalfUp(float64(y.join) * left(in.Steps)))
 	default:
-		y.neckField = "body_count"
+		y.neckField = "body_stitches"
 		y.neck = percent(y.body, neckPercent)
 	}
 	if y.neck >= y.join || y.neck < 1 {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+
 			"; a yoke narrows, so the neck must have from 1 to "+strconv.Itoa(y.join-1), y.neckField)
 	}
-	y.rounds, y.depthField = vetYokeDepth(c, y.st, y.rw, y.body, in.DepthCm, in.RoundCount)
+	y.rounds, y.depthField = vetYokeDepth(c, y.st, y.rw, y.body, in.DepthCm, in.DepthRounds)
 }
 
 // left is the part of the stitches left after all steps.

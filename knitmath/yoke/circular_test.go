@@ -18,17 +18,17 @@ import (
 // from the counts alone.
 func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 	t.Helper()
-	if want := out.BodyCount + 2*out.SleeveCount - 4*out.UnderarmCount; out.JoinCount != want {
-		t.Fatalf("join %d, want %d", out.JoinCount, want)
+	if want := out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches; out.JoinStitches != want {
+		t.Fatalf("join %d, want %d", out.JoinStitches, want)
 	}
-	m := knittest.CastOn(t, out.JoinCount, true)
-	next, last, before := 0, 0, out.JoinCount
+	m := knittest.CastOn(t, out.JoinStitches, true)
+	next, last, before := 0, 0, out.JoinStitches
 	inBand := checkBands(t, in, out)
 	// Gauges are read to a millionth of a stitch.
 	st := math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
 	rw := math.Round(in.Gauge.Rows*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
 	raised := 0
-	for round := 1; round <= out.RoundCount; round++ {
+	for round := 1; round <= out.DepthRounds; round++ {
 		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
 		if r := out.BackRaise; r != nil && round == r.FirstRoundNumber {
 			if inBand[round] > 0 || inBand[round+1] > 0 || next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber <= round+1 {
@@ -44,17 +44,17 @@ func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 			if inBand[round] > 0 {
 				t.Fatalf("round %d changes the count inside a band", round)
 			}
-			if r.StartCount != before {
-				t.Fatalf("round %d starts with %d stitches, %d said", round, before, r.StartCount)
+			if r.StartStitches != before {
+				t.Fatalf("round %d starts with %d stitches, %d said", round, before, r.StartStitches)
 			}
-			lost := float64(before-r.EndCount) / st
+			lost := float64(before-r.EndStitches) / st
 			if got := lost / (2 * math.Pi * float64(round-last) / rw); math.Abs(got-r.Steepness) > 1e-6*math.Abs(got) {
 				t.Fatalf("round %d: steepness %v, want %v", round, r.Steepness, got)
 			}
-			if len(in.Bands) == 0 && math.Abs(float64(r.EndCount)-r.WantedCount) > 0.5+1e-9 {
-				t.Fatalf("round %d: %d stitches, %v wanted", round, r.EndCount, r.WantedCount)
+			if len(in.Bands) == 0 && math.Abs(float64(r.EndStitches)-r.WantedStitches) > 0.5+1e-9 {
+				t.Fatalf("round %d: %d stitches, %v wanted", round, r.EndStitches, r.WantedStitches)
 			}
-			before, last = r.EndCount, round
+			before, last = r.EndStitches, round
 			next++
 		}
 		if err := m.Work(row); err != nil {
@@ -63,25 +63,25 @@ func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 		if m.StitchCount() != before {
 			t.Fatalf("round %d: %d stitches, %d said", round, m.StitchCount(), before)
 		}
-		if b := inBand[round]; b > 0 && (m.StitchCount() != out.Bands[b-1].StitchCount || m.StitchCount()%in.Bands[b-1].RepeatCount != 0) {
-			t.Fatalf("round %d of band %d has %d stitches, the repeat %d", round, b, m.StitchCount(), in.Bands[b-1].RepeatCount)
+		if b := inBand[round]; b > 0 && (m.StitchCount() != out.Bands[b-1].Stitches || m.StitchCount()%in.Bands[b-1].RepeatStitches != 0) {
+			t.Fatalf("round %d of band %d has %d stitches, the repeat %d", round, b, m.StitchCount(), in.Bands[b-1].RepeatStitches)
 		}
 	}
-	if next != len(out.DecreaseRounds) || m.StitchCount() != out.NeckCount {
-		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(), out.NeckCount)
+	if next != len(out.DecreaseRounds) || m.StitchCount() != out.NeckStitches {
+		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(), out.NeckStitches)
 	}
 	heights := m.Heights()
 	for x, rows := range heights {
-		if rows < out.RoundCount || rows > out.RoundCount+raised || in.BackRaise == nil && rows != out.RoundCount {
-			t.Fatalf("stitch %d at the neck has %d rounds under it, want %d", x, rows, out.RoundCount)
+		if rows < out.DepthRounds || rows > out.DepthRounds+raised || in.BackRaise == nil && rows != out.DepthRounds {
+			t.Fatalf("stitch %d at the neck has %d rounds under it, want %d", x, rows, out.DepthRounds)
 		}
 	}
-	if most := slices.Max(heights); most != out.RoundCount+raised {
-		t.Fatalf("%d rows under the highest stitch at the neck, want %d", most, out.RoundCount+raised)
+	if most := slices.Max(heights); most != out.DepthRounds+raised {
+		t.Fatalf("%d rows under the highest stitch at the neck, want %d", most, out.DepthRounds+raised)
 	}
 	// The middle of a front as wide as the back is no higher for the raise.
-	if raise := in.BackRaise; raise != nil && raise.BackCount == nil && heights[len(heights)*3/4] != out.RoundCount {
-		t.Fatalf("%d rows under the middle of the front at the neck, want %d", heights[len(heights)*3/4], out.RoundCount)
+	if raise := in.BackRaise; raise != nil && raise.BackStitches == nil && heights[len(heights)*3/4] != out.DepthRounds {
+		t.Fatalf("%d rows under the middle of the front at the neck, want %d", heights[len(heights)*3/4], out.DepthRounds)
 	}
 }
 
@@ -92,21 +92,21 @@ func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 // width, here 10 in for a 40 in body at 5 stitches to the inch.
 func TestYokePercentageSystem(t *testing.T) {
 	inches := 2.54
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyCount: 200}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.SleeveCount != 66 || out.UnderarmCount != 16 || out.JoinCount != 268 || out.NeckCount != 80 {
-		t.Errorf("sleeve %d, underarm %d, join %d, neck %d", out.SleeveCount, out.UnderarmCount, out.JoinCount, out.NeckCount)
+	if out.SleeveStitches != 66 || out.UnderarmStitches != 16 || out.JoinStitches != 268 || out.NeckStitches != 80 {
+		t.Errorf("sleeve %d, underarm %d, join %d, neck %d", out.SleeveStitches, out.UnderarmStitches, out.JoinStitches, out.NeckStitches)
 	}
-	if out.RoundCount != 70 || math.Abs(out.DepthCm-25.4) > 1e-9 {
-		t.Errorf("%d rounds, %v cm", out.RoundCount, out.DepthCm)
+	if out.DepthRounds != 70 || math.Abs(out.DepthCm-25.4) > 1e-9 {
+		t.Errorf("%d rounds, %v cm", out.DepthRounds, out.DepthCm)
 	}
 	wantRounds, wantCounts := []int{35, 53, 70}, []int{201, 134, 80} // 1/2, 3/4 (52.5, half-way up) and the end of 70
 	for i, r := range out.DecreaseRounds {
-		if r.RoundNumber != wantRounds[i] || r.EndCount != wantCounts[i] {
-			t.Errorf("decrease round %d: round %d to %d stitches", i+1, r.RoundNumber, r.EndCount)
+		if r.RoundNumber != wantRounds[i] || r.EndStitches != wantCounts[i] {
+			t.Errorf("decrease round %d: round %d to %d stitches", i+1, r.RoundNumber, r.EndStitches)
 		}
 	}
 	if got := out.DecreaseRounds[0].Instruction.Row.Text(); got != "[k2, k2tog] 67 times" {
@@ -126,7 +126,7 @@ func TestYokePercentageSystem(t *testing.T) {
 // and lands on the 40 % neck.
 func TestYokeOwnThirds(t *testing.T) {
 	third := 1.0 / 3
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, Schedule: YokeScheduleOwn,
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: YokeScheduleOwn,
 		Steps: []YokeStep{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
@@ -134,20 +134,20 @@ func TestYokeOwnThirds(t *testing.T) {
 	}
 	want := []int{179, 119, 79}
 	for i, r := range out.DecreaseRounds {
-		if r.EndCount != want[i] {
-			t.Errorf("decrease round %d leaves %d, want %d", i+1, r.EndCount, want[i])
+		if r.EndStitches != want[i] {
+			t.Errorf("decrease round %d leaves %d, want %d", i+1, r.EndStitches, want[i])
 		}
 	}
 	checkYoke(t, in, out)
 	eighty := 80
-	in.NeckCount = &eighty
+	in.NeckStitches = &eighty
 	if out, err = PlanCircularYoke(in); err != nil {
 		t.Fatal(err)
 	}
 	want = []int{179, 120, 80}
 	for i, r := range out.DecreaseRounds {
-		if r.EndCount != want[i] {
-			t.Errorf("to 80: decrease round %d leaves %d, want %d", i+1, r.EndCount, want[i])
+		if r.EndStitches != want[i] {
+			t.Errorf("to 80: decrease round %d leaves %d, want %d", i+1, r.EndStitches, want[i])
 		}
 	}
 }
@@ -157,15 +157,15 @@ func TestYokeIsKnit(t *testing.T) {
 	planned := 0
 	for body := 20; body <= 420; body += 7 {
 		for schedule := YokeSchedulePercentage; schedule <= YokeScheduleOwn; schedule++ {
-			for order := shaping.SpacingOrderGrouped; order <= shaping.SpacingOrderMirrored; order++ {
+			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
 				for _, rows := range []float64{26, 30, 33.5} {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyCount: body, Schedule: schedule, Order: order}
+					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule, Spread: order}
 					if schedule == YokeScheduleOwn {
 						in.Steps = []YokeStep{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
 					out, err := PlanCircularYoke(in)
 					if err != nil {
-						if order != shaping.SpacingOrderMirrored && body > 60 {
+						if order != shaping.GapSpreadMirrored && body > 60 {
 							t.Errorf("body %d, schedule %d: %v", body, schedule, err)
 						}
 						continue
@@ -206,24 +206,24 @@ func TestYokeRefusals(t *testing.T) {
 		in   CircularYokeInput
 		want []string
 	}{
-		"empty": {CircularYokeInput{}, []string{"gauge REQUIRED", "body_count REQUIRED"}},
-		"ranges": {CircularYokeInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyCount: -5, SleeveCount: &three, NeckCm: &inf},
-			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_count OUT_OF_RANGE", "sleeve_count OUT_OF_RANGE", "neck_cm NOT_FINITE"}},
-		"twice": {CircularYokeInput{Gauge: standard, BodyCount: 200, NeckCount: &ninety, NeckCm: &neck, DepthCm: &depth, RoundCount: &ninety},
-			[]string{"neck_count CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "round_count CONTRADICTORY"}},
-		"underarm":     {CircularYokeInput{Gauge: standard, BodyCount: 100, UnderarmCount: &ninety}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE", "underarm_count INFEASIBLE"}},
-		"wide neck":    {CircularYokeInput{Gauge: standard, BodyCount: 50, NeckCount: &ninety}, []string{"neck_count INFEASIBLE"}},
-		"join":         {CircularYokeInput{Gauge: standard, BodyCount: many, SleeveCount: &many}, []string{"body_count INFEASIBLE", "sleeve_count INFEASIBLE"}},
-		"cone rounds":  {CircularYokeInput{Gauge: standard, BodyCount: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
-		"own missing":  {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn}, []string{"steps REQUIRED"}},
-		"own unwanted": {CircularYokeInput{Gauge: standard, BodyCount: 200, Steps: []YokeStep{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
-		"own long":     {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
-		"own steps": {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleOwn, Steps: []YokeStep{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
+		"empty": {CircularYokeInput{}, []string{"gauge REQUIRED", "body_stitches REQUIRED"}},
+		"ranges": {CircularYokeInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyStitches: -5, SleeveStitches: &three, NeckCm: &inf},
+			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_stitches OUT_OF_RANGE", "sleeve_stitches OUT_OF_RANGE", "neck_cm NOT_FINITE"}},
+		"twice": {CircularYokeInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth, DepthRounds: &ninety},
+			[]string{"neck_stitches CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "depth_rounds CONTRADICTORY"}},
+		"underarm":     {CircularYokeInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
+		"wide neck":    {CircularYokeInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
+		"join":         {CircularYokeInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
+		"cone rounds":  {CircularYokeInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
+		"own missing":  {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn}, []string{"steps REQUIRED"}},
+		"own unwanted": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Steps: []YokeStep{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
+		"own long":     {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
+		"own steps": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn, Steps: []YokeStep{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
 			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY", "steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
-		"few rounds": {CircularYokeInput{Gauge: standard, BodyCount: 200, RoundCount: &one}, []string{"schedule INFEASIBLE", "round_count INFEASIBLE"}},
-		"one step":   {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: YokeScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_count INFEASIBLE"}},
-		"enums": {CircularYokeInput{Gauge: standard, BodyCount: 200, Schedule: 4, Order: 9, DisplayUnit: 3},
-			[]string{"schedule UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"few rounds": {CircularYokeInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one}, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		"one step":   {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
+		"enums": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
+			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircularYoke(c.in)
@@ -234,15 +234,15 @@ func TestYokeRefusals(t *testing.T) {
 
 func TestYokeAtTheLimit(t *testing.T) {
 	sleeve, under, neck, rounds, steps := 8, 0, 4000, MaxYokeRounds, MaxYokeSteps
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyCount: stitch.MaxStitches - 16, SleeveCount: &sleeve,
-		UnderarmCount: &under, NeckCount: &neck, RoundCount: &rounds, Schedule: YokeScheduleCone,
-		DecreaseRoundCount: &steps, Order: shaping.SpacingOrderInterleaved}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: stitch.MaxStitches - 16, SleeveStitches: &sleeve,
+		UnderarmStitches: &under, NeckStitches: &neck, DepthRounds: &rounds, Schedule: YokeScheduleCone,
+		DecreaseRoundCount: &steps, Spread: shaping.GapSpreadInterleaved}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	words := 0
-	for _, d := range out.Directions {
+	for _, d := range out.Directions() {
 		words += len(d)
 	}
 	if words > 2_000_000 {
@@ -256,8 +256,8 @@ func FuzzPlanCircularYoke(f *testing.F) {
 	f.Add(18.0, 25.0, 150, 50, 10, 60, 50, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, stitches, rows float64, body, sleeve, underarm, neck, rounds int, schedule, order int32) {
 		body, rounds = body%600, rounds%200
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyCount: body, SleeveCount: &sleeve,
-			UnderarmCount: &underarm, NeckCount: &neck, RoundCount: &rounds, Schedule: YokeSchedule(schedule), Order: shaping.SpacingOrder(order)}
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
+			UnderarmStitches: &underarm, NeckStitches: &neck, DepthRounds: &rounds, Schedule: YokeSchedule(schedule), Spread: shaping.GapSpread(order)}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -276,7 +276,7 @@ func FuzzPlanCircularYoke(f *testing.F) {
 
 func BenchmarkYoke(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 220}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

@@ -43,13 +43,13 @@ func vetJoined(c *fault.Checks, body int, sleeve, underarm *int) (j joining, ok 
 	if 2*j.underarm >= j.body || j.underarm >= j.sleeve {
 		c.Infeasible("the underarms take "+report.CountOf(2*j.underarm, "stitches")+" of the body's "+strconv.Itoa(j.body)+
 			" and "+strconv.Itoa(j.underarm)+" of each sleeve's "+strconv.Itoa(j.sleeve)+
-			"; some of each must remain, so underarm_count may be at most "+
-			strconv.Itoa(max(0, min((j.body-1)/2, j.sleeve-1))), "body_count", "sleeve_count", "underarm_count")
+			"; some of each must remain, so underarm_stitches may be at most "+
+			strconv.Itoa(max(0, min((j.body-1)/2, j.sleeve-1))), "body_stitches", "sleeve_stitches", "underarm_stitches")
 		return j, false
 	}
 	if j.join > stitch.MaxStitches {
 		c.Infeasible("body and sleeves join "+report.CountOf(j.join, "stitches")+"; at most "+strconv.Itoa(stitch.MaxStitches)+
-			" are counted", "body_count", "sleeve_count")
+			" are counted", "body_stitches", "sleeve_stitches")
 		return j, false
 	}
 	return j, true
@@ -61,7 +61,7 @@ func vetJoined(c *fault.Checks, body int, sleeve, underarm *int) (j joining, ok 
 func vetYokeDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float64, roundCount *int) (rounds int, field string) {
 	switch {
 	case roundCount != nil:
-		rounds, field = *roundCount, "round_count"
+		rounds, field = *roundCount, "depth_rounds"
 	case depthCm != nil:
 		rounds, field = rw.Nearest(measure.Micrometres(*depthCm)), "depth_cm"
 	default:

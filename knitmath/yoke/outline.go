@@ -14,7 +14,7 @@ func (y yoke) outline(out CircularYoke) *outline.Outline {
 	line := []outline.Corner{{Across: count, Up: 0}}
 	for _, r := range out.DecreaseRounds {
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber - 1})
-		count = r.EndCount
+		count = r.EndStitches
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber})
 	}
 	line = outline.AppendCorner(line, outline.Corner{Across: count, Up: y.rounds})

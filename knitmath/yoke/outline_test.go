@@ -19,7 +19,7 @@ import (
 func TestYokeOutlineIsKnit(t *testing.T) {
 	for body := 60; body <= 240; body += 36 {
 		for _, schedule := range []YokeSchedule{YokeSchedulePercentage, YokeScheduleCone} {
-			in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyCount: body, Schedule: schedule, WithOutline: true}
+			in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: body, Schedule: schedule, WithOutline: true}
 			out, err := PlanCircularYoke(in)
 			if err != nil {
 				t.Fatal(err)
@@ -30,9 +30,9 @@ func TestYokeOutlineIsKnit(t *testing.T) {
 			if len(line.Points) > 2*len(out.DecreaseRounds)+2 {
 				t.Errorf("%d points", len(line.Points))
 			}
-			m := knittest.CastOn(t, out.JoinCount, true)
+			m := knittest.CastOn(t, out.JoinStitches, true)
 			next := 0
-			for round := 0; round <= out.RoundCount; round++ {
+			for round := 0; round <= out.DepthRounds; round++ {
 				row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
 				if next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round {
 					row = out.DecreaseRounds[next].Instruction.Row
@@ -71,10 +71,10 @@ func TestYokeOutlineWithRaiseIsKnit(t *testing.T) {
 		for place := RaisePlaceBeforeBands; place <= RaisePlaceAfterBands; place++ {
 			for rise := 2; rise <= 10; rise += 4 {
 				for bands := range 2 {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body,
+					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body,
 						BackRaise: &BackRaise{Place: place, RiseRows: &rise}, WithOutline: true}
 					if bands > 0 {
-						in.NeckToleranceCount = new(2)
+						in.NeckToleranceStitches = new(2)
 						in.Bands = []YokeBand{{body / 25, 6, new(3)}}
 					}
 					out, err := PlanCircularYoke(in)
@@ -105,9 +105,9 @@ func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
 	knittest.Near(t, "front", top(front), out.DepthCm, 1e-9)
 	knittest.Near(t, "back", top(back), out.DepthCm+out.BackRaise.RiseCm, 1e-9)
 
-	m := knittest.CastOn(t, out.JoinCount, true)
+	m := knittest.CastOn(t, out.JoinStitches, true)
 	next := 0
-	for round := 1; round <= out.RoundCount; round++ {
+	for round := 1; round <= out.DepthRounds; round++ {
 		rows := []stitch.Row{stitch.RowOf(stitch.ToEnd(stitch.Knit))}
 		switch {
 		case round == out.BackRaise.FirstRoundNumber:
@@ -122,7 +122,7 @@ func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
 		}
 		for _, row := range rows {
 			if err := m.Work(row); err != nil {
-				t.Fatalf("body %d, round %d: %v", in.BodyCount, round, err)
+				t.Fatalf("body %d, round %d: %v", in.BodyStitches, round, err)
 			}
 		}
 		cm := float64(m.StitchCount()) / 2.2
@@ -135,7 +135,7 @@ func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
 }
 
 func BenchmarkYokeOutline(b *testing.B) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyCount: 200, WithOutline: true}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: 200, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

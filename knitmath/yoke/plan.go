@@ -112,8 +112,8 @@ func vetYokeSteps(c *fault.Checks, y *yoke) {
 // plan writes the answer.
 func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
 	out := CircularYoke{
-		BodyCount: y.body, SleeveCount: y.sleeve, UnderarmCount: y.underarm, JoinCount: y.join, NeckCount: y.neck,
-		RoundCount: y.rounds, DepthCm: y.rw.SizeCm(y.rounds),
+		BodyStitches: y.body, SleeveStitches: y.sleeve, UnderarmStitches: y.underarm, JoinStitches: y.join, NeckStitches: y.neck,
+		DepthRounds: y.rounds, DepthCm: y.rw.SizeCm(y.rounds),
 		JoinCm: y.st.SizeCm(y.join), NeckCm: y.st.SizeCm(y.neck),
 		Steepness: y.steepness(y.join-y.neck, y.rounds), unit: in.DisplayUnit,
 	}
@@ -127,12 +127,12 @@ func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
 		if !ok {
 			var c fault.Checks
 			c.Infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
-				"from both ends; use the grouped or interleaved order", i+1, before, s.count), "order")
+				"from both ends; use the grouped or interleaved spread", i+1, before, s.count), "spread")
 			return CircularYoke{}, c.Err()
 		}
 		r := YokeRound{
-			RoundNumber: s.round, DepthCm: y.rw.SizeCm(s.round), StartCount: before, EndCount: s.count,
-			WantedCount: s.wanted, Instruction: even.Instruction,
+			RoundNumber: s.round, DepthCm: y.rw.SizeCm(s.round), StartStitches: before, EndStitches: s.count,
+			WantedStitches: s.wanted, Instruction: even.Instruction,
 			Steepness: y.steepness(before-s.count, s.round-last), CircumferenceCm: y.st.SizeCm(s.count),
 		}
 		if r.Steepness > 1 && (len(y.bands) == 0 || y.steepness(before-s.count, y.plainAbove(i)) > 1) {
@@ -154,7 +154,6 @@ func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
 	if in.WithOutline {
 		out.Outline = y.outline(out)
 	}
-	out.Directions = out.directions()
 	return out, nil
 }
 

@@ -20,14 +20,14 @@ const (
 	RaglanLineFromSleeves
 )
 
-// RaglanSpacing says which rounds of a raglan may decrease.
-type RaglanSpacing int32
+// ShapingRounds says which rounds of a raglan may decrease.
+type ShapingRounds int32
 
 // The rounds.
 const (
-	RaglanSpacingUnspecified RaglanSpacing = iota // any
-	RaglanSpacingAnyRound
-	RaglanSpacingEverySecondRound
+	ShapingRoundsUnspecified ShapingRounds = iota // any
+	ShapingRoundsAny
+	ShapingRoundsEverySecond
 )
 
 // Ranges of a raglan.
@@ -44,26 +44,26 @@ const (
 
 // RaglanInput asks for a raglan. It mirrors PlanRaglanRequest.
 type RaglanInput struct {
-	Gauge          *gauge.Gauge
-	BodyCount      int
-	SleeveCount    *int
-	UnderarmCount  *int
-	LineCount      *int
-	LineFrom       RaglanLineFrom
-	FrontNeckCount *int
-	BackNeckCount  *int
-	SleeveTopCount *int
-	DepthCm        *float64
-	RoundCount     *int
-	Spacing        RaglanSpacing
-	DisplayUnit    measure.DisplayUnit
-	WithOutline    bool
+	Gauge             *gauge.Gauge
+	BodyStitches      int
+	SleeveStitches    *int
+	UnderarmStitches  *int
+	LineStitches      *int
+	LineFrom          RaglanLineFrom
+	FrontNeckStitches *int
+	BackNeckStitches  *int
+	SleeveTopStitches *int
+	DepthCm           *float64
+	DepthRounds       *int
+	ShapingRounds     ShapingRounds
+	DisplayUnit       measure.DisplayUnit
+	WithOutline       bool
 }
 
 // A RaglanPart is the back, the front or a sleeve, between two lines.
 type RaglanPart struct {
-	StartCount         int
-	EndCount           int
+	StartStitches      int
+	EndStitches        int
 	DecreaseRoundCount int
 	EdgeLostCm         float64
 	EdgeAngleDegrees   float64
@@ -72,10 +72,10 @@ type RaglanPart struct {
 // A RaglanRound is the counts after one round.
 type RaglanRound struct {
 	RoundNumber       int
-	BackCount         int
-	FrontCount        int
-	SleeveCount       int
-	TotalCount        int
+	BackStitches      int
+	FrontStitches     int
+	SleeveStitches    int
+	TotalStitches     int
 	InstructionNumber int
 }
 
@@ -92,25 +92,25 @@ type RaglanInstruction struct {
 
 // Raglan is the answer to RaglanInput.
 type Raglan struct {
-	BodyCount     int
-	SleeveCount   int
-	UnderarmCount int
-	LineCount     int
-	JoinCount     int
-	NeckCount     int
-	RoundCount    int
-	DepthCm       float64
-	JoinCm        float64
-	NeckCm        float64
-	Back          RaglanPart
-	Front         RaglanPart
-	Sleeve        RaglanPart
-	Rounds        []RaglanRound
-	Instructions  []RaglanInstruction
-	Steepness     float64
-	Directions    []string
-	Notices       []report.Notice
-	Outline       *outline.Outline
+	BodyStitches     int
+	SleeveStitches   int
+	UnderarmStitches int
+	LineStitches     int
+	JoinStitches     int
+	NeckStitches     int
+	DepthRounds      int
+	DepthCm          float64
+	JoinCm           float64
+	NeckCm           float64
+	Back             RaglanPart
+	Front            RaglanPart
+	Sleeve           RaglanPart
+	Rounds           []RaglanRound
+	Instructions     []RaglanInstruction
+	Steepness        float64
+	directions       []string
+	Notices          []report.Notice
+	Outline          *outline.Outline
 
 	unit measure.DisplayUnit
 }
@@ -188,23 +188,23 @@ func (p raglanPart) decreases() int { return (p.start - p.end) / 2 }
 
 // vetRaglan checks each field for itself and what excludes what.
 func vetRaglan(c *fault.Checks, in RaglanInput) raglan {
-	r := raglan{line: fault.Or(in.LineCount, DefaultLine), everySecond: in.Spacing == RaglanSpacingEverySecondRound}
+	r := raglan{line: fault.Or(in.LineStitches, DefaultLine), everySecond: in.ShapingRounds == ShapingRoundsEverySecond}
 	r.st, r.rw, _ = gauge.Check(c, "gauge", in.Gauge)
-	c.RequiredCount("", "body_count", in.BodyCount, MinBody, stitch.MaxStitches)
-	c.OptionalCount("", "sleeve_count", in.SleeveCount, MinSleeve, stitch.MaxStitches)
-	c.OptionalCount("", "underarm_count", in.UnderarmCount, 0, MaxUnderarm)
-	c.OptionalCount("", "line_count", in.LineCount, 0, MaxLine)
+	c.RequiredCount("", "body_stitches", in.BodyStitches, MinBody, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinSleeve, stitch.MaxStitches)
+	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 0, MaxUnderarm)
+	c.OptionalCount("", "line_stitches", in.LineStitches, 0, MaxLine)
 	fault.Enum(c, "", "line_from", in.LineFrom, RaglanLineFromSleeves)
-	c.OptionalCount("", "front_neck_count", in.FrontNeckCount, MinRaglanNeck, stitch.MaxStitches)
-	c.OptionalCount("", "back_neck_count", in.BackNeckCount, MinRaglanNeck, stitch.MaxStitches)
-	c.OptionalCount("", "sleeve_top_count", in.SleeveTopCount, 0, stitch.MaxStitches)
+	c.OptionalCount("", "front_neck_stitches", in.FrontNeckStitches, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "back_neck_stitches", in.BackNeckStitches, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_top_stitches", in.SleeveTopStitches, 0, stitch.MaxStitches)
 	c.OptionalNumber("", "depth_cm", in.DepthCm, measure.MinCm, MaxYokeDepth)
-	c.OptionalCount("", "round_count", in.RoundCount, 1, MaxYokeRounds)
-	if in.DepthCm != nil && in.RoundCount != nil {
-		c.Add("depth_cm", fault.ReasonContradictory, "excludes round_count; give one of them")
-		c.Add("round_count", fault.ReasonContradictory, "excludes depth_cm; give one of them")
+	c.OptionalCount("", "depth_rounds", in.DepthRounds, 1, MaxYokeRounds)
+	if in.DepthCm != nil && in.DepthRounds != nil {
+		c.Add("depth_cm", fault.ReasonContradictory, "excludes depth_rounds; give one of them")
+		c.Add("depth_rounds", fault.ReasonContradictory, "excludes depth_cm; give one of them")
 	}
-	fault.Enum(c, "", "spacing", in.Spacing, RaglanSpacingEverySecondRound)
+	fault.Enum(c, "", "shaping_rounds", in.ShapingRounds, ShapingRoundsEverySecond)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	return r
 }

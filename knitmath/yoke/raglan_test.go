@@ -25,8 +25,8 @@ func raglanByHand(before, after RaglanRound, line int) []stitch.Run {
 		}
 	}
 	for _, p := range [][2]int{
-		{before.BackCount, after.BackCount}, {before.SleeveCount, after.SleeveCount},
-		{before.FrontCount, after.FrontCount}, {before.SleeveCount, after.SleeveCount},
+		{before.BackStitches, after.BackStitches}, {before.SleeveStitches, after.SleeveStitches},
+		{before.FrontStitches, after.FrontStitches}, {before.SleeveStitches, after.SleeveStitches},
 	} {
 		closing := false
 		switch {
@@ -73,14 +73,14 @@ func shapingOnly(runs []stitch.Run) []stitch.Op {
 // out. Then what it says of rates and slopes is worked out again.
 func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 	t.Helper()
-	line := fault.Or(in.LineCount, 2)
-	now := RaglanRound{BackCount: out.Back.StartCount, FrontCount: out.Front.StartCount, SleeveCount: out.Sleeve.StartCount,
-		TotalCount: out.BodyCount + 2*out.SleeveCount - 4*out.UnderarmCount}
-	total := func(r RaglanRound) int { return r.BackCount + r.FrontCount + 2*r.SleeveCount + 4*line }
-	if now.TotalCount != out.JoinCount || total(now) != out.JoinCount || len(out.Rounds) != out.RoundCount {
-		t.Fatalf("join %d, parts %+v, %d rounds", out.JoinCount, now, len(out.Rounds))
+	line := fault.Or(in.LineStitches, 2)
+	now := RaglanRound{BackStitches: out.Back.StartStitches, FrontStitches: out.Front.StartStitches, SleeveStitches: out.Sleeve.StartStitches,
+		TotalStitches: out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches}
+	total := func(r RaglanRound) int { return r.BackStitches + r.FrontStitches + 2*r.SleeveStitches + 4*line }
+	if now.TotalStitches != out.JoinStitches || total(now) != out.JoinStitches || len(out.Rounds) != out.DepthRounds {
+		t.Fatalf("join %d, parts %+v, %d rounds", out.JoinStitches, now, len(out.Rounds))
 	}
-	m := knittest.CastOn(t, out.JoinCount, true)
+	m := knittest.CastOn(t, out.JoinStitches, true)
 	worked := make([]int, len(out.Instructions))
 	decreases := map[string][]int{}
 	for i, r := range out.Rounds {
@@ -91,29 +91,29 @@ func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 			row = stitch.Compress(hand)
 			if worked[r.InstructionNumber-1]++; worked[r.InstructionNumber-1] == 1 {
 				row = kind.Instruction.Row // as the answer writes it
-				written, err := stitch.Expand(row, now.TotalCount)
+				written, err := stitch.Expand(row, now.TotalStitches)
 				if err != nil || !slices.Equal(written, hand) {
 					t.Fatalf("round %d is written %q, want %q (%v)", i+1, row.Text(), stitch.Compress(hand).Text(), err)
 				}
-				if kind.FirstRoundNumber != i+1 || kind.Instruction.StartCount != now.TotalCount || kind.Instruction.EndCount != r.TotalCount {
+				if kind.FirstRoundNumber != i+1 || kind.Instruction.StartStitches != now.TotalStitches || kind.Instruction.EndStitches != r.TotalStitches {
 					t.Fatalf("round %d: %+v", i+1, kind)
 				}
 			}
-			first, err := stitch.Expand(kind.Instruction.Row, kind.Instruction.StartCount)
+			first, err := stitch.Expand(kind.Instruction.Row, kind.Instruction.StartStitches)
 			if err != nil || !slices.Equal(shapingOnly(first), shapingOnly(hand)) {
 				t.Fatalf("round %d decreases unlike the first of its kind, %q: %q", i+1, kind.Instruction.Row.Text(), row.Text())
 			}
 			hasDouble := slices.Contains(shapingOnly(first), stitch.CDD)
-			if hasDouble != strings.Contains(kind.Description, "cdd") || strings.Contains(kind.Description, "lines meet") != (kind.SleevesDecrease && now.SleeveCount == 2) {
+			if hasDouble != strings.Contains(kind.Description, "cdd") || strings.Contains(kind.Description, "lines meet") != (kind.SleevesDecrease && now.SleeveStitches == 2) {
 				t.Fatalf("round %d, %q, is described as %q", i+1, row.Text(), kind.Description)
 			}
 			for part, c := range map[string]struct {
 				before, after int
 				decreases     bool
 			}{
-				"back":   {now.BackCount, r.BackCount, kind.BackDecreases},
-				"front":  {now.FrontCount, r.FrontCount, kind.FrontDecreases},
-				"sleeve": {now.SleeveCount, r.SleeveCount, kind.SleevesDecrease},
+				"back":   {now.BackStitches, r.BackStitches, kind.BackDecreases},
+				"front":  {now.FrontStitches, r.FrontStitches, kind.FrontDecreases},
+				"sleeve": {now.SleeveStitches, r.SleeveStitches, kind.SleevesDecrease},
 			} {
 				if want := c.before - c.after; want != 0 && want != 2 || (want == 2) != c.decreases {
 					t.Fatalf("round %d: %s from %d to %d, said to decrease %v", i+1, part, c.before, c.after, c.decreases)
@@ -126,14 +126,14 @@ func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 		if err := m.Work(row); err != nil {
 			t.Fatalf("round %d, %q: %v", i+1, row.Text(), err)
 		}
-		if r.RoundNumber != i+1 || m.StitchCount() != r.TotalCount || total(r) != r.TotalCount {
+		if r.RoundNumber != i+1 || m.StitchCount() != r.TotalStitches || total(r) != r.TotalStitches {
 			t.Fatalf("round %d: %d stitches on the needle, said %+v", i+1, m.StitchCount(), r)
 		}
 		now = r
 	}
 	for x, rows := range m.Heights() {
-		if rows != out.RoundCount {
-			t.Fatalf("stitch %d at the neck has %d rounds under it, want %d", x, rows, out.RoundCount)
+		if rows != out.DepthRounds {
+			t.Fatalf("stitch %d at the neck has %d rounds under it, want %d", x, rows, out.DepthRounds)
 		}
 	}
 	for i, kind := range out.Instructions {
@@ -141,24 +141,24 @@ func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 			t.Fatalf("instruction %d worked %d times, said %+v", i+1, worked[i], kind)
 		}
 	}
-	if now.TotalCount != out.NeckCount {
-		t.Fatalf("%d stitches at the neck, %d said", now.TotalCount, out.NeckCount)
+	if now.TotalStitches != out.NeckStitches {
+		t.Fatalf("%d stitches at the neck, %d said", now.TotalStitches, out.NeckStitches)
 	}
 	leans := 0.0
 	for part, c := range map[string]struct {
 		p     RaglanPart
 		end   int
 		edges float64
-	}{"back": {out.Back, now.BackCount, 2}, "front": {out.Front, now.FrontCount, 2}, "sleeve": {out.Sleeve, now.SleeveCount, 4}} {
+	}{"back": {out.Back, now.BackStitches, 2}, "front": {out.Front, now.FrontStitches, 2}, "sleeve": {out.Sleeve, now.SleeveStitches, 4}} {
 		rounds := decreases[part]
-		if c.p.EndCount != c.end || len(rounds) != c.p.DecreaseRoundCount || c.p.StartCount-2*len(rounds) != c.end {
+		if c.p.EndStitches != c.end || len(rounds) != c.p.DecreaseRoundCount || c.p.StartStitches-2*len(rounds) != c.end {
 			t.Fatalf("%s %+v: decreases in %v, ends on %d", part, c.p, rounds, c.end)
 		}
-		checkEven(t, part, rounds, out.RoundCount, in.Spacing == RaglanSpacingEverySecondRound)
+		checkEven(t, part, rounds, out.DepthRounds, in.ShapingRounds == ShapingRoundsEverySecond)
 		over := fault.Or(in.Gauge.OverCm, 10)
 		st, rw := math.Round(in.Gauge.Stitches*1e6)/1e6, math.Round(in.Gauge.Rows*1e6)/1e6 // read to millionths
 		lost := float64(len(rounds)) * over / st
-		angle := math.Atan2(lost, float64(out.RoundCount)*over/rw) * 180 / math.Pi
+		angle := math.Atan2(lost, float64(out.DepthRounds)*over/rw) * 180 / math.Pi
 		knittest.Near(t, part+" width lost", c.p.EdgeLostCm, lost, 1e-6)
 		knittest.Near(t, part+" angle", c.p.EdgeAngleDegrees, angle, 1e-6)
 		leans += c.edges * angle
@@ -201,26 +201,26 @@ func checkEven(t *testing.T, part string, rounds []int, last int, second bool) {
 // Source: Zimmermann, by way of a digest.
 func TestRaglanOfTheDigest(t *testing.T) {
 	rounds, neck := 50, 30
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, LineFrom: RaglanLineFromBody,
-		RoundCount: &rounds, FrontNeckCount: &neck, BackNeckCount: &neck, Spacing: RaglanSpacingEverySecondRound}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, LineFrom: RaglanLineFromBody,
+		DepthRounds: &rounds, FrontNeckStitches: &neck, BackNeckStitches: &neck, ShapingRounds: ShapingRoundsEverySecond}
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	checkRaglan(t, in, out)
-	if out.JoinCount != 268 || out.Sleeve.StartCount != 50 || out.Front.StartCount != 80 || out.NeckCount != 68 {
-		t.Errorf("join %d, sleeve %d, front %d, neck %d", out.JoinCount, out.Sleeve.StartCount, out.Front.StartCount, out.NeckCount)
+	if out.JoinStitches != 268 || out.Sleeve.StartStitches != 50 || out.Front.StartStitches != 80 || out.NeckStitches != 68 {
+		t.Errorf("join %d, sleeve %d, front %d, neck %d", out.JoinStitches, out.Sleeve.StartStitches, out.Front.StartStitches, out.NeckStitches)
 	}
 	for i, r := range out.Rounds {
-		if want := 268 - 8*((i+1)/2); r.TotalCount != want {
-			t.Errorf("round %d: %d stitches, want %d", i+1, r.TotalCount, want)
+		if want := 268 - 8*((i+1)/2); r.TotalStitches != want {
+			t.Errorf("round %d: %d stitches, want %d", i+1, r.TotalStitches, want)
 		}
 	}
 	// 25 decrease rounds every second round take 50 rounds, and not 49.
 	rounds = 49
 	_, err = PlanRaglan(in)
-	knittest.WantViolations(t, err, "front_neck_count INFEASIBLE", "back_neck_count INFEASIBLE", "sleeve_top_count INFEASIBLE",
-		"round_count INFEASIBLE", "spacing INFEASIBLE")
+	knittest.WantViolations(t, err, "front_neck_stitches INFEASIBLE", "back_neck_stitches INFEASIBLE", "sleeve_top_stitches INFEASIBLE",
+		"depth_rounds INFEASIBLE", "shaping_rounds INFEASIBLE")
 }
 
 // Worked by hand. Body 60, sleeves 20, underarms 4: 60 + 40 - 16 = 84 joined;
@@ -230,8 +230,8 @@ func TestRaglanOfTheDigest(t *testing.T) {
 // 11, 7, 4; sleeves every second.
 func TestRaglanByHand(t *testing.T) {
 	sleeve, underarm, front, back, rounds := 20, 4, 12, 16, 14
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, BodyCount: 60, SleeveCount: &sleeve, UnderarmCount: &underarm,
-		FrontNeckCount: &front, BackNeckCount: &back, RoundCount: &rounds}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, BodyStitches: 60, SleeveStitches: &sleeve, UnderarmStitches: &underarm,
+		FrontNeckStitches: &front, BackNeckStitches: &back, DepthRounds: &rounds}
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
@@ -242,7 +242,7 @@ func TestRaglanByHand(t *testing.T) {
 		13: {18, 14, 2, 44}, 14: {16, 12, 0, 36},
 	} {
 		r := out.Rounds[round-1]
-		if got := [4]int{r.BackCount, r.FrontCount, r.SleeveCount, r.TotalCount}; got != want {
+		if got := [4]int{r.BackStitches, r.FrontStitches, r.SleeveStitches, r.TotalStitches}; got != want {
 			t.Errorf("round %d: %v, want %v", round, got, want)
 		}
 	}
@@ -259,7 +259,7 @@ func TestRaglanByHand(t *testing.T) {
 	if got, want := last.Instruction.Row.Text(), "ssk, k14, [k2tog, k1, ssk] twice, k10, k2tog, k1, ssk, k2tog, k1"; got != want {
 		t.Errorf("last round %q, want %q", got, want)
 	}
-	if got := out.Directions[len(out.Directions)-1]; got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
+	if got := out.Directions()[len(out.Directions())-1]; got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
 		t.Errorf("%q", got)
 	}
 }
@@ -276,15 +276,15 @@ func TestRaglanLines(t *testing.T) {
 		{0, RaglanLineFromBoth, 84, 50}, {1, RaglanLineFromUnspecified, 82, 50}, {2, RaglanLineFromBoth, 82, 48}, {3, RaglanLineFromBoth, 80, 48},
 		{3, RaglanLineFromBody, 78, 50}, {3, RaglanLineFromSleeves, 84, 44},
 	} {
-		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, LineCount: &c.line, LineFrom: c.from}
+		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, LineStitches: &c.line, LineFrom: c.from}
 		out, err := PlanRaglan(in)
-		if err != nil || out.Front.StartCount != c.front || out.Back.StartCount != c.front || out.Sleeve.StartCount != c.sleeve {
+		if err != nil || out.Front.StartStitches != c.front || out.Back.StartStitches != c.front || out.Sleeve.StartStitches != c.sleeve {
 			t.Errorf("%+v: front %+v, back %+v, sleeve %+v, %v", c, out.Front, out.Back, out.Sleeve, err)
 		}
 	}
 	// 61 - 2*5 = 51 of the body: the odd stitch is the back's.
-	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 61})
-	if err != nil || out.Front.StartCount != 23 || out.Back.StartCount != 24 {
+	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 61})
+	if err != nil || out.Front.StartStitches != 23 || out.Back.StartStitches != 24 {
 		t.Errorf("front %+v, back %+v, %v", out.Front, out.Back, err)
 	}
 }
@@ -297,10 +297,10 @@ func TestRaglanIsKnit(t *testing.T) {
 	for body := 16; body <= 200; body += 13 {
 		for line := 0; line <= 5; line++ {
 			for from := RaglanLineFromBoth; from <= RaglanLineFromSleeves; from++ {
-				for spacing := RaglanSpacingAnyRound; spacing <= RaglanSpacingEverySecondRound; spacing++ {
+				for spacing := ShapingRoundsAny; spacing <= ShapingRoundsEverySecond; spacing++ {
 					for _, more := range []int{0, 1, 2, 5} { // rounds over a third of the body; then front lower, sleeve wider
 						rounds := body/3 + more
-						in := RaglanInput{Gauge: standard, BodyCount: body, LineCount: &line, LineFrom: from, Spacing: spacing, RoundCount: &rounds}
+						in := RaglanInput{Gauge: standard, BodyStitches: body, LineStitches: &line, LineFrom: from, ShapingRounds: spacing, DepthRounds: &rounds}
 						out, err := PlanRaglan(in)
 						if err != nil {
 							if body > 100 {
@@ -310,9 +310,9 @@ func TestRaglanIsKnit(t *testing.T) {
 						}
 						planned++
 						checkRaglan(t, in, out)
-						front, top := max(2, out.Front.EndCount-2*more), out.Sleeve.EndCount+2*more
-						if (out.Front.StartCount-front)%2 == 0 && top <= out.Sleeve.StartCount {
-							in.FrontNeckCount, in.SleeveTopCount = &front, &top
+						front, top := max(2, out.Front.EndStitches-2*more), out.Sleeve.EndStitches+2*more
+						if (out.Front.StartStitches-front)%2 == 0 && top <= out.Sleeve.StartStitches {
+							in.FrontNeckStitches, in.SleeveTopStitches = &front, &top
 							if out, err = PlanRaglan(in); err != nil {
 								continue
 							}
@@ -336,8 +336,8 @@ func TestRaglanNecks(t *testing.T) {
 		for front := 2; front <= 40; front++ {
 			for top := 0; top <= 20; top++ {
 				rounds, back := 14, 32-line
-				in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 80, LineCount: &line, RoundCount: &rounds,
-					FrontNeckCount: &front, BackNeckCount: &back, SleeveTopCount: &top}
+				in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 80, LineStitches: &line, DepthRounds: &rounds,
+					FrontNeckStitches: &front, BackNeckStitches: &back, SleeveTopStitches: &top}
 				// 80 - 2*6 = 68 of the body, 34 of the front; 26 - 6 = 20 of a sleeve.
 				start, sleeve := 34-line, 20-line
 				fits := front <= start && (start-front)%2 == 0 && (start-front)/2 <= rounds &&
@@ -350,7 +350,7 @@ func TestRaglanNecks(t *testing.T) {
 					knittest.CheckInputError(t, err)
 					continue
 				}
-				if out.Front.EndCount != front || out.Sleeve.EndCount != top {
+				if out.Front.EndStitches != front || out.Sleeve.EndStitches != top {
 					t.Fatalf("front %d, top %d: %+v", front, top, out)
 				}
 			}
@@ -376,7 +376,7 @@ func TestRaglanNecks(t *testing.T) {
 func TestRaglanOutline(t *testing.T) {
 	for body := 60; body <= 200; body += 20 {
 		for line := range 4 {
-			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body, LineCount: &line, WithOutline: true}
+			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, LineStitches: &line, WithOutline: true}
 			out, err := PlanRaglan(in)
 			if err != nil {
 				t.Fatal(err)
@@ -387,11 +387,11 @@ func TestRaglanOutline(t *testing.T) {
 				t.Fatalf("%d lines, axes %+v, %+v", len(o.Lines), o.X, o.Y)
 			}
 			knittest.Near(t, "depth", o.Y.Greatest, out.DepthCm, 1e-12)
-			for round := 0; round <= out.RoundCount; round++ {
-				n := [3]int{out.Back.StartCount, out.Front.StartCount, out.Sleeve.StartCount}
+			for round := 0; round <= out.DepthRounds; round++ {
+				n := [3]int{out.Back.StartStitches, out.Front.StartStitches, out.Sleeve.StartStitches}
 				if round > 0 {
 					r := out.Rounds[round-1]
-					n = [3]int{r.BackCount, r.FrontCount, r.SleeveCount}
+					n = [3]int{r.BackStitches, r.FrontStitches, r.SleeveStitches}
 				}
 				for part := range n {
 					right, left := o.Lines[2*part], o.Lines[2*part+1]
@@ -405,7 +405,7 @@ func TestRaglanOutline(t *testing.T) {
 			}
 		}
 	}
-	if out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 100}); err != nil || out.Outline != nil {
+	if out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 100}); err != nil || out.Outline != nil {
 		t.Errorf("an outline that nobody asked for, %v", err)
 	}
 }
@@ -415,8 +415,8 @@ func TestRaglanOutline(t *testing.T) {
 func TestRaglanSteepness(t *testing.T) {
 	sleeve, underarm, neck, top, rounds := 60, 0, 20, 20, 20
 	line := 0
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}, BodyCount: 120, SleeveCount: &sleeve, UnderarmCount: &underarm,
-		LineCount: &line, FrontNeckCount: &neck, BackNeckCount: &neck, SleeveTopCount: &top, RoundCount: &rounds}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}, BodyStitches: 120, SleeveStitches: &sleeve, UnderarmStitches: &underarm,
+		LineStitches: &line, FrontNeckStitches: &neck, BackNeckStitches: &neck, SleeveTopStitches: &top, DepthRounds: &rounds}
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
@@ -453,25 +453,25 @@ func TestRoundList(t *testing.T) {
 // A refusal says what would do, and what it says does.
 func TestRaglanRemedies(t *testing.T) {
 	p := func(n int) *int { return &n }
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 200, RoundCount: p(23), Spacing: RaglanSpacingEverySecondRound}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: p(23), ShapingRounds: ShapingRoundsEverySecond}
 	_, err := PlanRaglan(in)
 	if err == nil || !strings.Contains(err.Error(), "24 decrease rounds take 48 rounds") || strings.Contains(err.Error(), "any round would fit") {
 		t.Errorf("%v", err)
 	}
-	in.RoundCount = p(24)
+	in.DepthRounds = p(24)
 	_, err = PlanRaglan(in)
 	if err == nil || !strings.Contains(err.Error(), "any round would fit") || !strings.Contains(err.Error(), "with these it goes to 24") {
 		t.Errorf("%v", err) // sleeve: 48 - 2*12
 	}
-	in.Spacing = RaglanSpacingAnyRound
+	in.ShapingRounds = ShapingRoundsAny
 	if _, err = PlanRaglan(in); err != nil {
 		t.Error(err)
 	}
-	in.Spacing, in.RoundCount = RaglanSpacingEverySecondRound, p(48)
+	in.ShapingRounds, in.DepthRounds = ShapingRoundsEverySecond, p(48)
 	if _, err = PlanRaglan(in); err != nil {
 		t.Error(err)
 	}
-	in.RoundCount, in.SleeveTopCount, in.FrontNeckCount, in.BackNeckCount = p(24), p(24), p(58), p(58) // 82 - 2*12
+	in.DepthRounds, in.SleeveTopStitches, in.FrontNeckStitches, in.BackNeckStitches = p(24), p(24), p(58), p(58) // 82 - 2*12
 	if _, err = PlanRaglan(in); err != nil {
 		t.Error(err)
 	}
@@ -479,13 +479,13 @@ func TestRaglanRemedies(t *testing.T) {
 
 func TestRaglanAtTheLimit(t *testing.T) {
 	p := func(n int) *int { return &n }
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyCount: 5_000, SleeveCount: p(2_500), UnderarmCount: p(0), RoundCount: p(MaxYokeRounds),
-		FrontNeckCount: p(2), BackNeckCount: p(500), SleeveTopCount: p(1098)} // 1248, 999 and 700 decrease rounds
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: p(2_500), UnderarmStitches: p(0), DepthRounds: p(MaxYokeRounds),
+		FrontNeckStitches: p(2), BackNeckStitches: p(500), SleeveTopStitches: p(1098)} // 1248, 999 and 700 decrease rounds
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions, "")); words > 50_000 || len(out.Rounds) != MaxYokeRounds || len(out.Instructions) > 8 {
+	if words := len(strings.Join(out.Directions(), "")); words > 50_000 || len(out.Rounds) != MaxYokeRounds || len(out.Instructions) > 8 {
 		t.Errorf("%d characters, %d rounds, %d instructions", words, len(out.Rounds), len(out.Instructions))
 	}
 	if !testing.Short() {
@@ -498,8 +498,8 @@ func FuzzPlanRaglan(f *testing.F) {
 	f.Add(18.0, 25.0, 151, 50, 10, 1, 20, 31, 3, 80, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, stitches, rows float64, body, sleeve, underarm, line, front, back, top, rounds int, from, spacing int32) {
 		body, rounds = body%400, rounds%200
-		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyCount: body, SleeveCount: &sleeve,
-			UnderarmCount: &underarm, LineCount: &line, LineFrom: RaglanLineFrom(from), RoundCount: &rounds, Spacing: RaglanSpacing(spacing)}
+		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
+			UnderarmStitches: &underarm, LineStitches: &line, LineFrom: RaglanLineFrom(from), DepthRounds: &rounds, ShapingRounds: ShapingRounds(spacing)}
 		out, err := PlanRaglan(in)
 		if err == nil {
 			knittest.CheckFinite(t, out)
@@ -507,14 +507,14 @@ func FuzzPlanRaglan(f *testing.F) {
 		} else {
 			knittest.CheckInputError(t, err)
 		}
-		in.FrontNeckCount, in.BackNeckCount, in.SleeveTopCount = &front, &back, &top
+		in.FrontNeckStitches, in.BackNeckStitches, in.SleeveTopStitches = &front, &back, &top
 		if out, err = PlanRaglan(in); err != nil {
 			knittest.CheckInputError(t, err)
 			return
 		}
 		knittest.CheckFinite(t, out)
 		checkRaglan(t, in, out)
-		if out.Front.EndCount != front || out.Back.EndCount != back || out.Sleeve.EndCount != top {
+		if out.Front.EndStitches != front || out.Back.EndStitches != back || out.Sleeve.EndStitches != top {
 			t.Fatalf("front %+v, back %+v, sleeve %+v", out.Front, out.Back, out.Sleeve)
 		}
 	})
@@ -522,7 +522,7 @@ func FuzzPlanRaglan(f *testing.F) {
 
 func BenchmarkRaglan(b *testing.B) {
 	b.ReportAllocs()
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 220}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220}
 	for b.Loop() {
 		if _, err := PlanRaglan(in); err != nil {
 			b.Fatal(err)

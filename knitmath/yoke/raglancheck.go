@@ -13,7 +13,7 @@ import (
 // depth.
 func vetRaglanParts(c *fault.Checks, r *raglan, in RaglanInput) {
 	var ok bool
-	if r.joining, ok = vetJoined(c, in.BodyCount, in.SleeveCount, in.UnderarmCount); !ok {
+	if r.joining, ok = vetJoined(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches); !ok {
 		return
 	}
 	fromBody := (r.line + 1) / 2
@@ -25,25 +25,25 @@ func vetRaglanParts(c *fault.Checks, r *raglan, in RaglanInput) {
 	}
 	body := r.body - 2*r.underarm
 	r.parts = [...]raglanPart{
-		{start: body - body/2 - 2*fromBody, name: "back", field: "back_neck_count"},
-		{start: body/2 - 2*fromBody, name: "front", field: "front_neck_count"},
-		{start: r.sleeve - r.underarm - 2*(r.line-fromBody), name: "sleeve", field: "sleeve_top_count"},
+		{start: body - body/2 - 2*fromBody, name: "back", field: "back_neck_stitches"},
+		{start: body/2 - 2*fromBody, name: "front", field: "front_neck_stitches"},
+		{start: r.sleeve - r.underarm - 2*(r.line-fromBody), name: "sleeve", field: "sleeve_top_stitches"},
 	}
 	if r.parts[frontPart].start < MinRaglanNeck || r.parts[sleevePart].start < 1 {
 		c.Infeasible(fmt.Sprintf("underarms and lines leave %d stitches of the back, %d of the front and %d of each sleeve; "+
 			"it takes at least %d of back and front and 1 of a sleeve, so use narrower lines or fewer underarm stitches",
 			r.parts[backPart].start, r.parts[frontPart].start, r.parts[sleevePart].start, MinRaglanNeck),
-			"body_count", "sleeve_count", "underarm_count", "line_count")
+			"body_stitches", "sleeve_stitches", "underarm_stitches", "line_stitches")
 	}
-	r.rounds, r.depthField = vetYokeDepth(c, r.st, r.rw, r.body, in.DepthCm, in.RoundCount)
+	r.rounds, r.depthField = vetYokeDepth(c, r.st, r.rw, r.body, in.DepthCm, in.DepthRounds)
 }
 
 // vetRaglanNeck settles what is left of every part at the neck.
 func vetRaglanNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
-	sleeve.end = fault.Or(in.SleeveTopCount, r.fewestOf(sleevePart))
+	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
 	half := percent(r.body, neckPercent) - 4*r.line - 2*sleeve.end // front and back together
-	for i, given := range [...]*int{in.BackNeckCount, in.FrontNeckCount} {
+	for i, given := range [...]*int{in.BackNeckStitches, in.FrontNeckStitches} {
 		p := &r.parts[i]
 		p.end = fault.Or(given, nearestNeck(p.start, half))
 	}
@@ -52,7 +52,7 @@ func vetRaglanNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	}
 	if c.Err() == nil && r.parts[backPart].decreases()+r.parts[frontPart].decreases()+r.parts[sleevePart].decreases() == 0 {
 		c.Infeasible("no part has a stitch to lose; give fewer stitches at the neck",
-			"front_neck_count", "back_neck_count", "sleeve_top_count")
+			"front_neck_stitches", "back_neck_stitches", "sleeve_top_stitches")
 	}
 }
 
@@ -122,7 +122,7 @@ func vetRaglanRounds(c *fault.Checks, r *raglan) {
 	}
 	c.Infeasible(detail+"; the depth has "+strconv.Itoa(r.rounds), r.depthField)
 	if r.everySecond {
-		c.Infeasible(detail, "spacing")
+		c.Infeasible(detail, "shaping_rounds")
 	}
 }
 

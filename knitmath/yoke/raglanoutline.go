@@ -19,7 +19,7 @@ func (r raglan) outline(rounds []RaglanRound) *outline.Outline {
 		count := r.parts[part].start
 		line := []outline.Corner{{Across: count, Up: 0}}
 		for _, round := range rounds {
-			after := counts{round.BackCount, round.FrontCount, round.SleeveCount}[part]
+			after := counts{round.BackStitches, round.FrontStitches, round.SleeveStitches}[part]
 			if after != count {
 				line = outline.AppendCorner(line, outline.Corner{Across: count, Up: round.RoundNumber - 1})
 				line = outline.AppendCorner(line, outline.Corner{Across: after, Up: round.RoundNumber})

@@ -13,12 +13,12 @@ import (
 // plan writes the answer.
 func (r raglan) plan(unit measure.DisplayUnit) Raglan {
 	out := Raglan{
-		BodyCount: r.body, SleeveCount: r.sleeve, UnderarmCount: r.underarm, LineCount: r.line,
-		JoinCount: r.join, NeckCount: r.total(r.ends()), RoundCount: r.rounds, DepthCm: r.rw.SizeCm(r.rounds),
+		BodyStitches: r.body, SleeveStitches: r.sleeve, UnderarmStitches: r.underarm, LineStitches: r.line,
+		JoinStitches: r.join, NeckStitches: r.total(r.ends()), DepthRounds: r.rounds, DepthCm: r.rw.SizeCm(r.rounds),
 		JoinCm: r.st.SizeCm(r.join), unit: unit,
 		Back: r.part(backPart), Front: r.part(frontPart), Sleeve: r.part(sleevePart),
 	}
-	out.NeckCm = r.st.SizeCm(out.NeckCount)
+	out.NeckCm = r.st.SizeCm(out.NeckStitches)
 	// Two edges each of back and front, and of both sleeves.
 	out.Steepness = (2*out.Back.EdgeAngleDegrees + 2*out.Front.EdgeAngleDegrees + 4*out.Sleeve.EdgeAngleDegrees) / 360
 	if out.Steepness > 1 {
@@ -26,7 +26,7 @@ func (r raglan) plan(unit measure.DisplayUnit) Raglan {
 			" times as much as those of a flat piece; the fabric ruffles rather than lies"})
 	}
 	r.knit(&out)
-	out.Directions = r.directions(out)
+	out.directions = r.directions(out)
 	return out
 }
 
@@ -35,7 +35,7 @@ func (r raglan) part(i int) RaglanPart {
 	p := r.parts[i]
 	lost := r.st.SizeCm(p.decreases())
 	return RaglanPart{
-		StartCount: p.start, EndCount: p.end, DecreaseRoundCount: p.decreases(), EdgeLostCm: lost,
+		StartStitches: p.start, EndStitches: p.end, DecreaseRoundCount: p.decreases(), EdgeLostCm: lost,
 		EdgeAngleDegrees: math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
 	}
 }
@@ -98,7 +98,7 @@ func (r raglan) knit(out *Raglan) {
 				kinds = append(kinds, kind)
 				out.Instructions = append(out.Instructions, RaglanInstruction{
 					BackDecreases: kind.parts[backPart], FrontDecreases: kind.parts[frontPart], SleevesDecrease: kind.parts[sleevePart],
-					Instruction:      stitch.Instruction{Row: r.row(before, kind.parts), StartCount: r.total(before), EndCount: r.total(now)},
+					Instruction:      stitch.Instruction{Row: r.row(before, kind.parts), StartStitches: r.total(before), EndStitches: r.total(now)},
 					FirstRoundNumber: round, Description: r.describe(kind),
 				})
 			}
@@ -158,12 +158,12 @@ func dropEmpty(runs []stitch.Run) []stitch.Run {
 
 // Summary says the answer in words.
 func (o Raglan) Summary() string {
-	lines := "four lines of " + report.CountOf(o.LineCount, "stitches")
-	if o.LineCount == 0 {
+	lines := "four lines of " + report.CountOf(o.LineStitches, "stitches")
+	if o.LineStitches == 0 {
 		lines = "four markers"
 	}
-	return "Join " + report.CountOf(o.JoinCount, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines + " and narrow them to " + strconv.Itoa(o.NeckCount) + " (" + o.unit.Size(o.NeckCm) +
-		") over " + report.CountOf(o.RoundCount, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
+	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines + " and narrow them to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
+		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
 		report.Times(o.Back.DecreaseRoundCount) + ", the front " + report.Times(o.Front.DecreaseRoundCount) + ", each sleeve " +
 		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time."
 }

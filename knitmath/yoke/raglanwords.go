@@ -40,19 +40,22 @@ func (r raglan) landmark() string {
 	return "line"
 }
 
+// Directions write the raglan as a pattern would.
+func (o Raglan) Directions() []string { return o.directions }
+
 // directions writes the raglan as a pattern would.
 func (r raglan) directions(o Raglan) []string {
 	var d []string
-	if o.UnderarmCount > 0 {
-		d = append(d, "Hold "+report.CountOf(o.UnderarmCount, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
+	if o.UnderarmStitches > 0 {
+		d = append(d, "Hold "+report.CountOf(o.UnderarmStitches, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
 	}
 	line := ", line " + strconv.Itoa(r.line)
 	if r.line == 0 {
 		line = ", marker"
 	}
 	d = append(d, fmt.Sprintf("Join body and sleeves in the round: %s. From the beginning of the round, left and right as worn: "+
-		"back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.", report.CountOf(o.JoinCount, "stitches"),
-		o.Back.StartCount, line, o.Sleeve.StartCount, line, o.Front.StartCount, line, o.Sleeve.StartCount, line))
+		"back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.", report.CountOf(o.JoinStitches, "stitches"),
+		o.Back.StartStitches, line, o.Sleeve.StartStitches, line, o.Front.StartStitches, line, o.Sleeve.StartStitches, line))
 	if r.line > 0 {
 		d = append(d, "The round begins with the first stitch of the back, after the line between right sleeve and back. "+
 			"Place a marker on each side of every line, and knit the lines' stitches in every round.")
@@ -61,7 +64,7 @@ func (r raglan) directions(o Raglan) []string {
 	}
 	for i, in := range o.Instructions {
 		d = append(d, fmt.Sprintf("Decrease round %s, %s fewer. %s", kindName(i+1),
-			report.CountOf(in.Instruction.StartCount-in.Instruction.EndCount, "stitches"), in.Description))
+			report.CountOf(in.Instruction.StartStitches-in.Instruction.EndStitches, "stitches"), in.Description))
 	}
 	for i := range o.Instructions {
 		d = append(d, "Work decrease round "+kindName(i+1)+" on "+roundList(o.roundsOf(i+1))+".")
@@ -73,8 +76,8 @@ func (r raglan) directions(o Raglan) []string {
 	if r.line > 0 {
 		lines = ", four lines of " + strconv.Itoa(r.line)
 	}
-	return append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.RoundCount,
-		report.CountOf(o.NeckCount, "stitches"), o.Back.EndCount, o.Front.EndCount, o.Sleeve.EndCount, lines))
+	return append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.DepthRounds,
+		report.CountOf(o.NeckStitches, "stitches"), o.Back.EndStitches, o.Front.EndStitches, o.Sleeve.EndStitches, lines))
 }
 
 // kindName is A for instruction 1. There are never more than eight: seven sets of

@@ -41,27 +41,27 @@ const (
 
 // A BackRaise asks for short rows across the back of a yoke.
 type BackRaise struct {
-	Place      RaisePlace
-	RiseRows   *int
-	RiseCm     *float64
-	BackCount  *int
-	Order      shortrow.ShortRowOrder
-	TurnMethod shortrow.TurnMethod
-	Rounding   measure.Rounding
+	Place        RaisePlace
+	RiseRows     *int
+	RiseCm       *float64
+	BackStitches *int
+	Order        shortrow.ShortRowOrder
+	TurnMethod   shortrow.TurnMethod
+	Rounding     measure.Rounding
 }
 
 // A BackRaisePlan is the short rows across the back.
 type BackRaisePlan struct {
-	FirstRoundNumber       int
-	StitchCount            int
-	BackCount              int
-	BeginBeforeCentreCount int
-	AskedRiseRows          float64
-	RiseRows               int
-	RiseCm                 float64
-	TurnCount              int
-	Rows                   []shortrow.WedgeRow
-	GreatestDepartureRows  float64
+	FirstRoundNumber          int
+	Stitches                  int
+	BackStitches              int
+	BeginBeforeCentreStitches int
+	AskedRiseRows             float64
+	RiseRows                  int
+	RiseCm                    float64
+	TurnCount                 int
+	Rows                      []shortrow.WedgeRow
+	GreatestDepartureRows     float64
 }
 
 // vetBackRaise checks the raise for itself.
@@ -77,7 +77,7 @@ func vetBackRaise(c *fault.Checks, in *BackRaise) {
 		c.Add("back_raise.rise_rows", fault.ReasonContradictory, "excludes rise_cm; give one of them")
 		c.Add("back_raise.rise_cm", fault.ReasonContradictory, "excludes rise_rows; give one of them")
 	}
-	c.OptionalCount(field, "back_count", in.BackCount, MinRaiseBack, stitch.MaxStitches)
+	c.OptionalCount(field, "back_stitches", in.BackStitches, MinRaiseBack, stitch.MaxStitches)
 	fault.Enum(c, field, "order", in.Order, shortrow.ShortRowOrderShortestFirst)
 	fault.Enum(c, field, "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	fault.Enum(c, field, "rounding", in.Rounding, measure.RoundingDown)
@@ -103,34 +103,34 @@ func vetSettleRaise(c *fault.Checks, y *yoke, in CircularYokeInput) {
 		vetNoRaise(c, y, in)
 		return
 	}
-	plan := BackRaisePlan{FirstRoundNumber: r, StitchCount: y.countBefore(r)}
-	plan.BackCount = fault.Or(raise.BackCount, plan.StitchCount/2)
+	plan := BackRaisePlan{FirstRoundNumber: r, Stitches: y.countBefore(r)}
+	plan.BackStitches = fault.Or(raise.BackStitches, plan.Stitches/2)
 	rise, ok := vetRaiseRise(c, y, raise, &plan)
 	switch {
 	case !ok:
 		return
-	case plan.BackCount >= plan.StitchCount:
-		c.Infeasible(fmt.Sprintf("the needle has %s on round %d; the back may have at most one fewer", report.CountOf(plan.StitchCount, "stitches"), r),
-			"back_raise.back_count")
+	case plan.BackStitches >= plan.Stitches:
+		c.Infeasible(fmt.Sprintf("the needle has %s on round %d; the back may have at most one fewer", report.CountOf(plan.Stitches, "stitches"), r),
+			"back_raise.back_stitches")
 		return
-	case rise/2 > (plan.BackCount-1)/2:
+	case rise/2 > (plan.BackStitches-1)/2:
 		c.Infeasible(fmt.Sprintf("a rise of %s needs %s on each side of the back, one stitch apart; %s hold a rise of at most %s",
-			report.CountOf(rise, "rows"), report.CountOf(rise/2, "turns"), report.CountOf(plan.BackCount, "stitches"), report.CountOf((plan.BackCount-1)/2*2, "rows")),
-			"back_raise."+riseField(raise), "back_raise.back_count")
+			report.CountOf(rise, "rows"), report.CountOf(rise/2, "turns"), report.CountOf(plan.BackStitches, "stitches"), report.CountOf((plan.BackStitches-1)/2*2, "rows")),
+			"back_raise."+riseField(raise), "back_raise.back_stitches")
 		return
-	case raise.TurnMethod == shortrow.TurnMethodYarnOver && plan.StitchCount+rise > stitch.MaxStitches:
+	case raise.TurnMethod == shortrow.TurnMethodYarnOver && plan.Stitches+rise > stitch.MaxStitches:
 		c.Infeasible(fmt.Sprintf("the yarn overs would bring the needle to more than %d loops; turn another way", stitch.MaxStitches),
 			"back_raise.turn_method")
 		return
 	}
-	profile := shortrow.Straight(plan.BackCount, rise, shortrow.TallEndCentre)
+	profile := shortrow.Straight(plan.BackStitches, rise, shortrow.TallEndCentre)
 	list := shortrow.Spans(profile.Pairs(measure.RoundingNearest), raise.Order == shortrow.ShortRowOrderShortestFirst)
 	plan.RiseRows, plan.RiseCm, plan.TurnCount = rise, y.rw.SizeCm(rise), 2*len(list)
-	plan.GreatestDepartureRows = profile.Departure(shortrow.ShortRowHeights(plan.BackCount, list, raise.TurnMethod))
-	plan.Rows = raiseRows(plan.StitchCount, list, raise.TurnMethod)
+	plan.GreatestDepartureRows = profile.Departure(shortrow.ShortRowHeights(plan.BackStitches, list, raise.TurnMethod))
+	plan.Rows = raiseRows(plan.Stitches, list, raise.TurnMethod)
 	// Even decreases keep every place's share of the round, so that the rounds
 	// begin half of the back's share before its centre all along.
-	plan.BeginBeforeCentreCount = int(measure.HalfUpDiv(int64(plan.BackCount*y.join), int64(2*plan.StitchCount)))
+	plan.BeginBeforeCentreStitches = int(measure.HalfUpDiv(int64(plan.BackStitches*y.join), int64(2*plan.Stitches)))
 	y.raise = &plan
 }
 
@@ -196,7 +196,7 @@ func vetNoRaise(c *fault.Checks, y *yoke, in CircularYokeInput) {
 	switch {
 	case len(y.bands) > 0 && in.BackRaise.Place == RaisePlaceBeforeBands:
 		c.Infeasible("the raise takes two plain rounds below the first band beside the change of count; "+
-			"three plain rounds there would do, or a place after the bands", "bands[0].plain_before_count", "back_raise.place")
+			"three plain rounds there would do, or a place after the bands", "bands[0].plain_before_rounds", "back_raise.place")
 	case len(y.bands) > 0:
 		c.Infeasible("the raise takes two plain rounds in succession above the last band; "+
 			"a deeper yoke would do, or a place before the bands", y.depthField, "back_raise.place")

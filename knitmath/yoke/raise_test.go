@@ -20,7 +20,7 @@ import (
 func checkRaise(t *testing.T, m *stitch.Machine, in CircularYokeInput, r BackRaisePlan) int {
 	t.Helper()
 	below, worked, turns := m.Heights(), m.RowsWorked(), 0
-	if len(below) != r.StitchCount || r.BackCount >= r.StitchCount {
+	if len(below) != r.Stitches || r.BackStitches >= r.Stitches {
 		t.Fatalf("%d stitches on the needle, %+v", len(below), r)
 	}
 	for i, row := range r.Rows {
@@ -37,21 +37,21 @@ func checkRaise(t *testing.T, m *stitch.Machine, in CircularYokeInput, r BackRai
 		}
 		// A last stitch made double was worked before the turn: with it the row may
 		// reach the beginning of the round.
-		reached := in.BackRaise.TurnMethod == shortrow.TurnMethodGerman && row.Side == stitch.WrongSide && row.UnworkedCount == 0
-		if (row.UnworkedCount > 0) != (turned && !reached) || m.ShortRowOpen() != (row.UnworkedCount > 0) || turned && m.Unresolved() > before+1 {
-			t.Fatalf("row %d of the raise, %q: %d left unworked", i+1, row.Instruction.Row.Text(), row.UnworkedCount)
+		reached := in.BackRaise.TurnMethod == shortrow.TurnMethodGerman && row.Side == stitch.WrongSide && row.UnworkedStitches == 0
+		if (row.UnworkedStitches > 0) != (turned && !reached) || m.ShortRowOpen() != (row.UnworkedStitches > 0) || turned && m.Unresolved() > before+1 {
+			t.Fatalf("row %d of the raise, %q: %d left unworked", i+1, row.Instruction.Row.Text(), row.UnworkedStitches)
 		}
-		if row.Instruction.StartCount != r.StitchCount || row.Instruction.EndCount != r.StitchCount {
+		if row.Instruction.StartStitches != r.Stitches || row.Instruction.EndStitches != r.Stitches {
 			t.Fatalf("row %d of the raise: %+v", i+1, row.Instruction)
 		}
 	}
-	if m.Side() != stitch.RightSide || m.ToWork() != r.StitchCount || m.Unresolved() != 0 || turns != r.TurnCount || m.RowsWorked() != worked+turns+2 {
+	if m.Side() != stitch.RightSide || m.ToWork() != r.Stitches || m.Unresolved() != 0 || turns != r.TurnCount || m.RowsWorked() != worked+turns+2 {
 		t.Fatalf("after the raise %d stitches, %d gaps open, %d turns", m.ToWork(), m.Unresolved(), turns)
 	}
 	worst, highest := 0.0, 0
 	for x, rows := range m.Heights() {
 		rows -= below[x] + 2 // the two rounds
-		if x >= r.BackCount {
+		if x >= r.BackStitches {
 			if rows != 0 {
 				t.Fatalf("stitch %d of the front is raised by %d rows", x, rows)
 			}
@@ -59,7 +59,7 @@ func checkRaise(t *testing.T, m *stitch.Machine, in CircularYokeInput, r BackRai
 		}
 		highest = max(highest, rows)
 		// Even from the centre of the back, where it is the rise, to both edges.
-		fromCentre := math.Abs(float64(2*x+1)/float64(r.BackCount) - 1)
+		fromCentre := math.Abs(float64(2*x+1)/float64(r.BackStitches) - 1)
 		wanted := float64(r.RiseRows) * (1 - fromCentre)
 		worst = max(worst, math.Abs(float64(rows)-wanted))
 	}
@@ -85,7 +85,7 @@ func TestBackRaiseIsKnit(t *testing.T) {
 			for rise := 2; rise <= back-1; rise += 2 {
 				for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodUnspecified; method <= shortrow.TurnMethodYarnOver; method++ {
-						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackCount: &back, Order: order, TurnMethod: method}
+						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order, TurnMethod: method}
 						y := yoke{st: gauge.Density{Count: 22e6, Span: 100_000}, rw: gauge.Density{Count: 30e6, Span: 100_000}, joining: joining{join: stitches}, rounds: 4,
 							steps: []yokeStep{{round: 4}}}
 						var c fault.Checks
@@ -114,13 +114,13 @@ func TestYokeWithBackRaiseIsKnit(t *testing.T) {
 			for method := shortrow.TurnMethodWrapAndTurn; method <= shortrow.TurnMethodYarnOver; method++ {
 				for bands := range 3 {
 					for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
-						in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body, NeckToleranceCount: new(2),
+						in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, NeckToleranceStitches: new(2),
 							BackRaise: &BackRaise{Place: place, TurnMethod: method, Order: order}}
 						for range bands {
 							in.Bands = append(in.Bands, YokeBand{body / 25, 6, new(3)})
 						}
 						if bands == 0 {
-							in.NeckToleranceCount = nil
+							in.NeckToleranceStitches = nil
 						}
 						out, err := PlanCircularYoke(in)
 						if err != nil {
@@ -172,7 +172,7 @@ func TestBackRaiseByHand(t *testing.T) {
 			"k22, turn", "make DS, p19, turn", "make DS, k13, turn", "make DS, p7, turn",
 			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
 	} {
-		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackCount: new(24), Order: c.order, TurnMethod: c.method}
+		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackStitches: new(24), Order: c.order, TurnMethod: c.method}
 		y := yoke{st: gauge.Density{Count: 22e6, Span: 100_000}, rw: gauge.Density{Count: 30e6, Span: 100_000}, joining: joining{join: 100}, rounds: 4, steps: []yokeStep{{round: 4}}}
 		var faults fault.Checks
 		vetSettleRaise(&faults, &y, CircularYokeInput{BackRaise: raise})
@@ -183,7 +183,7 @@ func TestBackRaiseByHand(t *testing.T) {
 		if !slices.Equal(got, c.want) {
 			t.Errorf("method %d, order %d:\n%q, want\n%q", c.method, c.order, got, c.want)
 		}
-		if y.raise.BeginBeforeCentreCount != 12 || math.Abs(y.raise.RiseCm-4.0/3) > 1e-12 {
+		if y.raise.BeginBeforeCentreStitches != 12 || math.Abs(y.raise.RiseCm-4.0/3) > 1e-12 {
 			t.Errorf("%+v", y.raise)
 		}
 	}
@@ -205,7 +205,7 @@ func TestBackRaisePlace(t *testing.T) {
 		{RaisePlaceAfterBands, []YokeBand{{10, 4, new(4)}}, 68, 134, 67},
 		{RaisePlaceAfterBands, []YokeBand{{10, 4, new(4)}, {50, 1, nil}}, 68, 160, 67}, // 16-65 on 160, of which k2tog leaves 80 in round 70
 	} {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyCount: 200, Bands: c.bands, BackRaise: &BackRaise{Place: c.place}}
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands, BackRaise: &BackRaise{Place: c.place}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Errorf("%+v: %v", c, err)
@@ -213,8 +213,8 @@ func TestBackRaisePlace(t *testing.T) {
 		}
 		checkYoke(t, in, out)
 		r := out.BackRaise
-		if r.FirstRoundNumber != c.round || r.StitchCount != c.count || r.BackCount != c.count/2 || r.BeginBeforeCentreCount != c.begin {
-			t.Errorf("%+v: round %d, back %d of %d, begins %d before the centre", c, r.FirstRoundNumber, r.BackCount, r.StitchCount, r.BeginBeforeCentreCount)
+		if r.FirstRoundNumber != c.round || r.Stitches != c.count || r.BackStitches != c.count/2 || r.BeginBeforeCentreStitches != c.begin {
+			t.Errorf("%+v: round %d, back %d of %d, begins %d before the centre", c, r.FirstRoundNumber, r.BackStitches, r.Stitches, r.BeginBeforeCentreStitches)
 		}
 	}
 }
@@ -224,33 +224,33 @@ func TestBackRaiseRefusals(t *testing.T) {
 	tiny, high := 0.1, 100.0
 	before, after := RaisePlaceBeforeBands, RaisePlaceAfterBands
 	base := func(raise BackRaise, bands ...YokeBand) CircularYokeInput {
-		return CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 200, RoundCount: new(60), Bands: bands, BackRaise: &raise}
+		return CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands, BackRaise: &raise}
 	}
 	shallow := base(BackRaise{Place: before})
-	shallow.RoundCount = new(4)
+	shallow.DepthRounds = new(4)
 	cone := base(BackRaise{Place: after})
 	cone.Schedule, cone.DecreaseRoundCount = YokeScheduleCone, new(60)
 	loops := base(BackRaise{Place: before, TurnMethod: shortrow.TurnMethodYarnOver})
-	loops.BodyCount, loops.SleeveCount, loops.UnderarmCount, loops.NeckCount = 5000, new(2500), new(0), new(4000)
+	loops.BodyStitches, loops.SleeveStitches, loops.UnderarmStitches, loops.NeckStitches = 5000, new(2500), new(0), new(4000)
 	for name, c := range map[string]struct {
 		in   CircularYokeInput
 		want []string
 	}{
 		"empty": {base(BackRaise{}), []string{"back_raise.place REQUIRED"}},
-		"ranges": {base(BackRaise{Place: 3, RiseRows: new(201), BackCount: new(2), Order: 3, TurnMethod: 4, Rounding: 4}),
-			[]string{"back_raise.place UNKNOWN_VALUE", "back_raise.rise_rows OUT_OF_RANGE", "back_raise.back_count OUT_OF_RANGE",
+		"ranges": {base(BackRaise{Place: 3, RiseRows: new(201), BackStitches: new(2), Order: 3, TurnMethod: 4, Rounding: 4}),
+			[]string{"back_raise.place UNKNOWN_VALUE", "back_raise.rise_rows OUT_OF_RANGE", "back_raise.back_stitches OUT_OF_RANGE",
 				"back_raise.order UNKNOWN_VALUE", "back_raise.turn_method UNKNOWN_VALUE", "back_raise.rounding UNKNOWN_VALUE"}},
 		"nan":         {base(BackRaise{Place: before, RiseCm: &nan}), []string{"back_raise.rise_cm NOT_FINITE"}},
 		"twice":       {base(BackRaise{Place: before, RiseRows: new(6), RiseCm: &high}), []string{"back_raise.rise_rows CONTRADICTORY", "back_raise.rise_cm CONTRADICTORY"}},
 		"no pair":     {base(BackRaise{Place: before, RiseCm: &tiny}), []string{"back_raise.rise_cm INFEASIBLE"}},
 		"too high":    {base(BackRaise{Place: before, RiseCm: &high}), []string{"back_raise.rise_cm INFEASIBLE"}},
-		"no front":    {base(BackRaise{Place: before, BackCount: new(268)}), []string{"back_raise.back_count INFEASIBLE"}},
-		"narrow back": {base(BackRaise{Place: before, BackCount: new(6)}), []string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_count INFEASIBLE"}},
+		"no front":    {base(BackRaise{Place: before, BackStitches: new(268)}), []string{"back_raise.back_stitches INFEASIBLE"}},
+		"narrow back": {base(BackRaise{Place: before, BackStitches: new(6)}), []string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
 		"no room before bands": {base(BackRaise{Place: before}, YokeBand{10, 6, new(2)}),
-			[]string{"bands[0].plain_before_count INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room after bands":  {base(BackRaise{Place: after}, YokeBand{57, 4, nil}), []string{"round_count INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room below rounds": {shallow, []string{"round_count INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room at all":       {cone, []string{"round_count INFEASIBLE", "back_raise.place INFEASIBLE"}},
+			[]string{"bands[0].plain_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+		"no room after bands":  {base(BackRaise{Place: after}, YokeBand{57, 4, nil}), []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"loops":                {loops, []string{"back_raise.turn_method INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -260,8 +260,8 @@ func TestBackRaiseRefusals(t *testing.T) {
 	}
 	// What a refusal says would do, does.
 	for _, in := range []CircularYokeInput{
-		base(BackRaise{Place: before, BackCount: new(6), RiseRows: new(4)}), // (6-1)/2 = 2 turns
-		base(BackRaise{Place: before, BackCount: new(267)}),
+		base(BackRaise{Place: before, BackStitches: new(6), RiseRows: new(4)}), // (6-1)/2 = 2 turns
+		base(BackRaise{Place: before, BackStitches: new(267)}),
 		base(BackRaise{Place: before}, YokeBand{10, 6, new(3)}),
 	} {
 		if out, err := PlanCircularYoke(in); err != nil {
@@ -279,7 +279,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		rounding measure.Rounding
 		want     int
 	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {6, measure.RoundingDown, 6}} {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 200,
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
 			BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
 		out, err := PlanCircularYoke(in)
 		if err != nil || out.BackRaise.RiseRows != c.want || (len(out.Notices) == 1) != (c.rise != c.want) {
@@ -287,7 +287,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		}
 	}
 	cm := 2.0 // 6 rows at 30 to 10 cm
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 200, BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
 	out, err := PlanCircularYoke(in)
 	if err != nil || out.BackRaise.RiseRows != 6 || math.Abs(out.BackRaise.RiseCm-2) > 1e-12 || len(out.Notices) != 0 {
 		t.Errorf("%+v, %v", out.BackRaise, err)
@@ -295,13 +295,13 @@ func TestBackRaiseRounds(t *testing.T) {
 }
 
 func TestBackRaiseAtTheLimit(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyCount: 5_000, SleeveCount: new(2_400), UnderarmCount: new(0), NeckCount: new(4_000), RoundCount: new(200),
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400), UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
 		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver, Order: shortrow.ShortRowOrderShortestFirst}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions, "")); words > 100_000 || len(out.BackRaise.Rows) != MaxRaiseRows+2 {
+	if words := len(strings.Join(out.Directions(), "")); words > 100_000 || len(out.BackRaise.Rows) != MaxRaiseRows+2 {
 		t.Errorf("%d rows, directions of %d characters", len(out.BackRaise.Rows), words)
 	}
 	if !testing.Short() {
@@ -313,8 +313,8 @@ func FuzzBackRaise(f *testing.F) {
 	f.Add(200, 100, 6, int32(1), int32(0), int32(0), 0, 60)
 	f.Add(150, 31, 9, int32(2), int32(2), int32(2), 5, 50)
 	f.Fuzz(func(t *testing.T, body, back, rise int, place, order, method int32, bands, rounds int) {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: body % 400, RoundCount: &rounds,
-			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackCount: &back, Order: shortrow.ShortRowOrder(order), TurnMethod: shortrow.TurnMethod(method)}}
+		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 400, DepthRounds: &rounds,
+			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.ShortRowOrder(order), TurnMethod: shortrow.TurnMethod(method)}}
 		for i := range max(0, bands%6) {
 			in.Bands = append(in.Bands, YokeBand{3 + i, 2 + i, new(3)})
 		}
@@ -330,7 +330,7 @@ func FuzzBackRaise(f *testing.F) {
 
 func BenchmarkYokeBackRaise(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyCount: 220, BackRaise: &BackRaise{Place: RaisePlaceAfterBands}}
+	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220, BackRaise: &BackRaise{Place: RaisePlaceAfterBands}}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

@@ -34,7 +34,7 @@ func raiseRows(stitches int, list []shortrow.Span, method shortrow.TurnMethod) [
 	runs = stitch.AppendRun(runs, stitch.Knit, stitches-start)
 	return append(s.Rows, shortrow.WedgeRow{
 		RowNumber: len(s.Rows) + 1, Side: stitch.RightSide,
-		Instruction: stitch.Instruction{Row: stitch.Compress(runs), StartCount: stitches, EndCount: stitches}, Resolving: true,
+		Instruction: stitch.Instruction{Row: stitch.Compress(runs), StartStitches: stitches, EndStitches: stitches}, Resolving: true,
 	})
 }
 
@@ -48,8 +48,8 @@ var closeFromRight = [shortrow.TurnMethodYarnOver + 1]stitch.Op{
 // directions writes the raise as a pattern would.
 func (p *BackRaisePlan) directions() []string {
 	first := strconv.Itoa(p.FirstRoundNumber)
-	d := []string{"Round " + first + ", with the back raise: on the first " + strconv.Itoa(p.BackCount) + " of " +
-		report.CountOf(p.StitchCount, "stitches") + " work short rows, the middle of the back rising by " + report.CountOf(p.RiseRows, "rows") + "."}
+	d := []string{"Round " + first + ", with the back raise: on the first " + strconv.Itoa(p.BackStitches) + " of " +
+		report.CountOf(p.Stitches, "stitches") + " work short rows, the middle of the back rising by " + report.CountOf(p.RiseRows, "rows") + "."}
 	last := len(p.Rows) - 1
 	for i, r := range p.Rows[:last] {
 		side := " (right side): "

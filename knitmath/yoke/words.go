@@ -8,15 +8,15 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// directions writes the yoke as a pattern would.
-func (o CircularYoke) directions() []string {
+// Directions write the yoke as a pattern would.
+func (o CircularYoke) Directions() []string {
 	var d []string
-	if o.UnderarmCount > 0 {
-		d = append(d, "Hold "+report.CountOf(o.UnderarmCount, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
+	if o.UnderarmStitches > 0 {
+		d = append(d, "Hold "+report.CountOf(o.UnderarmStitches, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
 	}
-	join := "Join body and sleeves in the round: " + report.CountOf(o.JoinCount, "stitches") + "."
+	join := "Join body and sleeves in the round: " + report.CountOf(o.JoinStitches, "stitches") + "."
 	if r := o.BackRaise; r != nil {
-		join += " Let the rounds begin " + report.CountOf(r.BeginBeforeCentreCount, "stitches") + " before the centre of the back, at its right edge as worn."
+		join += " Let the rounds begin " + report.CountOf(r.BeginBeforeCentreStitches, "stitches") + " before the centre of the back, at its right edge as worn."
 	}
 	d = append(d, join)
 	last := 0
@@ -25,7 +25,7 @@ func (o CircularYoke) directions() []string {
 		d = append(d, w.text...)
 		last = w.last
 	}
-	return append(d, plainRounds(last+1, o.RoundCount)...)
+	return append(d, plainRounds(last+1, o.DepthRounds)...)
 }
 
 // yokeWork is rounds that are not plain, with what to do in them.
@@ -39,12 +39,12 @@ func (o CircularYoke) work() []yokeWork {
 	var list []yokeWork
 	for _, r := range o.DecreaseRounds {
 		list = append(list, yokeWork{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + ": " +
-			r.Instruction.Row.Text() + " (" + report.CountOf(r.EndCount, "stitches") + ")."}})
+			r.Instruction.Row.Text() + " (" + report.CountOf(r.EndStitches, "stitches") + ")."}})
 	}
 	for i, b := range o.Bands {
 		list = append(list, yokeWork{b.FirstRoundNumber, b.LastRoundNumber, []string{fmt.Sprintf("%s: band %d on %s, %s of %d.",
-			roundRange(b.FirstRoundNumber, b.LastRoundNumber), i+1, report.CountOf(b.StitchCount, "stitches"),
-			report.CountOf(b.RepeatTimes, "repeats"), b.StitchCount/b.RepeatTimes)}})
+			roundRange(b.FirstRoundNumber, b.LastRoundNumber), i+1, report.CountOf(b.Stitches, "stitches"),
+			report.CountOf(b.RepeatCount, "repeats"), b.Stitches/b.RepeatCount)}})
 	}
 	if r := o.BackRaise; r != nil {
 		list = append(list, yokeWork{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
@@ -75,8 +75,8 @@ func (o CircularYoke) Summary() string {
 	if len(o.Bands) > 0 {
 		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") + " of pattern"
 	}
-	return "Join " + report.CountOf(o.JoinCount, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and narrow them to " +
-		strconv.Itoa(o.NeckCount) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.RoundCount, "rounds") +
+	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and narrow them to " +
+		strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.DepthRounds, "rounds") +
 		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + "."
 }
 

@@ -19,7 +19,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterYokeServiceServer(to, yokeService{})
 	knitmathv1.RegisterEdgeServiceServer(to, edgeService{})
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
-	knitmathv1.RegisterInstructionServiceServer(to, instructionService{})
+	knitmathv1.RegisterPatternServiceServer(to, patternService{})
 }
 
 // answer carries a question in, asks it, and carries the answer out.

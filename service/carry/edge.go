@@ -24,29 +24,29 @@ func (edgeService) PlanButtonholes(_ context.Context, req *knitmathv1.PlanButton
 
 func pickUpIn(req *knitmathv1.PlanPickUpRequest) edge.PickUpInput {
 	return edge.PickUpInput{
-		RowCount:      optional(req.RowCount, countIn),
-		LengthCm:      req.LengthCm,
-		Gauge:         gaugeIn(req.Gauge),
-		BandGauge:     gaugeIn(req.BandGauge),
-		Rule:          ruleIn(req.Rule),
-		LargestNumber: optional(req.LargestNumber, countIn),
-		Order:         edge.PickUpOrder(req.Order),
-		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:   req.WithOutline,
+		LengthRows:  optional(req.LengthRows, countIn),
+		LengthCm:    req.LengthCm,
+		Gauge:       gaugeIn(req.Gauge),
+		BandGauge:   gaugeIn(req.BandGauge),
+		StitchRule:  ruleIn(req.StitchRule),
+		LargestTerm: optional(req.LargestTerm, countIn),
+		Spread:      edge.PickUpSpread(req.Spread),
+		DisplayUnit: measure.DisplayUnit(req.DisplayUnit),
+		WithOutline: req.WithOutline,
 	}
 }
 
 func pickUpOut(out edge.PickUp) *knitmathv1.PlanPickUpResponse {
 	return &knitmathv1.PlanPickUpResponse{
-		RowCount:                  countOut(out.RowCount),
+		LengthRows:                countOut(out.LengthRows),
 		Stitches:                  fittedOut(out.Stitches),
 		Ratio:                     pickUpRatioOut(out.Ratio),
-		SkippedCount:              countOut(out.SkippedCount),
-		DoubledCount:              countOut(out.DoubledCount),
+		SkippedRows:               countOut(out.SkippedRows),
+		DoubledRows:               countOut(out.DoubledRows),
 		Instruction:               instructionOut(out.Instruction),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
-		Directions:                out.Directions,
 		Summary:                   out.Summary(),
+		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
 		Outline:                   message(out.Outline, outlineOut),
@@ -55,8 +55,8 @@ func pickUpOut(out edge.PickUp) *knitmathv1.PlanPickUpResponse {
 
 func pickUpRatioOut(r edge.PickUpRatio) *knitmathv1.PickUpRatio {
 	return &knitmathv1.PickUpRatio{
-		StitchCount:   countOut(r.StitchCount),
-		RowCount:      countOut(r.RowCount),
+		Stitches:      countOut(r.Stitches),
+		Rows:          countOut(r.Rows),
 		Text:          r.Text,
 		ErrorPercent:  r.ErrorPercent,
 		ErrorStitches: r.ErrorStitches,
@@ -65,49 +65,49 @@ func pickUpRatioOut(r edge.PickUpRatio) *knitmathv1.PickUpRatio {
 
 func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) edge.ButtonholesInput {
 	return edge.ButtonholesInput{
-		Direction:       edge.BandDirection(req.Direction),
-		StitchCount:     countIn(req.StitchCount),
-		RowCount:        countIn(req.RowCount),
-		HoleCount:       countIn(req.HoleCount),
-		HoleStitchCount: optional(req.HoleStitchCount, countIn),
-		HoleCm:          req.HoleCm,
-		FirstCount:      optional(req.FirstCount, countIn),
-		FirstCm:         req.FirstCm,
-		LastCount:       optional(req.LastCount, countIn),
-		LastCm:          req.LastCm,
-		Gauge:           gaugeIn(req.Gauge),
-		HoleRow:         optional(req.HoleRow, countIn),
-		HoleRows:        shaping.ShapingRows(req.HoleRows),
-		DisplayUnit:     measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:     req.WithOutline,
+		Direction:     edge.BandDirection(req.Direction),
+		BandStitches:  countIn(req.BandStitches),
+		BandRows:      countIn(req.BandRows),
+		HoleCount:     countIn(req.HoleCount),
+		HoleStitches:  optional(req.HoleStitches, countIn),
+		HoleCm:        req.HoleCm,
+		BeforeFirst:   optional(req.BeforeFirst, countIn),
+		BeforeFirstCm: req.BeforeFirstCm,
+		AfterLast:     optional(req.AfterLast, countIn),
+		AfterLastCm:   req.AfterLastCm,
+		Gauge:         gaugeIn(req.Gauge),
+		HoleRowNumber: optional(req.HoleRowNumber, countIn),
+		BindOffRows:   shaping.ShapingRows(req.BindOffRows),
+		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:   req.WithOutline,
 	}
 }
 
 func buttonholesOut(out edge.Buttonholes) *knitmathv1.PlanButtonholesResponse {
 	return &knitmathv1.PlanButtonholesResponse{
-		StitchCount:     countOut(out.StitchCount),
-		RowCount:        countOut(out.RowCount),
-		HoleStitchCount: countOut(out.HoleStitchCount),
-		FirstCount:      countOut(out.FirstCount),
-		GapCounts:       each(out.GapCounts, countOut),
-		LastCount:       countOut(out.LastCount),
-		Holes:           each(out.Holes, buttonholeOut),
-		Rows:            each(out.Rows, bandRowOut),
-		Directions:      out.Directions,
-		Summary:         out.Summary(),
-		Notices:         each(out.Notices, noticeOut),
-		Sources:         each(out.Sources(), sourceOut),
-		Outline:         message(out.Outline, outlineOut),
+		BandStitches: countOut(out.BandStitches),
+		BandRows:     countOut(out.BandRows),
+		HoleStitches: countOut(out.HoleStitches),
+		BeforeFirst:  countOut(out.BeforeFirst),
+		Gaps:         each(out.Gaps, countOut),
+		AfterLast:    countOut(out.AfterLast),
+		Holes:        each(out.Holes, buttonholeOut),
+		Rows:         each(out.Rows, bandRowOut),
+		Summary:      out.Summary(),
+		Directions:   out.Directions(),
+		Notices:      each(out.Notices, noticeOut),
+		Sources:      each(out.Sources(), sourceOut),
+		Outline:      message(out.Outline, outlineOut),
 	}
 }
 
 func buttonholeOut(h edge.Buttonhole) *knitmathv1.Buttonhole {
 	return &knitmathv1.Buttonhole{
-		FirstStitch: countOut(h.FirstStitch),
-		LastStitch:  countOut(h.LastStitch),
-		BindOffRow:  countOut(h.BindOffRow),
-		CastOnRow:   countOut(h.CastOnRow),
-		MiddleCm:    h.MiddleCm,
+		FirstStitchNumber: countOut(h.FirstStitchNumber),
+		LastStitchNumber:  countOut(h.LastStitchNumber),
+		BindOffRowNumber:  countOut(h.BindOffRowNumber),
+		CastOnRowNumber:   countOut(h.CastOnRowNumber),
+		MiddleCm:          h.MiddleCm,
 	}
 }
 

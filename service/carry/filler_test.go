@@ -92,7 +92,7 @@ func (f *filler) goValue(v reflect.Value) {
 				f.goValue(v.Field(i))
 			}
 			// The summary looks at the item an index names; every list has two.
-			if field.Name == "FollowIndex" {
+			if field.Name == "FollowSizeNumber" {
 				v.Field(i).Elem().SetInt(1)
 			}
 		}

@@ -52,11 +52,12 @@ func castOnIn(req *knitmathv1.ComputeCastOnRequest) gauge.CastOnInput {
 
 func castOnOut(out gauge.CastOn) *knitmathv1.ComputeCastOnResponse {
 	return &knitmathv1.ComputeCastOnResponse{
-		Stitches: present(out.HasStitches, out.Stitches, fittedOut),
-		Rows:     present(out.HasRows, out.Rows, fittedOut),
-		Summary:  out.Summary(),
-		Notices:  each(out.Notices, noticeOut),
-		Sources:  each(out.Sources(), sourceOut),
+		Stitches:   present(out.HasStitches, out.Stitches, fittedOut),
+		Rows:       present(out.HasRows, out.Rows, fittedOut),
+		Summary:    out.Summary(),
+		Directions: out.Directions(),
+		Notices:    each(out.Notices, noticeOut),
+		Sources:    each(out.Sources(), sourceOut),
 	}
 }
 
@@ -90,8 +91,9 @@ func conversionOut(out gauge.Conversion) *knitmathv1.ConvertGaugeResponse {
 		WidthChangePercent:  out.WidthChangePercent,
 		LengthChangePercent: out.LengthChangePercent,
 		Sizes:               each(out.Sizes, outcomeOut),
-		FollowIndex:         optional(out.FollowIndex, countOut),
+		FollowSizeNumber:    optional(out.FollowSizeNumber, countOut),
 		Summary:             out.Summary(),
+		Directions:          out.Directions(),
 		Notices:             each(out.Notices, noticeOut),
 		Sources:             each(out.Sources(), sourceOut),
 	}
@@ -99,11 +101,11 @@ func conversionOut(out gauge.Conversion) *knitmathv1.ConvertGaugeResponse {
 
 func convertedOut(c gauge.ConvertedCount) *knitmathv1.ConvertedCount {
 	return &knitmathv1.ConvertedCount{
-		Name:         c.Name,
-		Kind:         knitmathv1.CountKind(c.Kind),
-		PrintedCount: countOut(c.PrintedCount),
-		Fitted:       fittedOut(c.Fitted),
-		AsWrittenCm:  c.AsWrittenCm,
+		Name:        c.Name,
+		Kind:        knitmathv1.CountKind(c.Kind),
+		Printed:     countOut(c.Printed),
+		Fitted:      fittedOut(c.Fitted),
+		AsWrittenCm: c.AsWrittenCm,
 	}
 }
 
@@ -123,7 +125,7 @@ func ruleIn(r *knitmathv1.CountRule) *gauge.CountRule {
 	return &gauge.CountRule{
 		Multiple:  optional(r.Multiple, countIn),
 		Remainder: optional(r.Remainder, countIn),
-		EdgeCount: optional(r.EdgeCount, countIn),
+		Edge:      optional(r.Edge, countIn),
 		Rounding:  measure.Rounding(r.Rounding),
 	}
 }
@@ -131,7 +133,7 @@ func ruleIn(r *knitmathv1.CountRule) *gauge.CountRule {
 func fittedOut(f gauge.FittedCount) *knitmathv1.FittedCount {
 	return &knitmathv1.FittedCount{
 		Count:        countOut(f.Count),
-		ExactCount:   f.ExactCount,
+		Exact:        f.Exact,
 		AskedCm:      f.AskedCm,
 		SizeCm:       f.SizeCm,
 		DifferenceCm: f.DifferenceCm,

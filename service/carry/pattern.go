@@ -8,27 +8,27 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// instructionService answers InstructionService.
-type instructionService struct {
-	knitmathv1.UnimplementedInstructionServiceServer
+// patternService answers PatternService.
+type patternService struct {
+	knitmathv1.UnimplementedPatternServiceServer
 }
 
-func (instructionService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse, error) {
+func (patternService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse, error) {
 	return answer(req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
 }
 
-func (instructionService) FormatInstructions(_ context.Context, req *knitmathv1.FormatInstructionsRequest) (*knitmathv1.FormatInstructionsResponse, error) {
+func (patternService) FormatInstructions(_ context.Context, req *knitmathv1.FormatInstructionsRequest) (*knitmathv1.FormatInstructionsResponse, error) {
 	return answer(req, formatInstructionsIn, pattern.FormatInstructions, writtenInstructionsOut)
 }
 
-func (instructionService) MirrorInstructions(_ context.Context, req *knitmathv1.MirrorInstructionsRequest) (*knitmathv1.MirrorInstructionsResponse, error) {
+func (patternService) MirrorInstructions(_ context.Context, req *knitmathv1.MirrorInstructionsRequest) (*knitmathv1.MirrorInstructionsResponse, error) {
 	return answer(req, mirrorInstructionsIn, pattern.MirrorInstructions, mirroredInstructionsOut)
 }
 
 func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) pattern.CheckInstructionsInput {
 	return pattern.CheckInstructionsInput{
 		Text:          req.Text,
-		StitchCounts:  each(req.StitchCounts, countIn),
+		StartStitches: each(req.StartStitches, countIn),
 		Construction:  stitch.Construction(req.Construction),
 		FirstSide:     stitch.Side(req.FirstSide),
 		Abbreviations: each(req.Abbreviations, abbreviationIn),
@@ -54,121 +54,124 @@ func mirrorInstructionsIn(req *knitmathv1.MirrorInstructionsRequest) pattern.Mir
 }
 
 func abbreviationIn(a *knitmathv1.Abbreviation) pattern.Abbreviation {
-	return pattern.Abbreviation{Name: a.GetName(), TakesCount: countIn(a.GetTakesCount()), LeavesCount: countIn(a.GetLeavesCount())}
+	return pattern.Abbreviation{Name: a.GetName(), TakesStitches: countIn(a.GetTakesStitches()), LeavesStitches: countIn(a.GetLeavesStitches())}
 }
 
 func patternRowIn(r *knitmathv1.PatternRow) pattern.PatternRow {
 	return pattern.PatternRow{
-		Label:          r.GetLabel(),
-		Steps:          each(r.GetSteps(), patternStepIn),
-		ClaimedCounts:  each(r.GetClaimedCounts(), countIn),
-		ClaimedChanges: each(r.GetClaimedChanges(), countIn),
-		Direction:      r.GetDirection(),
+		Label:                 r.GetLabel(),
+		Steps:                 each(r.GetSteps(), patternStepIn),
+		ClaimedStitches:       each(r.GetClaimedStitches(), countIn),
+		ClaimedChangeStitches: each(r.GetClaimedChangeStitches(), countIn),
+		Direction:             r.GetDirection(),
 	}
 }
 
 func patternStepIn(s *knitmathv1.PatternStep) pattern.Step {
 	return pattern.Step{
-		Operation:     operationIn(s.GetOperation()),
-		Name:          s.GetName(),
-		Steps:         each(s.GetSteps(), patternStepIn),
-		Counts:        each(s.GetCounts(), countIn),
-		LastCounts:    each(s.GetLastCounts(), countIn),
-		IntoOneStitch: s.GetIntoOneStitch(),
-		Manner:        pattern.SlipManner(s.GetManner()),
+		Operation:         operationIn(s.GetOperation()),
+		Name:              s.GetName(),
+		Steps:             each(s.GetSteps(), patternStepIn),
+		Times:             each(s.GetTimes(), countIn),
+		RemainingStitches: each(s.GetRemainingStitches(), countIn),
+		IntoOneStitch:     s.GetIntoOneStitch(),
+		Manner:            pattern.SlipManner(s.GetManner()),
 	}
 }
 
 func patternRowOut(r pattern.PatternRow) *knitmathv1.PatternRow {
 	return &knitmathv1.PatternRow{
-		Label:          r.Label,
-		Steps:          each(r.Steps, patternStepOut),
-		ClaimedCounts:  each(r.ClaimedCounts, countOut),
-		ClaimedChanges: each(r.ClaimedChanges, countOut),
-		Direction:      r.Direction,
+		Label:                 r.Label,
+		Steps:                 each(r.Steps, patternStepOut),
+		ClaimedStitches:       each(r.ClaimedStitches, countOut),
+		ClaimedChangeStitches: each(r.ClaimedChangeStitches, countOut),
+		Direction:             r.Direction,
 	}
 }
 
 func patternStepOut(s pattern.Step) *knitmathv1.PatternStep {
 	return &knitmathv1.PatternStep{
-		Operation:     operationOut(s.Operation),
-		Name:          s.Name,
-		Steps:         each(s.Steps, patternStepOut),
-		Counts:        each(s.Counts, countOut),
-		LastCounts:    each(s.LastCounts, countOut),
-		IntoOneStitch: s.IntoOneStitch,
-		Manner:        knitmathv1.SlipManner(s.Manner),
+		Operation:         operationOut(s.Operation),
+		Name:              s.Name,
+		Steps:             each(s.Steps, patternStepOut),
+		Times:             each(s.Times, countOut),
+		RemainingStitches: each(s.RemainingStitches, countOut),
+		IntoOneStitch:     s.IntoOneStitch,
+		Manner:            knitmathv1.SlipManner(s.Manner),
 	}
 }
 
 func findingOut(f pattern.Finding) *knitmathv1.Finding {
 	return &knitmathv1.Finding{
-		Kind:             knitmathv1.FindingKind(f.Kind),
-		Reason:           string(f.Reason),
-		Line:             countOut(f.Line),
-		Column:           countOut(f.Column),
-		Text:             f.Text,
-		Description:      f.Description,
-		SizeNumbers:      each(f.SizeNumbers, countOut),
-		DifferenceCounts: each(f.DifferenceCounts, countOut),
-		WorkedRow:        countOut(f.WorkedRow),
+		Kind:               knitmathv1.FindingKind(f.Kind),
+		Reason:             string(f.Reason),
+		LineNumber:         countOut(f.LineNumber),
+		ColumnNumber:       countOut(f.ColumnNumber),
+		Text:               f.Text,
+		Description:        f.Description,
+		SizeNumbers:        each(f.SizeNumbers, countOut),
+		DifferenceStitches: each(f.DifferenceStitches, countOut),
+		WorkedRowNumber:    countOut(f.WorkedRowNumber),
 	}
 }
 
 func checkedLineOut(l pattern.CheckedLine) *knitmathv1.CheckedLine {
 	return &knitmathv1.CheckedLine{
-		LineNumber:     countOut(l.LineNumber),
-		Label:          l.Label,
-		Text:           l.Text,
-		Steps:          each(l.Steps, patternStepOut),
-		Direction:      l.Direction,
-		Side:           knitmathv1.Side(l.Side),
-		StartCounts:    each(l.StartCounts, countOut),
-		TakenCounts:    each(l.TakenCounts, countOut),
-		LeftCounts:     each(l.LeftCounts, countOut),
-		UnworkedCounts: each(l.UnworkedCounts, countOut),
-		MissingCounts:  each(l.MissingCounts, countOut),
-		EndCounts:      each(l.EndCounts, countOut),
-		ClaimedCounts:  each(l.ClaimedCounts, countOut),
-		ClaimedChanges: each(l.ClaimedChanges, countOut),
+		LineNumber:            countOut(l.LineNumber),
+		Label:                 l.Label,
+		Text:                  l.Text,
+		Steps:                 each(l.Steps, patternStepOut),
+		Direction:             l.Direction,
+		Side:                  knitmathv1.Side(l.Side),
+		StartStitches:         each(l.StartStitches, countOut),
+		TakenStitches:         each(l.TakenStitches, countOut),
+		LeftStitches:          each(l.LeftStitches, countOut),
+		UnworkedStitches:      each(l.UnworkedStitches, countOut),
+		MissingStitches:       each(l.MissingStitches, countOut),
+		EndStitches:           each(l.EndStitches, countOut),
+		ClaimedStitches:       each(l.ClaimedStitches, countOut),
+		ClaimedChangeStitches: each(l.ClaimedChangeStitches, countOut),
 	}
 }
 
 func checkedInstructionsOut(out pattern.CheckedInstructions) *knitmathv1.CheckInstructionsResponse {
 	return &knitmathv1.CheckInstructionsResponse{
-		SizeCount: countOut(out.SizeCount),
-		Agrees:    out.Agrees,
-		Lines:     each(out.Lines, checkedLineOut),
-		EndCounts: each(out.EndCounts, countOut),
-		RowCounts: each(out.RowCounts, countOut),
-		RowsOpen:  out.RowsOpen,
-		Findings:  each(out.Findings, findingOut),
-		Summary:   out.Summary(),
-		Notices:   each(out.Notices, noticeOut),
-		Sources:   each(out.Sources(), sourceOut),
+		SizeCount:   countOut(out.SizeCount),
+		Agrees:      out.Agrees,
+		Lines:       each(out.Lines, checkedLineOut),
+		EndStitches: each(out.EndStitches, countOut),
+		WorkedRows:  each(out.WorkedRows, countOut),
+		RowsOpen:    out.RowsOpen,
+		Findings:    each(out.Findings, findingOut),
+		Summary:     out.Summary(),
+		Directions:  out.Directions(),
+		Notices:     each(out.Notices, noticeOut),
+		Sources:     each(out.Sources(), sourceOut),
 	}
 }
 
 func writtenInstructionsOut(out pattern.WrittenInstructions) *knitmathv1.FormatInstructionsResponse {
 	return &knitmathv1.FormatInstructionsResponse{
-		SizeCount: countOut(out.SizeCount),
-		Text:      out.Text,
-		Rows:      each(out.Rows, patternRowOut),
-		Findings:  each(out.Findings, findingOut),
-		Summary:   out.Summary(),
-		Notices:   each(out.Notices, noticeOut),
-		Sources:   each(out.Sources(), sourceOut),
+		SizeCount:  countOut(out.SizeCount),
+		Text:       out.Text,
+		Rows:       each(out.Rows, patternRowOut),
+		Findings:   each(out.Findings, findingOut),
+		Summary:    out.Summary(),
+		Directions: out.Directions(),
+		Notices:    each(out.Notices, noticeOut),
+		Sources:    each(out.Sources(), sourceOut),
 	}
 }
 
 func mirroredInstructionsOut(out pattern.MirroredInstructions) *knitmathv1.MirrorInstructionsResponse {
 	return &knitmathv1.MirrorInstructionsResponse{
-		SizeCount: countOut(out.SizeCount),
-		Text:      out.Text,
-		Rows:      each(out.Rows, patternRowOut),
-		Findings:  each(out.Findings, findingOut),
-		Summary:   out.Summary(),
-		Notices:   each(out.Notices, noticeOut),
-		Sources:   each(out.Sources(), sourceOut),
+		SizeCount:  countOut(out.SizeCount),
+		Text:       out.Text,
+		Rows:       each(out.Rows, patternRowOut),
+		Findings:   each(out.Findings, findingOut),
+		Summary:    out.Summary(),
+		Directions: out.Directions(),
+		Notices:    each(out.Notices, noticeOut),
+		Sources:    each(out.Sources(), sourceOut),
 	}
 }

@@ -29,65 +29,66 @@ func (shapingService) PlanShapedSide(_ context.Context, req *knitmathv1.PlanShap
 
 func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) shaping.EvenSpacingInput {
 	return shaping.EvenSpacingInput{
-		StartCount:   countIn(req.StartCount),
-		EndCount:     countIn(req.EndCount),
-		Operation:    operationIn(req.Operation),
-		Construction: stitch.Construction(req.Construction),
-		EdgeCount:    optional(req.EdgeCount, countIn),
-		Order:        shaping.SpacingOrder(req.Order),
-		WithOutline:  req.WithOutline,
+		StartStitches: countIn(req.StartStitches),
+		EndStitches:   countIn(req.EndStitches),
+		Operation:     operationIn(req.Operation),
+		Construction:  stitch.Construction(req.Construction),
+		EdgeStitches:  optional(req.EdgeStitches, countIn),
+		Spread:        shaping.GapSpread(req.Spread),
+		WithOutline:   req.WithOutline,
 	}
 }
 
 func spacingOut(out shaping.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
 	return &knitmathv1.PlanEvenSpacingResponse{
-		Operation:     operationOut(out.Operation),
-		ChangeCount:   countOut(out.ChangeCount),
-		PlainCount:    countOut(out.PlainCount),
-		FirstGapCount: countOut(out.FirstGapCount),
-		Gaps:          each(out.Gaps, gapRunOut),
-		LastGapCount:  countOut(out.LastGapCount),
-		Instruction:   instructionOut(out.Instruction),
-		Summary:       out.Summary(),
-		Notices:       each(out.Notices, noticeOut),
-		Sources:       each(out.Sources(), sourceOut),
-		Outline:       message(out.Outline, outlineOut),
+		Operation:        operationOut(out.Operation),
+		ChangeCount:      countOut(out.ChangeCount),
+		PlainStitches:    countOut(out.PlainStitches),
+		FirstGapStitches: countOut(out.FirstGapStitches),
+		Gaps:             each(out.Gaps, gapRunOut),
+		LastGapStitches:  countOut(out.LastGapStitches),
+		Instruction:      instructionOut(out.Instruction),
+		Summary:          out.Summary(),
+		Directions:       out.Directions(),
+		Notices:          each(out.Notices, noticeOut),
+		Sources:          each(out.Sources(), sourceOut),
+		Outline:          message(out.Outline, outlineOut),
 	}
 }
 
 func gapRunOut(g spread.GapRun) *knitmathv1.GapRun {
-	return &knitmathv1.GapRun{StitchCount: countOut(g.StitchCount), Times: countOut(g.Times)}
+	return &knitmathv1.GapRun{Stitches: countOut(g.Stitches), Times: countOut(g.Times)}
 }
 
 func taperIn(req *knitmathv1.PlanTaperRequest) shaping.TaperInput {
 	return shaping.TaperInput{
-		StartCount:       countIn(req.StartCount),
-		EndCount:         countIn(req.EndCount),
-		RowCount:         optional(req.RowCount, countIn),
-		HeightCm:         req.HeightCm,
-		Gauge:            gaugeIn(req.Gauge),
-		Construction:     stitch.Construction(req.Construction),
-		Edges:            shaping.ShapedEdges(req.Edges),
-		ChangePerEdge:    optional(req.ChangePerEdge, countIn),
-		EdgeCount:        optional(req.EdgeCount, countIn),
-		ShapingRows:      shaping.ShapingRows(req.ShapingRows),
-		FirstSide:        stitch.Side(req.FirstSide),
-		PlainBeforeCount: optional(req.PlainBeforeCount, countIn),
-		PlainAfterCount:  optional(req.PlainAfterCount, countIn),
-		Order:            shaping.TaperOrder(req.Order),
-		DisplayUnit:      measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:      req.WithOutline,
+		StartStitches:      countIn(req.StartStitches),
+		EndStitches:        countIn(req.EndStitches),
+		HeightRows:         optional(req.HeightRows, countIn),
+		HeightCm:           req.HeightCm,
+		Gauge:              gaugeIn(req.Gauge),
+		Construction:       stitch.Construction(req.Construction),
+		Edges:              shaping.ShapedEdges(req.Edges),
+		EdgeChangeStitches: optional(req.EdgeChangeStitches, countIn),
+		EdgeStitches:       optional(req.EdgeStitches, countIn),
+		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
+		FirstSide:          stitch.Side(req.FirstSide),
+		PlainBeforeRows:    optional(req.PlainBeforeRows, countIn),
+		PlainAfterRows:     optional(req.PlainAfterRows, countIn),
+		Spread:             shaping.IntervalSpread(req.Spread),
+		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:        req.WithOutline,
 	}
 }
 
 func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 	return &knitmathv1.PlanTaperResponse{
 		ShapingRowCount:           countOut(out.ShapingRowCount),
-		ChangePerRow:              countOut(out.ChangePerRow),
-		RowCount:                  countOut(out.RowCount),
-		FirstShapingRow:           countOut(out.FirstShapingRow),
+		RowChangeStitches:         countOut(out.RowChangeStitches),
+		HeightRows:                countOut(out.HeightRows),
+		FirstShapingRowNumber:     countOut(out.FirstShapingRowNumber),
 		Intervals:                 each(out.Intervals, intervalOut),
-		PlainAfterCount:           countOut(out.PlainAfterCount),
+		PlainAfterRows:            countOut(out.PlainAfterRows),
 		ShapingRows:               each(out.ShapingRows, shapingRowOut),
 		RightSideRow:              message(out.RightSideRow, instructionOut),
 		WrongSideRow:              message(out.WrongSideRow, instructionOut),
@@ -95,8 +96,8 @@ func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 		HeightCm:                  out.HeightCm,
 		StartWidthCm:              out.StartWidthCm,
 		EndWidthCm:                out.EndWidthCm,
-		Directions:                out.Directions,
 		Summary:                   out.Summary(),
+		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
 		Outline:                   message(out.Outline, outlineOut),
@@ -109,26 +110,26 @@ func intervalOut(r shaping.IntervalRun) *knitmathv1.IntervalRun {
 
 func shapingRowOut(r shaping.ShapingRow) *knitmathv1.ShapingRow {
 	return &knitmathv1.ShapingRow{
-		RowNumber: countOut(r.RowNumber),
-		Side:      knitmathv1.Side(r.Side),
-		EndCount:  countOut(r.EndCount),
+		RowNumber:   countOut(r.RowNumber),
+		Side:        knitmathv1.Side(r.Side),
+		EndStitches: countOut(r.EndStitches),
 	}
 }
 
 func shapedSideIn(req *knitmathv1.PlanShapedSideRequest) shaping.ShapedSideInput {
 	return shaping.ShapedSideInput{
-		StartCount:    countIn(req.StartCount),
-		Points:        each(req.Points, sidePointIn),
-		Gauge:         gaugeIn(req.Gauge),
-		Construction:  stitch.Construction(req.Construction),
-		Edges:         shaping.ShapedEdges(req.Edges),
-		ChangePerEdge: optional(req.ChangePerEdge, countIn),
-		EdgeCount:     optional(req.EdgeCount, countIn),
-		ShapingRows:   shaping.ShapingRows(req.ShapingRows),
-		FirstSide:     stitch.Side(req.FirstSide),
-		Order:         shaping.TaperOrder(req.Order),
-		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:   req.WithOutline,
+		StartStitches:      countIn(req.StartStitches),
+		Points:             each(req.Points, sidePointIn),
+		Gauge:              gaugeIn(req.Gauge),
+		Construction:       stitch.Construction(req.Construction),
+		Edges:              shaping.ShapedEdges(req.Edges),
+		EdgeChangeStitches: optional(req.EdgeChangeStitches, countIn),
+		EdgeStitches:       optional(req.EdgeStitches, countIn),
+		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
+		FirstSide:          stitch.Side(req.FirstSide),
+		Spread:             shaping.IntervalSpread(req.Spread),
+		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:        req.WithOutline,
 	}
 }
 
@@ -138,23 +139,23 @@ func sidePointIn(p *knitmathv1.SidePoint) shaping.SidePoint {
 		return shaping.SidePoint{}
 	}
 	return shaping.SidePoint{
-		RowCount:    optional(p.RowCount, countIn),
-		HeightCm:    p.HeightCm,
-		StitchCount: countIn(p.StitchCount),
+		HeightRows: optional(p.HeightRows, countIn),
+		HeightCm:   p.HeightCm,
+		Stitches:   countIn(p.Stitches),
 	}
 }
 
 func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 	return &knitmathv1.PlanShapedSideResponse{
-		RowCount:                  countOut(out.RowCount),
+		HeightRows:                countOut(out.HeightRows),
 		Stretches:                 each(out.Stretches, sideStretchOut),
 		ShapingRows:               each(out.ShapingRows, shapingRowOut),
-		NarrowestCount:            countOut(out.NarrowestCount),
-		WidestCount:               countOut(out.WidestCount),
+		NarrowestStitches:         countOut(out.NarrowestStitches),
+		WidestStitches:            countOut(out.WidestStitches),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
 		HeightCm:                  out.HeightCm,
-		Directions:                out.Directions,
 		Summary:                   out.Summary(),
+		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
 		Outline:                   message(out.Outline, outlineOut),
@@ -163,14 +164,14 @@ func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 
 func sideStretchOut(s shaping.SideStretch) *knitmathv1.SideStretch {
 	return &knitmathv1.SideStretch{
-		FirstRow:        countOut(s.FirstRow),
-		LastRow:         countOut(s.LastRow),
-		StartCount:      countOut(s.StartCount),
-		EndCount:        countOut(s.EndCount),
-		ShapingRowCount: countOut(s.ShapingRowCount),
-		ChangePerRow:    countOut(s.ChangePerRow),
-		Intervals:       each(s.Intervals, intervalOut),
-		RightSideRow:    message(s.RightSideRow, instructionOut),
-		WrongSideRow:    message(s.WrongSideRow, instructionOut),
+		FirstRowNumber:    countOut(s.FirstRowNumber),
+		LastRowNumber:     countOut(s.LastRowNumber),
+		StartStitches:     countOut(s.StartStitches),
+		EndStitches:       countOut(s.EndStitches),
+		ShapingRowCount:   countOut(s.ShapingRowCount),
+		RowChangeStitches: countOut(s.RowChangeStitches),
+		Intervals:         each(s.Intervals, intervalOut),
+		RightSideRow:      message(s.RightSideRow, instructionOut),
+		WrongSideRow:      message(s.WrongSideRow, instructionOut),
 	}
 }

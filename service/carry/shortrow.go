@@ -19,7 +19,7 @@ func (shortRowService) PlanWedge(_ context.Context, req *knitmathv1.PlanWedgeReq
 
 func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
 	return shortrow.WedgeInput{
-		StitchCount:      countIn(req.StitchCount),
+		WidthStitches:    countIn(req.WidthStitches),
 		RiseRows:         optional(req.RiseRows, countIn),
 		RiseCm:           req.RiseCm,
 		RiseAngleDegrees: req.RiseAngleDegrees,
@@ -43,13 +43,14 @@ func wedgeOut(out shortrow.Wedge) *knitmathv1.PlanWedgeResponse {
 		Turns:                 each(out.Turns, turnsOut),
 		Rows:                  each(out.Rows, wedgeRowOut),
 		TallRows:              countOut(out.TallRows),
-		ShortRows:             countOut(out.ShortRows),
+		FullRows:              countOut(out.FullRows),
 		AskedRiseRows:         out.AskedRiseRows,
 		RiseRows:              countOut(out.RiseRows),
 		RiseCm:                out.RiseCm,
 		RiseAngleDegrees:      out.RiseAngleDegrees,
 		GreatestDepartureRows: out.GreatestDepartureRows,
 		Summary:               out.Summary(),
+		Directions:            out.Directions(),
 		Notices:               each(out.Notices, noticeOut),
 		Sources:               each(out.Sources(), sourceOut),
 		Outline:               message(out.Outline, outlineOut),
@@ -58,23 +59,23 @@ func wedgeOut(out shortrow.Wedge) *knitmathv1.PlanWedgeResponse {
 
 func turnsOut(t shortrow.TurnSequence) *knitmathv1.TurnSequence {
 	return &knitmathv1.TurnSequence{
-		FirstUnworkedCount: countOut(t.FirstUnworkedCount),
-		Steps:              each(t.Steps, turnRunOut),
-		Side:               knitmathv1.Side(t.Side),
+		FirstUnworkedStitches: countOut(t.FirstUnworkedStitches),
+		Steps:                 each(t.Steps, turnRunOut),
+		Side:                  knitmathv1.Side(t.Side),
 	}
 }
 
 func turnRunOut(r shortrow.TurnRun) *knitmathv1.TurnRun {
-	return &knitmathv1.TurnRun{StitchCount: countOut(r.StitchCount), Times: countOut(r.Times)}
+	return &knitmathv1.TurnRun{Stitches: countOut(r.Stitches), Times: countOut(r.Times)}
 }
 
 func wedgeRowOut(r shortrow.WedgeRow) *knitmathv1.WedgeRow {
 	return &knitmathv1.WedgeRow{
-		RowNumber:     countOut(r.RowNumber),
-		Side:          knitmathv1.Side(r.Side),
-		Instruction:   instructionOut(r.Instruction),
-		UnworkedCount: countOut(r.UnworkedCount),
-		Resolving:     r.Resolving,
+		RowNumber:        countOut(r.RowNumber),
+		Side:             knitmathv1.Side(r.Side),
+		Instruction:      instructionOut(r.Instruction),
+		UnworkedStitches: countOut(r.UnworkedStitches),
+		Resolving:        r.Resolving,
 	}
 }
 
@@ -85,7 +86,7 @@ func (shortRowService) PlanCircleOfWedges(_ context.Context, req *knitmathv1.Pla
 func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {
 	return shortrow.CircleInput{
 		Gauge:         gaugeIn(req.Gauge),
-		StitchCount:   optional(req.StitchCount, countIn),
+		WidthStitches: optional(req.WidthStitches, countIn),
 		OuterRadiusCm: req.OuterRadiusCm,
 		InnerRadiusCm: req.InnerRadiusCm,
 		WedgeCount:    optional(req.WedgeCount, countIn),
@@ -99,12 +100,12 @@ func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {
 
 func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 	return &knitmathv1.PlanCircleOfWedgesResponse{
-		StitchCount:      countOut(out.StitchCount),
+		WidthStitches:    countOut(out.WidthStitches),
 		WedgeCount:       countOut(out.WedgeCount),
 		Wedges:           each(out.Wedges, circleWedgeOut),
 		Sequence:         each(out.Sequence, circleRunOut),
-		OuterRowCount:    countOut(out.OuterRowCount),
-		InnerRowCount:    countOut(out.InnerRowCount),
+		OuterRows:        countOut(out.OuterRows),
+		InnerRows:        countOut(out.InnerRows),
 		WantedOuterRows:  out.WantedOuterRows,
 		WantedInnerRows:  out.WantedInnerRows,
 		ClosureRows:      out.ClosureRows,
@@ -113,6 +114,7 @@ func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 		OuterRadiusCm:    out.OuterRadiusCm,
 		InnerRadiusCm:    out.InnerRadiusCm,
 		Summary:          out.Summary(),
+		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
 		Sources:          each(out.Sources(), sourceOut),
 		Outline:          message(out.Outline, outlineOut),
@@ -122,12 +124,12 @@ func circleOut(out shortrow.Circle) *knitmathv1.PlanCircleOfWedgesResponse {
 func circleWedgeOut(w shortrow.CircleWedge) *knitmathv1.CircleWedge {
 	return &knitmathv1.CircleWedge{
 		PairCount:             countOut(w.PairCount),
-		FullRowCount:          countOut(w.FullRowCount),
+		FullRows:              countOut(w.FullRows),
 		Rows:                  each(w.Rows, wedgeRowOut),
 		GreatestDepartureRows: w.GreatestDepartureRows,
 	}
 }
 
 func circleRunOut(r shortrow.CircleWedgeRun) *knitmathv1.CircleWedgeRun {
-	return &knitmathv1.CircleWedgeRun{WedgeIndex: countOut(r.WedgeIndex), Times: countOut(r.Times)}
+	return &knitmathv1.CircleWedgeRun{WedgeNumber: countOut(r.WedgeNumber), Times: countOut(r.Times)}
 }

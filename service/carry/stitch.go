@@ -74,10 +74,10 @@ func operationOut(op stitch.Op) knitmathv1.Operation { return wireNumbers[op] }
 
 func instructionOut(in stitch.Instruction) *knitmathv1.Instruction {
 	return &knitmathv1.Instruction{
-		Text:       in.Row.Text(),
-		Steps:      each(in.Row.Steps, stepOut),
-		StartCount: countOut(in.StartCount),
-		EndCount:   countOut(in.EndCount),
+		Text:          in.Row.Text(),
+		Steps:         each(in.Row.Steps, stepOut),
+		StartStitches: countOut(in.StartStitches),
+		EndStitches:   countOut(in.EndStitches),
 	}
 }
 
@@ -85,11 +85,11 @@ func stepOut(s stitch.Step) *knitmathv1.Step {
 	switch {
 	case s.ToLast != nil:
 		return &knitmathv1.Step{Kind: &knitmathv1.Step_Stretch{Stretch: &knitmathv1.StepStretch{
-			Operation: operationOut(s.Op), LastCount: countOut(*s.ToLast)}}}
+			Operation: operationOut(s.Op), RemainingStitches: countOut(*s.ToLast)}}}
 	case len(s.Group) > 0:
 		return &knitmathv1.Step{Kind: &knitmathv1.Step_Group{Group: &knitmathv1.StepGroup{
 			Steps: each(s.Group, stepOut), Times: countOut(s.Times)}}}
 	}
 	return &knitmathv1.Step{Kind: &knitmathv1.Step_Run{Run: &knitmathv1.OperationRun{
-		Operation: operationOut(s.Op), Count: countOut(s.Count)}}}
+		Operation: operationOut(s.Op), Times: countOut(s.Count)}}}
 }

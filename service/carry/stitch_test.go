@@ -43,7 +43,7 @@ func TestOperationsAgree(t *testing.T) {
 func compareInstruction(t *testing.T, at string, wire *knitmathv1.Instruction, in stitch.Instruction) {
 	t.Helper()
 	if wire.Text != in.Row.Text() || wire.Text == "" ||
-		int(wire.StartCount) != in.StartCount || int(wire.EndCount) != in.EndCount {
+		int(wire.StartStitches) != in.StartStitches || int(wire.EndStitches) != in.EndStitches {
 		t.Errorf("%s: %v on the wire, %+v in the kernel", at, wire, in)
 	}
 	compareSteps(t, at, wire.Steps, in.Row.Steps)
@@ -59,9 +59,9 @@ func compareSteps(t *testing.T, at string, wire []*knitmathv1.Step, steps []stit
 		same := false
 		switch kind := wire[i].Kind.(type) {
 		case *knitmathv1.Step_Run:
-			same = s.ToLast == nil && s.Group == nil && s.Count == int(kind.Run.Count) && operationOut(s.Op) == kind.Run.Operation
+			same = s.ToLast == nil && s.Group == nil && s.Count == int(kind.Run.Times) && operationOut(s.Op) == kind.Run.Operation
 		case *knitmathv1.Step_Stretch:
-			same = s.ToLast != nil && *s.ToLast == int(kind.Stretch.LastCount) && operationOut(s.Op) == kind.Stretch.Operation
+			same = s.ToLast != nil && *s.ToLast == int(kind.Stretch.RemainingStitches) && operationOut(s.Op) == kind.Stretch.Operation
 		case *knitmathv1.Step_Group:
 			same = s.Times == int(kind.Group.Times)
 			compareSteps(t, at+".group", kind.Group.Steps, s.Group)

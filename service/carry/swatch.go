@@ -40,6 +40,7 @@ func swatchOut(out swatch.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
 		YarnCategories:      each(out.YarnCategories, categoryOut),
 		Needle:              message(out.Needle, needleOut),
 		Summary:             out.Summary(),
+		Directions:          out.Directions(),
 		Notices:             each(out.Notices, noticeOut),
 		Sources:             each(out.Sources(), sourceOut),
 	}
@@ -68,10 +69,10 @@ func categoryOut(c yarn.YarnCategory) *knitmathv1.YarnCategory {
 	return &knitmathv1.YarnCategory{
 		Category:     countOut(c.Category),
 		Name:         c.Name,
-		StitchesLow:  optional(c.StitchesLow, countOut),
-		StitchesHigh: countOut(c.StitchesHigh),
-		NeedleLowMm:  c.NeedleLowMm,
-		NeedleHighMm: c.NeedleHighMm,
+		LowStitches:  optional(c.LowStitches, countOut),
+		HighStitches: countOut(c.HighStitches),
+		LowNeedleMm:  c.LowNeedleMm,
+		HighNeedleMm: c.HighNeedleMm,
 	}
 }
 

@@ -55,7 +55,7 @@ func yarnOut(out yarn.YarnEstimate) *knitmathv1.EstimateYarnResponse {
 		BySwatch:     message(out.BySwatch, methodOut),
 		LoopLengthCm: out.LoopLengthCm,
 		LoopConstant: out.LoopConstant,
-		StitchCount:  out.StitchCount,
+		Stitches:     out.Stitches,
 		AreaCm2:      out.AreaCm2,
 		Pieces:       each(out.Pieces, pieceOut),
 		LengthM:      rangeOut(out.LengthM),
@@ -63,6 +63,7 @@ func yarnOut(out yarn.YarnEstimate) *knitmathv1.EstimateYarnResponse {
 		BallCount:    optional(out.BallCount, countOut),
 		Colours:      each(out.Colours, colourOut),
 		Summary:      out.Summary(),
+		Directions:   out.Directions(),
 		Notices:      each(out.Notices, noticeOut),
 		Sources:      each(out.Sources(), sourceOut),
 	}
@@ -94,23 +95,23 @@ func colourOut(c yarn.ColourYarn) *knitmathv1.ColourYarn {
 func pieceIn(p *knitmathv1.Piece) yarn.Piece {
 	piece := yarn.Piece{
 		Name:          p.GetName(),
-		Quantity:      optional(p.Quantity, countIn),
+		Times:         optional(p.Times, countIn),
 		Pattern:       yarn.StitchPattern(p.GetPattern()),
 		PatternFactor: p.PatternFactor,
 	}
 	if c := p.GetCounted(); c != nil {
-		piece.Counted = &yarn.CountedPiece{StitchCount: countIn(c.StitchCount), RowCount: countIn(c.RowCount)}
+		piece.Counted = &yarn.CountedPiece{Stitches: countIn(c.Stitches), Rows: countIn(c.Rows)}
 	}
 	if t := p.GetTrapezoid(); t != nil {
 		piece.Trapezoid = &yarn.TrapezoidPiece{
 			StartWidthCm: t.StartWidthCm, EndWidthCm: t.EndWidthCm, HeightCm: t.HeightCm}
 	}
 	if r := p.GetRowwise(); r != nil {
-		piece.Rowwise = &yarn.RowwisePiece{StitchCounts: each(r.StitchCounts, countIn)}
+		piece.Rowwise = &yarn.RowwisePiece{RowStitches: each(r.RowStitches, countIn)}
 	}
 	return piece
 }
 
 func pieceOut(p yarn.PieceYarn) *knitmathv1.PieceYarn {
-	return &knitmathv1.PieceYarn{Name: p.Name, StitchCount: p.StitchCount, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
+	return &knitmathv1.PieceYarn{Name: p.Name, Stitches: p.Stitches, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
 }

@@ -21,31 +21,31 @@ func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircu
 
 func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularYokeInput {
 	return yoke.CircularYokeInput{
-		Gauge:              gaugeIn(req.Gauge),
-		BodyCount:          countIn(req.BodyCount),
-		SleeveCount:        optional(req.SleeveCount, countIn),
-		UnderarmCount:      optional(req.UnderarmCount, countIn),
-		NeckCount:          optional(req.NeckCount, countIn),
-		NeckCm:             req.NeckCm,
-		DepthCm:            req.DepthCm,
-		RoundCount:         optional(req.RoundCount, countIn),
-		Schedule:           yoke.YokeSchedule(req.Schedule),
-		DecreaseRoundCount: optional(req.DecreaseRoundCount, countIn),
-		Steps:              each(req.Steps, yokeStepIn),
-		Order:              shaping.SpacingOrder(req.Order),
-		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:        req.WithOutline,
-		Bands:              each(req.Bands, yokeBandIn),
-		NeckToleranceCount: optional(req.NeckToleranceCount, countIn),
-		BackRaise:          backRaiseIn(req.BackRaise),
+		Gauge:                 gaugeIn(req.Gauge),
+		BodyStitches:          countIn(req.BodyStitches),
+		SleeveStitches:        optional(req.SleeveStitches, countIn),
+		UnderarmStitches:      optional(req.UnderarmStitches, countIn),
+		NeckStitches:          optional(req.NeckStitches, countIn),
+		NeckCm:                req.NeckCm,
+		DepthCm:               req.DepthCm,
+		DepthRounds:           optional(req.DepthRounds, countIn),
+		Schedule:              yoke.YokeSchedule(req.Schedule),
+		DecreaseRoundCount:    optional(req.DecreaseRoundCount, countIn),
+		Steps:                 each(req.Steps, yokeStepIn),
+		Spread:                shaping.GapSpread(req.Spread),
+		DisplayUnit:           measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:           req.WithOutline,
+		Bands:                 each(req.Bands, yokeBandIn),
+		NeckToleranceStitches: optional(req.NeckToleranceStitches, countIn),
+		BackRaise:             backRaiseIn(req.BackRaise),
 	}
 }
 
 func yokeBandIn(b *knitmathv1.YokeBand) yoke.YokeBand {
 	return yoke.YokeBand{
-		RoundCount:       countIn(b.GetRoundCount()),
-		RepeatCount:      countIn(b.GetRepeatCount()),
-		PlainBeforeCount: optional(b.PlainBeforeCount, countIn),
+		HeightRounds:      countIn(b.GetHeightRounds()),
+		RepeatStitches:    countIn(b.GetRepeatStitches()),
+		PlainBeforeRounds: optional(b.PlainBeforeRounds, countIn),
 	}
 }
 
@@ -55,24 +55,24 @@ func yokeStepIn(s *knitmathv1.YokeStep) yoke.YokeStep {
 
 func yokeOut(out yoke.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
 	return &knitmathv1.PlanCircularYokeResponse{
-		BodyCount:      countOut(out.BodyCount),
-		SleeveCount:    countOut(out.SleeveCount),
-		UnderarmCount:  countOut(out.UnderarmCount),
-		JoinCount:      countOut(out.JoinCount),
-		NeckCount:      countOut(out.NeckCount),
-		RoundCount:     countOut(out.RoundCount),
-		DepthCm:        out.DepthCm,
-		JoinCm:         out.JoinCm,
-		NeckCm:         out.NeckCm,
-		DecreaseRounds: each(out.DecreaseRounds, yokeRoundOut),
-		Steepness:      out.Steepness,
-		Directions:     out.Directions,
-		Summary:        out.Summary(),
-		Notices:        each(out.Notices, noticeOut),
-		Sources:        each(out.Sources(), sourceOut),
-		Outline:        message(out.Outline, outlineOut),
-		Bands:          each(out.Bands, yokeBandOut),
-		BackRaise:      message(out.BackRaise, backRaiseOut),
+		BodyStitches:     countOut(out.BodyStitches),
+		SleeveStitches:   countOut(out.SleeveStitches),
+		UnderarmStitches: countOut(out.UnderarmStitches),
+		JoinStitches:     countOut(out.JoinStitches),
+		NeckStitches:     countOut(out.NeckStitches),
+		DepthRounds:      countOut(out.DepthRounds),
+		DepthCm:          out.DepthCm,
+		JoinCm:           out.JoinCm,
+		NeckCm:           out.NeckCm,
+		DecreaseRounds:   each(out.DecreaseRounds, yokeRoundOut),
+		Steepness:        out.Steepness,
+		Summary:          out.Summary(),
+		Directions:       out.Directions(),
+		Notices:          each(out.Notices, noticeOut),
+		Sources:          each(out.Sources(), sourceOut),
+		Outline:          message(out.Outline, outlineOut),
+		Bands:            each(out.Bands, yokeBandOut),
+		BackRaise:        message(out.BackRaise, backRaiseOut),
 	}
 }
 
@@ -80,9 +80,9 @@ func yokeBandOut(b yoke.YokeBandPlan) *knitmathv1.YokeBandPlan {
 	return &knitmathv1.YokeBandPlan{
 		FirstRoundNumber:  countOut(b.FirstRoundNumber),
 		LastRoundNumber:   countOut(b.LastRoundNumber),
-		StitchCount:       countOut(b.StitchCount),
-		RepeatTimes:       countOut(b.RepeatTimes),
-		WantedCount:       b.WantedCount,
+		Stitches:          countOut(b.Stitches),
+		RepeatCount:       countOut(b.RepeatCount),
+		WantedStitches:    b.WantedStitches,
 		DepartureStitches: b.DepartureStitches,
 	}
 }
@@ -91,9 +91,9 @@ func yokeRoundOut(r yoke.YokeRound) *knitmathv1.YokeRound {
 	return &knitmathv1.YokeRound{
 		RoundNumber:     countOut(r.RoundNumber),
 		DepthCm:         r.DepthCm,
-		StartCount:      countOut(r.StartCount),
-		EndCount:        countOut(r.EndCount),
-		WantedCount:     r.WantedCount,
+		StartStitches:   countOut(r.StartStitches),
+		EndStitches:     countOut(r.EndStitches),
+		WantedStitches:  r.WantedStitches,
 		Instruction:     instructionOut(r.Instruction),
 		Steepness:       r.Steepness,
 		CircumferenceCm: r.CircumferenceCm,
@@ -105,28 +105,28 @@ func backRaiseIn(r *knitmathv1.BackRaise) *yoke.BackRaise {
 		return nil
 	}
 	return &yoke.BackRaise{
-		Place:      yoke.RaisePlace(r.Place),
-		RiseRows:   optional(r.RiseRows, countIn),
-		RiseCm:     r.RiseCm,
-		BackCount:  optional(r.BackCount, countIn),
-		Order:      shortrow.ShortRowOrder(r.Order),
-		TurnMethod: shortrow.TurnMethod(r.TurnMethod),
-		Rounding:   measure.Rounding(r.Rounding),
+		Place:        yoke.RaisePlace(r.Place),
+		RiseRows:     optional(r.RiseRows, countIn),
+		RiseCm:       r.RiseCm,
+		BackStitches: optional(r.BackStitches, countIn),
+		Order:        shortrow.ShortRowOrder(r.Order),
+		TurnMethod:   shortrow.TurnMethod(r.TurnMethod),
+		Rounding:     measure.Rounding(r.Rounding),
 	}
 }
 
 func backRaiseOut(p yoke.BackRaisePlan) *knitmathv1.BackRaisePlan {
 	return &knitmathv1.BackRaisePlan{
-		FirstRoundNumber:       countOut(p.FirstRoundNumber),
-		StitchCount:            countOut(p.StitchCount),
-		BackCount:              countOut(p.BackCount),
-		BeginBeforeCentreCount: countOut(p.BeginBeforeCentreCount),
-		AskedRiseRows:          p.AskedRiseRows,
-		RiseRows:               countOut(p.RiseRows),
-		RiseCm:                 p.RiseCm,
-		TurnCount:              countOut(p.TurnCount),
-		Rows:                   each(p.Rows, wedgeRowOut),
-		GreatestDepartureRows:  p.GreatestDepartureRows,
+		FirstRoundNumber:          countOut(p.FirstRoundNumber),
+		Stitches:                  countOut(p.Stitches),
+		BackStitches:              countOut(p.BackStitches),
+		BeginBeforeCentreStitches: countOut(p.BeginBeforeCentreStitches),
+		AskedRiseRows:             p.AskedRiseRows,
+		RiseRows:                  countOut(p.RiseRows),
+		RiseCm:                    p.RiseCm,
+		TurnCount:                 countOut(p.TurnCount),
+		Rows:                      each(p.Rows, wedgeRowOut),
+		GreatestDepartureRows:     p.GreatestDepartureRows,
 	}
 }
 
@@ -136,53 +136,53 @@ func (yokeService) PlanRaglan(_ context.Context, req *knitmathv1.PlanRaglanReque
 
 func raglanIn(req *knitmathv1.PlanRaglanRequest) yoke.RaglanInput {
 	return yoke.RaglanInput{
-		Gauge:          gaugeIn(req.Gauge),
-		BodyCount:      countIn(req.BodyCount),
-		SleeveCount:    optional(req.SleeveCount, countIn),
-		UnderarmCount:  optional(req.UnderarmCount, countIn),
-		LineCount:      optional(req.LineCount, countIn),
-		LineFrom:       yoke.RaglanLineFrom(req.LineFrom),
-		FrontNeckCount: optional(req.FrontNeckCount, countIn),
-		BackNeckCount:  optional(req.BackNeckCount, countIn),
-		SleeveTopCount: optional(req.SleeveTopCount, countIn),
-		DepthCm:        req.DepthCm,
-		RoundCount:     optional(req.RoundCount, countIn),
-		Spacing:        yoke.RaglanSpacing(req.Spacing),
-		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
-		WithOutline:    req.WithOutline,
+		Gauge:             gaugeIn(req.Gauge),
+		BodyStitches:      countIn(req.BodyStitches),
+		SleeveStitches:    optional(req.SleeveStitches, countIn),
+		UnderarmStitches:  optional(req.UnderarmStitches, countIn),
+		LineStitches:      optional(req.LineStitches, countIn),
+		LineFrom:          yoke.RaglanLineFrom(req.LineFrom),
+		FrontNeckStitches: optional(req.FrontNeckStitches, countIn),
+		BackNeckStitches:  optional(req.BackNeckStitches, countIn),
+		SleeveTopStitches: optional(req.SleeveTopStitches, countIn),
+		DepthCm:           req.DepthCm,
+		DepthRounds:       optional(req.DepthRounds, countIn),
+		ShapingRounds:     yoke.ShapingRounds(req.ShapingRounds),
+		DisplayUnit:       measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:       req.WithOutline,
 	}
 }
 
 func raglanOut(out yoke.Raglan) *knitmathv1.PlanRaglanResponse {
 	return &knitmathv1.PlanRaglanResponse{
-		BodyCount:     countOut(out.BodyCount),
-		SleeveCount:   countOut(out.SleeveCount),
-		UnderarmCount: countOut(out.UnderarmCount),
-		LineCount:     countOut(out.LineCount),
-		JoinCount:     countOut(out.JoinCount),
-		NeckCount:     countOut(out.NeckCount),
-		RoundCount:    countOut(out.RoundCount),
-		DepthCm:       out.DepthCm,
-		JoinCm:        out.JoinCm,
-		NeckCm:        out.NeckCm,
-		Back:          raglanPartOut(out.Back),
-		Front:         raglanPartOut(out.Front),
-		Sleeve:        raglanPartOut(out.Sleeve),
-		Rounds:        each(out.Rounds, raglanRoundOut),
-		Instructions:  each(out.Instructions, raglanInstructionOut),
-		Steepness:     out.Steepness,
-		Directions:    out.Directions,
-		Summary:       out.Summary(),
-		Notices:       each(out.Notices, noticeOut),
-		Sources:       each(out.Sources(), sourceOut),
-		Outline:       message(out.Outline, outlineOut),
+		BodyStitches:     countOut(out.BodyStitches),
+		SleeveStitches:   countOut(out.SleeveStitches),
+		UnderarmStitches: countOut(out.UnderarmStitches),
+		LineStitches:     countOut(out.LineStitches),
+		JoinStitches:     countOut(out.JoinStitches),
+		NeckStitches:     countOut(out.NeckStitches),
+		DepthRounds:      countOut(out.DepthRounds),
+		DepthCm:          out.DepthCm,
+		JoinCm:           out.JoinCm,
+		NeckCm:           out.NeckCm,
+		Back:             raglanPartOut(out.Back),
+		Front:            raglanPartOut(out.Front),
+		Sleeve:           raglanPartOut(out.Sleeve),
+		Rounds:           each(out.Rounds, raglanRoundOut),
+		Instructions:     each(out.Instructions, raglanInstructionOut),
+		Steepness:        out.Steepness,
+		Summary:          out.Summary(),
+		Directions:       out.Directions(),
+		Notices:          each(out.Notices, noticeOut),
+		Sources:          each(out.Sources(), sourceOut),
+		Outline:          message(out.Outline, outlineOut),
 	}
 }
 
 func raglanPartOut(p yoke.RaglanPart) *knitmathv1.RaglanPart {
 	return &knitmathv1.RaglanPart{
-		StartCount:         countOut(p.StartCount),
-		EndCount:           countOut(p.EndCount),
+		StartStitches:      countOut(p.StartStitches),
+		EndStitches:        countOut(p.EndStitches),
 		DecreaseRoundCount: countOut(p.DecreaseRoundCount),
 		EdgeLostCm:         p.EdgeLostCm,
 		EdgeAngleDegrees:   p.EdgeAngleDegrees,
@@ -192,10 +192,10 @@ func raglanPartOut(p yoke.RaglanPart) *knitmathv1.RaglanPart {
 func raglanRoundOut(r yoke.RaglanRound) *knitmathv1.RaglanRound {
 	return &knitmathv1.RaglanRound{
 		RoundNumber:       countOut(r.RoundNumber),
-		BackCount:         countOut(r.BackCount),
-		FrontCount:        countOut(r.FrontCount),
-		SleeveCount:       countOut(r.SleeveCount),
-		TotalCount:        countOut(r.TotalCount),
+		BackStitches:      countOut(r.BackStitches),
+		FrontStitches:     countOut(r.FrontStitches),
+		SleeveStitches:    countOut(r.SleeveStitches),
+		TotalStitches:     countOut(r.TotalStitches),
 		InstructionNumber: countOut(r.InstructionNumber),
 	}
 }

@@ -49,7 +49,7 @@ func instructionTexts(v any) []string {
 		}
 	case map[string]any:
 		_, hasSteps := v["steps"]
-		_, hasStart := v["start_count"]
+		_, hasStart := v["start_stitches"].(float64) // a list belongs to a checked line
 		if text, ok := v["text"].(string); ok && hasSteps && hasStart {
 			return []string{text}
 		}
