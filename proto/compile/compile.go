@@ -1,6 +1,6 @@
 // Package compile turns the .proto files into descriptors, without a protoc
-// binary and without a network: the imports under google/ are not copied into
-// the project but taken from the Go modules that carry them.
+// binary and without a network: the imports under google/ and buf/validate/ are
+// not copied into the project but taken from the Go modules that carry them.
 package compile
 
 import (
@@ -11,6 +11,7 @@ import (
 	"io/fs"
 	"os"
 	"path"
+	"slices"
 	"strings"
 
 	"github.com/bufbuild/protocompile"
@@ -21,15 +22,17 @@ import (
 	"google.golang.org/protobuf/reflect/protoregistry"
 	"google.golang.org/protobuf/types/descriptorpb"
 
-	// Links google/api/annotations.proto, http.proto and field_behavior.proto
-	// into protoregistry.GlobalFiles, from where imports of them are resolved.
+	// Links buf/validate/validate.proto, and google/api/annotations.proto,
+	// http.proto and field_behavior.proto, into protoregistry.GlobalFiles, from
+	// where imports of them are resolved.
+	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
 	_ "google.golang.org/genproto/googleapis/api/annotations"
 )
 
 // borrowed is the only part of the import tree that may come from linked
 // modules. Were everything looked up there, a deleted file of the project's own
 // would still be found in the generated code and the compilation would pass.
-const borrowed = "google/"
+var borrowed = []string{"buf/validate/", "google/"}
 
 // Dir compiles every .proto file below root and returns one descriptor set that
 // stands on its own: imports included, each file after those it imports, the
@@ -93,7 +96,7 @@ func sources(tree fs.FS) ([]string, error) {
 
 // findBorrowed resolves an import from the linked modules.
 func findBorrowed(name string) (protocompile.SearchResult, error) {
-	if !strings.HasPrefix(name, borrowed) {
+	if !slices.ContainsFunc(borrowed, func(folder string) bool { return strings.HasPrefix(name, folder) }) {
 		return protocompile.SearchResult{}, fmt.Errorf("%w: %s", fs.ErrNotExist, name)
 	}
 	file, err := protoregistry.GlobalFiles.FindFileByPath(name)
