@@ -1,17 +1,45 @@
-// Package knitmath is the arithmetic of hand-knitting: counts from lengths,
-// even shaping, short rows, yokes, yarn. Pure functions on plain structs,
-// standard library only; everything that it writes down to be worked is a
-// stitch.Row.
+// Package knitmath is the plan of the house; it holds no code. The arithmetic of
+// hand-knitting lies in the packages below it, a room for every noun of the
+// craft: pure functions on plain structs, standard library only.
+//
+// The kernel, each room on nothing but the standard library:
+//
+//   - [example.com/knitmath/knitmath/stitch]: operations, rows, their notation,
+//     and the machine that knits them;
+//   - [example.com/knitmath/knitmath/fault]: refusing a question, every fault
+//     with path, reason and limit;
+//   - [example.com/knitmath/knitmath/measure]: lengths in whole micrometres, the
+//     named roundings, sizes in words;
+//   - [example.com/knitmath/knitmath/spread]: k things over n places as evenly as
+//     integers allow;
+//   - [example.com/knitmath/knitmath/report]: what stands beside the figures of
+//     an answer.
+//
+// On it:
+//
+//   - [example.com/knitmath/knitmath/gauge]: centimetres into stitches;
+//   - [example.com/knitmath/knitmath/swatch]: readings into a gauge;
+//   - [example.com/knitmath/knitmath/yarn]: what a yarn is and how much is needed;
+//   - [example.com/knitmath/knitmath/outline]: a plan as lines to draw;
+//   - [example.com/knitmath/knitmath/pattern]: written instructions read, worked,
+//     checked, written and mirrored.
+//
+// And the planners, the later ones on the earlier:
+//
+//   - [example.com/knitmath/knitmath/shaping]: even spacing, tapers, shaped sides;
+//   - [example.com/knitmath/knitmath/shortrow]: wedges, curves, circles of wedges;
+//   - [example.com/knitmath/knitmath/edge]: pick-ups and buttonholes;
+//   - [example.com/knitmath/knitmath/yoke]: circular yokes and raglans.
+//
+// Arrows run downward only; a test holds the table of those that are allowed.
 //
 // A question flows one way,
 //
 //	input -> checks (all faults) -> lengths in whole micrometres
 //	      -> counts -> places in the row -> stitch.Row -> answer
 //
-// Three small pieces carry it: fit turns a length into a legal count exactly,
-// spread lays things over places as evenly as integers allow, and a profile of
-// heights is turned into whole pairs of short rows.
-//
-// Every public function either answers or returns an *InputError that lists all
-// faults found. Answers are finite, and bounded by the limits of this package.
+// Every public function either answers or returns a *fault.InputError that lists
+// all faults found. Answers are finite, and bounded by limits that stand in the
+// room they belong to. What is written down to be worked is a stitch.Row, and what
+// an answer says in words it says as a report.Answer.
 package knitmath
