@@ -10,9 +10,9 @@ import (
 // stitch is picked up: the middle of its row, or a third and two thirds of a row
 // that takes two.
 func (o PickUp) outline(rw gauge.Density) *outline.Outline {
-	places := make([]outline.OutlinePoint, 0, o.Stitches.Count)
+	places := make([]outline.Point, 0, o.Stitches.Count)
 	put := func(row int, part float64) {
-		places = append(places, outline.OutlinePoint{X: (float64(row) + part) / rw.PerCm(), Y: 1})
+		places = append(places, outline.Point{X: (float64(row) + part) / rw.PerCm(), Y: 1})
 	}
 	row := 0
 	runs, _ := stitch.Expand(o.Instruction.Row, o.LengthRows) // the planner's own row: it fits
@@ -29,9 +29,9 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 		}
 	}
 	out := &outline.Outline{
-		X:     outline.OutlineAxis{Measure: "along the edge, as worked", Unit: outline.OutlineUnitCm},
-		Y:     outline.OutlineAxis{Measure: "the edge and the stitches picked up", Unit: outline.OutlineUnitRows},
-		Lines: []outline.OutlineLine{{Name: "edge", Points: []outline.OutlinePoint{{X: 0, Y: 0}, {X: rw.SizeCm(o.LengthRows), Y: 0}}}, {Name: "picked up", Points: places}},
+		X:     outline.Axis{Measure: "along the edge, as worked", Unit: outline.UnitCm},
+		Y:     outline.Axis{Measure: "the edge and the stitches picked up", Unit: outline.UnitRows},
+		Lines: []outline.Line{{Name: "edge", Points: []outline.Point{{X: 0, Y: 0}, {X: rw.SizeCm(o.LengthRows), Y: 0}}}, {Name: "picked up", Points: places}},
 	}
 	return out.Framed()
 }
@@ -39,25 +39,25 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 // outline draws the band and its holes, a stroke each, at the row that binds off:
 // in cm, or in stitches and rows where there is no gauge.
 func (b band) outline(o Buttonholes) *outline.Outline {
-	point := func(stitches, rows int) outline.OutlinePoint {
+	point := func(stitches, rows int) outline.Point {
 		if b.gauge {
-			return outline.OutlinePoint{X: b.st.SizeCm(stitches), Y: b.rw.SizeCm(rows)}
+			return outline.Point{X: b.st.SizeCm(stitches), Y: b.rw.SizeCm(rows)}
 		}
-		return outline.OutlinePoint{X: float64(stitches), Y: float64(rows)}
+		return outline.Point{X: float64(stitches), Y: float64(rows)}
 	}
-	lines := []outline.OutlineLine{{Name: "band", Points: []outline.OutlinePoint{
+	lines := []outline.Line{{Name: "band", Points: []outline.Point{
 		point(0, 0), point(o.BandStitches, 0), point(o.BandStitches, o.BandRows), point(0, o.BandRows), point(0, 0)}}}
 	for _, h := range o.Holes {
-		lines = append(lines, outline.OutlineLine{Name: "buttonhole",
-			Points: []outline.OutlinePoint{point(h.FirstStitchNumber-1, h.BindOffRowNumber), point(h.LastStitchNumber, h.BindOffRowNumber)}})
+		lines = append(lines, outline.Line{Name: "buttonhole",
+			Points: []outline.Point{point(h.FirstStitchNumber-1, h.BindOffRowNumber), point(h.LastStitchNumber, h.BindOffRowNumber)}})
 	}
 	out := &outline.Outline{
-		X:     outline.OutlineAxis{Measure: "along the stitches, as the holes are numbered", Unit: outline.OutlineUnitStitches},
-		Y:     outline.OutlineAxis{Measure: "height", Unit: outline.OutlineUnitRows},
+		X:     outline.Axis{Measure: "along the stitches, as the holes are numbered", Unit: outline.UnitStitches},
+		Y:     outline.Axis{Measure: "height", Unit: outline.UnitRows},
 		Lines: lines,
 	}
 	if b.gauge {
-		out.X.Unit, out.Y.Unit = outline.OutlineUnitCm, outline.OutlineUnitCm
+		out.X.Unit, out.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return out.Framed()
 }

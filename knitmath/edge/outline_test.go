@@ -41,7 +41,7 @@ func checkPlaces(t *testing.T, rows int, out PickUp) {
 	t.Helper()
 	outlinetest.CheckFrame(t, out.Outline)
 	border, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
-	if len(border) != 2 || border[0] != (outline.OutlinePoint{}) || math.Abs(border[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
+	if len(border) != 2 || border[0] != (outline.Point{}) || math.Abs(border[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
 		t.Fatalf("%d rows: edge %v, %d places for %d stitches", rows, border, len(places), out.Stitches.Count)
 	}
 	next, worst := 0, 0.0
@@ -141,7 +141,7 @@ func checkStrokes(t *testing.T, in ButtonholesInput, out Buttonholes) {
 	t.Helper()
 	outlinetest.CheckFrame(t, out.Outline)
 	lines := out.Outline.Lines
-	if len(lines) != 1+in.HoleCount || out.Outline.X.Unit != outline.OutlineUnitStitches || out.Outline.Y.Unit != outline.OutlineUnitRows {
+	if len(lines) != 1+in.HoleCount || out.Outline.X.Unit != outline.UnitStitches || out.Outline.Y.Unit != outline.UnitRows {
 		t.Fatalf("%s: %+v", describeBand(in), out.Outline)
 	}
 	outlinetest.CheckCorners(t, lines[0])
@@ -204,7 +204,7 @@ func TestButtonholesOutlineByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(out.Outline.Lines) != 5 || out.Outline.X.Unit != outline.OutlineUnitCm || out.Outline.Y.Unit != outline.OutlineUnitCm {
+	if len(out.Outline.Lines) != 5 || out.Outline.X.Unit != outline.UnitCm || out.Outline.Y.Unit != outline.UnitCm {
 		t.Fatalf("%+v", out.Outline)
 	}
 	hole := out.Outline.Lines[1].Points

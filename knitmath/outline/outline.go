@@ -4,43 +4,43 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// OutlineUnit is the unit of an axis.
-type OutlineUnit int32
+// Unit is the unit of an axis.
+type Unit int32
 
 // The units.
 const (
-	OutlineUnitUnspecified OutlineUnit = iota
-	OutlineUnitCm
-	OutlineUnitStitches
-	OutlineUnitRows
+	UnitUnspecified Unit = iota
+	UnitCm
+	UnitStitches
+	UnitRows
 )
 
-// An OutlineAxis says what is measured along it, and the frame of the drawing.
-type OutlineAxis struct {
+// An Axis says what is measured along it, and the frame of the drawing.
+type Axis struct {
 	Measure  string
-	Unit     OutlineUnit
+	Unit     Unit
 	Least    float64
 	Greatest float64
 }
 
-// An OutlinePoint is one point: x to the right, y upward.
-type OutlinePoint struct {
+// A Point is one point: x to the right, y upward.
+type Point struct {
 	X float64
 	Y float64
 }
 
-// An OutlineLine is a line of straight strokes through its points.
-type OutlineLine struct {
+// A Line is a line of straight strokes through its points.
+type Line struct {
 	Name   string
-	Points []OutlinePoint
+	Points []Point
 }
 
 // An Outline is a plan as lines to draw, as a piece hangs with its cast-on edge
 // below, seen from the right side. It mirrors the message of the same name.
 type Outline struct {
-	X     OutlineAxis
-	Y     OutlineAxis
-	Lines []OutlineLine
+	X     Axis
+	Y     Axis
+	Lines []Line
 }
 
 // Framed sets the frame of an outline to the bounds of all its points.
@@ -81,13 +81,13 @@ func AppendCorner(line []Corner, p Corner) []Corner {
 // SizedBy turns corners into points: in cm at the two gauges, or, where there is
 // none, as they are. across says where a number of stitches lies, in half
 // stitches.
-func SizedBy(line []Corner, st, rw gauge.Density, across func(stitches int) int) []OutlinePoint {
-	points := make([]OutlinePoint, len(line))
+func SizedBy(line []Corner, st, rw gauge.Density, across func(stitches int) int) []Point {
+	points := make([]Point, len(line))
 	for i, p := range line {
 		halves := across(p.Across)
-		points[i] = OutlinePoint{float64(halves) / 2, float64(p.Up)}
+		points[i] = Point{float64(halves) / 2, float64(p.Up)}
 		if st.Count > 0 {
-			points[i] = OutlinePoint{st.SizeCm(halves) / 2, rw.SizeCm(p.Up)}
+			points[i] = Point{st.SizeCm(halves) / 2, rw.SizeCm(p.Up)}
 		}
 	}
 	return points

@@ -8,7 +8,7 @@ import (
 )
 
 // At is where a line that rises from point to point stands at a height.
-func At(l outline.OutlineLine, t *testing.T, y float64) float64 {
+func At(l outline.Line, t *testing.T, y float64) float64 {
 	t.Helper()
 	for i := 1; i < len(l.Points); i++ {
 		a, b := l.Points[i-1], l.Points[i]
@@ -41,7 +41,7 @@ func CheckFrame(t *testing.T, o *outline.Outline) {
 }
 
 // CheckCorners wants no point on the straight stroke between its neighbours.
-func CheckCorners(t *testing.T, l outline.OutlineLine) {
+func CheckCorners(t *testing.T, l outline.Line) {
 	t.Helper()
 	for i := 2; i < len(l.Points); i++ {
 		a, b, c := l.Points[i-2], l.Points[i-1], l.Points[i]

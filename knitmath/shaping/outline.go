@@ -8,11 +8,11 @@ import (
 // outline draws where the changes of a row lie, in stitches of the row before. A
 // change lies in the middle of the stitches it takes.
 func (s Spacing) outline(o EvenSpacing) *outline.Outline {
-	changes := make([]outline.OutlinePoint, 0, s.K)
+	changes := make([]outline.Point, 0, s.K)
 	takes := s.Op.Takes()
 	at := o.FirstGapStitches // stitches before the next change
 	change := func() {
-		changes = append(changes, outline.OutlinePoint{X: float64(2*at+takes) / 2, Y: 1})
+		changes = append(changes, outline.Point{X: float64(2*at+takes) / 2, Y: 1})
 		at += takes
 	}
 	if !s.Round || s.Order == GapSpreadMirrored {
@@ -25,10 +25,10 @@ func (s Spacing) outline(o EvenSpacing) *outline.Outline {
 		}
 	}
 	out := &outline.Outline{
-		X: outline.OutlineAxis{Measure: "stitches from the beginning of the row, as worked", Unit: outline.OutlineUnitStitches},
-		Y: outline.OutlineAxis{Measure: "the row before and the row of the changes", Unit: outline.OutlineUnitRows},
-		Lines: []outline.OutlineLine{
-			{Name: "stitches before", Points: []outline.OutlinePoint{{X: 0, Y: 0}, {X: float64(s.Start), Y: 0}}},
+		X: outline.Axis{Measure: "stitches from the beginning of the row, as worked", Unit: outline.UnitStitches},
+		Y: outline.Axis{Measure: "the row before and the row of the changes", Unit: outline.UnitRows},
+		Lines: []outline.Line{
+			{Name: "stitches before", Points: []outline.Point{{X: 0, Y: 0}, {X: float64(s.Start), Y: 0}}},
 			{Name: "changes", Points: changes},
 		},
 	}
@@ -55,7 +55,7 @@ func (t taper) edgesOutline(shaped []ShapingRow, st, rw gauge.Density) *outline.
 	left := func(stitches int) int { return -stitches }                // the same to the left
 	fromLeft := func(stitches int) int { return 2*stitches - t.start } // all of them, from the left edge
 	fromRight := func(stitches int) int { return t.start - 2*stitches }
-	rightEdge, leftEdge := outline.OutlineLine{Name: "right edge"}, outline.OutlineLine{Name: "left edge"}
+	rightEdge, leftEdge := outline.Line{Name: "right edge"}, outline.Line{Name: "left edge"}
 	switch t.edges {
 	case ShapedEdgesBeginning: // right-side rows begin at the right edge
 		rightEdge.Points, leftEdge.Points = outline.SizedBy(line, st, rw, fromLeft), outline.SizedBy(straight, st, rw, left)
@@ -65,12 +65,12 @@ func (t taper) edgesOutline(shaped []ShapingRow, st, rw gauge.Density) *outline.
 		rightEdge.Points, leftEdge.Points = outline.SizedBy(line, st, rw, right), outline.SizedBy(line, st, rw, left)
 	}
 	out := &outline.Outline{
-		X:     outline.OutlineAxis{Measure: "from the centre line of the first row", Unit: outline.OutlineUnitStitches},
-		Y:     outline.OutlineAxis{Measure: "height", Unit: outline.OutlineUnitRows},
-		Lines: []outline.OutlineLine{rightEdge, leftEdge},
+		X:     outline.Axis{Measure: "from the centre line of the first row", Unit: outline.UnitStitches},
+		Y:     outline.Axis{Measure: "height", Unit: outline.UnitRows},
+		Lines: []outline.Line{rightEdge, leftEdge},
 	}
 	if st.Count > 0 {
-		out.X.Unit, out.Y.Unit = outline.OutlineUnitCm, outline.OutlineUnitCm
+		out.X.Unit, out.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return out.Framed()
 }

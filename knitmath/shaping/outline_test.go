@@ -81,7 +81,7 @@ func TestTaperOutlineIsTrapezoid(t *testing.T) {
 		t.Fatal(err)
 	}
 	right, left := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
-	if len(right) != 2 || len(left) != 2 || out.Outline.X.Unit != outline.OutlineUnitCm || out.Outline.Y.Unit != outline.OutlineUnitCm {
+	if len(right) != 2 || len(left) != 2 || out.Outline.X.Unit != outline.UnitCm || out.Outline.Y.Unit != outline.UnitCm {
 		t.Fatalf("%+v", out.Outline)
 	}
 	knittest.Near(t, "area", outlineArea(out.Outline), (20.0+30)/2*10/3, 1e-12)
@@ -126,7 +126,7 @@ func TestShapedSideOutlineByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := []outline.OutlinePoint{{X: 10, Y: 0}, {X: 9, Y: 1}, {X: 9, Y: 6}, {X: 10, Y: 7}, {X: 10, Y: 8}}
+	want := []outline.Point{{X: 10, Y: 0}, {X: 9, Y: 1}, {X: 9, Y: 6}, {X: 10, Y: 7}, {X: 10, Y: 8}}
 	for i, p := range out.Outline.Lines[0].Points {
 		if i >= len(want) || p != want[i] {
 			t.Errorf("right edge %v, want %v", out.Outline.Lines[0].Points, want)
@@ -134,7 +134,7 @@ func TestShapedSideOutlineByHand(t *testing.T) {
 		}
 	}
 	for i, p := range out.Outline.Lines[1].Points {
-		if i >= len(want) || p != (outline.OutlinePoint{X: -want[i].X, Y: want[i].Y}) {
+		if i >= len(want) || p != (outline.Point{X: -want[i].X, Y: want[i].Y}) {
 			t.Errorf("left edge %v", out.Outline.Lines[1].Points)
 			break
 		}
@@ -177,11 +177,11 @@ func TestEvenSpacingOutline(t *testing.T) {
 
 func checkChanges(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	t.Helper()
-	var want []outline.OutlinePoint
+	var want []outline.Point
 	at := 0
 	for _, op := range knittest.OpWord(t, out.Instruction.Row, in.StartStitches) {
 		if op == out.Operation {
-			want = append(want, outline.OutlinePoint{X: float64(at) + float64(op.Takes())/2, Y: 1})
+			want = append(want, outline.Point{X: float64(at) + float64(op.Takes())/2, Y: 1})
 		}
 		at += op.Takes()
 	}
@@ -195,7 +195,7 @@ func checkChanges(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 		}
 	}
 	outlinetest.CheckFrame(t, out.Outline)
-	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.OutlinePoint{}) || row[1] != (outline.OutlinePoint{X: float64(in.StartStitches), Y: 0}) {
+	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.Point{}) || row[1] != (outline.Point{X: float64(in.StartStitches), Y: 0}) {
 		t.Fatalf("%+v: row %v", in, row)
 	}
 }

@@ -22,14 +22,14 @@ const fullTurn = 360.0
 // elsewhere than the beginning of the first, and is drawn too.
 func (o Circle) outline() *outline.Outline {
 	arcs := measure.CeilQuotient(o.degrees, arcStep)
-	outer, inner := make([]outline.OutlinePoint, arcs+1), make([]outline.OutlinePoint, arcs+1)
+	outer, inner := make([]outline.Point, arcs+1), make([]outline.Point, arcs+1)
 	for i := range outer {
 		turn := o.degrees * float64(i) / float64(arcs)
 		outer[i], inner[i] = onCircle(o.OuterRadiusCm, turn), onCircle(o.InnerRadiusCm, turn)
 	}
-	lines := []outline.OutlineLine{{Name: "outer edge", Points: outer}, {Name: "inner edge", Points: inner}}
+	lines := []outline.Line{{Name: "outer edge", Points: outer}, {Name: "inner edge", Points: inner}}
 	across := func(name string, turn float64) {
-		lines = append(lines, outline.OutlineLine{Name: name, Points: []outline.OutlinePoint{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
+		lines = append(lines, outline.Line{Name: name, Points: []outline.Point{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
 	}
 	rows := 0
 	for _, run := range o.Sequence {
@@ -43,15 +43,15 @@ func (o Circle) outline() *outline.Outline {
 		across("end of the last wedge", o.degrees)
 	}
 	out := &outline.Outline{
-		X:     outline.OutlineAxis{Measure: "from the centre, to the right", Unit: outline.OutlineUnitCm},
-		Y:     outline.OutlineAxis{Measure: "from the centre, upward", Unit: outline.OutlineUnitCm},
+		X:     outline.Axis{Measure: "from the centre, to the right", Unit: outline.UnitCm},
+		Y:     outline.Axis{Measure: "from the centre, upward", Unit: outline.UnitCm},
 		Lines: lines,
 	}
 	return out.Framed()
 }
 
 // onCircle is the point of a circle at so many degrees from 3 o'clock.
-func onCircle(radius, degrees float64) outline.OutlinePoint {
+func onCircle(radius, degrees float64) outline.Point {
 	sin, cos := math.Sincos(degrees * math.Pi / 180)
-	return outline.OutlinePoint{X: radius * cos, Y: radius * sin}
+	return outline.Point{X: radius * cos, Y: radius * sin}
 }

@@ -57,7 +57,7 @@ func checkDisc(t *testing.T, in CircleInput, out Circle) {
 		return quad.Fixed(func(float64) float64 { return radius }, 0, degrees*math.Pi/180, 5, nil, 0)
 	}
 	for _, border := range []struct {
-		points []outline.OutlinePoint
+		points []outline.Point
 		radius float64
 	}{{outer, out.OuterRadiusCm}, {inner, out.InnerRadiusCm}} {
 		length := 0.0
@@ -78,7 +78,7 @@ func checkDisc(t *testing.T, in CircleInput, out Circle) {
 		}
 	}
 	area := 0.0
-	ring := append([]outline.OutlinePoint(nil), outer...)
+	ring := append([]outline.Point(nil), outer...)
 	for i := range inner {
 		ring = append(ring, inner[len(inner)-1-i])
 	}

@@ -16,26 +16,26 @@ func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 		steps = outline.AppendCorner(steps, outline.Corner{Across: w.width - x, Up: height})
 	}
 	pieces := len(w.profile.points) - 1
-	wanted := make([]outline.OutlinePoint, pieces+1)
+	wanted := make([]outline.Point, pieces+1)
 	for i := range wanted {
 		// Point i lies i pieces from the left, so pieces - i from the right.
 		rows := float64(out.FullRows) + float64(w.profile.points[pieces-i])/1e6
 		stitches := float64(i*w.width) / float64(pieces)
-		wanted[i] = outline.OutlinePoint{X: stitches, Y: rows}
+		wanted[i] = outline.Point{X: stitches, Y: rows}
 		if st.Count > 0 {
-			wanted[i] = outline.OutlinePoint{X: stitches / st.PerCm(), Y: rows / rw.PerCm()}
+			wanted[i] = outline.Point{X: stitches / st.PerCm(), Y: rows / rw.PerCm()}
 		}
 	}
 	o := &outline.Outline{
-		X: outline.OutlineAxis{Measure: "from the left edge", Unit: outline.OutlineUnitStitches},
-		Y: outline.OutlineAxis{Measure: "height of the rows under each stitch", Unit: outline.OutlineUnitRows},
-		Lines: []outline.OutlineLine{
+		X: outline.Axis{Measure: "from the left edge", Unit: outline.UnitStitches},
+		Y: outline.Axis{Measure: "height of the rows under each stitch", Unit: outline.UnitRows},
+		Lines: []outline.Line{
 			{Name: "top edge", Points: outline.SizedBy(steps, st, rw, func(stitches int) int { return 2 * stitches })},
 			{Name: "wanted", Points: wanted},
 		},
 	}
 	if st.Count > 0 {
-		o.X.Unit, o.Y.Unit = outline.OutlineUnitCm, outline.OutlineUnitCm
+		o.X.Unit, o.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return o.Framed()
 }

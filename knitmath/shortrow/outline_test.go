@@ -86,7 +86,7 @@ func checkTopEdge(t *testing.T, in WedgeInput, out Wedge) {
 }
 
 // stepAt is the height of the flat stroke over a place.
-func stepAt(t *testing.T, l outline.OutlineLine, x float64) float64 {
+func stepAt(t *testing.T, l outline.Line, x float64) float64 {
 	t.Helper()
 	for i := 1; i < len(l.Points); i++ {
 		a, b := l.Points[i-1], l.Points[i]
@@ -113,7 +113,7 @@ func TestWedgeOutlineByHand(t *testing.T) {
 		t.Fatal(err)
 	}
 	low := float64(out.FullRows) / 4
-	want := []outline.OutlinePoint{{X: 0, Y: low}, {X: 0.5, Y: low}, {X: 0.5, Y: low + 0.5}, {X: 1.5, Y: low + 0.5}, {X: 1.5, Y: low + 1}, {X: 2, Y: low + 1}}
+	want := []outline.Point{{X: 0, Y: low}, {X: 0.5, Y: low}, {X: 0.5, Y: low + 0.5}, {X: 1.5, Y: low + 0.5}, {X: 1.5, Y: low + 1}, {X: 2, Y: low + 1}}
 	got := out.Outline.Lines[0].Points
 	if len(got) != len(want) {
 		t.Fatalf("top edge %v, want %v", got, want)
@@ -122,7 +122,7 @@ func TestWedgeOutlineByHand(t *testing.T) {
 		knittest.Near(t, "x", got[i].X, want[i].X, 1e-12)
 		knittest.Near(t, "y", got[i].Y, want[i].Y, 1e-12)
 	}
-	if l := out.Outline.Lines[1].Points; len(l) != 2 || l[0] != (outline.OutlinePoint{X: 0, Y: low}) || math.Abs(l[1].Y-low-1) > 1e-12 || l[1].X != 2 {
+	if l := out.Outline.Lines[1].Points; len(l) != 2 || l[0] != (outline.Point{X: 0, Y: low}) || math.Abs(l[1].Y-low-1) > 1e-12 || l[1].X != 2 {
 		t.Errorf("wanted %v", l)
 	}
 }

@@ -20,9 +20,9 @@ func (y yoke) outline(out CircularYoke) *outline.Outline {
 	line = outline.AppendCorner(line, outline.Corner{Across: count, Up: y.rounds})
 	round := func(stitches int) int { return 2 * stitches }
 	o := &outline.Outline{
-		X: outline.OutlineAxis{Measure: "circumference", Unit: outline.OutlineUnitCm},
-		Y: outline.OutlineAxis{Measure: "depth from the join", Unit: outline.OutlineUnitCm},
-		Lines: []outline.OutlineLine{
+		X: outline.Axis{Measure: "circumference", Unit: outline.UnitCm},
+		Y: outline.Axis{Measure: "depth from the join", Unit: outline.UnitCm},
+		Lines: []outline.Line{
 			{Name: "circumference", Points: outline.SizedBy(line, y.st, y.rw, round)},
 		},
 	}
@@ -34,7 +34,7 @@ func (y yoke) outline(out CircularYoke) *outline.Outline {
 			}
 			back[i] = c
 		}
-		o.Lines = append(o.Lines, outline.OutlineLine{Name: "circumference, up the centre of the back", Points: outline.SizedBy(back, y.st, y.rw, round)})
+		o.Lines = append(o.Lines, outline.Line{Name: "circumference, up the centre of the back", Points: outline.SizedBy(back, y.st, y.rw, round)})
 	}
 	return o.Framed()
 }

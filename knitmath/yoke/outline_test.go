@@ -101,7 +101,7 @@ func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
 	front, back := out.Outline.Lines[0], out.Outline.Lines[1]
 	outlinetest.CheckCorners(t, front)
 	outlinetest.CheckCorners(t, back)
-	top := func(l outline.OutlineLine) float64 { return l.Points[len(l.Points)-1].Y }
+	top := func(l outline.Line) float64 { return l.Points[len(l.Points)-1].Y }
 	knittest.Near(t, "front", top(front), out.DepthCm, 1e-9)
 	knittest.Near(t, "back", top(back), out.DepthCm+out.BackRaise.RiseCm, 1e-9)
 

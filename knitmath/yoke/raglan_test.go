@@ -383,7 +383,7 @@ func TestRaglanOutline(t *testing.T) {
 			}
 			o := out.Outline
 			outlinetest.CheckFrame(t, o)
-			if len(o.Lines) != 6 || o.X.Unit != outline.OutlineUnitCm || o.Y.Unit != outline.OutlineUnitCm || o.Y.Least != 0 {
+			if len(o.Lines) != 6 || o.X.Unit != outline.UnitCm || o.Y.Unit != outline.UnitCm || o.Y.Least != 0 {
 				t.Fatalf("%d lines, axes %+v, %+v", len(o.Lines), o.X, o.Y)
 			}
 			knittest.Near(t, "depth", o.Y.Greatest, out.DepthCm, 1e-12)

@@ -10,8 +10,8 @@ import (
 // count after it.
 func (r raglan) outline(rounds []RaglanRound) *outline.Outline {
 	out := &outline.Outline{
-		X: outline.OutlineAxis{Measure: "from the centre line of the part", Unit: outline.OutlineUnitCm},
-		Y: outline.OutlineAxis{Measure: "above the join", Unit: outline.OutlineUnitCm},
+		X: outline.Axis{Measure: "from the centre line of the part", Unit: outline.UnitCm},
+		Y: outline.Axis{Measure: "above the join", Unit: outline.UnitCm},
 	}
 	right := func(stitches int) int { return stitches + r.line } // in half stitches
 	left := func(stitches int) int { return -stitches - r.line }
@@ -28,8 +28,8 @@ func (r raglan) outline(rounds []RaglanRound) *outline.Outline {
 		}
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.rounds})
 		out.Lines = append(out.Lines,
-			outline.OutlineLine{Name: "line at the right of the " + name, Points: outline.SizedBy(line, r.st, r.rw, right)},
-			outline.OutlineLine{Name: "line at the left of the " + name, Points: outline.SizedBy(line, r.st, r.rw, left)})
+			outline.Line{Name: "line at the right of the " + name, Points: outline.SizedBy(line, r.st, r.rw, right)},
+			outline.Line{Name: "line at the left of the " + name, Points: outline.SizedBy(line, r.st, r.rw, left)})
 	}
 	return out.Framed()
 }

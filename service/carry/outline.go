@@ -9,7 +9,7 @@ func outlineOut(o outline.Outline) *knitmathv1.Outline {
 	return &knitmathv1.Outline{X: axisOut(o.X), Y: axisOut(o.Y), Lines: each(o.Lines, outlineLineOut)}
 }
 
-func axisOut(a outline.OutlineAxis) *knitmathv1.OutlineAxis {
+func axisOut(a outline.Axis) *knitmathv1.OutlineAxis {
 	return &knitmathv1.OutlineAxis{
 		Measure:  a.Measure,
 		Unit:     knitmathv1.OutlineUnit(a.Unit),
@@ -18,10 +18,10 @@ func axisOut(a outline.OutlineAxis) *knitmathv1.OutlineAxis {
 	}
 }
 
-func outlineLineOut(l outline.OutlineLine) *knitmathv1.OutlineLine {
+func outlineLineOut(l outline.Line) *knitmathv1.OutlineLine {
 	return &knitmathv1.OutlineLine{Name: l.Name, Points: each(l.Points, outlinePointOut)}
 }
 
-func outlinePointOut(p outline.OutlinePoint) *knitmathv1.OutlinePoint {
+func outlinePointOut(p outline.Point) *knitmathv1.OutlinePoint {
 	return &knitmathv1.OutlinePoint{X: p.X, Y: p.Y}
 }
