@@ -184,7 +184,7 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 		c.OneOf(true, true, "after_last", "after_last_cm")
 	}
 	if in.Gauge != nil {
-		b.st, b.rw, _ = gauge.Check(c, "gauge", in.Gauge)
+		b.st, b.rw = gauge.Vet(c, "gauge", in.Gauge)
 	} else if in.HoleCm != nil || in.BeforeFirstCm != nil || in.AfterLastCm != nil {
 		c.Add("gauge", fault.ReasonRequired, "is missing; lengths in cm need it")
 	}

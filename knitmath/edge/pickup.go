@@ -93,25 +93,23 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	okRows := c.OptionalCount("", "length_rows", in.LengthRows, 1, stitch.MaxRows)
 	okRows = c.OptionalNumber("", "length_cm", in.LengthCm, measure.MinCm, measure.MaxCm) && okRows
 	okRows = c.OneOf(in.LengthRows != nil, in.LengthCm != nil, "length_rows", "length_cm") && okRows
-	st, rw, okGauge := gauge.Check(&c, "gauge", in.Gauge)
+	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
 	if in.BandGauge != nil {
-		var ok bool
-		st, _, ok = gauge.Check(&c, "band_gauge", in.BandGauge)
-		okGauge = ok && okGauge
+		st, _ = gauge.Vet(&c, "band_gauge", in.BandGauge)
 	}
-	r, okRule := gauge.CheckRule(&c, "stitch_rule", in.StitchRule)
+	r := gauge.VetRule(&c, "stitch_rule", in.StitchRule)
 	c.OptionalCount("", "largest_term", in.LargestTerm, MinLargestNumber, MaxLargestNumber)
 	fault.Enum(&c, "", "spread", in.Spread, PickUpSpreadGrouped)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 
 	out := PickUp{unit: in.DisplayUnit}
-	if okRows && okGauge && okRule {
-		vetPickUp(&c, &out, in, gauge.Regauge{Pattern: rw, Own: st}, r)
+	if okRows && c.Sound("gauge", "band_gauge", "stitch_rule") {
+		vetPickUp(&c, &out, in, st, rw, r)
 	}
 	if err := c.Err(); err != nil {
 		return PickUp{}, err
 	}
-	out.Ratio = pickUpRatio(gauge.Regauge{Pattern: rw, Own: st}, out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
+	out.Ratio = pickUpRatio(gauge.Change(rw, st), out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
 	out.Instruction = stitch.Instruction{
 		Row:           pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped),
 		StartStitches: out.LengthRows, EndStitches: out.Stitches.Count,
@@ -126,13 +124,13 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 }
 
 // vetPickUp settles the rows and the stitches.
-func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r gauge.Rule) {
+func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, st, rw gauge.Density, r gauge.Rule) {
 	field := "length_rows"
 	if in.LengthRows != nil {
 		out.LengthRows = *in.LengthRows
 	} else {
 		field = "length_cm"
-		out.LengthRows = g.Pattern.Nearest(measure.Micrometres(*in.LengthCm))
+		out.LengthRows = rw.Nearest(measure.Micrometres(*in.LengthCm))
 		if out.LengthRows < 1 || out.LengthRows > stitch.MaxRows {
 			c.Infeasible("the edge has "+report.CountOf(out.LengthRows, "rows")+" at this gauge; it must have from 1 to "+
 				strconv.Itoa(stitch.MaxRows), field, "gauge")
@@ -146,9 +144,8 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r 
 	if in.StitchRule != nil {
 		fields = append(fields, "stitch_rule")
 	}
-	f, ok := g.Fit(out.LengthRows, r)
-	if !ok {
-		gauge.Misfit(c, g.Convert(out.LengthRows), r, "stitches", fields...)
+	f := gauge.Change(rw, st).VetFit(c, out.LengthRows, r, "stitches", fields...)
+	if f == nil {
 		return
 	}
 	if most := MaxPerRow * out.LengthRows; f.Count > most {
@@ -157,7 +154,7 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r 
 			report.CountOf((f.Count+1)/MaxPerRow, "rows")+", or a band with fewer stitches to the cm", fields...)
 		return
 	}
-	out.Stitches = f
+	out.Stitches = *f
 	if f.Halfway {
 		out.Notices = append(out.Notices, gauge.HalfwayNotice(field, f.Count))
 	}
@@ -166,7 +163,8 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, g gauge.Regauge, r 
 // pickUpRatio is the small fraction nearest to the stitches of the band for one
 // row of the edge.
 func pickUpRatio(g gauge.Regauge, out PickUp, limit int64) PickUpRatio {
-	exact := spread.Fraction{Num: g.Own.Count * g.Pattern.Span, Den: g.Own.Span * g.Pattern.Count}
+	num, den := g.CountRatio()
+	exact := spread.Fraction{Num: num, Den: den}
 	f := exact.NearestSmall(limit)
 	// The ratio less the exact one, times both denominators.
 	off := float64(f.Num*exact.Den - f.Den*exact.Num)

@@ -3,6 +3,7 @@ package fault
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -149,7 +150,8 @@ func Or[T any](v *T, fallback T) T {
 
 // Sound reports whether nothing was found wrong at the fields or inside them.
 func (c *Checks) Sound(fields ...string) bool {
-	for _, v := range c.Violations {
+	// What was found last is asked after most.
+	for _, v := range slices.Backward(c.Violations) {
 		for _, field := range fields {
 			rest, ok := strings.CutPrefix(v.Field, field)
 			if ok && (rest == "" || rest[0] == '.' || rest[0] == '[') {

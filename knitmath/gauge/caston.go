@@ -6,7 +6,6 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // CastOnInput asks for stitches, rows or both. It mirrors ComputeCastOnRequest.
@@ -21,14 +20,11 @@ type CastOnInput struct {
 	DisplayUnit measure.DisplayUnit
 }
 
-// CastOn is the answer to CastOnInput. HasStitches and HasRows say which halves
-// were asked.
+// A CastOn is the answer to CastOnInput. What was not asked is nil.
 type CastOn struct {
-	Stitches    FittedCount
-	HasStitches bool
-	Rows        FittedCount
-	HasRows     bool
-	Notices     []report.Notice
+	Stitches *FittedCount
+	Rows     *FittedCount
+	Notices  []report.Notice
 
 	unit measure.DisplayUnit
 }
@@ -53,26 +49,25 @@ const (
 // Source: own derivation; the sum is the definition of gauge.
 func ComputeCastOn(in CastOnInput) (CastOn, error) {
 	var c fault.Checks
-	st, rw, okGauge := Check(&c, "gauge", in.Gauge)
-	okWidth := c.OptionalNumber("", "width_cm", in.WidthCm, measure.MinCm, measure.MaxCm)
-	okEase := c.OptionalNumber("", "ease_cm", in.EaseCm, MinEaseCm, MaxEaseCm)
-	okEase = c.OptionalNumber("", "ease_percent", in.EasePercent, MinEasePercent, MaxEasePercent) && okEase
-	stRule, okStRule := CheckRule(&c, "stitch_rule", in.StitchRule)
-	okHeight := c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm)
-	rwRule, okRwRule := CheckRule(&c, "row_rule", in.RowRule)
+	st, rw := Vet(&c, "gauge", in.Gauge)
+	c.OptionalNumber("", "width_cm", in.WidthCm, measure.MinCm, measure.MaxCm)
+	c.OptionalNumber("", "ease_cm", in.EaseCm, MinEaseCm, MaxEaseCm)
+	c.OptionalNumber("", "ease_percent", in.EasePercent, MinEasePercent, MaxEasePercent)
+	stRule := VetRule(&c, "stitch_rule", in.StitchRule)
+	c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm)
+	rwRule := VetRule(&c, "row_rule", in.RowRule)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetCastOnTogether(&c, in)
 
 	out := CastOn{unit: in.DisplayUnit}
-	if okWidth && okEase && in.WidthCm != nil {
-		um, ok := vetEased(&c, in)
-		if ok && okGauge && okStRule {
-			out.Stitches, out.HasStitches = vetFitted(&c, st, um, stRule, "width_cm", "stitch_rule", "stitches")
+	if in.WidthCm != nil && c.Sound("width_cm", "ease_cm", "ease_percent") {
+		um := vetEased(&c, in)
+		if c.Sound("gauge", "width_cm", "stitch_rule") {
+			out.Stitches = st.VetFit(&c, um, stRule, "stitches", "width_cm", "stitch_rule")
 		}
 	}
-	if okGauge && okHeight && okRwRule && in.HeightCm != nil {
-		um := measure.Micrometres(*in.HeightCm)
-		out.Rows, out.HasRows = vetFitted(&c, rw, um, rwRule, "height_cm", "row_rule", "rows")
+	if in.HeightCm != nil && c.Sound("gauge", "height_cm", "row_rule") {
+		out.Rows = rw.VetFit(&c, measure.Micrometres(*in.HeightCm), rwRule, "rows", "height_cm", "row_rule")
 	}
 	if err := c.Err(); err != nil {
 		return CastOn{}, err
@@ -109,7 +104,7 @@ func vetCastOnTogether(c *fault.Checks, in CastOnInput) {
 
 // vetEased is the width with its ease, in micrometres. Ease in percent is read to
 // the nearest millionth of the width and then to the nearest micrometre.
-func vetEased(c *fault.Checks, in CastOnInput) (int64, bool) {
+func vetEased(c *fault.Checks, in CastOnInput) int64 {
 	um := measure.Micrometres(*in.WidthCm)
 	switch {
 	case in.EaseCm != nil:
@@ -124,43 +119,16 @@ func vetEased(c *fault.Checks, in CastOnInput) (int64, bool) {
 		}
 		c.Infeasible("the width with its ease is "+measure.Decimal(measure.Centimetres(um), 4)+" cm; it must be at least 0.1 cm",
 			"width_cm", field)
-		return 0, false
 	}
-	return um, true
-}
-
-// vetFitted is fit, with a violation when no count answers.
-func vetFitted(c *fault.Checks, d Density, um int64, r Rule, sizeField, ruleField, noun string) (FittedCount, bool) {
-	f, ok := d.Fit(um, r)
-	if !ok {
-		num, den := d.Exact(um)
-		Misfit(c, Mixed{num / den, num % den, den}, r, noun, sizeField, ruleField)
-	}
-	return f, ok
-}
-
-// Misfit says why no legal count answers an exact one, in all fields involved.
-func Misfit(c *fault.Checks, q Mixed, r Rule, noun string, fields ...string) {
-	detail := "the size is " + measure.Decimal(q.float(), 2) + " " + noun + "; "
-	if q.Whole >= r.smallest() {
-		detail += "at most " + strconv.Itoa(stitch.MaxStitches) + " are counted"
-	} else {
-		detail += "the smallest count the rule allows is " + strconv.FormatInt(r.smallest(), 10)
-		if r.smallest() > stitch.MaxStitches {
-			detail += ", and at most " + strconv.Itoa(stitch.MaxStitches) + " are counted"
-		} else {
-			detail += ", so rounding must be nearest or up"
-		}
-	}
-	c.Infeasible(detail, fields...)
+	return um
 }
 
 // addNotices names the half-way case.
 func (o *CastOn) addNotices() {
-	if o.HasStitches && o.Stitches.Halfway {
+	if o.Stitches != nil && o.Stitches.Halfway {
 		o.Notices = append(o.Notices, HalfwayNotice("width_cm", o.Stitches.Count))
 	}
-	if o.HasRows && o.Rows.Halfway {
+	if o.Rows != nil && o.Rows.Halfway {
 		o.Notices = append(o.Notices, HalfwayNotice("height_cm", o.Rows.Count))
 	}
 }
@@ -173,10 +141,10 @@ func HalfwayNotice(field string, count int) report.Notice {
 // Summary says the answer in words.
 func (o CastOn) Summary() string {
 	s := ""
-	if o.HasStitches {
+	if o.Stitches != nil {
 		s = o.Stitches.sentence("Cast on", "stitches", "wide", o.unit)
 	}
-	if o.HasRows {
+	if o.Rows != nil {
 		if s != "" {
 			s += " "
 		}

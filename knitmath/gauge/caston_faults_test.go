@@ -74,7 +74,7 @@ func TestCastOnRefusals(t *testing.T) {
 func TestCastOnLimits(t *testing.T) {
 	w := measure.MaxCm
 	out, err := ComputeCastOn(CastOnInput{Gauge: &Gauge{Stitches: 100, Rows: 100}, WidthCm: &w, HeightCm: &w})
-	if err != nil || out.Stitches.Count != stitch.MaxStitches || out.Rows.Count != stitch.MaxStitches || out.Stitches.Above.Count != 0 {
+	if err != nil || out.Stitches.Count != stitch.MaxStitches || out.Rows.Count != stitch.MaxStitches || out.Stitches.Above != nil {
 		t.Errorf("at the limit: %+v, %v", out, err)
 	}
 	// 10000.4 goes down to the limit, 10000.5 would go up beyond it.
@@ -88,8 +88,8 @@ func TestCastOnLimits(t *testing.T) {
 	}
 	// The extremes of every range at once: no overflow.
 	over, percent, least := MaxOverCm, MaxEasePercent, measure.MinCm
-	for _, g := range []*Gauge{{MaxGaugeCount, MaxGaugeCount, &over}, {MinGaugeCount, MinGaugeCount, &least},
-		{MinGaugeCount, MinGaugeCount, &over}, {MaxGaugeCount, MaxGaugeCount, &least}} {
+	for _, g := range []*Gauge{{MaxCount, MaxCount, &over}, {MinCount, MinCount, &least},
+		{MinCount, MinCount, &over}, {MaxCount, MaxCount, &least}} {
 		out, err := ComputeCastOn(CastOnInput{Gauge: g, WidthCm: &w, EasePercent: &percent, HeightCm: &w})
 		if err != nil {
 			knittest.CheckInputError(t, err)
@@ -135,11 +135,11 @@ func FuzzComputeCastOn(f *testing.F) {
 			return
 		}
 		knittest.CheckFinite(t, out)
-		if out.HasStitches {
-			checkFitted(t, out.Stitches, in.StitchRule)
+		if out.Stitches != nil {
+			checkFitted(t, *out.Stitches, in.StitchRule)
 		}
-		if out.HasRows {
-			checkFitted(t, out.Rows, in.RowRule)
+		if out.Rows != nil {
+			checkFitted(t, *out.Rows, in.RowRule)
 		}
 		_, _ = out.Summary(), out.Sources()
 	})
@@ -164,8 +164,8 @@ func checkFitted(t *testing.T, f FittedCount, r *CountRule) {
 		rounding <= measure.RoundingNearest && over < -float64(multiple)/2-slack:
 		t.Fatalf("%v was rounded %v to %d", f.Exact, rounding, f.Count)
 	}
-	if f.Below.Count != 0 && f.Count-f.Below.Count != multiple || f.Above.Count != 0 && f.Above.Count-f.Count != multiple {
-		t.Fatalf("neighbours %d and %d of %d", f.Below.Count, f.Above.Count, f.Count)
+	if f.Below != nil && f.Count-f.Below.Count != multiple || f.Above != nil && f.Above.Count-f.Count != multiple {
+		t.Fatalf("neighbours %+v and %+v of %d", f.Below, f.Above, f.Count)
 	}
 	knittest.Near(t, "difference", f.DifferenceCm, f.SizeCm-f.AskedCm, 1e-12)
 }

@@ -3,6 +3,7 @@ package gauge
 import (
 	"math"
 	"math/big"
+	"reflect"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -149,12 +150,14 @@ func TestCastOnByHand(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if out.HasStitches != (c.stitches > 0) || out.HasRows != (c.rows > 0) {
+		if (out.Stitches != nil) != (c.stitches > 0) || (out.Rows != nil) != (c.rows > 0) {
 			t.Errorf("halves asked: %+v", out)
 		}
-		if out.Stitches.Count != c.stitches || out.Rows.Count != c.rows || out.Stitches.AskedCm != c.asked {
-			t.Errorf("got %d stitches, %d rows, %v cm; want %d, %d, %v", out.Stitches.Count, out.Rows.Count,
-				out.Stitches.AskedCm, c.stitches, c.rows, c.asked)
+		if s := out.Stitches; s != nil && (s.Count != c.stitches || s.AskedCm != c.asked) {
+			t.Errorf("got %d stitches for %v cm; want %d for %v", s.Count, s.AskedCm, c.stitches, c.asked)
+		}
+		if out.Rows != nil && out.Rows.Count != c.rows {
+			t.Errorf("got %d rows, want %d", out.Rows.Count, c.rows)
 		}
 		if got := out.Summary(); got != c.summary {
 			t.Errorf("got %q, want %q", got, c.summary)
@@ -183,7 +186,7 @@ func TestCastOnMetamorphic(t *testing.T) {
 				}
 				knittest.Near(t, "size", b.Stitches.SizeCm, k*a.Stitches.SizeCm, 1e-14)
 				c, err := ComputeCastOn(CastOnInput{Gauge: &Gauge{30, st, &over}, HeightCm: &w1, RowRule: rule})
-				if err != nil || c.Rows != a.Stitches {
+				if err != nil || !reflect.DeepEqual(c.Rows, a.Stitches) {
 					t.Fatalf("as rows: %+v, as stitches: %+v, %v", c.Rows, a.Stitches, err)
 				}
 			}
@@ -191,14 +194,16 @@ func TestCastOnMetamorphic(t *testing.T) {
 	}
 }
 
-func TestCastOnDoesNotAllocate(t *testing.T) {
+// Checking and fitting allocate nothing but the answer: two counts with two
+// neighbours each.
+func TestCastOnAllocatesItsAnswer(t *testing.T) {
 	in := ordinaryCastOn()
 	if n := testing.AllocsPerRun(100, func() {
 		if _, err := ComputeCastOn(in); err != nil {
 			t.Error(err)
 		}
-	}); n != 0 {
-		t.Errorf("%v allocations a cast-on, want none", n)
+	}); n > 6 {
+		t.Errorf("%v allocations a cast-on, want 6", n)
 	}
 }
 

@@ -87,9 +87,10 @@ type Conversion struct {
 // definition of gauge.
 func ConvertGauge(in ConversionInput) (Conversion, error) {
 	var c fault.Checks
-	patternSt, patternRw, okPattern := Check(&c, "pattern_gauge", in.PatternGauge)
-	ownSt, ownRw, okOwn := Check(&c, "own_gauge", in.OwnGauge)
-	width, length := Regauge{patternSt, ownSt}, Regauge{patternRw, ownRw}
+	patternSt, patternRw := Vet(&c, "pattern_gauge", in.PatternGauge)
+	ownSt, ownRw := Vet(&c, "own_gauge", in.OwnGauge)
+	width, length := Change(patternSt, ownSt), Change(patternRw, ownRw)
+	known := c.Sound("pattern_gauge", "own_gauge")
 	out := Conversion{unit: in.DisplayUnit}
 	if c.Items("", "items", len(in.Items), MaxItems) {
 		out.Items = make([]ConvertedCount, len(in.Items))
@@ -98,7 +99,7 @@ func ConvertGauge(in ConversionInput) (Conversion, error) {
 			if item.Kind == CountKindRows {
 				g = length
 			}
-			out.Items[i] = vetConverted(&c, fault.Index("items", i), item, g, okPattern && okOwn)
+			out.Items[i] = vetConverted(&c, fault.Index("items", i), item, g, known)
 		}
 	}
 	if c.Items("", "sizes", len(in.Sizes), MaxSizes) {
@@ -132,32 +133,31 @@ func ConvertGauge(in ConversionInput) (Conversion, error) {
 	return out, nil
 }
 
-// vetConverted checks one item and refits it.
-func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, okGauges bool) ConvertedCount {
-	ok := c.Text(path, "name", item.Name)
-	ok = fault.RequiredEnum(c, path, "kind", item.Kind, CountKindRows) && ok
-	ok = c.RequiredCount(path, "count", item.Count, 1, stitch.MaxStitches) && ok
-	r, okRule := CheckRule(c, fault.Join(path, "rule"), item.Rule)
-	if !ok || !okRule || !okGauges {
+// vetConverted checks one item and, at gauges that are known, refits it.
+func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, known bool) ConvertedCount {
+	c.Text(path, "name", item.Name)
+	fault.RequiredEnum(c, path, "kind", item.Kind, CountKindRows)
+	c.RequiredCount(path, "count", item.Count, 1, stitch.MaxStitches)
+	r := VetRule(c, fault.Join(path, "rule"), item.Rule)
+	if !known || !c.Sound(path) {
 		return ConvertedCount{}
 	}
 	noun := "stitches"
 	if item.Kind == CountKindRows {
 		noun = "rows"
 	}
-	out := ConvertedCount{
+	fields := []string{"own_gauge", fault.Join(path, "count")}
+	if item.Rule != nil {
+		fields = append(fields, fault.Join(path, "rule"))
+	}
+	f := g.VetFit(c, item.Count, r, noun, fields...)
+	if f == nil {
+		return ConvertedCount{}
+	}
+	return ConvertedCount{
 		Name: item.Name, Kind: item.Kind, Printed: item.Count,
-		AsWrittenCm: g.Own.SizeCm(item.Count),
+		Fitted: *f, AsWrittenCm: g.own.SizeCm(item.Count),
 	}
-	q := g.Convert(item.Count)
-	if out.Fitted, ok = g.Fit(item.Count, r); !ok {
-		fields := []string{"own_gauge", fault.Join(path, "count")}
-		if item.Rule != nil {
-			fields = append(fields, fault.Join(path, "rule"))
-		}
-		Misfit(c, q, r, noun, fields...)
-	}
-	return out
 }
 
 // follow works out every printed size at the knitter's gauge and chooses the one

@@ -3,15 +3,25 @@ package gauge
 import (
 	"math/big"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Regauge is a change from the gauge of a pattern to the knitter's own, in one
+// A Regauge is a change from the gauge of a pattern to the knitter's own, in one
 // direction.
-type Regauge struct{ Pattern, Own Density }
+type Regauge struct{ pattern, own Density }
 
-// Convert is the exact number of stitches that has, at the knitter's gauge, the
+// Change is the change from one known gauge to another.
+func Change(pattern, own Density) Regauge { return Regauge{pattern, own} }
+
+// CountRatio is the count at the knitter's gauge over the count at the
+// pattern's, of equal sizes: num/den, each at most 1e15.
+func (g Regauge) CountRatio() (num, den int64) {
+	return g.own.count * g.pattern.span, g.own.span * g.pattern.count
+}
+
+// convert is the exact number of stitches that has, at the knitter's gauge, the
 // size of n at the pattern's,
 //
 //	n * own count * pattern span / (own span * pattern count)
@@ -19,39 +29,44 @@ type Regauge struct{ Pattern, Own Density }
 // The numerator is at most 1e4 * 1e9 * 1e6 = 1e19, which fits 64 bits without a
 // sign (1.8e19); the denominator is at most 1e15. A whole part beyond what any
 // rule brings back under MaxStitches is cut off there.
-func (g Regauge) Convert(n int) Mixed {
-	num := uint64(n) * uint64(g.Own.Count) * uint64(g.Pattern.Span)
-	den := uint64(g.Own.Span) * uint64(g.Pattern.Count)
-	whole := min(num/den, stitch.MaxStitches*1_000)
-	return Mixed{int64(whole), int64(num % den), int64(den)}
+func (g Regauge) convert(n int) mixed {
+	ratio, den := g.CountRatio()
+	num := uint64(n) * uint64(ratio)
+	whole := min(num/uint64(den), stitch.MaxStitches*1_000)
+	return mixed{int64(whole), int64(num % uint64(den)), den}
 }
 
-// Fit is density.fit for a size that is given as n at the pattern's gauge.
-func (g Regauge) Fit(n int, r Rule) (f FittedCount, ok bool) {
-	q := g.Convert(n)
-	count, halfway, ok := r.choose(q)
-	if !ok {
-		return f, false
+// fit is the legal count that the rule's rounding chooses for the size of n at
+// the pattern's gauge. Nil when there is none.
+func (g Regauge) fit(n int, r Rule) *FittedCount {
+	asked := g.pattern.SizeCm(n)
+	f := r.fit(g.convert(n), func(count int) (sizeCm, differenceCm float64) {
+		size := g.own.SizeCm(count)
+		return size, size - asked
+	})
+	if f != nil {
+		f.AskedCm = asked
 	}
-	f = FittedCount{Count: int(count), Exact: q.float(), AskedCm: g.Pattern.SizeCm(n), Halfway: halfway}
-	f.SizeCm = g.Own.SizeCm(f.Count)
-	f.DifferenceCm = f.SizeCm - f.AskedCm
-	below, above := r.neighbours(count)
-	if below > 0 {
-		size := g.Own.SizeCm(int(below))
-		f.Below = NeighbourCount{int(below), size, size - f.AskedCm}
+	return f
+}
+
+// VetFit turns n stitches at the pattern's gauge into the legal count that the
+// rule's rounding chooses at the knitter's, exactly. Where there is none from 1
+// to MaxStitches on the right side it is nil, and every one of the fields
+// involved is infeasible.
+func (g Regauge) VetFit(c *fault.Checks, n int, r Rule, noun string, fields ...string) *FittedCount {
+	f := g.fit(n, r)
+	if f == nil {
+		c.Infeasible(r.misfit(g.convert(n), noun), fields...)
 	}
-	if above > 0 {
-		size := g.Own.SizeCm(int(above))
-		f.Above = NeighbourCount{int(above), size, size - f.AskedCm}
-	}
-	return f, true
+	return f
 }
 
 // ratio is the size at the knitter's gauge over the size at the pattern's, of
 // equal counts: num/den, each at most 1e15 and so exact as a float.
 func (g Regauge) ratio() (num, den int64) {
-	return g.Pattern.Count * g.Own.Span, g.Pattern.Span * g.Own.Count
+	den, num = g.CountRatio()
+	return num, den
 }
 
 // changePercent is what becomes of a size if the pattern is knit as written, in

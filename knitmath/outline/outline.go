@@ -86,7 +86,7 @@ func SizedBy(line []Corner, st, rw gauge.Density, across func(stitches int) int)
 	for i, p := range line {
 		halves := across(p.Across)
 		points[i] = Point{float64(halves) / 2, float64(p.Up)}
-		if st.Count > 0 {
+		if !st.IsZero() {
 			points[i] = Point{st.SizeCm(halves) / 2, rw.SizeCm(p.Up)}
 		}
 	}

@@ -69,7 +69,7 @@ func (t taper) edgesOutline(shaped []ShapingRow, st, rw gauge.Density) *outline.
 		Y:     outline.Axis{Measure: "height", Unit: outline.UnitRows},
 		Lines: []outline.Line{rightEdge, leftEdge},
 	}
-	if st.Count > 0 {
+	if !st.IsZero() {
 		out.X.Unit, out.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return out.Framed()

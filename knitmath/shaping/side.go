@@ -130,12 +130,11 @@ func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw ga
 	}
 	var rows []int
 	var standard fault.Checks // its faults come after those of the points, which need it
-	okGauge := false
 	if in.Gauge != nil {
-		st, rw, okGauge = gauge.Check(&standard, "gauge", in.Gauge)
+		st, rw = gauge.Vet(&standard, "gauge", in.Gauge)
 	}
 	if c.Items("", "points", len(in.Points), MaxSidePoints) {
-		rows = vetSidePoints(c, in, rw, okGauge)
+		rows = vetSidePoints(c, in, rw)
 		if in.Gauge == nil && slices.ContainsFunc(in.Points, func(p SidePoint) bool { return p.HeightCm != nil }) {
 			c.Add("gauge", fault.ReasonRequired, "is missing; height_cm needs it")
 		}
@@ -176,7 +175,7 @@ func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw ga
 }
 
 // vetSidePoints checks the points and gives the row of each.
-func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density, okGauge bool) []int {
+func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density) []int {
 	rows := make([]int, len(in.Points))
 	before := 0
 	for i, p := range in.Points {
@@ -189,7 +188,7 @@ func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density, okGaug
 		case !ok:
 		case p.HeightRows != nil:
 			rows[i] = *p.HeightRows
-		case okGauge:
+		case !rw.IsZero():
 			field = "height_cm"
 			rows[i] = rw.Nearest(measure.Micrometres(*p.HeightCm))
 			if rows[i] < 1 || rows[i] > stitch.MaxRows {

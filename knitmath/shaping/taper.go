@@ -154,10 +154,10 @@ func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
 	rowField := "height_rows"
 	okRows := c.OptionalCount("", "height_rows", in.HeightRows, 1, stitch.MaxRows)
 	okRows = c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm) && okRows
-	okGauge := true
 	if in.Gauge != nil {
-		st, rw, okGauge = gauge.Check(c, "gauge", in.Gauge)
+		st, rw = gauge.Vet(c, "gauge", in.Gauge)
 	}
+	okGauge := c.Sound("gauge")
 	okRows = vetOneOfRows(c, in) && okRows
 	ok := fault.Enum(c, "", "construction", in.Construction, stitch.InTheRound)
 	ok = fault.Enum(c, "", "edges", in.Edges, ShapedEdgesEnd) && ok

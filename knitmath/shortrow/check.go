@@ -19,9 +19,8 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 	ok = c.OptionalNumber("", "rise_cm", in.RiseCm, measure.MinCm, measure.MaxCm) && ok
 	ok = c.OptionalNumber("", "rise_angle_degrees", in.RiseAngleDegrees, MinAngle, MaxAngle) && ok
 	if in.Gauge != nil {
-		var okGauge bool
-		st, rw, okGauge = gauge.Check(c, "gauge", in.Gauge)
-		ok = ok && okGauge
+		st, rw = gauge.Vet(c, "gauge", in.Gauge)
+		ok = ok && c.Sound("gauge")
 	}
 	ok = vetOneRise(c, in) && ok
 	ok = vetWedgeEnd(c, in) && ok

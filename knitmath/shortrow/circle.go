@@ -123,7 +123,7 @@ type circle struct {
 }
 
 func vetCircle(c *fault.Checks, in CircleInput) circle {
-	st, rw, okGauge := gauge.Check(c, "gauge", in.Gauge)
+	st, rw := gauge.Vet(c, "gauge", in.Gauge)
 	ok := c.OptionalCount("", "width_stitches", in.WidthStitches, 2, stitch.MaxStitches)
 	ok = c.OptionalNumber("", "outer_radius_cm", in.OuterRadiusCm, measure.MinCm, MaxRadiusCm) && ok
 	switch {
@@ -142,7 +142,7 @@ func vetCircle(c *fault.Checks, in CircleInput) circle {
 	ok = fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver) && ok
 	ok = fault.Enum(c, "", "order", in.Order, ShortRowOrderShortestFirst) && ok
 	ok = fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn) && ok
-	if !ok || !okGauge {
+	if !ok || !c.Sound("gauge") {
 		return circle{}
 	}
 	q := circle{inner: fault.Or(in.InnerRadiusCm, 0), degrees: fault.Or(in.TurnDegrees, 360), method: in.TurnMethod,

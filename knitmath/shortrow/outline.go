@@ -22,7 +22,7 @@ func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 		rows := float64(out.FullRows) + float64(w.profile.points[pieces-i])/1e6
 		stitches := float64(i*w.width) / float64(pieces)
 		wanted[i] = outline.Point{X: stitches, Y: rows}
-		if st.Count > 0 {
+		if !st.IsZero() {
 			wanted[i] = outline.Point{X: stitches / st.PerCm(), Y: rows / rw.PerCm()}
 		}
 	}
@@ -34,7 +34,7 @@ func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 			{Name: "wanted", Points: wanted},
 		},
 	}
-	if st.Count > 0 {
+	if !st.IsZero() {
 		o.X.Unit, o.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return o.Framed()

@@ -27,8 +27,8 @@ func vetSummarise(c *fault.Checks, d *direction, span int64, overGiven bool) {
 		}
 		l.summarise(span)
 		mean := l.stats.Mean
-		if count := measure.ToMillionths(mean); count >= 1 && mean <= gauge.MaxGaugeCount {
-			d.chosen, d.density = l, gauge.Density{Count: count, Span: span}
+		if density := gauge.NewDensity(mean, measure.Centimetres(span)); !density.IsZero() && mean <= gauge.MaxCount {
+			d.chosen, d.density = l, density
 			continue
 		}
 		fields := []string{l.field}
@@ -45,19 +45,16 @@ func vetConsequence(c *fault.Checks, d *direction, cm *float64, ok bool, field s
 	if cm == nil || !ok || d.chosen == nil {
 		return nil
 	}
-	r := gauge.Rule{Multiple: 1}
-	f, ok := d.density.Fit(measure.Micrometres(*cm), r)
-	if !ok {
-		num, den := d.density.Exact(measure.Micrometres(*cm))
-		gauge.Misfit(c, gauge.Mixed{Whole: num / den, Rest: num % den, Den: den}, r, d.noun, field, d.chosen.field)
+	f := d.density.VetFit(c, measure.Micrometres(*cm), gauge.AnyCount, d.noun, field, d.chosen.field)
+	if f == nil {
 		return nil
 	}
 	s := &SizeConsequence{AskedCm: f.AskedCm, Count: f.Count, SizeCm: f.SizeCm}
 	if half := d.chosen.stats.HalfWidth95; half != nil {
-		smallest := d.density.SizeWith(f.Count, *half)
-		s.SmallestCm = &smallest
-		if float64(d.density.Count) > *half*1e6 {
-			largest := d.density.SizeWith(f.Count, -*half)
+		if smallest, ok := d.density.SizeOff(f.Count, *half); ok {
+			s.SmallestCm = &smallest
+		}
+		if largest, ok := d.density.SizeOff(f.Count, -*half); ok {
 			s.LargestCm = &largest
 		}
 	}

@@ -65,11 +65,11 @@ func vetReadings(c *fault.Checks, field string, given []GaugeReading) readingLis
 	l.readings = make([]gauge.Density, len(given))
 	for i, r := range given {
 		path := fault.Index(field, i)
-		ok := c.RequiredNumber(path, "count", r.Count, gauge.MinGaugeCount, MaxReadingCount)
+		ok := c.RequiredNumber(path, "count", r.Count, gauge.MinCount, MaxReadingCount)
 		ok = c.OptionalNumber(path, "over_cm", r.OverCm, measure.MinCm, measure.MaxCm) && ok
 		ok = c.Text(path, "place", r.Place) && ok
 		if ok {
-			l.readings[i] = gauge.Density{Count: measure.ToMillionths(r.Count), Span: measure.Micrometres(fault.Or(r.OverCm, gauge.DefaultOverCm))}
+			l.readings[i] = gauge.NewDensity(r.Count, fault.Or(r.OverCm, gauge.DefaultOverCm))
 		}
 		l.ok = l.ok && ok
 	}
@@ -93,7 +93,7 @@ func (l *readingList) summarise(span int64) {
 	for i, d := range l.readings {
 		l.values[i] = d.Over(span)
 		sum += l.values[i] - l.values[0]
-		l.equal = l.equal && d.Count*first.Span == first.Count*d.Span
+		l.equal = l.equal && d.Equal(first)
 	}
 	l.stats = GaugeStatistics{ReadingCount: n, Mean: l.values[0] + sum/float64(n)}
 	if n == 1 {
@@ -135,8 +135,7 @@ func (l *readingList) outlier() int {
 	}
 	// From the mean of the others it is n/(n-1) times as far; in stitches of its
 	// own length, as many times as its count is that over the answer's length.
-	counted := distance * float64(n) / float64(n-1) *
-		(float64(l.readings[worst].Count) / 1e6) / l.values[worst]
+	counted := distance * float64(n) / float64(n-1) * l.given[worst].Count / l.values[worst]
 	if counted <= readingStep*(1+1e-9) {
 		return -1
 	}

@@ -9,7 +9,6 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
-	"example.com/knitmath/knitmath/measure"
 )
 
 // readingsOver are counts over one length.
@@ -112,7 +111,7 @@ func TestIntervalCovers(t *testing.T) {
 	for range swatches {
 		l := readingList{readings: make([]gauge.Density, 5)}
 		for i := range l.readings {
-			l.readings[i] = gauge.Density{Count: measure.ToMillionths(truth + 0.5*rng.NormFloat64()), Span: 100_000}
+			l.readings[i] = gauge.NewDensity(truth+0.5*rng.NormFloat64(), 10)
 		}
 		l.summarise(100_000)
 		if math.Abs(l.stats.Mean-truth) <= *l.stats.HalfWidth95 {

@@ -6,7 +6,6 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
-	"example.com/knitmath/knitmath/measure"
 )
 
 func TestYarnWeightTable(t *testing.T) {
@@ -50,7 +49,7 @@ func TestYarnCategoryLookup(t *testing.T) {
 		{18, 10, []int{4}, false},
 		{4.5, 2.5, []int{4}, false},
 	} {
-		d := gauge.Density{Count: measure.ToMillionths(c.stitches), Span: measure.Micrometres(c.over)}
+		d := gauge.NewDensity(c.stitches, c.over)
 		found, nominal := Categories(d)
 		var got []int
 		for _, f := range found {

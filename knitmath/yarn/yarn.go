@@ -103,7 +103,7 @@ func (r YarnRange) apart(s YarnRange) bool { return r.Low > s.High || s.Low > r.
 // is own derivation, the mass being even over the fabric.
 func EstimateYarn(in YarnInput) (YarnEstimate, error) {
 	var c fault.Checks
-	st, rw, _ := gauge.Check(&c, "gauge", in.Gauge)
+	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
 	pieces := vetPieces(&c, "pieces", in.Pieces)
 	fault.Enum(&c, "", "state", in.State, FabricStateFullyRelaxed)
 	vetSwatch(&c, "swatch", in.Swatch)

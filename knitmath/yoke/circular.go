@@ -168,7 +168,7 @@ type yokeStep struct {
 // vetYoke checks each field for itself and what excludes what.
 func vetYoke(c *fault.Checks, in CircularYokeInput) yoke {
 	y := yoke{neckField: "neck_stitches", depthField: "depth_rounds", order: in.Spread}
-	y.st, y.rw, _ = gauge.Check(c, "gauge", in.Gauge)
+	y.st, y.rw = gauge.Vet(c, "gauge", in.Gauge)
 	c.RequiredCount("", "body_stitches", in.BodyStitches, MinBody, stitch.MaxStitches)
 	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinSleeve, stitch.MaxStitches)
 	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 0, MaxUnderarm)

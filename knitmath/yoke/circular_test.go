@@ -186,7 +186,7 @@ func TestYokeIsKnit(t *testing.T) {
 func TestYokeSteepness(t *testing.T) {
 	// 31416 micrometres a stitch... 10 stitches over 10 cm are 1 cm each; over a
 	// depth of 10 cm a flat ring loses 62.83 of them.
-	y := yoke{st: gauge.Density{Count: 10e6, Span: 100_000}, rw: gauge.Density{Count: 100e6, Span: 100_000}}
+	y := yoke{st: gauge.NewDensity(10, 10), rw: gauge.NewDensity(100, 10)}
 	flat := y.steepness(62, 100)
 	if want := 62 / (2 * math.Pi * 10); math.Abs(flat-want) > 1e-12 {
 		t.Errorf("steepness %v, want %v", flat, want)

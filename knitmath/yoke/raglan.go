@@ -189,7 +189,7 @@ func (p raglanPart) decreases() int { return (p.start - p.end) / 2 }
 // vetRaglan checks each field for itself and what excludes what.
 func vetRaglan(c *fault.Checks, in RaglanInput) raglan {
 	r := raglan{line: fault.Or(in.LineStitches, DefaultLine), everySecond: in.ShapingRounds == ShapingRoundsEverySecond}
-	r.st, r.rw, _ = gauge.Check(c, "gauge", in.Gauge)
+	r.st, r.rw = gauge.Vet(c, "gauge", in.Gauge)
 	c.RequiredCount("", "body_stitches", in.BodyStitches, MinBody, stitch.MaxStitches)
 	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinSleeve, stitch.MaxStitches)
 	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 0, MaxUnderarm)

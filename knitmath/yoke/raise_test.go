@@ -86,7 +86,7 @@ func TestBackRaiseIsKnit(t *testing.T) {
 				for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodUnspecified; method <= shortrow.TurnMethodYarnOver; method++ {
 						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order, TurnMethod: method}
-						y := yoke{st: gauge.Density{Count: 22e6, Span: 100_000}, rw: gauge.Density{Count: 30e6, Span: 100_000}, joining: joining{join: stitches}, rounds: 4,
+						y := yoke{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: stitches}, rounds: 4,
 							steps: []yokeStep{{round: 4}}}
 						var c fault.Checks
 						in := CircularYokeInput{BackRaise: raise}
@@ -173,7 +173,7 @@ func TestBackRaiseByHand(t *testing.T) {
 			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
 	} {
 		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackStitches: new(24), Order: c.order, TurnMethod: c.method}
-		y := yoke{st: gauge.Density{Count: 22e6, Span: 100_000}, rw: gauge.Density{Count: 30e6, Span: 100_000}, joining: joining{join: 100}, rounds: 4, steps: []yokeStep{{round: 4}}}
+		y := yoke{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: 100}, rounds: 4, steps: []yokeStep{{round: 4}}}
 		var faults fault.Checks
 		vetSettleRaise(&faults, &y, CircularYokeInput{BackRaise: raise})
 		var got []string

@@ -48,14 +48,6 @@ func message[From, To any](from *From, carry func(From) *To) *To {
 	return carry(*from)
 }
 
-// present carries a value into a message when has says that there is one.
-func present[From, To any](has bool, from From, carry func(From) *To) *To {
-	if !has {
-		return nil
-	}
-	return carry(from)
-}
-
 // each carries every item of a list.
 func each[From, To any](from []From, carry func(From) To) []To {
 	if len(from) == 0 {

@@ -52,8 +52,8 @@ func castOnIn(req *knitmathv1.ComputeCastOnRequest) gauge.CastOnInput {
 
 func castOnOut(out gauge.CastOn) *knitmathv1.ComputeCastOnResponse {
 	return &knitmathv1.ComputeCastOnResponse{
-		Stitches:   present(out.HasStitches, out.Stitches, fittedOut),
-		Rows:       present(out.HasRows, out.Rows, fittedOut),
+		Stitches:   message(out.Stitches, fittedOut),
+		Rows:       message(out.Rows, fittedOut),
 		Summary:    out.Summary(),
 		Directions: out.Directions(),
 		Notices:    each(out.Notices, noticeOut),
@@ -137,16 +137,12 @@ func fittedOut(f gauge.FittedCount) *knitmathv1.FittedCount {
 		AskedCm:      f.AskedCm,
 		SizeCm:       f.SizeCm,
 		DifferenceCm: f.DifferenceCm,
-		Below:        neighbourOut(f.Below),
-		Above:        neighbourOut(f.Above),
+		Below:        message(f.Below, neighbourOut),
+		Above:        message(f.Above, neighbourOut),
 		Halfway:      f.Halfway,
 	}
 }
 
-// neighbourOut leaves out a neighbour that does not exist: its count is 0.
 func neighbourOut(n gauge.NeighbourCount) *knitmathv1.NeighbourCount {
-	if n.Count == 0 {
-		return nil
-	}
 	return &knitmathv1.NeighbourCount{Count: countOut(n.Count), SizeCm: n.SizeCm, DifferenceCm: n.DifferenceCm}
 }
