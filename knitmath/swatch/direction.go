@@ -62,7 +62,7 @@ func vetConsequence(c *fault.Checks, d *direction, cm *float64, ok bool, field s
 }
 
 // statistics is nil for a list that was not read.
-func (l *readingList) statistics() *GaugeStatistics {
+func (l *readingList) statistics() *Statistics {
 	if !l.read() {
 		return nil
 	}

@@ -15,7 +15,7 @@ func TestFiniteWalk(t *testing.T) {
 	for _, v := range []any{
 		math.Inf(1),
 		struct{ a *float64 }{&bad},
-		[]GaugeStatistics{{Mean: 1}, {Mean: 2, HalfWidth95: &bad}},
+		[]Statistics{{Mean: 1}, {Mean: 2, HalfWidth95: &bad}},
 	} {
 		if knittest.NotFinite(reflect.ValueOf(v), "") == "" {
 			t.Errorf("%+v passes for finite", v)

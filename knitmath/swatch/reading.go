@@ -13,16 +13,16 @@ import (
 // MaxReadings is the most readings in one list of a swatch.
 const MaxReadings = 100
 
-// A GaugeReading is one count on a swatch.
-type GaugeReading struct {
+// A Reading is one count on a swatch.
+type Reading struct {
 	Count  float64
 	OverCm *float64
 	Place  string
 }
 
-// GaugeStatistics sums up one list of readings. A single reading has neither a
+// Statistics sums up one list of readings. A single reading has neither a
 // standard deviation nor a half-width.
-type GaugeStatistics struct {
+type Statistics struct {
 	ReadingCount      int
 	Mean              float64
 	StandardDeviation *float64
@@ -47,17 +47,17 @@ const (
 // readingList is one checked list of readings.
 type readingList struct {
 	field    string
-	given    []GaugeReading
+	given    []Reading
 	readings []gauge.Density
 	ok       bool
 	// The rest is known after summarise.
-	stats  GaugeStatistics
+	stats  Statistics
 	values []float64 // each over the span of the answer
 	equal  bool      // all readings are the same gauge, exactly
 }
 
 // vetReadings checks a list that may be empty.
-func vetReadings(c *fault.Checks, field string, given []GaugeReading) readingList {
+func vetReadings(c *fault.Checks, field string, given []Reading) readingList {
 	l := readingList{field: field, given: given, ok: c.Items("", field, len(given), MaxReadings)}
 	if !l.ok {
 		return l
@@ -95,7 +95,7 @@ func (l *readingList) summarise(span int64) {
 		sum += l.values[i] - l.values[0]
 		l.equal = l.equal && d.Equal(first)
 	}
-	l.stats = GaugeStatistics{ReadingCount: n, Mean: l.values[0] + sum/float64(n)}
+	l.stats = Statistics{ReadingCount: n, Mean: l.values[0] + sum/float64(n)}
 	if n == 1 {
 		return
 	}

@@ -8,12 +8,12 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-// GaugeInput asks for a gauge from readings. It mirrors ComputeGaugeRequest.
-type GaugeInput struct {
-	StitchesBefore []GaugeReading
-	RowsBefore     []GaugeReading
-	StitchesAfter  []GaugeReading
-	RowsAfter      []GaugeReading
+// Input asks for a gauge from readings. It mirrors ComputeGaugeRequest.
+type Input struct {
+	StitchesBefore []Reading
+	RowsBefore     []Reading
+	StitchesAfter  []Reading
+	RowsAfter      []Reading
 	OverCm         *float64
 	WidthCm        *float64
 	HeightCm       *float64
@@ -32,19 +32,19 @@ type SizeConsequence struct {
 	LargestCm  *float64
 }
 
-// ComputedGauge is the answer to GaugeInput. What is absent is nil.
-type ComputedGauge struct {
+// Result is the answer to Input. What is absent is nil.
+type Result struct {
 	Gauge               *gauge.Gauge
 	OverCm              float64
-	StitchesBefore      *GaugeStatistics
-	RowsBefore          *GaugeStatistics
-	StitchesAfter       *GaugeStatistics
-	RowsAfter           *GaugeStatistics
+	StitchesBefore      *Statistics
+	RowsBefore          *Statistics
+	StitchesAfter       *Statistics
+	RowsAfter           *Statistics
 	WidthChangePercent  *float64
 	LengthChangePercent *float64
 	Width               *SizeConsequence
 	Height              *SizeConsequence
-	YarnCategories      []yarn.YarnCategory
+	YarnCategories      []yarn.Category
 	Needle              *NeedleSize
 	Notices             []report.Notice
 
@@ -60,7 +60,7 @@ type ComputedGauge struct {
 //
 // Source: W. S. Gosset ("Student"), The probable error of a mean, Biometrika 6
 // (1908); ISO 5077:2007 for the sign of the change; Grubbs (1969) for outliers.
-func ComputeGauge(in GaugeInput) (ComputedGauge, error) {
+func ComputeGauge(in Input) (Result, error) {
 	var c fault.Checks
 	stitches := direction{noun: "stitches", before: vetReadings(&c, "stitches_before", in.StitchesBefore)}
 	rows := direction{noun: "rows", before: vetReadings(&c, "rows_before", in.RowsBefore)}
@@ -73,7 +73,7 @@ func ComputeGauge(in GaugeInput) (ComputedGauge, error) {
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetGaugeTogether(&c, in)
 
-	out := ComputedGauge{OverCm: fault.Or(in.OverCm, gauge.DefaultOverCm), unit: in.DisplayUnit}
+	out := Result{OverCm: fault.Or(in.OverCm, gauge.DefaultOverCm), unit: in.DisplayUnit}
 	if okOver {
 		span := measure.Micrometres(out.OverCm)
 		vetSummarise(&c, &stitches, span, in.OverCm != nil)
@@ -82,7 +82,7 @@ func ComputeGauge(in GaugeInput) (ComputedGauge, error) {
 		out.Height = vetConsequence(&c, &rows, in.HeightCm, okHeight, "height_cm")
 	}
 	if err := c.Err(); err != nil {
-		return ComputedGauge{}, err
+		return Result{}, err
 	}
 	out.fill(&stitches, &rows)
 	out.lookUp(&stitches, in.NeedleMm)
@@ -90,7 +90,7 @@ func ComputeGauge(in GaugeInput) (ComputedGauge, error) {
 }
 
 // vetGaugeTogether checks what must be given together.
-func vetGaugeTogether(c *fault.Checks, in GaugeInput) {
+func vetGaugeTogether(c *fault.Checks, in Input) {
 	noStitches := len(in.StitchesBefore)+len(in.StitchesAfter) == 0
 	noRows := len(in.RowsBefore)+len(in.RowsAfter) == 0
 	if noStitches && noRows {
@@ -107,7 +107,7 @@ func vetGaugeTogether(c *fault.Checks, in GaugeInput) {
 }
 
 // fill carries the statistics into the answer.
-func (o *ComputedGauge) fill(stitches, rows *direction) {
+func (o *Result) fill(stitches, rows *direction) {
 	o.StitchesBefore, o.StitchesAfter = stitches.before.statistics(), stitches.after.statistics()
 	o.RowsBefore, o.RowsAfter = rows.before.statistics(), rows.after.statistics()
 	o.WidthChangePercent, o.LengthChangePercent = stitches.change(), rows.change()
@@ -128,7 +128,7 @@ func (o *ComputedGauge) fill(stitches, rows *direction) {
 }
 
 // mixedNotice remarks on a gauge that is washed one way and unwashed the other.
-func (o *ComputedGauge) mixedNotice(unwashed, washed *direction) {
+func (o *Result) mixedNotice(unwashed, washed *direction) {
 	if o.Gauge != nil && !unwashed.after.read() && washed.after.read() {
 		o.Notices = append(o.Notices, report.Notice{Reason: "MIXED_STATES", Field: unwashed.before.field,
 			Description: unwashed.noun + " were read before washing only, " + washed.noun +
@@ -137,7 +137,7 @@ func (o *ComputedGauge) mixedNotice(unwashed, washed *direction) {
 }
 
 // lookUp names the yarn categories and the needle.
-func (o *ComputedGauge) lookUp(stitches *direction, needleMm *float64) {
+func (o *Result) lookUp(stitches *direction, needleMm *float64) {
 	if stitches.chosen != nil {
 		var nominal bool
 		o.YarnCategories, nominal = yarn.Categories(stitches.density)

@@ -12,10 +12,10 @@ import (
 )
 
 // readingsOver are counts over one length.
-func readingsOver(cm float64, counts ...float64) []GaugeReading {
-	rs := make([]GaugeReading, len(counts))
+func readingsOver(cm float64, counts ...float64) []Reading {
+	rs := make([]Reading, len(counts))
 	for i, c := range counts {
-		rs[i] = GaugeReading{Count: c, OverCm: &cm}
+		rs[i] = Reading{Count: c, OverCm: &cm}
 	}
 	return rs
 }
@@ -27,7 +27,7 @@ func readingsOver(cm float64, counts ...float64) []GaugeReading {
 // s = 0.707107, half-width 12.706205 * 0.5 = 6.353102. Rows after 30 alone.
 func TestGaugeByHand(t *testing.T) {
 	width, height, needle := 50.0, 20.0, 4.0
-	out, err := ComputeGauge(GaugeInput{
+	out, err := ComputeGauge(Input{
 		StitchesBefore: readingsOver(10, 22, 23, 22.5, 21.5, 22),
 		RowsBefore:     readingsOver(10, 30, 31),
 		StitchesAfter:  readingsOver(10, 23, 23.5, 24),
@@ -39,7 +39,7 @@ func TestGaugeByHand(t *testing.T) {
 	}
 	for _, c := range []struct {
 		name           string
-		got            *GaugeStatistics
+		got            *Statistics
 		n              int
 		mean, sd, half float64
 	}{
@@ -91,7 +91,7 @@ func TestGaugeByHand(t *testing.T) {
 // Shrinkage is negative: a swatch of 100 stitches that was 50 cm wide and is
 // 47.5 cm after washing has changed by -5 %.
 func TestWashingChangeSign(t *testing.T) {
-	out, err := ComputeGauge(GaugeInput{
+	out, err := ComputeGauge(Input{
 		StitchesBefore: readingsOver(50, 100), StitchesAfter: readingsOver(47.5, 100),
 		RowsBefore: readingsOver(40, 100), RowsAfter: readingsOver(42, 100),
 	})
@@ -127,34 +127,34 @@ func TestIntervalCovers(t *testing.T) {
 func TestGaugeNotices(t *testing.T) {
 	for _, c := range []struct {
 		name string
-		in   GaugeInput
+		in   Input
 		want []string
 	}{
-		{"quiet", GaugeInput{StitchesBefore: readingsOver(10, 22, 23, 22.5), RowsBefore: readingsOver(10, 30, 31)}, nil},
-		{"single", GaugeInput{StitchesBefore: readingsOver(10, 22)}, []string{"stitches_before SINGLE_READING"}},
-		{"no scatter", GaugeInput{RowsAfter: readingsOver(10, 30.1, 30.1, 30.1)}, []string{"rows_after NO_SCATTER"}},
+		{"quiet", Input{StitchesBefore: readingsOver(10, 22, 23, 22.5), RowsBefore: readingsOver(10, 30, 31)}, nil},
+		{"single", Input{StitchesBefore: readingsOver(10, 22)}, []string{"stitches_before SINGLE_READING"}},
+		{"no scatter", Input{RowsAfter: readingsOver(10, 30.1, 30.1, 30.1)}, []string{"rows_after NO_SCATTER"}},
 		{"no scatter over several lengths",
-			GaugeInput{RowsAfter: append(readingsOver(10, 30.3), readingsOver(5, 15.15)...)}, []string{"rows_after NO_SCATTER"}},
+			Input{RowsAfter: append(readingsOver(10, 30.3), readingsOver(5, 15.15)...)}, []string{"rows_after NO_SCATTER"}},
 		// 22, 22, 22, 26: mean 23, s = 2, G = 1.5 > 1.481.
-		{"outlying", GaugeInput{StitchesBefore: readingsOver(10, 22, 22, 26, 22)}, []string{"stitches_before[2] OUTLYING_READING"}},
-		{"outlying below", GaugeInput{RowsBefore: readingsOver(10, 25, 30, 30.5, 30, 29.5)}, []string{"rows_before[0] OUTLYING_READING"}},
+		{"outlying", Input{StitchesBefore: readingsOver(10, 22, 22, 26, 22)}, []string{"stitches_before[2] OUTLYING_READING"}},
+		{"outlying below", Input{RowsBefore: readingsOver(10, 25, 30, 30.5, 30, 29.5)}, []string{"rows_before[0] OUTLYING_READING"}},
 		// G = 2/sqrt(3) = 1.1547 > 1.1543, but half a stitch is how readings are taken.
-		{"half a stitch", GaugeInput{StitchesBefore: readingsOver(10, 22, 22, 22.5)}, nil},
-		{"a whole stitch", GaugeInput{StitchesBefore: readingsOver(10, 22, 22, 23)}, []string{"stitches_before[2] OUTLYING_READING"}},
+		{"half a stitch", Input{StitchesBefore: readingsOver(10, 22, 22, 22.5)}, nil},
+		{"a whole stitch", Input{StitchesBefore: readingsOver(10, 22, 22, 23)}, []string{"stitches_before[2] OUTLYING_READING"}},
 		// The same half stitch over 5 cm is a whole one over 10.
-		{"half a stitch over less", GaugeInput{StitchesBefore: readingsOver(5, 11, 11, 11.5)}, nil},
+		{"half a stitch over less", Input{StitchesBefore: readingsOver(5, 11, 11, 11.5)}, nil},
 		// G = 1.1 of 22, 23, 25.5 (mean 23.5, s = 1.803; 2/1.803 = 1.109): below 1.154.
-		{"far but not outlying", GaugeInput{StitchesBefore: readingsOver(10, 22, 23, 25.5)}, nil},
+		{"far but not outlying", Input{StitchesBefore: readingsOver(10, 22, 23, 25.5)}, nil},
 		// Five about the limit of 1.715: 1.7/1.0368 = 1.640 and 1.8/1.0368 = 1.736.
-		{"inside the limit", GaugeInput{RowsBefore: readingsOver(10, 22, 22, 22.5, 23, 24.5)}, nil},
-		{"outside the limit", GaugeInput{RowsBefore: readingsOver(10, 22, 22, 22.5, 22.5, 24.5)},
+		{"inside the limit", Input{RowsBefore: readingsOver(10, 22, 22, 22.5, 23, 24.5)}, nil},
+		{"outside the limit", Input{RowsBefore: readingsOver(10, 22, 22, 22.5, 22.5, 24.5)},
 			[]string{"rows_before[4] OUTLYING_READING"}},
-		{"two never outlie", GaugeInput{StitchesBefore: readingsOver(10, 20, 30)}, nil},
-		{"mixed", GaugeInput{StitchesAfter: readingsOver(10, 22, 23), RowsBefore: readingsOver(10, 30, 31)},
+		{"two never outlie", Input{StitchesBefore: readingsOver(10, 20, 30)}, nil},
+		{"mixed", Input{StitchesAfter: readingsOver(10, 22, 23), RowsBefore: readingsOver(10, 30, 31)},
 			[]string{"rows_before MIXED_STATES"}},
 		// 20 to 10 cm are 20.32 to 4 in, which no category holds.
-		{"nominal", GaugeInput{StitchesAfter: readingsOver(10, 19.9, 20.1)}, []string{"stitches_after FOUR_INCHES"}},
-		{"needle", GaugeInput{StitchesAfter: readingsOver(10, 22, 23), NeedleMm: knittest.Ptr(4.1)}, []string{"needle_mm UNLISTED_NEEDLE"}},
+		{"nominal", Input{StitchesAfter: readingsOver(10, 19.9, 20.1)}, []string{"stitches_after FOUR_INCHES"}},
+		{"needle", Input{StitchesAfter: readingsOver(10, 22, 23), NeedleMm: knittest.Ptr(4.1)}, []string{"needle_mm UNLISTED_NEEDLE"}},
 	} {
 		out, err := ComputeGauge(c.in)
 		if err != nil {
@@ -181,8 +181,8 @@ func TestGaugeMetamorphic(t *testing.T) {
 			counts[i] = 15 + float64(rng.IntN(60))/4
 		}
 		width := 20 + float64(rng.IntN(1000))/10
-		ask := func(rs []GaugeReading, over float64) ComputedGauge {
-			out, err := ComputeGauge(GaugeInput{StitchesBefore: rs, RowsBefore: rs, OverCm: &over, WidthCm: &width})
+		ask := func(rs []Reading, over float64) Result {
+			out, err := ComputeGauge(Input{StitchesBefore: rs, RowsBefore: rs, OverCm: &over, WidthCm: &width})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -195,7 +195,7 @@ func TestGaugeMetamorphic(t *testing.T) {
 		}
 		turned := slices.Clone(counts)
 		slices.Reverse(turned)
-		for _, other := range []ComputedGauge{ask(readingsOver(5, half...), 10), ask(readingsOver(10, turned...), 10)} {
+		for _, other := range []Result{ask(readingsOver(5, half...), 10), ask(readingsOver(10, turned...), 10)} {
 			knittest.Near(t, "mean", other.StitchesBefore.Mean, base.StitchesBefore.Mean, 1e-13)
 			knittest.Near(t, "half-width", *other.StitchesBefore.HalfWidth95, *base.StitchesBefore.HalfWidth95, 1e-12)
 		}
@@ -220,7 +220,7 @@ func TestGaugeMetamorphic(t *testing.T) {
 
 func BenchmarkComputeGauge(b *testing.B) {
 	width := 50.0
-	in := GaugeInput{
+	in := Input{
 		StitchesBefore: readingsOver(10, 22, 23, 22.5, 21.5, 22), RowsBefore: readingsOver(10, 30, 31, 30, 30, 29.5),
 		StitchesAfter: readingsOver(10, 23, 23.5, 24, 23, 23), RowsAfter: readingsOver(10, 30, 31, 32, 30, 31), WidthCm: &width,
 	}

@@ -6,7 +6,7 @@ import (
 )
 
 // Summary says the answer in words.
-func (o ComputedGauge) Summary() string {
+func (o Result) Summary() string {
 	stitches, rows := chosenStatistics(o.StitchesAfter, o.StitchesBefore), chosenStatistics(o.RowsAfter, o.RowsBefore)
 	s := ""
 	if stitches != nil {
@@ -32,7 +32,7 @@ func (o ComputedGauge) Summary() string {
 }
 
 // chosenStatistics is the list to knit by: after washing where that was read.
-func chosenStatistics(after, before *GaugeStatistics) *GaugeStatistics {
+func chosenStatistics(after, before *Statistics) *Statistics {
 	if after != nil {
 		return after
 	}
@@ -40,7 +40,7 @@ func chosenStatistics(after, before *GaugeStatistics) *GaugeStatistics {
 }
 
 // words is "22.2 ± 0.71 stitches", without the half-width for a single reading.
-func (s *GaugeStatistics) words(noun string) string {
+func (s *Statistics) words(noun string) string {
 	half := ""
 	if s.HalfWidth95 != nil {
 		half = " ± " + measure.Decimal(*s.HalfWidth95, 2)
@@ -61,10 +61,10 @@ func (s *SizeConsequence) sentence(noun, direction string, unit measure.DisplayU
 }
 
 // Directions are empty: there is nothing to work.
-func (ComputedGauge) Directions() []string { return nil }
+func (Result) Directions() []string { return nil }
 
 // Sources says where the figures come from.
-func (o ComputedGauge) Sources() []report.Source {
+func (o Result) Sources() []report.Source {
 	sources := []report.Source{
 		{Figure: "half-width of the 95 % interval", Citation: "Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908) " +
 			"1-25; the distribution summed as in Abramowitz & Stegun, Handbook of Mathematical Functions, 26.7.3-4",

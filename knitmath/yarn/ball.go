@@ -39,7 +39,7 @@ func vetPutUp(c *fault.Checks, field string, p *PutUp) {
 
 // figure is the one of a range to buy for: the high one unless more of the lot
 // can be had later.
-func (d DyeLot) figure(r YarnRange) float64 {
+func (d DyeLot) figure(r Range) float64 {
 	if d == DyeLotMoreLater {
 		return r.Likely
 	}

@@ -4,9 +4,9 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// A YarnCategory is a yarn weight category of the trade. LowStitches and
+// A Category is a yarn weight category of the trade. LowStitches and
 // HighNeedleMm are nil where the category is open.
-type YarnCategory struct {
+type Category struct {
 	Category     int
 	Name         string
 	LowStitches  *int
@@ -51,14 +51,14 @@ const (
 // none, one or two. The ranges are printed for 4 in and used for 10 cm alike, so
 // that a gauge is held when its stitches over either lie in the range; nominal
 // is true when some category holds only one of the two.
-func Categories(d gauge.Density) (found []YarnCategory, nominal bool) {
+func Categories(d gauge.Density) (found []Category, nominal bool) {
 	for i, w := range yarnWeights {
 		metric, imperial := w.holds(d, tenCm), w.holds(d, fourInches)
 		if !metric && !imperial {
 			continue
 		}
 		nominal = nominal || metric != imperial
-		c := YarnCategory{Category: i, Name: w.name, HighStitches: int(w.high), LowNeedleMm: w.needleLow}
+		c := Category{Category: i, Name: w.name, HighStitches: int(w.high), LowNeedleMm: w.needleLow}
 		if w.low > 0 {
 			low := int(w.low)
 			c.LowStitches = &low

@@ -16,8 +16,8 @@ type ColourShare struct {
 // ColourYarn is the yarn of one colour, reserve included.
 type ColourYarn struct {
 	Name      string
-	LengthM   YarnRange
-	MassG     *YarnRange
+	LengthM   Range
+	MassG     *Range
 	BallCount *int
 }
 

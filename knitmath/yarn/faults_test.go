@@ -17,14 +17,14 @@ func TestYarnRefusals(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
 	g := &gauge.Gauge{Stitches: 18, Rows: 24}
 	square := []Piece{{Counted: &CountedPiece{20, 20}}}
-	piece := func(p Piece) YarnInput { return YarnInput{Gauge: g, Pieces: []Piece{p}} }
+	piece := func(p Piece) Input { return Input{Gauge: g, Pieces: []Piece{p}} }
 	for _, c := range []struct {
 		name string
-		in   YarnInput
+		in   Input
 		want []string
 	}{
-		{"nothing", YarnInput{}, []string{"gauge REQUIRED", "pieces REQUIRED"}},
-		{"empty parts", YarnInput{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &PutUp{}, Colours: make([]ColourShare, 2)},
+		{"nothing", Input{}, []string{"gauge REQUIRED", "pieces REQUIRED"}},
+		{"empty parts", Input{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &PutUp{}, Colours: make([]ColourShare, 2)},
 			[]string{"pieces[0].counted REQUIRED", "pieces[0].trapezoid REQUIRED", "pieces[0].rowwise REQUIRED",
 				"swatch.mass_g REQUIRED", "swatch.width_cm REQUIRED", "swatch.height_cm REQUIRED", "put_up.ball_m REQUIRED",
 				"put_up.ball_g REQUIRED", "colours[0].share_percent REQUIRED", "colours[1].share_percent REQUIRED"}},
@@ -40,7 +40,7 @@ func TestYarnRefusals(t *testing.T) {
 			[]string{"pieces[0].counted CONTRADICTORY", "pieces[0].rowwise CONTRADICTORY"}},
 		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternPlain, PatternFactor: knittest.Ptr(1.0)}),
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
-		{"not finite", YarnInput{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil}, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
+		{"not finite", Input{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil}, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
 			Swatch: &WeighedSwatch{nan, inf, nan, &inf}, PutUp: &PutUp{nan, inf}, ReservePercent: &nan,
 			Colours: []ColourShare{{"", nan}, {"", inf}}},
 			[]string{"gauge.stitches NOT_FINITE", "gauge.rows NOT_FINITE", "pieces[0].pattern_factor NOT_FINITE",
@@ -48,7 +48,7 @@ func TestYarnRefusals(t *testing.T) {
 				"pieces[0].trapezoid.height_cm NOT_FINITE", "swatch.mass_g NOT_FINITE", "swatch.width_cm NOT_FINITE",
 				"swatch.height_cm NOT_FINITE", "swatch.scale_step_g NOT_FINITE", "put_up.ball_m NOT_FINITE", "put_up.ball_g NOT_FINITE",
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
-		{"zero and negative", YarnInput{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0), Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
+		{"zero and negative", Input{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0), Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
 			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &PutUp{-1, -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
 			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
@@ -56,7 +56,7 @@ func TestYarnRefusals(t *testing.T) {
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].share_percent OUT_OF_RANGE", "colours[1].share_percent OUT_OF_RANGE"}},
-		{"too large", YarnInput{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
+		{"too large", Input{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
 			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0)},
 			PutUp: &PutUp{100_001, 10_001}, ReservePercent: knittest.Ptr(101.0), Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
 			[]string{"pieces[0].name TOO_MANY", "pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
@@ -64,22 +64,22 @@ func TestYarnRefusals(t *testing.T) {
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].name TOO_MANY"}},
-		{"too many", YarnInput{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
+		{"too many", Input{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
 			[]string{"pieces TOO_MANY", "colours TOO_MANY"}},
 		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.row_stitches TOO_MANY"}},
-		{"unknown enums", YarnInput{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}}, State: 4, DyeLot: -1, DisplayUnit: 3},
+		{"unknown enums", Input{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}}, State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
-		{"one colour", YarnInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
-		{"shares short of 100", YarnInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 39.98}}},
+		{"one colour", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
+		{"shares short of 100", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 39.98}}},
 			[]string{"colours[0].share_percent INFEASIBLE", "colours[1].share_percent INFEASIBLE"}},
-		{"shares over 100", YarnInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 40.02}}},
+		{"shares over 100", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 40.02}}},
 			[]string{"colours[0].share_percent INFEASIBLE", "colours[1].share_percent INFEASIBLE"}},
-		{"scale too coarse", YarnInput{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
+		{"scale too coarse", Input{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
 			[]string{"swatch.mass_g INFEASIBLE", "swatch.scale_step_g INFEASIBLE"}},
 		// A hundred times a hundred pieces of 1e8 stitches of metres each.
-		{"more than there is", YarnInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001}, Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
+		{"more than there is", Input{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001}, Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
-		{"heavier than there is", YarnInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
+		{"heavier than there is", Input{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE", "swatch INFEASIBLE"}},
 	} {
@@ -98,7 +98,7 @@ func TestYarnLimits(t *testing.T) {
 	for i := range rows {
 		rows[i] = stitch.MaxStitches
 	}
-	in := YarnInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 50}, PutUp: &PutUp{MinBallM, MaxBallG}, ReservePercent: knittest.Ptr(0.0)}
+	in := Input{Gauge: &gauge.Gauge{Stitches: 40, Rows: 50}, PutUp: &PutUp{MinBallM, MaxBallG}, ReservePercent: knittest.Ptr(0.0)}
 	for range 5 {
 		in.Colours = append(in.Colours, ColourShare{strings.Repeat("é", fault.MaxNameLength), 20})
 	}
@@ -128,7 +128,7 @@ func FuzzEstimateYarn(f *testing.F) {
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0, -1, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, int32(9), uint16(0x1ff))
 	f.Fuzz(func(t *testing.T, st, rw, over float64, a, b int, w1, w2, h, factor, mass, side, step, ballM, ballG, reserve, share float64,
 		enums int32, given uint16) {
-		in := YarnInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums), DyeLot: DyeLot(enums >> 1), DisplayUnit: measure.DisplayUnit(given >> 14)}
+		in := Input{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums), DyeLot: DyeLot(enums >> 1), DisplayUnit: measure.DisplayUnit(given >> 14)}
 		if given&1 != 0 {
 			in.Gauge.OverCm = &over
 		}
@@ -168,7 +168,7 @@ func FuzzEstimateYarn(f *testing.F) {
 }
 
 // checkYarnAddsUp checks that the parts make the whole and the ranges are ranges.
-func checkYarnAddsUp(t *testing.T, in YarnInput, out YarnEstimate) {
+func checkYarnAddsUp(t *testing.T, in Input, out Estimate) {
 	t.Helper()
 	stitches, area, length := 0.0, 0.0, 0.0
 	for _, p := range out.Pieces {
@@ -177,7 +177,7 @@ func checkYarnAddsUp(t *testing.T, in YarnInput, out YarnEstimate) {
 	knittest.Near(t, "stitches", stitches, out.Stitches, 1e-9)
 	knittest.Near(t, "area", area, out.AreaCm2, 1e-9)
 	knittest.Near(t, "metres", length, out.ByLoop.LengthM.Likely, 1e-9)
-	for _, r := range []*YarnRange{&out.LengthM, out.MassG, out.ByLoop.LengthM, out.ByLoop.MassG} {
+	for _, r := range []*Range{&out.LengthM, out.MassG, out.ByLoop.LengthM, out.ByLoop.MassG} {
 		if r != nil && !(0 < r.Low && r.Low <= r.Likely && r.Likely <= r.High && r.High <= MaxYarn) {
 			t.Fatalf("range %+v", *r)
 		}
@@ -186,9 +186,9 @@ func checkYarnAddsUp(t *testing.T, in YarnInput, out YarnEstimate) {
 		t.Fatalf("parts of %+v", out)
 	}
 	if len(out.Colours) > 0 {
-		sum, balls := YarnRange{}, 0
+		sum, balls := Range{}, 0
 		for _, c := range out.Colours {
-			sum = YarnRange{sum.Low + c.LengthM.Low, sum.Likely + c.LengthM.Likely, sum.High + c.LengthM.High}
+			sum = Range{sum.Low + c.LengthM.Low, sum.Likely + c.LengthM.Likely, sum.High + c.LengthM.High}
 			balls += fault.Or(c.BallCount, 0)
 		}
 		knittest.Near(t, "colours, low", sum.Low, out.LengthM.Low, 1e-9)

@@ -44,7 +44,7 @@ func handbookPieces(article string) []Piece {
 func handbookYards(t *testing.T, article string, perInch float64) float64 {
 	t.Helper()
 	over := measure.CmPerInch
-	out, err := EstimateYarn(YarnInput{
+	out, err := EstimateYarn(Input{
 		Gauge:  &gauge.Gauge{Stitches: perInch, Rows: perInch * 5.5 / 4.2, OverCm: &over},
 		Pieces: handbookPieces(article), State: FabricStateFullyRelaxed,
 	})
@@ -86,7 +86,7 @@ func TestHandbookYardage(t *testing.T) {
 // The pullover by hand: 2*51*66 + 2*(20+38)/2*45 = 9342 cm2; at 18 stitches fully
 // relaxed 990 m to the m2, so 924.858 m, and 1017.34 with the reserve.
 func TestPulloverByHand(t *testing.T) {
-	out, err := EstimateYarn(YarnInput{
+	out, err := EstimateYarn(Input{
 		Gauge: &gauge.Gauge{Stitches: 18, Rows: 18 * 5.5 / 4.2}, Pieces: handbookPieces("adult_sweater"), State: FabricStateFullyRelaxed,
 		PutUp: &PutUp{BallM: 200, BallG: 100},
 	})
@@ -109,7 +109,7 @@ func TestPulloverByHand(t *testing.T) {
 }
 
 func BenchmarkEstimateYarn(b *testing.B) {
-	in := YarnInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, Pieces: handbookPieces("adult_sweater"), PutUp: &PutUp{BallM: 200, BallG: 100},
+	in := Input{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, Pieces: handbookPieces("adult_sweater"), PutUp: &PutUp{BallM: 200, BallG: 100},
 		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10}}
 	b.ReportAllocs()
 	for b.Loop() {

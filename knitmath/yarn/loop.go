@@ -30,7 +30,7 @@ const (
 //
 // A state that is not known has the likely figure of fully relaxed, as a washed
 // swatch would have, and the range of all three.
-var loopConstants = [...]YarnRange{
+var loopConstants = [...]Range{
 	FabricStateUnspecified:  {19.0 * 0.97, 5.5 * 4.2, 5.8 * 4.4},
 	FabricStateDryRelaxed:   {19.0 * 0.97, 19.0, 19.0 * 1.03},
 	FabricStateWetRelaxed:   {21.6 * 0.97, 21.6, 21.6 * 1.03},

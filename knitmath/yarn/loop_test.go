@@ -25,9 +25,9 @@ func givens(t *testing.T, s string) map[string]float64 {
 
 // squareMetre asks for one square metre of plain fabric at w wales to 10 cm and
 // a state's own ratio of courses.
-func squareMetre(t *testing.T, stitches, rows float64, state FabricState, p *PutUp) YarnEstimate {
+func squareMetre(t *testing.T, stitches, rows float64, state FabricState, p *PutUp) Estimate {
 	t.Helper()
-	out, err := EstimateYarn(YarnInput{
+	out, err := EstimateYarn(Input{
 		Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: state, PutUp: p,
 		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, 100}}},
 	})
@@ -103,7 +103,7 @@ func TestArealDensityIdentities(t *testing.T) {
 		knittest.Near(t, "100 S l", metres, 100*s*l, 1e-6)
 		knittest.Near(t, "100 kc w", metres, 100*5.5*stitches/10, 1e-6)
 		// A square yard of it, by area.
-		yard, err := EstimateYarn(YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: FabricStateFullyRelaxed,
+		yard, err := EstimateYarn(Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: FabricStateFullyRelaxed,
 			PutUp: put, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{91.44, 91.44, 91.44}}}})
 		if err != nil {
 			t.Fatal(err)

@@ -27,7 +27,7 @@ const (
 // their ranges say how far the practice goes. For rib and purl fabrics the
 // literature has constants of a repeat unit rather than of a stitch, which are
 // not used here.
-var patternFactors = [...]YarnRange{
+var patternFactors = [...]Range{
 	StitchPatternUnspecified: {1, 1, 1},
 	StitchPatternPlain:       {1, 1, 1},
 	StitchPatternGarter:      {1.00, 1.05, 1.10},
@@ -88,7 +88,7 @@ const (
 // together; the gauge gives the other.
 type piece struct {
 	name     string
-	factor   YarnRange
+	factor   Range
 	stitches int64
 	// area2 is twice the area in square micrometres, 0 where stitches are given.
 	area2 int64
@@ -121,7 +121,7 @@ func vetPiece(c *fault.Checks, path string, p Piece) piece {
 	out := piece{name: p.Name}
 	switch {
 	case p.PatternFactor != nil:
-		out.factor = YarnRange{*p.PatternFactor, *p.PatternFactor, *p.PatternFactor}
+		out.factor = Range{*p.PatternFactor, *p.PatternFactor, *p.PatternFactor}
 	case okPattern:
 		out.factor = patternFactors[p.Pattern]
 	}

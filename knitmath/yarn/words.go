@@ -37,7 +37,7 @@ func amount(x float64) string {
 }
 
 // Summary says the answer in words.
-func (o YarnEstimate) Summary() string {
+func (o Estimate) Summary() string {
 	s := "Have " + lengthWords(o.unit, o.LengthM.Likely) + " of yarn (" + lengthWords(o.unit, o.LengthM.Low) + " to " +
 		lengthWords(o.unit, o.LengthM.High) + ")"
 	if o.MassG != nil {
@@ -67,7 +67,7 @@ func (o YarnEstimate) Summary() string {
 }
 
 // loopCovers says what the range by loop covers.
-func (o YarnEstimate) loopCovers() string {
+func (o Estimate) loopCovers() string {
 	ks := loopConstants[o.state]
 	s := "loop constants from " + measure.Decimal(ks.Low, 2) + " to " + measure.Decimal(ks.High, 2) + " (" + o.state.String() + ")"
 	if o.factors {
@@ -77,21 +77,21 @@ func (o YarnEstimate) loopCovers() string {
 }
 
 // remark adds the notices.
-func (e *estimate) remark(out *YarnEstimate) {
+func (q *question) remark(out *Estimate) {
 	add := func(reason report.Reason, field, text string) {
 		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
 	}
 	plain, mixed := true, false
-	for _, p := range e.pieces {
-		plain = plain && p.factor == YarnRange{1, 1, 1}
-		mixed = mixed || p.factor != e.pieces[0].factor
+	for _, p := range q.pieces {
+		plain = plain && p.factor == Range{1, 1, 1}
+		mixed = mixed || p.factor != q.pieces[0].factor
 	}
-	ratio := e.rw.PerCm() / e.st.PerCm()
+	ratio := q.rw.PerCm() / q.st.PerCm()
 	if plain && (ratio < minPlainRatio || ratio > maxPlainRatio) {
 		add("UNUSUAL_RATIO", "gauge", "has "+measure.Decimal(ratio, 2)+" rows to a stitch of width; plain knitting has about 1.2 to 1.45, "+
 			"so the answer by loop holds less well")
 	}
-	if e.in.State == FabricStateUnspecified {
+	if q.in.State == FabricStateUnspecified {
 		add("STATE_UNKNOWN", "state", "is not given; the range by loop covers all states")
 	}
 	s := out.BySwatch
@@ -101,16 +101,16 @@ func (e *estimate) remark(out *YarnEstimate) {
 	if mixed {
 		add("SWATCH_FABRIC", "swatch", "is one fabric, and the pieces are several; by swatch all are taken to be its fabric")
 	}
-	if step := fault.Or(e.in.Swatch.ScaleStepG, DefaultScaleStepG); step/2 > coarseScale*e.in.Swatch.MassG {
+	if step := fault.Or(q.in.Swatch.ScaleStepG, DefaultScaleStepG); step/2 > coarseScale*q.in.Swatch.MassG {
 		add("COARSE_SCALE", "swatch.scale_step_g", "half a step of the scale is more than 5 % of the swatch; weigh several "+
 			"swatches together, or on a finer scale")
 	}
 	switch {
-	case e.in.PutUp == nil:
+	case q.in.PutUp == nil:
 		add("NOT_COMPARED", "put_up", "is not given, so that grams by swatch and metres by loop cannot be compared")
 	case s.LengthM.apart(*out.ByLoop.LengthM):
-		add("METHODS_DISAGREE", "swatch", "by swatch it is "+lengthWords(e.in.DisplayUnit, s.LengthM.Likely)+", by loop "+
-			lengthWords(e.in.DisplayUnit, out.ByLoop.LengthM.Likely)+", and the ranges do not meet; the answer goes by the swatch: "+
+		add("METHODS_DISAGREE", "swatch", "by swatch it is "+lengthWords(q.in.DisplayUnit, s.LengthM.Likely)+", by loop "+
+			lengthWords(q.in.DisplayUnit, out.ByLoop.LengthM.Likely)+", and the ranges do not meet; the answer goes by the swatch: "+
 			"check its mass and size, the gauge and put_up")
 	}
 }
@@ -120,10 +120,10 @@ func (e *estimate) remark(out *YarnEstimate) {
 const coarseScale = 0.05
 
 // Directions are empty: there is nothing to work.
-func (YarnEstimate) Directions() []string { return nil }
+func (Estimate) Directions() []string { return nil }
 
 // Sources says where the figures come from.
-func (o YarnEstimate) Sources() []report.Source {
+func (o Estimate) Sources() []report.Source {
 	sources := []report.Source{{Figure: "loop length", Citation: "l = sqrt(ks / stitches to the cm2): D. L. Munden, J. Text. Inst. 50 (1959) T448",
 		Status: report.SourceStatusFromMemory}}
 	sources = append(sources, o.state.sources()...)

@@ -15,8 +15,8 @@ type WeighedSwatch struct {
 	ScaleStepG *float64
 }
 
-// YarnInput asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
-type YarnInput struct {
+// Input asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
+type Input struct {
 	Gauge          *gauge.Gauge
 	Pieces         []Piece
 	State          FabricState
@@ -28,32 +28,32 @@ type YarnInput struct {
 	DisplayUnit    measure.DisplayUnit
 }
 
-// A YarnRange is a low, a likely and a high figure.
-type YarnRange struct {
+// A Range is a low, a likely and a high figure.
+type Range struct {
 	Low    float64
 	Likely float64
 	High   float64
 }
 
-// YarnMethodResult is the answer of one method, reserve not included. What the
+// MethodResult is the answer of one method, reserve not included. What the
 // method cannot say is nil.
-type YarnMethodResult struct {
-	LengthM     *YarnRange
-	MassG       *YarnRange
+type MethodResult struct {
+	LengthM     *Range
+	MassG       *Range
 	RangeCovers string
 }
 
-// YarnEstimate is the answer to YarnInput. What no method can say is nil.
-type YarnEstimate struct {
-	ByLoop       YarnMethodResult
-	BySwatch     *YarnMethodResult
+// Estimate is the answer to Input. What no method can say is nil.
+type Estimate struct {
+	ByLoop       MethodResult
+	BySwatch     *MethodResult
 	LoopLengthCm float64
 	LoopConstant float64
 	Stitches     float64
 	AreaCm2      float64
 	Pieces       []PieceYarn
-	LengthM      YarnRange
-	MassG        *YarnRange
+	LengthM      Range
+	MassG        *Range
 	BallCount    *int
 	Colours      []ColourYarn
 	Notices      []report.Notice
@@ -85,10 +85,10 @@ const (
 )
 
 // times is the range with every figure multiplied.
-func (r YarnRange) times(f float64) YarnRange { return YarnRange{r.Low * f, r.Likely * f, r.High * f} }
+func (r Range) times(f float64) Range { return Range{r.Low * f, r.Likely * f, r.High * f} }
 
 // apart says whether two ranges have nothing in common.
-func (r YarnRange) apart(s YarnRange) bool { return r.Low > s.High || s.Low > r.High }
+func (r Range) apart(s Range) bool { return r.Low > s.High || s.Low > r.High }
 
 // EstimateYarn says how much yarn the pieces need, by one method or two:
 //
@@ -101,7 +101,7 @@ func (r YarnRange) apart(s YarnRange) bool { return r.Low > s.High || s.Low > r.
 //
 // Source: see loopLength, loopConstants, patternFactors and strands; by swatch
 // is own derivation, the mass being even over the fabric.
-func EstimateYarn(in YarnInput) (YarnEstimate, error) {
+func EstimateYarn(in Input) (Estimate, error) {
 	var c fault.Checks
 	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
 	pieces := vetPieces(&c, "pieces", in.Pieces)
@@ -113,21 +113,21 @@ func EstimateYarn(in YarnInput) (YarnEstimate, error) {
 	fault.Enum(&c, "", "dye_lot", in.DyeLot, DyeLotMoreLater)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if err := c.Err(); err != nil {
-		return YarnEstimate{}, err
+		return Estimate{}, err
 	}
 
-	e := estimate{in: in, st: st, rw: rw, pieces: pieces, shares: shares}
-	out := e.work()
+	q := question{in: in, st: st, rw: rw, pieces: pieces, shares: shares}
+	out := q.work()
 	if worst := out.worst(); worst > MaxYarn {
 		fields := []string{"gauge", "pieces"}
 		if in.Swatch != nil {
 			fields = append(fields, "swatch")
 		}
 		c.Infeasible("the answer would be "+measure.Decimal(worst, 0)+" metres or grams; at most 1000000000 are counted", fields...)
-		return YarnEstimate{}, c.Err()
+		return Estimate{}, c.Err()
 	}
-	e.buy(&out)
-	e.remark(&out)
+	q.buy(&out)
+	q.remark(&out)
 	return out, nil
 }
 

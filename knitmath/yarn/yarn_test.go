@@ -13,7 +13,7 @@ import (
 // courses to 10 cm are 92.4 to the cm2, and sqrt(23.1/92.4) is 0.5.
 func gateGauge() *gauge.Gauge { return &gauge.Gauge{Stitches: 84, Rows: 110} }
 
-func estimateOf(t *testing.T, in YarnInput) YarnEstimate {
+func estimateOf(t *testing.T, in Input) Estimate {
 	t.Helper()
 	out, err := EstimateYarn(in)
 	if err != nil {
@@ -37,12 +37,12 @@ func TestShapesAgree(t *testing.T) {
 		{Trapezoid: &TrapezoidPiece{0, 20, 10}},
 		{Rowwise: &RowwisePiece{rows}},
 	} {
-		out := estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		out := estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
 		knittest.Near(t, "stitches", out.Stitches, 9240, 1e-12)
 		knittest.Near(t, "area", out.AreaCm2, 100, 1e-12)
 		knittest.Near(t, "metres", out.ByLoop.LengthM.Likely, 46.2, 1e-12)
 		p.Times, p.Name = &three, "three"
-		out = estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		out = estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
 		knittest.Near(t, "three", out.ByLoop.LengthM.Likely, 3*46.2, 1e-12)
 		if got := out.Pieces[0]; got.Name != "three" {
 			t.Errorf("piece %+v", got)
@@ -54,9 +54,9 @@ func TestShapesAgree(t *testing.T) {
 // Pattern factors: rib takes 1.00 to 1.20, likely 1.10, on top of the range of ks
 // (21.2 to 25.52 about 23.1); the caller's own factor has no range.
 func TestPatternFactors(t *testing.T) {
-	ask := func(p Piece) YarnRange {
+	ask := func(p Piece) Range {
 		p.Counted = &CountedPiece{84, 110}
-		return *estimateOf(t, YarnInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
+		return *estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
 	}
 	plain := ask(Piece{})
 	if got := ask(Piece{Pattern: StitchPatternPlain}); got != plain {
@@ -65,7 +65,7 @@ func TestPatternFactors(t *testing.T) {
 	// sqrt(21.2/23.1) = 0.957991, sqrt(25.52/23.1) = 1.051077.
 	knittest.Near(t, "low", plain.Low, 46.2*0.9579912, 1e-6)
 	knittest.Near(t, "high", plain.High, 46.2*1.0510766, 1e-6)
-	for motif, f := range map[StitchPattern]YarnRange{
+	for motif, f := range map[StitchPattern]Range{
 		StitchPatternGarter: {1, 1.05, 1.1}, StitchPatternRib: {1, 1.1, 1.2}, StitchPatternCables: {1.1, 1.2, 1.3},
 	} {
 		got := ask(Piece{Pattern: motif})
@@ -82,7 +82,7 @@ func TestPatternFactors(t *testing.T) {
 // 420.39 to 513.81; with 10 % 513.81 (462.429 to 565.191). Balls of 50 g: 11 for
 // the likely figure, 12 for the high one.
 func TestBySwatch(t *testing.T) {
-	in := YarnInput{
+	in := Input{
 		Gauge: &gauge.Gauge{Stitches: 18, Rows: 18 * 5.5 / 4.2}, Pieces: handbookPieces("adult_sweater"), State: FabricStateFullyRelaxed,
 		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10},
 	}
@@ -118,11 +118,11 @@ func TestWholeBalls(t *testing.T) {
 		for n := 1; n <= 400; n++ {
 			// 10n*(100+reserve)/100 in balls of 50.
 			want := (10*n*(100+reserve) + 4999) / 5000
-			bySwatch := estimateOf(t, YarnInput{
+			bySwatch := estimateOf(t, Input{
 				Gauge: gateGauge(), Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, float64(n)}}}, ReservePercent: &r,
 				Swatch: &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}, PutUp: &PutUp{BallM: 130, BallG: 50}, DyeLot: DyeLotMoreLater,
 			})
-			byLoop := estimateOf(t, YarnInput{
+			byLoop := estimateOf(t, Input{
 				Gauge: gateGauge(), Pieces: []Piece{{Counted: &CountedPiece{2000, n}}}, ReservePercent: &r, State: FabricStateFullyRelaxed,
 				PutUp: &PutUp{BallM: 50, BallG: 130}, DyeLot: DyeLotMoreLater,
 			})
@@ -139,7 +139,7 @@ func TestWholeBalls(t *testing.T) {
 // together 123.8095, which is 1 + 1/4.2 times the plain fabric.
 func TestStrandedColours(t *testing.T) {
 	zero := 0.0
-	in := YarnInput{
+	in := Input{
 		Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{{Counted: &CountedPiece{200, 100}}}, ReservePercent: &zero,
 		Colours: []ColourShare{{"main", 60}, {"contrast", 40}}, PutUp: &PutUp{BallM: 25, BallG: 10}, DyeLot: DyeLotMoreLater,
 	}
@@ -173,9 +173,9 @@ func TestStrandedColours(t *testing.T) {
 
 func TestYarnNotices(t *testing.T) {
 	rows := 18 * 5.5 / 4.2
-	base := YarnInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
+	base := Input{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
 		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}, PutUp: &PutUp{BallM: 200, BallG: 100}}
-	with := func(change func(*YarnInput)) YarnInput {
+	with := func(change func(*Input)) Input {
 		in := base
 		change(&in)
 		return in
@@ -184,21 +184,21 @@ func TestYarnNotices(t *testing.T) {
 	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
 	for _, c := range []struct {
 		name string
-		in   YarnInput
+		in   Input
 		want []string
 	}{
 		{"quiet", base, nil},
-		{"agreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(4.95, 0.01) }), nil},
-		{"disagreeing swatch", with(func(in *YarnInput) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
-		{"coarse scale", with(func(in *YarnInput) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
-		{"no put-up", with(func(in *YarnInput) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
-		{"state", with(func(in *YarnInput) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
-		{"rows and stitches swapped", with(func(in *YarnInput) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }), []string{"gauge UNUSUAL_RATIO"}},
-		{"garter may be square", with(func(in *YarnInput) {
+		{"agreeing swatch", with(func(in *Input) { in.Swatch = sample(4.95, 0.01) }), nil},
+		{"disagreeing swatch", with(func(in *Input) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
+		{"coarse scale", with(func(in *Input) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
+		{"no put-up", with(func(in *Input) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
+		{"state", with(func(in *Input) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
+		{"rows and stitches swapped", with(func(in *Input) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }), []string{"gauge UNUSUAL_RATIO"}},
+		{"garter may be square", with(func(in *Input) {
 			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
 		}), nil},
-		{"several fabrics", with(func(in *YarnInput) {
+		{"several fabrics", with(func(in *Input) {
 			in.Swatch, in.Pieces = sample(4.95, 0.01), handbookPieces("hat")
 		}), []string{"swatch SWATCH_FABRIC"}},
 	} {
@@ -218,7 +218,7 @@ func TestYarnNotices(t *testing.T) {
 func TestYarnMetamorphic(t *testing.T) {
 	last := 0.0
 	for stitches := 10.0; stitches <= 34; stitches++ {
-		in := YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3}, Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
+		in := Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3}, Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
 		out := estimateOf(t, in)
 		if out.LengthM.Likely <= last {
 			t.Errorf("%v stitches take %v m, one fewer %v", stitches, out.LengthM.Likely, last)
@@ -233,9 +233,9 @@ func TestYarnMetamorphic(t *testing.T) {
 		// Everything twice as large in cm, and the gauge over twice the length: four
 		// times the stitches' area, twice their length: twice the loop, as many stitches.
 		over := 20.0
-		double := estimateOf(t, YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
+		double := estimateOf(t, Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{20, 40, 60}}}})
-		single := estimateOf(t, YarnInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
+		single := estimateOf(t, Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{10, 20, 30}}}})
 		knittest.Near(t, "stitches", double.Stitches, single.Stitches, 1e-12)
 		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)

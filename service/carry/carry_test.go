@@ -119,14 +119,10 @@ func compare(t *testing.T, path string, m protoreflect.Message, kernel reflect.V
 			continue
 		}
 		known[name] = true
-		known["Has"+name] = true
 		v := kernel.FieldByNameFunc(func(s string) bool { return strings.EqualFold(s, name) })
 		if !v.IsValid() {
 			t.Errorf("%s: %s has no field %s", at, kernel.Type(), name)
 			continue
-		}
-		if has := kernel.FieldByName("Has" + name); has.IsValid() && !has.Bool() {
-			v = reflect.Zero(reflect.PointerTo(v.Type()))
 		}
 		compareField(t, at, m, fd, v)
 	}

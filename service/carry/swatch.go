@@ -7,8 +7,8 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-func swatchIn(req *knitmathv1.ComputeGaugeRequest) swatch.GaugeInput {
-	return swatch.GaugeInput{
+func swatchIn(req *knitmathv1.ComputeGaugeRequest) swatch.Input {
+	return swatch.Input{
 		StitchesBefore: each(req.StitchesBefore, readingIn),
 		RowsBefore:     each(req.RowsBefore, readingIn),
 		StitchesAfter:  each(req.StitchesAfter, readingIn),
@@ -21,11 +21,11 @@ func swatchIn(req *knitmathv1.ComputeGaugeRequest) swatch.GaugeInput {
 	}
 }
 
-func readingIn(r *knitmathv1.GaugeReading) swatch.GaugeReading {
-	return swatch.GaugeReading{Count: r.GetCount(), OverCm: r.OverCm, Place: r.GetPlace()}
+func readingIn(r *knitmathv1.GaugeReading) swatch.Reading {
+	return swatch.Reading{Count: r.GetCount(), OverCm: r.OverCm, Place: r.GetPlace()}
 }
 
-func swatchOut(out swatch.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
+func swatchOut(out swatch.Result) *knitmathv1.ComputeGaugeResponse {
 	return &knitmathv1.ComputeGaugeResponse{
 		Gauge:               message(out.Gauge, gaugeOut),
 		OverCm:              out.OverCm,
@@ -46,7 +46,7 @@ func swatchOut(out swatch.ComputedGauge) *knitmathv1.ComputeGaugeResponse {
 	}
 }
 
-func statisticsOut(s swatch.GaugeStatistics) *knitmathv1.GaugeStatistics {
+func statisticsOut(s swatch.Statistics) *knitmathv1.GaugeStatistics {
 	return &knitmathv1.GaugeStatistics{
 		ReadingCount:      countOut(s.ReadingCount),
 		Mean:              s.Mean,
@@ -65,7 +65,7 @@ func consequenceOut(s swatch.SizeConsequence) *knitmathv1.SizeConsequence {
 	}
 }
 
-func categoryOut(c yarn.YarnCategory) *knitmathv1.YarnCategory {
+func categoryOut(c yarn.Category) *knitmathv1.YarnCategory {
 	return &knitmathv1.YarnCategory{
 		Category:     countOut(c.Category),
 		Name:         c.Name,

@@ -17,8 +17,8 @@ func (yarnService) EstimateYarn(_ context.Context, req *knitmathv1.EstimateYarnR
 	return answer(req, yarnIn, yarn.EstimateYarn, yarnOut)
 }
 
-func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.YarnInput {
-	return yarn.YarnInput{
+func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.Input {
+	return yarn.Input{
 		Gauge:          gaugeIn(req.Gauge),
 		Pieces:         each(req.Pieces, pieceIn),
 		State:          yarn.FabricState(req.State),
@@ -49,7 +49,7 @@ func shareIn(s *knitmathv1.ColourShare) yarn.ColourShare {
 	return yarn.ColourShare{Name: s.GetName(), SharePercent: s.GetSharePercent()}
 }
 
-func yarnOut(out yarn.YarnEstimate) *knitmathv1.EstimateYarnResponse {
+func yarnOut(out yarn.Estimate) *knitmathv1.EstimateYarnResponse {
 	return &knitmathv1.EstimateYarnResponse{
 		ByLoop:       methodOut(out.ByLoop),
 		BySwatch:     message(out.BySwatch, methodOut),
@@ -69,7 +69,7 @@ func yarnOut(out yarn.YarnEstimate) *knitmathv1.EstimateYarnResponse {
 	}
 }
 
-func methodOut(m yarn.YarnMethodResult) *knitmathv1.YarnMethodResult {
+func methodOut(m yarn.MethodResult) *knitmathv1.YarnMethodResult {
 	return &knitmathv1.YarnMethodResult{
 		LengthM:     message(m.LengthM, rangeOut),
 		MassG:       message(m.MassG, rangeOut),
@@ -77,7 +77,7 @@ func methodOut(m yarn.YarnMethodResult) *knitmathv1.YarnMethodResult {
 	}
 }
 
-func rangeOut(r yarn.YarnRange) *knitmathv1.YarnRange {
+func rangeOut(r yarn.Range) *knitmathv1.YarnRange {
 	return &knitmathv1.YarnRange{Low: r.Low, Likely: r.Likely, High: r.High}
 }
 
