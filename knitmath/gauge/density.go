@@ -1,6 +1,10 @@
 package gauge
 
-import "example.com/knitmath/knitmath/measure"
+import (
+	"math/big"
+
+	"example.com/knitmath/knitmath/measure"
+)
 
 // A Density is a gauge in one direction, exactly: a count in millionths of a
 // stitch (or row) over a length in whole micrometres. The zero value stands for
@@ -25,6 +29,21 @@ func (d Density) Equal(e Density) bool { return d.count*e.span == e.count*d.span
 
 // PerCm is the density as a float, for geometry that is not a count.
 func (d Density) PerCm() float64 { return float64(d.count) / 1e6 / measure.Centimetres(d.span) }
+
+// MeanPerCm is the mean of some densities in stitches to the cm, exactly: as a
+// rational number, whose terms grow with every length that is counted over.
+func MeanPerCm(densities ...Density) *big.Rat {
+	num, den := new(big.Int), big.NewInt(1)
+	for _, d := range densities {
+		span := big.NewInt(d.span)
+		num.Mul(num, span)
+		num.Add(num, new(big.Int).Mul(den, big.NewInt(d.count)))
+		den.Mul(den, span)
+	}
+	// A count to the micrometre in millionths is a hundredth of one to the cm.
+	den.Mul(den, big.NewInt(100*int64(len(densities))))
+	return new(big.Rat).SetFrac(num, den)
+}
 
 // SizeCm is the length of n stitches or rows, in cm. The products are exact
 // integers below 2^53, so that the one division is rounded correctly.

@@ -140,7 +140,7 @@ func (o *Result) mixedNotice(unwashed, washed *direction) {
 func (o *Result) lookUp(stitches *direction, needleMm *float64) {
 	if stitches.chosen != nil {
 		var nominal bool
-		o.YarnCategories, nominal = yarn.Categories(stitches.density)
+		o.YarnCategories, nominal = yarn.Categories(gauge.MeanPerCm(stitches.chosen.readings...))
 		if nominal {
 			o.Notices = append(o.Notices, report.Notice{Reason: "FOUR_INCHES", Field: stitches.chosen.field,
 				Description: "the trade takes 4 in for 10 cm, which are 1.6 % apart; a category listed here holds the gauge " +

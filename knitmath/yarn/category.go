@@ -1,7 +1,7 @@
 package yarn
 
 import (
-	"example.com/knitmath/knitmath/gauge"
+	"math/big"
 )
 
 // A Category is a yarn weight category of the trade. LowStitches and
@@ -41,19 +41,22 @@ var yarnWeights = [...]yarnWeight{
 	{"Jumbo", 0, 6, 12.75, 0},
 }
 
-// The trade prints 4 in and 10 cm as if they were one.
-const (
-	tenCm      = 100_000 // micrometres
-	fourInches = 101_600
+// The trade prints 4 in and 10 cm as if they were one. Both in cm.
+var (
+	tenCm      = big.NewRat(10, 1)
+	fourInches = big.NewRat(4*254, 100)
 )
 
-// Categories are the categories whose range holds a stitch gauge, exactly:
-// none, one or two. The ranges are printed for 4 in and used for 10 cm alike, so
+// Categories are the categories whose range holds a gauge of so many stitches to
+// the cm, exactly: none, one or two. It takes a rational number, because the mean
+// of a swatch read at a printed bound is at that bound only as long as it is not
+// rounded. The ranges are printed for 4 in and used for 10 cm alike, so
 // that a gauge is held when its stitches over either lie in the range; nominal
 // is true when some category holds only one of the two.
-func Categories(d gauge.Density) (found []Category, nominal bool) {
+func Categories(perCm *big.Rat) (found []Category, nominal bool) {
+	toTenCm, toFourInches := wholeBeside(perCm, tenCm), wholeBeside(perCm, fourInches)
 	for i, w := range yarnWeights {
-		metric, imperial := w.holds(d, tenCm), w.holds(d, fourInches)
+		metric, imperial := toTenCm.within(w), toFourInches.within(w)
 		if !metric && !imperial {
 			continue
 		}
@@ -72,9 +75,15 @@ func Categories(d gauge.Density) (found []Category, nominal bool) {
 	return found, nominal
 }
 
-// holds says whether the stitches over um micrometres lie in the range. The
-// products stay below 1e15.
-func (w yarnWeight) holds(d gauge.Density, um int64) bool {
-	num, den := d.Exact(um)
-	return num >= w.low*den && num <= w.high*den
+// beside are the whole numbers on either side of a number of stitches, both the
+// number itself where it is whole. It lies within whole bounds when they do.
+type beside struct{ below, above int64 }
+
+// wholeBeside is for the stitches over a length in cm.
+func wholeBeside(perCm, cm *big.Rat) beside {
+	stitches := new(big.Rat).Mul(perCm, cm)
+	below, rest := new(big.Int).QuoRem(stitches.Num(), stitches.Denom(), new(big.Int))
+	return beside{below.Int64(), below.Int64() + int64(rest.Sign())}
 }
+
+func (b beside) within(w yarnWeight) bool { return b.below >= w.low && b.above <= w.high }

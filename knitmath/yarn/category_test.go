@@ -49,8 +49,7 @@ func TestYarnCategoryLookup(t *testing.T) {
 		{18, 10, []int{4}, false},
 		{4.5, 2.5, []int{4}, false},
 	} {
-		d := gauge.NewDensity(c.stitches, c.over)
-		found, nominal := Categories(d)
+		found, nominal := Categories(gauge.MeanPerCm(gauge.NewDensity(c.stitches, c.over)))
 		var got []int
 		for _, f := range found {
 			got = append(got, f.Category)
