@@ -161,12 +161,13 @@ func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, kn
 }
 
 // follow works out every printed size at the knitter's gauge and chooses the one
-// whose width is nearest to the wanted, of two equally near the wider. The
-// comparison is exact.
+// whose width is nearest to the wanted, of two equally near the wider, of two of
+// one width the first. The comparison is exact. Every other size that is as near
+// gets a notice.
 func (o *Conversion) follow(in ConversionInput, width, length Regauge) {
 	wanted := measure.Micrometres(*in.WantedWidthCm)
-	var best *big.Int
-	follow, tied := 0, -1
+	printed, distances := make([]int64, len(in.Sizes)), make([]*big.Int, len(in.Sizes))
+	chosen := 0
 	for i, s := range in.Sizes {
 		um := measure.Micrometres(s.WidthCm)
 		out := SizeOutcome{Name: s.Name, WidthCm: width.outcomeCm(um), DifferenceCm: width.outcomeDifferenceCm(um, wanted)}
@@ -176,25 +177,22 @@ func (o *Conversion) follow(in ConversionInput, width, length Regauge) {
 		}
 		o.Sizes = append(o.Sizes, out)
 
-		distance := width.distance(um, wanted)
-		order := -1
-		if best != nil {
-			order = distance.CmpAbs(best)
-		}
-		wider := um > measure.Micrometres(in.Sizes[follow].WidthCm)
-		switch {
-		case order < 0:
-			best, follow, tied = distance, i, -1
-		case order == 0 && wider:
-			follow, tied = i, follow
-		case order == 0 && um < measure.Micrometres(in.Sizes[follow].WidthCm):
-			tied = i
+		printed[i], distances[i] = um, width.distance(um, wanted)
+		if order := distances[i].CmpAbs(distances[chosen]); order < 0 || order == 0 && um > printed[chosen] {
+			chosen = i
 		}
 	}
-	o.FollowSizeNumber = new(follow + 1)
-	if tied >= 0 {
-		o.Notices = append(o.Notices, report.Notice{Reason: "EQUALLY_NEAR", Field: fault.Index("sizes", tied),
-			Description: "is exactly as near to wanted_width_cm as " + fault.Index("sizes", follow) + ", the wider, which was chosen"})
+	o.FollowSizeNumber = new(chosen + 1)
+	for i, distance := range distances {
+		if i == chosen || distance.CmpAbs(distances[chosen]) != 0 {
+			continue
+		}
+		why := ", the wider, which was chosen"
+		if printed[i] == printed[chosen] {
+			why = ", the first of the same width, which was chosen"
+		}
+		o.Notices = append(o.Notices, report.Notice{Reason: "EQUALLY_NEAR", Field: fault.Index("sizes", i),
+			Description: "is exactly as near to wanted_width_cm as " + fault.Index("sizes", chosen) + why})
 	}
 }
 

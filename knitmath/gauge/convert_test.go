@@ -4,6 +4,8 @@ import (
 	"math/big"
 	"math/rand/v2"
 	"reflect"
+	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -86,7 +88,12 @@ func TestFollow(t *testing.T) {
 		{20, []float64{90, 100, 110}, 104, 1, ""},
 		{20, []float64{90, 100, 110}, 95, 1, "sizes[0]"},
 		{20, []float64{110, 100, 90}, 95, 1, "sizes[2]"},
-		{20, []float64{100, 100}, 100, 0, ""},
+		// Two of one width: the first, and the other is named; so in every order.
+		{20, []float64{100, 100}, 100, 0, "sizes[1]"},
+		{20, []float64{100, 90, 100}, 104, 0, "sizes[2]"},
+		{20, []float64{90, 100, 100, 90}, 95, 1, "sizes[0] sizes[2] sizes[3]"},
+		{20, []float64{90, 90, 100}, 95, 2, "sizes[0] sizes[1]"},
+		{20, []float64{90, 90, 96}, 95, 2, ""},
 		{20, []float64{90, 100, 95}, 95, 2, ""},
 		{20, []float64{50}, 200, 0, ""},
 		// Thirds: at 30 stitches all comes out at two thirds; 100.5 -> 67 and 99 -> 66 about 66.5.
@@ -102,11 +109,15 @@ func TestFollow(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		tied := ""
+		var tied []string
 		for _, n := range out.Notices {
-			tied = n.Field
+			tied = append(tied, n.Field)
+			i, _ := strconv.Atoi(strings.Trim(n.Field, "sizes[]"))
+			if same := c.widths[i] == c.widths[c.want]; same != strings.Contains(n.Description, "the same width") {
+				t.Errorf("%+v: %s %s", c, n.Field, n.Description)
+			}
 		}
-		if *out.FollowSizeNumber-1 != c.want || tied != c.tied {
+		if *out.FollowSizeNumber-1 != c.want || strings.Join(tied, " ") != c.tied {
 			t.Errorf("%+v: got %d, tied %q", c, *out.FollowSizeNumber, tied)
 		}
 	}
