@@ -1,8 +1,6 @@
 package gauge
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -36,6 +34,10 @@ const (
 	MinEasePercent = -90.0
 	MaxEasePercent = 200.0
 )
+
+// countCited is the source of a count for a length.
+var countCited = report.Source{Figure: "stitches and rows", Status: report.SourceStatusOwnDerivation,
+	Citation: "count = length × gauge count / gauge length, in whole micrometres and millionths of a stitch; rounded as the rule says"}
 
 // ComputeCastOn turns a width into stitches and a height into rows,
 //
@@ -82,24 +84,11 @@ func vetCastOnTogether(c *fault.Checks, in CastOnInput) {
 		c.Add("width_cm", fault.ReasonRequired, "is missing, and so is height_cm; give one of them or both")
 		c.Add("height_cm", fault.ReasonRequired, "is missing, and so is width_cm; give one of them or both")
 	}
-	if in.EaseCm != nil && in.EasePercent != nil {
-		c.Add("ease_cm", fault.ReasonContradictory, "excludes ease_percent; give one of them")
-		c.Add("ease_percent", fault.ReasonContradictory, "excludes ease_cm; give one of them")
-	}
-	if in.WidthCm == nil {
-		if in.EaseCm != nil {
-			c.Add("ease_cm", fault.ReasonContradictory, "needs width_cm")
-		}
-		if in.EasePercent != nil {
-			c.Add("ease_percent", fault.ReasonContradictory, "needs width_cm")
-		}
-		if in.StitchRule != nil {
-			c.Add("stitch_rule", fault.ReasonContradictory, "needs width_cm")
-		}
-	}
-	if in.HeightCm == nil && in.RowRule != nil {
-		c.Add("row_rule", fault.ReasonContradictory, "needs height_cm")
-	}
+	c.AtMostOne(in.EaseCm != nil, in.EasePercent != nil, "ease_cm", "ease_percent")
+	c.Needs(in.EaseCm != nil, "ease_cm", in.WidthCm != nil, "width_cm")
+	c.Needs(in.EasePercent != nil, "ease_percent", in.WidthCm != nil, "width_cm")
+	c.Needs(in.StitchRule != nil, "stitch_rule", in.WidthCm != nil, "width_cm")
+	c.Needs(in.RowRule != nil, "row_rule", in.HeightCm != nil, "height_cm")
 }
 
 // vetEased is the width with its ease, in micrometres. Ease in percent is read to
@@ -133,11 +122,6 @@ func (o *CastOn) addNotices() {
 	}
 }
 
-func HalfwayNotice(field string, count int) report.Notice {
-	return report.Notice{Reason: "HALFWAY", Field: field,
-		Description: "falls exactly half-way between two legal counts; " + strconv.Itoa(count) + " was taken"}
-}
-
 // Summary says the answer in words.
 func (o CastOn) Summary() string {
 	s := ""
@@ -163,7 +147,4 @@ func (f FittedCount) sentence(verb, noun, direction string, unit measure.Display
 func (CastOn) Directions() []string { return nil }
 
 // Sources says where the figures come from.
-func (CastOn) Sources() []report.Source {
-	return []report.Source{{Figure: "stitches and rows", Citation: "count = length × gauge count / gauge length, in whole micrometres " +
-		"and millionths of a stitch; rounded as the rule says", Status: report.SourceStatusOwnDerivation}}
-}
+func (CastOn) Sources() []report.Source { return []report.Source{countCited} }

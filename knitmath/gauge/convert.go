@@ -9,6 +9,14 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// The most there may be in one conversion.
+const (
+	// MaxItems is the most pattern counts.
+	MaxItems = 1_000
+	// MaxPrintedSizes is the most printed sizes.
+	MaxPrintedSizes = 100
+)
+
 // CountKind says what an item of a pattern counts.
 type CountKind int32
 
@@ -74,6 +82,10 @@ type Conversion struct {
 	unit measure.DisplayUnit
 }
 
+// convertedCited is the source of a refitted count.
+var convertedCited = report.Source{Figure: "new counts", Status: report.SourceStatusOwnDerivation,
+	Citation: "printed count * own gauge / pattern gauge, one exact fraction of whole numbers, rounded as the rule says"}
+
 // ConvertGauge refits a pattern to the knitter's gauge,
 //
 //	new count = printed count * own gauge / pattern gauge
@@ -92,7 +104,8 @@ func ConvertGauge(in ConversionInput) (Conversion, error) {
 	width, length := Change(patternSt, ownSt), Change(patternRw, ownRw)
 	known := c.Sound("pattern_gauge", "own_gauge")
 	out := Conversion{unit: in.DisplayUnit}
-	if c.Items("", "items", len(in.Items), MaxItems) {
+	c.Items("", "items", len(in.Items), MaxItems)
+	if c.Sound("items") {
 		out.Items = make([]ConvertedCount, len(in.Items))
 		for i, item := range in.Items {
 			g := width
@@ -102,22 +115,11 @@ func ConvertGauge(in ConversionInput) (Conversion, error) {
 			out.Items[i] = vetConverted(&c, fault.Index("items", i), item, g, known)
 		}
 	}
-	if c.Items("", "sizes", len(in.Sizes), MaxSizes) {
-		for i, s := range in.Sizes {
-			path := fault.Index("sizes", i)
-			c.Text(path, "name", s.Name)
-			c.RequiredNumber(path, "width_cm", s.WidthCm, measure.MinCm, measure.MaxCm)
-			c.OptionalNumber(path, "height_cm", s.HeightCm, measure.MinCm, measure.MaxCm)
-		}
-	}
+	vetSizes(&c, "sizes", in.Sizes)
 	c.OptionalNumber("", "wanted_width_cm", in.WantedWidthCm, measure.MinCm, measure.MaxCm)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	if len(in.Sizes) > 0 && in.WantedWidthCm == nil {
-		c.Add("sizes", fault.ReasonContradictory, "needs wanted_width_cm")
-	}
-	if len(in.Sizes) == 0 && in.WantedWidthCm != nil {
-		c.Add("wanted_width_cm", fault.ReasonContradictory, "needs sizes")
-	}
+	c.Needs(len(in.Sizes) > 0, "sizes", in.WantedWidthCm != nil, "wanted_width_cm")
+	c.Needs(in.WantedWidthCm != nil, "wanted_width_cm", len(in.Sizes) > 0, "sizes")
 	if err := c.Err(); err != nil {
 		return Conversion{}, err
 	}
@@ -131,6 +133,20 @@ func ConvertGauge(in ConversionInput) (Conversion, error) {
 		out.follow(in, width, length)
 	}
 	return out, nil
+}
+
+// vetSizes checks the printed sizes.
+func vetSizes(c *fault.Checks, field string, sizes []PrintedSize) {
+	c.Items("", field, len(sizes), MaxPrintedSizes)
+	if !c.Sound(field) {
+		return
+	}
+	for i, s := range sizes {
+		path := fault.Index(field, i)
+		c.Text(path, "name", s.Name)
+		c.RequiredNumber(path, "width_cm", s.WidthCm, measure.MinCm, measure.MaxCm)
+		c.OptionalNumber(path, "height_cm", s.HeightCm, measure.MinCm, measure.MaxCm)
+	}
 }
 
 // vetConverted checks one item and, at gauges that are known, refits it.
@@ -159,6 +175,10 @@ func vetConverted(c *fault.Checks, path string, item PatternCount, g Regauge, kn
 		Fitted: *f, AsWrittenCm: g.own.SizeCm(item.Count),
 	}
 }
+
+// followCited is the source of the size to follow.
+var followCited = report.Source{Figure: "size to follow", Status: report.SourceStatusOwnDerivation,
+	Citation: "printed width * pattern gauge / own gauge, nearest to the wanted width; of two equally near, the wider"}
 
 // follow works out every printed size at the knitter's gauge and chooses the one
 // whose width is nearest to the wanted, of two equally near the wider, of two of
@@ -191,13 +211,7 @@ func (o *Conversion) follow(in ConversionInput, width, length Regauge) {
 		if printed[i] == printed[chosen] {
 			why = ", the first of the same width, which was chosen"
 		}
-		o.Notices = append(o.Notices, report.Notice{Reason: "EQUALLY_NEAR", Field: fault.Index("sizes", i),
+		o.Notices = append(o.Notices, report.Notice{Reason: EquallyNear, Field: fault.Index("sizes", i),
 			Description: "is exactly as near to wanted_width_cm as " + fault.Index("sizes", chosen) + why})
 	}
 }
-
-// MaxItems is the most pattern counts in one conversion.
-const MaxItems = 1_000
-
-// MaxSizes is the most printed sizes in one conversion.
-const MaxSizes = 100

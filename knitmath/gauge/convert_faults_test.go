@@ -74,11 +74,11 @@ func TestConvertLimits(t *testing.T) {
 	for range MaxItems {
 		in.Items = append(in.Items, PatternCount{Name: name, Kind: CountKindRows, Count: stitch.MaxStitches})
 	}
-	for range MaxSizes {
+	for range MaxPrintedSizes {
 		in.Sizes = append(in.Sizes, PrintedSize{Name: name, WidthCm: measure.MaxCm, HeightCm: knittest.Ptr(measure.MaxCm)})
 	}
 	out, err := ConvertGauge(in)
-	if err != nil || len(out.Items) != MaxItems || len(out.Sizes) != MaxSizes || *out.FollowSizeNumber != 1 {
+	if err != nil || len(out.Items) != MaxItems || len(out.Sizes) != MaxPrintedSizes || *out.FollowSizeNumber != 1 {
 		t.Errorf("at the limit: %v", err)
 	}
 	knittest.CheckFinite(t, out)

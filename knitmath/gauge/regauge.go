@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -68,6 +69,10 @@ func (g Regauge) ratio() (num, den int64) {
 	den, num = g.CountRatio()
 	return num, den
 }
+
+// changeCited is the source of changePercent.
+var changeCited = report.Source{Figure: "change if knit as written", Status: report.SourceStatusOwnDerivation,
+	Citation: "100 * (pattern gauge / own gauge - 1): a size is a count divided by its gauge"}
 
 // changePercent is what becomes of a size if the pattern is knit as written, in
 // percent: negative when smaller.

@@ -7,6 +7,8 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
+var _, _ report.Answer = CastOn{}, Conversion{}
+
 // Summary says the answer in words.
 func (o Conversion) Summary() string {
 	s := "Knit as written it comes out " + changeWords(o.WidthChangePercent, "wider", "narrower") + " and " +
@@ -47,15 +49,12 @@ func (Conversion) Directions() []string { return nil }
 
 // Sources says where the figures come from.
 func (o Conversion) Sources() []report.Source {
-	sources := []report.Source{{Figure: "change if knit as written", Citation: "100 * (pattern gauge / own gauge - 1): a size is a count " +
-		"divided by its gauge", Status: report.SourceStatusOwnDerivation}}
+	sources := []report.Source{changeCited}
 	if len(o.Items) > 0 {
-		sources = append(sources, report.Source{Figure: "new counts", Citation: "printed count * own gauge / pattern gauge, one exact fraction of " +
-			"whole numbers, rounded as the rule says", Status: report.SourceStatusOwnDerivation})
+		sources = append(sources, convertedCited)
 	}
 	if o.FollowSizeNumber != nil {
-		sources = append(sources, report.Source{Figure: "size to follow", Citation: "printed width * pattern gauge / own gauge, nearest to the " +
-			"wanted width; of two equally near, the wider", Status: report.SourceStatusOwnDerivation})
+		sources = append(sources, followCited)
 	}
 	return sources
 }
