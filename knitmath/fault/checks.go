@@ -9,13 +9,8 @@ import (
 	"unicode/utf8"
 )
 
-// Checks gathers violations in field order. Nothing is allocated while all is
-// well.
-//
-// There is one way to check a question: ask everything of every field, then, if
-// Err is nil, what the values are together. Where a part of the question can be
-// judged although another part is wrong, Sound tells whether its own fields are
-// in order.
+// Checks gathers violations in the order in which they are found. Nothing is
+// allocated while all is well.
 type Checks struct {
 	Violations []Violation
 }
@@ -29,6 +24,7 @@ func (c *Checks) Err() error {
 	return &InputError{Violations: c.Violations[:min(len(c.Violations), MaxViolations)]}
 }
 
+// Add adds a violation of one field.
 func (c *Checks) Add(field string, reason Reason, format string, args ...any) {
 	c.Violations = append(c.Violations, Violation{field, reason, fmt.Sprintf(format, args...)})
 }
