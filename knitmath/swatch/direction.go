@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // direction is stitches or rows: readings before washing and after it.
@@ -18,16 +19,16 @@ type direction struct {
 	density gauge.Density
 }
 
-// vetSummarise works out both lists and chooses one. A mean that is no legal gauge
-// is infeasible: it could not be asked with.
-func vetSummarise(c *fault.Checks, d *direction, span int64, overGiven bool) {
+// vetMeans works out both lists and chooses one. A mean that is no legal gauge is
+// infeasible: it could not be asked with.
+func vetMeans(c *fault.Checks, d *direction, overCm float64, overGiven bool) {
 	for _, l := range []*readingList{&d.before, &d.after} {
 		if !l.read() {
 			continue
 		}
-		l.summarise(span)
+		l.summarise(measure.Micrometres(overCm))
 		mean := l.stats.Mean
-		if density := gauge.NewDensity(mean, measure.Centimetres(span)); !density.IsZero() && mean <= gauge.MaxCount {
+		if density := gauge.NewDensity(mean, overCm); !density.IsZero() && mean <= gauge.MaxCount {
 			d.chosen, d.density = l, density
 			continue
 		}
@@ -35,14 +36,18 @@ func vetSummarise(c *fault.Checks, d *direction, span int64, overGiven bool) {
 		if overGiven {
 			fields = append(fields, "over_cm")
 		}
-		c.Infeasible("the mean is "+strconv.FormatFloat(mean, 'g', 6, 64)+" "+d.noun+" over "+measure.Decimal(measure.Centimetres(span), 4)+
+		c.Infeasible("the mean is "+strconv.FormatFloat(mean, 'g', 6, 64)+" "+d.noun+" over "+measure.Decimal(overCm, 4)+
 			" cm; a gauge has from 0.000001 to 1000: check the lengths", fields...)
 	}
 }
 
+// consequenceCited is the source of a SizeConsequence.
+var consequenceCited = report.Source{Figure: "smallest and largest size", Citation: "count / (gauge ± half-width)",
+	Status: report.SourceStatusOwnDerivation}
+
 // vetConsequence is what the uncertainty does to a size that may not be asked.
-func vetConsequence(c *fault.Checks, d *direction, cm *float64, ok bool, field string) *SizeConsequence {
-	if cm == nil || !ok || d.chosen == nil {
+func vetConsequence(c *fault.Checks, d *direction, cm *float64, field string) *SizeConsequence {
+	if cm == nil || !c.Sound(field) || d.chosen == nil {
 		return nil
 	}
 	f := d.density.VetFit(c, measure.Micrometres(*cm), gauge.AnyCount, d.noun, field, d.chosen.field)
@@ -68,6 +73,10 @@ func (l *readingList) statistics() *Statistics {
 	}
 	return &l.stats
 }
+
+// washingCited is the source of change.
+var washingCited = report.Source{Figure: "change on washing", Status: report.SourceStatusPublished,
+	Citation: "ISO 5077:2007: 100 * (after - before) / before of the size, shrinkage negative"}
 
 // change is the change of size on washing in percent,
 //

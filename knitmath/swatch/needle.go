@@ -86,21 +86,15 @@ func needleSize(mm float64) *NeedleSize {
 	return nil
 }
 
-// citation and status say where the names of a row come from.
-func (n NeedleSize) citation() string {
-	s := "general tables of needle sizes that agree"
-	if n.status() == report.SourceStatusFromMemory {
-		s = "lists of makers and of the Craft Yarn Council, in part from memory"
+// source says where the names of a row come from.
+func (n NeedleSize) source() report.Source {
+	s := report.Source{Figure: "needle names", Citation: "general tables of needle sizes that agree", Status: report.SourceStatusCommonPractice}
+	if n.Disputed || n.Japanese != "" || n.Mm > 10 {
+		s.Citation = "lists of makers and of the Craft Yarn Council, in part from memory"
+		s.Status = report.SourceStatusFromMemory
 	}
 	if n.Disputed {
-		s += "; lists disagree about a name of this size"
+		s.Citation += "; lists disagree about a name of this size"
 	}
 	return s
-}
-
-func (n NeedleSize) status() report.SourceStatus {
-	if n.Disputed || n.Japanese != "" || n.Mm > 10 {
-		return report.SourceStatusFromMemory
-	}
-	return report.SourceStatusCommonPractice
 }

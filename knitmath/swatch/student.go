@@ -2,6 +2,8 @@ package swatch
 
 import (
 	"math"
+
+	"example.com/knitmath/knitmath/report"
 )
 
 // studentWithin is the probability that a variable of Student's distribution
@@ -60,11 +62,21 @@ func studentAngle(probability float64, df int) float64 {
 	}
 }
 
+// studentCited is the source of studentT.
+var studentCited = report.Source{Figure: "half-width of the 95 % interval", Status: report.SourceStatusFromMemory,
+	Citation: "Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908) 1-25; the distribution summed as in " +
+		"Abramowitz & Stegun, Handbook of Mathematical Functions, 26.7.3-4"}
+
 // studentT is the two-sided quantile of Student's distribution: the t for which
 // ±t holds the given probability. studentT(0.95, 4) is 2.776.
 func studentT(probability float64, df int) float64 {
 	return math.Sqrt(float64(df)) * math.Tan(studentAngle(probability, df))
 }
+
+// grubbsCited is the source of grubbsLimit.
+var grubbsCited = report.Source{Figure: "outlying reading", Status: report.SourceStatusFromMemory,
+	Citation: "F. E. Grubbs, Technometrics 11 (1969) 1-21, two-sided, 5 %; readings within half a stitch of the others are let pass, " +
+		"half a stitch being the usual step of a reading"}
 
 // grubbsLimit is the two-sided critical value of Grubbs' test for one outlier
 // among n readings, n at least 3,

@@ -8,7 +8,7 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-// Input asks for a gauge from readings. It mirrors ComputeGaugeRequest.
+// An Input asks for a gauge from readings. It mirrors ComputeGaugeRequest.
 type Input struct {
 	StitchesBefore []Reading
 	RowsBefore     []Reading
@@ -32,7 +32,7 @@ type SizeConsequence struct {
 	LargestCm  *float64
 }
 
-// Result is the answer to Input. What is absent is nil.
+// A Result is the answer to Input. What is absent is nil.
 type Result struct {
 	Gauge               *gauge.Gauge
 	OverCm              float64
@@ -66,20 +66,19 @@ func ComputeGauge(in Input) (Result, error) {
 	rows := direction{noun: "rows", before: vetReadings(&c, "rows_before", in.RowsBefore)}
 	stitches.after = vetReadings(&c, "stitches_after", in.StitchesAfter)
 	rows.after = vetReadings(&c, "rows_after", in.RowsAfter)
-	okOver := c.OptionalNumber("", "over_cm", in.OverCm, measure.MinCm, gauge.MaxOverCm)
-	okWidth := c.OptionalNumber("", "width_cm", in.WidthCm, measure.MinCm, measure.MaxCm)
-	okHeight := c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm)
+	c.OptionalNumber("", "over_cm", in.OverCm, measure.MinCm, gauge.MaxOverCm)
+	c.OptionalNumber("", "width_cm", in.WidthCm, measure.MinCm, measure.MaxCm)
+	c.OptionalNumber("", "height_cm", in.HeightCm, measure.MinCm, measure.MaxCm)
 	c.OptionalNumber("", "needle_mm", in.NeedleMm, MinNeedleMm, MaxNeedleMm)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	vetGaugeTogether(&c, in)
+	vetTogether(&c, in)
 
 	out := Result{OverCm: fault.Or(in.OverCm, gauge.DefaultOverCm), unit: in.DisplayUnit}
-	if okOver {
-		span := measure.Micrometres(out.OverCm)
-		vetSummarise(&c, &stitches, span, in.OverCm != nil)
-		vetSummarise(&c, &rows, span, in.OverCm != nil)
-		out.Width = vetConsequence(&c, &stitches, in.WidthCm, okWidth, "width_cm")
-		out.Height = vetConsequence(&c, &rows, in.HeightCm, okHeight, "height_cm")
+	if c.Sound("over_cm") {
+		vetMeans(&c, &stitches, out.OverCm, in.OverCm != nil)
+		vetMeans(&c, &rows, out.OverCm, in.OverCm != nil)
+		out.Width = vetConsequence(&c, &stitches, in.WidthCm, "width_cm")
+		out.Height = vetConsequence(&c, &rows, in.HeightCm, "height_cm")
 	}
 	if err := c.Err(); err != nil {
 		return Result{}, err
@@ -89,8 +88,8 @@ func ComputeGauge(in Input) (Result, error) {
 	return out, nil
 }
 
-// vetGaugeTogether checks what must be given together.
-func vetGaugeTogether(c *fault.Checks, in Input) {
+// vetTogether checks what must be given together.
+func vetTogether(c *fault.Checks, in Input) {
 	noStitches := len(in.StitchesBefore)+len(in.StitchesAfter) == 0
 	noRows := len(in.RowsBefore)+len(in.RowsAfter) == 0
 	if noStitches && noRows {
@@ -98,12 +97,8 @@ func vetGaugeTogether(c *fault.Checks, in Input) {
 			c.Add(field, fault.ReasonRequired, "is empty, and so are the other readings; give one list of them or more")
 		}
 	}
-	if in.WidthCm != nil && noStitches {
-		c.Add("width_cm", fault.ReasonContradictory, "needs stitches_before or stitches_after")
-	}
-	if in.HeightCm != nil && noRows {
-		c.Add("height_cm", fault.ReasonContradictory, "needs rows_before or rows_after")
-	}
+	c.Needs(in.WidthCm != nil, "width_cm", !noStitches, "stitches_before or stitches_after")
+	c.Needs(in.HeightCm != nil, "height_cm", !noRows, "rows_before or rows_after")
 }
 
 // fill carries the statistics into the answer.
@@ -130,7 +125,7 @@ func (o *Result) fill(stitches, rows *direction) {
 // mixedNotice remarks on a gauge that is washed one way and unwashed the other.
 func (o *Result) mixedNotice(unwashed, washed *direction) {
 	if o.Gauge != nil && !unwashed.after.read() && washed.after.read() {
-		o.Notices = append(o.Notices, report.Notice{Reason: "MIXED_STATES", Field: unwashed.before.field,
+		o.Notices = append(o.Notices, report.Notice{Reason: MixedStates, Field: unwashed.before.field,
 			Description: unwashed.noun + " were read before washing only, " + washed.noun +
 				" after it; the gauge mixes the two"})
 	}
@@ -142,7 +137,7 @@ func (o *Result) lookUp(stitches *direction, needleMm *float64) {
 		var nominal bool
 		o.YarnCategories, nominal = yarn.Categories(gauge.MeanPerCm(stitches.chosen.readings...))
 		if nominal {
-			o.Notices = append(o.Notices, report.Notice{Reason: "FOUR_INCHES", Field: stitches.chosen.field,
+			o.Notices = append(o.Notices, report.Notice{Reason: FourInches, Field: stitches.chosen.field,
 				Description: "the trade takes 4 in for 10 cm, which are 1.6 % apart; a category listed here holds the gauge " +
 					"over one of them only"})
 		}
@@ -150,7 +145,7 @@ func (o *Result) lookUp(stitches *direction, needleMm *float64) {
 	if needleMm != nil {
 		o.Needle = needleSize(*needleMm)
 		if o.Needle == nil {
-			o.Notices = append(o.Notices, report.Notice{Reason: "UNLISTED_NEEDLE", Field: "needle_mm",
+			o.Notices = append(o.Notices, report.Notice{Reason: UnlistedNeedle, Field: "needle_mm",
 				Description: measure.Decimal(*needleMm, 3) + " mm is not a size of the table"})
 		}
 	}

@@ -3,7 +3,10 @@ package swatch
 import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
+
+var _ report.Answer = Result{}
 
 // Summary says the answer in words.
 func (o Result) Summary() string {
@@ -65,28 +68,18 @@ func (Result) Directions() []string { return nil }
 
 // Sources says where the figures come from.
 func (o Result) Sources() []report.Source {
-	sources := []report.Source{
-		{Figure: "half-width of the 95 % interval", Citation: "Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908) " +
-			"1-25; the distribution summed as in Abramowitz & Stegun, Handbook of Mathematical Functions, 26.7.3-4",
-			Status: report.SourceStatusFromMemory},
-		{Figure: "outlying reading", Citation: "F. E. Grubbs, Technometrics 11 (1969) 1-21, two-sided, 5 %; readings within half a " +
-			"stitch of the others are let pass, half a stitch being the usual step of a reading",
-			Status: report.SourceStatusFromMemory},
-	}
+	sources := []report.Source{studentCited, grubbsCited}
 	if o.WidthChangePercent != nil || o.LengthChangePercent != nil {
-		sources = append(sources, report.Source{Figure: "change on washing", Citation: "ISO 5077:2007: 100 * (after - before) / before of the " +
-			"size, shrinkage negative", Status: report.SourceStatusPublished})
+		sources = append(sources, washingCited)
 	}
 	if o.Width != nil || o.Height != nil {
-		sources = append(sources, report.Source{Figure: "smallest and largest size", Citation: "count / (gauge ± half-width)",
-			Status: report.SourceStatusOwnDerivation})
+		sources = append(sources, consequenceCited)
 	}
 	if len(o.YarnCategories) > 0 {
-		sources = append(sources, report.Source{Figure: "yarn weight category", Citation: "Craft Yarn Council, Standards & Guidelines, yarn " +
-			"weight chart: categories 0 to 3 read on its own page, 4 to 7 in reprints", Status: report.SourceStatusPublished})
+		sources = append(sources, yarn.CategoriesCited)
 	}
 	if o.Needle != nil {
-		sources = append(sources, report.Source{Figure: "needle names", Citation: o.Needle.citation(), Status: o.Needle.status()})
+		sources = append(sources, o.Needle.source())
 	}
 	return sources
 }

@@ -2,6 +2,8 @@ package yarn
 
 import (
 	"math/big"
+
+	"example.com/knitmath/knitmath/report"
 )
 
 // A Category is a yarn weight category of the trade. LowStitches and
@@ -21,6 +23,10 @@ type yarnWeight struct {
 	low, high            int64 // stitches over 4 in
 	needleLow, needleTop float64
 }
+
+// CategoriesCited is the source of the categories.
+var CategoriesCited = report.Source{Figure: "yarn weight category", Status: report.SourceStatusPublished,
+	Citation: "Craft Yarn Council, Standards & Guidelines, yarn weight chart: categories 0 to 3 read on its own page, 4 to 7 in reprints"}
 
 // yarnWeights is the chart of yarn weights, by category number: stitches of
 // plain knitting over 4 in and the needle usual for it, in mm. The ranges are
