@@ -99,9 +99,9 @@ type Buttonholes struct {
 //
 // places are left for the k-1 gaps between them, which differ by at most one
 // (along the rows, where only right-side rows bind off, by two), the larger ones
-// outermost so that the band reads the same from both ends (see palindrome). An
-// even number of gaps cannot share an odd number of larger ones that way; they
-// are then mixed evenly, and a notice says so.
+// outermost so that the band reads the same from both ends (see
+// [spread.Palindrome]). An even number of gaps cannot share an odd number of
+// larger ones that way; they are then mixed evenly, and a notice says so.
 //
 // Distances in cm are taken to the nearest stitch or row, half-way up.
 //

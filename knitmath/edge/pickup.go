@@ -81,8 +81,8 @@ type PickUp struct {
 //
 // exactly, then the nearest count its rule allows, half-way up; the ratio of
 // stitches to rows in the smallest numbers that come nearest to the same
-// quotient (see nearestSmall); and the row that picks them up, evenly spread (see
-// pickUpRow).
+// quotient (see [spread.Fraction.NearestSmall]); and the row that picks them up,
+// evenly spread (see pickUpRow).
 //
 // An edge must have from 1 to 10000 rows; a length in [0.1, 1000] cm is taken to
 // the nearest row, half-way up. More than two stitches a row are refused.

@@ -87,7 +87,7 @@ type ShapedSide struct {
 // Counts must be in [1, 10000], rows in [1, 10000]; a height in [0.1, 1000] cm is
 // taken to the nearest row, half-way up.
 //
-// Source: own derivation on the Euclidean spread (see spread).
+// Source: own derivation on the Euclidean spread (see [spread.Place]).
 func PlanShapedSide(in ShapedSideInput) (ShapedSide, error) {
 	var c fault.Checks
 	side, st, rw := vetShapedSide(&c, in)

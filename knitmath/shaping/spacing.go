@@ -66,7 +66,7 @@ type EvenSpacing struct {
 // refused with the most that fit. The time taken grows with the runs of the
 // answer, not with the stitches.
 //
-// Source: own derivation on the Euclidean spread (see spread).
+// Source: own derivation on the Euclidean spread (see [spread.Share]).
 func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	var c fault.Checks
 	okCounts := c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)

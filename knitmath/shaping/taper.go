@@ -120,7 +120,7 @@ type Taper struct {
 // [0.1, 1000] cm is taken to the nearest row, half-way up. Too few rows are
 // refused with how many it would take.
 //
-// Source: own derivation on the Euclidean spread (see spread).
+// Source: own derivation on the Euclidean spread (see [spread.Place]).
 func PlanTaper(in TaperInput) (Taper, error) {
 	var c fault.Checks
 	t, st, rw := vetTaper(&c, in)

@@ -133,7 +133,7 @@ type Raglan struct {
 // stitches and rounds; a depth in cm is taken to the nearest round, half-way up.
 //
 // Source: percentage system for the defaults (see the constants); own derivation
-// on the Euclidean spread (see spread) for the rounds.
+// on the Euclidean spread (see [spread.Place]) for the rounds.
 func PlanRaglan(in RaglanInput) (Raglan, error) {
 	var c fault.Checks
 	r := vetRaglan(&c, in)
