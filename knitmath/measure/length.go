@@ -20,6 +20,13 @@ const (
 // 1 yd = 0.9144 m.
 const CmPerInch = 2.54
 
+// MinCm and MaxCm bound lengths of a piece: a millimetre is finer than any
+// tape, ten metres longer than any piece.
+const (
+	MinCm = 0.1
+	MaxCm = 1_000.0
+)
+
 // Micrometres is the whole micrometres nearest to a length in cm. Lengths are
 // counted from then on, not measured: sums of them are exact.
 func Micrometres(cm float64) int64 { return NearestInt(cm * 1e4) }
@@ -75,8 +82,3 @@ func (u DisplayUnit) Length(cm float64) string {
 	return Decimal(cm, 2) + " cm"
 }
 
-// MinCm and MaxCm bound lengths of a piece: a millimetre is finer than any
-// tape, ten metres longer than any piece.
-const MinCm = 0.1
-
-const MaxCm = 1_000.0

@@ -1,8 +1,8 @@
 package measure
 
-import (
-	"math"
-)
+import "math"
+
+// All rounding of the house is named here.
 
 // Rounding says which way a length goes to a count when it falls between two
 // legal ones.
@@ -33,7 +33,7 @@ func CeilDiv(a, b int64) int64 { return -FloorDiv(-a, b) }
 func HalfUpDiv(a, b int64) int64 { return FloorDiv(2*a+b, 2*b) }
 
 // RoundHalfUp rounds a finite float to the nearest integer, half-way up (toward
-// plus infinity, so that -0.5 gives 0: the same rule as halfUpDiv).
+// plus infinity, so that -0.5 gives 0: the same rule as [HalfUpDiv]).
 func RoundHalfUp(x float64) int64 { return int64(math.Floor(x + 0.5)) }
 
 // NearestInt rounds a finite float to the nearest integer, half-way away from
@@ -48,7 +48,7 @@ func ToUnits(x, perOne float64) int64 { return NearestInt(x * perOne) }
 // ToMillionths reads a decimal to the nearest millionth.
 func ToMillionths(x float64) int64 { return ToUnits(x, 1e6) }
 
-// ceilSlack is the part of a quotient that ceilQuotient does not count: far above
+// ceilSlack is the part of a quotient that [CeilQuotient] does not count: far above
 // the rounding of the floats that lead to it (some 1e-15) and far below anything
 // that can be measured.
 const ceilSlack = 1e-12
@@ -60,9 +60,11 @@ func CeilQuotient(amount, part float64) int {
 	return int(math.Ceil(amount / part * (1 - ceilSlack)))
 }
 
+// Abs is n without its sign.
 func Abs(n int) int { return max(n, -n) }
 
-// RoundedDiv is a/b rounded as a rule says, nearest and half-way up by default.
+// RoundedDiv is a/b rounded as r says, nearest and half-way up by default, for
+// b > 0.
 func RoundedDiv(a, b int64, r Rounding) int64 {
 	switch r {
 	case RoundingUp:

@@ -10,7 +10,7 @@ type Fraction struct{ Num, Den int64 }
 // The method is the continued fraction of x, walked as the tree of fractions:
 // two bounds lo <= x <= hi, at first 0/1 and 1/0, and the mediant between them,
 //
-//	(lo.num + hi.num) / (lo.den + hi.den)
+//	(lo.Num + hi.Num) / (lo.Den + hi.Den)
 //
 // which replaces the one on its side of x. As many steps to one side in a row
 // as the partial quotient says are taken at once, from convergent to convergent;
@@ -41,7 +41,7 @@ func (x Fraction) NearestSmall(limit int64) Fraction {
 	if hi.Den == 0 {
 		return lo
 	}
-	// Both distances times lo.den * hi.den * x.den.
+	// Both distances times lo.Den * hi.Den * x.Den.
 	below, above := x.distance(lo)*hi.Den, x.distance(hi)*lo.Den
 	if below < above || below == above && lo.Den <= hi.Den {
 		return lo

@@ -24,6 +24,8 @@ func Palindrome(n, plain int) ([]GapRun, bool) {
 	return AppendGap(runs, small+1, half), true
 }
 
+// Gcd is the greatest common divisor of a and b, neither of them negative; of 0
+// and n it is n.
 func Gcd(a, b int) int {
 	for b != 0 {
 		a, b = b, a%b

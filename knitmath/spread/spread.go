@@ -17,7 +17,7 @@ const (
 //
 // so that neighbours lie floor(n/k) or ceil(n/k) apart, and the two distances
 // are themselves mixed as evenly as can be. k must be at least 1; n and k at
-// most MaxStitches, so that nothing overflows.
+// most 10,000, the most stitches of a row, so that nothing overflows.
 //
 // Source: the digital straight line, Bresenham, IBM Systems Journal 4 (1965)
 // 25-30; the same word as Euclid's algorithm gives, Toussaint, "The Euclidean
