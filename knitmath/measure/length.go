@@ -81,4 +81,3 @@ func (u DisplayUnit) Length(cm float64) string {
 	}
 	return Decimal(cm, 2) + " cm"
 }
-

@@ -34,7 +34,15 @@ func HalfUpDiv(a, b int64) int64 { return FloorDiv(2*a+b, 2*b) }
 
 // RoundHalfUp rounds a finite float to the nearest integer, half-way up (toward
 // plus infinity, so that -0.5 gives 0: the same rule as [HalfUpDiv]).
-func RoundHalfUp(x float64) int64 { return int64(math.Floor(x + 0.5)) }
+func RoundHalfUp(x float64) int64 {
+	// What lies behind the point is exact, where x + 0.5 would be rounded itself:
+	// the float below 0.5 would give 1.
+	down := math.Floor(x)
+	if x-down >= 0.5 {
+		down++
+	}
+	return int64(down)
+}
 
 // NearestInt rounds a finite float to the nearest integer, half-way away from
 // zero.
