@@ -53,6 +53,30 @@ func TestNearestSmallAgainstOracles(t *testing.T) {
 	}
 }
 
+// At the bounds that the comment gives, where the products are largest: no
+// fraction within the limit is nearer, in exact rationals.
+func TestNearestSmallAtItsBounds(t *testing.T) {
+	const most, limit = 1_000_000_000_000_000, 50
+	for _, x := range []Fraction{
+		{most, most}, {most, most - 1}, {most - 1, most}, {1, most}, {most, 1}, {most, 3}, {most / 7, most},
+		{most, most/50*49 + 1}, {most/50*49 - 1, most}, {618_033_988_749_895, most}, {most, 318_309_886_183_791},
+	} {
+		at := big.NewRat(x.Num, x.Den)
+		away := func(f Fraction) *big.Rat {
+			d := new(big.Rat).Sub(big.NewRat(f.Num, f.Den), at)
+			return d.Abs(d)
+		}
+		got := x.NearestSmall(limit)
+		for p := int64(1); p <= limit; p++ {
+			for q := int64(1); q <= limit; q++ {
+				if away(Fraction{p, q}).Cmp(away(got)) < 0 {
+					t.Fatalf("%v within %d: %v, but %d/%d is nearer", x, limit, got, p, q)
+				}
+			}
+		}
+	}
+}
+
 // nearestByTrying compares every fraction, the smaller numbers first.
 func nearestByTrying(x Fraction, limit int64) Fraction {
 	best := Fraction{1, 1}
