@@ -1,26 +1,63 @@
 package report
 
 import (
+	"strconv"
+	"strings"
 	"testing"
-
-	"example.com/knitmath/knitmath/measure"
 )
 
-func TestWords(t *testing.T) {
-	for _, c := range []struct{ got, want string }{
-		{CountOf(1, "stitches"), "1 stitch"},
-		{CountOf(2, "stitches"), "2 stitches"},
-		{CountOf(1, "rows"), "1 row"},
-		{CountOf(1, "balls"), "1 ball"},
-		{CountOf(0, "rows"), "0 rows"},
-		{Ordinal(1), "1st"}, {Ordinal(2), "2nd"}, {Ordinal(3), "3rd"}, {Ordinal(4), "4th"},
-		{Ordinal(11), "11th"}, {Ordinal(12), "12th"}, {Ordinal(13), "13th"}, {Ordinal(21), "21st"},
-		{Ordinal(102), "102nd"}, {Ordinal(111), "111th"},
-		{Times(1), "once"}, {Times(2), "twice"}, {Times(3), "3 times"},
-		{measure.Decimal(2.5, 0), "3"}, {measure.Decimal(-2.5, 0), "-2"}, {measure.Decimal(1.25, 1), "1.3"}, {measure.Decimal(10, 2), "10"},
+// Every noun that answers count with, alone and in numbers.
+func TestCountOf(t *testing.T) {
+	for singular, plural := range map[string]string{
+		"stitch": "stitches", "row": "rows", "round": "rounds", "ball": "balls", "band": "bands", "change": "changes",
+		"count": "counts", "gap": "gaps", "hole": "holes", "inch": "inches", "line": "lines", "mistake": "mistakes",
+		"open question": "open questions", "pair": "pairs", "repeat": "repeats", "shaping round": "shaping rounds",
+		"turn": "turns", "wedge": "wedges", "decrease round": "decrease rounds", "piece": "pieces", "size": "sizes",
 	} {
-		if c.got != c.want {
-			t.Errorf("got %q, want %q", c.got, c.want)
+		if got, want := CountOf(1, plural), "1 "+singular; got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+		for _, n := range []int{0, 2, 11, 21, 101, 10_000} {
+			if got, want := CountOf(n, plural), strconv.Itoa(n)+" "+plural; got != want {
+				t.Errorf("got %q, want %q", got, want)
+			}
+		}
+	}
+}
+
+// An ordinal ends as it is spoken, and is spoken as its last word: the words from
+// "first" to "nineteenth", and the tens, which all end in "th".
+func TestOrdinal(t *testing.T) {
+	spoken := strings.Fields(`zeroth first second third fourth fifth sixth seventh eighth ninth tenth
+		eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth`)
+	for n := range 1_200 {
+		last := n % 100
+		if last >= len(spoken) {
+			last %= 10
+		}
+		word := spoken[last]
+		if got, want := Ordinal(n), strconv.Itoa(n)+word[len(word)-2:]; got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}
+
+func TestOrdinalByHand(t *testing.T) {
+	for n, want := range map[int]string{
+		1: "1st", 2: "2nd", 3: "3rd", 4: "4th", 10: "10th", 11: "11th", 12: "12th", 13: "13th", 14: "14th",
+		20: "20th", 21: "21st", 22: "22nd", 23: "23rd", 24: "24th", 102: "102nd", 110: "110th", 111: "111th",
+		112: "112th", 113: "113th", 114: "114th", 121: "121st", 1_011: "1011th", 10_000: "10000th",
+	} {
+		if got := Ordinal(n); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}
+
+func TestTimes(t *testing.T) {
+	for n, want := range map[int]string{0: "0 times", 1: "once", 2: "twice", 3: "3 times", 12: "12 times", 21: "21 times"} {
+		if got := Times(n); got != want {
+			t.Errorf("got %q, want %q", got, want)
 		}
 	}
 }
