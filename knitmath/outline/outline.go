@@ -68,14 +68,18 @@ type Corner struct{ Across, Up int }
 func AppendCorner(line []Corner, p Corner) []Corner {
 	if n := len(line); n > 0 && line[n-1] == p {
 		return line
-	} else if n > 1 {
-		a, b := line[n-2], line[n-1]
-		// Twice the area of the triangle; at most 2e4 * 1e4 each.
-		if (b.Across-a.Across)*(p.Up-a.Up) == (p.Across-a.Across)*(b.Up-a.Up) {
-			line = line[:n-1]
-		}
+	} else if n > 1 && onStroke(line[n-2], line[n-1], p) {
+		line = line[:n-1]
 	}
 	return append(line, p)
+}
+
+// onStroke tells whether b lies on the straight stroke from a to p: in line with
+// it, and with p not behind. The products are at most 2e4 * 1e4 each.
+func onStroke(a, b, p Corner) bool {
+	across, up := b.Across-a.Across, b.Up-a.Up
+	inLine := across*(p.Up-a.Up) == (p.Across-a.Across)*up // no area between the three
+	return inLine && across*(p.Across-b.Across)+up*(p.Up-b.Up) >= 0
 }
 
 // SizedBy turns corners into points: in cm at the two gauges, or, where there is
