@@ -80,11 +80,20 @@ func TestOpsAgreeWithMachine(t *testing.T) {
 	}
 }
 
+// sweep is how far a sweep goes: not all the way in a short run, which is for
+// mutants, hundreds of which are tried one after the other.
+func sweep(full, short int) int {
+	if testing.Short() {
+		return short
+	}
+	return full
+}
+
 // TestAllSmallRows works every row of up to five operations on up to four
 // stitches.
 func TestAllSmallRows(t *testing.T) {
 	ops := []Op{Knit, Slip, K2tog, CDD, KFB, YO, M1L, BindOff, CastOn, Turn}
-	could, rows := 0, 0
+	could, rows, longest := 0, 0, sweep(5, 4)
 	for style := Flat; style <= InTheRound; style++ {
 		for n := range 5 {
 			var steps []Step
@@ -96,7 +105,7 @@ func TestAllSmallRows(t *testing.T) {
 				if agree(t, m, Row{steps}) {
 					could++
 				}
-				if len(steps) == 5 {
+				if len(steps) == longest {
 					return
 				}
 				for _, op := range ops {
@@ -135,7 +144,7 @@ func randomStep(rng *rand.Rand, stitches, depth int) Step {
 func TestRandomRows(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	could, rows := 0, 0
-	for range 4000 {
+	for range sweep(4000, 400) {
 		m := NewMachine([]Construction{Flat, InTheRound}[rng.IntN(2)])
 		must(t, m.CastOn(1+rng.IntN(60)))
 		for range 12 {
@@ -170,7 +179,7 @@ func TestRandomRows(t *testing.T) {
 func TestCompressedRowsKnitTheSame(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 10))
 	plain := []Op{Knit, Purl, Slip, K2tog, SSK, CDD, KFB, YO, BindOff, CastOn}
-	for i := range 2000 {
+	for i := range sweep(2000, 200) {
 		runs := randomRuns(rng, 1+i%80, len(plain), 4)
 		on := 0
 		for k := range runs {
