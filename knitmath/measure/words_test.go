@@ -54,6 +54,7 @@ func TestDecimalOfLargeNumbers(t *testing.T) {
 		// place behind the point any more.
 		{1 << 45, 2, "35184372088832"},
 		{1 << 53, 1, "9007199254740992"},
+		{1e17, 2, "100000000000000000"}, // 10^19 hundredths are no int64
 	} {
 		if got := Decimal(c.x, c.places); got != c.want {
 			t.Errorf("%v to %d places: %q, want %q", c.x, c.places, got, c.want)
