@@ -47,6 +47,24 @@ func TestCompressTexts(t *testing.T) {
 		{"short groups within long ones", slices.Concat([]Run{{Knit, 1}, {PurlTbl, 2}},
 			times(4, Run{Knit, 1}, Run{PurlTbl, 1}, Run{Knit, 2}, Run{PurlTbl, 1}, Run{Knit, 1}, Run{PurlTbl, 2}), []Run{{Knit, 1}}),
 			"k1, p2 tbl, [[k1, p1 tbl, k1] twice, p2 tbl] 4 times, k1"},
+		// The same in a row too short for groups of 12 runs: bounded by 4, the threes are
+		// found first and then the whole twice; bounded by 24, six runs twice and no more.
+		{"short groups in a short row", slices.Concat([]Run{{Knit, 2}, {Slip, 3}, {Knit, 2}, {Slip, 2}, {Knit, 2}, {Slip, 2}, {Knit, 2}},
+			[]Run{{Slip, 3}, {Knit, 2}, {Slip, 2}, {Knit, 2}, {Slip, 2}, {Knit, 2}}), "k2, [sl 1, [sl 2, k2] 3 times] twice"},
+		// Found only by looking for groups within a group that is there already: without,
+		// "[yo, k2tog, yo, [k2tog] twice] twice" has two characters more.
+		{"groups found within a group", []Run{{YO, 2}, {K2tog, 1}, {YO, 1}, {K2tog, 2}, {YO, 1}, {K2tog, 1}, {YO, 1}, {K2tog, 4}},
+			"yo, [[yo, k2tog] twice, k2tog] twice, [k2tog] twice"},
+		// Where the end of a group meets its beginning, brackets are spared if one of
+		// both is a single working: 3 = 2 + 1. Or both together use up the last run:
+		// 12 = 2 + 10.
+		{"a single working spares brackets", []Run{{YO, 3}, {SSK, 3}, {YO, 3}, {SSK, 3}, {YO, 2}},
+			"yo, [[yo] twice, [ssk] 3 times, yo] twice, yo"},
+		{"the last run used up", []Run{{K2tog, 6}, {SSK, 3}, {K2tog, 12}, {SSK, 3}, {K2tog, 10}},
+			"[k2tog] 4 times, [[k2tog] twice, [ssk] 3 times, [k2tog] 10 times] twice"},
+		// The third k1 would begin a third time that has no end.
+		{"fewer times than there are beginnings", []Run{{SSK, 1}, {Knit, 1}, {SSK, 2}, {Knit, 1}, {SSK, 2}, {Knit, 1}},
+			"[ssk, k1, ssk] twice, ssk, k1"},
 		{"turns stay outside groups", times(5, Run{Knit, 3}, Run{Turn, 1}), "k3, turn, k3, turn, k3, turn, k3, turn, k3, turn"},
 		// Brackets within brackets only where they shorten: here they would not.
 		{"a tie within a group stays plain", times(5, Run{Knit, 1}, Run{Purl, 1}, Run{Knit, 1}, Run{Purl, 1}, Run{YO, 1}), "[k1, p1, k1, p1, yo] 5 times"},
@@ -223,5 +241,17 @@ func TestCompressRandom(t *testing.T) {
 		if got, want := stepsWidth(steps), shortest(ops); got != want {
 			t.Errorf("%q has width %d, the shortest %d", Row{steps}.Text(), got, want)
 		}
+	}
+}
+
+// Two different groups, and a run of the last operation of all: neither is taken
+// for another when groups of groups are looked for.
+func TestGroupsAreNoOperations(t *testing.T) {
+	last := Ops()[len(Ops())-1]
+	runs := slices.Concat(times(4, Run{K2tog, 1}, Run{Knit, 3}), []Run{{YO, 1}}, times(4, Run{SSK, 1}, Run{Knit, 4}),
+		[]Run{{Purl, 5}, {last, 1}, {Purl, 5}})
+	row := mustRoundTrip(t, runs)
+	if got, want := row.Text(), "[k2tog, k3] 4 times, yo, [ssk, k4] 4 times, p5, skip 1, p5"; got != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -34,6 +34,8 @@ func TestLimitsAreExact(t *testing.T) {
 		{"most stitches, turned", 4, RowOf(Do(CastOn, MaxStitches-4), Do(Turn, 1)), "", ""},
 		{"one stitch more, turned", 4, RowOf(Do(CastOn, MaxStitches-3), Do(Turn, 1)),
 			": 4 left: TOO_LARGE", ", step 2: turn needs 0 stitches, 4 left: TOO_LARGE"},
+		{"one stitch more behind two, turned", 4, RowOf(Do(Knit, 2), Do(CastOn, MaxStitches-3), Do(Turn, 1)),
+			": 2 left: TOO_LARGE", ", step 3: turn needs 0 stitches, 2 left: TOO_LARGE"},
 		{"most operations, turned", 4, RowOf(Do(PlaceMarker, MaxOperations-1), Do(Turn, 1)), "", ""},
 		{"one operation more, turned", 4, RowOf(Do(PlaceMarker, MaxOperations), Do(Turn, 1)),
 			", step 2: 4 left: TOO_LARGE", ", step 2: turn needs 0 stitches, 4 left: TOO_LARGE"},
@@ -66,6 +68,10 @@ func TestLimitsAreExact(t *testing.T) {
 		if got := text(err); got != want {
 			t.Errorf("on %d: %q, want %q", on, got, want)
 		}
+	}
+	// As many times as there may be operations, which leaves none for a stitch.
+	if _, _, err := RowOf(Repeat(MaxOperations, Do(PlaceMarker, 1))).Count(0); err != nil {
+		t.Error(err)
 	}
 	for n, want := range map[int]Reason{0: ReasonMalformed, 1: "", MaxStitches: "", MaxStitches + 1: ReasonTooLarge} {
 		if got := reasonOf(NewMachine(Flat).CastOn(n)); got != want {

@@ -61,6 +61,19 @@ func TestOpsAgreeWithPublishedList(t *testing.T) {
 	}
 }
 
+// All operations are listed, in the order of their declaration.
+func TestOpsAreAll(t *testing.T) {
+	all := Ops()
+	if len(all) != int(SkipRow) || all[0] != Knit || all[len(all)-1] != SkipRow {
+		t.Fatalf("%d operations, want %d", len(all), SkipRow)
+	}
+	for i, op := range all {
+		if int(op) != i+1 {
+			t.Errorf("operation %d is %s", i, op)
+		}
+	}
+}
+
 func TestOpsAreDistinct(t *testing.T) {
 	seen := make(map[string]Op)
 	for _, op := range Ops() {
