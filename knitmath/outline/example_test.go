@@ -19,7 +19,7 @@ func Example() {
 		edge = outline.AppendCorner(edge, c)
 	}
 	fromMiddle := func(stitches int) int { return stitches } // half of all, in half stitches
-	o := (&outline.Outline{Lines: []outline.OutlineLine{{
+	o := (&outline.Outline{Lines: []outline.Line{{
 		Name: "right edge", Points: outline.SizedBy(edge, stitches, rows, fromMiddle),
 	}}}).Framed()
 

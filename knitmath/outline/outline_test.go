@@ -9,30 +9,30 @@ import (
 )
 
 func TestFramed(t *testing.T) {
-	line := func(points ...OutlinePoint) OutlineLine { return OutlineLine{Name: "edge", Points: points} }
+	line := func(points ...Point) Line { return Line{Name: "edge", Points: points} }
 	for _, c := range []struct {
 		name                     string
-		lines                    []OutlineLine
+		lines                    []Line
 		left, right, low, height float64
 	}{
 		{"no lines", nil, 0, 0, 0, 0},
-		{"a line without points", []OutlineLine{line()}, 0, 0, 0, 0},
+		{"a line without points", []Line{line()}, 0, 0, 0, 0},
 		// The frame holds the points, not the origin.
-		{"one point", []OutlineLine{line(OutlinePoint{3, 5})}, 3, 3, 5, 5},
-		{"below and to the left", []OutlineLine{line(OutlinePoint{-3, -5}, OutlinePoint{-1, -2})}, -3, -1, -5, -2},
-		{"the bounds in any order", []OutlineLine{line(OutlinePoint{2, 9}, OutlinePoint{7, 4}, OutlinePoint{1, 6}, OutlinePoint{5, 8})}, 1, 7, 4, 9},
-		{"bounds of two lines", []OutlineLine{line(), line(OutlinePoint{2, 2}, OutlinePoint{4, 3}), line(OutlinePoint{0, 2.5}, OutlinePoint{3, 7})}, 0, 4, 2, 7},
+		{"one point", []Line{line(Point{3, 5})}, 3, 3, 5, 5},
+		{"below and to the left", []Line{line(Point{-3, -5}, Point{-1, -2})}, -3, -1, -5, -2},
+		{"the bounds in any order", []Line{line(Point{2, 9}, Point{7, 4}, Point{1, 6}, Point{5, 8})}, 1, 7, 4, 9},
+		{"bounds of two lines", []Line{line(), line(Point{2, 2}, Point{4, 3}), line(Point{0, 2.5}, Point{3, 7})}, 0, 4, 2, 7},
 	} {
-		o := &Outline{X: OutlineAxis{Measure: "width", Unit: OutlineUnitCm}, Y: OutlineAxis{Measure: "height"}, Lines: c.lines}
+		o := &Outline{X: Axis{Measure: "width", Unit: UnitCm}, Y: Axis{Measure: "height"}, Lines: c.lines}
 		got := o.Framed()
 		if got != o {
 			t.Errorf("%s: another outline", c.name)
 		}
-		want := OutlineAxis{Measure: "width", Unit: OutlineUnitCm, Least: c.left, Greatest: c.right}
+		want := Axis{Measure: "width", Unit: UnitCm, Least: c.left, Greatest: c.right}
 		if got.X != want {
 			t.Errorf("%s: %+v, want %+v", c.name, got.X, want)
 		}
-		if want := (OutlineAxis{Measure: "height", Least: c.low, Greatest: c.height}); got.Y != want {
+		if want := (Axis{Measure: "height", Least: c.low, Greatest: c.height}); got.Y != want {
 			t.Errorf("%s: %+v, want %+v", c.name, got.Y, want)
 		}
 	}
@@ -113,7 +113,7 @@ func comesBy(a, b, p Corner) bool {
 // 22 stitches and 30 rows to 10 cm: a stitch is 10/22 cm wide, a row a third of a
 // centimetre high, and the float is the one nearest to that.
 func TestSizedBy(t *testing.T) {
-	st, rw := gauge.Density{Count: 22_000_000, Span: 100_000}, gauge.Density{Count: 30_000_000, Span: 100_000}
+	st, rw := gauge.NewDensity(22, 10), gauge.NewDensity(30, 10)
 	line := []Corner{{0, 0}, {7, 1}, {11, 15}, {3, 30}}
 	float := func(num, den int64) float64 {
 		f, _ := big.NewRat(num, den).Float64()
@@ -123,13 +123,13 @@ func TestSizedBy(t *testing.T) {
 	fromMiddle := func(stitches int) int { return 2*stitches - 11 }
 	got := SizedBy(line, st, rw, fromMiddle)
 	for i, c := range line {
-		want := OutlinePoint{X: float(int64(2*c.Across-11)*10, 2*22), Y: float(int64(c.Up)*10, 30)}
+		want := Point{X: float(int64(2*c.Across-11)*10, 2*22), Y: float(int64(c.Up)*10, 30)}
 		if got[i] != want {
 			t.Errorf("%v at a gauge: %v, want %v", c, got[i], want)
 		}
 	}
 	// Without a gauge: in stitches and rows.
-	want := []OutlinePoint{{-5.5, 0}, {1.5, 1}, {5.5, 15}, {-2.5, 30}}
+	want := []Point{{-5.5, 0}, {1.5, 1}, {5.5, 15}, {-2.5, 30}}
 	if got := SizedBy(line, gauge.Density{}, gauge.Density{}, fromMiddle); !slices.Equal(got, want) {
 		t.Errorf("without a gauge: %v, want %v", got, want)
 	}

@@ -47,10 +47,10 @@ func TestPalindromeAgainstTrying(t *testing.T) {
 			}
 			var gaps []int
 			for i, r := range runs {
-				if r.Times < 1 || i > 0 && runs[i-1].StitchCount == r.StitchCount {
+				if r.Times < 1 || i > 0 && runs[i-1].Stitches == r.Stitches {
 					t.Fatalf("%d gaps of %d: %v is not joined", n, plain, runs)
 				}
-				gaps = append(gaps, slices.Repeat([]int{r.StitchCount}, r.Times)...)
+				gaps = append(gaps, slices.Repeat([]int{r.Stitches}, r.Times)...)
 			}
 			if ok && !slices.ContainsFunc(found, func(f []int) bool { return slices.Equal(f, gaps) }) {
 				t.Fatalf("%d gaps of %d: %v, tried %v", n, plain, gaps, found)
