@@ -12,8 +12,8 @@ import (
 // and the frame that a drawing of it needs. Corners met on the way up that bend
 // nothing are not drawn.
 func Example() {
-	stitches := gauge.Density{Count: 20_000_000, Span: 100_000}
-	rows := gauge.Density{Count: 25_000_000, Span: 100_000}
+	stitches := gauge.NewDensity(20, 10)
+	rows := gauge.NewDensity(25, 10)
 	var edge []outline.Corner
 	for _, c := range []outline.Corner{{Across: 40}, {Across: 40, Up: 15}, {Across: 40, Up: 30}, {Across: 35, Up: 40}, {Across: 30, Up: 50}} {
 		edge = outline.AppendCorner(edge, c)
