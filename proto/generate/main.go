@@ -9,6 +9,7 @@
 //	gen/knitmath/v1/*.go                   messages, gRPC and JSON gateway, as buf.gen.yaml says
 //	gen/openapi/knitmath.openapi.json      the JSON face as one OpenAPI 3.1 document
 //	gen/openapi/openapi.go                 the same document, embedded
+//	gen/reasons.md                         the reasons that the comments describe, as a table
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
 // present one is compared to, and it moves only when somebody decides so.
@@ -52,6 +53,9 @@ func run() error {
 		return err
 	}
 	if err := writeGo(); err != nil {
+		return err
+	}
+	if err := writeReasons(files); err != nil {
 		return err
 	}
 	return writeOpenAPI(files)

@@ -358,7 +358,10 @@ type PlanPickUpResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: a count exactly half-way.
+	// Remarks on the question:
+	//   - HALFWAY, at length_rows or length_cm: the size lies exactly half-way
+	//     between two counts that the rule allows; the description says which was
+	//     taken.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -859,9 +862,13 @@ type PlanButtonholesResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: gaps that cannot read the same from both ends; a hole moved to a
-	// right-side row; always the trade's caution that buttons are small parts
-	// (SMALL_PARTS).
+	// Remarks on the question:
+	//   - SMALL_PARTS, at no field: always sent: buttons are small parts, with the
+	//     trade's caution for things for babies and small children.
+	//   - MOVED_TO_RIGHT_SIDE, at bind_off_rows: the first or the last hole would be
+	//     bound off on the wrong side, and was moved by one row.
+	//   - NOT_MIRRORED, at no field: the gaps cannot be shared so that they read the
+	//     same from both ends; the larger are mixed evenly among the others.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -1000,10 +1000,18 @@ type ComputeGaugeResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: SINGLE_READING; OUTLYING_READING (Grubbs' test, 5 %, from three
-	// readings on; a reading within half a stitch of the others is let pass);
-	// NO_SCATTER, all readings being equal; MIXED_STATES, one direction washed and
-	// the other not; FOUR_INCHES; UNLISTED_NEEDLE.
+	// Remarks on the question:
+	//   - SINGLE_READING, at the list: one reading says nothing of the scatter.
+	//   - NO_SCATTER, at the list: all readings are equal, so that the half-width of
+	//     0 says only that the ruler is coarser than the scatter.
+	//   - OUTLYING_READING, at the reading: it lies farther from the others than
+	//     chance explains: Grubbs' test, 5 %, from three readings on; a reading
+	//     within half a stitch of the others is let pass.
+	//   - MIXED_STATES, at the list that was read before washing only: one direction
+	//     was read after washing and the other was not; the gauge mixes the two.
+	//   - FOUR_INCHES, at the list of stitches that the gauge is taken from: a
+	//     category listed holds the gauge over 4 in or over 10 cm, but not over both.
+	//   - UNLISTED_NEEDLE, at needle_mm: no size of the table has this diameter.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1312,7 +1320,9 @@ type ComputeCastOnResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: the half-way case.
+	// Remarks on the question:
+	//   - HALFWAY, at width_cm or height_cm: the size lies exactly half-way between
+	//     two counts that the rule allows; the description says which was taken.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1798,8 +1808,11 @@ type ConvertGaugeResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: HALFWAY, an item exactly between two legal counts; EQUALLY_NEAR, a
-	// second size as near as the one to follow.
+	// Remarks on the question:
+	//   - HALFWAY, at count of the item: the size lies exactly half-way between two counts
+	//     that the rule allows; the description says which was taken.
+	//   - EQUALLY_NEAR, at the size: it is exactly as near to wanted_width_cm as the
+	//     size to follow, which was chosen for being the wider.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

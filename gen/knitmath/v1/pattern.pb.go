@@ -480,7 +480,47 @@ type Finding struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// What it asks of the reader.
 	Kind FindingKind `protobuf:"varint,1,opt,name=kind,proto3,enum=knitmath.v1.FindingKind" json:"kind,omitempty"`
-	// Machine-readable reason, UPPER_SNAKE_CASE, stable for ever.
+	// Machine-readable reason, UPPER_SNAKE_CASE, stable for ever. Of mistakes:
+	//   - STITCHES_UNWORKED: the row ends and leaves stitches on the left needle.
+	//   - STITCHES_MISSING: the row needs more stitches than there are.
+	//   - DOES_NOT_COME_OUT: a repeat does not come out at the stitches it ends
+	//     before.
+	//   - COUNT_DISAGREES: the count claimed at the end of the row is another than
+	//     the one that is worked.
+	//   - SIZES_DISAGREE: a list has more or fewer numbers than there are sizes.
+	//   - SIDE_DISAGREES: the row is worked on the other side than its label says.
+	//   - ROW_NUMBER: a row number is out of order.
+	//   - ROW_NOT_WRITTEN: a repeat names rows that were not written before it.
+	//   - BRACKET_NOT_CLOSED: a bracket has no closing partner.
+	//   - BRACKET_NOT_OPENED: a closing bracket has no partner before it.
+	//   - STAR_WITHOUT_REPEAT: a star is followed by no "rep from *".
+	//   - REPEAT_WITHOUT_STAR: "rep from *" has no star before it.
+	//   - NOTHING_TO_WORK: a row or a group has no steps.
+	//   - TURN_NOT_LAST: a turn does not end its row.
+	//   - TO_LAST_IN_GROUP: "to end" or "to last" stands within a repeat, which finds
+	//     its stitches gone the second time.
+	//   - NEVER_GETS_THERE: a step "to end" takes no stitch, so that it has no end.
+	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it.
+	//   - TOO_LARGE: a number, a depth or a count is beyond the limits.
+	//   - TOO_MANY: the text has more lines or steps, or works more rows, than the
+	//     limits allow.
+	//
+	// Of questions:
+	//   - UNKNOWN_ABBREVIATION: it is neither known here nor declared.
+	//   - NOT_READ: words that make no sense where they stand.
+	//   - AMBIGUOUS: the count depends on what is meant; the description says how.
+	//   - ROWS_OPEN: the text leaves open how often rows are repeated that change
+	//     the count.
+	//   - NO_MIRROR: a step has no mirror image.
+	//
+	// Of readings:
+	//   - READING_TAKEN: it can be read in several ways; the description says which
+	//     was taken.
+	//   - LENGTH_OPEN: rows are worked to a length, and so are not counted.
+	//   - PASSED_OVER: words that change no count were passed over.
+	//   - MIRROR_REMARK: the mirror image has a catch, which the description says.
+	//   - COUNTED_ONLY: the row was counted, not worked stitch by stitch: the text
+	//     works too many stitches for that.
 	Reason string `protobuf:"bytes,2,opt,name=reason,proto3" json:"reason,omitempty"`
 	// Number of the line of the text, from 1; 0 when it is about no one place.
 	LineNumber int32 `protobuf:"varint,3,opt,name=line_number,json=lineNumber,proto3" json:"line_number,omitempty"`
@@ -871,7 +911,9 @@ type CheckInstructionsResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: findings that are not listed.
+	// Remarks on the question:
+	//   - TOO_MANY_FINDINGS, at text: there were more findings than are listed; the
+	//     description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1093,7 +1135,9 @@ type FormatInstructionsResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: findings that are not listed.
+	// Remarks on the question:
+	//   - TOO_MANY_FINDINGS, at text: there were more findings than are listed; the
+	//     description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1287,7 +1331,9 @@ type MirrorInstructionsResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: findings that are not listed.
+	// Remarks on the question:
+	//   - TOO_MANY_FINDINGS, at text: there were more findings than are listed; the
+	//     description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -5,7 +5,26 @@
 // source: knitmath/v1/report.proto
 
 // What every answer carries beside its figures: remarks on the question, and
-// where each figure comes from.
+// where each figure comes from; and, for refusals, the reasons that the field
+// violations of google.rpc.BadRequest give. A refused question is
+// INVALID_ARGUMENT, ErrorInfo.reason INVALID_INPUT, with every violation at its
+// field, described in words as well. The reasons of violations are
+// - REQUIRED: the field is missing, or 0 where 0 means missing.
+// - NOT_FINITE: a number is NaN or infinite.
+// - OUT_OF_RANGE: a number lies outside the stated range.
+// - UNKNOWN_VALUE: an enum has a value that does not exist, or that does not
+//   apply here.
+// - TOO_MANY: a list has more items, or a text more characters, than allowed.
+// - CONTRADICTORY: the field excludes another one that is given, or needs one
+//   that is not.
+// - INFEASIBLE: each value is fine by itself, but together they have no answer;
+//   the description says what would have one.
+// - UNKNOWN_FIELD: over JSON, there is no field of this name; in "fields", the
+//   answer has no such path.
+// - WRONG_TYPE: over JSON, the value is not of the kind that the field holds.
+// - DUPLICATE_FIELD: over JSON, the field stands there twice.
+// - MALFORMED: over JSON, the body is not JSON, or the query no query.
+// - TOO_DEEP: over JSON, the question is nested deeper than any question needs.
 
 package knitmathv1
 
@@ -206,7 +225,8 @@ func (x *Source) GetStatus() SourceStatus {
 // A remark that does not stop the answer, but that the asker should read.
 type Notice struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Machine-readable reason, UPPER_SNAKE_CASE, stable for ever.
+	// Machine-readable reason, UPPER_SNAKE_CASE, stable for ever. The notices of
+	// each answer say which there are.
 	Reason string `protobuf:"bytes,1,opt,name=reason,proto3" json:"reason,omitempty"`
 	// Path of the request field it is about, empty when about the whole.
 	Field string `protobuf:"bytes,2,opt,name=field,proto3" json:"field,omitempty"`

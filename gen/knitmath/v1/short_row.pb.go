@@ -652,7 +652,13 @@ type PlanWedgeResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: an odd rise and which way it went; a curve too steep for its turns.
+	// Remarks on the question:
+	//   - RISE_ROUNDED, at the field that gives the rise: short rows come in pairs,
+	//     and the rise asked for is no whole number of them; the description says
+	//     what was planned.
+	//   - STEEPER_THAN_ONE_STITCH_A_TURN, at profile_rows or profile_cm: the curve
+	//     rises by more than a pair of rows a stitch and was eased there; the
+	//     description says where, and by how much it departs.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1115,7 +1121,9 @@ type PlanCircleOfWedgesResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: a hole at the centre.
+	// Remarks on the question:
+	//   - HOLE_AT_THE_CENTRE, at inner_radius_cm: the inner edge has more rows than
+	//     it should, two for each wedge at least, and is to be drawn together.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -1108,10 +1108,19 @@ type EstimateYarnResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: METHODS_DISAGREE, the ranges of the two do not meet; NOT_COMPARED,
-	// they cannot be without put_up; SWATCH_FABRIC, the pieces are several fabrics
-	// and the swatch is one; COARSE_SCALE, half a step is over 5 % of the swatch;
-	// UNUSUAL_RATIO, rows to stitches unlike plain knitting; STATE_UNKNOWN.
+	// Remarks on the question:
+	//   - METHODS_DISAGREE, at swatch: the ranges by swatch and by loop do not meet;
+	//     the answer goes by the swatch.
+	//   - NOT_COMPARED, at put_up: without it grams by swatch and metres by loop
+	//     cannot be compared.
+	//   - SWATCH_FABRIC, at swatch: the pieces are several fabrics and the swatch is
+	//     one; by swatch all are taken to be its fabric.
+	//   - COARSE_SCALE, at swatch.scale_step_g: half a step of the scale is more than
+	//     5 % of the swatch.
+	//   - UNUSUAL_RATIO, at gauge: rows to stitches are unlike plain knitting, so
+	//     that the answer by loop holds less well.
+	//   - STATE_UNKNOWN, at state: it is not given, so that the range by loop covers
+	//     all states.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -1049,9 +1049,17 @@ type PlanCircularYokeResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: a round that ruffles (around bands, one that would over the rounds
-	// above it too), a band far from the schedule, a neck other than the wanted
-	// one, an odd rise and which way it went.
+	// Remarks on the question:
+	//   - RUFFLES, at no field: a round loses more of the circumference than a flat
+	//     disc would; the description says which. Around bands it is said of one that
+	//     would ruffle over the rounds above it too.
+	//   - FAR_FROM_SCHEDULE, at repeat_stitches of the band: its count is far from
+	//     what the schedule wants there; the description says by how much.
+	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has another count
+	//     than the wanted one, within the tolerance.
+	//   - RISE_ROUNDED, at back_raise.rise_rows or back_raise.rise_cm: short rows
+	//     come in pairs, and the rise asked for is no whole number of them; the
+	//     description says what was planned.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1724,7 +1732,9 @@ type PlanRaglanResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks: a yoke that ruffles.
+	// Remarks on the question:
+	//   - RUFFLES, at no field: the edges of all parts together lean more than those
+	//     of a flat piece.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
