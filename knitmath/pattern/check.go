@@ -175,6 +175,8 @@ func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
 		switch text, ok := Declarable(a.Name); {
 		case a.Name == "":
 			c.Add(fault.Join(at, "name"), fault.ReasonRequired, "is missing")
+		case len([]rune(a.Name)) > MaxNameLength:
+			c.Add(fault.Join(at, "name"), fault.ReasonTooMany, "has %d characters; at most %d are allowed", len([]rune(a.Name)), MaxNameLength)
 		case !ok:
 			c.Add(fault.Join(at, "name"), fault.ReasonInfeasible, "%q %s", cut(a.Name, fault.MaxNameLength), text)
 		case seen[name]:

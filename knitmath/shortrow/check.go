@@ -74,7 +74,7 @@ func vetProfilePoints(c *fault.Checks, field string, points []float64, most floa
 		return true
 	}
 	if len(points) == 1 {
-		c.Add(field, fault.ReasonInfeasible, "has one point; a profile needs at least 2")
+		c.Add(field, fault.ReasonOutOfRange, "has one point; a profile needs at least 2")
 		return false
 	}
 	ok := c.Items("", field, len(points), MaxProfilePoints)

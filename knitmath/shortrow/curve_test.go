@@ -165,7 +165,7 @@ func TestCurvedWedgeRefusals(t *testing.T) {
 		in   WedgeInput
 		want []string
 	}{
-		"one point":  {WedgeInput{WidthStitches: 20, ProfileRows: []float64{4}}, []string{"profile_rows INFEASIBLE"}},
+		"one point":  {WedgeInput{WidthStitches: 20, ProfileRows: []float64{4}}, []string{"profile_rows OUT_OF_RANGE"}},
 		"points":     {WedgeInput{WidthStitches: 20, ProfileRows: []float64{-1, nan, 3000}}, []string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
 		"both":       {WedgeInput{WidthStitches: 20, RiseRows: &six, ProfileRows: []float64{0, 6}}, []string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
 		"tall end":   {WedgeInput{WidthStitches: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}}, []string{"tall_end CONTRADICTORY"}},
