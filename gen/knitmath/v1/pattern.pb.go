@@ -9,6 +9,7 @@
 package knitmathv1
 
 import (
+	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
 	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
@@ -294,7 +295,7 @@ type PatternStep struct {
 	// as "c4f", "work" (in pattern) or "k1b".
 	Name string `protobuf:"bytes,2,opt,name=name,proto3" json:"name,omitempty"`
 	// A group of steps. Groups lie at most 4 deep in one another; all rows
-	// together have at most 5,000 steps.
+	// together have at most 5,000 steps, and a group is one of them.
 	Steps []*PatternStep `protobuf:"bytes,3,rep,name=steps,proto3" json:"steps,omitempty"`
 	// How many times, 0 to 10,000; 0 for a size that does without. Default once.
 	Times []int32 `protobuf:"varint,4,rep,packed,name=times,proto3" json:"times,omitempty"`
@@ -1440,26 +1441,37 @@ var File_knitmath_v1_pattern_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x81\x01\n" +
-	"\fAbbreviation\x12\x17\n" +
-	"\x04name\x18\x01 \x01(\tB\x03\xe0A\x02R\x04name\x12*\n" +
-	"\x0etakes_stitches\x18\x02 \x01(\x05B\x03\xe0A\x01R\rtakesStitches\x12,\n" +
-	"\x0fleaves_stitches\x18\x03 \x01(\x05B\x03\xe0A\x01R\x0eleavesStitches\"\xc8\x02\n" +
-	"\vPatternStep\x129\n" +
-	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationB\x03\xe0A\x01R\toperation\x12\x17\n" +
-	"\x04name\x18\x02 \x01(\tB\x03\xe0A\x01R\x04name\x123\n" +
-	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12\x19\n" +
-	"\x05times\x18\x04 \x03(\x05B\x03\xe0A\x01R\x05times\x122\n" +
-	"\x12remaining_stitches\x18\x05 \x03(\x05B\x03\xe0A\x01R\x11remainingStitches\x12+\n" +
-	"\x0finto_one_stitch\x18\x06 \x01(\bB\x03\xe0A\x01R\rintoOneStitch\x124\n" +
-	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\x03\xe0A\x01R\x06manner\"\xec\x01\n" +
+	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xbf\x01\n" +
+	"\fAbbreviation\x12%\n" +
+	"\x04name\x18\x01 \x01(\tB\x11\xe0A\x02\xbaH\vr\t\x10\x01\x18\x14\x92\x02\x02mbR\x04name\x12B\n" +
+	"\x0etakes_stitches\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\rtakesStitches\x12D\n" +
+	"\x0fleaves_stitches\x18\x03 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\x0eleavesStitches\"\xd8\x03\n" +
+	"\vPatternStep\x12A\n" +
+	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\toperation\x12$\n" +
+	"\x04name\x18\x02 \x01(\tB\x10\xe0A\x01\xbaH\n" +
+	"r\b\x18\x14\x92\x02\x03c4fR\x04name\x12<\n" +
+	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\x87'R\x05steps\x12,\n" +
+	"\x05times\x18\x04 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x04\x18\x90N(\x00R\x05times\x12E\n" +
+	"\x12remaining_stitches\x18\x05 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x03\x18\x90N(\x00R\x11remainingStitches\x121\n" +
+	"\x0finto_one_stitch\x18\x06 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\rintoOneStitch\x12<\n" +
+	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06manner:<\xbaH9\"\x1a\n" +
+	"\toperation\n" +
+	"\x04name\n" +
+	"\x05steps\x10\x01\"\x1b\n" +
+	"\x05times\n" +
+	"\x12remaining_stitches\"\xb9\x03\n" +
 	"\n" +
-	"PatternRow\x12\x19\n" +
-	"\x05label\x18\x01 \x01(\tB\x03\xe0A\x01R\x05label\x123\n" +
-	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\x03\xe0A\x01R\x05steps\x12.\n" +
-	"\x10claimed_stitches\x18\x03 \x03(\x05B\x03\xe0A\x01R\x0fclaimedStitches\x12;\n" +
-	"\x17claimed_change_stitches\x18\x04 \x03(\x05B\x03\xe0A\x01R\x15claimedChangeStitches\x12!\n" +
-	"\tdirection\x18\x05 \x01(\tB\x03\xe0A\x01R\tdirection\"\xcb\x02\n" +
+	"PatternRow\x12.\n" +
+	"\x05label\x18\x01 \x01(\tB\x18\xe0A\x01\xbaH\x12r\x10\x18\xc8\x01\x92\x02\n" +
+	"Row 1 (RS)R\x05label\x12<\n" +
+	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\x88'R\x05steps\x12J\n" +
+	"\x10claimed_stitches\x18\x03 \x03(\x05B\x1f\xe0A\x01\xbaH\x19\x92\x01\x16\x10\x14\"\x12\x1a\x10@`\x18\x90N(\xff\xff\xff\xff\xff\xff\xff\xff\xff\x01R\x0fclaimedStitches\x12`\n" +
+	"\x17claimed_change_stitches\x18\x04 \x03(\x05B(\xe0A\x01\xbaH\"\x92\x01\x1f\x10\x14\"\x1b\x1a\x19@\xf8\xff\xff\xff\xff\xff\xff\xff\xff\x01\x18\x90N(\xf0\xb1\xff\xff\xff\xff\xff\xff\xff\x01R\x15claimedChangeStitches\x12G\n" +
+	"\tdirection\x18\x05 \x01(\tB)\xe0A\x01\xbaH#r!\x18\xc8\x01\x92\x02\x1bRep Rows 1 and 2 twice moreR\tdirection:F\xbaHC\"\x14\n" +
+	"\x05steps\n" +
+	"\tdirection\x10\x01\"+\n" +
+	"\x10claimed_stitches\n" +
+	"\x17claimed_change_stitches\"\xcb\x02\n" +
 	"\aFinding\x12,\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x18.knitmath.v1.FindingKindR\x04kind\x12\x16\n" +
 	"\x06reason\x18\x02 \x01(\tR\x06reason\x12\x1f\n" +
@@ -1470,15 +1482,16 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\vdescription\x18\x06 \x01(\tR\vdescription\x12!\n" +
 	"\fsize_numbers\x18\a \x03(\x05R\vsizeNumbers\x12/\n" +
 	"\x13difference_stitches\x18\b \x03(\x05R\x12differenceStitches\x12*\n" +
-	"\x11worked_row_number\x18\t \x01(\x05R\x0fworkedRowNumber\"\xbd\x02\n" +
-	"\x18CheckInstructionsRequest\x12\x17\n" +
-	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x02R\x04text\x12*\n" +
-	"\x0estart_stitches\x18\x02 \x03(\x05B\x03\xe0A\x01R\rstartStitches\x12B\n" +
-	"\fconstruction\x18\x03 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x125\n" +
+	"\x11worked_row_number\x18\t \x01(\x05R\x0fworkedRowNumber\"\xdd\x03\n" +
+	"\x18CheckInstructionsRequest\x12L\n" +
+	"\x04text\x18\x01 \x01(\tB8\xe0A\x02\xbaH2r0\x10\x01(\x80\x80\x03\x92\x02'Row 1 (RS): *k2, p2; rep from * to end.R\x04text\x12=\n" +
+	"\x0estart_stitches\x18\x02 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x12a\n" +
+	"\fconstruction\x18\x03 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12M\n" +
 	"\n" +
-	"first_side\x18\x04 \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x12D\n" +
-	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\x9e\x04\n" +
+	"first_side\x18\x04 \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
+	"SIDE_RIGHTR\tfirstSide\x12L\n" +
+	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields\"\x9e\x04\n" +
 	"\vCheckedLine\x12\x1f\n" +
 	"\vline_number\x18\x01 \x01(\x05R\n" +
 	"lineNumber\x12\x14\n" +
@@ -1512,13 +1525,15 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"workedRows\x12\x1b\n" +
 	"\trows_open\x18\n" +
 	" \x01(\bR\browsOpen\x120\n" +
-	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8b\x02\n" +
-	"\x19FormatInstructionsRequest\x12\x17\n" +
-	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x01R\x04text\x120\n" +
-	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\x03\xe0A\x01R\x04rows\x12D\n" +
-	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12@\n" +
-	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\xc6\x02\n" +
+	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x84\x03\n" +
+	"\x19FormatInstructionsRequest\x12.\n" +
+	"\x04text\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12(\x80\x80\x03\x92\x02\vk2,p2,k2,p2R\x04text\x129\n" +
+	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xf4\x03R\x04rows\x12L\n" +
+	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x12c\n" +
+	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB&\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x17\x1a\x15REPEAT_STYLE_BRACKETSR\vrepeatStyle\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x13\xbaH\x10\"\x0e\n" +
+	"\x04text\n" +
+	"\x04rows\x10\x01\"\xc6\x02\n" +
 	"\x1aFormatInstructionsResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1530,13 +1545,15 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"size_count\x18\x05 \x01(\x05R\tsizeCount\x12\x12\n" +
 	"\x04text\x18\x06 \x01(\tR\x04text\x12+\n" +
 	"\x04rows\x18\a \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
-	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8b\x02\n" +
-	"\x19MirrorInstructionsRequest\x12\x17\n" +
-	"\x04text\x18\x01 \x01(\tB\x03\xe0A\x01R\x04text\x120\n" +
-	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\x03\xe0A\x01R\x04rows\x12D\n" +
-	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\x03\xe0A\x01R\rabbreviations\x12@\n" +
-	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB\x03\xe0A\x01R\vrepeatStyle\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fields\"\xc6\x02\n" +
+	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8a\x03\n" +
+	"\x19MirrorInstructionsRequest\x124\n" +
+	"\x04text\x18\x01 \x01(\tB \xe0A\x01\xbaH\x1ar\x18(\x80\x80\x03\x92\x02\x11k1, ssk, k to endR\x04text\x129\n" +
+	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xf4\x03R\x04rows\x12L\n" +
+	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x12c\n" +
+	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB&\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x17\x1a\x15REPEAT_STYLE_BRACKETSR\vrepeatStyle\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x13\xbaH\x10\"\x0e\n" +
+	"\x04text\n" +
+	"\x04rows\x10\x01\"\xc6\x02\n" +
 	"\x1aMirrorInstructionsResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1658,6 +1675,7 @@ func file_knitmath_v1_pattern_proto_init() {
 	if File_knitmath_v1_pattern_proto != nil {
 		return
 	}
+	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_stitch_proto_init()
 	type x struct{}

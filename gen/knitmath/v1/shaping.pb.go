@@ -9,6 +9,7 @@
 package knitmathv1
 
 import (
+	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
 	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
@@ -257,10 +258,10 @@ type PlanEvenSpacingRequest struct {
 	StartStitches int32 `protobuf:"varint,1,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Stitches after the row, 1 to 10,000, other than start_stitches.
 	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
-	// The increase or decrease to use: k2tog, ssk, p2tog, ssp, k3tog, sssk, p3tog,
-	// sssp, cdd; m1l, m1r, m1lp, m1rp, kfb, pfb, yo. Default k2tog for fewer
-	// stitches, m1l for more. With one made purlwise the plain stitches are
-	// purled, otherwise knit.
+	// The increase or decrease to use: k2tog, ssk, p2tog, ssp, skp, k3tog, sssk,
+	// p3tog, sssp, cdd, sk2p; m1l, m1r, m1lp, m1rp, m1, m1p, kfb, pfb, yo. Default
+	// k2tog for fewer stitches, m1l for more. With one made purlwise the plain
+	// stitches are purled, otherwise knit.
 	Operation Operation `protobuf:"varint,3,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// Flat or in the round. Default flat.
 	Construction Construction `protobuf:"varint,4,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
@@ -1602,16 +1603,17 @@ var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xa6\x03\n" +
-	"\x16PlanEvenSpacingRequest\x12*\n" +
-	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x12&\n" +
-	"\fend_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\vendStitches\x129\n" +
-	"\toperation\x18\x03 \x01(\x0e2\x16.knitmath.v1.OperationB\x03\xe0A\x01R\toperation\x12B\n" +
-	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x12-\n" +
-	"\redge_stitches\x18\x05 \x01(\x05B\x03\xe0A\x01H\x00R\fedgeStitches\x88\x01\x01\x123\n" +
-	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB\x03\xe0A\x01R\x06spread\x12&\n" +
-	"\fwith_outline\x18\a \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x10\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xe7\x04\n" +
+	"\x16PlanEvenSpacingRequest\x126\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x122\n" +
+	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@X\x18\x90N(\x01R\vendStitches\x12k\n" +
+	"\toperation\x18\x03 \x01(\x0e2\x16.knitmath.v1.OperationB5\xe0A\x01\xbaH/\x82\x01,\x10\x01\x18\x00\x18\x06\x18\a\x18\b\x18\t\x18\n" +
+	"\x18\v\x18\f\x18\r\x18\x0e\x18\x0f\x18\x10\x18\x11\x18\x12\x18\x13\x18\x14\x18\x15\x18\x16\x18\x17\x18\x18\x18\x19R\toperation\x12a\n" +
+	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12F\n" +
+	"\redge_stitches\x18\x05 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x01\x18\xe8\a(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x00R\fedgeStitches\x88\x01\x01\x12S\n" +
+	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB#\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x14\x1a\x12GAP_SPREAD_GROUPEDR\x06spread\x12,\n" +
+	"\fwith_outline\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x10\n" +
 	"\x0e_edge_stitches\":\n" +
 	"\x06GapRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
@@ -1631,28 +1633,33 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x11last_gap_stitches\x18\n" +
 	" \x01(\x05R\x0flastGapStitches\x12:\n" +
 	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xe3\a\n" +
-	"\x10PlanTaperRequest\x12*\n" +
-	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x12&\n" +
-	"\fend_stitches\x18\x02 \x01(\x05B\x03\xe0A\x02R\vendStitches\x12)\n" +
-	"\vheight_rows\x18\x03 \x01(\x05B\x03\xe0A\x01H\x00R\n" +
-	"heightRows\x88\x01\x01\x12%\n" +
-	"\theight_cm\x18\x04 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12-\n" +
-	"\x05gauge\x18\x05 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12B\n" +
-	"\fconstruction\x18\x06 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x123\n" +
-	"\x05edges\x18\a \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x12:\n" +
-	"\x14edge_change_stitches\x18\b \x01(\x05B\x03\xe0A\x01H\x02R\x12edgeChangeStitches\x88\x01\x01\x12-\n" +
-	"\redge_stitches\x18\t \x01(\x05B\x03\xe0A\x01H\x03R\fedgeStitches\x88\x01\x01\x12@\n" +
-	"\fshaping_rows\x18\n" +
-	" \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vshapingRows\x125\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xef\n" +
 	"\n" +
-	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x124\n" +
-	"\x11plain_before_rows\x18\f \x01(\x05B\x03\xe0A\x01H\x04R\x0fplainBeforeRows\x88\x01\x01\x122\n" +
-	"\x10plain_after_rows\x18\r \x01(\x05B\x03\xe0A\x01H\x05R\x0eplainAfterRows\x88\x01\x01\x128\n" +
-	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
-	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\x10 \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x0e\n" +
+	"\x10PlanTaperRequest\x126\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@0\x18\x90N(\x01R\rstartStitches\x122\n" +
+	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@L\x18\x90N(\x01R\vendStitches\x125\n" +
+	"\vheight_rows\x18\x03 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@x\x18\x90N(\x01H\x00R\n" +
+	"heightRows\x88\x01\x01\x12G\n" +
+	"\theight_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00D@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\bheightCm\x88\x01\x01\x12-\n" +
+	"\x05gauge\x18\x05 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12a\n" +
+	"\fconstruction\x18\x06 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
+	"\x05edges\x18\a \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
+	"\x14edge_change_stitches\x18\b \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x02R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
+	"\redge_stitches\x18\t \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x03R\fedgeStitches\x88\x01\x01\x12H\n" +
+	"\fshaping_rows\x18\n" +
+	" \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
+	"\n" +
+	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
+	"SIDE_RIGHTR\tfirstSide\x12M\n" +
+	"\x11plain_before_rows\x18\f \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x0fplainBeforeRows\x88\x01\x01\x12K\n" +
+	"\x10plain_after_rows\x18\r \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\n" +
+	"\x18\x90N(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x05R\x0eplainAfterRows\x88\x01\x01\x12a\n" +
+	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bINTERVAL_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1f\xbaH\x1c\"\x1a\n" +
+	"\vheight_rows\n" +
+	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
 	"_height_cmB\x17\n" +
@@ -1697,31 +1704,34 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\x9c\x01\n" +
-	"\tSidePoint\x12)\n" +
-	"\vheight_rows\x18\x01 \x01(\x05B\x03\xe0A\x01H\x00R\n" +
-	"heightRows\x88\x01\x01\x12%\n" +
-	"\theight_cm\x18\x02 \x01(\x01B\x03\xe0A\x01H\x01R\bheightCm\x88\x01\x01\x12\x1f\n" +
-	"\bstitches\x18\x03 \x01(\x05B\x03\xe0A\x02R\bstitchesB\x0e\n" +
+	"\r_end_width_cm\"\xf7\x01\n" +
+	"\tSidePoint\x125\n" +
+	"\vheight_rows\x18\x01 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@*\x18\x90N(\x01H\x00R\n" +
+	"heightRows\x88\x01\x01\x12G\n" +
+	"\theight_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00,@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\bheightCm\x88\x01\x01\x12+\n" +
+	"\bstitches\x18\x03 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@b\x18\x90N(\x01R\bstitches:\x1f\xbaH\x1c\"\x1a\n" +
+	"\vheight_rows\n" +
+	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_height_cm\"\xf0\x05\n" +
-	"\x15PlanShapedSideRequest\x12*\n" +
-	"\x0estart_stitches\x18\x01 \x01(\x05B\x03\xe0A\x02R\rstartStitches\x123\n" +
-	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\x03\xe0A\x02R\x06points\x12-\n" +
-	"\x05gauge\x18\x03 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12B\n" +
-	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\x03\xe0A\x01R\fconstruction\x123\n" +
-	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\x03\xe0A\x01R\x05edges\x12:\n" +
-	"\x14edge_change_stitches\x18\x06 \x01(\x05B\x03\xe0A\x01H\x00R\x12edgeChangeStitches\x88\x01\x01\x12-\n" +
-	"\redge_stitches\x18\a \x01(\x05B\x03\xe0A\x01H\x01R\fedgeStitches\x88\x01\x01\x12@\n" +
-	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\x03\xe0A\x01R\vshapingRows\x125\n" +
+	"_height_cm\"\xf9\a\n" +
+	"\x15PlanShapedSideRequest\x126\n" +
+	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@n\x18\x90N(\x01R\rstartStitches\x12=\n" +
+	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x06points\x12-\n" +
+	"\x05gauge\x18\x03 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12a\n" +
+	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
+	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
+	"\x14edge_change_stitches\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
+	"\redge_stitches\x18\a \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12H\n" +
+	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
 	"\n" +
-	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x03\xe0A\x01R\tfirstSide\x128\n" +
+	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
+	"SIDE_RIGHTR\tfirstSide\x12a\n" +
 	"\x06spread\x18\n" +
-	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB\x03\xe0A\x01R\x06spread\x12@\n" +
-	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB\x03\xe0A\x01R\vdisplayUnit\x12&\n" +
-	"\fwith_outline\x18\f \x01(\bB\x03\xe0A\x01R\vwithOutline\x12\x1b\n" +
-	"\x06fields\x18d \x03(\tB\x03\xe0A\x01R\x06fieldsB\x17\n" +
+	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bINTERVAL_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
 	"\x0e_edge_stitches\"\xbd\x03\n" +
 	"\vSideStretch\x12(\n" +
@@ -1877,6 +1887,7 @@ func file_knitmath_v1_shaping_proto_init() {
 	if File_knitmath_v1_shaping_proto != nil {
 		return
 	}
+	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
