@@ -5,6 +5,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // A ColourShare is one colour of stranded work.
@@ -25,6 +26,9 @@ type ColourYarn struct {
 const (
 	// MinColours: one colour alone is not stranded.
 	MinColours = 2
+	// MaxColours is the most colours carried in one row: more is not practical in
+	// the hand.
+	MaxColours = 5
 	// MinSharePercent is the finest a share is read to.
 	MinSharePercent = 1e-6
 	// ShareTolerancePercent is how far the shares together may be from 100: thirds
@@ -32,39 +36,51 @@ const (
 	ShareTolerancePercent = 0.01
 )
 
-// vetShares checks the colours and gives their shares, which then make exactly 1
-// together. None for one colour.
-func vetShares(c *fault.Checks, field string, colours []ColourShare) []float64 {
-	if len(colours) == 0 || !c.Items("", field, len(colours), MaxColours) {
-		return nil
+// vetShares checks the colours; there are none where one alone is worked with.
+func vetShares(c *fault.Checks, field string, colours []ColourShare) {
+	if len(colours) == 0 {
+		return
+	}
+	c.Items("", field, len(colours), MaxColours)
+	if !c.Sound(field) {
+		return
 	}
 	if len(colours) < MinColours {
 		c.Add(field, fault.ReasonOutOfRange, "has 1 item; stranded work has %d to %d colours: leave it empty for one colour",
 			MinColours, MaxColours)
 	}
-	ok, sum := len(colours) >= MinColours, int64(0)
+	shares := make([]string, len(colours))
 	for i, s := range colours {
 		path := fault.Index(field, i)
+		shares[i] = fault.Join(path, "share_percent")
 		c.Text(path, "name", s.Name)
-		if !c.RequiredNumber(path, "share_percent", s.SharePercent, MinSharePercent, 100) {
-			ok = false
-			continue
-		}
+		c.RequiredNumber(path, "share_percent", s.SharePercent, MinSharePercent, 100)
+	}
+	if len(colours) < MinColours || !c.Sound(shares...) {
+		return
+	}
+	sum := sharesTogether(colours)
+	if off := sum - 100e6; off > measure.ToMillionths(ShareTolerancePercent) || off < -measure.ToMillionths(ShareTolerancePercent) {
+		c.Infeasible("the shares make "+measure.Decimal(float64(sum)/1e6, 6)+" % together; they must make 100 to within 0.01", shares...)
+	}
+}
+
+// sharesTogether is the sum of the shares, in millionths of a percent.
+func sharesTogether(colours []ColourShare) int64 {
+	sum := int64(0)
+	for _, s := range colours {
 		sum += measure.ToMillionths(s.SharePercent)
 	}
-	if !ok {
-		return nil
-	}
-	if off := sum - 100e6; off > measure.ToMillionths(ShareTolerancePercent) || off < -measure.ToMillionths(ShareTolerancePercent) {
-		for i := range colours {
-			c.Infeasible("the shares make "+measure.Decimal(float64(sum)/1e6, 6)+" % together; they must make 100 to within 0.01",
-				fault.Join(fault.Index(field, i), "share_percent"))
-		}
-		return nil
-	}
-	shares := make([]float64, len(colours))
-	for i, s := range colours {
-		shares[i] = float64(measure.ToMillionths(s.SharePercent)) / float64(sum)
+	return sum
+}
+
+// sharesOf are the shares of checked colours, which make exactly 1 together. None
+// for one colour.
+func sharesOf(colours []ColourShare) []float64 {
+	var shares []float64
+	sum := sharesTogether(colours)
+	for _, s := range colours {
+		shares = append(shares, float64(measure.ToMillionths(s.SharePercent))/float64(sum))
 	}
 	return shares
 }
@@ -86,6 +102,14 @@ func vetShares(c *fault.Checks, field string, colours []ColourShare) []float64 {
 // Source: own derivation, as above.
 type strands struct{ stitches, floats float64 }
 
+// floatsCited is the source of strands.
+var floatsCited = report.Source{Figure: "floats", Status: report.SourceStatusOwnDerivation,
+	Citation: "a colour not in use lies behind its neighbour, one stitch width a stitch; " +
+		"colour = share * stitches * l + (1 - share) * stitches * width"}
+
+// add adds the strands of one piece.
+func (s *strands) add(t strands) { s.stitches += t.stitches; s.floats += t.floats }
+
 // of is the length of a colour with a share of the stitches.
 func (s strands) of(share float64) float64 { return share*s.stitches + (1-share)*s.floats }
 
@@ -96,7 +120,3 @@ func (s strands) total(m int) float64 { return s.stitches + float64(m-1)*s.float
 func (s strands) part(share float64, m int) float64 {
 	return math.Min(1, s.of(share)/s.total(m))
 }
-
-// MaxColours is the most colours carried in one row: more is not practical
-// in the hand.
-const MaxColours = 5

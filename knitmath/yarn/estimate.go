@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // question is a checked question on yarn.
@@ -57,8 +58,8 @@ func (q *question) work() Estimate {
 	return out
 }
 
-// add adds the strands of one piece.
-func (s *strands) add(t strands) { s.stitches += t.stitches; s.floats += t.floats }
+// swatchCited is the source of an answer by swatch.
+var swatchCited = report.Source{Figure: "by swatch", Citation: "grams = area * swatch mass / swatch area", Status: report.SourceStatusOwnDerivation}
 
 // bySwatch is the mass of the swatch for every piece of its size. Its range is
 // half a step of the scale either way.
@@ -67,7 +68,7 @@ func (q *question) bySwatch(out *Estimate) {
 	if s == nil {
 		return
 	}
-	half := fault.Or(s.ScaleStepG, DefaultScaleStepG) / 2
+	half := s.scaleStepG() / 2
 	mass := Range{s.MassG - half, s.MassG, s.MassG + half}.times(out.AreaCm2 / (s.WidthCm * s.HeightCm))
 	result := MethodResult{MassG: &mass, RangeCovers: "half a step of the scale either way; nothing else"}
 	if p := q.in.PutUp; p != nil {

@@ -3,6 +3,7 @@ package yarn
 import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -34,6 +35,10 @@ var patternFactors = [...]Range{
 	StitchPatternRib:         {1.00, 1.10, 1.20},
 	StitchPatternCables:      {1.10, 1.20, 1.30},
 }
+
+// factorsCited is the source of patternFactors.
+var factorsCited = report.Source{Figure: "pattern factors", Status: report.SourceStatusCommonPractice,
+	Citation: "yarn of a stitch beside a plain one: garter 1.00 to 1.10, rib 1.00 to 1.20, cables 1.10 to 1.30"}
 
 // A CountedPiece is a rectangle counted in stitches and rows.
 type CountedPiece struct {
@@ -84,63 +89,37 @@ const (
 	MaxPatternFactor = 3.0
 )
 
-// piece is a checked Piece: either stitches or an area is known, all copies
-// together; the gauge gives the other.
-type piece struct {
-	name     string
-	factor   Range
-	stitches int64
-	// area2 is twice the area in square micrometres, 0 where stitches are given.
-	area2 int64
-}
-
 // vetPieces checks the pieces, of which there must be one.
-func vetPieces(c *fault.Checks, field string, given []Piece) []piece {
+func vetPieces(c *fault.Checks, field string, given []Piece) {
 	if len(given) == 0 {
 		c.Add(field, fault.ReasonRequired, "is empty; give one piece or more")
 	}
-	if !c.Items("", field, len(given), MaxPieces) {
-		return nil
+	c.Items("", field, len(given), MaxPieces)
+	if !c.Sound(field) {
+		return
 	}
-	pieces := make([]piece, len(given))
 	for i, p := range given {
-		pieces[i] = vetPiece(c, fault.Index(field, i), p)
+		vetPiece(c, fault.Index(field, i), p)
 	}
-	return pieces
 }
 
-func vetPiece(c *fault.Checks, path string, p Piece) piece {
+func vetPiece(c *fault.Checks, path string, p Piece) {
 	c.Text(path, "name", p.Name)
-	okQuantity := c.OptionalCount(path, "times", p.Times, 1, MaxQuantity)
-	okPattern := fault.Enum(c, path, "pattern", p.Pattern, StitchPatternCables)
+	c.OptionalCount(path, "times", p.Times, 1, MaxQuantity)
+	fault.Enum(c, path, "pattern", p.Pattern, StitchPatternCables)
 	c.OptionalNumber(path, "pattern_factor", p.PatternFactor, MinPatternFactor, MaxPatternFactor)
-	if p.Pattern != StitchPatternUnspecified && p.PatternFactor != nil {
-		c.Add(fault.Join(path, "pattern"), fault.ReasonContradictory, "excludes pattern_factor; give one of them")
-		c.Add(fault.Join(path, "pattern_factor"), fault.ReasonContradictory, "excludes pattern; give one of them")
-	}
-	out := piece{name: p.Name}
-	switch {
-	case p.PatternFactor != nil:
-		out.factor = Range{*p.PatternFactor, *p.PatternFactor, *p.PatternFactor}
-	case okPattern:
-		out.factor = patternFactors[p.Pattern]
-	}
+	c.AtMostOne(p.Pattern != StitchPatternUnspecified, p.PatternFactor != nil,
+		fault.Join(path, "pattern"), fault.Join(path, "pattern_factor"))
 	vetOneShape(c, path, p)
 	if p.Counted != nil {
-		vetCounted(c, fault.Join(path, "counted"), *p.Counted, &out)
+		vetCounted(c, fault.Join(path, "counted"), *p.Counted)
 	}
 	if p.Trapezoid != nil {
-		vetTrapezoid(c, fault.Join(path, "trapezoid"), *p.Trapezoid, &out)
+		vetTrapezoid(c, fault.Join(path, "trapezoid"), *p.Trapezoid)
 	}
 	if p.Rowwise != nil {
-		vetRowwise(c, fault.Join(path, "rowwise"), *p.Rowwise, &out)
+		vetRowwise(c, fault.Join(path, "rowwise"), *p.Rowwise)
 	}
-	if okQuantity {
-		// At most 1e8 stitches or 4e14 square micrometres a copy.
-		out.stitches *= int64(fault.Or(p.Times, 1))
-		out.area2 *= int64(fault.Or(p.Times, 1))
-	}
-	return out
 }
 
 // vetOneShape checks that a piece has one shape.
@@ -165,43 +144,73 @@ func vetOneShape(c *fault.Checks, path string, p Piece) {
 	}
 }
 
-func vetCounted(c *fault.Checks, path string, p CountedPiece, out *piece) {
-	okStitches := c.RequiredCount(path, "stitches", p.Stitches, 1, stitch.MaxStitches)
-	okRows := c.RequiredCount(path, "rows", p.Rows, 1, stitch.MaxRows)
-	if okStitches && okRows {
-		out.stitches = int64(p.Stitches) * int64(p.Rows)
-	}
+func vetCounted(c *fault.Checks, path string, p CountedPiece) {
+	c.RequiredCount(path, "stitches", p.Stitches, 1, stitch.MaxStitches)
+	c.RequiredCount(path, "rows", p.Rows, 1, stitch.MaxRows)
 }
 
-func vetTrapezoid(c *fault.Checks, path string, p TrapezoidPiece, out *piece) {
-	ok := c.Number(path, "start_width_cm", p.StartWidthCm, 0, measure.MaxCm)
-	ok = c.Number(path, "end_width_cm", p.EndWidthCm, 0, measure.MaxCm) && ok
-	widths := measure.Micrometres(p.StartWidthCm) + measure.Micrometres(p.EndWidthCm)
-	if ok && widths == 0 {
-		ok = false
+func vetTrapezoid(c *fault.Checks, path string, p TrapezoidPiece) {
+	c.Number(path, "start_width_cm", p.StartWidthCm, 0, measure.MaxCm)
+	c.Number(path, "end_width_cm", p.EndWidthCm, 0, measure.MaxCm)
+	if c.Sound(path) && p.widths() == 0 {
 		c.Add(fault.Join(path, "start_width_cm"), fault.ReasonRequired, "is missing or 0, and so is end_width_cm; give one of them or both")
 		c.Add(fault.Join(path, "end_width_cm"), fault.ReasonRequired, "is missing or 0, and so is start_width_cm; give one of them or both")
 	}
-	if c.RequiredNumber(path, "height_cm", p.HeightCm, measure.MinCm, measure.MaxCm) && ok {
-		out.area2 = widths * measure.Micrometres(p.HeightCm)
+	c.RequiredNumber(path, "height_cm", p.HeightCm, measure.MinCm, measure.MaxCm)
+}
+
+func vetRowwise(c *fault.Checks, path string, p RowwisePiece) {
+	field := fault.Join(path, "row_stitches")
+	if len(p.RowStitches) == 0 {
+		c.Add(field, fault.ReasonRequired, "is empty; give the stitches of every row")
+	}
+	c.Items("", field, len(p.RowStitches), stitch.MaxRows)
+	if !c.Sound(field) {
+		return
+	}
+	for i, n := range p.RowStitches {
+		if n < 1 || n > stitch.MaxStitches { // the path of a row is written only for one that is wrong
+			c.Count("", fault.Index(field, i), n, 1, stitch.MaxStitches)
+		}
 	}
 }
 
-func vetRowwise(c *fault.Checks, path string, p RowwisePiece, out *piece) {
-	if len(p.RowStitches) == 0 {
-		c.Add(fault.Join(path, "row_stitches"), fault.ReasonRequired, "is empty; give the stitches of every row")
+// piece is a Piece whose fields are in order: either stitches or an area is known,
+// all copies together; the gauge gives the other.
+type piece struct {
+	name     string
+	factor   Range
+	stitches int64
+	// area2 is twice the area in square micrometres, 0 where stitches are given.
+	area2 int64
+}
+
+// worked is a checked piece with all its copies: at most 1e8 stitches or 4e14
+// square micrometres a copy.
+func (p Piece) worked() piece {
+	out := piece{name: p.Name, factor: patternFactors[p.Pattern]}
+	if f := p.PatternFactor; f != nil {
+		out.factor = Range{*f, *f, *f}
 	}
-	if !c.Items(path, "row_stitches", len(p.RowStitches), stitch.MaxRows) {
-		return
-	}
-	field := fault.Join(path, "row_stitches")
-	for i, n := range p.RowStitches {
-		if n < 1 || n > stitch.MaxStitches {
-			c.Count("", fault.Index(field, i), n, 1, stitch.MaxStitches)
-			continue
+	switch {
+	case p.Counted != nil:
+		out.stitches = int64(p.Counted.Stitches) * int64(p.Counted.Rows)
+	case p.Trapezoid != nil:
+		out.area2 = p.Trapezoid.widths() * measure.Micrometres(p.Trapezoid.HeightCm)
+	case p.Rowwise != nil:
+		for _, n := range p.Rowwise.RowStitches {
+			out.stitches += int64(n)
 		}
-		out.stitches += int64(n)
 	}
+	times := int64(fault.Or(p.Times, 1))
+	out.stitches *= times
+	out.area2 *= times
+	return out
+}
+
+// widths is both widths together, in micrometres.
+func (p TrapezoidPiece) widths() int64 {
+	return measure.Micrometres(p.StartWidthCm) + measure.Micrometres(p.EndWidthCm)
 }
 
 // measure is the stitches and the area in cm2 of a piece at a gauge of so many

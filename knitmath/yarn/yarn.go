@@ -15,7 +15,7 @@ type WeighedSwatch struct {
 	ScaleStepG *float64
 }
 
-// Input asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
+// An Input asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
 type Input struct {
 	Gauge          *gauge.Gauge
 	Pieces         []Piece
@@ -35,7 +35,7 @@ type Range struct {
 	High   float64
 }
 
-// MethodResult is the answer of one method, reserve not included. What the
+// A MethodResult is the answer of one method, reserve not included. What the
 // method cannot say is nil.
 type MethodResult struct {
 	LengthM     *Range
@@ -43,7 +43,7 @@ type MethodResult struct {
 	RangeCovers string
 }
 
-// Estimate is the answer to Input. What no method can say is nil.
+// An Estimate is the answer to Input. What no method can say is nil.
 type Estimate struct {
 	ByLoop       MethodResult
 	BySwatch     *MethodResult
@@ -90,6 +90,10 @@ func (r Range) times(f float64) Range { return Range{r.Low * f, r.Likely * f, r.
 // apart says whether two ranges have nothing in common.
 func (r Range) apart(s Range) bool { return r.Low > s.High || s.Low > r.High }
 
+// reserveCited is the source of DefaultReservePercent.
+var reserveCited = report.Source{Figure: "reserve", Status: report.SourceStatusCommonPractice,
+	Citation: "10 % for tails, seams and swatching, unless the question says otherwise"}
+
 // EstimateYarn says how much yarn the pieces need, by one method or two:
 //
 //	by loop:    metres = stitches * factor * sqrt(ks / S), S stitches to the cm2
@@ -104,19 +108,22 @@ func (r Range) apart(s Range) bool { return r.Low > s.High || s.Low > r.High }
 func EstimateYarn(in Input) (Estimate, error) {
 	var c fault.Checks
 	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
-	pieces := vetPieces(&c, "pieces", in.Pieces)
+	vetPieces(&c, "pieces", in.Pieces)
 	fault.Enum(&c, "", "state", in.State, FabricStateFullyRelaxed)
 	vetSwatch(&c, "swatch", in.Swatch)
 	vetPutUp(&c, "put_up", in.PutUp)
 	c.OptionalNumber("", "reserve_percent", in.ReservePercent, 0, MaxReservePercent)
-	shares := vetShares(&c, "colours", in.Colours)
+	vetShares(&c, "colours", in.Colours)
 	fault.Enum(&c, "", "dye_lot", in.DyeLot, DyeLotMoreLater)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if err := c.Err(); err != nil {
 		return Estimate{}, err
 	}
 
-	q := question{in: in, st: st, rw: rw, pieces: pieces, shares: shares}
+	q := question{in: in, st: st, rw: rw, shares: sharesOf(in.Colours)}
+	for _, p := range in.Pieces {
+		q.pieces = append(q.pieces, p.worked())
+	}
 	out := q.work()
 	if worst := out.worst(); worst > MaxYarn {
 		fields := []string{"gauge", "pieces"}
@@ -136,12 +143,16 @@ func vetSwatch(c *fault.Checks, field string, s *WeighedSwatch) {
 	if s == nil {
 		return
 	}
-	ok := c.RequiredNumber(field, "mass_g", s.MassG, MinSwatchG, MaxSwatchG)
+	c.RequiredNumber(field, "mass_g", s.MassG, MinSwatchG, MaxSwatchG)
 	c.RequiredNumber(field, "width_cm", s.WidthCm, MinSwatchCm, measure.MaxCm)
 	c.RequiredNumber(field, "height_cm", s.HeightCm, MinSwatchCm, measure.MaxCm)
-	ok = c.OptionalNumber(field, "scale_step_g", s.ScaleStepG, MinScaleStepG, MaxScaleStepG) && ok
-	if step := fault.Or(s.ScaleStepG, DefaultScaleStepG); ok && s.MassG < step {
-		c.Infeasible("a scale with steps of "+measure.Decimal(step, 3)+" g does not show "+measure.Decimal(s.MassG, 3)+
-			" g; give the step of the scale, or weigh more", fault.Join(field, "mass_g"), fault.Join(field, "scale_step_g"))
+	c.OptionalNumber(field, "scale_step_g", s.ScaleStepG, MinScaleStepG, MaxScaleStepG)
+	mass, step := fault.Join(field, "mass_g"), fault.Join(field, "scale_step_g")
+	if c.Sound(mass, step) && s.MassG < s.scaleStepG() {
+		c.Infeasible("a scale with steps of "+measure.Decimal(s.scaleStepG(), 3)+" g does not show "+measure.Decimal(s.MassG, 3)+
+			" g; give the step of the scale, or weigh more", mass, step)
 	}
 }
+
+// scaleStepG is the step of the scale that a swatch was weighed on.
+func (s *WeighedSwatch) scaleStepG() float64 { return fault.Or(s.ScaleStepG, DefaultScaleStepG) }

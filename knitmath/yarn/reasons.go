@@ -1,0 +1,71 @@
+package yarn
+
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of the notices.
+const (
+	// UnusualRatio: all pieces are plain knitting, and the gauge has fewer or more
+	// rows to a stitch than plain knitting has. Field is gauge.
+	UnusualRatio report.Reason = "UNUSUAL_RATIO"
+	// StateUnknown: no state of the fabric is given, so that the range by loop
+	// covers all of them. Field is state.
+	StateUnknown report.Reason = "STATE_UNKNOWN"
+	// SwatchFabric: the pieces are of more than one fabric, and by swatch all are
+	// taken to be the swatch's. Field is swatch.
+	SwatchFabric report.Reason = "SWATCH_FABRIC"
+	// CoarseScale: half a step of the scale is more than 5 % of the swatch. Field is
+	// swatch.scale_step_g.
+	CoarseScale report.Reason = "COARSE_SCALE"
+	// NotCompared: there is a swatch but no put-up, so that grams by swatch and
+	// metres by loop cannot be compared. Field is put_up.
+	NotCompared report.Reason = "NOT_COMPARED"
+	// MethodsDisagree: the ranges by swatch and by loop have nothing in common. Field
+	// is swatch, which the answer goes by.
+	MethodsDisagree report.Reason = "METHODS_DISAGREE"
+)
+
+// remark adds the notices.
+func (q *question) remark(out *Estimate) {
+	add := func(reason report.Reason, field, text string) {
+		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
+	}
+	plain, mixed := true, false
+	for _, p := range q.pieces {
+		plain = plain && p.factor == Range{1, 1, 1}
+		mixed = mixed || p.factor != q.pieces[0].factor
+	}
+	ratio := q.rw.PerCm() / q.st.PerCm()
+	if plain && (ratio < minPlainRatio || ratio > maxPlainRatio) {
+		add(UnusualRatio, "gauge", "has "+measure.Decimal(ratio, 2)+" rows to a stitch of width; plain knitting has about 1.2 to 1.45, "+
+			"so the answer by loop holds less well")
+	}
+	if q.in.State == FabricStateUnspecified {
+		add(StateUnknown, "state", "is not given; the range by loop covers all states")
+	}
+	s := out.BySwatch
+	if s == nil {
+		return
+	}
+	if mixed {
+		add(SwatchFabric, "swatch", "is one fabric, and the pieces are several; by swatch all are taken to be its fabric")
+	}
+	if w := q.in.Swatch; w.scaleStepG()/2 > coarseScale*w.MassG {
+		add(CoarseScale, "swatch.scale_step_g", "half a step of the scale is more than 5 % of the swatch; weigh several "+
+			"swatches together, or on a finer scale")
+	}
+	switch {
+	case q.in.PutUp == nil:
+		add(NotCompared, "put_up", "is not given, so that grams by swatch and metres by loop cannot be compared")
+	case s.LengthM.apart(*out.ByLoop.LengthM):
+		add(MethodsDisagree, "swatch", "by swatch it is "+lengthWords(q.in.DisplayUnit, s.LengthM.Likely)+", by loop "+
+			lengthWords(q.in.DisplayUnit, out.ByLoop.LengthM.Likely)+", and the ranges do not meet; the answer goes by the swatch: "+
+			"check its mass and size, the gauge and put_up")
+	}
+}
+
+// coarseScale is the part of a swatch's mass beyond which half a step of the
+// scale is worth a remark: it is then half of the usual reserve.
+const coarseScale = 0.05
