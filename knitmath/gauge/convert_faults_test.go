@@ -32,7 +32,8 @@ func TestConvertRefusals(t *testing.T) {
 			Sizes: []PrintedSize{{WidthCm: nan, HeightCm: &inf}}, WantedWidthCm: &nan},
 			[]string{"pattern_gauge.stitches NOT_FINITE", "pattern_gauge.rows NOT_FINITE", "pattern_gauge.over_cm NOT_FINITE",
 				"sizes[0].width_cm NOT_FINITE", "sizes[0].height_cm NOT_FINITE", "wanted_width_cm NOT_FINITE"}},
-		{"zero and negative", ConversionInput{PatternGauge: g, OwnGauge: &Gauge{-1, -1, knittest.Ptr(0.0)}, Items: stitches(-5, &CountRule{Multiple: n(0)}),
+		{"zero and negative", ConversionInput{PatternGauge: g, OwnGauge: &Gauge{-1, -1, knittest.Ptr(0.0)},
+			Items: stitches(-5, &CountRule{Multiple: n(0)}),
 			Sizes: []PrintedSize{{WidthCm: -1, HeightCm: knittest.Ptr(0.0)}}, WantedWidthCm: knittest.Ptr(0.0)},
 			[]string{"own_gauge.stitches OUT_OF_RANGE", "own_gauge.rows OUT_OF_RANGE", "own_gauge.over_cm OUT_OF_RANGE",
 				"items[0].count OUT_OF_RANGE", "items[0].rule.multiple OUT_OF_RANGE", "sizes[0].width_cm OUT_OF_RANGE",
@@ -46,8 +47,10 @@ func TestConvertRefusals(t *testing.T) {
 		{"unknown enum", ConversionInput{PatternGauge: g, OwnGauge: g, DisplayUnit: 7,
 			Items: []PatternCount{{Kind: 3, Count: 10, Rule: &CountRule{Rounding: -1}}}},
 			[]string{"items[0].kind UNKNOWN_VALUE", "items[0].rule.rounding UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
-		{"sizes alone", ConversionInput{PatternGauge: g, OwnGauge: g, Sizes: []PrintedSize{{WidthCm: 90}}}, []string{"sizes CONTRADICTORY"}},
-		{"wanted alone", ConversionInput{PatternGauge: g, OwnGauge: g, WantedWidthCm: knittest.Ptr(90.0)}, []string{"wanted_width_cm CONTRADICTORY"}},
+		{"sizes alone", ConversionInput{PatternGauge: g, OwnGauge: g, Sizes: []PrintedSize{{WidthCm: 90}}},
+			[]string{"sizes CONTRADICTORY"}},
+		{"wanted alone", ConversionInput{PatternGauge: g, OwnGauge: g, WantedWidthCm: knittest.Ptr(90.0)},
+			[]string{"wanted_width_cm CONTRADICTORY"}},
 		// 9000 at 20 are 9900 at 22, and 10350 at 23.
 		{"too many stitches", ConversionInput{PatternGauge: g, OwnGauge: &Gauge{Stitches: 23, Rows: 28}, Items: stitches(9000, nil)},
 			[]string{"own_gauge INFEASIBLE", "items[0].count INFEASIBLE"}},
@@ -55,8 +58,9 @@ func TestConvertRefusals(t *testing.T) {
 			Items: stitches(10, &CountRule{Multiple: n(12), Rounding: measure.RoundingDown})},
 			[]string{"own_gauge INFEASIBLE", "items[0].count INFEASIBLE", "items[0].rule INFEASIBLE"}},
 		// The widest ratio of gauges there is.
-		{"beyond all", ConversionInput{PatternGauge: &Gauge{1e-6, 1e-6, knittest.Ptr(100.0)}, OwnGauge: &Gauge{1000, 1000, knittest.Ptr(0.1)},
-			Items: stitches(10_000, nil)}, []string{"own_gauge INFEASIBLE", "items[0].count INFEASIBLE"}},
+		{"beyond all", ConversionInput{PatternGauge: &Gauge{1e-6, 1e-6, knittest.Ptr(100.0)},
+			OwnGauge: &Gauge{1000, 1000, knittest.Ptr(0.1)}, Items: stitches(10_000, nil)},
+			[]string{"own_gauge INFEASIBLE", "items[0].count INFEASIBLE"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := ConvertGauge(c.in)
@@ -91,7 +95,8 @@ func FuzzConvertGauge(f *testing.F) {
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0.0, 0.0, 0.0, 0, 0, 0, int32(9), int32(9), 0.0, 0.0, 0.0, uint8(0x7f))
 	f.Fuzz(func(t *testing.T, pst, prw, pover, ost, orw, oover float64, count, multiple, remainder int, kind, rounding int32,
 		a, b, wanted float64, given uint8) {
-		in := ConversionInput{PatternGauge: &Gauge{pst, prw, nil}, OwnGauge: &Gauge{ost, orw, nil}, DisplayUnit: measure.DisplayUnit(given >> 6)}
+		in := ConversionInput{PatternGauge: &Gauge{pst, prw, nil}, OwnGauge: &Gauge{ost, orw, nil},
+			DisplayUnit: measure.DisplayUnit(given >> 6)}
 		if given&1 != 0 {
 			in.PatternGauge.OverCm = &pover
 		}

@@ -22,7 +22,8 @@ func ExampleComputeCastOn() {
 		return
 	}
 	fmt.Println(out.Summary())
-	fmt.Printf("exactly %.0f stitches; legal beside it are %d and %d\n", out.Stitches.Exact, out.Stitches.Below.Count, out.Stitches.Above.Count)
+	fmt.Printf("exactly %.0f stitches; legal beside it are %d and %d\n",
+		out.Stitches.Exact, out.Stitches.Below.Count, out.Stitches.Above.Count)
 	for _, n := range out.Notices {
 		fmt.Println(n.Reason, n.Field)
 	}

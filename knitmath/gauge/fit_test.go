@@ -59,7 +59,8 @@ func TestFitByDefinition(t *testing.T) {
 	} {
 		offset := shape.remainder + 2*shape.edge
 		counts := legalCounts(shape.multiple, offset)
-		for _, rounding := range []measure.Rounding{measure.RoundingUnspecified, measure.RoundingNearest, measure.RoundingUp, measure.RoundingDown} {
+		for _, rounding := range []measure.Rounding{
+			measure.RoundingUnspecified, measure.RoundingNearest, measure.RoundingUp, measure.RoundingDown} {
 			r := Rule{int64(shape.multiple), int64(offset), rounding}
 			for tenths := 1; tenths < 700; tenths++ {
 				got := d.fit(int64(tenths)*1000, r)

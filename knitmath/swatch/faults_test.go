@@ -60,7 +60,8 @@ func TestGaugeRefusals(t *testing.T) {
 func TestGaugeLimits(t *testing.T) {
 	rs := make([]Reading, MaxReadings)
 	for i := range rs {
-		rs[i] = Reading{Count: MaxReadingCount - float64(i), OverCm: knittest.Ptr(measure.MaxCm), Place: strings.Repeat("é", fault.MaxNameLength)}
+		rs[i] = Reading{Count: MaxReadingCount - float64(i), OverCm: knittest.Ptr(measure.MaxCm),
+			Place: strings.Repeat("é", fault.MaxNameLength)}
 	}
 	out, err := ComputeGauge(Input{StitchesBefore: rs, RowsBefore: rs, StitchesAfter: rs, RowsAfter: rs,
 		OverCm: knittest.Ptr(gauge.MaxOverCm), WidthCm: knittest.Ptr(measure.MaxCm), HeightCm: knittest.Ptr(measure.MaxCm)})

@@ -88,7 +88,8 @@ func needleSize(mm float64) *NeedleSize {
 
 // source says where the names of a row come from.
 func (n NeedleSize) source() report.Source {
-	s := report.Source{Figure: "needle names", Citation: "general tables of needle sizes that agree", Status: report.SourceStatusCommonPractice}
+	s := report.Source{Figure: "needle names",
+		Citation: "general tables of needle sizes that agree", Status: report.SourceStatusCommonPractice}
 	if n.Disputed || n.Japanese != "" || n.Mm > 10 {
 		s.Citation = "lists of makers and of the Craft Yarn Council, in part from memory"
 		s.Status = report.SourceStatusFromMemory

@@ -23,7 +23,8 @@ func TestInWords(t *testing.T) {
 		{"washed in one direction", "41 stitches and 51 rows to 10 cm.", half + ", change on washing",
 			Input{StitchesBefore: readingsOver(10, 41), RowsBefore: readingsOver(10, 50), RowsAfter: readingsOver(10, 51)}},
 		{"in a category", "20 stitches to 10 cm.", half + ", yarn weight category", Input{StitchesAfter: readingsOver(10, 20)}},
-		{"with sizes", "41 stitches and 50 rows to 10 cm. 82 stitches: 20 cm wide. 100 rows: 20 cm tall.", half + ", smallest and largest size",
+		{"with sizes", "41 stitches and 50 rows to 10 cm. 82 stitches: 20 cm wide. 100 rows: 20 cm tall.",
+			half + ", smallest and largest size",
 			Input{StitchesAfter: readingsOver(10, 41), RowsAfter: readingsOver(10, 50), WidthCm: new(20.0), HeightCm: new(20.0)}},
 		// 10 and 30: mean 20, s = 14.142, half-width 12.706 * 10 = 127.06, more than the mean.
 		{"a gauge that may be nothing", "20 ± 127.06 rows to 10 cm. 40 rows: 20 cm tall, at 95 % from 2.7 cm up.",

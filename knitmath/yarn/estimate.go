@@ -59,7 +59,8 @@ func (q *question) work() Estimate {
 }
 
 // swatchCited is the source of an answer by swatch.
-var swatchCited = report.Source{Figure: "by swatch", Citation: "grams = area * swatch mass / swatch area", Status: report.SourceStatusOwnDerivation}
+var swatchCited = report.Source{Figure: "by swatch", Citation: "grams = area * swatch mass / swatch area",
+	Status: report.SourceStatusOwnDerivation}
 
 // bySwatch is the mass of the swatch for every piece of its size. Its range is
 // half a step of the scale either way.

@@ -40,7 +40,8 @@ func TestYarnRefusals(t *testing.T) {
 			[]string{"pieces[0].counted CONTRADICTORY", "pieces[0].rowwise CONTRADICTORY"}},
 		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternPlain, PatternFactor: knittest.Ptr(1.0)}),
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
-		{"not finite", Input{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil}, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
+		{"not finite", Input{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
+			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
 			Swatch: &WeighedSwatch{nan, inf, nan, &inf}, PutUp: &PutUp{nan, inf}, ReservePercent: &nan,
 			Colours: []ColourShare{{"", nan}, {"", inf}}},
 			[]string{"gauge.stitches NOT_FINITE", "gauge.rows NOT_FINITE", "pieces[0].pattern_factor NOT_FINITE",
@@ -48,7 +49,8 @@ func TestYarnRefusals(t *testing.T) {
 				"pieces[0].trapezoid.height_cm NOT_FINITE", "swatch.mass_g NOT_FINITE", "swatch.width_cm NOT_FINITE",
 				"swatch.height_cm NOT_FINITE", "swatch.scale_step_g NOT_FINITE", "put_up.ball_m NOT_FINITE", "put_up.ball_g NOT_FINITE",
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
-		{"zero and negative", Input{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0), Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
+		{"zero and negative", Input{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0),
+			Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
 			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &PutUp{-1, -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
 			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
@@ -58,7 +60,8 @@ func TestYarnRefusals(t *testing.T) {
 				"reserve_percent OUT_OF_RANGE", "colours[0].share_percent OUT_OF_RANGE", "colours[1].share_percent OUT_OF_RANGE"}},
 		{"too large", Input{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
 			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0)},
-			PutUp: &PutUp{100_001, 10_001}, ReservePercent: knittest.Ptr(101.0), Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
+			PutUp: &PutUp{100_001, 10_001}, ReservePercent: knittest.Ptr(101.0),
+			Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
 			[]string{"pieces[0].name TOO_MANY", "pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
 				"pieces[0].counted.stitches OUT_OF_RANGE", "pieces[0].counted.rows OUT_OF_RANGE",
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
@@ -67,7 +70,8 @@ func TestYarnRefusals(t *testing.T) {
 		{"too many", Input{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
 			[]string{"pieces TOO_MANY", "colours TOO_MANY"}},
 		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.row_stitches TOO_MANY"}},
-		{"unknown enums", Input{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}}, State: 4, DyeLot: -1, DisplayUnit: 3},
+		{"unknown enums", Input{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}},
+			State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		{"one colour", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
 		{"shares short of 100", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 39.98}}},
@@ -77,7 +81,8 @@ func TestYarnRefusals(t *testing.T) {
 		{"scale too coarse", Input{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
 			[]string{"swatch.mass_g INFEASIBLE", "swatch.scale_step_g INFEASIBLE"}},
 		// A hundred times a hundred pieces of 1e8 stitches of metres each.
-		{"more than there is", Input{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001}, Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
+		{"more than there is", Input{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001},
+			Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
 		{"heavier than there is", Input{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
@@ -123,12 +128,14 @@ func TestYarnLimits(t *testing.T) {
 
 func FuzzEstimateYarn(f *testing.F) {
 	f.Add(18.0, 24.0, 10.0, 100, 60, 50.0, 60.0, 40.0, 1.2, 5.0, 10.0, 1.0, 200.0, 100.0, 10.0, 60.0, int32(3), uint16(0x7fff))
-	f.Add(1e-6, 1e-6, 100.0, 10_000, 10_000, 1000.0, 0.0, 1000.0, 3.0, 10_000.0, 1.0, 100.0, 1.0, 10_000.0, 100.0, 99.999, int32(0), uint16(0x7fff))
+	f.Add(1e-6, 1e-6, 100.0, 10_000, 10_000, 1000.0, 0.0, 1000.0, 3.0, 10_000.0, 1.0,
+		100.0, 1.0, 10_000.0, 100.0, 99.999, int32(0), uint16(0x7fff))
 	f.Add(1000.0, 1000.0, 0.1, 1, 1, 0.0, 0.1, 0.1, 0.5, 0.1, 1000.0, 0.1, 100_000.0, 1.0, 0.0, 1e-6, int32(1), uint16(0x3fff))
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0, -1, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, int32(9), uint16(0x1ff))
 	f.Fuzz(func(t *testing.T, st, rw, over float64, a, b int, w1, w2, h, factor, mass, side, step, ballM, ballG, reserve, share float64,
 		enums int32, given uint16) {
-		in := Input{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums), DyeLot: DyeLot(enums >> 1), DisplayUnit: measure.DisplayUnit(given >> 14)}
+		in := Input{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums),
+			DyeLot: DyeLot(enums >> 1), DisplayUnit: measure.DisplayUnit(given >> 14)}
 		if given&1 != 0 {
 			in.Gauge.OverCm = &over
 		}
@@ -186,19 +193,25 @@ func checkYarnAddsUp(t *testing.T, in Input, out Estimate) {
 		t.Fatalf("parts of %+v", out)
 	}
 	if len(out.Colours) > 0 {
-		sum, balls := Range{}, 0
-		for _, c := range out.Colours {
-			sum = Range{sum.Low + c.LengthM.Low, sum.Likely + c.LengthM.Likely, sum.High + c.LengthM.High}
-			balls += fault.Or(c.BallCount, 0)
-		}
-		knittest.Near(t, "colours, low", sum.Low, out.LengthM.Low, 1e-9)
-		knittest.Near(t, "colours, likely", sum.Likely, out.LengthM.Likely, 1e-9)
-		knittest.Near(t, "colours, high", sum.High, out.LengthM.High, 1e-9)
-		if balls != fault.Or(out.BallCount, 0) {
-			t.Fatalf("%d balls by colour, %d in all", balls, fault.Or(out.BallCount, 0))
-		}
+		checkColoursAddUp(t, out)
 	}
 	if out.BallCount != nil && (*out.BallCount < 1 || *out.BallCount > math.MaxInt32) {
 		t.Fatalf("%d balls", *out.BallCount)
+	}
+}
+
+// checkColoursAddUp checks that the colours make the whole.
+func checkColoursAddUp(t *testing.T, out Estimate) {
+	t.Helper()
+	sum, balls := Range{}, 0
+	for _, c := range out.Colours {
+		sum = Range{sum.Low + c.LengthM.Low, sum.Likely + c.LengthM.Likely, sum.High + c.LengthM.High}
+		balls += fault.Or(c.BallCount, 0)
+	}
+	knittest.Near(t, "colours, low", sum.Low, out.LengthM.Low, 1e-9)
+	knittest.Near(t, "colours, likely", sum.Likely, out.LengthM.Likely, 1e-9)
+	knittest.Near(t, "colours, high", sum.High, out.LengthM.High, 1e-9)
+	if balls != fault.Or(out.BallCount, 0) {
+		t.Fatalf("%d balls by colour, %d in all", balls, fault.Or(out.BallCount, 0))
 	}
 }

@@ -44,10 +44,10 @@ const munden = "D. L. Munden, J. Text. Inst. 50 (1959) T448"
 
 // The sources of loopConstants.
 var (
-	unwashedCited = report.Source{Figure: "loop constant ks 19.0 dry relaxed, 21.6 wet relaxed", Citation: munden + "; taken as good to 3 %",
-		Status: report.SourceStatusFromMemory}
-	relaxedCited = report.Source{Figure: "loop constant ks 23.1 fully relaxed", Citation: "kc 5.5, kw 4.2: GATE Textile Engineering 2015, question 54",
-		Status: report.SourceStatusPublished}
+	unwashedCited = report.Source{Figure: "loop constant ks 19.0 dry relaxed, 21.6 wet relaxed",
+		Citation: munden + "; taken as good to 3 %", Status: report.SourceStatusFromMemory}
+	relaxedCited = report.Source{Figure: "loop constant ks 23.1 fully relaxed",
+		Citation: "kc 5.5, kw 4.2: GATE Textile Engineering 2015, question 54", Status: report.SourceStatusPublished}
 	relaxedRangeCited = report.Source{Figure: "range of ks fully relaxed, 21.2 to 25.52",
 		Citation: "kc 5.3 to 5.8 and kw 4.0 to 4.4 over the later literature", Status: report.SourceStatusFromMemory}
 )
@@ -77,7 +77,8 @@ func (s FabricState) String() string {
 }
 
 // loopCited is the source of loopLength.
-var loopCited = report.Source{Figure: "loop length", Citation: "l = sqrt(ks / stitches to the cm2): " + munden, Status: report.SourceStatusFromMemory}
+var loopCited = report.Source{Figure: "loop length", Citation: "l = sqrt(ks / stitches to the cm2): " + munden,
+	Status: report.SourceStatusFromMemory}
 
 // loopLength is the yarn in one plain stitch, in cm, of a fabric with so many
 // stitches to the cm2:

@@ -161,7 +161,8 @@ func TestStrandedColours(t *testing.T) {
 	in.Swatch = &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}
 	sample := estimateOf(t, in)
 	for i := range 2 {
-		knittest.Near(t, "part", sample.Colours[i].MassG.Likely/sample.MassG.Likely, out.Colours[i].LengthM.Likely/out.LengthM.Likely, 1e-12)
+		knittest.Near(t, "part", sample.Colours[i].MassG.Likely/sample.MassG.Likely,
+			out.Colours[i].LengthM.Likely/out.LengthM.Likely, 1e-12)
 		knittest.Near(t, "part of the high figure", sample.Colours[i].MassG.High/sample.MassG.High,
 			sample.Colours[i].MassG.Low/sample.MassG.Low, 1e-12)
 	}
@@ -193,7 +194,8 @@ func TestYarnNotices(t *testing.T) {
 		{"coarse scale", with(func(in *Input) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
 		{"no put-up", with(func(in *Input) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
 		{"state", with(func(in *Input) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
-		{"rows and stitches swapped", with(func(in *Input) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }), []string{"gauge UNUSUAL_RATIO"}},
+		{"rows and stitches swapped", with(func(in *Input) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }),
+			[]string{"gauge UNUSUAL_RATIO"}},
 		{"garter may be square", with(func(in *Input) {
 			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
@@ -218,7 +220,8 @@ func TestYarnNotices(t *testing.T) {
 func TestYarnMetamorphic(t *testing.T) {
 	last := 0.0
 	for stitches := 10.0; stitches <= 34; stitches++ {
-		in := Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3}, Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
+		in := Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3},
+			Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
 		out := estimateOf(t, in)
 		if out.LengthM.Likely <= last {
 			t.Errorf("%v stitches take %v m, one fewer %v", stitches, out.LengthM.Likely, last)
