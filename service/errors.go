@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -62,35 +63,49 @@ func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler 
 func asFailure(err error) error {
 	var input *fault.InputError
 	if errors.As(err, &input) {
-		return &failure{invalid(input.Violations), err}
+		return &failure{invalidBeyond(input.Violations, input.Unlisted), err}
 	}
 	return &failure{status.New(codes.Internal, internalText), err}
 }
 
 // invalid is the status of a question with faults.
 func invalid(violations []fault.Violation) *status.Status {
+	return invalidBeyond(violations, 0)
+}
+
+// invalidBeyond is the status of a question with faults, of which some more have
+// been counted than are listed. Where the list is cut, the text says so for people
+// and the metadata of the ErrorInfo for machines.
+func invalidBeyond(violations []fault.Violation, unlisted int) *status.Status {
+	all := len(violations) + unlisted
+	violations = violations[:min(len(violations), maxViolations)]
 	bad := &errdetails.BadRequest{}
-	for _, v := range violations[:min(len(violations), maxViolations)] {
+	for _, v := range violations {
 		bad.FieldViolations = append(bad.FieldViolations, &errdetails.BadRequest_FieldViolation{
 			Field:       shorten(v.Field, maxFieldLength),
 			Reason:      string(v.Reason),
 			Description: shorten(v.Detail, maxDescriptionLength),
 		})
 	}
-	text := fmt.Sprintf("the question has %d faults", len(violations))
-	if len(violations) == 1 {
+	info := &errdetails.ErrorInfo{Reason: reasonInvalidInput, Domain: errorDomain}
+	text := fmt.Sprintf("the question has %d faults", all)
+	if all == 1 {
 		text = "the question has 1 fault"
 	}
-	if len(violations) > maxViolations {
-		text += fmt.Sprintf("; the first %d are listed", maxViolations)
+	if len(violations) < all {
+		text += fmt.Sprintf("; the first %d are listed", len(violations))
+		info.Metadata = map[string]string{"faults": strconv.Itoa(all), "listed": strconv.Itoa(len(violations))}
 	}
-	return refusal(codes.InvalidArgument, reasonInvalidInput, text, bad)
+	return detailed(codes.InvalidArgument, text, info, bad)
 }
 
-// refusal is a status with an ErrorInfo and further details.
-func refusal(code codes.Code, reason, text string, details ...protoadapt.MessageV1) *status.Status {
-	info := &errdetails.ErrorInfo{Reason: reason, Domain: errorDomain}
-	st, err := status.New(code, text).WithDetails(append([]protoadapt.MessageV1{info}, details...)...)
+// refusal is a status with an ErrorInfo and no further details.
+func refusal(code codes.Code, reason, text string) *status.Status {
+	return detailed(code, text, &errdetails.ErrorInfo{Reason: reason, Domain: errorDomain})
+}
+
+func detailed(code codes.Code, text string, details ...protoadapt.MessageV1) *status.Status {
+	st, err := status.New(code, text).WithDetails(details...)
 	if err != nil {
 		// Only an OK code, or details that cannot be serialised, come here; a
 		// status without details is still the right code.

@@ -134,7 +134,7 @@ func TestErrorDetails(t *testing.T) {
 		t.Fatalf("%v", st)
 	}
 	info, ok := st.Details()[0].(*errdetails.ErrorInfo)
-	if !ok || info.Reason != "INVALID_INPUT" || info.Domain != "knitmath.example.com" {
+	if !ok || info.Reason != "INVALID_INPUT" || info.Domain != "knitmath.example.com" || len(info.Metadata) != 0 {
 		t.Errorf("first detail is %v", st.Details()[0])
 	}
 	if want := []string{"gauge REQUIRED", "width_cm REQUIRED", "height_cm REQUIRED"}; !slices.Equal(violations(st), want) {

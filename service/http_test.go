@@ -131,9 +131,10 @@ func TestManyFaults(t *testing.T) {
 	if first := violations(st)[0]; len(first) > maxFieldLength+len("... UNKNOWN_FIELD") {
 		t.Errorf("the reply repeats %d bytes of a name", len(first))
 	}
-	if len(violations(st)) != maxViolations || !strings.Contains(st.Message(), "5001 faults; the first 50") || len(got.body) > 20_000 {
-		t.Errorf("%d bytes, %d faults: %s", len(got.body), len(violations(st)), st.Message())
+	if len(violations(st)) != maxViolations || len(got.body) > 20_000 {
+		t.Errorf("%d bytes, %d faults", len(got.body), len(violations(st)))
 	}
+	checkCut(t, st, 5001)
 }
 
 // Messages that may hold themselves are read to a limit too.

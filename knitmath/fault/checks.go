@@ -16,12 +16,13 @@ type Checks struct {
 }
 
 // Err is nil when nothing was wrong. At most MaxViolations faults are listed,
-// the first ones.
+// the first ones; how many more there are is said.
 func (c *Checks) Err() error {
 	if len(c.Violations) == 0 {
 		return nil
 	}
-	return &InputError{Violations: c.Violations[:min(len(c.Violations), MaxViolations)]}
+	listed := min(len(c.Violations), MaxViolations)
+	return &InputError{Violations: c.Violations[:listed], Unlisted: len(c.Violations) - listed}
 }
 
 // Add adds a violation of one field.

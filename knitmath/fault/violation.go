@@ -1,6 +1,7 @@
 package fault
 
 import (
+	"fmt"
 	"strings"
 )
 
@@ -41,9 +42,12 @@ type Violation struct {
 	Detail string
 }
 
-// An InputError lists every fault found in a question, in field order.
+// An InputError lists the faults found in a question, in field order.
 type InputError struct {
+	// Violations are all faults, or the first MaxViolations of more.
 	Violations []Violation
+	// Unlisted is how many more were found.
+	Unlisted int
 }
 
 // Error joins the faults into one line.
@@ -51,6 +55,9 @@ func (e *InputError) Error() string {
 	parts := make([]string, len(e.Violations))
 	for i, v := range e.Violations {
 		parts[i] = v.Field + ": " + v.Detail
+	}
+	if e.Unlisted > 0 {
+		parts = append(parts, fmt.Sprintf("and %d faults more", e.Unlisted))
 	}
 	return strings.Join(parts, "; ")
 }

@@ -186,8 +186,8 @@ func (w *rowWriter) row(i int, r PatternRow) {
 
 // stepList checks steps that lie depth-1 groups deep.
 func (w *rowWriter) stepList(at string, steps []Step, depth int) {
-	if len(w.Violations) >= fault.MaxViolations {
-		return
+	if w.steps > MaxSteps {
+		return // that has been said
 	}
 	if w.steps += len(steps); w.steps > MaxSteps {
 		w.Add(at, fault.ReasonTooMany, "all rows together have at most %d steps", MaxSteps)
