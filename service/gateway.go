@@ -1,6 +1,7 @@
 package service
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"io"
@@ -10,18 +11,33 @@ import (
 	rpccode "google.golang.org/genproto/googleapis/rpc/code"
 	"google.golang.org/genproto/googleapis/rpc/errdetails"
 	"google.golang.org/grpc"
+	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/encoding/protojson"
 	"google.golang.org/protobuf/proto"
+	"google.golang.org/protobuf/reflect/protoreflect"
+	"google.golang.org/protobuf/types/dynamicpb"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/fault"
 )
 
 // newGateway translates JSON into calls over conn and answers back into JSON.
-func newGateway(ctx context.Context, conn grpc.ClientConnInterface) (*runtime.ServeMux, error) {
+//
+// It is made with the gateway's own options. Only in two places does the face in
+// front (http.go) do what the gateway could be thought to do:
+//
+//   - A query string is checked before the gateway sees it, since the gateway's
+//     parser passes over what it does not know (query.go says why it is not
+//     replaced).
+//   - The answer to a GET is kept until it is whole, to be tagged (cache.go).
+//
+// Bodies pass through as they are. What is wrong with one is found out when the
+// gateway has failed to read it (gatewayError), not before and not on the way.
+func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runtime.ErrorHandlerFunc) (*runtime.ServeMux, error) {
 	mux := runtime.NewServeMux(
 		runtime.WithMarshalerOption(runtime.MIMEWildcard, strictJSON{}),
-		runtime.WithErrorHandler(writeGatewayError),
+		runtime.WithErrorHandler(onError),
 		// No handler reads metadata, so no header is worth carrying.
 		runtime.WithIncomingHeaderMatcher(func(string) (string, bool) { return "", false }),
 		runtime.WithWriteContentLength(),
@@ -68,20 +84,13 @@ func (strictJSON) Unmarshal(data []byte, v any) error {
 	return questionJSON.Unmarshal(data, m)
 }
 
-// NewDecoder reads a questionBody. When that fails it leaves the full
-// explanation with the body, for writeGatewayError to find: the generated code
-// in between keeps nothing of an error but its text.
 func (s strictJSON) NewDecoder(r io.Reader) runtime.Decoder {
 	return runtime.DecoderFunc(func(v any) error {
-		body, ok := r.(*questionBody)
-		if !ok {
-			return errors.New("the body was not read ahead")
+		data, err := io.ReadAll(r)
+		if err != nil {
+			return err
 		}
-		err := s.Unmarshal(body.data, v)
-		if m, ok := v.(proto.Message); ok && err != nil {
-			body.fault = invalid(explainJSON(body.data, m.ProtoReflect().Descriptor()))
-		}
-		return err
+		return s.Unmarshal(data, v)
 	})
 }
 
@@ -95,27 +104,44 @@ func (s strictJSON) NewEncoder(w io.Writer) runtime.Encoder {
 	})
 }
 
-// questionBody is a request body read ahead, so that it is at hand when it has to
-// be explained what is wrong with it.
-type questionBody struct {
-	data  []byte
-	fault *status.Status
+// withBody is a copy of r whose body is data, which GetBody gives once more: when
+// it cannot be read it has to be explained what is wrong with it.
+func withBody(r *http.Request, data []byte) *http.Request {
+	r = r.WithContext(r.Context())
+	r.GetBody = func() (io.ReadCloser, error) { return io.NopCloser(bytes.NewReader(data)), nil }
+	r.Body, _ = r.GetBody()
+	return r
 }
 
-// Read has nothing to give: the decoder takes data.
-func (*questionBody) Read([]byte) (int, error) { return 0, io.EOF }
-
-// Close does nothing.
-func (*questionBody) Close() error { return nil }
-
-// writeGatewayError sends an error of the gateway or of a call.
-func writeGatewayError(_ context.Context, _ *runtime.ServeMux, _ runtime.Marshaler, w http.ResponseWriter, r *http.Request, err error) {
-	if body, ok := r.Body.(*questionBody); ok && body.fault != nil {
-		writeStatus(w, http.StatusBadRequest, body.fault)
-		return
-	}
+// gatewayError sends an error of the gateway or of a call. Of a body that cannot be
+// read the gateway passes on no more than a text, so that is explained here; every
+// error of a call has details.
+func (f *jsonFace) gatewayError(_ context.Context, _ *runtime.ServeMux, _ runtime.Marshaler, w http.ResponseWriter, r *http.Request, err error) {
 	st := status.Convert(err)
+	if st.Code() == codes.InvalidArgument && !hasErrorInfo(st) {
+		if faults := bodyFaults(r, f.routes[r.URL.Path].question); len(faults) > 0 {
+			f.refuse(w, r, http.StatusBadRequest, invalid(faults))
+			return
+		}
+	}
 	writeStatus(w, runtime.HTTPStatusFromCode(st.Code()), st)
+}
+
+// bodyFaults says why a body could not be read as the question; nothing when it
+// can be.
+func bodyFaults(r *http.Request, question protoreflect.MessageDescriptor) []fault.Violation {
+	if r.GetBody == nil {
+		return nil
+	}
+	body, err := r.GetBody()
+	if err != nil {
+		return nil
+	}
+	data, err := io.ReadAll(body)
+	if err != nil || questionJSON.Unmarshal(data, dynamicpb.NewMessage(question)) == nil {
+		return nil
+	}
+	return explainJSON(data, question)
 }
 
 // writeStatus sends a google.rpc.Status as JSON, the same that gRPC sends in its

@@ -35,11 +35,10 @@ func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metri
 	if err != nil {
 		return nil, err
 	}
-	gateway, err := newGateway(ctx, conn)
-	if err != nil {
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), logger: logger}
+	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, gateway: gateway, index: []byte(index(routes)), logger: logger}
 	return m.observe(face.label, face), nil
 }
 
@@ -106,10 +105,8 @@ func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(w, r, http.StatusBadRequest, invalid(faults))
 		return
 	}
-	ask := r.Clone(r.Context())
+	ask := r.WithContext(r.Context()) // A copy: HEAD stays HEAD for those around.
 	ask.Method = http.MethodGet
-	ask.Body = &questionBody{}
-	ask.Header.Set("Content-Type", jsonType)
 	kept := &keptAnswer{header: w.Header(), code: http.StatusOK}
 	f.gateway.ServeHTTP(kept, ask)
 	kept.send(w, r)
@@ -135,17 +132,8 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("a POST has no query string; put the fields in the body")}))
 		return
 	}
-	body := &questionBody{data: data}
-	ask := r.Clone(r.Context())
-	ask.Body = body
-	// The media type is settled. The gateway looks at it again: a form, say, it
-	// might take for a GET.
-	ask.Header.Set("Content-Type", jsonType)
 	w.Header().Set("Cache-Control", "no-store")
-	f.gateway.ServeHTTP(w, ask)
-	if body.fault != nil {
-		f.logRefusal(r, http.StatusBadRequest, body.fault)
-	}
+	f.gateway.ServeHTTP(w, withBody(r, data))
 }
 
 // mediaFault says what is wrong with the form of a body. JSON without a content

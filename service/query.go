@@ -17,7 +17,7 @@ import (
 //
 // It stands in front of the gateway's own parser, which passes over a parameter
 // it does not know without a word. Replacing that parser instead would set a
-// variable that all gateways of the process share.
+// variable that all gateways of the process share, also those that already serve.
 func explainQuery(raw string, question protoreflect.MessageDescriptor) []fault.Violation {
 	values, err := url.ParseQuery(raw)
 	if err != nil {

@@ -10,11 +10,13 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"log/slog"
 	"os"
 	"os/signal"
 	"syscall"
 
 	"github.com/prometheus/client_golang/prometheus"
+	"google.golang.org/grpc/grpclog"
 
 	"example.com/knitmath/service"
 )
@@ -46,6 +48,9 @@ func run(args []string, getenv func(string) string, stdout, stderr io.Writer) in
 	defer stop()
 
 	logger := options.logger(stderr)
+	// What the libraries complain of would otherwise be lines of another form.
+	libraries := slog.NewLogLogger(logger.Handler(), slog.LevelWarn).Writer()
+	grpclog.SetLoggerV2(grpclog.NewLoggerV2(io.Discard, io.Discard, libraries))
 	options.config.Logger = logger
 	options.config.Registry = prometheus.NewRegistry()
 	server, err := service.Listen(options.config)

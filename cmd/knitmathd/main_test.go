@@ -12,6 +12,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"syscall"
@@ -144,6 +145,33 @@ func TestStopsOnSignal(t *testing.T) {
 				t.Errorf("log:\n%s", log)
 			}
 		})
+	}
+}
+
+// Every line of the log is JSON, also those that libraries write.
+func TestLogIsJSON(t *testing.T) {
+	p := serve(t)
+	req, err := http.NewRequest(http.MethodGet, "http://"+p.HTTP+"/v1/gauge:computeCastOn?width_cm=50", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	req.Header.Set("Content-Type", "no type at all")
+	resp, err := http.DefaultClient.Do(req)
+	if err != nil || resp.StatusCode != http.StatusBadRequest { // of the gauge, which is missing
+		t.Fatalf("%v %v", resp, err)
+	}
+	_ = resp.Body.Close()
+	if err := p.Process.Signal(syscall.SIGKILL); err != nil {
+		t.Fatal(err)
+	}
+	log := strings.Split(p.rest(), "\n")
+	for _, line := range log {
+		if !json.Valid([]byte(line)) {
+			t.Errorf("not JSON: %s", line)
+		}
+	}
+	if !slices.ContainsFunc(log, func(line string) bool { return strings.Contains(line, "no type at all") }) {
+		t.Errorf("the library's line is missing:\n%s", strings.Join(log, "\n"))
 	}
 }
 
