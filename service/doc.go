@@ -5,6 +5,6 @@
 // A question takes the same way on both faces:
 //
 //	gRPC:  network -> metrics -> log -> recovery -> handler -> knitmath
-//	JSON:  network -> http metrics -> strict reading -> gateway
+//	JSON:  network -> http metrics -> recovery -> strict reading -> gateway
 //	               -> metrics -> log -> recovery -> handler -> knitmath
 package service

@@ -3,6 +3,7 @@ package service
 import (
 	"context"
 	"errors"
+	"log/slog"
 	"slices"
 	"strings"
 	"sync"
@@ -93,7 +94,12 @@ func TestOurOwnFaults(t *testing.T) {
 }
 
 func TestInProcessCall(t *testing.T) {
-	local := newInProcess(chain(recoverUnary, refuseUnary))
+	m, err := newMetrics(prometheus.NewRegistry())
+	if err != nil {
+		t.Fatal(err)
+	}
+	unary, _ := interceptors(m, slog.New(slog.DiscardHandler))
+	local := newInProcess(unary)
 	registerOdd(local)
 	carry.Register(local)
 	ask := func(ctx context.Context, method string, into proto.Message) error {

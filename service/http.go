@@ -39,7 +39,7 @@ func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metri
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
-	return m.observe(face.label, face), nil
+	return m.observe(face.label, recoverHTTP(logger, face)), nil
 }
 
 // newHTTPServer bounds every stage of a request.

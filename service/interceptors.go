@@ -5,10 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"net/http"
 	"runtime/debug"
 	"strings"
 	"time"
 
+	"github.com/grpc-ecosystem/go-grpc-middleware/v2/interceptors/recovery"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
@@ -17,14 +19,19 @@ import (
 // interceptors are the two chains around every call. Outer to inner: metrics,
 // log, recovery. Recovery is innermost so that a panic has become an ordinary
 // INTERNAL error by the time the log and the metrics see it; were it outermost,
-// the panic would pass both of them unseen. Within it an error
-// of the kernel becomes the status that the caller sees.
+// the panic would pass both of them unseen. Within it an error of the kernel
+// becomes the status that the caller sees.
+//
+// The log is our own: the usual interceptor writes the text of errors, which
+// repeats parts of the question.
 func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor, grpc.StreamServerInterceptor) {
-	unary := chain(m.unary, logUnary(logger), recoverUnary, refuseUnary)
+	caught := recovery.WithRecoveryHandler(func(value any) error { return asFailure(panicked(value)) })
+	unary := chain(m.calls.UnaryServerInterceptor(), logUnary(logger), recovery.UnaryServerInterceptor(caught), refuseUnary)
+	counted, recovered := m.calls.StreamServerInterceptor(), recovery.StreamServerInterceptor(caught)
 	stream := func(srv any, ss grpc.ServerStream, info *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
-		return m.stream(info, func() error {
+		return counted(srv, ss, info, func(srv any, ss grpc.ServerStream) error {
 			return logStream(logger, ss.Context(), info, func() error {
-				return recoverStream(srv, ss, handler)
+				return recovered(srv, ss, info, handler)
 			})
 		})
 	}
@@ -82,38 +89,47 @@ func logCall(logger *slog.Logger, ctx context.Context, method, face string, star
 		attrs = append(attrs, slog.Any("fields", violatedFields(st)))
 	case codes.Internal, codes.Unknown:
 		level = slog.LevelError
-		attrs = append(attrs, slog.Any("cause", errors.Unwrap(err)))
-		var p *panicError
-		if errors.As(err, &p) {
-			attrs = append(attrs, slog.String("stack", p.stack))
-		}
+		attrs = append(attrs, causeOf(err)...)
 	default:
 		attrs = append(attrs, slog.String("message", st.Message()))
 	}
 	logger.LogAttrs(ctx, level, "call", attrs...)
 }
 
-// panicError is a panic caught in a handler.
-type panicError struct {
-	value any
-	stack string
+// panicked is what was caught of a panic, with the stack it came from. It has to
+// be called by the function that recovered.
+func panicked(value any) error {
+	return &recovery.PanicError{Panic: value, Stack: debug.Stack()}
 }
 
-func (p *panicError) Error() string { return fmt.Sprintf("panic: %v", p.value) }
-
-func recoverUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (resp any, err error) {
-	defer recovered(&err)
-	return handler(ctx, req)
-}
-
-func recoverStream(srv any, ss grpc.ServerStream, handler grpc.StreamHandler) (err error) {
-	defer recovered(&err)
-	return handler(srv, ss)
-}
-
-// recovered turns a panic into an INTERNAL error. It must be deferred directly.
-func recovered(err *error) {
-	if v := recover(); v != nil {
-		*err = asFailure(&panicError{value: v, stack: string(debug.Stack())})
+// causeOf is what the log says of a fault of ours.
+func causeOf(err error) []slog.Attr {
+	var p *recovery.PanicError
+	if errors.As(err, &p) {
+		return []slog.Attr{slog.String("cause", fmt.Sprintf("panic: %v", p.Panic)), slog.String("stack", string(p.Stack))}
 	}
+	return []slog.Attr{slog.Any("cause", errors.Unwrap(err))}
+}
+
+// recoverHTTP answers 500 where next panics outside of any call. Left to net/http
+// the connection would be cut, and the request be counted by nobody.
+func recoverHTTP(logger *slog.Logger, next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		defer func() {
+			value := recover()
+			if value == nil {
+				return
+			}
+			if value == http.ErrAbortHandler {
+				panic(value) // Meant to cut the connection.
+			}
+			failed := asFailure(panicked(value))
+			logger.LogAttrs(r.Context(), slog.LevelError, "request failed", causeOf(failed)...)
+			for _, ofTheAnswer := range []string{"Content-Length", "Content-Encoding", "ETag"} {
+				w.Header().Del(ofTheAnswer)
+			}
+			writeStatus(w, http.StatusInternalServerError, status.Convert(failed))
+		}()
+		next.ServeHTTP(w, r)
+	})
 }

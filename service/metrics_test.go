@@ -53,6 +53,7 @@ func TestMetricsCountOnce(t *testing.T) {
 		server.send(t, "POST", castOnPath, castOnBody)
 	}
 	server.send(t, "GET", castOnQuery, "")
+	server.send(t, "HEAD", castOnQuery, "")
 	server.send(t, "POST", castOnPath, "{}")       // reaches the handler, which refuses
 	server.send(t, "POST", castOnPath, "{")        // never gets that far
 	server.send(t, "DELETE", castOnPath, "")       // nor this
@@ -75,20 +76,21 @@ func TestMetricsCountOnce(t *testing.T) {
 		labels []string
 		want   float64
 	}{
-		{"grpc_server_started_total", castOn, 2 + 1 + 3 + 1 + 1},
-		{"grpc_server_handled_total", append(castOn, "grpc_code", "OK"), 2 + 3 + 1},
+		{"grpc_server_started_total", castOn, 2 + 1 + 3 + 1 + 1 + 1},
+		{"grpc_server_handled_total", append(castOn, "grpc_code", "OK"), 2 + 3 + 1 + 1},
 		{"grpc_server_handled_total", append(castOn, "grpc_code", "InvalidArgument"), 1 + 1},
-		{"grpc_server_handling_seconds", castOn, 8},
+		{"grpc_server_handling_seconds", castOn, 9},
 		{"grpc_server_handled_total", []string{"grpc_method", "Panic", "grpc_code", "Internal"}, 1},
 		{"grpc_server_handled_total", []string{"grpc_method", "Check", "grpc_code", "OK"}, 1},
 		{"grpc_server_started_total", []string{"grpc_method", "PlanWedge"}, 0},
-		{"http_requests_total", []string{"route", castOnPath, "method", "POST", "code", "200"}, 3},
-		{"http_requests_total", []string{"route", castOnPath, "method", "GET", "code", "200"}, 1},
-		{"http_requests_total", []string{"route", castOnPath, "method", "POST", "code", "400"}, 2},
-		{"http_requests_total", []string{"route", castOnPath, "method", "DELETE", "code", "405"}, 1},
-		{"http_requests_total", []string{"route", "other", "method", "GET", "code", "404"}, 1},
-		{"http_requests_total", []string{"route", "other", "method", "other", "code", "404"}, 1},
-		{"http_request_duration_seconds", nil, 9},
+		{"http_requests_total", []string{"route", castOnPath, "method", "post", "code", "200"}, 3},
+		{"http_requests_total", []string{"route", castOnPath, "method", "get", "code", "200"}, 1},
+		{"http_requests_total", []string{"route", castOnPath, "method", "head", "code", "200"}, 1},
+		{"http_requests_total", []string{"route", castOnPath, "method", "post", "code", "400"}, 2},
+		{"http_requests_total", []string{"route", castOnPath, "method", "delete", "code", "405"}, 1},
+		{"http_requests_total", []string{"route", "other", "method", "get", "code", "404"}, 1},
+		{"http_requests_total", []string{"route", "other", "method", "unknown", "code", "404"}, 1},
+		{"http_request_duration_seconds", nil, 10},
 	} {
 		if got := value(families, c.name, c.labels...); got != c.want {
 			t.Errorf("%s%q is %v, want %v", c.name, c.labels, got, c.want)
