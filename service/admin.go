@@ -11,8 +11,9 @@ import (
 )
 
 // newAdminHandler serves what operators need and the public must not see:
-// the metrics, whether the process lives, and whether it wants traffic.
-func newAdminHandler(reg *prometheus.Registry, ready *atomic.Bool, logger *slog.Logger) http.Handler {
+// the metrics, whether the process lives, whether it wants traffic, and which
+// release it is.
+func newAdminHandler(reg *prometheus.Registry, ready *atomic.Bool, release Release, logger *slog.Logger) http.Handler {
 	mux := http.NewServeMux()
 	mux.Handle("GET /metrics", promhttp.HandlerFor(reg, promhttp.HandlerOpts{
 		ErrorLog: slog.NewLogLogger(logger.Handler(), slog.LevelError),
@@ -27,5 +28,6 @@ func newAdminHandler(reg *prometheus.Registry, ready *atomic.Bool, logger *slog.
 		}
 		_, _ = io.WriteString(w, "ready\n")
 	})
-	return mux
+	mux.HandleFunc("GET "+versionPath, release.serveVersion)
+	return release.onHTTP(mux)
 }

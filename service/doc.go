@@ -4,7 +4,7 @@
 //
 // A question takes the same way on both faces:
 //
-//	gRPC:  network -> metrics -> log -> recovery -> handler -> knitmath
-//	JSON:  network -> http metrics -> recovery -> strict reading -> gateway
+//	gRPC:  network -> release -> metrics -> log -> recovery -> handler -> knitmath
+//	JSON:  network -> release -> http metrics -> recovery -> strict reading -> gateway
 //	               -> metrics -> log -> recovery -> handler -> knitmath
 package service

@@ -21,10 +21,11 @@ const (
 const maxStreams = 250
 
 // newGRPCServer makes a server with health and reflection and no service yet.
-func newGRPCServer(unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor) (*grpc.Server, *health.Server) {
+func newGRPCServer(release Release, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor) (*grpc.Server, *health.Server) {
+	nameUnary, nameStream := release.onGRPC()
 	s := grpc.NewServer(
-		grpc.UnaryInterceptor(unary),
-		grpc.StreamInterceptor(stream),
+		grpc.ChainUnaryInterceptor(nameUnary, unary),
+		grpc.ChainStreamInterceptor(nameStream, stream),
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
 		grpc.MaxHeaderListSize(maxHeaderBytes),
 		grpc.MaxConcurrentStreams(maxStreams),

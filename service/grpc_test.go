@@ -59,7 +59,7 @@ func registerOdd(to grpc.ServiceRegistrar) { to.RegisterService(&oddDesc, oddSer
 // in the log only.
 func TestOurOwnFaults(t *testing.T) {
 	server := start(t, registerOdd)
-	m, err := newMetrics(prometheus.NewRegistry())
+	m, err := newMetrics(prometheus.NewRegistry(), Release{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -94,7 +94,7 @@ func TestOurOwnFaults(t *testing.T) {
 }
 
 func TestInProcessCall(t *testing.T) {
-	m, err := newMetrics(prometheus.NewRegistry())
+	m, err := newMetrics(prometheus.NewRegistry(), Release{})
 	if err != nil {
 		t.Fatal(err)
 	}

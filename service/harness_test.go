@@ -35,6 +35,9 @@ type running struct {
 	stop func() error
 }
 
+// testRelease is what the tests' servers are said to be.
+var testRelease = Release{Version: "v1.2.3-test", Commit: "0123456789abcdef0123456789abcdef01234567"}
+
 // start serves until the test ends. extra registers more services.
 func start(tb testing.TB, extra ...func(grpc.ServiceRegistrar)) *running {
 	tb.Helper()
@@ -42,6 +45,7 @@ func start(tb testing.TB, extra ...func(grpc.ServiceRegistrar)) *running {
 	server, err := listen(Config{
 		GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
 		ShutdownTimeout: 10 * time.Second,
+		Release:         testRelease,
 		Logger:          slog.New(slog.NewTextHandler(r.log, nil)),
 		Registry:        r.registry,
 	}, func(to grpc.ServiceRegistrar) {

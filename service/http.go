@@ -26,20 +26,21 @@ type jsonFace struct {
 	routes  map[string]route
 	gateway http.Handler
 	index   []byte
+	release Release
 	logger  *slog.Logger
 }
 
 // newHTTPHandler is the whole JSON face over conn, counted by m.
-func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, logger *slog.Logger) (http.Handler, error) {
+func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, release Release, logger *slog.Logger) (http.Handler, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), logger: logger}
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, logger: logger}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
-	return m.observe(face.label, recoverHTTP(logger, face)), nil
+	return release.onHTTP(m.observe(face.label, recoverHTTP(logger, face))), nil
 }
 
 // newHTTPServer bounds every stage of a request.
@@ -57,11 +58,15 @@ func newHTTPServer(handler http.Handler, logger *slog.Logger) *http.Server {
 
 // label is the route of a request for the metrics, out of a fixed set.
 func (f *jsonFace) label(r *http.Request) string {
-	_, known := f.routes[r.URL.Path]
-	if known || r.URL.Path == "/" || r.URL.Path == "/openapi.json" {
+	if _, known := f.routes[r.URL.Path]; known || isPage(r.URL.Path) {
 		return r.URL.Path
 	}
 	return "other"
+}
+
+// isPage knows the paths that are no questions.
+func isPage(path string) bool {
+	return path == "/" || path == "/openapi.json" || path == versionPath
 }
 
 func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
@@ -69,7 +74,7 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
 	switch {
-	case r.URL.Path == "/" || r.URL.Path == "/openapi.json":
+	case isPage(r.URL.Path):
 		f.page(w, r, reading)
 	case !known:
 		f.refuse(w, r, http.StatusNotFound, refusal(codes.NotFound, "UNKNOWN_PATH",
@@ -90,6 +95,8 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 		f.wrongMethod(w, r, "GET, HEAD")
 	case r.URL.Path == "/":
 		serveCached(w, r, "text/plain; charset=utf-8", f.index)
+	case r.URL.Path == versionPath:
+		f.release.serveVersion(w, r)
 	default:
 		serveCached(w, r, jsonType, openapi.JSON)
 	}

@@ -21,8 +21,8 @@ type metrics struct {
 var buckets = []float64{.0001, .00025, .0005, .001, .0025, .005, .01, .025, .05, .1, .25, .5, 1}
 
 // newMetrics registers the figures, those of the Go runtime and those of the
-// process with reg.
-func newMetrics(reg prometheus.Registerer) (*metrics, error) {
+// process with reg, and which release counts them.
+func newMetrics(reg prometheus.Registerer, release Release) (*metrics, error) {
 	page := []string{"method", "code", "route"}
 	m := &metrics{
 		calls: grpcprom.NewServerMetrics(
@@ -33,9 +33,8 @@ func newMetrics(reg prometheus.Registerer) (*metrics, error) {
 			Name: "http_request_duration_seconds", Help: "Time taken by HTTP requests.", Buckets: buckets}, page),
 	}
 	for _, c := range []prometheus.Collector{
-		m.calls, m.httpCount, m.httpSeconds,
+		m.calls, m.httpCount, m.httpSeconds, release.metric(),
 		collectors.NewGoCollector(), collectors.NewProcessCollector(collectors.ProcessCollectorOpts{}),
-		collectors.NewBuildInfoCollector(),
 	} {
 		if err := reg.Register(c); err != nil {
 			return nil, err

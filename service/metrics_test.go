@@ -117,7 +117,7 @@ func TestAdminFace(t *testing.T) {
 		t.Fatalf("HTTP %d: %v\n%s", got.code, err, got.body)
 	}
 	for _, name := range []string{"grpc_server_started_total", "grpc_server_handled_total", "grpc_server_handling_seconds",
-		"http_requests_total", "http_request_duration_seconds", "go_goroutines", "process_resident_memory_bytes", "go_build_info"} {
+		"http_requests_total", "http_request_duration_seconds", "go_goroutines", "process_resident_memory_bytes", "knitmath_build_info"} {
 		if families[name] == nil {
 			t.Errorf("%s is missing", name)
 		}

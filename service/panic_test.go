@@ -16,7 +16,7 @@ import (
 // counted as that, and explained in the log only.
 func TestPanicOutsideACall(t *testing.T) {
 	registry := prometheus.NewRegistry()
-	m, err := newMetrics(registry)
+	m, err := newMetrics(registry, Release{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,7 @@
 package service
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"log/slog"
@@ -29,6 +30,8 @@ type Config struct {
 	// ShutdownTimeout is how long calls under way may take to end after that:
 	// those over JSON first, then those over gRPC, each as long.
 	ShutdownTimeout time.Duration
+	// Release is what answers are said to come from.
+	Release Release
 	// Logger and Registry are made by the caller; the service has no globals.
 	Logger   *slog.Logger
 	Registry *prometheus.Registry
@@ -53,13 +56,14 @@ func Listen(config Config) (*Server, error) {
 }
 
 func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error) {
-	m, err := newMetrics(config.Registry)
+	config.Release.Version = cmp.Or(config.Release.Version, unknownRelease)
+	m, err := newMetrics(config.Registry, config.Release)
 	if err != nil {
 		return nil, err
 	}
 	unary, stream := interceptors(m, config.Logger)
 	s := &Server{config: config}
-	s.grpc, s.health = newGRPCServer(unary, stream)
+	s.grpc, s.health = newGRPCServer(config.Release, unary, stream)
 	register(s.grpc)
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
@@ -68,12 +72,12 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 
 	local := newInProcess(unary)
 	register(local)
-	face, err := newHTTPHandler(context.Background(), local, m, config.Logger)
+	face, err := newHTTPHandler(context.Background(), local, m, config.Release, config.Logger)
 	if err != nil {
 		return nil, err
 	}
 	s.http = newHTTPServer(face, config.Logger)
-	s.admin = newHTTPServer(newAdminHandler(config.Registry, &s.ready, config.Logger), config.Logger)
+	s.admin = newHTTPServer(newAdminHandler(config.Registry, &s.ready, config.Release, config.Logger), config.Logger)
 
 	for _, l := range []struct {
 		name, addr string

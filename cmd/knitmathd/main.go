@@ -13,6 +13,7 @@ import (
 	"log/slog"
 	"os"
 	"os/signal"
+	"runtime"
 	"syscall"
 
 	"github.com/prometheus/client_golang/prometheus"
@@ -32,6 +33,7 @@ func main() {
 }
 
 func run(args []string, getenv func(string) string, stdout, stderr io.Writer) int {
+	release := service.ReadRelease()
 	options, err := parseOptions(args, getenv, stderr)
 	switch {
 	case errors.Is(err, flag.ErrHelp):
@@ -40,7 +42,7 @@ func run(args []string, getenv func(string) string, stdout, stderr io.Writer) in
 		_, _ = fmt.Fprintf(stderr, "knitmathd: %v\n", err)
 		return exitUsage
 	case options.version:
-		_, _ = fmt.Fprintln(stdout, "knitmathd", version())
+		_, _ = fmt.Fprintln(stdout, "knitmathd", release.Version, release.Commit)
 		return 0
 	}
 
@@ -52,13 +54,14 @@ func run(args []string, getenv func(string) string, stdout, stderr io.Writer) in
 	libraries := slog.NewLogLogger(logger.Handler(), slog.LevelWarn).Writer()
 	grpclog.SetLoggerV2(grpclog.NewLoggerV2(io.Discard, io.Discard, libraries))
 	options.config.Logger = logger
+	options.config.Release = release
 	options.config.Registry = prometheus.NewRegistry()
 	server, err := service.Listen(options.config)
 	if err != nil {
 		logger.Error("cannot start", "cause", err)
 		return exitFailed
 	}
-	logger.Info("serving", "version", version(),
+	logger.Info("serving", "release", release.Version, "commit", release.Commit, "go", runtime.Version(),
 		"grpc", server.GRPCAddr().String(), "http", server.HTTPAddr().String(), "admin", server.AdminAddr().String())
 	if err := server.Serve(ctx); err != nil {
 		logger.Error("stopped serving", "cause", err)

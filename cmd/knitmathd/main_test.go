@@ -12,6 +12,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"sync"
@@ -50,6 +51,7 @@ func TestMain(m *testing.M) {
 type process struct {
 	*exec.Cmd
 	GRPC, HTTP, Admin string
+	Release, Commit   string
 	begun, serving    time.Time // when it was started, and first answered SERVING
 	log               *bufio.Scanner
 	watch             healthv1.Health_WatchClient
@@ -145,6 +147,43 @@ func TestStopsOnSignal(t *testing.T) {
 				t.Errorf("log:\n%s", log)
 			}
 		})
+	}
+}
+
+// The log, -version and both faces tell of one release, which is what the program
+// was built from.
+func TestReleaseIsOne(t *testing.T) {
+	p := serve(t)
+	if p.Release == "" {
+		t.Fatal("the log does not begin with the release")
+	}
+	said, err := exec.Command(p.Path, "-version").Output()
+	if err != nil || strings.TrimSpace(string(said)) != strings.TrimSpace("knitmathd "+p.Release+" "+p.Commit) {
+		t.Errorf("-version: %s %v, the log: %s %s", said, err, p.Release, p.Commit)
+	}
+	for _, addr := range []string{p.HTTP, p.Admin} {
+		resp, err := http.Get("http://" + addr + "/version")
+		if err != nil {
+			t.Fatal(err)
+		}
+		var at struct{ Release, Commit, Go string }
+		if err := json.NewDecoder(resp.Body).Decode(&at); err != nil {
+			t.Fatal(err)
+		}
+		_ = resp.Body.Close()
+		if at.Release != p.Release || at.Commit != p.Commit || at.Go != runtime.Version() || resp.Header.Get("Knitmath-Release") != p.Release {
+			t.Errorf("/version: %+v, header %q; the log: %s %s", at, resp.Header.Get("Knitmath-Release"), p.Release, p.Commit)
+		}
+	}
+	// What the linker is told wins.
+	path := filepath.Join(t.TempDir(), "knitmathd")
+	const of = "example.com/knitmath/service.stamped"
+	out, err := exec.Command("go", "build", "-buildvcs=false", "-ldflags", "-X "+of+"Version=v9.8.7 -X "+of+"Commit=abc", "-o", path, ".").CombinedOutput()
+	if err != nil {
+		t.Fatalf("%v: %s", err, out)
+	}
+	if said, err = exec.Command(path, "-version").Output(); err != nil || string(said) != "knitmathd v9.8.7 abc\n" {
+		t.Errorf("stamped: %s %v", said, err)
 	}
 }
 

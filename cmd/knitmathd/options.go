@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"log/slog"
-	"runtime/debug"
 	"strings"
 	"time"
 
@@ -27,14 +26,14 @@ func parseOptions(args []string, getenv func(string) string, stderr io.Writer) (
 	flags := flag.NewFlagSet("knitmathd", flag.ContinueOnError)
 	flags.StringVar(&o.config.GRPCAddr, "grpc-addr", ":50051", "`address` for gRPC")
 	flags.StringVar(&o.config.HTTPAddr, "http-addr", ":8080", "`address` for JSON and the OpenAPI document")
-	flags.StringVar(&o.config.AdminAddr, "admin-addr", ":9090", "`address` for /metrics, /healthz and /readyz")
+	flags.StringVar(&o.config.AdminAddr, "admin-addr", ":9090", "`address` for /metrics, /healthz, /readyz and /version")
 	flags.DurationVar(&o.config.Drain, "drain", 3*time.Second,
 		"how long to go on answering after readiness went off")
 	flags.DurationVar(&o.config.ShutdownTimeout, "shutdown-timeout", 10*time.Second,
 		"how long calls under way may take to end, on each face")
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
-	flags.BoolVar(&o.version, "version", false, "print the version and stop")
+	flags.BoolVar(&o.version, "version", false, "print the release and stop")
 	// The package would print the whole usage below every fault; the fault alone
 	// is easier to find.
 	flags.SetOutput(io.Discard)
@@ -76,21 +75,4 @@ func (o options) logger(w io.Writer) *slog.Logger {
 		return slog.New(slog.NewTextHandler(w, how))
 	}
 	return slog.New(slog.NewJSONHandler(w, how))
-}
-
-// version is the module's version, or the revision it was built from.
-func version() string {
-	info, ok := debug.ReadBuildInfo()
-	if !ok {
-		return "unknown"
-	}
-	if v := info.Main.Version; v != "" && v != "(devel)" {
-		return v
-	}
-	for _, s := range info.Settings {
-		if s.Key == "vcs.revision" {
-			return s.Value
-		}
-	}
-	return "devel"
 }
