@@ -86,6 +86,16 @@ func TestCastOnLimits(t *testing.T) {
 			t.Errorf("%v stitches to 10 cm: %v", c.st, err)
 		}
 	}
+	// With its ease a width may be as small as a width may be, and no smaller.
+	for _, c := range []struct {
+		ease float64
+		ok   bool
+	}{{-9.9, true}, {-9.9001, false}} {
+		ten := 10.0
+		if _, err := ComputeCastOn(CastOnInput{Gauge: &Gauge{Stitches: 22, Rows: 30}, WidthCm: &ten, EaseCm: &c.ease}); (err == nil) != c.ok {
+			t.Errorf("10 cm with %v cm of ease: %v", c.ease, err)
+		}
+	}
 	// The extremes of every range at once: no overflow.
 	over, percent, least := MaxOverCm, MaxEasePercent, measure.MinCm
 	for _, g := range []*Gauge{{MaxCount, MaxCount, &over}, {MinCount, MinCount, &least},

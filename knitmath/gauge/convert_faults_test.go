@@ -70,6 +70,28 @@ func TestConvertRefusals(t *testing.T) {
 	}
 }
 
+// What has no answer is named as what it counts, with what would help.
+func TestConvertMisfits(t *testing.T) {
+	g := &Gauge{Stitches: 20, Rows: 28}
+	for _, c := range []struct {
+		own  Gauge
+		item PatternCount
+		want string
+	}{
+		{Gauge{Stitches: 23, Rows: 28}, PatternCount{Kind: CountKindStitches, Count: 9000}, "is 10350 stitches; at most 10000 are counted"},
+		{Gauge{Stitches: 20, Rows: 35}, PatternCount{Kind: CountKindRows, Count: 9000}, "is 11250 rows; at most 10000 are counted"},
+		{*g, PatternCount{Kind: CountKindRows, Count: 5, Rule: &CountRule{Multiple: new(12), Rounding: measure.RoundingDown}},
+			"is 5 rows; the smallest count the rule allows is 12, so rounding must be nearest or up"},
+		{*g, PatternCount{Kind: CountKindStitches, Count: 5, Rule: &CountRule{Remainder: new(10_000), Edge: new(1)}},
+			"is 5 stitches; the smallest count the rule allows is 10002, and at most 10000 are counted"},
+	} {
+		_, err := ConvertGauge(ConversionInput{PatternGauge: g, OwnGauge: &c.own, Items: []PatternCount{c.item}})
+		if err == nil || !strings.Contains(err.Error(), c.want) {
+			t.Errorf("got %v, want %q", err, c.want)
+		}
+	}
+}
+
 // At the limits there is an answer.
 func TestConvertLimits(t *testing.T) {
 	g := &Gauge{Stitches: 20, Rows: 28}
