@@ -1813,7 +1813,8 @@ type ConvertGaugeResponse struct {
 	//   - HALFWAY, at count of the item: the size lies exactly half-way between two counts
 	//     that the rule allows; the description says which was taken.
 	//   - EQUALLY_NEAR, at the size: it is exactly as near to wanted_width_cm as the
-	//     size to follow, which was chosen for being the wider.
+	//     size to follow, which was chosen for being the wider or, of the same width,
+	//     the first.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1827,8 +1828,8 @@ type ConvertGaugeResponse struct {
 	// Every printed size at the knitter's gauge, in the order asked.
 	Sizes []*SizeOutcome `protobuf:"bytes,8,rep,name=sizes,proto3" json:"sizes,omitempty"`
 	// Number of the size to follow, from 1 in the order of sizes: the width nearest
-	// to the wanted; of two equally near, the wider. Absent when no sizes were
-	// given.
+	// to the wanted; of two equally near, the wider, of two of one width, the first.
+	// Absent when no sizes were given.
 	FollowSizeNumber *int32 `protobuf:"varint,9,opt,name=follow_size_number,json=followSizeNumber,proto3,oneof" json:"follow_size_number,omitempty"`
 	unknownFields    protoimpl.UnknownFields
 	sizeCache        protoimpl.SizeCache
