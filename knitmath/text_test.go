@@ -152,7 +152,7 @@ func TestWedgeTextIsKnit(t *testing.T) {
 	for width := 2; width <= 14; width++ {
 		for rise := 2; rise <= 2*width+2; rise += 2 {
 			for tall := shortrow.TallEndRight; tall <= shortrow.TallEndSides; tall++ {
-				for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
+				for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodWrapAndTurn; method <= shortrow.TurnMethodYarnOver; method++ {
 						in := shortrow.WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Order: order, TurnMethod: method}
 						out, err := shortrow.PlanWedge(in)

@@ -8,9 +8,9 @@ import (
 // ends: equal end gaps, and the larger inner gaps at the outside. With an odd
 // number of changes one of them sits in the middle, and the plain stitches must
 // then be even in number.
-func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
-	plain, inner := out.PlainStitches, s.K-1
-	end := (plain + s.K) / (2 * s.K) // half a gap, to the nearest stitch
+func (s spacing) mirroredFlat(out *EvenSpacing) bool {
+	plain, inner := out.PlainStitches, s.k-1
+	end := (plain + s.k) / (2 * s.k) // half a gap, to the nearest stitch
 	if s.edge == 0 {
 		end = max(end, s.least())
 	}
@@ -27,13 +27,13 @@ func (s Spacing) mirroredFlat(out *EvenSpacing) bool {
 // mirroredRound lays the gaps of a round so that they read the same both ways
 // from its beginning, which splits one gap in two equal halves. That gap must
 // therefore be even.
-func (s Spacing) mirroredRound(out *EvenSpacing) bool {
-	small, larger := out.PlainStitches/s.K, out.PlainStitches%s.K
-	for _, split := range []struct{ gap, have int }{{small, s.K - larger}, {small + 1, larger}} {
+func (s spacing) mirroredRound(out *EvenSpacing) bool {
+	small, larger := out.PlainStitches/s.k, out.PlainStitches%s.k
+	for _, split := range []struct{ gap, have int }{{small, s.k - larger}, {small + 1, larger}} {
 		if split.gap%2 != 0 || split.have == 0 {
 			continue
 		}
-		gaps, ok := spread.Palindrome(s.K-1, out.PlainStitches-split.gap)
+		gaps, ok := spread.Palindrome(s.k-1, out.PlainStitches-split.gap)
 		if ok {
 			out.Gaps = gaps
 			out.FirstGapStitches, out.LastGapStitches = split.gap/2, split.gap/2

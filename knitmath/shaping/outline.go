@@ -7,15 +7,15 @@ import (
 
 // outline draws where the changes of a row lie, in stitches of the row before. A
 // change lies in the middle of the stitches it takes.
-func (s Spacing) outline(o EvenSpacing) *outline.Outline {
-	changes := make([]outline.Point, 0, s.K)
-	takes := s.Op.Takes()
+func (s spacing) outline(o EvenSpacing) *outline.Outline {
+	changes := make([]outline.Point, 0, s.k)
+	takes := s.op.Takes()
 	at := o.FirstGapStitches // stitches before the next change
 	change := func() {
 		changes = append(changes, outline.Point{X: float64(2*at+takes) / 2, Y: 1})
 		at += takes
 	}
-	if !s.Round || s.Order == GapSpreadMirrored {
+	if !s.round || s.order == GapSpreadMirrored {
 		change()
 	}
 	for _, g := range o.Gaps {
@@ -28,7 +28,7 @@ func (s Spacing) outline(o EvenSpacing) *outline.Outline {
 		X: outline.Axis{Measure: "stitches from the beginning of the row, as worked", Unit: outline.UnitStitches},
 		Y: outline.Axis{Measure: "the row before and the row of the changes", Unit: outline.UnitRows},
 		Lines: []outline.Line{
-			{Name: "stitches before", Points: []outline.Point{{X: 0, Y: 0}, {X: float64(s.Start), Y: 0}}},
+			{Name: "stitches before", Points: []outline.Point{{X: 0, Y: 0}, {X: float64(s.start), Y: 0}}},
 			{Name: "changes", Points: changes},
 		},
 	}

@@ -79,15 +79,15 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	if in.Construction == stitch.InTheRound && border > 0 {
 		c.Add("edge_stitches", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
 	}
-	s := Spacing{Start: in.StartStitches, End: in.EndStitches, edge: border, Op: in.Operation,
-		Round: in.Construction == stitch.InTheRound, Order: in.Spread}
+	s := spacing{start: in.StartStitches, end: in.EndStitches, edge: border, op: in.Operation,
+		round: in.Construction == stitch.InTheRound, order: in.Spread}
 	if okCounts && okOp && okEdge {
 		vetChanges(&c, &s)
 	}
 	if err := c.Err(); err != nil {
 		return EvenSpacing{}, err
 	}
-	out, ok := s.Plan()
+	out, ok := s.plan()
 	if !ok {
 		c.Infeasible("these counts have no arrangement that reads the same from both ends; "+
 			"use the grouped or interleaved spread, or one stitch more or less", "start_stitches", "end_stitches", "spread")
@@ -118,69 +118,69 @@ func vetShapingOp(c *fault.Checks, field string, op stitch.Op) bool {
 
 // vetChanges settles the operation and how many of them a spacing needs, and
 // checks that they fit.
-func vetChanges(c *fault.Checks, s *Spacing) {
-	diff := s.End - s.Start
+func vetChanges(c *fault.Checks, s *spacing) {
+	diff := s.end - s.start
 	if diff == 0 {
 		c.Infeasible("start_stitches and end_stitches are equal: there is nothing to space", "start_stitches", "end_stitches")
 		return
 	}
-	if s.Op == 0 {
-		s.Op = stitch.K2tog
+	if s.op == 0 {
+		s.op = stitch.K2tog
 		if diff > 0 {
-			s.Op = stitch.M1L
+			s.op = stitch.M1L
 		}
 	}
-	net := s.Op.Net()
+	net := s.op.Net()
 	if diff*net < 0 {
 		verb := "adds"
 		if net < 0 {
 			verb = "removes"
 		}
-		c.Add("operation", fault.ReasonContradictory, "is %s, which %s stitches; end_stitches goes the other way", s.Op.Abbr(), verb)
+		c.Add("operation", fault.ReasonContradictory, "is %s, which %s stitches; end_stitches goes the other way", s.op.Abbr(), verb)
 		return
 	}
 	if diff%net != 0 {
-		c.Infeasible(s.Op.Abbr()+" changes the count by "+strconv.Itoa(measure.Abs(net))+" each, and "+
+		c.Infeasible(s.op.Abbr()+" changes the count by "+strconv.Itoa(measure.Abs(net))+" each, and "+
 			strconv.Itoa(measure.Abs(diff))+" is not a multiple of that", "end_stitches", "operation")
 		return
 	}
-	s.K = diff / net
-	if 2*s.edge >= s.Start {
+	s.k = diff / net
+	if 2*s.edge >= s.start {
 		c.Infeasible("the two edges leave no stitches between them; edge_stitches may be at most "+
-			strconv.Itoa((s.Start-1)/2), "start_stitches", "edge_stitches")
+			strconv.Itoa((s.start-1)/2), "start_stitches", "edge_stitches")
 		return
 	}
-	if most := s.most(); s.K > most {
+	if most := s.most(); s.k > most {
 		c.Infeasible(s.tooMany(most), "start_stitches", "end_stitches")
 	}
 }
 
-// Spacing is a checked question.
-type Spacing struct {
-	Start, End, edge int
-	Op               stitch.Op
-	K                int // how many times op is worked
-	Round            bool
-	Order            GapSpread
+// spacing is a checked question.
+type spacing struct {
+	start, end, edge int
+	op               stitch.Op
+	k                int // how many times op is worked
+	round            bool
+	order            GapSpread
 }
 
 // least is the fewest stitches between two changes: an increase made in the
 // strand between stitches needs a stitch on each side, and two cannot share a
 // strand.
-func (s Spacing) least() int {
-	if s.Op.Takes() == 0 {
+func (s spacing) least() int {
+	if s.op.Takes() == 0 {
 		return 1
 	}
 	return 0
 }
 
 // most is the greatest number of changes that fit.
-func (s Spacing) most() int {
-	inner := s.Start - 2*s.edge
-	switch t := s.Op.Takes(); {
+func (s spacing) most() int {
+	inner := s.start - 2*s.edge
+	switch t := s.op.Takes(); {
 	case t > 0:
 		return inner / t
-	case s.Round:
+	case s.round:
 		return inner
 	case s.edge == 0:
 		return inner - 1 // a strand lies between two stitches
@@ -190,70 +190,79 @@ func (s Spacing) most() int {
 }
 
 // tooMany says what would fit instead.
-func (s Spacing) tooMany(most int) string {
+func (s spacing) tooMany(most int) string {
 	remedy := "work the rest in another row"
-	switch s.Op.Net() {
+	switch s.op.Net() {
 	case -1:
 		remedy = "use a double decrease (k3tog, sssk, cdd), or work the rest in another row"
 	case 1:
-		if s.Op.Takes() == 0 {
+		if s.op.Takes() == 0 {
 			remedy = "two increases cannot share the strand between two stitches: " +
 				"use kfb, which is worked into a stitch, or work the rest in another row"
 		}
 	}
-	return strconv.Itoa(s.K) + " times " + s.Op.Abbr() + " are needed and at most " + strconv.Itoa(most) +
-		" fit, which give " + strconv.Itoa(s.Start+most*s.Op.Net()) + " stitches; " + remedy
+	return strconv.Itoa(s.k) + " times " + s.op.Abbr() + " are needed and at most " + strconv.Itoa(most) +
+		" fit, which give " + strconv.Itoa(s.start+most*s.op.Net()) + " stitches; " + remedy
 }
 
-// Plan lays the gaps and writes the row. ok is false only for a mirrored order
+// EvenRound is the round that takes start stitches to end with one operation, as
+// PlanEvenSpacing would write it. op must change the count by one, in the
+// direction wanted, and be worked on at most as many stitches as there are. ok is
+// false only for a mirrored spread that does not exist.
+func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
+	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order}.plan()
+	return out.Instruction, ok
+}
+
+// plan lays the gaps and writes the row. ok is false only for a mirrored order
 // that does not exist.
-func (s Spacing) Plan() (EvenSpacing, bool) {
-	plain := s.Start - 2*s.edge - s.K*s.Op.Takes()
-	out := EvenSpacing{Operation: s.Op, ChangeCount: s.K, PlainStitches: plain, noun: "row"}
+func (s spacing) plan() (EvenSpacing, bool) {
+	plain := s.start - 2*s.edge - s.k*s.op.Takes()
+	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: plain, noun: "row"}
 	ok := true
 	switch {
-	case s.Round && s.Order == GapSpreadMirrored:
+	case s.round && s.order == GapSpreadMirrored:
 		ok = s.mirroredRound(&out)
-	case s.Round:
-		out.Gaps = s.arrange(s.K, plain)
-	case s.Order == GapSpreadMirrored:
+	case s.round:
+		out.Gaps = s.arrange(s.k, plain)
+	case s.order == GapSpreadMirrored:
 		ok = s.mirroredFlat(&out)
 	default:
 		first, last := s.ends(plain)
-		out.Gaps = s.arrange(s.K-1, plain-first-last)
+		out.Gaps = s.arrange(s.k-1, plain-first-last)
 		out.FirstGapStitches, out.LastGapStitches = s.edge+first, s.edge+last
 	}
 	if !ok {
 		return EvenSpacing{}, false
 	}
-	if s.Round {
+	if s.round {
 		out.noun = "round"
 	}
-	out.Instruction = stitch.Instruction{Row: s.row(out), StartStitches: s.Start, EndStitches: s.End}
+	out.Instruction = stitch.Instruction{Row: s.row(out), StartStitches: s.start, EndStitches: s.end}
 	return out, true
 }
 
 // ends gives the half gaps at the two ends of a flat row, the smaller first.
-func (s Spacing) ends(plain int) (first, last int) {
-	first = spread.Place(0, s.K, plain, spread.Centred)
-	last = plain - spread.Place(s.K-1, s.K, plain, spread.Centred)
+func (s spacing) ends(plain int) (first, last int) {
+	first = spread.Place(0, s.k, plain, spread.Centred)
+	last = plain - spread.Place(s.k-1, s.k, plain, spread.Centred)
 	outer := 0
 	if s.edge == 0 {
 		outer = s.least()
 	}
 	first, last = max(first, outer), max(last, outer)
-	if slack := plain - (s.K-1)*s.least(); first+last > slack {
+	if slack := plain - (s.k-1)*s.least(); first+last > slack {
 		first, last = slack/2, slack-slack/2
 	}
 	return first, last
 }
 
 // arrange orders n gaps that sum to plain, grouped or interleaved.
-func (s Spacing) arrange(n, plain int) []spread.GapRun {
+func (s spacing) arrange(n, plain int) []spread.GapRun {
 	if n == 0 {
 		return nil
 	}
-	if s.Order == GapSpreadInterleaved {
+	if s.order == GapSpreadInterleaved {
 		var runs []spread.GapRun
 		for i := range n {
 			runs = spread.AppendGap(runs, spread.Share(i, n, plain), 1)
@@ -265,8 +274,8 @@ func (s Spacing) arrange(n, plain int) []spread.GapRun {
 }
 
 // plainOp is the stitch between the changes: purl beside a purled change.
-func (s Spacing) plainOp() stitch.Op {
-	switch s.Op {
+func (s spacing) plainOp() stitch.Op {
+	switch s.op {
 	case stitch.P2tog, stitch.SSP, stitch.P3tog, stitch.SSSP, stitch.M1LP, stitch.M1RP, stitch.M1P, stitch.PFB:
 		return stitch.Purl
 	}

@@ -13,9 +13,9 @@ const manySteps = 16
 // row writes the gaps and changes as a row. Grouped and mirrored gaps fall into
 // a few runs, and interleaved ones mostly into a few kinds of block, which are
 // written directly as repeats. What does not is left to the notation to compress.
-func (s Spacing) row(o EvenSpacing) stitch.Row {
+func (s spacing) row(o EvenSpacing) stitch.Row {
 	var steps []stitch.Step
-	if s.Round && s.Order != GapSpreadMirrored {
+	if s.round && s.order != GapSpreadMirrored {
 		steps = s.repeated(o)
 	} else {
 		// Every change is followed by a gap, the last by the end of the row.
@@ -34,14 +34,14 @@ func (s Spacing) row(o EvenSpacing) stitch.Row {
 
 // repeated writes the gaps of a round. Mixed evenly, they repeat as often as the
 // changes and the plain stitches have a common divisor.
-func (s Spacing) repeated(o EvenSpacing) []stitch.Step {
-	times := spread.Gcd(s.K, o.PlainStitches)
-	if s.Order != GapSpreadInterleaved || times == 1 {
+func (s spacing) repeated(o EvenSpacing) []stitch.Step {
+	times := spread.Gcd(s.k, o.PlainStitches)
+	if s.order != GapSpreadInterleaved || times == 1 {
 		return s.appendBlocks(nil, o.Gaps, s.plainThenChange)
 	}
 	var once []spread.GapRun
-	for i := range s.K / times {
-		once = spread.AppendGap(once, spread.Share(i, s.K, o.PlainStitches), 1)
+	for i := range s.k / times {
+		once = spread.AppendGap(once, spread.Share(i, s.k, o.PlainStitches), 1)
 	}
 	steps := s.appendBlocks(nil, once, s.plainThenChange)
 	for _, step := range steps {
@@ -64,8 +64,8 @@ type gapBlock struct {
 // always stands alone between runs of the other, and those runs have two
 // neighbouring lengths: so run and lone gap are taken as one block, and equal
 // blocks in succession as a repeat.
-func (s Spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit func(int) []stitch.Step) []stitch.Step {
-	if s.Order != GapSpreadInterleaved {
+func (s spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit func(int) []stitch.Step) []stitch.Step {
+	if s.order != GapSpreadInterleaved {
 		for _, g := range runs {
 			steps = s.appendRepeat(steps, g, unit(g.Stitches))
 		}
@@ -126,41 +126,41 @@ func loneGap(runs []spread.GapRun) int {
 }
 
 // appendRepeat adds a unit of change and gap, worked as often as the gap occurs.
-func (s Spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, unit []stitch.Step) []stitch.Step {
+func (s spacing) appendRepeat(steps []stitch.Step, g spread.GapRun, unit []stitch.Step) []stitch.Step {
 	switch {
 	case g.Times == 1:
 		return append(steps, unit...)
 	case len(unit) == 1:
-		return append(steps, stitch.Do(s.Op, g.Times))
+		return append(steps, stitch.Do(s.op, g.Times))
 	}
 	return append(steps, stitch.Repeat(g.Times, unit...))
 }
 
-func (s Spacing) changeThenPlain(gap int) []stitch.Step {
+func (s spacing) changeThenPlain(gap int) []stitch.Step {
 	if gap == 0 {
-		return []stitch.Step{stitch.Do(s.Op, 1)}
+		return []stitch.Step{stitch.Do(s.op, 1)}
 	}
-	return []stitch.Step{stitch.Do(s.Op, 1), stitch.Do(s.plainOp(), gap)}
+	return []stitch.Step{stitch.Do(s.op, 1), stitch.Do(s.plainOp(), gap)}
 }
 
-func (s Spacing) plainThenChange(gap int) []stitch.Step {
+func (s spacing) plainThenChange(gap int) []stitch.Step {
 	if gap == 0 {
-		return []stitch.Step{stitch.Do(s.Op, 1)}
+		return []stitch.Step{stitch.Do(s.op, 1)}
 	}
-	return []stitch.Step{stitch.Do(s.plainOp(), gap), stitch.Do(s.Op, 1)}
+	return []stitch.Step{stitch.Do(s.plainOp(), gap), stitch.Do(s.op, 1)}
 }
 
 // runs is the row as plain runs, in order.
-func (s Spacing) runs(o EvenSpacing) []stitch.Run {
+func (s spacing) runs(o EvenSpacing) []stitch.Run {
 	var runs []stitch.Run
 	runs = stitch.AppendRun(runs, s.plainOp(), o.FirstGapStitches)
-	if !s.Round || s.Order == GapSpreadMirrored {
-		runs = stitch.AppendRun(runs, s.Op, 1)
+	if !s.round || s.order == GapSpreadMirrored {
+		runs = stitch.AppendRun(runs, s.op, 1)
 	}
 	for _, g := range o.Gaps {
 		for range g.Times {
 			runs = stitch.AppendRun(runs, s.plainOp(), g.Stitches)
-			runs = stitch.AppendRun(runs, s.Op, 1)
+			runs = stitch.AppendRun(runs, s.op, 1)
 		}
 	}
 	return stitch.AppendRun(runs, s.plainOp(), o.LastGapStitches)

@@ -24,7 +24,7 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 	}
 	ok = vetOneRise(c, in) && ok
 	ok = vetWedgeEnd(c, in) && ok
-	ok = fault.Enum(c, "", "order", in.Order, ShortRowOrderShortestFirst) && ok
+	ok = fault.Enum(c, "", "order", in.Order, OrderShortestFirst) && ok
 	ok = fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver) && ok
 	ok = fault.Enum(c, "", "rounding", in.Rounding, measure.RoundingDown) && ok
 	ok = fault.Enum(c, "", "spread", in.Spread, TurnSpreadGrouped) && ok
@@ -39,7 +39,7 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 		return w, st, rw
 	}
 	w = wedge{width: in.WidthStitches, tall: in.TallEnd, rounding: in.Rounding,
-		shortest: in.Order == ShortRowOrderShortestFirst, method: in.TurnMethod}
+		shortest: in.Order == OrderShortestFirst, method: in.TurnMethod}
 	if in.curved() {
 		vetCurve(c, &w, in, rw)
 	} else {
@@ -105,7 +105,7 @@ func vetCurve(c *fault.Checks, w *wedge, in WedgeInput, rw gauge.Density) {
 	case high > MaxWedgeRows*1e6:
 		c.Infeasible("the profile is "+measure.Decimal(float64(high)/1e6, 0)+" rows high; at most "+
 			strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
-	case slices.Max(w.profile.Pairs(w.rounding)) == 0:
+	case slices.Max(w.profile.pairs(w.rounding)) == 0:
 		c.Infeasible("the profile rounds to no pair of short rows anywhere", w.riseField)
 	}
 }
@@ -135,7 +135,7 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 		return
 	}
 	w.rise = 2 * int(pairs)
-	w.profile = Straight(w.width, w.rise, w.tall)
+	w.profile = straight(w.width, w.rise, w.tall)
 }
 
 // highest is the greatest height of the profile, in rows.

@@ -22,7 +22,7 @@ type CircleInput struct {
 	WedgeCount    *int
 	TurnDegrees   *float64
 	TurnMethod    TurnMethod
-	Order         ShortRowOrder
+	Order         Order
 	DisplayUnit   measure.DisplayUnit
 	WithOutline   bool
 }
@@ -140,13 +140,13 @@ func vetCircle(c *fault.Checks, in CircleInput) circle {
 	ok = c.OptionalCount("", "wedge_count", in.WedgeCount, 1, MaxWedges) && ok
 	ok = c.OptionalNumber("", "turn_degrees", in.TurnDegrees, MinTurn, MaxTurn) && ok
 	ok = fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver) && ok
-	ok = fault.Enum(c, "", "order", in.Order, ShortRowOrderShortestFirst) && ok
+	ok = fault.Enum(c, "", "order", in.Order, OrderShortestFirst) && ok
 	ok = fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn) && ok
 	if !ok || !c.Sound("gauge") {
 		return circle{}
 	}
 	q := circle{inner: fault.Or(in.InnerRadiusCm, 0), degrees: fault.Or(in.TurnDegrees, 360), method: in.TurnMethod,
-		shortest: in.Order == ShortRowOrderShortestFirst, rw: rw, inField: "width_stitches"}
+		shortest: in.Order == OrderShortestFirst, rw: rw, inField: "width_stitches"}
 	if in.WidthStitches != nil {
 		q.width = *in.WidthStitches
 	} else {

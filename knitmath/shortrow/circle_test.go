@@ -54,7 +54,7 @@ func TestCircleIsKnit(t *testing.T) {
 		for _, inner := range []float64{0, 2.5, 9} {
 			for wedges := 0; wedges <= 14; wedges += 2 {
 				for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
-					for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
+					for order := OrderLongestFirst; order <= OrderShortestFirst; order++ {
 						for _, turn := range []float64{360, 270} {
 							in := CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width, InnerRadiusCm: &inner,
 								TurnDegrees: &turn, TurnMethod: method, Order: order}
@@ -164,7 +164,7 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 	f.Fuzz(func(t *testing.T, stitches, rows float64, width int, inner float64, wedges int, turn float64, method, order int32) {
 		width %= 100
 		in := CircleInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, WidthStitches: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
-			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: ShortRowOrder(order), WithOutline: true}
+			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: Order(order), WithOutline: true}
 		out, err := PlanCircleOfWedges(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

@@ -66,14 +66,14 @@ func (q circle) wedge(pairs, full int) CircleWedge {
 		p.points[i] = measure.ToMillionths(max(rows, 0))
 	}
 	w := wedge{width: q.width, method: q.method, shortest: q.shortest, tall: TallEndRight}
-	knit := w.knit(Spans(p.Pairs(measure.RoundingNearest), q.shortest))
-	s := ShortRows{Width: q.width, Rows: knit.Rows}
+	knit := w.knit(spans(p.pairs(measure.RoundingNearest), q.shortest))
+	s := shortRows{width: q.width, rows: knit.Rows}
 	for range full - 1 {
-		s.Row(stitch.WrongSide, q.width, 0)
-		s.Row(stitch.RightSide, 0, q.width)
+		s.row(stitch.WrongSide, q.width, 0)
+		s.row(stitch.RightSide, 0, q.width)
 	}
-	s.Row(stitch.WrongSide, q.width, 0)
-	return CircleWedge{pairs, 2 * full, s.Rows, p.Departure(knit.heights)}
+	s.row(stitch.WrongSide, q.width, 0)
+	return CircleWedge{pairs, 2 * full, s.rows, p.departure(knit.heights)}
 }
 
 // Summary says the answer in words.

@@ -26,7 +26,7 @@ func TestCurvedWedgeIsKnit(t *testing.T) {
 					points[i] = heights[code%len(heights)]
 					code /= len(heights)
 				}
-				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
+				for order := OrderLongestFirst; order <= OrderShortestFirst; order++ {
 					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 						in := WedgeInput{WidthStitches: width, ProfileRows: points, Order: order, TurnMethod: method}
 						out, err := PlanWedge(in)
@@ -187,7 +187,7 @@ func FuzzPlanCurvedWedge(f *testing.F) {
 	f.Add(30, 0.0, 8.0, 8.0, 0.0, int32(1), int32(1))
 	f.Add(41, 12.0, 3.5, 9.0, 1.0, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, width int, a, b, c, d float64, order, method int32) {
-		in := WedgeInput{WidthStitches: width % 300, ProfileRows: []float64{a, b, c, d}, Order: ShortRowOrder(order), TurnMethod: TurnMethod(method)}
+		in := WedgeInput{WidthStitches: width % 300, ProfileRows: []float64{a, b, c, d}, Order: Order(order), TurnMethod: TurnMethod(method)}
 		out, err := PlanWedge(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

@@ -36,12 +36,12 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if err := c.Err(); err != nil {
 		return Wedge{}, err
 	}
-	pairs := w.profile.Pairs(w.rounding)
+	pairs := w.profile.pairs(w.rounding)
 	if in.Spread == TurnSpreadGrouped {
 		pairs = grouped(pairs, w.tall)
 	}
 	eased, steep := eased(pairs)
-	list := Spans(eased, w.shortest)
+	list := spans(eased, w.shortest)
 	if len(list) > MaxWedgeSpans {
 		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
 			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
@@ -49,7 +49,7 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	}
 	out := w.knit(list)
 	out.unit, out.AskedRiseRows, out.RiseRows, out.PairCount = in.DisplayUnit, w.asked, w.rise, slices.Max(eased)
-	out.GreatestDepartureRows = w.profile.Departure(out.heights)
+	out.GreatestDepartureRows = w.profile.departure(out.heights)
 	if w.tall != TallEndUnspecified && out.GreatestDepartureRows > maxDeparture {
 		vetTooFarOff(&c, in, out.GreatestDepartureRows)
 		return Wedge{}, c.Err()
@@ -92,17 +92,17 @@ type wedge struct {
 }
 
 // knit writes the rows.
-func (w wedge) knit(list []Span) Wedge {
-	s := ShortRows{Width: w.width, Method: w.method}
+func (w wedge) knit(list []span) Wedge {
+	s := shortRows{width: w.width, method: w.method}
 	if w.tall == TallEndLeft {
 		s.workFromLeft(list)
 	} else {
 		s.work(list)
 	}
-	heights := ShortRowHeights(w.width, list, w.method)
-	full := len(s.Rows) - 2*len(list)
+	heights := shortRowHeights(w.width, list, w.method)
+	full := len(s.rows) - 2*len(list)
 	return Wedge{
-		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.Rows,
+		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.rows,
 		FullRows: full, TallRows: full + slices.Max(heights),
 		width: w.width, shortest: w.shortest, german: w.method == TurnMethodGerman,
 		heights: heights,

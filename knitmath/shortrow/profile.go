@@ -15,8 +15,8 @@ type profile struct {
 	points []int64 // millionths of a row, at least two
 }
 
-// Straight is the profile of a wedge that rises by so many rows.
-func Straight(width, rise int, tall TallEnd) profile {
+// straight is the profile of a wedge that rises by so many rows.
+func straight(width, rise int, tall TallEnd) profile {
 	high := int64(rise) * 1e6
 	points := []int64{high, 0}
 	switch tall {
@@ -47,9 +47,9 @@ func (p profile) rowsAt(x int) float64 {
 	return float64(num) / float64(den)
 }
 
-// Pairs is, for every stitch, the whole number of pairs of rows that the
+// pairs is, for every stitch, the whole number of pairs of rows that the
 // rounding chooses for the profile.
-func (p profile) Pairs(r measure.Rounding) []int {
+func (p profile) pairs(r measure.Rounding) []int {
 	pairs := make([]int, p.width)
 	for x := range pairs {
 		num, den := p.at(x)
@@ -133,9 +133,9 @@ func grouped(pairs []int, tall TallEnd) []int {
 	return out
 }
 
-// Departure is the greatest distance between the short rows that lie under a
+// departure is the greatest distance between the short rows that lie under a
 // stitch and the profile, in rows.
-func (p profile) Departure(rows []int) float64 {
+func (p profile) departure(rows []int) float64 {
 	worst := 0.0
 	for x, r := range rows {
 		worst = max(worst, math.Abs(float64(r)-p.rowsAt(x)))

@@ -6,16 +6,16 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// ShortRows writes a wedge row by row. Places are counted from the right edge;
+// shortRows writes a wedge row by row. Places are counted from the right edge;
 // right-side rows work upward, wrong-side rows downward. It keeps the turns
 // whose gaps are still open, by their place and the side they were made on: a gap
 // is closed by the next row of that side that works past it.
-type ShortRows struct {
-	Width  int
-	Method TurnMethod
-	Rows   []WedgeRow
+type shortRows struct {
+	width  int
+	method TurnMethod
+	rows   []WedgeRow
 	turns  []turn
-	Open   [stitch.WrongSide + 1][]int
+	open   [stitch.WrongSide + 1][]int
 	turned bool // the row before turned before its end
 }
 
@@ -29,40 +29,45 @@ type turn struct {
 // row goes on where it is, so that all the right-side stretches outside the spans
 // together are one row over the whole width. One more row on the wrong side
 // closes the gaps of that side, if there are any.
-func (s *ShortRows) work(list []Span) {
+func (s *shortRows) work(list []span) {
+	s.workUp(list)
+	if len(s.open[stitch.WrongSide]) > 0 {
+		s.row(stitch.WrongSide, s.width, 0)
+	}
+}
+
+// workUp knits the spans in order, and on to the end of the row.
+func (s *shortRows) workUp(list []span) {
 	at := 0
 	for _, p := range list {
-		s.Row(stitch.RightSide, at, p.To)
-		s.Row(stitch.WrongSide, p.To, p.From)
-		at = p.From
+		s.row(stitch.RightSide, at, p.to)
+		s.row(stitch.WrongSide, p.to, p.from)
+		at = p.from
 	}
-	s.Row(stitch.RightSide, at, s.Width)
-	if len(s.Open[stitch.WrongSide]) > 0 {
-		s.Row(stitch.WrongSide, s.Width, 0)
-	}
+	s.row(stitch.RightSide, at, s.width)
 }
 
 // workFromLeft knits spans that all end at the left edge, beginning there with a
 // wrong-side row: one row fewer than work would need.
-func (s *ShortRows) workFromLeft(list []Span) {
+func (s *shortRows) workFromLeft(list []span) {
 	for _, p := range list {
-		s.Row(stitch.WrongSide, s.Width, p.From)
-		s.Row(stitch.RightSide, p.From, s.Width)
+		s.row(stitch.WrongSide, s.width, p.from)
+		s.row(stitch.RightSide, p.from, s.width)
 	}
-	s.Row(stitch.WrongSide, s.Width, 0)
+	s.row(stitch.WrongSide, s.width, 0)
 }
 
-// Row works the stitches between two places: up on the right side, down on the
+// row works the stitches between two places: up on the right side, down on the
 // wrong side. It turns unless it ends at an edge.
-func (s *ShortRows) Row(side stitch.Side, start, end int) {
+func (s *shortRows) row(side stitch.Side, start, end int) {
 	k := kit(side)
-	border := s.Width
+	border := s.width
 	if side == stitch.WrongSide {
 		border = 0
 	}
 	var runs []stitch.Run
 	if s.turned {
-		switch s.Method {
+		switch s.method {
 		case TurnMethodGerman:
 			// The stitch beyond the turn was worked too; it is now made double.
 			runs = stitch.AppendRun(runs, stitch.MakeDouble, 1)
@@ -71,26 +76,26 @@ func (s *ShortRows) Row(side stitch.Side, start, end int) {
 		}
 	}
 	turns, last := end != border, end
-	if turns && s.Method == TurnMethodGerman {
+	if turns && s.method == TurnMethodGerman {
 		last += k.step
 	}
 	gaps := s.takeGaps(side, start, last)
 	for _, gap := range gaps {
 		runs = stitch.AppendRun(runs, k.plain, k.step*(gap-start))
-		runs = stitch.AppendRun(runs, k.resolve[s.Method], 1)
+		runs = stitch.AppendRun(runs, k.resolve[s.method], 1)
 		start = gap + k.step
 	}
 	runs = stitch.AppendRun(runs, k.plain, k.step*(last-start))
 	if turns {
-		runs = stitch.AppendRun(runs, turnOp(s.Method), 1)
-		s.Open[side] = append(s.Open[side], end)
+		runs = stitch.AppendRun(runs, turnOp(s.method), 1)
+		s.open[side] = append(s.open[side], end)
 		s.turns = append(s.turns, turn{side, end})
 	}
 	s.turned = turns
-	s.Rows = append(s.Rows, WedgeRow{
-		RowNumber:        len(s.Rows) + 1,
+	s.rows = append(s.rows, WedgeRow{
+		RowNumber:        len(s.rows) + 1,
 		Side:             side,
-		Instruction:      stitch.Instruction{Row: stitch.Compress(runs), StartStitches: s.Width, EndStitches: s.Width},
+		Instruction:      stitch.Instruction{Row: stitch.Compress(runs), StartStitches: s.width, EndStitches: s.width},
 		UnworkedStitches: k.step * (border - last),
 		Resolving:        len(gaps) > 0,
 	})
@@ -99,16 +104,16 @@ func (s *ShortRows) Row(side stitch.Side, start, end int) {
 // takeGaps takes the open gaps of a side that a row meets between two places, in
 // the order it meets them. The stitch that closes a gap is the next one in the
 // direction of work, and must lie within the row.
-func (s *ShortRows) takeGaps(side stitch.Side, start, last int) []int {
+func (s *shortRows) takeGaps(side stitch.Side, start, last int) []int {
 	var met, left []int
-	for _, gap := range s.Open[side] {
+	for _, gap := range s.open[side] {
 		if side == stitch.RightSide && gap >= start && gap < last || side == stitch.WrongSide && gap <= start && gap > last {
 			met = append(met, gap)
 		} else {
 			left = append(left, gap)
 		}
 	}
-	s.Open[side] = left
+	s.open[side] = left
 	slices.Sort(met)
 	if side == stitch.WrongSide {
 		slices.Reverse(met)

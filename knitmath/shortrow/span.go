@@ -1,10 +1,10 @@
 package shortrow
 
-// A Span is the stitches of one pair of short rows: from has so many stitches
+// A span is the stitches of one pair of short rows: from has so many stitches
 // to its right, and so has to.
-type Span struct{ From, To int }
+type span struct{ from, to int }
 
-// Spans breaks heights, in pairs of rows, into the pairs of short rows that make
+// spans breaks heights, in pairs of rows, into the pairs of short rows that make
 // them. Every stitch lies in as many spans as it has pairs, and spans lie inside
 // or beside one another, never across. They come in working order from the right
 // edge: longest first, each before those inside it; shortest first, each after
@@ -12,8 +12,8 @@ type Span struct{ From, To int }
 //
 // The method is that of matching brackets: a span opens where the height rises
 // and closes where it falls, the last opened first.
-func Spans(pairs []int, shortestFirst bool) []Span {
-	var list []Span
+func spans(pairs []int, shortestFirst bool) []span {
+	var list []span
 	var open []int // indexes into list, or the first stitches of spans not listed yet
 	level := 0
 	for x := 0; x <= len(pairs); x++ {
@@ -25,9 +25,9 @@ func Spans(pairs []int, shortestFirst bool) []Span {
 			last := open[len(open)-1]
 			open = open[:len(open)-1]
 			if shortestFirst {
-				list = append(list, Span{last, x})
+				list = append(list, span{last, x})
 			} else {
-				list[last].To = x
+				list[last].to = x
 			}
 		}
 		for ; level < now; level++ {
@@ -35,22 +35,22 @@ func Spans(pairs []int, shortestFirst bool) []Span {
 				open = append(open, x)
 			} else {
 				open = append(open, len(list))
-				list = append(list, Span{From: x})
+				list = append(list, span{from: x})
 			}
 		}
 	}
 	return list
 }
 
-// ShortRowHeights is how many short rows lie under every stitch: two for each
+// shortRowHeights is how many short rows lie under every stitch: two for each
 // span over it. A stitch made double was knit once more on the way out: it is
 // the one beyond each turn, which lies at either end of a span unless that is an
 // edge.
-func ShortRowHeights(width int, list []Span, method TurnMethod) []int {
+func shortRowHeights(width int, list []span, method TurnMethod) []int {
 	rows := make([]int, width+1) // differences first
 	for _, s := range list {
-		rows[s.From] += 2
-		rows[s.To] -= 2
+		rows[s.from] += 2
+		rows[s.to] -= 2
 	}
 	for x := 1; x < width; x++ {
 		rows[x] += rows[x-1]
@@ -60,11 +60,11 @@ func ShortRowHeights(width int, list []Span, method TurnMethod) []int {
 		return rows
 	}
 	for _, s := range list {
-		if s.To < width {
-			rows[s.To]++
+		if s.to < width {
+			rows[s.to]++
 		}
-		if s.From > 0 {
-			rows[s.From-1]++
+		if s.from > 0 {
+			rows[s.from-1]++
 		}
 	}
 	return rows

@@ -24,14 +24,14 @@ const (
 	TallEndSides
 )
 
-// ShortRowOrder says which short row comes first.
-type ShortRowOrder int32
+// Order says which short row comes first.
+type Order int32
 
 // The orders.
 const (
-	ShortRowOrderUnspecified ShortRowOrder = iota // longest first
-	ShortRowOrderLongestFirst
-	ShortRowOrderShortestFirst
+	OrderUnspecified Order = iota // longest first
+	OrderLongestFirst
+	OrderShortestFirst
 )
 
 // TurnMethod says how a short row is turned and its gap closed.
@@ -77,7 +77,7 @@ type WedgeInput struct {
 	RiseAngleDegrees *float64
 	Gauge            *gauge.Gauge
 	TallEnd          TallEnd
-	Order            ShortRowOrder
+	Order            Order
 	TurnMethod       TurnMethod
 	Rounding         measure.Rounding
 	Spread           TurnSpread

@@ -20,7 +20,7 @@ func TestWedgeIsKnit(t *testing.T) {
 	for width := 2; width <= 21; width++ {
 		for rise := 1; rise <= 2*width+2; rise++ {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
-				for order := ShortRowOrderLongestFirst; order <= ShortRowOrderShortestFirst; order++ {
+				for order := OrderLongestFirst; order <= OrderShortestFirst; order++ {
 					for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 						for turnSpread := TurnSpreadInterleaved; turnSpread <= TurnSpreadGrouped; turnSpread++ {
 							in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Order: order,
@@ -177,7 +177,7 @@ func TestWedgeByHand(t *testing.T) {
 		}
 	}
 	german, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: TurnMethodGerman,
-		Order: ShortRowOrderShortestFirst})
+		Order: OrderShortestFirst})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -276,7 +276,7 @@ func FuzzPlanWedge(f *testing.F) {
 	f.Add(24, 6, int32(1), int32(1), int32(1), int32(0), int32(0))
 	f.Add(75, 31, int32(3), int32(2), int32(2), int32(3), int32(2))
 	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, turnSpread int32) {
-		in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: ShortRowOrder(order),
+		in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: Order(order),
 			TurnMethod: TurnMethod(method), Spread: TurnSpread(turnSpread)}
 		if width > 400 {
 			width = 400 // larger pieces are worked in TestWedgeAtTheLimit

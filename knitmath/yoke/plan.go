@@ -123,7 +123,7 @@ func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
 		if s.count > before {
 			op = stitch.M1L
 		}
-		even, ok := shaping.Spacing{Start: before, End: s.count, Op: op, K: measure.Abs(before - s.count), Round: true, Order: y.order}.Plan()
+		even, ok := shaping.EvenRound(before, s.count, op, y.order)
 		if !ok {
 			var c fault.Checks
 			c.Infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
@@ -132,7 +132,7 @@ func (y yoke) plan(in CircularYokeInput) (CircularYoke, error) {
 		}
 		r := YokeRound{
 			RoundNumber: s.round, DepthCm: y.rw.SizeCm(s.round), StartStitches: before, EndStitches: s.count,
-			WantedStitches: s.wanted, Instruction: even.Instruction,
+			WantedStitches: s.wanted, Instruction: even,
 			Steepness: y.steepness(before-s.count, s.round-last), CircumferenceCm: y.st.SizeCm(s.count),
 		}
 		if r.Steepness > 1 && (len(y.bands) == 0 || y.steepness(before-s.count, y.plainAbove(i)) > 1) {

@@ -45,7 +45,7 @@ type BackRaise struct {
 	RiseRows     *int
 	RiseCm       *float64
 	BackStitches *int
-	Order        shortrow.ShortRowOrder
+	Order        shortrow.Order
 	TurnMethod   shortrow.TurnMethod
 	Rounding     measure.Rounding
 }
@@ -78,7 +78,7 @@ func vetBackRaise(c *fault.Checks, in *BackRaise) {
 		c.Add("back_raise.rise_cm", fault.ReasonContradictory, "excludes rise_rows; give one of them")
 	}
 	c.OptionalCount(field, "back_stitches", in.BackStitches, MinRaiseBack, stitch.MaxStitches)
-	fault.Enum(c, field, "order", in.Order, shortrow.ShortRowOrderShortestFirst)
+	fault.Enum(c, field, "order", in.Order, shortrow.OrderShortestFirst)
 	fault.Enum(c, field, "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	fault.Enum(c, field, "rounding", in.Rounding, measure.RoundingDown)
 }
@@ -123,11 +123,9 @@ func vetSettleRaise(c *fault.Checks, y *yoke, in CircularYokeInput) {
 			"back_raise.turn_method")
 		return
 	}
-	profile := shortrow.Straight(plan.BackStitches, rise, shortrow.TallEndCentre)
-	list := shortrow.Spans(profile.Pairs(measure.RoundingNearest), raise.Order == shortrow.ShortRowOrderShortestFirst)
-	plan.RiseRows, plan.RiseCm, plan.TurnCount = rise, y.rw.SizeCm(rise), 2*len(list)
-	plan.GreatestDepartureRows = profile.Departure(shortrow.ShortRowHeights(plan.BackStitches, list, raise.TurnMethod))
-	plan.Rows = raiseRows(plan.Stitches, list, raise.TurnMethod)
+	short := shortrow.RaiseRound(plan.Stitches, plan.BackStitches, rise, raise.Order, raise.TurnMethod)
+	plan.RiseRows, plan.RiseCm, plan.TurnCount = rise, y.rw.SizeCm(rise), short.TurnCount
+	plan.GreatestDepartureRows, plan.Rows = short.GreatestDepartureRows, short.Rows
 	// Even decreases keep every place's share of the round, so that the rounds
 	// begin half of the back's share before its centre all along.
 	plan.BeginBeforeCentreStitches = int(measure.HalfUpDiv(int64(plan.BackStitches*y.join), int64(2*plan.Stitches)))

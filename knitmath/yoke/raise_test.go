@@ -83,7 +83,7 @@ func TestBackRaiseIsKnit(t *testing.T) {
 	for stitches := 8; stitches <= 20; stitches += 3 {
 		for back := MinRaiseBack; back < stitches; back++ {
 			for rise := 2; rise <= back-1; rise += 2 {
-				for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
+				for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodUnspecified; method <= shortrow.TurnMethodYarnOver; method++ {
 						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order, TurnMethod: method}
 						y := yoke{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: stitches}, rounds: 4,
@@ -113,7 +113,7 @@ func TestYokeWithBackRaiseIsKnit(t *testing.T) {
 		for place := RaisePlaceBeforeBands; place <= RaisePlaceAfterBands; place++ {
 			for method := shortrow.TurnMethodWrapAndTurn; method <= shortrow.TurnMethodYarnOver; method++ {
 				for bands := range 3 {
-					for order := shortrow.ShortRowOrderLongestFirst; order <= shortrow.ShortRowOrderShortestFirst; order++ {
+					for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
 						in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, NeckToleranceStitches: new(2),
 							BackRaise: &BackRaise{Place: place, TurnMethod: method, Order: order}}
 						for range bands {
@@ -153,22 +153,22 @@ func TestYokeWithBackRaiseIsKnit(t *testing.T) {
 func TestBackRaiseByHand(t *testing.T) {
 	for _, c := range []struct {
 		method shortrow.TurnMethod
-		order  shortrow.ShortRowOrder
+		order  shortrow.Order
 		want   []string
 	}{
-		{shortrow.TurnMethodWrapAndTurn, shortrow.ShortRowOrderLongestFirst, []string{
+		{shortrow.TurnMethodWrapAndTurn, shortrow.OrderLongestFirst, []string{
 			"k21, w&t", "p18, w&t", "k12, w&t", "p6, w&t",
 			"k6, [k1 tog with its wrap, k5] twice, k73",
 			"[k2, k1 tog with its wrap, k3] twice, k88"}},
 		// The wrong side passes its first turn and closes it; the last one waits.
-		{shortrow.TurnMethodWrapAndTurn, shortrow.ShortRowOrderShortestFirst, []string{
+		{shortrow.TurnMethodWrapAndTurn, shortrow.OrderShortestFirst, []string{
 			"k15, w&t", "p6, w&t", "k6, k1 tog with its wrap, k5, w&t", "p12, p1 tog with its wrap, p5, w&t",
 			"k18, k1 tog with its wrap, k78", "k2, k1 tog with its wrap, k97"}},
-		{shortrow.TurnMethodYarnOver, shortrow.ShortRowOrderLongestFirst, []string{
+		{shortrow.TurnMethodYarnOver, shortrow.OrderLongestFirst, []string{
 			"k21, turn", "yo, p18, turn", "yo, k12, turn", "yo, p6, turn",
 			"yo, k6, k2tog, k5, k2tog, k78", // each k2tog takes a yarn over and the stitch after it
 			"k2, ssk, k5, ssk, k91"}},       // each ssk takes a stitch and the yarn over after it
-		{shortrow.TurnMethodGerman, shortrow.ShortRowOrderLongestFirst, []string{
+		{shortrow.TurnMethodGerman, shortrow.OrderLongestFirst, []string{
 			"k22, turn", "make DS, p19, turn", "make DS, k13, turn", "make DS, p7, turn",
 			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
 	} {
@@ -296,7 +296,7 @@ func TestBackRaiseRounds(t *testing.T) {
 
 func TestBackRaiseAtTheLimit(t *testing.T) {
 	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400), UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
-		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver, Order: shortrow.ShortRowOrderShortestFirst}}
+		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver, Order: shortrow.OrderShortestFirst}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -314,7 +314,7 @@ func FuzzBackRaise(f *testing.F) {
 	f.Add(150, 31, 9, int32(2), int32(2), int32(2), 5, 50)
 	f.Fuzz(func(t *testing.T, body, back, rise int, place, order, method int32, bands, rounds int) {
 		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 400, DepthRounds: &rounds,
-			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.ShortRowOrder(order), TurnMethod: shortrow.TurnMethod(method)}}
+			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.Order(order), TurnMethod: shortrow.TurnMethod(method)}}
 		for i := range max(0, bands%6) {
 			in.Bands = append(in.Bands, YokeBand{3 + i, 2 + i, new(3)})
 		}

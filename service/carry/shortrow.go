@@ -25,7 +25,7 @@ func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
 		RiseAngleDegrees: req.RiseAngleDegrees,
 		Gauge:            gaugeIn(req.Gauge),
 		TallEnd:          shortrow.TallEnd(req.TallEnd),
-		Order:            shortrow.ShortRowOrder(req.Order),
+		Order:            shortrow.Order(req.Order),
 		TurnMethod:       shortrow.TurnMethod(req.TurnMethod),
 		Rounding:         measure.Rounding(req.Rounding),
 		Spread:           shortrow.TurnSpread(req.Spread),
@@ -92,7 +92,7 @@ func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {
 		WedgeCount:    optional(req.WedgeCount, countIn),
 		TurnDegrees:   req.TurnDegrees,
 		TurnMethod:    shortrow.TurnMethod(req.TurnMethod),
-		Order:         shortrow.ShortRowOrder(req.Order),
+		Order:         shortrow.Order(req.Order),
 		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
 	}

@@ -109,7 +109,7 @@ func backRaiseIn(r *knitmathv1.BackRaise) *yoke.BackRaise {
 		RiseRows:     optional(r.RiseRows, countIn),
 		RiseCm:       r.RiseCm,
 		BackStitches: optional(r.BackStitches, countIn),
-		Order:        shortrow.ShortRowOrder(r.Order),
+		Order:        shortrow.Order(r.Order),
 		TurnMethod:   shortrow.TurnMethod(r.TurnMethod),
 		Rounding:     measure.Rounding(r.Rounding),
 	}

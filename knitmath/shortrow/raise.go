@@ -1,0 +1,65 @@
+package shortrow
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// A Raise is short rows over the first stitches of a round that is worked in the
+// round otherwise.
+type Raise struct {
+	// Rows are the short rows, the rest of the round that they interrupt, and the
+	// round after it, which closes the gaps of the wrong side.
+	Rows                  []WedgeRow
+	TurnCount             int
+	GreatestDepartureRows float64
+}
+
+// RaiseRound raises the first stitches of a round, so many of all, by a wedge
+// that is tall in their middle (see PlanWedge). The right side works on to the end
+// of the round and closes the gaps that it passes. The gaps of the wrong side lie
+// before the first of its stitches; the round after closes them, from the right
+// side.
+//
+// rise must be even, from 2 to the raised stitches less one, which are at most
+// all.
+func RaiseRound(stitches, raised, rise int, order Order, method TurnMethod) Raise {
+	p := straight(raised, rise, TallEndCentre)
+	list := spans(p.pairs(measure.RoundingNearest), order == OrderShortestFirst)
+	return Raise{
+		Rows:                  raiseRows(stitches, list, method),
+		TurnCount:             2 * len(list),
+		GreatestDepartureRows: p.departure(shortRowHeights(raised, list, method)),
+	}
+}
+
+// raiseRows writes the rows of a raise.
+func raiseRows(stitches int, list []span, method TurnMethod) []WedgeRow {
+	s := shortRows{width: stitches, method: method}
+	s.workUp(list)
+	gaps := s.open[stitch.WrongSide]
+	slices.Sort(gaps)
+	var runs []stitch.Run
+	start := 0
+	for _, gap := range gaps {
+		// The stitch beyond the turn lies before it on this side, and a yarn over
+		// comes after that stitch.
+		runs = stitch.AppendRun(runs, stitch.Knit, gap-1-start)
+		runs = stitch.AppendRun(runs, closeFromRight[method], 1)
+		start = gap
+	}
+	runs = stitch.AppendRun(runs, stitch.Knit, stitches-start)
+	return append(s.rows, WedgeRow{
+		RowNumber: len(s.rows) + 1, Side: stitch.RightSide,
+		Instruction: stitch.Instruction{Row: stitch.Compress(runs), StartStitches: stitches, EndStitches: stitches}, Resolving: true,
+	})
+}
+
+// closeFromRight closes, on the right side, a gap whose turn was made on the wrong
+// side. ssk puts the stitch on top of the yarn over after it, so that the yarn
+// over is hidden. Common practice.
+var closeFromRight = [TurnMethodYarnOver + 1]stitch.Op{
+	stitch.KnitWrapped, stitch.KnitWrapped, stitch.KnitDouble, stitch.SSK,
+}
