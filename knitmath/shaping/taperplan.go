@@ -6,50 +6,41 @@ import (
 	"strconv"
 	"strings"
 
-	"example.com/knitmath/knitmath/gauge"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// plan places the shaping rows and writes the answer.
-func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
-	out := Taper{ShapingRowCount: t.k, RowChangeStitches: t.perRow(), HeightRows: t.rows, t: t, unit: in.DisplayUnit}
+// shapedRows is a taper worked out: its shaping rows, numbered through the piece.
+type shapedRows struct {
+	change               int // stitches of each row, negative for decreases
+	rows                 []ShapingRow
+	intervals            []IntervalRun
+	rightSide, wrongSide *stitch.Instruction // the first of each side
+}
+
+// work places the shaping rows and writes them.
+func (t taper) work() shapedRows {
+	w := shapedRows{change: t.perRow(), rows: make([]ShapingRow, t.k)}
 	if t.end < t.start {
-		out.RowChangeStitches = -t.perRow()
+		w.change = -t.perRow()
 	}
-	rows := t.shapingRowNumbers()
-	count := t.start
-	out.ShapingRows = make([]ShapingRow, len(rows))
-	for i, r := range rows {
-		side := stitch.RightSide
-		if !t.round {
-			side = t.side(r)
+	numbers, count := t.shapingRowNumbers(), t.start
+	for i, r := range numbers {
+		side, row := stitch.RightSide, &w.rightSide
+		if !t.round && t.side(r) == stitch.WrongSide {
+			side, row = stitch.WrongSide, &w.wrongSide
 		}
-		if side == stitch.RightSide && out.RightSideRow == nil {
-			out.RightSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + out.RowChangeStitches}
+		if *row == nil {
+			*row = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + w.change}
 		}
-		if side == stitch.WrongSide && out.WrongSideRow == nil {
-			out.WrongSideRow = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + out.RowChangeStitches}
-		}
-		count += out.RowChangeStitches
-		out.ShapingRows[i] = ShapingRow{r, side, count}
+		count += w.change
+		w.rows[i] = ShapingRow{t.below + r, side, count}
 		if i > 0 {
-			out.Intervals = appendInterval(out.Intervals, r-rows[i-1])
+			w.intervals = appendInterval(w.intervals, r-numbers[i-1])
 		}
 	}
-	out.FirstShapingRowNumber = rows[0]
-	out.PlainAfterRows = t.rows - rows[len(rows)-1]
-	out.GreatestDepartureStitches = t.departure(rows, out.RowChangeStitches, t.before, t.rows-t.after)
-	if in.Gauge != nil {
-		h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
-		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b
-	}
-	if in.WithOutline {
-		out.Outline = t.edgesOutline(out.ShapingRows, st, rw)
-	}
-	return out
+	return w
 }
 
 func appendInterval(runs []IntervalRun, every int) []IntervalRun {
@@ -90,17 +81,18 @@ func (t taper) shapingRowNumbers() []int {
 // straight line from start to end, which runs from the end of one row to the end
 // of another. It is reached either after a shaping row or just before one, or at
 // an end.
-func (t taper) departure(rows []int, change, from, to int) float64 {
+func (t taper) departure(w shapedRows, from, to int) float64 {
 	span := float64(to - from)
 	line := func(row int) float64 {
 		part := float64(row-from) / span
 		return float64(t.start) + float64(t.end-t.start)*min(max(part, 0), 1)
 	}
 	worst, count := 0.0, t.start
-	for _, r := range rows {
-		worst = max(worst, math.Abs(float64(count)-line(r-1)))
-		count += change
-		worst = max(worst, math.Abs(float64(count)-line(r)))
+	for _, r := range w.rows {
+		row := r.RowNumber - t.below
+		worst = max(worst, math.Abs(float64(count)-line(row-1)))
+		count = r.EndStitches
+		worst = max(worst, math.Abs(float64(count)-line(row)))
 	}
 	return worst
 }
@@ -109,36 +101,24 @@ func (t taper) departure(rows []int, change, from, to int) float64 {
 // follow as words than as a list of row numbers.
 const manyIntervals = 6
 
-// Directions write the taper as a pattern would.
-func (o Taper) Directions() []string {
-	noun, change := "row", "Decrease"
-	if o.t.round {
-		noun = "round"
+// directions write the shaping rows, and when they are worked:
+// "Work the decrease row once, as row 5, then every 4th row 6 times: 76 stitches".
+func (w shapedRows) directions(round bool) (instructions []string, when string) {
+	row, change := noun(round), "Increase"
+	if w.change < 0 {
+		change = "Decrease"
 	}
-	if o.RowChangeStitches > 0 {
-		change = "Increase"
+	if w.rightSide != nil {
+		instructions = append(instructions, shapingDirection(change, row, stitch.RightSide, round, w.rightSide))
 	}
-	var d []string
-	if plain := o.FirstShapingRowNumber - 1; plain > 0 {
-		d = append(d, "Work "+report.CountOf(plain, noun+"s")+" plain.")
+	if w.wrongSide != nil {
+		instructions = append(instructions, shapingDirection(change, row, stitch.WrongSide, round, w.wrongSide))
 	}
-	if o.RightSideRow != nil {
-		d = append(d, shapingDirection(change, noun, stitch.RightSide, o.t.round, o.RightSideRow))
+	when = "Work the " + strings.ToLower(change) + " " + row + " once, as " + row + " " + strconv.Itoa(w.rows[0].RowNumber)
+	if len(w.intervals) > 0 {
+		when += ", then " + intervalWords(w.intervals, w.rows, row)
 	}
-	if o.WrongSideRow != nil {
-		d = append(d, shapingDirection(change, noun, stitch.WrongSide, o.t.round, o.WrongSideRow))
-	}
-	first := "Work the " + strings.ToLower(change) + " " + noun + " once, as " + noun + " " + strconv.Itoa(o.FirstShapingRowNumber)
-	switch {
-	case len(o.Intervals) == 0:
-		d = append(d, first+".")
-	default:
-		d = append(d, first+", then "+intervalWords(o.Intervals, o.ShapingRows, noun)+": "+report.CountOf(o.t.end, "stitches")+".")
-	}
-	if o.PlainAfterRows > 0 {
-		d = append(d, "Work "+report.CountOf(o.PlainAfterRows, noun+"s")+" plain.")
-	}
-	return d
+	return instructions, when + ": " + report.CountOf(w.rows[len(w.rows)-1].EndStitches, "stitches")
 }
 
 // intervalWords writes when the shaping row is worked again: "every 6th row 8
@@ -169,28 +149,4 @@ func shapingDirection(change, noun string, side stitch.Side, round bool, row *st
 		s += " (" + side.String() + ")"
 	}
 	return s + ": " + row.Row.Text() + "."
-}
-
-// Summary says the answer in words.
-func (o Taper) Summary() string {
-	noun := "rows"
-	if o.t.round {
-		noun = "rounds"
-	}
-	s := "From " + strconv.Itoa(o.t.start) + " to " + report.CountOf(o.t.end, "stitches") + " over " + report.CountOf(o.HeightRows, noun)
-	if o.HeightCm != nil {
-		s += " (" + o.unit.Size(*o.HeightCm) + ")"
-	}
-	return s + ": " + report.CountOf(o.ShapingRowCount, "shaping "+noun) + ", " +
-		report.CountOf(measure.Abs(o.RowChangeStitches), "stitches") + " each, never more than " +
-		measure.Decimal(o.GreatestDepartureStitches, 2) + " stitches from a straight line."
-}
-
-// Sources says where the figures come from.
-func (Taper) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "places of the shaping rows", Citation: "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "leans of the increases and decreases", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-	}
 }

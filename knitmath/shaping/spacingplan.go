@@ -1,0 +1,133 @@
+package shaping
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// spacing is a checked question.
+type spacing struct {
+	start, end, edge int
+	op               stitch.Op
+	k                int // how many times op is worked
+	round            bool
+	order            GapSpread
+}
+
+// least is the fewest stitches between two changes: an increase made in the
+// strand between stitches needs a stitch on each side, and two cannot share a
+// strand.
+func (s spacing) least() int {
+	if s.op.Takes() == 0 {
+		return 1
+	}
+	return 0
+}
+
+// most is the greatest number of changes that fit.
+func (s spacing) most() int {
+	inner := s.start - 2*s.edge
+	switch t := s.op.Takes(); {
+	case t > 0:
+		return inner / t
+	case s.round:
+		return inner
+	case s.edge == 0:
+		return inner - 1 // a strand lies between two stitches
+	default:
+		return inner + 1 // the edges give the outer strands their stitch
+	}
+}
+
+// tooMany says what would fit instead.
+func (s spacing) tooMany(most int) string {
+	remedy := "work the rest in another row"
+	switch s.op.Net() {
+	case -1:
+		remedy = "use a double decrease (k3tog, sssk, cdd), or work the rest in another row"
+	case 1:
+		if s.op.Takes() == 0 {
+			remedy = "two increases cannot share the strand between two stitches: " +
+				"use kfb, which is worked into a stitch, or work the rest in another row"
+		}
+	}
+	return strconv.Itoa(s.k) + " times " + s.op.Abbr() + " are needed and at most " + strconv.Itoa(most) +
+		" fit, which give " + strconv.Itoa(s.start+most*s.op.Net()) + " stitches; " + remedy
+}
+
+// EvenRound is the round that takes start stitches to end with one operation, as
+// PlanEvenSpacing would write it. op must change the count by one, in the
+// direction wanted, and be worked on at most as many stitches as there are. ok is
+// false only for a mirrored spread that does not exist.
+func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
+	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order}.plan()
+	return out.Instruction, ok
+}
+
+// plan lays the gaps and writes the row. ok is false only for a mirrored order
+// that does not exist.
+func (s spacing) plan() (EvenSpacing, bool) {
+	plain := s.start - 2*s.edge - s.k*s.op.Takes()
+	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: plain, round: s.round}
+	ok := true
+	switch {
+	case s.round && s.order == GapSpreadMirrored:
+		ok = s.mirroredRound(&out)
+	case s.round:
+		out.Gaps = s.arrange(s.k, plain)
+	case s.order == GapSpreadMirrored:
+		ok = s.mirroredFlat(&out)
+	default:
+		first, last := s.ends(plain)
+		out.Gaps = s.arrange(s.k-1, plain-first-last)
+		out.FirstGapStitches, out.LastGapStitches = s.edge+first, s.edge+last
+	}
+	if !ok {
+		return EvenSpacing{}, false
+	}
+	out.Instruction = stitch.Instruction{Row: s.row(out), StartStitches: s.start, EndStitches: s.end}
+	return out, true
+}
+
+// ends gives the half gaps at the two ends of a flat row, the smaller first.
+func (s spacing) ends(plain int) (first, last int) {
+	first = spread.Place(0, s.k, plain, spread.Centred)
+	last = plain - spread.Place(s.k-1, s.k, plain, spread.Centred)
+	outer := 0
+	if s.edge == 0 {
+		outer = s.least()
+	}
+	first, last = max(first, outer), max(last, outer)
+	if slack := plain - (s.k-1)*s.least(); first+last > slack {
+		first, last = slack/2, slack-slack/2
+	}
+	return first, last
+}
+
+// arrange orders n gaps that sum to plain, grouped or interleaved.
+func (s spacing) arrange(n, plain int) []spread.GapRun {
+	if n == 0 {
+		return nil
+	}
+	if s.order == GapSpreadInterleaved {
+		var runs []spread.GapRun
+		for i := range n {
+			runs = spread.AppendGap(runs, spread.Share(i, n, plain), 1)
+		}
+		return runs
+	}
+	small, larger := plain/n, plain%n
+	return spread.AppendGap(spread.AppendGap(nil, small+1, larger), small, n-larger)
+}
+
+// plainOp is the stitch between the changes: purl beside a purled change.
+func (s spacing) plainOp() stitch.Op {
+	switch s.op {
+	case stitch.P2tog, stitch.SSP, stitch.P3tog, stitch.SSSP, stitch.M1LP, stitch.M1RP, stitch.M1P, stitch.PFB:
+		return stitch.Purl
+	}
+	return stitch.Knit
+}
