@@ -1,41 +1,18 @@
 package shortrow
 
 import (
-	"math"
-	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
 // vetWedge checks everything and settles the profile.
 func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
-	ok := c.RequiredCount("", "width_stitches", in.WidthStitches, 2, stitch.MaxStitches)
-	ok = c.OptionalCount("", "rise_rows", in.RiseRows, 1, MaxWedgeRows) && ok
-	ok = c.OptionalNumber("", "rise_cm", in.RiseCm, measure.MinCm, measure.MaxCm) && ok
-	ok = c.OptionalNumber("", "rise_angle_degrees", in.RiseAngleDegrees, MinAngle, MaxAngle) && ok
-	if in.Gauge != nil {
-		st, rw = gauge.Vet(c, "gauge", in.Gauge)
-		ok = ok && c.Sound("gauge")
-	}
-	ok = vetOneRise(c, in) && ok
-	ok = vetWedgeEnd(c, in) && ok
-	ok = fault.Enum(c, "", "order", in.Order, OrderShortestFirst) && ok
-	ok = fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver) && ok
-	ok = fault.Enum(c, "", "rounding", in.Rounding, measure.RoundingDown) && ok
-	ok = fault.Enum(c, "", "spread", in.Spread, TurnSpreadGrouped) && ok
-	if in.curved() && in.Spread == TurnSpreadGrouped {
-		c.Add("spread", fault.ReasonContradictory, "can group the turns of a straight wedge only")
-		ok = false
-	}
-	ok = fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn) && ok
-	ok = vetProfilePoints(c, "profile_rows", in.ProfileRows, MaxWedgeRows) && ok
-	ok = vetProfilePoints(c, "profile_cm", in.ProfileCm, measure.MaxCm) && ok
-	if !ok {
+	st, rw = vetWedgeFields(c, in)
+	if c.Err() != nil {
 		return w, st, rw
 	}
 	w = wedge{width: in.WidthStitches, tall: in.TallEnd, rounding: in.Rounding,
@@ -45,11 +22,35 @@ func vetWedge(c *fault.Checks, in WedgeInput) (w wedge, st, rw gauge.Density) {
 	} else {
 		vetStraight(c, &w, in, st, rw)
 	}
-	if len(c.Violations) == 0 && w.method == TurnMethodYarnOver && w.width+2*(w.highest()/2) > stitch.MaxStitches {
+	if c.Err() == nil && w.method == TurnMethodYarnOver && w.width+2*(w.highest()/2) > stitch.MaxStitches {
 		c.Infeasible("the yarn overs would bring the needle to more than "+strconv.Itoa(stitch.MaxStitches)+
 			" loops; turn another way", "width_stitches", "turn_method")
 	}
 	return w, st, rw
+}
+
+// vetWedgeFields checks each field for itself.
+func vetWedgeFields(c *fault.Checks, in WedgeInput) (st, rw gauge.Density) {
+	c.RequiredCount("", "width_stitches", in.WidthStitches, 2, stitch.MaxStitches)
+	c.OptionalCount("", "rise_rows", in.RiseRows, 1, MaxWedgeRows)
+	c.OptionalNumber("", "rise_cm", in.RiseCm, measure.MinCm, measure.MaxCm)
+	c.OptionalNumber("", "rise_angle_degrees", in.RiseAngleDegrees, MinAngle, MaxAngle)
+	if in.Gauge != nil {
+		st, rw = gauge.Vet(c, "gauge", in.Gauge)
+	}
+	vetOneRise(c, in)
+	vetWedgeEnd(c, in)
+	fault.Enum(c, "", "order", in.Order, OrderShortestFirst)
+	fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver)
+	fault.Enum(c, "", "rounding", in.Rounding, measure.RoundingDown)
+	fault.Enum(c, "", "spread", in.Spread, TurnSpreadGrouped)
+	if in.curved() && in.Spread == TurnSpreadGrouped {
+		c.Add("spread", fault.ReasonContradictory, "can group the turns of a straight wedge only")
+	}
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	vetProfilePoints(c, "profile_rows", in.ProfileRows, MaxWedgeRows)
+	vetProfilePoints(c, "profile_cm", in.ProfileCm, measure.MaxCm)
+	return st, rw
 }
 
 // curved reports whether the question brings its own profile.
@@ -57,116 +58,39 @@ func (in WedgeInput) curved() bool { return len(in.ProfileRows) > 0 || len(in.Pr
 
 // vetWedgeEnd checks where the wedge is tall: a straight one says so, a curve shows
 // it.
-func vetWedgeEnd(c *fault.Checks, in WedgeInput) bool {
-	if !in.curved() {
-		return fault.RequiredEnum(c, "", "tall_end", in.TallEnd, TallEndSides)
-	}
-	if in.TallEnd != TallEndUnspecified {
+func vetWedgeEnd(c *fault.Checks, in WedgeInput) {
+	switch {
+	case !in.curved():
+		fault.RequiredEnum(c, "", "tall_end", in.TallEnd, TallEndSides)
+	case in.TallEnd != TallEndUnspecified:
 		c.Add("tall_end", fault.ReasonContradictory, "excludes a profile, which shows where it is tall")
-		return false
 	}
-	return true
 }
 
-// vetProfilePoints checks the points of a curve.
-func vetProfilePoints(c *fault.Checks, field string, points []float64, most float64) bool {
-	if len(points) == 0 {
-		return true
-	}
+// vetProfilePoints checks the points of a curve, if there is one.
+func vetProfilePoints(c *fault.Checks, field string, points []float64, most float64) {
 	if len(points) == 1 {
 		c.Add(field, fault.ReasonOutOfRange, "has one point; a profile needs at least 2")
-		return false
+		return
 	}
-	ok := c.Items("", field, len(points), MaxProfilePoints)
+	c.Items("", field, len(points), MaxProfilePoints)
 	for i, p := range points[:min(len(points), MaxProfilePoints)] {
-		ok = c.Number("", fault.Index(field, i), p, 0, most) && ok
+		c.Number("", fault.Index(field, i), p, 0, most)
 	}
-	return ok
-}
-
-// vetCurve takes a profile from the question, heights in cm by way of the row gauge.
-func vetCurve(c *fault.Checks, w *wedge, in WedgeInput, rw gauge.Density) {
-	w.riseField = "profile_rows"
-	points := make([]int64, len(in.ProfileRows))
-	for i, rows := range in.ProfileRows {
-		points[i] = measure.ToMillionths(rows)
-	}
-	if in.ProfileRows == nil {
-		w.riseField = "profile_cm"
-		points = make([]int64, len(in.ProfileCm))
-		for i, cm := range in.ProfileCm {
-			points[i] = measure.ToMillionths(cm * rw.PerCm())
-		}
-	}
-	w.profile = profile{w.width, points}
-	high, low := slices.Max(points), slices.Min(points)
-	w.asked = float64(high-low) / 1e6
-	switch {
-	case high > MaxWedgeRows*1e6:
-		c.Infeasible("the profile is "+measure.Decimal(float64(high)/1e6, 0)+" rows high; at most "+
-			strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
-	case slices.Max(w.profile.pairs(w.rounding)) == 0:
-		c.Infeasible("the profile rounds to no pair of short rows anywhere", w.riseField)
-	}
-}
-
-// vetStraight makes the profile of a straight wedge, its rise rounded to pairs.
-func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density) {
-	num, den := w.askedRise(in, st, rw)
-	w.asked = float64(num) / float64(den)
-	pairs := measure.RoundedDiv(num, 2*den, in.Rounding)
-	w.rounding = measure.RoundingNearest // of the stitches, now that the rise is rounded
-	most := w.mostPairs()
-	switch {
-	case pairs < 1:
-		c.Infeasible("the rise is "+measure.Decimal(w.asked, 2)+" rows and rounds to no pair of short rows; it takes 2 rows, or rounding up",
-			w.riseField)
-		return
-	case w.asked > MaxWedgeRows:
-		c.Infeasible("the rise is "+measure.Decimal(w.asked, 0)+" rows; at most "+strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
-		return
-	case most < 1:
-		c.Infeasible("too few stitches for one short row with its tall end there; it takes at least "+
-			strconv.Itoa(w.leastWidth())+", one of them beyond each turn", "width_stitches", "tall_end")
-		return
-	case pairs > int64(most):
-		c.Infeasible("the rise needs "+report.CountOf(int(pairs), "turns")+" at least one stitch apart; these stitches hold at most "+
-			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "width_stitches", w.riseField)
-		return
-	}
-	w.rise = 2 * int(pairs)
-	w.profile = straight(w.width, w.rise, w.tall)
-}
-
-// highest is the greatest height of the profile, in rows.
-func (w wedge) highest() int { return int(slices.Max(w.profile.points) / 1e6) }
-
-// maxDeparture is one pair of rows: what turns may leave the profile by.
-const maxDeparture = 2
-
-// vetTooFarOff refuses turns that leave the profile by more than a pair: grouped
-// ones, or the doubles of both flanks where a steep dart has them side by side.
-func vetTooFarOff(c *fault.Checks, in WedgeInput, rows float64) {
-	off := " would leave the profile by " + measure.Decimal(rows, 2) + " rows, which is more than a pair; use "
-	if in.Spread == TurnSpreadGrouped {
-		c.Infeasible("grouped turns"+off+"the interleaved spread", "spread")
-		return
-	}
-	c.Infeasible("double stitches on so few stitches"+off+"wrap and turn, or fewer rows", "turn_method")
 }
 
 // vetOneRise checks that the heights are given once, and can be turned into rows.
-func vetOneRise(c *fault.Checks, in WedgeInput) bool {
+func vetOneRise(c *fault.Checks, in WedgeInput) {
 	given := []struct {
 		field string
-		ok    bool
+		is    bool
 	}{
 		{"rise_rows", in.RiseRows != nil}, {"rise_cm", in.RiseCm != nil}, {"rise_angle_degrees", in.RiseAngleDegrees != nil},
 		{"profile_rows", len(in.ProfileRows) > 0}, {"profile_cm", len(in.ProfileCm) > 0},
 	}
 	n := 0
 	for _, g := range given {
-		if g.ok {
+		if g.is {
 			n++
 		}
 	}
@@ -174,50 +98,11 @@ func vetOneRise(c *fault.Checks, in WedgeInput) bool {
 		switch {
 		case n == 0:
 			c.Add(g.field, fault.ReasonRequired, "is missing; give a rise in rows, cm or degrees, or a profile in rows or cm")
-		case n > 1 && g.ok:
+		case n > 1 && g.is:
 			c.Add(g.field, fault.ReasonContradictory, "is one of several; give the heights once")
 		}
 	}
 	if n == 1 && in.RiseRows == nil && len(in.ProfileRows) == 0 && in.Gauge == nil {
 		c.Add("gauge", fault.ReasonRequired, "is missing; heights in cm or degrees need it")
-		return false
 	}
-	return n == 1
-}
-
-// askedRise is the rise in rows as a fraction, exact unless it comes from an angle,
-// which is read to the nearest millionth of a row.
-func (w *wedge) askedRise(in WedgeInput, st, rw gauge.Density) (num, den int64) {
-	switch {
-	case in.RiseRows != nil:
-		w.riseField = "rise_rows"
-		return int64(*in.RiseRows), 1
-	case in.RiseCm != nil:
-		w.riseField = "rise_cm"
-		return rw.Exact(measure.Micrometres(*in.RiseCm))
-	}
-	w.riseField = "rise_angle_degrees"
-	run := float64(w.width) / st.PerCm() * w.run()
-	rows := math.Tan(*in.RiseAngleDegrees*math.Pi/180) * run * rw.PerCm()
-	return measure.ToMillionths(min(rows, 1e9)), 1e6
-}
-
-// mostPairs is the greatest number of turns a stitch apart that leave a stitch
-// beyond each turn and work at least one before it.
-func (w wedge) mostPairs() int {
-	switch w.tall {
-	case TallEndCentre:
-		return (w.width - 1) / 2
-	case TallEndSides:
-		return w.width / 2
-	}
-	return w.width - 1
-}
-
-// leastWidth is the fewest stitches that hold one pair.
-func (w wedge) leastWidth() int {
-	if w.tall == TallEndCentre {
-		return 3
-	}
-	return 2
 }

@@ -29,7 +29,8 @@ func (o Circle) outline() *outline.Outline {
 	}
 	lines := []outline.Line{{Name: "outer edge", Points: outer}, {Name: "inner edge", Points: inner}}
 	across := func(name string, turn float64) {
-		lines = append(lines, outline.Line{Name: name, Points: []outline.Point{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
+		lines = append(lines, outline.Line{Name: name,
+			Points: []outline.Point{onCircle(o.InnerRadiusCm, turn), onCircle(o.OuterRadiusCm, turn)}})
 	}
 	rows := 0
 	for _, run := range o.Sequence {

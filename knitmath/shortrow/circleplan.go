@@ -20,7 +20,7 @@ func (q circle) plan() Circle {
 	out.ClosureRows = float64(out.OuterRows) - q.wantOuter
 	out.ClosureDegrees = out.ClosureRows / q.wantOuter * q.degrees
 	out.InnerClosureRows = float64(out.InnerRows) - q.wantInner
-	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRows) / (2 * math.Pi) * 360 / q.degrees
+	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRows) / (2 * math.Pi) * fullTurn / q.degrees
 	kinds := map[[2]int]int{}
 	for i := range q.wedges {
 		kind := [2]int{spread.Share(i, q.wedges, q.pairs), spread.Share(i, q.wedges, q.full)}
@@ -37,8 +37,9 @@ func (q circle) plan() Circle {
 		out.Sequence = append(out.Sequence, CircleWedgeRun{k, 1})
 	}
 	if out.InnerClosureRows > 1 {
-		out.Notices = append(out.Notices, report.Notice{Reason: "HOLE_AT_THE_CENTRE", Field: "inner_radius_cm",
-			Description: "the inner edge has " + report.CountOf(out.InnerRows, "rows") + ", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
+		out.Notices = append(out.Notices, report.Notice{Reason: HoleAtTheCentre, Field: "inner_radius_cm",
+			Description: "the inner edge has " + report.CountOf(out.InnerRows, "rows") +
+				", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
 	}
 	return out
 }
@@ -98,13 +99,4 @@ func (o Circle) Directions() []string {
 		order[i] = "wedge " + strconv.Itoa(run.WedgeNumber) + " " + report.Times(run.Times)
 	}
 	return append(d, "Work "+strings.Join(order, ", then ")+".")
-}
-
-// Sources says where the figures come from.
-func (Circle) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "rows round the edges", Citation: "own derivation: the circumference 2 pi r of a circle times the row gauge", Status: report.SourceStatusOwnDerivation},
-		{Figure: "places of the turns", Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile", Status: report.SourceStatusOwnDerivation},
-		{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-	}
 }

@@ -72,8 +72,7 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 		out.Notices = append(out.Notices, w.steepNotice(pairs, out.GreatestDepartureRows))
 	}
 	if w.tall != TallEndUnspecified && w.asked != float64(out.RiseRows) {
-		out.Notices = append(out.Notices, report.Notice{Reason: "RISE_ROUNDED", Field: w.riseField,
-			Description: "asks for " + measure.Decimal(w.asked, 2) + " rows; short rows come in pairs, and " + report.CountOf(out.RiseRows, "rows") + " were planned"})
+		out.Notices = append(out.Notices, RiseNotice(w.riseField, w.asked, out.RiseRows))
 	}
 	return out, nil
 }
@@ -120,9 +119,11 @@ func (w wedge) steepNotice(pairs []int, departure float64) report.Notice {
 			last = x + 1
 		}
 	}
-	return report.Notice{Reason: "STEEPER_THAN_ONE_STITCH_A_TURN", Field: w.riseField,
-		Description: "between stitches " + strconv.Itoa(first) + " and " + strconv.Itoa(last) + " from the right edge the curve rises or falls by more than a pair of rows a stitch; " +
-			"turns lie at least one stitch apart, so it was eased there, and departs from the curve by up to " + measure.Decimal(departure, 2) + " rows"}
+	return report.Notice{Reason: SteeperThanOneStitchATurn, Field: w.riseField,
+		Description: "between stitches " + strconv.Itoa(first) + " and " + strconv.Itoa(last) +
+			" from the right edge the curve rises or falls by more than a pair of rows a stitch; " +
+			"turns lie at least one stitch apart, so it was eased there, and departs from the curve by up to " +
+			measure.Decimal(departure, 2) + " rows"}
 }
 
 // run is the part of the width over which a straight wedge rises.

@@ -117,11 +117,9 @@ func rowDirections(d []string, rows []WedgeRow) []string {
 	return d
 }
 
-// Sources says where the figures come from.
-func (Wedge) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "places of the turns", Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-	}
+// RiseNotice says to which rise one was rounded that is not a whole number of
+// pairs.
+func RiseNotice(field string, askedRows float64, riseRows int) report.Notice {
+	return report.Notice{Reason: RiseRounded, Field: field, Description: "asks for " + measure.Decimal(askedRows, 2) +
+		" rows; short rows come in pairs, and " + report.CountOf(riseRows, "rows") + " were planned"}
 }

@@ -1,0 +1,120 @@
+package shortrow
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// vetCurve takes a profile from the question, heights in cm by way of the row gauge.
+func vetCurve(c *fault.Checks, w *wedge, in WedgeInput, rw gauge.Density) {
+	w.riseField = "profile_rows"
+	points := make([]int64, len(in.ProfileRows))
+	for i, rows := range in.ProfileRows {
+		points[i] = measure.ToMillionths(rows)
+	}
+	if in.ProfileRows == nil {
+		w.riseField = "profile_cm"
+		points = make([]int64, len(in.ProfileCm))
+		for i, cm := range in.ProfileCm {
+			points[i] = measure.ToMillionths(cm * rw.PerCm())
+		}
+	}
+	w.profile = profile{w.width, points}
+	high, low := slices.Max(points), slices.Min(points)
+	w.asked = float64(high-low) / 1e6
+	switch {
+	case high > MaxWedgeRows*1e6:
+		c.Infeasible("the profile is "+measure.Decimal(float64(high)/1e6, 0)+" rows high; at most "+
+			strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
+	case slices.Max(w.profile.pairs(w.rounding)) == 0:
+		c.Infeasible("the profile rounds to no pair of short rows anywhere", w.riseField)
+	}
+}
+
+// vetStraight makes the profile of a straight wedge, its rise rounded to pairs.
+func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density) {
+	num, den := w.askedRise(in, st, rw)
+	w.asked = float64(num) / float64(den)
+	pairs := measure.RoundedDiv(num, 2*den, in.Rounding)
+	w.rounding = measure.RoundingNearest // of the stitches, now that the rise is rounded
+	most := w.mostPairs()
+	switch {
+	case pairs < 1:
+		c.Infeasible("the rise is "+measure.Decimal(w.asked, 2)+
+			" rows and rounds to no pair of short rows; it takes 2 rows, or rounding up", w.riseField)
+		return
+	case w.asked > MaxWedgeRows:
+		c.Infeasible("the rise is "+measure.Decimal(w.asked, 0)+" rows; at most "+strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
+		return
+	case most < 1:
+		c.Infeasible("too few stitches for one short row with its tall end there; it takes at least "+
+			strconv.Itoa(w.leastWidth())+", one of them beyond each turn", "width_stitches", "tall_end")
+		return
+	case pairs > int64(most):
+		c.Infeasible("the rise needs "+report.CountOf(int(pairs), "turns")+" at least one stitch apart; these stitches hold at most "+
+			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "width_stitches", w.riseField)
+		return
+	}
+	w.rise = 2 * int(pairs)
+	w.profile = straight(w.width, w.rise, w.tall)
+}
+
+// highest is the greatest height of the profile, in rows.
+func (w wedge) highest() int { return int(slices.Max(w.profile.points) / 1e6) }
+
+// maxDeparture is one pair of rows: what turns may leave the profile by.
+const maxDeparture = 2
+
+// vetTooFarOff refuses turns that leave the profile by more than a pair: grouped
+// ones, or the doubles of both flanks where a steep dart has them side by side.
+func vetTooFarOff(c *fault.Checks, in WedgeInput, rows float64) {
+	off := " would leave the profile by " + measure.Decimal(rows, 2) + " rows, which is more than a pair; use "
+	if in.Spread == TurnSpreadGrouped {
+		c.Infeasible("grouped turns"+off+"the interleaved spread", "spread")
+		return
+	}
+	c.Infeasible("double stitches on so few stitches"+off+"wrap and turn, or fewer rows", "turn_method")
+}
+
+// askedRise is the rise in rows as a fraction, exact unless it comes from an angle,
+// which is read to the nearest millionth of a row.
+func (w *wedge) askedRise(in WedgeInput, st, rw gauge.Density) (num, den int64) {
+	switch {
+	case in.RiseRows != nil:
+		w.riseField = "rise_rows"
+		return int64(*in.RiseRows), 1
+	case in.RiseCm != nil:
+		w.riseField = "rise_cm"
+		return rw.Exact(measure.Micrometres(*in.RiseCm))
+	}
+	w.riseField = "rise_angle_degrees"
+	run := float64(w.width) / st.PerCm() * w.run()
+	rows := math.Tan(*in.RiseAngleDegrees*math.Pi/180) * run * rw.PerCm()
+	return measure.ToMillionths(min(rows, 1e9)), 1e6
+}
+
+// mostPairs is the greatest number of turns a stitch apart that leave a stitch
+// beyond each turn and work at least one before it.
+func (w wedge) mostPairs() int {
+	switch w.tall {
+	case TallEndCentre:
+		return (w.width - 1) / 2
+	case TallEndSides:
+		return w.width / 2
+	}
+	return w.width - 1
+}
+
+// leastWidth is the fewest stitches that hold one pair.
+func (w wedge) leastWidth() int {
+	if w.tall == TallEndCentre {
+		return 3
+	}
+	return 2
+}

@@ -1,0 +1,19 @@
+package shortrow
+
+import "example.com/knitmath/knitmath/report"
+
+// The reasons of notices.
+const (
+	// RiseRounded: the rise asked for is not a whole number of pairs of rows, and
+	// was rounded to one. Sent with a straight wedge and with a raised back. Field
+	// is the field that the rise was given in.
+	RiseRounded report.Reason = "RISE_ROUNDED"
+	// SteeperThanOneStitchATurn: a curve rises or falls by more than a pair of rows
+	// from one stitch to the next somewhere, and was eased there. Field is the field
+	// that the curve was given in.
+	SteeperThanOneStitchATurn report.Reason = "STEEPER_THAN_ONE_STITCH_A_TURN"
+	// HoleAtTheCentre: a disc or ring has over a row more at its inner edge than
+	// the circle there takes, because every wedge has two. Field is
+	// "inner_radius_cm".
+	HoleAtTheCentre report.Reason = "HOLE_AT_THE_CENTRE"
+)
