@@ -109,17 +109,19 @@ type Buttonholes struct {
 func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
 	var c fault.Checks
 	b := vetBand(&c, in)
-	if c.Err() == nil {
-		vetBandSizes(&c, &b, in)
+	if err := c.Err(); err != nil {
+		return Buttonholes{}, err
 	}
-	if c.Err() == nil {
-		vetBandPlaces(&c, &b, in)
+	b.vetSizes(&c, in)
+	if err := c.Err(); err != nil {
+		return Buttonholes{}, err
 	}
+	b.vetPlaces(&c, in)
 	if err := c.Err(); err != nil {
 		return Buttonholes{}, err
 	}
 	out := b.plan(in)
-	out.Notices = append(out.Notices, report.Notice{Reason: "SMALL_PARTS", Field: "",
+	out.Notices = append(out.Notices, report.Notice{Reason: SmallParts,
 		Description: "buttons are small parts: on things for babies and small children sew them on so that they hold a strong pull, " +
 			"or use another closing, and follow the rules of the place where they are worn or sold"})
 	if in.WithOutline {
@@ -132,17 +134,19 @@ func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
 type band struct {
 	alongRows      bool
 	st, rw         gauge.Density
-	gauge          bool
 	stitches, rows int
 	holes, width   int
 	row            int // along the stitches: the row that binds off
 	step           int // along the rows: from one row that may bind off to the next
-	// Places before the first hole and after the last, as asked; -1 if not asked.
-	askedFirst, askedLast int
+	// Places before the first hole and after the last, as asked.
+	askedFirst, askedLast *int
 	first, last           int // the same as they come out
 	gaps                  []int
 	notices               []report.Notice
 }
+
+// measured reports whether there is a gauge.
+func (b band) measured() bool { return !b.st.IsZero() }
 
 // noun is what the distances along the band count.
 func (b band) noun() string {
@@ -165,7 +169,7 @@ func (b band) side(row int) stitch.Side {
 func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	fault.Enum(c, "", "direction", in.Direction, BandDirectionAlongRows)
 	b := band{alongRows: in.Direction == BandDirectionAlongRows, stitches: in.BandStitches, rows: in.BandRows,
-		holes: in.HoleCount, gauge: in.Gauge != nil}
+		holes: in.HoleCount}
 	c.RequiredCount("", "band_stitches", in.BandStitches, MinBandStitches, stitch.MaxStitches)
 	c.RequiredCount("", "band_rows", in.BandRows, MinBandRows, stitch.MaxRows)
 	c.RequiredCount("", "hole_count", in.HoleCount, 1, MaxButtonholes)
@@ -174,15 +178,14 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	c.OneOf(in.HoleStitches != nil, in.HoleCm != nil, "hole_stitches", "hole_cm")
 	c.OptionalCount("", "before_first", in.BeforeFirst, 1, stitch.MaxStitches)
 	c.OptionalNumber("", "before_first_cm", in.BeforeFirstCm, measure.MinCm, measure.MaxCm)
-	noFirst := in.BeforeFirst == nil && in.BeforeFirstCm == nil
-	if in.HoleCount != 1 || !noFirst {
+	if in.HoleCount == 1 { // a single hole lies in the middle unless asked otherwise
+		c.AtMostOne(in.BeforeFirst != nil, in.BeforeFirstCm != nil, "before_first", "before_first_cm")
+	} else {
 		c.OneOf(in.BeforeFirst != nil, in.BeforeFirstCm != nil, "before_first", "before_first_cm")
 	}
 	c.OptionalCount("", "after_last", in.AfterLast, 1, stitch.MaxStitches)
 	c.OptionalNumber("", "after_last_cm", in.AfterLastCm, measure.MinCm, measure.MaxCm)
-	if in.AfterLast != nil && in.AfterLastCm != nil {
-		c.OneOf(true, true, "after_last", "after_last_cm")
-	}
+	c.AtMostOne(in.AfterLast != nil, in.AfterLastCm != nil, "after_last", "after_last_cm")
 	if in.Gauge != nil {
 		b.st, b.rw = gauge.Vet(c, "gauge", in.Gauge)
 	} else if in.HoleCm != nil || in.BeforeFirstCm != nil || in.AfterLastCm != nil {
@@ -200,8 +203,8 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	return b
 }
 
-// vetBandSizes settles the width of the holes, and where they may lie.
-func vetBandSizes(c *fault.Checks, b *band, in ButtonholesInput) {
+// vetSizes settles the width of the holes, and where they may lie.
+func (b *band) vetSizes(c *fault.Checks, in ButtonholesInput) {
 	widthField := "hole_stitches"
 	if in.HoleCm != nil {
 		widthField = "hole_cm"
@@ -230,7 +233,8 @@ func vetBandSizes(c *fault.Checks, b *band, in ButtonholesInput) {
 	b.row = *in.HoleRowNumber
 	switch {
 	case b.side(b.row) != stitch.RightSide:
-		c.Infeasible("row "+strconv.Itoa(b.row)+" is a wrong-side row, row 1 being one; the even rows are right-side rows", "hole_row_number")
+		c.Infeasible("row "+strconv.Itoa(b.row)+" is a wrong-side row, row 1 being one; the even rows are right-side rows",
+			"hole_row_number")
 	case b.row+1 > b.rows:
 		c.Infeasible("the holes are cast on again in the row after "+strconv.Itoa(b.row)+", and the band has "+
 			report.CountOf(b.rows, "rows")+"; it needs at least "+strconv.Itoa(b.row+1)+", or the holes at most row "+

@@ -34,15 +34,9 @@ func (b band) along() gauge.Density {
 	return b.st
 }
 
-// vetBandPlaces settles the distances from the ends and the gaps between.
-func vetBandPlaces(c *fault.Checks, b *band, in ButtonholesInput) {
-	b.askedFirst, b.askedLast = -1, -1
-	if in.BeforeFirst != nil || in.BeforeFirstCm != nil {
-		b.askedFirst = b.along().Counted(in.BeforeFirst, in.BeforeFirstCm)
-	}
-	if in.AfterLast != nil || in.AfterLastCm != nil {
-		b.askedLast = b.along().Counted(in.AfterLast, in.AfterLastCm)
-	}
+// vetPlaces settles the distances from the ends and the gaps between.
+func (b *band) vetPlaces(c *fault.Checks, in ButtonholesInput) {
+	b.askedFirst, b.askedLast = b.distance(in.BeforeFirst, in.BeforeFirstCm), b.distance(in.AfterLast, in.AfterLastCm)
 	fields := b.distanceFields(in)
 	first, last, inner := b.placed(b.holes, b.length())
 	switch {
@@ -59,23 +53,31 @@ func vetBandPlaces(c *fault.Checks, b *band, in ButtonholesInput) {
 	b.layGaps(inner)
 }
 
+// distance is a distance from an end as asked, in places; nil where it is not.
+func (b band) distance(count *int, cm *float64) *int {
+	if count == nil && cm == nil {
+		return nil
+	}
+	return new(b.along().Counted(count, cm))
+}
+
 // placed is where a number of holes would lie on a band of some length: the
 // places before the first and after the last, and those left between for the
 // gaps. Where only right-side rows bind off, an even number of rows lies before
 // every hole, and the outer holes move inward to come out so.
 func (b band) placed(holes, length int) (first, last, inner int) {
 	room := length - holes*b.places()
-	first, last = b.askedFirst, b.askedLast
-	switch {
-	case holes > 1 && last < 0:
-		last = first
-	case holes == 1 && first < 0 && last < 0:
-		first = room / 2
-		last = room - first
-	case holes == 1 && last < 0:
-		last = room - first
-	case holes == 1 && first < 0:
-		first = room - last
+	switch asked, also := b.askedFirst, b.askedLast; {
+	case asked != nil && also != nil:
+		first, last = *asked, *also
+	case holes > 1: // which have asked for the first
+		first, last = *asked, *asked
+	case asked != nil:
+		first, last = *asked, room-*asked
+	case also != nil:
+		first, last = room-*also, *also
+	default:
+		first, last = room/2, room-room/2
 	}
 	if b.rightSideOnly() {
 		switch {
@@ -133,24 +135,21 @@ func (b band) distanceFields(in ButtonholesInput) []string {
 // noteMoves says which of the outer holes moved to a right-side row.
 func (b *band) noteMoves() {
 	moved := func(which string) {
-		b.notices = append(b.notices, report.Notice{Reason: "MOVED_TO_RIGHT_SIDE", Field: "bind_off_rows",
+		b.notices = append(b.notices, report.Notice{Reason: MovedToRightSide, Field: "bind_off_rows",
 			Description: "the " + which + " hole would be bound off on the wrong side; it is moved by one row"})
 	}
-	asked := b.askedLast
-	if asked < 0 {
-		asked = b.askedFirst
+	first, last := fault.Or(b.askedFirst, b.first) != b.first, fault.Or(b.askedLast, b.last) != b.last
+	if b.holes == 1 {
+		if first || last {
+			moved("only")
+		}
+		return
 	}
-	switch {
-	case b.holes == 1 && (b.askedFirst >= 0 && b.first != b.askedFirst || b.askedLast >= 0 && b.last != b.askedLast):
-		moved("only")
-	case b.holes == 1:
-	default:
-		if b.first != b.askedFirst {
-			moved("first")
-		}
-		if b.last != asked {
-			moved("last")
-		}
+	if first {
+		moved("first")
+	}
+	if fault.Or(b.askedLast, *b.askedFirst) != b.last {
+		moved("last")
 	}
 }
 
@@ -169,9 +168,9 @@ func (b *band) layGaps(inner int) {
 		for i := range gaps {
 			b.gaps = append(b.gaps, unit*spread.Share(i, gaps, inner/unit))
 		}
-		b.notices = append(b.notices, report.Notice{Reason: "NOT_MIRRORED", Field: "",
-			Description: report.CountOf(gaps, "gaps") + " cannot share " + report.CountOf(inner, b.noun()) + " so that they read the same from both ends; " +
-				"the larger are mixed evenly among the others"})
+		b.notices = append(b.notices, report.Notice{Reason: NotMirrored,
+			Description: report.CountOf(gaps, "gaps") + " cannot share " + report.CountOf(inner, b.noun()) +
+				" so that they read the same from both ends; the larger are mixed evenly among the others"})
 		return
 	}
 	for _, r := range runs {

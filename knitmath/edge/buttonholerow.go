@@ -22,7 +22,7 @@ func (b band) plan(in ButtonholesInput) Buttonholes {
 			h.FirstStitchNumber, h.BindOffRowNumber = (b.stitches-b.width)/2+1, at+1
 		}
 		h.LastStitchNumber, h.CastOnRowNumber = h.FirstStitchNumber+b.width-1, h.BindOffRowNumber+1
-		if b.gauge {
+		if b.measured() {
 			// The middle of n places after at others lies at at + n/2.
 			middle := b.along().SizeCm(2*at+b.places()) / 2
 			h.MiddleCm = &middle
@@ -128,7 +128,7 @@ func (r BandRow) direction() string {
 func (o Buttonholes) Summary() string {
 	noun := o.b.noun()
 	s := report.CountOf(len(o.Holes), "holes") + " of " + report.CountOf(o.HoleStitches, "stitches")
-	if o.b.gauge {
+	if o.b.measured() {
 		s += " (" + o.unit.Size(o.b.st.SizeCm(o.HoleStitches)) + ")"
 	}
 	s += ": " + report.CountOf(o.BeforeFirst, noun) + " before the first, " + report.CountOf(o.AfterLast, noun) + " after the last"
@@ -144,14 +144,4 @@ func (o Buttonholes) Summary() string {
 		s += ", " + strconv.Itoa(low) + " or " + report.CountOf(high, noun) + " between"
 	}
 	return s + "."
-}
-
-// Sources says where the figures come from.
-func (Buttonholes) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "places of the holes", Citation: "own derivation: what the holes and the two ends leave, shared out so that the gaps differ by at most one step",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "a hole bound off in one row and cast on in the next", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-		{Figure: "bound off on the right side", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-	}
 }

@@ -29,9 +29,12 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 		}
 	}
 	out := &outline.Outline{
-		X:     outline.Axis{Measure: "along the edge, as worked", Unit: outline.UnitCm},
-		Y:     outline.Axis{Measure: "the edge and the stitches picked up", Unit: outline.UnitRows},
-		Lines: []outline.Line{{Name: "edge", Points: []outline.Point{{X: 0, Y: 0}, {X: rw.SizeCm(o.LengthRows), Y: 0}}}, {Name: "picked up", Points: places}},
+		X: outline.Axis{Measure: "along the edge, as worked", Unit: outline.UnitCm},
+		Y: outline.Axis{Measure: "the edge and the stitches picked up", Unit: outline.UnitRows},
+		Lines: []outline.Line{
+			{Name: "edge", Points: []outline.Point{{X: 0, Y: 0}, {X: rw.SizeCm(o.LengthRows), Y: 0}}},
+			{Name: "picked up", Points: places},
+		},
 	}
 	return out.Framed()
 }
@@ -40,7 +43,7 @@ func (o PickUp) outline(rw gauge.Density) *outline.Outline {
 // in cm, or in stitches and rows where there is no gauge.
 func (b band) outline(o Buttonholes) *outline.Outline {
 	point := func(stitches, rows int) outline.Point {
-		if b.gauge {
+		if b.measured() {
 			return outline.Point{X: b.st.SizeCm(stitches), Y: b.rw.SizeCm(rows)}
 		}
 		return outline.Point{X: float64(stitches), Y: float64(rows)}
@@ -56,7 +59,7 @@ func (b band) outline(o Buttonholes) *outline.Outline {
 		Y:     outline.Axis{Measure: "height", Unit: outline.UnitRows},
 		Lines: lines,
 	}
-	if b.gauge {
+	if b.measured() {
 		out.X.Unit, out.Y.Unit = outline.UnitCm, outline.UnitCm
 	}
 	return out.Framed()

@@ -90,9 +90,9 @@ type PickUp struct {
 // Source: own derivation; the sum is the definition of gauge.
 func PlanPickUp(in PickUpInput) (PickUp, error) {
 	var c fault.Checks
-	okRows := c.OptionalCount("", "length_rows", in.LengthRows, 1, stitch.MaxRows)
-	okRows = c.OptionalNumber("", "length_cm", in.LengthCm, measure.MinCm, measure.MaxCm) && okRows
-	okRows = c.OneOf(in.LengthRows != nil, in.LengthCm != nil, "length_rows", "length_cm") && okRows
+	c.OptionalCount("", "length_rows", in.LengthRows, 1, stitch.MaxRows)
+	c.OptionalNumber("", "length_cm", in.LengthCm, measure.MinCm, measure.MaxCm)
+	c.OneOf(in.LengthRows != nil, in.LengthCm != nil, "length_rows", "length_cm")
 	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
 	if in.BandGauge != nil {
 		st, _ = gauge.Vet(&c, "band_gauge", in.BandGauge)
@@ -103,7 +103,7 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 
 	out := PickUp{unit: in.DisplayUnit}
-	if okRows && c.Sound("gauge", "band_gauge", "stitch_rule") {
+	if c.Sound("length_rows", "length_cm", "gauge", "band_gauge", "stitch_rule") {
 		vetPickUp(&c, &out, in, st, rw, r)
 	}
 	if err := c.Err(); err != nil {
@@ -226,17 +226,4 @@ func overall(off float64) string {
 		return "1 stitch" + direction
 	}
 	return much + " stitches" + direction
-}
-
-// Sources says where the figures come from.
-func (PickUp) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "stitches", Citation: "rows × row length of the piece / stitch width of the band, exactly; rounded as the rule says",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "ratio", Citation: "continued fraction with semiconvergents, walked as the tree of fractions: Stern (1858), Brocot (1861); " +
-			"Graham, Knuth and Patashnik, Concrete Mathematics, section 4.5", Status: report.SourceStatusFromMemory},
-		{Figure: "spread along the edge", Citation: "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "at most two stitches in a row of an edge", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-	}
 }

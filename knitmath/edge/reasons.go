@@ -1,0 +1,18 @@
+package edge
+
+import "example.com/knitmath/knitmath/report"
+
+// The reasons of notices. A count that was exactly half-way is told by the
+// reason of package gauge.
+const (
+	// SmallParts: buttons can be swallowed. Sent with every plan of buttonholes.
+	// Field is empty.
+	SmallParts report.Reason = "SMALL_PARTS"
+	// MovedToRightSide: an outer hole would be bound off on the wrong side and was
+	// moved by one row. Sent for bands along the rows whose right-side rows alone
+	// bind off, once for each hole that moved. Field is "bind_off_rows".
+	MovedToRightSide report.Reason = "MOVED_TO_RIGHT_SIDE"
+	// NotMirrored: the gaps between the holes cannot be laid so that they read the
+	// same from both ends, and are mixed evenly. Field is empty.
+	NotMirrored report.Reason = "NOT_MIRRORED"
+)
