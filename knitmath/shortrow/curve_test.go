@@ -69,10 +69,13 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 	if m.StitchCount() != in.WidthStitches || m.Unresolved() != 0 || m.ShortRowOpen() {
 		t.Fatalf("%v over %d: %d stitches, %d gaps open", in.ProfileRows, in.WidthStitches, m.StitchCount(), m.Unresolved())
 	}
-	worst, tallest := 0.0, 0
+	worst, tallest, shortest := 0.0, 0, 1<<30
 	for x, rows := range m.Heights() {
-		tallest = max(tallest, rows)
+		tallest, shortest = max(tallest, rows), min(shortest, rows)
 		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wantedOnCurve(in.ProfileRows, in.WidthStitches, x)))
+	}
+	if in.TurnMethod != TurnMethodGerman && tallest-shortest != out.RiseRows {
+		t.Fatalf("%v over %d, method %d: rises %d rows, %d said", in.ProfileRows, in.WidthStitches, in.TurnMethod, tallest-shortest, out.RiseRows)
 	}
 	if tallest != out.TallRows || math.Abs(worst-out.GreatestDepartureRows) > 1e-9 {
 		t.Fatalf("%v over %d: %d rows at the tallest place, %d said; departs by %v, %v said",

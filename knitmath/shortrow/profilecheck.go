@@ -100,20 +100,18 @@ func (w *wedge) askedRise(in WedgeInput, st, rw gauge.Density) (num, den int64) 
 }
 
 // mostPairs is the greatest number of turns a stitch apart that leave a stitch
-// beyond each turn and work at least one before it.
+// beyond each turn, in the middle one that is beyond those of both sides, and work
+// at least one before it.
 func (w wedge) mostPairs() int {
-	switch w.tall {
-	case TallEndCentre:
+	if w.tall == TallEndCentre || w.tall == TallEndSides {
 		return (w.width - 1) / 2
-	case TallEndSides:
-		return w.width / 2
 	}
 	return w.width - 1
 }
 
 // leastWidth is the fewest stitches that hold one pair.
 func (w wedge) leastWidth() int {
-	if w.tall == TallEndCentre {
+	if w.tall == TallEndCentre || w.tall == TallEndSides {
 		return 3
 	}
 	return 2

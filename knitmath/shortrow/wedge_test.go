@@ -101,6 +101,9 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 		wanted, _ := wantedRows(in.TallEnd, in.WidthStitches, x, out.RiseRows).Float64()
 		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wanted))
 	}
+	if in.TurnMethod != TurnMethodGerman && tallest-shortest != out.RiseRows {
+		t.Fatalf("%s: rises %d rows, %d said", describe(in), tallest-shortest, out.RiseRows)
+	}
 	if tallest != out.TallRows {
 		t.Fatalf("%s: %d rows at the tall end, %d said", describe(in), tallest, out.TallRows)
 	}
@@ -140,10 +143,8 @@ func checkWedgeRefusal(t *testing.T, in WedgeInput, err error) {
 	pairs := (*in.RiseRows + 1) / 2
 	room := in.WidthStitches - 1 // turns at 1 .. W-1
 	switch in.TallEnd {
-	case TallEndCentre:
+	case TallEndCentre, TallEndSides: // half of the others; a stitch in the middle, or at both sides, that none passes
 		room = (in.WidthStitches - 1) / 2
-	case TallEndSides:
-		room = in.WidthStitches / 2
 	}
 	if pairs <= room {
 		t.Fatalf("%s refused though it fits: %v", describe(in), err)
