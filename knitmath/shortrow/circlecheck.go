@@ -82,8 +82,12 @@ func vetCircleWedges(c *fault.Checks, q *circle, in CircleInput) {
 		wedgeField = q.inField
 	}
 	per, full := (q.pairs+q.wedges-1)/q.wedges, (q.full+q.wedges-1)/q.wedges
-	room := 2 * float64(q.width-1) // rows that turns one stitch apart can rise
-	need := measure.CeilQuotient(min(q.wantOuter-q.wantInner, 1e9), room)
+	most := wedge{width: q.width, method: q.method, tall: TallEndRight}.mostPairs()
+	room := 2 * float64(most) // rows that turns one stitch apart can rise
+	need := MaxWedges + 1
+	if most > 0 {
+		need = measure.CeilQuotient(min(q.wantOuter-q.wantInner, 1e9), room)
+	}
 	switch steep := 2*float64(per+full)-q.innerRows(full) > room; {
 	case q.pairs < q.wedges:
 		c.Infeasible("the outer edge has "+report.CountOf(2*int(outer), "rows")+

@@ -67,7 +67,11 @@ func (q circle) wedge(pairs, full int) CircleWedge {
 		p.points[i] = measure.ToMillionths(max(rows, 0))
 	}
 	w := wedge{width: q.width, method: q.method, shortest: q.shortest, tall: TallEndRight}
-	knit := w.knit(spans(p.pairs(measure.RoundingNearest), q.shortest))
+	heights := p.pairs(measure.RoundingNearest)
+	if q.method == TurnMethodGerman {
+		heights = clearOfDoubles(heights, w.tall)
+	}
+	knit := w.knit(spans(heights, q.shortest))
 	s := shortRows{width: q.width, rows: knit.Rows}
 	for range full - 1 {
 		s.row(stitch.WrongSide, q.width, 0)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -31,7 +32,7 @@ func TestCurvedWedgeIsKnit(t *testing.T) {
 						in := WedgeInput{WidthStitches: width, ProfileRows: points, Order: order, TurnMethod: method}
 						out, err := PlanWedge(in)
 						if err != nil {
-							knittest.WantViolations(t, err, "profile_rows INFEASIBLE")
+							checkCurveRefusal(t, in, err)
 							continue
 						}
 						planned++
@@ -46,6 +47,24 @@ func TestCurvedWedgeIsKnit(t *testing.T) {
 	if planned < 10000 || steep < 1000 {
 		t.Errorf("planned %d curves, %d steep: the sweep has shrunk", planned, steep)
 	}
+}
+
+// checkCurveRefusal: a curve is refused where it rounds to nothing, or where a
+// double stitch leaves no stitch beside it.
+func checkCurveRefusal(t *testing.T, in WedgeInput, err error) {
+	t.Helper()
+	if in.TurnMethod == TurnMethodGerman {
+		wrapped := in
+		wrapped.TurnMethod = TurnMethodWrapAndTurn
+		if out, e := PlanWedge(wrapped); e == nil {
+			knittest.WantViolations(t, err, "profile_rows INFEASIBLE", "turn_method INFEASIBLE")
+			if !slices.ContainsFunc(out.Turns, func(s TurnSequence) bool { return s.FirstUnworkedStitches == 1 }) {
+				t.Fatalf("%v over %d: German turns refused, and none would be at an edge", in.ProfileRows, in.WidthStitches)
+			}
+			return
+		}
+	}
+	knittest.WantViolations(t, err, "profile_rows INFEASIBLE")
 }
 
 // wantedOnCurve is the height under the middle of stitch x, by interpolation.
@@ -74,22 +93,27 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 		tallest, shortest = max(tallest, rows), min(shortest, rows)
 		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wantedOnCurve(in.ProfileRows, in.WidthStitches, x)))
 	}
-	if in.TurnMethod != TurnMethodGerman && tallest-shortest != out.RiseRows {
+	if tallest-shortest != out.RiseRows {
 		t.Fatalf("%v over %d, method %d: rises %d rows, %d said", in.ProfileRows, in.WidthStitches, in.TurnMethod, tallest-shortest, out.RiseRows)
 	}
 	if tallest != out.TallRows || math.Abs(worst-out.GreatestDepartureRows) > 1e-9 {
 		t.Fatalf("%v over %d: %d rows at the tallest place, %d said; departs by %v, %v said",
 			in.ProfileRows, in.WidthStitches, tallest, out.TallRows, worst, out.GreatestDepartureRows)
 	}
-	eased := len(out.Notices) > 0
-	limit := 1.0
-	if in.TurnMethod == TurnMethodGerman {
-		limit = 3 // doubles of two flanks may meet on one stitch
+	limit, told := 1.0, ""
+	for _, n := range out.Notices {
+		told = string(n.Reason)
 	}
-	if !eased && worst > limit+1e-9 {
+	if in.TurnMethod == TurnMethodGerman {
+		limit = 2
+	}
+	if told == "" && worst > limit+1e-9 {
 		t.Fatalf("%v over %d, method %d: departs by %v rows and says nothing", in.ProfileRows, in.WidthStitches, in.TurnMethod, worst)
 	}
-	return eased
+	if told == "DOUBLES_STAND_OUT" && (in.TurnMethod != TurnMethodGerman || worst <= limit) {
+		t.Fatalf("%v over %d, method %d: departs by %v rows and says so", in.ProfileRows, in.WidthStitches, in.TurnMethod, worst)
+	}
+	return told == "STEEPER_THAN_ONE_STITCH_A_TURN"
 }
 
 // A back neck by hand: 12 stitches, points 6, 0, 0, 6 rows, so straight from 6 to 0

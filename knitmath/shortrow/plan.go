@@ -19,12 +19,15 @@ import (
 //
 //	pairs(x) = round(profile(x) / 2)     half-way up
 //
-// so that the fabric is never more than one row from the profile (a stitch
-// pulled into a double has one row more; grouped turns may be off by a pair).
+// so that the fabric is never more than one row from the profile. A stitch pulled
+// into a double has one row more, and the first turn lies a stitch further from an
+// edge where that would be the edge stitch: such a wedge is never more than a pair
+// from the profile, nor are grouped turns, which are refused otherwise. A curve
+// whose double stitches leave it by more says so.
 // Short rows come in pairs, out and back, so a rise is a whole number of pairs:
 // rounded as asked, an odd rise up unless said otherwise.
 //
-// StitchCount must be in [2, 10000] and heights in [0, 2000] rows. Neighbouring
+// WidthStitches must be in [2, 10000] and heights in [0, 2000] rows. Neighbouring
 // turns are at least a stitch apart. A straight wedge that is steeper is refused
 // with the most rows that fit; a curve is eased where it is steeper, and a notice
 // says where and by how much.
@@ -41,7 +44,14 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 		pairs = grouped(pairs, w.tall)
 	}
 	eased, steep := eased(pairs)
+	if w.method == TurnMethodGerman {
+		eased = clearOfDoubles(eased, w.tall)
+	}
 	list := spans(eased, w.shortest)
+	if len(list) == 0 {
+		c.Infeasible("too few stitches for one short row with a stitch beyond its double one; turn another way", w.riseField, "turn_method")
+		return Wedge{}, c.Err()
+	}
 	if len(list) > MaxWedgeSpans {
 		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
 			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
@@ -50,12 +60,13 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	out := w.knit(list)
 	out.unit, out.AskedRiseRows, out.RiseRows, out.PairCount = in.DisplayUnit, w.asked, w.rise, slices.Max(eased)
 	out.GreatestDepartureRows = w.profile.departure(out.heights)
-	if w.tall != TallEndUnspecified && out.GreatestDepartureRows > maxDeparture {
-		vetTooFarOff(&c, in, out.GreatestDepartureRows)
+	if in.Spread == TurnSpreadGrouped && out.GreatestDepartureRows > maxDeparture {
+		c.Infeasible("grouped turns would leave the profile by "+measure.Decimal(out.GreatestDepartureRows, 2)+
+			" rows, which is more than a pair; use the interleaved spread", "spread")
 		return Wedge{}, c.Err()
 	}
 	if w.tall == TallEndUnspecified {
-		out.RiseRows = 2 * (out.PairCount - slices.Min(eased))
+		out.RiseRows = slices.Max(out.heights) - slices.Min(out.heights)
 	}
 	if in.Gauge != nil {
 		rise := rw.SizeCm(out.RiseRows)
@@ -68,8 +79,13 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if in.WithOutline {
 		out.Outline = w.outline(out, st, rw)
 	}
-	if steep {
+	switch {
+	case steep:
 		out.Notices = append(out.Notices, w.steepNotice(pairs, out.GreatestDepartureRows))
+	case out.GreatestDepartureRows > maxDeparture:
+		out.Notices = append(out.Notices, report.Notice{Reason: DoublesStandOut, Field: "turn_method",
+			Description: "the double stitches, which have a row more, leave the curve by up to " +
+				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"})
 	}
 	if w.tall != TallEndUnspecified && w.asked != float64(out.RiseRows) {
 		out.Notices = append(out.Notices, RiseNotice(w.riseField, w.asked, out.RiseRows))
@@ -127,9 +143,4 @@ func (w wedge) steepNotice(pairs []int, departure float64) report.Notice {
 }
 
 // run is the part of the width over which a straight wedge rises.
-func (w wedge) run() float64 {
-	if w.tall == TallEndCentre || w.tall == TallEndSides {
-		return 0.5
-	}
-	return 1
-}
+func (w wedge) run() float64 { return 1 / float64(w.flanks()) }

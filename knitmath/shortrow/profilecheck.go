@@ -68,19 +68,9 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 // highest is the greatest height of the profile, in rows.
 func (w wedge) highest() int { return int(slices.Max(w.profile.points) / 1e6) }
 
-// maxDeparture is one pair of rows: what turns may leave the profile by.
+// maxDeparture is one pair of rows: what turns may leave the profile by without
+// a word.
 const maxDeparture = 2
-
-// vetTooFarOff refuses turns that leave the profile by more than a pair: grouped
-// ones, or the doubles of both flanks where a steep dart has them side by side.
-func vetTooFarOff(c *fault.Checks, in WedgeInput, rows float64) {
-	off := " would leave the profile by " + measure.Decimal(rows, 2) + " rows, which is more than a pair; use "
-	if in.Spread == TurnSpreadGrouped {
-		c.Infeasible("grouped turns"+off+"the interleaved spread", "spread")
-		return
-	}
-	c.Infeasible("double stitches on so few stitches"+off+"wrap and turn, or fewer rows", "turn_method")
-}
 
 // askedRise is the rise in rows as a fraction, exact unless it comes from an angle,
 // which is read to the nearest millionth of a row.
@@ -102,17 +92,24 @@ func (w *wedge) askedRise(in WedgeInput, st, rw gauge.Density) (num, den int64) 
 // mostPairs is the greatest number of turns a stitch apart that leave a stitch
 // beyond each turn, in the middle one that is beyond those of both sides, and work
 // at least one before it.
-func (w wedge) mostPairs() int {
-	if w.tall == TallEndCentre || w.tall == TallEndSides {
-		return (w.width - 1) / 2
-	}
-	return w.width - 1
-}
+func (w wedge) mostPairs() int { return (w.width-1)/w.flanks() - w.spare() }
 
 // leastWidth is the fewest stitches that hold one pair.
-func (w wedge) leastWidth() int {
+func (w wedge) leastWidth() int { return 1 + w.flanks()*(1+w.spare()) }
+
+// flanks is how many times the height falls from the tallest stitch to a lowest.
+func (w wedge) flanks() int {
 	if w.tall == TallEndCentre || w.tall == TallEndSides {
-		return 3
+		return 2
 	}
-	return 2
+	return 1
+}
+
+// spare is how many stitches a turn needs beyond the one after it: one where that
+// is made double, and has a row of its own.
+func (w wedge) spare() int {
+	if w.method == TurnMethodGerman {
+		return 1
+	}
+	return 0
 }

@@ -12,6 +12,10 @@ const (
 	// from one stitch to the next somewhere, and was eased there. Field is the field
 	// that the curve was given in.
 	SteeperThanOneStitchATurn report.Reason = "STEEPER_THAN_ONE_STITCH_A_TURN"
+	// DoublesStandOut: the double stitches of German turns, which have a row more,
+	// leave a curve by more than a pair of rows somewhere. Sent where the curve was
+	// not eased as well. Field is "turn_method".
+	DoublesStandOut report.Reason = "DOUBLES_STAND_OUT"
 	// HoleAtTheCentre: a disc or ring has over a row more at its inner edge than
 	// the circle there takes, because every wedge has two. Field is
 	// "inner_radius_cm".
