@@ -58,6 +58,7 @@ type Circle struct {
 
 	unit    measure.DisplayUnit
 	degrees float64
+	method  TurnMethod
 }
 
 // Ranges of a circle.

@@ -2,8 +2,6 @@ package shortrow
 
 import (
 	"math"
-	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -16,7 +14,7 @@ func (q circle) plan() Circle {
 	out := Circle{WidthStitches: q.width, WedgeCount: q.wedges,
 		OuterRows: 2 * (q.pairs + q.full), InnerRows: 2 * q.full,
 		WantedOuterRows: q.wantOuter, WantedInnerRows: q.wantInner,
-		OuterRadiusCm: q.outer, degrees: q.degrees}
+		OuterRadiusCm: q.outer, degrees: q.degrees, method: q.method}
 	out.ClosureRows = float64(out.OuterRows) - q.wantOuter
 	out.ClosureDegrees = out.ClosureRows / q.wantOuter * q.degrees
 	out.InnerClosureRows = float64(out.InnerRows) - q.wantInner
@@ -90,17 +88,4 @@ func (o Circle) Summary() string {
 	return shape + " of " + o.unit.Size(o.OuterRadiusCm) + " radius from " + report.CountOf(o.WedgeCount, "wedges") + " of " +
 		report.CountOf(o.WidthStitches, "stitches") + ": " + report.CountOf(o.OuterRows, "rows") + " round the outer edge, " +
 		measure.Decimal(math.Abs(o.ClosureRows), 2) + " rows from closing (" + measure.Decimal(math.Abs(o.ClosureDegrees), 2) + " degrees)."
-}
-
-// Directions write every kind of wedge once, and then the order they are worked in.
-func (o Circle) Directions() []string {
-	d := []string{"Cast on " + report.CountOf(o.WidthStitches, "stitches") + "."}
-	for i, w := range o.Wedges {
-		d = rowDirections(append(d, "Wedge "+strconv.Itoa(i+1)+":"), w.Rows)
-	}
-	order := make([]string, len(o.Sequence))
-	for i, run := range o.Sequence {
-		order[i] = "wedge " + strconv.Itoa(run.WedgeNumber) + " " + report.Times(run.Times)
-	}
-	return append(d, "Work "+strings.Join(order, ", then ")+".")
 }

@@ -119,7 +119,7 @@ func (w wedge) knit(list []span) Wedge {
 	return Wedge{
 		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.rows,
 		FullRows: full, TallRows: full + slices.Max(heights),
-		width: w.width, shortest: w.shortest, german: w.method == TurnMethodGerman,
+		width: w.width, shortest: w.shortest, method: w.method,
 		heights: heights,
 	}
 }

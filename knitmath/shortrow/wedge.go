@@ -126,8 +126,9 @@ type Wedge struct {
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
-	width            int
-	shortest, german bool
-	heights          []int // short rows under every stitch
-	unit             measure.DisplayUnit
+	width    int
+	shortest bool
+	method   TurnMethod
+	heights  []int // short rows under every stitch
+	unit     measure.DisplayUnit
 }

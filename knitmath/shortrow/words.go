@@ -61,9 +61,9 @@ func (o Wedge) Summary() string {
 	b.WriteString(". ")
 	switch {
 	case len(o.Turns) == 1:
-		b.WriteString(o.Turns[0].sentence(o.shortest, o.german) + ". ")
+		b.WriteString(o.Turns[0].sentence(o.shortest, o.method == TurnMethodGerman) + ". ")
 	case len(o.Turns) == 2 && o.Turns[0].mirrors(o.Turns[1]):
-		b.WriteString(o.Turns[0].sentence(o.shortest, o.german) + ", at each side. ")
+		b.WriteString(o.Turns[0].sentence(o.shortest, o.method == TurnMethodGerman) + ", at each side. ")
 	case len(o.Turns) > 1:
 		b.WriteString("Follow the rows: " + report.CountOf(o.PairCount, "pairs") + " of short rows lie under the tallest place. ")
 	}
@@ -104,17 +104,6 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 		b.WriteString(" " + report.Times(r.Times))
 	}
 	return b.String()
-}
-
-// Directions write the wedge as a pattern would.
-func (o Wedge) Directions() []string { return rowDirections(nil, o.Rows) }
-
-// rowDirections appends "Row 2 (WS): w&t, p18." for every row.
-func rowDirections(d []string, rows []WedgeRow) []string {
-	for _, r := range rows {
-		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
-	}
-	return d
 }
 
 // RiseNotice says to which rise one was rounded that is not a whole number of
