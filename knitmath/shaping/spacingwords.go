@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,21 +19,33 @@ func (o EvenSpacing) Summary() string {
 	var b strings.Builder
 	b.WriteString(verb + " " + report.CountOf(change, "stitches") + " evenly across one " + noun(o.round) + ", from " +
 		strconv.Itoa(o.Instruction.StartStitches) + " to " + strconv.Itoa(o.Instruction.EndStitches) + ". ")
-	low, high := -1, -1
-	for _, g := range o.Gaps {
-		if low < 0 || g.Stitches < low {
-			low = g.Stitches
-		}
-		high = max(high, g.Stitches)
+	gaps := o.between()
+	if len(gaps) == 0 {
+		return strings.TrimSpace(b.String())
 	}
-	switch {
-	case low < 0:
+	switch low, high := slices.Min(gaps), slices.Max(gaps); {
 	case low == high:
 		b.WriteString(report.CountOf(low, "stitches") + " between changes.")
 	default:
 		b.WriteString(strconv.Itoa(low) + " or " + report.CountOf(high, "stitches") + " between changes.")
 	}
-	return strings.TrimSpace(b.String())
+	return b.String()
+}
+
+// between is the gaps between two changes, each length once or more. In the round
+// one of them may lie across the beginning; a lone change has none.
+func (o EvenSpacing) between() []int {
+	if o.ChangeCount < 2 {
+		return nil
+	}
+	var gaps []int
+	for _, g := range o.Gaps {
+		gaps = append(gaps, g.Stitches)
+	}
+	if across := o.FirstGapStitches + o.LastGapStitches; o.round && across > 0 {
+		gaps = append(gaps, across)
+	}
+	return gaps
 }
 
 // Directions write the row as a pattern would.
