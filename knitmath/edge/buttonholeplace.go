@@ -80,14 +80,18 @@ func (b band) placed(holes, length int) (first, last, inner int) {
 		first, last = room/2, room-room/2
 	}
 	if b.rightSideOnly() {
+		// A single hole whose distance from the end is asked moves away from the
+		// end, any other away from the beginning; the other way where there is no
+		// row left.
+		down := b.askedFirst == nil && b.askedLast != nil && first > 1 || last <= 1
 		switch {
 		case holes > 1:
 			first += first & 1
 			last += (length - last - holeRows) & 1
-		case first&1 == 1 && last > 1:
-			first, last = first+1, last-1
-		case first&1 == 1:
+		case first&1 == 1 && down:
 			first, last = first-1, last+1
+		case first&1 == 1:
+			first, last = first+1, last-1
 		}
 	}
 	return first, last, room - first - last
