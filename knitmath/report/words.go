@@ -14,6 +14,23 @@ func CountOf(n int, plural string) string {
 	return strconv.Itoa(n) + " " + plural
 }
 
+// AmountOf is a number already written, with its noun in the plural: "1 stitch",
+// "0.5 stitches".
+func AmountOf(number, plural string) string {
+	if number == "1" {
+		return CountOf(1, plural)
+	}
+	return number + " " + plural
+}
+
+// Are is the verb of a count: "is" of 1, "are" of any other.
+func Are(n int) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
+}
+
 // singular undoes the two plurals that the trade's nouns form.
 func singular(plural string) string {
 	if s, ok := strings.CutSuffix(plural, "ches"); ok {

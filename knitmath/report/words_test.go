@@ -61,3 +61,19 @@ func TestTimes(t *testing.T) {
 		}
 	}
 }
+
+func TestAmountOf(t *testing.T) {
+	for number, want := range map[string]string{"1": "1 row", "0.5": "0.5 rows", "0": "0 rows", "11": "11 rows", "1.01": "1.01 rows"} {
+		if got := AmountOf(number, "rows"); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}
+
+func TestAre(t *testing.T) {
+	for n, want := range map[int]string{0: "are", 1: "is", 2: "are", 11: "are"} {
+		if got := Are(n); got != want {
+			t.Errorf("%d %s, want %s", n, got, want)
+		}
+	}
+}

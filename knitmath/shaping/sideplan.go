@@ -87,5 +87,5 @@ func (o ShapedSide) Summary() string {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
 	return s + ": " + report.CountOf(len(o.ShapingRows), "shaping "+rows) + ", never more than " +
-		measure.Decimal(o.GreatestDepartureStitches, 2) + " stitches from the straight lines between the points."
+		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from the straight lines between the points."
 }

@@ -126,7 +126,11 @@ func (t taper) nearestEnds(per int) string {
 
 // tooFewRows says how many rows it would take, and what else would do.
 func (t taper) tooFewRows() string {
-	s := report.CountOf(t.k, "shaping rows") + " are needed and " + strconv.Itoa(t.slots) + " may shape; it takes at least " +
+	may := strconv.Itoa(t.slots)
+	if t.slots == 0 {
+		may = "none"
+	}
+	s := report.CountOf(t.k, "shaping rows") + " " + report.Are(t.k) + " needed and " + may + " may shape; it takes at least " +
 		report.CountOf(t.first+(t.k-1)*t.step+t.after, "rows")
 	if t.step == 2 {
 		s += ", or shaping on any row"

@@ -1,9 +1,8 @@
 package shaping
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -54,8 +53,15 @@ func (s spacing) tooMany(most int) string {
 				"use kfb, which is worked into a stitch, or work the rest in another row"
 		}
 	}
-	return strconv.Itoa(s.k) + " times " + s.op.Abbr() + " are needed and at most " + strconv.Itoa(most) +
-		" fit, which give " + strconv.Itoa(s.start+most*s.op.Net()) + " stitches; " + remedy
+	needed := s.op.Abbr() + " is needed " + report.Times(s.k)
+	if most < 1 {
+		if s.edge > 0 {
+			remedy = "make the edges narrower"
+		}
+		return needed + " and does not fit; " + remedy
+	}
+	return needed + " and fits at most " + report.Times(most) + ", which gives " +
+		report.CountOf(s.start+most*s.op.Net(), "stitches") + "; " + remedy
 }
 
 // EvenRound is the round that takes start stitches to end with one operation, as

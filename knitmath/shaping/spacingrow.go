@@ -29,7 +29,22 @@ func (s spacing) row(o EvenSpacing) stitch.Row {
 	if len(steps) > manySteps {
 		return stitch.Compress(s.runs(o))
 	}
-	return stitch.RowOf(steps...)
+	return stitch.RowOf(joined(steps)...)
+}
+
+// joined writes a change beside a run of the same, with no stitch between, as one
+// run. Two lone ones stay apart, which reads as well, and so do those inside a
+// repeat, where a run would be a bracket in a bracket.
+func joined(steps []stitch.Step) []stitch.Step {
+	var out []stitch.Step
+	for _, step := range steps {
+		if last := len(out) - 1; last >= 0 && step.Count > 0 && out[last].Op == step.Op && step.Count+out[last].Count > 2 {
+			out[last].Count += step.Count
+			continue
+		}
+		out = append(out, step)
+	}
+	return out
 }
 
 // repeated writes the gaps of a round. Mixed evenly, they repeat as often as the

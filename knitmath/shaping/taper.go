@@ -157,7 +157,7 @@ func (o Taper) Summary() string {
 	}
 	return s + ": " + report.CountOf(o.ShapingRowCount, "shaping "+rows) + ", " +
 		report.CountOf(measure.Abs(o.RowChangeStitches), "stitches") + " each, never more than " +
-		measure.Decimal(o.GreatestDepartureStitches, 2) + " stitches from a straight line."
+		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from a straight line."
 }
 
 // Directions write the taper as a pattern would.

@@ -28,3 +28,53 @@ func TestSummaryTellsTheGapAcrossTheStart(t *testing.T) {
 		}
 	}
 }
+
+// Neighbours are told as one run: 32 decreases on 64 stitches, and 3 on 7 where the
+// last is followed by one stitch. Two are told as well one by one.
+func TestNeighbouringChangesAreOneRun(t *testing.T) {
+	for _, c := range []struct {
+		start, end int
+		want       string
+	}{
+		{64, 32, "[k2tog] 32 times"},
+		{5, 3, "k2tog, k2tog, k1"},
+		{7, 4, "[k2tog] 3 times, k1"},
+	} {
+		out, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: c.start, EndStitches: c.end})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := out.Instruction.Row.Text(); got != c.want {
+			t.Errorf("%d to %d: %q, want %q", c.start, c.end, got, c.want)
+		}
+	}
+}
+
+// One of a thing is told in the singular.
+func TestWordsOfOne(t *testing.T) {
+	ten, eleven := 10, 11
+	taper, err := PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten})
+	if err != nil || !strings.HasSuffix(taper.Summary(), "never more than 1 stitch from a straight line.") {
+		t.Errorf("%q, %v", taper.Summary(), err)
+	}
+	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 10, Points: []SidePoint{{HeightRows: &ten, Stitches: 12}}})
+	if err != nil || !strings.HasSuffix(side.Summary(), "never more than 1 stitch from the straight lines between the points.") {
+		t.Errorf("%q, %v", side.Summary(), err)
+	}
+	_, err = PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, PlainBeforeRows: &ten})
+	if err == nil || !strings.Contains(err.Error(), "1 shaping row is needed and none may shape") {
+		t.Errorf("%v", err)
+	}
+	_, err = PlanTaper(TaperInput{StartStitches: 10, EndStitches: 40, HeightRows: &eleven})
+	if err == nil || !strings.Contains(err.Error(), "15 shaping rows are needed and 6 may shape") {
+		t.Errorf("%v", err)
+	}
+	_, err = PlanEvenSpacing(EvenSpacingInput{StartStitches: 3, EndStitches: 2, Operation: stitch.P2tog, EdgeStitches: new(1)})
+	if err == nil || !strings.Contains(err.Error(), "p2tog is needed once and does not fit;") {
+		t.Errorf("%v", err)
+	}
+	_, err = PlanEvenSpacing(EvenSpacingInput{StartStitches: 20, EndStitches: 9})
+	if err == nil || !strings.Contains(err.Error(), "k2tog is needed 11 times and fits at most 10 times, which gives 10 stitches;") {
+		t.Errorf("%v", err)
+	}
+}
