@@ -87,5 +87,6 @@ func (o Circle) Summary() string {
 	}
 	return shape + " of " + o.unit.Size(o.OuterRadiusCm) + " radius from " + report.CountOf(o.WedgeCount, "wedges") + " of " +
 		report.CountOf(o.WidthStitches, "stitches") + ": " + report.CountOf(o.OuterRows, "rows") + " round the outer edge, " +
-		measure.Decimal(math.Abs(o.ClosureRows), 2) + " rows from closing (" + measure.Decimal(math.Abs(o.ClosureDegrees), 2) + " degrees)."
+		report.AmountOf(measure.Decimal(math.Abs(o.ClosureRows), 2), "rows") + " from closing (" +
+		report.AmountOf(measure.Decimal(math.Abs(o.ClosureDegrees), 2), "degrees") + ")."
 }

@@ -46,8 +46,8 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 	most := w.mostPairs()
 	switch {
 	case pairs < 1:
-		c.Infeasible("the rise is "+measure.Decimal(w.asked, 2)+
-			" rows and rounds to no pair of short rows; it takes 2 rows, or rounding up", w.riseField)
+		c.Infeasible("the rise is "+report.AmountOf(measure.Decimal(w.asked, 2), "rows")+
+			" and rounds to no pair of short rows; it takes 2 rows, or rounding up", w.riseField)
 		return
 	case w.asked > MaxWedgeRows:
 		c.Infeasible("the rise is "+measure.Decimal(w.asked, 0)+" rows; at most "+strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)

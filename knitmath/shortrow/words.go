@@ -54,7 +54,7 @@ func (o Wedge) Summary() string {
 	if o.RiseCm != nil {
 		b.WriteString(" (" + o.unit.Size(*o.RiseCm))
 		if o.RiseAngleDegrees != nil {
-			b.WriteString(", " + measure.Decimal(*o.RiseAngleDegrees, 1) + " degrees")
+			b.WriteString(", " + report.AmountOf(measure.Decimal(*o.RiseAngleDegrees, 1), "degrees"))
 		}
 		b.WriteString(")")
 	}
@@ -80,7 +80,7 @@ func (s TurnSequence) mirrors(other TurnSequence) bool {
 const toldSteps = 6
 
 // sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
-// turn 3 times; then 5 twice".
+// turn 3 times; then 5 twice; then 4".
 func (s TurnSequence) sentence(shortest, german bool) string {
 	var b strings.Builder
 	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
@@ -101,7 +101,9 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 		default:
 			b.WriteString("; then " + strconv.Itoa(r.Stitches))
 		}
-		b.WriteString(" " + report.Times(r.Times))
+		if r.Times > 1 {
+			b.WriteString(" " + report.Times(r.Times))
+		}
 	}
 	return b.String()
 }
@@ -109,6 +111,6 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 // RiseNotice says to which rise one was rounded that is not a whole number of
 // pairs.
 func RiseNotice(field string, askedRows float64, riseRows int) report.Notice {
-	return report.Notice{Reason: RiseRounded, Field: field, Description: "asks for " + measure.Decimal(askedRows, 2) +
-		" rows; short rows come in pairs, and " + report.CountOf(riseRows, "rows") + " were planned"}
+	return report.Notice{Reason: RiseRounded, Field: field, Description: "asks for " +
+		report.AmountOf(measure.Decimal(askedRows, 2), "rows") + "; short rows come in pairs, and " + report.CountOf(riseRows, "rows") + " were planned"}
 }
