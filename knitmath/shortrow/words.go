@@ -2,7 +2,6 @@ package shortrow
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"example.com/knitmath/knitmath/measure"
@@ -80,7 +79,7 @@ func (s TurnSequence) mirrors(other TurnSequence) bool {
 const toldSteps = 6
 
 // sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
-// turn 3 times; then 5 twice; then 4".
+// turn 3 times; then 5 stitches twice; then 4 stitches".
 func (s TurnSequence) sentence(shortest, german bool) string {
 	var b strings.Builder
 	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
@@ -99,7 +98,7 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 			b.WriteString("; and so on")
 			return b.String()
 		default:
-			b.WriteString("; then " + strconv.Itoa(r.Stitches))
+			b.WriteString("; then " + report.CountOf(r.Stitches, "stitches"))
 		}
 		if r.Times > 1 {
 			b.WriteString(" " + report.Times(r.Times))

@@ -14,7 +14,7 @@ func TestWordsOfOne(t *testing.T) {
 	ten, one := 10, 1
 	for width, want := range map[int]string{
 		44: "Turn with 4 stitches unworked, then 9 stitches before the last turn 4 times. ",
-		43: "Turn with 4 stitches unworked, then 9 stitches before the last turn; then 8; then 9 twice. ",
+		43: "Turn with 4 stitches unworked, then 9 stitches before the last turn; then 8 stitches; then 9 stitches twice. ",
 	} {
 		out, err := PlanWedge(WedgeInput{WidthStitches: width, RiseRows: &ten, TallEnd: TallEndRight})
 		if err != nil || !strings.Contains(out.Summary(), want) {

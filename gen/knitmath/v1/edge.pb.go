@@ -866,8 +866,9 @@ type PlanButtonholesResponse struct {
 	// Remarks on the question:
 	//   - SMALL_PARTS, at no field: always sent: buttons are small parts, with the
 	//     trade's caution for things for babies and small children.
-	//   - MOVED_TO_RIGHT_SIDE, at bind_off_rows: the first or the last hole would be
-	//     bound off on the wrong side, and was moved by one row.
+	//   - MOVED_TO_RIGHT_SIDE, at bind_off_rows: the first, the last or the only hole
+	//     would be bound off on the wrong side, and was moved by one row: inward, a
+	//     single hole away from the end that it is measured from, if there is a row.
 	//   - NOT_MIRRORED, at no field: the gaps cannot be shared so that they read the
 	//     same from both ends; the larger are mixed evenly among the others.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`

@@ -151,7 +151,9 @@ const (
 	TurnMethod_TURN_METHOD_WRAP_AND_TURN TurnMethod = 1
 	// German: one stitch more is worked, the work turned and that stitch pulled
 	// up into a double; both legs are later worked as one. The double stitch has
-	// one row more under it than the other two ways give.
+	// one row more under it than the other two ways give. It is never a stitch at
+	// the edge of a wedge, where that row would take from the rise: the first turn
+	// lies a stitch farther in if need be, so that a wedge holds one turn fewer.
 	TurnMethod_TURN_METHOD_GERMAN TurnMethod = 2
 	// Yarn over after the turn; later worked together with the next stitch
 	// (k2tog on the right side, ssp on the wrong side).
@@ -660,6 +662,9 @@ type PlanWedgeResponse struct {
 	//   - STEEPER_THAN_ONE_STITCH_A_TURN, at profile_rows or profile_cm: the curve
 	//     rises by more than a pair of rows a stitch and was eased there; the
 	//     description says where, and by how much it departs.
+	//   - DOUBLES_STAND_OUT, at turn_method: the double stitches of German turns leave
+	//     a curve that was not eased by more than a pair of rows; the description says
+	//     by how much.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -679,7 +684,8 @@ type PlanWedgeResponse struct {
 	// Rise asked for, in rows, before rounding to pairs: of a curve, its highest
 	// point less its lowest.
 	AskedRiseRows float64 `protobuf:"fixed64,11,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
-	// Rise obtained, in rows.
+	// Rise obtained, in rows: those under the tallest stitch less those under the
+	// lowest. Odd only for a curve whose every lowest stitch is a double one.
 	RiseRows int32 `protobuf:"varint,12,opt,name=rise_rows,json=riseRows,proto3" json:"rise_rows,omitempty"`
 	// Rise obtained, in cm; absent without gauge.
 	RiseCm *float64 `protobuf:"fixed64,13,opt,name=rise_cm,json=riseCm,proto3,oneof" json:"rise_cm,omitempty"`
