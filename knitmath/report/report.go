@@ -1,5 +1,3 @@
-// Package report is what stands beside the figures of an answer: remarks on the
-// question, sources, and counts in words.
 package report
 
 // An Answer says in words what it has in figures.

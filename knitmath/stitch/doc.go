@@ -1,6 +1,8 @@
 // Package stitch is the model of written knitting: stitch operations, rows made
 // of them, the notation that patterns write them in, and a machine that knits
-// them. Everything the service tells a knitter to do is a Row of this package.
+// them. Everything the service tells a knitter to do is a Row of this package. It
+// knows stitches and rows as they are worked: a length, a plan or a question has no
+// place here.
 //
 // # Operations
 //
