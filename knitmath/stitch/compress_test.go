@@ -33,7 +33,8 @@ func TestCompressTexts(t *testing.T) {
 		// 5 + 4*(2+8) + 5 stitches: the last k8 and the k5 are one run of 13.
 		{"last run shared out", slices.Concat([]Run{{Knit, 5}}, times(4, kDec...), []Run{{Knit, 5}}), "k5, [k2tog, k8] 4 times, k5"},
 		// The same row mirrored: the first run, 5 + 8, is shared out.
-		{"first run shared out", slices.Concat([]Run{{Knit, 5}}, times(4, Run{Knit, 8}, Run{K2tog, 1}), []Run{{Knit, 5}}), "k5, [k8, k2tog] 4 times, k5"},
+		{"first run shared out", slices.Concat([]Run{{Knit, 5}}, times(4, Run{Knit, 8}, Run{K2tog, 1}), []Run{{Knit, 5}}),
+			"k5, [k8, k2tog] 4 times, k5"},
 		// Half a gap at either end: the repeat is a palindrome.
 		{"end meets beginning", slices.Concat([]Run{{Knit, 4}}, times(3, kDec...), []Run{{K2tog, 1}, {Knit, 4}}), "[k4, k2tog, k4] 4 times"},
 		{"rib", times(20, Run{Knit, 2}, Run{Purl, 2}), "[k2, p2] 20 times"},
@@ -67,7 +68,8 @@ func TestCompressTexts(t *testing.T) {
 			"[ssk, k1, ssk] twice, ssk, k1"},
 		{"turns stay outside groups", times(5, Run{Knit, 3}, Run{Turn, 1}), "k3, turn, k3, turn, k3, turn, k3, turn, k3, turn"},
 		// Brackets within brackets only where they shorten: here they would not.
-		{"a tie within a group stays plain", times(5, Run{Knit, 1}, Run{Purl, 1}, Run{Knit, 1}, Run{Purl, 1}, Run{YO, 1}), "[k1, p1, k1, p1, yo] 5 times"},
+		{"a tie within a group stays plain", times(5, Run{Knit, 1}, Run{Purl, 1}, Run{Knit, 1}, Run{Purl, 1}, Run{YO, 1}),
+			"[k1, p1, k1, p1, yo] 5 times"},
 		{"wrap and turn", []Run{{Knit, 16}, {WrapTurn, 1}}, "k16, w&t"},
 		{"double stitch", []Run{{MakeDouble, 1}, {Purl, 11}, {Turn, 1}}, "make DS, p11, turn"},
 	}

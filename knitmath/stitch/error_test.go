@@ -36,15 +36,19 @@ func TestErrorsSayWhere(t *testing.T) {
 		{7, RowOf(Do(Knit, 2), Do(Turn, 0)), ", step 2: turn needs 0 stitches, 5 left: MALFORMED", ""},
 		{7, RowOf(Do(Knit, 2), Do(WrapTurn, -1)), ", step 2: w&t needs 0 stitches, 5 left: MALFORMED", ""},
 		{7, RowOf(Do(Knit, 2), Step{Op: Turn, Count: 1, Times: 1}), ", step 2: turn needs 0 stitches, 5 left: MALFORMED", ""},
-		{7, RowOf(Do(Knit, 2), Step{Op: Turn, Count: 1, Group: []Step{Do(Knit, 5)}}), ", step 2: turn needs 0 stitches, 5 left: MALFORMED", ""},
+		{7, RowOf(Do(Knit, 2), Step{Op: Turn, Count: 1, Group: []Step{Do(Knit, 5)}}),
+			", step 2: turn needs 0 stitches, 5 left: MALFORMED", ""},
 		{7, RowOf(Do(Knit, 2), ToEnd(Turn)), ", step 2: turn needs 0 stitches, 5 left: MALFORMED", ""},
 		// The group takes 3 and 2: the second time finds 2 stitches, one is missing.
-		{7, RowOf(Repeat(3, Do(Knit, 3), Do(K2tog, 1))), ", step 1 (time 2), step 1 (time 3): k needs 1 stitch, 0 left: STITCHES_MISSING", ""},
-		{9, RowOf(Repeat(3, Do(Knit, 3), Do(K2tog, 1))), ", step 1 (time 2), step 2: k2tog needs 2 stitches, 1 left: STITCHES_MISSING", ""},
+		{7, RowOf(Repeat(3, Do(Knit, 3), Do(K2tog, 1))),
+			", step 1 (time 2), step 1 (time 3): k needs 1 stitch, 0 left: STITCHES_MISSING", ""},
+		{9, RowOf(Repeat(3, Do(Knit, 3), Do(K2tog, 1))),
+			", step 1 (time 2), step 2: k2tog needs 2 stitches, 1 left: STITCHES_MISSING", ""},
 		// Three times 2 of 7 in the inner group: it fails in the second outer time.
 		{10, RowOf(Do(Knit, 1), Repeat(2, Repeat(3, Do(K2tog, 1)), Do(Purl, 1))),
 			", step 2 (time 2), step 1 (time 2), step 1: k2tog needs 2 stitches, 0 left: STITCHES_MISSING", ""},
-		{7, RowOf(Do(Knit, 1), Repeat(2, Do(Purl, 1), ToLast(Knit, 2))), ", step 2, step 2: k needs 2 stitches, 5 left: TO_LAST_IN_GROUP", ""},
+		{7, RowOf(Do(Knit, 1), Repeat(2, Do(Purl, 1), ToLast(Knit, 2))),
+			", step 2, step 2: k needs 2 stitches, 5 left: TO_LAST_IN_GROUP", ""},
 		{7, RowOf(Repeat(1, Do(Purl, 1), Do(Turn, 1))), ", step 1, step 2: turn needs 0 stitches, 6 left: TURN_NOT_LAST", ""},
 	} {
 		_, _, err := c.row.Count(c.on)
@@ -72,23 +76,28 @@ func TestHandsSayWhere(t *testing.T) {
 		want string
 	}{
 		{[]Row{RowOf(Do(Knit, 4), Do(WrapTurn, 1))}, "row 1, step 2: w&t needs 1 stitch, 0 left: NOTHING_TO_WRAP"},
-		{[]Row{turned, doubled, RowOf(Do(Knit, 1), Do(SSK, 1), Do(Knit, 1))}, "row 3, step 2: ssk needs 2 stitches, 3 left: DOUBLE_STITCH"},
+		{[]Row{turned, doubled, RowOf(Do(Knit, 1), Do(SSK, 1), Do(Knit, 1))},
+			"row 3, step 2: ssk needs 2 stitches, 3 left: DOUBLE_STITCH"},
 		{[]Row{turned, doubled, RowOf(Do(Knit, 1), Do(WrapTurn, 1))}, "row 3, step 2: w&t needs 1 stitch, 3 left: DOUBLE_STITCH"},
-		{[]Row{turned, doubled, RowOf(Do(Knit, 1), Do(KnitWrapped, 1))}, "row 3, step 2: k1 tog with its wrap needs 1 stitch, 3 left: NOT_WRAPPED"},
+		{[]Row{turned, doubled, RowOf(Do(Knit, 1), Do(KnitWrapped, 1))},
+			"row 3, step 2: k1 tog with its wrap needs 1 stitch, 3 left: NOT_WRAPPED"},
 		{[]Row{turned, looped, RowOf(Do(Knit, 2), Do(WrapTurn, 1))}, "row 3, step 2: w&t needs 1 stitch, 3 left: SHORT_ROW_YARN_OVER"},
 		{[]Row{turned, looped, RowOf(Do(Knit, 3))}, "row 3, step 1 (time 3): k needs 1 stitch, 3 left: SHORT_ROW_YARN_OVER"},
-		{[]Row{wrapped, RowOf(ToEnd(Purl)), RowOf(ToEnd(BindOff))}, "row 3, step 1 (time 3): bo needs 1 stitch, 2 left: WRAPPED_STITCH"},
+		{[]Row{wrapped, RowOf(ToEnd(Purl)), RowOf(ToEnd(BindOff))},
+			"row 3, step 1 (time 3): bo needs 1 stitch, 2 left: WRAPPED_STITCH"},
 		{[]Row{wrapped, RowOf(ToEnd(Purl)), RowOf(ToEnd(KFB))}, "row 3, step 1 (time 3): kfb needs 1 stitch, 2 left: WRAPPED_STITCH"},
 		{[]Row{RowOf(ToEnd(BindOff), Do(BindOff, 1))}, "row 1, step 2: bo needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{RowOf(ToEnd(Slip), Do(Slip, 1))}, "row 1, step 2: sl needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{RowOf(ToEnd(Knit), Do(KnitDouble, 1))}, "row 1, step 2: k DS needs 1 stitch, 0 left: STITCHES_MISSING"},
-		{[]Row{RowOf(Do(Knit, 4), Do(Turn, 1)), RowOf(Do(PlaceMarker, 1), Do(MakeDouble, 1))}, "row 2, step 2: make DS needs 1 stitch, 4 left: NOT_AFTER_TURN"},
+		{[]Row{RowOf(Do(Knit, 4), Do(Turn, 1)), RowOf(Do(PlaceMarker, 1), Do(MakeDouble, 1))},
+			"row 2, step 2: make DS needs 1 stitch, 4 left: NOT_AFTER_TURN"},
 		{[]Row{turned, RowOf(ToLast(Purl, 0), Do(MakeDouble, 1))}, "row 2, step 2: make DS needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{turned, RowOf(Do(Turn, 1)), RowOf(Do(Knit, 2), Do(Turn, 1)), RowOf(Do(MakeDouble, 1), Do(Turn, 1)), RowOf(Do(MakeDouble, 1))},
 			"row 5, step 1: make DS needs 1 stitch, 1 left: DOUBLE_STITCH"},
 		{[]Row{RowOf(Do(Turn, 1)), RowOf(Do(ShortRowYO, 1))}, "row 2, step 1: yo needs 0 stitches, 0 left: NOT_AFTER_TURN"},
 		{[]Row{RowOf(Do(Knit, 1), Do(PickUp, 1))}, "row 1, step 2: pick up and knit needs 1 stitch, 3 left: NOT_AN_EDGE"},
-		{[]Row{RowOf(ToEnd(Knit), Do(PickUpTwo, 1))}, "row 1, step 2: pick up and knit 2 in one row needs 1 stitch, 0 left: STITCHES_MISSING"},
+		{[]Row{RowOf(ToEnd(Knit), Do(PickUpTwo, 1))},
+			"row 1, step 2: pick up and knit 2 in one row needs 1 stitch, 0 left: STITCHES_MISSING"},
 	} {
 		_, err := knit(t, Flat, 4, c.rows...)
 		if got := text(err); got != c.want {

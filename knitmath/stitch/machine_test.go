@@ -41,7 +41,8 @@ func TestHeightsByHand(t *testing.T) {
 		{"slip on the wrong side", Flat, 3, []Row{kAll, RowOf(Do(Slip, 1), ToEnd(Purl))}, []int{2, 2, 1}},
 		// 0 and 1 rows lie under the two: the higher plus one.
 		{"decrease", Flat, 3, []Row{RowOf(Do(Slip, 1), ToEnd(Knit)), pAll, RowOf(Do(SSK, 1), Do(Knit, 1))}, []int{3, 3}},
-		{"decrease of a slipped and a worked one", Flat, 3, []Row{RowOf(Do(Slip, 2), Do(Knit, 1)), RowOf(Do(P2tog, 1), Do(Purl, 1))}, []int{1, 2}},
+		{"decrease of a slipped and a worked one", Flat, 3,
+			[]Row{RowOf(Do(Slip, 2), Do(Knit, 1)), RowOf(Do(P2tog, 1), Do(Purl, 1))}, []int{1, 2}},
 		{"double decrease", Flat, 5, []Row{kAll, RowOf(Do(Purl, 1), Do(P3tog, 1), Do(Purl, 1))}, []int{2, 2, 2}},
 		{"kfb", Flat, 2, []Row{RowOf(Do(KFB, 1), Do(Knit, 1))}, []int{1, 1, 1}},
 		{"m1 after a knit stitch", Flat, 2, []Row{RowOf(Do(Knit, 1), Do(M1L, 1), Do(Knit, 1))}, []int{1, 1, 1}},
