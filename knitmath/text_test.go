@@ -204,9 +204,9 @@ func checkWedgeText(t *testing.T, in shortrow.WedgeInput, out shortrow.Wedge) {
 func TestYokeTextIsKnit(t *testing.T) {
 	planned := 0
 	for body := 80; body <= 320; body += 4 {
-		for schedule := yoke.YokeSchedulePercentage; schedule <= yoke.YokeScheduleCone; schedule++ {
+		for schedule := yoke.SchedulePercentage; schedule <= yoke.ScheduleCone; schedule++ {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
-				out, err := yoke.PlanCircularYoke(yoke.CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order})
+				out, err := yoke.PlanCircularYoke(yoke.CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order})
 				if err != nil {
 					continue
 				}

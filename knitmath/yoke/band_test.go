@@ -17,7 +17,7 @@ import (
 
 // checkBands checks that the bands lie where they were asked for, and gives the
 // number of the band that every round belongs to, 0 for none.
-func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]int {
+func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 	t.Helper()
 	if len(in.Bands) != len(out.Bands) {
 		t.Fatalf("%d bands of %d", len(out.Bands), len(in.Bands))
@@ -34,7 +34,7 @@ func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]in
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
 		knittest.Near(t, "departure", p.DepartureStitches, float64(p.Stitches)-p.WantedStitches, 1e-9)
-		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == YokeScheduleCone && p.LastRoundNumber < out.DepthRounds {
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == ScheduleCone && p.LastRoundNumber < out.DepthRounds {
 			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
 			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
 		}
@@ -51,11 +51,11 @@ func checkBands(t *testing.T, in CircularYokeInput, out CircularYoke) map[int]in
 
 // wantedNeckOf is the neck asked for, or 40 % of the body, or what the caller's
 // own steps leave.
-func wantedNeckOf(in CircularYokeInput, out CircularYoke) int {
+func wantedNeckOf(in CircularInput, out Circular) int {
 	switch {
 	case in.NeckStitches != nil:
 		return *in.NeckStitches
-	case in.Schedule != YokeScheduleOwn:
+	case in.Schedule != ScheduleOwn:
 		return int(math.Floor(float64(in.BodyStitches)*0.4 + 0.5))
 	}
 	neck := float64(out.JoinStitches)
@@ -66,7 +66,7 @@ func wantedNeckOf(in CircularYokeInput, out CircularYoke) int {
 }
 
 // bestCounts tries every sequence of counts there is, by the letter of the rule.
-func bestCounts(join int, places []yokePlace) (best []int) {
+func bestCounts(join int, places []place) (best []int) {
 	least := int64(-1)
 	now := make([]int, len(places))
 	var try func(i, below int, sum int64)
@@ -106,7 +106,7 @@ func TestYokeCountsAreBest(t *testing.T) {
 				for c := 1; c <= 7; c += 2 {
 					for shape := range 6 {
 						j := float64(join)
-						places := []yokePlace{
+						places := []place{
 							{wanted: j * 0.9, repeat: a, lo: 1, hi: stitch.MaxStitches, band: 0},
 							{wanted: j * 0.7, repeat: b, lo: 1, hi: stitch.MaxStitches, band: 1},
 							{wanted: j * 0.5, repeat: c, lo: 1, hi: stitch.MaxStitches, band: 2},
@@ -124,7 +124,7 @@ func TestYokeCountsAreBest(t *testing.T) {
 							places[0].wanted, places[1].wanted = j+0.5, j-0.5 // ties
 						}
 						want := bestCounts(join, places)
-						got, ok := newYokeCounts(join, places).choose()
+						got, ok := newBandCounts(join, places).choose()
 						tried++
 						if ok != (want != nil) || ok && !slices.Equal(got, want) {
 							t.Fatalf("join %d, places %+v: %v (%v), best %v", join, places, got, ok, want)
@@ -153,11 +153,11 @@ func TestYokeNearestRepeat(t *testing.T) {
 		for a := 1; a <= 30; a++ {
 			for b := 1; b <= 30; b += 3 {
 				neck := join * 2 / 5
-				places := []yokePlace{
+				places := []place{
 					{wanted: float64(join), repeat: a, lo: 1, hi: stitch.MaxStitches, band: 0},
 					{wanted: float64(join) / 2, repeat: b, lo: neck - 1, hi: neck + 1, band: 1},
 				}
-				counts := newYokeCounts(join, places)
+				counts := newBandCounts(join, places)
 				if _, ok := counts.choose(); ok {
 					continue
 				}
@@ -197,7 +197,7 @@ func TestYokeNearestRepeat(t *testing.T) {
 // schedule's rounds are 35, 53 and 70: 35 lies in the plain rounds 18-36, 53 in
 // 48-53, so the changes are worked there, and the first on round 2.
 func TestYokeBandsByHand(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: []YokeBand{
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: []Band{
 		{15, 6, new(2)}, {11, 8, new(19)}, {7, 5, new(6)}}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
@@ -240,8 +240,8 @@ func TestYokeBandsByHand(t *testing.T) {
 // repeats of 12 there is 84 within 4, none within 3. Then 80 itself has repeats of
 // 10, and the neck is 84 only with tolerance.
 func TestYokeBandAtTheNeck(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: YokeScheduleCone,
-		DepthRounds: new(40), Bands: []YokeBand{{18, 11, nil}, {20, 12, nil}}, NeckToleranceStitches: new(4)}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: ScheduleCone,
+		DepthRounds: new(40), Bands: []Band{{18, 11, nil}, {20, 12, nil}}, NeckToleranceStitches: new(4)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -271,16 +271,16 @@ func TestYokeBandAtTheNeck(t *testing.T) {
 func TestYokeBandsAreKnit(t *testing.T) {
 	planned, refused := 0, 0
 	for body := 120; body <= 400; body += 23 {
-		for schedule := YokeSchedulePercentage; schedule <= YokeScheduleOwn; schedule++ {
+		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadInterleaved; order++ {
 				for motif := range 12 {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order,
+					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order,
 						NeckToleranceStitches: new(motif % 4)}
-					if schedule == YokeScheduleOwn {
-						in.Steps = []YokeStep{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
+					if schedule == ScheduleOwn {
+						in.Steps = []Step{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
 					for i := range 1 + motif%5 {
-						in.Bands = append(in.Bands, YokeBand{3 + (motif+i)%4, 2 + (7*motif+5*i)%17, new(1 + (motif+i)%3)})
+						in.Bands = append(in.Bands, Band{3 + (motif+i)%4, 2 + (7*motif+5*i)%17, new(1 + (motif+i)%3)})
 					}
 					out, err := PlanCircularYoke(in)
 					if err != nil {
@@ -302,12 +302,12 @@ func TestYokeBandsAreKnit(t *testing.T) {
 // counts that the schedule wants.
 func TestYokeBandOfOneStitch(t *testing.T) {
 	for body := 80; body <= 400; body += 7 {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body}
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body}
 		plain, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Fatal(err)
 		}
-		in.Bands = []YokeBand{{plain.DecreaseRounds[0].RoundNumber - 2, 1, nil}}
+		in.Bands = []Band{{plain.DecreaseRounds[0].RoundNumber - 2, 1, nil}}
 		banded, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Fatal(err)
@@ -325,30 +325,30 @@ func TestYokeBandOfOneStitch(t *testing.T) {
 
 func TestYokeBandRefusals(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
-	base := func(bands ...YokeBand) CircularYokeInput {
-		return CircularYokeInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
+	base := func(bands ...Band) CircularInput {
+		return CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
 	}
 	tolerant := base()
 	tolerant.NeckToleranceStitches = new(2)
-	far := base(YokeBand{5, 4, nil})
+	far := base(Band{5, 4, nil})
 	far.NeckToleranceStitches = new(1001)
-	steep := base(YokeBand{59, 4, nil})
+	steep := base(Band{59, 4, nil})
 	steep.NeckStitches = new(20)
-	twice := base(YokeBand{5, 4, new(40)})
-	twice.Schedule, twice.DecreaseRoundCount = YokeScheduleCone, new(200)
+	twice := base(Band{5, 4, new(40)})
+	twice.Schedule, twice.DecreaseRoundCount = ScheduleCone, new(200)
 	for name, c := range map[string]struct {
-		in   CircularYokeInput
+		in   CircularInput
 		want []string
 	}{
-		"empty":     {base(YokeBand{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
-		"ranges":    {base(YokeBand{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE", "bands[0].plain_before_rounds OUT_OF_RANGE"}},
-		"too many":  {base(make([]YokeBand, MaxYokeBands+1)...), []string{"bands TOO_MANY"}},
+		"empty":     {base(Band{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
+		"ranges":    {base(Band{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE", "bands[0].plain_before_rounds OUT_OF_RANGE"}},
+		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
 		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
 		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},
-		"too high":  {base(YokeBand{30, 4, nil}, YokeBand{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		"too high":  {base(Band{30, 4, nil}, Band{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
 		// 268 is reached down to half of it or up to twice, 536: no multiple of 600.
-		"repeat too long": {base(YokeBand{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
-		"both too long":   {base(YokeBand{10, 600, nil}, YokeBand{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
+		"repeat too long": {base(Band{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
+		"both too long":   {base(Band{10, 600, nil}, Band{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
 		"steep":           {steep, []string{"neck_tolerance_stitches INFEASIBLE"}},
 		"close steps":     {twice, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
 	} {
@@ -360,20 +360,20 @@ func TestYokeBandRefusals(t *testing.T) {
 }
 
 func TestYokeBandsAtTheLimit(t *testing.T) {
-	steps := make([]YokeStep, MaxYokeSteps)
+	steps := make([]Step, MaxSteps)
 	for i := range steps {
-		steps[i] = YokeStep{float64(i+1) / MaxYokeSteps, 0.004}
+		steps[i] = Step{float64(i+1) / MaxSteps, 0.004}
 	}
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, DepthRounds: new(MaxYokeRounds),
-		Schedule: YokeScheduleOwn, Steps: steps, Spread: shaping.GapSpreadInterleaved, NeckToleranceStitches: new(20)}
-	for i := range MaxYokeBands {
-		in.Bands = append(in.Bands, YokeBand{5, 2 + i, new(30)})
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, DepthRounds: new(MaxRounds),
+		Schedule: ScheduleOwn, Steps: steps, Spread: shaping.GapSpreadInterleaved, NeckToleranceStitches: new(20)}
+	for i := range MaxBands {
+		in.Bands = append(in.Bands, Band{5, 2 + i, new(30)})
 	}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions(), "")); words > 2_000_000 || len(out.DecreaseRounds) > MaxYokeSteps+MaxYokeBands {
+	if words := len(strings.Join(out.Directions(), "")); words > 2_000_000 || len(out.DecreaseRounds) > MaxSteps+MaxBands {
 		t.Errorf("%d decrease rounds, directions of %d characters", len(out.DecreaseRounds), words)
 	}
 	if !testing.Short() {
@@ -385,11 +385,11 @@ func FuzzPlanCircularYokeBands(f *testing.F) {
 	f.Add(200, 80, 70, 3, int32(1), []byte{15, 6, 2, 11, 8, 19, 7, 5, 6})
 	f.Add(160, 60, 50, 0, int32(2), []byte{5, 12, 1, 5, 12, 1, 5, 10, 1})
 	f.Fuzz(func(t *testing.T, body, neck, rounds, tolerance int, schedule int32, bands []byte) {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 600, NeckStitches: &neck,
-			DepthRounds: &rounds, Schedule: YokeSchedule(schedule), NeckToleranceStitches: &tolerance}
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 600, NeckStitches: &neck,
+			DepthRounds: &rounds, Schedule: Schedule(schedule), NeckToleranceStitches: &tolerance}
 		for b := range slices.Chunk(bands, 3) {
 			if len(b) == 3 {
-				in.Bands = append(in.Bands, YokeBand{int(b[0]), int(b[1]), new(int(b[2]))})
+				in.Bands = append(in.Bands, Band{int(b[0]), int(b[1]), new(int(b[2]))})
 			}
 		}
 		out, err := PlanCircularYoke(in)
@@ -405,10 +405,10 @@ func FuzzPlanCircularYokeBands(f *testing.F) {
 // A yoke of 500 stitches with six bands.
 func BenchmarkYokeBands(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyStitches: 373, SleeveStitches: new(124), UnderarmStitches: new(30), DepthRounds: new(90),
-		Schedule: YokeScheduleCone, NeckToleranceStitches: new(4)}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyStitches: 373, SleeveStitches: new(124), UnderarmStitches: new(30), DepthRounds: new(90),
+		Schedule: ScheduleCone, NeckToleranceStitches: new(4)}
 	for i, repeat := range []int{12, 10, 8, 9, 7, 6} {
-		in.Bands = append(in.Bands, YokeBand{8 + i, repeat, new(3)})
+		in.Bands = append(in.Bands, Band{8 + i, repeat, new(3)})
 	}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {

@@ -16,7 +16,7 @@ import (
 // be worked and leaves the count it says, all rounds lie under every stitch at
 // the neck, and what the answer says of sizes and steepness is worked out again
 // from the counts alone.
-func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
+func checkYoke(t *testing.T, in CircularInput, out Circular) {
 	t.Helper()
 	if want := out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches; out.JoinStitches != want {
 		t.Fatalf("join %d, want %d", out.JoinStitches, want)
@@ -92,7 +92,7 @@ func checkYoke(t *testing.T, in CircularYokeInput, out CircularYoke) {
 // width, here 10 in for a 40 in body at 5 stitches to the inch.
 func TestYokePercentageSystem(t *testing.T) {
 	inches := 2.54
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -126,8 +126,8 @@ func TestYokePercentageSystem(t *testing.T) {
 // and lands on the 40 % neck.
 func TestYokeOwnThirds(t *testing.T) {
 	third := 1.0 / 3
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: YokeScheduleOwn,
-		Steps: []YokeStep{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: ScheduleOwn,
+		Steps: []Step{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -156,12 +156,12 @@ func TestYokeOwnThirds(t *testing.T) {
 func TestYokeIsKnit(t *testing.T) {
 	planned := 0
 	for body := 20; body <= 420; body += 7 {
-		for schedule := YokeSchedulePercentage; schedule <= YokeScheduleOwn; schedule++ {
+		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
 				for _, rows := range []float64{26, 30, 33.5} {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule, Spread: order}
-					if schedule == YokeScheduleOwn {
-						in.Steps = []YokeStep{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
+					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule, Spread: order}
+					if schedule == ScheduleOwn {
+						in.Steps = []Step{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
 					out, err := PlanCircularYoke(in)
 					if err != nil {
@@ -186,7 +186,7 @@ func TestYokeIsKnit(t *testing.T) {
 func TestYokeSteepness(t *testing.T) {
 	// 31416 micrometres a stitch... 10 stitches over 10 cm are 1 cm each; over a
 	// depth of 10 cm a flat ring loses 62.83 of them.
-	y := yoke{st: gauge.NewDensity(10, 10), rw: gauge.NewDensity(100, 10)}
+	y := circular{st: gauge.NewDensity(10, 10), rw: gauge.NewDensity(100, 10)}
 	flat := y.steepness(62, 100)
 	if want := 62 / (2 * math.Pi * 10); math.Abs(flat-want) > 1e-12 {
 		t.Errorf("steepness %v, want %v", flat, want)
@@ -201,28 +201,28 @@ func TestYokeRefusals(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
 	three, ninety, one, many, five := 3, 90, 1, stitch.MaxStitches, 5
 	neck, depth, inf := 40.0, 22.0, math.Inf(1)
-	long := make([]YokeStep, MaxYokeSteps+1)
+	long := make([]Step, MaxSteps+1)
 	for name, c := range map[string]struct {
-		in   CircularYokeInput
+		in   CircularInput
 		want []string
 	}{
-		"empty": {CircularYokeInput{}, []string{"gauge REQUIRED", "body_stitches REQUIRED"}},
-		"ranges": {CircularYokeInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyStitches: -5, SleeveStitches: &three, NeckCm: &inf},
+		"empty": {CircularInput{}, []string{"gauge REQUIRED", "body_stitches REQUIRED"}},
+		"ranges": {CircularInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyStitches: -5, SleeveStitches: &three, NeckCm: &inf},
 			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_stitches OUT_OF_RANGE", "sleeve_stitches OUT_OF_RANGE", "neck_cm NOT_FINITE"}},
-		"twice": {CircularYokeInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth, DepthRounds: &ninety},
+		"twice": {CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth, DepthRounds: &ninety},
 			[]string{"neck_stitches CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "depth_rounds CONTRADICTORY"}},
-		"underarm":     {CircularYokeInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
-		"wide neck":    {CircularYokeInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
-		"join":         {CircularYokeInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
-		"cone rounds":  {CircularYokeInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
-		"own missing":  {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn}, []string{"steps REQUIRED"}},
-		"own unwanted": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Steps: []YokeStep{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
-		"own long":     {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
-		"own steps": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleOwn, Steps: []YokeStep{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
+		"underarm":     {CircularInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
+		"wide neck":    {CircularInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
+		"join":         {CircularInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
+		"cone rounds":  {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
+		"own missing":  {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn}, []string{"steps REQUIRED"}},
+		"own unwanted": {CircularInput{Gauge: standard, BodyStitches: 200, Steps: []Step{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
+		"own long":     {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
+		"own steps": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: []Step{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
 			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY", "steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
-		"few rounds": {CircularYokeInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one}, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
-		"one step":   {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: YokeScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
-		"enums": {CircularYokeInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
+		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one}, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		"one step":   {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
+		"enums": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
 			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -233,9 +233,9 @@ func TestYokeRefusals(t *testing.T) {
 }
 
 func TestYokeAtTheLimit(t *testing.T) {
-	sleeve, under, neck, rounds, steps := 8, 0, 4000, MaxYokeRounds, MaxYokeSteps
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: stitch.MaxStitches - 16, SleeveStitches: &sleeve,
-		UnderarmStitches: &under, NeckStitches: &neck, DepthRounds: &rounds, Schedule: YokeScheduleCone,
+	sleeve, under, neck, rounds, steps := 8, 0, 4000, MaxRounds, MaxSteps
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: stitch.MaxStitches - 16, SleeveStitches: &sleeve,
+		UnderarmStitches: &under, NeckStitches: &neck, DepthRounds: &rounds, Schedule: ScheduleCone,
 		DecreaseRoundCount: &steps, Spread: shaping.GapSpreadInterleaved}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
@@ -256,8 +256,8 @@ func FuzzPlanCircularYoke(f *testing.F) {
 	f.Add(18.0, 25.0, 150, 50, 10, 60, 50, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, stitches, rows float64, body, sleeve, underarm, neck, rounds int, schedule, order int32) {
 		body, rounds = body%600, rounds%200
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
-			UnderarmStitches: &underarm, NeckStitches: &neck, DepthRounds: &rounds, Schedule: YokeSchedule(schedule), Spread: shaping.GapSpread(order)}
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
+			UnderarmStitches: &underarm, NeckStitches: &neck, DepthRounds: &rounds, Schedule: Schedule(schedule), Spread: shaping.GapSpread(order)}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
@@ -276,7 +276,7 @@ func FuzzPlanCircularYoke(f *testing.F) {
 
 func BenchmarkYoke(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

@@ -1,16 +1,14 @@
 package yoke
 
 import (
-	"fmt"
 	"math"
 
-	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// yokeCounts chooses the counts of a yoke's places, from the join up.
+// bandCounts chooses the counts of a yoke's places, from the join up.
 //
 // Legal are counts that every place's repeat divides, within its bounds, each at
 // most the one below it and at least half of it (k2tog all round). The first of
@@ -28,11 +26,11 @@ import (
 // counts from n/2 to n, a window that moves up with n. With p places and N
 // stitches the work grows with p * N.
 //
-// Source: own derivation.
-type yokeCounts struct {
+// Source: own derivation, see bandsCited.
+type bandCounts struct {
 	join   int
 	most   int // stitches at any place
-	places []yokePlace
+	places []place
 	least  [][]int64 // by place and count: the least sum from there up
 }
 
@@ -40,8 +38,8 @@ type yokeCounts struct {
 // square of 10^7 thousandths each are 2.5e16.
 const none = math.MaxInt64
 
-func newYokeCounts(join int, places []yokePlace) yokeCounts {
-	c := yokeCounts{join: join, most: join, places: places, least: make([][]int64, len(places))}
+func newBandCounts(join int, places []place) bandCounts {
+	c := bandCounts{join: join, most: join, places: places, least: make([][]int64, len(places))}
 	if c.mayRise(0) {
 		c.most = min(2*join, stitch.MaxStitches)
 	}
@@ -62,10 +60,10 @@ func newYokeCounts(join int, places []yokePlace) yokeCounts {
 }
 
 // mayRise reports whether the count of a place may be more than the one below it.
-func (c yokeCounts) mayRise(place int) bool { return place == 0 && c.places[0].band != noBand }
+func (c bandCounts) mayRise(place int) bool { return place == 0 && c.places[0].band != noBand }
 
 // window is the counts a place may have above n stitches.
-func (c yokeCounts) window(place, n int) (lo, hi int) {
+func (c bandCounts) window(place, n int) (lo, hi int) {
 	if c.mayRise(place) {
 		return (n + 1) / 2, min(2*n, c.most)
 	}
@@ -73,7 +71,7 @@ func (c yokeCounts) window(place, n int) (lo, hi int) {
 }
 
 // above is the least sum of the places above one, by its count.
-func (c yokeCounts) above(place int) []int64 {
+func (c bandCounts) above(place int) []int64 {
 	sums := make([]int64, c.most+1)
 	if place == len(c.places)-1 {
 		return sums
@@ -94,7 +92,7 @@ func (c yokeCounts) above(place int) []int64 {
 }
 
 // choose walks up through the least sums.
-func (c yokeCounts) choose() (counts []int, ok bool) {
+func (c bandCounts) choose() (counts []int, ok bool) {
 	n := c.join
 	for i := range c.places {
 		lo, hi := c.window(i, n)
@@ -115,7 +113,7 @@ func (c yokeCounts) choose() (counts []int, ok bool) {
 
 // reachable is, place by place, which counts can be had there whatever comes
 // above: first without the place's own repeat and bounds, then with its repeat.
-func (c yokeCounts) reachable() (free, legal [][]bool) {
+func (c bandCounts) reachable() (free, legal [][]bool) {
 	below := make([]bool, c.most+1)
 	below[c.join] = true
 	for i, p := range c.places {
@@ -138,57 +136,7 @@ func (c yokeCounts) reachable() (free, legal [][]bool) {
 	return free, legal
 }
 
-// vetNoCounts refuses bands that have no counts: it names every band of which one
-// other repeat would do, and the neck's tolerance that would.
-func vetNoCounts(c *fault.Checks, y *yoke, places []yokePlace) {
-	counts := newYokeCounts(y.join, places)
-	free, legal := counts.reachable()
-	found := false
-	for i, p := range places {
-		if p.band == noBand {
-			continue
-		}
-		repeat, n := nearestRepeat(p, free[i], counts.above(i))
-		if repeat == 0 {
-			continue
-		}
-		found = true
-		c.Infeasible(fmt.Sprintf("no count that it divides lies between the counts of the bands beside it and the neck; "+
-			"the nearest repeat that would do is %d, on %d stitches", repeat, n), fault.Join(fault.Index("bands", p.band), "repeat_stitches"))
-	}
-	nearest, last := 0, len(places)-1
-	for n, ok := range legal[last] {
-		if ok && (nearest == 0 || measure.Abs(n-y.neck) < measure.Abs(nearest-y.neck)) {
-			nearest = n
-		}
-	}
-	if off := measure.Abs(nearest - y.neck); nearest > 0 && off <= MaxNeckTolerance {
-		found = true
-		c.Infeasible(fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; a tolerance of %d would do",
-			nearest, y.neck, off), "neck_tolerance_stitches")
-	}
-	if !found {
-		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches, nor would they with one other repeat; "+
-			"a round of k2tog leaves half at the least, so leave more plain rounds of the schedule between the bands, "+
-			"or use smaller repeats or a wider neck", y.join, y.neck), "bands", y.neckField)
-	}
-}
-
-// nearestRepeat is the repeat nearest to a place's own, the smaller of two equally
-// near, that divides a count which can be had there and goes on to the neck; and
-// the greatest such count. It is 0 if there is none.
-func nearestRepeat(p yokePlace, free []bool, above []int64) (repeat, count int) {
-	for off := 1; off < gauge.MaxMultiple; off++ {
-		for _, r := range [...]int{p.repeat - off, p.repeat + off} {
-			if r < 1 || r > gauge.MaxMultiple {
-				continue
-			}
-			for n := (len(free) - 1) / r * r; n > 0; n -= r {
-				if free[n] && n >= p.lo && n <= p.hi && above[n] != none {
-					return r, n
-				}
-			}
-		}
-	}
-	return 0, 0
-}
+// bandsCited is the source of the counts of bands.
+var bandsCited = report.Source{Figure: "counts of the bands", Status: report.SourceStatusOwnDerivation,
+	Citation: "own derivation: of all counts that divide in every band and come down to the neck, " +
+		"those with the least sum of squared departures from the schedule"}

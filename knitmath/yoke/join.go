@@ -7,21 +7,43 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// MaxYokeRounds is the most rounds in a yoke: two metres at 10 rounds a cm.
-const MaxYokeRounds = 2_000
+// Ranges of what is joined, and of the depth.
+const (
+	// MinBody is the fewest stitches of a body: one on either side of each of
+	// four places.
+	MinBody = 8
+	// MinSleeve is the fewest stitches of a sleeve.
+	MinSleeve = 4
+	// MaxUnderarm is the most stitches held at one underarm.
+	MaxUnderarm = 1_000
+	// MaxDepthCm is the greatest depth: no body is longer.
+	MaxDepthCm = 200.0
+	// MaxRounds is the most rounds in a yoke: two metres at 10 rounds a cm.
+	MaxRounds = 2_000
+)
 
-// Parts of the percentage system, in percent of the body's stitches.
-//
-// Source: Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989),
-// both by way of a digest.
+// Parts of the percentage system, in percent of the body's stitches. See
+// percentageCited.
 const (
 	sleevePercent   = 33
 	underarmPercent = 8
 	neckPercent     = 40
 )
+
+// percentageCited is the source of a figure of the percentage system.
+func percentageCited(figure string) report.Source {
+	return report.Source{Figure: figure, Status: report.SourceStatusPublished,
+		Citation: "Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest"}
+}
+
+// spreadCited is the source of places that are the Euclidean spread.
+func spreadCited(figure string) report.Source {
+	return report.Source{Figure: figure, Citation: spread.Cited, Status: report.SourceStatusOwnDerivation}
+}
 
 // joining is body and sleeves brought together on one needle.
 type joining struct {
@@ -29,47 +51,57 @@ type joining struct {
 	join                   int
 }
 
-// vetJoined works out the stitches joined,
+// vetJoined asks what is asked of body and sleeves alike, whatever the yoke.
+func vetJoined(c *fault.Checks, body int, sleeve, underarm *int) {
+	c.RequiredCount("", "body_stitches", body, MinBody, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_stitches", sleeve, MinSleeve, stitch.MaxStitches)
+	c.OptionalCount("", "underarm_stitches", underarm, 0, MaxUnderarm)
+}
+
+// vetDepth asks the same of the depth.
+func vetDepth(c *fault.Checks, cm *float64, rounds *int) {
+	c.OptionalNumber("", "depth_cm", cm, measure.MinCm, MaxDepthCm)
+	c.OptionalCount("", "depth_rounds", rounds, 1, MaxRounds)
+	c.AtMostOne(cm != nil, rounds != nil, "depth_cm", "depth_rounds")
+}
+
+// settleJoin works out the stitches joined,
 //
 //	T = body + 2*sleeve - 4*underarm
 //
-// with the percentage system's counts where none are given. ok is false when
-// some part of body or sleeve would have nothing left, or there are too many.
-func vetJoined(c *fault.Checks, body int, sleeve, underarm *int) (j joining, ok bool) {
-	j.body = body
-	j.sleeve = fault.Or(sleeve, percent(j.body, sleevePercent))
-	j.underarm = fault.Or(underarm, percent(j.body, underarmPercent))
+// with the percentage system's counts where none are given. Of body and sleeve
+// something must remain, and there may not be too many.
+func settleJoin(c *fault.Checks, body int, sleeve, underarm *int) joining {
+	j := joining{body: body, sleeve: fault.Or(sleeve, percent(body, sleevePercent)), underarm: fault.Or(underarm, percent(body, underarmPercent))}
 	j.join = j.body + 2*j.sleeve - 4*j.underarm
-	if 2*j.underarm >= j.body || j.underarm >= j.sleeve {
+	switch {
+	case 2*j.underarm >= j.body || j.underarm >= j.sleeve:
 		c.Infeasible("the underarms take "+report.CountOf(2*j.underarm, "stitches")+" of the body's "+strconv.Itoa(j.body)+
 			" and "+strconv.Itoa(j.underarm)+" of each sleeve's "+strconv.Itoa(j.sleeve)+
 			"; some of each must remain, so underarm_stitches may be at most "+
 			strconv.Itoa(max(0, min((j.body-1)/2, j.sleeve-1))), "body_stitches", "sleeve_stitches", "underarm_stitches")
-		return j, false
-	}
-	if j.join > stitch.MaxStitches {
+	case j.join > stitch.MaxStitches:
 		c.Infeasible("body and sleeves join "+report.CountOf(j.join, "stitches")+"; at most "+strconv.Itoa(stitch.MaxStitches)+
 			" are counted", "body_stitches", "sleeve_stitches")
-		return j, false
 	}
-	return j, true
+	return j
 }
 
-// vetYokeDepth is the rounds from the join to the neck, and the field that they
+// settleDepth is the rounds from the join to the neck, and the field that they
 // come from. Without one, the depth is a quarter of the body's circumference
 // (percentage system).
-func vetYokeDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float64, roundCount *int) (rounds int, field string) {
+func settleDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float64, depthRounds *int) (rounds int, field string) {
 	switch {
-	case roundCount != nil:
-		rounds, field = *roundCount, "depth_rounds"
+	case depthRounds != nil:
+		rounds, field = *depthRounds, "depth_rounds"
 	case depthCm != nil:
 		rounds, field = rw.Nearest(measure.Micrometres(*depthCm)), "depth_cm"
 	default:
-		rounds, field = rw.Nearest(measure.Micrometres(min(st.SizeCm(body)/4, MaxYokeDepth))), "gauge"
+		rounds, field = rw.Nearest(measure.Micrometres(min(st.SizeCm(body)/4, MaxDepthCm))), "gauge"
 	}
-	if rounds < 1 || rounds > MaxYokeRounds {
+	if rounds < 1 || rounds > MaxRounds {
 		c.Infeasible("the depth is "+report.CountOf(rounds, "rounds")+" at this gauge; it must be from 1 to "+
-			strconv.Itoa(MaxYokeRounds), field)
+			strconv.Itoa(MaxRounds), field)
 	}
 	return rounds, field
 }

@@ -9,7 +9,7 @@ import (
 // after it. Where the back is raised a second line goes up its centre: the
 // short rows lie between the round before the one that they interrupt and that
 // round itself, and all rounds from there on lie so much higher.
-func (y yoke) outline(out CircularYoke) *outline.Outline {
+func (y *circular) outline(out Circular) *outline.Outline {
 	count := y.join
 	line := []outline.Corner{{Across: count, Up: 0}}
 	for _, r := range out.DecreaseRounds {

@@ -18,8 +18,8 @@ import (
 // has the circumference of the stitches on the needle.
 func TestYokeOutlineIsKnit(t *testing.T) {
 	for body := 60; body <= 240; body += 36 {
-		for _, schedule := range []YokeSchedule{YokeSchedulePercentage, YokeScheduleCone} {
-			in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: body, Schedule: schedule, WithOutline: true}
+		for _, schedule := range []Schedule{SchedulePercentage, ScheduleCone} {
+			in := CircularInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: body, Schedule: schedule, WithOutline: true}
 			out, err := PlanCircularYoke(in)
 			if err != nil {
 				t.Fatal(err)
@@ -47,7 +47,7 @@ func TestYokeOutlineIsKnit(t *testing.T) {
 			}
 			// A cone that loses its stitches evenly encloses, unrolled, the area of a
 			// trapezoid; in steps it is off by half a step of decreases at most.
-			if schedule == YokeScheduleCone {
+			if schedule == ScheduleCone {
 				var x, y []float64
 				for _, p := range line.Points {
 					x, y = append(x, p.X), append(y, p.Y)
@@ -71,11 +71,11 @@ func TestYokeOutlineWithRaiseIsKnit(t *testing.T) {
 		for place := RaisePlaceBeforeBands; place <= RaisePlaceAfterBands; place++ {
 			for rise := 2; rise <= 10; rise += 4 {
 				for bands := range 2 {
-					in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body,
+					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body,
 						BackRaise: &BackRaise{Place: place, RiseRows: &rise}, WithOutline: true}
 					if bands > 0 {
 						in.NeckToleranceStitches = new(2)
-						in.Bands = []YokeBand{{body / 25, 6, new(3)}}
+						in.Bands = []Band{{body / 25, 6, new(3)}}
 					}
 					out, err := PlanCircularYoke(in)
 					if err != nil {
@@ -92,7 +92,7 @@ func TestYokeOutlineWithRaiseIsKnit(t *testing.T) {
 	}
 }
 
-func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
+func checkRaisedLine(t *testing.T, in CircularInput, out Circular) {
 	t.Helper()
 	outlinetest.CheckFrame(t, out.Outline)
 	if len(out.Outline.Lines) != 2 {
@@ -135,7 +135,7 @@ func checkRaisedLine(t *testing.T, in CircularYokeInput, out CircularYoke) {
 }
 
 func BenchmarkYokeOutline(b *testing.B) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: 200, WithOutline: true}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 25}, BodyStitches: 200, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

@@ -132,31 +132,21 @@ type Raglan struct {
 // last decrease round of every part is the last round of all. Exact in whole
 // stitches and rounds; a depth in cm is taken to the nearest round, half-way up.
 //
-// Source: percentage system for the defaults (see the constants); own derivation
+// Source: percentage system for the defaults (see percentageCited); own derivation
 // on the Euclidean spread (see [spread.Place]) for the rounds.
 func PlanRaglan(in RaglanInput) (Raglan, error) {
 	var c fault.Checks
-	r := vetRaglan(&c, in)
-	if c.Err() == nil {
-		vetRaglanParts(&c, &r, in)
+	var r raglan
+	for _, stage := range [...]func(*fault.Checks, *raglan, RaglanInput){vetRaglan, settleParts, settleNeck, vetRounds} {
+		stage(&c, &r, in)
+		if err := c.Err(); err != nil {
+			return Raglan{}, err
+		}
 	}
-	if c.Err() == nil {
-		vetRaglanNeck(&c, &r, in)
-	}
-	if c.Err() == nil {
-		vetRaglanRounds(&c, &r)
-	}
-	if err := c.Err(); err != nil {
-		return Raglan{}, err
-	}
-	out := r.plan(in.DisplayUnit)
-	if in.WithOutline {
-		out.Outline = r.outline(out.Rounds)
-	}
-	return out, nil
+	return r.answer(in), nil
 }
 
-// raglan is a checked question.
+// raglan is a question as the stages settle it.
 type raglan struct {
 	st, rw gauge.Density
 	joining
@@ -185,26 +175,3 @@ type raglanPart struct {
 }
 
 func (p raglanPart) decreases() int { return (p.start - p.end) / 2 }
-
-// vetRaglan checks each field for itself and what excludes what.
-func vetRaglan(c *fault.Checks, in RaglanInput) raglan {
-	r := raglan{line: fault.Or(in.LineStitches, DefaultLine), everySecond: in.ShapingRounds == ShapingRoundsEverySecond}
-	r.st, r.rw = gauge.Vet(c, "gauge", in.Gauge)
-	c.RequiredCount("", "body_stitches", in.BodyStitches, MinBody, stitch.MaxStitches)
-	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinSleeve, stitch.MaxStitches)
-	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 0, MaxUnderarm)
-	c.OptionalCount("", "line_stitches", in.LineStitches, 0, MaxLine)
-	fault.Enum(c, "", "line_from", in.LineFrom, RaglanLineFromSleeves)
-	c.OptionalCount("", "front_neck_stitches", in.FrontNeckStitches, MinRaglanNeck, stitch.MaxStitches)
-	c.OptionalCount("", "back_neck_stitches", in.BackNeckStitches, MinRaglanNeck, stitch.MaxStitches)
-	c.OptionalCount("", "sleeve_top_stitches", in.SleeveTopStitches, 0, stitch.MaxStitches)
-	c.OptionalNumber("", "depth_cm", in.DepthCm, measure.MinCm, MaxYokeDepth)
-	c.OptionalCount("", "depth_rounds", in.DepthRounds, 1, MaxYokeRounds)
-	if in.DepthCm != nil && in.DepthRounds != nil {
-		c.Add("depth_cm", fault.ReasonContradictory, "excludes depth_rounds; give one of them")
-		c.Add("depth_rounds", fault.ReasonContradictory, "excludes depth_cm; give one of them")
-	}
-	fault.Enum(c, "", "shaping_rounds", in.ShapingRounds, ShapingRoundsEverySecond)
-	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	return r
-}

@@ -479,13 +479,13 @@ func TestRaglanRemedies(t *testing.T) {
 
 func TestRaglanAtTheLimit(t *testing.T) {
 	p := func(n int) *int { return &n }
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: p(2_500), UnderarmStitches: p(0), DepthRounds: p(MaxYokeRounds),
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: p(2_500), UnderarmStitches: p(0), DepthRounds: p(MaxRounds),
 		FrontNeckStitches: p(2), BackNeckStitches: p(500), SleeveTopStitches: p(1098)} // 1248, 999 and 700 decrease rounds
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions(), "")); words > 50_000 || len(out.Rounds) != MaxYokeRounds || len(out.Instructions) > 8 {
+	if words := len(strings.Join(out.Directions(), "")); words > 50_000 || len(out.Rounds) != MaxRounds || len(out.Instructions) > 8 {
 		t.Errorf("%d characters, %d rounds, %d instructions", words, len(out.Rounds), len(out.Instructions))
 	}
 	if !testing.Short() {

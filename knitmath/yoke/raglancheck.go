@@ -5,15 +5,32 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
 )
 
-// vetRaglanParts divides the stitches joined into parts and lines, and settles the
+// vetRaglan checks each field for itself and what excludes what.
+func vetRaglan(c *fault.Checks, r *raglan, in RaglanInput) {
+	r.line, r.everySecond = fault.Or(in.LineStitches, DefaultLine), in.ShapingRounds == ShapingRoundsEverySecond
+	r.st, r.rw = gauge.Vet(c, "gauge", in.Gauge)
+	vetJoined(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches)
+	c.OptionalCount("", "line_stitches", in.LineStitches, 0, MaxLine)
+	fault.Enum(c, "", "line_from", in.LineFrom, RaglanLineFromSleeves)
+	c.OptionalCount("", "front_neck_stitches", in.FrontNeckStitches, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "back_neck_stitches", in.BackNeckStitches, MinRaglanNeck, stitch.MaxStitches)
+	c.OptionalCount("", "sleeve_top_stitches", in.SleeveTopStitches, 0, stitch.MaxStitches)
+	vetDepth(c, in.DepthCm, in.DepthRounds)
+	fault.Enum(c, "", "shaping_rounds", in.ShapingRounds, ShapingRoundsEverySecond)
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+}
+
+// settleParts divides the stitches joined into parts and lines, and settles the
 // depth.
-func vetRaglanParts(c *fault.Checks, r *raglan, in RaglanInput) {
-	var ok bool
-	if r.joining, ok = vetJoined(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches); !ok {
+func settleParts(c *fault.Checks, r *raglan, in RaglanInput) {
+	r.joining = settleJoin(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches)
+	if c.Err() != nil {
 		return
 	}
 	fromBody := (r.line + 1) / 2
@@ -35,11 +52,11 @@ func vetRaglanParts(c *fault.Checks, r *raglan, in RaglanInput) {
 			r.parts[backPart].start, r.parts[frontPart].start, r.parts[sleevePart].start, MinRaglanNeck),
 			"body_stitches", "sleeve_stitches", "underarm_stitches", "line_stitches")
 	}
-	r.rounds, r.depthField = vetYokeDepth(c, r.st, r.rw, r.body, in.DepthCm, in.DepthRounds)
+	r.rounds, r.depthField = settleDepth(c, r.st, r.rw, r.body, in.DepthCm, in.DepthRounds)
 }
 
-// vetRaglanNeck settles what is left of every part at the neck.
-func vetRaglanNeck(c *fault.Checks, r *raglan, in RaglanInput) {
+// settleNeck settles what is left of every part at the neck.
+func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
 	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
 	half := percent(r.body, neckPercent) - 4*r.line - 2*sleeve.end // front and back together
@@ -64,8 +81,8 @@ func vetNeckFits(c *fault.Checks, p raglanPart, fewest int) {
 		c.Infeasible(fmt.Sprintf("the %s has %s at the join; at the neck it may have at most as many",
 			p.name, report.CountOf(p.start, "stitches")), p.field)
 	case p.end < fewest:
-		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; it can come down to %d at the fewest",
-			p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
+		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; "+
+			"it can come down to %d at the fewest", p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
 	case lost%2 != 0 && p.end-1 < fewest:
 		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d would do",
 			p.name, p.start, p.end, p.end+1), p.field)
@@ -94,8 +111,8 @@ func nearestNeck(start, both int) int {
 	return start - 2*min(max(k, 0), (start-MinRaglanNeck)/2)
 }
 
-// vetRaglanRounds checks that every part has as many rounds as it needs.
-func vetRaglanRounds(c *fault.Checks, r *raglan) {
+// vetRounds checks that every part has as many rounds as it needs.
+func vetRounds(c *fault.Checks, r *raglan, _ RaglanInput) {
 	slots, most := r.slots(), 0
 	for _, i := range fieldOrder {
 		p := r.parts[i]

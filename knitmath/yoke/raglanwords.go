@@ -142,3 +142,32 @@ func and(words []string) string {
 	}
 	return strings.Join(words[:last], ", ") + " and " + words[last]
 }
+
+// Summary says the answer in words.
+func (o Raglan) Summary() string {
+	lines := "four lines of " + report.CountOf(o.LineStitches, "stitches")
+	if o.LineStitches == 0 {
+		lines = "four markers"
+	}
+	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines +
+		" and narrow them to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
+		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
+		report.Times(o.Back.DecreaseRoundCount) + ", the front " + report.Times(o.Front.DecreaseRoundCount) + ", each sleeve " +
+		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time."
+}
+
+// Sources says where the figures come from.
+func (Raglan) Sources() []report.Source {
+	return []report.Source{
+		percentageCited("percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body"),
+		raglanLinesCited, spreadCited("rounds of the decreases"), raglanSteepnessCited,
+	}
+}
+
+// raglanLinesCited is the source of the lines.
+var raglanLinesCited = report.Source{Figure: "lines of two stitches, one decrease on each side of a line, leaning along it",
+	Citation: "common practice", Status: report.SourceStatusCommonPractice}
+
+// raglanSteepnessCited is the source of a raglan's steepness.
+var raglanSteepnessCited = report.Source{Figure: "steepness", Status: report.SourceStatusOwnDerivation,
+	Citation: "own derivation: four flat pieces lie flat when the angles between their edges add up to a full turn"}

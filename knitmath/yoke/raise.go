@@ -23,10 +23,7 @@ const (
 
 // Ranges of a back raise.
 const (
-	// DefaultRaiseRows is the usual rise.
-	//
-	// Source: back-neck short rows of the percentage system, Zimmermann, by way of
-	// a digest.
+	// DefaultRaiseRows is the usual rise. See raiseCited.
 	DefaultRaiseRows = 6
 	// MaxRaiseRows is the greatest rise: each short row comes back written out, and
 	// no neck is raised by 20 cm.
@@ -73,17 +70,14 @@ func vetBackRaise(c *fault.Checks, in *BackRaise) {
 	fault.RequiredEnum(c, field, "place", in.Place, RaisePlaceAfterBands)
 	c.OptionalCount(field, "rise_rows", in.RiseRows, 1, MaxRaiseRows)
 	c.OptionalNumber(field, "rise_cm", in.RiseCm, measure.MinCm, measure.MaxCm)
-	if in.RiseRows != nil && in.RiseCm != nil {
-		c.Add("back_raise.rise_rows", fault.ReasonContradictory, "excludes rise_cm; give one of them")
-		c.Add("back_raise.rise_cm", fault.ReasonContradictory, "excludes rise_rows; give one of them")
-	}
+	c.AtMostOne(in.RiseRows != nil, in.RiseCm != nil, "back_raise.rise_rows", "back_raise.rise_cm")
 	c.OptionalCount(field, "back_stitches", in.BackStitches, MinRaiseBack, stitch.MaxStitches)
 	fault.Enum(c, field, "order", in.Order, shortrow.OrderShortestFirst)
 	fault.Enum(c, field, "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	fault.Enum(c, field, "rounding", in.Rounding, measure.RoundingDown)
 }
 
-// vetSettleRaise places the raise and works it. All rounds begin at the right edge
+// settleRaise places the raise and works it. All rounds begin at the right edge
 // of the back's W stitches, of N on the needle. On the first of two plain rounds
 // the short rows go to and fro over the back,
 //
@@ -96,133 +90,82 @@ func vetBackRaise(c *fault.Checks, in *BackRaise) {
 // middle of the back than under the front, which gets no round more.
 //
 // Source: own derivation.
-func vetSettleRaise(c *fault.Checks, y *yoke, in CircularYokeInput) {
+func settleRaise(c *fault.Checks, y *circular, in CircularInput) {
 	raise := in.BackRaise
-	r := y.raiseRound(raise.Place)
-	if r == 0 {
-		vetNoRaise(c, y, in)
+	if raise == nil {
 		return
 	}
-	plan := BackRaisePlan{FirstRoundNumber: r, Stitches: y.countBefore(r)}
+	first := y.raiseRound(raise.Place)
+	if first == 0 {
+		refuseRaise(c, y, raise.Place)
+		return
+	}
+	plan := BackRaisePlan{FirstRoundNumber: first, Stitches: y.countBefore(first)}
 	plan.BackStitches = fault.Or(raise.BackStitches, plan.Stitches/2)
-	rise, ok := vetRaiseRise(c, y, raise, &plan)
-	switch {
-	case !ok:
-		return
-	case plan.BackStitches >= plan.Stitches:
-		c.Infeasible(fmt.Sprintf("the needle has %s on round %d; the back may have at most one fewer", report.CountOf(plan.Stitches, "stitches"), r),
-			"back_raise.back_stitches")
-		return
-	case rise/2 > (plan.BackStitches-1)/2:
-		c.Infeasible(fmt.Sprintf("a rise of %s needs %s on each side of the back, one stitch apart; %s hold a rise of at most %s",
-			report.CountOf(rise, "rows"), report.CountOf(rise/2, "turns"), report.CountOf(plan.BackStitches, "stitches"), report.CountOf((plan.BackStitches-1)/2*2, "rows")),
-			"back_raise."+riseField(raise), "back_raise.back_stitches")
-		return
-	case raise.TurnMethod == shortrow.TurnMethodYarnOver && plan.Stitches+rise > stitch.MaxStitches:
-		c.Infeasible(fmt.Sprintf("the yarn overs would bring the needle to more than %d loops; turn another way", stitch.MaxStitches),
-			"back_raise.turn_method")
+	settleRise(c, y, raise, &plan)
+	if c.Err() == nil {
+		vetRaise(c, raise, plan)
+	}
+	if c.Err() != nil {
 		return
 	}
-	short := shortrow.RaiseRound(plan.Stitches, plan.BackStitches, rise, raise.Order, raise.TurnMethod)
-	plan.RiseRows, plan.RiseCm, plan.TurnCount = rise, y.rw.SizeCm(rise), short.TurnCount
-	plan.GreatestDepartureRows, plan.Rows = short.GreatestDepartureRows, short.Rows
+	short := shortrow.RaiseRound(plan.Stitches, plan.BackStitches, plan.RiseRows, raise.Order, raise.TurnMethod)
+	plan.TurnCount, plan.GreatestDepartureRows, plan.Rows = short.TurnCount, short.GreatestDepartureRows, short.Rows
 	// Even decreases keep every place's share of the round, so that the rounds
 	// begin half of the back's share before its centre all along.
 	plan.BeginBeforeCentreStitches = int(measure.HalfUpDiv(int64(plan.BackStitches*y.join), int64(2*plan.Stitches)))
 	y.raise = &plan
 }
 
+// vetRaise checks that the back holds the rise.
+func vetRaise(c *fault.Checks, raise *BackRaise, plan BackRaisePlan) {
+	turns, most := plan.RiseRows/2, (plan.BackStitches-1)/2
+	switch {
+	case plan.BackStitches >= plan.Stitches:
+		c.Infeasible(fmt.Sprintf("the needle has %s on round %d; the back may have at most one fewer",
+			report.CountOf(plan.Stitches, "stitches"), plan.FirstRoundNumber), "back_raise.back_stitches")
+	case turns > most:
+		c.Infeasible(fmt.Sprintf("a rise of %s needs %s on each side of the back, one stitch apart; %s hold a rise of at most %s",
+			report.CountOf(plan.RiseRows, "rows"), report.CountOf(turns, "turns"),
+			report.CountOf(plan.BackStitches, "stitches"), report.CountOf(2*most, "rows")), riseField(raise), "back_raise.back_stitches")
+	case raise.TurnMethod == shortrow.TurnMethodYarnOver && plan.Stitches+plan.RiseRows > stitch.MaxStitches:
+		c.Infeasible(fmt.Sprintf("the yarn overs would bring the needle to more than %d loops; turn another way", stitch.MaxStitches),
+			"back_raise.turn_method")
+	}
+}
+
 // riseField is the field that the rise comes from.
 func riseField(r *BackRaise) string {
 	if r.RiseCm != nil {
-		return "rise_cm"
+		return "back_raise.rise_cm"
 	}
-	return "rise_rows"
+	return "back_raise.rise_rows"
 }
 
-// vetRaiseRise is the rise in rows, a whole number of pairs.
-func vetRaiseRise(c *fault.Checks, y *yoke, raise *BackRaise, plan *BackRaisePlan) (rise int, ok bool) {
+// settleRise settles the rise in rows, a whole number of pairs.
+func settleRise(c *fault.Checks, y *circular, raise *BackRaise, plan *BackRaisePlan) {
 	num, den := int64(fault.Or(raise.RiseRows, DefaultRaiseRows)), int64(1)
 	if raise.RiseCm != nil {
 		num, den = y.rw.Exact(measure.Micrometres(*raise.RiseCm))
 	}
 	plan.AskedRiseRows = float64(num) / float64(den)
-	rise = 2 * int(measure.RoundedDiv(num, 2*den, raise.Rounding))
-	field := "back_raise." + riseField(raise)
+	plan.RiseRows = 2 * int(measure.RoundedDiv(num, 2*den, raise.Rounding))
+	plan.RiseCm = y.rw.SizeCm(plan.RiseRows)
 	switch {
-	case rise < 2:
-		c.Infeasible("the rise is "+measure.Decimal(plan.AskedRiseRows, 2)+" rows and rounds to no pair of short rows; it takes 2 rows, or rounding up", field)
-	case rise > MaxRaiseRows:
-		c.Infeasible("the rise is "+measure.Decimal(plan.AskedRiseRows, 0)+" rows; at most "+strconv.Itoa(MaxRaiseRows)+" are planned", field)
-	default:
-		return rise, true
-	}
-	return 0, false
-}
-
-// raiseRound is the first of two plain rounds in succession for the raise: the
-// nearest to the join below all bands, or the nearest to the neck above them.
-// Without bands, below all decrease rounds, or the nearest to the neck. It is 0
-// when there are none.
-func (y yoke) raiseRound(place RaisePlace) int {
-	busy := make([]bool, y.rounds+raiseRounds)
-	for _, s := range y.steps {
-		busy[s.round] = true
-	}
-	from, to := 1, y.rounds
-	switch {
-	case place == RaisePlaceBeforeBands && len(y.bands) > 0:
-		to = y.bands[0].FirstRoundNumber - 1
-	case place == RaisePlaceBeforeBands:
-		to = y.steps[0].round - 1
-	case len(y.bands) > 0:
-		from = y.bands[len(y.bands)-1].LastRoundNumber + 1
-	}
-	found := 0
-	for r := from; r+1 <= to; r++ {
-		if !busy[r] && !busy[r+1] {
-			if found = r; place == RaisePlaceBeforeBands {
-				break
-			}
-		}
-	}
-	return found
-}
-
-// vetNoRaise refuses a raise for which there is no room.
-func vetNoRaise(c *fault.Checks, y *yoke, in CircularYokeInput) {
-	switch {
-	case len(y.bands) > 0 && in.BackRaise.Place == RaisePlaceBeforeBands:
-		c.Infeasible("the raise takes two plain rounds below the first band beside the change of count; "+
-			"three plain rounds there would do, or a place after the bands", "bands[0].plain_before_rounds", "back_raise.place")
-	case len(y.bands) > 0:
-		c.Infeasible("the raise takes two plain rounds in succession above the last band; "+
-			"a deeper yoke would do, or a place before the bands", y.depthField, "back_raise.place")
-	case in.BackRaise.Place == RaisePlaceBeforeBands:
-		c.Infeasible("the raise takes two plain rounds below the first decrease round; "+
-			"a deeper yoke would do", y.depthField, "back_raise.place")
-	default:
-		c.Infeasible("the raise takes two plain rounds in succession; a deeper yoke would do, or fewer decrease rounds",
-			y.depthField, "back_raise.place")
+	case plan.RiseRows < 2:
+		c.Infeasible("the rise is "+measure.Decimal(plan.AskedRiseRows, 2)+" rows and rounds to no pair of short rows; "+
+			"it takes 2 rows, or rounding up", riseField(raise))
+	case plan.RiseRows > MaxRaiseRows:
+		c.Infeasible("the rise is "+measure.Decimal(plan.AskedRiseRows, 0)+" rows; at most "+strconv.Itoa(MaxRaiseRows)+
+			" are planned", riseField(raise))
 	}
 }
 
-// countBefore is the stitches on the needle before a round.
-func (y yoke) countBefore(round int) int {
-	n := y.join
-	for _, s := range y.steps {
-		if s.round < round {
-			n = s.count
-		}
-	}
-	return n
-}
-
-// raiseNotice says which way a rise went that is not a whole number of pairs.
-func raiseNotice(raise *BackRaise, plan *BackRaisePlan) []report.Notice {
-	if plan.AskedRiseRows == float64(plan.RiseRows) {
-		return nil
-	}
-	return []report.Notice{{Reason: "RISE_ROUNDED", Field: "back_raise." + riseField(raise), Description: "asks for " + measure.Decimal(plan.AskedRiseRows, 2) +
-		" rows; short rows come in pairs, and " + report.CountOf(plan.RiseRows, "rows") + " were planned"}}
+// raiseCited are the sources of a raise.
+var raiseCited = []report.Source{
+	percentageCited("short rows across the back, 6 rows unless asked otherwise"),
+	{Figure: "places of the turns", Status: report.SourceStatusOwnDerivation,
+		Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile, which falls evenly " +
+			"from the centre of the back to both its edges"},
+	{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
 }

@@ -17,7 +17,7 @@ import (
 // checkRaise works the raise on the needle as it stands, two rounds, and compares
 // the rows under every stitch with the profile that was asked for, worked out
 // again as a fraction. It gives the rows that the highest stitch has more.
-func checkRaise(t *testing.T, m *stitch.Machine, in CircularYokeInput, r BackRaisePlan) int {
+func checkRaise(t *testing.T, m *stitch.Machine, in CircularInput, r BackRaisePlan) int {
 	t.Helper()
 	below, worked, turns := m.Heights(), m.RowsWorked(), 0
 	if len(below) != r.Stitches || r.BackStitches >= r.Stitches {
@@ -86,11 +86,11 @@ func TestBackRaiseIsKnit(t *testing.T) {
 				for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodUnspecified; method <= shortrow.TurnMethodYarnOver; method++ {
 						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order, TurnMethod: method}
-						y := yoke{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: stitches}, rounds: 4,
-							steps: []yokeStep{{round: 4}}}
+						y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: stitches}, rounds: 4,
+							changes: []change{{round: 4}}}
 						var c fault.Checks
-						in := CircularYokeInput{BackRaise: raise}
-						vetSettleRaise(&c, &y, in)
+						in := CircularInput{BackRaise: raise}
+						settleRaise(&c, &y, in)
 						if err := c.Err(); err != nil {
 							t.Fatalf("%d of %d stitches, rise %d: %v", back, stitches, rise, err)
 						}
@@ -114,10 +114,10 @@ func TestYokeWithBackRaiseIsKnit(t *testing.T) {
 			for method := shortrow.TurnMethodWrapAndTurn; method <= shortrow.TurnMethodYarnOver; method++ {
 				for bands := range 3 {
 					for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
-						in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, NeckToleranceStitches: new(2),
+						in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, NeckToleranceStitches: new(2),
 							BackRaise: &BackRaise{Place: place, TurnMethod: method, Order: order}}
 						for range bands {
-							in.Bands = append(in.Bands, YokeBand{body / 25, 6, new(3)})
+							in.Bands = append(in.Bands, Band{body / 25, 6, new(3)})
 						}
 						if bands == 0 {
 							in.NeckToleranceStitches = nil
@@ -173,9 +173,9 @@ func TestBackRaiseByHand(t *testing.T) {
 			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
 	} {
 		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackStitches: new(24), Order: c.order, TurnMethod: c.method}
-		y := yoke{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: 100}, rounds: 4, steps: []yokeStep{{round: 4}}}
+		y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: 100}, rounds: 4, changes: []change{{round: 4}}}
 		var faults fault.Checks
-		vetSettleRaise(&faults, &y, CircularYokeInput{BackRaise: raise})
+		settleRaise(&faults, &y, CircularInput{BackRaise: raise})
 		var got []string
 		for _, r := range y.raise.Rows {
 			got = append(got, r.Instruction.Row.Text())
@@ -194,18 +194,18 @@ func TestBackRaiseByHand(t *testing.T) {
 func TestBackRaisePlace(t *testing.T) {
 	for _, c := range []struct {
 		place RaisePlace
-		bands []YokeBand
+		bands []Band
 		round int
 		count int
 		begin int
 	}{
 		{RaisePlaceBeforeBands, nil, 1, 268, 67},
 		{RaisePlaceAfterBands, nil, 68, 134, 67}, // half of 134 is 67 stitches, half of which is a quarter of the round: 67 of 268
-		{RaisePlaceBeforeBands, []YokeBand{{10, 4, new(4)}}, 1, 268, 67},
-		{RaisePlaceAfterBands, []YokeBand{{10, 4, new(4)}}, 68, 134, 67},
-		{RaisePlaceAfterBands, []YokeBand{{10, 4, new(4)}, {50, 1, nil}}, 68, 160, 67}, // 16-65 on 160, of which k2tog leaves 80 in round 70
+		{RaisePlaceBeforeBands, []Band{{10, 4, new(4)}}, 1, 268, 67},
+		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}}, 68, 134, 67},
+		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}, {50, 1, nil}}, 68, 160, 67}, // 16-65 on 160, of which k2tog leaves 80 in round 70
 	} {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands, BackRaise: &BackRaise{Place: c.place}}
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands, BackRaise: &BackRaise{Place: c.place}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Errorf("%+v: %v", c, err)
@@ -223,17 +223,17 @@ func TestBackRaiseRefusals(t *testing.T) {
 	nan := math.NaN()
 	tiny, high := 0.1, 100.0
 	before, after := RaisePlaceBeforeBands, RaisePlaceAfterBands
-	base := func(raise BackRaise, bands ...YokeBand) CircularYokeInput {
-		return CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands, BackRaise: &raise}
+	base := func(raise BackRaise, bands ...Band) CircularInput {
+		return CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands, BackRaise: &raise}
 	}
 	shallow := base(BackRaise{Place: before})
 	shallow.DepthRounds = new(4)
 	cone := base(BackRaise{Place: after})
-	cone.Schedule, cone.DecreaseRoundCount = YokeScheduleCone, new(60)
+	cone.Schedule, cone.DecreaseRoundCount = ScheduleCone, new(60)
 	loops := base(BackRaise{Place: before, TurnMethod: shortrow.TurnMethodYarnOver})
 	loops.BodyStitches, loops.SleeveStitches, loops.UnderarmStitches, loops.NeckStitches = 5000, new(2500), new(0), new(4000)
 	for name, c := range map[string]struct {
-		in   CircularYokeInput
+		in   CircularInput
 		want []string
 	}{
 		"empty": {base(BackRaise{}), []string{"back_raise.place REQUIRED"}},
@@ -246,9 +246,9 @@ func TestBackRaiseRefusals(t *testing.T) {
 		"too high":    {base(BackRaise{Place: before, RiseCm: &high}), []string{"back_raise.rise_cm INFEASIBLE"}},
 		"no front":    {base(BackRaise{Place: before, BackStitches: new(268)}), []string{"back_raise.back_stitches INFEASIBLE"}},
 		"narrow back": {base(BackRaise{Place: before, BackStitches: new(6)}), []string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
-		"no room before bands": {base(BackRaise{Place: before}, YokeBand{10, 6, new(2)}),
+		"no room before bands": {base(BackRaise{Place: before}, Band{10, 6, new(2)}),
 			[]string{"bands[0].plain_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room after bands":  {base(BackRaise{Place: after}, YokeBand{57, 4, nil}), []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+		"no room after bands":  {base(BackRaise{Place: after}, Band{57, 4, nil}), []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"loops":                {loops, []string{"back_raise.turn_method INFEASIBLE"}},
@@ -259,10 +259,10 @@ func TestBackRaiseRefusals(t *testing.T) {
 		})
 	}
 	// What a refusal says would do, does.
-	for _, in := range []CircularYokeInput{
+	for _, in := range []CircularInput{
 		base(BackRaise{Place: before, BackStitches: new(6), RiseRows: new(4)}), // (6-1)/2 = 2 turns
 		base(BackRaise{Place: before, BackStitches: new(267)}),
-		base(BackRaise{Place: before}, YokeBand{10, 6, new(3)}),
+		base(BackRaise{Place: before}, Band{10, 6, new(3)}),
 	} {
 		if out, err := PlanCircularYoke(in); err != nil {
 			t.Error(err)
@@ -279,7 +279,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		rounding measure.Rounding
 		want     int
 	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {6, measure.RoundingDown, 6}} {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
 			BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
 		out, err := PlanCircularYoke(in)
 		if err != nil || out.BackRaise.RiseRows != c.want || (len(out.Notices) == 1) != (c.rise != c.want) {
@@ -287,7 +287,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		}
 	}
 	cm := 2.0 // 6 rows at 30 to 10 cm
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
 	out, err := PlanCircularYoke(in)
 	if err != nil || out.BackRaise.RiseRows != 6 || math.Abs(out.BackRaise.RiseCm-2) > 1e-12 || len(out.Notices) != 0 {
 		t.Errorf("%+v, %v", out.BackRaise, err)
@@ -295,7 +295,7 @@ func TestBackRaiseRounds(t *testing.T) {
 }
 
 func TestBackRaiseAtTheLimit(t *testing.T) {
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400), UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400), UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
 		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver, Order: shortrow.OrderShortestFirst}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
@@ -313,10 +313,10 @@ func FuzzBackRaise(f *testing.F) {
 	f.Add(200, 100, 6, int32(1), int32(0), int32(0), 0, 60)
 	f.Add(150, 31, 9, int32(2), int32(2), int32(2), 5, 50)
 	f.Fuzz(func(t *testing.T, body, back, rise int, place, order, method int32, bands, rounds int) {
-		in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 400, DepthRounds: &rounds,
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 400, DepthRounds: &rounds,
 			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.Order(order), TurnMethod: shortrow.TurnMethod(method)}}
 		for i := range max(0, bands%6) {
-			in.Bands = append(in.Bands, YokeBand{3 + i, 2 + i, new(3)})
+			in.Bands = append(in.Bands, Band{3 + i, 2 + i, new(3)})
 		}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
@@ -330,7 +330,7 @@ func FuzzBackRaise(f *testing.F) {
 
 func BenchmarkYokeBackRaise(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularYokeInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220, BackRaise: &BackRaise{Place: RaisePlaceAfterBands}}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 220, BackRaise: &BackRaise{Place: RaisePlaceAfterBands}}
 	for b.Loop() {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)

@@ -9,7 +9,7 @@ import (
 )
 
 // Directions write the yoke as a pattern would.
-func (o CircularYoke) Directions() []string {
+func (o Circular) Directions() []string {
 	var d []string
 	if o.UnderarmStitches > 0 {
 		d = append(d, "Hold "+report.CountOf(o.UnderarmStitches, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
@@ -28,28 +28,28 @@ func (o CircularYoke) Directions() []string {
 	return append(d, plainRounds(last+1, o.DepthRounds)...)
 }
 
-// yokeWork is rounds that are not plain, with what to do in them.
-type yokeWork struct {
+// task is rounds that are not plain, with what to do in them.
+type task struct {
 	first, last int
 	text        []string
 }
 
 // work lists what is not plain, from the join up.
-func (o CircularYoke) work() []yokeWork {
-	var list []yokeWork
+func (o Circular) work() []task {
+	var list []task
 	for _, r := range o.DecreaseRounds {
-		list = append(list, yokeWork{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + ": " +
+		list = append(list, task{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + ": " +
 			r.Instruction.Row.Text() + " (" + report.CountOf(r.EndStitches, "stitches") + ")."}})
 	}
 	for i, b := range o.Bands {
-		list = append(list, yokeWork{b.FirstRoundNumber, b.LastRoundNumber, []string{fmt.Sprintf("%s: band %d on %s, %s of %d.",
+		list = append(list, task{b.FirstRoundNumber, b.LastRoundNumber, []string{fmt.Sprintf("%s: band %d on %s, %s of %d.",
 			roundRange(b.FirstRoundNumber, b.LastRoundNumber), i+1, report.CountOf(b.Stitches, "stitches"),
 			report.CountOf(b.RepeatCount, "repeats"), b.Stitches/b.RepeatCount)}})
 	}
 	if r := o.BackRaise; r != nil {
-		list = append(list, yokeWork{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
+		list = append(list, task{r.FirstRoundNumber, r.FirstRoundNumber + raiseRounds - 1, r.directions()})
 	}
-	slices.SortFunc(list, func(a, b yokeWork) int { return a.first - b.first })
+	slices.SortFunc(list, func(a, b task) int { return a.first - b.first })
 	return list
 }
 
@@ -70,7 +70,7 @@ func roundRange(from, to int) string {
 }
 
 // Summary says the answer in words.
-func (o CircularYoke) Summary() string {
+func (o Circular) Summary() string {
 	rounds := report.CountOf(len(o.DecreaseRounds), "decrease rounds")
 	if len(o.Bands) > 0 {
 		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") + " of pattern"
@@ -81,28 +81,16 @@ func (o CircularYoke) Summary() string {
 }
 
 // Sources says where the figures come from.
-func (o CircularYoke) Sources() []report.Source {
+func (o Circular) Sources() []report.Source {
 	sources := []report.Source{
-		{Figure: "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body; rounds at 1/2, 3/4 and the end",
-			Citation: "Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest", Status: report.SourceStatusPublished},
-		{Figure: "schedule scaled to another neck", Citation: "own derivation: every step keeps its share of the stitches removed",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "spacing of a cone's rounds, one to 2.5 cm", Citation: "common practice", Status: report.SourceStatusCommonPractice},
-		{Figure: "steepness", Citation: "own derivation: a circle's circumference grows by 2 pi for every unit of radius", Status: report.SourceStatusOwnDerivation},
-		{Figure: "places of the decreases", Citation: "own derivation on the Euclidean spread: Bresenham, IBM Systems Journal 4 (1965) 25-30",
-			Status: report.SourceStatusOwnDerivation},
+		percentageCited("percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body; rounds at 1/2, 3/4 and the end"),
+		scalingCited, coneSpacingCited, steepnessCited, spreadCited("places of the decreases"),
 	}
 	if len(o.Bands) > 0 {
-		sources = append(sources, report.Source{Figure: "counts of the bands", Citation: "own derivation: of all counts that divide in every band and come down " +
-			"to the neck, those with the least sum of squared departures from the schedule", Status: report.SourceStatusOwnDerivation})
+		sources = append(sources, bandsCited)
 	}
 	if o.BackRaise != nil {
-		sources = append(sources,
-			report.Source{Figure: "short rows across the back, 6 rows unless asked otherwise",
-				Citation: "Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest", Status: report.SourceStatusPublished},
-			report.Source{Figure: "places of the turns", Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile, which falls evenly " +
-				"from the centre of the back to both its edges", Status: report.SourceStatusOwnDerivation},
-			report.Source{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice})
+		sources = append(sources, raiseCited...)
 	}
 	return sources
 }

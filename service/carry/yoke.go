@@ -19,8 +19,8 @@ func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircu
 	return answer(req, yokeIn, yoke.PlanCircularYoke, yokeOut)
 }
 
-func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularYokeInput {
-	return yoke.CircularYokeInput{
+func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
+	return yoke.CircularInput{
 		Gauge:                 gaugeIn(req.Gauge),
 		BodyStitches:          countIn(req.BodyStitches),
 		SleeveStitches:        optional(req.SleeveStitches, countIn),
@@ -29,7 +29,7 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularYokeInput {
 		NeckCm:                req.NeckCm,
 		DepthCm:               req.DepthCm,
 		DepthRounds:           optional(req.DepthRounds, countIn),
-		Schedule:              yoke.YokeSchedule(req.Schedule),
+		Schedule:              yoke.Schedule(req.Schedule),
 		DecreaseRoundCount:    optional(req.DecreaseRoundCount, countIn),
 		Steps:                 each(req.Steps, yokeStepIn),
 		Spread:                shaping.GapSpread(req.Spread),
@@ -41,19 +41,19 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularYokeInput {
 	}
 }
 
-func yokeBandIn(b *knitmathv1.YokeBand) yoke.YokeBand {
-	return yoke.YokeBand{
+func yokeBandIn(b *knitmathv1.YokeBand) yoke.Band {
+	return yoke.Band{
 		HeightRounds:      countIn(b.GetHeightRounds()),
 		RepeatStitches:    countIn(b.GetRepeatStitches()),
 		PlainBeforeRounds: optional(b.PlainBeforeRounds, countIn),
 	}
 }
 
-func yokeStepIn(s *knitmathv1.YokeStep) yoke.YokeStep {
-	return yoke.YokeStep{DepthFraction: s.GetDepthFraction(), RemovedFraction: s.GetRemovedFraction()}
+func yokeStepIn(s *knitmathv1.YokeStep) yoke.Step {
+	return yoke.Step{DepthFraction: s.GetDepthFraction(), RemovedFraction: s.GetRemovedFraction()}
 }
 
-func yokeOut(out yoke.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
+func yokeOut(out yoke.Circular) *knitmathv1.PlanCircularYokeResponse {
 	return &knitmathv1.PlanCircularYokeResponse{
 		BodyStitches:     countOut(out.BodyStitches),
 		SleeveStitches:   countOut(out.SleeveStitches),
@@ -76,7 +76,7 @@ func yokeOut(out yoke.CircularYoke) *knitmathv1.PlanCircularYokeResponse {
 	}
 }
 
-func yokeBandOut(b yoke.YokeBandPlan) *knitmathv1.YokeBandPlan {
+func yokeBandOut(b yoke.BandPlan) *knitmathv1.YokeBandPlan {
 	return &knitmathv1.YokeBandPlan{
 		FirstRoundNumber:  countOut(b.FirstRoundNumber),
 		LastRoundNumber:   countOut(b.LastRoundNumber),
@@ -87,7 +87,7 @@ func yokeBandOut(b yoke.YokeBandPlan) *knitmathv1.YokeBandPlan {
 	}
 }
 
-func yokeRoundOut(r yoke.YokeRound) *knitmathv1.YokeRound {
+func yokeRoundOut(r yoke.Round) *knitmathv1.YokeRound {
 	return &knitmathv1.YokeRound{
 		RoundNumber:     countOut(r.RoundNumber),
 		DepthCm:         r.DepthCm,

@@ -3,15 +3,26 @@ package yoke
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
+
+// raiseNotice says which way a rise went that is not a whole number of pairs.
+func raiseNotice(raise *BackRaise, plan *BackRaisePlan) []report.Notice {
+	if plan == nil || plan.AskedRiseRows == float64(plan.RiseRows) {
+		return nil
+	}
+	return []report.Notice{{Reason: RiseRounded, Field: riseField(raise), Description: "asks for " + measure.Decimal(plan.AskedRiseRows, 2) +
+		" rows; short rows come in pairs, and " + report.CountOf(plan.RiseRows, "rows") + " were planned"}}
+}
 
 // directions writes the raise as a pattern would.
 func (p *BackRaisePlan) directions() []string {
 	first := strconv.Itoa(p.FirstRoundNumber)
 	d := []string{"Round " + first + ", with the back raise: on the first " + strconv.Itoa(p.BackStitches) + " of " +
-		report.CountOf(p.Stitches, "stitches") + " work short rows, the middle of the back rising by " + report.CountOf(p.RiseRows, "rows") + "."}
+		report.CountOf(p.Stitches, "stitches") + " work short rows, the middle of the back rising by " +
+		report.CountOf(p.RiseRows, "rows") + "."}
 	last := len(p.Rows) - 1
 	for i, r := range p.Rows[:last] {
 		side := " (right side): "

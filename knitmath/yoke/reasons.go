@@ -1,0 +1,24 @@
+package yoke
+
+import "example.com/knitmath/knitmath/report"
+
+// The reasons of notices in this room.
+const (
+	// Ruffles: the fabric has more edge than lies flat. Sent for every round of a
+	// circular yoke whose steepness is more than 1 (around bands, only where it
+	// would be over the rounds above it too), and once for a raglan whose steepness
+	// is. Field is empty: it is the yoke's depth, neck and schedule together; the
+	// description has the number of the round.
+	Ruffles report.Reason = "RUFFLES"
+	// FarFromSchedule: the count of a band is more than 5 % from what the schedule
+	// wants there, because its repeat must divide it. Sent for each such band. Field
+	// is the band's repeat, "bands[i].repeat_stitches".
+	FarFromSchedule report.Reason = "FAR_FROM_SCHEDULE"
+	// NeckInTolerance: the neck has other stitches than were wanted, within the
+	// tolerance, so that the bands come out. Field is "neck_tolerance_stitches".
+	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
+	// RiseRounded: the rise asked for is not a whole number of pairs of rows, and
+	// was rounded to one. Field is the one that it comes from,
+	// "back_raise.rise_rows" or "back_raise.rise_cm".
+	RiseRounded report.Reason = "RISE_ROUNDED"
+)

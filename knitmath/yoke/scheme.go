@@ -1,0 +1,102 @@
+package yoke
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// percentageSteps is the percentage system's schedule: what is left of the join
+// after each round is 3/4, then 1/2, then 3/10.
+//
+// Source: percentageCited, of which the later book. The earlier one removes 1/3
+// three times.
+var percentageSteps = []Step{{1.0 / 2, 1.0 / 4}, {3.0 / 4, 1.0 / 3}, {1, 2.0 / 5}}
+
+// coneSpacingCm is how far apart the decrease rounds of a cone lie. See
+// coneSpacingCited.
+const coneSpacingCm = 2.5
+
+// coneSpacingCited is the source of a cone's spacing: a decrease round about every
+// inch.
+var coneSpacingCited = report.Source{Figure: "spacing of a cone's rounds, one to 2.5 cm", Citation: "common practice",
+	Status: report.SourceStatusCommonPractice}
+
+// scalingCited is the source of schemes whose neck is not that of their schedule.
+var scalingCited = report.Source{Figure: "schedule scaled to another neck", Status: report.SourceStatusOwnDerivation,
+	Citation: "own derivation: every step keeps its share of the stitches removed"}
+
+// scheme is a schedule scaled to a join and a neck.
+type scheme struct {
+	cone       bool
+	join, neck int
+	removed    float64 // what removing everything would be, in stitches
+	steps      []schemeStep
+}
+
+// schemeStep is one decrease round of a schedule: the part of the depth at which
+// it lies, in millionths (not for a cone), its round, and what it wants.
+type schemeStep struct {
+	millionths int64
+	left       float64 // of the join, before scaling
+	round      int
+	wanted     float64
+}
+
+// scheme scales the schedule asked for.
+func (y *circular) scheme(in CircularInput) scheme {
+	if in.Schedule == ScheduleCone {
+		return y.coneScheme(in.DecreaseRoundCount)
+	}
+	steps := in.Steps
+	if in.Schedule != ScheduleOwn {
+		steps = percentageSteps
+	}
+	s := scheme{join: y.join, neck: y.neck, removed: float64(y.join-y.neck) / (1 - left(steps))}
+	if y.neckField == "steps" {
+		s.removed = float64(y.join) // the neck is what the steps leave: nothing to scale
+	}
+	p := 1.0
+	for _, step := range steps {
+		p *= 1 - step.RemovedFraction
+		f := measure.ToMillionths(step.DepthFraction)
+		round := int(max(measure.HalfUpDiv(f*int64(y.rounds), 1e6), 1))
+		s.steps = append(s.steps, schemeStep{f, p, round, float64(s.join) - s.removed*(1-p)})
+	}
+	return s
+}
+
+// coneScheme lays n rounds evenly, by default one to so many centimetres.
+func (y *circular) coneScheme(count *int) scheme {
+	s := scheme{cone: true, join: y.join, neck: y.neck}
+	n := fault.Or(count, int(min(max(measure.RoundHalfUp(y.rw.SizeCm(y.rounds)/coneSpacingCm), 1), MaxSteps)))
+	for i := 1; i <= n; i++ {
+		s.steps = append(s.steps, schemeStep{round: int(measure.HalfUpDiv(int64(i*y.rounds), int64(n))), wanted: s.wanted(i, n)})
+	}
+	return s
+}
+
+// wanted is the count that the schedule has at a part of the depth, num/den: for
+// a cone the straight line from join to neck, otherwise what the steps up to
+// there leave.
+func (s scheme) wanted(num, den int) float64 {
+	if s.cone {
+		return float64(s.join) - float64((s.join-s.neck)*num)/float64(den)
+	}
+	p := 1.0
+	for _, step := range s.steps {
+		if step.millionths*int64(den) <= int64(num)*1e6 {
+			p = step.left
+		}
+	}
+	return float64(s.join) - s.removed*(1-p)
+}
+
+// left is the part of the stitches left after all steps.
+func left(steps []Step) float64 {
+	q := 1.0
+	for _, s := range steps {
+		q *= 1 - s.RemovedFraction
+	}
+	return q
+}
