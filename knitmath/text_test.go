@@ -32,7 +32,7 @@ func readBack(t *testing.T, in stitch.Instruction, on int) stitch.Row {
 	if got := p.Lines[0].Text(pattern.RepeatStyleBrackets); got != text {
 		t.Fatalf("%q is written again as %q", text, got)
 	}
-	row, ok := p.Row(0, 0, on)
+	row, ok := p.StitchRow(0, 0, on)
 	if !ok {
 		t.Fatalf("%q is no row", text)
 	}

@@ -187,7 +187,11 @@ func TestRowsOfThePiece(t *testing.T) {
 		{"k to last 41 sts, k41", 40, false, 40, 1, "1:1 STITCHES_MISSING"},
 	}
 	for _, c := range cases {
-		w := Read(c.text, Options{}).Work(Start{Counts: []int{c.on}, Round: c.round})
+		start := Start{Counts: []int{c.on}}
+		if c.round {
+			start.Construction = stitch.InTheRound
+		}
+		w := Read(c.text, Options{}).Work(start)
 		if got := found(w.Findings); got != c.found || w.EndStitches[0] != c.end || w.WorkedRows[0] != c.rows {
 			t.Errorf("%q: %d stitches, %d rows, found %s; want %d, %d, %s\n%+v", c.text, w.EndStitches[0], w.WorkedRows[0], got, c.end, c.rows, c.found, w.Findings)
 		}

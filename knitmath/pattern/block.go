@@ -1,5 +1,7 @@
 package pattern
 
+import "strconv"
+
 // block works the numbered rows that stand together from line i on, in the order
 // of their numbers. It returns the line after them.
 func (r *runner) block(i int) int {
@@ -20,7 +22,7 @@ func (r *runner) block(i int) int {
 		for _, q := range info.ranges {
 			for n := q.first; n <= q.last; n++ {
 				if r.exactly(n, from) >= 0 {
-					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+itoa(int(n))+" is written already")
+					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(n))+" is written already")
 				}
 				r.written[n] = int16(i + 1)
 			}
@@ -31,12 +33,12 @@ func (r *runner) block(i int) int {
 		}
 	}
 	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 {
-		r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+itoa(expected)+" is expected here")
+		r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+strconv.Itoa(expected)+" is expected here")
 	}
 	for n := low; n <= high && !r.stopped; n++ {
 		line := r.lineOf(n, from)
 		if line < 0 {
-			r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+itoa(int(n))+" is not written")
+			r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+strconv.Itoa(int(n))+" is not written")
 			if !r.round {
 				r.side = r.side.Other()
 			}

@@ -1,16 +1,10 @@
 package pattern
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
-
-// MaxAbbreviations is the most abbreviations of the caller's own: the trade's
-// whole list has about a hundred.
-const MaxAbbreviations = 100
 
 // CheckInstructionsInput asks for a text to be read and worked in all its sizes.
 // It mirrors CheckInstructionsRequest.
@@ -68,29 +62,28 @@ type CheckedLine struct {
 //
 //	(stitches before it - n) mod (stitches a repeat takes) = 0
 //
-// Text must have at most pattern.MaxTextBytes bytes. See package pattern for the
+// Text must have at most MaxTextBytes bytes. See the package's comment for the
 // grammar, and for how a count goes on after a mistake.
 //
 // Source: own derivation; the notation is common practice.
 func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
 	var c fault.Checks
-	vetPatternText(&c, in.Text)
-	sizes := vetSizeCounts(&c, in.StartStitches)
-	fault.Enum(&c, "", "construction", in.Construction, stitch.InTheRound)
-	if fault.Enum(&c, "", "first_side", in.FirstSide, stitch.WrongSide) && in.FirstSide == stitch.WrongSide && in.Construction == stitch.InTheRound {
-		c.Add("first_side", fault.ReasonContradictory, "in the round every round is on the right side")
-	}
+	vetText(&c, in.Text)
+	vetStart(&c, in)
 	vetAbbreviations(&c, in.Abbreviations)
 	if err := c.Err(); err != nil {
 		return CheckedInstructions{}, err
+	}
+	sizes := 0 // the text has to say it
+	if len(in.StartStitches) > 1 {
+		sizes = len(in.StartStitches)
 	}
 	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations})
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
 		c.Add("start_stitches", fault.ReasonRequired, "is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
-	worked := piece.Work(Start{Counts: in.StartStitches, Round: in.Construction == stitch.InTheRound,
-		WrongSide: in.FirstSide == stitch.WrongSide})
+	worked := piece.Work(Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide})
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
 		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
 	out.tell(worked.MoreCount)
@@ -104,9 +97,9 @@ func checkedLines(piece *Piece, worked Worked) []CheckedLine {
 		l, w := &piece.Lines[i], &worked.Lines[i]
 		lines[i] = CheckedLine{
 			LineNumber: l.Number(), Label: l.Label, Text: l.Text(RepeatStyleBrackets), Steps: l.Steps, Direction: l.Direction,
-			Side: stitch.Side(w.Side), StartStitches: w.StartStitches, TakenStitches: w.TakenStitches, LeftStitches: w.LeftStitches,
-			UnworkedStitches: w.UnworkedStitches, MissingStitches: w.MissingStitches, EndStitches: w.EndStitches, ClaimedStitches: l.ClaimedStitches,
-			ClaimedChangeStitches: l.ClaimedChangeStitches,
+			Side: w.Side, StartStitches: w.StartStitches, TakenStitches: w.TakenStitches, LeftStitches: w.LeftStitches,
+			UnworkedStitches: w.UnworkedStitches, MissingStitches: w.MissingStitches, EndStitches: w.EndStitches,
+			ClaimedStitches: l.ClaimedStitches, ClaimedChangeStitches: l.ClaimedChangeStitches,
 		}
 	}
 	return lines
@@ -123,79 +116,5 @@ func (o *CheckedInstructions) tell(more int) {
 		}
 	}
 	o.Agrees = o.mistakes == 0 && o.questions == 0 && more == 0
-	o.Notices = moreNotices(more)
-}
-
-// moreNotices says that findings are left out.
-func moreNotices(more int) []report.Notice {
-	if more == 0 {
-		return nil
-	}
-	return []report.Notice{{Reason: "TOO_MANY_FINDINGS", Field: "text", Description: "the first " + strconv.Itoa(MaxFindings) + " findings are listed; " +
-		strconv.Itoa(more) + " more are not: mend these and ask again"}}
-}
-
-// vetPatternText checks the length of a text.
-func vetPatternText(c *fault.Checks, text string) bool {
-	switch {
-	case text == "":
-		c.Add("text", fault.ReasonRequired, "is missing")
-	case len(text) > MaxTextBytes:
-		c.Add("text", fault.ReasonTooMany, "has %d bytes; at most %d are read", len(text), MaxTextBytes)
-	default:
-		return true
-	}
-	return false
-}
-
-// vetSizeCounts checks the stitches on the needle and returns the number of sizes,
-// 0 where the text has to say it.
-func vetSizeCounts(c *fault.Checks, counts []int) int {
-	if !c.Items("", "start_stitches", len(counts), MaxSizes) {
-		return 0
-	}
-	for i, n := range counts {
-		c.Count("", fault.Index("start_stitches", i), n, 1, stitch.MaxStitches)
-	}
-	if len(counts) > 1 {
-		return len(counts)
-	}
-	return 0
-}
-
-// vetAbbreviations checks the caller's own abbreviations.
-func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
-	if !c.Items("", "abbreviations", len(own), MaxAbbreviations) {
-		return
-	}
-	seen := map[string]bool{}
-	for i, a := range own {
-		at := fault.Index("abbreviations", i)
-		name := Folded(a.Name)
-		switch text, ok := Declarable(a.Name); {
-		case a.Name == "":
-			c.Add(fault.Join(at, "name"), fault.ReasonRequired, "is missing")
-		case len([]rune(a.Name)) > MaxNameLength:
-			c.Add(fault.Join(at, "name"), fault.ReasonTooMany, "has %d characters; at most %d are allowed", len([]rune(a.Name)), MaxNameLength)
-		case !ok:
-			c.Add(fault.Join(at, "name"), fault.ReasonInfeasible, "%q %s", cut(a.Name, fault.MaxNameLength), text)
-		case seen[name]:
-			c.Add(fault.Join(at, "name"), fault.ReasonContradictory, "%q is declared twice", a.Name)
-		}
-		seen[name] = true
-		c.Count(at, "takes_stitches", a.TakesStitches, 0, MaxTakes)
-		c.Count(at, "leaves_stitches", a.LeavesStitches, 0, MaxTakes)
-	}
-}
-
-// cut cuts off a text at so many characters.
-func cut(s string, most int) string {
-	n := 0
-	for i := range s {
-		if n == most {
-			return s[:i] + "…"
-		}
-		n++
-	}
-	return s
+	o.Notices = moreNotices("text", more)
 }

@@ -51,7 +51,7 @@ func TestCheckInstructionsFaults(t *testing.T) {
 
 // ofSteps is a question with one row.
 func ofSteps(steps ...Step) FormatInstructionsInput {
-	return FormatInstructionsInput{Rows: []PatternRow{{Steps: steps}}}
+	return FormatInstructionsInput{Rows: []Row{{Steps: steps}}}
 }
 
 func TestFormatInstructionsFaults(t *testing.T) {
@@ -66,19 +66,19 @@ func TestFormatInstructionsFaults(t *testing.T) {
 		want []string
 	}{
 		{"nothing", FormatInstructionsInput{}, []string{"text REQUIRED"}},
-		{"both", FormatInstructionsInput{Text: "k", Rows: []PatternRow{{Steps: []Step{k}}}}, []string{"text CONTRADICTORY", "rows CONTRADICTORY"}},
-		{"too many rows", FormatInstructionsInput{Rows: make([]PatternRow, 501)}, []string{"rows TOO_MANY"}},
+		{"both", FormatInstructionsInput{Text: "k", Rows: []Row{{Steps: []Step{k}}}}, []string{"text CONTRADICTORY", "rows CONTRADICTORY"}},
+		{"too many rows", FormatInstructionsInput{Rows: make([]Row, 501)}, []string{"rows TOO_MANY"}},
 		{"style", FormatInstructionsInput{Text: "k", RepeatStyle: 4}, []string{"repeat_style UNKNOWN_VALUE"}},
-		{"empty row", FormatInstructionsInput{Rows: []PatternRow{{}}}, []string{"rows[0].steps REQUIRED"}},
-		{"direction and steps", FormatInstructionsInput{Rows: []PatternRow{{Direction: "Knit 4 rows", Steps: []Step{k}}}}, []string{"rows[0].direction CONTRADICTORY"}},
-		{"no direction", FormatInstructionsInput{Rows: []PatternRow{{Direction: "k2, p2"}}}, []string{"rows[0].direction INFEASIBLE"}},
-		{"unread direction", FormatInstructionsInput{Rows: []PatternRow{{Direction: "once upon a time"}}}, []string{"rows[0].direction INFEASIBLE"}},
-		{"no label", FormatInstructionsInput{Rows: []PatternRow{{Label: "Hem", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
-		{"a label with more in it", FormatInstructionsInput{Rows: []PatternRow{{Label: "Row 1: k2. Row 2", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
-		{"long label", FormatInstructionsInput{Rows: []PatternRow{{Label: "Row " + strings.Repeat("1", 200), Steps: []Step{k}}}}, []string{"rows[0].label TOO_MANY", "rows[0].label INFEASIBLE"}},
-		{"claims", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedStitches: []int{-2, 5}, ClaimedChangeStitches: []int{1, 2, 3}}}},
+		{"empty row", FormatInstructionsInput{Rows: []Row{{}}}, []string{"rows[0].steps REQUIRED"}},
+		{"direction and steps", FormatInstructionsInput{Rows: []Row{{Direction: "Knit 4 rows", Steps: []Step{k}}}}, []string{"rows[0].direction CONTRADICTORY"}},
+		{"no direction", FormatInstructionsInput{Rows: []Row{{Direction: "k2, p2"}}}, []string{"rows[0].direction INFEASIBLE"}},
+		{"unread direction", FormatInstructionsInput{Rows: []Row{{Direction: "once upon a time"}}}, []string{"rows[0].direction INFEASIBLE"}},
+		{"no label", FormatInstructionsInput{Rows: []Row{{Label: "Hem", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
+		{"a label with more in it", FormatInstructionsInput{Rows: []Row{{Label: "Row 1: k2. Row 2", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
+		{"long label", FormatInstructionsInput{Rows: []Row{{Label: "Row " + strings.Repeat("1", 200), Steps: []Step{k}}}}, []string{"rows[0].label TOO_MANY", "rows[0].label INFEASIBLE"}},
+		{"claims", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedStitches: []int{-2, 5}, ClaimedChangeStitches: []int{1, 2, 3}}}},
 			[]string{"rows[0].claimed_stitches[0] OUT_OF_RANGE", "rows[0].claimed_change_stitches CONTRADICTORY", "rows[0].claimed_change_stitches CONTRADICTORY"}},
-		{"changes both ways", FormatInstructionsInput{Rows: []PatternRow{{Steps: []Step{k}, ClaimedChangeStitches: []int{1, -2}}}}, []string{"rows[0].claimed_change_stitches CONTRADICTORY"}},
+		{"changes both ways", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedChangeStitches: []int{1, -2}}}}, []string{"rows[0].claimed_change_stitches CONTRADICTORY"}},
 		{"no step", ofSteps(Step{}), []string{"rows[0].steps[0].operation REQUIRED"}},
 		{"unknown operation", ofSteps(Step{Operation: 255}), []string{"rows[0].steps[0].operation UNKNOWN_VALUE"}},
 		{"unknown name", ofSteps(Step{Name: "foo"}), []string{"rows[0].steps[0].name UNKNOWN_VALUE"}},
@@ -120,7 +120,7 @@ func TestFormatCompresses(t *testing.T) {
 		RepeatStyleParentheses: "k5, (k2tog, k8) 4 times, k5, p to end",
 		RepeatStyleStars:       "k5, *k2tog, k8; rep from * 3 more times, k5, p to end",
 	} {
-		out, err := FormatInstructions(FormatInstructionsInput{Rows: []PatternRow{{Steps: steps}}, RepeatStyle: style})
+		out, err := FormatInstructions(FormatInstructionsInput{Rows: []Row{{Steps: steps}}, RepeatStyle: style})
 		if err != nil || out.Text != want {
 			t.Errorf("%q, %v, want %q", out.Text, err, want)
 		}
@@ -131,7 +131,7 @@ func TestFormatCompresses(t *testing.T) {
 	}
 }
 
-func textOf(rows []PatternRow) []string {
+func textOf(rows []Row) []string {
 	out := make([]string, len(rows))
 	for i, r := range rows {
 		line := Line{Label: r.Label, Steps: r.Steps, ClaimedStitches: r.ClaimedStitches, ClaimedChangeStitches: r.ClaimedChangeStitches, Direction: r.Direction}
@@ -184,7 +184,7 @@ func FuzzFormatInstructions(f *testing.F) {
 		steps := []Step{{Operation: stitch.Op(op), Times: []int{n}, Manner: SlipManner(manner)},
 			{Name: name, Times: []int{n, times}}, {Steps: []Step{{Operation: stitch.Knit, Times: []int{n}}, {Operation: stitch.YO}}, Times: []int{times}, IntoOneStitch: into},
 			{Operation: stitch.Purl, RemainingStitches: []int{last}}}
-		in := FormatInstructionsInput{Rows: []PatternRow{{Label: label, Steps: steps, ClaimedStitches: []int{n}}, {Direction: direction}}, RepeatStyle: RepeatStyle(style)}
+		in := FormatInstructionsInput{Rows: []Row{{Label: label, Steps: steps, ClaimedStitches: []int{n}}, {Direction: direction}}, RepeatStyle: RepeatStyle(style)}
 		out, err := FormatInstructions(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/report"
+
 // claimAhead reports whether a count of stitches comes next, such as
 // "(96, 104, 112 sts)", "- 96 (104, 112) sts" or "(2 sts dec)".
 func (p *parser) claimAhead() bool {
@@ -75,7 +77,7 @@ func (p *parser) claim(line *Line) bool {
 	}
 	line.info.claimAt = from.to(p.last())
 	if len(numbers) != 1 && len(numbers) != p.sizes {
-		p.mistake(ReasonSizes, line.info.claimAt, numbersText(len(numbers))+" for "+sizesText(p.sizes))
+		p.mistake(ReasonSizes, line.info.claimAt, report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
 		return true
 	}
 	if p.listed += len(numbers); p.listed > MaxListed {

@@ -1,6 +1,11 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // after is the needles after a row that was worked with an outcome.
 func (h hand) after(p *profile, o outcome) hand {
@@ -104,7 +109,7 @@ func (r *runner) compare(l *Line, before hand) {
 		r.other = nil
 		return
 	}
-	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+itoa(int(n)))
+	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
 	if r.other == nil && !r.quiet {
 		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
 	}
@@ -112,9 +117,9 @@ func (r *runner) compare(l *Line, before hand) {
 
 func signed(n int64) string {
 	if n > 0 {
-		return "+" + itoa(int(n))
+		return "+" + strconv.Itoa(int(n))
 	}
-	return itoa(int(n))
+	return strconv.Itoa(int(n))
 }
 
 // misfit says why a row does not fit, and what would.
@@ -135,7 +140,7 @@ func (r *runner) misfit(l *Line, p *profile, o outcome) {
 		text := stitches(int(o.short)) + " over"
 		if each > 0 {
 			text = "the repeat takes " + stitches(int(each)) + " and " + stitches(int(o.short)) + " " + remain(o.short) + " over: " +
-				itoa(int(have-o.short)) + " or " + itoa(int(have-o.short+each)) + " would fit, " + multiple(have-o.short, each)
+				strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " + multiple(have-o.short, each)
 		}
 		r.fault(KindMistake, ReasonUneven, at, int(o.short), text)
 		return
@@ -148,9 +153,9 @@ func (r *runner) misfit(l *Line, p *profile, o outcome) {
 		text = stitches(int(o.missing)) + " missing"
 	}
 	if len(p.parts) == 0 {
-		text += ": the row takes " + itoa(int(takes)) + ", " + itoa(int(have)) + " are there"
+		text += ": the row takes " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
 	} else {
-		text += ": the row takes at least " + itoa(int(takes)) + ", " + itoa(int(have)) + " are there"
+		text += ": the row takes at least " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
 	}
 	if g, times := r.repeat1(l); g != nil && len(p.parts) == 0 {
 		each := g.pass(r.size).takes
@@ -159,9 +164,9 @@ func (r *runner) misfit(l *Line, p *profile, o outcome) {
 		case difference%each != 0 || times+n < 0:
 			text += "; the repeat takes " + stitches(int(each)) + " and fits " + multiple(takes, each)
 		case n > 0:
-			text += "; " + countOf(int(n), "more repeat", "more repeats") + " would fit exactly (" + multiple(takes, each) + ")"
+			text += "; " + report.CountOf(int(n), "more repeats") + " would fit exactly (" + multiple(takes, each) + ")"
 		default:
-			text += "; " + countOf(int(-n), "repeat", "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
+			text += "; " + report.CountOf(int(-n), "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
 		}
 	}
 	r.fault(KindMistake, o.reason, at, int(difference), text)
@@ -176,9 +181,9 @@ func remain(n int64) string {
 
 // multiple is "a multiple of 6 plus 1", which n is.
 func multiple(n, each int64) string {
-	text := "a multiple of " + itoa(int(each))
+	text := "a multiple of " + strconv.Itoa(int(each))
 	if rest := n % each; rest != 0 {
-		text += " plus " + itoa(int(rest))
+		text += " plus " + strconv.Itoa(int(rest))
 	}
 	return text
 }

@@ -21,43 +21,7 @@ const (
 	KindReading
 )
 
-// Reasons of findings. They are public for ever: clients branch on them.
-const (
-	// Mistakes.
-	ReasonUnworked    report.Reason = "STITCHES_UNWORKED"   // the row ends with stitches left
-	ReasonMissing     report.Reason = "STITCHES_MISSING"    // the row needs more stitches than there are
-	ReasonUneven      report.Reason = "DOES_NOT_COME_OUT"   // the repeat does not come out
-	ReasonClaim       report.Reason = "COUNT_DISAGREES"     // the count at the end of the row is another
-	ReasonSizes       report.Reason = "SIZES_DISAGREE"      // a list with too many or too few numbers
-	ReasonSide        report.Reason = "SIDE_DISAGREES"      // RS or WS on the other side
-	ReasonRowNumber   report.Reason = "ROW_NUMBER"          // a row number out of order
-	ReasonNoRow       report.Reason = "ROW_NOT_WRITTEN"     // a repeat of rows that were not written
-	ReasonOpenBracket report.Reason = "BRACKET_NOT_CLOSED"  // a bracket without its partner
-	ReasonStray       report.Reason = "BRACKET_NOT_OPENED"  // a closing bracket without its partner
-	ReasonOpenStar    report.Reason = "STAR_WITHOUT_REPEAT" // a star without "rep from *"
-	ReasonNoStar      report.Reason = "REPEAT_WITHOUT_STAR" // "rep from *" without a star
-	ReasonEmpty       report.Reason = "NOTHING_TO_WORK"     // a row or a group without steps
-	ReasonTurnInside  report.Reason = "TURN_NOT_LAST"       // a turn that does not end its row
-	ReasonStretch     report.Reason = "TO_LAST_IN_GROUP"    // "to end" within a repeat
-	ReasonNever       report.Reason = "NEVER_GETS_THERE"    // "yo to end"
-	ReasonHands       report.Reason = "CANNOT_BE_WORKED"    // counted, but not possible with needles
-	ReasonTooLarge    report.Reason = "TOO_LARGE"           // a number, a depth or a count beyond the limits
-	ReasonTooMany     report.Reason = "TOO_MANY"            // more lines, steps or rows than the limits
-	// Questions.
-	ReasonUnknown   report.Reason = "UNKNOWN_ABBREVIATION" // no abbreviation known here, nor declared
-	ReasonUnread    report.Reason = "NOT_READ"             // words that make no sense where they stand
-	ReasonAmbiguous report.Reason = "AMBIGUOUS"            // the count depends on what is meant
-	ReasonOpenRows  report.Reason = "ROWS_OPEN"            // repeats left open that change the count
-	ReasonNoMirror  report.Reason = "NO_MIRROR"            // a step that has no mirror image
-	// Readings.
-	ReasonReading     report.Reason = "READING_TAKEN" // one of several readings
-	ReasonOpenLength  report.Reason = "LENGTH_OPEN"   // "work even until": the rows are not counted
-	ReasonPassedOver  report.Reason = "PASSED_OVER"   // words that change no count
-	ReasonMirrorNote  report.Reason = "MIRROR_REMARK" // a mirror image with a catch
-	ReasonCountedOnly report.Reason = "COUNTED_ONLY"  // too many stitches to work by the machine
-)
-
-// Finding is one remark on a text.
+// A Finding is one remark on a text.
 type Finding struct {
 	Kind   Kind
 	Reason report.Reason

@@ -247,10 +247,11 @@ func (r *runner) refused(l *Line, err error, places []span) {
 	}
 }
 
-// Row is a row of the piece in one size, counted from 0, as package stitch has
-// it, for so many stitches on the left needle; false for a direction, for a row
-// that could not be read, and for one that has no such form on these stitches.
-func (p *Piece) Row(line, size, onNeedle int) (stitch.Row, bool) {
+// StitchRow is a row of the piece in one size, counted from 0, as package stitch
+// has it, for so many stitches on the left needle; false for a direction, for a
+// row that could not be read, and for one that has no such form on these
+// stitches.
+func (p *Piece) StitchRow(line, size, onNeedle int) (stitch.Row, bool) {
 	l := &p.Lines[line]
 	if l.Direction != "" {
 		return stitch.Row{}, false

@@ -30,8 +30,11 @@ const (
 	// MaxFindings is the most findings listed. A text with more has to be
 	// mended and asked again.
 	MaxFindings = 200
-	// MaxNameLength is the most characters of an abbreviation.
-	MaxNameLength = 20
+	// MaxAbbreviations is the most abbreviations of the caller's own: the trade's
+	// whole list has about a hundred.
+	MaxAbbreviations = 100
+	// MaxAbbreviationLength is the most characters of one.
+	MaxAbbreviationLength = 20
 	// MaxTakes is the most stitches that a declared abbreviation takes or
 	// leaves: a wide cable crossing has twenty or so.
 	MaxTakes = 100

@@ -1,8 +1,10 @@
 package pattern
 
 import (
+	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -16,6 +18,10 @@ var mirrorOps = map[stitch.Op]stitch.Op{
 	stitch.P3tog: stitch.SSSP, stitch.SSSP: stitch.P3tog,
 	stitch.M1L: stitch.M1R, stitch.M1R: stitch.M1L, stitch.M1LP: stitch.M1RP, stitch.M1RP: stitch.M1LP,
 }
+
+// partnersCited is the source of mirrorOps.
+var partnersCited = report.Source{Figure: "left- and right-leaning partners", Status: report.SourceStatusCommonPractice,
+	Citation: "k2tog and ssk, p2tog and ssp, k3tog and sssk, m1l and m1r"}
 
 // mirrorNames does the same for other abbreviations.
 var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt": "lt"}
@@ -152,7 +158,7 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 	}
 	for size := range m.piece.SizeCount {
 		if rest, last := fixed(out[open+1:], size).takes, int64(at(out[open].RemainingStitches, size)); rest != last {
-			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+itoa(int(last))+" that remain")
+			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+strconv.Itoa(int(last))+" that remain")
 			return nil, false
 		}
 	}

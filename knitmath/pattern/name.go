@@ -214,7 +214,7 @@ func ownNames(own []Abbreviation) map[string]meaning {
 }
 
 // Declarable reports whether a name can be declared: one word that begins with a
-// letter, at most MaxNameLength characters. It says what is wrong if not.
+// letter, at most MaxAbbreviationLength characters. It says what is wrong if not.
 func Declarable(name string) (string, bool) {
 	tokens := scan(name)
 	switch {
@@ -222,8 +222,8 @@ func Declarable(name string) (string, bool) {
 		return "is empty", false
 	case len(tokens) != 2 || tokens[0].kind != tokenWord || int(tokens[0].end) != len(name):
 		return "must be one word of letters and digits that begins with a letter", false
-	case len([]rune(name)) > MaxNameLength:
-		return "has more than " + strconv.Itoa(MaxNameLength) + " characters", false
+	case len([]rune(name)) > MaxAbbreviationLength:
+		return "has more than " + strconv.Itoa(MaxAbbreviationLength) + " characters", false
 	}
 	word := strings.ToLower(name)
 	if _, open := questions[word]; open {

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/report"
+
 // numberWords are the numbers that patterns write out.
 var numberWords = map[string]int{"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
 	"nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "fifteen": 15, "twenty": 20}
@@ -116,7 +118,7 @@ func (p *parser) lists(numbers []int, at span) []int {
 		at = at.to(p.tokens[end-1].span)
 	}
 	if len(numbers) != p.sizes {
-		p.mistake(ReasonSizes, at, numbersText(len(numbers))+" for "+sizesText(p.sizes))
+		p.mistake(ReasonSizes, at, report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
 		return nil
 	}
 	return tidy(numbers)

@@ -3,6 +3,7 @@ package pattern
 import (
 	"math/rand/v2"
 	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -165,7 +166,7 @@ func unrolled(out []string, steps []Step, size int) []string {
 		if s.RemainingStitches != nil {
 			last := at(s.RemainingStitches, size)
 			s.RemainingStitches = nil
-			out = append(unrolled(append(out, "("), []Step{s}, size), ") to last "+itoa(last))
+			out = append(unrolled(append(out, "("), []Step{s}, size), ") to last "+strconv.Itoa(last))
 			continue
 		}
 		n := 1
@@ -201,7 +202,10 @@ func FuzzRead(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string, on uint16, round bool) {
 		p := Read(text, Options{})
-		start := Start{Counts: []int{1 + int(on)%stitch.MaxStitches}, Round: round}
+		start := Start{Counts: []int{1 + int(on)%stitch.MaxStitches}}
+		if round {
+			start.Construction = stitch.InTheRound
+		}
 		w := p.Work(start)
 		lines := 1 + strings.Count(text, "\n") + strings.Count(text, "\r")
 		for _, f := range w.Findings {

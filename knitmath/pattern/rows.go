@@ -1,6 +1,11 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // repeat works rows again.
 func (r *runner) repeat(i int) {
@@ -83,7 +88,7 @@ func (r *runner) repeated(info *lineInfo) ([]int, bool) {
 	if info.ranges == nil {
 		n := len(r.history)
 		if info.last > n {
-			r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+countOf(n, "row", "rows")+" came before")
+			r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+report.CountOf(n, "rows")+" came before")
 			return nil, false
 		}
 		return append([]int(nil), r.history[n-info.last:]...), true
@@ -93,7 +98,7 @@ func (r *runner) repeated(info *lineInfo) ([]int, bool) {
 		for n := q.first; n <= q.last; n++ {
 			line := r.lineOf(n, 0)
 			if line < 0 {
-				r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+itoa(int(n))+" is not written")
+				r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+strconv.Itoa(int(n))+" is not written")
 				return nil, false
 			}
 			lines = append(lines, line)
@@ -134,7 +139,7 @@ func (r *runner) passesTo(l *Line, lines []int, want int64) (int, bool) {
 		return 0, true
 	case change == 0 || gap%change != 0 || gap/change < 0:
 		r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
-			itoa(int(r.now.total()))+" they never come to "+itoa(int(want)))
+			strconv.Itoa(int(r.now.total()))+" they never come to "+strconv.Itoa(int(want)))
 		r.now, r.other, r.machine = hand{left: want}, nil, nil
 		return 0, true
 	}
@@ -225,14 +230,11 @@ func (r *runner) castOn(i int) {
 	n := int64(at(l.info.counts, r.size))
 	if len(r.start.Counts) > 0 && r.rows == 0 {
 		if have := r.now.total(); have != n {
-			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have), "the question says "+stitches(int(have))+" on the needle, the text casts on "+itoa(int(n)))
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have), "the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
 		}
 	} else {
 		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
-		r.round, r.side = r.start.Round, stitch.RightSide
-		if r.start.WrongSide {
-			r.side = stitch.WrongSide
-		}
+		r.round, r.side = r.start.inTheRound(), r.start.side()
 		r.since, r.others, r.history, r.lastRow, r.rule, r.turned = i, nil, nil, 0, -1, 0
 	}
 	r.record(i)
@@ -254,7 +256,7 @@ func (r *runner) beginning(i int) {
 			total := r.now.total()
 			if l.info.op == stitch.BindOff {
 				if n > total {
-					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+itoa(int(total))+" are there")
+					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
 					r.known = false
 				}
 				total -= n

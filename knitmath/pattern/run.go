@@ -1,6 +1,10 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // hand is the stitches on the left needle and, while a short row is open, behind
 // on the right one.
@@ -41,11 +45,8 @@ type numbered struct {
 }
 
 func (e *engine) size(size int) {
-	r := &runner{engine: e, size: size, side: stitch.RightSide, round: e.start.Round, rule: -1,
+	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1,
 		profiles: make([]profile, len(e.piece.Lines)), done: make([]bool, len(e.piece.Lines))}
-	if e.start.WrongSide {
-		r.side = stitch.WrongSide
-	}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}
@@ -107,7 +108,7 @@ func (r *runner) another(at span) bool {
 	if r.rows < MaxRows {
 		return true
 	}
-	r.fault(KindMistake, ReasonTooMany, at, 0, "more than "+itoa(MaxRows)+" rows are worked; what follows is not checked")
+	r.fault(KindMistake, ReasonTooMany, at, 0, "more than "+strconv.Itoa(MaxRows)+" rows are worked; what follows is not checked")
 	r.stopped, r.known = true, false
 	return false
 }

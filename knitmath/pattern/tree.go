@@ -20,6 +20,9 @@ const (
 	slipMannerEnd
 )
 
+// said reports whether anything is said of a slip.
+func (m SlipManner) said() bool { return m > SlipMannerUnspecified && m < slipMannerEnd }
+
 // Step is one part of a row. What is worked is one of an operation, a name and a
 // group of steps. How often is Times times, or until RemainingStitches stitches remain.
 // Both are lists of numbers, one for all sizes or one for each.

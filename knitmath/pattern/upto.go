@@ -1,6 +1,10 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // extent is how often or how far something is worked: so many times, or until so
 // many stitches are left; neither if the text does not say.
@@ -141,7 +145,7 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 		return numbers, true
 	}
 	if len(numbers) == 1 && letter != "" {
-		if m, ok := family(letter + itoa(numbers[0]) + "tog"); ok {
+		if m, ok := family(letter + strconv.Itoa(numbers[0]) + "tog"); ok {
 			if listed, known := words[m.name]; known {
 				m = listed
 			}

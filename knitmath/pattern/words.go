@@ -1,17 +1,73 @@
 package pattern
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
 
-func itoa(n int) string { return strconv.Itoa(n) }
+	"example.com/knitmath/knitmath/report"
+)
 
-// countOf is "1 stitch", "2 stitches".
-func countOf(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
+// stitches is "1 stitch", "2 stitches".
+func stitches(n int) string { return report.CountOf(n, "stitches") }
+
+// Summary is the answer in one or two sentences.
+func (o CheckedInstructions) Summary() string {
+	text := "Checked: "
+	if o.SizeCount > 1 {
+		text = "Checked in " + strconv.Itoa(o.SizeCount) + " sizes: "
 	}
-	return itoa(n) + " " + many
+	switch {
+	case o.mistakes == 0 && o.questions == 0:
+		return text + "every row fits and every count agrees."
+	case o.questions == 0:
+		return text + report.CountOf(o.mistakes, "mistakes") + "."
+	}
+	return text + report.CountOf(o.mistakes, "mistakes") + " and " + report.CountOf(o.questions, "open questions") + "."
 }
 
-func stitches(n int) string    { return countOf(n, "stitch", "stitches") }
-func numbersText(n int) string { return countOf(n, "number", "numbers") }
-func sizesText(n int) string   { return countOf(n, "size", "sizes") }
+// Directions are empty: there is nothing to work.
+func (CheckedInstructions) Directions() []string { return nil }
+
+// Sources says where the reading and the counting come from.
+func (CheckedInstructions) Sources() []report.Source { return slices.Clone(notationCited) }
+
+// Summary is the answer in a sentence.
+func (o WrittenInstructions) Summary() string {
+	text := report.CountOf(len(o.Rows), "lines") + " written"
+	if o.SizeCount > 1 {
+		text += " for " + strconv.Itoa(o.SizeCount) + " sizes"
+	}
+	return text + "."
+}
+
+// Directions are empty: there is nothing to work.
+func (WrittenInstructions) Directions() []string { return nil }
+
+// Sources says where the notation comes from.
+func (WrittenInstructions) Sources() []report.Source { return slices.Clone(notationCited) }
+
+// Summary is the answer in a sentence.
+func (o MirroredInstructions) Summary() string {
+	text := report.CountOf(len(o.Rows), "lines") + " mirrored"
+	if o.refused > 0 {
+		text += ", " + strconv.Itoa(o.refused) + " of them without a mirror image"
+	}
+	return text + "."
+}
+
+// Directions are empty: there is nothing to work.
+func (MirroredInstructions) Directions() []string { return nil }
+
+// Sources says where the notation comes from, and which stitch leans where.
+func (MirroredInstructions) Sources() []report.Source {
+	return append(slices.Clone(notationCited), partnersCited)
+}
+
+// notationCited are the sources of what a text means.
+var notationCited = []report.Source{
+	{Figure: "abbreviations", Status: report.SourceStatusFromMemory,
+		Citation: "the trade's published list of abbreviations, and common practice where it has none"},
+	{Figure: "the words and marks of repeats", Citation: "as patterns are written", Status: report.SourceStatusCommonPractice},
+	{Figure: "stitches taken and left", Status: report.SourceStatusOwnDerivation,
+		Citation: "by the definition of each operation; sums of them"},
+}

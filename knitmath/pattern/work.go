@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"slices"
+	"strconv"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
@@ -12,10 +13,21 @@ type Start struct {
 	// Counts are the stitches, one number for all sizes or one for each; empty
 	// when the text begins with its cast-on.
 	Counts []int
-	// Round: worked in the round.
-	Round bool
-	// WrongSide: the first row is on the wrong side.
-	WrongSide bool
+	// Construction is how the piece is worked; flat unless said.
+	Construction stitch.Construction
+	// Side is that of the first row; the right side unless said.
+	Side stitch.Side
+}
+
+// inTheRound reports whether the piece is not turned.
+func (s Start) inTheRound() bool { return s.Construction == stitch.InTheRound }
+
+// side is the side of the first row.
+func (s Start) side() stitch.Side {
+	if s.Side == stitch.WrongSide {
+		return stitch.WrongSide
+	}
+	return stitch.RightSide
 }
 
 // LineCounts is what a line comes to when it is worked for the first time, one
@@ -164,7 +176,7 @@ func (e *engine) describe() {
 				if k > 0 {
 					f.Description += "; "
 				}
-				f.Description += "size " + itoa(f.SizeNumbers[k]) + ": " + t
+				f.Description += "size " + strconv.Itoa(f.SizeNumbers[k]) + ": " + t
 			}
 		}
 		if len(f.SizeNumbers) == e.piece.SizeCount && len(f.DifferenceStitches) == 0 {

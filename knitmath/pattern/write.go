@@ -174,7 +174,7 @@ func (w *writer) run(s *Step) {
 }
 
 func (w *writer) manner(s *Step) {
-	if s.Manner <= SlipMannerUnspecified || s.Manner >= slipMannerEnd {
+	if !s.Manner.said() {
 		return
 	}
 	for _, part := range []string{slipParts[s.Manner].wise, slipParts[s.Manner].yarn} {

@@ -57,8 +57,8 @@ func abbreviationIn(a *knitmathv1.Abbreviation) pattern.Abbreviation {
 	return pattern.Abbreviation{Name: a.GetName(), TakesStitches: countIn(a.GetTakesStitches()), LeavesStitches: countIn(a.GetLeavesStitches())}
 }
 
-func patternRowIn(r *knitmathv1.PatternRow) pattern.PatternRow {
-	return pattern.PatternRow{
+func patternRowIn(r *knitmathv1.PatternRow) pattern.Row {
+	return pattern.Row{
 		Label:                 r.GetLabel(),
 		Steps:                 each(r.GetSteps(), patternStepIn),
 		ClaimedStitches:       each(r.GetClaimedStitches(), countIn),
@@ -79,7 +79,7 @@ func patternStepIn(s *knitmathv1.PatternStep) pattern.Step {
 	}
 }
 
-func patternRowOut(r pattern.PatternRow) *knitmathv1.PatternRow {
+func patternRowOut(r pattern.Row) *knitmathv1.PatternRow {
 	return &knitmathv1.PatternRow{
 		Label:                 r.Label,
 		Steps:                 each(r.Steps, patternStepOut),
