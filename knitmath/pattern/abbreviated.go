@@ -1,93 +1,152 @@
 package pattern
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// work reads one abbreviation with its number.
+// wording is an abbreviation with its number as it stands in the text, on the way
+// to a step: what is worked, but not yet how often or how far.
+type wording struct {
+	meaning
+	step    Step
+	from    span
+	spelled string // the last word of it
+	numbers []int  // nil where none was said
+	alone   bool   // nothing of the row came before it
+}
+
+// spelledOut: "Knit." is a row by itself; "k." may be.
+func (w *wording) spelledOut() bool {
+	return w.spelled == "knit" || w.spelled == "purl" || w.spelled == "work"
+}
+
+// counted reports whether a number is written with it, as in "k5".
+func (w *wording) counted() bool { return formOf(&w.step) != formBracketed }
+
+// work reads one abbreviation, and how often or how far it is worked.
 func (p *parser) work(alone bool) (Step, bool) {
-	from := p.peek().span
-	m, numbers, ok := p.abbreviation()
-	if !ok {
+	w := wording{from: p.peek().span, alone: alone}
+	if !p.wording(&w) {
 		return Step{}, false
 	}
-	s := Step{Operation: m.op, Name: m.name, takes: m.takes, leaves: m.leaves, Manner: m.manner}
-	full := p.tokens[p.next-1].is("knit", "purl", "work") // "Knit." is a row; "k." may be
-	spelled := p.tokens[p.next-1].text
-	if numbers == nil && formOf(&s) != formBracketed && p.numberAhead() {
-		if numbers = p.number(); numbers == nil {
-			return Step{}, false
-		}
-	}
-	if numbers != nil {
-		if numbers, ok = p.noun(&s, without(numbers)); !ok {
-			return Step{}, false
-		}
-	}
-	if !p.qualified(&s) {
-		return Step{}, false
-	}
-	s.at = from.to(p.last())
-	if m.reading != "" {
-		p.reading(s.at, m.reading)
-	}
-	if s.Operation == stitch.Knit || s.Operation == stitch.Purl || s.Name == "work" {
-		if numbers == nil && p.asTheyAre() {
-			s = Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, at: from.to(p.last())}
-			return s, true
-		}
+	if w.plain() && w.numbers == nil && p.asTheyAre() {
+		return Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, at: w.from.to(p.last())}, true
 	}
 	at := p.peek().span
-	u, ok := p.upTo(numbers == nil)
+	u, ok := p.upTo(w.numbers == nil)
 	if !ok {
 		return Step{}, false
 	}
-	s.at = from.to(p.last())
+	w.step.at = w.from.to(p.last())
 	switch {
-	case u.last != nil && numbers != nil && !single(numbers, 1):
+	case u.last != nil:
+		return p.upToStep(&w, u, at)
+	case u.times != nil:
+		return p.timesStep(&w, u, at)
+	}
+	return p.onceStep(&w), true
+}
+
+// wording reads what is worked and its number.
+func (p *parser) wording(w *wording) bool {
+	var ok bool
+	if w.meaning, w.numbers, ok = p.abbreviation(); !ok {
+		return false
+	}
+	w.spelled = p.tokens[p.next-1].text
+	w.step = Step{Operation: w.op, Name: w.name, takes: w.takes, leaves: w.leaves, Manner: w.manner}
+	if w.numbers == nil && w.counted() && p.numberAhead() {
+		if w.numbers = p.number(); w.numbers == nil {
+			return false
+		}
+	}
+	if w.numbers != nil {
+		if w.numbers, ok = p.noun(&w.step, without(w.numbers)); !ok {
+			return false
+		}
+	}
+	if !p.qualified(&w.step) {
+		return false
+	}
+	if w.reading != "" {
+		p.reading(w.from.to(p.last()), w.reading)
+	}
+	return true
+}
+
+// plain reports whether stitches may be worked "as they are".
+func (w *wording) plain() bool {
+	return w.step.Operation == stitch.Knit || w.step.Operation == stitch.Purl || w.step.Name == "work"
+}
+
+// upToStep is the step until some stitches remain.
+func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
+	if w.numbers != nil && !single(w.numbers, 1) {
 		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
 		return Step{}, false
-	case u.last != nil:
-		s.RemainingStitches = u.last
-	case u.times != nil && u.more:
-		p.ask(ReasonAmbiguous, at.to(p.last()), "is it worked once before these times? put brackets round it and write the whole number of times")
+	}
+	s := w.step
+	s.RemainingStitches = u.last
+	return s, true
+}
+
+// timesStep is the step worked a number of times: as a group, where it has a
+// number of its own.
+func (p *parser) timesStep(w *wording, u extent, at span) (Step, bool) {
+	if u.more {
+		p.ask(ReasonAmbiguous, at.to(p.last()),
+			"is it worked once before these times? put brackets round it and write the whole number of times")
 		return Step{}, false
-	case u.times != nil:
-		if !single(u.times, 1) {
-			p.reading(s.at, "without brackets only the stitch just before is repeated")
+	}
+	s := w.step
+	if !single(u.times, 1) {
+		p.reading(s.at, "without brackets only the stitch just before is repeated")
+	}
+	s.Times = u.times
+	if w.numbers != nil && !single(w.numbers, 1) || w.counted() {
+		inner := s
+		inner.Times = w.numbers
+		if w.numbers == nil {
+			inner.Times = one
 		}
-		s.Times = u.times
-		if numbers != nil && !single(numbers, 1) || formOf(&s) != formBracketed {
-			inner := s
-			inner.Times = numbers
-			if numbers == nil {
-				inner.Times = one
-			}
-			s = Step{Steps: []Step{inner}, Times: u.times, at: s.at}
-		}
-	case numbers != nil:
-		s.Times = numbers
-	case (full || alone) && formOf(&s) != formBracketed && s.Operation != stitch.Slip && p.rowEnds():
+		return Step{Steps: []Step{inner}, Times: u.times, at: s.at}, true
+	}
+	s.Times = w.doubled(s.Times)
+	return s, true
+}
+
+// onceStep is the step where nothing is said of how often: its number, or to the
+// end of a row of which it is all, or one stitch.
+func (p *parser) onceStep(w *wording) Step {
+	s := w.step
+	wholeRow := (w.spelledOut() || w.alone) && w.counted() && s.Operation != stitch.Slip
+	switch {
+	case w.numbers != nil:
+		s.Times = w.doubled(w.numbers)
+	case wholeRow && p.rowEnds():
 		s.RemainingStitches = []int{0}
-		if !full {
+		if !w.spelledOut() {
 			p.reading(s.at, "alone in its row: to the end of it")
 		}
 	default:
-		s.Times = one
-		if formOf(&s) != formBracketed && s.Name == "" && m.manner == 0 {
-			p.reading(s.at, spelled+" without a number: one stitch")
+		s.Times = w.doubled(one)
+		if w.counted() && s.Name == "" && w.manner == 0 {
+			p.reading(s.at, w.spelled+" without a number: one stitch")
 		}
 	}
-	if m.times > 1 && s.Times != nil && s.Steps == nil {
-		doubled := make([]int, len(s.Times))
-		for i, n := range s.Times {
-			doubled[i] = n * m.times
-		}
-		s.Times = doubled
+	return s
+}
+
+// doubled are the workings of what is several by its name, such as yo2.
+func (w *wording) doubled(numbers []int) []int {
+	if w.times < 2 {
+		return numbers
 	}
-	return s, true
+	all := make([]int, len(numbers))
+	for i, n := range numbers {
+		all[i] = n * w.times
+	}
+	return all
 }
 
 // rowEnds reports whether nothing follows in the row.
@@ -104,78 +163,4 @@ func (p *parser) rowEnds() bool {
 		}
 	}
 	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead()
-}
-
-// abbreviation reads what is worked, and a number attached to it.
-func (p *parser) abbreviation() (meaning, []int, bool) {
-	t := p.peek()
-	if t.kind == tokenNumber { // 2/2 lc
-		if over, kind := p.ahead(2), p.ahead(3); over.kind == tokenNumber && kind.kind == tokenWord {
-			name := strconv.Itoa(int(t.number)) + "/" + strconv.Itoa(int(over.number)) + " " + kind.text
-			if m, ok := lookUp(name, p.own); ok {
-				p.next += 4
-				return m, nil, true
-			}
-		}
-		p.ask(ReasonUnread, t.span, "a stitch, a bracket or a star is expected here")
-		return meaning{}, nil, false
-	}
-	if _, mine := p.own[t.text]; !mine {
-		for i := range phrases[t.text] {
-			ph := &phrases[t.text][i]
-			if p.acceptAll(ph.words...) {
-				return p.meant(ph.meaning, t.span.to(p.last()))
-			}
-		}
-	}
-	if m, ok := lookUp(t.text, p.own); ok {
-		p.next++
-		return p.meant(m, t.span)
-	}
-	base, n, tail, ok := split(t.text)
-	if !ok {
-		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
-		return meaning{}, nil, false
-	}
-	p.next++
-	m := words[base]
-	switch tail {
-	case "tog": // k1tog
-		p.ask(ReasonUnread, t.span, "together are at least two stitches")
-		return meaning{}, nil, false
-	case "tbl":
-		switch m.op {
-		case stitch.Knit:
-			m = ofOp(stitch.KnitTbl)
-		case stitch.Purl:
-			m = ofOp(stitch.PurlTbl)
-		default:
-			p.ask(ReasonUnread, t.span, "only knit and purl stitches are worked tbl here")
-			return meaning{}, nil, false
-		}
-	}
-	numbers := p.numbers(n, t.span)
-	return m, numbers, numbers != nil
-}
-
-// meant asks about what cannot be counted as it stands.
-func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
-	if m.ask != "" {
-		p.ask(ReasonAmbiguous, at, m.ask)
-		return meaning{}, nil, false
-	}
-	return m, nil, true
-}
-
-// numberAhead reports whether a number comes next.
-func (p *parser) numberAhead() bool {
-	t := p.peek()
-	if t.kind == tokenNumber {
-		return true
-	}
-	if _, ok := numberWords[t.text]; ok && t.kind == tokenWord {
-		return true
-	}
-	end, _ := p.listEnd(p.next)
-	return end != 0
 }

@@ -43,34 +43,11 @@ func (p *parser) claim(line *Line) bool {
 		closer = c
 		p.next++
 	}
-	var numbers []int
-	for !p.peek().is("st", "sts", "stitch", "stitches") {
-		switch t := p.peek(); {
-		case t.kind == tokenNumber && t.number > MaxNumber:
-			p.mistake(ReasonTooLarge, t.span, "a count here is at most 10000")
-			return false
-		case t.kind == tokenNumber:
-			numbers = append(numbers, int(t.number))
-		case t.is("-"):
-			numbers = append(numbers, -1)
-		}
-		p.next++
+	numbers, ok := p.claimedNumbers()
+	if !ok {
+		return false
 	}
-	p.next++
-	sign := 0 // of a change
-	for {
-		switch {
-		case p.accept("inc", "inc'd", "inc’d", "increased"):
-			sign = 1
-			continue
-		case p.accept("dec", "dec'd", "dec’d", "decreased"):
-			sign = -1
-			continue
-		case p.accept("rem", "remain", "remaining", "total", "in", "now", "on", "needle", "needles", "each", "for", "all", "sizes", "left"):
-			continue
-		}
-		break
-	}
+	sign := p.claimedChange()
 	if closer != "" && !p.accept(closer) {
 		p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
 		return false
@@ -94,4 +71,38 @@ func (p *parser) claim(line *Line) bool {
 	}
 	line.ClaimedChangeStitches = numbers
 	return true
+}
+
+// claimedNumbers reads the numbers of a claim and its "sts"; -1 stands for "-".
+func (p *parser) claimedNumbers() ([]int, bool) {
+	var numbers []int
+	for !p.accept("st", "sts", "stitch", "stitches") {
+		switch t := p.peek(); {
+		case t.kind == tokenNumber && t.number > MaxNumber:
+			p.mistake(ReasonTooLarge, t.span, "a count here is at most 10000")
+			return nil, false
+		case t.kind == tokenNumber:
+			numbers = append(numbers, int(t.number))
+		case t.is("-"):
+			numbers = append(numbers, -1)
+		}
+		p.next++
+	}
+	return numbers, true
+}
+
+// claimedChange reads what follows the "sts" of a claim: 1 if it claims an
+// increase, -1 a decrease, 0 a count.
+func (p *parser) claimedChange() (sign int) {
+	for {
+		switch {
+		case p.accept("inc", "inc'd", "inc’d", "increased"):
+			sign = 1
+		case p.accept("dec", "dec'd", "dec’d", "decreased"):
+			sign = -1
+		case p.accept("rem", "remain", "remaining", "total", "in", "now", "on", "needle", "needles", "each", "for", "all", "sizes", "left"):
+		default:
+			return sign
+		}
+	}
 }

@@ -5,7 +5,7 @@ import "example.com/knitmath/knitmath/stitch"
 // directionAhead says which kind of direction begins with the next token;
 // lineRow if none does.
 func (p *parser) directionAhead() lineKind {
-	t, second, third := p.peek(), p.ahead(1), p.ahead(2)
+	t, second := p.peek(), p.ahead(1)
 	if t.kind != tokenWord {
 		return lineRow
 	}
@@ -14,12 +14,11 @@ func (p *parser) directionAhead() lineKind {
 	}
 	switch t.text {
 	case "rep", "repeat":
-		if second.is("the", "these", "those", "this", "last", "both", "prev", "previous") || second.row() {
+		if second.row() || second.is("the", "these", "those", "this", "last", "both", "prev", "previous") {
 			return lineRepeat
 		}
 	case "work", "cont", "continue":
-		if second.is("even", "straight") || third.is("rows", "rnds", "rounds", "row", "rnd") && second.kind == tokenNumber || p.rowsAfterList() ||
-			second.is("in") && t.text != "work" || second.is("in") && p.saidUntil() {
+		if p.evenAhead() {
 			return lineEven
 		}
 	case "knit", "purl", "k", "p":
@@ -39,6 +38,13 @@ func (p *parser) directionAhead() lineKind {
 		return linePassed
 	}
 	return lineRow
+}
+
+// evenAhead tells "work even", "work 10 rows" and "cont in patt" from rows that
+// begin so; "work in patt" is one of these only until something.
+func (p *parser) evenAhead() bool {
+	second := p.ahead(1)
+	return second.is("even", "straight") || p.rowsAfterList() || second.is("in") && (!p.peek().is("work") || p.saidUntil())
 }
 
 // rowsAfterList reports whether a number, those of the other sizes, and "rows"

@@ -11,22 +11,11 @@ import (
 func (p *parser) items(inner string) ([]Step, bool) {
 	var steps []Step
 	for {
-		if p.separators(inner) {
-			return steps, true
-		}
-		t := p.peek()
-		switch {
-		case t.kind == tokenEnd || t.is(")", "]", "}"), p.claimAhead():
-			return steps, true
-		case t.is("rep", "repeat") && len(p.stars) > 0:
-			return steps, true
-		case t.is("rep", "repeat") && inner == "":
-			return steps, true
-		case t.kind == tokenStar && len(p.stars) > 0 && p.stars[len(p.stars)-1] == t.text:
+		if p.separators(inner) || p.itemsEnd(inner) {
 			return steps, true
 		}
 		if p.steps++; p.steps > MaxSteps {
-			p.mistake(ReasonTooMany, t.span, "a text has at most "+strconv.Itoa(MaxSteps)+" steps; the row is not read from here on")
+			p.mistake(ReasonTooMany, p.peek().span, "a text has at most "+strconv.Itoa(MaxSteps)+" steps; the row is not read from here on")
 			return steps, false
 		}
 		s, ok := p.item(len(steps) == 0 && inner == "")
@@ -41,11 +30,24 @@ func (p *parser) items(inner string) ([]Step, bool) {
 	}
 }
 
+// itemsEnd reports whether what comes next is no step of these any more.
+func (p *parser) itemsEnd(inner string) bool {
+	t := p.peek()
+	switch {
+	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead():
+		return true
+	case t.is("rep", "repeat"):
+		return inner == "" || len(p.stars) > 0
+	}
+	return t.kind == tokenStar && len(p.stars) > 0 && p.stars[len(p.stars)-1] == t.text
+}
+
 // separators passes over commas, full stops and the like. It reports whether the
 // row ends here: with its line, unless a comma came last, or where the next
 // sentence begins a line of its own.
 func (p *parser) separators(inner string) bool {
 	comma := false
+	atTop := inner == "" && p.inside == 0
 	for {
 		t := p.peek()
 		switch {
@@ -53,18 +55,16 @@ func (p *parser) separators(inner string) bool {
 			comma = true
 		case t.is("and", "then", "&", "ending", "end", "ends", "with") && !p.ahead(1).is("ws", "rs"):
 		case t.is("."):
-			if p.tokens[p.next+1].kind == tokenNewline && inner == "" && p.inside == 0 {
+			if atTop && p.ahead(1).kind == tokenNewline {
 				p.next++
 				return true
 			}
-			p.next++
-			if p.startsLine() {
+			if p.next++; p.startsLine() {
 				return true
 			}
 			continue
 		case t.kind == tokenNewline:
-			p.next++
-			if p.startsLine() || inner == "" && p.inside == 0 && !comma && !p.repeatAhead() {
+			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() {
 				p.next--
 				return true
 			}
@@ -82,31 +82,37 @@ func (p *parser) repeatAhead() bool {
 	return len(p.stars) > 0 && p.peek().is("rep", "repeat")
 }
 
+// passedOvers are decreases by passing slipped stitches over the one worked after
+// them: the same as one operation.
+var passedOvers = []struct {
+	name       string
+	slipped    int
+	worked, op stitch.Op
+}{
+	{"psso", 1, stitch.Knit, stitch.SKP},
+	{"psso", 1, stitch.K2tog, stitch.SK2P},
+	{"psso", 2, stitch.Knit, stitch.CDD},
+	{"p2sso", 2, stitch.Knit, stitch.CDD},
+}
+
 // passedOver makes "sl 1, k1, psso" one skp, "sl 1, k2tog, psso" one sk2p and
 // "sl 2, k1, p2sso" one cdd: they are other words for them.
 func (p *parser) passedOver(steps []Step, s Step) ([]Step, bool) {
 	n := len(steps)
-	if n < 2 || s.Name != "psso" && s.Name != "p2sso" || len(s.Times) != 1 || s.Times[0] != 1 {
+	if n < 2 || !single(s.Times, 1) {
 		return nil, false
 	}
 	slipped, worked := &steps[n-2], &steps[n-1]
 	if slipped.Operation != stitch.Slip || !single(worked.Times, 1) || worked.RemainingStitches != nil {
 		return nil, false
 	}
-	var op stitch.Op
-	switch {
-	case s.Name == "psso" && single(slipped.Times, 1) && worked.Operation == stitch.Knit:
-		op = stitch.SKP
-	case s.Name == "psso" && single(slipped.Times, 1) && worked.Operation == stitch.K2tog:
-		op = stitch.SK2P
-	case single(slipped.Times, 2) && worked.Operation == stitch.Knit:
-		op = stitch.CDD
-	default:
-		return nil, false
+	for _, d := range passedOvers {
+		if s.Name == d.name && single(slipped.Times, d.slipped) && worked.Operation == d.worked {
+			return append(steps[:n-2], Step{Operation: d.op, Times: one, at: slipped.at.to(s.at),
+				takes: int16(d.op.Takes()), leaves: int16(d.op.Leaves())}), true
+		}
 	}
-	at := slipped.at.to(s.at)
-	steps = append(steps[:n-2], Step{Operation: op, Times: one, at: at, takes: int16(op.Takes()), leaves: int16(op.Leaves())})
-	return steps, true
+	return nil, false
 }
 
 func single(numbers []int, n int) bool { return len(numbers) == 1 && numbers[0] == n }

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -157,26 +158,49 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	return nil, false
 }
 
+// What may be said after a stitch, in any of these words.
+var (
+	throughBackLoop = wordings("tbl", "through back loop", "through back loops", "through the back loop", "through the back loops")
+	asEstablished   = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
+	bindOffManner   = wordings("kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
+)
+
+// wordings are several ways to say one thing, each word by word.
+func wordings(texts ...string) [][]string {
+	list := make([][]string, len(texts))
+	for i, text := range texts {
+		list[i] = strings.Fields(text)
+	}
+	return list
+}
+
+// acceptAny passes over the first of the wordings that comes next.
+func (p *parser) acceptAny(list [][]string) bool {
+	for _, words := range list {
+		if p.acceptAll(words...) {
+			return true
+		}
+	}
+	return false
+}
+
 // qualified reads "tbl" and the manner of slipping.
 func (p *parser) qualified(s *Step) bool {
 	for {
 		from := p.peek().span
 		switch {
-		case p.accept("tbl"), p.acceptAll("through", "back", "loop"), p.acceptAll("through", "back", "loops"),
-			p.acceptAll("through", "the", "back", "loop"), p.acceptAll("through", "the", "back", "loops"):
+		case p.acceptAny(throughBackLoop):
 			if !p.twisted(s, from) {
 				return false
 			}
-		case s.Name == "work" && (p.acceptAll("in", "patt") || p.acceptAll("in", "pat") || p.acceptAll("in", "pattern") ||
-			p.acceptAll("in", "established", "pattern") || p.acceptAll("in", "rib") || p.acceptAll("as", "established") ||
-			p.acceptAll("as", "est") || p.acceptAll("as", "set")):
+		case s.Name == "work" && p.acceptAny(asEstablished):
+		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):
 		case s.Operation == stitch.Slip:
 			manner, ok := p.manner(s.Manner)
 			if !ok {
 				return true
 			}
 			s.Manner = manner
-		case s.Operation == stitch.BindOff && (p.accept("kwise", "pwise", "knitwise", "purlwise") || p.acceptAll("in", "patt") || p.acceptAll("in", "pattern")):
 		default:
 			return true
 		}

@@ -1,0 +1,91 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// abbreviation reads what is worked, and a number attached to it.
+func (p *parser) abbreviation() (meaning, []int, bool) {
+	t := p.peek()
+	if t.kind == tokenNumber {
+		m, ok := p.crossing()
+		return m, nil, ok
+	}
+	if _, mine := p.own[t.text]; !mine {
+		for i := range phrases[t.text] {
+			ph := &phrases[t.text][i]
+			if p.acceptAll(ph.words...) {
+				return p.meant(ph.meaning, t.span.to(p.last()))
+			}
+		}
+	}
+	if m, ok := lookUp(t.text, p.own); ok {
+		p.next++
+		return p.meant(m, t.span)
+	}
+	return p.attached()
+}
+
+// crossing reads "2/2 lc", a cable that begins with a number.
+func (p *parser) crossing() (meaning, bool) {
+	over, under, kind := p.peek(), p.ahead(2), p.ahead(3)
+	if under.kind == tokenNumber && kind.kind == tokenWord {
+		name := strconv.Itoa(int(over.number)) + "/" + strconv.Itoa(int(under.number)) + " " + kind.text
+		if m, ok := lookUp(name, p.own); ok {
+			p.next += 4
+			return m, true
+		}
+	}
+	p.ask(ReasonUnread, over.span, "a stitch, a bracket or a star is expected here")
+	return meaning{}, false
+}
+
+// attached reads a word with a number in it, such as "k5" or "p2tbl".
+func (p *parser) attached() (meaning, []int, bool) {
+	t := p.peek()
+	base, n, tail, ok := split(t.text)
+	if !ok {
+		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
+		return meaning{}, nil, false
+	}
+	p.next++
+	m := words[base]
+	switch {
+	case tail == "tog": // k1tog
+		p.ask(ReasonUnread, t.span, "together are at least two stitches")
+		return meaning{}, nil, false
+	case tail == "tbl" && m.op == stitch.Knit:
+		m = ofOp(stitch.KnitTbl)
+	case tail == "tbl" && m.op == stitch.Purl:
+		m = ofOp(stitch.PurlTbl)
+	case tail == "tbl":
+		p.ask(ReasonUnread, t.span, "only knit and purl stitches are worked tbl here")
+		return meaning{}, nil, false
+	}
+	numbers := p.numbers(n, t.span)
+	return m, numbers, numbers != nil
+}
+
+// meant asks about what cannot be counted as it stands.
+func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
+	if m.ask != "" {
+		p.ask(ReasonAmbiguous, at, m.ask)
+		return meaning{}, nil, false
+	}
+	return m, nil, true
+}
+
+// numberAhead reports whether a number comes next.
+func (p *parser) numberAhead() bool {
+	t := p.peek()
+	if t.kind == tokenNumber {
+		return true
+	}
+	if _, ok := numberWords[t.text]; ok && t.kind == tokenWord {
+		return true
+	}
+	end, _ := p.listEnd(p.next)
+	return end != 0
+}
