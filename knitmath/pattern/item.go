@@ -197,36 +197,50 @@ func (p *parser) star() (Step, bool) {
 		p.next++
 		p.separators("*")
 	}
-	if !p.accept("rep", "repeat") {
-		p.mistake(ReasonOpenStar, t.span, "no \"rep from "+t.text+"\" follows in this row")
+	if !p.starRepeat(t) {
 		return Step{}, false
-	}
-	if p.accept("from") || p.accept("between", "bet") {
-		if p.peek().kind != tokenStar {
-			p.ask(ReasonUnread, p.peek().span, "a star is expected here")
-			return Step{}, false
-		}
-		if got := p.peek(); got.text != t.text {
-			p.mistake(ReasonNoStar, got.span, "the star open here is "+t.text)
-			return Step{}, false
-		}
-		p.next++
-		if p.peek().is("to", "and") && p.ahead(1).kind == tokenStar {
-			p.next += 2
-		}
 	}
 	p.stars = p.stars[:depth-1]
 	if len(steps) == 0 {
 		p.mistake(ReasonEmpty, t.span, "nothing stands after the star")
 		return Step{}, false
 	}
+	return p.starTimes(steps, t.span)
+}
+
+// starRepeat reads the "rep from *" that belongs to a star.
+func (p *parser) starRepeat(star token) bool {
+	if !p.accept("rep", "repeat") {
+		p.mistake(ReasonOpenStar, star.span, "no \"rep from "+star.text+"\" follows in this row")
+		return false
+	}
+	if !p.accept("from", "between", "bet") {
+		return true
+	}
+	switch t := p.peek(); {
+	case t.kind != tokenStar:
+		p.ask(ReasonUnread, t.span, "a star is expected here")
+		return false
+	case t.text != star.text:
+		p.mistake(ReasonNoStar, t.span, "the star open here is "+star.text)
+		return false
+	}
+	p.next++
+	if p.peek().is("to", "and") && p.ahead(1).kind == tokenStar {
+		p.next += 2
+	}
+	return true
+}
+
+// starTimes reads how often or how far a starred repeat is worked.
+func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 	at := p.peek().span
 	s := Step{Steps: steps, Times: one}
 	u, ok := p.upTo(false)
 	if !ok {
 		return Step{}, false
 	}
-	s.at = t.span.to(p.last())
+	s.at = from.to(p.last())
 	switch {
 	case u.times != nil:
 		if !u.more {

@@ -28,15 +28,7 @@ func (p *parser) label(line *Line) bool {
 		info.every = everyOf(p.ahead(1))
 	}
 	for p.next < end {
-		t := p.peek()
-		switch {
-		case t.is("rs") || t.is("right") && p.ahead(1).is("side"):
-			p.sideOrEvery(info, stitch.RightSide, everyRS)
-		case t.is("ws") || t.is("wrong") && p.ahead(1).is("side"):
-			p.sideOrEvery(info, stitch.WrongSide, everyWS)
-		case t.is("all", "every", "each", "foll", "following") && info.ranges != nil && info.every == everyNone:
-			info.every = everyOther
-		}
+		p.labelWord(info)
 		p.next++
 	}
 	info.at = from.to(p.last())
@@ -45,11 +37,28 @@ func (p *parser) label(line *Line) bool {
 	return true
 }
 
+// labelWord notes what the next word of a label says of the side, and of other
+// rows worked alike.
+func (p *parser) labelWord(info *lineInfo) {
+	t := p.peek()
+	switch side := p.ahead(1).is("side"); {
+	case t.is("rs") || t.is("right") && side:
+		p.sideOrEvery(info, stitch.RightSide, everyRS)
+	case t.is("ws") || t.is("wrong") && side:
+		p.sideOrEvery(info, stitch.WrongSide, everyWS)
+	case t.is(everyWords...) && info.ranges != nil && info.every == everyNone:
+		info.every = everyOther
+	}
+}
+
+// everyWords make a row stand for others too.
+var everyWords = []string{"all", "every", "each", "foll", "following"}
+
 // sideOrEvery takes "RS" as the side of the row, or, after "and all", as the
 // rows that are worked alike.
 func (p *parser) sideOrEvery(info *lineInfo, side stitch.Side, e every) {
 	for i := p.next - 1; i > 0 && i >= p.next-3; i-- {
-		if p.tokens[i].is("all", "every", "each", "foll", "following") {
+		if p.tokens[i].is(everyWords...) {
 			info.every = e
 			return
 		}
@@ -98,57 +107,82 @@ func (p *parser) labelEnd(i int) int {
 // numberedEnd passes over the numbers of "Rows 1-8", and what may follow them.
 func (p *parser) numberedEnd(i int) int {
 	for {
-		t := &p.tokens[i]
-		switch {
-		case t.kind == tokenNumber:
-		case t.is("-", ",", "and", "&", "to", "through") && p.tokens[i+1].kind == tokenNumber:
-		case t.is(",", "and") && p.tokens[i+1].is("and", "all", "every", "each", "foll", "following"):
-		case t.is("all", "every", "each", "foll", "following", "other", "alt", "rs", "ws", "odd", "even", "odd-numbered", "even-numbered", "numbered"):
-		case t.row() && p.tokens[i-1].kind == tokenWord:
-		case t.is("(") && p.tokens[i+1].is("rs", "ws") && p.tokens[i+2].is(")"):
-			i += 2
-		case t.is("(") && p.tokens[i+1].is("right", "wrong") && p.tokens[i+2].is("side") && p.tokens[i+3].is(")"):
-			i += 3
-		default:
+		n := p.labelPart(i)
+		if n == 0 {
 			return i
 		}
-		i++
+		i += n
 	}
+}
+
+// labelPart is how many tokens from i on belong together in a numbered label.
+func (p *parser) labelPart(i int) int {
+	t := &p.tokens[i]
+	switch {
+	case t.kind == tokenNumber,
+		t.is(everyWords...),
+		t.is("other", "alt", "rs", "ws", "odd", "even", "odd-numbered", "even-numbered", "numbered"),
+		t.row() && p.tokens[i-1].kind == tokenWord:
+		return 1
+	case t.is("-", ",", "and", "&", "to", "through") && p.tokens[i+1].kind == tokenNumber,
+		t.is(",", "and") && (p.tokens[i+1].is("and") || p.tokens[i+1].is(everyWords...)):
+		return 1
+	case t.is("("):
+		return p.sideMark(i)
+	}
+	return 0
+}
+
+// sideMark is the length of "(RS)" or "(wrong side)", 0 if there is none.
+func (p *parser) sideMark(i int) int {
+	switch {
+	case p.tokens[i+1].is("rs", "ws") && p.tokens[i+2].is(")"):
+		return 3
+	case p.tokens[i+1].is("right", "wrong") && p.tokens[i+2].is("side") && p.tokens[i+3].is(")"):
+		return 4
+	}
+	return 0
 }
 
 // rowNumbers reads "1", "1-8", "1, 3 and 5".
 func (p *parser) rowNumbers(info *lineInfo) bool {
-	for {
-		t := p.peek()
-		if t.kind != tokenNumber {
-			return true
-		}
-		p.next++
-		r := rowRange{t.number, t.number}
-		if p.peek().is("-", "to", "through") && p.ahead(1).kind == tokenNumber {
-			r.last = p.ahead(1).number
-			p.next += 2
-		}
-		switch {
-		case r.first < 1 || r.last < 1 || r.first > MaxRows || r.last > MaxRows:
-			p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows))
-			return false
-		case r.last < r.first:
-			p.mistake(ReasonRowNumber, t.span.to(p.last()), "the first row is after the last")
-			return false
-		}
-		if !p.name(int(r.last-r.first)+1, t.span) {
+	for p.peek().kind == tokenNumber {
+		at := p.peek().span
+		r, ok := p.rowRange()
+		if !ok || !p.name(int(r.last-r.first)+1, at) {
 			return false
 		}
 		info.ranges = append(info.ranges, r)
-		if p.peek().is(",", "and", "&") && p.ahead(1).kind == tokenNumber {
+		switch {
+		case p.peek().is(",", "and", "&") && p.ahead(1).kind == tokenNumber:
 			p.next++
-		} else if p.peek().is(",") && p.ahead(1).is("and") && p.ahead(2).kind == tokenNumber {
+		case p.peek().is(",") && p.ahead(1).is("and") && p.ahead(2).kind == tokenNumber:
 			p.next += 2
-		} else {
+		default:
 			return true
 		}
 	}
+	return true
+}
+
+// rowRange reads "1" or "1-8".
+func (p *parser) rowRange() (rowRange, bool) {
+	t := p.peek()
+	p.next++
+	r := rowRange{t.number, t.number}
+	if p.peek().is("-", "to", "through") && p.ahead(1).kind == tokenNumber {
+		r.last = p.ahead(1).number
+		p.next += 2
+	}
+	switch {
+	case r.first < 1 || r.last < 1 || r.first > MaxRows || r.last > MaxRows:
+		p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows))
+		return r, false
+	case r.last < r.first:
+		p.mistake(ReasonRowNumber, t.span.to(p.last()), "the first row is after the last")
+		return r, false
+	}
+	return r, true
 }
 
 // name counts the row numbers that labels and repeats name.

@@ -159,27 +159,35 @@ func lookUp(word string, own map[string]meaning) (meaning, bool) {
 // family reads k4tog, p5tog and their "tbl"; c6f and c6b, cables of six
 // stitches; and 2/2 lc. Common practice.
 func family(word string) (meaning, bool) {
-	head, tail := word, ""
-	for _, t := range [...]string{"tog tbl", "tog", "f", "b"} {
-		if rest, ok := strings.CutSuffix(word, t); ok {
-			head, tail = rest, t
-			break
+	for _, tail := range [...]string{"tog tbl", "tog", "f", "b"} {
+		head, ok := strings.CutSuffix(word, tail)
+		if !ok {
+			continue
 		}
-	}
-	if len(head) >= 2 && tail != "" {
-		n, ok := whole(head[1:])
-		switch {
-		case !ok || n < 2 || n > MaxTakes:
-		case (head[0] == 'k' || head[0] == 'p') && len(tail) > 1:
-			return named(word, int16(n), 1), true
-		case head[0] == 'c' && len(tail) == 1 && n%2 == 0:
-			return named(word, int16(n), int16(n)), true
+		if len(head) >= 2 {
+			if n, ok := whole(head[1:]); ok && n >= 2 && n <= MaxTakes {
+				return together(word, head[0], n, len(tail) > 1)
+			}
 		}
+		break
 	}
-	over, rest, ok := strings.Cut(word, "/")
-	if !ok {
-		return meaning{}, false
+	return crossing(word)
+}
+
+// together is n stitches worked as one, or crossed.
+func together(word string, first byte, n int, asOne bool) (meaning, bool) {
+	switch {
+	case asOne && (first == 'k' || first == 'p'):
+		return named(word, int16(n), 1), true
+	case !asOne && first == 'c' && n%2 == 0:
+		return named(word, int16(n), int16(n)), true
 	}
+	return meaning{}, false
+}
+
+// crossing is a cable by the stitches that cross, such as 2/1 lpc.
+func crossing(word string) (meaning, bool) {
+	over, rest, _ := strings.Cut(word, "/")
 	under, kind, _ := strings.Cut(rest, " ")
 	a, okA := whole(over)
 	b, okB := whole(under)

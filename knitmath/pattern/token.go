@@ -73,15 +73,7 @@ func (s *scanner) token() {
 	from := s.here()
 	switch {
 	case c == '\n' || c == '\r':
-		s.at += size
-		if c == '\r' && s.at < len(s.source) && s.source[s.at] == '\n' {
-			s.at++
-		}
-		s.line++
-		s.column = 1
-		if n := len(s.tokens); n > 0 && s.tokens[n-1].kind != tokenNewline {
-			s.put(tokenNewline, from, "")
-		}
+		s.newline(c)
 	case unicode.IsSpace(c):
 		s.advance(size)
 	case unicode.IsLetter(c):
@@ -104,6 +96,20 @@ func (s *scanner) token() {
 			text = "-"
 		}
 		s.put(tokenMark, from, text)
+	}
+}
+
+// newline passes over a line break, of which several are one token.
+func (s *scanner) newline(c rune) {
+	from := s.here()
+	s.at++
+	if c == '\r' && s.at < len(s.source) && s.source[s.at] == '\n' {
+		s.at++
+	}
+	s.line++
+	s.column = 1
+	if n := len(s.tokens); n > 0 && s.tokens[n-1].kind != tokenNewline {
+		s.put(tokenNewline, from, "")
 	}
 }
 

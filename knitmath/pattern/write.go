@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -216,25 +217,8 @@ func (w *writer) upTo(s *Step) {
 }
 
 func (w *writer) group(s *Step, top bool) {
-	star := false
-	if top && w.style == RepeatStyleStars && !s.IntoOneStitch {
-		star = s.RemainingStitches != nil || len(s.Times) > 0
-		for _, n := range s.Times {
-			star = star && n > 1
-		}
-	}
-	if star {
-		w.WriteString("*")
-		w.steps(s.Steps, false)
-		w.WriteString("; rep from *")
-		if s.Times != nil {
-			more := make([]int, len(s.Times))
-			for i, n := range s.Times {
-				more[i] = n - 1
-			}
-			w.times(more, " more")
-		}
-		w.upTo(s)
+	if top && w.style == RepeatStyleStars && starred(s) {
+		w.star(s)
 		return
 	}
 	opener, closer := "[", "]"
@@ -254,6 +238,33 @@ func (w *writer) group(s *Step, top bool) {
 	default:
 		w.times(s.Times, "")
 	}
+}
+
+// starred reports whether stars can say how often a group is worked: twice at
+// least in every size, or to the last stitches.
+func starred(s *Step) bool {
+	if s.IntoOneStitch {
+		return false
+	}
+	if len(s.Times) > 0 && slices.Min(s.Times) < 2 {
+		return false
+	}
+	return len(s.Times) > 0 || s.RemainingStitches != nil
+}
+
+// star writes "*k2, p2; rep from * 3 more times".
+func (w *writer) star(s *Step) {
+	w.WriteString("*")
+	w.steps(s.Steps, false)
+	w.WriteString("; rep from *")
+	if s.Times != nil {
+		more := make([]int, len(s.Times))
+		for i, n := range s.Times {
+			more[i] = n - 1
+		}
+		w.times(more, " more")
+	}
+	w.upTo(s)
 }
 
 // claim writes "(96, 104, 112 sts)" or "(2 sts dec)".
