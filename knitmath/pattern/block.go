@@ -5,40 +5,22 @@ import "strconv"
 // block works the numbered rows that stand together from line i on, in the order
 // of their numbers. It returns the line after them.
 func (r *runner) block(i int) int {
-	lines := r.piece.Lines
 	from := i
 	if r.written == nil {
 		r.written = make([]int16, MaxRows+1)
 	}
-	if lines[i].info.ranges[0].first == 1 { // a new set of rows
+	if r.piece.Lines[i].info.ranges[0].first == 1 { // a new set of rows
 		r.since, r.lastRow, r.others = i, 0, r.others[:0]
 	}
-	low, high := int32(MaxRows), int32(0)
-	for ; i < len(lines) && lines[i].info.ranges != nil && lines[i].info.kind != lineRepeat; i++ {
-		info := &lines[i].info
-		if i > from && info.ranges[0].first == 1 && r.exactly(1, from) >= 0 {
-			break
-		}
-		for _, q := range info.ranges {
-			for n := q.first; n <= q.last; n++ {
-				if r.exactly(n, from) >= 0 {
-					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(n))+" is written already")
-				}
-				r.written[n] = int16(i + 1)
-			}
-			low, high = min(low, q.first), max(high, q.last)
-			if info.every != everyNone {
-				r.others = append(r.others, numbered{q.last, i})
-			}
-		}
-	}
+	next, low, high := r.noteBlock(from)
+	at := r.piece.Lines[from].info.at
 	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 {
-		r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+strconv.Itoa(expected)+" is expected here")
+		r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(expected)+" is expected here")
 	}
 	for n := low; n <= high && !r.stopped; n++ {
 		line := r.lineOf(n, from)
 		if line < 0 {
-			r.fault(KindMistake, ReasonRowNumber, lines[from].info.at, 0, "row "+strconv.Itoa(int(n))+" is not written")
+			r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(int(n))+" is not written")
 			if !r.round {
 				r.side = r.side.Other()
 			}
@@ -52,8 +34,38 @@ func (r *runner) block(i int) int {
 		high++
 	}
 	r.lastRow = int(high)
-	return i
+	return next
 }
+
+// noteBlock notes which numbers are written on which line, of the numbered lines
+// that stand together. It returns the line after them, and the lowest and highest
+// number.
+func (r *runner) noteBlock(from int) (next int, low, high int32) {
+	lines := r.piece.Lines
+	low = MaxRows
+	for next = from; next < len(lines) && lines[next].numbered(); next++ {
+		info := &lines[next].info
+		if next > from && info.ranges[0].first == 1 && r.exactly(1, from) >= 0 {
+			break // the next set of rows
+		}
+		for _, q := range info.ranges {
+			for n := q.first; n <= q.last; n++ {
+				if r.exactly(n, from) >= 0 {
+					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(n))+" is written already")
+				}
+				r.written[n] = int16(next + 1)
+			}
+			low, high = min(low, q.first), max(high, q.last)
+			if info.every != everyNone {
+				r.others = append(r.others, numbered{q.last, next})
+			}
+		}
+	}
+	return next, low, high
+}
+
+// numbered reports whether a line is a row with a number.
+func (l *Line) numbered() bool { return l.info.ranges != nil && l.info.kind != lineRepeat }
 
 // lastOf is the last number that a line's label names: there its claim holds.
 func (r *runner) lastOf(line int) int32 {

@@ -19,33 +19,46 @@ func (h hand) after(p *profile, o outcome) hand {
 func (r *runner) workOn(i int, p *profile, claimed bool) {
 	l := &r.piece.Lines[i]
 	o := p.work(r.now.left)
-	before := r.now
 	if r.other != nil && !r.quiet {
 		r.settle(l, p, &o, claimed)
-		before = r.now
 	}
 	if r.round && r.side == stitch.WrongSide && p.turn == 0 {
 		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
 	}
 	if o.reason == "" {
-		r.now = before.after(p, o)
-		if r.now.total() > stitch.MaxStitches {
-			r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
-			r.known = false
-			return
-		}
-		if r.now.left < 0 {
-			r.fault(KindMistake, ReasonMissing, l.info.at, int(r.now.left), "fewer than no stitches remain")
-			r.known = false
-			return
-		}
-		r.byHand(i, p, before)
-		r.finish(i, o)
-		if claimed {
-			r.compare(l, before)
-		}
+		r.fitting(i, p, o, claimed)
 		return
 	}
+	r.misfitting(l, p, o, claimed)
+	r.finish(i, o)
+}
+
+// fitting goes on after a row for which the stitches are there.
+func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
+	l := &r.piece.Lines[i]
+	before := r.now
+	r.now = before.after(p, o)
+	switch {
+	case r.now.total() > stitch.MaxStitches:
+		r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
+		r.known = false
+		return
+	case r.now.left < 0:
+		r.fault(KindMistake, ReasonMissing, l.info.at, int(r.now.left), "fewer than no stitches remain")
+		r.known = false
+		return
+	}
+	r.byHand(i, p, before)
+	r.finish(i, o)
+	if claimed {
+		r.compare(l, before)
+	}
+}
+
+// misfitting goes on after a row that does not fit, as the writer must have meant
+// it: by its claim, or by the smallest correction, or as it is written.
+func (r *runner) misfitting(l *Line, p *profile, o outcome, claimed bool) {
+	before := r.now
 	r.misfit(l, p, o)
 	end := before.after(p, o).total()
 	guess := end
@@ -66,7 +79,6 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
 		r.known, r.other = false, nil
 	}
-	r.finish(i, o)
 }
 
 // settle works a row on both counts where an earlier claim disagreed. If only

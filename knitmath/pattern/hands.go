@@ -42,7 +42,7 @@ func picksUp(steps []Step) bool {
 // no short row is open. What it refuses becomes a finding, and it goes.
 func (r *runner) byHand(i int, p *profile, before hand) {
 	l := &r.piece.Lines[i]
-	if r.quiet || r.machine == nil && (!needsHands(l.Steps) || before.behind != 0 || before.left < 1 || r.side == stitch.SideUnspecified) {
+	if r.quiet || r.machine == nil && !r.needsMachine(l, before) {
 		return
 	}
 	if r.hands -= int(3*before.total() + 100); r.hands < 0 {
@@ -63,9 +63,16 @@ func (r *runner) byHand(i int, p *profile, before hand) {
 		r.machine = nil
 		return
 	}
-	if p.turn == 0 && !r.machine.ShortRowOpen() && r.machine.Unresolved() == 0 || int64(r.machine.StitchCount()) != r.now.total() {
+	closed := p.turn == 0 && !r.machine.ShortRowOpen() && r.machine.Unresolved() == 0
+	if closed || int64(r.machine.StitchCount()) != r.now.total() {
 		r.machine = nil
 	}
+}
+
+// needsMachine reports whether the machine has to come in with a row, and can: with
+// all stitches on the left needle, on a side that is known.
+func (r *runner) needsMachine(l *Line, before hand) bool {
+	return needsHands(l.Steps) && before.behind == 0 && before.left > 0 && r.side != stitch.SideUnspecified
 }
 
 // pickUp puts the stitches on the machine's needles, in plain knitting, with the
@@ -92,123 +99,6 @@ func (r *runner) pickUp(before hand) bool {
 	}
 	r.machine = m
 	return true
-}
-
-// rowOf is a row in one size as the machine takes it, and the place in the text
-// of each of its steps; a place without text is one that stands for another.
-func (r *runner) rowOf(steps []Step, left int64) (stitch.Row, []span, bool) {
-	var row stitch.Row
-	var places []span
-	put := func(at span, steps ...stitch.Step) {
-		for _, s := range steps {
-			row.Steps = append(row.Steps, s)
-			places = append(places, at)
-		}
-	}
-	for i := range steps {
-		s := &steps[i]
-		place := s.at
-		if s.Steps == nil && s.Operation == 0 || s.IntoOneStitch {
-			place = span{}
-		}
-		switch {
-		case s.stretch() && s.Operation != 0:
-			last := int64(at(s.RemainingStitches, r.size))
-			put(place, stitch.ToLast(s.Operation, int(last)))
-			left = last
-		case s.stretch():
-			each := s.pass(r.size).takes
-			last := int64(at(s.RemainingStitches, r.size))
-			if each < 1 || left < last {
-				return row, nil, false
-			}
-			once, ok := r.once(s)
-			if n := (left - last) / each; n > 0 {
-				if !ok {
-					return row, nil, false
-				}
-				put(place, stitch.Repeat(int(n), once...))
-			}
-			left = last
-		default:
-			n := 1
-			if s.Times != nil {
-				n = at(s.Times, r.size)
-			}
-			left -= s.pass(r.size).takes * int64(n)
-			if n == 0 {
-				continue
-			}
-			if i == 0 && s.Operation == stitch.YO && r.turned == stitch.Turn {
-				put(place, stitch.Do(stitch.ShortRowYO, 1))
-				if n--; n == 0 {
-					continue
-				}
-			}
-			if s.Operation != 0 {
-				put(place, stitch.Do(s.Operation, n))
-				continue
-			}
-			once, ok := r.once(s)
-			if !ok {
-				return row, nil, false
-			}
-			if len(once) > 0 {
-				put(place, stitch.Repeat(n, once...))
-			}
-		}
-	}
-	return row, places, true
-}
-
-// once is one working of a group or a name.
-func (r *runner) once(s *Step) ([]stitch.Step, bool) {
-	if s.Steps == nil || s.IntoOneStitch {
-		t := s.pass(r.size)
-		return surrogate(int(t.takes), int(t.leaves))
-	}
-	var out []stitch.Step
-	for i := range s.Steps {
-		in := &s.Steps[i]
-		n := 1
-		if in.Times != nil {
-			n = at(in.Times, r.size)
-		}
-		if n == 0 {
-			continue
-		}
-		if in.Operation != 0 {
-			out = append(out, stitch.Do(in.Operation, n))
-			continue
-		}
-		once, ok := r.once(in)
-		if !ok {
-			return nil, false
-		}
-		if len(once) > 0 {
-			out = append(out, stitch.Repeat(n, once...))
-		}
-	}
-	return out, true
-}
-
-// surrogate is plain work that takes and leaves as many stitches as an
-// abbreviation of which only these numbers are known.
-func surrogate(takes, leaves int) ([]stitch.Step, bool) {
-	if leaves < 0 {
-		return nil, false
-	}
-	var out []stitch.Step
-	if takes > leaves {
-		out = append(out, stitch.Do(stitch.BindOff, takes-leaves))
-	}
-	if n := min(takes, leaves); n > 0 {
-		out = append(out, stitch.Do(stitch.Knit, n))
-	}
-	if leaves > takes {
-		out = append(out, stitch.Do(stitch.YO, leaves-takes))
-	}
-	return out, true
 }
 
 // handTexts is what the machine's refusals mean; others it has no say in.
@@ -245,18 +135,4 @@ func (r *runner) refused(l *Line, err error, places []span) {
 	if text, ok := handTexts[fault.Reason]; ok {
 		r.fault(KindQuestion, ReasonHands, at, 0, text)
 	}
-}
-
-// StitchRow is a row of the piece in one size, counted from 0, as package stitch
-// has it, for so many stitches on the left needle; false for a direction, for a
-// row that could not be read, and for one that has no such form on these
-// stitches.
-func (p *Piece) StitchRow(line, size, onNeedle int) (stitch.Row, bool) {
-	l := &p.Lines[line]
-	if l.Direction != "" {
-		return stitch.Row{}, false
-	}
-	r := runner{engine: &engine{piece: p}, size: size}
-	row, _, ok := r.rowOf(l.Steps, int64(onNeedle))
-	return row, ok
 }

@@ -50,16 +50,20 @@ func (s *Step) pass(size int) tally {
 	return t
 }
 
+// workings is how many times a step is worked in a size that is no stretch.
+func (s *Step) workings(size int) int {
+	if s.Times == nil {
+		return 1
+	}
+	return at(s.Times, size)
+}
+
 // fixed is what steps that are all worked a number of times take and leave.
 func fixed(steps []Step, size int) tally {
 	var t tally
 	for i := range steps {
 		s := &steps[i]
-		n := int64(1)
-		if s.Times != nil {
-			n = int64(at(s.Times, size))
-		}
-		t.add(s.pass(size).times(n))
+		t.add(s.pass(size).times(int64(s.workings(size))))
 	}
 	return t
 }
@@ -70,6 +74,11 @@ type profile struct {
 	parts []part
 	rest  tally // after the last stretch
 	turn  stitch.Op
+}
+
+// empty reports whether a row does nothing on no stitches.
+func (p *profile) empty() bool {
+	return len(p.parts) == 0 && p.turn == 0 && p.rest.takes <= 0 && p.rest.leaves <= 0
 }
 
 // part is fixed work and the stretch after it.
@@ -92,11 +101,7 @@ func profileOf(steps []Step, size int) profile {
 			break
 		}
 		if !s.stretch() {
-			n := int64(1)
-			if s.Times != nil {
-				n = int64(at(s.Times, size))
-			}
-			t.add(s.pass(size).times(n))
+			t.add(s.pass(size).times(int64(s.workings(size))))
 			continue
 		}
 		p.parts = append(p.parts, part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))})

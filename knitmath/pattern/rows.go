@@ -14,11 +14,7 @@ func (r *runner) repeat(i int) {
 	lines, ok := r.repeated(info)
 	r.record(i)
 	if !ok {
-		r.unknown(l, true)
-		r.side = stitch.SideUnspecified
-		if r.round {
-			r.side = stitch.RightSide
-		}
+		r.lost(l)
 		return
 	}
 	passes := 0
@@ -31,11 +27,7 @@ func (r *runner) repeat(i int) {
 		passes, ok = r.openPasses(l, lines)
 	}
 	if !ok {
-		r.unknown(l, true)
-		r.side = stitch.SideUnspecified
-		if r.round {
-			r.side = stitch.RightSide
-		}
+		r.lost(l)
 		if info.endSide != stitch.SideUnspecified {
 			r.side = info.endSide.Other()
 		}
@@ -56,6 +48,15 @@ func (r *runner) repeat(i int) {
 	}
 	r.ended(l)
 	r.close(i, start)
+}
+
+// lost goes on after rows of which not even the number is known.
+func (r *runner) lost(l *Line) {
+	r.unknown(l, true)
+	r.side = stitch.SideUnspecified
+	if r.round {
+		r.side = stitch.RightSide
+	}
 }
 
 // close notes the count after a direction and compares it with its claim.
@@ -185,14 +186,12 @@ func (r *runner) plain(at span) {
 	if !r.another(at) {
 		return
 	}
-	r.rows++
-	r.history = append(r.history, -1)
 	r.now = hand{left: r.now.total()}
 	if r.other != nil {
 		r.other = &hand{left: r.other.total()}
 	}
-	r.turned, r.machine = 0, nil
-	r.turnWork()
+	r.machine = nil
+	r.worked(-1, 0)
 }
 
 // even works rows that change nothing, so many or until a length.
@@ -269,10 +268,8 @@ func (r *runner) beginning(i int) {
 				r.known = false
 			}
 		}
-		r.rows++
-		r.history = append(r.history, -1)
-		r.turned, r.machine = 0, nil
-		r.turnWork()
+		r.machine = nil
+		r.worked(-1, 0)
 	}
 	r.close(i, start)
 }

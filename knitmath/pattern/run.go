@@ -52,7 +52,7 @@ func (e *engine) size(size int) {
 	}
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
-		if lines[i].info.ranges != nil && lines[i].info.kind != lineRepeat {
+		if lines[i].numbered() {
 			i = r.block(i)
 			continue
 		}
@@ -151,35 +151,40 @@ func (r *runner) work(i int, claimed bool) {
 	}
 	r.record(i)
 	if l.info.kind == lineUnread || !r.known {
-		r.unknown(l, claimed)
-		r.rows++
-		r.history = append(r.history, i)
-		r.turned = 0
-		r.turnWork()
+		r.unfollowed(i, claimed)
 		return
 	}
 	if picksUp(l.Steps) {
-		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "stitches picked up along an edge are not followed: say how many there are at the end of the row")
-		r.unknown(l, claimed)
-		r.rows++
-		r.history = append(r.history, i)
-		r.turned = 0
-		r.turnWork()
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0,
+			"stitches picked up along an edge are not followed: say how many there are at the end of the row")
+		r.unfollowed(i, claimed)
 		return
 	}
 	if r.turned == stitch.Turn && l.Steps[0].Operation == stitch.YO {
 		r.overs++
 	}
 	p := r.profile(i)
-	if len(p.parts) > 0 || p.turn != 0 || r.now.left > 0 || p.rest.takes > 0 || p.rest.leaves > 0 {
+	if r.now.left > 0 || !p.empty() {
 		r.workOn(i, p, claimed)
 	}
 	if r.machine == nil {
 		r.overs = 0
 	}
+	r.worked(i, p.turn)
+}
+
+// unfollowed is a row of which the counts are not known.
+func (r *runner) unfollowed(i int, claimed bool) {
+	r.unknown(&r.piece.Lines[i], claimed)
+	r.worked(i, 0)
+}
+
+// worked goes on after a row of a line, -1 for a plain one, that ended with a
+// turn or without.
+func (r *runner) worked(line int, turn stitch.Op) {
 	r.rows++
-	r.history = append(r.history, i)
-	r.turned = p.turn
+	r.history = append(r.history, line)
+	r.turned = turn
 	r.turnWork()
 }
 
