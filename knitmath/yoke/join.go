@@ -97,13 +97,25 @@ func settleDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float
 	case depthCm != nil:
 		rounds, field = rw.Nearest(measure.Micrometres(*depthCm)), "depth_cm"
 	default:
-		rounds, field = rw.Nearest(measure.Micrometres(min(st.SizeCm(body)/4, MaxDepthCm))), "gauge"
+		rounds, field = min(quarter(st, rw, body), rw.Nearest(measure.Micrometres(MaxDepthCm))), "gauge"
 	}
 	if rounds < 1 || rounds > MaxRounds {
 		c.Infeasible("the depth is "+report.CountOf(rounds, "rounds")+" at this gauge; it must be from 1 to "+
 			strconv.Itoa(MaxRounds), field)
 	}
 	return rounds, field
+}
+
+// quarter is the rounds that are as deep as a quarter of so many stitches is wide,
+//
+//	stitches * rows of the gauge / (4 * stitches of the gauge)
+//
+// nearest, half-way up. Both are counted over one length, so that over a
+// micrometre too they are as rows to stitches; st and rw must be of one gauge.
+func quarter(st, rw gauge.Density, stitches int) int {
+	rows, _ := rw.Exact(1)
+	across, _ := st.Exact(1)
+	return int(measure.HalfUpDiv(int64(stitches)*rows, 4*across))
 }
 
 // percent is p % of n, nearest, half-way up.

@@ -1,0 +1,62 @@
+package yoke
+
+import (
+	"math/big"
+	"testing"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// The default depth is a quarter of the body's circumference, to the nearest
+// round, half-way up: 133 stitches at 18 stitches and 36 rows are as long as 266
+// rounds, a quarter of which is 66.5. In centimetres the same is 18.472222...,
+// which no decimal holds.
+func TestDefaultDepthIsExact(t *testing.T) {
+	half := big.NewRat(1, 2)
+	halves := 0
+	for stitches := 10; stitches <= 40; stitches += 3 {
+		for rows := 12; rows <= 60; rows += 4 {
+			for body := 60; body <= 400; body++ {
+				quarter := big.NewRat(int64(body*rows), int64(4*stitches))
+				if new(big.Rat).Mul(quarter, big.NewRat(2, 1)).IsInt() && !quarter.IsInt() {
+					halves++
+				}
+				up := new(big.Rat).Add(quarter, half)
+				want := int(new(big.Int).Div(up.Num(), up.Denom()).Int64())
+				g := &gauge.Gauge{Stitches: float64(stitches), Rows: float64(rows)}
+				if got := defaultRounds(t, g, body); got != want {
+					t.Fatalf("%d stitches at %d and %d: %d rounds, want %d", body, stitches, rows, got, want)
+				}
+			}
+		}
+	}
+	if halves < 1_000 {
+		t.Errorf("%d depths were half-way: the sweep has shrunk", halves)
+	}
+	g := &gauge.Gauge{Stitches: 18, Rows: 36}
+	yoke, err := PlanCircularYoke(CircularInput{Gauge: g, BodyStitches: 133})
+	if err != nil || yoke.DepthRounds != 67 {
+		t.Errorf("a yoke of %d rounds, %v; want 67", yoke.DepthRounds, err)
+	}
+	raglan, err := PlanRaglan(RaglanInput{Gauge: g, BodyStitches: 133})
+	if err != nil || raglan.DepthRounds != 67 {
+		t.Errorf("a raglan of %d rounds, %v; want 67", raglan.DepthRounds, err)
+	}
+	// As deep as a yoke may be, and no deeper: 2 m at 5 rows to 10 cm.
+	if got := defaultRounds(t, &gauge.Gauge{Stitches: 5, Rows: 5}, 10_000); got != 100 {
+		t.Errorf("%d rounds for a body of 200 m, want 100", got)
+	}
+}
+
+// defaultRounds is the depth that a body has by default.
+func defaultRounds(t *testing.T, g *gauge.Gauge, body int) int {
+	t.Helper()
+	var c fault.Checks
+	st, rw := gauge.Vet(&c, "gauge", g)
+	rounds, _ := settleDepth(&c, st, rw, body, nil, nil)
+	if err := c.Err(); err != nil {
+		t.Fatal(err)
+	}
+	return rounds
+}
