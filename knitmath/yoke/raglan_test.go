@@ -356,18 +356,40 @@ func TestRaglanNecks(t *testing.T) {
 			}
 		}
 	}
-	for start := 2; start <= 30; start++ {
-		for both := -10; both <= 80; both++ {
-			best := 0
-			for n := start; n >= 2; n -= 2 {
-				if best == 0 || measure.Abs(2*n-both) < measure.Abs(2*best-both) {
-					best = n
+}
+
+// The default neck is the count nearest to half of what 40 % of the body leaves
+// after lines and sleeves, rounded once: in hundredths of a stitch, tried one
+// count after the other, the higher first so that it wins half-way.
+func TestRaglanDefaultNecks(t *testing.T) {
+	for body := 40; body <= 260; body++ {
+		for line := range 5 {
+			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, LineStitches: &line, DepthRounds: new(400)}
+			out, err := PlanRaglan(in)
+			if err != nil {
+				continue
+			}
+			wanted := 40*body - 400*line - 200*out.Sleeve.EndStitches // of front and back together
+			for _, part := range [...]RaglanPart{out.Back, out.Front} {
+				best := 0
+				for n := part.StartStitches; n >= 2; n -= 2 {
+					if best == 0 || measure.Abs(200*n-wanted) < measure.Abs(200*best-wanted) {
+						best = n
+					}
+				}
+				if part.EndStitches != best {
+					t.Fatalf("body %d, lines of %d: %d of %d at the neck, want %d: half of %d hundredths", body, line,
+						part.EndStitches, part.StartStitches, best, wanted)
 				}
 			}
-			if got := nearestNeck(start, both); got != best {
-				t.Fatalf("nearest to %d/2 from %d is %d, want %d", both, start, got, best)
-			}
 		}
+	}
+	// By hand: 8 % of 49 are 4 stitches an underarm, so that 41 of the body are 21 and
+	// 20; sleeves of 16 - 4 come down to 2. 40 % of 49 is 19.6, less the two sleeves
+	// 15.6, of which half is 7.8: 7 is nearer than 9.
+	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 49, LineStitches: new(0)})
+	if err != nil || out.Back.EndStitches != 7 || out.Front.EndStitches != 8 {
+		t.Errorf("%+v, %+v, %v; want 7 and 8", out.Back, out.Front, err)
 	}
 }
 

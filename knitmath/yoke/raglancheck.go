@@ -59,10 +59,10 @@ func settleParts(c *fault.Checks, r *raglan, in RaglanInput) {
 func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
 	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
-	half := percent(r.body, neckPercent) - 4*r.line - 2*sleeve.end // front and back together
+	both := neckPercent*r.body - 100*(4*r.line+2*sleeve.end) // front and back together, in hundredths of a stitch
 	for i, given := range [...]*int{in.BackNeckStitches, in.FrontNeckStitches} {
 		p := &r.parts[i]
-		p.end = fault.Or(given, nearestNeck(p.start, half))
+		p.end = fault.Or(given, nearestNeck(p.start, both))
 	}
 	for _, i := range fieldOrder {
 		vetNeckFits(c, r.parts[i], r.fewestOf(i))
@@ -104,10 +104,11 @@ func (r raglan) fewestOf(part int) int {
 	return min(MinRaglanNeck+odd, r.parts[part].start)
 }
 
-// nearestNeck is the count nearest to both/2 that differs from start by an even
-// number, half-way up, and can be worked.
+// nearestNeck is the count nearest to half of both, which is in hundredths of a
+// stitch, that differs from start by an even number, half-way up, and can be
+// worked.
 func nearestNeck(start, both int) int {
-	k := int(measure.CeilDiv(int64(2*start-both-2), 4)) // half-way, one decrease fewer
+	k := int(measure.CeilDiv(int64(200*start-both-200), 400)) // half-way, one decrease fewer
 	return start - 2*min(max(k, 0), (start-MinRaglanNeck)/2)
 }
 
