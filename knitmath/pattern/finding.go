@@ -12,6 +12,7 @@ type Kind int32
 
 // The kinds of findings.
 const (
+	// KindUnspecified is never sent.
 	KindUnspecified Kind = iota
 	// KindMistake: the pattern cannot be right as it stands.
 	KindMistake

@@ -25,7 +25,7 @@ func readQuestion(text string, rows []Row, own []Abbreviation, style RepeatStyle
 	if len(rows) == 0 {
 		return Read(text, Options{Abbreviations: own}), nil
 	}
-	g := givenRows{Checks: &c, own: own, names: Names(own), sizes: 1}
+	g := givenRows{Checks: &c, own: own, names: namesOf(own), sizes: 1}
 	for i := range rows {
 		g.vetRow(fault.Index("rows", i), rows[i])
 	}
@@ -58,7 +58,7 @@ func (g *givenRows) vetRow(at string, r Row) {
 	}
 	g.vetLength(at, "label", r.Label)
 	g.vetLength(at, "direction", r.Direction)
-	if r.Label != "" && !IsLabel(r.Label) {
+	if r.Label != "" && !isLabel(r.Label) {
 		g.Add(fault.Join(at, "label"), fault.ReasonInfeasible,
 			"%q is no label: write \"Row 1 (RS)\", or at most four words and row or rnd", shorten(r.Label, fault.MaxNameLength))
 	}
@@ -187,7 +187,7 @@ func (g *givenRows) read(rows []Row) *Piece {
 			continue
 		}
 		one := Read(text, Options{SizeCount: g.sizes, Abbreviations: g.own})
-		field, detail, ok := one.OneLine(&line)
+		field, detail, ok := one.oneLine(&line)
 		if !ok {
 			g.Add(fault.Join(fault.Index("rows", i), field), fault.ReasonInfeasible, "%q does not read as one row: %s",
 				shorten(text, fault.MaxNameLength), detail)

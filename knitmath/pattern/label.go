@@ -199,8 +199,8 @@ func (p *parser) startsLine() bool {
 	return p.labelEnd(p.next) != 0 || p.directionAhead() != lineRow
 }
 
-// IsLabel reports whether a text reads as the label of a row.
-func IsLabel(text string) bool {
+// isLabel reports whether a text reads as the label of a row.
+func isLabel(text string) bool {
 	p := parser{tokens: scan(text + ":"), sizes: 1, found: findings{source: text + ":"}}
 	var line Line
 	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0

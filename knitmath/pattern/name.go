@@ -221,9 +221,9 @@ func ownNames(own []Abbreviation) map[string]meaning {
 	return m
 }
 
-// Declarable reports whether a name can be declared: one word that begins with a
+// declarable reports whether a name can be declared: one word that begins with a
 // letter, at most MaxAbbreviationLength characters. It says what is wrong if not.
-func Declarable(name string) (string, bool) {
+func declarable(name string) (string, bool) {
 	tokens := scan(name)
 	switch {
 	case name == "":
@@ -286,15 +286,15 @@ func split(word string) (base string, n int, tail string, ok bool) {
 	return base, n, tail, true
 }
 
-// Folded is a name as names are compared: in lower case.
-func Folded(name string) string { return strings.ToLower(name) }
+// folded is a name as names are compared: in lower case.
+func folded(name string) string { return strings.ToLower(name) }
 
-// Names returns a function that tells whether a name is known, with the caller's
+// namesOf returns a function that tells whether a name is known, with the caller's
 // own, and has a count. Operations have no names here.
-func Names(own []Abbreviation) func(string) bool {
+func namesOf(own []Abbreviation) func(string) bool {
 	mine := ownNames(own)
 	return func(name string) bool {
-		name = Folded(name)
+		name = folded(name)
 		m, ok := lookUp(name, mine)
 		if !ok {
 			for _, n := range otherWork {

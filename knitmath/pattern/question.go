@@ -43,8 +43,8 @@ func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
 	seen := map[string]bool{}
 	for i, a := range own {
 		at := fault.Index("abbreviations", i)
-		name := Folded(a.Name)
-		switch text, ok := Declarable(a.Name); {
+		name := folded(a.Name)
+		switch text, ok := declarable(a.Name); {
 		case a.Name == "":
 			c.Add(fault.Join(at, "name"), fault.ReasonRequired, "is missing")
 		case utf8.RuneCountInString(a.Name) > MaxAbbreviationLength:

@@ -293,10 +293,10 @@ func (p *parser) placedInside(s *Step, depth int) bool {
 	return true
 }
 
-// OneLine reports whether a text that was written from a line was read as one
+// oneLine reports whether a text that was written from a line was read as one
 // line of that kind, in which nothing is wrong; if not, which part of it is to
 // blame, "label", "steps" or "direction", and why.
-func (p *Piece) OneLine(from *Line) (field, why string, ok bool) {
+func (p *Piece) oneLine(from *Line) (field, why string, ok bool) {
 	field = "steps"
 	if from.Direction != "" {
 		field = "direction"

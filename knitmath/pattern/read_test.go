@@ -183,7 +183,7 @@ func TestDeclared(t *testing.T) {
 	}
 	for name, want := range map[string]bool{"MB": true, "sh": true, "inc": true, "k1b": true, "M1": true, "k2tog": false, "k5": false,
 		"": false, "two words": false, "5x": false, "rep": false, "K": false, strings.Repeat("n", 21): false, "a-": false} {
-		if why, ok := Declarable(name); ok != want {
+		if why, ok := declarable(name); ok != want {
 			t.Errorf("%q can be declared: %v, %s", name, ok, why)
 		}
 	}

@@ -7,15 +7,15 @@ type SlipManner int32
 
 // The manners of slipping. The trade slips purlwise where nothing is said.
 const (
-	SlipMannerUnspecified SlipManner = iota
-	SlipMannerKwise
-	SlipMannerPwise
-	SlipMannerWyif
-	SlipMannerWyib
-	SlipMannerKwiseWyif
-	SlipMannerKwiseWyib
-	SlipMannerPwiseWyif
-	SlipMannerPwiseWyib
+	SlipMannerUnspecified SlipManner = iota // nothing is said
+	SlipMannerKwise                         // as if to knit
+	SlipMannerPwise                         // as if to purl
+	SlipMannerWyif                          // with the yarn in front
+	SlipMannerWyib                          // with the yarn in back
+	SlipMannerKwiseWyif                     // as if to knit, with the yarn in front
+	SlipMannerKwiseWyib                     // as if to knit, with the yarn in back
+	SlipMannerPwiseWyif                     // as if to purl, with the yarn in front
+	SlipMannerPwiseWyib                     // as if to purl, with the yarn in back
 
 	slipMannerEnd
 )

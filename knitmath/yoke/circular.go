@@ -26,9 +26,9 @@ type Schedule int32
 // The schedules.
 const (
 	ScheduleUnspecified Schedule = iota // percentage
-	SchedulePercentage
-	ScheduleCone
-	ScheduleOwn
+	SchedulePercentage                  // at a half, three quarters and the end of the depth
+	ScheduleCone                        // evenly, as many stitches each time
+	ScheduleOwn                         // the caller's own steps
 )
 
 // A Step is one decrease round of the caller's own schedule.

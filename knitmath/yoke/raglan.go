@@ -15,9 +15,9 @@ type RaglanLineFrom int32
 // Whose they are.
 const (
 	RaglanLineFromUnspecified RaglanLineFrom = iota // both
-	RaglanLineFromBoth
-	RaglanLineFromBody
-	RaglanLineFromSleeves
+	RaglanLineFromBoth                              // half of each; an odd stitch is the body's
+	RaglanLineFromBody                              // the body's
+	RaglanLineFromSleeves                           // the sleeves'
 )
 
 // ShapingRounds says which rounds of a raglan may decrease.
@@ -26,8 +26,8 @@ type ShapingRounds int32
 // The rounds.
 const (
 	ShapingRoundsUnspecified ShapingRounds = iota // any
-	ShapingRoundsAny
-	ShapingRoundsEverySecond
+	ShapingRoundsAny                              // every round may
+	ShapingRoundsEverySecond                      // every second one, counted down from the last
 )
 
 // Ranges of a raglan.

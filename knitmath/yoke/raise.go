@@ -16,9 +16,9 @@ type RaisePlace int32
 
 // The places.
 const (
-	RaisePlaceUnspecified RaisePlace = iota
-	RaisePlaceBeforeBands
-	RaisePlaceAfterBands
+	RaisePlaceUnspecified RaisePlace = iota // refused: there is no default
+	RaisePlaceBeforeBands                   // below all bands, or all decrease rounds
+	RaisePlaceAfterBands                    // above them, as near the neck as may be
 )
 
 // Ranges of a back raise.

@@ -1,0 +1,8 @@
+package yoke
+
+import "example.com/knitmath/knitmath/report"
+
+var (
+	_ report.Answer = Circular{}
+	_ report.Answer = Raglan{}
+)
