@@ -12,7 +12,8 @@ import (
 // here, and stitch by stitch by the machine, which shares no code with it.
 func TestCountsAgreeWithMachine(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 5))
-	ops := []stitch.Op{stitch.Knit, stitch.Purl, stitch.K2tog, stitch.SSK, stitch.CDD, stitch.KFB, stitch.YO, stitch.Slip, stitch.BindOff, stitch.CastOn}
+	ops := []stitch.Op{stitch.Knit, stitch.Purl, stitch.K2tog, stitch.SSK, stitch.CDD, stitch.KFB, stitch.YO, stitch.Slip, stitch.BindOff,
+		stitch.CastOn}
 	fits, rows := 0, 0
 	for range 8000 {
 		sizes := 1 + rng.IntN(3)
@@ -117,7 +118,8 @@ func TestShortRowsByHand(t *testing.T) {
 		end   int
 		found string
 	}{
-		{"Row 1 (RS): k15, w&t\nRow 2: p10, w&t\nRow 3: k10, k1 tog with its wrap, k to end\nRow 4: p15, p1 tog with its wrap, p to end", 20, 20, ""},
+		{"Row 1 (RS): k15, w&t\nRow 2: p10, w&t\nRow 3: k10, k1 tog with its wrap, k to end\nRow 4: p15, p1 tog with its wrap, p to end",
+			20, 20, ""},
 		{"Row 1: k15, turn\nRow 2: make DS, p9, turn\nRow 3: make DS, k8, k DS, k to end\nRow 4: p14, p DS, p to end", 20, 20, ""},
 		{"Row 1: k15, turn\nRow 2: make DS, p14\nRow 3: k14, k DS, k5", 20, 20, ""},
 		{"Row 1: k15, turn\nRow 2: make DS, p14\nRow 3: k to end", 20, 20, "3:8 CANNOT_BE_WORKED"},
@@ -148,7 +150,8 @@ func TestRowsOfThePiece(t *testing.T) {
 		found     string
 	}{
 		// Rows 1 to 6, of which 2, 4 and 6 are the same: 40 - 2*3.
-		{"Row 1: ssk, k to last 2 sts, k2tog\nRow 2 and all WS rows: purl\nRow 3: ssk, k to last 2 sts, k2tog\nRow 5: ssk, k to last 2 sts, k2tog", 40, false, 34, 6, ""},
+		{"Row 1: ssk, k to last 2 sts, k2tog\nRow 2 and all WS rows: purl\n" +
+			"Row 3: ssk, k to last 2 sts, k2tog\nRow 5: ssk, k to last 2 sts, k2tog", 40, false, 34, 6, ""},
 		{"Rows 1 and 3: ssk, k to end\nRows 2 and 4: purl", 40, false, 38, 4, ""},
 		{"All WS rows: purl\nRow 1: ssk, k to end\nRow 3: ssk, k to end", 40, false, 38, 4, ""},
 		{"Row 1: ssk, k to end. Row 2: purl. Rep Rows 1 and 2 five more times (34 sts)", 40, false, 34, 12, ""},
@@ -156,7 +159,8 @@ func TestRowsOfThePiece(t *testing.T) {
 		{"Row 1: ssk, k to last 2 sts, k2tog. Row 2: purl. Rep Rows 1 and 2 until 31 sts rem.", 40, false, 31, 2, "1:50 DOES_NOT_COME_OUT"},
 		{"Row 1: ssk, k to end. Row 2: purl. Rep Rows 1 and 2 until piece measures 10 cm.", 40, false, -1, 2, "1:36 ROWS_OPEN"},
 		{"Row 1: ssk, k to end. Row 2: purl. Rep Rows 1 and 2 until piece measures 10 cm. (30 sts)", 40, false, 30, 20, ""},
-		{"Row 1: knit. Row 2: purl. Rep last 2 rows 4 more times. Rep these 2 rows until piece measures 10 cm", 40, false, 40, 10, "1:57 LENGTH_OPEN"},
+		{"Row 1: knit. Row 2: purl. Rep last 2 rows 4 more times. Rep these 2 rows until piece measures 10 cm", 40, false, 40, 10,
+			"1:57 LENGTH_OPEN"},
 		{"Rep Rows 1 and 2 twice more", 40, false, -1, 0, "1:1 ROW_NOT_WRITTEN"},
 		{"knit\nRep last 3 rows twice more", 40, false, -1, 1, "2:1 ROW_NOT_WRITTEN"},
 		{"Row 1: knit\nRow 3: purl", 40, false, 40, 2, "1:1 ROW_NUMBER"},
@@ -171,7 +175,8 @@ func TestRowsOfThePiece(t *testing.T) {
 		{"Row 1: [k2tog, k2] 9 times\nRow 2: p30", 40, false, 30, 2, "1:8 STITCHES_UNWORKED"}, // ten repeats were meant: 40 - 10
 		{"Row 1: [k2tog, k2] 11 times\nRow 2: p30", 40, false, 30, 2, "1:8 STITCHES_MISSING"},
 		{"Knit 4 rows. Work 10 rows even. Purl 1 row (40 sts)", 40, false, 40, 15, ""},
-		{"Work even until piece measures 9 cm, ending with a WS row. Row 1 (WS): p", 40, false, 40, 1, "1:1 LENGTH_OPEN, 1:60 SIDE_DISAGREES, 1:72 READING_TAKEN"},
+		{"Work even until piece measures 9 cm, ending with a WS row. Row 1 (WS): p", 40, false, 40, 1,
+			"1:1 LENGTH_OPEN, 1:60 SIDE_DISAGREES, 1:72 READING_TAKEN"},
 		{"BO 3 sts at beg of next 2 rows, k", 40, false, 34, 2, ""},
 		{"BO 21 sts at beg of next 2 rows", 40, false, -1, 2, "1:1 STITCHES_MISSING"},
 		{"CO 5 sts at beg of next 2 rows (50 sts)", 40, false, 50, 2, ""},
@@ -193,7 +198,8 @@ func TestRowsOfThePiece(t *testing.T) {
 		}
 		w := Read(c.text, Options{}).Work(start)
 		if got := found(w.Findings); got != c.found || w.EndStitches[0] != c.end || w.WorkedRows[0] != c.rows {
-			t.Errorf("%q: %d stitches, %d rows, found %s; want %d, %d, %s\n%+v", c.text, w.EndStitches[0], w.WorkedRows[0], got, c.end, c.rows, c.found, w.Findings)
+			t.Errorf("%q: %d stitches, %d rows, found %s; want %d, %d, %s\n%+v", c.text, w.EndStitches[0], w.WorkedRows[0], got, c.end,
+				c.rows, c.found, w.Findings)
 		}
 	}
 }
@@ -205,10 +211,14 @@ func TestWhatWouldFit(t *testing.T) {
 		on   int
 		want string
 	}{
-		{"k1, [k2tog, k4] 5 times", 43, "12 stitches remain: the row takes 31, 43 are there; 2 more repeats would fit exactly (a multiple of 6 plus 1)"},
-		{"k1, [k2tog, k4] 8 times", 43, "6 stitches missing: the row takes 49, 43 are there; 1 repeat fewer would fit exactly (a multiple of 6 plus 1)"},
-		{"k1, [k2tog, k4] 5 times", 34, "3 stitches remain: the row takes 31, 34 are there; the repeat takes 6 stitches and fits a multiple of 6 plus 1"},
-		{"k1, *k2tog, k4; rep from * to end", 45, "the repeat takes 6 stitches and 2 stitches remain over: 43 or 49 would fit, a multiple of 6 plus 1"},
+		{"k1, [k2tog, k4] 5 times", 43,
+			"12 stitches remain: the row takes 31, 43 are there; 2 more repeats would fit exactly (a multiple of 6 plus 1)"},
+		{"k1, [k2tog, k4] 8 times", 43,
+			"6 stitches missing: the row takes 49, 43 are there; 1 repeat fewer would fit exactly (a multiple of 6 plus 1)"},
+		{"k1, [k2tog, k4] 5 times", 34,
+			"3 stitches remain: the row takes 31, 34 are there; the repeat takes 6 stitches and fits a multiple of 6 plus 1"},
+		{"k1, *k2tog, k4; rep from * to end", 45,
+			"the repeat takes 6 stitches and 2 stitches remain over: 43 or 49 would fit, a multiple of 6 plus 1"},
 		{"k40", 41, "1 stitch remains: the row takes 40, 41 are there"},
 	} {
 		w := Read(c.text, Options{}).Work(Start{Counts: []int{c.on}})

@@ -80,7 +80,8 @@ func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
 	}
 	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations})
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
-		c.Add("start_stitches", fault.ReasonRequired, "is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
+		c.Add("start_stitches", fault.ReasonRequired,
+			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
 	worked := piece.Work(Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide})

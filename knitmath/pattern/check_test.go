@@ -29,13 +29,17 @@ func TestCheckInstructionsFaults(t *testing.T) {
 		{"too many sizes", func(in *CheckInstructionsInput) { in.StartStitches = make([]int, 21) }, []string{"start_stitches TOO_MANY"}},
 		{"unknown construction", func(in *CheckInstructionsInput) { in.Construction = 9 }, []string{"construction UNKNOWN_VALUE"}},
 		{"unknown side", func(in *CheckInstructionsInput) { in.FirstSide = -1 }, []string{"first_side UNKNOWN_VALUE"}},
-		{"wrong side in the round", func(in *CheckInstructionsInput) { in.FirstSide, in.Construction = stitch.WrongSide, stitch.InTheRound },
+		{"wrong side in the round", func(in *CheckInstructionsInput) {
+			in.FirstSide, in.Construction = stitch.WrongSide, stitch.InTheRound
+		},
 			[]string{"first_side CONTRADICTORY"}},
 		{"abbreviations", func(in *CheckInstructionsInput) {
-			in.Abbreviations = []Abbreviation{declared("", 0, 0), declared("k2tog", 2, 1), declared("mb", -1, 101), declared("MB", 1, 1), declared("5 x", 1, 1)}
+			in.Abbreviations = []Abbreviation{declared("", 0, 0), declared("k2tog", 2, 1), declared("mb", -1, 101), declared("MB", 1, 1),
+				declared("5 x", 1, 1)}
 		}, []string{"abbreviations[0].name REQUIRED", "abbreviations[1].name INFEASIBLE", "abbreviations[2].takes_stitches OUT_OF_RANGE",
 			"abbreviations[2].leaves_stitches OUT_OF_RANGE", "abbreviations[3].name CONTRADICTORY", "abbreviations[4].name INFEASIBLE"}},
-		{"too many abbreviations", func(in *CheckInstructionsInput) { in.Abbreviations = make([]Abbreviation, 101) }, []string{"abbreviations TOO_MANY"}},
+		{"too many abbreviations", func(in *CheckInstructionsInput) { in.Abbreviations = make([]Abbreviation, 101) },
+			[]string{"abbreviations TOO_MANY"}},
 		{"several at once", func(in *CheckInstructionsInput) { *in = CheckInstructionsInput{Construction: 7, FirstSide: 3} },
 			[]string{"text REQUIRED", "construction UNKNOWN_VALUE", "first_side UNKNOWN_VALUE"}},
 	}
@@ -70,31 +74,45 @@ func TestFormatInstructionsFaults(t *testing.T) {
 		{"too many rows", FormatInstructionsInput{Rows: make([]Row, 501)}, []string{"rows TOO_MANY"}},
 		{"style", FormatInstructionsInput{Text: "k", RepeatStyle: 4}, []string{"repeat_style UNKNOWN_VALUE"}},
 		{"empty row", FormatInstructionsInput{Rows: []Row{{}}}, []string{"rows[0].steps REQUIRED"}},
-		{"direction and steps", FormatInstructionsInput{Rows: []Row{{Direction: "Knit 4 rows", Steps: []Step{k}}}}, []string{"rows[0].direction CONTRADICTORY"}},
+		{"direction and steps", FormatInstructionsInput{Rows: []Row{{Direction: "Knit 4 rows", Steps: []Step{k}}}},
+			[]string{"rows[0].direction CONTRADICTORY"}},
 		{"no direction", FormatInstructionsInput{Rows: []Row{{Direction: "k2, p2"}}}, []string{"rows[0].direction INFEASIBLE"}},
-		{"unread direction", FormatInstructionsInput{Rows: []Row{{Direction: "once upon a time"}}}, []string{"rows[0].direction INFEASIBLE"}},
+		{"unread direction", FormatInstructionsInput{Rows: []Row{{Direction: "once upon a time"}}},
+			[]string{"rows[0].direction INFEASIBLE"}},
 		{"no label", FormatInstructionsInput{Rows: []Row{{Label: "Hem", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
-		{"a label with more in it", FormatInstructionsInput{Rows: []Row{{Label: "Row 1: k2. Row 2", Steps: []Step{k}}}}, []string{"rows[0].label INFEASIBLE"}},
-		{"long label", FormatInstructionsInput{Rows: []Row{{Label: "Row " + strings.Repeat("1", 200), Steps: []Step{k}}}}, []string{"rows[0].label TOO_MANY", "rows[0].label INFEASIBLE"}},
-		{"claims", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedStitches: []int{-2, 5}, ClaimedChangeStitches: []int{1, 2, 3}}}},
-			[]string{"rows[0].claimed_stitches[0] OUT_OF_RANGE", "rows[0].claimed_change_stitches CONTRADICTORY", "rows[0].claimed_change_stitches CONTRADICTORY"}},
-		{"changes both ways", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedChangeStitches: []int{1, -2}}}}, []string{"rows[0].claimed_change_stitches CONTRADICTORY"}},
+		{"a label with more in it", FormatInstructionsInput{Rows: []Row{{Label: "Row 1: k2. Row 2", Steps: []Step{k}}}},
+			[]string{"rows[0].label INFEASIBLE"}},
+		{"long label", FormatInstructionsInput{Rows: []Row{{Label: "Row " + strings.Repeat("1", 200), Steps: []Step{k}}}},
+			[]string{"rows[0].label TOO_MANY", "rows[0].label INFEASIBLE"}},
+		{"claims", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedStitches: []int{-2, 5},
+			ClaimedChangeStitches: []int{1, 2, 3}}}},
+			[]string{"rows[0].claimed_stitches[0] OUT_OF_RANGE", "rows[0].claimed_change_stitches CONTRADICTORY",
+				"rows[0].claimed_change_stitches CONTRADICTORY"}},
+		{"changes both ways", FormatInstructionsInput{Rows: []Row{{Steps: []Step{k}, ClaimedChangeStitches: []int{1, -2}}}},
+			[]string{"rows[0].claimed_change_stitches CONTRADICTORY"}},
 		{"no step", ofSteps(Step{}), []string{"rows[0].steps[0].operation REQUIRED"}},
 		{"unknown operation", ofSteps(Step{Operation: 255}), []string{"rows[0].steps[0].operation UNKNOWN_VALUE"}},
 		{"unknown name", ofSteps(Step{Name: "foo"}), []string{"rows[0].steps[0].name UNKNOWN_VALUE"}},
 		{"two kinds", ofSteps(Step{Name: "lt", Operation: stitch.Knit}), []string{"rows[0].steps[0] CONTRADICTORY"}},
-		{"count and last", ofSteps(Step{Operation: stitch.Knit, Times: []int{1}, RemainingStitches: []int{1}}), []string{"rows[0].steps[0].remaining_stitches CONTRADICTORY"}},
-		{"counts out of range", ofSteps(Step{Operation: stitch.Knit, Times: []int{-1, 10001}}, Step{Operation: stitch.Purl, RemainingStitches: []int{math.MinInt}}),
-			[]string{"rows[0].steps[0].times[0] OUT_OF_RANGE", "rows[0].steps[0].times[1] OUT_OF_RANGE", "rows[0].steps[1].remaining_stitches[0] OUT_OF_RANGE"}},
-		{"sizes disagree", ofSteps(Step{Operation: stitch.Knit, Times: []int{1, 2}}, Step{Operation: stitch.Purl, RemainingStitches: []int{1, 2, 3}}),
+		{"count and last", ofSteps(Step{Operation: stitch.Knit, Times: []int{1}, RemainingStitches: []int{1}}),
+			[]string{"rows[0].steps[0].remaining_stitches CONTRADICTORY"}},
+		{"counts out of range", ofSteps(Step{Operation: stitch.Knit, Times: []int{-1, 10001}},
+			Step{Operation: stitch.Purl, RemainingStitches: []int{math.MinInt}}),
+			[]string{"rows[0].steps[0].times[0] OUT_OF_RANGE", "rows[0].steps[0].times[1] OUT_OF_RANGE",
+				"rows[0].steps[1].remaining_stitches[0] OUT_OF_RANGE"}},
+		{"sizes disagree", ofSteps(Step{Operation: stitch.Knit, Times: []int{1, 2}},
+			Step{Operation: stitch.Purl, RemainingStitches: []int{1, 2, 3}}),
 			[]string{"rows[0].steps[1].remaining_stitches CONTRADICTORY"}},
 		{"too many sizes", ofSteps(Step{Operation: stitch.Knit, Times: make([]int, 21)}), []string{"rows[0].steps[0].times TOO_MANY"}},
-		{"into one", ofSteps(Step{Operation: stitch.Knit, IntoOneStitch: true}), []string{"rows[0].steps[0].into_one_stitch CONTRADICTORY"}},
-		{"into one does not fit", ofSteps(Step{Steps: []Step{{Operation: stitch.K2tog}}, IntoOneStitch: true}), []string{"rows[0].steps INFEASIBLE"}},
+		{"into one", ofSteps(Step{Operation: stitch.Knit, IntoOneStitch: true}),
+			[]string{"rows[0].steps[0].into_one_stitch CONTRADICTORY"}},
+		{"into one does not fit", ofSteps(Step{Steps: []Step{{Operation: stitch.K2tog}}, IntoOneStitch: true}),
+			[]string{"rows[0].steps INFEASIBLE"}},
 		{"manner", ofSteps(Step{Operation: stitch.Knit, Manner: SlipMannerWyif}), []string{"rows[0].steps[0].manner CONTRADICTORY"}},
 		{"unknown manner", ofSteps(Step{Operation: stitch.Slip, Manner: 9}), []string{"rows[0].steps[0].manner UNKNOWN_VALUE"}},
 		{"turn inside", ofSteps(Step{Operation: stitch.Turn}, k), []string{"rows[0].steps INFEASIBLE"}},
-		{"to end in a group", ofSteps(Step{Steps: []Step{{Operation: stitch.Knit, RemainingStitches: []int{0}}, k}, Times: []int{2}}), []string{"rows[0].steps INFEASIBLE"}},
+		{"to end in a group", ofSteps(Step{Steps: []Step{{Operation: stitch.Knit, RemainingStitches: []int{0}}, k}, Times: []int{2}}),
+			[]string{"rows[0].steps INFEASIBLE"}},
 		{"too deep", ofSteps(deep), []string{"rows[0].steps[0].steps[0].steps[0].steps[0].steps[0].steps TOO_MANY"}},
 		{"too many steps", ofSteps(make([]Step, 5001)...), []string{"rows[0].steps TOO_MANY"}},
 	}
@@ -134,7 +152,8 @@ func TestFormatCompresses(t *testing.T) {
 func textOf(rows []Row) []string {
 	out := make([]string, len(rows))
 	for i, r := range rows {
-		line := Line{Label: r.Label, Steps: r.Steps, ClaimedStitches: r.ClaimedStitches, ClaimedChangeStitches: r.ClaimedChangeStitches, Direction: r.Direction}
+		line := Line{Label: r.Label, Steps: r.Steps, ClaimedStitches: r.ClaimedStitches, ClaimedChangeStitches: r.ClaimedChangeStitches,
+			Direction: r.Direction}
 		out[i] = line.Text(0)
 	}
 	return out
@@ -162,7 +181,8 @@ func FuzzCheckInstructions(f *testing.F) {
 		if len(out.Findings) > MaxFindings || len(out.Lines) > MaxLines || out.Summary() == "" || len(out.EndStitches) != out.SizeCount {
 			t.Fatalf("%+v", out)
 		}
-		written, err := FormatInstructions(FormatInstructionsInput{Text: text, Abbreviations: in.Abbreviations, RepeatStyle: RepeatStyle(1 + a&1)})
+		written, err := FormatInstructions(FormatInstructionsInput{Text: text, Abbreviations: in.Abbreviations,
+			RepeatStyle: RepeatStyle(1 + a&1)})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -182,9 +202,11 @@ func FuzzFormatInstructions(f *testing.F) {
 	f.Add("", "Knit 4 rows", "", uint8(6), 1, 2, 3, int32(5), true, int32(3))
 	f.Fuzz(func(t *testing.T, label, direction, name string, op uint8, n, times, last int, manner int32, into bool, style int32) {
 		steps := []Step{{Operation: stitch.Op(op), Times: []int{n}, Manner: SlipManner(manner)},
-			{Name: name, Times: []int{n, times}}, {Steps: []Step{{Operation: stitch.Knit, Times: []int{n}}, {Operation: stitch.YO}}, Times: []int{times}, IntoOneStitch: into},
+			{Name: name, Times: []int{n, times}}, {Steps: []Step{{Operation: stitch.Knit, Times: []int{n}}, {Operation: stitch.YO}},
+				Times: []int{times}, IntoOneStitch: into},
 			{Operation: stitch.Purl, RemainingStitches: []int{last}}}
-		in := FormatInstructionsInput{Rows: []Row{{Label: label, Steps: steps, ClaimedStitches: []int{n}}, {Direction: direction}}, RepeatStyle: RepeatStyle(style)}
+		in := FormatInstructionsInput{Rows: []Row{{Label: label, Steps: steps, ClaimedStitches: []int{n}}, {Direction: direction}},
+			RepeatStyle: RepeatStyle(style)}
 		out, err := FormatInstructions(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

@@ -152,7 +152,8 @@ func (r *runner) misfit(l *Line, p *profile, o outcome) {
 		text := stitches(int(o.short)) + " over"
 		if each > 0 {
 			text = "the repeat takes " + stitches(int(each)) + " and " + stitches(int(o.short)) + " " + remain(o.short) + " over: " +
-				strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " + multiple(have-o.short, each)
+				strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " +
+				multiple(have-o.short, each)
 		}
 		r.fault(KindMistake, ReasonUneven, at, int(o.short), text)
 		return

@@ -171,7 +171,8 @@ func simple(s Step) Step {
 		return s
 	}
 	in := s.Steps[0]
-	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil || in.Operation.EndsRow() {
+	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil ||
+		in.Operation.EndsRow() {
 		return s
 	}
 	in.Times, in.RemainingStitches, in.at = s.Times, s.RemainingStitches, s.at

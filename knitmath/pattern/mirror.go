@@ -102,7 +102,8 @@ func (m *mirror) row(l *Line) []Step {
 	}
 	for i := range steps {
 		if s := &steps[i]; s.Operation == stitch.BindOff && (i == 0 || i == len(steps)-1) && len(steps) > 1 {
-			return m.refuse(s.at, "binding off at the edge belongs to the row that begins there: for the other edge bind off at the beginning of the next row")
+			return m.refuse(s.at, "binding off at the edge belongs to the row that begins there: "+
+				"for the other edge bind off at the beginning of the next row")
 		}
 	}
 	out := make([]Step, 0, len(steps))
@@ -140,7 +141,8 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 		if open >= 0 {
 			counts := make([]int, m.piece.SizeCount)
 			for size := range counts {
-				between := int64(at(steps[open].RemainingStitches, size)) - fixed(out[open+1:i], size).takes - int64(at(s.RemainingStitches, size))
+				before, after := at(steps[open].RemainingStitches, size), at(s.RemainingStitches, size)
+				between := int64(before-after) - fixed(out[open+1:i], size).takes
 				each := s.pass(size).takes
 				if each < 1 || between < 0 || between%each != 0 {
 					m.refuse(s.at, "the stitches between this and the repeat before it do not come out")

@@ -67,7 +67,8 @@ func TestMirrorTwice(t *testing.T) {
 		text := m.Lines[0].Text(0)
 		once := Read(text, Options{SizeCount: sizes})
 		twice := once.Mirror()
-		if got := twice.Lines[0].Text(0); got != p.Lines[0].Text(0) || !reflect.DeepEqual(plain(once.Lines[0].Steps), plain(m.Lines[0].Steps)) {
+		if got := twice.Lines[0].Text(0); got != p.Lines[0].Text(0) ||
+			!reflect.DeepEqual(plain(once.Lines[0].Steps), plain(m.Lines[0].Steps)) {
 			t.Fatalf("%q mirrored is %q, twice %q", p.Lines[0].Text(0), text, got)
 		}
 		r := &runner{engine: &engine{piece: p}}

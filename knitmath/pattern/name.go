@@ -87,12 +87,13 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 	put("yo2", double)
 	for _, open := range []string{"m1", "m1p"} {
 		m := w[open]
-		m.reading = open + " leans either way: the count is the same; write " + open[:2] + "l" + open[2:] + " or " + open[:2] + "r" + open[2:] +
-			" to say which"
+		left, right := open[:2]+"l"+open[2:], open[:2]+"r"+open[2:]
+		m.reading = open + " leans either way: the count is the same; write " + left + " or " + right + " to say which"
 		w[open] = m
 	}
 	m := named("k1b", 1, 1)
-	m.reading = "k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: one stitch either way"
+	m.reading = "k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: " +
+		"one stitch either way"
 	put("k1b", m)
 	return w, ph
 }
@@ -253,8 +254,8 @@ func declarable(name string) (string, bool) {
 var reserved = map[string]bool{"rep": true, "repeat": true, "to": true, "end": true, "last": true, "until": true, "across": true,
 	"around": true, "once": true, "twice": true, "times": true, "time": true, "more": true, "row": true, "rows": true, "rnd": true,
 	"rnds": true, "round": true, "rounds": true, "and": true, "then": true, "st": true, "sts": true, "stitch": true,
-	"stitches": true, "in": true, "into": true, "tbl": true, "tog": true, "from": true, "rs": true, "ws": true, "kwise": true, "pwise": true,
-	"next": true, "x": true}
+	"stitches": true, "in": true, "into": true, "tbl": true, "tog": true, "from": true, "rs": true, "ws": true, "kwise": true,
+	"pwise": true, "next": true, "x": true}
 
 // split takes "k5", "sl1", "bo4", "p2tbl" apart.
 func split(word string) (base string, n int, tail string, ok bool) {

@@ -35,7 +35,8 @@ func Read(text string, o Options) *Piece {
 			break
 		}
 		if len(piece.Lines) == MaxLines {
-			p.mistake(ReasonTooMany, t.span, "a text has at most "+strconv.Itoa(MaxLines)+" rows and directions; nothing is read from here on")
+			p.mistake(ReasonTooMany, t.span,
+				"a text has at most "+strconv.Itoa(MaxLines)+" rows and directions; nothing is read from here on")
 			break
 		}
 		piece.Lines = append(piece.Lines, p.line())

@@ -112,7 +112,8 @@ func TestWrittenRowsReadBack(t *testing.T) {
 				t.Fatalf("%q: %+v", text, p.found.list)
 			}
 			got := &p.Lines[0]
-			if !reflect.DeepEqual(plain(got.Steps), plain(steps)) || got.Label != line.Label || !reflect.DeepEqual(got.ClaimedStitches, line.ClaimedStitches) {
+			if !reflect.DeepEqual(plain(got.Steps), plain(steps)) || got.Label != line.Label ||
+				!reflect.DeepEqual(got.ClaimedStitches, line.ClaimedStitches) {
 				t.Fatalf("%q reads as\n%+v, not\n%+v", text, plain(got.Steps), plain(steps))
 			}
 			checkStable(t, p, style)
@@ -196,8 +197,10 @@ func FuzzRead(f *testing.F) {
 	for _, seed := range []string{"", "k5, [k2tog, k8] 4 times, k5", "*k2, p2; rep from * to last 3 sts, k3 (96 sts)",
 		"Row 1 (RS): k5 (6, 7).\nRow 2 and all WS rows: p.\nRow 3: ssk, k to end (95, 96 sts)\nRep Rows 1-4 three times",
 		"CO 9 sts. BO 4 sts at beg of next 2 rows. Work even until 3 cm, ending with a WS row. Rep last 2 rows until 5 sts rem.",
-		"*k1, **p1; rep from ** twice, (k1, yo, k1) in next st; rep from * around", "k4, w&t. make DS, p to last 2 sts, turn", "((((((", "*\xff\n\r\n(–, 3 sts",
-		"Rows 1-9999: k1, m1l, k to end. Rep Rows 1-9999 9999 more times", "2/2 lc, sl 1, k1, psso, psso, k2 (-, 3) [4]", "000.\nRow 00And:"} {
+		"*k1, **p1; rep from ** twice, (k1, yo, k1) in next st; rep from * around", "k4, w&t. make DS, p to last 2 sts, turn", "((((((",
+		"*\xff\n\r\n(–, 3 sts",
+		"Rows 1-9999: k1, m1l, k to end. Rep Rows 1-9999 9999 more times", "2/2 lc, sl 1, k1, psso, psso, k2 (-, 3) [4]",
+		"000.\nRow 00And:"} {
 		f.Add(seed, uint16(40), false)
 	}
 	f.Fuzz(func(t *testing.T, text string, on uint16, round bool) {
@@ -209,7 +212,8 @@ func FuzzRead(f *testing.F) {
 		w := p.Work(start)
 		lines := 1 + strings.Count(text, "\n") + strings.Count(text, "\r")
 		for _, f := range w.Findings {
-			if f.LineNumber < 0 || f.LineNumber > lines || f.ColumnNumber < 0 || f.ColumnNumber > len(text)+1 || f.Description == "" || f.Reason == "" || f.Kind == 0 {
+			if f.LineNumber < 0 || f.LineNumber > lines || f.ColumnNumber < 0 || f.ColumnNumber > len(text)+1 || f.Description == "" ||
+				f.Reason == "" || f.Kind == 0 {
 				t.Fatalf("%q: %+v", text, f)
 			}
 		}

@@ -229,7 +229,8 @@ func (r *runner) castOn(i int) {
 	n := int64(at(l.info.counts, r.size))
 	if len(r.start.Counts) > 0 && r.rows == 0 {
 		if have := r.now.total(); have != n {
-			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have), "the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have),
+				"the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
 		}
 	} else {
 		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
@@ -255,7 +256,8 @@ func (r *runner) beginning(i int) {
 			total := r.now.total()
 			if l.info.op == stitch.BindOff {
 				if n > total {
-					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
+						stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
 					r.known = false
 				}
 				total -= n

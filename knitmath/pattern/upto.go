@@ -121,11 +121,14 @@ func (p *parser) toLast() (extent, bool) {
 		if p.accept("rem", "remain", "remains", "remaining", "left") {
 			return extent{last: without(n)}, true
 		}
-		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") || p.acceptAll("from", "the", "end") {
+		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") ||
+			p.acceptAll("from", "the", "end") {
 			return extent{last: without(n)}, true
 		}
 	}
-	p.ask(ReasonUnread, from.to(p.peek().span), "only \"to end\" and \"to last n sts\" are followed; for a marker or another place say how many stitches remain")
+	p.ask(ReasonUnread, from.to(p.peek().span),
+		"only \"to end\" and \"to last n sts\" are followed; "+
+			"for a marker or another place say how many stitches remain")
 	return extent{}, false
 }
 
@@ -276,7 +279,8 @@ func (p *parser) manner(known SlipManner) (SlipManner, bool) {
 // asTheyAre reads "the knit sts and purl the purl sts" and the like: every
 // stitch to the end of the row is worked as one.
 func (p *parser) asTheyAre() bool {
-	if !p.peek().is("the") && !(p.peek().is("sts", "stitches", "all") && p.ahead(1).is("as", "sts", "stitches") && (p.ahead(1).is("as") || p.ahead(2).is("as"))) {
+	if !p.peek().is("the") && !(p.peek().is("sts", "stitches", "all") && p.ahead(1).is("as", "sts", "stitches") &&
+		(p.ahead(1).is("as") || p.ahead(2).is("as"))) {
 		return false
 	}
 	for {

@@ -49,7 +49,8 @@ func TestAnswersInWords(t *testing.T) {
 			t.Errorf("directions %q", d)
 		}
 		sources := c.answer.Sources()
-		if len(sources) != c.sources || slices.ContainsFunc(sources, func(s report.Source) bool { return s.Citation == "" || s.Status == 0 }) {
+		if len(sources) != c.sources || slices.ContainsFunc(sources,
+			func(s report.Source) bool { return s.Citation == "" || s.Status == 0 }) {
 			t.Errorf("sources %+v", sources)
 		}
 	}

@@ -76,7 +76,8 @@ func (p *Piece) Work(start Start) Worked {
 	}
 	for i := range w.Lines {
 		l := &w.Lines[i]
-		for _, list := range []*[]int{&l.StartStitches, &l.EndStitches, &l.TakenStitches, &l.LeftStitches, &l.UnworkedStitches, &l.MissingStitches} {
+		for _, list := range []*[]int{&l.StartStitches, &l.EndStitches, &l.TakenStitches, &l.LeftStitches, &l.UnworkedStitches,
+			&l.MissingStitches} {
 			*list, numbers = numbers[:p.SizeCount:p.SizeCount], numbers[p.SizeCount:]
 		}
 	}

@@ -34,7 +34,8 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
 		knittest.Near(t, "departure", p.DepartureStitches, float64(p.Stitches)-p.WantedStitches, 1e-9)
-		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == ScheduleCone && p.LastRoundNumber < out.DepthRounds {
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == ScheduleCone &&
+			p.LastRoundNumber < out.DepthRounds {
 			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
 			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
 		}
@@ -256,13 +257,15 @@ func TestYokeBandAtTheNeck(t *testing.T) {
 		}
 		return all
 	}
-	if got := reasonsOf(); !slices.Contains(got, "neck_tolerance_stitches NECK_IN_TOLERANCE") || !slices.Contains(got, "bands[0].repeat_stitches FAR_FROM_SCHEDULE") {
+	if got := reasonsOf(); !slices.Contains(got, "neck_tolerance_stitches NECK_IN_TOLERANCE") ||
+		!slices.Contains(got, "bands[0].repeat_stitches FAR_FROM_SCHEDULE") {
 		t.Errorf("notices %v", out.Notices) // 165 = 15 * 11, so that k2tog comes down to 84, where the cone wants 224
 	}
 	in.NeckToleranceStitches = new(3)
 	_, err = PlanCircularYoke(in)
 	knittest.WantViolations(t, err, "bands[1].repeat_stitches INFEASIBLE", "neck_tolerance_stitches INFEASIBLE")
-	if got := err.Error(); !strings.Contains(got, "nearest repeat that would do is 11, on 77 stitches") || !strings.Contains(got, "a tolerance of 4 would do") {
+	if got := err.Error(); !strings.Contains(got, "nearest repeat that would do is 11, on 77 stitches") ||
+		!strings.Contains(got, "a tolerance of 4 would do") {
 		t.Error(got)
 	}
 }
@@ -340,8 +343,9 @@ func TestYokeBandRefusals(t *testing.T) {
 		in   CircularInput
 		want []string
 	}{
-		"empty":     {base(Band{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
-		"ranges":    {base(Band{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE", "bands[0].plain_before_rounds OUT_OF_RANGE"}},
+		"empty": {base(Band{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
+		"ranges": {base(Band{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE",
+			"bands[0].plain_before_rounds OUT_OF_RANGE"}},
 		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
 		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
 		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},
@@ -405,8 +409,9 @@ func FuzzPlanCircularYokeBands(f *testing.F) {
 // A yoke of 500 stitches with six bands.
 func BenchmarkYokeBands(b *testing.B) {
 	b.ReportAllocs()
-	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyStitches: 373, SleeveStitches: new(124), UnderarmStitches: new(30), DepthRounds: new(90),
-		Schedule: ScheduleCone, NeckToleranceStitches: new(4)}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}, BodyStitches: 373, SleeveStitches: new(124), UnderarmStitches: new(30),
+		DepthRounds: new(90),
+		Schedule:    ScheduleCone, NeckToleranceStitches: new(4)}
 	for i, repeat := range []int{12, 10, 8, 9, 7, 6} {
 		in.Bands = append(in.Bands, Band{8 + i, repeat, new(3)})
 	}

@@ -31,7 +31,8 @@ func checkYoke(t *testing.T, in CircularInput, out Circular) {
 	for round := 1; round <= out.DepthRounds; round++ {
 		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
 		if r := out.BackRaise; r != nil && round == r.FirstRoundNumber {
-			if inBand[round] > 0 || inBand[round+1] > 0 || next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber <= round+1 {
+			if inBand[round] > 0 || inBand[round+1] > 0 || next < len(out.DecreaseRounds) &&
+				out.DecreaseRounds[next].RoundNumber <= round+1 {
 				t.Fatalf("the raise on round %d is not on plain rounds", round)
 			}
 			raised = checkRaise(t, m, in, *r)
@@ -68,7 +69,8 @@ func checkYoke(t *testing.T, in CircularInput, out Circular) {
 		}
 	}
 	if next != len(out.DecreaseRounds) || m.StitchCount() != out.NeckStitches {
-		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(), out.NeckStitches)
+		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(),
+			out.NeckStitches)
 	}
 	heights := m.Heights()
 	for x, rows := range heights {
@@ -159,7 +161,8 @@ func TestYokeIsKnit(t *testing.T) {
 		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
 				for _, rows := range []float64{26, 30, 33.5} {
-					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule, Spread: order}
+					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule,
+						Spread: order}
 					if schedule == ScheduleOwn {
 						in.Steps = []Step{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
 					}
@@ -208,20 +211,28 @@ func TestYokeRefusals(t *testing.T) {
 	}{
 		"empty": {CircularInput{}, []string{"gauge REQUIRED", "body_stitches REQUIRED"}},
 		"ranges": {CircularInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyStitches: -5, SleeveStitches: &three, NeckCm: &inf},
-			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_stitches OUT_OF_RANGE", "sleeve_stitches OUT_OF_RANGE", "neck_cm NOT_FINITE"}},
-		"twice": {CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth, DepthRounds: &ninety},
+			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_stitches OUT_OF_RANGE", "sleeve_stitches OUT_OF_RANGE",
+				"neck_cm NOT_FINITE"}},
+		"twice": {CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth,
+			DepthRounds: &ninety},
 			[]string{"neck_stitches CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "depth_rounds CONTRADICTORY"}},
-		"underarm":     {CircularInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
-		"wide neck":    {CircularInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
-		"join":         {CircularInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many}, []string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
-		"cone rounds":  {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five}, []string{"decrease_round_count CONTRADICTORY"}},
+		"underarm": {CircularInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety},
+			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
+		"wide neck": {CircularInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
+		"join": {CircularInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many},
+			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
+		"cone rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five},
+			[]string{"decrease_round_count CONTRADICTORY"}},
 		"own missing":  {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn}, []string{"steps REQUIRED"}},
 		"own unwanted": {CircularInput{Gauge: standard, BodyStitches: 200, Steps: []Step{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
 		"own long":     {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
 		"own steps": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: []Step{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
-			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY", "steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
-		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one}, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
-		"one step":   {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRoundCount: &one}, []string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
+			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY",
+				"steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
+		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one},
+			[]string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		"one step": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRoundCount: &one},
+			[]string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
 		"enums": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
 			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
@@ -257,7 +268,8 @@ func FuzzPlanCircularYoke(f *testing.F) {
 	f.Fuzz(func(t *testing.T, stitches, rows float64, body, sleeve, underarm, neck, rounds int, schedule, order int32) {
 		body, rounds = body%600, rounds%200
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
-			UnderarmStitches: &underarm, NeckStitches: &neck, DepthRounds: &rounds, Schedule: Schedule(schedule), Spread: shaping.GapSpread(order)}
+			UnderarmStitches: &underarm, NeckStitches: &neck, DepthRounds: &rounds, Schedule: Schedule(schedule),
+			Spread: shaping.GapSpread(order)}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

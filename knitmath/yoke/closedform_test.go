@@ -20,7 +20,8 @@ func TestFlatDiscRates(t *testing.T) {
 		{1.31, 4.80, 0.005}, {1.4, 4.49, 0.005}, {2, 3.14, 0.005}, {1.571, 4, 0.001}, {1.047, 6, 0.002}, {1.396, 4.5, 0.001},
 	} {
 		// A thousand rounds, so that whole stitches give the rate to a thousandth.
-		y := circular{st: gauge.NewDensity(10, 10), rw: gauge.NewDensity(10*c.ratio, 10)}
+		y := circular{st: gauge.NewDensity(10, 10),
+			rw: gauge.NewDensity(10*c.ratio, 10)}
 		lost := int(math.Round(c.perRound * 1000))
 		if got := y.steepness(lost, 1000); math.Abs(got-1) > c.tolerance/c.perRound+1e-3 {
 			t.Errorf("R = %v, %v a round: steepness %v, want 1", c.ratio, c.perRound, got)

@@ -24,7 +24,8 @@ func refuseBands(c *fault.Checks, y *circular, places []place) {
 		}
 		found = true
 		c.Infeasible(fmt.Sprintf("no count that it divides lies between the counts of the bands beside it and the neck; "+
-			"the nearest repeat that would do is %d, on %d stitches", repeat, n), fault.Join(fault.Index("bands", p.band), "repeat_stitches"))
+			"the nearest repeat that would do is %d, on %d stitches", repeat, n),
+			fault.Join(fault.Index("bands", p.band), "repeat_stitches"))
 	}
 	nearest, last := 0, len(places)-1
 	for n, ok := range legal[last] {
@@ -34,12 +35,12 @@ func refuseBands(c *fault.Checks, y *circular, places []place) {
 	}
 	if off := measure.Abs(nearest - y.neck); nearest > 0 && off <= MaxNeckTolerance {
 		found = true
-		c.Infeasible(fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; a tolerance of %d would do",
-			nearest, y.neck, off), "neck_tolerance_stitches")
+		c.Infeasible(fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; "+
+			"a tolerance of %d would do", nearest, y.neck, off), "neck_tolerance_stitches")
 	}
 	if !found {
-		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches, nor would they with one other repeat; "+
-			"a round of k2tog leaves half at the least, so leave more plain rounds of the schedule between the bands, "+
+		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches, "+
+			"nor would they with one other repeat; a round of k2tog leaves half at the least, so leave more plain rounds of the schedule between the bands, "+
 			"or use smaller repeats or a wider neck", y.join, y.neck), "bands", y.neckField)
 	}
 }

@@ -34,6 +34,9 @@ const (
 	neckPercent     = 40
 )
 
+// percentageFigures are the figures above in words.
+const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body"
+
 // percentageCited is the source of a figure of the percentage system.
 func percentageCited(figure string) report.Source {
 	return report.Source{Figure: figure, Status: report.SourceStatusPublished,
@@ -72,7 +75,8 @@ func vetDepth(c *fault.Checks, cm *float64, rounds *int) {
 // with the percentage system's counts where none are given. Of body and sleeve
 // something must remain, and there may not be too many.
 func settleJoin(c *fault.Checks, body int, sleeve, underarm *int) joining {
-	j := joining{body: body, sleeve: fault.Or(sleeve, percent(body, sleevePercent)), underarm: fault.Or(underarm, percent(body, underarmPercent))}
+	j := joining{body: body, sleeve: fault.Or(sleeve, percent(body, sleevePercent)),
+		underarm: fault.Or(underarm, percent(body, underarmPercent))}
 	j.join = j.body + 2*j.sleeve - 4*j.underarm
 	switch {
 	case 2*j.underarm >= j.body || j.underarm >= j.sleeve:

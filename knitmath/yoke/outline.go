@@ -34,7 +34,8 @@ func (y *circular) outline(out Circular) *outline.Outline {
 			}
 			back[i] = c
 		}
-		o.Lines = append(o.Lines, outline.Line{Name: "circumference, up the centre of the back", Points: outline.SizedBy(back, y.st, y.rw, round)})
+		o.Lines = append(o.Lines, outline.Line{Name: "circumference, up the centre of the back",
+			Points: outline.SizedBy(back, y.st, y.rw, round)})
 	}
 	return o.Framed()
 }

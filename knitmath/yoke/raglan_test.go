@@ -74,8 +74,9 @@ func shapingOnly(runs []stitch.Run) []stitch.Op {
 func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 	t.Helper()
 	line := fault.Or(in.LineStitches, 2)
-	now := RaglanRound{BackStitches: out.Back.StartStitches, FrontStitches: out.Front.StartStitches, SleeveStitches: out.Sleeve.StartStitches,
-		TotalStitches: out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches}
+	now := RaglanRound{BackStitches: out.Back.StartStitches, FrontStitches: out.Front.StartStitches,
+		SleeveStitches: out.Sleeve.StartStitches,
+		TotalStitches:  out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches}
 	total := func(r RaglanRound) int { return r.BackStitches + r.FrontStitches + 2*r.SleeveStitches + 4*line }
 	if now.TotalStitches != out.JoinStitches || total(now) != out.JoinStitches || len(out.Rounds) != out.DepthRounds {
 		t.Fatalf("join %d, parts %+v, %d rounds", out.JoinStitches, now, len(out.Rounds))
@@ -95,7 +96,8 @@ func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 				if err != nil || !slices.Equal(written, hand) {
 					t.Fatalf("round %d is written %q, want %q (%v)", i+1, row.Text(), stitch.Compress(hand).Text(), err)
 				}
-				if kind.FirstRoundNumber != i+1 || kind.Instruction.StartStitches != now.TotalStitches || kind.Instruction.EndStitches != r.TotalStitches {
+				if kind.FirstRoundNumber != i+1 || kind.Instruction.StartStitches != now.TotalStitches ||
+					kind.Instruction.EndStitches != r.TotalStitches {
 					t.Fatalf("round %d: %+v", i+1, kind)
 				}
 			}
@@ -104,7 +106,8 @@ func checkRaglan(t *testing.T, in RaglanInput, out Raglan) {
 				t.Fatalf("round %d decreases unlike the first of its kind, %q: %q", i+1, kind.Instruction.Row.Text(), row.Text())
 			}
 			hasDouble := slices.Contains(shapingOnly(first), stitch.CDD)
-			if hasDouble != strings.Contains(kind.Description, "cdd") || strings.Contains(kind.Description, "lines meet") != (kind.SleevesDecrease && now.SleeveStitches == 2) {
+			if hasDouble != strings.Contains(kind.Description, "cdd") ||
+				strings.Contains(kind.Description, "lines meet") != (kind.SleevesDecrease && now.SleeveStitches == 2) {
 				t.Fatalf("round %d, %q, is described as %q", i+1, row.Text(), kind.Description)
 			}
 			for part, c := range map[string]struct {
@@ -209,7 +212,8 @@ func TestRaglanOfTheDigest(t *testing.T) {
 	}
 	checkRaglan(t, in, out)
 	if out.JoinStitches != 268 || out.Sleeve.StartStitches != 50 || out.Front.StartStitches != 80 || out.NeckStitches != 68 {
-		t.Errorf("join %d, sleeve %d, front %d, neck %d", out.JoinStitches, out.Sleeve.StartStitches, out.Front.StartStitches, out.NeckStitches)
+		t.Errorf("join %d, sleeve %d, front %d, neck %d", out.JoinStitches, out.Sleeve.StartStitches, out.Front.StartStitches,
+			out.NeckStitches)
 	}
 	for i, r := range out.Rounds {
 		if want := 268 - 8*((i+1)/2); r.TotalStitches != want {
@@ -259,7 +263,8 @@ func TestRaglanByHand(t *testing.T) {
 	if got, want := last.Instruction.Row.Text(), "ssk, k14, [k2tog, k1, ssk] twice, k10, k2tog, k1, ssk, k2tog, k1"; got != want {
 		t.Errorf("last round %q, want %q", got, want)
 	}
-	if got := out.Directions()[len(out.Directions())-1]; got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
+	got := out.Directions()[len(out.Directions())-1]
+	if got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
 		t.Errorf("%q", got)
 	}
 }
@@ -273,7 +278,8 @@ func TestRaglanLines(t *testing.T) {
 		from          RaglanLineFrom
 		front, sleeve int
 	}{
-		{0, RaglanLineFromBoth, 84, 50}, {1, RaglanLineFromUnspecified, 82, 50}, {2, RaglanLineFromBoth, 82, 48}, {3, RaglanLineFromBoth, 80, 48},
+		{0, RaglanLineFromBoth, 84, 50}, {1, RaglanLineFromUnspecified, 82, 50}, {2, RaglanLineFromBoth, 82, 48},
+		{3, RaglanLineFromBoth, 80, 48},
 		{3, RaglanLineFromBody, 78, 50}, {3, RaglanLineFromSleeves, 84, 44},
 	} {
 		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, LineStitches: &c.line, LineFrom: c.from}
@@ -300,7 +306,8 @@ func TestRaglanIsKnit(t *testing.T) {
 				for spacing := ShapingRoundsAny; spacing <= ShapingRoundsEverySecond; spacing++ {
 					for _, more := range []int{0, 1, 2, 5} { // rounds over a third of the body; then front lower, sleeve wider
 						rounds := body/3 + more
-						in := RaglanInput{Gauge: standard, BodyStitches: body, LineStitches: &line, LineFrom: from, ShapingRounds: spacing, DepthRounds: &rounds}
+						in := RaglanInput{Gauge: standard, BodyStitches: body, LineStitches: &line, LineFrom: from, ShapingRounds: spacing,
+							DepthRounds: &rounds}
 						out, err := PlanRaglan(in)
 						if err != nil {
 							if body > 100 {
@@ -427,7 +434,8 @@ func TestRaglanOutline(t *testing.T) {
 			}
 		}
 	}
-	if out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 100}); err != nil || out.Outline != nil {
+	if out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 100}); err != nil ||
+		out.Outline != nil {
 		t.Errorf("an outline that nobody asked for, %v", err)
 	}
 }
@@ -475,9 +483,11 @@ func TestRoundList(t *testing.T) {
 // A refusal says what would do, and what it says does.
 func TestRaglanRemedies(t *testing.T) {
 	p := func(n int) *int { return &n }
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: p(23), ShapingRounds: ShapingRoundsEverySecond}
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: p(23),
+		ShapingRounds: ShapingRoundsEverySecond}
 	_, err := PlanRaglan(in)
-	if err == nil || !strings.Contains(err.Error(), "24 decrease rounds take 48 rounds") || strings.Contains(err.Error(), "any round would fit") {
+	if err == nil || !strings.Contains(err.Error(), "24 decrease rounds take 48 rounds") ||
+		strings.Contains(err.Error(), "any round would fit") {
 		t.Errorf("%v", err)
 	}
 	in.DepthRounds = p(24)
@@ -501,7 +511,8 @@ func TestRaglanRemedies(t *testing.T) {
 
 func TestRaglanAtTheLimit(t *testing.T) {
 	p := func(n int) *int { return &n }
-	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: p(2_500), UnderarmStitches: p(0), DepthRounds: p(MaxRounds),
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: p(2_500), UnderarmStitches: p(0),
+		DepthRounds:       p(MaxRounds),
 		FrontNeckStitches: p(2), BackNeckStitches: p(500), SleeveTopStitches: p(1098)} // 1248, 999 and 700 decrease rounds
 	out, err := PlanRaglan(in)
 	if err != nil {
@@ -521,7 +532,8 @@ func FuzzPlanRaglan(f *testing.F) {
 	f.Fuzz(func(t *testing.T, stitches, rows float64, body, sleeve, underarm, line, front, back, top, rounds int, from, spacing int32) {
 		body, rounds = body%400, rounds%200
 		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
-			UnderarmStitches: &underarm, LineStitches: &line, LineFrom: RaglanLineFrom(from), DepthRounds: &rounds, ShapingRounds: ShapingRounds(spacing)}
+			UnderarmStitches: &underarm, LineStitches: &line, LineFrom: RaglanLineFrom(from), DepthRounds: &rounds,
+			ShapingRounds: ShapingRounds(spacing)}
 		out, err := PlanRaglan(in)
 		if err == nil {
 			knittest.CheckFinite(t, out)

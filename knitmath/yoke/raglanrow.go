@@ -42,7 +42,8 @@ func (r raglan) knit(out *Raglan) {
 				kinds = append(kinds, kind)
 				out.Instructions = append(out.Instructions, RaglanInstruction{
 					BackDecreases: kind.parts[backPart], FrontDecreases: kind.parts[frontPart], SleevesDecrease: kind.parts[sleevePart],
-					Instruction:      stitch.Instruction{Row: r.row(before, kind.parts), StartStitches: r.total(before), EndStitches: r.total(now)},
+					Instruction: stitch.Instruction{Row: r.row(before, kind.parts), StartStitches: r.total(before),
+						EndStitches: r.total(now)},
 					FirstRoundNumber: round, Description: r.describe(kind),
 				})
 			}

@@ -45,10 +45,7 @@ func (o Raglan) Directions() []string { return o.directions }
 
 // directions writes the raglan as a pattern would.
 func (r raglan) directions(o Raglan) []string {
-	var d []string
-	if o.UnderarmStitches > 0 {
-		d = append(d, "Hold "+report.CountOf(o.UnderarmStitches, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
-	}
+	d := holdUnderarms(o.UnderarmStitches)
 	line := ", line " + strconv.Itoa(r.line)
 	if r.line == 0 {
 		line = ", marker"
@@ -159,7 +156,7 @@ func (o Raglan) Summary() string {
 // Sources says where the figures come from.
 func (Raglan) Sources() []report.Source {
 	return []report.Source{
-		percentageCited("percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body"),
+		percentageCited(percentageFigures),
 		raglanLinesCited, spreadCited("rounds of the decreases"), raglanSteepnessCited,
 	}
 }

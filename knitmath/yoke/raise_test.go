@@ -38,14 +38,16 @@ func checkRaise(t *testing.T, m *stitch.Machine, in CircularInput, r BackRaisePl
 		// A last stitch made double was worked before the turn: with it the row may
 		// reach the beginning of the round.
 		reached := in.BackRaise.TurnMethod == shortrow.TurnMethodGerman && row.Side == stitch.WrongSide && row.UnworkedStitches == 0
-		if (row.UnworkedStitches > 0) != (turned && !reached) || m.ShortRowOpen() != (row.UnworkedStitches > 0) || turned && m.Unresolved() > before+1 {
+		if (row.UnworkedStitches > 0) != (turned && !reached) || m.ShortRowOpen() != (row.UnworkedStitches > 0) ||
+			turned && m.Unresolved() > before+1 {
 			t.Fatalf("row %d of the raise, %q: %d left unworked", i+1, row.Instruction.Row.Text(), row.UnworkedStitches)
 		}
 		if row.Instruction.StartStitches != r.Stitches || row.Instruction.EndStitches != r.Stitches {
 			t.Fatalf("row %d of the raise: %+v", i+1, row.Instruction)
 		}
 	}
-	if m.Side() != stitch.RightSide || m.ToWork() != r.Stitches || m.Unresolved() != 0 || turns != r.TurnCount || m.RowsWorked() != worked+turns+2 {
+	if m.Side() != stitch.RightSide || m.ToWork() != r.Stitches || m.Unresolved() != 0 || turns != r.TurnCount ||
+		m.RowsWorked() != worked+turns+2 {
 		t.Fatalf("after the raise %d stitches, %d gaps open, %d turns", m.ToWork(), m.Unresolved(), turns)
 	}
 	worst, highest := 0.0, 0
@@ -85,8 +87,10 @@ func TestBackRaiseIsKnit(t *testing.T) {
 			for rise := 2; rise <= back-1; rise += 2 {
 				for order := shortrow.OrderLongestFirst; order <= shortrow.OrderShortestFirst; order++ {
 					for method := shortrow.TurnMethodUnspecified; method <= shortrow.TurnMethodYarnOver; method++ {
-						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order, TurnMethod: method}
-						y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: stitches}, rounds: 4,
+						raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &rise, BackStitches: &back, Order: order,
+							TurnMethod: method}
+						y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10),
+							joining: joining{join: stitches}, rounds: 4,
 							changes: []change{{round: 4}}}
 						var c fault.Checks
 						in := CircularInput{BackRaise: raise}
@@ -173,7 +177,8 @@ func TestBackRaiseByHand(t *testing.T) {
 			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
 	} {
 		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackStitches: new(24), Order: c.order, TurnMethod: c.method}
-		y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10), joining: joining{join: 100}, rounds: 4, changes: []change{{round: 4}}}
+		y := circular{st: gauge.NewDensity(22, 10), rw: gauge.NewDensity(30, 10),
+			joining: joining{join: 100}, rounds: 4, changes: []change{{round: 4}}}
 		var faults fault.Checks
 		settleRaise(&faults, &y, CircularInput{BackRaise: raise})
 		var got []string
@@ -205,7 +210,8 @@ func TestBackRaisePlace(t *testing.T) {
 		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}}, 68, 134, 67},
 		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}, {50, 1, nil}}, 68, 160, 67}, // 16-65 on 160, of which k2tog leaves 80 in round 70
 	} {
-		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands, BackRaise: &BackRaise{Place: c.place}}
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands,
+			BackRaise: &BackRaise{Place: c.place}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Errorf("%+v: %v", c, err)
@@ -214,7 +220,8 @@ func TestBackRaisePlace(t *testing.T) {
 		checkYoke(t, in, out)
 		r := out.BackRaise
 		if r.FirstRoundNumber != c.round || r.Stitches != c.count || r.BackStitches != c.count/2 || r.BeginBeforeCentreStitches != c.begin {
-			t.Errorf("%+v: round %d, back %d of %d, begins %d before the centre", c, r.FirstRoundNumber, r.BackStitches, r.Stitches, r.BeginBeforeCentreStitches)
+			t.Errorf("%+v: round %d, back %d of %d, begins %d before the centre", c, r.FirstRoundNumber, r.BackStitches, r.Stitches,
+				r.BeginBeforeCentreStitches)
 		}
 	}
 }
@@ -224,7 +231,8 @@ func TestBackRaiseRefusals(t *testing.T) {
 	tiny, high := 0.1, 100.0
 	before, after := RaisePlaceBeforeBands, RaisePlaceAfterBands
 	base := func(raise BackRaise, bands ...Band) CircularInput {
-		return CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands, BackRaise: &raise}
+		return CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands,
+			BackRaise: &raise}
 	}
 	shallow := base(BackRaise{Place: before})
 	shallow.DepthRounds = new(4)
@@ -240,15 +248,18 @@ func TestBackRaiseRefusals(t *testing.T) {
 		"ranges": {base(BackRaise{Place: 3, RiseRows: new(201), BackStitches: new(2), Order: 3, TurnMethod: 4, Rounding: 4}),
 			[]string{"back_raise.place UNKNOWN_VALUE", "back_raise.rise_rows OUT_OF_RANGE", "back_raise.back_stitches OUT_OF_RANGE",
 				"back_raise.order UNKNOWN_VALUE", "back_raise.turn_method UNKNOWN_VALUE", "back_raise.rounding UNKNOWN_VALUE"}},
-		"nan":         {base(BackRaise{Place: before, RiseCm: &nan}), []string{"back_raise.rise_cm NOT_FINITE"}},
-		"twice":       {base(BackRaise{Place: before, RiseRows: new(6), RiseCm: &high}), []string{"back_raise.rise_rows CONTRADICTORY", "back_raise.rise_cm CONTRADICTORY"}},
-		"no pair":     {base(BackRaise{Place: before, RiseCm: &tiny}), []string{"back_raise.rise_cm INFEASIBLE"}},
-		"too high":    {base(BackRaise{Place: before, RiseCm: &high}), []string{"back_raise.rise_cm INFEASIBLE"}},
-		"no front":    {base(BackRaise{Place: before, BackStitches: new(268)}), []string{"back_raise.back_stitches INFEASIBLE"}},
-		"narrow back": {base(BackRaise{Place: before, BackStitches: new(6)}), []string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
+		"nan": {base(BackRaise{Place: before, RiseCm: &nan}), []string{"back_raise.rise_cm NOT_FINITE"}},
+		"twice": {base(BackRaise{Place: before, RiseRows: new(6), RiseCm: &high}),
+			[]string{"back_raise.rise_rows CONTRADICTORY", "back_raise.rise_cm CONTRADICTORY"}},
+		"no pair":  {base(BackRaise{Place: before, RiseCm: &tiny}), []string{"back_raise.rise_cm INFEASIBLE"}},
+		"too high": {base(BackRaise{Place: before, RiseCm: &high}), []string{"back_raise.rise_cm INFEASIBLE"}},
+		"no front": {base(BackRaise{Place: before, BackStitches: new(268)}), []string{"back_raise.back_stitches INFEASIBLE"}},
+		"narrow back": {base(BackRaise{Place: before, BackStitches: new(6)}),
+			[]string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
 		"no room before bands": {base(BackRaise{Place: before}, Band{10, 6, new(2)}),
 			[]string{"bands[0].plain_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room after bands":  {base(BackRaise{Place: after}, Band{57, 4, nil}), []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+		"no room after bands": {base(BackRaise{Place: after}, Band{57, 4, nil}),
+			[]string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"loops":                {loops, []string{"back_raise.turn_method INFEASIBLE"}},
@@ -287,7 +298,8 @@ func TestBackRaiseRounds(t *testing.T) {
 		}
 	}
 	cm := 2.0 // 6 rows at 30 to 10 cm
-	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
+		BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
 	out, err := PlanCircularYoke(in)
 	if err != nil || out.BackRaise.RiseRows != 6 || math.Abs(out.BackRaise.RiseCm-2) > 1e-12 || len(out.Notices) != 0 {
 		t.Errorf("%+v, %v", out.BackRaise, err)
@@ -295,8 +307,10 @@ func TestBackRaiseRounds(t *testing.T) {
 }
 
 func TestBackRaiseAtTheLimit(t *testing.T) {
-	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400), UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
-		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver, Order: shortrow.OrderShortestFirst}}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400),
+		UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
+		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver,
+			Order: shortrow.OrderShortestFirst}}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -314,7 +328,8 @@ func FuzzBackRaise(f *testing.F) {
 	f.Add(150, 31, 9, int32(2), int32(2), int32(2), 5, 50)
 	f.Fuzz(func(t *testing.T, body, back, rise int, place, order, method int32, bands, rounds int) {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 400, DepthRounds: &rounds,
-			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.Order(order), TurnMethod: shortrow.TurnMethod(method)}}
+			BackRaise: &BackRaise{Place: RaisePlace(place), RiseRows: &rise, BackStitches: &back, Order: shortrow.Order(order),
+				TurnMethod: shortrow.TurnMethod(method)}}
 		for i := range max(0, bands%6) {
 			in.Bands = append(in.Bands, Band{3 + i, 2 + i, new(3)})
 		}

@@ -13,8 +13,9 @@ func raiseNotice(raise *BackRaise, plan *BackRaisePlan) []report.Notice {
 	if plan == nil || plan.AskedRiseRows == float64(plan.RiseRows) {
 		return nil
 	}
-	return []report.Notice{{Reason: RiseRounded, Field: riseField(raise), Description: "asks for " + measure.Decimal(plan.AskedRiseRows, 2) +
-		" rows; short rows come in pairs, and " + report.CountOf(plan.RiseRows, "rows") + " were planned"}}
+	return []report.Notice{{Reason: RiseRounded, Field: riseField(raise),
+		Description: "asks for " + measure.Decimal(plan.AskedRiseRows, 2) +
+			" rows; short rows come in pairs, and " + report.CountOf(plan.RiseRows, "rows") + " were planned"}}
 }
 
 // directions writes the raise as a pattern would.

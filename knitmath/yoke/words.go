@@ -10,13 +10,11 @@ import (
 
 // Directions write the yoke as a pattern would.
 func (o Circular) Directions() []string {
-	var d []string
-	if o.UnderarmStitches > 0 {
-		d = append(d, "Hold "+report.CountOf(o.UnderarmStitches, "stitches")+" at each underarm: of the body at both sides, and of each sleeve.")
-	}
+	d := holdUnderarms(o.UnderarmStitches)
 	join := "Join body and sleeves in the round: " + report.CountOf(o.JoinStitches, "stitches") + "."
 	if r := o.BackRaise; r != nil {
-		join += " Let the rounds begin " + report.CountOf(r.BeginBeforeCentreStitches, "stitches") + " before the centre of the back, at its right edge as worn."
+		join += " Let the rounds begin " + report.CountOf(r.BeginBeforeCentreStitches, "stitches") +
+			" before the centre of the back, at its right edge as worn."
 	}
 	d = append(d, join)
 	last := 0
@@ -26,6 +24,14 @@ func (o Circular) Directions() []string {
 		last = w.last
 	}
 	return append(d, plainRounds(last+1, o.DepthRounds)...)
+}
+
+// holdUnderarms is what is done before the joining.
+func holdUnderarms(stitches int) []string {
+	if stitches == 0 {
+		return nil
+	}
+	return []string{"Hold " + report.CountOf(stitches, "stitches") + " at each underarm: of the body at both sides, and of each sleeve."}
 }
 
 // task is rounds that are not plain, with what to do in them.
@@ -73,7 +79,8 @@ func roundRange(from, to int) string {
 func (o Circular) Summary() string {
 	rounds := report.CountOf(len(o.DecreaseRounds), "decrease rounds")
 	if len(o.Bands) > 0 {
-		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") + " of pattern"
+		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") +
+			" of pattern"
 	}
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and narrow them to " +
 		strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.DepthRounds, "rounds") +
@@ -83,7 +90,7 @@ func (o Circular) Summary() string {
 // Sources says where the figures come from.
 func (o Circular) Sources() []report.Source {
 	sources := []report.Source{
-		percentageCited("percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body; rounds at 1/2, 3/4 and the end"),
+		percentageCited(percentageFigures + "; rounds at 1/2, 3/4 and the end"),
 		scalingCited, coneSpacingCited, steepnessCited, spreadCited("places of the decreases"),
 	}
 	if len(o.Bands) > 0 {

@@ -13,15 +13,20 @@ type patternService struct {
 	knitmathv1.UnimplementedPatternServiceServer
 }
 
-func (patternService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse, error) {
+func (patternService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse,
+	error) {
 	return answer(req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
 }
 
-func (patternService) FormatInstructions(_ context.Context, req *knitmathv1.FormatInstructionsRequest) (*knitmathv1.FormatInstructionsResponse, error) {
+func (patternService) FormatInstructions(
+	_ context.Context, req *knitmathv1.FormatInstructionsRequest,
+) (*knitmathv1.FormatInstructionsResponse, error) {
 	return answer(req, formatInstructionsIn, pattern.FormatInstructions, writtenInstructionsOut)
 }
 
-func (patternService) MirrorInstructions(_ context.Context, req *knitmathv1.MirrorInstructionsRequest) (*knitmathv1.MirrorInstructionsResponse, error) {
+func (patternService) MirrorInstructions(
+	_ context.Context, req *knitmathv1.MirrorInstructionsRequest,
+) (*knitmathv1.MirrorInstructionsResponse, error) {
 	return answer(req, mirrorInstructionsIn, pattern.MirrorInstructions, mirroredInstructionsOut)
 }
 
@@ -54,7 +59,8 @@ func mirrorInstructionsIn(req *knitmathv1.MirrorInstructionsRequest) pattern.Mir
 }
 
 func abbreviationIn(a *knitmathv1.Abbreviation) pattern.Abbreviation {
-	return pattern.Abbreviation{Name: a.GetName(), TakesStitches: countIn(a.GetTakesStitches()), LeavesStitches: countIn(a.GetLeavesStitches())}
+	return pattern.Abbreviation{Name: a.GetName(), TakesStitches: countIn(a.GetTakesStitches()),
+		LeavesStitches: countIn(a.GetLeavesStitches())}
 }
 
 func patternRowIn(r *knitmathv1.PatternRow) pattern.Row {

@@ -15,7 +15,8 @@ type yokeService struct {
 	knitmathv1.UnimplementedYokeServiceServer
 }
 
-func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse, error) {
+func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse,
+	error) {
 	return answer(req, yokeIn, yoke.PlanCircularYoke, yokeOut)
 }
 
