@@ -85,8 +85,8 @@ func (g *givenRows) vetLength(at, field, text string) {
 
 // vetSteps checks steps that lie depth-1 groups deep.
 func (g *givenRows) vetSteps(at string, steps []Step, depth int) {
-	if len(g.Violations) >= fault.MaxViolations {
-		return
+	if g.steps > MaxSteps {
+		return // that has been said
 	}
 	if g.steps += len(steps); g.steps > MaxSteps {
 		g.Add(at, fault.ReasonTooMany, "all rows together have at most %d steps", MaxSteps)

@@ -11,7 +11,7 @@ import (
 // Every faulty step is counted, also those that are not listed; too many steps
 // are one fault, however many rows go on after it.
 func TestManyFaultsOfRows(t *testing.T) {
-	count := func(rows []PatternRow) int {
+	count := func(rows []Row) int {
 		_, err := FormatInstructions(FormatInstructionsInput{Rows: rows})
 		var in *fault.InputError
 		if !errors.As(err, &in) {
@@ -19,17 +19,17 @@ func TestManyFaultsOfRows(t *testing.T) {
 		}
 		return len(in.Violations) + in.Unlisted
 	}
-	empty := PatternRow{Steps: make([]Step, 100)}
-	if n := count([]PatternRow{empty, empty, empty}); n != 300 {
+	empty := Row{Steps: make([]Step, 100)}
+	if n := count([]Row{empty, empty, empty}); n != 300 {
 		t.Errorf("%d faults of 300 empty steps", n)
 	}
 	full := make([]Step, MaxSteps/100)
 	for i := range full {
 		full[i] = Step{Operation: stitch.Knit}
 	}
-	rows := make([]PatternRow, 200)
+	rows := make([]Row, 200)
 	for i := range rows {
-		rows[i] = PatternRow{Steps: full}
+		rows[i] = Row{Steps: full}
 	}
 	if n := count(rows); n != 1 {
 		t.Errorf("%d faults of twice as many steps as there may be", n)
