@@ -1,8 +1,6 @@
 package compile_test
 
 import (
-	"encoding/json"
-	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -10,9 +8,7 @@ import (
 	"testing"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/proto/compile"
-	"google.golang.org/genproto/googleapis/api/annotations"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protodesc"
 	"google.golang.org/protobuf/reflect/protoregistry"
@@ -70,75 +66,6 @@ func TestGeneratedCodeIsCurrent(t *testing.T) {
 			t.Errorf("%s has no source %s: %s", name, source, remedy)
 		}
 	}
-}
-
-// The OpenAPI document has every HTTP binding and no other, and its properties
-// are spelt as in proto/.
-func TestOpenAPIIsCurrent(t *testing.T) {
-	var document struct {
-		Paths      map[string]map[string]struct{ OperationID string }
-		Components struct {
-			Schemas map[string]struct{ Properties map[string]any }
-		}
-	}
-	if err := json.Unmarshal(openapi.JSON, &document); err != nil {
-		t.Fatal(err)
-	}
-	got := map[string]bool{}
-	for path, operations := range document.Paths {
-		for verb := range operations {
-			got[verb+" "+path] = true
-		}
-	}
-	want := map[string]bool{}
-	for _, file := range own(compiled(t)) {
-		for _, service := range file.Service {
-			for _, method := range service.Method {
-				for _, binding := range bindings(t, method) {
-					want[binding] = true
-				}
-			}
-		}
-		for _, message := range file.MessageType {
-			// Requests may be written out in place, hence in no schema.
-			schema, ok := document.Components.Schemas["knitmath.v1."+message.GetName()]
-			if !ok {
-				continue
-			}
-			var fields []string
-			for _, field := range message.Field {
-				fields = append(fields, field.GetName())
-			}
-			slices.Sort(fields)
-			if properties := slices.Sorted(maps.Keys(schema.Properties)); !slices.Equal(properties, fields) {
-				t.Errorf("%s has properties %q, want %q: %s", message.GetName(), properties, fields, remedy)
-			}
-		}
-	}
-	if !maps.Equal(got, want) {
-		t.Errorf("operations\n%q, want\n%q: %s", slices.Sorted(maps.Keys(got)), slices.Sorted(maps.Keys(want)), remedy)
-	}
-}
-
-// bindings lists the HTTP bindings of a method as "verb path".
-func bindings(t *testing.T, method *descriptorpb.MethodDescriptorProto) []string {
-	t.Helper()
-	rule, ok := proto.GetExtension(method.Options, annotations.E_Http).(*annotations.HttpRule)
-	if !ok || rule == nil {
-		t.Fatalf("%s has no HTTP binding", method.GetName())
-	}
-	var list []string
-	for _, r := range append([]*annotations.HttpRule{rule}, rule.AdditionalBindings...) {
-		switch pattern := r.Pattern.(type) {
-		case *annotations.HttpRule_Get:
-			list = append(list, "get "+pattern.Get)
-		case *annotations.HttpRule_Post:
-			list = append(list, "post "+pattern.Post)
-		default:
-			t.Errorf("%s: a question is put by GET or POST, not %T", method.GetName(), pattern)
-		}
-	}
-	return list
 }
 
 // A fault is reported with its place, and all faults are reported.

@@ -1,34 +1,14 @@
 package main
 
 import (
-	"bytes"
-	"fmt"
-	"os"
-	"os/exec"
-	"path/filepath"
-	"strings"
-
-	"github.com/grpc-ecosystem/grpc-gateway/v2/protoc-gen-openapiv3/options"
-	"google.golang.org/protobuf/proto"
+	"example.com/knitmath/proto/document"
 	"google.golang.org/protobuf/types/descriptorpb"
-	"google.golang.org/protobuf/types/pluginpb"
 )
 
 const (
 	documentFile = "gen/openapi/knitmath.openapi.json"
 	embedFile    = "gen/openapi/openapi.go"
 )
-
-// about heads the document. It is set here and not as an option in one of the
-// .proto files, so that the wire does not depend on a documentation plugin.
-var about = &options.Document{
-	Info: &options.Info{
-		Title:   "knitmath",
-		Version: "v1",
-		Description: "The arithmetic of hand knitting: gauge, shaping, short rows, circular yokes and yarn. " +
-			"Fields are named as in the .proto files. Lengths are in centimetres, masses in grams, yarn in metres.",
-	},
-}
 
 // embedSource is the Go file that carries the document into the binary: an
 // embedded file must lie below the package that embeds it.
@@ -45,96 +25,35 @@ import _ "embed"
 var JSON []byte
 `
 
-// writeOpenAPI writes the document and the Go file that embeds it. The plugin
-// makes one document for each .proto file that has a service; they are merged
-// into one, because that is what pages and client generators read.
+// writeOpenAPI writes the document and the Go file that embeds it.
 func writeOpenAPI(files *descriptorpb.FileDescriptorSet) error {
-	response, err := runPlugin(openAPIRequest(files))
+	made, err := makeDocument(files)
 	if err != nil {
 		return err
 	}
-	dir, err := os.MkdirTemp("", "openapi")
+	text, err := made.Write()
 	if err != nil {
 		return err
 	}
-	defer os.RemoveAll(dir)
-	merge := []string{"tool", "openapiv3-merge"}
-	for _, part := range response.File {
-		name := filepath.Join(dir, filepath.Base(part.GetName()))
-		if err := os.WriteFile(name, []byte(part.GetContent()), 0o600); err != nil {
-			return err
-		}
-		merge = append(merge, name)
-	}
-	document, err := output(exec.Command("go", merge...))
-	if err != nil {
-		return err
-	}
-	if err := writeFile(documentFile, document); err != nil {
+	if err := writeFile(documentFile, text); err != nil {
 		return err
 	}
 	return writeFile(embedFile, []byte(embedSource))
 }
 
-// openAPIRequest asks the plugin for the project's own files. The plugin has no
-// setting for field names and always takes the JSON name of the descriptor;
-// since the service speaks the proto names, these are put in its place, in a
-// copy.
-func openAPIRequest(files *descriptorpb.FileDescriptorSet) *pluginpb.CodeGeneratorRequest {
-	files = proto.CloneOf(files)
-	request := &pluginpb.CodeGeneratorRequest{ProtoFile: files.File}
-	for _, file := range files.File {
-		if !strings.HasPrefix(file.GetName(), own+"/") {
-			continue
-		}
-		request.FileToGenerate = append(request.FileToGenerate, file.GetName())
-		proto.SetExtension(file.Options, options.E_Openapiv3Document, about)
-		useProtoNames(file.MessageType)
-	}
-	return request
-}
-
-// useProtoNames makes the JSON name of every field its proto name.
-func useProtoNames(messages []*descriptorpb.DescriptorProto) {
-	for _, message := range messages {
-		for _, field := range message.Field {
-			field.JsonName = field.Name
-		}
-		useProtoNames(message.NestedType)
-	}
-}
-
-// runPlugin hands the request to the plugin, over the protocol that protoc
-// speaks with its plugins.
-func runPlugin(request *pluginpb.CodeGeneratorRequest) (*pluginpb.CodeGeneratorResponse, error) {
-	in, err := proto.Marshal(request)
+// makeDocument makes the document: the plugin's, finished by our own passes.
+func makeDocument(files *descriptorpb.FileDescriptorSet) (*document.Document, error) {
+	w, err := readWire(files)
 	if err != nil {
 		return nil, err
 	}
-	cmd := exec.Command("go", "tool", "protoc-gen-openapiv3")
-	cmd.Stdin = bytes.NewReader(in)
-	out, err := output(cmd)
+	text, err := pluginDocument(files)
 	if err != nil {
 		return nil, err
 	}
-	response := &pluginpb.CodeGeneratorResponse{}
-	if err := proto.Unmarshal(out, response); err != nil {
+	made, err := document.Read(text)
+	if err != nil {
 		return nil, err
 	}
-	// A plugin reports a fault in its reply and exits with success.
-	if response.Error != nil {
-		return nil, fmt.Errorf("protoc-gen-openapiv3: %s", response.GetError())
-	}
-	return response, nil
-}
-
-// output runs the command and returns what it printed, its complaints going
-// straight to the terminal.
-func output(cmd *exec.Cmd) ([]byte, error) {
-	cmd.Stderr = os.Stderr
-	out, err := cmd.Output()
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", strings.Join(cmd.Args, " "), err)
-	}
-	return out, nil
+	return made, finish(made, w, passes)
 }

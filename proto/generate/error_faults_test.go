@@ -1,0 +1,97 @@
+package main
+
+import (
+	"slices"
+	"strings"
+
+	"example.com/knitmath/proto/compile"
+)
+
+// errors wants the errors in the form in which they are sent, and returns the
+// names of their schemas. A test of the service holds real errors to them.
+func (c *checker) errors(reasons []compile.Reason) []string {
+	var violations, notices []compile.Reason
+	for _, r := range reasons {
+		switch {
+		case r.Where == "knitmath.v1":
+			violations = append(violations, r)
+		case strings.HasSuffix(r.Where, ".notices"):
+			notices = append(notices, r)
+		}
+	}
+	if len(violations) == 0 || len(notices) == 0 {
+		c.add("no reasons are described")
+	}
+	headers := map[string]string{"WrongMethod": "Allow", "TooManyQuestions": "Retry-After", "Unavailable": "Retry-After"}
+	for name, response := range c.d.Components.Responses {
+		media, ok := response.Content["application/json"]
+		if !ok {
+			c.add("error %s is no JSON", name)
+			continue
+		}
+		c.same("error "+name, media.Schema, reference("Status"))
+		if media.Example == nil || response.Description == "" {
+			c.add("error %s has no example or no description", name)
+		}
+		if header := headers[name]; header != "" && response.Headers[header].Schema == nil {
+			c.add("error %s has no header %s", name, header)
+		}
+	}
+	if len(c.d.Components.Responses) != 8 {
+		c.add("%d errors", len(c.d.Components.Responses))
+	}
+	kinds := []string{"ErrorInfo", "BadRequest", "RetryInfo"}
+	status := c.d.Components.Schemas["Status"]
+	if status == nil || status.Properties.Get("details") == nil {
+		c.add("no schema of errors with details")
+		return nil
+	}
+	c.same("errors always have", status.Required, []string{"code", "message", "details"})
+	detail := status.Properties.Get("details").Items
+	if len(detail.OneOf) != len(kinds) || detail.Discriminator == nil || detail.Discriminator.PropertyName != "@type" {
+		c.add("details of errors are %+v", detail)
+		return nil
+	}
+	for i, kind := range kinds {
+		c.same("detail", detail.OneOf[i], reference(kind))
+		c.same("kind of detail", detail.Discriminator.Mapping["type.googleapis.com/google.rpc."+kind], "#/components/schemas/"+kind)
+		schema := c.d.Components.Schemas[kind]
+		if schema == nil || schema.Properties.Get("@type") == nil {
+			c.add("detail %s does not say what it is", kind)
+			continue
+		}
+		c.same("kind of "+kind, schema.Properties.Get("@type").Const, "type.googleapis.com/google.rpc."+kind)
+		if schema.Required[0] != "@type" {
+			c.add("detail %s need not say what it is", kind)
+		}
+	}
+	for kind, list := range map[string][]compile.Reason{"FieldViolation": violations, "ErrorInfo": refusalReasons} {
+		schema := c.d.Components.Schemas[kind]
+		if schema == nil || schema.Properties.Get("reason") == nil {
+			c.add("%s has no reason", kind)
+			continue
+		}
+		reason := schema.Properties.Get("reason")
+		for _, r := range list {
+			if !strings.Contains(reason.Description, "`"+r.Name+"`: "+r.Meaning) {
+				c.add("%s does not say what %s means", kind, r.Name)
+			}
+		}
+		c.same("reasons of "+kind, reason.ExtensibleEnum, names(list))
+	}
+	if notice := c.d.Components.Schemas["Notice"]; notice == nil {
+		c.add("no notices")
+	} else {
+		known := notice.Properties.Get("reason").ExtensibleEnum
+		c.same("reasons of notices", slices.Sorted(slices.Values(known)), slices.Compact(slices.Sorted(slices.Values(names(notices)))))
+	}
+	return append(kinds, "Status", "FieldViolation")
+}
+
+func names(list []compile.Reason) []string {
+	all := make([]string, len(list))
+	for i, r := range list {
+		all[i] = r.Name
+	}
+	return all
+}

@@ -1,0 +1,44 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/knitmath/proto/document"
+	"example.com/knitmath/release"
+)
+
+// aboutDocument opens the description; the rooms follow.
+const aboutDocument = `The arithmetic of hand knitting, exactly: every rounding is named, and every figure says where it comes from.
+
+Fields are named as in the .proto files. Lengths are in centimetres, masses in grams, yarn in metres. What an answer is
+said to hold is the whole answer. A question is put by POST, or, if it is short and has no list of objects, in a query
+string by GET: such operations end in ` + "`" + byGet + "`" + `.`
+
+// anonymous and apiKey: a question may come with a key, but need not.
+const apiKey = "apiKey"
+
+// writeHead says what the document is about and where the service is.
+func writeHead(d *document.Document, w *wire) error {
+	d.Info = document.Info{
+		Title:       own,
+		Summary:     "The arithmetic of hand knitting.",
+		Description: prose(aboutDocument) + "\n",
+		Version:     strings.TrimPrefix(release.Version, "v"),
+	}
+	d.Servers = []document.Server{{URL: "/", Description: "Where this document was read."}}
+	d.Security = []map[string][]string{{}, {apiKey: {}}}
+	d.Components.SecuritySchemes = map[string]document.SecurityScheme{apiKey: {
+		Type: "apiKey", In: "header", Name: "x-api-key",
+		Description: "The service itself asks for no key. A gateway in front of it may.",
+	}}
+	d.Tags = nil
+	for _, service := range w.services {
+		if comment(service) == "" {
+			return fmt.Errorf("%s has no comment", service.FullName())
+		}
+		d.Tags = append(d.Tags, document.Tag{Name: room(service), Description: comment(service)})
+		d.Info.Description += fmt.Sprintf("\n- `%s`: %s", room(service), comment(service))
+	}
+	return nil
+}

@@ -1,0 +1,163 @@
+package main
+
+import (
+	"maps"
+	"regexp"
+	"slices"
+	"strings"
+
+	"example.com/knitmath/proto/document"
+	"example.com/knitmath/release"
+	"google.golang.org/genproto/googleapis/api/annotations"
+	"google.golang.org/protobuf/proto"
+	"google.golang.org/protobuf/reflect/protoreflect"
+)
+
+// room is a service's noun, and the first part of its paths.
+func (c *checker) room(service protoreflect.ServiceDescriptor) string {
+	noun := strings.TrimSuffix(string(service.Name()), "Service")
+	name := strings.ToLower(regexp.MustCompile(`(.)([A-Z])`).ReplaceAllString(noun, "$1-$2"))
+	for _, tag := range c.d.Tags {
+		if tag.Name == name {
+			c.described("tag "+name, tag.Description, service)
+			c.described("the document on "+name, c.d.Info.Description, service)
+			return name
+		}
+	}
+	c.add("no tag for %s", name)
+	return name
+}
+
+// method checks the operations of a method, and lists them in known.
+func (c *checker) method(method protoreflect.MethodDescriptor, known map[string]bool) {
+	rule := proto.GetExtension(method.Options(), annotations.E_Http).(*annotations.HttpRule)
+	for _, binding := range append([]*annotations.HttpRule{rule}, rule.AdditionalBindings...) {
+		verb, path, suffix := "POST", binding.GetPost(), ""
+		if binding.GetGet() != "" {
+			verb, path, suffix = "GET", binding.GetGet(), "ByGet"
+		}
+		what := verb + " " + path
+		known[what] = true
+		item := c.d.Paths[path]
+		if item == nil || item.Operations()[verb] == nil {
+			c.add("no operation %s", what)
+			continue
+		}
+		operation := item.Operations()[verb]
+		name := string(method.Name())
+		c.same(what+" operationId", operation.OperationID, strings.ToLower(name[:1])+name[1:]+suffix)
+		service := string(method.Parent().Name())
+		if room := strings.TrimPrefix(strings.Split(path, ":")[0], "/v1/"); len(operation.Tags) != 1 || operation.Tags[0] != room {
+			c.add("%s of %s has the tags %q", what, service, operation.Tags)
+		}
+		c.described(what, operation.Description, method)
+		if s := operation.Summary; s == "" || strings.Contains(s, name) || strings.HasSuffix(s, ".") || strings.Contains(s, "\n") {
+			c.add("%s has the title %q", what, s)
+		}
+		if verb == "POST" {
+			want := &document.RequestBody{Required: true,
+				Content: map[string]document.Media{"application/json": {Schema: reference(string(method.Input().Name()))}}}
+			c.same(what+" body", operation.RequestBody, want)
+			c.same(what+" parameters", operation.Parameters, []document.Parameter(nil))
+		} else {
+			c.same(what+" body", operation.RequestBody, (*document.RequestBody)(nil))
+			c.parameters(what, operation, method.Input())
+		}
+		c.responses(what, verb, operation, method)
+	}
+}
+
+// responses wants the answer and every error that there is.
+func (c *checker) responses(what, verb string, operation *document.Operation, method protoreflect.MethodDescriptor) {
+	want := []string{"200", "400", "404", "405", "413", "415", "429", "503", "default"}
+	if verb == "GET" {
+		want = []string{"200", "400", "404", "405", "429", "503", "default"}
+	}
+	c.same(what+" responses", slices.Sorted(maps.Keys(operation.Responses)), want)
+	answer := operation.Responses["200"]
+	c.same(what+" answer", answer.Content, map[string]document.Media{"application/json": {Schema: reference(string(method.Output().Name()))}})
+	c.described(what+" answer", answer.Description, method.Output())
+	if parts := method.Input().Fields().ByName("fields") != nil; parts != strings.Contains(answer.Description, "`fields`") {
+		c.add("%s: its answer says %q", what, answer.Description)
+	}
+}
+
+// parameters wants the fields that the service reads from a query string, and
+// those of them required that lie in nothing that can be left out.
+func (c *checker) parameters(what string, operation *document.Operation, question protoreflect.MessageDescriptor) {
+	got := map[string]document.Parameter{}
+	for _, p := range operation.Parameters {
+		got[p.Name] = p
+		if p.In != "query" {
+			c.add("%s: %s is in %s", what, p.Name, p.In)
+		}
+	}
+	want := map[string]bool{}
+	var walk func(prefix string, message protoreflect.MessageDescriptor, given bool)
+	walk = func(prefix string, message protoreflect.MessageDescriptor, given bool) {
+		for i := range message.Fields().Len() {
+			field := message.Fields().Get(i)
+			name := prefix + string(field.Name())
+			switch {
+			case field.IsList() && field.Message() != nil:
+			case field.Message() != nil:
+				walk(name+".", field.Message(), given && isRequired(field))
+			default:
+				want[name] = true
+				p, ok := got[name]
+				if !ok {
+					c.add("%s has no parameter %s", what, name)
+					continue
+				}
+				if p.Required != (given && isRequired(field)) {
+					c.add("%s: %s is required: %v", what, name, p.Required)
+				}
+				if p.Explode != field.IsList() {
+					c.add("%s: %s is given several times: %v", what, name, p.Explode)
+				}
+				c.described(what+" "+name, p.Description, field)
+				c.same(what+" "+name+" says twice", p.Schema.Description, "")
+				c.value(what+" "+name, p.Schema, field, true)
+			}
+		}
+	}
+	walk("", question, true)
+	c.same(what+" parameters", slices.Sorted(maps.Keys(got)), slices.Sorted(maps.Keys(want)))
+}
+
+func isRequired(field protoreflect.FieldDescriptor) bool {
+	behavior, _ := proto.GetExtension(field.Options(), annotations.E_FieldBehavior).([]annotations.FieldBehavior)
+	return slices.Contains(behavior, annotations.FieldBehavior_REQUIRED)
+}
+
+func reference(name string) *document.Schema {
+	return &document.Schema{Ref: "#/components/schemas/" + name}
+}
+
+// operations wants no operation but those of methods, under names of their own.
+func (c *checker) operations(known map[string]bool) {
+	taken := map[string]bool{}
+	for path, item := range c.d.Paths {
+		for verb, operation := range item.Operations() {
+			if !known[verb+" "+path] {
+				c.add("%s %s belongs to no method", verb, path)
+			}
+			if taken[operation.OperationID] {
+				c.add("%s is the name of two operations", operation.OperationID)
+			}
+			taken[operation.OperationID] = true
+		}
+	}
+}
+
+// head wants what stands before and beside the paths.
+func (c *checker) head(rooms map[string]bool) {
+	c.same("version", c.d.Info.Version, strings.TrimPrefix(release.Version, "v"))
+	if len(c.d.Servers) == 0 || len(c.d.Tags) != len(rooms) {
+		c.add("%d servers, %d tags for %d rooms", len(c.d.Servers), len(c.d.Tags), len(rooms))
+	}
+	c.same("security", c.d.Security, []map[string][]string{{}, {"apiKey": {}}})
+	if s := c.d.Components.SecuritySchemes["apiKey"]; s.Type != "apiKey" || s.In != "header" || s.Name != "x-api-key" {
+		c.add("security scheme %+v", s)
+	}
+}
