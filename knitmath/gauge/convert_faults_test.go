@@ -84,6 +84,8 @@ func TestConvertMisfits(t *testing.T) {
 			"is 5 rows; the smallest count the rule allows is 12, so rounding must be nearest or up"},
 		{*g, PatternCount{Kind: CountKindStitches, Count: 5, Rule: &CountRule{Remainder: new(10_000), Edge: new(1)}},
 			"is 5 stitches; the smallest count the rule allows is 10002, and at most 10000 are counted"},
+		{*g, PatternCount{Kind: CountKindStitches, Count: 5, Rule: &CountRule{Remainder: new(10_000), Rounding: measure.RoundingDown}},
+			"is 5 stitches; the smallest count the rule allows is 10000, so rounding must be nearest or up"},
 	} {
 		_, err := ConvertGauge(ConversionInput{PatternGauge: g, OwnGauge: &c.own, Items: []PatternCount{c.item}})
 		if err == nil || !strings.Contains(err.Error(), c.want) {

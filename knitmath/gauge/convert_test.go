@@ -46,6 +46,8 @@ func TestConvertByHand(t *testing.T) {
 	// 200 at 20 are 100 cm, at 22 90.9; 220 give 100 exactly; 219 and 221 beside it.
 	knittest.Near(t, "asked", body.Fitted.AskedCm, 100, 0)
 	knittest.Near(t, "as written", body.AsWrittenCm, 200/2.2, 1e-15)
+	knittest.Near(t, "exact", out.Items[3].Fitted.Exact, 5.5, 1e-15)
+	knittest.Near(t, "exact", out.Items[4].Fitted.Exact, 99*30.0/28, 1e-15)
 	knittest.Near(t, "size", body.Fitted.SizeCm, 100, 0)
 	knittest.Near(t, "difference", body.Fitted.DifferenceCm, 0, 0)
 	knittest.Near(t, "below", body.Fitted.Below.DifferenceCm, -1/2.2, 1e-13)
