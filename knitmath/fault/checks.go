@@ -51,90 +51,83 @@ func Index(field string, i int) string {
 }
 
 // Number checks a float in [lo, hi].
-func (c *Checks) Number(prefix, field string, v, lo, hi float64) bool {
+func (c *Checks) Number(prefix, field string, v, lo, hi float64) {
 	switch {
 	case math.IsNaN(v) || math.IsInf(v, 0):
 		c.Add(Join(prefix, field), ReasonNotFinite, "must be a finite number from %v to %v", lo, hi)
 	case v < lo || v > hi:
 		c.Add(Join(prefix, field), ReasonOutOfRange, "is %v; must be from %v to %v", v, lo, hi)
-	default:
-		return true
 	}
-	return false
 }
 
 // RequiredNumber checks a float that has no presence on the wire: 0 means that
 // it is missing.
-func (c *Checks) RequiredNumber(prefix, field string, v, lo, hi float64) bool {
+func (c *Checks) RequiredNumber(prefix, field string, v, lo, hi float64) {
 	if v == 0 {
 		c.Add(Join(prefix, field), ReasonRequired, "is missing or 0; must be from %v to %v", lo, hi)
-		return false
+		return
 	}
-	return c.Number(prefix, field, v, lo, hi)
+	c.Number(prefix, field, v, lo, hi)
 }
 
 // OptionalNumber checks a float that may be absent.
-func (c *Checks) OptionalNumber(prefix, field string, v *float64, lo, hi float64) bool {
-	return v == nil || c.Number(prefix, field, *v, lo, hi)
+func (c *Checks) OptionalNumber(prefix, field string, v *float64, lo, hi float64) {
+	if v != nil {
+		c.Number(prefix, field, *v, lo, hi)
+	}
 }
 
 // Count checks an integer in [lo, hi].
-func (c *Checks) Count(prefix, field string, v, lo, hi int) bool {
+func (c *Checks) Count(prefix, field string, v, lo, hi int) {
 	if v < lo || v > hi {
 		c.Add(Join(prefix, field), ReasonOutOfRange, "is %d; must be from %d to %d", v, lo, hi)
-		return false
 	}
-	return true
 }
 
 // RequiredCount checks an integer that has no presence on the wire.
-func (c *Checks) RequiredCount(prefix, field string, v, lo, hi int) bool {
+func (c *Checks) RequiredCount(prefix, field string, v, lo, hi int) {
 	if v == 0 {
 		c.Add(Join(prefix, field), ReasonRequired, "is missing or 0; must be from %d to %d", lo, hi)
-		return false
+		return
 	}
-	return c.Count(prefix, field, v, lo, hi)
+	c.Count(prefix, field, v, lo, hi)
 }
 
 // OptionalCount checks an integer that may be absent.
-func (c *Checks) OptionalCount(prefix, field string, v *int, lo, hi int) bool {
-	return v == nil || c.Count(prefix, field, *v, lo, hi)
+func (c *Checks) OptionalCount(prefix, field string, v *int, lo, hi int) {
+	if v != nil {
+		c.Count(prefix, field, *v, lo, hi)
+	}
 }
 
 // Enum checks a value of an enumeration whose known values run from 0 to last.
-func Enum[E ~int32](c *Checks, prefix, field string, v, last E) bool {
+func Enum[E ~int32](c *Checks, prefix, field string, v, last E) {
 	if v < 0 || v > last {
 		c.Add(Join(prefix, field), ReasonUnknownValue, "is %d; the known values are 0 to %d", v, last)
-		return false
 	}
-	return true
 }
 
-// RequiredEnum is enum for a field that has no default.
-func RequiredEnum[E ~int32](c *Checks, prefix, field string, v, last E) bool {
+// RequiredEnum is Enum for a field that has no default.
+func RequiredEnum[E ~int32](c *Checks, prefix, field string, v, last E) {
 	if v == 0 {
 		c.Add(Join(prefix, field), ReasonRequired, "is missing; there is no default")
-		return false
+		return
 	}
-	return Enum(c, prefix, field, v, last)
+	Enum(c, prefix, field, v, last)
 }
 
 // Text checks the length of a caller's own words.
-func (c *Checks) Text(prefix, field, s string) bool {
+func (c *Checks) Text(prefix, field, s string) {
 	if n := utf8.RuneCountInString(s); n > MaxNameLength {
 		c.Add(Join(prefix, field), ReasonTooMany, "has %d characters; at most %d are allowed", n, MaxNameLength)
-		return false
 	}
-	return true
 }
 
 // Items checks how many elements a repeated field has.
-func (c *Checks) Items(prefix, field string, n, limit int) bool {
+func (c *Checks) Items(prefix, field string, n, limit int) {
 	if n > limit {
 		c.Add(Join(prefix, field), ReasonTooMany, "has %d items; at most %d are allowed", n, limit)
-		return false
 	}
-	return true
 }
 
 // Or is the value of an optional field, or its default.
@@ -160,13 +153,12 @@ func (c *Checks) Sound(fields ...string) bool {
 }
 
 // OneOf checks that exactly one of two fields is given.
-func (c *Checks) OneOf(first, second bool, firstField, secondField string) bool {
+func (c *Checks) OneOf(first, second bool, firstField, secondField string) {
 	if !first && !second {
 		c.Add(firstField, ReasonRequired, "is missing, and so is %s; give one of them", secondField)
 		c.Add(secondField, ReasonRequired, "is missing, and so is %s; give one of them", firstField)
 	}
 	c.AtMostOne(first, second, firstField, secondField)
-	return first != second
 }
 
 // AtMostOne checks that two fields are not both given.
