@@ -1,5 +1,99 @@
 package shaping
 
-import "example.com/knitmath/knitmath/report"
+import (
+	"strings"
+	"testing"
 
-var _ = []report.Answer{EvenSpacing{}, Taper{}, ShapedSide{}}
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Every answer tells its figures, what to do, and where they come from.
+func TestAnswersInWords(t *testing.T) {
+	standard := &gauge.Gauge{Stitches: 20, Rows: 28}
+	even, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: 20, EndStitches: 24})
+	if err != nil {
+		t.Fatal(err)
+	}
+	round, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: 21, EndStitches: 17, Construction: stitch.InTheRound})
+	if err != nil {
+		t.Fatal(err)
+	}
+	taper, err := PlanTaper(TaperInput{StartStitches: 40, EndStitches: 30, HeightRows: new(28), Gauge: standard,
+		PlainBeforeRows: new(2), PlainAfterRows: new(2)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	tube, err := PlanTaper(TaperInput{StartStitches: 30, EndStitches: 32, HeightRows: new(9), Construction: stitch.InTheRound})
+	if err != nil {
+		t.Fatal(err)
+	}
+	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 40, Gauge: standard, Construction: stitch.InTheRound,
+		Points: []SidePoint{{HeightRows: new(10), Stitches: 36}, {HeightRows: new(11), Stitches: 36}, {HeightRows: new(28), Stitches: 40}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, c := range map[string]struct {
+		answer     report.Answer
+		summary    string
+		directions []string
+	}{
+		// 20 stitches in 4 strands: 3 gaps of 5 and 5 more at the ends.
+		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 5 stitches between changes.",
+			[]string{"Increase row: k2, [m1l, k5] 3 times, m1l, k3 (24 stitches)."}},
+		// 4 decreases take 8 of 21; 13 others in 4 gaps, one of 4 and three of 3.
+		"round": {round, "Decrease 4 stitches evenly across one round, from 21 to 17. 3 or 4 stitches between changes.",
+			[]string{"Decrease round: k4, k2tog, [k3, k2tog] 3 times (17 stitches)."}},
+		// 5 rows on the 12 right-side rows 3 to 25: slots 1, 3, 6, 8, 10. 28 rows are 10 cm.
+		// After row 23 there are 30 stitches, and the line has 40 - 10 * 21/24.
+		"taper": {taper, "From 40 to 30 stitches over 28 rows (10 cm): 5 shaping rows, 2 stitches each, never more than 1.25 stitches from a straight line.",
+			[]string{"Work 4 rows plain.", "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
+				"Work the decrease row once, as row 5, then every 4th row once, then every 6th row once, then every 4th row twice: 30 stitches.",
+				"Work 5 rows plain."}},
+		// After round 4 the line has 2 * 4/9 more than 30.
+		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round, 2 stitches each, never more than 0.89 stitches from a straight line.",
+			[]string{"Work 4 rounds plain.", "Increase round: k1, m1l, k to last st, m1r, k1.",
+				"Work the increase round once, as round 5: 32 stitches.", "Work 4 rounds plain."}},
+		// After round 15 the line has 4 * 4/17 more than 36.
+		"side": {side, "From 40 to 36 to 36 to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
+			"never more than 0.94 stitches from the straight lines between the points.",
+			[]string{"Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
+				"Work the decrease round once, as round 3, then every 5th round once: 36 stitches, the last 2 rounds plain.",
+				"Round 11: work plain, 36 stitches.",
+				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, m1l, k to last st, m1r, k1.",
+				"Work the increase round once, as round 16, then every 8th round once: 40 stitches, the last 4 rounds plain."}},
+	} {
+		if got := c.answer.Summary(); got != c.summary {
+			t.Errorf("%s: got %q, want %q", name, got, c.summary)
+		}
+		if got, want := strings.Join(c.answer.Directions(), "\n"), strings.Join(c.directions, "\n"); got != want {
+			t.Errorf("%s: got\n%s\nwant\n%s", name, got, want)
+		}
+		for _, s := range c.answer.Sources() {
+			if s.Figure == "" || s.Citation == "" || s.Status == report.SourceStatusUnspecified {
+				t.Errorf("%s: source %+v", name, s)
+			}
+		}
+		if len(c.answer.Sources()) < 2 {
+			t.Errorf("%s: %d sources", name, len(c.answer.Sources()))
+		}
+	}
+}
+
+// An even round is the row that PlanEvenSpacing writes, and refused only where a
+// mirrored one does not exist.
+func TestEvenRound(t *testing.T) {
+	for start := 4; start <= 40; start++ {
+		for end := (start + 1) / 2; end < start; end++ {
+			for order := GapSpreadGrouped; order <= GapSpreadMirrored; order++ {
+				got, ok := EvenRound(start, end, stitch.K2tog, order)
+				want, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: start, EndStitches: end, Operation: stitch.K2tog,
+					Construction: stitch.InTheRound, Spread: order})
+				if ok != (err == nil) || ok && got.Row.Text() != want.Instruction.Row.Text() {
+					t.Fatalf("%d to %d, spread %d: %q, %v; want %q, %v", start, end, order, got.Row.Text(), ok, want.Instruction.Row.Text(), err)
+				}
+			}
+		}
+	}
+}

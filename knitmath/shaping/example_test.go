@@ -1,0 +1,33 @@
+package shaping_test
+
+import (
+	"fmt"
+
+	"example.com/knitmath/knitmath/shaping"
+)
+
+// A sleeve from 48 to 60 stitches over 50 rows, and the row that takes a cuff of 40
+// to its first 48.
+func Example() {
+	rows := 50
+	sleeve, err := shaping.PlanTaper(shaping.TaperInput{StartStitches: 48, EndStitches: 60, HeightRows: &rows})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	cuff, err := shaping.PlanEvenSpacing(shaping.EvenSpacingInput{StartStitches: 40, EndStitches: 48})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(cuff.Instruction.Row.Text())
+	for _, line := range sleeve.Directions() {
+		fmt.Println(line)
+	}
+	// Output:
+	// k2, [m1l, k5] 7 times, m1l, k3
+	// Work 4 rows plain.
+	// Increase row (RS): k1, m1l, k to last st, m1r, k1.
+	// Work the increase row once, as row 5, then every 8th row 5 times: 60 stitches.
+	// Work 5 rows plain.
+}
