@@ -208,7 +208,8 @@ func checkButtonholeRefusal(t *testing.T, in ButtonholesInput, err error) {
 			if step == 2 {
 				slack = 1
 			}
-			if in.BeforeFirst != nil && measure.Abs(first-*in.BeforeFirst) > slack || in.AfterLast != nil && measure.Abs(last-*in.AfterLast) > slack {
+			if in.BeforeFirst != nil && measure.Abs(first-*in.BeforeFirst) > slack ||
+				in.AfterLast != nil && measure.Abs(last-*in.AfterLast) > slack {
 				continue
 			}
 			if in.HoleCount > 1 && step == 2 && (first < *in.BeforeFirst || in.AfterLast != nil && last < *in.AfterLast) {
@@ -271,8 +272,9 @@ func TestButtonholesByHand(t *testing.T) {
 	// and row 5. At the other end 3 rows after rows 146 and 147 would bind off on
 	// the wrong side; row 145, and 4 rows. 150 - 8 - 10 = 132 rows in 4 gaps.
 	cm, wide := 1.1, 1.5
-	in = ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: 150, HoleCount: 5, HoleCm: &wide, BeforeFirstCm: &cm,
-		Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}}
+	in = ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: 150, HoleCount: 5, HoleCm: &wide,
+		BeforeFirstCm: &cm,
+		Gauge:         &gauge.Gauge{Stitches: 20, Rows: 30}}
 	if out, err = PlanButtonholes(in); err != nil {
 		t.Fatal(err)
 	}
@@ -284,7 +286,8 @@ func TestButtonholesByHand(t *testing.T) {
 		t.Errorf("gaps %v", out.Gaps)
 	}
 	want := []string{
-		"k and p stand for the stitch pattern of the band. The stitch left on the right needle by binding off is the first of those worked next.",
+		"k and p stand for the stitch pattern of the band. " +
+			"The stitch left on the right needle by binding off is the first of those worked next.",
 		"Hole (RS): k3, bo 3, k3; next row p3, co 3, p3.",
 		"Bind a hole off in rows 5, 41, 75, 109, 145; work all other rows plain, to row 150.",
 	}
@@ -338,7 +341,8 @@ func TestButtonholesRefusals(t *testing.T) {
 		"empty": {func(in *ButtonholesInput) { *in = ButtonholesInput{} }, []string{"band_stitches REQUIRED", "band_rows REQUIRED",
 			"hole_count REQUIRED", "hole_stitches REQUIRED", "hole_cm REQUIRED", "before_first REQUIRED", "before_first_cm REQUIRED"}},
 		"ranges": {func(in *ButtonholesInput) {
-			*in = ButtonholesInput{BandStitches: 2, BandRows: tooBig, HoleCount: many, HoleStitches: &many, BeforeFirst: &zero, AfterLast: &tooBig, HoleRowNumber: &one}
+			*in = ButtonholesInput{BandStitches: 2, BandRows: tooBig, HoleCount: many, HoleStitches: &many, BeforeFirst: &zero,
+				AfterLast: &tooBig, HoleRowNumber: &one}
 		}, []string{"band_stitches OUT_OF_RANGE", "band_rows OUT_OF_RANGE", "hole_count OUT_OF_RANGE", "hole_stitches OUT_OF_RANGE",
 			"before_first OUT_OF_RANGE", "after_last OUT_OF_RANGE", "hole_row_number OUT_OF_RANGE"}},
 		"both": {func(in *ButtonholesInput) {
@@ -348,18 +352,29 @@ func TestButtonholesRefusals(t *testing.T) {
 		"not finite": {func(in *ButtonholesInput) {
 			in.HoleStitches, in.BeforeFirst, in.HoleCm, in.BeforeFirstCm, in.AfterLastCm, in.Gauge = nil, nil, &nan, &nan, &nan, standard
 		}, []string{"hole_cm NOT_FINITE", "before_first_cm NOT_FINITE", "after_last_cm NOT_FINITE"}},
-		"no gauge":     {func(in *ButtonholesInput) { in.AfterLastCm = &cm }, []string{"gauge REQUIRED"}},
-		"bad gauge":    {func(in *ButtonholesInput) { in.Gauge = &gauge.Gauge{Stitches: -1, Rows: 1} }, []string{"gauge.stitches OUT_OF_RANGE"}},
-		"too many":     {func(in *ButtonholesInput) { in.HoleCount = 30 }, []string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE"}},
-		"no hole":      {func(in *ButtonholesInput) { in.HoleStitches, in.HoleCm, in.Gauge = nil, &tiny, standard }, []string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"one, twice":   {func(in *ButtonholesInput) { in.HoleCount, in.AfterLast = 1, &three }, []string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE", "after_last INFEASIBLE"}},
-		"wrong side":   {func(in *ButtonholesInput) { in.HoleRowNumber = &odd }, []string{"hole_row_number INFEASIBLE"}},
-		"row too late": {func(in *ButtonholesInput) { in.HoleRowNumber = &big }, []string{"band_rows INFEASIBLE", "hole_row_number INFEASIBLE"}},
-		"rows across":  {func(in *ButtonholesInput) { in.BindOffRows = shaping.ShapingRowsAny }, []string{"bind_off_rows CONTRADICTORY"}},
-		"row up":       {func(in *ButtonholesInput) { in.Direction, in.HoleRowNumber = BandDirectionAlongRows, &three }, []string{"hole_row_number CONTRADICTORY"}},
-		"narrow":       {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 }, []string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE"}},
-		"short":        {func(in *ButtonholesInput) { in.Direction = BandDirectionAlongRows }, []string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first INFEASIBLE"}},
-		"enums":        {func(in *ButtonholesInput) { in.Direction, in.BindOffRows, in.DisplayUnit = 3, 3, 3 }, []string{"direction UNKNOWN_VALUE", "bind_off_rows UNKNOWN_VALUE", "bind_off_rows CONTRADICTORY", "display_unit UNKNOWN_VALUE"}},
+		"no gauge": {func(in *ButtonholesInput) { in.AfterLastCm = &cm }, []string{"gauge REQUIRED"}},
+		"bad gauge": {func(in *ButtonholesInput) { in.Gauge = &gauge.Gauge{Stitches: -1, Rows: 1} },
+			[]string{"gauge.stitches OUT_OF_RANGE"}},
+		"too many": {func(in *ButtonholesInput) { in.HoleCount = 30 },
+			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE"}},
+		"no hole": {func(in *ButtonholesInput) { in.HoleStitches, in.HoleCm, in.Gauge = nil, &tiny, standard },
+			[]string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"one, twice": {func(in *ButtonholesInput) { in.HoleCount, in.AfterLast = 1, &three },
+			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE",
+				"after_last INFEASIBLE"}},
+		"wrong side": {func(in *ButtonholesInput) { in.HoleRowNumber = &odd }, []string{"hole_row_number INFEASIBLE"}},
+		"row too late": {func(in *ButtonholesInput) { in.HoleRowNumber = &big },
+			[]string{"band_rows INFEASIBLE", "hole_row_number INFEASIBLE"}},
+		"rows across": {func(in *ButtonholesInput) { in.BindOffRows = shaping.ShapingRowsAny }, []string{"bind_off_rows CONTRADICTORY"}},
+		"row up": {func(in *ButtonholesInput) { in.Direction, in.HoleRowNumber = BandDirectionAlongRows, &three },
+			[]string{"hole_row_number CONTRADICTORY"}},
+		"narrow": {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 },
+			[]string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE"}},
+		"short": {func(in *ButtonholesInput) { in.Direction = BandDirectionAlongRows },
+			[]string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first INFEASIBLE"}},
+		"enums": {func(in *ButtonholesInput) { in.Direction, in.BindOffRows, in.DisplayUnit = 3, 3, 3 },
+			[]string{"direction UNKNOWN_VALUE", "bind_off_rows UNKNOWN_VALUE", "bind_off_rows CONTRADICTORY",
+				"display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanButtonholes(base(c.change))
@@ -374,7 +389,8 @@ func TestButtonholeRemediesFit(t *testing.T) {
 	for _, direction := range []BandDirection{BandDirectionAlongStitches, BandDirectionAlongRows} {
 		for length := 10; length <= 60; length++ {
 			for first := 1; first <= 5; first++ {
-				in := ButtonholesInput{Direction: direction, BandStitches: length, BandRows: length, HoleCount: 12, HoleStitches: &three, BeforeFirst: &first}
+				in := ButtonholesInput{Direction: direction, BandStitches: length, BandRows: length, HoleCount: 12, HoleStitches: &three,
+					BeforeFirst: &first}
 				_, err := PlanButtonholes(in)
 				if err == nil {
 					continue
@@ -389,7 +405,9 @@ func TestButtonholeRemediesFit(t *testing.T) {
 				if direction == BandDirectionAlongRows {
 					noun = "rows"
 				}
-				n, _ := fmt.Sscanf(text, "these distances and 12 holes need a band of at least %d "+noun+", and it has %d; %d holes would fit", &need, &had, &fit)
+				n, _ := fmt.Sscanf(text,
+					"these distances and 12 holes need a band of at least %d "+noun+", and it has %d; %d holes would fit",
+					&need, &had, &fit)
 				if n < 2 {
 					t.Fatalf("%q", text)
 				}

@@ -213,3 +213,11 @@ func (b band) tooManyHoles() string {
 	}
 	return s + "; give shorter distances or narrower holes"
 }
+
+// middleRow is the right-side row that leaves most nearly as many rows before
+// the holes as after them; of two, the lower. Right-side rows are even here.
+func (b band) middleRow() int {
+	// Rows before less rows after are 2*row - rows; with row = 2m that is nearest
+	// to 0 at m = rows/4 to the nearest, half-way down.
+	return (b.rows + 1) / 4 * 2
+}

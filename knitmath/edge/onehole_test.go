@@ -30,7 +30,8 @@ func TestASingleHoleMovesInward(t *testing.T) {
 			moved = moved || n.Reason == MovedToRightSide
 		}
 		if out.BeforeFirst != c.wantBefore || out.AfterLast != c.wantAfter || moved != c.moved {
-			t.Errorf("%d rows before, %d after, moved %v; want %d, %d, %v", out.BeforeFirst, out.AfterLast, moved, c.wantBefore, c.wantAfter, c.moved)
+			t.Errorf("%d rows before, %d after, moved %v; want %d, %d, %v", out.BeforeFirst, out.AfterLast, moved, c.wantBefore,
+				c.wantAfter, c.moved)
 		}
 	}
 }

@@ -41,7 +41,8 @@ func checkPlaces(t *testing.T, rows int, out PickUp) {
 	t.Helper()
 	outlinetest.CheckFrame(t, out.Outline)
 	border, places := out.Outline.Lines[0].Points, out.Outline.Lines[1].Points
-	if len(border) != 2 || border[0] != (outline.Point{}) || math.Abs(border[1].X-float64(rows)/3) > 1e-9 || len(places) != out.Stitches.Count {
+	if len(border) != 2 || border[0] != (outline.Point{}) || math.Abs(border[1].X-float64(rows)/3) > 1e-9 ||
+		len(places) != out.Stitches.Count {
 		t.Fatalf("%d rows: edge %v, %d places for %d stitches", rows, border, len(places), out.Stitches.Count)
 	}
 	next, worst := 0, 0.0

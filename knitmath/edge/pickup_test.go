@@ -138,7 +138,8 @@ func TestPickUpByHand(t *testing.T) {
 	// A band with 33 stitches where the piece has 30 rows: 10 rows give 11, so
 	// one row takes two, with 4 or 5 rows on each side of it.
 	ten := 10
-	out, err = PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BandGauge: &gauge.Gauge{Stitches: 33, Rows: 40}})
+	out, err = PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
+		BandGauge: &gauge.Gauge{Stitches: 33, Rows: 40}})
 	if err != nil || out.DoubledRows != 1 || out.Ratio.Text != "8 stitches for every 7 rows" ||
 		out.Instruction.Row.Text() != "pick up and knit 5, pick up and knit 2 in one row, pick up and knit 4" {
 		t.Errorf("%+v, %v", out, err)
@@ -164,7 +165,8 @@ func TestPickUpGroupsByHand(t *testing.T) {
 	}{
 		{174, 22, "[[pick up and knit 3, skip 1] 3 times, pick up and knit 2, skip 1] 10 times, " +
 			"[[pick up and knit 3, skip 1] twice, pick up and knit 2, skip 1] twice, pick up and knit 2"},
-		{100, 33, "[[pick up and knit 8, pick up and knit 2 in one row] 4 times, pick up and knit 9, pick up and knit 2 in one row] twice, " +
+		{100, 33, "[[pick up and knit 8, pick up and knit 2 in one row] 4 times, " +
+			"pick up and knit 9, pick up and knit 2 in one row] twice, " +
 			"pick up and knit 8"},
 	} {
 		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}})
@@ -182,21 +184,31 @@ func TestPickUpRefusals(t *testing.T) {
 		in   PickUpInput
 		want []string
 	}{
-		"empty":      {PickUpInput{}, []string{"length_rows REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
-		"twice":      {PickUpInput{LengthRows: &ten, LengthCm: &cm, Gauge: standard}, []string{"length_rows CONTRADICTORY", "length_cm CONTRADICTORY"}},
-		"no rows":    {PickUpInput{LengthRows: &zero, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
-		"many rows":  {PickUpInput{LengthRows: &many, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
-		"nan":        {PickUpInput{LengthCm: &nan, Gauge: standard}, []string{"length_cm NOT_FINITE"}},
-		"no row":     {PickUpInput{LengthCm: &tiny, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"long":       {PickUpInput{LengthCm: &thousand, Gauge: &gauge.Gauge{Stitches: 5, Rows: 500}}, []string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"bad gauges": {PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{}, BandGauge: &gauge.Gauge{Stitches: -1, Rows: 1}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
-		"rule":       {PickUpInput{LengthRows: &ten, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &zero, Rounding: 9}}, []string{"stitch_rule.multiple OUT_OF_RANGE", "stitch_rule.rounding UNKNOWN_VALUE"}},
-		"misfit":     {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten, Rounding: measure.RoundingDown}}, []string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
-		"two a row":  {PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 62, Rows: 30}}, []string{"length_rows INFEASIBLE", "band_gauge INFEASIBLE"}},
-		"rule above": {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten}}, []string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
-		"number":     {PickUpInput{LengthRows: &ten, Gauge: standard, LargestTerm: &one}, []string{"largest_term OUT_OF_RANGE"}},
+		"empty": {PickUpInput{}, []string{"length_rows REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
+		"twice": {PickUpInput{LengthRows: &ten, LengthCm: &cm, Gauge: standard},
+			[]string{"length_rows CONTRADICTORY", "length_cm CONTRADICTORY"}},
+		"no rows":   {PickUpInput{LengthRows: &zero, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
+		"many rows": {PickUpInput{LengthRows: &many, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
+		"nan":       {PickUpInput{LengthCm: &nan, Gauge: standard}, []string{"length_cm NOT_FINITE"}},
+		"no row": {PickUpInput{LengthCm: &tiny, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}},
+			[]string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"long": {PickUpInput{LengthCm: &thousand, Gauge: &gauge.Gauge{Stitches: 5, Rows: 500}},
+			[]string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"bad gauges": {PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{}, BandGauge: &gauge.Gauge{Stitches: -1, Rows: 1}},
+			[]string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
+		"rule": {PickUpInput{LengthRows: &ten, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &zero, Rounding: 9}},
+			[]string{"stitch_rule.multiple OUT_OF_RANGE", "stitch_rule.rounding UNKNOWN_VALUE"}},
+		"misfit": {PickUpInput{LengthRows: &one, Gauge: standard,
+			StitchRule: &gauge.CountRule{Multiple: &ten, Rounding: measure.RoundingDown}},
+			[]string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
+		"two a row": {PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 62, Rows: 30}},
+			[]string{"length_rows INFEASIBLE", "band_gauge INFEASIBLE"}},
+		"rule above": {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten}},
+			[]string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
+		"number": {PickUpInput{LengthRows: &ten, Gauge: standard, LargestTerm: &one}, []string{"largest_term OUT_OF_RANGE"}},
 		"several": {PickUpInput{LengthRows: &zero, LargestTerm: &tooMany, Spread: 3, DisplayUnit: 3},
-			[]string{"length_rows OUT_OF_RANGE", "gauge REQUIRED", "largest_term OUT_OF_RANGE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+			[]string{"length_rows OUT_OF_RANGE", "gauge REQUIRED", "largest_term OUT_OF_RANGE", "spread UNKNOWN_VALUE",
+				"display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanPickUp(c.in)
@@ -233,7 +245,8 @@ func FuzzPlanPickUp(f *testing.F) {
 	f.Add(51, 0.0, 22.0, 30.0, 0.0, 4, 2, 8, int32(0))
 	f.Add(0, 42.5, 20.0, 28.0, 24.0, 1, 0, 20, int32(2))
 	f.Fuzz(func(t *testing.T, rows int, cm, st, rw, band float64, multiple, remainder, largest int, order int32) {
-		in := PickUpInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, StitchRule: &gauge.CountRule{Multiple: &multiple, Remainder: &remainder},
+		in := PickUpInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw},
+			StitchRule:  &gauge.CountRule{Multiple: &multiple, Remainder: &remainder},
 			LargestTerm: &largest, Spread: PickUpSpread(order), WithOutline: true}
 		if rows != 0 {
 			in.LengthRows = &rows

@@ -47,12 +47,15 @@ func TestAnswersInWords(t *testing.T) {
 			[]string{"Decrease round: k4, k2tog, [k3, k2tog] 3 times (17 stitches)."}},
 		// 5 rows on the 12 right-side rows 3 to 25: slots 1, 3, 6, 8, 10. 28 rows are 10 cm.
 		// After row 23 there are 30 stitches, and the line has 40 - 10 * 21/24.
-		"taper": {taper, "From 40 to 30 stitches over 28 rows (10 cm): 5 shaping rows, 2 stitches each, never more than 1.25 stitches from a straight line.",
+		"taper": {taper, "From 40 to 30 stitches over 28 rows (10 cm): 5 shaping rows, 2 stitches each, " +
+			"never more than 1.25 stitches from a straight line.",
 			[]string{"Work 4 rows plain.", "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
-				"Work the decrease row once, as row 5, then every 4th row once, then every 6th row once, then every 4th row twice: 30 stitches.",
+				"Work the decrease row once, as row 5, then every 4th row once, then every 6th row once, " +
+					"then every 4th row twice: 30 stitches.",
 				"Work 5 rows plain."}},
 		// After round 4 the line has 2 * 4/9 more than 30.
-		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round, 2 stitches each, never more than 0.89 stitches from a straight line.",
+		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round, 2 stitches each, " +
+			"never more than 0.89 stitches from a straight line.",
 			[]string{"Work 4 rounds plain.", "Increase round: k1, m1l, k to last st, m1r, k1.",
 				"Work the increase round once, as round 5: 32 stitches.", "Work 4 rounds plain."}},
 		// After round 15 the line has 4 * 4/17 more than 36.
@@ -91,7 +94,8 @@ func TestEvenRound(t *testing.T) {
 				want, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: start, EndStitches: end, Operation: stitch.K2tog,
 					Construction: stitch.InTheRound, Spread: order})
 				if ok != (err == nil) || ok && got.Row.Text() != want.Instruction.Row.Text() {
-					t.Fatalf("%d to %d, spread %d: %q, %v; want %q, %v", start, end, order, got.Row.Text(), ok, want.Instruction.Row.Text(), err)
+					t.Fatalf("%d to %d, spread %d: %q, %v; want %q, %v", start, end, order, got.Row.Text(), ok,
+						want.Instruction.Row.Text(), err)
 				}
 			}
 		}

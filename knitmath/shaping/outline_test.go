@@ -195,7 +195,8 @@ func checkChanges(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 		}
 	}
 	outlinetest.CheckFrame(t, out.Outline)
-	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.Point{}) || row[1] != (outline.Point{X: float64(in.StartStitches), Y: 0}) {
+	if row := out.Outline.Lines[0].Points; len(row) != 2 || row[0] != (outline.Point{}) ||
+		row[1] != (outline.Point{X: float64(in.StartStitches), Y: 0}) {
 		t.Fatalf("%+v: row %v", in, row)
 	}
 }

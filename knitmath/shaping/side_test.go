@@ -150,7 +150,8 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 			continue
 		}
 		stretch := out.Stretches[point]
-		if count != toCount || stretch.LastRowNumber != to || stretch.FirstRowNumber != from+1 || stretch.StartStitches != fromCount || stretch.EndStitches != toCount {
+		if count != toCount || stretch.LastRowNumber != to || stretch.FirstRowNumber != from+1 || stretch.StartStitches != fromCount ||
+			stretch.EndStitches != toCount {
 			t.Fatalf("%s: %d stitches at row %d, stretch %+v", at, count, row, stretch)
 		}
 		if a, b := bounds(intervals); b-a > legal {
@@ -317,25 +318,36 @@ func TestShapedSideRefusals(t *testing.T) {
 		in   ShapedSideInput
 		want []string
 	}{
-		"empty":      {ShapedSideInput{}, []string{"start_stitches REQUIRED", "points REQUIRED"}},
-		"many":       {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, MaxSidePoints+1)}, []string{"points TOO_MANY"}},
-		"blank":      {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, 1)}, []string{"points[0].height_rows REQUIRED", "points[0].height_cm REQUIRED", "points[0].stitches REQUIRED"}},
-		"both":       {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: standard}, []string{"points[0].height_rows CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
-		"ranges":     {ShapedSideInput{StartStitches: -1, Points: []SidePoint{{&zero, nil, -1}, {&many, nil, 10_001}}}, []string{"start_stitches OUT_OF_RANGE", "points[0].height_rows OUT_OF_RANGE", "points[0].stitches OUT_OF_RANGE", "points[1].height_rows OUT_OF_RANGE", "points[1].stitches OUT_OF_RANGE"}},
-		"nan":        {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: standard}, []string{"points[0].height_cm NOT_FINITE"}},
-		"no gauge":   {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 12}}}, []string{"gauge REQUIRED"}},
-		"bad gauge":  {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 0}}, Gauge: &gauge.Gauge{Rows: 1}}, []string{"points[0].stitches REQUIRED", "gauge.stitches REQUIRED"}},
-		"no row":     {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &tiny, 12}}, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"points[0].height_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"downward":   {sideOf(100, [2]int{36, 88}, [2]int{36, 104}), []string{"points[1].height_rows CONTRADICTORY"}},
-		"straight":   {sideOf(100, [2]int{36, 100}, [2]int{46, 100}), []string{"start_stitches INFEASIBLE", "points INFEASIBLE"}},
-		"odd":        {sideOf(100, [2]int{36, 89}, [2]int{46, 89}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE"}},
-		"odd inside": {sideOf(100, [2]int{36, 90}, [2]int{46, 91}), []string{"points[0].stitches INFEASIBLE", "points[1].stitches INFEASIBLE"}},
-		"few rows":   {sideOf(100, [2]int{4, 80}, [2]int{46, 90}), []string{"points[0].stitches INFEASIBLE", "points[0].height_rows INFEASIBLE"}},
-		"narrow":     {sideOf(8, [2]int{40, 2}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
+		"empty": {ShapedSideInput{}, []string{"start_stitches REQUIRED", "points REQUIRED"}},
+		"many":  {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, MaxSidePoints+1)}, []string{"points TOO_MANY"}},
+		"blank": {ShapedSideInput{StartStitches: 10, Points: make([]SidePoint, 1)},
+			[]string{"points[0].height_rows REQUIRED", "points[0].height_cm REQUIRED", "points[0].stitches REQUIRED"}},
+		"both": {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{&ten, &cm, 12}}, Gauge: standard},
+			[]string{"points[0].height_rows CONTRADICTORY", "points[0].height_cm CONTRADICTORY"}},
+		"ranges": {ShapedSideInput{StartStitches: -1, Points: []SidePoint{{&zero, nil, -1}, {&many, nil, 10_001}}},
+			[]string{"start_stitches OUT_OF_RANGE", "points[0].height_rows OUT_OF_RANGE", "points[0].stitches OUT_OF_RANGE",
+				"points[1].height_rows OUT_OF_RANGE", "points[1].stitches OUT_OF_RANGE"}},
+		"nan": {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &nan, 12}}, Gauge: standard},
+			[]string{"points[0].height_cm NOT_FINITE"}},
+		"no gauge": {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 12}}}, []string{"gauge REQUIRED"}},
+		"bad gauge": {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &cm, 0}}, Gauge: &gauge.Gauge{Rows: 1}},
+			[]string{"points[0].stitches REQUIRED", "gauge.stitches REQUIRED"}},
+		"no row": {ShapedSideInput{StartStitches: 10, Points: []SidePoint{{nil, &tiny, 12}},
+			Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}}, []string{"points[0].height_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"downward": {sideOf(100, [2]int{36, 88}, [2]int{36, 104}), []string{"points[1].height_rows CONTRADICTORY"}},
+		"straight": {sideOf(100, [2]int{36, 100}, [2]int{46, 100}), []string{"start_stitches INFEASIBLE", "points INFEASIBLE"}},
+		"odd":      {sideOf(100, [2]int{36, 89}, [2]int{46, 89}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE"}},
+		"odd inside": {sideOf(100, [2]int{36, 90}, [2]int{46, 91}),
+			[]string{"points[0].stitches INFEASIBLE", "points[1].stitches INFEASIBLE"}},
+		"few rows": {sideOf(100, [2]int{4, 80}, [2]int{46, 90}),
+			[]string{"points[0].stitches INFEASIBLE", "points[0].height_rows INFEASIBLE"}},
+		"narrow": {sideOf(8, [2]int{40, 2}), []string{"start_stitches INFEASIBLE", "points[0].stitches INFEASIBLE",
+			"edge_stitches INFEASIBLE"}},
 		"round": {with(base, func(in *ShapedSideInput) { in.Construction, in.FirstSide = stitch.InTheRound, stitch.WrongSide }),
 			[]string{"first_side CONTRADICTORY"}},
 		"enums": {with(base, func(in *ShapedSideInput) {
-			in.Construction, in.Edges, in.EdgeChangeStitches, in.EdgeStitches, in.ShapingRows, in.FirstSide, in.Spread, in.DisplayUnit = 3, 4, &three, &zero, 3, 3, 4, 3
+			in.Construction, in.Edges, in.EdgeChangeStitches, in.EdgeStitches, in.ShapingRows, in.FirstSide, in.Spread,
+				in.DisplayUnit = 3, 4, &three, &zero, 3, 3, 4, 3
 		}), []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "edge_change_stitches OUT_OF_RANGE", "edge_stitches OUT_OF_RANGE",
 			"shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
@@ -376,7 +388,8 @@ func FuzzPlanShapedSide(f *testing.F) {
 	f.Add(20, 5, 12, 9, 20, 14, 10, 1, int32(2), int32(1), int32(2), int32(3))
 	f.Fuzz(func(t *testing.T, start, r1, c1, r2, c2, r3, c3, per int, shaped, edges, cons, order int32) {
 		in := sideOf(start%400, [2]int{r1 % 300, c1 % 400}, [2]int{r2 % 300, c2 % 400}, [2]int{r3 % 300, c3 % 400})
-		in.EdgeChangeStitches, in.ShapingRows, in.Edges, in.Construction, in.Spread = &per, ShapingRows(shaped), ShapedEdges(edges), stitch.Construction(cons), IntervalSpread(order)
+		in.EdgeChangeStitches, in.ShapingRows, in.Edges = &per, ShapingRows(shaped), ShapedEdges(edges)
+		in.Construction, in.Spread = stitch.Construction(cons), IntervalSpread(order)
 		out, err := PlanShapedSide(in)
 		if err != nil {
 			knittest.CheckInputError(t, err)

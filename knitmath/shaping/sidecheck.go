@@ -61,7 +61,8 @@ func vetSidePoints(c *fault.Checks, in ShapedSideInput, rw gauge.Density, measur
 			h := &heights[i]
 			h.rows, h.field = vetHeight(c, path, p.HeightRows, p.HeightCm, rw)
 			if h.rows > 0 && h.rows <= below {
-				c.Add(h.field, fault.ReasonContradictory, "is row %d, and the point before is row %d; it must lie above that", h.rows, below)
+				c.Add(h.field, fault.ReasonContradictory, "is row %d, and the point before is row %d; it must lie above that", h.rows,
+					below)
 			}
 			below = max(below, h.rows)
 		}

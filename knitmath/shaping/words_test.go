@@ -19,7 +19,8 @@ func TestSummaryTellsTheGapAcrossTheStart(t *testing.T) {
 		{84, 82, GapSpreadMirrored, "40 stitches between changes."},
 		{83, 82, GapSpreadGrouped, "from 83 to 82."}, // a lone change has none to be apart from
 	} {
-		out, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: c.start, EndStitches: c.end, Construction: stitch.InTheRound, Spread: c.spread})
+		out, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: c.start, EndStitches: c.end, Construction: stitch.InTheRound,
+			Spread: c.spread})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -34,7 +34,8 @@ func TestAnswersInWords(t *testing.T) {
 	}
 	for want, answer := range map[string]report.Answer{
 		// 8 rows are 2.86 cm over half of 10 cm: tan 29.7 degrees = 0.571.
-		"A wedge of 20 stitches that rises 8 rows (2.9 cm, 29.7 degrees). Turn with 1 stitch unworked, then 3 stitches before the last turn; " +
+		"A wedge of 20 stitches that rises 8 rows (2.9 cm, 29.7 degrees). " +
+			"Turn with 1 stitch unworked, then 3 stitches before the last turn; " +
 			"then 2 stitches; then 3 stitches, at each side. 8 turns to close.": wedge,
 		"A wedge of 40 stitches that rises 8 rows (2.9 cm). Follow the rows: 4 pairs of short rows lie under the tallest place. " +
 			"14 turns to close.": curve,

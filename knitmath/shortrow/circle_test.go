@@ -140,13 +140,19 @@ func TestCircleRefusals(t *testing.T) {
 		in   CircleInput
 		want []string
 	}{
-		"empty":  {CircleInput{}, []string{"gauge REQUIRED", "width_stitches REQUIRED", "outer_radius_cm REQUIRED"}},
-		"both":   {CircleInput{Gauge: standard, WidthStitches: &thirty, OuterRadiusCm: &radius}, []string{"width_stitches CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
-		"ranges": {CircleInput{Gauge: standard, WidthStitches: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan}, []string{"width_stitches OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
-		"inside": {CircleInput{Gauge: standard, OuterRadiusCm: &radius, InnerRadiusCm: &wide}, []string{"outer_radius_cm INFEASIBLE", "inner_radius_cm INFEASIBLE"}},
-		"steep":  {CircleInput{Gauge: standard, WidthStitches: &thirty, WedgeCount: &two}, []string{"wedge_count INFEASIBLE", "width_stitches INFEASIBLE"}},
-		"small":  {CircleInput{Gauge: &gauge.Gauge{Stitches: 100, Rows: 10}, OuterRadiusCm: &tiny, WedgeCount: &thirty}, []string{"wedge_count INFEASIBLE", "outer_radius_cm INFEASIBLE"}},
-		"enums":  {CircleInput{Gauge: standard, WidthStitches: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3}, []string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"empty": {CircleInput{}, []string{"gauge REQUIRED", "width_stitches REQUIRED", "outer_radius_cm REQUIRED"}},
+		"both": {CircleInput{Gauge: standard, WidthStitches: &thirty, OuterRadiusCm: &radius},
+			[]string{"width_stitches CONTRADICTORY", "outer_radius_cm CONTRADICTORY"}},
+		"ranges": {CircleInput{Gauge: standard, WidthStitches: &one, InnerRadiusCm: &minus, WedgeCount: &many, TurnDegrees: &nan},
+			[]string{"width_stitches OUT_OF_RANGE", "inner_radius_cm OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "turn_degrees NOT_FINITE"}},
+		"inside": {CircleInput{Gauge: standard, OuterRadiusCm: &radius, InnerRadiusCm: &wide},
+			[]string{"outer_radius_cm INFEASIBLE", "inner_radius_cm INFEASIBLE"}},
+		"steep": {CircleInput{Gauge: standard, WidthStitches: &thirty, WedgeCount: &two},
+			[]string{"wedge_count INFEASIBLE", "width_stitches INFEASIBLE"}},
+		"small": {CircleInput{Gauge: &gauge.Gauge{Stitches: 100, Rows: 10}, OuterRadiusCm: &tiny, WedgeCount: &thirty},
+			[]string{"wedge_count INFEASIBLE", "outer_radius_cm INFEASIBLE"}},
+		"enums": {CircleInput{Gauge: standard, WidthStitches: &thirty, TurnMethod: 4, Order: 3, DisplayUnit: 3},
+			[]string{"turn_method UNKNOWN_VALUE", "order UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircleOfWedges(c.in)
@@ -160,7 +166,8 @@ func FuzzPlanCircleOfWedges(f *testing.F) {
 	f.Add(18.0, 26.0, 25, 3.0, 6, 300.0, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, stitches, rows float64, width int, inner float64, wedges int, turn float64, method, order int32) {
 		width %= 100
-		in := CircleInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, WidthStitches: &width, InnerRadiusCm: &inner, WedgeCount: &wedges,
+		in := CircleInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, WidthStitches: &width, InnerRadiusCm: &inner,
+			WedgeCount:  &wedges,
 			TurnDegrees: &turn, TurnMethod: TurnMethod(method), Order: Order(order), WithOutline: true}
 		out, err := PlanCircleOfWedges(in)
 		if err != nil {

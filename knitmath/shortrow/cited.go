@@ -5,7 +5,8 @@ import "example.com/knitmath/knitmath/report"
 // Where the figures of this package come from.
 var (
 	turnsCited = report.Source{Figure: "places of the turns",
-		Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile", Status: report.SourceStatusOwnDerivation}
+		Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile",
+		Status:   report.SourceStatusOwnDerivation}
 	turningCited = report.Source{Figure: "ways of turning and closing the gap", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	edgesCited = report.Source{Figure: "rows round the edges",

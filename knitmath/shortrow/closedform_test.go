@@ -16,7 +16,8 @@ func TestWedgeAngle(t *testing.T) {
 		width, rise int
 		tall        TallEnd
 	}{{24, 6, TallEndLeft}, {60, 40, TallEndRight}, {90, 60, TallEndCentre}, {41, 12, TallEndSides}, {200, 4, TallEndRight}} {
-		out, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseRows: &c.rise, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
+		out, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseRows: &c.rise, TallEnd: c.tall,
+			Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -30,7 +31,8 @@ func TestWedgeAngle(t *testing.T) {
 			t.Errorf("%+v: %v degrees, want %v", c, *out.RiseAngleDegrees, want)
 		}
 		// And back: that angle asks for the same rise.
-		back, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseAngleDegrees: &want, TallEnd: c.tall, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
+		back, err := PlanWedge(WedgeInput{WidthStitches: c.width, RiseAngleDegrees: &want, TallEnd: c.tall,
+			Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}})
 		if err != nil || back.RiseRows != c.rise {
 			t.Errorf("%+v: %v degrees give %d rows, %v", c, want, back.RiseRows, err)
 		}

@@ -94,7 +94,8 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 		worst = max(worst, math.Abs(float64(rows-out.FullRows)-wantedOnCurve(in.ProfileRows, in.WidthStitches, x)))
 	}
 	if tallest-shortest != out.RiseRows {
-		t.Fatalf("%v over %d, method %d: rises %d rows, %d said", in.ProfileRows, in.WidthStitches, in.TurnMethod, tallest-shortest, out.RiseRows)
+		t.Fatalf("%v over %d, method %d: rises %d rows, %d said", in.ProfileRows, in.WidthStitches, in.TurnMethod, tallest-shortest,
+			out.RiseRows)
 	}
 	if tallest != out.TallRows || math.Abs(worst-out.GreatestDepartureRows) > 1e-9 {
 		t.Fatalf("%v over %d: %d rows at the tallest place, %d said; departs by %v, %v said",
@@ -192,14 +193,19 @@ func TestCurvedWedgeRefusals(t *testing.T) {
 		in   WedgeInput
 		want []string
 	}{
-		"one point":  {WedgeInput{WidthStitches: 20, ProfileRows: []float64{4}}, []string{"profile_rows OUT_OF_RANGE"}},
-		"points":     {WedgeInput{WidthStitches: 20, ProfileRows: []float64{-1, nan, 3000}}, []string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
-		"both":       {WedgeInput{WidthStitches: 20, RiseRows: &six, ProfileRows: []float64{0, 6}}, []string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
-		"tall end":   {WedgeInput{WidthStitches: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}}, []string{"tall_end CONTRADICTORY"}},
-		"grouped":    {WedgeInput{WidthStitches: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}}, []string{"spread CONTRADICTORY"}},
-		"flat":       {WedgeInput{WidthStitches: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
-		"no gauge":   {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
-		"too high":   {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}}, []string{"profile_cm INFEASIBLE"}},
+		"one point": {WedgeInput{WidthStitches: 20, ProfileRows: []float64{4}}, []string{"profile_rows OUT_OF_RANGE"}},
+		"points": {WedgeInput{WidthStitches: 20, ProfileRows: []float64{-1, nan, 3000}},
+			[]string{"profile_rows[0] OUT_OF_RANGE", "profile_rows[1] NOT_FINITE", "profile_rows[2] OUT_OF_RANGE"}},
+		"both": {WedgeInput{WidthStitches: 20, RiseRows: &six, ProfileRows: []float64{0, 6}},
+			[]string{"rise_rows CONTRADICTORY", "profile_rows CONTRADICTORY"}},
+		"tall end": {WedgeInput{WidthStitches: 20, TallEnd: TallEndLeft, ProfileRows: []float64{0, 6}},
+			[]string{"tall_end CONTRADICTORY"}},
+		"grouped": {WedgeInput{WidthStitches: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}},
+			[]string{"spread CONTRADICTORY"}},
+		"flat":     {WedgeInput{WidthStitches: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
+		"no gauge": {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
+		"too high": {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}},
+			[]string{"profile_cm INFEASIBLE"}},
 		"too many":   {WedgeInput{WidthStitches: 20, ProfileRows: make([]float64, MaxProfilePoints+1)}, []string{"profile_rows TOO_MANY"}},
 		"many humps": {WedgeInput{WidthStitches: stitch.MaxStitches, ProfileRows: zigzag}, []string{"profile_rows INFEASIBLE"}},
 	} {
@@ -214,7 +220,8 @@ func FuzzPlanCurvedWedge(f *testing.F) {
 	f.Add(30, 0.0, 8.0, 8.0, 0.0, int32(1), int32(1))
 	f.Add(41, 12.0, 3.5, 9.0, 1.0, int32(2), int32(2))
 	f.Fuzz(func(t *testing.T, width int, a, b, c, d float64, order, method int32) {
-		in := WedgeInput{WidthStitches: width % 300, ProfileRows: []float64{a, b, c, d}, Order: Order(order), TurnMethod: TurnMethod(method)}
+		in := WedgeInput{WidthStitches: width % 300, ProfileRows: []float64{a, b, c, d}, Order: Order(order),
+			TurnMethod: TurnMethod(method)}
 		out, err := PlanWedge(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

@@ -70,7 +70,8 @@ func (o Circle) Directions() []string {
 			order[i] += " (" + report.Times(run.Times) + ")"
 		}
 	}
-	d = append(d, "Work "+strings.Join(order, ", then ")+": "+report.CountOf(o.WedgeCount, "wedges")+". Each begins with the right-side row after the last row of the one before, on all "+report.CountOf(o.WidthStitches, "stitches")+
+	d = append(d, "Work "+strings.Join(order, ", then ")+": "+report.CountOf(o.WedgeCount, "wedges")+
+		". Each begins with the right-side row after the last row of the one before, on all "+report.CountOf(o.WidthStitches, "stitches")+
 		"; nothing is cast on or bound off between them.")
 	d = append(d, o.joinDirection())
 	if o.WantedInnerRows == 0 {

@@ -34,7 +34,8 @@ func TestGermanTurnLeavesTheEdgeAlone(t *testing.T) {
 // there that it says, 2*pi*3 cm * 2.4 rows = 45.2, so 46.
 func TestGermanRingHasTheInnerRowsItSays(t *testing.T) {
 	width, inner := 67, 3.0
-	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, WidthStitches: &width, InnerRadiusCm: &inner, TurnMethod: TurnMethodGerman}
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, WidthStitches: &width, InnerRadiusCm: &inner,
+		TurnMethod: TurnMethodGerman}
 	out, err := PlanCircleOfWedges(in)
 	if err != nil {
 		t.Fatal(err)

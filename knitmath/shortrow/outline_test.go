@@ -32,7 +32,8 @@ func TestWedgeOutlineIsKnit(t *testing.T) {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
 				for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
 					try(WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, TurnMethod: method})
-					try(WedgeInput{WidthStitches: width, ProfileRows: []float64{0, float64(rise), 1, float64(rise) / 2}, TurnMethod: method})
+					try(WedgeInput{WidthStitches: width, ProfileRows: []float64{0, float64(rise), 1, float64(rise) / 2},
+						TurnMethod: method})
 				}
 			}
 		}
@@ -113,7 +114,8 @@ func TestWedgeOutlineByHand(t *testing.T) {
 		t.Fatal(err)
 	}
 	low := float64(out.FullRows) / 4
-	want := []outline.Point{{X: 0, Y: low}, {X: 0.5, Y: low}, {X: 0.5, Y: low + 0.5}, {X: 1.5, Y: low + 0.5}, {X: 1.5, Y: low + 1}, {X: 2, Y: low + 1}}
+	want := []outline.Point{{X: 0, Y: low}, {X: 0.5, Y: low}, {X: 0.5, Y: low + 0.5}, {X: 1.5, Y: low + 0.5}, {X: 1.5, Y: low + 1},
+		{X: 2, Y: low + 1}}
 	got := out.Outline.Lines[0].Points
 	if len(got) != len(want) {
 		t.Fatalf("top edge %v, want %v", got, want)
@@ -122,7 +124,8 @@ func TestWedgeOutlineByHand(t *testing.T) {
 		knittest.Near(t, "x", got[i].X, want[i].X, 1e-12)
 		knittest.Near(t, "y", got[i].Y, want[i].Y, 1e-12)
 	}
-	if l := out.Outline.Lines[1].Points; len(l) != 2 || l[0] != (outline.Point{X: 0, Y: low}) || math.Abs(l[1].Y-low-1) > 1e-12 || l[1].X != 2 {
+	if l := out.Outline.Lines[1].Points; len(l) != 2 || l[0] != (outline.Point{X: 0, Y: low}) || math.Abs(l[1].Y-low-1) > 1e-12 ||
+		l[1].X != 2 {
 		t.Errorf("wanted %v", l)
 	}
 }

@@ -39,34 +39,20 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if err := c.Err(); err != nil {
 		return Wedge{}, err
 	}
-	pairs := w.profile.pairs(w.rounding)
-	if in.Spread == TurnSpreadGrouped {
-		pairs = grouped(pairs, w.tall)
-	}
-	eased, steep := eased(pairs)
-	if w.method == TurnMethodGerman {
-		eased = clearOfDoubles(eased, w.tall)
-	}
-	list := spans(eased, w.shortest)
-	if len(list) == 0 {
-		c.Infeasible("too few stitches for one short row with a stitch beyond its double one; turn another way", w.riseField, "turn_method")
-		return Wedge{}, c.Err()
-	}
-	if len(list) > MaxWedgeSpans {
-		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
-			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
-		return Wedge{}, c.Err()
+	wanted, planned := w.heights(in.Spread)
+	list := spans(planned, w.shortest)
+	w.vetSpans(&c, list)
+	if err := c.Err(); err != nil {
+		return Wedge{}, err
 	}
 	out := w.knit(list)
-	out.unit, out.AskedRiseRows, out.RiseRows, out.PairCount = in.DisplayUnit, w.asked, w.rise, slices.Max(eased)
+	out.unit, out.AskedRiseRows, out.PairCount = in.DisplayUnit, w.asked, slices.Max(planned)
+	out.RiseRows = slices.Max(out.heights) - slices.Min(out.heights)
 	out.GreatestDepartureRows = w.profile.departure(out.heights)
 	if in.Spread == TurnSpreadGrouped && out.GreatestDepartureRows > maxDeparture {
 		c.Infeasible("grouped turns would leave the profile by "+measure.Decimal(out.GreatestDepartureRows, 2)+
 			" rows, which is more than a pair; use the interleaved spread", "spread")
 		return Wedge{}, c.Err()
-	}
-	if w.tall == TallEndUnspecified {
-		out.RiseRows = slices.Max(out.heights) - slices.Min(out.heights)
 	}
 	if in.Gauge != nil {
 		rise := rw.SizeCm(out.RiseRows)
@@ -79,18 +65,52 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if in.WithOutline {
 		out.Outline = w.outline(out, st, rw)
 	}
-	switch {
-	case steep:
-		out.Notices = append(out.Notices, w.steepNotice(pairs, out.GreatestDepartureRows))
-	case out.GreatestDepartureRows > maxDeparture:
-		out.Notices = append(out.Notices, report.Notice{Reason: DoublesStandOut, Field: "turn_method",
-			Description: "the double stitches, which have a row more, leave the curve by up to " +
-				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"})
-	}
-	if w.tall != TallEndUnspecified && w.asked != float64(out.RiseRows) {
-		out.Notices = append(out.Notices, RiseNotice(w.riseField, w.asked, out.RiseRows))
-	}
+	out.Notices = w.notices(out, wanted)
 	return out, nil
+}
+
+// heights is, for every stitch, the pairs of rows that are wanted, and those that
+// turns can make.
+func (w wedge) heights(order TurnSpread) (wanted, planned []int) {
+	wanted = w.profile.pairs(w.rounding)
+	if order == TurnSpreadGrouped {
+		wanted = grouped(wanted, w.tall)
+	}
+	planned, _ = eased(wanted)
+	if w.method == TurnMethodGerman {
+		planned = clearOfDoubles(planned, w.tall)
+	}
+	return wanted, planned
+}
+
+// vetSpans checks that there are short rows to plan, and not too many.
+func (w wedge) vetSpans(c *fault.Checks, list []span) {
+	switch {
+	case len(list) == 0:
+		c.Infeasible("too few stitches for one short row with a stitch beyond its double one; turn another way", w.riseField, "turn_method")
+	case len(list) > MaxWedgeSpans:
+		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
+			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
+	}
+}
+
+// notices are the remarks on a wedge and the heights that were wanted for it.
+func (w wedge) notices(out Wedge, wanted []int) []report.Notice {
+	if w.tall != TallEndUnspecified {
+		if w.asked == float64(out.RiseRows) {
+			return nil
+		}
+		return []report.Notice{RiseNotice(w.riseField, w.asked, out.RiseRows)}
+	}
+	if _, steep := eased(wanted); steep {
+		return []report.Notice{w.steepNotice(wanted, out.GreatestDepartureRows)}
+	}
+	if out.GreatestDepartureRows > maxDeparture {
+		return []report.Notice{{Reason: DoublesStandOut, Field: "turn_method",
+			Description: "the double stitches, which have a row more, leave the curve by up to " +
+				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"}}
+	}
+	return nil
 }
 
 // wedge is a checked question.
@@ -98,7 +118,6 @@ type wedge struct {
 	width     int
 	profile   profile
 	tall      TallEnd // unspecified for a curve
-	rise      int     // rows, of a straight wedge
 	asked     float64 // rows, before rounding
 	rounding  measure.Rounding
 	shortest  bool // shortest row first

@@ -61,8 +61,7 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 			strconv.Itoa(most)+", a rise of "+report.CountOf(2*most, "rows"), "width_stitches", w.riseField)
 		return
 	}
-	w.rise = 2 * int(pairs)
-	w.profile = straight(w.width, w.rise, w.tall)
+	w.profile = straight(w.width, 2*int(pairs), w.tall)
 }
 
 // highest is the greatest height of the profile, in rows.

@@ -26,7 +26,8 @@ func TestRaiseIsKnitInTheRound(t *testing.T) {
 							}
 						}
 						if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != stitch.RightSide || r.TurnCount != rise {
-							t.Fatalf("%d of %d by %d, method %d: %d gaps open, %d turns", raised, raised+front, rise, method, m.Unresolved(), r.TurnCount)
+							t.Fatalf("%d of %d by %d, method %d: %d gaps open, %d turns", raised, raised+front, rise, method,
+								m.Unresolved(), r.TurnCount)
 						}
 						h := m.Heights()
 						middle := h[raised/2] - below[raised/2] - 2
@@ -35,7 +36,8 @@ func TestRaiseIsKnitInTheRound(t *testing.T) {
 						}
 						for x := raised; x < len(h); x++ {
 							if h[x]-below[x] != 2 {
-								t.Fatalf("%d of %d by %d, method %d: %d rows at stitch %d", raised, raised+front, rise, method, h[x]-below[x], x)
+								t.Fatalf("%d of %d by %d, method %d: %d rows at stitch %d", raised, raised+front, rise, method,
+									h[x]-below[x], x)
 							}
 						}
 					}

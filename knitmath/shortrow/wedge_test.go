@@ -196,7 +196,8 @@ func TestWedgeByHand(t *testing.T) {
 // 20 cm, at 24 rows to 10 cm 48 rows: tan 45 = 1.
 func TestWedgeByAngle(t *testing.T) {
 	angle := 45.0
-	out, err := PlanWedge(WedgeInput{WidthStitches: 36, RiseAngleDegrees: &angle, Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, TallEnd: TallEndRight})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 36, RiseAngleDegrees: &angle, Gauge: &gauge.Gauge{Stitches: 18, Rows: 24},
+		TallEnd: TallEndRight})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -210,7 +211,8 @@ func TestWedgeRoundsARise(t *testing.T) {
 		rise     int
 		rounding measure.Rounding
 		want     int
-	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingNearest, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {4, measure.RoundingUp, 4}, {1, measure.RoundingNearest, 2}} {
+	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingNearest, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {4,
+		measure.RoundingUp, 4}, {1, measure.RoundingNearest, 2}} {
 		out, err := PlanWedge(WedgeInput{WidthStitches: 30, RiseRows: &c.rise, TallEnd: TallEndLeft, Rounding: c.rounding})
 		if err != nil || out.RiseRows != c.want {
 			t.Errorf("%+v: %d rows, %v", c, out.RiseRows, err)
@@ -231,18 +233,26 @@ func TestWedgeRefusals(t *testing.T) {
 		in   WedgeInput
 		want []string
 	}{
-		"empty":         {WedgeInput{}, []string{"width_stitches REQUIRED", "rise_rows REQUIRED", "rise_cm REQUIRED", "rise_angle_degrees REQUIRED", "profile_rows REQUIRED", "profile_cm REQUIRED", "tall_end REQUIRED"}},
-		"twice":         {WedgeInput{WidthStitches: 10, RiseRows: &six, RiseCm: &cm, Gauge: standard, TallEnd: 1}, []string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
-		"ranges":        {WedgeInput{WidthStitches: 1, RiseRows: &zero, TallEnd: 9}, []string{"width_stitches OUT_OF_RANGE", "rise_rows OUT_OF_RANGE", "tall_end UNKNOWN_VALUE"}},
+		"empty": {WedgeInput{}, []string{"width_stitches REQUIRED", "rise_rows REQUIRED", "rise_cm REQUIRED",
+			"rise_angle_degrees REQUIRED", "profile_rows REQUIRED", "profile_cm REQUIRED", "tall_end REQUIRED"}},
+		"twice": {WedgeInput{WidthStitches: 10, RiseRows: &six, RiseCm: &cm, Gauge: standard, TallEnd: 1},
+			[]string{"rise_rows CONTRADICTORY", "rise_cm CONTRADICTORY"}},
+		"ranges": {WedgeInput{WidthStitches: 1, RiseRows: &zero, TallEnd: 9},
+			[]string{"width_stitches OUT_OF_RANGE", "rise_rows OUT_OF_RANGE", "tall_end UNKNOWN_VALUE"}},
 		"too many rows": {WedgeInput{WidthStitches: 10000, RiseRows: &big, TallEnd: 1}, []string{"rise_rows OUT_OF_RANGE"}},
 		"nan":           {WedgeInput{WidthStitches: 10, RiseCm: &nan, Gauge: standard, TallEnd: 1}, []string{"rise_cm NOT_FINITE"}},
 		"no gauge":      {WedgeInput{WidthStitches: 10, RiseCm: &cm, TallEnd: 1}, []string{"gauge REQUIRED"}},
-		"angle":         {WedgeInput{WidthStitches: 10, RiseAngleDegrees: &steep, Gauge: standard, TallEnd: 1}, []string{"rise_angle_degrees OUT_OF_RANGE"}},
-		"steep":         {WedgeInput{WidthStitches: 3, RiseRows: &six, TallEnd: 1}, []string{"width_stitches INFEASIBLE", "rise_rows INFEASIBLE"}},
-		"no centre":     {WedgeInput{WidthStitches: 2, RiseRows: &two, TallEnd: TallEndCentre}, []string{"width_stitches INFEASIBLE", "tall_end INFEASIBLE"}},
-		"no pair":       {WedgeInput{WidthStitches: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
-		"enums": {WedgeInput{WidthStitches: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 3, DisplayUnit: 3},
-			[]string{"tall_end UNKNOWN_VALUE", "order UNKNOWN_VALUE", "turn_method UNKNOWN_VALUE", "rounding UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"angle": {WedgeInput{WidthStitches: 10, RiseAngleDegrees: &steep, Gauge: standard, TallEnd: 1},
+			[]string{"rise_angle_degrees OUT_OF_RANGE"}},
+		"steep": {WedgeInput{WidthStitches: 3, RiseRows: &six, TallEnd: 1},
+			[]string{"width_stitches INFEASIBLE", "rise_rows INFEASIBLE"}},
+		"no centre": {WedgeInput{WidthStitches: 2, RiseRows: &two, TallEnd: TallEndCentre},
+			[]string{"width_stitches INFEASIBLE", "tall_end INFEASIBLE"}},
+		"no pair": {WedgeInput{WidthStitches: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
+		"enums": {WedgeInput{WidthStitches: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 3,
+			DisplayUnit: 3},
+			[]string{"tall_end UNKNOWN_VALUE", "order UNKNOWN_VALUE", "turn_method UNKNOWN_VALUE", "rounding UNKNOWN_VALUE",
+				"spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanWedge(c.in)
@@ -254,7 +264,8 @@ func TestWedgeRefusals(t *testing.T) {
 // At the limit: the most rows on the most stitches. The machine works them all.
 func TestWedgeAtTheLimit(t *testing.T) {
 	rise := MaxWedgeRows
-	_, err := PlanWedge(WedgeInput{WidthStitches: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodYarnOver})
+	_, err := PlanWedge(WedgeInput{WidthStitches: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides,
+		TurnMethod: TurnMethodYarnOver})
 	knittest.WantViolations(t, err, "width_stitches INFEASIBLE", "turn_method INFEASIBLE")
 	in := WedgeInput{WidthStitches: stitch.MaxStitches, RiseRows: &rise, TallEnd: TallEndSides, TurnMethod: TurnMethodGerman}
 	out, err := PlanWedge(in)

@@ -15,7 +15,8 @@ type shapingService struct {
 	knitmathv1.UnimplementedShapingServiceServer
 }
 
-func (shapingService) PlanEvenSpacing(_ context.Context, req *knitmathv1.PlanEvenSpacingRequest) (*knitmathv1.PlanEvenSpacingResponse, error) {
+func (shapingService) PlanEvenSpacing(_ context.Context, req *knitmathv1.PlanEvenSpacingRequest) (*knitmathv1.PlanEvenSpacingResponse,
+	error) {
 	return answer(req, spacingIn, shaping.PlanEvenSpacing, spacingOut)
 }
 

@@ -79,7 +79,8 @@ func wedgeRowOut(r shortrow.WedgeRow) *knitmathv1.WedgeRow {
 	}
 }
 
-func (shortRowService) PlanCircleOfWedges(_ context.Context, req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
+func (shortRowService) PlanCircleOfWedges(_ context.Context,
+	req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
 	return answer(req, circleIn, shortrow.PlanCircleOfWedges, circleOut)
 }
 
