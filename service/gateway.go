@@ -116,7 +116,9 @@ func withBody(r *http.Request, data []byte) *http.Request {
 // gatewayError sends an error of the gateway or of a call. Of a body that cannot be
 // read the gateway passes on no more than a text, so that is explained here; every
 // error of a call has details.
-func (f *jsonFace) gatewayError(_ context.Context, _ *runtime.ServeMux, _ runtime.Marshaler, w http.ResponseWriter, r *http.Request, err error) {
+func (f *jsonFace) gatewayError(
+	_ context.Context, _ *runtime.ServeMux, _ runtime.Marshaler, w http.ResponseWriter, r *http.Request, err error,
+) {
 	st := status.Convert(err)
 	if st.Code() == codes.InvalidArgument && !hasErrorInfo(st) {
 		if faults := bodyFaults(r, f.routes[r.URL.Path].question); len(faults) > 0 {

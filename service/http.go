@@ -31,7 +31,9 @@ type jsonFace struct {
 }
 
 // newHTTPHandler is the whole JSON face over conn, counted by m.
-func newHTTPHandler(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, release Release, logger *slog.Logger) (http.Handler, error) {
+func newHTTPHandler(
+	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, release Release, logger *slog.Logger,
+) (http.Handler, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err

@@ -120,7 +120,7 @@ func recoverHTTP(logger *slog.Logger, next http.Handler) http.Handler {
 			if value == nil {
 				return
 			}
-			if value == http.ErrAbortHandler {
+			if err, ok := value.(error); ok && errors.Is(err, http.ErrAbortHandler) {
 				panic(value) // Meant to cut the connection.
 			}
 			failed := asFailure(panicked(value))

@@ -48,8 +48,10 @@ func TestPanicOutsideACall(t *testing.T) {
 		resp.Header.Get("ETag") != "" || resp.Header.Get("Content-Encoding") != "" {
 		t.Errorf("HTTP %d, %v: %s", resp.StatusCode, resp.Header, body)
 	}
-	if log := log.String(); !strings.Contains(log, secret) || !strings.Contains(log, "panic_test.go") || !strings.Contains(log, "level=ERROR") {
-		t.Errorf("log:\n%s", log)
+	for _, say := range []string{secret, "panic_test.go", "level=ERROR"} {
+		if !strings.Contains(log.String(), say) {
+			t.Errorf("the log does not say %q:\n%s", say, log)
+		}
 	}
 	if resp, err := face.Client().Get(face.URL + "/abort"); err == nil {
 		t.Errorf("HTTP %d where the connection was to be cut", resp.StatusCode)

@@ -3,6 +3,7 @@ package service
 import (
 	"context"
 	"encoding/json"
+	"maps"
 	"runtime"
 	"runtime/debug"
 	"strings"
@@ -169,8 +170,9 @@ func TestBuildInfoMetric(t *testing.T) {
 		for _, l := range found[0].GetLabel() {
 			labels[l.GetName()] = l.GetValue()
 		}
-		if len(labels) != 3 || labels["release"] != c.want.Version || labels["commit"] != c.want.Commit || labels["goversion"] != runtime.Version() {
-			t.Errorf("labels %v, want %+v", labels, c.want)
+		want := map[string]string{"release": c.want.Version, "commit": c.want.Commit, "goversion": runtime.Version()}
+		if !maps.Equal(labels, want) {
+			t.Errorf("labels %v, want %v", labels, want)
 		}
 	}
 }

@@ -178,7 +178,8 @@ func TestReleaseIsOne(t *testing.T) {
 	// What the linker is told wins.
 	path := filepath.Join(t.TempDir(), "knitmathd")
 	const of = "example.com/knitmath/service.stamped"
-	out, err := exec.Command("go", "build", "-buildvcs=false", "-ldflags", "-X "+of+"Version=v9.8.7 -X "+of+"Commit=abc", "-o", path, ".").CombinedOutput()
+	const told = "-X " + of + "Version=v9.8.7 -X " + of + "Commit=abc"
+	out, err := exec.Command("go", "build", "-buildvcs=false", "-ldflags", told, "-o", path, ".").CombinedOutput()
 	if err != nil {
 		t.Fatalf("%v: %s", err, out)
 	}
