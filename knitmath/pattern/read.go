@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // Options say how a text is read.
@@ -193,105 +192,6 @@ func (p *parser) lineBody() Line {
 	}
 	p.row(&line)
 	return line
-}
-
-// row reads steps and the claim after them.
-func (p *parser) row(line *Line) {
-	steps, ok := p.items("")
-	line.Steps = steps
-	if !ok {
-		line.info.kind = lineUnread
-		return
-	}
-	if p.claimAhead() && !p.claim(line) {
-		line.info.kind = lineUnread
-		return
-	}
-	if t := p.peek(); t.is(".") {
-		p.next++
-	}
-	t := p.peek()
-	switch {
-	case t.is(")", "]", "}"):
-		p.mistake(ReasonStray, t.span, "no bracket is open here")
-	case t.is("rep", "repeat") && !p.startsLine():
-		p.mistake(ReasonNoStar, t.span, "no star is open here")
-	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine():
-		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
-	case len(steps) == 0:
-		at := line.info.at
-		if line.Label == "" || at.end == 0 {
-			at = p.last()
-		}
-		p.mistake(ReasonEmpty, at, "the row has no steps")
-	default:
-		if p.placed(steps) {
-			p.fit(steps)
-			return
-		}
-	}
-	line.info.kind = lineUnread
-}
-
-// fit gives every "rep from *" without an end the stitches that must remain.
-func (p *parser) fit(steps []Step) {
-	for i := range steps {
-		if s := &steps[i]; s.toFit {
-			s.toFit = false
-			s.RemainingStitches = make([]int, p.sizes)
-			for size := range s.RemainingStitches {
-				s.RemainingStitches[size] = int(min(restTakes(steps[i+1:], size), MaxNumber))
-			}
-			s.RemainingStitches = tidy(s.RemainingStitches)
-		}
-	}
-}
-
-// placed checks that turns end their row, that nothing inside a repeat is worked
-// to the last stitches, and how deep repeats lie.
-func (p *parser) placed(steps []Step) bool {
-	for i := range steps {
-		s := &steps[i]
-		if s.Operation.EndsRow() && i == len(steps)-1 && len(s.Times) == 1 && s.Times[0] == 1 {
-			continue
-		}
-		if !p.placedInside(s, 0) {
-			return false
-		}
-	}
-	return true
-}
-
-// pass is the most stitches that one working of a step takes in any size.
-func (p *parser) pass(s *Step) int64 {
-	n := int64(0)
-	for size := range p.sizes {
-		n = max(n, s.pass(size).takes)
-	}
-	return n
-}
-
-func (p *parser) placedInside(s *Step, depth int) bool {
-	switch {
-	case s.Steps != nil && depth == stitch.MaxDepth:
-		p.tooDeep(s.at)
-		return false
-	case s.Operation.EndsRow():
-		p.mistake(ReasonTurnInside, s.at, "the work is turned here: what follows is a row of its own")
-		return false
-	case s.stretch() && depth > 0:
-		p.mistake(ReasonStretch, s.at, "within a repeat it would find no stitches the second time: say how many")
-		return false
-	case s.stretch() && p.pass(s) < 1:
-		p.mistake(ReasonNever, s.at, "it takes no stitch from the left needle and never gets there")
-		return false
-	}
-	for i := range s.Steps {
-		if !p.placedInside(&s.Steps[i], depth+1) {
-			return false
-		}
-	}
-	return true
 }
 
 // oneLine reports whether a text that was written from a line was read as one

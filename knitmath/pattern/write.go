@@ -1,7 +1,6 @@
 package pattern
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -214,57 +213,6 @@ func (w *writer) upTo(s *Step) {
 		w.numbers(s.RemainingStitches)
 		w.WriteString(" sts")
 	}
-}
-
-func (w *writer) group(s *Step, top bool) {
-	if top && w.style == RepeatStyleStars && starred(s) {
-		w.star(s)
-		return
-	}
-	opener, closer := "[", "]"
-	if w.style == RepeatStyleParentheses || s.IntoOneStitch {
-		opener, closer = "(", ")"
-	}
-	w.WriteString(opener)
-	w.steps(s.Steps, false)
-	w.WriteString(closer)
-	if s.IntoOneStitch {
-		w.WriteString(" in next st")
-	}
-	switch {
-	case s.RemainingStitches != nil:
-		w.upTo(s)
-	case s.IntoOneStitch && (s.Times == nil || single(s.Times, 1)):
-	default:
-		w.times(s.Times, "")
-	}
-}
-
-// starred reports whether stars can say how often a group is worked: twice at
-// least in every size, or to the last stitches.
-func starred(s *Step) bool {
-	if s.IntoOneStitch {
-		return false
-	}
-	if len(s.Times) > 0 && slices.Min(s.Times) < 2 {
-		return false
-	}
-	return len(s.Times) > 0 || s.RemainingStitches != nil
-}
-
-// star writes "*k2, p2; rep from * 3 more times".
-func (w *writer) star(s *Step) {
-	w.WriteString("*")
-	w.steps(s.Steps, false)
-	w.WriteString("; rep from *")
-	if s.Times != nil {
-		more := make([]int, len(s.Times))
-		for i, n := range s.Times {
-			more[i] = n - 1
-		}
-		w.times(more, " more")
-	}
-	w.upTo(s)
 }
 
 // claim writes "(96, 104, 112 sts)" or "(2 sts dec)".

@@ -1,8 +1,6 @@
 package yoke
 
-import (
-	"example.com/knitmath/knitmath/outline"
-)
+import "example.com/knitmath/knitmath/outline"
 
 // outline draws the circumference against the depth: straight up from the join to
 // the round before each round that changes the count, and slanting to the count

@@ -1,8 +1,6 @@
 package yoke
 
-import (
-	"example.com/knitmath/knitmath/outline"
-)
+import "example.com/knitmath/knitmath/outline"
 
 // outline draws where the lines run: for each part of the raglan the middle of
 // the line on either side of it, from the part's own centre line. A part keeps its

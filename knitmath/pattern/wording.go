@@ -1,8 +1,6 @@
 package pattern
 
-import (
-	"example.com/knitmath/knitmath/stitch"
-)
+import "example.com/knitmath/knitmath/stitch"
 
 // wording is an abbreviation with its number as it stands in the text, on the way
 // to a step: what is worked, but not yet how often or how far.

@@ -1,0 +1,60 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// castOn begins the piece, or the next one.
+func (r *runner) castOn(i int) {
+	l := &r.piece.Lines[i]
+	n := int64(at(l.info.counts, r.size))
+	if len(r.start.Counts) > 0 && r.rows == 0 {
+		if have := r.now.total(); have != n {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have),
+				"the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
+		}
+	} else {
+		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
+		r.round, r.side = r.start.inTheRound(), r.start.side()
+		r.since, r.others, r.history, r.lastRow, r.rule, r.turned = i, nil, nil, 0, -1, 0
+	}
+	r.record(i)
+	r.close(i, r.now)
+}
+
+// beginning binds off or casts on at the beginning of the next rows.
+func (r *runner) beginning(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	start := r.now
+	n := int64(at(l.info.counts, r.size))
+	r.lastRow = 0
+	for range at(l.info.until, r.size) {
+		if !r.another(l.info.at) {
+			return
+		}
+		if r.known {
+			total := r.now.total()
+			if l.info.op == stitch.BindOff {
+				if n > total {
+					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
+						stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+					r.known = false
+				}
+				total -= n
+			} else {
+				total += n
+			}
+			r.now, r.other = hand{left: total}, nil
+			if total > stitch.MaxStitches {
+				r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
+				r.known = false
+			}
+		}
+		r.machine = nil
+		r.worked(-1, 0)
+	}
+	r.close(i, start)
+}

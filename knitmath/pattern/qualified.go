@@ -1,0 +1,168 @@
+package pattern
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// noun reads what may follow a number of stitches: "sts", and "tog" of "k 2 tog".
+func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
+	at := p.last()
+	p.accept("st", "sts", "stitch", "stitches")
+	if !p.accept("tog", "together") {
+		return numbers, true
+	}
+	letter := ""
+	switch s.Operation {
+	case stitch.Knit:
+		letter = "k"
+	case stitch.Purl:
+		letter = "p"
+	case stitch.Slip: // "sl 2 tog, k1, p2sso"
+		return numbers, true
+	}
+	if len(numbers) == 1 && letter != "" {
+		if m, ok := family(letter + strconv.Itoa(numbers[0]) + "tog"); ok {
+			if listed, known := words[m.name]; known {
+				m = listed
+			}
+			s.Operation, s.Name, s.takes, s.leaves = m.op, m.name, m.takes, m.leaves
+			return nil, true
+		}
+	}
+	p.ask(ReasonUnread, at.to(p.last()), "together are two stitches or more, the same number in all sizes")
+	return nil, false
+}
+
+// What may be said after a stitch, in any of these words.
+var (
+	throughBackLoop = wordings("tbl", "through back loop", "through back loops", "through the back loop", "through the back loops")
+	asEstablished   = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
+	bindOffManner   = wordings("kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
+)
+
+// wordings are several ways to say one thing, each word by word.
+func wordings(texts ...string) [][]string {
+	list := make([][]string, len(texts))
+	for i, text := range texts {
+		list[i] = strings.Fields(text)
+	}
+	return list
+}
+
+// acceptAny passes over the first of the wordings that comes next.
+func (p *parser) acceptAny(list [][]string) bool {
+	for _, words := range list {
+		if p.acceptAll(words...) {
+			return true
+		}
+	}
+	return false
+}
+
+// qualified reads "tbl" and the manner of slipping.
+func (p *parser) qualified(s *Step) bool {
+	for {
+		from := p.peek().span
+		switch {
+		case p.acceptAny(throughBackLoop):
+			if !p.twisted(s, from) {
+				return false
+			}
+		case s.Name == "work" && p.acceptAny(asEstablished):
+		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):
+		case s.Operation == stitch.Slip:
+			manner, ok := p.manner(s.Manner)
+			if !ok {
+				return true
+			}
+			s.Manner = manner
+		default:
+			return true
+		}
+	}
+}
+
+// twisted makes a step one through the back loop.
+func (p *parser) twisted(s *Step, at span) bool {
+	switch s.Operation {
+	case stitch.KnitTbl, stitch.PurlTbl:
+		return true
+	case stitch.Knit:
+		s.Operation = stitch.KnitTbl
+		return true
+	case stitch.Purl:
+		s.Operation = stitch.PurlTbl
+		return true
+	}
+	name := s.Name
+	if s.Operation != 0 {
+		name = s.Operation.Abbr()
+	}
+	for _, m := range otherWork {
+		if m.name == name+" tbl" {
+			s.Operation, s.Name = 0, m.name
+			return true
+		}
+	}
+	if m, ok := family(name + " tbl"); ok {
+		s.Operation, s.Name = 0, m.name
+		return true
+	}
+	p.ask(ReasonUnread, at, "this cannot be worked through the back loop")
+	return false
+}
+
+// slipParts are the two things that can be said of a slip.
+var slipParts = [slipMannerEnd]struct{ wise, yarn string }{
+	SlipMannerKwise:     {"kwise", ""},
+	SlipMannerPwise:     {"pwise", ""},
+	SlipMannerWyif:      {"", "wyif"},
+	SlipMannerWyib:      {"", "wyib"},
+	SlipMannerKwiseWyif: {"kwise", "wyif"},
+	SlipMannerKwiseWyib: {"kwise", "wyib"},
+	SlipMannerPwiseWyif: {"pwise", "wyif"},
+	SlipMannerPwiseWyib: {"pwise", "wyib"},
+}
+
+// manner reads one word on how a stitch is slipped and adds it to what is known.
+// What was said before is not said again.
+func (p *parser) manner(known SlipManner) (SlipManner, bool) {
+	parts := slipParts[known]
+	switch {
+	case parts.wise == "" && (p.accept("kwise", "knitwise") || p.acceptAll("as", "if", "to", "knit")):
+		parts.wise = "kwise"
+	case parts.wise == "" && (p.accept("pwise", "purlwise") || p.acceptAll("as", "if", "to", "purl")):
+		parts.wise = "pwise"
+	case parts.yarn == "" && (p.accept("wyif") || p.acceptAll("with", "yarn", "in", "front")):
+		parts.yarn = "wyif"
+	case parts.yarn == "" && (p.accept("wyib") || p.acceptAll("with", "yarn", "in", "back")):
+		parts.yarn = "wyib"
+	default:
+		return known, false
+	}
+	for m, both := range slipParts {
+		if both == parts {
+			return SlipManner(m), true
+		}
+	}
+	return known, false
+}
+
+// asTheyAre reads "the knit sts and purl the purl sts" and the like: every
+// stitch to the end of the row is worked as one.
+func (p *parser) asTheyAre() bool {
+	if !p.peek().is("the") && !(p.peek().is("sts", "stitches", "all") && p.ahead(1).is("as", "sts", "stitches") &&
+		(p.ahead(1).is("as") || p.ahead(2).is("as"))) {
+		return false
+	}
+	for {
+		t := p.peek()
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ";", ",", "(", "[", "-") {
+			return true
+		}
+		p.next++
+	}
+}
