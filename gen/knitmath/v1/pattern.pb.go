@@ -1137,8 +1137,8 @@ type FormatInstructionsResponse struct {
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - TOO_MANY_FINDINGS, at text: there were more findings than are listed; the
-	//     description says how many.
+	//   - TOO_MANY_FINDINGS, at text or rows: there were more findings than are listed;
+	//     the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1333,8 +1333,8 @@ type MirrorInstructionsResponse struct {
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - TOO_MANY_FINDINGS, at text: there were more findings than are listed; the
-	//     description says how many.
+	//   - TOO_MANY_FINDINGS, at text or rows: there were more findings than are listed;
+	//     the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

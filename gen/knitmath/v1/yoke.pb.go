@@ -504,8 +504,8 @@ type PlanCircularYokeRequest struct {
 	// Circumference at the neck, in cm, 0.1 to 1,000; nearest stitch, halves up.
 	NeckCm *float64 `protobuf:"fixed64,6,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200. Not together with
-	// depth_rounds. Default a quarter of the body's circumference (percentage
-	// system).
+	// depth_rounds; nearest round, halves up. Default a quarter of the body's
+	// circumference (percentage system).
 	DepthCm *float64 `protobuf:"fixed64,7,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// The same in rounds, 1 to 2,000.
 	DepthRounds *int32 `protobuf:"varint,8,opt,name=depth_rounds,json=depthRounds,proto3,oneof" json:"depth_rounds,omitempty"`
