@@ -101,6 +101,6 @@ const (
 	ReasonCountedOnly report.Reason = "COUNTED_ONLY"
 )
 
-// ReasonTooManyFindings, of a notice: there are more findings than are listed.
+// ReasonTooManyFindings is of a notice: there are more findings than are listed.
 // Field is what they were found in, "text" or "rows".
 const ReasonTooManyFindings report.Reason = "TOO_MANY_FINDINGS"
