@@ -17,7 +17,7 @@ func writeChoices(d *document.Document, w *wire) error {
 			return err
 		}
 		object.schema.OneOf = nil
-		forbidden := &document.Schema{}
+		var forbidden []*document.Schema
 		for _, choice := range choices {
 			if object.answer && w.asked[object.message.FullName()] {
 				if choice.Rule { // for questions, like bounds
@@ -25,10 +25,14 @@ func writeChoices(d *document.Document, w *wire) error {
 				}
 				choice.Required = false
 			}
-			forbidden.AnyOf = append(forbidden.AnyOf, unlike(object.message, choice)...)
+			forbidden = append(forbidden, unlike(object.message, choice)...)
 		}
-		if len(forbidden.AnyOf) > 0 {
-			object.schema.Not = forbidden
+		switch len(forbidden) {
+		case 0:
+		case 1:
+			object.schema.Not = forbidden[0]
+		default:
+			object.schema.Not = &document.Schema{AnyOf: forbidden}
 		}
 	}
 	return nil
