@@ -19,6 +19,8 @@ import (
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/credentials/insecure"
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
+
+	"example.com/knitmath/release"
 )
 
 // root is a folder with the program in it and nothing else, as in the image.
@@ -84,6 +86,9 @@ func builtProgram(t *testing.T) string {
 	return path
 }
 
+// tagged is the version of a commit that has a tag itself.
+var tagged = regexp.MustCompile(`^v\d+\.\d+\.\d+$`)
+
 // The program as the Dockerfile builds it starts as the manifest's user with the
 // manifest's arguments and environment, seeing no file but itself and unable to
 // write any; it answers the manifest's probes and ends well when it is told to.
@@ -136,6 +141,10 @@ func TestProgramRunsAsInTheImage(t *testing.T) {
 		commit, _ := strings.CutSuffix(at.Commit, "+dirty")
 		if !strings.HasPrefix(at.Release, "v") || commit != strings.TrimSpace(string(head)) {
 			t.Errorf("release %q of commit %q, built from %s", at.Release, at.Commit, head)
+		}
+		tag, _ := strings.CutSuffix(at.Release, "+dirty")
+		if tagged.MatchString(tag) && tag != release.Version {
+			t.Errorf("the commit is tagged %s, and release.Version is %s", tag, release.Version)
 		}
 	}
 	ports := map[string]string{"grpc": at.GRPC, "http": at.HTTP, "admin": at.Admin}
