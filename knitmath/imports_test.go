@@ -1,6 +1,7 @@
 package knitmath_test
 
 import (
+	"go/doc"
 	"go/parser"
 	"go/token"
 	"os"
@@ -73,6 +74,36 @@ func TestRoomsImportDownward(t *testing.T) {
 	for _, file := range folders {
 		if _, ok := allowed[filepath.Dir(file)]; !ok {
 			t.Errorf("%s is in a room that the plan does not have", file)
+		}
+	}
+}
+
+// Every room says in a comment what belongs there, and shows in an example whose
+// output is checked what a caller writes. What only tests import has no callers.
+func TestRoomsIntroduceThemselves(t *testing.T) {
+	for room := range allowed {
+		files, err := filepath.Glob(filepath.Join(room, "*.go"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		said, shown := 0, false
+		for _, file := range files {
+			parsed, err := parser.ParseFile(token.NewFileSet(), file, nil, parser.ParseComments)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if !strings.HasSuffix(file, "_test.go") && parsed.Doc != nil {
+				said++
+			}
+			for _, example := range doc.Examples(parsed) {
+				shown = shown || example.Output != ""
+			}
+		}
+		if said != 1 {
+			t.Errorf("%s has %d package comments", room, said)
+		}
+		if !shown && !slices.Contains(testOnly, room) {
+			t.Errorf("%s has no example whose output is checked", room)
 		}
 	}
 }

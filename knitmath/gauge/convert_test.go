@@ -114,7 +114,7 @@ func TestFollow(t *testing.T) {
 		var tied []string
 		for _, n := range out.Notices {
 			tied = append(tied, n.Field)
-			i, _ := strconv.Atoi(strings.Trim(n.Field, "sizes[]"))
+			i, _ := strconv.Atoi(strings.TrimSuffix(strings.TrimPrefix(n.Field, "sizes["), "]"))
 			if same := c.widths[i] == c.widths[c.want]; same != strings.Contains(n.Description, "the same width") {
 				t.Errorf("%+v: %s %s", c, n.Field, n.Description)
 			}

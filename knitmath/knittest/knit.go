@@ -1,3 +1,5 @@
+// Package knittest is what the tests of the rooms share: stitches on a machine,
+// violations wanted, answers whose numbers are all finite, published tables.
 package knittest
 
 import (

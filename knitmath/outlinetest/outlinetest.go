@@ -1,3 +1,5 @@
+// Package outlinetest is what the tests of rooms that draw share: an outline's
+// frame just holds it, its corners bend, and where its lines stand.
 package outlinetest
 
 import (
