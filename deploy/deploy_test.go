@@ -177,7 +177,8 @@ func TestNumbersAgree(t *testing.T) {
 		t.Fatal(err)
 	}
 	cores := strconv.FormatFloat(float64(cpu*hpa.Metrics[0].Resource.Target.AverageUtilization)/1e5, 'g', -1, 64)
-	for _, say := range []string{"above " + cores + " on average", "is " + strconv.Itoa(limit) + " MiB, the Go runtime's own " + strconv.Itoa(limit*4/5) + " MiB"} {
+	for _, say := range []string{"above " + cores + " on average",
+		"is " + strconv.Itoa(limit) + " MiB, the Go runtime's own " + strconv.Itoa(limit*4/5) + " MiB"} {
 		if !strings.Contains(read(t, "dashboard.json"), say) {
 			t.Errorf("dashboard.json does not say %q", say)
 		}

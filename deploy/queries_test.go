@@ -157,7 +157,8 @@ var (
 )
 
 // promQL are the words of the language that the queries use.
-var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile", "and", "or", "unless", "offset"}
+var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile",
+	"and", "or", "unless", "offset"}
 
 // faults says what an expression names that does not exist. Every selection must
 // name its labels, and the job among them: without it a query takes in whatever

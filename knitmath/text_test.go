@@ -84,7 +84,8 @@ func TestSpacingTextIsKnit(t *testing.T) {
 				}
 				for _, cons := range []stitch.Construction{stitch.Flat, stitch.InTheRound} {
 					for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
-						out, err := shaping.PlanEvenSpacing(shaping.EvenSpacingInput{StartStitches: start, EndStitches: end, Operation: op, Construction: cons, Spread: order})
+						out, err := shaping.PlanEvenSpacing(shaping.EvenSpacingInput{
+							StartStitches: start, EndStitches: end, Operation: op, Construction: cons, Spread: order})
 						if err != nil {
 							continue
 						}
@@ -206,7 +207,8 @@ func TestYokeTextIsKnit(t *testing.T) {
 	for body := 80; body <= 320; body += 4 {
 		for schedule := yoke.SchedulePercentage; schedule <= yoke.ScheduleCone; schedule++ {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
-				out, err := yoke.PlanCircularYoke(yoke.CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order})
+				out, err := yoke.PlanCircularYoke(yoke.CircularInput{
+					Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order})
 				if err != nil {
 					continue
 				}

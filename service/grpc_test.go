@@ -44,7 +44,8 @@ var oddDesc = grpc.ServiceDesc{
 }
 
 func oddMethod(name string, handle grpc.UnaryHandler) grpc.MethodDesc {
-	return grpc.MethodDesc{MethodName: name, Handler: func(srv any, ctx context.Context, dec func(any) error, chain grpc.UnaryServerInterceptor) (any, error) {
+	return grpc.MethodDesc{MethodName: name, Handler: func(
+		srv any, ctx context.Context, dec func(any) error, chain grpc.UnaryServerInterceptor) (any, error) {
 		in := &knitmathv1.ComputeCastOnRequest{}
 		if err := dec(in); err != nil {
 			return nil, err
@@ -160,7 +161,8 @@ func TestLogHasNoBodies(t *testing.T) {
 	server.send(t, "POST", "/v1/yarn:estimateYarn", `{"pieces": [{"name": "`+words+`"}]}`)
 	_, _ = knitmathv1.NewYarnServiceClient(server.conn).EstimateYarn(t.Context(),
 		&knitmathv1.EstimateYarnRequest{Pieces: []*knitmathv1.Piece{{Name: words}}})
-	if log := server.log.String(); strings.Contains(log, words) || strings.Count(log, "EstimateYarn") != 2 || !strings.Contains(log, "refused") {
+	log := server.log.String()
+	if strings.Contains(log, words) || strings.Count(log, "EstimateYarn") != 2 || !strings.Contains(log, "refused") {
 		t.Errorf("log:\n%s", log)
 	}
 }

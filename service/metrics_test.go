@@ -45,7 +45,8 @@ func TestMetricsCountOnce(t *testing.T) {
 		}
 	}
 	_, _ = gauge.ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{})
-	_ = server.conn.Invoke(t.Context(), "/knitmath.test.OddService/Panic", &knitmathv1.ComputeCastOnRequest{}, &knitmathv1.ComputeCastOnResponse{})
+	_ = server.conn.Invoke(t.Context(), "/knitmath.test.OddService/Panic", &knitmathv1.ComputeCastOnRequest{},
+		&knitmathv1.ComputeCastOnResponse{})
 	if _, err := healthv1.NewHealthClient(server.conn).Check(t.Context(), &healthv1.HealthCheckRequest{}); err != nil {
 		t.Fatal(err)
 	}

@@ -99,6 +99,7 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 
 	last := sleeve.ShapingRows[len(sleeve.ShapingRows)-1]
 	round := yoke.DecreaseRounds[len(yoke.DecreaseRounds)-1]
+	top := wedge.Rows[len(wedge.Rows)-1]
 	for what, pair := range map[string][2]int32{
 		"the rib is a multiple of 4":               {rib % 4, 0},
 		"the cuff is a multiple of 4":              {cuff % 4, 0},
@@ -113,7 +114,7 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 		"the last decrease round ends at the neck": {round.EndStitches, neck},
 		"the neck is the one asked for":            {yoke.NeckStitches, neck},
 		"the wedge lies on half the join":          {2 * wedge.Rows[0].Instruction.StartStitches, yoke.JoinStitches},
-		"the wedge keeps its stitches":             {wedge.Rows[len(wedge.Rows)-1].Instruction.EndStitches, wedge.Rows[0].Instruction.StartStitches},
+		"the wedge keeps its stitches":             {top.Instruction.EndStitches, wedge.Rows[0].Instruction.StartStitches},
 	} {
 		if pair[0] != pair[1] {
 			t.Errorf("%s: %d and %d", what, pair[0], pair[1])

@@ -76,7 +76,8 @@ func TestStartToServing(t *testing.T) {
 	ctx, cancel := context.WithCancel(t.Context())
 	ended := make(chan error, 1)
 	go func() { ended <- server.Serve(ctx) }()
-	watch, err := healthv1.NewHealthClient(dial(t, server.GRPCAddr())).Watch(t.Context(), &healthv1.HealthCheckRequest{}, grpc.WaitForReady(true))
+	client := healthv1.NewHealthClient(dial(t, server.GRPCAddr()))
+	watch, err := client.Watch(t.Context(), &healthv1.HealthCheckRequest{}, grpc.WaitForReady(true))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -139,7 +140,8 @@ func TestDrain(t *testing.T) {
 	if got := client.send(t, "POST", castOnPath, castOnBody); got.code != 200 {
 		t.Errorf("JSON: HTTP %d while draining", got.code)
 	}
-	if _, err := knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{}); status.Code(err) != codes.InvalidArgument {
+	_, err = knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{})
+	if status.Code(err) != codes.InvalidArgument {
 		t.Errorf("gRPC: %v while draining", err)
 	}
 	stopWatching()

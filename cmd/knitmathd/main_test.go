@@ -242,7 +242,8 @@ func TestPortInUse(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	out, err := exec.Command(path, "-grpc-addr", "127.0.0.1:0", "-http-addr", taken.Addr().String(), "-admin-addr", "127.0.0.1:0").CombinedOutput()
+	out, err := exec.Command(path, "-grpc-addr", "127.0.0.1:0", "-http-addr", taken.Addr().String(),
+		"-admin-addr", "127.0.0.1:0").CombinedOutput()
 	var exit *exec.ExitError
 	if !errors.As(err, &exit) || exit.ExitCode() != exitFailed {
 		t.Errorf("ended with %v", err)

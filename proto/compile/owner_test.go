@@ -35,7 +35,8 @@ func TestLanguageOptionsFollowFromOwner(t *testing.T) {
 func TestLanguageOptions(t *testing.T) {
 	for _, c := range []struct{ owner, java, csharp, php, ruby string }{
 		{"example.com", "com.example.knitmath.v1", "Example.Knitmath.V1", `Example\Knitmath\V1`, "Example::Knitmath::V1"},
-		{"yarn.example.org", "org.example.yarn.knitmath.v1", "Example.Yarn.Knitmath.V1", `Example\Yarn\Knitmath\V1`, "Example::Yarn::Knitmath::V1"},
+		{"yarn.example.org", "org.example.yarn.knitmath.v1", "Example.Yarn.Knitmath.V1",
+			`Example\Yarn\Knitmath\V1`, "Example::Yarn::Knitmath::V1"},
 	} {
 		want := &descriptorpb.FileOptions{
 			CsharpNamespace:   &c.csharp,

@@ -39,9 +39,12 @@ var carriers = []struct {
 	{&knitmathv1.PlanPickUpRequest{}, &knitmathv1.PlanPickUpResponse{}, inBy(pickUpIn), outBy(pickUpOut)},
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(yarnIn), outBy(yarnOut)},
-	{&knitmathv1.CheckInstructionsRequest{}, &knitmathv1.CheckInstructionsResponse{}, inBy(checkInstructionsIn), outBy(checkedInstructionsOut)},
-	{&knitmathv1.FormatInstructionsRequest{}, &knitmathv1.FormatInstructionsResponse{}, inBy(formatInstructionsIn), outBy(writtenInstructionsOut)},
-	{&knitmathv1.MirrorInstructionsRequest{}, &knitmathv1.MirrorInstructionsResponse{}, inBy(mirrorInstructionsIn), outBy(mirroredInstructionsOut)},
+	{&knitmathv1.CheckInstructionsRequest{}, &knitmathv1.CheckInstructionsResponse{},
+		inBy(checkInstructionsIn), outBy(checkedInstructionsOut)},
+	{&knitmathv1.FormatInstructionsRequest{}, &knitmathv1.FormatInstructionsResponse{},
+		inBy(formatInstructionsIn), outBy(writtenInstructionsOut)},
+	{&knitmathv1.MirrorInstructionsRequest{}, &knitmathv1.MirrorInstructionsResponse{},
+		inBy(mirrorInstructionsIn), outBy(mirroredInstructionsOut)},
 }
 
 func inBy[Q proto.Message, In any](carry func(Q) In) func(proto.Message) any {
