@@ -3,8 +3,8 @@ package yoke
 import (
 	"strconv"
 
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -13,9 +13,7 @@ func raiseNotice(raise *BackRaise, plan *BackRaisePlan) []report.Notice {
 	if plan == nil || plan.AskedRiseRows == float64(plan.RiseRows) {
 		return nil
 	}
-	return []report.Notice{{Reason: RiseRounded, Field: riseField(raise),
-		Description: "asks for " + measure.Decimal(plan.AskedRiseRows, 2) +
-			" rows; short rows come in pairs, and " + report.CountOf(plan.RiseRows, "rows") + " were planned"}}
+	return []report.Notice{shortrow.RiseNotice(riseField(raise), plan.AskedRiseRows, plan.RiseRows)}
 }
 
 // directions writes the raise as a pattern would.

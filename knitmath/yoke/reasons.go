@@ -17,8 +17,4 @@ const (
 	// NeckInTolerance: the neck has other stitches than were wanted, within the
 	// tolerance, so that the bands come out. Field is "neck_tolerance_stitches".
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
-	// RiseRounded: the rise asked for is not a whole number of pairs of rows, and
-	// was rounded to one. Field is the one that it comes from,
-	// "back_raise.rise_rows" or "back_raise.rise_cm".
-	RiseRounded report.Reason = "RISE_ROUNDED"
 )
