@@ -41,6 +41,8 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 		// No handler reads metadata, so no header is worth carrying.
 		runtime.WithIncomingHeaderMatcher(func(string) (string, bool) { return "", false }),
 		runtime.WithWriteContentLength(),
+		runtime.WithMiddlewares(keepMask),
+		runtime.WithForwardResponseRewriter(partOfAnswer),
 	)
 	return mux, errors.Join(
 		knitmathv1.RegisterGaugeServiceHandlerClient(ctx, mux, knitmathv1.NewGaugeServiceClient(conn)),
@@ -69,11 +71,13 @@ type strictJSON struct{}
 func (strictJSON) ContentType(any) string { return jsonType }
 
 func (strictJSON) Marshal(v any) ([]byte, error) {
-	m, ok := v.(proto.Message)
-	if !ok {
-		return nil, errors.New("only messages are written")
+	switch v := v.(type) {
+	case proto.Message:
+		return answerJSON.Marshal(v)
+	case partialAnswer:
+		return v.MarshalJSON()
 	}
-	return answerJSON.Marshal(m)
+	return nil, errors.New("only messages are written")
 }
 
 func (strictJSON) Unmarshal(data []byte, v any) error {

@@ -17,16 +17,17 @@ import (
 )
 
 // interceptors are the two chains around every call. Outer to inner: metrics,
-// log, recovery. Recovery is innermost so that a panic has become an ordinary
-// INTERNAL error by the time the log and the metrics see it; were it outermost,
-// the panic would pass both of them unseen. Within it an error of the kernel
-// becomes the status that the caller sees.
+// log, recovery. Recovery is within these two so that a panic has become an
+// ordinary INTERNAL error by the time the log and the metrics see it; were it
+// outermost, the panic would pass both of them unseen. Within it an error of the
+// kernel becomes the status that the caller sees, and innermost is left out of an
+// answer what was not asked for.
 //
 // The log is our own: the usual interceptor writes the text of errors, which
 // repeats parts of the question.
 func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor, grpc.StreamServerInterceptor) {
 	caught := recovery.WithRecoveryHandler(func(value any) error { return asFailure(panicked(value)) })
-	unary := chain(m.calls.UnaryServerInterceptor(), logUnary(logger), recovery.UnaryServerInterceptor(caught), refuseUnary)
+	unary := chain(m.calls.UnaryServerInterceptor(), logUnary(logger), recovery.UnaryServerInterceptor(caught), refuseUnary, partUnary)
 	counted, recovered := m.calls.StreamServerInterceptor(), recovery.StreamServerInterceptor(caught)
 	stream := func(srv any, ss grpc.ServerStream, info *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
 		return counted(srv, ss, info, func(srv any, ss grpc.ServerStream) error {

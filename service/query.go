@@ -35,27 +35,40 @@ func explainQuery(raw string, question protoreflect.MessageDescriptor) []fault.V
 		switch {
 		case fd == nil:
 			x.add(path, reasonUnknown, "there is no such field that fits in a query string")
-		case seen[path] || len(values[key]) > 1:
+		case seen[path] || len(values[key]) > 1 && !fd.IsList():
 			x.add(path, reasonDuplicate, "is given more than once")
 		default:
-			if v, bad := textFault(values[key][0], fd); bad {
-				v.Field = path
-				x.found = append(x.found, v)
-			}
+			x.texts(path, values[key], fd)
 		}
 		seen[path] = true
 	}
 	return x.found
 }
 
-// resolve follows a dotted path to a scalar field. Arrays, and objects as a
-// whole, do not fit in a query string.
+// texts checks the values of a parameter. One item of a list stands in each.
+func (x *jsonFaults) texts(path string, values []string, fd protoreflect.FieldDescriptor) {
+	for i, text := range values {
+		v, bad := textFault(text, fd)
+		if !bad {
+			continue
+		}
+		v.Field = path
+		if fd.IsList() {
+			v.Field = fault.Index(path, i)
+		}
+		x.found = append(x.found, v)
+	}
+}
+
+// resolve follows a dotted path to a scalar field, or to a list of scalars, which
+// is written by giving the parameter several times. Objects as a whole, and lists
+// of them, do not fit in a query string.
 func resolve(md protoreflect.MessageDescriptor, key string) (string, protoreflect.FieldDescriptor) {
 	path := ""
 	names := strings.Split(key, ".")
 	for i, name := range names {
 		fd := fieldNamed(md, name)
-		if fd == nil || fd.IsList() || (fd.Message() != nil) != (i < len(names)-1) {
+		if fd == nil || fd.Message() != nil && fd.IsList() || (fd.Message() != nil) != (i < len(names)-1) {
 			return key, nil
 		}
 		path = joinPath(path, string(fd.Name()))
