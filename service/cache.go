@@ -5,7 +5,7 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"net/http"
-	"strconv"
+	"strings"
 	"time"
 )
 
@@ -13,7 +13,8 @@ import (
 // nothing but the question and the version of the service.
 const cacheControl = "public, max-age=86400"
 
-// keptAnswer holds an answer back until it is whole, so that it can be tagged.
+// keptAnswer holds an answer back until it is whole, compressed or not, so that it
+// can be tagged.
 type keptAnswer struct {
 	header http.Header
 	code   int
@@ -24,26 +25,53 @@ func (k *keptAnswer) Header() http.Header         { return k.header }
 func (k *keptAnswer) WriteHeader(code int)        { k.code = code }
 func (k *keptAnswer) Write(p []byte) (int, error) { return k.body.Write(p) }
 
-// send passes the answer on. Only a 200 may be cached.
-func (k *keptAnswer) send(w http.ResponseWriter, r *http.Request) {
-	if k.code == http.StatusOK {
-		serveCached(w, r, k.header.Get("Content-Type"), k.body.Bytes())
+// serveCached answers GET and HEAD with what next writes, or with 304 to a caller
+// who has it already. Only a 200 may be cached. madeOf is everything that the
+// answer depends on, beside the encoding; when it is not known what it depends on
+// there is no ETag.
+func serveCached(w http.ResponseWriter, r *http.Request, next http.Handler, madeOf ...string) {
+	get := r.WithContext(r.Context()) // A copy: what is kept is what a GET gets.
+	get.Method = http.MethodGet
+	kept := &keptAnswer{header: w.Header(), code: http.StatusOK}
+	next.ServeHTTP(kept, get)
+	if kept.code != http.StatusOK {
+		w.WriteHeader(kept.code)
+		_, _ = w.Write(kept.body.Bytes()) // A caller who has hung up is no fault of ours.
 		return
 	}
-	w.WriteHeader(k.code)
-	_, _ = w.Write(k.body.Bytes()) // A caller who has hung up is no fault of ours.
-}
-
-// serveCached sends a whole document with its ETag, or 304 to a caller who has
-// it already. It also answers HEAD.
-func serveCached(w http.ResponseWriter, r *http.Request, contentType string, data []byte) {
-	sum := sha256.Sum256(data)
 	h := w.Header()
-	h.Set("Content-Type", contentType)
 	h.Set("Cache-Control", cacheControl)
-	h.Set("ETag", strconv.Quote(hex.EncodeToString(sum[:12])))
-	h.Del("Content-Length")
+	if len(madeOf) > 0 {
+		h.Set("ETag", tag(append(madeOf, h.Get("Content-Encoding"))...))
+	}
 	// ServeContent knows If-None-Match, HEAD and ranges; the name and the time
 	// are not needed.
-	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(data))
+	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(kept.body.Bytes()))
+}
+
+// tag is a weak one: of two builds of one commit the answers mean the same and may
+// differ in white space and in the last place of a fraction.
+func tag(madeOf ...string) string {
+	sum := sha256.Sum256([]byte(strings.Join(madeOf, "\n")))
+	return `W/"` + hex.EncodeToString(sum[:12]) + `"`
+}
+
+// questionOf is what the answer to a GET depends on: the commit the program was
+// built from, and the question with the fields asked for. Nothing is known of a
+// program built from files that are in no commit.
+func (r Release) questionOf(req *http.Request) []string {
+	if r.Commit == "" || strings.HasSuffix(r.Commit, "+dirty") {
+		return nil
+	}
+	return []string{r.Commit, req.URL.Path, req.URL.RawQuery}
+}
+
+// document answers with data, which depends on nothing but itself.
+func (f *jsonFace) document(w http.ResponseWriter, r *http.Request, contentType string, data []byte) {
+	write := http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", contentType)
+		_, _ = w.Write(data) // Into memory, which takes it.
+	})
+	sum := sha256.Sum256(data)
+	serveCached(w, r, f.compress(write), hex.EncodeToString(sum[:]))
 }

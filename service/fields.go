@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"net/http"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -105,14 +106,16 @@ func readMask(paths []string, answer protoreflect.MessageDescriptor) (mask, []fa
 // withFaults adds faults to those that a method found, if it got so far as to
 // look for them.
 func withFaults(err error, faults []fault.Violation) error {
+	all := fault.InputError{}
 	var found *fault.InputError
 	switch {
 	case errors.As(err, &found):
-		faults = append(found.Violations[:len(found.Violations):len(found.Violations)], faults...)
+		all = *found
 	case err != nil:
 		return err
 	}
-	return &fault.InputError{Violations: faults}
+	all.Violations = append(slices.Clip(all.Violations), faults...)
+	return &all
 }
 
 // maskKey is the place in the context of a JSON call where the mask is kept for

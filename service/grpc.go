@@ -24,7 +24,7 @@ const maxStreams = 250
 func newGRPCServer(release Release, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor) (*grpc.Server, *health.Server) {
 	nameUnary, nameStream := release.onGRPC()
 	s := grpc.NewServer(
-		grpc.ChainUnaryInterceptor(nameUnary, unary),
+		grpc.ChainUnaryInterceptor(nameUnary, shortPlain, unary),
 		grpc.ChainStreamInterceptor(nameStream, stream),
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
 		grpc.MaxHeaderListSize(maxHeaderBytes),

@@ -41,11 +41,17 @@ var testRelease = Release{Version: "v1.2.3-test", Commit: "0123456789abcdef01234
 // start serves until the test ends. extra registers more services.
 func start(tb testing.TB, extra ...func(grpc.ServiceRegistrar)) *running {
 	tb.Helper()
+	return startAs(tb, testRelease, extra...)
+}
+
+// startAs is start with another release.
+func startAs(tb testing.TB, release Release, extra ...func(grpc.ServiceRegistrar)) *running {
+	tb.Helper()
 	r := &running{registry: prometheus.NewRegistry(), log: &lockedBuffer{}, http: testHTTPClient(tb)}
 	server, err := listen(Config{
 		GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
 		ShutdownTimeout: 10 * time.Second,
-		Release:         testRelease,
+		Release:         release,
 		Logger:          slog.New(slog.NewTextHandler(r.log, nil)),
 		Registry:        r.registry,
 	}, func(to grpc.ServiceRegistrar) {
@@ -165,9 +171,10 @@ const (
 	castOnBody = `{"gauge": {"stitches": 22, "rows": 30}, "width_cm": 50}`
 )
 
-// testHTTPClient keeps no connection beyond the test.
+// testHTTPClient keeps no connection beyond the test, and accepts no compression
+// that the test does not ask for.
 func testHTTPClient(tb testing.TB) *http.Client {
-	client := &http.Client{Transport: &http.Transport{}}
+	client := &http.Client{Transport: &http.Transport{DisableCompression: true}}
 	tb.Cleanup(client.CloseIdleConnections)
 	return client
 }

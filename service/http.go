@@ -3,7 +3,6 @@ package service
 import (
 	"context"
 	"errors"
-	"io"
 	"log/slog"
 	"mime"
 	"net/http"
@@ -28,6 +27,8 @@ type jsonFace struct {
 	index   []byte
 	release Release
 	logger  *slog.Logger
+	// compress wraps what may answer at length: the gateway, and the documents.
+	compress func(http.Handler) http.HandlerFunc
 }
 
 // newHTTPHandler is the whole JSON face over conn, counted by m.
@@ -42,6 +43,10 @@ func newHTTPHandler(
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
+	if face.compress, err = newCompression(); err != nil {
+		return nil, err
+	}
+	face.gateway = face.compress(face.gateway)
 	return release.onHTTP(m.observe(face.label, recoverHTTP(logger, face))), nil
 }
 
@@ -96,11 +101,11 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 	case !reading:
 		f.wrongMethod(w, r, "GET, HEAD")
 	case r.URL.Path == "/":
-		serveCached(w, r, "text/plain; charset=utf-8", f.index)
+		f.document(w, r, "text/plain; charset=utf-8", f.index)
 	case r.URL.Path == versionPath:
 		f.release.serveVersion(w, r)
 	default:
-		serveCached(w, r, jsonType, openapi.JSON)
+		f.document(w, r, jsonType, openapi.JSON)
 	}
 }
 
@@ -114,20 +119,17 @@ func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(w, r, http.StatusBadRequest, invalid(faults))
 		return
 	}
-	ask := r.WithContext(r.Context()) // A copy: HEAD stays HEAD for those around.
-	ask.Method = http.MethodGet
-	kept := &keptAnswer{header: w.Header(), code: http.StatusOK}
-	f.gateway.ServeHTTP(kept, ask)
-	kept.send(w, r)
+	serveCached(w, r, f.gateway, f.release.questionOf(r)...)
 }
 
 // post answers a question in a body.
 func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 	if st := mediaFault(r.Header); st != nil {
+		w.Header().Set("Accept-Encoding", codingGzip)
 		f.refuse(w, r, http.StatusUnsupportedMediaType, st)
 		return
 	}
-	data, err := io.ReadAll(http.MaxBytesReader(w, r.Body, maxQuestionBytes))
+	data, err := readBody(w, r)
 	var tooLarge *http.MaxBytesError
 	switch {
 	case errors.As(err, &tooLarge):
@@ -135,7 +137,11 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 			"the body may have 65536 bytes at most"))
 		return
 	case err != nil:
-		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("the body could not be read to its end")}))
+		detail := "the body could not be read to its end"
+		if contentCoding(r.Header) == codingGzip {
+			detail += ", or is not gzip"
+		}
+		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed(detail)}))
 		return
 	case r.URL.RawQuery != "":
 		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("a POST has no query string; put the fields in the body")}))
@@ -151,12 +157,12 @@ func mediaFault(h http.Header) *status.Status {
 	kind, params, err := mime.ParseMediaType(h.Get("Content-Type"))
 	plain := h.Get("Content-Type") == "" || err == nil && kind == jsonType &&
 		(params["charset"] == "" || strings.EqualFold(params["charset"], "utf-8"))
-	encoding := h.Get("Content-Encoding")
-	if plain && (encoding == "" || strings.EqualFold(encoding, "identity")) {
+	coding := contentCoding(h)
+	if plain && (coding == "" || coding == codingGzip) {
 		return nil
 	}
 	return refusal(codes.InvalidArgument, "UNSUPPORTED_MEDIA_TYPE",
-		"the body must be application/json in UTF-8, without content encoding")
+		"the body must be application/json in UTF-8, as it is or compressed with Content-Encoding: gzip")
 }
 
 func (f *jsonFace) wrongMethod(w http.ResponseWriter, r *http.Request, allowed string) {

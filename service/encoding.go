@@ -1,0 +1,75 @@
+package service
+
+import (
+	"context"
+	"io"
+	"net/http"
+	"strings"
+
+	"github.com/klauspost/compress/gzhttp"
+	"github.com/klauspost/compress/gzip"
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/encoding"
+	// Registers what gRPC clients may ask for by name.
+	_ "google.golang.org/grpc/encoding/gzip"
+	"google.golang.org/protobuf/proto"
+)
+
+// minCompressed is the size from which an answer is compressed: a smaller one
+// travels in one packet whether or not it is.
+const minCompressed = 1 << 10
+
+// newCompression makes the wrapper that compresses answers of the JSON face for
+// callers who accept it, and says Vary in every answer that passes through.
+//
+// Deciding it is more than a call of compress/gzip: qualities in Accept-Encoding,
+// answers that are too short, have no body or are encoded already, headers that no
+// longer hold. gzhttp is kept well and was in the build already, as a dependency
+// of the metrics.
+//
+// Neither zstd, which would double the variants a cache keeps, nor padding at
+// random: that protects secrets which are compressed together with an attacker's
+// words, and an answer has nothing in it but what was asked.
+func newCompression() (func(http.Handler) http.HandlerFunc, error) {
+	return gzhttp.NewWrapper(gzhttp.MinSize(minCompressed), gzhttp.EnableZstd(false))
+}
+
+// readBody reads a body to its end, compressed or not, as far as a question may
+// reach. What it inflates to counts as what is sent does, and no more than that is
+// ever inflated.
+func readBody(w http.ResponseWriter, r *http.Request) ([]byte, error) {
+	body := http.MaxBytesReader(w, r.Body, maxQuestionBytes)
+	if contentCoding(r.Header) == codingGzip {
+		inflated, err := gzip.NewReader(body)
+		if err != nil {
+			return nil, err
+		}
+		body = http.MaxBytesReader(w, inflated, maxQuestionBytes)
+	}
+	return io.ReadAll(body)
+}
+
+// codingGzip is the one encoding of bodies that is read, beside none.
+const codingGzip = "gzip"
+
+// contentCoding is how a body is encoded: "" for as it is.
+func contentCoding(h http.Header) string {
+	switch coding := strings.ToLower(strings.Join(h.Values("Content-Encoding"), ",")); coding {
+	case "identity":
+		return ""
+	case "x-gzip": // the same, by an older name
+		return codingGzip
+	default:
+		return coding
+	}
+}
+
+// shortPlain sends short answers as they are to gRPC callers who compress. gRPC
+// answers in the encoding of the question whatever the size.
+func shortPlain(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+	resp, err := handler(ctx, req)
+	if answer, ok := resp.(proto.Message); ok && err == nil && proto.Size(answer) < minCompressed {
+		_ = grpc.SetSendCompressor(ctx, encoding.Identity) // Everybody accepts it; nothing has been sent yet.
+	}
+	return resp, err
+}
