@@ -33,6 +33,14 @@ func fieldNames(md protoreflect.MessageDescriptor) string {
 	return strings.Join(names, ", ")
 }
 
+// fieldsOf lists them when it is printed: of most faults in a long body nobody
+// reads the words.
+type fieldsOf struct {
+	of protoreflect.MessageDescriptor
+}
+
+func (f fieldsOf) String() string { return fieldNames(f.of) }
+
 // joinPath is the path of a field inside prefix.
 func joinPath(prefix, field string) string {
 	if prefix == "" {

@@ -125,8 +125,8 @@ func (f *jsonFace) gatewayError(
 ) {
 	st := status.Convert(err)
 	if st.Code() == codes.InvalidArgument && !hasErrorInfo(st) {
-		if faults := bodyFaults(r, f.routes[r.URL.Path].question); len(faults) > 0 {
-			f.refuse(w, r, http.StatusBadRequest, invalid(faults))
+		if faults, unlisted := bodyFaults(r, f.routes[r.URL.Path].question); len(faults) > 0 {
+			f.refuse(w, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 			return
 		}
 	}
@@ -135,17 +135,17 @@ func (f *jsonFace) gatewayError(
 
 // bodyFaults says why a body could not be read as the question; nothing when it
 // can be.
-func bodyFaults(r *http.Request, question protoreflect.MessageDescriptor) []fault.Violation {
+func bodyFaults(r *http.Request, question protoreflect.MessageDescriptor) (found []fault.Violation, unlisted int) {
 	if r.GetBody == nil {
-		return nil
+		return nil, 0
 	}
 	body, err := r.GetBody()
 	if err != nil {
-		return nil
+		return nil, 0
 	}
 	data, err := io.ReadAll(body)
 	if err != nil || questionJSON.Unmarshal(data, dynamicpb.NewMessage(question)) == nil {
-		return nil
+		return nil, 0
 	}
 	return explainJSON(data, question)
 }

@@ -29,10 +29,10 @@ const maxDepth = 16
 // notOfTheForm is said of a body in which no fault was found that has a name.
 const notOfTheForm = "the body is not JSON of the documented form"
 
-// explainJSON lists everything that is wrong with a body protojson has refused,
-// in the order of the body. It only explains: what is accepted is protojson's
-// decision alone.
-func explainJSON(body []byte, question protoreflect.MessageDescriptor) []fault.Violation {
+// explainJSON lists what is wrong with a body protojson has refused, in the order
+// of the body, and counts what is more than a reply lists. It only explains: what
+// is accepted is protojson's decision alone.
+func explainJSON(body []byte, question protoreflect.MessageDescriptor) (found []fault.Violation, unlisted int) {
 	x := &jsonFaults{}
 	switch {
 	case len(bytes.TrimSpace(body)) == 0:
@@ -50,19 +50,32 @@ func explainJSON(body []byte, question protoreflect.MessageDescriptor) []fault.V
 	if len(x.found) == 0 {
 		x.add("", reasonMalformed, notOfTheForm)
 	}
-	return x.found
+	return x.found, x.unlisted
 }
 
 // jsonFaults walks a body that is well-formed JSON beside the message it should
 // be.
 type jsonFaults struct {
-	dec   *json.Decoder
-	ended bool
-	found []fault.Violation
+	dec      *json.Decoder
+	ended    bool
+	found    []fault.Violation
+	unlisted int
 }
 
 func (x *jsonFaults) add(field string, reason fault.Reason, format string, args ...any) {
-	x.found = append(x.found, fault.Violation{Field: field, Reason: reason, Detail: fmt.Sprintf(format, args...)})
+	if x.listed() {
+		x.found = append(x.found, fault.Violation{Field: field, Reason: reason, Detail: fmt.Sprintf(format, args...)})
+	}
+}
+
+// listed tells whether one fault more has a place in the reply. If not it is
+// counted, and nobody has to find words for it.
+func (x *jsonFaults) listed() bool {
+	if len(x.found) < maxViolations {
+		return true
+	}
+	x.unlisted++
+	return false
 }
 
 // syntax reports whether body is exactly one JSON value.
@@ -102,7 +115,7 @@ func (x *jsonFaults) value(path string, tok json.Token, md protoreflect.MessageD
 		key, _ := x.token().(string)
 		fd := fieldNamed(md, key)
 		if fd == nil {
-			x.add(joinPath(path, key), reasonUnknown, "there is no such field; there are %s", fieldNames(md))
+			x.add(joinPath(path, key), reasonUnknown, "there is no such field; there are %s", fieldsOf{md})
 			x.skip(x.token())
 			continue
 		}
@@ -154,7 +167,7 @@ func (x *jsonFaults) single(path string, tok json.Token, fd protoreflect.FieldDe
 		x.skip(tok)
 		return
 	}
-	if v, bad := scalarFault(tok, fd); bad {
+	if v, bad := scalarFault(tok, fd); bad && x.listed() {
 		v.Field = path
 		x.found = append(x.found, v)
 	}

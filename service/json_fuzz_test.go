@@ -25,9 +25,12 @@ func FuzzExplainJSON(f *testing.F) {
 	md := (&knitmathv1.ComputeCastOnRequest{}).ProtoReflect().Descriptor()
 	f.Fuzz(func(t *testing.T, body []byte) {
 		err := protojson.Unmarshal(body, &knitmathv1.ComputeCastOnRequest{})
-		faults := explainJSON(body, md)
+		faults, unlisted := explainJSON(body, md)
 		if err == nil && (len(faults) != 1 || faults[0].Detail != notOfTheForm) {
 			t.Errorf("%q is accepted and explained: %v", body, faults)
+		}
+		if unlisted > 0 && len(faults) != maxViolations {
+			t.Errorf("%q: %d faults listed, and %d not", body, len(faults), unlisted)
 		}
 		for _, v := range faults {
 			if v.Reason == "" || v.Detail == "" {
