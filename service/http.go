@@ -3,6 +3,7 @@ package service
 import (
 	"context"
 	"errors"
+	"fmt"
 	"log/slog"
 	"mime"
 	"net/http"
@@ -134,7 +135,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 	switch {
 	case errors.As(err, &tooLarge):
 		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, "BODY_TOO_LARGE",
-			"the body may have 65536 bytes at most"))
+			fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)))
 		return
 	case err != nil:
 		detail := "the body could not be read to its end"

@@ -11,8 +11,9 @@ import (
 
 // The most there may be in one conversion.
 const (
-	// MaxItems is the most pattern counts.
-	MaxItems = 1_000
+	// MaxItems is the most pattern counts. More can be asked for in parts, since
+	// no count depends on another.
+	MaxItems = 350
 	// MaxPrintedSizes is the most printed sizes.
 	MaxPrintedSizes = 100
 )

@@ -3,6 +3,7 @@ package pattern
 import (
 	"math"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -114,7 +115,9 @@ func TestFormatInstructionsFaults(t *testing.T) {
 		{"to end in a group", ofSteps(Step{Steps: []Step{{Operation: stitch.Knit, RemainingStitches: []int{0}}, k}, Times: []int{2}}),
 			[]string{"rows[0].steps INFEASIBLE"}},
 		{"too deep", ofSteps(deep), []string{"rows[0].steps[0].steps[0].steps[0].steps[0].steps[0].steps TOO_MANY"}},
-		{"too many steps", ofSteps(make([]Step, 5001)...), []string{"rows[0].steps TOO_MANY"}},
+		{"too many steps", ofSteps(make([]Step, MaxStepsGiven+1)...), []string{"rows[0].steps TOO_MANY"}},
+		{"too many numbers", ofSteps(slices.Repeat([]Step{{Operation: stitch.Knit, Times: slices.Repeat([]int{1}, MaxSizes)}},
+			MaxListedGiven/MaxSizes+1)...), []string{"rows[0].steps[300].times TOO_MANY"}},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {

@@ -15,7 +15,7 @@ func readQuestion(text string, rows []Row, own []Abbreviation, style RepeatStyle
 	if len(rows) == 0 {
 		vetText(&c, text)
 	} else if c.Sound("rows") {
-		c.Items("", "rows", len(rows), MaxLines)
+		c.Items("", "rows", len(rows), MaxRowsGiven)
 	}
 	vetAbbreviations(&c, own)
 	fault.Enum(&c, "", "repeat_style", style, RepeatStyleStars)
@@ -85,11 +85,11 @@ func (g *givenRows) vetLength(at, field, text string) {
 
 // vetSteps checks steps that lie depth-1 groups deep.
 func (g *givenRows) vetSteps(at string, steps []Step, depth int) {
-	if g.steps > MaxSteps {
+	if g.steps > MaxStepsGiven {
 		return // that has been said
 	}
-	if g.steps += len(steps); g.steps > MaxSteps {
-		g.Add(at, fault.ReasonTooMany, "all rows together have at most %d steps", MaxSteps)
+	if g.steps += len(steps); g.steps > MaxStepsGiven {
+		g.Add(at, fault.ReasonTooMany, "all rows together have at most %d steps", MaxStepsGiven)
 		return
 	}
 	for i := range steps {
@@ -163,8 +163,8 @@ func (g *givenRows) vetNumbers(at, field string, numbers []int, least int) {
 			g.Add(list, fault.ReasonContradictory, "has %d numbers; other lists have %d", len(numbers), g.sizes)
 		}
 		g.sizes = max(g.sizes, len(numbers))
-		if g.listed += len(numbers); g.listed > MaxListed {
-			g.Add(list, fault.ReasonTooMany, "all lists together hold at most %d numbers", MaxListed)
+		if g.listed += len(numbers); g.listed > MaxListedGiven {
+			g.Add(list, fault.ReasonTooMany, "all lists together hold at most %d numbers", MaxListedGiven)
 			return
 		}
 	}

@@ -5,9 +5,7 @@ import "example.com/knitmath/knitmath/stitch"
 // Limits on what is read. Beyond the first three nothing is read at all; the
 // others are findings at the place where they are passed.
 const (
-	// MaxTextBytes is the longest text. A request is limited to 64 KiB; three
-	// quarters of that leave room for the rest of it, and for the backslashes
-	// of JSON. It is some thirty printed pages of rows.
+	// MaxTextBytes is the longest text: some thirty printed pages of rows.
 	MaxTextBytes = 48 << 10
 	// MaxSizes is the most sizes of one pattern: twice what is usually printed.
 	MaxSizes = 20
@@ -19,6 +17,12 @@ const (
 	// MaxListed is the most numbers of graded lists in one text, which come
 	// back too.
 	MaxListed = 20_000
+	// MaxRowsGiven, MaxStepsGiven and MaxListedGiven are the same of rows that are
+	// given as trees, in which a step is some twenty times as long as in a text.
+	// No row depends on another, so that more can be asked for in parts.
+	MaxRowsGiven   = 100
+	MaxStepsGiven  = 1_200
+	MaxListedGiven = 6_000
 	// MaxNumber is the greatest number in a text: no row has more stitches.
 	MaxNumber = stitch.MaxStitches
 	// MaxRows is the most rows worked in one size, repeats included: as many as

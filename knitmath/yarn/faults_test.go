@@ -2,6 +2,7 @@ package yarn
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -70,6 +71,9 @@ func TestYarnRefusals(t *testing.T) {
 		{"too many", Input{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
 			[]string{"pieces TOO_MANY", "colours TOO_MANY"}},
 		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.row_stitches TOO_MANY"}},
+		{"too many rows together", Input{Gauge: g, Pieces: slices.Repeat(
+			[]Piece{{Rowwise: &RowwisePiece{slices.Repeat([]int{5}, stitch.MaxRows)}}}, 5)},
+			[]string{"pieces[2].rowwise.row_stitches TOO_MANY"}},
 		{"unknown enums", Input{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}},
 			State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},

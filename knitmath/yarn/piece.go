@@ -10,6 +10,10 @@ import (
 // MaxPieces is the most pieces in one yarn estimate.
 const MaxPieces = 100
 
+// MaxRowwiseRows is the most rows that are given one by one, in all pieces together:
+// a garment has some two thousand.
+const MaxRowwiseRows = 2 * stitch.MaxRows
+
 // StitchPattern is a fabric, by how much yarn a stitch of it takes beside plain
 // knitting at the same gauge.
 type StitchPattern int32
@@ -98,8 +102,17 @@ func vetPieces(c *fault.Checks, field string, given []Piece) {
 	if !c.Sound(field) {
 		return
 	}
+	rows := 0
 	for i, p := range given {
-		vetPiece(c, fault.Index(field, i), p)
+		path := fault.Index(field, i)
+		vetPiece(c, path, p)
+		if p.Rowwise == nil || rows > MaxRowwiseRows {
+			continue
+		}
+		list := fault.Join(path, "rowwise.row_stitches")
+		if rows += len(p.Rowwise.RowStitches); rows > MaxRowwiseRows && c.Sound(list) {
+			c.Add(list, fault.ReasonTooMany, "all pieces together have at most %d rows that are given one by one", MaxRowwiseRows)
+		}
 	}
 }
 

@@ -1551,7 +1551,7 @@ type ConvertGaugeRequest struct {
 	PatternGauge *Gauge `protobuf:"bytes,1,opt,name=pattern_gauge,json=patternGauge,proto3" json:"pattern_gauge,omitempty"`
 	// The gauge the knitter gets.
 	OwnGauge *Gauge `protobuf:"bytes,2,opt,name=own_gauge,json=ownGauge,proto3" json:"own_gauge,omitempty"`
-	// Counts to refit, at most 1,000.
+	// Counts to refit, at most 350. More may be asked for in parts.
 	Items []*PatternCount `protobuf:"bytes,3,rep,name=items,proto3" json:"items,omitempty"`
 	// The pattern's printed sizes, at most 100. Needs wanted_width_cm.
 	Sizes []*PrintedSize `protobuf:"bytes,4,rep,name=sizes,proto3" json:"sizes,omitempty"`
@@ -2086,7 +2086,7 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\x13ConvertGaugeRequest\x12B\n" +
 	"\rpattern_gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\fpatternGauge\x12:\n" +
 	"\town_gauge\x18\x02 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\bownGauge\x12=\n" +
-	"\x05items\x18\x03 \x03(\v2\x19.knitmath.v1.PatternCountB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xe8\aR\x05items\x12;\n" +
+	"\x05items\x18\x03 \x03(\v2\x19.knitmath.v1.PatternCountB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xde\x02R\x05items\x12;\n" +
 	"\x05sizes\x18\x04 \x03(\v2\x18.knitmath.v1.PrintedSizeB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\x05sizes\x12R\n" +
 	"\x0fwanted_width_cm\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00Y@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x00R\rwantedWidthCm\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x06 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +

@@ -286,7 +286,8 @@ func (x *Abbreviation) GetLeavesStitches() int32 {
 
 // One part of a row, for all sizes at once. What is worked is one of operation,
 // name and steps. A list of numbers has one number for all sizes, or one for
-// each; all longer lists of a question have the same length, at most 20.
+// each; all longer lists of a question have the same length, at most 20, and
+// together at most 6,000 numbers.
 type PatternStep struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The operation. Default none.
@@ -295,7 +296,7 @@ type PatternStep struct {
 	// as "c4f", "work" (in pattern) or "k1b".
 	Name string `protobuf:"bytes,2,opt,name=name,proto3" json:"name,omitempty"`
 	// A group of steps. Groups lie at most 4 deep in one another; all rows
-	// together have at most 5,000 steps, and a group is one of them.
+	// together have at most 1,200 steps in a question, and a group is one of them.
 	Steps []*PatternStep `protobuf:"bytes,3,rep,name=steps,proto3" json:"steps,omitempty"`
 	// How many times, 0 to 10,000; 0 for a size that does without. Default once.
 	Times []int32 `protobuf:"varint,4,rep,packed,name=times,proto3" json:"times,omitempty"`
@@ -1049,7 +1050,7 @@ type FormatInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// A text to be written anew, with the limits of CheckInstructions.
 	Text string `protobuf:"bytes,1,opt,name=text,proto3" json:"text,omitempty"`
-	// Rows and directions, at most 500.
+	// Rows and directions, at most 100. More may be asked for in parts.
 	Rows []*PatternRow `protobuf:"bytes,2,rep,name=rows,proto3" json:"rows,omitempty"`
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,3,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
@@ -1245,7 +1246,7 @@ type MirrorInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// A text, with the limits of CheckInstructions.
 	Text string `protobuf:"bytes,1,opt,name=text,proto3" json:"text,omitempty"`
-	// Rows and directions, at most 500.
+	// Rows and directions, at most 100. More may be asked for in parts.
 	Rows []*PatternRow `protobuf:"bytes,2,rep,name=rows,proto3" json:"rows,omitempty"`
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,3,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
@@ -1450,7 +1451,7 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\toperation\x12$\n" +
 	"\x04name\x18\x02 \x01(\tB\x10\xe0A\x01\xbaH\n" +
 	"r\b\x18\x14\x92\x02\x03c4fR\x04name\x12<\n" +
-	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\x87'R\x05steps\x12,\n" +
+	"\x05steps\x18\x03 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xaf\tR\x05steps\x12,\n" +
 	"\x05times\x18\x04 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x04\x18\x90N(\x00R\x05times\x12E\n" +
 	"\x12remaining_stitches\x18\x05 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x03\x18\x90N(\x00R\x11remainingStitches\x121\n" +
 	"\x0finto_one_stitch\x18\x06 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\rintoOneStitch\x12<\n" +
@@ -1464,7 +1465,7 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"PatternRow\x12.\n" +
 	"\x05label\x18\x01 \x01(\tB\x18\xe0A\x01\xbaH\x12r\x10\x18\xc8\x01\x92\x02\n" +
 	"Row 1 (RS)R\x05label\x12<\n" +
-	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\x88'R\x05steps\x12J\n" +
+	"\x05steps\x18\x02 \x03(\v2\x18.knitmath.v1.PatternStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xb0\tR\x05steps\x12J\n" +
 	"\x10claimed_stitches\x18\x03 \x03(\x05B\x1f\xe0A\x01\xbaH\x19\x92\x01\x16\x10\x14\"\x12\x1a\x10@`\x18\x90N(\xff\xff\xff\xff\xff\xff\xff\xff\xff\x01R\x0fclaimedStitches\x12`\n" +
 	"\x17claimed_change_stitches\x18\x04 \x03(\x05B(\xe0A\x01\xbaH\"\x92\x01\x1f\x10\x14\"\x1b\x1a\x19@\xf8\xff\xff\xff\xff\xff\xff\xff\xff\x01\x18\x90N(\xf0\xb1\xff\xff\xff\xff\xff\xff\xff\x01R\x15claimedChangeStitches\x12G\n" +
 	"\tdirection\x18\x05 \x01(\tB)\xe0A\x01\xbaH#r!\x18\xc8\x01\x92\x02\x1bRep Rows 1 and 2 twice moreR\tdirection:F\xbaHC\"\x14\n" +
@@ -1525,10 +1526,10 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"workedRows\x12\x1b\n" +
 	"\trows_open\x18\n" +
 	" \x01(\bR\browsOpen\x120\n" +
-	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x84\x03\n" +
+	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x83\x03\n" +
 	"\x19FormatInstructionsRequest\x12.\n" +
-	"\x04text\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12(\x80\x80\x03\x92\x02\vk2,p2,k2,p2R\x04text\x129\n" +
-	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xf4\x03R\x04rows\x12L\n" +
+	"\x04text\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12(\x80\x80\x03\x92\x02\vk2,p2,k2,p2R\x04text\x128\n" +
+	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\x04rows\x12L\n" +
 	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x12c\n" +
 	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB&\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x17\x1a\x15REPEAT_STYLE_BRACKETSR\vrepeatStyle\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x13\xbaH\x10\"\x0e\n" +
@@ -1545,10 +1546,10 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"size_count\x18\x05 \x01(\x05R\tsizeCount\x12\x12\n" +
 	"\x04text\x18\x06 \x01(\tR\x04text\x12+\n" +
 	"\x04rows\x18\a \x03(\v2\x17.knitmath.v1.PatternRowR\x04rows\x120\n" +
-	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x8a\x03\n" +
+	"\bfindings\x18\b \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x89\x03\n" +
 	"\x19MirrorInstructionsRequest\x124\n" +
-	"\x04text\x18\x01 \x01(\tB \xe0A\x01\xbaH\x1ar\x18(\x80\x80\x03\x92\x02\x11k1, ssk, k to endR\x04text\x129\n" +
-	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xf4\x03R\x04rows\x12L\n" +
+	"\x04text\x18\x01 \x01(\tB \xe0A\x01\xbaH\x1ar\x18(\x80\x80\x03\x92\x02\x11k1, ssk, k to endR\x04text\x128\n" +
+	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\x04rows\x12L\n" +
 	"\rabbreviations\x18\x03 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x12c\n" +
 	"\frepeat_style\x18\x04 \x01(\x0e2\x18.knitmath.v1.RepeatStyleB&\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x17\x1a\x15REPEAT_STYLE_BRACKETSR\vrepeatStyle\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x13\xbaH\x10\"\x0e\n" +

@@ -322,7 +322,8 @@ func (x *TrapezoidPiece) GetHeightCm() float64 {
 // A piece given row by row.
 type RowwisePiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Stitches worked in each row, 1 to 10,000 each, at most 10,000 rows.
+	// Stitches worked in each row, 1 to 10,000 each, at most 10,000 rows, and at
+	// most 20,000 in all pieces together.
 	RowStitches   []int32 `protobuf:"varint,1,rep,packed,name=row_stitches,json=rowStitches,proto3" json:"row_stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
