@@ -63,9 +63,6 @@ func places(md protoreflect.MessageDescriptor) []place {
 	walk = func(to place, md protoreflect.MessageDescriptor) {
 		for i := range md.Fields().Len() {
 			fd := md.Fields().Get(i)
-			if len(to) == 0 && fd.Name() == "fields" {
-				continue // read before the method is asked, alike for all
-			}
 			at := append(slices.Clone(to), fd)
 			found = append(found, at)
 			if fd.Message() != nil && fd.Message() != md {
