@@ -115,33 +115,37 @@ func (w *worker) unfit(op Op, taken needle) Reason {
 	if overs == 0 {
 		return ""
 	}
-	if overs == 1 && len(taken) == 2 {
-		first, second := taken[1], taken[0]
-		// The stitch left unworked lies beyond the yarn over as seen from the
-		// rows that are turned there: it comes after the yarn over on the other
-		// side, and before it on the side that the yarn over was made on.
-		after := first.kind == shortYOLoop && first.madeOn != w.Side()
-		before := second.kind == shortYOLoop && second.madeOn == w.Side()
-		switch op {
-		case K2tog:
-			if after && w.Side() == RightSide {
-				return ""
-			}
-		case SSP:
-			if after && w.Side() == WrongSide {
-				return ""
-			}
-		case SSK:
-			if before && w.Side() == RightSide {
-				return ""
-			}
-		case P2tog:
-			if before && w.Side() == WrongSide {
-				return ""
-			}
-		}
+	if overs == 1 && len(taken) == 2 && w.hidden(op, taken[1], taken[0]) {
+		return ""
 	}
 	return ReasonYarnOver
+}
+
+// hiding says on which side an op hides the yarn over of a short row behind its
+// neighbour: one that comes first in hand, or one that comes second.
+var hiding = map[Op]struct {
+	side      Side
+	overFirst bool
+}{
+	K2tog: {RightSide, true},
+	SSP:   {WrongSide, true},
+	SSK:   {RightSide, false},
+	P2tog: {WrongSide, false},
+}
+
+// hidden reports whether op works a short-row yarn over, one of two loops, so that
+// the stitch which its turn left unworked hides it. That stitch lies beyond the
+// yarn over as seen from the rows that are turned there: it comes after the yarn
+// over on the other side, and before it on the side that the yarn over was made on.
+func (w *worker) hidden(op Op, first, second loop) bool {
+	way, ok := hiding[op]
+	if !ok || way.side != w.Side() {
+		return false
+	}
+	if way.overFirst {
+		return first.kind == shortYOLoop && first.madeOn != w.Side()
+	}
+	return second.kind == shortYOLoop && second.madeOn == w.Side()
 }
 
 // bindOff takes one stitch off and leaves none, as the table counts it: the

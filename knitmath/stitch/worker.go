@@ -86,37 +86,50 @@ func (w *worker) turn() {
 
 // step works one step of the list at the end of w.path.
 func (w *worker) step(s Step) *RowError {
-	here := len(w.path) - 1
-	isGroup := s.Group != nil || s.Times != 0
-	switch {
-	case isGroup && (s.Op != 0 || s.Count != 0 || s.ToLast != nil || len(s.Group) == 0 || s.Times < 1),
-		!isGroup && !s.Op.Valid(),
-		!isGroup && s.ToLast != nil && (s.Count != 0 || *s.ToLast < 0),
-		!isGroup && s.ToLast == nil && s.Count < 1:
+	if s.Group != nil || s.Times != 0 {
+		return w.group(s)
+	}
+	if !s.Op.Valid() {
 		return w.fault(s.Op, 0, ReasonMalformed)
-	case isGroup && len(w.path) > MaxDepth:
-		return w.fault(0, 0, ReasonTooDeep)
-	case isGroup:
-		for time := range s.Times {
-			w.path[here].Time = time + 1
-			for i, inner := range s.Group {
-				w.path = append(w.path[:here+1], Place{Step: i})
-				if fault := w.step(inner); fault != nil {
-					return fault
-				}
-			}
+	}
+	if s.ToLast != nil {
+		if s.Count != 0 || *s.ToLast < 0 {
+			return w.fault(s.Op, 0, ReasonMalformed)
 		}
-		w.path = w.path[:here+1]
-		return nil
-	case s.ToLast != nil:
 		return w.toLast(s.Op, *s.ToLast)
 	}
+	if s.Count < 1 {
+		return w.fault(s.Op, 0, ReasonMalformed)
+	}
+	here := len(w.path) - 1
 	for time := range s.Count {
 		w.path[here].Time = time + 1
 		if fault := w.do(s.Op); fault != nil {
 			return fault
 		}
 	}
+	return nil
+}
+
+// group works the steps of a group, time after time.
+func (w *worker) group(s Step) *RowError {
+	if s.Op != 0 || s.Count != 0 || s.ToLast != nil || len(s.Group) == 0 || s.Times < 1 {
+		return w.fault(s.Op, 0, ReasonMalformed)
+	}
+	here := len(w.path) - 1
+	if here >= MaxDepth {
+		return w.fault(0, 0, ReasonTooDeep)
+	}
+	for time := range s.Times {
+		w.path[here].Time = time + 1
+		for i, inner := range s.Group {
+			w.path = append(w.path[:here+1], Place{Step: i})
+			if fault := w.step(inner); fault != nil {
+				return fault
+			}
+		}
+	}
+	w.path = w.path[:here+1]
 	return nil
 }
 
