@@ -259,16 +259,18 @@ func TestQueriesNameWhatIsExposed(t *testing.T) {
 func TestQueryFaults(t *testing.T) {
 	all := exposed(t)
 	for expr, want := range map[string]string{
-		`rate(grpc_server_handled{job="knitmath"}[5m])`:                                     "no metric grpc_server_handled",
-		`rate(grpc_server_handled_total[5m])`:                                               "unknown grpc_server_handled_total",
-		`rate(grpc_server_handled_total{job="knit"}[5m])`:                                   "grpc_server_handled_total of any job",
-		`grpc_server_handled_total{job="knitmath",code="OK"}`:                               "grpc_server_handled_total has no label code",
-		`grpc_server_handled_total{job="knitmath",grpc_code=~"Internal|INTERNAL"}`:          "grpc_server_handled_total never has grpc_code INTERNAL",
-		`http_requests_total{job="knitmath",code=~"6.."}`:                                   "http_requests_total never has code 6..",
-		`up{job="knitmath",grpc_code="OK"}`:                                                 "up has no label grpc_code",
-		`sum by (path) (http_requests_total{job="knitmath"})`:                               "grouped by the unknown label path",
-		`grpc_server_started_total{job="knitmath",grpc_service=~"knit.*[.]v2[.].+"}`:        "grpc_server_started_total never has grpc_service knit.*[.]v2[.].+",
-		`job:unknown:rate5m > 1`:                                                            "unknown job:unknown:rate5m",
+		`rate(grpc_server_handled{job="knitmath"}[5m])`:       "no metric grpc_server_handled",
+		`rate(grpc_server_handled_total[5m])`:                 "unknown grpc_server_handled_total",
+		`rate(grpc_server_handled_total{job="knit"}[5m])`:     "grpc_server_handled_total of any job",
+		`grpc_server_handled_total{job="knitmath",code="OK"}`: "grpc_server_handled_total has no label code",
+		`grpc_server_handled_total{job="knitmath",grpc_code=~"Internal|INTERNAL"}`: "grpc_server_handled_total never has " +
+			"grpc_code INTERNAL",
+		`http_requests_total{job="knitmath",code=~"6.."}`:     "http_requests_total never has code 6..",
+		`up{job="knitmath",grpc_code="OK"}`:                   "up has no label grpc_code",
+		`sum by (path) (http_requests_total{job="knitmath"})`: "grouped by the unknown label path",
+		`grpc_server_started_total{job="knitmath",grpc_service=~"knit.*[.]v2[.].+"}`: "grpc_server_started_total never has " +
+			"grpc_service knit.*[.]v2[.].+",
+		`job:unknown:rate5m > 1`: "unknown job:unknown:rate5m",
 		`sum by (le) (rate(grpc_server_handling_seconds_bucket{job="knitmath"}[5m])) > 0.5`: "",
 	} {
 		if got := all.faults(expr, nil); want == "" && len(got) > 0 || want != "" && !slices.Contains(got, want) {

@@ -79,7 +79,8 @@ func TestAnswersAreCompressed(t *testing.T) {
 			t.Errorf("%s: HTTP %d, %d bytes, header %v", c.name, plain.code, len(plain.body), plain.header)
 		}
 		for accept, wanted := range map[string]bool{
-			"gzip": true, "deflate, gzip;q=0.5": true, "GZIP": true, "zstd, gzip": true, "br": false, "identity": false, "gzip;q=0": false, "": false,
+			"gzip": true, "deflate, gzip;q=0.5": true, "GZIP": true, "zstd, gzip": true, "br": false, "identity": false, "gzip;q=0": false,
+			"": false,
 		} {
 			got := server.send(t, c.method, c.path, c.body, "Accept-Encoding", accept)
 			body := got.body
@@ -244,7 +245,11 @@ func (p *payloads) HandleRPC(_ context.Context, s stats.RPCStats) {
 func TestCompressionOverGRPC(t *testing.T) {
 	server := start(t)
 	seen := &payloads{}
-	conn, err := grpc.NewClient(server.GRPCAddr().String(), grpc.WithTransportCredentials(insecure.NewCredentials()), grpc.WithStatsHandler(seen))
+	conn, err := grpc.NewClient(
+		server.GRPCAddr().String(),
+		grpc.WithTransportCredentials(insecure.NewCredentials()),
+		grpc.WithStatsHandler(seen),
+	)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -276,7 +281,8 @@ func TestCompressionOverGRPC(t *testing.T) {
 		}
 	}
 	// Faults come whole to a client who compresses.
-	_, err = knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{}, grpc.UseCompressor(grpcgzip.Name))
+	_, err = knitmathv1.NewGaugeServiceClient(conn).
+		ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{}, grpc.UseCompressor(grpcgzip.Name))
 	if status.Code(err) != codes.InvalidArgument {
 		t.Errorf("%v", err)
 	}

@@ -55,7 +55,10 @@ func TestAnswersInPart(t *testing.T) {
 				server.askPart(t, m, file.Request, whole, paths[:n])
 				paths = paths[n:]
 			}
-			if everything := decode(t, server.send(t, "POST", m.path, withFields(t, file.Request, []string{})).body); !reflect.DeepEqual(everything, whole) {
+			if everything := decode(t, server.send(t, "POST", m.path, withFields(t, file.Request, []string{})).body); !reflect.DeepEqual(
+				everything,
+				whole,
+			) {
 				t.Error("no paths are not everything")
 			}
 		})
@@ -150,7 +153,8 @@ func TestFieldsInAQuery(t *testing.T) {
 		"&fields=notices":                `{"notices": []}`,
 		"&fields=rows":                   `{}`,
 		"&fields=notices&fields=notices": `{"notices": []}`,
-		"&fields=stitches.halfway&fields=notices.field&fields=stitches.difference_cm": `{"stitches": {"difference_cm": 0, "halfway": false}, "notices": []}`,
+		"&fields=stitches.halfway&fields=notices.field" +
+			"&fields=stitches.difference_cm": `{"stitches": {"difference_cm": 0, "halfway": false}, "notices": []}`,
 	} {
 		got := server.send(t, "GET", castOnQuery+query, "")
 		if got.code != 200 || !reflect.DeepEqual(decode(t, got.body), decode(t, []byte(want))) {
@@ -207,8 +211,10 @@ func TestPathsOfAnAnswer(t *testing.T) {
 		{"too long", []string{strings.Repeat("é", maxPathLength+1)}, []string{"fields[0] TOO_MANY"}},
 		{"long and unknown", []string{strings.Repeat("é", maxPathLength)}, []string{"fields[0] UNKNOWN_FIELD"}},
 		{"nothing, and no names", []string{"", "stitches.", ".summary", "stitches..halfway", "."},
-			[]string{"fields[0] UNKNOWN_FIELD", "fields[1] UNKNOWN_FIELD", "fields[2] UNKNOWN_FIELD", "fields[3] UNKNOWN_FIELD", "fields[4] UNKNOWN_FIELD"}},
-		{"other ways of writing", []string{"Summary", "stitches.differenceCm", "sources[0]", "sources.0.figure", "*", " summary", "stitches/halfway"},
+			[]string{"fields[0] UNKNOWN_FIELD", "fields[1] UNKNOWN_FIELD", "fields[2] UNKNOWN_FIELD", "fields[3] UNKNOWN_FIELD",
+				"fields[4] UNKNOWN_FIELD"}},
+		{"other ways of writing", []string{"Summary", "stitches.differenceCm", "sources[0]", "sources.0.figure", "*", " summary",
+			"stitches/halfway"},
 			[]string{"fields[0] UNKNOWN_FIELD", "fields[1] UNKNOWN_FIELD", "fields[2] UNKNOWN_FIELD", "fields[3] UNKNOWN_FIELD",
 				"fields[4] UNKNOWN_FIELD", "fields[5] UNKNOWN_FIELD", "fields[6] UNKNOWN_FIELD"}},
 		{"a field of the question", []string{"width_cm"}, []string{"fields[0] UNKNOWN_FIELD"}},
@@ -242,7 +248,8 @@ func TestFieldsOfAnUnknownAnswer(t *testing.T) {
 // FuzzFollowPath wants a path to be either refused with words or followed to its
 // end, and the mask of it to leave JSON that can be read.
 func FuzzFollowPath(f *testing.F) {
-	for _, s := range []string{"summary", "rows.instruction.steps.group.steps.run.operation", "rows.", ".", "", "rows.instruction.text.x", "\xff"} {
+	for _, s := range []string{"summary", "rows.instruction.steps.group.steps.run.operation", "rows.", ".", "", "rows.instruction.text.x",
+		"\xff"} {
 		f.Add(s)
 	}
 	local := newInProcess(pass)

@@ -23,10 +23,11 @@ import (
 // evenly: that makes a question no shorter than any other way. All other limits
 // are rules of the .proto files.
 var sharedLimits = map[protoreflect.FullName]int{
-	"RowwisePiece.row_stitches":          yarn.MaxRowwiseRows / yarn.MaxPieces,             // in all pieces
-	"PatternRow.steps":                   pattern.MaxStepsGiven / pattern.MaxRowsGiven,     // in all rows
-	"PatternStep.times":                  pattern.MaxListedGiven/pattern.MaxStepsGiven + 1, // in all lists of several numbers; and a step may have a single one
-	"PatternRow.claimed_change_stitches": 1,                                                // likewise
+	"RowwisePiece.row_stitches": yarn.MaxRowwiseRows / yarn.MaxPieces,         // in all pieces
+	"PatternRow.steps":          pattern.MaxStepsGiven / pattern.MaxRowsGiven, // in all rows
+	"PatternStep.times":         pattern.MaxListedGiven/pattern.MaxStepsGiven + 1,
+	// in all lists of several numbers; and a step may have a single one
+	"PatternRow.claimed_change_stitches": 1, // likewise
 }
 
 // leftOut are fields that cannot be given beside longer ones.
