@@ -75,7 +75,7 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 	}
 	if y.neck >= y.join || y.neck < 1 {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+
-			"; a yoke narrows, so the neck must have from 1 to "+strconv.Itoa(y.join-1), y.neckField)
+			"; a yoke narrows, so the neck must have from "+strconv.Itoa(MinNeck)+" to "+strconv.Itoa(y.join-1), y.neckField)
 	}
 	y.rounds, y.depthField = settleDepth(c, y.st, y.rw, y.body, in.DepthCm, in.DepthRounds)
 }

@@ -161,7 +161,7 @@ type PlanPickUpRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,9,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -558,7 +558,7 @@ type PlanButtonholesRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,15,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`

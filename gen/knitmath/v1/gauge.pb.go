@@ -547,7 +547,7 @@ type ComputeGaugeRequest struct {
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -1213,7 +1213,7 @@ type ComputeCastOnRequest struct {
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -1560,7 +1560,7 @@ type ConvertGaugeRequest struct {
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,6,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`

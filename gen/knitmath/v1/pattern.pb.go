@@ -656,7 +656,7 @@ type CheckInstructionsRequest struct {
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,5,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -1057,7 +1057,7 @@ type FormatInstructionsRequest struct {
 	// How repeats are written. Default brackets.
 	RepeatStyle RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -1253,7 +1253,7 @@ type MirrorInstructionsRequest struct {
 	// How repeats are written. Default brackets.
 	RepeatStyle RepeatStyle `protobuf:"varint,4,opt,name=repeat_style,json=repeatStyle,proto3,enum=knitmath.v1.RepeatStyle" json:"repeat_style,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`

@@ -11,14 +11,14 @@
 // field, described in words as well. The reasons of violations are
 // - REQUIRED: the field is missing, or 0 where 0 means missing.
 // - NOT_FINITE: a number is NaN or infinite.
-// - OUT_OF_RANGE: a number lies outside the stated range.
+// - OUT_OF_RANGE: a number lies outside the stated range, or a list is too short.
 // - UNKNOWN_VALUE: an enum has a value that does not exist, or that does not
 //   apply here.
 // - TOO_MANY: a list has more items, or a text more characters, than allowed.
 // - CONTRADICTORY: the field excludes another one that is given, or needs one
 //   that is not.
-// - INFEASIBLE: each value is fine by itself, but together they have no answer;
-//   the description says what would have one.
+// - INFEASIBLE: every value lies in its range, but they have no answer together,
+//   or one says nothing that can be worked; the description says what would do.
 // - UNKNOWN_FIELD: over JSON, there is no field of this name; in "fields", the
 //   answer has no such path.
 // - WRONG_TYPE: over JSON, the value is not of the kind that the field holds.

@@ -272,7 +272,7 @@ type PlanEvenSpacingRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -614,7 +614,7 @@ type PlanTaperRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -1197,7 +1197,7 @@ type PlanShapedSideRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`

@@ -722,7 +722,7 @@ type EstimateYarnRequest struct {
 	// yards and ounces. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`

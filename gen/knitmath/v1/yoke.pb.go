@@ -543,7 +543,7 @@ type PlanCircularYokeRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
@@ -712,7 +712,7 @@ type YokeRound struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its number, counted from the join, from 1.
 	RoundNumber int32 `protobuf:"varint,1,opt,name=round_number,json=roundNumber,proto3" json:"round_number,omitempty"`
-	// Its depth below the join, in cm: the height of the rounds up to and
+	// How far it lies from the join, in cm: the height of the rounds up to and
 	// including it.
 	DepthCm float64 `protobuf:"fixed64,2,opt,name=depth_cm,json=depthCm,proto3" json:"depth_cm,omitempty"`
 	// Stitches before it.
@@ -1308,7 +1308,7 @@ type PlanRaglanRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
-	// through lists: `rows.text`. At most 50, each at most 200 characters. What is
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
 	// everything.
 	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
