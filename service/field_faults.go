@@ -5,9 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
+	validate "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
+	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
 
 	"example.com/knitmath/knitmath/fault"
@@ -53,7 +56,7 @@ func joinPath(prefix, field string) string {
 func kindWords(fd protoreflect.FieldDescriptor) string {
 	switch fd.Kind() {
 	case protoreflect.EnumKind:
-		return "one of " + valueNames(fd.Enum())
+		return "one of " + valueNames(fd)
 	case protoreflect.StringKind:
 		return "a string"
 	case protoreflect.BoolKind:
@@ -64,12 +67,19 @@ func kindWords(fd protoreflect.FieldDescriptor) string {
 	return "a number"
 }
 
-// valueNames lists the names of an enumeration, but for the first, which means
-// that nothing was said.
-func valueNames(ed protoreflect.EnumDescriptor) string {
+// valueNames lists the names of an enumeration that its field takes, as its rule
+// says, but for the first, which means that nothing was said.
+func valueNames(fd protoreflect.FieldDescriptor) string {
+	rule := &validate.EnumRules{}
+	if rules, ok := proto.GetExtension(fd.Options(), validate.E_Field).(*validate.FieldRules); ok && rules.GetEnum() != nil {
+		rule = rules.GetEnum()
+	}
 	var names []string
-	for i := 1; i < ed.Values().Len(); i++ {
-		names = append(names, string(ed.Values().Get(i).Name()))
+	values := fd.Enum().Values()
+	for i := 1; i < values.Len(); i++ {
+		if v := values.Get(i); len(rule.In) == 0 || slices.Contains(rule.In, int32(v.Number())) {
+			names = append(names, string(v.Name()))
+		}
 	}
 	return strings.Join(names, ", ")
 }
