@@ -54,12 +54,12 @@ func TestAnswersInWords(t *testing.T) {
 					"then every 4th row twice: 30 stitches.",
 				"Work 5 rows plain."}},
 		// After round 4 the line has 2 * 4/9 more than 30.
-		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round, 2 stitches each, " +
+		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round of 2 stitches, " +
 			"never more than 0.89 stitches from a straight line.",
 			[]string{"Work 4 rounds plain.", "Increase round: k1, m1l, k to last st, m1r, k1.",
 				"Work the increase round once, as round 5: 32 stitches.", "Work 4 rounds plain."}},
 		// After round 15 the line has 4 * 4/17 more than 36.
-		"side": {side, "From 40 to 36 to 36 to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
+		"side": {side, "From 40 to 36, kept for 1 round, to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
 			"never more than 0.94 stitches from the straight lines between the points.",
 			[]string{"Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
 				"Work the decrease round once, as round 3, then every 5th round once: 36 stitches, the last 2 rounds plain.",

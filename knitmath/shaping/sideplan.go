@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"example.com/knitmath/knitmath/gauge"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -42,15 +41,16 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 
 // Directions write every stretch as a pattern would.
 func (o ShapedSide) Directions() []string {
-	var d []string
+	d := o.side.firstRowDirection(o.ShapingRows)
+	sides := o.side.tellsSides(o.ShapingRows)
 	for i, w := range o.work {
-		d = append(d, o.Stretches[i].directions(w, o.side.round)...)
+		d = append(d, o.Stretches[i].directions(w, o.side.round, sides)...)
 	}
 	return d
 }
 
 // directions writes one stretch.
-func (x SideStretch) directions(w shapedRows, round bool) []string {
+func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
 	row := noun(round)
 	span := strings.ToUpper(row[:1]) + row[1:] + "s " + strconv.Itoa(x.FirstRowNumber) + " to " + strconv.Itoa(x.LastRowNumber)
 	if x.FirstRowNumber == x.LastRowNumber {
@@ -65,7 +65,7 @@ func (x SideStretch) directions(w shapedRows, round bool) []string {
 	}
 	d := []string{span + ": " + change + " from " + strconv.Itoa(x.StartStitches) + " to " +
 		report.CountOf(x.EndStitches, "stitches") + "."}
-	instructions, when := w.directions(round)
+	instructions, when := w.directions(round, sides)
 	switch plain := x.LastRowNumber - w.rows[len(w.rows)-1].RowNumber; {
 	case plain == 1:
 		when += ", the last " + row + " plain"
@@ -78,14 +78,39 @@ func (x SideStretch) directions(w shapedRows, round bool) []string {
 // Summary says the answer in words.
 func (o ShapedSide) Summary() string {
 	rows := noun(o.side.round) + "s"
-	counts := []string{strconv.Itoa(o.side.start)}
-	for _, x := range o.Stretches {
-		counts = append(counts, strconv.Itoa(x.EndStitches))
-	}
-	s := "From " + strings.Join(counts, " to ") + " stitches over " + report.CountOf(o.HeightRows, rows)
+	s := "From " + o.countWords() + " over " + report.CountOf(o.HeightRows, rows)
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
-	return s + ": " + report.CountOf(len(o.ShapingRows), "shaping "+rows) + ", never more than " +
-		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from the straight lines between the points."
+	return s + ": " + report.CountOf(len(o.ShapingRows), "shaping "+rows) + ", " +
+		departureWords(o.GreatestDepartureStitches, "the straight lines between the points") + "."
+}
+
+// countWords is "110 to 98, kept for 10 rows, to 112 stitches": the counts from
+// point to point, neighbouring stretches that keep one told together.
+func (o ShapedSide) countWords() string {
+	last := len(o.Stretches) - 1 // the last that shapes: its count ends the list
+	for last > 0 && o.Stretches[last].ShapingRowCount == 0 {
+		last--
+	}
+	s, kept := strconv.Itoa(o.side.start), 0
+	keep := func() {
+		if kept > 0 {
+			s += ", kept for " + report.CountOf(kept, noun(o.side.round)+"s") + ","
+		}
+		kept = 0
+	}
+	for i, x := range o.Stretches {
+		if x.ShapingRowCount == 0 {
+			kept += x.LastRowNumber - x.FirstRowNumber + 1
+			continue
+		}
+		keep()
+		s += " to " + strconv.Itoa(x.EndStitches)
+		if i == last {
+			s += " stitches"
+		}
+	}
+	keep()
+	return s
 }

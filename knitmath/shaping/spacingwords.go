@@ -24,6 +24,8 @@ func (o EvenSpacing) Summary() string {
 		return strings.TrimSpace(b.String())
 	}
 	switch low, high := slices.Min(gaps), slices.Max(gaps); {
+	case high == 0:
+		b.WriteString("The changes follow one after another.")
 	case low == high:
 		b.WriteString(report.CountOf(low, "stitches") + " between changes.")
 	default:

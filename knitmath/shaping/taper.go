@@ -155,20 +155,34 @@ func (o Taper) Summary() string {
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
-	return s + ": " + report.CountOf(o.ShapingRowCount, "shaping "+rows) + ", " +
-		report.CountOf(measure.Abs(o.RowChangeStitches), "stitches") + " each, never more than " +
-		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from a straight line."
+	s += ": " + report.CountOf(o.ShapingRowCount, "shaping "+rows)
+	change := report.CountOf(measure.Abs(o.RowChangeStitches), "stitches")
+	if o.ShapingRowCount == 1 {
+		s += " of " + change
+	} else {
+		s += ", " + change + " each"
+	}
+	return s + ", " + departureWords(o.GreatestDepartureStitches, "a straight line") + "."
+}
+
+// departureWords is "never more than 1 stitch from a straight line".
+func departureWords(stitches float64, line string) string {
+	number := measure.Decimal(stitches, 2)
+	if number == "0" {
+		return "exactly on " + line
+	}
+	return "never more than " + report.AmountOf(number, "stitches") + " from " + line
 }
 
 // Directions write the taper as a pattern would.
 func (o Taper) Directions() []string {
 	rows := noun(o.t.round) + "s"
-	var d []string
+	d := o.t.firstRowDirection(o.ShapingRows)
 	if plain := o.FirstShapingRowNumber - 1; plain > 0 {
 		d = append(d, "Work "+report.CountOf(plain, rows)+" plain.")
 	}
 	w := shapedRows{o.RowChangeStitches, o.ShapingRows, o.Intervals, o.RightSideRow, o.WrongSideRow}
-	instructions, when := w.directions(o.t.round)
+	instructions, when := w.directions(o.t.round, o.t.tellsSides(o.ShapingRows))
 	d = append(append(d, instructions...), when+".")
 	if o.PlainAfterRows > 0 {
 		d = append(d, "Work "+report.CountOf(o.PlainAfterRows, rows)+" plain.")

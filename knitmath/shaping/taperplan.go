@@ -3,7 +3,6 @@ package shaping
 import (
 	"math"
 	"sort"
-	"strconv"
 	"strings"
 
 	"example.com/knitmath/knitmath/report"
@@ -103,7 +102,8 @@ const manyIntervals = 6
 
 // directions write the shaping rows, and when they are worked:
 // "Work the decrease row once, as row 5, then every 4th row 6 times: 76 stitches".
-func (w shapedRows) directions(round bool) (instructions []string, when string) {
+// sides says whether row numbers carry their side.
+func (w shapedRows) directions(round, sides bool) (instructions []string, when string) {
 	row, change := noun(round), "Increase"
 	if w.change < 0 {
 		change = "Decrease"
@@ -114,9 +114,13 @@ func (w shapedRows) directions(round bool) (instructions []string, when string) 
 	if w.wrongSide != nil {
 		instructions = append(instructions, shapingDirection(change, row, stitch.WrongSide, round, w.wrongSide))
 	}
-	when = "Work the " + strings.ToLower(change) + " " + row + " once, as " + row + " " + strconv.Itoa(w.rows[0].RowNumber)
+	when = "Work the " + strings.ToLower(change) + " " + row
+	if w.rightSide != nil && w.wrongSide != nil {
+		when += " of the side that faces"
+	}
+	when += " once, as " + row + " " + w.rows[0].number(sides)
 	if len(w.intervals) > 0 {
-		when += ", then " + intervalWords(w.intervals, w.rows, row)
+		when += ", then " + intervalWords(w.intervals, w.rows, row, sides)
 	}
 	return instructions, when + ": " + report.CountOf(w.rows[len(w.rows)-1].EndStitches, "stitches")
 }
@@ -124,11 +128,11 @@ func (w shapedRows) directions(round bool) (instructions []string, when string) 
 // intervalWords writes when the shaping row is worked again: "every 6th row 8
 // times, then every 4th row 5 times", or the numbers of the rows where that
 // would be hard to follow. rows are all shaping rows, the first included.
-func intervalWords(intervals []IntervalRun, rows []ShapingRow, noun string) string {
+func intervalWords(intervals []IntervalRun, rows []ShapingRow, noun string, sides bool) string {
 	if len(intervals) > manyIntervals {
 		parts := make([]string, len(rows)-1)
 		for i, r := range rows[1:] {
-			parts[i] = strconv.Itoa(r.RowNumber)
+			parts[i] = r.number(sides)
 		}
 		return "on " + noun + "s " + strings.Join(parts, ", ")
 	}

@@ -1,0 +1,81 @@
+package shaping
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// 50 to 61 on 40 rows, any of which may shape: the same rows, whichever side row 1
+// is, so that their sides must be told.
+func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
+	words := func(first stitch.Side, rows ShapingRows) []string {
+		out, err := PlanTaper(TaperInput{StartStitches: 50, EndStitches: 61, HeightRows: new(40), Edges: ShapedEdgesEnd,
+			ShapingRows: rows, FirstSide: first})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return out.Directions()
+	}
+	right, wrong := words(stitch.RightSide, ShapingRowsAny), words(stitch.WrongSide, ShapingRowsAny)
+	if right[0] != "Row 1 is a right-side row." || wrong[0] != "Row 1 is a wrong-side row." {
+		t.Errorf("%q, %q", right[0], wrong[0])
+	}
+	has := func(d []string, part string) bool {
+		return slices.ContainsFunc(d, func(s string) bool { return strings.Contains(s, part) })
+	}
+	if !has(right, "Work the increase row of the side that faces once, as row 2 (WS), then ") ||
+		!has(wrong, "Work the increase row of the side that faces once, as row 2 (RS), then ") {
+		t.Errorf("%s\n%s", strings.Join(right, "\n"), strings.Join(wrong, "\n"))
+	}
+	// One side alone needs no word on which increase row; the default, none at all.
+	plain, other := words(stitch.RightSide, ShapingRowsRightSide), words(stitch.WrongSide, ShapingRowsRightSide)
+	if has(plain, "Row 1 is") || has(plain, "faces") || has(plain, "row 1 (") {
+		t.Errorf("%s", strings.Join(plain, "\n"))
+	}
+	if other[0] != "Row 1 is a wrong-side row." || has(other, "faces") || !has(other, "once, as row 2 (RS)") {
+		t.Errorf("%s", strings.Join(other, "\n"))
+	}
+}
+
+// Rows that are listed carry their sides.
+func TestListedRowsTellTheirSides(t *testing.T) {
+	rows := []ShapingRow{{2, stitch.WrongSide, 11}, {5, stitch.RightSide, 12}, {6, stitch.WrongSide, 13}, {9, stitch.RightSide, 14},
+		{10, stitch.WrongSide, 15}, {13, stitch.RightSide, 16}, {14, stitch.WrongSide, 17}, {17, stitch.RightSide, 18}}
+	out := Taper{RowChangeStitches: 1, ShapingRows: rows, FirstShapingRowNumber: 2, t: taper{anyRow: true},
+		RightSideRow: &stitch.Instruction{}, WrongSideRow: &stitch.Instruction{}}
+	for i := range rows[1:] {
+		out.Intervals = appendInterval(out.Intervals, rows[i+1].RowNumber-rows[i].RowNumber)
+	}
+	want := "Work the increase row of the side that faces once, as row 2 (WS), then on rows 5 (RS), 6 (WS), 9 (RS), 10 (WS), 13 (RS), " +
+		"14 (WS), 17 (RS): 18 stitches."
+	if d := out.Directions(); !slices.Contains(d, want) {
+		t.Errorf("%s", strings.Join(d, "\n"))
+	}
+}
+
+// A shaped side tells row 1 once, before its stretches, even where each stretch by
+// itself keeps to one side.
+func TestAShapedSideTellsTheSideOfRowOne(t *testing.T) {
+	in := ShapedSideInput{StartStitches: 50, Edges: ShapedEdgesEnd, ShapingRows: ShapingRowsAny, FirstSide: stitch.WrongSide,
+		Points: []SidePoint{{HeightRows: new(20), Stitches: 44}, {HeightRows: new(40), Stitches: 49}}}
+	out, err := PlanShapedSide(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := out.Directions()
+	told := 0
+	for _, line := range d {
+		if strings.HasPrefix(line, "Row 1 is a wrong-side row.") {
+			told++
+		}
+		if strings.HasPrefix(line, "Work the ") && !strings.Contains(line, "S), then") {
+			t.Errorf("no side: %q", line)
+		}
+	}
+	if told != 1 || d[0] != "Row 1 is a wrong-side row." {
+		t.Errorf("%s", strings.Join(d, "\n"))
+	}
+}
