@@ -131,7 +131,11 @@ func (o Buttonholes) Summary() string {
 	if o.b.measured() {
 		s += " (" + o.unit.Size(o.b.st.SizeCm(o.HoleStitches)) + ")"
 	}
-	s += ": " + report.CountOf(o.BeforeFirst, noun) + " before the first, " + report.CountOf(o.AfterLast, noun) + " after the last"
+	first, last := "the first", "the last"
+	if len(o.Holes) == 1 {
+		first, last = "it", "it"
+	}
+	s += ": " + report.CountOf(o.BeforeFirst, noun) + " before " + first + ", " + report.CountOf(o.AfterLast, noun) + " after " + last
 	low, high := stitch.MaxStitches, 0
 	for _, g := range o.Gaps {
 		low, high = min(low, g), max(high, g)

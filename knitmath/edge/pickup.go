@@ -195,6 +195,8 @@ func (o PickUp) Directions() []string {
 		d = append(d, "1"+of+"is skipped.")
 	case o.SkippedRows > 1:
 		d = append(d, strconv.Itoa(o.SkippedRows)+of+"are skipped.")
+	case o.DoubledRows == o.LengthRows:
+		d = append(d, "Every row along the edge takes two stitches.")
 	case o.DoubledRows == 1:
 		d = append(d, "1"+of+"takes two stitches.")
 	case o.DoubledRows > 1:
