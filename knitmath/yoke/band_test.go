@@ -218,7 +218,8 @@ func TestYokeBandsByHand(t *testing.T) {
 	}
 	wantDirections := []string{
 		"Hold 16 stitches at each underarm: of the body at both sides, and of each sleeve.",
-		"Join body and sleeves in the round: 268 stitches.",
+		"Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
+			"back 84, left sleeve 50, front 84, right sleeve 50.",
 		"Round 1: knit.",
 		"Round 2: [k134, m1l] twice (270 stitches).",
 		"Rounds 3-17: band 1 on 270 stitches, 45 repeats of 6.",

@@ -59,6 +59,8 @@ type BackRaisePlan struct {
 	TurnCount                 int
 	Rows                      []shortrow.WedgeRow
 	GreatestDepartureRows     float64
+
+	method shortrow.TurnMethod
 }
 
 // vetBackRaise checks the raise for itself.
@@ -100,7 +102,7 @@ func settleRaise(c *fault.Checks, y *circular, in CircularInput) {
 		refuseRaise(c, y, raise.Place)
 		return
 	}
-	plan := BackRaisePlan{FirstRoundNumber: first, Stitches: y.countBefore(first)}
+	plan := BackRaisePlan{FirstRoundNumber: first, Stitches: y.countBefore(first), method: raise.TurnMethod}
 	plan.BackStitches = fault.Or(raise.BackStitches, plan.Stitches/2)
 	settleRise(c, y, raise, &plan)
 	if c.Err() == nil {

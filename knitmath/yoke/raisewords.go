@@ -21,7 +21,7 @@ func (p *BackRaisePlan) directions() []string {
 	first := strconv.Itoa(p.FirstRoundNumber)
 	d := []string{"Round " + first + ", with the back raise: on the first " + strconv.Itoa(p.BackStitches) + " of " +
 		report.CountOf(p.Stitches, "stitches") + " work short rows, the middle of the back rising by " +
-		report.CountOf(p.RiseRows, "rows") + "."}
+		report.CountOf(p.RiseRows, "rows") + ".", p.technique()}
 	last := len(p.Rows) - 1
 	for i, r := range p.Rows[:last] {
 		side := " (right side): "
@@ -35,4 +35,16 @@ func (p *BackRaisePlan) directions() []string {
 	}
 	return append(d, "Round "+strconv.Itoa(p.FirstRoundNumber+1)+": "+p.Rows[last].Instruction.Row.Text()+
 		", which closes the gaps of the wrong side.")
+}
+
+// technique says what the words of the turns mean. A yarn over of the wrong side
+// that the round after meets from the right side lies after its stitch, and is
+// closed another way than in the short rows.
+func (p *BackRaisePlan) technique() string {
+	s := shortrow.Technique(p.method)
+	if p.method == shortrow.TurnMethodYarnOver {
+		s += " Round " + strconv.Itoa(p.FirstRoundNumber+raiseRounds-1) + " closes those that the wrong side has left: " +
+			"ssk there takes the stitch beyond the turn together with the yo after it."
+	}
+	return s
 }
