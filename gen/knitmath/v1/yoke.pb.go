@@ -921,7 +921,8 @@ type BackRaisePlan struct {
 	// Stitches that are raised: the first of the round.
 	BackStitches int32 `protobuf:"varint,3,opt,name=back_stitches,json=backStitches,proto3" json:"back_stitches,omitempty"`
 	// Where all rounds of the yoke begin: so many stitches of the join before the
-	// centre of the back, at its right edge as worn. Nearest, halves up.
+	// centre of the back, where the short rows have their right edge as worn. Nearest,
+	// halves up.
 	BeginBeforeCentreStitches int32 `protobuf:"varint,4,opt,name=begin_before_centre_stitches,json=beginBeforeCentreStitches,proto3" json:"begin_before_centre_stitches,omitempty"`
 	// Rise asked for, in rows, before rounding to pairs.
 	AskedRiseRows float64 `protobuf:"fixed64,5,opt,name=asked_rise_rows,json=askedRiseRows,proto3" json:"asked_rise_rows,omitempty"`
