@@ -1,6 +1,7 @@
 package shortrow
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -52,33 +53,76 @@ func sideWords(side stitch.Side) string {
 	return "right-side"
 }
 
-// Directions write every kind of wedge once, then the order they are worked in,
-// and how the last row meets the first.
+// Directions write the order that the wedges are worked in, before any row of
+// theirs; then every kind of wedge once, and how the last row meets the first.
 func (o Circle) Directions() []string {
 	d := []string{
 		"Cast on " + report.CountOf(o.WidthStitches, "stitches") + ", provisionally if the ends are to be grafted. " +
 			"Right-side rows begin at the outer edge.",
 		o.method.explained(),
+		o.orderDirection(),
 	}
 	for i, w := range o.Wedges {
 		d = rowDirections(append(d, "Wedge "+strconv.Itoa(i+1)+":"), w.Rows)
 	}
-	order := make([]string, len(o.Sequence))
-	for i, run := range o.Sequence {
-		order[i] = "wedge " + strconv.Itoa(run.WedgeNumber)
-		if run.Times > 1 {
-			order[i] += " (" + report.Times(run.Times) + ")"
-		}
+	if o.WedgeCount > 1 {
+		d = append(d, "Once all "+report.CountOf(o.WedgeCount, "wedges")+" are worked:")
 	}
-	d = append(d, "Work "+strings.Join(order, ", then ")+": "+report.CountOf(o.WedgeCount, "wedges")+
-		". Each begins with the right-side row after the last row of the one before, on all "+report.CountOf(o.WidthStitches, "stitches")+
-		"; nothing is cast on or bound off between them.")
 	d = append(d, o.joinDirection())
 	if o.WantedInnerRows == 0 {
 		d = append(d, "Close the centre: run the tail through the edge of all "+report.CountOf(o.InnerRows, "rows")+
 			" there, draw it tight and fasten it.")
 	}
 	return d
+}
+
+// orderDirection says how many wedges there are and in which order. One that
+// stood after the rows of all kinds would have them worked once too often.
+func (o Circle) orderDirection() string {
+	if o.WedgeCount == 1 {
+		return "Work 1 wedge, whose rows follow."
+	}
+	return "Work " + report.CountOf(o.WedgeCount, "wedges") + ": " + orderWords(o.Sequence) +
+		". The rows of each follow, written once. Each begins with the right-side row after the last row of the one before, on all " +
+		report.CountOf(o.WidthStitches, "stitches") + "; nothing is cast on or bound off between them."
+}
+
+// orderWords is "[wedge 1, then wedge 2 (twice)] 7 times, then wedge 1".
+func orderWords(runs []CircleWedgeRun) string {
+	var order []string
+	for i := 0; i < len(runs); {
+		length, times := repeated(runs[i:])
+		group := make([]string, length)
+		for j, run := range runs[i : i+length] {
+			group[j] = "wedge " + strconv.Itoa(run.WedgeNumber)
+			if run.Times > 1 {
+				group[j] += " (" + report.Times(run.Times) + ")"
+			}
+		}
+		words := strings.Join(group, ", then ")
+		if times > 1 {
+			words = "[" + words + "] " + report.Times(times)
+		}
+		order = append(order, words)
+		i += length * times
+	}
+	return strings.Join(order, ", then ")
+}
+
+// repeated is how many runs at the beginning are worked again and again, and how
+// often: those that so cover the most runs, the fewest of them.
+func repeated(runs []CircleWedgeRun) (length, times int) {
+	length, times = 1, 1
+	for l := 1; 2*l <= len(runs); l++ {
+		n := 1
+		for (n+1)*l <= len(runs) && slices.Equal(runs[:l], runs[n*l:(n+1)*l]) {
+			n++
+		}
+		if n > 1 && n*l > length*times {
+			length, times = l, n
+		}
+	}
+	return length, times
 }
 
 // joinDirection says how the last row meets the cast-on edge. A grafted row is one

@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -65,6 +66,85 @@ func TestCircleDirections(t *testing.T) {
 		joined := slices.ContainsFunc(d, func(line string) bool { return strings.HasPrefix(line, c.join) })
 		if named != rows || !joined || !strings.HasPrefix(d[len(d)-1], c.last) {
 			t.Errorf("inner %v, turn %v: %d of %d rows, %q", c.inner, c.turn, named, rows, d[len(d)-3:])
+		}
+	}
+}
+
+// The order stands before the rows, so that nobody who works down the lines works
+// a wedge too many; and what is repeated in it is said once. Read back, it is the
+// sequence.
+func TestCircleOrderComesFirst(t *testing.T) {
+	for width := 8; width <= 60; width += 4 {
+		for wedges := 5; wedges <= 40; wedges += 3 {
+			for _, inner := range []float64{0, 4} {
+				out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width,
+					WedgeCount: &wedges, InnerRadiusCm: &inner})
+				if err != nil {
+					continue
+				}
+				d := out.Directions()
+				order := slices.IndexFunc(d, func(line string) bool { return strings.HasPrefix(line, "Work ") })
+				if order < 0 || order > slices.Index(d, "Wedge 1:") {
+					t.Fatalf("%d wedges of %d stitches: the order is line %d of %q", wedges, width, order, d)
+				}
+				words, _, _ := strings.Cut(d[order], ". ")
+				_, words, _ = strings.Cut(words, ": ")
+				var want []int
+				for _, run := range out.Sequence {
+					want = append(want, slices.Repeat([]int{run.WedgeNumber}, run.Times)...)
+				}
+				if got := readOrder(t, words); !slices.Equal(got, want) {
+					t.Fatalf("%q reads %v, want %v", words, got, want)
+				}
+			}
+		}
+	}
+}
+
+// readOrder reads the order of wedges as its words say it.
+func readOrder(t *testing.T, words string) []int {
+	t.Helper()
+	count := func(s string) int {
+		if s == "twice" {
+			return 2
+		}
+		n, err := strconv.Atoi(strings.TrimSuffix(s, " times"))
+		if err != nil {
+			t.Fatalf("%q: %v", words, err)
+		}
+		return n
+	}
+	var all []int
+	group := -1
+	for _, part := range strings.Split(words, ", then ") {
+		if rest, ok := strings.CutPrefix(part, "["); ok {
+			group, part = len(all), rest
+		}
+		part, after, closed := strings.Cut(part, "] ")
+		name, often, several := strings.Cut(part, " (")
+		n := 1
+		if several {
+			n = count(strings.TrimSuffix(often, ")"))
+		}
+		all = append(all, slices.Repeat([]int{count(strings.TrimPrefix(name, "wedge "))}, n)...)
+		if closed {
+			all = append(all[:group], slices.Repeat(all[group:], count(after))...)
+		}
+	}
+	return all
+}
+
+func TestOrderWords(t *testing.T) {
+	for want, runs := range map[string][]CircleWedgeRun{
+		"wedge 1 (8 times)":                     {{1, 8}},
+		"[wedge 1, then wedge 2] 7 times":       slices.Repeat([]CircleWedgeRun{{1, 1}, {2, 1}}, 7),
+		"wedge 1 (twice), then wedge 2":         {{1, 2}, {2, 1}},
+		"[wedge 1 (twice), then wedge 2] twice": {{1, 2}, {2, 1}, {1, 2}, {2, 1}},
+		"[wedge 1, then wedge 2] 3 times, then wedge 1 (3 times)": append(slices.Repeat([]CircleWedgeRun{{1, 1}, {2, 1}}, 3),
+			CircleWedgeRun{1, 3}),
+	} {
+		if got := orderWords(runs); got != want {
+			t.Errorf("got %q, want %q", got, want)
 		}
 	}
 }
