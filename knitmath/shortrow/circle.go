@@ -89,7 +89,8 @@ const (
 // The outer edge so closes within one row.
 //
 // The radius is 0.1 to 500 cm, and N from 1 to 100. A wedge too steep for its
-// stitches, or a ring too narrow, is refused with how many wedges would do.
+// stitches, or a ring too narrow, is refused with the nearest number of wedges that
+// can be knit; a number that was not asked for is that one at once.
 //
 // Source: own derivation; the circumference of a circle.
 func PlanCircleOfWedges(in CircleInput) (Circle, error) {

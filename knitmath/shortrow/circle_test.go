@@ -132,6 +132,41 @@ func TestCircleByHand(t *testing.T) {
 	}
 }
 
+// The departure of a wedge is from the straight line between its own rows at both
+// edges, less its full ones, and 0 where that is less: worked out again here. A
+// disc wants no rows at its centre, so that its line ends two below 0.
+func TestCircleDeparture(t *testing.T) {
+	for _, inner := range []float64{0, 5} {
+		for width := 15; width <= 60; width += 5 {
+			out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width,
+				InnerRadiusCm: &inner})
+			if err != nil {
+				t.Fatal(err)
+			}
+			end := math.Min(out.WantedInnerRows/float64(out.WedgeCount)-2, 0)
+			for i, w := range out.Wedges {
+				m := knittest.CastOn(t, width, false)
+				for _, r := range w.Rows {
+					if err := m.Work(r.Instruction.Row); err != nil {
+						t.Fatal(err)
+					}
+				}
+				line := func(x float64) float64 {
+					return math.Max(0, 2*float64(w.PairCount)+(end-2*float64(w.PairCount))*x/float64(width))
+				}
+				worst := 0.0
+				for x, rows := range m.Heights() {
+					wanted := (line(float64(x)) + line(float64(x+1))) / 2 // under the middle of a stitch
+					worst = math.Max(worst, math.Abs(float64(rows-w.FullRows)-wanted))
+				}
+				if math.Abs(worst-w.GreatestDepartureRows) > 1e-5 {
+					t.Errorf("%d stitches, inner %v, wedge %d: departs by %v, %v said", width, inner, i+1, worst, w.GreatestDepartureRows)
+				}
+			}
+		}
+	}
+}
+
 func TestCircleRefusals(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
 	one, two, thirty, many := 1, 2, 30, MaxWedges+1

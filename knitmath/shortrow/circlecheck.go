@@ -65,43 +65,30 @@ func vetCircleFields(c *fault.Checks, in CircleInput) (st, rw gauge.Density) {
 	return st, rw
 }
 
-// vetCircleWedges settles how many wedges there are and shares the rows out.
+// vetCircleWedges settles how many wedges there are and shares the rows out. A
+// number of its own choosing gives way to the nearest that can be knit; one that
+// was asked for is refused with that.
 func vetCircleWedges(c *fault.Checks, q *circle, in CircleInput) {
-	rise := (q.wantOuter - q.wantInner) / 2 // pairs, of all wedges together
+	apart := (q.wantOuter - q.wantInner) / 2 * turnsApart / float64(q.width)
+	asked := fault.Or(in.WedgeCount, int(min(max(measure.RoundHalfUp(min(apart, mostWedges)), fewestWedges), mostWedges)))
+	*q = q.shared(asked)
+	if q.fits() {
+		return
+	}
+	nearest := q.nearestCount(asked)
+	fields, advice := []string{q.inField}, "; no number of wedges from 1 to "+strconv.Itoa(MaxWedges)+" fits, so change the circle"
 	if in.WedgeCount != nil {
-		q.wedges = *in.WedgeCount
-	} else {
-		apart := rise * turnsApart / float64(q.width)
-		q.wedges = int(min(max(measure.RoundHalfUp(min(apart, mostWedges)), fewestWedges), mostWedges))
+		fields = []string{"wedge_count", q.inField}
 	}
-	outer := measure.RoundHalfUp(min(q.wantOuter/2, 1e9))
-	q.full = max(q.wedges, int(measure.RoundHalfUp(min(q.wantInner/2, 1e9))))
-	q.pairs = int(outer) - q.full
-	wedgeField := "wedge_count"
-	if in.WedgeCount == nil {
-		wedgeField = q.inField
+	if nearest > 0 {
+		advice = "; use " + report.CountOf(nearest, "wedges")
 	}
-	per, full := (q.pairs+q.wedges-1)/q.wedges, (q.full+q.wedges-1)/q.wedges
-	most := wedge{width: q.width, method: q.method, tall: TallEndRight}.mostPairs()
-	room := 2 * float64(most) // rows that turns one stitch apart can rise
-	need := MaxWedges + 1
-	if most > 0 {
-		need = measure.CeilQuotient(min(q.wantOuter-q.wantInner, 1e9), room)
-	}
-	switch steep := 2*float64(per+full)-q.innerRows(full) > room; {
-	case q.pairs < q.wedges:
-		c.Infeasible("the outer edge has "+report.CountOf(2*int(outer), "rows")+
-			"; that is not a pair of short rows and a pair of full ones for each of "+report.CountOf(q.wedges, "wedges")+
-			"; use fewer wedges or a larger circle", wedgeField, q.inField)
-	case steep && need > MaxWedges:
-		c.Infeasible("each wedge would have "+report.CountOf(per, "turns")+" on "+report.CountOf(q.width, "stitches")+
-			", at least one stitch apart; even "+strconv.Itoa(MaxWedges)+" wedges are too few", wedgeField, q.inField)
-	case steep:
-		c.Infeasible("each wedge would have "+report.CountOf(per, "turns")+" on "+report.CountOf(q.width, "stitches")+
-			", at least one stitch apart; use "+strconv.Itoa(max(need, q.wedges)+1)+" wedges", wedgeField, q.inField)
-	case 2*per > MaxWedgeRows || 2*full > MaxWedgeRows:
-		c.Infeasible("each wedge would have more than "+strconv.Itoa(MaxWedgeRows)+" rows; use more wedges", wedgeField, q.inField)
-	case q.method == TurnMethodYarnOver && q.width+per > stitch.MaxStitches:
+	switch {
+	case in.WedgeCount == nil && nearest > 0:
+		*q = q.shared(nearest)
+	case q.misfit() != "":
+		c.Infeasible(q.misfit()+advice, fields...)
+	default:
 		c.Infeasible("the yarn overs would bring the needle to more than "+strconv.Itoa(stitch.MaxStitches)+
 			" loops; turn another way", q.inField, "turn_method")
 	}

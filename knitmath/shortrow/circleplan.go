@@ -35,9 +35,13 @@ func (q circle) plan() Circle {
 		out.Sequence = append(out.Sequence, CircleWedgeRun{k, 1})
 	}
 	if out.InnerClosureRows > 1 {
+		advice := "draw them together with the yarn's tail"
+		if q.wedges > 1 && q.shared(q.wedges-1).fits() {
+			advice += ", or use fewer wedges"
+		}
 		out.Notices = append(out.Notices, report.Notice{Reason: HoleAtTheCentre, Field: "inner_radius_cm",
 			Description: "the inner edge has " + report.CountOf(out.InnerRows, "rows") +
-				", two for each wedge; draw them together with the yarn's tail, or use fewer wedges"})
+				", two for each wedge; " + advice})
 	}
 	return out
 }

@@ -863,8 +863,9 @@ type PlanCircleOfWedgesRequest struct {
 	// Radius of the inner edge, in cm, 0 to 500, less than the outer. 0 is a disc,
 	// whose centre is drawn together. Default 0.
 	InnerRadiusCm *float64 `protobuf:"fixed64,4,opt,name=inner_radius_cm,json=innerRadiusCm,proto3,oneof" json:"inner_radius_cm,omitempty"`
-	// How many wedges close the circle, 1 to 100. Default: as many as keep the
-	// turns of a wedge about 2 stitches apart, from 4 to 24.
+	// How many wedges close the circle, 1 to 100. A number that cannot be knit is
+	// refused with the nearest that can. Default: as many as keep the turns of a
+	// wedge about 2 stitches apart, from 4 to 24, or the nearest that can be knit.
 	WedgeCount *int32 `protobuf:"varint,5,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How much of the full turn is filled, in degrees, 10 to 720. Default 360; less
 	// makes a cone when the sides are joined, more a ruffle.
@@ -1002,7 +1003,11 @@ type CircleWedge struct {
 	FullRows int32 `protobuf:"varint,2,opt,name=full_rows,json=fullRows,proto3" json:"full_rows,omitempty"`
 	// Every row of the wedge, in order.
 	Rows []*WedgeRow `protobuf:"bytes,3,rep,name=rows,proto3" json:"rows,omitempty"`
-	// The greatest distance from the straight profile, in rows.
+	// The greatest distance, over all stitches, between the short rows under a
+	// stitch and its profile, in rows. The profile is of the rows that this wedge
+	// has, after rounding: straight from twice pair_count at the outer edge to 0 at
+	// the inner one. Where the inner edge wants fewer rows a wedge than the two full
+	// ones, the line ends at that number less two, and is read as 0 where it is less.
 	GreatestDepartureRows float64 `protobuf:"fixed64,4,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	unknownFields         protoimpl.UnknownFields
 	sizeCache             protoimpl.SizeCache

@@ -1,0 +1,59 @@
+package shortrow
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// shared is the circle from so many wedges: the rows of both edges, shared out.
+func (q circle) shared(wedges int) circle {
+	q.wedges = wedges
+	q.full = max(wedges, int(measure.RoundHalfUp(min(q.wantInner/2, 1e9))))
+	q.pairs = q.outerPairs() - q.full
+	return q
+}
+
+// outerPairs is how many pairs of rows the outer edge has.
+func (q circle) outerPairs() int { return int(measure.RoundHalfUp(min(q.wantOuter/2, 1e9))) }
+
+// fits reports whether the wedges can be knit.
+func (q circle) fits() bool { return q.misfit() == "" && !q.overloaded() }
+
+// overloaded reports whether the yarn overs of a wedge are too many for a needle.
+func (q circle) overloaded() bool {
+	return q.method == TurnMethodYarnOver && q.width+(q.pairs+q.wedges-1)/q.wedges > stitch.MaxStitches
+}
+
+// misfit says why the rows do not go into the wedges, or nothing where they do.
+func (q circle) misfit() string {
+	per, full := (q.pairs+q.wedges-1)/q.wedges, (q.full+q.wedges-1)/q.wedges
+	most := wedge{width: q.width, method: q.method, tall: TallEndRight}.mostPairs()
+	room := 2 * float64(most) // rows that turns one stitch apart can rise
+	switch {
+	case q.pairs < q.wedges:
+		return "the outer edge has " + report.CountOf(2*q.outerPairs(), "rows") + " and the inner edge " +
+			report.CountOf(2*q.full, "rows") + "; that leaves no pair of short rows for each of " + report.CountOf(q.wedges, "wedges")
+	case 2*float64(per+full)-q.innerRows(full) > room:
+		return "each wedge would have " + report.CountOf(per, "turns") + " on " + report.CountOf(q.width, "stitches") +
+			", at least one stitch apart"
+	case 2*per > MaxWedgeRows || 2*full > MaxWedgeRows:
+		return "each wedge would have more than " + strconv.Itoa(MaxWedgeRows) + " rows"
+	}
+	return ""
+}
+
+// nearestCount is the number of wedges nearest to the wanted one that can be
+// knit, the fewer of two, or 0 where none can.
+func (q circle) nearestCount(want int) int {
+	for off := range MaxWedges {
+		for _, n := range []int{want - off, want + off} {
+			if n >= 1 && n <= MaxWedges && q.shared(n).fits() {
+				return n
+			}
+		}
+	}
+	return 0
+}
