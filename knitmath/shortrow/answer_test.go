@@ -36,15 +36,17 @@ func TestAnswersInWords(t *testing.T) {
 		// 8 rows are 2.86 cm over half of 10 cm: tan 29.7 degrees = 0.571.
 		"A wedge of 20 stitches that rises 8 rows (2.9 cm, 29.7 degrees). " +
 			"Turn with 1 stitch unworked, then 3 stitches before the last turn; " +
-			"then 2 stitches; then 3 stitches, at each side. 8 turns to close.": wedge,
+			"then 2 stitches before the last turn; then 3 stitches before the last turn, at each side. 8 turns to close.": wedge,
 		"A wedge of 40 stitches that rises 8 rows (2.9 cm). Follow the rows: 4 pairs of short rows lie under the tallest place. " +
 			"14 turns to close.": curve,
 		"A wedge of 150 stitches that rises 60 rows. Turn with 147 stitches unworked, then 5 stitches past the last turn 29 times. " +
 			"30 turns to close.": many,
 		// 2 pi 10 cm at 2.8 rows are 175.929 rows: 0.07 off, or 0.14 degrees.
-		"A disc of 10 cm radius from 8 wedges of 20 stitches: 176 rows round the outer edge, 0.07 rows from closing (0.14 degrees).": disc,
+		"A disc of 10 cm radius from 8 wedges of 20 stitches: 176 rows round the outer edge, " +
+			"0.07 rows too long to close flat (0.14 degrees).": disc,
 		// 2 pi 15 cm: 263.894.
-		"A ring of 15 cm radius from 8 wedges of 20 stitches: 264 rows round the outer edge, 0.11 rows from closing (0.14 degrees).": ring,
+		"A ring of 15 cm radius from 8 wedges of 20 stitches: 264 rows round the outer edge, " +
+			"0.11 rows too long to close flat (0.14 degrees).": ring,
 	} {
 		if got := answer.Summary(); got != want {
 			t.Errorf("got %q, want %q", got, want)

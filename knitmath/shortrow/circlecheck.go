@@ -38,9 +38,13 @@ func vetCircle(c *fault.Checks, in CircleInput) circle {
 		q.inField = "outer_radius_cm"
 		q.width = st.Nearest(measure.Micrometres(*in.OuterRadiusCm - q.inner))
 	}
+	if in.OuterRadiusCm != nil && *in.OuterRadiusCm <= q.inner {
+		c.Infeasible("the inner edge does not lie inside the outer", q.inField, "inner_radius_cm")
+		return q
+	}
 	if q.width < 2 || q.width > stitch.MaxStitches {
-		c.Infeasible("from the inner edge to the outer there are "+report.CountOf(q.width, "stitches")+"; there must be from 2 to "+
-			strconv.Itoa(stitch.MaxStitches), q.inField, "inner_radius_cm")
+		c.Infeasible("from the inner edge to the outer there "+report.Are(q.width)+" "+report.CountOf(q.width, "stitches")+
+			"; there must be from 2 to "+strconv.Itoa(stitch.MaxStitches), q.inField, "inner_radius_cm")
 		return q
 	}
 	q.outer = q.inner + st.SizeCm(q.width)

@@ -82,15 +82,3 @@ func (q circle) wedge(pairs, full int) CircleWedge {
 	s.row(stitch.WrongSide, q.width, 0)
 	return CircleWedge{pairs, 2 * full, s.rows, p.departure(knit.heights)}
 }
-
-// Summary says the answer in words.
-func (o Circle) Summary() string {
-	shape := "A disc"
-	if o.WantedInnerRows > 0 {
-		shape = "A ring"
-	}
-	return shape + " of " + o.unit.Size(o.OuterRadiusCm) + " radius from " + report.CountOf(o.WedgeCount, "wedges") + " of " +
-		report.CountOf(o.WidthStitches, "stitches") + ": " + report.CountOf(o.OuterRows, "rows") + " round the outer edge, " +
-		report.AmountOf(measure.Decimal(math.Abs(o.ClosureRows), 2), "rows") + " from closing (" +
-		report.AmountOf(measure.Decimal(math.Abs(o.ClosureDegrees), 2), "degrees") + ")."
-}

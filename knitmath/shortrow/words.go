@@ -79,7 +79,7 @@ func (s TurnSequence) mirrors(other TurnSequence) bool {
 const toldSteps = 6
 
 // sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
-// turn 3 times; then 5 stitches twice; then 4 stitches".
+// turn 3 times; then 5 stitches before the last turn twice".
 func (s TurnSequence) sentence(shortest, german bool) string {
 	var b strings.Builder
 	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
@@ -91,14 +91,15 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 		direction = "past"
 	}
 	for i, r := range s.Steps {
+		step := report.CountOf(r.Stitches, "stitches") + " " + direction + " the last turn"
 		switch i {
 		case 0:
-			b.WriteString(", then " + report.CountOf(r.Stitches, "stitches") + " " + direction + " the last turn")
+			b.WriteString(", then " + step)
 		case toldSteps:
-			b.WriteString("; and so on")
+			b.WriteString("; and so on (see the rows)")
 			return b.String()
 		default:
-			b.WriteString("; then " + report.CountOf(r.Stitches, "stitches"))
+			b.WriteString("; then " + step)
 		}
 		if r.Times > 1 {
 			b.WriteString(" " + report.Times(r.Times))
