@@ -88,6 +88,9 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 	if m.StitchCount() != in.WidthStitches || m.Unresolved() != 0 || m.ShortRowOpen() {
 		t.Fatalf("%v over %d: %d stitches, %d gaps open", in.ProfileRows, in.WidthStitches, m.StitchCount(), m.Unresolved())
 	}
+	if out.TurnCount == 0 {
+		t.Fatalf("%v over %d: a wedge without a turn", in.ProfileRows, in.WidthStitches)
+	}
 	worst, tallest, shortest := 0.0, 0, 1<<30
 	for x, rows := range m.Heights() {
 		tallest, shortest = max(tallest, rows), min(shortest, rows)
@@ -202,6 +205,11 @@ func TestCurvedWedgeRefusals(t *testing.T) {
 			[]string{"tall_end CONTRADICTORY"}},
 		"grouped": {WedgeInput{WidthStitches: 20, Spread: TurnSpreadGrouped, ProfileRows: []float64{0, 6}},
 			[]string{"spread CONTRADICTORY"}},
+		"level": {WedgeInput{WidthStitches: 20, ProfileRows: []float64{5, 5}}, []string{"profile_rows INFEASIBLE"}},
+		"level in pairs": {WedgeInput{WidthStitches: 20, ProfileRows: []float64{5.2, 6.8, 5}, TurnMethod: TurnMethodGerman},
+			[]string{"profile_rows INFEASIBLE"}},
+		"levelled by doubles": {WedgeInput{WidthStitches: 2, ProfileRows: []float64{8, 4}, TurnMethod: TurnMethodGerman},
+			[]string{"profile_rows INFEASIBLE", "turn_method INFEASIBLE"}},
 		"flat":     {WedgeInput{WidthStitches: 20, ProfileRows: []float64{0, 0.9, 0}}, []string{"profile_rows INFEASIBLE"}},
 		"no gauge": {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 5}}, []string{"gauge REQUIRED"}},
 		"too high": {WedgeInput{WidthStitches: 20, ProfileCm: []float64{0, 900}, Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}},

@@ -41,7 +41,7 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	}
 	wanted, planned := w.heights(in.Spread)
 	list := spans(planned, w.shortest)
-	w.vetSpans(&c, list)
+	w.vetSpans(&c, planned, list)
 	if err := c.Err(); err != nil {
 		return Wedge{}, err
 	}
@@ -84,9 +84,9 @@ func (w wedge) heights(order TurnSpread) (wanted, planned []int) {
 }
 
 // vetSpans checks that there are short rows to plan, and not too many.
-func (w wedge) vetSpans(c *fault.Checks, list []span) {
+func (w wedge) vetSpans(c *fault.Checks, planned []int, list []span) {
 	switch {
-	case len(list) == 0:
+	case level(planned):
 		c.Infeasible("too few stitches for one short row with a stitch beyond its double one; turn another way", w.riseField, "turn_method")
 	case len(list) > MaxWedgeSpans:
 		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+

@@ -28,14 +28,21 @@ func vetCurve(c *fault.Checks, w *wedge, in WedgeInput, rw gauge.Density) {
 	w.profile = profile{w.width, points}
 	high, low := slices.Max(points), slices.Min(points)
 	w.asked = float64(high-low) / 1e6
-	switch {
-	case high > MaxWedgeRows*1e6:
+	if high > MaxWedgeRows*1e6 {
 		c.Infeasible("the profile is "+measure.Decimal(float64(high)/1e6, 0)+" rows high; at most "+
 			strconv.Itoa(MaxWedgeRows)+" are planned", w.riseField)
-	case slices.Max(w.profile.pairs(w.rounding)) == 0:
+		return
+	}
+	switch pairs := w.profile.pairs(w.rounding); {
+	case slices.Max(pairs) == 0:
 		c.Infeasible("the profile rounds to no pair of short rows anywhere", w.riseField)
+	case level(pairs):
+		c.Infeasible("the profile has no rise in pairs of rows, and nothing to turn for; work its rows even", w.riseField)
 	}
 }
+
+// level reports whether all stitches have the same pairs of rows.
+func level(pairs []int) bool { return slices.Max(pairs) == slices.Min(pairs) }
 
 // vetStraight makes the profile of a straight wedge, its rise rounded to pairs.
 func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density) {

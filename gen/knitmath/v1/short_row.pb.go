@@ -294,7 +294,8 @@ type PlanWedgeRequest struct {
 	// from the right edge to the left, both edges included, straight between them.
 	// 2 to 500 points, each 0 to 2,000. Every stitch gets the pairs nearest to the
 	// height under its middle (or as rounding says). Where the curve rises by more
-	// than a pair a stitch it is eased, and a notice says so.
+	// than a pair a stitch it is eased, and a notice says so. One that has no rise
+	// in pairs is refused: there is nothing to turn for.
 	ProfileRows []float64 `protobuf:"fixed64,12,rep,packed,name=profile_rows,json=profileRows,proto3" json:"profile_rows,omitempty"`
 	// The same in cm, each 0 to 1,000; needs gauge.
 	ProfileCm []float64 `protobuf:"fixed64,13,rep,packed,name=profile_cm,json=profileCm,proto3" json:"profile_cm,omitempty"`
