@@ -105,8 +105,16 @@ func checkCurve(t *testing.T, in WedgeInput, out Wedge) bool {
 			in.ProfileRows, in.WidthStitches, tallest, out.TallRows, worst, out.GreatestDepartureRows)
 	}
 	limit, told := 1.0, ""
+	rounded := false
 	for _, n := range out.Notices {
+		if n.Reason == RiseRounded {
+			rounded = true
+			continue
+		}
 		told = string(n.Reason)
+	}
+	if asked := slices.Max(in.ProfileRows) - slices.Min(in.ProfileRows); rounded != (math.Abs(asked-float64(out.RiseRows)) > 1e-9) {
+		t.Fatalf("%v over %d, method %d: rises %d rows, and says so: %v", in.ProfileRows, in.WidthStitches, in.TurnMethod, out.RiseRows, rounded)
 	}
 	if in.TurnMethod == TurnMethodGerman {
 		limit = 2
@@ -141,6 +149,27 @@ func TestCurvedWedgeByHand(t *testing.T) {
 	}
 	if out.GreatestDepartureRows != 0.75 || out.RiseRows != 6 {
 		t.Errorf("departs by %v, rises %d", out.GreatestDepartureRows, out.RiseRows)
+	}
+}
+
+// A curve says why it does not rise as it was asked to, in rows and in cm: 3.42 cm
+// at 30 rows to 10 cm are 10.26 rows. Over 4 stitches there is room for one turn a
+// stitch apart on each flank, so that a curve that is steep all over rises a pair.
+func TestCurvedWedgeTellsItsRise(t *testing.T) {
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	for want, in := range map[string]WedgeInput{
+		"asks for 8 rows; stitches made double have a row more, and 7 rows were planned": {
+			WidthStitches: 20, ProfileRows: []float64{8, 0, 8}, TurnMethod: TurnMethodGerman},
+		"asks for 10.26 rows; short rows come in pairs, for the height under the middle of each stitch, and 10 rows were planned": {
+			WidthStitches: 40, ProfileCm: []float64{0, 3.42}, Gauge: standard},
+		"asks for 22 rows; the turns could not follow it, and 2 rows were planned": {
+			WidthStitches: 4, ProfileRows: []float64{0, 22, 0}},
+	} {
+		out, err := PlanWedge(in)
+		if err != nil || len(out.Notices) == 0 || out.Notices[0].Reason != RiseRounded || out.Notices[0].Description != want ||
+			in.ProfileRows != nil != (out.Notices[0].Field == "profile_rows") {
+			t.Errorf("%+v, want %q; %v", out.Notices, want, err)
+		}
 	}
 }
 

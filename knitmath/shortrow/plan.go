@@ -65,7 +65,7 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if in.WithOutline {
 		out.Outline = w.outline(out, st, rw)
 	}
-	out.Notices = w.notices(out, wanted)
+	out.Notices = w.notices(out, wanted, planned)
 	return out, nil
 }
 
@@ -92,25 +92,6 @@ func (w wedge) vetSpans(c *fault.Checks, planned []int, list []span) {
 		c.Infeasible("the curve takes "+report.CountOf(len(list), "pairs")+" of short rows; at most "+
 			strconv.Itoa(MaxWedgeSpans)+" are planned", w.riseField)
 	}
-}
-
-// notices are the remarks on a wedge and the heights that were wanted for it.
-func (w wedge) notices(out Wedge, wanted []int) []report.Notice {
-	if w.tall != TallEndUnspecified {
-		if w.asked == float64(out.RiseRows) {
-			return nil
-		}
-		return []report.Notice{RiseNotice(w.riseField, w.asked, out.RiseRows)}
-	}
-	if _, steep := eased(wanted); steep {
-		return []report.Notice{w.steepNotice(wanted, out.GreatestDepartureRows)}
-	}
-	if out.GreatestDepartureRows > maxDeparture {
-		return []report.Notice{{Reason: DoublesStandOut, Field: "turn_method",
-			Description: "the double stitches, which have a row more, leave the curve by up to " +
-				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"}}
-	}
-	return nil
 }
 
 // wedge is a checked question.
@@ -141,24 +122,6 @@ func (w wedge) knit(list []span) Wedge {
 		width: w.width, shortest: w.shortest, method: w.method,
 		heights: heights,
 	}
-}
-
-// steepNotice says where a curve was steeper than its turns can follow.
-func (w wedge) steepNotice(pairs []int, departure float64) report.Notice {
-	first, last := -1, 0
-	for x := 1; x < len(pairs); x++ {
-		if measure.Abs(pairs[x]-pairs[x-1]) > 1 {
-			if first < 0 {
-				first = x
-			}
-			last = x + 1
-		}
-	}
-	return report.Notice{Reason: SteeperThanOneStitchATurn, Field: w.riseField,
-		Description: "between stitches " + strconv.Itoa(first) + " and " + strconv.Itoa(last) +
-			" from the right edge the curve rises or falls by more than a pair of rows a stitch; " +
-			"turns lie at least one stitch apart, so it was eased there, and departs from the curve by up to " +
-			measure.Decimal(departure, 2) + " rows"}
 }
 
 // run is the part of the width over which a straight wedge rises.

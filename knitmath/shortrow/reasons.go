@@ -4,9 +4,10 @@ import "example.com/knitmath/knitmath/report"
 
 // The reasons of notices.
 const (
-	// RiseRounded: the rise asked for is not a whole number of pairs of rows, and
-	// was rounded to one. Sent with a straight wedge and with a raised back. Field
-	// is the field that the rise was given in.
+	// RiseRounded: the rise obtained is not the one asked for. Sent with a straight
+	// wedge and with a raised back whose rise is not a whole number of pairs of rows,
+	// and with a curve, of which the rise asked for is its highest point less its
+	// lowest. Field is the field that the rise or the curve was given in.
 	RiseRounded report.Reason = "RISE_ROUNDED"
 	// SteeperThanOneStitchATurn: a curve rises or falls by more than a pair of rows
 	// from one stitch to the next somewhere, and was eased there. Field is the field

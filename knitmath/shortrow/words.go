@@ -107,11 +107,3 @@ func (s TurnSequence) sentence(shortest, german bool) string {
 	}
 	return b.String()
 }
-
-// RiseNotice says to which rise one was rounded that is not a whole number of
-// pairs.
-func RiseNotice(field string, askedRows float64, riseRows int) report.Notice {
-	return report.Notice{Reason: RiseRounded, Field: field,
-		Description: "asks for " + report.AmountOf(measure.Decimal(askedRows, 2), "rows") +
-			"; short rows come in pairs, and " + report.CountOf(riseRows, "rows") + " were planned"}
-}

@@ -657,9 +657,11 @@ type PlanWedgeResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - RISE_ROUNDED, at the field that gives the rise: short rows come in pairs,
-	//     and the rise asked for is no whole number of them; the description says
-	//     what was planned.
+	//   - RISE_ROUNDED, at the field that gives the rise or the profile: rise_rows is
+	//     not asked_rise_rows. Short rows come in pairs, and the rise asked for is no
+	//     whole number of them; a curve can miss its rise between stitches, where it
+	//     is steep and by double stitches too. The description says why, and what was
+	//     planned.
 	//   - STEEPER_THAN_ONE_STITCH_A_TURN, at profile_rows or profile_cm: the curve
 	//     rises by more than a pair of rows a stitch and was eased there; the
 	//     description says where, and by how much it departs.

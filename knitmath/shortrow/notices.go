@@ -1,0 +1,78 @@
+package shortrow
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// notices are the remarks on a wedge, on the pairs of rows that were wanted for it
+// and those that were planned.
+func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
+	var list []report.Notice
+	if w.asked != float64(out.RiseRows) {
+		list = append(list, riseNotice(w.riseField, w.asked, out.RiseRows, w.roundedBy(out, wanted, planned)))
+	}
+	if w.tall != TallEndUnspecified {
+		return list
+	}
+	if _, steep := eased(wanted); steep {
+		return append(list, w.steepNotice(wanted, out.GreatestDepartureRows))
+	}
+	if out.GreatestDepartureRows > maxDeparture {
+		return append(list, report.Notice{Reason: DoublesStandOut, Field: "turn_method",
+			Description: "the double stitches, which have a row more, leave the curve by up to " +
+				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"})
+	}
+	return list
+}
+
+// inPairs is why a rise is rounded.
+const inPairs = "short rows come in pairs"
+
+// roundedBy says why a wedge does not rise as it was asked to. A curve can miss
+// its rise in more ways than by whole pairs: the last that changed it is told.
+func (w wedge) roundedBy(out Wedge, wanted, planned []int) string {
+	rise := func(pairs []int) int { return 2 * (slices.Max(pairs) - slices.Min(pairs)) }
+	switch {
+	case w.tall != TallEndUnspecified:
+		return inPairs
+	case rise(planned) != out.RiseRows:
+		return "stitches made double have a row more"
+	case rise(planned) != rise(wanted):
+		return "the turns could not follow it"
+	}
+	return inPairs + ", for the height under the middle of each stitch"
+}
+
+// RiseNotice says to which rise one was rounded that is not a whole number of
+// pairs.
+func RiseNotice(field string, askedRows float64, riseRows int) report.Notice {
+	return riseNotice(field, askedRows, riseRows, inPairs)
+}
+
+func riseNotice(field string, askedRows float64, riseRows int, why string) report.Notice {
+	return report.Notice{Reason: RiseRounded, Field: field,
+		Description: "asks for " + report.AmountOf(measure.Decimal(askedRows, 2), "rows") +
+			"; " + why + ", and " + report.CountOf(riseRows, "rows") + " were planned"}
+}
+
+// steepNotice says where a curve was steeper than its turns can follow.
+func (w wedge) steepNotice(pairs []int, departure float64) report.Notice {
+	first, last := -1, 0
+	for x := 1; x < len(pairs); x++ {
+		if measure.Abs(pairs[x]-pairs[x-1]) > 1 {
+			if first < 0 {
+				first = x
+			}
+			last = x + 1
+		}
+	}
+	return report.Notice{Reason: SteeperThanOneStitchATurn, Field: w.riseField,
+		Description: "between stitches " + strconv.Itoa(first) + " and " + strconv.Itoa(last) +
+			" from the right edge the curve rises or falls by more than a pair of rows a stitch; " +
+			"turns lie at least one stitch apart, so it was eased there, and departs from the curve by up to " +
+			measure.Decimal(departure, 2) + " rows"}
+}
