@@ -27,16 +27,18 @@ func (q circle) overloaded() bool {
 	return q.method == TurnMethodYarnOver && q.width+(q.pairs+q.wedges-1)/q.wedges > stitch.MaxStitches
 }
 
-// misfit says why the rows do not go into the wedges, or nothing where they do.
+// misfit says why the rows do not go into the wedges, or nothing where they do. The
+// turns of a wedge need a stitch each and one beyond the first. Its line is then no
+// steeper than a pair of rows a stitch at the centre of a disc either, where it
+// ends at most a pair below the full rows.
 func (q circle) misfit() string {
 	per, full := (q.pairs+q.wedges-1)/q.wedges, (q.full+q.wedges-1)/q.wedges
 	most := wedge{width: q.width, method: q.method, tall: TallEndRight}.mostPairs()
-	room := 2 * float64(most) // rows that turns one stitch apart can rise
 	switch {
 	case q.pairs < q.wedges:
 		return "the outer edge has " + report.CountOf(2*q.outerPairs(), "rows") + " and the inner edge " +
 			report.CountOf(2*q.full, "rows") + "; that leaves no pair of short rows for each of " + report.CountOf(q.wedges, "wedges")
-	case 2*float64(per+full)-q.innerRows(full) > room:
+	case per > most:
 		return "each wedge would have " + report.CountOf(per, "turns") + " on " + report.CountOf(q.width, "stitches") +
 			", at least one stitch apart"
 	case 2*per > MaxWedgeRows || 2*full > MaxWedgeRows:

@@ -16,6 +16,12 @@ func TestDefaultWedgesFit(t *testing.T) {
 	if err != nil || out.WedgeCount != 8 {
 		t.Errorf("%d wedges, %v", out.WedgeCount, err)
 	}
+	// 25.1 rows over 3 stitches: of 26 a sixth has at most 2 pairs over its 2 full rows,
+	// which turn before the last stitch and the one before it.
+	out, err = PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, WidthStitches: new(3)})
+	if err != nil || out.WedgeCount != 6 || out.OuterRows != 26 {
+		t.Errorf("%d wedges, %d rows, %v", out.WedgeCount, out.OuterRows, err)
+	}
 	sweepCircles(func(in CircleInput) {
 		_, err := PlanCircleOfWedges(in)
 		for n := 1; err != nil && n <= MaxWedges; n++ {
