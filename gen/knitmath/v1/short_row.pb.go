@@ -93,8 +93,8 @@ type ShortRowOrder int32
 const (
 	// Longest first.
 	ShortRowOrder_SHORT_ROW_ORDER_UNSPECIFIED ShortRowOrder = 0
-	// The longest first, each next one turned earlier; one row at the end passes
-	// all the turns.
+	// The longest first, each next one turned earlier; rows that follow pass the
+	// turns and close their gaps, at both ends of the work where both have turns.
 	ShortRowOrder_SHORT_ROW_ORDER_LONGEST_FIRST ShortRowOrder = 1
 	// The shortest first, each next one worked past the turn before.
 	ShortRowOrder_SHORT_ROW_ORDER_SHORTEST_FIRST ShortRowOrder = 2
