@@ -11,7 +11,8 @@ import (
 // spacing takes the increases and decreases.
 func TestRefusalsOfferWhatTheFieldTakes(t *testing.T) {
 	names := valueNames((&knitmathv1.PlanEvenSpacingRequest{}).ProtoReflect().Descriptor().Fields().ByName("operation"))
-	for name, want := range map[string]bool{"OPERATION_K2TOG": true, "OPERATION_M1L": true, "OPERATION_KNIT": false, "OPERATION_UNSPECIFIED": false} {
+	for name, want := range map[string]bool{"OPERATION_K2TOG": true, "OPERATION_M1L": true,
+		"OPERATION_KNIT": false, "OPERATION_UNSPECIFIED": false} {
 		if got := strings.Contains(names+",", name+","); got != want {
 			t.Errorf("%s offered: %v, in %s", name, got, names)
 		}
