@@ -44,9 +44,22 @@ func serveCached(w http.ResponseWriter, r *http.Request, next http.Handler, made
 	if len(madeOf) > 0 {
 		h.Set("ETag", tag(append(madeOf, h.Get("Content-Encoding"))...))
 	}
-	// ServeContent knows If-None-Match, HEAD and ranges; the name and the time
-	// are not needed.
-	http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(kept.body.Bytes()))
+	// ServeContent knows If-None-Match and HEAD; the name and the time are not
+	// needed. Parts of an answer are asked for by fields, not by bytes, and a weak
+	// tag matches no If-Match.
+	whole := r.Clone(r.Context())
+	for _, condition := range []string{"Range", "If-Range", "If-Match", "If-Unmodified-Since"} {
+		whole.Header.Del(condition)
+	}
+	http.ServeContent(wholeOnly{w}, whole, "", time.Time{}, bytes.NewReader(kept.body.Bytes()))
+}
+
+// wholeOnly offers no ranges of bytes.
+type wholeOnly struct{ http.ResponseWriter }
+
+func (w wholeOnly) WriteHeader(code int) {
+	w.Header().Del("Accept-Ranges")
+	w.ResponseWriter.WriteHeader(code)
 }
 
 // tag is a weak one: of two builds of one commit the answers mean the same and may

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"regexp"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -12,6 +13,7 @@ import (
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
+	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/protoadapt"
 
 	"example.com/knitmath/knitmath/fault"
@@ -28,6 +30,9 @@ const (
 	// error travel in a trailer, and usual clients refuse trailers beyond 8 KiB;
 	// the message says how many faults there were in all.
 	maxViolations = 50
+	// maxDetailBytes bounds what the listed faults take together, for the same
+	// reason: in a trailer they are a third longer, in base64.
+	maxDetailBytes = 5_600
 	// maxFieldLength and maxDescriptionLength bound what a reply repeats of the
 	// caller's own words, for the same reason.
 	maxFieldLength       = 120
@@ -78,23 +83,27 @@ func invalid(violations []fault.Violation) *status.Status {
 // and the metadata of the ErrorInfo for machines.
 func invalidBeyond(violations []fault.Violation, unlisted int) *status.Status {
 	all := len(violations) + unlisted
-	violations = violations[:min(len(violations), maxViolations)]
 	bad := &errdetails.BadRequest{}
-	for _, v := range violations {
+	for _, v := range violations[:min(len(violations), maxViolations)] {
 		bad.FieldViolations = append(bad.FieldViolations, &errdetails.BadRequest_FieldViolation{
 			Field:       shorten(v.Field, maxFieldLength),
 			Reason:      string(v.Reason),
 			Description: shorten(v.Detail, maxDescriptionLength),
 		})
+		if last := len(bad.FieldViolations) - 1; last > 0 && proto.Size(bad) > maxDetailBytes {
+			bad.FieldViolations = bad.FieldViolations[:last]
+			break
+		}
 	}
+	listed := len(bad.FieldViolations)
 	info := &errdetails.ErrorInfo{Reason: reasonInvalidInput, Domain: errorDomain}
 	text := fmt.Sprintf("the question has %d faults", all)
 	if all == 1 {
 		text = "the question has 1 fault"
 	}
-	if len(violations) < all {
-		text += fmt.Sprintf("; the first %d are listed", len(violations))
-		info.Metadata = map[string]string{"faults": strconv.Itoa(all), "listed": strconv.Itoa(len(violations))}
+	if listed < all {
+		text += fmt.Sprintf("; the first %d are listed", listed)
+		info.Metadata = map[string]string{"faults": strconv.Itoa(all), "listed": strconv.Itoa(listed)}
 	}
 	return detailed(codes.InvalidArgument, text, info, bad)
 }
@@ -120,12 +129,24 @@ func violatedFields(st *status.Status) []string {
 	for _, d := range st.Details() {
 		if bad, ok := d.(*errdetails.BadRequest); ok {
 			for _, v := range bad.GetFieldViolations() {
-				fields = append(fields, v.GetField()+" "+v.GetReason())
+				fields = append(fields, loggedField(v)+" "+v.GetReason())
 			}
 		}
 	}
 	return fields
 }
+
+// loggedField is the path of a violation for the log, which holds none of the
+// caller's words: a field that does not exist has a name of the caller's own.
+func loggedField(v *errdetails.BadRequest_FieldViolation) string {
+	if v.GetReason() == string(reasonUnknown) && !askedField.MatchString(v.GetField()) {
+		return "?"
+	}
+	return v.GetField()
+}
+
+// askedField is the place of a path in the fields that a question asks for.
+var askedField = regexp.MustCompile(`^fields\[\d+\]$`)
 
 // shorten cuts s to at most limit bytes of valid UTF-8; protobuf strings allow
 // nothing else.

@@ -79,6 +79,10 @@ func isPage(path string) bool {
 
 func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	w.Header().Set("X-Content-Type-Options", "nosniff")
+	// What the gateway would heed and no caller has a use for: a deadline that ends
+	// a call before it is counted, and trailers, for which it would give up lengths.
+	r.Header.Del("Grpc-Timeout")
+	r.Header.Del("Te")
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
 	switch {
@@ -112,12 +116,12 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 
 // get answers a question in a query string, for a cache to keep.
 func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
-	faults := explainQuery(r.URL.RawQuery, at.question)
+	faults, unlisted := explainQuery(r.URL.RawQuery, at.question)
 	if r.ContentLength != 0 {
 		faults = append(faults, malformed("a GET has no body; POST it"))
 	}
 	if len(faults) > 0 {
-		f.refuse(w, r, http.StatusBadRequest, invalid(faults))
+		f.refuse(w, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 		return
 	}
 	serveCached(w, r, f.gateway, f.release.questionOf(r)...)

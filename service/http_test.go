@@ -34,8 +34,6 @@ func TestRefusedRequests(t *testing.T) {
 		{name: "a header does not make a POST a GET", method: "POST", path: "/v1/gauge:convertGauge", body: "{}",
 			header: []string{"X-HTTP-Method-Override", "GET"}, code: 400, reason: reasonInvalidInput,
 			violations: []string{"pattern_gauge REQUIRED", "own_gauge REQUIRED"}},
-		{name: "no timeout", method: "POST", path: castOnPath, body: castOnBody,
-			header: []string{"Grpc-Timeout", "soon"}, code: 400, reason: "INVALID_ARGUMENT"},
 		{name: "form", method: "POST", path: castOnPath, body: "width_cm=50",
 			header: []string{"Content-Type", "application/x-www-form-urlencoded"}, code: 415, reason: "UNSUPPORTED_MEDIA_TYPE"},
 		{name: "other charset", method: "POST", path: castOnPath, body: castOnBody,
@@ -141,7 +139,7 @@ func TestManyFaults(t *testing.T) {
 	if first := violations(st)[0]; len(first) > maxFieldLength+len("... UNKNOWN_FIELD") {
 		t.Errorf("the reply repeats %d bytes of a name", len(first))
 	}
-	if len(violations(st)) != maxViolations || len(got.body) > 20_000 {
+	if len(got.body) > 20_000 {
 		t.Errorf("%d bytes, %d faults", len(got.body), len(violations(st)))
 	}
 	checkCut(t, st, 5001)

@@ -51,7 +51,7 @@ func FuzzExplainQuery(f *testing.F) {
 	md := (&knitmathv1.ComputeCastOnRequest{}).ProtoReflect().Descriptor()
 	nothing := utilities.NewDoubleArray(nil)
 	f.Fuzz(func(t *testing.T, raw string) {
-		if len(explainQuery(raw, md)) > 0 {
+		if found, _ := explainQuery(raw, md); len(found) > 0 {
 			return
 		}
 		values, err := url.ParseQuery(raw)

@@ -13,15 +13,16 @@ import (
 )
 
 // explainQuery lists everything that is wrong with the query string of a GET, in
-// the order of the parameters' names; nothing when it can be read.
+// the order of the parameters' names, and how many faults more there are than a
+// reply lists; nothing when it can be read.
 //
 // It stands in front of the gateway's own parser, which passes over a parameter
 // it does not know without a word. Replacing that parser instead would set a
 // variable that all gateways of the process share, also those that already serve.
-func explainQuery(raw string, question protoreflect.MessageDescriptor) []fault.Violation {
+func explainQuery(raw string, question protoreflect.MessageDescriptor) (found []fault.Violation, unlisted int) {
 	values, err := url.ParseQuery(raw)
 	if err != nil {
-		return []fault.Violation{malformed("the query string cannot be read: " + err.Error())}
+		return []fault.Violation{malformed("the query string cannot be read: " + err.Error())}, 0
 	}
 	keys := make([]string, 0, len(values))
 	for key := range values {
@@ -42,7 +43,7 @@ func explainQuery(raw string, question protoreflect.MessageDescriptor) []fault.V
 		}
 		seen[path] = true
 	}
-	return x.found
+	return x.found, x.unlisted
 }
 
 // texts checks the values of a parameter. One item of a list stands in each.
@@ -56,7 +57,9 @@ func (x *jsonFaults) texts(path string, values []string, fd protoreflect.FieldDe
 		if fd.IsList() {
 			v.Field = fault.Index(path, i)
 		}
-		x.found = append(x.found, v)
+		if x.listed() {
+			x.found = append(x.found, v)
+		}
 	}
 }
 

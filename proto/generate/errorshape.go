@@ -29,7 +29,7 @@ func errorSchemas(w *wire) map[string]*document.Schema {
 			field{"reason", reasonSchema(refusalReasons)},
 			field{"domain", text("Whose reasons these are: the same in every error of this service.")},
 		),
-		"google.rpc.BadRequest": detailObject("BadRequest", "The faults of a question, all at once: the first 50 of more.",
+		"google.rpc.BadRequest": detailObject("BadRequest", "The faults of a question, all at once: of more than 50, or of long ones, the first.",
 			field{"field_violations", &document.Schema{Type: "array", Description: "The faults, in the order of the fields.",
 				Items: document.RefTo("google.rpc.FieldViolation")}},
 		),
