@@ -24,18 +24,19 @@ var allowed = map[string]string{
 	"measure": "",
 	"spread":  "",
 	"report":  "",
+	"cost":    "",
 	// Centimetres into stitches; written patterns; a plan as lines; yarn.
-	"gauge":   "fault measure report stitch",
-	"pattern": "fault report stitch",
+	"gauge":   "cost fault measure report stitch",
+	"pattern": "cost fault report stitch",
 	"outline": "gauge",
-	"yarn":    "fault gauge measure report stitch",
-	"swatch":  "fault gauge measure report yarn",
+	"yarn":    "cost fault gauge measure report stitch",
+	"swatch":  "cost fault gauge measure report yarn",
 	// Plans of shaping.
-	"shaping":  "fault gauge measure outline report spread stitch",
-	"shortrow": "fault gauge measure outline report spread stitch",
+	"shaping":  "cost fault gauge measure outline report spread stitch",
+	"shortrow": "cost fault gauge measure outline report spread stitch",
 	// Plans made of other plans.
-	"edge": "fault gauge measure outline report shaping spread stitch",
-	"yoke": "fault gauge measure outline report shaping shortrow spread stitch",
+	"edge": "cost fault gauge measure outline report shaping spread stitch",
+	"yoke": "cost fault gauge measure outline report shaping shortrow spread stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

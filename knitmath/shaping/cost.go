@@ -1,0 +1,37 @@
+package shaping
+
+import (
+	"example.com/knitmath/knitmath/cost"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Cost is the price of a row of changes: two steps for each.
+func (in EvenSpacingInput) Cost() int {
+	start, end := cost.Clamp(in.StartStitches, 1, stitch.MaxStitches), cost.Clamp(in.EndStitches, 1, stitch.MaxStitches)
+	return cost.Sum(20, cost.Product(2, measure.Abs(end-start)))
+}
+
+// Cost is the price of a taper: three steps for every shaping row.
+func (in TaperInput) Cost() int {
+	rows := gauge.PriceRows(in.Gauge, in.HeightRows, in.HeightCm, stitch.MaxRows)
+	return cost.Sum(20, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
+}
+
+// Cost is the price of a shaped side: that of a taper between any two points.
+func (in ShapedSideInput) Cost() int {
+	price, count, below := 20, in.StartStitches, 0
+	for _, p := range in.Points[:min(len(in.Points), MaxSidePoints)] {
+		rows := gauge.PriceRows(in.Gauge, p.HeightRows, p.HeightCm, stitch.MaxRows)
+		price = cost.Sum(price, 20, cost.Product(3, shapingRows(count, p.Stitches, rows-below)))
+		count, below = p.Stitches, rows
+	}
+	return price
+}
+
+// shapingRows is the most rows that shape between two counts.
+func shapingRows(start, end, rows int) int {
+	from, to := cost.Clamp(start, 1, stitch.MaxStitches), cost.Clamp(end, 1, stitch.MaxStitches)
+	return cost.Clamp(rows, 0, measure.Abs(to-from))
+}
