@@ -1,7 +1,8 @@
 // Command knitmathd serves the arithmetic of hand knitting over gRPC and JSON.
 //
 // Every flag has a default that works and an environment variable of the same
-// name: -http-addr is KNITMATHD_HTTP_ADDR. A flag wins over its variable.
+// name: -http-addr is KNITMATHD_HTTP_ADDR. A flag wins over its variable, and a
+// variable of no flag's name is a reason not to start.
 package main
 
 import (
@@ -29,12 +30,12 @@ const (
 )
 
 func main() {
-	os.Exit(run(os.Args[1:], os.Getenv, os.Stdout, os.Stderr))
+	os.Exit(run(os.Args[1:], os.Environ(), os.Stdout, os.Stderr))
 }
 
-func run(args []string, getenv func(string) string, stdout, stderr io.Writer) int {
+func run(args, environ []string, stdout, stderr io.Writer) int {
 	release := service.ReadRelease()
-	options, err := parseOptions(args, getenv, stderr)
+	options, err := parseOptions(args, environ, stderr)
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		return 0

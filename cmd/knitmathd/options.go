@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"log/slog"
-	"strings"
 	"time"
 
 	"example.com/knitmath/service"
@@ -20,8 +19,9 @@ type options struct {
 	version   bool
 }
 
-// parseOptions reads the environment, then the flags, which win.
-func parseOptions(args []string, getenv func(string) string, stderr io.Writer) (options, error) {
+// parseOptions reads the environment, as os.Environ gives it, then the flags,
+// which win.
+func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	var o options
 	flags := flag.NewFlagSet("knitmathd", flag.ContinueOnError)
 	flags.StringVar(&o.config.GRPCAddr, "grpc-addr", ":50051", "`address` for gRPC")
@@ -39,14 +39,18 @@ func parseOptions(args []string, getenv func(string) string, stderr io.Writer) (
 	flags.SetOutput(io.Discard)
 
 	var faults []error
+	var known []string
+	env := environment(environ)
 	flags.VisitAll(func(f *flag.Flag) {
-		name := "KNITMATHD_" + strings.ToUpper(strings.ReplaceAll(f.Name, "-", "_"))
-		if value := getenv(name); value != "" {
+		name := variableOf(f.Name)
+		known = append(known, name)
+		if value := env[name]; value != "" {
 			if err := flags.Set(f.Name, value); err != nil {
 				faults = append(faults, fmt.Errorf("%s is %q: %w", name, value, err))
 			}
 		}
 	})
+	faults = append(faults, unknownVariables(env, known)...)
 	if err := flags.Parse(args); errors.Is(err, flag.ErrHelp) {
 		_, _ = fmt.Fprint(stderr, "knitmathd serves the arithmetic of hand knitting over gRPC and JSON.\n\n"+
 			"Each flag may also be set by an environment variable: -http-addr by KNITMATHD_HTTP_ADDR.\n\n")
@@ -70,9 +74,17 @@ func parseOptions(args []string, getenv func(string) string, stderr io.Writer) (
 
 // logger writes to w as the flags say.
 func (o options) logger(w io.Writer) *slog.Logger {
-	how := &slog.HandlerOptions{Level: o.logLevel}
+	how := &slog.HandlerOptions{Level: o.logLevel, ReplaceAttr: readable}
 	if o.logFormat == "text" {
 		return slog.New(slog.NewTextHandler(w, how))
 	}
 	return slog.New(slog.NewJSONHandler(w, how))
+}
+
+// readable writes durations as people do, 5s and not 5000000000.
+func readable(_ []string, a slog.Attr) slog.Attr {
+	if a.Value.Kind() == slog.KindDuration {
+		a.Value = slog.StringValue(a.Value.Duration().String())
+	}
+	return a
 }

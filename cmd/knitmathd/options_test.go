@@ -8,8 +8,8 @@ import (
 )
 
 func TestFlagsAndEnvironment(t *testing.T) {
-	env := map[string]string{"KNITMATHD_HTTP_ADDR": ":1", "KNITMATHD_GRPC_ADDR": ":2", "KNITMATHD_DRAIN": "7s", "KNITMATHD_LOG_LEVEL": "debug"}
-	o, err := parseOptions([]string{"-grpc-addr", ":3"}, func(name string) string { return env[name] }, &bytes.Buffer{})
+	env := []string{"KNITMATHD_HTTP_ADDR=:1", "KNITMATHD_GRPC_ADDR=:2", "KNITMATHD_DRAIN=7s", "KNITMATHD_LOG_LEVEL=debug", "DRAIN=1h"}
+	o, err := parseOptions([]string{"-grpc-addr", ":3"}, env, &bytes.Buffer{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -38,12 +38,7 @@ func TestUsage(t *testing.T) {
 		{[]string{"-help"}, "", 0, "KNITMATHD_HTTP_ADDR"},
 	} {
 		var stdout, stderr bytes.Buffer
-		code := run(c.args, func(name string) string {
-			if name == "KNITMATHD_DRAIN" {
-				return c.env
-			}
-			return ""
-		}, &stdout, &stderr)
+		code := run(c.args, []string{"KNITMATHD_DRAIN=" + c.env}, &stdout, &stderr)
 		if said := stdout.String() + stderr.String(); code != c.code || !strings.Contains(said, c.say) {
 			t.Errorf("%q: exit %d, said %q; want %d, %q", c.args, code, said, c.code, c.say)
 		}
@@ -53,9 +48,31 @@ func TestUsage(t *testing.T) {
 func TestLogFormats(t *testing.T) {
 	for format, want := range map[string]string{"json": `"msg":"hello"`, "text": "msg=hello"} {
 		var out bytes.Buffer
-		options{logFormat: format}.logger(&out).Info("hello")
-		if !strings.Contains(out.String(), want) {
+		options{logFormat: format}.logger(&out).Info("hello", "for", 5*time.Second)
+		if !strings.Contains(out.String(), want) || !strings.Contains(strings.ReplaceAll(out.String(), `"`, ""), "5s") {
 			t.Errorf("%s: %s", format, out.String())
+		}
+	}
+}
+
+// A variable that no flag has is refused with the nearest name, but for those
+// that a cluster sets for its Services.
+func TestMisspeltVariable(t *testing.T) {
+	for line, say := range map[string]string{
+		"KNITMATHD_DRIAN=5s":                    "KNITMATHD_DRIAN is no variable of the program; the nearest is KNITMATHD_DRAIN",
+		"KNITMATHD_GRPC_ADRESS=:1":              "the nearest is KNITMATHD_GRPC_ADDR",
+		"KNITMATHD_LOGLEVEL=debug":              "the nearest is KNITMATHD_LOG_LEVEL",
+		"KNITMATHD_=":                           "KNITMATHD_ is no variable",
+		"KNITMATHD_SERVICE_HOST=10.0.0.1":       "",
+		"KNITMATHD_ADMIN_SERVICE_PORT_ADMIN=80": "",
+		"KNITMATHD_PORT=tcp://10.0.0.1:80":      "",
+		"KNITMATHD_PORT_80_TCP_ADDR=10.0.0.1":   "",
+		"KNITMATH_DRIAN=5s":                     "",
+	} {
+		var stdout, stderr bytes.Buffer
+		code := run([]string{"-version"}, []string{line}, &stdout, &stderr)
+		if refused := code == exitUsage; refused != (say != "") || !strings.Contains(stderr.String(), say) {
+			t.Errorf("%s: exit %d, said %q", line, code, stderr.String())
 		}
 	}
 }
