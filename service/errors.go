@@ -4,9 +4,11 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
+	"time"
 	"unicode/utf8"
 
 	"google.golang.org/genproto/googleapis/rpc/errdetails"
@@ -15,6 +17,7 @@ import (
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/protoadapt"
+	"google.golang.org/protobuf/types/known/durationpb"
 
 	"example.com/knitmath/knitmath/fault"
 )
@@ -111,6 +114,25 @@ func invalidBeyond(violations []fault.Violation, unlisted int) *status.Status {
 // refusal is a status with an ErrorInfo and no further details.
 func refusal(code codes.Code, reason, text string) *status.Status {
 	return detailed(code, text, &errdetails.ErrorInfo{Reason: reason, Domain: errorDomain})
+}
+
+// overloaded is the status of a call that is refused because of what else is going
+// on: the same call may well be answered after a while. It says how long to wait,
+// over gRPC as RetryInfo and over JSON as Retry-After (writeStatus).
+func overloaded(reason, text string, after time.Duration) *status.Status {
+	return detailed(codes.ResourceExhausted, text, &errdetails.ErrorInfo{Reason: reason, Domain: errorDomain},
+		&errdetails.RetryInfo{RetryDelay: durationpb.New(after)})
+}
+
+// retryAfter is the Retry-After header of a status, in whole seconds rounded up;
+// "" when the status says nothing of trying again.
+func retryAfter(st *status.Status) string {
+	for _, d := range st.Details() {
+		if info, ok := d.(*errdetails.RetryInfo); ok {
+			return strconv.Itoa(int(math.Ceil(info.GetRetryDelay().AsDuration().Seconds())))
+		}
+	}
+	return ""
 }
 
 func detailed(code codes.Code, text string, details ...protoadapt.MessageV1) *status.Status {

@@ -3,10 +3,14 @@ package service
 import (
 	"fmt"
 	"maps"
+	"net/http"
+	"net/http/httptest"
 	"strconv"
 	"testing"
+	"time"
 
 	"google.golang.org/genproto/googleapis/rpc/errdetails"
+	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/proto"
 
@@ -64,5 +68,29 @@ func TestFaultsAreCountedToTheEnd(t *testing.T) {
 		if len(violations(st)) != maxViolations {
 			t.Errorf("%s: %d listed", c.method, len(violations(st)))
 		}
+	}
+}
+
+// A refusal for load says how long to wait, as gRPC does and, in whole seconds
+// rounded up, as HTTP does; other refusals do not.
+func TestOverloadedSaysWhenToTryAgain(t *testing.T) {
+	for _, c := range []struct {
+		st   *status.Status
+		want string
+	}{
+		{overloaded("OVERLOADED", "later", 1200*time.Millisecond), "2"},
+		{overloaded("OVERLOADED", "later", time.Second), "1"},
+		{overloaded("OVERLOADED", "later", time.Millisecond), "1"},
+		{refusal(codes.NotFound, "UNKNOWN_PATH", "no"), ""},
+	} {
+		w := httptest.NewRecorder()
+		writeStatus(w, http.StatusTooManyRequests, c.st)
+		if got := w.Header().Get("Retry-After"); got != c.want {
+			t.Errorf("Retry-After %q for %v, want %q", got, c.st, c.want)
+		}
+	}
+	st := overloaded("OVERLOADED", "later", time.Second)
+	if info, ok := st.Details()[1].(*errdetails.RetryInfo); !ok || info.GetRetryDelay().AsDuration() != time.Second || errorInfo(st) != "OVERLOADED" {
+		t.Errorf("details %v", st.Details())
 	}
 }

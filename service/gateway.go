@@ -162,6 +162,9 @@ func writeStatus(w http.ResponseWriter, httpCode int, st *status.Status) {
 	}
 	w.Header().Set("Content-Type", jsonType)
 	w.Header().Set("Cache-Control", "no-store")
+	if after := retryAfter(st); after != "" {
+		w.Header().Set("Retry-After", after)
+	}
 	w.WriteHeader(httpCode)
 	_, _ = w.Write(data) // A caller who has hung up is no fault of ours.
 }
