@@ -24,9 +24,11 @@ const (
 const maxStreams = 250
 
 // newGRPCServer makes a server with health and reflection and no service yet.
-func newGRPCServer(release Release, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor) (*grpc.Server, *health.Server) {
+func newGRPCServer(
+	release Release, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, more ...grpc.ServerOption,
+) (*grpc.Server, *health.Server) {
 	nameUnary, nameStream := release.onGRPC()
-	s := grpc.NewServer(
+	s := grpc.NewServer(append(more,
 		grpc.ChainUnaryInterceptor(nameUnary, shortPlain, unary),
 		grpc.ChainStreamInterceptor(nameStream, stream),
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
@@ -47,7 +49,7 @@ func newGRPCServer(release Release, unary grpc.UnaryServerInterceptor, stream gr
 			MinTime:             30 * time.Second,
 			PermitWithoutStream: true,
 		}),
-	)
+	)...)
 	h := health.NewServer()
 	// Not ready until every listener serves.
 	h.SetServingStatus("", healthv1.HealthCheckResponse_NOT_SERVING)

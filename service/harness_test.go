@@ -47,14 +47,22 @@ func start(tb testing.TB, extra ...func(grpc.ServiceRegistrar)) *running {
 // startAs is start with another release.
 func startAs(tb testing.TB, release Release, extra ...func(grpc.ServiceRegistrar)) *running {
 	tb.Helper()
+	return startWith(tb, func(c *Config) { c.Release = release }, extra...)
+}
+
+// startWith is start with a configuration of its own.
+func startWith(tb testing.TB, configure func(*Config), extra ...func(grpc.ServiceRegistrar)) *running {
+	tb.Helper()
 	r := &running{registry: prometheus.NewRegistry(), log: &lockedBuffer{}, http: testHTTPClient(tb)}
-	server, err := listen(Config{
+	config := Config{
 		GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
 		ShutdownTimeout: 10 * time.Second,
-		Release:         release,
+		Release:         testRelease,
 		Logger:          slog.New(slog.NewTextHandler(r.log, nil)),
 		Registry:        r.registry,
-	}, func(to grpc.ServiceRegistrar) {
+	}
+	configure(&config)
+	server, err := listen(config, func(to grpc.ServiceRegistrar) {
 		carry.Register(to)
 		for _, register := range extra {
 			register(to)

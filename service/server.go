@@ -16,6 +16,8 @@ import (
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 
 	"example.com/knitmath/service/carry"
+	"example.com/knitmath/service/tlsfile"
+	"example.com/knitmath/service/watched"
 )
 
 // Config says where to listen and how to stop.
@@ -30,6 +32,9 @@ type Config struct {
 	// ShutdownTimeout is how long calls under way may take to end after that:
 	// those over JSON first, then those over gRPC, each as long.
 	ShutdownTimeout time.Duration
+	// TLS is for both public faces; the admin face, which probes and scrapers ask,
+	// never has it.
+	TLS tlsfile.Config
 	// Release is what answers are said to come from.
 	Release Release
 	// Logger and Registry are made by the caller; the service has no globals.
@@ -47,7 +52,12 @@ type Server struct {
 	ready  atomic.Bool
 
 	grpcListener, httpListener, adminListener net.Listener
+	// files are looked at while the server runs.
+	files []watched.Looker
 }
+
+// Check finds what contradicts itself in a configuration.
+func (c Config) Check() error { return c.TLS.Check() }
 
 // Listen opens all three listeners and serves none of them yet: a port in use is
 // an error before the first question is accepted.
@@ -57,13 +67,24 @@ func Listen(config Config) (*Server, error) {
 
 func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error) {
 	config.Release.Version = cmp.Or(config.Release.Version, unknownRelease)
+	if err := config.Check(); err != nil {
+		return nil, err
+	}
 	m, err := newMetrics(config.Registry, config.Release)
 	if err != nil {
 		return nil, err
 	}
 	unary, stream := interceptors(m, config.Logger)
 	s := &Server{config: config}
-	s.grpc, s.health = newGRPCServer(config.Release, unary, stream)
+	told, err := watched.NewReports(config.Logger, config.Registry)
+	if err != nil {
+		return nil, err
+	}
+	secured, err := s.secure(told)
+	if err != nil {
+		return nil, err
+	}
+	s.grpc, s.health = newGRPCServer(config.Release, unary, stream, secured.onGRPC()...)
 	register(s.grpc)
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
@@ -77,6 +98,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 		return nil, err
 	}
 	s.http = newHTTPServer(face, config.Logger)
+	secured.onHTTP(s.http)
 	s.admin = newHTTPServer(newAdminHandler(config.Registry, &s.ready, config.Release, config.Logger), config.Logger)
 
 	for _, l := range []struct {
@@ -118,9 +140,12 @@ func (s *Server) Serve(ctx context.Context) error {
 	// The listeners are open, so callers already queue; the first answer any of
 	// them can get is SERVING.
 	s.setReady(true)
+	looking, stopLooking := context.WithCancel(context.Background())
+	defer stopLooking()
+	go watched.Watch(looking, watched.Every, s.files...)
 	failed := make(chan error, 3)
 	go func() { failed <- s.grpc.Serve(s.grpcListener) }()
-	go func() { failed <- s.http.Serve(s.httpListener) }()
+	go func() { failed <- s.serveHTTP() }()
 	go func() { failed <- s.admin.Serve(s.adminListener) }()
 
 	var cause error

@@ -31,6 +31,7 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 		"how long to go on answering after readiness went off")
 	flags.DurationVar(&o.config.ShutdownTimeout, "shutdown-timeout", 10*time.Second,
 		"how long calls under way may take to end, on each face")
+	callerFlags(flags, &o.config)
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
 	flags.BoolVar(&o.version, "version", false, "print the release and stop")
@@ -69,6 +70,7 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	if o.config.Drain < 0 || o.config.ShutdownTimeout < 0 {
 		faults = append(faults, errors.New("-drain and -shutdown-timeout must not be negative"))
 	}
+	faults = append(faults, o.config.Check())
 	return o, errors.Join(faults...)
 }
 

@@ -1,0 +1,53 @@
+package service
+
+import (
+	"net/http"
+
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/credentials"
+
+	"example.com/knitmath/service/tlsfile"
+	"example.com/knitmath/service/watched"
+)
+
+// secured is the TLS of both public faces; nil for none.
+type secured struct{ source *tlsfile.Source }
+
+// secure reads the files of TLS, if there are any, and has them watched.
+func (s *Server) secure(told *watched.Reports) (*secured, error) {
+	if !s.config.TLS.On() {
+		return nil, nil
+	}
+	source, err := tlsfile.Open(s.config.TLS, told, s.config.Registry)
+	if err != nil {
+		return nil, err
+	}
+	s.files = append(s.files, source)
+	return &secured{source}, nil
+}
+
+func (s *secured) onGRPC() []grpc.ServerOption {
+	if s == nil {
+		return nil
+	}
+	return []grpc.ServerOption{grpc.Creds(credentials.NewTLS(s.source.For("h2")))}
+}
+
+// onHTTP lets JSON speak HTTP/2 too, with as many requests of one connection at a
+// time as gRPC has calls.
+func (s *secured) onHTTP(server *http.Server) {
+	if s == nil {
+		return
+	}
+	server.TLSConfig = s.source.For("h2", "http/1.1")
+	server.HTTP2 = &http.HTTP2Config{MaxConcurrentStreams: maxStreams}
+}
+
+// serveHTTP serves JSON until it is shut down. TLS begins within what the listener
+// hands over: net/http finds HTTP/2 only where it has put on TLS itself.
+func (s *Server) serveHTTP() error {
+	if s.http.TLSConfig == nil {
+		return s.http.Serve(s.httpListener)
+	}
+	return s.http.ServeTLS(s.httpListener, "", "")
+}
