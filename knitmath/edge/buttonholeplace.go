@@ -188,10 +188,10 @@ func (b *band) layGaps(inner int) {
 func (b band) tooManyHoles() string {
 	possible := func(holes, length int) bool {
 		first, last, inner := b.placed(holes, length)
-		return b.fits(first, last, inner, holes) && (holes > 1 || inner == 0)
+		return b.fits(first, last, inner, holes)
 	}
 	s := "these distances and " + report.CountOf(b.holes, "holes") + " "
-	length := b.length() + 1
+	length := b.length()
 	for length <= stitch.MaxStitches && !possible(b.holes, length) {
 		length++
 	}

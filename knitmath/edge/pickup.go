@@ -193,13 +193,13 @@ func (o PickUp) Directions() []string {
 	switch {
 	case o.SkippedRows == 1:
 		d = append(d, "1"+of+"is skipped.")
-	case o.SkippedRows > 1:
+	case o.SkippedRows > 0:
 		d = append(d, strconv.Itoa(o.SkippedRows)+of+"are skipped.")
 	case o.DoubledRows == o.LengthRows:
 		d = append(d, "Every row along the edge takes two stitches.")
 	case o.DoubledRows == 1:
 		d = append(d, "1"+of+"takes two stitches.")
-	case o.DoubledRows > 1:
+	case o.DoubledRows > 0:
 		d = append(d, strconv.Itoa(o.DoubledRows)+of+"take two stitches.")
 	}
 	return d

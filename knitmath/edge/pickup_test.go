@@ -1,90 +1,12 @@
 package edge
 
 import (
-	"fmt"
-	"math"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
-
-// pickUpWorked picks stitches up as the row says and returns, for every row of
-// the edge in order, how many stitches it took.
-func pickUpWorked(t *testing.T, row stitch.Row, rows, n int) []int {
-	t.Helper()
-	m := stitch.NewMachine(stitch.Flat)
-	if err := m.LoadEdge(rows); err != nil {
-		t.Fatal(err)
-	}
-	if err := m.Work(row); err != nil {
-		t.Fatalf("%d along %d: %q: %v", n, rows, row.Text(), err)
-	}
-	if m.StitchCount() != n || m.Side() != stitch.WrongSide {
-		t.Fatalf("%d along %d: %q picks up %d", n, rows, row.Text(), m.StitchCount())
-	}
-	took := make([]int, 0, rows)
-	for _, op := range knittest.OpWord(t, row, rows) {
-		took = append(took, op.Leaves())
-	}
-	return took
-}
-
-// Every count along every short edge is picked up: the skipped rows (or those
-// that take two) never stand at an end where that can be avoided, their runs
-// differ by one, and the distance from even is the one said: below two stitches,
-// and interleaved below that of grouped, give or take half a stitch.
-func TestPickUpRowIsWorked(t *testing.T) {
-	for rows := 1; rows <= 60; rows++ {
-		for n := 1; n <= MaxPerRow*rows; n++ {
-			strays := 0.0
-			for _, grouped := range []bool{true, false} {
-				row := pickUpRow(rows, n, grouped)
-				took := pickUpWorked(t, row, rows, n)
-				at := fmt.Sprintf("%d along %d, grouped %v: %v", n, rows, grouped, took)
-				once, so, worst := 0, 0, 0.0
-				low, high := map[bool]int{}, map[bool]int{}
-				run := 0
-				for i, k := range took {
-					if k == 1 {
-						once++
-					}
-					if n < rows && k > 1 || n > rows && k < 1 {
-						t.Fatalf("%s: skips and doubles", at)
-					}
-					so += k
-					worst = max(worst, math.Abs(float64(so)-float64(n*(i+1))/float64(rows)))
-					if run++; i+1 == rows || took[i+1] != k {
-						if low[k == 1] == 0 || run < low[k == 1] {
-							low[k == 1] = run
-						}
-						high[k == 1] = max(high[k == 1], run)
-						run = 0
-					}
-				}
-				if once >= 2 && (took[0] != 1 || took[rows-1] != 1) {
-					t.Fatalf("%s: an exception at an end", at)
-				}
-				// Runs of the commoner kind differ by one, those of the rarer are
-				// single; but for the two stitches that hold the ends.
-				if 2*once > rows && (high[false] > 1 || high[true] > low[true]+1) ||
-					2*once <= rows && once >= 2 && (high[true] > 1 || high[false] > low[false]+1) {
-					t.Fatalf("%s: uneven runs", at)
-				}
-				if said := edgeDeparture(row, rows, n); math.Abs(worst-said) > 1e-9 {
-					t.Fatalf("%s: %v stitches from even, %v said", at, worst, said)
-				}
-				if grouped {
-					strays = worst
-				} else if worst >= 2 || worst > strays+0.5 {
-					t.Fatalf("%s: %v stitches from even, %v grouped", at, worst, strays)
-				}
-			}
-		}
-	}
-}
 
 // A front edge by hand: 30 rows and 22 stitches to 10 cm, 51 rows. 51 rows are
 // 17 cm, which are 37.4 stitches, so 37; 14 rows are skipped, and 15 runs of
@@ -116,9 +38,15 @@ func TestPickUpByHand(t *testing.T) {
 	if got := out.Summary(); got != wantSummary {
 		t.Errorf("summary %q", got)
 	}
+}
+
+// The same edge with its stitches interleaved, and by a rule.
+func TestPickUpInterleavedAndByRule(t *testing.T) {
+	rows := 51
+	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
 	// Interleaved: seven of 3 and seven of 2 by turns, and the 2 that remain.
-	in.Spread = PickUpSpreadUnspecified
-	if out, err = PlanPickUp(in); err != nil ||
+	out, err := PlanPickUp(in)
+	if err != nil ||
 		out.Instruction.Row.Text() != "[pick up and knit 3, skip 1, pick up and knit 2, skip 1] 7 times, pick up and knit 2" {
 		t.Errorf("%q, %v", out.Instruction.Row.Text(), err)
 	}
@@ -128,9 +56,13 @@ func TestPickUpByHand(t *testing.T) {
 	if out, err = PlanPickUp(in); err != nil || out.Stitches.Count != 38 || out.Stitches.Below.Count != 34 {
 		t.Errorf("%+v, %v", out.Stitches, err)
 	}
+}
+
+// An edge in cm, a band of its own gauge, and half a stitch.
+func TestPickUpOtherEdgesByHand(t *testing.T) {
 	// 8.5 cm at a gauge of equal stitches and rows: one in every row, exactly.
 	cm := 8.5
-	out, err = PlanPickUp(PickUpInput{LengthCm: &cm, Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}})
+	out, err := PlanPickUp(PickUpInput{LengthCm: &cm, Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}})
 	if err != nil || out.LengthRows != 17 || out.Ratio.Text != "1 stitch for every row" || out.Ratio.ErrorStitches != 0 ||
 		out.Instruction.Row.Text() != "pick up and knit 17" {
 		t.Errorf("%+v, %v", out, err)
@@ -148,77 +80,6 @@ func TestPickUpByHand(t *testing.T) {
 	out, err = PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{Stitches: 26.25, Rows: 25}})
 	if err != nil || out.Stitches.Count != 11 || len(out.Notices) != 1 || out.Notices[0].Reason != "HALFWAY" {
 		t.Errorf("%+v, %v", out, err)
-	}
-}
-
-// Groups within groups, by hand. 174 rows at 22 to 30 are 127.6, so 128 stitches
-// and 46 skipped rows: 47 runs, 34 of 3 and 13 of 2. One of 2 stands at the end;
-// the other 12 close 12 groups, which share 34: ten with 3 and two with 2. 100
-// rows at 33 to 30 are 110: 10 rows take two, 90 are eleven runs, two of 9 and
-// nine of 8. One of 8 stands at the end; the two of 9 close two groups with 4 of
-// the other 8 each.
-func TestPickUpGroupsByHand(t *testing.T) {
-	for _, c := range []struct {
-		rows int
-		st   float64
-		want string
-	}{
-		{174, 22, "[[pick up and knit 3, skip 1] 3 times, pick up and knit 2, skip 1] 10 times, " +
-			"[[pick up and knit 3, skip 1] twice, pick up and knit 2, skip 1] twice, pick up and knit 2"},
-		{100, 33, "[[pick up and knit 8, pick up and knit 2 in one row] 4 times, " +
-			"pick up and knit 9, pick up and knit 2 in one row] twice, " +
-			"pick up and knit 8"},
-	} {
-		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}})
-		if err != nil || out.Instruction.Row.Text() != c.want {
-			t.Errorf("%d rows: %q, %v", c.rows, out.Instruction.Row.Text(), err)
-		}
-	}
-}
-
-func TestPickUpRefusals(t *testing.T) {
-	ten, zero, many, one, tooMany := 10, 0, stitch.MaxRows+1, 1, 21
-	nan, cm, tiny, thousand := math.NaN(), 20.0, 0.1, 1000.0
-	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
-	for name, c := range map[string]struct {
-		in   PickUpInput
-		want []string
-	}{
-		"empty": {PickUpInput{}, []string{"length_rows REQUIRED", "length_cm REQUIRED", "gauge REQUIRED"}},
-		"twice": {PickUpInput{LengthRows: &ten, LengthCm: &cm, Gauge: standard},
-			[]string{"length_rows CONTRADICTORY", "length_cm CONTRADICTORY"}},
-		"no rows":   {PickUpInput{LengthRows: &zero, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
-		"many rows": {PickUpInput{LengthRows: &many, Gauge: standard}, []string{"length_rows OUT_OF_RANGE"}},
-		"nan":       {PickUpInput{LengthCm: &nan, Gauge: standard}, []string{"length_cm NOT_FINITE"}},
-		"no row": {PickUpInput{LengthCm: &tiny, Gauge: &gauge.Gauge{Stitches: 5, Rows: 5}},
-			[]string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"long": {PickUpInput{LengthCm: &thousand, Gauge: &gauge.Gauge{Stitches: 5, Rows: 500}},
-			[]string{"length_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"bad gauges": {PickUpInput{LengthRows: &ten, Gauge: &gauge.Gauge{}, BandGauge: &gauge.Gauge{Stitches: -1, Rows: 1}},
-			[]string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED", "band_gauge.stitches OUT_OF_RANGE"}},
-		"rule": {PickUpInput{LengthRows: &ten, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &zero, Rounding: 9}},
-			[]string{"stitch_rule.multiple OUT_OF_RANGE", "stitch_rule.rounding UNKNOWN_VALUE"}},
-		"misfit": {PickUpInput{LengthRows: &one, Gauge: standard,
-			StitchRule: &gauge.CountRule{Multiple: &ten, Rounding: measure.RoundingDown}},
-			[]string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
-		"two a row": {PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 62, Rows: 30}},
-			[]string{"length_rows INFEASIBLE", "band_gauge INFEASIBLE"}},
-		"rule above": {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten}},
-			[]string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
-		"number": {PickUpInput{LengthRows: &ten, Gauge: standard, LargestTerm: &one}, []string{"largest_term OUT_OF_RANGE"}},
-		"several": {PickUpInput{LengthRows: &zero, LargestTerm: &tooMany, Spread: 3, DisplayUnit: 3},
-			[]string{"length_rows OUT_OF_RANGE", "gauge REQUIRED", "largest_term OUT_OF_RANGE", "spread UNKNOWN_VALUE",
-				"display_unit UNKNOWN_VALUE"}},
-	} {
-		t.Run(name, func(t *testing.T) {
-			_, err := PlanPickUp(c.in)
-			knittest.WantViolations(t, err, c.want...)
-		})
-	}
-	// Two in every row is the most, and is possible.
-	out, err := PlanPickUp(PickUpInput{LengthRows: &ten, Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 60, Rows: 30}})
-	if err != nil || out.Instruction.Row.Text() != "[pick up and knit 2 in one row] 10 times" {
-		t.Errorf("%q, %v", out.Instruction.Row.Text(), err)
 	}
 }
 

@@ -30,3 +30,40 @@ func TestEveryRowTakesTwo(t *testing.T) {
 		t.Errorf("%d rows doubled: %s", out.DoubledRows, strings.Join(d, "\n"))
 	}
 }
+
+// A single hole of a band knit upward is bound off in a row, not in rows. Of the
+// 19 rows beside its two the even number nearest the middle lies before it.
+func TestASingleHoleHasARow(t *testing.T) {
+	out, err := PlanButtonholes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: 21, HoleCount: 1,
+		HoleStitches: new(3)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := "Bind a hole off in row 11; work all other rows plain, to row 21."
+	if d := out.Directions(); d[len(d)-1] != want {
+		t.Errorf("got %q, want %q", d[len(d)-1], want)
+	}
+}
+
+// A band of three rows ends with the row that casts the holes on again.
+func TestNoRowAfterTheHoles(t *testing.T) {
+	out, err := PlanButtonholes(ButtonholesInput{BandStitches: 9, BandRows: 3, HoleCount: 1, HoleStitches: new(3)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := "Row 3 (WS): p3, co 3, p3. 9 stitches again."
+	if d := out.Directions(); len(d) != 4 || d[1] != "Work 1 row plain." || d[3] != want {
+		t.Errorf("%q", d)
+	}
+}
+
+// A stitch in every row: no row is skipped and none takes two, so none is told of.
+func TestAStitchInEveryRow(t *testing.T) {
+	out, err := PlanPickUp(PickUpInput{LengthRows: new(17), Gauge: &gauge.Gauge{Stitches: 20, Rows: 20}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := out.Directions(); len(d) != 1 {
+		t.Errorf("%q", d)
+	}
+}
