@@ -1,6 +1,7 @@
 package service
 
 import (
+	"bytes"
 	"context"
 	"io"
 	"net/http"
@@ -34,19 +35,24 @@ func newCompression() (func(http.Handler) http.HandlerFunc, error) {
 	return gzhttp.NewWrapper(gzhttp.MinSize(minCompressed), gzhttp.EnableZstd(false))
 }
 
-// readBody reads a body to its end, compressed or not, as far as a question may
-// reach. What it inflates to counts as what is sent does, and no more than that is
-// ever inflated.
+// readBody reads a body to its end as it was sent, as far as a question may reach. A
+// compressed one is inflated only when it is all there and its turn has come: begun
+// before, a few bytes sent slowly would hold a thousand times as many.
 func readBody(w http.ResponseWriter, r *http.Request) ([]byte, error) {
-	body := http.MaxBytesReader(w, r.Body, maxQuestionBytes)
-	if contentCoding(r.Header) == codingGzip {
-		inflated, err := gzip.NewReader(body)
-		if err != nil {
-			return nil, err
-		}
-		body = http.MaxBytesReader(w, inflated, maxQuestionBytes)
+	return io.ReadAll(http.MaxBytesReader(w, r.Body, maxQuestionBytes))
+}
+
+// inflateBody gives a body as it was before it was compressed. What it inflates to
+// counts as what is sent does, and no more than that is ever inflated.
+func inflateBody(w http.ResponseWriter, h http.Header, data []byte) ([]byte, error) {
+	if contentCoding(h) != codingGzip {
+		return data, nil
 	}
-	return io.ReadAll(body)
+	from, err := gzip.NewReader(bytes.NewReader(data))
+	if err != nil {
+		return nil, err
+	}
+	return io.ReadAll(http.MaxBytesReader(w, from, maxQuestionBytes))
 }
 
 // codingGzip is the one encoding of bodies that is read, beside none.

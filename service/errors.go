@@ -20,6 +20,7 @@ import (
 	"google.golang.org/protobuf/types/known/durationpb"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/service/admit"
 )
 
 const (
@@ -67,11 +68,18 @@ func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler 
 }
 
 // asFailure maps an error of the kernel to the wire: faults of the question are
-// INVALID_ARGUMENT with every fault, anything else is INTERNAL.
+// INVALID_ARGUMENT with every fault, what the gate turned away is
+// RESOURCE_EXHAUSTED, and anything else is INTERNAL.
 func asFailure(err error) error {
 	var input *fault.InputError
-	if errors.As(err, &input) {
+	var refused *admit.Refusal
+	switch {
+	case errors.As(err, &input):
 		return &failure{invalidBeyond(input.Violations, input.Unlisted), err}
+	case errors.As(err, &refused):
+		return &failure{refusedForLoad(refused), err}
+	case errors.Is(err, context.Canceled), errors.Is(err, context.DeadlineExceeded): // while it waited
+		return &failure{status.FromContextError(err), err}
 	}
 	return &failure{status.New(codes.Internal, internalText), err}
 }

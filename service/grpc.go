@@ -25,11 +25,12 @@ const maxStreams = 250
 
 // newGRPCServer makes a server with health and reflection and no service yet.
 func newGRPCServer(
-	release Release, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, more ...grpc.ServerOption,
+	release Release, in admission, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, more ...grpc.ServerOption,
 ) (*grpc.Server, *health.Server) {
 	nameUnary, nameStream := release.onGRPC()
 	s := grpc.NewServer(append(more,
-		grpc.ChainUnaryInterceptor(nameUnary, shortPlain, unary),
+		grpc.ForceServerCodecV2(newReplyCodec()),
+		grpc.ChainUnaryInterceptor(in.unary, nameUnary, shortPlain, unary),
 		grpc.ChainStreamInterceptor(nameStream, stream),
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
 		grpc.MaxHeaderListSize(maxHeaderBytes),

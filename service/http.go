@@ -28,19 +28,20 @@ type jsonFace struct {
 	index   []byte
 	release Release
 	logger  *slog.Logger
+	admission
 	// compress wraps what may answer at length: the gateway, and the documents.
 	compress func(http.Handler) http.HandlerFunc
 }
 
 // newHTTPHandler is the whole JSON face over conn, counted by m.
 func newHTTPHandler(
-	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, release Release, logger *slog.Logger,
+	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release, logger *slog.Logger,
 ) (http.Handler, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, logger: logger}
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, logger: logger, admission: in}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
@@ -116,15 +117,20 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 
 // get answers a question in a query string, for a cache to keep.
 func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
+	in, r, ok := f.enter(w, r, len(r.URL.RawQuery))
+	if !ok {
+		return
+	}
+	defer in.call.Leave()
 	faults, unlisted := explainQuery(r.URL.RawQuery, at.question)
 	if r.ContentLength != 0 {
 		faults = append(faults, malformed("a GET has no body; POST it"))
 	}
 	if len(faults) > 0 {
-		f.refuse(w, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
+		f.refuse(in, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 		return
 	}
-	serveCached(w, r, f.gateway, f.release.questionOf(r)...)
+	serveCached(in, r, f.gateway, f.release.questionOf(r)...)
 }
 
 // post answers a question in a body.
@@ -135,25 +141,46 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		return
 	}
 	data, err := readBody(w, r)
-	var tooLarge *http.MaxBytesError
-	switch {
-	case errors.As(err, &tooLarge):
-		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, "BODY_TOO_LARGE",
-			fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)))
+	if err != nil {
+		f.refuseBody(w, r, err)
 		return
-	case err != nil:
-		detail := "the body could not be read to its end"
-		if contentCoding(r.Header) == codingGzip {
-			detail += ", or is not gzip"
-		}
-		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed(detail)}))
+	}
+	in, r, ok := f.enter(w, r, len(data))
+	if !ok {
 		return
-	case r.URL.RawQuery != "":
-		f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("a POST has no query string; put the fields in the body")}))
+	}
+	defer in.call.Leave()
+	sent := len(data)
+	if data, err = inflateBody(in, r.Header, data); err != nil {
+		f.refuseBody(in, r, err)
+		return
+	}
+	// What it inflates to has to be read too.
+	if err := in.call.Enter(r.Context(), (len(data)-sent)/bytesPerStep); err != nil {
+		refuseForLoad(in, err)
+		return
+	}
+	if r.URL.RawQuery != "" {
+		f.refuse(in, r, http.StatusBadRequest, invalid([]fault.Violation{malformed("a POST has no query string; put the fields in the body")}))
 		return
 	}
 	w.Header().Set("Cache-Control", "no-store")
-	f.gateway.ServeHTTP(w, withBody(r, data))
+	f.gateway.ServeHTTP(in, withBody(r, data))
+}
+
+// refuseBody says why a body could not be read.
+func (f *jsonFace) refuseBody(w http.ResponseWriter, r *http.Request, err error) {
+	var tooLarge *http.MaxBytesError
+	if errors.As(err, &tooLarge) {
+		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, "BODY_TOO_LARGE",
+			fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)))
+		return
+	}
+	detail := "the body could not be read to its end"
+	if contentCoding(r.Header) == codingGzip {
+		detail += ", or is not gzip"
+	}
+	f.refuse(w, r, http.StatusBadRequest, invalid([]fault.Violation{malformed(detail)}))
 }
 
 // mediaFault says what is wrong with the form of a body. JSON without a content

@@ -7,6 +7,7 @@ import (
 	"log/slog"
 	"net"
 	"net/http"
+	"runtime"
 	"sync/atomic"
 	"time"
 
@@ -15,6 +16,7 @@ import (
 	"google.golang.org/grpc/health"
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 
+	"example.com/knitmath/service/admit"
 	"example.com/knitmath/service/carry"
 	"example.com/knitmath/service/tlsfile"
 	"example.com/knitmath/service/watched"
@@ -49,6 +51,7 @@ type Server struct {
 	health *health.Server
 	http   *http.Server
 	admin  *http.Server
+	gate   *admit.Gate
 	ready  atomic.Bool
 
 	grpcListener, httpListener, adminListener net.Listener
@@ -84,7 +87,12 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	if err != nil {
 		return nil, err
 	}
-	s.grpc, s.health = newGRPCServer(config.Release, unary, stream, secured.onGRPC()...)
+	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0)))}
+	s.gate = in.gate
+	if err := config.Registry.Register(in.gate); err != nil {
+		return nil, err
+	}
+	s.grpc, s.health = newGRPCServer(config.Release, in, unary, stream, secured.onGRPC()...)
 	register(s.grpc)
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
@@ -93,7 +101,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 
 	local := newInProcess(unary)
 	register(local)
-	face, err := newHTTPHandler(context.Background(), local, m, config.Release, config.Logger)
+	face, err := newHTTPHandler(context.Background(), local, m, in, config.Release, config.Logger)
 	if err != nil {
 		return nil, err
 	}

@@ -2,13 +2,18 @@
 // kernel's structs, asks the kernel, and carries the answer back, a file a room.
 // How each message is carried is written out by hand, and held together with the
 // proto files by a test that looks for every field on the other side. Nothing is
-// decided here: an error is the kernel's own.
+// decided here: an error is the kernel's own, or that of package admit, which is
+// asked in between whether there is room for what the kernel says it costs.
 package carry
 
 import (
+	"context"
+
 	"google.golang.org/grpc"
+	"google.golang.org/protobuf/proto"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/service/admit"
 )
 
 // Register registers every service of the project.
@@ -22,13 +27,32 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterPatternServiceServer(to, patternService{})
 }
 
-// answer carries a question in, asks it, and carries the answer out.
-func answer[Req, In, Out, Resp any](req Req, in func(Req) In, ask func(In) (Out, error), out func(Out) *Resp) (*Resp, error) {
-	a, err := ask(in(req))
+// answer carries a question in, asks it when there is room for what it costs, and
+// carries the answer out.
+func answer[Req proto.Message, In, Out, Resp any](
+	ctx context.Context, req Req, in func(Req) In, ask func(In) (Out, error), out func(Out) *Resp,
+) (*Resp, error) {
+	question := in(req)
+	if err := admit.Enter(ctx, price(question)+proto.Size(req)/readPerStep); err != nil {
+		return nil, err
+	}
+	a, err := ask(question)
 	if err != nil {
 		return nil, err
 	}
 	return out(a), nil
+}
+
+// readPerStep is how many bytes of a question are held and looked at for what a step
+// costs. What a question says beside what the kernel reads of it is paid for too.
+const readPerStep = 64
+
+// price is what the kernel says that a question costs.
+func price(question any) int {
+	if q, ok := question.(interface{ Cost() int }); ok {
+		return q.Cost()
+	}
+	return 1
 }
 
 // optional carries a value that may be absent.

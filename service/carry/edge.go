@@ -14,12 +14,12 @@ type edgeService struct {
 	knitmathv1.UnimplementedEdgeServiceServer
 }
 
-func (edgeService) PlanPickUp(_ context.Context, req *knitmathv1.PlanPickUpRequest) (*knitmathv1.PlanPickUpResponse, error) {
-	return answer(req, pickUpIn, edge.PlanPickUp, pickUpOut)
+func (edgeService) PlanPickUp(ctx context.Context, req *knitmathv1.PlanPickUpRequest) (*knitmathv1.PlanPickUpResponse, error) {
+	return answer(ctx, req, pickUpIn, edge.PlanPickUp, pickUpOut)
 }
 
-func (edgeService) PlanButtonholes(_ context.Context, req *knitmathv1.PlanButtonholesRequest) (*knitmathv1.PlanButtonholesResponse, error) {
-	return answer(req, buttonholesIn, edge.PlanButtonholes, buttonholesOut)
+func (edgeService) PlanButtonholes(ctx context.Context, req *knitmathv1.PlanButtonholesRequest) (*knitmathv1.PlanButtonholesResponse, error) {
+	return answer(ctx, req, buttonholesIn, edge.PlanButtonholes, buttonholesOut)
 }
 
 func pickUpIn(req *knitmathv1.PlanPickUpRequest) edge.PickUpInput {

@@ -14,16 +14,16 @@ type gaugeService struct {
 	knitmathv1.UnimplementedGaugeServiceServer
 }
 
-func (gaugeService) ComputeGauge(_ context.Context, req *knitmathv1.ComputeGaugeRequest) (*knitmathv1.ComputeGaugeResponse, error) {
-	return answer(req, swatchIn, swatch.ComputeGauge, swatchOut)
+func (gaugeService) ComputeGauge(ctx context.Context, req *knitmathv1.ComputeGaugeRequest) (*knitmathv1.ComputeGaugeResponse, error) {
+	return answer(ctx, req, swatchIn, swatch.ComputeGauge, swatchOut)
 }
 
-func (gaugeService) ComputeCastOn(_ context.Context, req *knitmathv1.ComputeCastOnRequest) (*knitmathv1.ComputeCastOnResponse, error) {
-	return answer(req, castOnIn, gauge.ComputeCastOn, castOnOut)
+func (gaugeService) ComputeCastOn(ctx context.Context, req *knitmathv1.ComputeCastOnRequest) (*knitmathv1.ComputeCastOnResponse, error) {
+	return answer(ctx, req, castOnIn, gauge.ComputeCastOn, castOnOut)
 }
 
-func (gaugeService) ConvertGauge(_ context.Context, req *knitmathv1.ConvertGaugeRequest) (*knitmathv1.ConvertGaugeResponse, error) {
-	return answer(req, conversionIn, gauge.ConvertGauge, conversionOut)
+func (gaugeService) ConvertGauge(ctx context.Context, req *knitmathv1.ConvertGaugeRequest) (*knitmathv1.ConvertGaugeResponse, error) {
+	return answer(ctx, req, conversionIn, gauge.ConvertGauge, conversionOut)
 }
 
 func gaugeIn(g *knitmathv1.Gauge) *gauge.Gauge {

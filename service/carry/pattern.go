@@ -13,21 +13,21 @@ type patternService struct {
 	knitmathv1.UnimplementedPatternServiceServer
 }
 
-func (patternService) CheckInstructions(_ context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse,
+func (patternService) CheckInstructions(ctx context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse,
 	error) {
-	return answer(req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
+	return answer(ctx, req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
 }
 
 func (patternService) FormatInstructions(
-	_ context.Context, req *knitmathv1.FormatInstructionsRequest,
+	ctx context.Context, req *knitmathv1.FormatInstructionsRequest,
 ) (*knitmathv1.FormatInstructionsResponse, error) {
-	return answer(req, formatInstructionsIn, pattern.FormatInstructions, writtenInstructionsOut)
+	return answer(ctx, req, formatInstructionsIn, pattern.FormatInstructions, writtenInstructionsOut)
 }
 
 func (patternService) MirrorInstructions(
-	_ context.Context, req *knitmathv1.MirrorInstructionsRequest,
+	ctx context.Context, req *knitmathv1.MirrorInstructionsRequest,
 ) (*knitmathv1.MirrorInstructionsResponse, error) {
-	return answer(req, mirrorInstructionsIn, pattern.MirrorInstructions, mirroredInstructionsOut)
+	return answer(ctx, req, mirrorInstructionsIn, pattern.MirrorInstructions, mirroredInstructionsOut)
 }
 
 func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) pattern.CheckInstructionsInput {

@@ -15,17 +15,17 @@ type shapingService struct {
 	knitmathv1.UnimplementedShapingServiceServer
 }
 
-func (shapingService) PlanEvenSpacing(_ context.Context, req *knitmathv1.PlanEvenSpacingRequest) (*knitmathv1.PlanEvenSpacingResponse,
+func (shapingService) PlanEvenSpacing(ctx context.Context, req *knitmathv1.PlanEvenSpacingRequest) (*knitmathv1.PlanEvenSpacingResponse,
 	error) {
-	return answer(req, spacingIn, shaping.PlanEvenSpacing, spacingOut)
+	return answer(ctx, req, spacingIn, shaping.PlanEvenSpacing, spacingOut)
 }
 
-func (shapingService) PlanTaper(_ context.Context, req *knitmathv1.PlanTaperRequest) (*knitmathv1.PlanTaperResponse, error) {
-	return answer(req, taperIn, shaping.PlanTaper, taperOut)
+func (shapingService) PlanTaper(ctx context.Context, req *knitmathv1.PlanTaperRequest) (*knitmathv1.PlanTaperResponse, error) {
+	return answer(ctx, req, taperIn, shaping.PlanTaper, taperOut)
 }
 
-func (shapingService) PlanShapedSide(_ context.Context, req *knitmathv1.PlanShapedSideRequest) (*knitmathv1.PlanShapedSideResponse, error) {
-	return answer(req, shapedSideIn, shaping.PlanShapedSide, shapedSideOut)
+func (shapingService) PlanShapedSide(ctx context.Context, req *knitmathv1.PlanShapedSideRequest) (*knitmathv1.PlanShapedSideResponse, error) {
+	return answer(ctx, req, shapedSideIn, shaping.PlanShapedSide, shapedSideOut)
 }
 
 func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) shaping.EvenSpacingInput {

@@ -13,8 +13,8 @@ type shortRowService struct {
 	knitmathv1.UnimplementedShortRowServiceServer
 }
 
-func (shortRowService) PlanWedge(_ context.Context, req *knitmathv1.PlanWedgeRequest) (*knitmathv1.PlanWedgeResponse, error) {
-	return answer(req, wedgeIn, shortrow.PlanWedge, wedgeOut)
+func (shortRowService) PlanWedge(ctx context.Context, req *knitmathv1.PlanWedgeRequest) (*knitmathv1.PlanWedgeResponse, error) {
+	return answer(ctx, req, wedgeIn, shortrow.PlanWedge, wedgeOut)
 }
 
 func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
@@ -79,9 +79,9 @@ func wedgeRowOut(r shortrow.WedgeRow) *knitmathv1.WedgeRow {
 	}
 }
 
-func (shortRowService) PlanCircleOfWedges(_ context.Context,
+func (shortRowService) PlanCircleOfWedges(ctx context.Context,
 	req *knitmathv1.PlanCircleOfWedgesRequest) (*knitmathv1.PlanCircleOfWedgesResponse, error) {
-	return answer(req, circleIn, shortrow.PlanCircleOfWedges, circleOut)
+	return answer(ctx, req, circleIn, shortrow.PlanCircleOfWedges, circleOut)
 }
 
 func circleIn(req *knitmathv1.PlanCircleOfWedgesRequest) shortrow.CircleInput {

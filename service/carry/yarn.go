@@ -13,8 +13,8 @@ type yarnService struct {
 	knitmathv1.UnimplementedYarnServiceServer
 }
 
-func (yarnService) EstimateYarn(_ context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
-	return answer(req, yarnIn, yarn.EstimateYarn, yarnOut)
+func (yarnService) EstimateYarn(ctx context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
+	return answer(ctx, req, yarnIn, yarn.EstimateYarn, yarnOut)
 }
 
 func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.Input {

@@ -15,9 +15,9 @@ type yokeService struct {
 	knitmathv1.UnimplementedYokeServiceServer
 }
 
-func (yokeService) PlanCircularYoke(_ context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse,
+func (yokeService) PlanCircularYoke(ctx context.Context, req *knitmathv1.PlanCircularYokeRequest) (*knitmathv1.PlanCircularYokeResponse,
 	error) {
-	return answer(req, yokeIn, yoke.PlanCircularYoke, yokeOut)
+	return answer(ctx, req, yokeIn, yoke.PlanCircularYoke, yokeOut)
 }
 
 func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
@@ -131,8 +131,8 @@ func backRaiseOut(p yoke.BackRaisePlan) *knitmathv1.BackRaisePlan {
 	}
 }
 
-func (yokeService) PlanRaglan(_ context.Context, req *knitmathv1.PlanRaglanRequest) (*knitmathv1.PlanRaglanResponse, error) {
-	return answer(req, raglanIn, yoke.PlanRaglan, raglanOut)
+func (yokeService) PlanRaglan(ctx context.Context, req *knitmathv1.PlanRaglanRequest) (*knitmathv1.PlanRaglanResponse, error) {
+	return answer(ctx, req, raglanIn, yoke.PlanRaglan, raglanOut)
 }
 
 func raglanIn(req *knitmathv1.PlanRaglanRequest) yoke.RaglanInput {
