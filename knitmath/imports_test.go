@@ -19,12 +19,13 @@ const house = "example.com/knitmath/knitmath/"
 // that is imported is of the standard library.
 var allowed = map[string]string{
 	// The kernel: each room knows nothing of the others.
-	"stitch":  "",
-	"fault":   "",
-	"measure": "",
-	"spread":  "",
-	"report":  "",
-	"cost":    "",
+	"stitch":   "",
+	"fault":    "",
+	"measure":  "",
+	"spread":   "",
+	"schedule": "",
+	"report":   "",
+	"cost":     "",
 	// Centimetres into stitches; written patterns; a plan as lines; yarn.
 	"gauge":   "cost fault measure report stitch",
 	"pattern": "cost fault report stitch",
@@ -32,7 +33,7 @@ var allowed = map[string]string{
 	"yarn":    "cost fault gauge measure report stitch",
 	"swatch":  "cost fault gauge measure report yarn",
 	// Plans of shaping.
-	"shaping":  "cost fault gauge measure outline report spread stitch",
+	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost fault gauge measure outline report spread stitch",
 	// Plans made of other plans.
 	"edge": "cost fault gauge measure outline report shaping spread stitch",

@@ -21,7 +21,7 @@ func TestAnswersInWords(t *testing.T) {
 		t.Fatal(err)
 	}
 	taper, err := PlanTaper(TaperInput{StartStitches: 40, EndStitches: 30, HeightRows: new(28), Gauge: standard,
-		PlainBeforeRows: new(2), PlainAfterRows: new(2)})
+		EvenBeforeRows: new(2), EvenAfterRows: new(2)})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -45,27 +45,27 @@ func TestAnswersInWords(t *testing.T) {
 		// 4 decreases take 8 of 21; 13 others in 4 gaps, one of 4 and three of 3.
 		"round": {round, "Decrease 4 stitches evenly across one round, from 21 to 17. 3 or 4 stitches between changes.",
 			[]string{"Decrease round: k4, k2tog, [k3, k2tog] 3 times (17 stitches)."}},
-		// 5 rows on the 12 right-side rows 3 to 25: slots 1, 3, 6, 8, 10. 28 rows are 10 cm.
-		// After row 23 there are 30 stitches, and the line has 40 - 10 * 21/24.
+		// Every 4th row is the one interval that 5 rows can keep to; from row 7 on it departs
+		// as far below the line at first as above it at last. 28 rows are 10 cm. After row 23
+		// there are 30 stitches, and the line has 40 - 10 * 20/24.
 		"taper": {taper, "From 40 to 30 stitches over 28 rows (10 cm): 5 shaping rows, 2 stitches each, " +
-			"never more than 1.25 stitches from a straight line.",
-			[]string{"Work 4 rows plain.", "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
-				"Work the decrease row once, as row 5, then every 4th row once, then every 6th row once, " +
-					"then every 4th row twice: 30 stitches.",
-				"Work 5 rows plain."}},
+			"never more than 1.67 stitches from a straight line.",
+			[]string{"Work 6 rows even.", "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
+				"Work the decrease row on row 7, then every 4th row 4 times: 30 stitches.",
+				"Work 5 rows even."}},
 		// After round 4 the line has 2 * 4/9 more than 30.
 		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round of 2 stitches, " +
 			"never more than 0.89 stitches from a straight line.",
-			[]string{"Work 4 rounds plain.", "Increase round: k1, m1l, k to last st, m1r, k1.",
-				"Work the increase round once, as round 5: 32 stitches.", "Work 4 rounds plain."}},
+			[]string{"Work 4 rounds even.", "Increase round: k1, m1l, k to last st, m1r, k1.",
+				"Work the increase round on round 5: 32 stitches.", "Work 4 rounds even."}},
 		// After round 15 the line has 4 * 4/17 more than 36.
 		"side": {side, "From 40 to 36, kept for 1 round, to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
 			"never more than 0.94 stitches from the straight lines between the points.",
 			[]string{"Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
-				"Work the decrease round once, as round 3, then every 5th round once: 36 stitches, the last 2 rounds plain.",
-				"Round 11: work plain, 36 stitches.",
+				"Work the decrease round on round 3, then every 5th round once: 36 stitches, the last 2 rounds even.",
+				"Round 11: work even, 36 stitches.",
 				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, m1l, k to last st, m1r, k1.",
-				"Work the increase round once, as round 16, then every 8th round once: 40 stitches, the last 4 rounds plain."}},
+				"Work the increase round on round 16, then every 8th round once: 40 stitches, the last 4 rounds even."}},
 	} {
 		if got := c.answer.Summary(); got != c.summary {
 			t.Errorf("%s: got %q, want %q", name, got, c.summary)

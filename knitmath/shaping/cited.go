@@ -10,8 +10,10 @@ var (
 	changesCited = report.Source{Figure: "places of the changes", Citation: spread.Cited, Status: report.SourceStatusOwnDerivation}
 	endGapsCited = report.Source{Figure: "half a gap at each end of a flat row", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
-	shapingRowsCited = report.Source{Figure: "places of the shaping rows", Citation: spread.Cited, Status: report.SourceStatusOwnDerivation}
-	joinsCited       = report.Source{Figure: "two rows at least across a point",
+	shapingRowsCited = report.Source{Figure: "places of the shaping rows",
+		Citation: "own derivation: the least to remember of the schedules near enough to the straight line, or the rows nearest to it",
+		Status:   report.SourceStatusOwnDerivation}
+	joinsCited = report.Source{Figure: "two rows at least across a point",
 		Citation: "own derivation: the smallest interval between right-side rows", Status: report.SourceStatusOwnDerivation}
 	leansCited = report.Source{Figure: "leans of the increases and decreases", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}

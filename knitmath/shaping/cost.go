@@ -13,18 +13,20 @@ func (in EvenSpacingInput) Cost() int {
 	return cost.Sum(20, cost.Product(2, measure.Abs(end-start)))
 }
 
-// Cost is the price of a taper: three steps for every shaping row.
+// Cost is the price of a taper: eight steps for every shaping row, nearly all of them
+// for the schedules that are compared.
 func (in TaperInput) Cost() int {
 	rows := gauge.PriceRows(in.Gauge, in.HeightRows, in.HeightCm, stitch.MaxRows)
-	return cost.Sum(20, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
+	return cost.Sum(20, cost.Product(8, shapingRows(in.StartStitches, in.EndStitches, rows)))
 }
 
-// Cost is the price of a shaped side: that of a taper between any two points.
+// Cost is the price of a shaped side: that of a taper between any two points, twice
+// since rows are kept apart between them.
 func (in ShapedSideInput) Cost() int {
 	price, count, below := 20, in.StartStitches, 0
 	for _, p := range in.Points[:min(len(in.Points), MaxSidePoints)] {
 		rows := gauge.PriceRows(in.Gauge, p.HeightRows, p.HeightCm, stitch.MaxRows)
-		price = cost.Sum(price, 20, cost.Product(3, shapingRows(count, p.Stitches, rows-below)))
+		price = cost.Sum(price, 20, cost.Product(16, shapingRows(count, p.Stitches, rows-below)))
 		count, below = p.Stitches, rows
 	}
 	return price

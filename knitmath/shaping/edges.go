@@ -24,10 +24,11 @@ type IntervalSpread int32
 
 // The orders.
 const (
-	IntervalSpreadUnspecified IntervalSpread = iota // interleaved
+	IntervalSpreadUnspecified IntervalSpread = iota // least effort
 	IntervalSpreadInterleaved
 	IntervalSpreadSlowFirst
 	IntervalSpreadFastFirst
+	IntervalSpreadLeastEffort
 )
 
 // ShapedEdges says where a shaping row shapes.
@@ -45,6 +46,12 @@ const (
 const (
 	// MaxChangePerEdge: beyond a double decrease an edge puckers.
 	MaxChangePerEdge = 2
+	// MaxExcess is the most, in stitches at each edge, that a schedule of least effort
+	// may be allowed to depart beyond the nearest.
+	MaxExcess = 100
+	// defaultExcess, if it is not said: one stitch at an edge is not seen. Common
+	// practice.
+	defaultExcess = 1
 	// MaxTaperEdge is the most plain stitches outside the shaping.
 	MaxTaperEdge = 100
 )
@@ -62,11 +69,20 @@ func vetEdges(c *fault.Checks, in TaperInput) {
 	}
 }
 
+// vetSpread asks how unequal intervals are spread, and how freely.
+func vetSpread(c *fault.Checks, spread IntervalSpread, excess *float64) {
+	fault.Enum(c, "", "spread", spread, IntervalSpreadLeastEffort)
+	c.OptionalNumber("", "excess_stitches", excess, 0, MaxExcess)
+	if excess != nil && spread != IntervalSpreadUnspecified && spread != IntervalSpreadLeastEffort {
+		c.Add("excess_stitches", fault.ReasonContradictory, "is heeded only where the spread is that of least effort")
+	}
+}
+
 // edges is what those answers settle, its counts and rows still open.
 func (in TaperInput) edges() taper {
 	round := in.Construction == stitch.InTheRound
 	return taper{
-		round: round, edges: in.Edges, firstSide: in.FirstSide, order: in.Spread,
+		round: round, edges: in.Edges, firstSide: in.FirstSide, order: in.Spread, excess: fault.Or(in.ExcessStitches, defaultExcess),
 		perEdge: fault.Or(in.EdgeChangeStitches, 1), edge: fault.Or(in.EdgeStitches, 1),
 		anyRow: in.ShapingRows == ShapingRowsAny || in.ShapingRows == ShapingRowsUnspecified && round,
 	}

@@ -26,8 +26,8 @@ func Example() {
 	}
 	// Output:
 	// k2, [m1l, k5] 7 times, m1l, k3
-	// Work 4 rows plain.
+	// Work 4 rows even.
 	// Increase row (RS): k1, m1l, k to last st, m1r, k1.
-	// Work the increase row once, as row 5, then every 8th row 5 times: 60 stitches.
-	// Work 5 rows plain.
+	// Work the increase row on row 5, then every 8th row 5 times: 60 stitches.
+	// Work 5 rows even.
 }

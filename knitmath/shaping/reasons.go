@@ -1,11 +1,25 @@
 package shaping
 
-import "example.com/knitmath/knitmath/report"
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
 
 // The reasons of notices.
 const (
 	// JoinKeptPlain: on a shaped side, shaping rows would be neighbours across a
-	// point, and a row beside each point is kept plain. Sent where any row may shape
+	// point, and a row beside each point is kept even. Sent where any row may shape
 	// and the rows of two stretches would meet. Field is "points".
-	JoinKeptPlain report.Reason = "JOIN_KEPT_PLAIN"
+	JoinKeptEven report.Reason = "JOIN_KEPT_EVEN"
+	// ManyRuns: the shaping rows are no one or two runs of intervals, since every
+	// schedule that is would depart too far from the straight line. Field is
+	// "excess_stitches".
+	ManyRuns report.Reason = "MANY_RUNS"
 )
+
+// manyRunsNotice says how much further an easy schedule departs.
+func manyRunsNotice(stitches float64) report.Notice {
+	return report.Notice{Reason: ManyRuns, Field: "excess_stitches",
+		Description: "no schedule of one or two runs lies that near to the straight line; the nearest rows are given; an excess of " +
+			report.AmountOf(measure.Decimal(stitches, 2), "stitches") + " at each edge allows an easy one"}
+}

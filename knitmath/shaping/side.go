@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -33,6 +34,7 @@ type ShapedSideInput struct {
 	ShapingRows        ShapingRows
 	FirstSide          stitch.Side
 	Spread             IntervalSpread
+	ExcessStitches     *float64
 	DisplayUnit        measure.DisplayUnit
 	WithOutline        bool
 }
@@ -45,7 +47,7 @@ type SideStretch struct {
 	EndStitches       int
 	ShapingRowCount   int
 	RowChangeStitches int
-	Intervals         []IntervalRun
+	Intervals         schedule.Schedule
 	RightSideRow      *stitch.Instruction
 	WrongSideRow      *stitch.Instruction
 }
@@ -58,6 +60,8 @@ type ShapedSide struct {
 	NarrowestStitches         int
 	WidestStitches            int
 	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	Effort                    int
 	HeightCm                  *float64
 	Notices                   []report.Notice
 	// Outline is nil unless asked for.
@@ -76,18 +80,19 @@ type ShapedSide struct {
 // lie two rows at least, the shaping row counted, which is the smallest interval
 // between right-side rows. Where right-side rows alone shape that is so of
 // itself. Where any row may shape and two would be neighbours, one row at each
-// join is kept plain: the last row below it or, where every row of that stretch
+// join is kept even: the last row below it or, where every row of that stretch
 // shapes, the first row above it. Own derivation: a row that a stretch can spare
 // below its upper join is of use to no other join, so that deciding from the
-// start up finds a way whenever there is one.
+// start up finds a way whenever there is one. Where no row can be spared on either
+// side of a join, the two are neighbours as others of a slope so steep are.
 //
 // Counts must be in [1, 10000], rows in [1, 10000]; a height in [0.1, 1000] cm is
 // taken to the nearest row, half-way up.
 //
-// Source: own derivation on the Euclidean spread (see [spread.Place]).
+// Source: own derivation.
 func PlanShapedSide(in ShapedSideInput) (ShapedSide, error) {
 	var c fault.Checks
-	side, st, rw := vetShapedSide(&c, in)
+	side, st, rw := vetShapedSide(&c, in, func(i int, ch change) bool { return in.with(i, ch).accepts() })
 	if err := c.Err(); err != nil {
 		return ShapedSide{}, err
 	}
@@ -95,9 +100,6 @@ func PlanShapedSide(in ShapedSideInput) (ShapedSide, error) {
 	if err := c.Err(); err != nil {
 		return ShapedSide{}, err
 	}
-	side.vetJoins(&c)
-	if err := c.Err(); err != nil {
-		return ShapedSide{}, err
-	}
+	side.keepApart()
 	return side.plan(in, st, rw), nil
 }

@@ -13,17 +13,19 @@ import (
 type shapedSide struct {
 	taper     // what all stretches share, from the first count to the last
 	stretches []taper
-	apart     bool // a row at each join is kept plain
+	apart     bool // a row beside joins is kept even
 }
 
 // shape is what a side asks as a taper would.
 func (in ShapedSideInput) shape() TaperInput {
 	return TaperInput{Construction: in.Construction, Edges: in.Edges, EdgeChangeStitches: in.EdgeChangeStitches,
-		EdgeStitches: in.EdgeStitches, ShapingRows: in.ShapingRows, FirstSide: in.FirstSide, Spread: in.Spread}
+		EdgeStitches: in.EdgeStitches, ShapingRows: in.ShapingRows, FirstSide: in.FirstSide, Spread: in.Spread, ExcessStitches: in.ExcessStitches}
 }
 
-// vetShapedSide checks each field for itself and settles the stretches.
-func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw gauge.Density) {
+// vetShapedSide checks each field for itself and settles the stretches. would says of
+// a change to the stretch below point i whether it would be planned; nil when no
+// remedies are wanted.
+func vetShapedSide(c *fault.Checks, in ShapedSideInput, would func(i int, ch change) bool) (s shapedSide, st, rw gauge.Density) {
 	c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
 	var standard fault.Checks // its faults come after those of the points, which need it
 	if in.Gauge != nil {
@@ -32,10 +34,15 @@ func vetShapedSide(c *fault.Checks, in ShapedSideInput) (s shapedSide, st, rw ga
 	heights := vetSidePoints(c, in, rw, in.Gauge != nil && standard.Err() == nil)
 	c.Violations = append(c.Violations, standard.Violations...)
 	vetEdges(c, in.shape())
-	fault.Enum(c, "", "spread", in.Spread, IntervalSpreadFastFirst)
+	vetSpread(c, in.Spread, in.ExcessStitches)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() == nil {
 		s = in.stretches(heights)
+		for i := range s.stretches {
+			if would != nil {
+				s.stretches[i].would = func(ch change) bool { return would(i, ch) }
+			}
+		}
 	}
 	return s, st, rw
 }
@@ -86,9 +93,11 @@ func (in ShapedSideInput) stretches(heights []sideHeight) shapedSide {
 	below, count, from := 0, in.StartStitches, "start_stitches"
 	for i, h := range heights {
 		x := s.taper
+		x.between = true
 		x.start, x.end, x.below, x.rows = count, in.Points[i].Stitches, below, h.rows-below
 		x.from, x.to, x.rowField = from, fault.Join(fault.Index("points", i), "stitches"), h.field
 		x.firstSide = s.side(below + 1)
+		x.evenFirst, x.evenLast = i == 0, i == len(heights)-1
 		s.stretches = append(s.stretches, x)
 		below, count, from = h.rows, x.end, x.to
 	}
@@ -114,25 +123,21 @@ func (s *shapedSide) vetStretchesFit(c *fault.Checks) {
 	}
 }
 
-// vetJoins keeps shaping rows apart across joins.
-func (s *shapedSide) vetJoins(c *fault.Checks) {
+// keepApart keeps shaping rows apart across joins, where a row can be spared.
+func (s *shapedSide) keepApart() {
 	if !s.meet() {
 		return
 	}
-	s.apart = true
 	for i := 1; i < len(s.stretches); i++ {
 		lower, upper := &s.stretches[i-1], &s.stretches[i]
 		switch {
 		case lower.straight() || upper.straight():
-		case lower.slots > lower.k:
-			lower.after = 1
+		case lower.spare():
+			s.apart, lower.after = true, 1
 			lower.placeSlots()
-		case upper.slots > upper.k:
-			upper.before = 1
+		case upper.spare():
+			s.apart, upper.before = true, 1
 			upper.placeSlots()
-		default:
-			c.Infeasible("below and above this point every row shapes, and a row must be kept plain between; "+
-				"one row more, or one shaping row less, on either side of it would do", lower.to, lower.rowField)
 		}
 	}
 }

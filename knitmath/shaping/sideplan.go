@@ -11,13 +11,19 @@ import (
 // plan works every stretch out and writes the answer.
 func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 	out := ShapedSide{HeightRows: s.rows, NarrowestStitches: s.start, WidestStitches: s.start, side: s, unit: in.DisplayUnit}
+	var wanting *float64 // of the stretch that wants most
 	for _, x := range s.stretches {
 		out.NarrowestStitches, out.WidestStitches = min(out.NarrowestStitches, x.end), max(out.WidestStitches, x.end)
 		stretch := SideStretch{FirstRowNumber: x.below + 1, LastRowNumber: x.below + x.rows, StartStitches: x.start, EndStitches: x.end}
 		var w shapedRows
 		if !x.straight() {
 			w = x.work()
-			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, x.departure(w, 0, x.rows))
+			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, x.departure(w))
+			out.LeastDepartureStitches = max(out.LeastDepartureStitches, w.least)
+			out.Effort += w.effort()
+			if w.wanting != nil && (wanting == nil || *wanting < *w.wanting) {
+				wanting = w.wanting
+			}
 			stretch.ShapingRowCount, stretch.RowChangeStitches, stretch.Intervals = x.k, w.change, w.intervals
 			stretch.RightSideRow, stretch.WrongSideRow = w.rightSide, w.wrongSide
 		}
@@ -26,8 +32,11 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 		out.work = append(out.work, w)
 	}
 	if s.apart {
-		out.Notices = append(out.Notices, report.Notice{Reason: JoinKeptPlain, Field: "points",
-			Description: "shaping rows would be neighbours across a point; one row beside each point is kept plain"})
+		out.Notices = append(out.Notices, report.Notice{Reason: JoinKeptEven, Field: "points",
+			Description: "shaping rows would be neighbours across a point; one row beside such a point is kept even"})
+	}
+	if wanting != nil {
+		out.Notices = append(out.Notices, manyRunsNotice(*wanting))
 	}
 	if in.Gauge != nil {
 		height := rw.SizeCm(s.rows)
@@ -57,7 +66,7 @@ func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
 		span = strings.ToUpper(row[:1]) + row[1:] + " " + strconv.Itoa(x.FirstRowNumber)
 	}
 	if x.ShapingRowCount == 0 {
-		return []string{span + ": work plain, " + report.CountOf(x.EndStitches, "stitches") + "."}
+		return []string{span + ": work even, " + report.CountOf(x.EndStitches, "stitches") + "."}
 	}
 	change := "increase"
 	if w.change < 0 {
@@ -66,11 +75,11 @@ func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
 	d := []string{span + ": " + change + " from " + strconv.Itoa(x.StartStitches) + " to " +
 		report.CountOf(x.EndStitches, "stitches") + "."}
 	instructions, when := w.directions(round, sides)
-	switch plain := x.LastRowNumber - w.rows[len(w.rows)-1].RowNumber; {
-	case plain == 1:
-		when += ", the last " + row + " plain"
-	case plain > 1:
-		when += ", the last " + report.CountOf(plain, row+"s") + " plain"
+	switch even := x.LastRowNumber - w.rows[len(w.rows)-1].RowNumber; {
+	case even == 1:
+		when += ", the last " + row + " even"
+	case even > 1:
+		when += ", the last " + report.CountOf(even, row+"s") + " even"
 	}
 	return append(append(d, instructions...), when+".")
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -13,7 +14,7 @@ import (
 func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 	words := func(first stitch.Side, rows ShapingRows) []string {
 		out, err := PlanTaper(TaperInput{StartStitches: 50, EndStitches: 61, HeightRows: new(40), Edges: ShapedEdgesEnd,
-			ShapingRows: rows, FirstSide: first})
+			ShapingRows: rows, FirstSide: first, Spread: IntervalSpreadInterleaved})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -26,8 +27,8 @@ func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 	has := func(d []string, part string) bool {
 		return slices.ContainsFunc(d, func(s string) bool { return strings.Contains(s, part) })
 	}
-	if !has(right, "Work the increase row of the side that faces once, as row 2 (WS), then ") ||
-		!has(wrong, "Work the increase row of the side that faces once, as row 2 (RS), then ") {
+	if !has(right, "Work the increase row of the side that faces on row 2 (WS), then ") ||
+		!has(wrong, "Work the increase row of the side that faces on row 2 (RS), then ") {
 		t.Errorf("%s\n%s", strings.Join(right, "\n"), strings.Join(wrong, "\n"))
 	}
 	// One side alone needs no word on which increase row; the default, none at all.
@@ -35,7 +36,7 @@ func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 	if has(plain, "Row 1 is") || has(plain, "faces") || has(plain, "row 1 (") {
 		t.Errorf("%s", strings.Join(plain, "\n"))
 	}
-	if other[0] != "Row 1 is a wrong-side row." || has(other, "faces") || !has(other, "once, as row 2 (RS)") {
+	if other[0] != "Row 1 is a wrong-side row." || has(other, "faces") || !has(other, "on row 2 (RS)") {
 		t.Errorf("%s", strings.Join(other, "\n"))
 	}
 }
@@ -46,10 +47,12 @@ func TestListedRowsTellTheirSides(t *testing.T) {
 		{10, stitch.WrongSide, 15}, {13, stitch.RightSide, 16}, {14, stitch.WrongSide, 17}, {17, stitch.RightSide, 18}}
 	out := Taper{RowChangeStitches: 1, ShapingRows: rows, FirstShapingRowNumber: 2, t: taper{anyRow: true},
 		RightSideRow: &stitch.Instruction{}, WrongSideRow: &stitch.Instruction{}}
+	var gaps []int
 	for i := range rows[1:] {
-		out.Intervals = appendInterval(out.Intervals, rows[i+1].RowNumber-rows[i].RowNumber)
+		gaps = append(gaps, rows[i+1].RowNumber-rows[i].RowNumber)
 	}
-	want := "Work the increase row of the side that faces once, as row 2 (WS), then on rows 5 (RS), 6 (WS), 9 (RS), 10 (WS), 13 (RS), " +
+	out.Intervals = schedule.Of(gaps)
+	want := "Work the increase row of the side that faces on row 2 (WS), then on rows 5 (RS), 6 (WS), 9 (RS), 10 (WS), 13 (RS), " +
 		"14 (WS), 17 (RS): 18 stitches."
 	if d := out.Directions(); !slices.Contains(d, want) {
 		t.Errorf("%s", strings.Join(d, "\n"))

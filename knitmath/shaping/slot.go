@@ -14,8 +14,9 @@ import (
 type taper struct {
 	start, end    int
 	rows          int
-	below         int // rows of the piece before it
-	before, after int // rows kept plain
+	below         int  // rows of the piece before it
+	before, after int  // rows kept even
+	between       bool // it runs from one point of a shaped side to the next
 	round         bool
 	edges         ShapedEdges
 	perEdge       int // stitches changed at each shaped edge
@@ -23,8 +24,13 @@ type taper struct {
 	anyRow        bool
 	firstSide     stitch.Side
 	order         IntervalSpread
-	from, to      string // the fields of its counts
-	rowField      string // the field of its height
+	excess        float64 // stitches at each edge, see TaperInput
+	// evenFirst and evenLast: nobody said how many rows are kept even below and above,
+	// so that one is, where it can be spared.
+	evenFirst, evenLast bool
+	would               func(change) bool // nil when no remedies are wanted
+	from, to            string            // the fields of its counts
+	rowField            string            // the field of its height
 
 	step  int // rows from one slot to the next
 	first int // row of the first slot
@@ -36,7 +42,8 @@ type taper struct {
 func (t taper) straight() bool { return t.start == t.end }
 
 // placeSlots finds the rows that may shape: first, first+step, ... slots of
-// them.
+// them. Once it is known how many are needed, the first row of the piece and the
+// last are left out where they can be spared.
 func (t *taper) placeSlots() {
 	t.step, t.first, t.slots = 1, t.before+1, 0
 	if !t.anyRow {
@@ -45,10 +52,31 @@ func (t *taper) placeSlots() {
 			t.first++
 		}
 	}
-	if last := t.rows - t.after; last >= t.first {
+	last := t.rows - t.after
+	if last >= t.first {
 		t.slots = (last-t.first)/t.step + 1
 	}
+	if t.k == 0 {
+		return
+	}
+	if t.evenFirst && t.first == 1 && t.slots > t.k {
+		t.first += t.step
+		t.slots--
+	}
+	if t.evenLast && t.first+t.step*(t.slots-1) == t.rows && t.slots > t.k {
+		t.slots--
+	}
 }
+
+// freely is the taper with no row left out but for what was asked.
+func (t taper) freely() taper {
+	t.evenFirst, t.evenLast = false, false
+	t.placeSlots()
+	return t
+}
+
+// spare reports whether more rows may shape than have to.
+func (t taper) spare() bool { return t.freely().slots > t.k }
 
 // side is the side of a row. In the round it serves to tell every second round,
 // counted from the first.
@@ -82,16 +110,10 @@ func (t *taper) vetFits(c *fault.Checks, between string) {
 	if t.k > t.slots {
 		c.Infeasible(between+t.tooFewRows(), t.to, t.rowField)
 	}
+	t.placeSlots()
 	if detail := t.tooNarrow(); detail != "" {
 		c.Infeasible(detail, t.from, t.to, "edge_stitches")
 	}
-}
-
-// notWhole says that no whole number of shaping rows makes the change.
-func (t taper) notWhole() string {
-	per := t.perRow()
-	return "each shaping row changes " + report.CountOf(per, "stitches") + ", and " + strconv.Itoa(t.total()) +
-		" is not a multiple of that; the nearest end counts that are: " + t.nearestEnds(per)
 }
 
 // tooNarrow says that the shaping rows have too few stitches to be worked on;
@@ -106,40 +128,4 @@ func (t taper) tooNarrow() string {
 	}
 	return "a shaping row needs at least " + report.CountOf(least, "stitches") + " with this edge, and the narrowest has " +
 		strconv.Itoa(before)
-}
-
-// nearestEnds names the end counts on either side that whole shaping rows reach.
-func (t taper) nearestEnds(per int) string {
-	change := t.total() / per * per
-	near, far := t.start+change, t.start+change+per
-	if t.end < t.start {
-		near, far = t.start-change, t.start-change-per
-	}
-	if far < 1 || far > stitch.MaxStitches {
-		return strconv.Itoa(near)
-	}
-	if change == 0 {
-		return strconv.Itoa(far)
-	}
-	return strconv.Itoa(near) + " and " + strconv.Itoa(far)
-}
-
-// tooFewRows says how many rows it would take, and what else would do.
-func (t taper) tooFewRows() string {
-	may := strconv.Itoa(t.slots)
-	if t.slots == 0 {
-		may = "none"
-	}
-	s := report.CountOf(t.k, "shaping rows") + " " + report.Are(t.k) + " needed and " + may + " may shape; it takes at least " +
-		report.CountOf(t.first+(t.k-1)*t.step+t.after, "rows")
-	if t.step == 2 {
-		s += ", or shaping on any row"
-	}
-	if t.perEdge < MaxChangePerEdge && t.k%2 == 0 {
-		s += ", or 2 stitches at each edge"
-	}
-	if t.before+t.after > 0 {
-		s += ", or fewer rows kept plain"
-	}
-	return s
 }

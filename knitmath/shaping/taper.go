@@ -8,6 +8,7 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -24,17 +25,12 @@ type TaperInput struct {
 	EdgeStitches       *int
 	ShapingRows        ShapingRows
 	FirstSide          stitch.Side
-	PlainBeforeRows    *int
-	PlainAfterRows     *int
+	EvenBeforeRows     *int
+	EvenAfterRows      *int
 	Spread             IntervalSpread
+	ExcessStitches     *float64
 	DisplayUnit        measure.DisplayUnit
 	WithOutline        bool
-}
-
-// An IntervalRun is a number of equal intervals between shaping rows.
-type IntervalRun struct {
-	EveryRows int
-	Times     int
 }
 
 // A ShapingRow is one row that shapes.
@@ -50,12 +46,14 @@ type Taper struct {
 	RowChangeStitches         int
 	HeightRows                int
 	FirstShapingRowNumber     int
-	Intervals                 []IntervalRun
-	PlainAfterRows            int
+	Intervals                 schedule.Schedule
+	EvenAfterRows             int
 	ShapingRows               []ShapingRow
 	RightSideRow              *stitch.Instruction
 	WrongSideRow              *stitch.Instruction
 	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	Effort                    int
 	HeightCm                  *float64
 	StartWidthCm              *float64
 	EndWidthCm                *float64
@@ -67,31 +65,40 @@ type Taper struct {
 	unit measure.DisplayUnit
 }
 
-// PlanTaper spaces k shaping rows over the rows of a piece. The rows that may
-// shape are numbered as slots; slot i of the k used out of m is
+// PlanTaper spaces k shaping rows over the rows of a piece, from the end of row
+// from to the end of row from + n. Nearest to the straight line lie the legal rows
+// nearest to
 //
-//	floor((2i + 1) * m / 2k),  i = 0 .. k-1
+//	from + 1/2 + (2i + 1) * n / 2k,  i = 0 .. k-1
 //
-// so that the step line stays as close to the straight line as integers allow,
-// and intervals take at most two neighbouring legal values. Slow first and fast
-// first keep the first and last shaping row and sort the intervals between.
+// Interleaved, these are the shaping rows. Slow first and fast first keep the first
+// and the last of them and sort the intervals between. Left to itself, the plan is
+// the schedule of least effort ([schedule.Line.Easiest]) that departs by no more than
+// ExcessStitches at each edge, 1 if it is nil, beyond what the nearest rows do. Where
+// there is no such schedule the nearest rows are the plan, and a notice says so.
 //
-// StartStitches and EndStitches must be in [1, 10000], rows in [1, 10000], a height in
-// [0.1, 1000] cm is taken to the nearest row, half-way up. Too few rows are
-// refused with how many it would take.
+// EvenBeforeRows and EvenAfterRows, if they are nil, are 1 where a row can be spared
+// and an easy schedule can spare it: nobody likes to shape in the row after a cast-on
+// or before a bind-off. Common practice.
 //
-// Source: own derivation on the Euclidean spread (see [spread.Place]).
+// StartStitches and EndStitches must be in [1, 10000], rows in [1, 10000],
+// ExcessStitches in [0, 100], a height in [0.1, 1000] cm is taken to the nearest row,
+// half-way up. Too few rows are refused with how many it would take, and with what
+// else would do: every remedy is asked of the planner before it is offered.
+//
+// Source: own derivation.
 func PlanTaper(in TaperInput) (Taper, error) {
 	var c fault.Checks
-	t, st, rw := vetTaper(&c, in)
+	t, st, rw := vetTaper(&c, in, func(ch change) bool { return in.with(ch).accepts() })
 	if err := c.Err(); err != nil {
 		return Taper{}, err
 	}
 	return t.plan(in, st, rw), nil
 }
 
-// vetTaper checks everything and settles the shaping rows.
-func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
+// vetTaper checks everything and settles the shaping rows. would says of a change
+// whether it would be planned; nil when no remedies are wanted.
+func vetTaper(c *fault.Checks, in TaperInput, would func(change) bool) (t taper, st, rw gauge.Density) {
 	c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
 	c.RequiredCount("", "end_stitches", in.EndStitches, 1, stitch.MaxStitches)
 	c.OptionalCount("", "height_rows", in.HeightRows, 1, stitch.MaxRows)
@@ -104,16 +111,17 @@ func vetTaper(c *fault.Checks, in TaperInput) (t taper, st, rw gauge.Density) {
 		c.Add("gauge", fault.ReasonRequired, "is missing; height_cm needs it")
 	}
 	vetEdges(c, in)
-	c.OptionalCount("", "plain_before_rows", in.PlainBeforeRows, 0, stitch.MaxRows)
-	c.OptionalCount("", "plain_after_rows", in.PlainAfterRows, 0, stitch.MaxRows)
-	fault.Enum(c, "", "spread", in.Spread, IntervalSpreadFastFirst)
+	c.OptionalCount("", "even_before_rows", in.EvenBeforeRows, 0, stitch.MaxRows)
+	c.OptionalCount("", "even_after_rows", in.EvenAfterRows, 0, stitch.MaxRows)
+	vetSpread(c, in.Spread, in.ExcessStitches)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() != nil {
 		return t, st, rw
 	}
 	t = in.edges()
 	t.start, t.end, t.from, t.to = in.StartStitches, in.EndStitches, "start_stitches", "end_stitches"
-	t.before, t.after = fault.Or(in.PlainBeforeRows, 0), fault.Or(in.PlainAfterRows, 0)
+	t.would, t.evenFirst, t.evenLast = would, in.EvenBeforeRows == nil, in.EvenAfterRows == nil
+	t.before, t.after = fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
 	t.rows, t.rowField = vetHeight(c, "", in.HeightRows, in.HeightCm, rw)
 	if c.Err() != nil {
 		return t, st, rw
@@ -133,10 +141,13 @@ func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
 	first, last := w.rows[0].RowNumber, w.rows[len(w.rows)-1].RowNumber
 	out := Taper{
 		ShapingRowCount: t.k, RowChangeStitches: w.change, HeightRows: t.rows,
-		FirstShapingRowNumber: first, Intervals: w.intervals, PlainAfterRows: t.rows - last, ShapingRows: w.rows,
+		FirstShapingRowNumber: first, Intervals: w.intervals, EvenAfterRows: t.rows - last, ShapingRows: w.rows,
 		RightSideRow: w.rightSide, WrongSideRow: w.wrongSide,
-		GreatestDepartureStitches: t.departure(w, t.before, t.rows-t.after),
-		t:                         t, unit: in.DisplayUnit,
+		GreatestDepartureStitches: t.departure(w), LeastDepartureStitches: w.least, Effort: w.effort(),
+		t: t, unit: in.DisplayUnit,
+	}
+	if w.wanting != nil {
+		out.Notices = append(out.Notices, manyRunsNotice(*w.wanting))
 	}
 	if in.Gauge != nil {
 		h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
@@ -178,14 +189,15 @@ func departureWords(stitches float64, line string) string {
 func (o Taper) Directions() []string {
 	rows := noun(o.t.round) + "s"
 	d := o.t.firstRowDirection(o.ShapingRows)
-	if plain := o.FirstShapingRowNumber - 1; plain > 0 {
-		d = append(d, "Work "+report.CountOf(plain, rows)+" plain.")
+	if even := o.FirstShapingRowNumber - 1; even > 0 {
+		d = append(d, "Work "+report.CountOf(even, rows)+" even.")
 	}
-	w := shapedRows{o.RowChangeStitches, o.ShapingRows, o.Intervals, o.RightSideRow, o.WrongSideRow}
+	w := shapedRows{change: o.RowChangeStitches, rows: o.ShapingRows, intervals: o.Intervals,
+		rightSide: o.RightSideRow, wrongSide: o.WrongSideRow}
 	instructions, when := w.directions(o.t.round, o.t.tellsSides(o.ShapingRows))
 	d = append(append(d, instructions...), when+".")
-	if o.PlainAfterRows > 0 {
-		d = append(d, "Work "+report.CountOf(o.PlainAfterRows, rows)+" plain.")
+	if o.EvenAfterRows > 0 {
+		d = append(d, "Work "+report.CountOf(o.EvenAfterRows, rows)+" even.")
 	}
 	return d
 }

@@ -2,11 +2,9 @@ package shaping
 
 import (
 	"math"
-	"sort"
-	"strings"
+	"slices"
 
-	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -14,73 +12,208 @@ import (
 type shapedRows struct {
 	change               int // stitches of each row, negative for decreases
 	rows                 []ShapingRow
-	intervals            []IntervalRun
+	intervals            schedule.Schedule
 	rightSide, wrongSide *stitch.Instruction // the first of each side
+	// least is how far the nearest choice of rows departs from the straight line, in
+	// stitches, both edges together.
+	least float64
+	// wanting is how much an easy schedule would have to be allowed to depart further;
+	// nil where the schedule is easy, or was not to be.
+	wanting *float64
 }
 
 // work places the shaping rows and writes them.
 func (t taper) work() shapedRows {
-	w := shapedRows{change: t.perRow(), rows: make([]ShapingRow, t.k)}
+	w := shapedRows{change: t.perRow()}
 	if t.end < t.start {
 		w.change = -t.perRow()
 	}
-	numbers, count := t.shapingRowNumbers(), t.start
-	for i, r := range numbers {
-		side, row := stitch.RightSide, &w.rightSide
-		if !t.round && t.side(r) == stitch.WrongSide {
-			side, row = stitch.WrongSide, &w.wrongSide
+	nearest := t.rowNumbers(t.slotLine().Nearest())
+	w.rows = t.shape(nearest, w.change)
+	w.least = t.departure(w)
+	numbers, intervals, easy := t.ordered(nearest)
+	w.rows, w.intervals = t.shape(numbers, w.change), intervals
+	if !easy {
+		w.wanting = t.wanting(w)
+	}
+	for i, r := range w.rows {
+		row := &w.rightSide
+		if r.Side == stitch.WrongSide {
+			row = &w.wrongSide
 		}
 		if *row == nil {
-			*row = &stitch.Instruction{Row: t.shapingRow(side), StartStitches: count, EndStitches: count + w.change}
-		}
-		count += w.change
-		w.rows[i] = ShapingRow{t.below + r, side, count}
-		if i > 0 {
-			w.intervals = appendInterval(w.intervals, r-numbers[i-1])
+			*row = &stitch.Instruction{Row: t.shapingRow(r.Side), StartStitches: t.start + i*w.change, EndStitches: r.EndStitches}
 		}
 	}
 	return w
 }
 
-func appendInterval(runs []IntervalRun, every int) []IntervalRun {
-	if last := len(runs) - 1; last >= 0 && runs[last].EveryRows == every {
-		runs[last].Times++
-		return runs
+// effort is how much of it there is to remember: the kinds of shaping row, and when
+// they come.
+func (w shapedRows) effort() int {
+	kinds := 0
+	for _, row := range []*stitch.Instruction{w.rightSide, w.wrongSide} {
+		if row != nil {
+			kinds++
+		}
 	}
-	return append(runs, IntervalRun{every, 1})
+	return kinds + w.intervals.Effort()
 }
 
-// shapingRowNumbers places the k shaping rows on the slots.
-func (t taper) shapingRowNumbers() []int {
-	slots := make([]int, t.k)
-	for i := range slots {
-		slots[i] = spread.Place(i, t.k, t.slots, spread.Centred)
-	}
-	if t.order == IntervalSpreadSlowFirst || t.order == IntervalSpreadFastFirst {
-		gaps := make([]int, t.k-1)
-		for i := range gaps {
-			gaps[i] = slots[i+1] - slots[i]
+// shape says of each shaping row on which side it is worked and what it leaves.
+func (t taper) shape(numbers []int, change int) []ShapingRow {
+	rows := make([]ShapingRow, len(numbers))
+	for i, r := range numbers {
+		side := stitch.RightSide
+		if !t.round {
+			side = t.side(r)
 		}
-		sort.Ints(gaps)
-		for i := range gaps {
-			gap := gaps[i]
-			if t.order == IntervalSpreadSlowFirst {
-				gap = gaps[len(gaps)-1-i]
-			}
-			slots[i+1] = slots[i] + gap
-		}
+		rows[i] = ShapingRow{t.below + r, side, t.start + (i+1)*change}
 	}
+	return rows
+}
+
+// rowNumbers are the rows of slots.
+func (t taper) rowNumbers(slots []int) []int {
+	rows := make([]int, len(slots))
 	for i, s := range slots {
-		slots[i] = t.first + t.step*s
+		rows[i] = t.first + t.step*s
 	}
-	return slots
+	return rows
+}
+
+// slotLine is the straight line, on the slots.
+//
+// By row r the line has come to L(r) = k * (r - from) / span shaping rows. Number i,
+// counted from 0, departs least in the row whose L(r-1) and L(r) lie evenly about
+// i + 1/2, which is
+//
+//	r = from + 1/2 + (2i + 1) * span / 2k
+//
+// and for every row further from there by k / span more.
+func (t taper) slotLine() schedule.Line {
+	from, to := t.line()
+	span := to - from
+	return schedule.Line{
+		Times: t.k, Places: t.slots,
+		Start: 2*t.k*(from-t.first) + t.k + span, Step: 2 * span, Unit: 2 * t.k * t.step,
+	}
+}
+
+// line says between the ends of which rows, of its own, the straight line runs: a
+// stretch of a shaped side runs from point to point, whatever is kept even.
+func (t taper) line() (from, to int) {
+	if t.between {
+		return 0, t.rows
+	}
+	return t.before, t.rows - t.after
+}
+
+// shapingRowNumbers are the rows that shape, counted from the taper's first.
+func (t taper) shapingRowNumbers() []int {
+	numbers, _, _ := t.ordered(t.rowNumbers(t.slotLine().Nearest()))
+	return numbers
+}
+
+// ordered puts the shaping rows, which lie nearest to the line, into the order that
+// is asked for. It is not easy if that is the one of least effort and there is none.
+func (t taper) ordered(nearest []int) (numbers []int, intervals schedule.Schedule, easy bool) {
+	gaps := make([]int, t.k-1)
+	for i := range gaps {
+		gaps[i] = nearest[i+1] - nearest[i]
+	}
+	easy = true
+	switch t.order {
+	case IntervalSpreadInterleaved:
+	case IntervalSpreadFastFirst:
+		slices.Sort(gaps)
+	case IntervalSpreadSlowFirst:
+		slices.Sort(gaps)
+		slices.Reverse(gaps)
+	default:
+		for _, t := range []taper{t, t.freely()} {
+			if first, runs, ok := t.easiest(t.allowed()); ok {
+				return following(first, runs.Intervals()), runs, true
+			}
+		}
+		easy = false
+	}
+	return following(nearest[0], gaps), schedule.Of(gaps), easy
+}
+
+// wanting is by how many stitches at each edge the easiest schedule there is departs
+// further than the nearest rows do, up to a hundredth; nil if there is none.
+func (t taper) wanting(w shapedRows) *float64 {
+	first, runs, ok := t.easiest(math.MaxInt)
+	if !ok {
+		return nil
+	}
+	w.rows = t.shape(following(first, runs.Intervals()), w.change)
+	edges := float64(t.perRow() / t.perEdge)
+	stitches := math.Ceil(100*(t.departure(w)-w.least)/edges) / 100
+	return &stitches
+}
+
+// following are the rows that so many intervals after the first lead to.
+func following(first int, intervals []int) []int {
+	rows := []int{first}
+	for _, every := range intervals {
+		first += every
+		rows = append(rows, first)
+	}
+	return rows
+}
+
+// easiest is the schedule of least effort, in rows, that departs by at most so many
+// parts of the line. Where any row may shape it is one on right-side rows alone if
+// that is no harder, since it has one kind of row to remember and not two.
+func (t taper) easiest(departure int) (first int, runs schedule.Schedule, ok bool) {
+	first, runs, ok = t.easiestOnSlots(departure)
+	if t.round || !t.anyRow {
+		return first, runs, ok
+	}
+	t.anyRow = false
+	t.placeSlots()
+	if t.k > t.slots {
+		return first, runs, ok
+	}
+	one, alone, found := t.easiestOnSlots(departure)
+	if found && (!ok || alone.Effort() <= runs.Effort() || alone.Effort() == runs.Effort()+1 && runs.Odd()) {
+		return one, alone, true
+	}
+	return first, runs, ok
+}
+
+func (t taper) easiestOnSlots(departure int) (first int, runs schedule.Schedule, ok bool) {
+	slot, slots, ok := t.slotLine().Easiest(departure)
+	if !ok {
+		return 0, nil, false
+	}
+	for _, r := range slots {
+		every := make([]int, len(r.EveryRows))
+		for i, n := range r.EveryRows {
+			every[i] = n * t.step
+		}
+		runs = append(runs, schedule.Run{EveryRows: every, Times: r.Times})
+	}
+	return t.first + t.step*slot, runs, true
+}
+
+// allowed is how far an easy schedule may depart, in parts of the line, of which a
+// row has 2k whatever the slots: as far as the nearest choice of rows, and so many
+// stitches at each edge beyond.
+func (t taper) allowed() int {
+	from, to := t.line()
+	line := t.slotLine()
+	return line.Departure(line.Nearest()) + int(t.excess*float64(2*(to-from))/float64(t.perEdge))
 }
 
 // departure is the greatest distance between the stitches after a row and the
 // straight line from start to end, which runs from the end of one row to the end
 // of another. It is reached either after a shaping row or just before one, or at
 // an end.
-func (t taper) departure(w shapedRows, from, to int) float64 {
+func (t taper) departure(w shapedRows) float64 {
+	from, to := t.line()
 	span := float64(to - from)
 	line := func(row int) float64 {
 		part := float64(row-from) / span
@@ -94,63 +227,4 @@ func (t taper) departure(w shapedRows, from, to int) float64 {
 		worst = max(worst, math.Abs(float64(count)-line(row)))
 	}
 	return worst
-}
-
-// manyIntervals is how many different intervals in a row are still easier to
-// follow as words than as a list of row numbers.
-const manyIntervals = 6
-
-// directions write the shaping rows, and when they are worked:
-// "Work the decrease row once, as row 5, then every 4th row 6 times: 76 stitches".
-// sides says whether row numbers carry their side.
-func (w shapedRows) directions(round, sides bool) (instructions []string, when string) {
-	row, change := noun(round), "Increase"
-	if w.change < 0 {
-		change = "Decrease"
-	}
-	if w.rightSide != nil {
-		instructions = append(instructions, shapingDirection(change, row, stitch.RightSide, round, w.rightSide))
-	}
-	if w.wrongSide != nil {
-		instructions = append(instructions, shapingDirection(change, row, stitch.WrongSide, round, w.wrongSide))
-	}
-	when = "Work the " + strings.ToLower(change) + " " + row
-	if w.rightSide != nil && w.wrongSide != nil {
-		when += " of the side that faces"
-	}
-	when += " once, as " + row + " " + w.rows[0].number(sides)
-	if len(w.intervals) > 0 {
-		when += ", then " + intervalWords(w.intervals, w.rows, row, sides)
-	}
-	return instructions, when + ": " + report.CountOf(w.rows[len(w.rows)-1].EndStitches, "stitches")
-}
-
-// intervalWords writes when the shaping row is worked again: "every 6th row 8
-// times, then every 4th row 5 times", or the numbers of the rows where that
-// would be hard to follow. rows are all shaping rows, the first included.
-func intervalWords(intervals []IntervalRun, rows []ShapingRow, noun string, sides bool) string {
-	if len(intervals) > manyIntervals {
-		parts := make([]string, len(rows)-1)
-		for i, r := range rows[1:] {
-			parts[i] = r.number(sides)
-		}
-		return "on " + noun + "s " + strings.Join(parts, ", ")
-	}
-	parts := make([]string, len(intervals))
-	for i, r := range intervals {
-		parts[i] = "every " + report.Ordinal(r.EveryRows) + " " + noun + " " + report.Times(r.Times)
-		if r.EveryRows == 1 {
-			parts[i] = "every " + noun + " " + report.Times(r.Times)
-		}
-	}
-	return strings.Join(parts, ", then ")
-}
-
-// shapingDirection is "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1."
-func shapingDirection(change, noun string, side stitch.Side, round bool, row *stitch.Instruction) string {
-	s := change + " " + noun
-	if !round {
-		s += " (" + side.String() + ")"
-	}
-	return s + ": " + row.Row.Text() + "."
 }

@@ -62,7 +62,7 @@ func TestWordsOfOne(t *testing.T) {
 	if err != nil || !strings.HasSuffix(side.Summary(), "never more than 1 stitch from the straight lines between the points.") {
 		t.Errorf("%q, %v", side.Summary(), err)
 	}
-	_, err = PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, PlainBeforeRows: &ten})
+	_, err = PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &ten})
 	if err == nil || !strings.Contains(err.Error(), "1 shaping row is needed and none may shape") {
 		t.Errorf("%v", err)
 	}

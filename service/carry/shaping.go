@@ -5,6 +5,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
@@ -74,9 +75,10 @@ func taperIn(req *knitmathv1.PlanTaperRequest) shaping.TaperInput {
 		EdgeStitches:       optional(req.EdgeStitches, countIn),
 		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
 		FirstSide:          stitch.Side(req.FirstSide),
-		PlainBeforeRows:    optional(req.PlainBeforeRows, countIn),
-		PlainAfterRows:     optional(req.PlainAfterRows, countIn),
+		EvenBeforeRows:     optional(req.EvenBeforeRows, countIn),
+		EvenAfterRows:      optional(req.EvenAfterRows, countIn),
 		Spread:             shaping.IntervalSpread(req.Spread),
+		ExcessStitches:     req.ExcessStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:        req.WithOutline,
 	}
@@ -89,11 +91,13 @@ func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 		HeightRows:                countOut(out.HeightRows),
 		FirstShapingRowNumber:     countOut(out.FirstShapingRowNumber),
 		Intervals:                 each(out.Intervals, intervalOut),
-		PlainAfterRows:            countOut(out.PlainAfterRows),
+		EvenAfterRows:             countOut(out.EvenAfterRows),
 		ShapingRows:               each(out.ShapingRows, shapingRowOut),
 		RightSideRow:              message(out.RightSideRow, instructionOut),
 		WrongSideRow:              message(out.WrongSideRow, instructionOut),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		LeastDepartureStitches:    out.LeastDepartureStitches,
+		Effort:                    countOut(out.Effort),
 		HeightCm:                  out.HeightCm,
 		StartWidthCm:              out.StartWidthCm,
 		EndWidthCm:                out.EndWidthCm,
@@ -105,8 +109,8 @@ func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 	}
 }
 
-func intervalOut(r shaping.IntervalRun) *knitmathv1.IntervalRun {
-	return &knitmathv1.IntervalRun{EveryRows: countOut(r.EveryRows), Times: countOut(r.Times)}
+func intervalOut(r schedule.Run) *knitmathv1.IntervalRun {
+	return &knitmathv1.IntervalRun{EveryRows: each(r.EveryRows, countOut), Times: countOut(r.Times)}
 }
 
 func shapingRowOut(r shaping.ShapingRow) *knitmathv1.ShapingRow {
@@ -129,6 +133,7 @@ func shapedSideIn(req *knitmathv1.PlanShapedSideRequest) shaping.ShapedSideInput
 		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
 		FirstSide:          stitch.Side(req.FirstSide),
 		Spread:             shaping.IntervalSpread(req.Spread),
+		ExcessStitches:     req.ExcessStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:        req.WithOutline,
 	}
@@ -154,6 +159,8 @@ func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 		NarrowestStitches:         countOut(out.NarrowestStitches),
 		WidestStitches:            countOut(out.WidestStitches),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		LeastDepartureStitches:    out.LeastDepartureStitches,
+		Effort:                    countOut(out.Effort),
 		HeightCm:                  out.HeightCm,
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),

@@ -141,7 +141,7 @@ func (ShapingRows) EnumDescriptor() ([]byte, []int) {
 type IntervalSpread int32
 
 const (
-	// Interleaved.
+	// Least effort.
 	IntervalSpread_INTERVAL_SPREAD_UNSPECIFIED IntervalSpread = 0
 	// Mixed as evenly as integers allow: closest to a straight line.
 	IntervalSpread_INTERVAL_SPREAD_INTERLEAVED IntervalSpread = 1
@@ -149,6 +149,11 @@ const (
 	IntervalSpread_INTERVAL_SPREAD_SLOW_FIRST IntervalSpread = 2
 	// The shorter intervals first.
 	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
+	// At most two runs, each of equal intervals or of two in alternation: of those
+	// that depart from the straight line by no more than excess_stitches allows, the
+	// one with the least to remember, and of these the one that departs least. Where
+	// there is none, interleaved.
+	IntervalSpread_INTERVAL_SPREAD_LEAST_EFFORT IntervalSpread = 4
 )
 
 // Enum value maps for IntervalSpread.
@@ -158,12 +163,14 @@ var (
 		1: "INTERVAL_SPREAD_INTERLEAVED",
 		2: "INTERVAL_SPREAD_SLOW_FIRST",
 		3: "INTERVAL_SPREAD_FAST_FIRST",
+		4: "INTERVAL_SPREAD_LEAST_EFFORT",
 	}
 	IntervalSpread_value = map[string]int32{
-		"INTERVAL_SPREAD_UNSPECIFIED": 0,
-		"INTERVAL_SPREAD_INTERLEAVED": 1,
-		"INTERVAL_SPREAD_SLOW_FIRST":  2,
-		"INTERVAL_SPREAD_FAST_FIRST":  3,
+		"INTERVAL_SPREAD_UNSPECIFIED":  0,
+		"INTERVAL_SPREAD_INTERLEAVED":  1,
+		"INTERVAL_SPREAD_SLOW_FIRST":   2,
+		"INTERVAL_SPREAD_FAST_FIRST":   3,
+		"INTERVAL_SPREAD_LEAST_EFFORT": 4,
 	}
 )
 
@@ -602,17 +609,22 @@ type PlanTaperRequest struct {
 	ShapingRows ShapingRows `protobuf:"varint,10,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,11,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
-	// Rows kept plain before the first shaping row, at least, 0 to 10,000.
-	// Default 0.
-	PlainBeforeRows *int32 `protobuf:"varint,12,opt,name=plain_before_rows,json=plainBeforeRows,proto3,oneof" json:"plain_before_rows,omitempty"`
-	// Rows kept plain after the last shaping row, at least, 0 to 10,000. Default 0.
-	PlainAfterRows *int32 `protobuf:"varint,13,opt,name=plain_after_rows,json=plainAfterRows,proto3,oneof" json:"plain_after_rows,omitempty"`
-	// How unequal intervals are spread. Default interleaved.
+	// Rows worked even before the first shaping row, at least, 0 to 10,000. Default 1
+	// where a row can be spared and an easy schedule can spare it, 0 elsewhere.
+	EvenBeforeRows *int32 `protobuf:"varint,12,opt,name=even_before_rows,json=evenBeforeRows,proto3,oneof" json:"even_before_rows,omitempty"`
+	// Rows worked even after the last shaping row, at least, 0 to 10,000. Default
+	// likewise.
+	EvenAfterRows *int32 `protobuf:"varint,13,opt,name=even_after_rows,json=evenAfterRows,proto3,oneof" json:"even_after_rows,omitempty"`
+	// How unequal intervals are spread. Default least effort.
 	Spread IntervalSpread `protobuf:"varint,14,opt,name=spread,proto3,enum=knitmath.v1.IntervalSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How many stitches at each edge a schedule of least effort may depart from the
+	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
+	// most exact. Only with that spread. Default 1.
+	ExcessStitches *float64 `protobuf:"fixed64,17,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -729,16 +741,16 @@ func (x *PlanTaperRequest) GetFirstSide() Side {
 	return Side_SIDE_UNSPECIFIED
 }
 
-func (x *PlanTaperRequest) GetPlainBeforeRows() int32 {
-	if x != nil && x.PlainBeforeRows != nil {
-		return *x.PlainBeforeRows
+func (x *PlanTaperRequest) GetEvenBeforeRows() int32 {
+	if x != nil && x.EvenBeforeRows != nil {
+		return *x.EvenBeforeRows
 	}
 	return 0
 }
 
-func (x *PlanTaperRequest) GetPlainAfterRows() int32 {
-	if x != nil && x.PlainAfterRows != nil {
-		return *x.PlainAfterRows
+func (x *PlanTaperRequest) GetEvenAfterRows() int32 {
+	if x != nil && x.EvenAfterRows != nil {
+		return *x.EvenAfterRows
 	}
 	return 0
 }
@@ -764,6 +776,13 @@ func (x *PlanTaperRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanTaperRequest) GetExcessStitches() float64 {
+	if x != nil && x.ExcessStitches != nil {
+		return *x.ExcessStitches
+	}
+	return 0
+}
+
 func (x *PlanTaperRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -774,9 +793,10 @@ func (x *PlanTaperRequest) GetFields() []string {
 // A run of equal intervals: "every 6th row, 8 times".
 type IntervalRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Rows from one shaping row to the next, the shaping row included.
-	EveryRows int32 `protobuf:"varint,1,opt,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
-	// How many such intervals follow one another.
+	// Rows from one shaping row to the next, the shaping row included: one number, or
+	// two that alternate, the first of them first.
+	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
+	// How often the interval, or the pair of intervals, comes.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
@@ -812,11 +832,11 @@ func (*IntervalRun) Descriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{4}
 }
 
-func (x *IntervalRun) GetEveryRows() int32 {
+func (x *IntervalRun) GetEveryRows() []int32 {
 	if x != nil {
 		return x.EveryRows
 	}
-	return 0
+	return nil
 }
 
 func (x *IntervalRun) GetTimes() int32 {
@@ -897,7 +917,10 @@ type PlanTaperResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks on the question. There are none as yet.
+	// Remarks on the question, each with a reason:
+	//   - MANY_RUNS, at excess_stitches: no schedule of one or two runs lies near enough
+	//     to the straight line; the nearest rows are given. The text says how much more
+	//     excess would allow one.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -911,8 +934,8 @@ type PlanTaperResponse struct {
 	FirstShapingRowNumber int32 `protobuf:"varint,8,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3" json:"first_shaping_row_number,omitempty"`
 	// Intervals from the first shaping row to the last, in order.
 	Intervals []*IntervalRun `protobuf:"bytes,9,rep,name=intervals,proto3" json:"intervals,omitempty"`
-	// Rows worked plain after the last shaping row.
-	PlainAfterRows int32 `protobuf:"varint,10,opt,name=plain_after_rows,json=plainAfterRows,proto3" json:"plain_after_rows,omitempty"`
+	// Rows worked even after the last shaping row.
+	EvenAfterRows int32 `protobuf:"varint,10,opt,name=even_after_rows,json=evenAfterRows,proto3" json:"even_after_rows,omitempty"`
 	// Every shaping row, in order.
 	ShapingRows []*ShapingRow `protobuf:"bytes,11,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// The shaping row as worked on the right side (with the counts of the first
@@ -923,7 +946,7 @@ type PlanTaperResponse struct {
 	// The greatest distance, over all rows, between the stitches on the needle
 	// after a row and the straight line from start_stitches to end_stitches, in
 	// stitches, both edges together. The line runs from the end of the rows kept
-	// plain before the shaping to the start of those kept plain after it.
+	// even before the shaping to the start of those kept even after it.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,14,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
 	HeightCm *float64 `protobuf:"fixed64,15,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
@@ -931,13 +954,19 @@ type PlanTaperResponse struct {
 	StartWidthCm *float64 `protobuf:"fixed64,16,opt,name=start_width_cm,json=startWidthCm,proto3,oneof" json:"start_width_cm,omitempty"`
 	// Width at the end, in cm; absent without gauge.
 	EndWidthCm *float64 `protobuf:"fixed64,17,opt,name=end_width_cm,json=endWidthCm,proto3,oneof" json:"end_width_cm,omitempty"`
+	// The same distance for the choice of rows that lies nearest to the line: the
+	// least possible.
+	LeastDepartureStitches float64 `protobuf:"fixed64,18,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much there is to remember: the kinds of shaping row, and of every run of
+	// intervals its numbers, and 2 more if it alternates.
+	Effort int32 `protobuf:"varint,19,opt,name=effort,proto3" json:"effort,omitempty"`
 	// The two edges of the piece; absent unless asked for. x is measured from the
 	// centre line of the first row, y from the start up: both in cm, or in stitches
 	// and rows without gauge. Lines "right edge" and "left edge" run upward; an
 	// edge that is not shaped is straight, and a shaping row slants from the width
 	// below it to its own. In the round they are the two sides of the tube cut open
 	// where the round begins, laid flat. At most 20,000 points a line.
-	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,20,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1035,9 +1064,9 @@ func (x *PlanTaperResponse) GetIntervals() []*IntervalRun {
 	return nil
 }
 
-func (x *PlanTaperResponse) GetPlainAfterRows() int32 {
+func (x *PlanTaperResponse) GetEvenAfterRows() int32 {
 	if x != nil {
-		return x.PlainAfterRows
+		return x.EvenAfterRows
 	}
 	return 0
 }
@@ -1087,6 +1116,20 @@ func (x *PlanTaperResponse) GetStartWidthCm() float64 {
 func (x *PlanTaperResponse) GetEndWidthCm() float64 {
 	if x != nil && x.EndWidthCm != nil {
 		return *x.EndWidthCm
+	}
+	return 0
+}
+
+func (x *PlanTaperResponse) GetLeastDepartureStitches() float64 {
+	if x != nil {
+		return x.LeastDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanTaperResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
 	}
 	return 0
 }
@@ -1190,12 +1233,16 @@ type PlanShapedSideRequest struct {
 	ShapingRows ShapingRows `protobuf:"varint,8,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,9,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
-	// How unequal intervals within each stretch are spread. Default interleaved.
+	// How unequal intervals within each stretch are spread. Default least effort.
 	Spread IntervalSpread `protobuf:"varint,10,opt,name=spread,proto3,enum=knitmath.v1.IntervalSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How many stitches at each edge a schedule of least effort may depart from the
+	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
+	// most exact. Only with that spread. Default 1.
+	ExcessStitches *float64 `protobuf:"fixed64,13,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1317,6 +1364,13 @@ func (x *PlanShapedSideRequest) GetWithOutline() bool {
 		return x.WithOutline
 	}
 	return false
+}
+
+func (x *PlanShapedSideRequest) GetExcessStitches() float64 {
+	if x != nil && x.ExcessStitches != nil {
+		return *x.ExcessStitches
+	}
+	return 0
 }
 
 func (x *PlanShapedSideRequest) GetFields() []string {
@@ -1453,8 +1507,11 @@ type PlanShapedSideResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - JOIN_KEPT_PLAIN, at points: shaping rows would be neighbours across a
-	//     point, so that one row beside each point is kept plain.
+	//   - JOIN_KEPT_EVEN, at points: shaping rows would be neighbours across a
+	//     point, so that a row beside such a point is kept even.
+	//   - MANY_RUNS, at excess_stitches: in a stretch no schedule of one or two runs lies
+	//     near enough to the straight line; the nearest rows are given. The text says how
+	//     much more excess would allow one.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1465,8 +1522,8 @@ type PlanShapedSideResponse struct {
 	// Every shaping row of the piece, in order. From the last of one stretch to the
 	// first of the next are two rows at least, the smallest interval between
 	// right-side rows: where any row may shape and both would touch the join, the
-	// row below the join is kept plain or, if every row of that stretch shapes, the
-	// row above it.
+	// row below the join is kept even or, if every row of that stretch shapes, the
+	// row above it. Only where no row can be spared are there neighbours.
 	ShapingRows []*ShapingRow `protobuf:"bytes,7,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// The fewest stitches of any row.
 	NarrowestStitches int32 `protobuf:"varint,8,opt,name=narrowest_stitches,json=narrowestStitches,proto3" json:"narrowest_stitches,omitempty"`
@@ -1478,9 +1535,15 @@ type PlanShapedSideResponse struct {
 	GreatestDepartureStitches float64 `protobuf:"fixed64,10,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
 	HeightCm *float64 `protobuf:"fixed64,11,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	// The same distance for the choice of rows that lies nearest to the line: the
+	// least possible.
+	LeastDepartureStitches float64 `protobuf:"fixed64,12,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much there is to remember: the kinds of shaping row, and of every run of
+	// intervals its numbers, and 2 more if it alternates.
+	Effort int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
 	// The two edges of the piece, as for a taper; absent unless asked for. At most
 	// 20,000 points a line.
-	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,14,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1592,6 +1655,20 @@ func (x *PlanShapedSideResponse) GetHeightCm() float64 {
 	return 0
 }
 
+func (x *PlanShapedSideResponse) GetLeastDepartureStitches() float64 {
+	if x != nil {
+		return x.LeastDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanShapedSideResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
 func (x *PlanShapedSideResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1633,8 +1710,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x11last_gap_stitches\x18\n" +
 	" \x01(\x05R\x0flastGapStitches\x12:\n" +
 	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xef\n" +
-	"\n" +
+	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xb9\v\n" +
 	"\x10PlanTaperRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@0\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@L\x18\x90N(\x01R\vendStitches\x125\n" +
@@ -1650,13 +1726,14 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	" \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
 	"\n" +
 	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
-	"SIDE_RIGHTR\tfirstSide\x12M\n" +
-	"\x11plain_before_rows\x18\f \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x0fplainBeforeRows\x88\x01\x01\x12K\n" +
-	"\x10plain_after_rows\x18\r \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\n" +
-	"\x18\x90N(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x05R\x0eplainAfterRows\x88\x01\x01\x12a\n" +
-	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bINTERVAL_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	"SIDE_RIGHTR\tfirstSide\x12>\n" +
+	"\x10even_before_rows\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x00H\x04R\x0eevenBeforeRows\x88\x01\x01\x12<\n" +
+	"\x0feven_after_rows\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\n" +
+	"\x18\x90N(\x00H\x05R\revenAfterRows\x88\x01\x01\x12b\n" +
+	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB-\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1e\x1a\x1cINTERVAL_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
+	"\x0fexcess_stitches\x18\x11 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x06R\x0eexcessStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1f\xbaH\x1c\"\x1a\n" +
 	"\vheight_rows\n" +
 	"\theight_cm\x10\x01B\x0e\n" +
@@ -1664,19 +1741,20 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
-	"\x0e_edge_stitchesB\x14\n" +
-	"\x12_plain_before_rowsB\x13\n" +
-	"\x11_plain_after_rows\"B\n" +
+	"\x0e_edge_stitchesB\x13\n" +
+	"\x11_even_before_rowsB\x12\n" +
+	"\x10_even_after_rowsB\x12\n" +
+	"\x10_excess_stitches\"B\n" +
 	"\vIntervalRun\x12\x1d\n" +
 	"\n" +
-	"every_rows\x18\x01 \x01(\x05R\teveryRows\x12\x14\n" +
+	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\"u\n" +
 	"\n" +
 	"ShapingRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12!\n" +
-	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\"\x95\a\n" +
+	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\"\xe5\a\n" +
 	"\x11PlanTaperResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1689,9 +1767,9 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\vheight_rows\x18\a \x01(\x05R\n" +
 	"heightRows\x127\n" +
 	"\x18first_shaping_row_number\x18\b \x01(\x05R\x15firstShapingRowNumber\x126\n" +
-	"\tintervals\x18\t \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12(\n" +
-	"\x10plain_after_rows\x18\n" +
-	" \x01(\x05R\x0eplainAfterRows\x12:\n" +
+	"\tintervals\x18\t \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12&\n" +
+	"\x0feven_after_rows\x18\n" +
+	" \x01(\x05R\revenAfterRows\x12:\n" +
 	"\fshaping_rows\x18\v \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12>\n" +
 	"\x0eright_side_row\x18\f \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
 	"\x0ewrong_side_row\x18\r \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\x12>\n" +
@@ -1699,8 +1777,10 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\theight_cm\x18\x0f \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12)\n" +
 	"\x0estart_width_cm\x18\x10 \x01(\x01H\x01R\fstartWidthCm\x88\x01\x01\x12%\n" +
 	"\fend_width_cm\x18\x11 \x01(\x01H\x02R\n" +
-	"endWidthCm\x88\x01\x01\x12.\n" +
-	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
+	"endWidthCm\x88\x01\x01\x128\n" +
+	"\x18least_departure_stitches\x18\x12 \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\x13 \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
@@ -1714,7 +1794,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_height_cm\"\xf9\a\n" +
+	"_height_cm\"\xe3\b\n" +
 	"\x15PlanShapedSideRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@n\x18\x90N(\x01R\rstartStitches\x12=\n" +
 	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x06points\x12-\n" +
@@ -1726,14 +1806,16 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
 	"\n" +
 	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
-	"SIDE_RIGHTR\tfirstSide\x12a\n" +
+	"SIDE_RIGHTR\tfirstSide\x12b\n" +
 	"\x06spread\x18\n" +
-	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bINTERVAL_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB-\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1e\x1a\x1cINTERVAL_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
+	"\x0fexcess_stitches\x18\r \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x02R\x0eexcessStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
-	"\x0e_edge_stitches\"\xbd\x03\n" +
+	"\x0e_edge_stitchesB\x12\n" +
+	"\x10_excess_stitches\"\xbd\x03\n" +
 	"\vSideStretch\x12(\n" +
 	"\x10first_row_number\x18\x01 \x01(\x05R\x0efirstRowNumber\x12&\n" +
 	"\x0flast_row_number\x18\x02 \x01(\x05R\rlastRowNumber\x12%\n" +
@@ -1743,7 +1825,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x13row_change_stitches\x18\x06 \x01(\x05R\x11rowChangeStitches\x126\n" +
 	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12>\n" +
 	"\x0eright_side_row\x18\b \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
-	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\xbd\x04\n" +
+	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\x8f\x05\n" +
 	"\x16PlanShapedSideResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1759,8 +1841,10 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x0fwidest_stitches\x18\t \x01(\x05R\x0ewidestStitches\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\n" +
 	" \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
-	"\theight_cm\x18\v \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
+	"\theight_cm\x18\v \x01(\x01H\x00R\bheightCm\x88\x01\x01\x128\n" +
+	"\x18least_departure_stitches\x18\f \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\r \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\x0e \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_height_cm*t\n" +
 	"\tGapSpread\x12\x1a\n" +
@@ -1771,12 +1855,13 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\vShapingRows\x12\x1c\n" +
 	"\x18SHAPING_ROWS_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17SHAPING_ROWS_RIGHT_SIDE\x10\x01\x12\x14\n" +
-	"\x10SHAPING_ROWS_ANY\x10\x02*\x92\x01\n" +
+	"\x10SHAPING_ROWS_ANY\x10\x02*\xb4\x01\n" +
 	"\x0eIntervalSpread\x12\x1f\n" +
 	"\x1bINTERVAL_SPREAD_UNSPECIFIED\x10\x00\x12\x1f\n" +
 	"\x1bINTERVAL_SPREAD_INTERLEAVED\x10\x01\x12\x1e\n" +
 	"\x1aINTERVAL_SPREAD_SLOW_FIRST\x10\x02\x12\x1e\n" +
-	"\x1aINTERVAL_SPREAD_FAST_FIRST\x10\x03*t\n" +
+	"\x1aINTERVAL_SPREAD_FAST_FIRST\x10\x03\x12 \n" +
+	"\x1cINTERVAL_SPREAD_LEAST_EFFORT\x10\x04*t\n" +
 	"\vShapedEdges\x12\x1c\n" +
 	"\x18SHAPED_EDGES_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11SHAPED_EDGES_BOTH\x10\x01\x12\x1a\n" +

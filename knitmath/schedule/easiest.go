@@ -1,0 +1,143 @@
+package schedule
+
+// Easiest looks for the least there is to remember: of the schedules of at most two
+// runs, each of equal intervals or of two in alternation, that depart from the line
+// by at most so many parts, the one of least effort. Among those of equal effort it is the
+// one that departs least, and of these the one with the shorter intervals first.
+// The intervals of a schedule are counted in places.
+//
+// The two intervals of a schedule are one apart: those around what the line gives,
+// since a run of another drifts from it twice as fast, or the next shorter ones, where
+// there are too few places for the longer.
+//
+// It looks at 20 forms or fewer for each thing. Source: own derivation.
+func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
+	f := finder{line: l, departure: departure}
+	if l.Times == 1 {
+		f.try(form{})
+		return f.first, nil, f.found
+	}
+	for short := l.Step/l.Unit - 1; short <= l.Step/l.Unit; short++ {
+		f.tryPair(max(short, 1), l.Times-1)
+	}
+	return f.first, f.best.schedule(), f.found
+}
+
+// tryPair tries what can be made of an interval and the next longer one.
+func (f *finder) tryPair(short, intervals int) {
+	long := short + 1
+	f.try(form{{short, 0, intervals}})
+	f.try(form{{long, 0, intervals}})
+	for n := 1; n < intervals && !f.settled(4); n++ {
+		f.try(form{{short, 0, n}, {long, 0, intervals - n}})
+		f.try(form{{long, 0, n}, {short, 0, intervals - n}})
+	}
+	for _, pair := range [2][2]int{{short, long}, {long, short}} {
+		if intervals%2 == 0 && !f.settled(5) {
+			f.try(form{{pair[0], pair[1], intervals / 2}})
+		}
+		for n := 1; 2*n < intervals && !f.settled(7); n++ {
+			turns := turn{pair[0], pair[1], n}
+			for _, other := range pair {
+				rest := turn{other, 0, intervals - 2*n}
+				f.try(form{turns, rest})
+				f.try(form{rest, turns})
+			}
+		}
+	}
+}
+
+// A form is a schedule of up to two runs that takes no memory of its own: there are
+// many, and one is kept.
+type form [2]turn
+
+// A turn is a run. Its second interval is 0 where it has none.
+type turn struct{ every, second, times int }
+
+// places is how many places one turn takes, and intervals how many intervals it has.
+func (t turn) places() int { return t.every + t.second }
+func (t turn) intervals() int {
+	if t.second > 0 {
+		return 2
+	}
+	return 1
+}
+
+// schedule writes the form out.
+func (f form) schedule() Schedule {
+	var s Schedule
+	for _, t := range f {
+		switch {
+		case t.times == 0:
+		case t.second > 0:
+			s = append(s, Run{[]int{t.every, t.second}, t.times})
+		default:
+			s = append(s, Run{[]int{t.every}, t.times})
+		}
+	}
+	return s
+}
+
+// effort is that of its schedule.
+func (f form) effort() int {
+	effort := 0
+	for _, t := range f {
+		if t.times > 0 {
+			effort += runEffort(t.intervals())
+		}
+	}
+	return effort
+}
+
+// finder keeps the best form seen so far.
+type finder struct {
+	line      Line
+	departure int // the most that is allowed
+
+	found       bool
+	first       int
+	best        form
+	effort, off int // of the best
+}
+
+// settled reports whether nothing of this effort can be better than the best.
+func (f *finder) settled(effort int) bool { return f.found && f.effort < effort }
+
+// try keeps a form if it is near enough to the line and better than the best.
+func (f *finder) try(s form) {
+	low, high, length := f.line.drift(s)
+	if length >= f.line.Places {
+		return
+	}
+	// Where the first and the last of the departures are alike.
+	first := f.line.within(2*f.line.Start-low-high, 2*f.line.Unit, 0, f.line.Places-1-length)
+	at := first*f.line.Unit - f.line.Start
+	off := max(at+high, -at-low)
+	effort := s.effort()
+	if off > f.departure || f.found && (effort > f.effort || effort == f.effort && off >= f.off) {
+		return
+	}
+	f.found, f.first, f.best, f.effort, f.off = true, first, s, effort, off
+}
+
+// drift is how far a form runs from the line that its first thing lies on: the
+// farthest below and above it, in parts, and how many places it takes after the
+// first.
+func (l Line) drift(s form) (low, high, length int) {
+	at := 0
+	for _, t := range s {
+		if t.times == 0 {
+			continue
+		}
+		length += t.times * t.places()
+		// Along a run the drift is straight but for what alternates in it, so that it
+		// is greatest in the first or in the last turn.
+		whole := t.places()*l.Unit - t.intervals()*l.Step
+		half := t.every*l.Unit - l.Step
+		end := at + t.times*whole
+		low = min(low, at+half, end-whole+half, at+whole, end)
+		high = max(high, at+half, end-whole+half, at+whole, end)
+		at = end
+	}
+	return low, high, length
+}

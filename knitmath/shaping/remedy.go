@@ -1,0 +1,157 @@
+package shaping
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A change is what could be asked instead of a taper that is refused. It is offered
+// only when the planner, asked it, plans it.
+type change struct {
+	anyRow, double bool
+	before, after  *int // rows kept even
+	end            *int
+}
+
+// with is the question changed.
+func (in TaperInput) with(ch change) TaperInput {
+	if ch.anyRow {
+		in.ShapingRows = ShapingRowsAny
+	}
+	if ch.double {
+		most := MaxChangePerEdge
+		in.EdgeChangeStitches = &most
+	}
+	if ch.before != nil {
+		in.EvenBeforeRows = ch.before
+	}
+	if ch.after != nil {
+		in.EvenAfterRows = ch.after
+	}
+	if ch.end != nil {
+		in.EndStitches = *ch.end
+	}
+	return in
+}
+
+// with is the question changed, the end count being that of point i.
+func (in ShapedSideInput) with(i int, ch change) ShapedSideInput {
+	shape := in.shape().with(change{anyRow: ch.anyRow, double: ch.double})
+	in.ShapingRows, in.EdgeChangeStitches = shape.ShapingRows, shape.EdgeChangeStitches
+	if ch.end != nil {
+		in.Points = append([]SidePoint(nil), in.Points...)
+		in.Points[i].Stitches = *ch.end
+	}
+	return in
+}
+
+// A remedy is a change in words.
+type remedy struct {
+	words string
+	change
+}
+
+// tried are those of the remedies that the planner would plan.
+func (t taper) tried(remedies ...remedy) []string {
+	var words []string
+	for _, r := range remedies {
+		if t.would != nil && t.would(r.change) {
+			words = append(words, r.words)
+		}
+	}
+	return words
+}
+
+// notWhole says that no whole number of shaping rows makes the change, and which end
+// counts they would lead to.
+func (t taper) notWhole() string {
+	per := t.perRow()
+	s := "each shaping row changes " + report.CountOf(per, "stitches") + ", and " + strconv.Itoa(t.total()) +
+		" is not a multiple of that"
+	whole := t.total() / per * per
+	near, far := t.start+whole, t.start+whole+per
+	if t.end < t.start {
+		near, far = t.start-whole, t.start-whole-per
+	}
+	var remedies []remedy
+	for _, end := range []int{near, far} {
+		remedies = append(remedies, remedy{strconv.Itoa(end), change{end: &end}})
+	}
+	if ends := t.tried(remedies...); len(ends) > 0 {
+		s += "; the nearest end counts that are: " + strings.Join(ends, " and ")
+	}
+	return s
+}
+
+// change0 changes the end count alone.
+func change0(end int) change { return change{end: &end} }
+
+// tooFewRows says how many rows it would take, and what else would do.
+func (t taper) tooFewRows() string {
+	may := strconv.Itoa(t.slots)
+	if t.slots == 0 {
+		may = "none"
+	}
+	s := report.CountOf(t.k, "shaping rows") + " " + report.Are(t.k) + " needed and " + may + " may shape; it takes at least " +
+		report.CountOf(t.first+(t.k-1)*t.step+t.after, "rows")
+	remedies := t.tried(
+		remedy{"shaping on any row", change{anyRow: true}},
+		remedy{"2 stitches at each edge", change{double: true}})
+	if len(remedies) == 0 {
+		remedies = t.tried(remedy{"shaping on any row and 2 stitches at each edge", change{anyRow: true, double: true}})
+	}
+	remedies = append(remedies, t.lessEven()...)
+	if len(remedies) > 0 {
+		s += ", or " + strings.Join(remedies, ", or ")
+	}
+	return s
+}
+
+// lessEven offers fewer rows kept even: at the end first, then at the start, then at
+// both.
+func (t taper) lessEven() []string {
+	if t.between {
+		return nil
+	}
+	last := (t.k - 1) * t.step // rows from the first shaping row to the last
+	none, after := 0, t.rows-t.first-last
+	var remedies []remedy
+	if after >= 0 && after < t.after {
+		remedies = append(remedies, remedy{report.CountOf(after, "rows") + " kept even at the end", change{after: &after}})
+	}
+	if before := t.rows - t.after - last - 1; before >= 0 && before < t.before {
+		remedies = append(remedies, remedy{report.CountOf(before, "rows") + " kept even at the start", change{before: &before}})
+		if fewer := before - 1; fewer >= 0 { // when row before + 1 is a wrong-side row
+			remedies = append(remedies, remedy{report.CountOf(fewer, "rows") + " kept even at the start", change{before: &fewer}})
+		}
+	}
+	if t.before+t.after > 0 {
+		remedies = append(remedies, remedy{"no rows kept even", change{before: &none, after: &none}})
+	}
+	for _, r := range remedies {
+		if words := t.tried(r); words != nil {
+			return words
+		}
+	}
+	return nil
+}
+
+// accepts asks the planner whether it would plan a taper.
+func (in TaperInput) accepts() bool {
+	var c fault.Checks
+	_, _, _ = vetTaper(&c, in, nil)
+	return c.Err() == nil
+}
+
+// accepts asks the planner whether it would plan a shaped side.
+func (in ShapedSideInput) accepts() bool {
+	var c fault.Checks
+	side, _, _ := vetShapedSide(&c, in, nil)
+	if c.Err() == nil {
+		side.vetStretchesFit(&c)
+	}
+	return c.Err() == nil
+}
