@@ -2,6 +2,7 @@ package service
 
 import (
 	"context"
+	"log/slog"
 	"net/http"
 
 	"github.com/grpc-ecosystem/grpc-gateway/v2/runtime"
@@ -22,18 +23,25 @@ const bytesPerStep = 64
 // is made into bytes, and none while they are sent: a caller who reads slowly must
 // not keep others from being answered.
 type admission struct {
-	gate *admit.Gate
+	gate     *admit.Gate
+	refusals *refusals
 }
 
 // unary gives each gRPC call its place. It is the outermost interceptor: what
-// returns from it goes to the codec, which ends the work (replyCodec).
+// returns from it goes to the codec, which ends the work (questionCodec).
 func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
 	call := a.gate.NewCall(func(bool) bool { return true })
+	handed := false
+	defer func() { // Also when something panics: the place would be lost for ever.
+		if !handed {
+			call.Leave()
+		}
+	}()
 	resp, err := handler(admit.With(ctx, call), req)
 	if err != nil {
-		call.Leave()
 		return nil, err
 	}
+	handed = true
 	return &countedReply{resp, call}, nil
 }
 
@@ -42,16 +50,19 @@ func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, 
 func (a admission) enter(w http.ResponseWriter, r *http.Request, size int) (_ *leavingWriter, _ *http.Request, ok bool) {
 	call := a.gate.NewCall(func(bool) bool { return true })
 	if err := call.Enter(r.Context(), size/bytesPerStep); err != nil {
-		refuseForLoad(w, err)
+		a.refuseForLoad(w, r, err)
 		return nil, nil, false
 	}
 	return &leavingWriter{w, call}, r.WithContext(admit.With(r.Context(), call)), true
 }
 
-// refuseForLoad answers a call that the gate has not let in. It is counted there, and
-// not logged: there are many of them when there is the least time to write.
-func refuseForLoad(w http.ResponseWriter, err error) {
-	st := status.Convert(asFailure(err))
+// refuseForLoad answers a call that the gate has not let in.
+func (a admission) refuseForLoad(w http.ResponseWriter, r *http.Request, err error) {
+	err = asFailure(err)
+	st := status.Convert(err)
+	a.refusals.refused(r.Context(), faceJSON, reasonOf(err), "refused", func() []slog.Attr {
+		return []slog.Attr{slog.String("message", st.Message())}
+	})
 	writeStatus(w, runtime.HTTPStatusFromCode(st.Code()), st)
 }
 

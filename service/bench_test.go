@@ -183,7 +183,7 @@ func BenchmarkJSON(b *testing.B) {
 func BenchmarkGatewayHop(b *testing.B) {
 	server := benchServer(b)
 	dialled := benchDial(b, server.GRPCAddr())
-	m, err := newMetrics(prometheus.NewRegistry(), Release{})
+	m, err := newMetrics(prometheus.NewRegistry(), Release{}, slog.New(slog.DiscardHandler))
 	if err != nil {
 		b.Fatal(err)
 	}

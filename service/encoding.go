@@ -11,6 +11,7 @@ import (
 	"github.com/klauspost/compress/gzip"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/encoding"
+
 	// Registers what gRPC clients may ask for by name.
 	_ "google.golang.org/grpc/encoding/gzip"
 	"google.golang.org/protobuf/proto"

@@ -81,7 +81,7 @@ func asFailure(err error) error {
 	case errors.Is(err, context.Canceled), errors.Is(err, context.DeadlineExceeded): // while it waited
 		return &failure{status.FromContextError(err), err}
 	}
-	return &failure{status.New(codes.Internal, internalText), err}
+	return internalFault(err)
 }
 
 // invalid is the status of a question with faults.

@@ -123,12 +123,17 @@ func withBody(r *http.Request, data []byte) *http.Request {
 func (f *jsonFace) gatewayError(
 	_ context.Context, _ *runtime.ServeMux, _ runtime.Marshaler, w http.ResponseWriter, r *http.Request, err error,
 ) {
-	st := status.Convert(err)
+	st, told := status.FromError(err)
+	if !told { // No call has failed: its answer could not be written.
+		st = status.Convert(f.metrics.faults.unwritten(r.Context(), faceJSON, err))
+	}
 	if st.Code() == codes.InvalidArgument && !hasErrorInfo(st) {
-		if faults, unlisted := bodyFaults(r, f.routes[r.URL.Path].question); len(faults) > 0 {
-			f.refuse(w, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
-			return
+		faults, unlisted := bodyFaults(r, f.routes[r.URL.Path].question)
+		if len(faults) == 0 {
+			faults = []fault.Violation{malformed(notOfTheForm)}
 		}
+		f.refuse(w, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
+		return
 	}
 	writeStatus(w, runtime.HTTPStatusFromCode(st.Code()), st)
 }

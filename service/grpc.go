@@ -23,15 +23,20 @@ const (
 // maxStreams bounds the calls one connection has open at a time.
 const maxStreams = 250
 
-// newGRPCServer makes a server with health and reflection and no service yet.
+// newGRPCServer makes a server with health and reflection. Services are registered
+// through what it returns beside it, so that nothing they are sent goes unseen.
 func newGRPCServer(
-	release Release, in admission, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, more ...grpc.ServerOption,
-) (*grpc.Server, *health.Server) {
-	nameUnary, nameStream := release.onGRPC()
+	m *metrics, release Release, in admission, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor,
+	more ...grpc.ServerOption,
+) (*grpc.Server, grpc.ServiceRegistrar, *health.Server) {
+	begin, beginStream := onGRPC(release)
 	s := grpc.NewServer(append(more,
-		grpc.ForceServerCodecV2(newReplyCodec()),
-		grpc.ChainUnaryInterceptor(in.unary, nameUnary, shortPlain, unary),
-		grpc.ChainStreamInterceptor(nameStream, stream),
+		grpc.ChainUnaryInterceptor(in.unary, shortPlain, unary),
+		grpc.ChainStreamInterceptor(beginStream, stream),
+		grpc.UnknownServiceHandler(unknownMethod(m.refusals)),
+		grpc.InTapHandle(countUnreached(m.refusals)),
+		grpc.ForceServerCodecV2(newQuestionCodec(m.faults)),
+		grpc.RPCDecompressor(&gzipQuestions{}), //nolint:staticcheck // What replaced it is one for the whole process, clients too.
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
 		grpc.MaxHeaderListSize(maxHeaderBytes),
 		grpc.MaxConcurrentStreams(maxStreams),
@@ -54,7 +59,8 @@ func newGRPCServer(
 	h := health.NewServer()
 	// Not ready until every listener serves.
 	h.SetServingStatus("", healthv1.HealthCheckResponse_NOT_SERVING)
-	healthv1.RegisterHealthServer(s, h)
+	seen := decodedSeen{s, begin, m.faults}
+	healthv1.RegisterHealthServer(seen, h)
 	reflection.Register(s)
-	return s, h
+	return s, seen, h
 }

@@ -60,7 +60,7 @@ func registerOdd(to grpc.ServiceRegistrar) { to.RegisterService(&oddDesc, oddSer
 // in the log only.
 func TestOurOwnFaults(t *testing.T) {
 	server := start(t, registerOdd)
-	m, err := newMetrics(prometheus.NewRegistry(), Release{})
+	m, err := newMetrics(prometheus.NewRegistry(), Release{}, slog.New(slog.DiscardHandler))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -81,8 +81,8 @@ func TestOurOwnFaults(t *testing.T) {
 		}
 	}
 	log := server.log.String()
-	if got := strings.Count(log, secret); got < 4 {
-		t.Errorf("the log names the cause %d times:\n%s", got, log)
+	if causes, panics := strings.Count(log, secret), strings.Count(log, "panic with a string"); causes != 1 || panics != 1 {
+		t.Errorf("the log names the cause %d times, and %d panics:\n%s", causes, panics, log)
 	}
 	if got := strings.Count(log, "grpc_test.go"); got < 2 {
 		t.Errorf("the log has no stack of the panics:\n%s", log)
@@ -95,7 +95,7 @@ func TestOurOwnFaults(t *testing.T) {
 }
 
 func TestInProcessCall(t *testing.T) {
-	m, err := newMetrics(prometheus.NewRegistry(), Release{})
+	m, err := newMetrics(prometheus.NewRegistry(), Release{}, slog.New(slog.DiscardHandler))
 	if err != nil {
 		t.Fatal(err)
 	}

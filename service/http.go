@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"log"
 	"log/slog"
 	"mime"
 	"net/http"
@@ -20,6 +21,9 @@ import (
 
 const jsonType = "application/json"
 
+// tooLargeText says what a question may have, on both faces.
+var tooLargeText = fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)
+
 // jsonFace answers HTTP. It refuses in front of the gateway what the gateway
 // would let pass or answer without details.
 type jsonFace struct {
@@ -27,7 +31,7 @@ type jsonFace struct {
 	gateway http.Handler
 	index   []byte
 	release Release
-	logger  *slog.Logger
+	metrics *metrics
 	admission
 	// compress wraps what may answer at length: the gateway, and the documents.
 	compress func(http.Handler) http.HandlerFunc
@@ -35,21 +39,26 @@ type jsonFace struct {
 
 // newHTTPHandler is the whole JSON face over conn, counted by m.
 func newHTTPHandler(
-	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release, logger *slog.Logger,
+	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release,
 ) (http.Handler, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, logger: logger, admission: in}
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, metrics: m, admission: in}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
 	if face.compress, err = newCompression(); err != nil {
 		return nil, err
 	}
-	face.gateway = face.compress(face.gateway)
-	return release.onHTTP(m.observe(face.label, recoverHTTP(logger, face))), nil
+	// Within the compression, which would send what it has of an answer that panics;
+	// and outside of everything that writes one.
+	face.gateway = face.compress(m.faults.recoverHTTP(whereHTTP, face.gateway))
+	for path, at := range routes {
+		m.expect(path, strings.Split(at.allowed(), ", ")...)
+	}
+	return onHTTP(release, m.observe(face.label, m.faults.recoverHTTP(whereHTTP, face))), nil
 }
 
 // newHTTPServer bounds every stage of a request.
@@ -61,7 +70,7 @@ func newHTTPServer(handler http.Handler, logger *slog.Logger) *http.Server {
 		WriteTimeout:      20 * time.Second,
 		IdleTimeout:       2 * time.Minute,
 		MaxHeaderBytes:    maxHeaderBytes,
-		ErrorLog:          slog.NewLogLogger(logger.Handler(), slog.LevelWarn),
+		ErrorLog:          log.New(LibraryLines(logger, "net/http"), "", 0),
 	}
 }
 
@@ -84,6 +93,10 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	// a call before it is counted, and trailers, for which it would give up lengths.
 	r.Header.Del("Grpc-Timeout")
 	r.Header.Del("Te")
+	if r.Method != http.MethodPost {
+		// A type of nothing, which the gateway would write to the log if it is none.
+		r.Header.Del("Content-Type")
+	}
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
 	switch {
@@ -157,7 +170,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 	}
 	// What it inflates to has to be read too.
 	if err := in.call.Enter(r.Context(), (len(data)-sent)/bytesPerStep); err != nil {
-		refuseForLoad(in, err)
+		f.refuseForLoad(in, r, err)
 		return
 	}
 	if r.URL.RawQuery != "" {
@@ -165,6 +178,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		return
 	}
 	w.Header().Set("Cache-Control", "no-store")
+	r.Header.Set("Content-Type", jsonType) // In one spelling, that the gateway does not complain of others in the log.
 	f.gateway.ServeHTTP(in, withBody(r, data))
 }
 
@@ -172,8 +186,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 func (f *jsonFace) refuseBody(w http.ResponseWriter, r *http.Request, err error) {
 	var tooLarge *http.MaxBytesError
 	if errors.As(err, &tooLarge) {
-		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, "BODY_TOO_LARGE",
-			fmt.Sprintf("the body may have %d bytes at most", maxQuestionBytes)))
+		f.refuse(w, r, http.StatusRequestEntityTooLarge, refusal(codes.ResourceExhausted, reasonTooLarge, tooLargeText))
 		return
 	}
 	detail := "the body could not be read to its end"
@@ -214,10 +227,12 @@ func (f *jsonFace) refuse(w http.ResponseWriter, r *http.Request, httpCode int, 
 	writeStatus(w, httpCode, st)
 }
 
-// logRefusal logs what never became a call; calls are logged by their
+// logRefusal counts and logs what never became a call; calls are logged by their
 // interceptor.
 func (f *jsonFace) logRefusal(r *http.Request, httpCode int, st *status.Status) {
-	f.logger.LogAttrs(r.Context(), slog.LevelInfo, "refused",
-		slog.String("method", r.Method), slog.String("route", f.label(r)), slog.Int("code", httpCode),
-		slog.String("message", st.Message()), slog.Any("fields", violatedFields(st)))
+	reason := reasonOfStatus(st)
+	f.metrics.refusals.refused(r.Context(), faceJSON, reason, "refused", func() []slog.Attr {
+		return []slog.Attr{slog.String("method", methodLabel(r.Method)), slog.String("route", f.label(r)), slog.Int("code", httpCode),
+			slog.Any("fields", violatedFields(st))}
+	})
 }

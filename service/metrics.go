@@ -1,39 +1,48 @@
 package service
 
 import (
+	"log/slog"
 	"net/http"
+	"strconv"
+	"strings"
+	"sync/atomic"
+	"time"
 
 	grpcprom "github.com/grpc-ecosystem/go-grpc-middleware/providers/prometheus"
 	"github.com/prometheus/client_golang/prometheus"
 	"github.com/prometheus/client_golang/prometheus/collectors"
-	"github.com/prometheus/client_golang/prometheus/promhttp"
 )
 
-// metrics are the figures of both faces, named as stock dashboards expect them.
+// metrics are the figures of both faces. Those of calls and requests are named as
+// stock dashboards expect them, the others begin with knitmath_.
 type metrics struct {
 	calls       *grpcprom.ServerMetrics
 	httpCount   *prometheus.CounterVec
 	httpSeconds *prometheus.HistogramVec
+	refusals    *refusals
+	faults      *faults
 }
 
 // buckets of time run from a tenth of a millisecond, since most sums take less
-// than that, to a second, which none may take.
-var buckets = []float64{.0001, .00025, .0005, .001, .0025, .005, .01, .025, .05, .1, .25, .5, 1}
+// than that, to the longest that a caller waits who has to queue.
+var buckets = []float64{.0001, .00025, .0005, .001, .0025, .005, .01, .025, .05, .1, .25, .5, 1, 2.5, 5, 10, 30}
 
 // newMetrics registers the figures, those of the Go runtime and those of the
-// process with reg, and which release counts them.
-func newMetrics(reg prometheus.Registerer, release Release) (*metrics, error) {
-	page := []string{"method", "code", "route"}
+// process with reg, and which release counts them. logger takes what is counted of
+// refusals and faults, too.
+func newMetrics(reg prometheus.Registerer, release Release, logger *slog.Logger) (*metrics, error) {
 	m := &metrics{
 		calls: grpcprom.NewServerMetrics(
 			grpcprom.WithServerHandlingTimeHistogram(grpcprom.WithHistogramBuckets(buckets))),
 		httpCount: prometheus.NewCounterVec(prometheus.CounterOpts{
-			Name: "http_requests_total", Help: "HTTP requests answered."}, page),
+			Name: "http_requests_total", Help: "HTTP requests answered."}, []string{"route", "method", "code"}),
 		httpSeconds: prometheus.NewHistogramVec(prometheus.HistogramOpts{
-			Name: "http_request_duration_seconds", Help: "Time taken by HTTP requests.", Buckets: buckets}, page),
+			Name: "http_request_duration_seconds", Help: "Time taken by HTTP requests.", Buckets: buckets}, []string{"route"}),
+		refusals: newRefusals(logger),
+		faults:   newFaults(logger),
 	}
 	for _, c := range []prometheus.Collector{
-		m.calls, m.httpCount, m.httpSeconds, release.metric(),
+		m.calls, m.httpCount, m.httpSeconds, m.refusals.count, m.faults.panics, m.faults.answers, release.metric(),
 		collectors.NewGoCollector(), collectors.NewProcessCollector(collectors.ProcessCollectorOpts{}),
 	} {
 		if err := reg.Register(c); err != nil {
@@ -43,22 +52,62 @@ func newMetrics(reg prometheus.Registerer, release Release) (*metrics, error) {
 	return m, nil
 }
 
+// readiness is 1 while the process wants questions, and 0 before that and while it
+// ends.
+func readiness(ready *atomic.Bool) prometheus.Collector {
+	return prometheus.NewGaugeFunc(prometheus.GaugeOpts{
+		Name: "knitmath_ready", Help: "Whether the process wants questions, as its probes say."},
+		func() float64 {
+			if ready.Load() {
+				return 1
+			}
+			return 0
+		})
+}
+
+// expectedCodes are those that rates are taken of. Their counters exist from the
+// start, so that the first of them is seen as an increase.
+var expectedCodes = []int{http.StatusOK, http.StatusBadRequest, http.StatusTooManyRequests,
+	http.StatusInternalServerError, http.StatusServiceUnavailable}
+
+// expect makes the counters of a route that answers the methods.
+func (m *metrics) expect(route string, methods ...string) {
+	for _, method := range methods {
+		for _, code := range expectedCodes {
+			m.httpCount.WithLabelValues(route, methodLabel(method), strconv.Itoa(code))
+		}
+	}
+	m.httpSeconds.WithLabelValues(route)
+}
+
 // observe counts and times every request to next. route names the request's
 // path out of a fixed set: a label that a caller can choose freely would grow
 // without bound.
 func (m *metrics) observe(route func(*http.Request) string, next http.Handler) http.Handler {
-	label := promhttp.WithLabelFromRequest("route", route)
-	plain := http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		next.ServeHTTP(plainWriter{w}, r)
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		start, at, method := time.Now(), route(r), methodLabel(r.Method)
+		answer := answerOf(w)
+		defer func() {
+			if answer.code == 0 { // Nothing written is an empty answer, or the connection is being cut.
+				answer.code = http.StatusOK
+			}
+			m.httpCount.WithLabelValues(at, method, strconv.Itoa(answer.code)).Inc()
+			m.httpSeconds.WithLabelValues(at).Observe(time.Since(start).Seconds())
+		}()
+		next.ServeHTTP(answer, r)
 	})
-	return promhttp.InstrumentHandlerDuration(m.httpSeconds,
-		promhttp.InstrumentHandlerCounter(m.httpCount, plain, label), label)
 }
 
-// plainWriter hides that a writer knows a short cut from files to the network. An
-// answer comes from memory, and by the short cut its header and its body would be
-// sent apart.
-type plainWriter struct{ http.ResponseWriter }
-
-// Unwrap lets http.ResponseController reach the connection.
-func (p plainWriter) Unwrap() http.ResponseWriter { return p.ResponseWriter }
+// methodLabel is a method as the metrics and the log name it, out of a fixed set.
+func methodLabel(method string) string {
+	switch method {
+	case http.MethodGet:
+		return "get"
+	case http.MethodPost:
+		return "post"
+	case http.MethodHead, http.MethodOptions, http.MethodPut, http.MethodDelete, http.MethodPatch,
+		http.MethodTrace, http.MethodConnect:
+		return strings.ToLower(method)
+	}
+	return "unknown"
+}

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/prometheus/client_golang/prometheus"
 	dto "github.com/prometheus/client_model/go"
 	"github.com/prometheus/common/expfmt"
 	"github.com/prometheus/common/model"
@@ -31,6 +32,20 @@ func value(families map[string]*dto.MetricFamily, name string, labels ...string)
 		}
 	}
 	return total
+}
+
+// gathered are the figures of a registry by their names.
+func gathered(tb testing.TB, registry *prometheus.Registry) map[string]*dto.MetricFamily {
+	tb.Helper()
+	list, err := registry.Gather()
+	if err != nil {
+		tb.Fatal(err)
+	}
+	families := map[string]*dto.MetricFamily{}
+	for _, f := range list {
+		families[f.GetName()] = f
+	}
+	return families
 }
 
 // TestMetricsCountOnce makes calls on both faces, stops the server so that all
@@ -63,14 +78,7 @@ func TestMetricsCountOnce(t *testing.T) {
 	if err := server.stop(); err != nil {
 		t.Fatal(err)
 	}
-	list, err := server.registry.Gather()
-	if err != nil {
-		t.Fatal(err)
-	}
-	families := map[string]*dto.MetricFamily{}
-	for _, f := range list {
-		families[f.GetName()] = f
-	}
+	families := gathered(t, server.registry)
 	castOn := []string{"grpc_service", "knitmath.v1.GaugeService", "grpc_method", "ComputeCastOn", "grpc_type", "unary"}
 	for _, c := range []struct {
 		name   string

@@ -9,26 +9,27 @@ import (
 	"testing"
 
 	"github.com/prometheus/client_golang/prometheus"
-	dto "github.com/prometheus/client_model/go"
 )
 
 // What panics outside of any call is answered with 500 and the constant text,
 // counted as that, and explained in the log only.
 func TestPanicOutsideACall(t *testing.T) {
-	registry := prometheus.NewRegistry()
-	m, err := newMetrics(registry, Release{})
+	registry, log := prometheus.NewRegistry(), &lockedBuffer{}
+	logger := slog.New(slog.NewTextHandler(log, nil))
+	m, err := newMetrics(registry, Release{}, logger)
 	if err != nil {
 		t.Fatal(err)
 	}
-	log := &lockedBuffer{}
-	logger := slog.New(slog.NewTextHandler(log, nil))
 	face := httptest.NewServer(m.observe(func(*http.Request) string { return "here" },
-		recoverHTTP(logger, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		m.faults.recoverHTTP(whereHTTP, http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 			w.Header().Set("Content-Length", "7")
 			w.Header().Set("Content-Encoding", "br")
 			w.Header().Set("ETag", `"of the answer"`)
-			if r.URL.Path == "/abort" {
+			switch r.URL.Path {
+			case "/abort":
 				panic(http.ErrAbortHandler)
+			case "/begun":
+				_, _ = w.Write([]byte("knit"))
 			}
 			panic(secret)
 		}))))
@@ -48,25 +49,38 @@ func TestPanicOutsideACall(t *testing.T) {
 		resp.Header.Get("ETag") != "" || resp.Header.Get("Content-Encoding") != "" {
 		t.Errorf("HTTP %d, %v: %s", resp.StatusCode, resp.Header, body)
 	}
-	for _, say := range []string{secret, "panic_test.go", "level=ERROR"} {
+	for _, say := range []string{"panic with a string", "panic_test.go", "level=ERROR"} {
 		if !strings.Contains(log.String(), say) {
 			t.Errorf("the log does not say %q:\n%s", say, log)
 		}
 	}
-	if resp, err := face.Client().Get(face.URL + "/abort"); err == nil {
-		t.Errorf("HTTP %d where the connection was to be cut", resp.StatusCode)
+	if strings.Contains(log.String(), secret) {
+		t.Errorf("the log has what the panic said, which may be words of the question:\n%s", log)
 	}
-	list, err := registry.Gather()
-	if err != nil {
-		t.Fatal(err)
+	// Cut where it is meant to be, and where half an answer would be taken for one.
+	for _, path := range []string{"/abort", "/begun"} {
+		resp, err := face.Client().Post(face.URL+path, "", nil)
+		if err == nil {
+			if body, err = io.ReadAll(resp.Body); err == nil {
+				t.Errorf("%s: HTTP %d, %q where the connection was to be cut", path, resp.StatusCode, body)
+			}
+			_ = resp.Body.Close()
+		}
 	}
-	families := map[string]*dto.MetricFamily{}
-	for _, f := range list {
-		families[f.GetName()] = f
-	}
-	for _, name := range []string{"http_requests_total", "http_request_duration_seconds"} {
-		if got := value(families, name, "route", "here", "method", "get", "code", "500"); got != 1 {
-			t.Errorf("%s is %v, want 1", name, got)
+	face.Close() // Everything is counted after that.
+	families := gathered(t, registry)
+	for _, c := range []struct {
+		name   string
+		labels []string
+		want   float64
+	}{
+		{"http_requests_total", []string{"route", "here", "method", "get", "code", "500"}, 1},
+		{"http_request_duration_seconds", []string{"route", "here"}, 3},
+		{"knitmath_panics_total", []string{"where", whereHTTP}, 2},
+		{"knitmath_panics_total", nil, 2},
+	} {
+		if got := value(families, c.name, c.labels...); got != c.want {
+			t.Errorf("%s%q is %v, want %v", c.name, c.labels, got, c.want)
 		}
 	}
 }

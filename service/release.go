@@ -2,16 +2,12 @@ package service
 
 import (
 	"cmp"
-	"context"
 	"encoding/json"
 	"net/http"
 	"runtime"
 	"runtime/debug"
-	"strings"
 
 	"github.com/prometheus/client_golang/prometheus"
-	"google.golang.org/grpc"
-	"google.golang.org/grpc/metadata"
 )
 
 // Release says which build answers. Every HTTP answer has its version in the
@@ -88,28 +84,4 @@ func (r Release) metric() prometheus.Collector {
 		Name: "knitmath_build_info", Help: "Which release runs: always 1, the labels say it.",
 		ConstLabels: prometheus.Labels{"release": r.Version, "commit": r.Commit, "goversion": runtime.Version()},
 	}, func() float64 { return 1 })
-}
-
-// onHTTP names the release in the header of every answer of next.
-func (r Release) onHTTP(next http.Handler) http.Handler {
-	return http.HandlerFunc(func(w http.ResponseWriter, req *http.Request) {
-		w.Header().Set(releaseHeader, r.Version)
-		next.ServeHTTP(w, req)
-	})
-}
-
-// onGRPC names the release in the header metadata of every call. The chains it
-// stands in front of are shared with JSON, it is not: there it would be told, for
-// every call, that nobody sends metadata.
-func (r Release) onGRPC() (grpc.UnaryServerInterceptor, grpc.StreamServerInterceptor) {
-	md := metadata.Pairs(strings.ToLower(releaseHeader), r.Version)
-	unary := func(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-		_ = grpc.SetHeader(ctx, md) // Fails only when headers are on their way already, which none can be yet.
-		return handler(ctx, req)
-	}
-	stream := func(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
-		_ = ss.SetHeader(md)
-		return handler(srv, ss)
-	}
-	return unary, stream
 }

@@ -39,6 +39,8 @@ type Config struct {
 	TLS tlsfile.Config
 	// Release is what answers are said to come from.
 	Release Release
+	// Pprof serves profiles of the running program on AdminAddr.
+	Pprof bool
 	// Logger and Registry are made by the caller; the service has no globals.
 	Logger   *slog.Logger
 	Registry *prometheus.Registry
@@ -73,7 +75,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	if err := config.Check(); err != nil {
 		return nil, err
 	}
-	m, err := newMetrics(config.Registry, config.Release)
+	m, err := newMetrics(config.Registry, config.Release, config.Logger)
 	if err != nil {
 		return nil, err
 	}
@@ -87,13 +89,17 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	if err != nil {
 		return nil, err
 	}
-	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0)))}
+	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0))), m.refusals}
 	s.gate = in.gate
 	if err := config.Registry.Register(in.gate); err != nil {
 		return nil, err
 	}
-	s.grpc, s.health = newGRPCServer(config.Release, in, unary, stream, secured.onGRPC()...)
-	register(s.grpc)
+	if err := config.Registry.Register(readiness(&s.ready)); err != nil {
+		return nil, err
+	}
+	var seen grpc.ServiceRegistrar
+	s.grpc, seen, s.health = newGRPCServer(m, config.Release, in, unary, stream, secured.onGRPC()...)
+	register(seen)
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
 	// seen as an increase.
@@ -101,13 +107,17 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 
 	local := newInProcess(unary)
 	register(local)
-	face, err := newHTTPHandler(context.Background(), local, m, in, config.Release, config.Logger)
+	face, err := newHTTPHandler(context.Background(), local, m, in, config.Release)
 	if err != nil {
 		return nil, err
 	}
 	s.http = newHTTPServer(face, config.Logger)
+	(&unreadable{refusals: m.refusals}).watch(s.http)
 	secured.onHTTP(s.http)
-	s.admin = newHTTPServer(newAdminHandler(config.Registry, &s.ready, config.Release, config.Logger), config.Logger)
+	s.admin = newHTTPServer(newAdminHandler(config, &s.ready, m.faults), config.Logger)
+	if config.Pprof {
+		s.admin.WriteTimeout = profileTimeout
+	}
 
 	for _, l := range []struct {
 		name, addr string

@@ -11,7 +11,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"log/slog"
 	"os"
 	"os/signal"
 	"runtime"
@@ -52,8 +51,7 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 
 	logger := options.logger(stderr)
 	// What the libraries complain of would otherwise be lines of another form.
-	libraries := slog.NewLogLogger(logger.Handler(), slog.LevelWarn).Writer()
-	grpclog.SetLoggerV2(grpclog.NewLoggerV2(io.Discard, io.Discard, libraries))
+	grpclog.SetLoggerV2(grpclog.NewLoggerV2(io.Discard, io.Discard, service.LibraryLines(logger, "grpc")))
 	options.config.Logger = logger
 	options.config.Release = release
 	options.config.Registry = prometheus.NewRegistry()

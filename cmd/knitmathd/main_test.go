@@ -13,7 +13,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"runtime"
-	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"syscall"
@@ -188,30 +188,59 @@ func TestReleaseIsOne(t *testing.T) {
 	}
 }
 
-// Every line of the log is JSON, also those that libraries write.
+// Every line of the log is JSON and has none of the caller's words, whichever
+// library they could make complain; durations are written as people do.
 func TestLogIsJSON(t *testing.T) {
-	p := serve(t)
-	req, err := http.NewRequest(http.MethodGet, "http://"+p.HTTP+"/v1/gauge:computeCastOn?width_cm=50", nil)
-	if err != nil {
+	p := serve(t, "-drain", "1ms")
+	for _, header := range []string{"Content-Type", "Grpc-Metadata-Diary", "Grpc-Timeout", "Accept", "Traceparent"} {
+		req, err := http.NewRequest(http.MethodGet, "http://"+p.HTTP+"/v1/gauge:computeCastOn?width_cm=50", nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		req.Header.Set(header, "dear diary\xff")
+		resp, err := http.DefaultClient.Do(req)
+		if err != nil || resp.StatusCode != http.StatusBadRequest { // of the gauge, which is missing
+			t.Fatalf("%v %v", resp, err)
+		}
+		_ = resp.Body.Close()
+	}
+	http.DefaultClient.CloseIdleConnections()
+	if err := p.Process.Signal(syscall.SIGTERM); err != nil {
 		t.Fatal(err)
 	}
-	req.Header.Set("Content-Type", "no type at all")
-	resp, err := http.DefaultClient.Do(req)
-	if err != nil || resp.StatusCode != http.StatusBadRequest { // of the gauge, which is missing
-		t.Fatalf("%v %v", resp, err)
-	}
-	_ = resp.Body.Close()
-	if err := p.Process.Signal(syscall.SIGKILL); err != nil {
+	p.await(t, healthv1.HealthCheckResponse_NOT_SERVING)
+	if err := p.Process.Signal(syscall.SIGTERM); err != nil {
 		t.Fatal(err)
 	}
-	log := strings.Split(p.rest(), "\n")
-	for _, line := range log {
+	text := p.rest()
+	for _, line := range strings.Split(text, "\n") {
 		if !json.Valid([]byte(line)) {
 			t.Errorf("not JSON: %s", line)
 		}
 	}
-	if !slices.ContainsFunc(log, func(line string) bool { return strings.Contains(line, "no type at all") }) {
-		t.Errorf("the library's line is missing:\n%s", strings.Join(log, "\n"))
+	if strings.Contains(text, "diary") || !strings.Contains(text, `"for":"1ms"`) || !strings.Contains(text, `"fields":["gauge REQUIRED"]`) {
+		t.Errorf("log:\n%s", text)
+	}
+}
+
+// Profiles are for those who ask for them, on the admin port.
+func TestProfiles(t *testing.T) {
+	for _, asked := range []bool{false, true} {
+		p := serve(t, "-pprof="+strconv.FormatBool(asked))
+		for path, want := range map[string]bool{
+			"http://" + p.Admin + "/debug/pprof/heap":              asked,
+			"http://" + p.Admin + "/debug/pprof/profile?seconds=1": asked,
+			"http://" + p.HTTP + "/debug/pprof/heap":               false,
+		} {
+			resp, err := http.Get(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if _, err = io.Copy(io.Discard, resp.Body); err != nil || (resp.StatusCode == http.StatusOK) != want {
+				t.Errorf("-pprof=%v, %s: HTTP %d, %v", asked, path, resp.StatusCode, err)
+			}
+			_ = resp.Body.Close()
+		}
 	}
 }
 

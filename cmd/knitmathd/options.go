@@ -34,6 +34,7 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	callerFlags(flags, &o.config)
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
+	flags.BoolVar(&o.config.Pprof, "pprof", false, "serve profiles of the running program at -admin-addr, under /debug/pprof/")
 	flags.BoolVar(&o.version, "version", false, "print the release and stop")
 	// The package would print the whole usage below every fault; the fault alone
 	// is easier to find.

@@ -1,0 +1,161 @@
+package service
+
+import (
+	"context"
+
+	"google.golang.org/grpc"
+	"google.golang.org/grpc/codes"
+	"google.golang.org/grpc/encoding"
+	protocodec "google.golang.org/grpc/encoding/proto"
+	"google.golang.org/grpc/mem"
+	"google.golang.org/grpc/status"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/service/admit"
+)
+
+// What arrives over gRPC is decoded by the generated handlers before any
+// interceptor runs, and what cannot be decoded would be INTERNAL and be seen by
+// nobody. Two pieces make it a call like any other, refused as the caller's fault:
+//
+//   - questionCodec puts what it finds wrong beside the message, instead of
+//     failing: gRPC answers by itself as soon as a codec fails.
+//   - decodedSeen, through which services are registered, asks there, and runs the
+//     interceptors for what could not be read too.
+
+// incoming is a message that is read, and what was wrong with it.
+type incoming struct {
+	into  any
+	wrong error
+}
+
+// unreadError is the cause of a refusal of what could not be read, for the metrics.
+type unreadError struct {
+	reason string
+	cause  error
+}
+
+func (u *unreadError) Error() string { return u.reason + ": " + u.cause.Error() }
+
+// read reads a message by receive, which is gRPC's way to do it.
+func read(receive func(any) error, into any) error {
+	in := &incoming{into: into}
+	err := receive(in)
+	switch code := status.Code(err); {
+	case err == nil && in.wrong == nil:
+		return nil
+	case err == nil:
+		return asUnread(reasonMalformed, invalid([]fault.Violation{malformed(
+			"the message cannot be decoded: it is not protobuf of the method's form, holds text that is not UTF-8, or is not gzip where it says so")}), in.wrong)
+	case code == codes.ResourceExhausted:
+		// gRPC has answered already, with a text of its own.
+		return asUnread(reasonTooLarge, refusal(code, reasonTooLarge, tooLargeText), err)
+	case code == codes.Canceled || code == codes.DeadlineExceeded || code == codes.Unavailable:
+		return err
+	default:
+		// Frames that break the rules of gRPC, which has answered already, too. For
+		// us it is a message that could not be read.
+		return asUnread(reasonMalformed, invalid([]fault.Violation{malformed("the message is not framed as gRPC wants it")}), err)
+	}
+}
+
+func asUnread(reason fault.Reason, st *status.Status, cause error) error {
+	return &failure{st, &unreadError{string(reason), cause}}
+}
+
+// countedReply is an answer on its way to the codec, with the call whose work ends
+// there.
+type countedReply struct {
+	message any
+	call    *admit.Call
+}
+
+// questionCodec is the usual codec, for whatever content type a caller names: one
+// that is not protobuf cannot be decoded.
+type questionCodec struct {
+	encoding.CodecV2
+	faults *faults
+}
+
+func newQuestionCodec(f *faults) questionCodec {
+	return questionCodec{encoding.GetCodecV2(protocodec.Name), f}
+}
+
+func (c questionCodec) Unmarshal(data mem.BufferSlice, v any) error {
+	if in, ok := v.(*incoming); ok {
+		in.wrong = c.CodecV2.Unmarshal(data, in.into)
+		return nil
+	}
+	return c.CodecV2.Unmarshal(data, v)
+}
+
+// Marshal writes an answer, and ends the work of its call. It runs where no interceptor sees it: what fails here
+// is INTERNAL for the caller, and known to nobody unless it is said here.
+func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
+	defer func() {
+		if value := recover(); value != nil {
+			data, err = nil, c.faults.panicked(context.Background(), whereAnswer, value)
+		} else if err != nil {
+			err = c.faults.unwritten(context.Background(), faceGRPC, err)
+		}
+	}()
+	if r, ok := v.(*countedReply); ok {
+		defer r.call.Leave()
+		v = r.message
+	}
+	return c.CodecV2.Marshal(v)
+}
+
+// decodedSeen registers services whose messages are read as said above. begin is
+// what happens to every call before that.
+type decodedSeen struct {
+	to     grpc.ServiceRegistrar
+	begin  func(context.Context) context.Context
+	faults *faults
+}
+
+// RegisterService registers desc with its handlers wrapped.
+func (d decodedSeen) RegisterService(desc *grpc.ServiceDesc, impl any) {
+	wrapped := *desc
+	wrapped.Methods = make([]grpc.MethodDesc, len(desc.Methods))
+	for i, m := range desc.Methods {
+		wrapped.Methods[i] = grpc.MethodDesc{MethodName: m.MethodName, Handler: d.seen("/"+desc.ServiceName+"/"+m.MethodName, m.Handler)}
+	}
+	d.to.RegisterService(&wrapped, impl)
+}
+
+func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.MethodHandler {
+	return func(impl any, ctx context.Context, dec func(any) error, interceptor grpc.UnaryServerInterceptor) (answer any, err error) {
+		// The last net, under interceptors and decoders: gRPC has none, and the
+		// process would end.
+		defer func() {
+			if value := recover(); value != nil {
+				answer, err = nil, d.faults.panicked(ctx, whereCall, value)
+			}
+		}()
+		reached(ctx)
+		ctx = d.begin(ctx)
+		var unread error
+		answer, err = handler(impl, ctx, func(into any) error {
+			unread = read(dec, into)
+			return unread
+		}, interceptor)
+		if unread == nil || interceptor == nil {
+			return answer, err
+		}
+		refuse := func(context.Context, any) (any, error) { return nil, unread }
+		return interceptor(ctx, nil, &grpc.UnaryServerInfo{Server: impl, FullMethod: fullMethod}, refuse)
+	}
+}
+
+// readingStream reads the messages of a stream likewise.
+type readingStream struct {
+	grpc.ServerStream
+	ctx context.Context
+}
+
+func (s readingStream) Context() context.Context { return s.ctx }
+
+func (s readingStream) RecvMsg(m any) error {
+	return read(s.ServerStream.RecvMsg, m)
+}
