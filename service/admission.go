@@ -4,12 +4,17 @@ import (
 	"context"
 	"log/slog"
 	"net/http"
+	"strings"
+	"sync/atomic"
+	"time"
 
 	"github.com/grpc-ecosystem/grpc-gateway/v2/runtime"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/status"
+	"google.golang.org/grpc/tap"
 
 	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/conns"
 )
 
 // reasonOverloaded is the ErrorInfo reason of a call that was refused because of
@@ -30,7 +35,8 @@ type admission struct {
 // unary gives each gRPC call its place. It is the outermost interceptor: what
 // returns from it goes to the codec, which ends the work (questionCodec).
 func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-	call := a.gate.NewCall(func(bool) bool { return true })
+	conn := conns.OfCall(ctx)
+	call := a.gate.NewCall(roomOf(conn))
 	handed := false
 	defer func() { // Also when something panics: the place would be lost for ever.
 		if !handed {
@@ -42,13 +48,95 @@ func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, 
 		return nil, err
 	}
 	handed = true
-	return &countedReply{resp, call}, nil
+	return &countedReply{resp, call, conn}, nil
 }
+
+// roomOf asks a connection for room; there are none in tests without a network.
+func roomOf(conn *conns.Conn) func(dear bool) bool {
+	if conn == nil {
+		return func(bool) bool { return true }
+	}
+	return conn.Room
+}
+
+// begin is asked for every gRPC call before its question is read. Whoever asks how
+// the service does is always heard. It is called with a lock of the connection held.
+func (a admission) begin(ctx context.Context, info *tap.Info) (context.Context, error) {
+	if conn := conns.OfCall(ctx); conn != nil && !strings.HasPrefix(info.FullMethodName, healthMethods) && !conn.MayBegin() {
+		a.refusals.refused(ctx, faceGRPC, reasonOverloaded, "call", func() []slog.Attr { return nil })
+		return nil, noRoom().Err()
+	}
+	return countUnreached(ctx, a.refusals), nil
+}
+
+const healthMethods = "/grpc.health.v1.Health/"
+
+// noRoom is what a caller is told whose question is not even read.
+func noRoom() *status.Status {
+	return overloaded(reasonOverloaded, "more calls are open than can be answered; ask again later", time.Second)
+}
+
+// stream bounds the calls that last, such as watches of the health.
+func (a admission) stream(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
+	if conn := conns.OfCall(ss.Context()); conn != nil {
+		end, ok := conn.Watch()
+		if !ok {
+			return noRoom().Err()
+		}
+		defer end()
+	}
+	return handler(srv, ss)
+}
+
+// onHTTP begins a call for every request, if there is room for one more. Connections
+// that are as old as those of gRPC may get, and all of them once the service is not
+// ready any more, are closed by their next answer: so their callers find others.
+func (a admission) onHTTP(next http.Handler, age time.Duration, ready *atomic.Bool) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		conn := conns.OfRequest(r)
+		if !ready.Load() || conn != nil && time.Since(conn.Born()) > age {
+			w.Header().Set("Connection", "close")
+		}
+		if conn != nil {
+			defer conn.Begin(r)()
+			if !conn.MayBegin() {
+				a.refuseForLoad(w, r, noRoom().Err())
+				return
+			}
+		}
+		next.ServeHTTP(w, r)
+	})
+}
+
+// held counts what next answers with until it is sent. An answer takes about as much
+// again in the form that it was made from.
+func held(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if conn := conns.OfRequest(r); conn != nil {
+			w = &heldWriter{w, conn}
+		}
+		next.ServeHTTP(w, r)
+	})
+}
+
+type heldWriter struct {
+	http.ResponseWriter
+	conn *conns.Conn
+}
+
+func (h *heldWriter) Write(p []byte) (int, error) {
+	h.conn.Hold(2 * len(p))
+	defer h.conn.Let(2 * len(p))
+	return h.ResponseWriter.Write(p)
+}
+
+// Unwrap lets http.ResponseController reach the connection.
+func (h *heldWriter) Unwrap() http.ResponseWriter { return h.ResponseWriter }
 
 // enter lets a JSON call in, at the price of reading so many bytes, before they are
 // read. What is returned stands for w and r; ok is false when the call was refused.
 func (a admission) enter(w http.ResponseWriter, r *http.Request, size int) (_ *leavingWriter, _ *http.Request, ok bool) {
-	call := a.gate.NewCall(func(bool) bool { return true })
+	call := a.gate.NewCall(roomOf(conns.OfRequest(r)))
 	if err := call.Enter(r.Context(), size/bytesPerStep); err != nil {
 		a.refuseForLoad(w, r, err)
 		return nil, nil, false
@@ -58,7 +146,9 @@ func (a admission) enter(w http.ResponseWriter, r *http.Request, size int) (_ *l
 
 // refuseForLoad answers a call that the gate has not let in.
 func (a admission) refuseForLoad(w http.ResponseWriter, r *http.Request, err error) {
-	err = asFailure(err)
+	if _, ok := status.FromError(err); !ok {
+		err = asFailure(err)
+	}
 	st := status.Convert(err)
 	a.refusals.refused(r.Context(), faceJSON, reasonOf(err), "refused", func() []slog.Attr {
 		return []slog.Attr{slog.String("message", st.Message())}

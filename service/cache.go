@@ -7,6 +7,8 @@ import (
 	"net/http"
 	"strings"
 	"time"
+
+	"example.com/knitmath/service/conns"
 )
 
 // cacheControl lets browsers and CDNs keep an answer for a day: it depends on
@@ -47,6 +49,10 @@ func serveCached(w http.ResponseWriter, r *http.Request, next http.Handler, made
 	// ServeContent knows If-None-Match and HEAD; the name and the time are not
 	// needed. Parts of an answer are asked for by fields, not by bytes, and a weak
 	// tag matches no If-Match.
+	if conn := conns.OfRequest(r); conn != nil {
+		conn.Hold(kept.body.Len())
+		defer conn.Let(kept.body.Len())
+	}
 	whole := r.Clone(r.Context())
 	for _, condition := range []string{"Range", "If-Range", "If-Match", "If-Unmodified-Since"} {
 		whole.Header.Del(condition)

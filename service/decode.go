@@ -9,9 +9,9 @@ import (
 	protocodec "google.golang.org/grpc/encoding/proto"
 	"google.golang.org/grpc/mem"
 	"google.golang.org/grpc/status"
+	"google.golang.org/protobuf/proto"
 
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/service/admit"
 )
 
 // What arrives over gRPC is decoded by the generated handlers before any
@@ -63,13 +63,6 @@ func asUnread(reason fault.Reason, st *status.Status, cause error) error {
 	return &failure{st, &unreadError{string(reason), cause}}
 }
 
-// countedReply is an answer on its way to the codec, with the call whose work ends
-// there.
-type countedReply struct {
-	message any
-	call    *admit.Call
-}
-
 // questionCodec is the usual codec, for whatever content type a caller names: one
 // that is not protobuf cannot be decoded.
 type questionCodec struct {
@@ -101,6 +94,9 @@ func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
 	}()
 	if r, ok := v.(*countedReply); ok {
 		defer r.call.Leave()
+		if message, ok := r.message.(proto.Message); ok && r.conn != nil {
+			return r.write(message)
+		}
 		v = r.message
 	}
 	return c.CodecV2.Marshal(v)

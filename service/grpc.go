@@ -21,33 +21,46 @@ const (
 )
 
 // maxStreams bounds the calls one connection has open at a time.
-const maxStreams = 250
+const maxStreams = 100
 
-// newGRPCServer makes a server with health and reflection. Services are registered
-// through what it returns beside it, so that nothing they are sent goes unseen.
+// newHealth is not ready: that it is only when every listener serves.
+func newHealth() *health.Server {
+	h := health.NewServer()
+	h.SetServingStatus("", healthv1.HealthCheckResponse_NOT_SERVING)
+	return h
+}
+
+// newGRPCServer makes a server with health and reflection, whose connections get as
+// old as age. Services are registered through what it returns beside it, so that
+// nothing they are sent goes unseen.
 func newGRPCServer(
 	m *metrics, release Release, in admission, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor,
-	more ...grpc.ServerOption,
-) (*grpc.Server, grpc.ServiceRegistrar, *health.Server) {
+	h *health.Server, age time.Duration, more ...grpc.ServerOption,
+) (*grpc.Server, grpc.ServiceRegistrar) {
 	begin, beginStream := onGRPC(release)
 	s := grpc.NewServer(append(more,
 		grpc.ChainUnaryInterceptor(in.unary, shortPlain, unary),
-		grpc.ChainStreamInterceptor(beginStream, stream),
+		grpc.ChainStreamInterceptor(in.stream, beginStream, stream),
 		grpc.UnknownServiceHandler(unknownMethod(m.refusals)),
-		grpc.InTapHandle(countUnreached(m.refusals)),
+		grpc.InTapHandle(in.begin),
 		grpc.ForceServerCodecV2(newQuestionCodec(m.faults)),
 		grpc.RPCDecompressor(&gzipQuestions{}), //nolint:staticcheck // What replaced it is one for the whole process, clients too.
 		grpc.MaxRecvMsgSize(maxQuestionBytes),
 		grpc.MaxHeaderListSize(maxHeaderBytes),
 		grpc.MaxConcurrentStreams(maxStreams),
-		grpc.ConnectionTimeout(10*time.Second),
+		grpc.ConnectionTimeout(5*time.Second),
+		// Two buffers of 32 KiB for each connection would be most of what an idle one
+		// costs. Questions are short, and what is written is written at once.
+		grpc.ReadBufferSize(4<<10),
+		grpc.SharedWriteBuffer(true),
 		grpc.KeepaliveParams(keepalive.ServerParameters{
 			// A peer that vanished without a word is noticed within 80 s.
 			Time:    time.Minute,
 			Timeout: 20 * time.Second,
 			// Clients dial again now and then, and so find new replicas.
-			MaxConnectionAge:      30 * time.Minute,
-			MaxConnectionAgeGrace: time.Minute,
+			MaxConnectionAge:      age,
+			MaxConnectionAgeGrace: 30 * time.Second,
+			MaxConnectionIdle:     2 * time.Minute,
 		}),
 		// Clients may ping twice a minute, also between calls; the stock limit of
 		// one ping in five minutes cuts off common client settings.
@@ -56,11 +69,8 @@ func newGRPCServer(
 			PermitWithoutStream: true,
 		}),
 	)...)
-	h := health.NewServer()
-	// Not ready until every listener serves.
-	h.SetServingStatus("", healthv1.HealthCheckResponse_NOT_SERVING)
 	seen := decodedSeen{s, begin, m.faults}
 	healthv1.RegisterHealthServer(seen, h)
 	reflection.Register(s)
-	return s, seen, h
+	return s, seen
 }

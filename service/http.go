@@ -9,6 +9,7 @@ import (
 	"mime"
 	"net/http"
 	"strings"
+	"sync/atomic"
 	"time"
 
 	"google.golang.org/grpc"
@@ -17,6 +18,7 @@ import (
 
 	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/service/conns"
 )
 
 const jsonType = "application/json"
@@ -37,10 +39,8 @@ type jsonFace struct {
 	compress func(http.Handler) http.HandlerFunc
 }
 
-// newHTTPHandler is the whole JSON face over conn, counted by m.
-func newHTTPHandler(
-	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release,
-) (http.Handler, error) {
+// newJSONFace is the JSON face over conn, counted by m.
+func newJSONFace(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release) (*jsonFace, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
@@ -54,11 +54,17 @@ func newHTTPHandler(
 	}
 	// Within the compression, which would send what it has of an answer that panics;
 	// and outside of everything that writes one.
-	face.gateway = face.compress(m.faults.recoverHTTP(whereHTTP, face.gateway))
+	face.gateway = face.compress(m.faults.recoverHTTP(whereHTTP, held(face.gateway)))
 	for path, at := range routes {
 		m.expect(path, strings.Split(at.allowed(), ", ")...)
 	}
-	return onHTTP(release, m.observe(face.label, m.faults.recoverHTTP(whereHTTP, face))), nil
+	return face, nil
+}
+
+// whole is the face with everything in front of it: the release, counting, recovery
+// and what bounds a connection, which gets as old as age.
+func (f *jsonFace) whole(age time.Duration, ready *atomic.Bool) http.Handler {
+	return onHTTP(f.release, f.metrics.observe(f.label, f.metrics.faults.recoverHTTP(whereHTTP, f.onHTTP(f, age, ready))))
 }
 
 // newHTTPServer bounds every stage of a request.
@@ -68,9 +74,12 @@ func newHTTPServer(handler http.Handler, logger *slog.Logger) *http.Server {
 		ReadHeaderTimeout: 5 * time.Second,
 		ReadTimeout:       10 * time.Second,
 		WriteTimeout:      20 * time.Second,
-		IdleTimeout:       2 * time.Minute,
-		MaxHeaderBytes:    maxHeaderBytes,
-		ErrorLog:          log.New(LibraryLines(logger, "net/http"), "", 0),
+		// Longer than the minute for which load balancers keep connections, so that
+		// it is them who close.
+		IdleTimeout:    75 * time.Second,
+		ConnContext:    conns.Known,
+		MaxHeaderBytes: maxHeaderBytes,
+		ErrorLog:       log.New(LibraryLines(logger, "net/http"), "", 0),
 	}
 }
 

@@ -6,7 +6,9 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"strings"
+	"sync/atomic"
 	"testing"
+	"time"
 
 	"github.com/prometheus/client_golang/prometheus"
 	"google.golang.org/grpc"
@@ -88,11 +90,11 @@ func TestPanicsOfHTTP(t *testing.T) {
 		t.Fatal(err)
 	}
 	in := admission{admit.NewGate(admit.DefaultLimits(2)), m.refusals}
-	handler, err := newHTTPHandler(t.Context(), panickingConn{}, m, in, Release{})
+	made, err := newJSONFace(t.Context(), panickingConn{}, m, in, Release{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	face := httptest.NewServer(handler)
+	face := httptest.NewServer(made.whole(time.Hour, new(atomic.Bool)))
 	defer face.Close()
 	admin := httptest.NewServer(newAdminHandler(Config{Registry: registry, Logger: slog.New(slog.DiscardHandler)}, nil, m.faults))
 	defer admin.Close()

@@ -5,7 +5,9 @@ import (
 
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/credentials"
+	"google.golang.org/grpc/credentials/insecure"
 
+	"example.com/knitmath/service/conns"
 	"example.com/knitmath/service/tlsfile"
 	"example.com/knitmath/service/watched"
 )
@@ -26,11 +28,13 @@ func (s *Server) secure(told *watched.Reports) (*secured, error) {
 	return &secured{source}, nil
 }
 
-func (s *secured) onGRPC() []grpc.ServerOption {
-	if s == nil {
-		return nil
+// onGRPC says how connections are encrypted. What goes over them is watched inside.
+func (s *secured) onGRPC() grpc.ServerOption {
+	how := insecure.NewCredentials()
+	if s != nil {
+		how = credentials.NewTLS(s.source.For("h2"))
 	}
-	return []grpc.ServerOption{grpc.Creds(credentials.NewTLS(s.source.For("h2")))}
+	return grpc.Creds(conns.Credentials(how))
 }
 
 // onHTTP lets JSON speak HTTP/2 too, with as many requests of one connection at a
@@ -47,7 +51,7 @@ func (s *secured) onHTTP(server *http.Server) {
 // hands over: net/http finds HTTP/2 only where it has put on TLS itself.
 func (s *Server) serveHTTP() error {
 	if s.http.TLSConfig == nil {
-		return s.http.Serve(s.httpListener)
+		return s.http.Serve(s.httpFace)
 	}
-	return s.http.ServeTLS(s.httpListener, "", "")
+	return s.http.ServeTLS(s.httpFace, "", "")
 }

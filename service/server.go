@@ -18,6 +18,7 @@ import (
 
 	"example.com/knitmath/service/admit"
 	"example.com/knitmath/service/carry"
+	"example.com/knitmath/service/conns"
 	"example.com/knitmath/service/tlsfile"
 	"example.com/knitmath/service/watched"
 )
@@ -31,9 +32,15 @@ type Config struct {
 	// Drain is how long to go on answering after readiness went off, so that
 	// load balancers can notice.
 	Drain time.Duration
-	// ShutdownTimeout is how long calls under way may take to end after that:
-	// those over JSON first, then those over gRPC, each as long.
+	// ShutdownTimeout is how long calls under way may take to end after that, on
+	// both faces at the same time.
 	ShutdownTimeout time.Duration
+	// MaxConnections is how many connections each public face has at the most;
+	// 0 is DefaultMaxConnections.
+	MaxConnections int
+	// ConnectionAge is how old a connection gets before its caller is asked to make
+	// a new one, and so to find new replicas; 0 is DefaultConnectionAge.
+	ConnectionAge time.Duration
 	// TLS is for both public faces; the admin face, which probes and scrapers ask,
 	// never has it.
 	TLS tlsfile.Config
@@ -46,17 +53,37 @@ type Config struct {
 	Registry *prometheus.Registry
 }
 
+// Defaults of what bounds connections. So many idle ones on both faces take 180 MiB.
+const (
+	DefaultMaxConnections = 4096
+	DefaultConnectionAge  = 3 * time.Minute
+)
+
+const (
+	// maxAdminConnections are for probes and scrapers, of which there are few.
+	maxAdminConnections = 128
+	// maxCalls bounds the gRPC calls that are open on all connections. A JSON
+	// connection has one, so there the connections are the bound.
+	maxCalls = 4096
+)
+
 // Server is the three listeners of one process.
 type Server struct {
 	config Config
-	grpc   *grpc.Server
-	health *health.Server
-	http   *http.Server
-	admin  *http.Server
-	gate   *admit.Gate
-	ready  atomic.Bool
+	// grpc answers until the service is asked to end; from then on it ends what it
+	// has begun and grpcLast answers who comes new.
+	grpc, grpcLast *grpc.Server
+	health         *health.Server
+	keeper         *conns.Keeper
+	http           *http.Server
+	admin          *http.Server
+	gate           *admit.Gate
+	ready          atomic.Bool
 
 	grpcListener, httpListener, adminListener net.Listener
+	grpcFace, httpFace, adminFace             *conns.Face
+	// relay hands what comes to grpcFace to grpc and then to grpcLast.
+	relay *conns.Relay
 	// files are looked at while the server runs.
 	files []watched.Looker
 }
@@ -72,6 +99,8 @@ func Listen(config Config) (*Server, error) {
 
 func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error) {
 	config.Release.Version = cmp.Or(config.Release.Version, unknownRelease)
+	config.MaxConnections = cmp.Or(config.MaxConnections, DefaultMaxConnections)
+	config.ConnectionAge = cmp.Or(config.ConnectionAge, DefaultConnectionAge)
 	if err := config.Check(); err != nil {
 		return nil, err
 	}
@@ -90,16 +119,18 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 		return nil, err
 	}
 	in := admission{admit.NewGate(admit.DefaultLimits(runtime.GOMAXPROCS(0))), m.refusals}
-	s.gate = in.gate
-	if err := config.Registry.Register(in.gate); err != nil {
-		return nil, err
+	s.gate, s.keeper = in.gate, conns.NewKeeper(conns.DefaultLimits())
+	for _, c := range []prometheus.Collector{s.gate, s.keeper, readiness(&s.ready)} {
+		if err := config.Registry.Register(c); err != nil {
+			return nil, err
+		}
 	}
-	if err := config.Registry.Register(readiness(&s.ready)); err != nil {
-		return nil, err
+	s.health = newHealth()
+	for _, server := range []**grpc.Server{&s.grpc, &s.grpcLast} {
+		made, seen := newGRPCServer(m, config.Release, in, unary, stream, s.health, config.ConnectionAge, secured.onGRPC())
+		register(seen)
+		*server = made
 	}
-	var seen grpc.ServiceRegistrar
-	s.grpc, seen, s.health = newGRPCServer(m, config.Release, in, unary, stream, secured.onGRPC()...)
-	register(seen)
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
 	// seen as an increase.
@@ -107,11 +138,11 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 
 	local := newInProcess(unary)
 	register(local)
-	face, err := newHTTPHandler(context.Background(), local, m, in, config.Release)
+	face, err := newJSONFace(context.Background(), local, m, in, config.Release)
 	if err != nil {
 		return nil, err
 	}
-	s.http = newHTTPServer(face, config.Logger)
+	s.http = newHTTPServer(face.whole(config.ConnectionAge, &s.ready), config.Logger)
 	(&unreadable{refusals: m.refusals}).watch(s.http)
 	secured.onHTTP(s.http)
 	s.admin = newHTTPServer(newAdminHandler(config, &s.ready, m.faults), config.Logger)
@@ -132,6 +163,10 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 			return nil, fmt.Errorf("%s listener: %w", l.name, err)
 		}
 	}
+	s.grpcFace = s.keeper.Face(faceGRPC, s.grpcListener, config.MaxConnections, maxCalls)
+	s.httpFace = s.keeper.Face(faceJSON, s.httpListener, config.MaxConnections, config.MaxConnections)
+	s.adminFace = s.keeper.Face("admin", s.adminListener, maxAdminConnections, maxAdminConnections)
+	s.relay = conns.NewRelay(s.grpcFace)
 	return s, nil
 }
 
@@ -162,9 +197,10 @@ func (s *Server) Serve(ctx context.Context) error {
 	defer stopLooking()
 	go watched.Watch(looking, watched.Every, s.files...)
 	failed := make(chan error, 3)
-	go func() { failed <- s.grpc.Serve(s.grpcListener) }()
+	go s.keeper.Run(looking)
+	go func() { failed <- s.grpc.Serve(s.relay.Shift()) }()
 	go func() { failed <- s.serveHTTP() }()
-	go func() { failed <- s.admin.Serve(s.adminListener) }()
+	go func() { failed <- s.admin.Serve(s.adminFace) }()
 
 	var cause error
 	select {
@@ -187,48 +223,5 @@ func (s *Server) setReady(ready bool) {
 	s.health.SetServingStatus("", healthv1.HealthCheckResponse_SERVING)
 	for name := range s.grpc.GetServiceInfo() {
 		s.health.SetServingStatus(name, healthv1.HealthCheckResponse_SERVING)
-	}
-}
-
-// stop ends the service in the order that loses no call: readiness off, time for
-// the load balancers to see it, JSON, gRPC, and last the admin face, so that the
-// end can still be scraped.
-func (s *Server) stop(drain bool) {
-	log := s.config.Logger
-	s.setReady(false)
-	if drain && s.config.Drain > 0 {
-		log.Info("draining", "for", s.config.Drain)
-		<-time.After(s.config.Drain)
-	}
-	s.stopHTTP(s.http, "JSON")
-	s.stopGRPC()
-	s.stopHTTP(s.admin, "admin")
-	log.Info("stopped")
-}
-
-// stopHTTP waits for requests under way, but not for ever.
-func (s *Server) stopHTTP(server *http.Server, name string) {
-	ctx, cancel := context.WithTimeout(context.Background(), s.config.ShutdownTimeout)
-	defer cancel()
-	if err := server.Shutdown(ctx); err != nil {
-		s.config.Logger.Warn("requests cut off", "listener", name, "cause", err)
-		_ = server.Close() // Shutdown said what there was to say.
-	}
-}
-
-// stopGRPC waits for calls under way, but not for ever: a health Watch never
-// ends of itself, and GracefulStop waits for it.
-func (s *Server) stopGRPC() {
-	done := make(chan struct{})
-	go func() {
-		s.grpc.GracefulStop()
-		close(done)
-	}()
-	select {
-	case <-done:
-	case <-time.After(s.config.ShutdownTimeout):
-		s.config.Logger.Info("gRPC streams cut off")
-		s.grpc.Stop()
-		<-done
 	}
 }

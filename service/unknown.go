@@ -6,7 +6,6 @@ import (
 
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
-	"google.golang.org/grpc/tap"
 )
 
 const reasonUnknownMethod = "UNKNOWN_METHOD"
@@ -29,13 +28,11 @@ type unreachedKey struct{}
 // an encoding that is not known, or with a name that is none, which gRPC answers by
 // itself. A stats.Handler would see them too, and costs every call three times as
 // much.
-func countUnreached(r *refusals) tap.ServerInHandle {
-	return func(ctx context.Context, _ *tap.Info) (context.Context, error) {
-		reached := context.AfterFunc(ctx, func() {
-			r.refused(context.Background(), faceGRPC, reasonUnreadable, "call", func() []slog.Attr { return nil })
-		})
-		return context.WithValue(ctx, unreachedKey{}, reached), nil
-	}
+func countUnreached(ctx context.Context, r *refusals) context.Context {
+	reached := context.AfterFunc(ctx, func() {
+		r.refused(context.Background(), faceGRPC, reasonUnreadable, "call", func() []slog.Attr { return nil })
+	})
+	return context.WithValue(ctx, unreachedKey{}, reached)
 }
 
 // reached says that the call has.

@@ -24,7 +24,11 @@ type waitingKey struct{}
 
 // watch has server tell what happens.
 func (u *unreadable) watch(server *http.Server) {
+	known := server.ConnContext
 	server.ConnContext = func(ctx context.Context, conn net.Conn) context.Context {
+		if known != nil {
+			ctx = known(ctx, conn)
+		}
 		waiting := new(atomic.Bool)
 		u.conns.Store(conn, waiting)
 		return context.WithValue(ctx, waitingKey{}, waiting)

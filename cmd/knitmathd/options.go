@@ -30,7 +30,11 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	flags.DurationVar(&o.config.Drain, "drain", 3*time.Second,
 		"how long to go on answering after readiness went off")
 	flags.DurationVar(&o.config.ShutdownTimeout, "shutdown-timeout", 10*time.Second,
-		"how long calls under way may take to end, on each face")
+		"how long calls under way may take to end after that")
+	flags.IntVar(&o.config.MaxConnections, "max-connections", service.DefaultMaxConnections,
+		"how many `connections` each public face has at most; idle ones make room for new ones")
+	flags.DurationVar(&o.config.ConnectionAge, "connection-age", service.DefaultConnectionAge,
+		"how old a connection gets before its caller is asked to make a new one")
 	callerFlags(flags, &o.config)
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
@@ -70,6 +74,9 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	}
 	if o.config.Drain < 0 || o.config.ShutdownTimeout < 0 {
 		faults = append(faults, errors.New("-drain and -shutdown-timeout must not be negative"))
+	}
+	if o.config.MaxConnections < 1 || o.config.ConnectionAge < time.Second {
+		faults = append(faults, errors.New("-max-connections must be at least 1 and -connection-age at least 1s"))
 	}
 	faults = append(faults, o.config.Check())
 	return o, errors.Join(faults...)

@@ -31,6 +31,8 @@ func TestUsage(t *testing.T) {
 		{[]string{"serve"}, "", 2, `unexpected argument "serve"`},
 		{[]string{"-drain", "soon"}, "", 2, `invalid value "soon" for flag -drain`},
 		{[]string{"-drain", "-1s"}, "", 2, "must not be negative"},
+		{[]string{"-max-connections", "0"}, "", 2, "-max-connections must be at least 1"},
+		{[]string{"-connection-age", "5ms"}, "", 2, "-connection-age at least 1s"},
 		{[]string{"-log-level", "loud"}, "", 2, `invalid value "loud" for flag -log-level`},
 		{[]string{"-log-format", "xml"}, "", 2, `-log-format is "xml"`},
 		{[]string{"-tls-cert", "cert.pem"}, "", 2, "-tls-cert needs -tls-key"},

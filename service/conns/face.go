@@ -1,0 +1,155 @@
+package conns
+
+import (
+	"errors"
+	"net"
+	"sync"
+	"sync/atomic"
+	"syscall"
+	"time"
+)
+
+// Face is a listener whose connections are watched.
+type Face struct {
+	net.Listener
+	name   string
+	keeper *Keeper
+	most   int
+	// open are the calls that are open on all connections.
+	open      atomic.Int64
+	mostCalls int64
+
+	mu    sync.Mutex
+	conns map[*Conn]struct{}
+}
+
+// Accept waits for a connection that there is room for. Where there is none, one
+// that has been idle makes room: whoever opens connections and asks nothing must not
+// keep out who has a question. If none is idle the new one is closed.
+func (f *Face) Accept() (net.Conn, error) {
+	for {
+		raw, err := f.Listener.Accept()
+		if (errors.Is(err, syscall.EMFILE) || errors.Is(err, syscall.ENFILE)) && f.keeper.makeRoom() {
+			continue
+		}
+		if err != nil {
+			return nil, err
+		}
+		c := &Conn{Conn: raw, face: f, born: time.Now(), done: make(chan struct{})}
+		c.idle = c.born
+		if f.admit(c) {
+			return c, nil
+		}
+		f.keeper.refused.WithLabelValues(f.name, refusedConn).Inc()
+		_ = raw.Close() // There is nobody to tell.
+	}
+}
+
+// makeRoom closes an idle connection of any face, since the system gives the process
+// no more.
+func (k *Keeper) makeRoom() bool {
+	for _, f := range k.faces {
+		f.mu.Lock()
+		old := f.idlest(time.Now())
+		f.mu.Unlock()
+		if old != nil {
+			old.end(causeIdle)
+			return true
+		}
+	}
+	return false
+}
+
+func (f *Face) admit(c *Conn) bool {
+	f.mu.Lock()
+	if len(f.conns) >= f.most {
+		old := f.idlest(c.born)
+		if old == nil {
+			f.mu.Unlock()
+			return false
+		}
+		delete(f.conns, old)
+		defer old.end(causeIdle)
+	}
+	f.conns[c] = struct{}{}
+	f.mu.Unlock()
+	return true
+}
+
+const (
+	// sample is how many connections are looked at for one that is idle. To order
+	// them all would cost every call something; of so many, one is almost always
+	// among the longest idle.
+	sample = 32
+	// idleFor is how long a connection has had no call before it counts as idle.
+	idleFor = time.Second
+)
+
+// idlest finds the one of some connections that has had no call for longest.
+func (f *Face) idlest(now time.Time) *Conn {
+	var found *Conn
+	since := now.Add(-idleFor)
+	looked := 0
+	for c := range f.conns { // Go begins anywhere.
+		if at, idle := c.idleSince(); idle && at.Before(since) {
+			found, since = c, at
+		}
+		if looked++; looked == sample && found != nil || looked == 8*sample {
+			break
+		}
+	}
+	return found
+}
+
+// room says whether a connection may begin one more call.
+func (f *Face) room(open int) bool {
+	all := f.open.Load()
+	// Past the half, those who hold many have to wait for those who hold few.
+	return all < f.mostCalls/2 || all < f.mostCalls && open <= fewCalls
+}
+
+// fewCalls is what a connection may always have open.
+const fewCalls = 8
+
+// crowded says whether more calls are open than fit in comfort.
+func (f *Face) crowded() bool { return f.open.Load() >= f.mostCalls/2 }
+
+// all are the connections of the moment.
+func (f *Face) all() []*Conn {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	list := make([]*Conn, 0, len(f.conns))
+	for c := range f.conns {
+		list = append(list, c)
+	}
+	return list
+}
+
+// CutSilent closes the connections of HTTP/2 that nothing has come from. A gRPC
+// server waits for them before it tells the others that it ends.
+func (f *Face) CutSilent() {
+	for _, c := range f.all() {
+		c.mu.Lock()
+		spoke := c.spoke
+		c.mu.Unlock()
+		if !spoke {
+			c.end(causeIdle)
+		}
+	}
+}
+
+func (f *Face) forget(c *Conn) {
+	f.mu.Lock()
+	delete(f.conns, c)
+	f.mu.Unlock()
+}
+
+// Count is how many connections there are.
+func (f *Face) Count() int {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return len(f.conns)
+}
+
+// Open is how many calls are open on all connections.
+func (f *Face) Open() int { return int(f.open.Load()) }

@@ -1,0 +1,96 @@
+package conns
+
+import (
+	"cmp"
+	"slices"
+	"time"
+)
+
+// cause is why a connection was cut off, as the metrics name it.
+type cause string
+
+const (
+	// causeIdle made room for a new connection.
+	causeIdle cause = "idle"
+	// causeAnswers did not take its answers.
+	causeAnswers cause = "answers_not_taken"
+	// causeQuestion did not send its question to the end.
+	causeQuestion cause = "question_not_sent"
+	// causeResets began calls and gave them up.
+	causeResets cause = "calls_given_up"
+)
+
+var causes = []cause{causeIdle, causeAnswers, causeQuestion, causeResets}
+
+// suspect is a connection that may have to go.
+type suspect struct {
+	conn   *Conn
+	why    cause
+	weight int64 // what would be given back
+}
+
+// manyResets is how many calls may be given up between two sweeps where there is no
+// room for more.
+const manyResets = 8
+
+// callWeight is about what a call holds beside its question and its answer.
+const callWeight = 8 << 10
+
+// Sweep cuts off the connections whose oldest call has been on the wire for too long.
+// Where a limit is reached it is less patient, and cuts those first that hold most,
+// until there is room.
+func (k *Keeper) Sweep(now time.Time) {
+	for _, f := range k.faces {
+		pressed := f.crowded() || k.full()
+		var suspects []suspect
+		for _, c := range f.all() {
+			s, overdue, suspicious := c.look(now, k.limits)
+			switch {
+			case overdue:
+				c.end(s.why)
+			case suspicious && pressed:
+				suspects = append(suspects, s)
+			}
+		}
+		slices.SortFunc(suspects, func(a, b suspect) int { return cmp.Compare(b.weight, a.weight) })
+		for _, s := range suspects {
+			if !f.crowded() && !k.full() {
+				break
+			}
+			s.conn.end(s.why)
+		}
+	}
+}
+
+// look says how a connection stands, and forgets the calls that were given up.
+func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspicious bool) {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	s = suspect{conn: c, weight: c.answers}
+	resets := 0
+	for i := len(c.calls) - 1; i >= 0; i-- {
+		s.weight += c.calls[i].bytes + callWeight
+		if c.calls[i].reset {
+			resets++
+			c.remove(i)
+		}
+	}
+	var age time.Duration
+	// Which of the calls are meant to last is not known, only how many.
+	if len(c.calls) > c.watches {
+		oldest := c.calls[c.watches]
+		age = now.Sub(oldest.begun)
+	}
+	s.why = causeQuestion
+	if c.answers > 0 || !c.writing.IsZero() {
+		s.why = causeAnswers
+	}
+	if !c.writing.IsZero() {
+		age = max(age, now.Sub(c.writing))
+	}
+	if resets > manyResets {
+		s.why = causeResets
+		return s, false, true
+	}
+	return s, age > limits.Patience, age > limits.Hurry
+}

@@ -1,0 +1,29 @@
+package service
+
+import (
+	"google.golang.org/grpc/mem"
+	"google.golang.org/protobuf/proto"
+
+	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/conns"
+)
+
+// countedReply is an answer on its way to the codec, with the call whose work ends
+// there and the connection that has to take it.
+type countedReply struct {
+	message any
+	call    *admit.Call
+	conn    *conns.Conn
+}
+
+// write makes the answer into bytes, in a buffer that the connection counts. gRPC
+// says that an answer is sent when it is queued, whether or not the caller ever takes
+// it; of such answers the interceptors see nothing.
+func (r *countedReply) write(message proto.Message) (mem.BufferSlice, error) {
+	buf := r.conn.Get(proto.Size(message))
+	if _, err := (proto.MarshalOptions{UseCachedSize: true}).MarshalAppend((*buf)[:0], message); err != nil {
+		r.conn.Put(buf)
+		return nil, err
+	}
+	return mem.BufferSlice{mem.NewBuffer(buf, r.conn)}, nil
+}
