@@ -11,9 +11,6 @@ import (
 func (s spacing) mirroredFlat(out *EvenSpacing) bool {
 	plain, inner := out.PlainStitches, s.k-1
 	end := (plain + s.k) / (2 * s.k) // half a gap, to the nearest stitch
-	if s.edge == 0 {
-		end = max(end, s.least())
-	}
 	end = min(end, (plain-inner*s.least())/2)
 	if inner == 0 {
 		end = plain / 2
@@ -29,14 +26,18 @@ func (s spacing) mirroredFlat(out *EvenSpacing) bool {
 // therefore be even.
 func (s spacing) mirroredRound(out *EvenSpacing) bool {
 	small, larger := out.PlainStitches/s.k, out.PlainStitches%s.k
-	for _, split := range []struct{ gap, have int }{{small, s.k - larger}, {small + 1, larger}} {
-		if split.gap%2 != 0 || split.have == 0 {
+	lengths := []int{small}
+	if larger > 0 {
+		lengths = append(lengths, small+1)
+	}
+	for _, split := range lengths {
+		if split%2 != 0 {
 			continue
 		}
-		gaps, ok := spread.Palindrome(s.k-1, out.PlainStitches-split.gap)
+		gaps, ok := spread.Palindrome(s.k-1, out.PlainStitches-split)
 		if ok {
 			out.Gaps = gaps
-			out.FirstGapStitches, out.LastGapStitches = split.gap/2, split.gap/2
+			out.FirstGapStitches, out.LastGapStitches = split/2, split/2
 			return true
 		}
 	}

@@ -86,9 +86,6 @@ func (t taper) notWhole() string {
 	return s
 }
 
-// change0 changes the end count alone.
-func change0(end int) change { return change{end: &end} }
-
 // tooFewRows says how many rows it would take, and what else would do.
 func (t taper) tooFewRows() string {
 	may := strconv.Itoa(t.slots)

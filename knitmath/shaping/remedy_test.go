@@ -16,8 +16,8 @@ import (
 func TestRemediesOfTapersWork(t *testing.T) {
 	offered := map[string]int{}
 	for _, start := range []int{6, 9, 20, 41, 60} {
-		for end := 2; end <= 80; end += 3 {
-			for rows := 1; rows <= 25; rows += 3 {
+		for end := 2; end <= 80; end += knittest.Sweep(3, 9) {
+			for rows := 1; rows <= 25; rows += knittest.Sweep(3, 6) {
 				for variant := range 2 * 2 * 3 * 4 {
 					kept := [][2]int{{0, 0}, {3, 0}, {2, 5}, {1, 30}}[variant/12]
 					in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, EdgeChangeStitches: knittest.Ptr(1 + variant%2),
@@ -34,7 +34,7 @@ func TestRemediesOfTapersWork(t *testing.T) {
 		}
 	}
 	for _, kind := range []string{"any row", "double", "both", "even", "end"} {
-		if offered[kind] < 20 {
+		if offered[kind] < knittest.Sweep(20, 3) {
 			t.Errorf("%q was offered %d times", kind, offered[kind])
 		}
 	}
@@ -43,7 +43,7 @@ func TestRemediesOfTapersWork(t *testing.T) {
 // And every remedy of a refused side.
 func TestRemediesOfSidesWork(t *testing.T) {
 	offered := map[string]int{}
-	for middle := 8; middle <= 40; middle++ {
+	for middle := 8; middle <= 40; middle += knittest.Sweep(1, 3) {
 		for end := 8; end <= 40; end += 3 {
 			for _, at := range [][2]int{{4, 20}, {12, 18}, {9, 14}} {
 				for _, first := range []stitch.Side{stitch.RightSide, stitch.WrongSide} {
@@ -60,7 +60,7 @@ func TestRemediesOfSidesWork(t *testing.T) {
 		}
 	}
 	for _, kind := range []string{"any row", "double", "end"} {
-		if offered[kind] < 5 {
+		if offered[kind] < knittest.Sweep(5, 2) {
 			t.Errorf("%q was offered %d times", kind, offered[kind])
 		}
 	}

@@ -78,7 +78,7 @@ func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
 	switch even := x.LastRowNumber - w.rows[len(w.rows)-1].RowNumber; {
 	case even == 1:
 		when += ", the last " + row + " even"
-	case even > 1:
+	case even > 0:
 		when += ", the last " + report.CountOf(even, row+"s") + " even"
 	}
 	return append(append(d, instructions...), when+".")
@@ -99,7 +99,7 @@ func (o ShapedSide) Summary() string {
 // point to point, neighbouring stretches that keep one told together.
 func (o ShapedSide) countWords() string {
 	last := len(o.Stretches) - 1 // the last that shapes: its count ends the list
-	for last > 0 && o.Stretches[last].ShapingRowCount == 0 {
+	for o.Stretches[last].ShapingRowCount == 0 {
 		last--
 	}
 	s, kept := strconv.Itoa(o.side.start), 0

@@ -107,8 +107,8 @@ func (s spacing) ends(plain int) (first, last int) {
 		outer = s.least()
 	}
 	first, last = max(first, outer), max(last, outer)
-	if slack := plain - (s.k-1)*s.least(); first+last > slack {
-		first, last = slack/2, slack-slack/2
+	if plain == (s.k-1)*s.least() { // the strands between the edges are all taken
+		return 0, 0
 	}
 	return first, last
 }

@@ -38,7 +38,7 @@ func (s spacing) row(o EvenSpacing) stitch.Row {
 func joined(steps []stitch.Step) []stitch.Step {
 	var out []stitch.Step
 	for _, step := range steps {
-		if last := len(out) - 1; last >= 0 && step.Count > 0 && out[last].Op == step.Op && step.Count+out[last].Count > 2 {
+		if last := len(out) - 1; last >= 0 && out[last].Op == step.Op && step.Count+out[last].Count > 2 {
 			out[last].Count += step.Count
 			continue
 		}
@@ -108,7 +108,7 @@ func (s spacing) appendBlocks(steps []stitch.Step, runs []spread.GapRun, unit fu
 			b.lone = lone
 			i++
 		}
-		if b != last || times == 0 {
+		if b != last {
 			flush()
 			last, times = b, 0
 		}

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -77,5 +78,44 @@ func TestWordsOfOne(t *testing.T) {
 	_, err = PlanEvenSpacing(EvenSpacingInput{StartStitches: 20, EndStitches: 9})
 	if err == nil || !strings.Contains(err.Error(), "k2tog is needed 11 times and fits at most 10 times, which gives 10 stitches;") {
 		t.Errorf("%v", err)
+	}
+}
+
+// Where the first row shapes, or the last, no rows are worked even beside it.
+func TestNoEvenRowsAreTold(t *testing.T) {
+	out, err := PlanTaper(TaperInput{StartStitches: 10, EndStitches: 16, HeightRows: new(3), ShapingRows: ShapingRowsAny})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, d := range out.Directions() {
+		if strings.Contains(d, "even") {
+			t.Errorf("%q", d)
+		}
+	}
+	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 10, ShapingRows: ShapingRowsAny,
+		Points: []SidePoint{{HeightRows: new(3), Stitches: 16}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := side.Directions()
+	if want := ": 16 stitches."; !strings.HasSuffix(d[len(d)-1], want) {
+		t.Errorf("%q", d)
+	}
+}
+
+// Up to six different intervals are told in words, more as the rows themselves.
+func TestSixIntervalsAreWordsAndSevenAList(t *testing.T) {
+	rows := []ShapingRow{{RowNumber: 1}}
+	every := []int{2, 4, 2, 4, 2, 4, 2}
+	for i, n := range every {
+		rows = append(rows, ShapingRow{RowNumber: rows[i].RowNumber + n})
+	}
+	const words = "every 2nd row once, then every 4th row once, then every 2nd row once, then every 4th row once, " +
+		"then every 2nd row once, then every 4th row once"
+	if got := intervalWords(schedule.Of(every[:6]), rows[:7], "row", false); got != words {
+		t.Errorf("got %q", got)
+	}
+	if got, want := intervalWords(schedule.Of(every), rows, "row", false), "on rows 3, 7, 9, 13, 15, 19, 21"; got != want {
+		t.Errorf("got %q, want %q", got, want)
 	}
 }

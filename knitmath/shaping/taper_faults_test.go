@@ -1,0 +1,150 @@
+package shaping
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// checkTaperRefusal: a taper is refused only for want of rows, of stitches, or
+// of whole shaping rows.
+func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
+	t.Helper()
+	per := *in.EdgeChangeStitches
+	edges := 1
+	if in.Edges == ShapedEdgesBoth {
+		edges = 2
+	}
+	change := measure.Abs(in.EndStitches - in.StartStitches)
+	if change == 0 || change%(per*edges) != 0 {
+		return
+	}
+	slots := rowsThatMayShape(in.ShapingRows, in.FirstSide, *in.EvenBeforeRows, *in.HeightRows-*in.EvenAfterRows)
+	narrow := min(in.StartStitches, in.EndStitches) < 2*(1+per+1)
+	if change/(per*edges) <= slots && !narrow {
+		t.Fatalf("%s refused though it fits: %v", describeTaper(in), err)
+	}
+}
+
+func TestTaperRefusals(t *testing.T) {
+	ten, zero, three, tooMany, big := 10, 0, 3, stitch.MaxRows+1, 101
+	nan, cm := math.NaN(), 20.0
+	tiny := 0.1
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	coarse := &gauge.Gauge{Stitches: 5, Rows: 5}
+	for name, c := range map[string]struct {
+		in   TaperInput
+		want []string
+	}{
+		"empty": {TaperInput{}, []string{"start_stitches REQUIRED", "end_stitches REQUIRED", "height_rows REQUIRED",
+			"height_cm REQUIRED"}},
+		"twice": {TaperInput{StartStitches: 10, EndStitches: 20, HeightRows: &ten, HeightCm: &cm, Gauge: standard},
+			[]string{"height_rows CONTRADICTORY", "height_cm CONTRADICTORY"}},
+		"ranges": {TaperInput{StartStitches: -1, EndStitches: stitch.MaxStitches + 1, HeightRows: &tooMany,
+			EdgeChangeStitches: &three, EdgeStitches: &zero},
+			[]string{"start_stitches OUT_OF_RANGE", "end_stitches OUT_OF_RANGE", "height_rows OUT_OF_RANGE",
+				"edge_change_stitches OUT_OF_RANGE", "edge_stitches OUT_OF_RANGE"}},
+		"nan":      {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &nan, Gauge: standard}, []string{"height_cm NOT_FINITE"}},
+		"no gauge": {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &cm}, []string{"gauge REQUIRED"}},
+		"bad gauge": {TaperInput{StartStitches: 10, EndStitches: 20, HeightRows: &ten, Gauge: &gauge.Gauge{}},
+			[]string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
+		"no row": {TaperInput{StartStitches: 10, EndStitches: 20, HeightCm: &tiny, Gauge: coarse},
+			[]string{"height_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"equal": {TaperInput{StartStitches: 10, EndStitches: 10, HeightRows: &ten},
+			[]string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"odd": {TaperInput{StartStitches: 10, EndStitches: 13, HeightRows: &ten},
+			[]string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"few rows": {TaperInput{StartStitches: 10, EndStitches: 40, HeightRows: &ten},
+			[]string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
+		"narrow": {TaperInput{StartStitches: 8, EndStitches: 2, HeightRows: &ten},
+			[]string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
+		"wide edge": {TaperInput{StartStitches: 8, EndStitches: 10, HeightRows: &ten, EdgeStitches: &big},
+			[]string{"edge_stitches OUT_OF_RANGE"}},
+		"round wrong": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: stitch.InTheRound,
+			FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
+		"even range": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &tooMany,
+			EvenAfterRows: &tooMany}, []string{"even_before_rows OUT_OF_RANGE", "even_after_rows OUT_OF_RANGE"}},
+		"all even": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &ten},
+			[]string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
+		"enums": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: 3, Edges: 4, ShapingRows: 3,
+			FirstSide: 3, Spread: 5, DisplayUnit: -1},
+			[]string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "shaping_rows UNKNOWN_VALUE",
+				"first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := PlanTaper(c.in)
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}
+
+// taperRefusal is what the first violation of a refusal says; nothing if there is
+// an answer.
+func taperRefusal(in TaperInput) string {
+	_, err := PlanTaper(in)
+	var refusal *fault.InputError
+	if errors.As(err, &refusal) {
+		return refusal.Violations[0].Detail
+	}
+	return ""
+}
+
+// A change that no whole shaping rows make is told the nearest counts that they do
+// make, on both sides of what was asked, where there is a taper to them: from 7
+// stitches there is none to 1, nor to one below, and none past the most.
+func TestNearestEndsOfATaper(t *testing.T) {
+	for _, c := range []struct {
+		start, end, per int
+		want            string
+	}{
+		{10, 13, 1, "; the nearest end counts that are: 12 and 14"},
+		{10, 15, 2, "; the nearest end counts that are: 14 and 18"},
+		{20, 13, 1, "; the nearest end counts that are: 14 and 12"},
+		{20, 13, 2, "; the nearest end counts that are: 16 and 12"},
+		{10, 11, 1, "; the nearest end counts that are: 12"},
+		{20, 19, 2, "; the nearest end counts that are: 16"},
+		{9, 4, 1, "; the nearest end counts that are: 5"},
+		{7, 4, 2, " is not a multiple of that"},
+		{stitch.MaxStitches - 2, stitch.MaxStitches - 1, 1, "; the nearest end counts that are: 10000"},
+	} {
+		got := taperRefusal(TaperInput{StartStitches: c.start, EndStitches: c.end, HeightRows: new(100), EdgeChangeStitches: &c.per})
+		if !strings.HasSuffix(got, c.want) {
+			t.Errorf("%d to %d by %d: %q, want %q", c.start, c.end, c.per, got, c.want)
+		}
+	}
+}
+
+// Too few rows: the height said to be enough is, and one row less is not.
+func TestTooFewRowsForATaper(t *testing.T) {
+	refused := 0
+	for end := 12; end <= 40; end += 2 {
+		for variant := range 2 * 2 * 2 * 2 {
+			per, before, after := 1+variant%2, variant/2%2, variant/4%2
+			in := TaperInput{StartStitches: 10, EndStitches: end, HeightRows: new(5), EdgeChangeStitches: &per,
+				EvenBeforeRows: &before, EvenAfterRows: &after, ShapingRows: ShapingRows(1 + variant/8)}
+			text := taperRefusal(in)
+			var needed, may, rows int
+			if _, err := fmt.Sscanf(text, "%d shaping rows are needed and %d may shape; it takes at least %d rows",
+				&needed, &may, &rows); err != nil {
+				continue
+			}
+			refused++
+			longer, shorter := in, in
+			longer.HeightRows, shorter.HeightRows = &rows, new(rows-1)
+			if taperRefusal(longer) != "" || taperRefusal(shorter) == "" {
+				t.Errorf("%s: %q, which is not so", describeTaper(in), text)
+			}
+		}
+	}
+	if refused < 100 {
+		t.Errorf("refused %d: the sweep has shrunk", refused)
+	}
+}
