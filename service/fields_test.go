@@ -149,7 +149,7 @@ func withFields(t *testing.T, request json.RawMessage, paths []string) string {
 func TestFieldsInAQuery(t *testing.T) {
 	server := start(t)
 	for query, want := range map[string]string{
-		"&fields=summary":                `{"summary": "Cast on 110 stitches: 50 cm wide, exactly as asked."}`,
+		"&fields=summary":                `{"summary": "Work on 110 stitches: 50 cm wide, exactly as asked."}`,
 		"&fields=notices":                `{"notices": []}`,
 		"&fields=rows":                   `{}`,
 		"&fields=notices&fields=notices": `{"notices": []}`,

@@ -35,7 +35,7 @@ func TestLargestReplies(t *testing.T) {
 	}
 	bands := make([]*knitmathv1.YokeBand, 50)
 	for i := range bands {
-		bands[i] = &knitmathv1.YokeBand{HeightRounds: 5, RepeatStitches: int32(2 + i), PlainBeforeRounds: new(int32(30))}
+		bands[i] = &knitmathv1.YokeBand{HeightRounds: 5, RepeatStitches: int32(2 + i), EvenBeforeRounds: new(int32(30))}
 	}
 	for _, c := range []struct {
 		method  string

@@ -53,21 +53,21 @@ func TestAnswersInWords(t *testing.T) {
 		"across": {holes(ButtonholesInput{BandStitches: 20, BandRows: 8, HoleCount: 3, HoleStitches: new(2), BeforeFirst: new(3),
 			Gauge: standard}),
 			"3 holes of 2 stitches (1 cm): 3 stitches before the first, 3 stitches after the last, 4 stitches between.",
-			[]string{how, "Work 3 rows plain.", "Row 4 (RS): k3, [bo 2, k4] twice, bo 2, k3. 3 holes of 2 stitches bound off.",
-				"Row 5 (WS): p3, [co 2, p4] twice, co 2, p3. 20 stitches again.", "Work 3 rows plain."}},
+			[]string{how, "Work 3 rows even.", "Row 4 (RS): k3, [bo 2, k4] twice, bo 2, k3. 3 holes of 2 stitches bound off.",
+				"Row 5 (WS): p3, [co 2, p4] twice, co 2, p3. 20 stitches again.", "Work 3 rows even."}},
 		// 3 holes of two rows on 30 rows, 4 before and after: 16 in two gaps.
 		"along": {holes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 7, BandRows: 30, HoleCount: 3,
 			HoleStitches: new(3),
 			BeforeFirst:  new(4)}),
 			"3 holes of 3 stitches: 4 rows before the first, 4 rows after the last, 8 rows between.",
 			[]string{how, "Hole (RS): k2, bo 3, k2; next row p2, co 3, p2.",
-				"Bind a hole off in rows 5, 15, 25; work all other rows plain, to row 30."}},
+				"Bind a hole off in rows 5, 15, 25; work all other rows even, to row 30."}},
 		"any row": {holes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 7, BandRows: 20, HoleCount: 2,
 			HoleStitches: new(3),
 			BeforeFirst:  new(4), AfterLast: new(5), BindOffRows: shaping.ShapingRowsAny}),
 			"2 holes of 3 stitches: 4 rows before the first, 5 rows after the last, 7 rows between.",
 			[]string{how, "Hole (RS): k2, bo 3, k2; next row p2, co 3, p2.", "Hole (WS): p2, bo 3, p2; next row k2, co 3, k2.",
-				"Bind a hole off in rows 5 (RS), 14 (WS); work all other rows plain, to row 20."}},
+				"Bind a hole off in rows 5 (RS), 14 (WS); work all other rows even, to row 20."}},
 	} {
 		if got := c.answer.Summary(); c.summary != "" && got != c.summary {
 			t.Errorf("%s: got %q, want %q", name, got, c.summary)

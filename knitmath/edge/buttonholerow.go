@@ -85,7 +85,7 @@ func (o Buttonholes) Directions() []string {
 	hole := report.CountOf(o.HoleStitches, "stitches")
 	d := []string{"k and p stand for the stitch pattern of the band. The stitch left on the right needle by binding off " +
 		"is the first of those worked next."}
-	rows := func(n int) string { return "Work " + report.CountOf(n, "rows") + " plain." }
+	rows := func(n int) string { return "Work " + report.CountOf(n, "rows") + " even." }
 	if !o.b.alongRows {
 		d = append(d, rows(o.Rows[0].RowNumber-1))
 		d = append(d, o.Rows[0].direction()+" "+report.CountOf(len(o.Holes), "holes")+" of "+hole+" bound off.")
@@ -115,7 +115,7 @@ func (o Buttonholes) Directions() []string {
 	if len(numbers) > 1 {
 		noun = "rows "
 	}
-	return append(d, "Bind a hole off in "+noun+strings.Join(numbers, ", ")+"; work all other rows plain, to row "+
+	return append(d, "Bind a hole off in "+noun+strings.Join(numbers, ", ")+"; work all other rows even, to row "+
 		strconv.Itoa(o.BandRows)+".")
 }
 

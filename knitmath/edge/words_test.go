@@ -39,7 +39,7 @@ func TestASingleHoleHasARow(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := "Bind a hole off in row 11; work all other rows plain, to row 21."
+	want := "Bind a hole off in row 11; work all other rows even, to row 21."
 	if d := out.Directions(); d[len(d)-1] != want {
 		t.Errorf("got %q, want %q", d[len(d)-1], want)
 	}
@@ -52,7 +52,7 @@ func TestNoRowAfterTheHoles(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := "Row 3 (WS): p3, co 3, p3. 9 stitches again."
-	if d := out.Directions(); len(d) != 4 || d[1] != "Work 1 row plain." || d[3] != want {
+	if d := out.Directions(); len(d) != 4 || d[1] != "Work 1 row even." || d[3] != want {
 		t.Errorf("%q", d)
 	}
 }

@@ -126,7 +126,7 @@ func (o *CastOn) addNotices() {
 func (o CastOn) Summary() string {
 	s := ""
 	if o.Stitches != nil {
-		s = o.Stitches.sentence("Cast on", "stitches", "wide", o.unit)
+		s = o.Stitches.sentence("Work on", "stitches", "wide", o.unit)
 	}
 	if o.Rows != nil {
 		if s != "" {
@@ -137,7 +137,7 @@ func (o CastOn) Summary() string {
 	return s
 }
 
-// sentence is "Cast on 112 stitches: 50.9 cm wide, 0.1 cm less than asked."
+// sentence is "Work on 112 stitches: 50.9 cm wide, 0.1 cm less than asked."
 func (f FittedCount) sentence(verb, noun, direction string, unit measure.DisplayUnit) string {
 	return verb + " " + report.CountOf(f.Count, noun) + ": " + unit.Size(f.SizeCm) + " " + direction + ", " +
 		unit.Difference(f.DifferenceCm) + "."

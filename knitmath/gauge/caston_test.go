@@ -129,22 +129,22 @@ func TestCastOnByHand(t *testing.T) {
 	}{
 		// 88 + 8 = 96 cm; 96 * 2.2 = 211.2; of multiples of 4: 212 (0.8 away).
 		{CastOnInput{Gauge: g, WidthCm: p(88), EaseCm: p(8), StitchRule: &CountRule{Multiple: n(4)}}, 212, 0, 96,
-			"Cast on 212 stitches: 96.4 cm wide, 0.4 cm more than asked."},
+			"Work on 212 stitches: 96.4 cm wide, 0.4 cm more than asked."},
 		// 88 less 10 % = 79.2 cm; 174.24.
 		{CastOnInput{Gauge: g, WidthCm: p(88), EasePercent: p(-10)}, 174, 0, 79.2,
-			"Cast on 174 stitches: 79.1 cm wide, 0.1 cm less than asked."},
+			"Work on 174 stitches: 79.1 cm wide, 0.1 cm less than asked."},
 		// 22.5 cm at 28 to 10 cm: 63 exactly; 15 cm at 40: 60.
 		{CastOnInput{Gauge: &Gauge{Stitches: 28, Rows: 40}, WidthCm: p(22.5), HeightCm: p(15)}, 63, 60, 22.5,
-			"Cast on 63 stitches: 22.5 cm wide, exactly as asked. Work 60 rows: 15 cm tall, exactly as asked."},
+			"Work on 63 stitches: 22.5 cm wide, exactly as asked. Work 60 rows: 15 cm tall, exactly as asked."},
 		// Rows alone, an even number: 45 cm * 3 = 135; of 134 and 136, equally near, the larger.
 		{CastOnInput{Gauge: g, HeightCm: p(45), RowRule: &CountRule{Multiple: n(2)}}, 0, 136, 0,
 			"Work 136 rows: 45.3 cm tall, 0.3 cm more than asked."},
 		// 20 in at 22 to 10 cm: 50.8 * 2.2 = 111.76; 112 / 2.2 = 50.909 cm = 20.043 in, 0.043 more.
 		{CastOnInput{Gauge: g, WidthCm: p(50.8), DisplayUnit: measure.DisplayUnitIn}, 112, 0, 50.8,
-			"Cast on 112 stitches: 20.04 in wide, 0.04 in more than asked."},
+			"Work on 112 stitches: 20.04 in wide, 0.04 in more than asked."},
 		// Half a millimetre of ease is kept: 10.05 * 2.2 = 22.11.
 		{CastOnInput{Gauge: g, WidthCm: p(10), EaseCm: p(0.05)}, 22, 0, 10.05,
-			"Cast on 22 stitches: 10 cm wide, 0.1 cm less than asked."},
+			"Work on 22 stitches: 10 cm wide, 0.1 cm less than asked."},
 	} {
 		out, err := ComputeCastOn(c.in)
 		if err != nil {

@@ -22,14 +22,14 @@ func ExampleComputeCastOn() {
 		return
 	}
 	fmt.Println(out.Summary())
-	fmt.Printf("exactly %.0f stitches; legal beside it are %d and %d\n",
+	fmt.Printf("exactly %.0f stitches; beside it are %d and %d\n",
 		out.Stitches.Exact, out.Stitches.Below.Count, out.Stitches.Above.Count)
 	for _, n := range out.Notices {
 		fmt.Println(n.Reason, n.Field)
 	}
 	// Output:
-	// Cast on 222 stitches: 100.9 cm wide, 0.9 cm more than asked.
-	// exactly 220 stitches; legal beside it are 218 and 226
+	// Work on 222 stitches: 100.9 cm wide, 0.9 cm more than asked.
+	// exactly 220 stitches; beside it are 218 and 226
 	// HALFWAY width_cm
 }
 

@@ -21,5 +21,5 @@ const (
 // HalfwayNotice says which of two equally near counts was taken for a field.
 func HalfwayNotice(field string, count int) report.Notice {
 	return report.Notice{Reason: Halfway, Field: field,
-		Description: "falls exactly half-way between two legal counts; " + strconv.Itoa(count) + " was taken"}
+		Description: "falls exactly half-way between two counts that fit the repeat; " + strconv.Itoa(count) + " was taken"}
 }

@@ -65,9 +65,9 @@ func TestCastOnInWords(t *testing.T) {
 		width, height *float64
 		want          string
 	}{
-		{&cm, nil, "Cast on 44 stitches: 20 cm wide, exactly as asked."},
+		{&cm, nil, "Work on 44 stitches: 20 cm wide, exactly as asked."},
 		{nil, &cm, "Work 60 rows: 20 cm tall, exactly as asked."},
-		{&cm, &cm, "Cast on 44 stitches: 20 cm wide, exactly as asked. Work 60 rows: 20 cm tall, exactly as asked."},
+		{&cm, &cm, "Work on 44 stitches: 20 cm wide, exactly as asked. Work 60 rows: 20 cm tall, exactly as asked."},
 	} {
 		out, err := ComputeCastOn(CastOnInput{Gauge: &Gauge{Stitches: 22, Rows: 30}, WidthCm: c.width, HeightCm: c.height})
 		if err != nil {

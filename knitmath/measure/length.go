@@ -45,22 +45,23 @@ func (u DisplayUnit) Size(cm float64) string {
 
 // Difference writes a signed length: "0.9 cm more than asked", "0.9 cm less than
 // asked", "exactly as asked". One that would be written as 0 is bounded instead:
-// "less than 0.05 cm more than asked".
+// "more than asked by under 0.05 cm".
 func (u DisplayUnit) Difference(cm float64) string {
 	if cm == 0 {
 		return "exactly as asked"
 	}
-	size, smallest := u.Size(math.Abs(cm)), "less than 0.05 cm"
+	size, smallest := u.Size(math.Abs(cm)), "under 0.05 cm"
 	if u == DisplayUnitIn {
-		smallest = "less than 0.005 in"
+		smallest = "under 0.005 in"
+	}
+	than := "less than asked"
+	if cm > 0 {
+		than = "more than asked"
 	}
 	if strings.HasPrefix(size, "0 ") {
-		size = smallest
+		return than + " by " + smallest
 	}
-	if cm > 0 {
-		return size + " more than asked"
-	}
-	return size + " less than asked"
+	return size + " " + than
 }
 
 // Decimal writes x rounded half up to a number of places, without trailing

@@ -49,11 +49,11 @@ func TestWrittenLengths(t *testing.T) {
 		// without a sign and so by the size.
 		{DisplayUnitCm, -0.25, "-0.2 cm", "0.3 cm less than asked"},
 		{DisplayUnitCm, 0, "0 cm", "exactly as asked"},
-		{DisplayUnitCm, 0.04, "0 cm", "less than 0.05 cm more than asked"},
-		{DisplayUnitCm, -0.04, "0 cm", "less than 0.05 cm less than asked"},
+		{DisplayUnitCm, 0.04, "0 cm", "more than asked by under 0.05 cm"},
+		{DisplayUnitCm, -0.04, "0 cm", "less than asked by under 0.05 cm"},
 		// 50.9 / 2.54 = 20.039.
 		{DisplayUnitIn, 50.9, "20.04 in", "20.04 in more than asked"},
-		{DisplayUnitIn, -0.01, "0 in", "less than 0.005 in less than asked"},
+		{DisplayUnitIn, -0.01, "0 in", "less than asked by under 0.005 in"},
 		// No places left in a float: written in full, and not through an integer
 		// that it would overflow.
 		{DisplayUnitCm, 1e22, "10000000000000000000000 cm", "10000000000000000000000 cm more than asked"},

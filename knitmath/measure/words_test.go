@@ -109,11 +109,11 @@ func TestDifferenceBounds(t *testing.T) {
 		want string
 	}{
 		{DisplayUnitCm, 0.05, "0.1 cm more than asked"},
-		{DisplayUnitCm, 0.0499, "less than 0.05 cm more than asked"},
+		{DisplayUnitCm, 0.0499, "more than asked by under 0.05 cm"},
 		{DisplayUnitCm, -0.05, "0.1 cm less than asked"},
-		{DisplayUnitCm, -0.0499, "less than 0.05 cm less than asked"},
+		{DisplayUnitCm, -0.0499, "less than asked by under 0.05 cm"},
 		{DisplayUnitIn, 0.0128, "0.01 in more than asked"},
-		{DisplayUnitIn, 0.0126, "less than 0.005 in more than asked"},
+		{DisplayUnitIn, 0.0126, "more than asked by under 0.005 in"},
 		{DisplayUnitIn, -0.0128, "0.01 in less than asked"},
 		{DisplayUnitIn, 0, "exactly as asked"},
 		{DisplayUnitUnspecified, 10, "10 cm more than asked"}, // begins with no 0

@@ -39,7 +39,7 @@ func TestYarnRefusals(t *testing.T) {
 				"pieces[0].rowwise.row_stitches[4] OUT_OF_RANGE"}},
 		{"several shapes", piece(Piece{Counted: &CountedPiece{1, 1}, Rowwise: &RowwisePiece{[]int{1}}}),
 			[]string{"pieces[0].counted CONTRADICTORY", "pieces[0].rowwise CONTRADICTORY"}},
-		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternPlain, PatternFactor: knittest.Ptr(1.0)}),
+		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternStockinette, PatternFactor: knittest.Ptr(1.0)}),
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
 		{"not finite", Input{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},

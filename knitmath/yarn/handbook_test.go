@@ -102,7 +102,7 @@ func TestPulloverByHand(t *testing.T) {
 	if *out.BallCount != 6 {
 		t.Errorf("%d balls", *out.BallCount)
 	}
-	want := "Have 1017 m of yarn (975 m to 1069 m), 509 g, reserve included. Buy 6 balls, for the high figure."
+	want := "You need 1017 m of yarn (975 m to 1069 m), 509 g, reserve included. Buy 6 balls, for the high figure."
 	if got := out.Summary(); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -67,13 +67,13 @@ func (s FabricState) sources() []report.Source {
 func (s FabricState) String() string {
 	switch s {
 	case FabricStateDryRelaxed:
-		return "dry relaxed"
+		return "dry relaxed, unwashed"
 	case FabricStateWetRelaxed:
-		return "wet relaxed"
+		return "wet relaxed, wet-blocked"
 	case FabricStateFullyRelaxed:
-		return "fully relaxed"
+		return "fully relaxed, washed repeatedly"
 	}
-	return "any state from dry to fully relaxed"
+	return "any state from dry relaxed, unwashed, to fully relaxed, washed repeatedly"
 }
 
 // loopCited is the source of loopLength.

@@ -39,7 +39,7 @@ func amount(x float64) string {
 
 // Summary says the answer in words.
 func (o Estimate) Summary() string {
-	s := "Have " + lengthWords(o.unit, o.LengthM.Likely) + " of yarn (" + lengthWords(o.unit, o.LengthM.Low) + " to " +
+	s := "You need " + lengthWords(o.unit, o.LengthM.Likely) + " of yarn (" + lengthWords(o.unit, o.LengthM.Low) + " to " +
 		lengthWords(o.unit, o.LengthM.High) + ")"
 	if o.MassG != nil {
 		s += ", " + massWords(o.unit, o.MassG.Likely)

@@ -55,12 +55,12 @@ func TestYarnSummary(t *testing.T) {
 	in := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, State: FabricStateFullyRelaxed,
 		Pieces: []Piece{{Counted: &CountedPiece{Stitches: 100, Rows: 100}}}, ReservePercent: new(0.0)}
 	// 6.6 stitches to the cm2, loops of sqrt(23.1/6.6) = 1.8708 cm: 187.1 m; 179.2 and 196.6 m at the ends of ks.
-	if got, want := estimateOf(t, in).Summary(), "Have 187 m of yarn (179 m to 197 m), reserve included."; got != want {
+	if got, want := estimateOf(t, in).Summary(), "You need 187 m of yarn (179 m to 197 m), reserve included."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	// Floats add 10,000 stitches of 1/2.2 cm, 45.5 m: 221.7 to 242.1 m, of which 121.1 m is half the high figure.
 	in.PutUp, in.Colours = &PutUp{BallM: 100, BallG: 50}, []ColourShare{{"", 50}, {"red", 50}}
-	if got, want := estimateOf(t, in).Summary(), "Have 233 m of yarn (225 m to 242 m), 116 g, reserve included. "+
+	if got, want := estimateOf(t, in).Summary(), "You need 233 m of yarn (225 m to 242 m), 116 g, reserve included. "+
 		"Buy 4 balls: 2 balls of the 1st colour, 2 balls of red, for the high figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

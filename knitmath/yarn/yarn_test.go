@@ -59,7 +59,7 @@ func TestPatternFactors(t *testing.T) {
 		return *estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
 	}
 	plain := ask(Piece{})
-	if got := ask(Piece{Pattern: StitchPatternPlain}); got != plain {
+	if got := ask(Piece{Pattern: StitchPatternStockinette}); got != plain {
 		t.Errorf("plain %+v and %+v", got, plain)
 	}
 	// sqrt(21.2/23.1) = 0.957991, sqrt(25.52/23.1) = 1.051077.
@@ -153,7 +153,7 @@ func TestStrandedColours(t *testing.T) {
 	if *out.Colours[0].BallCount != 3 || *out.Colours[1].BallCount != 3 || *out.BallCount != 6 {
 		t.Errorf("balls %d and %d, in all %d", *out.Colours[0].BallCount, *out.Colours[1].BallCount, *out.BallCount)
 	}
-	if got, want := out.Summary(), "Have 124 m of yarn (120 m to 129 m), 50 g, reserve included. "+
+	if got, want := out.Summary(), "You need 124 m of yarn (120 m to 129 m), 50 g, reserve included. "+
 		"Buy 6 balls: 3 balls of main, 3 balls of contrast, for the likely figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

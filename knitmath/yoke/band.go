@@ -12,7 +12,7 @@ import (
 type Band struct {
 	HeightRounds      int
 	RepeatStitches    int
-	PlainBeforeRounds *int
+	EvenBeforeRounds *int
 }
 
 // A BandPlan is where a band lies, and on how many stitches.
@@ -46,7 +46,7 @@ func vetBands(c *fault.Checks, in CircularInput) {
 			field := fault.Index("bands", i)
 			c.RequiredCount(field, "height_rounds", b.HeightRounds, 1, MaxRounds)
 			c.RequiredCount(field, "repeat_stitches", b.RepeatStitches, 1, gauge.MaxMultiple)
-			c.OptionalCount(field, "plain_before_rounds", b.PlainBeforeRounds, 1, MaxRounds)
+			c.OptionalCount(field, "even_before_rounds", b.EvenBeforeRounds, 1, MaxRounds)
 		}
 	}
 	c.OptionalCount("", "neck_tolerance_stitches", in.NeckToleranceStitches, 0, MaxNeckTolerance)
@@ -56,7 +56,7 @@ func vetBands(c *fault.Checks, in CircularInput) {
 }
 
 // place is a place in the yoke where the count may change: below a band, at a
-// decrease round of the schedule that lies in plain rounds, or at the neck.
+// decrease round of the schedule that lies in even rounds, or at the neck.
 type place struct {
 	round  int // where the change is worked
 	wanted float64
@@ -76,7 +76,7 @@ func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) []place 
 	var places []place
 	next := 1 // the first round above what is laid
 	for i, b := range in.Bands {
-		first := next + fault.Or(b.PlainBeforeRounds, 1)
+		first := next + fault.Or(b.EvenBeforeRounds, 1)
 		last := first + b.HeightRounds - 1
 		p := place{round: first - 1, repeat: b.RepeatStitches, lo: 1, hi: stitch.MaxStitches, band: i,
 			wanted: s.wanted(2*(first-1)+b.HeightRounds, 2*y.rounds)} // half-way up the band
@@ -88,7 +88,7 @@ func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) []place 
 		next = last + 1
 	}
 	if next > y.rounds+1 {
-		c.Infeasible(fmt.Sprintf("with the plain rounds below them the bands take %d rounds, and the depth has %d; "+
+		c.Infeasible(fmt.Sprintf("with the even rounds below them the bands take %d rounds, and the depth has %d; "+
 			"use fewer or lower bands, or a deeper yoke", next-1, y.rounds), "bands", y.depthField)
 		return nil
 	}
@@ -106,7 +106,7 @@ func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) []place 
 	return places
 }
 
-// changes adds the places in the plain rounds from..to: the schedule's decrease
+// changes adds the places in the even rounds from..to: the schedule's decrease
 // rounds there, the last of which becomes the change to the place above. Without
 // one that change keeps its own round.
 func (s scheme) changes(places []place, from, to int, above place) []place {

@@ -29,7 +29,7 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 	next := 1
 	for i, b := range in.Bands {
 		p := out.Bands[i]
-		next += fault.Or(b.PlainBeforeRounds, 1)
+		next += fault.Or(b.EvenBeforeRounds, 1)
 		if p.FirstRoundNumber != next || p.LastRoundNumber != next+b.HeightRounds-1 || p.RepeatCount*b.RepeatStitches != p.Stitches {
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
@@ -217,20 +217,20 @@ func TestYokeBandsByHand(t *testing.T) {
 		knittest.Near(t, "wanted", out.Bands[i].WantedStitches, w, 1e-9)
 	}
 	wantDirections := []string{
-		"Hold 16 stitches at each underarm: of the body at both sides, and of each sleeve.",
+		"Place 16 stitches on hold at each underarm: of the body at both sides, and of each sleeve.",
 		"Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
 			"back 84, left sleeve 50, front 84, right sleeve 50.",
-		"Round 1: knit.",
+		"Round 1: work even.",
 		"Round 2: [k134, m1l] twice (270 stitches).",
 		"Rounds 3-17: band 1 on 270 stitches, 45 repeats of 6.",
-		"Rounds 18-34: knit.",
+		"Rounds 18-34: work even.",
 		"Round 35: [[k2, k2tog] 3 times, k1, k2tog, [k2, k2tog] 3 times] 10 times (200 stitches).",
-		"Round 36: knit.",
+		"Round 36: work even.",
 		"Rounds 37-47: band 2 on 200 stitches, 25 repeats of 8.",
-		"Rounds 48-52: knit.",
+		"Rounds 48-52: work even.",
 		"Round 53: [[k1, k2tog] 6 times, k2, k2tog, [k1, k2tog] 6 times] 5 times (135 stitches).",
 		"Rounds 54-60: band 3 on 135 stitches, 27 repeats of 5.",
-		"Rounds 61-69: knit.",
+		"Rounds 61-69: work even.",
 		"Round 70: [k2tog, [k1, k2tog, k2tog] 5 times] 5 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
 	}
 	if !slices.Equal(out.Directions(), wantDirections) {
@@ -346,7 +346,7 @@ func TestYokeBandRefusals(t *testing.T) {
 	}{
 		"empty": {base(Band{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
 		"ranges": {base(Band{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE",
-			"bands[0].plain_before_rounds OUT_OF_RANGE"}},
+			"bands[0].even_before_rounds OUT_OF_RANGE"}},
 		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
 		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
 		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},

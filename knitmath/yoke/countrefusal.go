@@ -41,7 +41,7 @@ func refuseBands(c *fault.Checks, y *circular, places []place) {
 	if !found {
 		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches, "+
 			"nor would they with one other repeat; a round of k2tog leaves half at the least, "+
-			"so leave more plain rounds of the schedule between the bands, "+
+			"so leave more even rounds of the schedule between the bands, "+
 			"or use smaller repeats or a wider neck", y.join, y.neck), "bands", y.neckField)
 	}
 }

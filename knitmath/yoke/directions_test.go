@@ -46,7 +46,7 @@ func TestAJoinTellsItsParts(t *testing.T) {
 		{201, nil, "Join body and sleeves in the round: 269 stitches. From the beginning of the round, left and right as worn: " +
 			"back 85, left sleeve 50, front 84, right sleeve 50."},
 		{200, &BackRaise{Place: RaisePlaceBeforeBands}, "Join body and sleeves in the round: 268 stitches. In working order, " +
-			"left and right as worn: back 84, left sleeve 50, front 84, right sleeve 50. Let the rounds begin 67 stitches before " +
+			"left and right as worn: back 84, left sleeve 50, front 84, right sleeve 50. Begin the rounds 67 stitches before " +
 			"the centre of the back, where the short rows will have their right edge as worn."},
 	} {
 		out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: c.body, BackRaise: c.raise})

@@ -23,7 +23,7 @@ func ExamplePlanCircularYoke() {
 		fmt.Printf("Round %d: %s (%d stitches)\n", r.RoundNumber, r.Instruction.Row.Text(), r.EndStitches)
 	}
 	// Output:
-	// Join 306 stitches (139.1 cm) and narrow them to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds.
+	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds.
 	// Round 36: [[k2, k2tog] 18 times, k3, k2tog, [k2, k2tog] 19 times] twice (230 stitches)
 	// Round 54: [k1, k2tog] 38 times, k2tog, [k1, k2tog] 38 times (153 stitches)
 	// Round 72: k1, k2tog, [k2tog, k1, k2tog] 30 times (92 stitches)

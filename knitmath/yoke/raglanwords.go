@@ -147,7 +147,7 @@ func (o Raglan) Summary() string {
 		lines = "four markers"
 	}
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines +
-		" and narrow them to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
+		" and decrease to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
 		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
 		report.Times(o.Back.DecreaseRoundCount) + ", the front " + report.Times(o.Front.DecreaseRoundCount) + ", each sleeve " +
 		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time."

@@ -257,7 +257,7 @@ func TestBackRaiseRefusals(t *testing.T) {
 		"narrow back": {base(BackRaise{Place: before, BackStitches: new(6)}),
 			[]string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
 		"no room before bands": {base(BackRaise{Place: before}, Band{10, 6, new(2)}),
-			[]string{"bands[0].plain_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
+			[]string{"bands[0].even_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room after bands": {base(BackRaise{Place: after}, Band{57, 4, nil}),
 			[]string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},

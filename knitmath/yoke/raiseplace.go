@@ -2,7 +2,7 @@ package yoke
 
 import "example.com/knitmath/knitmath/fault"
 
-// raiseRound is the first of two plain rounds in succession for the raise: the
+// raiseRound is the first of two even rounds in succession for the raise: the
 // nearest to the join below all bands, or the nearest to the neck above them.
 // Without bands, below all decrease rounds, or the nearest to the neck. It is 0
 // when there are none.
@@ -36,16 +36,16 @@ func refuseRaise(c *fault.Checks, y *circular, place RaisePlace) {
 	before := place == RaisePlaceBeforeBands
 	switch {
 	case len(y.bands) > 0 && before:
-		c.Infeasible("the raise takes two plain rounds below the first band beside the change of count; "+
-			"three plain rounds there would do, or a place after the bands", "bands[0].plain_before_rounds", "back_raise.place")
+		c.Infeasible("the raise takes two even rounds below the first band beside the change of count; "+
+			"three even rounds there would do, or a place after the bands", "bands[0].even_before_rounds", "back_raise.place")
 	case len(y.bands) > 0:
-		c.Infeasible("the raise takes two plain rounds in succession above the last band; "+
+		c.Infeasible("the raise takes two even rounds in succession above the last band; "+
 			"a deeper yoke would do, or a place before the bands", y.depthField, "back_raise.place")
 	case before:
-		c.Infeasible("the raise takes two plain rounds below the first decrease round; "+
+		c.Infeasible("the raise takes two even rounds below the first decrease round; "+
 			"a deeper yoke would do", y.depthField, "back_raise.place")
 	default:
-		c.Infeasible("the raise takes two plain rounds in succession; a deeper yoke would do, or fewer decrease rounds",
+		c.Infeasible("the raise takes two even rounds in succession; a deeper yoke would do, or fewer decrease rounds",
 			y.depthField, "back_raise.place")
 	}
 }

@@ -14,11 +14,11 @@ func (o Circular) Directions() []string {
 	d = append(d, o.joinDirection())
 	last := 0
 	for _, w := range o.work() {
-		d = append(d, plainRounds(last+1, w.first-1)...)
+		d = append(d, evenRounds(last+1, w.first-1)...)
 		d = append(d, w.text...)
 		last = w.last
 	}
-	return append(d, plainRounds(last+1, o.DepthRounds)...)
+	return append(d, evenRounds(last+1, o.DepthRounds)...)
 }
 
 // joinDirection tells the parts in the order of work, and where the rounds begin:
@@ -34,7 +34,7 @@ func (o Circular) joinDirection() string {
 		"back %d, left sleeve %d, front %d, right sleeve %d.", report.CountOf(o.JoinStitches, "stitches"), from,
 		body-body/2, sleeve, body/2, sleeve)
 	if r := o.BackRaise; r != nil {
-		s += " Let the rounds begin " + report.CountOf(r.BeginBeforeCentreStitches, "stitches") +
+		s += " Begin the rounds " + report.CountOf(r.BeginBeforeCentreStitches, "stitches") +
 			" before the centre of the back, where the short rows will have their right edge as worn."
 	}
 	return s
@@ -45,16 +45,16 @@ func holdUnderarms(stitches int) []string {
 	if stitches == 0 {
 		return nil
 	}
-	return []string{"Hold " + report.CountOf(stitches, "stitches") + " at each underarm: of the body at both sides, and of each sleeve."}
+	return []string{"Place " + report.CountOf(stitches, "stitches") + " on hold at each underarm: of the body at both sides, and of each sleeve."}
 }
 
-// task is rounds that are not plain, with what to do in them.
+// task is rounds that are not worked even, with what to do in them.
 type task struct {
 	first, last int
 	text        []string
 }
 
-// work lists what is not plain, from the join up.
+// work lists what is not worked even, from the join up.
 func (o Circular) work() []task {
 	var list []task
 	for _, r := range o.DecreaseRounds {
@@ -73,12 +73,12 @@ func (o Circular) work() []task {
 	return list
 }
 
-// plainRounds is "Rounds 3-7: knit.", or nothing when there are none.
-func plainRounds(from, to int) []string {
+// evenRounds is "Rounds 3-7: work even.", or nothing when there are none.
+func evenRounds(from, to int) []string {
 	if from > to {
 		return nil
 	}
-	return []string{roundRange(from, to) + ": knit."}
+	return []string{roundRange(from, to) + ": work even."}
 }
 
 // roundRange is "Rounds 3-7" or "Round 3".
@@ -96,7 +96,7 @@ func (o Circular) Summary() string {
 		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") +
 			" of pattern"
 	}
-	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and narrow them to " +
+	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and decrease to " +
 		strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.DepthRounds, "rounds") +
 		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + "."
 }

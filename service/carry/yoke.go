@@ -46,7 +46,7 @@ func yokeBandIn(b *knitmathv1.YokeBand) yoke.Band {
 	return yoke.Band{
 		HeightRounds:      countIn(b.GetHeightRounds()),
 		RepeatStitches:    countIn(b.GetRepeatStitches()),
-		PlainBeforeRounds: optional(b.PlainBeforeRounds, countIn),
+		EvenBeforeRounds: optional(b.EvenBeforeRounds, countIn),
 	}
 }
 

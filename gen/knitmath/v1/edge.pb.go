@@ -891,7 +891,7 @@ type PlanButtonholesResponse struct {
 	AfterLast int32 `protobuf:"varint,10,opt,name=after_last,json=afterLast,proto3" json:"after_last,omitempty"`
 	// The holes, in order from the start.
 	Holes []*Buttonhole `protobuf:"bytes,11,rep,name=holes,proto3" json:"holes,omitempty"`
-	// Every row that makes or closes holes, in order. All others are worked plain.
+	// Every row that makes or closes holes, in order. All others are worked even.
 	Rows []*BandRow `protobuf:"bytes,12,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: the band, and each hole as a stroke at the row that binds it
 	// off. x runs as the stitches are counted, from where right-side rows begin; in

@@ -26,7 +26,7 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
-// Which way a length goes that falls between two legal counts, or a rise that
+// Which way a length goes that falls between two counts that fit, or a rise that
 // falls between two whole numbers of pairs of rows.
 type Rounding int32
 
@@ -205,13 +205,13 @@ func (x *Gauge) GetOverCm() float64 {
 	return 0
 }
 
-// Which counts are legal: multiple * n + remainder + 2 * edge for
+// Which counts fit the repeat: multiple * n + remainder + 2 * edge for
 // n = 0, 1, 2, ..., at least 1. "A multiple of 4 plus 2, and one edge stitch
 // at each side" is {multiple: 4, remainder: 2, edge: 1}. The same rule serves for
 // rows.
 type CountRule struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The repeat, 1 to 1,000. Default 1: every count is legal.
+	// The repeat, 1 to 1,000. Default 1: every count fits.
 	Multiple *int32 `protobuf:"varint,1,opt,name=multiple,proto3,oneof" json:"multiple,omitempty"`
 	// What the pattern needs beyond whole repeats, 0 to 10,000. Default 0. It may
 	// exceed the multiple ("a multiple of 8 plus 11").
@@ -283,7 +283,7 @@ func (x *CountRule) GetRounding() Rounding {
 	return Rounding_ROUNDING_UNSPECIFIED
 }
 
-// A legal count beside the chosen one.
+// A count that fits, beside the chosen one.
 type NeighbourCount struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The count.
@@ -350,7 +350,7 @@ func (x *NeighbourCount) GetDifferenceCm() float64 {
 // A length answered as a count.
 type FittedCount struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The legal count chosen.
+	// The count chosen.
 	Count int32 `protobuf:"varint,1,opt,name=count,proto3" json:"count,omitempty"`
 	// The count before rounding and before the rule.
 	Exact float64 `protobuf:"fixed64,2,opt,name=exact,proto3" json:"exact,omitempty"`
@@ -364,7 +364,7 @@ type FittedCount struct {
 	Below *NeighbourCount `protobuf:"bytes,6,opt,name=below,proto3" json:"below,omitempty"`
 	// The next legal count above; absent when it would exceed 10,000.
 	Above *NeighbourCount `protobuf:"bytes,7,opt,name=above,proto3" json:"above,omitempty"`
-	// True when the length falls exactly half-way between two legal counts, so
+	// True when the length falls exactly half-way between two counts that fit, so
 	// that nearest had to go up.
 	Halfway       bool `protobuf:"varint,8,opt,name=halfway,proto3" json:"halfway,omitempty"`
 	unknownFields protoimpl.UnknownFields
@@ -1204,11 +1204,11 @@ type ComputeCastOnRequest struct {
 	// The same as a part of width_cm, in percent, -90 to 200 ("10 % negative
 	// ease" is -10). Not together with ease_cm.
 	EasePercent *float64 `protobuf:"fixed64,4,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
-	// Which stitch counts are legal. Default every one.
+	// Which stitch counts fit. Default every one.
 	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// The height of the piece, in cm, 0.1 to 1,000.
 	HeightCm *float64 `protobuf:"fixed64,6,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
-	// Which row counts are legal. Default every one.
+	// Which row counts fit. Default every one.
 	RowRule *CountRule `protobuf:"bytes,7,opt,name=row_rule,json=rowRule,proto3" json:"row_rule,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -1416,7 +1416,7 @@ type PatternCount struct {
 	Kind CountKind `protobuf:"varint,2,opt,name=kind,proto3,enum=knitmath.v1.CountKind" json:"kind,omitempty"`
 	// The printed count, 1 to 10,000.
 	Count int32 `protobuf:"varint,3,opt,name=count,proto3" json:"count,omitempty"`
-	// Which new counts are legal. Default every one.
+	// Which new counts fit. Default every one.
 	Rule          *CountRule `protobuf:"bytes,4,opt,name=rule,proto3" json:"rule,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

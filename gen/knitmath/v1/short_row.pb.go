@@ -852,7 +852,7 @@ func (x *PlanWedgeResponse) GetOutline() *Outline {
 
 // Asks for a disc or ring of wedges. The stitches run from the centre to the
 // outer edge; the rows run round. Each wedge is a straight one of short rows,
-// tall at the outer edge, then its gaps are closed and it is worked plain for as
+// tall at the outer edge, then its gaps are closed and it is worked even for as
 // long as the inner edge needs.
 type PlanCircleOfWedgesRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`

@@ -83,15 +83,15 @@ func (FabricState) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_yarn_proto_rawDescGZIP(), []int{0}
 }
 
-// The fabric, by how much yarn a stitch of it takes beside plain knitting at
+// The fabric, by how much yarn a stitch of it takes beside stockinette at
 // the same gauge.
 type StitchPattern int32
 
 const (
-	// Plain knitting.
+	// Stockinette.
 	StitchPattern_STITCH_PATTERN_UNSPECIFIED StitchPattern = 0
-	// Plain knitting (stocking stitch): 1.00 by definition.
-	StitchPattern_STITCH_PATTERN_PLAIN StitchPattern = 1
+	// Stockinette (stocking stitch): 1.00 by definition.
+	StitchPattern_STITCH_PATTERN_STOCKINETTE StitchPattern = 1
 	// Garter stitch: 1.00 to 1.10, likely 1.05. Common practice.
 	StitchPattern_STITCH_PATTERN_GARTER StitchPattern = 2
 	// Rib: 1.00 to 1.20, likely 1.10. Common practice.
@@ -104,14 +104,14 @@ const (
 var (
 	StitchPattern_name = map[int32]string{
 		0: "STITCH_PATTERN_UNSPECIFIED",
-		1: "STITCH_PATTERN_PLAIN",
+		1: "STITCH_PATTERN_STOCKINETTE",
 		2: "STITCH_PATTERN_GARTER",
 		3: "STITCH_PATTERN_RIB",
 		4: "STITCH_PATTERN_CABLES",
 	}
 	StitchPattern_value = map[string]int32{
 		"STITCH_PATTERN_UNSPECIFIED": 0,
-		"STITCH_PATTERN_PLAIN":       1,
+		"STITCH_PATTERN_STOCKINETTE": 1,
 		"STITCH_PATTERN_GARTER":      2,
 		"STITCH_PATTERN_RIB":         3,
 		"STITCH_PATTERN_CABLES":      4,
@@ -373,9 +373,9 @@ type Piece struct {
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// How many times it is knit, 1 to 100. Default 1. Two sleeves are 2.
 	Times *int32 `protobuf:"varint,2,opt,name=times,proto3,oneof" json:"times,omitempty"`
-	// Its fabric. Default plain knitting.
+	// Its fabric. Default stockinette.
 	Pattern StitchPattern `protobuf:"varint,3,opt,name=pattern,proto3,enum=knitmath.v1.StitchPattern" json:"pattern,omitempty"`
-	// The caller's own factor beside plain knitting at the same gauge, 0.5 to 3.
+	// The caller's own factor beside stockinette at the same gauge, 0.5 to 3.
 	// Not together with pattern.
 	PatternFactor *float64 `protobuf:"fixed64,4,opt,name=pattern_factor,json=patternFactor,proto3,oneof" json:"pattern_factor,omitempty"`
 	// Its shape; exactly one must be given.
@@ -1120,7 +1120,7 @@ type EstimateYarnResponse struct {
 	//     one; by swatch all are taken to be its fabric.
 	//   - COARSE_SCALE, at swatch.scale_step_g: half a step of the scale is more than
 	//     5 % of the swatch.
-	//   - UNUSUAL_RATIO, at gauge: rows to stitches are unlike plain knitting, so
+	//   - UNUSUAL_RATIO, at gauge: rows to stitches are unlike stockinette, so
 	//     that the answer by loop holds less well.
 	//   - STATE_UNKNOWN, at state: it is not given, so that the range by loop covers
 	//     all states.
@@ -1131,7 +1131,7 @@ type EstimateYarnResponse struct {
 	ByLoop *YarnMethodResult `protobuf:"bytes,5,opt,name=by_loop,json=byLoop,proto3" json:"by_loop,omitempty"`
 	// By weighed swatch; absent without one.
 	BySwatch *YarnMethodResult `protobuf:"bytes,6,opt,name=by_swatch,json=bySwatch,proto3" json:"by_swatch,omitempty"`
-	// Length of yarn in one plain stitch, in cm, by loop geometry.
+	// Length of yarn in one stitch of stockinette, in cm, by loop geometry.
 	LoopLengthCm float64 `protobuf:"fixed64,7,opt,name=loop_length_cm,json=loopLengthCm,proto3" json:"loop_length_cm,omitempty"`
 	// The loop constant ks used.
 	LoopConstant float64 `protobuf:"fixed64,8,opt,name=loop_constant,json=loopConstant,proto3" json:"loop_constant,omitempty"`
@@ -1390,10 +1390,10 @@ const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\x18FABRIC_STATE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18FABRIC_STATE_DRY_RELAXED\x10\x01\x12\x1c\n" +
 	"\x18FABRIC_STATE_WET_RELAXED\x10\x02\x12\x1e\n" +
-	"\x1aFABRIC_STATE_FULLY_RELAXED\x10\x03*\x97\x01\n" +
+	"\x1aFABRIC_STATE_FULLY_RELAXED\x10\x03*\x9d\x01\n" +
 	"\rStitchPattern\x12\x1e\n" +
-	"\x1aSTITCH_PATTERN_UNSPECIFIED\x10\x00\x12\x18\n" +
-	"\x14STITCH_PATTERN_PLAIN\x10\x01\x12\x19\n" +
+	"\x1aSTITCH_PATTERN_UNSPECIFIED\x10\x00\x12\x1e\n" +
+	"\x1aSTITCH_PATTERN_STOCKINETTE\x10\x01\x12\x19\n" +
 	"\x15STITCH_PATTERN_GARTER\x10\x02\x12\x16\n" +
 	"\x12STITCH_PATTERN_RIB\x10\x03\x12\x19\n" +
 	"\x15STITCH_PATTERN_CABLES\x10\x04*S\n" +

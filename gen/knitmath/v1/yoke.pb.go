@@ -89,11 +89,11 @@ type RaisePlace int32
 const (
 	// Refused: say which.
 	RaisePlace_RAISE_PLACE_UNSPECIFIED RaisePlace = 0
-	// Below all bands, in the plain rounds nearest to the join; without bands,
+	// Below all bands, in the even rounds nearest to the join; without bands,
 	// below all decrease rounds.
 	RaisePlace_RAISE_PLACE_BEFORE_BANDS RaisePlace = 1
-	// Above all bands, in the plain rounds nearest to the neck; without bands,
-	// the plain rounds nearest to the neck of all.
+	// Above all bands, in the even rounds nearest to the neck; without bands,
+	// the even rounds nearest to the neck of all.
 	RaisePlace_RAISE_PLACE_AFTER_BANDS RaisePlace = 2
 )
 
@@ -205,7 +205,7 @@ const (
 	// Any round: the decreases of each part lie as evenly as whole rounds allow.
 	ShapingRounds_SHAPING_ROUNDS_ANY ShapingRounds = 1
 	// Every second round at most, counted down from the last: the trade's usual.
-	// The rounds between are plain for all parts.
+	// The rounds between are worked even in all parts.
 	ShapingRounds_SHAPING_ROUNDS_EVERY_SECOND ShapingRounds = 2
 )
 
@@ -308,7 +308,7 @@ func (x *YokeStep) GetRemovedFraction() float64 {
 }
 
 // A band of pattern in a yoke, worked on one count of stitches. The count is
-// changed in the plain rounds below it.
+// changed in the even rounds below it.
 type YokeBand struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its height in rounds, 1 to 2,000. Refused when bands and the rounds between
@@ -318,11 +318,11 @@ type YokeBand struct {
 	// with the nearest repeat that would do, when no counts divide in every band
 	// and come down to the neck.
 	RepeatStitches int32 `protobuf:"varint,2,opt,name=repeat_stitches,json=repeatStitches,proto3" json:"repeat_stitches,omitempty"`
-	// Plain rounds between it and the band below, or the join, in which its count
+	// Even rounds between it and the band below, or the join, in which its count
 	// is reached, 1 to 2,000. Default 1.
-	PlainBeforeRounds *int32 `protobuf:"varint,3,opt,name=plain_before_rounds,json=plainBeforeRounds,proto3,oneof" json:"plain_before_rounds,omitempty"`
-	unknownFields     protoimpl.UnknownFields
-	sizeCache         protoimpl.SizeCache
+	EvenBeforeRounds *int32 `protobuf:"varint,3,opt,name=even_before_rounds,json=evenBeforeRounds,proto3,oneof" json:"even_before_rounds,omitempty"`
+	unknownFields    protoimpl.UnknownFields
+	sizeCache        protoimpl.SizeCache
 }
 
 func (x *YokeBand) Reset() {
@@ -369,21 +369,21 @@ func (x *YokeBand) GetRepeatStitches() int32 {
 	return 0
 }
 
-func (x *YokeBand) GetPlainBeforeRounds() int32 {
-	if x != nil && x.PlainBeforeRounds != nil {
-		return *x.PlainBeforeRounds
+func (x *YokeBand) GetEvenBeforeRounds() int32 {
+	if x != nil && x.EvenBeforeRounds != nil {
+		return *x.EvenBeforeRounds
 	}
 	return 0
 }
 
 // Short rows across the back of a yoke, that make its neck higher there than in
 // front. They fall evenly from the centre of the back to both its edges. They
-// take two plain rounds in succession: the first is interrupted by the short
+// take two even rounds in succession: the first is interrupted by the short
 // rows and then worked to its end, the second closes the gaps that are left. The
 // front gets no round more.
 type BackRaise struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// Where it lies. Refused when there are no two plain rounds in succession.
+	// Where it lies. Refused when there are no two even rounds in succession.
 	Place RaisePlace `protobuf:"varint,1,opt,name=place,proto3,enum=knitmath.v1.RaisePlace" json:"place,omitempty"`
 	// Rows more in the middle of the back than in front, 1 to 200. Default 6
 	// (percentage system). Not together with rise_cm.
@@ -525,8 +525,8 @@ type PlanCircularYokeRequest struct {
 	// Bands of pattern, from the join up, at most 50. The schedule then says what
 	// each band wants: the count that it has half-way up the band. Of the rounds
 	// that the schedule decreases in, those that fall inside a band are not
-	// worked; of those in the plain rounds below a band the last one brings the
-	// band's count, and without one the last plain round does; those above all
+	// worked; of those in the even rounds below a band the last one brings the
+	// band's count, and without one the last even round does; those above all
 	// bands stay, and the last one, or the last round of all, brings the neck. A
 	// last band that ends on the last round has the count of the neck. Counts only
 	// fall, but for the change to a first band with no decrease round below it,
@@ -1084,7 +1084,7 @@ type PlanCircularYokeResponse struct {
 	// Circumference at the neck, in cm.
 	NeckCm float64 `protobuf:"fixed64,13,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
 	// The decrease rounds, from the join up; before a first band there may be an
-	// increase round instead. All others are worked plain or in pattern.
+	// increase round instead. All others are worked even, in pattern.
 	DecreaseRounds []*YokeRound `protobuf:"bytes,14,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
 	// Circumference lost over 2 * pi * depth, for the whole yoke.
 	Steepness float64 `protobuf:"fixed64,15,opt,name=steepness,proto3" json:"steepness,omitempty"`
@@ -1548,7 +1548,7 @@ type RaglanRound struct {
 	SleeveStitches int32 `protobuf:"varint,4,opt,name=sleeve_stitches,json=sleeveStitches,proto3" json:"sleeve_stitches,omitempty"`
 	// Stitches on the needle, lines included.
 	TotalStitches int32 `protobuf:"varint,5,opt,name=total_stitches,json=totalStitches,proto3" json:"total_stitches,omitempty"`
-	// Which of the instructions is worked, from 1; 0 for a round knit plain.
+	// Which of the instructions is worked, from 1; 0 for a round worked even.
 	InstructionNumber int32 `protobuf:"varint,6,opt,name=instruction_number,json=instructionNumber,proto3" json:"instruction_number,omitempty"`
 	unknownFields     protoimpl.UnknownFields
 	sizeCache         protoimpl.SizeCache
@@ -1766,7 +1766,7 @@ type PlanRaglanResponse struct {
 	Front *RaglanPart `protobuf:"bytes,16,opt,name=front,proto3" json:"front,omitempty"`
 	// Each sleeve.
 	Sleeve *RaglanPart `protobuf:"bytes,17,opt,name=sleeve,proto3" json:"sleeve,omitempty"`
-	// Every round from the join to the neck, plain ones included.
+	// Every round from the join to the neck, those worked even included.
 	Rounds []*RaglanRound `protobuf:"bytes,18,rep,name=rounds,proto3" json:"rounds,omitempty"`
 	// The kinds of decrease round, in the order they first occur.
 	Instructions []*RaglanInstruction `protobuf:"bytes,19,rep,name=instructions,proto3" json:"instructions,omitempty"`
@@ -1967,12 +1967,12 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xaa\x01\n" +
 	"\bYokeStep\x12L\n" +
 	"\x0edepth_fraction\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\xf0?)\x8d\xed\xb5\xa0\xf7ư>R\rdepthFraction\x12P\n" +
-	"\x10removed_fraction\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xd0?\x19\xe9\v!\xe7\xfd\xff\xef?)\x8d\xed\xb5\xa0\xf7ư>R\x0fremovedFraction\"\xe5\x01\n" +
+	"\x10removed_fraction\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xd0?\x19\xe9\v!\xe7\xfd\xff\xef?)\x8d\xed\xb5\xa0\xf7ư>R\x0fremovedFraction\"\xe2\x01\n" +
 	"\bYokeBand\x124\n" +
 	"\rheight_rounds\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\x0f\x18\xd0\x0f(\x01R\fheightRounds\x128\n" +
-	"\x0frepeat_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\f\x18\xe8\a(\x01R\x0erepeatStitches\x12Q\n" +
-	"\x13plain_before_rounds\x18\x03 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x03\x18\xd0\x0f(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x11plainBeforeRounds\x88\x01\x01B\x16\n" +
-	"\x14_plain_before_rounds\"\xe1\x04\n" +
+	"\x0frepeat_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\f\x18\xe8\a(\x01R\x0erepeatStitches\x12O\n" +
+	"\x12even_before_rounds\x18\x03 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x03\x18\xd0\x0f(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x10evenBeforeRounds\x88\x01\x01B\x15\n" +
+	"\x13_even_before_rounds\"\xe1\x04\n" +
 	"\tBackRaise\x12<\n" +
 	"\x05place\x18\x01 \x01(\x0e2\x17.knitmath.v1.RaisePlaceB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x05place\x121\n" +
 	"\trise_rows\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x06\x18\xc8\x01(\x01H\x00R\briseRows\x88\x01\x01\x12C\n" +
