@@ -133,7 +133,9 @@ func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.Me
 		ctx = d.begin(ctx)
 		var unread error
 		answer, err = handler(impl, ctx, func(into any) error {
-			unread = read(dec, into)
+			if unread = refusedFor(ctx); unread == nil {
+				unread = read(dec, into)
+			}
 			return unread
 		}, interceptor)
 		if unread == nil || interceptor == nil {

@@ -21,6 +21,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/caller"
 )
 
 const (
@@ -69,15 +70,18 @@ func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler 
 
 // asFailure maps an error of the kernel to the wire: faults of the question are
 // INVALID_ARGUMENT with every fault, what the gate turned away is
-// RESOURCE_EXHAUSTED, and anything else is INTERNAL.
+// RESOURCE_EXHAUSTED, whoever may not call is told why, and anything else is INTERNAL.
 func asFailure(err error) error {
 	var input *fault.InputError
 	var refused *admit.Refusal
+	var stranger *caller.Refusal
 	switch {
 	case errors.As(err, &input):
 		return &failure{invalidBeyond(input.Violations, input.Unlisted), err}
 	case errors.As(err, &refused):
 		return &failure{refusedForLoad(refused), err}
+	case errors.As(err, &stranger):
+		return &failure{refusedCaller(stranger), err}
 	case errors.Is(err, context.Canceled), errors.Is(err, context.DeadlineExceeded): // while it waited
 		return &failure{status.FromContextError(err), err}
 	}

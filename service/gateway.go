@@ -165,6 +165,9 @@ func writeStatus(w http.ResponseWriter, httpCode int, st *status.Status) {
 	if err != nil {
 		httpCode, data = http.StatusInternalServerError, []byte(`{"code": 13, "message": "`+internalText+`"}`)
 	}
+	if httpCode == http.StatusUnauthorized {
+		w.Header().Set("WWW-Authenticate", challenge)
+	}
 	w.Header().Set("Content-Type", jsonType)
 	w.Header().Set("Cache-Control", "no-store")
 	if after := retryAfter(st); after != "" {

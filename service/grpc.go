@@ -1,6 +1,7 @@
 package service
 
 import (
+	"context"
 	"time"
 
 	"google.golang.org/grpc"
@@ -34,13 +35,13 @@ func newHealth() *health.Server {
 // old as age. Services are registered through what it returns beside it, so that
 // nothing they are sent goes unseen.
 func newGRPCServer(
-	m *metrics, release Release, in admission, unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor,
-	h *health.Server, age time.Duration, more ...grpc.ServerOption,
+	m *metrics, release Release, who callers, in admission,
+	unary grpc.UnaryServerInterceptor, stream grpc.StreamServerInterceptor, h *health.Server, age time.Duration, more ...grpc.ServerOption,
 ) (*grpc.Server, grpc.ServiceRegistrar) {
 	begin, beginStream := onGRPC(release)
 	s := grpc.NewServer(append(more,
 		grpc.ChainUnaryInterceptor(in.unary, shortPlain, unary),
-		grpc.ChainStreamInterceptor(in.stream, beginStream, stream),
+		grpc.ChainStreamInterceptor(in.stream, beginStream, who.stream, stream),
 		grpc.UnknownServiceHandler(unknownMethod(m.refusals)),
 		grpc.InTapHandle(in.begin),
 		grpc.ForceServerCodecV2(newQuestionCodec(m.faults)),
@@ -69,7 +70,7 @@ func newGRPCServer(
 			PermitWithoutStream: true,
 		}),
 	)...)
-	seen := decodedSeen{s, begin, m.faults}
+	seen := decodedSeen{s, func(ctx context.Context) context.Context { return who.judge(begin(ctx)) }, m.faults}
 	healthv1.RegisterHealthServer(seen, h)
 	reflection.Register(s)
 	return s, seen

@@ -34,18 +34,21 @@ type jsonFace struct {
 	index   []byte
 	release Release
 	metrics *metrics
+	callers callers
 	admission
 	// compress wraps what may answer at length: the gateway, and the documents.
 	compress func(http.Handler) http.HandlerFunc
 }
 
 // newJSONFace is the JSON face over conn, counted by m.
-func newJSONFace(ctx context.Context, conn grpc.ClientConnInterface, m *metrics, in admission, release Release) (*jsonFace, error) {
+func newJSONFace(
+	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, who callers, in admission, release Release,
+) (*jsonFace, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, metrics: m, admission: in}
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, metrics: m, callers: who, admission: in}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
@@ -61,10 +64,11 @@ func newJSONFace(ctx context.Context, conn grpc.ClientConnInterface, m *metrics,
 	return face, nil
 }
 
-// whole is the face with everything in front of it: the release, counting, recovery
-// and what bounds a connection, which gets as old as age.
+// whole is the face with everything in front of it: the release, counting, whose
+// pages may read it, recovery and what bounds a connection, which gets as old as age.
 func (f *jsonFace) whole(age time.Duration, ready *atomic.Bool) http.Handler {
-	return onHTTP(f.release, f.metrics.observe(f.label, f.metrics.faults.recoverHTTP(whereHTTP, f.onHTTP(f, age, ready))))
+	answers := f.metrics.faults.recoverHTTP(whereHTTP, f.onHTTP(f, age, ready))
+	return onHTTP(f.release, f.metrics.observe(f.label, f.callers.cors(answers)))
 }
 
 // newHTTPServer bounds every stage of a request.
@@ -108,6 +112,10 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	}
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
+	r, ok := f.judged(w, r)
+	if !ok {
+		return
+	}
 	switch {
 	case isPage(r.URL.Path):
 		f.page(w, r, reading)

@@ -33,11 +33,18 @@ func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor,
 		if srv == nil {
 			// A method that does not exist (unknown.go) has a name of the caller's own,
 			// which must become no label.
+			if err := refusedFor(ss.Context()); err != nil {
+				m.refusals.refused(ss.Context(), faceGRPC, reasonOf(err), "call", func() []slog.Attr { return nil })
+				return err
+			}
 			return handler(srv, ss)
 		}
 		return counted(srv, ss, info, func(srv any, ss grpc.ServerStream) error {
 			start := time.Now()
-			err := recovered(srv, ss, info, handler)
+			err := refusedFor(ss.Context())
+			if err == nil {
+				err = recovered(srv, ss, info, handler)
+			}
 			m.logCall(ss.Context(), logger, info.FullMethod, faceGRPC, start, err)
 			return err
 		})
@@ -87,7 +94,8 @@ func (m *metrics) logCall(ctx context.Context, logger *slog.Logger, method, face
 	}
 	switch {
 	case code == codes.OK:
-		logger.LogAttrs(ctx, slog.LevelDebug, "call", append(append(say(), slog.String("face", face)), trace.Attrs(ctx)...)...)
+		attrs := append(append(say(), slog.String("face", face)), callerAttrs(ctx)...)
+		logger.LogAttrs(ctx, slog.LevelDebug, "call", append(attrs, trace.Attrs(ctx)...)...)
 	case code == codes.Internal || code == codes.Unknown:
 		m.faults.log(ctx, "call", append(append(say(), slog.String("face", face)), causeOf(err)...)...)
 	default:

@@ -9,6 +9,8 @@ import (
 	rpccode "google.golang.org/genproto/googleapis/rpc/code"
 	"google.golang.org/genproto/googleapis/rpc/errdetails"
 	"google.golang.org/grpc/status"
+
+	"example.com/knitmath/service/caller"
 )
 
 // refusalReasons are all values of the label reason: those of an ErrorInfo, and
@@ -18,9 +20,10 @@ var refusalReasons = []string{
 	reasonInvalidInput, string(reasonMalformed), reasonTooLarge,
 	"UNKNOWN_METHOD", "UNKNOWN_PATH", "METHOD_NOT_ALLOWED", "UNSUPPORTED_MEDIA_TYPE",
 	reasonUnreadable,
-	reasonOverloaded, "RATE_LIMITED", "TOO_MANY_CONNECTIONS",
+	reasonOverloaded, "TOO_MANY_CONNECTIONS",
 	"RESOURCE_EXHAUSTED", "UNAVAILABLE", "DEADLINE_EXCEEDED", "CANCELLED",
 	"OTHER",
+	caller.KeyRequired, caller.KeyUnknown, caller.KeyMalformed, caller.OriginNotAllowed, caller.RateLimited, caller.BudgetSpent,
 }
 
 const (
@@ -66,7 +69,7 @@ func (r *refusals) refused(ctx context.Context, face, reason, message string, sa
 	}
 	at.counter.Inc()
 	at.lines.log(ctx, r.logger, slog.LevelInfo, message, func() []slog.Attr {
-		return append([]slog.Attr{slog.String("face", face), slog.String("reason", reason)}, say()...)
+		return append(append([]slog.Attr{slog.String("face", face), slog.String("reason", reason)}, callerAttrs(ctx)...), say()...)
 	})
 }
 

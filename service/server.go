@@ -3,6 +3,7 @@ package service
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"log/slog"
 	"net"
@@ -17,6 +18,7 @@ import (
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 
 	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/caller"
 	"example.com/knitmath/service/carry"
 	"example.com/knitmath/service/conns"
 	"example.com/knitmath/service/tlsfile"
@@ -44,6 +46,8 @@ type Config struct {
 	// TLS is for both public faces; the admin face, which probes and scrapers ask,
 	// never has it.
 	TLS tlsfile.Config
+	// Callers says who may call.
+	Callers caller.Config
 	// Release is what answers are said to come from.
 	Release Release
 	// Pprof serves profiles of the running program on AdminAddr.
@@ -89,7 +93,7 @@ type Server struct {
 }
 
 // Check finds what contradicts itself in a configuration.
-func (c Config) Check() error { return c.TLS.Check() }
+func (c Config) Check() error { return errors.Join(c.TLS.Check(), c.Callers.Check()) }
 
 // Listen opens all three listeners and serves none of them yet: a port in use is
 // an error before the first question is accepted.
@@ -125,9 +129,13 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 			return nil, err
 		}
 	}
+	who, err := s.judging(told)
+	if err != nil {
+		return nil, err
+	}
 	s.health = newHealth()
 	for _, server := range []**grpc.Server{&s.grpc, &s.grpcLast} {
-		made, seen := newGRPCServer(m, config.Release, in, unary, stream, s.health, config.ConnectionAge, secured.onGRPC())
+		made, seen := newGRPCServer(m, config.Release, who, in, unary, stream, s.health, config.ConnectionAge, secured.onGRPC())
 		register(seen)
 		*server = made
 	}
@@ -138,7 +146,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 
 	local := newInProcess(unary)
 	register(local)
-	face, err := newJSONFace(context.Background(), local, m, in, config.Release)
+	face, err := newJSONFace(context.Background(), local, m, who, in, config.Release)
 	if err != nil {
 		return nil, err
 	}

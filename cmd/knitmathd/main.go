@@ -48,6 +48,10 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 		return 0
 	}
 
+	if options.newKey != "" {
+		return makeKey(options.newKey, stdout, stderr)
+	}
+
 	ctx, stop := untilSignal()
 	defer stop()
 	limitMemory()

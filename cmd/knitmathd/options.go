@@ -17,6 +17,7 @@ type options struct {
 	logLevel  slog.Level
 	logFormat string
 	version   bool
+	newKey    string
 }
 
 // parseOptions reads the environment, as os.Environ gives it, then the flags,
@@ -39,6 +40,8 @@ func parseOptions(args, environ []string, stderr io.Writer) (options, error) {
 	flags.TextVar(&o.logLevel, "log-level", slog.LevelInfo, "debug, info, warn or error")
 	flags.StringVar(&o.logFormat, "log-format", "json", "json or text")
 	flags.BoolVar(&o.config.Pprof, "pprof", false, "serve profiles of the running program at -admin-addr, under /debug/pprof/")
+	flags.StringVar(&o.newKey, "new-key", "",
+		"make a key called `name`, print its line for the file of -api-keys to standard output and the key to standard error, and stop")
 	flags.BoolVar(&o.version, "version", false, "print the release and stop")
 	// The package would print the whole usage below every fault; the fault alone
 	// is easier to find.

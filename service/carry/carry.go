@@ -2,8 +2,9 @@
 // kernel's structs, asks the kernel, and carries the answer back, a file a room.
 // How each message is carried is written out by hand, and held together with the
 // proto files by a test that looks for every field on the other side. Nothing is
-// decided here: an error is the kernel's own, or that of package admit, which is
-// asked in between whether there is room for what the kernel says it costs.
+// decided here: an error is the kernel's own, or that of packages caller and admit,
+// which are asked in between whether its caller may ask for what the kernel says it
+// costs, and whether there is room for it.
 package carry
 
 import (
@@ -14,6 +15,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/service/admit"
+	"example.com/knitmath/service/caller"
 )
 
 // Register registers every service of the project.
@@ -33,7 +35,11 @@ func answer[Req proto.Message, In, Out, Resp any](
 	ctx context.Context, req Req, in func(Req) In, ask func(In) (Out, error), out func(Out) *Resp,
 ) (*Resp, error) {
 	question := in(req)
-	if err := admit.Enter(ctx, price(question)+proto.Size(req)/readPerStep); err != nil {
+	cost := price(question) + proto.Size(req)/readPerStep
+	if refused := caller.Of(ctx).Spend(cost); refused != nil {
+		return nil, refused
+	}
+	if err := admit.Enter(ctx, cost); err != nil {
 		return nil, err
 	}
 	a, err := ask(question)
