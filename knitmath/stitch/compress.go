@@ -1,5 +1,7 @@
 package stitch
 
+import "slices"
+
 // Compress returns the shortest honest way to write the runs: one row of the
 // same operations in the same order. Neighbouring runs of one operation are
 // joined; then repeated stretches become groups, and a run may be shared out
@@ -24,7 +26,7 @@ package stitch
 // nothing and are dropped. More runs than MaxOperations are only joined: no row
 // may hold them.
 func Compress(runs []Run) Row {
-	var merged []Run
+	merged := make([]Run, 0, len(runs))
 	for _, r := range runs {
 		merged = AppendRun(merged, r.Op, r.Count)
 	}
@@ -32,15 +34,17 @@ func Compress(runs []Run) Row {
 	for _, r := range merged {
 		tokens = append(tokens, runToken(r))
 	}
-	best := stepsOf(tokens)
 	if len(merged) < shortestRepeat || len(merged) > MaxOperations {
-		return Row{Steps: best}
+		return Row{Steps: stepsOf(tokens)}
 	}
+	var best []Step
+	row, inner := newFolder(len(tokens)), newFolder(len(tokens))
+	row.load(tokens)
 	for i, period := range [3]int{maxPeriod, maxPeriod / 2, maxPeriod / 6} {
 		if i > 0 && period > len(merged)/2 {
 			continue // no group is longer than half the row: the same as before
 		}
-		steps := nest(fold(tokens, period, true))
+		steps := inner.nest(row.fold(period, true))
 		if i == 0 || stepsWidth(steps) < stepsWidth(best) {
 			best = steps
 		}
@@ -53,9 +57,9 @@ const shortestRepeat = 4
 
 // nest takes steps with groups one deep and groups once more: first the groups
 // among their neighbours, then the runs within each group still without groups.
-func nest(steps []Step) []Step {
+func (f *folder) nest(steps []Step) []Step {
 	keys := make(map[string]int)
-	tokens := make([]token, 0, len(steps))
+	tokens := slices.Grow(f.pieces[:0], len(steps))
 	for _, s := range steps {
 		if s.Group == nil {
 			tokens = append(tokens, runToken(Run{s.Op, s.Count}))
@@ -63,13 +67,16 @@ func nest(steps []Step) []Step {
 		}
 		tokens = append(tokens, groupToken(s, keys))
 	}
+	f.pieces = tokens
 	if len(keys) == 0 {
 		return steps
 	}
-	steps = fold(tokens, maxPeriod, false)
+	f.load(tokens)
+	steps = f.fold(maxPeriod, false)
 	for i, s := range steps {
 		if tokens, ok := innerTokens(s); ok {
-			steps[i].Group = fold(tokens, maxPeriod, false)
+			f.load(tokens)
+			steps[i].Group = f.fold(maxPeriod, false)
 		}
 	}
 	return steps

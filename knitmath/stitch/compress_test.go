@@ -183,7 +183,7 @@ func TestCompressAllSmallWords(t *testing.T) {
 				}
 				// One level is compared with the optimum, both levels are
 				// checked to be no longer than one.
-				one := stepsWidth(fold(tokens, maxPeriod, true))
+				one := stepsWidth(folded(tokens))
 				words++
 				if want := shortest(word); one != want {
 					t.Fatalf("%v: width %d, the shortest %d", word, one, want)
@@ -239,7 +239,7 @@ func TestCompressRandom(t *testing.T) {
 		for _, r := range runsOf(ops...) {
 			tokens = append(tokens, runToken(r))
 		}
-		steps := fold(tokens, maxPeriod, true)
+		steps := folded(tokens)
 		if got, want := stepsWidth(steps), shortest(ops); got != want {
 			t.Errorf("%q has width %d, the shortest %d", Row{steps}.Text(), got, want)
 		}
@@ -256,4 +256,11 @@ func TestGroupsAreNoOperations(t *testing.T) {
 	if got, want := row.Text(), "[k2tog, k3] 4 times, yo, [ssk, k4] 4 times, p5, skip 1, p5"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
+}
+
+// folded is tokens with groups one deep.
+func folded(tokens []token) []Step {
+	f := newFolder(len(tokens))
+	f.load(tokens)
+	return f.fold(maxPeriod, true)
 }

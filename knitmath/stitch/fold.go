@@ -1,5 +1,7 @@
 package stitch
 
+import "slices"
+
 const (
 	// maxPeriod is the longest group, in tokens, that fold looks for. A longer
 	// one is neither read nor remembered at a glance, and the bound keeps the
@@ -30,74 +32,113 @@ const (
 // common period (Fine and Wilf 1965) and are one.
 type folder struct {
 	tokens []token
+	period int // the longest group looked for
 	eager  bool
-	apart  []int     // apart[i] counts the tokens before i that stand apart
-	widths []int     // widths[i] sums the widths of the tokens before i
-	same   [][]int32 // same[q][i]: how many tokens from i on equal those q further on
-	places [][]place // places[i]: first all of token i, then the shares
+	apart  []int   // apart[i] counts the tokens before i that stand apart
+	widths []int   // widths[i] sums the widths of the tokens before i
+	stride int     // one more than the longest period of same
+	same   []int16 // same[i*stride+q]: how many tokens from i on equal those q further on
+	places []place // in the order in which they were looked at
+	at     []found // the places of each token
+	pieces []token // what nest makes of the groups of one level
+}
+
+// found is the place of a token that was looked at last, and how many were.
+type found struct {
+	last int32 // the index of a place, plus 1
+	n    int32
 }
 
 // place is one state with the best way found to go on from it.
 type place struct {
 	left   int // workings of the token left
-	cost   int
 	plain  int // of them worked plain before the group, all if times is 0
-	times  int
-	period int
 	end    int // the joined shape's last piece, 0 if closed
-	next   int // token of the next place
-	rest   int // workings of it left
+	rest   int // workings left of the token of the next place
+	next   int32
+	cost   int32
+	times  int32
+	period int32
+	before int32 // the place of this token looked at before, plus 1
 }
 
-// fold returns the steps of shortest text that work the tokens in order, with
-// groups, each of at most period tokens, one deep. Among equals, an eager fold
-// prefers a group that begins at once, so that what is left over stands at the
-// end, as in "[k2, p2] 20 times, k2"; any other fold prefers runs.
-func fold(tokens []token, period int, eager bool) []Step {
-	f := newFolder(tokens, period)
-	f.eager = eager
-	for i := len(tokens) - 1; i >= 0; i-- {
-		f.cost(i, tokens[i].count)
-	}
-	var steps []Step
-	for i, r := 0, f.whole(0); i < len(tokens); {
-		p := f.find(i, r)
-		if p.plain > 0 {
-			steps = append(steps, tokens[i].part(p.plain))
-		}
-		if p.times > 0 {
-			steps = append(steps, f.group(i, *p))
-		}
-		i, r = p.next, p.rest
-	}
-	return steps
-}
-
-func newFolder(tokens []token, period int) *folder {
-	n := len(tokens)
-	f := &folder{
-		tokens: tokens,
+// newFolder returns a folder with room for so many tokens, at most MaxOperations,
+// at a time.
+func newFolder(n int) *folder {
+	return &folder{
 		apart:  make([]int, n+1),
 		widths: make([]int, n+1),
-		same:   make([][]int32, max(min(period, n-1), 0)+1),
-		places: make([][]place, n),
+		same:   make([]int16, (n+1)*(max(min(maxPeriod, n-1), 0)+1)),
+		places: make([]place, 0, n+n/2),
+		at:     make([]found, n),
 	}
-	for i, t := range tokens {
+}
+
+// load takes tokens to fold, with groups of at most maxPeriod tokens.
+func (f *folder) load(tokens []token) {
+	n := len(tokens)
+	f.tokens = tokens
+	f.stride = max(min(maxPeriod, n-1), 0) + 1
+	f.apart[0], f.widths[0] = 0, 0
+	for i := range tokens {
+		t := &tokens[i]
 		f.widths[i+1] = f.widths[i] + t.width(t.count)
 		f.apart[i+1] = f.apart[i]
 		if t.apart {
 			f.apart[i+1]++
 		}
 	}
-	for q := 1; q < len(f.same); q++ {
-		f.same[q] = make([]int32, n+1)
-		for i := n - q - 1; i >= 0; i-- {
-			if a, b := &tokens[i], &tokens[i+q]; a.key == b.key && a.count == b.count {
-				f.same[q][i] = f.same[q][i+1] + 1
+	clear(f.same[n*f.stride : (n+1)*f.stride])
+	for i := n - 1; i >= 0; i-- {
+		here, next := f.same[i*f.stride:(i+1)*f.stride], f.same[(i+1)*f.stride:]
+		for q := 1; q < f.stride; q++ {
+			here[q] = 0
+			if i+q < n && tokens[i].key == tokens[i+q].key && tokens[i].count == tokens[i+q].count {
+				here[q] = next[q] + 1
 			}
 		}
 	}
-	return f
+}
+
+// fold returns the steps of shortest text that work the tokens in order, with
+// groups, each of at most period tokens, one deep. Among equals, an eager fold
+// prefers a group that begins at once, so that what is left over stands at the
+// end, as in "[k2, p2] 20 times, k2"; any other fold prefers runs.
+func (f *folder) fold(period int, eager bool) []Step {
+	f.period, f.eager = min(period, f.stride-1), eager
+	f.places = f.places[:0]
+	clear(f.at[:len(f.tokens)])
+	for i := len(f.tokens) - 1; i >= 0; i-- {
+		f.cost(i, f.tokens[i].count)
+	}
+	steps := make([]Step, 0, f.stepCount())
+	for i, r := 0, f.whole(0); i < len(f.tokens); {
+		p := f.find(i, r)
+		if p.plain > 0 {
+			steps = append(steps, f.tokens[i].part(p.plain))
+		}
+		if p.times > 0 {
+			steps = append(steps, f.group(i, p))
+		}
+		i, r = int(p.next), p.rest
+	}
+	return steps
+}
+
+// stepCount is how many steps the best way has.
+func (f *folder) stepCount() int {
+	n := 0
+	for i, r := 0, f.whole(0); i < len(f.tokens); {
+		p := f.find(i, r)
+		if p.plain > 0 {
+			n++
+		}
+		if p.times > 0 {
+			n++
+		}
+		i, r = int(p.next), p.rest
+	}
+	return n
 }
 
 // whole returns the workings of token i, 0 behind the last.
@@ -108,11 +149,12 @@ func (f *folder) whole(i int) int {
 	return f.tokens[i].count
 }
 
-// find returns the place (i, r), nil if it has not been looked at.
+// find returns the place (i, r), nil if it has not been looked at. It stays where
+// it is only until the next one is looked at.
 func (f *folder) find(i, r int) *place {
-	for k := range f.places[i] {
-		if f.places[i][k].left == r {
-			return &f.places[i][k]
+	for k := f.at[i].last; k > 0; k = f.places[k-1].before {
+		if f.places[k-1].left == r {
+			return &f.places[k-1]
 		}
 	}
 	return nil
@@ -120,69 +162,107 @@ func (f *folder) find(i, r int) *place {
 
 // cost returns the cost of the place (i, r). All of the tokens after i must have
 // been looked at as a whole.
-func (f *folder) cost(i, r int) int {
+func (f *folder) cost(i, r int) int32 {
 	if i == len(f.tokens) {
 		return 0
 	}
 	if p := f.find(i, r); p != nil {
 		return p.cost
 	}
-	best := place{left: r, plain: r, next: i + 1, rest: f.whole(i + 1)}
-	best.cost = f.tokens[i].width(r) + f.cost(i+1, best.rest)
+	best := place{left: r, plain: r, next: int32(i + 1), rest: f.whole(i + 1)}
+	best.cost = int32(f.tokens[i].width(r)) + f.cost(i+1, best.rest)
 	share := r < f.whole(i)
-	if !share || len(f.places[i]) < maxShares {
-		for q := 2; q < len(f.same) && i+q < len(f.tokens); q++ {
-			if f.widths[i+q]-f.widths[i+1] > best.cost {
+	if !share || f.at[i].n < maxShares {
+		same := f.same[(i+1)*f.stride:]
+		base, reach := 1, 0 // the period that goes on longest, and how far
+		for q := 2; q <= f.period && i+q < len(f.tokens); q++ {
+			if f.widths[i+q]-f.widths[i+1] > int(best.cost) {
 				break // the group alone would be longer
 			}
-			if f.tokens[i+q].key == f.tokens[i].key {
-				f.try(i, r, q, &best)
+			// What goes on for less than a period is no repeat, and one that
+			// repeats within itself is longer than that written so.
+			n := int(same[q])
+			if n+2 < q || f.tokens[i+q].key != f.tokens[i].key || base > 1 && q%base == 0 && n+q <= reach {
+				continue
 			}
+			if n+q > reach {
+				base, reach = q, n+q
+			}
+			f.closed(i, r, q, n, &best)
+			f.joined(i, r, q, n, &best)
 		}
 	}
-	f.places[i] = append(f.places[i], best)
+	best.before = f.at[i].last
+	if len(f.places) == cap(f.places) { // doubled: what is outgrown is as much again, and no more
+		f.places = append(make([]place, 0, 2*cap(f.places)+4), f.places...)
+	}
+	f.places = append(f.places, best)
+	f.at[i] = found{int32(len(f.places)), f.at[i].n + 1}
 	return best.cost
 }
 
-// try improves best by groups of period q that begin at the place (i, r).
-func (f *folder) try(i, r, q int, best *place) {
-	n, run := int(f.same[q][i+1]), f.tokens[i+q].count
-
-	// Closed: the first piece is as large as the token that begins the second
-	// repeat. The last token of all need only be large enough.
-	if run <= r && f.apart[i] == f.apart[i+q] {
-		piece := f.whole(i + q - 1)
-		inner := f.tokens[i].width(run) + f.widths[i+q] - f.widths[i+1]
-		for t, low := repeats((n+2)/q+1, q); t >= low; t-- {
-			last := i + t*q - 1
-			if last >= len(f.tokens) || f.tokens[last].key != f.tokens[i+q-1].key || f.whole(last) < piece {
-				continue
-			}
-			f.offer(i, place{left: r, plain: r - run, times: t, period: q}, inner, last, piece, best)
-		}
+// closed improves best by groups of period q that begin at the place (i, r), of
+// which the first piece is as large as the token that begins the second repeat.
+// The last token of all need only be large enough.
+func (f *folder) closed(i, r, q, n int, best *place) {
+	run := f.tokens[i+q].count
+	if run > r || f.apart[i] != f.apart[i+q] {
+		return
 	}
+	piece := f.whole(i + q - 1)
+	inner := f.tokens[i].width(run) + f.widths[i+q] - f.widths[i+1]
+	most, low := repeats((n+2)/q+1, q)
+	floor := inner + timesWidth(low) + 2
+	for t := most; t >= low; t-- {
+		last := i + t*q - 1
+		if f.hopeless(floor, last, best) {
+			break
+		}
+		if last >= len(f.tokens) || f.tokens[last].key != f.tokens[i+q-1].key || f.whole(last) < piece {
+			continue
+		}
+		f.offer(i, way{plain: r - run, times: t, period: q, width: inner + timesWidth(t) + 2}, last, piece, best)
+	}
+}
 
-	// Joined: the first piece is all that is left here, or such that the last
-	// piece uses up the last token, or one of both is a single working, which
-	// spares brackets.
+// joined is closed for groups whose end meets their beginning. The first piece is
+// all that is left here, or such that the last piece uses up the last token, or
+// one of both is a single working, which spares brackets.
+func (f *folder) joined(i, r, q, n int, best *place) {
 	if f.apart[i] != f.apart[i+q+1] {
 		return
 	}
-	between := f.widths[i+q] - f.widths[i+1]
-	for t, low := repeats((n+1)/q+1, q); t >= low; t-- {
+	run, between := f.tokens[i+q].count, f.widths[i+q]-f.widths[i+1]
+	most, low := repeats((n+1)/q+1, q)
+	floor := between + 2*f.tokens[i].width(1) + timesWidth(low) + 2
+	for t := most; t >= low; t-- {
 		last := i + t*q
+		if f.hopeless(floor, last, best) {
+			break
+		}
 		if last >= len(f.tokens) || f.tokens[last].key != f.tokens[i].key {
 			continue
 		}
-		for _, s := range [4]int{r, run - f.whole(last), 1, run - 1} {
+		around := between + timesWidth(t) + 2
+		pieces := [4]int{r, run - f.whole(last), 1, run - 1}
+		for k, s := range pieces {
 			end := run - s
-			if s < 1 || s > r || end < 1 || end > f.whole(last) {
+			if s < 1 || s > r || end < 1 || end > f.whole(last) || slices.Contains(pieces[:k], s) {
 				continue
 			}
-			inner := f.tokens[i].width(s) + between + f.tokens[i].width(end)
-			f.offer(i, place{left: r, plain: r - s, times: t, period: q, end: end}, inner, last, end, best)
+			inner := f.tokens[i].width(s) + f.tokens[i].width(end)
+			f.offer(i, way{plain: r - s, times: t, period: q, end: end, width: inner + around}, last, end, best)
 		}
 	}
+}
+
+// narrowest is the width of the shortest text of two tokens.
+const narrowest = 2 * len("?, ")
+
+// hopeless reports whether a group at least so wide, and what it leaves behind
+// token last or more, are wider than the best.
+func (f *folder) hopeless(floor, last int, best *place) bool {
+	return last+2 < len(f.tokens) && floor+narrowest > int(best.cost)
 }
 
 // repeats returns the range of repeats worth trying, given the most there are.
@@ -190,35 +270,42 @@ func repeats(most, q int) (high, low int) {
 	return most, max(2, most-maxPeriod/q-3)
 }
 
-// offer completes the candidate p at token i, whose pieces are inner wide and
-// whose last piece takes piece workings of token last, and keeps it if it is
-// better than best.
-func (f *folder) offer(i int, p place, inner, last, piece int, best *place) {
-	p.next, p.rest = last, f.whole(last)-piece
-	if p.rest == 0 {
-		p.next, p.rest = last+1, f.whole(last+1)
+// way is a group that may begin at a place: see there. width is that of its text.
+type way struct {
+	plain, times, period, end int
+	width                     int
+}
+
+// offer completes the candidate w at token i, whose last piece takes piece
+// workings of token last, and keeps it if it is better than best.
+func (f *folder) offer(i int, w way, last, piece int, best *place) {
+	cost := w.width
+	if w.plain > 0 {
+		cost += f.tokens[i].width(w.plain)
 	}
-	p.cost = inner + timesWidth(p.times) + 2
-	if p.plain > 0 {
-		p.cost += f.tokens[i].width(p.plain)
-	}
-	if p.cost > best.cost {
+	if cost > int(best.cost) {
 		return
 	}
-	p.cost += f.cost(p.next, p.rest)
-	if p.cost < best.cost || f.eager && p.cost == best.cost && p.plain == 0 && best.plain > 0 {
-		*best = p
+	next, rest := last, f.whole(last)-piece
+	if rest == 0 {
+		next, rest = last+1, f.whole(last+1)
+	}
+	cost += int(f.cost(next, rest))
+	if cost < int(best.cost) || f.eager && cost == int(best.cost) && w.plain == 0 && best.plain > 0 {
+		*best = place{left: best.left, plain: w.plain, end: w.end, rest: rest, next: int32(next), cost: int32(cost),
+			times: int32(w.times), period: int32(w.period)}
 	}
 }
 
 // group returns the step of the group that place p of token i begins with.
-func (f *folder) group(i int, p place) Step {
-	first := p.left - p.plain
+func (f *folder) group(i int, p *place) Step {
 	g := make([]Step, 0, p.period+1)
-	g = append(g, f.tokens[i].part(first))
-	g = append(g, stepsOf(f.tokens[i+1:i+p.period])...)
+	g = append(g, f.tokens[i].part(p.left-p.plain))
+	for k := i + 1; k < i+int(p.period); k++ {
+		g = append(g, f.tokens[k].step)
+	}
 	if p.end > 0 {
 		g = append(g, f.tokens[i].part(p.end))
 	}
-	return Repeat(p.times, g...)
+	return Repeat(int(p.times), g...)
 }

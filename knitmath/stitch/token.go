@@ -115,11 +115,15 @@ func timesWidth(n int) int {
 }
 
 func digits(n int) int {
-	d := 1
-	for ; n > 9; n /= 10 {
-		d++
+	switch {
+	case n < 10:
+		return 1
+	case n < 100:
+		return 2
+	case n < 1000:
+		return 3
 	}
-	return d
+	return 3 + digits(n/1000)
 }
 
 // stepsOf returns the tokens as steps, ungrouped.
