@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
 )
 
 // A circle that some number of wedges makes is made where none is asked for: the
@@ -62,7 +63,7 @@ func TestSuggestedWedgesFit(t *testing.T) {
 			}
 		}
 	})
-	if suggested < 1000 || hopeless < 10 {
+	if suggested < knittest.Sweep(1000, 200) || hopeless < knittest.Sweep(10, 1) {
 		t.Errorf("%d suggestions, %d without: the sweep has shrunk", suggested, hopeless)
 	}
 }
@@ -91,7 +92,7 @@ func TestFewerWedgesFit(t *testing.T) {
 			}
 		}
 	})
-	if advised < 100 || not < 10 {
+	if advised < knittest.Sweep(100, 20) || not < knittest.Sweep(10, 1) {
 		t.Errorf("%d advised, %d not: the sweep has shrunk", advised, not)
 	}
 }
@@ -99,7 +100,7 @@ func TestFewerWedgesFit(t *testing.T) {
 // sweepCircles asks for small discs and rings, whole and in part.
 func sweepCircles(ask func(CircleInput)) {
 	for _, g := range []gauge.Gauge{{Stitches: 22, Rows: 30}, {Stitches: 18, Rows: 24}, {Stitches: 10, Rows: 40}} {
-		for width := 2; width <= 20; width += 1 + width/8 {
+		for width := 2; width <= 20; width += knittest.Sweep(1, 3) + width/8 {
 			for _, inner := range []float64{0, 1, 4} {
 				for _, turn := range []float64{360, 90} {
 					for _, method := range []TurnMethod{TurnMethodWrapAndTurn, TurnMethodGerman} {

@@ -7,9 +7,9 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 
 	"example.com/knitmath/knitmath/gauge"
-	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/outlinetest"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // Discs and rings, full, partial and more than full, are knit wedge by wedge: each
@@ -53,30 +53,8 @@ func checkDisc(t *testing.T, in CircleInput, out Circle) {
 	if out.InnerRadiusCm >= out.OuterRadiusCm {
 		t.Fatalf("radii %v and %v", out.InnerRadiusCm, out.OuterRadiusCm)
 	}
-	arc := func(radius float64) float64 { // an integral of the constant radius over the turn
-		return quad.Fixed(func(float64) float64 { return radius }, 0, degrees*math.Pi/180, 5, nil, 0)
-	}
-	for _, border := range []struct {
-		points []outline.Point
-		radius float64
-	}{{outer, out.OuterRadiusCm}, {inner, out.InnerRadiusCm}} {
-		length := 0.0
-		for i, p := range border.points {
-			if math.Abs(math.Hypot(p.X, p.Y)-border.radius) > 1e-9 {
-				t.Fatalf("%v degrees: %v is not on the circle of %v", degrees, p, border.radius)
-			}
-			if i > 0 {
-				q := border.points[i-1]
-				length += math.Hypot(p.X-q.X, p.Y-q.Y)
-				if angle := math.Atan2(q.X*p.Y-p.X*q.Y, q.X*p.X+q.Y*p.Y) * 180 / math.Pi; angle <= 0 || angle > 3+1e-9 {
-					t.Fatalf("%v degrees: a step of %v", degrees, angle)
-				}
-			}
-		}
-		if want := arc(border.radius); length > want || length < want*(1-0.00012) {
-			t.Errorf("%v degrees: an edge of %v, want %v", degrees, length, want)
-		}
-	}
+	checkArc(t, degrees, outer, out.OuterRadiusCm)
+	checkArc(t, degrees, inner, out.InnerRadiusCm)
 	area := 0.0
 	ring := append([]outline.Point(nil), outer...)
 	for i := range inner {
@@ -93,6 +71,29 @@ func checkDisc(t *testing.T, in CircleInput, out Circle) {
 	checkMeetings(t, in, out)
 }
 
+// checkArc: an edge lies on its circle, in steps of 3 degrees at most, and is as
+// long as the arc, which is an integral of the constant radius over the turn.
+func checkArc(t *testing.T, degrees float64, points []outline.Point, radius float64) {
+	t.Helper()
+	length := 0.0
+	for i, p := range points {
+		if math.Abs(math.Hypot(p.X, p.Y)-radius) > 1e-9 {
+			t.Fatalf("%v degrees: %v is not on the circle of %v", degrees, p, radius)
+		}
+		if i > 0 {
+			q := points[i-1]
+			length += math.Hypot(p.X-q.X, p.Y-q.Y)
+			if angle := math.Atan2(q.X*p.Y-p.X*q.Y, q.X*p.X+q.Y*p.Y) * 180 / math.Pi; angle <= 0 || angle > 3+1e-9 {
+				t.Fatalf("%v degrees: a step of %v", degrees, angle)
+			}
+		}
+	}
+	want := quad.Fixed(func(float64) float64 { return radius }, 0, degrees*math.Pi/180, 5, nil, 0)
+	if length > want || length < want*(1-0.00012) {
+		t.Errorf("%v degrees: an edge of %v, want %v", degrees, length, want)
+	}
+}
+
 // checkMeetings knits the circle and compares each line across with the rows at
 // the outer edge so far.
 func checkMeetings(t *testing.T, in CircleInput, out Circle) {
@@ -106,18 +107,17 @@ func checkMeetings(t *testing.T, in CircleInput, out Circle) {
 	if len(across) != last {
 		t.Fatalf("%v degrees: %d lines across, want %d", degrees, len(across), last)
 	}
-	m := knittest.CastOn(t, out.WidthStitches, false)
 	all := 0 // rows of the outer edge, counted from the wedges, as the scale
 	for _, run := range out.Sequence {
 		all += run.Times * (2*out.Wedges[run.WedgeNumber-1].PairCount + out.Wedges[run.WedgeNumber-1].FullRows)
 	}
 	next := 0
-	meets := func() {
+	meets := func(rows int) {
 		if next == len(across) {
 			return // a full turn ends where it began
 		}
 		l := across[next].Points
-		a := degrees * float64(m.Heights()[0]) / float64(all) * math.Pi / 180
+		a := degrees * float64(rows) / float64(all) * math.Pi / 180
 		for i, radius := range []float64{out.InnerRadiusCm, out.OuterRadiusCm} {
 			if math.Hypot(l[i].X-radius*math.Cos(a), l[i].Y-radius*math.Sin(a)) > 1e-6 {
 				t.Fatalf("%+v: line %d, %q, is %v, knit to %v degrees", in, next, across[next].Name, l, a*180/math.Pi)
@@ -128,17 +128,8 @@ func checkMeetings(t *testing.T, in CircleInput, out Circle) {
 		}
 		next++
 	}
-	meets()
-	for _, run := range out.Sequence {
-		for range run.Times {
-			for _, r := range out.Wedges[run.WedgeNumber-1].Rows {
-				if err := m.Work(r.Instruction.Row); err != nil {
-					t.Fatal(err)
-				}
-			}
-			meets()
-		}
-	}
+	meets(0)
+	knitCircle(t, in, out, func(m *stitch.Machine) { meets(m.Heights()[0]) })
 	if next != len(across) {
 		t.Fatalf("%d lines met of %d", next, len(across))
 	}

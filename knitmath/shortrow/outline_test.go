@@ -10,7 +10,6 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/outlinetest"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // Small wedges of every kind, straight and curved, are knit: the top edge has over
@@ -45,28 +44,16 @@ func TestWedgeOutlineIsKnit(t *testing.T) {
 
 func checkTopEdge(t *testing.T, in WedgeInput, out Wedge) {
 	t.Helper()
-	m := knittest.CastOn(t, in.WidthStitches, false)
-	if out.Rows[0].Side == stitch.WrongSide {
-		if err := m.Work(knittest.PlainRow(m)); err != nil {
-			t.Fatal(err)
-		}
-	}
-	below := m.RowsWorked()
-	for _, r := range out.Rows {
-		if err := m.Work(r.Instruction.Row); err != nil {
-			t.Fatalf("%s: %v", describe(in), err)
-		}
-	}
 	outlinetest.CheckFrame(t, out.Outline)
 	top := out.Outline.Lines[0]
 	outlinetest.CheckCorners(t, top)
 	if top.Points[0].X != 0 || top.Points[len(top.Points)-1].X != float64(in.WidthStitches) {
 		t.Fatalf("%s: top edge %v", describe(in), top.Points)
 	}
-	for x, rows := range m.Heights() { // from the right edge
+	for x, rows := range knitWedge(t, describe(in), in.WidthStitches, out.Rows) { // from the right edge
 		middle := float64(in.WidthStitches-1-x) + 0.5
-		if got := stepAt(t, top, middle); got != float64(rows-below) {
-			t.Fatalf("%s: %v rows at %v, knit %d: %v", describe(in), got, middle, rows-below, top.Points)
+		if got := stepAt(t, top, middle); got != float64(rows) {
+			t.Fatalf("%s: %v rows at %v, knit %d: %v", describe(in), got, middle, rows, top.Points)
 		}
 	}
 	// The profile, integrated point by point, in stitches times rows.

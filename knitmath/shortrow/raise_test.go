@@ -1,6 +1,7 @@
 package shortrow
 
 import (
+	"fmt"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -13,36 +14,33 @@ import (
 func TestRaiseIsKnitInTheRound(t *testing.T) {
 	for raised := 3; raised <= 13; raised++ {
 		for rise := 2; rise <= raised-1; rise += 2 {
-			for order := OrderLongestFirst; order <= OrderShortestFirst; order++ {
-				for method := TurnMethodUnspecified; method <= TurnMethodYarnOver; method++ {
-					for _, front := range []int{1, 6} {
-						r := RaiseRound(raised+front, raised, rise, order, method)
-						m := knittest.CastOn(t, raised+front, true)
-						below := m.Heights()
-						for _, row := range r.Rows {
-							if err := m.Work(row.Instruction.Row); err != nil {
-								t.Fatalf("%d of %d by %d, order %d, method %d: row %d, %q: %v", raised, raised+front, rise, order, method,
-									row.RowNumber, row.Instruction.Row.Text(), err)
-							}
-						}
-						if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != stitch.RightSide || r.TurnCount != rise {
-							t.Fatalf("%d of %d by %d, method %d: %d gaps open, %d turns", raised, raised+front, rise, method,
-								m.Unresolved(), r.TurnCount)
-						}
-						h := m.Heights()
-						middle := h[raised/2] - below[raised/2] - 2
-						if middle != rise || r.GreatestDepartureRows > maxDeparture {
-							t.Fatalf("%d of %d by %d, method %d: raised by %d", raised, raised+front, rise, method, middle)
-						}
-						for x := raised; x < len(h); x++ {
-							if h[x]-below[x] != 2 {
-								t.Fatalf("%d of %d by %d, method %d: %d rows at stitch %d", raised, raised+front, rise, method,
-									h[x]-below[x], x)
-							}
-						}
-					}
+			for variant := range 2 * 4 {
+				for _, front := range []int{1, 6} {
+					checkRaised(t, raised+front, raised, rise, Order(1+variant%2), TurnMethod(variant/2))
 				}
 			}
+		}
+	}
+}
+
+func checkRaised(t *testing.T, stitches, raised, rise int, order Order, method TurnMethod) {
+	t.Helper()
+	at := fmt.Sprintf("%d of %d by %d, order %d, method %d", raised, stitches, rise, order, method)
+	r := RaiseRound(stitches, raised, rise, order, method)
+	m := knittest.CastOn(t, stitches, true)
+	below := m.Heights()
+	knitRows(t, at, m, r.Rows)
+	if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != stitch.RightSide || r.TurnCount != rise {
+		t.Fatalf("%s: %d gaps open, %d turns", at, m.Unresolved(), r.TurnCount)
+	}
+	h := m.Heights()
+	middle := h[raised/2] - below[raised/2] - 2
+	if middle != rise || r.GreatestDepartureRows > maxDeparture {
+		t.Fatalf("%s: raised by %d", at, middle)
+	}
+	for x := raised; x < len(h); x++ {
+		if h[x]-below[x] != 2 {
+			t.Fatalf("%s: %d rows at stitch %d", at, h[x]-below[x], x)
 		}
 	}
 }
