@@ -46,7 +46,8 @@ func read(receive func(any) error, into any) error {
 		return nil
 	case err == nil:
 		return asUnread(reasonMalformed, invalid([]fault.Violation{malformed(
-			"the message cannot be decoded: it is not protobuf of the method's form, holds text that is not UTF-8, or is not gzip where it says so")}), in.wrong)
+			"the message cannot be decoded: it is not protobuf of the method's form, holds text that is not UTF-8, " +
+				"or is not gzip where it says so")}), in.wrong)
 	case code == codes.ResourceExhausted:
 		// gRPC has answered already, with a text of its own.
 		return asUnread(reasonTooLarge, refusal(code, reasonTooLarge, tooLargeText), err)

@@ -111,7 +111,8 @@ func TestUnreadableCalls(t *testing.T) {
 	if err := server.stop(); err != nil {
 		t.Error(err)
 	}
-	if log := server.log.String(); strings.Contains(log, "iary") || strings.Contains(log, "level=ERROR") || !strings.Contains(log, "reason=MALFORMED") {
+	log := server.log.String()
+	if strings.Contains(log, "iary") || strings.Contains(log, "level=ERROR") || !strings.Contains(log, "reason=MALFORMED") {
 		t.Errorf("log:\n%s", log)
 	}
 }

@@ -47,7 +47,8 @@ func TestLibraryLines(t *testing.T) {
 	lines := strings.Split(strings.TrimSpace(log.String()), "\n")
 	for _, line := range lines {
 		var said struct{ Level, Library, Said string }
-		if err := json.Unmarshal([]byte(line), &said); err != nil || said.Level != "WARN" || said.Library != "grpc" || len(said.Said) > maxLibraryLine+3 {
+		err := json.Unmarshal([]byte(line), &said)
+		if err != nil || said.Level != "WARN" || said.Library != "grpc" || len(said.Said) > maxLibraryLine+3 {
 			t.Errorf("%v: %s", err, line)
 		}
 	}
