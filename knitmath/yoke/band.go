@@ -10,8 +10,8 @@ import (
 
 // A Band is a band of pattern in a yoke, from the join up.
 type Band struct {
-	HeightRounds      int
-	RepeatStitches    int
+	HeightRounds     int
+	RepeatStitches   int
 	EvenBeforeRounds *int
 }
 

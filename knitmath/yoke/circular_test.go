@@ -2,90 +2,13 @@ package yoke
 
 import (
 	"math"
-	"slices"
 	"testing"
 
-	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
-
-// checkYoke knits the yoke from the join to the neck: every decrease round can
-// be worked and leaves the count it says, all rounds lie under every stitch at
-// the neck, and what the answer says of sizes and steepness is worked out again
-// from the counts alone.
-func checkYoke(t *testing.T, in CircularInput, out Circular) {
-	t.Helper()
-	if want := out.BodyStitches + 2*out.SleeveStitches - 4*out.UnderarmStitches; out.JoinStitches != want {
-		t.Fatalf("join %d, want %d", out.JoinStitches, want)
-	}
-	m := knittest.CastOn(t, out.JoinStitches, true)
-	next, last, before := 0, 0, out.JoinStitches
-	inBand := checkBands(t, in, out)
-	// Gauges are read to a millionth of a stitch.
-	st := math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
-	rw := math.Round(in.Gauge.Rows*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
-	raised := 0
-	for round := 1; round <= out.DepthRounds; round++ {
-		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
-		if r := out.BackRaise; r != nil && round == r.FirstRoundNumber {
-			if inBand[round] > 0 || inBand[round+1] > 0 || next < len(out.DecreaseRounds) &&
-				out.DecreaseRounds[next].RoundNumber <= round+1 {
-				t.Fatalf("the raise on round %d is not on plain rounds", round)
-			}
-			raised = checkRaise(t, m, in, *r)
-			round++ // the raise works two rounds
-			continue
-		}
-		if next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round {
-			r := out.DecreaseRounds[next]
-			row = r.Instruction.Row
-			if inBand[round] > 0 {
-				t.Fatalf("round %d changes the count inside a band", round)
-			}
-			if r.StartStitches != before {
-				t.Fatalf("round %d starts with %d stitches, %d said", round, before, r.StartStitches)
-			}
-			lost := float64(before-r.EndStitches) / st
-			if got := lost / (2 * math.Pi * float64(round-last) / rw); math.Abs(got-r.Steepness) > 1e-6*math.Abs(got) {
-				t.Fatalf("round %d: steepness %v, want %v", round, r.Steepness, got)
-			}
-			if len(in.Bands) == 0 && math.Abs(float64(r.EndStitches)-r.WantedStitches) > 0.5+1e-9 {
-				t.Fatalf("round %d: %d stitches, %v wanted", round, r.EndStitches, r.WantedStitches)
-			}
-			before, last = r.EndStitches, round
-			next++
-		}
-		if err := m.Work(row); err != nil {
-			t.Fatalf("round %d, %q: %v", round, row.Text(), err)
-		}
-		if m.StitchCount() != before {
-			t.Fatalf("round %d: %d stitches, %d said", round, m.StitchCount(), before)
-		}
-		if b := inBand[round]; b > 0 && (m.StitchCount() != out.Bands[b-1].Stitches || m.StitchCount()%in.Bands[b-1].RepeatStitches != 0) {
-			t.Fatalf("round %d of band %d has %d stitches, the repeat %d", round, b, m.StitchCount(), in.Bands[b-1].RepeatStitches)
-		}
-	}
-	if next != len(out.DecreaseRounds) || m.StitchCount() != out.NeckStitches {
-		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(),
-			out.NeckStitches)
-	}
-	heights := m.Heights()
-	for x, rows := range heights {
-		if rows < out.DepthRounds || rows > out.DepthRounds+raised || in.BackRaise == nil && rows != out.DepthRounds {
-			t.Fatalf("stitch %d at the neck has %d rounds under it, want %d", x, rows, out.DepthRounds)
-		}
-	}
-	if most := slices.Max(heights); most != out.DepthRounds+raised {
-		t.Fatalf("%d rows under the highest stitch at the neck, want %d", most, out.DepthRounds+raised)
-	}
-	// The middle of a front as wide as the back is no higher for the raise.
-	if raise := in.BackRaise; raise != nil && raise.BackStitches == nil && heights[len(heights)*3/4] != out.DepthRounds {
-		t.Fatalf("%d rows under the middle of the front at the neck, want %d", heights[len(heights)*3/4], out.DepthRounds)
-	}
-}
 
 // The percentage system's own example: 200 stitches round the body.
 //
@@ -154,36 +77,6 @@ func TestYokeOwnThirds(t *testing.T) {
 	}
 }
 
-// Yokes of all sizes, schedules and orders are knit from the join to the neck.
-func TestYokeIsKnit(t *testing.T) {
-	planned := 0
-	for body := 20; body <= 420; body += 7 {
-		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
-			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
-				for _, rows := range []float64{26, 30, 33.5} {
-					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule,
-						Spread: order}
-					if schedule == ScheduleOwn {
-						in.Steps = []Step{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
-					}
-					out, err := PlanCircularYoke(in)
-					if err != nil {
-						if order != shaping.GapSpreadMirrored && body > 60 {
-							t.Errorf("body %d, schedule %d: %v", body, schedule, err)
-						}
-						continue
-					}
-					planned++
-					checkYoke(t, in, out)
-				}
-			}
-		}
-	}
-	if planned < 900 {
-		t.Errorf("planned %d yokes: the sweep has shrunk", planned)
-	}
-}
-
 // A flat ring has steepness 1, and a cone the sine of its half-angle: closed
 // forms. 2*pi*depth stitches' width are lost over the depth of a flat ring.
 func TestYokeSteepness(t *testing.T) {
@@ -197,49 +90,6 @@ func TestYokeSteepness(t *testing.T) {
 	half := y.steepness(31, 100) // half the loss: a cone with sin(a) = 1/2 of it
 	if math.Abs(half-flat/2) > 1e-12 {
 		t.Errorf("half the loss has steepness %v, want %v", half, flat/2)
-	}
-}
-
-func TestYokeRefusals(t *testing.T) {
-	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
-	three, ninety, one, many, five := 3, 90, 1, stitch.MaxStitches, 5
-	neck, depth, inf := 40.0, 22.0, math.Inf(1)
-	long := make([]Step, MaxSteps+1)
-	for name, c := range map[string]struct {
-		in   CircularInput
-		want []string
-	}{
-		"empty": {CircularInput{}, []string{"gauge REQUIRED", "body_stitches REQUIRED"}},
-		"ranges": {CircularInput{Gauge: &gauge.Gauge{Stitches: -1, Rows: 1e9}, BodyStitches: -5, SleeveStitches: &three, NeckCm: &inf},
-			[]string{"gauge.stitches OUT_OF_RANGE", "gauge.rows OUT_OF_RANGE", "body_stitches OUT_OF_RANGE", "sleeve_stitches OUT_OF_RANGE",
-				"neck_cm NOT_FINITE"}},
-		"twice": {CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: &ninety, NeckCm: &neck, DepthCm: &depth,
-			DepthRounds: &ninety},
-			[]string{"neck_stitches CONTRADICTORY", "neck_cm CONTRADICTORY", "depth_cm CONTRADICTORY", "depth_rounds CONTRADICTORY"}},
-		"underarm": {CircularInput{Gauge: standard, BodyStitches: 100, UnderarmStitches: &ninety},
-			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
-		"wide neck": {CircularInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
-		"join": {CircularInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many},
-			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
-		"cone rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five},
-			[]string{"decrease_round_count CONTRADICTORY"}},
-		"own missing":  {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn}, []string{"steps REQUIRED"}},
-		"own unwanted": {CircularInput{Gauge: standard, BodyStitches: 200, Steps: []Step{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
-		"own long":     {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
-		"own steps": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: []Step{{0.5, 1}, {0.5, 0.1}, {2, 0}}},
-			[]string{"steps[0].removed_fraction OUT_OF_RANGE", "steps[1].depth_fraction CONTRADICTORY",
-				"steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
-		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one},
-			[]string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
-		"one step": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRoundCount: &one},
-			[]string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
-		"enums": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
-			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
-	} {
-		t.Run(name, func(t *testing.T) {
-			_, err := PlanCircularYoke(c.in)
-			knittest.WantViolations(t, err, c.want...)
-		})
 	}
 }
 

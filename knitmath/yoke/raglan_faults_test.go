@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -51,5 +52,34 @@ func TestRaglanRefusals(t *testing.T) {
 			_, err := PlanRaglan(c.in)
 			knittest.WantViolations(t, err, c.want...)
 		})
+	}
+}
+
+// A refusal says what would do, and what it says does.
+func TestRaglanRemedies(t *testing.T) {
+	p := func(n int) *int { return &n }
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: p(23),
+		ShapingRounds: ShapingRoundsEverySecond}
+	_, err := PlanRaglan(in)
+	if err == nil || !strings.Contains(err.Error(), "24 decrease rounds take 48 rounds") ||
+		strings.Contains(err.Error(), "any round would fit") {
+		t.Errorf("%v", err)
+	}
+	in.DepthRounds = p(24)
+	_, err = PlanRaglan(in)
+	if err == nil || !strings.Contains(err.Error(), "any round would fit") || !strings.Contains(err.Error(), "with these it goes to 24") {
+		t.Errorf("%v", err) // sleeve: 48 - 2*12
+	}
+	in.ShapingRounds = ShapingRoundsAny
+	if _, err = PlanRaglan(in); err != nil {
+		t.Error(err)
+	}
+	in.ShapingRounds, in.DepthRounds = ShapingRoundsEverySecond, p(48)
+	if _, err = PlanRaglan(in); err != nil {
+		t.Error(err)
+	}
+	in.DepthRounds, in.SleeveTopStitches, in.FrontNeckStitches, in.BackNeckStitches = p(24), p(24), p(58), p(58) // 82 - 2*12
+	if _, err = PlanRaglan(in); err != nil {
+		t.Error(err)
 	}
 }

@@ -45,7 +45,8 @@ func holdUnderarms(stitches int) []string {
 	if stitches == 0 {
 		return nil
 	}
-	return []string{"Place " + report.CountOf(stitches, "stitches") + " on hold at each underarm: of the body at both sides, and of each sleeve."}
+	return []string{"Place " + report.CountOf(stitches, "stitches") +
+		" on hold at each underarm: of the body at both sides, and of each sleeve."}
 }
 
 // task is rounds that are not worked even, with what to do in them.

@@ -1,0 +1,45 @@
+package yoke
+
+import (
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+)
+
+func TestYokeBandRefusals(t *testing.T) {
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	base := func(bands ...Band) CircularInput {
+		return CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
+	}
+	tolerant := base()
+	tolerant.NeckToleranceStitches = new(2)
+	far := base(Band{5, 4, nil})
+	far.NeckToleranceStitches = new(1001)
+	steep := base(Band{59, 4, nil})
+	steep.NeckStitches = new(20)
+	twice := base(Band{5, 4, new(40)})
+	twice.Schedule, twice.DecreaseRoundCount = ScheduleCone, new(200)
+	for name, c := range map[string]struct {
+		in   CircularInput
+		want []string
+	}{
+		"empty": {base(Band{}), []string{"bands[0].height_rounds REQUIRED", "bands[0].repeat_stitches REQUIRED"}},
+		"ranges": {base(Band{-1, 1001, new(0)}), []string{"bands[0].height_rounds OUT_OF_RANGE", "bands[0].repeat_stitches OUT_OF_RANGE",
+			"bands[0].even_before_rounds OUT_OF_RANGE"}},
+		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
+		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
+		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},
+		"too high":  {base(Band{30, 4, nil}, Band{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		// 268 is reached down to half of it or up to twice, 536: no multiple of 600.
+		"repeat too long": {base(Band{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
+		"both too long":   {base(Band{10, 600, nil}, Band{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
+		"steep":           {steep, []string{"neck_tolerance_stitches INFEASIBLE"}},
+		"close steps":     {twice, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := PlanCircularYoke(c.in)
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}

@@ -1,0 +1,123 @@
+package yoke
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
+)
+
+// checkBands checks that the bands lie where they were asked for, and gives the
+// number of the band that every round belongs to, 0 for none.
+func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
+	t.Helper()
+	if len(in.Bands) != len(out.Bands) {
+		t.Fatalf("%d bands of %d", len(out.Bands), len(in.Bands))
+	}
+	if len(in.Bands) == 0 {
+		return nil
+	}
+	if off := measure.Abs(out.NeckStitches - wantedNeckOf(in, out)); off > fault.Or(in.NeckToleranceStitches, 0) {
+		t.Fatalf("neck of %d stitches is %d off", out.NeckStitches, off)
+	}
+	inBand := map[int]int{}
+	next := 1
+	for i, b := range in.Bands {
+		p := out.Bands[i]
+		next += fault.Or(b.EvenBeforeRounds, 1)
+		if p.FirstRoundNumber != next || p.LastRoundNumber != next+b.HeightRounds-1 || p.RepeatCount*b.RepeatStitches != p.Stitches {
+			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
+		}
+		knittest.Near(t, "departure", p.DepartureStitches, float64(p.Stitches)-p.WantedStitches, 1e-9)
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == ScheduleCone &&
+			p.LastRoundNumber < out.DepthRounds {
+			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
+			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
+		}
+		for range b.HeightRounds {
+			inBand[next] = i + 1
+			next++
+		}
+	}
+	if next > out.DepthRounds+1 {
+		t.Fatalf("bands end on round %d of %d", next-1, out.DepthRounds)
+	}
+	return inBand
+}
+
+// wantedNeckOf is the neck asked for, or 40 % of the body, or what the caller's
+// own steps leave.
+func wantedNeckOf(in CircularInput, out Circular) int {
+	switch {
+	case in.NeckStitches != nil:
+		return *in.NeckStitches
+	case in.Schedule != ScheduleOwn:
+		return int(math.Floor(float64(in.BodyStitches)*0.4 + 0.5))
+	}
+	neck := float64(out.JoinStitches)
+	for _, s := range in.Steps {
+		neck *= 1 - s.RemovedFraction
+	}
+	return int(math.Floor(neck + 0.5))
+}
+
+// Yokes with bands of all kinds are knit from the join to the neck.
+func TestYokeBandsAreKnit(t *testing.T) {
+	planned, refused := 0, 0
+	for body := 120; body <= 400; body += knittest.Sweep(23, 115) {
+		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
+			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadInterleaved; order++ {
+				for motif := range 12 {
+					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, Schedule: schedule, Spread: order,
+						NeckToleranceStitches: new(motif % 4)}
+					if schedule == ScheduleOwn {
+						in.Steps = []Step{{0.3, 0.1}, {0.5, 0.2}, {0.7, 0.2}, {0.85, 0.25}, {0.95, 0.1}}
+					}
+					for i := range 1 + motif%5 {
+						in.Bands = append(in.Bands, Band{3 + (motif+i)%4, 2 + (7*motif+5*i)%17, new(1 + (motif+i)%3)})
+					}
+					out, err := PlanCircularYoke(in)
+					if err != nil {
+						refused++
+						continue
+					}
+					planned++
+					checkYoke(t, in, out)
+				}
+			}
+		}
+	}
+	if planned < knittest.Sweep(700, 120) || refused > planned/5 {
+		t.Errorf("planned %d yokes, refused %d: the sweep has shrunk", planned, refused)
+	}
+}
+
+// A repeat of one stitch changes nothing: with a band of it the yoke has the
+// counts that the schedule wants.
+func TestYokeBandOfOneStitch(t *testing.T) {
+	for body := 80; body <= 400; body += 7 {
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body}
+		plain, err := PlanCircularYoke(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		in.Bands = []Band{{plain.DecreaseRounds[0].RoundNumber - 2, 1, nil}}
+		banded, err := PlanCircularYoke(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, r := range plain.DecreaseRounds {
+			got := banded.DecreaseRounds[i]
+			knittest.Near(t, "wanted", got.WantedStitches, r.WantedStitches, 1e-9)
+			got.WantedStitches = r.WantedStitches
+			if fmt.Sprint(got) != fmt.Sprint(r) || len(banded.DecreaseRounds) != len(plain.DecreaseRounds) {
+				t.Fatalf("body %d: %v, want %v", body, got, r)
+			}
+		}
+	}
+}
