@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -20,6 +21,7 @@ import (
 	"google.golang.org/grpc/status"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/service/caller"
 )
 
@@ -68,6 +70,7 @@ func reasonIn(st *status.Status) string {
 
 // Both faces judge alike.
 func TestCallersAreJudgedOnBothFaces(t *testing.T) {
+	document := readDocument(t)
 	server, _ := withCallers(t, keyLine("server", "secret")+
 		keyLine("pages", "publishable calls=5 origins=https://shop.example")+
 		keyLine("once", "secret calls=0.001")+keyLine("poor", "secret cost=0.0001"), caller.Config{})
@@ -104,6 +107,12 @@ func TestCallersAreJudgedOnBothFaces(t *testing.T) {
 			t.Errorf("%q over JSON: HTTP %d, want %d: %s", c.header, got.code, c.http, got.body)
 		} else if c.http != 200 && (reasonIn(got.status(t)) != c.reason || got.header.Get("Cache-Control") != "no-store") {
 			t.Errorf("%q over JSON: %s, want %s; %v", c.header, got.body, c.reason, got.header)
+		}
+		if c.http != 200 {
+			known := document.Components.Schemas["ErrorInfo"].Properties["reason"].Known
+			if misfit := document.misfit(t, "Status", got.body); misfit != "" || !slices.Contains(known, fault.Reason(c.reason)) {
+				t.Errorf("%q: the document does not know %s: %s", c.header, got.body, misfit)
+			}
 		}
 		if got.header.Get("Www-Authenticate") != map[int]string{401: challenge}[got.code] {
 			t.Errorf("%q: WWW-Authenticate %q", c.header, got.header.Get("Www-Authenticate"))

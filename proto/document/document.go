@@ -114,4 +114,5 @@ type SecurityScheme struct {
 	Description string `json:"description,omitempty"`
 	Name        string `json:"name,omitempty"`
 	In          string `json:"in,omitempty"`
+	Scheme      string `json:"scheme,omitempty"`
 }

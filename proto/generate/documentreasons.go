@@ -5,9 +5,10 @@ import (
 	"slices"
 	"strings"
 
+	"google.golang.org/protobuf/reflect/protoreflect"
+
 	"example.com/knitmath/proto/compile"
 	"example.com/knitmath/proto/document"
-	"google.golang.org/protobuf/reflect/protoreflect"
 )
 
 // refusalReasons are the reasons of whole refusals, in ErrorInfo, which no .proto
@@ -18,6 +19,13 @@ var refusalReasons = []compile.Reason{
 	{Name: "METHOD_NOT_ALLOWED", Meaning: "the path answers other HTTP methods; the header Allow lists them."},
 	{Name: "BODY_TOO_LARGE", Meaning: "the body is larger than a question may be."},
 	{Name: "UNSUPPORTED_MEDIA_TYPE", Meaning: "the body is not said to be application/json in UTF-8, or is encoded."},
+	{Name: "KEY_REQUIRED", Meaning: "a key is needed, and none was shown."},
+	{Name: "KEY_UNKNOWN", Meaning: "there is no such key."},
+	{Name: "KEY_MALFORMED", Meaning: "two keys were shown, or one by another scheme than Bearer."},
+	{Name: "ORIGIN_NOT_ALLOWED", Meaning: "the key is for other pages than the one that asks."},
+	{Name: "RATE_LIMITED", Meaning: "this key or this address has made too many calls; ask again later."},
+	{Name: "BUDGET_SPENT", Meaning: "this key or this address has asked for too much work; ask again later, or for less at a time."},
+	{Name: "OVERLOADED", Meaning: "more is asked by all callers than can be answered at once; ask again later."},
 	{Name: "RESOURCE_EXHAUSTED", Meaning: "too much is asked at once; ask again later."},
 	{Name: "UNAVAILABLE", Meaning: "the service is starting, stopping or overloaded; ask again later."},
 	{Name: "DEADLINE_EXCEEDED", Meaning: "the answer was not ready in time."},

@@ -22,7 +22,8 @@ func (c *checker) errors(reasons []compile.Reason) []string {
 	if len(violations) == 0 || len(notices) == 0 {
 		c.add("no reasons are described")
 	}
-	headers := map[string]string{"WrongMethod": "Allow", "TooManyQuestions": "Retry-After", "Unavailable": "Retry-After"}
+	headers := map[string]string{"WrongMethod": "Allow", "KeyNeeded": "WWW-Authenticate",
+		"TooManyQuestions": "Retry-After", "Unavailable": "Retry-After"}
 	for name, response := range c.d.Components.Responses {
 		media, ok := response.Content["application/json"]
 		if !ok {
@@ -37,7 +38,7 @@ func (c *checker) errors(reasons []compile.Reason) []string {
 			c.add("error %s has no header %s", name, header)
 		}
 	}
-	if len(c.d.Components.Responses) != 8 {
+	if len(c.d.Components.Responses) != 10 {
 		c.add("%d errors", len(c.d.Components.Responses))
 	}
 	kinds := []string{"ErrorInfo", "BadRequest", "RetryInfo"}

@@ -4,9 +4,10 @@ import (
 	"maps"
 	"strings"
 
+	"google.golang.org/grpc/codes"
+
 	"example.com/knitmath/proto/compile"
 	"example.com/knitmath/proto/document"
-	"google.golang.org/grpc/codes"
 )
 
 // refusal is an error as it comes with one HTTP status.
@@ -24,6 +25,10 @@ type refusal struct {
 var refusals = []refusal{
 	{"400", "InvalidQuestion", "The question has faults: all of them, with path, reason and sentence.",
 		codes.InvalidArgument, "INVALID_INPUT", "the question has 1 fault", false, ""},
+	{"401", "KeyNeeded", "Where keys are asked for: none was shown, or none that is known. Never by default.",
+		codes.Unauthenticated, "KEY_REQUIRED", "a key is needed, as Authorization: Bearer KEY or x-api-key: KEY", false, "WWW-Authenticate"},
+	{"403", "NotThisPage", "The key is for other pages. Never by default.",
+		codes.PermissionDenied, "ORIGIN_NOT_ALLOWED", "this key is for the pages it was made for", false, ""},
 	{"404", "UnknownPath", "No such path.",
 		codes.NotFound, "UNKNOWN_PATH", "no such path; /openapi.json lists them all", false, ""},
 	{"405", "WrongMethod", "The path answers other HTTP methods.",
@@ -33,7 +38,7 @@ var refusals = []refusal{
 	{"415", "UnsupportedMediaType", "The body is not said to be JSON in UTF-8.",
 		codes.InvalidArgument, "UNSUPPORTED_MEDIA_TYPE", "the body must be application/json", true, ""},
 	{"429", "TooManyQuestions", "Too much is asked at once: ask again after the time named.",
-		codes.ResourceExhausted, "RESOURCE_EXHAUSTED", "too many questions at once", false, "Retry-After"},
+		codes.ResourceExhausted, "OVERLOADED", "more is asked than can be answered at once; ask again later", false, "Retry-After"},
 	{"503", "Unavailable", "The service is starting, stopping or overloaded: ask again after the time named.",
 		codes.Unavailable, "UNAVAILABLE", "try again later", false, "Retry-After"},
 	{"default", "OtherError", "Any other error, of the same form.",
@@ -44,6 +49,8 @@ var refusals = []refusal{
 var headers = map[string]document.Header{
 	"Allow": {Description: "The methods that the path answers.",
 		Schema: &document.Schema{Type: "string", Examples: []any{"GET, HEAD, POST"}}},
+	"WWW-Authenticate": {Description: "That keys are shown by the scheme Bearer.",
+		Schema: &document.Schema{Type: "string", Examples: []any{`Bearer realm="knitmath"`}}},
 	"Retry-After": {Description: "How long to wait, in whole seconds.", Schema: &document.Schema{Type: "integer"}},
 }
 

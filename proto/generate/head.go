@@ -15,8 +15,13 @@ Fields are named as in the .proto files. Lengths are in centimetres, masses in g
 said to hold is the whole answer. A question is put by POST, or, if it is short and has no list of objects, in a query
 string by GET: such operations end in ` + "`" + byGet + "`" + `.`
 
-// anonymous and apiKey: a question may come with a key, but need not.
-const apiKey = "apiKey"
+// A question may come with a key, in either of two headers, but need not.
+const (
+	apiKey = "apiKey"
+	bearer = "bearer"
+)
+
+const aboutKeys = "Whoever runs the service may ask for keys; by default it asks for none. One key only, in one header."
 
 // writeHead says what the document is about and where the service is.
 func writeHead(d *document.Document, w *wire) error {
@@ -27,11 +32,11 @@ func writeHead(d *document.Document, w *wire) error {
 		Version:     strings.TrimPrefix(release.Version, "v"),
 	}
 	d.Servers = []document.Server{{URL: "/", Description: "Where this document was read."}}
-	d.Security = []map[string][]string{{}, {apiKey: {}}}
-	d.Components.SecuritySchemes = map[string]document.SecurityScheme{apiKey: {
-		Type: "apiKey", In: "header", Name: "x-api-key",
-		Description: "The service itself asks for no key. A gateway in front of it may.",
-	}}
+	d.Security = []map[string][]string{{}, {apiKey: {}}, {bearer: {}}}
+	d.Components.SecuritySchemes = map[string]document.SecurityScheme{
+		apiKey: {Type: "apiKey", In: "header", Name: "x-api-key", Description: aboutKeys},
+		bearer: {Type: "http", Scheme: "bearer", Description: aboutKeys},
+	}
 	d.Tags = nil
 	for _, service := range w.services {
 		if comment(service) == "" {

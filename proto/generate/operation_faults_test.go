@@ -6,11 +6,12 @@ import (
 	"slices"
 	"strings"
 
-	"example.com/knitmath/proto/document"
-	"example.com/knitmath/release"
 	"google.golang.org/genproto/googleapis/api/annotations"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+
+	"example.com/knitmath/proto/document"
+	"example.com/knitmath/release"
 )
 
 // room is a service's noun, and the first part of its paths.
@@ -69,9 +70,9 @@ func (c *checker) method(method protoreflect.MethodDescriptor, known map[string]
 
 // responses wants the answer and every error that there is.
 func (c *checker) responses(what, verb string, operation *document.Operation, method protoreflect.MethodDescriptor) {
-	want := []string{"200", "400", "404", "405", "413", "415", "429", "503", "default"}
+	want := []string{"200", "400", "401", "403", "404", "405", "413", "415", "429", "503", "default"}
 	if verb == "GET" {
-		want = []string{"200", "400", "404", "405", "429", "503", "default"}
+		want = []string{"200", "400", "401", "403", "404", "405", "429", "503", "default"}
 	}
 	c.same(what+" responses", slices.Sorted(maps.Keys(operation.Responses)), want)
 	answer := operation.Responses["200"]
@@ -156,8 +157,11 @@ func (c *checker) head(rooms map[string]bool) {
 	if len(c.d.Servers) == 0 || len(c.d.Tags) != len(rooms) {
 		c.add("%d servers, %d tags for %d rooms", len(c.d.Servers), len(c.d.Tags), len(rooms))
 	}
-	c.same("security", c.d.Security, []map[string][]string{{}, {"apiKey": {}}})
+	c.same("security", c.d.Security, []map[string][]string{{}, {"apiKey": {}}, {"bearer": {}}})
 	if s := c.d.Components.SecuritySchemes["apiKey"]; s.Type != "apiKey" || s.In != "header" || s.Name != "x-api-key" {
+		c.add("security scheme %+v", s)
+	}
+	if s := c.d.Components.SecuritySchemes["bearer"]; s.Type != "http" || s.Scheme != "bearer" || s.Name != "" {
 		c.add("security scheme %+v", s)
 	}
 }
