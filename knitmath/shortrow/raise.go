@@ -1,8 +1,6 @@
 package shortrow
 
 import (
-	"slices"
-
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -40,7 +38,6 @@ func raiseRows(stitches int, list []span, method TurnMethod) []WedgeRow {
 	s := shortRows{width: stitches, method: method}
 	s.workUp(list)
 	gaps := s.open[stitch.WrongSide]
-	slices.Sort(gaps)
 	var runs []stitch.Run
 	start := 0
 	for _, gap := range gaps {

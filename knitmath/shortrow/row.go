@@ -88,7 +88,7 @@ func (s *shortRows) row(side stitch.Side, start, end int) {
 	runs = stitch.AppendRun(runs, k.plain, k.step*(last-start))
 	if turns {
 		runs = stitch.AppendRun(runs, turnOp(s.method), 1)
-		s.open[side] = append(s.open[side], end)
+		s.leaveGap(side, end)
 		s.turns = append(s.turns, turn{side, end})
 	}
 	s.turned = turns
@@ -101,20 +101,29 @@ func (s *shortRows) row(side stitch.Side, start, end int) {
 	})
 }
 
+// leaveGap opens a gap of a side, whose gaps are kept in order of their places.
+func (s *shortRows) leaveGap(side stitch.Side, place int) {
+	at, _ := slices.BinarySearch(s.open[side], place)
+	s.open[side] = slices.Insert(s.open[side], at, place)
+}
+
 // takeGaps takes the open gaps of a side that a row meets between two places, in
 // the order it meets them. The stitch that closes a gap is the next one in the
-// direction of work, and must lie within the row.
+// direction of work, and must lie within the row. What is met lies together, so
+// that a row takes no longer for the gaps that it leaves.
 func (s *shortRows) takeGaps(side stitch.Side, start, last int) []int {
-	var met, left []int
-	for _, gap := range s.open[side] {
-		if side == stitch.RightSide && gap >= start && gap < last || side == stitch.WrongSide && gap <= start && gap > last {
-			met = append(met, gap)
-		} else {
-			left = append(left, gap)
-		}
+	low, high := start, last // from start up to the stitch before last
+	if side == stitch.WrongSide {
+		low, high = last+1, start+1
 	}
-	s.open[side] = left
-	slices.Sort(met)
+	open := s.open[side]
+	from, _ := slices.BinarySearch(open, low)
+	to, _ := slices.BinarySearch(open, high)
+	if from >= to {
+		return nil
+	}
+	met := slices.Clone(open[from:to])
+	s.open[side] = slices.Delete(open, from, to)
 	if side == stitch.WrongSide {
 		slices.Reverse(met)
 	}
