@@ -129,9 +129,10 @@ func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 	if c.Err() != nil {
 		return
 	}
-	counts, ok := newBandCounts(y.join, places).choose()
+	sums := newBandCounts(y.join, places)
+	counts, ok := sums.choose()
 	if !ok {
-		refuseBands(c, y, places)
+		refuseBands(c, y, places, sums)
 		return
 	}
 	before := y.join

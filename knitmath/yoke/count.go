@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"math"
+	"slices"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -24,14 +25,18 @@ import (
 // Method: dynamic programming from the neck down. The least sum from a place on,
 // with n stitches there, is its own square and the least over the next place's
 // counts from n/2 to n, a window that moves up with n. With p places and N
-// stitches the work grows with p * N.
+// stitches the work grows with p * N. Of the sums those of two places are kept, of
+// the choices all, two bytes each.
 //
 // Source: own derivation, see bandsCited.
 type bandCounts struct {
 	join   int
 	most   int // stitches at any place
 	places []place
-	least  [][]int64 // by place and count: the least sum from there up
+	// next is, by place and stitches below it, the count to take there, 0 where none
+	// goes on to the neck. The first place has only the join below it.
+	next  [][]uint16
+	first int
 }
 
 // none stands for no sum: no legal counts. Real sums are far below: 250 places a
@@ -39,23 +44,31 @@ type bandCounts struct {
 const none = math.MaxInt64
 
 func newBandCounts(join int, places []place) bandCounts {
-	c := bandCounts{join: join, most: join, places: places, least: make([][]int64, len(places))}
+	c := bandCounts{join: join, most: join, places: places, next: make([][]uint16, len(places))}
 	if c.mayRise(0) {
 		c.most = min(2*join, stitch.MaxStitches)
 	}
+	sums := make([]int64, c.most+1)  // of the place, with those above it
+	above := make([]int64, c.most+1) // the least of the places above, by the stitches below them
+	rising := make([]int, c.most+1)
 	for i := len(places) - 1; i >= 0; i-- {
-		p, above := places[i], c.above(i)
+		p := places[i]
 		wanted := measure.NearestInt(p.wanted * 1000)
-		sums := make([]int64, c.most+1)
 		for n := range sums {
 			sums[n] = none
-			if n >= p.lo && n <= p.hi && n%p.repeat == 0 && above[n] != none {
+		}
+		low := (p.lo + p.repeat - 1) / p.repeat * p.repeat
+		for n := low; n <= min(p.hi, c.most); n += p.repeat {
+			if above[n] != none {
 				off := int64(n)*1000 - wanted
 				sums[n] = off*off + above[n]
 			}
 		}
-		c.least[i] = sums
+		if i > 0 {
+			c.next[i] = leastBelow(sums, above, rising)
+		}
 	}
+	c.first = c.leastFirst(sums)
 	return c
 }
 
@@ -70,54 +83,75 @@ func (c bandCounts) window(place, n int) (lo, hi int) {
 	return (n + 1) / 2, n
 }
 
-// above is the least sum of the places above one, by its count.
-func (c bandCounts) above(place int) []int64 {
-	sums := make([]int64, c.most+1)
-	if place == len(c.places)-1 {
-		return sums
-	}
-	next := c.least[place+1]
-	var rising []int // counts in the window whose sums rise: the first is the least
-	for n := range sums {
-		for len(rising) > 0 && next[rising[len(rising)-1]] >= next[n] {
-			rising = rising[:len(rising)-1]
+// leastBelow takes the sums of a place by its own count and gives, by the stitches n
+// below it, the count from n/2 to n that has the least, and writes that into least;
+// of equal ones the greatest count, 0 if there is none. rising is room to work in.
+func leastBelow(sums, least []int64, rising []int) []uint16 {
+	counts := make([]uint16, len(sums))
+	first, end := 0, 0 // of the counts in the window whose sums rise: the first is the least
+	for n, sum := range sums {
+		if sum != none {
+			for end > first && sums[rising[end-1]] >= sum {
+				end--
+			}
+			rising[end] = n
+			end++
 		}
-		rising = append(rising, n)
-		if rising[0] < (n+1)/2 {
-			rising = rising[1:]
+		if end > first && rising[first] < (n+1)/2 {
+			first++
 		}
-		sums[n] = next[rising[0]]
+		least[n] = none
+		if end > first {
+			least[n], counts[n] = sums[rising[first]], uint16(rising[first])
+		}
 	}
-	return sums
+	return counts
 }
 
-// choose walks up through the least sums.
+// leastFirst is the count of the first place, above the join, 0 if there is none.
+func (c bandCounts) leastFirst(sums []int64) int {
+	lo, hi := c.window(0, c.join)
+	best := hi
+	for m := hi - 1; m >= lo; m-- {
+		if sums[m] < sums[best] {
+			best = m
+		}
+	}
+	if sums[best] == none {
+		return 0
+	}
+	return best
+}
+
+// goesOn reports whether counts lead to the neck from n stitches at a place.
+func (c bandCounts) goesOn(place, n int) bool { return place == len(c.places)-1 || c.next[place+1][n] > 0 }
+
+// choose walks up through the choices.
 func (c bandCounts) choose() (counts []int, ok bool) {
 	n := c.join
 	for i := range c.places {
-		lo, hi := c.window(i, n)
-		best := hi
-		for m := hi - 1; m >= lo; m-- {
-			if c.least[i][m] < c.least[i][best] {
-				best = m
-			}
+		if i == 0 {
+			n = c.first
+		} else {
+			n = int(c.next[i][n])
 		}
-		if c.least[i][best] == none {
+		if n == 0 {
 			return nil, false
 		}
-		counts = append(counts, best)
-		n = best
+		counts = append(counts, n)
 	}
 	return counts, true
 }
 
-// reachable is, place by place, which counts can be had there whatever comes
-// above: first without the place's own repeat and bounds, then with its repeat.
-func (c bandCounts) reachable() (free, legal [][]bool) {
+// reachable is which counts can be had whatever comes above: at the place of every
+// band, without the band's own repeat; and at the last place, with its repeat.
+func (c bandCounts) reachable() (free map[int][]bool, last []bool) {
+	free = map[int][]bool{}
 	below := make([]bool, c.most+1)
 	below[c.join] = true
+	reach := make([]bool, c.most+1)
 	for i, p := range c.places {
-		reach := make([]bool, c.most+1)
+		clear(reach)
 		for n, ok := range below {
 			if ok {
 				lo, hi := c.window(i, n) // windows move up with n: what is new lies at the top
@@ -126,14 +160,15 @@ func (c bandCounts) reachable() (free, legal [][]bool) {
 				}
 			}
 		}
-		divided := make([]bool, c.most+1)
-		for n, ok := range reach {
-			divided[n] = ok && n%p.repeat == 0
+		if p.band != noBand {
+			free[i] = slices.Clone(reach)
 		}
-		free, legal = append(free, reach), append(legal, divided)
-		below = divided
+		clear(below)
+		for n := p.repeat; n < len(reach); n += p.repeat {
+			below[n] = reach[n]
+		}
 	}
-	return free, legal
+	return free, below
 }
 
 // bandsCited is the source of the counts of bands.

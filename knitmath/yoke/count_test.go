@@ -119,7 +119,7 @@ func TestYokeNearestRepeat(t *testing.T) {
 				}
 				free, _ := counts.reachable()
 				for i := range places {
-					repeat, n := nearestRepeat(places[i], free[i], counts.above(i))
+					repeat, n := counts.nearestRepeat(i, free[i])
 					changed := slices.Clone(places)
 					for r := 1; r <= 60; r++ {
 						changed[i].repeat = r

@@ -10,15 +10,14 @@ import (
 
 // refuseBands refuses bands that have no counts: it names every band of which one
 // other repeat would do, and the neck's tolerance that would.
-func refuseBands(c *fault.Checks, y *circular, places []place) {
-	counts := newBandCounts(y.join, places)
-	free, legal := counts.reachable()
+func refuseBands(c *fault.Checks, y *circular, places []place, counts bandCounts) {
+	free, top := counts.reachable()
 	found := false
 	for i, p := range places {
 		if p.band == noBand {
 			continue
 		}
-		repeat, n := nearestRepeat(p, free[i], counts.above(i))
+		repeat, n := counts.nearestRepeat(i, free[i])
 		if repeat == 0 {
 			continue
 		}
@@ -27,8 +26,8 @@ func refuseBands(c *fault.Checks, y *circular, places []place) {
 			"the nearest repeat that would do is %d, on %d stitches", repeat, n),
 			fault.Join(fault.Index("bands", p.band), "repeat_stitches"))
 	}
-	nearest, last := 0, len(places)-1
-	for n, ok := range legal[last] {
+	nearest := 0
+	for n, ok := range top {
 		if ok && (nearest == 0 || measure.Abs(n-y.neck) < measure.Abs(nearest-y.neck)) {
 			nearest = n
 		}
@@ -48,15 +47,22 @@ func refuseBands(c *fault.Checks, y *circular, places []place) {
 
 // nearestRepeat is the repeat nearest to a place's own, the smaller of two equally
 // near, that divides a count which can be had there and goes on to the neck; and
-// the greatest such count. It is 0 if there is none.
-func nearestRepeat(p place, free []bool, above []int64) (repeat, count int) {
-	for off := 1; off < gauge.MaxMultiple; off++ {
+// the greatest such count. It is 0 if there is none. free is which counts can be had.
+func (c bandCounts) nearestRepeat(place int, free []bool) (repeat, count int) {
+	p := c.places[place]
+	ways := make([]bool, len(free))
+	some := false
+	for n := max(p.lo, 1); n <= min(p.hi, len(free)-1); n++ {
+		ways[n] = free[n] && c.goesOn(place, n)
+		some = some || ways[n]
+	}
+	for off := 1; some && off < gauge.MaxMultiple; off++ {
 		for _, r := range [...]int{p.repeat - off, p.repeat + off} {
 			if r < 1 || r > gauge.MaxMultiple {
 				continue
 			}
 			for n := (len(free) - 1) / r * r; n > 0; n -= r {
-				if free[n] && n >= p.lo && n <= p.hi && above[n] != none {
+				if ways[n] {
 					return r, n
 				}
 			}
