@@ -67,6 +67,9 @@ const (
 	MaxRadiusCm = 500.0
 	// MaxWedges is the most wedges in one circle.
 	MaxWedges = 100
+	// MaxCircleRows is the most rows that all kinds of wedges have together, as many
+	// as the longest wedge has: each kind comes back written out.
+	MaxCircleRows = 2 * MaxWedgeRows
 	// MinTurn and MaxTurn bound how much of the full turn is filled, in degrees.
 	MinTurn = 10.0
 	MaxTurn = 720.0
@@ -89,8 +92,9 @@ const (
 // The outer edge so closes within one row.
 //
 // The radius is 0.1 to 500 cm, and N from 1 to 100. A wedge too steep for its
-// stitches, or a ring too narrow, is refused with the nearest number of wedges that
-// can be knit; a number that was not asked for is that one at once.
+// stitches, a ring too narrow, or different wedges of too many rows together are
+// refused with the nearest number of wedges that can be knit; a number that was not
+// asked for is that one at once.
 //
 // Source: own derivation; the circumference of a circle.
 func PlanCircleOfWedges(in CircleInput) (Circle, error) {

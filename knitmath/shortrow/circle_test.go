@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -51,6 +52,29 @@ func TestCircleRefusals(t *testing.T) {
 			_, err := PlanCircleOfWedges(c.in)
 			knittest.WantViolations(t, err, c.want...)
 		})
+	}
+}
+
+// Worked by hand: 40 rows to 10 cm are 12,566.4 rows round an inner edge of 500 cm and
+// 25,132.7 round an outer one of 1,000, so 6,283 pairs of full rows and 6,283 of short
+// ones. Seven wedges have 897 or 898 of each: two kinds of 3,588 and 3,592 rows. Of
+// 12 wedges the kinds have 2,092 and 2,096, of 13 they have 1,932 and 1,936.
+func TestCircleOfTooManyRows(t *testing.T) {
+	width, inner, seven := 1_000, 500.0, 7
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}, WidthStitches: &width, InnerRadiusCm: &inner, WedgeCount: &seven}
+	_, err := PlanCircleOfWedges(in)
+	knittest.WantViolations(t, err, "wedge_count INFEASIBLE", "width_stitches INFEASIBLE")
+	if want := "would have 7180 rows together; at most 4000 are written; use 13 wedges"; err == nil || !strings.Contains(err.Error(), want) {
+		t.Errorf("%v, want %q", err, want)
+	}
+	thirteen := 13
+	in.WedgeCount = &thirteen
+	out, err := PlanCircleOfWedges(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(out.Wedges) != 2 || len(out.Wedges[0].Rows)+len(out.Wedges[1].Rows) != 1932+1936 {
+		t.Errorf("%d kinds", len(out.Wedges))
 	}
 }
 

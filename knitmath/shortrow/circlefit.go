@@ -1,10 +1,12 @@
 package shortrow
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -44,7 +46,35 @@ func (q circle) misfit() string {
 	case 2*per > MaxWedgeRows || 2*full > MaxWedgeRows:
 		return "each wedge would have more than " + strconv.Itoa(MaxWedgeRows) + " rows"
 	}
+	if rows := q.writtenRows(); rows > MaxCircleRows {
+		return "its different wedges would have " + strconv.Itoa(rows) + " rows together; at most " + strconv.Itoa(MaxCircleRows) +
+			" are written"
+	}
 	return ""
+}
+
+// A wedgeKind is what makes wedges of a circle alike: their pairs of short rows and
+// of full rows.
+type wedgeKind struct{ pairs, full int }
+
+// kind is the kind of wedge i, from 0: the rows are spread as evenly as integers
+// allow.
+func (q circle) kind(i int) wedgeKind {
+	return wedgeKind{spread.Share(i, q.wedges, q.pairs), spread.Share(i, q.wedges, q.full)}
+}
+
+// writtenRows is how many rows the different wedges have together: each kind is
+// written once.
+func (q circle) writtenRows() int {
+	rows := 0
+	var kinds []wedgeKind
+	for i := range q.wedges {
+		if k := q.kind(i); !slices.Contains(kinds, k) {
+			kinds = append(kinds, k)
+			rows += 2 * (k.pairs + k.full)
+		}
+	}
+	return rows
 }
 
 // nearestCount is the number of wedges nearest to the wanted one that can be

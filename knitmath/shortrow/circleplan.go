@@ -5,7 +5,6 @@ import (
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -19,12 +18,12 @@ func (q circle) plan() Circle {
 	out.ClosureDegrees = out.ClosureRows / q.wantOuter * q.degrees
 	out.InnerClosureRows = float64(out.InnerRows) - q.wantInner
 	out.InnerRadiusCm = q.rw.SizeCm(out.InnerRows) / (2 * math.Pi) * fullTurn / q.degrees
-	kinds := map[[2]int]int{}
+	kinds := map[wedgeKind]int{}
 	for i := range q.wedges {
-		kind := [2]int{spread.Share(i, q.wedges, q.pairs), spread.Share(i, q.wedges, q.full)}
+		kind := q.kind(i)
 		k, known := kinds[kind]
 		if !known {
-			out.Wedges = append(out.Wedges, q.wedge(kind[0], kind[1]))
+			out.Wedges = append(out.Wedges, q.wedge(kind.pairs, kind.full))
 			k = len(out.Wedges) // numbered from 1
 			kinds[kind] = k
 		}

@@ -867,7 +867,8 @@ type PlanCircleOfWedgesRequest struct {
 	// whose centre is drawn together. Default 0.
 	InnerRadiusCm *float64 `protobuf:"fixed64,4,opt,name=inner_radius_cm,json=innerRadiusCm,proto3,oneof" json:"inner_radius_cm,omitempty"`
 	// How many wedges close the circle, 1 to 100. A number that cannot be knit is
-	// refused with the nearest that can. Default: as many as keep the turns of a
+	// refused with the nearest that can, and so is one whose different wedges have
+	// more than 4,000 rows together. Default: as many as keep the turns of a
 	// wedge about 2 stitches apart, from 4 to 24, or the nearest that can be knit.
 	WedgeCount *int32 `protobuf:"varint,5,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How much of the full turn is filled, in degrees, 10 to 720. Default 360; less
