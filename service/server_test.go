@@ -3,6 +3,7 @@ package service
 import (
 	"context"
 	"errors"
+	"io"
 	"log/slog"
 	"net"
 	"strings"
@@ -12,6 +13,7 @@ import (
 	"github.com/prometheus/client_golang/prometheus"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
+	"google.golang.org/grpc/connectivity"
 	"google.golang.org/grpc/credentials/insecure"
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 	"google.golang.org/grpc/status"
@@ -115,7 +117,7 @@ func awaitHealth(t *testing.T, watch healthv1.Health_WatchClient, want healthv1.
 // same; it ends when the drain is over.
 func TestDrain(t *testing.T) {
 	config := testConfig(&lockedBuffer{})
-	config.Drain = 300 * time.Millisecond
+	config.Drain = time.Second
 	server, err := Listen(config)
 	if err != nil {
 		t.Fatal(err)
@@ -130,6 +132,10 @@ func TestDrain(t *testing.T) {
 		t.Fatal(err)
 	}
 	awaitHealth(t, watch, healthv1.HealthCheckResponse_SERVING)
+	idle := dial(t, server.GRPCAddr())
+	if _, err := healthv1.NewHealthClient(idle).Check(t.Context(), &healthv1.HealthCheckRequest{}); err != nil {
+		t.Fatal(err)
+	}
 	begin := time.Now()
 	cancel()
 	awaitHealth(t, watch, healthv1.HealthCheckResponse_NOT_SERVING)
@@ -137,8 +143,23 @@ func TestDrain(t *testing.T) {
 	if got := client.sendTo(t, server.AdminAddr().String(), "GET", "/readyz", ""); got.code != 503 {
 		t.Errorf("/readyz: HTTP %d while draining", got.code)
 	}
-	if got := client.send(t, "POST", castOnPath, castOnBody); got.code != 200 {
-		t.Errorf("JSON: HTTP %d while draining", got.code)
+	resp, err := client.http.Post("http://"+server.HTTPAddr().String()+castOnPath, jsonType, strings.NewReader(castOnBody))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if resp.StatusCode != 200 || !resp.Close {
+		t.Errorf("JSON while draining: HTTP %d, says that it closes: %v", resp.StatusCode, resp.Close)
+	}
+	_ = resp.Body.Close()
+	// Who has a connection is told to leave it before the drain is over, and who
+	// makes a new one is answered.
+	if !idle.WaitForStateChange(t.Context(), connectivity.Ready) {
+		t.Error("the idle connection was kept")
+	}
+	select {
+	case <-ended:
+		t.Error("the drain was over before the idle connection was left")
+	default:
 	}
 	_, err = knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{})
 	if status.Code(err) != codes.InvalidArgument {
@@ -183,6 +204,53 @@ func TestStopWaitsForCalls(t *testing.T) {
 	}
 	if err := <-stopped; err != nil {
 		t.Error(err)
+	}
+}
+
+// What never ends is not waited for beyond the timeout: a handler, a body that is not
+// sent to its end, a connection that says nothing.
+func TestStopDoesNotWaitForEver(t *testing.T) {
+	entered, leave := make(chan struct{}), make(chan struct{})
+	defer close(leave)
+	stuck := grpc.ServiceDesc{ServiceName: "knitmath.test.StuckService", HandlerType: (*any)(nil), Methods: []grpc.MethodDesc{
+		{MethodName: "Wait", Handler: func(any, context.Context, func(any) error, grpc.UnaryServerInterceptor) (any, error) {
+			close(entered)
+			<-leave
+			return nil, nil
+		}}}}
+	config := testConfig(&lockedBuffer{})
+	config.Drain, config.ShutdownTimeout = time.Millisecond, 100*time.Millisecond
+	server, err := listen(config, func(to grpc.ServiceRegistrar) { to.RegisterService(&stuck, oddService{}) })
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, cancel := context.WithCancel(t.Context())
+	ended := make(chan error, 1)
+	go func() { ended <- server.Serve(ctx) }()
+	conn := dial(t, server.GRPCAddr())
+	go func() {
+		_ = conn.Invoke(t.Context(), "/knitmath.test.StuckService/Wait", &knitmathv1.ComputeCastOnRequest{}, &knitmathv1.ComputeCastOnResponse{})
+	}()
+	<-entered
+	for addr, say := range map[net.Addr]string{server.GRPCAddr(): "", server.HTTPAddr(): "POST " + castOnPath +
+		" HTTP/1.1\r\nHost: localhost\r\nContent-Length: 9\r\nExpect: 100-continue\r\n\r\n"} {
+		silent, err := net.Dial("tcp", addr.String())
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer silent.Close()
+		if _, err := io.WriteString(silent, say); err != nil {
+			t.Fatal(err)
+		}
+		if say != "" { // It is asked for the body: the request is under way.
+			if _, err := io.ReadFull(silent, make([]byte, len("HTTP/1.1 100"))); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	cancel()
+	if err := <-ended; err != nil { // The handler has not ended.
+		t.Errorf("Serve: %v", err)
 	}
 }
 

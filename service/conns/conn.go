@@ -71,19 +71,28 @@ func (c *Conn) release() {
 	c.closed = true
 	close(c.done)
 	k := c.face.keeper
+	var asked int64
 	for i := range c.calls {
-		k.questions.Add(-c.calls[i].bytes)
+		asked += c.calls[i].bytes
 	}
+	k.ask(-asked)
 	c.face.open.Add(-int64(len(c.calls)))
 	k.answers.Add(-c.answers)
 	c.calls, c.answers = nil, 0
 }
 
-// idleSince says since when there is no call, if so.
-func (c *Conn) idleSince() (time.Time, bool) {
+// idleTime is for how long there has been no call, 0 for not long enough to count.
+func (c *Conn) idleTime(now time.Time) time.Duration {
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	return c.idle, len(c.calls) == 0
+	idle, least, before := now.Sub(c.idle), idleFor, time.Duration(0)
+	if c.lastID == 0 {
+		least, before = newFor, time.Hour
+	}
+	if len(c.calls) > 0 || idle < least {
+		return 0
+	}
+	return before + idle
 }
 
 // begin opens a call.
@@ -108,7 +117,7 @@ func (c *Conn) got(id uint32, n int) {
 	defer c.mu.Unlock()
 	if i := c.find(id); i >= 0 {
 		c.calls[i].bytes += int64(n)
-		c.face.keeper.questions.Add(int64(n))
+		c.face.keeper.ask(int64(n))
 	}
 }
 
@@ -142,7 +151,7 @@ func (c *Conn) find(id uint32) int {
 }
 
 func (c *Conn) remove(i int) {
-	c.face.keeper.questions.Add(-c.calls[i].bytes)
+	c.face.keeper.ask(-c.calls[i].bytes)
 	c.face.open.Add(-1)
 	c.calls = append(c.calls[:i], c.calls[i+1:]...)
 	if len(c.calls) == 0 {
@@ -212,27 +221,5 @@ func (c *Conn) Let(n int) {
 	if !c.closed {
 		c.answers -= int64(n)
 		c.face.keeper.answers.Add(-int64(n))
-	}
-}
-
-// pause holds up the reading of a connection that has sent much of questions which
-// are not answered, while all together have sent too much.
-func (c *Conn) pause() {
-	k := c.face.keeper
-	for k.questions.Load() >= k.limits.Questions {
-		c.mu.Lock()
-		var own int64
-		for i := range c.calls {
-			own += c.calls[i].bytes
-		}
-		c.mu.Unlock()
-		if own <= k.limits.QuestionShare {
-			return
-		}
-		select {
-		case <-c.done:
-			return
-		case <-time.After(20 * time.Millisecond):
-		}
 	}
 }

@@ -96,17 +96,31 @@ func TestIdleMakesRoom(t *testing.T) {
 	f, accept := house(t)
 	busy, idle, idler := accept(), accept(), accept()
 	busy.begin(1)
+	idle.begin(1)
+	idle.finish(1)
+	idler.begin(1)
+	idler.finish(1)
 	busy.idle, idle.idle, idler.idle = time.Now().Add(-time.Hour), time.Now().Add(-time.Minute), time.Now().Add(-2*time.Minute)
-	accept()
+	newer := accept()
 	f.checkHeld(t, 3, 1, 0, 0)
 	if !idler.closed || idle.closed || busy.closed || f.cuts(t, causeIdle) != 1 {
 		t.Errorf("closed: idler %v, idle %v, busy %v", idler.closed, idle.closed, busy.closed)
 	}
-	accept()
+	last := accept()
 	if !idle.closed {
 		t.Error("the other idle one is there")
 	}
-	// Now there are the busy one and two that have just come.
+	// One that never asked anything goes before one that has, and sooner.
+	last.begin(1)
+	last.finish(1)
+	last.idle = time.Now().Add(-time.Minute)
+	newer.idle = time.Now().Add(-time.Second / 2)
+	accept()
+	if last.closed || !newer.closed {
+		t.Errorf("closed: the one that has asked %v, the one that has not %v", last.closed, newer.closed)
+	}
+	last.begin(3)
+	// Now there are two that are busy and one that has just come.
 	theirs, ours := net.Pipe()
 	f.Listener.(pipes) <- ours
 	_ = f.Listener.Close()

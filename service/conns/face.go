@@ -81,18 +81,21 @@ const (
 	// them all would cost every call something; of so many, one is almost always
 	// among the longest idle.
 	sample = 32
-	// idleFor is how long a connection has had no call before it counts as idle.
+	// idleFor is how long a connection has had no call before it counts as idle, and
+	// newFor the same of one that never had any.
 	idleFor = time.Second
+	newFor  = 50 * time.Millisecond
 )
 
-// idlest finds the one of some connections that has had no call for longest.
+// idlest finds the one of some connections that has had no call for longest, one that
+// never had any before all others.
 func (f *Face) idlest(now time.Time) *Conn {
 	var found *Conn
-	since := now.Add(-idleFor)
+	longest := time.Duration(0)
 	looked := 0
 	for c := range f.conns { // Go begins anywhere.
-		if at, idle := c.idleSince(); idle && at.Before(since) {
-			found, since = c, at
+		if idle := c.idleTime(now); idle > longest {
+			found, longest = c, idle
 		}
 		if looked++; looked == sample && found != nil || looked == 8*sample {
 			break

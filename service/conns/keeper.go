@@ -52,6 +52,7 @@ type Keeper struct {
 	faces     []*Face
 	answers   atomic.Int64 // bytes made and not taken
 	questions atomic.Int64 // bytes that have come of questions that are not answered
+	relief    relief
 	cut       *prometheus.CounterVec
 	refused   *prometheus.CounterVec
 }
@@ -86,6 +87,22 @@ func (k *Keeper) Run(ctx context.Context) {
 			k.Sweep(now)
 		}
 	}
+}
+
+// ask counts bytes of questions, or that they are answered.
+func (k *Keeper) ask(n int64) {
+	now := k.questions.Add(n)
+	if enough := mark(k.limits.Questions); n < 0 && now < enough && now-n >= enough {
+		k.relief.come()
+	}
+}
+
+// mark is where a limit that was reached counts as left again.
+func mark(limit int64) int64 { return limit * 3 / 4 }
+
+// relieved says whether there is room again where there was none.
+func (k *Keeper) relieved() bool {
+	return k.answers.Load() < mark(k.limits.Answers) && k.questions.Load() < mark(k.limits.Questions)
 }
 
 // full says whether answers or questions have reached what may be held of them.

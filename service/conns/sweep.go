@@ -33,6 +33,10 @@ type suspect struct {
 // room for more.
 const manyResets = 8
 
+// tooManyResets is how many are too many in any case: twice what a connection can
+// have open.
+const tooManyResets = 200
+
 // callWeight is about what a call holds beside its question and its answer.
 const callWeight = 8 << 10
 
@@ -41,7 +45,7 @@ const callWeight = 8 << 10
 // until there is room.
 func (k *Keeper) Sweep(now time.Time) {
 	for _, f := range k.faces {
-		pressed := f.crowded() || k.full()
+		pressed := f.crowded() || k.full() || k.relief.awaited()
 		var suspects []suspect
 		for _, c := range f.all() {
 			s, overdue, suspicious := c.look(now, k.limits)
@@ -54,7 +58,7 @@ func (k *Keeper) Sweep(now time.Time) {
 		}
 		slices.SortFunc(suspects, func(a, b suspect) int { return cmp.Compare(b.weight, a.weight) })
 		for _, s := range suspects {
-			if !f.crowded() && !k.full() {
+			if !f.crowded() && k.relieved() {
 				break
 			}
 			s.conn.end(s.why)
@@ -90,7 +94,7 @@ func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspiciou
 	}
 	if resets > manyResets {
 		s.why = causeResets
-		return s, false, true
+		return s, resets > tooManyResets, true
 	}
 	return s, age > limits.Patience, age > limits.Hurry
 }

@@ -1,0 +1,169 @@
+// Command all attacks the program in every known way and prints what each attack
+// cost: the most memory, what was refused and cut off, and how a light caller and the
+// probes beside were answered. .ci/abuse runs it.
+//
+// The program, the attacker and the light caller are three processes on one machine,
+// and share its cores: the times are those of a machine under attack from itself.
+package main
+
+import (
+	"context"
+	"encoding/json"
+	"flag"
+	"fmt"
+	"os"
+	"os/exec"
+	"regexp"
+	"time"
+
+	"example.com/knitmath/service/abuse"
+)
+
+// headStart is how long the light caller is there before the attack begins.
+const headStart = time.Second / 2
+
+// calm is when nobody attacks.
+const calm = "nobody"
+
+func main() {
+	hold := flag.Duration("for", 8*time.Second, "how long each attack goes on")
+	only := flag.String("only", "", "attacks whose name matches this `expression`")
+	attack := flag.String("attack", "", "be the attacker with the attack of this name")
+	beside := flag.String("beside", "", "be the light caller of these addresses")
+	flag.Parse()
+	switch {
+	case *attack != "":
+		attacker(*attack, *beside, *hold)
+		return
+	case *beside != "":
+		light(*beside, *hold)
+		return
+	}
+	if err := all(*hold, *only); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+// light is the process of the light caller.
+func light(addresses string, hold time.Duration) {
+	var at abuse.Addresses
+	if err := json.Unmarshal([]byte(addresses), &at); err != nil {
+		panic(err) // They come from this program.
+	}
+	ctx, cancel := context.WithTimeout(context.Background(), hold)
+	defer cancel()
+	_ = json.NewEncoder(os.Stdout).Encode(abuse.Light(ctx, at, func() {}))
+}
+
+// attacker is the process of the attacker.
+func attacker(name, addresses string, hold time.Duration) {
+	var at abuse.Addresses
+	if err := json.Unmarshal([]byte(addresses), &at); err != nil {
+		panic(err) // They come from this program.
+	}
+	time.Sleep(headStart)
+	ctx, cancel := context.WithTimeout(context.Background(), hold-headStart)
+	defer cancel()
+	for _, a := range abuse.Attacks {
+		if a.Name == name {
+			a.Run(ctx, at, a.Long)
+		}
+	}
+}
+
+// attackOf attacks from another process, of a lower priority: an attacker elsewhere
+// would not take the processor away from the program and from the light caller.
+func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Duration) error {
+	if name == calm {
+		<-ctx.Done()
+		return nil
+	}
+	addresses, err := json.Marshal(at)
+	if err != nil {
+		return err
+	}
+	return exec.Command("nice", "-n", "10", os.Args[0], "-attack", name, "-beside", string(addresses), "-for", hold.String()).Run()
+}
+
+func besideOf(at abuse.Addresses, hold time.Duration) (abuse.Beside, error) {
+	var b abuse.Beside
+	addresses, err := json.Marshal(at)
+	if err != nil {
+		return b, err
+	}
+	out, err := exec.Command(os.Args[0], "-beside", string(addresses), "-for", hold.String()).Output()
+	if err != nil {
+		return b, err
+	}
+	return b, json.Unmarshal(out, &b)
+}
+
+func all(hold time.Duration, only string) error {
+	match, err := regexp.Compile(only)
+	if err != nil {
+		return err
+	}
+	dir, err := os.MkdirTemp("", "abuse")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	path, err := abuse.Build(dir)
+	if err != nil {
+		return err
+	}
+	fmt.Printf("%-45s %6s %8s %8s %6s %6s | %-44s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
+		"light caller: asked refused failed p50 p99", "probes: asked failed longest")
+	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
+		if a.Name != calm && !match.MatchString(a.Name) {
+			continue
+		}
+		if err := one(path, a, hold); err != nil {
+			return fmt.Errorf("%s: %w", a.Name, err)
+		}
+	}
+	return nil
+}
+
+// one attacks a program of its own, so that what it took at most is this attack's.
+func one(path string, a abuse.Attack, hold time.Duration) error {
+	p, err := abuse.Start(path)
+	if err != nil {
+		return err
+	}
+	defer func() { _ = p.Stop() }()
+	ctx, cancel := context.WithTimeout(context.Background(), hold)
+	defer cancel()
+	attacked := make(chan error, 1)
+	go func() { attacked <- attackOf(ctx, p.Addresses, a.Name, hold) }()
+	var probes abuse.Beside
+	probed := make(chan struct{})
+	go func() {
+		defer close(probed)
+		probes = abuse.Probes(ctx, p.Addresses)
+	}()
+	// It ends before the attack does.
+	light, err := besideOf(p.Addresses, hold-500*time.Millisecond)
+	if err != nil {
+		return err
+	}
+	<-probed
+	if err := <-attacked; err != nil {
+		return err
+	}
+	most, err := p.HighWaterMiB()
+	if err != nil {
+		return err
+	}
+	figures, err := p.Figures()
+	if err != nil {
+		return err
+	}
+	fmt.Printf("%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms\n", a.Name, a.Long, most,
+		figures["knitmath_calls_refused_total"], figures["knitmath_refused_unread_total"], figures["knitmath_connections_cut_total"],
+		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest))
+	return nil
+}
+
+func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond) }
