@@ -2,11 +2,13 @@ package shaping
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -87,6 +89,13 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 			if again, err := PlanTaper(in); err != nil || len(again.Notices) > 0 {
 				t.Fatalf("%s: with %v as named: %v, %v", describeTaper(in), excess, again.Notices, err)
 			}
+			// What is named is how far the easiest of all departs, in hundredths, up.
+			in.ExcessStitches = knittest.Ptr(float64(MaxExcess))
+			easiest, err := PlanTaper(in)
+			want := (easiest.GreatestDepartureStitches - out.LeastDepartureStitches) / edgesOf(in)
+			if err != nil || excess < want-1e-9 || excess > want+0.01 {
+				t.Fatalf("%s: %v named, the easiest takes %v; %v", describeTaper(in), excess, want, err)
+			}
 			named++
 		}
 	}
@@ -130,5 +139,68 @@ func TestOrdinaryTapersAreTwoRuns(t *testing.T) {
 		if framed < asked*99/100 {
 			t.Errorf("construction %d: %d of %d tapers keep their first row and their last even", construction, framed, asked)
 		}
+	}
+}
+
+// The excess that a side names allows an easy schedule in every stretch.
+func TestExcessOfASideIsEnough(t *testing.T) {
+	named := 0
+	for rows := 20; rows <= 60; rows += 3 {
+		for change := 10; change <= 40; change += 6 {
+			for _, other := range []int{36, 46} {
+				in := sideOf(40, [2]int{rows, 40 + change}, [2]int{rows + other, 40})
+				in.ExcessStitches = knittest.Ptr(0.1)
+				out, err := PlanShapedSide(in)
+				if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
+					continue
+				}
+				named++
+				m := excessAllowing.FindStringSubmatch(out.Notices[0].Description)
+				excess, _ := strconv.ParseFloat(m[1], 64)
+				in.ExcessStitches = &excess
+				again, err := PlanShapedSide(in)
+				if err != nil || slices.ContainsFunc(again.Notices, isManyRuns) {
+					t.Fatalf("%s: with %v as named: %v, %v", describeSide(in), excess, again.Notices, err)
+				}
+			}
+		}
+	}
+	if named < 20 {
+		t.Errorf("%d sides named an excess", named)
+	}
+}
+
+func isManyRuns(n report.Notice) bool { return n.Reason == ManyRuns }
+
+// Where any row may shape, a plan on right-side rows alone is taken if it is no
+// harder: it is among those that lie near enough.
+func TestRightSideRowsAloneAreNoHarder(t *testing.T) {
+	alone, both := 0, 0
+	for rows := 8; rows <= 60; rows += knittest.Sweep(1, 3) {
+		for change := 2; change <= 40; change += 2 {
+			in := TaperInput{StartStitches: 20, EndStitches: 20 + change, HeightRows: &rows, ShapingRows: ShapingRowsAny,
+				EvenBeforeRows: new(0), EvenAfterRows: new(0), ExcessStitches: knittest.Ptr(0.5)}
+			free, err := PlanTaper(in)
+			if err != nil {
+				continue
+			}
+			in.ShapingRows = ShapingRowsRightSide
+			in.ExcessStitches = knittest.Ptr(free.LeastDepartureStitches/2 + 0.5)
+			right, err := PlanTaper(in)
+			if err != nil || len(right.Notices) > 0 || right.GreatestDepartureStitches > free.LeastDepartureStitches+1+1e-9 {
+				continue
+			}
+			if free.WrongSideRow == nil {
+				alone++
+				continue
+			}
+			both++
+			if right.Effort <= free.Effort {
+				t.Fatalf("%s: effort %d, and %d on right-side rows alone", describeTaper(in), free.Effort, right.Effort)
+			}
+		}
+	}
+	if alone < 20 || both < 3 {
+		t.Errorf("%d on one side, %d on both: the sweep has shrunk", alone, both)
 	}
 }

@@ -7,7 +7,7 @@ import (
 
 // The reasons of notices.
 const (
-	// JoinKeptPlain: on a shaped side, shaping rows would be neighbours across a
+	// JoinKeptEven: on a shaped side, shaping rows would be neighbours across a
 	// point, and a row beside each point is kept even. Sent where any row may shape
 	// and the rows of two stretches would meet. Field is "points".
 	JoinKeptEven report.Reason = "JOIN_KEPT_EVEN"

@@ -119,10 +119,9 @@ func (t taper) lessEven() []string {
 	if after >= 0 && after < t.after {
 		remedies = append(remedies, remedy{report.CountOf(after, "rows") + " kept even at the end", change{after: &after}})
 	}
-	if before := t.rows - t.after - last - 1; before >= 0 && before < t.before {
-		remedies = append(remedies, remedy{report.CountOf(before, "rows") + " kept even at the start", change{before: &before}})
-		if fewer := before - 1; fewer >= 0 { // when row before + 1 is a wrong-side row
-			remedies = append(remedies, remedy{report.CountOf(fewer, "rows") + " kept even at the start", change{before: &fewer}})
+	for fewer := range 2 { // one fewer, when the row after them is a wrong-side row
+		if before := t.rows - t.after - last - 1 - fewer; before >= 0 && before < t.before {
+			remedies = append(remedies, remedy{report.CountOf(before, "rows") + " kept even at the start", change{before: &before}})
 		}
 	}
 	if t.before+t.after > 0 {

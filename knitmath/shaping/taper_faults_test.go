@@ -27,7 +27,8 @@ func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
 	if change == 0 || change%(per*edges) != 0 {
 		return
 	}
-	slots := rowsThatMayShape(in.ShapingRows, in.FirstSide, *in.EvenBeforeRows, *in.HeightRows-*in.EvenAfterRows)
+	slots := rowsThatMayShape(in.ShapingRows, in.FirstSide, fault.Or(in.EvenBeforeRows, 0),
+		*in.HeightRows-fault.Or(in.EvenAfterRows, 0))
 	narrow := min(in.StartStitches, in.EndStitches) < 2*(1+per+1)
 	if change/(per*edges) <= slots && !narrow {
 		t.Fatalf("%s refused though it fits: %v", describeTaper(in), err)
@@ -72,6 +73,8 @@ func TestTaperRefusals(t *testing.T) {
 			FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
 		"even range": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &tooMany,
 			EvenAfterRows: &tooMany}, []string{"even_before_rows OUT_OF_RANGE", "even_after_rows OUT_OF_RANGE"}},
+		"excess for nothing": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, ExcessStitches: &cm,
+			Spread: IntervalSpreadInterleaved}, []string{"excess_stitches CONTRADICTORY"}},
 		"all even": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &ten},
 			[]string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
 		"enums": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: 3, Edges: 4, ShapingRows: 3,

@@ -19,9 +19,9 @@ func TestTaperIsKnit(t *testing.T) {
 	for start := 2; start <= 14; start += knittest.Sweep(3, 5) {
 		for end := 4; end <= 24; end += knittest.Sweep(1, 5) {
 			for rows := 1; rows <= 27; rows += knittest.Sweep(2, 6) {
-				for _, plain := range [][2]int{{0, 0}, {2, 0}, {1, 3}} {
+				for _, plain := range [][2]*int{{nil, nil}, {new(2), new(0)}, {new(1), new(3)}} {
 					in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows,
-						EvenBeforeRows: &plain[0], EvenAfterRows: &plain[1]}
+						EvenBeforeRows: plain[0], EvenAfterRows: plain[1]}
 					planned += knitTapers(t, in)
 				}
 			}

@@ -33,6 +33,7 @@ func (t taper) work() shapedRows {
 	w.least = t.departure(w)
 	numbers, intervals, easy := t.ordered(nearest)
 	w.rows, w.intervals = t.shape(numbers, w.change), intervals
+	w.least = min(w.least, t.departure(w)) // which may lie nearer, if it needs a row that was to be kept even
 	if !easy {
 		w.wanting = t.wanting(w)
 	}

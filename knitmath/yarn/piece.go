@@ -34,7 +34,7 @@ const (
 // not used here.
 var patternFactors = [...]Range{
 	StitchPatternUnspecified: {1, 1, 1},
-	StitchPatternStockinette:       {1, 1, 1},
+	StitchPatternStockinette: {1, 1, 1},
 	StitchPatternGarter:      {1.00, 1.05, 1.10},
 	StitchPatternRib:         {1.00, 1.10, 1.20},
 	StitchPatternCables:      {1.10, 1.20, 1.30},

@@ -44,8 +44,8 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
 
 func yokeBandIn(b *knitmathv1.YokeBand) yoke.Band {
 	return yoke.Band{
-		HeightRounds:      countIn(b.GetHeightRounds()),
-		RepeatStitches:    countIn(b.GetRepeatStitches()),
+		HeightRounds:     countIn(b.GetHeightRounds()),
+		RepeatStitches:   countIn(b.GetRepeatStitches()),
 		EvenBeforeRounds: optional(b.EvenBeforeRounds, countIn),
 	}
 }
