@@ -13,10 +13,10 @@ import (
 // kubectl reads every document, without a cluster. The Deployment and the Services
 // it takes apart into the fields of their kinds and prints again, so that a field
 // that is misspelt, misplaced or of the wrong type is missing or refused; of the
-// other kinds it knows so much only with a cluster, and readManifest must do.
+// other kinds it knows so much only with a cluster, and rendering/ must do.
 func TestKubectl(t *testing.T) {
 	if _, err := exec.LookPath("kubectl"); err != nil {
-		t.Skip("NOT CHECKED: no kubectl; only this package's own types have read kubernetes.yaml")
+		t.Skip("NOT CHECKED: no kubectl; only rendering/ has read kubernetes.yaml")
 	}
 	m := readManifest(t)
 	container := m.Deployment.Spec.Template.Spec.Containers[0]
@@ -48,6 +48,33 @@ func TestKubectl(t *testing.T) {
 		}
 		t.Logf("kubectl %s %s: accepts %s", args[0], args[1], what)
 	}
+}
+
+// kubectl has a kustomize of its own, of another release than rendering/ has: what it
+// makes of the base is the same.
+func TestKubectlKustomize(t *testing.T) {
+	if _, err := exec.LookPath("kubectl"); err != nil {
+		t.Skip("NOT CHECKED: no kubectl")
+	}
+	out, err := exec.Command("kubectl", "kustomize", "base").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	// In an order of its own.
+	got, want := named(documentsOf(t, out)), named(readManifest(t).documents)
+	if !reflect.DeepEqual(got, want) {
+		t.Errorf("kubectl kustomize base:\n%s", out)
+	}
+}
+
+// named finds documents by kind and name.
+func named(documents []any) map[string]any {
+	all := map[string]any{}
+	for _, document := range documents {
+		fields := document.(map[string]any)
+		all[fmt.Sprint(fields["kind"], " ", fields["metadata"].(map[string]any)["name"])] = document
+	}
+	return all
 }
 
 // kubectl runs it on a document, with no configuration and so no cluster.
