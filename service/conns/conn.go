@@ -81,18 +81,25 @@ func (c *Conn) release() {
 	c.calls, c.answers = nil, 0
 }
 
-// idleTime is for how long there has been no call, 0 for not long enough to count.
-func (c *Conn) idleTime(now time.Time) time.Duration {
+// spare says how well a connection could be spared, and for which cause; 0 for not at
+// all. First go those that never had a call, then those whose oldest call has been on
+// the wire for too long, and last those that have long had none.
+func (c *Conn) spare(now time.Time) (how time.Duration, why cause) {
+	s, _, suspicious := c.look(now, c.face.keeper.limits)
 	c.mu.Lock()
 	defer c.mu.Unlock()
-	idle, least, before := now.Sub(c.idle), idleFor, time.Duration(0)
-	if c.lastID == 0 {
-		least, before = newFor, time.Hour
+	idle := now.Sub(c.idle)
+	switch {
+	case suspicious:
+		return time.Hour, s.why
+	case len(c.calls) > 0:
+		return 0, ""
+	case c.lastID == 0 && idle >= newFor:
+		return 2*time.Hour + idle, causeIdle
+	case idle >= idleFor:
+		return idle, causeIdle
 	}
-	if len(c.calls) > 0 || idle < least {
-		return 0
-	}
-	return before + idle
+	return 0, ""
 }
 
 // begin opens a call.

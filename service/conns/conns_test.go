@@ -120,6 +120,12 @@ func TestIdleMakesRoom(t *testing.T) {
 		t.Errorf("closed: the one that has asked %v, the one that has not %v", last.closed, newer.closed)
 	}
 	last.begin(3)
+	// And so does one that has been asking for too long.
+	busy.calls[0].begun = time.Now().Add(-testLimits.Hurry - time.Second)
+	accept().begin(1)
+	if !busy.closed || f.cuts(t, causeQuestion) != 1 {
+		t.Error("the one that asks for ever was kept")
+	}
 	// Now there are two that are busy and one that has just come.
 	theirs, ours := net.Pipe()
 	f.Listener.(pipes) <- ours

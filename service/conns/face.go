@@ -24,8 +24,8 @@ type Face struct {
 }
 
 // Accept waits for a connection that there is room for. Where there is none, one
-// that has been idle makes room: whoever opens connections and asks nothing must not
-// keep out who has a question. If none is idle the new one is closed.
+// that can be spared makes room: whoever opens connections and asks nothing must not
+// keep out who has a question. If none can be spared the new one is closed.
 func (f *Face) Accept() (net.Conn, error) {
 	for {
 		raw, err := f.Listener.Accept()
@@ -50,10 +50,10 @@ func (f *Face) Accept() (net.Conn, error) {
 func (k *Keeper) makeRoom() bool {
 	for _, f := range k.faces {
 		f.mu.Lock()
-		old := f.idlest(time.Now())
+		old, why := f.leastMissed(time.Now())
 		f.mu.Unlock()
 		if old != nil {
-			old.end(causeIdle)
+			old.end(why)
 			return true
 		}
 	}
@@ -63,13 +63,13 @@ func (k *Keeper) makeRoom() bool {
 func (f *Face) admit(c *Conn) bool {
 	f.mu.Lock()
 	if len(f.conns) >= f.most {
-		old := f.idlest(c.born)
+		old, why := f.leastMissed(c.born)
 		if old == nil {
 			f.mu.Unlock()
 			return false
 		}
 		delete(f.conns, old)
-		defer old.end(causeIdle)
+		defer old.end(why)
 	}
 	f.conns[c] = struct{}{}
 	f.mu.Unlock()
@@ -77,31 +77,29 @@ func (f *Face) admit(c *Conn) bool {
 }
 
 const (
-	// sample is how many connections are looked at for one that is idle. To order
+	// sample is how many connections are looked at for one to spare. To order
 	// them all would cost every call something; of so many, one is almost always
-	// among the longest idle.
+	// among those that are missed least.
 	sample = 32
 	// idleFor is how long a connection has had no call before it counts as idle, and
 	// newFor the same of one that never had any.
-	idleFor = time.Second
+	idleFor = 5 * time.Second
 	newFor  = 50 * time.Millisecond
 )
 
-// idlest finds the one of some connections that has had no call for longest, one that
-// never had any before all others.
-func (f *Face) idlest(now time.Time) *Conn {
-	var found *Conn
-	longest := time.Duration(0)
+// leastMissed finds the one of some connections that can best be spared.
+func (f *Face) leastMissed(now time.Time) (found *Conn, why cause) {
+	best := time.Duration(0)
 	looked := 0
 	for c := range f.conns { // Go begins anywhere.
-		if idle := c.idleTime(now); idle > longest {
-			found, longest = c, idle
+		if how, cause := c.spare(now); how > best {
+			found, why, best = c, cause, how
 		}
 		if looked++; looked == sample && found != nil || looked == 8*sample {
 			break
 		}
 	}
-	return found
+	return found, why
 }
 
 // room says whether a connection may begin one more call.

@@ -49,6 +49,7 @@ func (k *Keeper) Sweep(now time.Time) {
 		var suspects []suspect
 		for _, c := range f.all() {
 			s, overdue, suspicious := c.look(now, k.limits)
+			c.forgetGivenUp()
 			switch {
 			case overdue:
 				c.end(s.why)
@@ -66,17 +67,16 @@ func (k *Keeper) Sweep(now time.Time) {
 	}
 }
 
-// look says how a connection stands, and forgets the calls that were given up.
+// look says how a connection stands.
 func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspicious bool) {
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	s = suspect{conn: c, weight: c.answers}
 	resets := 0
-	for i := len(c.calls) - 1; i >= 0; i-- {
+	for i := range c.calls {
 		s.weight += c.calls[i].bytes + callWeight
 		if c.calls[i].reset {
 			resets++
-			c.remove(i)
 		}
 	}
 	var age time.Duration
@@ -97,4 +97,15 @@ func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspiciou
 		return s, resets > tooManyResets, true
 	}
 	return s, age > limits.Patience, age > limits.Hurry
+}
+
+// forgetGivenUp gives the places of calls back that the caller does not want any more.
+func (c *Conn) forgetGivenUp() {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	for i := len(c.calls) - 1; i >= 0; i-- {
+		if c.calls[i].reset {
+			c.remove(i)
+		}
+	}
 }
