@@ -101,7 +101,7 @@ func TestCircleArea(t *testing.T) {
 // edges, less its full ones, and 0 where that is less: worked out again here. A
 // disc wants no rows at its centre, so that its line ends two below 0.
 func TestCircleDeparture(t *testing.T) {
-	for _, inner := range []float64{0, 5} {
+	for _, inner := range []float64{0, 0.5, 5} {
 		for width := 15; width <= 60; width += 5 {
 			out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WidthStitches: &width,
 				InnerRadiusCm: &inner})

@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -18,11 +19,54 @@ func TestCircleByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.OuterRows != 176 || len(out.Wedges) != 1 || out.Wedges[0].PairCount != 10 || out.Wedges[0].FullRows != 2 {
+	if out.OuterRows != 176 || len(out.Wedges) != 1 || !slices.Equal(out.Sequence, []CircleWedgeRun{{1, 8}}) ||
+		out.Wedges[0].PairCount != 10 || out.Wedges[0].FullRows != 2 {
 		t.Errorf("%d rows, %d kinds, %+v", out.OuterRows, len(out.Wedges), out.Sequence)
 	}
 	if math.Abs(out.ClosureRows-(176-175.9291886)) > 1e-6 || math.Abs(out.ClosureDegrees-0.0708114/175.9291886*360) > 1e-5 {
 		t.Errorf("closes within %v rows, %v degrees", out.ClosureRows, out.ClosureDegrees)
+	}
+}
+
+// The same as a ring of half a turn with an inner radius of 5 cm: edges of
+// 15 * pi * 2.8 = 131.95 and 5 * pi * 2.8 = 43.98 rows, so 132 and 44. 44 rows are as
+// long as half a circle of 44 / 2.8 / pi = 5.002 cm. A disc has two rows a wedge at its
+// centre where none are wanted, and says so; a ring has nothing to say.
+func TestRingByHand(t *testing.T) {
+	in := CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, WidthStitches: new(20), InnerRadiusCm: new(5.0),
+		TurnDegrees: new(180.0)}
+	out, err := PlanCircleOfWedges(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if out.OuterRows != 132 || out.InnerRows != 44 || len(out.Notices) != 0 {
+		t.Errorf("%d and %d rows, %v", out.OuterRows, out.InnerRows, out.Notices)
+	}
+	knittest.Near(t, "closure", out.InnerClosureRows, 44-14*math.Pi, 1e-9)
+	knittest.Near(t, "inner radius", out.InnerRadiusCm, 44/2.8/math.Pi, 1e-9)
+	// (263.9 - 88.0) / 2 pairs on 20 stitches, two stitches apart: 8.8.
+	in.TurnDegrees = nil
+	if out, err = PlanCircleOfWedges(in); err != nil || out.WedgeCount != 9 {
+		t.Errorf("%d wedges, %v", out.WedgeCount, err)
+	}
+	in.InnerRadiusCm = nil
+	if out, err = PlanCircleOfWedges(in); err != nil || len(out.Notices) != 1 || out.Notices[0].Reason != HoleAtTheCentre {
+		t.Errorf("%v, %v", out.Notices, err)
+	}
+}
+
+// Wedges are worked with their longest row first unless asked otherwise.
+func TestCircleOrder(t *testing.T) {
+	unworked := func(order Order) int {
+		out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, WidthStitches: new(20), Order: order})
+		if err != nil {
+			t.Fatal(err)
+		}
+		return out.Wedges[0].Rows[0].UnworkedStitches
+	}
+	longest, shortest := unworked(OrderLongestFirst), unworked(OrderShortestFirst)
+	if longest >= shortest || unworked(OrderUnspecified) != longest {
+		t.Errorf("%d stitches left by the longest row first, %d by the shortest", longest, shortest)
 	}
 }
 

@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -48,6 +49,21 @@ func TestCurvedWedgeTellsItsRise(t *testing.T) {
 		out, err := PlanWedge(in)
 		if err != nil || len(out.Notices) == 0 || out.Notices[0].Reason != RiseRounded || out.Notices[0].Description != want ||
 			in.ProfileRows != nil != (out.Notices[0].Field == "profile_rows") {
+			t.Errorf("%+v, want %q; %v", out.Notices, want, err)
+		}
+	}
+}
+
+// Where a curve is too steep is told by its stitches. 12 rows over 4 stitches are
+// 1.5, 4.5, 7.5 and 10.5 under their middles: 1, 2, 4 and 5 pairs. From stitch 6 to 7
+// that is more than a pair, and on the way back, mirrored, from 14 to 15.
+func TestSteepPlacesAreTold(t *testing.T) {
+	for want, in := range map[string]WedgeInput{
+		"between stitches 6 and 7 from the right edge ":  {WidthStitches: 12, ProfileRows: []float64{0, 0, 12, 12}},
+		"between stitches 6 and 15 from the right edge ": {WidthStitches: 20, ProfileRows: []float64{0, 0, 12, 12, 0, 0}},
+	} {
+		out, err := PlanWedge(in)
+		if err != nil || len(out.Notices) == 0 || !strings.HasPrefix(out.Notices[len(out.Notices)-1].Description, want) {
 			t.Errorf("%+v, want %q; %v", out.Notices, want, err)
 		}
 	}

@@ -137,6 +137,7 @@ func readOrder(t *testing.T, words string) []int {
 func TestOrderWords(t *testing.T) {
 	for want, runs := range map[string][]CircleWedgeRun{
 		"wedge 1 (8 times)":                     {{1, 8}},
+		"[wedge 1, then wedge 2] 8 times":       slices.Repeat([]CircleWedgeRun{{1, 1}, {2, 1}}, 8),
 		"[wedge 1, then wedge 2] 7 times":       slices.Repeat([]CircleWedgeRun{{1, 1}, {2, 1}}, 7),
 		"wedge 1 (twice), then wedge 2":         {{1, 2}, {2, 1}},
 		"[wedge 1 (twice), then wedge 2] twice": {{1, 2}, {2, 1}, {1, 2}, {2, 1}},
@@ -145,6 +146,21 @@ func TestOrderWords(t *testing.T) {
 	} {
 		if got := orderWords(runs); got != want {
 			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}
+
+// What comes after all wedges is told as that where there are several.
+func TestOnceAllWedgesAreWorked(t *testing.T) {
+	for wedges, want := range map[int]bool{1: false, 8: true} {
+		out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, WidthStitches: new(20 + 200/wedges),
+			WedgeCount: &wedges, TurnDegrees: new(45.0)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := slices.Contains(out.Directions(), "Once all "+strconv.Itoa(wedges)+" wedges are worked:"); got != want ||
+			!want && strings.Contains(strings.Join(out.Directions(), " "), "Once all") {
+			t.Errorf("%d wedges: %v", wedges, got)
 		}
 	}
 }

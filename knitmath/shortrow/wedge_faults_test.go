@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -18,6 +19,9 @@ func checkWedgeRefusal(t *testing.T, in WedgeInput, err error) {
 		_, e := PlanWedge(ungrouped)
 		if e == nil {
 			knittest.WantViolations(t, err, "spread INFEASIBLE")
+			if strings.Contains(err.Error(), "leave the profile by 2 rows") {
+				t.Fatalf("%s: %v", describe(in), err)
+			}
 			return
 		}
 		in, err = ungrouped, e
