@@ -129,7 +129,9 @@ func TestCallersAreJudgedOnBothFaces(t *testing.T) {
 	if strings.Contains(log, "nobody") {
 		t.Errorf("the log has a key:\n%s", log)
 	}
-	for _, line := range []string{"reason=KEY_UNKNOWN caller=unknown", "reason=ORIGIN_NOT_ALLOWED caller=pages", "reason=RATE_LIMITED caller=once"} {
+	for _, line := range []string{
+		"reason=KEY_UNKNOWN caller=unknown", "reason=ORIGIN_NOT_ALLOWED caller=pages", "reason=RATE_LIMITED caller=once",
+	} {
 		if strings.Count(log, line) != 2 && strings.Count(log, line) != 4 {
 			t.Errorf("the log has not %q of both faces:\n%s", line, log)
 		}

@@ -158,7 +158,7 @@ func TestRates(t *testing.T) {
 		if in, _ := many(1000, call(peer, "x-api-key", "server")); in != 1000 {
 			t.Errorf("without calls=: %d let in", in)
 		}
-		time.Sleep(3 * time.Second)
+		<-time.After(3 * time.Second)
 		if in, _ := many(15, small); in != 3 {
 			t.Errorf("after 3 s %d let in", in)
 		}
@@ -196,12 +196,12 @@ func TestCost(t *testing.T) {
 		if r := small.Spend(100); r != nil {
 			t.Errorf("what was refused was taken: %v", r)
 		}
-		time.Sleep(9 * time.Second)
+		<-time.After(9 * time.Second)
 		// Dearer than can ever be saved up: all of it.
 		if r := small.Spend(1 << 40); r == nil {
 			t.Error("a budget that is not full was enough for everything")
 		}
-		time.Sleep(time.Second)
+		<-time.After(time.Second)
 		if r := small.Spend(1 << 40); r != nil {
 			t.Error(r)
 		}
@@ -288,7 +288,9 @@ func TestFigures(t *testing.T) {
 	}
 	for _, key := range []string{"small", "a", "b", "pages"} {
 		if c, r := g.Judge(call(peer, "x-api-key", key)); r == nil {
-			c.Spend(7)
+			if r := c.Spend(7); r != nil {
+				t.Error(r)
+			}
 		}
 	}
 	after := read()

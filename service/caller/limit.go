@@ -1,7 +1,6 @@
 package caller
 
 import (
-	"math"
 	"time"
 
 	"golang.org/x/time/rate"
@@ -29,7 +28,7 @@ func bucket(perSecond float64) *rate.Limiter {
 	if perSecond == 0 {
 		return nil
 	}
-	return rate.NewLimiter(rate.Limit(perSecond), max(1, int(math.Ceil(savedUp*perSecond))))
+	return rate.NewLimiter(rate.Limit(perSecond), max(1, int(savedUp*perSecond)))
 }
 
 // take takes n out of a bucket, or says after how long they would be there. What is
