@@ -296,7 +296,7 @@ func BenchmarkStart(b *testing.B) {
 	for b.Loop() {
 		p := serve(b)
 		took += p.serving.Sub(p.begun)
-		memory += residentMiB(b, p.Process.Pid)
+		memory += statusMiB(b, p.Process.Pid, "VmRSS")
 		n++
 		_ = p.Process.Kill()
 		_ = p.rest()
@@ -307,14 +307,14 @@ func BenchmarkStart(b *testing.B) {
 	b.ReportMetric(0, "ns/op")
 }
 
-// residentMiB reads VmRSS of a process, where there is a /proc.
-func residentMiB(b *testing.B, pid int) float64 {
+// statusMiB reads a figure of a process, where there is a /proc.
+func statusMiB(b *testing.B, pid int, name string) float64 {
 	b.Helper()
 	data, err := os.ReadFile(fmt.Sprintf("/proc/%d/status", pid))
 	if err != nil {
 		b.Skipf("resident memory: %v", err)
 	}
-	_, after, _ := strings.Cut(string(data), "VmRSS:")
+	_, after, _ := strings.Cut(string(data), name+":")
 	var kib float64
 	if _, err := fmt.Sscan(after, &kib); err != nil {
 		b.Fatal(err)
