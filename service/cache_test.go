@@ -92,6 +92,12 @@ func TestNotModified(t *testing.T) {
 			}
 		}
 	}
+}
+
+// The tag of another answer is not known, and a refusal is never known already, and
+// never kept.
+func TestModified(t *testing.T) {
+	server := start(t)
 	for _, c := range []struct{ path, accept, known string }{
 		{ringQuery, "gzip", server.tagOf(t, ringQuery, "identity")},
 		{ringQuery, "identity", server.tagOf(t, ringQuery, "gzip")},
@@ -101,7 +107,6 @@ func TestNotModified(t *testing.T) {
 			t.Errorf("%s in %s: HTTP %d for the tag of another answer", c.path, c.accept, got.code)
 		}
 	}
-	// A refusal is never known already, and never kept.
 	got := server.send(t, "GET", castOnPath+"?width_cm=-1", "", "If-None-Match", "*")
 	if got.code != 400 || got.header.Get("ETag") != "" || got.header.Get("Cache-Control") != "no-store" {
 		t.Errorf("HTTP %d, header %v", got.code, got.header)

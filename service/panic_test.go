@@ -49,14 +49,7 @@ func TestPanicOutsideACall(t *testing.T) {
 		resp.Header.Get("ETag") != "" || resp.Header.Get("Content-Encoding") != "" {
 		t.Errorf("HTTP %d, %v: %s", resp.StatusCode, resp.Header, body)
 	}
-	for _, say := range []string{"panic with a string", "panic_test.go", "level=ERROR"} {
-		if !strings.Contains(log.String(), say) {
-			t.Errorf("the log does not say %q:\n%s", say, log)
-		}
-	}
-	if strings.Contains(log.String(), secret) {
-		t.Errorf("the log has what the panic said, which may be words of the question:\n%s", log)
-	}
+	checkPanicLog(t, log.String())
 	// Cut where it is meant to be, and where half an answer would be taken for one.
 	for _, path := range []string{"/abort", "/begun"} {
 		resp, err := face.Client().Post(face.URL+path, "", nil)
@@ -68,6 +61,24 @@ func TestPanicOutsideACall(t *testing.T) {
 		}
 	}
 	face.Close() // Everything is counted after that.
+	checkCountedPanics(t, registry)
+}
+
+// checkPanicLog: the log says where it was, and nothing of what was asked.
+func checkPanicLog(t *testing.T, log string) {
+	t.Helper()
+	for _, say := range []string{"panic with a string", "panic_test.go", "level=ERROR"} {
+		if !strings.Contains(log, say) {
+			t.Errorf("the log does not say %q:\n%s", say, log)
+		}
+	}
+	if strings.Contains(log, secret) {
+		t.Errorf("the log has what the panic said, which may be words of the question:\n%s", log)
+	}
+}
+
+func checkCountedPanics(t *testing.T, registry *prometheus.Registry) {
+	t.Helper()
 	families := gathered(t, registry)
 	for _, c := range []struct {
 		name   string

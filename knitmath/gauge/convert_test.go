@@ -13,8 +13,9 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// By hand: a pattern at 20 stitches and 28 rows to 10 cm, knit at 22 and 30.
-func TestConvertByHand(t *testing.T) {
+// convertedByHand is a pattern of six counts and three sizes.
+func convertedByHand(t *testing.T) Conversion {
+	t.Helper()
 	n := func(i int) *int { return &i }
 	out, err := ConvertGauge(ConversionInput{
 		PatternGauge: &Gauge{Stitches: 20, Rows: 28}, OwnGauge: &Gauge{Stitches: 22, Rows: 30},
@@ -34,6 +35,12 @@ func TestConvertByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return out
+}
+
+// By hand: a pattern at 20 stitches and 28 rows to 10 cm, knit at 22 and 30.
+func TestConvertByHand(t *testing.T) {
+	out := convertedByHand(t)
 	for i, want := range []int{220, 110, 75, 6, 106, 112} {
 		if got := out.Items[i].Fitted; got.Count != want || got.Halfway != (i == 3) {
 			t.Errorf("item %d: got %+v, want %d", i, got, want)
@@ -52,7 +59,12 @@ func TestConvertByHand(t *testing.T) {
 	knittest.Near(t, "difference", body.Fitted.DifferenceCm, 0, 0)
 	knittest.Near(t, "below", body.Fitted.Below.DifferenceCm, -1/2.2, 1e-13)
 	knittest.Near(t, "above", body.Fitted.Above.DifferenceCm, 1/2.2, 1e-13)
-	// 20/22 - 1 and 28/30 - 1.
+}
+
+// The same pattern as a whole, its sizes and what is said of it: 20/22 - 1 and
+// 28/30 - 1.
+func TestConvertSizesByHand(t *testing.T) {
+	out := convertedByHand(t)
 	knittest.Near(t, "width change", out.WidthChangePercent, -100.0/11, 1e-14)
 	knittest.Near(t, "length change", out.LengthChangePercent, -100.0/15, 1e-14)
 	// 90*20/22 = 81.8, 99 -> 90, 110 -> 100: 90 and 100 are both 5 away from 95, so the wider.

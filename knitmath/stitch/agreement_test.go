@@ -36,6 +36,13 @@ func agree(t *testing.T, m *Machine, r Row) bool {
 			t.Fatalf("%q on %d: %d stitches behind, counted %d", r.Text(), on, now, on-takes)
 		}
 	}
+	checkExpanded(t, r, on, takes, leaves, countErr)
+	return workErr == nil
+}
+
+// checkExpanded compares a row written out with what Count says of it.
+func checkExpanded(t *testing.T, r Row, on, takes, leaves int, countErr error) {
+	t.Helper()
 	runs, err := Expand(r, on)
 	if reasonOf(err) != reasonOf(countErr) {
 		t.Fatalf("%q on %d: %v, but expanded with %v", r.Text(), on, countErr, err)
@@ -51,7 +58,6 @@ func agree(t *testing.T, m *Machine, r Row) bool {
 	if err == nil && (took != takes || left != leaves) {
 		t.Fatalf("%q on %d: expanded to %d, %d, counted %d, %d", r.Text(), on, took, left, takes, leaves)
 	}
-	return workErr == nil
 }
 
 // TestOpsAgreeWithMachine: what the hands do is what the table says.

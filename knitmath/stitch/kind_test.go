@@ -12,22 +12,29 @@ func TestKindsOfSteps(t *testing.T) {
 				for _, times := range []int{-1, 0, 1} {
 					for _, last := range []*int{nil, number(-1), number(0), number(1)} {
 						s := Step{Op: op, Count: count, Group: group, Times: times, ToLast: last}
-						known, alone := op == Knit, group == nil && times == 0
-						want := kindNone
-						switch {
-						case known && alone && count == 1 && last == nil:
-							want = kindCount
-						case known && alone && count == 0 && last != nil && *last != -1:
-							want = kindToLast
-						case op == 0 && count == 0 && last == nil && len(group) == 1 && times == 1:
-							want = kindGroup
-						}
-						checkKind(t, s, want)
+						checkKind(t, s, wantedKind(s))
 					}
 				}
 			}
 		}
 	}
+}
+
+// wantedKind is the kind of a step by the definition of the three.
+func wantedKind(s Step) kind {
+	if s.Op == 0 {
+		if s.Count == 0 && s.ToLast == nil && len(s.Group) == 1 && s.Times == 1 {
+			return kindGroup
+		}
+		return kindNone
+	}
+	switch known := s.Op == Knit && s.Group == nil && s.Times == 0; {
+	case known && s.Count == 1 && s.ToLast == nil:
+		return kindCount
+	case known && s.Count == 0 && s.ToLast != nil && *s.ToLast != -1:
+		return kindToLast
+	}
+	return kindNone
 }
 
 // checkKind works a step on one stitch.

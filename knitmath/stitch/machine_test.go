@@ -136,6 +136,29 @@ func TestHeightsByHand(t *testing.T) {
 // so that stitch 1 is worked in rows 1 and 16, stitch 2 in 1 to 3 and 14 to 16,
 // and so on up to all 16 rows on stitches 5 to 8.
 func TestShortRowHeel(t *testing.T) {
+	rows := heelRows()
+	m, err := knit(t, Flat, 12, rows[:8]...)
+	if err != nil || m.Unresolved() != 8 || !m.ShortRowOpen() || m.ToWork() != 8 {
+		t.Fatalf("half the heel: %v, %d unresolved, %d to work", err, m.Unresolved(), m.ToWork())
+	}
+	if got, want := m.Heights(), []int{1, 3, 5, 7, 8, 8, 8, 8, 6, 4, 2, 0}; !slices.Equal(got, want) {
+		t.Errorf("half the heel: %v, want %v", got, want)
+	}
+	for _, r := range rows[8:] {
+		if err := m.Work(r); err != nil {
+			t.Fatalf("%q: %v", r.Text(), err)
+		}
+	}
+	if got, want := m.Heights(), []int{2, 6, 10, 14, 16, 16, 16, 16, 14, 10, 6, 2}; !slices.Equal(got, want) {
+		t.Errorf("heel: %v, want %v", got, want)
+	}
+	if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != RightSide {
+		t.Errorf("heel: %d unresolved, side %s", m.Unresolved(), m.Side())
+	}
+}
+
+// heelRows are the sixteen rows.
+func heelRows() []Row {
 	var rows []Row
 	side := func(ws bool, knit, purl Op) Op {
 		if ws {
@@ -155,24 +178,7 @@ func TestShortRowHeel(t *testing.T) {
 		}
 		rows = append(rows, r)
 	}
-	m, err := knit(t, Flat, 12, rows[:8]...)
-	if err != nil || m.Unresolved() != 8 || !m.ShortRowOpen() || m.ToWork() != 8 {
-		t.Fatalf("half the heel: %v, %d unresolved, %d to work", err, m.Unresolved(), m.ToWork())
-	}
-	if got, want := m.Heights(), []int{1, 3, 5, 7, 8, 8, 8, 8, 6, 4, 2, 0}; !slices.Equal(got, want) {
-		t.Errorf("half the heel: %v, want %v", got, want)
-	}
-	for _, r := range rows[8:] {
-		if err := m.Work(r); err != nil {
-			t.Fatalf("%q: %v", r.Text(), err)
-		}
-	}
-	if got, want := m.Heights(), []int{2, 6, 10, 14, 16, 16, 16, 16, 14, 10, 6, 2}; !slices.Equal(got, want) {
-		t.Errorf("heel: %v, want %v", got, want)
-	}
-	if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != RightSide {
-		t.Errorf("heel: %d unresolved, side %s", m.Unresolved(), m.Side())
-	}
+	return rows
 }
 
 // TestTurnsAgainstStrip knits random plain short rows and compares with a strip

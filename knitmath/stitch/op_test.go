@@ -88,6 +88,9 @@ func TestOpsAreDistinct(t *testing.T) {
 		}
 		seen[op.Abbr()] = op
 	}
+}
+
+func TestWhatIsNoOp(t *testing.T) {
 	for _, op := range []Op{0, opEnd, 255} {
 		if op.Valid() || op.Abbr() != "?" || op.Takes() != 0 || op.Leaves() != 0 || op.EndsRow() {
 			t.Errorf("op %d is known", uint8(op))

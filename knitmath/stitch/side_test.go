@@ -29,6 +29,16 @@ func TestZeroMachine(t *testing.T) {
 		m.ShortRowOpen() || m.Unresolved() != 0 || len(m.Heights()) != 0 || len(m.BoundOff()) != 0 {
 		t.Errorf("%+v", m)
 	}
+	for style, want := range map[Construction]Construction{ConstructionUnspecified: Flat, Flat: Flat, InTheRound: InTheRound} {
+		if got := NewMachine(style).Construction(); got != want {
+			t.Errorf("construction %d: %d, want %d", style, got, want)
+		}
+	}
+}
+
+// The zero machine casts on and turns as any other.
+func TestZeroMachineWorks(t *testing.T) {
+	m := new(Machine)
 	must(t, m.CastOn(3))
 	if m.ToWork() != 3 || m.StitchCount() != 3 || m.ShortRowOpen() {
 		t.Errorf("%d to work of %d, short row open %v", m.ToWork(), m.StitchCount(), m.ShortRowOpen())
@@ -36,10 +46,5 @@ func TestZeroMachine(t *testing.T) {
 	must(t, m.Work(RowOf(Do(Knit, 2), Do(WrapTurn, 1))))
 	if m.Side() != WrongSide || m.ToWork() != 2 || m.StitchCount() != 3 || !m.ShortRowOpen() || m.Unresolved() != 1 {
 		t.Errorf("after a turn: %s, %d to work, %d unresolved", m.Side(), m.ToWork(), m.Unresolved())
-	}
-	for style, want := range map[Construction]Construction{ConstructionUnspecified: Flat, Flat: Flat, InTheRound: InTheRound} {
-		if got := NewMachine(style).Construction(); got != want {
-			t.Errorf("construction %d: %d, want %d", style, got, want)
-		}
 	}
 }

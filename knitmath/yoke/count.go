@@ -124,7 +124,9 @@ func (c bandCounts) leastFirst(sums []int64) int {
 }
 
 // goesOn reports whether counts lead to the neck from n stitches at a place.
-func (c bandCounts) goesOn(place, n int) bool { return place == len(c.places)-1 || c.next[place+1][n] > 0 }
+func (c bandCounts) goesOn(place, n int) bool {
+	return place == len(c.places)-1 || c.next[place+1][n] > 0
+}
 
 // choose walks up through the choices.
 func (c bandCounts) choose() (counts []int, ok bool) {

@@ -56,20 +56,30 @@ func (b Bounds) refusal(v any) string {
 	}
 	switch v := v.(type) {
 	case float64:
-		switch {
-		case b.Minimum != nil && v < *b.Minimum, b.ExclusiveMinimum != nil && v <= *b.ExclusiveMinimum:
-			return fmt.Sprintf("%v is too small", v)
-		case b.Maximum != nil && v > *b.Maximum, b.ExclusiveMaximum != nil && v >= *b.ExclusiveMaximum:
-			return fmt.Sprintf("%v is too large", v)
-		}
+		return b.refusalOfNumber(v)
 	case string:
-		length := uint64(len([]rune(v)))
-		switch {
-		case b.MinLength != nil && length < *b.MinLength:
-			return fmt.Sprintf("%q is too short", v)
-		case b.MaxLength != nil && length > *b.MaxLength, b.MaxBytes != nil && uint64(len(v)) > *b.MaxBytes:
-			return fmt.Sprintf("%q is too long", v)
-		}
+		return b.refusalOfText(v)
+	}
+	return ""
+}
+
+func (b Bounds) refusalOfNumber(v float64) string {
+	switch {
+	case b.Minimum != nil && v < *b.Minimum, b.ExclusiveMinimum != nil && v <= *b.ExclusiveMinimum:
+		return fmt.Sprintf("%v is too small", v)
+	case b.Maximum != nil && v > *b.Maximum, b.ExclusiveMaximum != nil && v >= *b.ExclusiveMaximum:
+		return fmt.Sprintf("%v is too large", v)
+	}
+	return ""
+}
+
+func (b Bounds) refusalOfText(v string) string {
+	length := uint64(len([]rune(v)))
+	switch {
+	case b.MinLength != nil && length < *b.MinLength:
+		return fmt.Sprintf("%q is too short", v)
+	case b.MaxLength != nil && length > *b.MaxLength, b.MaxBytes != nil && uint64(len(v)) > *b.MaxBytes:
+		return fmt.Sprintf("%q is too long", v)
 	}
 	return ""
 }

@@ -33,18 +33,7 @@ func TestEveryReasonIsDescribed(t *testing.T) {
 			remarks[r.Name] = true
 		}
 	}
-	given := map[string]map[string]bool{"fault": {}, "report": {}}
-	for _, pattern := range []string{"../../knitmath/*/*.go", "../../service/*.go"} {
-		files, err := filepath.Glob(pattern)
-		if err != nil || len(files) == 0 {
-			t.Fatalf("%s: no files, %v", pattern, err)
-		}
-		for _, file := range files {
-			for name, kind := range reasonConstants(t, file) {
-				given[kind][name] = true
-			}
-		}
-	}
+	given := reasonsOfTheCode(t)
 	for kind, described := range map[string]map[string]bool{"fault": violations, "report": remarks} {
 		if len(given[kind]) == 0 {
 			t.Errorf("no constant of type %s.Reason was found", kind)
@@ -60,6 +49,25 @@ func TestEveryReasonIsDescribed(t *testing.T) {
 			}
 		}
 	}
+}
+
+// reasonsOfTheCode are the constants of all rooms and the service, by the room of
+// their type.
+func reasonsOfTheCode(t *testing.T) map[string]map[string]bool {
+	t.Helper()
+	given := map[string]map[string]bool{"fault": {}, "report": {}}
+	for _, pattern := range []string{"../../knitmath/*/*.go", "../../service/*.go"} {
+		files, err := filepath.Glob(pattern)
+		if err != nil || len(files) == 0 {
+			t.Fatalf("%s: no files, %v", pattern, err)
+		}
+		for _, file := range files {
+			for name, kind := range reasonConstants(t, file) {
+				given[kind][name] = true
+			}
+		}
+	}
+	return given
 }
 
 // reasonConstants are the values of the constants in a file whose type is a

@@ -22,6 +22,24 @@ func (c *checker) errors(reasons []compile.Reason) []string {
 	if len(violations) == 0 || len(notices) == 0 {
 		c.add("no reasons are described")
 	}
+	c.errorResponses()
+	kinds := []string{"ErrorInfo", "BadRequest", "RetryInfo"}
+	if !c.details(kinds) {
+		return nil
+	}
+	c.listed("FieldViolation", violations)
+	c.listed("ErrorInfo", refusalReasons)
+	if notice := c.d.Components.Schemas["Notice"]; notice == nil {
+		c.add("no notices")
+	} else {
+		known := notice.Properties.Get("reason").ExtensibleEnum
+		c.same("reasons of notices", slices.Sorted(slices.Values(known)), slices.Compact(slices.Sorted(slices.Values(names(notices)))))
+	}
+	return append(kinds, "Status", "FieldViolation")
+}
+
+// errorResponses wants every error to be JSON, with an example, and what its headers say.
+func (c *checker) errorResponses() {
 	headers := map[string]string{"WrongMethod": "Allow", "KeyNeeded": "WWW-Authenticate",
 		"TooManyQuestions": "Retry-After", "Unavailable": "Retry-After"}
 	for name, response := range c.d.Components.Responses {
@@ -41,17 +59,21 @@ func (c *checker) errors(reasons []compile.Reason) []string {
 	if len(c.d.Components.Responses) != 10 {
 		c.add("%d errors", len(c.d.Components.Responses))
 	}
-	kinds := []string{"ErrorInfo", "BadRequest", "RetryInfo"}
+}
+
+// details wants the kinds of detail that an error may have, each of which says what
+// it is.
+func (c *checker) details(kinds []string) bool {
 	status := c.d.Components.Schemas["Status"]
 	if status == nil || status.Properties.Get("details") == nil {
 		c.add("no schema of errors with details")
-		return nil
+		return false
 	}
 	c.same("errors always have", status.Required, []string{"code", "message", "details"})
 	detail := status.Properties.Get("details").Items
 	if len(detail.OneOf) != len(kinds) || detail.Discriminator == nil || detail.Discriminator.PropertyName != "@type" {
 		c.add("details of errors are %+v", detail)
-		return nil
+		return false
 	}
 	for i, kind := range kinds {
 		c.same("detail", detail.OneOf[i], reference(kind))
@@ -66,27 +88,23 @@ func (c *checker) errors(reasons []compile.Reason) []string {
 			c.add("detail %s need not say what it is", kind)
 		}
 	}
-	for kind, list := range map[string][]compile.Reason{"FieldViolation": violations, "ErrorInfo": refusalReasons} {
-		schema := c.d.Components.Schemas[kind]
-		if schema == nil || schema.Properties.Get("reason") == nil {
-			c.add("%s has no reason", kind)
-			continue
-		}
-		reason := schema.Properties.Get("reason")
-		for _, r := range list {
-			if !strings.Contains(reason.Description, "`"+r.Name+"`: "+r.Meaning) {
-				c.add("%s does not say what %s means", kind, r.Name)
-			}
-		}
-		c.same("reasons of "+kind, reason.ExtensibleEnum, names(list))
+	return true
+}
+
+// listed wants the reasons of a kind of detail to be listed and explained.
+func (c *checker) listed(kind string, list []compile.Reason) {
+	schema := c.d.Components.Schemas[kind]
+	if schema == nil || schema.Properties.Get("reason") == nil {
+		c.add("%s has no reason", kind)
+		return
 	}
-	if notice := c.d.Components.Schemas["Notice"]; notice == nil {
-		c.add("no notices")
-	} else {
-		known := notice.Properties.Get("reason").ExtensibleEnum
-		c.same("reasons of notices", slices.Sorted(slices.Values(known)), slices.Compact(slices.Sorted(slices.Values(names(notices)))))
+	reason := schema.Properties.Get("reason")
+	for _, r := range list {
+		if !strings.Contains(reason.Description, "`"+r.Name+"`: "+r.Meaning) {
+			c.add("%s does not say what %s means", kind, r.Name)
+		}
 	}
-	return append(kinds, "Status", "FieldViolation")
+	c.same("reasons of "+kind, reason.ExtensibleEnum, names(list))
 }
 
 func names(list []compile.Reason) []string {

@@ -92,44 +92,7 @@ func (c *checker) object(name string, message protoreflect.MessageDescriptor, bo
 // schema: no field, each field alone and each two of them are tried, with what is
 // not given left out and written out.
 func (c *checker) choices(name string, schema *document.Schema, message protoreflect.MessageDescriptor, bounded bool) {
-	type choice struct {
-		fields   []string
-		required bool
-	}
-	var choices []choice
-	for i := range message.Oneofs().Len() {
-		oneof := message.Oneofs().Get(i)
-		if oneof.IsSynthetic() {
-			continue
-		}
-		rules, _ := proto.GetExtension(oneof.Options(), validate.E_Oneof).(*validate.OneofRules)
-		one := choice{required: rules.GetRequired() && bounded}
-		for j := range oneof.Fields().Len() {
-			one.fields = append(one.fields, string(oneof.Fields().Get(j).Name()))
-		}
-		choices = append(choices, one)
-	}
-	rules, _ := proto.GetExtension(message.Options(), validate.E_Message).(*validate.MessageRules)
-	for _, rule := range rules.GetOneof() {
-		if !bounded {
-			break
-		}
-		choices = append(choices, choice{rule.GetFields(), rule.GetRequired()})
-	}
-	legal := func(given map[string]bool) bool {
-		for _, one := range choices {
-			n := 0
-			for _, field := range one.fields {
-				if given[field] {
-					n++
-				}
-			}
-			if n > 1 || n == 0 && one.required {
-				return false
-			}
-		}
-		return true
-	}
+	choices := choicesOf(message, bounded)
 	rule := compiledRule(&document.Schema{Not: schema.Not})
 	for i := -1; i < message.Fields().Len(); i++ {
 		for j := i; j < message.Fields().Len(); j++ {
@@ -140,7 +103,7 @@ func (c *checker) choices(name string, schema *document.Schema, message protoref
 				}
 			}
 			for _, zeros := range []bool{false, true} {
-				if got := rule.Validate(sample(message, given, zeros)) == nil; got != legal(given) {
+				if got := rule.Validate(sample(message, given, zeros)) == nil; got != choices.legal(given) {
 					c.add("%s with %v, zeros written out: %v, is legal: %v", name, given, zeros, got)
 				}
 			}
@@ -220,4 +183,52 @@ func (c *checker) enum(name string, enum protoreflect.EnumDescriptor) {
 			c.add("%s does not say what %s is", name, value.Name())
 		}
 	}
+}
+
+// choices are fields of which one may be given, or must.
+type choices []choice
+
+type choice struct {
+	fields   []string
+	required bool
+}
+
+// choicesOf are those of the oneofs of a message and, of a question, its rules.
+func choicesOf(message protoreflect.MessageDescriptor, bounded bool) choices {
+	list := make(choices, 0, message.Oneofs().Len())
+	for i := range message.Oneofs().Len() {
+		oneof := message.Oneofs().Get(i)
+		if oneof.IsSynthetic() {
+			continue
+		}
+		rules, _ := proto.GetExtension(oneof.Options(), validate.E_Oneof).(*validate.OneofRules)
+		var fields []string
+		for j := range oneof.Fields().Len() {
+			fields = append(fields, string(oneof.Fields().Get(j).Name()))
+		}
+		list = append(list, choice{fields, rules.GetRequired() && bounded})
+	}
+	rules, _ := proto.GetExtension(message.Options(), validate.E_Message).(*validate.MessageRules)
+	for _, rule := range rules.GetOneof() {
+		if bounded {
+			list = append(list, choice{rule.GetFields(), rule.GetRequired()})
+		}
+	}
+	return list
+}
+
+// legal reports whether all choices are kept by what is given.
+func (list choices) legal(given map[string]bool) bool {
+	for _, one := range list {
+		n := 0
+		for _, field := range one.fields {
+			if given[field] {
+				n++
+			}
+		}
+		if n > 1 || n == 0 && one.required {
+			return false
+		}
+	}
+	return true
 }

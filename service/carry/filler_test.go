@@ -65,6 +65,27 @@ func (f *filler) protoValue(fd protoreflect.FieldDescriptor, empty func() protor
 	panic(fmt.Sprintf("%s: a kind this test does not know", fd.FullName()))
 }
 
+// structValue fills the exported fields of a struct.
+func (f *filler) structValue(v reflect.Value) {
+	for i := range v.NumField() {
+		field := v.Type().Field(i)
+		if field.Type == reflect.SliceOf(v.Type()) { // a tree
+			if f.deep == 2 {
+				continue
+			}
+			f.deep++
+			defer func() { f.deep-- }()
+		}
+		if field.IsExported() {
+			f.goValue(v.Field(i))
+		}
+		// The summary looks at the item an index names; every list has two.
+		if field.Name == "FollowSizeNumber" {
+			v.Field(i).Elem().SetInt(1)
+		}
+	}
+}
+
 // goValue fills the exported fields of a kernel's answer.
 func (f *filler) goValue(v reflect.Value) {
 	n := f.number()
@@ -79,23 +100,7 @@ func (f *filler) goValue(v reflect.Value) {
 	}
 	switch v.Kind() {
 	case reflect.Struct:
-		for i := range v.NumField() {
-			field := v.Type().Field(i)
-			if field.Type == reflect.SliceOf(v.Type()) { // a tree
-				if f.deep == 2 {
-					continue
-				}
-				f.deep++
-				defer func() { f.deep-- }()
-			}
-			if field.IsExported() {
-				f.goValue(v.Field(i))
-			}
-			// The summary looks at the item an index names; every list has two.
-			if field.Name == "FollowSizeNumber" {
-				v.Field(i).Elem().SetInt(1)
-			}
-		}
+		f.structValue(v)
 	case reflect.Pointer:
 		v.Set(reflect.New(v.Type().Elem()))
 		f.goValue(v.Elem())
