@@ -59,45 +59,55 @@ func (t tally) check(left int, path []Place) *RowError {
 // countStep tallies one step with left stitches before it. A nested step has a
 // path longer than one; last says that it ends the row.
 func countStep(s Step, left int, path []Place, last bool) (tally, *RowError) {
+	switch s.kind() {
+	case kindCount:
+		return countTimes(s, left, path, last && len(path) == 1)
+	case kindToLast:
+		return countToLast(s, left, path)
+	case kindGroup:
+		if len(path) <= MaxDepth {
+			return countGroup(s, left, path)
+		}
+		return tally{}, &RowError{Path: path, Op: s.Op, Left: left, Reason: ReasonTooDeep}
+	}
+	return tally{}, &RowError{Path: path, Op: s.Op, Left: left, Reason: ReasonMalformed}
+}
+
+// countTimes tallies an operation worked a number of times; turns may end the row
+// here.
+func countTimes(s Step, left int, path []Place, turns bool) (tally, *RowError) {
+	takes := s.Op.Takes()
+	if s.Op.EndsRow() && (!turns || s.Count > 1) {
+		return tally{}, &RowError{Path: path, Op: s.Op, Left: left, Reason: ReasonTurnInside}
+	}
+	if fits := left / max(takes, 1); takes > 0 && s.Count > fits {
+		path[len(path)-1].Time = fits + 1
+		return tally{}, &RowError{Path: path, Op: s.Op, Needed: takes, Left: left - fits*takes, Reason: ReasonMissing}
+	}
+	if s.Count > MaxOperations {
+		return tally{}, &RowError{Path: path, Op: s.Op, Left: left, Reason: ReasonTooLarge}
+	}
+	return tally{s.Count * takes, s.Count * s.Op.Leaves(), s.Count}, nil
+}
+
+// countToLast tallies an operation worked until some stitches remain.
+func countToLast(s Step, left int, path []Place) (tally, *RowError) {
+	takes, over := s.Op.Takes(), left-*s.ToLast
 	fail := func(needed int, reason Reason) (tally, *RowError) {
 		return tally{}, &RowError{Path: path, Op: s.Op, Needed: needed, Left: left, Reason: reason}
 	}
-	takes := s.Op.Takes()
-	switch s.kind() {
-	case kindCount:
-		if s.Op.EndsRow() && (!last || len(path) > 1 || s.Count > 1) {
-			return fail(0, ReasonTurnInside)
-		}
-		if fits := left / max(takes, 1); takes > 0 && s.Count > fits {
-			path[len(path)-1].Time = fits + 1
-			left -= fits * takes
-			return fail(takes, ReasonMissing)
-		}
-		if s.Count > MaxOperations {
-			return fail(0, ReasonTooLarge)
-		}
-		return tally{s.Count * takes, s.Count * s.Op.Leaves(), s.Count}, nil
-	case kindToLast:
-		over := left - *s.ToLast
-		switch {
-		case takes == 0:
-			return fail(0, ReasonMalformed)
-		case len(path) > 1:
-			return fail(*s.ToLast, ReasonToLast)
-		case over < 0:
-			return fail(*s.ToLast, ReasonMissing)
-		case over%takes != 0:
-			return fail(takes, ReasonUneven)
-		}
-		n := over / takes
-		return tally{over, n * s.Op.Leaves(), n}, nil
-	case kindGroup:
-		if len(path) > MaxDepth {
-			return fail(0, ReasonTooDeep)
-		}
-		return countGroup(s, left, path)
+	switch {
+	case takes == 0:
+		return fail(0, ReasonMalformed)
+	case len(path) > 1:
+		return fail(*s.ToLast, ReasonToLast)
+	case over < 0:
+		return fail(*s.ToLast, ReasonMissing)
+	case over%takes != 0:
+		return fail(takes, ReasonUneven)
 	}
-	return fail(0, ReasonMalformed)
+	n := over / takes
+	return tally{over, n * s.Op.Leaves(), n}, nil
 }
 
 // countGroup tallies one working of the group and multiplies. If the group does

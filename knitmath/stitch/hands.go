@@ -5,51 +5,65 @@ func (w *worker) do(op Op) *RowError {
 	if w.ops++; w.ops > MaxOperations {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
-	var fault *RowError
 	if w.onEdge() != op.picksUp() && op != PlaceMarker && op != SlipMarker {
 		return w.offEdge(op)
 	}
-	switch op {
-	case PickUp, PickUpTwo, SkipRow:
-		w.pickUp(op)
-	case Knit, Purl, KnitTbl, PurlTbl:
-		fault = w.together(op, 1, 1)
-	case K2tog, SSK, P2tog, SSP, SKP:
-		fault = w.together(op, 2, 1)
-	case K3tog, SSSK, P3tog, SSSP, CDD, SK2P:
-		fault = w.together(op, 3, 1)
-	case KFB, PFB:
-		fault = w.together(op, 1, 2)
-	case BindOff:
-		fault = w.bindOff()
-	case Slip:
-		fault = w.slip()
-	case KnitDouble, PurlDouble, KnitWrapped, PurlWrapped:
-		fault = w.resolve(op)
-	case MakeDouble:
-		fault = w.makeDouble()
-	case ShortRowYO:
-		fault = w.shortRowYO()
-	case M1, M1L, M1R, M1P, M1LP, M1RP:
-		fault = w.makeOne(op)
-	case YO:
-		if w.StitchCount() == 0 {
-			return w.fault(op, 0, ReasonNoStrand)
-		}
-		w.put(loop{height: w.level()}, true)
-	case CastOn:
-		w.put(loop{}, false)
-		w.strand = strandNone
-	case PlaceMarker, SlipMarker:
-	case Turn, WrapTurn:
-		return w.fault(op, 0, ReasonTurnInside)
-	default:
+	if !op.Valid() {
 		return w.fault(op, 0, ReasonMalformed)
+	}
+	var fault *RowError
+	if h := &byHand[op]; h.together > 0 {
+		fault = w.together(op, h.together, h.leaves)
+	} else {
+		fault = h.work(w, op)
 	}
 	if fault == nil && len(w.right)-w.base > MaxStitches {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
 	return fault
+}
+
+// hand is how an operation is worked: so many loops together, of which so many are
+// made, or in a way of its own.
+type hand struct {
+	together, leaves int
+	work             func(*worker, Op) *RowError
+}
+
+var byHand = [opEnd]hand{
+	Knit: {1, 1, nil}, Purl: {1, 1, nil}, KnitTbl: {1, 1, nil}, PurlTbl: {1, 1, nil},
+	K2tog: {2, 1, nil}, SSK: {2, 1, nil}, P2tog: {2, 1, nil}, SSP: {2, 1, nil}, SKP: {2, 1, nil},
+	K3tog: {3, 1, nil}, SSSK: {3, 1, nil}, P3tog: {3, 1, nil}, SSSP: {3, 1, nil}, CDD: {3, 1, nil}, SK2P: {3, 1, nil},
+	KFB: {1, 2, nil}, PFB: {1, 2, nil},
+	Slip: {work: (*worker).slip}, BindOff: {work: (*worker).bindOff}, CastOn: {work: (*worker).castOn}, YO: {work: (*worker).yarnOver},
+	M1: {work: (*worker).makeOne}, M1L: {work: (*worker).makeOne}, M1R: {work: (*worker).makeOne},
+	M1P: {work: (*worker).makeOne}, M1LP: {work: (*worker).makeOne}, M1RP: {work: (*worker).makeOne},
+	MakeDouble: {work: (*worker).makeDouble}, ShortRowYO: {work: (*worker).shortRowYO},
+	KnitDouble: {work: (*worker).resolve}, PurlDouble: {work: (*worker).resolve},
+	KnitWrapped: {work: (*worker).resolve}, PurlWrapped: {work: (*worker).resolve},
+	PickUp: {work: (*worker).pickUp}, PickUpTwo: {work: (*worker).pickUp}, SkipRow: {work: (*worker).pickUp},
+	PlaceMarker: {work: (*worker).mark}, SlipMarker: {work: (*worker).mark},
+	Turn: {work: (*worker).turnInside}, WrapTurn: {work: (*worker).turnInside},
+}
+
+// mark places or slips a marker, of which nothing is known afterwards.
+func (w *worker) mark(Op) *RowError { return nil }
+
+// turnInside is a turn that does not end its row.
+func (w *worker) turnInside(op Op) *RowError { return w.fault(op, 0, ReasonTurnInside) }
+
+func (w *worker) yarnOver(op Op) *RowError {
+	if w.StitchCount() == 0 {
+		return w.fault(op, 0, ReasonNoStrand)
+	}
+	w.put(loop{height: w.level()}, true)
+	return nil
+}
+
+func (w *worker) castOn(Op) *RowError {
+	w.put(loop{}, false)
+	w.strand = strandNone
+	return nil
 }
 
 // put places a loop at the tip of the right needle; worked says that yarn was
@@ -150,7 +164,7 @@ func (w *worker) hidden(op Op, first, second loop) bool {
 
 // bindOff takes one stitch off and leaves none, as the table counts it: the
 // stitch passed over the next one and the last one fastened off come to the same.
-func (w *worker) bindOff() *RowError {
+func (w *worker) bindOff(Op) *RowError {
 	l, fault := w.next(BindOff)
 	if fault != nil {
 		return fault
@@ -185,7 +199,7 @@ func (w *worker) offEdge(op Op) *RowError {
 
 // pickUp passes one row of the edge and draws up the stitches of op through it.
 // They stand at the foot of the new fabric, like stitches cast on.
-func (w *worker) pickUp(op Op) {
+func (w *worker) pickUp(op Op) *RowError {
 	w.take()
 	w.strand = strandNone
 	n := 0
@@ -198,10 +212,11 @@ func (w *worker) pickUp(op Op) {
 	for range n {
 		w.put(loop{}, false)
 	}
+	return nil
 }
 
 // slip moves any loop as it is.
-func (w *worker) slip() *RowError {
+func (w *worker) slip(Op) *RowError {
 	if _, fault := w.next(Slip); fault != nil {
 		return fault
 	}
@@ -230,7 +245,7 @@ func (w *worker) resolve(op Op) *RowError {
 func (w *worker) atTurn() bool { return w.turned && w.ops == 1 }
 
 // makeDouble pulls the first stitch after a turn up into a double stitch.
-func (w *worker) makeDouble() *RowError {
+func (w *worker) makeDouble(Op) *RowError {
 	l, fault := w.next(MakeDouble)
 	if fault != nil {
 		return fault
@@ -248,7 +263,7 @@ func (w *worker) makeDouble() *RowError {
 }
 
 // shortRowYO lays the yarn over the right needle at once after a turn.
-func (w *worker) shortRowYO() *RowError {
+func (w *worker) shortRowYO(Op) *RowError {
 	switch {
 	case !w.atTurn() || len(w.left) == 0:
 		return w.fault(ShortRowYO, 0, ReasonNotAtTurn)

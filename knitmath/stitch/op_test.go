@@ -97,3 +97,12 @@ func TestWhatIsNoOp(t *testing.T) {
 		}
 	}
 }
+
+// Every operation is worked by hand in some way.
+func TestEveryOperationHasHands(t *testing.T) {
+	for _, op := range Ops() {
+		if h := byHand[op]; (h.together > 0) == (h.work != nil) {
+			t.Errorf("%s is worked in no way, or in two", op)
+		}
+	}
+}
