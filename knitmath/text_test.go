@@ -68,7 +68,7 @@ func checkPiece(t *testing.T, text string, start, end int, round bool, first sti
 	if round {
 		ask.Construction = stitch.InTheRound
 	}
-	out, err := pattern.CheckInstructions(ask)
+	out, err := pattern.CheckInstructions(t.Context(), ask)
 	if err != nil || !out.Agrees || out.EndStitches[0] != end {
 		t.Fatalf("%q on %d: %v, %+v; want %d", text, start, err, out, end)
 	}

@@ -25,7 +25,7 @@ func TestCountsAgreeWithMachine(t *testing.T) {
 			// Most rows are given as many stitches as they take.
 			prof := profileOf(steps, size)
 			counts[size] = 1 + rng.IntN(40)
-			if len(prof.parts) == 0 && prof.rest.takes > 0 && prof.rest.takes < 300 && rng.IntN(4) > 0 {
+			if !prof.stretches && prof.rest.takes > 0 && prof.rest.takes < 300 && rng.IntN(4) > 0 {
 				counts[size] = int(prof.rest.takes)
 			}
 		}

@@ -1,32 +1,34 @@
 package pattern
 
-import "strconv"
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // block works the numbered rows that stand together from line i on, in the order
 // of their numbers. It returns the line after them.
 func (r *runner) block(i int) int {
 	from := i
-	if r.written == nil {
-		r.written = make([]int16, MaxRows+1)
-	}
 	if r.piece.Lines[i].info.ranges[0].first == 1 { // a new set of rows
-		r.since, r.lastRow, r.others = i, 0, r.others[:0]
+		r.since, r.lastRow = i, 0
+		r.written.forgetRules()
 	}
 	next, low, high := r.noteBlock(from)
 	at := r.piece.Lines[from].info.at
-	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 {
+	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 &&
+		r.wanted(ReasonRowNumber, at) {
 		r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(expected)+" is expected here")
 	}
 	for n := low; n <= high && !r.stopped; n++ {
 		line := r.lineOf(n, from)
 		if line < 0 {
-			r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(int(n))+" is not written")
-			if !r.round {
-				r.side = r.side.Other()
-			}
+			to := r.gap(n, high, from)
+			r.unwritten(n, int(to-n), at)
+			n = to - 1
 			continue
 		}
-		r.work(line, n == r.lastOf(line))
+		r.work(line, n == r.facts[line].lastNumber)
 	}
 	// The row that goes with the last one, where a rule says so.
 	if line := r.ruled(high+1, from); line >= 0 && !r.stopped {
@@ -37,28 +39,55 @@ func (r *runner) block(i int) int {
 	return next
 }
 
+// gap is the first number after n, one that no line stands for, for which there is
+// a line, or high+1.
+func (r *runner) gap(n, high int32, from int) int32 {
+	if r.sideRuled() && r.side != stitch.SideUnspecified {
+		return n + 1 // the rule is for the other side, which comes next
+	}
+	return min(r.written.next(n+1), r.written.nextRuled(n+1, from), high+1)
+}
+
+// unwritten passes over so many rows from n on.
+func (r *runner) unwritten(n int32, rows int, at span) {
+	if r.wantedTimes(ReasonRowNumber, at, rows) {
+		r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(int(n))+" is not written")
+	}
+	if !r.round && rows%2 != 0 {
+		r.side = r.side.Other()
+	}
+}
+
 // noteBlock notes which numbers are written on which line, of the numbered lines
 // that stand together. It returns the line after them, and the lowest and highest
 // number.
 func (r *runner) noteBlock(from int) (next int, low, high int32) {
 	lines := r.piece.Lines
 	low = MaxRows
+	r.written.begin()
 	for next = from; next < len(lines) && lines[next].numbered(); next++ {
 		info := &lines[next].info
 		if next > from && info.ranges[0].first == 1 && r.exactly(1, from) >= 0 {
 			break // the next set of rows
 		}
+		twice, times := int32(0), 0
 		for _, q := range info.ranges {
 			for n := q.first; n <= q.last; n++ {
 				if r.exactly(n, from) >= 0 {
-					r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(n))+" is written already")
+					if times++; times == 1 {
+						twice = n
+					}
 				}
-				r.written[n] = int16(next + 1)
+				r.written.write(n, next)
 			}
+			r.spend(int(q.last-q.first)/chargedNames + 1)
 			low, high = min(low, q.first), max(high, q.last)
 			if info.every != everyNone {
-				r.others = append(r.others, numbered{q.last, next})
+				r.written.every(q.last, next)
 			}
+		}
+		if times > 0 && r.wantedTimes(ReasonRowNumber, info.at, times) {
+			r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(twice))+" is written already")
 		}
 	}
 	return next, low, high
@@ -66,15 +95,6 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 
 // numbered reports whether a line is a row with a number.
 func (l *Line) numbered() bool { return l.info.ranges != nil && l.info.kind != lineRepeat }
-
-// lastOf is the last number that a line's label names: there its claim holds.
-func (r *runner) lastOf(line int) int32 {
-	n := int32(0)
-	for _, q := range r.piece.Lines[line].info.ranges {
-		n = max(n, q.last)
-	}
-	return n
-}
 
 // lineOf finds the line of a row number among those from a line on, or the one
 // that a rule says; -1 if there is none.
@@ -86,10 +106,10 @@ func (r *runner) lineOf(n int32, from int) int {
 }
 
 func (r *runner) exactly(n int32, from int) int {
-	if r.written == nil || n > MaxRows {
+	if n > MaxRows {
 		return -1
 	}
-	if line := int(r.written[n]) - 1; line >= max(from, r.since) {
+	if line := int(r.written.line[n]) - 1; line >= max(from, r.since) {
 		return line
 	}
 	return -1
@@ -97,13 +117,14 @@ func (r *runner) exactly(n int32, from int) int {
 
 // ruled finds the line that says that it stands for every other row.
 func (r *runner) ruled(n int32, from int) int {
-	for i := len(r.others) - 1; i >= 0; i-- {
-		if q := r.others[i]; q.line >= from && n > q.last && (n-q.last)%2 == 0 {
-			return q.line
-		}
+	if line := r.written.ruled(n, from); line >= 0 {
+		return line
 	}
-	if r.rule >= 0 && r.side == r.ruleSide && !r.round {
+	if r.sideRuled() && r.side == r.ruleSide {
 		return r.rule
 	}
 	return -1
 }
+
+// sideRuled reports whether a line stands for all rows of one side.
+func (r *runner) sideRuled() bool { return r.rule >= 0 && !r.round }

@@ -1,6 +1,8 @@
 package pattern
 
 import (
+	"context"
+
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
@@ -62,11 +64,15 @@ type CheckedLine struct {
 //
 //	(stitches before it - n) mod (stitches a repeat takes) = 0
 //
+// A text whose rows and repeats are too many to work stops with a finding, TOO_MANY,
+// and is not called right; what comes before is checked. The error is that of the
+// context when it ends before the answer is there.
+//
 // Text must have at most MaxTextBytes bytes. See the package's comment for the
 // grammar, and for how a count goes on after a mistake.
 //
 // Source: own derivation; the notation is common practice.
-func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
+func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedInstructions, error) {
 	var c fault.Checks
 	vetText(&c, in.Text)
 	vetStart(&c, in)
@@ -84,7 +90,11 @@ func CheckInstructions(in CheckInstructionsInput) (CheckedInstructions, error) {
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
-	worked := piece.Work(Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide})
+	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide}
+	worked, err := piece.work(ctx, start, in.charge(glanceAt(in.Text)))
+	if err != nil {
+		return CheckedInstructions{}, err
+	}
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
 		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
 	out.tell(worked.MoreCount)

@@ -48,7 +48,7 @@ func TestCheckInstructionsFaults(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			in := good
 			c.change(&in)
-			_, err := CheckInstructions(in)
+			_, err := CheckInstructions(t.Context(), in)
 			knittest.WantViolations(t, err, c.want...)
 		})
 	}
@@ -174,7 +174,7 @@ func FuzzCheckInstructions(f *testing.F) {
 		if name != "" {
 			in.Abbreviations = []Abbreviation{declared(name, takes, leaves)}
 		}
-		out, err := CheckInstructions(in)
+		out, err := CheckInstructions(t.Context(), in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {
 				t.Fatalf("%v", err)
@@ -232,7 +232,7 @@ func BenchmarkCheckInstructions(b *testing.B) {
 		Text: strings.Repeat("k1, [k2tog, k2, yo] 33 (34, 35, 36, 37, 38, 39, 40, 41, 42) times, k to end\n", 100)}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := CheckInstructions(in); err != nil {
+		if _, err := CheckInstructions(b.Context(), in); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -17,6 +17,7 @@ func (p *parser) claimWords(i int) bool {
 	if p.tokens[i].is("(", "[", "{") {
 		i++
 		for p.tokens[i].kind == tokenNumber && p.tokens[i+1].is(",") || p.tokens[i].is("-") && p.tokens[i+1].is(",") {
+			p.looked++
 			i += 2
 		}
 	}

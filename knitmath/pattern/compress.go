@@ -20,24 +20,20 @@ const maxRuns = 10_000
 func (c *compressor) compressed(steps []Step, depth int) []Step {
 	var out []Step
 	for i := 0; i < len(steps); {
-		var runs []stitch.Run
+		var all sequence
 		j := i
 		for ; j < len(steps) && depth+2 <= stitch.MaxDepth; j++ {
-			n := len(runs)
-			var last stitch.Run
-			if n > 0 {
-				last = runs[n-1]
-			}
-			more, ok := c.runs(runs, &steps[j])
-			if !ok { // as it was before
-				if runs = more[:n]; n > 0 {
-					runs[n-1] = last
-				}
+			more, ok := c.sequence(&steps[j])
+			if more, ok = all.then(more, ok); !ok || more.runs > c.left {
 				break
 			}
-			runs = more
+			all = more
 		}
 		if j > i {
+			runs := make([]stitch.Run, 0, all.runs)
+			for k := i; k < j; k++ {
+				runs = c.runs(runs, &steps[k])
+			}
 			c.left -= len(runs)
 			short := FromRow(stitch.Compress(runs))
 			if width(short) > width(steps[i:j]) { // it nested deeper already
@@ -83,57 +79,116 @@ func width(steps []Step) int {
 	return w.Len()
 }
 
-// runs appends what a step comes to, if it is the same in all sizes and made of
-// operations alone. If it is not, some of it may have been appended, or joined to
-// the last run.
-func (c *compressor) runs(runs []stitch.Run, s *Step) ([]stitch.Run, bool) {
+// sequence is what steps come to as runs, without writing them out: how many there
+// are, and those at its ends, which join with their neighbours.
+type sequence struct {
+	runs        int
+	first, last stitch.Run
+}
+
+// sequence is false for a step that is not the same in all sizes and made of
+// operations alone, or that has more runs than may be compressed.
+func (c *compressor) sequence(s *Step) (sequence, bool) {
 	if s.RemainingStitches != nil || s.IntoOneStitch || s.Manner != 0 || s.Name != "" || len(s.Times) > 1 {
-		return runs, false
+		return sequence{}, false
 	}
 	n := 1
 	if s.Times != nil {
 		n = s.Times[0]
 	}
 	if s.Operation != 0 {
-		return c.append(runs, s.Operation, n)
+		return sequenceOf(s.Operation, n)
+	}
+	var once sequence
+	for i := range s.Steps {
+		next, ok := c.sequence(&s.Steps[i])
+		if once, ok = once.then(next, ok); !ok || once.runs > c.left {
+			return sequence{}, false
+		}
+	}
+	return once.times(n)
+}
+
+// sequenceOf is an operation worked n times.
+func sequenceOf(op stitch.Op, n int) (sequence, bool) {
+	if n < 1 {
+		return sequence{}, true
+	}
+	run := stitch.Run{Op: op, Count: n}
+	return sequence{1, run, run}, n <= stitch.MaxOperations
+}
+
+// then is a sequence with another after it, which is there if ok.
+func (q sequence) then(next sequence, ok bool) (sequence, bool) {
+	switch {
+	case !ok || next.runs == 0:
+		return q, ok
+	case q.runs == 0:
+		return next, true
+	case q.last.Op != next.first.Op || q.last.Op.EndsRow():
+		return sequence{q.runs + next.runs, q.first, next.last}, true
+	}
+	joined := stitch.Run{Op: q.last.Op, Count: q.last.Count + next.first.Count}
+	if q.runs == 1 {
+		q.first = joined
+	}
+	if next.runs == 1 {
+		next.last = joined
+	}
+	return sequence{q.runs + next.runs - 1, q.first, next.last}, joined.Count <= stitch.MaxOperations
+}
+
+// times is a sequence worked n times; false if it is nothing.
+func (q sequence) times(n int) (sequence, bool) {
+	switch {
+	case q.runs == 0:
+		return q, false
+	case q.runs == 1:
+		return sequenceOf(q.first.Op, int(times(int64(q.first.Count), int64(n))))
+	case n < 1:
+		return sequence{}, true
+	case n == 1:
+		return q, true
+	}
+	twice, ok := q.then(q, true)
+	twice.runs += (n - 2) * (twice.runs - q.runs)
+	return twice, ok
+}
+
+// runs appends what a step comes to, which is a sequence.
+func (c *compressor) runs(runs []stitch.Run, s *Step) []stitch.Run {
+	n := 1
+	if s.Times != nil {
+		n = s.Times[0]
+	}
+	if s.Operation != 0 {
+		return joinedTo(runs, s.Operation, n)
 	}
 	var once []stitch.Run
 	for i := range s.Steps {
-		var ok bool
-		if once, ok = c.runs(once, &s.Steps[i]); !ok {
-			return runs, false
-		}
+		once = c.runs(once, &s.Steps[i])
 	}
 	if len(once) == 1 {
-		return c.append(runs, once[0].Op, int(times(int64(once[0].Count), int64(n))))
+		return joinedTo(runs, once[0].Op, n*once[0].Count)
 	}
-	ok := len(once) > 0
 	for range n {
 		for _, r := range once {
-			if runs, ok = c.append(runs, r.Op, r.Count); !ok {
-				return runs, false
-			}
+			runs = joinedTo(runs, r.Op, r.Count)
 		}
 	}
-	return runs, ok
+	return runs
 }
 
-// append adds a run, joined to the last one if that is of the same operation.
-func (c *compressor) append(runs []stitch.Run, op stitch.Op, n int) ([]stitch.Run, bool) {
+// joinedTo appends a run, joined to the last one if that is of the same operation.
+func joinedTo(runs []stitch.Run, op stitch.Op, n int) []stitch.Run {
+	if k := len(runs); k > 0 && n > 0 && runs[k-1].Op == op && !op.EndsRow() {
+		runs[k-1].Count += n
+		return runs
+	}
 	if n < 1 {
-		return runs, true
+		return runs
 	}
-	if k := len(runs); k > 0 && runs[k-1].Op == op && !op.EndsRow() {
-		if n += runs[k-1].Count; n > stitch.MaxOperations {
-			return runs, false
-		}
-		runs[k-1].Count = n
-		return runs, true
-	}
-	if n > stitch.MaxOperations || len(runs) >= c.left {
-		return runs, false
-	}
-	return append(runs, stitch.Run{Op: op, Count: n}), true
+	return append(runs, stitch.Run{Op: op, Count: n})
 }
 
 // fromStitch is a step of package stitch as one of this package, in all sizes.

@@ -2,18 +2,88 @@ package pattern
 
 import "example.com/knitmath/knitmath/cost"
 
-// Cost is the price of checking a text: a step for every byte in every size.
+// MaxCheckCost is the dearest text that is checked: what it takes to read the
+// longest text, to work as many rows as may be in as many sizes, and to tell of them.
+const MaxCheckCost = 100_000
+
+// Cost is the price of checking a text, and also what it may take: how many rows
+// are worked is known only when they are, so that the working stops when it has
+// cost what the price allows for it, which is several times what a pattern takes
+// that is meant to be knit. With L lines, S sizes and R rows, as seen at a glance,
+//
+//	price = 20 + bytes/3 + 20*abbreviations + 10*L + S*(2*L + bytes/40 + (2*L+R)/5), at most 60,000 of it for the sizes
 func (in CheckInstructionsInput) Cost() int {
-	return cost.Product(min(len(in.Text), MaxTextBytes), cost.Clamp(len(in.StartStitches), 1, MaxSizes))
+	g := glanceAt(in.Text[:min(len(in.Text), MaxTextBytes)])
+	return cost.Sum(20, min(len(in.Text), MaxTextBytes)/3, declaring(in.Abbreviations), 10*g.lines,
+		priced(in.charge(g)))
 }
 
-// Cost is the price of writing rows: a step for every byte of a text, or for every
-// row that is given.
-func (in FormatInstructionsInput) Cost() int { return rewriting(in.Text, in.Rows) }
+// charge is what the working of all sizes may be charged.
+func (in CheckInstructionsInput) charge(g glance) int {
+	rows := min(2*g.lines+g.rows, 3*MaxRows)
+	each := chargesPerStep*2*g.lines + min(len(in.Text), MaxTextBytes)/2 + rows*(chargeRow+chargeMisfit)
+	return min(in.sizes(g)*each, maxCharge)
+}
 
-// Cost is the price of mirroring rows, which is that of writing them.
-func (in MirrorInstructionsInput) Cost() int { return rewriting(in.Text, in.Rows) }
+// sizes is how many there are, as far as can be seen at a glance.
+func (in CheckInstructionsInput) sizes(g glance) int {
+	if len(in.StartStitches) > 1 {
+		return min(len(in.StartStitches), MaxSizes)
+	}
+	return g.sizes
+}
 
-func rewriting(text string, rows []Row) int {
-	return cost.Sum(20, min(len(text), MaxTextBytes), cost.Product(20, min(len(rows), MaxRowsGiven)))
+// declaring is the price of abbreviations.
+func declaring(own []Abbreviation) int { return 20 * min(len(own), MaxAbbreviations) }
+
+// Cost is the price of writing rows: of a text a step for every third byte of it, and
+// of rows that are given ten steps for each of their steps and one for each number.
+// What is compressed is part of it: no text has more to compress than it has bytes,
+// until that is the most.
+func (in FormatInstructionsInput) Cost() int {
+	return cost.Sum(rewriting(in.Text, in.Rows, in.Abbreviations), compressing(in.Text, in.Rows))
+}
+
+// Cost is the price of mirroring rows: that of writing them, but for compressing.
+func (in MirrorInstructionsInput) Cost() int { return rewriting(in.Text, in.Rows, in.Abbreviations) }
+
+func rewriting(text string, rows []Row, own []Abbreviation) int {
+	price := cost.Sum(20, min(len(text), MaxTextBytes)/3, declaring(own))
+	if len(rows) > MaxRowsGiven {
+		return price
+	}
+	left := MaxStepsGiven
+	for i := range rows {
+		price = cost.Sum(price, 20, (len(rows[i].Label)+len(rows[i].Direction))/10, stepsCost(rows[i].Steps, &left))
+	}
+	return price
+}
+
+// stepsCost looks at no more steps than are read.
+func stepsCost(steps []Step, left *int) int {
+	price := 0
+	for i := range steps {
+		if *left--; *left < 0 {
+			break
+		}
+		s := &steps[i]
+		price = cost.Sum(price, 10, min(len(s.Times), MaxSizes), min(len(s.RemainingStitches), MaxSizes), stepsCost(s.Steps, left))
+	}
+	return price
+}
+
+// compressing is the price of what is compressed: as many runs as a text may have,
+// at three steps each, if something is repeated in it, or else one for each step.
+func compressing(text string, rows []Row) int {
+	const most = 3 * maxRuns
+	if len(rows) > 0 {
+		return most
+	}
+	times := 0
+	for i := range len(text) {
+		if c := text[i]; c == ']' || c == ')' || c == '}' || c == '*' {
+			times++
+		}
+	}
+	return min(most, len(text)+300*times)
 }

@@ -29,7 +29,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 		r.fitting(i, p, o, claimed)
 		return
 	}
-	r.misfitting(l, p, o, claimed)
+	r.misfitting(i, p, o, claimed)
 	r.finish(i, o)
 }
 
@@ -48,7 +48,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 		r.known = false
 		return
 	}
-	r.byHand(i, p, before)
+	r.byHand(i, p, before, o.ops)
 	r.finish(i, o)
 	if claimed {
 		r.compare(l, before)
@@ -57,12 +57,14 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 
 // misfitting goes on after a row that does not fit, as the writer must have meant
 // it: by its claim, or by the smallest correction, or as it is written.
-func (r *runner) misfitting(l *Line, p *profile, o outcome, claimed bool) {
+func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
+	l := &r.piece.Lines[i]
 	before := r.now
-	r.misfit(l, p, o)
+	r.spend(chargeMisfit)
+	r.misfit(i, p, o)
 	end := before.after(p, o).total()
 	guess := end
-	if n, ok := r.corrected(l, p, o); ok {
+	if n, ok := r.corrected(i, p, o); ok {
 		guess = before.total() + n
 	}
 	r.other, r.machine = nil, nil
@@ -107,7 +109,7 @@ func (r *runner) compare(l *Line, before hand) {
 	total := r.now.total()
 	if len(l.ClaimedChangeStitches) > 0 {
 		n := int64(at(l.ClaimedChangeStitches, r.size))
-		if got := total - before.total(); got != n {
+		if got := total - before.total(); got != n && r.wanted(ReasonClaim, l.info.claimAt) {
 			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-got), "the stitches change by "+signed(got)+", not by "+signed(n))
 		}
 		return
@@ -121,7 +123,9 @@ func (r *runner) compare(l *Line, before hand) {
 		r.other = nil
 		return
 	}
-	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
+	if r.wanted(ReasonClaim, l.info.claimAt) {
+		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
+	}
 	if r.other == nil && !r.quiet {
 		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
 	}
@@ -135,16 +139,13 @@ func signed(n int64) string {
 }
 
 // misfit says why a row does not fit, and what would.
-func (r *runner) misfit(l *Line, p *profile, o outcome) {
+func (r *runner) misfit(i int, p *profile, o outcome) {
 	have := r.now.left
-	at := l.info.at
-	if len(l.Steps) > 0 {
-		at = l.Steps[0].at.to(l.Steps[len(l.Steps)-1].at)
-	}
+	at := r.facts[i].stepsAt
 	if o.reason == ReasonUneven {
 		at = o.step.at
 	}
-	if r.said(o.reason, at) {
+	if !r.wanted(o.reason, at) {
 		return
 	}
 	if o.reason == ReasonUneven {
@@ -165,12 +166,12 @@ func (r *runner) misfit(l *Line, p *profile, o outcome) {
 		takes = have + o.missing
 		text = stitches(int(o.missing)) + " missing"
 	}
-	if len(p.parts) == 0 {
+	if !p.stretches {
 		text += ": the row takes " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
 	} else {
 		text += ": the row takes at least " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
 	}
-	if g, times := r.repeat1(l); g != nil && len(p.parts) == 0 {
+	if g, times := r.repeat1(i); g != nil && !p.stretches {
 		each := g.pass(r.size).takes
 		switch n := difference / max(each, 1); {
 		case each < 1:
@@ -203,18 +204,8 @@ func multiple(n, each int64) string {
 
 // repeat1 is the one repeat of a row with a number of times, and that number;
 // nil if there are none or several.
-func (r *runner) repeat1(l *Line) (*Step, int64) {
-	var found *Step
-	for i := range l.Steps {
-		s := &l.Steps[i]
-		if s.stretch() || s.IntoOneStitch || s.Steps == nil && (s.takes < 2 || single(s.Times, 1)) {
-			continue
-		}
-		if found != nil {
-			return nil, 0
-		}
-		found = s
-	}
+func (r *runner) repeat1(i int) (*Step, int64) {
+	found := r.facts[i].repeat
 	if found == nil {
 		return nil, 0
 	}
@@ -223,9 +214,9 @@ func (r *runner) repeat1(l *Line) (*Step, int64) {
 
 // corrected is the change of the stitch count if the one repeat of a row is
 // worked as often as fits.
-func (r *runner) corrected(l *Line, p *profile, o outcome) (int64, bool) {
-	g, _ := r.repeat1(l)
-	if g == nil || len(p.parts) > 0 || o.reason == ReasonUneven {
+func (r *runner) corrected(i int, p *profile, o outcome) (int64, bool) {
+	g, _ := r.repeat1(i)
+	if g == nil || p.stretches || o.reason == ReasonUneven {
 		return 0, false
 	}
 	each := g.pass(r.size)

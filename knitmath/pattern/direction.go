@@ -154,6 +154,7 @@ func (p *parser) direction(line *Line) bool {
 // of its last row.
 func (p *parser) sentence(info *lineInfo) {
 	for {
+		p.looked++
 		t := p.peek()
 		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".") || p.claimAhead() {
 			return

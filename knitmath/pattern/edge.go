@@ -11,14 +11,16 @@ func (r *runner) castOn(i int) {
 	l := &r.piece.Lines[i]
 	n := int64(at(l.info.counts, r.size))
 	if len(r.start.Counts) > 0 && r.rows == 0 {
-		if have := r.now.total(); have != n {
+		if have := r.now.total(); have != n && r.wanted(ReasonClaim, l.info.at) {
 			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have),
 				"the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
 		}
 	} else {
 		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
 		r.round, r.side = r.start.inTheRound(), r.start.side()
-		r.since, r.others, r.history, r.lastRow, r.rule, r.turned = i, nil, nil, 0, -1, 0
+		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
+		r.history = r.history[:0]
+		r.written.forgetRules()
 	}
 	r.record(i)
 	r.close(i, r.now)
@@ -38,11 +40,11 @@ func (r *runner) beginning(i int) {
 		if r.known {
 			total := r.now.total()
 			if l.info.op == stitch.BindOff {
-				if n > total {
+				if n > total && r.wanted(ReasonMissing, l.info.at) {
 					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
 						stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
-					r.known = false
 				}
+				r.known = n <= total
 				total -= n
 			} else {
 				total += n

@@ -1,6 +1,7 @@
 package pattern_test
 
 import (
+	"context"
 	"fmt"
 
 	"example.com/knitmath/knitmath/pattern"
@@ -8,7 +9,7 @@ import (
 
 // A pattern in two sizes, of which one claims a stitch too many.
 func ExampleCheckInstructions() {
-	out, err := pattern.CheckInstructions(pattern.CheckInstructionsInput{
+	out, err := pattern.CheckInstructions(context.Background(), pattern.CheckInstructionsInput{
 		Text: "CO 40 (44) sts\nRow 1 (RS): k1, ssk, k to last 3 sts, k2tog, k1 (38, 43 sts)",
 	})
 	if err != nil {

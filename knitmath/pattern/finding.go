@@ -69,12 +69,12 @@ type findingKey struct {
 }
 
 func (f *findings) add(kind Kind, reason report.Reason, at span, description string) {
-	f.place(kind, reason, at, func() string { return description })
+	f.place(kind, reason, at, description)
 }
 
 // place returns the index of the finding of this place and reason, and whether
 // it is new; -1 when there is no room for it.
-func (f *findings) place(kind Kind, reason report.Reason, at span, describe func() string) (int, bool) {
+func (f *findings) place(kind Kind, reason report.Reason, at span, description string) (int, bool) {
 	key := findingKey{at.start, reason}
 	if i, known := f.at[key]; known {
 		return i, false
@@ -88,7 +88,7 @@ func (f *findings) place(kind Kind, reason report.Reason, at span, describe func
 	}
 	f.at[key] = len(f.list)
 	f.list = append(f.list, Finding{Kind: kind, Reason: reason, LineNumber: int(at.line), ColumnNumber: int(at.column),
-		Text: snippet(f.source, at), Description: describe()})
+		Text: snippet(f.source, at), Description: description})
 	return len(f.list) - 1, true
 }
 

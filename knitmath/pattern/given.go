@@ -25,7 +25,8 @@ func readQuestion(text string, rows []Row, own []Abbreviation, style RepeatStyle
 	if len(rows) == 0 {
 		return Read(text, Options{Abbreviations: own}), nil
 	}
-	g := givenRows{Checks: &c, own: own, names: namesOf(own), sizes: 1}
+	mine := ownNames(own)
+	g := givenRows{Checks: &c, own: mine, names: namesOf(mine), sizes: 1}
 	for i := range rows {
 		g.vetRow(fault.Index("rows", i), rows[i])
 	}
@@ -39,7 +40,7 @@ func readQuestion(text string, rows []Row, own []Abbreviation, style RepeatStyle
 // givenRows checks rows that were given as trees.
 type givenRows struct {
 	*fault.Checks
-	own    []Abbreviation
+	own    map[string]meaning
 	names  func(string) bool
 	sizes  int // the longest list so far
 	steps  int
@@ -186,7 +187,7 @@ func (g *givenRows) read(rows []Row) *Piece {
 				"the row is longer than %d bytes when it is written", MaxTextBytes)
 			continue
 		}
-		one := Read(text, Options{SizeCount: g.sizes, Abbreviations: g.own})
+		one := read(text, g.sizes, g.own)
 		field, detail, ok := one.oneLine(&line)
 		if !ok {
 			g.Add(fault.Join(fault.Index("rows", i), field), fault.ReasonInfeasible, "%q does not read as one row: %s",

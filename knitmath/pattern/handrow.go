@@ -17,9 +17,11 @@ func (p *Piece) StitchRow(line, size, onNeedle int) (stitch.Row, bool) {
 }
 
 // rowOf is a row in one size as the machine takes it, and the place in the text
-// of each of its steps; a place without text is one that stands for another.
+// of each of its steps; a place without text is one that stands for another. Both
+// are good until the next row.
 func (r *runner) rowOf(steps []Step, left int64) (stitch.Row, []span, bool) {
-	b := rowBuilder{runner: r, left: left}
+	b := rowBuilder{runner: r, left: left, row: stitch.Row{Steps: r.steps[:0]}, places: r.places[:0]}
+	defer func() { r.steps, r.places = b.row.Steps, b.places }() // room for the next row
 	for i := range steps {
 		s := &steps[i]
 		b.place = s.at
@@ -103,7 +105,7 @@ func (r *runner) once(s *Step) ([]stitch.Step, bool) {
 		t := s.pass(r.size)
 		return surrogate(int(t.takes), int(t.leaves))
 	}
-	var out []stitch.Step
+	out := make([]stitch.Step, 0, len(s.Steps))
 	for i := range s.Steps {
 		in := &s.Steps[i]
 		n := in.workings(r.size)

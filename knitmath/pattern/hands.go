@@ -6,50 +6,39 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// needsHands reports whether counting a row is not the whole truth of it.
-func needsHands(steps []Step) bool {
-	for i := range steps {
-		s := &steps[i]
-		switch s.Operation {
-		case stitch.M1, stitch.M1L, stitch.M1R, stitch.M1P, stitch.M1LP, stitch.M1RP,
-			stitch.Turn, stitch.WrapTurn, stitch.MakeDouble, stitch.KnitDouble, stitch.PurlDouble,
-			stitch.KnitWrapped, stitch.PurlWrapped, stitch.ShortRowYO:
-			return true
-		}
-		if needsHands(s.Steps) {
-			return true
-		}
+// needsHands reports whether counting an operation is not the whole truth of it.
+func needsHands(op stitch.Op) bool {
+	switch op {
+	case stitch.M1, stitch.M1L, stitch.M1R, stitch.M1P, stitch.M1LP, stitch.M1RP,
+		stitch.Turn, stitch.WrapTurn, stitch.MakeDouble, stitch.KnitDouble, stitch.PurlDouble,
+		stitch.KnitWrapped, stitch.PurlWrapped, stitch.ShortRowYO:
+		return true
 	}
 	return false
 }
 
-// picksUp reports whether a row takes rows of an edge rather than stitches.
-func picksUp(steps []Step) bool {
-	for i := range steps {
-		switch steps[i].Operation {
-		case stitch.PickUp, stitch.PickUpTwo, stitch.SkipRow:
-			return true
-		}
-		if picksUp(steps[i].Steps) {
-			return true
-		}
-	}
-	return false
+// picksUp reports whether an operation takes rows of an edge rather than stitches.
+func picksUp(op stitch.Op) bool {
+	return op == stitch.PickUp || op == stitch.PickUpTwo || op == stitch.SkipRow
 }
 
 // byHand has the stitch machine work a row that was counted already. The machine
 // comes in with the first row that needs it, on plain knitting, and stays until
 // no short row is open. What it refuses becomes a finding, and it goes.
-func (r *runner) byHand(i int, p *profile, before hand) {
+func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 	l := &r.piece.Lines[i]
-	if r.quiet || r.machine == nil && !r.needsMachine(l, before) {
+	if r.quiet || r.machine == nil && !r.needsMachine(i, before) {
 		return
 	}
-	if r.hands -= int(3*before.total() + 100); r.hands < 0 {
-		r.machine = nil
-		r.found.add(KindReading, ReasonCountedOnly, l.info.at, "from here on rows are counted, and no longer worked stitch by stitch")
+	// A row of many operations on few stitches is as much work as one on many.
+	work := int(max(3*before.total()+100, ops+4*int64(r.facts[i].stepCount)))
+	if r.hands < work {
+		r.hands, r.machine = 0, nil
+		r.remark(ReasonCountedOnly, l.info.at, "from here on rows are counted, and no longer worked stitch by stitch")
 		return
 	}
+	r.hands -= work
+	r.changes++
 	if r.machine == nil && !r.pickUp(before) {
 		return
 	}
@@ -71,8 +60,8 @@ func (r *runner) byHand(i int, p *profile, before hand) {
 
 // needsMachine reports whether the machine has to come in with a row, and can: with
 // all stitches on the left needle, on a side that is known.
-func (r *runner) needsMachine(l *Line, before hand) bool {
-	return needsHands(l.Steps) && before.behind == 0 && before.left > 0 && r.side != stitch.SideUnspecified
+func (r *runner) needsMachine(i int, before hand) bool {
+	return r.facts[i].needsHands && before.behind == 0 && before.left > 0 && r.side != stitch.SideUnspecified
 }
 
 // pickUp puts the stitches on the machine's needles, in plain knitting, with the

@@ -12,6 +12,7 @@ var steering = map[string]bool{"work": true, "cont": true, "continue": true, "sl
 func (p *parser) headingAhead() bool {
 	words := 0
 	for i := 0; ; i++ {
+		p.looked++
 		t := p.ahead(i)
 		switch {
 		case t.kind == tokenEnd || t.kind == tokenNewline:

@@ -11,6 +11,7 @@ import (
 func (p *parser) items(inner string) ([]Step, bool) {
 	var steps []Step
 	for {
+		p.looked++
 		if p.separators(inner) || p.itemsEnd(inner) {
 			return steps, true
 		}

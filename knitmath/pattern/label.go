@@ -107,6 +107,7 @@ func (p *parser) labelEnd(i int) int {
 // numberedEnd passes over the numbers of "Rows 1-8", and what may follow them.
 func (p *parser) numberedEnd(i int) int {
 	for {
+		p.looked++
 		n := p.labelPart(i)
 		if n == 0 {
 			return i

@@ -132,17 +132,20 @@ func (m *mirror) row(l *Line) []Step {
 // takes every stitch.
 func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 	out := append([]Step(nil), steps...)
-	open := -1 // the last stretch met
+	open := -1                                // the first stretch
+	after := make([]int64, m.piece.SizeCount) // what is fixed takes since then
 	for i := range out {
 		s := &out[i]
-		if !s.stretch() {
+		switch {
+		case !s.stretch():
+		case open < 0:
+			open = i
 			continue
-		}
-		if open >= 0 {
+		default:
 			counts := make([]int, m.piece.SizeCount)
 			for size := range counts {
-				before, after := at(steps[open].RemainingStitches, size), at(s.RemainingStitches, size)
-				between := int64(before-after) - fixed(out[open+1:i], size).takes
+				before, last := at(steps[open].RemainingStitches, size), at(s.RemainingStitches, size)
+				between := int64(before-last) - after[size]
 				each := s.pass(size).takes
 				if each < 1 || between < 0 || between%each != 0 {
 					m.refuse(s.at, "the stitches between this and the repeat before it do not come out")
@@ -151,15 +154,19 @@ func (m *mirror) oneStretch(steps []Step) ([]Step, bool) {
 				counts[size] = int(between / each)
 			}
 			s.RemainingStitches, s.Times = nil, tidy(counts)
+		}
+		if open < 0 {
 			continue
 		}
-		open = i
+		for size := range after {
+			after[size] = min(after[size]+times(s.pass(size).takes, int64(s.workings(size))), most)
+		}
 	}
 	if open < 0 {
 		return out, true
 	}
 	for size := range m.piece.SizeCount {
-		if rest, last := fixed(out[open+1:], size).takes, int64(at(out[open].RemainingStitches, size)); rest != last {
+		if rest, last := after[size], int64(at(out[open].RemainingStitches, size)); rest != last {
 			m.refuse(out[open].at, "what follows takes "+stitches(int(rest))+", not the "+strconv.Itoa(int(last))+" that remain")
 			return nil, false
 		}

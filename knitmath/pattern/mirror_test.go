@@ -71,15 +71,15 @@ func TestMirrorTwice(t *testing.T) {
 			!reflect.DeepEqual(plain(once.Lines[0].Steps), plain(m.Lines[0].Steps)) {
 			t.Fatalf("%q mirrored is %q, twice %q", p.Lines[0].Text(0), text, got)
 		}
-		r := &runner{engine: &engine{piece: p}}
+		there, back := &runner{engine: &engine{piece: p}}, &runner{engine: &engine{piece: p}}
 		for size := range sizes {
-			r.size = size
+			there.size, back.size = size, size
 			on := fixed(p.Lines[0].Steps, size).takes // a stretch counts once
 			if on < 1 || on > 400 {
 				continue
 			}
-			a, _, okA := r.rowOf(p.Lines[0].Steps, on)
-			b, _, okB := r.rowOf(m.Lines[0].Steps, on)
+			a, _, okA := there.rowOf(p.Lines[0].Steps, on)
+			b, _, okB := back.rowOf(m.Lines[0].Steps, on)
 			if !okA || !okB {
 				continue
 			}

@@ -187,11 +187,10 @@ func folded(name string) string { return strings.ToLower(name) }
 
 // namesOf returns a function that tells whether a name is known, with the caller's
 // own, and has a count. Operations have no names here.
-func namesOf(own []Abbreviation) func(string) bool {
-	mine := ownNames(own)
+func namesOf(own map[string]meaning) func(string) bool {
 	return func(name string) bool {
 		name = folded(name)
-		m, ok := lookUp(name, mine)
+		m, ok := lookUp(name, own)
 		if !ok {
 			for _, n := range otherWork {
 				if n.name == name {

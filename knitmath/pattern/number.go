@@ -17,6 +17,7 @@ func (p *parser) listEnd(i int) (end, n int) {
 		return 0, 0
 	}
 	for i++; ; i++ {
+		p.looked++
 		t := &p.tokens[i]
 		if t.kind != tokenNumber && (t.kind != tokenMark || t.text != "-") {
 			return 0, 0

@@ -1,9 +1,6 @@
 package pattern
 
-import (
-	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/stitch"
-)
+import "example.com/knitmath/knitmath/stitch"
 
 // most is where counting stops growing: far above any limit, far below overflow.
 const most = 1 << 40
@@ -68,17 +65,21 @@ func fixed(steps []Step, size int) tally {
 	return t
 }
 
-// profile is what a row does in one size: fixed work, and between it stretches
-// that are worked until some stitches remain.
+// profile is what a row does in one size. A stretch, which is worked until some
+// stitches remain, leaves just these, and so what comes after the first stretch
+// does the same on any number of stitches: it is worked out once, and a row on
+// some number of stitches is a few sums, however long it is.
 type profile struct {
-	parts []part
-	rest  tally // after the last stretch
-	turn  stitch.Op
+	stretches bool
+	first     part              // the first stretch, if there is one
+	then      [outcomes]outcome // what comes after it, by how it came out
+	rest      tally             // of a row without stretches
+	turn      stitch.Op
 }
 
 // empty reports whether a row does nothing on no stitches.
 func (p *profile) empty() bool {
-	return len(p.parts) == 0 && p.turn == 0 && p.rest.takes <= 0 && p.rest.leaves <= 0
+	return !p.stretches && p.turn == 0 && p.rest.takes <= 0 && p.rest.leaves <= 0
 }
 
 // part is fixed work and the stretch after it.
@@ -93,6 +94,7 @@ type part struct {
 func profileOf(steps []Step, size int) profile {
 	var p profile
 	var t tally
+	var after [outcomes]course
 	for i := range steps {
 		s := &steps[i]
 		if s.Operation.EndsRow() {
@@ -104,11 +106,38 @@ func profileOf(steps []Step, size int) profile {
 			t.add(s.pass(size).times(int64(s.workings(size))))
 			continue
 		}
-		p.parts = append(p.parts, part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))})
+		next := part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))}
 		t = tally{}
+		if !p.stretches {
+			p.stretches, p.first = true, next
+			for way, reason := range wayReasons {
+				after[way] = course{left: next.last, outcome: outcome{reason: reason}}
+			}
+			continue
+		}
+		for way := range after {
+			after[way].stretch(&next)
+		}
 	}
 	p.rest = t
+	if p.stretches {
+		for way := range after {
+			after[way].end(t, p.turn)
+			p.then[way] = after[way].outcome
+		}
+	}
 	return p
+}
+
+// work works the profile on stitches of the left needle.
+func (p *profile) work(stitches int64) outcome {
+	c := course{left: stitches}
+	if !p.stretches {
+		c.end(p.rest, p.turn)
+		return c.outcome
+	}
+	c.stretch(&p.first)
+	return c.followed(&p.then[wayOf(c.reason)])
 }
 
 // restTakes is what the rest of a row takes, up to the next stretch.
@@ -119,62 +148,4 @@ func restTakes(steps []Step, size int) int64 {
 		}
 	}
 	return fixed(steps, size).takes
-}
-
-// outcome is a row worked on a number of stitches.
-type outcome struct {
-	takes, leaves int64
-	ops           int64
-	unworked      int64         // left over at the end, without a turn
-	missing       int64         // more needed than there are
-	reason        report.Reason // "" if the row fits
-	step          *Step         // the stretch that does not come out
-	short         int64         // stitches that are too few for one more of it
-}
-
-// work works the profile on stitches of the left needle.
-func (p *profile) work(stitches int64) outcome {
-	var o outcome
-	left := stitches
-	take := func(t tally) bool {
-		o.takes += t.takes
-		o.leaves += t.leaves
-		o.ops += t.ops
-		left -= t.takes
-		return left >= 0
-	}
-	for i := range p.parts {
-		q := &p.parts[i]
-		if !take(q.before) || left < q.last {
-			o.reason = ReasonMissing
-			o.missing = q.last - left
-			o.step = q.step
-			// What the stretch would do is nothing; the rest is worked all the same.
-			left = q.last
-			continue
-		}
-		n := int64(0)
-		if q.each.takes > 0 {
-			n = (left - q.last) / q.each.takes
-			if over := (left - q.last) % q.each.takes; over != 0 && o.reason == "" {
-				o.reason, o.step, o.short = ReasonUneven, q.step, over
-			}
-		} else if left != q.last {
-			o.reason, o.step, o.short = ReasonUneven, q.step, left-q.last
-		}
-		take(q.each.times(n))
-		if o.reason == ReasonUneven {
-			left = q.last // go on as if it came out
-		}
-	}
-	if !take(p.rest) {
-		if o.reason == "" || o.reason == ReasonMissing {
-			o.reason = ReasonMissing
-			o.missing = max(o.missing, -left)
-		}
-	} else if left > 0 && p.turn == 0 && o.reason == "" {
-		o.reason = ReasonUnworked
-		o.unworked = left
-	}
-	return o
 }

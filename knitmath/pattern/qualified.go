@@ -159,6 +159,7 @@ func (p *parser) asTheyAre() bool {
 		return false
 	}
 	for {
+		p.looked++
 		t := p.peek()
 		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ";", ",", "(", "[", "-") {
 			return true

@@ -21,7 +21,12 @@ func Read(text string, o Options) *Piece {
 	if len(text) > MaxTextBytes {
 		text = text[:MaxTextBytes]
 	}
-	p := parser{tokens: scan(text), own: ownNames(o.Abbreviations), sizes: o.SizeCount}
+	return read(text, o.SizeCount, ownNames(o.Abbreviations))
+}
+
+// read reads a text that is not too long.
+func read(text string, sizes int, own map[string]meaning) *Piece {
+	p := parser{tokens: scan(text), own: own, sizes: sizes}
 	p.found.source = text
 	if p.sizes < 1 {
 		p.sizes = min(p.sizesIn(), MaxSizes)
@@ -40,7 +45,7 @@ func Read(text string, o Options) *Piece {
 		}
 		piece.Lines = append(piece.Lines, p.line())
 	}
-	piece.found = p.found
+	piece.found, piece.looked = p.found, p.looked+len(p.tokens)
 	return piece
 }
 
@@ -58,6 +63,7 @@ type parser struct {
 	steps  int
 	listed int
 	named  int // row numbers in labels and repeats
+	looked int // tokens looked at ahead, where they may be many: what reading costs
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }
@@ -148,6 +154,7 @@ func (p *parser) line() Line {
 // end still says how many stitches there are.
 func (p *parser) recover(line *Line) {
 	for {
+		p.looked++
 		t := p.peek()
 		if t.kind == tokenEnd || t.kind == tokenNewline {
 			return

@@ -58,7 +58,8 @@ const (
 	// repeats or a count of stitches is beyond the limits.
 	ReasonTooLarge report.Reason = "TOO_LARGE"
 	// ReasonTooMany: a text has more lines, steps, numbers in lists, row numbers or
-	// worked rows than the limits. What comes after it is not read, or not worked.
+	// worked rows than the limits, or costs more to work than its price. What comes
+	// after it is not read, or not worked.
 	ReasonTooMany report.Reason = "TOO_MANY"
 )
 

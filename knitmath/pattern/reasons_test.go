@@ -127,7 +127,8 @@ func TestWhyMirrored(t *testing.T) {
 // they were found in.
 func TestTooManyFindings(t *testing.T) {
 	many := strings.Repeat("kfb, ", MaxFindings+50) + "kfb"
-	checked, err := CheckInstructions(CheckInstructionsInput{Text: strings.Repeat("foo\n", MaxFindings+50), StartStitches: []int{9}})
+	in := CheckInstructionsInput{Text: strings.Repeat("foo\n", MaxFindings+50), StartStitches: []int{9}}
+	checked, err := CheckInstructions(t.Context(), in)
 	if err != nil || checked.Agrees || len(checked.Findings) != MaxFindings {
 		t.Fatalf("%d findings, %v", len(checked.Findings), err)
 	}

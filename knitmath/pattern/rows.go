@@ -34,17 +34,8 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	start := r.now
-	for range passes {
-		for _, line := range lines {
-			if r.stopped {
-				return
-			}
-			if line < 0 {
-				r.plain(info.at)
-				continue
-			}
-			r.work(line, false)
-		}
+	if !r.passes(lines, passes, info.at) {
+		return
 	}
 	r.ended(l)
 	r.close(i, start)
@@ -85,48 +76,38 @@ func (r *runner) ended(l *Line) {
 }
 
 // repeated finds the lines of the rows to be repeated.
-func (r *runner) repeated(info *lineInfo) ([]int, bool) {
+func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
+	r.lines = r.lines[:0]
 	if info.ranges == nil {
 		n := len(r.history)
 		if info.last > n {
-			r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+report.CountOf(n, "rows")+" came before")
+			if r.wanted(ReasonNoRow, info.at) {
+				r.fault(KindMistake, ReasonNoRow, info.at, 0, "only "+report.CountOf(n, "rows")+" came before")
+			}
 			return nil, false
 		}
-		return append([]int(nil), r.history[n-info.last:]...), true
+		r.spend(info.last / chargedNames)
+		r.lines = append(r.lines, r.history[n-info.last:]...)
+		return r.lines, true
 	}
-	var lines []int
 	for _, q := range info.ranges {
+		r.spend(int(q.last-q.first) / chargedNames)
 		for n := q.first; n <= q.last; n++ {
 			line := r.lineOf(n, 0)
 			if line < 0 {
-				r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+strconv.Itoa(int(n))+" is not written")
+				if r.wanted(ReasonNoRow, info.at) {
+					r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+strconv.Itoa(int(n))+" is not written")
+				}
 				return nil, false
 			}
-			lines = append(lines, line)
+			r.lines = append(r.lines, int16(line))
 		}
 	}
-	return lines, true
-}
-
-// trial works the rows once, on a copy, and returns by how many stitches they
-// change the count; false if they do not fit.
-func (r *runner) trial(lines []int) (int64, bool) {
-	t := *r
-	t.quiet, t.machine, t.other = true, nil, nil
-	t.history = nil
-	for _, line := range lines {
-		if line >= 0 {
-			t.work(line, false)
-		}
-		if t.stopped || !t.known {
-			return 0, false
-		}
-	}
-	return t.now.total() - r.now.total(), t.now.behind == 0
+	return r.lines, true
 }
 
 // passesTo is how often rows are worked until a count is reached.
-func (r *runner) passesTo(l *Line, lines []int, want int64) (int, bool) {
+func (r *runner) passesTo(l *Line, lines []int16, want int64) (int, bool) {
 	if !r.known {
 		r.now, r.known = hand{left: want}, true
 		return 0, true
@@ -139,8 +120,10 @@ func (r *runner) passesTo(l *Line, lines []int, want int64) (int, bool) {
 	case change == 0 && gap == 0:
 		return 0, true
 	case change == 0 || gap%change != 0 || gap/change < 0:
-		r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
-			strconv.Itoa(int(r.now.total()))+" they never come to "+strconv.Itoa(int(want)))
+		if r.wanted(ReasonUneven, l.info.at) {
+			r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
+				strconv.Itoa(int(r.now.total()))+" they never come to "+strconv.Itoa(int(want)))
+		}
 		r.now, r.other, r.machine = hand{left: want}, nil, nil
 		return 0, true
 	}
@@ -148,7 +131,7 @@ func (r *runner) passesTo(l *Line, lines []int, want int64) (int, bool) {
 }
 
 // openPasses is for rows repeated "until it measures ...".
-func (r *runner) openPasses(l *Line, lines []int) (int, bool) {
+func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 	if !r.quiet {
 		r.out.RowsOpen = true
 	}
@@ -167,8 +150,10 @@ func (r *runner) openPasses(l *Line, lines []int) (int, bool) {
 	if want, ok := r.claim(l); ok {
 		return r.passesTo(l, lines, want)
 	}
-	r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? the rows change the count by "+signed(change)+
-		" each time; what follows is not counted until the text says how many stitches there are")
+	if r.wanted(ReasonOpenRows, l.info.at) {
+		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? the rows change the count by "+signed(change)+
+			" each time; what follows is not counted until the text says how many stitches there are")
+	}
 	return 0, false
 }
 
@@ -181,19 +166,6 @@ func (r *runner) openSide(l *Line, period int) {
 	}
 }
 
-// plain works a row that changes nothing.
-func (r *runner) plain(at span) {
-	if !r.another(at) {
-		return
-	}
-	r.now = hand{left: r.now.total()}
-	if r.other != nil {
-		r.other = &hand{left: r.other.total()}
-	}
-	r.machine = nil
-	r.worked(-1, 0)
-}
-
 // even works rows that change nothing, so many or until a length.
 func (r *runner) even(i int) {
 	l := &r.piece.Lines[i]
@@ -201,11 +173,8 @@ func (r *runner) even(i int) {
 	start := r.now
 	r.lastRow = 0
 	if l.info.counts != nil {
-		for range at(l.info.counts, r.size) {
-			if r.stopped {
-				return
-			}
-			r.plain(l.info.at)
+		if !r.plain(at(l.info.counts, r.size), l.info.at) {
+			return
 		}
 		r.ended(l)
 		r.close(i, start)

@@ -1,8 +1,6 @@
 package pattern
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -22,36 +20,32 @@ type runner struct {
 	side     stitch.Side // of the next row; stitch.SideUnspecified if not known
 	round    bool
 	rows     int
-	turned   stitch.Op  // how the last row ended
-	written  []int16    // the last line of each row number, plus 1; 0 for none
-	since    int        // the first line of the rows that now count
-	others   []numbered // rules: and every other row after it
-	rule     int        // the line of "all WS rows" without a number, -1 for none
+	turned   stitch.Op // how the last row ended
+	since    int       // the first line of the rows that now count
+	rule     int       // the line of "all WS rows" without a number, -1 for none
 	ruleSide stitch.Side
-	lastRow  int   // the last number worked, 0 if any may follow
-	history  []int // the lines of the rows worked, -1 for plain ones
-	profiles []profile
-	done     []bool // profiles that are worked out
-	quiet    bool   // nothing is recorded: a trial
-	stopped  bool   // too many rows
+	lastRow  int  // the last number worked, 0 if any may follow
+	here     span // of the line of the text that is at hand
+	lastLine int  // the line of the row just worked, -1 for a plain one
+	quiet    bool // nothing is recorded: a trial
+	stopped  bool // too many rows, or too dear ones
 	machine  *stitch.Machine
 	overs    int64 // yarn overs of short rows made since no short row was open
 }
 
-// numbered is a line and the row from which it stands for every other row.
-type numbered struct {
-	last int32
-	line int
-}
+// noLine is for no row worked yet.
+const noLine = -2
 
 func (e *engine) size(size int) {
-	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1,
-		profiles: make([]profile, len(e.piece.Lines)), done: make([]bool, len(e.piece.Lines))}
+	e.left, e.history = e.share, e.history[:0]
+	e.written.forget()
+	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
+		r.here = lines[i].info.at
 		if lines[i].numbered() {
 			i = r.block(i)
 			continue
@@ -103,16 +97,6 @@ func (r *runner) turnWork() {
 	}
 }
 
-// another reports whether one more row may be worked.
-func (r *runner) another(at span) bool {
-	if r.rows < MaxRows {
-		return true
-	}
-	r.fault(KindMistake, ReasonTooMany, at, 0, "more than "+strconv.Itoa(MaxRows)+" rows are worked; what follows is not checked")
-	r.stopped, r.known = true, false
-	return false
-}
-
 // checkSide compares the side of a row with what its label says. Of several rows
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
 func (r *runner) checkSide(l *Line) {
@@ -120,17 +104,16 @@ func (r *runner) checkSide(l *Line) {
 	if want == stitch.SideUnspecified {
 		return
 	}
-	if r.side != stitch.SideUnspecified && want != r.side {
+	if r.side != stitch.SideUnspecified && want != r.side && r.wanted(ReasonSide, l.info.at) {
 		text := "this row is worked on the " + sideText(r.side)
 		if r.round {
 			text += ": in the round it always is, unless the work is turned"
 		}
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, text)
-		if r.round {
-			return
-		}
 	}
-	r.side = want
+	if !r.round || r.side == stitch.SideUnspecified {
+		r.side = want
+	}
 }
 
 func sideText(s stitch.Side) string {
@@ -146,7 +129,7 @@ func (r *runner) work(i int, claimed bool) {
 	if !r.another(l.info.at) {
 		return
 	}
-	if n := len(r.history); n == 0 || r.history[n-1] != i || len(l.info.ranges) == 0 {
+	if r.lastLine != i || len(l.info.ranges) == 0 {
 		r.checkSide(l)
 	}
 	r.record(i)
@@ -154,13 +137,13 @@ func (r *runner) work(i int, claimed bool) {
 		r.unfollowed(i, claimed)
 		return
 	}
-	if picksUp(l.Steps) {
+	if r.facts[i].picksUp {
 		r.fault(KindQuestion, ReasonUnread, l.info.at, 0,
 			"stitches picked up along an edge are not followed: say how many there are at the end of the row")
 		r.unfollowed(i, claimed)
 		return
 	}
-	if r.turned == stitch.Turn && l.Steps[0].Operation == stitch.YO {
+	if r.turned == stitch.Turn && r.facts[i].startsOver {
 		r.overs++
 	}
 	p := r.profile(i)
@@ -183,17 +166,12 @@ func (r *runner) unfollowed(i int, claimed bool) {
 // turn or without.
 func (r *runner) worked(line int, turn stitch.Op) {
 	r.rows++
-	r.history = append(r.history, line)
+	r.lastLine = line
+	if !r.quiet {
+		r.history = append(r.history, int16(line))
+	}
 	r.turned = turn
 	r.turnWork()
-}
-
-func (r *runner) profile(i int) *profile {
-	if !r.done[i] {
-		r.profiles[i] = profileOf(r.piece.Lines[i].Steps, r.size)
-		r.done[i] = true
-	}
-	return &r.profiles[i]
 }
 
 // record notes the side and count at a line's first working.
@@ -202,10 +180,12 @@ func (r *runner) record(i int) {
 	if r.quiet || c.StartStitches[r.size] >= 0 {
 		return
 	}
-	if c.Side == stitch.SideUnspecified {
+	if c.Side == stitch.SideUnspecified && r.side != stitch.SideUnspecified {
 		c.Side = r.side
+		r.changes++
 	}
 	if r.known {
+		r.changes++
 		c.StartStitches[r.size] = int(r.now.total())
 	}
 }
@@ -216,6 +196,7 @@ func (r *runner) finish(i int, o outcome) {
 	if r.quiet || c.TakenStitches[r.size] >= 0 {
 		return
 	}
+	r.changes++
 	c.TakenStitches[r.size] = int(min(o.takes, most))
 	c.LeftStitches[r.size] = int(min(max(o.leaves, 0), most))
 	c.UnworkedStitches[r.size] = int(o.unworked + o.short)

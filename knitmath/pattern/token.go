@@ -19,10 +19,10 @@ const (
 
 // token is one word, number or mark. text is in lower case.
 type token struct {
-	kind tokenKind
 	text string
 	span
 	number int32 // of a tokenNumber; above MaxNumber when it is too large or not whole
+	kind   tokenKind
 }
 
 // scan cuts a text into tokens; the last is tokenEnd. Any bytes are allowed.
@@ -49,6 +49,9 @@ func (s *scanner) here() span {
 
 func (s *scanner) put(kind tokenKind, from span, text string) {
 	from.end = int32(s.at)
+	if len(s.tokens) == cap(s.tokens) { // at once to the most there can be
+		s.tokens = append(make([]token, 0, len(s.source)+1), s.tokens...)
+	}
 	s.tokens = append(s.tokens, token{kind: kind, text: text, span: from})
 }
 

@@ -124,6 +124,7 @@ type Piece struct {
 
 	source string
 	found  findings
+	looked int // tokens, as often as they were looked at
 }
 
 // at is the number for a size, counted from 0.

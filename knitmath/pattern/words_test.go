@@ -17,7 +17,7 @@ var (
 // notation comes from.
 func TestAnswersInWords(t *testing.T) {
 	check := func(text string) report.Answer {
-		out, err := CheckInstructions(CheckInstructionsInput{Text: text, StartStitches: []int{9}})
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, StartStitches: []int{9}})
 		if err != nil {
 			t.Fatal(err)
 		}

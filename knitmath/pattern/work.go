@@ -1,10 +1,9 @@
 package pattern
 
 import (
+	"context"
 	"slices"
-	"strconv"
 
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -59,16 +58,26 @@ type Worked struct {
 	Findings []Finding
 	// MoreCount is how many findings are not listed.
 	MoreCount int
+
+	charge int // for all sizes
 }
 
 // Work works a text in all its sizes. The work is in proportion to the rows
-// worked times the sizes, not to the stitches.
+// worked times the sizes, not to the stitches and not to the steps of a row; rows
+// that change nothing are worked once, however often they are repeated.
 //
 // After a mistake the counts go on as the writer must have meant them: by the
 // count that the text claims, or else by the smallest correction; and where a
 // count and a claim disagree, the next rows show which of them was meant. So one
 // mistake is found once.
 func (p *Piece) Work(start Start) Worked {
+	w, _ := p.work(context.Background(), start, maxCharge) // which has no end
+	return w
+}
+
+// work is Work for a charge, which stops with the error of a context soon after its
+// end.
+func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, error) {
 	w := Worked{Lines: make([]LineCounts, len(p.Lines)), EndStitches: make([]int, p.SizeCount), WorkedRows: make([]int, p.SizeCount)}
 	numbers := make([]int, 6*len(p.Lines)*p.SizeCount)
 	for i := range numbers {
@@ -84,9 +93,13 @@ func (p *Piece) Work(start Start) Worked {
 	found := p.found
 	found.list = slices.Clone(found.list)
 	found.at = nil
-	e := &engine{piece: p, start: start, out: &w, found: &found, details: map[int]*detail{}, hands: handWork}
+	e := newEngine(p, start, &w, &found)
+	e.meter = meter{ctx: ctx, share: charge / max(p.SizeCount, 1)}
 	for size := range p.SizeCount {
 		e.size(size)
+	}
+	if e.err != nil {
+		return Worked{}, e.err
 	}
 	e.describe()
 	slices.SortStableFunc(found.list, func(a, b Finding) int {
@@ -95,93 +108,9 @@ func (p *Piece) Work(start Start) Worked {
 		}
 		return a.ColumnNumber - b.ColumnNumber
 	})
-	w.Findings, w.MoreCount = found.list, found.more
-	return w
+	w.Findings, w.MoreCount, w.charge = found.list, found.more, e.spent
+	return w, nil
 }
 
 // Findings are what was found on reading alone, in the order of the text.
 func (p *Piece) Findings() (list []Finding, more int) { return p.found.list, p.found.more }
-
-// engine works the sizes one after the other and joins what they find.
-type engine struct {
-	piece   *Piece
-	start   Start
-	out     *Worked
-	found   *findings
-	details map[int]*detail // of findings, by their index
-	hands   int             // stitches the machine may still work
-}
-
-// detail is what a finding says of each size.
-type detail struct {
-	texts   []string
-	differs bool // the sizes have numbers
-}
-
-// said reports whether a finding of this place and reason is there for this size
-// already, so that it need not be worded again.
-func (r *runner) said(reason report.Reason, at span) bool {
-	i, known := r.found.at[findingKey{at.start, reason}]
-	if !known {
-		return r.quiet
-	}
-	n := r.found.list[i].SizeNumbers
-	return r.quiet || len(n) > 0 && n[len(n)-1] == r.size+1
-}
-
-// fault adds a finding about a size. difference is the number of stitches it is
-// off by, 0 for none; text says it in words.
-func (r *runner) fault(kind Kind, reason report.Reason, at span, difference int, text string) {
-	if r.quiet {
-		return
-	}
-	i, isNew := r.found.place(kind, reason, at, func() string { return "" })
-	if i < 0 {
-		return
-	}
-	f := &r.found.list[i]
-	n := len(f.SizeNumbers)
-	if n > 0 && f.SizeNumbers[n-1] == r.size+1 {
-		return
-	}
-	d := r.details[i]
-	switch {
-	case isNew:
-		d = &detail{}
-		r.details[i] = d
-		f.WorkedRowNumber = r.rows + 1
-	case d == nil:
-		return // found on reading already
-	}
-	f.SizeNumbers = append(f.SizeNumbers, r.size+1)
-	f.DifferenceStitches = append(f.DifferenceStitches, difference)
-	d.texts = append(d.texts, text)
-	d.differs = d.differs || difference != 0
-}
-
-// describe puts together what the sizes said: once if they all say the same.
-func (e *engine) describe() {
-	for i, d := range e.details {
-		f := &e.found.list[i]
-		if !d.differs {
-			f.DifferenceStitches = nil
-		}
-		same := true
-		for _, t := range d.texts {
-			same = same && t == d.texts[0]
-		}
-		if same {
-			f.Description = d.texts[0]
-		} else {
-			for k, t := range d.texts {
-				if k > 0 {
-					f.Description += "; "
-				}
-				f.Description += "size " + strconv.Itoa(f.SizeNumbers[k]) + ": " + t
-			}
-		}
-		if len(f.SizeNumbers) == e.piece.SizeCount && len(f.DifferenceStitches) == 0 {
-			f.SizeNumbers = nil
-		}
-	}
-}

@@ -13,9 +13,13 @@ type patternService struct {
 	knitmathv1.UnimplementedPatternServiceServer
 }
 
-func (patternService) CheckInstructions(ctx context.Context, req *knitmathv1.CheckInstructionsRequest) (*knitmathv1.CheckInstructionsResponse,
-	error) {
-	return answer(ctx, req, checkInstructionsIn, pattern.CheckInstructions, checkedInstructionsOut)
+func (patternService) CheckInstructions(
+	ctx context.Context, req *knitmathv1.CheckInstructionsRequest,
+) (*knitmathv1.CheckInstructionsResponse, error) {
+	check := func(in pattern.CheckInstructionsInput) (pattern.CheckedInstructions, error) {
+		return pattern.CheckInstructions(ctx, in)
+	}
+	return answer(ctx, req, checkInstructionsIn, check, checkedInstructionsOut)
 }
 
 func (patternService) FormatInstructions(

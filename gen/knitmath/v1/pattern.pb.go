@@ -505,7 +505,8 @@ type Finding struct {
 	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it.
 	//   - TOO_LARGE: a number, a depth or a count is beyond the limits.
 	//   - TOO_MANY: the text has more lines or steps, or works more rows, than the
-	//     limits allow.
+	//     limits allow; or its repeats come to far more rows, in all sizes together,
+	//     than a text of its length has to be knit. What follows is not checked.
 	//
 	// Of questions:
 	//   - UNKNOWN_ABBREVIATION: it is neither known here nor declared.
