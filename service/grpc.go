@@ -12,10 +12,8 @@ import (
 )
 
 // Limits of both faces. The longest question that the stated limits allow, 350
-// counts to convert with names of a hundred characters, fits (longest_test.go).
-// Reading so much is not what costs most: 100 bodies of 256 KiB with nothing right
-// in them, all at once, took the program to 140 MiB, and 100 questions of 158 bytes,
-// for wedges of 10,000 stitches, to 525 MiB (2 cores, GOMEMLIMIT 512 MiB).
+// counts to convert with names of a hundred characters, fits (longest_test.go). How
+// much of it is held at a time is bounded by package conns.
 const (
 	maxQuestionBytes = 256 << 10
 	maxHeaderBytes   = 16 << 10

@@ -57,7 +57,8 @@ type Config struct {
 	Registry *prometheus.Registry
 }
 
-// Defaults of what bounds connections. So many idle ones on both faces take 180 MiB.
+// Defaults of what bounds connections. So many idle ones take the program to
+// 150 MiB over JSON and to 210 MiB over gRPC, while twice as many want to come in.
 const (
 	DefaultMaxConnections = 4096
 	DefaultConnectionAge  = 3 * time.Minute

@@ -33,15 +33,7 @@ func Light(ctx context.Context, at Addresses, began func()) Beside {
 			begin := time.Now()
 			// Asked to its end even if ctx is done meanwhile.
 			err := ask(context.WithoutCancel(ctx), castOn, 0)
-			b.Asked++
-			switch {
-			case err == nil:
-				took = append(took, time.Since(begin))
-			case isRefusal(err):
-				b.Refused++
-			default:
-				b.Failed++
-			}
+			took = b.count(took, begin, err)
 		}
 		if b.Asked == 2 {
 			began()
@@ -93,6 +85,20 @@ func served(url string) bool {
 	}
 	_ = resp.Body.Close()
 	return resp.StatusCode == http.StatusOK
+}
+
+// count counts a question and how it was answered.
+func (b *Beside) count(took []time.Duration, begin time.Time, err error) []time.Duration {
+	b.Asked++
+	switch {
+	case err == nil:
+		return append(took, time.Since(begin))
+	case isRefusal(err):
+		b.Refused++
+	default:
+		b.Failed++
+	}
+	return took
 }
 
 func (b *Beside) times(took []time.Duration) {

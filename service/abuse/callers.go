@@ -6,6 +6,7 @@ import (
 	"io"
 	"net/http"
 	"strings"
+	"sync"
 	"time"
 
 	"google.golang.org/grpc"
@@ -18,23 +19,39 @@ import (
 const waitStep = 200 * time.Millisecond
 
 // dearCallers ask the dearest question and read the answer, as usual clients do, and
-// ask again at once, also when they were refused.
-func dearCallers(face string) func(context.Context, Addresses, int) { return callers(face, longWedge) }
+// ask again at once, or in a second when they were refused.
+func dearCallers(face string) func(context.Context, Addresses, int) Beside {
+	return callers(face, longWedge)
+}
 
 // lightCallers ask a light question likewise.
-func lightCallers(face string) func(context.Context, Addresses, int) { return callers(face, castOn) }
+func lightCallers(face string) func(context.Context, Addresses, int) Beside {
+	return callers(face, castOn)
+}
 
-func callers(face string, q question) func(context.Context, Addresses, int) {
-	return func(ctx context.Context, at Addresses, size int) {
+func callers(face string, q question) func(context.Context, Addresses, int) Beside {
+	return func(ctx context.Context, at Addresses, size int) (b Beside) {
 		ask, end := askerOf(face, at, max(size/50, 1))
 		defer end()
+		var mu sync.Mutex
+		var took []time.Duration
 		many(ctx, size, func(ctx context.Context, i int) {
 			for ctx.Err() == nil {
-				if ask(ctx, q, i) != nil {
+				begin := time.Now()
+				err := ask(ctx, q, i)
+				if ctx.Err() != nil {
+					return // Cut off by ourselves.
+				}
+				mu.Lock()
+				took = b.count(took, begin, err)
+				mu.Unlock()
+				if err != nil {
 					return
 				}
 			}
 		})
+		b.times(took)
+		return b
 	}
 }
 

@@ -42,8 +42,8 @@ func DefaultLimits(cores int) (light, dear Limits) {
 	light = Limits{Running: 4 * cores, Waiting: 512, WaitingCost: 100_000 * cores,
 		Patience: 100 * time.Millisecond, Hurry: 10 * time.Millisecond}
 	spare := max(1, cores-1)
-	dear = Limits{Running: spare, Waiting: 32, WaitingCost: 1_000_000 * spare,
-		Patience: time.Second, Hurry: 250 * time.Millisecond}
+	dear = Limits{Running: spare, Waiting: 32, WaitingCost: 400_000 * spare,
+		Patience: 400 * time.Millisecond, Hurry: 200 * time.Millisecond}
 	return light, dear
 }
 

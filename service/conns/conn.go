@@ -18,6 +18,7 @@ type Conn struct {
 	calls   []call // open, the oldest first
 	lastID  uint32
 	spoke   bool  // Something has come from the caller.
+	resets  int   // calls given up since the last sweep
 	watches int   // calls that are meant to last
 	answers int64 // bytes made and not taken
 	idle    time.Time
@@ -52,21 +53,25 @@ func (c *Conn) CloseWrite() error {
 	return nil
 }
 
-// end closes the connection for a cause. It need not be asked whether it was open.
+// end closes the connection for a cause, unless it is closed.
 func (c *Conn) end(why cause) {
+	if !c.release() {
+		return
+	}
 	c.face.keeper.cut.WithLabelValues(c.face.name, string(why)).Inc()
 	if tcp, ok := c.Conn.(*net.TCPConn); ok {
 		_ = tcp.SetLinger(0) // Nor does the system keep what was not taken.
 	}
-	_ = c.Close()
+	_ = c.Conn.Close() // It goes because others come.
 }
 
-func (c *Conn) release() {
+// release gives back what was held; it says whether the connection was open.
+func (c *Conn) release() bool {
 	c.face.forget(c)
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	if c.closed {
-		return
+		return false
 	}
 	c.closed = true
 	close(c.done)
@@ -79,6 +84,7 @@ func (c *Conn) release() {
 	c.face.open.Add(-int64(len(c.calls)))
 	k.answers.Add(-c.answers)
 	c.calls, c.answers = nil, 0
+	return true
 }
 
 // spare says how well a connection could be spared, and for which cause; 0 for not at
@@ -140,11 +146,18 @@ func (c *Conn) finish(id uint32) {
 // giveUp marks a call that the caller does not want to be answered any more. It
 // keeps its place until the next sweep: otherwise one could begin calls and give
 // them up faster than they end.
+//
+// Who does so all the same is cut off: each call costs him less than us.
 func (c *Conn) giveUp(id uint32) {
 	c.mu.Lock()
-	defer c.mu.Unlock()
-	if i := c.find(id); i >= 0 {
+	if i := c.find(id); i >= 0 && !c.calls[i].reset {
 		c.calls[i].reset = true
+		c.resets++
+	}
+	tooMany := c.resets > tooManyResets
+	c.mu.Unlock()
+	if tooMany {
+		c.end(causeResets)
 	}
 }
 

@@ -220,6 +220,16 @@ func TestManyCalls(t *testing.T) {
 	}
 	f.keeper.Sweep(time.Now())
 	f.checkHeld(t, 2, 1, 0, 0)
+	// In any case there is an end to it, between two sweeps.
+	for id := uint32(31); !many.closed && id < 1000; id++ {
+		many.begin(id)
+		many.giveUp(id)
+		many.finish(id) // Whether it was answered or not.
+	}
+	f.checkHeld(t, 1, 1, 0, 0)
+	if f.cuts(t, causeResets) != 1 {
+		t.Errorf("%v cut off", f.cuts(t, causeResets))
+	}
 }
 
 // One shift ends and the next goes on, with every connection served by one of them.

@@ -38,7 +38,7 @@ type Limits struct {
 func DefaultLimits() Limits {
 	return Limits{
 		Answers: 64 << 20, PerConn: 2 << 20, Share: 64 << 10,
-		Questions: 48 << 20, QuestionShare: 32 << 10,
+		Questions: 48 << 20, QuestionShare: 8 << 10,
 		Patience: 30 * time.Second, Hurry: 2 * time.Second,
 	}
 }

@@ -33,9 +33,9 @@ type suspect struct {
 // room for more.
 const manyResets = 8
 
-// tooManyResets is how many are too many in any case: twice what a connection can
-// have open.
-const tooManyResets = 200
+// tooManyResets is how many are too many in any case: all that a connection can have
+// open, as when their time was over for all of them, and one more.
+const tooManyResets = 100
 
 // callWeight is about what a call holds beside its question and its answer.
 const callWeight = 8 << 10
@@ -72,12 +72,8 @@ func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspiciou
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	s = suspect{conn: c, weight: c.answers}
-	resets := 0
 	for i := range c.calls {
 		s.weight += c.calls[i].bytes + callWeight
-		if c.calls[i].reset {
-			resets++
-		}
 	}
 	var age time.Duration
 	// Which of the calls are meant to last is not known, only how many.
@@ -92,9 +88,9 @@ func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspiciou
 	if !c.writing.IsZero() {
 		age = max(age, now.Sub(c.writing))
 	}
-	if resets > manyResets {
+	if c.resets > manyResets {
 		s.why = causeResets
-		return s, resets > tooManyResets, true
+		return s, false, true
 	}
 	return s, age > limits.Patience, age > limits.Hurry
 }
@@ -103,6 +99,7 @@ func (c *Conn) look(now time.Time, limits Limits) (s suspect, overdue, suspiciou
 func (c *Conn) forgetGivenUp() {
 	c.mu.Lock()
 	defer c.mu.Unlock()
+	c.resets = 0
 	for i := len(c.calls) - 1; i >= 0; i-- {
 		if c.calls[i].reset {
 			c.remove(i)

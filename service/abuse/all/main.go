@@ -67,23 +67,27 @@ func attacker(name, addresses string, hold time.Duration) {
 	defer cancel()
 	for _, a := range abuse.Attacks {
 		if a.Name == name {
-			a.Run(ctx, at, a.Long)
+			_ = json.NewEncoder(os.Stdout).Encode(a.Run(ctx, at, a.Long))
 		}
 	}
 }
 
 // attackOf attacks from another process, of a lower priority: an attacker elsewhere
 // would not take the processor away from the program and from the light caller.
-func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Duration) error {
+func attackOf(ctx context.Context, at abuse.Addresses, name string, hold time.Duration) (b abuse.Beside, err error) {
 	if name == calm {
 		<-ctx.Done()
-		return nil
+		return b, nil
 	}
 	addresses, err := json.Marshal(at)
 	if err != nil {
-		return err
+		return b, err
 	}
-	return exec.Command("nice", "-n", "10", os.Args[0], "-attack", name, "-beside", string(addresses), "-for", hold.String()).Run()
+	out, err := exec.Command("nice", "-n", "10", os.Args[0], "-attack", name, "-beside", string(addresses), "-for", hold.String()).Output()
+	if err != nil {
+		return b, err
+	}
+	return b, json.Unmarshal(out, &b)
 }
 
 func besideOf(at abuse.Addresses, hold time.Duration) (abuse.Beside, error) {
@@ -113,8 +117,8 @@ func all(hold time.Duration, only string) error {
 	if err != nil {
 		return err
 	}
-	fmt.Printf("%-45s %6s %8s %8s %6s %6s | %-44s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
-		"light caller: asked refused failed p50 p99", "probes: asked failed longest")
+	fmt.Printf("%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
+		"light caller: asked refused failed p50 p99", "probes: asked failed longest", "attackers: answered p99")
 	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
 		if a.Name != calm && !match.MatchString(a.Name) {
 			continue
@@ -135,8 +139,13 @@ func one(path string, a abuse.Attack, hold time.Duration) error {
 	defer func() { _ = p.Stop() }()
 	ctx, cancel := context.WithTimeout(context.Background(), hold)
 	defer cancel()
+	var attacker abuse.Beside
 	attacked := make(chan error, 1)
-	go func() { attacked <- attackOf(ctx, p.Addresses, a.Name, hold) }()
+	go func() {
+		var err error
+		attacker, err = attackOf(ctx, p.Addresses, a.Name, hold)
+		attacked <- err
+	}()
 	var probes abuse.Beside
 	probed := make(chan struct{})
 	go func() {
@@ -160,9 +169,10 @@ func one(path string, a abuse.Attack, hold time.Duration) error {
 	if err != nil {
 		return err
 	}
-	fmt.Printf("%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms\n", a.Name, a.Long, most,
+	fmt.Printf("%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | %7.0f /s %8.1f ms\n", a.Name, a.Long, most,
 		figures["knitmath_calls_refused_total"], figures["knitmath_refused_unread_total"], figures["knitmath_connections_cut_total"],
-		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest))
+		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest),
+		float64(attacker.Asked-attacker.Refused-attacker.Failed)/(hold-headStart).Seconds(), ms(attacker.P99))
 	return nil
 }
 
