@@ -39,12 +39,13 @@ func TestAnswersInWords(t *testing.T) {
 		summary    string
 		directions []string
 	}{
-		// 20 stitches in 4 strands: 3 gaps of 5 and 5 more at the ends.
-		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 5 stitches between changes.",
-			[]string{"Increase row: k2, [m1l, k5] 3 times, m1l, k3 (24 stitches)."}},
-		// 4 decreases take 8 of 21; 13 others in 4 gaps, one of 4 and three of 3.
+		// 20 stitches in 4 strands: 4 gaps of 4 and 4 more at the beginning.
+		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 4 stitches between changes.",
+			[]string{"Increase row: k4, [m1l, k4] 4 times (24 stitches)."}},
+		// 4 decreases take 8 of 21; 13 others in 4 gaps of 3 and one over, which makes the
+		// gap across the beginning one of 4.
 		"round": {round, "Decrease 4 stitches evenly across one round, from 21 to 17. 3 or 4 stitches between changes.",
-			[]string{"Decrease round: k4, k2tog, [k3, k2tog] 3 times (17 stitches)."}},
+			[]string{"Decrease round: [k3, k2tog] 4 times, k1 (17 stitches)."}},
 		// Every 4th row is the one interval that 5 rows can keep to; from row 7 on it departs
 		// as far below the line at first as above it at last. 28 rows are 10 cm. After row 23
 		// there are 30 stitches, and the line has 40 - 10 * 20/24.
@@ -89,7 +90,7 @@ func TestAnswersInWords(t *testing.T) {
 func TestEvenRound(t *testing.T) {
 	for start := 4; start <= 40; start++ {
 		for end := (start + 1) / 2; end < start; end++ {
-			for order := GapSpreadGrouped; order <= GapSpreadMirrored; order++ {
+			for order := GapSpreadGrouped; order <= GapSpreadLeastEffort; order++ {
 				got, ok := EvenRound(start, end, stitch.K2tog, order)
 				want, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: start, EndStitches: end, Operation: stitch.K2tog,
 					Construction: stitch.InTheRound, Spread: order})

@@ -46,8 +46,8 @@ const (
 const (
 	// MaxChangePerEdge: beyond a double decrease an edge puckers.
 	MaxChangePerEdge = 2
-	// MaxExcess is the most, in stitches at each edge, that a schedule of least effort
-	// may be allowed to depart beyond the nearest.
+	// MaxExcess is the most stitches that a plan of least effort may be allowed to
+	// depart beyond the nearest.
 	MaxExcess = 100
 	// defaultExcess, if it is not said: one stitch at an edge is not seen. Common
 	// practice.
@@ -72,8 +72,13 @@ func vetEdges(c *fault.Checks, in TaperInput) {
 // vetSpread asks how unequal intervals are spread, and how freely.
 func vetSpread(c *fault.Checks, spread IntervalSpread, excess *float64) {
 	fault.Enum(c, "", "spread", spread, IntervalSpreadLeastEffort)
+	vetExcess(c, excess, spread == IntervalSpreadUnspecified || spread == IntervalSpreadLeastEffort)
+}
+
+// vetExcess asks how freely a plan of least effort may be chosen.
+func vetExcess(c *fault.Checks, excess *float64, easy bool) {
 	c.OptionalNumber("", "excess_stitches", excess, 0, MaxExcess)
-	if excess != nil && spread != IntervalSpreadUnspecified && spread != IntervalSpreadLeastEffort {
+	if excess != nil && !easy {
 		c.Add("excess_stitches", fault.ReasonContradictory, "is heeded only where the spread is that of least effort")
 	}
 }

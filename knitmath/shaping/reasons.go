@@ -15,7 +15,16 @@ const (
 	// schedule that is would depart too far from the straight line. Field is
 	// "excess_stitches".
 	ManyRuns report.Reason = "MANY_RUNS"
+	// ManyItems: no row with few items lies near enough to equal gaps, and the most
+	// even one is written. Field is "excess_stitches".
+	ManyItems report.Reason = "MANY_ITEMS"
+	// EqualGapsNear: with a few changes more or fewer all gaps are equal; the text
+	// names the nearest counts on both sides. Field is "end_stitches".
+	EqualGapsNear report.Reason = "EQUAL_GAPS_NEAR"
 )
+
+var manyItemsNotice = report.Notice{Reason: ManyItems, Field: "excess_stitches",
+	Description: "no row with fewer items lies that near to equal gaps; the most even row is given"}
 
 // manyRunsNotice says how much further an easy schedule departs.
 func manyRunsNotice(stitches float64) report.Notice {

@@ -13,11 +13,17 @@ type GapSpread int32
 
 // The orders.
 const (
-	GapSpreadUnspecified GapSpread = iota // grouped
+	GapSpreadUnspecified GapSpread = iota // least effort
 	GapSpreadGrouped
 	GapSpreadInterleaved
 	GapSpreadMirrored
+	GapSpreadLeastEffort
 )
+
+// defaultGapExcess is how many stitches a spacing of least effort may depart beyond
+// the most even one, if it is not said: with what the most even one departs, a change
+// then lies within two stitches of its place, which nobody sees. Common practice.
+const defaultGapExcess = 1.5
 
 // EvenSpacingInput asks for increases or decreases spaced across one row. It
 // mirrors PlanEvenSpacingRequest.
@@ -28,7 +34,10 @@ type EvenSpacingInput struct {
 	Construction  stitch.Construction
 	EdgeStitches  *int
 	Spread        GapSpread
-	WithOutline   bool
+	// ExcessStitches is how much further a spacing of least effort may depart from
+	// equal gaps than the most even one, 0 to 100; nil is 1.5.
+	ExcessStitches *float64
+	WithOutline    bool
 }
 
 // EvenSpacing is the row that EvenSpacingInput asks for.
@@ -40,7 +49,13 @@ type EvenSpacing struct {
 	Gaps             []spread.GapRun
 	LastGapStitches  int
 	Instruction      stitch.Instruction
-	Notices          []report.Notice
+	// GreatestDepartureStitches is how far from its place by equal gaps a change lies
+	// at most, LeastDepartureStitches the same of the most even spacing.
+	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	// Effort is the items of the written row.
+	Effort  int
+	Notices []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -53,13 +68,19 @@ type EvenSpacing struct {
 //	plain = start - 2*edge - k*t
 //
 // plain stitches are spread over the gaps: k gaps in the round; flat, k-1 inner
-// gaps and half a gap at each end (the larger half last). Inner gaps differ by
-// at most one, which no arrangement betters. An increase made in the strand
-// between two stitches has at least one stitch on each side.
+// gaps and half a gap at each end (the larger half last). Grouped, interleaved and
+// mirrored, inner gaps differ by at most one, which no arrangement betters.
+//
+// Left to itself it takes the row with the fewest items to remember among those in
+// which no change lies more than ExcessStitches further from its place by equal gaps
+// than in the most even, interleaved one; of equally many the nearest. It looks at
+// equal gaps with the rest at the ends, two groups of gaps, and repeats of up to four.
+//
+// An increase made in the strand between two stitches has at least one stitch on each
+// side.
 //
 // StartStitches and EndStitches must be in [1, 10000]; more changes than places is
-// refused with the most that fit. The time taken grows with the runs of the
-// answer, not with the stitches.
+// refused with the most that fit. The time taken grows with the changes.
 //
 // Source: own derivation on the Euclidean spread (see [spread.Share]).
 func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
@@ -74,6 +95,7 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 			"use the grouped or interleaved spread, or one stitch more or less", "start_stitches", "end_stitches", "spread")
 		return EvenSpacing{}, c.Err()
 	}
+	out.Notices = append(out.Notices, s.equalGapsNear()...)
 	if in.WithOutline {
 		out.Outline = s.outline(out)
 	}

@@ -14,8 +14,10 @@ func TestEvenSpacingText(t *testing.T) {
 		in   EvenSpacingInput
 		text string
 	}{
-		// 54 - 4*2 = 46 plain; 46/4 = 11.5 a gap, 5.75 at the ends: 5, 12+12+11, 6.
-		{EvenSpacingInput{StartStitches: 54, EndStitches: 50}, "k5, [k2tog, k12] twice, k2tog, k11, k2tog, k6"},
+		// 54 - 4*2 = 46 plain; 46/4 = 11.5 a gap, 5.75 at the ends: 5, 12+12+11, 6. With 12
+		// for all three and 5 at both ends no change lies further than 0.75 from its place.
+		{EvenSpacingInput{StartStitches: 54, EndStitches: 50, Spread: GapSpreadGrouped}, "k5, [k2tog, k12] twice, k2tog, k11, k2tog, k6"},
+		{EvenSpacingInput{StartStitches: 54, EndStitches: 50}, "k5, [k2tog, k12] 3 times, k2tog, k5"},
 		// 80 plain over 10 strands in the round: 8 each.
 		{EvenSpacingInput{StartStitches: 80, EndStitches: 90, Construction: stitch.InTheRound}, "[k8, m1l] 10 times"},
 		// Percentage system's first round on 268: a quarter, (k2, k2tog).
@@ -23,7 +25,12 @@ func TestEvenSpacingText(t *testing.T) {
 		// 20 - 4 = 16 in the middle, one increase at 8, edges of 2.
 		{EvenSpacingInput{StartStitches: 20, EndStitches: 21, EdgeStitches: &two}, "k10, m1l, k10"},
 		{EvenSpacingInput{StartStitches: 10, EndStitches: 5}, "[k2tog] 5 times"},
-		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog}, "p1, [p2tog, p3] 7 times, p2tog, p2"},
+		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog, Spread: GapSpreadGrouped},
+			"p1, [p2tog, p3] 7 times, p2tog, p2"},
+		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog}, "[p3, p2tog] 8 times"},
+		// 100 to 60: two groups would take a third from one part and half from the rest.
+		{EvenSpacingInput{StartStitches: 100, EndStitches: 60, Construction: stitch.InTheRound}, "[k1, k2tog, k2tog] 20 times"},
+		{EvenSpacingInput{StartStitches: 200, EndStitches: 134, Construction: stitch.InTheRound}, "[k1, k2tog] 66 times, k2"},
 	} {
 		out, err := PlanEvenSpacing(c.in)
 		if err != nil {
@@ -62,7 +69,7 @@ func FuzzPlanEvenSpacing(f *testing.F) {
 	f.Add(54, 50, uint8(0), int32(0), 0, int32(0))
 	f.Add(20, 30, uint8(stitch.M1L), int32(2), 1, int32(3))
 	f.Fuzz(func(t *testing.T, start, end int, op uint8, cons int32, border int, order int32) {
-		in := EvenSpacingInput{start, end, stitch.Op(op), stitch.Construction(cons), &border, GapSpread(order), false}
+		in := EvenSpacingInput{start, end, stitch.Op(op), stitch.Construction(cons), &border, GapSpread(order), nil, false}
 		out, err := PlanEvenSpacing(in)
 		if err != nil {
 			if len(knittest.Reasons(err)) == 0 {

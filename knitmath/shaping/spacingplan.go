@@ -14,6 +14,7 @@ type spacing struct {
 	k                int // how many times op is worked
 	round            bool
 	order            GapSpread
+	excess           float64 // see EvenSpacingInput
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -69,14 +70,59 @@ func (s spacing) tooMany(most int) string {
 // direction wanted, and be worked on at most as many stitches as there are. ok is
 // false only for a mirrored spread that does not exist.
 func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
-	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order}.plan()
+	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order, excess: defaultGapExcess}.plan()
 	return out.Instruction, ok
 }
 
 // plan lays the gaps and writes the row. ok is false only for a mirrored order
 // that does not exist.
 func (s spacing) plan() (EvenSpacing, bool) {
-	plain := s.start - 2*s.edge - s.k*s.op.Takes()
+	asked := s.order
+	s.order = GapSpreadInterleaved
+	even, _ := s.gaps()
+	least := s.departure(even.layout())
+	out, ok := EvenSpacing{}, true
+	switch {
+	case asked != GapSpreadUnspecified && asked != GapSpreadLeastEffort:
+		s.order = asked
+		if out, ok = s.gaps(); ok {
+			out = s.finished(out, s.row(out))
+		}
+	default:
+		out = s.free(even, least+int(s.excess*float64(2*s.k)))
+	}
+	out.LeastDepartureStitches = float64(least) / float64(2*s.k)
+	return out, ok
+}
+
+// free is the easiest spacing that departs by no more than so many parts, or the most
+// even one.
+func (s spacing) free(even EvenSpacing, departure int) EvenSpacing {
+	l, ok := s.easiest(departure)
+	if ok {
+		if out := s.laid(l); out.Effort <= fewItems {
+			return out
+		}
+	}
+	even = s.finished(even, s.row(even))
+	if ok {
+		if out := s.laid(l); out.Effort <= even.Effort {
+			return out
+		}
+	}
+	if even.Effort > fewItems {
+		even.Notices = append(even.Notices, manyItemsNotice)
+	}
+	return even
+}
+
+// fewItems is how many items of a row nobody minds: a bracket between two runs, with
+// a change at either end.
+const fewItems = 7
+
+// gaps lays the gaps in the order that is asked for, and not freely.
+func (s spacing) gaps() (EvenSpacing, bool) {
+	plain := s.plain()
 	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: plain, round: s.round}
 	ok := true
 	switch {
@@ -91,11 +137,22 @@ func (s spacing) plan() (EvenSpacing, bool) {
 		out.Gaps = s.arrange(s.k-1, plain-first-last)
 		out.FirstGapStitches, out.LastGapStitches = s.edge+first, s.edge+last
 	}
-	if !ok {
-		return EvenSpacing{}, false
-	}
-	out.Instruction = stitch.Instruction{Row: s.row(out), StartStitches: s.start, EndStitches: s.end}
-	return out, true
+	return out, ok
+}
+
+// laid is the spacing of a layout.
+func (s spacing) laid(l layout) EvenSpacing {
+	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: s.plain(), round: s.round,
+		FirstGapStitches: l.first, Gaps: l.runs(), LastGapStitches: l.last}
+	return s.finished(out, stitch.RowOf(s.steps(l)...))
+}
+
+// finished adds the row, and how even and how easy it is.
+func (s spacing) finished(out EvenSpacing, row stitch.Row) EvenSpacing {
+	out.Instruction = stitch.Instruction{Row: row, StartStitches: s.start, EndStitches: s.end}
+	out.Effort = row.Items()
+	out.GreatestDepartureStitches = float64(s.departure(out.layout())) / float64(2*s.k)
+	return out
 }
 
 // ends gives the half gaps at the two ends of a flat row, the smaller first.

@@ -23,29 +23,39 @@ func (o EvenSpacing) Summary() string {
 	if len(gaps) == 0 {
 		return strings.TrimSpace(b.String())
 	}
-	switch low, high := slices.Min(gaps), slices.Max(gaps); {
-	case high == 0:
+	slices.Sort(gaps)
+	switch gaps = slices.Compact(gaps); {
+	case len(gaps) == 1 && gaps[0] == 0:
 		b.WriteString("The changes follow one after another.")
-	case low == high:
-		b.WriteString(report.CountOf(low, "stitches") + " between changes.")
+	case len(gaps) == 1:
+		b.WriteString(report.CountOf(gaps[0], "stitches") + " between changes.")
+	case len(gaps) == 2:
+		b.WriteString(strconv.Itoa(gaps[0]) + " or " + report.CountOf(gaps[1], "stitches") + " between changes.")
 	default:
-		b.WriteString(strconv.Itoa(low) + " or " + report.CountOf(high, "stitches") + " between changes.")
+		b.WriteString(strconv.Itoa(gaps[0]) + " to " + report.CountOf(gaps[len(gaps)-1], "stitches") + " between changes.")
 	}
 	return b.String()
 }
 
 // between is the gaps between two changes, each length once or more. In the round
-// one of them may lie across the beginning; a lone change has none.
+// one of them lies across the beginning; a lone change has none.
 func (o EvenSpacing) between() []int {
 	if o.ChangeCount < 2 {
 		return nil
 	}
 	var gaps []int
-	for _, g := range o.Gaps {
+	for i, g := range o.Gaps {
+		if i == 0 && o.round && !o.split() {
+			// Each gap is before its change, so that the first is a part of that across.
+			gaps = append(gaps, g.Stitches+o.LastGapStitches)
+			if g.Times == 1 {
+				continue
+			}
+		}
 		gaps = append(gaps, g.Stitches)
 	}
-	if across := o.FirstGapStitches + o.LastGapStitches; o.round && across > 0 {
-		gaps = append(gaps, across)
+	if o.split() {
+		gaps = append(gaps, o.FirstGapStitches+o.LastGapStitches)
 	}
 	return gaps
 }

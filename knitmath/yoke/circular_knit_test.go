@@ -108,7 +108,7 @@ func TestYokeIsKnit(t *testing.T) {
 	planned := 0
 	for body := 20; body <= 420; body += knittest.Sweep(7, 35) {
 		for schedule := SchedulePercentage; schedule <= ScheduleOwn; schedule++ {
-			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadMirrored; order++ {
+			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadLeastEffort; order++ {
 				for _, rows := range []float64{26, 30, 33.5} {
 					in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: rows}, BodyStitches: body, Schedule: schedule,
 						Spread: order}

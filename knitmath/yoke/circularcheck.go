@@ -25,7 +25,7 @@ func vetCircular(c *fault.Checks, y *circular, in CircularInput) {
 		c.Add("decrease_round_count", fault.ReasonContradictory, "belongs to the cone schedule only")
 	}
 	vetSteps(c, in)
-	fault.Enum(c, "", "spread", in.Spread, shaping.GapSpreadMirrored)
+	fault.Enum(c, "", "spread", in.Spread, shaping.GapSpreadLeastEffort)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetBands(c, in)
 	vetBackRaise(c, in.BackRaise)

@@ -49,17 +49,13 @@ func vetChanges(c *fault.Checks, y *circular) {
 
 // settleRounds writes the rounds in which the count changes.
 func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
-	spread := in.Spread
-	if spread == shaping.GapSpreadUnspecified {
-		spread = shaping.GapSpreadInterleaved // grouped would draw one side of the round in more than the other
-	}
 	before, last := y.join, 0
 	for i, s := range y.changes {
 		op := stitch.K2tog
 		if s.count > before {
 			op = stitch.M1L
 		}
-		even, ok := shaping.EvenRound(before, s.count, op, spread)
+		even, ok := shaping.EvenRound(before, s.count, op, in.Spread)
 		if !ok {
 			c.Infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
 				"from both ends; use the grouped or interleaved spread", i+1, before, s.count), "spread")

@@ -31,30 +31,34 @@ func (shapingService) PlanShapedSide(ctx context.Context, req *knitmathv1.PlanSh
 
 func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) shaping.EvenSpacingInput {
 	return shaping.EvenSpacingInput{
-		StartStitches: countIn(req.StartStitches),
-		EndStitches:   countIn(req.EndStitches),
-		Operation:     operationIn(req.Operation),
-		Construction:  stitch.Construction(req.Construction),
-		EdgeStitches:  optional(req.EdgeStitches, countIn),
-		Spread:        shaping.GapSpread(req.Spread),
-		WithOutline:   req.WithOutline,
+		StartStitches:  countIn(req.StartStitches),
+		EndStitches:    countIn(req.EndStitches),
+		Operation:      operationIn(req.Operation),
+		Construction:   stitch.Construction(req.Construction),
+		EdgeStitches:   optional(req.EdgeStitches, countIn),
+		Spread:         shaping.GapSpread(req.Spread),
+		ExcessStitches: req.ExcessStitches,
+		WithOutline:    req.WithOutline,
 	}
 }
 
 func spacingOut(out shaping.EvenSpacing) *knitmathv1.PlanEvenSpacingResponse {
 	return &knitmathv1.PlanEvenSpacingResponse{
-		Operation:        operationOut(out.Operation),
-		ChangeCount:      countOut(out.ChangeCount),
-		PlainStitches:    countOut(out.PlainStitches),
-		FirstGapStitches: countOut(out.FirstGapStitches),
-		Gaps:             each(out.Gaps, gapRunOut),
-		LastGapStitches:  countOut(out.LastGapStitches),
-		Instruction:      instructionOut(out.Instruction),
-		Summary:          out.Summary(),
-		Directions:       out.Directions(),
-		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
-		Outline:          message(out.Outline, outlineOut),
+		Operation:                 operationOut(out.Operation),
+		ChangeCount:               countOut(out.ChangeCount),
+		PlainStitches:             countOut(out.PlainStitches),
+		FirstGapStitches:          countOut(out.FirstGapStitches),
+		Gaps:                      each(out.Gaps, gapRunOut),
+		LastGapStitches:           countOut(out.LastGapStitches),
+		Instruction:               instructionOut(out.Instruction),
+		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		LeastDepartureStitches:    out.LeastDepartureStitches,
+		Effort:                    countOut(out.Effort),
+		Summary:                   out.Summary(),
+		Directions:                out.Directions(),
+		Notices:                   each(out.Notices, noticeOut),
+		Sources:                   each(out.Sources(), sourceOut),
+		Outline:                   message(out.Outline, outlineOut),
 	}
 }
 

@@ -31,13 +31,17 @@ type GapSpread int32
 const (
 	// What the field says is its default.
 	GapSpread_GAP_SPREAD_UNSPECIFIED GapSpread = 0
-	// All the larger inner gaps first, then all the smaller: easiest to read and
-	// to knit.
+	// All the larger inner gaps first, then all the smaller.
 	GapSpread_GAP_SPREAD_GROUPED GapSpread = 1
 	// Larger and smaller mixed as evenly as integers allow (Bresenham, Euclid).
 	GapSpread_GAP_SPREAD_INTERLEAVED GapSpread = 2
 	// The same from both ends, for a garment front.
 	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
+	// The row with the fewest items to remember among those in which no change lies
+	// more than excess_stitches further from its place by equal gaps than in the
+	// interleaved one: equal gaps with the rest at the ends, two groups of gaps, or
+	// repeats of up to four gaps. Where there is none, interleaved.
+	GapSpread_GAP_SPREAD_LEAST_EFFORT GapSpread = 4
 )
 
 // Enum value maps for GapSpread.
@@ -47,12 +51,14 @@ var (
 		1: "GAP_SPREAD_GROUPED",
 		2: "GAP_SPREAD_INTERLEAVED",
 		3: "GAP_SPREAD_MIRRORED",
+		4: "GAP_SPREAD_LEAST_EFFORT",
 	}
 	GapSpread_value = map[string]int32{
-		"GAP_SPREAD_UNSPECIFIED": 0,
-		"GAP_SPREAD_GROUPED":     1,
-		"GAP_SPREAD_INTERLEAVED": 2,
-		"GAP_SPREAD_MIRRORED":    3,
+		"GAP_SPREAD_UNSPECIFIED":  0,
+		"GAP_SPREAD_GROUPED":      1,
+		"GAP_SPREAD_INTERLEAVED":  2,
+		"GAP_SPREAD_MIRRORED":     3,
+		"GAP_SPREAD_LEAST_EFFORT": 4,
 	}
 )
 
@@ -274,10 +280,14 @@ type PlanEvenSpacingRequest struct {
 	Construction Construction `protobuf:"varint,4,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
 	// Stitches kept plain at each edge, 0 to 1,000, flat only. Default 0.
 	EdgeStitches *int32 `protobuf:"varint,5,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
-	// How unequal gaps are spread. Default grouped.
+	// How unequal gaps are spread. Default least effort.
 	Spread GapSpread `protobuf:"varint,6,opt,name=spread,proto3,enum=knitmath.v1.GapSpread" json:"spread,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How many stitches further from its place by equal gaps than in the most even row
+	// a change of a spacing of least effort may lie, 0 to 100; 0 is the most exact. Only
+	// with that spread. Default 1.5.
+	ExcessStitches *float64 `protobuf:"fixed64,8,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -366,6 +376,13 @@ func (x *PlanEvenSpacingRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanEvenSpacingRequest) GetExcessStitches() float64 {
+	if x != nil && x.ExcessStitches != nil {
+		return *x.ExcessStitches
+	}
+	return 0
+}
+
 func (x *PlanEvenSpacingRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -435,7 +452,11 @@ type PlanEvenSpacingResponse struct {
 	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
-	// Remarks on the question. There are none as yet.
+	// Remarks on the question:
+	//   - EQUAL_GAPS_NEAR, at end_stitches: with a few changes more or fewer, up to a
+	//     tenth or two, all gaps are equal; the text names the nearest on both sides.
+	//   - MANY_ITEMS, at excess_stitches: no row with few items lies near enough to equal
+	//     gaps; the most even one is given.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -451,17 +472,27 @@ type PlanEvenSpacingResponse struct {
 	// The gaps between changes, in order; in the round each is worked before its
 	// change.
 	Gaps []*GapRun `protobuf:"bytes,9,rep,name=gaps,proto3" json:"gaps,omitempty"`
-	// Plain stitches after the last change, edge included.
+	// Plain stitches after the last change, edge included; in the round those that
+	// are left over.
 	LastGapStitches int32 `protobuf:"varint,10,opt,name=last_gap_stitches,json=lastGapStitches,proto3" json:"last_gap_stitches,omitempty"`
 	// The row.
 	Instruction *Instruction `protobuf:"bytes,11,opt,name=instruction,proto3" json:"instruction,omitempty"`
+	// The greatest distance, in stitches of the row before, of a change from its place
+	// by equal gaps, of which a flat row has half a one at each end. A round may begin
+	// anywhere: there it is measured from the middle between both extremes.
+	GreatestDepartureStitches float64 `protobuf:"fixed64,12,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// The same distance of the most even row: the least possible.
+	LeastDepartureStitches float64 `protobuf:"fixed64,13,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much there is to remember: the items of the written row, which are its runs,
+	// its stretches and how often each bracket is worked.
+	Effort int32 `protobuf:"varint,14,opt,name=effort,proto3" json:"effort,omitempty"`
 	// Where the changes lie; absent unless asked for. x is in stitches of the row
 	// before, from the beginning of the row as it is worked: a right-side row
 	// begins at the right edge, so that such a drawing is the piece seen from the
 	// wrong side. Line "stitches before" is that row, at y = 0; line "changes" has
 	// one point for each change, at y = 1, in the middle of the stitches it takes
 	// or, for an increase between stitches, in the gap. At most 10,001 points.
-	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,15,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -571,6 +602,27 @@ func (x *PlanEvenSpacingResponse) GetInstruction() *Instruction {
 		return x.Instruction
 	}
 	return nil
+}
+
+func (x *PlanEvenSpacingResponse) GetGreatestDepartureStitches() float64 {
+	if x != nil {
+		return x.GreatestDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetLeastDepartureStitches() float64 {
+	if x != nil {
+		return x.LeastDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanEvenSpacingResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
 }
 
 func (x *PlanEvenSpacingResponse) GetOutline() *Outline {
@@ -1680,21 +1732,23 @@ var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xe7\x04\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xd5\x05\n" +
 	"\x16PlanEvenSpacingRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@X\x18\x90N(\x01R\vendStitches\x12k\n" +
 	"\toperation\x18\x03 \x01(\x0e2\x16.knitmath.v1.OperationB5\xe0A\x01\xbaH/\x82\x01,\x10\x01\x18\x00\x18\x06\x18\a\x18\b\x18\t\x18\n" +
 	"\x18\v\x18\f\x18\r\x18\x0e\x18\x0f\x18\x10\x18\x11\x18\x12\x18\x13\x18\x14\x18\x15\x18\x16\x18\x17\x18\x18\x18\x19R\toperation\x12a\n" +
 	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12F\n" +
-	"\redge_stitches\x18\x05 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x01\x18\xe8\a(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x00R\fedgeStitches\x88\x01\x01\x12S\n" +
-	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB#\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x14\x1a\x12GAP_SPREAD_GROUPEDR\x06spread\x12,\n" +
-	"\fwith_outline\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\redge_stitches\x18\x05 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x01\x18\xe8\a(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x00R\fedgeStitches\x88\x01\x01\x12X\n" +
+	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB(\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x19\x1a\x17GAP_SPREAD_LEAST_EFFORTR\x06spread\x12,\n" +
+	"\fwith_outline\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
+	"\x0fexcess_stitches\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x01R\x0eexcessStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x10\n" +
-	"\x0e_edge_stitches\":\n" +
+	"\x0e_edge_stitchesB\x12\n" +
+	"\x10_excess_stitches\":\n" +
 	"\x06GapRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xa0\x04\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb2\x05\n" +
 	"\x17PlanEvenSpacingResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1709,8 +1763,11 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x04gaps\x18\t \x03(\v2\x13.knitmath.v1.GapRunR\x04gaps\x12*\n" +
 	"\x11last_gap_stitches\x18\n" +
 	" \x01(\x05R\x0flastGapStitches\x12:\n" +
-	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xb9\v\n" +
+	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\f \x01(\x01R\x19greatestDepartureStitches\x128\n" +
+	"\x18least_departure_stitches\x18\r \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\x0e \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xb9\v\n" +
 	"\x10PlanTaperRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@0\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@L\x18\x90N(\x01R\vendStitches\x125\n" +
@@ -1846,12 +1903,13 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x06effort\x18\r \x01(\x05R\x06effort\x12.\n" +
 	"\aoutline\x18\x0e \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
-	"_height_cm*t\n" +
+	"_height_cm*\x91\x01\n" +
 	"\tGapSpread\x12\x1a\n" +
 	"\x16GAP_SPREAD_UNSPECIFIED\x10\x00\x12\x16\n" +
 	"\x12GAP_SPREAD_GROUPED\x10\x01\x12\x1a\n" +
 	"\x16GAP_SPREAD_INTERLEAVED\x10\x02\x12\x17\n" +
-	"\x13GAP_SPREAD_MIRRORED\x10\x03*^\n" +
+	"\x13GAP_SPREAD_MIRRORED\x10\x03\x12\x1b\n" +
+	"\x17GAP_SPREAD_LEAST_EFFORT\x10\x04*^\n" +
 	"\vShapingRows\x12\x1c\n" +
 	"\x18SHAPING_ROWS_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17SHAPING_ROWS_RIGHT_SIDE\x10\x01\x12\x14\n" +

@@ -516,9 +516,10 @@ type PlanCircularYokeRequest struct {
 	DecreaseRoundCount *int32 `protobuf:"varint,10,opt,name=decrease_round_count,json=decreaseRoundCount,proto3,oneof" json:"decrease_round_count,omitempty"`
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
-	// How unequal gaps within a decrease round are spread. Default interleaved:
-	// where every second or third stitch goes, grouped gaps would draw one side of
-	// the round in more than the other.
+	// How unequal gaps within a decrease round are spread. Default least effort, with
+	// no change more than 1.5 stitches further from its place by equal gaps than in the
+	// most even round. Where every second or third stitch goes, grouped gaps would draw
+	// one side of the round in more than the other.
 	Spread GapSpread `protobuf:"varint,12,opt,name=spread,proto3,enum=knitmath.v1.GapSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -1988,7 +1989,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x10\n" +
-	"\x0e_back_stitches\"\xa0\v\n" +
+	"\x0e_back_stitches\"\xa1\v\n" +
 	"\x17PlanCircularYokeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
 	"\rbody_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -2002,8 +2003,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\bschedule\x18\t \x01(\x0e2\x19.knitmath.v1.YokeScheduleB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18YOKE_SCHEDULE_PERCENTAGER\bschedule\x12F\n" +
 	"\x14decrease_round_count\x18\n" +
 	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\xc8\x01(\x01H\x06R\x12decreaseRoundCount\x88\x01\x01\x129\n" +
-	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xc8\x01R\x05steps\x12W\n" +
-	"\x06spread\x18\f \x01(\x0e2\x16.knitmath.v1.GapSpreadB'\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x18\x1a\x16GAP_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xc8\x01R\x05steps\x12X\n" +
+	"\x06spread\x18\f \x01(\x0e2\x16.knitmath.v1.GapSpreadB(\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x19\x1a\x17GAP_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x128\n" +
 	"\x05bands\x18\x0e \x03(\v2\x15.knitmath.v1.YokeBandB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x102R\x05bands\x12L\n" +
 	"\x17neck_tolerance_stitches\x18\x0f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x02\x18\xe8\a(\x00H\aR\x15neckToleranceStitches\x88\x01\x01\x12:\n" +

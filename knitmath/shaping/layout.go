@@ -1,0 +1,182 @@
+package shaping
+
+import (
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// A layout is one way to lay the gaps of a spacing: blocks of gaps that repeat, and
+// what is left at the two ends. Flat, a change stands between any two gaps; in the
+// round one stands after each gap of a block, and nothing is before the first.
+type layout struct {
+	first, last int // edges included
+	blocks      []block
+}
+
+// A block is gaps in succession, worked so many times.
+type block struct {
+	gaps  []int
+	times int
+}
+
+// appendBlock adds a block, and joins equal gaps with those before.
+func appendBlock(blocks []block, gaps []int, times int) []block {
+	if times == 0 || len(gaps) == 0 {
+		return blocks
+	}
+	if last := len(blocks) - 1; last >= 0 && len(gaps) == 1 && len(blocks[last].gaps) == 1 && blocks[last].gaps[0] == gaps[0] {
+		joined := append([]block(nil), blocks...)
+		joined[last].times += times
+		return joined
+	}
+	return append(blocks[:len(blocks):len(blocks)], block{gaps, times})
+}
+
+// departure is the greatest distance, in stitches, between the unchanged stitches
+// before a change and what there would be if all gaps were equal, half a gap at each
+// end of a flat row. A round may begin anywhere: there the distances are measured
+// from the middle between the greatest and the least. It is in parts of which a
+// stitch has 2k.
+func (s spacing) departure(l layout) int {
+	r := reach{half: s.plain(), whole: 2 * s.k}
+	if !s.round {
+		r.change(l.first - s.edge)
+	}
+	for _, b := range l.blocks {
+		// From one time to the next a block drifts alike, so that its farthest is in the
+		// first time or the last.
+		r.block(b.gaps)
+		if b.times > 1 {
+			r.pass(b.gaps, b.times-2)
+			r.block(b.gaps)
+		}
+	}
+	if s.round {
+		return (r.high - r.low + 1) / 2
+	}
+	return max(r.high, -r.low)
+}
+
+// reach follows the changes along a row, and how far they lie from their places.
+type reach struct {
+	half, whole int // parts of half an equal gap, and of a stitch
+	off         int // of the last change
+	low, high   int
+	begun       bool
+}
+
+// change goes one gap on to the next change.
+func (r *reach) change(gap int) {
+	r.off += gap*r.whole - 2*r.half
+	if !r.begun {
+		r.off += r.half // the first lies half a gap from the edge
+		r.low, r.high, r.begun = r.off, r.off, true
+	}
+	r.low, r.high = min(r.low, r.off), max(r.high, r.off)
+}
+
+func (r *reach) block(gaps []int) {
+	for _, gap := range gaps {
+		r.change(gap)
+	}
+}
+
+// pass goes on by blocks that are not looked at.
+func (r *reach) pass(gaps []int, times int) {
+	for _, gap := range gaps {
+		r.off += times * (gap*r.whole - 2*r.half)
+	}
+}
+
+// plain is how many stitches are left as they are.
+func (s spacing) plain() int { return s.start - 2*s.edge - s.k*s.op.Takes() }
+
+// steps writes a layout in the way that has fewer items: every change with the gap
+// after it, or with the gap before it.
+func (s spacing) steps(l layout) []stitch.Step {
+	before := append([]block(nil), l.blocks...)
+	if !s.round {
+		before = nil
+		before = appendBlock(before, []int{l.first}, 1)
+		for _, b := range l.blocks {
+			before = appendBlock(before, b.gaps, b.times)
+		}
+	}
+	gapFirst := s.appendLayout(nil, before, s.plainThenChange)
+	if l.last > 0 {
+		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
+	}
+	gapFirst = joined(gapFirst)
+	if s.round {
+		return gapFirst
+	}
+	var changeFirst []stitch.Step
+	if l.first > 0 {
+		changeFirst = append(changeFirst, stitch.Do(s.plainOp(), l.first))
+	}
+	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, []int{l.last}, 1), s.changeThenPlain))
+	if stitch.RowOf(gapFirst...).Items() < stitch.RowOf(changeFirst...).Items() {
+		return gapFirst
+	}
+	return changeFirst
+}
+
+// appendLayout writes blocks as repeats.
+func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int) []stitch.Step) []stitch.Step {
+	for _, b := range blocks {
+		if len(b.gaps) == 1 {
+			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.gaps[0], Times: b.times}, unit(b.gaps[0]))
+			continue
+		}
+		var once []stitch.Step
+		for _, gap := range b.gaps {
+			once = append(once, unit(gap)...)
+		}
+		if b.times > 1 {
+			once = []stitch.Step{stitch.Repeat(b.times, once...)}
+		}
+		steps = append(steps, once...)
+	}
+	return steps
+}
+
+// layout is how the gaps of a spacing are laid. A mirrored round, whose first change
+// follows on half a gap and whose last is followed by the other, is taken from that
+// change on, which changes no distance.
+func (o EvenSpacing) layout() layout {
+	l := layout{first: o.FirstGapStitches, last: o.LastGapStitches}
+	if o.split() {
+		l.blocks = appendBlock(nil, []int{o.FirstGapStitches}, 1)
+	}
+	for _, g := range o.Gaps {
+		l.blocks = appendBlock(l.blocks, []int{g.Stitches}, g.Times)
+	}
+	return l
+}
+
+// split reports whether the beginning of a round, mirrored, splits a gap: then a
+// change stands after what is before the first gap, and there is a gap less.
+func (o EvenSpacing) split() bool {
+	gaps := 0
+	for _, g := range o.Gaps {
+		gaps += g.Times
+	}
+	return o.round && gaps < o.ChangeCount
+}
+
+// runs are the gaps of a layout, one after the other.
+func (l layout) runs() []spread.GapRun {
+	var runs []spread.GapRun
+	for _, b := range l.blocks {
+		for range b.times {
+			for _, gap := range b.gaps {
+				runs = spread.AppendGap(runs, gap, 1)
+			}
+			if len(b.gaps) == 1 {
+				runs[len(runs)-1].Times += b.times - 1
+				break
+			}
+		}
+	}
+	return runs
+}

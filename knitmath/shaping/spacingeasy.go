@@ -1,0 +1,124 @@
+package shaping
+
+import "example.com/knitmath/knitmath/stitch"
+
+// mostInBlock is how many gaps a repeat may have: with more one counts gaps where
+// one would rather count stitches. Own choice.
+const mostInBlock = 4
+
+// easiest finds the layout with the fewest items among those that depart by at most
+// so many parts, and of these the one that departs least: equal gaps with the rest at
+// the ends, two groups of gaps, and repeats of up to four gaps with a few gaps over.
+func (s spacing) easiest(departure int) (best layout, ok bool) {
+	f := layoutFinder{spacing: s, allowed: departure}
+	n := s.k // the gaps that blocks cover
+	if !s.round {
+		n--
+	}
+	if n == 0 {
+		f.ends(nil, 0)
+		return f.best, f.found
+	}
+	around := s.plain() / s.k
+	for gap := max(around-1, s.least()); gap <= around+1; gap++ {
+		f.ends([]block{{[]int{gap}, n}}, gap*n)
+	}
+	for gap := max(around-1, s.least()); gap <= around; gap++ {
+		f.groups(n, gap, gap+1)
+		f.groups(n, gap+1, gap)
+		// A bracket with so many gaps has an item for each, one for each change and one
+		// for how often.
+		for size := 2; size <= min(mostInBlock, n) && (!f.found || 2*size+1 < f.items); size++ {
+			f.repeats(n, gap, size)
+		}
+	}
+	return f.best, f.found
+}
+
+// layoutFinder keeps the best layout seen so far.
+type layoutFinder struct {
+	spacing
+	allowed int
+
+	found      bool
+	best       layout
+	items, off int
+}
+
+// groups tries so many gaps of one length and the rest of another, with about a gap
+// left for the two ends.
+func (f *layoutFinder) groups(n, one, other int) {
+	rest := 0
+	if !f.round {
+		rest = f.plain() / f.k
+	}
+	for over := -2; over <= 2; over++ {
+		// one*m + other*(n-m) + rest + over = plain, with other = one +- 1
+		m := (f.plain() - rest - over - other*n) / (one - other)
+		if m > 0 && m < n {
+			f.ends([]block{{[]int{one}, m}, {[]int{other}, n - m}}, one*m+other*(n-m))
+		}
+	}
+}
+
+// repeats tries every block of two neighbouring gaps, as often as it fits, with what
+// is over before or after it.
+func (f *layoutFinder) repeats(n, gap, size int) {
+	times := n / size
+	for longer := 1; longer < 1<<size-1; longer++ {
+		gaps, sum := make([]int, size), 0
+		for i := range gaps {
+			gaps[i] = gap + longer>>i&1
+			sum += gaps[i]
+		}
+		whole := []block{{gaps, times}}
+		over := n - times*size
+		if over == 0 {
+			f.ends(whole, sum*times)
+			continue
+		}
+		for extra := gap; extra <= gap+1; extra++ {
+			f.ends(appendBlock(whole, []int{extra}, over), sum*times+extra*over)
+			f.ends(append([]block{{[]int{extra}, over}}, whole...), sum*times+extra*over)
+		}
+	}
+}
+
+// ends tries what can be left at the two ends of blocks with so many stitches: alike,
+// or one of them like the gap beside it.
+func (f *layoutFinder) ends(blocks []block, sum int) {
+	rest := f.plain() - sum
+	if rest < 0 {
+		return
+	}
+	if f.round {
+		f.try(layout{0, rest, blocks})
+		return
+	}
+	firsts := []int{rest / 2}
+	if len(blocks) > 0 {
+		lastBlock := blocks[len(blocks)-1].gaps
+		firsts = append(firsts, blocks[0].gaps[0], rest-lastBlock[len(lastBlock)-1])
+	}
+	outer := 0
+	if f.edge == 0 {
+		outer = f.least()
+	}
+	for _, first := range firsts {
+		if last := rest - first; first >= outer && last >= outer {
+			f.try(layout{f.edge + first, f.edge + last, blocks})
+		}
+	}
+}
+
+func (f *layoutFinder) try(l layout) {
+	off := f.departure(l)
+	if off > f.allowed {
+		return
+	}
+	items := stitch.RowOf(f.steps(l)...).Items()
+	if f.found && (items > f.items || items == f.items && off >= f.off) {
+		return
+	}
+	f.found, f.best, f.items, f.off = true, l, items, off
+}
