@@ -75,7 +75,8 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 	named := 0
 	for rows := 20; rows <= 70; rows++ {
 		for change := 10; change <= 48; change += 2 {
-			in := TaperInput{StartStitches: 40, EndStitches: 40 + change, HeightRows: &rows, ExcessStitches: knittest.Ptr(0.1)}
+			in := TaperInput{StartStitches: 40, EndStitches: 40 + change, HeightRows: &rows, ExcessStitches: knittest.Ptr(0.1),
+				EdgeChangeStitches: knittest.Ptr(1 + rows%2)}
 			out, err := PlanTaper(in)
 			if err != nil || len(out.Notices) == 0 {
 				continue

@@ -30,6 +30,11 @@ func checkRaised(t *testing.T, stitches, raised, rise int, order Order, method T
 	m := knittest.CastOn(t, stitches, true)
 	below := m.Heights()
 	knitRows(t, at, m, r.Rows)
+	for i, row := range r.Rows {
+		if row.RowNumber != i+1 {
+			t.Fatalf("%s: row %d is called %d", at, i+1, row.RowNumber)
+		}
+	}
 	if m.Unresolved() != 0 || m.ShortRowOpen() || m.Side() != stitch.RightSide || r.TurnCount != rise {
 		t.Fatalf("%s: %d gaps open, %d turns", at, m.Unresolved(), r.TurnCount)
 	}
@@ -42,5 +47,14 @@ func checkRaised(t *testing.T, stitches, raised, rise int, order Order, method T
 		if h[x]-below[x] != 2 {
 			t.Fatalf("%s: %d rows at stitch %d", at, h[x]-below[x], x)
 		}
+	}
+}
+
+// A raise begins with its longest row unless the shortest is asked for.
+func TestRaiseOrder(t *testing.T) {
+	longest := RaiseRound(20, 12, 6, OrderLongestFirst, TurnMethodWrapAndTurn).Rows[0].UnworkedStitches
+	shortest := RaiseRound(20, 12, 6, OrderShortestFirst, TurnMethodWrapAndTurn).Rows[0].UnworkedStitches
+	if longest >= shortest {
+		t.Errorf("%d stitches left by the longest row first, %d by the shortest", longest, shortest)
 	}
 }

@@ -2,6 +2,7 @@ package shortrow
 
 import (
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -75,5 +76,30 @@ func TestWedgeRefusals(t *testing.T) {
 			_, err := PlanWedge(c.in)
 			knittest.WantViolations(t, err, c.want...)
 		})
+	}
+}
+
+// The narrowest wedge that a refusal names can be knit.
+func TestNarrowestWedges(t *testing.T) {
+	for tall := TallEndRight; tall <= TallEndSides; tall++ {
+		for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
+			in := WedgeInput{WidthStitches: 2, RiseRows: knittest.Ptr(2), TallEnd: tall, TurnMethod: method}
+			for ; ; in.WidthStitches++ {
+				_, err := PlanWedge(in)
+				if err == nil {
+					break
+				}
+				_, after, _ := strings.Cut(err.Error(), "it takes at least ")
+				least, _, _ := strings.Cut(after, ",")
+				in.WidthStitches, _ = strconv.Atoi(least)
+				if _, err := PlanWedge(in); err != nil {
+					t.Fatalf("%s: %v", describe(in), err)
+				}
+				in.WidthStitches--
+				if _, err := PlanWedge(in); err == nil {
+					t.Fatalf("%s can be knit", describe(in))
+				}
+			}
+		}
 	}
 }

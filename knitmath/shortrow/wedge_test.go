@@ -23,8 +23,8 @@ func TestWedgeByHand(t *testing.T) {
 		"[k4, k1 tog with its wrap, k3] 3 times",
 	}
 	for i, r := range out.Rows {
-		if got := r.Instruction.Row.Text(); got != want[i] {
-			t.Errorf("row %d: %q, want %q", i+1, got, want[i])
+		if got := r.Instruction.Row.Text(); got != want[i] || r.Resolving != (i == 6) {
+			t.Errorf("row %d: %q, resolving %v; want %q", i+1, got, r.Resolving, want[i])
 		}
 	}
 	german, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: TurnMethodGerman,

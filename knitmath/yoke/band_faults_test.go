@@ -1,6 +1,7 @@
 package yoke
 
 import (
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -42,4 +43,21 @@ func TestYokeBandRefusals(t *testing.T) {
 			knittest.WantViolations(t, err, c.want...)
 		})
 	}
+}
+
+// Bands that are too high say how many rounds they take: 30 each, and one even below
+// each of them. One round fewer above them is enough for the neck.
+func TestBandsOfTheWholeDepth(t *testing.T) {
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60),
+		Bands: []Band{{30, 4, nil}, {30, 4, nil}}}
+	_, err := PlanCircularYoke(in)
+	if err == nil || !strings.Contains(err.Error(), "the bands take 62 rounds, and the depth has 60;") {
+		t.Error(err)
+	}
+	in.DepthRounds = new(63)
+	out, err := PlanCircularYoke(in)
+	if err != nil || out.Bands[1].LastRoundNumber != 62 || out.DecreaseRounds[len(out.DecreaseRounds)-1].RoundNumber != 63 {
+		t.Fatalf("%+v, %v", out.DecreaseRounds, err)
+	}
+	checkYoke(t, in, out)
 }

@@ -39,6 +39,7 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
 			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
 		}
+		checkFar(t, out, i)
 		for range b.HeightRounds {
 			inBand[next] = i + 1
 			next++
@@ -48,6 +49,31 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 		t.Fatalf("bands end on round %d of %d", next-1, out.DepthRounds)
 	}
 	return inBand
+}
+
+// checkFar: a band more than a twentieth from the schedule says so, and which way.
+func checkFar(t *testing.T, out Circular, band int) {
+	t.Helper()
+	p := out.Bands[band]
+	percent := 100 * math.Abs(p.DepartureStitches) / p.WantedStitches
+	if math.Abs(percent-5) < 1e-9 {
+		return // as near as may be
+	}
+	said := ""
+	for _, n := range out.Notices {
+		if n.Reason == FarFromSchedule && n.Field == fmt.Sprintf("bands[%d].repeat_stitches", band) {
+			said = n.Description
+		}
+	}
+	way := "more"
+	if p.DepartureStitches < 0 {
+		way = "fewer"
+	}
+	want := fmt.Sprintf("gives %d stitches, %s %% %s than the %s that the schedule wants there", p.Stitches,
+		measure.Decimal(percent, 1), way, measure.Decimal(p.WantedStitches, 1))
+	if percent > 5 && said != want || percent < 5 && said != "" {
+		t.Fatalf("band %d is %v %% off: %q", band+1, percent, said)
+	}
 }
 
 // wantedNeckOf is the neck asked for, or 40 % of the body, or what the caller's

@@ -1,9 +1,12 @@
 package yoke
 
 import (
+	"fmt"
 	"math"
+	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/stitch"
@@ -49,5 +52,63 @@ func TestYokeRefusals(t *testing.T) {
 			_, err := PlanCircularYoke(c.in)
 			knittest.WantViolations(t, err, c.want...)
 		})
+	}
+}
+
+// What a refusal says of its decrease rounds, and of the neck.
+func TestYokeRefusalsInWords(t *testing.T) {
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	own := func(steps ...Step) CircularInput {
+		return CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: steps, DepthRounds: new(40)}
+	}
+	shallow := CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(1)}
+	wide := CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: new(268)}
+	for want, in := range map[string]CircularInput{
+		"decrease rounds 1 and 2 both fall on round 1;":                                                   shallow,
+		"decrease round 2 has no stitch to remove from 134;":                                              own(Step{0.5, 0.5}, Step{0.7, 1e-6}, Step{1, 0.1}),
+		"decrease round 1 goes from 268 to 133 stitches, and k2tog can leave no fewer than 134;":          own(Step{0.5, 0.503}, Step{1, 0.1}),
+		"the neck has 268 stitches and the join 268; a yoke narrows, so the neck must have from 4 to 267": wide,
+	} {
+		_, err := PlanCircularYoke(in)
+		if err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%v, want %q", err, want)
+		}
+	}
+	if out, err := PlanCircularYoke(own(Step{0.5, 0.5}, Step{1, 0.1})); err != nil || out.DecreaseRounds[0].EndStitches != 134 {
+		t.Errorf("k2tog all round: %+v, %v", out.DecreaseRounds, err)
+	}
+	wide.NeckStitches = new(267)
+	if _, err := PlanCircularYoke(wide); err == nil || strings.Contains(err.Error(), "the neck has") {
+		t.Errorf("a neck of one fewer: %v", err)
+	}
+}
+
+// The widest underarms that a refusal names can be joined, and no wider ones; what
+// they are said to take they do.
+func TestUnderarmRemedyFits(t *testing.T) {
+	refused := 0
+	for body := 8; body <= 40; body += 3 {
+		for sleeve := 4; sleeve <= 24; sleeve += 2 {
+			for under := 1; under <= 24; under++ {
+				var c fault.Checks
+				settleJoin(&c, body, &sleeve, &under)
+				if err := c.Err(); (err != nil) != (2*under >= body || under >= sleeve) {
+					t.Fatalf("%d of %d and %d: %v", under, body, sleeve, err)
+				}
+				if c.Err() == nil {
+					continue
+				}
+				refused++
+				most := min((body-1)/2, sleeve-1)
+				text := c.Violations[0].Detail
+				if !strings.HasPrefix(text, fmt.Sprintf("the underarms take %d stitches of the body's %d", 2*under, body)) ||
+					!strings.HasSuffix(text, fmt.Sprintf("underarm_stitches may be at most %d", most)) {
+					t.Fatalf("%d of %d and %d: %q", under, body, sleeve, text)
+				}
+			}
+		}
+	}
+	if refused < 100 {
+		t.Errorf("refused %d: the sweep has shrunk", refused)
 	}
 }

@@ -83,6 +83,40 @@ func checkChanges(t *testing.T, in CircularInput, out Circular, inBand map[int]i
 		}
 		last, before = r.RoundNumber, r.EndStitches
 	}
+	all := float64(out.JoinStitches-out.NeckStitches) / st / (2 * math.Pi * float64(out.DepthRounds) / rw)
+	knittest.Near(t, "steepness", out.Steepness, all, 1e-6)
+	checkRuffles(t, in, out, rw/st/2/math.Pi)
+}
+
+// checkRuffles: a round ruffles that loses more than a flat disc over the rounds
+// since the change before it, and with bands also over those up to the next. disc is
+// one over what a flat disc loses in a round.
+func checkRuffles(t *testing.T, in CircularInput, out Circular, disc float64) {
+	t.Helper()
+	want, last := 0, 0
+	for i, r := range out.DecreaseRounds {
+		rounds := r.RoundNumber - last
+		if len(in.Bands) > 0 {
+			next := max(out.DepthRounds, r.RoundNumber+1)
+			if i+1 < len(out.DecreaseRounds) {
+				next = out.DecreaseRounds[i+1].RoundNumber
+			}
+			rounds = max(rounds, next-r.RoundNumber)
+		}
+		if float64(r.StartStitches-r.EndStitches)*disc > float64(rounds)*(1+1e-6) {
+			want++
+		}
+		last = r.RoundNumber
+	}
+	got := 0
+	for _, n := range out.Notices {
+		if n.Reason == Ruffles {
+			got++
+		}
+	}
+	if got != want {
+		t.Fatalf("%d rounds ruffle, %d said: %v", want, got, out.Notices)
+	}
 }
 
 // checkNeckHeights: under every stitch of the neck lie all rounds, and up to so

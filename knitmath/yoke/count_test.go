@@ -125,7 +125,8 @@ func TestYokeNearestRepeat(t *testing.T) {
 						changed[i].repeat = r
 						works := bestCounts(join, changed) != nil
 						nearer := repeat == 0 || measure.Abs(r-places[i].repeat) < measure.Abs(repeat-places[i].repeat)
-						if works && nearer || r == repeat && !works {
+						tie := repeat > r && r+repeat == 2*places[i].repeat // the smaller of two equally near
+						if works && (nearer || tie) || r == repeat && !works {
 							t.Fatalf("join %d, repeats %d and %d: band %d named %d, tried %d: %v", join, a, b, i+1, repeat, r, works)
 						}
 					}
