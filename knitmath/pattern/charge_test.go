@@ -6,6 +6,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"example.com/knitmath/knitmath/cost"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // A text that asks for more than its price stops where that is spent, says so, and
@@ -115,6 +118,31 @@ func TestGlance(t *testing.T) {
 	} {
 		if g := glanceAt(c.text); g.lines != c.lines || g.rows != c.rows || g.sizes != c.sizes {
 			t.Errorf("%q: %d lines, %d rows, %d sizes; want %d, %d, %d", c.text, g.lines, g.rows, g.sizes, c.lines, c.rows, c.sizes)
+		}
+	}
+}
+
+// TestPricesOfWriting: what is unrolled to be compressed is paid for, however short it
+// is written.
+func TestPricesOfWriting(t *testing.T) {
+	long := Step{Steps: []Step{{Operation: stitch.Knit}, {Operation: stitch.Purl}}, Times: []int{5000}}
+	for _, c := range []struct {
+		in          FormatInstructionsInput
+		least, most int
+	}{
+		{FormatInstructionsInput{}, 20, 30},
+		{FormatInstructionsInput{Text: "Row 1: k5, p5"}, 20, 50},
+		{FormatInstructionsInput{Text: "[k1, p2] 5000 times"}, 30_000, 30_100},
+		{FormatInstructionsInput{Text: "[[k1, p2] 70 times, k2] 70 times"}, 29_000, 30_100},
+		{FormatInstructionsInput{Text: "[k1 p2] 5000 times"}, 30_000, 30_100},
+		{FormatInstructionsInput{Text: "*k1, p2; rep from * 4999 more times"}, 30_000, 30_100},
+		{FormatInstructionsInput{Text: strings.Repeat("[k", MaxTextBytes)}, 16_000, cost.Limit},
+		{FormatInstructionsInput{Text: strings.Repeat("[k1, p2] 99999 times", MaxTextBytes)}, 46_000, cost.Limit},
+		{FormatInstructionsInput{Rows: []Row{{Steps: []Step{long}}}}, 30_000, 30_100},
+		{FormatInstructionsInput{Rows: []Row{{Steps: slices.Repeat([]Step{long}, 9999)}}}, 40_000, cost.Limit},
+	} {
+		if p := c.in.Cost(); p < c.least || p > c.most {
+			t.Errorf("%.40q and %d rows: priced %d, want %d to %d", c.in.Text, len(c.in.Rows), p, c.least, c.most)
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package pattern
 
-import "example.com/knitmath/knitmath/cost"
+import (
+	"example.com/knitmath/knitmath/cost"
+)
 
 // MaxCheckCost is the dearest text that is checked: what it takes to read the
 // longest text, to work as many rows as may be in as many sizes, and to tell of them.
@@ -37,9 +39,8 @@ func (in CheckInstructionsInput) sizes(g glance) int {
 func declaring(own []Abbreviation) int { return 20 * min(len(own), MaxAbbreviations) }
 
 // Cost is the price of writing rows: of a text a step for every third byte of it, and
-// of rows that are given ten steps for each of their steps and one for each number.
-// What is compressed is part of it: no text has more to compress than it has bytes,
-// until that is the most.
+// of rows that are given ten steps for each of their steps and one for each number;
+// and of compressing them, three steps for every run.
 func (in FormatInstructionsInput) Cost() int {
 	return cost.Sum(rewriting(in.Text, in.Rows, in.Abbreviations), compressing(in.Text, in.Rows))
 }
@@ -72,18 +73,33 @@ func stepsCost(steps []Step, left *int) int {
 	return price
 }
 
-// compressing is the price of what is compressed: as many runs as a text may have,
-// at three steps each, if something is repeated in it, or else one for each step.
+// compressing is the price of what is compressed: three steps for each run, as far
+// as there are any to be seen, and at most as many as are compressed.
 func compressing(text string, rows []Row) int {
-	const most = 3 * maxRuns
-	if len(rows) > 0 {
-		return most
+	runs := 0
+	if len(rows) == 0 {
+		runs = runsAt(text[:min(len(text), MaxTextBytes)])
 	}
-	times := 0
-	for i := range len(text) {
-		if c := text[i]; c == ']' || c == ')' || c == '}' || c == '*' {
-			times++
+	left := MaxStepsGiven
+	for i := range rows[:min(len(rows), MaxRowsGiven)] {
+		runs = cost.Sum(runs, runsIn(rows[i].Steps, &left))
+	}
+	return 3 * min(runs, maxRuns)
+}
+
+// runsIn is about how many runs steps have; it looks at no more than are read.
+func runsIn(steps []Step, left *int) int {
+	runs := 0
+	for i := range steps {
+		if *left--; *left < 0 {
+			break
 		}
+		s := &steps[i]
+		n := 1
+		if len(s.Steps) > 0 && len(s.Times) == 1 {
+			n = s.Times[0]
+		}
+		runs = cost.Sum(runs, 1, cost.Product(n, runsIn(s.Steps, left)))
 	}
-	return min(most, len(text)+300*times)
+	return runs
 }

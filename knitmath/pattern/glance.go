@@ -90,6 +90,8 @@ func (g *glance) word(text string, i int) int {
 	case begins(word, "rep"):
 		g.close()
 		g.repeats = true
+	case begins(word, "from"), begins(word, "bet"): // of the row, and no row
+		g.repeats = false
 	case begins(word, "unt"):
 		g.until = true
 	case begins(word, "to"), begins(word, "thr"):
