@@ -126,16 +126,21 @@ func TestAddressesAreForgotten(t *testing.T) {
 
 // Calls of one address at once are counted together.
 func TestOneLimitAnAddress(t *testing.T) {
-	for range 100 {
+	for range 2000 {
 		a, err := newAddresses(proxies{}, Rates{Calls: 1}, 8)
 		if err != nil {
 			t.Fatal(err)
 		}
 		var got [4]*limit
 		var all sync.WaitGroup
+		begin := make(chan struct{})
 		for i := range got {
-			all.Go(func() { got[i] = a.of(number(7)) })
+			all.Go(func() {
+				<-begin
+				got[i] = a.of(number(7))
+			})
 		}
+		close(begin)
 		all.Wait()
 		if got != [4]*limit{got[0], got[0], got[0], got[0]} {
 			t.Fatal("two limits for one address")

@@ -20,6 +20,7 @@ import (
 var theKeys = strings.Join([]string{
 	"server " + hash("server") + " secret",
 	"small " + hash("small") + " secret calls=1 cost=100",
+	"rich " + hash("rich") + " secret cost=100000",
 	"pages " + hash("pages") + " publishable calls=2 origins=https://shop.example,https://*.shop.example",
 }, "\n")
 
@@ -208,6 +209,13 @@ func TestCost(t *testing.T) {
 		if r := small.Spend(0); r != nil {
 			t.Errorf("for nothing: %v", r)
 		}
+		// A slip that is dearer than any question that is worked costs no more than one.
+		rich, _ := g.Judge(call(peer, "x-api-key", "rich")) // 1,000,000 at first
+		for i := range 11 {
+			if r := rich.Spend(1 << 40); (r == nil) != (i < 10) {
+				t.Errorf("slip %d: %v", i, r)
+			}
+		}
 		server, _ := g.Judge(call(peer, "x-api-key", "server"))
 		if r := server.Spend(1 << 40); r != nil {
 			t.Error(r)
@@ -283,7 +291,7 @@ func TestFigures(t *testing.T) {
 		return all
 	}
 	before := read()
-	if n := len(before); n != 4*5+3 { // 4 callers with 4 verdicts and a cost, and 3 verdicts on unknown ones
+	if n := len(before); n != 5*5+3 { // 5 callers with 4 verdicts and a cost, and 3 verdicts on unknown ones
 		t.Errorf("%d series: %v", n, before)
 	}
 	for _, key := range []string{"small", "a", "b", "pages"} {
