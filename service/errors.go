@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -141,7 +140,7 @@ func overloaded(reason, text string, after time.Duration) *status.Status {
 func retryAfter(st *status.Status) string {
 	for _, d := range st.Details() {
 		if info, ok := d.(*errdetails.RetryInfo); ok {
-			return strconv.Itoa(int(math.Ceil(info.GetRetryDelay().AsDuration().Seconds())))
+			return strconv.Itoa(int((info.GetRetryDelay().AsDuration() + time.Second - 1) / time.Second))
 		}
 	}
 	return ""

@@ -90,7 +90,8 @@ func TestOverloadedSaysWhenToTryAgain(t *testing.T) {
 		}
 	}
 	st := overloaded("OVERLOADED", "later", time.Second)
-	if info, ok := st.Details()[1].(*errdetails.RetryInfo); !ok || info.GetRetryDelay().AsDuration() != time.Second || errorInfo(st) != "OVERLOADED" {
+	info, ok := st.Details()[1].(*errdetails.RetryInfo)
+	if !ok || info.GetRetryDelay().AsDuration() != time.Second || errorInfo(st) != "OVERLOADED" {
 		t.Errorf("details %v", st.Details())
 	}
 }

@@ -48,10 +48,9 @@ func newGRPCServer(
 		grpc.MaxHeaderListSize(maxHeaderBytes),
 		grpc.MaxConcurrentStreams(maxStreams),
 		grpc.ConnectionTimeout(5*time.Second),
-		// Two buffers of 32 KiB for each connection would be most of what an idle one
-		// costs. Questions are short, and what is written is written at once.
+		// A buffer of 32 KiB for each connection would be most of what an idle one
+		// costs. Questions are short; what is written goes through shared buffers.
 		grpc.ReadBufferSize(4<<10),
-		grpc.SharedWriteBuffer(true),
 		grpc.KeepaliveParams(keepalive.ServerParameters{
 			// A peer that vanished without a word is noticed within 80 s.
 			Time:    time.Minute,

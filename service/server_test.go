@@ -157,8 +157,8 @@ func TestDrain(t *testing.T) {
 		t.Error("the idle connection was kept")
 	}
 	select {
-	case <-ended:
-		t.Error("the drain was over before the idle connection was left")
+	case err := <-ended:
+		t.Error(err, "the drain was over before the idle connection was left")
 	default:
 	}
 	_, err = knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{})

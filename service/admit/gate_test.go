@@ -112,9 +112,9 @@ func TestPatience(t *testing.T) {
 		waits(time.Second)
 		var group sync.WaitGroup
 		group.Go(func() { waits(time.Second) }) // The queue was empty before it, and is not for a second.
-		time.Sleep(900 * time.Millisecond)
+		<-time.After(900 * time.Millisecond)
 		group.Go(func() { waits(time.Second) })
-		time.Sleep(200 * time.Millisecond)
+		<-time.After(200 * time.Millisecond)
 		waits(100 * time.Millisecond)
 		group.Wait()
 		waits(time.Second)
@@ -160,7 +160,7 @@ func TestCheapestFirst(t *testing.T) {
 		}
 		queue(20_000)
 		queue(50_000)
-		time.Sleep(250 * time.Millisecond)
+		<-time.After(250 * time.Millisecond)
 		queue(1000)
 		first.Leave()
 		group.Wait()

@@ -24,7 +24,7 @@ func newRefused() *prometheus.CounterVec {
 
 var (
 	connsDesc     = prometheus.NewDesc("knitmath_connections", "Connections open.", []string{"face"}, nil)
-	openDesc      = prometheus.NewDesc("knitmath_calls_open", "Calls begun whose answers have not been sent to the end.", []string{"face"}, nil)
+	openDesc      = prometheus.NewDesc("knitmath_calls_open", "Calls begun and not answered to the end.", []string{"face"}, nil)
 	answersDesc   = prometheus.NewDesc("knitmath_answer_bytes_pending", "Bytes of answers made and not taken by their callers.", nil, nil)
 	questionsDesc = prometheus.NewDesc("knitmath_question_bytes_pending", "Bytes read of questions that are not answered.", nil, nil)
 )

@@ -62,7 +62,7 @@ func attacker(name, addresses string, hold time.Duration) {
 	if err := json.Unmarshal([]byte(addresses), &at); err != nil {
 		panic(err) // They come from this program.
 	}
-	time.Sleep(headStart)
+	<-time.After(headStart)
 	ctx, cancel := context.WithTimeout(context.Background(), hold-headStart)
 	defer cancel()
 	for _, a := range abuse.Attacks {
@@ -117,7 +117,7 @@ func all(hold time.Duration, only string) error {
 	if err != nil {
 		return err
 	}
-	fmt.Printf("%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
+	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6s %8s %8s %6s %6s | %-44s | %-28s | %s\n", "attack", "size", "MiB most", "refused", "unread", "cut",
 		"light caller: asked refused failed p50 p99", "probes: asked failed longest", "attackers: answered p99")
 	for _, a := range append([]abuse.Attack{{Name: calm}}, abuse.Attacks...) {
 		if a.Name != calm && !match.MatchString(a.Name) {
@@ -169,7 +169,8 @@ func one(path string, a abuse.Attack, hold time.Duration) error {
 	if err != nil {
 		return err
 	}
-	fmt.Printf("%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | %7.0f /s %8.1f ms\n", a.Name, a.Long, most,
+	_, _ = fmt.Fprintf(os.Stdout, "%-45s %6d %8.0f %8.0f %6.0f %6.0f | %6d %6d %6d %9.2f ms %9.2f ms | %4d %4d %8.1f ms | %7.0f /s %8.1f ms\n",
+		a.Name, a.Long, most,
 		figures["knitmath_calls_refused_total"], figures["knitmath_refused_unread_total"], figures["knitmath_connections_cut_total"],
 		light.Asked, light.Refused, light.Failed, ms(light.P50), ms(light.P99), probes.Asked, probes.Failed, ms(probes.Longest),
 		float64(attacker.Asked-attacker.Refused-attacker.Failed)/(hold-headStart).Seconds(), ms(attacker.P99))
