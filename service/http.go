@@ -67,8 +67,8 @@ func newJSONFace(
 // whole is the face with everything in front of it: the release, counting, whose
 // pages may read it, recovery and what bounds a connection, which gets as old as age.
 func (f *jsonFace) whole(age time.Duration, ready *atomic.Bool) http.Handler {
-	answers := f.metrics.faults.recoverHTTP(whereHTTP, f.onHTTP(f, age, ready))
-	return onHTTP(f.release, f.metrics.observe(f.label, f.callers.cors(answers)))
+	answers := f.metrics.faults.recoverHTTP(whereHTTP, f.callers.cors(f.onHTTP(f, age, ready)))
+	return onHTTP(f.release, f.metrics.observe(f.label, answers))
 }
 
 // newHTTPServer bounds every stage of a request.
@@ -93,6 +93,12 @@ func (f *jsonFace) label(r *http.Request) string {
 		return r.URL.Path
 	}
 	return "other"
+}
+
+// isQuestion knows the paths that are.
+func (f *jsonFace) isQuestion(path string) bool {
+	_, known := f.routes[path]
+	return known
 }
 
 // isPage knows the paths that are no questions.

@@ -10,6 +10,8 @@ import (
 	"google.golang.org/grpc/status"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+
+	"example.com/knitmath/service/trace"
 )
 
 // inProcess is the gateway's connection to the handlers of its own process. It
@@ -26,6 +28,7 @@ import (
 type inProcess struct {
 	methods     map[string]boundMethod
 	interceptor grpc.UnaryServerInterceptor
+	traces      *trace.Tracing // nil for none
 }
 
 // boundMethod is a generated method handler with the implementation to call.
@@ -64,8 +67,11 @@ func (p *inProcess) Invoke(ctx context.Context, method string, args, reply any, 
 	md, _ := metadata.FromOutgoingContext(ctx)
 	ctx = metadata.NewIncomingContext(ctx, md)
 	ctx = context.WithValue(ctx, faceKey{}, faceJSON)
+	ctx, end := p.traces.Call(ctx, method)
 	read := func(into any) error { return handOver(into, args) }
 	answer, err := m.handler(m.impl, ctx, read, p.interceptor)
+	code := status.Code(err)
+	end(code == codes.Internal || code == codes.Unknown) // As otelgrpc sees it, what callers do wrong is no failure.
 	if err != nil {
 		return err
 	}

@@ -31,6 +31,12 @@ func wireServices() []protoreflect.ServiceDescriptor {
 	return all
 }
 
+// isWireMethod tells whether a method exists, by its name as gRPC writes it.
+func isWireMethod(fullMethod string) bool {
+	_, err := answerDescriptor(fullMethod)
+	return err == nil && strings.HasPrefix(fullMethod, "/"+wirePackage+".")
+}
+
 // route is one path of the JSON face.
 type route struct {
 	path     string

@@ -22,6 +22,7 @@ import (
 	"example.com/knitmath/service/carry"
 	"example.com/knitmath/service/conns"
 	"example.com/knitmath/service/tlsfile"
+	"example.com/knitmath/service/trace"
 	"example.com/knitmath/service/watched"
 )
 
@@ -50,6 +51,8 @@ type Config struct {
 	Callers caller.Config
 	// Release is what answers are said to come from.
 	Release Release
+	// Traces makes spans of calls; nil for none.
+	Traces *trace.Tracing
 	// Pprof serves profiles of the running program on AdminAddr.
 	Pprof bool
 	// Logger and Registry are made by the caller; the service has no globals.
@@ -135,8 +138,9 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 		return nil, err
 	}
 	s.health = newHealth()
+	options := append(config.Traces.GRPC(isWireMethod), secured.onGRPC())
 	for _, server := range []**grpc.Server{&s.grpc, &s.grpcLast} {
-		made, seen := newGRPCServer(m, config.Release, who, in, unary, stream, s.health, config.ConnectionAge, secured.onGRPC())
+		made, seen := newGRPCServer(m, config.Release, who, in, unary, stream, s.health, config.ConnectionAge, options...)
 		register(seen)
 		*server = made
 	}
@@ -146,12 +150,13 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	m.calls.InitializeMetrics(s.grpc)
 
 	local := newInProcess(unary)
+	local.traces = config.Traces
 	register(local)
 	face, err := newJSONFace(context.Background(), local, m, who, in, config.Release)
 	if err != nil {
 		return nil, err
 	}
-	s.http = newHTTPServer(face.whole(config.ConnectionAge, &s.ready), config.Logger)
+	s.http = newHTTPServer(config.Traces.HTTP(face.whole(config.ConnectionAge, &s.ready), face.isQuestion), config.Logger)
 	(&unreadable{refusals: m.refusals}).watch(s.http)
 	secured.onHTTP(s.http)
 	s.admin = newHTTPServer(newAdminHandler(config, &s.ready, m.faults), config.Logger)

@@ -17,11 +17,13 @@ import (
 	"runtime"
 	"runtime/debug"
 	"syscall"
+	"time"
 
 	"github.com/prometheus/client_golang/prometheus"
 	"google.golang.org/grpc/grpclog"
 
 	"example.com/knitmath/service"
+	"example.com/knitmath/service/trace"
 )
 
 // Exit codes: 0 stopped as asked, 1 could not serve, 2 called wrongly.
@@ -62,6 +64,14 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 	options.config.Logger = logger
 	options.config.Release = release
 	options.config.Registry = prometheus.NewRegistry()
+	complaints := service.LibraryLines(logger, "opentelemetry")
+	traces, err := trace.Start(ctx, release.Version, logger, func(err error) { _, _ = fmt.Fprintln(complaints, err) })
+	if err != nil {
+		logger.Error("cannot start", "cause", err)
+		return exitFailed
+	}
+	defer sendRest(traces)
+	options.config.Traces = traces
 	server, err := service.Listen(options.config)
 	if err != nil {
 		logger.Error("cannot start", "cause", err)
@@ -74,6 +84,17 @@ func run(args, environ []string, stdout, stderr io.Writer) int {
 		return exitFailed
 	}
 	return 0
+}
+
+// sendingTimeout is how long the last spans may take to be sent.
+const sendingTimeout = 2 * time.Second
+
+// sendRest sends the spans that have not been sent yet. If it fails that has been
+// said by then.
+func sendRest(traces *trace.Tracing) {
+	ctx, cancel := context.WithTimeout(context.Background(), sendingTimeout)
+	defer cancel()
+	_ = traces.Stop(ctx)
 }
 
 // usualMemory is what everything that is bounded takes at most when all of it comes
