@@ -119,22 +119,8 @@ func TestYokeNearestRepeat(t *testing.T) {
 				}
 				free, _ := counts.reachable()
 				for i := range places {
-					repeat, n := counts.nearestRepeat(i, free[i])
-					changed := slices.Clone(places)
-					for r := 1; r <= 60; r++ {
-						changed[i].repeat = r
-						works := bestCounts(join, changed) != nil
-						nearer := repeat == 0 || measure.Abs(r-places[i].repeat) < measure.Abs(repeat-places[i].repeat)
-						tie := repeat > r && r+repeat == 2*places[i].repeat // the smaller of two equally near
-						if works && (nearer || tie) || r == repeat && !works {
-							t.Fatalf("join %d, repeats %d and %d: band %d named %d, tried %d: %v", join, a, b, i+1, repeat, r, works)
-						}
-					}
-					if repeat > 0 {
+					if checkNearest(t, counts, i, free[i]) {
 						named++
-						if n%repeat != 0 {
-							t.Fatalf("%d stitches in repeats of %d", n, repeat)
-						}
 					}
 				}
 			}
@@ -143,4 +129,25 @@ func TestYokeNearestRepeat(t *testing.T) {
 	if named < knittest.Sweep(300, 60) {
 		t.Errorf("named %d repeats: the sweep has shrunk", named)
 	}
+}
+
+// checkNearest tries every repeat at a place, and reports whether one was named.
+func checkNearest(t *testing.T, counts bandCounts, i int, free []bool) bool {
+	t.Helper()
+	own := counts.places[i].repeat
+	repeat, n := counts.nearestRepeat(i, free)
+	changed := slices.Clone(counts.places)
+	for r := 1; r <= 60; r++ {
+		changed[i].repeat = r
+		works := bestCounts(counts.join, changed) != nil
+		nearer := repeat == 0 || measure.Abs(r-own) < measure.Abs(repeat-own)
+		tie := repeat > r && r+repeat == 2*own // the smaller of two equally near
+		if works && (nearer || tie) || r == repeat && !works {
+			t.Fatalf("join %d, places %+v: band %d named %d, tried %d: %v", counts.join, counts.places, i+1, repeat, r, works)
+		}
+	}
+	if repeat > 0 && n%repeat != 0 {
+		t.Fatalf("%d stitches in repeats of %d", n, repeat)
+	}
+	return repeat > 0
 }

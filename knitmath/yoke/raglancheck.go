@@ -83,10 +83,7 @@ func vetNeckFits(c *fault.Checks, p raglanPart, fewest int) {
 	case p.end < fewest:
 		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; "+
 			"it can come down to %d at the fewest", p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
-	case lost%2 != 0 && p.end-1 < fewest:
-		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d would do",
-			p.name, p.start, p.end, p.end+1), p.field)
-	case lost%2 != 0:
+	case lost%2 != 0: // so that it is not the fewest, from which an even number is lost
 		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d or %d would do",
 			p.name, p.start, p.end, p.end-1, p.end+1), p.field)
 	}
