@@ -6,13 +6,13 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Cost is the price of a pick-up: two steps for each row of the edge.
+// Cost is the price of a pick-up: a step for each row of the edge.
 func (in PickUpInput) Cost() int {
-	rows := gauge.PriceRows(in.Gauge, in.LengthRows, in.LengthCm, stitch.MaxRows)
-	return cost.Sum(20, cost.Product(2, rows))
+	return cost.Sum(20, gauge.PriceRows(in.Gauge, in.LengthRows, in.LengthCm, stitch.MaxRows))
 }
 
-// Cost is the price of buttonholes: five steps for each.
+// Cost is the price of buttonholes: five steps for each, and what it takes to look
+// for a band on which they fit.
 func (in ButtonholesInput) Cost() int {
-	return cost.Sum(20, cost.Product(5, cost.Clamp(in.HoleCount, 1, MaxButtonholes)))
+	return cost.Sum(200, cost.Product(5, cost.Clamp(in.HoleCount, 1, MaxButtonholes)))
 }

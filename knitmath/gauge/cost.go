@@ -8,9 +8,9 @@ import (
 // Cost is the price of a cast-on: two sums and what stands beside them.
 func (in CastOnInput) Cost() int { return 10 }
 
-// Cost is the price of a conversion: three steps for each count and each size.
+// Cost is the price of a conversion: four steps for each count and each size.
 func (in ConversionInput) Cost() int {
-	return cost.Sum(10, cost.Product(3, min(len(in.Items), MaxItems)), cost.Product(3, min(len(in.Sizes), MaxPrintedSizes)))
+	return cost.Sum(10, cost.Product(4, min(len(in.Items), MaxItems)), cost.Product(4, min(len(in.Sizes), MaxPrintedSizes)))
 }
 
 // PriceStitches is about how many stitches a length has, at most so many, for a

@@ -7,17 +7,25 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Cost is the price of a row of changes: two steps for each.
+// Cost is the price of a row of changes: two steps for each. Where they are mixed
+// evenly a short way to write the row has to be found, which tries to share out every
+// gap, though not in more than some ways: two steps more for each of so many stitches
+// of a gap.
 func (in EvenSpacingInput) Cost() int {
+	const ways = 8
 	start, end := cost.Clamp(in.StartStitches, 1, stitch.MaxStitches), cost.Clamp(in.EndStitches, 1, stitch.MaxStitches)
-	return cost.Sum(20, cost.Product(2, measure.Abs(end-start)))
+	changes, shared := measure.Abs(end-start), 0
+	if in.Spread == GapSpreadInterleaved {
+		shared = min(start, ways*changes)
+	}
+	return cost.Sum(20, cost.Product(2, changes), cost.Product(2, shared))
 }
 
-// Cost is the price of a taper: eight steps for every shaping row, nearly all of them
+// Cost is the price of a taper: three steps for every shaping row, nearly all of them
 // for the schedules that are compared.
 func (in TaperInput) Cost() int {
 	rows := gauge.PriceRows(in.Gauge, in.HeightRows, in.HeightCm, stitch.MaxRows)
-	return cost.Sum(20, cost.Product(8, shapingRows(in.StartStitches, in.EndStitches, rows)))
+	return cost.Sum(20, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
 }
 
 // Cost is the price of a shaped side: that of a taper between any two points, twice
@@ -26,8 +34,8 @@ func (in ShapedSideInput) Cost() int {
 	price, count, below := 20, in.StartStitches, 0
 	for _, p := range in.Points[:min(len(in.Points), MaxSidePoints)] {
 		rows := gauge.PriceRows(in.Gauge, p.HeightRows, p.HeightCm, stitch.MaxRows)
-		price = cost.Sum(price, 20, cost.Product(16, shapingRows(count, p.Stitches, rows-below)))
-		count, below = p.Stitches, rows
+		price = cost.Sum(price, 20, cost.Product(4, shapingRows(count, p.Stitches, rows-below)))
+		count, below = p.Stitches, max(below, rows)
 	}
 	return price
 }

@@ -108,7 +108,7 @@ type wedge struct {
 
 // knit writes the rows.
 func (w wedge) knit(list []span) Wedge {
-	s := shortRows{width: w.width, method: w.method}
+	s := shortRows{width: w.width, method: w.method, rows: make([]WedgeRow, 0, 2*len(list)+2), turns: make([]turn, 0, 2*len(list))}
 	if w.tall == TallEndLeft {
 		s.workFromLeft(list)
 	} else {

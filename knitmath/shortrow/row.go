@@ -65,7 +65,8 @@ func (s *shortRows) row(side stitch.Side, start, end int) {
 	if side == stitch.WrongSide {
 		border = 0
 	}
-	var runs []stitch.Run
+	var few [8]stitch.Run // of most rows: they are not kept
+	runs := few[:0]
 	if s.turned {
 		switch s.method {
 		case TurnMethodGerman:

@@ -30,15 +30,19 @@ func Compress(runs []Run) Row {
 	for _, r := range runs {
 		merged = AppendRun(merged, r.Op, r.Count)
 	}
+	if len(merged) < shortestRepeat || len(merged) > MaxOperations {
+		steps := make([]Step, len(merged))
+		for i, r := range merged {
+			steps[i] = Do(r.Op, r.Count)
+		}
+		return Row{Steps: steps}
+	}
 	tokens := make([]token, 0, len(merged))
 	for _, r := range merged {
 		tokens = append(tokens, runToken(r))
 	}
-	if len(merged) < shortestRepeat || len(merged) > MaxOperations {
-		return Row{Steps: stepsOf(tokens)}
-	}
 	var best []Step
-	row, inner := newFolder(len(tokens)), newFolder(len(tokens))
+	row, inner := newFolder(len(tokens)), &folder{} // most rows have no groups to fold once more
 	row.load(tokens)
 	for i, period := range [3]int{maxPeriod, maxPeriod / 2, maxPeriod / 6} {
 		if i > 0 && period > len(merged)/2 {

@@ -74,9 +74,15 @@ func newFolder(n int) *folder {
 	}
 }
 
-// load takes tokens to fold, with groups of at most maxPeriod tokens.
+// load takes tokens to fold, with groups of at most maxPeriod tokens, and makes room
+// for them where there is too little.
 func (f *folder) load(tokens []token) {
 	n := len(tokens)
+	if n > len(f.at) {
+		pieces := f.pieces
+		*f = *newFolder(n)
+		f.pieces = pieces
+	}
 	f.tokens = tokens
 	f.stride = max(min(maxPeriod, n-1), 0) + 1
 	f.apart[0], f.widths[0] = 0, 0

@@ -1,9 +1,6 @@
 package stitch
 
-import (
-	"encoding/binary"
-	"slices"
-)
+import "encoding/binary"
 
 // token is what fold arranges: a run, or a whole group as one piece.
 type token struct {
@@ -124,13 +121,4 @@ func digits(n int) int {
 		return 3
 	}
 	return 3 + digits(n/1000)
-}
-
-// stepsOf returns the tokens as steps, ungrouped.
-func stepsOf(tokens []token) []Step {
-	steps := make([]Step, 0, len(tokens))
-	for _, t := range tokens {
-		steps = append(steps, t.step)
-	}
-	return slices.Clip(steps)
 }

@@ -7,26 +7,60 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Cost is the price of a circular yoke: a step for some of the stitches at every
-// place where the count may change, ten for every decrease round and for every
-// short row.
+// What a yoke takes: of the counts looked at for bands so many in a step, and steps
+// for a decrease round, a stitch it takes away, and a short row.
+const (
+	choicesAStep = 100
+	stepsARound  = 10
+	stepsALost   = 2
+	stepsARaise  = 20
+	stepsARaglan = 5 // a round of a raglan, with its share of the outline
+)
+
+// Cost is the price of a circular yoke,
+//
+//	50 + places * stitches / 100 + 10 * rounds + 2 * stitches + 20 * short rows
+//
+// where stitches are those that are joined, rounds those that may change the count,
+// and places as many, counted only where there are bands. It is never more than
+// cost.Limit, which is what the dearest yoke takes.
 func (in CircularInput) Cost() int {
-	sleeves := cost.Product(2, cost.Clamp(fault.Or(in.SleeveStitches, in.BodyStitches), 0, stitch.MaxStitches))
-	join := min(cost.Sum(cost.Clamp(in.BodyStitches, 0, stitch.MaxStitches), sleeves), stitch.MaxStitches)
-	changes := cost.Clamp(max(fault.Or(in.DecreaseRoundCount, 3), len(in.Steps)), 1, MaxSteps)
-	places := cost.Sum(changes, min(len(in.Bands), MaxBands))
+	stitches := in.priceStitches()
+	changes := cost.Clamp(fault.Or(in.DecreaseRoundCount, MaxSteps), 1, MaxSteps)
+	switch {
+	case in.Schedule == ScheduleOwn:
+		changes = cost.Clamp(len(in.Steps), 1, MaxSteps)
+	case in.Schedule != ScheduleCone:
+		changes = len(percentageSteps)
+	}
+	choices := 0
+	if bands := min(len(in.Bands), MaxBands); bands > 0 {
+		changes += bands
+		choices = cost.Product(changes, min(2*stitches, stitch.MaxStitches))
+	}
 	raised := 0
 	if r := in.BackRaise; r != nil {
-		raised = gauge.PriceRows(in.Gauge, r.RiseRows, r.RiseCm, MaxRaiseRows)
+		if raised = DefaultRaiseRows; r.RiseRows != nil || r.RiseCm != nil {
+			raised = gauge.PriceRows(in.Gauge, r.RiseRows, r.RiseCm, MaxRaiseRows)
+		}
 	}
-	return cost.Sum(50, cost.Product(places, join)/50, cost.Product(10, changes), cost.Product(20, raised))
+	return min(cost.Limit, cost.Sum(50, choices/choicesAStep, cost.Product(stepsARound, changes),
+		cost.Product(stepsALost, stitches), cost.Product(stepsARaise, raised)))
 }
 
-// Cost is the price of a raglan: a step for every round.
+// priceStitches is about how many stitches body and sleeves join, those under the
+// arms too.
+func (in CircularInput) priceStitches() int {
+	body := cost.Clamp(in.BodyStitches, 0, stitch.MaxStitches)
+	sleeve := cost.Clamp(fault.Or(in.SleeveStitches, body), 0, stitch.MaxStitches)
+	return min(cost.Sum(body, sleeve, sleeve), stitch.MaxStitches)
+}
+
+// Cost is the price of a raglan: five steps for every round.
 func (in RaglanInput) Cost() int {
 	rounds := MaxRounds
 	if in.DepthRounds != nil || in.DepthCm != nil {
 		rounds = gauge.PriceRows(in.Gauge, in.DepthRounds, in.DepthCm, MaxRounds)
 	}
-	return cost.Sum(50, rounds)
+	return cost.Sum(50, cost.Product(stepsARaglan, rounds))
 }
