@@ -22,7 +22,7 @@ func readBack(t *testing.T, in stitch.Instruction, on int) stitch.Row {
 	findings, _ := p.Findings()
 	for _, f := range findings {
 		// An m1 may lean either way, and the reader says so.
-		if f.Kind != pattern.KindReading || !strings.HasPrefix(f.Text, "m1") {
+		if f.Kind != pattern.KindReading || !strings.HasPrefix(strings.ToLower(f.Text), "m1") {
 			t.Fatalf("%q reads with %+v", text, f)
 		}
 	}

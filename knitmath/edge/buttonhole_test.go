@@ -35,11 +35,11 @@ func TestButtonholesByHand(t *testing.T) {
 		t.Errorf("gaps %v, notices %v", out.Gaps, out.Notices)
 	}
 	// Of 7 rows, 2*4 - 7 = 1: row 4 leaves three before and two after.
-	if got := out.Rows[0].Instruction.Row.Text(); got != "k4, [bo 3, k12] twice, [bo 3, k11] twice, [bo 3, k12] twice, bo 3, k5" ||
+	if got := out.Rows[0].Instruction.Row.Text(); got != "k4, [BO 3, k12] twice, [BO 3, k11] twice, [BO 3, k12] twice, BO 3, k5" ||
 		out.Rows[0].RowNumber != 4 {
 		t.Errorf("row %d %q", out.Rows[0].RowNumber, got)
 	}
-	if got := out.Rows[1].Instruction.Row.Text(); got != "p5, [co 3, p12] twice, [co 3, p11] twice, [co 3, p12] twice, co 3, p4" {
+	if got := out.Rows[1].Instruction.Row.Text(); got != "p5, [CO 3, p12] twice, [CO 3, p11] twice, [CO 3, p12] twice, CO 3, p4" {
 		t.Errorf("row %q", got)
 	}
 	// The second hole lies on stitches 20 to 22; its middle 20.5 stitches from
@@ -70,7 +70,7 @@ func TestButtonholesUpwardByHand(t *testing.T) {
 	want := []string{
 		"k and p stand for the stitch pattern of the band. " +
 			"The stitch left on the right needle by binding off is the first of those worked next.",
-		"Hole (RS): k3, bo 3, k3; next row p3, co 3, p3.",
+		"Hole (RS): k3, BO 3, k3; next row p3, CO 3, p3.",
 		"Bind a hole off in rows 5, 41, 75, 109, 145; work all other rows even, to row 150.",
 	}
 	if !reflect.DeepEqual(out.Directions(), want) {

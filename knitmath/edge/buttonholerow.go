@@ -119,7 +119,7 @@ func (o Buttonholes) Directions() []string {
 		strconv.Itoa(o.BandRows)+".")
 }
 
-// direction is "Row 4 (RS): k5, bo 3, k12.".
+// direction is "Row 4 (RS): k5, BO 3, k12.".
 func (r BandRow) direction() string {
 	return "Row " + strconv.Itoa(r.RowNumber) + " (" + r.Side.String() + "): " + r.Instruction.Row.Text() + "."
 }

@@ -27,5 +27,5 @@ func Example() {
 	// Output:
 	// 5 stitches for every 7 rows
 	// 43
-	// 4 RS k3, [bo 2, k7] twice, bo 2, k6, bo 2, k7, bo 2, k3
+	// 4 RS k3, [BO 2, k7] twice, BO 2, k6, BO 2, k7, BO 2, k3
 }

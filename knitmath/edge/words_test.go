@@ -51,7 +51,7 @@ func TestNoRowAfterTheHoles(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := "Row 3 (WS): p3, co 3, p3. 9 stitches again."
+	want := "Row 3 (WS): p3, CO 3, p3. 9 stitches again."
 	if d := out.Directions(); len(d) != 4 || d[1] != "Work 1 row even." || d[3] != want {
 		t.Errorf("%q", d)
 	}

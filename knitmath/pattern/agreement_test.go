@@ -125,9 +125,9 @@ func TestShortRowsByHand(t *testing.T) {
 		{"Row 1: k15, turn\nRow 2: make DS, p14\nRow 3: k to end", 20, 20, "3:8 CANNOT_BE_WORKED"},
 		{"Row 1: k15, w&t\nRow 2: p15\nRow 3: k to end", 20, 20, "3:8 PASSED_OVER"},
 		{"Row 1: k15, turn\nRow 2: yo, p15\nRow 3: k15, k2tog, k4", 20, 20, ""},
-		{"Row 1: m1l, k to end", 20, 21, "1:8 CANNOT_BE_WORKED"},
-		{"Row 1: k5, m1l, m1r, k to end", 20, 22, "1:17 CANNOT_BE_WORKED"},
-		{"Row 1: k5, m1l, k1, m1r, k to end", 20, 22, ""},
+		{"Row 1: M1L, k to end", 20, 21, "1:8 CANNOT_BE_WORKED"},
+		{"Row 1: k5, M1L, M1R, k to end", 20, 22, "1:17 CANNOT_BE_WORKED"},
+		{"Row 1: k5, M1L, k1, M1R, k to end", 20, 22, ""},
 		{"Row 1: k20, w&t", 20, 20, "1:13 CANNOT_BE_WORKED"},
 		{"Row 1: k5, k DS, k to end", 20, 20, "1:12 CANNOT_BE_WORKED"},
 	}

@@ -60,7 +60,7 @@ func BenchmarkCheck(b *testing.B) {
 func BenchmarkLongest(b *testing.B) {
 	const sizes = "k1 (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20), k to end\n"
 	for _, c := range []struct{ name, text string }{
-		{"rows", sizes + "Row 1: [k1, m1l, k1] to end\nRow 2: [k1, k2tog] to end\nRep Rows 1 and 2 5000 more times"},
+		{"rows", sizes + "Row 1: [k1, M1L, k1] to end\nRow 2: [k1, k2tog] to end\nRep Rows 1 and 2 5000 more times"},
 		{"misfits", sizes + "Row 1: k1, [k2tog, yo] 4 times\nRep Row 1 9998 more times"},
 		{"nests", strings.Repeat("((((k1, p1) 9 times, k1) 9 times, p1) 9 times)\n", 1100)[:MaxTextBytes]},
 		{"brackets", strings.Repeat("(", MaxTextBytes)},

@@ -97,7 +97,7 @@ var passedOvers = []struct {
 }
 
 // passedOver makes "sl 1, k1, psso" one skp, "sl 1, k2tog, psso" one sk2p and
-// "sl 2, k1, p2sso" one cdd: they are other words for them.
+// "sl 2, k1, p2sso" one CDD: they are other words for them.
 func (p *parser) passedOver(steps []Step, s Step) ([]Step, bool) {
 	n := len(steps)
 	if n < 2 || !single(s.Times, 1) {

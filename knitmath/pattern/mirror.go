@@ -21,7 +21,7 @@ var mirrorOps = map[stitch.Op]stitch.Op{
 
 // partnersCited is the source of mirrorOps.
 var partnersCited = report.Source{Figure: "left- and right-leaning partners", Status: report.SourceStatusCommonPractice,
-	Citation: "k2tog and ssk, p2tog and ssp, k3tog and sssk, m1l and m1r"}
+	Citation: "k2tog and ssk, p2tog and ssp, k3tog and sssk, M1L and M1R"}
 
 // mirrorNames does the same for other abbreviations.
 var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt": "lt"}
@@ -30,8 +30,8 @@ var mirrorNames = map[string]string{"kll": "krl", "krl": "kll", "lt": "rt", "rt"
 var mirrorRemarks = map[stitch.Op]string{
 	stitch.SKP:  "skp leans left; its mirror image is k2tog, and the mirror image of that is written ssk",
 	stitch.SK2P: "sk2p leans left; its mirror image is k3tog, and the mirror image of that is written sssk",
-	stitch.M1:   "m1 leans either way: lean it the other way here, or write m1l or m1r",
-	stitch.M1P:  "m1p leans either way: lean it the other way here, or write m1lp or m1rp",
+	stitch.M1:   "M1 leans either way: lean it the other way here, or write M1L or M1R",
+	stitch.M1P:  "M1P leans either way: lean it the other way here, or write M1LP or M1RP",
 	stitch.KFB:  "the bar of kfb lies to the left of its stitch here too: move it one stitch if it shows",
 	stitch.PFB:  "the bar of pfb lies to the left of its stitch here too: move it one stitch if it shows",
 }

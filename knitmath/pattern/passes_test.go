@@ -12,7 +12,7 @@ import (
 func TestStretchesOfNothing(t *testing.T) {
 	rng := rand.New(rand.NewPCG(2, 9))
 	rows := []string{"knit", "k to end", "[k1, p1] to end", "ssk, k to end", "k2tog, yo, k to end", "kfb to end", "k10, turn", "yo, k to end",
-		"k12", "k3, w&t", "m1l, k to end", "k2tog to end", "foo", "k1, m1l, k to end", "k2, [k2tog] 3 times"}
+		"k12", "k3, w&t", "M1L, k to end", "k2tog to end", "foo", "k1, M1L, k to end", "k2, [k2tog] 3 times"}
 	skipped := 0
 	for range 3000 {
 		var b strings.Builder

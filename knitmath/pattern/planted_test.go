@@ -19,7 +19,7 @@ var planted = []struct {
 }{
 	{2, "last 2 sts, k2", "last 3 sts, k3", ReasonUneven, "[1 2 3 4]"},
 	{4, "Rows 1 and 2", "Rows 1 and 3", ReasonNoRow, "[]"},
-	{5, "[m1l, k6 (6, 7, 8)]", "[m1l, k6 (6, 7)]", ReasonSizes, "[]"},
+	{5, "[M1L, k6 (6, 7, 8)]", "[M1L, k6 (6, 7)]", ReasonSizes, "[]"},
 	{6, "(WS)", "(RS)", ReasonSide, "[]"},
 	{8, "(68, 72, 78, 84 sts)", "(68, 72, 78, 82 sts)", ReasonClaim, "[4]"},
 	{9, "last 3 sts", "last 4 sts", ReasonUnworked, "[1 2 3 4]"},

@@ -45,7 +45,7 @@ var whyCases = []struct {
 	{ReasonTurnInside, KindMistake, "k2, turn, k2", 4, "1:5"},
 	{ReasonStretch, KindMistake, "[k to end] twice", 4, "1:2"},
 	{ReasonNever, KindMistake, "yo to end", 4, "1:1"},
-	{ReasonHands, KindQuestion, "k2, m1l", 2, "1:5"}, // no strand after the last stitch
+	{ReasonHands, KindQuestion, "k2, M1L", 2, "1:5"}, // no strand after the last stitch
 	{ReasonTooLarge, KindMistake, "k10001", 4, "1:1"},
 	{ReasonTooLarge, KindMistake, "Row 10001: knit", 4, "1:5"},
 	{ReasonTooLarge, KindMistake, "k5 (10001 sts)", 5, "1:5"},
@@ -66,7 +66,7 @@ var whyCases = []struct {
 	{ReasonPassedOver, KindReading, "Break yarn", 4, "1:1"},
 	// The machine works 200 000 stitches of one text, at 3 each and 100 a row: 33 rows
 	// of 2 000.
-	{ReasonCountedOnly, KindReading, "Row 1: k1, m1l, k to last 3 sts, k2tog, k1\nRep Row 1 40 more times", 2_000, "1:1"},
+	{ReasonCountedOnly, KindReading, "Row 1: k1, M1L, k to last 3 sts, k2tog, k1\nRep Row 1 40 more times", 2_000, "1:1"},
 }
 
 // A text that shows one thing shows it alone, with the kind that its reason has.

@@ -199,7 +199,7 @@ func FuzzRead(f *testing.F) {
 		"CO 9 sts. BO 4 sts at beg of next 2 rows. Work even until 3 cm, ending with a WS row. Rep last 2 rows until 5 sts rem.",
 		"*k1, **p1; rep from ** twice, (k1, yo, k1) in next st; rep from * around", "k4, w&t. make DS, p to last 2 sts, turn", "((((((",
 		"*\xff\n\r\n(–, 3 sts",
-		"Rows 1-9999: k1, m1l, k to end. Rep Rows 1-9999 9999 more times", "2/2 lc, sl 1, k1, psso, psso, k2 (-, 3) [4]",
+		"Rows 1-9999: k1, M1L, k to end. Rep Rows 1-9999 9999 more times", "2/2 lc, sl 1, k1, psso, psso, k2 (-, 3) [4]",
 		"000.\nRow 00And:"} {
 		f.Add(seed, uint16(40), false)
 	}

@@ -99,7 +99,7 @@ var otherWork = []meaning{
 
 // questions are abbreviations whose count depends on what is meant.
 var questions = map[string]string{
-	"inc":  "an increase takes no stitch (m1l, m1r, yo) or one (kfb, pfb): name it, or declare inc",
+	"inc":  "an increase takes no stitch (M1L, M1R, yo) or one (kfb, pfb): name it, or declare inc",
 	"dec":  "a decrease may be k2tog, ssk, p2tog or a double one: name it, or declare dec",
 	"m":    "m is metre or marker: write sm to slip a marker, pm to place one",
 	"yf":   "yf is yarn to front (no stitch) or a yarn over (one stitch): write wyif or yo, or declare yf",

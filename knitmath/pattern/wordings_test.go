@@ -123,7 +123,7 @@ func TestStitchRow(t *testing.T) {
 		{0, 0, 20, "k2, [k2tog, yo] twice, k to end"},
 		{0, 1, 20, "k3, [k2tog, yo] 3 times, k to end"},
 		{1, 0, 20, ""},
-		{2, 0, 8, "[k4] once, [k1, [yo] twice] once, [bo 2, k1] once"},
+		{2, 0, 8, "[k4] once, [k1, [yo] twice] once, [BO 2, k1] once"},
 		{3, 0, 10, "[k1, [k4] once] twice"},
 		{3, 0, 0, ""},
 	} {

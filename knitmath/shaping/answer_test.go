@@ -41,7 +41,7 @@ func TestAnswersInWords(t *testing.T) {
 	}{
 		// 20 stitches in 4 strands: 4 gaps of 4 and 4 more at the beginning.
 		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 4 stitches between changes.",
-			[]string{"Increase row: k4, [m1l, k4] 4 times (24 stitches)."}},
+			[]string{"Increase row: k4, [M1L, k4] 4 times (24 stitches)."}},
 		// 4 decreases take 8 of 21; 13 others in 4 gaps of 3 and one over, which makes the
 		// gap across the beginning one of 4.
 		"round": {round, "Decrease 4 stitches evenly across one round, from 21 to 17. 3 or 4 stitches between changes.",
@@ -57,7 +57,7 @@ func TestAnswersInWords(t *testing.T) {
 		// After round 4 the line has 2 * 4/9 more than 30.
 		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round of 2 stitches, " +
 			"never more than 0.89 stitches from a straight line.",
-			[]string{"Work 4 rounds even.", "Increase round: k1, m1l, k to last st, m1r, k1.",
+			[]string{"Work 4 rounds even.", "Increase round: k1, M1L, k to last st, M1R, k1.",
 				"Work the increase round on round 5: 32 stitches.", "Work 4 rounds even."}},
 		// After round 15 the line has 4 * 4/17 more than 36.
 		"side": {side, "From 40 to 36, kept for 1 round, to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
@@ -65,7 +65,7 @@ func TestAnswersInWords(t *testing.T) {
 			[]string{"Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
 				"Work the decrease round on round 3, then every 5th round once: 36 stitches, the last 2 rounds even.",
 				"Round 11: work even, 36 stitches.",
-				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, m1l, k to last st, m1r, k1.",
+				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, M1L, k to last st, M1R, k1.",
 				"Work the increase round on round 16, then every 8th round once: 40 stitches, the last 4 rounds even."}},
 	} {
 		if got := c.answer.Summary(); got != c.summary {

@@ -25,9 +25,9 @@ func Example() {
 		fmt.Println(line)
 	}
 	// Output:
-	// k2, [m1l, k5] 7 times, m1l, k3
+	// k2, [M1L, k5] 7 times, M1L, k3
 	// Work 4 rows even.
-	// Increase row (RS): k1, m1l, k to last st, m1r, k1.
+	// Increase row (RS): k1, M1L, k to last st, M1R, k1.
 	// Work the increase row on row 5, then every 8th row 5 times: 60 stitches.
 	// Work 5 rows even.
 }

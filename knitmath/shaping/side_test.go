@@ -34,7 +34,7 @@ func TestShapedSideByHand(t *testing.T) {
 		"Work the decrease row on row 3, then every 6th row 5 times: 88 stitches, the last 3 rows even.",
 		"Rows 37 to 46: work even, 88 stitches.",
 		"Rows 47 to 94: increase from 88 to 104 stitches.",
-		"Increase row (RS): k1, m1l, k to last st, m1r, k1.",
+		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
 		"Work the increase row on row 49, then every 6th row 7 times: 104 stitches, the last 3 rows even.",
 	}
 	if !reflect.DeepEqual(out.Directions(), want) {

@@ -127,19 +127,19 @@ func TestEvenSpacingRemedies(t *testing.T) {
 	for want, in := range map[string]EvenSpacingInput{
 		// 3 stitches are a k2tog and one more.
 		"k2tog is needed twice and fits at most once, which gives 2 stitches; " +
-			"use a double decrease (k3tog, sssk, cdd), or " + rest: {StartStitches: 3, EndStitches: 1},
+			"use a double decrease (k3tog, sssk, CDD), or " + rest: {StartStitches: 3, EndStitches: 1},
 		// 20 stitches are 6 times 3, which leaves 20 - 12.
-		"cdd is needed 7 times and fits at most 6 times, which gives 8 stitches; " + rest: {StartStitches: 20, EndStitches: 6,
+		"CDD is needed 7 times and fits at most 6 times, which gives 8 stitches; " + rest: {StartStitches: 20, EndStitches: 6,
 			Operation: stitch.CDD},
 		// 4 stitches have 3 strands between them.
-		"m1l is needed 4 times and fits at most 3 times, which gives 7 stitches; " +
+		"M1L is needed 4 times and fits at most 3 times, which gives 7 stitches; " +
 			"two increases cannot share the strand between two stitches: " +
 			"use kfb, which is worked into a stitch, or " + rest: {StartStitches: 4, EndStitches: 8},
 		"kfb is needed 5 times and fits at most 4 times, which gives 8 stitches; " + rest: {StartStitches: 4, EndStitches: 9,
 			Operation: stitch.KFB},
 		// A single stitch has no strand beside it; between two edges of one neither
 		// has a k2tog, but narrower edges would do.
-		"m1l is needed once and does not fit; two increases cannot share the strand between two stitches: " +
+		"M1L is needed once and does not fit; two increases cannot share the strand between two stitches: " +
 			"use kfb, which is worked into a stitch, or " + rest: {StartStitches: 1, EndStitches: 2},
 		"k2tog is needed once and does not fit; make the edges narrower": {StartStitches: 3, EndStitches: 2, EdgeStitches: new(1)},
 	} {
@@ -155,8 +155,8 @@ func TestEvenSpacingRemedies(t *testing.T) {
 // than is wanted.
 func TestOperationTheOtherWay(t *testing.T) {
 	for word, in := range map[string]EvenSpacingInput{
-		"is cdd, which removes stitches;": {StartStitches: 5, EndStitches: 6, Operation: stitch.CDD},
-		"is m1r, which adds stitches;":    {StartStitches: 6, EndStitches: 5, Operation: stitch.M1R},
+		"is CDD, which removes stitches;": {StartStitches: 5, EndStitches: 6, Operation: stitch.CDD},
+		"is M1R, which adds stitches;":    {StartStitches: 6, EndStitches: 5, Operation: stitch.M1R},
 	} {
 		_, err := PlanEvenSpacing(in)
 		knittest.WantViolations(t, err, "operation CONTRADICTORY")

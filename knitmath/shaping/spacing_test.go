@@ -19,11 +19,11 @@ func TestEvenSpacingText(t *testing.T) {
 		{EvenSpacingInput{StartStitches: 54, EndStitches: 50, Spread: GapSpreadGrouped}, "k5, [k2tog, k12] twice, k2tog, k11, k2tog, k6"},
 		{EvenSpacingInput{StartStitches: 54, EndStitches: 50}, "k5, [k2tog, k12] 3 times, k2tog, k5"},
 		// 80 plain over 10 strands in the round: 8 each.
-		{EvenSpacingInput{StartStitches: 80, EndStitches: 90, Construction: stitch.InTheRound}, "[k8, m1l] 10 times"},
+		{EvenSpacingInput{StartStitches: 80, EndStitches: 90, Construction: stitch.InTheRound}, "[k8, M1L] 10 times"},
 		// Percentage system's first round on 268: a quarter, (k2, k2tog).
 		{EvenSpacingInput{StartStitches: 268, EndStitches: 201, Construction: stitch.InTheRound}, "[k2, k2tog] 67 times"},
 		// 20 - 4 = 16 in the middle, one increase at 8, edges of 2.
-		{EvenSpacingInput{StartStitches: 20, EndStitches: 21, EdgeStitches: &two}, "k10, m1l, k10"},
+		{EvenSpacingInput{StartStitches: 20, EndStitches: 21, EdgeStitches: &two}, "k10, M1L, k10"},
 		{EvenSpacingInput{StartStitches: 10, EndStitches: 5}, "[k2tog] 5 times"},
 		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog, Spread: GapSpreadGrouped},
 			"p1, [p2tog, p3] 7 times, p2tog, p2"},

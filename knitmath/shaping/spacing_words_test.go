@@ -31,7 +31,7 @@ func TestInterleavedText(t *testing.T) {
 		{54, 50, stitch.Flat, "k5, k2tog, k12, k2tog, k11, k2tog, k12, k2tog, k6"},
 		{64, 49, stitch.Flat, "k1, [k2tog, k2] twice, k2tog, k3, [k2tog, k2] 3 times, k2tog, k3, [k2tog, k2] 4 times, " +
 			"k2tog, k3, [k2tog, k2] 3 times"},
-		{60, 76, stitch.Flat, "k1, [m1l, k4] twice, m1l, k3, [[m1l, k4] 4 times, m1l, k3] twice, [m1l, k4] twice, m1l, k2"},
+		{60, 76, stitch.Flat, "k1, [M1L, k4] twice, M1L, k3, [[M1L, k4] 4 times, M1L, k3] twice, [M1L, k4] twice, M1L, k2"},
 		// Sixteen steps are still written as they come.
 		{100, 63, stitch.Flat, "k2tog, k1, k2tog, [k2tog, k1] twice, k2tog, [k2tog, k1] 3 times, k2tog, " +
 			"[[k2tog, k1] twice, k2tog] twice, [k2tog, k1] 3 times, k2tog, [[k2tog, k1] twice, k2tog] 3 times, " +

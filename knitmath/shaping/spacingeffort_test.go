@@ -93,7 +93,7 @@ func TestEqualGapsNear(t *testing.T) {
 		{100, 92, true, "10 instead of 8 give 90 stitches: [k8, k2tog] 10 times"},
 		{96, 88, true, ""},
 		{97, 89, true, ""}, // a prime
-		{100, 107, false, "5 instead of 7 give 105 stitches: k10, [m1l, k20] 4 times, m1l, k10"},
+		{100, 107, false, "5 instead of 7 give 105 stitches: k10, [M1L, k20] 4 times, M1L, k10"},
 	} {
 		in := EvenSpacingInput{StartStitches: c.start, EndStitches: c.end}
 		if c.round {

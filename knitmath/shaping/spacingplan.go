@@ -47,7 +47,7 @@ func (s spacing) tooMany(most int) string {
 	remedy := "work the rest in another row"
 	switch s.op.Net() {
 	case -1:
-		remedy = "use a double decrease (k3tog, sssk, cdd), or work the rest in another row"
+		remedy = "use a double decrease (k3tog, sssk, CDD), or work the rest in another row"
 	case 1:
 		if s.op.Takes() == 0 {
 			remedy = "two increases cannot share the strand between two stitches: " +

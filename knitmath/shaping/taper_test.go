@@ -26,7 +26,7 @@ func TestTaperByHand(t *testing.T) {
 			t.Errorf("shaping row %d: %+v, want row %d", i, r, want[i])
 		}
 	}
-	if got := out.RightSideRow.Row.Text(); got != "k1, m1l, k to last st, m1r, k1" {
+	if got := out.RightSideRow.Row.Text(); got != "k1, M1L, k to last st, M1R, k1" {
 		t.Errorf("row %q", got)
 	}
 	in.Spread = IntervalSpreadSlowFirst
@@ -38,7 +38,7 @@ func TestTaperByHand(t *testing.T) {
 	}
 	wantDirections := []string{
 		"Work 2 rows even.",
-		"Increase row (RS): k1, m1l, k to last st, m1r, k1.",
+		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
 		"Work the increase row on row 3, then every 8th row twice, then every 6th row 13 times: 84 stitches.",
 		"Work 3 rows even.",
 	}
@@ -56,18 +56,18 @@ func TestTaperRows(t *testing.T) {
 		side                stitch.Side
 		want                string
 	}{
-		{10, 20, 1, ShapedEdgesBoth, stitch.RightSide, "k1, m1l, k to last st, m1r, k1"},
-		{10, 20, 1, ShapedEdgesBoth, stitch.WrongSide, "p1, m1rp, p to last st, m1lp, p1"},
+		{10, 20, 1, ShapedEdgesBoth, stitch.RightSide, "k1, M1L, k to last st, M1R, k1"},
+		{10, 20, 1, ShapedEdgesBoth, stitch.WrongSide, "p1, M1RP, p to last st, M1LP, p1"},
 		{20, 10, 1, ShapedEdgesBoth, stitch.RightSide, "k1, ssk, k to last 3 sts, k2tog, k1"},
 		{20, 10, 1, ShapedEdgesBoth, stitch.WrongSide, "p1, p2tog, p to last 3 sts, ssp, p1"},
-		{10, 20, 1, ShapedEdgesBeginning, stitch.RightSide, "k1, m1l, k to end"},
-		{10, 20, 1, ShapedEdgesBeginning, stitch.WrongSide, "p to last st, m1lp, p1"},
-		{10, 20, 1, ShapedEdgesEnd, stitch.RightSide, "k to last st, m1r, k1"},
-		{10, 20, 1, ShapedEdgesEnd, stitch.WrongSide, "p1, m1rp, p to end"},
+		{10, 20, 1, ShapedEdgesBeginning, stitch.RightSide, "k1, M1L, k to end"},
+		{10, 20, 1, ShapedEdgesBeginning, stitch.WrongSide, "p to last st, M1LP, p1"},
+		{10, 20, 1, ShapedEdgesEnd, stitch.RightSide, "k to last st, M1R, k1"},
+		{10, 20, 1, ShapedEdgesEnd, stitch.WrongSide, "p1, M1RP, p to end"},
 		{20, 10, 1, ShapedEdgesBeginning, stitch.WrongSide, "p to last 3 sts, ssp, p1"},
 		{20, 10, 2, ShapedEdgesBoth, stitch.RightSide, "k1, sssk, k to last 4 sts, k3tog, k1"},
 		{20, 10, 2, ShapedEdgesEnd, stitch.WrongSide, "p1, p3tog, p to end"},
-		{10, 20, 2, ShapedEdgesBoth, stitch.RightSide, "k1, m1l, k1, m1l, k to last 2 sts, m1r, k1, m1r, k1"},
+		{10, 20, 2, ShapedEdgesBoth, stitch.RightSide, "k1, M1L, k1, M1L, k to last 2 sts, M1R, k1, M1R, k1"},
 	} {
 		row := taper{start: c.start, end: c.end, perEdge: c.perEdge, edge: 1, edges: c.edges}.shapingRow(c.side)
 		if got := row.Text(); got != c.want {

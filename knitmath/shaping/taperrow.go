@@ -5,8 +5,8 @@ import (
 )
 
 // The operations of a shaping row. As seen from the right side a decrease leans
-// away from its edge and an increase away from the middle: ssk and m1l where
-// right-side rows begin, k2tog and m1r where they end; on the wrong side the
+// away from its edge and an increase away from the middle: ssk and M1L where
+// right-side rows begin, k2tog and M1R where they end; on the wrong side the
 // purled stitch of the same lean.
 //
 // Source: common practice; the leans are those of the trade's published list.

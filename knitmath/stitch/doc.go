@@ -26,7 +26,7 @@
 //	row    = [ item { ", " item } ]
 //	item   = work | repeat | last
 //	work   = ( "k" | "p" ) n [ " tbl" ]         k5, p1, k2 tbl
-//	       | ( "sl" | "co" | "bo" ) " " n       sl 1, bo 4
+//	       | ( "sl" | "CO" | "BO" ) " " n       sl 1, BO 4
 //	       | ( "pick up and knit" | "skip" ) " " n
 //	       | name [ times, name in brackets ]   k2tog, [k2tog] 3 times
 //	repeat = "[" item { ", " item } "]" times   [k2tog, k8] 4 times

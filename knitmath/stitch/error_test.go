@@ -23,7 +23,7 @@ func TestErrorsSayWhere(t *testing.T) {
 		{4, RowOf(Do(Knit, 5)), ", step 1 (time 5): k needs 1 stitch, 0 left: STITCHES_MISSING", ""},
 		// 7 stitches hold three and leave one.
 		{7, RowOf(Do(K2tog, 4)), ", step 1 (time 4): k2tog needs 2 stitches, 1 left: STITCHES_MISSING", ""},
-		{7, RowOf(Do(Knit, 2), Do(CDD, 2)), ", step 2 (time 2): cdd needs 3 stitches, 2 left: STITCHES_MISSING", ""},
+		{7, RowOf(Do(Knit, 2), Do(CDD, 2)), ", step 2 (time 2): CDD needs 3 stitches, 2 left: STITCHES_MISSING", ""},
 		{7, RowOf(Do(Knit, 3)), ": 4 left: STITCHES_UNWORKED", ""},
 		{7, RowOf(Do(Knit, 3), ToLast(Purl, 6)), ", step 2: p needs 6 stitches, 4 left: STITCHES_MISSING", ""},
 		// 6 are left, of which 1 stays: 5 are no threes. The machine works one.
@@ -84,9 +84,9 @@ func TestHandsSayWhere(t *testing.T) {
 		{[]Row{turned, looped, RowOf(Do(Knit, 2), Do(WrapTurn, 1))}, "row 3, step 2: w&t needs 1 stitch, 3 left: SHORT_ROW_YARN_OVER"},
 		{[]Row{turned, looped, RowOf(Do(Knit, 3))}, "row 3, step 1 (time 3): k needs 1 stitch, 3 left: SHORT_ROW_YARN_OVER"},
 		{[]Row{wrapped, RowOf(ToEnd(Purl)), RowOf(ToEnd(BindOff))},
-			"row 3, step 1 (time 3): bo needs 1 stitch, 2 left: WRAPPED_STITCH"},
+			"row 3, step 1 (time 3): BO needs 1 stitch, 2 left: WRAPPED_STITCH"},
 		{[]Row{wrapped, RowOf(ToEnd(Purl)), RowOf(ToEnd(KFB))}, "row 3, step 1 (time 3): kfb needs 1 stitch, 2 left: WRAPPED_STITCH"},
-		{[]Row{RowOf(ToEnd(BindOff), Do(BindOff, 1))}, "row 1, step 2: bo needs 1 stitch, 0 left: STITCHES_MISSING"},
+		{[]Row{RowOf(ToEnd(BindOff), Do(BindOff, 1))}, "row 1, step 2: BO needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{RowOf(ToEnd(Slip), Do(Slip, 1))}, "row 1, step 2: sl needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{RowOf(ToEnd(Knit), Do(KnitDouble, 1))}, "row 1, step 2: k DS needs 1 stitch, 0 left: STITCHES_MISSING"},
 		{[]Row{RowOf(Do(Knit, 4), Do(Turn, 1)), RowOf(Do(PlaceMarker, 1), Do(MakeDouble, 1))},
@@ -115,11 +115,11 @@ func TestBeginningsSayWhere(t *testing.T) {
 	worked, err := knit(t, Flat, 4, RowOf(ToEnd(Knit)), RowOf(Do(Purl, 1), Do(Turn, 1)))
 	must(t, err)
 	for _, c := range []struct{ got, want string }{
-		{text(worked.CastOn(3)), "row 2: co needs 0 stitches, 1 left: NOT_POSSIBLE"},
+		{text(worked.CastOn(3)), "row 2: CO needs 0 stitches, 1 left: NOT_POSSIBLE"},
 		{text(worked.LoadEdge(3)), "row 2: pick up and knit needs 0 stitches, 1 left: NOT_POSSIBLE"},
 		{text(worked.JoinInTheRound()), "row 2: 1 left: SHORT_ROW_OPEN"},
-		{text(new(Machine).CastOn(0)), "row: co needs 0 stitches, 0 left: MALFORMED"},
-		{text(new(Machine).CastOn(MaxStitches + 1)), "row: co needs 0 stitches, 0 left: TOO_LARGE"},
+		{text(new(Machine).CastOn(0)), "row: CO needs 0 stitches, 0 left: MALFORMED"},
+		{text(new(Machine).CastOn(MaxStitches + 1)), "row: CO needs 0 stitches, 0 left: TOO_LARGE"},
 		{text(new(Machine).LoadEdge(-1)), "row: pick up and knit needs 0 stitches, 0 left: MALFORMED"},
 		{text(new(Machine).JoinInTheRound()), "row: 0 left: NOT_POSSIBLE"},
 	} {

@@ -8,7 +8,7 @@ import (
 // Text writes the row as patterns do, in the grammar of the package comment:
 //
 //	k5, [k2tog, k8] 4 times, k5
-//	k1, m1l, k to last st, m1r, k1
+//	k1, M1L, k to last st, M1R, k1
 //
 // Any row gives some text; a step that is no step is written "?".
 func (r Row) Text() string {
@@ -43,7 +43,7 @@ func writeStep(b *strings.Builder, s Step, depth int) {
 	}
 }
 
-// runText writes op worked n times: "k5", "k5 tbl", "bo 4", "k2tog",
+// runText writes op worked n times: "k5", "k5 tbl", "BO 4", "k2tog",
 // "[k2tog] 3 times".
 func runText(op Op, n int) string {
 	f := op.facts()

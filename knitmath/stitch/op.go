@@ -20,14 +20,14 @@ const (
 	SSSK                      // sssk: as ssk, on three stitches
 	P3tog                     // p3tog: purl three together
 	SSSP                      // sssp: as ssp, on three stitches
-	CDD                       // cdd: centred double decrease
+	CDD                       // CDD: centred double decrease
 	SK2P                      // sk2p: slip one, knit two together, pass the slipped stitch over
-	M1L                       // m1l: make one leaning left, knit
-	M1R                       // m1r: make one leaning right, knit
-	M1LP                      // m1lp: make one leaning left, purl
-	M1RP                      // m1rp: make one leaning right, purl
-	M1                        // m1: make one, knit
-	M1P                       // m1p: make one, purl
+	M1L                       // M1L: make one leaning left, knit
+	M1R                       // M1R: make one leaning right, knit
+	M1LP                      // M1LP: make one leaning left, purl
+	M1RP                      // M1RP: make one leaning right, purl
+	M1                        // M1: make one, knit
+	M1P                       // M1P: make one, purl
 	KFB                       // kfb: knit into the front, then the back, of one stitch
 	PFB                       // pfb: purl into the front, then the back, of one stitch
 	YO                        // yo: yarn over
@@ -56,7 +56,7 @@ type form uint8
 const (
 	bracketed form = iota // "k2tog", "[k2tog] 3 times"
 	joined                // "k1", "k5", "k5 tbl"
-	spaced                // "sl 1", "bo 4"
+	spaced                // "sl 1", "BO 4"
 )
 
 // opFacts is one line of the table of operations.
@@ -88,19 +88,19 @@ var opTable = [opEnd]opFacts{
 	SSSK:        {"sssk", 3, 1, bracketed, ""},
 	P3tog:       {"p3tog", 3, 1, bracketed, ""},
 	SSSP:        {"sssp", 3, 1, bracketed, ""},
-	CDD:         {"cdd", 3, 1, bracketed, ""},
+	CDD:         {"CDD", 3, 1, bracketed, ""},
 	SK2P:        {"sk2p", 3, 1, bracketed, ""},
-	M1L:         {"m1l", 0, 1, bracketed, ""},
-	M1R:         {"m1r", 0, 1, bracketed, ""},
-	M1LP:        {"m1lp", 0, 1, bracketed, ""},
-	M1RP:        {"m1rp", 0, 1, bracketed, ""},
-	M1:          {"m1", 0, 1, bracketed, ""},
-	M1P:         {"m1p", 0, 1, bracketed, ""},
+	M1L:         {"M1L", 0, 1, bracketed, ""},
+	M1R:         {"M1R", 0, 1, bracketed, ""},
+	M1LP:        {"M1LP", 0, 1, bracketed, ""},
+	M1RP:        {"M1RP", 0, 1, bracketed, ""},
+	M1:          {"M1", 0, 1, bracketed, ""},
+	M1P:         {"M1P", 0, 1, bracketed, ""},
 	KFB:         {"kfb", 1, 2, bracketed, ""},
 	PFB:         {"pfb", 1, 2, bracketed, ""},
 	YO:          {"yo", 0, 1, bracketed, ""},
-	CastOn:      {"co", 0, 1, spaced, ""},
-	BindOff:     {"bo", 1, 0, spaced, ""},
+	CastOn:      {"CO", 0, 1, spaced, ""},
+	BindOff:     {"BO", 1, 0, spaced, ""},
 	PlaceMarker: {"pm", 0, 0, bracketed, ""},
 	SlipMarker:  {"sm", 0, 0, bracketed, ""},
 	Turn:        {"turn", 0, 0, bracketed, ""}, // common practice
@@ -146,7 +146,7 @@ func (op Op) Takes() int { return op.facts().takes }
 // that binds off every stitch leaves none, the last being fastened off.
 func (op Op) Leaves() int { return op.facts().leaves }
 
-// Net returns Leaves less Takes: -1 for k2tog, +1 for m1l.
+// Net returns Leaves less Takes: -1 for k2tog, +1 for M1L.
 func (op Op) Net() int { return op.Leaves() - op.Takes() }
 
 // EndsRow reports whether nothing can follow op in its row: the work is turned.

@@ -40,7 +40,7 @@ func TestOpsAgreeWithPublishedList(t *testing.T) {
 	}
 	for _, op := range Ops() {
 		if want, ok := commonPractice[op]; ok {
-			if _, ok := listed[op.Abbr()]; ok {
+			if _, ok := listed[strings.ToLower(op.Abbr())]; ok {
 				t.Errorf("%s is on the list", op)
 			}
 			if op.Takes() != want[0] || op.Leaves() != want[1] {
@@ -48,7 +48,7 @@ func TestOpsAgreeWithPublishedList(t *testing.T) {
 			}
 			continue
 		}
-		l, ok := listed[op.Abbr()]
+		l, ok := listed[strings.ToLower(op.Abbr())]
 		if !ok {
 			t.Errorf("%q is not on the list", op.Abbr())
 			continue

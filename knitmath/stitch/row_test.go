@@ -20,7 +20,7 @@ var rowCases = []struct {
 		50, 50, 46, ""}, // 5 + 4*10 + 5; one less in each repeat
 	{"[k1, p1] twice", RowOf(Repeat(2, Do(Knit, 1), Do(Purl, 1))), 4, 4, 4, ""},
 	{"[k1, p1] once", RowOf(Repeat(1, Do(Knit, 1), Do(Purl, 1))), 2, 2, 2, ""},
-	{"k1, m1l, k to last st, m1r, k1", RowOf(Do(Knit, 1), Do(M1L, 1), ToLast(Knit, 1), Do(M1R, 1), Do(Knit, 1)),
+	{"k1, M1L, k to last st, M1R, k1", RowOf(Do(Knit, 1), Do(M1L, 1), ToLast(Knit, 1), Do(M1R, 1), Do(Knit, 1)),
 		20, 20, 22, ""},
 	{"k16, w&t", RowOf(Do(Knit, 16), Do(WrapTurn, 1)), 20, 16, 16, ""},
 	{"make DS, p11, turn", RowOf(Do(MakeDouble, 1), Do(Purl, 11), Do(Turn, 1)), 16, 12, 12, ""},
@@ -31,7 +31,7 @@ var rowCases = []struct {
 	{"kfb to end", RowOf(ToEnd(KFB)), 6, 6, 12, ""},
 	{"[k2tog] 3 times, [yo, k1] 6 times, [k2tog] 3 times",
 		RowOf(Do(K2tog, 3), Repeat(6, Do(YO, 1), Do(Knit, 1)), Do(K2tog, 3)), 18, 18, 18, ""}, // 6+6+6; 3+12+3
-	{"sl 1, k2 tbl, bo 4, co 6, p3 tbl", RowOf(Do(Slip, 1), Do(KnitTbl, 2), Do(BindOff, 4), Do(CastOn, 6), Do(PurlTbl, 3)),
+	{"sl 1, k2 tbl, BO 4, CO 6, p3 tbl", RowOf(Do(Slip, 1), Do(KnitTbl, 2), Do(BindOff, 4), Do(CastOn, 6), Do(PurlTbl, 3)),
 		10, 10, 12, ""},
 	{"[pm] twice, k2, sm", RowOf(Do(PlaceMarker, 2), Do(Knit, 2), Do(SlipMarker, 1)), 2, 2, 2, ""},
 	{"[[k1, yo] twice, k2tog] 3 times", RowOf(Repeat(3, Repeat(2, Do(Knit, 1), Do(YO, 1)), Do(K2tog, 1))),
@@ -52,8 +52,8 @@ var rowCases = []struct {
 	{"?", RowOf(Do(opEnd, 1)), 4, 0, 0, ReasonMalformed},
 	{"?", RowOf(Step{Op: Knit, Count: 1, Times: 2}), 4, 0, 0, ReasonMalformed},
 	{"?", RowOf(ToLast(Knit, -1)), 4, 0, 0, ReasonMalformed},
-	{"co 9223372036854775807", RowOf(Do(CastOn, math.MaxInt)), 4, 0, 0, ReasonTooLarge},
-	{"[[co 9999] 9999 times] 9999 times", RowOf(Repeat(9999, Repeat(9999, Do(CastOn, 9999)))), 4, 0, 0, ReasonTooLarge},
+	{"CO 9223372036854775807", RowOf(Do(CastOn, math.MaxInt)), 4, 0, 0, ReasonTooLarge},
+	{"[[CO 9999] 9999 times] 9999 times", RowOf(Repeat(9999, Repeat(9999, Do(CastOn, 9999)))), 4, 0, 0, ReasonTooLarge},
 	{"[pm] 9223372036854775807 times", RowOf(Do(PlaceMarker, math.MaxInt)), 0, 0, 0, ReasonTooLarge},
 	{"[[[[k1] once] once] once] once",
 		RowOf(Repeat(1, Repeat(1, Repeat(1, Repeat(1, Do(Knit, 1)))))), 1, 1, 1, ""},

@@ -42,7 +42,7 @@ func TestYokeBandsByHand(t *testing.T) {
 		"Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
 			"back 84, left sleeve 50, front 84, right sleeve 50.",
 		"Round 1: work even.",
-		"Round 2: [k134, m1l] twice (270 stitches).",
+		"Round 2: [k134, M1L] twice (270 stitches).",
 		"Rounds 3-17: band 1 on 270 stitches, 45 repeats of 6.",
 		"Rounds 18-34: work even.",
 		"Round 35: [[k2, k2tog] 3 times, k1, k2tog, [k2, k2tog] 3 times] 10 times (200 stitches).",

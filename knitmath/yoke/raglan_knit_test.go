@@ -149,7 +149,7 @@ func (c raglanCheck) decrease(now, r RaglanRound) stitch.Row {
 		c.t.Fatalf("round %d decreases unlike the first of its kind, %q: %q", r.RoundNumber, kind.Instruction.Row.Text(), row.Text())
 	}
 	hasDouble := slices.Contains(shapingOnly(first), stitch.CDD)
-	if hasDouble != strings.Contains(kind.Description, "cdd") ||
+	if hasDouble != strings.Contains(kind.Description, "CDD") ||
 		strings.Contains(kind.Description, "lines meet") != (kind.SleevesDecrease && now.SleeveStitches == 2) {
 		c.t.Fatalf("round %d, %q, is described as %q", r.RoundNumber, row.Text(), kind.Description)
 	}

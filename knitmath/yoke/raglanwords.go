@@ -26,7 +26,7 @@ func (r raglan) describe(kind raglanKind) string {
 		b.WriteString("At each sleeve: ssk the last stitch of the line before it with its first stitch, " +
 			"k2tog its second stitch with the first stitch of the line after it, so that the lines meet. ")
 	case 3:
-		b.WriteString("In each sleeve: cdd on its three stitches. ")
+		b.WriteString("In each sleeve: CDD on its three stitches. ")
 	}
 	b.WriteString("Knit all other stitches.")
 	return b.String()

@@ -272,8 +272,8 @@ type PlanEvenSpacingRequest struct {
 	// Stitches after the row, 1 to 10,000, other than start_stitches.
 	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// The increase or decrease to use: k2tog, ssk, p2tog, ssp, skp, k3tog, sssk,
-	// p3tog, sssp, cdd, sk2p; m1l, m1r, m1lp, m1rp, m1, m1p, kfb, pfb, yo. Default
-	// k2tog for fewer stitches, m1l for more. With one made purlwise the plain
+	// p3tog, sssp, CDD, sk2p; M1L, M1R, M1LP, M1RP, m1, M1P, kfb, pfb, yo. Default
+	// k2tog for fewer stitches, M1L for more. With one made purlwise the plain
 	// stitches are purled, otherwise knit.
 	Operation Operation `protobuf:"varint,3,opt,name=operation,proto3,enum=knitmath.v1.Operation" json:"operation,omitempty"`
 	// Flat or in the round. Default flat.

@@ -59,21 +59,21 @@ const (
 	Operation_OPERATION_P3TOG Operation = 13
 	// sssp, 3 to 1: as ssp on three stitches.
 	Operation_OPERATION_SSSP Operation = 14
-	// cdd, 3 to 1: centred double decrease.
+	// CDD, 3 to 1: centred double decrease.
 	Operation_OPERATION_CDD Operation = 15
 	// sk2p, 3 to 1: slip one, knit two together, pass the slipped stitch over.
 	Operation_OPERATION_SK2P Operation = 16
-	// m1l, 0 to 1: make one leaning left.
+	// M1L, 0 to 1: make one leaning left.
 	Operation_OPERATION_M1L Operation = 17
-	// m1r, 0 to 1: make one leaning right.
+	// M1R, 0 to 1: make one leaning right.
 	Operation_OPERATION_M1R Operation = 18
-	// m1lp, 0 to 1: make one purlwise leaning left.
+	// M1LP, 0 to 1: make one purlwise leaning left.
 	Operation_OPERATION_M1LP Operation = 19
-	// m1rp, 0 to 1: make one purlwise leaning right.
+	// M1RP, 0 to 1: make one purlwise leaning right.
 	Operation_OPERATION_M1RP Operation = 20
 	// m1, 0 to 1: make one, the lean left open.
 	Operation_OPERATION_M1 Operation = 21
-	// m1p, 0 to 1: make one purlwise, the lean left open.
+	// M1P, 0 to 1: make one purlwise, the lean left open.
 	Operation_OPERATION_M1P Operation = 22
 	// kfb, 1 to 2: knit into the front and the back of one stitch.
 	Operation_OPERATION_KFB Operation = 23
