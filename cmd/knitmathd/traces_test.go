@@ -49,7 +49,8 @@ func receive(t *testing.T) *receiver {
 		}
 		data, err := io.ReadAll(body)
 		var sent collector.ExportTraceServiceRequest
-		if err := errors.Join(err, proto.Unmarshal(data, &sent)); err != nil || req.URL.Path != "/v1/traces" || req.Header.Get("Api-Key") != "s3cret" {
+		err = errors.Join(err, proto.Unmarshal(data, &sent))
+		if err != nil || req.URL.Path != "/v1/traces" || req.Header.Get("Api-Key") != "s3cret" {
 			t.Errorf("%s %v: %v", req.URL.Path, req.Header, err)
 		}
 		r.mu.Lock()
@@ -90,7 +91,7 @@ const (
 	callersSpan = "b7ad6b7169203331"
 )
 
-// asked are good and bad questions on both faces, as parts of traces of the caller.
+// askTraced asks on both faces, and for what is no question, as parts of traces of the caller.
 func askTraced(t *testing.T, p *process) {
 	t.Helper()
 	for _, c := range [][2]string{
@@ -121,8 +122,9 @@ func askTraced(t *testing.T, p *process) {
 	}
 	defer conn.Close()
 	ctx := metadata.AppendToOutgoingContext(context.Background(), "traceparent", "00-"+traceOfGRPC+"-"+callersSpan+"-01")
-	_, _ = knitmathv1.NewYarnServiceClient(conn).EstimateYarn(ctx, &knitmathv1.EstimateYarnRequest{Pieces: []*knitmathv1.Piece{{Name: "dear diary"}}})
-	_ = conn.Invoke(ctx, "/dear.Diary/Write", &knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{})
+	question := &knitmathv1.EstimateYarnRequest{Pieces: []*knitmathv1.Piece{{Name: "dear diary"}}}
+	_, _ = knitmathv1.NewYarnServiceClient(conn).EstimateYarn(ctx, question)
+	_ = conn.Invoke(ctx, "/dear.Diary/Write", question, &knitmathv1.EstimateYarnResponse{})
 }
 
 func end(t *testing.T, p *process) (log string) {
