@@ -55,9 +55,7 @@ func newJSONFace(
 	if face.compress, err = newCompression(); err != nil {
 		return nil, err
 	}
-	// Within the compression, which would send what it has of an answer that panics;
-	// and outside of everything that writes one.
-	face.gateway = face.compress(m.faults.recoverHTTP(whereHTTP, held(face.gateway)))
+	face.gateway = face.compress(held(face.gateway))
 	for path, at := range routes {
 		m.expect(path, strings.Split(at.allowed(), ", ")...)
 	}
