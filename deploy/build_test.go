@@ -153,7 +153,8 @@ func TestTagIsTheRelease(t *testing.T) {
 	}
 }
 
-var architectures = flag.String("architectures", "", "also build for these processors, as in amd64,arm64, and look at the size of the program")
+var architectures = flag.String("architectures", "",
+	"also build for these processors, as in amd64,arm64, and look at the size of the program")
 
 // most is 20 MB: what a node loads before it can start a replica.
 const most = 20_000_000
@@ -184,7 +185,8 @@ func TestProgramSize(t *testing.T) {
 // The image is built by the script that is tested here, and holds its program alone.
 func TestDockerfileBuildsByTheScript(t *testing.T) {
 	docker := read(t, "Dockerfile")
-	for _, line := range []string{" deploy/build /out/knitmathd\n", "\nCOPY --from=build /out/knitmathd /knitmathd\n", "\nARG VERSION COMMIT STAMP\n"} {
+	for _, line := range []string{" deploy/build /out/knitmathd\n",
+		"\nCOPY --from=build /out/knitmathd /knitmathd\n", "\nARG VERSION COMMIT STAMP\n"} {
 		if !strings.Contains(docker, line) {
 			t.Errorf("the Dockerfile does not say %q", line)
 		}

@@ -71,7 +71,8 @@ func schema(t *testing.T) *jsonschema.Schema {
 	}
 	const base = "http://cyclonedx.org/schema/"
 	compiler := jsonschema.NewCompiler()
-	for name, file := range map[string]string{"bom-1.6.schema.json": "", "spdx.schema.json": "", "jsf-0.82.schema.json": "jsf-0.82.schemax.json"} {
+	for name, file := range map[string]string{"bom-1.6.schema.json": "",
+		"spdx.schema.json": "", "jsf-0.82.schema.json": "jsf-0.82.schemax.json"} {
 		if file == "" {
 			file = name
 		}

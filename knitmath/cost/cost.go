@@ -38,7 +38,7 @@ func Ceil(x float64, most int) int {
 	case x > float64(most):
 		return most
 	case x > 0:
-		return int(math.Ceil(x))
+		return most - int(float64(most)-x) // cut towards zero from above is rounded up
 	}
 	return 0
 }

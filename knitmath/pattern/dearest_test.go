@@ -83,9 +83,9 @@ func (d *dear) ask() taken {
 			k.charge = worked.charge
 			checkedLines(piece, worked)
 		case "format":
-			FormatInstructions(FormatInstructionsInput{Text: text})
+			_, _ = FormatInstructions(FormatInstructionsInput{Text: text})
 		case "mirror":
-			MirrorInstructions(MirrorInstructionsInput{Text: text})
+			_, _ = MirrorInstructions(MirrorInstructionsInput{Text: text})
 		}
 	}
 	var before, after runtime.MemStats

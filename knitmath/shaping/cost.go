@@ -7,18 +7,19 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Cost is the price of a row of changes: two steps for each. Where they are mixed
-// evenly a short way to write the row has to be found, which tries to share out every
-// gap, though not in more than some ways: two steps more for each of so many stitches
-// of a gap.
+// Cost is the price of a row of changes: two steps for each, and some for the layouts
+// that are compared. Where they are mixed evenly, or may have to be since no easy row
+// is found, a short way to write the row has to be found, which tries to share out
+// every gap, though not in more than some ways: two steps more for each of so many
+// stitches of a gap.
 func (in EvenSpacingInput) Cost() int {
 	const ways = 8
 	start, end := cost.Clamp(in.StartStitches, 1, stitch.MaxStitches), cost.Clamp(in.EndStitches, 1, stitch.MaxStitches)
 	changes, shared := measure.Abs(end-start), 0
-	if in.Spread == GapSpreadInterleaved {
+	if in.Spread != GapSpreadGrouped && in.Spread != GapSpreadMirrored {
 		shared = min(start, ways*changes)
 	}
-	return cost.Sum(20, cost.Product(2, changes), cost.Product(2, shared))
+	return cost.Sum(80, cost.Product(2, changes), cost.Product(2, shared))
 }
 
 // Cost is the price of a taper: three steps for every shaping row, nearly all of them

@@ -1,6 +1,8 @@
 package shaping
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -17,6 +19,31 @@ type layout struct {
 type block struct {
 	gaps  []int
 	times int
+}
+
+// kept is a layout that shares nothing with those that are tried after it.
+func (l layout) kept() layout {
+	l.blocks = slices.Clone(l.blocks)
+	for i, b := range l.blocks {
+		l.blocks[i].gaps = slices.Clone(b.gaps)
+	}
+	return l
+}
+
+// leastItems is fewer items than any way to write the layout has, or as many: it saves
+// writing those that have too many.
+func (l layout) leastItems() int {
+	items := 0
+	for _, b := range l.blocks {
+		for _, gap := range b.gaps {
+			items++ // a change
+			if gap > 0 {
+				items++
+			}
+		}
+		items-- // it may be joined with its neighbour, or lose its bracket
+	}
+	return items
 }
 
 // appendBlock adds a block, and joins equal gaps with those before.
@@ -51,6 +78,11 @@ func (s spacing) departure(l layout) int {
 			r.block(b.gaps)
 		}
 	}
+	return s.farthest(r)
+}
+
+// farthest is how far the farthest change lies from its place.
+func (s spacing) farthest(r reach) int {
 	if s.round {
 		return (r.high - r.low + 1) / 2
 	}
@@ -140,18 +172,22 @@ func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int
 	return steps
 }
 
-// layout is how the gaps of a spacing are laid. A mirrored round, whose first change
-// follows on half a gap and whose last is followed by the other, is taken from that
-// change on, which changes no distance.
-func (o EvenSpacing) layout() layout {
-	l := layout{first: o.FirstGapStitches, last: o.LastGapStitches}
-	if o.split() {
-		l.blocks = appendBlock(nil, []int{o.FirstGapStitches}, 1)
+// departureOf is the same of a spacing that is laid. A mirrored round, whose first
+// change follows on half a gap and whose last is followed by the other, is taken from
+// that change on, which changes no distance.
+func (s spacing) departureOf(o EvenSpacing) int {
+	r := reach{half: s.plain(), whole: 2 * s.k}
+	if !s.round || o.split() {
+		r.change(o.FirstGapStitches - s.edge)
 	}
 	for _, g := range o.Gaps {
-		l.blocks = appendBlock(l.blocks, []int{g.Stitches}, g.Times)
+		r.change(g.Stitches)
+		if g.Times > 1 {
+			r.off += (g.Times - 2) * (g.Stitches*r.whole - 2*r.half)
+			r.change(g.Stitches)
+		}
 	}
-	return l
+	return s.farthest(r)
 }
 
 // split reports whether the beginning of a round, mirrored, splits a gap: then a

@@ -43,6 +43,11 @@ type layoutFinder struct {
 	found      bool
 	best       layout
 	items, off int
+
+	// The memory that layouts are tried in: of many few are kept.
+	gaps   [mostInBlock]int
+	extra  [1]int
+	blocks [2]block
 }
 
 // groups tries so many gaps of one length and the rest of another, with about a gap
@@ -61,26 +66,37 @@ func (f *layoutFinder) groups(n, one, other int) {
 	}
 }
 
-// repeats tries every block of two neighbouring gaps, as often as it fits, with what
-// is over before or after it.
+// repeats tries every block of two neighbouring gaps, as often as it fits or once less,
+// with what is over before or after it.
 func (f *layoutFinder) repeats(n, gap, size int) {
-	times := n / size
 	for longer := 1; longer < 1<<size-1; longer++ {
-		gaps, sum := make([]int, size), 0
+		if size == 4 && longer>>2 == longer&3 {
+			continue // a block of two, twice
+		}
+		gaps, sum := f.gaps[:size], 0
 		for i := range gaps {
 			gaps[i] = gap + longer>>i&1
 			sum += gaps[i]
 		}
-		whole := []block{{gaps, times}}
-		over := n - times*size
-		if over == 0 {
-			f.ends(whole, sum*times)
-			continue
+		for times := n / size; times > 0 && times >= n/size-1; times-- {
+			f.over(block{gaps, times}, sum*times, n-times*size, gap)
 		}
-		for extra := gap; extra <= gap+1; extra++ {
-			f.ends(appendBlock(whole, []int{extra}, over), sum*times+extra*over)
-			f.ends(append([]block{{[]int{extra}, over}}, whole...), sum*times+extra*over)
-		}
+	}
+}
+
+// over tries what can be made of the gaps that are over beside a repeat.
+func (f *layoutFinder) over(repeat block, sum, over, gap int) {
+	if over == 0 {
+		f.blocks[0] = repeat
+		f.ends(f.blocks[:1], sum)
+		return
+	}
+	for f.extra[0] = gap; f.extra[0] <= gap+1; f.extra[0]++ {
+		rest := block{f.extra[:], over}
+		f.blocks = [2]block{repeat, rest}
+		f.ends(f.blocks[:], sum+f.extra[0]*over)
+		f.blocks = [2]block{rest, repeat}
+		f.ends(f.blocks[:], sum+f.extra[0]*over)
 	}
 }
 
@@ -112,6 +128,9 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 }
 
 func (f *layoutFinder) try(l layout) {
+	if f.found && f.items < l.leastItems() {
+		return
+	}
 	off := f.departure(l)
 	if off > f.allowed {
 		return
@@ -120,5 +139,5 @@ func (f *layoutFinder) try(l layout) {
 	if f.found && (items > f.items || items == f.items && off >= f.off) {
 		return
 	}
-	f.found, f.best, f.items, f.off = true, l, items, off
+	f.found, f.best, f.items, f.off = true, l.kept(), items, off
 }

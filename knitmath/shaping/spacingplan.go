@@ -80,7 +80,7 @@ func (s spacing) plan() (EvenSpacing, bool) {
 	asked := s.order
 	s.order = GapSpreadInterleaved
 	even, _ := s.gaps()
-	least := s.departure(even.layout())
+	least := s.departureOf(even)
 	out, ok := EvenSpacing{}, true
 	switch {
 	case asked != GapSpreadUnspecified && asked != GapSpreadLeastEffort:
@@ -98,18 +98,10 @@ func (s spacing) plan() (EvenSpacing, bool) {
 // free is the easiest spacing that departs by no more than so many parts, or the most
 // even one.
 func (s spacing) free(even EvenSpacing, departure int) EvenSpacing {
-	l, ok := s.easiest(departure)
-	if ok {
-		if out := s.laid(l); out.Effort <= fewItems {
-			return out
-		}
+	if l, ok := s.easiest(departure); ok {
+		return s.laid(l)
 	}
 	even = s.finished(even, s.row(even))
-	if ok {
-		if out := s.laid(l); out.Effort <= even.Effort {
-			return out
-		}
-	}
 	if even.Effort > fewItems {
 		even.Notices = append(even.Notices, manyItemsNotice)
 	}
@@ -151,7 +143,7 @@ func (s spacing) laid(l layout) EvenSpacing {
 func (s spacing) finished(out EvenSpacing, row stitch.Row) EvenSpacing {
 	out.Instruction = stitch.Instruction{Row: row, StartStitches: s.start, EndStitches: s.end}
 	out.Effort = row.Items()
-	out.GreatestDepartureStitches = float64(s.departure(out.layout())) / float64(2*s.k)
+	out.GreatestDepartureStitches = float64(s.departureOf(out)) / float64(2*s.k)
 	return out
 }
 

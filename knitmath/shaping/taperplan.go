@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -151,7 +152,7 @@ func (t taper) wanting(w shapedRows) *float64 {
 	}
 	w.rows = t.shape(following(first, runs.Intervals()), w.change)
 	edges := float64(t.perRow() / t.perEdge)
-	stitches := math.Ceil(100*(t.departure(w)-w.least)/edges) / 100
+	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, edges/100)) / 100
 	return &stitches
 }
 

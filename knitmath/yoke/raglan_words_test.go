@@ -67,7 +67,7 @@ func TestRaglanWithoutLinesInWords(t *testing.T) {
 		"The round begins with the first stitch of the back, at the marker between right sleeve and back.\n",
 		"Decrease round A, 8 stitches fewer. In the back, the front and each sleeve: ssk, knit to the last 2 stitches before " +
 			"the next marker, k2tog. Knit all other stitches.\n",
-		"k2tog. In each sleeve: cdd on its three stitches. Knit all other stitches.\n",
+		"k2tog. In each sleeve: CDD on its three stitches. Knit all other stitches.\n",
 		"After round 14 there are 26 stitches: back 12, front 12, each sleeve 1.",
 	} {
 		if !strings.Contains(d, want) {

@@ -21,7 +21,7 @@ import (
 const mostCost = 100_000
 
 // dearCost is the cost from which a call is dear, in steps of about a microsecond.
-const dearCost = 500
+const dearCost = 1_000
 
 // Limits are what a lane holds.
 type Limits struct {

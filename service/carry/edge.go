@@ -18,7 +18,9 @@ func (edgeService) PlanPickUp(ctx context.Context, req *knitmathv1.PlanPickUpReq
 	return answer(ctx, req, pickUpIn, edge.PlanPickUp, pickUpOut)
 }
 
-func (edgeService) PlanButtonholes(ctx context.Context, req *knitmathv1.PlanButtonholesRequest) (*knitmathv1.PlanButtonholesResponse, error) {
+func (edgeService) PlanButtonholes(
+	ctx context.Context, req *knitmathv1.PlanButtonholesRequest,
+) (*knitmathv1.PlanButtonholesResponse, error) {
 	return answer(ctx, req, buttonholesIn, edge.PlanButtonholes, buttonholesOut)
 }
 

@@ -25,7 +25,9 @@ func (shapingService) PlanTaper(ctx context.Context, req *knitmathv1.PlanTaperRe
 	return answer(ctx, req, taperIn, shaping.PlanTaper, taperOut)
 }
 
-func (shapingService) PlanShapedSide(ctx context.Context, req *knitmathv1.PlanShapedSideRequest) (*knitmathv1.PlanShapedSideResponse, error) {
+func (shapingService) PlanShapedSide(
+	ctx context.Context, req *knitmathv1.PlanShapedSideRequest,
+) (*knitmathv1.PlanShapedSideResponse, error) {
 	return answer(ctx, req, shapedSideIn, shaping.PlanShapedSide, shapedSideOut)
 }
 

@@ -183,7 +183,7 @@ func (c *changer) value(fd protoreflect.FieldDescriptor, b bounds.Bounds, now pr
 	case protoreflect.EnumKind:
 		return protoreflect.ValueOfEnum(protoreflect.EnumNumber(c.IntN(fd.Enum().Values().Len())))
 	case protoreflect.Int32Kind:
-		return protoreflect.ValueOfInt32(int32(math.Round(c.number(b, float64(now.Int()), 1))))
+		return protoreflect.ValueOfInt32(int32(c.number(b, float64(now.Int()), 1) + 0.5))
 	case protoreflect.DoubleKind:
 		return protoreflect.ValueOfFloat64(c.number(b, now.Float(), 0.1))
 	case protoreflect.StringKind:

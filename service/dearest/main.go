@@ -22,7 +22,7 @@ func main() {
 	flag.Parse()
 	list := methods()
 	if *timed {
-		if err := table(list, *known); err != nil {
+		if err := table(os.Stdout, list, *known); err != nil {
 			fail(err)
 		}
 		return

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"slices"
 	"time"
 
@@ -14,9 +15,9 @@ import (
 const rounds = 30
 
 // table writes what the dearest questions of every method take, as Markdown.
-func table(list []method, folder string) error {
-	fmt.Println("| Method | accepted, ms | MB | written as JSON, ms | MB | steps | refused, ms | MB |")
-	fmt.Println("| --- | --- | --- | --- | --- | --- | --- | --- |")
+func table(to io.Writer, list []method, folder string) error {
+	_, _ = fmt.Fprintln(to, "| Method | accepted, ms | MB | written as JSON, ms | MB | steps | refused, ms | MB |")
+	_, _ = fmt.Fprintln(to, "| --- | --- | --- | --- | --- | --- | --- | --- |")
 	slices.SortFunc(list, func(a, b method) int { return compare(a.name, b.name) })
 	for _, m := range list {
 		known, err := readKnown(m, folder)
@@ -35,8 +36,12 @@ func table(list []method, folder string) error {
 				refused = refused.or(t)
 			}
 		}
-		fmt.Printf("| %s | %s | %s | %s | %s | %d | %s | %s |\n", m.name, ms(accepted.took), mb(accepted.bytes), ms(accepted.written),
+		_, err = fmt.Fprintf(to, "| %s | %s | %s | %s | %s | %d | %s | %s |\n",
+			m.name, ms(accepted.took), mb(accepted.bytes), ms(accepted.written),
 			mb(accepted.writtenBytes), accepted.price, ms(refused.took), mb(refused.bytes))
+		if err != nil {
+			return err
+		}
 	}
 	return nil
 }
