@@ -23,14 +23,15 @@ import "slices"
 // together with it: it is short, not always the shortest.
 //
 // The work is proportional to the number of runs. Runs with a count below 1 are
-// nothing and are dropped. More runs than MaxOperations are only joined: no row
-// may hold them.
+// nothing and are dropped. More runs than MaxOperations, or a longer one, are only
+// joined: no row may hold them.
 func Compress(runs []Run) Row {
 	merged := make([]Run, 0, len(runs))
 	for _, r := range runs {
 		merged = AppendRun(merged, r.Op, r.Count)
 	}
-	if len(merged) < shortestRepeat || len(merged) > MaxOperations {
+	tooLong := slices.ContainsFunc(merged, func(r Run) bool { return r.Count > MaxOperations })
+	if len(merged) < shortestRepeat || len(merged) > MaxOperations || tooLong {
 		steps := make([]Step, len(merged))
 		for i, r := range merged {
 			steps[i] = Do(r.Op, r.Count)

@@ -49,12 +49,13 @@ type found struct {
 	n    int32
 }
 
-// place is one state with the best way found to go on from it.
+// place is one state with the best way found to go on from it. There are several for
+// every token, hence the small numbers: no token has more than MaxOperations workings.
 type place struct {
-	left   int // workings of the token left
-	plain  int // of them worked plain before the group, all if times is 0
-	end    int // the joined shape's last piece, 0 if closed
-	rest   int // workings left of the token of the next place
+	left   int32 // workings of the token left
+	plain  int32 // of them worked plain before the group, all if times is 0
+	end    int32 // the joined shape's last piece, 0 if closed
+	rest   int32 // workings left of the token of the next place
 	next   int32
 	cost   int32
 	times  int32
@@ -121,12 +122,12 @@ func (f *folder) fold(period int, eager bool) []Step {
 	for i, r := 0, f.whole(0); i < len(f.tokens); {
 		p := f.find(i, r)
 		if p.plain > 0 {
-			steps = append(steps, f.tokens[i].part(p.plain))
+			steps = append(steps, f.tokens[i].part(int(p.plain)))
 		}
 		if p.times > 0 {
 			steps = append(steps, f.group(i, p))
 		}
-		i, r = int(p.next), p.rest
+		i, r = int(p.next), int(p.rest)
 	}
 	return steps
 }
@@ -142,7 +143,7 @@ func (f *folder) stepCount() int {
 		if p.times > 0 {
 			n++
 		}
-		i, r = int(p.next), p.rest
+		i, r = int(p.next), int(p.rest)
 	}
 	return n
 }
@@ -159,7 +160,7 @@ func (f *folder) whole(i int) int {
 // it is only until the next one is looked at.
 func (f *folder) find(i, r int) *place {
 	for k := f.at[i].last; k > 0; k = f.places[k-1].before {
-		if f.places[k-1].left == r {
+		if f.places[k-1].left == int32(r) {
 			return &f.places[k-1]
 		}
 	}
@@ -175,8 +176,9 @@ func (f *folder) cost(i, r int) int32 {
 	if p := f.find(i, r); p != nil {
 		return p.cost
 	}
-	best := place{left: r, plain: r, next: int32(i + 1), rest: f.whole(i + 1)}
-	best.cost = int32(f.tokens[i].width(r)) + f.cost(i+1, best.rest)
+	next := f.whole(i + 1)
+	best := place{left: int32(r), plain: int32(r), next: int32(i + 1), rest: int32(next)}
+	best.cost = int32(f.tokens[i].width(r)) + f.cost(i+1, next)
 	share := r < f.whole(i)
 	if !share || f.at[i].n < maxShares {
 		same := f.same[(i+1)*f.stride:]
@@ -298,7 +300,7 @@ func (f *folder) offer(i int, w way, last, piece int, best *place) {
 	}
 	cost += int(f.cost(next, rest))
 	if cost < int(best.cost) || f.eager && cost == int(best.cost) && w.plain == 0 && best.plain > 0 {
-		*best = place{left: best.left, plain: w.plain, end: w.end, rest: rest, next: int32(next), cost: int32(cost),
+		*best = place{left: best.left, plain: int32(w.plain), end: int32(w.end), rest: int32(rest), next: int32(next), cost: int32(cost),
 			times: int32(w.times), period: int32(w.period)}
 	}
 }
@@ -306,12 +308,12 @@ func (f *folder) offer(i int, w way, last, piece int, best *place) {
 // group returns the step of the group that place p of token i begins with.
 func (f *folder) group(i int, p *place) Step {
 	g := make([]Step, 0, p.period+1)
-	g = append(g, f.tokens[i].part(p.left-p.plain))
+	g = append(g, f.tokens[i].part(int(p.left-p.plain)))
 	for k := i + 1; k < i+int(p.period); k++ {
 		g = append(g, f.tokens[k].step)
 	}
 	if p.end > 0 {
-		g = append(g, f.tokens[i].part(p.end))
+		g = append(g, f.tokens[i].part(int(p.end)))
 	}
 	return Repeat(int(p.times), g...)
 }

@@ -30,6 +30,10 @@ const (
 	// MaxBands is the most bands: a yoke of two metres would have them four
 	// centimetres high.
 	MaxBands = 50
+	// MaxBandChoices is the most places where the count may change times the most
+	// stitches there may be: choosing the counts looks at every count at every place.
+	// 10,000 stitches may have 120 places, and 4,800 all the places there can be.
+	MaxBandChoices = 1_200_000
 	// MaxNeckTolerance is the most stitches the neck may differ by.
 	MaxNeckTolerance = 1_000
 	// farPercent is how far from the schedule, in percent of its count, a band
@@ -127,6 +131,11 @@ func (s scheme) changes(places []place, from, to int, above place) []place {
 func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 	places := layBands(c, y, s, in)
 	if c.Err() != nil {
+		return
+	}
+	if most := MaxBandChoices / mostAt(y.join, places); len(places) > most {
+		c.Infeasible(fmt.Sprintf("with the bands there are %d places where the count may change; on up to %d stitches at most %d "+
+			"are planned, so use fewer bands or decrease rounds", len(places), mostAt(y.join, places), most), "bands", "schedule")
 		return
 	}
 	sums := newBandCounts(y.join, places)

@@ -16,6 +16,9 @@ import (
 const (
 	// MaxSteps is the most decrease rounds in a yoke: each comes back written out.
 	MaxSteps = 200
+	// MaxMixedChanges is the most stitches that all rounds together take away, or add,
+	// where they may be mixed evenly: a short way to write them has to be found.
+	MaxMixedChanges = 3_700
 	// MinNeck is the fewest stitches of a neck.
 	MinNeck = 4
 )

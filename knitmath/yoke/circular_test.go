@@ -94,7 +94,7 @@ func TestYokeSteepness(t *testing.T) {
 }
 
 func TestYokeAtTheLimit(t *testing.T) {
-	sleeve, under, neck, rounds, steps := 8, 0, 4000, MaxRounds, MaxSteps
+	sleeve, under, neck, rounds, steps := 8, 0, stitch.MaxStitches-MaxMixedChanges, MaxRounds, MaxSteps
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: stitch.MaxStitches - 16, SleeveStitches: &sleeve,
 		UnderarmStitches: &under, NeckStitches: &neck, DepthRounds: &rounds, Schedule: ScheduleCone,
 		DecreaseRoundCount: &steps, Spread: shaping.GapSpreadInterleaved}

@@ -8,11 +8,12 @@ import (
 )
 
 // What a yoke takes: of the counts looked at for bands so many in a step, and steps
-// for a decrease round, a stitch it takes away, and a short row.
+// for a decrease round, a stitch it takes away, one that may be mixed evenly, and a short row.
 const (
 	choicesAStep = 100
 	stepsARound  = 10
 	stepsALost   = 2
+	stepsAMixed  = 8
 	stepsARaise  = 20
 	stepsARaglan = 5 // a round of a raglan, with its share of the outline
 )
@@ -22,8 +23,9 @@ const (
 //	50 + places * stitches / 100 + 10 * rounds + 2 * stitches + 20 * short rows
 //
 // where stitches are those that are joined, rounds those that may change the count,
-// and places as many, counted only where there are bands. It is never more than
-// cost.Limit, which is what the dearest yoke takes.
+// and places as many, counted only where there are bands: beyond MaxBandChoices the
+// question is refused. Where a round may be mixed evenly a stitch takes eight steps instead
+// of two, up to MaxMixedChanges of them.
 func (in CircularInput) Cost() int {
 	stitches := in.priceStitches()
 	changes := cost.Clamp(fault.Or(in.DecreaseRoundCount, MaxSteps), 1, MaxSteps)
@@ -36,7 +38,7 @@ func (in CircularInput) Cost() int {
 	choices := 0
 	if bands := min(len(in.Bands), MaxBands); bands > 0 {
 		changes += bands
-		choices = cost.Product(changes, min(2*stitches, stitch.MaxStitches))
+		choices = min(cost.Product(changes, min(2*stitches, stitch.MaxStitches)), MaxBandChoices)
 	}
 	raised := 0
 	if r := in.BackRaise; r != nil {
@@ -44,8 +46,11 @@ func (in CircularInput) Cost() int {
 			raised = gauge.PriceRows(in.Gauge, r.RiseRows, r.RiseCm, MaxRaiseRows)
 		}
 	}
-	return min(cost.Limit, cost.Sum(50, choices/choicesAStep, cost.Product(stepsARound, changes),
-		cost.Product(stepsALost, stitches), cost.Product(stepsARaise, raised)))
+	lost := cost.Product(stepsALost, stitches)
+	if mayMix(in.Spread) {
+		lost = cost.Product(stepsAMixed, min(stitches, MaxMixedChanges))
+	}
+	return cost.Sum(50, choices/choicesAStep, cost.Product(stepsARound, changes), lost, cost.Product(stepsARaise, raised))
 }
 
 // priceStitches is about how many stitches body and sleeves join, those under the

@@ -44,10 +44,7 @@ type bandCounts struct {
 const none = math.MaxInt64
 
 func newBandCounts(join int, places []place) bandCounts {
-	c := bandCounts{join: join, most: join, places: places, next: make([][]uint16, len(places))}
-	if c.mayRise(0) {
-		c.most = min(2*join, stitch.MaxStitches)
-	}
+	c := bandCounts{join: join, most: mostAt(join, places), places: places, next: make([][]uint16, len(places))}
 	sums := make([]int64, c.most+1)  // of the place, with those above it
 	above := make([]int64, c.most+1) // the least of the places above, by the stitches below them
 	rising := make([]int, c.most+1)
@@ -70,6 +67,14 @@ func newBandCounts(join int, places []place) bandCounts {
 	}
 	c.first = c.leastFirst(sums)
 	return c
+}
+
+// mostAt is the most stitches there may be at any of the places.
+func mostAt(join int, places []place) int {
+	if places[0].band != noBand {
+		return min(2*join, stitch.MaxStitches)
+	}
+	return join
 }
 
 // mayRise reports whether the count of a place may be more than the one below it.

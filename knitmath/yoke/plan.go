@@ -49,6 +49,11 @@ func vetChanges(c *fault.Checks, y *circular) {
 
 // settleRounds writes the rounds in which the count changes.
 func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
+	if n := y.changed(); n > MaxMixedChanges && mayMix(in.Spread) {
+		c.Infeasible(fmt.Sprintf("the rounds change %d stitches in all; mixed evenly at most %d are placed, so use the grouped spread",
+			n, MaxMixedChanges), "spread")
+		return
+	}
 	before, last := y.join, 0
 	for i, s := range y.changes {
 		op := stitch.K2tog
@@ -68,6 +73,21 @@ func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 		})
 		before, last = s.count, s.round
 	}
+}
+
+// changed is how many stitches all rounds together take away or add.
+func (y *circular) changed() int {
+	n, before := 0, y.join
+	for _, s := range y.changes {
+		n += measure.Abs(s.count - before)
+		before = s.count
+	}
+	return n
+}
+
+// mayMix reports whether a spread may mix the gaps of a round evenly.
+func mayMix(order shaping.GapSpread) bool {
+	return order != shaping.GapSpreadGrouped && order != shaping.GapSpreadMirrored
 }
 
 // answer puts together what the stages settled.

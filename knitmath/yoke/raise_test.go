@@ -9,6 +9,7 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/shortrow"
 )
 
@@ -111,7 +112,8 @@ func TestBackRaiseAtTheLimit(t *testing.T) {
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 5_000, SleeveStitches: new(2_400),
 		UnderarmStitches: new(0), NeckStitches: new(4_000), DepthRounds: new(200),
 		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(MaxRaiseRows), TurnMethod: shortrow.TurnMethodYarnOver,
-			Order: shortrow.OrderShortestFirst}}
+			Order: shortrow.OrderShortestFirst},
+		Spread: shaping.GapSpreadGrouped} // 9,800 to 4,000: more than may be mixed evenly
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)

@@ -519,7 +519,8 @@ type PlanCircularYokeRequest struct {
 	// How unequal gaps within a decrease round are spread. Default least effort, with
 	// no change more than 1.5 stitches further from its place by equal gaps than in the
 	// most even round. Where every second or third stitch goes, grouped gaps would draw
-	// one side of the round in more than the other.
+	// one side of the round in more than the other. Rounds that change more than 3,700
+	// stitches in all must be grouped or mirrored.
 	Spread GapSpread `protobuf:"varint,12,opt,name=spread,proto3,enum=knitmath.v1.GapSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -534,7 +535,8 @@ type PlanCircularYokeRequest struct {
 	// which may be an increase. Of all such counts those are chosen whose
 	// departures from the wanted ones, in stitches, have the least sum of squares;
 	// of equal sums the one with more stitches in the lowest place where they
-	// differ.
+	// differ. The places where the count may change, times the stitches there may be,
+	// are at most 1,200,000: 120 on 10,000 stitches.
 	Bands []*YokeBand `protobuf:"bytes,14,rep,name=bands,proto3" json:"bands,omitempty"`
 	// Stitches by which the neck may differ from the wanted one so that the bands
 	// come out, 0 to 1,000. Default 0. Only with bands.
