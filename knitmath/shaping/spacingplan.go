@@ -98,10 +98,18 @@ func (s spacing) plan() (EvenSpacing, bool) {
 // free is the easiest spacing that departs by no more than so many parts, or the most
 // even one.
 func (s spacing) free(even EvenSpacing, departure int) EvenSpacing {
-	if l, ok := s.easiest(departure); ok {
-		return s.laid(l)
+	l, ok := s.easiest(departure)
+	if ok {
+		if out := s.laid(l); out.Effort <= fewItems {
+			return out
+		}
 	}
 	even = s.finished(even, s.row(even))
+	if ok { // The most even row may repeat as a whole, and have fewer items yet.
+		if out := s.laid(l); out.Effort <= even.Effort {
+			return out
+		}
+	}
 	if even.Effort > fewItems {
 		even.Notices = append(even.Notices, manyItemsNotice)
 	}
