@@ -55,8 +55,10 @@ func (b *bare) begin(method string, compressed bool) (uint32, error) {
 }
 
 // listen answers what the service says, so that it does not take us for dead, until
-// the connection ends.
+// the connection ends. It writes with a framer of its own, since calls are begun at
+// the same time; each frame is one write, which connections keep apart.
 func (b *bare) listen() {
+	own := http2.NewFramer(b.Conn, nil)
 	for {
 		frame, err := b.ReadFrame()
 		if err != nil {
@@ -65,11 +67,11 @@ func (b *bare) listen() {
 		switch f := frame.(type) {
 		case *http2.PingFrame:
 			if !f.IsAck() {
-				_ = b.WritePing(true, f.Data)
+				_ = own.WritePing(true, f.Data)
 			}
 		case *http2.SettingsFrame:
 			if !f.IsAck() {
-				_ = b.WriteSettingsAck()
+				_ = own.WriteSettingsAck()
 			}
 		}
 	}
