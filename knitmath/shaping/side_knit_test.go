@@ -153,7 +153,7 @@ func canKeepApart(in ShapedSideInput, out ShapedSide) bool {
 	ends := [2]bool{true, false}
 	for _, x := range out.Stretches {
 		rows := x.LastRowNumber - x.FirstRowNumber + 1
-		if in.ShapingRows != ShapingRowsAny || rows > 12 {
+		if in.ShapingRows != ShapingRowsAny {
 			return true
 		}
 		ends = extend(ends, x.ShapingRowCount, rows)
@@ -163,6 +163,15 @@ func canKeepApart(in ShapedSideInput, out ShapedSide) bool {
 
 // extend tries every choice of k of the rows of a stretch.
 func extend(ends [2]bool, k, rows int) (next [2]bool) {
+	if rows > 12 { // too many to try: the first row and the last are chosen, and the others hold the rest
+		for choice := range 4 {
+			first, last := choice&1, choice>>1
+			if inner := k - first - last; inner >= 0 && inner <= rows-2 && (ends[0] || ends[1] && first == 0) {
+				next[last] = true
+			}
+		}
+		return next
+	}
 	for choice := range 1 << rows {
 		n := 0
 		for row := range rows {
