@@ -93,7 +93,7 @@ func checkSpacingGaps(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	if len(out.Gaps) == 0 {
 		return
 	}
-	if in.Spread == GapSpreadLeastEffort {
+	if in.Spread == GapSpreadLeastEffort || in.Spread == GapSpreadUnspecified {
 		return // checkSpacingEffort says how uneven they may be
 	}
 	if high-low > 1 {
