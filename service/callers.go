@@ -71,7 +71,7 @@ func (c callers) judge(ctx context.Context) context.Context {
 	if c.gate == nil {
 		return ctx
 	}
-	if method, _ := grpc.Method(ctx); strings.HasPrefix(method, "/grpc.health.v1.Health/") {
+	if method, _ := grpc.Method(ctx); strings.HasPrefix(method, healthMethods) {
 		return ctx
 	}
 	md, _ := metadata.FromIncomingContext(ctx)
