@@ -2,46 +2,48 @@ package carry
 
 import (
 	"google.golang.org/protobuf/proto"
-
-	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"google.golang.org/protobuf/reflect/protoreflect"
 )
 
 // Price is what the kernel says a question takes, in the steps of the room cost; ok
 // is false for a message that is no question.
 func Price(question proto.Message) (steps int, ok bool) {
-	switch q := question.(type) {
-	case *knitmathv1.ComputeGaugeRequest:
-		return swatchIn(q).Cost(), true
-	case *knitmathv1.ComputeCastOnRequest:
-		return castOnIn(q).Cost(), true
-	case *knitmathv1.ConvertGaugeRequest:
-		return conversionIn(q).Cost(), true
-	case *knitmathv1.PlanEvenSpacingRequest:
-		return spacingIn(q).Cost(), true
-	case *knitmathv1.PlanTaperRequest:
-		return taperIn(q).Cost(), true
-	case *knitmathv1.PlanShapedSideRequest:
-		return shapedSideIn(q).Cost(), true
-	case *knitmathv1.PlanWedgeRequest:
-		return wedgeIn(q).Cost(), true
-	case *knitmathv1.PlanCircleOfWedgesRequest:
-		return circleIn(q).Cost(), true
-	case *knitmathv1.PlanCircularYokeRequest:
-		return yokeIn(q).Cost(), true
-	case *knitmathv1.PlanRaglanRequest:
-		return raglanIn(q).Cost(), true
-	case *knitmathv1.PlanPickUpRequest:
-		return pickUpIn(q).Cost(), true
-	case *knitmathv1.PlanButtonholesRequest:
-		return buttonholesIn(q).Cost(), true
-	case *knitmathv1.EstimateYarnRequest:
-		return yarnIn(q).Cost(), true
-	case *knitmathv1.CheckInstructionsRequest:
-		return checkInstructionsIn(q).Cost(), true
-	case *knitmathv1.FormatInstructionsRequest:
-		return formatInstructionsIn(q).Cost(), true
-	case *knitmathv1.MirrorInstructionsRequest:
-		return mirrorInstructionsIn(q).Cost(), true
+	if question == nil {
+		return 0, false
 	}
-	return 0, false
+	price, ok := prices[question.ProtoReflect().Descriptor().FullName()]
+	if !ok {
+		return 0, false
+	}
+	return price(question), true
+}
+
+// prices has, by the name of its message, how every question is carried in and priced.
+var prices = pricesOf(
+	priceOf(swatchIn), priceOf(castOnIn), priceOf(conversionIn),
+	priceOf(spacingIn), priceOf(taperIn), priceOf(shapedSideIn),
+	priceOf(wedgeIn), priceOf(circleIn),
+	priceOf(yokeIn), priceOf(raglanIn),
+	priceOf(pickUpIn), priceOf(buttonholesIn),
+	priceOf(yarnIn),
+	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
+)
+
+// pricing is how one kind of question is priced.
+type pricing struct {
+	name  protoreflect.FullName
+	price func(proto.Message) int
+}
+
+func priceOf[Q proto.Message, I interface{ Cost() int }](in func(Q) I) pricing {
+	var none Q
+	return pricing{none.ProtoReflect().Descriptor().FullName(), func(m proto.Message) int { return in(m.(Q)).Cost() }}
+}
+
+func pricesOf(all ...pricing) map[protoreflect.FullName]func(proto.Message) int {
+	prices := make(map[protoreflect.FullName]func(proto.Message) int, len(all))
+	for _, p := range all {
+		prices[p.name] = p.price
+	}
+	return prices
 }
