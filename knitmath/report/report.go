@@ -34,6 +34,9 @@ const (
 	SourceStatusCommonPractice
 	SourceStatusOwnDerivation
 	SourceStatusFromMemory
+	// SourceStatusSecondHand is of what was read in somebody else's account of the
+	// named work.
+	SourceStatusSecondHand
 )
 
 // A Source says where one figure of an answer comes from.
@@ -41,4 +44,6 @@ type Source struct {
 	Figure   string
 	Citation string
 	Status   SourceStatus
+	// Uncertain marks a reading that is itself in doubt, whatever its status.
+	Uncertain bool
 }

@@ -49,7 +49,7 @@ var (
 	relaxedCited = report.Source{Figure: "loop constant ks 23.1 fully relaxed",
 		Citation: "kc 5.5, kw 4.2: GATE Textile Engineering 2015, question 54", Status: report.SourceStatusPublished}
 	relaxedRangeCited = report.Source{Figure: "range of ks fully relaxed, 21.2 to 25.52",
-		Citation: "kc 5.3 to 5.8 and kw 4.0 to 4.4 over the later literature", Status: report.SourceStatusFromMemory}
+		Citation: "kc 5.3 to 5.8 and kw 4.0 to 4.4 over the later literature", Status: report.SourceStatusFromMemory, Uncertain: true}
 )
 
 // sources are those of the loop constant of a state.

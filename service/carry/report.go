@@ -10,5 +10,14 @@ func noticeOut(n report.Notice) *knitmathv1.Notice {
 }
 
 func sourceOut(s report.Source) *knitmathv1.Source {
-	return &knitmathv1.Source{Figure: s.Figure, Citation: s.Citation, Status: knitmathv1.SourceStatus(s.Status)}
+	return &knitmathv1.Source{Figure: s.Figure, Citation: s.Citation, Status: knitmathv1.SourceStatus(s.Status),
+		Uncertain: doubtOut(s.Uncertain)}
+}
+
+// doubtOut is true or nothing: what is not in doubt says nothing of it.
+func doubtOut(doubt bool) *bool {
+	if !doubt {
+		return nil
+	}
+	return &doubt
 }

@@ -111,6 +111,9 @@ const (
 	SourceStatus_SOURCE_STATUS_OWN_DERIVATION SourceStatus = 3
 	// Recalled as coming from the named work and not read again.
 	SourceStatus_SOURCE_STATUS_FROM_MEMORY SourceStatus = 4
+	// Read in somebody else's account of the named work: a digest, a reprint, a
+	// discussion.
+	SourceStatus_SOURCE_STATUS_SECOND_HAND SourceStatus = 5
 )
 
 // Enum value maps for SourceStatus.
@@ -121,6 +124,7 @@ var (
 		2: "SOURCE_STATUS_COMMON_PRACTICE",
 		3: "SOURCE_STATUS_OWN_DERIVATION",
 		4: "SOURCE_STATUS_FROM_MEMORY",
+		5: "SOURCE_STATUS_SECOND_HAND",
 	}
 	SourceStatus_value = map[string]int32{
 		"SOURCE_STATUS_UNSPECIFIED":     0,
@@ -128,6 +132,7 @@ var (
 		"SOURCE_STATUS_COMMON_PRACTICE": 2,
 		"SOURCE_STATUS_OWN_DERIVATION":  3,
 		"SOURCE_STATUS_FROM_MEMORY":     4,
+		"SOURCE_STATUS_SECOND_HAND":     5,
 	}
 )
 
@@ -166,7 +171,10 @@ type Source struct {
 	// Author, title and page; a standard's clause; or the derivation.
 	Citation string `protobuf:"bytes,2,opt,name=citation,proto3" json:"citation,omitempty"`
 	// How far it can be trusted.
-	Status        SourceStatus `protobuf:"varint,3,opt,name=status,proto3,enum=knitmath.v1.SourceStatus" json:"status,omitempty"`
+	Status SourceStatus `protobuf:"varint,3,opt,name=status,proto3,enum=knitmath.v1.SourceStatus" json:"status,omitempty"`
+	// True where the reading itself is in doubt: a table read askew, or a memory that
+	// may be of another work. Absent otherwise.
+	Uncertain     *bool `protobuf:"varint,4,opt,name=uncertain,proto3,oneof" json:"uncertain,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -220,6 +228,13 @@ func (x *Source) GetStatus() SourceStatus {
 		return x.Status
 	}
 	return SourceStatus_SOURCE_STATUS_UNSPECIFIED
+}
+
+func (x *Source) GetUncertain() bool {
+	if x != nil && x.Uncertain != nil {
+		return *x.Uncertain
+	}
+	return false
 }
 
 // A remark that does not stop the answer, but that the asker should read.
@@ -291,11 +306,14 @@ var File_knitmath_v1_report_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_report_proto_rawDesc = "" +
 	"\n" +
-	"\x18knitmath/v1/report.proto\x12\vknitmath.v1\"o\n" +
+	"\x18knitmath/v1/report.proto\x12\vknitmath.v1\"\xa0\x01\n" +
 	"\x06Source\x12\x16\n" +
 	"\x06figure\x18\x01 \x01(\tR\x06figure\x12\x1a\n" +
 	"\bcitation\x18\x02 \x01(\tR\bcitation\x121\n" +
-	"\x06status\x18\x03 \x01(\x0e2\x19.knitmath.v1.SourceStatusR\x06status\"X\n" +
+	"\x06status\x18\x03 \x01(\x0e2\x19.knitmath.v1.SourceStatusR\x06status\x12!\n" +
+	"\tuncertain\x18\x04 \x01(\bH\x00R\tuncertain\x88\x01\x01B\f\n" +
+	"\n" +
+	"_uncertain\"X\n" +
 	"\x06Notice\x12\x16\n" +
 	"\x06reason\x18\x01 \x01(\tR\x06reason\x12\x14\n" +
 	"\x05field\x18\x02 \x01(\tR\x05field\x12 \n" +
@@ -303,13 +321,14 @@ const file_knitmath_v1_report_proto_rawDesc = "" +
 	"\vDisplayUnit\x12\x1c\n" +
 	"\x18DISPLAY_UNIT_UNSPECIFIED\x10\x00\x12\x13\n" +
 	"\x0fDISPLAY_UNIT_CM\x10\x01\x12\x13\n" +
-	"\x0fDISPLAY_UNIT_IN\x10\x02*\xae\x01\n" +
+	"\x0fDISPLAY_UNIT_IN\x10\x02*\xcd\x01\n" +
 	"\fSourceStatus\x12\x1d\n" +
 	"\x19SOURCE_STATUS_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17SOURCE_STATUS_PUBLISHED\x10\x01\x12!\n" +
 	"\x1dSOURCE_STATUS_COMMON_PRACTICE\x10\x02\x12 \n" +
 	"\x1cSOURCE_STATUS_OWN_DERIVATION\x10\x03\x12\x1d\n" +
-	"\x19SOURCE_STATUS_FROM_MEMORY\x10\x04B\xa2\x01\n" +
+	"\x19SOURCE_STATUS_FROM_MEMORY\x10\x04\x12\x1d\n" +
+	"\x19SOURCE_STATUS_SECOND_HAND\x10\x05B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
@@ -346,6 +365,7 @@ func file_knitmath_v1_report_proto_init() {
 	if File_knitmath_v1_report_proto != nil {
 		return
 	}
+	file_knitmath_v1_report_proto_msgTypes[0].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
