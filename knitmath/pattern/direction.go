@@ -9,8 +9,11 @@ func (p *parser) directionAhead() lineKind {
 	if t.kind != tokenWord {
 		return lineRow
 	}
-	if p.headingAhead() {
+	if p.headingAhead() || t.is("where") && p.zeroAhead() {
 		return linePassed
+	}
+	if t.is("rep", "repeat", "work") && p.scheduleAhead() {
+		return lineSchedule
 	}
 	switch t.text {
 	case "rep", "repeat":
@@ -133,6 +136,8 @@ func (p *parser) direction(line *Line) bool {
 	switch kind {
 	case lineRepeat:
 		ok = p.repeatRows(info)
+	case lineSchedule:
+		ok = p.schedule(info)
 	case lineEven, linePlain:
 		ok = p.even(info, kind == linePlain)
 	case lineCastOn:

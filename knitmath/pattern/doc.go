@@ -30,7 +30,9 @@
 //	upTo   = "to end" | "to last" n "sts" | "until" n "sts rem" | "across" | "around"
 //	n      = number | number "(" number { "," number } ")" | "(" number { "," number } ")"
 //	claim  = "(96, 104, 112 sts)" | "- 96 (104, 112) sts" | "(2 sts dec)"
+//	every  = "every" ( "row" | "other row" | n "th row" | n "th and" n "th row alternately" )
 //	direction = "Rep Rows 3 and 4" times | "Work even until ..." | "Work 10 rows even"
+//	       | ( "Rep" | "Work" ) name "row" every times { "then" every times }
 //	       | "Knit 4 rows" | "CO 96 sts" | "BO 4 sts at beg of next 2 rows" | "Join in the rnd"
 //
 // A heading is a line of words of which none belongs to the notation, two at

@@ -90,6 +90,11 @@ func (g *glance) word(text string, i int) int {
 	case begins(word, "rep"):
 		g.close()
 		g.repeats = true
+	case begins(word, "every"): // each run of a schedule by itself
+		if g.larger > 0 {
+			g.close()
+		}
+		g.repeats = true
 	case begins(word, "from"), begins(word, "bet"): // of the row, and no row
 		g.repeats = false
 	case begins(word, "unt"):

@@ -44,6 +44,7 @@ func read(text string, sizes int, own map[string]meaning) *Piece {
 			break
 		}
 		piece.Lines = append(piece.Lines, p.line())
+		p.nameRow(&piece.Lines[len(piece.Lines)-1], len(piece.Lines)-1)
 	}
 	piece.found, piece.looked = p.found, p.looked+len(p.tokens)
 	return piece
@@ -62,8 +63,9 @@ type parser struct {
 	stars  []string
 	steps  int
 	listed int
-	named  int // row numbers in labels and repeats
-	looked int // tokens looked at ahead, where they may be many: what reading costs
+	named  int              // row numbers in labels and repeats
+	names  map[string]int16 // the lines of rows that have a name
+	looked int              // tokens looked at ahead, where they may be many: what reading costs
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }

@@ -79,6 +79,8 @@ func (r *runner) line(i int) {
 		r.work(i, true)
 	case lineRepeat:
 		r.repeat(i)
+	case lineSchedule:
+		r.schedule(i)
 	case lineEven, linePlain:
 		r.even(i)
 	case lineCastOn:

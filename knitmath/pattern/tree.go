@@ -77,6 +77,7 @@ const (
 	lineRow       lineKind = iota
 	lineUnread             // a row or direction that could not be read
 	lineRepeat             // rep rows
+	lineSchedule           // work a row again every so many rows
 	lineEven               // work even
 	linePlain              // knit or purl some rows
 	lineCastOn             // cast on the piece
@@ -113,6 +114,8 @@ type lineInfo struct {
 	endSide stitch.Side // "ending with a WS row"
 	op      stitch.Op
 	ownLine int
+
+	schedule *scheduled // of a lineSchedule
 }
 
 // Piece is a text as it was read.
