@@ -52,6 +52,10 @@ const (
 	// defaultExcess, if it is not said: one stitch at an edge is not seen. Common
 	// practice.
 	defaultExcess = 1
+	// endsWorth is how much more than the excess a plan may depart if the first row and
+	// the last are kept even by it and would not be otherwise. Own choice: half a stitch
+	// at the default, which is less seen than an increase in a cast-on.
+	endsWorth = 1.5
 	// MaxTaperEdge is the most plain stitches outside the shaping.
 	MaxTaperEdge = 100
 )

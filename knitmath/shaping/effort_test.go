@@ -36,7 +36,11 @@ func checkEffort(t *testing.T, in TaperInput, out Taper) {
 	if !eased(in.Spread) {
 		return
 	}
-	if len(out.Notices) == 0 && (len(out.Intervals) > 2 || excess > fault.Or(in.ExcessStitches, 1)+1e-9) {
+	most := fault.Or(in.ExcessStitches, 1)
+	if out.FirstShapingRowNumber > 1 && out.EvenAfterRows > 0 {
+		most *= 1.5
+	}
+	if !slices.ContainsFunc(out.Notices, isManyRuns) && (len(out.Intervals) > 2 || excess > most+1e-9) {
 		t.Fatalf("%s: intervals %v depart by %v more at each edge", describeTaper(in), out.Intervals, excess)
 	}
 }
@@ -61,7 +65,7 @@ func TestNoExcessIsTheNearest(t *testing.T) {
 			t.Errorf("%d rows: departs by %v, at least by %v", rows, out.GreatestDepartureStitches, out.LeastDepartureStitches)
 		}
 		for _, n := range out.Notices {
-			if n.Reason != ManyRuns {
+			if n.Reason != ManyRuns && n.Reason != ShapedAtAnEnd {
 				t.Errorf("%d rows: %v", rows, n)
 			}
 		}
@@ -78,7 +82,7 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 			in := TaperInput{StartStitches: 40, EndStitches: 40 + change, HeightRows: &rows, ExcessStitches: knittest.Ptr(0.1),
 				EdgeChangeStitches: knittest.Ptr(1 + rows%2)}
 			out, err := PlanTaper(in)
-			if err != nil || len(out.Notices) == 0 {
+			if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
 				continue
 			}
 			m := excessAllowing.FindStringSubmatch(out.Notices[0].Description)
@@ -87,7 +91,7 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 			}
 			excess, _ := strconv.ParseFloat(m[1], 64) // it is a number by the pattern
 			in.ExcessStitches = &excess
-			if again, err := PlanTaper(in); err != nil || len(again.Notices) > 0 {
+			if again, err := PlanTaper(in); err != nil || slices.ContainsFunc(again.Notices, isManyRuns) {
 				t.Fatalf("%s: with %v as named: %v, %v", describeTaper(in), excess, again.Notices, err)
 			}
 			// What is named is how far the easiest of all departs, in hundredths, up.

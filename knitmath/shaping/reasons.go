@@ -21,6 +21,13 @@ const (
 	// EqualGapsNear: with a few changes more or fewer all gaps are equal; the text
 	// names the nearest counts on both sides. Field is "end_stitches".
 	EqualGapsNear report.Reason = "EQUAL_GAPS_NEAR"
+	// DecreasedEveryRow: more than manyInSuccession rows one after another decrease at
+	// both edges. Field is that of the height; on a shaped side "points".
+	DecreasedEveryRow report.Reason = "DECREASED_EVERY_ROW"
+	// ShapedAtAnEnd: the first row of the piece or the last one shapes, which is hard to
+	// work next to a cast-on or a bind-off. Field is "even_before_rows" or
+	// "even_after_rows"; on a shaped side "points".
+	ShapedAtAnEnd report.Reason = "SHAPED_AT_AN_END"
 )
 
 var manyItemsNotice = report.Notice{Reason: ManyItems, Field: "excess_stitches",

@@ -3,6 +3,7 @@ package shaping
 import (
 	"math"
 	"reflect"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -68,12 +69,12 @@ func TestNarrowestShapedSide(t *testing.T) {
 func TestShapedSideWithoutARowBetween(t *testing.T) {
 	in := sideOf(20, [2]int{4, 12}, [2]int{8, 20})
 	in.ShapingRows = ShapingRowsAny
-	if out, err := PlanShapedSide(in); err != nil || len(out.ShapingRows) != 8 || len(out.Notices) != 0 {
+	if out, err := PlanShapedSide(in); err != nil || len(out.ShapingRows) != 8 || slices.ContainsFunc(out.Notices, isJoinKept) {
 		t.Errorf("%+v, %v", out, err)
 	}
 	in = sideOf(20, [2]int{5, 12}, [2]int{9, 20})
 	in.ShapingRows = ShapingRowsAny
-	if out, err := PlanShapedSide(in); err != nil || out.ShapingRows[3].RowNumber != 4 || len(out.Notices) != 1 {
+	if out, err := PlanShapedSide(in); err != nil || out.ShapingRows[3].RowNumber != 4 || !slices.ContainsFunc(out.Notices, isJoinKept) {
 		t.Errorf("%+v, %v", out, err)
 	}
 	// One slope, told as two: it is refused no more than in one.

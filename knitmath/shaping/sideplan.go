@@ -38,6 +38,7 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 	if wanting != nil {
 		out.Notices = append(out.Notices, manyRunsNotice(*wanting))
 	}
+	out.Notices = append(out.Notices, s.senseNotices(out.ShapingRows, out.HeightRows, "points", "points", "points")...)
 	if in.Gauge != nil {
 		height := rw.SizeCm(s.rows)
 		out.HeightCm = &height

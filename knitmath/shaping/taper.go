@@ -78,8 +78,9 @@ type Taper struct {
 // there is no such schedule the nearest rows are the plan, and a notice says so.
 //
 // EvenBeforeRows and EvenAfterRows, if they are nil, are 1 where a row can be spared
-// and an easy schedule can spare it: nobody likes to shape in the row after a cast-on
-// or before a bind-off. Common practice.
+// and an easy schedule can spare it, for which it may depart by half of ExcessStitches
+// more: nobody likes to shape in the row after a cast-on or before a bind-off. Common
+// practice.
 //
 // StartStitches and EndStitches must be in [1, 10000], rows in [1, 10000],
 // ExcessStitches in [0, 100], a height in [0.1, 1000] cm is taken to the nearest row,
@@ -149,6 +150,7 @@ func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
 	if w.wanting != nil {
 		out.Notices = append(out.Notices, manyRunsNotice(*w.wanting))
 	}
+	out.Notices = append(out.Notices, t.senseNotices(out.ShapingRows, out.HeightRows, t.rowField, "even_before_rows", "even_after_rows")...)
 	if in.Gauge != nil {
 		h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
 		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b

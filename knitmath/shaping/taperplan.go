@@ -133,14 +133,29 @@ func (t taper) ordered(nearest []int) (numbers []int, intervals schedule.Schedul
 		slices.Sort(gaps)
 		slices.Reverse(gaps)
 	default:
-		for _, t := range []taper{t, t.freely()} {
-			if first, runs, ok := t.easiest(t.allowed()); ok {
-				return following(first, runs.Intervals()), runs, true
-			}
+		if first, runs, ok := t.easiestAtItsEnds(); ok {
+			return following(first, runs.Intervals()), runs, true
 		}
 		easy = false
 	}
 	return following(nearest[0], gaps), schedule.Of(gaps), easy
+}
+
+// easiestAtItsEnds is the easiest schedule that keeps the first row and the last even,
+// where nobody said otherwise and there is one, and the easiest of all elsewhere.
+func (t taper) easiestAtItsEnds() (first int, runs schedule.Schedule, ok bool) {
+	if first, runs, ok = t.easiest(t.allowed()); ok {
+		return first, runs, true
+	}
+	free := t.freely()
+	if first, runs, ok = free.easiest(free.allowed()); !ok {
+		return 0, nil, false
+	}
+	t.excess *= endsWorth
+	if inner, kept, ok := t.easiest(t.allowed()); ok {
+		return inner, kept, true
+	}
+	return first, runs, true
 }
 
 // wanting is by how many stitches at each edge the easiest schedule there is departs

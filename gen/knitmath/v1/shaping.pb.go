@@ -675,7 +675,8 @@ type PlanTaperRequest struct {
 	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// How many stitches at each edge a schedule of least effort may depart from the
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
-	// most exact. Only with that spread. Default 1.
+	// most exact. Half as much again where that keeps the first row and the last even.
+	// Only with that spread. Default 1.
 	ExcessStitches *float64 `protobuf:"fixed64,17,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
@@ -973,6 +974,11 @@ type PlanTaperResponse struct {
 	//   - MANY_RUNS, at excess_stitches: no schedule of one or two runs lies near enough
 	//     to the straight line; the nearest rows are given. The text says how much more
 	//     excess would allow one.
+	//   - DECREASED_EVERY_ROW, at the field of the height: more than 8 rows one after
+	//     another decrease at both edges, which draws them in (common practice).
+	//   - SHAPED_AT_AN_END, at even_before_rows or even_after_rows: the first row or the
+	//     last one shapes, next to a cast-on or a bind-off. Left to itself, a plan avoids
+	//     it where a row can be spared.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1293,7 +1299,8 @@ type PlanShapedSideRequest struct {
 	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// How many stitches at each edge a schedule of least effort may depart from the
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
-	// most exact. Only with that spread. Default 1.
+	// most exact. Half as much again where that keeps the first row and the last even.
+	// Only with that spread. Default 1.
 	ExcessStitches *float64 `protobuf:"fixed64,13,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
@@ -1564,6 +1571,10 @@ type PlanShapedSideResponse struct {
 	//   - MANY_RUNS, at excess_stitches: in a stretch no schedule of one or two runs lies
 	//     near enough to the straight line; the nearest rows are given. The text says how
 	//     much more excess would allow one.
+	//   - DECREASED_EVERY_ROW, at points: more than 8 rows one after another decrease at
+	//     both edges, which draws them in (common practice).
+	//   - SHAPED_AT_AN_END, at points: the first row of the piece or the last one shapes,
+	//     next to a cast-on or a bind-off.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
