@@ -16,6 +16,11 @@ func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
 		list = append(list, riseNotice(w.riseField, w.asked, out.RiseRows, w.roundedBy(out, wanted, planned)))
 	}
 	if w.tall != TallEndUnspecified {
+		if n := everyStitch(out.Turns); n >= manyTurns {
+			list = append(list, report.Notice{Reason: TurnsAtEveryStitch, Field: w.riseField,
+				Description: report.CountOf(n, "turns") + " follow one another stitch by stitch, as steep as short rows go, as at a heel; " +
+					"elsewhere the edge stretches into holes, and a lower rise or more stitches would ease it"})
+		}
 		return list
 	}
 	if _, steep := eased(wanted); steep {
@@ -27,6 +32,28 @@ func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
 				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"})
 	}
 	return list
+}
+
+// manyTurns is how many turns in succession a stitch apart are remarked on. Fewer are
+// the end of a slope of unequal steps. Common practice.
+const manyTurns = 5
+
+// everyStitch is the most turns of one side in succession that lie a stitch apart; 0
+// where any of that side's steps is longer.
+func everyStitch(turns []TurnSequence) int {
+	most := 0
+	for _, s := range turns {
+		n := 1
+		for _, step := range s.Steps {
+			if step.Stitches > 1 {
+				n = 0
+				break
+			}
+			n += step.Times
+		}
+		most = max(most, n)
+	}
+	return most
 }
 
 // inPairs is why a rise is rounded.

@@ -13,6 +13,9 @@ const (
 	// from one stitch to the next somewhere, and was eased there. Field is the field
 	// that the curve was given in.
 	SteeperThanOneStitchATurn report.Reason = "STEEPER_THAN_ONE_STITCH_A_TURN"
+	// TurnsAtEveryStitch: every turn of a straight wedge, five or more of them at one
+	// side, lies one stitch from the next. Field is the field that the rise was given in.
+	TurnsAtEveryStitch report.Reason = "TURNS_AT_EVERY_STITCH"
 	// DoublesStandOut: the double stitches of German turns, which have a row more,
 	// leave a curve by more than a pair of rows somewhere. Sent where the curve was
 	// not eased as well. Field is "turn_method".

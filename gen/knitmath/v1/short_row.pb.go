@@ -668,6 +668,9 @@ type PlanWedgeResponse struct {
 	//   - DOUBLES_STAND_OUT, at turn_method: the double stitches of German turns leave
 	//     a curve that was not eased by more than a pair of rows; the description says
 	//     by how much.
+	//   - TURNS_AT_EVERY_STITCH, at the field that gives the rise: five or more turns of a
+	//     side of a straight wedge, all of them, lie one stitch apart, as at a heel; the
+	//     edge stretches into holes elsewhere (common practice).
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
