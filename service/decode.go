@@ -2,6 +2,7 @@ package service
 
 import (
 	"context"
+	"errors"
 
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
@@ -44,6 +45,8 @@ func read(receive func(any) error, into any) error {
 	switch code := status.Code(err); {
 	case err == nil && in.wrong == nil:
 		return nil
+	case err == nil && errors.Is(in.wrong, errManyParts):
+		return asUnread(reasonInvalidInput, invalid([]fault.Violation{manyPartsFault}), in.wrong)
 	case err == nil:
 		return asUnread(reasonMalformed, invalid([]fault.Violation{malformed(
 			"the message cannot be decoded: it is not protobuf of the method's form, holds text that is not UTF-8, " +
@@ -76,11 +79,18 @@ func newQuestionCodec(f *faults) questionCodec {
 }
 
 func (c questionCodec) Unmarshal(data mem.BufferSlice, v any) error {
-	if in, ok := v.(*incoming); ok {
-		in.wrong = c.CodecV2.Unmarshal(data, in.into)
+	in, ok := v.(*incoming)
+	if !ok {
+		return c.CodecV2.Unmarshal(data, v)
+	}
+	whole := data.MaterializeToBuffer(mem.DefaultBufferPool())
+	defer whole.Free()
+	if m, ok := in.into.(proto.Message); ok && wireParts(whole.ReadOnlyData(), m.ProtoReflect().Descriptor(), 0) > maxParts {
+		in.wrong = errManyParts
 		return nil
 	}
-	return c.CodecV2.Unmarshal(data, v)
+	in.wrong = c.CodecV2.Unmarshal(mem.BufferSlice{whole}, in.into)
+	return nil
 }
 
 // Marshal writes an answer, and ends the work of its call. It runs where no interceptor sees it: what fails here

@@ -85,6 +85,9 @@ func (strictJSON) Unmarshal(data []byte, v any) error {
 	if !ok {
 		return errors.New("only messages are read")
 	}
+	if jsonParts(data) > maxParts {
+		return errManyParts
+	}
 	return questionJSON.Unmarshal(data, m)
 }
 
@@ -149,7 +152,7 @@ func bodyFaults(r *http.Request, question protoreflect.MessageDescriptor) (found
 		return nil, 0
 	}
 	data, err := io.ReadAll(body)
-	if err != nil || questionJSON.Unmarshal(data, dynamicpb.NewMessage(question)) == nil {
+	if err != nil || (strictJSON{}).Unmarshal(data, dynamicpb.NewMessage(question)) == nil {
 		return nil, 0
 	}
 	return explainJSON(data, question)

@@ -41,6 +41,8 @@ func explainJSON(body []byte, question protoreflect.MessageDescriptor) (found []
 		x.add("", reasonMalformed, "the body is not valid UTF-8")
 	case depth(body) > maxDepth:
 		x.add("", reasonTooDeep, "the body is nested more than %d levels deep", maxDepth)
+	case jsonParts(body) > maxParts:
+		x.found = append(x.found, manyPartsFault)
 	case !x.syntax(body):
 	default:
 		x.dec = json.NewDecoder(bytes.NewReader(body))

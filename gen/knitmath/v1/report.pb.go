@@ -14,7 +14,8 @@
 // - OUT_OF_RANGE: a number lies outside the stated range, or a list is too short.
 // - UNKNOWN_VALUE: an enum has a value that does not exist, or that does not
 //   apply here.
-// - TOO_MANY: a list has more items, or a text more characters, than allowed.
+// - TOO_MANY: a list has more items, or a text more characters, than allowed; without
+//   a field, the whole question has more values than any needs.
 // - CONTRADICTORY: the field excludes another one that is given, or needs one
 //   that is not.
 // - INFEASIBLE: every value lies in its range, but they have no answer together,
