@@ -1,0 +1,173 @@
+package yarn
+
+import (
+	"math/big"
+	"strings"
+	"testing"
+)
+
+// Counts as the trades write them, with the single and the plies they mean and the
+// whole yarn in tex, worked by hand: 590.5412474 / Ne, 885.8118712 / Nw, 1000 / Nm.
+func TestNotationsAreRead(t *testing.T) {
+	for _, c := range []struct {
+		text   string
+		beside CountSystem
+		system CountSystem
+		plies  int
+		tex    string // to four figures
+		other  string // of another reading
+	}{
+		{"28/2 Nm", 0, CountSystemMetric, 2, "71.43", ""},
+		{"Nm 28/2", 0, CountSystemMetric, 2, "71.43", ""},
+		{"2/28 Nm", 0, CountSystemMetric, 2, "71.43", ""},
+		{"Nm2/28", 0, CountSystemMetric, 2, "71.43", ""},
+		{"2/28", CountSystemMetric, CountSystemMetric, 2, "71.43", ""},
+		{"28 x 2 Nm", 0, CountSystemMetric, 2, "71.43", ""},
+		{"2-ply 28 Nm", 0, CountSystemMetric, 2, "71.43", ""},
+		{"NE 30/2", 0, CountSystemCotton, 2, "39.37", ""},
+		{"30s cotton", 0, CountSystemCotton, 1, "19.68", ""},
+		{"10/2 Ne", 0, CountSystemCotton, 2, "118.1", "2953"}, // or ten plies of 2
+		{"8/4 Ne", 0, CountSystemCotton, 4, "295.3", "1181"},
+		{"4/4 Ne", 0, CountSystemCotton, 4, "590.5", ""},
+		{"2/24s worsted", 0, CountSystemWorsted, 2, "73.82", ""},
+		{"2/24's Worsted", 0, CountSystemWorsted, 2, "73.82", ""},
+		{"60/2 spun silk", 0, CountSystemSpunSilk, 2, "9.842", ""}, // of the finished yarn
+		{"R 74 tex/2", 0, CountSystemTex, 2, "74", ""},
+		{"R74 tex x 2", 0, CountSystemTex, 2, "74", ""},
+		{"37 tex x 2", 0, CountSystemTex, 2, "74", ""},
+		{"37 tex × 2", 0, CountSystemTex, 2, "74", ""},
+		{"37 tex/2", 0, CountSystemTex, 2, "74", "37"},
+		{"150 denier", 0, CountSystemDenier, 1, "16.67", ""},
+		{"150/48 den", 0, CountSystemDenier, 1, "16.67", ""},
+		{"150 den x 2", 0, CountSystemDenier, 2, "33.33", ""},
+		{"R 740 dtex/2", 0, CountSystemDtex, 2, "74", ""},
+		{"5 run", 0, CountSystemWoollenRun, 1, "62.01", ""},
+		{"12 US cut", 0, CountSystemWoollenCut, 1, "137.8", ""},
+		{"12 Galashiels cut", 0, CountSystemGalashielsCut, 1, "206.7", ""},
+		{"12 cut", CountSystemWoollenCut, 0, 0, "", ""}, // refused: see below
+		{"40/2 lea", 0, CountSystemLinenLea, 2, "82.68", ""},
+		{"8 lb/spyndle", 0, CountSystemJute, 1, "275.6", ""},
+		{"400 m/100 g", 0, CountSystemMetresPer100G, 1, "250", ""},
+		{"400m/100g", 0, CountSystemMetresPer100G, 1, "250", ""},
+		{"115 m / 50 g", 0, CountSystemMetresPer50G, 1, "434.8", ""},
+		{"100 g = 400 m", 0, CountSystemMetresPer100G, 1, "250", ""},
+		{"437 yards per 100 grams", 0, CountSystemYardsPerPound, 1, "250.3", ""},
+		{"1,600 yd/lb", 0, CountSystemYardsPerPound, 1, "310", ""},
+		{"1600 ypp", 0, CountSystemYardsPerPound, 1, "310", ""},
+		{"100 yd/oz", 0, CountSystemYardsPerOunce, 1, "310", ""},
+		{"210 yards, 100 g", 0, CountSystemYardsPerPound, 1, "520.8", ""},
+	} {
+		w, wrong := readNotation(c.text, c.beside)
+		if c.system == 0 {
+			if wrong == "" {
+				t.Errorf("%q is read", c.text)
+			}
+			continue
+		}
+		if wrong != "" {
+			t.Errorf("%q: %s", c.text, wrong)
+			continue
+		}
+		yarn := w.thickness(new(big.Rat))
+		if w.system != c.system || w.plies != c.plies || significant(yarn.Tex.Float()) != c.tex {
+			t.Errorf("%q is %d plies in system %d, %s tex; want %d, %d, %s",
+				c.text, w.plies, w.system, significant(yarn.Tex.Float()), c.plies, c.system, c.tex)
+		}
+		other := ""
+		if w.other != nil {
+			other = significant(w.other.thickness(new(big.Rat)).Tex.Float())
+		}
+		if other != c.other {
+			t.Errorf("%q may also be %q tex, want %q", c.text, other, c.other)
+		}
+	}
+}
+
+// What is not understood is never guessed at, and the words say what would do.
+func TestNotationsThatAreRefused(t *testing.T) {
+	for text, want := range map[string]string{
+		"12 cut":                       "three things",
+		"60/2 silk":                    "spun silk",
+		"4 ply":                        "strands",
+		"4-ply":                        "strands",
+		"28/2":                         "no system",
+		"Nm":                           "no number",
+		"7,3 Nm":                       "decimal point",
+		"-5 Nm":                        "decimal point",
+		"28/2/3 Nm":                    "cabled",
+		"28/1.5/2 Nm":                  "cabled",
+		"28.5/1.5 Nm":                  "plies",
+		"0 Nm":                         "0",
+		"0/2 Nm":                       "0",
+		"28/0 Nm":                      "0",
+		"28 2 Nm":                      "not a number",
+		"DK":                           "not understood",
+		"28/2 Nm wool":                 "not understood",
+		"0 m/100 g":                    "0",
+		"100 m/0 g":                    "0",
+		"28 € Nm":                      "decimal point",
+		"2-ply 28/3 Nm":                "not a number",
+		"1000000000 Nm":                "no yarn",
+		"1.5-ply 5 Nm":                 "plies",
+		strings.Repeat("9", 58) + "Nm": "no yarn",
+	} {
+		if _, wrong := readNotation(text, 0); !strings.Contains(wrong, want) {
+			t.Errorf("%q: %q, want %q", text, wrong, want)
+		}
+	}
+}
+
+// What is written is read back as the same yarn, to the four figures written, in all
+// systems and with all plies.
+func TestNotationsAreReadBack(t *testing.T) {
+	for _, s := range AllSystems() {
+		for _, tex := range []float64{0.5, 7.4, 37, 62, 118, 250, 434.8, 999.9, 2300} {
+			for _, plies := range []int{1, 2, 3, 4, 8, 12} {
+				single := CountSystemTex.Tex(DecimalOf(tex))
+				yarn := Thickness{Tex: single.Strands(plies), Single: single, Plies: plies}
+				text := yarn.In(s)
+				w, wrong := readNotation(text, 0)
+				if wrong != "" {
+					t.Errorf("%q: %s", text, wrong)
+					continue
+				}
+				back := w.thickness(new(big.Rat))
+				if ratio := back.Tex.Float() / yarn.Tex.Float(); ratio < 0.9994 || ratio > 1.0006 {
+					t.Errorf("%q of %v tex x %d is read as %v tex", text, tex, plies, back.Tex.Float())
+				}
+				if countSystems[s].style != plyNone && back.Plies != plies {
+					t.Errorf("%q is read as %d plies, not %d", text, back.Plies, plies)
+				}
+			}
+		}
+	}
+}
+
+// FuzzNotation wants every text to be read as a yarn or to be refused with words, and
+// what is read to be written and read again.
+func FuzzNotation(f *testing.F) {
+	for _, text := range []string{"28/2 Nm", "R 74 tex/2", "400 m/100 g", "2-ply 28 Nm", "12 cut", "1,600 yd/lb", "4 ply", "60/2 spun silk"} {
+		f.Add(text, int32(0))
+	}
+	f.Fuzz(func(t *testing.T, text string, beside int32) {
+		system := CountSystem(beside)
+		if beside < 0 || system > lastSystem {
+			return
+		}
+		out, err := ConvertYarnCount(ConvertInput{Count: &Count{Notation: text, System: system}, Systems: AllSystems()})
+		if err != nil {
+			if !strings.Contains(err.Error(), ": ") {
+				t.Fatalf("%q: %v", text, err)
+			}
+			return
+		}
+		for _, c := range out.Counts {
+			if !(c.Number > 0) || !(c.SingleNumber > 0) || c.Notation == "" {
+				t.Fatalf("%q: %+v", text, c)
+			}
+			if _, wrong := readNotation(c.Notation, 0); wrong != "" && c.Number >= 1e-3 && c.Number <= MaxNumber {
+				t.Fatalf("%q is written %q: %s", text, c.Notation, wrong)
+			}
+		}
+	})
+}

@@ -1,0 +1,58 @@
+package yarn
+
+import (
+	"math/big"
+	"regexp"
+	"strings"
+)
+
+// A mark is a piece of a notation: a number, a word, or a sign between numbers.
+type mark struct {
+	number *big.Rat
+	word   string // in lower case; or one of the signs / x :
+}
+
+// marks are what notations are made of: numbers with a point, or with commas between
+// groups of three digits; words; the strokes and crosses between numbers.
+var marks = regexp.MustCompile(`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.?\d+|\pL+|[/×*:=]`)
+
+// between is what may stand between marks without saying anything. A comma does so
+// before a space; within a number it would be a decimal comma, which is not read, and a
+// minus would be lost.
+var between = regexp.MustCompile(`^(?:[\s.'’()]|,\s)*$`)
+
+// joined is the hyphen of "2-ply".
+var joined = regexp.MustCompile(`([\pL\d])-(\pL)`)
+
+// scan cuts a notation into its marks. What is left over is the first that was not
+// understood.
+func scan(text string) (found []mark, left string) {
+	if strings.Contains(text, "-") {
+		text = joined.ReplaceAllString(text, "$1 $2")
+	}
+	end := 0
+	for _, at := range marks.FindAllStringIndex(text, -1) {
+		if gap := text[end:at[0]]; gap != "" && gap != " " && !between.MatchString(gap) {
+			return nil, strings.TrimSpace(gap)
+		}
+		end = at[1]
+		found = append(found, markOf(text[at[0]:at[1]]))
+	}
+	if rest := text[end:]; !between.MatchString(rest) {
+		return nil, strings.TrimSpace(rest)
+	}
+	return found, ""
+}
+
+func markOf(s string) mark {
+	if n, ok := new(big.Rat).SetString(strings.ReplaceAll(s, ",", "")); ok {
+		return mark{number: n}
+	}
+	switch s = strings.ToLower(s); s {
+	case "×", "*":
+		s = "x"
+	case ":", "=":
+		s = "="
+	}
+	return mark{word: s}
+}
