@@ -30,8 +30,9 @@ var allowed = map[string]string{
 	"gauge":   "cost fault measure report stitch",
 	"pattern": "cost fault report stitch",
 	"outline": "gauge",
-	"yarn":    "cost fault gauge measure report stitch",
+	"yarn":    "fault measure report",
 	"swatch":  "cost fault gauge measure report yarn",
+	"yardage": "cost fault gauge measure report stitch yarn",
 	// Plans of shaping.
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost fault gauge measure outline report spread stitch",

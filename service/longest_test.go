@@ -16,14 +16,14 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/knitmath/pattern"
-	"example.com/knitmath/knitmath/yarn"
+	"example.com/knitmath/knitmath/yardage"
 )
 
 // sharedLimits are the most items of lists that are bounded together, shared out
 // evenly: that makes a question no shorter than any other way. All other limits
 // are rules of the .proto files.
 var sharedLimits = map[protoreflect.FullName]int{
-	"RowwisePiece.row_stitches": yarn.MaxRowwiseRows / yarn.MaxPieces,         // in all pieces
+	"RowwisePiece.row_stitches": yardage.MaxRowwiseRows / yardage.MaxPieces,   // in all pieces
 	"PatternRow.steps":          pattern.MaxStepsGiven / pattern.MaxRowsGiven, // in all rows
 	"PatternStep.times":         pattern.MaxListedGiven/pattern.MaxStepsGiven + 1,
 	// in all lists of several numbers; and a step may have a single one

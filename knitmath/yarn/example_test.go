@@ -2,33 +2,21 @@ package yarn_test
 
 import (
 	"fmt"
+	"math/big"
 
-	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/yarn"
 )
 
-// A scarf of 44 stitches and 480 rows, and two mittens, each a tube of 22 by 26 cm
-// laid flat, at 22 stitches and 30 rows to 10 cm.
-func ExampleEstimateYarn() {
-	out, err := yarn.EstimateYarn(yarn.Input{
-		Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
-		State: yarn.FabricStateFullyRelaxed,
-		Pieces: []yarn.Piece{
-			{Name: "scarf", Counted: &yarn.CountedPiece{Stitches: 44, Rows: 480}},
-			{Name: "mittens", Times: new(2), Trapezoid: &yarn.TrapezoidPiece{StartWidthCm: 22, EndWidthCm: 22, HeightCm: 26}},
-		},
-		PutUp: &yarn.PutUp{BallM: 200, BallG: 100},
-	})
-	if err != nil {
-		fmt.Println(err)
-		return
+// The categories of a gauge of 24 stitches to 4 in: the ranges of two overlap there.
+func ExampleCategories() {
+	found, _ := yarn.Categories(big.NewRat(24*100, 1016))
+	for _, c := range found {
+		fmt.Println(c.Name)
 	}
-	fmt.Println(out.Summary())
-	for _, p := range out.Pieces {
-		fmt.Printf("%s: %.0f stitches, %.0f m\n", p.Name, p.Stitches, p.LengthM)
-	}
+	fmt.Println(yarn.LengthWords(measure.DisplayUnitIn, 91.44))
 	// Output:
-	// You need 590 m of yarn (565 m to 620 m), 295 g, reserve included. Buy 4 balls, for the high figure.
-	// scarf: 21120 stitches, 395 m
-	// mittens: 7550 stitches, 141 m
+	// Fine
+	// Light
+	// 100 yd
 }

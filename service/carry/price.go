@@ -25,7 +25,7 @@ var prices = pricesOf(
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
-	priceOf(yarnIn),
+	priceOf(estimateIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
 )
 

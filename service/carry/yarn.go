@@ -4,8 +4,7 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
-	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/yarn"
+	"example.com/knitmath/knitmath/yardage"
 )
 
 // yarnService answers YarnService.
@@ -14,104 +13,5 @@ type yarnService struct {
 }
 
 func (yarnService) EstimateYarn(ctx context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
-	return answer(ctx, req, yarnIn, yarn.EstimateYarn, yarnOut)
-}
-
-func yarnIn(req *knitmathv1.EstimateYarnRequest) yarn.Input {
-	return yarn.Input{
-		Gauge:          gaugeIn(req.Gauge),
-		Pieces:         each(req.Pieces, pieceIn),
-		State:          yarn.FabricState(req.State),
-		Swatch:         weighedIn(req.Swatch),
-		PutUp:          putUpIn(req.PutUp),
-		ReservePercent: req.ReservePercent,
-		Colours:        each(req.Colours, shareIn),
-		DyeLot:         yarn.DyeLot(req.DyeLot),
-		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
-	}
-}
-
-func weighedIn(s *knitmathv1.WeighedSwatch) *yarn.WeighedSwatch {
-	if s == nil {
-		return nil
-	}
-	return &yarn.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG}
-}
-
-func putUpIn(p *knitmathv1.PutUp) *yarn.PutUp {
-	if p == nil {
-		return nil
-	}
-	return &yarn.PutUp{BallM: p.BallM, BallG: p.BallG}
-}
-
-func shareIn(s *knitmathv1.ColourShare) yarn.ColourShare {
-	return yarn.ColourShare{Name: s.GetName(), SharePercent: s.GetSharePercent()}
-}
-
-func yarnOut(out yarn.Estimate) *knitmathv1.EstimateYarnResponse {
-	return &knitmathv1.EstimateYarnResponse{
-		ByLoop:       methodOut(out.ByLoop),
-		BySwatch:     message(out.BySwatch, methodOut),
-		LoopLengthCm: out.LoopLengthCm,
-		LoopConstant: out.LoopConstant,
-		Stitches:     out.Stitches,
-		AreaCm2:      out.AreaCm2,
-		Pieces:       each(out.Pieces, pieceOut),
-		LengthM:      rangeOut(out.LengthM),
-		MassG:        message(out.MassG, rangeOut),
-		BallCount:    optional(out.BallCount, countOut),
-		Colours:      each(out.Colours, colourOut),
-		Summary:      out.Summary(),
-		Directions:   out.Directions(),
-		Notices:      each(out.Notices, noticeOut),
-		Sources:      each(out.Sources(), sourceOut),
-	}
-}
-
-func methodOut(m yarn.MethodResult) *knitmathv1.YarnMethodResult {
-	return &knitmathv1.YarnMethodResult{
-		LengthM:     message(m.LengthM, rangeOut),
-		MassG:       message(m.MassG, rangeOut),
-		RangeCovers: m.RangeCovers,
-	}
-}
-
-func rangeOut(r yarn.Range) *knitmathv1.YarnRange {
-	return &knitmathv1.YarnRange{Low: r.Low, Likely: r.Likely, High: r.High}
-}
-
-func colourOut(c yarn.ColourYarn) *knitmathv1.ColourYarn {
-	return &knitmathv1.ColourYarn{
-		Name:      c.Name,
-		LengthM:   rangeOut(c.LengthM),
-		MassG:     message(c.MassG, rangeOut),
-		BallCount: optional(c.BallCount, countOut),
-	}
-}
-
-// pieceIn carries a piece. Its shape is one of three on the wire and three
-// pointers, at most one of them set, in the kernel.
-func pieceIn(p *knitmathv1.Piece) yarn.Piece {
-	piece := yarn.Piece{
-		Name:          p.GetName(),
-		Times:         optional(p.Times, countIn),
-		Pattern:       yarn.StitchPattern(p.GetPattern()),
-		PatternFactor: p.PatternFactor,
-	}
-	if c := p.GetCounted(); c != nil {
-		piece.Counted = &yarn.CountedPiece{Stitches: countIn(c.Stitches), Rows: countIn(c.Rows)}
-	}
-	if t := p.GetTrapezoid(); t != nil {
-		piece.Trapezoid = &yarn.TrapezoidPiece{
-			StartWidthCm: t.StartWidthCm, EndWidthCm: t.EndWidthCm, HeightCm: t.HeightCm}
-	}
-	if r := p.GetRowwise(); r != nil {
-		piece.Rowwise = &yarn.RowwisePiece{RowStitches: each(r.RowStitches, countIn)}
-	}
-	return piece
-}
-
-func pieceOut(p yarn.PieceYarn) *knitmathv1.PieceYarn {
-	return &knitmathv1.PieceYarn{Name: p.Name, Stitches: p.Stitches, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
+	return answer(ctx, req, estimateIn, yardage.EstimateYarn, estimateOut)
 }

@@ -4,7 +4,7 @@
 // - protoc             (unknown)
 // source: knitmath/v1/yarn.proto
 
-// Yarn: how much of it a piece needs.
+// Yarn: what it is and how much of it a piece needs.
 
 package knitmathv1
 

@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"slices"
@@ -7,13 +7,14 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // gateGauge has loops of exactly 0.5 cm when fully relaxed: 84 wales and 110
 // courses to 10 cm are 92.4 to the cm2, and sqrt(23.1/92.4) is 0.5.
 func gateGauge() *gauge.Gauge { return &gauge.Gauge{Stitches: 84, Rows: 110} }
 
-func estimateOf(t *testing.T, in Input) Estimate {
+func estimateOf(t *testing.T, in EstimateInput) Estimate {
 	t.Helper()
 	out, err := EstimateYarn(in)
 	if err != nil {
@@ -37,12 +38,12 @@ func TestShapesAgree(t *testing.T) {
 		{Trapezoid: &TrapezoidPiece{0, 20, 10}},
 		{Rowwise: &RowwisePiece{rows}},
 	} {
-		out := estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		out := estimateOf(t, EstimateInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
 		knittest.Near(t, "stitches", out.Stitches, 9240, 1e-12)
 		knittest.Near(t, "area", out.AreaCm2, 100, 1e-12)
 		knittest.Near(t, "metres", out.ByLoop.LengthM.Likely, 46.2, 1e-12)
 		p.Times, p.Name = &three, "three"
-		out = estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
+		out = estimateOf(t, EstimateInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}})
 		knittest.Near(t, "three", out.ByLoop.LengthM.Likely, 3*46.2, 1e-12)
 		if got := out.Pieces[0]; got.Name != "three" {
 			t.Errorf("piece %+v", got)
@@ -56,7 +57,7 @@ func TestShapesAgree(t *testing.T) {
 func TestPatternFactors(t *testing.T) {
 	ask := func(p Piece) Range {
 		p.Counted = &CountedPiece{84, 110}
-		return *estimateOf(t, Input{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
+		return *estimateOf(t, EstimateInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{p}}).ByLoop.LengthM
 	}
 	plain := ask(Piece{})
 	if got := ask(Piece{Pattern: StitchPatternStockinette}); got != plain {
@@ -82,7 +83,7 @@ func TestPatternFactors(t *testing.T) {
 // 420.39 to 513.81; with 10 % 513.81 (462.429 to 565.191). Balls of 50 g: 11 for
 // the likely figure, 12 for the high one.
 func TestBySwatch(t *testing.T) {
-	in := Input{
+	in := EstimateInput{
 		Gauge: &gauge.Gauge{Stitches: 18, Rows: 18 * 5.5 / 4.2}, Pieces: handbookPieces("adult_sweater"), State: FabricStateFullyRelaxed,
 		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10},
 	}
@@ -97,7 +98,7 @@ func TestBySwatch(t *testing.T) {
 	}
 	knittest.Near(t, "metres by loop", out.LengthM.Likely, 1017.3438, 1e-7)
 
-	in.PutUp = &PutUp{BallM: 100, BallG: 50}
+	in.PutUp = &yarn.PutUp{BallM: 100, BallG: 50}
 	out = estimateOf(t, in)
 	knittest.Near(t, "metres by swatch", out.LengthM.Likely, 2*513.81, 1e-14)
 	if *out.BallCount != 12 {
@@ -118,13 +119,13 @@ func TestWholeBalls(t *testing.T) {
 		for n := 1; n <= 400; n++ {
 			// 10n*(100+reserve)/100 in balls of 50.
 			want := (10*n*(100+reserve) + 4999) / 5000
-			bySwatch := estimateOf(t, Input{
+			bySwatch := estimateOf(t, EstimateInput{
 				Gauge: gateGauge(), Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, float64(n)}}}, ReservePercent: &r,
-				Swatch: &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}, PutUp: &PutUp{BallM: 130, BallG: 50}, DyeLot: DyeLotMoreLater,
+				Swatch: &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}, PutUp: &yarn.PutUp{BallM: 130, BallG: 50}, DyeLot: DyeLotMoreLater,
 			})
-			byLoop := estimateOf(t, Input{
+			byLoop := estimateOf(t, EstimateInput{
 				Gauge: gateGauge(), Pieces: []Piece{{Counted: &CountedPiece{2000, n}}}, ReservePercent: &r, State: FabricStateFullyRelaxed,
-				PutUp: &PutUp{BallM: 50, BallG: 130}, DyeLot: DyeLotMoreLater,
+				PutUp: &yarn.PutUp{BallM: 50, BallG: 130}, DyeLot: DyeLotMoreLater,
 			})
 			if *bySwatch.BallCount != want || *byLoop.BallCount != want {
 				t.Fatalf("%d and %d %%: %d balls by swatch, %d by loop, want %d", n, reserve, *bySwatch.BallCount, *byLoop.BallCount, want)
@@ -139,9 +140,9 @@ func TestWholeBalls(t *testing.T) {
 // together 123.8095, which is 1 + 1/4.2 times the plain fabric.
 func TestStrandedColours(t *testing.T) {
 	zero := 0.0
-	in := Input{
+	in := EstimateInput{
 		Gauge: gateGauge(), State: FabricStateFullyRelaxed, Pieces: []Piece{{Counted: &CountedPiece{200, 100}}}, ReservePercent: &zero,
-		Colours: []ColourShare{{"main", 60}, {"contrast", 40}}, PutUp: &PutUp{BallM: 25, BallG: 10}, DyeLot: DyeLotMoreLater,
+		Colours: []ColourShare{{"main", 60}, {"contrast", 40}}, PutUp: &yarn.PutUp{BallM: 25, BallG: 10}, DyeLot: DyeLotMoreLater,
 	}
 	out := estimateOf(t, in)
 	knittest.Near(t, "together", out.LengthM.Likely, 100*(1+1/4.2), 1e-12)
@@ -174,9 +175,9 @@ func TestStrandedColours(t *testing.T) {
 
 func TestYarnNotices(t *testing.T) {
 	rows := 18 * 5.5 / 4.2
-	base := Input{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
-		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}, PutUp: &PutUp{BallM: 200, BallG: 100}}
-	with := func(change func(*Input)) Input {
+	base := EstimateInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: rows}, State: FabricStateFullyRelaxed,
+		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{50, 50, 50}}}, PutUp: &yarn.PutUp{BallM: 200, BallG: 100}}
+	with := func(change func(*EstimateInput)) EstimateInput {
 		in := base
 		change(&in)
 		return in
@@ -185,22 +186,22 @@ func TestYarnNotices(t *testing.T) {
 	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
 	for _, c := range []struct {
 		name string
-		in   Input
+		in   EstimateInput
 		want []string
 	}{
 		{"quiet", base, nil},
-		{"agreeing swatch", with(func(in *Input) { in.Swatch = sample(4.95, 0.01) }), nil},
-		{"disagreeing swatch", with(func(in *Input) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
-		{"coarse scale", with(func(in *Input) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
-		{"no put-up", with(func(in *Input) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
-		{"state", with(func(in *Input) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
-		{"rows and stitches swapped", with(func(in *Input) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }),
+		{"agreeing swatch", with(func(in *EstimateInput) { in.Swatch = sample(4.95, 0.01) }), nil},
+		{"disagreeing swatch", with(func(in *EstimateInput) { in.Swatch = sample(8, 0.1) }), []string{"swatch METHODS_DISAGREE"}},
+		{"coarse scale", with(func(in *EstimateInput) { in.Swatch = sample(5, 1) }), []string{"swatch.scale_step_g COARSE_SCALE"}},
+		{"no put-up", with(func(in *EstimateInput) { in.Swatch, in.PutUp = sample(4.95, 0.01), nil }), []string{"put_up NOT_COMPARED"}},
+		{"state", with(func(in *EstimateInput) { in.State = FabricStateUnspecified }), []string{"state STATE_UNKNOWN"}},
+		{"rows and stitches swapped", with(func(in *EstimateInput) { in.Gauge = &gauge.Gauge{Stitches: rows, Rows: 18} }),
 			[]string{"gauge UNUSUAL_RATIO"}},
-		{"garter may be square", with(func(in *Input) {
+		{"garter may be square", with(func(in *EstimateInput) {
 			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
 		}), nil},
-		{"several fabrics", with(func(in *Input) {
+		{"several fabrics", with(func(in *EstimateInput) {
 			in.Swatch, in.Pieces = sample(4.95, 0.01), handbookPieces("hat")
 		}), []string{"swatch SWATCH_FABRIC"}},
 	} {
@@ -220,8 +221,8 @@ func TestYarnNotices(t *testing.T) {
 func TestYarnMetamorphic(t *testing.T) {
 	last := 0.0
 	for stitches := 10.0; stitches <= 34; stitches++ {
-		in := Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3},
-			Pieces: handbookPieces("hat"), PutUp: &PutUp{BallM: 100, BallG: 50}}
+		in := EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3},
+			Pieces: handbookPieces("hat"), PutUp: &yarn.PutUp{BallM: 100, BallG: 50}}
 		out := estimateOf(t, in)
 		if out.LengthM.Likely <= last {
 			t.Errorf("%v stitches take %v m, one fewer %v", stitches, out.LengthM.Likely, last)
@@ -236,14 +237,14 @@ func TestYarnMetamorphic(t *testing.T) {
 		// Everything twice as large in cm, and the gauge over twice the length: four
 		// times the stitches' area, twice their length: twice the loop, as many stitches.
 		over := 20.0
-		double := estimateOf(t, Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
+		double := estimateOf(t, EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: &over},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{20, 40, 60}}}})
-		single := estimateOf(t, Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
+		single := estimateOf(t, EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: stitches * 1.3, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{10, 20, 30}}}})
 		knittest.Near(t, "stitches", double.Stitches, single.Stitches, 1e-12)
 		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)
 	}
-	if got := lengthWords(measure.DisplayUnitIn, 914.4) + ", " + massWords(measure.DisplayUnitIn, 28.349523125); got != "1000 yd, 1 oz" {
+	if got := yarn.LengthWords(measure.DisplayUnitIn, 914.4) + ", " + yarn.MassWords(measure.DisplayUnitIn, 28.349523125); got != "1000 yd, 1 oz" {
 		t.Error(got)
 	}
 }

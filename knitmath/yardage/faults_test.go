@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"math"
@@ -11,6 +11,7 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 func TestYarnRefusals(t *testing.T) {
@@ -18,14 +19,14 @@ func TestYarnRefusals(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
 	g := &gauge.Gauge{Stitches: 18, Rows: 24}
 	square := []Piece{{Counted: &CountedPiece{20, 20}}}
-	piece := func(p Piece) Input { return Input{Gauge: g, Pieces: []Piece{p}} }
+	piece := func(p Piece) EstimateInput { return EstimateInput{Gauge: g, Pieces: []Piece{p}} }
 	for _, c := range []struct {
 		name string
-		in   Input
+		in   EstimateInput
 		want []string
 	}{
-		{"nothing", Input{}, []string{"gauge REQUIRED", "pieces REQUIRED"}},
-		{"empty parts", Input{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &PutUp{}, Colours: make([]ColourShare, 2)},
+		{"nothing", EstimateInput{}, []string{"gauge REQUIRED", "pieces REQUIRED"}},
+		{"empty parts", EstimateInput{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &yarn.PutUp{}, Colours: make([]ColourShare, 2)},
 			[]string{"pieces[0].counted REQUIRED", "pieces[0].trapezoid REQUIRED", "pieces[0].rowwise REQUIRED",
 				"swatch.mass_g REQUIRED", "swatch.width_cm REQUIRED", "swatch.height_cm REQUIRED", "put_up.ball_m REQUIRED",
 				"put_up.ball_g REQUIRED", "colours[0].share_percent REQUIRED", "colours[1].share_percent REQUIRED"}},
@@ -41,54 +42,54 @@ func TestYarnRefusals(t *testing.T) {
 			[]string{"pieces[0].counted CONTRADICTORY", "pieces[0].rowwise CONTRADICTORY"}},
 		{"pattern and factor", piece(Piece{Counted: &CountedPiece{1, 1}, Pattern: StitchPatternStockinette, PatternFactor: knittest.Ptr(1.0)}),
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
-		{"not finite", Input{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
+		{"not finite", EstimateInput{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
-			Swatch: &WeighedSwatch{nan, inf, nan, &inf}, PutUp: &PutUp{nan, inf}, ReservePercent: &nan,
+			Swatch: &WeighedSwatch{nan, inf, nan, &inf}, PutUp: &yarn.PutUp{BallM: nan, BallG: inf}, ReservePercent: &nan,
 			Colours: []ColourShare{{"", nan}, {"", inf}}},
 			[]string{"gauge.stitches NOT_FINITE", "gauge.rows NOT_FINITE", "pieces[0].pattern_factor NOT_FINITE",
 				"pieces[0].trapezoid.start_width_cm NOT_FINITE", "pieces[0].trapezoid.end_width_cm NOT_FINITE",
 				"pieces[0].trapezoid.height_cm NOT_FINITE", "swatch.mass_g NOT_FINITE", "swatch.width_cm NOT_FINITE",
 				"swatch.height_cm NOT_FINITE", "swatch.scale_step_g NOT_FINITE", "put_up.ball_m NOT_FINITE", "put_up.ball_g NOT_FINITE",
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
-		{"zero and negative", Input{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0),
+		{"zero and negative", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0),
 			Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
-			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &PutUp{-1, -1}, ReservePercent: knittest.Ptr(-1.0),
+			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &yarn.PutUp{BallM: -1, BallG: -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
 			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
 				"pieces[0].trapezoid.start_width_cm OUT_OF_RANGE", "pieces[0].trapezoid.height_cm OUT_OF_RANGE",
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].share_percent OUT_OF_RANGE", "colours[1].share_percent OUT_OF_RANGE"}},
-		{"too large", Input{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
+		{"too large", EstimateInput{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
 			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0)},
-			PutUp: &PutUp{100_001, 10_001}, ReservePercent: knittest.Ptr(101.0),
+			PutUp: &yarn.PutUp{BallM: 100_001, BallG: 10_001}, ReservePercent: knittest.Ptr(101.0),
 			Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
 			[]string{"pieces[0].name TOO_MANY", "pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
 				"pieces[0].counted.stitches OUT_OF_RANGE", "pieces[0].counted.rows OUT_OF_RANGE",
 				"swatch.mass_g OUT_OF_RANGE", "swatch.width_cm OUT_OF_RANGE", "swatch.height_cm OUT_OF_RANGE",
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].name TOO_MANY"}},
-		{"too many", Input{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
+		{"too many", EstimateInput{Gauge: g, Pieces: make([]Piece, 101), Colours: make([]ColourShare, 6)},
 			[]string{"pieces TOO_MANY", "colours TOO_MANY"}},
 		{"too many rows", piece(Piece{Rowwise: &RowwisePiece{make([]int, 10_001)}}), []string{"pieces[0].rowwise.row_stitches TOO_MANY"}},
-		{"too many rows together", Input{Gauge: g, Pieces: slices.Repeat(
+		{"too many rows together", EstimateInput{Gauge: g, Pieces: slices.Repeat(
 			[]Piece{{Rowwise: &RowwisePiece{slices.Repeat([]int{5}, stitch.MaxRows)}}}, 5)},
 			[]string{"pieces[2].rowwise.row_stitches TOO_MANY"}},
-		{"unknown enums", Input{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}},
+		{"unknown enums", EstimateInput{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}},
 			State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
-		{"one colour", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
-		{"shares short of 100", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 39.98}}},
+		{"one colour", EstimateInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
+		{"shares short of 100", EstimateInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 39.98}}},
 			[]string{"colours[0].share_percent INFEASIBLE", "colours[1].share_percent INFEASIBLE"}},
-		{"shares over 100", Input{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 40.02}}},
+		{"shares over 100", EstimateInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 60}, {"", 40.02}}},
 			[]string{"colours[0].share_percent INFEASIBLE", "colours[1].share_percent INFEASIBLE"}},
-		{"scale too coarse", Input{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
+		{"scale too coarse", EstimateInput{Gauge: g, Pieces: square, Swatch: &WeighedSwatch{MassG: 0.5, WidthCm: 5, HeightCm: 5}},
 			[]string{"swatch.mass_g INFEASIBLE", "swatch.scale_step_g INFEASIBLE"}},
 		// A hundred times a hundred pieces of 1e8 stitches of metres each.
-		{"more than there is", Input{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001},
+		{"more than there is", EstimateInput{Gauge: &gauge.Gauge{Stitches: 0.001, Rows: 0.001},
 			Pieces: []Piece{{Times: n(100), Counted: &CountedPiece{10_000, 10_000}}}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE"}},
-		{"heavier than there is", Input{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
+		{"heavier than there is", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(100), Trapezoid: &TrapezoidPiece{1000, 1000, 1000}}},
 			Swatch: &WeighedSwatch{MassG: 10_000, WidthCm: 1, HeightCm: 1}},
 			[]string{"gauge INFEASIBLE", "pieces INFEASIBLE", "swatch INFEASIBLE"}},
 	} {
@@ -107,7 +108,7 @@ func TestYarnLimits(t *testing.T) {
 	for i := range rows {
 		rows[i] = stitch.MaxStitches
 	}
-	in := Input{Gauge: &gauge.Gauge{Stitches: 40, Rows: 50}, PutUp: &PutUp{MinBallM, MaxBallG}, ReservePercent: knittest.Ptr(0.0)}
+	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 50}, PutUp: &yarn.PutUp{BallM: yarn.MinBallM, BallG: yarn.MaxBallG}, ReservePercent: knittest.Ptr(0.0)}
 	for range 5 {
 		in.Colours = append(in.Colours, ColourShare{strings.Repeat("é", fault.MaxNameLength), 20})
 	}
@@ -138,7 +139,7 @@ func FuzzEstimateYarn(f *testing.F) {
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0, -1, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, int32(9), uint16(0x1ff))
 	f.Fuzz(func(t *testing.T, st, rw, over float64, a, b int, w1, w2, h, factor, mass, side, step, ballM, ballG, reserve, share float64,
 		enums int32, given uint16) {
-		in := Input{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums),
+		in := EstimateInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums),
 			DyeLot: DyeLot(enums >> 1), DisplayUnit: measure.DisplayUnit(given >> 14)}
 		if given&1 != 0 {
 			in.Gauge.OverCm = &over
@@ -159,7 +160,7 @@ func FuzzEstimateYarn(f *testing.F) {
 			}
 		}
 		if given&64 != 0 {
-			in.PutUp = &PutUp{ballM, ballG}
+			in.PutUp = &yarn.PutUp{BallM: ballM, BallG: ballG}
 		}
 		if given&128 != 0 {
 			in.ReservePercent = &reserve
@@ -179,7 +180,7 @@ func FuzzEstimateYarn(f *testing.F) {
 }
 
 // checkYarnAddsUp checks that the parts make the whole and the ranges are ranges.
-func checkYarnAddsUp(t *testing.T, in Input, out Estimate) {
+func checkYarnAddsUp(t *testing.T, in EstimateInput, out Estimate) {
 	t.Helper()
 	stitches, area, length := 0.0, 0.0, 0.0
 	for _, p := range out.Pieces {

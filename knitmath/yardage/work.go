@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"math"
@@ -11,7 +11,7 @@ import (
 
 // question is a checked question on yarn.
 type question struct {
-	in     Input
+	in     EstimateInput
 	st, rw gauge.Density
 	pieces []piece
 	shares []float64

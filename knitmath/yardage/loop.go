@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"math"

@@ -1,8 +1,9 @@
-package yarn
+package yardage
 
 import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // The reasons of the notices.
@@ -60,8 +61,8 @@ func (q *question) remark(out *Estimate) {
 	case q.in.PutUp == nil:
 		add(NotCompared, "put_up", "is not given, so that grams by swatch and metres by loop cannot be compared")
 	case s.LengthM.apart(*out.ByLoop.LengthM):
-		add(MethodsDisagree, "swatch", "by swatch it is "+lengthWords(q.in.DisplayUnit, s.LengthM.Likely)+", by loop "+
-			lengthWords(q.in.DisplayUnit, out.ByLoop.LengthM.Likely)+", and the ranges do not meet; the answer goes by the swatch: "+
+		add(MethodsDisagree, "swatch", "by swatch it is "+yarn.LengthWords(q.in.DisplayUnit, s.LengthM.Likely)+", by loop "+
+			yarn.LengthWords(q.in.DisplayUnit, out.ByLoop.LengthM.Likely)+", and the ranges do not meet; the answer goes by the swatch: "+
 			"check its mass and size, the gauge and put_up")
 	}
 }

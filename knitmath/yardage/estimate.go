@@ -1,10 +1,11 @@
-package yarn
+package yardage
 
 import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // A WeighedSwatch is a weighed piece of the same yarn, needle and fabric.
@@ -15,13 +16,13 @@ type WeighedSwatch struct {
 	ScaleStepG *float64
 }
 
-// An Input asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
-type Input struct {
+// An EstimateInput asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
+type EstimateInput struct {
 	Gauge          *gauge.Gauge
 	Pieces         []Piece
 	State          FabricState
 	Swatch         *WeighedSwatch
-	PutUp          *PutUp
+	PutUp          *yarn.PutUp
 	ReservePercent *float64
 	Colours        []ColourShare
 	DyeLot         DyeLot
@@ -43,7 +44,7 @@ type MethodResult struct {
 	RangeCovers string
 }
 
-// An Estimate is the answer to Input. What no method can say is nil.
+// An Estimate is the answer to EstimateInput. What no method can say is nil.
 type Estimate struct {
 	ByLoop       MethodResult
 	BySwatch     *MethodResult
@@ -105,13 +106,13 @@ var reserveCited = report.Source{Figure: "reserve", Status: report.SourceStatusC
 //
 // Source: see loopLength, loopConstants, patternFactors and strands; by swatch
 // is own derivation, the mass being even over the fabric.
-func EstimateYarn(in Input) (Estimate, error) {
+func EstimateYarn(in EstimateInput) (Estimate, error) {
 	var c fault.Checks
 	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
 	vetPieces(&c, "pieces", in.Pieces)
 	fault.Enum(&c, "", "state", in.State, FabricStateFullyRelaxed)
 	vetSwatch(&c, "swatch", in.Swatch)
-	vetPutUp(&c, "put_up", in.PutUp)
+	yarn.VetPutUp(&c, "put_up", in.PutUp)
 	c.OptionalNumber("", "reserve_percent", in.ReservePercent, 0, MaxReservePercent)
 	vetShares(&c, "colours", in.Colours)
 	fault.Enum(&c, "", "dye_lot", in.DyeLot, DyeLotMoreLater)

@@ -1,11 +1,11 @@
-package yarn
+package yardage
 
 import "example.com/knitmath/knitmath/cost"
 
 // Cost is the price of an estimate: three steps for every piece and for every colour,
 // and one for each row that is given by itself. To add a row up takes a twentieth of
 // that; it is one that is wrong that takes a step, for its fault is told.
-func (in Input) Cost() int {
+func (in EstimateInput) Cost() int {
 	rows := 0
 	for _, p := range in.Pieces[:min(len(in.Pieces), MaxPieces)] {
 		if p.Rowwise != nil {

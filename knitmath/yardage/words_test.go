@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"strings"
@@ -6,6 +6,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // Each answer names a source for every kind of figure it has, and for no other: by
@@ -16,20 +17,20 @@ func TestYarnSources(t *testing.T) {
 	plain := Piece{Counted: &CountedPiece{Stitches: 100, Rows: 100}}
 	for _, c := range []struct {
 		name string
-		in   Input
+		in   EstimateInput
 		want []string
 	}{
-		{"any state", Input{}, []string{"loop length", unwashed, relaxed, relaxedRange, "reserve"}},
-		{"dry", Input{State: FabricStateDryRelaxed}, []string{"loop length", unwashed, "reserve"}},
-		{"wet", Input{State: FabricStateWetRelaxed}, []string{"loop length", unwashed, "reserve"}},
-		{"relaxed", Input{State: FabricStateFullyRelaxed}, []string{"loop length", relaxed, relaxedRange, "reserve"}},
-		{"a factor of the table", Input{State: FabricStateDryRelaxed, Pieces: []Piece{{Pattern: StitchPatternRib, Counted: plain.Counted}}},
+		{"any state", EstimateInput{}, []string{"loop length", unwashed, relaxed, relaxedRange, "reserve"}},
+		{"dry", EstimateInput{State: FabricStateDryRelaxed}, []string{"loop length", unwashed, "reserve"}},
+		{"wet", EstimateInput{State: FabricStateWetRelaxed}, []string{"loop length", unwashed, "reserve"}},
+		{"relaxed", EstimateInput{State: FabricStateFullyRelaxed}, []string{"loop length", relaxed, relaxedRange, "reserve"}},
+		{"a factor of the table", EstimateInput{State: FabricStateDryRelaxed, Pieces: []Piece{{Pattern: StitchPatternRib, Counted: plain.Counted}}},
 			[]string{"loop length", unwashed, "pattern factors", "reserve"}},
-		{"the caller's own factor", Input{State: FabricStateDryRelaxed, Pieces: []Piece{{PatternFactor: new(1.2), Counted: plain.Counted}}},
+		{"the caller's own factor", EstimateInput{State: FabricStateDryRelaxed, Pieces: []Piece{{PatternFactor: new(1.2), Counted: plain.Counted}}},
 			[]string{"loop length", unwashed, "reserve"}},
-		{"two colours", Input{State: FabricStateDryRelaxed, Colours: []ColourShare{{"a", 50}, {"b", 50}}},
+		{"two colours", EstimateInput{State: FabricStateDryRelaxed, Colours: []ColourShare{{"a", 50}, {"b", 50}}},
 			[]string{"loop length", unwashed, "floats", "reserve"}},
-		{"a swatch", Input{State: FabricStateDryRelaxed, Swatch: &WeighedSwatch{MassG: 20, WidthCm: 10, HeightCm: 10}},
+		{"a swatch", EstimateInput{State: FabricStateDryRelaxed, Swatch: &WeighedSwatch{MassG: 20, WidthCm: 10, HeightCm: 10}},
 			[]string{"loop length", unwashed, "by swatch", "reserve"}},
 	} {
 		c.in.Gauge = &gauge.Gauge{Stitches: 22, Rows: 30}
@@ -52,14 +53,14 @@ func TestYarnSources(t *testing.T) {
 // Without a put-up an answer has metres alone; a colour without a name has its
 // place.
 func TestYarnSummary(t *testing.T) {
-	in := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, State: FabricStateFullyRelaxed,
+	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, State: FabricStateFullyRelaxed,
 		Pieces: []Piece{{Counted: &CountedPiece{Stitches: 100, Rows: 100}}}, ReservePercent: new(0.0)}
 	// 6.6 stitches to the cm2, loops of sqrt(23.1/6.6) = 1.8708 cm: 187.1 m; 179.2 and 196.6 m at the ends of ks.
 	if got, want := estimateOf(t, in).Summary(), "You need 187 m of yarn (179 m to 197 m), reserve included."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	// Floats add 10,000 stitches of 1/2.2 cm, 45.5 m: 221.7 to 242.1 m, of which 121.1 m is half the high figure.
-	in.PutUp, in.Colours = &PutUp{BallM: 100, BallG: 50}, []ColourShare{{"", 50}, {"red", 50}}
+	in.PutUp, in.Colours = &yarn.PutUp{BallM: 100, BallG: 50}, []ColourShare{{"", 50}, {"red", 50}}
 	if got, want := estimateOf(t, in).Summary(), "You need 233 m of yarn (225 m to 242 m), 116 g, reserve included. "+
 		"Buy 4 balls: 2 balls of the 1st colour, 2 balls of red, for the high figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)

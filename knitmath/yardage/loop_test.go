@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"math"
@@ -7,6 +7,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // givens reads "kc=5.5;kw=4.2" into numbers.
@@ -25,9 +26,9 @@ func givens(t *testing.T, s string) map[string]float64 {
 
 // squareMetre asks for one square metre of plain fabric at w wales to 10 cm and
 // a state's own ratio of courses.
-func squareMetre(t *testing.T, stitches, rows float64, state FabricState, p *PutUp) Estimate {
+func squareMetre(t *testing.T, stitches, rows float64, state FabricState, p *yarn.PutUp) Estimate {
 	t.Helper()
-	out, err := EstimateYarn(Input{
+	out, err := EstimateYarn(EstimateInput{
 		Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: state, PutUp: p,
 		Pieces: []Piece{{Trapezoid: &TrapezoidPiece{100, 100, 100}}},
 	})
@@ -72,7 +73,7 @@ func TestLoopWorkedCases(t *testing.T) {
 		}
 		rows := in["stitches"] * in["kc"] / in["kw"]
 		knittest.Near(t, row["id"]+" rows", rows, want["rows"], 2e-4)
-		out := squareMetre(t, in["stitches"], rows, state, &PutUp{in["ball_m"], in["ball_g"]})
+		out := squareMetre(t, in["stitches"], rows, state, &yarn.PutUp{BallM: in["ball_m"], BallG: in["ball_g"]})
 		knittest.Near(t, row["id"]+" loop", out.LoopLengthCm, want["l_cm"], 5e-5)
 		knittest.Near(t, row["id"]+" m/m2", out.ByLoop.LengthM.Likely, want["m_per_m2"], 1e-7)
 		knittest.Near(t, row["id"]+" g/m2", out.ByLoop.MassG.Likely, want["g_per_m2"], 2e-4)
@@ -90,7 +91,7 @@ func TestLoopWorkedCases(t *testing.T) {
 //
 // Source: Texcoms textile handbook (2023) for the second form; the others follow.
 func TestArealDensityIdentities(t *testing.T) {
-	put := &PutUp{BallM: 210, BallG: 50}
+	put := &yarn.PutUp{BallM: 210, BallG: 50}
 	tex := put.BallG / put.BallM * 1000
 	for stitches := 8.0; stitches <= 40; stitches += 0.5 {
 		rows := stitches * 5.5 / 4.2
@@ -103,12 +104,12 @@ func TestArealDensityIdentities(t *testing.T) {
 		knittest.Near(t, "100 S l", metres, 100*s*l, 1e-6)
 		knittest.Near(t, "100 kc w", metres, 100*5.5*stitches/10, 1e-6)
 		// A square yard of it, by area.
-		yard, err := EstimateYarn(Input{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: FabricStateFullyRelaxed,
+		yard, err := EstimateYarn(EstimateInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, State: FabricStateFullyRelaxed,
 			PutUp: put, Pieces: []Piece{{Trapezoid: &TrapezoidPiece{91.44, 91.44, 91.44}}}})
 		if err != nil {
 			t.Fatal(err)
 		}
-		knittest.Near(t, "oz/yd2", yard.ByLoop.MassG.Likely/gramsPerOunce, grams/33.906, 2e-5)
+		knittest.Near(t, "oz/yd2", yard.ByLoop.MassG.Likely/yarn.GramsPerOunce, grams/33.906, 2e-5)
 	}
 }
 

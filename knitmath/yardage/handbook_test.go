@@ -1,4 +1,4 @@
-package yarn
+package yardage
 
 import (
 	"testing"
@@ -6,10 +6,11 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // The handbook's ranges of yardage for a hat, a scarf and an adult's sweater,
-// by category (testdata/yarn/yardage.csv). It gives no dimensions; those below
+// by category (testdata/yardage/yardage.csv). It gives no dimensions; those below
 // are ordinary ones, from common practice and memory:
 //
 //	pullover  drop-shoulder, 102 cm round the bust, 66 cm long; two sleeves 45 cm
@@ -44,14 +45,14 @@ func handbookPieces(article string) []Piece {
 func handbookYards(t *testing.T, article string, perInch float64) float64 {
 	t.Helper()
 	over := measure.CmPerInch
-	out, err := EstimateYarn(Input{
+	out, err := EstimateYarn(EstimateInput{
 		Gauge:  &gauge.Gauge{Stitches: perInch, Rows: perInch * 5.5 / 4.2, OverCm: &over},
 		Pieces: handbookPieces(article), State: FabricStateFullyRelaxed,
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
-	return out.LengthM.Likely / metresPerYard
+	return out.LengthM.Likely / yarn.MetresPerYard
 }
 
 // Pullover and hat: at the middle of the category's gauge the likely figure lies
@@ -60,7 +61,7 @@ func handbookYards(t *testing.T, article string, perInch float64) float64 {
 // estimates at the two ends of that range; no other tolerance is taken.
 func TestHandbookYardage(t *testing.T) {
 	seen := map[string]int{}
-	for _, row := range knittest.Table(t, "yarn/yardage.csv") {
+	for _, row := range knittest.Table(t, "yardage/yardage.csv") {
 		article := row["article"]
 		seen[article]++
 		low, high := knittest.Cell(t, row["st_per_in_low"]), knittest.Cell(t, row["st_per_in_high"])
@@ -86,9 +87,9 @@ func TestHandbookYardage(t *testing.T) {
 // The pullover by hand: 2*51*66 + 2*(20+38)/2*45 = 9342 cm2; at 18 stitches fully
 // relaxed 990 m to the m2, so 924.858 m, and 1017.34 with the reserve.
 func TestPulloverByHand(t *testing.T) {
-	out, err := EstimateYarn(Input{
+	out, err := EstimateYarn(EstimateInput{
 		Gauge: &gauge.Gauge{Stitches: 18, Rows: 18 * 5.5 / 4.2}, Pieces: handbookPieces("adult_sweater"), State: FabricStateFullyRelaxed,
-		PutUp: &PutUp{BallM: 200, BallG: 100},
+		PutUp: &yarn.PutUp{BallM: 200, BallG: 100},
 	})
 	if err != nil {
 		t.Fatal(err)
@@ -109,7 +110,7 @@ func TestPulloverByHand(t *testing.T) {
 }
 
 func BenchmarkEstimateYarn(b *testing.B) {
-	in := Input{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, Pieces: handbookPieces("adult_sweater"), PutUp: &PutUp{BallM: 200, BallG: 100},
+	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, Pieces: handbookPieces("adult_sweater"), PutUp: &yarn.PutUp{BallM: 200, BallG: 100},
 		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10}}
 	b.ReportAllocs()
 	for b.Loop() {
