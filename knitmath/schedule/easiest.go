@@ -2,8 +2,9 @@ package schedule
 
 // Easiest looks for the least there is to remember: of the schedules of at most two
 // runs, each of equal intervals or of two in alternation, that depart from the line
-// by at most so many parts, the one of least effort. Among those of equal effort it is the
-// one that departs least, and of these the one with the shorter intervals first.
+// by at most so many parts, the one of least effort. Among those of equal effort it is one
+// of even intervals, if they are liked better, of these the one that departs least, and
+// of these the one with the shorter intervals first.
 // The intervals of a schedule are counted in places.
 //
 // The two intervals of a schedule are one apart: those around what the line gives,
@@ -89,6 +90,16 @@ func (f form) effort() int {
 	return effort
 }
 
+// odd reports whether any interval is of an odd number of places.
+func (f form) odd() bool {
+	for _, t := range f {
+		if t.times > 0 && (t.every%2 != 0 || t.second%2 != 0) {
+			return true
+		}
+	}
+	return false
+}
+
 // finder keeps the best form seen so far.
 type finder struct {
 	line      Line
@@ -98,6 +109,7 @@ type finder struct {
 	first       int
 	best        form
 	effort, off int // of the best
+	odd         bool
 }
 
 // settled reports whether nothing of this effort can be better than the best.
@@ -113,11 +125,22 @@ func (f *finder) try(s form) {
 	first := f.line.within(2*f.line.Start-low-high, 2*f.line.Unit, 0, f.line.Places-1-length)
 	at := first*f.line.Unit - f.line.Start
 	off := max(at+high, -at-low)
-	effort := s.effort()
-	if off > f.departure || f.found && (effort > f.effort || effort == f.effort && off >= f.off) {
+	effort, odd := s.effort(), f.line.Even && s.odd()
+	if off > f.departure || f.found && !f.better(effort, off, odd) {
 		return
 	}
-	f.found, f.first, f.best, f.effort, f.off = true, first, s, effort, off
+	f.found, f.first, f.best, f.effort, f.off, f.odd = true, first, s, effort, off, odd
+}
+
+// better reports whether a form is better than the best so far.
+func (f *finder) better(effort, off int, odd bool) bool {
+	switch {
+	case effort != f.effort:
+		return effort < f.effort
+	case odd != f.odd:
+		return f.odd
+	}
+	return off < f.off
 }
 
 // drift is how far a form runs from the line that its first thing lies on: the

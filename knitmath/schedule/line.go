@@ -9,6 +9,10 @@ package schedule
 type Line struct {
 	Times, Places     int
 	Start, Step, Unit int
+	// Even is set where intervals of an even number of places are liked better, as they
+	// are where a place is a row: what is worked in every second row stays in step.
+	// Common practice.
+	Even bool
 }
 
 // Nearest gives every thing a place of its own, in order, so that the one farthest

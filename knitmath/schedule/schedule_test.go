@@ -3,6 +3,7 @@ package schedule
 import (
 	"math"
 	"reflect"
+	"slices"
 	"testing"
 )
 
@@ -77,7 +78,8 @@ func TestNoScheduleIsEasierThanTheEasiest(t *testing.T) {
 	found, none := 0, 0
 	lines(9, func(l Line) {
 		least := l.Departure(l.Nearest())
-		for _, more := range []int{0, l.Unit / 2, l.Step} {
+		for i, more := range []int{0, l.Unit / 2, l.Step, l.Unit / 2, l.Step} {
+			l.Even = i > 2
 			first, s, ok := l.Easiest(least + more)
 			easy := easiestByTrial(l, least+more)
 			if ok != easy.found {
@@ -107,10 +109,12 @@ func TestNoScheduleIsEasierThanTheEasiest(t *testing.T) {
 }
 
 type trial struct {
-	found       bool
-	effort, off int
-	places      []int
+	found            bool
+	effort, odd, off int
+	places           []int
 }
+
+func (t trial) rank() []int { return []int{t.effort, t.odd, t.off} }
 
 // easiestByTrial tries every choice of places, and reads each in every way as at
 // most two runs.
@@ -130,8 +134,14 @@ func easiestByTrial(l Line, departure int) (best trial) {
 		if !ok || off > departure {
 			continue
 		}
-		if !best.found || effort < best.effort || effort == best.effort && off < best.off {
-			best = trial{true, effort, off, places}
+		odd := 0
+		for i := range places[1:] {
+			if l.Even && (places[i+1]-places[i])%2 != 0 {
+				odd = 1
+			}
+		}
+		if t := (trial{true, effort, odd, off, places}); !best.found || slices.Compare(t.rank(), best.rank()) < 0 {
+			best = t
 		}
 	}
 	return best

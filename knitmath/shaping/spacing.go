@@ -74,7 +74,8 @@ type EvenSpacing struct {
 // Left to itself it takes the row with the fewest items to remember among those in
 // which no change lies more than ExcessStitches further from its place by equal gaps
 // than in the most even, interleaved one; of equally many the nearest. It looks at
-// equal gaps with the rest at the ends, two groups of gaps, and repeats of up to four.
+// equal gaps with the rest at the ends, of which a round has 2 stitches at the most, two
+// groups of gaps, and repeats of up to four.
 //
 // An increase made in the strand between two stitches has at least one stitch on each
 // side.

@@ -6,6 +6,10 @@ import "example.com/knitmath/knitmath/stitch"
 // one would rather count stitches. Own choice.
 const mostInBlock = 4
 
+// mostOver is how many stitches may be left over at the end of a round: they make its
+// last gap longer, which stands beside the first and is seen. Common practice.
+const mostOver = 2
+
 // easiest finds the layout with the fewest items among those that depart by at most
 // so many parts, and of these the one that departs least: equal gaps with the rest at
 // the ends, two groups of gaps, and repeats of up to four gaps with a few gaps over.
@@ -108,7 +112,9 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 		return
 	}
 	if f.round {
-		f.try(layout{0, rest, blocks})
+		if rest <= mostOver {
+			f.try(layout{0, rest, blocks})
+		}
 		return
 	}
 	firsts := []int{rest / 2}

@@ -99,6 +99,7 @@ func (t taper) slotLine() schedule.Line {
 	return schedule.Line{
 		Times: t.k, Places: t.slots,
 		Start: 2*t.k*(from-t.first) + t.k + span, Step: 2 * span, Unit: 2 * t.k * t.step,
+		Even: t.step == 1,
 	}
 }
 

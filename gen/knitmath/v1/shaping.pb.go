@@ -39,8 +39,9 @@ const (
 	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
 	// The row with the fewest items to remember among those in which no change lies
 	// more than excess_stitches further from its place by equal gaps than in the
-	// interleaved one: equal gaps with the rest at the ends, two groups of gaps, or
-	// repeats of up to four gaps. Where there is none, interleaved.
+	// interleaved one: equal gaps with the rest at the ends, at the end of a round 2
+	// stitches at the most, two groups of gaps, or repeats of up to four gaps. Where
+	// there is none, interleaved.
 	GapSpread_GAP_SPREAD_LEAST_EFFORT GapSpread = 4
 )
 
@@ -157,8 +158,9 @@ const (
 	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
 	// At most two runs, each of equal intervals or of two in alternation: of those
 	// that depart from the straight line by no more than excess_stitches allows, the
-	// one with the least to remember, and of these the one that departs least. Where
-	// there is none, interleaved.
+	// one with the least to remember, of these one whose intervals are even where any
+	// row may shape, and of these the one that departs least. Where there is none,
+	// interleaved.
 	IntervalSpread_INTERVAL_SPREAD_LEAST_EFFORT IntervalSpread = 4
 )
 
