@@ -2,10 +2,11 @@ package schedule
 
 // Easiest looks for the least there is to remember: of the schedules of at most two
 // runs, each of equal intervals or of two in alternation, that depart from the line
-// by at most so many parts, the one of least effort. Among those of equal effort it is one
-// of even intervals, if they are liked better, of these the one that departs least, and
-// of these the one with the shorter intervals first.
-// The intervals of a schedule are counted in places.
+// by at most so many parts, the one of least effort. Among those of equal effort it is the
+// one that departs least, and of these the one with the shorter intervals first. One of
+// even intervals is taken before it, where they are liked better, if it departs by no
+// more than a quarter of a step further. The intervals of a schedule are counted in
+// places.
 //
 // The two intervals of a schedule are one apart: those around what the line gives,
 // since a run of another drifts from it twice as fast, or the next shorter ones, where
@@ -16,12 +17,16 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 	f := finder{line: l, departure: departure}
 	if l.Times == 1 {
 		f.try(form{})
-		return f.first, nil, f.found
+		return f.any.first, nil, f.any.found
 	}
 	for short := l.Step/l.Unit - 1; short <= l.Step/l.Unit; short++ {
 		f.tryPair(max(short, 1), l.Times-1)
 	}
-	return f.first, f.best.schedule(), f.found
+	best := f.any
+	if f.even.found && f.even.effort == best.effort && 4*(f.even.off-best.off) <= l.Step {
+		best = f.even
+	}
+	return best.first, best.form.schedule(), best.found
 }
 
 // tryPair tries what can be made of an interval and the next longer one.
@@ -100,20 +105,31 @@ func (f form) odd() bool {
 	return false
 }
 
-// finder keeps the best form seen so far.
+// finder keeps the best forms seen so far.
 type finder struct {
 	line      Line
 	departure int // the most that is allowed
 
-	found       bool
-	first       int
-	best        form
-	effort, off int // of the best
-	odd         bool
+	any, even candidate // even only where it is asked for
 }
 
 // settled reports whether nothing of this effort can be better than the best.
-func (f *finder) settled(effort int) bool { return f.found && f.effort < effort }
+func (f *finder) settled(effort int) bool { return f.any.found && f.any.effort < effort }
+
+// A candidate is a form with its first place, and what it takes.
+type candidate struct {
+	found       bool
+	first       int
+	form        form
+	effort, off int
+}
+
+// keep keeps the better of two: the easier, or as easy and nearer.
+func (c *candidate) keep(other candidate) {
+	if !c.found || other.effort < c.effort || other.effort == c.effort && other.off < c.off {
+		*c = other
+	}
+}
 
 // try keeps a form if it is near enough to the line and better than the best.
 func (f *finder) try(s form) {
@@ -125,22 +141,14 @@ func (f *finder) try(s form) {
 	first := f.line.within(2*f.line.Start-low-high, 2*f.line.Unit, 0, f.line.Places-1-length)
 	at := first*f.line.Unit - f.line.Start
 	off := max(at+high, -at-low)
-	effort, odd := s.effort(), f.line.Even && s.odd()
-	if off > f.departure || f.found && !f.better(effort, off, odd) {
+	if off > f.departure {
 		return
 	}
-	f.found, f.first, f.best, f.effort, f.off, f.odd = true, first, s, effort, off, odd
-}
-
-// better reports whether a form is better than the best so far.
-func (f *finder) better(effort, off int, odd bool) bool {
-	switch {
-	case effort != f.effort:
-		return effort < f.effort
-	case odd != f.odd:
-		return f.odd
+	c := candidate{true, first, s, s.effort(), off}
+	f.any.keep(c)
+	if f.line.Even && !s.odd() {
+		f.even.keep(c)
 	}
-	return off < f.off
 }
 
 // drift is how far a form runs from the line that its first thing lies on: the

@@ -3,7 +3,6 @@ package schedule
 import (
 	"math"
 	"reflect"
-	"slices"
 	"testing"
 )
 
@@ -109,16 +108,25 @@ func TestNoScheduleIsEasierThanTheEasiest(t *testing.T) {
 }
 
 type trial struct {
-	found            bool
-	effort, odd, off int
-	places           []int
+	found       bool
+	effort, off int
+	places      []int
 }
 
-func (t trial) rank() []int { return []int{t.effort, t.odd, t.off} }
+// isEven reports whether all intervals are of even numbers of places.
+func isEven(places []int) bool {
+	for i := range places[1:] {
+		if (places[i+1]-places[i])%2 != 0 {
+			return false
+		}
+	}
+	return true
+}
 
 // easiestByTrial tries every choice of places, and reads each in every way as at
 // most two runs.
 func easiestByTrial(l Line, departure int) (best trial) {
+	var even trial
 	for set := range 1 << l.Places {
 		var places []int
 		for p := range l.Places {
@@ -134,15 +142,16 @@ func easiestByTrial(l Line, departure int) (best trial) {
 		if !ok || off > departure {
 			continue
 		}
-		odd := 0
-		for i := range places[1:] {
-			if l.Even && (places[i+1]-places[i])%2 != 0 {
-				odd = 1
-			}
-		}
-		if t := (trial{true, effort, odd, off, places}); !best.found || slices.Compare(t.rank(), best.rank()) < 0 {
+		t := trial{true, effort, off, places}
+		if !best.found || effort < best.effort || effort == best.effort && off < best.off {
 			best = t
 		}
+		if isEven(places) && (!even.found || effort < even.effort || effort == even.effort && off < even.off) {
+			even = t
+		}
+	}
+	if l.Even && even.found && even.effort == best.effort && even.off-best.off <= l.Step/4 {
+		return even
 	}
 	return best
 }

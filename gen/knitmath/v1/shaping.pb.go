@@ -158,9 +158,9 @@ const (
 	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
 	// At most two runs, each of equal intervals or of two in alternation: of those
 	// that depart from the straight line by no more than excess_stitches allows, the
-	// one with the least to remember, of these one whose intervals are even where any
-	// row may shape, and of these the one that departs least. Where there is none,
-	// interleaved.
+	// one with the least to remember, and of these the one that departs least; where any
+	// row may shape one of even intervals comes before it that departs by a quarter of a
+	// stitch more at most. Where there is none, interleaved.
 	IntervalSpread_INTERVAL_SPREAD_LEAST_EFFORT IntervalSpread = 4
 )
 
