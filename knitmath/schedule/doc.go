@@ -4,5 +4,7 @@
 //
 // A [Schedule] is a list of runs. [Easiest] looks among the schedules that lie near
 // enough to a straight line for the one that hands like best to follow, [Nearest]
-// finds the places nearest to the line whatever there is to remember.
+// finds the places nearest to the line whatever there is to remember. A [Nest] is
+// several things over the same rows, each done only where a commoner one is done
+// too, and a [Block] is how a choice of rows for them is told.
 package schedule

@@ -1,0 +1,115 @@
+package schedule
+
+import "slices"
+
+// A Step is one row of a block: how many rows it lies after the step before, and how
+// many of the things of a nest are done in it. The very first row lies after none.
+type Step struct{ Every, Level int }
+
+// A Block is steps that are done one after the other, again and again: one step, or
+// a few in turn.
+type Block struct {
+	Steps []Step
+	Times int
+}
+
+// mostSteps is how many steps a block has at most: more in turn are not remembered.
+const mostSteps = 4
+
+// Blocks tells the choice as it is worked, in the blocks of least effort.
+func (p Nested) Blocks() []Block {
+	var b blocks
+	b.set(p.Rows, p.Levels)
+	b.leastEffort()
+	return b.chosen()
+}
+
+// Effort is how much of blocks there is to remember: the steps of each and how often
+// it comes, and of one of several steps which is next.
+func Effort(list []Block) int {
+	effort := 0
+	for _, b := range list {
+		effort += runEffort(len(b.Steps))
+	}
+	return effort
+}
+
+// blocks are all steps of a choice, and how they are best told: of the first so many,
+// what there is to remember and how the last block of them lies.
+type blocks struct {
+	steps []Step
+	best  []told
+}
+
+type told struct{ effort, steps, times int }
+
+// set takes the steps of a choice.
+func (b *blocks) set(rows, levels []int) {
+	b.steps = b.steps[:0]
+	for i, row := range rows {
+		every := 0
+		if i > 0 {
+			every = row - rows[i-1]
+		}
+		b.steps = append(b.steps, Step{every, levels[i]})
+	}
+}
+
+// same reports whether one step is the other again. The first of all may come after
+// any number of rows.
+func (b *blocks) same(i, j int) bool {
+	return b.steps[i].Level == b.steps[j].Level && (i == 0 || b.steps[i].Every == b.steps[j].Every)
+}
+
+// leastEffort works out how the steps are best told, and what that takes. A block
+// comes as often as it can, or once less so that the next begins with its steps.
+func (b *blocks) leastEffort() int {
+	n := len(b.steps)
+	b.best = append(b.best[:0], told{})
+	for range n {
+		b.best = append(b.best, told{effort: -1})
+	}
+	var alike [mostSteps + 1]int // how many steps from here on come again so many steps later
+	for i := range n {
+		if b.best[i].effort < 0 { // within a block
+			for steps := range alike {
+				alike[steps] = max(alike[steps]-1, 0)
+			}
+			continue
+		}
+		for steps := 1; steps <= min(mostSteps, n-i); steps++ {
+			if alike[steps] > 0 {
+				alike[steps]--
+			} else {
+				alike[steps] = 0
+				for j := i; j+steps < n && b.same(j, j+steps); j++ {
+					alike[steps]++
+				}
+			}
+			most := 1 + alike[steps]/steps
+			for times := most; times >= max(1, most-1) && (steps == 1 || times > 1); times-- {
+				to := &b.best[i+times*steps]
+				if effort := b.best[i].effort + runEffort(steps); to.effort < 0 || effort < to.effort {
+					*to = told{effort, steps, times}
+				}
+			}
+		}
+	}
+	return b.best[n].effort
+}
+
+// chosen are the blocks that leastEffort came to.
+func (b *blocks) chosen() []Block {
+	var list []Block
+	for to := len(b.steps); to > 0; {
+		last := b.best[to]
+		to -= last.steps * last.times
+		steps := slices.Clone(b.steps[to : to+last.steps])
+		if to == 0 && last.times > 1 {
+			steps[0].Every = b.steps[last.steps].Every // as it comes again
+		}
+		list = append(list, Block{steps, last.times})
+	}
+	slices.Reverse(list)
+	return list
+}

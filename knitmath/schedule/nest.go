@@ -1,0 +1,57 @@
+package schedule
+
+// A Nest is several things that are done again and again over the same rows, the
+// commonest first, each only in rows in which the one before it is done too: where
+// two edges meet, the rarer of two decreases is so worked in the rounds of the other.
+//
+// Each thing is to follow a straight line of its own, from nothing at the end of
+// row 0 to Times[i] at the end of row Rows. The rows that may be used are First,
+// First + Every and so on to Rows.
+type Nest struct {
+	Rows, First, Every int
+	Times              []int
+}
+
+// A Nested is one choice of rows: those of the commonest thing, and how many of the
+// things are done in each.
+type Nested struct {
+	Rows   []int
+	Levels []int
+	// Departure is the greatest distance of a thing from its line, in parts of which
+	// a time is as many as the nest has rows.
+	Departure int
+}
+
+// slots is how many rows may be used.
+func (n Nest) slots() int { return (n.Rows-n.First)/n.Every + 1 }
+
+// off is how far a thing done so many times before, and again in a row, lies from
+// its line, after that row and before it.
+func (n Nest) off(thing, before, row int) int {
+	k := n.Times[thing]
+	return max((before+1)*n.Rows-k*row, k*(row-1)-before*n.Rows)
+}
+
+// departure is the greatest distance of a choice from the lines.
+func (n Nest) departure(rows, levels []int) int {
+	worst := 0
+	done := make([]int, len(n.Times))
+	for i, row := range rows {
+		for t := range levels[i] {
+			worst = max(worst, n.off(t, done[t], row))
+			done[t]++
+		}
+	}
+	return worst
+}
+
+// RowsOf are the rows in which a thing is done.
+func (p Nested) RowsOf(thing int) []int {
+	var rows []int
+	for i, row := range p.Rows {
+		if p.Levels[i] > thing {
+			rows = append(rows, row)
+		}
+	}
+	return rows
+}

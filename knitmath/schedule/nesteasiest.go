@@ -1,0 +1,218 @@
+package schedule
+
+import "slices"
+
+// Easiest looks for the choice of rows with the least to remember: of those in which
+// each thing has a schedule of at most two runs, each of equal intervals or of two in
+// alternation, and departs from its line by at most so many parts, the one whose
+// [Block]s take the least effort. Among those of equal effort it is the one that
+// departs least, and of these the first found, which has the shorter intervals first.
+//
+// The intervals of the commonest thing are one apart, counted in rows that may be
+// used: those around what its line gives or the next shorter ones. So are those of
+// every other thing, counted in times of the one before, and they too are two runs at most.
+//
+// It stops when it has laid things out in mostLaid rows, which takes allowances far
+// beyond a few times. Source: own derivation.
+func (n Nest) Easiest(departure int) (best Nested, ok bool) {
+	f := nestFinder{Nest: n, allowed: departure, rows: make([][]int, len(n.Times)),
+		forms: make([][]form, len(n.Times)), at: make([]int, len(n.Times))}
+	var forms []form
+	ideal := n.slots() / n.Times[0]
+	for short := max(1, ideal-1); short <= ideal; short++ {
+		for shorts := range n.Times[0] {
+			forms = appendForms(forms, short, shorts, n.Times[0]-1-shorts)
+		}
+	}
+	slices.SortStableFunc(forms, func(a, b form) int { return a.effort() - b.effort() })
+	every := make([]int, n.slots())
+	for i := range every {
+		every[i] = i * n.Every
+	}
+	for _, s := range forms {
+		// A rest beside pairs may be told with them: the first step comes after any rows.
+		if f.laid > mostLaid || f.found && min(s.effort(), runEffort(2)) > f.effort {
+			break
+		}
+		f.lay(0, every, s, span{n.First, n.Rows})
+	}
+	return f.best, f.found
+}
+
+// mostLaid is how many rows the search may lay out in all.
+
+const mostLaid = 200_000
+
+// stepsToTell is what telling a row in blocks takes, in rows laid out.
+const stepsToTell = 4
+
+// nestFinder keeps the best choice seen so far.
+type nestFinder struct {
+	Nest
+	allowed int // the greatest departure
+	laid    int
+
+	rows [][]int // of each thing, counted from the first of the commonest
+
+	// Room that is used again and again.
+	forms [][]form
+	at    []int
+	level []int
+	told  blocks
+
+	found  bool
+	best   Nested
+	effort int
+}
+
+// A span is where the first row of all may lie.
+type span struct{ from, to int }
+
+// lay puts a thing on some of the rows it may have, from the first of these on, and
+// goes on with the next thing.
+func (f *nestFinder) lay(thing int, on []int, s form, first span) {
+	rows := append(f.rows[thing][:0], on[0])
+	at := 0
+	for _, t := range s {
+		for range t.times {
+			if at += t.every; at < len(on) {
+				rows = append(rows, on[at])
+			}
+			if t.second > 0 {
+				if at += t.second; at < len(on) {
+					rows = append(rows, on[at])
+				}
+			}
+		}
+	}
+	f.rows[thing] = rows
+	f.laid += len(rows)
+	if at >= len(on) {
+		return
+	}
+	if thing == 0 {
+		first.to = min(first.to, f.Rows-rows[len(rows)-1])
+	}
+	if first = f.narrowed(thing, rows, first); first.from > first.to || thing > 0 && !twoRuns(rows) {
+		return
+	}
+	if thing+1 < len(f.Times) {
+		f.within(thing+1, rows, first)
+		return
+	}
+	f.keep(first)
+}
+
+// within lays a thing on the rows of the one before in every way that may do.
+func (f *nestFinder) within(thing int, outer []int, first span) {
+	intervals := f.Times[thing] - 1
+	ratio := len(outer) / f.Times[thing]
+	for short := max(1, ratio-1); short <= ratio; short++ {
+		spare := len(outer) - 1 - short*intervals
+		for skipped := 0; skipped <= spare; skipped++ {
+			// The first row and the last are known before any other.
+			first := f.narrowedAt(thing, 0, outer[skipped], first)
+			for left := 0; left <= spare-skipped && first.from <= first.to && f.laid <= mostLaid; left++ {
+				longs := spare - skipped - left
+				if longs > intervals {
+					continue
+				}
+				if end := f.narrowedAt(thing, intervals, outer[len(outer)-1-left], first); end.from > end.to {
+					continue
+				}
+				forms := appendForms(f.forms[thing][:0], short, intervals-longs, longs)
+				f.forms[thing] = forms
+				for _, s := range forms {
+					f.lay(thing, outer[skipped:], s, first)
+				}
+			}
+		}
+	}
+}
+
+// narrowed is where the first row of all may lie so that a thing, laid out from it,
+// departs by no more than is allowed.
+func (f *nestFinder) narrowed(thing int, rows []int, first span) span {
+	for i, row := range rows {
+		if first = f.narrowedAt(thing, i, row, first); first.from > first.to {
+			break
+		}
+	}
+	return first
+}
+
+// narrowedAt is the same for one time of a thing, so many times after its first. What
+// is behind its line before the row sets an end, what is ahead after it a beginning.
+func (f *nestFinder) narrowedAt(thing, before, row int, first span) span {
+	k := f.Times[thing]
+	return span{
+		max(first.from, ceilDiv((before+1)*f.Rows-f.allowed, k)-row),
+		min(first.to, (f.allowed+before*f.Rows)/k+1-row),
+	}
+}
+
+// ceilDiv is a over b, up to the next whole number.
+func ceilDiv(a, b int) int {
+	if a <= 0 {
+		return -(-a / b)
+	}
+	return (a + b - 1) / b
+}
+
+// keep places what has been laid out where it departs least, if it is the best.
+func (f *nestFinder) keep(first span) {
+	first.from += (f.Every - (first.from-f.First)%f.Every) % f.Every
+	if first.from > first.to {
+		return
+	}
+	f.told.set(f.rows[0], f.levels())
+	f.laid += stepsToTell * len(f.rows[0])
+	effort := f.told.leastEffort()
+	if f.found && effort > f.effort {
+		return
+	}
+	best, off := first.from, f.offFrom(first.from)
+	for at := first.from + f.Every; at <= first.to; at += f.Every { // falling, then rising
+		other := f.offFrom(at)
+		if other >= off {
+			break
+		}
+		best, off = at, other
+	}
+	if f.found && effort == f.effort && off >= f.best.Departure {
+		return
+	}
+	f.found, f.effort = true, effort
+	f.best = Nested{slices.Clone(f.rows[0]), slices.Clone(f.levels()), off}
+	for i := range f.best.Rows {
+		f.best.Rows[i] += best
+	}
+}
+
+// levels are how many things are done in each row that has been laid out.
+func (f *nestFinder) levels() []int {
+	f.level = f.level[:0]
+	clear(f.at)
+	for _, row := range f.rows[0] {
+		level := 0
+		for thing, rows := range f.rows {
+			if f.at[thing] < len(rows) && rows[f.at[thing]] == row {
+				f.at[thing]++
+				level++
+			}
+		}
+		f.level = append(f.level, level)
+	}
+	return f.level
+}
+
+// offFrom is the greatest departure of what has been laid out, from a first row on.
+func (f *nestFinder) offFrom(first int) int {
+	worst := 0
+	for thing, rows := range f.rows {
+		for i, row := range rows {
+			worst = max(worst, f.off(thing, i, first+row))
+		}
+	}
+	return worst
+}
