@@ -2,9 +2,13 @@ package schedule
 
 import "slices"
 
-// A Step is one row of a block: how many rows it lies after the step before, and how
-// many of the things of a nest are done in it. The very first row lies after none.
-type Step struct{ Every, Level int }
+// A Step is one row of a block: how many rows it lies after the step before, how many
+// of the things of a nest are done in it, and whether one of them in a way of its own.
+// The very first row lies after none.
+type Step struct {
+	Every, Level int
+	Apart        bool
+}
 
 // A Block is steps that are done one after the other, again and again: one step, or
 // a few in turn.
@@ -19,7 +23,7 @@ const mostSteps = 4
 // Blocks tells the choice as it is worked, in the blocks of least effort.
 func (p Nested) Blocks() []Block {
 	var b blocks
-	b.set(p.Rows, p.Levels)
+	b.set(p.Rows, p.Levels, p.Apart)
 	b.leastEffort()
 	return b.chosen()
 }
@@ -44,21 +48,29 @@ type blocks struct {
 type told struct{ effort, steps, times int }
 
 // set takes the steps of a choice.
-func (b *blocks) set(rows, levels []int) {
+func (b *blocks) set(rows, levels []int, apart int) {
 	b.steps = b.steps[:0]
+	last := -1
 	for i, row := range rows {
 		every := 0
 		if i > 0 {
 			every = row - rows[i-1]
 		}
-		b.steps = append(b.steps, Step{every, levels[i]})
+		b.steps = append(b.steps, Step{Every: every, Level: levels[i]})
+		if apart > 0 && levels[i] >= apart {
+			last = i
+		}
+	}
+	if last >= 0 {
+		b.steps[last].Apart = true
 	}
 }
 
 // same reports whether one step is the other again. The first of all may come after
 // any number of rows.
 func (b *blocks) same(i, j int) bool {
-	return b.steps[i].Level == b.steps[j].Level && (i == 0 || b.steps[i].Every == b.steps[j].Every)
+	a, c := b.steps[i], b.steps[j]
+	return a.Level == c.Level && a.Apart == c.Apart && (i == 0 || a.Every == c.Every)
 }
 
 // leastEffort works out how the steps are best told, and what that takes. A block

@@ -10,6 +10,9 @@ package schedule
 type Nest struct {
 	Rows, First, Every int
 	Times              []int
+	// Apart is the thing whose last time is done in a way of its own, counted from 1;
+	// 0 if there is none.
+	Apart int
 }
 
 // A Nested is one choice of rows: those of the commonest thing, and how many of the
@@ -17,6 +20,8 @@ type Nest struct {
 type Nested struct {
 	Rows   []int
 	Levels []int
+	// Apart is the thing of the nest whose last time is done in a way of its own.
+	Apart int
 	// Departure is the greatest distance of a thing from its line, in parts of which
 	// a time is as many as the nest has rows.
 	Departure int

@@ -165,7 +165,7 @@ func (f *nestFinder) keep(first span) {
 	if first.from > first.to {
 		return
 	}
-	f.told.set(f.rows[0], f.levels())
+	f.told.set(f.rows[0], f.levels(), f.Apart)
 	f.laid += stepsToTell * len(f.rows[0])
 	effort := f.told.leastEffort()
 	if f.found && effort > f.effort {
@@ -183,7 +183,7 @@ func (f *nestFinder) keep(first span) {
 		return
 	}
 	f.found, f.effort = true, effort
-	f.best = Nested{slices.Clone(f.rows[0]), slices.Clone(f.levels()), off}
+	f.best = Nested{slices.Clone(f.rows[0]), slices.Clone(f.levels()), f.Apart, off}
 	for i := range f.best.Rows {
 		f.best.Rows[i] += best
 	}

@@ -20,7 +20,7 @@ func (n Nest) Nearest() Nested {
 		w.most = least
 		w.least(func(so, off int) int { return so + off*off })
 		rows, levels := w.back()
-		return Nested{rows, levels, least}
+		return Nested{rows, levels, n.Apart, least}
 	}
 }
 
