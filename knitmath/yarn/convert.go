@@ -16,8 +16,8 @@ type ConvertInput struct {
 // MaxSystems is the most systems that may be asked for: all of them.
 const MaxSystems = int(lastSystem)
 
-// A ConvertedCount is a yarn in one system.
-type ConvertedCount struct {
+// A CountInSystem is a yarn in one system.
+type CountInSystem struct {
 	System       CountSystem
 	Number       float64
 	SingleNumber float64
@@ -32,7 +32,7 @@ type Conversion struct {
 	Plies         int
 	System        CountSystem
 	MetresPer100G float64
-	Counts        []ConvertedCount
+	Counts        []CountInSystem
 	Notices       []report.Notice
 
 	unit measure.DisplayUnit
@@ -65,7 +65,7 @@ func ConvertYarnCount(in ConvertInput) (Conversion, error) {
 	}
 	out := Conversion{Tex: yarn.Tex.Float(), SingleTex: yarn.Single.Float(), Plies: yarn.Plies, System: yarn.System,
 		MetresPer100G: nearest(yarn.Tex.In(CountSystemMetresPer100G)), unit: in.DisplayUnit, yarn: yarn,
-		Counts: make([]ConvertedCount, len(systems))}
+		Counts: make([]CountInSystem, len(systems))}
 	for i, s := range systems {
 		exact := yarn.Tex.In(s)
 		number := nearest(exact)
@@ -73,7 +73,7 @@ func ConvertYarnCount(in ConvertInput) (Conversion, error) {
 		if yarn.Plies > 1 {
 			single = nearest(yarn.Single.In(s))
 		}
-		out.Counts[i] = ConvertedCount{System: s, Number: number, SingleNumber: single,
+		out.Counts[i] = CountInSystem{System: s, Number: number, SingleNumber: single,
 			Notation: yarn.notation(s, number, single), Rule: countSystems[s].rule}
 	}
 	out.Notices = yarn.remarks("count")

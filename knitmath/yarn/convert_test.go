@@ -14,12 +14,12 @@ func TestCountsByNumber(t *testing.T) {
 		in   Count
 		want string
 	}{
-		{Count{Number: 28, System: CountSystemMetric, Plies: new(2)}, "28/2 Nm"},
-		{Count{Number: 14, System: CountSystemMetric, Plies: new(2), NumberOf: NumberOfWhole}, "28/2 Nm"},
-		{Count{Number: 60, System: CountSystemSpunSilk, Plies: new(2)}, "60/2 spun silk"},
-		{Count{Number: 60, System: CountSystemSpunSilk, Plies: new(2), NumberOf: NumberOfSingle}, "30/2 spun silk"},
-		{Count{Number: 37, System: CountSystemTex, Plies: new(2)}, "R 74 tex/2"},
-		{Count{Number: 400, System: CountSystemMetresPer100G}, "400 m/100 g"},
+		{Count{Number: new(float64(28)), System: CountSystemMetric, Plies: new(2)}, "28/2 Nm"},
+		{Count{Number: new(float64(14)), System: CountSystemMetric, Plies: new(2), NumberOf: NumberOfWhole}, "28/2 Nm"},
+		{Count{Number: new(float64(60)), System: CountSystemSpunSilk, Plies: new(2)}, "60/2 spun silk"},
+		{Count{Number: new(float64(60)), System: CountSystemSpunSilk, Plies: new(2), NumberOf: NumberOfSingle}, "30/2 spun silk"},
+		{Count{Number: new(float64(37)), System: CountSystemTex, Plies: new(2)}, "R 74 tex/2"},
+		{Count{Number: new(float64(400)), System: CountSystemMetresPer100G}, "400 m/100 g"},
 	} {
 		by, err := ConvertYarnCount(ConvertInput{Count: &c.in})
 		as, err2 := ConvertYarnCount(ConvertInput{Count: &Count{Notation: c.want}})
@@ -91,14 +91,14 @@ func TestConvertFaults(t *testing.T) {
 	}{
 		{ConvertInput{}, []string{"count REQUIRED"}},
 		{ConvertInput{Count: &Count{}}, []string{"count.notation REQUIRED", "count.number REQUIRED"}},
-		{ConvertInput{Count: &Count{Notation: "28/2 Nm", Number: 3, System: CountSystemMetric}},
+		{ConvertInput{Count: &Count{Notation: "28/2 Nm", Number: new(float64(3)), System: CountSystemMetric}},
 			[]string{"count.notation CONTRADICTORY", "count.number CONTRADICTORY"}},
-		{ConvertInput{Count: &Count{Number: 3}}, []string{"count.system REQUIRED"}},
-		{ConvertInput{Count: &Count{Number: math.NaN(), System: 99}}, []string{"count.number NOT_FINITE", "count.system UNKNOWN_VALUE"}},
-		{ConvertInput{Count: &Count{Number: math.Inf(1), System: CountSystemTex}}, []string{"count.number NOT_FINITE"}},
-		{ConvertInput{Count: &Count{Number: -1, System: CountSystemTex, Plies: new(101)}},
+		{ConvertInput{Count: &Count{Number: new(3.0)}}, []string{"count.number CONTRADICTORY"}},
+		{ConvertInput{Count: &Count{Number: new(float64(math.NaN())), System: 99}}, []string{"count.number NOT_FINITE", "count.system UNKNOWN_VALUE"}},
+		{ConvertInput{Count: &Count{Number: new(float64(math.Inf(1))), System: CountSystemTex}}, []string{"count.number NOT_FINITE"}},
+		{ConvertInput{Count: &Count{Number: new(float64(-1)), System: CountSystemTex, Plies: new(101)}},
 			[]string{"count.number OUT_OF_RANGE", "count.plies OUT_OF_RANGE"}},
-		{ConvertInput{Count: &Count{Number: 2e6, System: CountSystemTex}}, []string{"count.number INFEASIBLE"}},
+		{ConvertInput{Count: &Count{Number: new(float64(2e6)), System: CountSystemTex}}, []string{"count.number INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "90000 tex x 100"}}, []string{"count.notation INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "12 cut"}}, []string{"count.notation INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "28/2 Nm", System: CountSystemCotton}}, []string{"count.system CONTRADICTORY"}},
@@ -118,7 +118,7 @@ func TestConversionWords(t *testing.T) {
 	for notation, want := range map[string]string{
 		"28/2 Nm":     "2 plies of Nm 28 are R 71.43 tex/2, 1400 m/100 g.",
 		"30 Ne":       "Ne 30 is 19.68 tex, 5080 m/100 g.",
-		"400 m/100 g": "400 m/100 g is 250 tex, 400 m/100 g.",
+		"400 m/100 g": "400 m/100 g is 250 tex.",
 		"2/24s Nw":    "2 plies of 24s worsted are R 73.82 tex/2, 1355 m/100 g.",
 	} {
 		out, err := ConvertYarnCount(ConvertInput{Count: &Count{Notation: notation}})

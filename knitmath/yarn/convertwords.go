@@ -15,6 +15,9 @@ func (o Conversion) Summary() string {
 		return ""
 	}
 	tex := o.yarn.notation(CountSystemTex, o.Tex, o.SingleTex)
+	if o.System == CountSystemMetresPer100G && o.unit != measure.DisplayUnitIn {
+		return o.yarn.In(o.System) + " is " + tex + "."
+	}
 	if o.Plies == 1 {
 		return o.yarn.In(o.System) + " is " + tex + ", " + o.bandWords() + "."
 	}

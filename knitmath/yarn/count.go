@@ -20,7 +20,7 @@ const (
 // in a system. It mirrors the message of the same name.
 type Count struct {
 	Notation string
-	Number   float64
+	Number   *float64
 	System   CountSystem
 	Plies    *int
 	NumberOf NumberOf
@@ -61,20 +61,18 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 		return t, false
 	}
 	notation, number := fault.Join(field, "notation"), fault.Join(field, "number")
-	c.OneOf(in.Notation != "", in.Number != 0, notation, number)
-	if in.Number != 0 {
-		c.Number(field, "number", in.Number, MinNumber, MaxNumber)
-		if in.System == CountSystemUnspecified {
-			c.Add(fault.Join(field, "system"), fault.ReasonRequired, "is missing; a number alone says nothing")
-		}
+	c.OneOf(in.Notation != "", in.Number != nil, notation, number)
+	if in.Number != nil {
+		c.Number(field, "number", *in.Number, MinNumber, MaxNumber)
 	}
+	c.Needs(in.Number != nil, number, in.System != CountSystemUnspecified, fault.Join(field, "system"))
 	fault.Enum(c, field, "system", in.System, lastSystem)
 	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
-	c.Needs(in.Plies != nil, fault.Join(field, "plies"), in.Number != 0 || in.Notation == "", number)
+	c.Needs(in.Plies != nil, fault.Join(field, "plies"), in.Number != nil || in.Notation == "", number)
 	fault.Enum(c, field, "number_of", in.NumberOf, NumberOfWhole)
-	c.Needs(in.NumberOf != NumberOfUnspecified, fault.Join(field, "number_of"), in.Number != 0 || in.Notation == "", number)
+	c.Needs(in.NumberOf != NumberOfUnspecified, fault.Join(field, "number_of"), in.Number != nil || in.Notation == "", number)
 	c.OptionalNumber(field, "contraction_percent", in.ContractionPercent, 0, MaxContraction)
-	w := written{number: DecimalOf(finite(in.Number)), system: in.System, plies: fault.Or(in.Plies, 1), of: in.NumberOf}
+	w := written{number: DecimalOf(finite(fault.Or(in.Number, 0))), system: in.System, plies: fault.Or(in.Plies, 1), of: in.NumberOf}
 	if in.Notation != "" {
 		w = vetNotation(c, field, in)
 	}

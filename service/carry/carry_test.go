@@ -39,6 +39,7 @@ var carriers = []struct {
 	{&knitmathv1.PlanPickUpRequest{}, &knitmathv1.PlanPickUpResponse{}, inBy(pickUpIn), outBy(pickUpOut)},
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(estimateIn), outBy(estimateOut)},
+	{&knitmathv1.ConvertYarnCountRequest{}, &knitmathv1.ConvertYarnCountResponse{}, inBy(countConversionIn), outBy(countConversionOut)},
 	{&knitmathv1.CheckInstructionsRequest{}, &knitmathv1.CheckInstructionsResponse{},
 		inBy(checkInstructionsIn), outBy(checkedInstructionsOut)},
 	{&knitmathv1.FormatInstructionsRequest{}, &knitmathv1.FormatInstructionsResponse{},

@@ -26,6 +26,7 @@ var prices = pricesOf(
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(estimateIn),
+	priceOf(countConversionIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
 )
 

@@ -21,7 +21,8 @@ import (
 const _ = grpc.SupportPackageIsVersion9
 
 const (
-	YarnService_EstimateYarn_FullMethodName = "/knitmath.v1.YarnService/EstimateYarn"
+	YarnService_ConvertYarnCount_FullMethodName = "/knitmath.v1.YarnService/ConvertYarnCount"
+	YarnService_EstimateYarn_FullMethodName     = "/knitmath.v1.YarnService/EstimateYarn"
 )
 
 // YarnServiceClient is the client API for YarnService service.
@@ -30,6 +31,9 @@ const (
 //
 // Sums on yarn.
 type YarnServiceClient interface {
+	// ConvertYarnCount reads how thick a yarn is, as it is written or as a number, and
+	// says it in other systems, exactly.
+	ConvertYarnCount(ctx context.Context, in *ConvertYarnCountRequest, opts ...grpc.CallOption) (*ConvertYarnCountResponse, error)
 	// EstimateYarn says how much yarn the pieces need, by a weighed swatch, by the
 	// geometry of the knitted loop, or by both when both are possible.
 	EstimateYarn(ctx context.Context, in *EstimateYarnRequest, opts ...grpc.CallOption) (*EstimateYarnResponse, error)
@@ -41,6 +45,16 @@ type yarnServiceClient struct {
 
 func NewYarnServiceClient(cc grpc.ClientConnInterface) YarnServiceClient {
 	return &yarnServiceClient{cc}
+}
+
+func (c *yarnServiceClient) ConvertYarnCount(ctx context.Context, in *ConvertYarnCountRequest, opts ...grpc.CallOption) (*ConvertYarnCountResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(ConvertYarnCountResponse)
+	err := c.cc.Invoke(ctx, YarnService_ConvertYarnCount_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
 }
 
 func (c *yarnServiceClient) EstimateYarn(ctx context.Context, in *EstimateYarnRequest, opts ...grpc.CallOption) (*EstimateYarnResponse, error) {
@@ -59,6 +73,9 @@ func (c *yarnServiceClient) EstimateYarn(ctx context.Context, in *EstimateYarnRe
 //
 // Sums on yarn.
 type YarnServiceServer interface {
+	// ConvertYarnCount reads how thick a yarn is, as it is written or as a number, and
+	// says it in other systems, exactly.
+	ConvertYarnCount(context.Context, *ConvertYarnCountRequest) (*ConvertYarnCountResponse, error)
 	// EstimateYarn says how much yarn the pieces need, by a weighed swatch, by the
 	// geometry of the knitted loop, or by both when both are possible.
 	EstimateYarn(context.Context, *EstimateYarnRequest) (*EstimateYarnResponse, error)
@@ -72,6 +89,9 @@ type YarnServiceServer interface {
 // pointer dereference when methods are called.
 type UnimplementedYarnServiceServer struct{}
 
+func (UnimplementedYarnServiceServer) ConvertYarnCount(context.Context, *ConvertYarnCountRequest) (*ConvertYarnCountResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method ConvertYarnCount not implemented")
+}
 func (UnimplementedYarnServiceServer) EstimateYarn(context.Context, *EstimateYarnRequest) (*EstimateYarnResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method EstimateYarn not implemented")
 }
@@ -94,6 +114,24 @@ func RegisterYarnServiceServer(s grpc.ServiceRegistrar, srv YarnServiceServer) {
 		t.testEmbeddedByValue()
 	}
 	s.RegisterService(&YarnService_ServiceDesc, srv)
+}
+
+func _YarnService_ConvertYarnCount_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(ConvertYarnCountRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).ConvertYarnCount(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_ConvertYarnCount_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).ConvertYarnCount(ctx, req.(*ConvertYarnCountRequest))
+	}
+	return interceptor(ctx, in, info, handler)
 }
 
 func _YarnService_EstimateYarn_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
@@ -121,6 +159,10 @@ var YarnService_ServiceDesc = grpc.ServiceDesc{
 	ServiceName: "knitmath.v1.YarnService",
 	HandlerType: (*YarnServiceServer)(nil),
 	Methods: []grpc.MethodDesc{
+		{
+			MethodName: "ConvertYarnCount",
+			Handler:    _YarnService_ConvertYarnCount_Handler,
+		},
 		{
 			MethodName: "EstimateYarn",
 			Handler:    _YarnService_EstimateYarn_Handler,
