@@ -7,4 +7,5 @@
 // finds the places nearest to the line whatever there is to remember. A [Nest] is
 // several things over the same rows, each done only where a commoner one is done
 // too, and a [Block] is how a choice of rows for them is told.
+// [Grade] finds one form for several sizes, which share a sentence.
 package schedule

@@ -133,15 +133,8 @@ func (c *candidate) keep(other candidate) {
 
 // try keeps a form if it is near enough to the line and better than the best.
 func (f *finder) try(s form) {
-	low, high, length := f.line.drift(s)
-	if length >= f.line.Places {
-		return
-	}
-	// Where the first and the last of the departures are alike.
-	first := f.line.within(2*f.line.Start-low-high, 2*f.line.Unit, 0, f.line.Places-1-length)
-	at := first*f.line.Unit - f.line.Start
-	off := max(at+high, -at-low)
-	if off > f.departure {
+	first, off, ok := f.line.lay(s)
+	if !ok || off > f.departure {
 		return
 	}
 	c := candidate{true, first, s, s.effort(), off}
@@ -149,6 +142,18 @@ func (f *finder) try(s form) {
 	if f.line.Even && !s.odd() {
 		f.even.keep(c)
 	}
+}
+
+// lay puts a form where the first and the last of its departures are alike, as far as
+// the places go: its first place, and how far it departs.
+func (l Line) lay(s form) (first, off int, ok bool) {
+	low, high, length := l.drift(s)
+	if length >= l.Places {
+		return 0, 0, false
+	}
+	first = l.within(2*l.Start-low-high, 2*l.Unit, 0, l.Places-1-length)
+	at := first*l.Unit - l.Start
+	return first, max(at+high, -at-low), true
 }
 
 // drift is how far a form runs from the line that its first thing lies on: the

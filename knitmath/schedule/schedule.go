@@ -1,5 +1,7 @@
 package schedule
 
+import "iter"
+
 // A Run is intervals in succession: equal ones, or two in alternation.
 type Run struct {
 	// EveryRows is the interval, or the two intervals that alternate. An interval counts
@@ -34,6 +36,25 @@ func (s Schedule) Intervals() []int {
 		}
 	}
 	return all
+}
+
+// From are the places, or rows, that the intervals lead to, the first of them included.
+func (s Schedule) From(first int) iter.Seq[int] {
+	return func(yield func(int) bool) {
+		at := first
+		if !yield(at) {
+			return
+		}
+		for _, r := range s {
+			for range r.Times {
+				for _, every := range r.EveryRows {
+					if at += every; !yield(at) {
+						return
+					}
+				}
+			}
+		}
+	}
 }
 
 // What there is to remember of a run, beside its numbers: of two intervals that

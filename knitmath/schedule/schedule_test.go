@@ -3,6 +3,7 @@ package schedule
 import (
 	"math"
 	"reflect"
+	"slices"
 	"testing"
 )
 
@@ -21,6 +22,14 @@ func TestOfJoinsEqualNeighbours(t *testing.T) {
 	alternating := Schedule{{[]int{8, 6}, 2}}
 	if got := alternating.Intervals(); !reflect.DeepEqual(got, []int{8, 6, 8, 6}) {
 		t.Errorf("alternating: %v", got)
+	}
+	if got := slices.Collect(alternating.From(3)); !reflect.DeepEqual(got, []int{3, 11, 17, 25, 31}) {
+		t.Errorf("from 3 on: %v", got)
+	}
+	for at := range alternating.From(3) {
+		if at > 3 {
+			break // whoever has seen enough is shown no more
+		}
 	}
 	if two := (Schedule{{[]int{8}, 2}, {[]int{6}, 2}}).Effort(); two >= alternating.Effort() {
 		t.Errorf("two runs take %d, alternating %d", two, alternating.Effort())

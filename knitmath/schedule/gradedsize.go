@@ -1,0 +1,217 @@
+package schedule
+
+// near is how far beyond the two intervals that a line lies between others are tried:
+// a run of one further off drifts from the line so fast that it comes a few times at
+// most.
+const near = 1
+
+// intervals are the least and the greatest interval tried for a line, in places.
+func (l Line) intervals() (low, high int) {
+	low = l.Step / l.Unit
+	return max(low-near, 1), low + 1 + near
+}
+
+// try shows schedules of at most two runs on the places, with their first place and how
+// far they depart: of each interval alone, and of each pair those that come once, and
+// of the others the nearest.
+func (l Line) try(show func(runs [2]turn, first, off int)) {
+	n := l.Times - 1
+	lay := func(f form) (off int, ok bool) {
+		first, off, ok := l.lay(f)
+		if ok {
+			show(f, first, off)
+		}
+		return off, ok
+	}
+	if n == 0 {
+		lay(form{})
+		return
+	}
+	low, high := l.intervals()
+	for a := low; a <= high; a++ {
+		lay(form{{a, 0, n}})
+		for b := low; b <= high; b++ {
+			if a != b && n > 1 {
+				l.split(a, b, lay)
+			}
+		}
+	}
+}
+
+// split lays two runs of these intervals: those of which one comes once, and of the
+// others the nearest and some beside it.
+//
+// How far two runs depart, if the first place need not be whole, is convex in how often
+// the first comes: along the runs the drift is straight, what is farthest below and
+// above is the least and the greatest of sums that are straight in that number, and so
+// is the room for the first place. So its least is found by halving, and a schedule
+// whose first place is whole and that departs less lies where the convex one does: the
+// numbers about it are tried for as long as it does.
+func (l Line) split(a, b int, lay func(form) (int, bool)) {
+	n := l.Times - 1
+	runs := func(m int) form { return form{{a, 0, m}, {b, 0, n - m}} }
+	lay(runs(1))
+	if n > 2 {
+		lay(runs(n - 1))
+	}
+	low, high := l.room(a, b)
+	if low > high {
+		return
+	}
+	from, to := low, high
+	for from < to {
+		if mid := (from + to) / 2; l.drawn(runs(mid)) <= l.drawn(runs(mid+1)) {
+			to = mid
+		} else {
+			from = mid + 1
+		}
+	}
+	best := -1
+	try := func(m int) bool {
+		if best >= 0 && l.drawn(runs(m)) >= 2*best {
+			return false
+		}
+		if off, _ := lay(runs(m)); best < 0 || off < best {
+			best = off
+		}
+		return true
+	}
+	for m := from; m <= high && try(m); {
+		m++
+	}
+	for m := from - 1; m >= low && try(m); {
+		m--
+	}
+}
+
+// room is how often the first of two runs may come, both at least twice, for both to
+// fit on the places.
+func (l Line) room(a, b int) (low, high int) {
+	n := l.Times - 1
+	low, high = 2, n-2
+	spare := l.Places - 1 - n*b // to be taken by m * (a - b)
+	if a > b {
+		if spare < 0 {
+			return 1, 0
+		}
+		return low, min(high, spare/(a-b))
+	}
+	return max(low, (-spare+b-a-1)/(b-a)), high
+}
+
+// drawn is twice how far a form departs, in parts, if its first place need not be
+// whole.
+func (l Line) drawn(s form) int {
+	low, high, length := l.drift(s)
+	at := min(max(-low-high, -2*l.Start), 2*((l.Places-1-length)*l.Unit-l.Start))
+	return max(at+2*high, -at-2*low)
+}
+
+// A price is what a schedule costs and, of equal ones, how far it departs.
+type price struct {
+	effort int
+	off    int // in millionths of a thing, which all sizes have alike
+}
+
+func (p price) less(q price) bool {
+	return p.effort < q.effort || p.effort == q.effort && p.off < q.off
+}
+func (p price) plus(q price) price {
+	return price{p.effort + q.effort, p.off + q.off}
+}
+
+// A choice is a schedule of a size.
+type choice struct {
+	ok    bool
+	runs  [2]turn
+	first int
+	price price
+}
+
+// take keeps the better one.
+func (c *choice) take(d choice) {
+	if d.ok && (!c.ok || d.price.less(c.price)) {
+		*c = d
+	}
+}
+
+// sizeChoices are the best schedules of a size: of each interval alone, and of each pair.
+type sizeChoices struct {
+	low   int // the first interval tried
+	alone []choice
+	pairs [][]choice
+	none  choice // for a thing that has none after it
+}
+
+// choices finds them.
+func (s Size) choices() sizeChoices {
+	low, high := s.Line.intervals()
+	c := sizeChoices{low: low, alone: make([]choice, high-low+1), pairs: make([][]choice, high-low+1)}
+	for i := range c.pairs {
+		c.pairs[i] = make([]choice, high-low+1)
+	}
+	s.Line.try(func(runs [2]turn, first, off int) {
+		if off > s.Departure {
+			return
+		}
+		d := choice{true, runs, first, price{effortOf(runs), s.Line.millionths(runs, off)}}
+		a, b := runs[0], runs[1]
+		switch {
+		case a.times == 0:
+			c.none.take(d)
+		case b.times == 0:
+			c.alone[a.every-low].take(d)
+		default:
+			c.pairs[a.every-low][b.every-low].take(d)
+		}
+	})
+	return c
+}
+
+// millionths is how far runs depart, in millionths of a thing, with a quarter of a thing
+// more for odd intervals where even ones are liked better.
+func (l Line) millionths(runs [2]turn, off int) int {
+	n := int(int64(off) * 1_000_000 / int64(l.Step))
+	if l.Even && form(runs).odd() {
+		n += 250_000
+	}
+	return n
+}
+
+// effortOf is the effort of the runs that are worked, and of those that come once.
+func effortOf(runs [2]turn) int {
+	effort := form(runs).effort()
+	for _, t := range runs {
+		if t.times == 1 {
+			effort += effortOfOnce
+		}
+	}
+	return effort
+}
+
+// own reports whether the size tries an interval.
+func (c sizeChoices) own(every int) bool { return every >= c.low && every < c.low+len(c.alone) }
+
+// single is the schedule of one interval.
+func (c sizeChoices) single(every int) choice {
+	if !c.own(every) {
+		return choice{}
+	}
+	return c.alone[every-c.low]
+}
+
+// pair is the cheapest schedule of a size where the runs have these intervals: both,
+// or one of them and 0 times the other.
+func (c sizeChoices) pair(a, b int) choice {
+	var best choice
+	if c.own(a) && c.own(b) {
+		best = c.pairs[a-c.low][b-c.low]
+	}
+	first, second := c.single(a), c.single(b)
+	first.price.effort += effortOfZero
+	second.price.effort += effortOfZero
+	second.runs[0], second.runs[1] = turn{every: a}, second.runs[0]
+	best.take(first)
+	best.take(second)
+	return best
+}
