@@ -13,6 +13,9 @@ var (
 	shapingRowsCited = report.Source{Figure: "places of the shaping rows",
 		Citation: "own derivation: the least to remember of the schedules near enough to the straight line, or the rows nearest to it",
 		Status:   report.SourceStatusOwnDerivation}
+	gradedCited = report.Source{Figure: "one schedule for all sizes",
+		Citation: "own derivation: the form that is least to remember and to print, by dynamic programming over the sizes",
+		Status:   report.SourceStatusOwnDerivation}
 	joinsCited = report.Source{Figure: "two rows at least across a point",
 		Citation: "own derivation: the smallest interval between right-side rows", Status: report.SourceStatusOwnDerivation}
 	leansCited = report.Source{Figure: "leans of the increases and decreases", Citation: "common practice",
@@ -28,4 +31,9 @@ func (Taper) Sources() []report.Source { return []report.Source{shapingRowsCited
 // Sources says where the figures come from.
 func (ShapedSide) Sources() []report.Source {
 	return []report.Source{shapingRowsCited, joinsCited, leansCited}
+}
+
+// Sources says where the figures come from.
+func (GradedTaper) Sources() []report.Source {
+	return []report.Source{shapingRowsCited, gradedCited, leansCited}
 }

@@ -29,6 +29,19 @@ func (in TaperInput) Cost() int {
 	return cost.Sum(20, cost.Product(3, shapingRows(in.StartStitches, in.EndStitches, rows)))
 }
 
+// Cost is the price of a taper in several sizes: what compares the forms that all sizes
+// may share, which goes with the third power of the sizes where these have nothing in
+// common, and for every size its splits into runs, and a step for ten shaping rows.
+func (in GradedTaperInput) Cost() int {
+	sizes := min(len(in.Sizes), MaxTaperSizes)
+	price := cost.Sum(40, cost.Product(2, sizes, sizes, sizes))
+	for _, s := range in.Sizes[:sizes] {
+		rows := gauge.PriceRows(in.Gauge, s.HeightRows, s.HeightCm, stitch.MaxRows)
+		price = cost.Sum(price, 50, shapingRows(s.StartStitches, s.EndStitches, rows)/10)
+	}
+	return price
+}
+
 // Cost is the price of a shaped side: that of a taper between any two points, twice
 // since rows are kept apart between them.
 func (in ShapedSideInput) Cost() int {

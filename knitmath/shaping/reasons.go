@@ -15,6 +15,9 @@ const (
 	// schedule that is would depart too far from the straight line. Field is
 	// "excess_stitches".
 	ManyRuns report.Reason = "MANY_RUNS"
+	// BeyondExcess: in a size of several no schedule of two runs lies near enough to the
+	// straight line, and the nearest of two runs is taken. Field is "excess_stitches".
+	BeyondExcess report.Reason = "BEYOND_EXCESS"
 	// ManyItems: no row with few items lies near enough to equal gaps, and the most
 	// even one is written. Field is "excess_stitches".
 	ManyItems report.Reason = "MANY_ITEMS"

@@ -96,6 +96,17 @@ func (t taper) perRow() int {
 	return 2 * t.perEdge
 }
 
+// rowChange is the same, negative for decreases.
+func (t taper) rowChange() int {
+	if t.end < t.start {
+		return -t.perRow()
+	}
+	return t.perRow()
+}
+
+// edgeCount is how many edges are shaped.
+func (t taper) edgeCount() int { return t.perRow() / t.perEdge }
+
 // total is how many stitches all shaping rows together change.
 func (t taper) total() int { return measure.Abs(t.end - t.start) }
 

@@ -119,21 +119,26 @@ func vetTaper(c *fault.Checks, in TaperInput, would func(change) bool) (t taper,
 	if c.Err() != nil {
 		return t, st, rw
 	}
-	t = in.edges()
-	t.start, t.end, t.from, t.to = in.StartStitches, in.EndStitches, "start_stitches", "end_stitches"
+	return in.settle(c, "", rw, would), st, rw
+}
+
+// settle settles the shaping rows of a question whose fields are in order, its counts
+// and height being those of a path.
+func (in TaperInput) settle(c *fault.Checks, path string, rw gauge.Density, would func(change) bool) taper {
+	t := in.edges()
+	t.start, t.end, t.from, t.to = in.StartStitches, in.EndStitches, fault.Join(path, "start_stitches"), fault.Join(path, "end_stitches")
 	t.would, t.evenFirst, t.evenLast = would, in.EvenBeforeRows == nil, in.EvenAfterRows == nil
 	t.before, t.after = fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
-	t.rows, t.rowField = vetHeight(c, "", in.HeightRows, in.HeightCm, rw)
-	if c.Err() != nil {
-		return t, st, rw
-	}
-	if t.straight() {
+	t.rows, t.rowField = vetHeight(c, path, in.HeightRows, in.HeightCm, rw)
+	switch {
+	case t.rows == 0:
+	case t.straight():
 		c.Infeasible("start_stitches and end_stitches are equal: there is nothing to shape", t.from, t.to)
-		return t, st, rw
+	default:
+		t.placeSlots()
+		t.vetFits(c, "")
 	}
-	t.placeSlots()
-	t.vetFits(c, "")
-	return t, st, rw
+	return t
 }
 
 // plan works the taper out and writes the answer.

@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"iter"
 	"math"
 	"slices"
 
@@ -25,10 +26,7 @@ type shapedRows struct {
 
 // work places the shaping rows and writes them.
 func (t taper) work() shapedRows {
-	w := shapedRows{change: t.perRow()}
-	if t.end < t.start {
-		w.change = -t.perRow()
-	}
+	w := shapedRows{change: t.rowChange()}
 	nearest := t.rowNumbers(t.slotLine().Nearest())
 	w.rows = t.shape(nearest, w.change)
 	w.least = t.departure(w)
@@ -167,8 +165,7 @@ func (t taper) wanting(w shapedRows) *float64 {
 		return nil
 	}
 	w.rows = t.shape(following(first, runs.Intervals()), w.change)
-	edges := float64(t.perRow() / t.perEdge)
-	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, edges/100)) / 100
+	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, float64(t.edgeCount())/100)) / 100
 	return &stitches
 }
 
@@ -217,13 +214,17 @@ func (t taper) easiestOnSlots(departure int) (first int, runs schedule.Schedule,
 	return t.first + t.step*slot, runs, true
 }
 
+// partSlack is how much of a part the last bits of a product may take away.
+const partSlack = 1e-9
+
 // allowed is how far an easy schedule may depart, in parts of the line, of which a
 // row has 2k whatever the slots: as far as the nearest choice of rows, and so many
-// stitches at each edge beyond.
+// stitches at each edge beyond. An excess of just a whole number of parts is that
+// number, whatever the last bits of the product say.
 func (t taper) allowed() int {
 	from, to := t.line()
 	line := t.slotLine()
-	return line.Departure(line.Nearest()) + int(t.excess*float64(2*(to-from))/float64(t.perEdge))
+	return line.Departure(line.Nearest()) + int(t.excess*float64(2*(to-from))/float64(t.perEdge)+partSlack)
 }
 
 // departure is the greatest distance between the stitches after a row and the
@@ -231,6 +232,17 @@ func (t taper) allowed() int {
 // of another. It is reached either after a shaping row or just before one, or at
 // an end.
 func (t taper) departure(w shapedRows) float64 {
+	return t.departs(func(yield func(int) bool) {
+		for _, r := range w.rows {
+			if !yield(r.RowNumber - t.below) {
+				return
+			}
+		}
+	})
+}
+
+// departs is that of shaping rows by their numbers, counted from the taper's first.
+func (t taper) departs(rows iter.Seq[int]) float64 {
 	from, to := t.line()
 	span := float64(to - from)
 	line := func(row int) float64 {
@@ -238,10 +250,9 @@ func (t taper) departure(w shapedRows) float64 {
 		return float64(t.start) + float64(t.end-t.start)*min(max(part, 0), 1)
 	}
 	worst, count := 0.0, t.start
-	for _, r := range w.rows {
-		row := r.RowNumber - t.below
+	for row := range rows {
 		worst = max(worst, math.Abs(float64(count)-line(row-1)))
-		count = r.EndStitches
+		count += t.rowChange()
 		worst = max(worst, math.Abs(float64(count)-line(row)))
 	}
 	return worst

@@ -23,7 +23,7 @@ var (
 // what its decreases take, and for increases a stitch between the inner
 // strands.
 func (t taper) leastWidth() int {
-	edges := t.perRow() / t.perEdge
+	edges := t.edgeCount()
 	if t.start > t.end {
 		return edges * (t.edge + t.perEdge + 1)
 	}

@@ -31,6 +31,7 @@ var carriers = []struct {
 	{&knitmathv1.ConvertGaugeRequest{}, &knitmathv1.ConvertGaugeResponse{}, inBy(conversionIn), outBy(conversionOut)},
 	{&knitmathv1.PlanEvenSpacingRequest{}, &knitmathv1.PlanEvenSpacingResponse{}, inBy(spacingIn), outBy(spacingOut)},
 	{&knitmathv1.PlanTaperRequest{}, &knitmathv1.PlanTaperResponse{}, inBy(taperIn), outBy(taperOut)},
+	{&knitmathv1.PlanGradedTaperRequest{}, &knitmathv1.PlanGradedTaperResponse{}, inBy(gradedTaperIn), outBy(gradedTaperOut)},
 	{&knitmathv1.PlanShapedSideRequest{}, &knitmathv1.PlanShapedSideResponse{}, inBy(shapedSideIn), outBy(shapedSideOut)},
 	{&knitmathv1.PlanWedgeRequest{}, &knitmathv1.PlanWedgeResponse{}, inBy(wedgeIn), outBy(wedgeOut)},
 	{&knitmathv1.PlanCircleOfWedgesRequest{}, &knitmathv1.PlanCircleOfWedgesResponse{}, inBy(circleIn), outBy(circleOut)},

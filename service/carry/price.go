@@ -21,7 +21,7 @@ func Price(question proto.Message) (steps int, ok bool) {
 // prices has, by the name of its message, how every question is carried in and priced.
 var prices = pricesOf(
 	priceOf(swatchIn), priceOf(castOnIn), priceOf(conversionIn),
-	priceOf(spacingIn), priceOf(taperIn), priceOf(shapedSideIn),
+	priceOf(spacingIn), priceOf(taperIn), priceOf(gradedTaperIn), priceOf(shapedSideIn),
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),

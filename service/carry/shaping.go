@@ -25,6 +25,12 @@ func (shapingService) PlanTaper(ctx context.Context, req *knitmathv1.PlanTaperRe
 	return answer(ctx, req, taperIn, shaping.PlanTaper, taperOut)
 }
 
+func (shapingService) PlanGradedTaper(
+	ctx context.Context, req *knitmathv1.PlanGradedTaperRequest,
+) (*knitmathv1.PlanGradedTaperResponse, error) {
+	return answer(ctx, req, gradedTaperIn, shaping.PlanGradedTaper, gradedTaperOut)
+}
+
 func (shapingService) PlanShapedSide(
 	ctx context.Context, req *knitmathv1.PlanShapedSideRequest,
 ) (*knitmathv1.PlanShapedSideResponse, error) {

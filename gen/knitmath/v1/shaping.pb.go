@@ -1201,6 +1201,602 @@ func (x *PlanTaperResponse) GetOutline() *Outline {
 	return nil
 }
 
+// One of the sizes of a taper.
+type TaperSize struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its name as printed, at most 100 characters.
+	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
+	// Stitches at the start, 1 to 10,000.
+	StartStitches int32 `protobuf:"varint,2,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// Stitches at the end, 1 to 10,000, other than start_stitches;
+	// fewer in all sizes, or more in all.
+	EndStitches int32 `protobuf:"varint,3,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// Rows or rounds of the tapered piece, 1 to 10,000. Exactly one of height_rows
+	// and height_cm must be given.
+	HeightRows *int32 `protobuf:"varint,4,opt,name=height_rows,json=heightRows,proto3,oneof" json:"height_rows,omitempty"`
+	// Its height, in cm, 0.1 to 1,000; needs gauge. Nearest row, halves up.
+	HeightCm      *float64 `protobuf:"fixed64,5,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *TaperSize) Reset() {
+	*x = TaperSize{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *TaperSize) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*TaperSize) ProtoMessage() {}
+
+func (x *TaperSize) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use TaperSize.ProtoReflect.Descriptor instead.
+func (*TaperSize) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{7}
+}
+
+func (x *TaperSize) GetName() string {
+	if x != nil {
+		return x.Name
+	}
+	return ""
+}
+
+func (x *TaperSize) GetStartStitches() int32 {
+	if x != nil {
+		return x.StartStitches
+	}
+	return 0
+}
+
+func (x *TaperSize) GetEndStitches() int32 {
+	if x != nil {
+		return x.EndStitches
+	}
+	return 0
+}
+
+func (x *TaperSize) GetHeightRows() int32 {
+	if x != nil && x.HeightRows != nil {
+		return *x.HeightRows
+	}
+	return 0
+}
+
+func (x *TaperSize) GetHeightCm() float64 {
+	if x != nil && x.HeightCm != nil {
+		return *x.HeightCm
+	}
+	return 0
+}
+
+// Asks for a straight taper in several sizes.
+type PlanGradedTaperRequest struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The sizes, 1 to 20, in the order in which a pattern prints them.
+	Sizes []*TaperSize `protobuf:"bytes,1,rep,name=sizes,proto3" json:"sizes,omitempty"`
+	// The gauge. Needed with height_cm; otherwise only used to give sizes.
+	Gauge *Gauge `protobuf:"bytes,2,opt,name=gauge,proto3" json:"gauge,omitempty"`
+	// Flat or in the round. Default flat. In the round both "edges" lie beside
+	// the beginning of the round.
+	Construction Construction `protobuf:"varint,3,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
+	// Which edges are shaped. Default both.
+	Edges ShapedEdges `protobuf:"varint,4,opt,name=edges,proto3,enum=knitmath.v1.ShapedEdges" json:"edges,omitempty"`
+	// Stitches each shaping row changes at each shaped edge, 1 or 2. Default 1.
+	// 2 is a double decrease (sssk, k3tog), or two increases one stitch apart.
+	EdgeChangeStitches *int32 `protobuf:"varint,5,opt,name=edge_change_stitches,json=edgeChangeStitches,proto3,oneof" json:"edge_change_stitches,omitempty"`
+	// Plain stitches outside the shaping at each shaped edge, 1 to 100. Default 1.
+	EdgeStitches *int32 `protobuf:"varint,6,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
+	// Which rows may shape. Default right-side rows only when flat, any round in the
+	// round. One sentence has one shaping row: any row is refused when flat.
+	ShapingRows ShapingRows `protobuf:"varint,7,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
+	// The side of row 1, flat only. Default right side.
+	FirstSide Side `protobuf:"varint,8,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
+	// Rows worked even before the first shaping row, at least, 0 to 10,000. Default 1
+	// where a row can be spared and an easy schedule can spare it, 0 elsewhere.
+	EvenBeforeRows *int32 `protobuf:"varint,9,opt,name=even_before_rows,json=evenBeforeRows,proto3,oneof" json:"even_before_rows,omitempty"`
+	// Rows worked even after the last shaping row, at least, 0 to 10,000. Default
+	// likewise.
+	EvenAfterRows *int32 `protobuf:"varint,10,opt,name=even_after_rows,json=evenAfterRows,proto3,oneof" json:"even_after_rows,omitempty"`
+	// How many stitches at each edge the schedule of a size may depart from the
+	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
+	// most exact. Default 1.
+	ExcessStitches *float64 `protobuf:"fixed64,11,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	// The unit of written text. Default centimetres.
+	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Parts of the answer to send, as paths of the answer in snake_case, also
+	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
+	// left out is absent. A path that the answer does not have is refused. Default
+	// everything.
+	Fields        []string `protobuf:"bytes,100,rep,name=fields,proto3" json:"fields,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanGradedTaperRequest) Reset() {
+	*x = PlanGradedTaperRequest{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanGradedTaperRequest) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanGradedTaperRequest) ProtoMessage() {}
+
+func (x *PlanGradedTaperRequest) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanGradedTaperRequest.ProtoReflect.Descriptor instead.
+func (*PlanGradedTaperRequest) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{8}
+}
+
+func (x *PlanGradedTaperRequest) GetSizes() []*TaperSize {
+	if x != nil {
+		return x.Sizes
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperRequest) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperRequest) GetConstruction() Construction {
+	if x != nil {
+		return x.Construction
+	}
+	return Construction_CONSTRUCTION_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetEdges() ShapedEdges {
+	if x != nil {
+		return x.Edges
+	}
+	return ShapedEdges_SHAPED_EDGES_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetEdgeChangeStitches() int32 {
+	if x != nil && x.EdgeChangeStitches != nil {
+		return *x.EdgeChangeStitches
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperRequest) GetEdgeStitches() int32 {
+	if x != nil && x.EdgeStitches != nil {
+		return *x.EdgeStitches
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperRequest) GetShapingRows() ShapingRows {
+	if x != nil {
+		return x.ShapingRows
+	}
+	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetFirstSide() Side {
+	if x != nil {
+		return x.FirstSide
+	}
+	return Side_SIDE_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetEvenBeforeRows() int32 {
+	if x != nil && x.EvenBeforeRows != nil {
+		return *x.EvenBeforeRows
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperRequest) GetEvenAfterRows() int32 {
+	if x != nil && x.EvenAfterRows != nil {
+		return *x.EvenAfterRows
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperRequest) GetExcessStitches() float64 {
+	if x != nil && x.ExcessStitches != nil {
+		return *x.ExcessStitches
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperRequest) GetDisplayUnit() DisplayUnit {
+	if x != nil {
+		return x.DisplayUnit
+	}
+	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetFields() []string {
+	if x != nil {
+		return x.Fields
+	}
+	return nil
+}
+
+// A run of equal intervals in several sizes: "every 8th (8th, 6th) row 5 (6, 7) times".
+type GradedIntervalRun struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Rows from one shaping row to the next in each size, the shaping row included.
+	// Where a size does without the run it is that of a size beside it.
+	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
+	// How often it comes in each size; 0 where a size does without the run.
+	Times         []int32 `protobuf:"varint,2,rep,packed,name=times,proto3" json:"times,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *GradedIntervalRun) Reset() {
+	*x = GradedIntervalRun{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *GradedIntervalRun) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*GradedIntervalRun) ProtoMessage() {}
+
+func (x *GradedIntervalRun) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use GradedIntervalRun.ProtoReflect.Descriptor instead.
+func (*GradedIntervalRun) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{9}
+}
+
+func (x *GradedIntervalRun) GetEveryRows() []int32 {
+	if x != nil {
+		return x.EveryRows
+	}
+	return nil
+}
+
+func (x *GradedIntervalRun) GetTimes() []int32 {
+	if x != nil {
+		return x.Times
+	}
+	return nil
+}
+
+// The taper of one size.
+type SizedTaper struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its name.
+	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
+	// Stitches at the start.
+	StartStitches int32 `protobuf:"varint,2,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// Stitches at the end.
+	EndStitches int32 `protobuf:"varint,3,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// Shaping rows in all.
+	ShapingRowCount int32 `protobuf:"varint,4,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	// Rows in all.
+	HeightRows int32 `protobuf:"varint,5,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
+	// Number of the first shaping row, from 1.
+	FirstShapingRowNumber int32 `protobuf:"varint,6,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3" json:"first_shaping_row_number,omitempty"`
+	// Its own intervals, from the first shaping row to the last: the runs without those
+	// that it works 0 times.
+	Intervals []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
+	// Rows worked even after the last shaping row.
+	EvenAfterRows int32 `protobuf:"varint,8,opt,name=even_after_rows,json=evenAfterRows,proto3" json:"even_after_rows,omitempty"`
+	// The greatest distance from the straight line, in stitches, as for a taper.
+	GreatestDepartureStitches float64 `protobuf:"fixed64,9,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// The same distance for the choice of rows that lies nearest to the line: the
+	// least possible.
+	LeastDepartureStitches float64 `protobuf:"fixed64,10,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much this size has to remember: 1 for the shaping row, and the numbers of
+	// every run.
+	Effort int32 `protobuf:"varint,11,opt,name=effort,proto3" json:"effort,omitempty"`
+	// Height of all rows, in cm; absent without gauge.
+	HeightCm *float64 `protobuf:"fixed64,12,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
+	// Width at the start, in cm; absent without gauge.
+	StartWidthCm *float64 `protobuf:"fixed64,13,opt,name=start_width_cm,json=startWidthCm,proto3,oneof" json:"start_width_cm,omitempty"`
+	// Width at the end, in cm; absent without gauge.
+	EndWidthCm    *float64 `protobuf:"fixed64,14,opt,name=end_width_cm,json=endWidthCm,proto3,oneof" json:"end_width_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SizedTaper) Reset() {
+	*x = SizedTaper{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SizedTaper) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SizedTaper) ProtoMessage() {}
+
+func (x *SizedTaper) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use SizedTaper.ProtoReflect.Descriptor instead.
+func (*SizedTaper) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{10}
+}
+
+func (x *SizedTaper) GetName() string {
+	if x != nil {
+		return x.Name
+	}
+	return ""
+}
+
+func (x *SizedTaper) GetStartStitches() int32 {
+	if x != nil {
+		return x.StartStitches
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetEndStitches() int32 {
+	if x != nil {
+		return x.EndStitches
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetShapingRowCount() int32 {
+	if x != nil {
+		return x.ShapingRowCount
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetHeightRows() int32 {
+	if x != nil {
+		return x.HeightRows
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetFirstShapingRowNumber() int32 {
+	if x != nil {
+		return x.FirstShapingRowNumber
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetIntervals() []*IntervalRun {
+	if x != nil {
+		return x.Intervals
+	}
+	return nil
+}
+
+func (x *SizedTaper) GetEvenAfterRows() int32 {
+	if x != nil {
+		return x.EvenAfterRows
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetGreatestDepartureStitches() float64 {
+	if x != nil {
+		return x.GreatestDepartureStitches
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetLeastDepartureStitches() float64 {
+	if x != nil {
+		return x.LeastDepartureStitches
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetHeightCm() float64 {
+	if x != nil && x.HeightCm != nil {
+		return *x.HeightCm
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetStartWidthCm() float64 {
+	if x != nil && x.StartWidthCm != nil {
+		return *x.StartWidthCm
+	}
+	return 0
+}
+
+func (x *SizedTaper) GetEndWidthCm() float64 {
+	if x != nil && x.EndWidthCm != nil {
+		return *x.EndWidthCm
+	}
+	return 0
+}
+
+// The taper in all sizes.
+type PlanGradedTaperResponse struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The answer in one or two sentences.
+	Summary string `protobuf:"bytes,1,opt,name=summary,proto3" json:"summary,omitempty"`
+	// What to work, step by step, in the trade's words, with a number for each size.
+	// CheckInstructions reads them.
+	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
+	// Remarks on the question, each with a reason:
+	//   - BEYOND_EXCESS, at excess_stitches: no schedule of two runs lies so near to the
+	//     straight line in a size; the nearest of two runs is taken there. The text names the
+	//     sizes, by their place, and what excess would have allowed it.
+	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
+	// Where the figures come from.
+	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
+	// Stitches each shaping row changes, negative for decreases.
+	RowChangeStitches int32 `protobuf:"varint,5,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
+	// Intervals from the first shaping row to the last, in order: at most two runs, the
+	// longer interval first in all sizes or in none. None where every size has a single
+	// shaping row.
+	Runs []*GradedIntervalRun `protobuf:"bytes,6,rep,name=runs,proto3" json:"runs,omitempty"`
+	// The shaping row, with the counts of the first size; it is the same in all.
+	RightSideRow *Instruction `protobuf:"bytes,7,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
+	// Each size, in the order of the question.
+	Sizes []*SizedTaper `protobuf:"bytes,8,rep,name=sizes,proto3" json:"sizes,omitempty"`
+	// What the form was chosen by, least of all: 2 for each run of each size, 3 for each 0,
+	// 2 for each interval that differs from that of the size before, 1 for each run that
+	// comes once.
+	Effort        int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *PlanGradedTaperResponse) Reset() {
+	*x = PlanGradedTaperResponse{}
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[11]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *PlanGradedTaperResponse) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*PlanGradedTaperResponse) ProtoMessage() {}
+
+func (x *PlanGradedTaperResponse) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[11]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use PlanGradedTaperResponse.ProtoReflect.Descriptor instead.
+func (*PlanGradedTaperResponse) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{11}
+}
+
+func (x *PlanGradedTaperResponse) GetSummary() string {
+	if x != nil {
+		return x.Summary
+	}
+	return ""
+}
+
+func (x *PlanGradedTaperResponse) GetDirections() []string {
+	if x != nil {
+		return x.Directions
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetNotices() []*Notice {
+	if x != nil {
+		return x.Notices
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetSources() []*Source {
+	if x != nil {
+		return x.Sources
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetRowChangeStitches() int32 {
+	if x != nil {
+		return x.RowChangeStitches
+	}
+	return 0
+}
+
+func (x *PlanGradedTaperResponse) GetRuns() []*GradedIntervalRun {
+	if x != nil {
+		return x.Runs
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetRightSideRow() *Instruction {
+	if x != nil {
+		return x.RightSideRow
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetSizes() []*SizedTaper {
+	if x != nil {
+		return x.Sizes
+	}
+	return nil
+}
+
+func (x *PlanGradedTaperResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
 // One point that a shaped side passes through.
 type SidePoint struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1220,7 +1816,7 @@ type SidePoint struct {
 
 func (x *SidePoint) Reset() {
 	*x = SidePoint{}
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[12]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1232,7 +1828,7 @@ func (x *SidePoint) String() string {
 func (*SidePoint) ProtoMessage() {}
 
 func (x *SidePoint) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[7]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[12]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1245,7 +1841,7 @@ func (x *SidePoint) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use SidePoint.ProtoReflect.Descriptor instead.
 func (*SidePoint) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{7}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *SidePoint) GetHeightRows() int32 {
@@ -1315,7 +1911,7 @@ type PlanShapedSideRequest struct {
 
 func (x *PlanShapedSideRequest) Reset() {
 	*x = PlanShapedSideRequest{}
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[13]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1327,7 +1923,7 @@ func (x *PlanShapedSideRequest) String() string {
 func (*PlanShapedSideRequest) ProtoMessage() {}
 
 func (x *PlanShapedSideRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[8]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[13]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1340,7 +1936,7 @@ func (x *PlanShapedSideRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanShapedSideRequest.ProtoReflect.Descriptor instead.
 func (*PlanShapedSideRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{8}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{13}
 }
 
 func (x *PlanShapedSideRequest) GetStartStitches() int32 {
@@ -1469,7 +2065,7 @@ type SideStretch struct {
 
 func (x *SideStretch) Reset() {
 	*x = SideStretch{}
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[14]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1481,7 +2077,7 @@ func (x *SideStretch) String() string {
 func (*SideStretch) ProtoMessage() {}
 
 func (x *SideStretch) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[9]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[14]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1494,7 +2090,7 @@ func (x *SideStretch) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use SideStretch.ProtoReflect.Descriptor instead.
 func (*SideStretch) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{9}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{14}
 }
 
 func (x *SideStretch) GetFirstRowNumber() int32 {
@@ -1615,7 +2211,7 @@ type PlanShapedSideResponse struct {
 
 func (x *PlanShapedSideResponse) Reset() {
 	*x = PlanShapedSideResponse{}
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[15]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1627,7 +2223,7 @@ func (x *PlanShapedSideResponse) String() string {
 func (*PlanShapedSideResponse) ProtoMessage() {}
 
 func (x *PlanShapedSideResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_shaping_proto_msgTypes[10]
+	mi := &file_knitmath_v1_shaping_proto_msgTypes[15]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1640,7 +2236,7 @@ func (x *PlanShapedSideResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanShapedSideResponse.ProtoReflect.Descriptor instead.
 func (*PlanShapedSideResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{10}
+	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{15}
 }
 
 func (x *PlanShapedSideResponse) GetSummary() string {
@@ -1854,7 +2450,81 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\xf7\x01\n" +
+	"\r_end_width_cm\"\xda\x02\n" +
+	"\tTaperSize\x12\"\n" +
+	"\x04name\x18\x01 \x01(\tB\x0e\xe0A\x01\xbaH\br\x06\x18d\x92\x02\x01MR\x04name\x126\n" +
+	"\x0estart_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@0\x18\x90N(\x01R\rstartStitches\x122\n" +
+	"\fend_stitches\x18\x03 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@L\x18\x90N(\x01R\vendStitches\x125\n" +
+	"\vheight_rows\x18\x04 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@x\x18\x90N(\x01H\x00R\n" +
+	"heightRows\x88\x01\x01\x12G\n" +
+	"\theight_cm\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00D@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\bheightCm\x88\x01\x01:\x1f\xbaH\x1c\"\x1a\n" +
+	"\vheight_rows\n" +
+	"\theight_cm\x10\x01B\x0e\n" +
+	"\f_height_rowsB\f\n" +
+	"\n" +
+	"_height_cm\"\xbf\b\n" +
+	"\x16PlanGradedTaperRequest\x12;\n" +
+	"\x05sizes\x18\x01 \x03(\v2\x16.knitmath.v1.TaperSizeB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x05sizes\x12-\n" +
+	"\x05gauge\x18\x02 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12a\n" +
+	"\fconstruction\x18\x03 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
+	"\x05edges\x18\x04 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
+	"\x14edge_change_stitches\x18\x05 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
+	"\redge_stitches\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12H\n" +
+	"\fshaping_rows\x18\a \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
+	"\n" +
+	"first_side\x18\b \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
+	"SIDE_RIGHTR\tfirstSide\x12>\n" +
+	"\x10even_before_rows\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x00H\x02R\x0eevenBeforeRows\x88\x01\x01\x12<\n" +
+	"\x0feven_after_rows\x18\n" +
+	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\n" +
+	"\x18\x90N(\x00H\x03R\revenAfterRows\x88\x01\x01\x12S\n" +
+	"\x0fexcess_stitches\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x0eexcessStitches\x88\x01\x01\x12]\n" +
+	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
+	"\x15_edge_change_stitchesB\x10\n" +
+	"\x0e_edge_stitchesB\x13\n" +
+	"\x11_even_before_rowsB\x12\n" +
+	"\x10_even_after_rowsB\x12\n" +
+	"\x10_excess_stitches\"H\n" +
+	"\x11GradedIntervalRun\x12\x1d\n" +
+	"\n" +
+	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
+	"\x05times\x18\x02 \x03(\x05R\x05times\"\x88\x05\n" +
+	"\n" +
+	"SizedTaper\x12\x12\n" +
+	"\x04name\x18\x01 \x01(\tR\x04name\x12%\n" +
+	"\x0estart_stitches\x18\x02 \x01(\x05R\rstartStitches\x12!\n" +
+	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\x12*\n" +
+	"\x11shaping_row_count\x18\x04 \x01(\x05R\x0fshapingRowCount\x12\x1f\n" +
+	"\vheight_rows\x18\x05 \x01(\x05R\n" +
+	"heightRows\x127\n" +
+	"\x18first_shaping_row_number\x18\x06 \x01(\x05R\x15firstShapingRowNumber\x126\n" +
+	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12&\n" +
+	"\x0feven_after_rows\x18\b \x01(\x05R\revenAfterRows\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\t \x01(\x01R\x19greatestDepartureStitches\x128\n" +
+	"\x18least_departure_stitches\x18\n" +
+	" \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\v \x01(\x05R\x06effort\x12 \n" +
+	"\theight_cm\x18\f \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12)\n" +
+	"\x0estart_width_cm\x18\r \x01(\x01H\x01R\fstartWidthCm\x88\x01\x01\x12%\n" +
+	"\fend_width_cm\x18\x0e \x01(\x01H\x02R\n" +
+	"endWidthCm\x88\x01\x01B\f\n" +
+	"\n" +
+	"_height_cmB\x11\n" +
+	"\x0f_start_width_cmB\x0f\n" +
+	"\r_end_width_cm\"\x9c\x03\n" +
+	"\x17PlanGradedTaperResponse\x12\x18\n" +
+	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
+	"\n" +
+	"directions\x18\x02 \x03(\tR\n" +
+	"directions\x12-\n" +
+	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
+	"\x13row_change_stitches\x18\x05 \x01(\x05R\x11rowChangeStitches\x122\n" +
+	"\x04runs\x18\x06 \x03(\v2\x1e.knitmath.v1.GradedIntervalRunR\x04runs\x12>\n" +
+	"\x0eright_side_row\x18\a \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12-\n" +
+	"\x05sizes\x18\b \x03(\v2\x17.knitmath.v1.SizedTaperR\x05sizes\x12\x16\n" +
+	"\x06effort\x18\t \x01(\x05R\x06effort\"\xf7\x01\n" +
 	"\tSidePoint\x125\n" +
 	"\vheight_rows\x18\x01 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@*\x18\x90N(\x01H\x00R\n" +
 	"heightRows\x88\x01\x01\x12G\n" +
@@ -1937,10 +2607,11 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x18SHAPED_EDGES_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11SHAPED_EDGES_BOTH\x10\x01\x12\x1a\n" +
 	"\x16SHAPED_EDGES_BEGINNING\x10\x02\x12\x14\n" +
-	"\x10SHAPED_EDGES_END\x10\x032\xc1\x03\n" +
+	"\x10SHAPED_EDGES_END\x10\x032\xc8\x04\n" +
 	"\x0eShapingService\x12\xa3\x01\n" +
 	"\x0fPlanEvenSpacing\x12#.knitmath.v1.PlanEvenSpacingRequest\x1a$.knitmath.v1.PlanEvenSpacingResponse\"E\x82\xd3\xe4\x93\x02?:\x01*Z\x1d\x12\x1b/v1/shaping:planEvenSpacing\"\x1b/v1/shaping:planEvenSpacing\x12\x85\x01\n" +
-	"\tPlanTaper\x12\x1d.knitmath.v1.PlanTaperRequest\x1a\x1e.knitmath.v1.PlanTaperResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/shaping:planTaper\"\x15/v1/shaping:planTaper\x12\x80\x01\n" +
+	"\tPlanTaper\x12\x1d.knitmath.v1.PlanTaperRequest\x1a\x1e.knitmath.v1.PlanTaperResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/shaping:planTaper\"\x15/v1/shaping:planTaper\x12\x84\x01\n" +
+	"\x0fPlanGradedTaper\x12#.knitmath.v1.PlanGradedTaperRequest\x1a$.knitmath.v1.PlanGradedTaperResponse\"&\x82\xd3\xe4\x93\x02 :\x01*\"\x1b/v1/shaping:planGradedTaper\x12\x80\x01\n" +
 	"\x0ePlanShapedSide\x12\".knitmath.v1.PlanShapedSideRequest\x1a#.knitmath.v1.PlanShapedSideResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/shaping:planShapedSideB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
@@ -1957,7 +2628,7 @@ func file_knitmath_v1_shaping_proto_rawDescGZIP() []byte {
 }
 
 var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
-var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 11)
+var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 16)
 var file_knitmath_v1_shaping_proto_goTypes = []any{
 	(GapSpread)(0),                  // 0: knitmath.v1.GapSpread
 	(ShapingRows)(0),                // 1: knitmath.v1.ShapingRows
@@ -1970,72 +2641,92 @@ var file_knitmath_v1_shaping_proto_goTypes = []any{
 	(*IntervalRun)(nil),             // 8: knitmath.v1.IntervalRun
 	(*ShapingRow)(nil),              // 9: knitmath.v1.ShapingRow
 	(*PlanTaperResponse)(nil),       // 10: knitmath.v1.PlanTaperResponse
-	(*SidePoint)(nil),               // 11: knitmath.v1.SidePoint
-	(*PlanShapedSideRequest)(nil),   // 12: knitmath.v1.PlanShapedSideRequest
-	(*SideStretch)(nil),             // 13: knitmath.v1.SideStretch
-	(*PlanShapedSideResponse)(nil),  // 14: knitmath.v1.PlanShapedSideResponse
-	(Operation)(0),                  // 15: knitmath.v1.Operation
-	(Construction)(0),               // 16: knitmath.v1.Construction
-	(*Notice)(nil),                  // 17: knitmath.v1.Notice
-	(*Source)(nil),                  // 18: knitmath.v1.Source
-	(*Instruction)(nil),             // 19: knitmath.v1.Instruction
-	(*Outline)(nil),                 // 20: knitmath.v1.Outline
-	(*Gauge)(nil),                   // 21: knitmath.v1.Gauge
-	(Side)(0),                       // 22: knitmath.v1.Side
-	(DisplayUnit)(0),                // 23: knitmath.v1.DisplayUnit
+	(*TaperSize)(nil),               // 11: knitmath.v1.TaperSize
+	(*PlanGradedTaperRequest)(nil),  // 12: knitmath.v1.PlanGradedTaperRequest
+	(*GradedIntervalRun)(nil),       // 13: knitmath.v1.GradedIntervalRun
+	(*SizedTaper)(nil),              // 14: knitmath.v1.SizedTaper
+	(*PlanGradedTaperResponse)(nil), // 15: knitmath.v1.PlanGradedTaperResponse
+	(*SidePoint)(nil),               // 16: knitmath.v1.SidePoint
+	(*PlanShapedSideRequest)(nil),   // 17: knitmath.v1.PlanShapedSideRequest
+	(*SideStretch)(nil),             // 18: knitmath.v1.SideStretch
+	(*PlanShapedSideResponse)(nil),  // 19: knitmath.v1.PlanShapedSideResponse
+	(Operation)(0),                  // 20: knitmath.v1.Operation
+	(Construction)(0),               // 21: knitmath.v1.Construction
+	(*Notice)(nil),                  // 22: knitmath.v1.Notice
+	(*Source)(nil),                  // 23: knitmath.v1.Source
+	(*Instruction)(nil),             // 24: knitmath.v1.Instruction
+	(*Outline)(nil),                 // 25: knitmath.v1.Outline
+	(*Gauge)(nil),                   // 26: knitmath.v1.Gauge
+	(Side)(0),                       // 27: knitmath.v1.Side
+	(DisplayUnit)(0),                // 28: knitmath.v1.DisplayUnit
 }
 var file_knitmath_v1_shaping_proto_depIdxs = []int32{
-	15, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
-	16, // 1: knitmath.v1.PlanEvenSpacingRequest.construction:type_name -> knitmath.v1.Construction
+	20, // 0: knitmath.v1.PlanEvenSpacingRequest.operation:type_name -> knitmath.v1.Operation
+	21, // 1: knitmath.v1.PlanEvenSpacingRequest.construction:type_name -> knitmath.v1.Construction
 	0,  // 2: knitmath.v1.PlanEvenSpacingRequest.spread:type_name -> knitmath.v1.GapSpread
-	17, // 3: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 4: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
-	15, // 5: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
+	22, // 3: knitmath.v1.PlanEvenSpacingResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 4: knitmath.v1.PlanEvenSpacingResponse.sources:type_name -> knitmath.v1.Source
+	20, // 5: knitmath.v1.PlanEvenSpacingResponse.operation:type_name -> knitmath.v1.Operation
 	5,  // 6: knitmath.v1.PlanEvenSpacingResponse.gaps:type_name -> knitmath.v1.GapRun
-	19, // 7: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
-	20, // 8: knitmath.v1.PlanEvenSpacingResponse.outline:type_name -> knitmath.v1.Outline
-	21, // 9: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
-	16, // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
+	24, // 7: knitmath.v1.PlanEvenSpacingResponse.instruction:type_name -> knitmath.v1.Instruction
+	25, // 8: knitmath.v1.PlanEvenSpacingResponse.outline:type_name -> knitmath.v1.Outline
+	26, // 9: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
+	21, // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
 	3,  // 11: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
 	1,  // 12: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
-	22, // 13: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
+	27, // 13: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
 	2,  // 14: knitmath.v1.PlanTaperRequest.spread:type_name -> knitmath.v1.IntervalSpread
-	23, // 15: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	22, // 16: knitmath.v1.ShapingRow.side:type_name -> knitmath.v1.Side
-	17, // 17: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 18: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
+	28, // 15: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	27, // 16: knitmath.v1.ShapingRow.side:type_name -> knitmath.v1.Side
+	22, // 17: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 18: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
 	8,  // 19: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
 	9,  // 20: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
-	19, // 21: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
-	19, // 22: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
-	20, // 23: knitmath.v1.PlanTaperResponse.outline:type_name -> knitmath.v1.Outline
-	11, // 24: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
-	21, // 25: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
-	16, // 26: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
-	3,  // 27: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 28: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
-	22, // 29: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
-	2,  // 30: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
-	23, // 31: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	8,  // 32: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
-	19, // 33: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
-	19, // 34: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
-	17, // 35: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 36: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
-	13, // 37: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
-	9,  // 38: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
-	20, // 39: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
-	4,  // 40: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
-	7,  // 41: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
-	12, // 42: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
-	6,  // 43: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
-	10, // 44: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
-	14, // 45: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
-	43, // [43:46] is the sub-list for method output_type
-	40, // [40:43] is the sub-list for method input_type
-	40, // [40:40] is the sub-list for extension type_name
-	40, // [40:40] is the sub-list for extension extendee
-	0,  // [0:40] is the sub-list for field type_name
+	24, // 21: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
+	24, // 22: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
+	25, // 23: knitmath.v1.PlanTaperResponse.outline:type_name -> knitmath.v1.Outline
+	11, // 24: knitmath.v1.PlanGradedTaperRequest.sizes:type_name -> knitmath.v1.TaperSize
+	26, // 25: knitmath.v1.PlanGradedTaperRequest.gauge:type_name -> knitmath.v1.Gauge
+	21, // 26: knitmath.v1.PlanGradedTaperRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 27: knitmath.v1.PlanGradedTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 28: knitmath.v1.PlanGradedTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	27, // 29: knitmath.v1.PlanGradedTaperRequest.first_side:type_name -> knitmath.v1.Side
+	28, // 30: knitmath.v1.PlanGradedTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	8,  // 31: knitmath.v1.SizedTaper.intervals:type_name -> knitmath.v1.IntervalRun
+	22, // 32: knitmath.v1.PlanGradedTaperResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 33: knitmath.v1.PlanGradedTaperResponse.sources:type_name -> knitmath.v1.Source
+	13, // 34: knitmath.v1.PlanGradedTaperResponse.runs:type_name -> knitmath.v1.GradedIntervalRun
+	24, // 35: knitmath.v1.PlanGradedTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
+	14, // 36: knitmath.v1.PlanGradedTaperResponse.sizes:type_name -> knitmath.v1.SizedTaper
+	16, // 37: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
+	26, // 38: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
+	21, // 39: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 40: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 41: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	27, // 42: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
+	2,  // 43: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
+	28, // 44: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	8,  // 45: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
+	24, // 46: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
+	24, // 47: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
+	22, // 48: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 49: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	18, // 50: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
+	9,  // 51: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	25, // 52: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 53: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
+	7,  // 54: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
+	12, // 55: knitmath.v1.ShapingService.PlanGradedTaper:input_type -> knitmath.v1.PlanGradedTaperRequest
+	17, // 56: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
+	6,  // 57: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
+	10, // 58: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
+	15, // 59: knitmath.v1.ShapingService.PlanGradedTaper:output_type -> knitmath.v1.PlanGradedTaperResponse
+	19, // 60: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
+	57, // [57:61] is the sub-list for method output_type
+	53, // [53:57] is the sub-list for method input_type
+	53, // [53:53] is the sub-list for extension type_name
+	53, // [53:53] is the sub-list for extension extendee
+	0,  // [0:53] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_shaping_proto_init() }
@@ -2054,13 +2745,16 @@ func file_knitmath_v1_shaping_proto_init() {
 	file_knitmath_v1_shaping_proto_msgTypes[7].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[8].OneofWrappers = []any{}
 	file_knitmath_v1_shaping_proto_msgTypes[10].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[12].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[13].OneofWrappers = []any{}
+	file_knitmath_v1_shaping_proto_msgTypes[15].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_shaping_proto_rawDesc), len(file_knitmath_v1_shaping_proto_rawDesc)),
 			NumEnums:      4,
-			NumMessages:   11,
+			NumMessages:   16,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

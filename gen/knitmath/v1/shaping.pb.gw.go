@@ -159,6 +159,33 @@ func local_request_ShapingService_PlanTaper_1(ctx context.Context, marshaler run
 	return msg, metadata, err
 }
 
+func request_ShapingService_PlanGradedTaper_0(ctx context.Context, marshaler runtime.Marshaler, client ShapingServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq PlanGradedTaperRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := marshaler.NewDecoder(req.Body).Decode(&protoReq); err != nil && !errors.Is(err, io.EOF) {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	if req.Body != nil {
+		_, _ = io.Copy(io.Discard, req.Body)
+	}
+	msg, err := client.PlanGradedTaper(ctx, &protoReq, grpc.Header(&metadata.HeaderMD), grpc.Trailer(&metadata.TrailerMD))
+	return msg, metadata, err
+}
+
+func local_request_ShapingService_PlanGradedTaper_0(ctx context.Context, marshaler runtime.Marshaler, server ShapingServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq PlanGradedTaperRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := marshaler.NewDecoder(req.Body).Decode(&protoReq); err != nil && !errors.Is(err, io.EOF) {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	msg, err := server.PlanGradedTaper(ctx, &protoReq)
+	return msg, metadata, err
+}
+
 func request_ShapingService_PlanShapedSide_0(ctx context.Context, marshaler runtime.Marshaler, client ShapingServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
 	var (
 		protoReq PlanShapedSideRequest
@@ -271,6 +298,26 @@ func RegisterShapingServiceHandlerServer(ctx context.Context, mux *runtime.Serve
 			return
 		}
 		forward_ShapingService_PlanTaper_1(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
+	mux.Handle(http.MethodPost, pattern_ShapingService_PlanGradedTaper_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		var stream runtime.ServerTransportStream
+		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.ShapingService/PlanGradedTaper", runtime.WithHTTPPathPattern("/v1/shaping:planGradedTaper"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := local_request_ShapingService_PlanGradedTaper_0(annotatedContext, inboundMarshaler, server, req, pathParams)
+		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_ShapingService_PlanGradedTaper_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
 	mux.Handle(http.MethodPost, pattern_ShapingService_PlanShapedSide_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
@@ -400,6 +447,23 @@ func RegisterShapingServiceHandlerClient(ctx context.Context, mux *runtime.Serve
 		}
 		forward_ShapingService_PlanTaper_1(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
+	mux.Handle(http.MethodPost, pattern_ShapingService_PlanGradedTaper_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.ShapingService/PlanGradedTaper", runtime.WithHTTPPathPattern("/v1/shaping:planGradedTaper"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := request_ShapingService_PlanGradedTaper_0(annotatedContext, inboundMarshaler, client, req, pathParams)
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_ShapingService_PlanGradedTaper_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
 	mux.Handle(http.MethodPost, pattern_ShapingService_PlanShapedSide_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
 		ctx, cancel := context.WithCancel(req.Context())
 		defer cancel()
@@ -425,6 +489,7 @@ var (
 	pattern_ShapingService_PlanEvenSpacing_1 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "shaping"}, "planEvenSpacing"))
 	pattern_ShapingService_PlanTaper_0       = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "shaping"}, "planTaper"))
 	pattern_ShapingService_PlanTaper_1       = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "shaping"}, "planTaper"))
+	pattern_ShapingService_PlanGradedTaper_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "shaping"}, "planGradedTaper"))
 	pattern_ShapingService_PlanShapedSide_0  = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "shaping"}, "planShapedSide"))
 )
 
@@ -433,5 +498,6 @@ var (
 	forward_ShapingService_PlanEvenSpacing_1 = runtime.ForwardResponseMessage
 	forward_ShapingService_PlanTaper_0       = runtime.ForwardResponseMessage
 	forward_ShapingService_PlanTaper_1       = runtime.ForwardResponseMessage
+	forward_ShapingService_PlanGradedTaper_0 = runtime.ForwardResponseMessage
 	forward_ShapingService_PlanShapedSide_0  = runtime.ForwardResponseMessage
 )

@@ -23,6 +23,7 @@ const _ = grpc.SupportPackageIsVersion9
 const (
 	ShapingService_PlanEvenSpacing_FullMethodName = "/knitmath.v1.ShapingService/PlanEvenSpacing"
 	ShapingService_PlanTaper_FullMethodName       = "/knitmath.v1.ShapingService/PlanTaper"
+	ShapingService_PlanGradedTaper_FullMethodName = "/knitmath.v1.ShapingService/PlanGradedTaper"
 	ShapingService_PlanShapedSide_FullMethodName  = "/knitmath.v1.ShapingService/PlanShapedSide"
 )
 
@@ -37,6 +38,10 @@ type ShapingServiceClient interface {
 	PlanEvenSpacing(ctx context.Context, in *PlanEvenSpacingRequest, opts ...grpc.CallOption) (*PlanEvenSpacingResponse, error)
 	// PlanTaper spaces shaping rows along an edge: a sleeve, a waist, a neck.
 	PlanTaper(ctx context.Context, in *PlanTaperRequest, opts ...grpc.CallOption) (*PlanTaperResponse, error)
+	// PlanGradedTaper spaces the shaping rows of a taper in up to 20 sizes at once, so
+	// that a pattern prints one sentence for all: "every 8th (8th, 6th) row 5 (6, 7)
+	// times, then every 6th (6th, 4th) row 3 (2, 0) times".
+	PlanGradedTaper(ctx context.Context, in *PlanGradedTaperRequest, opts ...grpc.CallOption) (*PlanGradedTaperResponse, error)
 	// PlanShapedSide shapes a side that changes its slope: in to the waist and out
 	// to the bust, a bell sleeve. Each stretch between two points is a taper, or
 	// straight; they are joined without two shaping rows meeting.
@@ -71,6 +76,16 @@ func (c *shapingServiceClient) PlanTaper(ctx context.Context, in *PlanTaperReque
 	return out, nil
 }
 
+func (c *shapingServiceClient) PlanGradedTaper(ctx context.Context, in *PlanGradedTaperRequest, opts ...grpc.CallOption) (*PlanGradedTaperResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanGradedTaperResponse)
+	err := c.cc.Invoke(ctx, ShapingService_PlanGradedTaper_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 func (c *shapingServiceClient) PlanShapedSide(ctx context.Context, in *PlanShapedSideRequest, opts ...grpc.CallOption) (*PlanShapedSideResponse, error) {
 	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
 	out := new(PlanShapedSideResponse)
@@ -92,6 +107,10 @@ type ShapingServiceServer interface {
 	PlanEvenSpacing(context.Context, *PlanEvenSpacingRequest) (*PlanEvenSpacingResponse, error)
 	// PlanTaper spaces shaping rows along an edge: a sleeve, a waist, a neck.
 	PlanTaper(context.Context, *PlanTaperRequest) (*PlanTaperResponse, error)
+	// PlanGradedTaper spaces the shaping rows of a taper in up to 20 sizes at once, so
+	// that a pattern prints one sentence for all: "every 8th (8th, 6th) row 5 (6, 7)
+	// times, then every 6th (6th, 4th) row 3 (2, 0) times".
+	PlanGradedTaper(context.Context, *PlanGradedTaperRequest) (*PlanGradedTaperResponse, error)
 	// PlanShapedSide shapes a side that changes its slope: in to the waist and out
 	// to the bust, a bell sleeve. Each stretch between two points is a taper, or
 	// straight; they are joined without two shaping rows meeting.
@@ -111,6 +130,9 @@ func (UnimplementedShapingServiceServer) PlanEvenSpacing(context.Context, *PlanE
 }
 func (UnimplementedShapingServiceServer) PlanTaper(context.Context, *PlanTaperRequest) (*PlanTaperResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanTaper not implemented")
+}
+func (UnimplementedShapingServiceServer) PlanGradedTaper(context.Context, *PlanGradedTaperRequest) (*PlanGradedTaperResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanGradedTaper not implemented")
 }
 func (UnimplementedShapingServiceServer) PlanShapedSide(context.Context, *PlanShapedSideRequest) (*PlanShapedSideResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanShapedSide not implemented")
@@ -172,6 +194,24 @@ func _ShapingService_PlanTaper_Handler(srv interface{}, ctx context.Context, dec
 	return interceptor(ctx, in, info, handler)
 }
 
+func _ShapingService_PlanGradedTaper_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanGradedTaperRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(ShapingServiceServer).PlanGradedTaper(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: ShapingService_PlanGradedTaper_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(ShapingServiceServer).PlanGradedTaper(ctx, req.(*PlanGradedTaperRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 func _ShapingService_PlanShapedSide_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
 	in := new(PlanShapedSideRequest)
 	if err := dec(in); err != nil {
@@ -204,6 +244,10 @@ var ShapingService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanTaper",
 			Handler:    _ShapingService_PlanTaper_Handler,
+		},
+		{
+			MethodName: "PlanGradedTaper",
+			Handler:    _ShapingService_PlanGradedTaper_Handler,
 		},
 		{
 			MethodName: "PlanShapedSide",

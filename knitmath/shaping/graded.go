@@ -1,0 +1,184 @@
+package shaping
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// MaxTaperSizes is the most sizes of a taper: twice what is usually printed.
+const MaxTaperSizes = 20
+
+// A TaperSize is one of the sizes of a taper.
+type TaperSize struct {
+	Name          string
+	StartStitches int
+	EndStitches   int
+	HeightRows    *int
+	HeightCm      *float64
+}
+
+// GradedTaperInput asks for a straight taper in several sizes. It mirrors
+// PlanGradedTaperRequest.
+type GradedTaperInput struct {
+	Sizes              []TaperSize
+	Gauge              *gauge.Gauge
+	Construction       stitch.Construction
+	Edges              ShapedEdges
+	EdgeChangeStitches *int
+	EdgeStitches       *int
+	ShapingRows        ShapingRows
+	FirstSide          stitch.Side
+	EvenBeforeRows     *int
+	EvenAfterRows      *int
+	ExcessStitches     *float64
+	DisplayUnit        measure.DisplayUnit
+}
+
+// A SizedTaper is the taper of one size.
+type SizedTaper struct {
+	Name                      string
+	StartStitches             int
+	EndStitches               int
+	ShapingRowCount           int
+	HeightRows                int
+	FirstShapingRowNumber     int
+	Intervals                 schedule.Schedule
+	EvenAfterRows             int
+	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	Effort                    int
+	HeightCm                  *float64
+	StartWidthCm              *float64
+	EndWidthCm                *float64
+}
+
+// GradedTaper is the answer to GradedTaperInput.
+type GradedTaper struct {
+	RowChangeStitches int
+	Runs              []schedule.GradedRun
+	RightSideRow      stitch.Instruction
+	Sizes             []SizedTaper
+	Effort            int
+	Notices           []report.Notice
+
+	t    taper // what all sizes share
+	unit measure.DisplayUnit
+}
+
+// PlanGradedTaper finds one schedule of shaping rows for all sizes, of at most two
+// runs of intervals with the order of runs the same in all, so that a pattern says it
+// in one sentence: the form of least effort ([schedule.Grade]) of those in which every
+// size departs from its straight line by no more than ExcessStitches at each edge, 1 if
+// it is nil, beyond what the nearest choice of rows does. Where a size has no schedule
+// of two runs that near it takes the nearest there is, and a notice says so.
+//
+// Everything else is as in [PlanTaper]. Flat, right-side rows alone shape: a
+// sentence for all sizes has one shaping row.
+//
+// There must be from 1 to 20 sizes, all of them narrowing or all widening.
+//
+// Source: own derivation.
+func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
+	var c fault.Checks
+	tapers, st, rw := vetGradedTaper(&c, in, in.would)
+	if err := c.Err(); err != nil {
+		return GradedTaper{}, err
+	}
+	g, tapers, beyond := grade(tapers)
+	out := GradedTaper{Runs: g.Runs, Effort: g.Effort, t: tapers[0], unit: in.DisplayUnit}
+	for i, t := range tapers {
+		x := t.sized(g.Firsts[i], g.Of(i))
+		x.Name = in.Sizes[i].Name
+		if in.Gauge != nil {
+			h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
+			x.HeightCm, x.StartWidthCm, x.EndWidthCm = &h, &a, &b
+		}
+		out.Sizes = append(out.Sizes, x)
+	}
+	out.RowChangeStitches = tapers[0].rowChange()
+	out.RightSideRow = stitch.Instruction{Row: tapers[0].shapingRow(stitch.RightSide),
+		StartStitches: tapers[0].start, EndStitches: tapers[0].start + out.RowChangeStitches}
+	if len(beyond) > 0 {
+		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes, tapers[0].edgeCount()))
+	}
+	return out, nil
+}
+
+// grade finds the schedule in rows, and says in which sizes, counted from 0, it lies
+// farther from the line than was asked: in as few as can be. The tapers are returned
+// with the slots that were used.
+func grade(tapers []taper) (g schedule.Graded, used []taper, beyond []int) {
+	sizes := make([]slotted, len(tapers))
+	for i, t := range tapers {
+		sizes[i] = t.slotted()
+	}
+	for i, longFirst := range []bool{false, true} {
+		h, slots, far := gradeInOrder(sizes, longFirst)
+		if i == 0 || len(far) < len(beyond) || len(far) == len(beyond) && h.Easier(g) {
+			g, used, beyond = h, slots, far
+		}
+	}
+	g = g.InRows(used[0].step)
+	for i, t := range used {
+		g.Firsts[i] = t.first + t.step*g.Firsts[i]
+	}
+	return g, used, beyond
+}
+
+// slotted is a size with its first row and its last kept even, and freely: without.
+type slotted struct {
+	taper
+	size   schedule.Size
+	freely *slotted
+}
+
+func (t taper) slotted() slotted {
+	line := t.slotLine()
+	s := slotted{taper: t, size: schedule.Size{Line: line, Departure: t.allowed()}}
+	if free := t.freely(); free.slots > t.slots {
+		s.freely = &slotted{taper: free, size: schedule.Size{Line: free.slotLine(), Departure: free.allowed()}}
+	}
+	return s
+}
+
+// gradeInOrder finds the schedule, in slots, with the longer intervals first or the
+// shorter. The first row and the last are kept even where a size has a schedule that
+// spares them.
+func gradeInOrder(sizes []slotted, longFirst bool) (g schedule.Graded, used []taper, beyond []int) {
+	asked := make([]schedule.Size, len(sizes))
+	for i, s := range sizes {
+		least := s.size.Line.LeastGraded(longFirst)
+		if least > s.size.Departure && s.freely != nil {
+			s = *s.freely
+			least = s.size.Line.LeastGraded(longFirst)
+		}
+		if least > s.size.Departure {
+			s.size.Departure = least
+			beyond = append(beyond, i)
+		}
+		used, asked[i] = append(used, s.taper), s.size
+	}
+	g, _ = schedule.Grade(asked, longFirst) // there is one, since all may depart as far as they must
+	return g, used, beyond
+}
+
+// sized is the taper of a size whose first shaping row and intervals are known.
+func (t taper) sized(first int, intervals schedule.Schedule) SizedTaper {
+	last := first
+	for row := range intervals.From(first) {
+		last = row
+	}
+	departure := t.departs(intervals.From(first))
+	return SizedTaper{
+		StartStitches: t.start, EndStitches: t.end, ShapingRowCount: t.k, HeightRows: t.rows, FirstShapingRowNumber: first,
+		Intervals: intervals, EvenAfterRows: t.rows - last, GreatestDepartureStitches: departure,
+		LeastDepartureStitches: min(departure, t.departs(slices.Values(t.rowNumbers(t.slotLine().Nearest())))),
+		Effort:                 1 + intervals.Effort(),
+	}
+}

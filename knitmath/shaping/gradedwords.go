@@ -1,0 +1,152 @@
+package shaping
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// ofSizes are the numbers of all sizes: "5 (6, 7)".
+func (o GradedTaper) ofSizes(number func(SizedTaper) int) string {
+	words := make([]string, len(o.Sizes))
+	for i, s := range o.Sizes {
+		words[i] = strconv.Itoa(number(s))
+	}
+	return report.OfSizes(words)
+}
+
+// counted is the numbers of all sizes with their noun, "1 row", "1 (1, 2) rows".
+func (o GradedTaper) counted(number func(SizedTaper) int, plural string) string {
+	return report.AmountOf(o.ofSizes(number), plural)
+}
+
+// everywhere reports whether all sizes have this number.
+func (o GradedTaper) everywhere(n int, number func(SizedTaper) int) bool {
+	return !slices.ContainsFunc(o.Sizes, func(s SizedTaper) bool { return number(s) != n })
+}
+
+func ends(s SizedTaper) int         { return s.EndStitches }
+func evenBefore(s SizedTaper) int   { return s.FirstShapingRowNumber - 1 }
+func evenAfter(s SizedTaper) int    { return s.EvenAfterRows }
+func shapingCount(s SizedTaper) int { return s.ShapingRowCount }
+
+// Summary says the answer in words.
+func (o GradedTaper) Summary() string {
+	rows := noun(o.t.round) + "s"
+	worst := 0.0
+	for _, s := range o.Sizes {
+		worst = max(worst, s.GreatestDepartureStitches)
+	}
+	shaping, change := o.counted(shapingCount, "shaping "+rows), report.CountOf(measure.Abs(o.RowChangeStitches), "stitches")
+	if o.everywhere(1, shapingCount) {
+		shaping += " of " + change
+	} else {
+		shaping += ", " + change + " each"
+	}
+	return report.CountOf(len(o.Sizes), "sizes") + ", from " + o.ofSizes(func(s SizedTaper) int { return s.StartStitches }) + " to " +
+		o.counted(ends, "stitches") + " over " + o.counted(func(s SizedTaper) int { return s.HeightRows }, rows) + ": " +
+		shaping + ", " + departureWords(worst, "a straight line") + "."
+}
+
+// Directions write the taper as a pattern would, in the sentences that written
+// instructions are read in.
+func (o GradedTaper) Directions() []string {
+	row, change := noun(o.t.round), "Increase"
+	if o.RowChangeStitches < 0 {
+		change = "Decrease"
+	}
+	var d []string
+	if !o.everywhere(0, evenBefore) {
+		even := "Work " + o.counted(evenBefore, row+"s") + " even"
+		if !o.t.round && o.t.firstSide == stitch.WrongSide {
+			even += ", ending with a WS row"
+		}
+		d = append(d, even+".")
+	}
+	first := shapingDirection(change, row, stitch.RightSide, o.t.round, &o.RightSideRow)
+	claim := o.counted(ends, "stitches")
+	if len(o.Runs) == 0 {
+		return o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+"."))
+	}
+	runs := make([]string, len(o.Runs))
+	for i, r := range o.Runs {
+		runs[i] = gradedWords(r, row, i == 0)
+	}
+	return o.evenAfter(append(d, first,
+		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+"."))
+}
+
+// evenAfter adds the rows that end the taper, and what a 0 means where there is one.
+func (o GradedTaper) evenAfter(d []string) []string {
+	if !o.everywhere(0, evenAfter) {
+		d = append(d, "Work "+o.counted(evenAfter, noun(o.t.round)+"s")+" even.")
+	}
+	if o.zeros() {
+		d = append(d, "Where your size has 0, skip that part.")
+	}
+	return d
+}
+
+// zeros reports whether a size has a 0 where others have a number.
+func (o GradedTaper) zeros() bool {
+	for _, r := range o.Runs {
+		if slices.Contains(r.Times, 0) {
+			return true
+		}
+	}
+	for _, number := range []func(SizedTaper) int{evenBefore, evenAfter} {
+		none := func(s SizedTaper) bool { return number(s) == 0 }
+		if slices.ContainsFunc(o.Sizes, none) && !o.everywhere(0, number) {
+			return true
+		}
+	}
+	return false
+}
+
+// gradedWords is "every 8th (8th, 6th) row 5 (6, 7) times". The first run is so many
+// times more than the row was worked already.
+func gradedWords(r schedule.GradedRun, noun string, more bool) string {
+	every, times := make([]string, len(r.EveryRows)), make([]string, len(r.Times))
+	for i, n := range r.EveryRows {
+		every[i], times[i] = report.Ordinal(n), strconv.Itoa(r.Times[i])
+	}
+	rows, often := "every "+report.OfSizes(every)+" "+noun, report.OfSizes(times)
+	if rows == "every 1st "+noun {
+		rows = "every " + noun
+	}
+	switch {
+	case often == "1" || often == "2":
+		often = report.Times(r.Times[0])
+		if more {
+			often += " more"
+		}
+	case more:
+		often += " more times"
+	default:
+		often += " times"
+	}
+	return rows + " " + often
+}
+
+// beyondNotice says in which sizes the schedule lies farther from the line than was
+// asked, and how much excess would have allowed it.
+func beyondNotice(beyond []int, sizes []SizedTaper, edges int) report.Notice {
+	numbers, wanting := make([]string, len(beyond)), 0.0
+	for i, k := range beyond {
+		numbers[i] = strconv.Itoa(k + 1)
+		wanting = max(wanting, sizes[k].GreatestDepartureStitches-sizes[k].LeastDepartureStitches)
+	}
+	which := "size " + numbers[0]
+	if last := len(numbers) - 1; last > 0 {
+		which = "sizes " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
+	}
+	hundredths := float64(measure.CeilQuotient(wanting, float64(edges)/100)) / 100
+	return report.Notice{Reason: BeyondExcess, Field: "excess_stitches",
+		Description: "in " + which + " no schedule of two runs lies that near to the straight line, and the nearest of two runs is taken; " +
+			"an excess of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
+}
