@@ -35,7 +35,7 @@ var allowed = map[string]string{
 	"yardage": "cost fault gauge measure report stitch yarn",
 	// Plans of shaping.
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
-	"shortrow": "cost fault gauge measure outline report spread stitch",
+	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
 	// Plans made of other plans.
 	"edge": "cost fault gauge measure outline report shaping spread stitch",
 	"yoke": "cost fault gauge measure outline report shaping shortrow spread stitch",

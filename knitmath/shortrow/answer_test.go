@@ -35,8 +35,7 @@ func TestAnswersInWords(t *testing.T) {
 	for want, answer := range map[string]report.Answer{
 		// 8 rows are 2.86 cm over half of 10 cm: tan 29.7 degrees = 0.571.
 		"A wedge of 20 stitches that rises 8 rows (2.9 cm, 29.7 degrees). " +
-			"Turn with 1 stitch unworked, then 3 stitches before the last turn; " +
-			"then 2 stitches before the last turn; then 3 stitches before the last turn, at each side. 8 turns to close.": wedge,
+			"Turn with 2 stitches unworked, then 2 stitches before the last turn 3 times, at each side. 8 turns to close.": wedge,
 		"A wedge of 40 stitches that rises 8 rows (2.9 cm). Follow the rows: 4 pairs of short rows lie under the tallest place. " +
 			"14 turns to close.": curve,
 		"A wedge of 150 stitches that rises 60 rows. Turn with 147 stitches unworked, then 5 stitches past the last turn 29 times. " +

@@ -43,14 +43,24 @@ func vetWedgeFields(c *fault.Checks, in WedgeInput) (st, rw gauge.Density) {
 	fault.Enum(c, "", "order", in.Order, OrderShortestFirst)
 	fault.Enum(c, "", "turn_method", in.TurnMethod, TurnMethodYarnOver)
 	fault.Enum(c, "", "rounding", in.Rounding, measure.RoundingDown)
-	fault.Enum(c, "", "spread", in.Spread, TurnSpreadGrouped)
-	if in.curved() && in.Spread == TurnSpreadGrouped {
-		c.Add("spread", fault.ReasonContradictory, "can group the turns of a straight wedge only")
-	}
+	vetSpread(c, in)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetProfilePoints(c, "profile_rows", in.ProfileRows, MaxWedgeRows)
 	vetProfilePoints(c, "profile_cm", in.ProfileCm, measure.MaxCm)
 	return st, rw
+}
+
+// vetSpread checks how the steps are to be chosen, of which a curve leaves no choice.
+func vetSpread(c *fault.Checks, in WedgeInput) {
+	fault.Enum(c, "", "spread", in.Spread, TurnSpreadLeastEffort)
+	c.OptionalNumber("", "excess_rows", in.ExcessRows, 0, MaxExcess)
+	easy := in.Spread == TurnSpreadUnspecified || in.Spread == TurnSpreadLeastEffort
+	switch {
+	case in.curved() && (in.Spread == TurnSpreadGrouped || in.Spread == TurnSpreadLeastEffort):
+		c.Add("spread", fault.ReasonContradictory, "can choose the turns of a straight wedge only")
+	case in.curved() && in.ExcessRows != nil, !easy && in.ExcessRows != nil:
+		c.Add("excess_rows", fault.ReasonContradictory, "is heeded only where the spread is that of least effort, of a straight wedge")
+	}
 }
 
 // curved reports whether the question brings its own profile.

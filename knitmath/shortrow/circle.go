@@ -91,6 +91,10 @@ const (
 // wanted, half-way up, and is spread over the wedges as evenly as integers allow.
 // The outer edge so closes within one row.
 //
+// The turns of a wedge lie nearest to its profile and not in steps of least effort:
+// every wedge repeats the departures of the one before, so that two rows at one radius
+// would be two for each wedge round the circle, and the piece would not lie flat.
+//
 // The radius is 0.1 to 500 cm, and N from 1 to 100. A wedge too steep for its
 // stitches, a ring too narrow, or different wedges of too many rows together are
 // refused with the nearest number of wedges that can be knit; a number that was not

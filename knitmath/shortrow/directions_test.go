@@ -14,7 +14,7 @@ import (
 // odd number of rows, so that a right-side row is next.
 func TestWedgeDirections(t *testing.T) {
 	six := 6
-	out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, Spread: TurnSpreadInterleaved})
 	if err != nil {
 		t.Fatal(err)
 	}

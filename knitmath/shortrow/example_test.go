@@ -25,11 +25,11 @@ func Example() {
 	}
 	// Output:
 	// 6 rows, 3 turns
-	// 1 WS p16, turn
-	// 2 RS make DS, k15
-	// 3 WS p10, turn
-	// 4 RS make DS, k9
+	// 1 WS p14, turn
+	// 2 RS make DS, k13
+	// 3 WS p9, turn
+	// 4 RS make DS, k8
 	// 5 WS p4, turn
 	// 6 RS make DS, k3
-	// 7 WS [p3, p DS, p2] 3 times
+	// 7 WS p3, [p DS, p4] 3 times
 }

@@ -12,7 +12,7 @@ func TestGroupedStepsStandTogether(t *testing.T) {
 	for width := 2; width <= 24; width++ {
 		for rise := 2; rise <= 2*width; rise += 2 {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
-				in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall}
+				in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Spread: TurnSpreadInterleaved}
 				plain, err := PlanWedge(in)
 				in.Spread = TurnSpreadGrouped
 				out, refused := PlanWedge(in)

@@ -8,12 +8,11 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// notices are the remarks on a wedge, on the pairs of rows that were wanted for it
-// and those that were planned.
-func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
+// notices are the remarks on a wedge and on its turns.
+func (w wedge) notices(out Wedge, p placed) []report.Notice {
 	var list []report.Notice
 	if w.asked != float64(out.RiseRows) {
-		list = append(list, riseNotice(w.riseField, w.asked, out.RiseRows, w.roundedBy(out, wanted, planned)))
+		list = append(list, riseNotice(w.riseField, w.asked, out.RiseRows, w.roundedBy(out, p.wanted, p.planned)))
 	}
 	if w.tall != TallEndUnspecified {
 		if n := everyStitch(out.Turns); n >= manyTurns {
@@ -21,10 +20,13 @@ func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
 				Description: report.CountOf(n, "turns") + " follow one another stitch by stitch, as steep as short rows go, as at a heel; " +
 					"elsewhere the edge stretches into holes, and a lower rise or more stitches would ease it"})
 		}
+		if p.wanting != nil {
+			list = append(list, manyRunsNotice(*p.wanting))
+		}
 		return list
 	}
-	if _, steep := eased(wanted); steep {
-		return append(list, w.steepNotice(wanted, out.GreatestDepartureRows))
+	if _, steep := eased(p.wanted); steep {
+		return append(list, w.steepNotice(p.wanted, out.GreatestDepartureRows))
 	}
 	if out.GreatestDepartureRows > maxDeparture {
 		return append(list, report.Notice{Reason: DoublesStandOut, Field: "turn_method",
@@ -32,6 +34,16 @@ func (w wedge) notices(out Wedge, wanted, planned []int) []report.Notice {
 				measure.Decimal(out.GreatestDepartureRows, 2) + " rows; another way of turning stays within one"})
 	}
 	return list
+}
+
+// manyRunsNotice says how much further easy turns depart.
+func manyRunsNotice(rows float64) report.Notice {
+	excess := "no excess up to " + strconv.Itoa(MaxExcess) + " rows"
+	if rows <= MaxExcess {
+		excess = "an excess of " + report.AmountOf(measure.Decimal(rows, 2), "rows")
+	}
+	return report.Notice{Reason: ManyRuns, Field: "excess_rows",
+		Description: "no steps of one or two runs lie that near to the profile; the nearest turns are given; " + excess + " allows easy ones"}
 }
 
 // manyTurns is how many turns in succession a stitch apart are remarked on. Fewer are

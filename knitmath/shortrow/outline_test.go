@@ -95,7 +95,7 @@ func stepAt(t *testing.T, l outline.Line, x float64) float64 {
 // the left: 1 row for 0.5 cm, 3 rows for 1 cm, 5 rows for 0.5 cm.
 func TestWedgeOutlineByHand(t *testing.T) {
 	rise := 4
-	out, err := PlanWedge(WedgeInput{WidthStitches: 4, RiseRows: &rise, TallEnd: TallEndRight,
+	out, err := PlanWedge(WedgeInput{WidthStitches: 4, RiseRows: &rise, TallEnd: TallEndRight, Spread: TurnSpreadInterleaved,
 		Gauge: &gauge.Gauge{Stitches: 20, Rows: 40}, WithOutline: true})
 	if err != nil {
 		t.Fatal(err)

@@ -14,23 +14,35 @@ import (
 // wanted is a profile: straight lines through points equally spaced over the
 // width. A wedge that rises by n pairs has the points 2n, 0 rows from the right
 // edge when it is tall there; 0, 2n when tall at the left; 0, 2n, 0 at the centre;
-// 2n, 0, 2n at both sides; a curve brings its own. Under the middle of stitch x
-// every stitch gets the whole number of pairs nearest to that height,
+// 2n, 0, 2n at both sides; a curve brings its own.
 //
-//	pairs(x) = round(profile(x) / 2)     half-way up
+// The turns of a straight wedge lie nearest to the profile h stitches from the tall
+// point of a flank of L,
 //
-// so that the fabric is never more than one row from the profile. A stitch pulled
-// into a double has one row more, and the first turn lies a stitch further from an
-// edge where that would be the edge stitch: such a wedge is never more than a pair
-// from the profile, nor are grouped turns, which are refused otherwise. A curve
-// whose double stitches leave it by more says so.
+//	h = L * (2i + 1) / 2n,  i = 0 .. n-1
+//
+// each at the nearest stitch, which gives every stitch the pairs nearest to the
+// profile: the fabric is nowhere more than one row from it. Turns whose doubles have a
+// row more lie half a stitch nearer the tall point, and as far from an edge as leaves
+// the edge stitch single: such fabric is nowhere more than a pair from the profile.
+// Interleaved, these are the turns. Grouped, their steps are sorted, and refused
+// where they leave the profile by more than a pair. Left to itself, the plan is that of
+// least effort, in one or two runs of equal steps, that departs by no more than
+// ExcessRows, 1 if it is nil, beyond what the nearest turns do. Where there is none
+// the nearest turns are the plan, and a notice says so. By default the fabric is so
+// nowhere more than a pair from the profile, or three rows with double stitches.
+//
+// Of a curve every stitch gets the whole number of pairs nearest to the height under
+// its middle, half-way up, to within one row; with double stitches to within a pair
+// or so, and one that leaves it by more says so.
+//
 // Short rows come in pairs, out and back, so a rise is a whole number of pairs:
 // rounded as asked, an odd rise up unless said otherwise.
 //
-// WidthStitches must be in [2, 10000] and heights in [0, 2000] rows. Neighbouring
-// turns are at least a stitch apart. A straight wedge that is steeper is refused
-// with the most rows that fit; a curve is eased where it is steeper, and a notice
-// says where and by how much.
+// WidthStitches must be in [2, 10000], heights in [0, 2000] rows and ExcessRows in
+// [0, 100]. Neighbouring turns are at least a stitch apart. A straight wedge that is
+// steeper is refused with the most rows that fit; a curve is eased where it is
+// steeper, and a notice says where and by how much.
 //
 // Source: own derivation.
 func PlanWedge(in WedgeInput) (Wedge, error) {
@@ -39,19 +51,23 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if err := c.Err(); err != nil {
 		return Wedge{}, err
 	}
-	wanted, planned := w.heights(in.Spread)
-	list := spans(planned, w.shortest)
-	w.vetSpans(&c, planned, list)
+	p := w.place(in)
+	list := spans(p.planned, w.shortest)
+	w.vetSpans(&c, p.planned, list)
 	if err := c.Err(); err != nil {
 		return Wedge{}, err
 	}
 	out := w.knit(list)
-	out.unit, out.AskedRiseRows, out.PairCount = in.DisplayUnit, w.asked, slices.Max(planned)
+	out.unit, out.AskedRiseRows, out.PairCount = in.DisplayUnit, w.asked, slices.Max(p.planned)
 	out.RiseRows = slices.Max(out.heights) - slices.Min(out.heights)
-	out.GreatestDepartureRows = w.profile.departure(out.heights)
+	out.GreatestDepartureRows, out.easy = w.profile.departure(out.heights), p.easy && p.wanting == nil
+	if p.nearest != nil {
+		least := w.profile.departure(shortRowHeights(w.width, spans(p.nearest, w.shortest), w.method))
+		out.LeastDepartureRows = &least
+	}
 	if in.Spread == TurnSpreadGrouped && out.GreatestDepartureRows > maxDeparture {
 		c.Infeasible("grouped turns would leave the profile by "+measure.Decimal(out.GreatestDepartureRows, 2)+
-			" rows, which is more than a pair; use the interleaved spread", "spread")
+			" rows, which is more than a pair; use another spread", "spread")
 		return Wedge{}, c.Err()
 	}
 	if in.Gauge != nil {
@@ -65,23 +81,56 @@ func PlanWedge(in WedgeInput) (Wedge, error) {
 	if in.WithOutline {
 		out.Outline = w.outline(out, st, rw)
 	}
-	out.Notices = w.notices(out, wanted, planned)
+	out.Notices = w.notices(out, p)
 	return out, nil
 }
 
-// heights is, for every stitch, the pairs of rows that are wanted, and those that
-// turns can make.
-func (w wedge) heights(order TurnSpread) (wanted, planned []int) {
-	wanted = w.profile.pairs(w.rounding)
-	if order == TurnSpreadGrouped {
-		wanted = grouped(wanted, w.tall)
-	}
-	planned, _ = eased(wanted)
-	if w.method == TurnMethodGerman {
-		planned = clearOfDoubles(planned, w.tall)
-	}
-	return wanted, planned
+// placed is the turns of a wedge as the pairs of rows that they give every stitch.
+type placed struct {
+	wanted, planned []int
+	nearest         []int // of a straight wedge: those of the turns nearest to the profile
+	easy            bool  // the turns are, or were to be, those of least effort
+	// wanting is how much more the turns would have to be allowed to depart to be
+	// easy; nil where they are, or were not to be.
+	wanting *float64
 }
+
+// place chooses the turns.
+func (w wedge) place(in WedgeInput) placed {
+	if w.tall == TallEndUnspecified {
+		p := placed{wanted: w.profile.pairs(w.rounding)}
+		p.planned, _ = eased(p.wanted)
+		if w.method == TurnMethodGerman {
+			p.planned = clearOfDoubles(p.planned, w.tall)
+		}
+		return p
+	}
+	var p placed
+	f := w.flank()
+	places := f.line().Nearest()
+	p.nearest = f.pairs(places)
+	switch in.Spread {
+	case TurnSpreadInterleaved:
+	case TurnSpreadGrouped:
+		places = grouped(places)
+	default:
+		p.easy = true
+		var ok bool
+		if places, ok = f.easy(fault.Or(in.ExcessRows, defaultExcess), w.shortest); !ok {
+			wanting := f.wanting(w.shortest)
+			p.wanting = &wanting
+		}
+	}
+	p.planned = f.pairs(places)
+	p.wanted = p.planned
+	return p
+}
+
+// defaultExcess is half a pair of rows. Equal groups of stitches from edge to edge, as
+// the trade prints a shoulder, leave a whole group at either end where the profile
+// wants half a one: turns that depart by 1 - n/L rows at least then depart by
+// 2n/(n+1) - n/L, which is less than a row more.
+const defaultExcess = 1.0
 
 // vetSpans checks that there are short rows to plan, and not too many.
 func (w wedge) vetSpans(c *fault.Checks, planned []int, list []span) {
@@ -116,10 +165,12 @@ func (w wedge) knit(list []span) Wedge {
 	}
 	heights := shortRowHeights(w.width, list, w.method)
 	full := len(s.rows) - 2*len(list)
+	turns := sequences(s.turns, w.width)
 	return Wedge{
-		TurnCount: len(s.turns), Turns: sequences(s.turns, w.width), Rows: s.rows,
+		TurnCount: len(s.turns), Turns: turns, Rows: s.rows,
 		FullRows: full, TallRows: full + slices.Max(heights),
-		width: w.width, shortest: w.shortest, method: w.method,
+		Effort: effort(turns, w.width, w.shortest),
+		width:  w.width, shortest: w.shortest, method: w.method,
 		heights: heights,
 	}
 }

@@ -2,7 +2,7 @@ package shortrow
 
 import (
 	"math"
-	"sort"
+	"slices"
 
 	"example.com/knitmath/knitmath/measure"
 )
@@ -85,50 +85,17 @@ func eased(pairs []int) ([]int, bool) {
 	return under, changed
 }
 
-// grouped moves the turns of a straight wedge so that equal steps between them
-// stand together, the larger nearest the tall end.
-func grouped(pairs []int, tall TallEnd) []int {
-	width := len(pairs)
-	out := append([]int(nil), pairs...)
-	// One flank is enough: from the tall end outward, the others mirror it.
-	flank := width
-	at := func(d int) int { return d }
-	switch tall {
-	case TallEndLeft:
-		at = func(d int) int { return width - 1 - d }
-	case TallEndCentre:
-		flank = (width + 1) / 2
-		at = func(d int) int { return flank - 1 - d }
-	case TallEndSides:
-		flank = (width + 1) / 2
-	}
-	var turns []int
-	for d := 1; d < flank; d++ {
-		if pairs[at(d)] < pairs[at(d-1)] {
-			turns = append(turns, d)
-		}
-	}
-	if len(turns) < 2 {
-		return out
-	}
-	steps := make([]int, len(turns)-1)
+// grouped moves the turns of a flank so that equal steps between them stand
+// together, the larger nearest the tall end.
+func grouped(places []int) []int {
+	steps := make([]int, len(places)-1)
 	for i := range steps {
-		steps[i] = turns[i+1] - turns[i]
+		steps[i] = places[i+1] - places[i]
 	}
-	sort.Sort(sort.Reverse(sort.IntSlice(steps)))
-	next, level := 0, pairs[at(0)]
-	for d := range flank {
-		if next < len(turns) && d == turns[next] {
-			level--
-			next++
-			if next < len(turns) {
-				turns[next] = d + steps[next-1]
-			}
-		}
-		out[at(d)] = level
-		if tall == TallEndCentre || tall == TallEndSides {
-			out[width-1-at(d)] = level
-		}
+	slices.SortFunc(steps, func(a, b int) int { return b - a })
+	out := []int{places[0]}
+	for i, step := range steps {
+		out = append(out, out[i]+step)
 	}
 	return out
 }

@@ -1,7 +1,6 @@
 package shortrow
 
 import (
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -21,11 +20,20 @@ type Raise struct {
 // before the first of its stitches; the round after closes them, from the right
 // side.
 //
+// The turns lie in steps of least effort that depart from the fall to both sides by no
+// more than a row beyond what they must, or as near to it as they can where there are
+// none: the raise stands alone, so that no departure adds up, as those of a circle of
+// wedges would.
+//
 // rise must be even, from 2 to the raised stitches less one, which are at most
 // all.
 func RaiseRound(stitches, raised, rise int, order Order, method TurnMethod) Raise {
 	p := straight(raised, rise, TallEndCentre)
-	list := spans(p.pairs(measure.RoundingNearest), order == OrderShortestFirst)
+	shortest := order == OrderShortestFirst
+	// The stitch beyond any turn is one of the round, so that it may be a double.
+	f := flank{width: raised, tall: TallEndCentre, turns: rise / 2, most: (raised - 1) / 2, double: method == TurnMethodGerman}
+	places, _ := f.easy(defaultExcess, shortest)
+	list := spans(f.pairs(places), shortest)
 	return Raise{
 		Rows:                  raiseRows(stitches, list, method),
 		TurnCount:             2 * len(list),

@@ -40,8 +40,12 @@ func checkRaised(t *testing.T, stitches, raised, rise int, order Order, method T
 	}
 	h := m.Heights()
 	middle := h[raised/2] - below[raised/2] - 2
-	if middle != rise || r.GreatestDepartureRows > maxDeparture {
-		t.Fatalf("%s: raised by %d", at, middle)
+	limit := 2.0
+	if method == TurnMethodGerman {
+		limit = 3
+	}
+	if middle != rise || r.GreatestDepartureRows > limit {
+		t.Fatalf("%s: raised by %d, departs by %v", at, middle, r.GreatestDepartureRows)
 	}
 	for x := raised; x < len(h); x++ {
 		if h[x]-below[x] != 2 {

@@ -45,14 +45,15 @@ const (
 	TurnMethodYarnOver
 )
 
-// TurnSpread is the order of unequal steps between turns.
+// TurnSpread is how the steps between turns are chosen.
 type TurnSpread int32
 
-// The orders.
+// The choices.
 const (
-	TurnSpreadUnspecified TurnSpread = iota // interleaved
+	TurnSpreadUnspecified TurnSpread = iota // least effort of a straight wedge, interleaved of a curve
 	TurnSpreadInterleaved
 	TurnSpreadGrouped
+	TurnSpreadLeastEffort
 )
 
 // Ranges of a wedge.
@@ -64,6 +65,10 @@ const (
 	// MaxProfilePoints is the most points of a curve: a point a stitch for the
 	// widest piece that anybody shapes by eye.
 	MaxProfilePoints = 500
+	// MaxExcess is the most rows that turns may depart beyond the nearest ones: more
+	// than the rise of any shoulder or heel, so that whoever asks for it wants equal
+	// steps whatever they cost.
+	MaxExcess = 100
 	// MaxWedgeSpans is the most pairs of short rows in one answer, all humps of a
 	// curve together: each comes back written out.
 	MaxWedgeSpans = 2_000
@@ -85,6 +90,7 @@ type WedgeInput struct {
 	ProfileRows      []float64
 	ProfileCm        []float64
 	WithOutline      bool
+	ExcessRows       *float64
 }
 
 // A TurnRun is a number of equal steps between turns.
@@ -122,13 +128,17 @@ type Wedge struct {
 	RiseCm                *float64
 	RiseAngleDegrees      *float64
 	GreatestDepartureRows float64
-	Notices               []report.Notice
+	// LeastDepartureRows is that of the nearest turns; nil for a curve.
+	LeastDepartureRows *float64
+	Effort             int
+	Notices            []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
 	width    int
 	shortest bool
 	method   TurnMethod
+	easy     bool  // the turns are those of least effort
 	heights  []int // short rows under every stitch
 	unit     measure.DisplayUnit
 }

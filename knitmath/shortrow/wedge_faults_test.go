@@ -67,7 +67,7 @@ func TestWedgeRefusals(t *testing.T) {
 		"no centre": {WedgeInput{WidthStitches: 2, RiseRows: &two, TallEnd: TallEndCentre},
 			[]string{"width_stitches INFEASIBLE", "tall_end INFEASIBLE"}},
 		"no pair": {WedgeInput{WidthStitches: 10, RiseCm: &tiny, Gauge: loose, TallEnd: 1}, []string{"rise_cm INFEASIBLE"}},
-		"enums": {WedgeInput{WidthStitches: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 3,
+		"enums": {WedgeInput{WidthStitches: 10, RiseRows: &two, TallEnd: -1, Order: 3, TurnMethod: 4, Rounding: 4, Spread: 4,
 			DisplayUnit: 3},
 			[]string{"tall_end UNKNOWN_VALUE", "order UNKNOWN_VALUE", "turn_method UNKNOWN_VALUE", "rounding UNKNOWN_VALUE",
 				"spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},

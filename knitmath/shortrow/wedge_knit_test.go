@@ -5,6 +5,7 @@ import (
 	"math/big"
 	"testing"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/knittest"
 )
 
@@ -37,7 +38,7 @@ func wedgesOf(width, rise int) []WedgeInput {
 	for tall := TallEndRight; tall <= TallEndSides; tall++ {
 		for order := OrderLongestFirst; order <= OrderShortestFirst; order++ {
 			for method := TurnMethodWrapAndTurn; method <= TurnMethodYarnOver; method++ {
-				for turnSpread := TurnSpreadInterleaved; turnSpread <= TurnSpreadGrouped; turnSpread++ {
+				for turnSpread := TurnSpreadInterleaved; turnSpread <= TurnSpreadLeastEffort; turnSpread++ {
 					wedges = append(wedges, WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Order: order,
 						TurnMethod: method, Spread: turnSpread})
 				}
@@ -93,9 +94,13 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 	if in.TurnMethod == TurnMethodGerman || in.Spread == TurnSpreadGrouped {
 		limit = 2
 	}
+	if eased := in.Spread == TurnSpreadUnspecified || in.Spread == TurnSpreadLeastEffort; eased {
+		limit += fault.Or(in.ExcessRows, 1)
+	}
 	if worst > limit+1e-9 {
 		t.Fatalf("%s: departs by %v rows", at, worst)
 	}
+	checkEffort(t, in, out)
 }
 
 func describe(in WedgeInput) string {

@@ -14,7 +14,7 @@ import (
 // 24*1/6, 24*3/6 and 24*5/6 = 4, 12, 20 stitches from the tall edge.
 func TestWedgeByHand(t *testing.T) {
 	six := 6
-	out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndRight})
+	out, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndRight, Spread: TurnSpreadInterleaved})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -28,13 +28,14 @@ func TestWedgeByHand(t *testing.T) {
 		}
 	}
 	german, err := PlanWedge(WedgeInput{WidthStitches: 24, RiseRows: &six, TallEnd: TallEndLeft, TurnMethod: TurnMethodGerman,
-		Order: OrderShortestFirst})
+		Order: OrderShortestFirst, Spread: TurnSpreadInterleaved})
 	if err != nil {
 		t.Fatal(err)
 	}
-	// German: one stitch more is worked and made double. The second wrong-side
-	// row passes that double stitch, the 5th from the left edge, and turns after
-	// the 13th.
+	// German: one stitch more is worked and made double. The doubles ask for turns half a
+	// stitch nearer the tall edge, at 3.5, 11.5 and 19.5, which is half-way and goes up.
+	// The second wrong-side row passes the double stitch, the 5th from the left edge, and
+	// turns after the 13th.
 	want = []string{
 		"p5, turn", "make DS, k4", "p4, p DS, p8, turn", "make DS, k12", "p12, p DS, p8, turn", "make DS, k20",
 		"p20, p DS, p3",
@@ -97,11 +98,14 @@ func TestWedgeAtTheLimit(t *testing.T) {
 }
 
 func FuzzPlanWedge(f *testing.F) {
-	f.Add(24, 6, int32(1), int32(1), int32(1), int32(0), int32(0))
-	f.Add(75, 31, int32(3), int32(2), int32(2), int32(3), int32(2))
-	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, turnSpread int32) {
+	f.Add(24, 6, int32(1), int32(1), int32(1), int32(0), int32(0), 1.0)
+	f.Add(75, 31, int32(3), int32(2), int32(2), int32(3), int32(2), 0.0)
+	f.Fuzz(func(t *testing.T, width, rise int, tall, order, method, rounding, turnSpread int32, excess float64) {
 		in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: Order(order),
 			TurnMethod: TurnMethod(method), Spread: TurnSpread(turnSpread)}
+		if excess != 1 {
+			in.ExcessRows = &excess
+		}
 		if width > 400 {
 			width = 400 // larger pieces are worked in TestWedgeAtTheLimit
 			in.WidthStitches = width

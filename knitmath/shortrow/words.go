@@ -46,6 +46,26 @@ func (s *TurnSequence) add(step int) {
 	s.Steps = append(s.Steps, TurnRun{step, 1})
 }
 
+// effort is how much of the turns there is to remember. Two sides that turn alike are
+// counted once.
+func effort(turns []TurnSequence, width int, shortest bool) int {
+	if len(turns) == 2 && turns[0].mirrors(turns[1]) {
+		turns = turns[:1]
+	}
+	n := 0
+	for _, s := range turns {
+		n += 1 + 2*len(s.Steps)
+		begins := s.FirstUnworkedStitches
+		if shortest {
+			begins = width - begins
+		}
+		if len(s.Steps) > 0 && s.Steps[0].Stitches == begins {
+			n--
+		}
+	}
+	return n
+}
+
 // Summary says the answer in words.
 func (o Wedge) Summary() string {
 	var b strings.Builder

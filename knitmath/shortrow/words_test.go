@@ -18,7 +18,7 @@ func TestWordsOfOne(t *testing.T) {
 		43: "Turn with 4 stitches unworked, then 9 stitches before the last turn; " +
 			"then 8 stitches before the last turn; then 9 stitches before the last turn twice. ",
 	} {
-		out, err := PlanWedge(WedgeInput{WidthStitches: width, RiseRows: &ten, TallEnd: TallEndRight})
+		out, err := PlanWedge(WedgeInput{WidthStitches: width, RiseRows: &ten, TallEnd: TallEndRight, Spread: TurnSpreadInterleaved})
 		if err != nil || !strings.Contains(out.Summary(), want) {
 			t.Errorf("%d stitches: %q, %v", width, out.Summary(), err)
 		}

@@ -101,7 +101,8 @@ func TestRaglanNecksInWords(t *testing.T) {
 	}
 }
 
-// A raise is told row by row: two turns a side on a back of 134, from 268 stitches.
+// A raise is told row by row: two turns a side on a back of 134, from 268 stitches, each
+// half of which they cut into groups of 22, 22 and 23.
 func TestRaiseInWords(t *testing.T) {
 	out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200,
 		BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4)}})
@@ -112,12 +113,12 @@ func TestRaiseInWords(t *testing.T) {
 	want := []string{
 		"Round 1, with the back raise: on the first 134 of 268 stitches work short rows, the middle of the back rising by 4 rows.",
 		d[3], // what w&t means
-		"Short row 1 (right side): k117, w&t.",
-		"Short row 2 (wrong side): p100, w&t.",
-		"Short row 3 (right side): k67, w&t.",
-		"Short row 4 (wrong side): p34, w&t.",
-		"Short row 5 (right side, to the end of round 1): k2, [k32, k1 tog with its wrap] twice, k150.",
-		"Round 2: [k16, k1 tog with its wrap, k16] twice, k202, which closes the gaps of the wrong side.",
+		"Short row 1 (right side): k112, w&t.",
+		"Short row 2 (wrong side): p90, w&t.",
+		"Short row 3 (right side): k68, w&t.",
+		"Short row 4 (wrong side): p46, w&t.",
+		"Short row 5 (right side, to the end of round 1): k46, [k1 tog with its wrap, k21] twice, k134.",
+		"Round 2: [k21, k1 tog with its wrap] twice, k224, which closes the gaps of the wrong side.",
 		"Rounds 3-34: work even.",
 	}
 	if got := d[2 : 2+len(want)]; !slices.Equal(got, want) {

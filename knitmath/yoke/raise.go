@@ -167,7 +167,7 @@ func settleRise(c *fault.Checks, y *circular, raise *BackRaise, plan *BackRaiseP
 var raiseCited = []report.Source{
 	percentageCited("short rows across the back, 6 rows unless asked otherwise"),
 	{Figure: "places of the turns", Status: report.SourceStatusOwnDerivation,
-		Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile, which falls evenly " +
-			"from the centre of the back to both its edges"},
+		Citation: "own derivation: of the steps that depart little more than the nearest turns do from a profile that falls evenly " +
+			"from the centre of the back to both its edges, those with the least to remember"},
 	{Figure: "ways of turning and closing the gap", Citation: "common practice", Status: report.SourceStatusCommonPractice},
 }

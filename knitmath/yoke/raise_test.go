@@ -13,9 +13,11 @@ import (
 	"example.com/knitmath/knitmath/shortrow"
 )
 
-// Worked by hand. 100 stitches on the needle, a back of 24, 4 rows: 2 pairs. The
-// profile 4 * (1 - |2x - 23|/24) passes 1 and 3 rows where |2x - 23| = 18 and 6,
-// so that the pairs turn 3 and 9 stitches from the edges.
+// Worked by hand. 100 stitches on the needle, a back of 24, 4 rows: 2 pairs, whose
+// turns cut each half of 12 stitches into three groups of 4. With the shortest row first
+// the work begins in the middle, where there is no group to count, so that its turns may
+// as well lie nearest to the profile: 4 * (1 - |2x - 23|/24) passes 1 and 3 rows where
+// |2x - 23| = 18 and 6, 3 and 9 stitches from the edges.
 func TestBackRaiseByHand(t *testing.T) {
 	for _, c := range []struct {
 		method shortrow.TurnMethod
@@ -23,20 +25,20 @@ func TestBackRaiseByHand(t *testing.T) {
 		want   []string
 	}{
 		{shortrow.TurnMethodWrapAndTurn, shortrow.OrderLongestFirst, []string{
-			"k21, w&t", "p18, w&t", "k12, w&t", "p6, w&t",
-			"k6, [k1 tog with its wrap, k5] twice, k73",
-			"[k2, k1 tog with its wrap, k3] twice, k88"}},
+			"k20, w&t", "p16, w&t", "k12, w&t", "p8, w&t",
+			"k8, [k1 tog with its wrap, k3] twice, k76",
+			"[k3, k1 tog with its wrap] twice, k92"}},
 		// The wrong side passes its first turn and closes it; the last one waits.
 		{shortrow.TurnMethodWrapAndTurn, shortrow.OrderShortestFirst, []string{
 			"k15, w&t", "p6, w&t", "k6, k1 tog with its wrap, k5, w&t", "p12, p1 tog with its wrap, p5, w&t",
 			"k18, k1 tog with its wrap, k78", "k2, k1 tog with its wrap, k97"}},
 		{shortrow.TurnMethodYarnOver, shortrow.OrderLongestFirst, []string{
-			"k21, turn", "yo, p18, turn", "yo, k12, turn", "yo, p6, turn",
-			"yo, k6, k2tog, k5, k2tog, k78", // each k2tog takes a yarn over and the stitch after it
-			"k2, ssk, k5, ssk, k91"}},       // each ssk takes a stitch and the yarn over after it
+			"k20, turn", "yo, p16, turn", "yo, k12, turn", "yo, p8, turn",
+			"yo, k8, k2tog, k3, k2tog, k79", // each k2tog takes a yarn over and the stitch after it
+			"[k3, ssk] twice, k92"}},        // each ssk takes a stitch and the yarn over after it
 		{shortrow.TurnMethodGerman, shortrow.OrderLongestFirst, []string{
-			"k22, turn", "make DS, p19, turn", "make DS, k13, turn", "make DS, p7, turn",
-			"make DS, k6, k DS, k5, k DS, k78", "k2, k DS, k5, k DS, k91"}},
+			"k21, turn", "make DS, p17, turn", "make DS, k13, turn", "make DS, p9, turn",
+			"make DS, k8, k DS, k3, k DS, k79", "[k3, k DS] twice, k92"}},
 	} {
 		raise := &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4), BackStitches: new(24), Order: c.order, TurnMethod: c.method}
 		plan := raiseOn(t, 100, raise)

@@ -33,6 +33,7 @@ func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
 		ProfileRows:      req.ProfileRows,
 		ProfileCm:        req.ProfileCm,
 		WithOutline:      req.WithOutline,
+		ExcessRows:       req.ExcessRows,
 	}
 }
 
@@ -49,6 +50,8 @@ func wedgeOut(out shortrow.Wedge) *knitmathv1.PlanWedgeResponse {
 		RiseCm:                out.RiseCm,
 		RiseAngleDegrees:      out.RiseAngleDegrees,
 		GreatestDepartureRows: out.GreatestDepartureRows,
+		LeastDepartureRows:    out.LeastDepartureRows,
+		Effort:                countOut(out.Effort),
 		Summary:               out.Summary(),
 		Directions:            out.Directions(),
 		Notices:               each(out.Notices, noticeOut),

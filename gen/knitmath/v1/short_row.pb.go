@@ -203,17 +203,26 @@ func (TurnMethod) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{2}
 }
 
-// How unequal steps between turns are spread.
+// How the steps between turns are chosen.
 type TurnSpread int32
 
 const (
-	// Interleaved.
+	// Least effort of a straight wedge, interleaved of a curve.
 	TurnSpread_TURN_SPREAD_UNSPECIFIED TurnSpread = 0
 	// Each turn where the profile wants it most nearly.
 	TurnSpread_TURN_SPREAD_INTERLEAVED TurnSpread = 1
-	// Equal steps together, the larger nearest the tall end: easier to follow.
-	// Refused where it would leave the profile by more than one pair of rows.
+	// The same steps, equal ones together, the larger nearest the tall end. Refused
+	// where it would leave the profile by more than one pair of rows. Straight
+	// wedges only.
 	TurnSpread_TURN_SPREAD_GROUPED TurnSpread = 2
+	// Equal steps, or two runs of equal steps a stitch apart, "5 stitches 3 times,
+	// then 4 stitches twice": of those that depart from the profile by no more than
+	// excess_rows allows, the ones with the least to remember, and of these the ones
+	// that depart least. Steps that begin with as many stitches as they have, left
+	// unworked at the edge or worked from it, have a number less to remember: 25
+	// stitches that rise 4 pairs are worked in five equal groups. Where there are
+	// none, interleaved. Straight wedges only.
+	TurnSpread_TURN_SPREAD_LEAST_EFFORT TurnSpread = 3
 )
 
 // Enum value maps for TurnSpread.
@@ -222,11 +231,13 @@ var (
 		0: "TURN_SPREAD_UNSPECIFIED",
 		1: "TURN_SPREAD_INTERLEAVED",
 		2: "TURN_SPREAD_GROUPED",
+		3: "TURN_SPREAD_LEAST_EFFORT",
 	}
 	TurnSpread_value = map[string]int32{
-		"TURN_SPREAD_UNSPECIFIED": 0,
-		"TURN_SPREAD_INTERLEAVED": 1,
-		"TURN_SPREAD_GROUPED":     2,
+		"TURN_SPREAD_UNSPECIFIED":  0,
+		"TURN_SPREAD_INTERLEAVED":  1,
+		"TURN_SPREAD_GROUPED":      2,
+		"TURN_SPREAD_LEAST_EFFORT": 3,
 	}
 )
 
@@ -286,7 +297,8 @@ type PlanWedgeRequest struct {
 	// Which way a rise that is not a whole number of pairs of rows goes. Default
 	// nearest, an odd rise up.
 	Rounding Rounding `protobuf:"varint,9,opt,name=rounding,proto3,enum=knitmath.v1.Rounding" json:"rounding,omitempty"`
-	// How unequal steps are spread. Default interleaved.
+	// How the steps between turns are chosen. Default least effort for a straight
+	// wedge; a curve is interleaved, and refused with another.
 	Spread TurnSpread `protobuf:"varint,10,opt,name=spread,proto3,enum=knitmath.v1.TurnSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -301,6 +313,11 @@ type PlanWedgeRequest struct {
 	ProfileCm []float64 `protobuf:"fixed64,13,rep,packed,name=profile_cm,json=profileCm,proto3" json:"profile_cm,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How many rows steps of least effort may depart from the profile beyond what the
+	// nearest turns do, 0 to 100; 0 is the most exact. Only with that spread. Default
+	// 1: with equal groups from edge to edge, as the trade prints them, a turn lies up
+	// to half a pair of rows farther from the profile than it must.
+	ExcessRows *float64 `protobuf:"fixed64,15,opt,name=excess_rows,json=excessRows,proto3,oneof" json:"excess_rows,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -436,6 +453,13 @@ func (x *PlanWedgeRequest) GetWithOutline() bool {
 		return x.WithOutline
 	}
 	return false
+}
+
+func (x *PlanWedgeRequest) GetExcessRows() float64 {
+	if x != nil && x.ExcessRows != nil {
+		return *x.ExcessRows
+	}
+	return 0
 }
 
 func (x *PlanWedgeRequest) GetFields() []string {
@@ -671,6 +695,9 @@ type PlanWedgeResponse struct {
 	//   - TURNS_AT_EVERY_STITCH, at the field that gives the rise: five or more turns of a
 	//     side of a straight wedge, all of them, lie one stitch apart, as at a heel; the
 	//     edge stretches into holes elsewhere (common practice).
+	//   - MANY_RUNS, at excess_rows: no steps of one or two runs lie near enough to the
+	//     profile of a straight wedge; the nearest turns are given. The text says how
+	//     much more excess would allow some.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -701,12 +728,20 @@ type PlanWedgeResponse struct {
 	// stitch and the profile, in rows: for a straight wedge the profile of the rise
 	// obtained, for a curve the one asked for.
 	GreatestDepartureRows float64 `protobuf:"fixed64,15,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
+	// How much there is to remember: of every side that turns, the stitches it begins
+	// with and the two numbers of each run of steps, one fewer where it begins with as
+	// many stitches as the first step has, left unworked or, with the shortest row
+	// first, worked. Two sides that turn alike are counted once.
+	Effort int32 `protobuf:"varint,16,opt,name=effort,proto3" json:"effort,omitempty"`
+	// The greatest distance for the turns that lie nearest to the profile, in rows: the
+	// least possible. Absent for a curve.
+	LeastDepartureRows *float64 `protobuf:"fixed64,17,opt,name=least_departure_rows,json=leastDepartureRows,proto3,oneof" json:"least_departure_rows,omitempty"`
 	// The heights across the width; absent unless asked for. x is measured from the
 	// left edge, y is what lies under each stitch, resolving rows included: both in
 	// cm, or in stitches and rows without gauge. Line "top edge" goes in steps from
 	// stitch to stitch, as knit, at most 20,000 points; line "wanted" is the
 	// profile asked for, on top of the rows that all stitches have, at most 500.
-	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -846,6 +881,20 @@ func (x *PlanWedgeResponse) GetGreatestDepartureRows() float64 {
 	return 0
 }
 
+func (x *PlanWedgeResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
+func (x *PlanWedgeResponse) GetLeastDepartureRows() float64 {
+	if x != nil && x.LeastDepartureRows != nil {
+		return *x.LeastDepartureRows
+	}
+	return 0
+}
+
 func (x *PlanWedgeResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -856,7 +905,9 @@ func (x *PlanWedgeResponse) GetOutline() *Outline {
 // Asks for a disc or ring of wedges. The stitches run from the centre to the
 // outer edge; the rows run round. Each wedge is a straight one of short rows,
 // tall at the outer edge, then its gaps are closed and it is worked even for as
-// long as the inner edge needs.
+// long as the inner edge needs. Its turns lie where its profile wants them most
+// nearly, not in steps of least effort: every wedge repeats the departures of the
+// one before, and at one radius they add up round the circle.
 type PlanCircleOfWedgesRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge.
@@ -1344,7 +1395,8 @@ var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\n" +
-	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xeb\t\n" +
+	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xab\n" +
+	"\n" +
 	"\x10PlanWedgeRequest\x126\n" +
 	"\x0ewidth_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\x18\x18\x90N(\x02R\rwidthStitches\x121\n" +
 	"\trise_rows\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\b\x18\xd0\x0f(\x01H\x00R\briseRows\x88\x01\x01\x12C\n" +
@@ -1355,14 +1407,16 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x05order\x18\a \x01(\x0e2\x1a.knitmath.v1.ShortRowOrderB.\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1f\x1a\x1dSHORT_ROW_ORDER_LONGEST_FIRSTR\x05order\x12d\n" +
 	"\vturn_method\x18\b \x01(\x0e2\x17.knitmath.v1.TurnMethodB*\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1b\x1a\x19TURN_METHOD_WRAP_AND_TURNR\n" +
 	"turnMethod\x12T\n" +
-	"\brounding\x18\t \x01(\x0e2\x15.knitmath.v1.RoundingB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10ROUNDING_NEARESTR\brounding\x12Y\n" +
+	"\brounding\x18\t \x01(\x0e2\x15.knitmath.v1.RoundingB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10ROUNDING_NEARESTR\brounding\x12<\n" +
 	"\x06spread\x18\n" +
-	" \x01(\x0e2\x17.knitmath.v1.TurnSpreadB(\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x19\x1a\x17TURN_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	" \x01(\x0e2\x17.knitmath.v1.TurnSpreadB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12U\n" +
 	"\fprofile_rows\x18\f \x03(\x01B2\xe0A\x01\xbaH,\xd8\x01\x01\x92\x01&\b\x02\x10\xf4\x03\"\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00 @\x19\x00\x00\x00\x00\x00@\x9f@)\x00\x00\x00\x00\x00\x00\x00\x00R\vprofileRows\x12Q\n" +
 	"\n" +
 	"profile_cm\x18\r \x03(\x01B2\xe0A\x01\xbaH,\xd8\x01\x01\x92\x01&\b\x02\x10\xf4\x03\"\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00R\tprofileCm\x12,\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12K\n" +
+	"\vexcess_rows\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x03R\n" +
+	"excessRows\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:I\xbaHF\"D\n" +
 	"\trise_rows\n" +
 	"\arise_cm\n" +
@@ -1374,7 +1428,8 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees\";\n" +
+	"\x13_rise_angle_degreesB\x0e\n" +
+	"\f_excess_rows\";\n" +
 	"\aTurnRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\"\x99\x01\n" +
@@ -1388,7 +1443,7 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
 	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12+\n" +
 	"\x11unworked_stitches\x18\x04 \x01(\x05R\x10unworkedStitches\x12\x1c\n" +
-	"\tresolving\x18\x05 \x01(\bR\tresolving\"\xa0\x05\n" +
+	"\tresolving\x18\x05 \x01(\bR\tresolving\"\x88\x06\n" +
 	"\x11PlanWedgeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1409,11 +1464,14 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\trise_rows\x18\f \x01(\x05R\briseRows\x12\x1c\n" +
 	"\arise_cm\x18\r \x01(\x01H\x00R\x06riseCm\x88\x01\x01\x121\n" +
 	"\x12rise_angle_degrees\x18\x0e \x01(\x01H\x01R\x10riseAngleDegrees\x88\x01\x01\x126\n" +
-	"\x17greatest_departure_rows\x18\x0f \x01(\x01R\x15greatestDepartureRows\x12.\n" +
-	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
+	"\x17greatest_departure_rows\x18\x0f \x01(\x01R\x15greatestDepartureRows\x12\x16\n" +
+	"\x06effort\x18\x10 \x01(\x05R\x06effort\x125\n" +
+	"\x14least_departure_rows\x18\x11 \x01(\x01H\x02R\x12leastDepartureRows\x88\x01\x01\x12.\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degrees\"\xe5\a\n" +
+	"\x13_rise_angle_degreesB\x17\n" +
+	"\x15_least_departure_rows\"\xe5\a\n" +
 	"\x19PlanCircleOfWedgesRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x12;\n" +
 	"\x0ewidth_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\x90N(\x02H\x00R\rwidthStitches\x88\x01\x01\x12R\n" +
@@ -1485,12 +1543,13 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\x17TURN_METHOD_UNSPECIFIED\x10\x00\x12\x1d\n" +
 	"\x19TURN_METHOD_WRAP_AND_TURN\x10\x01\x12\x16\n" +
 	"\x12TURN_METHOD_GERMAN\x10\x02\x12\x19\n" +
-	"\x15TURN_METHOD_YARN_OVER\x10\x03*_\n" +
+	"\x15TURN_METHOD_YARN_OVER\x10\x03*}\n" +
 	"\n" +
 	"TurnSpread\x12\x1b\n" +
 	"\x17TURN_SPREAD_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17TURN_SPREAD_INTERLEAVED\x10\x01\x12\x17\n" +
-	"\x13TURN_SPREAD_GROUPED\x10\x022\xd6\x02\n" +
+	"\x13TURN_SPREAD_GROUPED\x10\x02\x12\x1c\n" +
+	"\x18TURN_SPREAD_LEAST_EFFORT\x10\x032\xd6\x02\n" +
 	"\x0fShortRowService\x12\x89\x01\n" +
 	"\tPlanWedge\x12\x1d.knitmath.v1.PlanWedgeRequest\x1a\x1e.knitmath.v1.PlanWedgeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/short-row:planWedge\"\x17/v1/short-row:planWedge\x12\xb6\x01\n" +
 	"\x12PlanCircleOfWedges\x12&.knitmath.v1.PlanCircleOfWedgesRequest\x1a'.knitmath.v1.PlanCircleOfWedgesResponse\"O\x82\xd3\xe4\x93\x02I:\x01*Z\"\x12 /v1/short-row:planCircleOfWedges\" /v1/short-row:planCircleOfWedgesB\xa2\x01\n" +

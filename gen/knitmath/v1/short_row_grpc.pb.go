@@ -33,8 +33,11 @@ const (
 type ShortRowServiceClient interface {
 	// PlanWedge places the turns of a short-row wedge: a shoulder, a dart, a
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
-	// asks for, to within one row, or to within one pair of rows when the turns are
-	// grouped or German. A curve may depart by more, and a notice then says so.
+	// asks for: of a straight wedge to within excess_rows more than turns must leave
+	// it by, which is at most one row, or at most one pair when they are German; so
+	// with the default to within one pair, or three rows when they are German. Of a
+	// curve to within one row, or one pair when the turns are German; it may depart
+	// by more, and a notice then says so.
 	PlanWedge(ctx context.Context, in *PlanWedgeRequest, opts ...grpc.CallOption) (*PlanWedgeResponse, error)
 	// PlanCircleOfWedges closes a disc or a ring from wedges knit one after the
 	// other, tall at the outer edge: a round cloth, a brim, a toy's base.
@@ -77,8 +80,11 @@ func (c *shortRowServiceClient) PlanCircleOfWedges(ctx context.Context, in *Plan
 type ShortRowServiceServer interface {
 	// PlanWedge places the turns of a short-row wedge: a shoulder, a dart, a
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
-	// asks for, to within one row, or to within one pair of rows when the turns are
-	// grouped or German. A curve may depart by more, and a notice then says so.
+	// asks for: of a straight wedge to within excess_rows more than turns must leave
+	// it by, which is at most one row, or at most one pair when they are German; so
+	// with the default to within one pair, or three rows when they are German. Of a
+	// curve to within one row, or one pair when the turns are German; it may depart
+	// by more, and a notice then says so.
 	PlanWedge(context.Context, *PlanWedgeRequest) (*PlanWedgeResponse, error)
 	// PlanCircleOfWedges closes a disc or a ring from wedges knit one after the
 	// other, tall at the outer edge: a round cloth, a brim, a toy's base.

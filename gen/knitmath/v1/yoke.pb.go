@@ -380,7 +380,9 @@ func (x *YokeBand) GetEvenBeforeRounds() int32 {
 // front. They fall evenly from the centre of the back to both its edges. They
 // take two even rounds in succession: the first is interrupted by the short
 // rows and then worked to its end, the second closes the gaps that are left. The
-// front gets no round more.
+// front gets no round more. The turns lie in steps of least effort, as those of
+// PlanWedge by default; where there are none, they lie where the fall wants them
+// most nearly.
 type BackRaise struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Where it lies. Refused when there are no two even rounds in succession.
@@ -940,8 +942,7 @@ type BackRaisePlan struct {
 	// the right side, to its beginning on the wrong side.
 	Rows []*WedgeRow `protobuf:"bytes,9,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The greatest distance, over the stitches raised, between the short rows
-	// under a stitch and the even profile, in rows: 1 at most, 2 with double
-	// stitches.
+	// under a stitch and the even profile, in rows: 2 at most, 3 with double stitches.
 	GreatestDepartureRows float64 `protobuf:"fixed64,10,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	unknownFields         protoimpl.UnknownFields
 	sizeCache             protoimpl.SizeCache
