@@ -17,8 +17,20 @@ type layout struct {
 
 // A block is gaps in succession, worked so many times.
 type block struct {
-	gaps  []int
+	gaps  []spread.GapRun
 	times int
+}
+
+// single reports whether a block is one gap again and again.
+func (b block) single() bool { return len(b.gaps) == 1 && b.gaps[0].Times == 1 }
+
+// first and last are the gaps at its ends.
+func (b block) first() int { return b.gaps[0].Stitches }
+func (b block) last() int  { return b.gaps[len(b.gaps)-1].Stitches }
+
+// equal are so many gaps of one length.
+func equal(gap, times int) block {
+	return block{[]spread.GapRun{{Stitches: gap, Times: 1}}, times}
 }
 
 // kept is a layout that shares nothing with those that are tried after it.
@@ -35,10 +47,13 @@ func (l layout) kept() layout {
 func (l layout) leastItems() int {
 	items := 0
 	for _, b := range l.blocks {
-		for _, gap := range b.gaps {
+		for _, g := range b.gaps {
 			items++ // a change
-			if gap > 0 {
+			if g.Stitches > 0 {
 				items++
+			}
+			if g.Times > 1 && g.Stitches > 0 {
+				items++ // how often
 			}
 		}
 		items-- // it may be joined with its neighbour, or lose its bracket
@@ -47,16 +62,13 @@ func (l layout) leastItems() int {
 }
 
 // appendBlock adds a block, and joins equal gaps with those before.
-func appendBlock(blocks []block, gaps []int, times int) []block {
-	if times == 0 || len(gaps) == 0 {
-		return blocks
-	}
-	if last := len(blocks) - 1; last >= 0 && len(gaps) == 1 && len(blocks[last].gaps) == 1 && blocks[last].gaps[0] == gaps[0] {
+func appendBlock(blocks []block, b block) []block {
+	if last := len(blocks) - 1; last >= 0 && b.single() && blocks[last].single() && blocks[last].first() == b.first() {
 		joined := append([]block(nil), blocks...)
-		joined[last].times += times
+		joined[last].times += b.times
 		return joined
 	}
-	return append(blocks[:len(blocks):len(blocks)], block{gaps, times})
+	return append(blocks[:len(blocks):len(blocks)], b)
 }
 
 // departure is the greatest distance, in stitches, between the unchanged stitches
@@ -107,16 +119,26 @@ func (r *reach) change(gap int) {
 	r.low, r.high = min(r.low, r.off), max(r.high, r.off)
 }
 
-func (r *reach) block(gaps []int) {
-	for _, gap := range gaps {
-		r.change(gap)
+// run goes on by equal gaps, along which a row drifts evenly.
+func (r *reach) run(g spread.GapRun) {
+	r.change(g.Stitches)
+	if g.Times > 1 {
+		r.pass([]spread.GapRun{g}, 1)
+		r.off -= 2 * (g.Stitches*r.whole - 2*r.half)
+		r.change(g.Stitches)
+	}
+}
+
+func (r *reach) block(gaps []spread.GapRun) {
+	for _, g := range gaps {
+		r.run(g)
 	}
 }
 
 // pass goes on by blocks that are not looked at.
-func (r *reach) pass(gaps []int, times int) {
-	for _, gap := range gaps {
-		r.off += times * (gap*r.whole - 2*r.half)
+func (r *reach) pass(gaps []spread.GapRun, times int) {
+	for _, g := range gaps {
+		r.off += times * g.Times * (g.Stitches*r.whole - 2*r.half)
 	}
 }
 
@@ -129,9 +151,9 @@ func (s spacing) steps(l layout) []stitch.Step {
 	before := append([]block(nil), l.blocks...)
 	if !s.round {
 		before = nil
-		before = appendBlock(before, []int{l.first}, 1)
+		before = appendBlock(before, equal(l.first, 1))
 		for _, b := range l.blocks {
-			before = appendBlock(before, b.gaps, b.times)
+			before = appendBlock(before, b)
 		}
 	}
 	gapFirst := s.appendLayout(nil, before, s.plainThenChange)
@@ -146,7 +168,7 @@ func (s spacing) steps(l layout) []stitch.Step {
 	if l.first > 0 {
 		changeFirst = append(changeFirst, stitch.Do(s.plainOp(), l.first))
 	}
-	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, []int{l.last}, 1), s.changeThenPlain))
+	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, equal(l.last, 1)), s.changeThenPlain))
 	if stitch.RowOf(gapFirst...).Items() < stitch.RowOf(changeFirst...).Items() {
 		return gapFirst
 	}
@@ -156,14 +178,15 @@ func (s spacing) steps(l layout) []stitch.Step {
 // appendLayout writes blocks as repeats.
 func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int) []stitch.Step) []stitch.Step {
 	for _, b := range blocks {
-		if len(b.gaps) == 1 {
-			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.gaps[0], Times: b.times}, unit(b.gaps[0]))
+		if b.single() {
+			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, unit(b.first()))
 			continue
 		}
 		var once []stitch.Step
-		for _, gap := range b.gaps {
-			once = append(once, unit(gap)...)
+		for _, g := range b.gaps {
+			once = s.appendRepeat(once, g, unit(g.Stitches))
 		}
+		once = joined(once)
 		if b.times > 1 {
 			once = []stitch.Step{stitch.Repeat(b.times, once...)}
 		}
@@ -180,13 +203,7 @@ func (s spacing) departureOf(o EvenSpacing) int {
 	if !s.round || o.split() {
 		r.change(o.FirstGapStitches - s.edge)
 	}
-	for _, g := range o.Gaps {
-		r.change(g.Stitches)
-		if g.Times > 1 {
-			r.off += (g.Times - 2) * (g.Stitches*r.whole - 2*r.half)
-			r.change(g.Stitches)
-		}
-	}
+	r.block(o.Gaps)
 	return s.farthest(r)
 }
 
@@ -204,13 +221,13 @@ func (o EvenSpacing) split() bool {
 func (l layout) runs() []spread.GapRun {
 	var runs []spread.GapRun
 	for _, b := range l.blocks {
+		if b.single() {
+			runs = spread.AppendGap(runs, b.first(), b.times)
+			continue
+		}
 		for range b.times {
-			for _, gap := range b.gaps {
-				runs = spread.AppendGap(runs, gap, 1)
-			}
-			if len(b.gaps) == 1 {
-				runs[len(runs)-1].Times += b.times - 1
-				break
+			for _, g := range b.gaps {
+				runs = spread.AppendGap(runs, g.Stitches, g.Times)
 			}
 		}
 	}

@@ -75,7 +75,7 @@ type EvenSpacing struct {
 // which no change lies more than ExcessStitches further from its place by equal gaps
 // than in the most even, interleaved one; of equally many the nearest. It looks at
 // equal gaps with the rest at the ends, of which a round has 2 stitches at the most, two
-// groups of gaps, and repeats of up to four.
+// groups of gaps, repeats of up to four, and repeats of equal gaps and one other.
 //
 // An increase made in the strand between two stitches has at least one stitch on each
 // side.

@@ -1,6 +1,9 @@
 package shaping
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // mostInBlock is how many gaps a repeat may have: with more one counts gaps where
 // one would rather count stitches. Own choice.
@@ -12,7 +15,8 @@ const mostOver = 2
 
 // easiest finds the layout with the fewest items among those that depart by at most
 // so many parts, and of these the one that departs least: equal gaps with the rest at
-// the ends, two groups of gaps, and repeats of up to four gaps with a few gaps over.
+// the ends, two groups of gaps, repeats of up to four gaps with a few gaps over, and
+// repeats of equal gaps and one other.
 func (s spacing) easiest(departure int) (best layout, ok bool) {
 	f := layoutFinder{spacing: s, allowed: departure}
 	n := s.k // the gaps that blocks cover
@@ -25,11 +29,12 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 	}
 	around := s.plain() / s.k
 	for gap := max(around-1, s.least()); gap <= around+1; gap++ {
-		f.ends([]block{{[]int{gap}, n}}, gap*n)
+		f.ends([]block{equal(gap, n)}, gap*n)
 	}
 	for gap := max(around-1, s.least()); gap <= around; gap++ {
 		f.groups(n, gap, gap+1)
 		f.groups(n, gap+1, gap)
+		f.nests(n, gap)
 		// A bracket with so many gaps has an item for each, one for each change and one
 		// for how often.
 		for size := 2; size <= min(mostInBlock, n) && (!f.found || 2*size+1 < f.items); size++ {
@@ -49,23 +54,29 @@ type layoutFinder struct {
 	items, off int
 
 	// The memory that layouts are tried in: of many few are kept.
-	gaps   [mostInBlock]int
-	extra  [1]int
+	gaps   [mostInBlock]spread.GapRun
+	extra  [1]spread.GapRun
 	blocks [2]block
+	nest   [2][2]spread.GapRun
+}
+
+// endRest is about how many stitches the two ends of a row take between them.
+func (f *layoutFinder) endRest() int {
+	if f.round {
+		return 0
+	}
+	return f.plain() / f.k
 }
 
 // groups tries so many gaps of one length and the rest of another, with about a gap
 // left for the two ends.
 func (f *layoutFinder) groups(n, one, other int) {
-	rest := 0
-	if !f.round {
-		rest = f.plain() / f.k
-	}
+	rest := f.endRest()
 	for over := -2; over <= 2; over++ {
 		// one*m + other*(n-m) + rest + over = plain, with other = one +- 1
 		m := (f.plain() - rest - over - other*n) / (one - other)
 		if m > 0 && m < n {
-			f.ends([]block{{[]int{one}, m}, {[]int{other}, n - m}}, one*m+other*(n-m))
+			f.ends([]block{equal(one, m), equal(other, n-m)}, one*m+other*(n-m))
 		}
 	}
 }
@@ -79,8 +90,8 @@ func (f *layoutFinder) repeats(n, gap, size int) {
 		}
 		gaps, sum := f.gaps[:size], 0
 		for i := range gaps {
-			gaps[i] = gap + longer>>i&1
-			sum += gaps[i]
+			gaps[i] = spread.GapRun{Stitches: gap + longer>>i&1, Times: 1}
+			sum += gaps[i].Stitches
 		}
 		for times := n / size; times > 0 && times >= n/size-1; times-- {
 			f.over(block{gaps, times}, sum*times, n-times*size, gap)
@@ -95,13 +106,18 @@ func (f *layoutFinder) over(repeat block, sum, over, gap int) {
 		f.ends(f.blocks[:1], sum)
 		return
 	}
-	for f.extra[0] = gap; f.extra[0] <= gap+1; f.extra[0]++ {
-		rest := block{f.extra[:], over}
-		f.blocks = [2]block{repeat, rest}
-		f.ends(f.blocks[:], sum+f.extra[0]*over)
-		f.blocks = [2]block{rest, repeat}
-		f.ends(f.blocks[:], sum+f.extra[0]*over)
+	for extra := gap; extra <= gap+1; extra++ {
+		f.extra[0] = spread.GapRun{Stitches: extra, Times: 1}
+		f.pair(repeat, block{f.extra[:], over}, sum+extra*over)
 	}
+}
+
+// pair tries two blocks with so many stitches, in either order.
+func (f *layoutFinder) pair(one, other block, sum int) {
+	f.blocks = [2]block{one, other}
+	f.ends(f.blocks[:], sum)
+	f.blocks = [2]block{other, one}
+	f.ends(f.blocks[:], sum)
 }
 
 // ends tries what can be left at the two ends of blocks with so many stitches: alike,
@@ -119,8 +135,7 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 	}
 	firsts := []int{rest / 2}
 	if len(blocks) > 0 {
-		lastBlock := blocks[len(blocks)-1].gaps
-		firsts = append(firsts, blocks[0].gaps[0], rest-lastBlock[len(lastBlock)-1])
+		firsts = append(firsts, blocks[0].first(), rest-blocks[len(blocks)-1].last())
 	}
 	outer := 0
 	if f.edge == 0 {

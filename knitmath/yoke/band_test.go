@@ -45,14 +45,14 @@ func TestYokeBandsByHand(t *testing.T) {
 		"Round 2: [k134, M1L] twice (270 stitches).",
 		"Rounds 3-17: band 1 on 270 stitches, 45 repeats of 6.",
 		"Rounds 18-34: work even.",
-		"Round 35: [[k2, k2tog] 3 times, k1, k2tog, [k2, k2tog] 3 times] 10 times (200 stitches).",
+		"Round 35: [[k2, k2tog] 6 times, k1, k2tog] 10 times (200 stitches).",
 		"Round 36: work even.",
 		"Rounds 37-47: band 2 on 200 stitches, 25 repeats of 8.",
 		"Rounds 48-52: work even.",
-		"Round 53: [[k1, k2tog] 6 times, k2, k2tog, [k1, k2tog] 6 times] 5 times (135 stitches).",
+		"Round 53: [[k1, k2tog] 12 times, k2, k2tog] 5 times (135 stitches).",
 		"Rounds 54-60: band 3 on 135 stitches, 27 repeats of 5.",
 		"Rounds 61-69: work even.",
-		"Round 70: [k2tog, [k1, k2tog, k2tog] 5 times] 5 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
+		"Round 70: [k1, k2tog, k2tog] 25 times, [k2tog] 5 times (80 stitches).", // 25 gaps of 1 and 30 of 0: 135 - 2*55 = 25 plain
 	}
 	if !slices.Equal(out.Directions(), wantDirections) {
 		t.Errorf("%q, want %q", out.Directions(), wantDirections)

@@ -26,7 +26,7 @@ func ExamplePlanCircularYoke() {
 	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds.
 	// Round 36: [k2, k2tog] 76 times, k2 (230 stitches)
 	// Round 54: k2tog, [k1, k2tog] 76 times (153 stitches)
-	// Round 72: k2tog, [k1, k2tog, k2tog] 30 times, k1 (92 stitches)
+	// Round 72: [k1, k2tog, k2tog] 30 times, k1, k2tog (92 stitches)
 }
 
 // Everything that is wrong with a question comes back at once, by its field.

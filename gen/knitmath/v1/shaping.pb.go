@@ -40,8 +40,8 @@ const (
 	// The row with the fewest items to remember among those in which no change lies
 	// more than excess_stitches further from its place by equal gaps than in the
 	// interleaved one: equal gaps with the rest at the ends, at the end of a round 2
-	// stitches at the most, two groups of gaps, or repeats of up to four gaps. Where
-	// there is none, interleaved.
+	// stitches at the most, two groups of gaps, repeats of up to four gaps, or of equal
+	// gaps and one longer or shorter. Where there is none, interleaved.
 	GapSpread_GAP_SPREAD_LEAST_EFFORT GapSpread = 4
 )
 
