@@ -38,7 +38,7 @@ type scenarioStep struct {
 func TestScenario(t *testing.T) {
 	server := start(t)
 	paths, err := filepath.Glob(filepath.Join("..", "testdata", "scenario", "*.json"))
-	if err != nil || len(paths) < 11 {
+	if err != nil || len(paths) < 12 {
 		t.Fatalf("%d steps, %v", len(paths), err)
 	}
 	answers := map[string]proto.Message{}
@@ -82,6 +82,30 @@ func TestScenario(t *testing.T) {
 		}
 	}
 	scenarioAgrees(t, answers)
+	sleevesAreReadBack(t, server, answers)
+}
+
+// sleevesAreReadBack has the sleeve's directions checked as a text, in all five sizes.
+func sleevesAreReadBack(t *testing.T, server *running, answers map[string]proto.Message) {
+	t.Helper()
+	sleeves := answers["12_sleeve_sizes"].(*pb.PlanGradedTaperResponse)
+	one := answers["07_sleeve"].(*pb.PlanTaperResponse)
+	req := &pb.CheckInstructionsRequest{Text: strings.Join(sleeves.Directions, "\n"), Construction: pb.Construction_CONSTRUCTION_ROUND}
+	for _, s := range sleeves.Sizes {
+		req.StartStitches = append(req.StartStitches, s.StartStitches)
+	}
+	checked, err := pb.NewPatternServiceClient(server.conn).CheckInstructions(t.Context(), req)
+	if err != nil || !checked.Agrees || len(checked.EndStitches) != 5 {
+		t.Fatalf("%v: %v", err, checked)
+	}
+	for i, s := range sleeves.Sizes {
+		if checked.EndStitches[i] != s.EndStitches || checked.WorkedRows[i] != s.HeightRows {
+			t.Errorf("size %s: %d stitches after %d rounds", s.Name, checked.EndStitches[i], checked.WorkedRows[i])
+		}
+	}
+	if m := sleeves.Sizes[2]; m.EndStitches != 76 || m.HeightRows != one.HeightRows || m.ShapingRowCount != one.ShapingRowCount {
+		t.Errorf("the middle size is not the sleeve asked for alone: %v", m)
+	}
 }
 
 // scenarioAgrees checks that the pieces fit together, count by count.
