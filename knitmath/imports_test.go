@@ -26,10 +26,11 @@ var allowed = map[string]string{
 	"schedule": "",
 	"report":   "",
 	"cost":     "",
-	// Centimetres into stitches; written patterns; a plan as lines; yarn.
+	// Centimetres into stitches; written patterns; a plan as lines; bodies; yarn.
 	"gauge":   "cost fault measure report stitch",
 	"pattern": "cost fault report stitch",
 	"outline": "gauge",
+	"body":    "fault report",
 	"yarn":    "fault measure report",
 	"swatch":  "cost fault gauge measure report yarn",
 	"yardage": "cost fault gauge measure report stitch yarn",

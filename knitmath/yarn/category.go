@@ -67,18 +67,22 @@ func Categories(perCm *big.Rat) (found []Category, nominal bool) {
 			continue
 		}
 		nominal = nominal || metric != imperial
-		c := Category{Category: i, Name: w.name, HighStitches: int(w.high), LowNeedleMm: w.needleLow}
-		if w.low > 0 {
-			low := int(w.low)
-			c.LowStitches = &low
-		}
-		if w.needleTop > 0 {
-			top := w.needleTop
-			c.HighNeedleMm = &top
-		}
-		found = append(found, c)
+		found = append(found, w.category(i))
 	}
 	return found, nominal
+}
+
+// category is the row as it is answered.
+func (w yarnWeight) category(number int) Category {
+	c := Category{Category: number, Name: w.name, HighStitches: int(w.high), LowNeedleMm: w.needleLow}
+	if w.low > 0 {
+		low := int(w.low)
+		c.LowStitches = &low
+	}
+	if w.needleTop > 0 {
+		c.HighNeedleMm = &w.needleTop
+	}
+	return c
 }
 
 // beside are the whole numbers on either side of a number of stitches, both the

@@ -14,12 +14,12 @@ func TestCountsByNumber(t *testing.T) {
 		in   Count
 		want string
 	}{
-		{Count{Number: new(float64(28)), System: CountSystemMetric, Plies: new(2)}, "28/2 Nm"},
-		{Count{Number: new(float64(14)), System: CountSystemMetric, Plies: new(2), NumberOf: NumberOfWhole}, "28/2 Nm"},
-		{Count{Number: new(float64(60)), System: CountSystemSpunSilk, Plies: new(2)}, "60/2 spun silk"},
-		{Count{Number: new(float64(60)), System: CountSystemSpunSilk, Plies: new(2), NumberOf: NumberOfSingle}, "30/2 spun silk"},
-		{Count{Number: new(float64(37)), System: CountSystemTex, Plies: new(2)}, "R 74 tex/2"},
-		{Count{Number: new(float64(400)), System: CountSystemMetresPer100G}, "400 m/100 g"},
+		{Count{Number: new(28.0), System: CountSystemMetric, Plies: new(2)}, "28/2 Nm"},
+		{Count{Number: new(14.0), System: CountSystemMetric, Plies: new(2), NumberOf: NumberOfWhole}, "28/2 Nm"},
+		{Count{Number: new(60.0), System: CountSystemSpunSilk, Plies: new(2)}, "60/2 spun silk"},
+		{Count{Number: new(60.0), System: CountSystemSpunSilk, Plies: new(2), NumberOf: NumberOfSingle}, "30/2 spun silk"},
+		{Count{Number: new(37.0), System: CountSystemTex, Plies: new(2)}, "R 74 tex/2"},
+		{Count{Number: new(400.0), System: CountSystemMetresPer100G}, "400 m/100 g"},
 	} {
 		by, err := ConvertYarnCount(ConvertInput{Count: &c.in})
 		as, err2 := ConvertYarnCount(ConvertInput{Count: &Count{Notation: c.want}})
@@ -91,14 +91,14 @@ func TestConvertFaults(t *testing.T) {
 	}{
 		{ConvertInput{}, []string{"count REQUIRED"}},
 		{ConvertInput{Count: &Count{}}, []string{"count.notation REQUIRED", "count.number REQUIRED"}},
-		{ConvertInput{Count: &Count{Notation: "28/2 Nm", Number: new(float64(3)), System: CountSystemMetric}},
+		{ConvertInput{Count: &Count{Notation: "28/2 Nm", Number: new(3.0), System: CountSystemMetric}},
 			[]string{"count.notation CONTRADICTORY", "count.number CONTRADICTORY"}},
 		{ConvertInput{Count: &Count{Number: new(3.0)}}, []string{"count.number CONTRADICTORY"}},
-		{ConvertInput{Count: &Count{Number: new(float64(math.NaN())), System: 99}}, []string{"count.number NOT_FINITE", "count.system UNKNOWN_VALUE"}},
-		{ConvertInput{Count: &Count{Number: new(float64(math.Inf(1))), System: CountSystemTex}}, []string{"count.number NOT_FINITE"}},
-		{ConvertInput{Count: &Count{Number: new(float64(-1)), System: CountSystemTex, Plies: new(101)}},
+		{ConvertInput{Count: &Count{Number: new(math.NaN()), System: 99}}, []string{"count.number NOT_FINITE", "count.system UNKNOWN_VALUE"}},
+		{ConvertInput{Count: &Count{Number: new(math.Inf(1)), System: CountSystemTex}}, []string{"count.number NOT_FINITE"}},
+		{ConvertInput{Count: &Count{Number: new(-1.0), System: CountSystemTex, Plies: new(101)}},
 			[]string{"count.number OUT_OF_RANGE", "count.plies OUT_OF_RANGE"}},
-		{ConvertInput{Count: &Count{Number: new(float64(2e6)), System: CountSystemTex}}, []string{"count.number INFEASIBLE"}},
+		{ConvertInput{Count: &Count{Number: new(2e6), System: CountSystemTex}}, []string{"count.number INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "90000 tex x 100"}}, []string{"count.notation INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "12 cut"}}, []string{"count.notation INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "28/2 Nm", System: CountSystemCotton}}, []string{"count.system CONTRADICTORY"}},

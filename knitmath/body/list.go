@@ -1,0 +1,56 @@
+package body
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A ListInput asks for sizes. It mirrors ListBodySizesRequest.
+type ListInput struct {
+	Group   Group
+	Measure Measure
+}
+
+// A List is the answer to ListInput.
+type List struct {
+	Rows    []SizeRow
+	Notices []report.Notice
+}
+
+// The reasons of the notices.
+const (
+	// NoRows: no source here has this measure of this group. Field is measure.
+	NoRows report.Reason = "NO_ROWS"
+	// MeasureHands: hands have no sizes with a source, only means; measure the hand. Field
+	// is measure.
+	MeasureHands report.Reason = "MEASURE_HANDS"
+)
+
+// ListBodySizes lists sizes by group and measure, in the order of the charts: by group,
+// measure and size.
+func ListBodySizes(in ListInput) (List, error) {
+	var c fault.Checks
+	fault.Enum(&c, "", "group", in.Group, GroupFoot)
+	fault.Enum(&c, "", "measure", in.Measure, MeasureSockHeight)
+	if err := c.Err(); err != nil {
+		return List{}, err
+	}
+	out := List{}
+	for _, row := range sizes {
+		if (in.Group == 0 || row.Group == in.Group) && (in.Measure == 0 || row.Measure == in.Measure) {
+			out.Rows = append(out.Rows, row)
+		}
+	}
+	if len(out.Rows) == 0 {
+		out.Notices = append(out.Notices, report.Notice{Reason: NoRows, Field: "measure",
+			Description: "no source here has this measure of this group; measure the person"})
+	}
+	if in.Measure == MeasureHandLength || in.Measure == MeasureHandCircumference {
+		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "measure",
+			Description: "there are means of adults and no sizes; measure the hand that is knitted for"})
+	}
+	return out, nil
+}
+
+// Cost is the price of a list: a step for each row there is.
+func (ListInput) Cost() int { return 10 + len(sizes) }

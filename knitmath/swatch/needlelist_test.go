@@ -1,0 +1,75 @@
+package swatch
+
+import (
+	"math"
+	"testing"
+
+	"example.com/knitmath/knitmath/knittest"
+)
+
+// Fixed points that every list agrees on, and what each filter leaves.
+func TestListNeedleSizes(t *testing.T) {
+	all, err := ListNeedleSizes(NeedleListInput{})
+	if err != nil || len(all.Rows) != len(needleSizes) {
+		t.Fatalf("%d rows, %v", len(all.Rows), err)
+	}
+	found := map[float64]NeedleRow{}
+	for _, r := range all.Rows {
+		found[r.Mm] = r
+		if r.Citation == "" || r.Status == 0 {
+			t.Errorf("%v mm has no source", r.Mm)
+		}
+	}
+	for mm, want := range map[float64][2]string{
+		4: {"6", "8"}, 4.5: {"7", "7"}, 5: {"8", "6"}, 8: {"11", "0"}, 9: {"13", "00"}, 10: {"15", "000"},
+	} {
+		if r := found[mm]; r.US != want[0] || r.UK != want[1] {
+			t.Errorf("%v mm is %+v, want %v", mm, r, want)
+		}
+	}
+	for _, c := range []struct {
+		in   NeedleListInput
+		rows int
+	}{
+		{NeedleListInput{System: NeedleSystemJapanese}, 16},
+		{NeedleListInput{System: NeedleSystemJapanese, MaxMm: new(3.0)}, 4},
+		{NeedleListInput{System: NeedleSystemUK, MinMm: new(4.0), MaxMm: new(5.0)}, 3},
+		{NeedleListInput{MinMm: new(26.0)}, 0},
+	} {
+		out, err := ListNeedleSizes(c.in)
+		if err != nil || len(out.Rows) != c.rows || (len(out.Notices) > 0) != (c.rows == 0) {
+			t.Errorf("%+v: %d rows, %v, want %d", c.in, len(out.Rows), err, c.rows)
+		}
+	}
+}
+
+// A row is disputed where something is said of what lists disagree about, and nowhere else.
+func TestDisagreementsAreOfDisputedRows(t *testing.T) {
+	disputed := 0
+	for _, n := range needleSizes {
+		if n.Disputed != (disagreements[n.Mm] != "") {
+			t.Errorf("%v mm is disputed: %v, and there is said %q", n.Mm, n.Disputed, disagreements[n.Mm])
+		}
+		if n.Disputed {
+			disputed++
+		}
+	}
+	if disputed != len(disagreements) {
+		t.Errorf("%d disagreements for %d rows", len(disagreements), disputed)
+	}
+}
+
+func TestNeedleListFaults(t *testing.T) {
+	_, err := ListNeedleSizes(NeedleListInput{System: 4, MinMm: new(math.NaN()), MaxMm: new(51.0)})
+	knittest.WantViolations(t, err, "system UNKNOWN_VALUE", "min_mm NOT_FINITE", "max_mm OUT_OF_RANGE")
+	_, err = ListNeedleSizes(NeedleListInput{MinMm: new(5.0), MaxMm: new(4.0)})
+	knittest.WantViolations(t, err, "min_mm INFEASIBLE", "max_mm INFEASIBLE")
+}
+
+func BenchmarkListNeedleSizes(b *testing.B) {
+	for b.Loop() {
+		if out, err := ListNeedleSizes(NeedleListInput{}); err != nil || out.Summary() == "" {
+			b.Fatal(err)
+		}
+	}
+}
