@@ -37,6 +37,7 @@ import (
 func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runtime.ErrorHandlerFunc) (*runtime.ServeMux, error) {
 	mux := runtime.NewServeMux(
 		runtime.WithMarshalerOption(runtime.MIMEWildcard, strictJSON{}),
+		runtime.WithMarshalerOption(csvType, csvTable{}),
 		runtime.WithErrorHandler(onError),
 		// No handler reads metadata, so no header is worth carrying.
 		runtime.WithIncomingHeaderMatcher(func(string) (string, bool) { return "", false }),
@@ -51,6 +52,7 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 		knitmathv1.RegisterYokeServiceHandlerClient(ctx, mux, knitmathv1.NewYokeServiceClient(conn)),
 		knitmathv1.RegisterEdgeServiceHandlerClient(ctx, mux, knitmathv1.NewEdgeServiceClient(conn)),
 		knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn)),
+		knitmathv1.RegisterBodyServiceHandlerClient(ctx, mux, knitmathv1.NewBodyServiceClient(conn)),
 		knitmathv1.RegisterPatternServiceHandlerClient(ctx, mux, knitmathv1.NewPatternServiceClient(conn)),
 	)
 }

@@ -164,6 +164,7 @@ func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(in, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 		return
 	}
+	chooseForm(w, r, at)
 	serveCached(in, r, f.gateway, f.release.questionOf(r)...)
 }
 
@@ -199,6 +200,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		return
 	}
 	w.Header().Set("Cache-Control", "no-store")
+	chooseForm(w, r, at)
 	r.Header.Set("Content-Type", jsonType) // In one spelling, that the gateway does not complain of others in the log.
 	f.gateway.ServeHTTP(in, withBody(r, data))
 }

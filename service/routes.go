@@ -42,6 +42,7 @@ type route struct {
 	path     string
 	question protoreflect.MessageDescriptor
 	get      bool // short questions may also be asked by GET
+	table    bool // the answer is one, and may be had as CSV
 }
 
 // allowed is the Allow header of the path.
@@ -74,7 +75,7 @@ func readRoute(method protoreflect.MethodDescriptor) (route, error) {
 	if !ok || rule.GetPost() == "" || rule.GetBody() != "*" {
 		return route{}, fmt.Errorf("%s: want a POST binding of the whole body", method.FullName())
 	}
-	r := route{path: rule.GetPost(), question: method.Input()}
+	r := route{path: rule.GetPost(), question: method.Input(), table: tableOf(method.Output()) != nil}
 	for _, more := range rule.GetAdditionalBindings() {
 		if more.GetGet() != r.path {
 			return route{}, fmt.Errorf("%s: want no binding but GET on the path of the POST", method.FullName())

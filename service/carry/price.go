@@ -27,6 +27,7 @@ var prices = pricesOf(
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(estimateIn),
 	priceOf(countConversionIn),
+	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
 )
 

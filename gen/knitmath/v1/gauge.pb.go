@@ -1932,7 +1932,7 @@ var File_knitmath_v1_gauge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\n" +
-	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/report.proto\"\xe3\x01\n" +
+	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/needle.proto\x1a\x18knitmath/v1/report.proto\"\xe3\x01\n" +
 	"\x05Gauge\x12A\n" +
 	"\bstitches\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\bstitches\x129\n" +
 	"\x04rows\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00>@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\x04rows\x12P\n" +
@@ -2126,11 +2126,12 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\tCountKind\x12\x1a\n" +
 	"\x16COUNT_KIND_UNSPECIFIED\x10\x00\x12\x17\n" +
 	"\x13COUNT_KIND_STITCHES\x10\x01\x12\x13\n" +
-	"\x0fCOUNT_KIND_ROWS\x10\x022\x96\x03\n" +
+	"\x0fCOUNT_KIND_ROWS\x10\x022\xb8\x04\n" +
 	"\fGaugeService\x12v\n" +
 	"\fComputeGauge\x12 .knitmath.v1.ComputeGaugeRequest\x1a!.knitmath.v1.ComputeGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:computeGauge\x12\x95\x01\n" +
 	"\rComputeCastOn\x12!.knitmath.v1.ComputeCastOnRequest\x1a\".knitmath.v1.ComputeCastOnResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/gauge:computeCastOn\"\x17/v1/gauge:computeCastOn\x12v\n" +
-	"\fConvertGauge\x12 .knitmath.v1.ConvertGaugeRequest\x1a!.knitmath.v1.ConvertGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:convertGaugeB\xa2\x01\n" +
+	"\fConvertGauge\x12 .knitmath.v1.ConvertGaugeRequest\x1a!.knitmath.v1.ConvertGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:convertGauge\x12\x9f\x01\n" +
+	"\x0fListNeedleSizes\x12#.knitmath.v1.ListNeedleSizesRequest\x1a$.knitmath.v1.ListNeedleSizesResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/gauge:listNeedleSizes\"\x19/v1/gauge:listNeedleSizesB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
@@ -2148,30 +2149,32 @@ func file_knitmath_v1_gauge_proto_rawDescGZIP() []byte {
 var file_knitmath_v1_gauge_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_gauge_proto_msgTypes = make([]protoimpl.MessageInfo, 19)
 var file_knitmath_v1_gauge_proto_goTypes = []any{
-	(Rounding)(0),                 // 0: knitmath.v1.Rounding
-	(CountKind)(0),                // 1: knitmath.v1.CountKind
-	(*Gauge)(nil),                 // 2: knitmath.v1.Gauge
-	(*CountRule)(nil),             // 3: knitmath.v1.CountRule
-	(*NeighbourCount)(nil),        // 4: knitmath.v1.NeighbourCount
-	(*FittedCount)(nil),           // 5: knitmath.v1.FittedCount
-	(*GaugeReading)(nil),          // 6: knitmath.v1.GaugeReading
-	(*ComputeGaugeRequest)(nil),   // 7: knitmath.v1.ComputeGaugeRequest
-	(*GaugeStatistics)(nil),       // 8: knitmath.v1.GaugeStatistics
-	(*SizeConsequence)(nil),       // 9: knitmath.v1.SizeConsequence
-	(*YarnCategory)(nil),          // 10: knitmath.v1.YarnCategory
-	(*NeedleSize)(nil),            // 11: knitmath.v1.NeedleSize
-	(*ComputeGaugeResponse)(nil),  // 12: knitmath.v1.ComputeGaugeResponse
-	(*ComputeCastOnRequest)(nil),  // 13: knitmath.v1.ComputeCastOnRequest
-	(*ComputeCastOnResponse)(nil), // 14: knitmath.v1.ComputeCastOnResponse
-	(*PatternCount)(nil),          // 15: knitmath.v1.PatternCount
-	(*PrintedSize)(nil),           // 16: knitmath.v1.PrintedSize
-	(*ConvertGaugeRequest)(nil),   // 17: knitmath.v1.ConvertGaugeRequest
-	(*ConvertedCount)(nil),        // 18: knitmath.v1.ConvertedCount
-	(*SizeOutcome)(nil),           // 19: knitmath.v1.SizeOutcome
-	(*ConvertGaugeResponse)(nil),  // 20: knitmath.v1.ConvertGaugeResponse
-	(DisplayUnit)(0),              // 21: knitmath.v1.DisplayUnit
-	(*Notice)(nil),                // 22: knitmath.v1.Notice
-	(*Source)(nil),                // 23: knitmath.v1.Source
+	(Rounding)(0),                   // 0: knitmath.v1.Rounding
+	(CountKind)(0),                  // 1: knitmath.v1.CountKind
+	(*Gauge)(nil),                   // 2: knitmath.v1.Gauge
+	(*CountRule)(nil),               // 3: knitmath.v1.CountRule
+	(*NeighbourCount)(nil),          // 4: knitmath.v1.NeighbourCount
+	(*FittedCount)(nil),             // 5: knitmath.v1.FittedCount
+	(*GaugeReading)(nil),            // 6: knitmath.v1.GaugeReading
+	(*ComputeGaugeRequest)(nil),     // 7: knitmath.v1.ComputeGaugeRequest
+	(*GaugeStatistics)(nil),         // 8: knitmath.v1.GaugeStatistics
+	(*SizeConsequence)(nil),         // 9: knitmath.v1.SizeConsequence
+	(*YarnCategory)(nil),            // 10: knitmath.v1.YarnCategory
+	(*NeedleSize)(nil),              // 11: knitmath.v1.NeedleSize
+	(*ComputeGaugeResponse)(nil),    // 12: knitmath.v1.ComputeGaugeResponse
+	(*ComputeCastOnRequest)(nil),    // 13: knitmath.v1.ComputeCastOnRequest
+	(*ComputeCastOnResponse)(nil),   // 14: knitmath.v1.ComputeCastOnResponse
+	(*PatternCount)(nil),            // 15: knitmath.v1.PatternCount
+	(*PrintedSize)(nil),             // 16: knitmath.v1.PrintedSize
+	(*ConvertGaugeRequest)(nil),     // 17: knitmath.v1.ConvertGaugeRequest
+	(*ConvertedCount)(nil),          // 18: knitmath.v1.ConvertedCount
+	(*SizeOutcome)(nil),             // 19: knitmath.v1.SizeOutcome
+	(*ConvertGaugeResponse)(nil),    // 20: knitmath.v1.ConvertGaugeResponse
+	(DisplayUnit)(0),                // 21: knitmath.v1.DisplayUnit
+	(*Notice)(nil),                  // 22: knitmath.v1.Notice
+	(*Source)(nil),                  // 23: knitmath.v1.Source
+	(*ListNeedleSizesRequest)(nil),  // 24: knitmath.v1.ListNeedleSizesRequest
+	(*ListNeedleSizesResponse)(nil), // 25: knitmath.v1.ListNeedleSizesResponse
 }
 var file_knitmath_v1_gauge_proto_depIdxs = []int32{
 	0,  // 0: knitmath.v1.CountRule.rounding:type_name -> knitmath.v1.Rounding
@@ -2217,11 +2220,13 @@ var file_knitmath_v1_gauge_proto_depIdxs = []int32{
 	7,  // 40: knitmath.v1.GaugeService.ComputeGauge:input_type -> knitmath.v1.ComputeGaugeRequest
 	13, // 41: knitmath.v1.GaugeService.ComputeCastOn:input_type -> knitmath.v1.ComputeCastOnRequest
 	17, // 42: knitmath.v1.GaugeService.ConvertGauge:input_type -> knitmath.v1.ConvertGaugeRequest
-	12, // 43: knitmath.v1.GaugeService.ComputeGauge:output_type -> knitmath.v1.ComputeGaugeResponse
-	14, // 44: knitmath.v1.GaugeService.ComputeCastOn:output_type -> knitmath.v1.ComputeCastOnResponse
-	20, // 45: knitmath.v1.GaugeService.ConvertGauge:output_type -> knitmath.v1.ConvertGaugeResponse
-	43, // [43:46] is the sub-list for method output_type
-	40, // [40:43] is the sub-list for method input_type
+	24, // 43: knitmath.v1.GaugeService.ListNeedleSizes:input_type -> knitmath.v1.ListNeedleSizesRequest
+	12, // 44: knitmath.v1.GaugeService.ComputeGauge:output_type -> knitmath.v1.ComputeGaugeResponse
+	14, // 45: knitmath.v1.GaugeService.ComputeCastOn:output_type -> knitmath.v1.ComputeCastOnResponse
+	20, // 46: knitmath.v1.GaugeService.ConvertGauge:output_type -> knitmath.v1.ConvertGaugeResponse
+	25, // 47: knitmath.v1.GaugeService.ListNeedleSizes:output_type -> knitmath.v1.ListNeedleSizesResponse
+	44, // [44:48] is the sub-list for method output_type
+	40, // [40:44] is the sub-list for method input_type
 	40, // [40:40] is the sub-list for extension type_name
 	40, // [40:40] is the sub-list for extension extendee
 	0,  // [0:40] is the sub-list for field type_name
@@ -2233,6 +2238,7 @@ func file_knitmath_v1_gauge_proto_init() {
 		return
 	}
 	file_knitmath_v1_default_value_proto_init()
+	file_knitmath_v1_needle_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_gauge_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[1].OneofWrappers = []any{}

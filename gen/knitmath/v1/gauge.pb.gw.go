@@ -151,6 +151,68 @@ func local_request_GaugeService_ConvertGauge_0(ctx context.Context, marshaler ru
 	return msg, metadata, err
 }
 
+func request_GaugeService_ListNeedleSizes_0(ctx context.Context, marshaler runtime.Marshaler, client GaugeServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq ListNeedleSizesRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := marshaler.NewDecoder(req.Body).Decode(&protoReq); err != nil && !errors.Is(err, io.EOF) {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	if req.Body != nil {
+		_, _ = io.Copy(io.Discard, req.Body)
+	}
+	msg, err := client.ListNeedleSizes(ctx, &protoReq, grpc.Header(&metadata.HeaderMD), grpc.Trailer(&metadata.TrailerMD))
+	return msg, metadata, err
+}
+
+func local_request_GaugeService_ListNeedleSizes_0(ctx context.Context, marshaler runtime.Marshaler, server GaugeServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq ListNeedleSizesRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := marshaler.NewDecoder(req.Body).Decode(&protoReq); err != nil && !errors.Is(err, io.EOF) {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	msg, err := server.ListNeedleSizes(ctx, &protoReq)
+	return msg, metadata, err
+}
+
+var filter_GaugeService_ListNeedleSizes_1 = &utilities.DoubleArray{Encoding: map[string]int{}, Base: []int(nil), Check: []int(nil)}
+
+func request_GaugeService_ListNeedleSizes_1(ctx context.Context, marshaler runtime.Marshaler, client GaugeServiceClient, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq ListNeedleSizesRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := req.ParseForm(); err != nil {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	if err := runtime.PopulateQueryParameters(&protoReq, req.Form, filter_GaugeService_ListNeedleSizes_1); err != nil {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	if req.Body != nil {
+		_, _ = io.Copy(io.Discard, req.Body)
+	}
+	msg, err := client.ListNeedleSizes(ctx, &protoReq, grpc.Header(&metadata.HeaderMD), grpc.Trailer(&metadata.TrailerMD))
+	return msg, metadata, err
+}
+
+func local_request_GaugeService_ListNeedleSizes_1(ctx context.Context, marshaler runtime.Marshaler, server GaugeServiceServer, req *http.Request, pathParams map[string]string) (proto.Message, runtime.ServerMetadata, error) {
+	var (
+		protoReq ListNeedleSizesRequest
+		metadata runtime.ServerMetadata
+	)
+	if err := req.ParseForm(); err != nil {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	if err := runtime.PopulateQueryParameters(&protoReq, req.Form, filter_GaugeService_ListNeedleSizes_1); err != nil {
+		return nil, metadata, status.Errorf(codes.InvalidArgument, "%v", err)
+	}
+	msg, err := server.ListNeedleSizes(ctx, &protoReq)
+	return msg, metadata, err
+}
+
 // RegisterGaugeServiceHandlerServer registers the http handlers for service GaugeService to "mux".
 // UnaryRPC     :call GaugeServiceServer directly.
 // StreamingRPC :currently unsupported pending https://github.com/grpc/grpc-go/issues/906.
@@ -236,6 +298,46 @@ func RegisterGaugeServiceHandlerServer(ctx context.Context, mux *runtime.ServeMu
 			return
 		}
 		forward_GaugeService_ConvertGauge_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
+	mux.Handle(http.MethodPost, pattern_GaugeService_ListNeedleSizes_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		var stream runtime.ServerTransportStream
+		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.GaugeService/ListNeedleSizes", runtime.WithHTTPPathPattern("/v1/gauge:listNeedleSizes"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := local_request_GaugeService_ListNeedleSizes_0(annotatedContext, inboundMarshaler, server, req, pathParams)
+		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_GaugeService_ListNeedleSizes_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
+	mux.Handle(http.MethodGet, pattern_GaugeService_ListNeedleSizes_1, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		var stream runtime.ServerTransportStream
+		ctx = grpc.NewContextWithServerTransportStream(ctx, &stream)
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateIncomingContext(ctx, mux, req, "/knitmath.v1.GaugeService/ListNeedleSizes", runtime.WithHTTPPathPattern("/v1/gauge:listNeedleSizes"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := local_request_GaugeService_ListNeedleSizes_1(annotatedContext, inboundMarshaler, server, req, pathParams)
+		md.HeaderMD, md.TrailerMD = metadata.Join(md.HeaderMD, stream.Header()), metadata.Join(md.TrailerMD, stream.Trailer())
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_GaugeService_ListNeedleSizes_1(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
 
 	return nil
@@ -345,19 +447,57 @@ func RegisterGaugeServiceHandlerClient(ctx context.Context, mux *runtime.ServeMu
 		}
 		forward_GaugeService_ConvertGauge_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
 	})
+	mux.Handle(http.MethodPost, pattern_GaugeService_ListNeedleSizes_0, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.GaugeService/ListNeedleSizes", runtime.WithHTTPPathPattern("/v1/gauge:listNeedleSizes"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := request_GaugeService_ListNeedleSizes_0(annotatedContext, inboundMarshaler, client, req, pathParams)
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_GaugeService_ListNeedleSizes_0(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
+	mux.Handle(http.MethodGet, pattern_GaugeService_ListNeedleSizes_1, func(w http.ResponseWriter, req *http.Request, pathParams map[string]string) {
+		ctx, cancel := context.WithCancel(req.Context())
+		defer cancel()
+		inboundMarshaler, outboundMarshaler := runtime.MarshalerForRequest(mux, req)
+		annotatedContext, err := runtime.AnnotateContext(ctx, mux, req, "/knitmath.v1.GaugeService/ListNeedleSizes", runtime.WithHTTPPathPattern("/v1/gauge:listNeedleSizes"))
+		if err != nil {
+			runtime.HTTPError(ctx, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		resp, md, err := request_GaugeService_ListNeedleSizes_1(annotatedContext, inboundMarshaler, client, req, pathParams)
+		annotatedContext = runtime.NewServerMetadataContext(annotatedContext, md)
+		if err != nil {
+			runtime.HTTPError(annotatedContext, mux, outboundMarshaler, w, req, err)
+			return
+		}
+		forward_GaugeService_ListNeedleSizes_1(annotatedContext, mux, outboundMarshaler, w, req, resp, mux.GetForwardResponseOptions()...)
+	})
 	return nil
 }
 
 var (
-	pattern_GaugeService_ComputeGauge_0  = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeGauge"))
-	pattern_GaugeService_ComputeCastOn_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeCastOn"))
-	pattern_GaugeService_ComputeCastOn_1 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeCastOn"))
-	pattern_GaugeService_ConvertGauge_0  = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "convertGauge"))
+	pattern_GaugeService_ComputeGauge_0    = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeGauge"))
+	pattern_GaugeService_ComputeCastOn_0   = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeCastOn"))
+	pattern_GaugeService_ComputeCastOn_1   = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "computeCastOn"))
+	pattern_GaugeService_ConvertGauge_0    = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "convertGauge"))
+	pattern_GaugeService_ListNeedleSizes_0 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "listNeedleSizes"))
+	pattern_GaugeService_ListNeedleSizes_1 = runtime.MustPattern(runtime.NewPattern(1, []int{2, 0, 2, 1}, []string{"v1", "gauge"}, "listNeedleSizes"))
 )
 
 var (
-	forward_GaugeService_ComputeGauge_0  = runtime.ForwardResponseMessage
-	forward_GaugeService_ComputeCastOn_0 = runtime.ForwardResponseMessage
-	forward_GaugeService_ComputeCastOn_1 = runtime.ForwardResponseMessage
-	forward_GaugeService_ConvertGauge_0  = runtime.ForwardResponseMessage
+	forward_GaugeService_ComputeGauge_0    = runtime.ForwardResponseMessage
+	forward_GaugeService_ComputeCastOn_0   = runtime.ForwardResponseMessage
+	forward_GaugeService_ComputeCastOn_1   = runtime.ForwardResponseMessage
+	forward_GaugeService_ConvertGauge_0    = runtime.ForwardResponseMessage
+	forward_GaugeService_ListNeedleSizes_0 = runtime.ForwardResponseMessage
+	forward_GaugeService_ListNeedleSizes_1 = runtime.ForwardResponseMessage
 )

@@ -22,9 +22,10 @@ import (
 const _ = grpc.SupportPackageIsVersion9
 
 const (
-	GaugeService_ComputeGauge_FullMethodName  = "/knitmath.v1.GaugeService/ComputeGauge"
-	GaugeService_ComputeCastOn_FullMethodName = "/knitmath.v1.GaugeService/ComputeCastOn"
-	GaugeService_ConvertGauge_FullMethodName  = "/knitmath.v1.GaugeService/ConvertGauge"
+	GaugeService_ComputeGauge_FullMethodName    = "/knitmath.v1.GaugeService/ComputeGauge"
+	GaugeService_ComputeCastOn_FullMethodName   = "/knitmath.v1.GaugeService/ComputeCastOn"
+	GaugeService_ConvertGauge_FullMethodName    = "/knitmath.v1.GaugeService/ConvertGauge"
+	GaugeService_ListNeedleSizes_FullMethodName = "/knitmath.v1.GaugeService/ListNeedleSizes"
 )
 
 // GaugeServiceClient is the client API for GaugeService service.
@@ -44,6 +45,9 @@ type GaugeServiceClient interface {
 	// what happens if the pattern is knit as written, and which printed size to
 	// follow.
 	ConvertGauge(ctx context.Context, in *ConvertGaugeRequest, opts ...grpc.CallOption) (*ConvertGaugeResponse, error)
+	// ListNeedleSizes lists needle sizes in the systems of the trade, with where lists
+	// disagree; as CSV to callers who accept text/csv.
+	ListNeedleSizes(ctx context.Context, in *ListNeedleSizesRequest, opts ...grpc.CallOption) (*ListNeedleSizesResponse, error)
 }
 
 type gaugeServiceClient struct {
@@ -84,6 +88,16 @@ func (c *gaugeServiceClient) ConvertGauge(ctx context.Context, in *ConvertGaugeR
 	return out, nil
 }
 
+func (c *gaugeServiceClient) ListNeedleSizes(ctx context.Context, in *ListNeedleSizesRequest, opts ...grpc.CallOption) (*ListNeedleSizesResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(ListNeedleSizesResponse)
+	err := c.cc.Invoke(ctx, GaugeService_ListNeedleSizes_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // GaugeServiceServer is the server API for GaugeService service.
 // All implementations must embed UnimplementedGaugeServiceServer
 // for forward compatibility.
@@ -101,6 +115,9 @@ type GaugeServiceServer interface {
 	// what happens if the pattern is knit as written, and which printed size to
 	// follow.
 	ConvertGauge(context.Context, *ConvertGaugeRequest) (*ConvertGaugeResponse, error)
+	// ListNeedleSizes lists needle sizes in the systems of the trade, with where lists
+	// disagree; as CSV to callers who accept text/csv.
+	ListNeedleSizes(context.Context, *ListNeedleSizesRequest) (*ListNeedleSizesResponse, error)
 	mustEmbedUnimplementedGaugeServiceServer()
 }
 
@@ -119,6 +136,9 @@ func (UnimplementedGaugeServiceServer) ComputeCastOn(context.Context, *ComputeCa
 }
 func (UnimplementedGaugeServiceServer) ConvertGauge(context.Context, *ConvertGaugeRequest) (*ConvertGaugeResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method ConvertGauge not implemented")
+}
+func (UnimplementedGaugeServiceServer) ListNeedleSizes(context.Context, *ListNeedleSizesRequest) (*ListNeedleSizesResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method ListNeedleSizes not implemented")
 }
 func (UnimplementedGaugeServiceServer) mustEmbedUnimplementedGaugeServiceServer() {}
 func (UnimplementedGaugeServiceServer) testEmbeddedByValue()                      {}
@@ -195,6 +215,24 @@ func _GaugeService_ConvertGauge_Handler(srv interface{}, ctx context.Context, de
 	return interceptor(ctx, in, info, handler)
 }
 
+func _GaugeService_ListNeedleSizes_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(ListNeedleSizesRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(GaugeServiceServer).ListNeedleSizes(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: GaugeService_ListNeedleSizes_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(GaugeServiceServer).ListNeedleSizes(ctx, req.(*ListNeedleSizesRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // GaugeService_ServiceDesc is the grpc.ServiceDesc for GaugeService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -213,6 +251,10 @@ var GaugeService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "ConvertGauge",
 			Handler:    _GaugeService_ConvertGauge_Handler,
+		},
+		{
+			MethodName: "ListNeedleSizes",
+			Handler:    _GaugeService_ListNeedleSizes_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

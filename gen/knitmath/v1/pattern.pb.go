@@ -1443,7 +1443,7 @@ var File_knitmath_v1_pattern_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xbf\x01\n" +
+	"\x19knitmath/v1/pattern.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1eknitmath/v1/abbreviation.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xbf\x01\n" +
 	"\fAbbreviation\x12%\n" +
 	"\x04name\x18\x01 \x01(\tB\x11\xe0A\x02\xbaH\vr\t\x10\x01\x18\x14\x92\x02\x02mbR\x04name\x12B\n" +
 	"\x0etakes_stitches\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\rtakesStitches\x12D\n" +
@@ -1588,11 +1588,12 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x18REPEAT_STYLE_UNSPECIFIED\x10\x00\x12\x19\n" +
 	"\x15REPEAT_STYLE_BRACKETS\x10\x01\x12\x1c\n" +
 	"\x18REPEAT_STYLE_PARENTHESES\x10\x02\x12\x16\n" +
-	"\x12REPEAT_STYLE_STARS\x10\x032\xc5\x03\n" +
+	"\x12REPEAT_STYLE_STARS\x10\x032\xf5\x04\n" +
 	"\x0ePatternService\x12\x8c\x01\n" +
 	"\x11CheckInstructions\x12%.knitmath.v1.CheckInstructionsRequest\x1a&.knitmath.v1.CheckInstructionsResponse\"(\x82\xd3\xe4\x93\x02\":\x01*\"\x1d/v1/pattern:checkInstructions\x12\x90\x01\n" +
 	"\x12FormatInstructions\x12&.knitmath.v1.FormatInstructionsRequest\x1a'.knitmath.v1.FormatInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:formatInstructions\x12\x90\x01\n" +
-	"\x12MirrorInstructions\x12&.knitmath.v1.MirrorInstructionsRequest\x1a'.knitmath.v1.MirrorInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:mirrorInstructionsB\xa2\x01\n" +
+	"\x12MirrorInstructions\x12&.knitmath.v1.MirrorInstructionsRequest\x1a'.knitmath.v1.MirrorInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:mirrorInstructions\x12\xad\x01\n" +
+	"\x11ListAbbreviations\x12%.knitmath.v1.ListAbbreviationsRequest\x1a&.knitmath.v1.ListAbbreviationsResponse\"I\x82\xd3\xe4\x93\x02C:\x01*Z\x1f\x12\x1d/v1/pattern:listAbbreviations\"\x1d/v1/pattern:listAbbreviationsB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
@@ -1629,6 +1630,8 @@ var file_knitmath_v1_pattern_proto_goTypes = []any{
 	(Side)(0),                          // 16: knitmath.v1.Side
 	(*Notice)(nil),                     // 17: knitmath.v1.Notice
 	(*Source)(nil),                     // 18: knitmath.v1.Source
+	(*ListAbbreviationsRequest)(nil),   // 19: knitmath.v1.ListAbbreviationsRequest
+	(*ListAbbreviationsResponse)(nil),  // 20: knitmath.v1.ListAbbreviationsResponse
 }
 var file_knitmath_v1_pattern_proto_depIdxs = []int32{
 	14, // 0: knitmath.v1.PatternStep.operation:type_name -> knitmath.v1.Operation
@@ -1662,11 +1665,13 @@ var file_knitmath_v1_pattern_proto_depIdxs = []int32{
 	7,  // 28: knitmath.v1.PatternService.CheckInstructions:input_type -> knitmath.v1.CheckInstructionsRequest
 	10, // 29: knitmath.v1.PatternService.FormatInstructions:input_type -> knitmath.v1.FormatInstructionsRequest
 	12, // 30: knitmath.v1.PatternService.MirrorInstructions:input_type -> knitmath.v1.MirrorInstructionsRequest
-	9,  // 31: knitmath.v1.PatternService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
-	11, // 32: knitmath.v1.PatternService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
-	13, // 33: knitmath.v1.PatternService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
-	31, // [31:34] is the sub-list for method output_type
-	28, // [28:31] is the sub-list for method input_type
+	19, // 31: knitmath.v1.PatternService.ListAbbreviations:input_type -> knitmath.v1.ListAbbreviationsRequest
+	9,  // 32: knitmath.v1.PatternService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
+	11, // 33: knitmath.v1.PatternService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
+	13, // 34: knitmath.v1.PatternService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
+	20, // 35: knitmath.v1.PatternService.ListAbbreviations:output_type -> knitmath.v1.ListAbbreviationsResponse
+	32, // [32:36] is the sub-list for method output_type
+	28, // [28:32] is the sub-list for method input_type
 	28, // [28:28] is the sub-list for extension type_name
 	28, // [28:28] is the sub-list for extension extendee
 	0,  // [0:28] is the sub-list for field type_name
@@ -1677,6 +1682,7 @@ func file_knitmath_v1_pattern_proto_init() {
 	if File_knitmath_v1_pattern_proto != nil {
 		return
 	}
+	file_knitmath_v1_abbreviation_proto_init()
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_stitch_proto_init()

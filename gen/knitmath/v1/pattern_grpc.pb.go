@@ -24,6 +24,7 @@ const (
 	PatternService_CheckInstructions_FullMethodName  = "/knitmath.v1.PatternService/CheckInstructions"
 	PatternService_FormatInstructions_FullMethodName = "/knitmath.v1.PatternService/FormatInstructions"
 	PatternService_MirrorInstructions_FullMethodName = "/knitmath.v1.PatternService/MirrorInstructions"
+	PatternService_ListAbbreviations_FullMethodName  = "/knitmath.v1.PatternService/ListAbbreviations"
 )
 
 // PatternServiceClient is the client API for PatternService service.
@@ -41,6 +42,9 @@ type PatternServiceClient interface {
 	// MirrorInstructions writes rows for the other edge: reversed, with right- and
 	// left-leaning operations exchanged.
 	MirrorInstructions(ctx context.Context, in *MirrorInstructionsRequest, opts ...grpc.CallOption) (*MirrorInstructionsResponse, error)
+	// ListAbbreviations lists the abbreviations of the trade, with what each takes and
+	// leaves and where publishers differ; as CSV to callers who accept text/csv.
+	ListAbbreviations(ctx context.Context, in *ListAbbreviationsRequest, opts ...grpc.CallOption) (*ListAbbreviationsResponse, error)
 }
 
 type patternServiceClient struct {
@@ -81,6 +85,16 @@ func (c *patternServiceClient) MirrorInstructions(ctx context.Context, in *Mirro
 	return out, nil
 }
 
+func (c *patternServiceClient) ListAbbreviations(ctx context.Context, in *ListAbbreviationsRequest, opts ...grpc.CallOption) (*ListAbbreviationsResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(ListAbbreviationsResponse)
+	err := c.cc.Invoke(ctx, PatternService_ListAbbreviations_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // PatternServiceServer is the server API for PatternService service.
 // All implementations must embed UnimplementedPatternServiceServer
 // for forward compatibility.
@@ -96,6 +110,9 @@ type PatternServiceServer interface {
 	// MirrorInstructions writes rows for the other edge: reversed, with right- and
 	// left-leaning operations exchanged.
 	MirrorInstructions(context.Context, *MirrorInstructionsRequest) (*MirrorInstructionsResponse, error)
+	// ListAbbreviations lists the abbreviations of the trade, with what each takes and
+	// leaves and where publishers differ; as CSV to callers who accept text/csv.
+	ListAbbreviations(context.Context, *ListAbbreviationsRequest) (*ListAbbreviationsResponse, error)
 	mustEmbedUnimplementedPatternServiceServer()
 }
 
@@ -114,6 +131,9 @@ func (UnimplementedPatternServiceServer) FormatInstructions(context.Context, *Fo
 }
 func (UnimplementedPatternServiceServer) MirrorInstructions(context.Context, *MirrorInstructionsRequest) (*MirrorInstructionsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method MirrorInstructions not implemented")
+}
+func (UnimplementedPatternServiceServer) ListAbbreviations(context.Context, *ListAbbreviationsRequest) (*ListAbbreviationsResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method ListAbbreviations not implemented")
 }
 func (UnimplementedPatternServiceServer) mustEmbedUnimplementedPatternServiceServer() {}
 func (UnimplementedPatternServiceServer) testEmbeddedByValue()                        {}
@@ -190,6 +210,24 @@ func _PatternService_MirrorInstructions_Handler(srv interface{}, ctx context.Con
 	return interceptor(ctx, in, info, handler)
 }
 
+func _PatternService_ListAbbreviations_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(ListAbbreviationsRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(PatternServiceServer).ListAbbreviations(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: PatternService_ListAbbreviations_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(PatternServiceServer).ListAbbreviations(ctx, req.(*ListAbbreviationsRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // PatternService_ServiceDesc is the grpc.ServiceDesc for PatternService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -208,6 +246,10 @@ var PatternService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "MirrorInstructions",
 			Handler:    _PatternService_MirrorInstructions_Handler,
+		},
+		{
+			MethodName: "ListAbbreviations",
+			Handler:    _PatternService_ListAbbreviations_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

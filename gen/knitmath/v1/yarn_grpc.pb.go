@@ -23,6 +23,7 @@ const _ = grpc.SupportPackageIsVersion9
 const (
 	YarnService_ConvertYarnCount_FullMethodName = "/knitmath.v1.YarnService/ConvertYarnCount"
 	YarnService_EstimateYarn_FullMethodName     = "/knitmath.v1.YarnService/EstimateYarn"
+	YarnService_ListYarnWeights_FullMethodName  = "/knitmath.v1.YarnService/ListYarnWeights"
 )
 
 // YarnServiceClient is the client API for YarnService service.
@@ -37,6 +38,9 @@ type YarnServiceClient interface {
 	// EstimateYarn says how much yarn the pieces need, by a weighed swatch, by the
 	// geometry of the knitted loop, or by both when both are possible.
 	EstimateYarn(ctx context.Context, in *EstimateYarnRequest, opts ...grpc.CallOption) (*EstimateYarnResponse, error)
+	// ListYarnWeights lists the weight categories of the trade, by gauge, needle, wraps and
+	// length; as CSV to callers who accept text/csv.
+	ListYarnWeights(ctx context.Context, in *ListYarnWeightsRequest, opts ...grpc.CallOption) (*ListYarnWeightsResponse, error)
 }
 
 type yarnServiceClient struct {
@@ -67,6 +71,16 @@ func (c *yarnServiceClient) EstimateYarn(ctx context.Context, in *EstimateYarnRe
 	return out, nil
 }
 
+func (c *yarnServiceClient) ListYarnWeights(ctx context.Context, in *ListYarnWeightsRequest, opts ...grpc.CallOption) (*ListYarnWeightsResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(ListYarnWeightsResponse)
+	err := c.cc.Invoke(ctx, YarnService_ListYarnWeights_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // YarnServiceServer is the server API for YarnService service.
 // All implementations must embed UnimplementedYarnServiceServer
 // for forward compatibility.
@@ -79,6 +93,9 @@ type YarnServiceServer interface {
 	// EstimateYarn says how much yarn the pieces need, by a weighed swatch, by the
 	// geometry of the knitted loop, or by both when both are possible.
 	EstimateYarn(context.Context, *EstimateYarnRequest) (*EstimateYarnResponse, error)
+	// ListYarnWeights lists the weight categories of the trade, by gauge, needle, wraps and
+	// length; as CSV to callers who accept text/csv.
+	ListYarnWeights(context.Context, *ListYarnWeightsRequest) (*ListYarnWeightsResponse, error)
 	mustEmbedUnimplementedYarnServiceServer()
 }
 
@@ -94,6 +111,9 @@ func (UnimplementedYarnServiceServer) ConvertYarnCount(context.Context, *Convert
 }
 func (UnimplementedYarnServiceServer) EstimateYarn(context.Context, *EstimateYarnRequest) (*EstimateYarnResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method EstimateYarn not implemented")
+}
+func (UnimplementedYarnServiceServer) ListYarnWeights(context.Context, *ListYarnWeightsRequest) (*ListYarnWeightsResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method ListYarnWeights not implemented")
 }
 func (UnimplementedYarnServiceServer) mustEmbedUnimplementedYarnServiceServer() {}
 func (UnimplementedYarnServiceServer) testEmbeddedByValue()                     {}
@@ -152,6 +172,24 @@ func _YarnService_EstimateYarn_Handler(srv interface{}, ctx context.Context, dec
 	return interceptor(ctx, in, info, handler)
 }
 
+func _YarnService_ListYarnWeights_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(ListYarnWeightsRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).ListYarnWeights(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_ListYarnWeights_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).ListYarnWeights(ctx, req.(*ListYarnWeightsRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // YarnService_ServiceDesc is the grpc.ServiceDesc for YarnService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -166,6 +204,10 @@ var YarnService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "EstimateYarn",
 			Handler:    _YarnService_EstimateYarn_Handler,
+		},
+		{
+			MethodName: "ListYarnWeights",
+			Handler:    _YarnService_ListYarnWeights_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

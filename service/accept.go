@@ -1,0 +1,57 @@
+package service
+
+import (
+	"net/http"
+	"strings"
+
+	"github.com/munnerz/goautoneg"
+)
+
+// chooseForm decides in which form an answer is sent and leaves the decision in the request
+// for the gateway, which looks the media type up by its name. Tables come as CSV to callers
+// who would rather have it than JSON, and say that it depends on Accept; everything else is
+// JSON, whatever is accepted.
+//
+// The header is read by a parser that was in the build already, for the metrics. What it
+// makes of it is weighed here: its own order does not keep a quality apart from how exactly
+// a type is named.
+func chooseForm(w http.ResponseWriter, r *http.Request, at route) {
+	accept := strings.Join(r.Header.Values("Accept"), ",")
+	r.Header.Del("Accept")
+	if !at.table {
+		return
+	}
+	w.Header().Add("Vary", "Accept")
+	if accept != "" && prefersCSV(accept) {
+		r.Header.Set("Accept", csvType)
+	}
+}
+
+// prefersCSV reports whether CSV is wanted more than JSON, or as much and by name.
+func prefersCSV(accept string) bool {
+	clauses := goautoneg.ParseAccept(strings.ToLower(accept))
+	csv, byName := qualityOf(clauses, csvType)
+	json, asNamed := qualityOf(clauses, jsonType)
+	return csv > 0 && (csv > json || csv == json && byName > asNamed)
+}
+
+// qualityOf is the quality of the clause that names a media type most exactly (RFC 9110,
+// section 12.5.1), and how exactly that is: 0 where none does.
+func qualityOf(clauses []goautoneg.Accept, mediaType string) (quality float64, exactly int) {
+	kind, subtype, _ := strings.Cut(mediaType, "/")
+	for _, c := range clauses {
+		exact := 0
+		switch {
+		case c.Type == kind && c.SubType == subtype:
+			exact = 3
+		case c.Type == kind && c.SubType == "*":
+			exact = 2
+		case c.Type == "*" && c.SubType == "*":
+			exact = 1
+		}
+		if exact > exactly {
+			quality, exactly = c.Q, exact
+		}
+	}
+	return quality, exactly
+}
