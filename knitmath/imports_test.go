@@ -39,7 +39,7 @@ var allowed = map[string]string{
 	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
 	// Plans made of other plans.
 	"edge": "cost fault gauge measure outline report shaping spread stitch",
-	"yoke": "cost fault gauge measure outline report shaping shortrow spread stitch",
+	"yoke": "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

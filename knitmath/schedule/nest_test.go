@@ -236,3 +236,35 @@ func TestNestedEasiestAgainstEveryChoice(t *testing.T) {
 		t.Errorf("%d asked, of which %d have an easier choice beyond those looked at", asked, beyond)
 	}
 }
+
+// Every short list of intervals: runs written out are the intervals again, and have as
+// little to remember as any way of reading them as two runs.
+func TestRunsAreTheLeastToRemember(t *testing.T) {
+	two := 0
+	for code := range 3 * 3 * 3 * 3 * 3 * 3 * 3 {
+		for n := 1; n <= 8; n++ {
+			rows := []int{4}
+			for c := code; len(rows) < n; c /= 3 {
+				rows = append(rows, rows[len(rows)-1]+1+c%3)
+			}
+			got := Runs(rows)
+			back := []int{4}
+			for _, every := range got.Intervals() {
+				back = append(back, back[len(back)-1]+every)
+			}
+			if !reflect.DeepEqual(back, rows) {
+				t.Fatalf("%v are %v", rows, got)
+			}
+			effort, ok := leastEffort(rows)
+			if ok != twoRuns(rows) || ok && got.Effort() != effort {
+				t.Fatalf("%v are %v, which takes %d, not %d", rows, got, got.Effort(), effort)
+			}
+			if ok && len(got) == 2 {
+				two++
+			}
+		}
+	}
+	if two < 1000 {
+		t.Errorf("%d are of two runs", two)
+	}
+}

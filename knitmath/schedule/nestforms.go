@@ -24,35 +24,3 @@ func appendForms(forms []form, short, shorts, longs int) []form {
 	}
 	return forms
 }
-
-// twoRuns reports whether rows lie at intervals of two runs at most, of which one
-// alternates at most.
-func twoRuns(rows []int) bool {
-	last := len(rows) - 1
-	equal, pairs := runFrom(rows, 0)
-	for cut := equal; cut > 0; cut-- {
-		if e, p := runFrom(rows, cut); cut+e == last || cut+p == last {
-			return true
-		}
-	}
-	for cut := pairs; cut > 0; cut -= 2 {
-		if e, _ := runFrom(rows, cut); cut+e == last {
-			return true
-		}
-	}
-	return last < 1
-}
-
-// runFrom is how many intervals from a row on are equal, and how many are two in
-// alternation.
-func runFrom(rows []int, from int) (equal, pairs int) {
-	interval := func(i int) int { return rows[i+1] - rows[i] }
-	last := len(rows) - 1
-	for i := from; i < last && interval(i) == interval(from); i++ {
-		equal++
-	}
-	for i := from; i+1 < last && interval(i) == interval(from) && interval(i+1) == interval(from+1); i += 2 {
-		pairs += 2
-	}
-	return equal, pairs
-}

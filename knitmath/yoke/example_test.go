@@ -60,7 +60,6 @@ func ExamplePlanRaglan() {
 	}
 	// Output:
 	// 72 to 32 in 20 decrease rounds
-	// Round 3 and 19 more: [k74, ssk, k38, k2tog, k2] twice
-	// Round 4 and 18 more: [ssk, k68, k2tog, k44] twice
-	// Round 62 and 0 more: [ssk, k30, k2tog, k1, ssk, k2tog, k1] twice
+	// Round 2 and 19 more: [ssk, k68, k2tog, k2, ssk, k38, k2tog, k2] twice
+	// Round 62 and 0 more: [k33, ssk, k2tog, k1] twice
 }

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -40,6 +41,13 @@ const (
 	// MinRaglanNeck is the fewest stitches of front and back at the neck: the
 	// next decrease round would have no stitch between its two decreases.
 	MinRaglanNeck = 2
+	// MostDeparture is how many stitches an edge may lie off its straight line: about
+	// a centimetre, which the fabric evens out. Common practice.
+	MostDeparture = 2
+	// ShortEdge is how many times as many stitches an edge should lose: if it loses
+	// fewer a plan is first looked for that lies nearer to the line by as much. Own
+	// reckoning.
+	ShortEdge = 8
 )
 
 // RaglanInput asks for a raglan. It mirrors PlanRaglanRequest.
@@ -58,15 +66,18 @@ type RaglanInput struct {
 	ShapingRounds     ShapingRounds
 	DisplayUnit       measure.DisplayUnit
 	WithOutline       bool
+	ExcessStitches    *float64
 }
 
 // A RaglanPart is the back, the front or a sleeve, between two lines.
 type RaglanPart struct {
-	StartStitches      int
-	EndStitches        int
-	DecreaseRoundCount int
-	EdgeLostCm         float64
-	EdgeAngleDegrees   float64
+	StartStitches            int
+	EndStitches              int
+	DecreaseRoundCount       int
+	EdgeLostCm               float64
+	EdgeAngleDegrees         float64
+	FirstDecreaseRoundNumber int
+	Intervals                schedule.Schedule
 }
 
 // A RaglanRound is the counts after one round.
@@ -108,11 +119,15 @@ type Raglan struct {
 	Rounds           []RaglanRound
 	Instructions     []RaglanInstruction
 	Steepness        float64
-	directions       []string
 	Notices          []report.Notice
 	Outline          *outline.Outline
 
-	unit measure.DisplayUnit
+	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	Effort                    int
+
+	directions []string
+	unit       measure.DisplayUnit
 }
 
 // PlanRaglan joins body and sleeves,
@@ -122,18 +137,23 @@ type Raglan struct {
 // in four parts (back, left sleeve, front, right sleeve) with a line of plain
 // stitches after each, and narrows every part by two stitches in each of its
 // decrease rounds, one beside each line. A part that goes from a to b stitches
-// has k = (a - b)/2 decrease rounds. Of the n rounds that may decrease (all, or
-// every second one counted down from the last) it decreases in
+// has (a - b)/2 decrease rounds, of the rounds that may decrease (all, or every
+// second one counted down from the last). Where a part decreases, those that decrease
+// more often do too, so that there is a kind of round for every number of decreases,
+// and at most one more, for the last decrease of the sleeves.
 //
-//	n - floor((k - i) * n / k),  i = 1 .. k
+// Each edge is to follow a straight line from the join to the neck. The plan is the one
+// of least effort ([schedule.Nest.Easiest]) that departs from the lines by no more
+// than ExcessStitches at each edge beyond what the nearest choice of rounds does. If
+// that is nil, it is the one within an eighth of what an edge loses (ShortEdge) or within
+// MostDeparture of the lines, or if there is none as far beyond the nearest. Where there is none either the nearest rounds are the plan,
+// and a notice says so.
 //
-// which is the Euclidean spread counted down from the neck: distances between
-// decrease rounds differ by at most one, the one from the join included, and the
-// last decrease round of every part is the last round of all. Exact in whole
-// stitches and rounds; a depth in cm is taken to the nearest round, half-way up.
+// Exact in whole stitches and rounds; a depth in cm is taken to the nearest round,
+// half-way up.
 //
-// Source: percentage system for the defaults (see percentageCited); own derivation
-// on the Euclidean spread (see [spread.Place]) for the rounds.
+// Source: percentage system for the defaults (see percentageCited); own derivation for
+// the rounds.
 func PlanRaglan(in RaglanInput) (Raglan, error) {
 	var c fault.Checks
 	var r raglan
@@ -155,6 +175,7 @@ type raglan struct {
 	rounds      int
 	depthField  string
 	everySecond bool
+	excess      *float64 // stitches at each edge
 }
 
 // The parts of a raglan that have a rate of their own; the sleeves share one.

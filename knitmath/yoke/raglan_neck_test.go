@@ -37,10 +37,20 @@ func TestRaglanNecks(t *testing.T) {
 	}
 }
 
-// The default neck is the count nearest to half of what 40 % of the body leaves
-// after lines and sleeves, rounded once: in hundredths of a stitch, tried one
-// count after the other, the higher first so that it wins half-way.
+// By default front and back lose equally, and together are nearest to what 40 % of the
+// body leaves after lines and sleeves, rounded once: in hundredths of a stitch, tried one
+// decrease after the other, the higher count first so that it wins half-way. Beside a
+// neck that is given the other is nearest to half.
 func TestRaglanDefaultNecks(t *testing.T) {
+	nearest := func(most, wanted int, ends func(k int) int) int {
+		best := 0
+		for k := range most + 1 {
+			if measure.Abs(100*ends(k)-wanted) < measure.Abs(100*ends(best)-wanted) {
+				best = k
+			}
+		}
+		return best
+	}
 	for body := 40; body <= 260; body += knittest.Sweep(1, 3) {
 		for line := range 5 {
 			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, LineStitches: &line, DepthRounds: new(400)}
@@ -49,25 +59,27 @@ func TestRaglanDefaultNecks(t *testing.T) {
 				continue
 			}
 			wanted := 40*body - 400*line - 200*out.Sleeve.EndStitches // of front and back together
-			for _, part := range [...]RaglanPart{out.Back, out.Front} {
-				best := 0
-				for n := part.StartStitches; n >= 2; n -= 2 {
-					if best == 0 || measure.Abs(200*n-wanted) < measure.Abs(200*best-wanted) {
-						best = n
-					}
-				}
-				if part.EndStitches != best {
-					t.Fatalf("body %d, lines of %d: %d of %d at the neck, want %d: half of %d hundredths", body, line,
-						part.EndStitches, part.StartStitches, best, wanted)
-				}
+			b, f := out.Back.StartStitches, out.Front.StartStitches
+			k := nearest((f-2)/2, wanted, func(k int) int { return b + f - 4*k })
+			if out.Back.EndStitches != b-2*k || out.Front.EndStitches != f-2*k {
+				t.Fatalf("body %d, lines of %d: %d of %d and %d of %d at the neck, want %d decreases", body, line,
+					out.Back.EndStitches, b, out.Front.EndStitches, f, k)
+			}
+			in.BackNeckStitches = new(b - 2*((b-2)/2))
+			if out, err = PlanRaglan(in); err != nil {
+				t.Fatal(err)
+			}
+			k = nearest((f-2)/2, wanted, func(k int) int { return 2*f - 4*k })
+			if out.Front.EndStitches != f-2*k {
+				t.Fatalf("body %d, lines of %d: front %d of %d at the neck, want %d", body, line, out.Front.EndStitches, f, f-2*k)
 			}
 		}
 	}
 	// By hand: 8 % of 49 are 4 stitches an underarm, so that 41 of the body are 21 and
 	// 20; sleeves of 16 - 4 come down to 2. 40 % of 49 is 19.6, less the two sleeves
-	// 15.6, of which half is 7.8: 7 is nearer than 9.
+	// 15.6: 9 and 8 are nearer than 7 and 6.
 	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 49, LineStitches: new(0)})
-	if err != nil || out.Back.EndStitches != 7 || out.Front.EndStitches != 8 {
-		t.Errorf("%+v, %+v, %v; want 7 and 8", out.Back, out.Front, err)
+	if err != nil || out.Back.EndStitches != 9 || out.Front.EndStitches != 8 {
+		t.Errorf("%+v, %+v, %v; want 9 and 8", out.Back, out.Front, err)
 	}
 }

@@ -9,8 +9,7 @@ import (
 )
 
 // A whole raglan as it is told. Body 60, sleeves 20, underarms 4, as in
-// TestRaglanByHand: the sleeves decrease in every second round, the front in rounds
-// 3, 5, 7, 10, 12, 14 and the back in 4, 7, 11, 14.
+// TestRaglanByHand.
 func TestRaglanInWords(t *testing.T) {
 	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, BodyStitches: 60, SleeveStitches: new(20),
 		UnderarmStitches: new(4), FrontNeckStitches: new(12), BackNeckStitches: new(16), DepthRounds: new(14)})
@@ -24,22 +23,14 @@ func TestRaglanInWords(t *testing.T) {
 			"back 24, line 2, left sleeve 14, line 2, front 24, line 2, right sleeve 14, line 2.",
 		"The round begins with the first stitch of the back, after the line between right sleeve and back. " +
 			"Place a marker on each side of every line, and knit the lines' stitches in every round.",
-		"Decrease round A, 4 stitches fewer. In each sleeve" + usual + "Knit all other stitches.",
-		"Decrease round B, 2 stitches fewer. In the front" + usual + "Knit all other stitches.",
-		"Decrease round C, 6 stitches fewer. In the back and each sleeve" + usual + "Knit all other stitches.",
-		"Decrease round D, 4 stitches fewer. In the back and the front" + usual + "Knit all other stitches.",
-		"Decrease round E, 6 stitches fewer. In the front and each sleeve" + usual + "Knit all other stitches.",
-		"Decrease round F, 2 stitches fewer. In the back" + usual + "Knit all other stitches.",
-		"Decrease round G, 8 stitches fewer. In the back and the front" + usual +
+		"Decrease round, 8 stitches fewer. In the back, the front and each sleeve" + usual + "Knit all other stitches.",
+		"Front and sleeve decrease round, 6 stitches fewer. In the front and each sleeve" + usual + "Knit all other stitches.",
+		"Last sleeve decrease round, 4 stitches fewer. " +
 			"At each sleeve: ssk the last stitch of the line before it with its first stitch, k2tog its second stitch " +
 			"with the first stitch of the line after it, so that the lines meet. Knit all other stitches.",
-		"Work decrease round A on rounds 2, 6, 8.",
-		"Work decrease round B on rounds 3, 5.",
-		"Work decrease round C on round 4.",
-		"Work decrease round D on round 7.",
-		"Work decrease round E on rounds 10, 12.",
-		"Work decrease round F on round 11.",
-		"Work decrease round G on round 14.",
+		"On rounds 2-12 repeat these 6 rounds: the decrease round, 1 round even, the front and sleeve decrease round, 1 round even, " +
+			"the decrease round, 1 round even; 40 stitches.",
+		"Work the last sleeve decrease round on round 14: 36 stitches.",
 		"Knit all other rounds.",
 		"After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2.",
 	}
@@ -47,7 +38,8 @@ func TestRaglanInWords(t *testing.T) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
 	summary := "Join 84 stitches (42 cm) at four lines of 2 stitches and decrease to 36 (18 cm) over 14 rounds (4.7 cm): " +
-		"the back decreases 4 times, the front 6 times, each sleeve 7 times, two stitches each time."
+		"the back decreases 4 times, the front 6 times, each sleeve 7 times, two stitches each time, " +
+		"and no edge is more than 0.86 stitches from a straight line."
 	if got := out.Summary(); got != summary {
 		t.Errorf("got %q, want %q", got, summary)
 	}
@@ -65,9 +57,10 @@ func TestRaglanWithoutLinesInWords(t *testing.T) {
 	for _, want := range []string{
 		"back 26, marker, left sleeve 17, marker, front 26, marker, right sleeve 17, marker.\n",
 		"The round begins with the first stitch of the back, at the marker between right sleeve and back.\n",
-		"Decrease round A, 8 stitches fewer. In the back, the front and each sleeve: ssk, knit to the last 2 stitches before " +
+		"\nDecrease round, 8 stitches fewer. In the back, the front and each sleeve: ssk, knit to the last 2 stitches before " +
 			"the next marker, k2tog. Knit all other stitches.\n",
-		"k2tog. In each sleeve: CDD on its three stitches. Knit all other stitches.\n",
+		"\nLast sleeve decrease round, 4 stitches fewer. In each sleeve: CDD on its three stitches. Knit all other stitches.\n",
+		"\nWork the decrease round on round 2, then every round twice, then every 2nd round 4 times: 30 stitches.\n",
 		"After round 14 there are 26 stitches: back 12, front 12, each sleeve 1.",
 	} {
 		if !strings.Contains(d, want) {

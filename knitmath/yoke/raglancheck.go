@@ -8,6 +8,7 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -24,6 +25,8 @@ func vetRaglan(c *fault.Checks, r *raglan, in RaglanInput) {
 	vetDepth(c, in.DepthCm, in.DepthRounds)
 	fault.Enum(c, "", "shaping_rounds", in.ShapingRounds, ShapingRoundsEverySecond)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	c.OptionalNumber("", "excess_stitches", in.ExcessStitches, 0, shaping.MaxExcess)
+	r.excess = in.ExcessStitches
 }
 
 // settleParts divides the stitches joined into parts and lines, and settles the
@@ -60,9 +63,13 @@ func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
 	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
 	both := neckPercent*r.body - 100*(4*r.line+2*sleeve.end) // front and back together, in hundredths of a stitch
-	for i, given := range [...]*int{in.BackNeckStitches, in.FrontNeckStitches} {
-		p := &r.parts[i]
-		p.end = fault.Or(given, nearestNeck(p.start, both))
+	back, front := &r.parts[backPart], &r.parts[frontPart]
+	if in.BackNeckStitches == nil && in.FrontNeckStitches == nil {
+		k := neckDecreases(back.start+front.start, both, front.start)
+		back.end, front.end = back.start-2*k, front.start-2*k
+	} else {
+		back.end = fault.Or(in.BackNeckStitches, back.start-2*neckDecreases(2*back.start, both, back.start))
+		front.end = fault.Or(in.FrontNeckStitches, front.start-2*neckDecreases(2*front.start, both, front.start))
 	}
 	for _, i := range fieldOrder {
 		vetNeckFits(c, r.parts[i], r.fewestOf(i))
@@ -101,12 +108,12 @@ func (r raglan) fewestOf(part int) int {
 	return min(MinRaglanNeck+odd, r.parts[part].start)
 }
 
-// nearestNeck is the count nearest to half of both, which is in hundredths of a
-// stitch, that differs from start by an even number, half-way up, and can be
-// worked.
-func nearestNeck(start, both int) int {
-	k := int(measure.CeilDiv(int64(200*start-both-200), 400)) // half-way, one decrease fewer
-	return start - 2*min(max(k, 0), (start-MinRaglanNeck)/2)
+// neckDecreases is how often front and back, of so many stitches together, decrease by
+// two each so that they come nearest to both, which is in hundredths of a stitch:
+// half-way, once less. So often at most that of least stitches there remain enough.
+func neckDecreases(together, both, least int) int {
+	k := int(measure.CeilDiv(int64(100*together-both-200), 400))
+	return min(max(k, 0), (least-MinRaglanNeck)/2)
 }
 
 // vetRounds checks that every part has as many rounds as it needs.

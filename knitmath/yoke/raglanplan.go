@@ -5,16 +5,18 @@ import (
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/spread"
+	"example.com/knitmath/knitmath/schedule"
 )
 
 // answer puts together what the stages settled.
 func (r raglan) answer(in RaglanInput) Raglan {
+	d := r.decreaseRounds()
 	out := Raglan{
 		BodyStitches: r.body, SleeveStitches: r.sleeve, UnderarmStitches: r.underarm, LineStitches: r.line,
 		JoinStitches: r.join, NeckStitches: r.total(r.ends()), DepthRounds: r.rounds, DepthCm: r.rw.SizeCm(r.rounds),
 		JoinCm: r.st.SizeCm(r.join), unit: in.DisplayUnit,
-		Back: r.part(backPart), Front: r.part(frontPart), Sleeve: r.part(sleevePart),
+		Back: r.part(d, backPart), Front: r.part(d, frontPart), Sleeve: r.part(d, sleevePart),
+		GreatestDepartureStitches: d.stitches(d.Departure), LeastDepartureStitches: d.stitches(d.least),
 	}
 	out.NeckCm = r.st.SizeCm(out.NeckStitches)
 	// Two edges each of back and front, and of both sleeves.
@@ -23,8 +25,12 @@ func (r raglan) answer(in RaglanInput) Raglan {
 		out.Notices = append(out.Notices, report.Notice{Reason: Ruffles, Description: "the edges lean " +
 			measure.Decimal(out.Steepness, 2) + " times as much as those of a flat piece; the fabric ruffles rather than lies"})
 	}
-	r.knit(&out)
-	out.directions = r.directions(out)
+	if !d.easy {
+		out.Notices = append(out.Notices, d.manyRunsNotice())
+	}
+	kinds := r.knit(d, &out)
+	out.Effort = len(kinds) + schedule.Effort(d.Blocks())
+	out.directions = r.directions(out, d, kinds)
 	if in.WithOutline {
 		out.Outline = r.outline(out.Rounds)
 	}
@@ -32,12 +38,17 @@ func (r raglan) answer(in RaglanInput) Raglan {
 }
 
 // part is the figures of one part.
-func (r raglan) part(i int) RaglanPart {
+func (r raglan) part(d decreaseRounds, i int) RaglanPart {
 	p := r.parts[i]
+	rounds, first := d.of(i), 0
+	if len(rounds) > 0 {
+		first = rounds[0]
+	}
 	lost := r.st.SizeCm(p.decreases())
 	return RaglanPart{
 		StartStitches: p.start, EndStitches: p.end, DecreaseRoundCount: p.decreases(), EdgeLostCm: lost,
-		EdgeAngleDegrees: math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
+		EdgeAngleDegrees:         math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
+		FirstDecreaseRoundNumber: first, Intervals: schedule.Runs(rounds),
 	}
 }
 
@@ -51,15 +62,4 @@ func (r raglan) ends() counts { return counts{r.parts[0].end, r.parts[1].end, r.
 // total is all stitches on the needle.
 func (r raglan) total(n counts) int {
 	return n[backPart] + n[frontPart] + 2*n[sleevePart] + 4*r.line
-}
-
-// roundOf is the number of decrease round i of a part, from 0: the spread counted
-// down from the neck.
-func (r raglan) roundOf(part, i int) int {
-	k, slots := r.parts[part].decreases(), r.slots()
-	slot := slots - spread.Place(k-1-i, k, slots, spread.AtStart)
-	if r.everySecond {
-		return r.rounds - 2*(slots-slot)
-	}
-	return slot
 }

@@ -17,22 +17,20 @@ type raglanKind struct {
 }
 
 // knit works all rounds and keeps the first of each kind.
-func (r raglan) knit(out *Raglan) {
-	now := r.starts()
-	var done counts // decrease rounds worked, by part
+func (r raglan) knit(d decreaseRounds, out *Raglan) []raglanKind {
+	now, next := r.starts(), 0
 	var kinds []raglanKind
 	out.Rounds = make([]RaglanRound, r.rounds)
 	for round := 1; round <= r.rounds; round++ {
-		before, number := now, 0
-		var kind raglanKind
-		for p := range r.parts {
-			if done[p] < r.parts[p].decreases() && r.roundOf(p, done[p]) == round {
-				kind.parts[p] = true
-				done[p]++
-				now[p] -= 2
+		number := 0
+		if next < len(d.Rows) && d.Rows[next] == round {
+			before := now
+			kind := raglanKind{parts: d.decreases(d.Levels[next])}
+			for p, decreases := range kind.parts {
+				if decreases {
+					now[p] -= 2
+				}
 			}
-		}
-		if kind.parts != (decreasing{}) {
 			if kind.parts[sleevePart] && before[sleevePart] < 4 {
 				kind.last = before[sleevePart]
 			}
@@ -48,9 +46,11 @@ func (r raglan) knit(out *Raglan) {
 				})
 			}
 			out.Instructions[number-1].Times++
+			next++
 		}
 		out.Rounds[round-1] = RaglanRound{round, now[backPart], now[frontPart], now[sleevePart], r.total(now), number}
 	}
+	return kinds
 }
 
 // row writes one decrease round, from the back's first stitch to the last stitch

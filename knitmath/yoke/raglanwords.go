@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -44,7 +45,7 @@ func (r raglan) landmark() string {
 func (o Raglan) Directions() []string { return o.directions }
 
 // directions writes the raglan as a pattern would.
-func (r raglan) directions(o Raglan) []string {
+func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []string {
 	d := holdUnderarms(o.UnderarmStitches)
 	line := ", line " + strconv.Itoa(r.line)
 	if r.line == 0 {
@@ -59,13 +60,12 @@ func (r raglan) directions(o Raglan) []string {
 	} else {
 		d = append(d, "The round begins with the first stitch of the back, at the marker between right sleeve and back.")
 	}
+	names := plan.names(kinds)
 	for i, in := range o.Instructions {
-		d = append(d, fmt.Sprintf("Decrease round %s, %s fewer. %s", kindName(i+1),
+		d = append(d, fmt.Sprintf("%s, %s fewer. %s", capital(names[i]),
 			report.CountOf(in.Instruction.StartStitches-in.Instruction.EndStitches, "stitches"), in.Description))
 	}
-	for i := range o.Instructions {
-		d = append(d, "Work decrease round "+kindName(i+1)+" on "+roundList(o.roundsOf(i+1))+".")
-	}
+	d = append(d, o.whenDirections(plan, names)...)
 	if len(o.Instructions) > 0 {
 		d = append(d, "Knit all other rounds.")
 	}
@@ -77,9 +77,8 @@ func (r raglan) directions(o Raglan) []string {
 		report.CountOf(o.NeckStitches, "stitches"), o.Back.EndStitches, o.Front.EndStitches, o.Sleeve.EndStitches, lines))
 }
 
-// kindName is A for instruction 1. There are never more than eight: seven sets of
-// parts, and the last decrease of the sleeves.
-func kindName(number int) string { return string(rune('A' + number - 1)) }
+// capital is a name at the beginning of a sentence.
+func capital(name string) string { return strings.ToUpper(name[:1]) + name[1:] }
 
 // roundsOf are the rounds in which an instruction is worked.
 func (o Raglan) roundsOf(number int) []int {
@@ -150,20 +149,26 @@ func (o Raglan) Summary() string {
 		" and decrease to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
 		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
 		report.Times(o.Back.DecreaseRoundCount) + ", the front " + report.Times(o.Front.DecreaseRoundCount) + ", each sleeve " +
-		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time."
+		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time, and no edge is more than " +
+		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from a straight line."
 }
 
 // Sources says where the figures come from.
 func (Raglan) Sources() []report.Source {
 	return []report.Source{
 		percentageCited(percentageFigures),
-		raglanLinesCited, spreadCited("rounds of the decreases"), raglanSteepnessCited,
+		raglanLinesCited, raglanRoundsCited, raglanSteepnessCited,
 	}
 }
 
 // raglanLinesCited is the source of the lines.
 var raglanLinesCited = report.Source{Figure: "lines of two stitches, one decrease on each side of a line, leaning along it",
 	Citation: "common practice", Status: report.SourceStatusCommonPractice}
+
+// raglanRoundsCited is the source of the rounds that decrease.
+var raglanRoundsCited = report.Source{Figure: "rounds of the decreases, departures and effort", Status: report.SourceStatusOwnDerivation,
+	Citation: "own derivation: of the plans in which each part decreases at one run of intervals or two, and only where those that " +
+		"decrease more often do too, the one with the least to remember"}
 
 // raglanSteepnessCited is the source of a raglan's steepness.
 var raglanSteepnessCited = report.Source{Figure: "steepness", Status: report.SourceStatusOwnDerivation,

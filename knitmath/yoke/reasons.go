@@ -17,4 +17,8 @@ const (
 	// NeckInTolerance: the neck has other stitches than were wanted, within the
 	// tolerance, so that the bands come out. Field is "neck_tolerance_stitches".
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
+	// ManyRuns: the decreases of a raglan's parts are no one or two runs of intervals each,
+	// since every plan in which they are would depart too far from the straight lines.
+	// Field is "excess_stitches".
+	ManyRuns report.Reason = "MANY_RUNS"
 )

@@ -151,6 +151,7 @@ func raglanIn(req *knitmathv1.PlanRaglanRequest) yoke.RaglanInput {
 		ShapingRounds:     yoke.ShapingRounds(req.ShapingRounds),
 		DisplayUnit:       measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:       req.WithOutline,
+		ExcessStitches:    req.ExcessStitches,
 	}
 }
 
@@ -177,6 +178,10 @@ func raglanOut(out yoke.Raglan) *knitmathv1.PlanRaglanResponse {
 		Notices:          each(out.Notices, noticeOut),
 		Sources:          each(out.Sources(), sourceOut),
 		Outline:          message(out.Outline, outlineOut),
+
+		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		LeastDepartureStitches:    out.LeastDepartureStitches,
+		Effort:                    countOut(out.Effort),
 	}
 }
 
@@ -187,6 +192,9 @@ func raglanPartOut(p yoke.RaglanPart) *knitmathv1.RaglanPart {
 		DecreaseRoundCount: countOut(p.DecreaseRoundCount),
 		EdgeLostCm:         p.EdgeLostCm,
 		EdgeAngleDegrees:   p.EdgeAngleDegrees,
+
+		FirstDecreaseRoundNumber: countOut(p.FirstDecreaseRoundNumber),
+		Intervals:                each(p.Intervals, intervalOut),
 	}
 }
 

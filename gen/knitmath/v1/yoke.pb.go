@@ -202,7 +202,7 @@ type ShapingRounds int32
 const (
 	// Any round.
 	ShapingRounds_SHAPING_ROUNDS_UNSPECIFIED ShapingRounds = 0
-	// Any round: the decreases of each part lie as evenly as whole rounds allow.
+	// Any round.
 	ShapingRounds_SHAPING_ROUNDS_ANY ShapingRounds = 1
 	// Every second round at most, counted down from the last: the trade's usual.
 	// The rounds between are worked even in all parts.
@@ -1267,7 +1267,8 @@ func (x *PlanCircularYokeResponse) GetOutline() *Outline {
 // Asks for a raglan. T = body + 2 * sleeve - 4 * underarm stitches are joined.
 // They fall into back, left sleeve, front and right sleeve, as worn, with a
 // line of plain stitches after each. A decrease round takes two stitches from a
-// part, one beside each of its lines.
+// part, one beside each of its lines. Parts that decrease less often do so only in
+// rounds in which those that decrease more often do too.
 type PlanRaglanRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge.
@@ -1290,7 +1291,8 @@ type PlanRaglanRequest struct {
 	// Stitches of the front at the neck, lines not counted, 2 to 10,000. It must
 	// differ from those at the join by an even number. Default: half of what a
 	// neck of 40 % of the body leaves after lines and sleeves, to the nearest
-	// count that so differs, halves up, at least 2 or 3.
+	// count that so differs, halves up, at least 2 or 3. If neither front nor back is
+	// said both decrease equally often, so that together they come nearest to all of it.
 	FrontNeckStitches *int32 `protobuf:"varint,7,opt,name=front_neck_stitches,json=frontNeckStitches,proto3,oneof" json:"front_neck_stitches,omitempty"`
 	// The same for the back.
 	BackNeckStitches *int32 `protobuf:"varint,8,opt,name=back_neck_stitches,json=backNeckStitches,proto3,oneof" json:"back_neck_stitches,omitempty"`
@@ -1312,6 +1314,11 @@ type PlanRaglanRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,14,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How many stitches at each edge a plan that is easy to follow may depart from
+	// the straight lines beyond what the nearest choice of rounds does, 0 to 100; 0 is
+	// the most exact. Absent: as many as make 2 stitches from the lines, or an eighth of
+	// the stitches that an edge loses if that is less; where there is no plan so near, 2.
+	ExcessStitches *float64 `protobuf:"fixed64,15,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1449,6 +1456,13 @@ func (x *PlanRaglanRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanRaglanRequest) GetExcessStitches() float64 {
+	if x != nil && x.ExcessStitches != nil {
+		return *x.ExcessStitches
+	}
+	return 0
+}
+
 func (x *PlanRaglanRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -1470,8 +1484,13 @@ type RaglanPart struct {
 	// Slope of those edges, in degrees from the upright: the angle whose tangent
 	// is the width lost over the depth.
 	EdgeAngleDegrees float64 `protobuf:"fixed64,5,opt,name=edge_angle_degrees,json=edgeAngleDegrees,proto3" json:"edge_angle_degrees,omitempty"`
-	unknownFields    protoimpl.UnknownFields
-	sizeCache        protoimpl.SizeCache
+	// Number of its first decrease round, counted from the join, from 1; 0 if it has none.
+	FirstDecreaseRoundNumber int32 `protobuf:"varint,6,opt,name=first_decrease_round_number,json=firstDecreaseRoundNumber,proto3" json:"first_decrease_round_number,omitempty"`
+	// Intervals from its first decrease round to its last, in rounds, in order: one run or
+	// two, unless a notice says otherwise.
+	Intervals     []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
 }
 
 func (x *RaglanPart) Reset() {
@@ -1537,6 +1556,20 @@ func (x *RaglanPart) GetEdgeAngleDegrees() float64 {
 		return x.EdgeAngleDegrees
 	}
 	return 0
+}
+
+func (x *RaglanPart) GetFirstDecreaseRoundNumber() int32 {
+	if x != nil {
+		return x.FirstDecreaseRoundNumber
+	}
+	return 0
+}
+
+func (x *RaglanPart) GetIntervals() []*IntervalRun {
+	if x != nil {
+		return x.Intervals
+	}
+	return nil
 }
 
 // The counts after one round of a raglan.
@@ -1741,6 +1774,9 @@ type PlanRaglanResponse struct {
 	// Remarks on the question:
 	//   - RUFFLES, at no field: the edges of all parts together lean more than those
 	//     of a flat piece.
+	//   - MANY_RUNS, at excess_stitches: no plan in which each part decreases at one run of
+	//     intervals or two lies near enough to the straight lines; the nearest choice of
+	//     rounds is given. The text may say how much more excess would allow one.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1782,7 +1818,17 @@ type PlanRaglanResponse struct {
 	// and "line at the left of the back", and so for the front and for a sleeve, as
 	// seen from the right side; each is the middle of a line of stitches. At most
 	// 4,002 points a line.
-	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
+	// The greatest distance, over all rounds and parts, between an edge and the straight
+	// line from its end at the join to its end at the neck, in stitches.
+	GreatestDepartureStitches float64 `protobuf:"fixed64,22,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// The same for the choice of rounds that lies nearest to the lines: the least
+	// possible, as long as no part decreases where one that decreases more often does not.
+	LeastDepartureStitches float64 `protobuf:"fixed64,23,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much there is to remember: the kinds of decrease round; and of every stretch of
+	// the work that is alike 2, or if several decrease rounds take turns in it as many as
+	// those and 3.
+	Effort        int32 `protobuf:"varint,24,opt,name=effort,proto3" json:"effort,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1964,6 +2010,27 @@ func (x *PlanRaglanResponse) GetOutline() *Outline {
 	return nil
 }
 
+func (x *PlanRaglanResponse) GetGreatestDepartureStitches() float64 {
+	if x != nil {
+		return x.GreatestDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetLeastDepartureStitches() float64 {
+	if x != nil {
+		return x.LeastDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanRaglanResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
 var File_knitmath_v1_yoke_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yoke_proto_rawDesc = "" +
@@ -2079,7 +2146,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x05bands\x18\x10 \x03(\v2\x19.knitmath.v1.YokeBandPlanR\x05bands\x129\n" +
 	"\n" +
 	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12.\n" +
-	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xe5\t\n" +
+	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xce\n" +
+	"\n" +
 	"\x11PlanRaglanRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
 	"\rbody_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -2096,7 +2164,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\fdepth_rounds\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@<\x18\xd0\x0f(\x01H\aR\vdepthRounds\x88\x01\x01\x12f\n" +
 	"\x0eshaping_rounds\x18\f \x01(\x0e2\x1a.knitmath.v1.ShapingRoundsB#\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x14\x1a\x12SHAPING_ROUNDS_ANYR\rshapingRounds\x12]\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
+	"\x0fexcess_stitches\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\bR\x0eexcessStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1d\xbaH\x1a\"\x18\n" +
 	"\bdepth_cm\n" +
 	"\fdepth_roundsB\x12\n" +
@@ -2107,7 +2176,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x13_back_neck_stitchesB\x16\n" +
 	"\x14_sleeve_top_stitchesB\v\n" +
 	"\t_depth_cmB\x0f\n" +
-	"\r_depth_rounds\"\xd8\x01\n" +
+	"\r_depth_roundsB\x12\n" +
+	"\x10_excess_stitches\"\xcf\x02\n" +
 	"\n" +
 	"RaglanPart\x12%\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05R\rstartStitches\x12!\n" +
@@ -2115,7 +2185,9 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x14decrease_round_count\x18\x03 \x01(\x05R\x12decreaseRoundCount\x12 \n" +
 	"\fedge_lost_cm\x18\x04 \x01(\x01R\n" +
 	"edgeLostCm\x12,\n" +
-	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\"\xfb\x01\n" +
+	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\x12=\n" +
+	"\x1bfirst_decrease_round_number\x18\x06 \x01(\x05R\x18firstDecreaseRoundNumber\x126\n" +
+	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\"\xfb\x01\n" +
 	"\vRaglanRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12#\n" +
 	"\rback_stitches\x18\x02 \x01(\x05R\fbackStitches\x12%\n" +
@@ -2130,7 +2202,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\vdescription\x18\x04 \x01(\tR\vdescription\x12:\n" +
 	"\vinstruction\x18\x05 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12,\n" +
 	"\x12first_round_number\x18\x06 \x01(\x05R\x10firstRoundNumber\x12\x14\n" +
-	"\x05times\x18\a \x01(\x05R\x05times\"\xd7\x06\n" +
+	"\x05times\x18\a \x01(\x05R\x05times\"\xe9\a\n" +
 	"\x12PlanRaglanResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2155,7 +2227,10 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x06rounds\x18\x12 \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
 	"\finstructions\x18\x13 \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
 	"\tsteepness\x18\x14 \x01(\x01R\tsteepness\x12.\n" +
-	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*z\n" +
+	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\x16 \x01(\x01R\x19greatestDepartureStitches\x128\n" +
+	"\x18least_departure_stitches\x18\x17 \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\x18 \x01(\x05R\x06effort*z\n" +
 	"\fYokeSchedule\x12\x1d\n" +
 	"\x19YOKE_SCHEDULE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18YOKE_SCHEDULE_PERCENTAGE\x10\x01\x12\x16\n" +
@@ -2224,6 +2299,7 @@ var file_knitmath_v1_yoke_proto_goTypes = []any{
 	(*Notice)(nil),                   // 25: knitmath.v1.Notice
 	(*Source)(nil),                   // 26: knitmath.v1.Source
 	(*Outline)(nil),                  // 27: knitmath.v1.Outline
+	(*IntervalRun)(nil),              // 28: knitmath.v1.IntervalRun
 }
 var file_knitmath_v1_yoke_proto_depIdxs = []int32{
 	1,  // 0: knitmath.v1.BackRaise.place:type_name -> knitmath.v1.RaisePlace
@@ -2249,24 +2325,25 @@ var file_knitmath_v1_yoke_proto_depIdxs = []int32{
 	2,  // 20: knitmath.v1.PlanRaglanRequest.line_from:type_name -> knitmath.v1.RaglanLineFrom
 	3,  // 21: knitmath.v1.PlanRaglanRequest.shaping_rounds:type_name -> knitmath.v1.ShapingRounds
 	22, // 22: knitmath.v1.PlanRaglanRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	23, // 23: knitmath.v1.RaglanInstruction.instruction:type_name -> knitmath.v1.Instruction
-	25, // 24: knitmath.v1.PlanRaglanResponse.notices:type_name -> knitmath.v1.Notice
-	26, // 25: knitmath.v1.PlanRaglanResponse.sources:type_name -> knitmath.v1.Source
-	13, // 26: knitmath.v1.PlanRaglanResponse.back:type_name -> knitmath.v1.RaglanPart
-	13, // 27: knitmath.v1.PlanRaglanResponse.front:type_name -> knitmath.v1.RaglanPart
-	13, // 28: knitmath.v1.PlanRaglanResponse.sleeve:type_name -> knitmath.v1.RaglanPart
-	14, // 29: knitmath.v1.PlanRaglanResponse.rounds:type_name -> knitmath.v1.RaglanRound
-	15, // 30: knitmath.v1.PlanRaglanResponse.instructions:type_name -> knitmath.v1.RaglanInstruction
-	27, // 31: knitmath.v1.PlanRaglanResponse.outline:type_name -> knitmath.v1.Outline
-	7,  // 32: knitmath.v1.YokeService.PlanCircularYoke:input_type -> knitmath.v1.PlanCircularYokeRequest
-	12, // 33: knitmath.v1.YokeService.PlanRaglan:input_type -> knitmath.v1.PlanRaglanRequest
-	11, // 34: knitmath.v1.YokeService.PlanCircularYoke:output_type -> knitmath.v1.PlanCircularYokeResponse
-	16, // 35: knitmath.v1.YokeService.PlanRaglan:output_type -> knitmath.v1.PlanRaglanResponse
-	34, // [34:36] is the sub-list for method output_type
-	32, // [32:34] is the sub-list for method input_type
-	32, // [32:32] is the sub-list for extension type_name
-	32, // [32:32] is the sub-list for extension extendee
-	0,  // [0:32] is the sub-list for field type_name
+	28, // 23: knitmath.v1.RaglanPart.intervals:type_name -> knitmath.v1.IntervalRun
+	23, // 24: knitmath.v1.RaglanInstruction.instruction:type_name -> knitmath.v1.Instruction
+	25, // 25: knitmath.v1.PlanRaglanResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 26: knitmath.v1.PlanRaglanResponse.sources:type_name -> knitmath.v1.Source
+	13, // 27: knitmath.v1.PlanRaglanResponse.back:type_name -> knitmath.v1.RaglanPart
+	13, // 28: knitmath.v1.PlanRaglanResponse.front:type_name -> knitmath.v1.RaglanPart
+	13, // 29: knitmath.v1.PlanRaglanResponse.sleeve:type_name -> knitmath.v1.RaglanPart
+	14, // 30: knitmath.v1.PlanRaglanResponse.rounds:type_name -> knitmath.v1.RaglanRound
+	15, // 31: knitmath.v1.PlanRaglanResponse.instructions:type_name -> knitmath.v1.RaglanInstruction
+	27, // 32: knitmath.v1.PlanRaglanResponse.outline:type_name -> knitmath.v1.Outline
+	7,  // 33: knitmath.v1.YokeService.PlanCircularYoke:input_type -> knitmath.v1.PlanCircularYokeRequest
+	12, // 34: knitmath.v1.YokeService.PlanRaglan:input_type -> knitmath.v1.PlanRaglanRequest
+	11, // 35: knitmath.v1.YokeService.PlanCircularYoke:output_type -> knitmath.v1.PlanCircularYokeResponse
+	16, // 36: knitmath.v1.YokeService.PlanRaglan:output_type -> knitmath.v1.PlanRaglanResponse
+	35, // [35:37] is the sub-list for method output_type
+	33, // [33:35] is the sub-list for method input_type
+	33, // [33:33] is the sub-list for extension type_name
+	33, // [33:33] is the sub-list for extension extendee
+	0,  // [0:33] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yoke_proto_init() }

@@ -1,0 +1,300 @@
+package yoke
+
+import (
+	"math"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+)
+
+// checkRounds: parts decrease only where those that decrease more often do; there are
+// few kinds of round; every part has two runs of intervals at most, or a notice says
+// that it has not; the edges depart as far as is said; and the words tell the same rounds.
+func (c raglanCheck) checkRounds(in RaglanInput) {
+	c.t.Helper()
+	parts := map[string]RaglanPart{"back": c.out.Back, "front": c.out.Front, "sleeve": c.out.Sleeve}
+	different := map[int]bool{}
+	departure := 0.0
+	many := slices.ContainsFunc(noticeReasons(c.out), func(r string) bool { return r == "MANY_RUNS" })
+	for name, p := range parts {
+		rounds := c.decreases[name]
+		if len(rounds) == 0 {
+			if p.FirstDecreaseRoundNumber != 0 || len(p.Intervals) != 0 {
+				c.t.Fatalf("%s never decreases, said %+v", name, p)
+			}
+			continue
+		}
+		different[len(rounds)] = true
+		told := []int{p.FirstDecreaseRoundNumber}
+		for _, every := range p.Intervals.Intervals() {
+			told = append(told, told[len(told)-1]+every)
+		}
+		if !slices.Equal(told, rounds) || !many && len(p.Intervals) > 2 {
+			c.t.Fatalf("%s decreases in %v, said from %d %v", name, rounds, p.FirstDecreaseRoundNumber, p.Intervals)
+		}
+		for other, more := range c.decreases {
+			for _, r := range rounds {
+				if len(more) >= len(rounds) && !slices.Contains(more, r) {
+					c.t.Fatalf("round %d: the %s decreases and the %s, which does so more often, does not", r, name, other)
+				}
+			}
+		}
+		departure = max(departure, departureOf(rounds, c.out.DepthRounds))
+	}
+	apart := 0
+	if c.out.Sleeve.EndStitches < 2 {
+		apart = 1
+	}
+	if len(c.out.Instructions) > len(different)+apart {
+		c.t.Fatalf("%d kinds of round for %d numbers of decreases", len(c.out.Instructions), len(different))
+	}
+	knittest.Near(c.t, "departure", c.out.GreatestDepartureStitches, departure, 1e-9)
+	if least := c.out.LeastDepartureStitches; least > departure+1e-9 ||
+		in.ExcessStitches == nil && departure > max(2, least+2)+1e-9 || in.ExcessStitches != nil && departure > least+*in.ExcessStitches+1e-9 {
+		c.t.Fatalf("departs by %v, and could by %v", departure, least)
+	}
+	c.checkTold()
+}
+
+func noticeReasons(out Raglan) []string {
+	var reasons []string
+	for _, n := range out.Notices {
+		reasons = append(reasons, string(n.Reason))
+	}
+	return reasons
+}
+
+// departureOf is how far an edge that loses a stitch in each of these rounds ever lies
+// from the straight line to the last round.
+func departureOf(rounds []int, depth int) float64 {
+	worst, lost := 0.0, 0
+	for round := 0; round <= depth; round++ {
+		if slices.Contains(rounds, round) {
+			lost++
+		}
+		worst = max(worst, math.Abs(float64(lost)-float64(len(rounds)*round)/float64(depth)))
+	}
+	return worst
+}
+
+var (
+	whenLine   = regexp.MustCompile(`^Work the (.*?) on round (\d+)((?:, then every (?:\w+ )?round (?:once|twice|\d+ times))*)(?:: (\d+) stitches)?\.$`)
+	againPart  = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (once|twice|(\d+) times)`)
+	turnsLine  = regexp.MustCompile(`^On rounds (\d+)-(\d+) repeat these (\d+) rounds: (.*); (\d+) stitches\.$`)
+	fewerLine  = regexp.MustCompile(`^(.*), \d+ stitches fewer\. `)
+	eachRounds = regexp.MustCompile(`^(\d+) rounds? even$`)
+)
+
+// checkTold reads the directions as a knitter would, and finds the rounds of the table.
+func (c raglanCheck) checkTold() {
+	c.t.Helper()
+	var names []string
+	got := map[int]string{}
+	tell := func(name string, round int) {
+		if got[round] != "" {
+			c.t.Fatalf("round %d is both %s and %s", round, got[round], name)
+		}
+		got[round] = name
+	}
+	left := func(round, said string) {
+		n, _ := strconv.Atoi(round)
+		if said != "" && strconv.Itoa(c.out.Rounds[n-1].TotalStitches) != said {
+			c.t.Fatalf("round %d leaves %d stitches, not %s", n, c.out.Rounds[n-1].TotalStitches, said)
+		}
+	}
+	for _, line := range c.out.Directions() {
+		if m := fewerLine.FindStringSubmatch(line); m != nil {
+			names = append(names, strings.ToLower(m[1]))
+		} else if m := whenLine.FindStringSubmatch(line); m != nil {
+			round, _ := strconv.Atoi(m[2])
+			tell(m[1], round)
+			for _, again := range againPart.FindAllStringSubmatch(m[3], -1) {
+				every, times := 1, map[string]int{"once": 1, "twice": 2}[again[2]]
+				if again[1] != "" {
+					every, _ = strconv.Atoi(again[1])
+				}
+				if again[3] != "" {
+					times, _ = strconv.Atoi(again[3])
+				}
+				for range times {
+					round += every
+					tell(m[1], round)
+				}
+			}
+			left(strconv.Itoa(round), m[4])
+		} else if m := turnsLine.FindStringSubmatch(line); m != nil {
+			c.tellTurns(m, tell)
+			left(m[2], m[5])
+		}
+	}
+	if slices.ContainsFunc(noticeReasons(c.out), func(r string) bool { return r == "MANY_RUNS" }) {
+		return // lists of rounds, which TestRoundList reads
+	}
+	for _, r := range c.out.Rounds {
+		want := ""
+		if r.InstructionNumber > 0 {
+			want = names[r.InstructionNumber-1]
+		}
+		if got[r.RoundNumber] != want {
+			c.t.Fatalf("round %d is told as %q, not %q:\n%s", r.RoundNumber, got[r.RoundNumber], want,
+				strings.Join(c.out.Directions(), "\n"))
+		}
+	}
+}
+
+// tellTurns follows decrease rounds that take turns from a round to another.
+func (c raglanCheck) tellTurns(m []string, tell func(string, int)) {
+	c.t.Helper()
+	from, _ := strconv.Atoi(m[1])
+	to, _ := strconv.Atoi(m[2])
+	all, _ := strconv.Atoi(m[3])
+	var turn []string // for each round of a turn, the decrease round or nothing
+	for _, part := range strings.Split(m[4], ", ") {
+		if e := eachRounds.FindStringSubmatch(part); e != nil {
+			n, _ := strconv.Atoi(e[1])
+			turn = append(turn, make([]string, n)...)
+		} else {
+			turn = append(turn, strings.TrimPrefix(part, "the "))
+		}
+	}
+	if len(turn) != all || turn[(to-from)%all] == "" {
+		c.t.Fatalf("%q", m[0])
+	}
+	for round := from; round <= to; round++ {
+		if name := turn[(round-from)%all]; name != "" {
+			tell(name, round)
+		}
+	}
+}
+
+// Realistic raglans: gauges of 14 to 36 stitches, from a small child to a large adult,
+// sleeves and underarms by default, round and low necks, and a depth by default or as
+// the trade's tables have armholes, 11 cm and a tenth of the chest (common practice).
+func realisticRaglans(second bool, do func(low int, in RaglanInput)) {
+	for st := 14; st <= 36; st += knittest.Sweep(4, 8) {
+		for _, ratio := range []int{125, 133, 140, 150} {
+			for chest := 55; chest <= 130; chest += knittest.Sweep(10, 25) {
+				for _, deep := range []bool{false, true} {
+					in := RaglanInput{Gauge: &gauge.Gauge{Stitches: float64(st), Rows: float64(st*ratio/100) + 0.5}, BodyStitches: chest * st / 10}
+					if deep {
+						in.DepthCm = new(11 + float64(chest)/10)
+					}
+					if second {
+						in.ShapingRounds = ShapingRoundsEverySecond
+					}
+					do(0, in)
+					plain, err := PlanRaglan(in)
+					if err != nil {
+						continue
+					}
+					for _, low := range []int{6, 12} {
+						in.FrontNeckStitches, in.BackNeckStitches = new(plain.Front.EndStitches-low), new(plain.Back.EndStitches)
+						do(low, in)
+					}
+				}
+			}
+		}
+	}
+}
+
+// Most realistic raglans have a plan in which every part has two runs at most, and many
+// of these lie within two stitches of the straight lines. The shares are printed, and
+// may not fall.
+func TestRealisticRaglansAreEasy(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		second bool
+		low    bool
+		floor  int // percent that are easy
+	}{
+		{"any round, round neck", false, false, 97},
+		{"any round, low front", false, true, 87},
+		{"every second round, round neck", true, false, 87},
+		{"every second round, low front", true, true, 73},
+	} {
+		planned, easy, close, effort := 0, 0, 0, 0
+		realisticRaglans(c.second, func(low int, in RaglanInput) {
+			if (low > 0) != c.low {
+				return
+			}
+			out, err := PlanRaglan(in)
+			if err != nil {
+				return // too shallow for every second round
+			}
+			planned++
+			checkRaglan(t, in, out)
+			if !slices.Contains(noticeReasons(out), "MANY_RUNS") {
+				easy++
+				effort += out.Effort
+				if out.GreatestDepartureStitches <= 2 {
+					close++
+				}
+			}
+		})
+		t.Logf("%s: %d planned, %d %% easy, %d %% within 2 stitches, effort %.1f", c.name, planned, 100*easy/planned, 100*close/planned,
+			float64(effort)/float64(easy))
+		if 100*easy < c.floor*planned || planned < knittest.Sweep(350, 60) {
+			t.Errorf("%s: %d of %d are easy, want %d %%", c.name, easy, planned, c.floor)
+		}
+	}
+}
+
+// Where the parts would take more runs the notice names an excess that allows an easy
+// plan, and it does. The nearest rounds are the plan.
+func TestRaglanWithoutAnEasyPlan(t *testing.T) {
+	offered := 0
+	realisticRaglans(true, func(low int, in RaglanInput) {
+		out, err := PlanRaglan(in)
+		if err != nil || !slices.Contains(noticeReasons(out), "MANY_RUNS") || in.BodyStitches > 300 {
+			return
+		}
+		if out.GreatestDepartureStitches != out.LeastDepartureStitches {
+			t.Fatalf("departs by %v, not by the least %v", out.GreatestDepartureStitches, out.LeastDepartureStitches)
+		}
+		m := regexp.MustCompile(`an excess of ([\d.]+) stitch(?:es)? at each edge allows one$`).
+			FindStringSubmatch(out.Notices[len(out.Notices)-1].Description)
+		if m == nil {
+			return
+		}
+		offered++
+		excess, err := strconv.ParseFloat(m[1], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		in.ExcessStitches = &excess
+		if out, err = PlanRaglan(in); err != nil || slices.Contains(noticeReasons(out), "MANY_RUNS") {
+			t.Errorf("%+v: an excess of %v allows no easy plan, %v", in, excess, err)
+		}
+		checkRaglan(t, in, out)
+	})
+	if offered < knittest.Sweep(50, 5) {
+		t.Errorf("%d plans were offered an excess", offered)
+	}
+}
+
+// The excess is heeded: with less of it no plan departs further, and with none it is as
+// near as can be, easy or not.
+func TestRaglanExcess(t *testing.T) {
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200}
+	efforts := map[int]bool{}
+	for _, excess := range []float64{3, 1.5, 1, 0.5, 0.25, 0} {
+		in.ExcessStitches = &excess
+		out, err := PlanRaglan(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		checkRaglan(t, in, out)
+		efforts[out.Effort] = true
+		if excess == 0 && out.GreatestDepartureStitches != out.LeastDepartureStitches {
+			t.Errorf("without excess it departs by %v, and could by %v", out.GreatestDepartureStitches, out.LeastDepartureStitches)
+		}
+	}
+	if len(efforts) < 2 {
+		t.Errorf("efforts %v", efforts)
+	}
+}

@@ -1,0 +1,130 @@
+package yoke
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+)
+
+// decreaseRounds is in which rounds of a raglan what decreases. Its levels are 1 for
+// the parts that decrease most often, alone; 2 for them with those that come next.
+type decreaseRounds struct {
+	schedule.Nested
+	first [sleevePart + 1]int // the level from which on a part decreases; 0 if it never does
+	rows  int                 // of the raglan, in parts of which a stitch is told
+
+	least   int      // the departure of the nearest choice
+	easy    bool     // whether every part has two runs at most
+	wanting *float64 // by how many stitches more than the nearest an easy one departs, if none was allowed
+}
+
+// decreaseRounds chooses them.
+func (r raglan) decreaseRounds() decreaseRounds {
+	d := decreaseRounds{rows: r.rounds}
+	nest := r.nest(&d)
+	nearest := nest.Nearest()
+	d.Nested, d.least = nearest, nearest.Departure
+	for _, allowed := range r.allowed(nest, d.least) {
+		if allowed < d.least {
+			continue
+		}
+		if found, ok := nest.Easiest(allowed); ok {
+			d.Nested, d.easy = found, true
+			return d
+		}
+	}
+	d.wanting = r.wanting(nest, d.least)
+	return d
+}
+
+// nest puts the parts in order, those that decrease most often first. Where a round can
+// be spared the first is worked even: nobody likes to decrease in the round that joins.
+// Common practice.
+func (r raglan) nest(d *decreaseRounds) schedule.Nest {
+	n := schedule.Nest{Rows: r.rounds, First: 1, Every: 1}
+	if r.everySecond {
+		n.First, n.Every = r.rounds-2*(r.slots()-1), 2
+	}
+	for _, p := range r.parts {
+		if k := p.decreases(); k > 0 && !slices.Contains(n.Times, k) {
+			n.Times = append(n.Times, k)
+		}
+	}
+	slices.Sort(n.Times)
+	slices.Reverse(n.Times)
+	if n.First == 1 && n.Times[0] < r.rounds {
+		n.First = 2
+	}
+	for i, p := range r.parts {
+		d.first[i] = 1 + slices.Index(n.Times, p.decreases())
+	}
+	if r.parts[sleevePart].end < MinRaglanNeck {
+		n.Apart = d.first[sleevePart] // see row: their last decrease is unlike the others
+	}
+	return n
+}
+
+// allowed is how far an easy plan may depart, at first and where there is none so near,
+// in parts of which a stitch at an edge is as many as there are rounds.
+func (r raglan) allowed(nest schedule.Nest, least int) []int {
+	if r.excess != nil {
+		return []int{least + r.stitchParts(*r.excess)}
+	}
+	most := MostDeparture * r.rounds
+	return []int{min(nest.Times[0]*r.rounds/ShortEdge, most), most, least + most}
+}
+
+// stitchParts is so many stitches at an edge, in the parts of a nest.
+func (r raglan) stitchParts(stitches float64) int {
+	return int(measure.ToMillionths(stitches) * int64(r.rounds) / 1e6)
+}
+
+// wideningSteps is how often an easy plan is looked for further off, a stitch each time.
+const wideningSteps = 6
+
+// wanting is how much excess would do, up to a hundredth; nil if that is far.
+func (r raglan) wanting(nest schedule.Nest, least int) *float64 {
+	allowed := r.allowed(nest, least)
+	for step := range wideningSteps {
+		found, ok := nest.Easiest(allowed[len(allowed)-1] + (step+1)*r.rounds)
+		if !ok {
+			continue
+		}
+		excess := float64(measure.CeilDiv(int64(100*(found.Departure-least)), int64(r.rounds))) / 100
+		if _, ok = nest.Easiest(least + r.stitchParts(excess)); ok {
+			return &excess
+		}
+	}
+	return nil
+}
+
+// decreases says which parts decrease in a round of a level.
+func (d decreaseRounds) decreases(level int) (parts decreasing) {
+	for p, first := range d.first {
+		parts[p] = first > 0 && first <= level
+	}
+	return parts
+}
+
+// of are the rounds in which a part decreases.
+func (d decreaseRounds) of(part int) []int {
+	if d.first[part] == 0 {
+		return nil
+	}
+	return d.RowsOf(d.first[part] - 1)
+}
+
+// stitches is a departure in stitches at an edge.
+func (d decreaseRounds) stitches(departure int) float64 { return float64(departure) / float64(d.rows) }
+
+// manyRunsNotice says that no plan is easy, and how much more excess would make one so.
+func (d decreaseRounds) manyRunsNotice() report.Notice {
+	text := "no plan in which each part decreases at one run of intervals or two lies that near to the straight lines; " +
+		"the nearest rounds are given"
+	if d.wanting != nil {
+		text += "; an excess of " + report.AmountOf(measure.Decimal(*d.wanting, 2), "stitches") + " at each edge allows one"
+	}
+	return report.Notice{Reason: ManyRuns, Field: "excess_stitches", Description: text}
+}
