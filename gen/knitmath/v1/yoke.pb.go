@@ -1813,22 +1813,22 @@ type PlanRaglanResponse struct {
 	// The slopes of the eight edges of back, front and sleeves added up, over
 	// 360 degrees: 1 lies flat, more than 1 ruffles.
 	Steepness float64 `protobuf:"fixed64,20,opt,name=steepness,proto3" json:"steepness,omitempty"`
+	// The greatest distance, over all rounds and parts, between an edge and the straight
+	// line from its end at the join to its end at the neck, in stitches.
+	GreatestDepartureStitches float64 `protobuf:"fixed64,21,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// The same for the choice of rounds that lies nearest to the lines: the least
+	// possible, as long as no part decreases where one that decreases more often does not.
+	LeastDepartureStitches float64 `protobuf:"fixed64,22,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
+	// How much there is to remember: the kinds of decrease round; and of every stretch of
+	// the work that is alike 2, or if several decrease rounds take turns in it as many as
+	// those and 3.
+	Effort int32 `protobuf:"varint,23,opt,name=effort,proto3" json:"effort,omitempty"`
 	// Where the lines run; absent unless asked for. x is in cm from the centre line
 	// of a part, y in cm above the join. Six lines: "line at the right of the back"
 	// and "line at the left of the back", and so for the front and for a sleeve, as
 	// seen from the right side; each is the middle of a line of stitches. At most
 	// 4,002 points a line.
-	Outline *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
-	// The greatest distance, over all rounds and parts, between an edge and the straight
-	// line from its end at the join to its end at the neck, in stitches.
-	GreatestDepartureStitches float64 `protobuf:"fixed64,22,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
-	// The same for the choice of rounds that lies nearest to the lines: the least
-	// possible, as long as no part decreases where one that decreases more often does not.
-	LeastDepartureStitches float64 `protobuf:"fixed64,23,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
-	// How much there is to remember: the kinds of decrease round; and of every stretch of
-	// the work that is alike 2, or if several decrease rounds take turns in it as many as
-	// those and 3.
-	Effort        int32 `protobuf:"varint,24,opt,name=effort,proto3" json:"effort,omitempty"`
+	Outline       *Outline `protobuf:"bytes,24,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -2003,13 +2003,6 @@ func (x *PlanRaglanResponse) GetSteepness() float64 {
 	return 0
 }
 
-func (x *PlanRaglanResponse) GetOutline() *Outline {
-	if x != nil {
-		return x.Outline
-	}
-	return nil
-}
-
 func (x *PlanRaglanResponse) GetGreatestDepartureStitches() float64 {
 	if x != nil {
 		return x.GreatestDepartureStitches
@@ -2029,6 +2022,13 @@ func (x *PlanRaglanResponse) GetEffort() int32 {
 		return x.Effort
 	}
 	return 0
+}
+
+func (x *PlanRaglanResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
 }
 
 var File_knitmath_v1_yoke_proto protoreflect.FileDescriptor
@@ -2226,11 +2226,11 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x06sleeve\x18\x11 \x01(\v2\x17.knitmath.v1.RaglanPartR\x06sleeve\x120\n" +
 	"\x06rounds\x18\x12 \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
 	"\finstructions\x18\x13 \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
-	"\tsteepness\x18\x14 \x01(\x01R\tsteepness\x12.\n" +
-	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\x12>\n" +
-	"\x1bgreatest_departure_stitches\x18\x16 \x01(\x01R\x19greatestDepartureStitches\x128\n" +
-	"\x18least_departure_stitches\x18\x17 \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
-	"\x06effort\x18\x18 \x01(\x05R\x06effort*z\n" +
+	"\tsteepness\x18\x14 \x01(\x01R\tsteepness\x12>\n" +
+	"\x1bgreatest_departure_stitches\x18\x15 \x01(\x01R\x19greatestDepartureStitches\x128\n" +
+	"\x18least_departure_stitches\x18\x16 \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\x17 \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*z\n" +
 	"\fYokeSchedule\x12\x1d\n" +
 	"\x19YOKE_SCHEDULE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18YOKE_SCHEDULE_PERCENTAGE\x10\x01\x12\x16\n" +
