@@ -175,7 +175,10 @@ func TestWrongFieldsAreRefused(t *testing.T) {
 	for _, service := range wireServices() {
 		for i := range service.Methods().Len() {
 			m := findMethod(t, string(service.Name())+"/"+string(service.Methods().Get(i).Name()))
-			others := violations(server.send(t, "POST", m.path, "{}").status(t))
+			var others []string
+			if asked := server.send(t, "POST", m.path, "{}"); asked.code != 200 { // a table is asked for with nothing
+				others = violations(asked.status(t))
+			}
 			want := append(others, "fields[1] UNKNOWN_FIELD", "fields[2] UNKNOWN_FIELD")
 			body := withFields(t, json.RawMessage("{}"), paths)
 			st := server.send(t, "POST", m.path, body).status(t)
