@@ -9,6 +9,7 @@
 //	gen/knitmath/v1/*.go                   messages, gRPC and JSON gateway, as buf.gen.yaml says
 //	gen/openapi/knitmath.openapi.json      the JSON face as one OpenAPI 3.1 document
 //	gen/openapi/openapi.go                 the same document, embedded
+//	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, and embedded
 //	gen/reasons.md                         the reasons that the comments describe, as a table
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
@@ -56,6 +57,9 @@ func run() error {
 		return err
 	}
 	if err := writeReasons(files); err != nil {
+		return err
+	}
+	if err := writeForms(files); err != nil {
 		return err
 	}
 	return writeOpenAPI(files)
