@@ -55,15 +55,21 @@ func effort(turns []TurnSequence, width int, shortest bool) int {
 	n := 0
 	for _, s := range turns {
 		n += 1 + 2*len(s.Steps)
-		begins := s.FirstUnworkedStitches
-		if shortest {
-			begins = width - begins
-		}
-		if len(s.Steps) > 0 && s.Steps[0].Stitches == begins {
+		if s.alike(width, shortest) {
 			n--
 		}
 	}
 	return n
+}
+
+// alike reports whether the work begins at the edge with as many stitches as the first
+// step has: left unworked, or with the shortest row first worked.
+func (s TurnSequence) alike(width int, shortest bool) bool {
+	begins := s.FirstUnworkedStitches
+	if shortest {
+		begins = width - begins
+	}
+	return len(s.Steps) > 0 && s.Steps[0].Stitches == begins
 }
 
 // Summary says the answer in words.
@@ -80,9 +86,9 @@ func (o Wedge) Summary() string {
 	b.WriteString(". ")
 	switch {
 	case len(o.Turns) == 1:
-		b.WriteString(o.Turns[0].sentence(o.shortest, o.method == TurnMethodGerman) + ". ")
+		b.WriteString(o.sentence(o.Turns[0]) + ". ")
 	case len(o.Turns) == 2 && o.Turns[0].mirrors(o.Turns[1]):
-		b.WriteString(o.Turns[0].sentence(o.shortest, o.method == TurnMethodGerman) + ", at each side. ")
+		b.WriteString(o.sentence(o.Turns[0]) + ", at each side. ")
 	case len(o.Turns) > 1:
 		b.WriteString("Follow the rows: " + report.CountOf(o.PairCount, "pairs") + " of short rows lie under the tallest place. ")
 	}
@@ -99,15 +105,23 @@ func (s TurnSequence) mirrors(other TurnSequence) bool {
 const toldSteps = 6
 
 // sentence is "Turn with 5 stitches unworked, then 4 stitches before the last
-// turn 3 times; then 5 stitches before the last turn twice".
-func (s TurnSequence) sentence(shortest, german bool) string {
+// turn 3 times; then 5 stitches before the last turn twice". Of equal steps from the edge
+// it says where they begin, "Turn after 5 stitches", and not how many are left.
+func (o Wedge) sentence(s TurnSequence) string {
 	var b strings.Builder
-	b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
-	if german {
-		b.WriteString(" (the one made double among them)")
+	german := o.method == TurnMethodGerman
+	switch after := o.shortest && s.alike(o.width, true); {
+	case after && german:
+		b.WriteString("Turn after " + report.CountOf(s.Steps[0].Stitches, "stitches") + " and the one made double")
+	case after:
+		b.WriteString("Turn after " + report.CountOf(s.Steps[0].Stitches, "stitches"))
+	case german:
+		b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked (the one made double among them)")
+	default:
+		b.WriteString("Turn with " + report.CountOf(s.FirstUnworkedStitches, "stitches") + " unworked")
 	}
 	direction := "before"
-	if shortest {
+	if o.shortest {
 		direction = "past"
 	}
 	for i, r := range s.Steps {

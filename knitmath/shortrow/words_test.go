@@ -33,6 +33,25 @@ func TestWordsOfOne(t *testing.T) {
 	}
 }
 
+// Equal steps from the edge are told from there, whichever row is first; a double is
+// worked beyond them.
+func TestWordsOfEqualGroups(t *testing.T) {
+	for want, in := range map[string]WedgeInput{
+		"Turn with 5 stitches unworked, then 5 stitches before the last turn 3 times. ": {},
+		"Turn after 5 stitches, then 5 stitches past the last turn 3 times. ":           {Order: OrderShortestFirst},
+		"Turn after 5 stitches and the one made double, then 5 stitches past the last turn 3 times. ": {
+			Order: OrderShortestFirst, TurnMethod: TurnMethodGerman},
+		"Turn with 5 stitches unworked (the one made double among them), then 5 stitches before the last turn 3 times. ": {
+			TurnMethod: TurnMethodGerman},
+	} {
+		in.WidthStitches, in.RiseRows, in.TallEnd = 25, new(8), TallEndRight
+		out, err := PlanWedge(in)
+		if err != nil || !strings.Contains(out.Summary(), want) {
+			t.Errorf("%q, want %q; %v", out.Summary(), want, err)
+		}
+	}
+}
+
 // A circle says whether its outer edge is too long or too short, and calls only a
 // whole turn a disc. 2 pi 10 cm at 2.8 rows are 175.929 rows, 176 knit; of them 300
 // degrees are 146.608, 146 knit; 400 degrees are 195.477, 196 knit. At 2.9 rows
@@ -78,7 +97,7 @@ func TestWordsOfManySteps(t *testing.T) {
 	for i := range 8 {
 		s.add(2 + i%2)
 	}
-	got := s.sentence(true, false)
+	got := Wedge{shortest: true, width: 40}.sentence(s)
 	if !strings.HasSuffix(got, "; then 3 stitches past the last turn; and so on (see the rows)") ||
 		strings.Count(got, "past the last turn") != 6 {
 		t.Error(got)
