@@ -8,8 +8,9 @@ var (
 		Citation: "own derivation: every stitch gets the whole number of pairs nearest to the profile",
 		Status:   report.SourceStatusOwnDerivation}
 	easyCited = report.Source{Figure: "places of the turns",
-		Citation: "own derivation: of the steps that depart from the profile little more than the nearest turns do, those with the least to remember",
-		Status:   report.SourceStatusOwnDerivation}
+		Citation: "own derivation: of the steps that depart from the profile little more than the nearest turns do, " +
+			"those with the least to remember",
+		Status: report.SourceStatusOwnDerivation}
 	turningCited = report.Source{Figure: "ways of turning and closing the gap", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	edgesCited = report.Source{Figure: "rows round the edges",

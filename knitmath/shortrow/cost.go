@@ -10,15 +10,18 @@ import (
 )
 
 // What a wedge takes: so many steps for a row, which comes back written out, and so
-// many stitches of its profile in a step.
+// many stitches of its profile in a step; half as many where turns of least effort are
+// looked for, of which two or so are tried for every stitch, and the nearest turns
+// measured beside them.
 const (
-	stepsARow     = 10
-	stitchesAStep = 8
+	stepsARow       = 10
+	stitchesAStep   = 8
+	searchedInAStep = stitchesAStep / 2
 )
 
 // Cost is the price of a wedge,
 //
-//	50 + 10 * rows + stitches / 8
+//	50 + 10 * rows + stitches / 4
 //
 // where rows are its short rows, at most twice MaxWedgeSpans: as many as it rises,
 // twice as many where it is tall at both sides, and for a curve all that it rises from
@@ -39,7 +42,7 @@ func (in WedgeInput) Cost() int {
 		perCm = g.Rows / fault.Or(g.OverCm, gauge.DefaultOverCm)
 	}
 	rows = cost.Sum(rows, climbed(in.ProfileRows, 1), climbed(in.ProfileCm, perCm))
-	return cost.Sum(50, cost.Product(stepsARow, min(rows, most)), width/stitchesAStep)
+	return cost.Sum(50, cost.Product(stepsARow, min(rows, most)), width/searchedInAStep)
 }
 
 // climbed is the rows that a profile rises from point to point.

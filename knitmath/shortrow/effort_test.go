@@ -32,7 +32,8 @@ func TestEqualStepsByHand(t *testing.T) {
 	}{
 		{25, 8, TallEndRight, OrderLongestFirst, 2, "k20 k15 k10 k5"},
 		{24, 8, TallEndLeft, OrderLongestFirst, 2, "p19 p14 p9 p4"},
-		{24, 8, TallEndLeft, OrderShortestFirst, 2, "p5 p5, p1 tog with its wrap, p4 p10, p1 tog with its wrap, p4 p15, p1 tog with its wrap, p4"},
+		{24, 8, TallEndLeft, OrderShortestFirst, 2,
+			"p5 p5, p1 tog with its wrap, p4 p10, p1 tog with its wrap, p4 p15, p1 tog with its wrap, p4"},
 		{20, 8, TallEndCentre, OrderLongestFirst, 2, "k18 p16 k14 p12 k10 p8 k6 p4"},
 		{10, 2, TallEndRight, OrderLongestFirst, 1, "k5"},
 		{51, 22, TallEndRight, OrderLongestFirst, 4, "k47 k43 k39 k35 k31 k27 k22 k17 k12 k7 k2"},

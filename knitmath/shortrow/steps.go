@@ -76,6 +76,12 @@ type finder struct {
 func (f *finder) tryAll(runs int) {
 	intervals := f.turns - 1
 	for short := 1; short*intervals < f.most; short++ {
+		// Steps that are all longer or all shorter than the line's drift from it one way,
+		// and the middle of that is as near as they can lie.
+		drift := max(short*f.line.Unit-f.line.Step, f.line.Step-(short+1)*f.line.Unit)
+		if drift > 0 && drift*intervals/2 >= f.off {
+			continue
+		}
 		if runs == 1 {
 			f.try(steps{{short, intervals}})
 			continue

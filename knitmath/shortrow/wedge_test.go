@@ -125,12 +125,22 @@ func FuzzPlanWedge(f *testing.F) {
 	})
 }
 
+// What looking for easy turns takes beside the nearest: for a shoulder, and where none
+// are found on as many stitches as there may be.
 func BenchmarkWedge(b *testing.B) {
-	rise := 30
-	in := WedgeInput{WidthStitches: 90, RiseRows: &rise, TallEnd: TallEndRight}
-	for b.Loop() {
-		if _, err := PlanWedge(in); err != nil {
-			b.Fatal(err)
-		}
+	for name, in := range map[string]WedgeInput{
+		"shoulder":             {WidthStitches: 90, RiseRows: new(30)},
+		"shoulder, nearest":    {WidthStitches: 90, RiseRows: new(30), Spread: TurnSpreadInterleaved},
+		"none easy":            {WidthStitches: stitch.MaxStitches, RiseRows: new(14), ExcessRows: new(0.0)},
+		"none easy as nearest": {WidthStitches: stitch.MaxStitches, RiseRows: new(14), Spread: TurnSpreadInterleaved},
+	} {
+		in.TallEnd = TallEndRight
+		b.Run(name, func(b *testing.B) {
+			for b.Loop() {
+				if _, err := PlanWedge(in); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
 	}
 }
