@@ -33,7 +33,7 @@ var allowed = map[string]string{
 	"body":    "fault report",
 	"yarn":    "fault measure report",
 	"swatch":  "cost fault gauge measure report yarn",
-	"yardage": "cost fault gauge measure report stitch yarn",
+	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost fault gauge measure outline report schedule spread stitch",

@@ -16,6 +16,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/knitmath/pattern"
+	"example.com/knitmath/knitmath/stitch"
 	"example.com/knitmath/knitmath/yardage"
 )
 
@@ -24,6 +25,7 @@ import (
 // are rules of the .proto files.
 var sharedLimits = map[protoreflect.FullName]int{
 	"RowwisePiece.row_stitches": yardage.MaxRowwiseRows / yardage.MaxPieces,   // in all pieces
+	"RowsAhead.row_stitches":    stitch.MaxRows / yardage.MaxSections,         // in all items
 	"PatternRow.steps":          pattern.MaxStepsGiven / pattern.MaxRowsGiven, // in all rows
 	"PatternStep.times":         pattern.MaxListedGiven/pattern.MaxStepsGiven + 1,
 	// in all lists of several numbers; and a step may have a single one

@@ -13,6 +13,7 @@ const (
 	UnitCm
 	UnitStitches
 	UnitRows
+	UnitPercent
 )
 
 // An Axis says what is measured along it, and the frame of the drawing.

@@ -59,9 +59,14 @@ func vetShares(c *fault.Checks, field string, colours []ColourShare) {
 	if len(colours) < MinColours || !c.Sound(shares...) {
 		return
 	}
+	vetWhole(c, colours, shares)
+}
+
+// vetWhole checks that sound shares make the whole.
+func vetWhole(c *fault.Checks, colours []ColourShare, fields []string) {
 	sum := sharesTogether(colours)
 	if off := sum - 100e6; off > measure.ToMillionths(ShareTolerancePercent) || off < -measure.ToMillionths(ShareTolerancePercent) {
-		c.Infeasible("the shares make "+measure.Decimal(float64(sum)/1e6, 6)+" % together; they must make 100 to within 0.01", shares...)
+		c.Infeasible("the shares make "+measure.Decimal(float64(sum)/1e6, 6)+" % together; they must make 100 to within 0.01", fields...)
 	}
 }
 

@@ -9,7 +9,8 @@ const (
 	GramsPerOunce = 28.349523125
 )
 
-// LengthWords writes metres or yards, whole from 10 up and to a tenth below.
+// LengthWords writes metres or yards, whole from 10 up, to a tenth below, and to a
+// hundredth below 1.
 func LengthWords(u measure.DisplayUnit, m float64) string {
 	if u == measure.DisplayUnitIn {
 		return amount(m/MetresPerYard) + " yd"
@@ -26,6 +27,9 @@ func MassWords(u measure.DisplayUnit, g float64) string {
 }
 
 func amount(x float64) string {
+	if x < 1 {
+		return measure.Decimal(x, 2)
+	}
 	if x < 10 {
 		return measure.Decimal(x, 1)
 	}

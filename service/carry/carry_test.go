@@ -45,6 +45,7 @@ var carriers = []struct {
 	{&knitmathv1.ListYarnWeightsRequest{}, &knitmathv1.ListYarnWeightsResponse{}, inBy(weightListIn), outBy(weightListOut)},
 	{&knitmathv1.ListBodySizesRequest{}, &knitmathv1.ListBodySizesResponse{}, inBy(bodyListIn), outBy(bodyListOut)},
 	{&knitmathv1.ListAbbreviationsRequest{}, &knitmathv1.ListAbbreviationsResponse{}, inBy(abbreviationListIn), outBy(abbreviationListOut)},
+	{&knitmathv1.PlanRemainingYarnRequest{}, &knitmathv1.PlanRemainingYarnResponse{}, inBy(remainingIn), outBy(remainingOut)},
 	{&knitmathv1.CheckInstructionsRequest{}, &knitmathv1.CheckInstructionsResponse{},
 		inBy(checkInstructionsIn), outBy(checkedInstructionsOut)},
 	{&knitmathv1.FormatInstructionsRequest{}, &knitmathv1.FormatInstructionsResponse{},

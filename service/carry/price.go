@@ -25,9 +25,9 @@ var prices = pricesOf(
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
-	priceOf(estimateIn),
 	priceOf(countConversionIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
+	priceOf(estimateIn), priceOf(remainingIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
 )
 

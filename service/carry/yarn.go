@@ -15,3 +15,9 @@ type yarnService struct {
 func (yarnService) EstimateYarn(ctx context.Context, req *knitmathv1.EstimateYarnRequest) (*knitmathv1.EstimateYarnResponse, error) {
 	return answer(ctx, req, estimateIn, yardage.EstimateYarn, estimateOut)
 }
+
+func (yarnService) PlanRemainingYarn(
+	ctx context.Context, req *knitmathv1.PlanRemainingYarnRequest,
+) (*knitmathv1.PlanRemainingYarnResponse, error) {
+	return answer(ctx, req, remainingIn, yardage.PlanRemainingYarn, remainingOut)
+}

@@ -21,9 +21,10 @@ import (
 const _ = grpc.SupportPackageIsVersion9
 
 const (
-	YarnService_ConvertYarnCount_FullMethodName = "/knitmath.v1.YarnService/ConvertYarnCount"
-	YarnService_EstimateYarn_FullMethodName     = "/knitmath.v1.YarnService/EstimateYarn"
-	YarnService_ListYarnWeights_FullMethodName  = "/knitmath.v1.YarnService/ListYarnWeights"
+	YarnService_ConvertYarnCount_FullMethodName  = "/knitmath.v1.YarnService/ConvertYarnCount"
+	YarnService_EstimateYarn_FullMethodName      = "/knitmath.v1.YarnService/EstimateYarn"
+	YarnService_ListYarnWeights_FullMethodName   = "/knitmath.v1.YarnService/ListYarnWeights"
+	YarnService_PlanRemainingYarn_FullMethodName = "/knitmath.v1.YarnService/PlanRemainingYarn"
 )
 
 // YarnServiceClient is the client API for YarnService service.
@@ -41,6 +42,10 @@ type YarnServiceClient interface {
 	// ListYarnWeights lists the weight categories of the trade, by gauge, needle, wraps and
 	// length; as CSV to callers who accept text/csv.
 	ListYarnWeights(ctx context.Context, in *ListYarnWeightsRequest, opts ...grpc.CallOption) (*ListYarnWeightsResponse, error)
+	// PlanRemainingYarn says whether the yarn that is left lasts for the rows that are
+	// still to work, with what margin, and after which row at the latest a border
+	// has to be begun; or how far it goes in a shape that grows or narrows.
+	PlanRemainingYarn(ctx context.Context, in *PlanRemainingYarnRequest, opts ...grpc.CallOption) (*PlanRemainingYarnResponse, error)
 }
 
 type yarnServiceClient struct {
@@ -81,6 +86,16 @@ func (c *yarnServiceClient) ListYarnWeights(ctx context.Context, in *ListYarnWei
 	return out, nil
 }
 
+func (c *yarnServiceClient) PlanRemainingYarn(ctx context.Context, in *PlanRemainingYarnRequest, opts ...grpc.CallOption) (*PlanRemainingYarnResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanRemainingYarnResponse)
+	err := c.cc.Invoke(ctx, YarnService_PlanRemainingYarn_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // YarnServiceServer is the server API for YarnService service.
 // All implementations must embed UnimplementedYarnServiceServer
 // for forward compatibility.
@@ -96,6 +111,10 @@ type YarnServiceServer interface {
 	// ListYarnWeights lists the weight categories of the trade, by gauge, needle, wraps and
 	// length; as CSV to callers who accept text/csv.
 	ListYarnWeights(context.Context, *ListYarnWeightsRequest) (*ListYarnWeightsResponse, error)
+	// PlanRemainingYarn says whether the yarn that is left lasts for the rows that are
+	// still to work, with what margin, and after which row at the latest a border
+	// has to be begun; or how far it goes in a shape that grows or narrows.
+	PlanRemainingYarn(context.Context, *PlanRemainingYarnRequest) (*PlanRemainingYarnResponse, error)
 	mustEmbedUnimplementedYarnServiceServer()
 }
 
@@ -114,6 +133,9 @@ func (UnimplementedYarnServiceServer) EstimateYarn(context.Context, *EstimateYar
 }
 func (UnimplementedYarnServiceServer) ListYarnWeights(context.Context, *ListYarnWeightsRequest) (*ListYarnWeightsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method ListYarnWeights not implemented")
+}
+func (UnimplementedYarnServiceServer) PlanRemainingYarn(context.Context, *PlanRemainingYarnRequest) (*PlanRemainingYarnResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanRemainingYarn not implemented")
 }
 func (UnimplementedYarnServiceServer) mustEmbedUnimplementedYarnServiceServer() {}
 func (UnimplementedYarnServiceServer) testEmbeddedByValue()                     {}
@@ -190,6 +212,24 @@ func _YarnService_ListYarnWeights_Handler(srv interface{}, ctx context.Context, 
 	return interceptor(ctx, in, info, handler)
 }
 
+func _YarnService_PlanRemainingYarn_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanRemainingYarnRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).PlanRemainingYarn(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_PlanRemainingYarn_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).PlanRemainingYarn(ctx, req.(*PlanRemainingYarnRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // YarnService_ServiceDesc is the grpc.ServiceDesc for YarnService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -208,6 +248,10 @@ var YarnService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "ListYarnWeights",
 			Handler:    _YarnService_ListYarnWeights_Handler,
+		},
+		{
+			MethodName: "PlanRemainingYarn",
+			Handler:    _YarnService_PlanRemainingYarn_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

@@ -1,0 +1,139 @@
+package yardage
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
+)
+
+var _ report.Answer = Remaining{}
+
+// words writes an amount of a yarn in its own unit.
+func (s *supply) words(u measure.DisplayUnit, amount float64) string {
+	if s.byMass {
+		return yarn.MassWords(u, amount)
+	}
+	return yarn.LengthWords(u, amount)
+}
+
+// of names a yarn behind an amount, where there are several.
+func of(yarns []RemainingYarn, i int) string {
+	if len(yarns) == 1 {
+		return ""
+	}
+	return " of " + nameOf(yarns[i].Name, i)
+}
+
+func nameOf(name string, i int) string {
+	if name == "" {
+		return "the " + report.Ordinal(i+1) + " yarn"
+	}
+	return name
+}
+
+// amounts are what is left, needed and over, in the unit that is known, grams first.
+func (y RemainingYarn) amounts() (left, needed, margin *Range, words func(measure.DisplayUnit, float64) string) {
+	if y.LeftG != nil {
+		return y.LeftG, y.NeededG, y.MarginG, yarn.MassWords
+	}
+	return y.LeftM, y.NeededM, y.MarginM, yarn.LengthWords
+}
+
+// Summary says the answer in words.
+func (o Remaining) Summary() string {
+	var parts []string
+	for i, y := range o.Yarns {
+		if y.Lasts != LastsUnspecified {
+			parts = append(parts, y.verdict(o.unit, i, len(o.Yarns)))
+		}
+	}
+	return strings.Join(append(parts, o.reachWords()), " ")
+}
+
+// verdict is whether one yarn lasts.
+func (y RemainingYarn) verdict(u measure.DisplayUnit, i, yarns int) string {
+	subject := "It"
+	if yarns > 1 {
+		if subject = y.Name; subject == "" {
+			subject = "The " + report.Ordinal(i+1) + " yarn"
+		}
+	}
+	left, needed, margin, words := y.amounts()
+	have := words(u, left.Likely) + " left, " + words(u, needed.Likely) + " needed (" + words(u, needed.Low) + " to " + words(u, needed.High) + ")"
+	switch y.Lasts {
+	case LastsSurely:
+		return subject + " will last: " + have + ", at least " + words(u, math.Max(0, margin.Low)) + " over."
+	case LastsLikely:
+		return subject + " will probably last: " + have + ", but at the worst " + words(u, math.Max(0, -margin.Low)) + " short."
+	case LastsDoubtful:
+		return subject + " will probably not last: " + have + ", likely " + words(u, math.Max(0, -margin.Likely)) + " short."
+	}
+	return subject + " will not last: " + have + ", at least " + words(u, math.Max(0, -margin.High)) + " short."
+}
+
+// reachWords says how far it goes.
+func (o Remaining) reachWords() string {
+	r := o.MainRows
+	if r.Likely == nil {
+		if o.border {
+			return "The border cannot be worked at all by the likely figures."
+		}
+		return ""
+	}
+	if o.PlannedRows != nil && r.Low != nil && *r.Low == *o.PlannedRows {
+		if o.border {
+			return "The border can wait until all " + report.CountOf(*r.Low, "rows") + " are worked."
+		}
+		return "All " + report.CountOf(*r.Low, "rows") + " can be worked."
+	}
+	safe := ""
+	if r.Low == nil {
+		safe = "; by the safe figures there is not enough for any"
+	} else if *r.Low != *r.Likely {
+		safe = ", to be safe after " + strconv.Itoa(*r.Low)
+	}
+	if o.border {
+		return "Begin the border after " + report.CountOf(*r.Likely, "rows") + " at the latest (" + report.CountOf(*o.MainStitches.Likely, "stitches") +
+			")" + safe + "."
+	}
+	return "It is enough for " + report.CountOf(*r.Likely, "rows") + ", ending with " +
+		report.CountOf(*o.MainStitches.Likely, "stitches") + strings.Replace(safe, "after", "for", 1) + "."
+}
+
+// Directions say what to do.
+func (o Remaining) Directions() []string {
+	var d []string
+	if c := o.recheck; c != nil {
+		d = append(d, "Weigh or measure again after "+report.CountOf(c.rows, "rows")+": there should be "+strings.Join(c.yarns, " and ")+
+			". With less, plan for the safe figures, or ask again with what you find.")
+	}
+	if o.border && o.MainRows.Low != nil && (o.PlannedRows == nil || *o.MainRows.Low < *o.PlannedRows) {
+		d = append(d, "If no more of the yarn can be had, begin the border after "+report.CountOf(*o.MainRows.Low, "rows")+".")
+	}
+	for i, y := range o.Yarns {
+		if y.MoreBalls != nil && *y.MoreBalls > 0 {
+			d = append(d, "To be safe have "+report.CountOf(*y.MoreBalls, "balls")+" more"+of(o.Yarns, i)+
+				", of the same dye lot if it has one, before you go on.")
+		}
+	}
+	return d
+}
+
+// Sources say where the figures come from.
+func (o Remaining) Sources() []report.Source {
+	sources := []report.Source{perRowCited}
+	if o.byLoop {
+		sources = append(append(sources, loopCited), o.state.sources()...)
+		if o.stranded {
+			sources = append(sources, floatsCited)
+		}
+	}
+	if o.bindOff {
+		sources = append(sources, bindOffCited)
+	}
+	return sources
+}
