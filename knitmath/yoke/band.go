@@ -2,10 +2,10 @@ package yoke
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // A Band is a band of pattern in a yoke, from the join up.
@@ -37,9 +37,8 @@ const (
 	// MaxNeckTolerance is the most stitches the neck may differ by.
 	MaxNeckTolerance = 1_000
 	// farPercent is how far from the schedule, in percent of its count, a band
-	// lies without a remark. Own choice: a yoke is then a twentieth wider or
-	// narrower than planned, about as much as ease differs between knitters.
-	farPercent = 5
+	// lies without a remark, or as far as was asked for. See DefaultDeparturePercent.
+	farPercent = DefaultDeparturePercent
 )
 
 // vetBands checks the bands for themselves.
@@ -54,101 +53,130 @@ func vetBands(c *fault.Checks, in CircularInput) {
 		}
 	}
 	c.OptionalCount("", "neck_tolerance_stitches", in.NeckToleranceStitches, 0, MaxNeckTolerance)
-	if in.NeckToleranceStitches != nil && len(in.Bands) == 0 {
-		c.Add("neck_tolerance_stitches", fault.ReasonContradictory, "belongs to bands; without them the neck is exact")
-	}
+	vetLoss(c, in)
 }
 
-// place is a place in the yoke where the count may change: below a band, at a
-// decrease round of the schedule that lies in even rounds, or at the neck.
-type place struct {
-	round  int // where the change is worked
-	wanted float64
-	repeat int // what divides the count
-	lo, hi int // what bounds it
-	band   int // the band above it, or noBand
-}
-
-const noBand = -1
-
-// layBands lays the bands from the join up, and lists the places where the count
-// may change.
-func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) []place {
-	tolerance := fault.Or(in.NeckToleranceStitches, 0)
-	neck := place{wanted: float64(y.neck), repeat: 1, band: noBand,
-		lo: max(1, y.neck-tolerance), hi: min(y.neck+tolerance, stitch.MaxStitches)}
-	var places []place
+// layBands lays the bands from the join up.
+func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 	next := 1 // the first round above what is laid
-	for i, b := range in.Bands {
+	for _, b := range in.Bands {
 		first := next + fault.Or(b.EvenBeforeRounds, 1)
 		last := first + b.HeightRounds - 1
-		p := place{round: first - 1, repeat: b.RepeatStitches, lo: 1, hi: stitch.MaxStitches, band: i,
-			wanted: s.wanted(2*(first-1)+b.HeightRounds, 2*y.rounds)} // half-way up the band
+		plan := BandPlan{FirstRoundNumber: first, LastRoundNumber: last,
+			WantedStitches: s.wanted(2*(first-1)+b.HeightRounds, 2*y.rounds)} // half-way up the band
 		if last == y.rounds {
-			p.wanted, p.lo, p.hi = neck.wanted, neck.lo, neck.hi
+			plan.WantedStitches = float64(y.neck)
 		}
-		places = s.changes(places, next, first-1, p)
-		y.bands = append(y.bands, BandPlan{FirstRoundNumber: first, LastRoundNumber: last, WantedStitches: p.wanted})
+		y.bands = append(y.bands, plan)
 		next = last + 1
 	}
 	if next > y.rounds+1 {
 		c.Infeasible(fmt.Sprintf("with the even rounds below them the bands take %d rounds, and the depth has %d; "+
-			"use fewer or lower bands, or a deeper yoke", next-1, y.rounds), "bands", y.depthField)
-		return nil
+			"a yoke of %d rounds would hold them", next-1, y.rounds, next-1), "bands", y.depthField)
 	}
-	if next <= y.rounds {
-		neck.round = y.rounds
-		places = s.changes(places, next, y.rounds, neck)
-	}
-	for i := 1; i < len(places); i++ {
-		if places[i].round == places[i-1].round {
-			c.Infeasible(fmt.Sprintf("two decrease rounds of the schedule fall on round %d; the depth needs more rounds, "+
-				"or the schedule fewer decrease rounds", places[i].round), "schedule", y.depthField)
-			return nil
-		}
-	}
-	return places
 }
 
-// changes adds the places in the even rounds from..to: the schedule's decrease
-// rounds there, the last of which becomes the change to the place above. Without
-// one that change keeps its own round.
-func (s scheme) changes(places []place, from, to int, above place) []place {
-	for _, step := range s.steps {
-		if step.round >= from && step.round <= to {
-			places = append(places, place{round: step.round, wanted: step.wanted, repeat: 1, lo: 1, hi: stitch.MaxStitches,
-				band: noBand})
-		}
-	}
-	if n := len(places); n > 0 && places[n-1].round >= from {
-		above.round = places[n-1].round
-		places = places[:n-1]
-	}
-	return append(places, above)
-}
-
-// settleBands chooses the counts and turns them into changes.
+// settleBands chooses the counts and turns them into changes: the easiest ones within
+// the departure that is allowed, or those that depart least.
 func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
-	places := layBands(c, y, s, in)
+	layBands(c, y, s, in)
 	if c.Err() != nil {
 		return
 	}
+	shares := lossShares(in)
+	places := y.bandPlaces(s, in, shares[0], shares[0])
+	y.placeCount = len(places)
 	if most := MaxBandChoices / mostAt(y.join, places); len(places) > most {
 		c.Infeasible(fmt.Sprintf("with the bands there are %d places where the count may change; on up to %d stitches at most %d "+
 			"are planned, so use fewer bands or decrease rounds", len(places), mostAt(y.join, places), most), "bands", "schedule")
 		return
 	}
-	sums := newBandCounts(y.join, places)
-	counts, ok := sums.choose()
-	if !ok {
-		refuseBands(c, y, places, sums)
+	if vetPlaces(c, y, places); c.Err() != nil {
 		return
 	}
+	if y.easyBands(s, in, shares) {
+		if !y.keepsWithin(shares[0]) {
+			y.remedies = in.remedies(y)
+		}
+		return
+	}
+	y.leastDeparting(c, s, in, shares)
+}
+
+// easyBands takes the easiest counts within the departure that is allowed, if there are
+// any: with rounds that take no more than the first share, then with more of them, then
+// with rounds that take no more than the last share.
+func (y *circular) easyBands(s scheme, in CircularInput, shares []share) bool {
+	should := shares[0]
+	tries := [][2]share{{should, should}}
+	if fine.kept() > should.kept() {
+		tries = append(tries, [2]share{should, fine})
+	}
+	if last := shares[len(shares)-1]; last != should {
+		tries = append(tries, [2]share{last, should})
+	}
+	for _, t := range tries {
+		places := y.bandPlaces(s, in, t[0], t[1])
+		if y.percent > 0 {
+			places = y.adjusted(in, places)
+		}
+		if counts, ok := easiest(y.join, places, y.percent, in.Spread); ok {
+			y.take(places, counts)
+			return true
+		}
+	}
+	return false
+}
+
+// leastDeparting takes the counts of bands that depart least, and between them the
+// easiest there are. A round may take the greater share only where a band would be far
+// from the schedule otherwise.
+func (y *circular) leastDeparting(c *fault.Checks, s scheme, in CircularInput, shares []share) {
+	var places []place
+	var sums bandCounts
+	for _, takes := range shares {
+		places = y.bandPlaces(s, in, takes, shares[0])
+		sums = newBandCounts(y.join, places, takes)
+		counts, ok := sums.choose()
+		if !ok {
+			continue
+		}
+		y.take(places, counts)
+		y.ease(places, counts, in)
+		if !y.far() {
+			break
+		}
+	}
+	if len(y.changes) == 0 {
+		refuseBands(c, y, s, in, places, sums)
+		return
+	}
+	if y.far() || !y.keepsWithin(shares[0]) {
+		y.remedies = in.remedies(y)
+	}
+}
+
+// ease takes the easiest counts between bands that keep theirs, if there are any.
+func (y *circular) ease(places []place, counts []int, in CircularInput) {
+	kept := slices.Clone(places)
+	for i := range kept {
+		if p := &kept[i]; p.band != noBand {
+			p.lo, p.hi, p.settled = counts[i], counts[i], true
+		}
+	}
+	if easy, ok := easiest(y.join, kept, y.percent, in.Spread); ok && y.percent > 0 {
+		y.take(kept, easy)
+	}
+}
+
+// take makes the counts of places the changes of the yoke.
+func (y *circular) take(places []place, counts []int) {
+	y.changes = nil
 	before := y.join
 	for i, p := range places {
 		n := counts[i]
 		if n != before {
-			y.changes = append(y.changes, change{p.round, p.wanted, n})
+			y.changes = append(y.changes, change{p.round, p.wanted, n, p.change.adjusts})
 		}
 		if p.band != noBand {
 			b := &y.bands[p.band]
@@ -156,5 +184,5 @@ func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 		}
 		before = n
 	}
-	y.neck, y.wantedNeck = before, y.neck
+	y.settledNeck = before
 }

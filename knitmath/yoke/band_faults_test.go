@@ -13,8 +13,10 @@ func TestYokeBandRefusals(t *testing.T) {
 	base := func(bands ...Band) CircularInput {
 		return CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
 	}
-	tolerant := base()
-	tolerant.NeckToleranceStitches = new(2)
+	losing := base()
+	losing.GreatestLossPercent = new(40.0)
+	lost := base(Band{5, 4, nil})
+	lost.GreatestLossPercent, lost.DeparturePercent = new(51.0), new(20.5)
 	far := base(Band{5, 4, nil})
 	far.NeckToleranceStitches = new(1001)
 	steep := base(Band{59, 4, nil})
@@ -30,12 +32,13 @@ func TestYokeBandRefusals(t *testing.T) {
 			"bands[0].even_before_rounds OUT_OF_RANGE"}},
 		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
 		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
-		"no bands":  {tolerant, []string{"neck_tolerance_stitches CONTRADICTORY"}},
+		"no bands":  {losing, []string{"greatest_loss_percent CONTRADICTORY"}},
+		"percent":   {lost, []string{"greatest_loss_percent OUT_OF_RANGE", "departure_percent OUT_OF_RANGE"}},
 		"too high":  {base(Band{30, 4, nil}, Band{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
 		// 268 is reached down to half of it or up to twice, 536: no multiple of 600.
 		"repeat too long": {base(Band{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
 		"both too long":   {base(Band{10, 600, nil}, Band{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
-		"steep":           {steep, []string{"neck_tolerance_stitches INFEASIBLE"}},
+		"steep":           {steep, []string{"bands INFEASIBLE", "neck_stitches INFEASIBLE"}},
 		"close steps":     {twice, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {

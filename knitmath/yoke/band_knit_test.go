@@ -3,6 +3,7 @@ package yoke
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
@@ -22,9 +23,6 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 	if len(in.Bands) == 0 {
 		return nil
 	}
-	if off := measure.Abs(out.NeckStitches - wantedNeckOf(in, out)); off > fault.Or(in.NeckToleranceStitches, 0) {
-		t.Fatalf("neck of %d stitches is %d off", out.NeckStitches, off)
-	}
 	inBand := map[int]int{}
 	next := 1
 	for i, b := range in.Bands {
@@ -34,12 +32,10 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 			t.Fatalf("band %d %+v, asked for %+v from round %d", i+1, p, b, next)
 		}
 		knittest.Near(t, "departure", p.DepartureStitches, float64(p.Stitches)-p.WantedStitches, 1e-9)
-		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; in.Schedule == ScheduleCone &&
-			p.LastRoundNumber < out.DepthRounds {
-			lost := float64(out.JoinStitches-wantedNeckOf(in, out)) * middle / float64(out.DepthRounds)
-			knittest.Near(t, "wanted by the cone", p.WantedStitches, float64(out.JoinStitches)-lost, 1e-9)
+		if middle := float64(p.FirstRoundNumber-1) + float64(b.HeightRounds)/2; p.LastRoundNumber < out.DepthRounds {
+			knittest.Near(t, "wanted", p.WantedStitches, lineAt(in, out, middle/float64(out.DepthRounds)), 1e-6)
 		}
-		checkFar(t, out, i)
+		checkFar(t, in, out, i)
 		for range b.HeightRounds {
 			inBand[next] = i + 1
 			next++
@@ -51,12 +47,46 @@ func checkBands(t *testing.T, in CircularInput, out Circular) map[int]int {
 	return inBand
 }
 
+// lineAt is the count at a part of the depth on the straight lines from the join through
+// every step and the count after it.
+func lineAt(in CircularInput, out Circular, depth float64) float64 {
+	join, neck := float64(out.JoinStitches), float64(wantedNeckOf(in, out))
+	steps := in.Steps
+	switch in.Schedule {
+	case ScheduleCone:
+		return join + (neck-join)*depth
+	case ScheduleOwn:
+	default:
+		steps = []Step{{0.5, 0.25}, {0.75, 1.0 / 3}, {1, 0.4}}
+	}
+	left := 1.0
+	for _, s := range steps {
+		left *= 1 - s.RemovedFraction
+	}
+	scale := (join - neck) / (join * (1 - left))
+	if in.Schedule == ScheduleOwn && in.NeckStitches == nil && in.NeckCm == nil {
+		scale = 1 // the neck is what the steps leave
+	}
+	left = 1.0
+	low, from := 0.0, join
+	for _, s := range steps {
+		left *= 1 - s.RemovedFraction
+		at, count := math.Round(s.DepthFraction*1e6)/1e6, join-join*scale*(1-left)
+		if depth <= at {
+			return from + (count-from)*(depth-low)/(at-low)
+		}
+		low, from = at, count
+	}
+	return from
+}
+
 // checkFar: a band more than a twentieth from the schedule says so, and which way.
-func checkFar(t *testing.T, out Circular, band int) {
+func checkFar(t *testing.T, in CircularInput, out Circular, band int) {
 	t.Helper()
 	p := out.Bands[band]
 	percent := 100 * math.Abs(p.DepartureStitches) / p.WantedStitches
-	if math.Abs(percent-5) < 1e-9 {
+	far := max(5, fault.Or(in.DeparturePercent, 5))
+	if math.Abs(percent-far) < 2e-3 { // counts are read to the thousandth of a stitch
 		return // as near as may be
 	}
 	said := ""
@@ -71,7 +101,7 @@ func checkFar(t *testing.T, out Circular, band int) {
 	}
 	want := fmt.Sprintf("gives %d stitches, %s %% %s than the %s that the schedule wants there", p.Stitches,
 		measure.Decimal(percent, 1), way, measure.Decimal(p.WantedStitches, 1))
-	if percent > 5 && said != want || percent < 5 && said != "" {
+	if percent > far && !strings.HasPrefix(said, want) || percent < far && said != "" {
 		t.Fatalf("band %d is %v %% off: %q", band+1, percent, said)
 	}
 }
@@ -82,6 +112,8 @@ func wantedNeckOf(in CircularInput, out Circular) int {
 	switch {
 	case in.NeckStitches != nil:
 		return *in.NeckStitches
+	case in.NeckCm != nil:
+		return int(math.Floor(*in.NeckCm*in.Gauge.Stitches/fault.Or(in.Gauge.OverCm, 10) + 0.5))
 	case in.Schedule != ScheduleOwn:
 		return int(math.Floor(float64(in.BodyStitches)*0.4 + 0.5))
 	}
@@ -123,26 +155,20 @@ func TestYokeBandsAreKnit(t *testing.T) {
 	}
 }
 
-// A repeat of one stitch changes nothing: with a band of it the yoke has the
-// counts that the schedule wants.
+// A repeat of one stitch changes nothing: with a band of it every count is the nearest
+// to what the schedule wants, where the most exact are asked for.
 func TestYokeBandOfOneStitch(t *testing.T) {
-	for body := 80; body <= 400; body += 7 {
-		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body}
-		plain, err := PlanCircularYoke(in)
+	for body := 120; body <= 400; body += 7 {
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, DeparturePercent: new(0.0),
+			Bands: []Band{{15, 1, nil}, {10, 1, new(2)}}}
+		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Fatal(err)
 		}
-		in.Bands = []Band{{plain.DecreaseRounds[0].RoundNumber - 2, 1, nil}}
-		banded, err := PlanCircularYoke(in)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for i, r := range plain.DecreaseRounds {
-			got := banded.DecreaseRounds[i]
-			knittest.Near(t, "wanted", got.WantedStitches, r.WantedStitches, 1e-9)
-			got.WantedStitches = r.WantedStitches
-			if fmt.Sprint(got) != fmt.Sprint(r) || len(banded.DecreaseRounds) != len(plain.DecreaseRounds) {
-				t.Fatalf("body %d: %v, want %v", body, got, r)
+		checkYoke(t, in, out)
+		for _, r := range out.DecreaseRounds {
+			if math.Abs(r.DepartureStitches) > 0.5 {
+				t.Fatalf("body %d: %d stitches, %v wanted", body, r.EndStitches, r.WantedStitches)
 			}
 		}
 	}

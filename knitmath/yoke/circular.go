@@ -59,6 +59,8 @@ type CircularInput struct {
 	NeckToleranceStitches *int
 	BackRaise             *BackRaise
 	WithOutline           bool
+	DeparturePercent      *float64
+	GreatestLossPercent   *float64
 }
 
 // A Round is one decrease round.
@@ -71,6 +73,12 @@ type Round struct {
 	Instruction     stitch.Instruction
 	Steepness       float64
 	CircumferenceCm float64
+	// DepartureStitches is the count less the wanted one.
+	DepartureStitches float64
+	// Effort is the items of the written round.
+	Effort int
+	// Adjusts says that the round adjusts the count directly above the join.
+	Adjusts bool
 }
 
 // Circular is the answer to CircularInput.
@@ -89,6 +97,11 @@ type Circular struct {
 	Notices          []report.Notice
 	Bands            []BandPlan
 	BackRaise        *BackRaisePlan
+	// GreatestDeparturePercent is how far the count of a round lies from the wanted one at
+	// most, in percent of that.
+	GreatestDeparturePercent float64
+	// Effort is that of all rounds, and one for each of them.
+	Effort int
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -107,13 +120,14 @@ type Circular struct {
 //	wanted = T - (T - neck) * (1 - p) / (1 - q)
 //
 // so that a schedule keeps its proportions and lands on any neck; with the neck
-// it implies itself (q = neck/T) nothing is changed. Each wanted count is taken
-// to the nearest stitch, half-way up, the last being the neck exactly, and
-// worked with k2tog spaced evenly in the round.
+// it implies itself (q = neck/T) nothing is changed. The counts are the easiest to work
+// that lie within DeparturePercent of the wanted ones, see easiest; at 0 percent each
+// is the nearest, half-way up, and the last the neck exactly. They are worked with k2tog
+// spaced evenly in the round.
 //
-// With bands of pattern the counts are those that divide in every band and depart
-// least from the schedule: see layBands and bandCounts. Short rows that raise the
-// back neck: see settleRaise.
+// With bands of pattern the counts divide in every band; where none of these lie near
+// enough to the schedule, those are taken that depart least: see settleBands and
+// bandCounts. Short rows that raise the back neck: see settleRaise.
 //
 // Source: percentage system, see percentageCited; the scaling to another
 // neck is an own derivation, stated above.
@@ -121,7 +135,7 @@ func PlanCircularYoke(in CircularInput) (Circular, error) {
 	var c fault.Checks
 	var y circular
 	for _, stage := range [...]func(*fault.Checks, *circular, CircularInput){
-		vetCircular, settleCounts, settleChanges, settleRaise, settleRounds,
+		vetCircular, settleCounts, settleChanges, settleRaise, vetMixed, settleRounds,
 	} {
 		stage(&c, &y, in)
 		if err := c.Err(); err != nil {
@@ -136,13 +150,18 @@ type circular struct {
 	st, rw gauge.Density
 	joining
 	neck                  int
-	wantedNeck            int // before the bands' tolerance
+	wantedNeck            int // before its tolerance was used
+	settledNeck           int
+	tolerance             int     // of the neck
+	percent               float64 // that counts may depart
 	rounds                int
 	neckField, depthField string
 	changes               []change
 	bands                 []BandPlan
 	raise                 *BackRaisePlan
 	written               []Round
+	placeCount            int      // where the count may change, with bands
+	remedies              []string // what would do instead, in words
 }
 
 // change is one round in which the count changes, as planned.
@@ -150,6 +169,8 @@ type change struct {
 	round  int
 	wanted float64
 	count  int
+	// adjusts: the round above the join, see mostAdjusted.
+	adjusts bool
 }
 
 // steepness is the circumference lost over what a flat disc would lose on the

@@ -59,7 +59,8 @@ func TestYokeRefusals(t *testing.T) {
 func TestYokeRefusalsInWords(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
 	own := func(steps ...Step) CircularInput {
-		return CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: steps, DepthRounds: new(40)}
+		return CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: steps, DepthRounds: new(40),
+			DeparturePercent: new(0.0)}
 	}
 	shallow := CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(1)}
 	wide := CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: new(268)}
@@ -78,9 +79,14 @@ func TestYokeRefusalsInWords(t *testing.T) {
 	if out, err := PlanCircularYoke(own(Step{0.5, 0.5}, Step{1, 0.1})); err != nil || out.DecreaseRounds[0].EndStitches != 134 {
 		t.Errorf("k2tog all round: %+v, %v", out.DecreaseRounds, err)
 	}
-	wide.NeckStitches = new(267)
+	wide.NeckStitches, wide.DeparturePercent = new(267), new(0.0)
 	if _, err := PlanCircularYoke(wide); err == nil || strings.Contains(err.Error(), "the neck has") {
 		t.Errorf("a neck of one fewer: %v", err)
+	}
+	// Three rounds take one stitch each where the join is adjusted by two or more.
+	wide.DeparturePercent = nil
+	if out, err := PlanCircularYoke(wide); err != nil || !out.DecreaseRounds[0].Adjusts || out.NeckStitches != 267 {
+		t.Errorf("a neck of one fewer, eased: %+v, %v", out.DecreaseRounds, err)
 	}
 }
 

@@ -3,11 +3,14 @@ package yoke
 import (
 	"math"
 	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -54,8 +57,7 @@ func checkYoke(t *testing.T, in CircularInput, out Circular) {
 }
 
 // checkChanges: the count changes neither inside a band nor in the two rounds of a
-// raise, as steeply as is said, and without bands to half a stitch as the schedule
-// wants it.
+// raise, and as steeply as is said.
 func checkChanges(t *testing.T, in CircularInput, out Circular, inBand map[int]int) {
 	t.Helper()
 	taken := map[int]bool{}
@@ -78,14 +80,78 @@ func checkChanges(t *testing.T, in CircularInput, out Circular, inBand map[int]i
 		if got := lost / (2 * math.Pi * float64(r.RoundNumber-last) / rw); math.Abs(got-r.Steepness) > 1e-6*math.Abs(got) {
 			t.Fatalf("round %d: steepness %v, want %v", r.RoundNumber, r.Steepness, got)
 		}
-		if len(in.Bands) == 0 && math.Abs(float64(r.EndStitches)-r.WantedStitches) > 0.5+1e-9 {
-			t.Fatalf("round %d: %d stitches, %v wanted", r.RoundNumber, r.EndStitches, r.WantedStitches)
-		}
 		last, before = r.RoundNumber, r.EndStitches
 	}
 	all := float64(out.JoinStitches-out.NeckStitches) / st / (2 * math.Pi * float64(out.DepthRounds) / rw)
 	knittest.Near(t, "steepness", out.Steepness, all, 1e-6)
 	checkRuffles(t, in, out, rw/st/2/math.Pi)
+	checkDepartures(t, in, out)
+	checkEfforts(t, out)
+}
+
+// checkDepartures: no count is farther from the wanted one than was allowed, nor the
+// neck, nor the adjusted join; without bands. No round takes more than a third, or than the
+// schedule, nor is there one with many items, without a word.
+func checkDepartures(t *testing.T, in CircularInput, out Circular) {
+	t.Helper()
+	percent := fault.Or(in.DeparturePercent, 5)
+	tolerance := fault.Or(in.NeckToleranceStitches, 0)
+	if in.NeckToleranceStitches == nil && in.NeckStitches == nil && percent > 0 {
+		tolerance = 2
+	}
+	if off := math.Abs(float64(out.NeckStitches - wantedNeckOf(in, out))); off > float64(tolerance) ||
+		(off > 0) != hasNotice(out, NeckInTolerance, "neck_tolerance_stitches") {
+		t.Fatalf("the neck of %d is %v off; %v", out.NeckStitches, off, out.Notices)
+	}
+	greatest, scheduled := 0.0, float64(out.JoinStitches)
+	for i, r := range out.DecreaseRounds {
+		off := float64(r.EndStitches) - r.WantedStitches
+		knittest.Near(t, "departure", r.DepartureStitches, off, 1e-9)
+		greatest = max(greatest, 100*math.Abs(off)/r.WantedStitches)
+		lost := r.StartStitches - r.EndStitches
+		if r.Adjusts {
+			if i > 0 || r.RoundNumber != 1 || math.Abs(off) > 4 || percent == 0 || r.WantedStitches != float64(out.JoinStitches) {
+				t.Fatalf("round %d adjusts from %d to %d", r.RoundNumber, r.StartStitches, r.EndStitches)
+			}
+			continue
+		}
+		last := i == len(out.DecreaseRounds)-1
+		if len(in.Bands) == 0 && !last && math.Abs(off) > max(0.5, percent/100*r.WantedStitches)+1e-3 {
+			t.Fatalf("round %d: %d stitches, %v wanted", r.RoundNumber, r.EndStitches, r.WantedStitches)
+		}
+		if much := 3*lost > r.StartStitches; len(in.Bands) > 0 && much != hasNotice(out, MoreThanAThird, "round "+strconv.Itoa(r.RoundNumber)+" ") {
+			t.Fatalf("round %d takes %d of %d; %v", r.RoundNumber, lost, r.StartStitches, out.Notices)
+		} else if wants := 1 - r.WantedStitches/scheduled; len(in.Bands) == 0 && much &&
+			float64(lost) > wants*float64(r.StartStitches)+1+1e-3 {
+			t.Fatalf("round %d takes %d of %d, the schedule %v of one", r.RoundNumber, lost, r.StartStitches, wants)
+		}
+		scheduled = r.WantedStitches
+	}
+	knittest.Near(t, "greatest departure", out.GreatestDeparturePercent, greatest, 1e-9)
+}
+
+// hasNotice reports whether there is a notice at such a field, or with such words.
+func hasNotice(out Circular, reason report.Reason, words string) bool {
+	return slices.ContainsFunc(out.Notices, func(n report.Notice) bool {
+		return n.Reason == reason && (n.Field == words || strings.Contains(n.Description, words))
+	})
+}
+
+// checkEfforts: the efforts are the items of the rounds, and no round has many without
+// a word.
+func checkEfforts(t *testing.T, out Circular) {
+	t.Helper()
+	all := 0
+	for _, r := range out.DecreaseRounds {
+		items := r.Instruction.Row.Items()
+		all += items + 1
+		if r.Effort != items || (items > 8) != hasNotice(out, shaping.ManyItems, "round "+strconv.Itoa(r.RoundNumber)+",") {
+			t.Fatalf("round %d has %d items, %d said; %v", r.RoundNumber, items, r.Effort, out.Notices)
+		}
+	}
+	if out.Effort != all {
+		t.Fatalf("effort %d, want %d", out.Effort, all)
+	}
 }
 
 // checkRuffles: a round ruffles that loses more than a flat disc over the rounds
@@ -103,7 +169,7 @@ func checkRuffles(t *testing.T, in CircularInput, out Circular, disc float64) {
 			}
 			rounds = max(rounds, next-r.RoundNumber)
 		}
-		if float64(r.StartStitches-r.EndStitches)*disc > float64(rounds)*(1+1e-6) {
+		if !r.Adjusts && float64(r.StartStitches-r.EndStitches)*disc > float64(rounds)*(1+1e-6) {
 			want++
 		}
 		last = r.RoundNumber

@@ -17,7 +17,7 @@ import (
 // width, here 10 in for a 40 in body at 5 stitches to the inch.
 func TestYokePercentageSystem(t *testing.T) {
 	inches := 2.54
-	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200, DeparturePercent: new(0.0)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -52,7 +52,7 @@ func TestYokePercentageSystem(t *testing.T) {
 func TestYokeOwnThirds(t *testing.T) {
 	third := 1.0 / 3
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: ScheduleOwn,
-		Steps: []Step{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}}
+		Steps: []Step{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}, DeparturePercent: new(0.0)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)

@@ -28,6 +28,7 @@ func vetCircular(c *fault.Checks, y *circular, in CircularInput) {
 	fault.Enum(c, "", "spread", in.Spread, shaping.GapSpreadLeastEffort)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetBands(c, in)
+	c.OptionalNumber("", "departure_percent", in.DeparturePercent, 0, MaxDeparturePercent)
 	vetBackRaise(c, in.BackRaise)
 }
 
@@ -69,13 +70,17 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 	case in.NeckCm != nil:
 		y.neckField, y.neck = "neck_cm", y.st.Nearest(measure.Micrometres(*in.NeckCm))
 	case in.Schedule == ScheduleOwn:
-		y.neckField, y.neck = "steps", int(measure.RoundHalfUp(float64(y.join)*left(in.Steps)))
+		y.neckField, y.neck = "steps", leftOf(y.join, in.Steps)
 	default:
 		y.neckField, y.neck = "body_stitches", percent(y.body, neckPercent)
 	}
-	if y.neck >= y.join || y.neck < 1 {
+	if y.neck >= y.join || y.neck < MinNeck {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+
 			"; a yoke narrows, so the neck must have from "+strconv.Itoa(MinNeck)+" to "+strconv.Itoa(y.join-1), y.neckField)
+	}
+	y.percent = fault.Or(in.DeparturePercent, DefaultDeparturePercent)
+	if y.tolerance = fault.Or(in.NeckToleranceStitches, 0); in.NeckToleranceStitches == nil && in.NeckStitches == nil && y.percent > 0 {
+		y.tolerance = DefaultNeckTolerance
 	}
 	y.rounds, y.depthField = settleDepth(c, y.st, y.rw, y.body, in.DepthCm, in.DepthRounds)
 }

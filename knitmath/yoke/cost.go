@@ -7,23 +7,35 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// What a yoke takes: of the counts looked at for bands so many in a step, and steps
-// for a decrease round, a stitch it takes away, one that may be mixed evenly, and a short row.
+// What a yoke takes: of the counts looked at for bands so many in a step, of the steps
+// from one count to the next that are tried so many; and steps for a decrease round, a
+// stitch it takes away, one that may be mixed evenly, and a short row.
 const (
-	choicesAStep = 100
+	choicesAStep = 300
+	triesAStep   = 300
 	stepsARound  = 10
 	stepsALost   = 2
 	stepsAMixed  = 8
 	stepsARaise  = 20
 	stepsARaglan = 5 // a round of a raglan, with its share of the outline
+
+	// What may be planned for bands: easy counts for each share and layout, and those that
+	// depart least for each share; and, where there are few places, again for the remedies.
+	triesOfBands      = 5
+	triesOfRemedies   = 8
+	choicesOfBands    = 2
+	choicesOfRemedies = 1
+	// pricedBetween is how many rounds between places a price counts with.
+	pricedBetween = 10
 )
 
 // Cost is the price of a circular yoke,
 //
-//	50 + places * stitches / 100 + 10 * rounds + 2 * stitches + 20 * short rows
+//	50 + places * counts^2 / 300 + 10 * rounds + 2 * stitches + 20 * short rows
 //
-// where stitches are those that are joined, rounds those that may change the count,
-// and places as many, counted only where there are bands: beyond MaxBandChoices the
+// where stitches are those that are joined, rounds those that may change the count, and
+// counts those looked at for each place. Bands are tried in several ways, and the counts
+// that depart least take places * stitches / 300 each time: beyond MaxBandChoices the
 // question is refused. Where a round may be mixed evenly a stitch takes eight steps instead
 // of two, up to MaxMixedChanges of them.
 func (in CircularInput) Cost() int {
@@ -35,11 +47,20 @@ func (in CircularInput) Cost() int {
 	case in.Schedule != ScheduleCone:
 		changes = len(percentageSteps)
 	}
-	choices := 0
+	changes++ // the adjusting round
+	choices, ways := 0, 1
 	if bands := min(len(in.Bands), MaxBands); bands > 0 {
-		changes += bands
-		choices = min(cost.Product(changes, min(2*stitches, stitch.MaxStitches)), MaxBandChoices)
+		changes += bands + pricedBetween
+		ways = triesOfBands
+		times := choicesOfBands
+		if changes <= mostRemedied {
+			ways += triesOfRemedies
+			times += choicesOfRemedies
+		}
+		choices = times * min(cost.Product(changes, min(2*stitches, stitch.MaxStitches)), MaxBandChoices)
 	}
+	percent := min(max(fault.Or(in.DeparturePercent, DefaultDeparturePercent), 0), MaxDeparturePercent)
+	counts := min(2+cost.Ceil(float64(stitches)*percent/50, stitch.MaxStitches), countsFor(changes))
 	raised := 0
 	if r := in.BackRaise; r != nil {
 		if raised = DefaultRaiseRows; r.RiseRows != nil || r.RiseCm != nil {
@@ -50,7 +71,8 @@ func (in CircularInput) Cost() int {
 	if mayMix(in.Spread) {
 		lost = cost.Product(stepsAMixed, min(stitches, MaxMixedChanges))
 	}
-	return cost.Sum(50, choices/choicesAStep, cost.Product(stepsARound, changes), lost, cost.Product(stepsARaise, raised))
+	return cost.Sum(50, choices/choicesAStep, ways*changes*counts*counts/triesAStep, cost.Product(stepsARound, changes), lost,
+		cost.Product(stepsARaise, raised))
 }
 
 // priceStitches is about how many stitches body and sleeves join, those under the

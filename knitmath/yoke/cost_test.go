@@ -17,13 +17,13 @@ func TestPrices(t *testing.T) {
 		in   interface{ Cost() int }
 		want int
 	}{
-		"yoke": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50)}, 50 + 8*300 + 30},
+		"yoke": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50)}, 50 + 8*300 + 40 + 4*32*32/300},
 		"banded": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), Bands: make([]Band, 1)},
-			50 + 8*300 + 40 + 4*600/100},
+			50 + 8*300 + 150 + 3*15*600/300 + 13*15*32*32/300},
 		"raised": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), BackRaise: &BackRaise{RiseRows: new(6)}},
-			50 + 8*300 + 30 + 20*6},
+			50 + 8*300 + 40 + 20*6 + 4*32*32/300},
 		"grouped": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), Spread: shaping.GapSpreadGrouped},
-			50 + 2*300 + 30},
+			50 + 2*300 + 40 + 4*32*32/300},
 		"raglan":       {RaglanInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60)}, 50 + 5*60},
 		"deep in cm":   {RaglanInput{Gauge: standard, BodyStitches: 200, DepthCm: new(20.0)}, 50 + 5*60},
 		"of any depth": {RaglanInput{Gauge: standard, BodyStitches: 200}, 50 + 5*MaxRounds},

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -12,7 +11,7 @@ import (
 // bandCounts chooses the counts of a yoke's places, from the join up.
 //
 // Legal are counts that every place's repeat divides, within its bounds, each at
-// most the one below it and at least half of it (k2tog all round). The first of
+// most the one below it and no fewer than a round may leave of it. The first of
 // all may also rise, to twice the join at most (a make one in every strand), when
 // it is that of a band. Of all legal sequences the one chosen has the least
 //
@@ -24,14 +23,15 @@ import (
 //
 // Method: dynamic programming from the neck down. The least sum from a place on,
 // with n stitches there, is its own square and the least over the next place's
-// counts from n/2 to n, a window that moves up with n. With p places and N
+// counts, up to n, a window that moves up with n. With p places and N
 // stitches the work grows with p * N. Of the sums those of two places are kept, of
 // the choices all, two bytes each.
 //
 // Source: own derivation, see bandsCited.
 type bandCounts struct {
 	join   int
-	most   int // stitches at any place
+	takes  share // what a round may take
+	most   int   // stitches at any place
 	places []place
 	// next is, by place and stitches below it, the count to take there, 0 where none
 	// goes on to the neck. The first place has only the join below it.
@@ -43,14 +43,14 @@ type bandCounts struct {
 // square of 10^7 thousandths each are 2.5e16.
 const none = math.MaxInt64
 
-func newBandCounts(join int, places []place) bandCounts {
-	c := bandCounts{join: join, most: mostAt(join, places), places: places, next: make([][]uint16, len(places))}
+func newBandCounts(join int, places []place, takes share) bandCounts {
+	c := bandCounts{join: join, takes: takes, most: mostAt(join, places), places: places, next: make([][]uint16, len(places))}
 	sums := make([]int64, c.most+1)  // of the place, with those above it
 	above := make([]int64, c.most+1) // the least of the places above, by the stitches below them
 	rising := make([]int, c.most+1)
 	for i := len(places) - 1; i >= 0; i-- {
 		p := places[i]
-		wanted := measure.NearestInt(p.wanted * 1000)
+		wanted := thousandths(p.wanted)
 		for n := range sums {
 			sums[n] = none
 		}
@@ -62,7 +62,7 @@ func newBandCounts(join int, places []place) bandCounts {
 			}
 		}
 		if i > 0 {
-			c.next[i] = leastBelow(sums, above, rising)
+			c.next[i] = c.leastBelow(sums, above, rising)
 		}
 	}
 	c.first = c.leastFirst(sums)
@@ -83,15 +83,18 @@ func (c bandCounts) mayRise(place int) bool { return place == 0 && c.places[0].b
 // window is the counts a place may have above n stitches.
 func (c bandCounts) window(place, n int) (lo, hi int) {
 	if c.mayRise(place) {
-		return (n + 1) / 2, min(2*n, c.most)
+		return c.fewest(n), min(2*n, c.most)
 	}
-	return (n + 1) / 2, n
+	return c.fewest(n), n
 }
 
+// fewest is what a round leaves of n stitches at the least.
+func (c bandCounts) fewest(n int) int { return n - c.takes.of(n) }
+
 // leastBelow takes the sums of a place by its own count and gives, by the stitches n
-// below it, the count from n/2 to n that has the least, and writes that into least;
+// below it, the count that has the least of those that may follow, and writes that into least;
 // of equal ones the greatest count, 0 if there is none. rising is room to work in.
-func leastBelow(sums, least []int64, rising []int) []uint16 {
+func (c bandCounts) leastBelow(sums, least []int64, rising []int) []uint16 {
 	counts := make([]uint16, len(sums))
 	first, end := 0, 0 // of the counts in the window whose sums rise: the first is the least
 	for n, sum := range sums {
@@ -102,7 +105,7 @@ func leastBelow(sums, least []int64, rising []int) []uint16 {
 			rising[end] = n
 			end++
 		}
-		if end > first && rising[first] < (n+1)/2 {
+		if end > first && rising[first] < c.fewest(n) {
 			first++
 		}
 		least[n] = none

@@ -71,7 +71,7 @@ func TestYokeCountsAreBest(t *testing.T) {
 func checkBest(t *testing.T, join int, places []place) bool {
 	t.Helper()
 	want := bestCounts(join, places)
-	got, ok := newBandCounts(join, places).choose()
+	got, ok := newBandCounts(join, places, half).choose()
 	if ok != (want != nil) || ok && !slices.Equal(got, want) {
 		t.Fatalf("join %d, places %+v: %v (%v), best %v", join, places, got, ok, want)
 	}
@@ -113,7 +113,7 @@ func TestYokeNearestRepeat(t *testing.T) {
 					{wanted: float64(join), repeat: a, lo: 1, hi: stitch.MaxStitches, band: 0},
 					{wanted: float64(join) / 2, repeat: b, lo: neck - 1, hi: neck + 1, band: 1},
 				}
-				counts := newBandCounts(join, places)
+				counts := newBandCounts(join, places, half)
 				if _, ok := counts.choose(); ok {
 					continue
 				}

@@ -9,40 +9,54 @@ import (
 )
 
 // refuseBands refuses bands that have no counts: it names every band of which one
-// other repeat would do, and the neck's tolerance that would.
-func refuseBands(c *fault.Checks, y *circular, places []place, counts bandCounts) {
+// other repeat would do, and the neck's tolerance that would, or what else would do.
+func refuseBands(c *fault.Checks, y *circular, s scheme, in CircularInput, places []place, counts bandCounts) {
 	free, top := counts.reachable()
-	found := false
+	type detail struct{ text, field string }
+	var details []detail
 	for i, p := range places {
 		if p.band == noBand {
 			continue
 		}
-		repeat, n := counts.nearestRepeat(i, free[i])
-		if repeat == 0 {
-			continue
+		if repeat, n := counts.nearestRepeat(i, free[i]); repeat > 0 {
+			details = append(details, detail{fmt.Sprintf("no count that it divides lies between the counts of the bands beside it and the neck; "+
+				"the nearest repeat that would do is %d, on %d stitches", repeat, n),
+				fault.Join(fault.Index("bands", p.band), "repeat_stitches")})
 		}
-		found = true
-		c.Infeasible(fmt.Sprintf("no count that it divides lies between the counts of the bands beside it and the neck; "+
-			"the nearest repeat that would do is %d, on %d stitches", repeat, n),
-			fault.Join(fault.Index("bands", p.band), "repeat_stitches"))
 	}
-	nearest := 0
-	for n, ok := range top {
-		if ok && (nearest == 0 || measure.Abs(n-y.neck) < measure.Abs(nearest-y.neck)) {
+	if nearest, ok := neckInReach(top, y.neck); ok {
+		details = append(details, detail{fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; "+
+			"a tolerance of %d would do", nearest, y.neck, measure.Abs(nearest-y.neck)), "neck_tolerance_stitches"})
+	}
+	remedies := in.remedies(y)
+	if in.halved(y, s) {
+		remedies = append(remedies, "rounds that may take half of the stitches, which is a greatest_loss_percent of 50,")
+	}
+	if len(details) == 0 {
+		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches with rounds that take at most "+
+			"%s %% of the stitches, nor would they with one other repeat%s", y.join, y.neck,
+			measure.Decimal(100*(1-counts.takes.kept()), 1), wouldDo(remedies)), "bands", y.neckField)
+		return
+	}
+	details[len(details)-1].text += wouldDo(remedies)
+	for _, d := range details {
+		c.Infeasible(d.text, d.field)
+	}
+}
+
+// mostNeckOffered is how far from the wanted neck another is offered, in percent:
+// farther it is another garment. Own choice.
+const mostNeckOffered = 15
+
+// neckInReach is the count nearest to the wanted neck that can be had, if that is not
+// too far to offer.
+func neckInReach(can []bool, wanted int) (nearest int, ok bool) {
+	for n, had := range can {
+		if had && (nearest == 0 || measure.Abs(n-wanted) < measure.Abs(nearest-wanted)) {
 			nearest = n
 		}
 	}
-	if off := measure.Abs(nearest - y.neck); nearest > 0 && off <= MaxNeckTolerance {
-		found = true
-		c.Infeasible(fmt.Sprintf("the nearest neck that these bands come down to has %d stitches where %d are wanted; "+
-			"a tolerance of %d would do", nearest, y.neck, off), "neck_tolerance_stitches")
-	}
-	if !found {
-		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches, "+
-			"nor would they with one other repeat; a round of k2tog leaves half at the least, "+
-			"so leave more even rounds of the schedule between the bands, "+
-			"or use smaller repeats or a wider neck", y.join, y.neck), "bands", y.neckField)
-	}
+	return nearest, nearest >= MinNeck && 100*measure.Abs(nearest-wanted) <= mostNeckOffered*wanted
 }
 
 // nearestRepeat is the repeat nearest to a place's own, the smaller of two equally

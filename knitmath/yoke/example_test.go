@@ -9,7 +9,8 @@ import (
 	"example.com/knitmath/knitmath/yoke"
 )
 
-// A yoke by the percentage system for a body of 228 stitches, onto a neck of 42 cm.
+// A yoke by the percentage system for a body of 228 stitches, onto a neck of 42 cm. So
+// that the decrease rounds are easy, the count is adjusted first.
 func ExamplePlanCircularYoke() {
 	plan, err := yoke.PlanCircularYoke(yoke.CircularInput{
 		Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 228, NeckCm: new(42.0), DepthCm: new(24.0),
@@ -23,10 +24,11 @@ func ExamplePlanCircularYoke() {
 		fmt.Printf("Round %d: %s (%d stitches)\n", r.RoundNumber, r.Instruction.Row.Text(), r.EndStitches)
 	}
 	// Output:
-	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds.
-	// Round 36: [k2, k2tog] 76 times, k2 (230 stitches)
-	// Round 54: k2tog, [k1, k2tog] 76 times (153 stitches)
-	// Round 72: [k1, k2tog, k2tog] 30 times, k1, k2tog (92 stitches)
+	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds, after one round that adjusts the count.
+	// Round 1: [k151, k2tog] twice (304 stitches)
+	// Round 36: [k2, k2tog] 76 times (228 stitches)
+	// Round 54: [k1, k2tog] 76 times (152 stitches)
+	// Round 72: [k1, k2tog, k2tog] 30 times, k2 (92 stitches)
 }
 
 // Everything that is wrong with a question comes back at once, by its field.

@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"fmt"
+	"math"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -15,25 +16,40 @@ func settleChanges(c *fault.Checks, y *circular, in CircularInput) {
 	s := y.scheme(in)
 	if len(in.Bands) > 0 {
 		settleBands(c, y, s, in)
+	} else {
+		settleSteps(c, y, s, in)
+	}
+	y.neck, y.wantedNeck = y.settledNeck, y.neck
+}
+
+// settleSteps settles the counts of a yoke without bands: the easiest within the
+// departure that is allowed, or those that are nearest to the schedule.
+func settleSteps(c *fault.Checks, y *circular, s scheme, in CircularInput) {
+	places := y.stepPlaces(s)
+	if vetPlaces(c, y, places); c.Err() != nil {
 		return
 	}
-	for _, step := range s.steps {
-		y.changes = append(y.changes, change{round: step.round, wanted: step.wanted, count: int(measure.RoundHalfUp(step.wanted))})
+	soft := places
+	if y.percent > 0 {
+		soft = y.adjusted(in, places)
+	}
+	if counts, ok := easiest(y.join, soft, y.percent, in.Spread); ok {
+		y.take(soft, counts)
+		return
+	}
+	for _, p := range places {
+		y.changes = append(y.changes, change{round: p.round, wanted: p.wanted, count: int(measure.HalfUpDiv(thousandths(p.wanted), 1000))})
 	}
 	y.changes[len(y.changes)-1].count = y.neck
+	y.settledNeck = y.neck
 	vetChanges(c, y)
 }
 
-// vetChanges checks that every decrease round has its own round and can be
-// worked.
+// vetChanges checks that every decrease round can be worked.
 func vetChanges(c *fault.Checks, y *circular) {
-	before, last := y.join, 0
+	before := y.join
 	for i, s := range y.changes {
 		switch {
-		case s.round <= last:
-			c.Infeasible(fmt.Sprintf("decrease rounds %d and %d both fall on round %d; the depth needs more rounds, "+
-				"or the schedule fewer decrease rounds", i, i+1, s.round), "schedule", y.depthField)
-			return
 		case s.count >= before:
 			c.Infeasible(fmt.Sprintf("decrease round %d has no stitch to remove from %d; use fewer decrease rounds",
 				i+1, before), "schedule", y.neckField)
@@ -43,17 +59,25 @@ func vetChanges(c *fault.Checks, y *circular) {
 				"use more decrease rounds or a wider neck", i+1, before, s.count, (before+1)/2), "schedule", y.neckField)
 			return
 		}
-		before, last = s.count, s.round
+		before = s.count
+	}
+}
+
+// vetMixed checks that rounds which may be mixed evenly do not change too many
+// stitches. What is added or taken away so that rounds are easy does not count.
+func vetMixed(c *fault.Checks, y *circular, in CircularInput) {
+	n := y.join - y.wantedNeck
+	if len(y.bands) > 0 {
+		n = y.changed()
+	}
+	if n > MaxMixedChanges && mayMix(in.Spread) {
+		c.Infeasible(fmt.Sprintf("the rounds change %d stitches in all; mixed evenly at most %d are placed, so use the grouped spread",
+			n, MaxMixedChanges), "spread")
 	}
 }
 
 // settleRounds writes the rounds in which the count changes.
 func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
-	if n := y.changed(); n > MaxMixedChanges && mayMix(in.Spread) {
-		c.Infeasible(fmt.Sprintf("the rounds change %d stitches in all; mixed evenly at most %d are placed, so use the grouped spread",
-			n, MaxMixedChanges), "spread")
-		return
-	}
 	before, last := y.join, 0
 	for i, s := range y.changes {
 		op := stitch.K2tog
@@ -68,18 +92,22 @@ func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 		}
 		y.written = append(y.written, Round{
 			RoundNumber: s.round, DepthCm: y.rw.SizeCm(s.round), StartStitches: before, EndStitches: s.count,
-			WantedStitches: s.wanted, Instruction: even,
+			WantedStitches: s.wanted, DepartureStitches: float64(s.count) - s.wanted, Instruction: even,
+			Effort: even.Row.Items(), Adjusts: s.adjusts,
 			Steepness: y.steepness(before-s.count, s.round-last), CircumferenceCm: y.st.SizeCm(s.count),
 		})
 		before, last = s.count, s.round
 	}
 }
 
-// changed is how many stitches all rounds together take away or add.
+// changed is how many stitches all rounds together take away or add, but for the one
+// that adjusts the count.
 func (y *circular) changed() int {
 	n, before := 0, y.join
 	for _, s := range y.changes {
-		n += measure.Abs(s.count - before)
+		if !s.adjusts {
+			n += measure.Abs(s.count - before)
+		}
 		before = s.count
 	}
 	return n
@@ -99,7 +127,12 @@ func (y *circular) answer(in CircularInput) Circular {
 		DecreaseRounds: y.written, Steepness: y.steepness(y.join-y.neck, y.rounds),
 		Bands: y.bands, BackRaise: y.raise, unit: in.DisplayUnit,
 	}
+	for _, r := range y.written {
+		out.Effort += r.Effort + 1
+		out.GreatestDeparturePercent = max(out.GreatestDeparturePercent, 100*math.Abs(r.DepartureStitches)/r.WantedStitches)
+	}
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
+	out.Notices = append(out.Notices, y.countNotices()...)
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
 	if in.WithOutline {
 		out.Outline = y.outline(out)
@@ -112,7 +145,7 @@ func (y *circular) ruffles() []report.Notice {
 	var notices []report.Notice
 	for i, r := range y.written {
 		lost := r.StartStitches - r.EndStitches
-		if r.Steepness <= 1 || len(y.bands) > 0 && y.steepness(lost, y.plainAbove(i)) <= 1 {
+		if r.Adjusts || r.Steepness <= 1 || len(y.bands) > 0 && y.steepness(lost, y.plainAbove(i)) <= 1 {
 			continue
 		}
 		notices = append(notices, report.Notice{Reason: Ruffles,

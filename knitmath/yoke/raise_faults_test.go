@@ -15,7 +15,7 @@ func TestBackRaiseRefusals(t *testing.T) {
 	before, after := RaisePlaceBeforeBands, RaisePlaceAfterBands
 	base := func(raise BackRaise, bands ...Band) CircularInput {
 		return CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands,
-			BackRaise: &raise}
+			BackRaise: &raise, DeparturePercent: new(0.0)}
 	}
 	shallow := base(BackRaise{Place: before})
 	shallow.DepthRounds = new(4)
@@ -41,7 +41,7 @@ func TestBackRaiseRefusals(t *testing.T) {
 			[]string{"back_raise.rise_rows INFEASIBLE", "back_raise.back_stitches INFEASIBLE"}},
 		"no room before bands": {base(BackRaise{Place: before}, Band{10, 6, new(2)}),
 			[]string{"bands[0].even_before_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
-		"no room after bands": {base(BackRaise{Place: after}, Band{57, 4, nil}),
+		"no room after bands": {base(BackRaise{Place: after}, Band{10, 4, new(48)}),
 			[]string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room below rounds": {shallow, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},
 		"no room at all":       {cone, []string{"depth_rounds INFEASIBLE", "back_raise.place INFEASIBLE"}},

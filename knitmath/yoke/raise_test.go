@@ -68,11 +68,13 @@ func TestBackRaisePlace(t *testing.T) {
 		{RaisePlaceBeforeBands, nil, 1, 268, 67},
 		{RaisePlaceAfterBands, nil, 68, 134, 67}, // half of 134 is 67 stitches, half of which is a quarter of the round: 67 of 268
 		{RaisePlaceBeforeBands, []Band{{10, 4, new(4)}}, 1, 268, 67},
-		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}}, 68, 134, 67},
-		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}, {50, 1, nil}}, 68, 160, 67}, // 16-65 on 160, of which k2tog leaves 80 in round 70
+		// Between 134 and 80 a third is taken twice, first on round 62: to 103, since 103 * 103 is about 134 * 80.
+		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}}, 68, 103, 66},
+		// 16-61 on 189, three rounds to 80: to 142, 107 and 80, since each leaves three quarters.
+		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}, {46, 1, nil}}, 68, 107, 66},
 	} {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands,
-			BackRaise: &BackRaise{Place: c.place}}
+			DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: c.place}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Errorf("%+v: %v", c, err)
@@ -87,6 +89,23 @@ func TestBackRaisePlace(t *testing.T) {
 	}
 }
 
+// Where the count is adjusted on round 1, a raise below everything lies on the two
+// rounds after it, and there is no adjusting where they would not be even.
+func TestBackRaiseAboveTheAdjustingRound(t *testing.T) {
+	for rounds, want := range map[int]int{70: 2, 7: 2, 6: 1} { // the first decrease round is half-way up: 35, 4 and 3
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 228, NeckCm: new(42.0), DepthRounds: &rounds,
+			BackRaise: &BackRaise{Place: RaisePlaceBeforeBands}}
+		out, err := PlanCircularYoke(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		checkYoke(t, in, out)
+		if got := out.BackRaise.FirstRoundNumber; got != want || out.DecreaseRounds[0].Adjusts != (want == 2) {
+			t.Errorf("%d rounds deep: raised on round %d, want %d; %+v", rounds, got, want, out.DecreaseRounds[0])
+		}
+	}
+}
+
 // An odd rise goes as asked, and the answer says so.
 func TestBackRaiseRounds(t *testing.T) {
 	for _, c := range []struct {
@@ -95,7 +114,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		want     int
 	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {6, measure.RoundingDown, 6}} {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
-			BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
+			DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
 		out, err := PlanCircularYoke(in)
 		if err != nil || out.BackRaise.RiseRows != c.want || (len(out.Notices) == 1) != (c.rise != c.want) {
 			t.Errorf("%+v: %+v, %v, %v", c, out.BackRaise, out.Notices, err)
@@ -103,7 +122,7 @@ func TestBackRaiseRounds(t *testing.T) {
 	}
 	cm := 2.0 // 6 rows at 30 to 10 cm
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
-		BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
+		DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
 	out, err := PlanCircularYoke(in)
 	if err != nil || out.BackRaise.RiseRows != 6 || math.Abs(out.BackRaise.RiseCm-2) > 1e-12 || len(out.Notices) != 0 {
 		t.Errorf("%+v, %v", out.BackRaise, err)

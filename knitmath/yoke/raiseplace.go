@@ -16,7 +16,7 @@ func (y *circular) raiseRound(place RaisePlace) int {
 	case place == RaisePlaceBeforeBands && len(y.bands) > 0:
 		to = y.bands[0].FirstRoundNumber - 1
 	case place == RaisePlaceBeforeBands:
-		to = y.changes[0].round - 1
+		to = y.firstDecrease() - 1
 	case len(y.bands) > 0:
 		from = y.bands[len(y.bands)-1].LastRoundNumber + 1
 	}
@@ -29,6 +29,14 @@ func (y *circular) raiseRound(place RaisePlace) int {
 		}
 	}
 	return found
+}
+
+// firstDecrease is the lowest round that changes the count, but for one that adjusts it.
+func (y *circular) firstDecrease() int {
+	if first := y.changes[0]; !first.adjusts || len(y.changes) == 1 {
+		return first.round
+	}
+	return y.changes[1].round
 }
 
 // refuseRaise refuses a raise for which there is no room.

@@ -11,11 +11,14 @@ const (
 	// description has the number of the round.
 	Ruffles report.Reason = "RUFFLES"
 	// FarFromSchedule: the count of a band is more than 5 % from what the schedule
-	// wants there, because its repeat must divide it. Sent for each such band. Field
+	// wants there, or than was allowed, because its repeat must divide it. Sent for each such band. Field
 	// is the band's repeat, "bands[i].repeat_stitches".
 	FarFromSchedule report.Reason = "FAR_FROM_SCHEDULE"
+	// MoreThanAThird: around bands a round takes more than a third of its stitches,
+	// since no other counts divide. Sent for each such round. Field is "bands".
+	MoreThanAThird report.Reason = "MORE_THAN_A_THIRD"
 	// NeckInTolerance: the neck has other stitches than were wanted, within the
-	// tolerance, so that the bands come out. Field is "neck_tolerance_stitches".
+	// tolerance, so that the rounds are easy or the bands come out. Field is "neck_tolerance_stitches".
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
 	// ManyRuns: the decreases of a raglan's parts are no one or two runs of intervals each,
 	// since every plan in which they are would depart too far from the straight lines.

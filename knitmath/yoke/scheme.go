@@ -1,6 +1,8 @@
 package yoke
 
 import (
+	"math/big"
+
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -30,7 +32,6 @@ var scalingCited = report.Source{Figure: "schedule scaled to another neck", Stat
 type scheme struct {
 	cone       bool
 	join, neck int
-	removed    float64 // what removing everything would be, in stitches
 	steps      []schemeStep
 }
 
@@ -38,7 +39,6 @@ type scheme struct {
 // it lies, in millionths (not for a cone), its round, and what it wants.
 type schemeStep struct {
 	millionths int64
-	left       float64 // of the join, before scaling
 	round      int
 	wanted     float64
 }
@@ -52,16 +52,17 @@ func (y *circular) scheme(in CircularInput) scheme {
 	if in.Schedule != ScheduleOwn {
 		steps = percentageSteps
 	}
-	s := scheme{join: y.join, neck: y.neck, removed: float64(y.join-y.neck) / (1 - left(steps))}
+	s := scheme{join: y.join, neck: y.neck}
+	removed := float64(y.join-y.neck) / (1 - left(steps)) // what removing everything would be, in stitches
 	if y.neckField == "steps" {
-		s.removed = float64(y.join) // the neck is what the steps leave: nothing to scale
+		removed = float64(y.join) // the neck is what the steps leave: nothing to scale
 	}
 	p := 1.0
 	for _, step := range steps {
 		p *= 1 - step.RemovedFraction
 		f := measure.ToMillionths(step.DepthFraction)
 		round := int(max(measure.HalfUpDiv(f*int64(y.rounds), 1e6), 1))
-		s.steps = append(s.steps, schemeStep{f, p, round, float64(s.join) - s.removed*(1-p)})
+		s.steps = append(s.steps, schemeStep{f, round, float64(s.join) - removed*(1-p)})
 	}
 	return s
 }
@@ -76,20 +77,35 @@ func (y *circular) coneScheme(count *int) scheme {
 	return s
 }
 
-// wanted is the count that the schedule has at a part of the depth, num/den: for
-// a cone the straight line from join to neck, otherwise what the steps up to
-// there leave.
+// wanted is the count that the schedule has at a part of the depth, num/den: on the
+// straight lines from the join through every step's depth and the count after it. Above
+// the last step it stays as it is.
 func (s scheme) wanted(num, den int) float64 {
 	if s.cone {
 		return float64(s.join) - float64((s.join-s.neck)*num)/float64(den)
 	}
-	p := 1.0
+	low, from := int64(0), float64(s.join)
 	for _, step := range s.steps {
-		if step.millionths*int64(den) <= int64(num)*1e6 {
-			p = step.left
+		// Past the step, in millionths of den.
+		if past := int64(num)*1e6 - step.millionths*int64(den); past <= 0 {
+			part := float64(int64(num)*1e6-low*int64(den)) / float64((step.millionths-low)*int64(den))
+			return from + (step.wanted-from)*part
 		}
+		low, from = step.millionths, step.wanted
 	}
-	return float64(s.join) - s.removed*(1-p)
+	return from
+}
+
+// leftOf is how many of the stitches the steps leave, nearest, half-way up. Fractions
+// are whole millionths, so that it is rounded once and exactly.
+func leftOf(stitches int, steps []Step) int {
+	num, den := big.NewInt(int64(2*stitches)), big.NewInt(1)
+	for _, s := range steps {
+		num.Mul(num, big.NewInt(1e6-measure.ToMillionths(s.RemovedFraction)))
+		den.Mul(den, big.NewInt(1e6))
+	}
+	num.Add(num, den) // (2n + 1)/2, downwards
+	return int(num.Div(num, den.Mul(den, big.NewInt(2))).Int64())
 }
 
 // left is the part of the stitches left after all steps.

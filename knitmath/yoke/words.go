@@ -59,7 +59,11 @@ type task struct {
 func (o Circular) work() []task {
 	var list []task
 	for _, r := range o.DecreaseRounds {
-		list = append(list, task{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + ": " +
+		adjusting := ""
+		if r.Adjusts {
+			adjusting = ", to adjust the count"
+		}
+		list = append(list, task{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + adjusting + ": " +
 			r.Instruction.Row.Text() + " (" + report.CountOf(r.EndStitches, "stitches") + ")."}})
 	}
 	for i, b := range o.Bands {
@@ -92,21 +96,25 @@ func roundRange(from, to int) string {
 
 // Summary says the answer in words.
 func (o Circular) Summary() string {
-	rounds := report.CountOf(len(o.DecreaseRounds), "decrease rounds")
+	adjusting, changes := "", len(o.DecreaseRounds)
+	if changes > 0 && o.DecreaseRounds[0].Adjusts {
+		adjusting, changes = ", after one round that adjusts the count", changes-1
+	}
+	rounds := report.CountOf(changes, "decrease rounds")
 	if len(o.Bands) > 0 {
-		rounds = report.CountOf(len(o.DecreaseRounds), "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") +
+		rounds = report.CountOf(changes, "changes") + " of the count around " + report.CountOf(len(o.Bands), "bands") +
 			" of pattern"
 	}
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and decrease to " +
 		strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.DepthRounds, "rounds") +
-		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + "."
+		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + adjusting + "."
 }
 
 // Sources says where the figures come from.
 func (o Circular) Sources() []report.Source {
 	sources := []report.Source{
 		percentageCited(percentageFigures + "; rounds at 1/2, 3/4 and the end"),
-		scalingCited, coneSpacingCited, steepnessCited, spreadCited("places of the decreases"),
+		scalingCited, easiestCited, coneSpacingCited, steepnessCited, spreadCited("places of the decreases"),
 	}
 	if len(o.Bands) > 0 {
 		sources = append(sources, bandsCited)

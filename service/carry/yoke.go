@@ -39,6 +39,8 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
 		Bands:                 each(req.Bands, yokeBandIn),
 		NeckToleranceStitches: optional(req.NeckToleranceStitches, countIn),
 		BackRaise:             backRaiseIn(req.BackRaise),
+		DeparturePercent:      req.DeparturePercent,
+		GreatestLossPercent:   req.GreatestLossPercent,
 	}
 }
 
@@ -74,6 +76,9 @@ func yokeOut(out yoke.Circular) *knitmathv1.PlanCircularYokeResponse {
 		Outline:          message(out.Outline, outlineOut),
 		Bands:            each(out.Bands, yokeBandOut),
 		BackRaise:        message(out.BackRaise, backRaiseOut),
+
+		GreatestDeparturePercent: out.GreatestDeparturePercent,
+		Effort:                   countOut(out.Effort),
 	}
 }
 
@@ -98,6 +103,10 @@ func yokeRoundOut(r yoke.Round) *knitmathv1.YokeRound {
 		Instruction:     instructionOut(r.Instruction),
 		Steepness:       r.Steepness,
 		CircumferenceCm: r.CircumferenceCm,
+
+		DepartureStitches: r.DepartureStitches,
+		Effort:            countOut(r.Effort),
+		Adjusts:           r.Adjusts,
 	}
 }
 

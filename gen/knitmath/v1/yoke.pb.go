@@ -308,7 +308,7 @@ func (x *YokeStep) GetRemovedFraction() float64 {
 }
 
 // A band of pattern in a yoke, worked on one count of stitches. The count is
-// changed in the even rounds below it.
+// changed in the even rounds below it, in several of them if need be.
 type YokeBand struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its height in rounds, 1 to 2,000. Refused when bands and the rounds between
@@ -501,9 +501,10 @@ type PlanCircularYokeRequest struct {
 	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches at the neck, 4 to 10,000. Not together with neck_cm. Default: 40 %
 	// of the body for the percentage system and the cone, what the own steps
-	// leave for an own schedule; nearest, halves up.
+	// leave for an own schedule; nearest, halves up. Refused as a default below 4.
 	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// Circumference at the neck, in cm, 0.1 to 1,000; nearest stitch, halves up.
+	// Refused below 4 stitches.
 	NeckCm *float64 `protobuf:"fixed64,6,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200. Not together with
 	// depth_rounds; nearest round, halves up. Default a quarter of the body's
@@ -527,26 +528,49 @@ type PlanCircularYokeRequest struct {
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Bands of pattern, from the join up, at most 50. The schedule then says what
-	// each band wants: the count that it has half-way up the band. Of the rounds
-	// that the schedule decreases in, those that fall inside a band are not
-	// worked; of those in the even rounds below a band the last one brings the
-	// band's count, and without one the last even round does; those above all
-	// bands stay, and the last one, or the last round of all, brings the neck. A
-	// last band that ends on the last round has the count of the neck. Counts only
-	// fall, but for the change to a first band with no decrease round below it,
-	// which may be an increase. Of all such counts those are chosen whose
-	// departures from the wanted ones, in stitches, have the least sum of squares;
-	// of equal sums the one with more stitches in the lowest place where they
-	// differ. The places where the count may change, times the stitches there may be,
-	// are at most 1,200,000: 120 on 10,000 stitches.
+	// each band wants: on the straight lines from the join through the depth of every
+	// step and the count after it, what lies half-way up the band. Of the rounds that
+	// the schedule decreases in, those that fall inside a band are not worked; of
+	// those in the even rounds below a band the last one brings the band's count, and
+	// without one the last even round does; those above all bands stay, and the last
+	// one, or the last round of all, brings the neck. Where a round would have to take
+	// more than a third of its stitches, further rounds take their share, spread up to the last
+	// even round, with at least an even one between any two. A last band that ends on the last round has the
+	// count of the neck. Counts only fall, but for the adjusting round and for the
+	// change to a first band with no decrease round below it, which may be an increase.
+	// The counts are the easiest within departure_percent. Where none divide
+	// within it, those are chosen whose departures from the wanted ones, in stitches,
+	// have the least sum of squares; of equal sums the one with more stitches in the
+	// lowest place where they differ; and between the bands again the easiest. The
+	// places where the count may change, times the stitches there may be, are at most
+	// 1,200,000: 120 on 10,000 stitches.
 	Bands []*YokeBand `protobuf:"bytes,14,rep,name=bands,proto3" json:"bands,omitempty"`
-	// Stitches by which the neck may differ from the wanted one so that the bands
-	// come out, 0 to 1,000. Default 0. Only with bands.
+	// Stitches by which the neck may differ from the wanted one so that the rounds are
+	// easy and bands come out, 0 to 1,000. Default 2; with neck_stitches, or with
+	// departure_percent at 0, none.
 	NeckToleranceStitches *int32 `protobuf:"varint,15,opt,name=neck_tolerance_stitches,json=neckToleranceStitches,proto3,oneof" json:"neck_tolerance_stitches,omitempty"`
 	// Short rows that raise the back. Default none.
 	BackRaise *BackRaise `protobuf:"bytes,16,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How far a count between join and neck may lie from the schedule's, in percent of
+	// that, so that its round is easy to remember: one repeat of at most two gaps, a
+	// stitch apart, with at most 2 stitches left over. 0 to 20, default 5; 0 asks for
+	// the nearest counts, exact halves up. Of all such counts those are chosen whose
+	// rounds have the least to remember: as few with more than 8 items as can be, then
+	// the least sum of items, one more for each round and four more for a round that is
+	// not easy, then the least sum of squared departures. For each round the 64 counts nearest
+	// to the schedule's are looked at, fewer where more than 29 rounds may change the
+	// count. Without bands no round takes less than half of what the schedule takes there,
+	// more than half as much again, or more than a third and more than the schedule, to the
+	// stitch. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
+	// way, where no other change lies below round 3, or 4 with a raise below all of them.
+	// Only with the default spread may stitches be left over.
+	DeparturePercent *float64 `protobuf:"fixed64,18,opt,name=departure_percent,json=departurePercent,proto3,oneof" json:"departure_percent,omitempty"`
+	// The most that a round around bands may take of its stitches, in percent, 20 to 50.
+	// Only with bands. Default a third, or two fifths where a third has no counts within
+	// departure_percent.
+	GreatestLossPercent *float64 `protobuf:"fixed64,19,opt,name=greatest_loss_percent,json=greatestLossPercent,proto3,oneof" json:"greatest_loss_percent,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -705,6 +729,20 @@ func (x *PlanCircularYokeRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanCircularYokeRequest) GetDeparturePercent() float64 {
+	if x != nil && x.DeparturePercent != nil {
+		return *x.DeparturePercent
+	}
+	return 0
+}
+
+func (x *PlanCircularYokeRequest) GetGreatestLossPercent() float64 {
+	if x != nil && x.GreatestLossPercent != nil {
+		return *x.GreatestLossPercent
+	}
+	return 0
+}
+
 func (x *PlanCircularYokeRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -712,7 +750,8 @@ func (x *PlanCircularYokeRequest) GetFields() []string {
 	return nil
 }
 
-// One decrease round, or the increase round before a first band.
+// One decrease round, the increase round before a first band, or the round above the
+// join that adjusts the count.
 type YokeRound struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its number, counted from the join, from 1.
@@ -734,8 +773,16 @@ type YokeRound struct {
 	Steepness float64 `protobuf:"fixed64,7,opt,name=steepness,proto3" json:"steepness,omitempty"`
 	// Circumference after it, in cm.
 	CircumferenceCm float64 `protobuf:"fixed64,8,opt,name=circumference_cm,json=circumferenceCm,proto3" json:"circumference_cm,omitempty"`
-	unknownFields   protoimpl.UnknownFields
-	sizeCache       protoimpl.SizeCache
+	// Stitches after it less the wanted ones.
+	DepartureStitches float64 `protobuf:"fixed64,9,opt,name=departure_stitches,json=departureStitches,proto3" json:"departure_stitches,omitempty"`
+	// What there is to remember of it: every run and every stretch of the written round,
+	// and how often a bracket is worked.
+	Effort int32 `protobuf:"varint,10,opt,name=effort,proto3" json:"effort,omitempty"`
+	// Whether it adjusts the count directly above the join, so that the rounds after it
+	// are easy.
+	Adjusts       bool `protobuf:"varint,11,opt,name=adjusts,proto3" json:"adjusts,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
 }
 
 func (x *YokeRound) Reset() {
@@ -822,6 +869,27 @@ func (x *YokeRound) GetCircumferenceCm() float64 {
 		return x.CircumferenceCm
 	}
 	return 0
+}
+
+func (x *YokeRound) GetDepartureStitches() float64 {
+	if x != nil {
+		return x.DepartureStitches
+	}
+	return 0
+}
+
+func (x *YokeRound) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
+}
+
+func (x *YokeRound) GetAdjusts() bool {
+	if x != nil {
+		return x.Adjusts
+	}
+	return false
 }
 
 // Where a band of pattern lies, and on how many stitches.
@@ -1061,6 +1129,10 @@ type PlanCircularYokeResponse struct {
 	//     would ruffle over the rounds above it too.
 	//   - FAR_FROM_SCHEDULE, at repeat_stitches of the band: its count is far from
 	//     what the schedule wants there; the description says by how much.
+	//   - MORE_THAN_A_THIRD, at bands: a round around bands takes more than a third of its
+	//     stitches; the description says which.
+	//   - MANY_ITEMS, at departure_percent: a round has more than 8 items, since no count
+	//     that near to the schedule's has an easier one; the description says which.
 	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has another count
 	//     than the wanted one, within the tolerance.
 	//   - RISE_ROUNDED, at back_raise.rise_rows or back_raise.rise_cm: short rows
@@ -1088,7 +1160,7 @@ type PlanCircularYokeResponse struct {
 	// Circumference at the neck, in cm.
 	NeckCm float64 `protobuf:"fixed64,13,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
 	// The decrease rounds, from the join up; before a first band there may be an
-	// increase round instead. All others are worked even, in pattern.
+	// increase round instead, and the first may adjust the count. All others are worked even, in pattern.
 	DecreaseRounds []*YokeRound `protobuf:"bytes,14,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
 	// Circumference lost over 2 * pi * depth, for the whole yoke.
 	Steepness float64 `protobuf:"fixed64,15,opt,name=steepness,proto3" json:"steepness,omitempty"`
@@ -1096,14 +1168,18 @@ type PlanCircularYokeResponse struct {
 	Bands []*YokeBandPlan `protobuf:"bytes,16,rep,name=bands,proto3" json:"bands,omitempty"`
 	// The short rows across the back; absent when none were asked for.
 	BackRaise *BackRaisePlan `protobuf:"bytes,17,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
+	// How far the count of a round lies from the wanted one at most, in percent of that.
+	GreatestDeparturePercent float64 `protobuf:"fixed64,18,opt,name=greatest_departure_percent,json=greatestDeparturePercent,proto3" json:"greatest_departure_percent,omitempty"`
+	// What there is to remember of all rounds: their effort, and one for each.
+	Effort int32 `protobuf:"varint,19,opt,name=effort,proto3" json:"effort,omitempty"`
 	// Circumference against depth, both in cm; absent unless asked for. It is a
 	// curve and not a shape: x is the circumference, y the depth from the join up.
 	// A round that changes the count slants from the circumference below it to its
-	// own. Line "circumference" is the front's, at most 402 points; with a raise
+	// own. Line "circumference" is the front's, at most 600 points; with a raise
 	// there is a second one, "circumference, up the centre of the back", with as
 	// many points, in which the rounds from first_round_number on lie higher by the
 	// rise obtained.
-	Outline       *Outline `protobuf:"bytes,18,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,20,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1255,6 +1331,20 @@ func (x *PlanCircularYokeResponse) GetBackRaise() *BackRaisePlan {
 		return x.BackRaise
 	}
 	return nil
+}
+
+func (x *PlanCircularYokeResponse) GetGreatestDeparturePercent() float64 {
+	if x != nil {
+		return x.GreatestDeparturePercent
+	}
+	return 0
+}
+
+func (x *PlanCircularYokeResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
+	}
+	return 0
 }
 
 func (x *PlanCircularYokeResponse) GetOutline() *Outline {
@@ -2059,7 +2149,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x10\n" +
-	"\x0e_back_stitches\"\xa1\v\n" +
+	"\x0e_back_stitches\"\x97\r\n" +
 	"\x17PlanCircularYokeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
 	"\rbody_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -2080,7 +2170,9 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x17neck_tolerance_stitches\x18\x0f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x02\x18\xe8\a(\x00H\aR\x15neckToleranceStitches\x88\x01\x01\x12:\n" +
 	"\n" +
 	"back_raise\x18\x10 \x01(\v2\x16.knitmath.v1.BackRaiseB\x03\xe0A\x01R\tbackRaise\x12,\n" +
-	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12d\n" +
+	"\x11departure_percent\x18\x12 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\bR\x10departurePercent\x88\x01\x01\x12^\n" +
+	"\x15greatest_loss_percent\x18\x13 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x004@H\tR\x13greatestLossPercent\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:7\xbaH4\"\x18\n" +
 	"\rneck_stitches\n" +
 	"\aneck_cm\"\x18\n" +
@@ -2094,7 +2186,9 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\t_depth_cmB\x0f\n" +
 	"\r_depth_roundsB\x17\n" +
 	"\x15_decrease_round_countB\x1a\n" +
-	"\x18_neck_tolerance_stitches\"\xc1\x02\n" +
+	"\x18_neck_tolerance_stitchesB\x14\n" +
+	"\x12_departure_percentB\x18\n" +
+	"\x16_greatest_loss_percent\"\xa2\x03\n" +
 	"\tYokeRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x19\n" +
 	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12%\n" +
@@ -2103,7 +2197,11 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x0fwanted_stitches\x18\x05 \x01(\x01R\x0ewantedStitches\x12:\n" +
 	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12\x1c\n" +
 	"\tsteepness\x18\a \x01(\x01R\tsteepness\x12)\n" +
-	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\"\xff\x01\n" +
+	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\x12-\n" +
+	"\x12departure_stitches\x18\t \x01(\x01R\x11departureStitches\x12\x16\n" +
+	"\x06effort\x18\n" +
+	" \x01(\x05R\x06effort\x12\x18\n" +
+	"\aadjusts\x18\v \x01(\bR\aadjusts\"\xff\x01\n" +
 	"\fYokeBandPlan\x12,\n" +
 	"\x12first_round_number\x18\x01 \x01(\x05R\x10firstRoundNumber\x12*\n" +
 	"\x11last_round_number\x18\x02 \x01(\x05R\x0flastRoundNumber\x12\x1a\n" +
@@ -2123,7 +2221,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"turn_count\x18\b \x01(\x05R\tturnCount\x12)\n" +
 	"\x04rows\x18\t \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
 	"\x17greatest_departure_rows\x18\n" +
-	" \x01(\x01R\x15greatestDepartureRows\"\xe2\x05\n" +
+	" \x01(\x01R\x15greatestDepartureRows\"\xb8\x06\n" +
 	"\x18PlanCircularYokeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2145,8 +2243,10 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\tsteepness\x18\x0f \x01(\x01R\tsteepness\x12/\n" +
 	"\x05bands\x18\x10 \x03(\v2\x19.knitmath.v1.YokeBandPlanR\x05bands\x129\n" +
 	"\n" +
-	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12.\n" +
-	"\aoutline\x18\x12 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xce\n" +
+	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12<\n" +
+	"\x1agreatest_departure_percent\x18\x12 \x01(\x01R\x18greatestDeparturePercent\x12\x16\n" +
+	"\x06effort\x18\x13 \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xce\n" +
 	"\n" +
 	"\x11PlanRaglanRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +

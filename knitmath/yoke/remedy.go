@@ -1,0 +1,109 @@
+package yoke
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/knitmath/knitmath/fault"
+)
+
+const (
+	// moreEven is how many even rounds more below each band are tried.
+	moreEven = 2
+	// mostHalved is in how many bands half the repeat is tried: each is a yoke to plan.
+	mostHalved = 3
+	// mostRemedied is the most places for which anything is tried.
+	mostRemedied = 24
+)
+
+// remedies are what could be asked instead, in words: half the repeat in a band, or two
+// more even rounds below each. Each is asked of the planner, and offered if it plans a
+// yoke whose counts are as near as is allowed and whose rounds take no more than they should.
+func (in CircularInput) remedies(y *circular) []string {
+	if y.placeCount > mostRemedied {
+		return nil
+	}
+	var words []string
+	tried := 0
+	for i, b := range in.Bands {
+		if b.RepeatStitches%2 != 0 || tried == mostHalved || y.changes != nil && !y.farBand(i) {
+			continue
+		}
+		tried++
+		if in.withHalf(i).plansWell() {
+			words = append(words, fmt.Sprintf("half the repeat in band %d", i+1))
+		}
+	}
+	if in.withEven().plansWell() {
+		where := "each band"
+		if len(in.Bands) == 1 {
+			where = "the band"
+		}
+		words = append(words, "two more even rounds below "+where)
+	}
+	return words
+}
+
+// wouldDo says what would do, if anything does.
+func wouldDo(remedies []string) string {
+	if len(remedies) == 0 {
+		return ""
+	}
+	return "; " + strings.Join(remedies, ", or ") + " would do"
+}
+
+// withHalf is the question with half the repeat in a band.
+func (in CircularInput) withHalf(band int) CircularInput {
+	in.Bands = append([]Band(nil), in.Bands...)
+	in.Bands[band].RepeatStitches /= 2
+	return in
+}
+
+// withEven is the question with two more even rounds below each band.
+func (in CircularInput) withEven() CircularInput {
+	in.Bands = append([]Band(nil), in.Bands...)
+	for i, b := range in.Bands {
+		even := fault.Or(b.EvenBeforeRounds, 1) + moreEven
+		in.Bands[i].EvenBeforeRounds = &even
+	}
+	return in
+}
+
+// plansWell asks the planner whether it would plan a yoke without departing too far or
+// taking too much.
+func (in CircularInput) plansWell() bool {
+	var c fault.Checks
+	var y circular
+	for _, stage := range [...]func(*fault.Checks, *circular, CircularInput){
+		vetCircular, settleCounts, settleEasyBands, settleRaise, vetMixed,
+	} {
+		if stage(&c, &y, in); c.Err() != nil {
+			return false
+		}
+	}
+	return y.keepsWithin(lossShares(in)[0]) && !y.far()
+}
+
+// settleEasyBands settles the counts of bands as settleBands does, but for those that
+// depart farther than is allowed.
+func settleEasyBands(c *fault.Checks, y *circular, in CircularInput) {
+	s := y.scheme(in)
+	if layBands(c, y, s, in); c.Err() != nil {
+		return
+	}
+	shares := lossShares(in)
+	if vetPlaces(c, y, y.bandPlaces(s, in, shares[0], shares[0])); c.Err() == nil && !y.easyBands(s, in, shares[:1]) {
+		c.Infeasible("", "bands")
+	}
+}
+
+// halved reports whether rounds that take half would come down to the neck. It asks
+// for counts alone: whatever departs least is planned.
+func (in CircularInput) halved(y *circular, s scheme) bool {
+	if y.placeCount > mostRemedied || in.GreatestLossPercent != nil && *in.GreatestLossPercent == MaxGreatestLoss {
+		return false
+	}
+	places := y.bandPlaces(s, in, half, half)
+	_, ok := newBandCounts(y.join, places, half).choose()
+	return ok
+}
