@@ -35,19 +35,20 @@ func TestAnswersInWords(t *testing.T) {
 	}{
 		// 28 rows are 10 cm, and so are 20 stitches: 5 for every 7.
 		"fewer": {pickUp(PickUpInput{LengthRows: new(28), Gauge: standard}),
-			"Pick up 20 stitches along 28 rows: a band of 10 cm on an edge of 10 cm. As a ratio, 5 stitches for every 7 rows (exactly).",
+			"Pick up 20 stitches along 28 rows: a band of 10 cm on an edge of 10 cm. As a ratio, 5 stitches for every 7 rows, " +
+				"which by itself gives just as many.",
 			[]string{"", "8 of the 28 rows along the edge are skipped."}},
 		"one skipped": {pickUp(PickUpInput{LengthRows: new(4), Gauge: standard}), "",
 			[]string{"", "1 of the 4 rows along the edge is skipped."}},
 		// 30 stitches to 28 rows are 15 for every 14, which is beyond 8: 1 a row, 2 too few.
 		"more": {pickUp(PickUpInput{LengthRows: new(28), Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 30, Rows: 28}}),
-			"Pick up 30 stitches along 28 rows: a band of 10 cm on an edge of 10 cm. As a ratio, 1 stitch for every row " +
-				"(2 stitches too few over the whole edge).",
+			"Pick up 30 stitches along 28 rows: a band of 10 cm on an edge of 10 cm. As a ratio, 1 stitch for every row, " +
+				"which by itself gives 2 stitches fewer.",
 			[]string{"", "2 of the 28 rows along the edge take two stitches."}},
 		// 15 stitches to 14 rows, half of the same.
 		"one doubled": {pickUp(PickUpInput{LengthRows: new(14), Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 30, Rows: 28}}),
-			"Pick up 15 stitches along 14 rows: a band of 5 cm on an edge of 5 cm. As a ratio, 1 stitch for every row " +
-				"(1 stitch too few over the whole edge).",
+			"Pick up 15 stitches along 14 rows: a band of 5 cm on an edge of 5 cm. As a ratio, 1 stitch for every row, " +
+				"which by itself gives 1 stitch fewer.",
 			[]string{"", "1 of the 14 rows along the edge takes two stitches."}},
 		// 3 holes of 2 on 20 stitches with 3 before the first and after the last: 8 in two gaps.
 		"across": {holes(ButtonholesInput{BandStitches: 20, BandRows: 8, HoleCount: 3, HoleStitches: new(2), BeforeFirst: new(3),

@@ -82,7 +82,8 @@ type PickUp struct {
 // exactly, then the nearest count its rule allows, half-way up; the ratio of
 // stitches to rows in the smallest numbers that come nearest to the same
 // quotient (see [spread.Fraction.NearestSmall]); and the row that picks them up,
-// evenly spread (see pickUpRow).
+// evenly spread (see pickUpRow), which strays from an even share by no more than
+// [MaxPickUpDeparture] at any place.
 //
 // An edge must have from 1 to 10000 rows; a length in [0.1, 1000] cm is taken to
 // the nearest row, half-way up. More than two stitches a row are refused.
@@ -110,9 +111,10 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 		return PickUp{}, err
 	}
 	out.Ratio = pickUpRatio(gauge.Change(rw, st), out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
-	out.Instruction = stitch.Instruction{
-		Row:           pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped),
-		StartStitches: out.LengthRows, EndStitches: out.Stitches.Count,
+	row, evened := pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped)
+	out.Instruction = stitch.Instruction{Row: row, StartStitches: out.LengthRows, EndStitches: out.Stitches.Count}
+	if evened && in.Spread != PickUpSpreadUnspecified {
+		out.Notices = append(out.Notices, evenedNotice)
 	}
 	out.GreatestDepartureStitches = edgeDeparture(out.Instruction.Row, out.LengthRows, out.Stitches.Count)
 	out.SkippedRows = max(0, out.LengthRows-out.Stitches.Count)
@@ -208,24 +210,23 @@ func (o PickUp) Directions() []string {
 // Summary says the answer in words.
 func (o PickUp) Summary() string {
 	return "Pick up " + report.CountOf(o.Stitches.Count, "stitches") + " along " + report.CountOf(o.LengthRows, "rows") + ": a band of " +
-		o.unit.Size(o.Stitches.SizeCm) + " on an edge of " + o.unit.Size(o.Stitches.AskedCm) + ". As a ratio, " +
-		o.Ratio.Text + " (" + overall(o.Ratio.ErrorStitches) + ")."
+		o.unit.Size(o.Stitches.SizeCm) + " on an edge of " + o.unit.Size(o.Stitches.AskedCm) + ". " + o.ratioAlone() + "."
 }
 
-// overall writes how many stitches a ratio gives too many or too few over the
-// whole edge, to a tenth.
-func overall(off float64) string {
-	much, direction := measure.Decimal(max(off, -off), 1), " too many over the whole edge"
-	if off < 0 {
-		direction = " too few over the whole edge"
-	}
-	switch {
-	case off == 0:
-		return "exactly"
+// ratioAlone says what the ratio by itself would give, beside the stitches that are
+// picked up, to a tenth.
+func (o PickUp) ratioAlone() string {
+	parts := o.LengthRows*o.Ratio.Stitches - o.Stitches.Count*o.Ratio.Rows // of a stitch, as many as the ratio has rows
+	off := float64(parts) / float64(o.Ratio.Rows)
+	is := "As a ratio, " + o.Ratio.Text + ", which by itself gives "
+	switch much := measure.Decimal(max(off, -off), 1); {
+	case parts == 0:
+		return is + "just as many"
 	case much == "0":
-		return "less than 0.1 stitch off over the whole edge"
-	case much == "1":
-		return "1 stitch" + direction
+		return is + "as many, to a tenth of a stitch"
+	case parts > 0:
+		return is + report.AmountOf(much, "stitches") + " more"
+	default:
+		return is + report.AmountOf(much, "stitches") + " fewer"
 	}
-	return much + " stitches" + direction
 }

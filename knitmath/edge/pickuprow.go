@@ -5,6 +5,10 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// MaxPickUpDeparture is how many stitches the row may stray from an even share at any
+// place of the edge: so many more or fewer are eased along it unseen. Common practice.
+const MaxPickUpDeparture = 2
+
 // pickUpRow writes the row that picks up n stitches along an edge of so many
 // rows, n from 1 to two a row. Every row of the edge is either picked up once or
 // an exception: skipped where there are fewer stitches than rows, worked twice
@@ -15,9 +19,10 @@ import (
 //
 // so that no exception lies at an end. Otherwise a row picked up once stands at
 // each end and the others part the exceptions in the same way. A single row
-// picked up once among exceptions lies in the middle.
-func pickUpRow(rows, n int, grouped bool) stitch.Row {
-	e := alongEdge{grouped: grouped}
+// picked up once among exceptions lies in the middle. evened says that the order
+// asked for would stray too far.
+func pickUpRow(rows, n int, grouped bool) (row stitch.Row, evened bool) {
+	e := alongEdge{rows: rows, n: n, bound: MaxPickUpDeparture * rows, grouped: grouped}
 	op, exceptions := stitch.SkipRow, rows-n
 	if n > rows {
 		op, exceptions = stitch.PickUpTwo, n-rows
@@ -37,18 +42,26 @@ func pickUpRow(rows, n int, grouped bool) stitch.Row {
 		e.part(op, exceptions, stitch.PickUp, once-2)
 		e.add(stitch.PickUp, 1)
 	}
-	return stitch.RowOf(e.steps...)
+	return stitch.RowOf(e.steps...), e.evened
 }
 
 // alongEdge gathers the steps of the row.
 type alongEdge struct {
+	rows, n int // of the edge, and along it
+	bound   int // how far the row may stray, in parts of which a stitch has as many as there are rows
 	grouped bool
 	steps   []stitch.Step
+	evened  bool
+	strayed int // how far it has strayed so far, in the same parts
 }
 
-func (e *alongEdge) add(op stitch.Op, n int) {
-	if n > 0 {
-		e.steps = append(e.steps, stitch.Do(op, n))
+// strays is how far so many of an operation take the row from an even share.
+func (e *alongEdge) strays(op stitch.Op, times int) int { return times * (op.Leaves()*e.rows - e.n) }
+
+func (e *alongEdge) add(op stitch.Op, times int) {
+	if times > 0 {
+		e.steps = append(e.steps, stitch.Do(op, times))
+		e.strayed += e.strays(op, times)
 	}
 }
 
@@ -74,23 +87,31 @@ func appendTimes(steps []stitch.Step, times int, group []stitch.Step) []stitch.S
 // Grouped, the units with the longer runs come first. Interleaved, each unit of
 // the rarer kind closes a group that the commoner units are shared out over, the
 // groups with one unit more first: once more the step of Euclid's algorithm that
-// parted the runs, and as far as a written row can go, which nests one deep.
+// parted the runs, and as far as a written row can go, which nests one deep. Where
+// that would stray farther than it may, see evenly.
 func (e *alongEdge) part(common stitch.Op, n int, rare stitch.Op, k int) {
-	size, many := n/(k+1), n%(k+1)
-	unit := func(run int) []stitch.Step { return []stitch.Step{stitch.Do(common, run), stitch.Do(rare, 1)} }
-	often, seldom, times, groups := unit(size+1), unit(size), many, k-many
-	switch {
-	case e.grouped || times == 0 || groups == 0:
-		e.repeat(times, often...)
-		e.repeat(groups, seldom...)
-	default:
-		if times < groups {
-			often, seldom, times, groups = seldom, often, groups, times
-		}
-		each, more := times/groups, times%groups
-		e.repeat(more, append(appendTimes(nil, each+1, often), seldom...)...)
-		e.repeat(groups-more, append(appendTimes(nil, each, often), seldom...)...)
+	size, long := n/(k+1), n%(k+1)
+	u := units{
+		long: unit{e.strays(common, size+1), e.strays(rare, 1)}, short: unit{e.strays(common, size), e.strays(rare, 1)},
+		from: e.strayed,
 	}
+	word := u.asked(long, k-long, e.grouped)
+	if u.strays(word) > e.bound {
+		word, e.evened = u.evenly(long, k-long, e.bound), true
+	}
+	one := func(run int) []stitch.Step { return []stitch.Step{stitch.Do(common, run), stitch.Do(rare, 1)} }
+	for _, s := range word {
+		var group []stitch.Step
+		if s.shortFirst {
+			group = appendTimes(group, s.short, one(size))
+			group = appendTimes(group, s.long, one(size+1))
+		} else {
+			group = appendTimes(group, s.long, one(size+1))
+			group = appendTimes(group, s.short, one(size))
+		}
+		e.repeat(s.times, group...)
+	}
+	e.strayed += long*u.long.all() + (k-long)*u.short.all()
 	e.add(common, size)
 }
 

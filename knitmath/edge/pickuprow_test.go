@@ -49,7 +49,7 @@ func TestPickUpRowIsWorked(t *testing.T) {
 // checkPickUpRow works a row and returns how far it strays from even.
 func checkPickUpRow(t *testing.T, rows, n int, grouped bool) float64 {
 	t.Helper()
-	row := pickUpRow(rows, n, grouped)
+	row, _ := pickUpRow(rows, n, grouped)
 	took := pickUpWorked(t, row, rows, n)
 	at := fmt.Sprintf("%d along %d, grouped %v: %v", n, rows, grouped, took)
 	once, so, worst := 0, 0, 0.0

@@ -12,7 +12,14 @@ const (
 	// moved by one row. Sent for bands along the rows whose right-side rows alone
 	// bind off, once for each hole that moved. Field is "bind_off_rows".
 	MovedToRightSide report.Reason = "MOVED_TO_RIGHT_SIDE"
+	// SpreadEvened: along so long an edge the spread that was asked for would stray from
+	// an even share by more than two stitches, and the runs take turns more often. Field
+	// is "spread".
+	SpreadEvened report.Reason = "SPREAD_EVENED"
 	// NotMirrored: the gaps between the holes cannot be laid so that they read the
 	// same from both ends, and are mixed evenly. Field is empty.
 	NotMirrored report.Reason = "NOT_MIRRORED"
 )
+
+var evenedNotice = report.Notice{Reason: SpreadEvened, Field: "spread",
+	Description: "in that order the stitches would drift by more than 2 from an even share of so long an edge; the runs take turns more often"}

@@ -154,7 +154,9 @@ type PlanPickUpRequest struct {
 	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// The largest term that the ratio may have, 2 to 20. Default 8.
 	LargestTerm *int32 `protobuf:"varint,6,opt,name=largest_term,json=largestTerm,proto3,oneof" json:"largest_term,omitempty"`
-	// How the rows skipped, or worked twice, are spread. Default interleaved.
+	// How the rows skipped, or worked twice, are spread. Default interleaved. Along an edge
+	// so long that they would stray by more than 2 stitches in either order, the runs take
+	// turns in blocks: of the rows that keep within 2, the one with the fewest items.
 	Spread PickUpSpread `protobuf:"varint,7,opt,name=spread,proto3,enum=knitmath.v1.PickUpSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -363,6 +365,8 @@ type PlanPickUpResponse struct {
 	//   - HALFWAY, at length_rows or length_cm: the size lies exactly half-way
 	//     between two counts that the rule allows; the description says which was
 	//     taken.
+	//   - SPREAD_EVENED, at spread: in the order asked for the stitches would drift by
+	//     more than 2 from an even share of so long an edge; the runs take turns more often.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -382,7 +386,7 @@ type PlanPickUpResponse struct {
 	// that take two stitches lie inside, wherever the counts allow.
 	Instruction *Instruction `protobuf:"bytes,10,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// The greatest distance, over all rows of the edge, between the stitches picked
-	// up so far and an even share of them, in stitches.
+	// up so far and an even share of them, in stitches: 2 at most.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,11,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
 	// in it where a stitch is picked up, in cm: the middle of its row, or one third
