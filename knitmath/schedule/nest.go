@@ -37,19 +37,6 @@ func (n Nest) off(thing, before, row int) int {
 	return max((before+1)*n.Rows-k*row, k*(row-1)-before*n.Rows)
 }
 
-// departure is the greatest distance of a choice from the lines.
-func (n Nest) departure(rows, levels []int) int {
-	worst := 0
-	done := make([]int, len(n.Times))
-	for i, row := range rows {
-		for t := range levels[i] {
-			worst = max(worst, n.off(t, done[t], row))
-			done[t]++
-		}
-	}
-	return worst
-}
-
 // RowsOf are the rows in which a thing is done.
 func (p Nested) RowsOf(thing int) []int {
 	var rows []int

@@ -17,31 +17,54 @@ import "slices"
 func (n Nest) Easiest(departure int) (best Nested, ok bool) {
 	f := nestFinder{Nest: n, allowed: departure, rows: make([][]int, len(n.Times)),
 		forms: make([][]form, len(n.Times)), at: make([]int, len(n.Times))}
-	var forms []form
-	ideal := n.slots() / n.Times[0]
-	for short := max(1, ideal-1); short <= ideal; short++ {
-		for shorts := range n.Times[0] {
-			forms = appendForms(forms, short, shorts, n.Times[0]-1-shorts)
-		}
-	}
-	slices.SortStableFunc(forms, func(a, b form) int { return a.effort() - b.effort() })
 	every := make([]int, n.slots())
 	for i := range every {
 		every[i] = i * n.Every
 	}
-	for _, s := range forms {
-		// A rest beside pairs may be told with them: the first step comes after any rows.
-		if f.laid > mostLaid || f.found && min(s.effort(), runEffort(2)) > f.effort {
-			break
-		}
-		f.lay(0, every, s, span{n.First, n.Rows})
+	// A rest beside pairs may be told with them: the first step comes after any rows.
+	one, pairs := runEffort(1), runEffort(2)
+	f.commonest(every, 0, one)
+	f.commonest(every, one+1, 2*one)
+	if !f.found || f.effort >= pairs {
+		f.commonest(every, 2*one+1, one+pairs)
 	}
 	return f.best, f.found
 }
 
-// mostLaid is how many rows the search may lay out in all.
+// commonest tries the forms of the commonest thing whose effort lies within bounds.
+func (f *nestFinder) commonest(every []int, least, most int) {
+	if f.found && least > f.effort {
+		return
+	}
+	intervals, ideal := f.Times[0]-1, len(every)/f.Times[0]
+	for short := max(1, ideal-1); short <= ideal; short++ {
+		for shorts := range intervals + 1 {
+			f.forms[0] = appendForms(f.forms[0][:0], short, shorts, intervals-shorts)
+			for _, s := range f.forms[0] {
+				if e := s.effort(); e >= least && e <= most && f.laid <= mostLaid && f.mayLie(s) {
+					f.lay(0, every, s, span{f.First, f.Rows})
+				}
+			}
+		}
+	}
+}
 
-const mostLaid = 200_000
+// mayLie looks at the ends of the runs of the commonest thing alone, before it is laid
+// out.
+func (f *nestFinder) mayLie(s form) bool {
+	first, before, row := span{f.First, f.Rows}, 0, 0
+	first = f.narrowedAt(0, 0, 0, first)
+	for _, t := range s {
+		before += t.times * t.intervals()
+		row += t.times * t.places() * f.Every
+		first = f.narrowedAt(0, before, row, first)
+	}
+	return first.from <= first.to
+}
+
+// mostLaid is how many rows the search may lay out in all, with what it looks at besides.
+
+const mostLaid = 150_000
 
 // stepsToTell is what telling a row in blocks takes, in rows laid out.
 const stepsToTell = 4
@@ -109,11 +132,12 @@ func (f *nestFinder) within(thing int, outer []int, first span) {
 	ratio := len(outer) / f.Times[thing]
 	for short := max(1, ratio-1); short <= ratio; short++ {
 		spare := len(outer) - 1 - short*intervals
-		for skipped := 0; skipped <= spare; skipped++ {
+		for skipped := 0; skipped <= spare && f.laid <= mostLaid; skipped++ {
 			// The first row and the last are known before any other.
 			first := f.narrowedAt(thing, 0, outer[skipped], first)
 			for left := 0; left <= spare-skipped && first.from <= first.to && f.laid <= mostLaid; left++ {
 				longs := spare - skipped - left
+				f.laid++
 				if longs > intervals {
 					continue
 				}
@@ -209,6 +233,7 @@ func (f *nestFinder) levels() []int {
 // offFrom is the greatest departure of what has been laid out, from a first row on.
 func (f *nestFinder) offFrom(first int) int {
 	worst := 0
+	f.laid += len(f.rows[0])
 	for thing, rows := range f.rows {
 		for i, row := range rows {
 			worst = max(worst, f.off(thing, i, first+row))

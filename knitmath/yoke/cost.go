@@ -17,7 +17,9 @@ const (
 	stepsALost   = 2
 	stepsAMixed  = 8
 	stepsARaise  = 20
-	stepsARaglan = 5 // a round of a raglan, with its share of the outline
+	stepsARaglan = 10 // a round of a raglan, with its share of the nearest choice and of the outline
+	stepsAChoice = 100
+	mostChoices  = 100 // rounds
 
 	// What may be planned for bands: easy counts for each share and layout, and those that
 	// depart least for each share; and, where there are few places, again for the remedies.
@@ -83,11 +85,12 @@ func (in CircularInput) priceStitches() int {
 	return min(cost.Sum(body, sleeve, sleeve), stitch.MaxStitches)
 }
 
-// Cost is the price of a raglan: five steps for every round.
+// Cost is the price of a raglan: ten steps for every round, and a hundred for each in
+// which parts may be chosen to decrease, up to where the search is cut short.
 func (in RaglanInput) Cost() int {
 	rounds := MaxRounds
 	if in.DepthRounds != nil || in.DepthCm != nil {
 		rounds = gauge.PriceRows(in.Gauge, in.DepthRounds, in.DepthCm, MaxRounds)
 	}
-	return cost.Sum(50, cost.Product(stepsARaglan, rounds))
+	return cost.Sum(50, cost.Product(stepsARaglan, rounds), cost.Product(stepsAChoice, min(rounds, mostChoices)))
 }

@@ -9,8 +9,8 @@ import (
 
 // Prices by hand. A yoke of 200 and two sleeves of 50 joins 300: eight steps for each, two where they are grouped, ten
 // for each of three decrease rounds and a band, a step for 100 of twice the stitches at
-// each of them where there are bands, twenty for each row of a raise. A raglan: five
-// steps for each round, the most there are if none are asked for.
+// each of them where there are bands, twenty for each row of a raise. A raglan: ten
+// steps for each round, the most there are if none are asked for, and 100 for up to 100.
 func TestPrices(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 20, Rows: 30}
 	for name, c := range map[string]struct {
@@ -24,9 +24,9 @@ func TestPrices(t *testing.T) {
 			50 + 8*300 + 40 + 20*6 + 4*32*32/300},
 		"grouped": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), Spread: shaping.GapSpreadGrouped},
 			50 + 2*300 + 40 + 4*32*32/300},
-		"raglan":       {RaglanInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60)}, 50 + 5*60},
-		"deep in cm":   {RaglanInput{Gauge: standard, BodyStitches: 200, DepthCm: new(20.0)}, 50 + 5*60},
-		"of any depth": {RaglanInput{Gauge: standard, BodyStitches: 200}, 50 + 5*MaxRounds},
+		"raglan":       {RaglanInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60)}, 50 + 10*60 + 100*60},
+		"deep in cm":   {RaglanInput{Gauge: standard, BodyStitches: 200, DepthCm: new(20.0)}, 50 + 10*60 + 100*60},
+		"of any depth": {RaglanInput{Gauge: standard, BodyStitches: 200}, 50 + 10*MaxRounds + 100*100},
 	} {
 		if got := c.in.Cost(); got != c.want {
 			t.Errorf("%s: %d, want %d", name, got, c.want)

@@ -183,6 +183,9 @@ func FuzzPlanRaglan(f *testing.F) {
 			knittest.CheckInputError(t, err)
 		}
 		in.FrontNeckStitches, in.BackNeckStitches, in.SleeveTopStitches = &front, &back, &top
+		if excess := float64(top) / 8; body%2 == 0 {
+			in.ExcessStitches = &excess
+		}
 		if out, err = PlanRaglan(in); err != nil {
 			knittest.CheckInputError(t, err)
 			return

@@ -82,7 +82,7 @@ func (r raglan) stitchParts(stitches float64) int {
 }
 
 // wideningSteps is how often an easy plan is looked for further off, a stitch each time.
-const wideningSteps = 6
+const wideningSteps = 3
 
 // wanting is how much excess would do, up to a hundredth; nil if that is far.
 func (r raglan) wanting(nest schedule.Nest, least int) *float64 {
