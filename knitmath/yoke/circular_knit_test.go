@@ -119,7 +119,8 @@ func checkDepartures(t *testing.T, in CircularInput, out Circular) {
 		if len(in.Bands) == 0 && !last && math.Abs(off) > max(0.5, percent/100*r.WantedStitches)+1e-3 {
 			t.Fatalf("round %d: %d stitches, %v wanted", r.RoundNumber, r.EndStitches, r.WantedStitches)
 		}
-		if much := 3*lost > r.StartStitches; len(in.Bands) > 0 && much != hasNotice(out, MoreThanAThird, "round "+strconv.Itoa(r.RoundNumber)+" ") {
+		much, said := 3*lost > r.StartStitches, hasNotice(out, MoreThanAThird, "round "+strconv.Itoa(r.RoundNumber)+" ")
+		if len(in.Bands) > 0 && much != said {
 			t.Fatalf("round %d takes %d of %d; %v", r.RoundNumber, lost, r.StartStitches, out.Notices)
 		} else if wants := 1 - r.WantedStitches/scheduled; len(in.Bands) == 0 && much &&
 			float64(lost) > wants*float64(r.StartStitches)+1+1e-3 {

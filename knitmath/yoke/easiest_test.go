@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
@@ -82,7 +83,8 @@ func bestByTrial(join int, places []place, percent float64) []int {
 		p := places[i]
 		for n := 1; n <= 2*join; n++ {
 			off := math.Abs(float64(n) - p.wanted)
-			near := float64(thousandths(off)) <= float64(thousandths(p.wanted))*percent/100 || n == int(math.Floor(p.wanted+0.5)) || p.settled && percent > 0
+			near := float64(thousandths(off)) <= float64(thousandths(p.wanted))*percent/100 ||
+				n == int(math.Floor(p.wanted+0.5)) || p.settled && percent > 0
 			if n%p.repeat != 0 || n < p.lo || n > p.hi || !near || !mayFollow(p, below, n) {
 				continue
 			}
@@ -173,4 +175,28 @@ func smallPlaces(join, neck, shape int) []place {
 	band := &places[len(places)-2]
 	band.repeat, band.band, band.change.rises = 2+shape%3, 0, shape%2 == 0
 	return places
+}
+
+func FuzzEasiestYoke(f *testing.F) {
+	f.Add(228, 92, 72, 5.0, 33.0, int32(1), int32(0), []byte{13, 8, 24, 4})
+	f.Add(200, 80, 60, 20.0, 50.0, int32(2), int32(3), []byte{})
+	f.Fuzz(func(t *testing.T, body, neck, rounds int, percent, loss float64, schedule, order int32, bands []byte) {
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 600, DepthRounds: &rounds,
+			DeparturePercent: &percent, Schedule: Schedule(schedule), Spread: shaping.GapSpread(order)}
+		if neck > 0 {
+			in.NeckStitches = &neck
+		}
+		for b := range slices.Chunk(bands, 2) {
+			if len(b) == 2 {
+				in.Bands, in.GreatestLossPercent = append(in.Bands, Band{int(b[0]), int(b[1]), nil}), &loss
+			}
+		}
+		out, err := PlanCircularYoke(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			return
+		}
+		knittest.CheckFinite(t, out)
+		checkYoke(t, in, out)
+	})
 }

@@ -24,7 +24,7 @@ func ExamplePlanCircularYoke() {
 		fmt.Printf("Round %d: %s (%d stitches)\n", r.RoundNumber, r.Instruction.Row.Text(), r.EndStitches)
 	}
 	// Output:
-	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds, after one round that adjusts the count.
+	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds, the count being adjusted first.
 	// Round 1: [k151, k2tog] twice (304 stitches)
 	// Round 36: [k2, k2tog] 76 times (228 stitches)
 	// Round 54: [k1, k2tog] 76 times (152 stitches)

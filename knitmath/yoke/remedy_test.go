@@ -79,7 +79,8 @@ func askRemedies(t *testing.T, in CircularInput, field, text string, offered map
 			ask("half", true, other)
 		}
 		var repeat, count int
-		if _, rest, ok := strings.Cut(text, "the nearest repeat that would do is "); ok && field == fault.Join(fault.Index("bands", i), "repeat_stitches") {
+		own := fault.Join(fault.Index("bands", i), "repeat_stitches")
+		if _, rest, ok := strings.Cut(text, "the nearest repeat that would do is "); ok && field == own {
 			if _, err := fmt.Sscanf(rest, "%d, on %d", &repeat, &count); err != nil {
 				t.Fatal(err)
 			}

@@ -98,7 +98,7 @@ func roundRange(from, to int) string {
 func (o Circular) Summary() string {
 	adjusting, changes := "", len(o.DecreaseRounds)
 	if changes > 0 && o.DecreaseRounds[0].Adjusts {
-		adjusting, changes = ", after one round that adjusts the count", changes-1
+		adjusting, changes = ", the count being adjusted first", changes-1
 	}
 	rounds := report.CountOf(changes, "decrease rounds")
 	if len(o.Bands) > 0 {
