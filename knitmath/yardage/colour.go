@@ -1,14 +1,40 @@
 package yardage
 
 import (
-	"math"
-
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
-// A ColourShare is one colour of stranded work.
+// ColourWork is how several colours are worked.
+type ColourWork int32
+
+// The ways to work several colours.
+const (
+	ColourWorkUnspecified ColourWork = iota // stranded
+	ColourWorkStranded
+	ColourWorkStripes
+	ColourWorkIntarsia
+	ColourWorkSlipped
+)
+
+// MaxSlippedPercent: of four stitches at least one is worked, or there is no fabric.
+const MaxSlippedPercent = 75.0
+
+// vetColourWork checks how the colours are worked.
+func vetColourWork(c *fault.Checks, in EstimateInput) {
+	fault.Enum(c, "", "colour_work", in.ColourWork, ColourWorkSlipped)
+	c.Needs(in.ColourWork != ColourWorkUnspecified, "colour_work", len(in.Colours) > 0, "colours")
+	c.OptionalNumber("", "slipped_percent", in.SlippedPercent, 0, MaxSlippedPercent)
+	switch slipped := in.ColourWork == ColourWorkSlipped; {
+	case slipped && in.SlippedPercent == nil:
+		c.Add("slipped_percent", fault.ReasonRequired, "is missing; say what share of all stitches is slipped")
+	case !slipped && in.SlippedPercent != nil && c.Sound("slipped_percent"):
+		c.Add("slipped_percent", fault.ReasonContradictory, "needs colour_work COLOUR_WORK_SLIPPED")
+	}
+}
+
+// A ColourShare is one colour of several.
 type ColourShare struct {
 	Name         string
 	SharePercent float64
@@ -112,6 +138,24 @@ var floatsCited = report.Source{Figure: "floats", Status: report.SourceStatusOwn
 	Citation: "a colour not in use lies behind its neighbour, one stitch width a stitch; " +
 		"colour = share * stitches * l + (1 - share) * stitches * width"}
 
+// as is the yarn by the way the colours are worked. Stripes and fields have no floats. In
+// slipped-stitch work a row has one colour; a slipped stitch of it takes its width of
+// float instead of a loop:
+//
+//	(1 - slipped) * N*l + slipped * N/w
+func (s strands) as(work ColourWork, slipped float64) strands {
+	switch work {
+	case ColourWorkStripes, ColourWorkIntarsia:
+		return strands{stitches: s.stitches}
+	case ColourWorkSlipped:
+		return strands{stitches: (1-slipped)*s.stitches + slipped*s.floats}
+	}
+	return s
+}
+
+var slippedCited = report.Source{Figure: "slipped stitches", Status: report.SourceStatusOwnDerivation,
+	Citation: "a slipped stitch takes one stitch width of float instead of a loop"}
+
 // add adds the strands of one piece.
 func (s *strands) add(t strands) { s.stitches += t.stitches; s.floats += t.floats }
 
@@ -120,8 +164,3 @@ func (s strands) of(share float64) float64 { return share*s.stitches + (1-share)
 
 // total is the length of all m colours.
 func (s strands) total(m int) float64 { return s.stitches + float64(m-1)*s.floats }
-
-// part is what share of all the yarn one colour takes.
-func (s strands) part(share float64, m int) float64 {
-	return math.Min(1, s.of(share)/s.total(m))
-}

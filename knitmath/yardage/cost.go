@@ -17,7 +17,7 @@ func (in EstimateInput) Cost() int {
 		}
 	}
 	pieces, colours := min(len(in.Pieces), MaxPieces), min(len(in.Colours), MaxColours)
-	return cost.Sum(20, cost.Product(3, pieces), cost.Product(3, colours), min(rows, MaxRowwiseRows))
+	return cost.Sum(20, cost.Product(3, pieces), cost.Product(3, colours), min(len(in.Edges), MaxEdges), cost.Product(4, pieces), min(rows, MaxRowwiseRows))
 }
 
 // Cost is the price of a question on what is left: a step for every row that is looked

@@ -10,23 +10,33 @@ import (
 
 // A WeighedSwatch is a weighed piece of the same yarn, needle and fabric.
 type WeighedSwatch struct {
-	MassG      float64
-	WidthCm    float64
-	HeightCm   float64
-	ScaleStepG *float64
+	MassG       float64
+	WidthCm     float64
+	HeightCm    float64
+	ScaleStepG  *float64
+	RulerStepCm float64
 }
 
 // An EstimateInput asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
 type EstimateInput struct {
-	Gauge          *gauge.Gauge
-	Pieces         []Piece
-	State          FabricState
-	Swatch         *WeighedSwatch
-	PutUp          *yarn.PutUp
-	ReservePercent *float64
-	Colours        []ColourShare
-	DyeLot         DyeLot
-	DisplayUnit    measure.DisplayUnit
+	Gauge           *gauge.Gauge
+	StitchGauge     *StitchGauge
+	GaugeOffPercent float64
+	State           FabricState
+	Pieces          []Piece
+	Edges           []EdgeWork
+	Fringe          *Fringe
+	Pompoms         *Pompoms
+	Swatch          *WeighedSwatch
+	Colours         []ColourShare
+	ColourWork      ColourWork
+	SlippedPercent  *float64
+	PutUp           *yarn.PutUp
+	BallWasteM      float64
+	SpareBalls      int
+	ReservePercent  *float64
+	DyeLot          DyeLot
+	DisplayUnit     measure.DisplayUnit
 }
 
 // A Range is a low, a likely and a high figure.
@@ -50,12 +60,16 @@ type Estimate struct {
 	BySwatch     *MethodResult
 	LoopLengthCm float64
 	LoopConstant float64
+	RowsToStitch float64
 	Stitches     float64
 	AreaCm2      float64
 	Pieces       []PieceYarn
+	Edges        []EdgeYarn
+	TrimmingsM   *Range
 	LengthM      Range
 	MassG        *Range
 	BallCount    *int
+	LeftOverM    *Range
 	Colours      []ColourYarn
 	Notices      []report.Notice
 
@@ -63,6 +77,11 @@ type Estimate struct {
 	state   FabricState
 	lot     DyeLot
 	factors bool // a pattern factor of the table was used
+	derived bool // the rows are
+	offBy   float64
+	work    ColourWork
+	fringe  bool
+	pompoms bool
 }
 
 // Ranges of a yarn estimate.
@@ -75,6 +94,10 @@ const (
 	// figure included: a million kilometres or a thousand tonnes. Beyond it some
 	// gauge is a slip, and balls would not be counted in 32 bits.
 	MaxYarn = 1e9
+
+	MaxBallWasteM = 100.0
+	MaxSpareBalls = 100
+	MaxRulerCm    = 10.0
 
 	MinSwatchG    = 0.1
 	MaxSwatchG    = 10_000.0
@@ -101,33 +124,46 @@ var reserveCited = report.Source{Figure: "reserve", Status: report.SourceStatusC
 //	by swatch:  grams = area * swatch mass / swatch area
 //
 // Metres and grams turn into one another by the put-up. Floats of stranded work
-// are added by loop; a swatch has them in its mass. The reserve is added to both,
-// and balls are rounded up, colour by colour.
+// are added by loop; a swatch has them in its mass. Edges, fringe and pompoms are added
+// to both, and so is the reserve; balls are rounded up, colour by colour.
+//
+// Low and high by loop are the least and the most over the range of ks, the ranges of
+// pattern factors and edges, and a gauge that is off by the stated part either way, all
+// at once. A denser gauge takes less to a counted stitch and more to an area: both ends
+// are worked out.
 //
 // Source: see loopLength, loopConstants, patternFactors and strands; by swatch
 // is own derivation, the mass being even over the fabric.
 func EstimateYarn(in EstimateInput) (Estimate, error) {
 	var c fault.Checks
-	st, rw := gauge.Vet(&c, "gauge", in.Gauge)
+	q := question{in: in}
+	q.vetGauges(&c)
 	vetPieces(&c, "pieces", in.Pieces)
 	fault.Enum(&c, "", "state", in.State, FabricStateFullyRelaxed)
 	vetSwatch(&c, "swatch", in.Swatch)
 	yarn.VetPutUp(&c, "put_up", in.PutUp)
 	c.OptionalNumber("", "reserve_percent", in.ReservePercent, 0, MaxReservePercent)
 	vetShares(&c, "colours", in.Colours)
+	vetColourWork(&c, in)
+	c.Number("", "gauge_off_percent", in.GaugeOffPercent, 0, MaxGaugeOff)
+	vetTrimmings(&c, in)
+	vetBalls(&c, in)
 	fault.Enum(&c, "", "dye_lot", in.DyeLot, DyeLotMoreLater)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if err := c.Err(); err != nil {
 		return Estimate{}, err
 	}
 
-	q := question{in: in, st: st, rw: rw, shares: sharesOf(in.Colours)}
+	q.shares = sharesOf(in.Colours)
 	for _, p := range in.Pieces {
 		q.pieces = append(q.pieces, p.worked())
 	}
 	out := q.work()
 	if worst := out.worst(); worst > MaxYarn {
 		fields := []string{"gauge", "pieces"}
+		if in.StitchGauge != nil {
+			fields[0] = "stitch_gauge"
+		}
 		if in.Swatch != nil {
 			fields = append(fields, "swatch")
 		}
@@ -148,10 +184,14 @@ func vetSwatch(c *fault.Checks, field string, s *WeighedSwatch) {
 	c.RequiredNumber(field, "width_cm", s.WidthCm, MinSwatchCm, measure.MaxCm)
 	c.RequiredNumber(field, "height_cm", s.HeightCm, MinSwatchCm, measure.MaxCm)
 	c.OptionalNumber(field, "scale_step_g", s.ScaleStepG, MinScaleStepG, MaxScaleStepG)
+	c.Number(field, "ruler_step_cm", s.RulerStepCm, 0, MaxRulerCm)
 	mass, step := fault.Join(field, "mass_g"), fault.Join(field, "scale_step_g")
 	if c.Sound(mass, step) && s.MassG < s.scaleStepG() {
 		c.Infeasible("a scale with steps of "+measure.Decimal(s.scaleStepG(), 3)+" g does not show "+measure.Decimal(s.MassG, 3)+
 			" g; give the step of the scale, or weigh more", mass, step)
+	}
+	if ruler := fault.Join(field, "ruler_step_cm"); c.Sound(field) && s.RulerStepCm >= min(s.WidthCm, s.HeightCm)/2 {
+		c.Infeasible("is half of the swatch or more; measure it more finely", ruler)
 	}
 }
 

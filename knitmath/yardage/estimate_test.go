@@ -183,7 +183,7 @@ func TestYarnNotices(t *testing.T) {
 		return in
 	}
 	// 495 g/m2: 4.95 g to 100 cm2.
-	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step} }
+	sample := func(mass, step float64) *WeighedSwatch { return &WeighedSwatch{mass, 10, 10, &step, 0} }
 	for _, c := range []struct {
 		name string
 		in   EstimateInput

@@ -25,7 +25,7 @@ func TestYarnRefusals(t *testing.T) {
 		in   EstimateInput
 		want []string
 	}{
-		{"nothing", EstimateInput{}, []string{"gauge REQUIRED", "pieces REQUIRED"}},
+		{"nothing", EstimateInput{}, []string{"gauge REQUIRED", "stitch_gauge REQUIRED", "pieces REQUIRED"}},
 		{"empty parts", EstimateInput{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &yarn.PutUp{}, Colours: make([]ColourShare, 2)},
 			[]string{"pieces[0].counted REQUIRED", "pieces[0].trapezoid REQUIRED", "pieces[0].rowwise REQUIRED",
 				"swatch.mass_g REQUIRED", "swatch.width_cm REQUIRED", "swatch.height_cm REQUIRED", "put_up.ball_m REQUIRED",
@@ -44,7 +44,7 @@ func TestYarnRefusals(t *testing.T) {
 			[]string{"pieces[0].pattern CONTRADICTORY", "pieces[0].pattern_factor CONTRADICTORY"}},
 		{"not finite", EstimateInput{Gauge: &gauge.Gauge{Stitches: nan, Rows: inf, OverCm: nil},
 			Pieces: []Piece{{Trapezoid: &TrapezoidPiece{nan, inf, nan}, PatternFactor: &nan}},
-			Swatch: &WeighedSwatch{nan, inf, nan, &inf}, PutUp: &yarn.PutUp{BallM: nan, BallG: inf}, ReservePercent: &nan,
+			Swatch: &WeighedSwatch{nan, inf, nan, &inf, 0}, PutUp: &yarn.PutUp{BallM: nan, BallG: inf}, ReservePercent: &nan,
 			Colours: []ColourShare{{"", nan}, {"", inf}}},
 			[]string{"gauge.stitches NOT_FINITE", "gauge.rows NOT_FINITE", "pieces[0].pattern_factor NOT_FINITE",
 				"pieces[0].trapezoid.start_width_cm NOT_FINITE", "pieces[0].trapezoid.end_width_cm NOT_FINITE",
@@ -53,7 +53,7 @@ func TestYarnRefusals(t *testing.T) {
 				"reserve_percent NOT_FINITE", "colours[0].share_percent NOT_FINITE", "colours[1].share_percent NOT_FINITE"}},
 		{"zero and negative", EstimateInput{Gauge: g, Pieces: []Piece{{Times: n(0), PatternFactor: knittest.Ptr(0.0),
 			Trapezoid: &TrapezoidPiece{-1, 1, -1}}},
-			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0)}, PutUp: &yarn.PutUp{BallM: -1, BallG: -1}, ReservePercent: knittest.Ptr(-1.0),
+			Swatch: &WeighedSwatch{-1, -1, -1, knittest.Ptr(0.0), 0}, PutUp: &yarn.PutUp{BallM: -1, BallG: -1}, ReservePercent: knittest.Ptr(-1.0),
 			Colours: []ColourShare{{"", -1}, {"", 101}}},
 			[]string{"pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
 				"pieces[0].trapezoid.start_width_cm OUT_OF_RANGE", "pieces[0].trapezoid.height_cm OUT_OF_RANGE",
@@ -61,7 +61,7 @@ func TestYarnRefusals(t *testing.T) {
 				"swatch.scale_step_g OUT_OF_RANGE", "put_up.ball_m OUT_OF_RANGE", "put_up.ball_g OUT_OF_RANGE",
 				"reserve_percent OUT_OF_RANGE", "colours[0].share_percent OUT_OF_RANGE", "colours[1].share_percent OUT_OF_RANGE"}},
 		{"too large", EstimateInput{Gauge: g, Pieces: []Piece{{Name: strings.Repeat("x", 101), Times: n(101), PatternFactor: knittest.Ptr(3.1),
-			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0)},
+			Counted: &CountedPiece{10_001, 10_001}}}, Swatch: &WeighedSwatch{10_001, 1001, 1001, knittest.Ptr(101.0), 0},
 			PutUp: &yarn.PutUp{BallM: 100_001, BallG: 10_001}, ReservePercent: knittest.Ptr(101.0),
 			Colours: []ColourShare{{strings.Repeat("x", 101), 50}, {"", 50}}},
 			[]string{"pieces[0].name TOO_MANY", "pieces[0].times OUT_OF_RANGE", "pieces[0].pattern_factor OUT_OF_RANGE",
@@ -75,7 +75,7 @@ func TestYarnRefusals(t *testing.T) {
 		{"too many rows together", EstimateInput{Gauge: g, Pieces: slices.Repeat(
 			[]Piece{{Rowwise: &RowwisePiece{slices.Repeat([]int{5}, stitch.MaxRows)}}}, 5)},
 			[]string{"pieces[2].rowwise.row_stitches TOO_MANY"}},
-		{"unknown enums", EstimateInput{Gauge: g, Pieces: []Piece{{Pattern: 5, Counted: &CountedPiece{1, 1}}},
+		{"unknown enums", EstimateInput{Gauge: g, Pieces: []Piece{{Pattern: 9, Counted: &CountedPiece{1, 1}}},
 			State: 4, DyeLot: -1, DisplayUnit: 3},
 			[]string{"pieces[0].pattern UNKNOWN_VALUE", "state UNKNOWN_VALUE", "dye_lot UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		{"one colour", EstimateInput{Gauge: g, Pieces: square, Colours: []ColourShare{{"", 100}}}, []string{"colours OUT_OF_RANGE"}},
@@ -188,6 +188,9 @@ func checkYarnAddsUp(t *testing.T, in EstimateInput, out Estimate) {
 	}
 	knittest.Near(t, "stitches", stitches, out.Stitches, 1e-9)
 	knittest.Near(t, "area", area, out.AreaCm2, 1e-9)
+	if out.TrimmingsM != nil {
+		length += out.TrimmingsM.Likely
+	}
 	knittest.Near(t, "metres", length, out.ByLoop.LengthM.Likely, 1e-9)
 	for _, r := range []*Range{&out.LengthM, out.MassG, out.ByLoop.LengthM, out.ByLoop.MassG} {
 		if r != nil && !(0 < r.Low && r.Low <= r.Likely && r.Likely <= r.High && r.High <= MaxYarn) {

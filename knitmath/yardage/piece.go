@@ -25,6 +25,10 @@ const (
 	StitchPatternGarter
 	StitchPatternRib
 	StitchPatternCables
+	StitchPatternSeed
+	StitchPatternLace
+	StitchPatternBrioche
+	StitchPatternDouble
 )
 
 // patternFactors is the yarn of a stitch beside a plain one, by StitchPattern.
@@ -38,11 +42,16 @@ var patternFactors = [...]Range{
 	StitchPatternGarter:      {1.00, 1.05, 1.10},
 	StitchPatternRib:         {1.00, 1.10, 1.20},
 	StitchPatternCables:      {1.10, 1.20, 1.30},
+	StitchPatternSeed:        {1.00, 1.07, 1.15},
+	StitchPatternLace:        {0.85, 0.95, 1.05},
+	StitchPatternBrioche:     {1.40, 1.60, 1.80},
+	StitchPatternDouble:      {1.90, 2.00, 2.10}, // two fabrics of plain knitting
 }
 
 // factorsCited is the source of patternFactors.
 var factorsCited = report.Source{Figure: "pattern factors", Status: report.SourceStatusCommonPractice,
-	Citation: "yarn of a stitch beside a plain one: garter 1.00 to 1.10, rib 1.00 to 1.20, cables 1.10 to 1.30"}
+	Citation: "yarn of a stitch beside a plain one: garter 1.00 to 1.10, rib 1.00 to 1.20, cables 1.10 to 1.30, " +
+		"seed 1.00 to 1.15, lace 0.85 to 1.05, brioche 1.40 to 1.80, double knitting 1.90 to 2.10"}
 
 // A CountedPiece is a rectangle counted in stitches and rows.
 type CountedPiece struct {
@@ -119,7 +128,7 @@ func vetPieces(c *fault.Checks, field string, given []Piece) {
 func vetPiece(c *fault.Checks, path string, p Piece) {
 	c.Text(path, "name", p.Name)
 	c.OptionalCount(path, "times", p.Times, 1, MaxQuantity)
-	fault.Enum(c, path, "pattern", p.Pattern, StitchPatternCables)
+	fault.Enum(c, path, "pattern", p.Pattern, StitchPatternDouble)
 	c.OptionalNumber(path, "pattern_factor", p.PatternFactor, MinPatternFactor, MaxPatternFactor)
 	c.AtMostOne(p.Pattern != StitchPatternUnspecified, p.PatternFactor != nil,
 		fault.Join(path, "pattern"), fault.Join(path, "pattern_factor"))

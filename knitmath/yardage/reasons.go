@@ -23,6 +23,12 @@ const (
 	// NotCompared: there is a swatch but no put-up, so that grams by swatch and
 	// metres by loop cannot be compared. Field is put_up.
 	NotCompared report.Reason = "NOT_COMPARED"
+	// RowsDerived: only stitches are known, and the rows are those of plain knitting.
+	// Field is stitch_gauge.
+	RowsDerived report.Reason = "ROWS_DERIVED"
+	// EdgesNotWeighed: there is a swatch but no put-up, so that grams by swatch are
+	// without edges, fringe and pompoms. Field is put_up.
+	EdgesNotWeighed report.Reason = "EDGES_NOT_WEIGHED"
 	// MethodsDisagree: the ranges by swatch and by loop have nothing in common. Field
 	// is swatch, which the answer goes by.
 	MethodsDisagree report.Reason = "METHODS_DISAGREE"
@@ -38,10 +44,14 @@ func (q *question) remark(out *Estimate) {
 		plain = plain && p.factor == Range{1, 1, 1}
 		mixed = mixed || p.factor != q.pieces[0].factor
 	}
-	ratio := q.rw.PerCm() / q.st.PerCm()
+	ratio := out.RowsToStitch
 	if plain && (ratio < minPlainRatio || ratio > maxPlainRatio) {
 		add(UnusualRatio, "gauge", "has "+measure.Decimal(ratio, 2)+" rows to a stitch of width; plain knitting has about 1.2 to 1.45, "+
 			"so the answer by loop holds less well")
+	}
+	if out.derived {
+		add(RowsDerived, "stitch_gauge", "has no rows; they are taken to be "+measure.Decimal(plainRatio.Likely, 2)+" to a stitch of width, as in stockinette, "+
+			"and from 1.2 to 1.4 in the range; count them if you can")
 	}
 	if q.in.State == FabricStateUnspecified {
 		add(StateUnknown, "state", "is not given; the range by loop covers all states")
@@ -56,6 +66,9 @@ func (q *question) remark(out *Estimate) {
 	if w := q.in.Swatch; w.scaleStepG()/2 > coarseScale*w.MassG {
 		add(CoarseScale, "swatch.scale_step_g", "half a step of the scale is more than 5 % of the swatch; weigh several "+
 			"swatches together, or on a finer scale")
+	}
+	if q.in.PutUp == nil && out.TrimmingsM != nil {
+		add(EdgesNotWeighed, "put_up", "is not given, so that the grams are without edges, fringe and pompoms")
 	}
 	switch {
 	case q.in.PutUp == nil:

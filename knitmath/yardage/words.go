@@ -45,11 +45,45 @@ func (o Estimate) loopCovers() string {
 	if o.factors {
 		s += ", pattern factors from their low to their high"
 	}
+	if len(o.Edges) > 0 {
+		s += ", edges likewise"
+	}
+	if o.derived {
+		s += ", 1.2 to 1.4 rows to a stitch of width"
+	}
+	if o.offBy > 0 {
+		return s + ", a gauge " + measure.Decimal(o.offBy, 2) + " % off either way; not floats that are not drawn straight"
+	}
 	return s + "; not the knitter's own gauge, nor floats that are not drawn straight"
 }
 
-// Directions are empty: there is nothing to work.
-func (Estimate) Directions() []string { return nil }
+// swatchCovers says what the range by swatch covers, its size being off by so many cm; edges
+// are in it where metres are known to be grams.
+func (o Estimate) swatchCovers(ruler float64, edges bool) string {
+	s := "half a step of the scale either way"
+	if ruler > 0 {
+		s += ", width and height " + o.unit.Length(ruler) + " off either way"
+	}
+	if edges && len(o.Edges) > 0 {
+		s += ", edges from their low to their high"
+	}
+	return s + "; nothing else"
+}
+
+// Directions say how long a tail to leave: there is nothing else to work.
+func (o Estimate) Directions() []string {
+	var d []string
+	for _, e := range o.Edges {
+		if e.TailCm != nil {
+			name := ""
+			if e.Name != "" {
+				name = " of " + e.Name
+			}
+			d = append(d, "Leave a tail of "+o.unit.Size(*e.TailCm)+" for the cast-on"+name+".")
+		}
+	}
+	return d
+}
 
 // Sources says where the figures come from.
 func (o Estimate) Sources() []report.Source {
@@ -58,7 +92,24 @@ func (o Estimate) Sources() []report.Source {
 		sources = append(sources, factorsCited)
 	}
 	if len(o.Colours) > 0 {
-		sources = append(sources, floatsCited)
+		switch o.work {
+		case ColourWorkSlipped:
+			sources = append(sources, slippedCited)
+		case ColourWorkUnspecified, ColourWorkStranded:
+			sources = append(sources, floatsCited)
+		}
+	}
+	if o.derived {
+		sources = append(sources, derivedCited)
+	}
+	if len(o.Edges) > 0 {
+		sources = append(sources, edgesCited)
+	}
+	if o.fringe {
+		sources = append(sources, fringeCited)
+	}
+	if o.pompoms {
+		sources = append(sources, pompomCited)
 	}
 	if o.BySwatch != nil {
 		sources = append(sources, swatchCited)

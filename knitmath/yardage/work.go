@@ -15,40 +15,65 @@ type question struct {
 	st, rw gauge.Density
 	pieces []piece
 	shares []float64
-	// low, likely and high, as strands: known after work.
-	loop [3]strands
+	// low, likely and high, as strands, and what is worked besides: known after work.
+	loop      [3]strands
+	trimmings Range
 }
 
 // colours is how many colours are carried, at least one.
 func (q *question) colours() int { return max(1, len(q.shares)) }
 
+// slipped is the share of the stitches that are slipped.
+func (q *question) slipped() float64 { return fault.Or(q.in.SlippedPercent, 0) / 100 }
+
+// at is the yarn of all pieces at a loop constant, with the pattern factors that pick
+// takes, stitches and rows of the gauge being multiplied.
+func (q *question) at(ks float64, pick func(Range) float64, gauges [2]float64) strands {
+	wales := q.st.PerCm() * gauges[0]
+	perCm2 := wales * q.rowsPerCm() * gauges[1]
+	l := loopLength(ks, perCm2)
+	var sum strands
+	for _, p := range q.pieces {
+		stitches, _ := p.measure(perCm2)
+		sum.add(strands{stitches * l * pick(p.factor) / 100, stitches / wales / 100})
+	}
+	return sum.as(q.in.ColourWork, q.slipped())
+}
+
 // work does both methods and adds the reserve.
 func (q *question) work() Estimate {
-	perCm2 := q.st.PerCm() * q.rw.PerCm()
+	perCm2 := q.st.PerCm() * q.rowsPerCm()
 	ks := loopConstants[q.in.State]
-	length := Range{loopLength(ks.Low, perCm2), loopLength(ks.Likely, perCm2), loopLength(ks.High, perCm2)}
 	out := Estimate{
-		LoopLengthCm: length.Likely, LoopConstant: ks.Likely,
+		LoopLengthCm: loopLength(ks.Likely, perCm2), LoopConstant: ks.Likely, RowsToStitch: q.rowsPerCm() / q.st.PerCm(),
 		Pieces: make([]PieceYarn, len(q.pieces)),
-		unit:   q.in.DisplayUnit, state: q.in.State, lot: q.in.DyeLot,
+		unit:   q.in.DisplayUnit, state: q.in.State, lot: q.in.DyeLot, derived: q.in.StitchGauge != nil, offBy: q.in.GaugeOffPercent,
+		work: q.in.ColourWork,
 	}
 	for i, p := range q.pieces {
 		stitches, area := p.measure(perCm2)
-		floats := stitches / q.st.PerCm() / 100
-		likely := strands{stitches * length.Likely * p.factor.Likely / 100, floats}
-		q.loop[0].add(strands{stitches * length.Low * p.factor.Low / 100, floats})
-		q.loop[1].add(likely)
-		q.loop[2].add(strands{stitches * length.High * p.factor.High / 100, floats})
-		out.Pieces[i] = PieceYarn{p.name, stitches, area, likely.total(q.colours())}
+		yarn := strands{stitches * out.LoopLengthCm * p.factor.Likely / 100, stitches / q.st.PerCm() / 100}
+		yarn = yarn.as(q.in.ColourWork, q.slipped())
+		q.loop[likely].add(yarn)
+		out.Pieces[i] = PieceYarn{p.name, stitches, area, yarn.total(q.colours())}
 		out.Stitches += stitches
 		out.AreaCm2 += area
 		out.factors = out.factors || p.factor.Low != p.factor.High
 	}
 	m := q.colours()
-	out.ByLoop = MethodResult{
-		LengthM:     &Range{q.loop[0].total(m), q.loop[1].total(m), q.loop[2].total(m)},
-		RangeCovers: out.loopCovers(),
+	for i, corner := range q.corners() {
+		least := q.at(ks.Low, func(r Range) float64 { return r.Low }, corner)
+		most := q.at(ks.High, func(r Range) float64 { return r.High }, corner)
+		if i == 0 || least.total(m) < q.loop[low].total(m) {
+			q.loop[low] = least
+		}
+		if i == 0 || most.total(m) > q.loop[high].total(m) {
+			q.loop[high] = most
+		}
 	}
+	q.trim(&out)
+	length := Range{q.loop[low].total(m), q.loop[likely].total(m), q.loop[high].total(m)}.plus(q.trimmings)
+	out.ByLoop = MethodResult{LengthM: &length, RangeCovers: out.loopCovers()}
 	if p := q.in.PutUp; p != nil {
 		mass := out.ByLoop.LengthM.times(p.BallG / p.BallM)
 		out.ByLoop.MassG = &mass
@@ -63,15 +88,21 @@ var swatchCited = report.Source{Figure: "by swatch", Citation: "grams = area * s
 	Status: report.SourceStatusOwnDerivation}
 
 // bySwatch is the mass of the swatch for every piece of its size. Its range is
-// half a step of the scale either way.
+// half a step of the scale either way, and its size being off by what is said.
 func (q *question) bySwatch(out *Estimate) {
 	s := q.in.Swatch
 	if s == nil {
 		return
 	}
 	half := s.scaleStepG() / 2
-	mass := Range{s.MassG - half, s.MassG, s.MassG + half}.times(out.AreaCm2 / (s.WidthCm * s.HeightCm))
-	result := MethodResult{MassG: &mass, RangeCovers: "half a step of the scale either way; nothing else"}
+	r := s.RulerStepCm
+	perCm2 := Range{(s.MassG - half) / ((s.WidthCm + r) * (s.HeightCm + r)), s.MassG / (s.WidthCm * s.HeightCm),
+		(s.MassG + half) / ((s.WidthCm - r) * (s.HeightCm - r))}
+	mass := perCm2.times(out.AreaCm2)
+	if p := q.in.PutUp; p != nil {
+		mass = mass.plus(q.trimmings.times(p.BallG / p.BallM))
+	}
+	result := MethodResult{MassG: &mass, RangeCovers: out.swatchCovers(r, q.in.PutUp != nil)}
 	if p := q.in.PutUp; p != nil {
 		length := mass.times(p.BallM / p.BallG)
 		result.LengthM = &length
@@ -115,21 +146,23 @@ func (q *question) buy(out *Estimate) {
 		// and taken back.
 		n := 0
 		if out.BySwatch != nil {
-			n = measure.CeilQuotient(q.in.DyeLot.figure(*mass), q.in.PutUp.BallG)
+			n = measure.CeilQuotient(q.in.DyeLot.figure(*mass), q.in.PutUp.BallG*q.ofBall()/q.in.PutUp.BallM)
 		} else {
-			n = measure.CeilQuotient(q.in.DyeLot.figure(length), q.in.PutUp.BallM)
+			n = measure.CeilQuotient(q.in.DyeLot.figure(length), q.ofBall())
 		}
+		n += q.in.SpareBalls
 		return &n
 	}
+	defer func() { q.leaveOver(out) }()
 	if len(q.shares) == 0 {
 		out.BallCount = balls(out.LengthM, out.MassG)
 		return
 	}
 	total := 0
 	for i, share := range q.shares {
-		colour := ColourYarn{Name: q.in.Colours[i].Name, LengthM: q.part(out.LengthM, share, out.lengthBySwatch())}
+		colour := ColourYarn{Name: q.in.Colours[i].Name, LengthM: q.part(out.LengthM, i, share, out.lengthBySwatch())}
 		if out.MassG != nil {
-			mass := q.part(*out.MassG, share, out.BySwatch != nil)
+			mass := q.part(*out.MassG, i, share, out.BySwatch != nil)
 			colour.MassG = &mass
 		}
 		if colour.BallCount = balls(colour.LengthM, colour.MassG); colour.BallCount != nil {
@@ -148,11 +181,33 @@ func (o *Estimate) lengthBySwatch() bool { return o.BySwatch != nil && o.BySwatc
 // part is the yarn of one colour out of all of it. By loop each figure is divided
 // by its own geometry; a swatch says nothing of the division, and the likely one
 // is used for all three.
-func (q *question) part(r Range, share float64, bySwatch bool) Range {
+func (q *question) part(r Range, colour int, share float64, bySwatch bool) Range {
 	m := q.colours()
-	low, likely, high := q.loop[0].part(share, m), q.loop[1].part(share, m), q.loop[2].part(share, m)
-	if bySwatch {
-		low, high = likely, likely
+	var parts [3]float64
+	for k, besides := range []float64{q.trimmings.Low, q.trimmings.Likely, q.trimmings.High} {
+		own := q.loop[k].of(share)
+		if bySwatch && q.in.PutUp == nil {
+			besides = 0 // it was not weighed
+		}
+		if colour == 0 { // what is worked besides is in the first colour
+			own += besides
+		}
+		parts[k] = min(1, own/(q.loop[k].total(m)+besides))
 	}
-	return Range{r.Low * low, r.Likely * likely, r.High * high}
+	if bySwatch {
+		parts[low], parts[high] = parts[likely], parts[likely]
+	}
+	return Range{r.Low * parts[low], r.Likely * parts[likely], r.High * parts[high]}
+}
+
+// ofBall is the metres of a ball that can be worked with.
+func (q *question) ofBall() float64 { return q.in.PutUp.BallM - q.in.BallWasteM }
+
+// leaveOver says what whole balls leave over.
+func (q *question) leaveOver(out *Estimate) {
+	if out.BallCount == nil {
+		return
+	}
+	bought := float64(*out.BallCount) * q.ofBall()
+	out.LeftOverM = &Range{bought - out.LengthM.High, bought - out.LengthM.Likely, bought - out.LengthM.Low}
 }

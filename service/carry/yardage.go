@@ -9,15 +9,24 @@ import (
 
 func estimateIn(req *knitmathv1.EstimateYarnRequest) yardage.EstimateInput {
 	return yardage.EstimateInput{
-		Gauge:          gaugeIn(req.Gauge),
-		Pieces:         each(req.Pieces, pieceIn),
-		State:          yardage.FabricState(req.State),
-		Swatch:         weighedIn(req.Swatch),
-		PutUp:          putUpIn(req.PutUp),
-		ReservePercent: req.ReservePercent,
-		Colours:        each(req.Colours, shareIn),
-		DyeLot:         yardage.DyeLot(req.DyeLot),
-		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
+		Gauge:           gaugeIn(req.Gauge),
+		StitchGauge:     stitchGaugeIn(req.StitchGauge),
+		GaugeOffPercent: req.GaugeOffPercent,
+		Edges:           each(req.Edges, edgeWorkIn),
+		Fringe:          fringeIn(req.Fringe),
+		Pompoms:         pompomsIn(req.Pompoms),
+		ColourWork:      yardage.ColourWork(req.ColourWork),
+		SlippedPercent:  req.SlippedPercent,
+		BallWasteM:      req.BallWasteM,
+		SpareBalls:      countIn(req.SpareBalls),
+		Pieces:          each(req.Pieces, pieceIn),
+		State:           yardage.FabricState(req.State),
+		Swatch:          weighedIn(req.Swatch),
+		PutUp:           putUpIn(req.PutUp),
+		ReservePercent:  req.ReservePercent,
+		Colours:         each(req.Colours, shareIn),
+		DyeLot:          yardage.DyeLot(req.DyeLot),
+		DisplayUnit:     measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
@@ -25,7 +34,8 @@ func weighedIn(s *knitmathv1.WeighedSwatch) *yardage.WeighedSwatch {
 	if s == nil {
 		return nil
 	}
-	return &yardage.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG}
+	return &yardage.WeighedSwatch{MassG: s.MassG, WidthCm: s.WidthCm, HeightCm: s.HeightCm, ScaleStepG: s.ScaleStepG,
+		RulerStepCm: s.RulerStepCm}
 }
 
 func putUpIn(p *knitmathv1.PutUp) *yarn.PutUp {
@@ -45,9 +55,13 @@ func estimateOut(out yardage.Estimate) *knitmathv1.EstimateYarnResponse {
 		BySwatch:     message(out.BySwatch, methodOut),
 		LoopLengthCm: out.LoopLengthCm,
 		LoopConstant: out.LoopConstant,
+		RowsToStitch: out.RowsToStitch,
 		Stitches:     out.Stitches,
 		AreaCm2:      out.AreaCm2,
 		Pieces:       each(out.Pieces, pieceOut),
+		Edges:        each(out.Edges, edgeYarnOut),
+		TrimmingsM:   message(out.TrimmingsM, rangeOut),
+		LeftOverM:    message(out.LeftOverM, rangeOut),
 		LengthM:      rangeOut(out.LengthM),
 		MassG:        message(out.MassG, rangeOut),
 		BallCount:    optional(out.BallCount, countOut),
@@ -104,4 +118,42 @@ func pieceIn(p *knitmathv1.Piece) yardage.Piece {
 
 func pieceOut(p yardage.PieceYarn) *knitmathv1.PieceYarn {
 	return &knitmathv1.PieceYarn{Name: p.Name, Stitches: p.Stitches, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
+}
+
+func stitchGaugeIn(g *knitmathv1.StitchGauge) *yardage.StitchGauge {
+	if g == nil {
+		return nil
+	}
+	return &yardage.StitchGauge{Stitches: g.Stitches, OverCm: g.OverCm}
+}
+
+func edgeWorkIn(e *knitmathv1.EdgeWork) yardage.EdgeWork {
+	if e == nil {
+		return yardage.EdgeWork{}
+	}
+	return yardage.EdgeWork{
+		Name:     e.Name,
+		Kind:     yardage.EdgeKind(e.Kind),
+		Stitches: optional(e.Stitches, countIn),
+		LengthCm: e.LengthCm,
+		Times:    optional(e.Times, countIn),
+	}
+}
+
+func fringeIn(f *knitmathv1.Fringe) *yardage.Fringe {
+	if f == nil {
+		return nil
+	}
+	return &yardage.Fringe{Tassels: countIn(f.Tassels), Strands: optional(f.Strands, countIn), FinishedCm: f.FinishedCm, KnotCm: f.KnotCm}
+}
+
+func pompomsIn(p *knitmathv1.Pompoms) *yardage.Pompoms {
+	if p == nil {
+		return nil
+	}
+	return &yardage.Pompoms{Times: optional(p.Times, countIn), DiameterCm: p.DiameterCm, Windings: countIn(p.Windings)}
+}
+
+func edgeYarnOut(e yardage.EdgeYarn) *knitmathv1.EdgeYarn {
+	return &knitmathv1.EdgeYarn{Name: e.Name, LengthCm: e.LengthCm, LengthM: rangeOut(e.LengthM), TailCm: e.TailCm}
 }

@@ -98,6 +98,17 @@ const (
 	StitchPattern_STITCH_PATTERN_RIB StitchPattern = 3
 	// Cables: 1.10 to 1.30, likely 1.20. Common practice.
 	StitchPattern_STITCH_PATTERN_CABLES StitchPattern = 4
+	// Seed stitch: 1.00 to 1.15, likely 1.07. Common practice.
+	StitchPattern_STITCH_PATTERN_SEED StitchPattern = 5
+	// Lace, whose yarn overs take more and whose holes hold none: 0.85 to 1.05, likely
+	// 0.95. Common practice.
+	StitchPattern_STITCH_PATTERN_LACE StitchPattern = 6
+	// Brioche, its rows counted as they show on one side: 1.40 to 1.80, likely
+	// 1.60. Common practice.
+	StitchPattern_STITCH_PATTERN_BRIOCHE StitchPattern = 7
+	// Double knitting, counted on one of its two sides: 1.90 to 2.10, likely 2.00, two
+	// fabrics of stockinette.
+	StitchPattern_STITCH_PATTERN_DOUBLE StitchPattern = 8
 )
 
 // Enum value maps for StitchPattern.
@@ -108,6 +119,10 @@ var (
 		2: "STITCH_PATTERN_GARTER",
 		3: "STITCH_PATTERN_RIB",
 		4: "STITCH_PATTERN_CABLES",
+		5: "STITCH_PATTERN_SEED",
+		6: "STITCH_PATTERN_LACE",
+		7: "STITCH_PATTERN_BRIOCHE",
+		8: "STITCH_PATTERN_DOUBLE",
 	}
 	StitchPattern_value = map[string]int32{
 		"STITCH_PATTERN_UNSPECIFIED": 0,
@@ -115,6 +130,10 @@ var (
 		"STITCH_PATTERN_GARTER":      2,
 		"STITCH_PATTERN_RIB":         3,
 		"STITCH_PATTERN_CABLES":      4,
+		"STITCH_PATTERN_SEED":        5,
+		"STITCH_PATTERN_LACE":        6,
+		"STITCH_PATTERN_BRIOCHE":     7,
+		"STITCH_PATTERN_DOUBLE":      8,
 	}
 )
 
@@ -196,6 +215,144 @@ func (x DyeLot) Number() protoreflect.EnumNumber {
 // Deprecated: Use DyeLot.Descriptor instead.
 func (DyeLot) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{2}
+}
+
+// How several colours are worked.
+type ColourWork int32
+
+const (
+	// Stranded.
+	ColourWork_COLOUR_WORK_UNSPECIFIED ColourWork = 0
+	// All carried in every row; what is not in use floats behind its neighbour, one
+	// stitch width a stitch.
+	ColourWork_COLOUR_WORK_STRANDED ColourWork = 1
+	// One colour a row: no floats. The share of a colour is its share of the rows.
+	ColourWork_COLOUR_WORK_STRIPES ColourWork = 2
+	// Each colour in its own field: no floats. The ends of the fields are for the
+	// reserve.
+	ColourWork_COLOUR_WORK_INTARSIA ColourWork = 3
+	// One colour a row, some stitches of which are slipped: such a one takes its width
+	// of float instead of a loop.
+	ColourWork_COLOUR_WORK_SLIPPED ColourWork = 4
+)
+
+// Enum value maps for ColourWork.
+var (
+	ColourWork_name = map[int32]string{
+		0: "COLOUR_WORK_UNSPECIFIED",
+		1: "COLOUR_WORK_STRANDED",
+		2: "COLOUR_WORK_STRIPES",
+		3: "COLOUR_WORK_INTARSIA",
+		4: "COLOUR_WORK_SLIPPED",
+	}
+	ColourWork_value = map[string]int32{
+		"COLOUR_WORK_UNSPECIFIED": 0,
+		"COLOUR_WORK_STRANDED":    1,
+		"COLOUR_WORK_STRIPES":     2,
+		"COLOUR_WORK_INTARSIA":    3,
+		"COLOUR_WORK_SLIPPED":     4,
+	}
+)
+
+func (x ColourWork) Enum() *ColourWork {
+	p := new(ColourWork)
+	*p = x
+	return p
+}
+
+func (x ColourWork) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (ColourWork) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_yardage_proto_enumTypes[3].Descriptor()
+}
+
+func (ColourWork) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_yardage_proto_enumTypes[3]
+}
+
+func (x ColourWork) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use ColourWork.Descriptor instead.
+func (ColourWork) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{3}
+}
+
+// A way to begin, end or join edges, by its yarn beside the length of the edge.
+type EdgeKind int32
+
+const (
+	// None; refused.
+	EdgeKind_EDGE_KIND_UNSPECIFIED EdgeKind = 0
+	// The tail of a long-tail cast-on: 3 to 4 times, likely 3.5. Common practice. Its
+	// loops on the needle are the first row of the piece.
+	EdgeKind_EDGE_KIND_LONG_TAIL_CAST_ON EdgeKind = 1
+	// Binding off: 3 to 5 times, likely 4. Common practice.
+	EdgeKind_EDGE_KIND_BIND_OFF EdgeKind = 2
+	// Grafting (Kitchener): 3 to 4.4 times, likely 4.2. A row of loops, own
+	// derivation; the low figure is common practice.
+	EdgeKind_EDGE_KIND_GRAFTING EdgeKind = 3
+	// Picking up and knitting: 4.0 to 4.4 times, likely 4.2. A row of loops, own
+	// derivation; leave it out where that row is counted in the piece.
+	EdgeKind_EDGE_KIND_PICK_UP EdgeKind = 4
+	// Sewing up, mattress stitch or backstitch: 1.5 to 2.5 times, likely 2. Common
+	// practice.
+	EdgeKind_EDGE_KIND_SEAM EdgeKind = 5
+	// Sewing down a hem: 1.5 to 3 times, likely 2. Common practice. The hem itself is
+	// a piece of the height of both its layers.
+	EdgeKind_EDGE_KIND_HEM EdgeKind = 6
+)
+
+// Enum value maps for EdgeKind.
+var (
+	EdgeKind_name = map[int32]string{
+		0: "EDGE_KIND_UNSPECIFIED",
+		1: "EDGE_KIND_LONG_TAIL_CAST_ON",
+		2: "EDGE_KIND_BIND_OFF",
+		3: "EDGE_KIND_GRAFTING",
+		4: "EDGE_KIND_PICK_UP",
+		5: "EDGE_KIND_SEAM",
+		6: "EDGE_KIND_HEM",
+	}
+	EdgeKind_value = map[string]int32{
+		"EDGE_KIND_UNSPECIFIED":       0,
+		"EDGE_KIND_LONG_TAIL_CAST_ON": 1,
+		"EDGE_KIND_BIND_OFF":          2,
+		"EDGE_KIND_GRAFTING":          3,
+		"EDGE_KIND_PICK_UP":           4,
+		"EDGE_KIND_SEAM":              5,
+		"EDGE_KIND_HEM":               6,
+	}
+)
+
+func (x EdgeKind) Enum() *EdgeKind {
+	p := new(EdgeKind)
+	*p = x
+	return p
+}
+
+func (x EdgeKind) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (EdgeKind) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_yardage_proto_enumTypes[4].Descriptor()
+}
+
+func (EdgeKind) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_yardage_proto_enumTypes[4]
+}
+
+func (x EdgeKind) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use EdgeKind.Descriptor instead.
+func (EdgeKind) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{4}
 }
 
 // A rectangle counted in stitches and rows.
@@ -519,7 +676,10 @@ type WeighedSwatch struct {
 	// What one step of the scale is, in g, 0.001 to 100. Default 1, a kitchen
 	// scale. The mass is taken to be right to half a step, and must be at least
 	// one step.
-	ScaleStepG    *float64 `protobuf:"fixed64,4,opt,name=scale_step_g,json=scaleStepG,proto3,oneof" json:"scale_step_g,omitempty"`
+	ScaleStepG *float64 `protobuf:"fixed64,4,opt,name=scale_step_g,json=scaleStepG,proto3,oneof" json:"scale_step_g,omitempty"`
+	// How far its width and its height may each be off either way, in cm, 0 to 10.
+	// Default 0: taken as exact. Less than half of each.
+	RulerStepCm   float64 `protobuf:"fixed64,5,opt,name=ruler_step_cm,json=rulerStepCm,proto3" json:"ruler_step_cm,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -582,6 +742,13 @@ func (x *WeighedSwatch) GetScaleStepG() float64 {
 	return 0
 }
 
+func (x *WeighedSwatch) GetRulerStepCm() float64 {
+	if x != nil {
+		return x.RulerStepCm
+	}
+	return 0
+}
+
 // How a yarn is sold, and wound or spun by the hank: metres and grams of one.
 type PutUp struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -637,7 +804,7 @@ func (x *PutUp) GetBallG() float64 {
 	return 0
 }
 
-// One colour of stranded work.
+// One colour of several.
 type ColourShare struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Its name, in the asker's words, at most 100 characters.
@@ -693,11 +860,291 @@ func (x *ColourShare) GetSharePercent() float64 {
 	return 0
 }
 
+// Yarn of an edge, which the pieces do not have.
+type EdgeWork struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// What it is, in the asker's words, at most 100 characters.
+	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
+	// How it is worked.
+	Kind EdgeKind `protobuf:"varint,2,opt,name=kind,proto3,enum=knitmath.v1.EdgeKind" json:"kind,omitempty"`
+	// How long it is in stitches of the gauge, 1 to 10,000. Exactly one of stitches
+	// and length_cm.
+	Stitches *int32 `protobuf:"varint,3,opt,name=stitches,proto3,oneof" json:"stitches,omitempty"`
+	// Or in cm, 0.1 to 10,000.
+	LengthCm *float64 `protobuf:"fixed64,4,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
+	// How many there are, 1 to 100. Default 1.
+	Times         *int32 `protobuf:"varint,5,opt,name=times,proto3,oneof" json:"times,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *EdgeWork) Reset() {
+	*x = EdgeWork{}
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[7]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *EdgeWork) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*EdgeWork) ProtoMessage() {}
+
+func (x *EdgeWork) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[7]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use EdgeWork.ProtoReflect.Descriptor instead.
+func (*EdgeWork) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{7}
+}
+
+func (x *EdgeWork) GetName() string {
+	if x != nil {
+		return x.Name
+	}
+	return ""
+}
+
+func (x *EdgeWork) GetKind() EdgeKind {
+	if x != nil {
+		return x.Kind
+	}
+	return EdgeKind_EDGE_KIND_UNSPECIFIED
+}
+
+func (x *EdgeWork) GetStitches() int32 {
+	if x != nil && x.Stitches != nil {
+		return *x.Stitches
+	}
+	return 0
+}
+
+func (x *EdgeWork) GetLengthCm() float64 {
+	if x != nil && x.LengthCm != nil {
+		return *x.LengthCm
+	}
+	return 0
+}
+
+func (x *EdgeWork) GetTimes() int32 {
+	if x != nil && x.Times != nil {
+		return *x.Times
+	}
+	return 0
+}
+
+// A fringe of strands that are folded in two and knotted in: each takes twice its
+// finished length and the knot.
+type Fringe struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// How many tassels, 1 to 10,000.
+	Tassels int32 `protobuf:"varint,1,opt,name=tassels,proto3" json:"tassels,omitempty"`
+	// How many strands are laid together for one, 1 to 100. Default 1.
+	Strands *int32 `protobuf:"varint,2,opt,name=strands,proto3,oneof" json:"strands,omitempty"`
+	// How long they hang when done, in cm, 0.1 to 1,000.
+	FinishedCm float64 `protobuf:"fixed64,3,opt,name=finished_cm,json=finishedCm,proto3" json:"finished_cm,omitempty"`
+	// What the knot takes of a strand and is trimmed off, in cm, 0 to 100. Default 3,
+	// common practice.
+	KnotCm        *float64 `protobuf:"fixed64,4,opt,name=knot_cm,json=knotCm,proto3,oneof" json:"knot_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *Fringe) Reset() {
+	*x = Fringe{}
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[8]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *Fringe) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*Fringe) ProtoMessage() {}
+
+func (x *Fringe) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[8]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use Fringe.ProtoReflect.Descriptor instead.
+func (*Fringe) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{8}
+}
+
+func (x *Fringe) GetTassels() int32 {
+	if x != nil {
+		return x.Tassels
+	}
+	return 0
+}
+
+func (x *Fringe) GetStrands() int32 {
+	if x != nil && x.Strands != nil {
+		return *x.Strands
+	}
+	return 0
+}
+
+func (x *Fringe) GetFinishedCm() float64 {
+	if x != nil {
+		return x.FinishedCm
+	}
+	return 0
+}
+
+func (x *Fringe) GetKnotCm() float64 {
+	if x != nil && x.KnotCm != nil {
+		return *x.KnotCm
+	}
+	return 0
+}
+
+// Pompoms, wound around a card as wide as they become: each winding takes two
+// widths.
+type Pompoms struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// How many, 1 to 1,000. Default 1.
+	Times *int32 `protobuf:"varint,1,opt,name=times,proto3,oneof" json:"times,omitempty"`
+	// Their diameter, in cm, 0.1 to 100.
+	DiameterCm float64 `protobuf:"fixed64,2,opt,name=diameter_cm,json=diameterCm,proto3" json:"diameter_cm,omitempty"`
+	// How often each is wound around, 1 to 10,000: 100 to 200 for a full one of medium
+	// yarn, common practice.
+	Windings      int32 `protobuf:"varint,3,opt,name=windings,proto3" json:"windings,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *Pompoms) Reset() {
+	*x = Pompoms{}
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[9]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *Pompoms) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*Pompoms) ProtoMessage() {}
+
+func (x *Pompoms) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[9]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use Pompoms.ProtoReflect.Descriptor instead.
+func (*Pompoms) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{9}
+}
+
+func (x *Pompoms) GetTimes() int32 {
+	if x != nil && x.Times != nil {
+		return *x.Times
+	}
+	return 0
+}
+
+func (x *Pompoms) GetDiameterCm() float64 {
+	if x != nil {
+		return x.DiameterCm
+	}
+	return 0
+}
+
+func (x *Pompoms) GetWindings() int32 {
+	if x != nil {
+		return x.Windings
+	}
+	return 0
+}
+
+// A gauge of which only the stitches are known.
+type StitchGauge struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches over the length, a millionth to 1,000.
+	Stitches float64 `protobuf:"fixed64,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// The length they were counted over, in cm, 0.1 to 100. Default 10.
+	OverCm        *float64 `protobuf:"fixed64,2,opt,name=over_cm,json=overCm,proto3,oneof" json:"over_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *StitchGauge) Reset() {
+	*x = StitchGauge{}
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[10]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *StitchGauge) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*StitchGauge) ProtoMessage() {}
+
+func (x *StitchGauge) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[10]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use StitchGauge.ProtoReflect.Descriptor instead.
+func (*StitchGauge) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{10}
+}
+
+func (x *StitchGauge) GetStitches() float64 {
+	if x != nil {
+		return x.Stitches
+	}
+	return 0
+}
+
+func (x *StitchGauge) GetOverCm() float64 {
+	if x != nil && x.OverCm != nil {
+		return *x.OverCm
+	}
+	return 0
+}
+
 // Asks how much yarn. By loop needs the gauge; by swatch needs the swatch too.
 // An answer of more than 1,000,000,000 metres or grams is refused.
 type EstimateYarnRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// The gauge of the fabric in the state given.
+	// The gauge of the fabric in the state given. Exactly one of gauge and
+	// stitch_gauge.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// The pieces, 1 to 100.
 	Pieces []*Piece `protobuf:"bytes,2,rep,name=pieces,proto3" json:"pieces,omitempty"`
@@ -711,16 +1158,40 @@ type EstimateYarnRequest struct {
 	// What to add for tails, seams and swatching, in percent, 0 to 100. Default 10,
 	// common practice.
 	ReservePercent *float64 `protobuf:"fixed64,6,opt,name=reserve_percent,json=reservePercent,proto3,oneof" json:"reserve_percent,omitempty"`
-	// The colours of stranded work, two to five, all carried in every row. None
-	// for one colour. The yarn of a colour not in use floats behind its
-	// neighbour, one stitch width a stitch. Floats are added by loop; a weighed
-	// swatch has them in its mass, and is divided among the colours as by loop.
+	// The colours, two to five, worked as colour_work says. None for one colour.
+	// Floats are added by loop; a weighed swatch has them in its mass, and is divided
+	// among the colours as by loop. Edges, fringe and pompoms are in the first colour.
 	Colours []*ColourShare `protobuf:"bytes,7,rep,name=colours,proto3" json:"colours,omitempty"`
 	// Whether the dye lot can be matched later. Default it cannot.
 	DyeLot DyeLot `protobuf:"varint,8,opt,name=dye_lot,json=dyeLot,proto3,enum=knitmath.v1.DyeLot" json:"dye_lot,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and ounces. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Or the stitches alone: the rows are then those of stockinette, 5.5/4.2 = 1.31 to
+	// a stitch of width, from 1.2 to 1.4, which the range covers and the answer says.
+	// Not for garter, rib or brioche, which have other ratios.
+	StitchGauge *StitchGauge `protobuf:"bytes,10,opt,name=stitch_gauge,json=stitchGauge,proto3" json:"stitch_gauge,omitempty"`
+	// How far the gauge may be off either way, in stitches and rows alike, in percent,
+	// 0 to 20: the half-width of a swatch of several readings, say. Widens the range.
+	// Default 0.
+	GaugeOffPercent float64 `protobuf:"fixed64,11,opt,name=gauge_off_percent,json=gaugeOffPercent,proto3" json:"gauge_off_percent,omitempty"`
+	// How the colours are worked. Default stranded. Not without colours.
+	ColourWork ColourWork `protobuf:"varint,12,opt,name=colour_work,json=colourWork,proto3,enum=knitmath.v1.ColourWork" json:"colour_work,omitempty"`
+	// The share of all stitches that are slipped, in percent, 0 to 75. Needed by
+	// COLOUR_WORK_SLIPPED, and only there.
+	SlippedPercent *float64 `protobuf:"fixed64,13,opt,name=slipped_percent,json=slippedPercent,proto3,oneof" json:"slipped_percent,omitempty"`
+	// Edges that take yarn besides the pieces, at most 50.
+	Edges []*EdgeWork `protobuf:"bytes,14,rep,name=edges,proto3" json:"edges,omitempty"`
+	// A fringe.
+	Fringe *Fringe `protobuf:"bytes,15,opt,name=fringe,proto3" json:"fringe,omitempty"`
+	// Pompoms.
+	Pompoms *Pompoms `protobuf:"bytes,16,opt,name=pompoms,proto3" json:"pompoms,omitempty"`
+	// What is lost of every ball at its two ends and at knots, in m, 0 to 100; less
+	// than half of a ball. Needs put_up. Default 0.
+	BallWasteM float64 `protobuf:"fixed64,17,opt,name=ball_waste_m,json=ballWasteM,proto3" json:"ball_waste_m,omitempty"`
+	// Balls to buy besides, of every colour, 0 to 100: a reserve of the dye lot for
+	// mending. Needs put_up. Default 0.
+	SpareBalls int32 `protobuf:"varint,18,opt,name=spare_balls,json=spareBalls,proto3" json:"spare_balls,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -732,7 +1203,7 @@ type EstimateYarnRequest struct {
 
 func (x *EstimateYarnRequest) Reset() {
 	*x = EstimateYarnRequest{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[7]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[11]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -744,7 +1215,7 @@ func (x *EstimateYarnRequest) String() string {
 func (*EstimateYarnRequest) ProtoMessage() {}
 
 func (x *EstimateYarnRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[7]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[11]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -757,7 +1228,7 @@ func (x *EstimateYarnRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use EstimateYarnRequest.ProtoReflect.Descriptor instead.
 func (*EstimateYarnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{7}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{11}
 }
 
 func (x *EstimateYarnRequest) GetGauge() *Gauge {
@@ -823,6 +1294,69 @@ func (x *EstimateYarnRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *EstimateYarnRequest) GetStitchGauge() *StitchGauge {
+	if x != nil {
+		return x.StitchGauge
+	}
+	return nil
+}
+
+func (x *EstimateYarnRequest) GetGaugeOffPercent() float64 {
+	if x != nil {
+		return x.GaugeOffPercent
+	}
+	return 0
+}
+
+func (x *EstimateYarnRequest) GetColourWork() ColourWork {
+	if x != nil {
+		return x.ColourWork
+	}
+	return ColourWork_COLOUR_WORK_UNSPECIFIED
+}
+
+func (x *EstimateYarnRequest) GetSlippedPercent() float64 {
+	if x != nil && x.SlippedPercent != nil {
+		return *x.SlippedPercent
+	}
+	return 0
+}
+
+func (x *EstimateYarnRequest) GetEdges() []*EdgeWork {
+	if x != nil {
+		return x.Edges
+	}
+	return nil
+}
+
+func (x *EstimateYarnRequest) GetFringe() *Fringe {
+	if x != nil {
+		return x.Fringe
+	}
+	return nil
+}
+
+func (x *EstimateYarnRequest) GetPompoms() *Pompoms {
+	if x != nil {
+		return x.Pompoms
+	}
+	return nil
+}
+
+func (x *EstimateYarnRequest) GetBallWasteM() float64 {
+	if x != nil {
+		return x.BallWasteM
+	}
+	return 0
+}
+
+func (x *EstimateYarnRequest) GetSpareBalls() int32 {
+	if x != nil {
+		return x.SpareBalls
+	}
+	return 0
+}
+
 func (x *EstimateYarnRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -845,7 +1379,7 @@ type YarnRange struct {
 
 func (x *YarnRange) Reset() {
 	*x = YarnRange{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[8]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[12]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -857,7 +1391,7 @@ func (x *YarnRange) String() string {
 func (*YarnRange) ProtoMessage() {}
 
 func (x *YarnRange) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[8]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[12]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -870,7 +1404,7 @@ func (x *YarnRange) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use YarnRange.ProtoReflect.Descriptor instead.
 func (*YarnRange) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{8}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *YarnRange) GetLow() float64 {
@@ -909,7 +1443,7 @@ type YarnMethodResult struct {
 
 func (x *YarnMethodResult) Reset() {
 	*x = YarnMethodResult{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[9]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[13]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -921,7 +1455,7 @@ func (x *YarnMethodResult) String() string {
 func (*YarnMethodResult) ProtoMessage() {}
 
 func (x *YarnMethodResult) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[9]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[13]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -934,7 +1468,7 @@ func (x *YarnMethodResult) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use YarnMethodResult.ProtoReflect.Descriptor instead.
 func (*YarnMethodResult) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{9}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{13}
 }
 
 func (x *YarnMethodResult) GetLengthM() *YarnRange {
@@ -975,7 +1509,7 @@ type PieceYarn struct {
 
 func (x *PieceYarn) Reset() {
 	*x = PieceYarn{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[10]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[14]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -987,7 +1521,7 @@ func (x *PieceYarn) String() string {
 func (*PieceYarn) ProtoMessage() {}
 
 func (x *PieceYarn) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[10]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[14]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1000,7 +1534,7 @@ func (x *PieceYarn) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PieceYarn.ProtoReflect.Descriptor instead.
 func (*PieceYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{10}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{14}
 }
 
 func (x *PieceYarn) GetName() string {
@@ -1031,6 +1565,80 @@ func (x *PieceYarn) GetLengthM() float64 {
 	return 0
 }
 
+// The yarn of one edge, all its copies together, reserve not included.
+type EdgeYarn struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its name.
+	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
+	// How long one of them is, in cm.
+	LengthCm float64 `protobuf:"fixed64,2,opt,name=length_cm,json=lengthCm,proto3" json:"length_cm,omitempty"`
+	// Metres.
+	LengthM *YarnRange `protobuf:"bytes,3,opt,name=length_m,json=lengthM,proto3" json:"length_m,omitempty"`
+	// The tail to leave before the first stitch, in cm: the high figure and 15 cm to
+	// weave in. Only of a long-tail cast-on.
+	TailCm        *float64 `protobuf:"fixed64,4,opt,name=tail_cm,json=tailCm,proto3,oneof" json:"tail_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *EdgeYarn) Reset() {
+	*x = EdgeYarn{}
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[15]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *EdgeYarn) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*EdgeYarn) ProtoMessage() {}
+
+func (x *EdgeYarn) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[15]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use EdgeYarn.ProtoReflect.Descriptor instead.
+func (*EdgeYarn) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{15}
+}
+
+func (x *EdgeYarn) GetName() string {
+	if x != nil {
+		return x.Name
+	}
+	return ""
+}
+
+func (x *EdgeYarn) GetLengthCm() float64 {
+	if x != nil {
+		return x.LengthCm
+	}
+	return 0
+}
+
+func (x *EdgeYarn) GetLengthM() *YarnRange {
+	if x != nil {
+		return x.LengthM
+	}
+	return nil
+}
+
+func (x *EdgeYarn) GetTailCm() float64 {
+	if x != nil && x.TailCm != nil {
+		return *x.TailCm
+	}
+	return 0
+}
+
 // The yarn of one colour, reserve included.
 type ColourYarn struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1048,7 +1656,7 @@ type ColourYarn struct {
 
 func (x *ColourYarn) Reset() {
 	*x = ColourYarn{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[11]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[16]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1060,7 +1668,7 @@ func (x *ColourYarn) String() string {
 func (*ColourYarn) ProtoMessage() {}
 
 func (x *ColourYarn) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[11]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[16]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1073,7 +1681,7 @@ func (x *ColourYarn) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ColourYarn.ProtoReflect.Descriptor instead.
 func (*ColourYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{11}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{16}
 }
 
 func (x *ColourYarn) GetName() string {
@@ -1124,6 +1732,10 @@ type EstimateYarnResponse struct {
 	//     that the answer by loop holds less well.
 	//   - STATE_UNKNOWN, at state: it is not given, so that the range by loop covers
 	//     all states.
+	//   - ROWS_DERIVED, at stitch_gauge: the rows are those of stockinette; give the gauge
+	//     if it can be had.
+	//   - EDGES_NOT_WEIGHED, at put_up: without it grams by swatch do not have the edges,
+	//     the fringe and the pompoms.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1149,14 +1761,25 @@ type EstimateYarnResponse struct {
 	// Balls to buy in all; absent without put_up.
 	BallCount *int32 `protobuf:"varint,14,opt,name=ball_count,json=ballCount,proto3,oneof" json:"ball_count,omitempty"`
 	// The colours, in the order asked.
-	Colours       []*ColourYarn `protobuf:"bytes,15,rep,name=colours,proto3" json:"colours,omitempty"`
+	Colours []*ColourYarn `protobuf:"bytes,15,rep,name=colours,proto3" json:"colours,omitempty"`
+	// Rows to a stitch of width: of the gauge, or derived.
+	RowsToStitch float64 `protobuf:"fixed64,16,opt,name=rows_to_stitch,json=rowsToStitch,proto3" json:"rows_to_stitch,omitempty"`
+	// The edges, in the order asked.
+	Edges []*EdgeYarn `protobuf:"bytes,17,rep,name=edges,proto3" json:"edges,omitempty"`
+	// Metres of edges, fringe and pompoms, reserve not included; within the lengths
+	// above. Absent without any.
+	TrimmingsM *YarnRange `protobuf:"bytes,18,opt,name=trimmings_m,json=trimmingsM,proto3" json:"trimmings_m,omitempty"`
+	// Metres that whole balls leave over, all colours together: low where the high
+	// figure is needed. Below 0 where what is bought is for the likely figure. Absent
+	// without put_up.
+	LeftOverM     *YarnRange `protobuf:"bytes,19,opt,name=left_over_m,json=leftOverM,proto3" json:"left_over_m,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *EstimateYarnResponse) Reset() {
 	*x = EstimateYarnResponse{}
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[12]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[17]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1168,7 +1791,7 @@ func (x *EstimateYarnResponse) String() string {
 func (*EstimateYarnResponse) ProtoMessage() {}
 
 func (x *EstimateYarnResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yardage_proto_msgTypes[12]
+	mi := &file_knitmath_v1_yardage_proto_msgTypes[17]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1181,7 +1804,7 @@ func (x *EstimateYarnResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use EstimateYarnResponse.ProtoReflect.Descriptor instead.
 func (*EstimateYarnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{12}
+	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{17}
 }
 
 func (x *EstimateYarnResponse) GetSummary() string {
@@ -1289,6 +1912,34 @@ func (x *EstimateYarnResponse) GetColours() []*ColourYarn {
 	return nil
 }
 
+func (x *EstimateYarnResponse) GetRowsToStitch() float64 {
+	if x != nil {
+		return x.RowsToStitch
+	}
+	return 0
+}
+
+func (x *EstimateYarnResponse) GetEdges() []*EdgeYarn {
+	if x != nil {
+		return x.Edges
+	}
+	return nil
+}
+
+func (x *EstimateYarnResponse) GetTrimmingsM() *YarnRange {
+	if x != nil {
+		return x.TrimmingsM
+	}
+	return nil
+}
+
+func (x *EstimateYarnResponse) GetLeftOverM() *YarnRange {
+	if x != nil {
+		return x.LeftOverM
+	}
+	return nil
+}
+
 var File_knitmath_v1_yardage_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yardage_proto_rawDesc = "" +
@@ -1317,22 +1968,59 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x0epattern_factorB\x0e\n" +
 	"\x05shape\x12\x05\xbaH\x02\b\x01B\b\n" +
 	"\x06_timesB\x11\n" +
-	"\x0f_pattern_factor\"\xbf\x02\n" +
+	"\x0f_pattern_factor\"\x97\x03\n" +
 	"\rWeighedSwatch\x12<\n" +
 	"\x06mass_g\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?R\x05massG\x12@\n" +
 	"\bwidth_cm\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00.@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\xf0?R\awidthCm\x12B\n" +
 	"\theight_cm\x18\x03 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00.@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\xf0?R\bheightCm\x12Y\n" +
 	"\fscale_step_g\x18\x04 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf0?\x19\x00\x00\x00\x00\x00\x00Y@)\xfc\xa9\xf1\xd2MbP?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\n" +
-	"scaleStepG\x88\x01\x01B\x0f\n" +
+	"scaleStepG\x88\x01\x01\x12V\n" +
+	"\rruler_step_cm\x18\x05 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x9a\x99\x99\x99\x99\x99\xc9?\x19\x00\x00\x00\x00\x00\x00$@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\vrulerStepCmB\x0f\n" +
 	"\r_scale_step_g\"\x83\x01\n" +
 	"\x05PutUp\x12<\n" +
 	"\x06ball_m\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\xc0\\@\x19\x00\x00\x00\x00\x00j\xf8@)\x00\x00\x00\x00\x00\x00\xf0?R\x05ballM\x12<\n" +
 	"\x06ball_g\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x00\x00\x00\x00\x00\x00\xf0?R\x05ballG\"\x80\x01\n" +
 	"\vColourShare\x12%\n" +
 	"\x04name\x18\x01 \x01(\tB\x11\xe0A\x01\xbaH\vr\t\x18d\x92\x02\x04blueR\x04name\x12J\n" +
-	"\rshare_percent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00N@\x19\x00\x00\x00\x00\x00\x00Y@)\x8d\xed\xb5\xa0\xf7ư>R\fsharePercent\"\xd1\x05\n" +
-	"\x13EstimateYarnRequest\x123\n" +
-	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x129\n" +
+	"\rshare_percent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00N@\x19\x00\x00\x00\x00\x00\x00Y@)\x8d\xed\xb5\xa0\xf7ư>R\fsharePercent\"\xec\x02\n" +
+	"\bEdgeWork\x12/\n" +
+	"\x04name\x18\x01 \x01(\tB\x1b\xe0A\x01\xbaH\x15r\x13\x18d\x92\x02\x0eshoulder seamsR\x04name\x128\n" +
+	"\x04kind\x18\x02 \x01(\x0e2\x15.knitmath.v1.EdgeKindB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x04kind\x121\n" +
+	"\bstitches\x18\x03 \x01(\x05B\x10\xe0A\x01\xbaH\n" +
+	"\x1a\b@\xdc\x01\x18\x90N(\x01H\x00R\bstitches\x88\x01\x01\x12G\n" +
+	"\tlength_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00H@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\blengthCm\x88\x01\x01\x126\n" +
+	"\x05times\x18\x05 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x02R\x05times\x88\x01\x01:\x1c\xbaH\x19\"\x17\n" +
+	"\bstitches\n" +
+	"\tlength_cm\x10\x01B\v\n" +
+	"\t_stitchesB\f\n" +
+	"\n" +
+	"_length_cmB\b\n" +
+	"\x06_times\"\xa1\x02\n" +
+	"\x06Fringe\x12)\n" +
+	"\atassels\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@<\x18\x90N(\x01R\atassels\x12:\n" +
+	"\astrands\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x04\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\astrands\x88\x01\x01\x12F\n" +
+	"\vfinished_cm\x18\x03 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00(@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?R\n" +
+	"finishedCm\x12P\n" +
+	"\aknot_cm\x18\x04 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\b@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\b@H\x01R\x06knotCm\x88\x01\x01B\n" +
+	"\n" +
+	"\b_strandsB\n" +
+	"\n" +
+	"\b_knot_cm\"\xc2\x01\n" +
+	"\aPompoms\x127\n" +
+	"\x05times\x18\x01 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x01\x18\xe8\a(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x05times\x88\x01\x01\x12F\n" +
+	"\vdiameter_cm\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x18@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?R\n" +
+	"diameterCm\x12,\n" +
+	"\bwindings\x18\x03 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
+	"\x1a\b@\x96\x01\x18\x90N(\x01R\bwindingsB\b\n" +
+	"\x06_times\"\xae\x01\n" +
+	"\vStitchGauge\x12A\n" +
+	"\bstitches\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\bstitches\x12P\n" +
+	"\aover_cm\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01IR\xb8\x1e\x85\xebQ$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x06overCm\x88\x01\x01B\n" +
+	"\n" +
+	"\b_over_cm\"\xf0\n" +
+	"\n" +
+	"\x13EstimateYarnRequest\x12-\n" +
+	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x129\n" +
 	"\x06pieces\x18\x02 \x03(\v2\x12.knitmath.v1.PieceB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10dR\x06pieces\x12;\n" +
 	"\x05state\x18\x03 \x01(\x0e2\x18.knitmath.v1.FabricStateB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x05state\x127\n" +
 	"\x06swatch\x18\x04 \x01(\v2\x1a.knitmath.v1.WeighedSwatchB\x03\xe0A\x01R\x06swatch\x12.\n" +
@@ -1341,9 +2029,25 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\acolours\x18\a \x03(\v2\x18.knitmath.v1.ColourShareB\x10\xe0A\x01\xbaH\n" +
 	"\xd8\x01\x01\x92\x01\x04\b\x02\x10\x05R\acolours\x12S\n" +
 	"\adye_lot\x18\b \x01(\x0e2\x13.knitmath.v1.DyeLotB%\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x16\x1a\x14DYE_LOT_ONE_PURCHASER\x06dyeLot\x12]\n" +
-	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x12\n" +
-	"\x10_reserve_percent\"I\n" +
+	"\fdisplay_unit\x18\t \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12@\n" +
+	"\fstitch_gauge\x18\n" +
+	" \x01(\v2\x18.knitmath.v1.StitchGaugeB\x03\xe0A\x01R\vstitchGauge\x12^\n" +
+	"\x11gauge_off_percent\x18\v \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\x0fgaugeOffPercent\x12E\n" +
+	"\vcolour_work\x18\f \x01(\x0e2\x17.knitmath.v1.ColourWorkB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\n" +
+	"colourWork\x12S\n" +
+	"\x0fslipped_percent\x18\r \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x009@\x19\x00\x00\x00\x00\x00\xc0R@)\x00\x00\x00\x00\x00\x00\x00\x00H\x01R\x0eslippedPercent\x88\x01\x01\x128\n" +
+	"\x05edges\x18\x0e \x03(\v2\x15.knitmath.v1.EdgeWorkB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x102R\x05edges\x120\n" +
+	"\x06fringe\x18\x0f \x01(\v2\x13.knitmath.v1.FringeB\x03\xe0A\x01R\x06fringe\x123\n" +
+	"\apompoms\x18\x10 \x01(\v2\x14.knitmath.v1.PompomsB\x03\xe0A\x01R\apompoms\x12T\n" +
+	"\fball_waste_m\x18\x11 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
+	"ballWasteM\x12<\n" +
+	"\vspare_balls\x18\x12 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
+	"spareBalls\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1c\xbaH\x19\"\x17\n" +
+	"\x05gauge\n" +
+	"\fstitch_gauge\x10\x01B\x12\n" +
+	"\x10_reserve_percentB\x12\n" +
+	"\x10_slipped_percent\"I\n" +
 	"\tYarnRange\x12\x10\n" +
 	"\x03low\x18\x01 \x01(\x01R\x03low\x12\x16\n" +
 	"\x06likely\x18\x02 \x01(\x01R\x06likely\x12\x12\n" +
@@ -1356,7 +2060,14 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1a\n" +
 	"\bstitches\x18\x02 \x01(\x01R\bstitches\x12\x19\n" +
 	"\barea_cm2\x18\x03 \x01(\x01R\aareaCm2\x12\x19\n" +
-	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\xb5\x01\n" +
+	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\x98\x01\n" +
+	"\bEdgeYarn\x12\x12\n" +
+	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1b\n" +
+	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x121\n" +
+	"\blength_m\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12\x1c\n" +
+	"\atail_cm\x18\x04 \x01(\x01H\x00R\x06tailCm\x88\x01\x01B\n" +
+	"\n" +
+	"\b_tail_cm\"\xb5\x01\n" +
 	"\n" +
 	"ColourYarn\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x121\n" +
@@ -1364,7 +2075,7 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x06mass_g\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x04 \x01(\x05H\x00R\tballCount\x88\x01\x01B\r\n" +
-	"\v_ball_count\"\x9c\x05\n" +
+	"\v_ball_count\"\xe0\x06\n" +
 	"\x14EstimateYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1384,23 +2095,47 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x06mass_g\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x0e \x01(\x05H\x00R\tballCount\x88\x01\x01\x121\n" +
-	"\acolours\x18\x0f \x03(\v2\x17.knitmath.v1.ColourYarnR\acoloursB\r\n" +
+	"\acolours\x18\x0f \x03(\v2\x17.knitmath.v1.ColourYarnR\acolours\x12$\n" +
+	"\x0erows_to_stitch\x18\x10 \x01(\x01R\frowsToStitch\x12+\n" +
+	"\x05edges\x18\x11 \x03(\v2\x15.knitmath.v1.EdgeYarnR\x05edges\x127\n" +
+	"\vtrimmings_m\x18\x12 \x01(\v2\x16.knitmath.v1.YarnRangeR\n" +
+	"trimmingsM\x126\n" +
+	"\vleft_over_m\x18\x13 \x01(\v2\x16.knitmath.v1.YarnRangeR\tleftOverMB\r\n" +
 	"\v_ball_count*\x87\x01\n" +
 	"\vFabricState\x12\x1c\n" +
 	"\x18FABRIC_STATE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18FABRIC_STATE_DRY_RELAXED\x10\x01\x12\x1c\n" +
 	"\x18FABRIC_STATE_WET_RELAXED\x10\x02\x12\x1e\n" +
-	"\x1aFABRIC_STATE_FULLY_RELAXED\x10\x03*\x9d\x01\n" +
+	"\x1aFABRIC_STATE_FULLY_RELAXED\x10\x03*\x86\x02\n" +
 	"\rStitchPattern\x12\x1e\n" +
 	"\x1aSTITCH_PATTERN_UNSPECIFIED\x10\x00\x12\x1e\n" +
 	"\x1aSTITCH_PATTERN_STOCKINETTE\x10\x01\x12\x19\n" +
 	"\x15STITCH_PATTERN_GARTER\x10\x02\x12\x16\n" +
 	"\x12STITCH_PATTERN_RIB\x10\x03\x12\x19\n" +
-	"\x15STITCH_PATTERN_CABLES\x10\x04*S\n" +
+	"\x15STITCH_PATTERN_CABLES\x10\x04\x12\x17\n" +
+	"\x13STITCH_PATTERN_SEED\x10\x05\x12\x17\n" +
+	"\x13STITCH_PATTERN_LACE\x10\x06\x12\x1a\n" +
+	"\x16STITCH_PATTERN_BRIOCHE\x10\a\x12\x19\n" +
+	"\x15STITCH_PATTERN_DOUBLE\x10\b*S\n" +
 	"\x06DyeLot\x12\x17\n" +
 	"\x13DYE_LOT_UNSPECIFIED\x10\x00\x12\x18\n" +
 	"\x14DYE_LOT_ONE_PURCHASE\x10\x01\x12\x16\n" +
-	"\x12DYE_LOT_MORE_LATER\x10\x02B\xa2\x01\n" +
+	"\x12DYE_LOT_MORE_LATER\x10\x02*\x8f\x01\n" +
+	"\n" +
+	"ColourWork\x12\x1b\n" +
+	"\x17COLOUR_WORK_UNSPECIFIED\x10\x00\x12\x18\n" +
+	"\x14COLOUR_WORK_STRANDED\x10\x01\x12\x17\n" +
+	"\x13COLOUR_WORK_STRIPES\x10\x02\x12\x18\n" +
+	"\x14COLOUR_WORK_INTARSIA\x10\x03\x12\x17\n" +
+	"\x13COLOUR_WORK_SLIPPED\x10\x04*\xb4\x01\n" +
+	"\bEdgeKind\x12\x19\n" +
+	"\x15EDGE_KIND_UNSPECIFIED\x10\x00\x12\x1f\n" +
+	"\x1bEDGE_KIND_LONG_TAIL_CAST_ON\x10\x01\x12\x16\n" +
+	"\x12EDGE_KIND_BIND_OFF\x10\x02\x12\x16\n" +
+	"\x12EDGE_KIND_GRAFTING\x10\x03\x12\x15\n" +
+	"\x11EDGE_KIND_PICK_UP\x10\x04\x12\x12\n" +
+	"\x0eEDGE_KIND_SEAM\x10\x05\x12\x11\n" +
+	"\rEDGE_KIND_HEM\x10\x06B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
@@ -1415,60 +2150,77 @@ func file_knitmath_v1_yardage_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_yardage_proto_rawDescData
 }
 
-var file_knitmath_v1_yardage_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
-var file_knitmath_v1_yardage_proto_msgTypes = make([]protoimpl.MessageInfo, 13)
+var file_knitmath_v1_yardage_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
+var file_knitmath_v1_yardage_proto_msgTypes = make([]protoimpl.MessageInfo, 18)
 var file_knitmath_v1_yardage_proto_goTypes = []any{
 	(FabricState)(0),             // 0: knitmath.v1.FabricState
 	(StitchPattern)(0),           // 1: knitmath.v1.StitchPattern
 	(DyeLot)(0),                  // 2: knitmath.v1.DyeLot
-	(*CountedPiece)(nil),         // 3: knitmath.v1.CountedPiece
-	(*TrapezoidPiece)(nil),       // 4: knitmath.v1.TrapezoidPiece
-	(*RowwisePiece)(nil),         // 5: knitmath.v1.RowwisePiece
-	(*Piece)(nil),                // 6: knitmath.v1.Piece
-	(*WeighedSwatch)(nil),        // 7: knitmath.v1.WeighedSwatch
-	(*PutUp)(nil),                // 8: knitmath.v1.PutUp
-	(*ColourShare)(nil),          // 9: knitmath.v1.ColourShare
-	(*EstimateYarnRequest)(nil),  // 10: knitmath.v1.EstimateYarnRequest
-	(*YarnRange)(nil),            // 11: knitmath.v1.YarnRange
-	(*YarnMethodResult)(nil),     // 12: knitmath.v1.YarnMethodResult
-	(*PieceYarn)(nil),            // 13: knitmath.v1.PieceYarn
-	(*ColourYarn)(nil),           // 14: knitmath.v1.ColourYarn
-	(*EstimateYarnResponse)(nil), // 15: knitmath.v1.EstimateYarnResponse
-	(*Gauge)(nil),                // 16: knitmath.v1.Gauge
-	(DisplayUnit)(0),             // 17: knitmath.v1.DisplayUnit
-	(*Notice)(nil),               // 18: knitmath.v1.Notice
-	(*Source)(nil),               // 19: knitmath.v1.Source
+	(ColourWork)(0),              // 3: knitmath.v1.ColourWork
+	(EdgeKind)(0),                // 4: knitmath.v1.EdgeKind
+	(*CountedPiece)(nil),         // 5: knitmath.v1.CountedPiece
+	(*TrapezoidPiece)(nil),       // 6: knitmath.v1.TrapezoidPiece
+	(*RowwisePiece)(nil),         // 7: knitmath.v1.RowwisePiece
+	(*Piece)(nil),                // 8: knitmath.v1.Piece
+	(*WeighedSwatch)(nil),        // 9: knitmath.v1.WeighedSwatch
+	(*PutUp)(nil),                // 10: knitmath.v1.PutUp
+	(*ColourShare)(nil),          // 11: knitmath.v1.ColourShare
+	(*EdgeWork)(nil),             // 12: knitmath.v1.EdgeWork
+	(*Fringe)(nil),               // 13: knitmath.v1.Fringe
+	(*Pompoms)(nil),              // 14: knitmath.v1.Pompoms
+	(*StitchGauge)(nil),          // 15: knitmath.v1.StitchGauge
+	(*EstimateYarnRequest)(nil),  // 16: knitmath.v1.EstimateYarnRequest
+	(*YarnRange)(nil),            // 17: knitmath.v1.YarnRange
+	(*YarnMethodResult)(nil),     // 18: knitmath.v1.YarnMethodResult
+	(*PieceYarn)(nil),            // 19: knitmath.v1.PieceYarn
+	(*EdgeYarn)(nil),             // 20: knitmath.v1.EdgeYarn
+	(*ColourYarn)(nil),           // 21: knitmath.v1.ColourYarn
+	(*EstimateYarnResponse)(nil), // 22: knitmath.v1.EstimateYarnResponse
+	(*Gauge)(nil),                // 23: knitmath.v1.Gauge
+	(DisplayUnit)(0),             // 24: knitmath.v1.DisplayUnit
+	(*Notice)(nil),               // 25: knitmath.v1.Notice
+	(*Source)(nil),               // 26: knitmath.v1.Source
 }
 var file_knitmath_v1_yardage_proto_depIdxs = []int32{
 	1,  // 0: knitmath.v1.Piece.pattern:type_name -> knitmath.v1.StitchPattern
-	3,  // 1: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
-	4,  // 2: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
-	5,  // 3: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
-	16, // 4: knitmath.v1.EstimateYarnRequest.gauge:type_name -> knitmath.v1.Gauge
-	6,  // 5: knitmath.v1.EstimateYarnRequest.pieces:type_name -> knitmath.v1.Piece
-	0,  // 6: knitmath.v1.EstimateYarnRequest.state:type_name -> knitmath.v1.FabricState
-	7,  // 7: knitmath.v1.EstimateYarnRequest.swatch:type_name -> knitmath.v1.WeighedSwatch
-	8,  // 8: knitmath.v1.EstimateYarnRequest.put_up:type_name -> knitmath.v1.PutUp
-	9,  // 9: knitmath.v1.EstimateYarnRequest.colours:type_name -> knitmath.v1.ColourShare
-	2,  // 10: knitmath.v1.EstimateYarnRequest.dye_lot:type_name -> knitmath.v1.DyeLot
-	17, // 11: knitmath.v1.EstimateYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	11, // 12: knitmath.v1.YarnMethodResult.length_m:type_name -> knitmath.v1.YarnRange
-	11, // 13: knitmath.v1.YarnMethodResult.mass_g:type_name -> knitmath.v1.YarnRange
-	11, // 14: knitmath.v1.ColourYarn.length_m:type_name -> knitmath.v1.YarnRange
-	11, // 15: knitmath.v1.ColourYarn.mass_g:type_name -> knitmath.v1.YarnRange
-	18, // 16: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 17: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
-	12, // 18: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
-	12, // 19: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
-	13, // 20: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
-	11, // 21: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
-	11, // 22: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
-	14, // 23: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
-	24, // [24:24] is the sub-list for method output_type
-	24, // [24:24] is the sub-list for method input_type
-	24, // [24:24] is the sub-list for extension type_name
-	24, // [24:24] is the sub-list for extension extendee
-	0,  // [0:24] is the sub-list for field type_name
+	5,  // 1: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
+	6,  // 2: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
+	7,  // 3: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
+	4,  // 4: knitmath.v1.EdgeWork.kind:type_name -> knitmath.v1.EdgeKind
+	23, // 5: knitmath.v1.EstimateYarnRequest.gauge:type_name -> knitmath.v1.Gauge
+	8,  // 6: knitmath.v1.EstimateYarnRequest.pieces:type_name -> knitmath.v1.Piece
+	0,  // 7: knitmath.v1.EstimateYarnRequest.state:type_name -> knitmath.v1.FabricState
+	9,  // 8: knitmath.v1.EstimateYarnRequest.swatch:type_name -> knitmath.v1.WeighedSwatch
+	10, // 9: knitmath.v1.EstimateYarnRequest.put_up:type_name -> knitmath.v1.PutUp
+	11, // 10: knitmath.v1.EstimateYarnRequest.colours:type_name -> knitmath.v1.ColourShare
+	2,  // 11: knitmath.v1.EstimateYarnRequest.dye_lot:type_name -> knitmath.v1.DyeLot
+	24, // 12: knitmath.v1.EstimateYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	15, // 13: knitmath.v1.EstimateYarnRequest.stitch_gauge:type_name -> knitmath.v1.StitchGauge
+	3,  // 14: knitmath.v1.EstimateYarnRequest.colour_work:type_name -> knitmath.v1.ColourWork
+	12, // 15: knitmath.v1.EstimateYarnRequest.edges:type_name -> knitmath.v1.EdgeWork
+	13, // 16: knitmath.v1.EstimateYarnRequest.fringe:type_name -> knitmath.v1.Fringe
+	14, // 17: knitmath.v1.EstimateYarnRequest.pompoms:type_name -> knitmath.v1.Pompoms
+	17, // 18: knitmath.v1.YarnMethodResult.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 19: knitmath.v1.YarnMethodResult.mass_g:type_name -> knitmath.v1.YarnRange
+	17, // 20: knitmath.v1.EdgeYarn.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 21: knitmath.v1.ColourYarn.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 22: knitmath.v1.ColourYarn.mass_g:type_name -> knitmath.v1.YarnRange
+	25, // 23: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 24: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
+	18, // 25: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
+	18, // 26: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
+	19, // 27: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
+	17, // 28: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 29: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
+	21, // 30: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
+	20, // 31: knitmath.v1.EstimateYarnResponse.edges:type_name -> knitmath.v1.EdgeYarn
+	17, // 32: knitmath.v1.EstimateYarnResponse.trimmings_m:type_name -> knitmath.v1.YarnRange
+	17, // 33: knitmath.v1.EstimateYarnResponse.left_over_m:type_name -> knitmath.v1.YarnRange
+	34, // [34:34] is the sub-list for method output_type
+	34, // [34:34] is the sub-list for method input_type
+	34, // [34:34] is the sub-list for extension type_name
+	34, // [34:34] is the sub-list for extension extendee
+	0,  // [0:34] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yardage_proto_init() }
@@ -1486,15 +2238,20 @@ func file_knitmath_v1_yardage_proto_init() {
 	}
 	file_knitmath_v1_yardage_proto_msgTypes[4].OneofWrappers = []any{}
 	file_knitmath_v1_yardage_proto_msgTypes[7].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[8].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[9].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[10].OneofWrappers = []any{}
 	file_knitmath_v1_yardage_proto_msgTypes[11].OneofWrappers = []any{}
-	file_knitmath_v1_yardage_proto_msgTypes[12].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[15].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[16].OneofWrappers = []any{}
+	file_knitmath_v1_yardage_proto_msgTypes[17].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_yardage_proto_rawDesc), len(file_knitmath_v1_yardage_proto_rawDesc)),
-			NumEnums:      3,
-			NumMessages:   13,
+			NumEnums:      5,
+			NumMessages:   18,
 			NumExtensions: 0,
 			NumServices:   0,
 		},

@@ -1,0 +1,72 @@
+package yardage
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A StitchGauge is a gauge of which only the stitches are known.
+type StitchGauge struct {
+	Stitches float64
+	OverCm   *float64
+}
+
+// plainRatio is the rows to a stitch of width of plain knitting: kc/kw = 5.5/4.2 fully
+// relaxed, as in loopConstants; from 1.2, the least of the literature (from memory), to
+// 1.4, the most of printed gauges (20/28 and 22/30 to 10 cm are read often).
+var plainRatio = Range{1.2, 5.5 / 4.2, 1.4}
+
+var derivedCited = report.Source{Figure: "rows, where only stitches are known", Status: report.SourceStatusOwnDerivation,
+	Citation: "rows = stitches * kc / kw = stitches * 5.5 / 4.2, stockinette fully relaxed; 1.2 (from memory) to 1.4 (printed gauges)"}
+
+// vetGauges checks the gauge, or the stitches that stand in its place.
+func (q *question) vetGauges(c *fault.Checks) {
+	s := q.in.StitchGauge
+	if s == nil && q.in.Gauge == nil {
+		c.OneOf(false, false, "gauge", "stitch_gauge")
+		return
+	}
+	c.AtMostOne(s != nil, q.in.Gauge != nil, "gauge", "stitch_gauge")
+	if q.in.Gauge != nil {
+		q.st, q.rw = gauge.Vet(c, "gauge", q.in.Gauge)
+	}
+	if s == nil {
+		return
+	}
+	c.RequiredNumber("stitch_gauge", "stitches", s.Stitches, gauge.MinCount, gauge.MaxCount)
+	c.OptionalNumber("stitch_gauge", "over_cm", s.OverCm, measure.MinCm, gauge.MaxOverCm)
+	if c.Sound("stitch_gauge") {
+		q.st = gauge.NewDensity(s.Stitches, fault.Or(s.OverCm, gauge.DefaultOverCm))
+	}
+}
+
+// rowsPerCm is the rows to the cm, derived where they are not known.
+func (q *question) rowsPerCm() float64 {
+	if q.in.StitchGauge != nil {
+		return q.st.PerCm() * plainRatio.Likely
+	}
+	return q.rw.PerCm()
+}
+
+// corners are the ways in which the gauge may be wrong at once: what its stitches and
+// its rows are to be multiplied by.
+func (q *question) corners() [][2]float64 {
+	off := q.in.GaugeOffPercent / 100
+	gauges := []float64{1}
+	if off > 0 {
+		gauges = []float64{1 - off, 1 + off}
+	}
+	ratios := []float64{1}
+	if q.in.StitchGauge != nil {
+		ratios = []float64{plainRatio.Low / plainRatio.Likely, plainRatio.High / plainRatio.Likely}
+	}
+	var all [][2]float64
+	for _, g := range gauges {
+		for _, r := range ratios {
+			all = append(all, [2]float64{g, g * r})
+		}
+	}
+	return all
+}
