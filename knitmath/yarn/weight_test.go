@@ -33,6 +33,13 @@ func TestListYarnWeights(t *testing.T) {
 			t.Errorf("%+v is not whole", r)
 		}
 	}
+}
+
+func TestOpenEndsOfWeights(t *testing.T) {
+	all, err := ListYarnWeights(WeightListInput{})
+	if err != nil {
+		t.Fatal(err)
+	}
 	lace, jumbo := all.Rows[0], all.Rows[7]
 	if lace.HighWrapsPerInch != nil || *lace.LowWrapsPerInch != 30 || jumbo.LowSpinnersWrapsPerInch != nil || jumbo.HighNeedleMm != nil ||
 		jumbo.LowStitches != nil || jumbo.HighNeedleUS != "" {

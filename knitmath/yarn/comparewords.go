@@ -1,0 +1,62 @@
+package yarn
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+var _ report.Answer = Comparison{}
+
+// verdictWords say a verdict.
+var verdictWords = [...]string{VerdictUnspecified: "The yarns could not be compared", VerdictFits: "The second yarn will do",
+	VerdictNearly: "The second yarn will nearly do", VerdictNo: "The second yarn will not do as it is"}
+
+// Summary says the verdict with what it rests on, and the balls.
+func (o Comparison) Summary() string {
+	s := verdictWords[o.Verdict]
+	for _, a := range o.Aspects {
+		if a.Verdict == o.Verdict && a.Verdict > VerdictFits {
+			s += ": " + firstClause(a.Why)
+			break
+		}
+	}
+	s += "."
+	if o.SecondBallCount != nil {
+		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM) + "."
+	}
+	return s
+}
+
+// firstClause is what stands before the first comma or colon.
+func firstClause(s string) string {
+	if i := strings.IndexAny(s, ",:"); i >= 0 {
+		return s[:i]
+	}
+	return s
+}
+
+// Directions say what to do before buying.
+func (o Comparison) Directions() []string {
+	if o.Verdict == VerdictNo {
+		return []string{"Hold more strands together, or recount the pattern at the gauge that the second yarn likes."}
+	}
+	return []string{"Knit a swatch of the second yarn to the pattern's gauge, wash it as the garment will be washed, and let it hang " +
+		"before you buy for all."}
+}
+
+// Sources says where the figures come from.
+func (o Comparison) Sources() []report.Source {
+	sources := []report.Source{
+		{Figure: "thickness ratio", Citation: "sqrt of the ratio of tex, of yarns as dense as one another",
+			Status: report.SourceStatusOwnDerivation},
+		{Figure: "fits within 5 %, nearly within 10 %", Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness",
+			Status: report.SourceStatusOwnDerivation},
+		spinnersCited,
+	}
+	if len(o.Aspects) > 2 {
+		sources = append(sources, report.Source{Figure: "drape and washing by fibre", Citation: "common practice",
+			Status: report.SourceStatusCommonPractice})
+	}
+	return sources
+}

@@ -1,0 +1,193 @@
+package yarn
+
+import (
+	"math/big"
+	"slices"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// A DescribeInput asks what a yarn is, from what is known of it. It mirrors
+// DescribeYarnRequest.
+type DescribeInput struct {
+	Count        *Count
+	WrapsPerInch *float64
+	Stitches     *float64
+	OverCm       *float64
+	NeedleMm     *float64
+	Spinning     Spinning
+	TwistPerCm   *float64
+	DisplayUnit  measure.DisplayUnit
+}
+
+// Ranges of what is known of a yarn.
+const (
+	MinWraps      = 0.5
+	MaxWraps      = 300.0
+	MinStitches   = 0.1
+	MaxStitches   = 1_000.0
+	DefaultOverCm = 10.0
+	MaxOverCm     = 100.0
+	MinNeedleMm   = 0.5
+	MaxNeedleMm   = 50.0
+	MinTwistPerCm = 0.01
+	MaxTwistPerCm = 100.0
+)
+
+// Basis is what a category was read by.
+type Basis int32
+
+// The bases, by how far they are trusted: the chart goes by gauge.
+const (
+	BasisUnspecified Basis = iota
+	BasisGauge
+	BasisLength
+	BasisSpinnersWraps
+	BasisStandardWraps
+)
+
+// A CategoryReading is the categories that one measure has: none in a gap, several where
+// ranges overlap.
+type CategoryReading struct {
+	Basis      Basis
+	Categories []int
+}
+
+// A Description is the answer to DescribeInput. Figures that need a count are nil without
+// one.
+type Description struct {
+	Categories       []Category
+	Readings         []CategoryReading
+	Tex              *float64
+	MetresPer100G    *float64
+	DiametersPerInch *float64
+	DiameterMm       *float64
+	LowWrapsPerInch  *float64
+	HighWrapsPerInch *float64
+	Twist            *Twist
+	Notices          []report.Notice
+
+	in   DescribeInput
+	yarn Thickness
+	unit measure.DisplayUnit
+}
+
+// DescribeYarn says which weight categories a yarn has by each measure that is given, which
+// they have in common, and how thick it is:
+//
+//	diameters per inch = k sqrt(yd/lb), compact yarn
+//	wraps per inch     = 0.35 to 0.39 sqrt(yd/lb), as knitting yarn is wrapped
+//
+// Those are two different things, and neither is made of the other. Where measures have no
+// category in common the answer goes by the one that is trusted most, gauge before length
+// before wraps, and says which disagree.
+func DescribeYarn(in DescribeInput) (Description, error) {
+	var c fault.Checks
+	yarn := vetDescription(&c, in)
+	if err := c.Err(); err != nil {
+		return Description{}, err
+	}
+	out := Description{in: in, unit: in.DisplayUnit, yarn: yarn}
+	nominal := out.read()
+	out.choose()
+	if in.Count != nil {
+		out.measure()
+	}
+	out.remark(nominal)
+	return out, nil
+}
+
+func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
+	if in.Count == nil && in.WrapsPerInch == nil && in.Stitches == nil {
+		for _, field := range []string{"count", "wraps_per_inch", "stitches"} {
+			c.Add(field, fault.ReasonRequired, "is missing, and so are the others; give count, wraps_per_inch or stitches")
+		}
+	}
+	if in.Count != nil {
+		yarn, _ = VetCount(c, "count", in.Count)
+	}
+	c.OptionalNumber("", "wraps_per_inch", in.WrapsPerInch, MinWraps, MaxWraps)
+	c.OptionalNumber("", "stitches", in.Stitches, MinStitches, MaxStitches)
+	c.OptionalNumber("", "over_cm", in.OverCm, measure.MinCm, MaxOverCm)
+	c.OptionalNumber("", "needle_mm", in.NeedleMm, MinNeedleMm, MaxNeedleMm)
+	fault.Enum(c, "", "spinning", in.Spinning, SpinningSilk)
+	c.OptionalNumber("", "twist_per_cm", in.TwistPerCm, MinTwistPerCm, MaxTwistPerCm)
+	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil, "count")
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	return yarn
+}
+
+// read finds the categories by each measure; nominal is true where the gauge has one only
+// because 4 in are taken for 10 cm.
+func (o *Description) read() (nominal bool) {
+	add := func(b Basis, has func(category int) bool) {
+		r := CategoryReading{Basis: b}
+		for i := range weightCharts {
+			if has(i) {
+				r.Categories = append(r.Categories, i)
+			}
+		}
+		o.Readings = append(o.Readings, r)
+	}
+	if o.in.Stitches != nil {
+		var found []Category
+		found, nominal = Categories(new(big.Rat).Quo(DecimalOf(*o.in.Stitches), DecimalOf(fault.Or(o.in.OverCm, DefaultOverCm))))
+		add(BasisGauge, func(i int) bool { return slices.ContainsFunc(found, func(c Category) bool { return c.Category == i }) })
+	}
+	if o.in.Count != nil {
+		// The chart is printed in whole yards, which leave gaps of less than one.
+		yards := float64(measure.RoundHalfUp(nearest(o.yarn.Tex.In(CountSystemYardsPerPound))))
+		add(BasisLength, func(i int) bool { return weightCharts[i].yards != span{} && weightCharts[i].yards.has(yards) })
+	}
+	if w := o.in.WrapsPerInch; w != nil {
+		add(BasisSpinnersWraps, func(i int) bool { return weightCharts[i].spinners != span{} && weightCharts[i].spinners.has(*w) })
+		add(BasisStandardWraps, func(i int) bool { return weightCharts[i].wraps.has(*w) })
+	}
+	return nominal
+}
+
+// choose takes the categories of the first reading that has any, and of those what the
+// later ones have too.
+func (o *Description) choose() {
+	var chosen []int
+	for _, r := range o.Readings {
+		if both := common(chosen, r.Categories); len(chosen) == 0 {
+			chosen = r.Categories
+		} else if len(both) > 0 {
+			chosen = both
+		}
+	}
+	for _, i := range chosen {
+		o.Categories = append(o.Categories, yarnWeights[i].category(i))
+	}
+}
+
+// common are the numbers that two lists have both.
+func common(a, b []int) []int {
+	var both []int
+	for _, n := range a {
+		if slices.Contains(b, n) {
+			both = append(both, n)
+		}
+	}
+	return both
+}
+
+// measure fills in how thick the yarn is.
+func (o *Description) measure() {
+	tex, band := o.yarn.Tex.Float(), nearest(o.yarn.Tex.In(CountSystemMetresPer100G))
+	root := rootYards(o.yarn.Tex)
+	diameters := diameterRules[o.in.Spinning].k * root
+	diameter, low, high := 25.4/diameters, lowWraps*root, highWraps*root
+	o.Tex, o.MetresPer100G, o.DiametersPerInch, o.DiameterMm = &tex, &band, &diameters, &diameter
+	o.LowWrapsPerInch, o.HighWrapsPerInch = &low, &high
+	if o.in.TwistPerCm != nil {
+		twist := twistOf(o.yarn.Tex, *o.in.TwistPerCm, diameter/10)
+		o.Twist = &twist
+	}
+}
+
+// Cost is the price of a description.
+func (DescribeInput) Cost() int { return 30 }

@@ -1,0 +1,168 @@
+package yarn
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
+)
+
+func described(t *testing.T, in DescribeInput) Description {
+	t.Helper()
+	out, err := DescribeYarn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	knittest.CheckFinite(t, out)
+	return out
+}
+
+// One, two and no category, by each measure and by several: what is chosen, and what is
+// said to disagree. Ranges from the charts in testdata/yarn/yarn_weights.csv.
+func TestCategoriesOfYarns(t *testing.T) {
+	band := func(m float64) *Count { return &Count{Number: &m, System: CountSystemMetresPer100G} }
+	for _, c := range []struct {
+		name string
+		in   DescribeInput
+		want []int
+		says []report.Reason
+	}{
+		{"a gauge", DescribeInput{Stitches: new(22.0)}, []int{3}, nil},
+		{"two by gauge", DescribeInput{Stitches: new(23.5)}, []int{2, 3}, []report.Reason{SeveralCategories}},
+		{"a gap of the gauge", DescribeInput{Stitches: new(20.5), OverCm: new(10.16)}, nil, []report.Reason{NoCategory}},
+		{"nominal", DescribeInput{Stitches: new(20.0)}, []int{4}, []report.Reason{NominalGauge}},
+		// 230 m/100 g are 1,141 yd/lb.
+		{"a band", DescribeInput{Count: band(230)}, []int{3}, nil},
+		{"gauge narrowed by length", DescribeInput{Stitches: new(23.5), Count: band(230)}, []int{3}, nil},
+		// 400 m/100 g are 1,984 yd/lb: Super Fine, not Light.
+		{"gauge against length", DescribeInput{Stitches: new(22.0), Count: band(400)}, []int{3}, []report.Reason{Disagrees}},
+		// 12 wraps: Light by the spinners' chart; Fine, Light or Medium by the standard one.
+		{"wraps", DescribeInput{WrapsPerInch: new(12.0)}, []int{3}, nil},
+		{"a gap of the wraps", DescribeInput{WrapsPerInch: new(15.5)}, []int{1, 2}, []report.Reason{NoCategory, SeveralCategories, ChartsDiffer}},
+		// 25 wraps: Lace by one chart, Super Fine by the other.
+		{"charts that differ", DescribeInput{WrapsPerInch: new(25.0)}, []int{0}, []report.Reason{Disagrees, ChartsDiffer}},
+		// 200 m/100 g are 992 yd/lb: 11 to 12 wraps, not 30.
+		{"diameters taken for wraps", DescribeInput{Count: band(200), WrapsPerInch: new(30.0)}, []int{3},
+			[]report.Reason{Disagrees, Disagrees, WrapsUnexpected}},
+		{"needle", DescribeInput{Stitches: new(22.0), NeedleMm: new(6.0)}, []int{3}, []report.Reason{NeedleUnusual}},
+		{"usual needle", DescribeInput{Stitches: new(22.0), NeedleMm: new(4.0)}, []int{3}, nil},
+		{"plied count", DescribeInput{Count: &Count{Notation: "2/8 Nm"}}, []int{1}, []report.Reason{OtherReading, NoContraction}},
+	} {
+		out := described(t, c.in)
+		var got []int
+		for _, k := range out.Categories {
+			got = append(got, k.Category)
+		}
+		var says []report.Reason
+		for _, n := range out.Notices {
+			says = append(says, n.Reason)
+		}
+		if !slices.Equal(got, c.want) || !slices.Equal(says, c.says) {
+			t.Errorf("%s: %v %v, want %v %v", c.name, got, says, c.want, c.says)
+		}
+		if out.Summary() == "" || len(out.Sources()) == 0 {
+			t.Errorf("%s: no words", c.name)
+		}
+	}
+}
+
+// A published example: 3,360 yards to the pound with k 0.9 are 52 diameters to the inch
+// (52.17), from the weaving reference page. Wraps of the same yarn are another number.
+func TestDiametersAreNotWraps(t *testing.T) {
+	out := described(t, DescribeInput{Count: &Count{Number: new(3_360.0), System: CountSystemYardsPerPound}})
+	knittest.Near(t, "diameters per inch", *out.DiametersPerInch, 52, 0.5)
+	knittest.Near(t, "diameter", *out.DiameterMm**out.DiametersPerInch, 25.4, 1e-12)
+	knittest.Near(t, "wraps", *out.LowWrapsPerInch / *out.DiametersPerInch, 0.35/0.9, 1e-12)
+	knittest.Near(t, "wraps", *out.HighWrapsPerInch / *out.DiametersPerInch, 0.39/0.9, 1e-12)
+}
+
+// Diameters to the cm are 0.2329, 0.2496 and 0.2634 x sqrt(m/kg) for k 0.84, 0.90, 0.95.
+func TestDiametersInMetres(t *testing.T) {
+	for spinning, want := range map[Spinning]float64{SpinningWoollen: 0.2329, SpinningWorsted: 0.2496, SpinningCotton: 0.2634} {
+		out := described(t, DescribeInput{Count: &Count{Number: new(10.0), System: CountSystemMetric}, Spinning: spinning})
+		knittest.Near(t, "per cm", *out.DiametersPerInch/2.54, want*math.Sqrt(10_000), 0.01)
+	}
+}
+
+// An examination question has a twist factor of 38.28 (turns to the cm, sqrt tex) in a yarn
+// of 29.5 tex, and asks for the twist multiplier with Ne 30: 3.27.
+//
+// Source: GATE Textile Engineering 2006, question 31.
+func TestTwist(t *testing.T) {
+	perCm := 38.28 / math.Sqrt(29.5)
+	out := described(t, DescribeInput{Count: &Count{Number: new(29.5), System: CountSystemTex}, TwistPerCm: &perCm})
+	knittest.Near(t, "TF", out.Twist.Factor, 38.28, 1e-9)
+	knittest.Near(t, "TM", out.Twist.PerInch/math.Sqrt(30), 3.27, 0.005)
+	// By hand: a yarn of 2.54 cm / D with 1/(pi d) turns to the cm stands at 45 degrees.
+	d := *out.DiameterMm / 10
+	steep := 1 / (math.Pi * d)
+	out = described(t, DescribeInput{Count: &Count{Number: new(29.5), System: CountSystemTex}, TwistPerCm: &steep})
+	knittest.Near(t, "angle", out.Twist.AngleDegrees, 45, 1e-9)
+}
+
+func TestDescribeFaults(t *testing.T) {
+	_, err := DescribeYarn(DescribeInput{})
+	knittest.WantViolations(t, err, "count REQUIRED", "wraps_per_inch REQUIRED", "stitches REQUIRED")
+	_, err = DescribeYarn(DescribeInput{WrapsPerInch: new(math.NaN()), Stitches: new(0.0), OverCm: new(101.0), NeedleMm: new(-1.0),
+		Spinning: 5, TwistPerCm: new(0.0), DisplayUnit: 3})
+	knittest.WantViolations(t, err, "wraps_per_inch NOT_FINITE", "stitches OUT_OF_RANGE", "over_cm OUT_OF_RANGE", "needle_mm OUT_OF_RANGE",
+		"spinning UNKNOWN_VALUE", "twist_per_cm OUT_OF_RANGE", "twist_per_cm CONTRADICTORY", "display_unit UNKNOWN_VALUE")
+}
+
+func TestDescriptionWords(t *testing.T) {
+	for want, in := range map[string]DescribeInput{
+		"Light (3): usually 21 to 24 stitches to 4 in on 3.75 to 4.5 mm. It is 434.8 tex, 230 m/100 g.": {
+			Count: &Count{Notation: "230 m/100 g"}},
+		"Fine (2) or Light (3): usually 23 to 26 stitches to 4 in on 3.25 to 3.75 mm, or 21 to 24 stitches on 3.75 to 4.5 mm.": {
+			Stitches: new(23.5)},
+		"No weight category: it lies in the gaps of the chart.":                  {Stitches: new(20.5), OverCm: new(10.16)},
+		"Jumbo (7): usually at most 6 stitches to 4 in on 12.75 mm and thicker.": {Stitches: new(5.0)},
+	} {
+		if got := described(t, in).Summary(); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+	if d := described(t, DescribeInput{WrapsPerInch: new(12.0)}).Directions(); len(d) != 1 || !strings.Contains(d[0], "ruler") {
+		t.Errorf("%q", d)
+	}
+}
+
+func FuzzDescribeYarn(f *testing.F) {
+	f.Add(230.0, 12.0, 22.0, 10.0, 4.0, 3.0, int32(1), uint8(63))
+	f.Fuzz(func(t *testing.T, number, wraps, stitches, over, needle, twist float64, spinning int32, given uint8) {
+		in := DescribeInput{Spinning: Spinning(spinning)}
+		if given&1 != 0 {
+			in.Count = &Count{Number: &number, System: CountSystemMetresPer100G}
+		}
+		for i, p := range []struct {
+			to **float64
+			x  *float64
+		}{{&in.WrapsPerInch, &wraps}, {&in.Stitches, &stitches}, {&in.OverCm, &over}, {&in.NeedleMm, &needle}, {&in.TwistPerCm, &twist}} {
+			if given&(2<<i) != 0 {
+				*p.to = p.x
+			}
+		}
+		out, err := DescribeYarn(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			return
+		}
+		knittest.CheckFinite(t, out)
+		if out.Summary() == "" || len(out.Sources()) == 0 {
+			t.Fatal("no words")
+		}
+	})
+}
+
+func BenchmarkDescribeYarn(b *testing.B) {
+	in := DescribeInput{Count: &Count{Notation: "230 m/100 g"}, Stitches: new(22.0), WrapsPerInch: new(12.0)}
+	for b.Loop() {
+		out, err := DescribeYarn(in)
+		if err != nil || out.Summary() == "" || len(out.Sources()) == 0 {
+			b.Fatal(err)
+		}
+	}
+}

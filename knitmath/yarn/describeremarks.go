@@ -1,0 +1,112 @@
+package yarn
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of the notices on what a yarn is.
+const (
+	// NoCategory: a measure lies in a gap of the chart. Field is that measure.
+	NoCategory report.Reason = "NO_CATEGORY"
+	// SeveralCategories: all that was given leaves more than one. Field is empty.
+	SeveralCategories report.Reason = "SEVERAL_CATEGORIES"
+	// Disagrees: a measure has no category in common with the one that the answer goes by.
+	// Field is that measure.
+	Disagrees report.Reason = "DISAGREES"
+	// WrapsUnexpected: the wraps are not those that yarn of the count has. Field is
+	// wraps_per_inch.
+	WrapsUnexpected report.Reason = "WRAPS_UNEXPECTED"
+	// NeedleUnusual: the needle is outside the range of the category. Field is needle_mm.
+	NeedleUnusual report.Reason = "NEEDLE_UNUSUAL"
+	// NominalGauge: the category holds only because 4 in are taken for 10 cm. Field is
+	// stitches.
+	NominalGauge report.Reason = "NOMINAL_GAUGE"
+)
+
+// basisFields are where each measure stands in the question.
+var basisFields = [...]string{BasisGauge: "stitches", BasisLength: "count", BasisSpinnersWraps: "wraps_per_inch",
+	BasisStandardWraps: "wraps_per_inch"}
+
+// basisWords name the measures.
+var basisWords = [...]string{BasisUnspecified: "", BasisGauge: "gauge", BasisLength: "length to the pound",
+	BasisSpinnersWraps: "wraps by the spinners' chart", BasisStandardWraps: "wraps by the standard chart"}
+
+// remark says what is in a gap, what is open, and what disagrees with what.
+func (o *Description) remark(nominal bool) {
+	add := func(reason report.Reason, field, text string) {
+		o.Notices = append(o.Notices, report.Notice{Reason: reason, Field: field, Description: text})
+	}
+	chosen := make([]int, len(o.Categories))
+	for i, c := range o.Categories {
+		chosen[i] = c.Category
+	}
+	for _, r := range o.Readings {
+		switch {
+		case len(r.Categories) == 0:
+			add(NoCategory, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it lies in a gap of the chart, which is no partition")
+		case len(common(chosen, r.Categories)) == 0:
+			add(Disagrees, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it is "+categoryWords(r.Categories)+
+				", which is not what the answer goes by: measure again, or trust a swatch")
+		}
+	}
+	if len(chosen) > 1 {
+		add(SeveralCategories, "", "the ranges overlap: it is "+categoryWords(chosen)+" as far as can be said")
+	}
+	if nominal {
+		add(NominalGauge, "stitches", "is in a range only because the trade takes 4 in for 10 cm, which are 1.6 % apart")
+	}
+	o.remarkWraps(add)
+	if mm := o.in.NeedleMm; mm != nil && len(chosen) > 0 && !o.usualNeedle(*mm) {
+		add(NeedleUnusual, "needle_mm", "is not usual for "+categoryWords(chosen)+
+			": thicker makes the fabric open, as in lace, thinner makes it dense")
+	}
+	if o.in.Count != nil {
+		o.Notices = append(o.Notices, o.yarn.remarks("count")...)
+	}
+}
+
+// remarkWraps compares wraps with the two charts and with the count.
+func (o *Description) remarkWraps(add func(report.Reason, string, string)) {
+	w := o.in.WrapsPerInch
+	if w == nil {
+		return
+	}
+	last := len(o.Readings)
+	if spinners, standard := o.Readings[last-2], o.Readings[last-1]; len(common(spinners.Categories, standard.Categories)) == 0 {
+		add(ChartsDiffer, "wraps_per_inch", "the two charts of wraps have no category in common here: "+
+			"they differ by up to a factor of two, so go by a swatch")
+	}
+	if o.LowWrapsPerInch != nil && (*w < *o.LowWrapsPerInch*0.8 || *w > *o.HighWrapsPerInch*1.25) {
+		add(WrapsUnexpected, "wraps_per_inch", "yarn of this count is wrapped about "+measure.Decimal(*o.LowWrapsPerInch, 0)+" to "+
+			measure.Decimal(*o.HighWrapsPerInch, 0)+" times to the inch; it may have been pulled or pushed, or be very lofty or very dense")
+	}
+}
+
+// usualNeedle reports whether a needle is within the range of one of the categories.
+func (o *Description) usualNeedle(mm float64) bool {
+	for _, c := range o.Categories {
+		if mm >= c.LowNeedleMm && (c.HighNeedleMm == nil || mm <= *c.HighNeedleMm) {
+			return true
+		}
+	}
+	return false
+}
+
+// categoryWords are categories by name and number: "Fine (2) or Light (3)".
+func categoryWords(numbers []int) string {
+	s := ""
+	for i, n := range numbers {
+		switch {
+		case i == 0:
+		case i == len(numbers)-1:
+			s += " or "
+		default:
+			s += ", "
+		}
+		s += yarnWeights[n].name + " (" + strconv.Itoa(n) + ")"
+	}
+	return s
+}

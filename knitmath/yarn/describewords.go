@@ -1,0 +1,72 @@
+package yarn
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+var _ report.Answer = Description{}
+
+// Summary says the category, the gauge and the needle that are usual, and how thick it is.
+func (o Description) Summary() string {
+	s := "No weight category: it lies in the gaps of the chart."
+	if len(o.Categories) > 0 {
+		numbers := make([]int, len(o.Categories))
+		for i, c := range o.Categories {
+			numbers[i] = c.Category % len(yarnWeights)
+		}
+		s = categoryWords(numbers) + ": usually " + o.Categories[0].stitchWords() + " to 4 in on " + o.Categories[0].needleWords()
+		for _, c := range o.Categories[1:] {
+			s += ", or " + c.stitchWords() + " on " + c.needleWords()
+		}
+		s += "."
+	}
+	if !o.yarn.Tex.IsZero() {
+		s += " It is " + significant(o.yarn.Tex.Float()) + " tex, " + bandWords(o.unit, o.yarn.Tex) + "."
+	}
+	return s
+}
+
+// stitchWords are the stitches of a category.
+func (c Category) stitchWords() string {
+	if c.LowStitches == nil {
+		return "at most " + report.CountOf(c.HighStitches, "stitches")
+	}
+	return strconv.Itoa(*c.LowStitches) + " to " + report.CountOf(c.HighStitches, "stitches")
+}
+
+// needleWords are its needles.
+func (c Category) needleWords() string {
+	if c.HighNeedleMm == nil {
+		return measure.Decimal(c.LowNeedleMm, 2) + " mm and thicker"
+	}
+	return measure.Decimal(c.LowNeedleMm, 2) + " to " + measure.Decimal(*c.HighNeedleMm, 2) + " mm"
+}
+
+// Directions say how to wrap, where that was asked with.
+func (o Description) Directions() []string {
+	if o.in.WrapsPerInch == nil {
+		return nil
+	}
+	return []string{"Wrap the yarn round a ruler for 2 in, side by side without pulling or pushing, count, and halve; do it in three places."}
+}
+
+// Sources says where the figures come from.
+func (o Description) Sources() []report.Source {
+	sources := []report.Source{CategoriesCited}
+	if o.in.WrapsPerInch != nil {
+		sources = append(sources, wrapsCited)
+	}
+	if o.in.WrapsPerInch != nil || o.in.Count != nil {
+		sources = append(sources, spinnersCited)
+	}
+	if o.in.Count != nil {
+		sources = append(sources, countSources[o.yarn.System], diameterRules[o.in.Spinning].cited, expectedWrapsCited)
+	}
+	if o.in.TwistPerCm != nil {
+		sources = append(sources, twistCited)
+	}
+	return sources
+}
