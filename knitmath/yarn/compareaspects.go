@@ -27,14 +27,15 @@ func (o *Comparison) compare(first, second comparedYarn) {
 		o.Aspects = append(o.Aspects, AspectResult{a, v, why})
 		o.Verdict = max(o.Verdict, v)
 	}
-	add(AspectThickness, judgedTex(first.together, second.together), "the second is "+apart(o.ThicknessRatio, "thicker", "thinner")+
+	add(AspectThickness, judgedTex(first.together, second.together), "the second is "+
+		apart(o.ThicknessRatio, "thicker", "thinner", "as thick as the first")+
 		", as far as length and mass tell: a lofty yarn is thicker than that, a dense one thinner")
 	if a, b := o.FirstWrapsPerInch, o.SecondWrapsPerInch; a != nil && b != nil {
-		add(AspectWraps, judged(*b / *a), "the second has "+apart(*b / *a, "more wraps", "fewer wraps")+" to the inch")
+		add(AspectWraps, judged(*b / *a), "the second has "+apart(*b / *a, "more wraps", "fewer wraps", "as many wraps")+" to the inch")
 	}
 	if a, b := first.in.Stitches, second.in.Stitches; a != nil && b != nil {
 		ratio := *b / fault.Or(second.in.OverCm, DefaultOverCm) / (*a / fault.Or(first.in.OverCm, DefaultOverCm))
-		add(AspectGauge, judged(ratio), "the second is knit to "+apart(ratio, "more stitches", "fewer stitches"))
+		add(AspectGauge, judged(ratio), "the second is knit to "+apart(ratio, "more stitches", "fewer stitches", "as many stitches"))
 	}
 	if len(first.in.Fibres) == 0 || len(second.in.Fibres) == 0 {
 		return
@@ -51,7 +52,7 @@ func (o *Comparison) compare(first, second comparedYarn) {
 	case b:
 		add(AspectWashing, VerdictNearly, "the second may felt where the first does not: wash by hand in cool water unless its band allows more")
 	default:
-		add(AspectWashing, VerdictNearly, "the second is not likely to felt, so felting that the pattern asks for would not happen")
+		add(AspectWashing, VerdictFits, "the second is not likely to felt: easier to wash, and no good for a pattern that is felted")
 	}
 }
 
@@ -82,11 +83,12 @@ func judged(ratio float64) Verdict {
 	return VerdictNo
 }
 
-// apart says a ratio as a percentage in one of two directions.
-func apart(ratio float64, more, less string) string {
+// apart says a ratio as a percentage in one of two directions, or that it is the same to
+// half a percent.
+func apart(ratio float64, more, less, same string) string {
 	switch percent := measure.Decimal(math.Abs(ratio-1)*100, 0); {
 	case percent == "0":
-		return "within half a percent of the first: neither " + more + " nor " + less
+		return same
 	case ratio > 1:
 		return percent + " % " + more
 	default:

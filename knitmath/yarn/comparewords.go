@@ -17,7 +17,7 @@ func (o Comparison) Summary() string {
 	s := verdictWords[o.Verdict]
 	for _, a := range o.Aspects {
 		if a.Verdict == o.Verdict && a.Verdict > VerdictFits {
-			s += ": " + firstClause(a.Why)
+			s += ": " + a.inShort()
 			break
 		}
 	}
@@ -28,12 +28,16 @@ func (o Comparison) Summary() string {
 	return s
 }
 
-// firstClause is what stands before the first comma or colon.
-func firstClause(s string) string {
-	if i := strings.IndexAny(s, ",:"); i >= 0 {
-		return s[:i]
+// inShort is why an aspect is no fit, for the summary.
+func (a AspectResult) inShort() string {
+	switch a.Aspect {
+	case AspectDrape:
+		return "its fabric is likely to hang otherwise"
+	case AspectWashing:
+		return "it may felt"
 	}
-	return s
+	why, _, _ := strings.Cut(a.Why, ",")
+	return why
 }
 
 // Directions say what to do before buying.

@@ -40,10 +40,7 @@ func (t Thickness) remarks(field string) []report.Notice {
 	}
 	w := t.read
 	if w.other != nil {
-		other := w.other.thickness(contraction(nil))
-		add(OtherReading, "notation", "is taken for "+strconv.Itoa(t.Plies)+" plies of "+significant(nearest(t.Single.In(t.System)))+
-			"; some would mean "+strconv.Itoa(other.Plies)+" plies of "+significant(nearest(other.Single.In(t.System)))+", which is "+
-			significant(other.Tex.Float())+" tex in all: ask whoever wrote it, or count the plies")
+		add(OtherReading, "notation", w.otherWords())
 	}
 	if w.filaments {
 		add(Filaments, "notation", "a number behind the stroke is of the filaments in this system, so the yarn is taken as one; "+
@@ -68,6 +65,19 @@ func (t Thickness) remarks(field string) []report.Notice {
 			"what is not known, and follow your local rules for having it looked at")
 	}
 	return found
+}
+
+// otherWords say what was taken, and what some would mean.
+func (w written) otherWords() string {
+	other := w.other
+	tex := significant(other.thickness(contraction(nil)).Tex.Float())
+	if other.plies == w.plies {
+		return "is taken for the tex of a single; some leave out the R of a yarn that has " + tex + " tex in all: ask whoever wrote it, " +
+			"or weigh a length"
+	}
+	return "is taken for " + strconv.Itoa(w.plies) + " plies and a count of " + significant(nearest(w.number)) + "; some would mean " +
+		strconv.Itoa(other.plies) + " plies and a count of " + significant(nearest(other.number)) + ", which is " + tex +
+		" tex in all: ask whoever wrote it, or count the plies"
 }
 
 // cuts are the systems whose unit is called a cut.

@@ -22,6 +22,9 @@ func (o Description) Summary() string {
 			s += ", or " + c.stitchWords() + " on " + c.needleWords()
 		}
 		s += "."
+		if numbers[0] == 0 {
+			s += " Lace is mostly worked on thicker needles than that."
+		}
 	}
 	if !o.yarn.Tex.IsZero() {
 		s += " It is " + significant(o.yarn.Tex.Float()) + " tex, " + bandWords(o.unit, o.yarn.Tex) + "."

@@ -41,6 +41,8 @@ var carriers = []struct {
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(estimateIn), outBy(estimateOut)},
 	{&knitmathv1.ConvertYarnCountRequest{}, &knitmathv1.ConvertYarnCountResponse{}, inBy(countConversionIn), outBy(countConversionOut)},
+	{&knitmathv1.DescribeYarnRequest{}, &knitmathv1.DescribeYarnResponse{}, inBy(descriptionIn), outBy(descriptionOut)},
+	{&knitmathv1.CompareYarnsRequest{}, &knitmathv1.CompareYarnsResponse{}, inBy(comparisonIn), outBy(comparisonOut)},
 	{&knitmathv1.ListNeedleSizesRequest{}, &knitmathv1.ListNeedleSizesResponse{}, inBy(needleListIn), outBy(needleListOut)},
 	{&knitmathv1.ListYarnWeightsRequest{}, &knitmathv1.ListYarnWeightsResponse{}, inBy(weightListIn), outBy(weightListOut)},
 	{&knitmathv1.ListBodySizesRequest{}, &knitmathv1.ListBodySizesResponse{}, inBy(bodyListIn), outBy(bodyListOut)},

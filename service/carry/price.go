@@ -25,7 +25,7 @@ var prices = pricesOf(
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
-	priceOf(countConversionIn),
+	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
 	priceOf(estimateIn), priceOf(remainingIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),

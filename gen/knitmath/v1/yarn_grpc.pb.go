@@ -25,6 +25,8 @@ const (
 	YarnService_EstimateYarn_FullMethodName      = "/knitmath.v1.YarnService/EstimateYarn"
 	YarnService_ListYarnWeights_FullMethodName   = "/knitmath.v1.YarnService/ListYarnWeights"
 	YarnService_PlanRemainingYarn_FullMethodName = "/knitmath.v1.YarnService/PlanRemainingYarn"
+	YarnService_DescribeYarn_FullMethodName      = "/knitmath.v1.YarnService/DescribeYarn"
+	YarnService_CompareYarns_FullMethodName      = "/knitmath.v1.YarnService/CompareYarns"
 )
 
 // YarnServiceClient is the client API for YarnService service.
@@ -46,6 +48,11 @@ type YarnServiceClient interface {
 	// still to work, with what margin, and after which row at the latest a border
 	// has to be begun; or how far it goes in a shape that grows or narrows.
 	PlanRemainingYarn(ctx context.Context, in *PlanRemainingYarnRequest, opts ...grpc.CallOption) (*PlanRemainingYarnResponse, error)
+	// DescribeYarn says which weight categories a yarn has, by each measure that is known
+	// of it and by all of them, and how thick it is.
+	DescribeYarn(ctx context.Context, in *DescribeYarnRequest, opts ...grpc.CallOption) (*DescribeYarnResponse, error)
+	// CompareYarns says whether one yarn will do for another, and how many balls of it.
+	CompareYarns(ctx context.Context, in *CompareYarnsRequest, opts ...grpc.CallOption) (*CompareYarnsResponse, error)
 }
 
 type yarnServiceClient struct {
@@ -96,6 +103,26 @@ func (c *yarnServiceClient) PlanRemainingYarn(ctx context.Context, in *PlanRemai
 	return out, nil
 }
 
+func (c *yarnServiceClient) DescribeYarn(ctx context.Context, in *DescribeYarnRequest, opts ...grpc.CallOption) (*DescribeYarnResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(DescribeYarnResponse)
+	err := c.cc.Invoke(ctx, YarnService_DescribeYarn_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
+func (c *yarnServiceClient) CompareYarns(ctx context.Context, in *CompareYarnsRequest, opts ...grpc.CallOption) (*CompareYarnsResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(CompareYarnsResponse)
+	err := c.cc.Invoke(ctx, YarnService_CompareYarns_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // YarnServiceServer is the server API for YarnService service.
 // All implementations must embed UnimplementedYarnServiceServer
 // for forward compatibility.
@@ -115,6 +142,11 @@ type YarnServiceServer interface {
 	// still to work, with what margin, and after which row at the latest a border
 	// has to be begun; or how far it goes in a shape that grows or narrows.
 	PlanRemainingYarn(context.Context, *PlanRemainingYarnRequest) (*PlanRemainingYarnResponse, error)
+	// DescribeYarn says which weight categories a yarn has, by each measure that is known
+	// of it and by all of them, and how thick it is.
+	DescribeYarn(context.Context, *DescribeYarnRequest) (*DescribeYarnResponse, error)
+	// CompareYarns says whether one yarn will do for another, and how many balls of it.
+	CompareYarns(context.Context, *CompareYarnsRequest) (*CompareYarnsResponse, error)
 	mustEmbedUnimplementedYarnServiceServer()
 }
 
@@ -136,6 +168,12 @@ func (UnimplementedYarnServiceServer) ListYarnWeights(context.Context, *ListYarn
 }
 func (UnimplementedYarnServiceServer) PlanRemainingYarn(context.Context, *PlanRemainingYarnRequest) (*PlanRemainingYarnResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanRemainingYarn not implemented")
+}
+func (UnimplementedYarnServiceServer) DescribeYarn(context.Context, *DescribeYarnRequest) (*DescribeYarnResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method DescribeYarn not implemented")
+}
+func (UnimplementedYarnServiceServer) CompareYarns(context.Context, *CompareYarnsRequest) (*CompareYarnsResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method CompareYarns not implemented")
 }
 func (UnimplementedYarnServiceServer) mustEmbedUnimplementedYarnServiceServer() {}
 func (UnimplementedYarnServiceServer) testEmbeddedByValue()                     {}
@@ -230,6 +268,42 @@ func _YarnService_PlanRemainingYarn_Handler(srv interface{}, ctx context.Context
 	return interceptor(ctx, in, info, handler)
 }
 
+func _YarnService_DescribeYarn_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(DescribeYarnRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).DescribeYarn(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_DescribeYarn_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).DescribeYarn(ctx, req.(*DescribeYarnRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
+func _YarnService_CompareYarns_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(CompareYarnsRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).CompareYarns(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_CompareYarns_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).CompareYarns(ctx, req.(*CompareYarnsRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // YarnService_ServiceDesc is the grpc.ServiceDesc for YarnService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -252,6 +326,14 @@ var YarnService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanRemainingYarn",
 			Handler:    _YarnService_PlanRemainingYarn_Handler,
+		},
+		{
+			MethodName: "DescribeYarn",
+			Handler:    _YarnService_DescribeYarn_Handler,
+		},
+		{
+			MethodName: "CompareYarns",
+			Handler:    _YarnService_CompareYarns_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},
