@@ -43,6 +43,23 @@ func TestYokePercentageSystem(t *testing.T) {
 	checkYoke(t, in, out)
 }
 
+// Left free, the system's own example stays as it is: of its last round [k1, k2tog, k2tog] 26
+// times leaves [k2tog] twice, which is still less to remember than a round more that
+// adjusts the count so that it comes out (269, 202, 135, 81).
+func TestYokePercentageSystemIsEasyAsItIs(t *testing.T) {
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200}
+	out, err := PlanCircularYoke(in)
+	if err != nil || len(out.DecreaseRounds) != 3 {
+		t.Fatalf("%+v, %v", out.DecreaseRounds, err)
+	}
+	checkYoke(t, in, out)
+	for i, want := range []int{201, 134, 80} {
+		if got := out.DecreaseRounds[i].EndStitches; got != want {
+			t.Errorf("decrease round %d leaves %d, want %d", i+1, got, want)
+		}
+	}
+}
+
 // The earlier book's thirds, as an own schedule without a neck: 268 * (2/3)^3 =
 // 79.4, so 79 stitches; 268 -> 179 -> 120 (or 119) -> 79.
 //
