@@ -42,7 +42,9 @@ func serveCached(w http.ResponseWriter, r *http.Request, next http.Handler, made
 		return
 	}
 	h := w.Header()
-	h.Set("Cache-Control", cacheControl)
+	if h.Get("Cache-Control") == "" {
+		h.Set("Cache-Control", cacheControl)
+	}
 	if len(madeOf) > 0 {
 		h.Set("ETag", tag(append(madeOf, h.Get("Content-Encoding"))...))
 	}

@@ -48,7 +48,7 @@ func (f *jsonFace) judged(w http.ResponseWriter, r *http.Request) (_ *http.Reque
 		return r, true
 	}
 	c, refused := f.callers.gate.Judge(caller.Presented{
-		Header: r.Header.Values, Peer: r.RemoteAddr, Document: isPage(r.URL.Path)})
+		Header: r.Header.Values, Peer: r.RemoteAddr, Document: isPage(r.URL.Path) || f.isShown(r.URL.Path)})
 	r = r.WithContext(caller.With(r.Context(), c))
 	if refused != nil {
 		if r.ProtoMajor == 1 && (r.ContentLength < 0 || r.ContentLength > maxUnread) {

@@ -19,6 +19,7 @@ import (
 	"example.com/knitmath/gen/openapi"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/service/conns"
+	"example.com/knitmath/service/web"
 )
 
 const jsonType = "application/json"
@@ -32,6 +33,7 @@ type jsonFace struct {
 	routes  map[string]route
 	gateway http.Handler
 	index   []byte
+	site    *web.Site
 	release Release
 	metrics *metrics
 	callers callers
@@ -49,6 +51,9 @@ func newJSONFace(
 		return nil, err
 	}
 	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, metrics: m, callers: who, admission: in}
+	if face.site, err = web.New(); err != nil {
+		return nil, err
+	}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
@@ -90,6 +95,9 @@ func (f *jsonFace) label(r *http.Request) string {
 	if _, known := f.routes[r.URL.Path]; known || isPage(r.URL.Path) {
 		return r.URL.Path
 	}
+	if f.isShown(r.URL.Path) {
+		return "pages"
+	}
 	return "other"
 }
 
@@ -121,7 +129,7 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	switch {
-	case isPage(r.URL.Path):
+	case isPage(r.URL.Path) || f.isShown(r.URL.Path):
 		f.page(w, r, reading)
 	case !known:
 		f.refuse(w, r, http.StatusNotFound, refusal(codes.NotFound, "UNKNOWN_PATH",
@@ -137,9 +145,15 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 
 // page serves the documents that are no questions.
 func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
+	if r.URL.Path == web.Start {
+		w.Header().Add("Vary", "Accept")
+	}
+	file, shown := f.pageFile(r)
 	switch {
 	case !reading:
 		f.wrongMethod(w, r, "GET, HEAD")
+	case shown:
+		f.show(w, r, file)
 	case r.URL.Path == "/":
 		f.document(w, r, "text/plain; charset=utf-8", f.index)
 	case r.URL.Path == versionPath:

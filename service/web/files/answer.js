@@ -1,0 +1,132 @@
+// An answer as a person reads it: the sentence, the drawing, the directions with rows
+// to tick off, the figures, and where they come from. The parts stay where they are
+// and only what is in them changes, so that nothing flickers or closes by itself.
+
+import { el } from './element.js';
+import { bars, picture } from './picture.js';
+import { sized } from './units.js';
+import { isValue, labelled, standing, valueWord } from './words.js';
+
+// shownApart are the parts of an answer that are no figures.
+const shownApart = new Set(['summary', 'directions', 'notices', 'sources', 'outline', 'steps']);
+
+export class Answer {
+  // ticked is called with the numbers of the directions that are done.
+  constructor(root, made, options, ticked) {
+    Object.assign(this, { made, options, ticked });
+    this.done = new Set();
+    this.summary = el('p', { class: 'summary', part: 'summary', role: 'status' });
+    this.notices = el('ul', { class: 'notices', part: 'notices' });
+    this.pictures = el('div', { class: 'pictures' });
+    this.directions = el('div', { class: 'directions', part: 'directions' });
+    this.figures = el('div', { class: 'figures', part: 'figures' });
+    this.all = el('div', {});
+    this.sources = el('ul', {});
+    this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
+    this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
+    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.allBox, this.sourcesBox);
+    this.root = root;
+    this.empty('');
+  }
+
+  // empty says why there is no answer.
+  empty(why) {
+    this.summary.textContent = why;
+    for (const node of [this.notices, this.pictures, this.directions, this.figures]) node.replaceChildren();
+    this.allBox.hidden = this.sourcesBox.hidden = true;
+    this.root.classList.remove('stale');
+  }
+
+  // stale keeps what is shown, as the answer to what was asked before.
+  stale(why) {
+    if (!this.allBox.hidden) this.root.classList.add('stale');
+    this.summary.textContent = why;
+  }
+
+  show(answer, done, wording) {
+    const { unit } = this.options;
+    this.root.classList.remove('stale');
+    this.done = new Set(done);
+    this.answer = answer;
+    this.summary.textContent = answer.summary;
+    this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, remark(notice, wording))));
+    this.pictures.replaceChildren(...[
+      answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
+      ...(this.made.bars ?? []).map((bar) => {
+        const range = at(answer, bar.path);
+        return range?.high ? bars(range, bar.label, labelled(bar.path.split('.').at(-1)).sign, unit) : null;
+      }),
+    ].filter(Boolean));
+    this.showDirections(answer.directions ?? []);
+    this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit), ...(this.made.tables ?? []).map((t) => table(t, answer, unit))].filter(Boolean));
+    this.all.replaceChildren(tree(answer, unit, true));
+    this.sources.replaceChildren(...(answer.sources ?? []).map((source) =>
+      el('li', {}, el('strong', {}, source.figure), `: ${source.citation} `, el('span', { class: 'standing' }, `(${standing(source)})`))));
+    this.allBox.hidden = false;
+    this.sourcesBox.hidden = !answer.sources?.length;
+  }
+
+  showDirections(directions) {
+    if (!directions.length) return this.directions.replaceChildren();
+    const rows = directions.map((text, i) => el('li', {}, el('label', {},
+      el('input', { type: 'checkbox', checked: this.done.has(i + 1), change: (e) => {
+        if (e.target.checked) this.done.add(i + 1);
+        else this.done.delete(i + 1);
+        this.ticked([...this.done].sort((a, b) => a - b));
+      } }), el('span', {}, text))));
+    this.directions.replaceChildren(el('h2', {}, 'Directions'), el('ol', {}, ...rows));
+  }
+
+  // text is the answer to be copied.
+  text() {
+    return [this.answer.summary, ...(this.answer.directions ?? []).map((text, i) => `${i + 1}. ${text}`), ...(this.answer.notices ?? []).map((notice) => notice.description)].join('\n');
+  }
+}
+
+function remark(notice, wording) {
+  const label = notice.field ? wording(notice.field) : '';
+  return label ? `${label}: ${notice.description}.` : `${notice.description.charAt(0).toUpperCase()}${notice.description.slice(1)}.`;
+}
+
+// at is a value of an answer by its path.
+function at(answer, path) {
+  return path.split('.').reduce((value, name) => value?.[name], answer);
+}
+
+function written(value, name, unit) {
+  if (Array.isArray(value)) return value.map((v) => written(v, name, unit)).join(', ');
+  if (typeof value === 'number') return sized(value, labelled(name).sign, unit);
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return isValue(value) ? valueWord(value) : value;
+}
+
+function figuresOf(figures, answer, unit) {
+  const rows = figures.map(({ path, label }) => [label, at(answer, path), path.split('.').at(-1)]).filter(([, value]) => value !== undefined);
+  return rows.length ? el('dl', { class: 'key' }, ...rows.map(([label, value, name]) => el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit))))) : null;
+}
+
+function table({ path, title, columns }, answer, unit) {
+  const items = at(answer, path) ?? [];
+  if (!items.length) return null;
+  return el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': title }, el('table', {}, el('caption', {}, title),
+    el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.label)))),
+    el('tbody', {}, ...items.map((item) => el('tr', {}, ...columns.map((column) => {
+      const value = at(item, column.path);
+      return el('td', {}, value === undefined ? '' : written(value, column.path.split('.').at(-1), unit));
+    }))))));
+}
+
+// tree lists whatever an answer has, by the names of the contract.
+function tree(value, unit, top = false) {
+  const rows = [];
+  for (const [name, inner] of Object.entries(value)) {
+    if (top && shownApart.has(name) || name === 'steps' || inner === '' || (Array.isArray(inner) && !inner.length)) continue;
+    const { label } = labelled(name);
+    const lies = typeof inner === 'object' && inner !== null && !(Array.isArray(inner) && typeof inner[0] !== 'object');
+    const shown = !lies ? written(inner, name, unit)
+      : Array.isArray(inner) ? el('ol', {}, ...inner.slice(0, 200).map((item) => el('li', {}, tree(item, unit))))
+        : tree(inner, unit);
+    rows.push(el('div', {}, el('dt', {}, label), el('dd', {}, shown)));
+  }
+  return el('dl', { class: 'tree' }, ...rows);
+}

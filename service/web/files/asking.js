@@ -1,0 +1,189 @@
+// A question with its form and its answer, wherever it stands: on a page of the
+// service or in an element on a page of somebody else.
+
+import { Answer } from './answer.js';
+import { el } from './element.js';
+import { Form } from './form.js';
+import { Store } from './store.js';
+
+// Typing is answered when it pauses.
+const pause = 200;
+// A longer question is put in a body: an address that is longer is cut off somewhere.
+const longest = 4000;
+
+export class Asking {
+  // what: {base, files, question, unit, key, locked, fixed, changed, answered, refused}.
+  // base is where the service is, files where the descriptions of its questions are;
+  // fixed are pairs of path and value that cannot be changed, locked their paths.
+  constructor(root, what) {
+    Object.assign(this, { root, what });
+    this.options = { unit: what.unit, locked: what.locked, brief: false };
+    this.asked = 0;
+  }
+
+  async start(pairs, done = []) {
+    const reply = await fetch(`${this.what.files}forms/${this.what.question.replace('/', '.')}.json`, { mode: 'cors', credentials: 'omit' });
+    if (!reply.ok) throw new Error(`there is no question ${this.what.question}`);
+    Object.assign(this, await reply.json());
+    this.store = new Store(this.form);
+    this.asExample = !pairs.length;
+    this.fill(pairs.length ? pairs : this.example());
+    this.done = done;
+    this.formBox = el('form', { class: 'asks', part: 'form', novalidate: true, submit: (e) => {
+      e.preventDefault();
+      this.ask();
+    } });
+    this.answerBox = el('section', { class: 'answer', part: 'answer', 'aria-label': 'Answer' });
+    this.root.replaceChildren(this.formBox, this.answerBox);
+    this.fields = new Form(this.formBox, this.form, this.made, this.store, this.options, () => this.changed());
+    this.answer = new Answer(this.answerBox, this.made, this.options, (ticked) => {
+      this.done = ticked;
+      this.what.changed?.();
+    });
+    this.fields.render();
+    await this.ask();
+  }
+
+  // fill takes the place of all values, but for those that cannot be changed.
+  fill(pairs) {
+    this.store.load([...pairs.filter(([path]) => !this.what.locked?.has(path)), ...(this.what.fixed ?? [])]);
+  }
+
+  // example is what a page begins with. In inches it is another one, of whole and half
+  // inches and with the gauge over 4 in, and not the same one oddly written.
+  example() {
+    const pairs = Object.entries(this.made.example ?? exampleOf(this.form));
+    if (this.options.unit !== 'in') return pairs;
+    const names = new Set(pairs.map(([path]) => path));
+    const inches = pairs.map(([path, value]) => [path, /_cm$/.test(path) && !path.endsWith('over_cm') ? nearInches(value) : value]);
+    for (const [path] of pairs) {
+      const over = path.replace(/auge\.stitches$/, 'auge.over_cm');
+      if (over !== path && !names.has(over)) inches.push([over, fourInches]);
+    }
+    return inches;
+  }
+
+  changed() {
+    this.asExample = false;
+    this.done = [];
+    this.what.changed?.();
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => this.ask(), pause);
+  }
+
+  // load begins anew with other values.
+  load(pairs) {
+    this.fill(pairs);
+    this.asExample = false;
+    this.done = [];
+    this.render();
+    this.what.changed?.();
+  }
+
+  // render shows the form anew, such as in another unit, and asks again.
+  render() {
+    this.fields.render();
+    this.ask();
+  }
+
+  setUnit(unit) {
+    this.options.unit = unit;
+    if (this.asExample) this.fill(this.example());
+    this.render();
+  }
+
+  async ask() {
+    clearTimeout(this.waiting);
+    this.going?.abort();
+    const turn = ++this.asked;
+    const unread = [...this.store.unread].map(([field, description]) => ({ field, description, reason: 'WRONG_TYPE' }));
+    if (unread.length) return this.refuse(unread);
+    this.going = new AbortController();
+    let reply;
+    let body;
+    try {
+      reply = await fetch(...this.request(this.going.signal));
+      body = await reply.json();
+    } catch (fault) {
+      if (turn !== this.asked || fault.name === 'AbortError') return;
+      return this.fail('The service cannot be reached just now. What you typed is kept; it will be asked again with the next change.');
+    }
+    if (turn !== this.asked) return;
+    if (reply.ok) this.show(body);
+    else this.refuseWith(body);
+  }
+
+  // request is what to fetch: in a link where that may be, which caches keep.
+  request(signal) {
+    const body = this.store.question();
+    if (this.form.units) body.display_unit = this.options.unit === 'in' ? 'DISPLAY_UNIT_IN' : 'DISPLAY_UNIT_CM';
+    if (this.form.outline) body.with_outline = true;
+    const headers = this.what.key ? { 'X-Api-Key': this.what.key } : {};
+    const shared = { signal, mode: 'cors', credentials: 'omit' };
+    const query = this.form.get ? queryOf(body) : null;
+    if (query !== null && query.length < longest) return [`${this.what.base}${this.form.path}?${query}`, { ...shared, headers }];
+    return [`${this.what.base}${this.form.path}`, { ...shared, method: 'POST', headers: { ...headers, 'Content-Type': 'application/json' }, body: JSON.stringify(body) }];
+  }
+
+  show(answer) {
+    this.fields.showFaults([]);
+    this.answer.show(answer, this.done, (path) => this.fields.places.get(path)?.label ?? '');
+    this.what.answered?.({ question: this.what.question, values: this.store.question(), answer });
+  }
+
+  refuseWith(body) {
+    const detail = (body.details ?? []).find((d) => d.field_violations);
+    if (detail) return this.refuse(detail.field_violations);
+    this.fail(`The service does not answer: ${body.message ?? 'no reason was given'}.`);
+  }
+
+  refuse(violations) {
+    this.fields.showFaults(violations);
+    const wanting = violations.every((v) => v.reason === 'REQUIRED' && !this.fields.touched.has(v.field));
+    const n = violations.length;
+    this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.' : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention above.`);
+    this.what.refused?.({ question: this.what.question, values: this.store.question(), violations });
+  }
+
+  fail(text) {
+    this.answer.stale(text);
+    this.what.refused?.({ question: this.what.question, values: this.store.question(), violations: [], message: text });
+  }
+}
+
+const fourInches = '10.16';
+
+// nearInches is the length in cm of the half inches that are nearest.
+function nearInches(cm) {
+  return String(Number(((Math.round((Number(cm) / 2.54) * 2) / 2) * 2.54).toFixed(4)));
+}
+
+// exampleOf fills in what must be given with the contract's own examples, one of each
+// choice.
+function exampleOf(form) {
+  const pairs = {};
+  const fill = (group, path) => {
+    for (const field of group.fields ?? []) {
+      const at = path ? `${path}.${field.name}` : field.name;
+      if (!field.required) continue;
+      if (field.kind === 'group') fill(field, field.list ? `${at}[0]` : at);
+      else if (field.kind === 'choice') pairs[at] = field.options[0].value;
+      else if (field.example !== undefined) pairs[at] = String(field.example);
+    }
+  };
+  fill(form, '');
+  return pairs;
+}
+
+// queryOf writes a question as the query of a link, or null where it holds a list of
+// groups, which a link cannot.
+export function queryOf(body) {
+  const query = new URLSearchParams();
+  const add = (value, path) => {
+    if (Array.isArray(value)) return value.every((item) => typeof item !== 'object' && add(item, path));
+    if (typeof value === 'object') return Object.entries(value).every(([name, inner]) => add(inner, path ? `${path}.${name}` : name));
+    query.append(path, value);
+    return true;
+  };
+  return add(body, '') ? query.toString() : null;
+}

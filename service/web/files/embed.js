@@ -1,0 +1,67 @@
+// An element that puts a question on a page of somebody else:
+//
+//	<script src="https://…/embed/v1.js" async></script>
+//	<knitmath-question question="yarn/estimateYarn"></knitmath-question>
+//
+// It lives in a shadow root, so that neither page's styles nor names reach the other.
+// Before this file stand, in one function, the modules it uses, and css and files.
+
+import { Asking } from './asking.js';
+import { el } from './element.js';
+
+// The service is where this script came from. Only while it runs is that known.
+const base = new URL(document.currentScript.src).origin;
+
+// A style sheet of its own needs no leave of the page's policy, as style elements do.
+const sheet = new CSSStyleSheet();
+sheet.replaceSync(`${css}\n:host { display: block; }\n.knitmath { padding: 1rem; border-radius: var(--round); }`);
+
+class KnitmathQuestion extends HTMLElement {
+  static observedAttributes = ['question', 'units', 'preset', 'locked', 'key'];
+
+  connectedCallback() {
+    if (!this.shadowRoot) this.attachShadow({ mode: 'open' }).adoptedStyleSheets = [sheet];
+    this.begin();
+  }
+
+  attributeChangedCallback(name, before, now) {
+    if (!this.isConnected || !this.shadowRoot || before === now) return;
+    if (name === 'units' && this.asking?.fields) this.asking.setUnit(this.unit);
+    else this.begin();
+  }
+
+  get unit() {
+    return this.getAttribute('units') === 'in' ? 'in' : 'cm';
+  }
+
+  // pairs are the values of an attribute, written as in a link: "gauge.stitches=22&gauge.rows=30".
+  pairs(name) {
+    return [...new URLSearchParams(this.getAttribute(name) ?? '')];
+  }
+
+  async begin() {
+    const box = el('div', { class: 'knitmath', part: 'box' });
+    const locked = this.pairs('locked');
+    const fixed = new Set(locked.map(([path]) => path));
+    const asking = new Asking(box, {
+      base, files: base + files, question: this.getAttribute('question') ?? '', unit: this.unit, key: this.getAttribute('key'), locked: fixed, fixed: locked,
+      answered: (detail) => this.tell('knitmath-answer', detail),
+      refused: (detail) => this.tell('knitmath-refusal', detail),
+    });
+    this.asking = asking;
+    this.shadowRoot.replaceChildren(box);
+    try {
+      await asking.start(this.pairs('preset').filter(([path]) => !fixed.has(path)));
+    } catch {
+      if (this.asking !== asking) return;
+      box.replaceChildren(el('p', { role: 'alert' }, 'This question cannot be shown just now.'));
+      this.tell('knitmath-refusal', { question: asking.what.question, violations: [], message: 'the question could not be fetched' });
+    }
+  }
+
+  tell(name, detail) {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+}
+
+if (!customElements.get('knitmath-question')) customElements.define('knitmath-question', KnitmathQuestion);

@@ -1,0 +1,170 @@
+// The form of a question, made of its description. What a page says beyond the
+// contract (order, groups, labels, hints) comes with it as "made".
+
+import { el } from './element.js';
+import { join } from './store.js';
+import { control, firstSentence, showAt } from './control.js';
+
+export class Form {
+  // changed is called after every change of a value.
+  constructor(root, form, made, store, options, changed) {
+    Object.assign(this, { root, form, made, store, options, changed });
+    this.places = new Map(); // path -> {label, show(fault)}
+    this.touched = new Set();
+  }
+
+  render() {
+    this.places.clear();
+    const hide = new Set(this.made.hide ?? []);
+    const left = new Map(this.form.fields.filter((field) => !hide.has(field.name)).map((field) => [field.name, field]));
+    const take = (names) => names.map((name) => left.get(name)).filter((field) => field && left.delete(field.name));
+    const sections = (this.made.groups ?? []).map((group) =>
+      el('fieldset', { class: 'section', part: 'section' }, el('legend', {}, group.title), group.says ? el('p', { class: 'hint' }, group.says) : null,
+        ...this.fields(take(group.fields), this.form, '')));
+    if (!sections.length) {
+      const needed = take([...left.values()].filter((field) => field.required || inChoice(this.form, field)).map((field) => field.name));
+      if (needed.length) sections.push(el('div', { class: 'section', part: 'section' }, ...this.fields(needed, this.form, '')));
+    }
+    const rest = [...left.values()];
+    if (rest.length) {
+      const open = sections.length === 0 || rest.some((field) => this.store.has(field.name));
+      sections.push(el('details', { class: 'section more', part: 'section', open }, el('summary', {}, sections.length ? 'More choices' : 'Choices'),
+        ...this.fields(rest, this.form, '')));
+    }
+    this.general = el('p', { class: 'fault', role: 'alert', hidden: true });
+    this.root.replaceChildren(this.general, ...sections);
+  }
+
+  // fields renders fields of a group; those that exclude one another become one.
+  fields(fields, group, path) {
+    const done = new Set();
+    const nodes = [];
+    for (const field of fields) {
+      if (done.has(field.name)) continue;
+      const choice = (group.choices ?? []).find((names) => names.includes(field.name)) ?? [];
+      const among = fields.filter((other) => choice.includes(other.name) && !done.has(other.name));
+      among.forEach((other) => done.add(other.name));
+      nodes.push(among.length > 1 ? this.either(among, path) : this.field(field, path));
+    }
+    return nodes;
+  }
+
+  // either renders fields of which one is given: a choice, and the one chosen.
+  either(fields, path) {
+    const names = fields.map((field) => field.name);
+    const box = el('div', { class: 'either' });
+    const show = (focus) => {
+      const name = this.store.choiceOf(names, path);
+      const pick = el('select', { 'aria-label': 'Given as', part: 'input', change: () => {
+        this.store.choose(names, path, pick.value);
+        show(true);
+        this.changed();
+      } }, ...fields.map((field) => {
+        const { label } = this.wording(field, join(path, field.name));
+        return el('option', { value: field.name, selected: field.name === name }, field.unit ? `${label}, in ${this.unitWord(field.unit)}` : label);
+      }));
+      for (const field of fields) this.places.delete(join(path, field.name));
+      const shown = fields.find((field) => field.name === name);
+      const given = this.field(shown, path, true);
+      box.replaceChildren(el('label', { class: 'given' }, el('span', { class: 'hint' }, 'Given as'), pick), given);
+      const place = this.places.get(join(path, name));
+      for (const field of fields) if (!this.places.has(join(path, field.name))) this.places.set(join(path, field.name), place);
+      if (focus) pick.focus();
+    };
+    show(false);
+    return box;
+  }
+
+  unitWord(sign) {
+    return sign === 'cm' && this.options.unit === 'in' ? 'inches' : { cm: 'cm', '%': 'percent', '°': 'degrees' }[sign] ?? sign;
+  }
+
+  // wording is what a field is called and what is said of it.
+  wording(field, path) {
+    const at = path.replace(/\[\d+\]/g, '[]');
+    const known = this.made.labels?.[at] ?? this.made.labels?.[field.name];
+    const hint = this.made.hints?.[at] ?? this.made.hints?.[field.name];
+    return { label: known ?? field.label, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
+  }
+
+  // field renders a field of any kind. A group that was chosen among others is open.
+  field(field, path, chosen = false) {
+    const at = join(path, field.name);
+    if (field.kind === 'group') return field.list ? this.list(field, at) : this.group(field, at, chosen);
+    const place = control(this, field, at);
+    this.places.set(at, place);
+    return place.node;
+  }
+
+  // group renders a part of the question; what need not be given is folded up.
+  group(field, path, chosen) {
+    const { label, hint, help } = this.wording(field, path);
+    const fault = el('p', { class: 'fault', hidden: true });
+    const inside = [hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault,
+      el('div', { class: 'row' }, ...this.fields(field.fields ?? [], field, path))];
+    this.places.set(path, { label, show: (text) => showAt(fault, text) });
+    if (field.required || chosen) return el('fieldset', { class: 'group', part: 'group' }, el('legend', {}, label), ...inside);
+    return el('details', { class: 'group', part: 'group', open: this.store.has(path) }, el('summary', {}, label), ...inside);
+  }
+
+  // list renders any number of groups, with buttons to add and to remove one.
+  list(field, path) {
+    const { label, hint, help } = this.wording(field, path);
+    const fault = el('p', { class: 'fault', hidden: true });
+    const box = el('div', { class: 'items' });
+    const add = el('button', { type: 'button', part: 'button', click: () => {
+      this.store.counts.set(path, this.store.count(path) + 1);
+      show();
+      box.lastElementChild?.querySelector('input, select, textarea')?.focus();
+      this.changed();
+    } }, `Add to ${label.toLowerCase()}`);
+    const show = () => {
+      for (const at of [...this.places.keys()]) if (at.startsWith(`${path}[`)) this.places.delete(at);
+      box.replaceChildren(...Array.from({ length: this.store.count(path) }, (_, i) => {
+        const remove = el('button', { type: 'button', class: 'remove', part: 'button', 'aria-label': `Remove ${i + 1} of ${label.toLowerCase()}`, click: () => {
+          this.store.drop(path, i);
+          show();
+          add.focus();
+          this.changed();
+        } }, 'Remove');
+        return el('fieldset', { class: 'group item', part: 'group' }, el('legend', {}, `${label}, ${i + 1}`),
+          el('div', { class: 'row' }, ...this.fields(field.fields ?? [], field, `${path}[${i}]`)), remove);
+      }));
+      add.hidden = this.store.count(path) >= (field.max_items ?? 100);
+    };
+    if (field.required && this.store.count(path) === 0) this.store.counts.set(path, 1);
+    show();
+    this.places.set(path, { label, show: (text) => showAt(fault, text) });
+    return el('fieldset', { class: 'list' }, el('legend', {}, label), hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
+  }
+
+  // showFaults puts each fault beside its field, or as near above it as there is one.
+  showFaults(violations) {
+    for (const place of new Set(this.places.values())) place.show('');
+    const general = [];
+    for (const violation of violations) {
+      let at = violation.field ?? '';
+      while (at && !this.places.has(at)) at = at.replace(/(\.[^.]*|\[\d+\]|^[^.[]*)$/, '');
+      const place = this.places.get(at);
+      const text = this.inWords(violation, at);
+      if (place) place.show(text, violation.reason === 'REQUIRED' && !this.touched.has(at));
+      else general.push(text);
+    }
+    showAt(this.general, general.join(' '));
+  }
+
+  // inWords is a fault with the names of the contract as the form has them.
+  inWords(violation, at) {
+    const inLabels = (violation.description ?? '').replace(/\b[a-z]+(?:_[a-z0-9]+)+\b/g, (name) => {
+      const path = [...this.places.keys()].find((p) => p === name || p.endsWith(`.${name}`));
+      return path ? `“${this.places.get(path).label}”` : name.replaceAll('_', ' ');
+    });
+    const range = violation.reason === 'OUT_OF_RANGE' ? this.places.get(at)?.range?.() ?? '' : '';
+    const text = violation.reason === 'REQUIRED' && this.places.get(at)?.input ? 'Needs a value.' : inLabels.charAt(0).toUpperCase() + inLabels.slice(1) + range;
+    return text.endsWith('.') ? text : `${text}.`;
+  }
+}
+
+function inChoice(form, field) {
+  return (form.choices ?? []).some((names) => names.includes(field.name));
+}

@@ -1,0 +1,119 @@
+// A plan as a drawing, out of the outline in the answer: every sum is done there, and
+// here it is scaled to the canvas. Strokes and fills have classes, and so the colours
+// of whatever page they stand on.
+
+import { drawn, el } from './element.js';
+import { sized } from './units.js';
+
+const wide = 600;
+const tallest = 460;
+const margin = { left: 14, right: 14, top: 12, bottom: 12 };
+// A stitch is a little wider than a row is tall, in most fabrics.
+const rowToStitch = 0.75;
+
+const signs = { OUTLINE_UNIT_CM: 'cm', OUTLINE_UNIT_STITCHES: 'stitches', OUTLINE_UNIT_ROWS: 'rows' };
+
+function along(axis, unit) {
+  const sign = signs[axis.unit] ?? '';
+  return `${axis.measure}, ${sized(axis.least, sign === 'cm' ? sign : '', unit)} to ${sized(axis.greatest, sign, unit)}`;
+}
+
+// picture is a figure with a caption that says what is drawn.
+export function picture(outline, unit, manner) {
+  const lines = outline.lines.filter((line) => line.points.length);
+  if (!lines.length) return null;
+  const level = lines.every((line) => line.points.every((point) => point.y === line.points[0].y));
+  const art = manner === 'round' ? fromAbove(lines) : level ? strip(lines, outline) : plan(lines, outline);
+  const caption = manner === 'round'
+    ? `Seen from above, with a circle wherever the circumference changes: ${along(outline.x, unit)}.`
+    : level ? `Across: ${along(outline.x, unit)}. ${counted(lines)}` : `Across: ${along(outline.x, unit)}. Up: ${along(outline.y, unit)}.`;
+  art.setAttribute('role', 'img');
+  art.setAttribute('aria-label', `Drawing of the plan. ${caption}`);
+  return el('figure', { class: 'picture', part: 'picture' }, art, el('figcaption', {}, caption));
+}
+
+function counted(lines) {
+  return lines.filter((line) => line.points.length > 2 || line.points[0].y > 0).map((line) => `${line.name}: ${line.points.length}`).join('; ');
+}
+
+function canvas(height, ...children) {
+  return drawn('svg', { viewBox: `0 0 ${wide} ${height.toFixed(1)}`, class: 'drawing' }, ...children);
+}
+
+// scale maps the frame of the outline to the canvas, both ways alike where both are
+// lengths.
+function scale(outline) {
+  const { x, y } = outline;
+  const across = x.greatest - x.least || 1;
+  const up = y.greatest - y.least || 1;
+  const sameUnit = x.unit === y.unit;
+  const aspect = sameUnit ? 1 : x.unit === 'OUTLINE_UNIT_STITCHES' && y.unit === 'OUTLINE_UNIT_ROWS' ? rowToStitch : 0;
+  let sx = (wide - margin.left - margin.right) / across;
+  let sy = aspect ? sx * aspect : 260 / up;
+  const most = tallest / up;
+  if (sy > most) {
+    if (aspect) sx *= most / sy;
+    sy = most;
+  }
+  // A thin plan would be a line: it is drawn taller than it is.
+  sy = Math.max(sy, 40 / up);
+  const left = (wide - sx * across) / 2;
+  const height = sy * up + margin.top + margin.bottom;
+  return { height, at: (p) => [left + (p.x - x.least) * sx, height - margin.bottom - (p.y - y.least) * sy] };
+}
+
+function path(points) {
+  return points.map(([px, py], i) => `${i ? 'L' : 'M'}${px.toFixed(1)} ${py.toFixed(1)}`).join('');
+}
+
+// plan draws lines as they lie; between two that make a piece there is fabric.
+function plan(lines, outline) {
+  const { height, at } = scale(outline);
+  const drawnLines = lines.map((line) => drawn('path', { d: path(line.points.map(at)), class: 'line' }, drawn('title', {}, line.name)));
+  const edges = lines.length === 2 ? [lines[0].points.map(at), lines[1].points.map(at).reverse()] : null;
+  const fabric = edges ? drawn('path', { d: `${path(edges[0].concat(edges[1]))}Z`, class: 'fabric' }) : null;
+  const corners = lines.flatMap((line) => line.points.length <= 60 ? line.points.map(at).map(([cx, cy]) => drawn('circle', { cx: cx.toFixed(1), cy: cy.toFixed(1), r: 2.4, class: 'corner' })) : []);
+  return canvas(height, fabric, ...drawnLines, ...corners);
+}
+
+// strip draws places along a row or an edge: the row as a band, the places as marks.
+function strip(lines, outline) {
+  const height = 74;
+  const span = outline.x.greatest - outline.x.least || 1;
+  const across = (v) => margin.left + ((v - outline.x.least) / span) * (wide - margin.left - margin.right);
+  const marks = lines.flatMap((line) => {
+    const run = line.points.length === 2 && line.points[0].y === 0;
+    if (run) return [];
+    const r = Math.max(1.6, Math.min(6, 170 / line.points.length));
+    return line.points.map((p) => drawn('circle', { cx: across(p.x).toFixed(1), cy: 20, r: r.toFixed(1), class: 'mark' }));
+  });
+  const stems = marks.length <= 80 ? marks.map((mark) => drawn('line', { x1: mark.getAttribute('cx'), x2: mark.getAttribute('cx'), y1: 20, y2: 40, class: 'stem' })) : [];
+  const count = outline.x.unit === 'OUTLINE_UNIT_STITCHES' && span <= 200 ? span : 0;
+  const stitches = Array.from({ length: Math.max(0, count - 1) }, (_, i) => {
+    const x = across(outline.x.least + i + 1).toFixed(1);
+    return drawn('line', { x1: x, x2: x, y1: 40, y2: 60, class: 'between' });
+  });
+  return canvas(height, drawn('rect', { x: margin.left, y: 40, width: wide - margin.left - margin.right, height: 20, class: 'fabric band' }), ...stitches, ...stems, ...marks);
+}
+
+// fromAbove draws circumferences as circles around one middle.
+function fromAbove(lines) {
+  const rounds = [...new Set(lines.flatMap((line) => line.points.map((p) => p.x)))].sort((a, b) => b - a);
+  const size = 300;
+  const middle = wide / 2;
+  const circles = rounds.map((x, i) => drawn('circle', { cx: middle, cy: size / 2, r: ((x / rounds[0]) * (size / 2 - 6)).toFixed(1),
+    class: i === 0 ? 'fabric line' : i === rounds.length - 1 ? 'opening line' : 'ring' }));
+  return canvas(size, ...circles);
+}
+
+// bars draws a figure that is known between two bounds.
+export function bars(range, label, sign, unit) {
+  const x = (v) => margin.left + (v / (range.high * 1.1)) * (wide - margin.left - margin.right);
+  const caption = `${label}: ${sized(range.low, sign, unit)} at the least, ${sized(range.likely, sign, unit)} likely, ${sized(range.high, sign, unit)} at the most.`;
+  const art = canvas(56, drawn('rect', { x: x(0), y: 18, width: (x(range.likely) - x(0)).toFixed(1), height: 20, class: 'fabric' }),
+    drawn('path', { d: `M${x(range.low).toFixed(1)} 28H${x(range.high).toFixed(1)}M${x(range.low).toFixed(1)} 20V36M${x(range.high).toFixed(1)} 20V36`, class: 'line' }),
+    drawn('circle', { cx: x(range.likely).toFixed(1), cy: 28, r: 5, class: 'mark' }));
+  art.setAttribute('role', 'img');
+  art.setAttribute('aria-label', caption);
+  return el('figure', { class: 'picture', part: 'picture' }, art, el('figcaption', {}, caption));
+}

@@ -1,0 +1,34 @@
+// Names of the contract in a person's words.
+
+const units = { cm: 'cm', mm: 'mm', m: 'm', g: 'g', percent: '%', degrees: '°', cm2: 'cm²' };
+
+// labelled parts the name of a figure into a label and the sign of its unit.
+export function labelled(name) {
+  const parts = name.split('_');
+  const sign = parts.length > 1 ? units[parts.at(-1)] : undefined;
+  const label = (sign ? parts.slice(0, -1) : parts).join(' ');
+  return { label: label.charAt(0).toUpperCase() + label.slice(1), sign: sign ?? '' };
+}
+
+// valueWord is the value of an enum without what it shares with its fellows. What is
+// written in capitals alone is such a value: no text of an answer is.
+export function valueWord(value) {
+  return value.replace(/^(OPERATION|SIDE|SOURCE_STATUS|COUNT_KIND|FINDING_KIND|SLIP_MANNER|COUNT_SYSTEM)_/, '').toLowerCase().replaceAll('_', ' ');
+}
+
+// isValue tells the value of an enum from text.
+export function isValue(value) {
+  return /^[A-Z][A-Z0-9]*(_[A-Z0-9]+)+$/.test(value);
+}
+
+// standing is how far a source can be trusted, in words.
+export function standing(source) {
+  const word = {
+    SOURCE_STATUS_PUBLISHED: 'published',
+    SOURCE_STATUS_COMMON_PRACTICE: 'common practice',
+    SOURCE_STATUS_OWN_DERIVATION: 'worked out here',
+    SOURCE_STATUS_FROM_MEMORY: 'from memory, not read again',
+    SOURCE_STATUS_SECOND_HAND: 'read in another’s account',
+  }[source.status] ?? 'standing not said';
+  return source.uncertain ? `${word}; the reading is in doubt` : word;
+}

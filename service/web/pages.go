@@ -1,0 +1,117 @@
+package web
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"html/template"
+	"path"
+	"slices"
+)
+
+// shown is what the templates are given.
+type shown struct {
+	Files, Question, Path, Title, Intro, Example string
+	Modules                                      []string
+	Groups                                       []group
+}
+
+// A group of questions on the start page.
+type group struct {
+	Title     string
+	Questions []shown
+}
+
+// addPages makes the start page and a page for each question.
+func (s *Site) addPages(base string, questions []question) error {
+	pages, err := template.ParseFS(own, "files/*.html")
+	if err != nil {
+		return err
+	}
+	front := shown{Files: base, Modules: s.modules()}
+	if err := front.arrange(questions); err != nil {
+		return err
+	}
+	if err := s.addPage(Start, pages.Lookup("start.html"), front); err != nil {
+		return err
+	}
+	for _, q := range questions {
+		page := shown{Files: base, Modules: s.modules(), Question: q.at(), Path: q.path, Title: q.title, Intro: q.intro}
+		if err := s.addPage("/ask/"+q.at(), pages.Lookup("question.html"), page); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (s *Site) addPage(at string, page *template.Template, with shown) error {
+	var b bytes.Buffer
+	if err := page.Execute(&b, with); err != nil {
+		return err
+	}
+	s.files[at] = File{Data: b.Bytes(), Header: map[string]string{
+		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": policy,
+		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
+		"Permissions-Policy": "camera=(), geolocation=(), microphone=()",
+	}}
+	return nil
+}
+
+// modules are what the module of a page brings in, which is said beforehand so that
+// they are fetched at once and not one after the other.
+func (s *Site) modules() []string {
+	var names []string
+	for name := range s.unversioned {
+		if path.Ext(name) == ".js" && name != "embed.js" && name != "page.js" {
+			names = append(names, name)
+		}
+	}
+	slices.Sort(names)
+	return names
+}
+
+// arrange puts the questions into the groups of start.json; those it does not know
+// come last, so that none is missing.
+func (front *shown) arrange(questions []question) error {
+	data, err := own.ReadFile("start.json")
+	if err != nil {
+		return err
+	}
+	var order struct {
+		Example string
+		Groups  []struct {
+			Title     string
+			Questions []string
+		}
+	}
+	if err := json.Unmarshal(data, &order); err != nil {
+		return fmt.Errorf("start.json: %w", err)
+	}
+	front.Example = order.Example
+	left := map[string]question{}
+	for _, q := range questions {
+		left[q.at()] = q
+	}
+	for _, g := range order.Groups {
+		made := group{Title: g.Title}
+		for _, at := range g.Questions {
+			q, ok := left[at]
+			if !ok {
+				return fmt.Errorf("start.json: there is no question %s, or it stands there twice", at)
+			}
+			delete(left, at)
+			made.Questions = append(made.Questions, shown{Question: at, Title: q.title})
+		}
+		front.Groups = append(front.Groups, made)
+	}
+	more := group{Title: "More questions"}
+	for _, q := range questions {
+		if _, unlisted := left[q.at()]; unlisted {
+			more.Questions = append(more.Questions, shown{Question: q.at(), Title: q.title})
+		}
+	}
+	if len(more.Questions) > 0 {
+		front.Groups = append(front.Groups, more)
+	}
+	return nil
+}

@@ -1,0 +1,67 @@
+package web
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io/fs"
+	"strings"
+
+	"example.com/knitmath/gen/forms"
+)
+
+// A question is a method of the contract as a page shows it.
+type question struct {
+	name string // as its files are called, "gauge.computeCastOn"
+	form []byte
+	made []byte
+
+	path, title, intro string
+}
+
+// at is how the question is called in addresses: "gauge/computeCastOn".
+func (q question) at() string { return strings.Replace(q.name, ".", "/", 1) }
+
+// described is all that a page fetches of the question.
+func (q question) described() []byte {
+	return fmt.Appendf(nil, `{"form":%s,"made":%s}`, q.form, q.made)
+}
+
+// readQuestion reads the form of a question and, where there is one, the file that
+// says what the contract cannot.
+func readQuestion(name string) (question, error) {
+	q := question{name: name, made: []byte("{}")}
+	data, err := forms.Files.ReadFile(name + ".json")
+	if err != nil {
+		return q, err
+	}
+	var form struct{ Path, Title, About string }
+	if err := json.Unmarshal(data, &form); err != nil {
+		return q, fmt.Errorf("the form %s: %w", name, err)
+	}
+	if q.form, err = compacted(data); err != nil {
+		return q, err
+	}
+	q.path, q.title, q.intro = form.Path, form.Title, form.About
+	data, err = own.ReadFile("questions/" + name + ".json")
+	if errors.Is(err, fs.ErrNotExist) {
+		return q, nil
+	}
+	if err != nil {
+		return q, err
+	}
+	var said struct{ Title, Intro string }
+	if err := json.Unmarshal(data, &said); err != nil {
+		return q, fmt.Errorf("questions/%s.json: %w", name, err)
+	}
+	q.title, q.intro = said.Title, said.Intro
+	q.made, err = compacted(data)
+	return q, err
+}
+
+func compacted(data []byte) ([]byte, error) {
+	var b bytes.Buffer
+	err := json.Compact(&b, data)
+	return b.Bytes(), err
+}

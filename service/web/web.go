@@ -1,0 +1,157 @@
+// Package web holds what a browser is shown: a start page, a page for each question,
+// and what a page of somebody else needs to put a question on it. All of it is made
+// once, when the program starts, of files that lie in it and of the forms that are
+// cut out of the contract (gen/forms); nothing is fetched from anywhere.
+//
+// A page asks the JSON face like everybody else: no knitting is decided here, and
+// what a question means is said by the contract. Words, order and examples of a page
+// lie in questions/.
+package web
+
+import (
+	"crypto/sha256"
+	"embed"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"mime"
+	"path"
+	"slices"
+	"strings"
+
+	"example.com/knitmath/gen/forms"
+)
+
+//go:embed files questions start.json
+var own embed.FS
+
+// A File is one answer.
+type File struct {
+	Header map[string]string
+	Data   []byte
+}
+
+// Site is all that is shown, by path.
+type Site struct {
+	files map[string]File
+	// unversioned are the files that stand under the name of the release, by the rest
+	// of their path: another release may ask for them while replicas are replaced.
+	unversioned map[string]File
+}
+
+// Start is the path of the start page.
+const Start = "/"
+
+const (
+	under = "/web/"
+	// What stands under the name of all that is in it never changes.
+	forEver = "public, max-age=31536000, immutable"
+	// The pages name those files, so that they are asked for anew each time: an ETag
+	// makes it cheap.
+	askAgain = "no-cache"
+)
+
+// policy is what a page may do: run, read and ask what comes from here, and nothing else.
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
+	"base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+
+// New makes the site.
+func New() (*Site, error) {
+	static, err := staticFiles()
+	if err != nil {
+		return nil, err
+	}
+	questions, err := readQuestions()
+	if err != nil {
+		return nil, err
+	}
+	for _, q := range questions {
+		static["forms/"+q.name+".json"] = q.described()
+	}
+	base := under + digest(static) + "/"
+	s := &Site{files: map[string]File{}, unversioned: map[string]File{}}
+	for name, data := range static {
+		kept := File{Data: data, Header: map[string]string{"Content-Type": typeOf(name), "Cache-Control": forEver}}
+		s.files[base+name] = kept
+		kept.Header = map[string]string{"Content-Type": typeOf(name), "Cache-Control": askAgain}
+		s.unversioned[name] = kept
+	}
+	return s, errors.Join(s.addPages(base, questions), s.addEmbed(base, static))
+}
+
+// File is what stands at a path.
+func (s *Site) File(at string) (File, bool) {
+	if file, ok := s.files[at]; ok {
+		return file, true
+	}
+	rest, ok := strings.CutPrefix(at, under)
+	if !ok {
+		return File{}, false
+	}
+	_, name, _ := strings.Cut(rest, "/")
+	file, ok := s.unversioned[name]
+	return file, ok
+}
+
+// staticFiles are the files that pages fetch, by name.
+func staticFiles() (map[string][]byte, error) {
+	static := map[string][]byte{}
+	entries, err := fs.ReadDir(own, "files")
+	if err != nil {
+		return nil, err
+	}
+	for _, entry := range entries {
+		if path.Ext(entry.Name()) == ".html" {
+			continue
+		}
+		if static[entry.Name()], err = fs.ReadFile(own, "files/"+entry.Name()); err != nil {
+			return nil, err
+		}
+	}
+	return static, nil
+}
+
+// digest names files by what is in all of them: modules fetch one another by names
+// next to their own, so that one name has to change with any of them.
+func digest(files map[string][]byte) string {
+	names := make([]string, 0, len(files))
+	for name := range files {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	sum := sha256.New()
+	for _, name := range names {
+		fmt.Fprintf(sum, "%s %d\n", name, len(files[name]))
+		sum.Write(files[name])
+	}
+	return hex.EncodeToString(sum.Sum(nil)[:8])
+}
+
+// typeOf does not ask the machine, whose tables differ.
+func typeOf(name string) string {
+	switch ext := path.Ext(name); ext {
+	case ".js":
+		return "text/javascript; charset=utf-8"
+	case ".json":
+		return "application/json"
+	default:
+		return mime.TypeByExtension(ext) // .css and .svg, which Go knows by itself
+	}
+}
+
+// readQuestions reads every form there is, with what is said of it here.
+func readQuestions() ([]question, error) {
+	entries, err := fs.ReadDir(forms.Files, ".")
+	if err != nil {
+		return nil, err
+	}
+	questions := make([]question, 0, len(entries))
+	var faults []error
+	for _, entry := range entries {
+		q, err := readQuestion(strings.TrimSuffix(entry.Name(), ".json"))
+		faults = append(faults, err)
+		questions = append(questions, q)
+	}
+	return questions, errors.Join(faults...)
+}

@@ -1,0 +1,235 @@
+package web
+
+import (
+	"bytes"
+	"compress/gzip"
+	"encoding/json"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"google.golang.org/protobuf/reflect/protoreflect"
+	"google.golang.org/protobuf/reflect/protoregistry"
+
+	_ "example.com/knitmath/gen/knitmath/v1" // the contract, to look paths up in
+)
+
+func site(t *testing.T) *Site {
+	t.Helper()
+	s, err := New()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+func packed(t *testing.T, data []byte) int {
+	t.Helper()
+	var b bytes.Buffer
+	z := gzip.NewWriter(&b)
+	if _, err := z.Write(data); err != nil {
+		t.Fatal(err)
+	}
+	if err := z.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return b.Len()
+}
+
+// fetched are all paths that a page brings in, found in what it says.
+var fetched = regexp.MustCompile(`(?:href|src)="(/web/[^"]+)"`)
+
+// The start page comes whole in less than 60 kB, and what others put on their pages
+// in less than 25 kB.
+func TestWeight(t *testing.T) {
+	s := site(t)
+	start := s.files[Start]
+	whole := packed(t, start.Data)
+	seen := map[string]bool{}
+	for _, found := range fetched.FindAllStringSubmatch(string(start.Data), -1) {
+		file, ok := s.File(found[1])
+		if !ok {
+			t.Errorf("%s is not there", found[1])
+		}
+		if !seen[found[1]] {
+			whole += packed(t, file.Data)
+		}
+		seen[found[1]] = true
+	}
+	if len(seen) < 5 {
+		t.Errorf("the start page brings in %d files", len(seen))
+	}
+	script := s.files[Embed]
+	t.Logf("start page %d bytes, embedded script %d", whole, packed(t, script.Data))
+	if whole > 60_000 || packed(t, script.Data) > 25_000 {
+		t.Error("too heavy")
+	}
+	if found := regexp.MustCompile(`(?m)^(import|export)\b`).Find(script.Data); found != nil {
+		t.Errorf("%s is no classic script: %s", Embed, found)
+	}
+}
+
+// Every module stands in the script or is of the pages alone, and each brings in
+// nothing that comes later there.
+func TestEmbeddedOrder(t *testing.T) {
+	s := site(t)
+	for name, file := range s.unversioned {
+		if !strings.HasSuffix(name, ".js") || name == "page.js" {
+			continue
+		}
+		at := slices.Index(embedded, name)
+		if at < 0 {
+			t.Errorf("%s is not among the modules of the script", name)
+		}
+		for _, found := range regexp.MustCompile(`(?m)^import .* from '\./(.*)';$`).FindAllStringSubmatch(string(file.Data), -1) {
+			if before := slices.Index(embedded, found[1]); before < 0 || before >= at {
+				t.Errorf("%s brings in %s, which does not stand before it", name, found[1])
+			}
+		}
+	}
+}
+
+// What has the name of its content never changes; what another release asks for is
+// answered, and not kept.
+func TestNames(t *testing.T) {
+	s := site(t)
+	found := fetched.FindStringSubmatch(string(s.files[Start].Data))[1]
+	file, ok := s.File(found)
+	if !ok || file.Header["Cache-Control"] != forEver {
+		t.Errorf("%s: %v %v", found, ok, file.Header)
+	}
+	_, rest, _ := strings.Cut(strings.TrimPrefix(found, under), "/")
+	other, ok := s.File(under + "0123456789abcdef/" + rest)
+	if !ok || other.Header["Cache-Control"] != askAgain || !bytes.Equal(other.Data, file.Data) {
+		t.Errorf("another release: %v %v", ok, other.Header)
+	}
+	for _, none := range []string{"/web/", "/web/x", "/web/x/none.js", "/ask/", "/ask/gauge", "/web/x/../page.js", "/ask/gauge/computeCastOn/"} {
+		if _, ok := s.File(none); ok {
+			t.Errorf("there is something at %s", none)
+		}
+	}
+	for at, file := range s.files {
+		page := strings.HasPrefix(file.Header["Content-Type"], "text/html")
+		if page != (at == Start || strings.HasPrefix(at, "/ask/")) || page && file.Header["Content-Security-Policy"] != policy {
+			t.Errorf("%s: %v", at, file.Header)
+		}
+		if page && regexp.MustCompile(`<script>|style=| on[a-z]+=|https?:`).Match(file.Data) {
+			t.Errorf("%s has something inline, or of elsewhere", at)
+		}
+	}
+}
+
+// said is a file of questions/.
+type said struct {
+	Title, Intro string
+	Groups       []struct {
+		Title, Says string
+		Fields      []string
+	}
+	Labels, Hints map[string]string
+	Example       map[string]string
+	Hide          []string
+	Figures, Bars []struct{ Path, Label string }
+	Tables        []struct {
+		Path, Title string
+		Columns     []struct{ Path, Label string }
+	}
+	Picture string
+}
+
+// method is the method of a form.
+func method(t *testing.T, name string) protoreflect.MethodDescriptor {
+	t.Helper()
+	var found protoreflect.MethodDescriptor
+	_, called, _ := strings.Cut(name, ".")
+	protoregistry.GlobalFiles.RangeFilesByPackage("knitmath.v1", func(file protoreflect.FileDescriptor) bool {
+		for i := range file.Services().Len() {
+			if m := file.Services().Get(i).Methods().ByName(protoreflect.Name(strings.ToUpper(called[:1]) + called[1:])); m != nil {
+				found = m
+			}
+		}
+		return true
+	})
+	if found == nil {
+		t.Fatalf("no method is called %s", called)
+	}
+	return found
+}
+
+// lies tells whether a message has a path, with or without the marks of lists.
+func lies(message protoreflect.MessageDescriptor, path string) bool {
+	for _, name := range strings.Split(regexp.MustCompile(`\[\d*\]`).ReplaceAllString(path, ""), ".") {
+		if message == nil {
+			return false
+		}
+		field := message.Fields().ByName(protoreflect.Name(name))
+		if field == nil {
+			return false
+		}
+		message = field.Message()
+	}
+	return true
+}
+
+// What is said of a question speaks of fields that it and its answer have.
+func TestQuestionsSpeakOfTheContract(t *testing.T) {
+	entries, err := own.ReadDir("questions")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, entry := range entries {
+		name := strings.TrimSuffix(entry.Name(), ".json")
+		data, err := own.ReadFile("questions/" + entry.Name())
+		if err != nil {
+			t.Fatal(err)
+		}
+		var q said
+		d := json.NewDecoder(bytes.NewReader(data))
+		d.DisallowUnknownFields()
+		if err := d.Decode(&q); err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		asks, answers := method(t, name).Input(), method(t, name).Output()
+		if q.Title == "" || q.Intro == "" || len(q.Example) == 0 {
+			t.Errorf("%s has no title, no introduction or no example", name)
+		}
+		for _, g := range q.Groups {
+			for _, field := range g.Fields {
+				if !lies(asks, field) {
+					t.Errorf("%s: no field %s", name, field)
+				}
+			}
+		}
+		for _, paths := range []map[string]string{q.Labels, q.Hints, q.Example} {
+			for path := range paths {
+				// A bare name is that of a field at any place.
+				if !lies(asks, path) && !strings.Contains(string(form(t, name)), `"name":"`+path+`"`) {
+					t.Errorf("%s: no field %s", name, path)
+				}
+			}
+		}
+		for _, figure := range slices.Concat(q.Figures, q.Bars) {
+			if !lies(answers, figure.Path) {
+				t.Errorf("%s: no figure %s", name, figure.Path)
+			}
+		}
+		for _, table := range q.Tables {
+			for _, column := range table.Columns {
+				if !lies(answers, table.Path+"."+column.Path) {
+					t.Errorf("%s: no column %s of %s", name, column.Path, table.Path)
+				}
+			}
+		}
+	}
+}
+
+func form(t *testing.T, name string) []byte {
+	t.Helper()
+	q, err := readQuestion(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return q.form
+}
