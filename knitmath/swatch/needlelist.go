@@ -41,8 +41,8 @@ type NeedleList struct {
 	Notices []report.Notice
 }
 
-// NoNeedles: no size of the table is so thick and has a name in that system. Field is
-// empty.
+// NoNeedles is of a list that is empty: no size of the table is so thick and has a name in
+// that system. Field is empty.
 const NoNeedles report.Reason = "NO_ROWS"
 
 // disagreements say what makers or lists disagree about, by thickness in mm.

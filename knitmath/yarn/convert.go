@@ -66,13 +66,9 @@ func ConvertYarnCount(in ConvertInput) (Conversion, error) {
 	out := Conversion{Tex: yarn.Tex.Float(), SingleTex: yarn.Single.Float(), Plies: yarn.Plies, System: yarn.System,
 		MetresPer100G: nearest(yarn.Tex.In(CountSystemMetresPer100G)), unit: in.DisplayUnit, yarn: yarn,
 		Counts: make([]CountInSystem, len(systems))}
+	whole, one := yarn.Tex.wide(), yarn.Single.wide()
 	for i, s := range systems {
-		exact := yarn.Tex.In(s)
-		number := nearest(exact)
-		single := number
-		if yarn.Plies > 1 {
-			single = nearest(yarn.Single.In(s))
-		}
+		number, single := whole.in(s), one.in(s)
 		out.Counts[i] = CountInSystem{System: s, Number: number, SingleNumber: single,
 			Notation: yarn.notation(s, number, single), Rule: countSystems[s].rule}
 	}

@@ -13,7 +13,13 @@ func significant(x float64) string {
 	if x == 0 {
 		return "0"
 	}
-	places := 3 - int(math.Floor(math.Log10(math.Abs(x))))
+	places, size := 3, math.Abs(x)
+	for ; size >= 10; size /= 10 {
+		places--
+	}
+	for ; size < 1; size *= 10 {
+		places++
+	}
 	return measure.Decimal(x, max(places, 0))
 }
 

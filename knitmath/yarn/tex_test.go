@@ -137,3 +137,18 @@ func TestNoYarn(t *testing.T) {
 	knittest.Near(t, "metres to the gram", CountSystemTex.Tex(big.NewRat(250, 1)).MetresPerGram(), 4, 0)
 	knittest.Near(t, "of a ball", TexOf(big.NewRat(115, 50)).Float(), 50e3/115, 1e-10)
 }
+
+// What is worked wide is the float nearest to the exact fraction, in all systems, over
+// counts that are tidy and that are not.
+func TestWideNumbersAreNearest(t *testing.T) {
+	for _, s := range AllSystems() {
+		for i := 1; i <= 400; i++ {
+			yarn := CountSystemCotton.Tex(big.NewRat(int64(i), int64(1+i%7)))
+			for _, into := range []CountSystem{s, CountSystemCotton} {
+				if got, want := yarn.wide().in(into), nearest(yarn.In(into)); got != want {
+					t.Fatalf("%v in system %d: %v, nearest is %v", yarn.Grams(), into, got, want)
+				}
+			}
+		}
+	}
+}

@@ -40,7 +40,7 @@ type WeightList struct {
 	Notices []report.Notice
 }
 
-// ChartsDiffer: the standard chart and the spinners' chart of wraps disagree. Field is
+// ChartsDiffer is that the standard chart and the spinners' chart of wraps disagree. Field is
 // empty, or the wraps.
 const ChartsDiffer report.Reason = "CHARTS_DIFFER"
 

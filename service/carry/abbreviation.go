@@ -7,7 +7,9 @@ import (
 	"example.com/knitmath/knitmath/pattern"
 )
 
-func (patternService) ListAbbreviations(ctx context.Context, req *knitmathv1.ListAbbreviationsRequest) (*knitmathv1.ListAbbreviationsResponse, error) {
+func (patternService) ListAbbreviations(
+	ctx context.Context, req *knitmathv1.ListAbbreviationsRequest,
+) (*knitmathv1.ListAbbreviationsResponse, error) {
 	return answer(ctx, req, abbreviationListIn, pattern.ListAbbreviations, abbreviationListOut)
 }
 

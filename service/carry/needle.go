@@ -7,7 +7,9 @@ import (
 	"example.com/knitmath/knitmath/swatch"
 )
 
-func (gaugeService) ListNeedleSizes(ctx context.Context, req *knitmathv1.ListNeedleSizesRequest) (*knitmathv1.ListNeedleSizesResponse, error) {
+func (gaugeService) ListNeedleSizes(
+	ctx context.Context, req *knitmathv1.ListNeedleSizesRequest,
+) (*knitmathv1.ListNeedleSizesResponse, error) {
 	return answer(ctx, req, needleListIn, swatch.ListNeedleSizes, needleListOut)
 }
 

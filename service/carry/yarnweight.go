@@ -7,7 +7,9 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-func (yarnService) ListYarnWeights(ctx context.Context, req *knitmathv1.ListYarnWeightsRequest) (*knitmathv1.ListYarnWeightsResponse, error) {
+func (yarnService) ListYarnWeights(
+	ctx context.Context, req *knitmathv1.ListYarnWeightsRequest,
+) (*knitmathv1.ListYarnWeightsResponse, error) {
 	return answer(ctx, req, weightListIn, yarn.ListYarnWeights, weightListOut)
 }
 
