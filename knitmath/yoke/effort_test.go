@@ -13,7 +13,7 @@ import (
 // more.
 func TestChangesHaveNoMoreItemsThanSaid(t *testing.T) {
 	seen := map[string]int{}
-	for from := 4; from <= 420; from += knittest.Sweep(2, 11) {
+	for from := 4; from <= 420; from += knittest.Sweep(3, 11) {
 		for to := (from + 1) / 2; to <= from+5; to += 1 + from/60 {
 			for order := shaping.GapSpreadGrouped; order <= shaping.GapSpreadLeastEffort; order++ {
 				if to == from {
@@ -48,7 +48,7 @@ func TestChangesHaveNoMoreItemsThanSaid(t *testing.T) {
 		}
 	}
 	for _, kind := range []string{"none", "mixed", "hard", "nearly easy", "easy"} {
-		if seen[kind] < knittest.Sweep(800, 100) {
+		if seen[kind] < knittest.Sweep(400, 60) {
 			t.Errorf("%v: the sweep has shrunk", seen)
 		}
 	}
