@@ -37,7 +37,7 @@ var leftOut = []protoreflect.FullName{
 	"FormatInstructionsRequest.text", "MirrorInstructionsRequest.text", // beside rows
 	"PatternRow.direction", "PatternRow.claimed_stitches", // beside steps, and a change
 	"PatternStep.name", "PatternStep.steps", "PatternStep.into_one_stitch", // beside an operation
-	"PatternStep.remaining_stitches",   // beside times
+	"PatternStep.remaining_stitches", "PatternStep.before_marker_stitches", // beside times
 	"Piece.counted", "Piece.trapezoid", // beside rows
 }
 

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -30,11 +31,15 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 
 // crossing reads "2/2 lc", a cable that begins with a number.
 func (p *parser) crossing() (meaning, bool) {
-	over, under, kind := p.peek(), p.ahead(2), p.ahead(3)
-	if under.kind == tokenNumber && kind.kind == tokenWord {
-		name := strconv.Itoa(int(over.number)) + "/" + strconv.Itoa(int(under.number)) + " " + kind.text
-		if m, ok := lookUp(name, p.own); ok {
-			p.next += 4
+	over := p.peek()
+	name, i := strconv.Itoa(int(over.number)), 1
+	for p.ahead(i).is("/") && p.ahead(i+1).kind == tokenNumber && i < 6 {
+		name += "/" + strconv.Itoa(int(p.ahead(i+1).number))
+		i += 2
+	}
+	if kind := p.ahead(i); kind.kind == tokenWord {
+		if m, ok := lookUp(name+" "+kind.text, p.own); ok {
+			p.next += i + 1
 			return m, true
 		}
 	}
@@ -60,6 +65,8 @@ func (p *parser) attached() (meaning, []int, bool) {
 		m = ofOp(stitch.KnitTbl)
 	case tail == "tbl" && m.op == stitch.Purl:
 		m = ofOp(stitch.PurlTbl)
+	case tail == "togtbl" && n > 1 && (base == "k" || base == "p"):
+		return named(base+strconv.Itoa(n)+"tog tbl", int16(min(n, MaxTakes)), 1), nil, true
 	case tail == "tbl":
 		p.ask(ReasonUnread, t.span, "only knit and purl stitches are worked tbl here")
 		return meaning{}, nil, false
@@ -70,6 +77,10 @@ func (p *parser) attached() (meaning, []int, bool) {
 
 // meant asks about what cannot be counted as it stands.
 func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
+	if m.op == stitch.YO && m.reading != "" && p.peek().is(",") && (p.ahead(1).is("sl", "slip") || strings.HasPrefix(p.ahead(1).text, "sl1")) {
+		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
+		return named("wyif", 0, 0), nil, true
+	}
 	if m.ask != "" {
 		p.ask(ReasonAmbiguous, at, m.ask)
 		return meaning{}, nil, false
@@ -83,7 +94,7 @@ func (p *parser) numberAhead() bool {
 	if t.kind == tokenNumber {
 		return true
 	}
-	if _, ok := numberWords[t.text]; ok && t.kind == tokenWord {
+	if _, ok := t.written(); ok {
 		return true
 	}
 	end, _ := p.listEnd(p.next)

@@ -15,6 +15,7 @@ func (r *runner) block(i int) int {
 		r.written.forgetRules()
 	}
 	next, low, high := r.noteBlock(from)
+	r.ruleAfter(next)
 	at := r.piece.Lines[from].info.at
 	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 &&
 		r.wanted(ReasonRowNumber, at) {
@@ -28,15 +29,34 @@ func (r *runner) block(i int) int {
 			n = to - 1
 			continue
 		}
-		r.work(line, n == r.facts[line].lastNumber)
+		r.work(line, n == r.lastNumber(line))
 	}
 	// The row that goes with the last one, where a rule says so.
-	if line := r.ruled(high+1, from); line >= 0 && !r.stopped {
+	if line := r.ruled(high+1, from); line >= 0 && !r.stopped && r.wantsOneMore(next, high+1) {
 		r.work(line, false)
 		high++
 	}
 	r.lastRow = int(high)
 	return next
+}
+
+// wantsOneMore reports whether what follows shows that a row of a rule was worked after
+// the last one that is written: it repeats that row, or begins on the other side.
+func (r *runner) wantsOneMore(next int, number int32) bool {
+	for i := next; i < len(r.piece.Lines) && i < next+3; i++ {
+		info := &r.piece.Lines[i].info
+		if info.kind == linePassed || info.every != everyNone && info.ranges == nil {
+			continue
+		}
+		for _, q := range info.ranges {
+			if info.kind == lineRepeat && q.last >= number {
+				return true
+			}
+		}
+		return info.last > 0 && info.kind == lineRepeat && info.last%2 == 0 && number%2 == 0 ||
+			info.side != stitch.SideUnspecified && !r.round && r.side == info.side.Other()
+	}
+	return false
 }
 
 // gap is the first number after n, one that no line stands for, for which there is
@@ -67,11 +87,16 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 	r.written.begin()
 	for next = from; next < len(lines) && lines[next].numbered(); next++ {
 		info := &lines[next].info
-		if next > from && info.ranges[0].first == 1 && r.exactly(1, from) >= 0 {
+		if info.defined || !info.isFor(r.size) {
+			continue
+		}
+		if first, _ := info.rangeIn(info.ranges[0], r.size); next > from && first == 1 && r.exactly(1, from) >= 0 {
 			break // the next set of rows
 		}
 		twice, times := int32(0), 0
 		for _, q := range info.ranges {
+			first, last := info.rangeIn(q, r.size)
+			q = rowRange{int32(first), int32(last)}
 			for n := q.first; n <= q.last; n++ {
 				if r.exactly(n, from) >= 0 {
 					if times++; times == 1 {
@@ -94,7 +119,20 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 }
 
 // numbered reports whether a line is a row with a number.
-func (l *Line) numbered() bool { return l.info.ranges != nil && l.info.kind != lineRepeat }
+func (l *Line) numbered() bool {
+	if l.info.ranges == nil || l.Label == "" {
+		return false
+	}
+	switch l.info.kind {
+	case lineRow, lineUnread:
+		return true
+	case lineShape:
+		return len(l.info.parts) == 1 && l.info.lines == nil
+	case lineEven, linePlain:
+		return l.info.hidden != nil
+	}
+	return false
+}
 
 // lineOf finds the line of a row number among those from a line on, or the one
 // that a rule says; -1 if there is none.
@@ -120,11 +158,48 @@ func (r *runner) ruled(n int32, from int) int {
 	if line := r.written.ruled(n, from); line >= 0 {
 		return line
 	}
-	if r.sideRuled() && r.side == r.ruleSide {
+	if r.rule < 0 {
+		return -1
+	}
+	stands := false
+	switch r.ruleOf {
+	case everyRS:
+		stands = !r.round && r.side == stitch.RightSide
+	case everyWS:
+		stands = !r.round && r.side == stitch.WrongSide
+	case everyEven:
+		stands = n%2 == 0
+	case everyOdd:
+		stands = n%2 == 1
+	case everyAll:
+		stands = true
+	}
+	if stands {
 		return r.rule
 	}
 	return -1
 }
 
-// sideRuled reports whether a line stands for all rows of one side.
-func (r *runner) sideRuled() bool { return r.rule >= 0 && !r.round }
+// sideRuled reports whether a line stands for all rows of one kind.
+func (r *runner) sideRuled() bool { return r.rule >= 0 && (!r.round || r.ruleOf >= everyAll) }
+
+// ruleAfter notes a line that stands for others and comes after them.
+func (r *runner) ruleAfter(i int) {
+	if i >= len(r.piece.Lines) {
+		return
+	}
+	info := &r.piece.Lines[i].info
+	if info.kind == lineRow && info.every != everyNone && info.ranges == nil && !info.defined && info.isFor(r.size) {
+		r.rule, r.ruleOf = i, info.every
+	}
+}
+
+// lastNumber is the greatest number that the label of a line names.
+func (r *runner) lastNumber(line int) int32 {
+	info := &r.piece.Lines[line].info
+	if info.lasts == nil && info.firsts == nil {
+		return r.facts[line].lastNumber
+	}
+	_, last := info.rangeIn(info.ranges[0], r.size)
+	return int32(last)
+}

@@ -84,7 +84,7 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	if len(in.StartStitches) > 1 {
 		sizes = len(in.StartStitches)
 	}
-	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations})
+	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations, Began: len(in.StartStitches) > 0})
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
 		c.Add("start_stitches", fault.ReasonRequired,
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
@@ -97,7 +97,7 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	}
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
 		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
-	out.tell(worked.MoreCount)
+	out.tell(worked.MoreCount, worked.unsaid)
 	return out, nil
 }
 
@@ -117,7 +117,7 @@ func checkedLines(piece *Piece, worked Worked) []CheckedLine {
 }
 
 // tell counts the findings and says when there are more.
-func (o *CheckedInstructions) tell(more int) {
+func (o *CheckedInstructions) tell(more, unsaid int) {
 	for _, f := range o.Findings {
 		switch f.Kind {
 		case KindMistake:
@@ -127,5 +127,5 @@ func (o *CheckedInstructions) tell(more int) {
 		}
 	}
 	o.Agrees = o.mistakes == 0 && o.questions == 0 && more == 0
-	o.Notices = moreNotices("text", more)
+	o.Notices = moreNotices("text", len(o.Findings), more+unsaid)
 }

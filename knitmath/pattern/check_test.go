@@ -166,6 +166,9 @@ func textOf(rows []Row) []string {
 func FuzzCheckInstructions(f *testing.F) {
 	f.Add("k5 (6), [k2tog, k8] 4 times, k to end (96, 104 sts)", 50, 60, int32(1), int32(1), "mb", 1, 5)
 	f.Add("CO 40 sts. Row 1 (RS): mb, k to end. Rep Row 1 twice", 0, 0, int32(2), int32(0), "MB", 0, 100)
+	for _, text := range corpusTexts(f) {
+		f.Add(text, 0, 0, int32(0), int32(0), "", 0, 0)
+	}
 	f.Fuzz(func(t *testing.T, text string, a, b int, construction, side int32, name string, takes, leaves int) {
 		in := CheckInstructionsInput{Text: text, Construction: stitch.Construction(construction), FirstSide: stitch.Side(side)}
 		if a != 0 {

@@ -1,109 +1,247 @@
 package pattern
 
-import "example.com/knitmath/knitmath/report"
+import (
+	"math/bits"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+func (t *token) stitches() bool { return t.is("st", "sts", "stitch", "stitches", "loops") }
+
+// claimPhrases lead a claim in.
+var claimPhrases = wordings("there should now be", "there should be", "there will be", "there are now", "there are", "you should now have",
+	"you should have", "you will have", "you now have", "you have", "for a total of", "a total of", "making", "giving", "leaving", "total",
+	"now", "rem", "remaining")
 
 // claimAhead reports whether a count of stitches comes next, such as
-// "(96, 104, 112 sts)", "- 96 (104, 112) sts" or "(2 sts dec)".
+// "(96, 104, 112 sts)", "- 96 (104, 112) sts", "(2 sts dec)", "there are 96 sts" or
+// "(96)" at the end of a row.
 func (p *parser) claimAhead() bool {
-	i := p.next
+	if p.peek().kind == tokenWord && p.peek().text == "and" { // "and there are 96 sts"
+		return p.claimAt(p.next+1) && p.tokens[p.next+1].is("there", "you")
+	}
+	return p.claimAt(p.next)
+}
+
+func (p *parser) claimAt(i int) bool {
+	sign := i
 	for n := 0; n < 2 && p.tokens[i].is("-", "=", ":"); n++ {
 		i++
 	}
-	return p.claimWords(i)
+	if p.tokens[i].kind == tokenWord {
+		led := p.phraseEnd(i, claimPhrases)
+		return led != 0 && p.claimWords(led) && !p.heldAfter(led)
+	}
+	return p.claimWords(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
 }
 
-// claimWords reports whether numbers followed by "sts" begin at token i.
+// phraseEnd is the index after the first of the phrases that stands at token i, 0 if
+// none does.
+func (p *parser) phraseEnd(i int, phrases [][]string) int {
+	for _, words := range phrases {
+		n := 0
+		for n < len(words) && i+n < len(p.tokens) && p.tokens[i+n].is(words[n]) {
+			n++
+		}
+		if n == len(words) {
+			return i + n
+		}
+	}
+	return 0
+}
+
+// claimWords reports whether numbers followed by "sts" begin at token i, or "dec 2
+// sts" within brackets.
 func (p *parser) claimWords(i int) bool {
 	if p.tokens[i].is("(", "[", "{") {
 		i++
-		for p.tokens[i].kind == tokenNumber && p.tokens[i+1].is(",") || p.tokens[i].is("-") && p.tokens[i+1].is(",") {
+		if p.tokens[i].is("inc", "dec", "=", "total", "now") {
+			i++
+		}
+		for p.tokens[i].kind == tokenNumber && p.tokens[i+1].is(",", ":") || p.tokens[i].is("-") && p.tokens[i+1].is(",", ":") {
 			p.looked++
 			i += 2
 		}
 	}
-	if p.tokens[i].kind != tokenNumber && !p.tokens[i].is("-") {
+	if p.tokens[i].is("-") {
+		i++
+	} else if i, _ = p.sizedEnd(i); i == 0 {
 		return false
 	}
-	i++
 	for {
 		end, _ := p.listEnd(i)
 		if end == 0 {
-			return p.tokens[i].is("st", "sts", "stitch", "stitches")
+			return p.tokens[i].stitches()
 		}
 		i = end
 	}
 }
 
+// bareClaim reports whether "(96)" or "(96, 104, 112)" stands at token i and ends a
+// row, where no number before it leads it.
+func (p *parser) bareClaim(i int) bool {
+	end, n := p.listEnd(i)
+	if end == 0 || i == 0 || n != 1 && n != p.sizes || !p.endsAt(end) {
+		return false
+	}
+	before := &p.tokens[i-1]
+	_, _, _, attached := split(before.text)
+	return before.kind != tokenNumber && (before.kind != tokenWord || !attached)
+}
+
+// bareNumber reports whether a number stands at token i and ends a row.
+func (p *parser) bareNumber(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.endsAt(end)
+}
+
+// endsAt reports whether a sentence ends at token i.
+func (p *parser) endsAt(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenEnd || t.kind == tokenNewline || t.is(".")
+}
+
+// heldAfter reports whether the stitches counted at token i are put aside.
+func (p *parser) heldAfter(i int) bool {
+	for n := range 8 {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		if t.is(".") || t.kind == tokenNewline {
+			return false
+		}
+		if t.is("holder", "holders", "waste", "scrap", "spare", "thread", "unworked", "hold") {
+			return true
+		}
+	}
+	return false
+}
+
 // claim reads what claimAhead has seen.
 func (p *parser) claim(line *Line) bool {
 	from := p.peek().span
+	p.accept("and")
 	for p.accept("-", "=", ":") {
+	}
+	if end := p.phraseEnd(p.next, claimPhrases); end != 0 {
+		p.next = end
 	}
 	closer := ""
 	if c, ok := closers[p.peek().text]; ok && p.peek().kind == tokenMark {
 		closer = c
 		p.next++
 	}
-	numbers, ok := p.claimedNumbers()
+	tail := claimTail{}
+	switch {
+	case p.accept("dec"):
+		tail.sign = -1
+	case p.accept("inc"):
+		tail.sign = 1
+	case p.accept("=", "total", "now"):
+	}
+	numbers, ok := p.claimedNumbers(closer)
 	if !ok {
 		return false
 	}
-	sign := p.claimedChange()
+	p.claimTail(&tail, closer)
 	if closer != "" && !p.accept(closer) {
 		p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
 		return false
 	}
-	line.info.claimAt = from.to(p.last())
+	at := from.to(p.last())
+	numbers = p.ofSomeSizes(numbers)
 	if len(numbers) != 1 && len(numbers) != p.sizes {
-		p.mistake(ReasonSizes, line.info.claimAt, report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
+		line.info.claimAt = at
+		p.mistake(ReasonSizes, at, report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
 		return true
 	}
 	if p.listed += len(numbers); p.listed > MaxListed {
 		p.mistake(ReasonTooMany, from, "the lists of this text hold more than 20000 numbers")
 		return false
 	}
-	if sign == 0 {
-		line.ClaimedStitches = tidy(numbers)
-		return true
-	}
-	numbers = without(numbers)
-	for i := range numbers {
-		numbers[i] *= sign
-	}
-	line.ClaimedChangeStitches = numbers
+	p.claimed(line, tidy(numbers), tail, at)
 	return true
 }
 
-// claimedNumbers reads the numbers of a claim and its "sts"; -1 stands for "-".
-func (p *parser) claimedNumbers() ([]int, bool) {
+// ofSomeSizes are numbers for some sizes only, "Sizes M and L only: ... (64, 74) sts", as
+// a list for all.
+func (p *parser) ofSomeSizes(numbers []int) []int {
+	if p.forSizes == 0 || len(numbers) < 2 || len(numbers) != bits.OnesCount32(p.forSizes) {
+		return numbers
+	}
+	all := make([]int, p.sizes)
+	next := 0
+	for size := range all {
+		all[size] = -1
+		if p.forSizes>>size&1 == 1 {
+			all[size] = numbers[next]
+			next++
+		}
+	}
+	return all
+}
+
+// bindsOffWithin reports whether a row binds off or puts aside stitches between others.
+func bindsOffWithin(steps []Step) bool {
+	for i := 1; i < len(steps)-1; i++ {
+		if steps[i].Operation == stitch.BindOff || steps[i].Name == "hold" {
+			return true
+		}
+	}
+	return false
+}
+
+// claimed notes what a claim says.
+func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
+	switch {
+	case tail.needles:
+		line.info.perNeedle, line.info.claimAt = without(numbers), at
+	case tail.sides && bindsOffWithin(line.Steps):
+		line.info.perSide, line.info.claimAt = without(numbers), at
+	case tail.part:
+		p.found.add(KindReading, ReasonPassedOver, at, "passed over: it counts a part of the stitches")
+	case tail.sign == 0:
+		line.ClaimedStitches, line.info.claimAt = numbers, at
+		if tail.total != nil {
+			line.ClaimedStitches = tail.total
+		}
+	case tail.total != nil:
+		line.ClaimedStitches, line.info.claimAt = tail.total, at
+	default:
+		changed := make([]int, len(numbers))
+		for i, n := range numbers {
+			changed[i] = max(n, 0) * tail.sign
+		}
+		line.ClaimedChangeStitches, line.info.claimAt = tidy(changed), at
+	}
+}
+
+// claimedNumbers reads the numbers of a claim and its "sts", which may be left out
+// where nothing but the closer or the end follows; -1 stands for "-".
+func (p *parser) claimedNumbers(closer string) ([]int, bool) {
 	var numbers []int
-	for !p.accept("st", "sts", "stitch", "stitches") {
-		switch t := p.peek(); {
+	joined := false
+	for {
+		t := p.peek()
+		if t.stitches() {
+			p.next++
+			return numbers, true
+		}
+		if t.is(closer) && closer != "" || p.endsAt(p.next) {
+			return numbers, len(numbers) > 0
+		}
+		switch n, written := t.written(); {
 		case t.kind == tokenNumber && t.number > MaxNumber:
 			p.mistake(ReasonTooLarge, t.span, "a count here is at most 10000")
 			return nil, false
 		case t.kind == tokenNumber:
-			numbers = append(numbers, int(t.number))
-		case t.is("-"):
-			numbers = append(numbers, -1)
+			numbers, joined = append(numbers, int(t.number)), true
+		case written:
+			numbers, joined = append(numbers, n), true
+		case t.is("-") && !joined:
+			numbers, joined = append(numbers, -1), true
+		default:
+			joined = false
 		}
 		p.next++
-	}
-	return numbers, true
-}
-
-// claimedChange reads what follows the "sts" of a claim: 1 if it claims an
-// increase, -1 a decrease, 0 a count.
-func (p *parser) claimedChange() (sign int) {
-	for {
-		switch {
-		case p.accept("inc", "inc'd", "inc’d", "increased"):
-			sign = 1
-		case p.accept("dec", "dec'd", "dec’d", "decreased"):
-			sign = -1
-		case p.accept("rem", "remain", "remaining", "total", "in", "now", "on", "needle", "needles", "each", "for", "all", "sizes", "left"):
-		default:
-			return sign
-		}
 	}
 }

@@ -89,7 +89,7 @@ type sequence struct {
 // sequence is false for a step that is not the same in all sizes and made of
 // operations alone, or that has more runs than may be compressed.
 func (c *compressor) sequence(s *Step) (sequence, bool) {
-	if s.RemainingStitches != nil || s.IntoOneStitch || s.Manner != 0 || s.Name != "" || len(s.Times) > 1 {
+	if s.RemainingStitches != nil || s.BeforeMarkerStitches != nil || s.IntoOneStitch || s.Manner != 0 || s.Name != "" || len(s.Times) > 1 {
 		return sequence{}, false
 	}
 	n := 1

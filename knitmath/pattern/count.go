@@ -116,6 +116,7 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	n, ok := r.claim(l)
 	if !ok {
+		r.compareParts(l, total)
 		return
 	}
 	// The yarn overs of short rows are not usually counted.
@@ -128,6 +129,25 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	if r.other == nil && !r.quiet {
 		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
+	}
+}
+
+// compareParts compares the stitches with a claim about each needle, or about each side
+// of stitches that were bound off in the middle.
+func (r *runner) compareParts(l *Line, total int64) {
+	for _, part := range []struct {
+		counts      []int
+		least, most int64
+		words       string
+	}{{l.info.perNeedle, 2, 6, "needles"}, {l.info.perSide, 2, 2, "sides"}} {
+		if part.counts == nil {
+			continue
+		}
+		n := int64(at(part.counts, r.size))
+		if n < 1 || total%n != 0 || total/n < part.least || total/n > part.most {
+			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(part.least*n-total),
+				"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the "+part.words)
+		}
 	}
 }
 

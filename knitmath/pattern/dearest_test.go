@@ -77,7 +77,7 @@ func (d *dear) ask() taken {
 			if sizes < 2 {
 				sizes = 0 // the text has to say it
 			}
-			piece := read(text, sizes, nil)
+			piece := read(text, sizes, nil, true)
 			k.allowed, k.looked = in.charge(glanceAt(text)), piece.looked
 			worked, _ := piece.work(context.Background(), Start{Counts: start}, k.allowed)
 			k.charge = worked.charge

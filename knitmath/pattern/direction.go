@@ -1,179 +1,205 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
 
-// directionAhead says which kind of direction begins with the next token;
-// lineRow if none does.
-func (p *parser) directionAhead() lineKind {
-	t, second := p.peek(), p.ahead(1)
+// direction reads one direction, which is no row of steps, and not what follows it.
+// It takes nothing if there is none.
+func (p *parser) direction(line *Line) bool {
+	t := p.peek()
 	if t.kind != tokenWord {
-		return lineRow
+		return false
 	}
-	if p.headingAhead() || t.is("where") && p.zeroAhead() {
-		return linePassed
-	}
-	if t.is("rep", "repeat", "work") && p.scheduleAhead() {
-		return lineSchedule
-	}
-	switch t.text {
-	case "rep", "repeat":
-		if second.row() || second.is("the", "these", "those", "this", "last", "both", "prev", "previous") {
-			return lineRepeat
-		}
-	case "work", "cont", "continue":
-		if p.evenAhead() {
-			return lineEven
-		}
-	case "knit", "purl", "k", "p":
-		if second.is("even") {
-			return lineEven
-		}
-		if p.rowsAfterList() {
-			return linePlain
-		}
-	case "co", "cast", "bo", "bind":
-		return p.edgeAhead()
-	case "join":
-		if p.sentenceHas("rnd", "round", "rounds", "rnds") {
-			return lineJoin
-		}
-	case "change", "switch", "break", "cut", "fasten", "weave", "block":
-		return linePassed
-	}
-	return lineRow
-}
-
-// evenAhead tells "work even", "work 10 rows" and "cont in patt" from rows that
-// begin so; "work in patt" is one of these only until something.
-func (p *parser) evenAhead() bool {
-	second := p.ahead(1)
-	return second.is("even", "straight") || p.rowsAfterList() || second.is("in") && (!p.peek().is("work") || p.saidUntil())
-}
-
-// rowsAfterList reports whether a number, those of the other sizes, and "rows"
-// follow the next word.
-func (p *parser) rowsAfterList() bool {
-	i := p.next + 1
-	if t := &p.tokens[i]; t.kind != tokenNumber {
-		if _, ok := numberWords[t.text]; !ok || t.kind != tokenWord {
-			return false
-		}
-	}
-	i++
-	for {
-		end, _ := p.listEnd(i)
-		if end == 0 {
-			if p.tokens[i].is("more") {
-				i++
-			}
-			return p.tokens[i].row()
-		}
-		i = end
-	}
-}
-
-// sentenceHas reports whether one of the words stands in the next dozen tokens
-// of the sentence.
-func (p *parser) sentenceHas(texts ...string) bool {
-	for i := range 12 {
-		t := p.ahead(i)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".") {
-			return false
-		}
-		if t.is(texts...) {
+	save, found, before := p.next, p.found.mark(), line.info
+	for _, read := range p.readers(t) {
+		if read(p, line) {
 			return true
 		}
+		p.next, line.info = save, before
+		p.found.rewind(found)
 	}
 	return false
 }
 
-func (p *parser) saidUntil() bool { return p.sentenceHas("until", "rows", "rnds", "rounds") }
-
-// edgeAhead tells "CO 96 sts" and "BO 4 sts at beg of next 2 rows" from rows that
-// begin so.
-func (p *parser) edgeAhead() lineKind {
-	i := p.next + 1
-	on := p.peek().is("co")
-	if p.peek().is("cast", "bind") {
-		on = p.tokens[i].is("on")
-		i++
-	}
-	if p.tokens[min(i, len(p.tokens)-1)].kind != tokenNumber {
-		return lineRow
-	}
-	i++
-	for {
-		end, _ := p.listEnd(i)
-		if end == 0 {
-			break
-		}
-		i = end
-	}
-	if !p.tokens[i].is("st", "sts", "stitch", "stitches") {
-		return lineRow
-	}
-	i++
-	if p.tokens[i].is("at") && (p.tokens[i+1].is("beg", "beginning", "start") || p.tokens[i+1].is("the")) {
-		return lineBeginning
-	}
-	if t := &p.tokens[i]; on && (t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", "using", "with", "and", "by", "-")) {
-		return lineCastOn
-	}
-	return lineRow
-}
-
-// direction reads a line that is no row of steps. It takes nothing if there is
-// none.
-func (p *parser) direction(line *Line) bool {
-	kind := p.directionAhead()
-	if kind == lineRow {
+// directionAhead reports whether a direction begins with the next token. It reads it
+// on trial, and takes nothing.
+func (p *parser) directionAhead() bool {
+	if p.peek().kind != tokenWord || p.trying {
 		return false
 	}
-	info := &line.info
-	info.kind = kind
-	from := p.peek().span
-	ok := true
-	switch kind {
-	case lineRepeat:
-		ok = p.repeatRows(info)
-	case lineSchedule:
-		ok = p.schedule(info)
-	case lineEven, linePlain:
-		ok = p.even(info, kind == linePlain)
-	case lineCastOn:
-		ok = p.castOn(info)
-	case lineBeginning:
-		ok = p.beginning(info)
+	if _, ok := directs[p.peek().text]; !ok && !draft.Harmless(p.peek().text) {
+		return false
 	}
-	p.sentence(info)
-	if kind == linePassed {
-		p.found.add(KindReading, ReasonPassedOver, from.to(p.last()), "passed over: it changes no count")
-	}
+	p.trying = true
+	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named
+	var line Line
+	ok := p.direction(&line)
+	p.looked += p.next - save
+	p.next, p.listed, p.named, p.trying = save, listed, named, false
+	p.found.rewind(found)
+	return ok
+}
+
+type reader = func(*parser, *Line) bool
+
+// kindOfVerb is which directions a verb may begin.
+type kindOfVerb uint16
+
+const (
+	verbRepeat kindOfVerb = 1 << iota
+	verbEven
+	verbCast
+	verbBind
+	verbShape
+	verbHold
+	verbPick
+	verbJoin
+	verbPass
+	verbOff
+)
+
+// directs are the verbs of directions.
+var directs = map[string]kindOfVerb{
+	"rep": verbRepeat, "repeat": verbRepeat, "as": verbRepeat, "same": verbRepeat,
+	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven, "continue": verbShape | verbRepeat | verbEven,
+	"proceed": verbEven, "keep": verbEven, "rib": verbShape | verbEven,
+	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
+	"even": verbEven, "patt": verbEven,
+	"co": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
+	"bo": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
+	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
+	"increasing": verbShape,
+	"place":      verbHold | verbPass, "slip": verbHold | verbPass, "sl": verbHold | verbPass, "put": verbHold, "leave": verbHold, "transfer": verbHold,
+	"move": verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
+	"pick": verbPick, "with": verbPick,
+	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
+	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "reattach": verbJoin,
+	"graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
+	"pull": verbOff | verbPass, "fasten": verbOff | verbPass, "run": verbOff, "gather": verbOff,
+}
+
+// readers are the rules that may read a direction that begins with a verb.
+func (p *parser) readers(t *token) []reader {
+	kinds, ok := directs[t.text]
 	if !ok {
-		info.kind = lineUnread
+		if draft.Harmless(t.text) {
+			return []reader{(*parser).passing}
+		}
+		return nil
 	}
+	var list []reader
+	for _, k := range []struct {
+		kind kindOfVerb
+		read reader
+	}{{verbShape, (*parser).shaping}, {verbRepeat, (*parser).repeating}, {verbEven, (*parser).even}, {verbCast, (*parser).castingOn},
+		{verbBind, (*parser).bindingOff}, {verbHold, (*parser).holding}, {verbPick, (*parser).pickingUp}, {verbJoin, (*parser).joining},
+		{verbOff, (*parser).takingOff}, {verbPass, (*parser).passing}} {
+		if kinds&k.kind != 0 {
+			list = append(list, k.read)
+		}
+	}
+	return list
+}
+
+// passing passes over what changes no stitch: "Change to larger needles", "Weave in
+// ends", "Divide sts over 3 needles (16 sts on each needle)", "Turn".
+func (p *parser) passing(line *Line) bool {
+	from := p.peek().span
+	first := p.peek()
+	p.next++
+	switch first.text {
+	case "pm":
+		if p.onlyRows {
+			return false
+		}
+	case "turn", "do":
+		p.accept("the")
+		p.accept("not")
+		p.accept("turn", "work", "piece", "and")
+		if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
+			return false
+		}
+	case "place", "replace", "remove", "slip", "sl":
+		if !p.marker() {
+			return false
+		}
+	case "divide", "distribute", "arrange":
+		p.accept("rem", "remaining")
+		if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck") {
+			return false
+		}
+		p.number()
+		p.accept("sts", "stitches")
+		p.accept("evenly")
+		p.accept("over", "onto", "on", "among", "between", "across", "evenly")
+		p.accept("over", "onto", "on", "among", "between", "across")
+		p.number()
+	}
+	line.info.kind = linePassed
+	p.passed(from.to(p.last()))
 	return true
 }
 
-// sentence passes over the rest of a sentence up to a claim, and notes the side
-// of its last row.
-func (p *parser) sentence(info *lineInfo) {
-	for {
-		p.looked++
-		t := p.peek()
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".") || p.claimAhead() {
-			return
+// marker passes over "marker", "m" and what it is for.
+func (p *parser) marker() bool {
+	p.accept("a", "an", "the", "first", "second", "beg-of-rnd", "bor", "new", "stitch", "st", "all", "end-of-rnd")
+	p.number()
+	return p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker")
+}
+
+// clauseEnds reports whether nothing more belongs to a direction.
+func (p *parser) clauseEnds() bool {
+	return p.endsAt(p.next) || p.peek().is(",", ";", "and", "then", "-") || p.claimAhead()
+}
+
+// joining reads "join in the round", "join yarn", "rejoin yarn to rem 30 sts".
+func (p *parser) joining(line *Line) bool {
+	from := p.peek().span
+	p.next++
+	end := p.sentenceEnd(p.next)
+	round := false
+	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
+		if n := p.heldSts(i); n != 0 && p.tokens[i-1].is("to", "onto") {
+			return p.taking(line, i)
 		}
-		if t.is("ending", "end", "ends") {
-			for i := 1; i < 5; i++ {
-				switch next := p.ahead(i); {
-				case next.is("ws", "wrong"):
-					info.endSide = stitch.WrongSide
-				case next.is("rs", "right"):
-					info.endSide = stitch.RightSide
-				}
-			}
+		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && (p.tokens[i-1].is("in", "the", "a") || p.tokens[i-1].is("into")) {
+			round = true
+		}
+	}
+	if p.clauseEnds() {
+		round = true // "CO 60 sts and join."
+	}
+	if p.peek().is("to") && p.ahead(1).is("work", "knit", "form", "begin") {
+		round = true
+	}
+	line.info.kind = linePassed
+	if round {
+		line.info.kind = lineJoin
+		p.accept("to")
+		p.accept("work", "knit", "form")
+		p.accept("for", "in", "into")
+		p.accept("working")
+		p.accept("in")
+		p.accept("the", "a")
+		p.accept("rnd", "round", "rnds", "rounds", "circle", "ring")
+		return true
+	}
+	// "Join A at beg of rnd": yarn.
+	for p.peek().kind == tokenWord && !p.clauseEnds() {
+		if p.peek().is("at", "in", "to", "for", "with", "on") {
+			break
 		}
 		p.next++
 	}
+	p.passed(from.to(p.last()))
+	return true
+}
+
+func sideText(s stitch.Side) string {
+	if s == stitch.WrongSide {
+		return "wrong side"
+	}
+	return "right side"
 }

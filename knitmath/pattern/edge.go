@@ -10,6 +10,16 @@ import (
 func (r *runner) castOn(i int) {
 	l := &r.piece.Lines[i]
 	n := int64(at(l.info.counts, r.size))
+	adds := l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0
+	if adds {
+		r.record(i)
+		start := r.now
+		if r.known {
+			r.begin(r.now.total() + n)
+		}
+		r.close(i, start)
+		return
+	}
 	if len(r.start.Counts) > 0 && r.rows == 0 {
 		if have := r.now.total(); have != n && r.wanted(ReasonClaim, l.info.at) {
 			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-have),
@@ -20,6 +30,7 @@ func (r *runner) castOn(i int) {
 		r.round, r.side = r.start.inTheRound(), r.start.side()
 		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
 		r.history = r.history[:0]
+		r.first, r.fresh, r.sideSaid, r.aside, r.marks = true, false, false, 0, marks{}
 		r.written.forgetRules()
 	}
 	r.record(i)
@@ -30,33 +41,46 @@ func (r *runner) castOn(i int) {
 func (r *runner) beginning(i int) {
 	l := &r.piece.Lines[i]
 	r.record(i)
+	r.setUp(l)
 	start := r.now
-	n := int64(at(l.info.counts, r.size))
 	r.lastRow = 0
-	for range at(l.info.until, r.size) {
-		if !r.another(l.info.at) {
-			return
-		}
-		if r.known {
-			total := r.now.total()
-			if l.info.op == stitch.BindOff {
-				if n > total && r.wanted(ReasonMissing, l.info.at) {
-					r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
-						stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
-				}
-				r.known = n <= total
-				total -= n
-			} else {
-				total += n
-			}
-			r.now, r.other = hand{left: total}, nil
-			if total > stitch.MaxStitches {
-				r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
-				r.known = false
+	for k := range l.info.edges {
+		q := &l.info.edges[k]
+		n := int64(at(q.stitches, r.size))
+		for range at(q.rows, r.size) {
+			if !r.edgeRow(l, n) {
+				return
 			}
 		}
-		r.machine = nil
-		r.worked(-1, 0)
 	}
 	r.close(i, start)
+}
+
+// edgeRow is a row at the beginning of which stitches are bound off or cast on.
+func (r *runner) edgeRow(l *Line, n int64) bool {
+	if !r.another(l.info.at) {
+		return false
+	}
+	if r.known {
+		total := r.now.total()
+		if l.info.op == stitch.BindOff {
+			if n > total && r.wanted(ReasonMissing, l.info.at) {
+				r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
+					stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+			}
+			r.known = n <= total
+			total -= n
+		} else {
+			total += n
+		}
+		r.now, r.other = hand{left: total}, nil
+		if total > stitch.MaxStitches {
+			r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
+			r.known = false
+		}
+	}
+	r.machine = nil
+	r.loseMarks()
+	r.worked(-1, 0)
+	return true
 }

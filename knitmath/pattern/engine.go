@@ -29,6 +29,9 @@ type engine struct {
 	lines   []int16
 	steps   []stitch.Step
 	places  []span
+	turns   []int16 // rows between two shapings, and the one that is shaped
+	seen    []bool  // lines that were worked in this size
+	held    []int64 // stitches put aside, in the order in which they were
 }
 
 // allSizes is for a profile that is the same in all sizes.
@@ -37,7 +40,8 @@ const allSizes = -1
 func newEngine(p *Piece, start Start, w *Worked, found *findings) *engine {
 	e := &engine{piece: p, start: start, out: w, found: found,
 		details: make([]*detail, len(found.list), MaxFindings), hands: handWork, written: &numbering{},
-		facts: make([]facts, len(p.Lines)), profiles: make([]profile, len(p.Lines)), doneFor: make([]int8, len(p.Lines))}
+		facts: make([]facts, len(p.Lines)), profiles: make([]profile, len(p.Lines)), doneFor: make([]int8, len(p.Lines)),
+		seen: make([]bool, len(p.Lines))}
 	for i := range p.Lines {
 		e.facts[i] = factsOf(&p.Lines[i])
 	}
@@ -51,7 +55,7 @@ func (r *runner) profile(i int) *profile {
 	}
 	f := &r.facts[i]
 	r.spend(f.stepCount)
-	r.profiles[i] = profileOf(r.piece.Lines[i].Steps, r.size)
+	r.profiles[i] = profileOf(r.piece.Lines[i].worked(), r.size)
 	r.doneFor[i] = allSizes
 	if f.graded {
 		r.doneFor[i] = int8(r.size + 1)
@@ -95,6 +99,9 @@ func (r *runner) fault(kind Kind, reason report.Reason, at span, difference int,
 	r.spend(chargeFinding)
 	r.changes++
 	i, isNew := r.found.place(kind, reason, at, "")
+	if i < 0 {
+		return
+	}
 	f := &r.found.list[i]
 	if isNew {
 		r.details = append(r.details, &detail{})

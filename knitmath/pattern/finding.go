@@ -57,10 +57,30 @@ func (s span) to(t span) span {
 
 // findings gathers remarks; those of one place and reason are one.
 type findings struct {
-	list   []Finding
-	at     map[findingKey]int
-	source string
-	more   int // not listed
+	list     []Finding
+	at       map[findingKey]int
+	source   string
+	more     int // mistakes and questions not listed
+	unsaid   int // readings not listed
+	readings int // listed
+}
+
+// mark is how much has been found, to go back to.
+type mark struct{ listed, more, unsaid, readings int }
+
+func (f *findings) mark() mark { return mark{len(f.list), f.more, f.unsaid, f.readings} }
+
+// rewind forgets what was found since a mark.
+func (f *findings) rewind(m mark) {
+	if len(f.list) > m.listed {
+		for key, i := range f.at {
+			if i >= m.listed {
+				delete(f.at, key)
+			}
+		}
+		f.list = f.list[:m.listed]
+	}
+	f.more, f.unsaid, f.readings = m.more, m.unsaid, m.readings
 }
 
 type findingKey struct {
@@ -78,6 +98,13 @@ func (f *findings) place(kind Kind, reason report.Reason, at span, description s
 	key := findingKey{at.start, reason}
 	if i, known := f.at[key]; known {
 		return i, false
+	}
+	if kind == KindReading {
+		if f.readings == maxReadings || len(f.list) >= MaxFindings { // there is always room for what has to be mended
+			f.unsaid++
+			return -1, false
+		}
+		f.readings++
 	}
 	if len(f.list) >= MaxFindings {
 		f.more++

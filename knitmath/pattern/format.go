@@ -66,7 +66,7 @@ func FormatInstructions(in FormatInstructionsInput) (WrittenInstructions, error)
 	lines := Compress(piece.Lines)
 	findings, more := piece.Findings()
 	return WrittenInstructions{SizeCount: piece.SizeCount, Text: Text(lines, in.RepeatStyle), Rows: rowsOf(lines),
-		Findings: findings, Notices: moreNotices(askedIn(in.Rows), more)}, nil
+		Findings: findings, Notices: moreNotices(askedIn(in.Rows), len(findings), more)}, nil
 }
 
 // MirrorInstructions writes every row for the other edge: from its end to its
@@ -86,7 +86,7 @@ func MirrorInstructions(in MirrorInstructionsInput) (MirroredInstructions, error
 	}
 	m := piece.Mirror()
 	out := MirroredInstructions{SizeCount: piece.SizeCount, Text: Text(m.Lines, in.RepeatStyle), Rows: rowsOf(m.Lines),
-		Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), m.MoreCount)}
+		Findings: m.Findings, Notices: moreNotices(askedIn(in.Rows), len(m.Findings), m.MoreCount)}
 	for _, r := range out.Rows {
 		if r.Direction == "" && len(r.Steps) == 0 {
 			out.refused++

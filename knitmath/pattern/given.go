@@ -120,6 +120,11 @@ func (g *givenRows) vetStep(at string, s *Step, depth int) {
 		g.Add(fault.Join(at, "remaining_stitches"), fault.ReasonContradictory,
 			"a step is worked a number of times or until stitches remain; give one of times and remaining_stitches")
 	}
+	g.vetNumbers(at, "before_marker_stitches", s.BeforeMarkerStitches, 0)
+	if len(s.BeforeMarkerStitches) > 0 && len(s.Times)+len(s.RemainingStitches) > 0 {
+		g.Add(fault.Join(at, "before_marker_stitches"), fault.ReasonContradictory,
+			"a step is worked up to a marker, a number of times or until stitches remain; give one")
+	}
 	if s.IntoOneStitch && len(s.Steps) == 0 {
 		g.Add(fault.Join(at, "into_one_stitch"), fault.ReasonContradictory, "only a group is worked into one stitch")
 	}
@@ -187,7 +192,7 @@ func (g *givenRows) read(rows []Row) *Piece {
 				"the row is longer than %d bytes when it is written", MaxTextBytes)
 			continue
 		}
-		one := read(text, g.sizes, g.own)
+		one := readRow(text, g.sizes, g.own)
 		field, detail, ok := one.oneLine(&line)
 		if !ok {
 			g.Add(fault.Join(fault.Index("rows", i), field), fault.ReasonInfeasible, "%q does not read as one row: %s",

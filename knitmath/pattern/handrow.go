@@ -29,6 +29,9 @@ func (r *runner) rowOf(steps []Step, left int64) (stitch.Row, []span, bool) {
 			b.place = span{}
 		}
 		ok := false
+		if toMarkerWithin(s) {
+			return b.row, nil, false // where a marker lies is for a walker to find
+		}
 		if s.stretch() {
 			ok = b.stretch(s)
 		} else {
@@ -144,4 +147,17 @@ func surrogate(takes, leaves int) ([]stitch.Step, bool) {
 		out = append(out, stitch.Do(stitch.YO, leaves-takes))
 	}
 	return out, true
+}
+
+// toMarkerWithin reports whether a step, or one of its group, is worked up to a marker.
+func toMarkerWithin(s *Step) bool {
+	if s.BeforeMarkerStitches != nil {
+		return true
+	}
+	for i := range s.Steps {
+		if toMarkerWithin(&s.Steps[i]) {
+			return true
+		}
+	}
+	return false
 }

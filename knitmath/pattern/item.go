@@ -105,6 +105,8 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 		s.Times = u.times
 	case u.last != nil:
 		s.Times, s.RemainingStitches = nil, u.last
+	case u.mark != nil:
+		s.Times, s.BeforeMarkerStitches = nil, u.mark
 	default:
 		p.reading(s.at, "no number of times stands after the brackets: worked once")
 	}
@@ -171,10 +173,10 @@ func simple(s Step) Step {
 		return s
 	}
 	in := s.Steps[0]
-	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil ||
+	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil && s.BeforeMarkerStitches == nil ||
 		in.Operation.EndsRow() {
 		return s
 	}
-	in.Times, in.RemainingStitches, in.at = s.Times, s.RemainingStitches, s.at
+	in.Times, in.RemainingStitches, in.BeforeMarkerStitches, in.at = s.Times, s.RemainingStitches, s.BeforeMarkerStitches, s.at
 	return in
 }

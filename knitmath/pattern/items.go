@@ -15,6 +15,14 @@ func (p *parser) items(inner string) ([]Step, bool) {
 		if p.separators(inner) || p.itemsEnd(inner) {
 			return steps, true
 		}
+		switch p.aside(&steps, inner) {
+		case asideRead:
+			continue
+		case asideEnds:
+			return steps, true
+		case asideFault:
+			return steps, false
+		}
 		if p.steps++; p.steps > MaxSteps {
 			p.mistake(ReasonTooMany, p.peek().span, "a text has at most "+strconv.Itoa(MaxSteps)+" steps; the row is not read from here on")
 			return steps, false
@@ -28,6 +36,7 @@ func (p *parser) items(inner string) ([]Step, bool) {
 			continue
 		}
 		steps = append(steps, s)
+		steps, p.after = append(steps, p.after...), nil
 	}
 }
 
@@ -37,8 +46,8 @@ func (p *parser) itemsEnd(inner string) bool {
 	switch {
 	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead():
 		return true
-	case t.is("rep", "repeat"):
-		return inner == "" || len(p.stars) > 0
+	case p.starRepeatAt(p.next):
+		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0
 	}
 	return t.kind == tokenStar && len(p.stars) > 0 && p.stars[len(p.stars)-1] == t.text
 }
@@ -54,7 +63,8 @@ func (p *parser) separators(inner string) bool {
 		switch {
 		case t.is(",", ";", ":"):
 			comma = true
-		case t.is("and", "then", "&", "ending", "end", "ends", "with") && !p.ahead(1).is("ws", "rs"):
+		case t.is("and", "then", "&", "ending", "end", "ends", "with", "finishing", "finish", "now") && !p.ahead(1).is("ws", "rs") &&
+			!(t.is("end", "ending") && p.ahead(1).is("last")) && !(t.is("with") && p.colourEnd(p.next) != 0):
 		case t.is("."):
 			if atTop && p.ahead(1).kind == tokenNewline {
 				p.next++
@@ -65,7 +75,7 @@ func (p *parser) separators(inner string) bool {
 			}
 			continue
 		case t.kind == tokenNewline:
-			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() {
+			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() || p.tokens[p.next-1].number > 1 && atTop {
 				p.next--
 				return true
 			}
@@ -80,7 +90,7 @@ func (p *parser) separators(inner string) bool {
 // repeatAhead reports whether "rep from *" comes next, which belongs to the row
 // before it also on a new line.
 func (p *parser) repeatAhead() bool {
-	return len(p.stars) > 0 && p.peek().is("rep", "repeat")
+	return len(p.stars) > 0 && p.starRepeatAt(p.next)
 }
 
 // passedOvers are decreases by passing slipped stitches over the one worked after

@@ -1,10 +1,6 @@
 package pattern
 
-import (
-	"strconv"
-
-	"example.com/knitmath/knitmath/stitch"
-)
+import "example.com/knitmath/knitmath/stitch"
 
 func (t *token) row() bool {
 	return t.is("row", "rows", "rnd", "rnds", "round", "rounds")
@@ -19,190 +15,203 @@ func (p *parser) label(line *Line) bool {
 		return false
 	}
 	info := &line.info
-	if p.peek().row() && p.ahead(1).kind == tokenNumber {
-		p.next++
-		if !p.rowNumbers(info) {
-			p.next, info.ranges = end, nil
-		}
-	} else if p.peek().is("all", "every", "each") {
-		info.every = everyOf(p.ahead(1))
+	found := len(p.found.list)
+	p.scanLabel(p.next, info)
+	if len(p.found.list) > found { // its numbers are wrong, and have been reported
+		info.ranges = nil
 	}
-	for p.next < end {
-		p.labelWord(info)
-		p.next++
-	}
+	p.next = end
 	info.at = from.to(p.last())
 	line.Label = joined(p.found.source[from.start:info.at.end])
-	p.accept(":", ".")
+	p.accept(":", ".", "-", "=", ")")
+	if p.peek().kind == tokenNewline && p.startsItem(p.next+1) && p.labelEnd(p.next+1) == 0 {
+		p.next++
+	}
 	return true
-}
-
-// labelWord notes what the next word of a label says of the side, and of other
-// rows worked alike.
-func (p *parser) labelWord(info *lineInfo) {
-	t := p.peek()
-	switch side := p.ahead(1).is("side"); {
-	case t.is("rs") || t.is("right") && side:
-		p.sideOrEvery(info, stitch.RightSide, everyRS)
-	case t.is("ws") || t.is("wrong") && side:
-		p.sideOrEvery(info, stitch.WrongSide, everyWS)
-	case t.is(everyWords...) && info.ranges != nil && info.every == everyNone:
-		info.every = everyOther
-	}
-}
-
-// everyWords make a row stand for others too.
-var everyWords = []string{"all", "every", "each", "foll", "following"}
-
-// sideOrEvery takes "RS" as the side of the row, or, after "and all", as the
-// rows that are worked alike.
-func (p *parser) sideOrEvery(info *lineInfo, side stitch.Side, e every) {
-	for i := p.next - 1; i > 0 && i >= p.next-3; i-- {
-		if p.tokens[i].is(everyWords...) {
-			info.every = e
-			return
-		}
-	}
-	info.side = side
-}
-
-func everyOf(t *token) every {
-	switch {
-	case t.is("rs"):
-		return everyRS
-	case t.is("ws"):
-		return everyWS
-	}
-	return everyNone
 }
 
 // labelEnd returns the index of the token after the words of a label that begins
 // at token i, 0 if there is none.
 func (p *parser) labelEnd(i int) int {
-	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
-		return p.numberedEnd(i + 1)
+	if i >= len(p.tokens) || p.tokens[i].kind != tokenWord && p.tokens[i].kind != tokenNumber {
+		return 0
 	}
-	for n := 0; n < 5; n++ {
-		t := &p.tokens[i]
-		if t.kind != tokenWord {
-			return 0
+	return p.scanLabel(i, nil)
+}
+
+// scanLabel finds the end of a label, and notes what it says if there is an info to
+// note it in.
+func (p *parser) scanLabel(i int, info *lineInfo) int {
+	if end := p.numberedLabel(i, info); end != 0 {
+		return end
+	}
+	if end := p.ordinalLabel(i, info); end != 0 {
+		return end
+	}
+	return p.wordLabel(i, info)
+}
+
+// numberedLabel is "Row 1", "Rows 1-8", "Rnds 2-10 (12, 14)" and what may follow.
+func (p *parser) numberedLabel(i int, info *lineInfo) int {
+	if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
+		return 0
+	}
+	end := p.rowNumbersEnd(i + 1)
+	if info != nil {
+		save := p.next
+		p.next = i + 1
+		if !p.rowNumbers(info) {
+			info.ranges = nil
 		}
-		i++
-		if !t.row() {
-			continue
+		p.next = save
+	}
+	end = p.labelTail(end, info)
+	return p.labelled(end, true)
+}
+
+// rowNumbersEnd passes over "1", "1-8", "1, 3 and 5".
+func (p *parser) rowNumbersEnd(i int) int {
+	for p.tokens[i].kind == tokenNumber {
+		p.looked++
+		end, _ := p.sizedEnd(i)
+		if p.tokens[i+1].is("-", "/") {
+			end = i + 1 // no chain of sizes
 		}
-		if p.tokens[i].kind == tokenNumber {
+		if p.tokens[end].is("-", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber {
+			i = end + 1
+			if end, _ = p.sizedEnd(i); p.tokens[i+1].is("-", "/") {
+				end = i + 1
+			}
+		}
+		i = end
+		switch {
+		case p.tokens[i].is(",", "and", "&", "+") && p.tokens[i+1].kind == tokenNumber && p.ordinalEnd(i+1) == 0:
 			i++
-		}
-		if p.tokens[i].is("(", "[") && p.tokens[i+1].kind == tokenWord && p.tokens[i+2].is(")", "]") {
-			i += 3
-		}
-		if p.tokens[i].is(":") {
+		case p.tokens[i].is(",") && p.tokens[i+1].is("and", "&") && p.tokens[i+2].kind == tokenNumber:
+			i += 2
+		default:
 			return i
 		}
+	}
+	return i
+}
+
+// labelled reports, as the index i, whether the words of a label that end there are
+// one: a colon or a dash follows, or, where that is sure, what is worked.
+func (p *parser) labelled(i int, sure bool) int {
+	t := &p.tokens[i]
+	apart := i > 0 && t.start > p.tokens[i-1].end
+	switch {
+	case t.is(":"), t.is("-") && (apart || p.tokens[i+1].kind != tokenNumber):
+		return i
+	case !sure:
+		return 0
+	case t.is(".", ")", "=", ","), t.kind == tokenEnd, t.kind == tokenNewline:
+		return i
+	case p.startsItem(i) || p.directionAt(i):
+		return i
 	}
 	return 0
 }
 
-// numberedEnd passes over the numbers of "Rows 1-8", and what may follow them.
-func (p *parser) numberedEnd(i int) int {
-	for {
-		p.looked++
-		n := p.labelPart(i)
-		if n == 0 {
-			return i
-		}
-		i += n
-	}
-}
-
-// labelPart is how many tokens from i on belong together in a numbered label.
-func (p *parser) labelPart(i int) int {
+// startsItem reports whether what is worked, a bracket or a star begins at token i.
+func (p *parser) startsItem(i int) bool {
 	t := &p.tokens[i]
 	switch {
-	case t.kind == tokenNumber,
-		t.is(everyWords...),
-		t.is("other", "alt", "rs", "ws", "odd", "even", "odd-numbered", "even-numbered", "numbered"),
-		t.row() && p.tokens[i-1].kind == tokenWord:
-		return 1
-	case t.is("-", ",", "and", "&", "to", "through") && p.tokens[i+1].kind == tokenNumber,
-		t.is(",", "and") && (p.tokens[i+1].is("and") || p.tokens[i+1].is(everyWords...)):
-		return 1
-	case t.is("("):
-		return p.sideMark(i)
-	}
-	return 0
-}
-
-// sideMark is the length of "(RS)" or "(wrong side)", 0 if there is none.
-func (p *parser) sideMark(i int) int {
-	switch {
-	case p.tokens[i+1].is("rs", "ws") && p.tokens[i+2].is(")"):
-		return 3
-	case p.tokens[i+1].is("right", "wrong") && p.tokens[i+2].is("side") && p.tokens[i+3].is(")"):
-		return 4
-	}
-	return 0
-}
-
-// rowNumbers reads "1", "1-8", "1, 3 and 5".
-func (p *parser) rowNumbers(info *lineInfo) bool {
-	for p.peek().kind == tokenNumber {
-		at := p.peek().span
-		r, ok := p.rowRange()
-		if !ok || !p.name(int(r.last-r.first)+1, at) {
-			return false
-		}
-		info.ranges = append(info.ranges, r)
-		switch {
-		case p.peek().is(",", "and", "&") && p.ahead(1).kind == tokenNumber:
-			p.next++
-		case p.peek().is(",") && p.ahead(1).is("and") && p.ahead(2).kind == tokenNumber:
-			p.next += 2
-		default:
-			return true
-		}
-	}
-	return true
-}
-
-// rowRange reads "1" or "1-8".
-func (p *parser) rowRange() (rowRange, bool) {
-	t := p.peek()
-	p.next++
-	r := rowRange{t.number, t.number}
-	if p.peek().is("-", "to", "through") && p.ahead(1).kind == tokenNumber {
-		r.last = p.ahead(1).number
-		p.next += 2
-	}
-	switch {
-	case r.first < 1 || r.last < 1 || r.first > MaxRows || r.last > MaxRows:
-		p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows))
-		return r, false
-	case r.last < r.first:
-		p.mistake(ReasonRowNumber, t.span.to(p.last()), "the first row is after the last")
-		return r, false
-	}
-	return r, true
-}
-
-// name counts the row numbers that labels and repeats name.
-func (p *parser) name(n int, at span) bool {
-	if p.named += n; p.named <= MaxNamed {
+	case t.kind == tokenStar || t.is("[", "(", "{"):
 		return true
+	case t.kind != tokenWord:
+		return false
 	}
-	p.mistake(ReasonTooMany, at, "labels and repeats name more than "+strconv.Itoa(MaxNamed)+" rows in all")
-	return false
+	return p.notation(t.text) || phrases[t.text] != nil
 }
 
-// startsLine reports whether a label or a direction begins with the next token.
-func (p *parser) startsLine() bool {
-	return p.labelEnd(p.next) != 0 || p.directionAhead() != lineRow
+// directionAt reports whether a verb that is no stitch begins at token i.
+func (p *parser) directionAt(i int) bool {
+	return p.tokens[i].is("rep", "repeat", "as", "work", "cont", "continue", "dec", "inc", "decrease", "increase", "bind", "cast", "same",
+		"with", "using", "rib", "join", "change", "place", "turn", "break", "cut", "beg", "beginning", "starting", "foll", "follow", "like")
 }
 
-// isLabel reports whether a text reads as the label of a row.
-func isLabel(text string) bool {
-	p := parser{tokens: scan(text + ":"), sizes: 1, found: findings{source: text + ":"}}
-	var line Line
-	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0
+// ordinalEnd is the index after "3rd" or "third" at token i, 0 if there is none.
+func (p *parser) ordinalEnd(i int) int {
+	t := &p.tokens[i]
+	if t.kind == tokenNumber && p.tokens[i+1].is("st", "nd", "rd", "th") && p.tokens[i+1].start == t.end {
+		return i + 2
+	}
+	if n, ok := ordinalWord(t); ok && n > 0 {
+		return i + 1
+	}
+	return 0
+}
+
+// ordinalLabel is "1st row", "2nd and every alt row", "5th to 8th rows".
+func (p *parser) ordinalLabel(i int, info *lineInfo) int {
+	end, ranges := p.ordinals(i, info != nil)
+	if end == 0 {
+		return 0
+	}
+	rule := end
+	if p.tokens[rule].is("and", "&", ",") {
+		for p.tokens[rule].is("and", "&", ",") || ruleWord(&p.tokens[rule]) {
+			rule++
+		}
+	}
+	if !p.tokens[max(rule-1, 0)].row() && !p.tokens[rule].row() {
+		return 0
+	}
+	if info != nil {
+		info.ranges = ranges
+		p.labelRule(end, rule, info)
+	}
+	if p.tokens[rule].row() {
+		rule++
+	}
+	return p.labelled(p.labelTail(rule, info), true)
+}
+
+// ordinals passes over "1st, 3rd and 5th", and lists them if asked to.
+func (p *parser) ordinals(i int, list bool) (end int, ranges []rowRange) {
+	for {
+		next := p.ordinalEnd(i)
+		if next == 0 {
+			return end, ranges
+		}
+		n := p.ordinalValue(i)
+		last := n
+		if p.tokens[next].is("-", "to", "through") {
+			if more := p.ordinalEnd(next + 1); more != 0 {
+				last, next = p.ordinalValue(next+1), more
+			}
+		}
+		if list && n >= 1 && last >= n && last <= MaxRows && p.name(last-n+1, p.tokens[i].span) {
+			ranges = append(ranges, rowRange{int32(n), int32(last)})
+		}
+		end = next
+		switch {
+		case p.tokens[next].is(",", "and", "&") && p.ordinalEnd(next+1) != 0:
+			i = next + 1
+		case p.tokens[next].is(",") && p.tokens[next+1].is("and") && p.ordinalEnd(next+2) != 0:
+			i = next + 2
+		default:
+			return end, ranges
+		}
+	}
+}
+
+func (p *parser) ordinalValue(i int) int {
+	if n, ok := ordinalWord(&p.tokens[i]); ok {
+		return n
+	}
+	return int(p.tokens[i].number)
+}
+
+// sideOf is the side that token i names, with "side" or without.
+func (p *parser) sideOf(i int) stitch.Side {
+	switch t := &p.tokens[i]; {
+	case t.is("rs"), t.is("right") && p.tokens[i+1].is("side"):
+		return stitch.RightSide
+	case t.is("ws"), t.is("wrong") && p.tokens[i+1].is("side"):
+		return stitch.WrongSide
+	}
+	return stitch.SideUnspecified
 }

@@ -34,6 +34,8 @@ const (
 	// MaxFindings is the most findings listed. A text with more has to be
 	// mended and asked again.
 	MaxFindings = 200
+	// maxReadings is the most of them that only say how something was read.
+	maxReadings = MaxFindings * 3 / 4
 	// MaxAbbreviations is the most abbreviations of the caller's own: the trade's
 	// whole list has about a hundred.
 	MaxAbbreviations = 100

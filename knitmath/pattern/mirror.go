@@ -74,10 +74,23 @@ func (p *Piece) Mirror() Mirrored {
 		if l.Direction == "" {
 			l.Steps = m.row(&l)
 		}
+		m.direction(&l)
 		out.Lines = append(out.Lines, l)
 	}
-	out.Findings, out.MoreCount = m.found.list, m.found.more
+	out.Findings, out.MoreCount = m.found.list, m.found.more+m.found.unsaid
 	return out
+}
+
+// direction says that a direction about an edge has no mirror image of its own.
+func (m *mirror) direction(l *Line) {
+	switch l.info.kind {
+	case lineBeginning:
+		m.refuse(l.info.at, "this is for the edge where its rows begin: for the other one work it a row later")
+	case lineShape:
+		if l.info.lines == nil && !l.info.spread {
+			m.refuse(l.info.at, "where the shaping lies is for a person to mirror")
+		}
+	}
 }
 
 type mirror struct {
@@ -95,6 +108,11 @@ func (m *mirror) refuse(at span, text string) []Step {
 func (m *mirror) row(l *Line) []Step {
 	if l.info.kind == lineUnread || len(l.Steps) == 0 {
 		return nil
+	}
+	for i := range l.Steps {
+		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" {
+			return m.refuse(s.at, "a row that is worked from marker to marker, or puts stitches aside, is not mirrored here")
+		}
 	}
 	steps, ok := m.oneStretch(l.Steps)
 	if !ok {

@@ -56,7 +56,7 @@ func TestMirrorTwice(t *testing.T) {
 	for range 4000 {
 		sizes := 1 + rng.IntN(3)
 		row := Line{Steps: randomRow(rng, leans, sizes)}
-		p := Read(row.Text(0), Options{SizeCount: sizes})
+		p := Read(row.Text(0), Options{SizeCount: sizes, Began: true})
 		m := p.Mirror()
 		if len(m.Lines[0].Steps) == 0 {
 			if !strings.Contains(row.Text(0), " to ") {
@@ -65,7 +65,7 @@ func TestMirrorTwice(t *testing.T) {
 			continue
 		}
 		text := m.Lines[0].Text(0)
-		once := Read(text, Options{SizeCount: sizes})
+		once := Read(text, Options{SizeCount: sizes, Began: true})
 		twice := once.Mirror()
 		if got := twice.Lines[0].Text(0); got != p.Lines[0].Text(0) ||
 			!reflect.DeepEqual(plain(once.Lines[0].Steps), plain(m.Lines[0].Steps)) {

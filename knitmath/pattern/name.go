@@ -56,46 +56,80 @@ func lookUp(word string, own map[string]meaning) (meaning, bool) {
 // family reads k4tog, p5tog and their "tbl"; c6f and c6b, cables of six
 // stitches; and 2/2 lc. Common practice.
 func family(word string) (meaning, bool) {
-	for _, tail := range [...]string{"tog tbl", "tog", "f", "b"} {
+	for _, tail := range [...]string{"tog tbl", "togtbl", "tog-tbl", "tog"} {
 		head, ok := strings.CutSuffix(word, tail)
 		if !ok {
 			continue
 		}
 		if len(head) >= 2 {
 			if n, ok := whole(head[1:]); ok && n >= 2 && n <= MaxTakes {
-				return together(word, head[0], n, len(tail) > 1)
+				return together(word, head[0], n)
 			}
 		}
 		break
 	}
+	if m, ok := cable(word); ok {
+		return m, true
+	}
 	return crossing(word)
 }
 
+// cableHeads and cableTails are what stands before and after the number of stitches of a
+// crossing: C6F, T3B, Cr4L. A crossing keeps its stitches. Common practice.
+var (
+	cableHeads = []string{"cr", "tw", "c", "t"}
+	cableTails = map[string]bool{"f": true, "b": true, "l": true, "r": true, "fp": true, "bp": true, "lp": true, "rp": true, "fw": true, "bw": true,
+		"rt": true, "lt": true}
+)
+
+// cable is a crossing by its number of stitches.
+func cable(word string) (meaning, bool) {
+	for _, head := range cableHeads {
+		rest, ok := strings.CutPrefix(word, head)
+		if !ok {
+			continue
+		}
+		i := 0
+		for i < len(rest) && rest[i] >= '0' && rest[i] <= '9' {
+			i++
+		}
+		if n, ok := whole(rest[:i]); ok && n >= 2 && n <= MaxTakes && cableTails[rest[i:]] {
+			return named(word, int16(n), int16(n)), true
+		}
+	}
+	return meaning{}, false
+}
+
 // together is n stitches worked as one, or crossed.
-func together(word string, first byte, n int, asOne bool) (meaning, bool) {
+func together(word string, first byte, n int) (meaning, bool) {
 	switch {
-	case asOne && (first == 'k' || first == 'p'):
+	case first == 'k' || first == 'p':
 		return named(word, int16(n), 1), true
-	case !asOne && first == 'c' && n%2 == 0:
-		return named(word, int16(n), int16(n)), true
 	}
 	return meaning{}, false
 }
 
 // crossing is a cable by the stitches that cross, such as 2/1 lpc.
 func crossing(word string) (meaning, bool) {
-	over, rest, _ := strings.Cut(word, "/")
-	under, kind, _ := strings.Cut(rest, " ")
-	a, okA := whole(over)
-	b, okB := whole(under)
-	switch kind {
-	case "lc", "rc", "lpc", "rpc":
-		if okA && okB && a >= 1 && b >= 1 && a+b <= MaxTakes {
-			return named(word, int16(a+b), int16(a+b)), true
-		}
+	numbers, kind, _ := strings.Cut(word, " ")
+	if !crossingWords[kind] {
+		return meaning{}, false
 	}
-	return meaning{}, false
+	sum, parts := 0, 0
+	for part := range strings.SplitSeq(numbers, "/") {
+		n, ok := whole(part)
+		if parts++; !ok || n < 1 || sum+n > MaxTakes || parts > 3 {
+			return meaning{}, false
+		}
+		sum += n
+	}
+	return named(word, int16(sum), int16(sum)), parts > 1
 }
+
+// crossingWords are the words after the numbers of a crossing: left, right, with
+// purl stitches behind, twisted. Common practice.
+var crossingWords = map[string]bool{"lc": true, "rc": true, "lpc": true, "rpc": true, "lt": true, "rt": true, "lpt": true, "rpt": true,
+	"lkpc": true, "rkpc": true}
 
 // whole reads a number of at most five digits without leading zeros.
 func whole(s string) (int, bool) {
@@ -167,12 +201,13 @@ func split(word string) (base string, n int, tail string, ok bool) {
 	}
 	base, tail = word[:i], word[j:]
 	switch base {
-	case "k", "p", "sl", "bo", "co", "knit", "purl", "slip", "ktbl", "ptbl":
+	case "k", "p", "sl", "bo", "co", "knit", "purl", "slip", "ktbl", "ptbl", "patt", "rib":
 	default:
 		return "", 0, "", false
 	}
-	switch tail {
-	case "", "tbl", "tog":
+	tail = strings.TrimPrefix(tail, "-")
+	switch tail { // letters are colours
+	case "", "tbl", "tog", "togtbl", "mc", "cc", "a", "b", "c", "d", "e":
 	default:
 		return "", 0, "", false
 	}

@@ -1,123 +1,220 @@
 package pattern
 
-import "example.com/knitmath/knitmath/report"
-
-// numberWords are the numbers that patterns write out.
-var numberWords = map[string]int{"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8,
-	"nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "fifteen": 15, "twenty": 20}
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/report"
+)
 
 // closers are the brackets and what closes them.
 var closers = map[string]string{"[": "]", "(": ")", "{": "}"}
 
+// written is a number written out.
+func (t *token) written() (int, bool) {
+	if t.kind != tokenWord {
+		return 0, false
+	}
+	return draft.Number(t.text)
+}
+
 // listEnd returns the index after the bracket that closes a list of numbers
 // opened at token i, and how many numbers are in it; 0 if there is no such list.
 func (p *parser) listEnd(i int) (end, n int) {
-	closer, ok := closers[p.tokens[i].text]
-	if !ok || p.tokens[i].kind != tokenMark {
+	if i >= len(p.tokens) || p.tokens[i].kind != tokenMark {
 		return 0, 0
 	}
-	for i++; ; i++ {
+	closer, ok := closers[p.tokens[i].text]
+	if !ok {
+		return 0, 0
+	}
+	for i = p.unbroken(i + 1); ; i = p.unbroken(i + 1) {
 		p.looked++
 		t := &p.tokens[i]
 		if t.kind != tokenNumber && (t.kind != tokenMark || t.text != "-") {
 			return 0, 0
 		}
 		n++
-		i++
+		i = p.unbroken(i + 1)
 		switch t = &p.tokens[i]; {
 		case t.kind == tokenMark && t.text == closer:
 			return i + 1, n
-		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";":
+		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";" && t.text != "-" && t.text != "/":
 			return 0, 0
 		}
 	}
 }
 
-// sizesIn guesses the number of sizes from the first list of numbers that
-// follows a number or stands where one is due: 1 if there is none.
-func (p *parser) sizesIn() int {
-	for i := range p.tokens {
-		end, n := p.listEnd(i)
-		if end == 0 || i == 0 {
-			continue
-		}
-		before := &p.tokens[i-1]
-		_, _, _, attached := split(before.text)
-		leading := before.kind == tokenNumber || before.kind == tokenWord && attached
-		if !leading && n < 2 {
-			continue
-		}
-		if leading {
-			n++
-		}
-		for next, more := p.listEnd(end); next != 0; next, more = p.listEnd(next) {
-			n += more
-		}
-		return n
+// unbroken is the first token from i on that is no line break.
+func (p *parser) unbroken(i int) int {
+	if p.tokens[i].kind == tokenNewline {
+		i++
 	}
-	return 1
+	return i
 }
 
-// number reads a number with those of the other sizes:
+// sizedEnd returns the index after a number with those of the other sizes that
+// begins at token i, and how many they are; 0 if none does:
 //
-//	5    5 (6, 7, 8)    (5, 6, 7, 8)    five
-//
-// -1 stands for "-". It returns nil, and has said why, when there is none.
-func (p *parser) number() []int {
-	t := p.peek()
-	if t.kind == tokenWord {
-		if n, ok := numberWords[t.text]; ok {
-			p.next++
-			return p.numbers(n, t.span)
+//	5    5 (6, 7, 8)    5 (6) 7 (8)    5[6:7]    5-6-7    (5, 6, 7, 8)    five
+func (p *parser) sizedEnd(i int) (end, n int) {
+	if i >= len(p.tokens) {
+		return 0, 0
+	}
+	t := &p.tokens[i]
+	if _, ok := t.written(); ok {
+		return p.sizedMore(i+1, 1)
+	}
+	if t.kind != tokenNumber {
+		if end, n = p.listEnd(i); end == 0 {
+			return 0, 0
 		}
+		return p.sizedMore(end, n)
 	}
-	if t.kind == tokenNumber {
-		p.next++
-		return p.numbers(int(t.number), t.span)
+	if end, n = p.chainEnd(i); end != 0 {
+		return end, n
 	}
-	if end, _ := p.listEnd(p.next); end != 0 {
-		return p.lists(nil, t.span)
-	}
-	return nil
+	return p.sizedMore(i+1, 1)
 }
 
-// numbers goes on after a leading number.
-func (p *parser) numbers(n int, at span) []int {
-	if n > MaxNumber {
-		p.mistake(ReasonTooLarge, at, "a number here is a whole number of at most 10000")
-		return nil
-	}
-	if end, _ := p.listEnd(p.next); end == 0 {
-		return []int{n}
-	}
-	return p.lists([]int{n}, at)
-}
-
-// lists reads the lists in brackets, one or several in a row, that belong to the
-// numbers already read.
-func (p *parser) lists(numbers []int, at span) []int {
-	for first := true; first || len(numbers) < p.sizes; first = false {
-		end, n := p.listEnd(p.next)
+// sizedMore goes on after n numbers that end at token i.
+func (p *parser) sizedMore(i, n int) (int, int) {
+	for lists := 0; p.sizes == 0 || n < p.sizes || lists == 0; lists++ {
+		if lists > 0 && n+1 < MaxSizes && p.between(i, n) {
+			i, n = i+1, n+1
+		}
+		end, more := p.listEnd(i)
 		if end == 0 {
 			break
 		}
-		if p.listed += n; p.listed > MaxListed {
-			p.mistake(ReasonTooMany, at, "the lists of this text hold more than 20000 numbers")
-			return nil
-		}
-		for ; p.next < end; p.next++ {
-			switch t := &p.tokens[p.next]; {
-			case t.kind == tokenNumber && t.number > MaxNumber:
-				p.mistake(ReasonTooLarge, t.span, "a number here is a whole number of at most 10000")
-				return nil
-			case t.kind == tokenNumber:
-				numbers = append(numbers, int(t.number))
-			case t.text == "-":
-				numbers = append(numbers, -1)
-			}
-		}
-		at = at.to(p.tokens[end-1].span)
+		i, n = end, n+more
 	}
+	return i, n
+}
+
+// between reports whether a number outside brackets, after some in brackets, is that
+// of one more size: "80 (88) 96 (104)", "80 (88) 96 sts".
+func (p *parser) between(i, n int) bool {
+	if p.tokens[i].kind != tokenNumber || p.sizes > 0 && n >= p.sizes {
+		return false
+	}
+	if end, _ := p.listEnd(i + 1); end != 0 {
+		return true
+	}
+	return (p.sizes == 0 || n+1 == p.sizes) && p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds", "rounds")
+}
+
+// chainEnd is sizedEnd of "80-88-96" and "80/88/96". Two numbers are a chain only
+// where there are two sizes, and those joined by a stroke are no cable.
+func (p *parser) chainEnd(i int) (end, n int) {
+	sign := &p.tokens[i+1]
+	if !sign.is("-", "/") {
+		return 0, 0
+	}
+	n = 1
+	for i++; p.tokens[i].is(sign.text) && p.tokens[i+1].kind == tokenNumber; i += 2 {
+		p.looked++
+		n++
+	}
+	switch {
+	case n < 2 || n < 3 && (p.sizes != 2 || sign.text == "-") || p.sizes > 0 && n != p.sizes:
+		return 0, 0
+	case p.tokens[i].kind == tokenWord && crossingWords[p.tokens[i].text]:
+		return 0, 0
+	}
+	return i, n
+}
+
+// sizesIn guesses the number of sizes: the one that most lists of numbers have,
+// among those that follow a number or stand where one is due; 1 if there is none.
+func (p *parser) sizesIn() int {
+	var votes [MaxSizes + 1]int
+	for i := 1; i < len(p.tokens); i++ {
+		t := &p.tokens[i]
+		if t.kind == tokenNumber {
+			if end, n := p.sizedEnd(i); n > 1 {
+				votes[min(n, MaxSizes)] += 2
+				i = end - 1
+			}
+			continue
+		}
+		end, n := p.listEnd(i)
+		if end == 0 {
+			continue
+		}
+		if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
+			end, n = p.sizedMore(i, 1)
+			votes[min(n, MaxSizes)]++
+		}
+		if n > 1 {
+			votes[min(n, MaxSizes)]++
+		}
+		i = end - 1
+	}
+	if n := p.sizesNamed(); n > 1 {
+		votes[n] += 3
+	}
+	best := 1
+	for n := 2; n <= MaxSizes; n++ {
+		if votes[n] > 0 && (best == 1 || votes[n] >= votes[best]) {
+			best = n
+		}
+	}
+	return best
+}
+
+// number reads a number with those of the other sizes; -1 stands for "-". It
+// returns nil, and has said why unless there is none, when it cannot be read.
+func (p *parser) number() []int {
+	t := p.peek()
+	end, n := p.sizedEnd(p.next)
+	if end == 0 {
+		return nil
+	}
+	if written, ok := t.written(); ok {
+		p.next++
+		return p.numbers(written, t.span)
+	}
+	if t.kind == tokenNumber && n == 1 {
+		p.next++
+		return p.numbers(int(t.number), t.span)
+	}
+	return p.list(nil, end, n, t.span)
+}
+
+// numbers goes on after a leading number.
+func (p *parser) numbers(first int, at span) []int {
+	if first > MaxNumber {
+		p.mistake(ReasonTooLarge, at, "a number here is a whole number of at most 10000")
+		return nil
+	}
+	end, n := p.sizedMore(p.next, 1)
+	if n == 1 {
+		return []int{first}
+	}
+	return p.list([]int{first}, end, n, at)
+}
+
+// list reads the numbers up to a token, of which there are n with those already
+// read.
+func (p *parser) list(numbers []int, end, n int, at span) []int {
+	if p.listed += n; p.listed > MaxListed {
+		p.mistake(ReasonTooMany, at, "the lists of this text hold more than 20000 numbers")
+		return nil
+	}
+	joined := false // to the number before, so that a dash is a sign between the two
+	for ; p.next < end; p.next++ {
+		switch t := &p.tokens[p.next]; {
+		case t.kind == tokenNumber && t.number > MaxNumber:
+			p.mistake(ReasonTooLarge, t.span, "a number here is a whole number of at most 10000")
+			return nil
+		case t.kind == tokenNumber:
+			numbers, joined = append(numbers, int(t.number)), true
+		case t.is("-") && !joined:
+			numbers, joined = append(numbers, -1), true
+		default:
+			joined = false
+		}
+	}
+	at = at.to(p.last())
 	if len(numbers) != p.sizes {
 		p.mistake(ReasonSizes, at, report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
 		return nil

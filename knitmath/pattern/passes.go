@@ -13,11 +13,14 @@ type pose struct {
 	lastLine int
 	overs    int64
 	changes  int // of the answer, so far
+	marks    marks
+	aside    int64
 }
 
 // pose is false while the machine works by hand: it remembers every stitch.
 func (r *runner) pose() (pose, bool) {
-	p := pose{now: r.now, known: r.known, side: r.side, turned: r.turned, lastLine: r.lastLine, overs: r.overs, changes: r.changes}
+	p := pose{now: r.now, known: r.known, side: r.side, turned: r.turned, lastLine: r.lastLine, overs: r.overs, changes: r.changes,
+		marks: r.marks, aside: r.aside}
 	if r.other != nil {
 		p.other, p.doubtful = *r.other, true
 	}

@@ -102,13 +102,17 @@ func profileOf(steps []Step, size int) profile {
 			t.ops++
 			break
 		}
+		if s.BeforeMarkerStitches != nil {
+			p.stretches = true // where markers lie is for a walker to find
+			continue
+		}
 		if !s.stretch() {
 			t.add(s.pass(size).times(int64(s.workings(size))))
 			continue
 		}
 		next := part{t, s, s.pass(size), int64(at(s.RemainingStitches, size))}
 		t = tally{}
-		if !p.stretches {
+		if p.first.step == nil {
 			p.stretches, p.first = true, next
 			for way, reason := range wayReasons {
 				after[way] = course{left: next.last, outcome: outcome{reason: reason}}

@@ -40,7 +40,13 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 var (
 	throughBackLoop = wordings("tbl", "through back loop", "through back loops", "through the back loop", "through the back loops")
 	asEstablished   = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
-	bindOffManner   = wordings("kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
+	castOnManner    = wordings("over gap", "using backward loop method", "using backward loop", "using the backward loop method",
+		"using the knitted cast-on", "using knitted cast-on", "using cable cast-on", "using the cable cast-on", "for underarm", "over bound-off sts",
+		"over these sts", "over the gap", "using backward-loop cast-on", "for thumb", "using the backward-loop method", "loosely",
+		"over the bound-off sts", "for neck", "using loop cast-on", "using backward-loop method", "in place of bound-off sts", "onto right needle",
+		"at underarm", "over bo sts", "over the gap left by held sts")
+	bindOffManner = wordings("loosely", "in rib", "for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck", "in patt as est", "firmly",
+		"for shoulder", "for front neck", "for back neck", "kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
 )
 
 // wordings are several ways to say one thing, each word by word.
@@ -72,6 +78,11 @@ func (p *parser) qualified(s *Step) bool {
 				return false
 			}
 		case s.Name == "work" && p.acceptAny(asEstablished):
+		case s.Name == "work" && p.inFabric():
+		case p.colourEnd(p.next) != 0 && !p.peek().is("in", "with", "using") || p.peek().is("in", "with") && p.colourEnd(p.next) != 0:
+			p.next = p.colourEnd(p.next)
+		case s.Operation == stitch.CastOn && p.acceptAny(castOnManner):
+		case (s.Operation == stitch.PickUp) && p.alongEdge():
 		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):
 		case s.Operation == stitch.Slip:
 			manner, ok := p.manner(s.Manner)
@@ -154,16 +165,83 @@ func (p *parser) manner(known SlipManner) (SlipManner, bool) {
 // asTheyAre reads "the knit sts and purl the purl sts" and the like: every
 // stitch to the end of the row is worked as one.
 func (p *parser) asTheyAre() bool {
-	if !p.peek().is("the") && !(p.peek().is("sts", "stitches", "all") && p.ahead(1).is("as", "sts", "stitches") &&
-		(p.ahead(1).is("as") || p.ahead(2).is("as"))) {
+	i := p.next
+	for p.tokens[i].is("the", "all", "each") {
+		i++
+	}
+	kind := p.tokens[i].is("knits", "purls") || p.tokens[i].is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") && p.tokens[i+1].stitches()
+	sight := p.tokens[i].stitches() && p.tokens[i+1].is("as") && p.tokens[i+2].is("they", "set", "est", "established", "presented", "seen")
+	if i == p.next && !p.tokens[i].is("knits", "purls") && !sight || !kind && !sight {
 		return false
 	}
 	for {
 		p.looked++
 		t := p.peek()
+		if t.is(",", "and") && p.ahead(1).is("sl", "slip", "p", "purl", "k", "knit") && p.ahead(2).is("the", "all", "purls") {
+			p.next += 2
+			continue
+		}
 		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ";", ",", "(", "[", "-") {
 			return true
 		}
 		p.next++
 	}
+}
+
+// inFabric passes over "in St st", "in moss st", after "work 12".
+func (p *parser) inFabric() bool {
+	i := p.next
+	if !p.tokens[i].is("in", "over") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "est", "established", "reverse"); i++ {
+	}
+	if end, _ := p.patternAt(i); end != 0 {
+		p.next = end
+		return true
+	}
+	if end := p.fabricEnd(i); end != 0 {
+		p.next = end
+		return true
+	}
+	return false
+}
+
+// fromChart reads "Row 1 of Chart A over next 45 sts" after "work", of which the text
+// says only how many stitches it is worked on.
+func (p *parser) fromChart() bool {
+	save := p.next
+	if p.peek().row() && p.ahead(1).kind == tokenNumber {
+		p.next += 2
+		p.accept("of", "from")
+	}
+	p.accept("in", "from", "foll", "following", "the")
+	p.accept("the")
+	at := p.peek().span
+	if !p.chartAhead() || p.peek().row() {
+		p.next = save
+		return false
+	}
+	if p.peek().is("patt", "pattern") {
+		p.next++
+	}
+	if p.peek().is("over", "across", "on") && p.numberOfStsAt(p.next+1) {
+		p.next++
+	} else if end, _ := p.sizedEnd(p.next); end == 0 {
+		p.ask(ReasonUnread, at.to(p.last()), "the chart is not in the text: does it keep the count of stitches?")
+		return true
+	}
+	p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
+	return true
+}
+
+// alongEdge passes over where stitches are picked up.
+func (p *parser) alongEdge() bool {
+	if !p.peek().is("along", "from", "around", "across", "up", "down", "over", "at", "in", "evenly") {
+		return false
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", ")") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) {
+		p.next++
+	}
+	return true
 }

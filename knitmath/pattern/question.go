@@ -61,11 +61,11 @@ func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
 	}
 }
 
-// moreNotices says that findings in a field are left out.
-func moreNotices(field string, more int) []report.Notice {
+// moreNotices says that, beside those listed, findings in a field are left out.
+func moreNotices(field string, listed, more int) []report.Notice {
 	if more == 0 {
 		return nil
 	}
-	return []report.Notice{{Reason: ReasonTooManyFindings, Field: field, Description: "the first " + strconv.Itoa(MaxFindings) +
+	return []report.Notice{{Reason: ReasonTooManyFindings, Field: field, Description: "the first " + strconv.Itoa(listed) +
 		" findings are listed; " + strconv.Itoa(more) + " more are not: mend these and ask again"}}
 }

@@ -13,6 +13,9 @@ type Options struct {
 	SizeCount int
 	// Abbreviations are the caller's own. Names are told apart by the first.
 	Abbreviations []Abbreviation
+	// Began says that rows before a cast-on are worked: there are stitches on the
+	// needle already. Otherwise they define a stitch pattern, if a cast-on follows.
+	Began bool
 }
 
 // Read reads a text of at most MaxTextBytes; what is beyond is not read. It
@@ -21,17 +24,23 @@ func Read(text string, o Options) *Piece {
 	if len(text) > MaxTextBytes {
 		text = text[:MaxTextBytes]
 	}
-	return read(text, o.SizeCount, ownNames(o.Abbreviations))
+	return read(text, o.SizeCount, ownNames(o.Abbreviations), o.Began)
 }
 
-// read reads a text that is not too long.
-func read(text string, sizes int, own map[string]meaning) *Piece {
-	p := parser{tokens: scan(text), own: own, sizes: sizes}
+// read reads a text that is not too long. began says that there are stitches before
+// it, so that rows are worked although no cast-on comes first.
+func read(text string, sizes int, own map[string]meaning, began bool) *Piece {
+	p := parser{tokens: padded(text), own: own, sizes: sizes, began: began, given: began}
+	return p.read(text)
+}
+
+func (p *parser) read(text string) *Piece {
 	p.found.source = text
 	if p.sizes < 1 {
 		p.sizes = min(p.sizesIn(), MaxSizes)
 	}
 	piece := &Piece{source: text, SizeCount: p.sizes}
+	p.piece = piece
 	for {
 		p.skipBreaks()
 		t := p.peek()
@@ -43,11 +52,18 @@ func read(text string, sizes int, own map[string]meaning) *Piece {
 				"a text has at most "+strconv.Itoa(MaxLines)+" rows and directions; nothing is read from here on")
 			break
 		}
-		piece.Lines = append(piece.Lines, p.line())
-		p.nameRow(&piece.Lines[len(piece.Lines)-1], len(piece.Lines)-1)
+		p.line()
 	}
-	piece.found, piece.looked = p.found, p.looked+len(p.tokens)
+	p.define()
+	p.tellPassed()
+	piece.found, piece.patterns, piece.looked = p.found, p.patterns, p.looked+len(p.tokens)
 	return piece
+}
+
+// readRow reads a text that was written from a row or a direction.
+func readRow(text string, sizes int, own map[string]meaning) *Piece {
+	p := parser{tokens: padded(text), own: own, sizes: sizes, began: true, given: true, onlyRows: true}
+	return p.read(text)
 }
 
 // parser reads tokens by recursive descent, one function for each rule of the
@@ -63,9 +79,26 @@ type parser struct {
 	stars  []string
 	steps  int
 	listed int
-	named  int              // row numbers in labels and repeats
-	names  map[string]int16 // the lines of rows that have a name
-	looked int              // tokens looked at ahead, where they may be many: what reading costs
+	named  int // row numbers in labels and repeats
+	looked int // tokens looked at ahead, where they may be many: what reading costs
+
+	piece       *Piece
+	names       []string     // of the sizes, in lower case
+	sizesSaid   uint32       // sizes that something was said for alone
+	forSizes    uint32       // the sizes that what is read is for, 0 for all
+	patterns    []defined    // stitch patterns that the text defines
+	current     int          // the pattern that is being defined, from 1; 0 for none
+	began       bool         // a cast-on has been read, or the stitches are given
+	given       bool         // the stitches are given
+	trying      bool         // a direction is read on trial
+	onlyRows    bool         // what is read was written from a row
+	inRow       bool         // a label has been read: what follows is a row
+	rest        unworkedRest // what the row at hand leaves unworked
+	lastRowSaid bool         // a change is made in the last of the rows before it
+	after       []Step       // that follow a repeat, whose last working ends otherwise
+	section     sectionKind
+	lastPassed  int   // the finding of what was passed over last, from 1
+	passedEnd   int32 // where that ends
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }
@@ -118,111 +151,4 @@ func (p *parser) ask(reason report.Reason, at span, description string) {
 
 func (p *parser) reading(at span, description string) {
 	p.found.add(KindReading, ReasonReading, at, description)
-}
-
-// skipBreaks passes over what stands between lines.
-func (p *parser) skipBreaks() {
-	for p.peek().kind == tokenNewline || p.peek().is(".", ";", ",") {
-		p.next++
-	}
-}
-
-// line reads one row or direction. Whatever happens, it moves on.
-func (p *parser) line() Line {
-	from := p.peek().span
-	first := p.next
-	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	line := p.lineBody()
-	if p.next == first {
-		p.next++
-	}
-	if line.info.kind == lineUnread {
-		p.recover(&line)
-	}
-	line.info.at = from.to(p.last())
-	line.info.ownLine = int(from.line)
-	if line.info.kind != lineRow {
-		said := p.found.source[from.start:max(from.start, line.info.at.end)]
-		line.Direction = joined(said)
-		if line.info.kind == lineUnread {
-			line.Direction = asBroken(said)
-		}
-		line.Steps = nil
-	}
-	return line
-}
-
-// recover passes over the rest of a line that could not be read. A claim at its
-// end still says how many stitches there are.
-func (p *parser) recover(line *Line) {
-	for {
-		p.looked++
-		t := p.peek()
-		if t.kind == tokenEnd || t.kind == tokenNewline {
-			return
-		}
-		if t.is(".") {
-			p.next++
-			if p.startsLine() {
-				return
-			}
-			continue
-		}
-		if line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil && t.kind == tokenMark && p.claimAhead() {
-			p.claim(line)
-			continue
-		}
-		p.next++
-	}
-}
-
-func (p *parser) lineBody() Line {
-	var line Line
-	if p.label(&line) {
-		if len([]rune(line.Label)) > MaxLabelLength {
-			p.mistake(ReasonTooLarge, line.info.at, "a label has at most "+strconv.Itoa(MaxLabelLength)+" characters")
-			line.Label, line.info.ranges, line.info.kind = "", nil, lineUnread
-			return line
-		}
-		p.row(&line)
-		return line
-	}
-	if p.direction(&line) {
-		if p.peek().is(".") {
-			p.next++
-			if !p.claimAhead() {
-				p.next--
-			}
-		}
-		if line.info.kind != lineUnread && p.claimAhead() {
-			p.claim(&line)
-		}
-		return line
-	}
-	p.row(&line)
-	return line
-}
-
-// oneLine reports whether a text that was written from a line was read as one
-// line of that kind, in which nothing is wrong; if not, which part of it is to
-// blame, "label", "steps" or "direction", and why.
-func (p *Piece) oneLine(from *Line) (field, why string, ok bool) {
-	field = "steps"
-	if from.Direction != "" {
-		field = "direction"
-	}
-	for _, f := range p.found.list {
-		if f.Kind != KindReading {
-			return field, f.Description, false
-		}
-	}
-	switch {
-	case len(p.Lines) != 1:
-		return field, "it has several rows", false
-	case p.Lines[0].Label != joined(from.Label):
-		return "label", "a label ends with row or rnd, and has a number, or at most four words before it", false
-	case (p.Lines[0].Direction != "") != (from.Direction != ""):
-		return field, "it is a row where a direction is wanted, or the other way round", false
-	}
-	return "", "", true
 }

@@ -57,6 +57,8 @@ const (
 	// ReasonTooLarge: a number, a row number, the length of a label, the depth of
 	// repeats or a count of stitches is beyond the limits.
 	ReasonTooLarge report.Reason = "TOO_LARGE"
+	// ReasonMarker: a marker is to be slipped or removed where none is.
+	ReasonMarker report.Reason = "MARKER_NOT_THERE"
 	// ReasonTooMany: a text has more lines, steps, numbers in lists, row numbers or
 	// worked rows than the limits, or costs more to work than its price. What comes
 	// after it is not read, or not worked.
@@ -77,6 +79,12 @@ const (
 	// ReasonOpenRows: rows that change the count are repeated an open number of
 	// times, "until it measures", and no count is claimed after them.
 	ReasonOpenRows report.Reason = "ROWS_OPEN"
+	// ReasonSizesUnknown: something is for some sizes, and the text does not say which these
+	// are.
+	ReasonSizesUnknown report.Reason = "SIZES_UNKNOWN"
+	// ReasonNoMarker: something is worked up to a marker, and where that is the text does
+	// not say.
+	ReasonNoMarker report.Reason = "MARKER_NOT_KNOWN"
 	// ReasonNoMirror: a step or a row has no mirror image, such as a short row. Only
 	// when mirroring; the row comes back without steps.
 	ReasonNoMirror report.Reason = "NO_MIRROR"

@@ -52,6 +52,9 @@ var whyCases = []struct {
 	{ReasonTooLarge, KindMistake, strings.Repeat("[", 7) + "k1, p1" + strings.Repeat("] twice", 7), 4, "1:6"}, // five deep is the most
 	{ReasonTooLarge, KindMistake, "Row " + strings.Repeat("1, ", 70) + "1: knit", 4, "1:1"},                   // a label of 214 characters
 	{ReasonTooLarge, KindMistake, "CO 6000 sts at beg of next row", 5_000, "1:1"},
+	{ReasonMarker, KindMistake, "Row 1: k2, pm, k2\nRow 2: p1, sm, p3", 4, "2:12"},
+	{ReasonSizesUnknown, KindQuestion, "The larger sizes: knit 2 rows", 4, "1:1"},
+	{ReasonNoMarker, KindQuestion, "k to m, k2", 4, "1:1"},
 	{ReasonTooMany, KindMistake, "Row 1: knit\nRep Row 1 10000 more times", 4, "1:1"},
 	{ReasonTooMany, KindMistake, strings.Repeat("k1, ", MaxSteps) + "k1", 4, "1:20001"},
 	{ReasonTooMany, KindMistake, strings.Repeat("Knit 1 row\n", MaxLines+1), 4, "501:1"},

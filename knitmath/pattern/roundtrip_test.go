@@ -107,7 +107,7 @@ func TestWrittenRowsReadBack(t *testing.T) {
 		}
 		for style := RepeatStyleBrackets; style <= RepeatStyleStars; style++ {
 			text := line.Text(style)
-			p := Read(text, Options{SizeCount: sizes})
+			p := readRow(text, sizes, nil)
 			if len(p.found.list) > 0 && p.found.list[0].Kind != KindReading || len(p.Lines) != 1 {
 				t.Fatalf("%q: %+v", text, p.found.list)
 			}
@@ -129,7 +129,7 @@ func checkStable(t *testing.T, p *Piece, style RepeatStyle) {
 		t.Fatalf("%q is compressed to\n%q, which is longer", long, short)
 	}
 	text := Text(Compress(p.Lines), style)
-	again := Read(text, Options{SizeCount: p.SizeCount})
+	again := readRow(text, p.SizeCount, nil)
 	if got := Text(Compress(again.Lines), style); got != text {
 		t.Fatalf("%q is written again as\n%q", text, got)
 	}

@@ -3,27 +3,52 @@ package pattern
 import "example.com/knitmath/knitmath/stitch"
 
 // row reads steps and the claim after them.
-func (p *parser) row(line *Line) {
+func (p *parser) row(line *Line) bool {
+	p.rest = unworkedRest{}
 	steps, ok := p.items("")
 	line.Steps = steps
+	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count
 	if !ok {
 		line.info.kind = lineUnread
-		return
+		return false
 	}
 	if p.claimAhead() && !p.claim(line) {
 		line.info.kind = lineUnread
-		return
+		return false
+	}
+	for p.remarkEnd(p.next) != 0 {
+		p.next = p.remarkEnd(p.next)
+	}
+	for p.peek().is(",", ";", "and", "then", ":") {
+		p.next++
+	}
+	if p.claimAhead() && line.ClaimedStitches == nil && !p.claim(line) {
+		line.info.kind = lineUnread
+		return false
 	}
 	if t := p.peek(); t.is(".") {
 		p.next++
+		if p.claimAhead() && line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil {
+			if !p.claim(line) {
+				line.info.kind = lineUnread
+				return false
+			}
+			p.accept(".")
+		}
 	}
 	t := p.peek()
 	switch {
+	case len(steps) > 0 && p.directionAhead():
+		if p.placed(steps) {
+			p.fit(steps)
+			p.either(line)
+			return p.tokens[p.next-1].text != "." && t.kind != tokenNewline
+		}
 	case t.is(")", "]", "}"):
 		p.mistake(ReasonStray, t.span, "no bracket is open here")
 	case t.is("rep", "repeat") && !p.startsLine():
 		p.mistake(ReasonNoStar, t.span, "no star is open here")
-	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine():
+	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && p.tokens[p.next-1].text != ".":
 		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
 	case len(steps) == 0:
 		at := line.info.at
@@ -34,10 +59,12 @@ func (p *parser) row(line *Line) {
 	default:
 		if p.placed(steps) {
 			p.fit(steps)
-			return
+			p.either(line)
+			return false
 		}
 	}
 	line.info.kind = lineUnread
+	return false
 }
 
 // fit gives every "rep from *" without an end the stitches that must remain.
@@ -86,7 +113,7 @@ func (p *parser) placedInside(s *Step, depth int) bool {
 	case s.Operation.EndsRow():
 		p.mistake(ReasonTurnInside, s.at, "the work is turned here: what follows is a row of its own")
 		return false
-	case s.stretch() && depth > 0:
+	case s.stretch() && s.BeforeMarkerStitches == nil && depth > 0:
 		p.mistake(ReasonStretch, s.at, "within a repeat it would find no stitches the second time: say how many")
 		return false
 	case s.stretch() && p.pass(s) < 1:

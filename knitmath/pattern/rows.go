@@ -19,8 +19,14 @@ func (r *runner) repeat(i int) {
 	}
 	passes := 0
 	switch {
+	case ok && info.forRows != nil && info.counts == nil:
+		r.cycle(i, lines)
+		return
 	case info.counts != nil:
 		passes = at(info.counts, r.size)
+		if info.total {
+			passes = max(passes-r.already(lines), 0)
+		}
 	case info.until != nil:
 		passes, ok = r.passesTo(l, lines, int64(at(info.until, r.size)))
 	default:
@@ -69,15 +75,22 @@ func (r *runner) ended(l *Line) {
 	if end == stitch.SideUnspecified || r.round {
 		return
 	}
-	if r.side != stitch.SideUnspecified && r.side != end.Other() {
+	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.start.Side != stitch.SideUnspecified) {
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
 	}
-	r.side = end.Other()
+	r.side, r.sideSaid = end.Other(), true
 }
 
 // repeated finds the lines of the rows to be repeated.
 func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
 	r.lines = r.lines[:0]
+	if info.lines != nil {
+		r.lines = append(r.lines, info.lines...)
+		return r.lines, true
+	}
+	if info.pattern > 0 {
+		return r.patternRows(info)
+	}
 	if info.ranges == nil {
 		n := len(r.history)
 		if info.last > n {
@@ -92,7 +105,8 @@ func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
 	}
 	for _, q := range info.ranges {
 		r.spend(int(q.last-q.first) / chargedNames)
-		for n := q.first; n <= q.last; n++ {
+		first, last := info.rangeIn(q, r.size)
+		for n := int32(first); n <= int32(last); n++ {
 			line := r.lineOf(n, 0)
 			if line < 0 {
 				if r.wanted(ReasonNoRow, info.at) {
@@ -164,30 +178,4 @@ func (r *runner) openSide(l *Line, period int) {
 	case period%2 != 0:
 		r.side = stitch.SideUnspecified
 	}
-}
-
-// even works rows that change nothing, so many or until a length.
-func (r *runner) even(i int) {
-	l := &r.piece.Lines[i]
-	r.record(i)
-	start := r.now
-	r.lastRow = 0
-	if l.info.counts != nil {
-		if !r.plain(at(l.info.counts, r.size), l.info.at) {
-			return
-		}
-		r.ended(l)
-		r.close(i, start)
-		return
-	}
-	if !r.quiet {
-		r.out.RowsOpen = true
-	}
-	r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
-	r.now = hand{left: r.now.total()}
-	r.turned, r.machine = 0, nil
-	if !r.round {
-		r.side = l.info.endSide.Other()
-	}
-	r.close(i, start)
 }

@@ -23,14 +23,20 @@ type runner struct {
 	turned   stitch.Op // how the last row ended
 	since    int       // the first line of the rows that now count
 	rule     int       // the line of "all WS rows" without a number, -1 for none
-	ruleSide stitch.Side
-	lastRow  int  // the last number worked, 0 if any may follow
-	here     span // of the line of the text that is at hand
-	lastLine int  // the line of the row just worked, -1 for a plain one
-	quiet    bool // nothing is recorded: a trial
-	stopped  bool // too many rows, or too dear ones
+	lastRow  int       // the last number worked, 0 if any may follow
+	here     span      // of the line of the text that is at hand
+	lastLine int       // the line of the row just worked, -1 for a plain one
+	quiet    bool      // nothing is recorded: a trial
+	stopped  bool      // too many rows, or too dear ones
 	machine  *stitch.Machine
 	overs    int64 // yarn overs of short rows made since no short row was open
+	ruleOf   every // for which rows the line of rule stands
+	fresh    bool  // a heading came since the last row: a cast-on begins a piece
+	first    bool  // no row has been worked since the cast-on
+	sideSaid bool  // the text has said which side a row was on
+	aside    int64 // stitches that "on these only" left out, and no holder has taken
+	noting   int   // the line whose first working is noted
+	marks    marks
 }
 
 // noLine is for no row worked yet.
@@ -39,13 +45,19 @@ const noLine = -2
 func (e *engine) size(size int) {
 	e.left, e.history = e.share, e.history[:0]
 	e.written.forget()
-	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine}
+	clear(e.seen)
+	e.held = e.held[:0]
+	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
 		r.here = lines[i].info.at
+		if info := &lines[i].info; info.defined || !info.isFor(size) {
+			i++
+			continue
+		}
 		if lines[i].numbered() {
 			i = r.block(i)
 			continue
@@ -65,30 +77,52 @@ func (r *runner) line(i int) {
 	l := &r.piece.Lines[i]
 	switch info := &l.info; info.kind {
 	case lineRow, lineUnread:
-		if info.every != everyNone {
-			r.rule, r.ruleSide = i, stitch.WrongSide
-			if info.every == everyRS {
-				r.ruleSide = stitch.RightSide
-			}
-			return
-		}
-		r.lastRow = 0
-		if l.Label == "" && info.kind == lineUnread && l.ClaimedStitches == nil && l.Steps == nil && r.rows == 0 && !r.known {
-			return
-		}
-		r.work(i, true)
+		r.unnumbered(i)
 	case lineRepeat:
 		r.repeat(i)
-	case lineSchedule:
-		r.schedule(i)
 	case lineEven, linePlain:
 		r.even(i)
 	case lineCastOn:
 		r.castOn(i)
 	case lineBeginning:
 		r.beginning(i)
+	case lineShape:
+		r.shape(i)
+	case lineHold, lineTake, linePickUp, lineOff:
+		r.moved(i)
 	case lineJoin:
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
+	case linePassed:
+		r.fresh = r.fresh || info.heading
+		if len(l.ClaimedStitches) > 0 || info.perNeedle != nil {
+			r.record(i)
+			r.close(i, r.now)
+		}
+	}
+}
+
+// unnumbered works a row without a number, or notes that it stands for others.
+func (r *runner) unnumbered(i int) {
+	l := &r.piece.Lines[i]
+	info := &l.info
+	if info.every != everyNone {
+		r.rule, r.ruleOf = i, info.every
+		return
+	}
+	r.lastRow = 0
+	if l.Label == "" && info.kind == lineUnread && l.ClaimedStitches == nil && l.Steps == nil && r.rows == 0 && !r.known {
+		return
+	}
+	if info.forRows == nil {
+		r.work(i, true)
+		return
+	}
+	n := at(info.forRows, r.size)
+	if n > 1 && !r.passes([]int16{int16(i)}, n-1, info.at) {
+		return
+	}
+	if n > 0 {
+		r.work(i, true)
 	}
 }
 
@@ -106,6 +140,10 @@ func (r *runner) checkSide(l *Line) {
 	if want == stitch.SideUnspecified {
 		return
 	}
+	if !r.sideSaid && !r.round && r.start.Side == stitch.SideUnspecified {
+		r.side, r.sideSaid = want, true // the text says on which side it began
+		return
+	}
 	if r.side != stitch.SideUnspecified && want != r.side && r.wanted(ReasonSide, l.info.at) {
 		text := "this row is worked on the " + sideText(r.side)
 		if r.round {
@@ -118,13 +156,6 @@ func (r *runner) checkSide(l *Line) {
 	}
 }
 
-func sideText(s stitch.Side) string {
-	if s == stitch.WrongSide {
-		return "wrong side"
-	}
-	return "right side"
-}
-
 // work works a row once. claimed says that its claim holds now.
 func (r *runner) work(i int, claimed bool) {
 	l := &r.piece.Lines[i]
@@ -135,6 +166,14 @@ func (r *runner) work(i int, claimed bool) {
 		r.checkSide(l)
 	}
 	r.record(i)
+	if l.info.spread {
+		start := r.now
+		r.spreadRow(i)
+		if claimed {
+			r.close(i, start)
+		}
+		return
+	}
 	if l.info.kind == lineUnread || !r.known {
 		r.unfollowed(i, claimed)
 		return
@@ -148,9 +187,15 @@ func (r *runner) work(i int, claimed bool) {
 	if r.turned == stitch.Turn && r.facts[i].startsOver {
 		r.overs++
 	}
-	p := r.profile(i)
-	if r.now.left > 0 || !p.empty() {
+	p := r.chosen(i, r.profile(i), claimed)
+	switch {
+	case r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker:
+		r.walkOn(i, p, claimed)
+	case r.now.left > 0 || !p.empty():
 		r.workOn(i, p, claimed)
+	}
+	if l.info.holdRest && r.known {
+		r.holdRest(i)
 	}
 	if r.machine == nil {
 		r.overs = 0
@@ -168,7 +213,7 @@ func (r *runner) unfollowed(i int, claimed bool) {
 // turn or without.
 func (r *runner) worked(line int, turn stitch.Op) {
 	r.rows++
-	r.lastLine = line
+	r.lastLine, r.first, r.fresh = line, false, false
 	if !r.quiet {
 		r.history = append(r.history, int16(line))
 	}
@@ -179,9 +224,10 @@ func (r *runner) worked(line int, turn stitch.Op) {
 // record notes the side and count at a line's first working.
 func (r *runner) record(i int) {
 	c := &r.out.Lines[i]
-	if r.quiet || c.StartStitches[r.size] >= 0 {
+	if r.quiet || r.seen[i] {
 		return
 	}
+	r.seen[i], r.noting = true, i
 	if c.Side == stitch.SideUnspecified && r.side != stitch.SideUnspecified {
 		c.Side = r.side
 		r.changes++
@@ -195,9 +241,10 @@ func (r *runner) record(i int) {
 // finish notes the count after a line's first working.
 func (r *runner) finish(i int, o outcome) {
 	c := &r.out.Lines[i]
-	if r.quiet || c.TakenStitches[r.size] >= 0 {
+	if r.quiet || r.noting != i || c.TakenStitches[r.size] >= 0 || r.piece.Lines[i].info.kind == lineShape {
 		return
 	}
+	r.noting = -1
 	r.changes++
 	c.TakenStitches[r.size] = int(min(o.takes, most))
 	c.LeftStitches[r.size] = int(min(max(o.leaves, 0), most))

@@ -33,14 +33,14 @@ func TestSchedules(t *testing.T) {
 			"1:1 SIDE_DISAGREES"},
 		{"Row 1 (RS): ssk, k to end\nRep row 1 every 4th row 3 more times\nRep last row every 2nd row once more", []int{20}, "[15]", "[15]", ""},
 		// What is not understood is asked.
-		{dec + "Rep dec row every 4th row", []int{20}, "[-1]", "[2]", "2:26 NOT_READ"},
-		{dec + "Rep dec row every RS row 3 more times", []int{20}, "[-1]", "[2]", "2:19 NOT_READ"},
+		{dec + "Rep dec row every 4th row", []int{20}, "[-1]", "[2]", "2:13 NOT_READ"},
+		{dec + "Rep dec row every RS row 3 more times", []int{20}, "[12]", "[7]", ""},
 		{dec + "Rep dec row every 4th and 6th row 3 more times", []int{20}, "[-1]", "[2]", "2:13 NOT_READ"},
-		{dec + "Rep dec row every 4th row 3 more times, work 9 rows", []int{20}, "[-1]", "[2]", "2:39 NOT_READ"},
+		{dec + "Rep dec row every 4th row 3 more times, work 9 rows", []int{20}, "[12]", "[22]", ""},
 		{dec + "Rep dec row every 4th (6th, 8th) row 3 more times", []int{20}, "[-1]", "[2]", "2:19 SIZES_DISAGREE"},
 		{dec + "Rep dec row every 0th row 3 more times", []int{20}, "[-1]", "[2]", "2:13 TOO_LARGE"},
-		{dec + "Rep increase row every 4th row 3 more times", []int{20}, "[-1]", "[1]", "2:1 ROW_NOT_WRITTEN"},
-		{"Rows 1-2: ssk, k to end\nRep rows 1-2 every 4th row 3 more times", []int{20}, "[-1]", "[2]", "2:1 ROWS_OPEN"},
+		{dec + "Rep increase row every 4th row 3 more times", []int{20}, "[-1]", "[2]", "2:5 NOT_READ"},
+		{"Rows 1-2: ssk, k to end\nRep rows 1-2 every 4th row 3 more times", []int{20}, "[-1]", "[3]", "2:14 NOT_READ"},
 		{"Row 1: k1\nRep row 9 every 4th row 3 more times", []int{1}, "[-1]", "[1]", "2:1 ROW_NOT_WRITTEN"},
 		{"Row 1: k to end\nRep row 1 every 9999th row twice more", []int{1}, "[-1]", "[10000]", "2:1 TOO_MANY"},
 	} {
@@ -71,19 +71,18 @@ func TestWhatIsNoSchedule(t *testing.T) {
 		"Rep Row 1 twice more":                       lineRepeat,
 		"Rep the last row 4 more times":              lineRepeat,
 		"Work 10 rows even":                          lineEven,
-		"Work in patt every row":                     lineRow,
-		"Rep dec row every 4th row 3 more times":     lineSchedule,
-		"Work the inc rnd every rnd 3 more times":    lineSchedule,
+		"Work in patt every row":                     lineEven,
+		"Rep dec row every 4th row 3 more times":     lineShape,
+		"Work the inc rnd every rnd 3 more times":    lineShape,
 		"Where there are 0 sts, skip that":           linePassed,
 		"Where your size has 0, skip that part. k 4": linePassed,
 	} {
-		p := parser{tokens: scan(text), sizes: 1}
-		if got := p.directionAhead(); got != want {
+		lines := Read("Dec row: k\nInc row: k\nRow 1: k\n"+text, Options{}).Lines
+		if got := lines[3].info.kind; got != want {
 			t.Errorf("%q is of kind %d, want %d", text, got, want)
 		}
 	}
-	p := parser{tokens: scan("where the 4 sts are, skip that"), sizes: 1}
-	if p.directionAhead() == linePassed {
+	if Read("where the 4 sts are, skip that", Options{}).Lines[0].info.kind == linePassed {
 		t.Error("4 is taken for 0")
 	}
 }

@@ -1,50 +1,348 @@
 package pattern
 
-// schedule works a row again and again, with rows between that change nothing.
-func (r *runner) schedule(i int) {
-	l := &r.piece.Lines[i]
-	r.record(i)
-	start := r.now
-	line, ok := r.scheduledRow(l)
-	r.lastRow = 0
-	if !ok {
-		r.lost(l)
-		return
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// scheduleAhead reports whether it is said on which rows something is done: "every
+// 4th row", "on next and foll 6 alt rows", "5th and every foll 6th row".
+func (p *parser) scheduleAhead() bool {
+	i := p.next
+	for p.tokens[i].is("on", "in", "at", "of", "the", "then", "and", ",", "work", "for") {
+		i++
 	}
-	for _, run := range l.info.schedule.runs {
-		lines := r.lines[:0]
-		for _, every := range run.every {
-			rows := at(every, r.size)
-			r.spend(rows / chargedNames)
-			for range rows - 1 {
-				lines = append(lines, -1)
+	switch t := &p.tokens[i]; {
+	case t.is("every", "each"):
+		return p.tokens[i+1].row() || p.tokens[i+1].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
+			p.nthAhead(i+1) || p.rowsEvery(i+1)
+	case t.is("next"):
+		end, _ := p.sizedEnd(i + 1)
+		return p.tokens[i+1].row() || p.tokens[i+1].is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || end != 0 ||
+			p.nthAhead(i+1)
+	case t.is("foll", "following", "alt", "alternate"):
+		end, _ := p.sizedEnd(i + 1)
+		return end != 0 || p.nthAhead(i+1) || p.tokens[i+1].is("alt", "rs", "ws", "every") || p.tokens[i+1].row()
+	case t.is("this"):
+		return p.tokens[i+1].row() || p.tokens[i+1].is("and")
+	case p.nthAhead(i):
+		for n := i; n < i+10 && n < len(p.tokens); n++ {
+			if p.tokens[n].row() {
+				return true
 			}
-			lines = append(lines, line)
-		}
-		r.lines = lines
-		if !r.passes(lines, at(run.times, r.size), l.info.at) {
-			return
 		}
 	}
-	r.close(i, start)
+	return false
 }
 
-// scheduledRow finds the line of the row that is worked again.
-func (r *runner) scheduledRow(l *Line) (line int16, ok bool) {
-	s := l.info.schedule
-	if s.line >= 0 {
-		return s.line, true
+// rowsEvery reports whether "4 rows" stands at token i, of "every 4 rows".
+func (p *parser) rowsEvery(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.tokens[end].row()
+}
+
+// scheduled reads on which rows something is done, one stretch after the other. It is
+// false, and has said why, when it does not know how often.
+func (p *parser) scheduled(info *lineInfo) bool {
+	info.kind = lineShape
+	for {
+		from, found := p.peek().span, len(p.found.list)
+		s, ok := p.stretchOfRows(info.hidden == nil && len(info.parts) == 0)
+		ok = ok && p.spaced(&s, from)
+		if !ok && len(p.found.list) > found {
+			info.kind = lineUnread // it has been said why
+			return true
+		}
+		if !ok || s.times == nil && s.until == nil {
+			if ok {
+				for !p.clauseEnds() {
+					p.next++
+				}
+			}
+			p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+			info.kind = lineUnread
+			return true
+		}
+		info.parts = append(info.parts, s)
+		save := p.next
+		p.accept(",", ";")
+		p.accept("and")
+		then := p.accept("then")
+		if save == p.next || !then && !p.peek().is("on", "every", "foll", "next", "following") || !p.scheduleAhead() {
+			p.next = save
+			return true
+		}
 	}
-	at := l.info.at
-	if s.row.ranges == nil && s.row.last == 0 {
-		r.fault(KindMistake, ReasonNoRow, at, 0, "no row of that name is written before")
-		return 0, false
+}
+
+// stretchOfRows reads one stretch of a schedule.
+func (p *parser) stretchOfRows(named bool) (shapings, bool) {
+	for p.accept("on", "in", "at", "of", "the", "work") {
 	}
-	row := s.row
-	row.at = at
-	lines, ok := r.repeated(&row) // one, since one number was read
+	s := shapings{named: named}
+	ok := false
+	switch {
+	case p.accept("next", "this"):
+		ok = p.nextRows(&s)
+	case p.accept("every", "each"):
+		p.accept("foll", "following")
+		ok = p.interval(&s)
+	case p.accept("foll", "following", "alt", "alternate"):
+		ok = p.followingRows(&s)
+	default: // "5th and every foll 6th row"
+		if ok = p.interval(&s); ok {
+			s.lead, s.next = less1(s.interval), true
+			ok = p.andEvery(&s)
+		}
+	}
 	if !ok {
-		return 0, false
+		return s, false
 	}
-	return lines[0], true
+	p.howLong(&s)
+	return s, true
+}
+
+// nextRows reads what follows "next": "row", "5 rows", "row and every foll 4th row".
+func (p *parser) nextRows(s *shapings) bool {
+	s.next, s.lead, s.interval = true, []int{0}, one
+	p.accept("and")
+	if p.sideNext(s); s.side != stitch.SideUnspecified {
+		s.side = stitch.SideUnspecified
+	}
+	switch {
+	case p.peek().is("every", "foll", "following") || p.peek().row():
+		if p.peek().row() {
+			p.next++
+		}
+		return p.andEvery(s)
+	case p.numberAhead() && !p.nthAhead(p.next):
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		p.accept("rs", "ws")
+		s.alternately(p)
+		s.times = without(n)
+		return p.acceptRow()
+	case p.nthAhead(p.next):
+		if !p.interval(s) {
+			return false
+		}
+		s.lead = less1(s.interval)
+		return p.andEvery(s)
+	}
+	return false
+}
+
+// alternately reads "alt" of "next 5 alt rows".
+func (s *shapings) alternately(p *parser) {
+	if p.accept("alt", "alternate", "other") {
+		s.interval = []int{2}
+	}
+}
+
+// andEvery reads "and every foll 4th row", "and foll 6 (7) alt rows", after which the
+// first is on the row that was said.
+func (p *parser) andEvery(s *shapings) bool {
+	save := p.next
+	p.accept("and", ",")
+	p.accept("then")
+	p.accept("on")
+	p.accept("the")
+	switch {
+	case p.accept("every", "each"):
+		p.accept("foll", "following")
+		if p.interval(s) {
+			return true
+		}
+	case p.accept("foll", "following"):
+		var more shapings
+		at := p.last()
+		if p.followingRows(&more) {
+			if single(more.times, 1) && !single(more.interval, 1) {
+				p.reading(at.to(p.last()), "read as so many rows after the one before")
+			}
+			s.interval, s.more = more.interval, more.times
+			return true
+		}
+	}
+	p.next = save
+	s.times = one
+	return true
+}
+
+// followingRows reads what stands after "foll": "6 (7) alt rows", "4th row", "alt row".
+func (p *parser) followingRows(s *shapings) bool {
+	if p.numberAhead() && !p.nthAhead(p.next) {
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		s.times = without(n)
+		s.interval = one
+		if !p.acceptRow() {
+			return p.interval(s)
+		}
+		return true
+	}
+	s.times = one
+	return p.interval(s)
+}
+
+// interval reads "4th row", "other row", "RS row", "row", "4 rows", "8 (8, 6, 6)th row".
+func (p *parser) interval(s *shapings) bool {
+	p.accept("of")
+	switch {
+	case p.peek().row():
+		s.interval = one
+	case p.sideNext(s):
+		s.interval = []int{2}
+	case p.nthAhead(p.next):
+		if s.interval = p.nth(); s.interval == nil {
+			return false
+		}
+		if p.peek().is("and") && p.nthAhead(p.next+1) {
+			p.next++
+			if s.second = p.nth(); s.second == nil {
+				return false
+			}
+		}
+		p.sideNext(s)
+		s.side = stitch.SideUnspecified
+	case p.rowsEvery(p.next):
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		s.interval = n
+	default:
+		return false
+	}
+	p.acceptRow()
+	// Of two intervals "alternately" is expected, and of one it is not.
+	return p.accept("alternately") == (s.second != nil)
+}
+
+func (p *parser) acceptRow() bool {
+	if p.peek().row() {
+		p.next++
+		return true
+	}
+	return false
+}
+
+// sideNext reads "RS" or "right side".
+func (p *parser) sideNext(s *shapings) bool {
+	side := p.sideOf(p.next)
+	if side == stitch.SideUnspecified {
+		return false
+	}
+	s.side = side
+	p.next++
+	p.accept("side")
+	return true
+}
+
+// nth reads an interval of rows, with those of the other sizes.
+func (p *parser) nth() []int {
+	t := p.peek()
+	if n, ok := draft.Ordinal(t.text); ok && t.kind == tokenWord {
+		p.next++
+		p.accept("alt", "other")
+		return []int{n}
+	}
+	if end := p.ordinalEnd(p.next); end != 0 {
+		numbers := []int{int(t.number)}
+		p.next = end
+		return p.nthList(numbers, t.span)
+	}
+	n := p.number()
+	p.accept("th", "nd", "rd", "st")
+	return n
+}
+
+// nthList reads "(8th, 6th, 6th)" after a first interval.
+func (p *parser) nthList(numbers []int, at span) []int {
+	if p.peek().is("(", "[") && p.ahead(1).kind == tokenNumber || p.peek().is("(", "[") && p.ahead(1).is("-") {
+		closer := closers[p.peek().text]
+		for p.next++; !p.peek().is(closer) && p.peek().kind != tokenEnd && p.peek().kind != tokenNewline; p.next++ {
+			switch t := p.peek(); {
+			case t.kind == tokenNumber:
+				numbers = append(numbers, int(t.number))
+			case t.is("-"):
+				numbers = append(numbers, 0)
+			}
+		}
+		p.accept(closer)
+	}
+	if p.listed += len(numbers); len(numbers) != 1 && len(numbers) != p.sizes || p.listed > MaxListed {
+		p.mistake(ReasonSizes, at.to(p.last()), "the intervals are not those of all sizes")
+		return nil
+	}
+	for _, n := range numbers {
+		if n > MaxRows {
+			p.mistake(ReasonTooLarge, at.to(p.last()), "rows are at most 10000 apart")
+			return nil
+		}
+	}
+	return numbers
+}
+
+// howLong reads how often a stretch is worked, or up to which count.
+func (p *parser) howLong(s *shapings) {
+	p.accept("for")
+	if n := p.untilCount(); n != nil {
+		s.until, s.times = n, nil
+		return
+	}
+	if p.accept("until", "to") {
+		p.next--
+		return
+	}
+	at := p.peek().span
+	n, total, more := p.manyTimes()
+	if n != nil && !total && !more && s.named {
+		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
+	}
+	switch {
+	case n != nil && s.more == nil:
+		s.total = total
+		if s.next && !(len(s.times) == 1 && s.times[0] == 1 && len(s.interval) == 1 && s.interval[0] == 1) {
+			s.more = n
+			s.times = one
+			return
+		}
+		s.times = n
+	case s.more != nil:
+		s.times = one
+	case n == nil && s.next && s.times == nil:
+		// "next and every foll 4th row": how often must be said.
+	}
+}
+
+// spaced checks that every interval that is worked has a row.
+func (p *parser) spaced(s *shapings, from span) bool {
+	for size := range p.sizes {
+		for _, every := range [][]int{s.interval, s.second} {
+			if every == nil {
+				continue
+			}
+			n := at(every, size)
+			worked := s.until != nil || s.more != nil || s.times != nil && at(s.times, size) > 0
+			if n > MaxRows || n < 1 && worked {
+				p.mistake(ReasonTooLarge, from.to(p.last()), "an interval has from 1 to 10000 rows")
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// less1 is one less of each.
+func less1(numbers []int) []int {
+	out := make([]int, len(numbers))
+	for i, n := range numbers {
+		out[i] = max(n-1, 0)
+	}
+	return out
 }

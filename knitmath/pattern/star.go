@@ -1,6 +1,7 @@
 package pattern
 
-// star reads "*k2, p2; rep from * 3 more times" and "*k2, p2*, rep 3 more times".
+// star reads "*k2, p2; rep from * 3 more times", "*k2, p2*, rep 3 more times" and
+// "*k2, p2* 4 times".
 func (p *parser) star() (Step, bool) {
 	t := *p.peek()
 	p.next++
@@ -17,6 +18,9 @@ func (p *parser) star() (Step, bool) {
 	closed := p.peek().kind == tokenStar
 	if closed {
 		p.next++
+		if s, ok := p.starredTimes(steps, t.span, depth); ok {
+			return s, true
+		}
 		p.separators("*")
 	}
 	if !p.starRepeat(t) {
@@ -30,15 +34,47 @@ func (p *parser) star() (Step, bool) {
 	return p.starTimes(steps, t.span)
 }
 
+// starredTimes reads "4 times", "x 4" or "to end" straight after a second star: the two
+// are brackets.
+func (p *parser) starredTimes(steps []Step, from span, depth int) (Step, bool) {
+	if len(steps) == 0 || !p.timesAhead() && strokeTimes(p.peek()) == 0 && !p.peek().is("once", "twice", "x", "to", "across", "around") ||
+		p.peek().is("x") && p.ahead(1).kind != tokenNumber {
+		return Step{}, false
+	}
+	u, ok := p.upTo(false)
+	if !ok || u.more {
+		return Step{}, false
+	}
+	p.acceptAll("in", "all")
+	p.stars = p.stars[:depth-1]
+	return simple(Step{Steps: steps, Times: u.times, RemainingStitches: u.last, BeforeMarkerStitches: u.mark, at: from.to(p.last())}), true
+}
+
+// starRepeatAt reports whether "rep", "work from *" or "from * to end" stands at token i.
+func (p *parser) starRepeatAt(i int) bool {
+	switch t := &p.tokens[i]; {
+	case t.is("rep", "repeat"):
+		return true
+	case t.is("work", "knit", "cont", "continue"):
+		return p.tokens[i+1].is("from") && p.tokens[i+2].kind == tokenStar
+	case t.is("from"):
+		return p.tokens[i+1].kind == tokenStar
+	}
+	return false
+}
+
 // starRepeat reads the "rep from *" that belongs to a star.
 func (p *parser) starRepeat(star token) bool {
-	if !p.accept("rep", "repeat") {
+	if !p.starRepeatAt(p.next) {
 		p.mistake(ReasonOpenStar, star.span, "no \"rep from "+star.text+"\" follows in this row")
 		return false
 	}
-	if !p.accept("from", "between", "bet") {
+	p.accept("rep", "repeat", "work", "knit", "cont", "continue")
+	p.skipLineBreak()
+	if !p.accept("from", "between", "bet", "fr", "the") && p.peek().kind != tokenStar {
 		return true
 	}
+	p.skipLineBreak()
 	switch t := p.peek(); {
 	case t.kind != tokenStar:
 		p.ask(ReasonUnread, t.span, "a star is expected here")
@@ -48,16 +84,41 @@ func (p *parser) starRepeat(star token) bool {
 		return false
 	}
 	p.next++
-	if p.peek().is("to", "and") && p.ahead(1).kind == tokenStar {
+	p.accept("s")
+	if p.peek().is("to", "and", "-") && p.ahead(1).kind == tokenStar {
 		p.next += 2
 	}
 	return true
 }
 
+// skipLineBreak passes over a line break within what belongs together.
+func (p *parser) skipLineBreak() {
+	if p.peek().kind == tokenNewline && p.peek().number == 1 {
+		p.next++
+	}
+}
+
 // starTimes reads how often or how far a starred repeat is worked.
 func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
+	p.skipLineBreakBefore("to", "across", "around", "until", "twice", "once")
 	at := p.peek().span
 	s := Step{Steps: steps, Times: one}
+	n, total, more := p.manyTimes()
+	if n != nil {
+		s.at = from.to(p.last())
+		if total {
+			s.Times = n
+			return simple(s), true
+		}
+		if !more {
+			p.reading(at.to(p.last()), "\"rep from *\" and a number of times is read as so many more than the first")
+		}
+		s.Times = make([]int, len(n))
+		for i, k := range n {
+			s.Times[i] = k + 1
+		}
+		return simple(s), true
+	}
 	u, ok := p.upTo(false)
 	if !ok {
 		return Step{}, false
@@ -65,18 +126,61 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 	s.at = from.to(p.last())
 	switch {
 	case u.times != nil:
-		if !u.more {
-			p.reading(at.to(p.last()), "\"rep from *\" and a number of times is read as so many more than the first")
-		}
 		s.Times = make([]int, len(u.times))
-		for i, n := range u.times {
-			s.Times[i] = n + 1
+		for i, k := range u.times {
+			s.Times[i] = k + 1
 		}
 	case u.last != nil:
 		s.Times, s.RemainingStitches = nil, u.last
+	case u.mark != nil:
+		s.Times, s.BeforeMarkerStitches = nil, u.mark
 	default:
 		s.Times, s.toFit = nil, true
 		p.reading(at, "\"rep from *\" without an end is read as: until what follows it in the row just remains")
 	}
-	return simple(s), true
+	return p.lastRepeat(simple(s), steps)
+}
+
+// skipLineBreakBefore passes over a line break before one of the words.
+func (p *parser) skipLineBreakBefore(words ...string) {
+	if p.peek().kind == tokenNewline && p.peek().number == 1 && p.ahead(1).is(words...) {
+		p.next++
+	}
+}
+
+// lastRepeat reads "end last rep k2": the last repeat ends otherwise than the others.
+// What is other takes the place of the last step.
+func (p *parser) lastRepeat(s Step, steps []Step) (Step, bool) {
+	save := p.next
+	p.accept(",", ";")
+	p.accept("but")
+	if !(p.accept("end", "ending", "ends", "omitting") && p.accept("last") && p.accept("rep", "repeat")) {
+		p.next = save
+		return s, true
+	}
+	omitted := p.tokens[p.next-3].is("omitting")
+	p.accept("with", ",", ":", "at", "as")
+	if omitted || len(steps) < 2 || s.RemainingStitches != nil && !single(s.RemainingStitches, 0) {
+		p.ask(ReasonAmbiguous, p.tokens[save].to(p.last()), "how does the last repeat end? write it out")
+		return Step{}, false
+	}
+	end, ok := p.items("")
+	if !ok || len(end) == 0 {
+		return Step{}, ok
+	}
+	last := append(append([]Step(nil), steps[:len(steps)-1]...), end...)
+	for i := range last {
+		if last[i].stretch() {
+			p.ask(ReasonAmbiguous, p.tokens[save].to(p.last()), "how does the last repeat end? write it out")
+			return Step{}, false
+		}
+	}
+	s.Times, s.toFit = nil, false
+	s.RemainingStitches = make([]int, p.sizes)
+	for size := range s.RemainingStitches {
+		s.RemainingStitches[size] = int(min(fixed(last, size).takes, MaxNumber))
+	}
+	s.RemainingStitches = tidy(s.RemainingStitches)
+	p.after = last
+	return s, true
 }

@@ -4,31 +4,33 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"example.com/knitmath/knitmath/draft"
 )
 
 type tokenKind uint8
 
 const (
 	tokenEnd     tokenKind = iota
-	tokenNewline           // one for any number of line breaks
+	tokenNewline           // one for any number of line breaks, of which number says
 	tokenWord              // letters, and what may stand within a word
 	tokenNumber            // digits
 	tokenStar              // one or more stars
 	tokenMark              // any other single character
 )
 
-// token is one word, number or mark. text is in lower case.
+// token is one word, number or mark. text is in lower case and plain signs.
 type token struct {
 	text string
 	span
-	number int32 // of a tokenNumber; above MaxNumber when it is too large or not whole
+	number int32 // of a tokenNumber; above MaxNumber when it is too large or not whole; of a tokenNewline, how many
 	kind   tokenKind
 }
 
 // scan cuts a text into tokens; the last is tokenEnd. Any bytes are allowed.
 func scan(source string) []token {
 	s := scanner{source: source, line: 1, column: 1}
-	s.tokens = make([]token, 0, len(source)/3+2)
+	s.tokens = make([]token, 0, len(source)/3+2+beyond)
 	for s.at < len(source) {
 		s.token()
 	}
@@ -36,11 +38,25 @@ func scan(source string) []token {
 	return s.tokens
 }
 
+// beyond is how many more ends a parser has after the last token, so that it may look
+// ahead without asking whether there is anything.
+const beyond = 12
+
+// padded is the tokens of a text with more ends after the last.
+func padded(source string) []token {
+	tokens := unwrapped(source, scan(source))
+	for range beyond {
+		tokens = append(tokens, tokens[len(tokens)-1])
+	}
+	return tokens
+}
+
 type scanner struct {
 	source       string
 	at           int
 	line, column int32
 	tokens       []token
+	bold         int // where the second of two stars that only make letters bold stands
 }
 
 func (s *scanner) here() span {
@@ -50,20 +66,25 @@ func (s *scanner) here() span {
 func (s *scanner) put(kind tokenKind, from span, text string) {
 	from.end = int32(s.at)
 	if len(s.tokens) == cap(s.tokens) { // at once to the most there can be
-		s.tokens = append(make([]token, 0, len(s.source)+1), s.tokens...)
+		s.tokens = append(make([]token, 0, len(s.source)+1+beyond), s.tokens...)
 	}
 	s.tokens = append(s.tokens, token{kind: kind, text: text, span: from})
 }
 
-// rune is the character at hand, and its length.
+// rune is the character at hand in plain signs, and its length. What is not seen
+// is passed over.
 func (s *scanner) rune() (rune, int) {
-	if s.at >= len(s.source) {
-		return 0, 0
+	for s.at < len(s.source) {
+		if c := s.source[s.at]; c < utf8.RuneSelf {
+			return rune(c), 1
+		}
+		c, size := utf8.DecodeRuneInString(s.source[s.at:])
+		if !draft.Invisible(c) {
+			return draft.Plain(c), size
+		}
+		s.advance(size)
 	}
-	if c := s.source[s.at]; c < utf8.RuneSelf {
-		return rune(c), 1
-	}
-	return utf8.DecodeRuneInString(s.source[s.at:])
+	return 0, 0
 }
 
 func (s *scanner) advance(size int) {
@@ -75,44 +96,50 @@ func (s *scanner) token() {
 	c, size := s.rune()
 	from := s.here()
 	switch {
-	case c == '\n' || c == '\r':
-		s.newline(c)
-	case unicode.IsSpace(c):
+	case size == 0:
+	case c == '\n' || c == '\r' || c == '\u2028' || c == '\u2029':
+		s.newline(c, size)
+	case unicode.IsSpace(c) || c == '_' || c == '`':
 		s.advance(size)
 	case unicode.IsLetter(c):
 		s.word()
-		s.put(tokenWord, from, strings.ToLower(s.source[from.start:s.at]))
-	case c >= '0' && c <= '9':
-		n := s.number()
-		s.put(tokenNumber, from, s.source[from.start:s.at])
-		s.tokens[len(s.tokens)-1].number = n
-	case c == '*':
-		for c == '*' {
-			s.advance(1)
-			c, _ = s.rune()
+		s.rowNumber(from)
+		s.put(tokenWord, from, draft.Word(s.source[from.start:s.at]))
+		if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && s.source[s.at] >= '0' && s.source[s.at] <= '9' {
+			last.text = "row" // "R1"
 		}
-		s.put(tokenStar, from, s.source[from.start:s.at])
+	case c >= '0' && c <= '9' || draft.Fraction(c):
+		n := s.number()
+		s.put(tokenNumber, from, draft.Word(s.source[from.start:s.at]))
+		s.tokens[len(s.tokens)-1].number = n
+	case c == '*' || c == '†' || c == '‡':
+		s.star(c, size)
+	case c == '.' && s.shortened():
+		s.advance(size)
+	case s.lineStart() && s.bullet(c):
+		s.advance(size)
 	default:
 		s.advance(size)
-		text := s.source[from.start:s.at]
-		if c == '–' || c == '—' || c == '−' {
-			text = "-"
-		}
-		s.put(tokenMark, from, text)
+		s.put(tokenMark, from, string(c))
 	}
 }
 
 // newline passes over a line break, of which several are one token.
-func (s *scanner) newline(c rune) {
+func (s *scanner) newline(c rune, size int) {
 	from := s.here()
-	s.at++
+	s.at += size
 	if c == '\r' && s.at < len(s.source) && s.source[s.at] == '\n' {
 		s.at++
 	}
 	s.line++
 	s.column = 1
-	if n := len(s.tokens); n > 0 && s.tokens[n-1].kind != tokenNewline {
+	switch n := len(s.tokens); {
+	case n == 0:
+	case s.tokens[n-1].kind == tokenNewline:
+		s.tokens[n-1].number++
+	default:
 		s.put(tokenNewline, from, "")
+		s.tokens[n].number = 1
 	}
 }
 
@@ -126,7 +153,7 @@ func (s *scanner) word() {
 			return
 		case unicode.IsLetter(c) || c >= '0' && c <= '9':
 			s.advance(size)
-		case c == '\'' || c == '’' || c == '-' || c == '&' || c == '/':
+		case c == '\'' || c == '-' || c == '&' || c == '/':
 			next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
 			if !unicode.IsLetter(next) && (c != '-' || next < '0' || next > '9') {
 				return
@@ -138,18 +165,42 @@ func (s *scanner) word() {
 	}
 }
 
-// number passes over digits. A decimal fraction is one number, too large to be
-// used as a count.
+// rowNumber takes the number off "Row1", "Rnd12-14" and, where a line begins, "R1".
+func (s *scanner) rowNumber(from span) {
+	word := draft.Word(s.source[from.start:s.at])
+	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
+		rest, ok := strings.CutPrefix(word, head)
+		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) || head == "r" && !s.lineStart() {
+			continue
+		}
+		s.column -= int32(len(rest))
+		s.at -= len(rest)
+		return
+	}
+}
+
+// lineStartBefore reports whether the last token is the first of its line.
+func (s *scanner) lineStartBefore() bool {
+	n := len(s.tokens)
+	return n == 1 || s.tokens[n-2].kind == tokenNewline
+}
+
+// number passes over digits. A fraction is one number, too large to be used as a
+// count.
 func (s *scanner) number() int32 {
 	n := int32(0)
 	for digit := range 2 {
 		for {
-			c, _ := s.rune()
+			c, size := s.rune()
+			if draft.Fraction(c) {
+				s.advance(size)
+				return MaxNumber + 1
+			}
 			if c < '0' || c > '9' {
 				break
 			}
 			n = min(10*n+(c-'0'), MaxNumber+1)
-			s.advance(1)
+			s.advance(size)
 		}
 		if digit == 1 || s.at+1 >= len(s.source) || s.source[s.at] != '.' || s.source[s.at+1] < '0' || s.source[s.at+1] > '9' {
 			return n

@@ -38,18 +38,24 @@ type Step struct {
 	Times []int
 	// RemainingStitches says how many stitches remain after it; 0 is "to end".
 	RemainingStitches []int
+	// BeforeMarkerStitches says how many stitches before the next marker it ends; 0 is
+	// "to m". Not together with the two others.
+	BeforeMarkerStitches []int
 	// IntoOneStitch: the group is worked into a single stitch.
 	IntoOneStitch bool
 	// Manner is how a stitch is slipped.
 	Manner SlipManner
 
 	at            span
+	counted       bool  // a number is written with it, and up to where
 	takes, leaves int16 // of one working of an operation or a name
 	toFit         bool  // "rep from *, end k2": until what follows just remains
 }
 
 // stretch reports whether the step is worked until some stitches remain.
-func (s *Step) stretch() bool { return s.RemainingStitches != nil || s.toFit }
+func (s *Step) stretch() bool {
+	return s.RemainingStitches != nil || s.BeforeMarkerStitches != nil || s.toFit
+}
 
 // Line is a row, or a direction about rows.
 type Line struct {
@@ -77,13 +83,17 @@ const (
 	lineRow       lineKind = iota
 	lineUnread             // a row or direction that could not be read
 	lineRepeat             // rep rows
-	lineSchedule           // work a row again every so many rows
 	lineEven               // work even
 	linePlain              // knit or purl some rows
 	lineCastOn             // cast on the piece
 	lineBeginning          // bind off or cast on at the beginning of the next rows
 	lineJoin               // join in the round
 	linePassed             // nothing that counts
+	lineShape              // a change of the count that is known, on rows that are said
+	lineHold               // stitches are put aside
+	lineTake               // stitches that were put aside are taken up again
+	linePickUp             // stitches are picked up along an edge
+	lineOff                // all stitches leave the needle without a row
 )
 
 // rowRange is rows by their numbers, first to last.
@@ -97,6 +107,9 @@ const (
 	everyRS
 	everyWS
 	everyOther
+	everyAll
+	everyOdd
+	everyEven
 )
 
 // lineInfo is what a line was read as.
@@ -115,7 +128,54 @@ type lineInfo struct {
 	op      stitch.Op
 	ownLine int
 
-	schedule *scheduled // of a lineSchedule
+	firsts, lasts []int      // of the only range, where the sizes differ
+	forRows       []int      // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat
+	perSide       []int      // "20 sts each side" of stitches that are bound off in the row
+	perNeedle     []int      // "16 sts on each needle"
+	forSizes      uint32     // the sizes it is for, a bit for each; 0 for all
+	defined       bool       // it belongs to a stitch pattern, and is worked only where that is
+	heading       bool       // it is the heading of a part
+	noMarks       bool       // markers are placed, and it is not said where
+	lines         []int16    // the row that is called by its name
+	pattern       int        // the stitch pattern of the text that is worked, from 1; 0 for none
+	afresh        bool       // rows are worked, not repeated: the number of times is the whole
+	total         bool       // the number of times holds those that were worked already
+	hidden        []Step     // what a row of shaping comes to
+	parts         []shapings // when it is shaped
+	spread        bool       // one row that comes to a count
+	edges         []edgeRows // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
+	only          []int      // "on these 28 sts only"
+	turns         turning    // "back and forth", "in the round"
+	adds          bool       // it is cast on beside what is there
+	all           bool       // all stitches
+	row           bool       // it is worked as a row
+	either        []Step     // another way to read a row
+	holdRest      bool       // "turn, leaving rem 38 sts on holder"
+	rest          []int      // how many those are, if it is said
+}
+
+// turning says whether the work goes on flat or in the round.
+type turning uint8
+
+const (
+	turningSame turning = iota
+	constructionFlat
+	constructionRound
+)
+
+// shapings is a stretch of a schedule: so many times, or until there are so many
+// stitches, every so many rows.
+type shapings struct {
+	lead     []int // rows even before the first; nil: one less than the interval
+	interval []int
+	second   []int       // of two intervals that alternate
+	side     stitch.Side // "every RS row"
+	times    []int       // nil: once, or until the count is reached
+	until    []int
+	named    bool  // it is a row of the text that is worked again
+	total    bool  // the times hold those that were worked already
+	next     bool  // the first is on the next row
+	more     []int // times after the first, "next and every foll 4th row 5 times"
 }
 
 // Piece is a text as it was read.
@@ -125,9 +185,10 @@ type Piece struct {
 	// SizeCount is the number of sizes.
 	SizeCount int
 
-	source string
-	found  findings
-	looked int // tokens, as often as they were looked at
+	source   string
+	found    findings
+	patterns []defined
+	looked   int // tokens, as often as they were looked at
 }
 
 // at is the number for a size, counted from 0.
@@ -148,9 +209,13 @@ func (l *Line) Number() int { return l.info.ownLine }
 func (p *Piece) CastsOn() bool {
 	for i := range p.Lines {
 		switch p.Lines[i].info.kind {
-		case lineCastOn:
+		case lineCastOn, linePickUp, lineTake:
 			return true
-		case linePassed, lineJoin, lineUnread:
+		case linePassed, lineJoin, lineUnread, lineHold:
+		case lineRow, lineRepeat, lineEven, linePlain:
+			if !p.Lines[i].info.defined {
+				return false
+			}
 		default:
 			return false
 		}

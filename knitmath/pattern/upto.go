@@ -4,7 +4,8 @@ package pattern
 // many stitches are left; neither if the text does not say.
 type extent struct {
 	times, last []int
-	more        bool // "3 more times"
+	mark        []int // stitches before the next marker
+	more        bool  // "3 more times"
 }
 
 var toEnd = []int{0} // never written to
@@ -23,10 +24,17 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		p.next++
 		n := p.number()
 		return extent{times: without(n)}, n != nil
-	case p.peek().is("to", "until"):
-		return p.toLast()
-	case p.peek().is("across", "around"):
+	case strokeTimes(p.peek()) > 0:
+		n := strokeTimes(p.peek())
 		p.next++
+		return extent{times: []int{n}}, true
+	case p.peek().is("to", "until", "up", "till"):
+		return p.toLast()
+	case p.peek().is("over", "across") && p.numberOfStsAt(p.next+1):
+		return extent{}, true
+	case p.peek().is("across", "around", "along", "thence"):
+		p.next++
+		p.accept("the", "whole", "entire")
 		p.accept("row", "rnd", "round")
 		if p.accept("all") {
 			p.accept("sts", "stitches")
@@ -56,19 +64,8 @@ func (p *parser) allStitches() (extent, bool) {
 
 // timesAhead reports whether a number with "times" or "more" comes next.
 func (p *parser) timesAhead() bool {
-	i := p.next
-	if _, ok := numberWords[p.tokens[i].text]; ok && p.tokens[i].kind == tokenWord || p.tokens[i].kind == tokenNumber {
-		i++
-	} else if end, _ := p.listEnd(i); end == 0 {
-		return false
-	}
-	for {
-		end, _ := p.listEnd(i)
-		if end == 0 {
-			return p.tokens[i].is("times", "time", "more", "x")
-		}
-		i = end
-	}
+	end, _ := p.sizedEnd(p.next)
+	return end != 0 && p.tokens[end].is("times", "time", "more", "x")
 }
 
 func (p *parser) times() (extent, bool) {
@@ -85,15 +82,21 @@ func (p *parser) times() (extent, bool) {
 // toLast reads what follows "to" or "until".
 func (p *parser) toLast() (extent, bool) {
 	from := p.peek().span
+	p.accept("up")
 	p.next++
 	p.accept("the")
 	switch {
-	case p.accept("end"):
+	case p.accept("end", "end-of-row", "end-of-rnd"):
 		if p.accept("of") {
-			p.accept("the")
-			p.accept("row", "rnd", "round", "needle")
+			p.accept("the", "this")
+			p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
+		} else if p.peek().row() {
+			p.next++
 		}
 		return extent{last: toEnd}, true
+	case p.markerAt(p.next) != 0:
+		p.next = p.markerAt(p.next)
+		return extent{mark: toEnd}, true
 	case p.accept("last"):
 		if p.accept("st", "stitch") {
 			return extent{last: one}, true
@@ -111,11 +114,28 @@ func (p *parser) toLast() (extent, bool) {
 			return extent{}, false
 		}
 		p.accept("st", "sts", "stitch", "stitches")
+		if p.peek().is("before", "from", "prior") {
+			i := p.next + 1
+			if p.tokens[i].is("to") {
+				i++
+			}
+			if p.tokens[i].is("the") {
+				i++
+			}
+			if end := p.markerAt(i); end != 0 {
+				p.next = end
+				return extent{mark: without(n)}, true
+			}
+		}
 		if p.accept("rem", "remain", "remains", "remaining", "left") {
 			return extent{last: without(n)}, true
 		}
 		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") ||
 			p.acceptAll("from", "the", "end") {
+			if p.accept("of") {
+				p.accept("the")
+				p.accept("row", "rnd", "round", "needle")
+			}
 			return extent{last: without(n)}, true
 		}
 	}
@@ -123,4 +143,41 @@ func (p *parser) toLast() (extent, bool) {
 		"only \"to end\" and \"to last n sts\" are followed; "+
 			"for a marker or another place say how many stitches remain")
 	return extent{}, false
+}
+
+// strokeTimes is how often "x4" says, 0 if it says nothing.
+func strokeTimes(t *token) int {
+	if t.kind != tokenWord || len(t.text) < 2 || len(t.text) > 5 || t.text[0] != 'x' {
+		return 0
+	}
+	n, ok := whole(t.text[1:])
+	if !ok || n > MaxNumber {
+		return 0
+	}
+	return n
+}
+
+// markerAt is the index after "m", "next marker" or "BOR m" at token i, 0 if there is
+// none.
+func (p *parser) markerAt(i int) int {
+	for p.tokens[i].is("next", "first", "second", "third", "last", "raglan", "side", "the", "a", "bor", "center", "centre", "1st", "2nd", "gusset",
+		"following", "foll", "beg-of-rnd", "eor", "thumb") {
+		i++
+	}
+	if p.tokens[i].is("m", "marker", "mkr", "mk", "m1", "ma", "mb") && !p.tokens[i].is("m1", "mb") {
+		return i + 1
+	}
+	if p.tokens[i-1].is("bor", "eor") {
+		return i
+	}
+	return 0
+}
+
+// numberOfStsAt reports whether "45 sts" or "next 45 sts" stands at token i.
+func (p *parser) numberOfStsAt(i int) bool {
+	for p.tokens[i].is("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.tokens[end].stitches()
 }

@@ -57,6 +57,26 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 		m.reading = open + " leans either way: the count is the same; write " + left + " or " + right + " to say which"
 		w[open] = m
 	}
+	fwd := ofOp(stitch.YO)
+	fwd.reading = "yfwd is read as a yarn over; where the yarn only comes to the front, write wyif"
+	w["yfwd"] = fwd
+	for _, lean := range []string{"brlsl dec", "brrsl dec", "brsl dec"} {
+		m := named(lean, 3, 1)
+		m.reading = "read as a decrease of two stitches, each with its yarn over: three become one"
+		put(lean, m)
+	}
+	w["yf"] = meaning{ask: questions["yf"]}
+	for _, abbr := range []string{"patt", "rib", "cont", "continue", "pattern"} {
+		w[abbr] = named("work", 1, 1)
+	}
+	for abbr, op := range map[string]stitch.Op{"k-tbl": stitch.KnitTbl, "p-tbl": stitch.PurlTbl, "k1-tbl": stitch.KnitTbl, "p1-tbl": stitch.PurlTbl} {
+		put(abbr, ofOp(op))
+	}
+	twice := ofOp(stitch.YO)
+	twice.times = 2
+	for _, abbr := range []string{"dyo", "double yo", "double yarn over", "2yo", "yo x 2", "yo2x"} {
+		put(abbr, twice)
+	}
 	m := named("k1b", 1, 1)
 	m.reading = "k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: " +
 		"one stitch either way"
@@ -82,6 +102,24 @@ var otherNames = map[string]stitch.Op{
 	"k1 ds": stitch.KnitDouble, "p1 ds": stitch.PurlDouble, "mds": stitch.MakeDouble, "make double stitch": stitch.MakeDouble,
 	"k1 tog with wrap": stitch.KnitWrapped, "k1 tog with the wrap": stitch.KnitWrapped,
 	"p1 tog with wrap": stitch.PurlWrapped, "p1 tog with the wrap": stitch.PurlWrapped,
+	"m1-l": stitch.M1L, "m1-r": stitch.M1R, "m1lk": stitch.M1L, "m1k": stitch.M1, "m1-p": stitch.M1P, "make 1": stitch.M1, "m 1": stitch.M1,
+	"make one": stitch.M1, "m1 pwise": stitch.M1P, "m1 purlwise": stitch.M1P, "m1 knitwise": stitch.M1, "make 1 left": stitch.M1L,
+	"make 1 right": stitch.M1R, "m1 left": stitch.M1L, "m1 right": stitch.M1R, "m1 l": stitch.M1L, "m1 r": stitch.M1R,
+	"kf&b": stitch.KFB, "k1f&b": stitch.KFB, "k1fb": stitch.KFB, "kfandb": stitch.KFB, "pf&b": stitch.PFB, "p1f&b": stitch.PFB, "p1fb": stitch.PFB,
+	"knit into front and back of next st": stitch.KFB, "knit into the front and back of next st": stitch.KFB,
+	"knit in front and back of next st": stitch.KFB, "k into front and back of next st": stitch.KFB, "k in front and back of next st": stitch.KFB,
+	"knit into front and back of the next st": stitch.KFB, "purl into front and back of next st": stitch.PFB,
+	"inc in next st": stitch.KFB, "inc in first st": stitch.KFB, "inc in last st": stitch.KFB, "inc in the next st": stitch.KFB,
+	"inc once in next st": stitch.KFB, "inc in each st": stitch.KFB, "inc in next stitch": stitch.KFB, "inc 1 st in next st": stitch.KFB,
+	"inc 1 in next st": stitch.KFB, "inc knitwise in next st": stitch.KFB, "inc kwise in next st": stitch.KFB, "inc in every st": stitch.KFB,
+	"inc pwise in next st": stitch.PFB, "inc purlwise in next st": stitch.PFB, "inc in following st": stitch.KFB, "inc in foll st": stitch.KFB,
+	"yarn forward": stitch.YO, "yarn fwd": stitch.YO, "wrn": stitch.YO, "wool round needle": stitch.YO, "y o": stitch.YO, "y/o": stitch.YO, "yo's": stitch.YO, "yfrn": stitch.YO,
+	"wool forward": stitch.YO, "wl fwd": stitch.YO, "wfwd": stitch.YO, "yf rn": stitch.YO, "yarn-over": stitch.YO, "yarnover": stitch.YO,
+	"k2tog-r": stitch.K2tog, "slip slip knit": stitch.SSK, "skpsso": stitch.SKP, "sl1 k1 psso": stitch.SKP, "s1k1psso": stitch.SKP, "sl-k-psso": stitch.SKP,
+	"sl 1-k1-psso": stitch.SKP, "s2kpo": stitch.CDD, "sl2kp": stitch.CDD, "sl2kpo": stitch.CDD, "s2k": stitch.CDD, "sl 1-k2tog-psso": stitch.SK2P,
+	"turn and": stitch.Turn, "w+t": stitch.WrapTurn, "wrap next st & turn": stitch.WrapTurn, "wrap st and turn": stitch.WrapTurn, "wrap next st, turn": stitch.WrapTurn,
+	"marker": stitch.PlaceMarker, "sm.": stitch.SlipMarker, "slm": stitch.SlipMarker, "slip the marker": stitch.SlipMarker, "sl mkr": stitch.SlipMarker,
+	"place a marker": stitch.PlaceMarker, "pmk": stitch.PlaceMarker, "plm": stitch.PlaceMarker, "slip mkr": stitch.SlipMarker, "slip next m": stitch.SlipMarker,
 	"make one left": stitch.M1L, "make one right": stitch.M1R,
 }
 
@@ -93,20 +131,38 @@ var otherWork = []meaning{
 	named("ksp", 2, 1), named("sspp2", 3, 1),
 	named("byo", 0, 1), named("kyok", 1, 3), named("kfbf", 1, 3),
 	named("k2tog tbl", 2, 1), named("p2tog tbl", 2, 1), named("k3tog tbl", 3, 1), named("p3tog tbl", 3, 1),
-	named("rm", 0, 0), named("yb", 0, 0), named("wyif", 0, 0), named("wyib", 0, 0),
+	named("rm", 0, 0), named("hold", 1, 0), named("yb", 0, 0), named("wyif", 0, 0), named("wyib", 0, 0),
 	named("psso", 0, -1), named("p2sso", 0, -2),
+	named("pass slipped stitch over", 0, -1), named("pass slipped st over", 0, -1), named("pass the slipped st over", 0, -1),
+	named("pass the slipped stitch over", 0, -1), named("pass sl st over", 0, -1), named("pass 2 slipped sts over", 0, -2),
+	named("pass slipped sts over", 0, -2),
+	named("rli", 0, 1), named("lli", 0, 1), named("m1bl", 0, 1), named("m1f", 0, 1), named("m1b", 0, 1), named("krli", 0, 1), named("klli", 0, 1),
+	named("rlinc", 0, 1), named("llinc", 0, 1), named("incl", 1, 2), named("kbf", 1, 2), named("kfbfb", 1, 4), named("pfbf", 1, 3), named("inc1r", 0, 1),
+	named("sl1yo", 1, 1), named("sl1-yo", 1, 1), named("syo", 1, 1), named("yfsl1yo", 1, 1), named("sl1yof", 1, 1), named("yf-sl1yo", 1, 1), named("yfsl1yof", 1, 1),
+	named("brk", 1, 1), named("brk1", 1, 1), named("brp", 1, 1), named("brp1", 1, 1), named("bark", 1, 1), named("burp", 1, 1),
+	named("brkyobrk", 1, 3), named("brpyobrp", 1, 3), named("br4st inc", 1, 5), named("brkyobrkyobrk", 1, 5), named("brksl dec", 3, 1), named("brk2tog", 2, 1), named("brssk", 2, 1), named("brp2tog", 2, 1), named("sl 1 yo", 1, 1),
+	named("k1 below", 1, 1), named("k1-b", 1, 1), named("p1b", 1, 1), named("p1 below", 1, 1), named("kb1", 1, 1), named("pb1", 1, 1),
+	named("k1 wrapping yarn twice", 1, 1), named("k1 wrapping yarn twice around needle", 1, 1), named("k1 wrapping twice", 1, 1),
+	named("drop yo", 1, 0), named("k1 elongated", 1, 1), named("drop extra wrap", 0, 0), named("yarn to front", 0, 0), named("yarn to back", 0, 0),
+	named("bring yarn to front", 0, 0), named("bring yarn to back", 0, 0), named("bring yarn forward", 0, 0), named("yarn back", 0, 0), named("yarn in front", 0, 0),
+	named("wyf", 0, 0), named("wyb", 0, 0), named("ytf", 0, 0), named("ytb", 0, 0), named("ybk", 0, 0), named("yarn forward between needles", 0, 0), named("yarn in back", 0, 0),
+	named("with yarn in front", 0, 0), named("with yarn in back", 0, 0), named("move yarn to front", 0, 0), named("move yarn to back", 0, 0), named("take yarn to back", 0, 0),
+	named("k2tog-tbl", 2, 1), named("k2togtbl", 2, 1), named("p2togtbl", 2, 1), named("p2tog-tbl", 2, 1), named("k2 tog tbl", 2, 1), named("k2togb", 2, 1), named("work 2 tog", 2, 1),
+	named("work 3 tog", 3, 1), named("sssk", 3, 1), named("dd", 3, 1), named("s2pp", 3, 1), named("sppo", 2, 1),
+	named("remove marker", 0, 0), named("remove m", 0, 0), named("remove markers", 0, 0), named("remove bor marker", 0, 0), named("slip bor marker", 0, 0), named("rm m", 0, 0),
+	named("sl bor marker", 0, 0), named("sl bor m", 0, 0), named("remove the marker", 0, 0), named("remove bor m", 0, 0), named("replace marker", 0, 0), named("replace m", 0, 0),
+	named("tw2", 2, 2), named("tw2l", 2, 2), named("tw2r", 2, 2), named("twist 2", 2, 2), named("fc", 4, 4), named("bc", 4, 4), named("cr2", 2, 2),
 }
 
 // questions are abbreviations whose count depends on what is meant.
 var questions = map[string]string{
-	"inc":  "an increase takes no stitch (M1L, M1R, yo) or one (kfb, pfb): name it, or declare inc",
-	"dec":  "a decrease may be k2tog, ssk, p2tog or a double one: name it, or declare dec",
-	"m":    "m is metre or marker: write sm to slip a marker, pm to place one",
-	"yf":   "yf is yarn to front (no stitch) or a yarn over (one stitch): write wyif or yo, or declare yf",
-	"yfwd": "yfwd is yarn to front (no stitch) or a yarn over (one stitch): write wyif or yo, or declare yfwd",
-	"lc":   "how many stitches cross? write 2/2 lc or c4f, or declare lc",
-	"rc":   "how many stitches cross? write 2/2 rc or c4b, or declare rc",
-	"lpc":  "how many stitches cross? write 2/1 lpc, or declare lpc",
-	"rpc":  "how many stitches cross? write 2/1 rpc, or declare rpc",
-	"mb":   "a bobble usually ends with the stitch it began with, but not always: declare mb",
+	"inc": "an increase takes no stitch (M1L, M1R, yo) or one (kfb, pfb): name it, or declare inc",
+	"dec": "a decrease may be k2tog, ssk, p2tog or a double one: name it, or declare dec",
+	"m":   "m is metre or marker: write sm to slip a marker, pm to place one",
+	"yf":  "yf is yarn to front (no stitch) or a yarn over (one stitch): write wyif or yo, or declare yf",
+	"lc":  "how many stitches cross? write 2/2 lc or c4f, or declare lc",
+	"rc":  "how many stitches cross? write 2/2 rc or c4b, or declare rc",
+	"lpc": "how many stitches cross? write 2/1 lpc, or declare lpc",
+	"rpc": "how many stitches cross? write 2/1 rpc, or declare rpc",
+	"mb":  "a bobble usually ends with the stitch it began with, but not always: declare mb",
 }

@@ -37,7 +37,7 @@ func (p *parser) work(alone bool) (Step, bool) {
 	}
 	w.step.at = w.from.to(p.last())
 	switch {
-	case u.last != nil:
+	case u.last != nil || u.mark != nil:
 		return p.upToStep(&w, u, at)
 	case u.times != nil:
 		return p.timesStep(&w, u, at)
@@ -52,7 +52,13 @@ func (p *parser) wording(w *wording) bool {
 		return false
 	}
 	w.spelled = p.tokens[p.next-1].text
+	if w.name == "work" {
+		p.fromChart()
+	}
 	w.step = Step{Operation: w.op, Name: w.name, takes: w.takes, leaves: w.leaves, Manner: w.manner}
+	if p.nextFew() && w.counted() {
+		p.next++
+	}
 	if w.numbers == nil && w.counted() && p.numberAhead() {
 		if w.numbers = p.number(); w.numbers == nil {
 			return false
@@ -72,6 +78,18 @@ func (p *parser) wording(w *wording) bool {
 	return true
 }
 
+// nextFew reports whether "next", of "k next 5 sts", stands before a number.
+func (p *parser) nextFew() bool {
+	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across") {
+		return false
+	}
+	if p.ahead(1).is("st") && p.peek().is("next", "foll", "following", "first", "last") {
+		return false
+	}
+	end, _ := p.sizedEnd(p.next + 1)
+	return end != 0 && p.tokens[end].stitches()
+}
+
 // plain reports whether stitches may be worked "as they are".
 func (w *wording) plain() bool {
 	return w.step.Operation == stitch.Knit || w.step.Operation == stitch.Purl || w.step.Name == "work"
@@ -84,7 +102,8 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 		return Step{}, false
 	}
 	s := w.step
-	s.RemainingStitches = u.last
+	s.counted = w.numbers != nil
+	s.RemainingStitches, s.BeforeMarkerStitches = u.last, u.mark
 	return s, true
 }
 
@@ -151,6 +170,12 @@ func (w *wording) doubled(numbers []int) []int {
 func (p *parser) rowEnds() bool {
 	t := p.peek()
 	if t.is(".") {
+		p.next++
+		claims := p.claimAhead()
+		p.next--
+		if claims {
+			return true
+		}
 		t = p.ahead(1)
 		if t.kind == tokenWord {
 			save := p.next

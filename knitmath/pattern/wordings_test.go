@@ -38,7 +38,7 @@ func TestWordings(t *testing.T) {
 		{"k across to last 2 sts, p2", 9, 9, 1, ""},
 		{"k rem sts", 9, 9, 1, ""},
 		{"k to last, p1", 9, -1, 1, "1:3 NOT_READ"},
-		{"k to marker", 9, -1, 1, "1:3 NOT_READ"},
+		{"k to marker", 9, -1, 1, "1:1 MARKER_NOT_KNOWN"},
 		{"k to 3 sts", 9, -1, 1, "1:3 NOT_READ"},
 		{"k3 to end", 9, -1, 1, "1:4 NOT_READ"},
 		{"k all the way", 9, -1, 1, "1:1 READING_TAKEN, 1:3 UNKNOWN_ABBREVIATION"},
@@ -49,10 +49,10 @@ func TestWordings(t *testing.T) {
 		{"(k1, p1) in each st to end", 9, 18, 1, ""},
 		{"(k1, yo, k1) all in next st twice", 2, 6, 1, ""},
 		{"(k1, k2tog) in next st", 3, -1, 1, "1:1 AMBIGUOUS"},
-		// Cables by their stitches; an odd one has no half.
+		// Cables by their stitches, which they keep.
 		{"2/2 lc, 2/1 rpc, c2b", 9, 9, 1, ""},
 		{"2/2", 9, -1, 1, "1:1 NOT_READ"},
-		{"c5f", 9, -1, 1, "1:1 UNKNOWN_ABBREVIATION"},
+		{"c5f, t3b, cr4l, 2/1/1 lpc", 16, 16, 1, ""},
 		// Claims.
 		{"k2tog, k3 (1 st dec)", 5, 4, 1, ""},
 		{"k5 - 5 sts rem on needle", 5, 5, 1, ""},
@@ -61,9 +61,9 @@ func TestWordings(t *testing.T) {
 		// Labels.
 		{"Row 1, 3 and 5: knit. Rows 2 and 4: purl", 9, 9, 5, ""},
 		{"Row 1, and 3: knit\nRow 2: purl", 9, 9, 3, ""},
-		{"All RS rows: knit\nRow 2 (WS): purl\nRow 4: purl", 9, 9, 4, "2:1 SIDE_DISAGREES"},
-		{"Row 1 and all foll odd rows (right side): knit\nRow 2: purl\nRow 4: purl", 9, 9, 5, ""},
-		{"Row 1 (wrong side): purl", 9, 9, 1, "1:1 SIDE_DISAGREES"},
+		{"All RS rows: knit\nRow 2 (WS): purl\nRow 4: purl", 9, 9, 3, ""},
+		{"Row 1 and all foll odd rows (right side): knit\nRow 2: purl\nRow 4: purl", 9, 9, 4, ""},
+		{"Row 1 (wrong side): purl\nRow 2 (WS): knit", 9, 9, 2, "2:1 SIDE_DISAGREES"},
 		// Rows again.
 		{"Row 1: knit\nRow 2: purl\nRep last two rows twice more", 9, 9, 6, ""},
 		{"Row 1: knit\nRow 2: purl\nRep both rows 3 times", 9, 9, 8, "3:15 READING_TAKEN"},
@@ -71,7 +71,7 @@ func TestWordings(t *testing.T) {
 		{"Rep the wool", 9, -1, 1, "1:9 NOT_READ"},
 		{"Rep last wool", 9, -1, 1, "1:10 NOT_READ"},
 		{"Row 1: knit\nRep Row 1 until 9 sts", 9, 9, 1, ""}, // no change, and there already
-		{"knit\nWork 4 rows even, ending with a WS row", 9, 9, 5, "2:1 SIDE_DISAGREES"},
+		{"Row 1 (RS): knit\nWork 4 rows even, ending with a WS row", 9, 9, 5, "2:1 SIDE_DISAGREES"},
 		{"Work even until 3 cm, ending with a RS row\nRow 1 (RS): knit", 9, 9, 1, "1:1 LENGTH_OPEN, 2:1 SIDE_DISAGREES"},
 		// Rows at the edges.
 		{"Cast on 9 sts\nBind off 3 sts at beg of next 2 rows", 9, 3, 2, ""},
@@ -101,11 +101,12 @@ func TestRoundsThatTurn(t *testing.T) {
 	}
 }
 
-// A piece may begin on the wrong side.
+// A piece may begin on the wrong side: where the question does not say it, the first
+// label does.
 func TestFirstSide(t *testing.T) {
 	for _, side := range []stitch.Side{stitch.SideUnspecified, stitch.RightSide, stitch.WrongSide} {
 		w := Read("Row 1 (WS): k9", Options{}).Work(Start{Counts: []int{9}, Side: side})
-		if got := len(w.Findings) == 0; got != (side == stitch.WrongSide) {
+		if got := len(w.Findings) == 0; got != (side != stitch.RightSide) {
 			t.Errorf("first side %v: %s", side, found(w.Findings))
 		}
 	}

@@ -56,9 +56,10 @@ type Worked struct {
 	RowsOpen bool
 	// Findings are what was found on reading and working, in the order of the text.
 	Findings []Finding
-	// MoreCount is how many findings are not listed.
+	// MoreCount is how many mistakes and questions are not listed.
 	MoreCount int
 
+	unsaid int // readings not listed
 	charge int // for all sizes
 }
 
@@ -108,9 +109,11 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 		}
 		return a.ColumnNumber - b.ColumnNumber
 	})
-	w.Findings, w.MoreCount, w.charge = found.list, found.more, e.spent
+	w.Findings, w.MoreCount, w.unsaid, w.charge = found.list, found.more, found.unsaid, e.spent
 	return w, nil
 }
 
 // Findings are what was found on reading alone, in the order of the text.
-func (p *Piece) Findings() (list []Finding, more int) { return p.found.list, p.found.more }
+func (p *Piece) Findings() (list []Finding, more int) {
+	return p.found.list, p.found.more + p.found.unsaid
+}

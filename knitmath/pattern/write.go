@@ -95,6 +95,10 @@ func Text(lines []Line, style RepeatStyle) string {
 	texts := make([]string, len(lines))
 	for i := range lines {
 		texts[i] = lines[i].Text(style)
+		// A long row with a label would go on in a next line without one.
+		if l := &lines[i]; i+1 < len(lines) && l.Label != "" && l.Direction == "" && lines[i+1].Label == "" && lines[i+1].Direction == "" {
+			texts[i] += "."
+		}
 	}
 	return strings.Join(texts, "\n")
 }
@@ -139,7 +143,9 @@ func (w *writer) step(s *Step, top bool) {
 	switch {
 	case s.Steps != nil:
 		w.group(s, top)
-	case s.RemainingStitches != nil:
+	case s.Name == "hold":
+		w.held(s)
+	case s.RemainingStitches != nil || s.BeforeMarkerStitches != nil:
 		w.WriteString(s.abbr())
 		w.manner(s)
 		w.upTo(s)
@@ -203,6 +209,16 @@ func (w *writer) times(n []int, more string) {
 
 func (w *writer) upTo(s *Step) {
 	switch {
+	case single(s.BeforeMarkerStitches, 0):
+		w.WriteString(" to m")
+	case s.BeforeMarkerStitches != nil:
+		w.WriteString(" to ")
+		w.numbers(s.BeforeMarkerStitches)
+		if single(s.BeforeMarkerStitches, 1) {
+			w.WriteString(" st before m")
+		} else {
+			w.WriteString(" sts before m")
+		}
 	case s.RemainingStitches == nil:
 	case single(s.RemainingStitches, 0):
 		w.WriteString(" to end")

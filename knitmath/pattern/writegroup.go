@@ -19,7 +19,7 @@ func (w *writer) group(s *Step, top bool) {
 		w.WriteString(" in next st")
 	}
 	switch {
-	case s.RemainingStitches != nil:
+	case s.RemainingStitches != nil || s.BeforeMarkerStitches != nil:
 		w.upTo(s)
 	case s.IntoOneStitch && (s.Times == nil || single(s.Times, 1)):
 	default:
@@ -52,4 +52,19 @@ func (w *writer) star(s *Step) {
 		w.times(more, " more")
 	}
 	w.upTo(s)
+}
+
+// held writes "place 20 sts on holder".
+func (w *writer) held(s *Step) {
+	w.WriteString("place ")
+	if s.RemainingStitches != nil {
+		w.WriteString("rem sts on holder")
+		return
+	}
+	w.numbers(s.Times)
+	if single(s.Times, 1) {
+		w.WriteString(" st on holder")
+		return
+	}
+	w.WriteString(" sts on holder")
 }

@@ -79,13 +79,14 @@ func patternRowIn(r *knitmathv1.PatternRow) pattern.Row {
 
 func patternStepIn(s *knitmathv1.PatternStep) pattern.Step {
 	return pattern.Step{
-		Operation:         operationIn(s.GetOperation()),
-		Name:              s.GetName(),
-		Steps:             each(s.GetSteps(), patternStepIn),
-		Times:             each(s.GetTimes(), countIn),
-		RemainingStitches: each(s.GetRemainingStitches(), countIn),
-		IntoOneStitch:     s.GetIntoOneStitch(),
-		Manner:            pattern.SlipManner(s.GetManner()),
+		Operation:            operationIn(s.GetOperation()),
+		Name:                 s.GetName(),
+		Steps:                each(s.GetSteps(), patternStepIn),
+		Times:                each(s.GetTimes(), countIn),
+		RemainingStitches:    each(s.GetRemainingStitches(), countIn),
+		BeforeMarkerStitches: each(s.GetBeforeMarkerStitches(), countIn),
+		IntoOneStitch:        s.GetIntoOneStitch(),
+		Manner:               pattern.SlipManner(s.GetManner()),
 	}
 }
 
@@ -101,13 +102,14 @@ func patternRowOut(r pattern.Row) *knitmathv1.PatternRow {
 
 func patternStepOut(s pattern.Step) *knitmathv1.PatternStep {
 	return &knitmathv1.PatternStep{
-		Operation:         operationOut(s.Operation),
-		Name:              s.Name,
-		Steps:             each(s.Steps, patternStepOut),
-		Times:             each(s.Times, countOut),
-		RemainingStitches: each(s.RemainingStitches, countOut),
-		IntoOneStitch:     s.IntoOneStitch,
-		Manner:            knitmathv1.SlipManner(s.Manner),
+		Operation:            operationOut(s.Operation),
+		Name:                 s.Name,
+		Steps:                each(s.Steps, patternStepOut),
+		Times:                each(s.Times, countOut),
+		RemainingStitches:    each(s.RemainingStitches, countOut),
+		BeforeMarkerStitches: each(s.BeforeMarkerStitches, countOut),
+		IntoOneStitch:        s.IntoOneStitch,
+		Manner:               knitmathv1.SlipManner(s.Manner),
 	}
 }
 

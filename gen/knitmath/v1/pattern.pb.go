@@ -306,9 +306,12 @@ type PatternStep struct {
 	// The group is worked into one stitch: "(k1, yo, k1) in next st".
 	IntoOneStitch bool `protobuf:"varint,6,opt,name=into_one_stitch,json=intoOneStitch,proto3" json:"into_one_stitch,omitempty"`
 	// How a stitch is slipped; only with the operation sl.
-	Manner        SlipManner `protobuf:"varint,7,opt,name=manner,proto3,enum=knitmath.v1.SlipManner" json:"manner,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	Manner SlipManner `protobuf:"varint,7,opt,name=manner,proto3,enum=knitmath.v1.SlipManner" json:"manner,omitempty"`
+	// Worked until so many stitches remain before the next marker, 0 to 10,000; 0 is
+	// "to m". Not together with times or remaining_stitches.
+	BeforeMarkerStitches []int32 `protobuf:"varint,8,rep,packed,name=before_marker_stitches,json=beforeMarkerStitches,proto3" json:"before_marker_stitches,omitempty"`
+	unknownFields        protoimpl.UnknownFields
+	sizeCache            protoimpl.SizeCache
 }
 
 func (x *PatternStep) Reset() {
@@ -388,6 +391,13 @@ func (x *PatternStep) GetManner() SlipManner {
 		return x.Manner
 	}
 	return SlipManner_SLIP_MANNER_UNSPECIFIED
+}
+
+func (x *PatternStep) GetBeforeMarkerStitches() []int32 {
+	if x != nil {
+		return x.BeforeMarkerStitches
+	}
+	return nil
 }
 
 // One row of a pattern, or a direction about rows.
@@ -503,6 +513,7 @@ type Finding struct {
 	//     its stitches gone the second time.
 	//   - NEVER_GETS_THERE: a step "to end" takes no stitch, so that it has no end.
 	//   - CANNOT_BE_WORKED: the row counts right, but needles cannot work it.
+	//   - MARKER_NOT_THERE: a marker is to be slipped or removed where none is.
 	//   - TOO_LARGE: a number, a depth or a count is beyond the limits.
 	//   - TOO_MANY: the text has more lines or steps, or works more rows, than the
 	//     limits allow; or its repeats come to far more rows, in all sizes together,
@@ -514,6 +525,9 @@ type Finding struct {
 	//   - AMBIGUOUS: the count depends on what is meant; the description says how.
 	//   - ROWS_OPEN: the text leaves open how often rows are repeated that change
 	//     the count.
+	//   - MARKER_NOT_KNOWN: something is worked up to a marker, and the text does not
+	//     say where that is.
+	//   - SIZES_UNKNOWN: something is for some sizes, and the text does not say which.
 	//   - NO_MIRROR: a step has no mirror image.
 	//
 	// Of readings:
@@ -647,8 +661,9 @@ type CheckInstructionsRequest struct {
 	Text string `protobuf:"bytes,1,opt,name=text,proto3" json:"text,omitempty"`
 	// Stitches on the needle before the first row, 1 to 10,000: one number, or
 	// one for each size, at most 20. One number, or none, leaves the number of
-	// sizes to the first list in the text. May be left out if the text begins with
-	// its cast-on.
+	// sizes to the first list in the text. May be left out if the text says it: it casts
+	// on, picks up or takes up stitches before it works any. Rows before that are
+	// then those of stitch patterns, and are worked where the text says so.
 	StartStitches []int32 `protobuf:"varint,2,rep,packed,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
 	// Flat or in the round. Default flat.
 	Construction Construction `protobuf:"varint,3,opt,name=construction,proto3,enum=knitmath.v1.Construction" json:"construction,omitempty"`
@@ -1447,7 +1462,7 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\fAbbreviation\x12%\n" +
 	"\x04name\x18\x01 \x01(\tB\x11\xe0A\x02\xbaH\vr\t\x10\x01\x18\x14\x92\x02\x02mbR\x04name\x12B\n" +
 	"\x0etakes_stitches\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\rtakesStitches\x12D\n" +
-	"\x0fleaves_stitches\x18\x03 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\x0eleavesStitches\"\xd8\x03\n" +
+	"\x0fleaves_stitches\x18\x03 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\x0eleavesStitches\"\xbe\x04\n" +
 	"\vPatternStep\x12A\n" +
 	"\toperation\x18\x01 \x01(\x0e2\x16.knitmath.v1.OperationB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\toperation\x12$\n" +
 	"\x04name\x18\x02 \x01(\tB\x10\xe0A\x01\xbaH\n" +
@@ -1456,12 +1471,14 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x05times\x18\x04 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x04\x18\x90N(\x00R\x05times\x12E\n" +
 	"\x12remaining_stitches\x18\x05 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x03\x18\x90N(\x00R\x11remainingStitches\x121\n" +
 	"\x0finto_one_stitch\x18\x06 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\rintoOneStitch\x12<\n" +
-	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06manner:<\xbaH9\"\x1a\n" +
+	"\x06manner\x18\a \x01(\x0e2\x17.knitmath.v1.SlipMannerB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06manner\x12L\n" +
+	"\x16before_marker_stitches\x18\b \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@\x02\x18\x90N(\x00R\x14beforeMarkerStitches:T\xbaHQ\"\x1a\n" +
 	"\toperation\n" +
 	"\x04name\n" +
-	"\x05steps\x10\x01\"\x1b\n" +
+	"\x05steps\x10\x01\"3\n" +
 	"\x05times\n" +
-	"\x12remaining_stitches\"\xb9\x03\n" +
+	"\x12remaining_stitches\n" +
+	"\x16before_marker_stitches\"\xb9\x03\n" +
 	"\n" +
 	"PatternRow\x12.\n" +
 	"\x05label\x18\x01 \x01(\tB\x18\xe0A\x01\xbaH\x12r\x10\x18\xc8\x01\x92\x02\n" +

@@ -1,0 +1,75 @@
+package pattern
+
+// claimTail is what follows the "sts" of a claim.
+type claimTail struct {
+	sign    int   // 1 for an increase, -1 for a decrease, 0 for a count
+	sides   bool  // it is that of each side
+	part    bool  // the count is of a part of the stitches
+	needles bool  // the count is that of each needle
+	total   []int // "2 sts dec; 38 sts"
+}
+
+// What the words after a claim say of it.
+var (
+	claimUp   = wordings("inc", "inc'd", "incd", "increased", "added", "more")
+	claimDown = wordings("dec", "dec'd", "decd", "decreased", "bound off", "fewer", "cast off", "less")
+	claimPart = wordings("each", "between", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
+		"on hold", "held", "unworked")
+	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn")
+	claimSides   = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side", "on either side")
+	claimWhole   = wordings("for each size", "in each size", "at end of each", "after each", "for back and front", "for front and back")
+)
+
+// claimTail reads on to the end of a claim: to its closer, or over the words that
+// belong to it.
+func (p *parser) claimTail(tail *claimTail, closer string) {
+	for {
+		p.looked++
+		t := p.peek()
+		if t.kind == tokenNewline && (t.number > 1 || p.labelEnd(p.next+1) != 0) || t.kind == tokenEnd || t.is(closer) && closer != "" || closer == "" && !p.claimGoesOn() {
+			return
+		}
+		switch {
+		case p.skipPhrase(claimWhole):
+		case p.skipPhrase(claimNeedles):
+			tail.needles = true
+		case p.skipPhrase(claimUp):
+			tail.sign = 1
+		case p.skipPhrase(claimDown):
+			tail.sign = -1
+		case p.skipPhrase(claimSides):
+			tail.sides, tail.part = true, true
+		case p.skipPhrase(claimPart):
+			tail.part = true
+		case tail.sign != 0 && tail.total == nil && t.kind == tokenNumber && p.claimWords(p.next):
+			tail.total = p.number()
+			p.next++
+		default:
+			p.next++
+		}
+	}
+}
+
+func (p *parser) skipPhrase(phrases [][]string) bool {
+	end := p.phraseEnd(p.next, phrases)
+	if end != 0 {
+		p.next = end
+	}
+	return end != 0
+}
+
+// claimGoesOn reports whether the next token still belongs to a claim without
+// brackets.
+func (p *parser) claimGoesOn() bool {
+	t := p.peek()
+	switch {
+	case t.kind == tokenNumber:
+		return false
+	case t.is("(", "["): // "96 sts (48 each side)"
+		return false
+	case t.kind == tokenMark || t.kind == tokenStar || t.kind == tokenNewline:
+		return false
+	}
+	return !t.is("rep", "repeat", "and", "then", "turn", "to", "at", "using", "with", "pm", "place", "join", "tog") &&
+		(!p.notation(t.text) || t.is("inc", "dec", "m")) && !t.row()
+}

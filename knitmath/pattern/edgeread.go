@@ -1,0 +1,279 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// castAt is the index of the number of "CO 96 sts" at token i; 0 if there is none.
+func (p *parser) castAt(i int) int {
+	for p.tokens[i].is("provisionally", "loosely") {
+		i++
+	}
+	switch {
+	case p.tokens[i].is("co"):
+		i++
+	case p.tokens[i].is("cast") && p.tokens[i+1].is("on"):
+		i += 2
+	default:
+		return 0
+	}
+	for p.tokens[i].is("loosely", "provisionally", "a", "total", "of", "another", "additional", "an", "on", "and", "knit") {
+		i++
+	}
+	if end, _ := p.sizedEnd(i); end == 0 {
+		return 0
+	}
+	return i
+}
+
+// castingOn reads "CO 96 (104, 112) sts", and "CO 4 sts at beg of next 2 rows". A
+// number of stitches with more of a row after it is a row.
+func (p *parser) castingOn(line *Line) bool {
+	info := &line.info
+	number := p.castAt(p.next)
+	if number == 0 {
+		return false
+	}
+	for i := p.next; i < number; i++ {
+		info.adds = info.adds || p.tokens[i].is("another", "additional")
+	}
+	end, _ := p.sizedEnd(number)
+	more := p.tokens[end].is("more", "additional", "further")
+	if more {
+		info.adds = true
+		end++
+	}
+	named := p.tokens[end].stitches()
+	if named {
+		end++
+	}
+	info.op = stitch.CastOn
+	if p.beginningAt(end) {
+		p.next = number
+		info.kind = lineBeginning
+		return p.edges(line)
+	}
+	if !named && (p.began || p.onlyRows || !p.endsAt(end) && !p.tokens[end].is("and", ",", "loosely", "using", "with", "for")) || p.rowGoesOn(end) {
+		return false
+	}
+	p.next = number
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return true
+	}
+	p.accept("more", "additional", "further")
+	p.accept("st", "sts", "stitch", "stitches")
+	info.kind, info.counts = lineCastOn, without(n)
+	info.adds = info.adds || p.addsAfter()
+	return true
+}
+
+// rowGoesOn reports whether stitches follow a comma at token i, so that what comes
+// before it is the beginning of a row.
+func (p *parser) rowGoesOn(i int) bool {
+	if !p.tokens[i].is(",", "then", "and") {
+		return false
+	}
+	for p.tokens[i].is(",", "then", "and") {
+		i++
+	}
+	t := &p.tokens[i]
+	_, _, _, counted := split(t.text)
+	if t.is("k", "knit", "p", "purl", "work", "patt") && p.rowsAfter(i+1) {
+		return false
+	}
+	m, known := lookUp(t.text, p.own)
+	stitch := counted || known && m.takes > 0 || t.is("[", "(", "{") && p.remarkEnd(i) == 0 || t.kind == tokenStar
+	return stitch && (p.began || p.inRow || !p.tokens[i-2].stitches()) || p.inRow && p.startsItem(i)
+}
+
+// rowsAfter reports whether a number of rows stands at token i.
+func (p *parser) rowsAfter(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 && (p.tokens[end].row() || p.tokens[end+1].row())
+}
+
+// addsAfter reports whether the rest of the sentence says that stitches are cast on
+// beside those that are there.
+func (p *parser) addsAfter() bool {
+	for i := p.next; !p.endsAt(i) && i < p.next+16; i++ {
+		if p.tokens[i].is("underarm", "gap", "underarms", "bound-off", "between") ||
+			p.tokens[i].is("end", "beg", "beginning", "side") && (p.tokens[i-1].is("at", "the", "each") || p.tokens[i-1].is("this", "same")) {
+			return true
+		}
+	}
+	return false
+}
+
+// beginningAt reports whether "at beg of" stands at token i.
+func (p *parser) beginningAt(i int) bool {
+	if p.tokens[i].is("in", "loosely", "knitwise", "purlwise") {
+		for n := 0; n < 3 && !p.tokens[i].is("at"); n++ {
+			i++
+		}
+	}
+	if !p.tokens[i].is("at", "on") {
+		return false
+	}
+	i++
+	if p.tokens[i].is("the", "each") {
+		i++
+	}
+	return p.tokens[i].is("beg", "beginning", "start", "armhole", "neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
+		p.tokens[i+2].is("of", "on"))
+}
+
+// bindingOff reads "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows" and
+// "BO all sts loosely".
+func (p *parser) bindingOff(line *Line) bool {
+	info := &line.info
+	p.acceptAny(wordings("three-needle", "3-needle"))
+	switch {
+	case p.accept("bo"), p.acceptAll("bind", "off"), p.acceptAll("cast", "off"):
+	default:
+		return false
+	}
+	info.op = stitch.BindOff
+	end, _ := p.sizedEnd(p.next)
+	if end != 0 {
+		if p.tokens[end].stitches() {
+			end++
+		}
+		if p.beginningAt(end) {
+			info.kind = lineBeginning
+			return p.edges(line)
+		}
+		return false // a row that begins so
+	}
+	return p.allOff(line)
+}
+
+// allOff reads "BO all sts", "BO rem 30 sts", "BO in patt", "BO".
+func (p *parser) allOff(line *Line) bool {
+	p.acceptAny(offManner)
+	p.accept("all", "the")
+	p.accept("rem", "remaining", "these", "front", "back", "neckband")
+	var n []int
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
+		if n = p.number(); n == nil {
+			line.info.kind = lineUnread
+			return true
+		}
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {
+	}
+	if p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
+		return false
+	}
+	line.info.kind, line.info.all, line.info.counts = lineOff, true, n
+	line.info.row = true
+	return true
+}
+
+var offManner = wordings("loosely", "in patt", "in pattern", "in rib", "knitwise", "purlwise", "tog", "together", "evenly", "firmly", "very",
+	"using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
+
+// takingOff reads what ends a piece without a row: "graft", "draw yarn through rem
+// sts", "thread through rem 8 sts".
+func (p *parser) takingOff(line *Line) bool {
+	end := p.sentenceEnd(p.next)
+	i := p.next
+	off := p.tokens[i].is("graft", "kitchener")
+	if p.tokens[i].is("draw", "thread", "pull", "run", "gather", "break", "cut", "fasten") {
+		for n := i; n < end; n++ {
+			if p.tokens[n].is("through", "thru") {
+				off = true
+			}
+		}
+	}
+	if !off {
+		return false
+	}
+	info := &line.info
+	info.kind, info.all = lineOff, true
+	for n := i; n < end; n++ {
+		if to, _ := p.sizedEnd(n); to != 0 && p.tokens[to].stitches() && p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these") {
+			p.next = n
+			if number := p.number(); number != nil {
+				info.counts = without(number)
+			}
+			break
+		}
+	}
+	p.next = end
+	return true
+}
+
+// edges reads "4 sts at beg of next 2 rows" and, after a comma, more of the same.
+func (p *parser) edges(line *Line) bool {
+	info := &line.info
+	for {
+		n := p.number()
+		if n == nil {
+			info.kind = lineUnread
+			return true
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAny(offManner)
+		p.accept("at", "on")
+		p.accept("the", "each")
+		p.accept("beg", "beginning", "start", "armhole", "neck")
+		p.accept("edge")
+		p.accept("of", "on")
+		p.accept("each", "every")
+		p.accept("of")
+		p.accept("the")
+		rows, ok := p.nextSome()
+		if !ok {
+			p.ask(ReasonUnread, p.peek().span, "\"of next n rows\" is expected here")
+			info.kind = lineUnread
+			return true
+		}
+		info.edges = append(info.edges, edgeRows{stitches: without(n), rows: rows})
+		save := p.next
+		p.accept(",", ";")
+		p.accept("and")
+		p.accept("then")
+		p.accept("bo", "co")
+		if !p.acceptAll("bind", "off") {
+			p.acceptAll("cast", "off")
+		}
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || p.next == save {
+			p.next = save
+			return true
+		}
+		if p.tokens[end].stitches() {
+			end++
+		}
+		if !p.beginningAt(end) {
+			p.next = save
+			return true
+		}
+	}
+}
+
+// edgeRows is "4 sts at beg of next 2 rows".
+type edgeRows struct{ stitches, rows []int }
+
+// nextSome reads "next 2 rows", "foll 4 rows", "next row".
+func (p *parser) nextSome() ([]int, bool) {
+	if !p.accept("next", "foll", "following") {
+		return nil, false
+	}
+	p.accept("and")
+	p.accept("foll", "following")
+	rows := one
+	if p.numberAhead() {
+		n := p.number()
+		if n == nil {
+			return nil, false
+		}
+		rows = without(n)
+	}
+	p.accept("rs", "ws")
+	if p.peek().is("alt", "alternate") || !p.acceptRow() {
+		return nil, false
+	}
+	return rows, true
+}

@@ -1,0 +1,59 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// unworkedRest is what a row leaves unworked after a turn, where the text puts it aside.
+type unworkedRest struct {
+	held  bool
+	count []int // how many stitches, if it is said
+}
+
+// either notes a row of fixed stitches and then a decrease or an increase "around":
+// "k6, k2tog around" may repeat the whole, or the last of it alone.
+func (p *parser) either(line *Line) {
+	n := len(line.Steps)
+	if n < 2 {
+		return
+	}
+	last := &line.Steps[n-1]
+	if !single(last.RemainingStitches, 0) || last.takes == last.leaves && !last.counted || last.Operation == 0 && last.Name == "" ||
+		last.Operation == stitch.BindOff {
+		return
+	}
+	for i := range line.Steps[:n-1] {
+		if s := &line.Steps[i]; s.stretch() || s.Operation.EndsRow() {
+			return
+		}
+	}
+	group := append([]Step(nil), line.Steps...)
+	group[n-1].RemainingStitches, group[n-1].Times = nil, one
+	line.info.either = []Step{{Steps: group, RemainingStitches: toEnd, at: line.Steps[0].at.to(last.at)}}
+}
+
+// chosen is the profile of a row that can be read in two ways: the one whose count
+// the text claims. Where it claims none, or that of both or of neither, it is asked.
+func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
+	l := &r.piece.Lines[i]
+	if l.info.either == nil || r.quiet {
+		return p
+	}
+	whole := profileOf(l.info.either, r.size)
+	r.spend(2 * r.facts[i].stepCount)
+	if n, ok := r.claimAfter(l, r.now); ok && claimed {
+		a, b := p.work(r.now.left), whole.work(r.now.left)
+		fitsA := a.reason == "" && r.now.after(p, a).total() == n
+		fitsB := b.reason == "" && r.now.after(&whole, b).total() == n
+		switch {
+		case fitsB && !fitsA:
+			r.fault(KindReading, ReasonReading, l.Steps[len(l.Steps)-1].at, 0, "read as a repeat of all that comes before it, by the count")
+			return &whole
+		case fitsA && !fitsB:
+			return p
+		}
+	}
+	r.fault(KindQuestion, ReasonAmbiguous, l.Steps[len(l.Steps)-1].at, 0,
+		"is this alone repeated, or all of the row? put what is repeated in brackets")
+	return p
+}

@@ -1,0 +1,339 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// evenWork is what is known of rows that may change nothing, while they are read.
+type evenWork struct {
+	even    bool // "even", "straight", or a stitch pattern that keeps the count
+	counted bool // a number of rows
+	listed  bool // rows by their numbers
+	length  bool // until a length
+	direct  bool // "work Leaf lace": its rows once
+	setUp   bool // "back and forth", "on these 28 sts only"
+	verb    *token
+	from    span
+}
+
+// even reads rows that change nothing, or those of a stitch pattern: "work even until
+// ...", "knit 4 rows", "cont in St st for 10 rows", "rib 24 rows", "work Rows 1-8 of
+// Leaf lace twice".
+func (p *parser) even(line *Line) bool {
+	info := &line.info
+	w := evenWork{verb: p.peek(), from: p.peek().span}
+	p.next++
+	if w.verb.is("rib") {
+		w.even = true
+	}
+	if w.verb.is("rib", "patt") && p.stitchesNext() {
+		return false
+	}
+	for p.evenPart(&w, info) {
+		if info.kind == lineUnread {
+			return true
+		}
+	}
+	switch {
+	case w.listed:
+		return p.listedRows(line)
+	case p.peek().is("to", "until", "across", "around") && !w.counted:
+		return false
+	case w.counted, w.even && !w.verb.is("k", "p", "knit", "purl"), w.length && p.lengthVerb(w.verb), w.even && w.length, w.setUp:
+	default:
+		return false
+	}
+	info.kind = lineEven
+	if w.direct && !w.counted && !w.length {
+		return p.patternOnce(info, w.from)
+	}
+	if w.counted && !w.even && w.verb.is("k", "p", "knit", "purl") {
+		info.kind = linePlain
+		info.op = stitch.Knit
+		if w.verb.is("purl", "p") {
+			info.op = stitch.Purl
+		}
+	}
+	info.open = info.counts == nil && (w.even || w.length)
+	return true
+}
+
+// patternOnce reads "work Leaf lace twice": all its rows, so many times.
+func (p *parser) patternOnce(info *lineInfo, from span) bool {
+	info.kind, info.afresh = lineRepeat, true
+	if p.timesAhead() || p.peek().is("once", "twice") {
+		return p.howOften(info, from)
+	}
+	info.counts = one
+	return true
+}
+
+// lengthVerb: "work until it measures", "knit for 5 cm"; "k to end" is a row.
+func (p *parser) lengthVerb(t *token) bool {
+	return t.is("work", "cont", "continue", "proceed", "keep", "knit", "rib", "even", "purl", "k", "patt")
+}
+
+// stitchesNext reports whether a number of stitches, or up to where, comes next.
+func (p *parser) stitchesNext() bool {
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 {
+		return p.peek().is("to", "until") && !p.measureAhead(p.next+1) || p.peek().is("across") || p.clauseEnds() && p.peek().is(",")
+	}
+	if p.tokens[end].is("more") {
+		end++
+	}
+	return !p.tokens[end].row() && p.measuredEnd(p.next) == 0
+}
+
+// evenPart reads one part of such a direction, and reports whether there may be more.
+func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
+	t := p.peek()
+	switch {
+	case p.clauseEnds() && !t.is("and") && !p.fabricNext():
+		return false
+	case t.is("even", "straight", "evenly", "plain", "without", "level"):
+		p.next++
+		p.accept("shaping")
+		w.even = true
+		return true
+	case p.fabricPart(w, info):
+		return true
+	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w):
+		return true
+	case p.evenCount(w, info):
+		return true
+	case t.is("back") && p.ahead(1).is("and") && p.ahead(2).is("forth"):
+		p.next += 3
+		info.turns, w.setUp = constructionFlat, true
+		return true
+	case t.is("in") && (p.ahead(1).is("rows") || p.ahead(1).is("the") && p.ahead(2).is("round", "rnd") || p.ahead(1).is("rnds", "rounds")):
+		info.turns = constructionRound
+		if p.ahead(1).is("rows") {
+			info.turns = constructionFlat
+		}
+		p.next += 2
+		p.accept("round", "rnd")
+		w.setUp = true
+		return true
+	case p.onTheseStitches(info):
+		w.setUp = true
+		return true
+	case t.is("for", "until", "to", "till") && p.measureAhead(p.next+1):
+		w.length = true
+		p.openLength()
+		return true
+	}
+	return false
+}
+
+func (p *parser) fabricNext() bool { return p.fabricEnd(p.next) != 0 }
+
+// fabricPart reads a stitch pattern, "in St st", "of k2, p2 rib", one that the text
+// defines, or one that nobody knows, which it asks about.
+func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
+	i := p.next
+	for p.tokens[i].is("in", "of", "the", "working", "rows", "a") {
+		i++
+	}
+	if end, number := p.patternAt(i); end != 0 {
+		w.direct = i == p.next
+		p.next = end
+		info.pattern, w.even = number, true
+		return true
+	}
+	if end := p.fabricEnd(i); end != 0 && (i > p.next || !p.tokens[i].is("patt", "pattern", "pat") || w.verb.is("work", "cont", "continue")) {
+		p.next = end
+		w.even = true
+		return true
+	}
+	if i == p.next || !p.peek().is("in", "of") || !p.tokens[i-1].is("in", "of", "the") {
+		return false
+	}
+	// "in Leaf Lace pattern", "of the Leaf Chart": asked, if the text has no such rows.
+	for n := i; n < i+6; n++ {
+		t := &p.tokens[min(n, len(p.tokens)-1)]
+		if t.is("pattern", "patt", "pat", "chart", "st", "stitch", "lace") && n > i || t.is("chart") {
+			if n+1 < len(p.tokens) && p.tokens[n+1].is("a", "b", "c", "d", "1", "2") {
+				n++
+			}
+			p.next = n + 1
+			p.ask(ReasonUnread, p.tokens[i].span.to(p.last()), "the rows of this are not in the text: does the count stay the same?")
+			info.kind = lineUnread
+			return true
+		}
+		if t.kind != tokenWord || p.notation(t.text) && !t.is("m", "lace") {
+			return false
+		}
+	}
+	return false
+}
+
+// asEstablished passes over "every row", "in patt as est", "as set".
+func (p *parser) asEstablished(w *evenWork) bool {
+	switch {
+	case p.peek().is("every", "each", "all") && p.ahead(1).row():
+		if !w.verb.is("knit", "k", "purl", "p", "work", "rib") {
+			return false
+		}
+		p.next += 2
+		w.even = true
+		return true
+	case p.peek().is("as") && p.ahead(1).is("est", "established", "set", "before", "given", "now"):
+		p.next += 2
+		w.even = true
+		return true
+	}
+	return false
+}
+
+// evenCount reads a number of rows, or rows by their numbers.
+func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
+	save := p.next
+	p.accept("for", "another", "a")
+	p.accept("further", "the", "next")
+	if p.peek().row() && (p.ahead(1).kind == tokenNumber || p.ahead(1).is("as")) && save == p.next {
+		w.listed = p.ahead(1).kind == tokenNumber
+		return false
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || w.counted {
+		p.next = save
+		return false
+	}
+	more := end
+	for p.tokens[more].is("more", "further", "additional", "ws", "rs") {
+		more++
+	}
+	ofFabric := p.fabricEnd(more)
+	switch {
+	case p.tokens[more].row():
+	case ofFabric != 0 && p.tokens[ofFabric].row():
+		w.even = true
+		more = ofFabric
+	default:
+		p.next = save
+		return false
+	}
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return true
+	}
+	p.next = more + 1
+	info.counts = without(n)
+	w.counted = true
+	p.accept("even", "straight", "more")
+	return true
+}
+
+// onTheseStitches reads "on these 28 sts only".
+func (p *parser) onTheseStitches(info *lineInfo) bool {
+	i := p.next
+	if !p.tokens[i].is("on", "over", "across") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].stitches() {
+		return false
+	}
+	save := p.next
+	p.next = i
+	n := p.number()
+	if n == nil {
+		p.next = save
+		return false
+	}
+	p.accept("st", "sts", "stitches")
+	p.accept("only")
+	info.only = without(n)
+	return true
+}
+
+// measureAhead reports whether a length or an event is said from token i on, up to
+// which rows are worked.
+func (p *parser) measureAhead(i int) bool {
+	for n := 0; n < 16; n++ {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case p.endsAt(min(i+n, len(p.tokens)-1)):
+			return false
+		case t.is("cm", "cms", "in", "ins", "inch", "inches", "mm", "measures", "meas", "measure", "length", "long", "reaches", "desired",
+			"wide", "high", "deep", "same", "matches", "required", "total", "ready", "fits", "\""):
+			return true
+		case t.stitches() || t.is("last", "end", "rem", "marker", "m"):
+			return false
+		}
+	}
+	return false
+}
+
+// openLength passes over "until piece measures 30 (32, 34) cm from beg".
+func (p *parser) openLength() {
+	for !p.endsAt(p.next) && !p.peek().is(";") && !p.claimAhead() {
+		t := p.peek()
+		if t.is("ending", "end", "finishing", "ends", "beg", "beginning") && !p.tokens[p.next-1].is("from", "the", "since") ||
+			t.is(",", "and", "then") && p.commaClause() {
+			return
+		}
+		p.next++
+	}
+}
+
+// commaClause reports whether what follows a comma begins a clause of its own.
+func (p *parser) commaClause() bool {
+	save := p.next
+	p.next++
+	ok := p.peek().is("ending", "end", "beg", "finishing") || p.nextClause()
+	p.next = save
+	return ok
+}
+
+// listedRows reads "work Rows 1-8 of Leaf lace twice".
+func (p *parser) listedRows(line *Line) bool {
+	info := &line.info
+	info.kind = lineRepeat
+	p.next++
+	from := p.last()
+	info.ranges, info.firsts, info.lasts = nil, nil, nil
+	if !p.rowNumbers(info) {
+		info.kind = lineUnread
+		return true
+	}
+	info.afresh = true
+	if p.peek().is("of", "from", "in") {
+		p.next++
+		p.accept("the")
+		at := p.peek().span
+		if end, number := p.patternAt(p.next); end != 0 {
+			p.next = end
+			info.pattern = number
+		} else if p.chartAhead() {
+			p.ask(ReasonUnread, at.to(p.last()), "the rows of the chart are not in the text: does the count stay the same?")
+			info.kind = lineUnread
+			return true
+		}
+	}
+	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") {
+		return p.howOften(info, from)
+	}
+	info.counts = one
+	return true
+}
+
+// chartAhead passes over "chart A", "Leaf chart".
+func (p *parser) chartAhead() bool {
+	for n := range 6 {
+		t := p.ahead(n)
+		if t.is("chart") {
+			p.next += n + 1
+			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 || t.kind == tokenNumber {
+				p.next++
+			}
+			return true
+		}
+		if t.kind != tokenWord {
+			return false
+		}
+	}
+	return false
+}

@@ -1,0 +1,165 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// even works rows that change nothing, or those of a stitch pattern, so many or until
+// a length.
+func (r *runner) even(i int) {
+	l := &r.piece.Lines[i]
+	info := &l.info
+	r.record(i)
+	r.setUp(l)
+	start := r.now
+	r.lastRow = 0
+	if info.ranges != nil {
+		r.lastRow = int(r.lastNumber(i))
+	}
+	lines := r.patternLines(info)
+	switch {
+	case info.counts != nil && lines != nil:
+		if !r.cyclic(lines, at(info.counts, r.size), info.at) {
+			return
+		}
+		r.ended(l)
+	case info.counts != nil:
+		if !r.plain(at(info.counts, r.size), info.at) {
+			return
+		}
+		r.ended(l)
+	case info.open:
+		r.openEven(l, lines)
+	}
+	r.close(i, start)
+}
+
+// openEven is rows until a length: those of a stitch pattern are worked once on trial,
+// so that it is seen whether they come out.
+func (r *runner) openEven(l *Line, lines []int16) {
+	if !r.quiet {
+		r.out.RowsOpen = true
+	}
+	if lines != nil && r.known {
+		switch change, ok := r.trial(lines); {
+		case !ok:
+			r.pass(lines, l.info.at) // which shows what is wrong
+		case change != 0:
+			r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many rows? the pattern changes the count by "+signed(change)+" each time")
+			r.known = false
+		}
+	}
+	r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
+	r.now = hand{left: r.now.total()}
+	r.turned, r.machine, r.first = 0, nil, false
+	if !r.round {
+		r.side = l.info.endSide.Other()
+		r.sideSaid = r.sideSaid || l.info.endSide != stitch.SideUnspecified
+	}
+}
+
+// setUp takes what a direction says before its rows: the side, flat or in the round,
+// and on how many stitches only.
+func (r *runner) setUp(l *Line) {
+	info := &l.info
+	if info.side != stitch.SideUnspecified && !r.round && (!r.sideSaid || r.side == stitch.SideUnspecified) {
+		r.side, r.sideSaid = info.side, true
+	}
+	switch info.turns {
+	case constructionFlat:
+		if r.round {
+			r.round, r.side = false, stitch.RightSide
+		}
+	case constructionRound:
+		r.round, r.side = true, stitch.RightSide
+	}
+	if info.only != nil && r.known {
+		r.only(l, int64(at(info.only, r.size)))
+	}
+}
+
+// only goes on with some of the stitches; the others are left out.
+func (r *runner) only(l *Line, n int64) {
+	total := r.now.total()
+	if n > total {
+		if r.wanted(ReasonMissing, l.info.at) {
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+		}
+		r.now = hand{left: n}
+		return
+	}
+	r.aside = total - n
+	r.now, r.other, r.machine = hand{left: n}, nil, nil
+	r.turned = 0
+	r.loseMarks()
+}
+
+// patternLines are the rows of the stitch pattern of a direction, nil if it has none.
+func (r *runner) patternLines(info *lineInfo) []int16 {
+	if info.pattern == 0 {
+		return nil
+	}
+	lines := r.piece.patterns[info.pattern-1].lines
+	if len(lines) == 0 && r.wanted(ReasonNoRow, info.at) {
+		r.fault(KindQuestion, ReasonNoRow, info.at, 0, "the rows of this stitch pattern are not all written")
+	}
+	return lines
+}
+
+// patternRows are rows of a stitch pattern by their numbers.
+func (r *runner) patternRows(info *lineInfo) ([]int16, bool) {
+	lines := r.piece.patterns[info.pattern-1].lines
+	for _, q := range info.ranges {
+		first, last := info.rangeIn(q, r.size)
+		r.spend((last - first) / chargedNames)
+		for n := first; n <= last; n++ {
+			if n > len(lines) {
+				if r.wanted(ReasonNoRow, info.at) {
+					r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+strconv.Itoa(n)+" of the pattern is not written")
+				}
+				return nil, false
+			}
+			r.lines = append(r.lines, lines[n-1])
+		}
+	}
+	if info.ranges == nil {
+		r.lines = append(r.lines, lines...)
+	}
+	return r.lines, len(r.lines) > 0
+}
+
+// cyclic works so many rows, going through lines again and again.
+func (r *runner) cyclic(lines []int16, rows int, at span) bool {
+	return r.passes(lines, rows/len(lines), at) && r.pass(lines[:rows%len(lines)], at)
+}
+
+// cycle works "for 10 rows" of a repeat.
+func (r *runner) cycle(i int, lines []int16) {
+	l := &r.piece.Lines[i]
+	start := r.now
+	n := at(l.info.forRows, r.size)
+	if l.info.total {
+		n = max(n-len(lines), 0)
+	}
+	if r.cyclic(lines, n, l.info.at) {
+		r.ended(l)
+		r.close(i, start)
+	}
+}
+
+// already is how often rows were worked before: once each, or, of a single one, as
+// often as it was.
+func (r *runner) already(lines []int16) int {
+	if len(lines) != 1 {
+		return 1
+	}
+	n := 0
+	for _, line := range r.history {
+		if line == lines[0] {
+			n++
+		}
+	}
+	return max(n, 1)
+}

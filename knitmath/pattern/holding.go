@@ -1,0 +1,208 @@
+package pattern
+
+// puttingAside says that stitches leave the needle and are kept.
+var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "scrap", "waste", "spare", "cord", "stitch-holder"}
+
+// holding reads "place next 20 sts on holder", "leave rem 38 sts on waste yarn",
+// "return 30 held sts to needle", "sl these 12 sts onto a spare needle".
+func (p *parser) holding(line *Line) bool {
+	info := &line.info
+	back := p.peek().is("return", "replace", "transfer", "move", "place", "slip", "sl", "put")
+	p.next++
+	n, all, held, ok := p.someStitches()
+	if !ok || n == nil && !all && !held {
+		return false
+	}
+	end := p.sentenceEnd(p.next)
+	from, aside := held, false
+	i := p.next
+	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
+		switch t := &p.tokens[i]; {
+		case t.is("from"):
+			from = true
+		case t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
+			from = true
+		case t.is(puttingAside...) && p.asideAt(i):
+			aside = true
+		}
+		if p.tokens[i].is("needle", "needles") && from {
+			aside = true
+		}
+	}
+	if !aside {
+		return false
+	}
+	p.next = i
+	info.counts, info.all = n, all
+	info.kind = lineHold
+	if from && back {
+		info.kind = lineTake
+	}
+	return true
+}
+
+// nextAt reports whether a direction or a row begins at token i.
+func (p *parser) nextAt(i int) bool {
+	save := p.next
+	p.next = i
+	ok := p.nextClause()
+	p.next = save
+	return ok
+}
+
+// asideAt reports whether the word at token i, of those that hold stitches, does so
+// here: "needle" only with "spare", "another" or "on hold".
+func (p *parser) asideAt(i int) bool {
+	switch t := &p.tokens[i]; {
+	case t.is("needle"):
+		return p.tokens[i-1].is("spare", "cable", "holding", "extra", "another", "separate", "second")
+	case t.is("yarn", "thread"):
+		return p.tokens[i-1].is("waste", "scrap", "spare", "of", "contrast", "a", "contrasting", "onto", "on")
+	case t.is("pin"):
+		return p.tokens[i-1].is("safety", "a")
+	}
+	return true
+}
+
+// someStitches reads "next 20 sts", "rem 38 sts", "all sts", "centre 20 (22) sts",
+// "30 held sts"; all for stitches without a number.
+func (p *parser) someStitches() (n []int, all, held, ok bool) {
+	from := p.next
+	for {
+		switch {
+		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
+			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
+			continue
+		case p.accept("held", "reserved"):
+			held = true
+			continue
+		case p.accept("all"):
+			all = true
+			continue
+		}
+		break
+	}
+	if end, _ := p.sizedEnd(p.next); end != 0 {
+		if n = p.number(); n == nil {
+			return nil, false, false, false
+		}
+		n = without(n)
+	} else {
+		for i := from; i < p.next; i++ {
+			all = all || p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") && !p.tokens[i+1].is("thumb")
+		}
+	}
+	for p.accept("held", "reserved", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left", "right", "rem",
+		"centre", "center", "top", "gusset") {
+		held = held || p.tokens[p.next-1].is("held", "reserved")
+	}
+	if !p.accept("st", "sts", "stitch", "stitches") {
+		return nil, false, false, false
+	}
+	return n, all, held, true
+}
+
+// heldSts is the index of a number of stitches at token i, "rem 30 sts", "30 held sts";
+// 0 if there is none.
+func (p *parser) heldSts(i int) int {
+	for p.tokens[i].is("the", "rem", "remaining", "held", "these", "other", "last") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 {
+		return 0
+	}
+	for p.tokens[end].is("held", "rem", "remaining") {
+		end++
+	}
+	if !p.tokens[end].stitches() {
+		return 0
+	}
+	return i
+}
+
+// taking reads "rejoin yarn to rem 30 sts" from its stitches on: they are those that
+// are worked now.
+func (p *parser) taking(line *Line, at int) bool {
+	p.next = at
+	n, _, _, ok := p.someStitches()
+	if !ok || n == nil {
+		return false
+	}
+	line.info.kind, line.info.counts, line.info.only = lineTake, n, n
+	return true
+}
+
+// pickingUp reads "pick up and knit 40 (44) sts along left front edge, 20 from back
+// neck": all stitches together.
+func (p *parser) pickingUp(line *Line) bool {
+	info := &line.info
+	if p.onlyRows || !p.peek().is("pick") || !p.pickUpWords() {
+		return false
+	}
+	var sum []int
+	for {
+		p.accept("a", "total", "of")
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		n = without(n)
+		if p.peek().is("in") && p.ahead(1).is("one") {
+			return false
+		}
+		sum = added(sum, n, p.sizes)
+		p.accept("st", "sts", "stitch", "stitches")
+		for n := 0; n < 18 && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
+			if p.peek().is("and") && p.numberAfter() {
+				break
+			}
+			if p.peek().is("and", "then") && p.nextAt(p.next+1) {
+				break
+			}
+			p.next++
+		}
+		if !p.peek().is(",", ";", "and") {
+			break
+		}
+		again := p.next
+		p.next++
+		p.accept("and", "then")
+		p.accept("pick")
+		p.accept("up")
+		p.accept("and")
+		p.accept("knit", "k", "purl")
+		if end, _ := p.sizedEnd(p.next); end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at") {
+			p.next = again
+			break
+		}
+	}
+	if p.peek().is(",") && p.startsItem(p.next+1) {
+		return false
+	}
+	info.kind, info.counts = linePickUp, sum
+	return true
+}
+
+func (p *parser) numberAfter() bool {
+	end, _ := p.sizedEnd(p.next + 1)
+	return end != 0 || p.ahead(1).is("pick")
+}
+
+// pickUpWords passes over "pick up and knit".
+func (p *parser) pickUpWords() bool {
+	return p.acceptAll("pick", "up", "and", "knit") || p.acceptAll("pick", "up", "and", "k") || p.acceptAll("pick", "up", "and", "purl") ||
+		p.acceptAll("pick", "up", "knitwise") || p.acceptAll("pick", "up")
+}
+
+// added is the sum of two lists, one of which may have one number for all sizes.
+func added(a, b []int, sizes int) []int {
+	if a == nil {
+		return b
+	}
+	out := make([]int, sizes)
+	for i := range out {
+		out[i] = min(at(a, i)+at(b, i), MaxNumber)
+	}
+	return tidy(out)
+}

@@ -1,0 +1,235 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// ordinalWord is an ordinal written out, but for "other" and "alt".
+func ordinalWord(t *token) (int, bool) {
+	if t.kind != tokenWord || t.is("other", "alt", "alternate") {
+		return 0, false
+	}
+	return draft.Ordinal(t.text)
+}
+
+// everyWords make a row stand for others too.
+var everyWords = []string{"all", "every", "each", "foll", "following", "rem", "remaining"}
+
+// ruleWord reports whether a word says which other rows are worked alike.
+func ruleWord(t *token) bool {
+	return t.is(everyWords...) || t.row() || t.is("other", "alt", "alternate", "rs", "ws", "odd", "even", "odd-numbered", "even-numbered",
+		"numbered", "right", "wrong", "side", "right-side", "wrong-side", "the", "these", "until", "2nd")
+}
+
+// labelTail goes on after the numbers or the row of a label: rules, sides, names.
+func (p *parser) labelTail(i int, info *lineInfo) int {
+	for {
+		p.looked++
+		t := &p.tokens[i]
+		switch {
+		case t.is("and", "&", ",") && (p.tokens[i+1].is(everyWords...) || p.tokens[i+1].is("and", "ws", "rs", "alt")),
+			t.is(everyWords...) && !p.tokens[i+1].is("sts"):
+			from := i
+			for p.tokens[i].is("and", "&", ",") || ruleWord(&p.tokens[i]) {
+				i++
+			}
+			p.labelRule(from, i, info)
+		case t.is("(", "["):
+			end := p.labelMark(i)
+			if end == 0 {
+				return i
+			}
+			p.noteMark(i, end, info)
+			i = end
+		case p.sideOf(i) != stitch.SideUnspecified:
+			p.noteSide(p.sideOf(i), info)
+			if i++; p.tokens[i].is("side") {
+				i++
+			}
+			if p.tokens[i].is("facing") {
+				i++
+			}
+		case t.row() && i > 0 && p.tokens[i-1].kind == tokenWord:
+			i++
+		case t.is("-") && (p.tokens[i+1].is("rs", "ws")) && p.tokens[i+2].is(":", "-"):
+			i++
+		default:
+			return p.labelName(i)
+		}
+	}
+}
+
+// labelName passes over a name between the number of a row and its colon: "Row 7
+// buttonhole row:".
+func (p *parser) labelName(i int) int {
+	for n := 0; n < 5; n++ {
+		t := &p.tokens[i+n]
+		switch {
+		case t.is(":"):
+			return i + n
+		case t.kind != tokenWord, p.notation(t.text) && !t.is("dec", "inc", "lace", "rib"):
+			return i
+		}
+	}
+	return i
+}
+
+// labelMark is the index after a bracket of a label that opens at token i: it holds
+// a side, a name or a rule, and nothing that is worked; 0 if it is none.
+func (p *parser) labelMark(i int) int {
+	closer := closers[p.tokens[i].text]
+	for n := 1; n < 14; n++ {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case t.is(closer):
+			if n == 1 {
+				return 0
+			}
+			return i + n + 1
+		case t.kind == tokenNumber && p.ordinalEnd(i+n) == 0 && !p.tokens[i+n-1].row() && !p.tokens[i+n-1].is("chart", "-"):
+			return 0
+		case t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenStar:
+			return 0
+		case t.kind == tokenWord && p.notation(t.text) && !t.is("dec", "inc", "even", "lace", "plain", "rib"):
+			return 0
+		}
+	}
+	return 0
+}
+
+// noteMark notes the side, the rule or the name in a bracket of a label.
+func (p *parser) noteMark(from, to int, info *lineInfo) {
+	if info == nil {
+		return
+	}
+	for i := from; i < to; i++ {
+		if p.tokens[i].is("all", "every", "each") {
+			p.labelRule(i, to, info)
+			return
+		}
+		if side := p.sideOf(i); side != stitch.SideUnspecified {
+			p.noteSide(side, info)
+		}
+	}
+}
+
+func (p *parser) noteSide(side stitch.Side, info *lineInfo) {
+	if info != nil {
+		info.side = side
+	}
+}
+
+// labelRule notes which rows are worked alike: the words stand between two tokens.
+func (p *parser) labelRule(from, to int, info *lineInfo) {
+	if info == nil || from >= to {
+		return
+	}
+	rule, said := everyOther, false
+	for i := from; i < to; i++ {
+		switch t := &p.tokens[i]; {
+		case p.sideOf(i) == stitch.RightSide:
+			rule = everyRS
+		case p.sideOf(i) == stitch.WrongSide:
+			rule = everyWS
+		case t.is(everyWords...), t.is("alt", "other"):
+			said = true
+		}
+	}
+	if said {
+		info.every = rule
+	}
+}
+
+// labelVerbs begin a direction, and a label only where the row follows at once.
+var labelVerbs = map[string]bool{"work": true, "rep": true, "repeat": true, "knit": true, "purl": true, "k": true, "p": true, "cont": true,
+	"continue": true, "end": true, "ending": true, "beg": true, "beginning": true, "until": true, "to": true, "on": true, "bo": true,
+	"co": true, "bind": true, "cast": true, "at": true, "for": true, "turn": true, "join": true, "over": true, "in": true, "with": true,
+	"then": true, "and": true, "sl": true, "slip": true, "starting": true, "finishing": true, "place": true, "pm": true, "sm": true,
+	"these": true, "those": true, "rib": true, "as": true, "work's": true, "from": true, "of": true, "after": true, "before": true,
+	"using": true, "change": true, "measure": true, "note": true, "when": true, "if": true, "note:": true, "last": true, "this": true}
+
+// surely are words with which a row is labelled although no colon follows.
+var surely = map[string]bool{"next": true, "foll": true, "following": true, "dec": true, "inc": true, "decrease": true, "increase": true,
+	"set-up": true, "setup": true, "foundation": true, "every": true, "all": true}
+
+// wordLabel is "next row", "set-up row (WS)", "all even rows", "next 4 (6, 8) rows".
+func (p *parser) wordLabel(i int, info *lineInfo) int {
+	first := &p.tokens[i]
+	if first.kind != tokenWord || labelVerbs[first.text] && !p.tokens[i+1].row() {
+		return 0
+	}
+	from := i
+	spanAt := 0
+	for n := 0; ; n++ {
+		t := &p.tokens[i]
+		if t.row() {
+			break
+		}
+		switch {
+		case n == 6 || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "["):
+			return 0
+		case t.kind == tokenWord && n > 0 && (labelVerbs[t.text] || p.notation(t.text) && !t.is("dec", "inc", "lace", "rib")):
+			return 0
+		}
+		if _, ok := t.written(); ok || t.kind != tokenWord {
+			end, _ := p.sizedEnd(i)
+			if end == 0 || spanAt > 0 || !p.tokens[end].row() && !p.tokens[end+1].row() {
+				return 0
+			}
+			spanAt, i = i, end
+			continue
+		}
+		i++
+	}
+	i++
+	sure := surely[first.text] && (first.text != "dec" && first.text != "inc" || p.tokens[from+1].row())
+	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 {
+		i++
+	}
+	end := p.labelled(p.labelTail(i, info), sure)
+	if end == 0 || info == nil {
+		return end
+	}
+	p.noteWordLabel(from, i, spanAt, info)
+	return end
+}
+
+// noteWordLabel notes the rule, the side and the number of rows of a label.
+func (p *parser) noteWordLabel(from, to, spanAt int, info *lineInfo) {
+	if spanAt > 0 {
+		save := p.next
+		p.next = spanAt
+		info.forRows = without(p.number())
+		p.next = save
+	}
+	switch {
+	case p.tokens[from].is("all", "every", "each") || p.tokens[to-1].is("rows", "rnds", "rounds") && spanAt == 0:
+		p.everyLabel(from, to, info)
+	default:
+		for i := from; i < to; i++ {
+			if side := p.sideOf(i); side != stitch.SideUnspecified {
+				info.side = side
+			}
+		}
+	}
+}
+
+// everyLabel is a label for all rows, those of a side, or the even or odd ones.
+func (p *parser) everyLabel(from, to int, info *lineInfo) {
+	info.every = everyAll
+	for i := from; i < to; i++ {
+		switch t := &p.tokens[i]; {
+		case p.sideOf(i) == stitch.RightSide:
+			info.every = everyRS
+		case p.sideOf(i) == stitch.WrongSide:
+			info.every = everyWS
+		case t.is("even", "even-numbered"):
+			info.every = everyEven
+		case t.is("odd", "odd-numbered"):
+			info.every = everyOdd
+		case t.is("other", "alt", "alternate"):
+			info.every = everyEven
+		}
+	}
+}

@@ -1,0 +1,105 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// leadIns are words before a direction or a row that say with what, where or when,
+// up to a comma or to the verb.
+var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg": true, "beginning": true, "starting": true,
+	"start": true, "from": true, "keeping": true, "working": true, "maintaining": true, "when": true, "once": true, "after": true,
+	"cont": true, "continuing": true, "on": true, "for": true, "now": true, "then": true, "next": true, "by": true, "still": true,
+	"and": true, "also": true, "over": true, "begin": true, "in": true, "at": true, "as": true, "if": true, "holding": true, "again": true}
+
+// leadIn passes over what stands before the verb of a direction or before the
+// stitches of a row: "Using smaller needles,", "With RS facing,", "Beg with a k row,".
+func (p *parser) leadIn(info *lineInfo) {
+	for {
+		t := p.peek()
+		switch {
+		case t.is("now", "then", "and", "also", "again") && !p.claimAhead(),
+			t.is(",") && p.next > 0 && !p.lineStart():
+			p.next++
+			continue
+		case t.is("(") && p.remarkEnd(p.next) != 0 && p.sideOf(p.next+1) != 0:
+			info.side = p.sideOf(p.next + 1)
+			p.next = p.remarkEnd(p.next)
+			continue
+		}
+		end := p.leadEnd(p.next)
+		if end == 0 {
+			return
+		}
+		p.leadSide(p.next, end, info)
+		p.next = end
+	}
+}
+
+// leadEnd is the index after a lead-in at token i, 0 if there is none. It ends with
+// its comma, or before the verb.
+func (p *parser) leadEnd(i int) int {
+	t := &p.tokens[i]
+	if t.kind != tokenWord || !leadIns[t.text] || t.is("cont", "next", "now", "then", "and", "also", "again") {
+		return 0
+	}
+	with := t.is("with", "using", "on", "holding", "from", "by")
+	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
+	for n := i + 1; n < i+28 && n < len(p.tokens); n++ {
+		t := &p.tokens[n]
+		switch {
+		case t.is(",") && (n+1 < len(p.tokens)) && (p.verbAt(n+1) || leadIns[p.tokens[n+1].text]):
+			return n + 1
+		case t.is(","):
+		case t.is("[", "(") && p.startsItem(n+1) || t.kind == tokenStar:
+			if with {
+				return n
+			}
+			return 0
+		case t.kind == tokenNewline && t.number > 1, t.kind == tokenEnd, t.is(".", ":", ";"):
+			return 0
+		case t.is("with"):
+			skip = true
+		case p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && skip && !t.is("a", "an", "the"):
+			skip = false
+		case t.kind == tokenNewline:
+		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")):
+			if p.tokens[n].is("knit", "work", "join", "hold", "place", "sl", "slip", "turn", "leave") && with && n < i+2 {
+				continue
+			}
+			return n
+		}
+	}
+	return 0
+}
+
+// verbAt reports whether a direction, a label or a row begins at token i.
+func (p *parser) verbAt(i int) bool {
+	t := &p.tokens[i]
+	if t.kind == tokenStar || t.is("[") || t.is("(") && p.startsItem(i+1) {
+		return true
+	}
+	if t.kind != tokenWord {
+		return false
+	}
+	_, _, _, counted := split(t.text)
+	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.is("m", "rib", "inc", "st", "lace") ||
+		draft.Harmless(t.text) && !t.is("set", "line", "work", "note", "set") || t.is("three-needle", "3-needle", "work", "provisionally")
+}
+
+// leadSide notes the side on which a lead-in says that the next row is.
+func (p *parser) leadSide(from, to int, info *lineInfo) {
+	for i := from; i < to; i++ {
+		side := p.sideOf(i)
+		if side == stitch.SideUnspecified {
+			continue
+		}
+		next := i + 1
+		if p.tokens[next].is("side") {
+			next++
+		}
+		if p.tokens[next].is("row", "facing", "rnd") || p.tokens[i-1].is("(") && p.tokens[i-2].row() || p.tokens[from].is("on") {
+			info.side = side
+		}
+	}
+}

@@ -1,0 +1,239 @@
+package pattern
+
+import (
+	"strconv"
+)
+
+// skipBreaks passes over what stands between lines, and ends what a blank line ends.
+func (p *parser) skipBreaks() {
+	for {
+		t := p.peek()
+		switch {
+		case t.kind == tokenNewline:
+			if t.number > 1 {
+				p.blankLine()
+			}
+		case !t.is(".", ";", ","):
+			return
+		}
+		p.next++
+	}
+}
+
+// line reads a sentence, and appends the rows and directions that it holds. Whatever
+// happens, it moves on.
+func (p *parser) line() {
+	first := p.next
+	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
+	if !p.frontMatter() && !p.sizesOnly() && !p.headed() {
+		p.sentence()
+	}
+	if p.next == first {
+		p.next++
+	}
+}
+
+// sentence reads a row with its label, or one direction after the other.
+func (p *parser) sentence() {
+	from := p.peek().span
+	line := Line{}
+	if p.label(&line) {
+		p.labelledLine(&line, from)
+		return
+	}
+	for p.clauseLine(&line, from) {
+		from, line = p.peek().span, Line{}
+		if len(p.piece.Lines) >= MaxLines {
+			return
+		}
+	}
+}
+
+// clauseLine reads one row or direction of a sentence, and reports whether another
+// follows in it.
+func (p *parser) clauseLine(line *Line, from span) bool {
+	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
+	first := p.next
+	p.leadIn(&line.info)
+	more := false
+	switch {
+	case p.matching(line):
+	case p.direction(line):
+		more = p.tail(line)
+	case p.prose(line):
+	default:
+		more = p.row(line)
+	}
+	if p.next == first {
+		p.next++
+	}
+	p.finish(line, from)
+	return more
+}
+
+// labelledLine reads what follows a label.
+func (p *parser) labelledLine(line *Line, from span) {
+	if len([]rune(line.Label)) > MaxLabelLength {
+		p.mistake(ReasonTooLarge, line.info.at, "a label has at most "+strconv.Itoa(MaxLabelLength)+" characters")
+		line.Label, line.info.ranges, line.info.kind = "", nil, lineUnread
+		p.finish(line, from)
+		return
+	}
+	p.inRow = true
+	defer func() { p.inRow = false }()
+	p.leadIn(&line.info)
+	if p.copies(line, from) {
+		return
+	}
+	if !p.direction(line) {
+		if more := p.row(line); !more {
+			p.finish(line, from)
+			return
+		}
+		p.finish(line, from)
+	} else {
+		more := p.tail(line)
+		p.forLabel(line)
+		p.finish(line, from)
+		if !more {
+			return
+		}
+	}
+	next := Line{}
+	for at := p.peek().span; p.clauseLine(&next, at); at = p.peek().span {
+		next = Line{}
+	}
+}
+
+// forLabel makes rows that are worked even what the label says they are: so many, or
+// those of its numbers.
+func (p *parser) forLabel(line *Line) {
+	info := &line.info
+	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
+		return
+	}
+	switch {
+	case info.forRows != nil && info.counts == nil:
+		info.counts, info.open = info.forRows, false
+	case info.ranges != nil && (info.counts == nil || single(info.counts, 1)):
+		info.hidden = []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd}}
+		info.counts, info.open = nil, false
+	case info.ranges == nil && info.counts == nil && info.forRows == nil && line.Label != "" && info.every == everyNone:
+		info.counts, info.open = one, false
+	}
+}
+
+// finish appends a line that has been read.
+func (p *parser) finish(line *Line, from span) {
+	if line.info.kind == lineUnread {
+		p.recover(line)
+	}
+	line.info.at = from.to(p.last())
+	line.info.ownLine = int(from.line)
+	line.info.forSizes = p.forSizes
+	line.info.defined = p.current > 0
+	if line.info.kind != lineRow {
+		said := p.found.source[from.start:max(from.start, line.info.at.end)]
+		line.Direction = joined(said)
+		if line.info.kind == lineUnread {
+			line.Direction = asBroken(said)
+		}
+		if line.info.kind == linePassed {
+			line.Direction = "passed over" // see tellPassed
+		}
+		line.Steps = nil
+	}
+	if line.info.kind == linePassed && p.joinPassed(line) {
+		return
+	}
+	if line.info.kind == lineCastOn || line.info.kind == linePickUp {
+		p.began = true
+		line.info.defined = false
+		p.endPattern()
+	}
+	p.piece.Lines = append(p.piece.Lines, *line)
+}
+
+// tellPassed gives the lines that are passed over their text.
+func (p *parser) tellPassed() {
+	for i := range p.piece.Lines {
+		if l := &p.piece.Lines[i]; l.info.kind == linePassed {
+			l.Direction = asBroken(p.found.source[l.info.at.start:max(l.info.at.start, l.info.at.end)])
+		}
+	}
+}
+
+// joinPassed makes lines that are passed over one after the other one line.
+func (p *parser) joinPassed(line *Line) bool {
+	n := len(p.piece.Lines)
+	if n == 0 || p.piece.Lines[n-1].info.kind != linePassed {
+		return false
+	}
+	last := &p.piece.Lines[n-1]
+	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start {
+		return false
+	}
+	last.info.at = last.info.at.to(line.info.at)
+	last.info.heading = last.info.heading || line.info.heading
+	return true
+}
+
+// recover passes over the rest of a line that could not be read. A claim at its
+// end still says how many stitches there are.
+func (p *parser) recover(line *Line) {
+	for {
+		p.looked++
+		t := p.peek()
+		if t.kind == tokenEnd || t.kind == tokenNewline {
+			return
+		}
+		if t.is(".") {
+			p.next++
+			if p.startsLine() {
+				return
+			}
+			continue
+		}
+		if line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil && t.kind == tokenMark && p.claimAhead() {
+			p.claim(line)
+			continue
+		}
+		p.next++
+	}
+}
+
+// startsLine reports whether a label or a direction begins with the next token.
+func (p *parser) startsLine() bool {
+	return p.labelEnd(p.next) != 0 || p.directionAhead()
+}
+
+// oneLine reports whether a text that was written from a line was read as one
+// line of that kind, in which nothing is wrong; if not, which part of it is to
+// blame, "label", "steps" or "direction", and why.
+func (p *Piece) oneLine(from *Line) (field, why string, ok bool) {
+	field = "steps"
+	if from.Direction != "" {
+		field = "direction"
+	}
+	for _, f := range p.found.list {
+		if f.Kind != KindReading {
+			return field, f.Description, false
+		}
+	}
+	switch {
+	case len(p.Lines) != 1:
+		return field, "it has several rows", false
+	case from.Direction == "" && p.Lines[0].Label != joined(from.Label):
+		return "label", "a label ends with row or rnd, and has a number, or at most four words before it", false
+	case (p.Lines[0].Direction != "") != (from.Direction != ""):
+		return field, "it is a row where a direction is wanted, or the other way round", false
+	}
+	return "", "", true
+}
+
+// isLabel reports whether a text reads as the label of a row.
+func isLabel(text string) bool {
+	p := parser{tokens: padded(text + ":"), sizes: 1, found: findings{source: text + ":"}, piece: &Piece{}}
+	var line Line
+	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0
+}

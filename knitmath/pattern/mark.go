@@ -1,0 +1,118 @@
+package pattern
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// star passes over one or more stars, which are one token unless they are
+// Markdown: a bullet, or a pair that makes the letters between them bold.
+func (s *scanner) star(c rune, size int) {
+	from := s.here()
+	first := c
+	for c == first && size > 0 {
+		s.advance(size)
+		c, size = s.rune()
+	}
+	if int(from.start) == s.bold && s.bold > 0 || s.bulletStar(from, c) || s.opensBold(from) {
+		return
+	}
+	text := strings.Repeat(string(first), int(s.column-from.column))
+	s.put(tokenStar, from, text)
+}
+
+// bulletStar reports whether a single star is a bullet: first in its line, before
+// a space, and without a second star or a "rep" up to the next line that begins
+// with one.
+func (s *scanner) bulletStar(from span, next rune) bool {
+	if s.column-from.column != 1 || next != ' ' || !s.lineStart() {
+		return false
+	}
+	rest := s.source[s.at:]
+	if i := strings.IndexAny(rest, "*∗✱✳＊"); i >= 0 {
+		before := strings.TrimRight(rest[:i], " \t")
+		if before == "" || before[len(before)-1] != '\n' {
+			return false
+		}
+		rest = before
+	}
+	rest = strings.ToLower(rest[:min(len(rest), maxBullet)])
+	return !strings.Contains(rest, "rep") && !strings.Contains(rest, "from")
+}
+
+// maxBullet is how far a bullet is looked at: some lines of a list.
+const maxBullet = 400
+
+// opensBold reports whether stars only make a label bold: there are as many
+// before the end of the line, without others between, after or before a colon.
+func (s *scanner) opensBold(from span) bool {
+	stars := s.source[from.start:s.at]
+	line := s.source[s.at:]
+	if i := strings.IndexAny(line, "\n\r"); i >= 0 {
+		line = line[:i]
+	}
+	line = line[:min(len(line), maxBullet)]
+	i := strings.Index(line, stars)
+	if i < 1 || line[0] == ' ' || line[i-1] == ' ' {
+		return false
+	}
+	rest := strings.TrimLeft(line[i+len(stars):], " ")
+	switch last := line[i-1]; {
+	case rest == "" && !strings.ContainsAny(line[:i], ",;"), strings.HasPrefix(rest, ":"), last == ':' && !strings.HasPrefix(rest, "*"):
+		s.bold = s.at + i
+		return true
+	}
+	return false
+}
+
+// lineStart reports whether nothing stands in the line before what comes next.
+func (s *scanner) lineStart() bool {
+	n := len(s.tokens)
+	return n == 0 || s.tokens[n-1].kind == tokenNewline
+}
+
+// bullet reports whether a sign at the start of a line only makes it one of a
+// list, a heading or a quotation.
+func (s *scanner) bullet(c rune) bool {
+	switch c {
+	case '•', '#', '>', '·':
+		return true
+	case '-', '+':
+		next, _ := utf8.DecodeRuneInString(s.source[s.at+utf8.RuneLen(c):])
+		return unicode.IsSpace(next)
+	}
+	return false
+}
+
+// dotted are words that are shortened with a full stop, beside the letters
+// of the oldest patterns, "k. 2, p. 2".
+var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": true, "sts": true, "beg": true, "rep": true, "rem": true,
+	"cont": true, "foll": true, "patt": true, "pat": true, "tog": true, "inc": true, "dec": true, "alt": true, "approx": true, "tbl": true,
+	"psso": true, "in": true, "ins": true, "cm": true, "rnd": true, "rnds": true, "rs": true, "ws": true, "no": true, "fwd": true,
+	"wl": true, "n": true, "o": true, "incl": true, "opp": true, "meas": true, "yds": true, "oz": true, "st-st": true}
+
+// shortened reports whether a full stop only shortens the word before it: it stands
+// before a bracket that closes, or before something that begins no sentence.
+func (s *scanner) shortened() bool {
+	n := len(s.tokens)
+	if n == 0 || s.tokens[n-1].kind != tokenWord || int(s.tokens[n-1].end) != s.at || !dotted[s.tokens[n-1].text] {
+		return false
+	}
+	rest := strings.TrimLeft(s.source[s.at+1:min(len(s.source), s.at+40)], " \t")
+	if rest == "" {
+		return false
+	}
+	c, _ := utf8.DecodeRuneInString(rest)
+	switch {
+	case c == ')' || c == ']' || c == ',' || c == ';' || c == ':':
+		return true
+	case s.source[s.at+1] != ' ' && s.source[s.at+1] != '\t':
+		return unicode.IsLower(c)
+	}
+	last := s.tokens[n-1].text
+	if last == "st" || last == "sts" || last == "rnd" || last == "rnds" || last == "cm" || last == "in" || last == "rs" || last == "ws" {
+		return false
+	}
+	return unicode.IsLower(c) || unicode.IsDigit(c)
+}

@@ -1,0 +1,45 @@
+package pattern
+
+// matching asks about a direction that refers to another part of the text: "work to
+// match left front, reversing shaping". What it comes to is written nowhere.
+func (p *parser) matching(line *Line) bool {
+	end := p.sentenceEnd(p.next)
+	hit := 0
+	for i := p.next; i < end; i++ {
+		switch t := &p.tokens[i]; {
+		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
+			t.is("to") && p.tokens[i+1].is("match", "correspond"),
+			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit", "make", "rep", "as"),
+			t.is("same") && p.tokens[i+1].is("as", "way") && p.ahead(0).is("work", "complete", "finish", "shape", "continue", "cont"):
+			hit = i
+		case t.row() && p.tokens[i+1].kind == tokenNumber:
+			return false
+		}
+		if hit > 0 {
+			break
+		}
+	}
+	if hit == 0 || p.another(hit, end) {
+		return false
+	}
+	from := p.peek().span
+	p.next = end
+	p.ask(ReasonUnread, from.to(p.last()), "what another part of the text does is not followed here: write the rows, for this side too")
+	line.info.kind = lineUnread
+	return true
+}
+
+// another reports whether a second piece is to be made like the first, which changes no
+// count of this one.
+func (p *parser) another(hit, end int) bool {
+	second := false
+	for i := p.next; i < hit; i++ {
+		second = second || p.tokens[i].is("second", "other", "2nd", "another")
+	}
+	for i := hit; i < end; i++ {
+		if p.tokens[i].is("reversing", "reverse", "shaping", "shapings") {
+			return false
+		}
+	}
+	return second && p.peek().is("make", "work", "knit")
+}

@@ -1,0 +1,151 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// moved puts stitches aside or takes them up again, picks some up, or binds all off.
+func (r *runner) moved(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	r.setUp(l)
+	start := r.now
+	if l.info.ranges != nil {
+		r.lastRow = int(r.lastNumber(i))
+	} else {
+		r.lastRow = 0
+	}
+	switch l.info.kind {
+	case lineHold:
+		r.hold(l)
+	case lineTake:
+		r.take(l)
+	case linePickUp:
+		n := int64(at(l.info.counts, r.size))
+		if r.known && !r.fresh {
+			n += r.now.total()
+		}
+		r.begin(n)
+	case lineOff:
+		r.off(l)
+	}
+	r.close(i, start)
+}
+
+// begin goes on with so many stitches, of which nothing else is known.
+func (r *runner) begin(n int64) {
+	r.now, r.known, r.other, r.machine = hand{left: min(n, stitch.MaxStitches)}, true, nil, nil
+	r.loseMarks()
+	r.turned = 0
+}
+
+// hold puts stitches aside.
+func (r *runner) hold(l *Line) {
+	if !r.known {
+		return
+	}
+	total := r.now.total()
+	n := total
+	if r.aside > 0 {
+		n = r.aside
+	}
+	if l.info.counts != nil {
+		n = int64(at(l.info.counts, r.size))
+	}
+	if r.aside > 0 && n <= r.aside { // they were left out before
+		r.put(n)
+		r.aside -= n
+		return
+	}
+	if n > total {
+		if r.wanted(ReasonMissing, l.info.at) {
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+		}
+		n = total
+	}
+	r.put(n)
+	r.begin(total - n)
+}
+
+// put remembers stitches that are put aside.
+func (r *runner) put(n int64) {
+	if n > 0 && len(r.held) < 64 {
+		r.held = append(r.held, n)
+	}
+}
+
+// holdRest puts aside what a row leaves unworked after its turn.
+func (r *runner) holdRest(i int) {
+	l := &r.piece.Lines[i]
+	rest := r.now.behind
+	if l.info.rest != nil {
+		if n := int64(at(l.info.rest, r.size)); n != rest && r.wanted(ReasonClaim, l.info.at) {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-rest), "there are "+stitches(int(rest))+" left, not "+strconv.Itoa(int(n)))
+		}
+	}
+	r.put(rest)
+	r.now.behind, r.other, r.machine, r.turned = 0, nil, nil, 0
+	r.aside = 0
+}
+
+// take takes stitches up again.
+func (r *runner) take(l *Line) {
+	sum := int64(0)
+	for _, n := range r.held {
+		sum += n
+	}
+	n := sum
+	if l.info.counts != nil {
+		n = int64(at(l.info.counts, r.size))
+		if sum > 0 && n > sum && r.wanted(ReasonMissing, l.info.at) {
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(sum-n), "only "+stitches(int(sum))+" were put aside")
+		}
+	} else if len(r.held) == 0 {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "how many stitches are these?")
+		r.known = false
+		return
+	}
+	r.taken(n)
+	if r.known && l.info.only == nil && !r.fresh {
+		n += r.now.total()
+	}
+	r.begin(n)
+	if !r.round {
+		r.side = stitch.SideUnspecified
+	}
+}
+
+// taken forgets stitches that were put aside: those of one time, or of all.
+func (r *runner) taken(n int64) {
+	for i, held := range r.held {
+		if held == n {
+			r.held = append(r.held[:i], r.held[i+1:]...)
+			return
+		}
+	}
+	for i := len(r.held) - 1; i >= 0 && n > 0; i-- {
+		part := min(n, r.held[i])
+		r.held[i] -= part
+		n -= part
+	}
+}
+
+// off binds off or grafts all stitches.
+func (r *runner) off(l *Line) {
+	total := r.now.total()
+	if l.info.counts != nil && r.known {
+		if n := int64(at(l.info.counts, r.size)); n != total && r.wanted(ReasonClaim, l.info.at) {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
+		}
+	}
+	if l.info.row {
+		if !r.another(l.info.at) {
+			return
+		}
+		r.worked(-1, 0)
+	}
+	r.begin(0)
+	r.first = true
+}

@@ -1,0 +1,255 @@
+package pattern
+
+import (
+	"unicode"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+// prose passes over a sentence that is no instruction: it begins with a word that
+// is not worked. If a word in it might change a count it asks.
+func (p *parser) prose(line *Line) bool {
+	i := p.next
+	t := &p.tokens[i]
+	if t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "\"") {
+		return false
+	}
+	if t.is("(") {
+		return p.bracketed(line)
+	}
+	end := p.sentenceEnd(i)
+	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
+	switch {
+	case known:
+	case p.onlyRows && p.startsItem(i), t.kind == tokenNumber, p.likeRow(i, end), p.startsItem(i) && !p.told(i, end), p.directionAhead(), reserved[t.text] && !draft.Manner(t.text):
+		return false
+	case end-i < 2:
+		if draft.Part(t.text) || draft.Front(t.text) || draft.Manner(t.text) {
+			break
+		}
+		return false
+	}
+	from := t.span
+	if bad := p.alarm(i, end, known); bad != 0 && !p.zeroAt(i) {
+		p.next = end
+		p.ask(ReasonUnread, p.tokens[bad].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
+		line.info.kind = lineUnread
+		return true
+	}
+	p.next = end
+	p.passed(from.to(p.last()))
+	line.info.kind = linePassed
+	return true
+}
+
+// likeRow reports whether a sentence that begins with an unknown word is set like a
+// row: the word stands before a comma or a number, and what can be worked follows.
+func (p *parser) likeRow(i, end int) bool {
+	next := i + 1
+	if p.tokens[next].kind == tokenNumber {
+		next++
+	}
+	if !p.tokens[next].is(",") && !p.endsAt(next) || next == i+1 && p.endsAt(next) {
+		return false
+	}
+	for next++; next < end; next++ {
+		if p.tokens[next-1].is(",") && p.startsItem(next) {
+			return true
+		}
+	}
+	return p.tokens[i+1].kind == tokenNumber
+}
+
+// bracketed passes over a remark in brackets that stands alone.
+func (p *parser) bracketed(line *Line) bool {
+	end := p.remarkEnd(p.next)
+	if end == 0 || !p.endsAt(end) {
+		return false
+	}
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	line.info.kind = linePassed
+	return true
+}
+
+// told reports whether a sentence that begins with a word that may be worked tells
+// about the work, and orders nothing: "Slip the first st of every row", "Knit in the
+// round throughout".
+func (p *parser) told(i, end int) bool {
+	return p.phraseEnd(i, tellings) != 0 && p.alarm(i+2, end, true) == 0
+}
+
+var tellings = wordings("slip the first", "sl the first", "sl first", "slip first", "slip all", "sl all", "slip markers", "sl markers",
+	"slip sts", "sl sts", "knit the first and last", "knit in the round", "turn work", "turn the work", "turn", "work all", "work edge",
+	"slip stitches", "slip marker as", "sl markers as", "slip m as", "sl m as", "knit flat")
+
+// sentenceEnd is the index of the full stop, or the line break or the end, after a
+// sentence of prose that begins at token i. It goes on over a line break before a
+// word in lower case.
+func (p *parser) sentenceEnd(i int) int {
+	for {
+		p.looked++
+		t := &p.tokens[i]
+		switch {
+		case t.kind == tokenEnd || t.is("."):
+			return i
+		case t.kind == tokenNewline:
+			next := &p.tokens[i+1]
+			if t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord || !unicode.IsLower(rune(p.found.source[next.start])) || p.labelEnd(i+1) != 0 ||
+				p.verbAt(i+1) {
+				return i
+			}
+		}
+		i++
+	}
+}
+
+// alarm is the first token of a sentence of prose that might change a count, 0 if
+// there is none. known says that the sentence is about yarn or needles.
+func (p *parser) alarm(from, end int, known bool) int {
+	calm := false
+	for i := from; i < end; i++ {
+		t := &p.tokens[i]
+		p.looked++
+		switch {
+		case t.is("gauge", "tension", "multiple", "mult", "=", "equals", "pattern", "chart", "measure", "measures", "measuring"):
+			calm = true
+		case t.kind == tokenStar:
+			return i
+		case t.kind == tokenNumber:
+			if to, _ := p.sizedEnd(i); to != 0 && (p.tokens[to].stitches() || p.tokens[to].row()) && !calm {
+				return i
+			}
+		case t.kind != tokenWord:
+		case alarming(t.text):
+			return i
+		case p.alarmingStitch(i, from, known):
+			return i
+		}
+	}
+	return 0
+}
+
+// alarming reports whether a word is about a change of the count.
+func alarming(word string) bool {
+	switch word {
+	case "bo", "co", "cast", "bind", "inc", "dec", "increase", "decrease", "increasing", "decreasing", "rep", "repeat", "twice",
+		"times", "holder", "holders", "reversing", "reverse-shaping", "follow":
+		return true
+	}
+	return false
+}
+
+// alarmingStitch reports whether a word stands for a stitch that is worked here.
+func (p *parser) alarmingStitch(i, from int, known bool) bool {
+	t := &p.tokens[i]
+	if _, _, _, counted := split(t.text); counted {
+		return true
+	}
+	m, ok := lookUp(t.text, p.own)
+	switch {
+	case !ok:
+		return false
+	case m.takes != m.leaves && m.op != 0 && !t.is("yarn"):
+		return true
+	case i == from, p.tokens[i-1].is(",", ";", "then", "and", ":", "-"):
+		return !known && (t.is("knit", "purl", "k", "p", "work") || m.ask != "")
+	}
+	return false
+}
+
+// harmlessPhrases are sentences that change no count, by how they begin.
+var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "make 2", "make two", "make a second", "make the second",
+	"make one more", "work second", "work the second", "work other", "knit second", "knit the second", "knit a second",
+	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
+	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",
+	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
+	"set aside", "set piece aside", "turn piece")
+
+func phrasesHarmless(p *parser, i int) bool {
+	if p.zeroAt(i) {
+		return true
+	}
+	if p.tokens[i].is("these", "those", "this", "rows") && p.tokens[i].row() == false {
+		// "These 2 rows form the pattern."
+		end := p.sentenceEnd(i)
+		for n := i; n < end; n++ {
+			if p.tokens[n].is("form", "forms", "set", "sets", "establish", "establishes", "are", "is", "make", "makes") {
+				return true
+			}
+		}
+		return false
+	}
+	return p.phraseEnd(i, harmlessPhrases) != 0
+}
+
+// phraseHere reports whether an abbreviation of several words stands at token i.
+func (p *parser) phraseHere(i int) bool {
+	for k := range phrases[p.tokens[i].text] {
+		words := phrases[p.tokens[i].text][k].words
+		n := 0
+		for n < len(words) && p.tokens[min(i+n, len(p.tokens)-1)].is(words[n]) {
+			n++
+		}
+		if n == len(words) {
+			return true
+		}
+	}
+	return false
+}
+
+// remarking are words that may be worked and that stand in remarks.
+var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": true, "rib": true, "patt": true, "pattern": true, "work": true,
+	"knit": true, "purl": true, "cont": true, "continue": true, "turn": true}
+
+// zeroAt reports whether a sentence says what a 0 among the numbers of the sizes means:
+// "Where your size has 0, skip that part."
+func (p *parser) zeroAt(i int) bool {
+	zero := false
+	if !p.tokens[i].is("where", "if", "when", "a", "for", "note") {
+		return false
+	}
+	for end := p.sentenceEnd(i); i < end; i++ {
+		t := &p.tokens[i]
+		zero = zero || t.kind == tokenNumber && t.number == 0
+		if zero && t.is("skip", "skips", "omit", "omits") {
+			return true
+		}
+	}
+	return false
+}
+
+// remarkEnd is the index after brackets at token i that hold a remark and nothing
+// that is worked or counted; 0 if they do not.
+func (p *parser) remarkEnd(i int) int {
+	if !p.tokens[i].is("(", "[") {
+		return 0
+	}
+	closer := closers[p.tokens[i].text]
+	words := 0
+	for n := 1; n < 60; n++ {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case t.is(closer):
+			if words == 0 {
+				return 0
+			}
+			return i + n + 1
+		case t.kind == tokenEnd || t.kind == tokenStar || t.kind == tokenNewline && t.number > 1:
+			return 0
+		case t.kind == tokenNumber:
+			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() || p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
+				return 0
+			}
+		case t.kind != tokenWord:
+		case alarming(t.text) && !t.is("dec", "inc"), p.alarmingStitch(i+n, i+1, false), p.notation(t.text) && !remarking[t.text],
+			p.phraseHere(i + n),
+			(t.is("knit", "purl")) && (n == 1 || p.tokens[i+n+1].kind == tokenNumber):
+			return 0
+		default:
+			words++
+		}
+	}
+	return 0
+}

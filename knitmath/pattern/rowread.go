@@ -1,0 +1,196 @@
+package pattern
+
+import "strconv"
+
+// rowNumbers reads "1", "1-8", "1, 3 and 5", and "2-10 (12, 14)".
+func (p *parser) rowNumbers(info *lineInfo) bool {
+	for p.peek().kind == tokenNumber {
+		at := p.peek().span
+		r, ok := p.rowRange(info)
+		if !ok || !p.name(int(r.last-r.first)+1, at) {
+			return false
+		}
+		info.ranges = append(info.ranges, r)
+		switch {
+		case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
+			p.next++
+		case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:
+			p.next += 2
+		default:
+			return true
+		}
+	}
+	return true
+}
+
+// rowRange reads "1" or "1-8", with the numbers of the other sizes.
+func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
+	t := p.peek()
+	p.next++
+	r := rowRange{t.number, t.number}
+	firsts, ok := p.otherRows(int(t.number))
+	if !ok {
+		return r, false
+	}
+	lasts := firsts
+	if p.peek().is("-", "to", "through", "thru") && p.ahead(1).kind == tokenNumber {
+		r.last = p.ahead(1).number
+		p.next += 2
+		if lasts, ok = p.otherRows(int(r.last)); !ok {
+			return r, false
+		}
+	}
+	switch {
+	case r.first < 1 || r.last < 1 || r.first > MaxRows || r.last > MaxRows:
+		p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows))
+		return r, false
+	case r.last < r.first:
+		p.mistake(ReasonRowNumber, t.span.to(p.last()), "the first row is after the last")
+		return r, false
+	}
+	if firsts != nil || lasts != nil {
+		info.firsts, info.lasts = firsts, lasts
+		for size := range p.sizes {
+			first, last := info.rangeIn(r, size)
+			if first < 1 || last < first || last > MaxRows {
+				p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows)+", the first before the last")
+				return r, false
+			}
+		}
+	}
+	return r, true
+}
+
+// otherRows reads the row numbers of the other sizes, nil if there are none.
+func (p *parser) otherRows(first int) ([]int, bool) {
+	if end, n := p.listEnd(p.next); end == 0 || p.sizes < 2 || n+1 != p.sizes {
+		return nil, true
+	}
+	n := p.numbers(first, p.last())
+	return n, n != nil
+}
+
+// rangeIn is the range of a label in a size.
+func (info *lineInfo) rangeIn(r rowRange, size int) (first, last int) {
+	first, last = int(r.first), int(r.last)
+	if info.firsts != nil {
+		first = at(info.firsts, size)
+	}
+	if info.lasts != nil {
+		last = at(info.lasts, size)
+	}
+	return first, last
+}
+
+// name counts the row numbers that labels and repeats name.
+func (p *parser) name(n int, at span) bool {
+	if p.named += n; p.named <= MaxNamed {
+		return true
+	}
+	p.mistake(ReasonTooMany, at, "labels and repeats name more than "+strconv.Itoa(MaxNamed)+" rows in all")
+	return false
+}
+
+// copies reads "Row 5: Rep Row 1", "2nd row - As 1st row": a row that is written as
+// another one. It becomes a row with the same steps, so that it can be repeated by
+// its own number.
+func (p *parser) copies(line *Line, from span) bool {
+	if line.info.ranges == nil || !p.peek().is("rep", "repeat", "as", "same", "work", "like") {
+		return false
+	}
+	save, found := p.next, p.found.mark()
+	var target lineInfo
+	p.next++
+	p.accept("rep", "repeat")
+	p.accept("as", "for")
+	p.accept("for")
+	ok := p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
+	if ok && (p.clauseEnds() || p.peek().is("(")) {
+		if rows := p.copied(line, &target); rows != nil {
+			for i := range rows {
+				if i == len(rows)-1 && p.claimAhead() && !p.claim(&rows[i]) {
+					rows[i].info.kind = lineUnread
+				}
+				p.finish(&rows[i], from)
+			}
+			p.tailOfCopy()
+			return true
+		}
+	}
+	p.next = save
+	p.found.rewind(found)
+	return false
+}
+
+// tailOfCopy passes over a remark after such a row.
+func (p *parser) tailOfCopy() {
+	for p.remarkEnd(p.next) != 0 {
+		p.next = p.remarkEnd(p.next)
+	}
+	if p.peek().is(".") && p.ahead(1).kind != tokenEnd {
+		p.next++
+		n := len(p.piece.Lines)
+		if p.claimAhead() && n > 0 {
+			p.claim(&p.piece.Lines[n-1])
+			return
+		}
+		p.next--
+	}
+}
+
+// copied are the rows of a label with the steps of those that they are written as; nil
+// if they are not as many, or not all written.
+func (p *parser) copied(line *Line, target *lineInfo) []Line {
+	own, from := numbersOf(line.info.ranges), numbersOf(target.ranges)
+	if len(own) == 0 || len(own) > 500 || len(from) == 0 || len(own)%len(from) != 0 {
+		return nil
+	}
+	var rows []Line
+	for i, n := range from {
+		source := p.written(n)
+		if source == nil {
+			return nil
+		}
+		if p.steps += len(source.Steps); p.steps > MaxSteps || len(p.piece.Lines)+len(rows) >= MaxLines {
+			return nil
+		}
+		row := Line{Label: line.Label, Steps: source.Steps, info: line.info}
+		row.info.ranges = nil
+		for k := i; k < len(own); k += len(from) {
+			row.info.ranges = append(row.info.ranges, rowRange{int32(own[k]), int32(own[k])})
+		}
+		if len(from) > 1 {
+			row.Label = "Row " + strconv.Itoa(own[i])
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// numbersOf are the numbers of ranges, at most 501 of them.
+func numbersOf(ranges []rowRange) []int {
+	var list []int
+	for _, r := range ranges {
+		for n := r.first; n <= r.last && len(list) <= 500; n++ {
+			list = append(list, int(n))
+		}
+	}
+	return list
+}
+
+// written is the last line that is the row of a number, with its steps.
+func (p *parser) written(n int) *Line {
+	for i := len(p.piece.Lines) - 1; i >= 0; i-- {
+		p.looked++
+		l := &p.piece.Lines[i]
+		if l.info.kind != lineRow || len(l.Steps) == 0 {
+			continue
+		}
+		for _, r := range l.info.ranges {
+			if int(r.first) <= n && n <= int(r.last) {
+				return l
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,227 @@
+package pattern
+
+import (
+	"strings"
+	"unicode"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+// sectionKind says for whom a part of the text is written.
+type sectionKind uint8
+
+const (
+	sectionBody  sectionKind = iota // it is worked
+	sectionFront                    // it is read by people alone: materials, gauge, notes
+)
+
+// frontMatter passes over headings and what stands under those that are read by
+// people alone. It looks only where a line begins.
+func (p *parser) frontMatter() bool {
+	if !p.lineStart() {
+		return false
+	}
+	end := p.lineEnd(p.next)
+	switch {
+	case p.frontHeading(p.next, end):
+		alone := p.headingAlone(p.next, end)
+		p.endPattern()
+		p.passTo(end)
+		p.section = sectionBody
+		if alone {
+			p.section = sectionFront
+		} else {
+			p.passWrapped()
+		}
+		return true
+	case p.section == sectionFront:
+		if p.bodyAt(p.next, end) {
+			p.section = sectionBody
+			return false
+		}
+		p.passTo(end)
+		return true
+	}
+	return false
+}
+
+// lineStart reports whether the next token is the first of its line.
+func (p *parser) lineStart() bool {
+	return p.next == 0 || p.tokens[p.next-1].kind == tokenNewline
+}
+
+// lineEnd is the index of the line break or the end after token i.
+func (p *parser) lineEnd(i int) int {
+	for p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd {
+		p.looked++
+		i++
+	}
+	return i
+}
+
+// passTo passes over all up to a token, as a line of its own.
+func (p *parser) passTo(end int) {
+	if end == p.next {
+		return
+	}
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	p.finish(&Line{info: lineInfo{kind: linePassed}}, from)
+}
+
+// passed notes words that were passed over. Those of lines that follow one another
+// are one finding.
+func (p *parser) passed(at span) {
+	if i := p.lastPassed; i > 0 && i <= len(p.found.list) && p.passedEnd+4 >= at.start {
+		if f := &p.found.list[i-1]; !strings.HasSuffix(f.Text, "…") {
+			f.Text = shorten(f.Text+" "+p.found.source[at.start:min(at.end, at.start+200)], 60)
+		}
+		p.passedEnd = at.end
+		return
+	}
+	n := len(p.found.list)
+	p.found.add(KindReading, ReasonPassedOver, at, "passed over: it changes no count")
+	if len(p.found.list) > n {
+		p.lastPassed, p.passedEnd = len(p.found.list), at.end
+	}
+}
+
+// passWrapped passes over the lines that a paragraph goes on with.
+func (p *parser) passWrapped() {
+	for p.peek().kind == tokenNewline && p.peek().number == 1 {
+		next := p.next + 1
+		end := p.lineEnd(next)
+		c := rune(p.found.source[p.tokens[next].start:][0])
+		if next == end || p.frontHeading(next, end) || p.bodyAt(next, end) || !unicode.IsLower(c) && !unicode.IsDigit(c) {
+			return
+		}
+		p.next++
+		p.passTo(end)
+	}
+}
+
+// frontHeading reports whether a line begins with a heading of front matter: alone
+// in its line, or before a colon or a dash.
+func (p *parser) frontHeading(i, end int) bool {
+	t := &p.tokens[i]
+	if t.kind != tokenWord || !draft.Front(t.text) && !(t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful") &&
+		p.frontPhrase(i)) {
+		return false
+	}
+	for n := 0; n < 7 && i+n <= end; n++ {
+		switch t := &p.tokens[i+n]; {
+		case i+n == end:
+			return p.titled(i, end) || n <= 2
+		case t.is(":"), t.is("-") && n > 0:
+			return true
+		case t.is("("):
+			return true
+		case t.kind == tokenNumber:
+			return p.tokens[i].is("size", "sizes", "gauge", "tension", "to", "needles", "materials", "yarn", "photo", "fig", "figure", "picture",
+				"photograph", "hook", "measurements") && !p.sizesLine(i)
+		case t.kind == tokenMark && !t.is("&", ",", "/"):
+			return false
+		}
+	}
+	return t.is("materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles", "note", "notes")
+}
+
+// frontPhrase reports whether front matter begins with several words.
+func (p *parser) frontPhrase(i int) bool {
+	return p.phraseEnd(i, frontPhrases) != 0
+}
+
+var frontPhrases = wordings("stitch guide", "stitch key", "stitch count", "to fit", "you will need", "you need", "special abbreviations",
+	"special stitches", "special techniques", "pattern notes", "pattern note", "pattern information", "row gauge", "how to",
+	"before you begin", "before you start", "st guide", "helpful hints", "special terms", "stitch abbreviations", "pattern size")
+
+// sizesLine reports whether a line says for which sizes what follows it is.
+func (p *parser) sizesLine(i int) bool {
+	_, end := p.sizesAt(i)
+	return end != 0
+}
+
+// headingAlone reports whether nothing but the heading stands in its line.
+func (p *parser) headingAlone(i, end int) bool {
+	for n := i; n < end; n++ {
+		if p.tokens[n].is(":", "-") {
+			return n+1 >= end
+		}
+		if p.tokens[n].kind == tokenNumber {
+			return false
+		}
+	}
+	return true
+}
+
+// titled reports whether a line is set as a title: in capitals, or each word with one.
+func (p *parser) titled(i, end int) bool {
+	text := p.found.source[p.tokens[i].start:p.tokens[end-1].end]
+	if strings.ToUpper(text) == text {
+		return true
+	}
+	for _, w := range strings.Fields(text) {
+		c := []rune(w)[0]
+		if unicode.IsLower(c) && len(w) > 3 {
+			return false
+		}
+	}
+	return end-i <= 5
+}
+
+// bodyAt reports whether what is worked begins with a line: a row, a cast-on, or the
+// heading of a part.
+func (p *parser) bodyAt(i, end int) bool {
+	if i >= end {
+		return false
+	}
+	if p.labelEnd(i) != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 || p.tokens[i].is("next", "set-up", "setup", "foundation", "every")) {
+		return true
+	}
+	for n := i; n < min(end, i+24); n++ {
+		on := p.tokens[n].is("co") || p.tokens[n].is("cast") && p.tokens[n+1].is("on")
+		if on && p.castAt(n) != 0 && !p.tokens[i].is("abbreviations") {
+			return true
+		}
+		if p.tokens[n].is("pick") && p.tokens[n+1].is("up") && p.tokens[n+2].is("and") {
+			return n == i || p.tokens[i].is("with", "using")
+		}
+	}
+	if _, to := p.sizesAt(i); to != 0 {
+		return true
+	}
+	return p.partHeading(i, end)
+}
+
+// partHeading reports whether a line is the heading of a part that is knit.
+func (p *parser) partHeading(i, end int) bool {
+	t := &p.tokens[i]
+	if t.kind != tokenWord || end-i > 9 {
+		return false
+	}
+	last := &p.tokens[end-1]
+	for n := i; n < end; n++ {
+		if p.tokens[n].is(":") {
+			end, last = n, &p.tokens[n]
+			break
+		}
+		if p.tokens[n].is("(") {
+			end = n
+			break
+		}
+	}
+	if end-i > 5 || end == i {
+		return false
+	}
+	return draft.Part(t.text) && !p.tokens[end-1].is(".") && (last.is(":", ")") || p.titled(i, end)) && !p.anyNumber(i, end)
+}
+
+func (p *parser) anyNumber(i, end int) bool {
+	for ; i < end; i++ {
+		if p.tokens[i].kind == tokenNumber {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,150 @@
+package pattern
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// shape works rows of which some change the count: by a row that the text calls, or by
+// a change that it says.
+func (r *runner) shape(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	r.setUp(l)
+	start, before := r.now, r.known
+	r.lastRow = 0
+	row := int16(i)
+	if l.info.lines != nil {
+		row = l.info.lines[0]
+	} else if l.info.ranges != nil && l.info.hidden == nil {
+		line := r.lineOf(l.info.ranges[0].first, 0)
+		if line < 0 {
+			if r.wanted(ReasonNoRow, l.info.at) {
+				r.fault(KindMistake, ReasonNoRow, l.info.at, 0, "row "+strconv.Itoa(int(l.info.ranges[0].first))+" is not written")
+			}
+			r.lost(l)
+			return
+		}
+		row = int16(line)
+	} else if l.info.last > 0 && l.info.hidden == nil {
+		if len(r.history) == 0 || r.history[len(r.history)-1] < 0 {
+			r.fault(KindMistake, ReasonNoRow, l.info.at, 0, "no row came before")
+			r.lost(l)
+			return
+		}
+		row = r.history[len(r.history)-1]
+	}
+	if l.info.spread && l.info.lines == nil {
+		if !r.another(l.info.at) {
+			return
+		}
+		r.spreadRow(i)
+		r.ended(l)
+		r.close(i, start)
+		return
+	}
+	for k := range l.info.parts {
+		if !r.shapePart(l, row, &l.info.parts[k], len(l.info.parts) == 1) {
+			break
+		}
+	}
+	if !before {
+		r.known = false
+	}
+	r.ended(l)
+	r.close(i, start)
+}
+
+// shapePart works one stretch of a schedule, and reports whether all of it could be
+// worked.
+func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
+	n, ok := r.shapeTimes(l, row, s, alone)
+	if !ok || n == 0 {
+		return ok
+	}
+	if s.second != nil {
+		return r.alternate(l, row, s, n)
+	}
+	interval := max(at(s.interval, r.size), 1)
+	lead := interval - 1
+	switch {
+	case s.lead != nil:
+		lead = max(at(s.lead, r.size), 0)
+	case s.side != stitch.SideUnspecified && r.round:
+		interval, lead = 1, 0
+	case s.side != stitch.SideUnspecified && r.side != stitch.SideUnspecified:
+		lead = 0
+		if r.side != s.side {
+			lead = 1
+		}
+	}
+	if lead > 0 && !r.plain(lead, l.info.at) {
+		return false
+	}
+	r.turns = r.turns[:0]
+	for range interval - 1 {
+		r.turns = append(r.turns, -1)
+	}
+	r.turns = append(r.turns, row)
+	r.spend(interval / chargedNames)
+	r.work(int(row), false)
+	return !r.stopped && r.passes(r.turns, n-1, l.info.at)
+}
+
+// alternate works a row after one interval and then after another, again and again.
+func (r *runner) alternate(l *Line, row int16, s *shapings, n int) bool {
+	r.turns = r.turns[:0]
+	for _, every := range [][]int{s.interval, s.second} {
+		for range max(at(every, r.size)-1, 0) {
+			r.turns = append(r.turns, -1)
+		}
+		r.turns = append(r.turns, row)
+	}
+	r.spend(len(r.turns) / chargedNames)
+	return r.passes(r.turns, n, l.info.at)
+}
+
+// shapeTimes is how many rows of a stretch are shaped.
+func (r *runner) shapeTimes(l *Line, row int16, s *shapings, alone bool) (int, bool) {
+	if s.until != nil && !l.info.spread {
+		if !r.known {
+			r.lost(l)
+			return 0, false
+		}
+		n, ok := r.passesTo(l, []int16{row}, int64(at(s.until, r.size)))
+		return n, ok
+	}
+	if at(s.interval, r.size) == 0 {
+		return 0, true
+	}
+	n := at(s.times, r.size)
+	if s.total {
+		n = max(n-r.already([]int16{row}), 0)
+	}
+	if s.more == nil {
+		return n, true
+	}
+	// "next and every foll 4th row 5 times": once and five times more, unless the count
+	// that is claimed says that the first is one of them.
+	more := at(s.more, r.size)
+	if want, ok := r.claim(l); ok && alone && r.known {
+		if change, fits := r.trial([]int16{row}); fits && r.now.total()+change*int64(more) == want {
+			return more, true
+		}
+	}
+	return n + more, true
+}
+
+// spreadRow is a row that comes to a count that is said, "inc evenly to 88 sts".
+func (r *runner) spreadRow(i int) {
+	l := &r.piece.Lines[i]
+	want := int64(at(l.info.parts[0].until, r.size))
+	if change := want - r.now.total(); r.known && (change < 0 && l.info.op == stitch.CastOn || change > 0 && l.info.op == stitch.BindOff) &&
+		r.wanted(ReasonClaim, l.info.at) {
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(change), "there are "+stitches(int(r.now.total()))+" already")
+	}
+	r.now, r.known, r.other, r.machine = hand{left: want}, true, nil, nil
+	r.loseMarks()
+	r.worked(i, 0)
+}

@@ -1,0 +1,255 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// place is where in its row a change of the count is made.
+type place struct {
+	factor int  // how many such places a row has
+	said   bool // a place was said
+	spread bool // evenly
+	row    bool // it is said that it is one row
+}
+
+// shaping reads a change of the count that is known: "dec 1 st each end of next and
+// every foll 4th row to 40 sts", "inc 8 sts evenly across", "purl, inc 1 st in centre".
+func (p *parser) shaping(line *Line) bool {
+	info := &line.info
+	from := p.peek().span
+	p.lastRowSaid = false
+	if p.peek().is("shape") {
+		return p.shapeTitle(line)
+	}
+	prefixed := p.shapedRow()
+	sign := p.changeSign()
+	if sign == 0 {
+		return false
+	}
+	n, said := one, false
+	if end, _ := p.sizedEnd(p.next); end != 0 && (p.tokens[end].stitches() || p.placeAt(end)) {
+		if n = p.number(); n == nil {
+			info.kind = lineUnread
+			return true
+		}
+		said = true
+		p.accept("st", "sts", "stitch", "stitches")
+	}
+	where, ok := p.where(info, from)
+	if !ok || info.kind == lineUnread {
+		return info.kind == lineUnread
+	}
+	if !where.said && !said && info.until == nil {
+		if end, _ := p.sizedEnd(p.next); end == 0 || !p.peek().is("to") {
+			info.until = p.untilCount()
+		}
+	}
+	if info.until == nil && p.peek().is("to", "until") && (where.spread || prefixed) {
+		info.until = p.untilCount()
+	}
+	switch {
+	case info.until == nil && !where.said && !said:
+		return false
+	case p.scheduleAhead():
+		info.hidden = shapedSteps(p, n, sign*where.factor)
+		return p.scheduled(info)
+	case where.said || where.spread || prefixed || info.until != nil || p.clauseEnds() && !p.goesOn():
+	default:
+		return false
+	}
+	info.kind = lineShape
+	if p.lastRowSaid {
+		p.inLastRow(info)
+	}
+	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one, until: info.until}}
+	info.spread = info.until != nil
+	if info.spread {
+		info.op = stitch.BindOff // a decrease
+		if sign > 0 {
+			info.op = stitch.CastOn
+		}
+	}
+	info.hidden = shapedSteps(p, n, sign*where.factor)
+	return true
+}
+
+// inLastRow takes the row of a change off the rows before it: "work 8 rows in St st, dec
+// 1 st at each end of last row" is eight rows.
+func (p *parser) inLastRow(info *lineInfo) {
+	n := len(p.piece.Lines)
+	if n == 0 || p.trying {
+		return
+	}
+	last := &p.piece.Lines[n-1].info
+	if last.kind != lineEven && last.kind != linePlain || last.counts == nil {
+		return
+	}
+	counts := make([]int, len(last.counts))
+	for i, k := range last.counts {
+		counts[i] = max(k-1, 0)
+	}
+	last.counts = counts
+}
+
+// goesOn reports whether a row goes on after a comma.
+func (p *parser) goesOn() bool {
+	return p.peek().is(",", ";") && p.startsItem(p.next+1) && !p.ahead(1).is("inc", "dec")
+}
+
+// shapeTitle passes over "Shape armholes".
+func (p *parser) shapeTitle(line *Line) bool {
+	from := p.peek().span
+	for !p.endsAt(p.next) && !p.peek().is(":", "-") {
+		if p.peek().kind != tokenWord || alarming(p.peek().text) {
+			return false
+		}
+		p.next++
+	}
+	p.passed(from.to(p.last()))
+	line.info.kind = linePassed
+	return true
+}
+
+// shapedRow passes over what a row is worked in that a change is made in: "purl 1
+// row,", "work in patt across,", "k,".
+func (p *parser) shapedRow() bool {
+	if !p.peek().is("work", "knit", "k", "purl", "p", "rib", "cont", "continue", "patt") {
+		return false
+	}
+	save := p.next
+	p.next++
+	if end := p.fabricEnd(p.next); end != 0 {
+		p.next = end
+	}
+	if p.accept("in") {
+		if end := p.fabricEnd(p.next); end != 0 {
+			p.next = end
+		}
+	}
+	for p.accept("across", "one", "row", "rnd", "round", "to", "end", "all", "sts", "even", "in", "patt", "pattern", "a") ||
+		p.peek().kind == tokenNumber && p.peek().number == 1 && p.ahead(1).is("row", "rnd", "round") && p.accept(p.peek().text) {
+	}
+	p.accept(",", ";", "-")
+	p.accept("and", "while", "but")
+	p.accept("at", "same")
+	if !p.peek().is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+		p.next = save
+		return false
+	}
+	return true
+}
+
+// changeSign reads the verb: 1 for an increase, -1 for a decrease, 0 for neither.
+func (p *parser) changeSign() int {
+	switch {
+	case p.accept("dec", "decrease", "decreasing"):
+		return -1
+	case p.accept("inc", "increase", "increasing"):
+		return 1
+	}
+	return 0
+}
+
+// placeAt reports whether a place begins at token i.
+func (p *parser) placeAt(i int) bool {
+	return p.tokens[i].is("each", "both", "evenly", "at", "either", "across")
+}
+
+// where reads where in its row the change is made.
+func (p *parser) where(info *lineInfo, from span) (place, bool) {
+	w := place{factor: 1}
+	for {
+		switch {
+		case p.acceptAny(bothEnds):
+			w.factor, w.said = 2, true
+			if p.peek().is("of") && p.markersAfter() {
+				return w, p.askMarkers(info, from)
+			}
+			p.ofEvery()
+		case p.acceptAny(oneEnd):
+			w.said = true
+			p.ofEvery()
+		case p.accept("evenly", "spaced", "equally"):
+			w.spread, w.said = true, true
+		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):
+			p.acceptAny(wholeRow)
+		case p.acceptAny(acrossRow):
+			w.spread, w.said = true, true
+		default:
+			return w, true
+		}
+	}
+}
+
+var (
+	bothEnds = wordings("at each end", "at both ends", "each end", "both ends", "at each side", "at both sides", "each side", "both sides",
+		"at each edge", "each edge", "at either end", "at either edge", "at beg and end", "at each armhole edge", "at both edges", "both edges",
+		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side", "at the side edges",
+		"at armhole edges", "on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
+	oneEnd = wordings("at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
+		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
+		"at shaped edge", "at inner edge", "at outer edge", "at left edge", "at right edge", "front edge", "in centre", "in center",
+		"in the centre", "in the center", "at centre", "at center", "in middle", "in the middle", "at front neck edge", "at raglan edge",
+		"at sleeve edge", "at seam edge", "at the armhole edge", "at the front edge", "at opening edge", "at the side edge", "on neck edge")
+	acrossRow = wordings("across row", "across the row", "across rnd", "across", "in next row", "over the row")
+	wholeRow  = wordings("the row", "the rnd", "the round", "row", "rnd", "round", "next row", "next rnd", "this row", "the next row", "all sts",
+		"last row", "sts", "the sts", "this rnd", "the last row")
+)
+
+// ofEvery passes over the "of" before a schedule.
+func (p *parser) ofEvery() {
+	save := p.next
+	p.accept("only")
+	p.accept("of", "on", "in")
+	p.accept("the")
+	if p.scheduleAhead() {
+		return
+	}
+	if p.accept("last") && p.acceptRow() {
+		p.lastRowSaid = true
+		return
+	}
+	if p.acceptRow() || p.accept("needle") {
+		return
+	}
+	if !p.accept("row") {
+		p.next = save
+	}
+}
+
+// markersAfter reports whether "of markers" comes next.
+func (p *parser) markersAfter() bool {
+	for n := range 5 {
+		if p.ahead(n).is("marker", "markers", "m", "raglan", "raglans", "st", "seam", "underarm", "centre", "center") {
+			return true
+		}
+	}
+	return false
+}
+
+// askMarkers asks how many stitches a change at markers comes to.
+func (p *parser) askMarkers(info *lineInfo, from span) bool {
+	for !p.clauseEnds() {
+		p.next++
+	}
+	p.ask(ReasonUnread, from.to(p.last()), "how many stitches is that in a row? write the row, or the count after it")
+	info.kind = lineUnread
+	return true
+}
+
+// shapedSteps is what a row of shaping comes to: all stitches as they are, but for
+// those that the change takes.
+func shapedSteps(p *parser, n []int, factor int) []Step {
+	change := make([]int, len(n))
+	last := make([]int, len(n))
+	size, takes, leaves := factor, int16(0), int16(1)
+	if factor < 0 {
+		size, takes = -factor, 2
+	}
+	for i, v := range n {
+		change[i] = min(max(v, 0)*size, MaxNumber)
+		last[i] = change[i] * int(takes)
+	}
+	return []Step{
+		{Name: "work", takes: 1, leaves: 1, RemainingStitches: last},
+		{Name: "work", takes: takes, leaves: leaves, Times: change},
+	}
+}

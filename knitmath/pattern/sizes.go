@@ -1,0 +1,255 @@
+package pattern
+
+import "strings"
+
+// sizesNamed is the number of sizes by their names, "Sizes: XS (S, M, L)", which it
+// notes; 0 if the text does not name them.
+func (p *parser) sizesNamed() int {
+	for i := 0; i < len(p.tokens)-1; i++ {
+		if !p.tokens[i].is("size", "sizes") || i > 0 && p.tokens[i-1].kind != tokenNewline && !p.tokens[i-1].is("finished", "women's", "to", "in") {
+			continue
+		}
+		j := i + 1
+		for p.tokens[j].is(":", "-", "are", "to", "fit") {
+			j++
+		}
+		if p.tokens[j].kind == tokenNewline {
+			j++
+		}
+		if names := p.sizeNames(j); len(names) > 1 && len(names) <= MaxSizes {
+			p.names = names
+			return len(names)
+		}
+	}
+	return 0
+}
+
+// sizeNames are the names at token i, up to the end of the line: "S (M, L, 2XL)".
+func (p *parser) sizeNames(i int) []string {
+	var names []string
+	name, brackets := "", false
+	put := func() {
+		if name != "" {
+			names = append(names, name)
+		}
+		name = ""
+	}
+	for ; i < len(p.tokens) && p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd; i++ {
+		switch t := &p.tokens[i]; {
+		case t.is("(", "[", "{"):
+			brackets = true
+			put()
+		case t.is(")", "]", "}", ",", ":", ";", "/", "and", "."):
+			put()
+			if t.is(")") && p.tokens[i+1].kind == tokenWord {
+				return names
+			}
+		case t.kind == tokenWord || t.kind == tokenNumber:
+			if name != "" && t.start > p.tokens[i-1].end {
+				name += " "
+			}
+			name += t.text
+			if len(name) > 24 {
+				return nil
+			}
+		case t.is("-"):
+			put()
+		}
+	}
+	put()
+	if !brackets && len(names) > 1 && len(names[0]) > 6 {
+		return nil
+	}
+	return names
+}
+
+// sizesAt is the sizes named at token i, "Size M only:", "Sizes L and XL:", "All
+// sizes:", a bit for each, and the index after them; 0 if none are.
+func (p *parser) sizesAt(i int) (mask uint32, end int) {
+	switch t := &p.tokens[i]; {
+	case t.is("all") && p.tokens[i+1].is("sizes") && p.tokens[i+2].is(":", ".", ",", "-"):
+		return 0, i + 3
+	case t.is("for") && p.tokens[i+1].is("size", "sizes"):
+		i++
+	case t.is("for") && p.tokens[i+1].is("all") && p.tokens[i+2].is("sizes"):
+		return 0, i + 3
+	case t.is("smallest", "largest", "first", "last") && p.tokens[i+1].is("size"):
+		mask = 1
+		if t.is("largest", "last") {
+			mask = 1 << (p.sizes - 1)
+		}
+		return mask, p.sizesEnd(i + 2)
+	case (t.is("other") || t.is("all") && p.tokens[i+1].is("other")) && (p.tokens[i+1].is("sizes") || p.tokens[i+2].is("sizes")):
+		for !p.tokens[i].is("sizes") {
+			i++
+		}
+		if p.sizesSaid == 0 {
+			return 0, 0
+		}
+		return (1<<p.sizes - 1) &^ p.sizesSaid, p.sizesEnd(i + 1)
+	case !t.is("size", "sizes"):
+		return 0, 0
+	}
+	mask, i = p.sizeMask(i + 1)
+	if mask == 0 {
+		return 0, 0
+	}
+	only := false
+	if p.tokens[i].is("only") {
+		only = true
+		i++
+	}
+	switch t := &p.tokens[i]; {
+	case t.is(":", "-", ",", ".", ")"):
+		return mask, i + 1
+	case only, t.kind == tokenNewline:
+		return mask, i
+	}
+	return 0, 0
+}
+
+// sizesEnd is the index after what ends the naming of sizes, 0 if it does not end.
+func (p *parser) sizesEnd(i int) int {
+	if p.tokens[i].is("only") {
+		i++
+	}
+	if p.tokens[i].is(":", ",", "-") {
+		return i + 1
+	}
+	if p.tokens[i].kind == tokenNewline {
+		return i
+	}
+	return 0
+}
+
+// unknownSizes asks which sizes are meant by "the larger sizes", or by a name that is
+// not among them.
+func (p *parser) unknownSizes() bool {
+	i := p.next
+	if p.tokens[i].is("the", "for") {
+		i++
+	}
+	named := p.tokens[i].is("size", "sizes") && p.tokens[i+1].kind == tokenWord
+	if !named && !(p.tokens[i].is("larger", "smaller", "bigger", "middle", "other", "some") && p.tokens[i+1].is("sizes", "size")) {
+		return false
+	}
+	end := 0
+	for n := i; n < i+7 && !p.endsAt(n); n++ {
+		if p.tokens[n].is(":") || p.tokens[n].is("only") {
+			end = n + 1
+			break
+		}
+	}
+	if end == 0 || named && p.section == sectionFront || named && !p.began {
+		return false
+	}
+	from := p.peek().span
+	p.next = end
+	p.accept(":")
+	p.ask(ReasonSizesUnknown, from.to(p.last()), "which sizes are these? the text does not name them")
+	line := Line{info: lineInfo{kind: lineUnread}}
+	p.finish(&line, from)
+	return true
+}
+
+// sizeMask reads "M", "1 and 2", "L, XL and 2XL" at token i.
+func (p *parser) sizeMask(i int) (mask uint32, end int) {
+	for i < len(p.tokens)-1 {
+		size, next := p.sizeAt(i)
+		if size < 0 {
+			return mask, i
+		}
+		mask |= 1 << size
+		i = next
+		for p.tokens[i].is(",", "and", "&", "or", "(", ")", "/") {
+			if end, _ := p.sizeAt(i + 1); end < 0 && !p.tokens[i+1].is("and", "&") {
+				return mask, i
+			}
+			i++
+		}
+	}
+	return mask, i
+}
+
+// sizeAt is the size, from 0, whose name or number stands at token i; -1 for none.
+func (p *parser) sizeAt(i int) (size, end int) {
+	best, length := -1, 0
+	for k, name := range p.names {
+		if n := p.nameLength(i, name); n > length {
+			best, length = k, n
+		}
+	}
+	if best >= 0 {
+		return best, i + length
+	}
+	if t := &p.tokens[i]; t.kind == tokenNumber && t.number >= 1 && int(t.number) <= p.sizes && p.names == nil {
+		return int(t.number) - 1, i + 1
+	}
+	return -1, i
+}
+
+// nameLength is how many tokens from i on spell a name, 0 if they do not.
+func (p *parser) nameLength(i int, name string) int {
+	var b strings.Builder
+	for n := 0; n < 4 && i+n < len(p.tokens); n++ {
+		t := &p.tokens[i+n]
+		if n > 0 && t.start > p.tokens[i+n-1].end {
+			b.WriteByte(' ')
+		}
+		b.WriteString(t.text)
+		if b.String() == name {
+			return n + 1
+		}
+		if !strings.HasPrefix(name, b.String()) {
+			return 0
+		}
+	}
+	return 0
+}
+
+// sizesOnly reads for which sizes what follows is: to the end of the line, or, where
+// nothing follows in it, to the next blank line or word of sizes.
+func (p *parser) sizesOnly() bool {
+	if !p.lineStart() && !p.tokens[p.next-1].is(".") {
+		return false
+	}
+	mask, end := p.sizesAt(p.next)
+	if end == 0 {
+		return p.unknownSizes()
+	}
+	p.sizesSaid |= mask
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	p.finish(&Line{info: lineInfo{kind: linePassed}}, from)
+	p.forSizes = mask
+	if p.peek().kind == tokenNewline || p.peek().kind == tokenEnd {
+		return true
+	}
+	if mask == 0 {
+		return true
+	}
+	for p.peek().kind != tokenNewline && p.peek().kind != tokenEnd {
+		first := p.next
+		for p.peek().is(".", ";", ",") {
+			p.next++
+		}
+		if p.endsAt(p.next) {
+			continue
+		}
+		if _, more := p.sizesAt(p.next); more != 0 {
+			break
+		}
+		p.sentence()
+		if p.next == first {
+			p.next++
+		}
+	}
+	p.forSizes = 0
+	return true
+}
+
+// isFor reports whether a line is for a size, counted from 0.
+func (info *lineInfo) isFor(size int) bool {
+	return info.forSizes == 0 || info.forSizes>>size&1 == 1
+}

@@ -1,0 +1,260 @@
+package pattern
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+// defined is a stitch pattern that the text defines: its name and its rows.
+type defined struct {
+	words []string // of the name, without "stitch" and "pattern"
+	from  int      // its first line
+	lines []int16  // in the order of their numbers; nil while it is being defined, or when it has a gap
+}
+
+// nameless are words of a name that do not tell one stitch pattern from another.
+var nameless = map[string]bool{"stitch": true, "st": true, "pattern": true, "patt": true, "pat": true, "the": true, "sts": true,
+	"stitches": true, "panel": true, "ribbing": true, "chart": true, "in": true, "of": true, "and": true}
+
+// patternHeading reports whether a line names a stitch pattern that is defined below
+// it: "Moss stitch (odd number of sts)", "Leaf lace, multiple of 8 plus 1".
+func (p *parser) patternHeading(i, end int) bool {
+	named, counted := false, false
+	for n := i; n < end && n < i+24; n++ {
+		switch t := &p.tokens[n]; {
+		case t.is("multiple", "mult", "odd", "even", "panel", "worked", "any"):
+			counted = true
+		case t.is("stitch", "pattern", "patt", "rib", "lace", "st", "ribbing", "cable", "panel", "texture", "border"):
+			named = true
+		case n == i && (directing[t.text] || t.kind != tokenWord), t.kind == tokenStar:
+			return false
+		}
+	}
+	if p.tokens[end-1].is(".") {
+		return false
+	}
+	next := end + 1
+	rows := next < len(p.tokens) && p.labelEnd(next) != 0
+	return rows && (counted || named && !p.anyNumber(i, end))
+}
+
+// beginPattern begins the definition of a stitch pattern where a heading names one:
+// its rows are worked only where the text says so. After the cast-on a heading
+// alone is no definition, unless it says how many stitches the pattern needs.
+func (p *parser) beginPattern(i, end int, text string) {
+	low := strings.ToLower(text)
+	counted := strings.Contains(low, "multiple") || strings.Contains(low, "mult of") || strings.Contains(low, "number of st") ||
+		strings.Contains(low, "panel of") || strings.Contains(low, "worked over")
+	if p.began && !counted {
+		return
+	}
+	var words []string
+	for n := i; n < end; n++ {
+		t := &p.tokens[n]
+		if t.is("(", ":", ",", "-") || t.kind == tokenNumber {
+			break
+		}
+		if t.kind == tokenWord && !nameless[t.text] {
+			words = append(words, t.text)
+		}
+	}
+	p.patterns = append(p.patterns, defined{words: words, from: len(p.piece.Lines)})
+	p.current = len(p.patterns)
+}
+
+// endPattern ends the definition of a stitch pattern.
+func (p *parser) endPattern() {
+	if p.current == 0 {
+		return
+	}
+	d := &p.patterns[p.current-1]
+	d.lines = p.rowsFrom(d.from)
+	p.current = 0
+}
+
+// blankLine ends a definition that has rows.
+func (p *parser) blankLine() {
+	if p.current > 0 && len(p.piece.Lines) > p.patterns[p.current-1].from && p.began {
+		p.endPattern()
+	}
+	p.forSizes = 0
+}
+
+// rowsFrom are the rows of the lines from one on, in the order of their numbers;
+// nil if they have gaps.
+func (p *parser) rowsFrom(from int) []int16 {
+	var byNumber []int16
+	var unnumbered []int16
+	for i := from; i < len(p.piece.Lines); i++ {
+		l := &p.piece.Lines[i]
+		if l.info.kind != lineRow {
+			continue
+		}
+		if l.info.ranges == nil {
+			unnumbered = append(unnumbered, int16(i))
+		}
+		for _, q := range l.info.ranges {
+			if q.last > 500 {
+				return nil
+			}
+			for len(byNumber) < int(q.last) {
+				byNumber = append(byNumber, -1)
+			}
+			for n := q.first; n <= q.last; n++ {
+				byNumber[n-1] = int16(i)
+			}
+		}
+	}
+	p.looked += len(byNumber)
+	for i := from; i < len(p.piece.Lines); i++ {
+		if info := &p.piece.Lines[i].info; info.every != everyNone && info.kind == lineRow {
+			byNumber, unnumbered = ruledRows(byNumber, unnumbered, int16(i), info)
+		}
+	}
+	if byNumber == nil {
+		return unnumbered
+	}
+	for _, line := range byNumber {
+		if line < 0 {
+			return nil
+		}
+	}
+	return byNumber
+}
+
+// ruledRows fills the gaps for which a line stands: "Row 2 and all WS rows".
+func ruledRows(byNumber, unnumbered []int16, line int16, info *lineInfo) (numbered, alone []int16) {
+	if byNumber == nil {
+		return nil, unnumbered
+	}
+	start := 0
+	switch {
+	case info.ranges != nil:
+		start = int(info.ranges[len(info.ranges)-1].last) - 1
+	case info.every == everyWS || info.every == everyEven:
+		start = 1
+	}
+	if start%2 == 1 && len(byNumber)%2 == 1 {
+		byNumber = append(byNumber, -1)
+	}
+	step := 2
+	if info.every == everyAll {
+		step = 1
+	}
+	for n := start; n < len(byNumber); n += step {
+		if byNumber[n] < 0 {
+			byNumber[n] = line
+		}
+	}
+	return byNumber, unnumbered
+}
+
+// define ends the last definition. Rows before the first cast-on that no heading
+// names are worked only where the text says so, too.
+func (p *parser) define() {
+	p.endPattern()
+	lines := p.piece.Lines
+	first := -1
+	for i := range lines {
+		if lines[i].info.kind == lineCastOn && !lines[i].info.adds {
+			first = i
+			break
+		}
+	}
+	if p.given {
+		return
+	}
+	for i := 0; i < first; i++ {
+		lines[i].info.defined = true
+	}
+}
+
+// patternAt is the stitch pattern of the text whose name stands at token i: the
+// index after it, and its number from 1; 0 if there is none.
+func (p *parser) patternAt(i int) (end, number int) {
+	for k := len(p.patterns) - 1; k >= 0; k-- {
+		words := p.patterns[k].words
+		if len(words) == 0 {
+			continue
+		}
+		n, at := 0, i
+		for n < len(words) && at < len(p.tokens) {
+			t := &p.tokens[at]
+			if t.is(words[n]) {
+				n++
+			} else if !nameless[t.text] || n == 0 && !t.is("the") {
+				break
+			}
+			at++
+		}
+		if n < len(words) {
+			continue
+		}
+		for p.tokens[at].kind == tokenWord && nameless[p.tokens[at].text] && !p.tokens[at].is("and", "in", "of") {
+			at++
+		}
+		return at, k + 1
+	}
+	return 0, 0
+}
+
+// fabricEnd is the index after the name of a stitch pattern that every knitter knows
+// and that keeps the count, at token i: "St st", "k2, p2 rib", "1x1 rib"; 0 if there
+// is none.
+func (p *parser) fabricEnd(i int) int {
+	from := i
+	for p.tokens[i].is("reverse", "rev", "twisted", "double", "single", "broken", "fisherman's", "est", "established", "plain", "the", "a") {
+		i++
+	}
+	switch t := &p.tokens[i]; {
+	case t.is("st", "stocking", "stockinette") && p.tokens[i+1].is("st", "stitch"):
+		return i + 2
+	case t.is("st") && p.tokens[i+1].is("-") && p.tokens[i+2].is("st"):
+		return i + 3
+	case t.kind == tokenWord && draft.Fabric(t.text):
+		i++
+		for p.tokens[i].is("st", "stitch", "patt", "pattern", "pat", "ribbing", "rib", "ridge", "ridges") {
+			i++
+		}
+		return i
+	}
+	if end := p.ribEnd(i); end != 0 {
+		return end
+	}
+	if i > from+1 && p.tokens[i-1].is("est", "established") {
+		return i
+	}
+	return 0
+}
+
+// ribEnd is the index after "k2, p2 rib", "1x1 rib", "2/2 rib".
+func (p *parser) ribEnd(i int) int {
+	stitches := 0
+	for n := 0; n < 24; n++ {
+		switch t := &p.tokens[min(i+n, len(p.tokens)-1)]; {
+		case t.is("rib", "ribbing") && stitches > 0:
+			return i + n + 1
+		case t.is("rib", "ribbing"), t.kind == tokenEnd, t.kind == tokenNewline, t.is("."):
+			return 0
+		case t.kind == tokenNumber, t.is(",", "/", "x", "by", "k", "p", "tbl", "-", "*", "(", ")"), t.kind == tokenStar:
+			stitches++
+		case ribWord(t.text):
+			stitches++
+		default:
+			return 0
+		}
+	}
+	return 0
+}
+
+// ribWord is "k2", "p2tbl", "x1" or "k2/p2", "k1-p1".
+func ribWord(word string) bool {
+	for _, part := range strings.FieldsFunc(word, func(c rune) bool { return c == '/' || c == '-' }) {
+		base, _, _, ok := split(part)
+		if (!ok || base != "k" && base != "p") && (part[0] != 'x' || len(part) < 2 || part[1] < '0' || part[1] > '9') {
+			return false
+		}
+	}
+	return word != ""
+}

@@ -1,0 +1,246 @@
+package pattern
+
+import (
+	"unicode"
+
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// tail reads what follows a direction in its sentence: its claim, the side of its
+// last row, and words of how, with what and where, which change no count. It stops
+// before the next direction or row and reports whether one follows. Whatever it
+// does not understand it asks about.
+func (p *parser) tail(line *Line) bool {
+	info := &line.info
+	for info.kind != lineUnread {
+		p.looked++
+		first := p.next
+		t := p.peek()
+		switch {
+		case p.claimAhead() && !(t.is("(") && p.listFollows()):
+			if !p.claim(line) {
+				info.kind = lineUnread
+			}
+		case t.kind == tokenNewline && p.wrapped():
+			p.next++
+		case t.kind == tokenEnd || t.kind == tokenNewline:
+			return false
+		case t.is("."):
+			if p.next++; p.claimAhead() {
+				continue
+			}
+			p.next--
+			return false
+		case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
+			p.next++
+			if p.nextClause() {
+				return true
+			}
+		case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
+			p.ending(info)
+		case t.is("beg", "beginning", "starting", "start", "begin"):
+			p.starting()
+		case t.is("(", "[") && p.remarkEnd(p.next) != 0:
+			p.next = p.remarkEnd(p.next)
+		case p.harmlessWord():
+		case p.afterWith():
+		default:
+			p.asked(info)
+		}
+		if p.next == first {
+			p.next++
+		}
+	}
+	return false
+}
+
+// listFollows reports whether brackets hold the numbers of other sizes.
+func (p *parser) listFollows() bool {
+	end, n := p.listEnd(p.next)
+	return end != 0 && n > 1 && n != p.sizes
+}
+
+// nextClause reports whether a direction or a row begins after a comma or "and".
+func (p *parser) nextClause() bool {
+	t := p.peek()
+	if p.peek().is("and", "then", "now") {
+		save := p.next
+		p.next++
+		ok := p.nextClause()
+		p.next = save
+		return ok
+	}
+	if t.kind == tokenWord && leadIns[t.text] {
+		return p.leadEnd(p.next) != 0
+	}
+	return p.labelEnd(p.next) != 0 || p.directionAhead() || p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
+		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
+}
+
+// wrapped reports whether a sentence goes on after a line break.
+func (p *parser) wrapped() bool {
+	next := p.ahead(1)
+	if p.peek().number > 1 || next.kind == tokenEnd || next.kind == tokenNewline || p.labelEnd(p.next+1) != 0 || p.verbAt(p.next+1) {
+		return false
+	}
+	c := rune(p.found.source[next.start])
+	return unicode.IsLower(c) && draft.Manner(next.text)
+}
+
+// ending reads "ending with a WS row" and "ending with RS facing for next row".
+func (p *parser) ending(info *lineInfo) {
+	for n := 0; n < 8; n++ {
+		t := p.ahead(n)
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
+			break
+		}
+		side := p.sideOf(min(p.next+n, len(p.tokens)-2))
+		if side == stitch.SideUnspecified {
+			if n > 0 && n < 6 && p.ahead(n).is("k", "knit", "p", "purl") && p.ahead(n+1).row() {
+				p.next += n + 2
+				return
+			}
+			continue
+		}
+		p.next += n + 1
+		p.accept("side")
+		if p.accept("facing") {
+			side = side.Other()
+		}
+		info.endSide = side
+		return
+	}
+	p.next++
+}
+
+// starting passes over "beg with a k row", "beg and ending RS rows with k2".
+func (p *parser) starting() {
+	for n := 1; n < 9; n++ {
+		t := p.ahead(n)
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
+			break
+		}
+		if t.is("with") {
+			p.next += n + 1
+			p.accept("a", "an", "the")
+			if p.peek().kind == tokenWord {
+				p.next++
+			}
+			return
+		}
+	}
+	p.next++
+}
+
+// afterWith passes over the words that name yarn or needle after "with" or "using",
+// up to a comma or the end.
+func (p *parser) afterWith() bool {
+	if !p.peek().is("with", "using", "for", "along", "onto", "over", "around", "across", "on", "from", "at", "in", "to", "into") {
+		return false
+	}
+	n := 1
+	for ; n < 14; n++ {
+		t := p.ahead(n)
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";", "(") || t.is("and", "then") {
+			break
+		}
+		if t.kind == tokenStar || t.kind == tokenNumber && !p.measured(p.next+n) ||
+			t.kind == tokenWord && (alarming(t.text) && !t.is("holder", "holders") || p.alarmingStitch(p.next+n, p.next, true)) {
+			return false
+		}
+	}
+	if n < 2 {
+		return false
+	}
+	p.next += n
+	return true
+}
+
+// harmlessWord passes over a word of how, with what or where, and over a length.
+func (p *parser) harmlessWord() bool {
+	t := p.peek()
+	switch {
+	case t.kind == tokenNumber:
+		end := p.measuredEnd(p.next)
+		if end == 0 {
+			return false
+		}
+		p.next = end
+		return true
+	case t.is("(", "[", "\"", "/", "%", "'", "+"):
+		return t.is("\"", "/", "%", "'", "+") && p.pass1()
+	case t.kind != tokenWord:
+		return false
+	case p.untold(p.next):
+		return false
+	}
+	if draft.Manner(t.text) || !p.notation(t.text) && !reserved[t.text] && !alarming(t.text) && !directing[t.text] && len(t.text) > 3 &&
+		!counting[t.text] {
+		p.next++
+		return true
+	}
+	return false
+}
+
+// counting are words of how often, how many or when: they change a count where they
+// are not understood.
+var counting = map[string]bool{"few": true, "several": true, "some": true, "many": true, "every": true, "each": true, "alternate": true,
+	"alternately": true, "another": true, "further": true, "again": true, "more": true, "once": true, "twice": true, "additional": true,
+	"simultaneously": true, "same-time": true, "other": true, "half": true, "double": true, "opposite": true, "reversing": true,
+	"accordingly": true, "respectively": true}
+
+// untold reports whether a phrase that says how often stands at token i: it is
+// followed only where it was expected.
+func (p *parser) untold(i int) bool { return p.phraseEnd(i, untoldPhrases) != 0 }
+
+var untoldPhrases = wordings("at the same time", "at same time", "a few", "as many", "as needed", "as necessary", "as desired",
+	"every row", "each row", "every rnd", "every other", "every rs", "every ws", "and at", "at each end", "each end", "each side of",
+	"evenly spread", "spread evenly", "over the length", "evenly spaced over", "as for", "to match", "as on", "other side", "second side", "on each side", "as before but")
+
+func (p *parser) pass1() bool {
+	p.next++
+	return true
+}
+
+// measured reports whether the number at token i is a length or a size, not a count.
+func (p *parser) measured(i int) bool { return p.measuredEnd(i) != 0 }
+
+// measuredEnd is the index after a number with a unit of length or weight, or the
+// number of a needle; 0 if it is none.
+func (p *parser) measuredEnd(i int) int {
+	if p.tokens[i].kind != tokenNumber {
+		return 0
+	}
+	end, _ := p.sizedEnd(i)
+	for end < len(p.tokens)-1 && (p.tokens[end].is("-", "/", "\"", "'") || p.tokens[end].kind == tokenNumber && p.tokens[end-1].is("/", "-")) {
+		end++
+	}
+	t := &p.tokens[end]
+	switch {
+	case t.is("cm", "cms", "mm", "in", "ins", "inch", "inches", "m", "yd", "yds", "yards", "metres", "meters", "g", "oz", "%", "ball",
+		"balls", "needle", "needles", "dpn", "dpns", "double-pointed", "circular", "circulars", "strand", "strands"):
+		return end + 1
+	case p.tokens[i-1].is("us", "uk", "size", "no", "needle", "needles", "chart", "about", "measures", "approx", "approximately", "#",
+		"than", "least"):
+		return end
+	case p.tokens[end-1].is("\"", "'"):
+		return end
+	}
+	return 0
+}
+
+// asked asks about words after a direction that were not understood, up to the end
+// of their clause.
+func (p *parser) asked(info *lineInfo) {
+	from := p.peek().span
+	for {
+		p.next++
+		t := p.peek()
+		if p.endsAt(p.next) || t.is(",", ";") || t.is("then") {
+			break
+		}
+	}
+	p.ask(ReasonUnread, from.to(p.last()), "not understood here, and it may change the count")
+	info.kind = lineUnread
+}
