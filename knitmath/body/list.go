@@ -52,5 +52,5 @@ func ListBodySizes(in ListInput) (List, error) {
 	return out, nil
 }
 
-// Cost is the price of a list: a step for each row there is.
-func (ListInput) Cost() int { return 10 + len(sizes) }
+// Cost is the price of a list: two steps for each row there is.
+func (ListInput) Cost() int { return 10 + 2*len(sizes) }
