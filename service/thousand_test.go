@@ -13,7 +13,9 @@ import (
 // unlikePlans are the reasons of notices that say of a plan that it counts right and is
 // not what hands like, cloth bears or bodies are. Ordinary plans raise none of them.
 var unlikePlans = []string{
-	"DECREASED_EVERY_ROW", "SHAPED_AT_AN_END", "TURNS_AT_EVERY_STITCH", "UNUSUAL_RATIO", "STEEPER_THAN_ONE_STITCH_A_TURN", "DOUBLES_STAND_OUT",
+	"DECREASED_EVERY_ROW", "SHAPED_AT_AN_END", "TURNS_AT_EVERY_STITCH", "UNUSUAL_RATIO",
+	"STEEPER_THAN_ONE_STITCH_A_TURN", "DOUBLES_STAND_OUT",
+	"RUFFLES", "DEPTH_UNLIKE_BODIES", "NECK_BELOW_HEAD", "SLEEVE_BELOW_HAND",
 }
 
 // hardPlans are the reasons of notices that say that no easy plan was found.

@@ -33,14 +33,14 @@ type allowed struct {
 }
 
 // steady is how many stitches a decrease round of a schedule may take, so that the
-// rounds of a yoke take about as much as the schedule would have them: at least half, at
-// most half as much again, and never more than a third, or than the schedule takes there,
+// rounds of a yoke take about as much as the schedule would have them: at least three
+// quarters, at most a quarter as much again, and never more than a third, or than the schedule takes there,
 // to the stitch. Own choice.
 type steady struct{ fewest, most int }
 
 func steadyBetween(before, wanted float64) steady {
 	lost := thousandths(before - wanted)
-	return steady{fewest: max(1, int(lost/2000)), most: int(measure.CeilDiv(3*lost, 2000)) + 1}
+	return steady{fewest: max(1, int(3*lost/4000)), most: int(measure.CeilDiv(5*lost, 4000)) + 1}
 }
 
 const (

@@ -134,18 +134,25 @@ func (y *circular) answer(in CircularInput) Circular {
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
 	out.Notices = append(out.Notices, y.countNotices()...)
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
+	out.Notices = append(out.Notices, worn{y.st.SizeCm(y.body), y.st.SizeCm(y.sleeve), out.NeckCm, out.DepthCm, y.depthField, in.DisplayUnit}.notices()...)
 	if in.WithOutline {
 		out.Outline = y.outline(out)
 	}
 	return out
 }
 
-// ruffles remarks on the rounds that lose more than a flat disc would.
+// blockedOut is how steep a round may be that still lies flat when it is blocked. The
+// percentage system's own yokes come to 1.12, and are knit by the thousand. Common
+// practice.
+const blockedOut = 1.15
+
+// ruffles remarks on the rounds that lose more than a flat disc would, and more than
+// blocking takes up.
 func (y *circular) ruffles() []report.Notice {
 	var notices []report.Notice
 	for i, r := range y.written {
 		lost := r.StartStitches - r.EndStitches
-		if r.Adjusts || r.Steepness <= 1 || len(y.bands) > 0 && y.steepness(lost, y.plainAbove(i)) <= 1 {
+		if r.Adjusts || r.Steepness <= blockedOut || len(y.bands) > 0 && y.steepness(lost, y.plainAbove(i)) <= blockedOut {
 			continue
 		}
 		notices = append(notices, report.Notice{Reason: Ruffles,

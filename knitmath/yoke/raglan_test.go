@@ -1,11 +1,13 @@
 package yoke
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 )
 
 // Body 200, sleeve 66, underarm 16: 268 joined, the sleeves 50 each, front and
@@ -122,11 +124,12 @@ func TestRaglanSteepness(t *testing.T) {
 		t.Fatal(err)
 	}
 	knittest.Near(t, "steepness of a flat square", out.Steepness, 1, 1e-12)
-	if len(out.Notices) != 0 {
+	ruffles := func(n report.Notice) bool { return n.Reason == Ruffles }
+	if slices.ContainsFunc(out.Notices, ruffles) {
 		t.Errorf("notices %v", out.Notices)
 	}
 	in.Gauge.Rows = 30 // the same stitches lost over two thirds of the depth
-	if out, err = PlanRaglan(in); err != nil || len(out.Notices) != 1 || out.Notices[0].Reason != "RUFFLES" {
+	if out, err = PlanRaglan(in); err != nil || !slices.ContainsFunc(out.Notices, ruffles) {
 		t.Errorf("notices %v, %v", out.Notices, err)
 	}
 }

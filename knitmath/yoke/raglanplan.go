@@ -21,10 +21,11 @@ func (r raglan) answer(in RaglanInput) Raglan {
 	out.NeckCm = r.st.SizeCm(out.NeckStitches)
 	// Two edges each of back and front, and of both sleeves.
 	out.Steepness = (2*out.Back.EdgeAngleDegrees + 2*out.Front.EdgeAngleDegrees + 4*out.Sleeve.EdgeAngleDegrees) / 360
-	if out.Steepness > 1 {
+	if out.Steepness > blockedOut {
 		out.Notices = append(out.Notices, report.Notice{Reason: Ruffles, Description: "the edges lean " +
 			measure.Decimal(out.Steepness, 2) + " times as much as those of a flat piece; the fabric ruffles rather than lies"})
 	}
+	out.Notices = append(out.Notices, worn{r.st.SizeCm(r.body), r.st.SizeCm(r.sleeve), out.NeckCm, out.DepthCm, r.depthField, in.DisplayUnit}.notices()...)
 	if !d.easy {
 		out.Notices = append(out.Notices, d.manyRunsNotice())
 	}

@@ -4,9 +4,9 @@ import "example.com/knitmath/knitmath/report"
 
 // The reasons of notices in this room.
 const (
-	// Ruffles: the fabric has more edge than lies flat. Sent for every round of a
-	// circular yoke whose steepness is more than 1 (around bands, only where it
-	// would be over the rounds above it too), and once for a raglan whose steepness
+	// Ruffles: the fabric has more edge than lies flat when it is blocked. Sent for every
+	// round of a circular yoke whose steepness is more than 1.15 (around bands, only where
+	// it would be over the rounds above it too), and once for a raglan whose steepness
 	// is. Field is empty: it is the yoke's depth, neck and schedule together; the
 	// description has the number of the round.
 	Ruffles report.Reason = "RUFFLES"
@@ -24,4 +24,13 @@ const (
 	// since every plan in which they are would depart too far from the straight lines.
 	// Field is "excess_stitches".
 	ManyRuns report.Reason = "MANY_RUNS"
+	// DepthUnlikeBodies: the yoke is less than 0.30 of the body's flat width deep, or more
+	// than 0.65. Field is that of the depth.
+	DepthUnlikeBodies report.Reason = "DEPTH_UNLIKE_BODIES"
+	// NeckBelowHead: the neck, stretched to 1.6 times its width, does not go over the head
+	// of somebody who wears such a body. Field is empty.
+	NeckBelowHead report.Reason = "NECK_BELOW_HEAD"
+	// SleeveBelowHand: the sleeve, stretched to 1.3 times its width, does not go over the
+	// hand of somebody who wears such a body. Field is empty.
+	SleeveBelowHand report.Reason = "SLEEVE_BELOW_HAND"
 )

@@ -561,9 +561,9 @@ type PlanCircularYokeRequest struct {
 	// the least sum of items, one more for each round and four more for a round that is
 	// not easy, then the least sum of squared departures. For each round the 64 counts nearest
 	// to the schedule's are looked at, fewer where more than 29 rounds may change the
-	// count. Without bands no round takes less than half of what the schedule takes there,
-	// more than half as much again, or more than a third and more than the schedule, to the
-	// stitch. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
+	// count. Without bands no round takes less than three quarters of what the schedule
+	// takes there, more than a quarter as much again, or more than a third and more than
+	// the schedule, to the stitch. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
 	// way, where no other change lies below round 3, or 4 with a raise below all of them.
 	// Only with the default spread may stitches be left over.
 	DeparturePercent *float64 `protobuf:"fixed64,18,opt,name=departure_percent,json=departurePercent,proto3,oneof" json:"departure_percent,omitempty"`
@@ -1124,9 +1124,15 @@ type PlanCircularYokeResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - RUFFLES, at no field: a round loses more of the circumference than a flat
-	//     disc would; the description says which. Around bands it is said of one that
-	//     would ruffle over the rounds above it too.
+	//   - RUFFLES, at no field: a round loses more than 1.15 times as much of the
+	//     circumference as a flat disc would; the description says which. Around bands it
+	//     is said of one that would ruffle over the rounds above it too.
+	//   - DEPTH_UNLIKE_BODIES, at the field of the depth: the yoke is less than 0.30 or more
+	//     than 0.65 of the body's flat width deep.
+	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
+	//     go over the head of somebody who wears such a body; not said of toys, with a body
+	//     of less than 45 cm.
+	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
 	//   - FAR_FROM_SCHEDULE, at repeat_stitches of the band: its count is far from
 	//     what the schedule wants there; the description says by how much.
 	//   - MORE_THAN_A_THIRD, at bands: a round around bands takes more than a third of its
@@ -1862,8 +1868,13 @@ type PlanRaglanResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - RUFFLES, at no field: the edges of all parts together lean more than those
-	//     of a flat piece.
+	//   - RUFFLES, at no field: the edges of all parts together lean more than 1.15 times
+	//     as much as those of a flat piece.
+	//   - DEPTH_UNLIKE_BODIES, at the field of the depth: the raglan is less than 0.30 or more
+	//     than 0.65 of the body's flat width deep.
+	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
+	//     go over the head of somebody who wears such a body.
+	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
 	//   - MANY_RUNS, at excess_stitches: no plan in which each part decreases at one run of
 	//     intervals or two lies near enough to the straight lines; the nearest choice of
 	//     rounds is given. The text may say how much more excess would allow one.

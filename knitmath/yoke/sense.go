@@ -1,0 +1,89 @@
+package yoke
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// Bounds of a yoke's depth, in parts of the body's flat width, beyond which it is
+// remarked on. An armhole is 0.34 to 0.50 of half the chest deep (Craft Yarn Council,
+// babies to women 5X, from memory, in part read in a reprint). A body is knit with some
+// centimetres of ease, and a yoke goes on above the armhole for some: 0.38 to 0.53 over
+// a thousand ordinary questions. The bounds leave room on both sides. Own choice.
+const (
+	shallowest = 0.30
+	deepest    = 0.65
+)
+
+// Stretch of edges. The neck's is the most of what a ribbed edge commonly gives, 1.3 to
+// 1.6 times (from memory); a sleeve in stockinette gives less. Common practice.
+const (
+	neckStretch   = 1.6
+	sleeveStretch = 1.3
+)
+
+// A wearer is who a body of so many centimetres is knit for.
+type wearer struct{ bodyCm, headCm, handCm float64 }
+
+// wearers, from the smallest: a body 5 cm wider than the chest, the head of
+// the second centile of that age, since none smaller is to be counted on (UK-WHO and UK90
+// growth charts, girls), and the girth of the hand, for which children have no better
+// source than a shop's list. What lies between is between; who is larger
+// has the last one's, and who is smaller is a toy.
+var wearers = []wearer{{45, 37, 10.5}, {55, 44.5, 13}, {68, 49.5, 15}, {80, 52.5, 17.5}}
+
+// wearerOf is who a body is knit for; ok is false for a toy.
+func wearerOf(bodyCm float64) (w wearer, ok bool) {
+	if bodyCm < wearers[0].bodyCm {
+		return wearer{}, false
+	}
+	for i, above := range wearers[1:] {
+		if below := wearers[i]; bodyCm < above.bodyCm {
+			part := (bodyCm - below.bodyCm) / (above.bodyCm - below.bodyCm)
+			return wearer{bodyCm, below.headCm + part*(above.headCm-below.headCm), below.handCm + part*(above.handCm-below.handCm)}, true
+		}
+	}
+	return wearers[len(wearers)-1], true
+}
+
+// worn is what of a yoke has to go round somebody.
+type worn struct {
+	bodyCm, sleeveCm, neckCm, depthCm float64
+	depthField                        string
+	unit                              measure.DisplayUnit
+}
+
+// notices are the remarks on a yoke that counts right and that bodies are not like.
+func (w worn) notices() []report.Notice {
+	var list []report.Notice
+	flat := w.bodyCm / 2
+	if part := w.depthCm / flat; part < shallowest || part > deepest {
+		than, bound := "shallower", shallowest
+		if part > deepest {
+			than, bound = "deeper", deepest
+		}
+		list = append(list, report.Notice{Reason: DepthUnlikeBodies, Field: w.depthField,
+			Description: "the yoke is " + w.unit.Size(w.depthCm) + " deep, which is " + than + " than bodies are: of a body of " +
+				w.unit.Size(flat) + " across, " + w.unit.Size(bound*flat)})
+	}
+	who, ok := wearerOf(w.bodyCm)
+	if !ok {
+		return list
+	}
+	if w.neckCm*neckStretch < who.headCm {
+		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch, "a head of "+w.unit.Size(who.headCm),
+			"it needs more stitches, an opening, or a bind-off that gives more"))
+	}
+	if w.sleeveCm*sleeveStretch < who.handCm {
+		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch, "a hand of "+w.unit.Size(who.handCm),
+			"it needs more stitches"))
+	}
+	return list
+}
+
+func tightNotice(reason report.Reason, edge string, stretch float64, what, remedy string) report.Notice {
+	return report.Notice{Reason: reason, Description: edge + ", stretched to " + strconv.FormatFloat(stretch, 'f', -1, 64) +
+		" times that, does not go over " + what + ", as wearers of this body have; " + remedy}
+}

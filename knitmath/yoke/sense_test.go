@@ -1,0 +1,69 @@
+package yoke
+
+import (
+	"slices"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
+)
+
+// What is remarked on is worked out again from the sizes in the answer, for yokes and
+// raglans from toys to the largest, shallow and deep, wide and narrow.
+func TestRemarksOnWhoWearsIt(t *testing.T) {
+	seen := map[report.Reason]int{}
+	remarks := func(of []report.Notice) []report.Reason {
+		var list []report.Reason
+		for _, n := range of {
+			switch n.Reason {
+			case DepthUnlikeBodies, NeckBelowHead, SleeveBelowHand:
+				list = append(list, n.Reason)
+				seen[n.Reason]++
+			}
+		}
+		return list
+	}
+	// The head and the hand by the body's width, by hand from the table's rows.
+	heads := map[float64][2]float64{30: {0, 0}, 45: {37, 10.5}, 50: {40.75, 11.75}, 60: {44.5 + 25.0/13, 13 + 10.0/13},
+		80: {52.5, 17.5}, 150: {52.5, 17.5}}
+	for body, who := range heads {
+		for _, depth := range []float64{0.1, 0.14, 0.16, 0.32, 0.34} { // of the body around
+			for _, sleeve := range []float64{0.15, 0.3, 0.36} {
+				for neck := 0.2; neck < 0.7; neck += 0.09 {
+					stitches := func(part float64) *int { return knittest.Ptr(int(2*body*part + 0.5)) }
+					g := &gauge.Gauge{Stitches: 20, Rows: 28}
+					in := CircularInput{Gauge: g, BodyStitches: int(2 * body), SleeveStitches: stitches(sleeve), UnderarmStitches: stitches(0.04),
+						NeckStitches: stitches(neck), DepthRounds: knittest.Ptr(int(2.8*body*depth + 0.5))}
+					out, err := PlanCircularYoke(in)
+					if err != nil {
+						continue
+					}
+					var want []report.Reason
+					if part := out.DepthCm / body * 2; part < 0.3 || part > 0.65 {
+						want = append(want, DepthUnlikeBodies)
+					}
+					if 1.6*out.NeckCm < who[0] {
+						want = append(want, NeckBelowHead)
+					}
+					if 1.3*float64(out.SleeveStitches)/2 < who[1] {
+						want = append(want, SleeveBelowHand)
+					}
+					if got := remarks(out.Notices); !slices.Equal(got, want) {
+						t.Fatalf("%+v: %v, want %v: %v deep, neck %v", in, got, want, out.DepthCm, out.NeckCm)
+					}
+					raglan, err := PlanRaglan(RaglanInput{Gauge: g, BodyStitches: in.BodyStitches, SleeveStitches: in.SleeveStitches,
+						UnderarmStitches: in.UnderarmStitches, DepthRounds: in.DepthRounds})
+					if err == nil && slices.Contains(remarks(raglan.Notices), DepthUnlikeBodies) != slices.Contains(want, DepthUnlikeBodies) {
+						t.Fatalf("%+v: of a raglan %v", in, raglan.Notices)
+					}
+				}
+			}
+		}
+	}
+	for _, reason := range []report.Reason{DepthUnlikeBodies, NeckBelowHead, SleeveBelowHand} {
+		if seen[reason] < 10 {
+			t.Errorf("%v: the sweep has shrunk", seen)
+		}
+	}
+}
