@@ -21,6 +21,7 @@
 //   - [example.com/knitmath/knitmath/swatch]: readings into a gauge;
 //   - [example.com/knitmath/knitmath/yarn]: what a yarn is;
 //   - [example.com/knitmath/knitmath/yardage]: how much of it is needed, and whether it lasts;
+//   - [example.com/knitmath/knitmath/handspun]: yarn that its knitter spins;
 //   - [example.com/knitmath/knitmath/outline]: a plan as lines to draw;
 //   - [example.com/knitmath/knitmath/pattern]: written instructions read, worked,
 //     checked, written and mirrored.

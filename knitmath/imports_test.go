@@ -38,6 +38,7 @@ var allowed = map[string]string{
 	// Plans of shaping.
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
+	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge": "cost fault gauge measure outline report shaping spread stitch",
 	"yoke": "cost fault gauge measure outline report schedule shaping shortrow spread stitch",

@@ -120,6 +120,7 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	yoke := answers["09_yoke"].(*pb.PlanCircularYokeResponse)
 	wedge := answers["10_shoulder_wedge"].(*pb.PlanWedgeResponse)
 	yarn := answers["11_yarn"].(*pb.EstimateYarnResponse)
+	own := answers["12_handspun"].(*pb.PlanHandspunResponse)
 
 	last := sleeve.ShapingRows[len(sleeve.ShapingRows)-1]
 	round := yoke.DecreaseRounds[len(yoke.DecreaseRounds)-1]
@@ -150,6 +151,10 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	}
 	if d := area - yarn.AreaCm2; d > 1e-6 || d < -1e-6 {
 		t.Errorf("the pieces have %v square cm, the whole %v", area, yarn.AreaCm2)
+	}
+	// The yoke is piece 5; a tenth more is spun.
+	if need := 1.1 * yarn.Pieces[4].LengthM; own.Fits != pb.GaugeFit_GAUGE_FIT_FITS || *own.YarnM < need {
+		t.Errorf("the handspun %v, and %v m of it are spun for %v", own.Fits, *own.YarnM, need)
 	}
 	if float64(*yarn.BallCount)*115 < yarn.LengthM.High {
 		t.Errorf("%d balls do not hold %v m", *yarn.BallCount, yarn.LengthM.High)

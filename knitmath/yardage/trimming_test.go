@@ -195,7 +195,9 @@ func TestTrimmingRefusals(t *testing.T) {
 		}), []string{"slipped_percent OUT_OF_RANGE"}},
 		{"balls of nothing", with(func(in *EstimateInput) { in.BallWasteM, in.SpareBalls = 1, 1 }),
 			[]string{"ball_waste_m CONTRADICTORY", "spare_balls CONTRADICTORY"}},
-		{"balls out of range", with(func(in *EstimateInput) { in.BallWasteM, in.SpareBalls, in.PutUp = 101, 101, &yarn.PutUp{BallM: 300, BallG: 1} }),
+		{"balls out of range", with(func(in *EstimateInput) {
+			in.BallWasteM, in.SpareBalls, in.PutUp = 101, 101, &yarn.PutUp{BallM: 300, BallG: 1}
+		}),
 			[]string{"ball_waste_m OUT_OF_RANGE", "spare_balls OUT_OF_RANGE"}},
 		{"half of a ball lost", with(func(in *EstimateInput) { in.BallWasteM, in.PutUp = 5, &yarn.PutUp{BallM: 10, BallG: 1} }),
 			[]string{"ball_waste_m INFEASIBLE"}},

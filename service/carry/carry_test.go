@@ -48,6 +48,7 @@ var carriers = []struct {
 	{&knitmathv1.ListBodySizesRequest{}, &knitmathv1.ListBodySizesResponse{}, inBy(bodyListIn), outBy(bodyListOut)},
 	{&knitmathv1.ListAbbreviationsRequest{}, &knitmathv1.ListAbbreviationsResponse{}, inBy(abbreviationListIn), outBy(abbreviationListOut)},
 	{&knitmathv1.PlanRemainingYarnRequest{}, &knitmathv1.PlanRemainingYarnResponse{}, inBy(remainingIn), outBy(remainingOut)},
+	{&knitmathv1.PlanHandspunRequest{}, &knitmathv1.PlanHandspunResponse{}, inBy(handspunIn), outBy(handspunOut)},
 	{&knitmathv1.CheckInstructionsRequest{}, &knitmathv1.CheckInstructionsResponse{},
 		inBy(checkInstructionsIn), outBy(checkedInstructionsOut)},
 	{&knitmathv1.FormatInstructionsRequest{}, &knitmathv1.FormatInstructionsResponse{},

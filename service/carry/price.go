@@ -27,7 +27,7 @@ var prices = pricesOf(
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
-	priceOf(estimateIn), priceOf(remainingIn),
+	priceOf(estimateIn), priceOf(remainingIn), priceOf(handspunIn),
 	priceOf(checkInstructionsIn), priceOf(formatInstructionsIn), priceOf(mirrorInstructionsIn),
 )
 

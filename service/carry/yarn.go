@@ -4,6 +4,7 @@ import (
 	"context"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/handspun"
 	"example.com/knitmath/knitmath/yardage"
 )
 
@@ -20,4 +21,8 @@ func (yarnService) PlanRemainingYarn(
 	ctx context.Context, req *knitmathv1.PlanRemainingYarnRequest,
 ) (*knitmathv1.PlanRemainingYarnResponse, error) {
 	return answer(ctx, req, remainingIn, yardage.PlanRemainingYarn, remainingOut)
+}
+
+func (yarnService) PlanHandspun(ctx context.Context, req *knitmathv1.PlanHandspunRequest) (*knitmathv1.PlanHandspunResponse, error) {
+	return answer(ctx, req, handspunIn, handspun.PlanHandspun, handspunOut)
 }

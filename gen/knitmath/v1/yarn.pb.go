@@ -27,14 +27,15 @@ var File_knitmath_v1_yarn_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a knitmath/v1/remaining_yarn.proto\x1a\x19knitmath/v1/yardage.proto\x1a!knitmath/v1/yarn_comparison.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\"knitmath/v1/yarn_description.proto\x1a\x1dknitmath/v1/yarn_weight.proto2\xdd\x06\n" +
+	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1aknitmath/v1/handspun.proto\x1a knitmath/v1/remaining_yarn.proto\x1a\x19knitmath/v1/yardage.proto\x1a!knitmath/v1/yarn_comparison.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\"knitmath/v1/yarn_description.proto\x1a\x1dknitmath/v1/yarn_weight.proto2\xd4\a\n" +
 	"\vYarnService\x12\xa2\x01\n" +
 	"\x10ConvertYarnCount\x12$.knitmath.v1.ConvertYarnCountRequest\x1a%.knitmath.v1.ConvertYarnCountResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yarn:convertYarnCount\"\x19/v1/yarn:convertYarnCount\x12u\n" +
 	"\fEstimateYarn\x12 .knitmath.v1.EstimateYarnRequest\x1a!.knitmath.v1.EstimateYarnResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:estimateYarn\x12\x9d\x01\n" +
 	"\x0fListYarnWeights\x12#.knitmath.v1.ListYarnWeightsRequest\x1a$.knitmath.v1.ListYarnWeightsResponse\"?\x82\xd3\xe4\x93\x029:\x01*Z\x1a\x12\x18/v1/yarn:listYarnWeights\"\x18/v1/yarn:listYarnWeights\x12\x89\x01\n" +
 	"\x11PlanRemainingYarn\x12%.knitmath.v1.PlanRemainingYarnRequest\x1a&.knitmath.v1.PlanRemainingYarnResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/yarn:planRemainingYarn\x12\x8e\x01\n" +
 	"\fDescribeYarn\x12 .knitmath.v1.DescribeYarnRequest\x1a!.knitmath.v1.DescribeYarnResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/yarn:describeYarn\"\x15/v1/yarn:describeYarn\x12u\n" +
-	"\fCompareYarns\x12 .knitmath.v1.CompareYarnsRequest\x1a!.knitmath.v1.CompareYarnsResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:compareYarnsB\xa2\x01\n" +
+	"\fCompareYarns\x12 .knitmath.v1.CompareYarnsRequest\x1a!.knitmath.v1.CompareYarnsResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:compareYarns\x12u\n" +
+	"\fPlanHandspun\x12 .knitmath.v1.PlanHandspunRequest\x1a!.knitmath.v1.PlanHandspunResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:planHandspunB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var file_knitmath_v1_yarn_proto_goTypes = []any{
@@ -44,12 +45,14 @@ var file_knitmath_v1_yarn_proto_goTypes = []any{
 	(*PlanRemainingYarnRequest)(nil),  // 3: knitmath.v1.PlanRemainingYarnRequest
 	(*DescribeYarnRequest)(nil),       // 4: knitmath.v1.DescribeYarnRequest
 	(*CompareYarnsRequest)(nil),       // 5: knitmath.v1.CompareYarnsRequest
-	(*ConvertYarnCountResponse)(nil),  // 6: knitmath.v1.ConvertYarnCountResponse
-	(*EstimateYarnResponse)(nil),      // 7: knitmath.v1.EstimateYarnResponse
-	(*ListYarnWeightsResponse)(nil),   // 8: knitmath.v1.ListYarnWeightsResponse
-	(*PlanRemainingYarnResponse)(nil), // 9: knitmath.v1.PlanRemainingYarnResponse
-	(*DescribeYarnResponse)(nil),      // 10: knitmath.v1.DescribeYarnResponse
-	(*CompareYarnsResponse)(nil),      // 11: knitmath.v1.CompareYarnsResponse
+	(*PlanHandspunRequest)(nil),       // 6: knitmath.v1.PlanHandspunRequest
+	(*ConvertYarnCountResponse)(nil),  // 7: knitmath.v1.ConvertYarnCountResponse
+	(*EstimateYarnResponse)(nil),      // 8: knitmath.v1.EstimateYarnResponse
+	(*ListYarnWeightsResponse)(nil),   // 9: knitmath.v1.ListYarnWeightsResponse
+	(*PlanRemainingYarnResponse)(nil), // 10: knitmath.v1.PlanRemainingYarnResponse
+	(*DescribeYarnResponse)(nil),      // 11: knitmath.v1.DescribeYarnResponse
+	(*CompareYarnsResponse)(nil),      // 12: knitmath.v1.CompareYarnsResponse
+	(*PlanHandspunResponse)(nil),      // 13: knitmath.v1.PlanHandspunResponse
 }
 var file_knitmath_v1_yarn_proto_depIdxs = []int32{
 	0,  // 0: knitmath.v1.YarnService.ConvertYarnCount:input_type -> knitmath.v1.ConvertYarnCountRequest
@@ -58,14 +61,16 @@ var file_knitmath_v1_yarn_proto_depIdxs = []int32{
 	3,  // 3: knitmath.v1.YarnService.PlanRemainingYarn:input_type -> knitmath.v1.PlanRemainingYarnRequest
 	4,  // 4: knitmath.v1.YarnService.DescribeYarn:input_type -> knitmath.v1.DescribeYarnRequest
 	5,  // 5: knitmath.v1.YarnService.CompareYarns:input_type -> knitmath.v1.CompareYarnsRequest
-	6,  // 6: knitmath.v1.YarnService.ConvertYarnCount:output_type -> knitmath.v1.ConvertYarnCountResponse
-	7,  // 7: knitmath.v1.YarnService.EstimateYarn:output_type -> knitmath.v1.EstimateYarnResponse
-	8,  // 8: knitmath.v1.YarnService.ListYarnWeights:output_type -> knitmath.v1.ListYarnWeightsResponse
-	9,  // 9: knitmath.v1.YarnService.PlanRemainingYarn:output_type -> knitmath.v1.PlanRemainingYarnResponse
-	10, // 10: knitmath.v1.YarnService.DescribeYarn:output_type -> knitmath.v1.DescribeYarnResponse
-	11, // 11: knitmath.v1.YarnService.CompareYarns:output_type -> knitmath.v1.CompareYarnsResponse
-	6,  // [6:12] is the sub-list for method output_type
-	0,  // [0:6] is the sub-list for method input_type
+	6,  // 6: knitmath.v1.YarnService.PlanHandspun:input_type -> knitmath.v1.PlanHandspunRequest
+	7,  // 7: knitmath.v1.YarnService.ConvertYarnCount:output_type -> knitmath.v1.ConvertYarnCountResponse
+	8,  // 8: knitmath.v1.YarnService.EstimateYarn:output_type -> knitmath.v1.EstimateYarnResponse
+	9,  // 9: knitmath.v1.YarnService.ListYarnWeights:output_type -> knitmath.v1.ListYarnWeightsResponse
+	10, // 10: knitmath.v1.YarnService.PlanRemainingYarn:output_type -> knitmath.v1.PlanRemainingYarnResponse
+	11, // 11: knitmath.v1.YarnService.DescribeYarn:output_type -> knitmath.v1.DescribeYarnResponse
+	12, // 12: knitmath.v1.YarnService.CompareYarns:output_type -> knitmath.v1.CompareYarnsResponse
+	13, // 13: knitmath.v1.YarnService.PlanHandspun:output_type -> knitmath.v1.PlanHandspunResponse
+	7,  // [7:14] is the sub-list for method output_type
+	0,  // [0:7] is the sub-list for method input_type
 	0,  // [0:0] is the sub-list for extension type_name
 	0,  // [0:0] is the sub-list for extension extendee
 	0,  // [0:0] is the sub-list for field type_name
@@ -76,6 +81,7 @@ func file_knitmath_v1_yarn_proto_init() {
 	if File_knitmath_v1_yarn_proto != nil {
 		return
 	}
+	file_knitmath_v1_handspun_proto_init()
 	file_knitmath_v1_remaining_yarn_proto_init()
 	file_knitmath_v1_yardage_proto_init()
 	file_knitmath_v1_yarn_comparison_proto_init()

@@ -27,6 +27,7 @@ const (
 	YarnService_PlanRemainingYarn_FullMethodName = "/knitmath.v1.YarnService/PlanRemainingYarn"
 	YarnService_DescribeYarn_FullMethodName      = "/knitmath.v1.YarnService/DescribeYarn"
 	YarnService_CompareYarns_FullMethodName      = "/knitmath.v1.YarnService/CompareYarns"
+	YarnService_PlanHandspun_FullMethodName      = "/knitmath.v1.YarnService/PlanHandspun"
 )
 
 // YarnServiceClient is the client API for YarnService service.
@@ -53,6 +54,9 @@ type YarnServiceClient interface {
 	DescribeYarn(ctx context.Context, in *DescribeYarnRequest, opts ...grpc.CallOption) (*DescribeYarnResponse, error)
 	// CompareYarns says whether one yarn will do for another, and how many balls of it.
 	CompareYarns(ctx context.Context, in *CompareYarnsRequest, opts ...grpc.CallOption) (*CompareYarnsResponse, error)
+	// PlanHandspun says what a yarn spun by hand will be from its singles: count, twist,
+	// balance and gauge; and what it takes: fibre, bobbins, treadles.
+	PlanHandspun(ctx context.Context, in *PlanHandspunRequest, opts ...grpc.CallOption) (*PlanHandspunResponse, error)
 }
 
 type yarnServiceClient struct {
@@ -123,6 +127,16 @@ func (c *yarnServiceClient) CompareYarns(ctx context.Context, in *CompareYarnsRe
 	return out, nil
 }
 
+func (c *yarnServiceClient) PlanHandspun(ctx context.Context, in *PlanHandspunRequest, opts ...grpc.CallOption) (*PlanHandspunResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanHandspunResponse)
+	err := c.cc.Invoke(ctx, YarnService_PlanHandspun_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // YarnServiceServer is the server API for YarnService service.
 // All implementations must embed UnimplementedYarnServiceServer
 // for forward compatibility.
@@ -147,6 +161,9 @@ type YarnServiceServer interface {
 	DescribeYarn(context.Context, *DescribeYarnRequest) (*DescribeYarnResponse, error)
 	// CompareYarns says whether one yarn will do for another, and how many balls of it.
 	CompareYarns(context.Context, *CompareYarnsRequest) (*CompareYarnsResponse, error)
+	// PlanHandspun says what a yarn spun by hand will be from its singles: count, twist,
+	// balance and gauge; and what it takes: fibre, bobbins, treadles.
+	PlanHandspun(context.Context, *PlanHandspunRequest) (*PlanHandspunResponse, error)
 	mustEmbedUnimplementedYarnServiceServer()
 }
 
@@ -174,6 +191,9 @@ func (UnimplementedYarnServiceServer) DescribeYarn(context.Context, *DescribeYar
 }
 func (UnimplementedYarnServiceServer) CompareYarns(context.Context, *CompareYarnsRequest) (*CompareYarnsResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method CompareYarns not implemented")
+}
+func (UnimplementedYarnServiceServer) PlanHandspun(context.Context, *PlanHandspunRequest) (*PlanHandspunResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanHandspun not implemented")
 }
 func (UnimplementedYarnServiceServer) mustEmbedUnimplementedYarnServiceServer() {}
 func (UnimplementedYarnServiceServer) testEmbeddedByValue()                     {}
@@ -304,6 +324,24 @@ func _YarnService_CompareYarns_Handler(srv interface{}, ctx context.Context, dec
 	return interceptor(ctx, in, info, handler)
 }
 
+func _YarnService_PlanHandspun_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanHandspunRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(YarnServiceServer).PlanHandspun(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: YarnService_PlanHandspun_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(YarnServiceServer).PlanHandspun(ctx, req.(*PlanHandspunRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // YarnService_ServiceDesc is the grpc.ServiceDesc for YarnService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -334,6 +372,10 @@ var YarnService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "CompareYarns",
 			Handler:    _YarnService_CompareYarns_Handler,
+		},
+		{
+			MethodName: "PlanHandspun",
+			Handler:    _YarnService_PlanHandspun_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

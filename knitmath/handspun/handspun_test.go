@@ -1,0 +1,348 @@
+package handspun
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outlinetest"
+	"example.com/knitmath/knitmath/yarn"
+)
+
+// givens reads "kc=5.5;kw=4.2" into numbers; a percentage loses its sign.
+func givens(t *testing.T, s string) map[string]float64 {
+	t.Helper()
+	out := map[string]float64{}
+	for part := range strings.SplitSeq(s, ";") {
+		name, value, _ := strings.Cut(part, "=")
+		out[name] = knittest.Cell(t, strings.TrimSuffix(value, "%"))
+	}
+	return out
+}
+
+// worked is a row of the published examples.
+func worked(t *testing.T, id string) (in map[string]float64, want float64) {
+	t.Helper()
+	for _, row := range knittest.Table(t, "handspun/worked_examples.csv") {
+		if row["id"] == id {
+			return givens(t, row["inputs"]), knittest.Cell(t, row["expected"])
+		}
+	}
+	t.Fatalf("no example %s", id)
+	return nil, 0
+}
+
+// inTex is a count in tex.
+func inTex(tex float64) *yarn.Count { return &yarn.Count{Number: &tex, System: yarn.CountSystemTex} }
+
+func planOf(t *testing.T, in Input) Plan {
+	t.Helper()
+	out, err := PlanHandspun(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	knittest.CheckFinite(t, out)
+	return out
+}
+
+// An examination's two-ply of 16 Ne, "contraction 10 %": the examiner adds a tenth to the
+// count, which is 1/11 of the length of the singles. 35.2 Ne each.
+func TestPublishedResultantCount(t *testing.T) {
+	in, single := worked(t, "gate_1992_3")
+	out := planOf(t, Input{PlyContractionPercent: new(100 - 100/(1+in["contraction"]/100)), Plies: []Ply{{
+		Count: &yarn.Count{Number: &single, System: yarn.CountSystemCotton}, Times: new(int(in["plies"]))}}})
+	knittest.Near(t, "resultant Ne", texCotton/out.Tex, in["resultant_Ne"], 1e-9)
+}
+
+// An examination's twist factor of 38.28 (turns to the cm, tex) in a yarn of 29.5 tex: the
+// same turns are a multiplier of 3.27 in one of 30 Ne.
+func TestPublishedTwistFactor(t *testing.T) {
+	in, want := worked(t, "gate_2006_31")
+	got := twistOf(in["TF"]/math.Sqrt(in["tex"]), in["tex"], 0.01, TwistDirectionZ)
+	knittest.Near(t, "factor", got.Factor, in["TF"], 1e-12)
+	if m := got.PerIn / math.Sqrt(in["Ne"]); math.Abs(m-want) > 0.005 {
+		t.Errorf("multiplier %v, want %v", m, want)
+	}
+	// 956.734 times the multiplier is the factor of turns to the metre.
+	knittest.Near(t, "conversion", got.Multiplier*956.734, 100*got.Factor, 1e-6)
+}
+
+// 3,360 yards to the pound, k 0.9: 52 diameters to the inch.
+func TestPublishedDiameter(t *testing.T) {
+	in, want := worked(t, "ashenhurst_8_2")
+	if got := measure.CmPerInch / PreparationWorsted.diameterCm(texYards/in["yd_per_lb"]); math.Abs(got-want) > 0.5 {
+		t.Errorf("%v diameters to the inch, want %v", got, want)
+	}
+}
+
+// texYards and texCotton are the exact factors to the digits of GNU units and ASTM D2260.
+func TestFactors(t *testing.T) {
+	knittest.Near(t, "yards to the pound", texYards, 496_054.647857, 1e-11)
+	knittest.Near(t, "cotton count", texCotton, 590.541247448, 1e-11)
+}
+
+// Angle and turns are inverse to one another; the angle is the slope of a turn unrolled:
+// the circle against its height.
+func TestAngleOfAnUnrolledTurn(t *testing.T) {
+	for tex := 20.0; tex < 2_000; tex *= 1.3 {
+		for _, prep := range []Preparation{PreparationWoollen, PreparationWorsted} {
+			d := prep.diameterCm(tex)
+			for degrees := 5.0; degrees <= 50; degrees += 2.5 {
+				turns := turnsFor(degrees, d)
+				knittest.Near(t, "angle", twistOf(turns, tex, d, TwistDirectionZ).AngleDegrees, degrees, 1e-12)
+				knittest.Near(t, "slope", math.Pi*d/(1/turns), math.Tan(degrees*math.Pi/180), 1e-12)
+			}
+		}
+	}
+}
+
+// The balanced ply by bisection on its condition, that the turns put in are those left, for
+// any plies; and two thirds and three quarters for equal ones, with 0.6 to 0.75 for two.
+func TestBalance(t *testing.T) {
+	for _, singles := range [][]float64{{3, 3}, {3, 3, 3}, {2, 4}, {1, 2, 3, 4}, {5, 5, 5, 5, 5, 5, 5, 5}} {
+		sum := 0.0
+		for _, s := range singles {
+			sum += s
+		}
+		lo, hi := 0.0, sum
+		for range 200 {
+			p, left := (lo+hi)/2, 0.0
+			for _, s := range singles {
+				left += s - p
+			}
+			if p < left {
+				lo = p
+			} else {
+				hi = p
+			}
+		}
+		knittest.Near(t, "balanced", balance(sum, len(singles)).Likely, lo, 1e-12)
+	}
+	two := balance(6, 2)
+	knittest.Near(t, "two thirds", two.Likely/3, 2.0/3, 1e-12)
+	knittest.Near(t, "from", two.Low/3, 0.6, 1e-12)
+	knittest.Near(t, "to", two.High/3, 0.75, 1e-12)
+	knittest.Near(t, "three quarters", balance(9, 3).Likely/3, 0.75, 1e-12)
+}
+
+// The yarns whose gauges made the range of tightness fit them, and not their neighbours'.
+func TestUsualGauges(t *testing.T) {
+	for _, c := range []struct {
+		metres, stitches float64
+		want             Fit
+	}{
+		{200, 18, FitFits}, {230, 22, FitFits}, {400, 30, FitFits}, {400, 31, FitNearly},
+		{200, 24, FitTooThick}, {200, 15, FitTooThin}, {400, 22, FitTooThin}, {200, 22, FitNearly}, {200, 17, FitNearly},
+	} {
+		out := planOf(t, Input{Plies: []Ply{{Count: &yarn.Count{Number: &c.metres, System: yarn.CountSystemMetresPer100G}}},
+			Gauge: &gauge.Gauge{Stitches: c.stitches, Rows: c.stitches}})
+		if out.Fits != c.want {
+			t.Errorf("%v m to 100 g at %v: %v (%+v), want %v", c.metres, c.stitches, out.Fits, out.GaugeStitches, c.want)
+		}
+		// What is said to fit does.
+		f := out.FittingMPer100G
+		for _, m := range []float64{f.Low * 1.0001, f.Likely, f.High * 0.9999} {
+			if got := fit(usualGauge(1e5/m), c.stitches); got != FitFits {
+				t.Errorf("%v m to 100 g are said to fit %v stitches: %v", m, c.stitches, got)
+			}
+		}
+	}
+}
+
+// By hand: two singles of 180 tex with 3 turns to the cm, plied with a tenth taken up: 400
+// tex, 250 m to 100 g. 1000 m are 400 g and 1111.11 m of each single, 200 g of it: 5 bobbins
+// of 50 g each for them and 8 for the yarn. Fibre: 400/(0.9*0.95*0.6) = 779.73 g.
+// Wheel: 57/6 = 9.5 turns, 9.025 after slip: 3*30/9.025 = 9.972 treadles a draft.
+func TestTwoPlyByHand(t *testing.T) {
+	in := Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyContractionPercent: new(10.0),
+		WantedM: new(1000.0), BobbinG: new(50.0), Losses: &Losses{ScouringPercent: 40},
+		Wheel: &Wheel{DriveWheelCm: new(57.0), WhorlCm: new(6.0)}}
+	out := planOf(t, in)
+	for _, c := range []struct {
+		what      string
+		got, want float64
+	}{
+		{"tex", out.Tex, 400}, {"metres", out.MPer100G, 250}, {"ply", out.Twist.PerCm, 2}, {"left", *out.Plies[0].LeftPerCm, 1},
+		{"grams", *out.YarnG, 400}, {"singles", *out.Plies[0].LengthM, 2 * 1000 / 0.9}, {"their grams", *out.Plies[0].MassG, 400},
+		{"fibre", out.FibreG.Likely, 400 / (0.9 * 0.95 * 0.6)}, {"fibre, low", out.FibreG.Low, 400 / (0.95 * 0.975 * 0.8)},
+		{"fibre, high", out.FibreG.High, 400 / (0.85 * 0.925 * 0.4)}, {"ratio", *out.WheelRatio, 9.5},
+		{"treadles", *out.Plies[0].TreadlesPerDraft, 90 / 9.025}, {"plying", *out.TreadlesPerDraft, 60 / 9.025},
+		// 2222.2 m at 9.972 and 1000 m at 6.648 to 30 cm: 96,029 treadles, 60 to the minute.
+		{"hours", *out.Hours, (2000/0.9/0.3*90/9.025 + 1000/0.3*60/9.025) / 3600},
+	} {
+		knittest.Near(t, c.what, c.got, c.want, 1e-12)
+	}
+	if out.Twist.Direction != TwistDirectionS || *out.Plies[0].BobbinCount != 8 || *out.BobbinCount != 8 {
+		t.Errorf("%v, %d and %d bobbins", out.Twist.Direction, *out.Plies[0].BobbinCount, *out.BobbinCount)
+	}
+	in.WantedM, in.WantedG = nil, new(400.0)
+	knittest.Near(t, "by grams", *planOf(t, in).YarnM, 1000, 1e-12)
+	if got, want := out.Summary(), "A 2-ply of 250 m to 100 g (R 400 tex), plied S with 2 turns to the cm. For 1000 m, 400 g, "+
+		"begin with 780 g of fibre (540 g to 1272 g)."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// Plies spun against one another: one gains what the other loses, and all turns together
+// decide which way it is plied.
+func TestMixedDirections(t *testing.T) {
+	out := planOf(t, Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: TwistDirectionS}}})
+	if out.Twist.Direction != TwistDirectionZ {
+		t.Errorf("plied %v", out.Twist.Direction)
+	}
+	knittest.Near(t, "plied", out.Twist.PerCm, 1, 1e-12) // (5 - 2) / 3
+	knittest.Near(t, "gains", *out.Plies[0].LeftPerCm, 3, 1e-12)
+	knittest.Near(t, "loses", *out.Plies[1].LeftPerCm, 4, 1e-12)
+}
+
+func TestHandspunNotices(t *testing.T) {
+	two := func(a, b float64) []Ply { return []Ply{{Count: inTex(a)}, {Count: inTex(b)}} }
+	for _, c := range []struct {
+		name string
+		in   Input
+		want []string
+	}{
+		{"quiet", Input{Plies: two(180, 190)}, nil},
+		{"single", Input{Plies: two(300, 0)[:1]}, []string{"plies SINGLE"}},
+		{"unequal", Input{Plies: two(120, 181)}, []string{"plies UNEQUAL_PLIES"}},
+		{"mixed", Input{Plies: []Ply{{Count: inTex(140), TwistPerCm: new(3.0)}, {Count: inTex(140), TwistPerCm: new(2.5), Direction: TwistDirectionS}}},
+			[]string{"plies MIXED_TWIST"}},
+		{"not balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.7)},
+			[]string{"ply_twist_per_cm NOT_BALANCED"}},
+		{"balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.9)}, nil},
+		{"little", Input{Plies: two(180, 190), TwistAngleDegrees: new(14.0)}, []string{"plies[0] LITTLE_TWIST", "plies[1] LITTLE_TWIST"}},
+		{"much", Input{Plies: two(180, 190), TwistAngleDegrees: new(41.0)}, []string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST"}},
+		{"lace", Input{Plies: two(60, 60)}, []string{"plies BEYOND_BANDS"}},
+		{"rope", Input{Plies: two(700, 700)}, []string{"plies BEYOND_BANDS"}},
+		{"off", Input{Plies: two(250, 250), Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}}, []string{"gauge OFF_GAUGE"}},
+	} {
+		var got []string
+		for _, n := range planOf(t, c.in).Notices {
+			got = append(got, n.Field+" "+string(n.Reason))
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s: got %q, want %q", c.name, got, c.want)
+		}
+	}
+}
+
+// The slope of the picture is that of the letter, and both ends of a turn are at its sides.
+func TestTwistOutline(t *testing.T) {
+	for _, d := range []TwistDirection{TwistDirectionS, TwistDirectionZ} {
+		out := planOf(t, Input{Plies: []Ply{{Count: inTex(200), TwistPerCm: new(2.0), Direction: d}}, WithOutline: true})
+		outlinetest.CheckFrame(t, out.Outline)
+		slope := out.Outline.Lines[2].Points
+		if leans := slope[1].X > slope[0].X; leans != (d == TwistDirectionZ) {
+			t.Errorf("%v is drawn %+v", d, slope)
+		}
+		knittest.Near(t, "half a turn", slope[1].Y-slope[0].Y, 0.25, 1e-12)
+	}
+}
+
+func TestHandspunRefusals(t *testing.T) {
+	nan := math.NaN()
+	ply := []Ply{{Count: inTex(100), Times: new(2)}}
+	for _, c := range []struct {
+		name string
+		in   Input
+		want []string
+	}{
+		{"nothing", Input{}, []string{"plies REQUIRED"}},
+		{"ply of nothing", Input{Plies: []Ply{{}}}, []string{"plies[0].count REQUIRED"}},
+		{"too many plies", Input{Plies: make([]Ply, 9)}, []string{"plies TOO_MANY"}},
+		{"too many together", Input{Plies: []Ply{ply[0], {Count: inTex(100), Times: new(7)}}}, []string{"plies TOO_MANY"}},
+		{"plied already", Input{Plies: []Ply{{Count: &yarn.Count{Notation: "28/2 Nm"}}}}, []string{"plies[0].count INFEASIBLE"}},
+		{"a rope", Input{Plies: []Ply{{Count: inTex(10_001)}}}, []string{"plies[0].count INFEASIBLE"}},
+		{"out of range", Input{Plies: []Ply{{Name: strings.Repeat("x", 101), Count: inTex(100), Times: new(0), TwistPerCm: new(51.0), Direction: 3}},
+			Preparation: 3, TwistAngleDegrees: new(4.0), PlyTwistPerCm: new(0.0), PlyContractionPercent: new(41.0), WantedM: new(0.5),
+			BobbinG: new(0.0), Losses: &Losses{81, new(61.0), new(41.0)}, DisplayUnit: 3,
+			Wheel: &Wheel{Ratio: new(0.5), DraftCm: new(0.5), SlipPercent: new(51.0), TreadlesPerMinute: new(9.0)}},
+			[]string{"plies[0].name TOO_MANY", "plies[0].times OUT_OF_RANGE", "plies[0].twist_per_cm OUT_OF_RANGE", "plies[0].direction UNKNOWN_VALUE",
+				"preparation UNKNOWN_VALUE", "twist_angle_degrees OUT_OF_RANGE", "ply_twist_per_cm OUT_OF_RANGE",
+				"ply_contraction_percent OUT_OF_RANGE", "wanted_m OUT_OF_RANGE", "losses.scouring_percent OUT_OF_RANGE",
+				"losses.preparing_percent OUT_OF_RANGE", "losses.spinning_percent OUT_OF_RANGE", "bobbin_g OUT_OF_RANGE", "wheel.ratio OUT_OF_RANGE",
+				"wheel.draft_cm OUT_OF_RANGE", "wheel.slip_percent OUT_OF_RANGE", "wheel.treadles_per_minute OUT_OF_RANGE", "display_unit UNKNOWN_VALUE"}},
+		{"not finite", Input{Plies: ply, TwistAngleDegrees: &nan, WantedG: &nan, Wheel: &Wheel{DriveWheelCm: &nan, WhorlCm: &nan}},
+			[]string{"twist_angle_degrees NOT_FINITE", "wanted_g NOT_FINITE", "wheel.drive_wheel_cm NOT_FINITE", "wheel.whorl_cm NOT_FINITE"}},
+		{"plying one", Input{Plies: []Ply{{Count: inTex(100)}}, PlyTwistPerCm: new(2.0), PlyContractionPercent: new(5.0)},
+			[]string{"ply_twist_per_cm CONTRADICTORY"}},
+		{"both amounts", Input{Plies: ply, WantedM: new(5.0), WantedG: new(5.0)}, []string{"wanted_m CONTRADICTORY", "wanted_g CONTRADICTORY"}},
+		{"empty wheel", Input{Plies: ply, Wheel: &Wheel{}}, []string{"wheel.ratio REQUIRED", "wheel.drive_wheel_cm REQUIRED"}},
+		{"half a wheel", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(50.0)}}, []string{"wheel.drive_wheel_cm CONTRADICTORY"}},
+		{"whorl too large", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(20.0), WhorlCm: new(20.0)}},
+			[]string{"wheel.drive_wheel_cm INFEASIBLE", "wheel.whorl_cm INFEASIBLE"}},
+		{"gauge empty", Input{Plies: ply, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, err := PlanHandspun(c.in)
+			knittest.WantViolations(t, err, c.want...)
+			knittest.CheckInputError(t, err)
+		})
+	}
+}
+
+func FuzzPlanHandspun(f *testing.F) {
+	f.Add(180.0, 190.0, 3.0, 20.0, 2.0, 5.0, 22.0, 1000.0, 9.5, 30.0, 2, 1, int32(1), uint8(0xff))
+	f.Add(10_000.0, 1.0, 50.0, 50.0, 0.05, 40.0, 1000.0, 1e6, 200.0, 300.0, 4, 4, int32(2), uint8(0x7f))
+	f.Fuzz(func(t *testing.T, a, b, twist, angle, ply, contraction, st, wanted, ratio, draft float64, n, m int, enums int32, given uint8) {
+		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: TwistDirection(enums)}}, Preparation: Preparation(enums >> 1),
+			DisplayUnit: measure.DisplayUnit(enums >> 2), TwistAngleDegrees: &angle, WithOutline: given&1 != 0}
+		if given&2 != 0 {
+			in.Plies = append(in.Plies, Ply{Count: inTex(b), Times: &m, TwistPerCm: &twist})
+		}
+		if given&4 != 0 {
+			in.PlyTwistPerCm = &ply
+		}
+		if given&8 != 0 {
+			in.PlyContractionPercent = &contraction
+		}
+		if given&16 != 0 {
+			in.Gauge = &gauge.Gauge{Stitches: st, Rows: st}
+		}
+		if given&32 != 0 {
+			in.WantedM = &wanted
+		} else {
+			in.WantedG = &wanted
+		}
+		if given&64 != 0 {
+			in.Wheel = &Wheel{Ratio: &ratio, DraftCm: &draft, SlipPercent: &contraction}
+		}
+		if given&128 != 0 {
+			in.Losses = &Losses{ScouringPercent: contraction, SpinningPercent: &contraction}
+		}
+		out, err := PlanHandspun(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			return
+		}
+		knittest.CheckFinite(t, out)
+		sum := 0.0
+		for _, p := range out.Plies {
+			sum += p.Tex * float64(p.Times)
+			if p.Twist.AngleDegrees <= 0 || p.Twist.AngleDegrees >= 90 {
+				t.Fatalf("%+v", p.Twist)
+			}
+		}
+		if sum > out.Tex*(1+1e-9) || out.GaugeStitches.Low > out.GaugeStitches.High || (out.Fits == FitUnspecified) != (in.Gauge == nil) {
+			t.Fatalf("%+v", out)
+		}
+		if r := out.FibreG; r.Low > r.Likely || r.Likely > r.High || r.Low < *out.YarnG*(1-1e-9) {
+			t.Fatalf("%+v", *r)
+		}
+		_, _, _ = out.Summary(), out.Directions(), out.Sources()
+	})
+}
+
+func BenchmarkPlanHandspun(b *testing.B) {
+	in := Input{Plies: []Ply{{Count: inTex(180), Times: new(2)}}, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WantedM: new(1250.0), Wheel: &Wheel{Ratio: new(9.5)}}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := PlanHandspun(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,76 @@
+package handspun
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of the notices.
+const (
+	// Single: one ply is not balanced. Field is plies.
+	Single report.Reason = "SINGLE"
+	// UnequalPlies: one is more than half as thick again as another. Field is plies.
+	UnequalPlies report.Reason = "UNEQUAL_PLIES"
+	// MixedTwist: the singles are not all spun the same way. Field is plies.
+	MixedTwist report.Reason = "MIXED_TWIST"
+	// NotBalanced: the ply twist is outside of the balanced range. Field is
+	// ply_twist_per_cm.
+	NotBalanced report.Reason = "NOT_BALANCED"
+	// LittleTwist: an angle below littleAngle. Field is the ply.
+	LittleTwist report.Reason = "LITTLE_TWIST"
+	// MuchTwist: an angle above muchAngle. Field is the ply.
+	MuchTwist report.Reason = "MUCH_TWIST"
+	// BeyondBands: the yarn is finer or thicker than those whose usual gauge is known.
+	// Field is plies.
+	BeyondBands report.Reason = "BEYOND_BANDS"
+	// OffGauge: the yarn is not of the usual thickness for the gauge. Field is gauge.
+	OffGauge report.Reason = "OFF_GAUGE"
+)
+
+const (
+	// littleAngle is the least of angleCited; muchAngle is beyond its most, for socks.
+	littleAngle, muchAngle = 15.0, 40.0
+	// unequal is how much thicker one ply may be. Common practice.
+	unequal = 1.5
+)
+
+// remark adds the notices.
+func (q *spinning) remark(out *Plan) {
+	add := func(reason report.Reason, field, text string) {
+		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
+	}
+	least, most, mixed := out.Plies[0].Tex, out.Plies[0].Tex, false
+	for _, p := range out.Plies {
+		least, most = min(least, p.Tex), max(most, p.Tex)
+		mixed = mixed || p.Twist.Direction != out.Plies[0].Twist.Direction
+	}
+	if q.count == 1 {
+		add(Single, "plies", "is one single; it is not balanced, and what is knit of it in stockinette leans to one side: set the twist, or ply it")
+	}
+	if most > unequal*least {
+		add(UnequalPlies, "plies", "differ by more than half; the thinner winds around the thicker, and balance is a guess: sample it")
+	}
+	if mixed {
+		add(MixedTwist, "plies", "are not all spun the same way; plying takes twist out of some and adds it to the others")
+	}
+	if p := q.in.PlyTwistPerCm; p != nil && out.BalancedPerCm != nil && (*p < out.BalancedPerCm.Low || *p > out.BalancedPerCm.High) {
+		add(NotBalanced, "ply_twist_per_cm", "is outside of "+measure.Decimal(out.BalancedPerCm.Low, 2)+" to "+
+			measure.Decimal(out.BalancedPerCm.High, 2)+", where yarns are balanced")
+	}
+	for i, p := range out.Plies {
+		switch a := p.Twist.AngleDegrees; {
+		case a < littleAngle:
+			add(LittleTwist, fault.Index("plies", i), "has an angle of "+measure.Decimal(a, 0)+" degrees; it may drift apart, and pills")
+		case a > muchAngle:
+			add(MuchTwist, fault.Index("plies", i), "has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set")
+		}
+	}
+	if out.MPer100G < leastKnown || out.MPer100G > mostKnown {
+		add(BeyondBands, "plies", "make a yarn outside of 80 to 500 m to 100 g, where usual gauges are known; the one given is a guess, "+
+			"and lace is knit far more loosely")
+	}
+	if out.Fits > FitFits {
+		add(OffGauge, "gauge", out.fitWords())
+	}
+}

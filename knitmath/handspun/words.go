@@ -1,0 +1,177 @@
+package handspun
+
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yardage"
+	"example.com/knitmath/knitmath/yarn"
+)
+
+var _ report.Answer = Plan{}
+
+// Summary says the answer in words.
+func (o Plan) Summary() string {
+	kind := "A single"
+	if o.count > 1 {
+		kind = "A " + measure.Decimal(float64(o.count), 0) + "-ply"
+	}
+	s := kind + " of " + o.thickness(o.MPer100G) + " (R " + measure.Decimal(o.Tex, 0) + " tex), "
+	if o.count > 1 {
+		s += "plied " + o.Twist.Direction.String() + " with " + o.turns(o.Twist) + "."
+	} else {
+		s += "spun " + o.Twist.Direction.String() + " with " + o.turns(o.Twist) + "."
+	}
+	if o.Fits != FitUnspecified {
+		fits := o.fitWords()
+		s += " It " + fits + "."
+	}
+	if o.FibreG != nil {
+		s += " For " + yarn.LengthWords(o.unit, *o.YarnM) + ", " + yarn.MassWords(o.unit, *o.YarnG) + ", begin with " +
+			yarn.MassWords(o.unit, o.FibreG.Likely) + " of fibre (" + yarn.MassWords(o.unit, o.FibreG.Low) + " to " +
+			yarn.MassWords(o.unit, o.FibreG.High) + ")."
+	}
+	return s
+}
+
+// thickness writes metres to 100 g, or from one figure to another, in the unit of the words.
+func (o Plan) thickness(metres ...float64) string {
+	s := ""
+	for i, m := range metres {
+		if i > 0 {
+			s += " to "
+		}
+		if o.unit == measure.DisplayUnitIn {
+			m *= texYards / 1e5
+		}
+		s += measure.Decimal(m, 0)
+	}
+	if o.unit == measure.DisplayUnitIn {
+		return s + " yd to the pound"
+	}
+	return s + " m to 100 g"
+}
+
+// turns writes a twist.
+func (o Plan) turns(t Twist) string {
+	if o.unit == measure.DisplayUnitIn {
+		return measure.Decimal(t.PerIn, 1) + " turns to the inch"
+	}
+	return measure.Decimal(t.PerCm, 1) + " turns to the cm"
+}
+
+// fitWords says whether it fits, as of "it".
+func (o Plan) fitWords() string {
+	usual := "is usually knit at " + measure.Decimal(o.GaugeStitches.Low, 0) + " to " + measure.Decimal(o.GaugeStitches.High, 0) + " stitches to 10 cm"
+	wanted := o.thickness(o.FittingMPer100G.Low, o.FittingMPer100G.High)
+	switch o.Fits {
+	case FitFits:
+		return "fits the pattern's gauge: it " + usual
+	case FitNearly:
+		return "may do for the pattern's gauge: it " + usual + "; swatch it, or spin " + wanted
+	case FitTooThick:
+		return "is too thick for the pattern's gauge: it " + usual + "; spin " + wanted
+	}
+	return "is too thin for the pattern's gauge: it " + usual + "; spin " + wanted
+}
+
+// Directions say how to spin it.
+func (o Plan) Directions() []string {
+	d := []string{"Spin, wash and dry a sample first, and measure it as the samples say."}
+	if o.count > 1 {
+		d[0] = "Spin, ply, wash and dry a sample first, and measure it as the samples say."
+	}
+	for i, p := range o.Plies {
+		s := "Spin " + nameOf(p, i) + " " + p.Twist.Direction.String() + ", " + o.turns(p.Twist)
+		if p.TreadlesPerDraft != nil {
+			s += ": " + treadles(*p.TreadlesPerDraft) + " for each draft"
+		}
+		if p.LengthM != nil {
+			s += "; " + yarn.LengthWords(o.unit, *p.LengthM) + " in all, on " + report.CountOf(*p.BobbinCount, "bobbins")
+		}
+		d = append(d, s+".")
+	}
+	if o.count > 1 {
+		s := "Let the singles rest, then ply them " + o.Twist.Direction.String() + ", " + o.turns(o.Twist)
+		if o.TreadlesPerDraft != nil {
+			s += ": " + treadles(*o.TreadlesPerDraft) + " for each draft"
+		}
+		d = append(d, s+". A loop of it that hangs freely after washing should not turn; if it turns, change the plying and not the singles.")
+	}
+	return append(d, "By spindle: draw out a fixed length, count the turns that its twist needs, and feel for the same bounce every time; "+
+		"a card with the wraps of the sample keeps the thickness.")
+}
+
+func nameOf(p PliedSingle, i int) string {
+	name := p.Name
+	if name == "" {
+		name = "the " + report.Ordinal(i+1) + " single"
+	}
+	if p.Times > 1 {
+		name += " (" + report.CountOf(p.Times, "plies") + ")"
+	}
+	return name
+}
+
+func treadles(n float64) string { return report.AmountOf(measure.Decimal(n, 1), "treadles") }
+
+// samples are what to measure, and what it means.
+func (o Plan) samples() []SampleCheck {
+	within := func(x, part float64) yardage.Range {
+		return yardage.Range{Low: x * (1 - part), Likely: x, High: x * (1 + part)}
+	}
+	checks := []SampleCheck{
+		{"length and mass of the washed sample, as metres to 100 g", within(o.MPer100G, usualScatter), "m to 100 g",
+			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre", "it is thinner: more stitches to 10 cm, or a looser fabric"},
+		{"wraps around a ruler, side by side and without pull", o.WrapsPerCm, "to the cm",
+			"it is loftier or thicker: a larger needle", "it is more compact or thinner, or was pulled: a smaller needle"},
+		{"angle of the twist to the length of the yarn", within(o.Twist.AngleDegrees, usualScatter), "degrees",
+			"softer, and pills sooner; the stitches look open", "firmer and harder wearing; the yarn is shorter than planned, and thicker"},
+	}
+	if o.count > 1 {
+		checks = append(checks, SampleCheck{"turns of the plying, counted as a measured length is untwisted", *o.BalancedPerCm, "to the cm",
+			"the plies stand apart; the loop turns the way the singles were spun", "the yarn is hard and round; the loop turns the way it was plied"})
+	}
+	return checks
+}
+
+// usualScatter is how even spinning by hand is. Common practice.
+const usualScatter = 0.10
+
+// cautions are the trade's short ones.
+func (o Plan) cautions() []string {
+	c := []string{"Fibre and dust: card and pick in fresh air, with a mask if you are sensitive; local rules on dust at work come first."}
+	if o.WheelRatio != nil {
+		c = append(c, "A turning wheel and flyer: keep hair, sleeves and children's fingers away, and stop it before you reach in.")
+	}
+	if o.raw {
+		c = append(c, "Raw fleece carries dirt and germs, some dangerous: gloves, clean hands, no food beside it; mind hot water, and where it may be poured away by local rules.")
+	}
+	return append(c, "If you dye: mordants and dyes are chemicals with their own data sheets; keep their pots apart from the kitchen's, and follow local rules for use and waste.")
+}
+
+// Sources say where the figures come from.
+func (o Plan) Sources() []report.Source {
+	diameter := woollenCited
+	if o.worsted {
+		diameter = worstedCited
+	}
+	sources := []report.Source{countCited, diameter, wrapsCited, twistCited}
+	if o.angled {
+		sources = append(sources, angleCited)
+	}
+	if o.count > 1 {
+		sources = append(sources, balanceCited, contractionCited)
+	}
+	sources = append(sources, tightnessCited)
+	if o.losses {
+		sources = append(sources, lossesCited)
+	}
+	return sources
+}
+
+var (
+	countCited = report.Source{Figure: "count of the yarn", Status: report.SourceStatusPublished,
+		Citation: "tex of the plies together, over what contraction leaves: tex system, ISO 1144"}
+	contractionCited = report.Source{Figure: "contraction", Status: report.SourceStatusCommonPractice,
+		Citation: "5 % of the singles' length unless the question says otherwise; measure it"}
+)

@@ -1,0 +1,170 @@
+package handspun
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yardage"
+)
+
+// work answers a checked question.
+func (q *spinning) work() Plan {
+	in := q.in
+	tex := q.resultant().Float()
+	d := in.Preparation.diameterCm(tex)
+	out := Plan{
+		Tex: tex, MPer100G: 1e5 / tex, YardsPerPound: texYards / tex, DiameterMm: 10 * d,
+		unit: in.DisplayUnit, count: q.count, worsted: in.Preparation == PreparationWorsted,
+		raw: in.Losses != nil && in.Losses.ScouringPercent > 0,
+	}
+	wraps := math.Sqrt(out.YardsPerPound) / measure.CmPerInch
+	out.WrapsPerCm = yardage.Range{Low: wraps * wrapRule.Low, Likely: wraps * wrapRule.Likely, High: wraps * wrapRule.High}
+	turns := q.singles(&out)
+	q.ply(&out, turns, d)
+	out.GaugeStitches = usualGauge(tex)
+	if !q.st.IsZero() {
+		f := fitting(q.st.PerCm())
+		out.FittingMPer100G, out.Fits = &f, fit(out.GaugeStitches, 10*q.st.PerCm())
+	}
+	q.amount(&out)
+	q.wheel(&out)
+	out.Samples, out.Cautions = out.samples(), out.cautions()
+	if in.WithOutline {
+		out.Outline = helix(d, out.Twist)
+	}
+	q.remark(&out)
+	return out
+}
+
+// singles works out each ply and gives all their turns to the cm together, those spun S
+// counting below 0.
+func (q *spinning) singles(out *Plan) (turns float64) {
+	for i, p := range q.in.Plies {
+		tex := q.tex[i].Float()
+		d := q.in.Preparation.diameterCm(tex)
+		perCm := turnsFor(fault.Or(q.in.TwistAngleDegrees, DefaultAngle), d)
+		if p.TwistPerCm != nil {
+			perCm = *p.TwistPerCm
+		} else {
+			out.angled = true
+		}
+		direction, times := p.Direction, fault.Or(p.Times, 1)
+		if direction == TwistDirectionUnspecified {
+			direction = TwistDirectionZ
+		}
+		if direction == TwistDirectionS {
+			turns -= float64(times) * perCm
+		} else {
+			turns += float64(times) * perCm
+		}
+		out.Plies = append(out.Plies, PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: twistOf(perCm, tex, d, direction)})
+	}
+	return turns
+}
+
+// ply works out the twist of the plying, or of the single that is knit as it is.
+func (q *spinning) ply(out *Plan, turns, diameterCm float64) {
+	if q.count == 1 {
+		out.Twist = out.Plies[0].Twist
+		return
+	}
+	direction := TwistDirectionS
+	if turns < 0 {
+		direction = TwistDirectionZ
+	}
+	balanced := balance(math.Abs(turns), q.count)
+	out.BalancedPerCm = &balanced
+	out.Twist = twistOf(fault.Or(q.in.PlyTwistPerCm, balanced.Likely), out.Tex, diameterCm, direction)
+	for i := range out.Plies {
+		p := &out.Plies[i]
+		left := p.Twist.PerCm - out.Twist.PerCm
+		if p.Twist.Direction == direction { // plied the way it was spun
+			left = p.Twist.PerCm + out.Twist.PerCm
+		}
+		p.LeftPerCm = &left
+	}
+}
+
+// amount works out what is wanted, and the fibre it takes.
+func (q *spinning) amount(out *Plan) {
+	in := q.in
+	var m float64
+	switch {
+	case in.WantedM != nil:
+		m = *in.WantedM
+	case in.WantedG != nil:
+		m = *in.WantedG / out.Tex * 1000
+	default:
+		return
+	}
+	g, bobbin := m*out.Tex/1000, fault.Or(in.BobbinG, DefaultBobbinG)
+	if in.WantedG != nil {
+		g = *in.WantedG
+	}
+	bobbins := measure.CeilQuotient(g, bobbin)
+	out.YarnM, out.YarnG, out.BobbinCount = &m, &g, &bobbins
+	contraction, _ := q.contraction().Float64()
+	for i := range out.Plies {
+		p := &out.Plies[i]
+		length := m / (1 - contraction/100) * float64(p.Times)
+		mass := length * p.Tex / 1000
+		n := p.Times * measure.CeilQuotient(mass/float64(p.Times), bobbin) // each ply has bobbins of its own
+		p.LengthM, p.MassG, p.BobbinCount = &length, &mass, &n
+	}
+	l := fault.Or(in.Losses, Losses{})
+	fibre := func(part float64) float64 {
+		kept := 1.0
+		for _, percent := range []float64{l.ScouringPercent, fault.Or(l.PreparingPercent, DefaultPreparing), fault.Or(l.SpinningPercent, DefaultSpinning)} {
+			kept *= 1 - min(part*percent, mostLost)/100
+		}
+		return g / kept
+	}
+	out.FibreG = &yardage.Range{Low: fibre(0.5), Likely: fibre(1), High: fibre(1.5)}
+	out.losses = true
+}
+
+// mostLost bounds half as much loss again: a tenth is always left.
+const mostLost = 90.0
+
+// lossesCited is the source of the losses.
+var lossesCited = report.Source{Figure: "losses", Status: report.SourceStatusCommonPractice,
+	Citation: "raw fleece 20 to 50 % in scouring, carding 10 %, spinning and washing 5 % unless the question says otherwise; the range is half of them to half as much again"}
+
+// wheel works out treadles: each turn of the drive wheel puts in as many turns as the
+// ratio says, less slip.
+func (q *spinning) wheel(out *Plan) {
+	w := q.in.Wheel
+	if w == nil {
+		return
+	}
+	ratio := 0.0
+	if w.Ratio != nil {
+		ratio = *w.Ratio
+	} else {
+		ratio = *w.DriveWheelCm / *w.WhorlCm
+	}
+	out.WheelRatio = &ratio
+	draft, turns := fault.Or(w.DraftCm, DefaultDraftCm), ratio*(1-fault.Or(w.SlipPercent, DefaultSlip)/100)
+	all := 0.0
+	for i := range out.Plies {
+		p := &out.Plies[i]
+		treadles := p.Twist.PerCm * draft / turns
+		p.TreadlesPerDraft = &treadles
+		if p.LengthM != nil {
+			all += *p.LengthM * 100 / draft * treadles
+		}
+	}
+	if q.count > 1 {
+		treadles := out.Twist.PerCm * draft / turns
+		out.TreadlesPerDraft = &treadles
+		if out.YarnM != nil {
+			all += *out.YarnM * 100 / draft * treadles
+		}
+	}
+	if out.YarnM != nil {
+		hours := all / fault.Or(w.TreadlesPerMinute, DefaultTreadles) / 60
+		out.Hours = &hours
+	}
+}
