@@ -77,7 +77,7 @@ type Input struct {
 // A Twist is said in every way.
 type Twist struct {
 	PerCm        float64
-	PerIn        float64
+	PerInch      float64
 	Factor       float64
 	Multiplier   float64
 	AngleDegrees float64

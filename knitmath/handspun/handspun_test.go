@@ -64,7 +64,7 @@ func TestPublishedTwistFactor(t *testing.T) {
 	in, want := worked(t, "gate_2006_31")
 	got := twistOf(in["TF"]/math.Sqrt(in["tex"]), in["tex"], 0.01, TwistDirectionZ)
 	knittest.Near(t, "factor", got.Factor, in["TF"], 1e-12)
-	if m := got.PerIn / math.Sqrt(in["Ne"]); math.Abs(m-want) > 0.005 {
+	if m := got.PerInch / math.Sqrt(in["Ne"]); math.Abs(m-want) > 0.005 {
 		t.Errorf("multiplier %v, want %v", m, want)
 	}
 	// 956.734 times the multiplier is the factor of turns to the metre.

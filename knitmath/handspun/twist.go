@@ -51,7 +51,7 @@ func (p Preparation) diameterCm(tex float64) float64 {
 // twistOf says turns to the cm in every way.
 func twistOf(perCm, tex, diameterCm float64, d TwistDirection) Twist {
 	return Twist{
-		PerCm: perCm, PerIn: perCm * measure.CmPerInch, Factor: perCm * math.Sqrt(tex),
+		PerCm: perCm, PerInch: perCm * measure.CmPerInch, Factor: perCm * math.Sqrt(tex),
 		Multiplier:   perCm * measure.CmPerInch / math.Sqrt(texCotton/tex),
 		AngleDegrees: math.Atan(math.Pi*diameterCm*perCm) * 180 / math.Pi,
 		Direction:    d,

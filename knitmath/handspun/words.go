@@ -54,7 +54,7 @@ func (o Plan) thickness(metres ...float64) string {
 // turns writes a twist.
 func (o Plan) turns(t Twist) string {
 	if o.unit == measure.DisplayUnitIn {
-		return measure.Decimal(t.PerIn, 1) + " turns to the inch"
+		return measure.Decimal(t.PerInch, 1) + " turns to the inch"
 	}
 	return measure.Decimal(t.PerCm, 1) + " turns to the cm"
 }

@@ -66,7 +66,7 @@ func handspunOut(out handspun.Plan) *knitmathv1.PlanHandspunResponse {
 		YardsPerPound:    out.YardsPerPound,
 		DiameterMm:       out.DiameterMm,
 		WrapsPerCm:       rangeOut(out.WrapsPerCm),
-		Twist:            twistOut(out.Twist),
+		Twist:            handTwistOut(out.Twist),
 		BalancedPerCm:    message(out.BalancedPerCm, rangeOut),
 		GaugeStitches:    rangeOut(out.GaugeStitches),
 		Fits:             knitmathv1.GaugeFit(out.Fits),
@@ -94,7 +94,7 @@ func pliedSingleOut(p handspun.PliedSingle) *knitmathv1.PliedSingle {
 		Times:            countOut(p.Times),
 		Tex:              p.Tex,
 		DiameterMm:       p.DiameterMm,
-		Twist:            twistOut(p.Twist),
+		Twist:            handTwistOut(p.Twist),
 		LeftPerCm:        p.LeftPerCm,
 		LengthM:          p.LengthM,
 		MassG:            p.MassG,
@@ -103,10 +103,10 @@ func pliedSingleOut(p handspun.PliedSingle) *knitmathv1.PliedSingle {
 	}
 }
 
-func twistOut(t handspun.Twist) *knitmathv1.Twist {
+func handTwistOut(t handspun.Twist) *knitmathv1.Twist {
 	return &knitmathv1.Twist{
 		PerCm:        t.PerCm,
-		PerIn:        t.PerIn,
+		PerInch:      t.PerInch,
 		Factor:       t.Factor,
 		Multiplier:   t.Multiplier,
 		AngleDegrees: t.AngleDegrees,

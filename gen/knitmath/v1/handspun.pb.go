@@ -616,7 +616,7 @@ type Twist struct {
 	// Turns to the cm.
 	PerCm float64 `protobuf:"fixed64,1,opt,name=per_cm,json=perCm,proto3" json:"per_cm,omitempty"`
 	// Turns to the inch.
-	PerIn float64 `protobuf:"fixed64,2,opt,name=per_in,json=perIn,proto3" json:"per_in,omitempty"`
+	PerInch float64 `protobuf:"fixed64,2,opt,name=per_inch,json=perInch,proto3" json:"per_inch,omitempty"`
 	// Twist factor: turns to the cm x sqrt(tex).
 	Factor float64 `protobuf:"fixed64,3,opt,name=factor,proto3" json:"factor,omitempty"`
 	// Twist multiplier: turns to the inch / sqrt(cotton count).
@@ -666,9 +666,9 @@ func (x *Twist) GetPerCm() float64 {
 	return 0
 }
 
-func (x *Twist) GetPerIn() float64 {
+func (x *Twist) GetPerInch() float64 {
 	if x != nil {
-		return x.PerIn
+		return x.PerInch
 	}
 	return 0
 }
@@ -1246,10 +1246,10 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x18_ply_contraction_percentB\v\n" +
 	"\t_wanted_mB\v\n" +
 	"\t_wanted_gB\v\n" +
-	"\t_bobbin_g\"\xcd\x01\n" +
+	"\t_bobbin_g\"\xd1\x01\n" +
 	"\x05Twist\x12\x15\n" +
-	"\x06per_cm\x18\x01 \x01(\x01R\x05perCm\x12\x15\n" +
-	"\x06per_in\x18\x02 \x01(\x01R\x05perIn\x12\x16\n" +
+	"\x06per_cm\x18\x01 \x01(\x01R\x05perCm\x12\x19\n" +
+	"\bper_inch\x18\x02 \x01(\x01R\aperInch\x12\x16\n" +
 	"\x06factor\x18\x03 \x01(\x01R\x06factor\x12\x1e\n" +
 	"\n" +
 	"multiplier\x18\x04 \x01(\x01R\n" +
