@@ -192,7 +192,7 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 			continue
 		}
 		asks, answers := method(t, name).Input(), method(t, name).Output()
-		if q.Title == "" || q.Intro == "" || len(q.Example) == 0 {
+		if q.Title == "" || q.Intro == "" || q.Example == nil {
 			t.Errorf("%s has no title, no introduction or no example", name)
 		}
 		for _, g := range q.Groups {

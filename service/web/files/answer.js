@@ -20,11 +20,12 @@ export class Answer {
     this.pictures = el('div', { class: 'pictures' });
     this.directions = el('div', { class: 'directions', part: 'directions' });
     this.figures = el('div', { class: 'figures', part: 'figures' });
+    this.tables = el('div', {});
     this.all = el('div', {});
     this.sources = el('ul', {});
     this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
     this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
-    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.allBox, this.sourcesBox);
+    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.tables, this.allBox, this.sourcesBox);
     this.root = root;
     this.empty('');
   }
@@ -32,7 +33,7 @@ export class Answer {
   // empty says why there is no answer.
   empty(why) {
     this.summary.textContent = why;
-    for (const node of [this.notices, this.pictures, this.directions, this.figures]) node.replaceChildren();
+    for (const node of [this.notices, this.pictures, this.directions, this.figures, this.tables]) node.replaceChildren();
     this.allBox.hidden = this.sourcesBox.hidden = true;
     this.root.classList.remove('stale');
   }
@@ -58,8 +59,9 @@ export class Answer {
       }),
     ].filter(Boolean));
     this.showDirections(answer.directions ?? []);
-    this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit), ...(this.made.tables ?? []).map((t) => table(t, answer, unit))].filter(Boolean));
-    this.all.replaceChildren(tree(answer, unit, true));
+    this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit)].filter(Boolean));
+    this.tables.replaceChildren(...(this.made.tables ?? []).map((t) => table(t, answer, unit)).filter(Boolean));
+    this.all.replaceChildren(treeOf(answer, unit, this.made));
     this.sources.replaceChildren(...(answer.sources ?? []).map((source) =>
       el('li', {}, el('strong', {}, source.figure), `: ${source.citation} `, el('span', { class: 'standing' }, `(${standing(source)})`))));
     this.allBox.hidden = false;
@@ -85,6 +87,7 @@ export class Answer {
 
 function remark(notice, wording) {
   const label = notice.field ? wording(notice.field) : '';
+  if (label && notice.description.startsWith('is ')) return `“${label}” ${notice.description}.`;
   return label ? `${label}: ${notice.description}.` : `${notice.description.charAt(0).toUpperCase()}${notice.description.slice(1)}.`;
 }
 
@@ -100,8 +103,14 @@ function written(value, name, unit) {
   return isValue(value) ? valueWord(value) : value;
 }
 
+// nameWithUnit is the last part of a path that says a unit: of "length_m.likely" the first.
+function nameWithUnit(path) {
+  const names = path.split('.').reverse();
+  return names.find((name) => labelled(name).sign) ?? names[0];
+}
+
 function figuresOf(figures, answer, unit) {
-  const rows = figures.map(({ path, label }) => [label, at(answer, path), path.split('.').at(-1)]).filter(([, value]) => value !== undefined);
+  const rows = figures.map(({ path, label }) => [label, at(answer, path), nameWithUnit(path)]).filter(([, value]) => value !== undefined);
   return rows.length ? el('dl', { class: 'key' }, ...rows.map(([label, value, name]) => el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit))))) : null;
 }
 
@@ -112,8 +121,14 @@ function table({ path, title, columns }, answer, unit) {
     el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.label)))),
     el('tbody', {}, ...items.map((item) => el('tr', {}, ...columns.map((column) => {
       const value = at(item, column.path);
-      return el('td', {}, value === undefined ? '' : written(value, column.path.split('.').at(-1), unit));
+      return el('td', {}, value === undefined ? '' : written(value, nameWithUnit(column.path), unit));
     }))))));
+}
+
+// treeOf is a tree of what stands nowhere else.
+function treeOf(answer, unit, made) {
+  const apart = new Set((made.tables ?? []).map((t) => t.path));
+  return tree(Object.fromEntries(Object.entries(answer).filter(([name]) => !apart.has(name))), unit, true);
 }
 
 // tree lists whatever an answer has, by the names of the contract.

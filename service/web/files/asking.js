@@ -141,7 +141,7 @@ export class Asking {
     this.fields.showFaults(violations);
     const wanting = violations.every((v) => v.reason === 'REQUIRED' && !this.fields.touched.has(v.field));
     const n = violations.length;
-    this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.' : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention above.`);
+    this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.' : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention where it is marked.`);
     this.what.refused?.({ question: this.what.question, values: this.store.question(), violations });
   }
 

@@ -20,7 +20,7 @@ export class Form {
     const take = (names) => names.map((name) => left.get(name)).filter((field) => field && left.delete(field.name));
     const sections = (this.made.groups ?? []).map((group) =>
       el('fieldset', { class: 'section', part: 'section' }, el('legend', {}, group.title), group.says ? el('p', { class: 'hint' }, group.says) : null,
-        ...this.fields(take(group.fields), this.form, '')));
+        ...this.section(take(group.fields))));
     if (!sections.length) {
       const needed = take([...left.values()].filter((field) => field.required || inChoice(this.form, field)).map((field) => field.name));
       if (needed.length) sections.push(el('div', { class: 'section', part: 'section' }, ...this.fields(needed, this.form, '')));
@@ -33,6 +33,14 @@ export class Form {
     }
     this.general = el('p', { class: 'fault', role: 'alert', hidden: true });
     this.root.replaceChildren(this.general, ...sections);
+  }
+
+  // section renders what stands under a title. A group or list alone there needs none
+  // of its own.
+  section(fields) {
+    const [only] = fields;
+    if (fields.length !== 1 || only.kind !== 'group') return this.fields(fields, this.form, '');
+    return [only.list ? this.list(only, only.name, true) : this.group(only, only.name, true, true)];
   }
 
   // fields renders fields of a group; those that exclude one another become one.
@@ -97,37 +105,38 @@ export class Form {
   }
 
   // group renders a part of the question; what need not be given is folded up.
-  group(field, path, chosen) {
+  group(field, path, chosen, bare = false) {
     const { label, hint, help } = this.wording(field, path);
     const fault = el('p', { class: 'fault', hidden: true });
     const inside = [hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault,
       el('div', { class: 'row' }, ...this.fields(field.fields ?? [], field, path))];
     this.places.set(path, { label, show: (text) => showAt(fault, text) });
+    if (bare) return el('div', { class: 'bare', part: 'group' }, ...inside);
     if (field.required || chosen) return el('fieldset', { class: 'group', part: 'group' }, el('legend', {}, label), ...inside);
     return el('details', { class: 'group', part: 'group', open: this.store.has(path) }, el('summary', {}, label), ...inside);
   }
 
   // list renders any number of groups, with buttons to add and to remove one.
-  list(field, path) {
+  list(field, path, bare = false) {
     const { label, hint, help } = this.wording(field, path);
     const fault = el('p', { class: 'fault', hidden: true });
     const box = el('div', { class: 'items' });
-    const add = el('button', { type: 'button', part: 'button', click: () => {
+    const add = el('button', { type: 'button', part: 'button', 'aria-label': `Add one more: ${label}`, click: () => {
       this.store.counts.set(path, this.store.count(path) + 1);
       show();
       box.lastElementChild?.querySelector('input, select, textarea')?.focus();
       this.changed();
-    } }, `Add to ${label.toLowerCase()}`);
+    } }, 'Add one more');
     const show = () => {
       for (const at of [...this.places.keys()]) if (at.startsWith(`${path}[`)) this.places.delete(at);
       box.replaceChildren(...Array.from({ length: this.store.count(path) }, (_, i) => {
-        const remove = el('button', { type: 'button', class: 'remove', part: 'button', 'aria-label': `Remove ${i + 1} of ${label.toLowerCase()}`, click: () => {
+        const remove = el('button', { type: 'button', class: 'remove', part: 'button', 'aria-label': `Remove ${label} ${i + 1}`, click: () => {
           this.store.drop(path, i);
           show();
           add.focus();
           this.changed();
         } }, 'Remove');
-        return el('fieldset', { class: 'group item', part: 'group' }, el('legend', {}, `${label}, ${i + 1}`),
+        return el('fieldset', { class: 'group item', part: 'group' }, el('legend', {}, `${label} ${i + 1}`),
           el('div', { class: 'row' }, ...this.fields(field.fields ?? [], field, `${path}[${i}]`)), remove);
       }));
       add.hidden = this.store.count(path) >= (field.max_items ?? 100);
@@ -135,7 +144,7 @@ export class Form {
     if (field.required && this.store.count(path) === 0) this.store.counts.set(path, 1);
     show();
     this.places.set(path, { label, show: (text) => showAt(fault, text) });
-    return el('fieldset', { class: 'list' }, el('legend', {}, label), hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
+    return el(bare ? 'div' : 'fieldset', { class: bare ? 'bare' : 'list' }, bare ? null : el('legend', {}, label), hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
   }
 
   // showFaults puts each fault beside its field, or as near above it as there is one.

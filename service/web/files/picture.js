@@ -26,14 +26,14 @@ export function picture(outline, unit, manner) {
   const art = manner === 'round' ? fromAbove(lines) : level ? strip(lines, outline) : plan(lines, outline);
   const caption = manner === 'round'
     ? `Seen from above, with a circle wherever the circumference changes: ${along(outline.x, unit)}.`
-    : level ? `Across: ${along(outline.x, unit)}. ${counted(lines)}` : `Across: ${along(outline.x, unit)}. Up: ${along(outline.y, unit)}.`;
+    : level ? `Across: ${along(outline.x, unit)}. Marked: ${counted(lines)}.` : `Across: ${along(outline.x, unit)}. Up: ${along(outline.y, unit)}.`;
   art.setAttribute('role', 'img');
   art.setAttribute('aria-label', `Drawing of the plan. ${caption}`);
   return el('figure', { class: 'picture', part: 'picture' }, art, el('figcaption', {}, caption));
 }
 
 function counted(lines) {
-  return lines.filter((line) => line.points.length > 2 || line.points[0].y > 0).map((line) => `${line.name}: ${line.points.length}`).join('; ');
+  return lines.filter((line) => line.points.length > 2 || line.points[0].y > 0).map((line) => `${line.points.length} ${line.name}`).join(', ');
 }
 
 function canvas(height, ...children) {

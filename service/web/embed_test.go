@@ -1,0 +1,69 @@
+package web_test
+
+import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// hostPage is a shop's page: styles that would spoil everything, two questions with
+// the shop's yarn and gauge, and a script that hears the answers. %s is the service.
+const hostPage = `<!doctype html><html lang="en"><title>A shop</title><link rel="icon" href="data:,">
+<style>input, label, .summary { display: none !important } knitmath-question { --knitmath-accent: #6b2d73; margin: 1rem }
+knitmath-question::part(summary) { font-weight: 700 }</style>
+<h1>Our wool</h1>
+<script>window.heard = []; document.addEventListener('knitmath-answer', (e) => heard.push(e.detail));</script>
+<script src="%[1]s/embed/v1.js" async></script>
+<knitmath-question id="yarn" question="yarn/estimateYarn" locked="put_up.ball_m=115&amp;put_up.ball_g=50"
+ preset="gauge.stitches=22&amp;gauge.rows=30&amp;pieces[0].trapezoid.start_width_cm=50&amp;pieces[0].trapezoid.end_width_cm=50&amp;pieces[0].trapezoid.height_cm=60"></knitmath-question>
+<knitmath-question id="row" question="shaping/planEvenSpacing" units="in"></knitmath-question></html>`
+
+// Two questions stand on a page of another origin, and neither they nor the page
+// disturb one another.
+func TestEmbedded(t *testing.T) {
+	in := browser(t)
+	var base string
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, hostPage, base)
+	}))
+	defer shop.Close()
+	base = serve(t, shop.URL)
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(700, 900), chromedp.Navigate(shop.URL))
+	p.until(`heard.some((d) => d.question === 'yarn/estimateYarn') && heard.some((d) => d.question === 'shaping/planEvenSpacing')`)
+	p.picture("embedded")
+	if got := p.text(`heard.find((d) => d.question === 'yarn/estimateYarn').answer.ball_count > 0`); got != "true" {
+		t.Errorf("balls for the basket: %s", got)
+	}
+	field := `document.getElementById('%s').shadowRoot.querySelector('[data-path="%s"]')`
+	if got := p.text(fmt.Sprintf(`getComputedStyle(`+field+`).display + `+field+`.disabled + `+field+`.value`,
+		"yarn", "put_up.ball_m", "yarn", "put_up.ball_m", "yarn", "put_up.ball_m")); got != "blocktrue115" && got != "inline-blocktrue115" {
+		t.Errorf("the locked length is %s", got)
+	}
+	if got := p.text(`getComputedStyle(document.getElementById('row').shadowRoot.querySelector('.summary')).fontWeight + document.querySelectorAll('.summary').length`); got != "7000" {
+		t.Errorf("the host's ::part gives %s", got)
+	}
+	if want := asked(t, base, "/v1/shaping:planEvenSpacing?start_stitches=96&end_stitches=88"); p.text(`document.getElementById('row').shadowRoot.querySelector('.summary').textContent`) != want {
+		t.Errorf("the row does not say %s", want)
+	}
+	p.run(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`heard.length = 0; (() => { const f = `+field+`; f.value = '80'; f.dispatchEvent(new Event('input')); })()`, "row", "end_stitches")))
+	p.until(`heard.length === 1 && heard[0].answer.change_count === 16 && heard[0].values.end_stitches === 80`)
+	p.checked(false)
+}
+
+// A page that is not on the list gets no answer, and says so in the element.
+func TestEmbeddedElsewhere(t *testing.T) {
+	in, base := browser(t), serve(t, "https://shop.example")
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, hostPage, base)
+	}))
+	defer shop.Close()
+	p := open(t, in)
+	p.run(chromedp.Navigate(shop.URL))
+	p.until(`document.getElementById('row').shadowRoot?.textContent.includes('cannot be shown')`)
+}

@@ -1,0 +1,212 @@
+package web_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"net/http"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+
+	"example.com/knitmath/gen/forms"
+)
+
+// asked is the summary that the service itself gives.
+func asked(t *testing.T, base, question string) string {
+	t.Helper()
+	reply, err := http.Get(base + question)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer reply.Body.Close()
+	var answer struct{ Summary string }
+	if err := json.NewDecoder(reply.Body).Decode(&answer); err != nil || answer.Summary == "" {
+		t.Fatalf("%s: HTTP %d %v", question, reply.StatusCode, err)
+	}
+	return answer.Summary
+}
+
+func shows(summary string) string {
+	return fmt.Sprintf(`document.querySelector('.summary')?.textContent === %q`, summary)
+}
+
+// questions are all there are, as addresses write them.
+func questions(t *testing.T) []string {
+	t.Helper()
+	names, err := fs.Glob(forms.Files, "*.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, name := range names {
+		names[i] = strings.Replace(strings.TrimSuffix(name, ".json"), ".", "/", 1)
+	}
+	return names
+}
+
+// Every page opens on an answered example, fits a narrow screen, and keeps nobody out.
+func TestEveryPage(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	axe := ""
+	if *axePath != "" {
+		data, err := os.ReadFile(*axePath)
+		if err != nil {
+			t.Fatal(err)
+		}
+		axe = string(data)
+	} else {
+		t.Log("*** NOT CHECKED by axe-core, which -axe names ***")
+	}
+	p := open(t, in)
+	unsaid := false
+	for _, question := range append([]string{""}, questions(t)...) {
+		at, name := base+"/ask/"+question, strings.ReplaceAll(question, "/", ".")
+		if question == "" {
+			at, name = base, "start"
+		}
+		p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(at))
+		// Without an example of its own a page may have to ask for more than the contract
+		// says must be given.
+		if _, err := os.Stat("questions/" + name + ".json"); err == nil || question == "" {
+			p.until(answered)
+		} else {
+			p.until(answered + ` || [...document.querySelectorAll('.fault')].some((f) => !f.hidden)`)
+			unsaid = true
+		}
+		p.picture(name)
+		checkAxe(p, axe, name)
+		p.run(chromedp.EmulateViewport(320, 700))
+		if wide := p.text("document.documentElement.scrollWidth"); wide != "320" {
+			t.Errorf("%s is %s wide on a screen of 320", name, wide)
+		}
+		p.picture(name + "-320")
+	}
+	if !unsaid {
+		p.checked(false)
+	}
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/shaping/planTaper"))
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "dark"}}})
+	p.until(answered)
+	p.picture("dark")
+	checkAxe(p, axe, "dark")
+}
+
+// checkAxe lets axe-core look at what is open.
+func checkAxe(p *tab, axe, name string) {
+	p.Helper()
+	if axe == "" {
+		return
+	}
+	p.run(chromedp.Evaluate[chromedp.Void](axe))
+	found := get(p, chromedp.Evaluate[[]string](
+		`axe.run().then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html + ' ' + n.failureSummary).slice(0, 3).join(' | ')))`,
+		chromedp.EvalAwaitPromise))
+	for _, violation := range found {
+		p.Errorf("%s: %s", name, violation)
+	}
+}
+
+// typed types over what stands in a field.
+func typed(path, text string) chromedp.Action[chromedp.Void] {
+	return chromedp.Steps(
+		chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`document.querySelector('[data-path="%s"]').select()`, path)),
+		chromedp.KeyEvent(text))
+}
+
+// A page answers while it is typed in, says what the service says, has its values in
+// its address, and puts faults where they belong.
+func TestTyping(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/gauge/computeCastOn?gauge.stitches=22&gauge.rows=30&width_cm=50"))
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn?gauge.stitches=22&gauge.rows=30&width_cm=50")))
+	// By the keyboard alone, from the top of the page.
+	for range 40 {
+		if p.text(`document.activeElement?.dataset?.path`) == "width_cm" {
+			break
+		}
+		p.run(chromedp.KeyEvent(kb.Tab))
+	}
+	p.run(chromedp.KeyEvent(kb.End), chromedp.KeyEvent(kb.Backspace), chromedp.KeyEvent("3,5"))
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn?gauge.stitches=22&gauge.rows=30&width_cm=53.5")))
+	if got := p.text("location.search"); got != "?gauge.stitches=22&gauge.rows=30&width_cm=53.5" {
+		t.Errorf("the address is %s", got)
+	}
+	if got := p.text(`document.activeElement.dataset.path`); got != "width_cm" {
+		t.Errorf("the answer took the cursor to %s", got)
+	}
+	p.run(chromedp.Reload())
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn?gauge.stitches=22&gauge.rows=30&width_cm=53.5")))
+	p.checked(false)
+
+	faultOf := func(path string) string {
+		return fmt.Sprintf(`document.getElementById(document.querySelector('[data-path="%s"]').getAttribute('aria-describedby').split(' ').at(-1)).textContent`, path)
+	}
+	p.run(typed("width_cm", "0.01"))
+	p.until(faultOf("width_cm") + `.startsWith('Is 0.01; must be from 0.1 to 1000')`)
+	p.picture("fault")
+	p.run(typed("width_cm", "wide"))
+	p.until(faultOf("width_cm") + `.startsWith('Cannot be read as a number')`)
+	p.run(typed("width_cm", "50"), typed("gauge.rows", kb.Backspace))
+	p.until(faultOf("gauge.rows") + `=== 'Needs a value.'`)
+	p.run(typed("gauge.rows", "30"))
+	p.until(answered + ` && ` + faultOf("gauge.rows") + `=== ''`)
+	p.checked(true)
+}
+
+// Inches are a way of writing: what is asked is the same length, and the choice is
+// all that is kept.
+func TestInches(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	p := open(t, in)
+	query := "?gauge.stitches=22&gauge.rows=30&gauge.over_cm=10.16&width_cm=50.8"
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/gauge/computeCastOn"+query))
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn"+query)))
+	p.run(chromedp.Click(chromedp.CSS(`input[name=unit][value=in]`)))
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn"+query+"&display_unit=DISPLAY_UNIT_IN")))
+	if got := p.text(`['gauge.over_cm', 'width_cm'].map((path) => document.querySelector('[data-path="' + path + '"]').value)`); got != "4,20" {
+		t.Errorf("in inches the fields say %s", got)
+	}
+	if got := p.text("location.search"); got != query {
+		t.Errorf("the address is %s", got)
+	}
+	p.run(typed("width_cm", "19 1/2"))
+	p.until(shows(asked(t, base, strings.Replace("/v1/gauge:computeCastOn"+query+"&display_unit=DISPLAY_UNIT_IN", "50.8", "49.53", 1))))
+	p.picture("inches")
+	p.run(chromedp.Navigate(base + "/ask/yarn/estimateYarn"))
+	p.until(answered + ` && document.querySelector('input[value=in]').checked`)
+	if got := p.text("JSON.stringify(Object.entries(localStorage)) + document.cookie"); got != `[["knitmath.unit","in"]]` {
+		t.Errorf("kept: %s", got)
+	}
+	p.checked(false)
+}
+
+// Rows that are done stay so in the address; a printed page is the answer without
+// what only a screen has a use for.
+func TestTickingAndPrinting(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/shaping/planTaper?start_stitches=48&end_stitches=76&height_rows=120"))
+	p.until(answered)
+	p.run(chromedp.Click(chromedp.CSS(`.directions li:nth-child(2) input`)))
+	p.until(`location.hash === '#done=2'`)
+	p.run(chromedp.Reload())
+	p.until(answered)
+	if got := p.text(`[...document.querySelectorAll('.directions input')].map((i) => i.checked).slice(0, 3)`); got != "false,true,false" {
+		t.Errorf("ticked: %s", got)
+	}
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	if got := p.text(`['.summary', '.drawing', '.directions', '.tools', '.units', 'button'].map((s) => document.querySelector(s).getClientRects().length > 0)`); got != "true,true,true,false,false,false" {
+		t.Errorf("printed: %s", got)
+	}
+	p.picture("print")
+	pdf := get(p, chromedp.PrintToPDF())
+	if len(pdf) < 1000 {
+		t.Errorf("printed %d bytes", len(pdf))
+	}
+	p.checked(false)
+}
