@@ -22,6 +22,7 @@ var signs = func() map[rune]rune {
 	m := map[rune]rune{}
 	for plain, shapes := range map[rune]string{
 		'*':  "∗⁎✱✳✲✻✽❋⚹٭﹡＊✶★☆",
+		'~':  "～〜",
 		'-':  "‐‑‒–—―−﹣－⸺",
 		'x':  "×✕✖⨯╳✗",
 		'\'': "’‘ʼ′`´",

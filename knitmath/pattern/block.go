@@ -85,8 +85,12 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 	lines := r.piece.Lines
 	low = MaxRows
 	r.written.begin()
-	for next = from; next < len(lines) && lines[next].numbered(); next++ {
+	for next = from; next < len(lines) && (lines[next].numbered() || lines[next].rules()); next++ {
 		info := &lines[next].info
+		if lines[next].rules() {
+			r.ruleAfter(next)
+			continue
+		}
 		if info.defined || !info.isFor(r.size) {
 			continue
 		}
@@ -132,6 +136,11 @@ func (l *Line) numbered() bool {
 		return l.info.hidden != nil
 	}
 	return false
+}
+
+// rules reports whether a line without a number stands for other rows.
+func (l *Line) rules() bool {
+	return l.info.kind == lineRow && l.info.every != everyNone && l.info.ranges == nil
 }
 
 // lineOf finds the line of a row number among those from a line on, or the one

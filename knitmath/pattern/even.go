@@ -142,6 +142,7 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 	if end := p.fabricEnd(i); end != 0 && (i > p.next || !p.tokens[i].is("patt", "pattern", "pat") || w.verb.is("work", "cont", "continue")) {
 		p.next = end
 		w.even = true
+		p.fabricBracket()
 		return true
 	}
 	if i == p.next || !p.peek().is("in", "of") || !p.tokens[i-1].is("in", "of", "the") {
@@ -164,6 +165,24 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 		}
 	}
 	return false
+}
+
+// fabricBracket passes over what a fabric is, "(k1 tbl, p1)", or what it is called.
+func (p *parser) fabricBracket() {
+	if !p.peek().is("(") {
+		return
+	}
+	for n := 1; n < 24; n++ {
+		switch t := p.ahead(n); {
+		case t.is(")"):
+			p.next += n + 1
+			return
+		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "row", "rnd", "rows", "all", "and", "rs", "ws", "on")),
+			t.kind == tokenNumber, t.is(",", ";"):
+		default:
+			return
+		}
+	}
 }
 
 // asEstablished passes over "every row", "in patt as est", "as set".

@@ -23,7 +23,8 @@ func (p *parser) label(line *Line) bool {
 	p.next = end
 	info.at = from.to(p.last())
 	line.Label = joined(p.found.source[from.start:info.at.end])
-	p.accept(":", ".", "-", "=", ")")
+	for p.accept(":", ".", "-", "=", ")") {
+	}
 	if p.peek().kind == tokenNewline && p.startsItem(p.next+1) && p.labelEnd(p.next+1) == 0 {
 		p.next++
 	}
@@ -77,7 +78,7 @@ func (p *parser) rowNumbersEnd(i int) int {
 		if p.tokens[i+1].is("-", "/") {
 			end = i + 1 // no chain of sizes
 		}
-		if p.tokens[end].is("-", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber {
+		if p.tokens[end].is("-", "~", "to", "through", "thru") && p.tokens[end+1].kind == tokenNumber {
 			i = end + 1
 			if end, _ = p.sizedEnd(i); p.tokens[i+1].is("-", "/") {
 				end = i + 1
@@ -123,7 +124,7 @@ func (p *parser) startsItem(i int) bool {
 	case t.kind != tokenWord:
 		return false
 	}
-	return p.notation(t.text) || phrases[t.text] != nil
+	return p.notation(t.text) || p.phraseHere(i)
 }
 
 // directionAt reports whether a verb that is no stitch begins at token i.

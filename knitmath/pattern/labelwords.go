@@ -52,6 +52,8 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 			}
 		case t.row() && i > 0 && p.tokens[i-1].kind == tokenWord:
 			i++
+		case t.is("/") && p.sideOf(i+1) != stitch.SideUnspecified:
+			i++
 		case t.is("-") && (p.tokens[i+1].is("rs", "ws")) && p.tokens[i+2].is(":", "-"):
 			i++
 		default:
@@ -158,6 +160,10 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 	first := &p.tokens[i]
 	if first.kind != tokenWord || labelVerbs[first.text] && !p.tokens[i+1].row() {
 		return 0
+	}
+	if p.sideOf(i) != stitch.SideUnspecified && p.tokens[i+1].is(":") {
+		p.noteSide(p.sideOf(i), info)
+		return i + 1
 	}
 	from := i
 	spanAt := 0

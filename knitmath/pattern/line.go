@@ -25,12 +25,42 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.frontMatter() && !p.sizesOnly() && !p.headed() {
+	if !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
 		p.sentence()
 	}
 	if p.next == first {
 		p.next++
 	}
+}
+
+// loneClaim reads a count that stands in a sentence of its own, and belongs to what was
+// read before it.
+func (p *parser) loneClaim() bool {
+	t := p.peek()
+	n := len(p.piece.Lines)
+	if n == 0 || t.kind != tokenNumber && !t.is("(", "[", "=", "-", "there", "you") || p.ordinalEnd(p.next) != 0 || !p.claimAhead() {
+		return false
+	}
+	last := &p.piece.Lines[n-1]
+	claimed := len(last.ClaimedStitches) > 0 || len(last.ClaimedChangeStitches) > 0
+	if claimed || last.info.kind == linePassed || last.info.kind == lineUnread && last.Steps == nil {
+		return false
+	}
+	save, found := p.next, p.found.mark()
+	line := *last
+	if !p.claim(&line) || !p.endsAt(p.next) {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
+	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
+	if last.Direction != "" {
+		said := p.found.source[last.info.at.start:p.last().end]
+		last.info.at = last.info.at.to(p.last())
+		last.Direction = joined(said)
+	}
+	return true
 }
 
 // sentence reads a row with its label, or one direction after the other.

@@ -74,12 +74,12 @@ func (s *scanner) lineStart() bool {
 
 // bullet reports whether a sign at the start of a line only makes it one of a
 // list, a heading or a quotation.
-func (s *scanner) bullet(c rune) bool {
+func (s *scanner) bullet(c rune, size int) bool {
 	switch c {
 	case '•', '#', '>', '·':
 		return true
 	case '-', '+':
-		next, _ := utf8.DecodeRuneInString(s.source[s.at+utf8.RuneLen(c):])
+		next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
 		return unicode.IsSpace(next)
 	}
 	return false

@@ -37,7 +37,7 @@ func (p *parser) listEnd(i int) (end, n int) {
 		switch t = &p.tokens[i]; {
 		case t.kind == tokenMark && t.text == closer:
 			return i + 1, n
-		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";" && t.text != "-" && t.text != "/":
+		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";":
 			return 0, 0
 		}
 	}

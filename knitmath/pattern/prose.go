@@ -239,7 +239,7 @@ func (p *parser) remarkEnd(i int) int {
 		case t.kind == tokenEnd || t.kind == tokenStar || t.kind == tokenNewline && t.number > 1:
 			return 0
 		case t.kind == tokenNumber:
-			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() || p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
+			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") || p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
 				return 0
 			}
 		case t.kind != tokenWord:

@@ -81,6 +81,9 @@ func (p *parser) qualified(s *Step) bool {
 		case s.Name == "work" && p.inFabric():
 		case p.colourEnd(p.next) != 0 && !p.peek().is("in", "with", "using") || p.peek().is("in", "with") && p.colourEnd(p.next) != 0:
 			p.next = p.colourEnd(p.next)
+		case s.Operation == stitch.PlaceMarker && p.peek().is("for", "here"):
+			for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
+			}
 		case s.Operation == stitch.CastOn && p.acceptAny(castOnManner):
 		case (s.Operation == stitch.PickUp) && p.alongEdge():
 		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):

@@ -33,7 +33,7 @@ func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 		return r, false
 	}
 	lasts := firsts
-	if p.peek().is("-", "to", "through", "thru") && p.ahead(1).kind == tokenNumber {
+	if p.peek().is("-", "~", "to", "through", "thru") && p.ahead(1).kind == tokenNumber {
 		r.last = p.ahead(1).number
 		p.next += 2
 		if lasts, ok = p.otherRows(int(r.last)); !ok {

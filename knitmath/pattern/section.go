@@ -113,7 +113,7 @@ func (p *parser) frontHeading(i, end int) bool {
 		switch t := &p.tokens[i+n]; {
 		case i+n == end:
 			return p.titled(i, end) || n <= 2
-		case t.is(":"), t.is("-") && n > 0:
+		case t.is(":"), t.is("-") && n > 0, t.is(".") && n > 0 && p.tokens[i+n+1].is("-"):
 			return true
 		case t.is("("):
 			return true

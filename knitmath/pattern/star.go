@@ -130,6 +130,9 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 		for i, k := range u.times {
 			s.Times[i] = k + 1
 		}
+	case u.last != nil && single(u.last, 0) && p.endingAfter():
+		s.Times, s.toFit = nil, true
+		p.reading(at, "read as: until what follows it in the row just remains")
 	case u.last != nil:
 		s.Times, s.RemainingStitches = nil, u.last
 	case u.mark != nil:
@@ -139,6 +142,21 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 		p.reading(at, "\"rep from *\" without an end is read as: until what follows it in the row just remains")
 	}
 	return p.lastRepeat(simple(s), steps)
+}
+
+// endingAfter reports whether ", ending k2" follows.
+func (p *parser) endingAfter() bool {
+	i := p.next
+	if p.tokens[i].is(",", ";") {
+		i++
+	}
+	if !p.tokens[i].is("end", "ending", "ends") {
+		return false
+	}
+	if i++; p.tokens[i].is("with") {
+		i++
+	}
+	return p.startsItem(i)
 }
 
 // skipLineBreakBefore passes over a line break before one of the words.

@@ -183,7 +183,7 @@ func (p *parser) patternAt(i int) (end, number int) {
 			t := &p.tokens[at]
 			if t.is(words[n]) {
 				n++
-			} else if !nameless[t.text] || n == 0 && !t.is("the") {
+			} else if !nameless[t.text] {
 				break
 			}
 			at++

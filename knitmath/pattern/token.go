@@ -116,8 +116,10 @@ func (s *scanner) token() {
 		s.star(c, size)
 	case c == '.' && s.shortened():
 		s.advance(size)
-	case s.lineStart() && s.bullet(c):
+	case s.lineStart() && s.bullet(c, size):
 		s.advance(size)
+	case c == '…' || c == '✓' || c == '✔' || c == '→' || c == '←' || c == '☐' || c == '☑':
+		s.advance(size) // ticks and arrows beside a row
 	default:
 		s.advance(size)
 		s.put(tokenMark, from, string(c))

@@ -211,7 +211,11 @@ func (p *Piece) CastsOn() bool {
 		switch p.Lines[i].info.kind {
 		case lineCastOn, linePickUp, lineTake:
 			return true
-		case linePassed, lineJoin, lineUnread, lineHold:
+		case lineUnread:
+			if p.Lines[i].info.op == stitch.CastOn {
+				return true // its number cannot be read, which is said
+			}
+		case linePassed, lineJoin, lineHold:
 		case lineRow, lineRepeat, lineEven, linePlain:
 			if !p.Lines[i].info.defined {
 				return false
