@@ -10,6 +10,10 @@ import (
 func (r *runner) castOn(i int) {
 	l := &r.piece.Lines[i]
 	n := int64(at(l.info.counts, r.size))
+	if m := int64(l.info.multiple); m > 0 && (n-int64(l.info.plus))%m != 0 && r.wanted(ReasonUneven, l.info.at) {
+		r.fault(KindMistake, ReasonUneven, l.info.at, 0, strconv.Itoa(int(n))+" is not a multiple of "+strconv.Itoa(int(m))+
+			" plus "+strconv.Itoa(l.info.plus))
+	}
 	adds := l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0
 	if adds {
 		r.record(i)

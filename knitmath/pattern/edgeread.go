@@ -63,8 +63,36 @@ func (p *parser) castingOn(line *Line) bool {
 	p.accept("more", "additional", "further")
 	p.accept("st", "sts", "stitch", "stitches")
 	info.kind, info.counts = lineCastOn, without(n)
+	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
 	return true
+}
+
+// multipleOf reads "(multiple of 6 sts plus 2)" after a number of stitches.
+func (p *parser) multipleOf(info *lineInfo) {
+	save := p.next
+	if !p.accept("(") || !p.accept("a", "multiple", "mult") {
+		p.next = save
+		return
+	}
+	p.accept("multiple", "mult")
+	p.accept("of")
+	t := p.peek()
+	if t.kind != tokenNumber || t.number < 1 || t.number > MaxNumber {
+		p.next = save
+		return
+	}
+	info.multiple = int(t.number)
+	p.next++
+	p.accept("st", "sts", "stitches")
+	if p.accept("+", "plus") && p.peek().kind == tokenNumber {
+		info.plus = int(min(p.peek().number, MaxNumber))
+		p.next++
+	}
+	p.accept("st", "sts", "stitches", "more")
+	if !p.accept(")") {
+		info.multiple, p.next = 0, save
+	}
 }
 
 // rowGoesOn reports whether stitches follow a comma at token i, so that what comes

@@ -25,12 +25,30 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
+	if !p.ruled() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
 		p.sentence()
 	}
 	if p.next == first {
 		p.next++
 	}
+}
+
+// ruled passes over a line that is drawn, "-----" or "=====".
+func (p *parser) ruled() bool {
+	if !p.lineStart() {
+		return false
+	}
+	i := p.next
+	for ; !(p.tokens[i].kind == tokenNewline || p.tokens[i].kind == tokenEnd); i++ {
+		if !p.tokens[i].is("-", "=", "_", "~", "#", "|", "+") && (p.tokens[i].kind != tokenStar || i == p.next) {
+			return false
+		}
+	}
+	if i < p.next+3 {
+		return false
+	}
+	p.next = i
+	return true
 }
 
 // loneClaim reads a count that stands in a sentence of its own, and belongs to what was

@@ -10,6 +10,7 @@ func (p *parser) matching(line *Line) bool {
 		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
 			t.is("to") && p.tokens[i+1].is("match", "correspond"),
 			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit", "make", "rep", "as"),
+			t.is("as") && p.tokens[i+1].is("the") && p.tokens[i+2].is("first", "other", "left", "right", "front", "back") && p.ahead(0).is("work", "make", "knit"),
 			t.is("same") && p.tokens[i+1].is("as", "way") && p.ahead(0).is("work", "complete", "finish", "shape", "continue", "cont"):
 			hit = i
 		case t.row() && p.tokens[i+1].kind == tokenNumber:
@@ -37,7 +38,7 @@ func (p *parser) another(hit, end int) bool {
 		second = second || p.tokens[i].is("second", "other", "2nd", "another")
 	}
 	for i := hit; i < end; i++ {
-		if p.tokens[i].is("reversing", "reverse", "shaping", "shapings") {
+		if p.tokens[i].is("reversing", "reverse", "shaping", "shapings", "which") {
 			return false
 		}
 	}

@@ -123,6 +123,24 @@ func (p *parser) chainEnd(i int) (end, n int) {
 	return i, n
 }
 
+// chainAfter is the index after "/31/33" at token i, which goes on from "k29", where
+// there are as many numbers as sizes; 0 if there is no such chain.
+func (p *parser) chainAfter(i int) int {
+	sign := &p.tokens[i]
+	if p.sizes < 2 || !sign.is("/", "-") || sign.is("-") && p.sizes == 2 {
+		return 0
+	}
+	n := 1
+	for ; p.tokens[i].is(sign.text) && p.tokens[i+1].kind == tokenNumber; i += 2 {
+		p.looked++
+		n++
+	}
+	if n != p.sizes {
+		return 0
+	}
+	return i
+}
+
 // sizesIn guesses the number of sizes: the one that most lists of numbers have,
 // among those that follow a number or stand where one is due; 1 if there is none.
 func (p *parser) sizesIn() int {
@@ -187,6 +205,9 @@ func (p *parser) numbers(first int, at span) []int {
 		return nil
 	}
 	end, n := p.sizedMore(p.next, 1)
+	if chained := p.chainAfter(p.next); chained != 0 {
+		end, n = chained, p.sizes
+	}
 	if n == 1 {
 		return []int{first}
 	}

@@ -141,7 +141,7 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 		words = append(words, nameWord(p.tokens[i].text))
 		i++
 	}
-	if len(words) == 0 || !p.tokens[i].row() || labelVerbs[words[0]] {
+	if len(words) == 0 || !p.tokens[i].row() || labelVerbs[words[0]] || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the") {
 		return false
 	}
 	at := p.peek().span.to(p.tokens[i].span)
@@ -305,10 +305,11 @@ func (p *parser) forRowsAhead() bool {
 
 // repeatRows reads "for 10 rows": so many rows of the repeat, not so many times.
 func (p *parser) repeatRows(info *lineInfo) bool {
-	at := p.peek().span
+	at, more := p.peek().span, false
 	p.accept("for")
 	for p.peek().is("a", "total", "of", "another", "further", "the", "next") {
 		info.total = info.total || p.peek().is("total")
+		more = more || p.peek().is("another", "further", "next")
 		p.next++
 	}
 	n := p.number()
@@ -317,10 +318,14 @@ func (p *parser) repeatRows(info *lineInfo) bool {
 		return true
 	}
 	for p.peek().is("more", "further", "additional") || p.peek().row() {
+		more = more || !p.peek().row()
 		p.next++
 	}
 	info.forRows = without(n)
-	p.reading(at.to(p.last()), "read as so many rows, not so many times")
+	if !more && !info.afresh {
+		info.total = true
+		p.reading(at.to(p.last()), "read as so many rows in all, those that were worked already with them")
+	}
 	return true
 }
 

@@ -92,8 +92,11 @@ func (p *parser) passWrapped() {
 	for p.peek().kind == tokenNewline && p.peek().number == 1 {
 		next := p.next + 1
 		end := p.lineEnd(next)
-		c := rune(p.found.source[p.tokens[next].start:][0])
-		if next == end || p.frontHeading(next, end) || p.bodyAt(next, end) || !unicode.IsLower(c) && !unicode.IsDigit(c) {
+		if next == end {
+			return
+		}
+		c := rune(p.found.source[p.tokens[next].start])
+		if p.frontHeading(next, end) || p.bodyAt(next, end) || !unicode.IsLower(c) && !unicode.IsDigit(c) {
 			return
 		}
 		p.next++
@@ -110,9 +113,12 @@ func (p *parser) frontHeading(i, end int) bool {
 		return false
 	}
 	for n := 0; n < 7 && i+n <= end; n++ {
+		if p.began && p.tokens[i].is("size", "sizes") && p.tokens[i+n].is("only") {
+			return false
+		}
 		switch t := &p.tokens[i+n]; {
 		case i+n == end:
-			return p.titled(i, end) || n <= 2
+			return p.titled(i, end) || n <= 2 || p.frontPhrase(i)
 		case t.is(":"), t.is("-") && n > 0, t.is(".") && n > 0 && p.tokens[i+n+1].is("-"):
 			return true
 		case t.is("("):

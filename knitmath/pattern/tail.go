@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"math/bits"
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
@@ -58,7 +59,7 @@ func (p *parser) tail(line *Line) bool {
 // listFollows reports whether brackets hold the numbers of other sizes.
 func (p *parser) listFollows() bool {
 	end, n := p.listEnd(p.next)
-	return end != 0 && n > 1 && n != p.sizes
+	return end != 0 && n > 1 && n != p.sizes && n != bits.OnesCount32(p.forSizes)
 }
 
 // nextClause reports whether a direction or a row begins after a comma or "and".

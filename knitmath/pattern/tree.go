@@ -146,12 +146,14 @@ type lineInfo struct {
 	edges         []edgeRows // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
 	only          []int      // "on these 28 sts only"
 	turns         turning    // "back and forth", "in the round"
-	adds          bool       // it is cast on beside what is there
-	all           bool       // all stitches
-	row           bool       // it is worked as a row
-	either        []Step     // another way to read a row
-	holdRest      bool       // "turn, leaving rem 38 sts on holder"
-	rest          []int      // how many those are, if it is said
+	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
+	plus          int
+	adds          bool   // it is cast on beside what is there
+	all           bool   // all stitches
+	row           bool   // it is worked as a row
+	either        []Step // another way to read a row
+	holdRest      bool   // "turn, leaving rem 38 sts on holder"
+	rest          []int  // how many those are, if it is said
 }
 
 // turning says whether the work goes on flat or in the round.
