@@ -130,7 +130,8 @@ func (p *parser) yarnAside(first bool) asideKind {
 		case t.is("and", "then") && (p.startsItem(p.next+1) || p.directionAt(p.next+1)):
 			p.passed(from.to(p.last()))
 			return asideRead
-		case t.kind == tokenWord && (alarming(t.text) || p.alarmingStitch(p.next, p.next, true)), t.kind == tokenNumber && !p.measured(p.next) && !p.ordinalYarn():
+		case t.kind == tokenWord && (alarming(t.text) || p.alarmingStitch(p.next, p.next, true)), t.kind == tokenNumber && !p.measured(p.next) &&
+			!p.ordinalYarn():
 			p.ask(ReasonUnread, from.to(t.span), "not understood here, and it may change the count")
 			return asideFault
 		}
@@ -196,15 +197,18 @@ func (p *parser) continues() bool {
 		return false
 	}
 	before, next := &p.tokens[brk-1], p.peek()
-	if before.is("to", "last", "from", "rep", "the", "next", "in", "until", "and", "then", "of", "first", "all", "k", "p", "sl", "with", "before",
-		"after", "on", "at", "more", "over", "-") && !before.is("k", "p") || next.is("times", "sts", "st", "more", "end", "last", "rep", "from", "twice", "of", "to") {
+	if before.is("to", "last", "from", "rep", "the", "next", "in", "until", "and", "then", "of", "first", "all", "k", "p", "sl", "with",
+		"before",
+		"after", "on", "at", "more", "over", "-") && !before.is("k", "p") || next.is("times", "sts", "st", "more", "end", "last", "rep", "from",
+		"twice", "of", "to") {
 		return true
 	}
 	if before.is(".", ";", ":", ")") || before.column < wrappedAt || next.kind == tokenEnd {
 		return false
 	}
 	c := rune(p.found.source[next.start])
-	return p.inRow && (unicode.IsLower(c) || c == '[' || c == '(' || c == '*') && (p.startsItem(p.next) || draft.Manner(next.text) || next.kind == tokenStar)
+	return p.inRow && (unicode.IsLower(c) || c == '[' || c == '(' || c == '*') && (p.startsItem(p.next) || draft.Manner(next.text) ||
+		next.kind == tokenStar)
 }
 
 // wrappedAt is the column from which a line is taken to be broken by its setting.

@@ -16,8 +16,9 @@ var (
 	claimPart = wordings("each", "between", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
 		"on hold", "held", "unworked")
 	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn")
-	claimSides   = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side", "on either side")
-	claimWhole   = wordings("for each size", "in each size", "at end of each", "after each", "for back and front", "for front and back")
+	claimSides   = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
+		"on either side")
+	claimWhole = wordings("for each size", "in each size", "at end of each", "after each", "for back and front", "for front and back")
 )
 
 // claimTail reads on to the end of a claim: to its closer, or over the words that
@@ -26,7 +27,8 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 	for {
 		p.looked++
 		t := p.peek()
-		if t.kind == tokenNewline && (t.number > 1 || p.labelEnd(p.next+1) != 0) || t.kind == tokenEnd || t.is(closer) && closer != "" || closer == "" && !p.claimGoesOn() {
+		if t.kind == tokenNewline && (t.number > 1 || p.labelEnd(p.next+1) != 0) || t.kind == tokenEnd || t.is(closer) && closer != "" ||
+			closer == "" && !p.claimGoesOn() {
 			return
 		}
 		switch {

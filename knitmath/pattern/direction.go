@@ -63,16 +63,18 @@ const (
 // directs are the verbs of directions.
 var directs = map[string]kindOfVerb{
 	"rep": verbRepeat, "repeat": verbRepeat, "as": verbRepeat, "same": verbRepeat,
-	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven, "continue": verbShape | verbRepeat | verbEven,
-	"proceed": verbEven, "keep": verbEven, "rib": verbShape | verbEven,
+	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven,
+	"continue": verbShape | verbRepeat | verbEven,
+	"proceed":  verbEven, "keep": verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven,
 	"co": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
 	"increasing": verbShape,
-	"place":      verbHold | verbPass, "slip": verbHold | verbPass, "sl": verbHold | verbPass, "put": verbHold, "leave": verbHold, "transfer": verbHold,
-	"move": verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
+	"place":      verbHold | verbPass, "slip": verbHold | verbPass, "sl": verbHold | verbPass, "put": verbHold, "leave": verbHold,
+	"transfer": verbHold,
+	"move":     verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
 	"pick": verbPick, "with": verbPick,
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "reattach": verbJoin,
@@ -164,7 +166,8 @@ func (p *parser) joining(line *Line) bool {
 		if n := p.heldSts(i); n != 0 && p.tokens[i-1].is("to", "onto") {
 			return p.taking(line, i)
 		}
-		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && (p.tokens[i-1].is("in", "the", "a") || p.tokens[i-1].is("into")) {
+		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && (p.tokens[i-1].is("in", "the", "a") ||
+			p.tokens[i-1].is("into")) {
 			round = true
 		}
 	}

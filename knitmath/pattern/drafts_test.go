@@ -58,7 +58,8 @@ func TestDrafts(t *testing.T) {
 				s++
 			}
 		}
-		t.Logf("%-18s %3d of %3d counts, %3d of %3d mistakes found; %v in the draft as it is: %s", strings.TrimSuffix(filepath.Base(file), ".json"),
+		t.Logf("%-18s %3d of %3d counts, %3d of %3d mistakes found; %v in the draft as it is: %s", strings.TrimSuffix(filepath.Base(file),
+			".json"),
 			r, len(d.Counts), s, len(d.Mistakes), err, judgedText(out.Findings))
 		counts, right, planted, seen = counts+len(d.Counts), right+r, planted+len(d.Mistakes), seen+s
 	}

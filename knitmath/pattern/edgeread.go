@@ -51,7 +51,8 @@ func (p *parser) castingOn(line *Line) bool {
 		info.kind = lineBeginning
 		return p.edges(line)
 	}
-	if !named && (p.began || p.onlyRows || !p.endsAt(end) && !p.tokens[end].is("and", ",", "loosely", "using", "with", "for")) || p.rowGoesOn(end) {
+	if !named && (p.began || p.onlyRows || !p.endsAt(end) && !p.tokens[end].is("and", ",", "loosely", "using", "with", "for")) ||
+		p.rowGoesOn(end) {
 		return false
 	}
 	p.next = number
@@ -198,7 +199,8 @@ func (p *parser) allOff(line *Line) bool {
 	return true
 }
 
-var offManner = wordings("loosely", "in patt", "in pattern", "in rib", "knitwise", "purlwise", "tog", "together", "evenly", "firmly", "very",
+var offManner = wordings("loosely", "in patt", "in pattern", "in rib", "knitwise", "purlwise", "tog", "together", "evenly", "firmly",
+	"very",
 	"using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
 
 // takingOff reads what ends a piece without a row: "graft", "draw yarn through rem

@@ -145,7 +145,8 @@ func (p *parser) lead(i, end int) int {
 			return n + 1
 		case t.is("(", ")", "&", ",", "/"):
 		case t.kind != tokenWord && (t.kind != tokenNumber || !draft.Part(p.tokens[i].text) && !draft.Front(p.tokens[i].text)),
-			directing[t.text] && n == i && !(t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)), t.row(), t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
+			directing[t.text] && n == i && !(t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)), t.row(), t.stitches(),
+			reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
 			return 0
 		case n > i && p.notation(t.text) && !draft.Part(p.tokens[i].text):
 			return 0

@@ -1,7 +1,8 @@
 package pattern
 
 // puttingAside says that stitches leave the needle and are kept.
-var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "scrap", "waste", "spare", "cord", "stitch-holder"}
+var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "scrap", "waste", "spare", "cord",
+	"stitch-holder"}
 
 // holding reads "place next 20 sts on holder", "leave rem 38 sts on waste yarn",
 // "return 30 held sts to needle", "sl these 12 sts onto a spare needle".
@@ -89,10 +90,12 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 		n = without(n)
 	} else {
 		for i := from; i < p.next; i++ {
-			all = all || p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") && !p.tokens[i+1].is("thumb")
+			all = all || p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") &&
+				!p.tokens[i+1].is("thumb")
 		}
 	}
-	for p.accept("held", "reserved", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left", "right", "rem",
+	for p.accept("held", "reserved", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
+		"right", "rem",
 		"centre", "center", "top", "gusset") {
 		held = held || p.tokens[p.next-1].is("held", "reserved")
 	}
@@ -172,7 +175,8 @@ func (p *parser) pickingUp(line *Line) bool {
 		p.accept("up")
 		p.accept("and")
 		p.accept("knit", "k", "purl")
-		if end, _ := p.sizedEnd(p.next); end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at") {
+		if end, _ := p.sizedEnd(p.next); end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across",
+			"at") {
 			p.next = again
 			break
 		}

@@ -173,7 +173,8 @@ func simple(s Step) Step {
 		return s
 	}
 	in := s.Steps[0]
-	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil && s.BeforeMarkerStitches == nil ||
+	if in.Steps != nil || in.stretch() || !single(in.Times, 1) || formOf(&in) != formBracketed && s.RemainingStitches == nil &&
+		s.BeforeMarkerStitches == nil ||
 		in.Operation.EndsRow() {
 		return s
 	}

@@ -83,7 +83,8 @@ func (p *parser) verbAt(i int) bool {
 		return false
 	}
 	_, _, _, counted := split(t.text)
-	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.is("m", "rib", "inc", "st", "lace") ||
+	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.is("m", "rib", "inc", "st",
+		"lace") ||
 		draft.Harmless(t.text) && !t.is("set", "line", "work", "note", "set") || t.is("three-needle", "3-needle", "work", "provisionally")
 }
 

@@ -78,7 +78,8 @@ func family(word string) (meaning, bool) {
 // crossing: C6F, T3B, Cr4L. A crossing keeps its stitches. Common practice.
 var (
 	cableHeads = []string{"cr", "tw", "c", "t"}
-	cableTails = map[string]bool{"f": true, "b": true, "l": true, "r": true, "fp": true, "bp": true, "lp": true, "rp": true, "fw": true, "bw": true,
+	cableTails = map[string]bool{"f": true, "b": true, "l": true, "r": true, "fp": true, "bp": true, "lp": true, "rp": true, "fw": true,
+		"bw": true,
 		"rt": true, "lt": true}
 )
 

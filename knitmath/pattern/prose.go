@@ -21,7 +21,8 @@ func (p *parser) prose(line *Line) bool {
 	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
 	switch {
 	case known:
-	case p.onlyRows && p.startsItem(i), t.kind == tokenNumber, p.likeRow(i, end), p.startsItem(i) && !p.told(i, end), p.directionAhead(), reserved[t.text] && !draft.Manner(t.text):
+	case p.onlyRows && p.startsItem(i), t.kind == tokenNumber, p.likeRow(i, end), p.startsItem(i) && !p.told(i, end), p.directionAhead(),
+		reserved[t.text] && !draft.Manner(t.text):
 		return false
 	case end-i < 2:
 		if draft.Part(t.text) || draft.Front(t.text) || draft.Manner(t.text) {
@@ -96,7 +97,8 @@ func (p *parser) sentenceEnd(i int) int {
 			return i
 		case t.kind == tokenNewline:
 			next := &p.tokens[i+1]
-			if t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord || !unicode.IsLower(rune(p.found.source[next.start])) || p.labelEnd(i+1) != 0 ||
+			if t.number > 1 || i == 0 || p.tokens[i-1].column < wrappedAt/2 || next.kind != tokenWord ||
+				!unicode.IsLower(rune(p.found.source[next.start])) || p.labelEnd(i+1) != 0 ||
 				p.verbAt(i+1) {
 				return i
 			}
@@ -171,7 +173,7 @@ func phrasesHarmless(p *parser, i int) bool {
 	if p.zeroAt(i) {
 		return true
 	}
-	if p.tokens[i].is("these", "those", "this", "rows") && p.tokens[i].row() == false {
+	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {
 		// "These 2 rows form the pattern."
 		end := p.sentenceEnd(i)
 		for n := i; n < end; n++ {
@@ -200,7 +202,8 @@ func (p *parser) phraseHere(i int) bool {
 }
 
 // remarking are words that may be worked and that stand in remarks.
-var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": true, "rib": true, "patt": true, "pattern": true, "work": true,
+var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": true, "rib": true, "patt": true, "pattern": true,
+	"work": true,
 	"knit": true, "purl": true, "cont": true, "continue": true, "turn": true}
 
 // zeroAt reports whether a sentence says what a 0 among the numbers of the sizes means:
@@ -239,7 +242,8 @@ func (p *parser) remarkEnd(i int) int {
 		case t.kind == tokenEnd || t.kind == tokenStar || t.kind == tokenNewline && t.number > 1:
 			return 0
 		case t.kind == tokenNumber:
-			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") || p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
+			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") ||
+				p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
 				return 0
 			}
 		case t.kind != tokenWord:

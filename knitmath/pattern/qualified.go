@@ -41,11 +41,14 @@ var (
 	throughBackLoop = wordings("tbl", "through back loop", "through back loops", "through the back loop", "through the back loops")
 	asEstablished   = wordings("in patt", "in pat", "in pattern", "in established pattern", "in rib", "as established", "as est", "as set")
 	castOnManner    = wordings("over gap", "using backward loop method", "using backward loop", "using the backward loop method",
-		"using the knitted cast-on", "using knitted cast-on", "using cable cast-on", "using the cable cast-on", "for underarm", "over bound-off sts",
+		"using the knitted cast-on", "using knitted cast-on", "using cable cast-on", "using the cable cast-on", "for underarm",
+		"over bound-off sts",
 		"over these sts", "over the gap", "using backward-loop cast-on", "for thumb", "using the backward-loop method", "loosely",
-		"over the bound-off sts", "for neck", "using loop cast-on", "using backward-loop method", "in place of bound-off sts", "onto right needle",
+		"over the bound-off sts", "for neck", "using loop cast-on", "using backward-loop method", "in place of bound-off sts",
+		"onto right needle",
 		"at underarm", "over bo sts", "over the gap left by held sts")
-	bindOffManner = wordings("loosely", "in rib", "for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck", "in patt as est", "firmly",
+	bindOffManner = wordings("loosely", "in rib", "for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck",
+		"in patt as est", "firmly",
 		"for shoulder", "for front neck", "for back neck", "kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
 )
 
@@ -172,7 +175,8 @@ func (p *parser) asTheyAre() bool {
 	for p.tokens[i].is("the", "all", "each") {
 		i++
 	}
-	kind := p.tokens[i].is("knits", "purls") || p.tokens[i].is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") && p.tokens[i+1].stitches()
+	kind := p.tokens[i].is("knits", "purls") || p.tokens[i].is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") &&
+		p.tokens[i+1].stitches()
 	sight := p.tokens[i].stitches() && p.tokens[i+1].is("as") && p.tokens[i+2].is("they", "set", "est", "established", "presented", "seen")
 	if i == p.next && !p.tokens[i].is("knits", "purls") && !sight || !kind && !sight {
 		return false

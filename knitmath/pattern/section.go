@@ -108,7 +108,8 @@ func (p *parser) passWrapped() {
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
 	t := &p.tokens[i]
-	if t.kind != tokenWord || !draft.Front(t.text) && !(t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful") &&
+	if t.kind != tokenWord || !draft.Front(t.text) && !(t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st",
+		"helpful") &&
 		p.frontPhrase(i)) {
 		return false
 	}

@@ -7,7 +7,6 @@ type place struct {
 	factor int  // how many such places a row has
 	said   bool // a place was said
 	spread bool // evenly
-	row    bool // it is said that it is one row
 }
 
 // shaping reads a change of the count that is known: "dec 1 st each end of next and
@@ -182,7 +181,8 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 var (
 	bothEnds = wordings("at each end", "at both ends", "each end", "both ends", "at each side", "at both sides", "each side", "both sides",
 		"at each edge", "each edge", "at either end", "at either edge", "at beg and end", "at each armhole edge", "at both edges", "both edges",
-		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side", "at the side edges",
+		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side",
+		"at the side edges",
 		"at armhole edges", "on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
 	oneEnd = wordings("at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
 		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
@@ -190,7 +190,8 @@ var (
 		"in the centre", "in the center", "at centre", "at center", "in middle", "in the middle", "at front neck edge", "at raglan edge",
 		"at sleeve edge", "at seam edge", "at the armhole edge", "at the front edge", "at opening edge", "at the side edge", "on neck edge")
 	acrossRow = wordings("across row", "across the row", "across rnd", "across", "in next row", "over the row")
-	wholeRow  = wordings("the row", "the rnd", "the round", "row", "rnd", "round", "next row", "next rnd", "this row", "the next row", "all sts",
+	wholeRow  = wordings("the row", "the rnd", "the round", "row", "rnd", "round", "next row", "next rnd", "this row", "the next row",
+		"all sts",
 		"last row", "sts", "the sts", "this rnd", "the last row")
 )
 

@@ -105,7 +105,8 @@ func (s *scanner) token() {
 		s.word()
 		s.rowNumber(from)
 		s.put(tokenWord, from, draft.Word(s.source[from.start:s.at]))
-		if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && s.source[s.at] >= '0' && s.source[s.at] <= '9' {
+		if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && s.source[s.at] >= '0' &&
+			s.source[s.at] <= '9' {
 			last.text = "row" // "R1"
 		}
 	case c >= '0' && c <= '9' || draft.Fraction(c):

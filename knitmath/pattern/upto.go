@@ -160,7 +160,8 @@ func strokeTimes(t *token) int {
 // markerAt is the index after "m", "next marker" or "BOR m" at token i, 0 if there is
 // none.
 func (p *parser) markerAt(i int) int {
-	for p.tokens[i].is("next", "first", "second", "third", "last", "raglan", "side", "the", "a", "bor", "center", "centre", "1st", "2nd", "gusset",
+	for p.tokens[i].is("next", "first", "second", "third", "last", "raglan", "side", "the", "a", "bor", "center", "centre", "1st", "2nd",
+		"gusset",
 		"following", "foll", "beg-of-rnd", "eor", "thumb") {
 		i++
 	}

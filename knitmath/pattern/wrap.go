@@ -19,8 +19,10 @@ func wordSet(text string) map[string]bool {
 var (
 	wrapBefore = wordSet(`to last from rep repeat the next in until and then of with for at on a an every each foll following place using or by
 		than into onto over rem remaining more these those first both beg beginning ending all evenly as`)
-	wrapAfter = wordSet(`times sts st stitches more of end last from rnd rnds rows row round rounds needle needles cm mm inches inch the and or to
-		across until rem remaining for on at before after marker markers m tog together loosely evenly twice once foll following using by total beg
+	wrapAfter = wordSet(`times sts st stitches more of end last from rnd rnds rows row round rounds needle needles cm mm inches inch the
+		and or to
+		across until rem remaining for on at before after marker markers m tog together loosely evenly twice once foll following using by total
+		beg
 		other alt sides side edge edges holder in each every into onto over bef rep facing shaping`)
 )
 
