@@ -56,16 +56,6 @@ func (p *parser) even(line *Line) bool {
 	return true
 }
 
-// patternOnce reads "work Leaf lace twice": all its rows, so many times.
-func (p *parser) patternOnce(info *lineInfo, from span) bool {
-	info.kind, info.afresh = lineRepeat, true
-	if p.timesAhead() || p.peek().is("once", "twice") {
-		return p.howOften(info, from)
-	}
-	info.counts = one
-	return true
-}
-
 // lengthVerb: "work until it measures", "knit for 5 cm"; "k to end" is a row.
 func (p *parser) lengthVerb(t *token) bool {
 	return t.is("work", "cont", "continue", "proceed", "keep", "knit", "rib", "even", "purl", "k", "patt")
@@ -119,86 +109,6 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case t.is("for", "until", "to", "till") && p.measureAhead(p.next+1):
 		w.length = true
 		p.openLength()
-		return true
-	}
-	return false
-}
-
-func (p *parser) fabricNext() bool { return p.fabricEnd(p.next) != 0 }
-
-// fabricPart reads a stitch pattern, "in St st", "of k2, p2 rib", one that the text
-// defines, or one that nobody knows, which it asks about.
-func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
-	i := p.next
-	for p.tokens[i].is("in", "of", "the", "working", "rows", "a") {
-		i++
-	}
-	if end, number := p.patternAt(i); end != 0 {
-		w.direct = i == p.next
-		p.next = end
-		info.pattern, w.even = number, true
-		return true
-	}
-	if end := p.fabricEnd(i); end != 0 && (i > p.next || !p.tokens[i].is("patt", "pattern", "pat") || w.verb.is("work", "cont", "continue")) {
-		p.next = end
-		w.even = true
-		p.fabricBracket()
-		return true
-	}
-	if i == p.next || !p.peek().is("in", "of") || !p.tokens[i-1].is("in", "of", "the") {
-		return false
-	}
-	// "in Leaf Lace pattern", "of the Leaf Chart": asked, if the text has no such rows.
-	for n := i; n < i+6; n++ {
-		t := &p.tokens[min(n, len(p.tokens)-1)]
-		if t.is("pattern", "patt", "pat", "chart", "st", "stitch", "lace") && n > i || t.is("chart") {
-			if n+1 < len(p.tokens) && p.tokens[n+1].is("a", "b", "c", "d", "1", "2") {
-				n++
-			}
-			p.next = n + 1
-			p.ask(ReasonUnread, p.tokens[i].span.to(p.last()), "the rows of this are not in the text: does the count stay the same?")
-			info.kind = lineUnread
-			return true
-		}
-		if t.kind != tokenWord || p.notation(t.text) && !t.is("m", "lace") {
-			return false
-		}
-	}
-	return false
-}
-
-// fabricBracket passes over what a fabric is, "(k1 tbl, p1)", or what it is called.
-func (p *parser) fabricBracket() {
-	if !p.peek().is("(") {
-		return
-	}
-	for n := 1; n < 24; n++ {
-		switch t := p.ahead(n); {
-		case t.is(")"):
-			p.next += n + 1
-			return
-		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "row", "rnd", "rows", "all", "and", "rs",
-			"ws", "on")),
-			t.kind == tokenNumber, t.is(",", ";"):
-		default:
-			return
-		}
-	}
-}
-
-// asEstablished passes over "every row", "in patt as est", "as set".
-func (p *parser) asEstablished(w *evenWork) bool {
-	switch {
-	case p.peek().is("every", "each", "all") && p.ahead(1).row():
-		if !w.verb.is("knit", "k", "purl", "p", "work", "rib") {
-			return false
-		}
-		p.next += 2
-		w.even = true
-		return true
-	case p.peek().is("as") && p.ahead(1).is("est", "established", "set", "before", "given", "now"):
-		p.next += 2
-		w.even = true
 		return true
 	}
 	return false
@@ -306,54 +216,4 @@ func (p *parser) commaClause() bool {
 	ok := p.peek().is("ending", "end", "beg", "finishing") || p.nextClause()
 	p.next = save
 	return ok
-}
-
-// listedRows reads "work Rows 1-8 of Leaf lace twice".
-func (p *parser) listedRows(line *Line) bool {
-	info := &line.info
-	info.kind = lineRepeat
-	p.next++
-	from := p.last()
-	info.ranges, info.firsts, info.lasts = nil, nil, nil
-	if !p.rowNumbers(info) {
-		info.kind = lineUnread
-		return true
-	}
-	info.afresh = true
-	if p.peek().is("of", "from", "in") {
-		p.next++
-		p.accept("the")
-		at := p.peek().span
-		if end, number := p.patternAt(p.next); end != 0 {
-			p.next = end
-			info.pattern = number
-		} else if p.chartAhead() {
-			p.ask(ReasonUnread, at.to(p.last()), "the rows of the chart are not in the text: does the count stay the same?")
-			info.kind = lineUnread
-			return true
-		}
-	}
-	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") {
-		return p.howOften(info, from)
-	}
-	info.counts = one
-	return true
-}
-
-// chartAhead passes over "chart A", "Leaf chart".
-func (p *parser) chartAhead() bool {
-	for n := range 6 {
-		t := p.ahead(n)
-		if t.is("chart") {
-			p.next += n + 1
-			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 || t.kind == tokenNumber {
-				p.next++
-			}
-			return true
-		}
-		if t.kind != tokenWord {
-			return false
-		}
-	}
-	return false
 }

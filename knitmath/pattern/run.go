@@ -221,23 +221,6 @@ func (r *runner) worked(line int, turn stitch.Op) {
 	r.turnWork()
 }
 
-// record notes the side and count at a line's first working.
-func (r *runner) record(i int) {
-	c := &r.out.Lines[i]
-	if r.quiet || r.seen[i] {
-		return
-	}
-	r.seen[i], r.noting = true, i
-	if c.Side == stitch.SideUnspecified && r.side != stitch.SideUnspecified {
-		c.Side = r.side
-		r.changes++
-	}
-	if r.known {
-		r.changes++
-		c.StartStitches[r.size] = int(r.now.total())
-	}
-}
-
 // finish notes the count after a line's first working.
 func (r *runner) finish(i int, o outcome) {
 	c := &r.out.Lines[i]
@@ -251,30 +234,4 @@ func (r *runner) finish(i int, o outcome) {
 	c.UnworkedStitches[r.size] = int(o.unworked + o.short)
 	c.MissingStitches[r.size] = int(o.missing)
 	c.EndStitches[r.size] = int(r.now.total())
-}
-
-// unknown goes on after a row that could not be read or counted.
-func (r *runner) unknown(l *Line, claimed bool) {
-	r.known, r.other, r.machine = false, nil, nil
-	if n, ok := r.claim(l); ok && claimed {
-		r.now, r.known = hand{left: n}, true
-	}
-}
-
-// claim is the count that a line claims in this size.
-func (r *runner) claim(l *Line) (int64, bool) {
-	if len(l.ClaimedStitches) == 0 {
-		return 0, false
-	}
-	n := at(l.ClaimedStitches, r.size)
-	return int64(n), n >= 0
-}
-
-// claimAfter is the count that a line claims for after it, as a count or as a
-// change.
-func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
-	if len(l.ClaimedChangeStitches) > 0 {
-		return before.total() + int64(at(l.ClaimedChangeStitches, r.size)), true
-	}
-	return r.claim(l)
 }

@@ -1,0 +1,59 @@
+package pattern
+
+// inFabric passes over "in St st", "in moss st", after "work 12".
+func (p *parser) inFabric() bool {
+	i := p.next
+	if !p.tokens[i].is("in", "over") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "est", "established", "reverse"); i++ {
+	}
+	if end, _ := p.patternAt(i); end != 0 {
+		p.next = end
+		return true
+	}
+	if end := p.fabricEnd(i); end != 0 {
+		p.next = end
+		return true
+	}
+	return false
+}
+
+// fromChart reads "Row 1 of Chart A over next 45 sts" after "work", of which the text
+// says only how many stitches it is worked on.
+func (p *parser) fromChart() bool {
+	save := p.next
+	if p.peek().row() && p.ahead(1).kind == tokenNumber {
+		p.next += 2
+		p.accept("of", "from")
+	}
+	p.accept("in", "from", "foll", "following", "the")
+	p.accept("the")
+	at := p.peek().span
+	if !p.chartAhead() || p.peek().row() {
+		p.next = save
+		return false
+	}
+	if p.peek().is("patt", "pattern") {
+		p.next++
+	}
+	if p.peek().is("over", "across", "on") && p.numberOfStsAt(p.next+1) {
+		p.next++
+	} else if end, _ := p.sizedEnd(p.next); end == 0 {
+		p.ask(ReasonUnread, at.to(p.last()), "the chart is not in the text: does it keep the count of stitches?")
+		return true
+	}
+	p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
+	return true
+}
+
+// alongEdge passes over where stitches are picked up.
+func (p *parser) alongEdge() bool {
+	if !p.peek().is("along", "from", "around", "across", "up", "down", "over", "at", "in", "evenly") {
+		return false
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", ")") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) {
+		p.next++
+	}
+	return true
+}

@@ -1,0 +1,67 @@
+package pattern
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+// fabricEnd is the index after the name of a stitch pattern that every knitter knows
+// and that keeps the count, at token i: "St st", "k2, p2 rib", "1x1 rib"; 0 if there
+// is none.
+func (p *parser) fabricEnd(i int) int {
+	from := i
+	for p.tokens[i].is("reverse", "rev", "twisted", "double", "single", "broken", "fisherman's", "est", "established", "plain", "the", "a") {
+		i++
+	}
+	switch t := &p.tokens[i]; {
+	case t.is("st", "stocking", "stockinette") && p.tokens[i+1].is("st", "stitch"):
+		return i + 2
+	case t.is("st") && p.tokens[i+1].is("-") && p.tokens[i+2].is("st"):
+		return i + 3
+	case t.kind == tokenWord && draft.Fabric(t.text):
+		i++
+		for p.tokens[i].is("st", "stitch", "patt", "pattern", "pat", "ribbing", "rib", "ridge", "ridges") {
+			i++
+		}
+		return i
+	}
+	if end := p.ribEnd(i); end != 0 {
+		return end
+	}
+	if i > from+1 && p.tokens[i-1].is("est", "established") {
+		return i
+	}
+	return 0
+}
+
+// ribEnd is the index after "k2, p2 rib", "1x1 rib", "2/2 rib".
+func (p *parser) ribEnd(i int) int {
+	stitches := 0
+	for n := 0; n < 24; n++ {
+		switch t := &p.tokens[min(i+n, len(p.tokens)-1)]; {
+		case t.is("rib", "ribbing") && stitches > 0:
+			return i + n + 1
+		case t.is("rib", "ribbing"), t.kind == tokenEnd, t.kind == tokenNewline, t.is("."):
+			return 0
+		case t.kind == tokenNumber, t.is(",", "/", "x", "by", "k", "p", "tbl", "-", "*", "(", ")"), t.kind == tokenStar:
+			stitches++
+		case ribWord(t.text):
+			stitches++
+		default:
+			return 0
+		}
+	}
+	return 0
+}
+
+// ribWord is "k2", "p2tbl", "x1" or "k2/p2", "k1-p1".
+func ribWord(word string) bool {
+	for _, part := range strings.FieldsFunc(word, func(c rune) bool { return c == '/' || c == '-' }) {
+		base, _, _, ok := split(part)
+		if (!ok || base != "k" && base != "p") && (part[0] != 'x' || len(part) < 2 || part[1] < '0' || part[1] > '9') {
+			return false
+		}
+	}
+	return word != ""
+}

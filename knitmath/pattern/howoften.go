@@ -1,0 +1,231 @@
+package pattern
+
+import "example.com/knitmath/knitmath/draft"
+
+// howOften reads how often rows are repeated: a number of times, on which rows, or
+// until when. Nothing else is taken for it: what is not understood is asked.
+func (p *parser) howOften(info *lineInfo, from span) bool {
+	at := p.peek().span
+	named := info.lines != nil && !info.afresh || info.lines != nil
+	switch {
+	case p.peek().is("for") && p.ahead(1).is("patt", "pattern", "pat"),
+		p.peek().is("to", "for") && p.ahead(1).is("form") || p.peek().is("throughout"):
+		info.kind = linePassed
+		p.next += 2
+		return true
+	case (named || p.oneRow(info)) && p.scheduleAhead():
+		return p.scheduled(info)
+	case named && p.clauseEnds():
+		info.counts, info.afresh = one, true
+		return true
+	case p.forRowsAhead():
+		return p.repeatRows(info)
+	case p.peek().is("until", "to", "till", "for"):
+		return p.repeatUntil(info)
+	}
+	n, total, more := p.manyTimes()
+	switch {
+	case n != nil:
+	case info.last == 0 && info.ranges == nil && info.lines == nil:
+		return false
+	default:
+		for !p.clauseEnds() {
+			p.next++
+		}
+		text := "how many times?"
+		p.ask(ReasonUnread, at.to(p.last()), text)
+		info.kind = lineUnread
+		return true
+	}
+	info.counts, info.total = n, total
+	if !more && !total && !info.afresh {
+		p.reading(at.to(p.last()), "a number of times is read as so many more than they were worked already")
+	}
+	return true
+}
+
+// oneRow reports whether a repeat is of a single row.
+func (p *parser) oneRow(info *lineInfo) bool {
+	return len(info.ranges) == 1 && info.ranges[0].first == info.ranges[0].last || info.last == 1
+}
+
+// manyTimes reads "5 more times", "another 5 times", "a total of 5 times", "5 times in
+// all", "once more", "twice"; nil if that is not what follows.
+func (p *parser) manyTimes() (n []int, total, more bool) {
+	save := p.next
+	p.accept("for")
+	switch {
+	case p.acceptAll("a", "total", "of"), p.acceptAll("total", "of"):
+		total = true
+	case p.acceptAll("a", "further"), p.accept("another", "further"), p.acceptAll("an", "additional"):
+		more = true
+	}
+	switch {
+	case p.accept("once"):
+		n = one
+	case p.accept("twice"):
+		n = []int{2}
+	case p.accept("thrice"):
+		n = []int{3}
+	default:
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || !p.tokens[end].is("times", "time", "more", "x", "additional", "further") {
+			if more && p.accept("time") {
+				n = one
+				break
+			}
+			p.next = save
+			return nil, false, false
+		}
+		if n = p.number(); n == nil {
+			p.next = save
+			return nil, false, false
+		}
+		n = without(n)
+	}
+	for {
+		switch {
+		case p.accept("more", "additional", "further", "again"):
+			more = true
+		case p.accept("times", "time", "x"):
+		case p.acceptAll("in", "all"), p.acceptAll("in", "total"), p.accept("total", "altogether"):
+			total = true
+		default:
+			return n, total, more
+		}
+	}
+}
+
+// forRowsAhead reports whether "for 10 rows" or "for 10 more rows" comes next.
+func (p *parser) forRowsAhead() bool {
+	i := p.next
+	if p.tokens[i].is("for") {
+		i++
+	}
+	for p.tokens[i].is("a", "total", "of", "another", "further", "the", "next") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 {
+		return false
+	}
+	for p.tokens[end].is("more", "further", "additional") {
+		end++
+	}
+	return p.tokens[end].row()
+}
+
+// repeatRows reads "for 10 rows": so many rows of the repeat, not so many times.
+func (p *parser) repeatRows(info *lineInfo) bool {
+	at, more := p.peek().span, false
+	p.accept("for")
+	for p.peek().is("a", "total", "of", "another", "further", "the", "next") {
+		info.total = info.total || p.peek().is("total")
+		more = more || p.peek().is("another", "further", "next")
+		p.next++
+	}
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return true
+	}
+	for p.peek().is("more", "further", "additional") || p.peek().row() {
+		more = more || !p.peek().row()
+		p.next++
+	}
+	info.forRows = without(n)
+	if !more && !info.afresh {
+		info.total = true
+		p.reading(at.to(p.last()), "read as so many rows in all, those that were worked already with them")
+	}
+	return true
+}
+
+// repeatUntil reads "until 76 sts rem", "to 40 sts", or a length.
+func (p *parser) repeatUntil(info *lineInfo) bool {
+	if n := p.untilCount(); n != nil {
+		info.until = n
+		return true
+	}
+	if p.untilRows(info) {
+		return true
+	}
+	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till") {
+		from := p.peek().span
+		for !p.clauseEnds() {
+			p.next++
+		}
+		p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+		info.kind = lineUnread
+		return true
+	}
+	info.open = true
+	p.openLength()
+	return true
+}
+
+// untilRows reads "until 10 rows have been worked in all", "until you have worked 10 rows".
+func (p *parser) untilRows(info *lineInfo) bool {
+	for i := p.next + 1; i < p.next+8 && !p.endsAt(i); i++ {
+		end, _ := p.sizedEnd(i)
+		if end == 0 {
+			continue
+		}
+		if !p.tokens[end].row() {
+			return false
+		}
+		p.next = i
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		info.forRows, info.total = without(n), true
+		for !p.clauseEnds() {
+			p.next++
+		}
+		return true
+	}
+	return false
+}
+
+// untilCount reads "until 76 sts rem", "until there are 40 sts on needle", "to 40 sts";
+// nil, and nothing taken, if no count is said.
+func (p *parser) untilCount() []int {
+	save := p.next
+	if !p.accept("until", "to", "till") {
+		return nil
+	}
+	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "rem") {
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("rem", "remain") || p.tokens[end+1].is("before", "from") {
+		p.next = save
+		return nil
+	}
+	n := p.number()
+	if n == nil {
+		p.next = save
+		return nil
+	}
+	for p.peek().stitches() || p.peek().is("rem", "remain", "remaining", "left", "total") || p.peek().is("on") && p.ahead(1).is("needle",
+		"needles") {
+		if p.accept("on") {
+			p.next++
+			continue
+		}
+		p.next++
+	}
+	return without(n)
+}
+
+// nth is an interval of rows: "4th", "other", "8 (8, 6, 6)th", "8th (8th, 6th)".
+func (p *parser) nthAhead(i int) bool {
+	if p.ordinalEnd(i) != 0 {
+		return true
+	}
+	if n, ok := draft.Ordinal(p.tokens[i].text); ok && n > 0 && p.tokens[i].kind == tokenWord {
+		return true
+	}
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.tokens[end].is("th", "nd", "rd", "st") && p.tokens[end-1].end == p.tokens[end].start
+}

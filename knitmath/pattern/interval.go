@@ -1,0 +1,164 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// interval reads "4th row", "other row", "RS row", "row", "4 rows", "8 (8, 6, 6)th row".
+func (p *parser) interval(s *shapings) bool {
+	p.accept("of")
+	switch {
+	case p.peek().row():
+		s.interval = one
+	case p.sideNext(s):
+		s.interval = []int{2}
+	case p.nthAhead(p.next):
+		if s.interval = p.nth(); s.interval == nil {
+			return false
+		}
+		if p.peek().is("and") && p.nthAhead(p.next+1) {
+			p.next++
+			if s.second = p.nth(); s.second == nil {
+				return false
+			}
+		}
+		p.sideNext(s)
+		s.side = stitch.SideUnspecified
+	case p.rowsEvery(p.next):
+		n := p.number()
+		if n == nil {
+			return false
+		}
+		s.interval = n
+	default:
+		return false
+	}
+	p.acceptRow()
+	// Of two intervals "alternately" is expected, and of one it is not.
+	return p.accept("alternately") == (s.second != nil)
+}
+
+func (p *parser) acceptRow() bool {
+	if p.peek().row() {
+		p.next++
+		return true
+	}
+	return false
+}
+
+// sideNext reads "RS" or "right side".
+func (p *parser) sideNext(s *shapings) bool {
+	side := p.sideOf(p.next)
+	if side == stitch.SideUnspecified {
+		return false
+	}
+	s.side = side
+	p.next++
+	p.accept("side")
+	return true
+}
+
+// nth reads an interval of rows, with those of the other sizes.
+func (p *parser) nth() []int {
+	t := p.peek()
+	if n, ok := draft.Ordinal(t.text); ok && t.kind == tokenWord {
+		p.next++
+		p.accept("alt", "other")
+		return []int{n}
+	}
+	if end := p.ordinalEnd(p.next); end != 0 {
+		numbers := []int{int(t.number)}
+		p.next = end
+		return p.nthList(numbers, t.span)
+	}
+	n := p.number()
+	p.accept("th", "nd", "rd", "st")
+	return n
+}
+
+// nthList reads "(8th, 6th, 6th)" after a first interval.
+func (p *parser) nthList(numbers []int, at span) []int {
+	if p.peek().is("(", "[") && p.ahead(1).kind == tokenNumber || p.peek().is("(", "[") && p.ahead(1).is("-") {
+		closer := closers[p.peek().text]
+		for p.next++; !p.peek().is(closer) && p.peek().kind != tokenEnd && p.peek().kind != tokenNewline; p.next++ {
+			switch t := p.peek(); {
+			case t.kind == tokenNumber:
+				numbers = append(numbers, int(t.number))
+			case t.is("-"):
+				numbers = append(numbers, 0)
+			}
+		}
+		p.accept(closer)
+	}
+	if p.listed += len(numbers); len(numbers) != 1 && len(numbers) != p.sizes || p.listed > MaxListed {
+		p.mistake(ReasonSizes, at.to(p.last()), "the intervals are not those of all sizes")
+		return nil
+	}
+	for _, n := range numbers {
+		if n > MaxRows {
+			p.mistake(ReasonTooLarge, at.to(p.last()), "rows are at most 10000 apart")
+			return nil
+		}
+	}
+	return numbers
+}
+
+// howLong reads how often a stretch is worked, or up to which count.
+func (p *parser) howLong(s *shapings) {
+	p.accept("for")
+	if n := p.untilCount(); n != nil {
+		s.until, s.times = n, nil
+		return
+	}
+	if p.accept("until", "to") {
+		p.next--
+		return
+	}
+	at := p.peek().span
+	n, total, more := p.manyTimes()
+	if n != nil && !total && !more && s.named {
+		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
+	}
+	switch {
+	case n != nil && s.more == nil:
+		s.total = total
+		if s.next && !(len(s.times) == 1 && s.times[0] == 1 && len(s.interval) == 1 && s.interval[0] == 1) {
+			s.more = n
+			s.times = one
+			return
+		}
+		s.times = n
+	case s.more != nil:
+		s.times = one
+	case n == nil && s.next && s.times == nil:
+		// "next and every foll 4th row": how often must be said.
+	}
+}
+
+// spaced checks that every interval that is worked has a row.
+func (p *parser) spaced(s *shapings, from span) bool {
+	for size := range p.sizes {
+		for _, every := range [][]int{s.interval, s.second} {
+			if every == nil {
+				continue
+			}
+			n := at(every, size)
+			worked := s.until != nil || s.more != nil || s.times != nil && at(s.times, size) > 0
+			if n > MaxRows || n < 1 && worked {
+				p.mistake(ReasonTooLarge, from.to(p.last()), "an interval has from 1 to 10000 rows")
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// less1 is one less of each.
+func less1(numbers []int) []int {
+	out := make([]int, len(numbers))
+	for i, n := range numbers {
+		out[i] = max(n-1, 0)
+	}
+	return out
+}

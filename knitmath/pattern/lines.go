@@ -1,0 +1,116 @@
+package pattern
+
+// finish appends a line that has been read.
+func (p *parser) finish(line *Line, from span) {
+	if line.info.kind == lineUnread {
+		p.recover(line)
+	}
+	line.info.at = from.to(p.last())
+	line.info.ownLine = int(from.line)
+	line.info.forSizes = p.forSizes
+	line.info.defined = p.current > 0
+	if line.info.kind != lineRow {
+		said := p.found.source[from.start:max(from.start, line.info.at.end)]
+		line.Direction = joined(said)
+		if line.info.kind == lineUnread {
+			line.Direction = asBroken(said)
+		}
+		if line.info.kind == linePassed {
+			line.Direction = "passed over" // see tellPassed
+		}
+		line.Steps = nil
+	}
+	if line.info.kind == linePassed && p.joinPassed(line) {
+		return
+	}
+	if line.info.kind == lineCastOn || line.info.kind == linePickUp {
+		p.began = true
+		line.info.defined = false
+		p.endPattern()
+	}
+	p.piece.Lines = append(p.piece.Lines, *line)
+}
+
+// tellPassed gives the lines that are passed over their text.
+func (p *parser) tellPassed() {
+	for i := range p.piece.Lines {
+		if l := &p.piece.Lines[i]; l.info.kind == linePassed {
+			l.Direction = asBroken(p.found.source[l.info.at.start:max(l.info.at.start, l.info.at.end)])
+		}
+	}
+}
+
+// joinPassed makes lines that are passed over one after the other one line.
+func (p *parser) joinPassed(line *Line) bool {
+	n := len(p.piece.Lines)
+	if n == 0 || p.piece.Lines[n-1].info.kind != linePassed {
+		return false
+	}
+	last := &p.piece.Lines[n-1]
+	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start {
+		return false
+	}
+	last.info.at = last.info.at.to(line.info.at)
+	last.info.heading = last.info.heading || line.info.heading
+	return true
+}
+
+// recover passes over the rest of a line that could not be read. A claim at its
+// end still says how many stitches there are.
+func (p *parser) recover(line *Line) {
+	for {
+		p.looked++
+		t := p.peek()
+		if t.kind == tokenEnd || t.kind == tokenNewline {
+			return
+		}
+		if t.is(".") {
+			p.next++
+			if p.startsLine() {
+				return
+			}
+			continue
+		}
+		if line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil && t.kind == tokenMark && p.claimAhead() {
+			p.claim(line)
+			continue
+		}
+		p.next++
+	}
+}
+
+// startsLine reports whether a label or a direction begins with the next token.
+func (p *parser) startsLine() bool {
+	return p.labelEnd(p.next) != 0 || p.directionAhead()
+}
+
+// oneLine reports whether a text that was written from a line was read as one
+// line of that kind, in which nothing is wrong; if not, which part of it is to
+// blame, "label", "steps" or "direction", and why.
+func (p *Piece) oneLine(from *Line) (field, why string, ok bool) {
+	field = "steps"
+	if from.Direction != "" {
+		field = "direction"
+	}
+	for _, f := range p.found.list {
+		if f.Kind != KindReading {
+			return field, f.Description, false
+		}
+	}
+	switch {
+	case len(p.Lines) != 1:
+		return field, "it has several rows", false
+	case from.Direction == "" && p.Lines[0].Label != joined(from.Label):
+		return "label", "a label ends with row or rnd, and has a number, or at most four words before it", false
+	case (p.Lines[0].Direction != "") != (from.Direction != ""):
+		return field, "it is a row where a direction is wanted, or the other way round", false
+	}
+	return "", "", true
+}
+
+// isLabel reports whether a text reads as the label of a row.
+func isLabel(text string) bool {
+	p := parser{tokens: padded(text + ":"), sizes: 1, found: findings{source: text + ":"}, piece: &Piece{}}
+	var line Line
+	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0
+}

@@ -1,0 +1,160 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// bindingOff reads "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows" and
+// "BO all sts loosely".
+func (p *parser) bindingOff(line *Line) bool {
+	info := &line.info
+	p.acceptAny(wordings("three-needle", "3-needle"))
+	switch {
+	case p.accept("bo"), p.acceptAll("bind", "off"), p.acceptAll("cast", "off"):
+	default:
+		return false
+	}
+	info.op = stitch.BindOff
+	end, _ := p.sizedEnd(p.next)
+	if end != 0 {
+		if p.tokens[end].stitches() {
+			end++
+		}
+		if p.beginningAt(end) {
+			info.kind = lineBeginning
+			return p.edges(line)
+		}
+		return false // a row that begins so
+	}
+	return p.allOff(line)
+}
+
+// allOff reads "BO all sts", "BO rem 30 sts", "BO in patt", "BO".
+func (p *parser) allOff(line *Line) bool {
+	p.acceptAny(offManner)
+	p.accept("all", "the")
+	p.accept("rem", "remaining", "these", "front", "back", "neckband")
+	var n []int
+	if end, _ := p.sizedEnd(p.next); end != 0 && p.tokens[end].stitches() {
+		if n = p.number(); n == nil {
+			line.info.kind = lineUnread
+			return true
+		}
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {
+	}
+	if p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
+		return false
+	}
+	line.info.kind, line.info.all, line.info.counts = lineOff, true, n
+	line.info.row = true
+	return true
+}
+
+var offManner = wordings("loosely", "in patt", "in pattern", "in rib", "knitwise", "purlwise", "tog", "together", "evenly", "firmly",
+	"very",
+	"using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
+
+// takingOff reads what ends a piece without a row: "graft", "draw yarn through rem
+// sts", "thread through rem 8 sts".
+func (p *parser) takingOff(line *Line) bool {
+	end := p.sentenceEnd(p.next)
+	i := p.next
+	off := p.tokens[i].is("graft", "kitchener")
+	if p.tokens[i].is("draw", "thread", "pull", "run", "gather", "break", "cut", "fasten") {
+		for n := i; n < end; n++ {
+			if p.tokens[n].is("through", "thru") {
+				off = true
+			}
+		}
+	}
+	if !off {
+		return false
+	}
+	info := &line.info
+	info.kind, info.all = lineOff, true
+	for n := i; n < end; n++ {
+		if to, _ := p.sizedEnd(n); to != 0 && p.tokens[to].stitches() && p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these") {
+			p.next = n
+			if number := p.number(); number != nil {
+				info.counts = without(number)
+			}
+			break
+		}
+	}
+	p.next = end
+	return true
+}
+
+// edges reads "4 sts at beg of next 2 rows" and, after a comma, more of the same.
+func (p *parser) edges(line *Line) bool {
+	info := &line.info
+	for {
+		n := p.number()
+		if n == nil {
+			info.kind = lineUnread
+			return true
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		p.acceptAny(offManner)
+		p.accept("at", "on")
+		p.accept("the", "each")
+		p.accept("beg", "beginning", "start", "armhole", "neck")
+		p.accept("edge")
+		p.accept("of", "on")
+		p.accept("each", "every")
+		p.accept("of")
+		p.accept("the")
+		rows, ok := p.nextSome()
+		if !ok {
+			p.ask(ReasonUnread, p.peek().span, "\"of next n rows\" is expected here")
+			info.kind = lineUnread
+			return true
+		}
+		info.edges = append(info.edges, edgeRows{stitches: without(n), rows: rows})
+		save := p.next
+		p.accept(",", ";")
+		p.accept("and")
+		p.accept("then")
+		p.accept("bo", "co")
+		if !p.acceptAll("bind", "off") {
+			p.acceptAll("cast", "off")
+		}
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || p.next == save {
+			p.next = save
+			return true
+		}
+		if p.tokens[end].stitches() {
+			end++
+		}
+		if !p.beginningAt(end) {
+			p.next = save
+			return true
+		}
+	}
+}
+
+// edgeRows is "4 sts at beg of next 2 rows".
+type edgeRows struct{ stitches, rows []int }
+
+// nextSome reads "next 2 rows", "foll 4 rows", "next row".
+func (p *parser) nextSome() ([]int, bool) {
+	if !p.accept("next", "foll", "following") {
+		return nil, false
+	}
+	p.accept("and")
+	p.accept("foll", "following")
+	rows := one
+	if p.numberAhead() {
+		n := p.number()
+		if n == nil {
+			return nil, false
+		}
+		rows = without(n)
+	}
+	p.accept("rs", "ws")
+	if p.peek().is("alt", "alternate") || !p.acceptRow() {
+		return nil, false
+	}
+	return rows, true
+}

@@ -1,0 +1,73 @@
+package pattern
+
+// phraseHere reports whether an abbreviation of several words stands at token i.
+func (p *parser) phraseHere(i int) bool {
+	for k := range phrases[p.tokens[i].text] {
+		words := phrases[p.tokens[i].text][k].words
+		n := 0
+		for n < len(words) && p.tokens[min(i+n, len(p.tokens)-1)].is(words[n]) {
+			n++
+		}
+		if n == len(words) {
+			return true
+		}
+	}
+	return false
+}
+
+// remarking are words that may be worked and that stand in remarks.
+var remarking = map[string]bool{"m": true, "marker": true, "inc": true, "dec": true, "rib": true, "patt": true, "pattern": true,
+	"work": true,
+	"knit": true, "purl": true, "cont": true, "continue": true, "turn": true}
+
+// zeroAt reports whether a sentence says what a 0 among the numbers of the sizes means:
+// "Where your size has 0, skip that part."
+func (p *parser) zeroAt(i int) bool {
+	zero := false
+	if !p.tokens[i].is("where", "if", "when", "a", "for", "note") {
+		return false
+	}
+	for end := p.sentenceEnd(i); i < end; i++ {
+		t := &p.tokens[i]
+		zero = zero || t.kind == tokenNumber && t.number == 0
+		if zero && t.is("skip", "skips", "omit", "omits") {
+			return true
+		}
+	}
+	return false
+}
+
+// remarkEnd is the index after brackets at token i that hold a remark and nothing
+// that is worked or counted; 0 if they do not.
+func (p *parser) remarkEnd(i int) int {
+	if !p.tokens[i].is("(", "[") {
+		return 0
+	}
+	closer := closers[p.tokens[i].text]
+	words := 0
+	for n := 1; n < 60; n++ {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case t.is(closer):
+			if words == 0 {
+				return 0
+			}
+			return i + n + 1
+		case t.kind == tokenEnd || t.kind == tokenStar || t.kind == tokenNewline && t.number > 1:
+			return 0
+		case t.kind == tokenNumber:
+			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") ||
+				p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
+				return 0
+			}
+		case t.kind != tokenWord:
+		case alarming(t.text) && !t.is("dec", "inc"), p.alarmingStitch(i+n, i+1, false), p.notation(t.text) && !remarking[t.text],
+			p.phraseHere(i + n),
+			(t.is("knit", "purl")) && (n == 1 || p.tokens[i+n+1].kind == tokenNumber):
+			return 0
+		default:
+			words++
+		}
+	}
+	return 0
+}
