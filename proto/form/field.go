@@ -2,6 +2,7 @@ package form
 
 import (
 	"cmp"
+	"maps"
 	"slices"
 	"strings"
 
@@ -66,9 +67,36 @@ func (m Maker) options(enum protoreflect.EnumDescriptor, b bounds.Bounds) []Opti
 		if value.Number() == 0 || slices.Contains(b.NotIn, any(name)) || len(b.In) > 0 && !slices.Contains(b.In, any(name)) {
 			continue
 		}
-		prefix := strings.ToUpper(strings.ReplaceAll(words(string(enum.Name())), " ", "_")) + "_"
-		label := strings.ToLower(strings.ReplaceAll(strings.TrimPrefix(name, prefix), "_", " "))
+		label := strings.ToLower(strings.ReplaceAll(strings.TrimPrefix(name, prefix(enum)), "_", " "))
 		all = append(all, Option{Value: name, Label: label, Help: m.Comment(value)})
 	}
 	return all
+}
+
+// prefix is how the values of an enum begin.
+func prefix(enum protoreflect.EnumDescriptor) string {
+	return strings.ToUpper(strings.ReplaceAll(words(string(enum.Name())), " ", "_")) + "_"
+}
+
+// enumsIn are the beginnings of all values that lie in a message, sorted.
+func enumsIn(message protoreflect.MessageDescriptor) []string {
+	found := map[string]bool{}
+	seen := map[protoreflect.FullName]bool{}
+	var look func(protoreflect.MessageDescriptor)
+	look = func(message protoreflect.MessageDescriptor) {
+		if seen[message.FullName()] {
+			return
+		}
+		seen[message.FullName()] = true
+		for i := range message.Fields().Len() {
+			if enum := message.Fields().Get(i).Enum(); enum != nil {
+				found[prefix(enum)] = true
+			}
+			if part := message.Fields().Get(i).Message(); part != nil {
+				look(part)
+			}
+		}
+	}
+	look(message)
+	return slices.Sorted(maps.Keys(found))
 }

@@ -30,6 +30,8 @@ type Form struct {
 	// both itself, so that neither is among the fields.
 	Outline bool `json:"outline,omitempty"`
 	Units   bool `json:"units,omitempty"`
+	// Enums are those of the answer, as their values begin: "SIDE_".
+	Enums []string `json:"enums,omitempty"`
 
 	Group
 }
@@ -114,6 +116,7 @@ func (m Maker) Form(method protoreflect.MethodDescriptor) (*Form, error) {
 	question := method.Input()
 	f.Outline = question.Fields().ByName("with_outline") != nil
 	f.Units = question.Fields().ByName("display_unit") != nil
+	f.Enums = enumsIn(method.Output())
 	var err error
 	f.Group, err = m.group(question, nil)
 	return f, err

@@ -26,7 +26,8 @@ func TestFormOfFixture(t *testing.T) {
 		t.Fatal(err)
 	}
 	if ball.Path != "/v1/dyed-wool:windBall" || !ball.Get || ball.Title != "Wind ball" ||
-		ball.About != "WindBall winds a ball. It may take a while." || ball.Outline || ball.Units {
+		ball.About != "WindBall winds a ball. It may take a while." || ball.Outline || ball.Units ||
+		!reflect.DeepEqual(ball.Enums, []string{"WAY_"}) {
 		t.Errorf("%+v", ball)
 	}
 	if !reflect.DeepEqual(ball.Choices, [][]string{{"pin", "clip"}}) {
@@ -39,7 +40,8 @@ func TestFormOfFixture(t *testing.T) {
 	if _, sent := got["fields"]; sent {
 		t.Error("fields is no field of a page")
 	}
-	if f := got["mass_g"]; f.Label != "Mass" || f.Unit != "g" || f.Kind != form.Number || !f.Required || *f.Min != 0 || f.Help != "The mass, in grams." {
+	if f := got["mass_g"]; f.Label != "Mass" || f.Unit != "g" || f.Kind != form.Number || !f.Required || *f.Min != 0 ||
+		f.Help != "The mass, in grams." {
 		t.Errorf("%+v", f)
 	}
 	if f := got["size"]; f.Kind != form.Parts || f.Required || len(f.Fields) != 2 || f.Fields[1].Default != 10.0 || *f.Fields[0].Max != 1000 {

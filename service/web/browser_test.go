@@ -76,7 +76,9 @@ func serve(t *testing.T, origins string) string {
 	go func() { ended <- server.Serve(ctx) }()
 	t.Cleanup(func() {
 		cancel()
-		<-ended
+		if err := <-ended; err != nil {
+			t.Error(err)
+		}
 	})
 	return "http://" + server.HTTPAddr().String()
 }
@@ -164,7 +166,8 @@ func (p *tab) until(condition string) {
 	p.Helper()
 	ctx, cancel := context.WithTimeout(p.ctx, patience)
 	defer cancel()
-	_, err := chromedp.Run(ctx, chromedp.Poll[chromedp.Void](condition, chromedp.WithPollingInterval(50*time.Millisecond), chromedp.WithPollingTimeout(patience)))
+	_, err := chromedp.Run(ctx, chromedp.Poll[chromedp.Void](condition,
+		chromedp.WithPollingInterval(50*time.Millisecond), chromedp.WithPollingTimeout(patience)))
 	if err != nil {
 		p.Fatalf("%s: %v\nthe page says: %s", condition, err, p.text("document.body.innerText"))
 	}

@@ -89,7 +89,8 @@ func TestEveryPage(t *testing.T) {
 		p.checked(false)
 	}
 	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/shaping/planTaper"))
-	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "dark"}}})
+	dark := []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "dark"}}
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: dark})
 	p.until(answered)
 	p.picture("dark")
 	checkAxe(p, axe, "dark")
@@ -103,7 +104,8 @@ func checkAxe(p *tab, axe, name string) {
 	}
 	p.run(chromedp.Evaluate[chromedp.Void](axe))
 	found := get(p, chromedp.Evaluate[[]string](
-		`axe.run().then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html + ' ' + n.failureSummary).slice(0, 3).join(' | ')))`,
+		`axe.run().then((r) => r.violations.map((v) =>
+			v.id + ': ' + v.nodes.map((n) => n.html + ' ' + n.failureSummary).slice(0, 3).join(' | ')))`,
 		chromedp.EvalAwaitPromise))
 	for _, violation := range found {
 		p.Errorf("%s: %s", name, violation)
@@ -144,7 +146,8 @@ func TestTyping(t *testing.T) {
 	p.checked(false)
 
 	faultOf := func(path string) string {
-		return fmt.Sprintf(`document.getElementById(document.querySelector('[data-path="%s"]').getAttribute('aria-describedby').split(' ').at(-1)).textContent`, path)
+		described := fmt.Sprintf(`document.querySelector('[data-path="%s"]').getAttribute('aria-describedby')`, path)
+		return `document.getElementById(` + described + `.split(' ').at(-1)).textContent`
 	}
 	p.run(typed("width_cm", "0.01"))
 	p.until(faultOf("width_cm") + `.startsWith('Is 0.01; must be from 0.1 to 1000')`)
@@ -168,7 +171,8 @@ func TestInches(t *testing.T) {
 	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn"+query)))
 	p.run(chromedp.Click(chromedp.CSS(`input[name=unit][value=in]`)))
 	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn"+query+"&display_unit=DISPLAY_UNIT_IN")))
-	if got := p.text(`['gauge.over_cm', 'width_cm'].map((path) => document.querySelector('[data-path="' + path + '"]').value)`); got != "4,20" {
+	values := `['gauge.over_cm', 'width_cm'].map((path) => document.querySelector('[data-path="' + path + '"]').value)`
+	if got := p.text(values); got != "4,20" {
 		t.Errorf("in inches the fields say %s", got)
 	}
 	if got := p.text("location.search"); got != query {
@@ -190,7 +194,8 @@ func TestInches(t *testing.T) {
 func TestTickingAndPrinting(t *testing.T) {
 	in, base := browser(t), serve(t, "")
 	p := open(t, in)
-	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/shaping/planTaper?start_stitches=48&end_stitches=76&height_rows=120"))
+	p.run(chromedp.EmulateViewport(1200, 900),
+		chromedp.Navigate(base+"/ask/shaping/planTaper?start_stitches=48&end_stitches=76&height_rows=120"))
 	p.until(answered)
 	p.run(chromedp.Click(chromedp.CSS(`.directions li:nth-child(2) input`)))
 	p.until(`location.hash === '#done=2'`)
@@ -200,7 +205,9 @@ func TestTickingAndPrinting(t *testing.T) {
 		t.Errorf("ticked: %s", got)
 	}
 	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
-	if got := p.text(`['.summary', '.drawing', '.directions', '.tools', '.units', 'button'].map((s) => document.querySelector(s).getClientRects().length > 0)`); got != "true,true,true,false,false,false" {
+	seen := `['.summary', '.drawing', '.directions', '.tools', '.units', 'button'].
+		map((s) => document.querySelector(s).getClientRects().length > 0)`
+	if got := p.text(seen); got != "true,true,true,false,false,false" {
 		t.Errorf("printed: %s", got)
 	}
 	p.picture("print")

@@ -104,7 +104,8 @@ func TestNames(t *testing.T) {
 	if !ok || other.Header["Cache-Control"] != askAgain || !bytes.Equal(other.Data, file.Data) {
 		t.Errorf("another release: %v %v", ok, other.Header)
 	}
-	for _, none := range []string{"/web/", "/web/x", "/web/x/none.js", "/ask/", "/ask/gauge", "/web/x/../page.js", "/ask/gauge/computeCastOn/"} {
+	for _, none := range []string{"/web/", "/web/x", "/web/x/none.js", "/web/x/../page.js", "/ask/", "/ask/gauge",
+		"/ask/gauge/computeCastOn/"} {
 		if _, ok := s.File(none); ok {
 			t.Errorf("there is something at %s", none)
 		}

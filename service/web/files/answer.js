@@ -25,7 +25,8 @@ export class Answer {
     this.sources = el('ul', {});
     this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
     this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
-    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.tables, this.allBox, this.sourcesBox);
+    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.tables,
+      this.allBox, this.sourcesBox);
     this.root = root;
     this.empty('');
   }
@@ -81,7 +82,8 @@ export class Answer {
 
   // text is the answer to be copied.
   text() {
-    return [this.answer.summary, ...(this.answer.directions ?? []).map((text, i) => `${i + 1}. ${text}`), ...(this.answer.notices ?? []).map((notice) => notice.description)].join('\n');
+    const { summary, directions = [], notices = [] } = this.answer ?? { summary: '' };
+    return [summary, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices.map((notice) => notice.description)].join('\n');
   }
 }
 
@@ -111,7 +113,9 @@ function nameWithUnit(path) {
 
 function figuresOf(figures, answer, unit) {
   const rows = figures.map(({ path, label }) => [label, at(answer, path), nameWithUnit(path)]).filter(([, value]) => value !== undefined);
-  return rows.length ? el('dl', { class: 'key' }, ...rows.map(([label, value, name]) => el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit))))) : null;
+  if (!rows.length) return null;
+  return el('dl', { class: 'key' }, ...rows.map(([label, value, name]) =>
+    el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit)))));
 }
 
 function table({ path, title, columns }, answer, unit) {

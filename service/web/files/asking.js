@@ -5,6 +5,7 @@ import { Answer } from './answer.js';
 import { el } from './element.js';
 import { Form } from './form.js';
 import { Store } from './store.js';
+import { knowValues } from './words.js';
 
 // Typing is answered when it pauses.
 const pause = 200;
@@ -22,9 +23,11 @@ export class Asking {
   }
 
   async start(pairs, done = []) {
-    const reply = await fetch(`${this.what.files}forms/${this.what.question.replace('/', '.')}.json`, { mode: 'cors', credentials: 'omit' });
+    const file = `${this.what.files}forms/${this.what.question.replace('/', '.')}.json`;
+    const reply = await fetch(file, { mode: 'cors', credentials: 'omit' });
     if (!reply.ok) throw new Error(`there is no question ${this.what.question}`);
     Object.assign(this, await reply.json());
+    knowValues(this.form.enums ?? []);
     this.store = new Store(this.form);
     this.asExample = !pairs.length;
     this.fill(pairs.length ? pairs : this.example());
@@ -122,7 +125,8 @@ export class Asking {
     const shared = { signal, mode: 'cors', credentials: 'omit' };
     const query = this.form.get ? queryOf(body) : null;
     if (query !== null && query.length < longest) return [`${this.what.base}${this.form.path}?${query}`, { ...shared, headers }];
-    return [`${this.what.base}${this.form.path}`, { ...shared, method: 'POST', headers: { ...headers, 'Content-Type': 'application/json' }, body: JSON.stringify(body) }];
+    headers['Content-Type'] = 'application/json';
+    return [`${this.what.base}${this.form.path}`, { ...shared, method: 'POST', headers, body: JSON.stringify(body) }];
   }
 
   show(answer) {
@@ -141,7 +145,8 @@ export class Asking {
     this.fields.showFaults(violations);
     const wanting = violations.every((v) => v.reason === 'REQUIRED' && !this.fields.touched.has(v.field));
     const n = violations.length;
-    this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.' : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention where it is marked.`);
+    this.answer.stale(wanting ? 'Fill in what needs a value, and the answer stands here.'
+      : `No answer yet: ${n === 1 ? 'one thing needs' : `${n} things need`} attention where it is marked.`);
     this.what.refused?.({ question: this.what.question, values: this.store.question(), violations });
   }
 

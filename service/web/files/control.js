@@ -25,7 +25,8 @@ export function control(form, field, path) {
   const sign = field.unit ? el('span', { class: 'unit', part: 'unit' }, signIn(field.unit, form.options.unit)) : null;
   const flag = field.kind === 'flag';
   const several = field.kind === 'choice' && field.list;
-  const name = several ? el('span', { class: 'label', id: `${id}-label`, part: 'label' }, label) : el('label', { for: id, part: 'label' }, label);
+  const name = several ? el('span', { class: 'label', id: `${id}-label`, part: 'label' }, label)
+    : el('label', { for: id, part: 'label' }, label);
   if (several) input.setAttribute('aria-labelledby', `${id}-label`);
   const node = el('div', { class: `field ${flag ? 'flag' : field.kind}`, part: 'field' },
     flag ? null : name, el('span', { class: 'typed' }, input, flag ? name : null, sign), about, fault);
@@ -40,8 +41,8 @@ export function control(form, field, path) {
     },
     // range is said where the service speaks of another unit than the form.
     range() {
-      const other = field.unit === 'cm' && form.options.unit === 'in';
-      return other && field.min !== undefined && field.max !== undefined ? ` (${sized(field.min, 'cm', 'in')} to ${sized(field.max, 'cm', 'in')})` : '';
+      const other = field.unit === 'cm' && form.options.unit === 'in' && field.min !== undefined && field.max !== undefined;
+      return other ? ` (${sized(field.min, 'cm', 'in')} to ${sized(field.max, 'cm', 'in')})` : '';
     },
   };
 }
@@ -67,18 +68,20 @@ function severalOf(field, value, shared, write) {
   const chosen = new Set(splitList(field, value));
   const box = el('span', { id: shared.id, class: 'several', role: 'group' });
   for (const option of field.options) {
-    box.append(el('label', {}, el('input', { type: 'checkbox', checked: chosen.has(option.value), disabled: shared.disabled, change: (e) => {
-      if (e.target.checked) chosen.add(option.value);
+    const tick = el('input', { type: 'checkbox', checked: chosen.has(option.value), disabled: shared.disabled, change: () => {
+      if (tick.checked) chosen.add(option.value);
       else chosen.delete(option.value);
       write([...chosen].join(' '));
-    } }), ` ${option.label}`));
+    } });
+    box.append(el('label', {}, tick, ` ${option.label}`));
   }
   return box;
 }
 
 function textOf(field, value, shared, write) {
   const listen = (e) => write(e.target.value);
-  if (!field.list && (field.longest ?? 0) <= 300) return el('input', { ...shared, type: 'text', autocomplete: 'off', value, input: listen });
+  const short = !field.list && (field.longest ?? 0) <= 300;
+  if (short) return el('input', { ...shared, type: 'text', autocomplete: 'off', value, input: listen });
   const area = el('textarea', { ...shared, rows: field.list ? 3 : 8, spellcheck: 'false', input: listen });
   area.value = value;
   return area;
@@ -93,10 +96,11 @@ function numberOf(form, field, path, value, shared, write) {
     if (typeof n !== 'number') return n;
     return kept(n, field.unit, unit);
   };
-  const example = form.made.example ? '' : typed(String(field.default ?? ''), field.unit, unit);
-  const placeholder = field.default !== undefined ? typed(String(field.default), field.unit, unit) : example;
-  return el('input', { ...shared, type: 'text', inputmode: field.min < 0 ? 'text' : field.kind === 'whole' && !field.list ? 'numeric' : 'decimal',
-    autocomplete: 'off', placeholder, value: typed(value, field.unit, unit), input: (e) => {
+  const placeholder = typed(String(field.default ?? ''), field.unit, unit);
+  // Keyboards of telephones for numbers have no minus, and often no space.
+  const keys = field.min < 0 || field.list ? 'text' : field.kind === 'whole' ? 'numeric' : 'decimal';
+  return el('input', { ...shared, type: 'text', inputmode: keys, autocomplete: 'off', placeholder,
+    value: typed(value, field.unit, unit), input: (e) => {
       const text = e.target.value.trim();
       const parts = field.list ? splitList(field, text) : text === '' ? [] : [text];
       const read = parts.map(one);

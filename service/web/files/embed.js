@@ -44,7 +44,8 @@ class KnitmathQuestion extends HTMLElement {
     const locked = this.pairs('locked');
     const fixed = new Set(locked.map(([path]) => path));
     const asking = new Asking(box, {
-      base, files: base + files, question: this.getAttribute('question') ?? '', unit: this.unit, key: this.getAttribute('key'), locked: fixed, fixed: locked,
+      base, files: base + files, question: this.getAttribute('question') ?? '', unit: this.unit, key: this.getAttribute('key'),
+      locked: fixed, fixed: locked,
       answered: (detail) => this.tell('knitmath-answer', detail),
       refused: (detail) => this.tell('knitmath-refusal', detail),
     });

@@ -19,8 +19,8 @@ export class Form {
     const left = new Map(this.form.fields.filter((field) => !hide.has(field.name)).map((field) => [field.name, field]));
     const take = (names) => names.map((name) => left.get(name)).filter((field) => field && left.delete(field.name));
     const sections = (this.made.groups ?? []).map((group) =>
-      el('fieldset', { class: 'section', part: 'section' }, el('legend', {}, group.title), group.says ? el('p', { class: 'hint' }, group.says) : null,
-        ...this.section(take(group.fields))));
+      el('fieldset', { class: 'section', part: 'section' }, el('legend', {}, group.title),
+        group.says ? el('p', { class: 'hint' }, group.says) : null, ...this.section(take(group.fields))));
     if (!sections.length) {
       const needed = take([...left.values()].filter((field) => field.required || inChoice(this.form, field)).map((field) => field.name));
       if (needed.length) sections.push(el('div', { class: 'section', part: 'section' }, ...this.fields(needed, this.form, '')));
@@ -28,7 +28,8 @@ export class Form {
     const rest = [...left.values()];
     if (rest.length) {
       const open = sections.length === 0 || rest.some((field) => this.store.has(field.name));
-      sections.push(el('details', { class: 'section more', part: 'section', open }, el('summary', {}, sections.length ? 'More choices' : 'Choices'),
+      const title = el('summary', {}, sections.length ? 'More choices' : 'Choices');
+      sections.push(el('details', { class: 'section more', part: 'section', open }, title,
         ...this.fields(rest, this.form, '')));
     }
     this.general = el('p', { class: 'fault', role: 'alert', hidden: true });
@@ -69,7 +70,8 @@ export class Form {
         this.changed();
       } }, ...fields.map((field) => {
         const { label } = this.wording(field, join(path, field.name));
-        return el('option', { value: field.name, selected: field.name === name }, field.unit ? `${label}, in ${this.unitWord(field.unit)}` : label);
+        const whole = field.unit ? `${label}, in ${this.unitWord(field.unit)}` : label;
+        return el('option', { value: field.name, selected: field.name === name }, whole);
       }));
       for (const field of fields) this.places.delete(join(path, field.name));
       const shown = fields.find((field) => field.name === name);
@@ -130,7 +132,8 @@ export class Form {
     const show = () => {
       for (const at of [...this.places.keys()]) if (at.startsWith(`${path}[`)) this.places.delete(at);
       box.replaceChildren(...Array.from({ length: this.store.count(path) }, (_, i) => {
-        const remove = el('button', { type: 'button', class: 'remove', part: 'button', 'aria-label': `Remove ${label} ${i + 1}`, click: () => {
+        const named = `Remove ${label} ${i + 1}`;
+        const remove = el('button', { type: 'button', class: 'remove', part: 'button', 'aria-label': named, click: () => {
           this.store.drop(path, i);
           show();
           add.focus();
@@ -144,7 +147,8 @@ export class Form {
     if (field.required && this.store.count(path) === 0) this.store.counts.set(path, 1);
     show();
     this.places.set(path, { label, show: (text) => showAt(fault, text) });
-    return el(bare ? 'div' : 'fieldset', { class: bare ? 'bare' : 'list' }, bare ? null : el('legend', {}, label), hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
+    return el(bare ? 'div' : 'fieldset', { class: bare ? 'bare' : 'list' }, bare ? null : el('legend', {}, label),
+      hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
   }
 
   // showFaults puts each fault beside its field, or as near above it as there is one.
@@ -169,7 +173,8 @@ export class Form {
       return path ? `“${this.places.get(path).label}”` : name.replaceAll('_', ' ');
     });
     const range = violation.reason === 'OUT_OF_RANGE' ? this.places.get(at)?.range?.() ?? '' : '';
-    const text = violation.reason === 'REQUIRED' && this.places.get(at)?.input ? 'Needs a value.' : inLabels.charAt(0).toUpperCase() + inLabels.slice(1) + range;
+    const missing = violation.reason === 'REQUIRED' && this.places.get(at)?.input;
+    const text = missing ? 'Needs a value.' : inLabels.charAt(0).toUpperCase() + inLabels.slice(1) + range;
     return text.endsWith('.') ? text : `${text}.`;
   }
 }

@@ -75,11 +75,11 @@ const asking = new Asking(main, {
   },
 });
 
-const units = el('fieldset', { class: 'units' }, el('legend', {}, 'Lengths in'), ...[['cm', 'centimetres'], ['in', 'inches']].map(([value, label]) =>
+const both = [['cm', 'centimetres'], ['in', 'inches']];
+const units = el('fieldset', { class: 'units' }, el('legend', {}, 'Lengths in'), ...both.map(([value, label]) =>
   el('label', {}, el('input', { type: 'radio', name: 'unit', value, checked: value === unit, change: () => {
     keepUnit(value);
     asking.setUnit(value);
-    document.documentElement.dataset.unit = value;
   } }), label)));
 
 const button = (label, click) => el('button', { type: 'button', click }, label);

@@ -26,14 +26,15 @@ export function picture(outline, unit, manner) {
   const art = manner === 'round' ? fromAbove(lines) : level ? strip(lines, outline) : plan(lines, outline);
   const caption = manner === 'round'
     ? `Seen from above, with a circle wherever the circumference changes: ${along(outline.x, unit)}.`
-    : level ? `Across: ${along(outline.x, unit)}. Marked: ${counted(lines)}.` : `Across: ${along(outline.x, unit)}. Up: ${along(outline.y, unit)}.`;
+    : `Across: ${along(outline.x, unit)}. ${level ? `Marked: ${counted(lines)}` : `Up: ${along(outline.y, unit)}`}.`;
   art.setAttribute('role', 'img');
   art.setAttribute('aria-label', `Drawing of the plan. ${caption}`);
   return el('figure', { class: 'picture', part: 'picture' }, art, el('figcaption', {}, caption));
 }
 
 function counted(lines) {
-  return lines.filter((line) => line.points.length > 2 || line.points[0].y > 0).map((line) => `${line.points.length} ${line.name}`).join(', ');
+  const marked = lines.filter((line) => line.points.length > 2 || line.points[0].y > 0);
+  return marked.map((line) => `${line.points.length} ${line.name}`).join(', ');
 }
 
 function canvas(height, ...children) {
@@ -72,7 +73,9 @@ function plan(lines, outline) {
   const drawnLines = lines.map((line) => drawn('path', { d: path(line.points.map(at)), class: 'line' }, drawn('title', {}, line.name)));
   const edges = lines.length === 2 ? [lines[0].points.map(at), lines[1].points.map(at).reverse()] : null;
   const fabric = edges ? drawn('path', { d: `${path(edges[0].concat(edges[1]))}Z`, class: 'fabric' }) : null;
-  const corners = lines.flatMap((line) => line.points.length <= 60 ? line.points.map(at).map(([cx, cy]) => drawn('circle', { cx: cx.toFixed(1), cy: cy.toFixed(1), r: 2.4, class: 'corner' })) : []);
+  // More corners than this would be a thick line.
+  const few = lines.filter((line) => line.points.length <= 60).flatMap((line) => line.points.map(at));
+  const corners = few.map(([cx, cy]) => drawn('circle', { cx: cx.toFixed(1), cy: cy.toFixed(1), r: 2.4, class: 'corner' }));
   return canvas(height, fabric, ...drawnLines, ...corners);
 }
 
@@ -87,13 +90,15 @@ function strip(lines, outline) {
     const r = Math.max(1.6, Math.min(6, 170 / line.points.length));
     return line.points.map((p) => drawn('circle', { cx: across(p.x).toFixed(1), cy: 20, r: r.toFixed(1), class: 'mark' }));
   });
-  const stems = marks.length <= 80 ? marks.map((mark) => drawn('line', { x1: mark.getAttribute('cx'), x2: mark.getAttribute('cx'), y1: 20, y2: 40, class: 'stem' })) : [];
+  const places = marks.length <= 80 ? marks.map((mark) => mark.getAttribute('cx')) : [];
+  const stems = places.map((cx) => drawn('line', { x1: cx, x2: cx, y1: 20, y2: 40, class: 'stem' }));
   const count = outline.x.unit === 'OUTLINE_UNIT_STITCHES' && span <= 200 ? span : 0;
   const stitches = Array.from({ length: Math.max(0, count - 1) }, (_, i) => {
     const x = across(outline.x.least + i + 1).toFixed(1);
     return drawn('line', { x1: x, x2: x, y1: 40, y2: 60, class: 'between' });
   });
-  return canvas(height, drawn('rect', { x: margin.left, y: 40, width: wide - margin.left - margin.right, height: 20, class: 'fabric band' }), ...stitches, ...stems, ...marks);
+  const band = drawn('rect', { x: margin.left, y: 40, width: wide - margin.left - margin.right, height: 20, class: 'fabric' });
+  return canvas(height, band, ...stitches, ...stems, ...marks);
 }
 
 // fromAbove draws circumferences as circles around one middle.
@@ -109,9 +114,12 @@ function fromAbove(lines) {
 // bars draws a figure that is known between two bounds.
 export function bars(range, label, sign, unit) {
   const x = (v) => margin.left + (v / (range.high * 1.1)) * (wide - margin.left - margin.right);
-  const caption = `${label}: ${sized(range.low, sign, unit)} at the least, ${sized(range.likely, sign, unit)} likely, ${sized(range.high, sign, unit)} at the most.`;
+  const [low, likely, high] = [range.low, range.likely, range.high].map((v) => sized(v, sign, unit));
+  const caption = `${label}: ${low} at the least, ${likely} likely, ${high} at the most.`;
+  const from = x(range.low).toFixed(1);
+  const to = x(range.high).toFixed(1);
   const art = canvas(56, drawn('rect', { x: x(0), y: 18, width: (x(range.likely) - x(0)).toFixed(1), height: 20, class: 'fabric' }),
-    drawn('path', { d: `M${x(range.low).toFixed(1)} 28H${x(range.high).toFixed(1)}M${x(range.low).toFixed(1)} 20V36M${x(range.high).toFixed(1)} 20V36`, class: 'line' }),
+    drawn('path', { d: `M${from} 28H${to}M${from} 20V36M${to} 20V36`, class: 'line' }),
     drawn('circle', { cx: x(range.likely).toFixed(1), cy: 28, r: 5, class: 'mark' }));
   art.setAttribute('role', 'img');
   art.setAttribute('aria-label', caption);

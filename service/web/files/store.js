@@ -128,7 +128,8 @@ export class Store {
       return items.length ? items : undefined;
     }
     // An empty one is sent where one must be: the faults are then those of its fields.
-    const must = field.required || (group.choices ?? []).some((names) => names.length > 1 && this.chosen.get(`${path}|${names[0]}`) === field.name);
+    const chosen = (names) => names.length > 1 && this.chosen.get(`${path}|${names[0]}`) === field.name;
+    const must = field.required || (group.choices ?? []).some(chosen);
     const inner = this.question(field, at);
     return must || Object.keys(inner).length ? inner : undefined;
   }

@@ -10,13 +10,20 @@ export function labelled(name) {
   return { label: label.charAt(0).toUpperCase() + label.slice(1), sign: sign ?? '' };
 }
 
-// valueWord is the value of an enum without what it shares with its fellows. What is
-// written in capitals alone is such a value: no text of an answer is.
-export function valueWord(value) {
-  return value.replace(/^(OPERATION|SIDE|SOURCE_STATUS|COUNT_KIND|FINDING_KIND|SLIP_MANNER|COUNT_SYSTEM)_/, '').toLowerCase().replaceAll('_', ' ');
+// The names of the enums of the answers that are shown, as their values begin.
+const enums = new Set();
+
+export function knowValues(names) {
+  for (const name of names) enums.add(name);
 }
 
-// isValue tells the value of an enum from text.
+// valueWord is the value of an enum without the name that it shares with its fellows.
+export function valueWord(value) {
+  const name = [...enums].filter((begin) => value.startsWith(begin)).sort((a, b) => b.length - a.length)[0] ?? '';
+  return value.slice(name.length).toLowerCase().replaceAll('_', ' ');
+}
+
+// isValue tells the value of an enum from text: no text of an answer is in capitals alone.
 export function isValue(value) {
   return /^[A-Z][A-Z0-9]*(_[A-Z0-9]+)+$/.test(value);
 }
