@@ -34,6 +34,7 @@ func TestAnswersInWords(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	const between = "The round begins between the two shaped edges, in the middle of an underarm, say."
 	for name, c := range map[string]struct {
 		answer     report.Answer
 		summary    string
@@ -57,13 +58,13 @@ func TestAnswersInWords(t *testing.T) {
 		// After round 4 the line has 2 * 4/9 more than 30.
 		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round of 2 stitches, " +
 			"never more than 0.89 stitches from a straight line.",
-			[]string{"Work 4 rounds even.", "Increase round: k1, M1L, k to last st, M1R, k1.",
+			[]string{between, "Work 4 rounds even.", "Increase round: k1, M1L, k to last st, M1R, k1.",
 				"Work the increase round on round 5: 32 stitches.", "Work 4 rounds even."}},
 		// After round 3 the line has 4 * 3/10 fewer than 40. Every 5th round would lie nearer,
 		// and an even number is liked better.
 		"side": {side, "From 40 to 36, kept for 1 round, to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
 			"never more than 1.2 stitches from the straight lines between the points.",
-			[]string{"Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
+			[]string{between, "Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
 				"Work the decrease round on round 4, then every 4th round once: 36 stitches, the last 2 rounds even.",
 				"Round 11: work even, 36 stitches.",
 				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, M1L, k to last st, M1R, k1.",

@@ -19,9 +19,13 @@ func (t taper) tellsSides(rows []ShapingRow) bool {
 }
 
 // firstRowDirection is "Row 1 is a wrong-side row.", or nothing where it need not
-// be told.
+// be told, and where the rounds begin.
 func (t taper) firstRowDirection(rows []ShapingRow) []string {
 	switch {
+	case t.round && t.edges != ShapedEdgesBeginning && t.edges != ShapedEdgesEnd:
+		return []string{"The round begins between the two shaped edges, in the middle of an underarm, say."}
+	case t.round:
+		return []string{"The round begins at the shaped edge."}
 	case !t.tellsSides(rows):
 		return nil
 	case t.firstSide == stitch.WrongSide:

@@ -55,8 +55,8 @@ func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, 
 	return strings.Join(parts, ", then ")
 }
 
-// everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately 4
-// times" of a pair.
+// everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately, 4
+// times each" of a pair.
 func everyWords(r schedule.Run, noun string) string {
 	every := make([]string, len(r.EveryRows))
 	for i, n := range r.EveryRows {
@@ -67,7 +67,7 @@ func everyWords(r schedule.Run, noun string) string {
 	}
 	s := "every " + strings.Join(every, " and ") + " " + noun + " "
 	if len(every) > 1 {
-		s += "alternately "
+		return s + "alternately, " + report.Times(r.Times) + " each"
 	}
 	return s + report.Times(r.Times)
 }

@@ -28,11 +28,13 @@ func TestRaglanInWords(t *testing.T) {
 		"Last sleeve decrease round, 4 stitches fewer. " +
 			"At each sleeve: ssk the last stitch of the line before it with its first stitch, k2tog its second stitch " +
 			"with the first stitch of the line after it, so that the lines meet. Knit all other stitches.",
-		"On rounds 2-12 repeat these 6 rounds: the decrease round, 1 round even, the front and sleeve decrease round, 1 round even, " +
-			"the decrease round, 1 round even; 40 stitches.",
+		"On rounds 2-12 repeat these 6 rounds, ending with the 5th of them: the decrease round, 1 round even, " +
+			"the front and sleeve decrease round, 1 round even, the decrease round, 1 round even; 40 stitches.",
 		"Work the last sleeve decrease round on round 14: 36 stitches.",
 		"Knit all other rounds.",
 		"After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2.",
+		"Go on with the neckband, or bind off loosely.",
+		"Graft the 4 stitches on hold of the body to those of the sleeve at each underarm.",
 	}
 	if got := out.Directions(); !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))

@@ -54,8 +54,11 @@ func (o Raglan) turnsDirection(rounds []int, b schedule.Block, names []string) s
 		}
 		all += every
 	}
-	last := rounds[len(rounds)-1]
-	return fmt.Sprintf("On rounds %d-%d repeat these %s: %s; %s.", rounds[0], last, report.CountOf(all, "rounds"),
+	last, ending := rounds[len(rounds)-1], ""
+	if n := (last-rounds[0])%all + 1; n < all {
+		ending = ", ending with the " + report.Ordinal(n) + " of them"
+	}
+	return fmt.Sprintf("On rounds %d-%d repeat these %s%s: %s; %s.", rounds[0], last, report.CountOf(all, "rounds"), ending,
 		strings.Join(turns, ", "), o.leftAfter(last))
 }
 

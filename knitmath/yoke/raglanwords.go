@@ -73,8 +73,9 @@ func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []
 	if r.line > 0 {
 		lines = ", four lines of " + strconv.Itoa(r.line)
 	}
-	return append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.DepthRounds,
+	d = append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.DepthRounds,
 		report.CountOf(o.NeckStitches, "stitches"), o.Back.EndStitches, o.Front.EndStitches, o.Sleeve.EndStitches, lines))
+	return append(d, finishing(o.UnderarmStitches)...)
 }
 
 // capital is a name at the beginning of a sentence.

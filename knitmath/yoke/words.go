@@ -18,7 +18,8 @@ func (o Circular) Directions() []string {
 		d = append(d, w.text...)
 		last = w.last
 	}
-	return append(d, evenRounds(last+1, o.DepthRounds)...)
+	d = append(d, evenRounds(last+1, o.DepthRounds)...)
+	return append(d, finishing(o.UnderarmStitches)...)
 }
 
 // joinDirection tells the parts in the order of work, and where the rounds begin:
@@ -47,6 +48,16 @@ func holdUnderarms(stitches int) []string {
 	}
 	return []string{"Place " + report.CountOf(stitches, "stitches") +
 		" on hold at each underarm: of the body at both sides, and of each sleeve."}
+}
+
+// finishing is what becomes of the neck, and of the stitches on hold. A neck is bound off
+// loosely because it goes over a head. Common practice.
+func finishing(underarm int) []string {
+	d := []string{"Go on with the neckband, or bind off loosely."}
+	if underarm > 0 {
+		d = append(d, "Graft the "+report.CountOf(underarm, "stitches")+" on hold of the body to those of the sleeve at each underarm.")
+	}
+	return d
 }
 
 // task is rounds that are not worked even, with what to do in them.
