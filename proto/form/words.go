@@ -13,7 +13,8 @@ var units = map[string]string{"cm": "cm", "mm": "mm", "m": "m", "g": "g", "perce
 func labelled(name string) (label, unit string) {
 	parts := strings.Split(name, "_")
 	last := len(parts) - 1
-	if sign, ok := units[parts[last]]; ok && last > 0 {
+	// What is counted to a length, "twist_per_cm", is no length itself.
+	if sign, ok := units[parts[last]]; ok && last > 0 && parts[last-1] != "per" {
 		parts, unit = parts[:last], sign
 	}
 	return sentence(strings.Join(parts, " ")), unit

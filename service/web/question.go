@@ -43,7 +43,9 @@ func readQuestion(name string) (question, error) {
 	if q.form, err = compacted(data); err != nil {
 		return q, err
 	}
-	q.path, q.title, q.intro = form.Path, form.Title, form.About
+	// The contract begins with the method's name, which a page does not have.
+	_, about, _ := strings.Cut(form.About, " ")
+	q.path, q.title, q.intro = form.Path, form.Title, strings.ToUpper(about[:min(1, len(about))])+about[min(1, len(about)):]
 	data, err = own.ReadFile("questions/" + name + ".json")
 	if errors.Is(err, fs.ErrNotExist) {
 		return q, nil

@@ -137,6 +137,7 @@ type said struct {
 		Columns     []struct{ Path, Label string }
 	}
 	Picture string
+	Lengths bool // of the answer, where the question has none
 }
 
 // method is the method of a form.

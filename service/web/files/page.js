@@ -90,7 +90,7 @@ const pairs = location.pathname === home ? [...new URLSearchParams(location.sear
 const done = (/^#done=([\d.]+)$/.exec(location.hash)?.[1] ?? '').split('.').map(Number).filter((n) => n > 0);
 try {
   await asking.start(pairs, done);
-  main.prepend(units);
+  if (asking.form.units || asking.made.lengths) main.prepend(units);
   main.append(tools, says);
 } catch {
   main.replaceChildren(el('p', { role: 'alert' }, 'This question cannot be shown just now. Please load the page again.'));

@@ -70,8 +70,11 @@ function path(points) {
 // plan draws lines as they lie; between two that make a piece there is fabric.
 function plan(lines, outline) {
   const { height, at } = scale(outline);
-  const drawnLines = lines.map((line) => drawn('path', { d: path(line.points.map(at)), class: 'line' }, drawn('title', {}, line.name)));
-  const edges = lines.length === 2 ? [lines[0].points.map(at), lines[1].points.map(at).reverse()] : null;
+  const manner = (line) => (line.name === 'wanted' ? 'ring' : 'line');
+  const drawnLines = lines.map((line) =>
+    drawn('path', { d: path(line.points.map(at)), class: manner(line) }, drawn('title', {}, line.name)));
+  const both = lines.length === 2 && lines.every((line) => line.name.endsWith('edge'));
+  const edges = both ? [lines[0].points.map(at), lines[1].points.map(at).reverse()] : null;
   const fabric = edges ? drawn('path', { d: `${path(edges[0].concat(edges[1]))}Z`, class: 'fabric' }) : null;
   // More corners than this would be a thick line.
   const few = lines.filter((line) => line.points.length <= 60).flatMap((line) => line.points.map(at));

@@ -5,7 +5,8 @@ const units = { cm: 'cm', mm: 'mm', m: 'm', g: 'g', percent: '%', degrees: '°',
 // labelled parts the name of a figure into a label and the sign of its unit.
 export function labelled(name) {
   const parts = name.split('_');
-  const sign = parts.length > 1 ? units[parts.at(-1)] : undefined;
+  // What is counted to a length, "twist_per_cm", is no length itself.
+  const sign = parts.length > 1 && parts.at(-2) !== 'per' ? units[parts.at(-1)] : undefined;
   const label = (sign ? parts.slice(0, -1) : parts).join(' ');
   return { label: label.charAt(0).toUpperCase() + label.slice(1), sign: sign ?? '' };
 }
