@@ -211,7 +211,8 @@ func rotated(a, b []string) bool {
 }
 
 var (
-	rowItem  = regexp.MustCompile(`^(?:\[|\]( twice| once| (\d+) times)?|(work|pick up and knit|pick up|skip|BO|CO|[kp]) ?(\d+)|([A-Za-z0-9&]+))`)
+	rowItem = regexp.MustCompile(`^(?:\[|\]( twice| once| (\d+) times)?|` +
+		`(work|pick up and knit|pick up|skip|BO|CO|[kp]) ?(\d+)|([A-Za-z0-9&]+))`)
 	rowMarks = strings.NewReplacer("pick up and knit", "pick up", "work", "k", "p ", "p ")
 )
 

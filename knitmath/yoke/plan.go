@@ -134,7 +134,8 @@ func (y *circular) answer(in CircularInput) Circular {
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
 	out.Notices = append(out.Notices, y.countNotices()...)
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
-	out.Notices = append(out.Notices, worn{y.st.SizeCm(y.body), y.st.SizeCm(y.sleeve), out.NeckCm, out.DepthCm, y.depthField, in.DisplayUnit}.notices()...)
+	on := worn{y.st.SizeCm(y.body), y.st.SizeCm(y.sleeve), out.NeckCm, out.DepthCm, y.depthField, in.DisplayUnit}
+	out.Notices = append(out.Notices, on.notices()...)
 	if in.WithOutline {
 		out.Outline = y.outline(out)
 	}

@@ -85,8 +85,9 @@ func departureOf(rounds []int, depth int) float64 {
 var (
 	whenLine = regexp.MustCompile(`^Work the (.*?) on round (\d+)((?:, then every (?:\w+ )?round (?:once|twice|\d+ times))*)` +
 		`(?:: (\d+) stitches)?\.$`)
-	againPart  = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (once|twice|(\d+) times)`)
-	turnsLine  = regexp.MustCompile(`^On rounds (\d+)-(\d+) repeat these (\d+) rounds(?:, ending with the \d+(?:st|nd|rd|th) of them)?: (.*); (\d+) stitches\.$`)
+	againPart = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (once|twice|(\d+) times)`)
+	turnsLine = regexp.MustCompile(`^On rounds (\d+)-(\d+) repeat these (\d+) rounds` +
+		`(?:, ending with the \d+(?:st|nd|rd|th) of them)?: (.*); (\d+) stitches\.$`)
 	fewerLine  = regexp.MustCompile(`^(.*), \d+ stitches fewer\. `)
 	eachRounds = regexp.MustCompile(`^(\d+) rounds? even$`)
 )

@@ -25,7 +25,8 @@ func (r raglan) answer(in RaglanInput) Raglan {
 		out.Notices = append(out.Notices, report.Notice{Reason: Ruffles, Description: "the edges lean " +
 			measure.Decimal(out.Steepness, 2) + " times as much as those of a flat piece; the fabric ruffles rather than lies"})
 	}
-	out.Notices = append(out.Notices, worn{r.st.SizeCm(r.body), r.st.SizeCm(r.sleeve), out.NeckCm, out.DepthCm, r.depthField, in.DisplayUnit}.notices()...)
+	on := worn{r.st.SizeCm(r.body), r.st.SizeCm(r.sleeve), out.NeckCm, out.DepthCm, r.depthField, in.DisplayUnit}
+	out.Notices = append(out.Notices, on.notices()...)
 	if !d.easy {
 		out.Notices = append(out.Notices, d.manyRunsNotice())
 	}

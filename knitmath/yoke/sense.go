@@ -77,8 +77,8 @@ func (w worn) notices() []report.Notice {
 			"it needs more stitches, an opening, or a bind-off that gives more"))
 	}
 	if w.sleeveCm*sleeveStretch < who.handCm {
-		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch, "a hand of "+w.unit.Size(who.handCm),
-			"it needs more stitches"))
+		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch,
+			"a hand of "+w.unit.Size(who.handCm), "it needs more stitches"))
 	}
 	return list
 }
