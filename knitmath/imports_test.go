@@ -28,7 +28,7 @@ var allowed = map[string]string{
 	"cost":     "",
 	// Centimetres into stitches; written patterns; a plan as lines; bodies; yarn.
 	"gauge":   "cost fault measure report stitch",
-	"draft":    "",
+	"draft":   "",
 	"pattern": "cost draft fault report stitch",
 	"outline": "gauge",
 	"body":    "fault report",

@@ -2,6 +2,7 @@ package handspun_test
 
 import (
 	"fmt"
+	"strings"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/handspun"
@@ -19,7 +20,11 @@ func ExamplePlanHandspun() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(plan.Summary())
+	for _, sentence := range strings.SplitAfter(plan.Summary(), ". ") {
+		fmt.Println(strings.TrimSpace(sentence))
+	}
 	// Output:
-	// A 2-ply of 238 m to 100 g (R 421 tex), plied S with 1.3 turns to the cm. It fits the pattern's gauge: it is usually knit at 19 to 23 stitches to 10 cm. For 1250 m, 526 g, begin with 616 g of fibre (568 g to 669 g).
+	// A 2-ply of 238 m to 100 g (R 421 tex), plied S with 1.3 turns to the cm.
+	// It fits the pattern's gauge: it is usually knit at 19 to 23 stitches to 10 cm.
+	// For 1250 m, 526 g, begin with 616 g of fibre (568 g to 669 g).
 }

@@ -190,7 +190,10 @@ func TestTwoPlyByHand(t *testing.T) {
 // Plies spun against one another: one gains what the other loses, and all turns together
 // decide which way it is plied.
 func TestMixedDirections(t *testing.T) {
-	out := planOf(t, Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: TwistDirectionS}}})
+	out := planOf(
+		t,
+		Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: TwistDirectionS}}},
+	)
 	if out.Twist.Direction != TwistDirectionZ {
 		t.Errorf("plied %v", out.Twist.Direction)
 	}
@@ -338,7 +341,12 @@ func FuzzPlanHandspun(f *testing.F) {
 }
 
 func BenchmarkPlanHandspun(b *testing.B) {
-	in := Input{Plies: []Ply{{Count: inTex(180), Times: new(2)}}, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WantedM: new(1250.0), Wheel: &Wheel{Ratio: new(9.5)}}
+	in := Input{
+		Plies:   []Ply{{Count: inTex(180), Times: new(2)}},
+		Gauge:   &gauge.Gauge{Stitches: 22, Rows: 30},
+		WantedM: new(1250.0),
+		Wheel:   &Wheel{Ratio: new(9.5)},
+	}
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := PlanHandspun(in); err != nil {

@@ -46,7 +46,11 @@ func (q *spinning) remark(out *Plan) {
 		mixed = mixed || p.Twist.Direction != out.Plies[0].Twist.Direction
 	}
 	if q.count == 1 {
-		add(Single, "plies", "is one single; it is not balanced, and what is knit of it in stockinette leans to one side: set the twist, or ply it")
+		add(
+			Single,
+			"plies",
+			"is one single; it is not balanced, and what is knit of it in stockinette leans to one side: set the twist, or ply it",
+		)
 	}
 	if most > unequal*least {
 		add(UnequalPlies, "plies", "differ by more than half; the thinner winds around the thicker, and balance is a guess: sample it")
@@ -63,7 +67,11 @@ func (q *spinning) remark(out *Plan) {
 		case a < littleAngle:
 			add(LittleTwist, fault.Index("plies", i), "has an angle of "+measure.Decimal(a, 0)+" degrees; it may drift apart, and pills")
 		case a > muchAngle:
-			add(MuchTwist, fault.Index("plies", i), "has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set")
+			add(
+				MuchTwist,
+				fault.Index("plies", i),
+				"has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set",
+			)
 		}
 	}
 	if out.MPer100G < leastKnown || out.MPer100G > mostKnown {

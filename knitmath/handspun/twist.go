@@ -79,14 +79,6 @@ func balance(turns float64, n int) yardage.Range {
 	return yardage.Range{Low: 0.9 * p, Likely: p, High: 1.125 * p}
 }
 
-// other is the other direction.
-func (d TwistDirection) other() TwistDirection {
-	if d == TwistDirectionS {
-		return TwistDirectionZ
-	}
-	return TwistDirectionS
-}
-
 // String is the letter.
 func (d TwistDirection) String() string {
 	if d == TwistDirectionS {

@@ -61,7 +61,13 @@ func (o Plan) turns(t Twist) string {
 
 // fitWords says whether it fits, as of "it".
 func (o Plan) fitWords() string {
-	usual := "is usually knit at " + measure.Decimal(o.GaugeStitches.Low, 0) + " to " + measure.Decimal(o.GaugeStitches.High, 0) + " stitches to 10 cm"
+	usual := "is usually knit at " + measure.Decimal(
+		o.GaugeStitches.Low,
+		0,
+	) + " to " + measure.Decimal(
+		o.GaugeStitches.High,
+		0,
+	) + " stitches to 10 cm"
 	wanted := o.thickness(o.FittingMPer100G.Low, o.FittingMPer100G.High)
 	switch o.Fits {
 	case FitFits:
@@ -144,9 +150,17 @@ func (o Plan) cautions() []string {
 		c = append(c, "A turning wheel and flyer: keep hair, sleeves and children's fingers away, and stop it before you reach in.")
 	}
 	if o.raw {
-		c = append(c, "Raw fleece carries dirt and germs, some dangerous: gloves, clean hands, no food beside it; mind hot water, and where it may be poured away by local rules.")
+		c = append(
+			c,
+			"Raw fleece carries dirt and germs, some dangerous: gloves, clean hands, no food beside it; mind hot water, and "+
+				"where it may be poured away by local rules.",
+		)
 	}
-	return append(c, "If you dye: mordants and dyes are chemicals with their own data sheets; keep their pots apart from the kitchen's, and follow local rules for use and waste.")
+	return append(
+		c,
+		"If you dye: mordants and dyes are chemicals with their own data sheets; keep their pots apart from the kitchen's, "+
+			"and follow local rules for use and waste.",
+	)
 }
 
 // Sources say where the figures come from.

@@ -59,7 +59,10 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 		} else {
 			turns += float64(times) * perCm
 		}
-		out.Plies = append(out.Plies, PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: twistOf(perCm, tex, d, direction)})
+		out.Plies = append(
+			out.Plies,
+			PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: twistOf(perCm, tex, d, direction)},
+		)
 	}
 	return turns
 }
@@ -116,7 +119,8 @@ func (q *spinning) amount(out *Plan) {
 	l := fault.Or(in.Losses, Losses{})
 	fibre := func(part float64) float64 {
 		kept := 1.0
-		for _, percent := range []float64{l.ScouringPercent, fault.Or(l.PreparingPercent, DefaultPreparing), fault.Or(l.SpinningPercent, DefaultSpinning)} {
+		for _, percent := range []float64{
+			l.ScouringPercent, fault.Or(l.PreparingPercent, DefaultPreparing), fault.Or(l.SpinningPercent, DefaultSpinning)} {
 			kept *= 1 - min(part*percent, mostLost)/100
 		}
 		return g / kept
@@ -130,7 +134,8 @@ const mostLost = 90.0
 
 // lossesCited is the source of the losses.
 var lossesCited = report.Source{Figure: "losses", Status: report.SourceStatusCommonPractice,
-	Citation: "raw fleece 20 to 50 % in scouring, carding 10 %, spinning and washing 5 % unless the question says otherwise; the range is half of them to half as much again"}
+	Citation: "raw fleece 20 to 50 % in scouring, carding 10 %, spinning and washing 5 % unless the question says otherwise; " +
+		"the range is half of them to half as much again"}
 
 // wheel works out treadles: each turn of the drive wheel puts in as many turns as the
 // ratio says, less slip.

@@ -18,7 +18,8 @@ const (
 	ColourWorkSlipped
 )
 
-// MaxSlippedPercent: of four stitches at least one is worked, or there is no fabric.
+// MaxSlippedPercent leaves one of four stitches to be worked, without which there is no
+// fabric.
 const MaxSlippedPercent = 75.0
 
 // vetColourWork checks how the colours are worked.

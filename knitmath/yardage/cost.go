@@ -17,7 +17,14 @@ func (in EstimateInput) Cost() int {
 		}
 	}
 	pieces, colours := min(len(in.Pieces), MaxPieces), min(len(in.Colours), MaxColours)
-	return cost.Sum(20, cost.Product(3, pieces), cost.Product(3, colours), min(len(in.Edges), MaxEdges), cost.Product(4, pieces), min(rows, MaxRowwiseRows))
+	return cost.Sum(
+		20,
+		cost.Product(3, pieces),
+		cost.Product(3, colours),
+		min(len(in.Edges), MaxEdges),
+		cost.Product(4, pieces),
+		min(rows, MaxRowwiseRows),
+	)
 }
 
 // Cost is the price of a question on what is left: a step for every row that is looked
@@ -35,5 +42,12 @@ func (in RemainingInput) Cost() int {
 	if in.WithOutline {
 		lines = cost.Product(10, max(3, yarns))
 	}
-	return cost.Sum(20, cost.Product(20, yarns), rows/10, cost.Product(rows, yarns)/10, len(in.SharePercents[:min(len(in.SharePercents), MaxMarks)])*(rows/20)*max(1, yarns)/5, lines)
+	return cost.Sum(
+		20,
+		cost.Product(20, yarns),
+		rows/10,
+		cost.Product(rows, yarns)/10,
+		len(in.SharePercents[:min(len(in.SharePercents), MaxMarks)])*(rows/20)*max(1, yarns)/5,
+		lines,
+	)
 }

@@ -244,7 +244,8 @@ func TestYarnMetamorphic(t *testing.T) {
 		knittest.Near(t, "stitches", double.Stitches, single.Stitches, 1e-12)
 		knittest.Near(t, "metres", double.LengthM.Likely, 2*single.LengthM.Likely, 1e-12)
 	}
-	if got := yarn.LengthWords(measure.DisplayUnitIn, 914.4) + ", " + yarn.MassWords(measure.DisplayUnitIn, 28.349523125); got != "1000 yd, 1 oz" {
+	u := measure.DisplayUnitIn
+	if got := yarn.LengthWords(u, 914.4) + ", " + yarn.MassWords(u, 28.349523125); got != "1000 yd, 1 oz" {
 		t.Error(got)
 	}
 }

@@ -26,7 +26,8 @@ func TestYarnRefusals(t *testing.T) {
 		want []string
 	}{
 		{"nothing", EstimateInput{}, []string{"gauge REQUIRED", "stitch_gauge REQUIRED", "pieces REQUIRED"}},
-		{"empty parts", EstimateInput{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &yarn.PutUp{}, Colours: make([]ColourShare, 2)},
+		{"empty parts", EstimateInput{Gauge: g, Pieces: []Piece{{}}, Swatch: &WeighedSwatch{}, PutUp: &yarn.PutUp{},
+			Colours: make([]ColourShare, 2)},
 			[]string{"pieces[0].counted REQUIRED", "pieces[0].trapezoid REQUIRED", "pieces[0].rowwise REQUIRED",
 				"swatch.mass_g REQUIRED", "swatch.width_cm REQUIRED", "swatch.height_cm REQUIRED", "put_up.ball_m REQUIRED",
 				"put_up.ball_g REQUIRED", "colours[0].share_percent REQUIRED", "colours[1].share_percent REQUIRED"}},
@@ -108,7 +109,11 @@ func TestYarnLimits(t *testing.T) {
 	for i := range rows {
 		rows[i] = stitch.MaxStitches
 	}
-	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 50}, PutUp: &yarn.PutUp{BallM: yarn.MinBallM, BallG: yarn.MaxBallG}, ReservePercent: knittest.Ptr(0.0)}
+	in := EstimateInput{
+		Gauge:          &gauge.Gauge{Stitches: 40, Rows: 50},
+		PutUp:          &yarn.PutUp{BallM: yarn.MinBallM, BallG: yarn.MaxBallG},
+		ReservePercent: knittest.Ptr(0.0),
+	}
 	for range 5 {
 		in.Colours = append(in.Colours, ColourShare{strings.Repeat("é", fault.MaxNameLength), 20})
 	}

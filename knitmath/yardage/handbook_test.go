@@ -110,8 +110,12 @@ func TestPulloverByHand(t *testing.T) {
 }
 
 func BenchmarkEstimateYarn(b *testing.B) {
-	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, Pieces: handbookPieces("adult_sweater"), PutUp: &yarn.PutUp{BallM: 200, BallG: 100},
-		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10}}
+	in := EstimateInput{
+		Gauge:  &gauge.Gauge{Stitches: 18, Rows: 24},
+		Pieces: handbookPieces("adult_sweater"),
+		PutUp:  &yarn.PutUp{BallM: 200, BallG: 100},
+		Swatch: &WeighedSwatch{MassG: 5, WidthCm: 10, HeightCm: 10},
+	}
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := EstimateYarn(in); err != nil {

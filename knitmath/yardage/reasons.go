@@ -50,8 +50,12 @@ func (q *question) remark(out *Estimate) {
 			"so the answer by loop holds less well")
 	}
 	if out.derived {
-		add(RowsDerived, "stitch_gauge", "has no rows; they are taken to be "+measure.Decimal(plainRatio.Likely, 2)+" to a stitch of width, as in stockinette, "+
-			"and from 1.2 to 1.4 in the range; count them if you can")
+		add(
+			RowsDerived,
+			"stitch_gauge",
+			"has no rows; they are taken to be "+measure.Decimal(plainRatio.Likely, 2)+" to a stitch of width, as in stockinette, "+
+				"and from 1.2 to 1.4 in the range; count them if you can",
+		)
 	}
 	if q.in.State == FabricStateUnspecified {
 		add(StateUnknown, "state", "is not given; the range by loop covers all states")

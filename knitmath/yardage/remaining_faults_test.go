@@ -65,29 +65,37 @@ func TestRemainingRefusals(t *testing.T) {
 			[]string{"yarns TOO_MANY", "sections TOO_MANY", "stripes TOO_MANY", "share_percents TOO_MANY"}},
 		{"no gauge", ask(YarnLeft{LeftM: new(10.0)}), []string{"gauge REQUIRED"}},
 		{"grams by loop", withGauge(ask(YarnLeft{LeftG: new(10.0)})), []string{"yarns[0].put_up REQUIRED"}},
-		{"grams and metres", ask(YarnLeft{LeftG: new(10.0), Used: &YarnUsed{LengthM: new(1.0), FirstRowStitches: 100}}), []string{"yarns[0].put_up REQUIRED"}},
+		{"grams and metres", ask(YarnLeft{LeftG: new(10.0), Used: &YarnUsed{LengthM: new(1.0), FirstRowStitches: 100}}),
+			[]string{"yarns[0].put_up REQUIRED"}},
 		{"less than the scale shows", ask(YarnLeft{LeftG: new(5.0), Used: &YarnUsed{MassG: new(1.0), FirstRowStitches: 100}}),
 			[]string{"yarns[0].used.mass_g INFEASIBLE", "yarns[0].scale_step_g INFEASIBLE"}},
-		{"next to nothing left", ask(YarnLeft{LeftG: new(0.5), Used: used}), []string{"yarns[0].left_g INFEASIBLE", "yarns[0].scale_step_g INFEASIBLE"}},
+		{"next to nothing left", ask(YarnLeft{LeftG: new(0.5), Used: used}),
+			[]string{"yarns[0].left_g INFEASIBLE", "yarns[0].scale_step_g INFEASIBLE"}},
 		{"share of one", withGauge(ask(share(50))), []string{"yarns[0].share_percent CONTRADICTORY"}},
-		{"shares that make 90", withGauge(ask(share(50), share(40))), []string{"yarns[0].share_percent INFEASIBLE", "yarns[1].share_percent INFEASIBLE"}},
-		{"no shares", withGauge(ask(YarnLeft{LeftM: new(10.0)}, YarnLeft{LeftM: new(10.0)})), []string{"yarns[0].share_percent REQUIRED", "yarns[1].share_percent REQUIRED"}},
+		{"shares that make 90", withGauge(ask(share(50), share(40))),
+			[]string{"yarns[0].share_percent INFEASIBLE", "yarns[1].share_percent INFEASIBLE"}},
+		{"no shares", withGauge(ask(YarnLeft{LeftM: new(10.0)}, YarnLeft{LeftM: new(10.0)})),
+			[]string{"yarns[0].share_percent REQUIRED", "yarns[1].share_percent REQUIRED"}},
 		{"some weighed", withGauge(ask(ball, share(40))), []string{"yarns[0].used CONTRADICTORY"}},
 		{"open in the middle", ahead(RowsAhead{Stitches: new(10)}, rows[0]), []string{"sections[0].rows REQUIRED"}},
 		{"list and rows", ahead(RowsAhead{Rows: new(2), RowStitches: []int{1, 2}}), []string{"sections[0].rows CONTRADICTORY"}},
 		{"list and stitches", ahead(RowsAhead{Stitches: new(2), RowStitches: []int{1, 2}}),
 			[]string{"sections[0].stitches CONTRADICTORY", "sections[0].row_stitches CONTRADICTORY"}},
-		{"list and change", ahead(RowsAhead{ChangeStitches: 2, RowStitches: []int{1, 2}}), []string{"sections[0].change_stitches CONTRADICTORY"}},
+		{"list and change", ahead(RowsAhead{ChangeStitches: 2, RowStitches: []int{1, 2}}),
+			[]string{"sections[0].change_stitches CONTRADICTORY"}},
 		{"list out of range", ahead(RowsAhead{RowStitches: []int{1, 0, 10_001}}),
 			[]string{"sections[0].row_stitches[1] OUT_OF_RANGE", "sections[0].row_stitches[2] OUT_OF_RANGE"}},
 		{"narrower than nothing", ahead(RowsAhead{Rows: new(11), Stitches: new(20), ChangeStitches: -2}),
 			[]string{"sections[0].rows INFEASIBLE", "sections[0].change_stitches INFEASIBLE"}},
-		{"rows together", ahead(RowsAhead{Rows: new(6_000), Stitches: new(10)}, RowsAhead{Rows: new(4_001), Stitches: new(10)}), []string{"sections[1].rows TOO_MANY"}},
+		{"rows together", ahead(RowsAhead{Rows: new(6_000), Stitches: new(10)}, RowsAhead{Rows: new(4_001), Stitches: new(10)}),
+			[]string{"sections[1].rows TOO_MANY"}},
 		{"lists together", ahead(RowsAhead{Rows: new(6_000), Stitches: new(10)}, RowsAhead{RowStitches: slices.Repeat([]int{5}, 4_001)}),
 			[]string{"sections[1].row_stitches TOO_MANY"}},
-		{"no such yarn", RemainingInput{Yarns: []YarnLeft{ball}, Sections: rows, Border: &BorderAhead{YarnNumber: new(2)}, Stripes: []Stripe{{3, 1}, {1, 1}}},
+		{"no such yarn", RemainingInput{Yarns: []YarnLeft{ball}, Sections: rows,
+			Border: &BorderAhead{YarnNumber: new(2)}, Stripes: []Stripe{{3, 1}, {1, 1}}},
 			[]string{"border.yarn_number INFEASIBLE", "stripes[0].yarn_number INFEASIBLE"}},
-		{"a yarn without a stripe", RemainingInput{Yarns: []YarnLeft{ball, ball}, Sections: rows, Stripes: []Stripe{{1, 1}}}, []string{"stripes CONTRADICTORY"}},
+		{"a yarn without a stripe", RemainingInput{Yarns: []YarnLeft{ball, ball}, Sections: rows, Stripes: []Stripe{{1, 1}}},
+			[]string{"stripes CONTRADICTORY"}},
 		{"more than there is", RemainingInput{Yarns: []YarnLeft{{LeftM: new(10.0), Used: &YarnUsed{LengthM: new(1e6), FirstRowStitches: 1}}},
 			Sections: []RowsAhead{{Rows: new(10_000), Stitches: new(10_000)}}}, []string{"yarns[0].used INFEASIBLE", "sections INFEASIBLE"}},
 	} {
@@ -110,8 +118,10 @@ func TestRemainingNotices(t *testing.T) {
 		{"quiet", func(*RemainingInput) {}, nil},
 		{"coarse", func(in *RemainingInput) { in.Yarns[0].Used.MassG = new(9.9) }, []string{"yarns[0].scale_step_g COARSE_SCALE"}},
 		{"small sample", func(in *RemainingInput) { in.Sections[0].Rows = new(101) }, []string{"yarns[0].used SMALL_SAMPLE"}},
-		{"state", func(in *RemainingInput) { in.Yarns[0], in.Gauge = YarnLeft{LeftM: new(300.0)}, gateGauge() }, []string{"state STATE_UNKNOWN"}},
-		{"narrows away", func(in *RemainingInput) { in.Sections[0] = RowsAhead{Stitches: new(10), ChangeStitches: -1} }, []string{"sections ROWS_END"}},
+		{"state", func(in *RemainingInput) { in.Yarns[0], in.Gauge = YarnLeft{LeftM: new(300.0)}, gateGauge() },
+			[]string{"state STATE_UNKNOWN"}},
+		{"narrows away", func(in *RemainingInput) { in.Sections[0] = RowsAhead{Stitches: new(10), ChangeStitches: -1} },
+			[]string{"sections ROWS_END"}},
 		{"too many rows", func(in *RemainingInput) { in.Yarns[0].LeftG, in.Sections[0] = new(500.0), RowsAhead{Stitches: new(1)} },
 			[]string{"sections ROWS_END"}},
 	} {
@@ -154,9 +164,17 @@ func FuzzPlanRemainingYarn(f *testing.F) {
 		if given&16 != 0 {
 			y.ScaleStepG = &step
 		}
-		in := RemainingInput{Yarns: []YarnLeft{y}, State: FabricState(enums), DisplayUnit: measure.DisplayUnit(enums >> 2), WithOutline: given&512 != 0,
-			Sections:      []RowsAhead{{Stitches: new(stitches), Rows: new(rows), ChangeStitches: change, ChangeEveryRows: &every, PatternFactor: &factor}},
-			SharePercents: []float64{share}, Gauge: &gauge.Gauge{Stitches: st, Rows: st}}
+		in := RemainingInput{
+			Yarns:       []YarnLeft{y},
+			State:       FabricState(enums),
+			DisplayUnit: measure.DisplayUnit(enums >> 2),
+			WithOutline: given&512 != 0,
+			Sections: []RowsAhead{
+				{Stitches: new(stitches), Rows: new(rows), ChangeStitches: change, ChangeEveryRows: &every, PatternFactor: &factor},
+			},
+			SharePercents: []float64{share},
+			Gauge:         &gauge.Gauge{Stitches: st, Rows: st},
+		}
 		if given&32 != 0 {
 			in.Border = &BorderAhead{Rows: border, Stitches: &last, BindOff: new(given&64 != 0)}
 		}
@@ -176,7 +194,8 @@ func FuzzPlanRemainingYarn(f *testing.F) {
 			lo, mid, hi := fault.Or(r.Low, -1), fault.Or(r.Likely, -1), fault.Or(r.High, -1)
 			return lo <= mid && mid <= hi && hi <= stitch.MaxRows
 		}
-		if !ordered(out.MainRows) || out.PlannedRows == nil && out.Lasts != LastsUnspecified || out.PlannedRows != nil && out.Lasts == LastsUnspecified {
+		if !ordered(out.MainRows) || out.PlannedRows == nil && out.Lasts != LastsUnspecified ||
+			out.PlannedRows != nil && out.Lasts == LastsUnspecified {
 			t.Fatalf("%+v", out)
 		}
 		for _, y := range out.Yarns {

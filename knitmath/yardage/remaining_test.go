@@ -98,11 +98,13 @@ func TestOnAKitchenScale(t *testing.T) {
 	knittest.Near(t, "enough, high", y.EnoughForStitches.High, 84.5*1200/11, 1e-9)
 	knittest.Near(t, "needed", y.NeededG.High, 78, 1e-12)
 	knittest.Near(t, "margin", y.MarginG.Low, 5.5, 1e-12)
-	if got, want := out.Summary(), "It will last: 84 g left, 72 g needed (66 g to 78 g), at least 5.5 g over. All 60 rows can be worked."; got != want {
+	want := "It will last: 84 g left, 72 g needed (66 g to 78 g), at least 5.5 g over. All 60 rows can be worked."
+	if got := out.Summary(); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	// 66 rows are 7920 stitches: likely, not surely; 72 are 8640, doubtful; 77 are 9240, no.
-	for rows, want := range map[int]Lasts{64: LastsSurely, 65: LastsLikely, 70: LastsLikely, 71: LastsDoubtful, 76: LastsDoubtful, 77: LastsNo} {
+	for rows, want := range map[int]Lasts{64: LastsSurely, 65: LastsLikely,
+		70: LastsLikely, 71: LastsDoubtful, 76: LastsDoubtful, 77: LastsNo} {
 		in.Sections[0].Rows = new(rows)
 		if got := remainingOf(t, in); got.Lasts != want || *got.MainRows.Low != min(rows, 64) || *got.MainRows.Likely != min(rows, 70) {
 			t.Errorf("%d rows: %v, %d and %d rows", rows, got.Lasts, *got.MainRows.Low, *got.MainRows.Likely)
@@ -166,7 +168,8 @@ func TestStrandedRemains(t *testing.T) {
 	if out.Yarns[0].Lasts != LastsLikely || out.Yarns[1].Lasts != LastsSurely || out.Lasts != LastsLikely {
 		t.Errorf("%v and %v", out.Yarns[0].Lasts, out.Yarns[1].Lasts)
 	}
-	if got, want := out.Summary(), "main will probably last: 28 g left, 28 g needed (27 g to 29 g), but at the worst 1 g short."; !strings.HasPrefix(got, want) {
+	want := "main will probably last: 28 g left, 28 g needed (27 g to 29 g), but at the worst 1 g short."
+	if got := out.Summary(); !strings.HasPrefix(got, want) {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
@@ -238,8 +241,10 @@ func TestRemainingAgainstASimulation(t *testing.T) {
 		in := RemainingInput{Border: &BorderAhead{Rows: r.IntN(20)}}
 		yarns := 1 + r.IntN(3)
 		for i := range yarns {
-			in.Yarns = append(in.Yarns, YarnLeft{LeftG: new(float64(float64(20+r.IntN(800)) / 4)), ScaleStepG: new(0.01), Used: &YarnUsed{
-				MassG: new(float64(float64(1+r.IntN(90)) / 8)), Rows: new(1 + r.IntN(12)), FirstRowStitches: 1 + r.IntN(200), LastRowStitches: new(1 + r.IntN(200))}})
+			in.Yarns = append(in.Yarns, YarnLeft{LeftG: new(float64(20+r.IntN(800)) / 4), ScaleStepG: new(0.01), Used: &YarnUsed{
+				MassG: new(
+					float64(1+r.IntN(90)) / 8,
+				), Rows: new(1 + r.IntN(12)), FirstRowStitches: 1 + r.IntN(200), LastRowStitches: new(1 + r.IntN(200))}})
 			if yarns > 1 && r.IntN(4) > 0 || len(in.Stripes) > 0 {
 				in.Stripes = append(in.Stripes, Stripe{YarnNumber: i + 1, Rows: 1 + r.IntN(5)})
 			}
@@ -254,7 +259,12 @@ func TestRemainingAgainstASimulation(t *testing.T) {
 			in.Border.Stitches = new(1 + r.IntN(300))
 		}
 		for range 1 + r.IntN(3) {
-			s := RowsAhead{Rows: new(1 + r.IntN(60)), Stitches: new(130 + r.IntN(100)), ChangeStitches: r.IntN(5) - 2, ChangeEveryRows: new(1 + r.IntN(4))}
+			s := RowsAhead{
+				Rows:            new(1 + r.IntN(60)),
+				Stitches:        new(130 + r.IntN(100)),
+				ChangeStitches:  r.IntN(5) - 2,
+				ChangeEveryRows: new(1 + r.IntN(4)),
+			}
 			s.PatternFactor = new(float64(50+r.IntN(150)) / 100)
 			in.Sections = append(in.Sections, s)
 		}
@@ -279,8 +289,14 @@ func TestRemainingAgainstASimulation(t *testing.T) {
 // given, and one more is not.
 func TestOpenRowsAreTheGreatestThatLast(t *testing.T) {
 	for change := -2; change <= 4; change++ {
-		in := RemainingInput{Yarns: []YarnLeft{{LeftG: new(50.0), ScaleStepG: new(0.1), Used: &YarnUsed{MassG: new(5.0), Rows: new(10), FirstRowStitches: 90}}},
-			Sections: []RowsAhead{{Rows: new(6), Stitches: new(150)}, {Stitches: new(150), ChangeStitches: change, ChangeEveryRows: new(3)}}, Border: &BorderAhead{Rows: 4}}
+		in := RemainingInput{
+			Yarns: []YarnLeft{{LeftG: new(50.0), ScaleStepG: new(0.1), Used: &YarnUsed{MassG: new(5.0), Rows: new(10), FirstRowStitches: 90}}},
+			Sections: []RowsAhead{
+				{Rows: new(6), Stitches: new(150)},
+				{Stitches: new(150), ChangeStitches: change, ChangeEveryRows: new(3)},
+			},
+			Border: &BorderAhead{Rows: 4},
+		}
 		open := remainingOf(t, in)
 		if open.PlannedRows != nil || open.Lasts != LastsUnspecified {
 			t.Errorf("open rows are planned: %+v", open)
@@ -297,8 +313,14 @@ func TestOpenRowsAreTheGreatestThatLast(t *testing.T) {
 
 // Twice the yarn, used and left, is the same; so are rows in a list or in items.
 func TestRemainingMetamorphic(t *testing.T) {
-	in := RemainingInput{Yarns: []YarnLeft{{LeftG: new(40.0), ScaleStepG: new(0.5), Used: &YarnUsed{MassG: new(6.0), Rows: new(8), FirstRowStitches: 90}}},
-		Sections: []RowsAhead{{Rows: new(40), Stitches: new(140), ChangeStitches: -1, ChangeEveryRows: new(2)}}, Border: &BorderAhead{Rows: 3}, SharePercents: []float64{25, 75}}
+	in := RemainingInput{
+		Yarns: []YarnLeft{{LeftG: new(40.0), ScaleStepG: new(0.5), Used: &YarnUsed{MassG: new(6.0), Rows: new(8), FirstRowStitches: 90}}},
+		Sections: []RowsAhead{
+			{Rows: new(40), Stitches: new(140), ChangeStitches: -1, ChangeEveryRows: new(2)},
+		},
+		Border:        &BorderAhead{Rows: 3},
+		SharePercents: []float64{25, 75},
+	}
 	want := remainingOf(t, in)
 	var list []int
 	for i := range 40 {
@@ -311,8 +333,10 @@ func TestRemainingMetamorphic(t *testing.T) {
 	double.Yarns[0].Used.Rows = new(8)
 	for name, other := range map[string]RemainingInput{"list": again, "double": double} {
 		got := remainingOf(t, other)
-		if *got.MainRows.Low != *want.MainRows.Low || *got.MainRows.Likely != *want.MainRows.Likely || *got.MainRows.High != *want.MainRows.High ||
-			got.Lasts != want.Lasts || !slices.Equal(got.Marks, want.Marks) {
+		if *got.MainRows.Low != *want.MainRows.Low || *got.MainRows.Likely != *want.MainRows.Likely ||
+			*got.MainRows.High != *want.MainRows.High ||
+			got.Lasts != want.Lasts ||
+			!slices.Equal(got.Marks, want.Marks) {
 			t.Errorf("%s: %q, want %q", name, got.Summary(), want.Summary())
 		}
 	}

@@ -63,7 +63,19 @@ func (y RemainingYarn) verdict(u measure.DisplayUnit, i, yarns int) string {
 		}
 	}
 	left, needed, margin, words := y.amounts()
-	have := words(u, left.Likely) + " left, " + words(u, needed.Likely) + " needed (" + words(u, needed.Low) + " to " + words(u, needed.High) + ")"
+	have := words(
+		u,
+		left.Likely,
+	) + " left, " + words(
+		u,
+		needed.Likely,
+	) + " needed (" + words(
+		u,
+		needed.Low,
+	) + " to " + words(
+		u,
+		needed.High,
+	) + ")"
 	switch y.Lasts {
 	case LastsSurely:
 		return subject + " will last: " + have + ", at least " + words(u, math.Max(0, margin.Low)) + " over."
@@ -97,7 +109,13 @@ func (o Remaining) reachWords() string {
 		safe = ", to be safe after " + strconv.Itoa(*r.Low)
 	}
 	if o.border {
-		return "Begin the border after " + report.CountOf(*r.Likely, "rows") + " at the latest (" + report.CountOf(*o.MainStitches.Likely, "stitches") +
+		return "Begin the border after " + report.CountOf(
+			*r.Likely,
+			"rows",
+		) + " at the latest (" + report.CountOf(
+			*o.MainStitches.Likely,
+			"stitches",
+		) +
 			")" + safe + "."
 	}
 	return "It is enough for " + report.CountOf(*r.Likely, "rows") + ", ending with " +

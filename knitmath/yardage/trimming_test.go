@@ -189,7 +189,8 @@ func TestTrimmingRefusals(t *testing.T) {
 		{"slipped and no share", with(func(in *EstimateInput) {
 			in.Colours, in.ColourWork = []ColourShare{{"", 50}, {"", 50}}, ColourWorkSlipped
 		}), []string{"slipped_percent REQUIRED"}},
-		{"share and nothing slipped", with(func(in *EstimateInput) { in.SlippedPercent = new(25.0) }), []string{"slipped_percent CONTRADICTORY"}},
+		{"share and nothing slipped", with(func(in *EstimateInput) { in.SlippedPercent = new(25.0) }),
+			[]string{"slipped_percent CONTRADICTORY"}},
 		{"all slipped", with(func(in *EstimateInput) {
 			in.Colours, in.ColourWork, in.SlippedPercent = []ColourShare{{"", 50}, {"", 50}}, ColourWorkSlipped, new(76.0)
 		}), []string{"slipped_percent OUT_OF_RANGE"}},
