@@ -127,7 +127,8 @@ func (o Plan) samples() []SampleCheck {
 	}
 	checks := []SampleCheck{
 		{"length and mass of the washed sample, as metres to 100 g", within(o.MPer100G, usualScatter), "m to 100 g",
-			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre", "it is thinner: more stitches to 10 cm, or a looser fabric"},
+			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre",
+			"it is thinner: more stitches to 10 cm, or a looser fabric"},
 		{"wraps around a ruler, side by side and without pull", o.WrapsPerCm, "to the cm",
 			"it is loftier or thicker: a larger needle", "it is more compact or thinner, or was pulled: a smaller needle"},
 		{"angle of the twist to the length of the yarn", within(o.Twist.AngleDegrees, usualScatter), "degrees",
@@ -135,7 +136,8 @@ func (o Plan) samples() []SampleCheck {
 	}
 	if o.count > 1 {
 		checks = append(checks, SampleCheck{"turns of the plying, counted as a measured length is untwisted", *o.BalancedPerCm, "to the cm",
-			"the plies stand apart; the loop turns the way the singles were spun", "the yarn is hard and round; the loop turns the way it was plied"})
+			"the plies stand apart; the loop turns the way the singles were spun",
+			"the yarn is hard and round; the loop turns the way it was plied"})
 	}
 	return checks
 }
