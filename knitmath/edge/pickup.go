@@ -18,9 +18,10 @@ type PickUpSpread int32
 
 // The orders.
 const (
-	PickUpSpreadUnspecified PickUpSpread = iota // interleaved
+	PickUpSpreadUnspecified PickUpSpread = iota // least effort
 	PickUpSpreadInterleaved
 	PickUpSpreadGrouped
+	PickUpSpreadLeastEffort
 )
 
 // Ranges of picking up.
@@ -68,7 +69,9 @@ type PickUp struct {
 	Instruction stitch.Instruction
 	// GreatestDepartureStitches is how far the row strays from an even spread.
 	GreatestDepartureStitches float64
-	Notices                   []report.Notice
+	// Effort is how much there is to remember: the items of the row.
+	Effort  int
+	Notices []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -82,8 +85,9 @@ type PickUp struct {
 // exactly, then the nearest count its rule allows, half-way up; the ratio of
 // stitches to rows in the smallest numbers that come nearest to the same
 // quotient (see [spread.Fraction.NearestSmall]); and the row that picks them up,
-// evenly spread (see pickUpRow), which strays from an even share by no more than
-// [MaxPickUpDeparture] at any place.
+// the easiest of those (see leastEffort) that stray from an even share by no more than
+// [MaxPickUpDeparture] at any place, or evenly spread (see pickUpRow), which keeps to
+// that too.
 //
 // An edge must have from 1 to 10000 rows; a length in [0.1, 1000] cm is taken to
 // the nearest row, half-way up. More than two stitches a row are refused.
@@ -100,7 +104,7 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	}
 	r := gauge.VetRule(&c, "stitch_rule", in.StitchRule)
 	c.OptionalCount("", "largest_term", in.LargestTerm, MinLargestNumber, MaxLargestNumber)
-	fault.Enum(&c, "", "spread", in.Spread, PickUpSpreadGrouped)
+	fault.Enum(&c, "", "spread", in.Spread, PickUpSpreadLeastEffort)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 
 	out := PickUp{unit: in.DisplayUnit}
@@ -111,11 +115,18 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 		return PickUp{}, err
 	}
 	out.Ratio = pickUpRatio(gauge.Change(rw, st), out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
-	row, evened := pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped)
-	out.Instruction = stitch.Instruction{Row: row, StartStitches: out.LengthRows, EndStitches: out.Stitches.Count}
-	if evened && in.Spread != PickUpSpreadUnspecified {
-		out.Notices = append(out.Notices, evenedNotice)
+	var row stitch.Row
+	switch in.Spread {
+	case PickUpSpreadInterleaved, PickUpSpreadGrouped:
+		var evened bool
+		if row, evened = pickUpRow(out.LengthRows, out.Stitches.Count, in.Spread == PickUpSpreadGrouped); evened {
+			out.Notices = append(out.Notices, evenedNotice)
+		}
+	default:
+		row = leastEffort(out.LengthRows, out.Stitches.Count)
 	}
+	out.Instruction = stitch.Instruction{Row: row, StartStitches: out.LengthRows, EndStitches: out.Stitches.Count}
+	out.Effort = row.Items()
 	out.GreatestDepartureStitches = edgeDeparture(out.Instruction.Row, out.LengthRows, out.Stitches.Count)
 	out.SkippedRows = max(0, out.LengthRows-out.Stitches.Count)
 	out.DoubledRows = max(0, out.Stitches.Count-out.LengthRows)

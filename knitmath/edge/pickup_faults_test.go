@@ -43,7 +43,7 @@ func TestPickUpRefusals(t *testing.T) {
 		"rule above": {PickUpInput{LengthRows: &one, Gauge: standard, StitchRule: &gauge.CountRule{Multiple: &ten}},
 			[]string{"length_rows INFEASIBLE", "gauge INFEASIBLE", "stitch_rule INFEASIBLE"}},
 		"number": {PickUpInput{LengthRows: &ten, Gauge: standard, LargestTerm: &one}, []string{"largest_term OUT_OF_RANGE"}},
-		"several": {PickUpInput{LengthRows: &zero, LargestTerm: &tooMany, Spread: 3, DisplayUnit: 3},
+		"several": {PickUpInput{LengthRows: &zero, LargestTerm: &tooMany, Spread: 4, DisplayUnit: 3},
 			[]string{"length_rows OUT_OF_RANGE", "gauge REQUIRED", "largest_term OUT_OF_RANGE", "spread UNKNOWN_VALUE",
 				"display_unit UNKNOWN_VALUE"}},
 	} {

@@ -43,7 +43,7 @@ func TestPickUpByHand(t *testing.T) {
 // The same edge with its stitches interleaved, and by a rule.
 func TestPickUpInterleavedAndByRule(t *testing.T) {
 	rows := 51
-	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+	in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Spread: PickUpSpreadInterleaved}
 	// Interleaved: seven of 3 and seven of 2 by turns, and the 2 that remain.
 	out, err := PlanPickUp(in)
 	if err != nil ||
@@ -104,6 +104,7 @@ func TestPickUpAtTheLimit(t *testing.T) {
 
 func FuzzPlanPickUp(f *testing.F) {
 	f.Add(51, 0.0, 22.0, 30.0, 0.0, 4, 2, 8, int32(0))
+	f.Add(126, 0.0, 20.0, 28.0, 0.0, 1, 0, 8, int32(3))
 	f.Add(0, 42.5, 20.0, 28.0, 24.0, 1, 0, 20, int32(2))
 	f.Fuzz(func(t *testing.T, rows int, cm, st, rw, band float64, multiple, remainder, largest int, order int32) {
 		in := PickUpInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw},
@@ -124,6 +125,9 @@ func FuzzPlanPickUp(f *testing.F) {
 			return
 		}
 		knittest.CheckFinite(t, out)
+		if out.GreatestDepartureStitches > MaxPickUpDeparture || out.Effort != out.Instruction.Row.Items() {
+			t.Fatalf("%v stitches from even, %d items: %s", out.GreatestDepartureStitches, out.Effort, out.Instruction.Row.Text())
+		}
 		pickUpWorked(t, out.Instruction.Row, out.LengthRows, out.Stitches.Count)
 	})
 }

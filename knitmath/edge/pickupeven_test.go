@@ -125,7 +125,8 @@ func TestALongEdgeByHand(t *testing.T) {
 		t.Errorf("%d and %d, %v: %s", long, short, evened, row.Text())
 	}
 	// Whoever asked for an order is told.
-	for spread, told := range map[PickUpSpread]int{PickUpSpreadUnspecified: 0, PickUpSpreadInterleaved: 1, PickUpSpreadGrouped: 1} {
+	for spread, told := range map[PickUpSpread]int{PickUpSpreadUnspecified: 0, PickUpSpreadInterleaved: 1,
+		PickUpSpreadGrouped: 1, PickUpSpreadLeastEffort: 0} {
 		out, err := PlanPickUp(PickUpInput{LengthRows: new(1457), Gauge: &gauge.Gauge{Stitches: 85.4, Rows: 145.7}, Spread: spread})
 		if err != nil || len(out.Notices) != told || told == 1 && out.Notices[0].Reason != SpreadEvened ||
 			out.GreatestDepartureStitches > MaxPickUpDeparture {
@@ -146,6 +147,9 @@ func TestLongEdgesDoNotDrift(t *testing.T) {
 		}
 		n := 1 + rng.IntN(min(2*rows, stitch.MaxStitches))
 		row, _ := pickUpRow(rows, n, i%2 == 0)
+		if i%4 == 1 {
+			row = leastEffort(rows, n)
+		}
 		at, so := 0, 0
 		for _, took := range pickUpWorked(t, row, rows, n) {
 			at, so = at+1, so+took

@@ -99,6 +99,13 @@ func (e *alongEdge) part(common stitch.Op, n int, rare stitch.Op, k int) {
 	if u.strays(word) > e.bound {
 		word, e.evened = u.evenly(long, k-long, e.bound), true
 	}
+	e.write(word, common, size, rare)
+	e.strayed += long*u.long.all() + (k-long)*u.short.all()
+	e.add(common, size)
+}
+
+// write adds a word, of which the shorter runs have so many of the common operation.
+func (e *alongEdge) write(word []stretch, common stitch.Op, size int, rare stitch.Op) {
 	one := func(run int) []stitch.Step { return []stitch.Step{stitch.Do(common, run), stitch.Do(rare, 1)} }
 	for _, s := range word {
 		var group []stitch.Step
@@ -111,8 +118,6 @@ func (e *alongEdge) part(common stitch.Op, n int, rare stitch.Op, k int) {
 		}
 		e.repeat(s.times, group...)
 	}
-	e.strayed += long*u.long.all() + (k-long)*u.short.all()
-	e.add(common, size)
 }
 
 // edgeDeparture is the greatest distance, over all rows of the edge, between the

@@ -111,7 +111,7 @@ func TestPickUpGroupsByHand(t *testing.T) {
 			"pick up and knit 9, pick up and knit 2 in one row] twice, " +
 			"pick up and knit 8"},
 	} {
-		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}})
+		out, err := PlanPickUp(PickUpInput{LengthRows: &c.rows, Gauge: &gauge.Gauge{Stitches: c.st, Rows: 30}, Spread: PickUpSpreadInterleaved})
 		if err != nil || out.Instruction.Row.Text() != c.want {
 			t.Errorf("%d rows: %q, %v", c.rows, out.Instruction.Row.Text(), err)
 		}

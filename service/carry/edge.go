@@ -47,6 +47,7 @@ func pickUpOut(out edge.PickUp) *knitmathv1.PlanPickUpResponse {
 		DoubledRows:               countOut(out.DoubledRows),
 		Instruction:               instructionOut(out.Instruction),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		Effort:                    countOut(out.Effort),
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),

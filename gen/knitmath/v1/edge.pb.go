@@ -30,12 +30,18 @@ const (
 type PickUpSpread int32
 
 const (
-	// Interleaved.
+	// Least effort.
 	PickUpSpread_PICK_UP_SPREAD_UNSPECIFIED PickUpSpread = 0
 	// Longer and shorter runs mixed, as evenly as groups within groups can.
 	PickUpSpread_PICK_UP_SPREAD_INTERLEAVED PickUpSpread = 1
 	// The longer runs first, then the shorter: easier to follow, and less even.
 	PickUpSpread_PICK_UP_SPREAD_GROUPED PickUpSpread = 2
+	// The row with the fewest items to remember among those that stray from an even
+	// share by at most 2 stitches at any place of the edge, and of these the nearest:
+	// equal runs, after the last of which a skip may end the edge, or with what is over
+	// at its end, repeats of two to four runs that differ by one, and a repeat with more
+	// runs of one length after it; interleaved where that is no harder and as near.
+	PickUpSpread_PICK_UP_SPREAD_LEAST_EFFORT PickUpSpread = 3
 )
 
 // Enum value maps for PickUpSpread.
@@ -44,11 +50,13 @@ var (
 		0: "PICK_UP_SPREAD_UNSPECIFIED",
 		1: "PICK_UP_SPREAD_INTERLEAVED",
 		2: "PICK_UP_SPREAD_GROUPED",
+		3: "PICK_UP_SPREAD_LEAST_EFFORT",
 	}
 	PickUpSpread_value = map[string]int32{
-		"PICK_UP_SPREAD_UNSPECIFIED": 0,
-		"PICK_UP_SPREAD_INTERLEAVED": 1,
-		"PICK_UP_SPREAD_GROUPED":     2,
+		"PICK_UP_SPREAD_UNSPECIFIED":  0,
+		"PICK_UP_SPREAD_INTERLEAVED":  1,
+		"PICK_UP_SPREAD_GROUPED":      2,
+		"PICK_UP_SPREAD_LEAST_EFFORT": 3,
 	}
 )
 
@@ -154,9 +162,9 @@ type PlanPickUpRequest struct {
 	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// The largest term that the ratio may have, 2 to 20. Default 8.
 	LargestTerm *int32 `protobuf:"varint,6,opt,name=largest_term,json=largestTerm,proto3,oneof" json:"largest_term,omitempty"`
-	// How the rows skipped, or worked twice, are spread. Default interleaved. Along an edge
-	// so long that they would stray by more than 2 stitches in either order, the runs take
-	// turns in blocks: of the rows that keep within 2, the one with the fewest items.
+	// How the rows skipped, or worked twice, are spread. Default least effort. Along an edge
+	// so long that interleaved or grouped they would stray by more than 2 stitches, the runs
+	// take turns in blocks: of the rows that keep within 2, the one with the fewest items.
 	Spread PickUpSpread `protobuf:"varint,7,opt,name=spread,proto3,enum=knitmath.v1.PickUpSpread" json:"spread,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -382,12 +390,15 @@ type PlanPickUpResponse struct {
 	// Rows that take two stitches. 0 when some are passed over.
 	DoubledRows int32 `protobuf:"varint,9,opt,name=doubled_rows,json=doubledRows,proto3" json:"doubled_rows,omitempty"`
 	// The row that picks them up, right side facing; start_stitches is the rows
-	// of the edge. The first and the last row of the edge are picked up, and those
-	// that take two stitches lie inside, wherever the counts allow.
+	// of the edge. Interleaved or grouped, the first and the last row of the edge are
+	// picked up, and those that take two stitches lie inside, wherever the counts allow.
 	Instruction *Instruction `protobuf:"bytes,10,opt,name=instruction,proto3" json:"instruction,omitempty"`
 	// The greatest distance, over all rows of the edge, between the stitches picked
 	// up so far and an even share of them, in stitches: 2 at most.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,11,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
+	// How much there is to remember: the items of the written row, which are its runs,
+	// its stretches and how often each bracket is worked.
+	Effort int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
 	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
 	// in it where a stitch is picked up, in cm: the middle of its row, or one third
 	// and two thirds of a row that takes two. x runs as the stitches are picked up,
@@ -500,6 +511,13 @@ func (x *PlanPickUpResponse) GetInstruction() *Instruction {
 func (x *PlanPickUpResponse) GetGreatestDepartureStitches() float64 {
 	if x != nil {
 		return x.GreatestDepartureStitches
+	}
+	return 0
+}
+
+func (x *PlanPickUpResponse) GetEffort() int32 {
+	if x != nil {
+		return x.Effort
 	}
 	return 0
 }
@@ -1030,7 +1048,7 @@ var File_knitmath_v1_edge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xf7\x05\n" +
+	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xf8\x05\n" +
 	"\x11PlanPickUpRequest\x126\n" +
 	"\vlength_rows\x18\x01 \x01(\x05B\x10\xe0A\x01\xbaH\n" +
 	"\x1a\b@\xae\x01\x18\x90N(\x01H\x00R\n" +
@@ -1041,8 +1059,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"band_gauge\x18\x04 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\tbandGauge\x12<\n" +
 	"\vstitch_rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"stitchRule\x12C\n" +
-	"\flargest_term\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\b\x18\x14(\x02\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00 @H\x02R\vlargestTerm\x88\x01\x01\x12^\n" +
-	"\x06spread\x18\a \x01(\x0e2\x19.knitmath.v1.PickUpSpreadB+\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1c\x1a\x1aPICK_UP_SPREAD_INTERLEAVEDR\x06spread\x12]\n" +
+	"\flargest_term\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\b\x18\x14(\x02\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00 @H\x02R\vlargestTerm\x88\x01\x01\x12_\n" +
+	"\x06spread\x18\a \x01(\x0e2\x19.knitmath.v1.PickUpSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bPICK_UP_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\t \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1f\xbaH\x1c\"\x1a\n" +
@@ -1057,7 +1075,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\x04rows\x18\x02 \x01(\x05R\x04rows\x12\x12\n" +
 	"\x04text\x18\x03 \x01(\tR\x04text\x12#\n" +
 	"\rerror_percent\x18\x04 \x01(\x01R\ferrorPercent\x12%\n" +
-	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xa5\x04\n" +
+	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xbd\x04\n" +
 	"\x12PlanPickUpResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1073,7 +1091,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\fdoubled_rows\x18\t \x01(\x05R\vdoubledRows\x12:\n" +
 	"\vinstruction\x18\n" +
 	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
-	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12.\n" +
+	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12\x16\n" +
+	"\x06effort\x18\r \x01(\x05R\x06effort\x12.\n" +
 	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf9\t\n" +
 	"\x16PlanButtonholesRequest\x12h\n" +
 	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB.\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1f\x1a\x1dBAND_DIRECTION_ALONG_STITCHESR\tdirection\x125\n" +
@@ -1142,11 +1161,12 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	" \x01(\x05R\tafterLast\x12-\n" +
 	"\x05holes\x18\v \x03(\v2\x17.knitmath.v1.ButtonholeR\x05holes\x12(\n" +
 	"\x04rows\x18\f \x03(\v2\x14.knitmath.v1.BandRowR\x04rows\x12.\n" +
-	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*j\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\x8b\x01\n" +
 	"\fPickUpSpread\x12\x1e\n" +
 	"\x1aPICK_UP_SPREAD_UNSPECIFIED\x10\x00\x12\x1e\n" +
 	"\x1aPICK_UP_SPREAD_INTERLEAVED\x10\x01\x12\x1a\n" +
-	"\x16PICK_UP_SPREAD_GROUPED\x10\x02*q\n" +
+	"\x16PICK_UP_SPREAD_GROUPED\x10\x02\x12\x1f\n" +
+	"\x1bPICK_UP_SPREAD_LEAST_EFFORT\x10\x03*q\n" +
 	"\rBandDirection\x12\x1e\n" +
 	"\x1aBAND_DIRECTION_UNSPECIFIED\x10\x00\x12!\n" +
 	"\x1dBAND_DIRECTION_ALONG_STITCHES\x10\x01\x12\x1d\n" +
