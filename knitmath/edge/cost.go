@@ -6,10 +6,10 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// Cost is the price of a pick-up: two steps for each row of the edge, nearly all of them
+// Cost is the price of a pick-up: four steps for each row of the edge, nearly all of them
 // for the rows that are compared where an edge is long.
 func (in PickUpInput) Cost() int {
-	return cost.Sum(20, cost.Product(2, gauge.PriceRows(in.Gauge, in.LengthRows, in.LengthCm, stitch.MaxRows)))
+	return cost.Sum(20, cost.Product(4, gauge.PriceRows(in.Gauge, in.LengthRows, in.LengthCm, stitch.MaxRows)))
 }
 
 // Cost is the price of buttonholes: five steps for each, and what it takes to look
