@@ -1,15 +1,15 @@
 package web
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
-	"html/template"
+	"html"
 	"path"
 	"slices"
+	"strings"
 )
 
-// shown is what the templates are given.
+// shown is what a page is filled with.
 type shown struct {
 	Files, Question, Path, Title, Intro, Example string
 	Modules                                      []string
@@ -24,37 +24,59 @@ type group struct {
 
 // addPages makes the start page and a page for each question.
 func (s *Site) addPages(base string, questions []question) error {
-	pages, err := template.ParseFS(own, "files/*.html")
-	if err != nil {
-		return err
-	}
 	front := shown{Files: base, Modules: s.modules()}
 	if err := front.arrange(questions); err != nil {
 		return err
 	}
-	if err := s.addPage(Start, pages.Lookup("start.html"), front); err != nil {
+	if err := s.addPage(Start, "start.html", front); err != nil {
 		return err
 	}
 	for _, q := range questions {
 		page := shown{Files: base, Modules: s.modules(), Question: q.at(), Path: q.path, Title: q.title, Intro: q.intro}
-		if err := s.addPage("/ask/"+q.at(), pages.Lookup("question.html"), page); err != nil {
+		if err := s.addPage("/ask/"+q.at(), "question.html", page); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (s *Site) addPage(at string, page *template.Template, with shown) error {
-	var b bytes.Buffer
-	if err := page.Execute(&b, with); err != nil {
+// addPage fills a page in. Go's templates are not used: they keep every exported
+// method in the program, 5 MB of them, and little is needed of them here.
+func (s *Site) addPage(at, page string, with shown) error {
+	text, err := own.ReadFile("files/" + page)
+	if err != nil {
 		return err
 	}
-	s.files[at] = File{Data: b.Bytes(), Header: map[string]string{
+	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
+		"{{path}}", html.EscapeString(with.Path), "{{title}}", html.EscapeString(with.Title), "{{intro}}", html.EscapeString(with.Intro),
+		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists()).Replace(string(text))
+	s.files[at] = File{Data: []byte(filled), Header: map[string]string{
 		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": policy,
 		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
 		"Permissions-Policy": "camera=(), geolocation=(), microphone=()",
 	}}
 	return nil
+}
+
+// preloads and lists are the parts of a page that repeat.
+func (with shown) preloads() string {
+	var b strings.Builder
+	for _, name := range with.Modules {
+		fmt.Fprintf(&b, "<link rel=\"modulepreload\" href=\"%s\">\n", html.EscapeString(with.Files+name))
+	}
+	return b.String()
+}
+
+func (with shown) lists() string {
+	var b strings.Builder
+	for _, g := range with.Groups {
+		fmt.Fprintf(&b, "<h2>%s</h2>\n<ul class=\"list-of-questions\">\n", html.EscapeString(g.Title))
+		for _, q := range g.Questions {
+			fmt.Fprintf(&b, "<li><a href=\"/ask/%s\">%s</a></li>\n", html.EscapeString(q.Question), html.EscapeString(q.Title))
+		}
+		b.WriteString("</ul>\n")
+	}
+	return b.String()
 }
 
 // modules are what the module of a page brings in, which is said beforehand so that
