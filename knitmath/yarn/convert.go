@@ -92,4 +92,4 @@ func AllSystems() []CountSystem {
 }
 
 // Cost is the price of a conversion: a step for each system.
-func (in ConvertInput) Cost() int { return 10 + int(lastSystem) }
+func (in ConvertInput) Cost() int { return 10 + 3*int(lastSystem) }
