@@ -91,5 +91,5 @@ func AllSystems() []CountSystem {
 	return all
 }
 
-// Cost is the price of a conversion: a step for each system.
+// Cost is the price of a conversion: three steps for each system.
 func (in ConvertInput) Cost() int { return 10 + 3*int(lastSystem) }
