@@ -398,12 +398,12 @@ type PlanPickUpResponse struct {
 	GreatestDepartureStitches float64 `protobuf:"fixed64,11,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// How much there is to remember: the items of the written row, which are its runs,
 	// its stretches and how often each bracket is worked.
-	Effort int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
+	Effort int32 `protobuf:"varint,12,opt,name=effort,proto3" json:"effort,omitempty"`
 	// When asked for: the edge from its first row, at y = 0, and at y = 1 the places
 	// in it where a stitch is picked up, in cm: the middle of its row, or one third
 	// and two thirds of a row that takes two. x runs as the stitches are picked up,
 	// the right side facing. At most 10,002 points.
-	Outline       *Outline `protobuf:"bytes,12,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,13,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1092,8 +1092,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\vinstruction\x18\n" +
 	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12\x16\n" +
-	"\x06effort\x18\r \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf9\t\n" +
+	"\x06effort\x18\f \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf9\t\n" +
 	"\x16PlanButtonholesRequest\x12h\n" +
 	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB.\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1f\x1a\x1dBAND_DIRECTION_ALONG_STITCHESR\tdirection\x125\n" +
 	"\rband_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
