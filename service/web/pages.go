@@ -59,17 +59,17 @@ func (s *Site) addPage(at, page string, with shown) error {
 }
 
 // preloads and lists are the parts of a page that repeat.
-func (with shown) preloads() string {
+func (front shown) preloads() string {
 	var b strings.Builder
-	for _, name := range with.Modules {
-		fmt.Fprintf(&b, "<link rel=\"modulepreload\" href=\"%s\">\n", html.EscapeString(with.Files+name))
+	for _, name := range front.Modules {
+		fmt.Fprintf(&b, "<link rel=\"modulepreload\" href=\"%s\">\n", html.EscapeString(front.Files+name))
 	}
 	return b.String()
 }
 
-func (with shown) lists() string {
+func (front shown) lists() string {
 	var b strings.Builder
-	for _, g := range with.Groups {
+	for _, g := range front.Groups {
 		fmt.Fprintf(&b, "<h2>%s</h2>\n<ul class=\"list-of-questions\">\n", html.EscapeString(g.Title))
 		for _, q := range g.Questions {
 			fmt.Fprintf(&b, "<li><a href=\"/ask/%s\">%s</a></li>\n", html.EscapeString(q.Question), html.EscapeString(q.Title))
