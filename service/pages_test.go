@@ -13,7 +13,8 @@ func TestPages(t *testing.T) {
 	server := start(t)
 	page := server.send(t, "GET", "/", "", "Accept", "text/html,application/xhtml+xml,*/*;q=0.8")
 	if page.code != 200 || !strings.HasPrefix(page.header.Get("Content-Type"), "text/html") ||
-		page.header.Get("Content-Security-Policy") == "" || page.header.Get("X-Content-Type-Options") != "nosniff" || page.header.Get("Set-Cookie") != "" {
+		page.header.Get("Content-Security-Policy") == "" || page.header.Get("X-Content-Type-Options") != "nosniff" ||
+		page.header.Get("Set-Cookie") != "" {
 		t.Errorf("HTTP %d %v", page.code, page.header)
 	}
 	list := server.send(t, "GET", "/", "")
