@@ -76,10 +76,10 @@ func (s *scanner) lineStart() bool {
 // list, a heading or a quotation.
 func (s *scanner) bullet(c rune, size int) bool {
 	switch c {
-	case '•', '#', '>', '·':
+	case '•', '·':
 		return true
-	case '-', '+':
-		next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
+	case '-', '+', '>', '#': // a heading may have several
+		next, _ := utf8.DecodeRuneInString(strings.TrimLeft(s.source[s.at+size:], string(c)))
 		return unicode.IsSpace(next)
 	}
 	return false
