@@ -224,7 +224,9 @@ func FuzzRead(f *testing.F) {
 		}
 		p.Mirror()
 		for style := RepeatStyleBrackets; style <= RepeatStyleStars; style++ {
-			if len(p.found.list) < MaxFindings {
+			// Words that were not read, or passed over, are written as they stand, and may then
+			// begin a line, where they can mean something else.
+			if len(p.found.list) == 0 {
 				checkStable(t, p, style)
 			}
 		}
