@@ -44,14 +44,14 @@ type jsonFace struct {
 
 // newJSONFace is the JSON face over conn, counted by m.
 func newJSONFace(
-	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, who callers, in admission, release Release,
+	ctx context.Context, conn grpc.ClientConnInterface, m *metrics, who callers, in admission, config Config,
 ) (*jsonFace, error) {
 	routes, err := readRoutes()
 	if err != nil {
 		return nil, err
 	}
-	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: release, metrics: m, callers: who, admission: in}
-	if face.site, err = web.New(); err != nil {
+	face := &jsonFace{routes: routes, index: []byte(index(routes)), release: config.Release, metrics: m, callers: who, admission: in}
+	if face.site, err = web.New(web.Config{Key: config.Callers.PageKey, FramedBy: config.FramedBy}); err != nil {
 		return nil, err
 	}
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {

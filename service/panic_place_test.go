@@ -90,7 +90,7 @@ func TestPanicsOfHTTP(t *testing.T) {
 		t.Fatal(err)
 	}
 	in := admission{admit.NewGate(admit.DefaultLimits(2)), m.refusals}
-	made, err := newJSONFace(t.Context(), panickingConn{}, m, callers{}, in, Release{})
+	made, err := newJSONFace(t.Context(), panickingConn{}, m, callers{}, in, Config{})
 	if err != nil {
 		t.Fatal(err)
 	}

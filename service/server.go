@@ -49,6 +49,9 @@ type Config struct {
 	TLS tlsfile.Config
 	// Callers says who may call.
 	Callers caller.Config
+	// FramedBy are the origins whose pages may show the pages of the service in a
+	// frame, with commas between them.
+	FramedBy string
 	// Release is what answers are said to come from.
 	Release Release
 	// Traces makes spans of calls; nil for none.
@@ -97,7 +100,13 @@ type Server struct {
 }
 
 // Check finds what contradicts itself in a configuration.
-func (c Config) Check() error { return errors.Join(c.TLS.Check(), c.Callers.Check()) }
+func (c Config) Check() error {
+	_, err := caller.ReadOrigins(c.FramedBy)
+	if err != nil {
+		err = fmt.Errorf("-framed-by: %w", err)
+	}
+	return errors.Join(c.TLS.Check(), c.Callers.Check(), err)
+}
 
 // Listen opens all three listeners and serves none of them yet: a port in use is
 // an error before the first question is accepted.
@@ -152,7 +161,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	local := newInProcess(unary)
 	local.traces = config.Traces
 	register(local)
-	face, err := newJSONFace(context.Background(), local, m, who, in, config.Release)
+	face, err := newJSONFace(context.Background(), local, m, who, in, config)
 	if err != nil {
 		return nil, err
 	}

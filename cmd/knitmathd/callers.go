@@ -21,6 +21,9 @@ func callerFlags(flags *flag.FlagSet, c *service.Config) {
 	flags.StringVar(&who.Keys, "api-keys", "",
 		"`file` of the SHA-256 of keys, a line each (README says how); with it callers must show a key")
 	flags.BoolVar(&who.Keyless, "keyless", false, "with -api-keys: callers without a key may call too")
+	flags.StringVar(&who.PageKey, "page-key", "", "with -api-keys: the publishable `key` that the service's own pages ask with")
+	flags.StringVar(&c.FramedBy, "framed-by", "",
+		"`origins` whose pages may show the service's own pages in a frame, such as https://shop.example; * for all")
 	flags.StringVar(&who.Origins, "allowed-origins", "",
 		"`origins` whose pages may read answers, such as https://shop.example,https://*.shop.example; * for all")
 	flags.Float64Var(&who.AddressRate, "address-rate", 0,

@@ -26,6 +26,8 @@ func TestCallersAreSetUpInEarnest(t *testing.T) {
 		{"-address-rate many", 2, `invalid value "many"`},
 		{"-api-keys /none", 1, "/none: no such file"},
 		{"-api-keys " + broken, 1, "line 2: the SHA-256 of shop must be 64 hexadecimal digits"},
+		{"-page-key pages", 2, "-page-key goes with -api-keys"},
+		{"-framed-by shop.example", 2, `-framed-by: "shop.example" is no origin`},
 		{"-new-key Shop", 2, "a name has small letters"},
 	} {
 		var stdout, stderr bytes.Buffer

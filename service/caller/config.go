@@ -13,6 +13,9 @@ type Config struct {
 	Keys string
 	// Keyless lets those call too who have none.
 	Keyless bool
+	// PageKey is the publishable key that the service's own pages ask with. Its line
+	// must allow the origin at which the service is reached.
+	PageKey string
 	// Origins are the pages whose browsers may read answers, with commas between
 	// them. Pages that publishable keys are bound to are allowed by that alone.
 	Origins string
@@ -65,6 +68,7 @@ func (c Config) read() (reading, error) {
 	wrong(!inRange(c.AddressRate), fmt.Sprintf("-address-rate must be from 0 to %g", float64(maxRate)))
 	wrong(!inRange(c.AddressCost), fmt.Sprintf("-address-cost must be from 0 to %g", float64(maxRate)))
 	wrong(header != "" && header != headerXForwardedFor && header != headerForwarded, "-proxy-header must be X-Forwarded-For or Forwarded")
+	wrong(c.PageKey != "" && c.Keys == "", "-page-key goes with -api-keys: without keys the pages need none")
 	wrong(c.Keyless && c.Keys == "", "-keyless allows what nothing forbids; it goes with -api-keys")
 	wrong(c.Keyless && c.Keys != "" && !bounded, "-keyless needs -address-rate: nothing else bounds those without a key")
 	wrong(c.AddressCost > 0 && !bounded, "-address-cost needs -address-rate")

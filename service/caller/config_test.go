@@ -13,6 +13,7 @@ func TestContradictions(t *testing.T) {
 	}{
 		{Config{Keyless: true}, "-keyless allows what nothing forbids"},
 		{Config{Keyless: true, Keys: "keys"}, "-keyless needs -address-rate"},
+		{Config{PageKey: "pages"}, "-page-key goes with -api-keys"},
 		{Config{AddressCost: 1}, "-address-cost needs -address-rate"},
 		{Config{AddressRate: -1}, "-address-rate must be from 0"},
 		{Config{AddressRate: math.NaN()}, "-address-rate must be from 0"},

@@ -13,6 +13,7 @@ import (
 type Gate struct {
 	keys      *watched.Value[keys] // nil: none are asked for
 	keyless   bool                 // those without a key may call too
+	pageKey   string               // what the service's own pages show, if anything
 	origins   Origins
 	cors      bool
 	addresses *addresses // nil: calls are counted by no address
@@ -26,7 +27,7 @@ func Open(c Config, told *watched.Reports, reg prometheus.Registerer) (*Gate, er
 	if err != nil || !c.On() {
 		return nil, err
 	}
-	g := &Gate{keyless: c.Keyless, origins: r.origins, cors: c.CORS()}
+	g := &Gate{keyless: c.Keyless, pageKey: c.PageKey, origins: r.origins, cors: c.CORS()}
 	if g.figures, err = newFigures(reg); err != nil {
 		return nil, err
 	}
@@ -63,6 +64,9 @@ func (g *Gate) keyReader() func([][]byte) (keys, error) {
 	rates := map[string]Rates{}
 	return func(contents [][]byte) (keys, error) {
 		found, err := readKeys(contents[0])
+		if err == nil {
+			err = found.checkPageKey(g.pageKey)
+		}
 		if err != nil {
 			return found, err
 		}

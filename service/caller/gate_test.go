@@ -341,3 +341,22 @@ func BenchmarkFind(b *testing.B) {
 		})
 	}
 }
+
+// The key of the service's own pages is one of the file, and publishable: also in a
+// file that is read again.
+func TestPageKey(t *testing.T) {
+	for key, say := range map[string]string{"pages": "", "none": "not in the file", "server": "secret key server"} {
+		file := filepath.Join(t.TempDir(), "keys")
+		if err := os.WriteFile(file, []byte(theKeys), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		told, err := watched.NewReports(slog.New(slog.DiscardHandler), prometheus.NewRegistry())
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = Open(Config{Keys: file, PageKey: key}, told, prometheus.NewRegistry())
+		if (err == nil) != (say == "") || err != nil && !strings.Contains(err.Error(), say) {
+			t.Errorf("%s: %v, want %q", key, err, say)
+		}
+	}
+}

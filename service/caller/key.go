@@ -63,6 +63,22 @@ func (k keys) find(text string) *key {
 	return &k.all[at]
 }
 
+// checkPageKey finds what is wrong with the key of the pages: everybody can read it
+// there, so that a secret one must never be it.
+func (k keys) checkPageKey(text string) error {
+	if text == "" {
+		return nil
+	}
+	switch found := k.find(text); {
+	case found == nil:
+		return errors.New("the key of -page-key is not in the file")
+	case !found.publishable:
+		return errors.New("-page-key is the secret key " + found.name + ", which everybody could read in the pages; it must be a publishable one")
+	default:
+		return nil
+	}
+}
+
 const (
 	// keyPrefix makes a key that has strayed into a page or a repository findable.
 	keyPrefix = "knitmath_"

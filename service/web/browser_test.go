@@ -63,11 +63,19 @@ func browser(t *testing.T) context.Context {
 // serve is a service on a free port, whose answers pages of an origin may read.
 func serve(t *testing.T, origins string) string {
 	t.Helper()
-	server, err := service.Listen(service.Config{
+	return serveWith(t, func(c *service.Config) { c.Callers.Origins = origins })
+}
+
+// serveWith is a service with a configuration of its own.
+func serveWith(t *testing.T, configure func(*service.Config)) string {
+	t.Helper()
+	config := service.Config{
 		GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0", ShutdownTimeout: 5 * time.Second,
-		Callers: caller.Config{Origins: origins, ProxyHeader: caller.Default.ProxyHeader},
+		Callers: caller.Default,
 		Logger:  slog.New(slog.NewTextHandler(io.Discard, nil)), Registry: prometheus.NewRegistry(),
-	})
+	}
+	configure(&config)
+	server, err := service.Listen(config)
 	if err != nil {
 		t.Fatal(err)
 	}

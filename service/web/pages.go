@@ -48,10 +48,10 @@ func (s *Site) addPage(at, page string, with shown) error {
 		return err
 	}
 	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
-		"{{path}}", html.EscapeString(with.Path), "{{title}}", html.EscapeString(with.Title), "{{intro}}", html.EscapeString(with.Intro),
+		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title), "{{intro}}", html.EscapeString(with.Intro),
 		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists()).Replace(string(text))
 	s.files[at] = File{Data: []byte(filled), Header: map[string]string{
-		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": policy,
+		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": s.config.policy(),
 		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
 		"Permissions-Policy": "camera=(), geolocation=(), microphone=()",
 	}}

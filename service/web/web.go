@@ -34,7 +34,8 @@ type File struct {
 
 // Site is all that is shown, by path.
 type Site struct {
-	files map[string]File
+	config Config
+	files  map[string]File
 	// unversioned are the files that stand under the name of the release, by the rest
 	// of their path: another release may ask for them while replicas are replaced.
 	unversioned map[string]File
@@ -52,12 +53,28 @@ const (
 	askAgain = "no-cache"
 )
 
-// policy is what a page may do: run, read and ask what comes from here, and nothing else.
-const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
-	"base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+// Config is what the pages are told when the program starts.
+type Config struct {
+	// Key is what they ask with, where the service wants keys; everybody can read it.
+	Key string
+	// FramedBy are the origins whose pages may show them in a frame, with commas
+	// between them, as caller.ReadOrigins reads them.
+	FramedBy string
+}
+
+// policy is what a page may do: run, read and ask what comes from here, and nothing
+// else; and who may show it in a frame.
+func (c Config) policy() string {
+	frames := "'none'"
+	if c.FramedBy != "" {
+		frames = strings.Join(strings.FieldsFunc(c.FramedBy, func(r rune) bool { return r == ',' || r == ' ' }), " ")
+	}
+	return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
+		"base-uri 'none'; form-action 'none'; frame-ancestors " + frames
+}
 
 // New makes the site.
-func New() (*Site, error) {
+func New(c Config) (*Site, error) {
 	static, err := staticFiles()
 	if err != nil {
 		return nil, err
@@ -70,7 +87,7 @@ func New() (*Site, error) {
 		static["forms/"+q.name+".json"] = q.described()
 	}
 	base := under + digest(static) + "/"
-	s := &Site{files: map[string]File{}, unversioned: map[string]File{}}
+	s := &Site{config: c, files: map[string]File{}, unversioned: map[string]File{}}
 	for name, data := range static {
 		kept := File{Data: data, Header: map[string]string{"Content-Type": typeOf(name), "Cache-Control": forEver}}
 		s.files[base+name] = kept

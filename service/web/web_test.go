@@ -17,7 +17,7 @@ import (
 
 func site(t *testing.T) *Site {
 	t.Helper()
-	s, err := New()
+	s, err := New(Config{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -112,7 +112,7 @@ func TestNames(t *testing.T) {
 	}
 	for at, file := range s.files {
 		page := strings.HasPrefix(file.Header["Content-Type"], "text/html")
-		if page != (at == Start || strings.HasPrefix(at, "/ask/")) || page && file.Header["Content-Security-Policy"] != policy {
+		if page != (at == Start || strings.HasPrefix(at, "/ask/")) || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
 			t.Errorf("%s: %v", at, file.Header)
 		}
 		if page && regexp.MustCompile(`<script>|style=| on[a-z]+=|https?:`).Match(file.Data) {

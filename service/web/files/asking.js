@@ -123,7 +123,10 @@ export class Asking {
     if (this.form.outline) body.with_outline = true;
     const headers = this.what.key ? { 'X-Api-Key': this.what.key } : {};
     const shared = { signal, mode: 'cors', credentials: 'omit' };
-    const query = this.form.get ? queryOf(body) : null;
+    // Browsers say of a question in a body alone that it comes from a page of the
+    // service itself, and a publishable key is good for those that say whence.
+    const own = new URL(this.what.base, location.href).origin === location.origin;
+    const query = this.form.get && !(own && this.what.key) ? queryOf(body) : null;
     if (query !== null && query.length < longest) return [`${this.what.base}${this.form.path}?${query}`, { ...shared, headers }];
     headers['Content-Type'] = 'application/json';
     return [`${this.what.base}${this.form.path}`, { ...shared, method: 'POST', headers, body: JSON.stringify(body) }];

@@ -68,7 +68,7 @@ async function share() {
 
 const unit = unitBefore();
 const asking = new Asking(main, {
-  base: '', files: main.dataset.files, question, unit,
+  base: '', files: main.dataset.files, question, unit, key: main.dataset.key,
   // The start page keeps its own address; its example is a page of its own when shared.
   changed: () => {
     if (location.pathname === home) history.replaceState(null, '', addressed().address);
