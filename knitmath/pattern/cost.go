@@ -38,8 +38,8 @@ func (in CheckInstructionsInput) sizes(g glance) int {
 // declaring is the price of abbreviations.
 func declaring(own []Abbreviation) int { return 20 * min(len(own), MaxAbbreviations) }
 
-// Cost is the price of writing rows: of a text a step for every third byte of it, and
-// of rows that are given ten steps for each of their steps and one for each number;
+// Cost is the price of writing rows: of a text, which is read again when it is written,
+// a step for every third byte of it, and of rows that are given ten steps for each of their steps and one for each number;
 // and of compressing them, three steps for every run.
 func (in FormatInstructionsInput) Cost() int {
 	return cost.Sum(rewriting(in.Text, in.Rows, in.Abbreviations), compressing(in.Text, in.Rows))

@@ -53,9 +53,10 @@ type MirroredInstructions struct {
 
 // FormatInstructions writes rows as patterns do, in the shortest honest form: see
 // stitch.Compress. Numbers that differ between sizes stay as they are grouped. A
-// text may be given in place of rows: it is read and written anew, which is how
-// to change the style of its repeats. Reading what is written gives rows that
-// mean the same, and writing that again gives the same text.
+// text may be given in place of rows: its rows are written anew where they stand, and
+// all else stays as it was, which is how to change the style of its repeats. Reading
+// what is written gives rows that mean the same, and writing that again gives the same
+// text; a text of which that is not true is left as given, with a notice.
 //
 // Source: own derivation; the notation is common practice.
 func FormatInstructions(in FormatInstructionsInput) (WrittenInstructions, error) {
@@ -63,10 +64,21 @@ func FormatInstructions(in FormatInstructionsInput) (WrittenInstructions, error)
 	if err != nil {
 		return WrittenInstructions{}, err
 	}
-	lines := Compress(piece.Lines)
+	out := WrittenInstructions{SizeCount: piece.SizeCount}
+	var lines []Line
+	if len(in.Rows) > 0 {
+		lines = Compress(piece.Lines)
+		out.Text = Text(lines, in.RepeatStyle)
+	} else {
+		var same bool
+		if lines, out.Text, same = piece.anew(in.RepeatStyle, in.Abbreviations); !same {
+			out.Text, out.Notices = in.Text, []report.Notice{leftAsGiven}
+		}
+	}
 	findings, more := piece.Findings()
-	return WrittenInstructions{SizeCount: piece.SizeCount, Text: Text(lines, in.RepeatStyle), Rows: rowsOf(lines),
-		Findings: findings, Notices: moreNotices(askedIn(in.Rows), len(findings), more)}, nil
+	out.Rows, out.Findings = rowsOf(lines), findings
+	out.Notices = append(out.Notices, moreNotices(askedIn(in.Rows), len(findings), more)...)
+	return out, nil
 }
 
 // MirrorInstructions writes every row for the other edge: from its end to its

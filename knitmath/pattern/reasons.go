@@ -113,3 +113,7 @@ const (
 // ReasonTooManyFindings is of a notice: there are more findings than are listed.
 // Field is what they were found in, "text" or "rows".
 const ReasonTooManyFindings report.Reason = "TOO_MANY_FINDINGS"
+
+// ReasonLeftAsGiven is of a notice: a text came back as it was given. Its rows written
+// anew, it would be read otherwise, or there are more findings in it than are listed.
+const ReasonLeftAsGiven report.Reason = "LEFT_AS_GIVEN"

@@ -136,6 +136,33 @@ func checkStable(t *testing.T, p *Piece, style RepeatStyle) {
 	if len(p.Lines) != len(again.Lines) {
 		t.Fatalf("%q has %d lines, had %d", text, len(again.Lines), len(p.Lines))
 	}
+	sameWork(t, p, again, style)
+}
+
+// checkAnew writes a text anew, whatever was found in it, and what was written once
+// more: the same text, and the same knitting.
+func checkAnew(t *testing.T, text string, style RepeatStyle) {
+	t.Helper()
+	in := FormatInstructionsInput{Text: text, RepeatStyle: style}
+	once, err := FormatInstructions(in)
+	if err != nil {
+		return // no text
+	}
+	in.Text = once.Text
+	twice, err := FormatInstructions(in)
+	if err != nil || twice.Text != once.Text {
+		t.Fatalf("%q is written\n%q, and that\n%q (%v)", text, once.Text, twice.Text, err)
+	}
+	p, again := Read(text, Options{}), Read(once.Text, Options{})
+	if len(p.Lines) != len(again.Lines) {
+		t.Fatalf("%q has %d lines, and %q %d", text, len(p.Lines), once.Text, len(again.Lines))
+	}
+	sameWork(t, p, again, style)
+}
+
+// sameWork fails unless the rows of two pieces come to the same.
+func sameWork(t *testing.T, p, again *Piece, style RepeatStyle) {
+	t.Helper()
 	for i := range p.Lines {
 		if p.Lines[i].Steps == nil || p.Lines[i].Direction != "" {
 			continue
@@ -224,11 +251,7 @@ func FuzzRead(f *testing.F) {
 		}
 		p.Mirror()
 		for style := RepeatStyleBrackets; style <= RepeatStyleStars; style++ {
-			// Words that were not read, or passed over, are written as they stand, and may then
-			// begin a line, where they can mean something else.
-			if len(p.found.list) == 0 {
-				checkStable(t, p, style)
-			}
+			checkAnew(t, text, style)
 		}
 	})
 }

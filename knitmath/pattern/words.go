@@ -33,7 +33,11 @@ func (CheckedInstructions) Sources() []report.Source { return slices.Clone(notat
 
 // Summary is the answer in a sentence.
 func (o WrittenInstructions) Summary() string {
-	text := report.CountOf(len(o.Rows), "lines") + " written"
+	done := " written"
+	if len(o.Notices) > 0 && o.Notices[0].Reason == ReasonLeftAsGiven {
+		done = " read, and left as given"
+	}
+	text := report.CountOf(len(o.Rows), "lines") + done
 	if o.SizeCount > 1 {
 		text += " for " + strconv.Itoa(o.SizeCount) + " sizes"
 	}

@@ -1146,7 +1146,8 @@ func (x *FormatInstructionsRequest) GetFields() []string {
 	return nil
 }
 
-// The rows as a text. Reading the text gives rows that mean the same.
+// The rows as a text. Reading the text gives rows that mean the same, and writing
+// that again the same text.
 type FormatInstructionsResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The answer in a sentence.
@@ -1155,13 +1156,16 @@ type FormatInstructionsResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - TOO_MANY_FINDINGS, at text or rows: there were more findings than are listed;
-	//     the description says how many.
+	//     the description says how many;
+	//   - LEFT_AS_GIVEN, at text: with its rows written anew the text would be read
+	//     otherwise, or there are more findings than are listed. It came back as it was.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the notation comes from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The number of sizes.
 	SizeCount int32 `protobuf:"varint,5,opt,name=size_count,json=sizeCount,proto3" json:"size_count,omitempty"`
-	// The text, a row on a line. What could not be read stands as it was.
+	// The text. Of a text that was given the rows are written anew where they stand,
+	// and all else stays as it was; rows that were given stand on a line each.
 	Text string `protobuf:"bytes,6,opt,name=text,proto3" json:"text,omitempty"`
 	// The rows as they are written, compressed.
 	Rows []*PatternRow `protobuf:"bytes,7,rep,name=rows,proto3" json:"rows,omitempty"`
