@@ -22,7 +22,7 @@ func gradedTapers(t *testing.T, n int, do func(shaping.GradedTaperInput, shaping
 	rng := rand.New(rand.NewPCG(17, 5))
 	for range n {
 		in := shaping.GradedTaperInput{Construction: stitch.Construction(1 + rng.IntN(2)), Edges: shaping.ShapedEdges(1 + rng.IntN(3)),
-			EdgeChangeStitches: knittest.Ptr(1 + rng.IntN(2)), ExcessStitches: knittest.Ptr([]float64{0, 0.5, 1, 2}[rng.IntN(4)])}
+			EdgeChangeStitches: knittest.Ptr(1 + rng.IntN(2)), ToleranceStitches: knittest.Ptr([]float64{0, 0.5, 1, 2}[rng.IntN(4)])}
 		if in.Construction == stitch.Flat && rng.IntN(3) == 0 {
 			in.FirstSide = stitch.WrongSide
 		}
@@ -111,7 +111,7 @@ func plantedInSizes(t *testing.T, in shaping.GradedTaperInput, out shaping.Grade
 
 // A number of times that is one too many is found in the size that has it.
 func TestAWrongNumberOfTimesIsFound(t *testing.T) {
-	out, err := shaping.PlanGradedTaper(shaping.GradedTaperInput{Construction: stitch.InTheRound, ExcessStitches: knittest.Ptr(0.5),
+	out, err := shaping.PlanGradedTaper(shaping.GradedTaperInput{Construction: stitch.InTheRound, ToleranceStitches: knittest.Ptr(0.5),
 		Sizes: []shaping.TaperSize{{StartStitches: 44, EndStitches: 66, HeightRows: knittest.Ptr(129)},
 			{StartStitches: 48, EndStitches: 76, HeightRows: knittest.Ptr(135)},
 			{StartStitches: 54, EndStitches: 92, HeightRows: knittest.Ptr(138)}}})

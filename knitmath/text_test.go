@@ -114,7 +114,7 @@ func TestTaperTextIsKnit(t *testing.T) {
 			for variant := range 2 * 3 * 2 * 2 {
 				rows, per := 24, 1+variant%2
 				in := shaping.TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, EdgeChangeStitches: &per,
-					Edges: shaping.ShapedEdges(1 + variant/2%3), ShapingRows: shaping.ShapingRows(1 + variant/6%2)}
+					Edges: shaping.ShapedEdges(1 + variant/2%3), RowChoice: shaping.RowChoice(1 + variant/6%2)}
 				if variant/12 == 1 {
 					in.Construction = stitch.InTheRound
 				}
@@ -125,7 +125,7 @@ func TestTaperTextIsKnit(t *testing.T) {
 				planned++
 				var text strings.Builder
 				row, count := 0, start
-				for _, s := range out.ShapingRows {
+				for _, s := range out.Rows {
 					for row++; row < s.RowNumber; row++ {
 						text.WriteString("work to end\n")
 					}
@@ -137,7 +137,7 @@ func TestTaperTextIsKnit(t *testing.T) {
 					count = s.EndStitches
 					text.WriteString(instruction.Row.Text() + "\n")
 				}
-				if len(out.ShapingRows) > 0 {
+				if len(out.Rows) > 0 {
 					checkPiece(t, text.String(), start, end, in.Construction == stitch.InTheRound, stitch.SideUnspecified)
 				}
 			}
@@ -215,7 +215,7 @@ func TestYokeTextIsKnit(t *testing.T) {
 				planned++
 				var text strings.Builder
 				next := 1
-				for _, r := range out.DecreaseRounds {
+				for _, r := range out.Rounds {
 					for ; next < r.RoundNumber; next++ {
 						text.WriteString("k to end\n")
 					}

@@ -48,14 +48,14 @@ func TestLargestReplies(t *testing.T) {
 		{"ShapingService/PlanEvenSpacing", &knitmathv1.PlanEvenSpacingRequest{StartStitches: 10_000, EndStitches: 5_101,
 			Spread: knitmathv1.GapSpread_GAP_SPREAD_MIRRORED}, 100},
 		{"ShapingService/PlanTaper", &knitmathv1.PlanTaperRequest{StartStitches: 10_000, EndStitches: 101, HeightRows: new(int32(10_000)),
-			WithOutline: true, Edges: knitmathv1.ShapedEdges_SHAPED_EDGES_END, ShapingRows: knitmathv1.ShapingRows_SHAPING_ROWS_ANY}, 50_000},
+			WithOutline: true, Edges: knitmathv1.ShapedEdges_SHAPED_EDGES_END, RowChoice: knitmathv1.RowChoice_ROW_CHOICE_ANY}, 50_000},
 		{"ShapingService/PlanTaper", &knitmathv1.PlanTaperRequest{StartStitches: 10_000, EndStitches: 4, HeightRows: new(int32(10_000)),
 			WithOutline: true, Gauge: gauge}, 200_000},
 		{"ShapingService/PlanEvenSpacing", &knitmathv1.PlanEvenSpacingRequest{StartStitches: 5_000, EndStitches: 9_999, WithOutline: true},
 			50_000},
 		{"ShapingService/PlanShapedSide", &knitmathv1.PlanShapedSideRequest{StartStitches: 5_000, WithOutline: true,
-			Edges:       knitmathv1.ShapedEdges_SHAPED_EDGES_END,
-			ShapingRows: knitmathv1.ShapingRows_SHAPING_ROWS_ANY, Points: []*knitmathv1.SidePoint{
+			Edges:     knitmathv1.ShapedEdges_SHAPED_EDGES_END,
+			RowChoice: knitmathv1.RowChoice_ROW_CHOICE_ANY, Points: []*knitmathv1.SidePoint{
 				{HeightRows: new(int32(4_999)), Stitches: 9_998}, {HeightRows: new(int32(10_000)), Stitches: 5_000}}}, 50_000},
 		{"ShortRowService/PlanWedge", &knitmathv1.PlanWedgeRequest{WidthStitches: 10_000, RiseRows: new(int32(2_000)), Gauge: gauge,
 			TallEnd: knitmathv1.TallEnd_TALL_END_SIDES, TurnMethod: knitmathv1.TurnMethod_TURN_METHOD_GERMAN, WithOutline: true}, 100_000},

@@ -20,11 +20,11 @@ type stretch struct {
 func stretches(a *pb.PlanShapedSideResponse) []stretch {
 	var all []stretch
 	for _, s := range a.Stretches {
-		if s.ShapingRowCount == 0 {
+		if s.ShapingRows == 0 {
 			continue
 		}
 		x := stretch{change: s.RowChangeStitches, runs: len(s.Intervals)}
-		for _, r := range a.ShapingRows {
+		for _, r := range a.Rows {
 			if r.RowNumber >= s.FirstRowNumber && r.RowNumber <= s.LastRowNumber {
 				x.rows = append(x.rows, r)
 			}
@@ -104,10 +104,10 @@ func sameYoke(a *pb.PlanCircularYokeResponse, lines []string) string {
 	if d := sameCount(a.JoinStitches, lines[0]); d != "" {
 		return d
 	}
-	if 2*len(a.DecreaseRounds)+1 != len(lines) {
-		return fmt.Sprintf("%d rounds decrease", len(a.DecreaseRounds))
+	if 2*len(a.Rounds)+1 != len(lines) {
+		return fmt.Sprintf("%d rounds decrease", len(a.Rounds))
 	}
-	for i, r := range a.DecreaseRounds {
+	for i, r := range a.Rounds {
 		m := roundLine.FindStringSubmatch(lines[2*i+1])
 		if m == nil || m[1] != strconv.Itoa(int(r.RoundNumber)) {
 			return fmt.Sprintf("round %d for %s", r.RoundNumber, lines[2*i+1])

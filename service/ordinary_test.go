@@ -125,7 +125,7 @@ func differs(t *testing.T, p ordinaryPlan, body []byte, lines []string) string {
 	case "shaping:planTaper":
 		var a pb.PlanTaperResponse
 		read(&a)
-		return sameShaping([]stretch{{a.ShapingRows, a.RowChangeStitches, len(a.Intervals)}}, lines)
+		return sameShaping([]stretch{{a.Rows, a.RowChangeStitches, len(a.Intervals)}}, lines)
 	case "shaping:planShapedSide":
 		var a pb.PlanShapedSideResponse
 		read(&a)

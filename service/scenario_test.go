@@ -103,7 +103,7 @@ func sleevesAreReadBack(t *testing.T, server *running, answers map[string]proto.
 			t.Errorf("size %s: %d stitches after %d rounds", s.Name, checked.EndStitches[i], checked.WorkedRows[i])
 		}
 	}
-	if m := sleeves.Sizes[2]; m.EndStitches != 76 || m.HeightRows != one.HeightRows || m.ShapingRowCount != one.ShapingRowCount {
+	if m := sleeves.Sizes[2]; m.EndStitches != 76 || m.HeightRows != one.HeightRows || m.ShapingRows != one.ShapingRows {
 		t.Errorf("the middle size is not the sleeve asked for alone: %v", m)
 	}
 }
@@ -122,8 +122,8 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	yarn := answers["11_yarn"].(*pb.EstimateYarnResponse)
 	own := answers["12_handspun"].(*pb.PlanHandspunResponse)
 
-	last := sleeve.ShapingRows[len(sleeve.ShapingRows)-1]
-	round := yoke.DecreaseRounds[len(yoke.DecreaseRounds)-1]
+	last := sleeve.Rows[len(sleeve.Rows)-1]
+	round := yoke.Rounds[len(yoke.Rounds)-1]
 	top := wedge.Rows[len(wedge.Rows)-1]
 	for what, pair := range map[string][2]int32{
 		"the rib is a multiple of 4":               {rib % 4, 0},
@@ -135,7 +135,7 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 		"the sleeve begins on the cuff":            {sleeve.RightSideRow.StartStitches, cuff},
 		"the sleeve ends at the count joined":      {last.EndStitches, yoke.SleeveStitches},
 		"the join is body and sleeves less arms":   {yoke.JoinStitches, yoke.BodyStitches + 2*yoke.SleeveStitches - 4*yoke.UnderarmStitches},
-		"the first decrease round starts there":    {yoke.DecreaseRounds[0].StartStitches, yoke.JoinStitches},
+		"the first decrease round starts there":    {yoke.Rounds[0].StartStitches, yoke.JoinStitches},
 		"the last decrease round ends at the neck": {round.EndStitches, neck},
 		"the neck is the one asked for":            {yoke.NeckStitches, neck},
 		"the wedge lies on half the join":          {2 * wedge.Rows[0].Instruction.StartStitches, yoke.JoinStitches},

@@ -126,7 +126,7 @@ func (d drawing) yoke() map[string]any {
 	q["neck_stitches"] = d.sts(d.body["head_cm"] / d.from("head_by_neck"))
 	q["schedule"] = "YOKE_SCHEDULE_CONE"
 	depth := float64(q["depth_rounds"].(int)) * 10 / d.rows
-	q["decrease_round_count"] = max(1, nearest(depth/d.from("cm_between_decrease_rounds")))
+	q["decrease_rounds"] = max(1, nearest(depth/d.from("cm_between_decrease_rounds")))
 	return q
 }
 

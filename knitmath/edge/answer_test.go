@@ -65,7 +65,7 @@ func TestAnswersInWords(t *testing.T) {
 				"Bind a hole off in rows 5, 15, 25; work all other rows even, to row 30."}},
 		"any row": {holes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 7, BandRows: 20, HoleCount: 2,
 			HoleStitches: new(3),
-			BeforeFirst:  new(4), AfterLast: new(5), BindOffRows: shaping.ShapingRowsAny}),
+			BeforeFirst:  new(4), AfterLast: new(5), RowChoice: shaping.RowChoiceAny}),
 			"2 holes of 3 stitches: 4 rows before the first, 5 rows after the last, 7 rows between.",
 			[]string{how, "Hole (RS): k2, BO 3, k2; next row p2, CO 3, p2.", "Hole (WS): p2, BO 3, p2; next row k2, CO 3, k2.",
 				"Bind a hole off in rows 5 (RS), 14 (WS); work all other rows even, to row 20."}},

@@ -52,7 +52,7 @@ type ButtonholesInput struct {
 	AfterLastCm   *float64
 	Gauge         *gauge.Gauge
 	HoleRowNumber *int
-	BindOffRows   shaping.ShapingRows
+	RowChoice     shaping.RowChoice
 	DisplayUnit   measure.DisplayUnit
 	WithOutline   bool
 }
@@ -195,9 +195,9 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	if b.alongRows && in.HoleRowNumber != nil {
 		c.Add("hole_row_number", fault.ReasonContradictory, "belongs to a band along the stitches, whose holes share a row")
 	}
-	fault.Enum(c, "", "bind_off_rows", in.BindOffRows, shaping.ShapingRowsAny)
-	if !b.alongRows && in.BindOffRows != shaping.ShapingRowsUnspecified {
-		c.Add("bind_off_rows", fault.ReasonContradictory, "belongs to a band along the rows; give hole_row_number")
+	fault.Enum(c, "", "row_choice", in.RowChoice, shaping.RowChoiceAny)
+	if !b.alongRows && in.RowChoice != shaping.RowChoiceUnspecified {
+		c.Add("row_choice", fault.ReasonContradictory, "belongs to a band along the rows; give hole_row_number")
 	}
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	return b
@@ -217,7 +217,7 @@ func (b *band) vetSizes(c *fault.Checks, in ButtonholesInput) {
 	}
 	if b.alongRows {
 		b.step = 2
-		if in.BindOffRows == shaping.ShapingRowsAny {
+		if in.RowChoice == shaping.RowChoiceAny {
 			b.step = 1
 		}
 		if most := b.stitches - 2; b.width > most {

@@ -101,15 +101,15 @@ func TestButtonholesRefusals(t *testing.T) {
 		"wrong side": {func(in *ButtonholesInput) { in.HoleRowNumber = &odd }, []string{"hole_row_number INFEASIBLE"}},
 		"row too late": {func(in *ButtonholesInput) { in.HoleRowNumber = &big },
 			[]string{"band_rows INFEASIBLE", "hole_row_number INFEASIBLE"}},
-		"rows across": {func(in *ButtonholesInput) { in.BindOffRows = shaping.ShapingRowsAny }, []string{"bind_off_rows CONTRADICTORY"}},
+		"rows across": {func(in *ButtonholesInput) { in.RowChoice = shaping.RowChoiceAny }, []string{"row_choice CONTRADICTORY"}},
 		"row up": {func(in *ButtonholesInput) { in.Direction, in.HoleRowNumber = BandDirectionAlongRows, &three },
 			[]string{"hole_row_number CONTRADICTORY"}},
 		"narrow": {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 },
 			[]string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE"}},
 		"short": {func(in *ButtonholesInput) { in.Direction = BandDirectionAlongRows },
 			[]string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first INFEASIBLE"}},
-		"enums": {func(in *ButtonholesInput) { in.Direction, in.BindOffRows, in.DisplayUnit = 3, 3, 3 },
-			[]string{"direction UNKNOWN_VALUE", "bind_off_rows UNKNOWN_VALUE", "bind_off_rows CONTRADICTORY",
+		"enums": {func(in *ButtonholesInput) { in.Direction, in.RowChoice, in.DisplayUnit = 3, 3, 3 },
+			[]string{"direction UNKNOWN_VALUE", "row_choice UNKNOWN_VALUE", "row_choice CONTRADICTORY",
 				"display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {

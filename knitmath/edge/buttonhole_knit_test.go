@@ -41,10 +41,10 @@ func smallBands() []ButtonholesInput {
 				across := ButtonholesInput{Direction: BandDirectionAlongStitches, BandStitches: length, BandRows: 3 + length%6,
 					HoleCount: holes, HoleStitches: &width}
 				bands = append(bands, withEnds(across)...)
-				for rows := shaping.ShapingRowsUnspecified; rows <= shaping.ShapingRowsAny; rows++ {
+				for rows := shaping.RowChoiceUnspecified; rows <= shaping.RowChoiceAny; rows++ {
 					upward := across
 					upward.Direction, upward.BandStitches, upward.BandRows = BandDirectionAlongRows, width+2+length%2, length
-					upward.BindOffRows = rows
+					upward.RowChoice = rows
 					bands = append(bands, withEnds(upward)...)
 				}
 			}
@@ -79,7 +79,7 @@ func asked(n int) *int {
 func describeBand(in ButtonholesInput) string {
 	return fmt.Sprintf("direction %d, %d stitches, %d rows, %d holes of %d, first %d, last %d, hole row %d, rows %d",
 		in.Direction, in.BandStitches, in.BandRows, in.HoleCount, fault.Or(in.HoleStitches, 0), fault.Or(in.BeforeFirst, 0),
-		fault.Or(in.AfterLast, 0), fault.Or(in.HoleRowNumber, 0), in.BindOffRows)
+		fault.Or(in.AfterLast, 0), fault.Or(in.HoleRowNumber, 0), in.RowChoice)
 }
 
 // onNeedle is a band before its first row: picked up along an edge, or cast on.
@@ -165,7 +165,7 @@ func bandPlaces(in ButtonholesInput, width int) (length, places, step int) {
 	switch {
 	case in.Direction != BandDirectionAlongRows:
 		return in.BandStitches, width, 1
-	case in.BindOffRows == shaping.ShapingRowsAny:
+	case in.RowChoice == shaping.RowChoiceAny:
 		return in.BandRows, 2, 1
 	}
 	return in.BandRows, 2, 2

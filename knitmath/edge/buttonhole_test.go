@@ -111,7 +111,7 @@ func FuzzPlanButtonholes(f *testing.F) {
 	f.Add(int32(2), 9, 150, 5, 3, 4, 4, 0, int32(2), 20.0)
 	f.Fuzz(func(t *testing.T, direction int32, stitches, rows, holes, width, first, last, row int, which int32, standard float64) {
 		in := ButtonholesInput{Direction: BandDirection(direction), BandStitches: stitches % 500, BandRows: rows % 500, HoleCount: holes,
-			HoleStitches: &width, BindOffRows: shaping.ShapingRows(which), WithOutline: true}
+			HoleStitches: &width, RowChoice: shaping.RowChoice(which), WithOutline: true}
 		if first != 0 {
 			in.BeforeFirst = &first
 		}
@@ -147,7 +147,7 @@ func BenchmarkButtonholes(b *testing.B) {
 func BenchmarkButtonholesMost(b *testing.B) {
 	three, four := 3, 4
 	in := ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: stitch.MaxRows, HoleCount: MaxButtonholes,
-		HoleStitches: &three, BeforeFirst: &four, BindOffRows: shaping.ShapingRowsAny}
+		HoleStitches: &three, BeforeFirst: &four, RowChoice: shaping.RowChoiceAny}
 	for b.Loop() {
 		if _, err := PlanButtonholes(in); err != nil {
 			b.Fatal(err)

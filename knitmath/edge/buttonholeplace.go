@@ -139,7 +139,7 @@ func (b band) distanceFields(in ButtonholesInput) []string {
 // noteMoves says which of the outer holes moved to a right-side row.
 func (b *band) noteMoves() {
 	moved := func(which string) {
-		b.notices = append(b.notices, report.Notice{Reason: MovedToRightSide, Field: "bind_off_rows",
+		b.notices = append(b.notices, report.Notice{Reason: MovedToRightSide, Field: "row_choice",
 			Description: "the " + which + " hole would be bound off on the wrong side; it is moved by one row"})
 	}
 	first, last := fault.Or(b.askedFirst, b.first) != b.first, fault.Or(b.askedLast, b.last) != b.last

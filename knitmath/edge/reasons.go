@@ -10,7 +10,7 @@ const (
 	SmallParts report.Reason = "SMALL_PARTS"
 	// MovedToRightSide: an outer hole would be bound off on the wrong side and was
 	// moved by one row. Sent for bands along the rows whose right-side rows alone
-	// bind off, once for each hole that moved. Field is "bind_off_rows".
+	// bind off, once for each hole that moved. Field is "row_choice".
 	MovedToRightSide report.Reason = "MOVED_TO_RIGHT_SIDE"
 	// SpreadEvened: along so long an edge the spread that was asked for would stray from
 	// an even share by more than two stitches, and the runs take turns more often. Field

@@ -9,14 +9,14 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// ShapingRows says which rows may carry shaping, or bind off buttonholes.
-type ShapingRows int32
+// RowChoice says which rows may carry shaping, or bind off buttonholes.
+type RowChoice int32
 
 // The choices.
 const (
-	ShapingRowsUnspecified ShapingRows = iota // right side when flat, any in the round
-	ShapingRowsRightSide
-	ShapingRowsAny
+	RowChoiceUnspecified RowChoice = iota // right side when flat, any in the round
+	RowChoiceRightSide
+	RowChoiceAny
 )
 
 // IntervalSpread is the order of two unequal intervals along an edge.
@@ -46,12 +46,12 @@ const (
 const (
 	// MaxChangePerEdge: beyond a double decrease an edge puckers.
 	MaxChangePerEdge = 2
-	// MaxExcess is the most stitches that a plan of least effort may be allowed to
+	// MaxTolerance is the most stitches that a plan of least effort may be allowed to
 	// depart beyond the nearest.
-	MaxExcess = 100
-	// defaultExcess, if it is not said: one stitch at an edge is not seen. Common
+	MaxTolerance = 100
+	// defaultTolerance, if it is not said: one stitch at an edge is not seen. Common
 	// practice.
-	defaultExcess = 1
+	defaultTolerance = 1
 	// endsWorth is how much more than the excess a plan may depart if the first row and
 	// the last are kept even by it and would not be otherwise. Own choice: half a stitch
 	// at the default, which is less seen than an increase in a cast-on.
@@ -66,7 +66,7 @@ func vetEdges(c *fault.Checks, in TaperInput) {
 	fault.Enum(c, "", "edges", in.Edges, ShapedEdgesEnd)
 	c.OptionalCount("", "edge_change_stitches", in.EdgeChangeStitches, 1, MaxChangePerEdge)
 	c.OptionalCount("", "edge_stitches", in.EdgeStitches, 1, MaxTaperEdge)
-	fault.Enum(c, "", "shaping_rows", in.ShapingRows, ShapingRowsAny)
+	fault.Enum(c, "", "row_choice", in.RowChoice, RowChoiceAny)
 	fault.Enum(c, "", "first_side", in.FirstSide, stitch.WrongSide)
 	if in.Construction == stitch.InTheRound && in.FirstSide == stitch.WrongSide {
 		c.Add("first_side", fault.ReasonContradictory, "must be the right side in the round, which has no other")
@@ -76,14 +76,14 @@ func vetEdges(c *fault.Checks, in TaperInput) {
 // vetSpread asks how unequal intervals are spread, and how freely.
 func vetSpread(c *fault.Checks, spread IntervalSpread, excess *float64) {
 	fault.Enum(c, "", "spread", spread, IntervalSpreadLeastEffort)
-	vetExcess(c, excess, spread == IntervalSpreadUnspecified || spread == IntervalSpreadLeastEffort)
+	vetTolerance(c, excess, spread == IntervalSpreadUnspecified || spread == IntervalSpreadLeastEffort)
 }
 
-// vetExcess asks how freely a plan of least effort may be chosen.
-func vetExcess(c *fault.Checks, excess *float64, easy bool) {
-	c.OptionalNumber("", "excess_stitches", excess, 0, MaxExcess)
+// vetTolerance asks how freely a plan of least effort may be chosen.
+func vetTolerance(c *fault.Checks, excess *float64, easy bool) {
+	c.OptionalNumber("", "tolerance_stitches", excess, 0, MaxTolerance)
 	if excess != nil && !easy {
-		c.Add("excess_stitches", fault.ReasonContradictory, "is heeded only where the spread is that of least effort")
+		c.Add("tolerance_stitches", fault.ReasonContradictory, "is heeded only where the spread is that of least effort")
 	}
 }
 
@@ -91,9 +91,9 @@ func vetExcess(c *fault.Checks, excess *float64, easy bool) {
 func (in TaperInput) edges() taper {
 	round := in.Construction == stitch.InTheRound
 	return taper{
-		round: round, edges: in.Edges, firstSide: in.FirstSide, order: in.Spread, excess: fault.Or(in.ExcessStitches, defaultExcess),
+		round: round, edges: in.Edges, firstSide: in.FirstSide, order: in.Spread, excess: fault.Or(in.ToleranceStitches, defaultTolerance),
 		perEdge: fault.Or(in.EdgeChangeStitches, 1), edge: fault.Or(in.EdgeStitches, 1),
-		anyRow: in.ShapingRows == ShapingRowsAny || in.ShapingRows == ShapingRowsUnspecified && round,
+		anyRow: in.RowChoice == RowChoiceAny || in.RowChoice == RowChoiceUnspecified && round,
 	}
 }
 

@@ -28,7 +28,7 @@ func checkEffort(t *testing.T, in TaperInput, out Taper) {
 		}
 	}
 	effort := kinds + out.Intervals.Effort()
-	excess := (out.GreatestDepartureStitches - out.LeastDepartureStitches) / edgesOf(in)
+	excess := out.GreatestDepartureStitches - out.LeastDepartureStitches
 	if out.Effort != effort || excess < -1e-9 {
 		t.Fatalf("%s: effort %d of %d, departs by %v and by %v at least", describeTaper(in), out.Effort, effort,
 			out.GreatestDepartureStitches, out.LeastDepartureStitches)
@@ -36,7 +36,7 @@ func checkEffort(t *testing.T, in TaperInput, out Taper) {
 	if !eased(in.Spread) {
 		return
 	}
-	most := fault.Or(in.ExcessStitches, 1)
+	most := fault.Or(in.ToleranceStitches, 1)
 	if out.FirstShapingRowNumber > 1 && out.EvenAfterRows > 0 {
 		most *= 1.5
 	}
@@ -56,7 +56,7 @@ func edgesOf(in TaperInput) float64 {
 // one as near it is easy.
 func TestNoExcessIsTheNearest(t *testing.T) {
 	for rows := 20; rows < 80; rows++ {
-		in := TaperInput{StartStitches: 40, EndStitches: 60, HeightRows: &rows, ExcessStitches: knittest.Ptr(0.0)}
+		in := TaperInput{StartStitches: 40, EndStitches: 60, HeightRows: &rows, ToleranceStitches: knittest.Ptr(0.0)}
 		out, err := PlanTaper(in)
 		if err != nil {
 			t.Fatal(err)
@@ -72,14 +72,14 @@ func TestNoExcessIsTheNearest(t *testing.T) {
 	}
 }
 
-var excessAllowing = regexp.MustCompile(`an excess of ([\d.]+) stitch(?:es)? at each edge`)
+var excessAllowing = regexp.MustCompile(`a tolerance of ([\d.]+) stitch(?:es)? at each edge`)
 
 // The excess that a notice names allows an easy schedule.
 func TestExcessThatIsNamedIsEnough(t *testing.T) {
 	named := 0
 	for rows := 20; rows <= 70; rows++ {
 		for change := 10; change <= 48; change += 2 {
-			in := TaperInput{StartStitches: 40, EndStitches: 40 + change, HeightRows: &rows, ExcessStitches: knittest.Ptr(0.1),
+			in := TaperInput{StartStitches: 40, EndStitches: 40 + change, HeightRows: &rows, ToleranceStitches: knittest.Ptr(0.1),
 				EdgeChangeStitches: knittest.Ptr(1 + rows%2)}
 			out, err := PlanTaper(in)
 			if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
@@ -90,14 +90,14 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 				t.Fatalf("%s: %s", describeTaper(in), out.Notices[0].Description)
 			}
 			excess, _ := strconv.ParseFloat(m[1], 64) // it is a number by the pattern
-			in.ExcessStitches = &excess
+			in.ToleranceStitches = &excess
 			if again, err := PlanTaper(in); err != nil || slices.ContainsFunc(again.Notices, isManyRuns) {
 				t.Fatalf("%s: with %v as named: %v, %v", describeTaper(in), excess, again.Notices, err)
 			}
 			// What is named is how far the easiest of all departs, in hundredths, up.
-			in.ExcessStitches = knittest.Ptr(float64(MaxExcess))
+			in.ToleranceStitches = knittest.Ptr(float64(MaxTolerance))
 			easiest, err := PlanTaper(in)
-			want := (easiest.GreatestDepartureStitches - out.LeastDepartureStitches) / edgesOf(in)
+			want := easiest.GreatestDepartureStitches - out.LeastDepartureStitches
 			if err != nil || excess < want-1e-9 || excess > want+0.01 {
 				t.Fatalf("%s: %v named, the easiest takes %v; %v", describeTaper(in), excess, want, err)
 			}
@@ -154,7 +154,7 @@ func TestExcessOfASideIsEnough(t *testing.T) {
 		for change := 10; change <= 40; change += 6 {
 			for _, other := range []int{36, 46} {
 				in := sideOf(40, [2]int{rows, 40 + change}, [2]int{rows + other, 40})
-				in.ExcessStitches = knittest.Ptr(0.1)
+				in.ToleranceStitches = knittest.Ptr(0.1)
 				out, err := PlanShapedSide(in)
 				if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
 					continue
@@ -162,7 +162,7 @@ func TestExcessOfASideIsEnough(t *testing.T) {
 				named++
 				m := excessAllowing.FindStringSubmatch(out.Notices[0].Description)
 				excess, _ := strconv.ParseFloat(m[1], 64)
-				in.ExcessStitches = &excess
+				in.ToleranceStitches = &excess
 				again, err := PlanShapedSide(in)
 				if err != nil || slices.ContainsFunc(again.Notices, isManyRuns) {
 					t.Fatalf("%s: with %v as named: %v, %v", describeSide(in), excess, again.Notices, err)
@@ -183,16 +183,16 @@ func TestRightSideRowsAloneAreNoHarder(t *testing.T) {
 	alone, both := 0, 0
 	for rows := 8; rows <= 60; rows += knittest.Sweep(1, 3) {
 		for change := 2; change <= 40; change += 2 {
-			in := TaperInput{StartStitches: 20, EndStitches: 20 + change, HeightRows: &rows, ShapingRows: ShapingRowsAny,
-				EvenBeforeRows: new(0), EvenAfterRows: new(0), ExcessStitches: knittest.Ptr(0.5)}
+			in := TaperInput{StartStitches: 20, EndStitches: 20 + change, HeightRows: &rows, RowChoice: RowChoiceAny,
+				EvenBeforeRows: new(0), EvenAfterRows: new(0), ToleranceStitches: knittest.Ptr(0.5)}
 			free, err := PlanTaper(in)
 			if err != nil {
 				continue
 			}
-			in.ShapingRows = ShapingRowsRightSide
-			in.ExcessStitches = knittest.Ptr(free.LeastDepartureStitches/2 + 0.5)
+			in.RowChoice = RowChoiceRightSide
+			in.ToleranceStitches = knittest.Ptr(free.LeastDepartureStitches + 0.5)
 			right, err := PlanTaper(in)
-			if err != nil || len(right.Notices) > 0 || right.GreatestDepartureStitches > free.LeastDepartureStitches+1+1e-9 {
+			if err != nil || len(right.Notices) > 0 || right.GreatestDepartureStitches > free.LeastDepartureStitches+0.5+1e-9 {
 				continue
 			}
 			if free.WrongSideRow == nil {

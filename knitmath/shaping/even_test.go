@@ -19,7 +19,7 @@ func TestFewerEvenRowsAreOfferedWhereTheyWouldDo(t *testing.T) {
 			for after := range 7 {
 				for variant := range 2 * 2 * 2 {
 					in := TaperInput{StartStitches: 30, EndStitches: 14 + 32*(variant%2), HeightRows: &rows, EvenBeforeRows: &before,
-						EvenAfterRows: &after, ShapingRows: ShapingRows(1 + variant/2%2), FirstSide: stitch.Side(1 + variant/4)}
+						EvenAfterRows: &after, RowChoice: RowChoice(1 + variant/2%2), FirstSide: stitch.Side(1 + variant/4)}
 					text := taperRefusal(in)
 					if !strings.Contains(text, "may shape") {
 						continue
@@ -83,15 +83,15 @@ func TestAPieceBeginsAndEndsEven(t *testing.T) {
 		{sideOf(20, [2]int{3, 14}), []int{1, 2, 3}}, // none to spare
 		{sideOf(20, [2]int{5, 14}, [2]int{8, 14}, [2]int{13, 20}), []int{2, 3, 5, 9, 11, 12}},
 	} {
-		c.in.ShapingRows, c.in.Spread = ShapingRowsAny, IntervalSpreadInterleaved
+		c.in.RowChoice, c.in.Spread = RowChoiceAny, IntervalSpreadInterleaved
 		out, err := PlanShapedSide(c.in)
-		if got := numbers(out.ShapingRows); err != nil || !slices.Equal(got, c.want) {
+		if got := numbers(out.Rows); err != nil || !slices.Equal(got, c.want) {
 			t.Errorf("%s: rows %v, want %v; %v", describeSide(c.in), got, c.want, err)
 		}
 	}
-	out, err := PlanTaper(TaperInput{StartStitches: 20, EndStitches: 14, HeightRows: new(5), ShapingRows: ShapingRowsAny,
+	out, err := PlanTaper(TaperInput{StartStitches: 20, EndStitches: 14, HeightRows: new(5), RowChoice: RowChoiceAny,
 		Spread: IntervalSpreadInterleaved})
-	if got := numbers(out.ShapingRows); err != nil || !slices.Equal(got, []int{2, 3, 4}) {
+	if got := numbers(out.Rows); err != nil || !slices.Equal(got, []int{2, 3, 4}) {
 		t.Errorf("rows %v, %v", got, err)
 	}
 }
@@ -105,10 +105,10 @@ func TestRowsThatAreApartStay(t *testing.T) {
 		sideOf(30, [2]int{5, 26}, [2]int{10, 20}),
 		sideOf(20, [2]int{4, 12}, [2]int{20, 14}),
 	} {
-		in.ShapingRows, in.Spread = ShapingRowsAny, IntervalSpreadInterleaved
+		in.RowChoice, in.Spread = RowChoiceAny, IntervalSpreadInterleaved
 		out, err := PlanShapedSide(in)
 		if err != nil || slices.ContainsFunc(out.Notices, isJoinKept) {
-			t.Errorf("%s: %+v, %+v, %v", describeSide(in), out.ShapingRows, out.Notices, err)
+			t.Errorf("%s: %+v, %+v, %v", describeSide(in), out.Rows, out.Notices, err)
 		}
 	}
 }

@@ -32,11 +32,11 @@ type GradedTaperInput struct {
 	Edges              ShapedEdges
 	EdgeChangeStitches *int
 	EdgeStitches       *int
-	ShapingRows        ShapingRows
+	RowChoice          RowChoice
 	FirstSide          stitch.Side
 	EvenBeforeRows     *int
 	EvenAfterRows      *int
-	ExcessStitches     *float64
+	ToleranceStitches  *float64
 	DisplayUnit        measure.DisplayUnit
 }
 
@@ -45,7 +45,7 @@ type SizedTaper struct {
 	Name                      string
 	StartStitches             int
 	EndStitches               int
-	ShapingRowCount           int
+	ShapingRows               int
 	HeightRows                int
 	FirstShapingRowNumber     int
 	Intervals                 schedule.Schedule
@@ -74,7 +74,7 @@ type GradedTaper struct {
 // PlanGradedTaper finds one schedule of shaping rows for all sizes, of at most two
 // runs of intervals with the order of runs the same in all, so that a pattern says it
 // in one sentence: the form of least effort ([schedule.Grade]) of those in which every
-// size departs from its straight line by no more than ExcessStitches at each edge, 1 if
+// size departs from its straight line by no more than ToleranceStitches at each edge, 1 if
 // it is nil, beyond what the nearest choice of rows does. Where a size has no schedule
 // of two runs that near it takes the nearest there is, and a notice says so.
 //
@@ -105,7 +105,7 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 	out.RightSideRow = stitch.Instruction{Row: tapers[0].shapingRow(stitch.RightSide),
 		StartStitches: tapers[0].start, EndStitches: tapers[0].start + out.RowChangeStitches}
 	if len(beyond) > 0 {
-		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes, tapers[0].edgeCount()))
+		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes))
 	}
 	return out, nil
 }
@@ -176,7 +176,7 @@ func (t taper) sized(first int, intervals schedule.Schedule) SizedTaper {
 	}
 	departure := t.departs(intervals.From(first))
 	return SizedTaper{
-		StartStitches: t.start, EndStitches: t.end, ShapingRowCount: t.k, HeightRows: t.rows, FirstShapingRowNumber: first,
+		StartStitches: t.start, EndStitches: t.end, ShapingRows: t.k, HeightRows: t.rows, FirstShapingRowNumber: first,
 		Intervals: intervals, EvenAfterRows: t.rows - last, GreatestDepartureStitches: departure,
 		LeastDepartureStitches: min(departure, t.departs(slices.Values(t.rowNumbers(t.slotLine().Nearest())))),
 		Effort:                 1 + intervals.Effort(),

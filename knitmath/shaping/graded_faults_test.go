@@ -32,10 +32,10 @@ func TestGradedTaperRefusals(t *testing.T) {
 			[]string{"sizes[1].start_stitches INFEASIBLE", "sizes[1].end_stitches INFEASIBLE"}},
 		"too few rows": {func(in *GradedTaperInput) { in.Sizes[0].HeightRows = knittest.Ptr(18) },
 			[]string{"sizes[0].end_stitches INFEASIBLE", "sizes[0].height_rows INFEASIBLE"}},
-		"any row flat": {func(in *GradedTaperInput) { in.ShapingRows = ShapingRowsAny }, []string{"shaping_rows CONTRADICTORY"}},
-		"unknown rows": {func(in *GradedTaperInput) { in.ShapingRows = 3 }, []string{"shaping_rows UNKNOWN_VALUE"}},
+		"any row flat": {func(in *GradedTaperInput) { in.RowChoice = RowChoiceAny }, []string{"row_choice CONTRADICTORY"}},
+		"unknown rows": {func(in *GradedTaperInput) { in.RowChoice = 3 }, []string{"row_choice UNKNOWN_VALUE"}},
 		"unknown unit": {func(in *GradedTaperInput) { in.DisplayUnit = 9 }, []string{"display_unit UNKNOWN_VALUE"}},
-		"excess":       {func(in *GradedTaperInput) { in.ExcessStitches = knittest.Ptr(-1.0) }, []string{"excess_stitches OUT_OF_RANGE"}},
+		"excess":       {func(in *GradedTaperInput) { in.ToleranceStitches = knittest.Ptr(-1.0) }, []string{"tolerance_stitches OUT_OF_RANGE"}},
 		"side of round": {func(in *GradedTaperInput) { in.Construction, in.FirstSide = stitch.InTheRound, stitch.WrongSide },
 			[]string{"first_side CONTRADICTORY"}},
 		"even rows": {func(in *GradedTaperInput) {
@@ -65,7 +65,7 @@ func TestRemediesOfSizesAreTried(t *testing.T) {
 				in := graded([3]int{44, 64, 120}, [3]int{46, end, rows}, [3]int{48, 68, 120})
 				in.EvenBeforeRows, in.EvenAfterRows = knittest.Ptr(2*(variant%2)), knittest.Ptr(3)
 				if variant > 1 {
-					in.Construction, in.ShapingRows = stitch.InTheRound, ShapingRowsRightSide
+					in.Construction, in.RowChoice = stitch.InTheRound, RowChoiceRightSide
 				}
 				_, err := PlanGradedTaper(in)
 				if err == nil {

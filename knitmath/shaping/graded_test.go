@@ -40,7 +40,7 @@ func TestGradedTaperByHand(t *testing.T) {
 		t.Errorf("%s", got)
 	}
 	const summary = "4 sizes, from 44 (46, 48, 50) to 64 (66, 72, 74) stitches over 80 (80, 72, 72) rows: " +
-		"10 (10, 12, 12) shaping rows, 2 stitches each, never more than 1 stitch from a straight line."
+		"10 (10, 12, 12) shaping rows, 2 stitches each, no edge more than 0.5 stitches from a straight line."
 	if got := out.Summary(); got != summary {
 		t.Errorf("%s", got)
 	}
@@ -107,9 +107,9 @@ func TestGradedTapersAreKnit(t *testing.T) {
 // before.
 func randomGraded(rng *rand.Rand) GradedTaperInput {
 	in := GradedTaperInput{Construction: stitch.Construction(1 + rng.IntN(2)), Edges: ShapedEdges(1 + rng.IntN(3)),
-		EdgeChangeStitches: knittest.Ptr(1 + rng.IntN(2)), ShapingRows: ShapingRows(rng.IntN(2))}
+		EdgeChangeStitches: knittest.Ptr(1 + rng.IntN(2)), RowChoice: RowChoice(rng.IntN(2))}
 	if in.Construction == stitch.InTheRound && rng.IntN(2) == 0 {
-		in.ShapingRows = ShapingRowsAny
+		in.RowChoice = RowChoiceAny
 	} else if in.Construction == stitch.Flat && rng.IntN(3) == 0 {
 		in.FirstSide = stitch.WrongSide
 	}
@@ -117,7 +117,7 @@ func randomGraded(rng *rand.Rand) GradedTaperInput {
 		in.EvenBeforeRows, in.EvenAfterRows = knittest.Ptr(rng.IntN(5)), knittest.Ptr(rng.IntN(5))
 	}
 	if rng.IntN(3) == 0 {
-		in.ExcessStitches = knittest.Ptr(float64(rng.IntN(4)) / 2)
+		in.ToleranceStitches = knittest.Ptr(float64(rng.IntN(4)) / 2)
 	}
 	start, change, rows := 20+rng.IntN(40), 4*(1+rng.IntN(10)), 10+rng.IntN(80)
 	for range 1 + rng.IntN(6) {
@@ -146,12 +146,12 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 		counts := piece{s.StartStitches, s.HeightRows, in.Construction, in.FirstSide, rows,
 			func(ShapingRow) *stitch.Instruction { return &out.RightSideRow }}.knit(t, at)
 		before, after := fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
-		if counts[s.HeightRows] != s.EndStitches || len(rows) != s.ShapingRowCount || s.EndStitches != in.Sizes[i].EndStitches ||
+		if counts[s.HeightRows] != s.EndStitches || len(rows) != s.ShapingRows || s.EndStitches != in.Sizes[i].EndStitches ||
 			s.FirstShapingRowNumber <= before || s.EvenAfterRows < after || s.EvenAfterRows != s.HeightRows-rows[len(rows)-1].RowNumber {
 			t.Fatalf("%s: %+v ends with %d", at, s, counts[s.HeightRows])
 		}
-		checkIntervals(t, at, rows, rowStep(in.ShapingRows, in.Construction), IntervalSpreadLeastEffort)
-		if worst := strays(counts, before, s.HeightRows-after); math.Abs(worst-s.GreatestDepartureStitches) > 1e-9 {
+		checkIntervals(t, at, rows, rowStep(in.RowChoice, in.Construction), IntervalSpreadLeastEffort)
+		if worst := strays(counts, before, s.HeightRows-after) / edgesOf(one); math.Abs(worst-s.GreatestDepartureStitches) > 1e-9 {
 			t.Fatalf("%s: departs by %v, %v said", at, worst, s.GreatestDepartureStitches)
 		}
 		checkNearEnough(t, at, one, s, len(out.Notices) > 0)
@@ -167,8 +167,8 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 // which is that of the same taper alone.
 func checkNearEnough(t *testing.T, at string, one TaperInput, s SizedTaper, beyond bool) {
 	t.Helper()
-	allowed := edgesOf(one) * fault.Or(one.ExcessStitches, 1)
-	one.Spread, one.ExcessStitches = IntervalSpreadInterleaved, nil
+	allowed := fault.Or(one.ToleranceStitches, 1)
+	one.Spread, one.ToleranceStitches = IntervalSpreadInterleaved, nil
 	nearest, err := PlanTaper(one)
 	if err != nil {
 		t.Fatalf("%s: alone %v", at, err)
@@ -251,7 +251,7 @@ func TestExcessOfSizesThatIsNamedIsEnough(t *testing.T) {
 	named := 0
 	for range 600 {
 		in := randomGraded(rng)
-		in.ExcessStitches = knittest.Ptr(0.0)
+		in.ToleranceStitches = knittest.Ptr(0.0)
 		out, err := PlanGradedTaper(in)
 		if err != nil || len(out.Notices) == 0 {
 			continue
@@ -264,7 +264,7 @@ func TestExcessOfSizesThatIsNamedIsEnough(t *testing.T) {
 		if _, err := fmt.Sscan(m[1], &excess); err != nil {
 			t.Fatal(err)
 		}
-		in.ExcessStitches = &excess
+		in.ToleranceStitches = &excess
 		if again, err := PlanGradedTaper(in); err != nil || len(again.Notices) > 0 {
 			t.Fatalf("%+v: with %v as named: %v, %v", in, excess, again.Notices, err)
 		}
@@ -281,7 +281,7 @@ func FuzzPlanGradedTaper(f *testing.F) {
 	f.Fuzz(func(t *testing.T, s1, e1, r1, s2, e2, r2, s3, e3, r3, per, border int, edges, cons, first, shaped int32, excess float64) {
 		in := graded([3]int{s1 % 400, e1 % 400, r1 % 400}, [3]int{s2 % 400, e2 % 400, r2 % 400}, [3]int{s3 % 400, e3 % 400, r3 % 400})
 		in.EdgeChangeStitches, in.EdgeStitches, in.Edges, in.Construction = &per, &border, ShapedEdges(edges), stitch.Construction(cons)
-		in.FirstSide, in.ShapingRows, in.ExcessStitches = stitch.Side(first), ShapingRows(shaped), &excess
+		in.FirstSide, in.RowChoice, in.ToleranceStitches = stitch.Side(first), RowChoice(shaped), &excess
 		out, err := PlanGradedTaper(in)
 		if err != nil {
 			knittest.CheckInputError(t, err)

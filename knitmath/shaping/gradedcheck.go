@@ -14,15 +14,15 @@ func (in GradedTaperInput) of(size TaperSize) TaperInput {
 	return TaperInput{
 		StartStitches: size.StartStitches, EndStitches: size.EndStitches, HeightRows: size.HeightRows, HeightCm: size.HeightCm,
 		Gauge: in.Gauge, Construction: in.Construction, Edges: in.Edges, EdgeChangeStitches: in.EdgeChangeStitches,
-		EdgeStitches: in.EdgeStitches, ShapingRows: in.ShapingRows, FirstSide: in.FirstSide,
-		EvenBeforeRows: in.EvenBeforeRows, EvenAfterRows: in.EvenAfterRows, ExcessStitches: in.ExcessStitches,
+		EdgeStitches: in.EdgeStitches, RowChoice: in.RowChoice, FirstSide: in.FirstSide,
+		EvenBeforeRows: in.EvenBeforeRows, EvenAfterRows: in.EvenAfterRows, ToleranceStitches: in.ToleranceStitches,
 	}
 }
 
 // with is the question changed, an end count being that of size i.
 func (in GradedTaperInput) with(i int, ch change) GradedTaperInput {
 	one := in.of(in.Sizes[i]).with(ch)
-	in.ShapingRows, in.EdgeChangeStitches = one.ShapingRows, one.EdgeChangeStitches
+	in.RowChoice, in.EdgeChangeStitches = one.RowChoice, one.EdgeChangeStitches
 	in.EvenBeforeRows, in.EvenAfterRows = one.EvenBeforeRows, one.EvenAfterRows
 	in.Sizes = slices.Clone(in.Sizes)
 	in.Sizes[i].EndStitches = one.EndStitches
@@ -55,13 +55,13 @@ func vetGradedTaper(c *fault.Checks, in GradedTaperInput, would func(int, change
 		c.Add("gauge", fault.ReasonRequired, "is missing; height_cm needs it")
 	}
 	vetEdges(c, in.of(TaperSize{}))
-	if in.ShapingRows == ShapingRowsAny && in.Construction != stitch.InTheRound {
-		c.Add("shaping_rows", fault.ReasonContradictory,
+	if in.RowChoice == RowChoiceAny && in.Construction != stitch.InTheRound {
+		c.Add("row_choice", fault.ReasonContradictory,
 			"must be right-side rows when flat: one sentence for all sizes has one shaping row; other rows can be planned size by size")
 	}
 	c.OptionalCount("", "even_before_rows", in.EvenBeforeRows, 0, stitch.MaxRows)
 	c.OptionalCount("", "even_after_rows", in.EvenAfterRows, 0, stitch.MaxRows)
-	vetExcess(c, in.ExcessStitches, true)
+	vetTolerance(c, in.ToleranceStitches, true)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() != nil {
 		return nil, st, rw

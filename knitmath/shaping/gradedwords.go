@@ -33,7 +33,7 @@ func (o GradedTaper) everywhere(n int, number func(SizedTaper) int) bool {
 func ends(s SizedTaper) int         { return s.EndStitches }
 func evenBefore(s SizedTaper) int   { return s.FirstShapingRowNumber - 1 }
 func evenAfter(s SizedTaper) int    { return s.EvenAfterRows }
-func shapingCount(s SizedTaper) int { return s.ShapingRowCount }
+func shapingCount(s SizedTaper) int { return s.ShapingRows }
 
 // Summary says the answer in words.
 func (o GradedTaper) Summary() string {
@@ -134,8 +134,8 @@ func gradedWords(r schedule.GradedRun, noun string, more bool) string {
 }
 
 // beyondNotice says in which sizes the schedule lies farther from the line than was
-// asked, and how much excess would have allowed it.
-func beyondNotice(beyond []int, sizes []SizedTaper, edges int) report.Notice {
+// asked, and what tolerance would have allowed it.
+func beyondNotice(beyond []int, sizes []SizedTaper) report.Notice {
 	numbers, wanting := make([]string, len(beyond)), 0.0
 	for i, k := range beyond {
 		numbers[i] = strconv.Itoa(k + 1)
@@ -145,8 +145,8 @@ func beyondNotice(beyond []int, sizes []SizedTaper, edges int) report.Notice {
 	if last := len(numbers) - 1; last > 0 {
 		which = "sizes " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
 	}
-	hundredths := float64(measure.CeilQuotient(wanting, float64(edges)/100)) / 100
-	return report.Notice{Reason: BeyondExcess, Field: "excess_stitches",
+	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
+	return report.Notice{Reason: BeyondTolerance, Field: "tolerance_stitches",
 		Description: "in " + which + " no schedule of two runs lies that near to the straight line, and the nearest of two runs is taken; " +
-			"an excess of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
+			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
 }

@@ -18,7 +18,7 @@ func TestNoLegalRowsLieNearerToTheStraightLine(t *testing.T) {
 			for _, kept := range [][2]int{{0, 0}, {1, 0}, {0, 1}, {2, 3}} {
 				for variant := range 6 {
 					in := TaperInput{StartStitches: 60, EndStitches: 60 - 2*k, HeightRows: knittest.Ptr(rows),
-						EvenBeforeRows: &kept[0], EvenAfterRows: &kept[1], ShapingRows: ShapingRows(1 + variant%2),
+						EvenBeforeRows: &kept[0], EvenAfterRows: &kept[1], RowChoice: RowChoice(1 + variant%2),
 						Spread: IntervalSpreadInterleaved}
 					switch variant / 2 {
 					case 1:
@@ -32,7 +32,7 @@ func TestNoLegalRowsLieNearerToTheStraightLine(t *testing.T) {
 					}
 					asked++
 					if best := leastDeparture(in, k); out.GreatestDepartureStitches > best+1e-9 {
-						t.Fatalf("%s: departs by %v on %v, and %v is possible", describeTaper(in), out.GreatestDepartureStitches, out.ShapingRows, best)
+						t.Fatalf("%s: departs by %v on %v, and %v is possible", describeTaper(in), out.GreatestDepartureStitches, out.Rows, best)
 					}
 				}
 			}
@@ -55,11 +55,11 @@ func leastDeparture(in TaperInput, k int) float64 {
 		shaped, worst, ok := 0, 0.0, true
 		for row := from + 1; row <= to && ok; row++ {
 			if chosen>>(row-from-1)&1 == 1 {
-				ok = in.ShapingRows == ShapingRowsAny || (row-first)%2 == 0
+				ok = in.RowChoice == RowChoiceAny || (row-first)%2 == 0
 				shaped++
 			}
 			due := float64(k) * float64(row-from) / float64(to-from)
-			worst = max(worst, 2*math.Abs(float64(shaped)-due))
+			worst = max(worst, math.Abs(float64(shaped)-due))
 		}
 		if ok && shaped == k {
 			best = min(best, worst)

@@ -65,18 +65,18 @@ func ofSide(s ShapingRow, right, wrong *stitch.Instruction) *stitch.Instruction 
 }
 
 // rowStep is how far it is from one row that may shape to the next.
-func rowStep(rows ShapingRows, cons stitch.Construction) int {
-	if rows == ShapingRowsRightSide || rows == ShapingRowsUnspecified && cons != stitch.InTheRound {
+func rowStep(rows RowChoice, cons stitch.Construction) int {
+	if rows == RowChoiceRightSide || rows == RowChoiceUnspecified && cons != stitch.InTheRound {
 		return 2
 	}
 	return 1
 }
 
 // rowsThatMayShape counts them, after one row and up to another.
-func rowsThatMayShape(rows ShapingRows, first stitch.Side, after, to int) int {
+func rowsThatMayShape(rows RowChoice, first stitch.Side, after, to int) int {
 	may := 0
 	for row := after + 1; row <= to; row++ {
-		if rows == ShapingRowsAny || (row%2 == 1) == (first != stitch.WrongSide) {
+		if rows == RowChoiceAny || (row%2 == 1) == (first != stitch.WrongSide) {
 			may++
 		}
 	}

@@ -13,13 +13,13 @@ const (
 	JoinKeptEven report.Reason = "JOIN_KEPT_EVEN"
 	// ManyRuns: the shaping rows are no one or two runs of intervals, since every
 	// schedule that is would depart too far from the straight line. Field is
-	// "excess_stitches".
+	// "tolerance_stitches".
 	ManyRuns report.Reason = "MANY_RUNS"
-	// BeyondExcess: in a size of several no schedule of two runs lies near enough to the
-	// straight line, and the nearest of two runs is taken. Field is "excess_stitches".
-	BeyondExcess report.Reason = "BEYOND_EXCESS"
+	// BeyondTolerance: in a size of several no schedule of two runs lies near enough to the
+	// straight line, and the nearest of two runs is taken. Field is "tolerance_stitches".
+	BeyondTolerance report.Reason = "BEYOND_TOLERANCE"
 	// ManyItems: no row with few items lies near enough to equal gaps, and the most
-	// even one is written. Field is "excess_stitches".
+	// even one is written. Field is "tolerance_stitches".
 	ManyItems report.Reason = "MANY_ITEMS"
 	// EqualGapsNear: with a few changes more or fewer all gaps are equal; the text
 	// names the nearest counts on both sides. Field is "end_stitches".
@@ -33,12 +33,12 @@ const (
 	ShapedAtAnEnd report.Reason = "SHAPED_AT_AN_END"
 )
 
-var manyItemsNotice = report.Notice{Reason: ManyItems, Field: "excess_stitches",
+var manyItemsNotice = report.Notice{Reason: ManyItems, Field: "tolerance_stitches",
 	Description: "no row with fewer items lies that near to equal gaps; the most even row is given"}
 
 // manyRunsNotice says how much further an easy schedule departs.
 func manyRunsNotice(stitches float64) report.Notice {
-	return report.Notice{Reason: ManyRuns, Field: "excess_stitches",
-		Description: "no schedule of one or two runs lies that near to the straight line; the nearest rows are given; an excess of " +
+	return report.Notice{Reason: ManyRuns, Field: "tolerance_stitches",
+		Description: "no schedule of one or two runs lies that near to the straight line; the nearest rows are given; a tolerance of " +
 			report.AmountOf(measure.Decimal(stitches, 2), "stitches") + " at each edge allows an easy one"}
 }

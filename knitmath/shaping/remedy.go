@@ -19,7 +19,7 @@ type change struct {
 // with is the question changed.
 func (in TaperInput) with(ch change) TaperInput {
 	if ch.anyRow {
-		in.ShapingRows = ShapingRowsAny
+		in.RowChoice = RowChoiceAny
 	}
 	if ch.double {
 		most := MaxChangePerEdge
@@ -40,7 +40,7 @@ func (in TaperInput) with(ch change) TaperInput {
 // with is the question changed, the end count being that of point i.
 func (in ShapedSideInput) with(i int, ch change) ShapedSideInput {
 	shape := in.shape().with(change{anyRow: ch.anyRow, double: ch.double})
-	in.ShapingRows, in.EdgeChangeStitches = shape.ShapingRows, shape.EdgeChangeStitches
+	in.RowChoice, in.EdgeChangeStitches = shape.RowChoice, shape.EdgeChangeStitches
 	if ch.end != nil {
 		in.Points = append([]SidePoint(nil), in.Points...)
 		in.Points[i].Stitches = *ch.end

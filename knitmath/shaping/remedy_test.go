@@ -21,7 +21,7 @@ func TestRemediesOfTapersWork(t *testing.T) {
 				for variant := range 2 * 2 * 3 * 4 {
 					kept := [][2]int{{0, 0}, {3, 0}, {2, 5}, {1, 30}}[variant/12]
 					in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, EdgeChangeStitches: knittest.Ptr(1 + variant%2),
-						ShapingRows: ShapingRows(1 + variant/2%2), Edges: ShapedEdges(1 + variant/4%3),
+						RowChoice: RowChoice(1 + variant/2%2), Edges: ShapedEdges(1 + variant/4%3),
 						EvenBeforeRows: &kept[0], EvenAfterRows: &kept[1]}
 					_, err := PlanTaper(in)
 					for _, o := range remediesIn(t, err, offered) {

@@ -17,14 +17,14 @@ func TestRemarksOnShapingRows(t *testing.T) {
 		for change := -34; change <= 34; change += 2 {
 			for _, edges := range []ShapedEdges{ShapedEdgesBoth, ShapedEdgesEnd} {
 				for _, even := range []*int{nil, knittest.Ptr(0), knittest.Ptr(2)} {
-					in := TaperInput{StartStitches: 60, EndStitches: 60 + change, HeightRows: &rows, ShapingRows: ShapingRowsAny,
+					in := TaperInput{StartStitches: 60, EndStitches: 60 + change, HeightRows: &rows, RowChoice: RowChoiceAny,
 						Construction: stitch.Construction(1 + rows%2), Edges: edges, EvenBeforeRows: even, EvenAfterRows: even}
 					out, err := PlanTaper(in)
 					if err != nil {
 						continue
 					}
 					numbers := map[int]bool{}
-					for _, r := range out.ShapingRows {
+					for _, r := range out.Rows {
 						numbers[r.RowNumber] = true
 					}
 					longest, run := 0, 0
@@ -67,7 +67,7 @@ func TestRemarksOnShapingRows(t *testing.T) {
 // A side that goes in and out again is remarked on for what goes in, and once.
 func TestRemarksOnAShapedSide(t *testing.T) {
 	in := sideOf(60, [2]int{10, 40}, [2]int{30, 76})
-	in.ShapingRows = ShapingRowsAny
+	in.RowChoice = RowChoiceAny
 	out, err := PlanShapedSide(in)
 	if err != nil {
 		t.Fatal(err)
@@ -81,10 +81,10 @@ func TestRemarksOnAShapedSide(t *testing.T) {
 	}
 	if !slices.Equal(reasons, []report.Reason{JoinKeptEven, DecreasedEveryRow, ShapedAtAnEnd}) &&
 		!slices.Equal(reasons, []report.Reason{DecreasedEveryRow, ShapedAtAnEnd}) {
-		t.Errorf("%v: %v", out.ShapingRows, out.Notices)
+		t.Errorf("%v: %v", out.Rows, out.Notices)
 	}
 	in = sideOf(40, [2]int{12, 64}, [2]int{30, 60}) // what goes out every row is a shawl
-	in.ShapingRows = ShapingRowsAny
+	in.RowChoice = RowChoiceAny
 	if out, err := PlanShapedSide(in); err != nil || slices.ContainsFunc(out.Notices,
 		func(n report.Notice) bool { return n.Reason == DecreasedEveryRow }) {
 		t.Errorf("%v, %v", out.Notices, err)

@@ -31,10 +31,10 @@ type ShapedSideInput struct {
 	Edges              ShapedEdges
 	EdgeChangeStitches *int
 	EdgeStitches       *int
-	ShapingRows        ShapingRows
+	RowChoice          RowChoice
 	FirstSide          stitch.Side
 	Spread             IntervalSpread
-	ExcessStitches     *float64
+	ToleranceStitches  *float64
 	DisplayUnit        measure.DisplayUnit
 	WithOutline        bool
 }
@@ -45,7 +45,7 @@ type SideStretch struct {
 	LastRowNumber     int
 	StartStitches     int
 	EndStitches       int
-	ShapingRowCount   int
+	ShapingRows       int
 	RowChangeStitches int
 	Intervals         schedule.Schedule
 	RightSideRow      *stitch.Instruction
@@ -56,7 +56,7 @@ type SideStretch struct {
 type ShapedSide struct {
 	HeightRows                int
 	Stretches                 []SideStretch
-	ShapingRows               []ShapingRow
+	Rows                      []ShapingRow
 	NarrowestStitches         int
 	WidestStitches            int
 	GreatestDepartureStitches float64

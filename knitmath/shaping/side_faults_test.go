@@ -19,7 +19,7 @@ func checkSideRefusal(t *testing.T, in ShapedSideInput, err error) {
 	from, count, shaped := 0, in.StartStitches, false
 	for _, p := range in.Points {
 		k, ok := shapingRowsNeeded(in, count, p.Stitches)
-		if !ok || k > rowsThatMayShape(in.ShapingRows, in.FirstSide, from, *p.HeightRows) {
+		if !ok || k > rowsThatMayShape(in.RowChoice, in.FirstSide, from, *p.HeightRows) {
 			return
 		}
 		shaped = shaped || k > 0
@@ -87,10 +87,10 @@ func TestShapedSideRefusals(t *testing.T) {
 		"round": {with(base, func(in *ShapedSideInput) { in.Construction, in.FirstSide = stitch.InTheRound, stitch.WrongSide }),
 			[]string{"first_side CONTRADICTORY"}},
 		"enums": {with(base, func(in *ShapedSideInput) {
-			in.Construction, in.Edges, in.EdgeChangeStitches, in.EdgeStitches, in.ShapingRows, in.FirstSide, in.Spread,
+			in.Construction, in.Edges, in.EdgeChangeStitches, in.EdgeStitches, in.RowChoice, in.FirstSide, in.Spread,
 				in.DisplayUnit = 3, 4, &three, &zero, 3, 3, 5, 3
 		}), []string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "edge_change_stitches OUT_OF_RANGE", "edge_stitches OUT_OF_RANGE",
-			"shaping_rows UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+			"row_choice UNKNOWN_VALUE", "first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanShapedSide(c.in)

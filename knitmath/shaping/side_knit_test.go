@@ -26,7 +26,7 @@ func describeSide(in ShapedSideInput) string {
 		s += fmt.Sprintf(" to %d at row %d", p.Stitches, fault.Or(p.HeightRows, 0))
 	}
 	return s + fmt.Sprintf(", per edge %d, edges %d, rows %d, spread %d, first %d, round %v",
-		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.ShapingRows, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
+		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.RowChoice, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
 }
 
 // Small sides of every kind through two and three points are knit row by row.
@@ -74,7 +74,7 @@ func sideVariants(in ShapedSideInput) []ShapedSideInput {
 	var variants []ShapedSideInput
 	for variant := range 3 * 2 * 4 * 3 {
 		in.Edges = ShapedEdges(1 + variant%3)
-		in.ShapingRows = ShapingRows(1 + variant/3%2)
+		in.RowChoice = RowChoice(1 + variant/3%2)
 		in.Spread = IntervalSpread(1 + variant/6%4)
 		in.FirstSide, in.Construction = stitch.SideUnspecified, stitch.ConstructionUnspecified
 		switch variant / 24 {
@@ -97,7 +97,7 @@ func TestLongerShapedSideIsKnit(t *testing.T) {
 					for variant := range 2 * 2 * 3 {
 						per := 1 + variant%2
 						in := sideOf(40, [2]int{first, waist}, [2]int{first + second, bust}, [2]int{first + second + 6, bust})
-						in.EdgeChangeStitches, in.ShapingRows, in.Spread = &per, ShapingRows(1+variant/2%2), IntervalSpread(1+variant/4)
+						in.EdgeChangeStitches, in.RowChoice, in.Spread = &per, RowChoice(1+variant/2%2), IntervalSpread(1+variant/4)
 						if out, err := PlanShapedSide(in); err == nil {
 							checkShapedSide(t, in, out)
 						} else {
@@ -114,7 +114,7 @@ func TestLongerShapedSideIsKnit(t *testing.T) {
 func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 	t.Helper()
 	at := describeSide(in)
-	counts := piece{in.StartStitches, out.HeightRows, in.Construction, in.FirstSide, out.ShapingRows,
+	counts := piece{in.StartStitches, out.HeightRows, in.Construction, in.FirstSide, out.Rows,
 		func(s ShapingRow) *stitch.Instruction {
 			for _, stretch := range out.Stretches {
 				if s.RowNumber <= stretch.LastRowNumber {
@@ -134,10 +134,10 @@ func checkShapedSide(t *testing.T, in ShapedSideInput, out ShapedSide) {
 			if rows[0].RowNumber-last < 2 && canKeepApart(in, out) {
 				t.Fatalf("%s: rows %d and %d both shape, across a point", at, last, rows[0].RowNumber)
 			}
-			checkIntervals(t, at, rows, rowStep(in.ShapingRows, in.Construction), in.Spread)
+			checkIntervals(t, at, rows, rowStep(in.RowChoice, in.Construction), in.Spread)
 			last = rows[len(rows)-1].RowNumber
 		}
-		worst = max(worst, strays(counts, from, to))
+		worst = max(worst, strays(counts, from, to)/edgesOf(in.shape()))
 		from = to
 	}
 	if from != out.HeightRows || math.Abs(worst-out.GreatestDepartureStitches) > 1e-9 {
@@ -153,10 +153,10 @@ func canKeepApart(in ShapedSideInput, out ShapedSide) bool {
 	ends := [2]bool{true, false}
 	for _, x := range out.Stretches {
 		rows := x.LastRowNumber - x.FirstRowNumber + 1
-		if in.ShapingRows != ShapingRowsAny {
+		if in.RowChoice != RowChoiceAny {
 			return true
 		}
-		ends = extend(ends, x.ShapingRowCount, rows)
+		ends = extend(ends, x.ShapingRows, rows)
 	}
 	return ends[0] || ends[1]
 }
@@ -198,7 +198,7 @@ func checkStretch(t *testing.T, at string, s SideStretch, counts []int, from int
 // shapingWithin are the shaping rows after one row and up to another.
 func shapingWithin(out ShapedSide, after, to int) []ShapingRow {
 	var rows []ShapingRow
-	for _, r := range out.ShapingRows {
+	for _, r := range out.Rows {
 		if r.RowNumber > after && r.RowNumber <= to {
 			rows = append(rows, r)
 		}

@@ -23,7 +23,7 @@ func TestShapedSideByHand(t *testing.T) {
 		t.Fatal(err)
 	}
 	var rows []int
-	for _, r := range out.ShapingRows {
+	for _, r := range out.Rows {
 		rows = append(rows, r.RowNumber)
 	}
 	if want := []int{3, 9, 15, 21, 27, 33, 49, 55, 61, 67, 73, 79, 85, 91}; !reflect.DeepEqual(rows, want) {
@@ -48,8 +48,8 @@ func TestShapedSideByHand(t *testing.T) {
 	a, b, c := 12.85, 16.4, 33.6
 	in.Points = []SidePoint{{HeightCm: &a, Stitches: 88}, {HeightCm: &b, Stitches: 88}, {HeightCm: &c, Stitches: 104}}
 	again, err := PlanShapedSide(in)
-	if err != nil || !reflect.DeepEqual(again.ShapingRows, out.ShapingRows) {
-		t.Errorf("%v, %v", again.ShapingRows, err)
+	if err != nil || !reflect.DeepEqual(again.Rows, out.Rows) {
+		t.Errorf("%v, %v", again.Rows, err)
 	}
 }
 
@@ -60,7 +60,7 @@ func TestNarrowestShapedSide(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	in.ShapingRows, in.Edges = ShapingRowsRightSide, ShapedEdgesBoth
+	in.RowChoice, in.Edges = RowChoiceRightSide, ShapedEdgesBoth
 	checkShapedSide(t, in, out)
 }
 
@@ -68,19 +68,19 @@ func TestNarrowestShapedSide(t *testing.T) {
 // five rows below, the fifth is kept even.
 func TestShapedSideWithoutARowBetween(t *testing.T) {
 	in := sideOf(20, [2]int{4, 12}, [2]int{8, 20})
-	in.ShapingRows = ShapingRowsAny
-	if out, err := PlanShapedSide(in); err != nil || len(out.ShapingRows) != 8 || slices.ContainsFunc(out.Notices, isJoinKept) {
+	in.RowChoice = RowChoiceAny
+	if out, err := PlanShapedSide(in); err != nil || len(out.Rows) != 8 || slices.ContainsFunc(out.Notices, isJoinKept) {
 		t.Errorf("%+v, %v", out, err)
 	}
 	in = sideOf(20, [2]int{5, 12}, [2]int{9, 20})
-	in.ShapingRows = ShapingRowsAny
-	if out, err := PlanShapedSide(in); err != nil || out.ShapingRows[3].RowNumber != 4 || !slices.ContainsFunc(out.Notices, isJoinKept) {
+	in.RowChoice = RowChoiceAny
+	if out, err := PlanShapedSide(in); err != nil || out.Rows[3].RowNumber != 4 || !slices.ContainsFunc(out.Notices, isJoinKept) {
 		t.Errorf("%+v, %v", out, err)
 	}
 	// One slope, told as two: it is refused no more than in one.
 	in = sideOf(60, [2]int{5, 50}, [2]int{10, 40})
-	in.ShapingRows = ShapingRowsAny
-	if out, err := PlanShapedSide(in); err != nil || len(out.ShapingRows) != 10 {
+	in.RowChoice = RowChoiceAny
+	if out, err := PlanShapedSide(in); err != nil || len(out.Rows) != 10 {
 		t.Errorf("%+v, %v", out, err)
 	}
 }
@@ -95,7 +95,7 @@ func TestShapedSideAtTheLimit(t *testing.T) {
 		}
 		in.Points = append(in.Points, SidePoint{HeightRows: &rows, Stitches: count})
 	}
-	in.ShapingRows = ShapingRowsAny
+	in.RowChoice = RowChoiceAny
 	out, err := PlanShapedSide(in)
 	if err != nil {
 		t.Fatal(err)
@@ -105,8 +105,8 @@ func TestShapedSideAtTheLimit(t *testing.T) {
 	for _, d := range out.Directions() {
 		words += len(d)
 	}
-	if len(out.ShapingRows) != MaxSidePoints*495 || words > 120_000 { // each with its side
-		t.Errorf("%d shaping rows, %d characters", len(out.ShapingRows), words)
+	if len(out.Rows) != MaxSidePoints*495 || words > 120_000 { // each with its side
+		t.Errorf("%d shaping rows, %d characters", len(out.Rows), words)
 	}
 }
 
@@ -115,17 +115,17 @@ func FuzzPlanShapedSide(f *testing.F) {
 	f.Add(20, 5, 12, 9, 20, 14, 10, 1, int32(2), int32(1), int32(2), int32(3))
 	f.Fuzz(func(t *testing.T, start, r1, c1, r2, c2, r3, c3, per int, shaped, edges, cons, order int32) {
 		in := sideOf(start%400, [2]int{r1 % 300, c1 % 400}, [2]int{r2 % 300, c2 % 400}, [2]int{r3 % 300, c3 % 400})
-		in.EdgeChangeStitches, in.ShapingRows, in.Edges = &per, ShapingRows(shaped), ShapedEdges(edges)
+		in.EdgeChangeStitches, in.RowChoice, in.Edges = &per, RowChoice(shaped), ShapedEdges(edges)
 		in.Construction, in.Spread = stitch.Construction(cons), IntervalSpread(order)
 		out, err := PlanShapedSide(in)
 		if err != nil {
 			knittest.CheckInputError(t, err)
 			return
 		}
-		if in.ShapingRows == ShapingRowsUnspecified {
-			in.ShapingRows = ShapingRowsRightSide
+		if in.RowChoice == RowChoiceUnspecified {
+			in.RowChoice = RowChoiceRightSide
 			if in.Construction == stitch.InTheRound {
-				in.ShapingRows = ShapingRowsAny
+				in.RowChoice = RowChoiceAny
 			}
 		}
 		knittest.CheckFinite(t, out)

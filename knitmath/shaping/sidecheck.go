@@ -19,7 +19,8 @@ type shapedSide struct {
 // shape is what a side asks as a taper would.
 func (in ShapedSideInput) shape() TaperInput {
 	return TaperInput{Construction: in.Construction, Edges: in.Edges, EdgeChangeStitches: in.EdgeChangeStitches,
-		EdgeStitches: in.EdgeStitches, ShapingRows: in.ShapingRows, FirstSide: in.FirstSide, Spread: in.Spread, ExcessStitches: in.ExcessStitches}
+		EdgeStitches: in.EdgeStitches, RowChoice: in.RowChoice, FirstSide: in.FirstSide, Spread: in.Spread,
+		ToleranceStitches: in.ToleranceStitches}
 }
 
 // vetShapedSide checks each field for itself and settles the stretches. would says of
@@ -34,7 +35,7 @@ func vetShapedSide(c *fault.Checks, in ShapedSideInput, would func(i int, ch cha
 	heights := vetSidePoints(c, in, rw, in.Gauge != nil && standard.Err() == nil)
 	c.Violations = append(c.Violations, standard.Violations...)
 	vetEdges(c, in.shape())
-	vetSpread(c, in.Spread, in.ExcessStitches)
+	vetSpread(c, in.Spread, in.ToleranceStitches)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() == nil {
 		s = in.stretches(heights)

@@ -24,11 +24,11 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 			if w.wanting != nil && (wanting == nil || *wanting < *w.wanting) {
 				wanting = w.wanting
 			}
-			stretch.ShapingRowCount, stretch.RowChangeStitches, stretch.Intervals = x.k, w.change, w.intervals
+			stretch.ShapingRows, stretch.RowChangeStitches, stretch.Intervals = x.k, w.change, w.intervals
 			stretch.RightSideRow, stretch.WrongSideRow = w.rightSide, w.wrongSide
 		}
 		out.Stretches = append(out.Stretches, stretch)
-		out.ShapingRows = append(out.ShapingRows, w.rows...)
+		out.Rows = append(out.Rows, w.rows...)
 		out.work = append(out.work, w)
 	}
 	if s.apart {
@@ -38,21 +38,21 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 	if wanting != nil {
 		out.Notices = append(out.Notices, manyRunsNotice(*wanting))
 	}
-	out.Notices = append(out.Notices, s.senseNotices(out.ShapingRows, out.HeightRows, "points", "points", "points")...)
+	out.Notices = append(out.Notices, s.senseNotices(out.Rows, out.HeightRows, "points", "points", "points")...)
 	if in.Gauge != nil {
 		height := rw.SizeCm(s.rows)
 		out.HeightCm = &height
 	}
 	if in.WithOutline {
-		out.Outline = s.edgesOutline(out.ShapingRows, st, rw)
+		out.Outline = s.edgesOutline(out.Rows, st, rw)
 	}
 	return out
 }
 
 // Directions write every stretch as a pattern would.
 func (o ShapedSide) Directions() []string {
-	d := o.side.firstRowDirection(o.ShapingRows)
-	sides := o.side.tellsSides(o.ShapingRows)
+	d := o.side.firstRowDirection(o.Rows)
+	sides := o.side.tellsSides(o.Rows)
 	for i, w := range o.work {
 		d = append(d, o.Stretches[i].directions(w, o.side.round, sides)...)
 	}
@@ -66,7 +66,7 @@ func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
 	if x.FirstRowNumber == x.LastRowNumber {
 		span = strings.ToUpper(row[:1]) + row[1:] + " " + strconv.Itoa(x.FirstRowNumber)
 	}
-	if x.ShapingRowCount == 0 {
+	if x.ShapingRows == 0 {
 		return []string{span + ": work even, " + report.CountOf(x.EndStitches, "stitches") + "."}
 	}
 	change := "increase"
@@ -92,7 +92,7 @@ func (o ShapedSide) Summary() string {
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
-	return s + ": " + report.CountOf(len(o.ShapingRows), "shaping "+rows) + ", " +
+	return s + ": " + report.CountOf(len(o.Rows), "shaping "+rows) + ", " +
 		departureWords(o.GreatestDepartureStitches, "the straight lines between the points") + "."
 }
 
@@ -100,7 +100,7 @@ func (o ShapedSide) Summary() string {
 // point to point, neighbouring stretches that keep one told together.
 func (o ShapedSide) countWords() string {
 	last := len(o.Stretches) - 1 // the last that shapes: its count ends the list
-	for o.Stretches[last].ShapingRowCount == 0 {
+	for o.Stretches[last].ShapingRows == 0 {
 		last--
 	}
 	s, kept := strconv.Itoa(o.side.start), 0
@@ -111,7 +111,7 @@ func (o ShapedSide) countWords() string {
 		kept = 0
 	}
 	for i, x := range o.Stretches {
-		if x.ShapingRowCount == 0 {
+		if x.ShapingRows == 0 {
 			kept += x.LastRowNumber - x.FirstRowNumber + 1
 			continue
 		}

@@ -12,15 +12,15 @@ import (
 // 50 to 61 on 40 rows, any of which may shape: the same rows, whichever side row 1
 // is, so that their sides must be told.
 func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
-	words := func(first stitch.Side, rows ShapingRows) []string {
+	words := func(first stitch.Side, rows RowChoice) []string {
 		out, err := PlanTaper(TaperInput{StartStitches: 50, EndStitches: 61, HeightRows: new(40), Edges: ShapedEdgesEnd,
-			ShapingRows: rows, FirstSide: first, Spread: IntervalSpreadInterleaved})
+			RowChoice: rows, FirstSide: first, Spread: IntervalSpreadInterleaved})
 		if err != nil {
 			t.Fatal(err)
 		}
 		return out.Directions()
 	}
-	right, wrong := words(stitch.RightSide, ShapingRowsAny), words(stitch.WrongSide, ShapingRowsAny)
+	right, wrong := words(stitch.RightSide, RowChoiceAny), words(stitch.WrongSide, RowChoiceAny)
 	if right[0] != "Row 1 is a right-side row." || wrong[0] != "Row 1 is a wrong-side row." {
 		t.Errorf("%q, %q", right[0], wrong[0])
 	}
@@ -32,7 +32,7 @@ func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 		t.Errorf("%s\n%s", strings.Join(right, "\n"), strings.Join(wrong, "\n"))
 	}
 	// One side alone needs no word on which increase row; the default, none at all.
-	plain, other := words(stitch.RightSide, ShapingRowsRightSide), words(stitch.WrongSide, ShapingRowsRightSide)
+	plain, other := words(stitch.RightSide, RowChoiceRightSide), words(stitch.WrongSide, RowChoiceRightSide)
 	if has(plain, "Row 1 is") || has(plain, "faces") || has(plain, "row 1 (") {
 		t.Errorf("%s", strings.Join(plain, "\n"))
 	}
@@ -45,7 +45,7 @@ func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 func TestListedRowsTellTheirSides(t *testing.T) {
 	rows := []ShapingRow{{2, stitch.WrongSide, 11}, {5, stitch.RightSide, 12}, {6, stitch.WrongSide, 13}, {9, stitch.RightSide, 14},
 		{10, stitch.WrongSide, 15}, {13, stitch.RightSide, 16}, {14, stitch.WrongSide, 17}, {17, stitch.RightSide, 18}}
-	out := Taper{RowChangeStitches: 1, ShapingRows: rows, FirstShapingRowNumber: 2, t: taper{anyRow: true},
+	out := Taper{RowChangeStitches: 1, Rows: rows, FirstShapingRowNumber: 2, t: taper{anyRow: true},
 		RightSideRow: &stitch.Instruction{}, WrongSideRow: &stitch.Instruction{}}
 	var gaps []int
 	for i := range rows[1:] {
@@ -62,7 +62,7 @@ func TestListedRowsTellTheirSides(t *testing.T) {
 // A shaped side tells row 1 once, before its stretches, even where each stretch by
 // itself keeps to one side.
 func TestAShapedSideTellsTheSideOfRowOne(t *testing.T) {
-	in := ShapedSideInput{StartStitches: 50, Edges: ShapedEdgesEnd, ShapingRows: ShapingRowsAny, FirstSide: stitch.WrongSide,
+	in := ShapedSideInput{StartStitches: 50, Edges: ShapedEdgesEnd, RowChoice: RowChoiceAny, FirstSide: stitch.WrongSide,
 		Points: []SidePoint{{HeightRows: new(20), Stitches: 44}, {HeightRows: new(40), Stitches: 49}}}
 	out, err := PlanShapedSide(in)
 	if err != nil {

@@ -20,10 +20,10 @@ const (
 	GapSpreadLeastEffort
 )
 
-// defaultGapExcess is how many stitches a spacing of least effort may depart beyond
+// defaultGapTolerance is how many stitches a spacing of least effort may depart beyond
 // the most even one, if it is not said: with what the most even one departs, a change
 // then lies within two stitches of its place, which nobody sees. Common practice.
-const defaultGapExcess = 1.5
+const defaultGapTolerance = 1.5
 
 // EvenSpacingInput asks for increases or decreases spaced across one row. It
 // mirrors PlanEvenSpacingRequest.
@@ -34,10 +34,10 @@ type EvenSpacingInput struct {
 	Construction  stitch.Construction
 	EdgeStitches  *int
 	Spread        GapSpread
-	// ExcessStitches is how much further a spacing of least effort may depart from
+	// ToleranceStitches is how much further a spacing of least effort may depart from
 	// equal gaps than the most even one, 0 to 100; nil is 1.5.
-	ExcessStitches *float64
-	WithOutline    bool
+	ToleranceStitches *float64
+	WithOutline       bool
 }
 
 // EvenSpacing is the row that EvenSpacingInput asks for.
@@ -72,7 +72,7 @@ type EvenSpacing struct {
 // mirrored, inner gaps differ by at most one, which no arrangement betters.
 //
 // Left to itself it takes the row with the fewest items to remember among those in
-// which no change lies more than ExcessStitches further from its place by equal gaps
+// which no change lies more than ToleranceStitches further from its place by equal gaps
 // than in the most even, interleaved one; of equally many the nearest. It looks at
 // equal gaps with the rest at the ends, of which a round has 2 stitches at the most, two
 // groups of gaps, repeats of up to four, and repeats of equal gaps and one other.

@@ -19,9 +19,9 @@ func vetSpacing(c *fault.Checks, in EvenSpacingInput) spacing {
 	fault.Enum(c, "", "construction", in.Construction, stitch.InTheRound)
 	c.OptionalCount("", "edge_stitches", in.EdgeStitches, 0, gauge.MaxEdges)
 	fault.Enum(c, "", "spread", in.Spread, GapSpreadLeastEffort)
-	vetExcess(c, in.ExcessStitches, in.Spread == GapSpreadUnspecified || in.Spread == GapSpreadLeastEffort)
+	vetTolerance(c, in.ToleranceStitches, in.Spread == GapSpreadUnspecified || in.Spread == GapSpreadLeastEffort)
 	s := spacing{start: in.StartStitches, end: in.EndStitches, edge: fault.Or(in.EdgeStitches, 0),
-		op: in.Operation, round: round, order: in.Spread, excess: fault.Or(in.ExcessStitches, defaultGapExcess)}
+		op: in.Operation, round: round, order: in.Spread, excess: fault.Or(in.ToleranceStitches, defaultGapTolerance)}
 	if round && s.edge > 0 {
 		c.Add("edge_stitches", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
 	}

@@ -70,7 +70,8 @@ func (s spacing) tooMany(most int) string {
 // direction wanted, and be worked on at most as many stitches as there are. ok is
 // false only for a mirrored spread that does not exist.
 func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
-	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order, excess: defaultGapExcess}.plan()
+	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order,
+		excess: defaultGapTolerance}.plan()
 	return out.Instruction, ok
 }
 

@@ -8,7 +8,7 @@ import (
 // A row for every stitch lies on the line itself; the rows are one after another.
 func TestNoDepartureIsToldAsNone(t *testing.T) {
 	ten := 10
-	taper, err := PlanTaper(TaperInput{StartStitches: 40, EndStitches: 20, HeightRows: &ten, ShapingRows: ShapingRowsAny})
+	taper, err := PlanTaper(TaperInput{StartStitches: 40, EndStitches: 20, HeightRows: &ten, RowChoice: RowChoiceAny})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -16,7 +16,7 @@ func TestNoDepartureIsToldAsNone(t *testing.T) {
 	if got := taper.Summary(); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 40, ShapingRows: ShapingRowsAny,
+	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 40, RowChoice: RowChoiceAny,
 		Points: []SidePoint{{HeightRows: &ten, Stitches: 20}}})
 	if err != nil || !strings.HasSuffix(side.Summary(), "10 shaping rows, exactly on the straight lines between the points.") {
 		t.Errorf("%q, %v", side.Summary(), err)

@@ -23,12 +23,12 @@ type TaperInput struct {
 	Edges              ShapedEdges
 	EdgeChangeStitches *int
 	EdgeStitches       *int
-	ShapingRows        ShapingRows
+	RowChoice          RowChoice
 	FirstSide          stitch.Side
 	EvenBeforeRows     *int
 	EvenAfterRows      *int
 	Spread             IntervalSpread
-	ExcessStitches     *float64
+	ToleranceStitches  *float64
 	DisplayUnit        measure.DisplayUnit
 	WithOutline        bool
 }
@@ -42,13 +42,13 @@ type ShapingRow struct {
 
 // Taper is the answer to TaperInput.
 type Taper struct {
-	ShapingRowCount           int
+	ShapingRows               int
 	RowChangeStitches         int
 	HeightRows                int
 	FirstShapingRowNumber     int
 	Intervals                 schedule.Schedule
 	EvenAfterRows             int
-	ShapingRows               []ShapingRow
+	Rows                      []ShapingRow
 	RightSideRow              *stitch.Instruction
 	WrongSideRow              *stitch.Instruction
 	GreatestDepartureStitches float64
@@ -74,16 +74,16 @@ type Taper struct {
 // Interleaved, these are the shaping rows. Slow first and fast first keep the first
 // and the last of them and sort the intervals between. Left to itself, the plan is
 // the schedule of least effort ([schedule.Line.Easiest]) that departs by no more than
-// ExcessStitches at each edge, 1 if it is nil, beyond what the nearest rows do. Where
+// ToleranceStitches at each edge, 1 if it is nil, beyond what the nearest rows do. Where
 // there is no such schedule the nearest rows are the plan, and a notice says so.
 //
 // EvenBeforeRows and EvenAfterRows, if they are nil, are 1 where a row can be spared
-// and an easy schedule can spare it, for which it may depart by half of ExcessStitches
+// and an easy schedule can spare it, for which it may depart by half of ToleranceStitches
 // more: nobody likes to shape in the row after a cast-on or before a bind-off. Common
 // practice.
 //
 // StartStitches and EndStitches must be in [1, 10000], rows in [1, 10000],
-// ExcessStitches in [0, 100], a height in [0.1, 1000] cm is taken to the nearest row,
+// ToleranceStitches in [0, 100], a height in [0.1, 1000] cm is taken to the nearest row,
 // half-way up. Too few rows are refused with how many it would take, and with what
 // else would do: every remedy is asked of the planner before it is offered.
 //
@@ -114,7 +114,7 @@ func vetTaper(c *fault.Checks, in TaperInput, would func(change) bool) (t taper,
 	vetEdges(c, in)
 	c.OptionalCount("", "even_before_rows", in.EvenBeforeRows, 0, stitch.MaxRows)
 	c.OptionalCount("", "even_after_rows", in.EvenAfterRows, 0, stitch.MaxRows)
-	vetSpread(c, in.Spread, in.ExcessStitches)
+	vetSpread(c, in.Spread, in.ToleranceStitches)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() != nil {
 		return t, st, rw
@@ -146,8 +146,8 @@ func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
 	w := t.work()
 	first, last := w.rows[0].RowNumber, w.rows[len(w.rows)-1].RowNumber
 	out := Taper{
-		ShapingRowCount: t.k, RowChangeStitches: w.change, HeightRows: t.rows,
-		FirstShapingRowNumber: first, Intervals: w.intervals, EvenAfterRows: t.rows - last, ShapingRows: w.rows,
+		ShapingRows: t.k, RowChangeStitches: w.change, HeightRows: t.rows,
+		FirstShapingRowNumber: first, Intervals: w.intervals, EvenAfterRows: t.rows - last, Rows: w.rows,
 		RightSideRow: w.rightSide, WrongSideRow: w.wrongSide,
 		GreatestDepartureStitches: t.departure(w), LeastDepartureStitches: w.least, Effort: w.effort(),
 		t: t, unit: in.DisplayUnit,
@@ -155,13 +155,13 @@ func (t taper) plan(in TaperInput, st, rw gauge.Density) Taper {
 	if w.wanting != nil {
 		out.Notices = append(out.Notices, manyRunsNotice(*w.wanting))
 	}
-	out.Notices = append(out.Notices, t.senseNotices(out.ShapingRows, out.HeightRows, t.rowField, "even_before_rows", "even_after_rows")...)
+	out.Notices = append(out.Notices, t.senseNotices(out.Rows, out.HeightRows, t.rowField, "even_before_rows", "even_after_rows")...)
 	if in.Gauge != nil {
 		h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
 		out.HeightCm, out.StartWidthCm, out.EndWidthCm = &h, &a, &b
 	}
 	if in.WithOutline {
-		out.Outline = t.edgesOutline(out.ShapingRows, st, rw)
+		out.Outline = t.edgesOutline(out.Rows, st, rw)
 	}
 	return out
 }
@@ -173,9 +173,9 @@ func (o Taper) Summary() string {
 	if o.HeightCm != nil {
 		s += " (" + o.unit.Size(*o.HeightCm) + ")"
 	}
-	s += ": " + report.CountOf(o.ShapingRowCount, "shaping "+rows)
+	s += ": " + report.CountOf(o.ShapingRows, "shaping "+rows)
 	change := report.CountOf(measure.Abs(o.RowChangeStitches), "stitches")
-	if o.ShapingRowCount == 1 {
+	if o.ShapingRows == 1 {
 		s += " of " + change
 	} else {
 		s += ", " + change + " each"
@@ -183,25 +183,25 @@ func (o Taper) Summary() string {
 	return s + ", " + departureWords(o.GreatestDepartureStitches, "a straight line") + "."
 }
 
-// departureWords is "never more than 1 stitch from a straight line".
+// departureWords is "no edge more than 1 stitch from a straight line".
 func departureWords(stitches float64, line string) string {
 	number := measure.Decimal(stitches, 2)
 	if number == "0" {
 		return "exactly on " + line
 	}
-	return "never more than " + report.AmountOf(number, "stitches") + " from " + line
+	return "no edge more than " + report.AmountOf(number, "stitches") + " from " + line
 }
 
 // Directions write the taper as a pattern would.
 func (o Taper) Directions() []string {
 	rows := noun(o.t.round) + "s"
-	d := o.t.firstRowDirection(o.ShapingRows)
+	d := o.t.firstRowDirection(o.Rows)
 	if even := o.FirstShapingRowNumber - 1; even > 0 {
 		d = append(d, "Work "+report.CountOf(even, rows)+" even.")
 	}
-	w := shapedRows{change: o.RowChangeStitches, rows: o.ShapingRows, intervals: o.Intervals,
+	w := shapedRows{change: o.RowChangeStitches, rows: o.Rows, intervals: o.Intervals,
 		rightSide: o.RightSideRow, wrongSide: o.WrongSideRow}
-	instructions, when := w.directions(o.t.round, o.t.tellsSides(o.ShapingRows))
+	instructions, when := w.directions(o.t.round, o.t.tellsSides(o.Rows))
 	d = append(append(d, instructions...), when+".")
 	if o.EvenAfterRows > 0 {
 		d = append(d, "Work "+report.CountOf(o.EvenAfterRows, rows)+" even.")

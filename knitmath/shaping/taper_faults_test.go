@@ -27,7 +27,7 @@ func checkTaperRefusal(t *testing.T, in TaperInput, err error) {
 	if change == 0 || change%(per*edges) != 0 {
 		return
 	}
-	slots := rowsThatMayShape(in.ShapingRows, in.FirstSide, fault.Or(in.EvenBeforeRows, 0),
+	slots := rowsThatMayShape(in.RowChoice, in.FirstSide, fault.Or(in.EvenBeforeRows, 0),
 		*in.HeightRows-fault.Or(in.EvenAfterRows, 0))
 	narrow := min(in.StartStitches, in.EndStitches) < 2*(1+per+1)
 	if change/(per*edges) <= slots && !narrow {
@@ -73,13 +73,13 @@ func TestTaperRefusals(t *testing.T) {
 			FirstSide: stitch.WrongSide}, []string{"first_side CONTRADICTORY"}},
 		"even range": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &tooMany,
 			EvenAfterRows: &tooMany}, []string{"even_before_rows OUT_OF_RANGE", "even_after_rows OUT_OF_RANGE"}},
-		"excess for nothing": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, ExcessStitches: &cm,
-			Spread: IntervalSpreadInterleaved}, []string{"excess_stitches CONTRADICTORY"}},
+		"excess for nothing": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, ToleranceStitches: &cm,
+			Spread: IntervalSpreadInterleaved}, []string{"tolerance_stitches CONTRADICTORY"}},
 		"all even": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &ten},
 			[]string{"end_stitches INFEASIBLE", "height_rows INFEASIBLE"}},
-		"enums": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: 3, Edges: 4, ShapingRows: 3,
+		"enums": {TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, Construction: 3, Edges: 4, RowChoice: 3,
 			FirstSide: 3, Spread: 5, DisplayUnit: -1},
-			[]string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "shaping_rows UNKNOWN_VALUE",
+			[]string{"construction UNKNOWN_VALUE", "edges UNKNOWN_VALUE", "row_choice UNKNOWN_VALUE",
 				"first_side UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -132,7 +132,7 @@ func TestTooFewRowsForATaper(t *testing.T) {
 		for variant := range 2 * 2 * 2 * 2 {
 			per, before, after := 1+variant%2, variant/2%2, variant/4%2
 			in := TaperInput{StartStitches: 10, EndStitches: end, HeightRows: new(5), EdgeChangeStitches: &per,
-				EvenBeforeRows: &before, EvenAfterRows: &after, ShapingRows: ShapingRows(1 + variant/8)}
+				EvenBeforeRows: &before, EvenAfterRows: &after, RowChoice: RowChoice(1 + variant/8)}
 			text := taperRefusal(in)
 			var needed, may, rows int
 			if _, err := fmt.Sscanf(text, "%d shaping rows are needed and %d may shape; it takes at least %d rows",

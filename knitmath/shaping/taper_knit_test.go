@@ -40,7 +40,7 @@ func knitTapers(t *testing.T, in TaperInput) int {
 		per := 1 + variant%2
 		in.EdgeChangeStitches = &per
 		in.Edges = ShapedEdges(1 + variant/2%3)
-		in.ShapingRows = ShapingRows(1 + variant/6%2)
+		in.RowChoice = RowChoice(1 + variant/6%2)
 		in.Spread = IntervalSpread(1 + variant/12%4)
 		in.FirstSide, in.Construction = stitch.SideUnspecified, stitch.ConstructionUnspecified
 		switch variant / 48 {
@@ -63,7 +63,7 @@ func knitTapers(t *testing.T, in TaperInput) int {
 func describeTaper(in TaperInput) string {
 	return fmt.Sprintf("%d to %d in %d rows, plain %d/%d, per edge %d, edges %d, rows %d, spread %d, first %d, round %v",
 		in.StartStitches, in.EndStitches, fault.Or(in.HeightRows, 0), fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0),
-		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.ShapingRows, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
+		fault.Or(in.EdgeChangeStitches, 1), in.Edges, in.RowChoice, in.Spread, in.FirstSide, in.Construction == stitch.InTheRound)
 }
 
 // checkTaper knits a taper and compares it with the answer.
@@ -71,21 +71,21 @@ func checkTaper(t *testing.T, in TaperInput, out Taper) {
 	t.Helper()
 	at := describeTaper(in)
 	before, after := fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
-	counts := piece{in.StartStitches, out.HeightRows, in.Construction, in.FirstSide, out.ShapingRows,
+	counts := piece{in.StartStitches, out.HeightRows, in.Construction, in.FirstSide, out.Rows,
 		func(s ShapingRow) *stitch.Instruction { return ofSide(s, out.RightSideRow, out.WrongSideRow) }}.knit(t, at)
 	if counts[out.HeightRows] != in.EndStitches {
 		t.Fatalf("%s: ends with %d stitches", at, counts[out.HeightRows])
 	}
-	first, last := out.ShapingRows[0].RowNumber, out.ShapingRows[len(out.ShapingRows)-1].RowNumber
+	first, last := out.Rows[0].RowNumber, out.Rows[len(out.Rows)-1].RowNumber
 	if first <= before || first != out.FirstShapingRowNumber || out.HeightRows-last < after || out.EvenAfterRows != out.HeightRows-last {
 		t.Fatalf("%s: shaping from row %d to %d", at, out.FirstShapingRowNumber, last)
 	}
-	if in.ShapingRows == ShapingRowsRightSide && in.Construction != stitch.InTheRound && out.WrongSideRow != nil {
+	if in.RowChoice == RowChoiceRightSide && in.Construction != stitch.InTheRound && out.WrongSideRow != nil {
 		t.Fatalf("%s: shapes on the wrong side", at)
 	}
-	checkIntervals(t, at, out.ShapingRows, rowStep(in.ShapingRows, in.Construction), in.Spread)
+	checkIntervals(t, at, out.Rows, rowStep(in.RowChoice, in.Construction), in.Spread)
 	// Before and after the line the count is that of its ends, as the rows said.
-	if worst := strays(counts, before, out.HeightRows-after); math.Abs(worst-out.GreatestDepartureStitches) > 1e-9 {
+	if worst := strays(counts, before, out.HeightRows-after) / edgesOf(in); math.Abs(worst-out.GreatestDepartureStitches) > 1e-9 {
 		t.Fatalf("%s: departs by %v, %v said", at, worst, out.GreatestDepartureStitches)
 	}
 	checkEffort(t, in, out)

@@ -21,7 +21,7 @@ func TestTaperByHand(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := []int{3, 9, 17, 23, 29, 35, 41, 47, 53, 59, 67, 73, 79, 85, 91, 97}
-	for i, r := range out.ShapingRows {
+	for i, r := range out.Rows {
 		if r.RowNumber != want[i] || r.EndStitches != 54+2*i || r.Side != stitch.RightSide {
 			t.Errorf("shaping row %d: %+v, want row %d", i, r, want[i])
 		}
@@ -83,8 +83,8 @@ func TestTaperAtTheLimit(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(out.ShapingRows) != (stitch.MaxStitches-4)/2 {
-		t.Errorf("%d shaping rows", len(out.ShapingRows))
+	if len(out.Rows) != (stitch.MaxStitches-4)/2 {
+		t.Errorf("%d shaping rows", len(out.Rows))
 	}
 	words := 0
 	for _, d := range out.Directions() {
@@ -101,7 +101,7 @@ func FuzzPlanTaper(f *testing.F) {
 	f.Fuzz(func(t *testing.T, start, end, rows, before, after, per, border int, edges, shaped, cons, first, order int32) {
 		rows, start, end = rows%400, start%400, end%400
 		in := TaperInput{StartStitches: start, EndStitches: end, HeightRows: &rows, EvenBeforeRows: &before, EvenAfterRows: &after,
-			EdgeChangeStitches: &per, EdgeStitches: &border, Edges: ShapedEdges(edges), ShapingRows: ShapingRows(shaped),
+			EdgeChangeStitches: &per, EdgeStitches: &border, Edges: ShapedEdges(edges), RowChoice: RowChoice(shaped),
 			Construction: stitch.Construction(cons), FirstSide: stitch.Side(first), Spread: IntervalSpread(order)}
 		out, err := PlanTaper(in)
 		if err != nil {

@@ -165,7 +165,7 @@ func (t taper) wanting(w shapedRows) *float64 {
 		return nil
 	}
 	w.rows = t.shape(following(first, runs.Intervals()), w.change)
-	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, float64(t.edgeCount())/100)) / 100
+	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, 1.0/100)) / 100
 	return &stitches
 }
 
@@ -227,10 +227,11 @@ func (t taper) allowed() int {
 	return line.Departure(line.Nearest()) + int(t.excess*float64(2*(to-from))/float64(t.perEdge)+partSlack)
 }
 
-// departure is the greatest distance between the stitches after a row and the
-// straight line from start to end, which runs from the end of one row to the end
-// of another. It is reached either after a shaping row or just before one, or at
-// an end.
+// departure is the greatest distance of a shaped edge from the straight line between
+// its ends, in stitches: that of the stitches after a row from the straight line from
+// start to end, shared by the edges. The line runs from the end of one row to the end
+// of another. The distance is reached either after a shaping row or just before one,
+// or at an end.
 func (t taper) departure(w shapedRows) float64 {
 	return t.departs(func(yield func(int) bool) {
 		for _, r := range w.rows {
@@ -255,5 +256,5 @@ func (t taper) departs(rows iter.Seq[int]) float64 {
 		count += t.rowChange()
 		worst = max(worst, math.Abs(float64(count)-line(row)))
 	}
-	return worst
+	return worst / float64(t.edgeCount())
 }

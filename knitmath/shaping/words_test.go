@@ -56,11 +56,11 @@ func TestNeighbouringChangesAreOneRun(t *testing.T) {
 func TestWordsOfOne(t *testing.T) {
 	ten, eleven := 10, 11
 	taper, err := PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten})
-	if err != nil || !strings.HasSuffix(taper.Summary(), "never more than 1 stitch from a straight line.") {
+	if err != nil || !strings.HasSuffix(taper.Summary(), "no edge more than 0.5 stitches from a straight line.") {
 		t.Errorf("%q, %v", taper.Summary(), err)
 	}
 	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 10, Points: []SidePoint{{HeightRows: &ten, Stitches: 12}}})
-	if err != nil || !strings.HasSuffix(side.Summary(), "never more than 1 stitch from the straight lines between the points.") {
+	if err != nil || !strings.HasSuffix(side.Summary(), "no edge more than 0.5 stitches from the straight lines between the points.") {
 		t.Errorf("%q, %v", side.Summary(), err)
 	}
 	_, err = PlanTaper(TaperInput{StartStitches: 10, EndStitches: 12, HeightRows: &ten, EvenBeforeRows: &ten})
@@ -83,7 +83,7 @@ func TestWordsOfOne(t *testing.T) {
 
 // Where the first row shapes, or the last, no rows are worked even beside it.
 func TestNoEvenRowsAreTold(t *testing.T) {
-	out, err := PlanTaper(TaperInput{StartStitches: 10, EndStitches: 16, HeightRows: new(3), ShapingRows: ShapingRowsAny})
+	out, err := PlanTaper(TaperInput{StartStitches: 10, EndStitches: 16, HeightRows: new(3), RowChoice: RowChoiceAny})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -92,7 +92,7 @@ func TestNoEvenRowsAreTold(t *testing.T) {
 			t.Errorf("%q", d)
 		}
 	}
-	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 10, ShapingRows: ShapingRowsAny,
+	side, err := PlanShapedSide(ShapedSideInput{StartStitches: 10, RowChoice: RowChoiceAny,
 		Points: []SidePoint{{HeightRows: new(3), Stitches: 16}}})
 	if err != nil {
 		t.Fatal(err)

@@ -53,13 +53,13 @@ func vetWedgeFields(c *fault.Checks, in WedgeInput) (st, rw gauge.Density) {
 // vetSpread checks how the steps are to be chosen, of which a curve leaves no choice.
 func vetSpread(c *fault.Checks, in WedgeInput) {
 	fault.Enum(c, "", "spread", in.Spread, TurnSpreadLeastEffort)
-	c.OptionalNumber("", "excess_rows", in.ExcessRows, 0, MaxExcess)
+	c.OptionalNumber("", "tolerance_rows", in.ToleranceRows, 0, MaxTolerance)
 	easy := in.Spread == TurnSpreadUnspecified || in.Spread == TurnSpreadLeastEffort
 	switch {
 	case in.curved() && (in.Spread == TurnSpreadGrouped || in.Spread == TurnSpreadLeastEffort):
 		c.Add("spread", fault.ReasonContradictory, "can choose the turns of a straight wedge only")
-	case in.curved() && in.ExcessRows != nil, !easy && in.ExcessRows != nil:
-		c.Add("excess_rows", fault.ReasonContradictory, "is heeded only where the spread is that of least effort, of a straight wedge")
+	case in.curved() && in.ToleranceRows != nil, !easy && in.ToleranceRows != nil:
+		c.Add("tolerance_rows", fault.ReasonContradictory, "is heeded only where the spread is that of least effort, of a straight wedge")
 	}
 }
 

@@ -76,7 +76,7 @@ func checkEffort(t *testing.T, in WedgeInput, out Wedge) {
 				t.Fatalf("%s: turns %v", describe(in), out.Turns)
 			}
 		}
-		if excess > fault.Or(in.ExcessRows, 1)+1e-9 {
+		if excess > fault.Or(in.ToleranceRows, 1)+1e-9 {
 			t.Fatalf("%s: departs by %v more than the least", describe(in), excess)
 		}
 	}
@@ -100,7 +100,7 @@ func TestLeastEffortAgainstEveryChoiceOfTurns(t *testing.T) {
 					choices := everyChoice(in)
 					for _, order := range []Order{OrderLongestFirst, OrderShortestFirst} {
 						for _, excess := range []float64{0, 0.25, 0.5, 1, 2} {
-							in.Order, in.ExcessRows = order, &excess
+							in.Order, in.ToleranceRows = order, &excess
 							efforts[checkAgainst(t, in, choices)]++
 						}
 					}
@@ -190,7 +190,7 @@ func checkAgainst(t *testing.T, in WedgeInput, choices []choice) int {
 	best, departure := 0, least
 	for _, c := range choices {
 		effort := effortOf(in, c.turns)
-		if effort == 0 || c.departure > least+*in.ExcessRows+1e-9 {
+		if effort == 0 || c.departure > least+*in.ToleranceRows+1e-9 {
 			continue
 		}
 		if best == 0 || effort < best || effort == best && c.departure < departure {
@@ -198,7 +198,7 @@ func checkAgainst(t *testing.T, in WedgeInput, choices []choice) int {
 		}
 	}
 	if many := slices.ContainsFunc(out.Notices, isManyRuns); many != (best == 0) || !many && out.Effort != best {
-		t.Fatalf("%s, excess %v: effort %d, %v, want %d", describe(in), *in.ExcessRows, out.Effort, out.Notices, best)
+		t.Fatalf("%s, excess %v: effort %d, %v, want %d", describe(in), *in.ToleranceRows, out.Effort, out.Notices, best)
 	}
 	knittest.Near(t, describe(in), out.GreatestDepartureRows, departure, 1e-9)
 	return best
@@ -236,7 +236,7 @@ func effortOf(in WedgeInput, turns []int) int {
 	return effort + 2*len(runs)
 }
 
-var excessAllowing = regexp.MustCompile(`an excess of ([\d.]+) rows? allows easy ones$`)
+var excessAllowing = regexp.MustCompile(`a tolerance of ([\d.]+) rows? allows easy ones$`)
 
 // The excess that a notice names allows easy turns, and a hundredth less does not.
 func TestExcessThatIsNamedIsEnough(t *testing.T) {
@@ -244,7 +244,7 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 	for width := 20; width <= 80; width++ {
 		for rise := 4; rise <= 60; rise += 2 {
 			in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(1 + width%4), Order: Order(1 + rise/2%2),
-				TurnMethod: TurnMethod(1 + rise/4%2), ExcessRows: new(0.1)}
+				TurnMethod: TurnMethod(1 + rise/4%2), ToleranceRows: new(0.1)}
 			out, err := PlanWedge(in)
 			if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
 				continue
@@ -258,7 +258,7 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 				excess float64
 				many   bool
 			}{{excess, false}, {excess - 0.01, true}} {
-				in.ExcessRows = &c.excess
+				in.ToleranceRows = &c.excess
 				if again, err := PlanWedge(in); err != nil || slices.ContainsFunc(again.Notices, isManyRuns) != c.many {
 					t.Fatalf("%s: %v named; with %v: %v, %v", describe(in), excess, c.excess, again.Notices, err)
 				}

@@ -38,11 +38,11 @@ func (w wedge) notices(out Wedge, p placed) []report.Notice {
 
 // manyRunsNotice says how much further easy turns depart.
 func manyRunsNotice(rows float64) report.Notice {
-	excess := "no excess up to " + strconv.Itoa(MaxExcess) + " rows"
-	if rows <= MaxExcess {
-		excess = "an excess of " + report.AmountOf(measure.Decimal(rows, 2), "rows")
+	excess := "no tolerance up to " + strconv.Itoa(MaxTolerance) + " rows"
+	if rows <= MaxTolerance {
+		excess = "a tolerance of " + report.AmountOf(measure.Decimal(rows, 2), "rows")
 	}
-	return report.Notice{Reason: ManyRuns, Field: "excess_rows",
+	return report.Notice{Reason: ManyRuns, Field: "tolerance_rows",
 		Description: "no steps of one or two runs lie that near to the profile; the nearest turns are given; " + excess + " allows easy ones"}
 }
 

@@ -28,7 +28,7 @@ import (
 // Interleaved, these are the turns. Grouped, their steps are sorted, and refused
 // where they leave the profile by more than a pair. Left to itself, the plan is that of
 // least effort, in one or two runs of equal steps, that departs by no more than
-// ExcessRows, 1 if it is nil, beyond what the nearest turns do. Where there is none
+// ToleranceRows, 1 if it is nil, beyond what the nearest turns do. Where there is none
 // the nearest turns are the plan, and a notice says so. By default the fabric is so
 // nowhere more than a pair from the profile, or three rows with double stitches.
 //
@@ -39,7 +39,7 @@ import (
 // Short rows come in pairs, out and back, so a rise is a whole number of pairs:
 // rounded as asked, an odd rise up unless said otherwise.
 //
-// WidthStitches must be in [2, 10000], heights in [0, 2000] rows and ExcessRows in
+// WidthStitches must be in [2, 10000], heights in [0, 2000] rows and ToleranceRows in
 // [0, 100]. Neighbouring turns are at least a stitch apart. A straight wedge that is
 // steeper is refused with the most rows that fit; a curve is eased where it is
 // steeper, and a notice says where and by how much.
@@ -116,7 +116,7 @@ func (w wedge) place(in WedgeInput) placed {
 	default:
 		p.easy = true
 		var ok bool
-		if places, ok = f.easy(fault.Or(in.ExcessRows, defaultExcess), w.shortest); !ok {
+		if places, ok = f.easy(fault.Or(in.ToleranceRows, defaultTolerance), w.shortest); !ok {
 			wanting := f.wanting(w.shortest)
 			p.wanting = &wanting
 		}
@@ -126,11 +126,11 @@ func (w wedge) place(in WedgeInput) placed {
 	return p
 }
 
-// defaultExcess is half a pair of rows. Equal groups of stitches from edge to edge, as
+// defaultTolerance is half a pair of rows. Equal groups of stitches from edge to edge, as
 // the trade prints a shoulder, leave a whole group at either end where the profile
 // wants half a one: turns that depart by 1 - n/L rows at least then depart by
 // 2n/(n+1) - n/L, which is less than a row more.
-const defaultExcess = 1.0
+const defaultTolerance = 1.0
 
 // vetSpans checks that there are short rows to plan, and not too many.
 func (w wedge) vetSpans(c *fault.Checks, planned []int, list []span) {

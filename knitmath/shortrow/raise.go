@@ -32,7 +32,7 @@ func RaiseRound(stitches, raised, rise int, order Order, method TurnMethod) Rais
 	shortest := order == OrderShortestFirst
 	// The stitch beyond any turn is one of the round, so that it may be a double.
 	f := flank{width: raised, tall: TallEndCentre, turns: rise / 2, most: (raised - 1) / 2, double: method == TurnMethodGerman}
-	places, _ := f.easy(defaultExcess, shortest)
+	places, _ := f.easy(defaultTolerance, shortest)
 	list := spans(f.pairs(places), shortest)
 	return Raise{
 		Rows:                  raiseRows(stitches, list, method),

@@ -17,7 +17,7 @@ const (
 	// side, lies one stitch from the next. Field is the field that the rise was given in.
 	TurnsAtEveryStitch report.Reason = "TURNS_AT_EVERY_STITCH"
 	// ManyRuns: no steps of one or two runs lie near enough to the profile of a straight
-	// wedge, so that its turns are the nearest. Field is "excess_rows".
+	// wedge, so that its turns are the nearest. Field is "tolerance_rows".
 	ManyRuns report.Reason = "MANY_RUNS"
 	// DoublesStandOut: the double stitches of German turns, which have a row more,
 	// leave a curve by more than a pair of rows somewhere. Sent where the curve was

@@ -65,10 +65,10 @@ const (
 	// MaxProfilePoints is the most points of a curve: a point a stitch for the
 	// widest piece that anybody shapes by eye.
 	MaxProfilePoints = 500
-	// MaxExcess is the most rows that turns may depart beyond the nearest ones: more
+	// MaxTolerance is the most rows that turns may depart beyond the nearest ones: more
 	// than the rise of any shoulder or heel, so that whoever asks for it wants equal
 	// steps whatever they cost.
-	MaxExcess = 100
+	MaxTolerance = 100
 	// MaxWedgeSpans is the most pairs of short rows in one answer, all humps of a
 	// curve together: each comes back written out.
 	MaxWedgeSpans = 2_000
@@ -90,7 +90,7 @@ type WedgeInput struct {
 	ProfileRows      []float64
 	ProfileCm        []float64
 	WithOutline      bool
-	ExcessRows       *float64
+	ToleranceRows    *float64
 }
 
 // A TurnRun is a number of equal steps between turns.

@@ -95,7 +95,7 @@ func checkWedge(t *testing.T, in WedgeInput, out Wedge) {
 		limit = 2
 	}
 	if eased := in.Spread == TurnSpreadUnspecified || in.Spread == TurnSpreadLeastEffort; eased {
-		limit += fault.Or(in.ExcessRows, 1)
+		limit += fault.Or(in.ToleranceRows, 1)
 	}
 	if worst > limit+1e-9 {
 		t.Fatalf("%s: departs by %v rows", at, worst)

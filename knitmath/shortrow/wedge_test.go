@@ -104,7 +104,7 @@ func FuzzPlanWedge(f *testing.F) {
 		in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: TallEnd(tall), Order: Order(order),
 			TurnMethod: TurnMethod(method), Spread: TurnSpread(turnSpread)}
 		if excess != 1 {
-			in.ExcessRows = &excess
+			in.ToleranceRows = &excess
 		}
 		if width > 400 {
 			width = 400 // larger pieces are worked in TestWedgeAtTheLimit
@@ -131,7 +131,7 @@ func BenchmarkWedge(b *testing.B) {
 	for name, in := range map[string]WedgeInput{
 		"shoulder":             {WidthStitches: 90, RiseRows: new(30)},
 		"shoulder, nearest":    {WidthStitches: 90, RiseRows: new(30), Spread: TurnSpreadInterleaved},
-		"none easy":            {WidthStitches: stitch.MaxStitches, RiseRows: new(14), ExcessRows: new(0.0)},
+		"none easy":            {WidthStitches: stitch.MaxStitches, RiseRows: new(14), ToleranceRows: new(0.0)},
 		"none easy as nearest": {WidthStitches: stitch.MaxStitches, RiseRows: new(14), Spread: TurnSpreadInterleaved},
 	} {
 		in.TallEnd = TallEndRight

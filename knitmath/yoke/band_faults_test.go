@@ -14,15 +14,15 @@ func TestYokeBandRefusals(t *testing.T) {
 		return CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(60), Bands: bands}
 	}
 	losing := base()
-	losing.GreatestLossPercent = new(40.0)
+	losing.LargestLossPercent = new(40.0)
 	lost := base(Band{5, 4, nil})
-	lost.GreatestLossPercent, lost.DeparturePercent = new(51.0), new(20.5)
+	lost.LargestLossPercent, lost.TolerancePercent = new(51.0), new(20.5)
 	far := base(Band{5, 4, nil})
 	far.NeckToleranceStitches = new(1001)
 	steep := base(Band{59, 4, nil})
 	steep.NeckStitches = new(20)
 	twice := base(Band{5, 4, new(40)})
-	twice.Schedule, twice.DecreaseRoundCount = ScheduleCone, new(200)
+	twice.Schedule, twice.DecreaseRounds = ScheduleCone, new(200)
 	for name, c := range map[string]struct {
 		in   CircularInput
 		want []string
@@ -32,8 +32,8 @@ func TestYokeBandRefusals(t *testing.T) {
 			"bands[0].even_before_rounds OUT_OF_RANGE"}},
 		"too many":  {base(make([]Band, MaxBands+1)...), []string{"bands TOO_MANY"}},
 		"tolerance": {far, []string{"neck_tolerance_stitches OUT_OF_RANGE"}},
-		"no bands":  {losing, []string{"greatest_loss_percent CONTRADICTORY"}},
-		"percent":   {lost, []string{"greatest_loss_percent OUT_OF_RANGE", "departure_percent OUT_OF_RANGE"}},
+		"no bands":  {losing, []string{"largest_loss_percent CONTRADICTORY"}},
+		"percent":   {lost, []string{"largest_loss_percent OUT_OF_RANGE", "tolerance_percent OUT_OF_RANGE"}},
 		"too high":  {base(Band{30, 4, nil}, Band{30, 4, nil}), []string{"bands INFEASIBLE", "depth_rounds INFEASIBLE"}},
 		// 268 is reached down to half of it or up to twice, 536: no multiple of 600.
 		"repeat too long": {base(Band{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
@@ -59,8 +59,8 @@ func TestBandsOfTheWholeDepth(t *testing.T) {
 	}
 	in.DepthRounds = new(63)
 	out, err := PlanCircularYoke(in)
-	if err != nil || out.Bands[1].LastRoundNumber != 62 || out.DecreaseRounds[len(out.DecreaseRounds)-1].RoundNumber != 63 {
-		t.Fatalf("%+v, %v", out.DecreaseRounds, err)
+	if err != nil || out.Bands[1].LastRoundNumber != 62 || out.Rounds[len(out.Rounds)-1].RoundNumber != 63 {
+		t.Fatalf("%+v, %v", out.Rounds, err)
 	}
 	checkYoke(t, in, out)
 }

@@ -85,7 +85,7 @@ func checkFar(t *testing.T, in CircularInput, out Circular, band int) {
 	t.Helper()
 	p := out.Bands[band]
 	percent := 100 * math.Abs(p.DepartureStitches) / p.WantedStitches
-	far := max(5, fault.Or(in.DeparturePercent, 5))
+	far := max(5, fault.Or(in.TolerancePercent, 5))
 	if math.Abs(percent-far) < 2e-3 { // counts are read to the thousandth of a stitch
 		return // as near as may be
 	}
@@ -159,14 +159,14 @@ func TestYokeBandsAreKnit(t *testing.T) {
 // to what the schedule wants, where the most exact are asked for.
 func TestYokeBandOfOneStitch(t *testing.T) {
 	for body := 120; body <= 400; body += 7 {
-		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, DeparturePercent: new(0.0),
+		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, TolerancePercent: new(0.0),
 			Bands: []Band{{15, 1, nil}, {10, 1, new(2)}}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Fatal(err)
 		}
 		checkYoke(t, in, out)
-		for _, r := range out.DecreaseRounds {
+		for _, r := range out.Rounds {
 			if math.Abs(r.DepartureStitches) > 0.5 {
 				t.Fatalf("body %d: %d stitches, %v wanted", body, r.EndStitches, r.WantedStitches)
 			}

@@ -24,14 +24,14 @@ import (
 // share, to the root of 121.437 * 80, 98.564.
 func TestYokeBandsByHand(t *testing.T) {
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: []Band{
-		{15, 6, new(2)}, {11, 8, new(19)}, {7, 4, new(6)}}, DeparturePercent: new(0.0)}
+		{15, 6, new(2)}, {11, 8, new(19)}, {7, 4, new(6)}}, TolerancePercent: new(0.0)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	checkYoke(t, in, out)
 	var rounds [][3]int
-	for _, r := range out.DecreaseRounds {
+	for _, r := range out.Rounds {
 		rounds = append(rounds, [3]int{r.RoundNumber, r.StartStitches, r.EndStitches})
 	}
 	want := [][3]int{{2, 268, 252}, {35, 252, 176}, {53, 176, 120}, {65, 120, 99}, {70, 99, 80}}
@@ -43,7 +43,7 @@ func TestYokeBandsByHand(t *testing.T) {
 	for i, w := range []float64{268 - 67*part*9.5/35, second - 67*part*6.5/17.5, upper + (80-upper)*4/17.5} {
 		knittest.Near(t, "wanted", out.Bands[i].WantedStitches, w, 1e-9)
 	}
-	knittest.Near(t, "wanted between", out.DecreaseRounds[3].WantedStitches, math.Sqrt(out.Bands[2].WantedStitches*80), 1e-9)
+	knittest.Near(t, "wanted between", out.Rounds[3].WantedStitches, math.Sqrt(out.Bands[2].WantedStitches*80), 1e-9)
 	wantDirections := []string{
 		"Place 16 stitches on hold at each underarm: of the body at both sides, and of each sleeve.",
 		"Join body and sleeves in the round: 268 stitches. From the beginning of the round, left and right as worn: " +
@@ -58,12 +58,12 @@ func TestYokeBandsByHand(t *testing.T) {
 	}
 	// Left free, the counts between and in the bands are those of easy rounds, but for the
 	// first: a band of 240, which alone has one from 268, goes on to no easy round.
-	in.DeparturePercent = nil
+	in.TolerancePercent = nil
 	if out, err = PlanCircularYoke(in); err != nil {
 		t.Fatal(err)
 	}
 	checkYoke(t, in, out)
-	for _, r := range out.DecreaseRounds[1:] {
+	for _, r := range out.Rounds[1:] {
 		if r.Effort > 6 {
 			t.Errorf("round %d: %s", r.RoundNumber, r.Instruction.Row.Text())
 		}
@@ -107,8 +107,8 @@ func TestYokeBandsAtTheLimit(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if words := len(strings.Join(out.Directions(), "")); words > 2_000_000 || len(out.DecreaseRounds) > MaxSteps+MaxBands {
-		t.Errorf("%d decrease rounds, directions of %d characters", len(out.DecreaseRounds), words)
+	if words := len(strings.Join(out.Directions(), "")); words > 2_000_000 || len(out.Rounds) > MaxSteps+MaxBands {
+		t.Errorf("%d decrease rounds, directions of %d characters", len(out.Rounds), words)
 	}
 	if !testing.Short() {
 		checkYoke(t, in, out)

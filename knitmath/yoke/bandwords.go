@@ -76,7 +76,7 @@ func (y *circular) countNotices() []report.Notice {
 	var notices []report.Notice
 	for _, r := range y.written {
 		if r.Effort > fewItems {
-			notices = append(notices, report.Notice{Reason: shaping.ManyItems, Field: "departure_percent",
+			notices = append(notices, report.Notice{Reason: shaping.ManyItems, Field: "tolerance_percent",
 				Description: fmt.Sprintf("allows no easier round %d, from %d to %s", r.RoundNumber, r.StartStitches,
 					report.CountOf(r.EndStitches, "stitches"))})
 		}

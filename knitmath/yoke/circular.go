@@ -51,7 +51,7 @@ type CircularInput struct {
 	DepthCm               *float64
 	DepthRounds           *int
 	Schedule              Schedule
-	DecreaseRoundCount    *int
+	DecreaseRounds        *int
 	Steps                 []Step
 	Spread                shaping.GapSpread
 	DisplayUnit           measure.DisplayUnit
@@ -59,8 +59,8 @@ type CircularInput struct {
 	NeckToleranceStitches *int
 	BackRaise             *BackRaise
 	WithOutline           bool
-	DeparturePercent      *float64
-	GreatestLossPercent   *float64
+	TolerancePercent      *float64
+	LargestLossPercent    *float64
 }
 
 // A Round is one decrease round.
@@ -92,7 +92,7 @@ type Circular struct {
 	DepthCm          float64
 	JoinCm           float64
 	NeckCm           float64
-	DecreaseRounds   []Round
+	Rounds           []Round
 	Steepness        float64
 	Notices          []report.Notice
 	Bands            []BandPlan
@@ -121,7 +121,7 @@ type Circular struct {
 //
 // so that a schedule keeps its proportions and lands on any neck; with the neck
 // it implies itself (q = neck/T) nothing is changed. The counts are the easiest to work
-// that lie within DeparturePercent of the wanted ones, see easiest; at 0 percent each
+// that lie within TolerancePercent of the wanted ones, see easiest; at 0 percent each
 // is the nearest, half-way up, and the last the neck exactly. They are worked with k2tog
 // spaced evenly in the round.
 //

@@ -33,8 +33,8 @@ func TestYokeRefusals(t *testing.T) {
 		"wide neck": {CircularInput{Gauge: standard, BodyStitches: 50, NeckStitches: &ninety}, []string{"neck_stitches INFEASIBLE"}},
 		"join": {CircularInput{Gauge: standard, BodyStitches: many, SleeveStitches: &many},
 			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE"}},
-		"cone rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRoundCount: &five},
-			[]string{"decrease_round_count CONTRADICTORY"}},
+		"cone rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DecreaseRounds: &five},
+			[]string{"decrease_rounds CONTRADICTORY"}},
 		"own missing":  {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn}, []string{"steps REQUIRED"}},
 		"own unwanted": {CircularInput{Gauge: standard, BodyStitches: 200, Steps: []Step{{1, 0.5}}}, []string{"steps CONTRADICTORY"}},
 		"own long":     {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: long}, []string{"steps TOO_MANY"}},
@@ -43,7 +43,7 @@ func TestYokeRefusals(t *testing.T) {
 				"steps[2].depth_fraction OUT_OF_RANGE", "steps[2].removed_fraction REQUIRED"}},
 		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one},
 			[]string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
-		"one step": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRoundCount: &one},
+		"one step": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRounds: &one},
 			[]string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
 		"enums": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
 			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
@@ -60,7 +60,7 @@ func TestYokeRefusalsInWords(t *testing.T) {
 	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
 	own := func(steps ...Step) CircularInput {
 		return CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleOwn, Steps: steps, DepthRounds: new(40),
-			DeparturePercent: new(0.0)}
+			TolerancePercent: new(0.0)}
 	}
 	shallow := CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: new(1)}
 	wide := CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: new(268)}
@@ -76,17 +76,17 @@ func TestYokeRefusalsInWords(t *testing.T) {
 			t.Errorf("%v, want %q", err, want)
 		}
 	}
-	if out, err := PlanCircularYoke(own(Step{0.5, 0.5}, Step{1, 0.1})); err != nil || out.DecreaseRounds[0].EndStitches != 134 {
-		t.Errorf("k2tog all round: %+v, %v", out.DecreaseRounds, err)
+	if out, err := PlanCircularYoke(own(Step{0.5, 0.5}, Step{1, 0.1})); err != nil || out.Rounds[0].EndStitches != 134 {
+		t.Errorf("k2tog all round: %+v, %v", out.Rounds, err)
 	}
-	wide.NeckStitches, wide.DeparturePercent = new(267), new(0.0)
+	wide.NeckStitches, wide.TolerancePercent = new(267), new(0.0)
 	if _, err := PlanCircularYoke(wide); err == nil || strings.Contains(err.Error(), "the neck has") {
 		t.Errorf("a neck of one fewer: %v", err)
 	}
 	// Three rounds take one stitch each where the join is adjusted by two or more.
-	wide.DeparturePercent = nil
-	if out, err := PlanCircularYoke(wide); err != nil || !out.DecreaseRounds[0].Adjusts || out.NeckStitches != 267 {
-		t.Errorf("a neck of one fewer, eased: %+v, %v", out.DecreaseRounds, err)
+	wide.TolerancePercent = nil
+	if out, err := PlanCircularYoke(wide); err != nil || !out.Rounds[0].Adjusts || out.NeckStitches != 267 {
+		t.Errorf("a neck of one fewer, eased: %+v, %v", out.Rounds, err)
 	}
 }
 

@@ -35,8 +35,8 @@ func checkYoke(t *testing.T, in CircularInput, out Circular) {
 			continue
 		}
 		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
-		if next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round {
-			row, count = out.DecreaseRounds[next].Instruction.Row, out.DecreaseRounds[next].EndStitches
+		if next < len(out.Rounds) && out.Rounds[next].RoundNumber == round {
+			row, count = out.Rounds[next].Instruction.Row, out.Rounds[next].EndStitches
 			next++
 		}
 		if err := m.Work(row); err != nil {
@@ -49,8 +49,8 @@ func checkYoke(t *testing.T, in CircularInput, out Circular) {
 			t.Fatalf("round %d of band %d has %d stitches, the repeat %d", round, b, count, in.Bands[b-1].RepeatStitches)
 		}
 	}
-	if next != len(out.DecreaseRounds) || m.StitchCount() != out.NeckStitches {
-		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.DecreaseRounds), m.StitchCount(),
+	if next != len(out.Rounds) || m.StitchCount() != out.NeckStitches {
+		t.Fatalf("%d of %d decrease rounds worked, %d stitches at the neck, %d said", next, len(out.Rounds), m.StitchCount(),
 			out.NeckStitches)
 	}
 	checkNeckHeights(t, in, out, m.Heights(), raised)
@@ -71,7 +71,7 @@ func checkChanges(t *testing.T, in CircularInput, out Circular, inBand map[int]i
 	st := math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
 	rw := math.Round(in.Gauge.Rows*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
 	last, before := 0, out.JoinStitches
-	for _, r := range out.DecreaseRounds {
+	for _, r := range out.Rounds {
 		if inBand[r.RoundNumber] > 0 || taken[r.RoundNumber] || r.StartStitches != before {
 			t.Fatalf("round %d changes the count from %d, in band %d or a raise, and %d were left", r.RoundNumber, r.StartStitches,
 				inBand[r.RoundNumber], before)
@@ -94,7 +94,7 @@ func checkChanges(t *testing.T, in CircularInput, out Circular, inBand map[int]i
 // schedule, nor is there one with many items, without a word.
 func checkDepartures(t *testing.T, in CircularInput, out Circular) {
 	t.Helper()
-	percent := fault.Or(in.DeparturePercent, 5)
+	percent := fault.Or(in.TolerancePercent, 5)
 	tolerance := fault.Or(in.NeckToleranceStitches, 0)
 	if in.NeckToleranceStitches == nil && in.NeckStitches == nil && percent > 0 {
 		tolerance = 2
@@ -104,7 +104,7 @@ func checkDepartures(t *testing.T, in CircularInput, out Circular) {
 		t.Fatalf("the neck of %d is %v off; %v", out.NeckStitches, off, out.Notices)
 	}
 	greatest, scheduled := 0.0, float64(out.JoinStitches)
-	for i, r := range out.DecreaseRounds {
+	for i, r := range out.Rounds {
 		off := float64(r.EndStitches) - r.WantedStitches
 		knittest.Near(t, "departure", r.DepartureStitches, off, 1e-9)
 		greatest = max(greatest, 100*math.Abs(off)/r.WantedStitches)
@@ -115,7 +115,7 @@ func checkDepartures(t *testing.T, in CircularInput, out Circular) {
 			}
 			continue
 		}
-		last := i == len(out.DecreaseRounds)-1
+		last := i == len(out.Rounds)-1
 		if len(in.Bands) == 0 && !last && math.Abs(off) > max(0.5, percent/100*r.WantedStitches)+1e-3 {
 			t.Fatalf("round %d: %d stitches, %v wanted", r.RoundNumber, r.EndStitches, r.WantedStitches)
 		}
@@ -143,7 +143,7 @@ func hasNotice(out Circular, reason report.Reason, words string) bool {
 func checkEfforts(t *testing.T, out Circular) {
 	t.Helper()
 	all := 0
-	for _, r := range out.DecreaseRounds {
+	for _, r := range out.Rounds {
 		items := r.Instruction.Row.Items()
 		all += items + 1
 		if r.Effort != items || (items > 8) != hasNotice(out, shaping.ManyItems, "round "+strconv.Itoa(r.RoundNumber)+",") {
@@ -161,12 +161,12 @@ func checkEfforts(t *testing.T, out Circular) {
 func checkRuffles(t *testing.T, in CircularInput, out Circular, disc float64) {
 	t.Helper()
 	want, last := 0, 0
-	for i, r := range out.DecreaseRounds {
+	for i, r := range out.Rounds {
 		rounds := r.RoundNumber - last
 		if len(in.Bands) > 0 {
 			next := max(out.DepthRounds, r.RoundNumber+1)
-			if i+1 < len(out.DecreaseRounds) {
-				next = out.DecreaseRounds[i+1].RoundNumber
+			if i+1 < len(out.Rounds) {
+				next = out.Rounds[i+1].RoundNumber
 			}
 			rounds = max(rounds, next-r.RoundNumber)
 		}

@@ -17,7 +17,7 @@ import (
 // width, here 10 in for a 40 in body at 5 stitches to the inch.
 func TestYokePercentageSystem(t *testing.T) {
 	inches := 2.54
-	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200, DeparturePercent: new(0.0)}
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 5, Rows: 7, OverCm: &inches}, BodyStitches: 200, TolerancePercent: new(0.0)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -29,15 +29,15 @@ func TestYokePercentageSystem(t *testing.T) {
 		t.Errorf("%d rounds, %v cm", out.DepthRounds, out.DepthCm)
 	}
 	wantRounds, wantCounts := []int{35, 53, 70}, []int{201, 134, 80} // 1/2, 3/4 (52.5, half-way up) and the end of 70
-	for i, r := range out.DecreaseRounds {
+	for i, r := range out.Rounds {
 		if r.RoundNumber != wantRounds[i] || r.EndStitches != wantCounts[i] {
 			t.Errorf("decrease round %d: round %d to %d stitches", i+1, r.RoundNumber, r.EndStitches)
 		}
 	}
-	if got := out.DecreaseRounds[0].Instruction.Row.Text(); got != "[k2, k2tog] 67 times" {
+	if got := out.Rounds[0].Instruction.Row.Text(); got != "[k2, k2tog] 67 times" {
 		t.Errorf("first round %q", got)
 	}
-	if got := out.DecreaseRounds[1].Instruction.Row.Text(); got != "[k1, k2tog] 67 times" {
+	if got := out.Rounds[1].Instruction.Row.Text(); got != "[k1, k2tog] 67 times" {
 		t.Errorf("second round %q", got)
 	}
 	checkYoke(t, in, out)
@@ -49,12 +49,12 @@ func TestYokePercentageSystem(t *testing.T) {
 func TestYokePercentageSystemIsEasyAsItIs(t *testing.T) {
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200}
 	out, err := PlanCircularYoke(in)
-	if err != nil || len(out.DecreaseRounds) != 3 {
-		t.Fatalf("%+v, %v", out.DecreaseRounds, err)
+	if err != nil || len(out.Rounds) != 3 {
+		t.Fatalf("%+v, %v", out.Rounds, err)
 	}
 	checkYoke(t, in, out)
 	for i, want := range []int{201, 134, 80} {
-		if got := out.DecreaseRounds[i].EndStitches; got != want {
+		if got := out.Rounds[i].EndStitches; got != want {
 			t.Errorf("decrease round %d leaves %d, want %d", i+1, got, want)
 		}
 	}
@@ -69,13 +69,13 @@ func TestYokePercentageSystemIsEasyAsItIs(t *testing.T) {
 func TestYokeOwnThirds(t *testing.T) {
 	third := 1.0 / 3
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Schedule: ScheduleOwn,
-		Steps: []Step{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}, DeparturePercent: new(0.0)}
+		Steps: []Step{{1.0 / 2, third}, {3.0 / 4, third}, {1, third}}, TolerancePercent: new(0.0)}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
 	}
 	want := []int{179, 119, 79}
-	for i, r := range out.DecreaseRounds {
+	for i, r := range out.Rounds {
 		if r.EndStitches != want[i] {
 			t.Errorf("decrease round %d leaves %d, want %d", i+1, r.EndStitches, want[i])
 		}
@@ -87,7 +87,7 @@ func TestYokeOwnThirds(t *testing.T) {
 		t.Fatal(err)
 	}
 	want = []int{179, 120, 80}
-	for i, r := range out.DecreaseRounds {
+	for i, r := range out.Rounds {
 		if r.EndStitches != want[i] {
 			t.Errorf("to 80: decrease round %d leaves %d, want %d", i+1, r.EndStitches, want[i])
 		}
@@ -114,7 +114,7 @@ func TestYokeAtTheLimit(t *testing.T) {
 	sleeve, under, neck, rounds, steps := 8, 0, stitch.MaxStitches-MaxMixedChanges, MaxRounds, MaxSteps
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: stitch.MaxStitches - 16, SleeveStitches: &sleeve,
 		UnderarmStitches: &under, NeckStitches: &neck, DepthRounds: &rounds, Schedule: ScheduleCone,
-		DecreaseRoundCount: &steps, Spread: shaping.GapSpreadInterleaved}
+		DecreaseRounds: &steps, Spread: shaping.GapSpreadInterleaved}
 	out, err := PlanCircularYoke(in)
 	if err != nil {
 		t.Fatal(err)
@@ -126,7 +126,7 @@ func TestYokeAtTheLimit(t *testing.T) {
 	if words > 2_000_000 {
 		t.Errorf("directions of %d characters", words)
 	}
-	t.Logf("%d decrease rounds, directions of %d characters", len(out.DecreaseRounds), words)
+	t.Logf("%d decrease rounds, directions of %d characters", len(out.Rounds), words)
 }
 
 func FuzzPlanCircularYoke(f *testing.F) {

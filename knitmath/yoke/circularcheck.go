@@ -20,15 +20,15 @@ func vetCircular(c *fault.Checks, y *circular, in CircularInput) {
 	c.AtMostOne(in.NeckStitches != nil, in.NeckCm != nil, "neck_stitches", "neck_cm")
 	vetDepth(c, in.DepthCm, in.DepthRounds)
 	fault.Enum(c, "", "schedule", in.Schedule, ScheduleOwn)
-	c.OptionalCount("", "decrease_round_count", in.DecreaseRoundCount, 1, MaxSteps)
-	if in.DecreaseRoundCount != nil && in.Schedule != ScheduleCone {
-		c.Add("decrease_round_count", fault.ReasonContradictory, "belongs to the cone schedule only")
+	c.OptionalCount("", "decrease_rounds", in.DecreaseRounds, 1, MaxSteps)
+	if in.DecreaseRounds != nil && in.Schedule != ScheduleCone {
+		c.Add("decrease_rounds", fault.ReasonContradictory, "belongs to the cone schedule only")
 	}
 	vetSteps(c, in)
 	fault.Enum(c, "", "spread", in.Spread, shaping.GapSpreadLeastEffort)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	vetBands(c, in)
-	c.OptionalNumber("", "departure_percent", in.DeparturePercent, 0, MaxDeparturePercent)
+	c.OptionalNumber("", "tolerance_percent", in.TolerancePercent, 0, MaxDeparturePercent)
 	vetBackRaise(c, in.BackRaise)
 }
 
@@ -78,7 +78,7 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+
 			"; a yoke narrows, so the neck must have from "+strconv.Itoa(MinNeck)+" to "+strconv.Itoa(y.join-1), y.neckField)
 	}
-	y.percent = fault.Or(in.DeparturePercent, DefaultDeparturePercent)
+	y.percent = fault.Or(in.TolerancePercent, DefaultDeparturePercent)
 	if y.tolerance = fault.Or(in.NeckToleranceStitches, 0); in.NeckToleranceStitches == nil && in.NeckStitches == nil && y.percent > 0 {
 		y.tolerance = DefaultNeckTolerance
 	}

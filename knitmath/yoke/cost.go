@@ -42,7 +42,7 @@ const (
 // of two, up to MaxMixedChanges of them.
 func (in CircularInput) Cost() int {
 	stitches := in.priceStitches()
-	changes := cost.Clamp(fault.Or(in.DecreaseRoundCount, MaxSteps), 1, MaxSteps)
+	changes := cost.Clamp(fault.Or(in.DecreaseRounds, MaxSteps), 1, MaxSteps)
 	switch {
 	case in.Schedule == ScheduleOwn:
 		changes = cost.Clamp(len(in.Steps), 1, MaxSteps)
@@ -61,7 +61,7 @@ func (in CircularInput) Cost() int {
 		}
 		choices = times * min(cost.Product(changes, min(2*stitches, stitch.MaxStitches)), MaxBandChoices)
 	}
-	percent := min(max(fault.Or(in.DeparturePercent, DefaultDeparturePercent), 0), MaxDeparturePercent)
+	percent := min(max(fault.Or(in.TolerancePercent, DefaultDeparturePercent), 0), MaxDeparturePercent)
 	counts := min(2+cost.Ceil(float64(stitches)*percent/50, stitch.MaxStitches), countsFor(changes))
 	raised := 0
 	if r := in.BackRaise; r != nil {

@@ -30,7 +30,7 @@ func refuseBands(c *fault.Checks, y *circular, s scheme, in CircularInput, place
 	}
 	remedies := in.remedies(y)
 	if in.halved(y, s) {
-		remedies = append(remedies, "rounds that may take half of the stitches, which is a greatest_loss_percent of 50,")
+		remedies = append(remedies, "rounds that may take half of the stitches, which is a largest_loss_percent of 50,")
 	}
 	if len(details) == 0 {
 		c.Infeasible(fmt.Sprintf("no counts divide in every band and come down from %d to %d stitches with rounds that take at most "+

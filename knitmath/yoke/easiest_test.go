@@ -182,13 +182,13 @@ func FuzzEasiestYoke(f *testing.F) {
 	f.Add(200, 80, 60, 20.0, 50.0, int32(2), int32(3), []byte{})
 	f.Fuzz(func(t *testing.T, body, neck, rounds int, percent, loss float64, schedule, order int32, bands []byte) {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body % 600, DepthRounds: &rounds,
-			DeparturePercent: &percent, Schedule: Schedule(schedule), Spread: shaping.GapSpread(order)}
+			TolerancePercent: &percent, Schedule: Schedule(schedule), Spread: shaping.GapSpread(order)}
 		if neck > 0 {
 			in.NeckStitches = &neck
 		}
 		for b := range slices.Chunk(bands, 2) {
 			if len(b) == 2 {
-				in.Bands, in.GreatestLossPercent = append(in.Bands, Band{int(b[0]), int(b[1]), nil}), &loss
+				in.Bands, in.LargestLossPercent = append(in.Bands, Band{int(b[0]), int(b[1]), nil}), &loss
 			}
 		}
 		out, err := PlanCircularYoke(in)

@@ -20,7 +20,7 @@ func ExamplePlanCircularYoke() {
 		return
 	}
 	fmt.Println(plan.Summary())
-	for _, r := range plan.DecreaseRounds {
+	for _, r := range plan.Rounds {
 		fmt.Printf("Round %d: %s (%d stitches)\n", r.RoundNumber, r.Instruction.Row.Text(), r.EndStitches)
 	}
 	// Output:
@@ -56,7 +56,7 @@ func ExamplePlanRaglan() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(plan.Back.StartStitches, "to", plan.Back.EndStitches, "in", plan.Back.DecreaseRoundCount, "decrease rounds")
+	fmt.Println(plan.Back.StartStitches, "to", plan.Back.EndStitches, "in", plan.Back.DecreaseRounds, "decrease rounds")
 	for _, in := range plan.Instructions {
 		fmt.Printf("Round %d and %d more: %s\n", in.FirstRoundNumber, in.Times-1, in.Instruction.Row.Text())
 	}

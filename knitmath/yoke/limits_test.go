@@ -29,12 +29,12 @@ func TestYokeOfManyChanges(t *testing.T) {
 // below which one of 120 decrease rounds each becomes the band's, and all above.
 func TestYokeOfManyPlaces(t *testing.T) {
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 40, Rows: 60}, BodyStitches: 7_400, NeckStitches: new(6_000), DepthRounds: new(120),
-		Schedule: ScheduleCone, DecreaseRoundCount: new(120), Spread: shaping.GapSpreadGrouped}
+		Schedule: ScheduleCone, DecreaseRounds: new(120), Spread: shaping.GapSpreadGrouped}
 	in.Bands = slices.Repeat([]Band{{1, 1, nil}}, 2)
 	if _, err := PlanCircularYoke(in); err != nil {
 		t.Error(err)
 	}
-	in.DepthRounds, in.DecreaseRoundCount = new(130), new(130)
+	in.DepthRounds, in.DecreaseRounds = new(130), new(130)
 	_, err := PlanCircularYoke(in)
 	knittest.WantViolations(t, err, "bands INFEASIBLE", "schedule INFEASIBLE")
 }

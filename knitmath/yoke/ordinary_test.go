@@ -61,7 +61,7 @@ func TestRoundsOfOrdinaryYokesAreEasy(t *testing.T) {
 			if yokes++; yokes%knittest.Sweep(5, 20) == 0 {
 				checkYoke(t, in, out)
 			}
-			for _, r := range out.DecreaseRounds {
+			for _, r := range out.Rounds {
 				rounds++
 				switch {
 				case isEasy(r):
@@ -106,7 +106,7 @@ func TestBandsOfOrdinaryYokes(t *testing.T) {
 				if yokes%knittest.Sweep(5, 20) == 0 {
 					checkYoke(t, in, out)
 				}
-				if hasNotice(out, shaping.ManyItems, "departure_percent") {
+				if hasNotice(out, shaping.ManyItems, "tolerance_percent") {
 					many++
 				}
 				if !strange(out) {

@@ -10,7 +10,7 @@ import "example.com/knitmath/knitmath/outline"
 func (y *circular) outline(out Circular) *outline.Outline {
 	count := y.join
 	line := []outline.Corner{{Across: count, Up: 0}}
-	for _, r := range out.DecreaseRounds {
+	for _, r := range out.Rounds {
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber - 1})
 		count = r.EndStitches
 		line = outline.AppendCorner(line, outline.Corner{Across: count, Up: r.RoundNumber})

@@ -27,15 +27,15 @@ func TestYokeOutlineIsKnit(t *testing.T) {
 			outlinetest.CheckFrame(t, out.Outline)
 			line := out.Outline.Lines[0]
 			outlinetest.CheckCorners(t, line)
-			if len(line.Points) > 2*len(out.DecreaseRounds)+2 {
+			if len(line.Points) > 2*len(out.Rounds)+2 {
 				t.Errorf("%d points", len(line.Points))
 			}
 			m := knittest.CastOn(t, out.JoinStitches, true)
 			next := 0
 			for round := 0; round <= out.DepthRounds; round++ {
 				row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
-				if next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round {
-					row = out.DecreaseRounds[next].Instruction.Row
+				if next < len(out.Rounds) && out.Rounds[next].RoundNumber == round {
+					row = out.Rounds[next].Instruction.Row
 					next++
 				}
 				if round > 0 {
@@ -53,7 +53,7 @@ func TestYokeOutlineIsKnit(t *testing.T) {
 					x, y = append(x, p.X), append(y, p.Y)
 				}
 				cone := (out.JoinCm + out.NeckCm) / 2 * out.DepthCm
-				step := (out.JoinCm - out.NeckCm) / float64(len(out.DecreaseRounds)) * out.DepthCm
+				step := (out.JoinCm - out.NeckCm) / float64(len(out.Rounds)) * out.DepthCm
 				if got := integrate.Trapezoidal(y, x); got < cone || got > cone+step {
 					t.Errorf("body %d: area %v, cone %v", body, got, cone)
 				}
@@ -116,8 +116,8 @@ func checkRaisedLine(t *testing.T, in CircularInput, out Circular) {
 				rows = append(rows, r.Instruction.Row)
 			}
 			round++ // the two rounds that it takes
-		case next < len(out.DecreaseRounds) && out.DecreaseRounds[next].RoundNumber == round:
-			rows[0] = out.DecreaseRounds[next].Instruction.Row
+		case next < len(out.Rounds) && out.Rounds[next].RoundNumber == round:
+			rows[0] = out.Rounds[next].Instruction.Row
 			next++
 		}
 		for _, row := range rows {

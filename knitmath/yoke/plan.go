@@ -124,7 +124,7 @@ func (y *circular) answer(in CircularInput) Circular {
 		BodyStitches: y.body, SleeveStitches: y.sleeve, UnderarmStitches: y.underarm, JoinStitches: y.join, NeckStitches: y.neck,
 		DepthRounds: y.rounds, DepthCm: y.rw.SizeCm(y.rounds),
 		JoinCm: y.st.SizeCm(y.join), NeckCm: y.st.SizeCm(y.neck),
-		DecreaseRounds: y.written, Steepness: y.steepness(y.join-y.neck, y.rounds),
+		Rounds: y.written, Steepness: y.steepness(y.join-y.neck, y.rounds),
 		Bands: y.bands, BackRaise: y.raise, unit: in.DisplayUnit,
 	}
 	for _, r := range y.written {

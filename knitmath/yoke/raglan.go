@@ -21,14 +21,14 @@ const (
 	RaglanLineFromSleeves                           // the sleeves'
 )
 
-// ShapingRounds says which rounds of a raglan may decrease.
-type ShapingRounds int32
+// RoundChoice says which rounds of a raglan may decrease.
+type RoundChoice int32
 
 // The rounds.
 const (
-	ShapingRoundsUnspecified ShapingRounds = iota // any
-	ShapingRoundsAny                              // every round may
-	ShapingRoundsEverySecond                      // every second one, counted down from the last
+	RoundChoiceUnspecified RoundChoice = iota // any
+	RoundChoiceAny                            // every round may
+	RoundChoiceEverySecond                    // every second one, counted down from the last
 )
 
 // Ranges of a raglan.
@@ -63,17 +63,17 @@ type RaglanInput struct {
 	SleeveTopStitches *int
 	DepthCm           *float64
 	DepthRounds       *int
-	ShapingRounds     ShapingRounds
+	RoundChoice       RoundChoice
 	DisplayUnit       measure.DisplayUnit
 	WithOutline       bool
-	ExcessStitches    *float64
+	ToleranceStitches *float64
 }
 
 // A RaglanPart is the back, the front or a sleeve, between two lines.
 type RaglanPart struct {
 	StartStitches            int
 	EndStitches              int
-	DecreaseRoundCount       int
+	DecreaseRounds           int
 	EdgeLostCm               float64
 	EdgeAngleDegrees         float64
 	FirstDecreaseRoundNumber int
@@ -144,7 +144,7 @@ type Raglan struct {
 //
 // Each edge is to follow a straight line from the join to the neck. The plan is the one
 // of least effort ([schedule.Nest.Easiest]) that departs from the lines by no more
-// than ExcessStitches at each edge beyond what the nearest choice of rounds does. If
+// than ToleranceStitches at each edge beyond what the nearest choice of rounds does. If
 // that is nil, it is the one within an eighth of what an edge loses (ShortEdge) or within
 // MostDeparture of the lines, or if there is none as far beyond the nearest. Where there is none either the nearest rounds are the plan,
 // and a notice says so.

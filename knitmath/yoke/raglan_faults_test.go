@@ -28,8 +28,8 @@ func TestRaglanRefusals(t *testing.T) {
 				"depth_cm NOT_FINITE"}},
 		"depth twice": {RaglanInput{Gauge: standard, BodyStitches: 200, DepthCm: &depth, DepthRounds: p(60)},
 			[]string{"depth_cm CONTRADICTORY", "depth_rounds CONTRADICTORY"}},
-		"enums": {RaglanInput{Gauge: standard, BodyStitches: 200, LineFrom: 4, ShapingRounds: 3, DisplayUnit: 3},
-			[]string{"line_from UNKNOWN_VALUE", "shaping_rounds UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		"enums": {RaglanInput{Gauge: standard, BodyStitches: 200, LineFrom: 4, RoundChoice: 3, DisplayUnit: 3},
+			[]string{"line_from UNKNOWN_VALUE", "round_choice UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		"underarms": {RaglanInput{Gauge: standard, BodyStitches: 40, SleeveStitches: p(10), UnderarmStitches: p(10)},
 			[]string{"body_stitches INFEASIBLE", "sleeve_stitches INFEASIBLE", "underarm_stitches INFEASIBLE"}},
 		"wide lines": {RaglanInput{Gauge: standard, BodyStitches: 40, LineStitches: p(20)},
@@ -59,7 +59,7 @@ func TestRaglanRefusals(t *testing.T) {
 func TestRaglanRemedies(t *testing.T) {
 	p := func(n int) *int { return &n }
 	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: p(23),
-		ShapingRounds: ShapingRoundsEverySecond}
+		RoundChoice: RoundChoiceEverySecond}
 	_, err := PlanRaglan(in)
 	if err == nil || !strings.Contains(err.Error(), "24 decrease rounds take 48 rounds") ||
 		strings.Contains(err.Error(), "any round would fit") {
@@ -70,11 +70,11 @@ func TestRaglanRemedies(t *testing.T) {
 	if err == nil || !strings.Contains(err.Error(), "any round would fit") || !strings.Contains(err.Error(), "with these it goes to 24") {
 		t.Errorf("%v", err) // sleeve: 48 - 2*12
 	}
-	in.ShapingRounds = ShapingRoundsAny
+	in.RoundChoice = RoundChoiceAny
 	if _, err = PlanRaglan(in); err != nil {
 		t.Error(err)
 	}
-	in.ShapingRounds, in.DepthRounds = ShapingRoundsEverySecond, p(48)
+	in.RoundChoice, in.DepthRounds = RoundChoiceEverySecond, p(48)
 	if _, err = PlanRaglan(in); err != nil {
 		t.Error(err)
 	}

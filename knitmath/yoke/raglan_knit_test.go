@@ -176,11 +176,11 @@ func (c raglanCheck) note(part string, before, after int, decreases bool, round 
 func (c raglanCheck) checkPart(in RaglanInput, part string, p RaglanPart, end int) float64 {
 	c.t.Helper()
 	rounds := c.decreases[part]
-	if p.EndStitches != end || len(rounds) != p.DecreaseRoundCount || p.StartStitches-2*len(rounds) != end {
+	if p.EndStitches != end || len(rounds) != p.DecreaseRounds || p.StartStitches-2*len(rounds) != end {
 		c.t.Fatalf("%s %+v: decreases in %v, ends on %d", part, p, rounds, end)
 	}
 	for _, r := range rounds {
-		if in.ShapingRounds == ShapingRoundsEverySecond && (c.out.DepthRounds-r)%2 != 0 {
+		if in.RoundChoice == RoundChoiceEverySecond && (c.out.DepthRounds-r)%2 != 0 {
 			c.t.Fatalf("%s: decreases in %v", part, rounds)
 		}
 	}
@@ -201,10 +201,10 @@ func TestRaglanIsKnit(t *testing.T) {
 	for body := 16; body <= 200; body += knittest.Sweep(13, 67) {
 		for line := 0; line <= 5; line += knittest.Sweep(1, 2) {
 			for from := RaglanLineFromBoth; from <= RaglanLineFromSleeves; from++ {
-				for spacing := ShapingRoundsAny; spacing <= ShapingRoundsEverySecond; spacing++ {
+				for spacing := RoundChoiceAny; spacing <= RoundChoiceEverySecond; spacing++ {
 					for _, more := range []int{0, 1, 2, 5} { // rounds over a third of the body; then front lower, sleeve wider
 						rounds := body/3 + more
-						in := RaglanInput{Gauge: standard, BodyStitches: body, LineStitches: &line, LineFrom: from, ShapingRounds: spacing,
+						in := RaglanInput{Gauge: standard, BodyStitches: body, LineStitches: &line, LineFrom: from, RoundChoice: spacing,
 							DepthRounds: &rounds}
 						out, err := PlanRaglan(in)
 						if err != nil {

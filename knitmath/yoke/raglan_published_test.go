@@ -30,12 +30,12 @@ func TestPublishedRaglans(t *testing.T) {
 	depth := 2 * expected["decrease rounds"]
 	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: asked["body"],
 		SleeveStitches: new(asked["sleeve"]), UnderarmStitches: new(asked["underarm"]), LineFrom: RaglanLineFromBody,
-		DepthRounds: &depth, FrontNeckStitches: new(30), BackNeckStitches: new(30), ShapingRounds: ShapingRoundsEverySecond})
+		DepthRounds: &depth, FrontNeckStitches: new(30), BackNeckStitches: new(30), RoundChoice: RoundChoiceEverySecond})
 	if err != nil {
 		t.Fatal(err)
 	}
 	got := map[string]int{"join": out.JoinStitches, "sleeve": out.Sleeve.StartStitches, "front": out.Front.StartStitches + 2*out.LineStitches,
-		"decrease rounds": out.Sleeve.DecreaseRoundCount, "rounds": out.DepthRounds, "left": out.NeckStitches}
+		"decrease rounds": out.Sleeve.DecreaseRounds, "rounds": out.DepthRounds, "left": out.NeckStitches}
 	for what, want := range expected {
 		if got[what] != want {
 			t.Errorf("%s: %d, published %d", what, got[what], want)

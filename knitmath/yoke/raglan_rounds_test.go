@@ -55,7 +55,8 @@ func (c raglanCheck) checkRounds(in RaglanInput) {
 	}
 	knittest.Near(c.t, "departure", c.out.GreatestDepartureStitches, departure, 1e-9)
 	if least := c.out.LeastDepartureStitches; least > departure+1e-9 ||
-		in.ExcessStitches == nil && departure > max(2, least+2)+1e-9 || in.ExcessStitches != nil && departure > least+*in.ExcessStitches+1e-9 {
+		in.ToleranceStitches == nil && departure > max(2, least+2)+1e-9 ||
+		in.ToleranceStitches != nil && departure > least+*in.ToleranceStitches+1e-9 {
 		c.t.Fatalf("departs by %v, and could by %v", departure, least)
 	}
 	c.checkTold()
@@ -187,7 +188,7 @@ func realisticRaglans(second bool, do func(low int, in RaglanInput)) {
 						in.DepthCm = new(11 + float64(chest)/10)
 					}
 					if second {
-						in.ShapingRounds = ShapingRoundsEverySecond
+						in.RoundChoice = RoundChoiceEverySecond
 					}
 					do(0, in)
 					plain, err := PlanRaglan(in)
@@ -258,7 +259,7 @@ func TestRaglanWithoutAnEasyPlan(t *testing.T) {
 		if out.GreatestDepartureStitches != out.LeastDepartureStitches {
 			t.Fatalf("departs by %v, not by the least %v", out.GreatestDepartureStitches, out.LeastDepartureStitches)
 		}
-		m := regexp.MustCompile(`an excess of ([\d.]+) stitch(?:es)? at each edge allows one$`).
+		m := regexp.MustCompile(`a tolerance of ([\d.]+) stitch(?:es)? at each edge allows one$`).
 			FindStringSubmatch(out.Notices[len(out.Notices)-1].Description)
 		if m == nil {
 			return
@@ -268,9 +269,9 @@ func TestRaglanWithoutAnEasyPlan(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		in.ExcessStitches = &excess
+		in.ToleranceStitches = &excess
 		if out, err = PlanRaglan(in); err != nil || slices.Contains(noticeReasons(out), "MANY_RUNS") {
-			t.Errorf("%+v: an excess of %v allows no easy plan, %v", in, excess, err)
+			t.Errorf("%+v: a tolerance of %v allows no easy plan, %v", in, excess, err)
 		}
 		checkRaglan(t, in, out)
 	})
@@ -285,7 +286,7 @@ func TestRaglanExcess(t *testing.T) {
 	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200}
 	efforts := map[int]bool{}
 	for _, excess := range []float64{3, 1.5, 1, 0.5, 0.25, 0} {
-		in.ExcessStitches = &excess
+		in.ToleranceStitches = &excess
 		out, err := PlanRaglan(in)
 		if err != nil {
 			t.Fatal(err)

@@ -20,7 +20,7 @@ import (
 func TestRaglanOfTheDigest(t *testing.T) {
 	rounds, neck := 50, 30
 	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, LineFrom: RaglanLineFromBody,
-		DepthRounds: &rounds, FrontNeckStitches: &neck, BackNeckStitches: &neck, ShapingRounds: ShapingRoundsEverySecond}
+		DepthRounds: &rounds, FrontNeckStitches: &neck, BackNeckStitches: &neck, RoundChoice: RoundChoiceEverySecond}
 	out, err := PlanRaglan(in)
 	if err != nil {
 		t.Fatal(err)
@@ -39,7 +39,7 @@ func TestRaglanOfTheDigest(t *testing.T) {
 	rounds = 49
 	_, err = PlanRaglan(in)
 	knittest.WantViolations(t, err, "front_neck_stitches INFEASIBLE", "back_neck_stitches INFEASIBLE", "sleeve_top_stitches INFEASIBLE",
-		"depth_rounds INFEASIBLE", "shaping_rounds INFEASIBLE")
+		"depth_rounds INFEASIBLE", "round_choice INFEASIBLE")
 }
 
 // Worked by hand. Body 60, sleeves 20, underarms 4: 60 + 40 - 16 = 84 joined;
@@ -177,7 +177,7 @@ func FuzzPlanRaglan(f *testing.F) {
 		body, rounds = body%400, rounds%200
 		in := RaglanInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, BodyStitches: body, SleeveStitches: &sleeve,
 			UnderarmStitches: &underarm, LineStitches: &line, LineFrom: RaglanLineFrom(from), DepthRounds: &rounds,
-			ShapingRounds: ShapingRounds(spacing)}
+			RoundChoice: RoundChoice(spacing)}
 		out, err := PlanRaglan(in)
 		if err == nil {
 			knittest.CheckFinite(t, out)
@@ -187,7 +187,7 @@ func FuzzPlanRaglan(f *testing.F) {
 		}
 		in.FrontNeckStitches, in.BackNeckStitches, in.SleeveTopStitches = &front, &back, &top
 		if excess := float64(top) / 8; body%2 == 0 {
-			in.ExcessStitches = &excess
+			in.ToleranceStitches = &excess
 		}
 		if out, err = PlanRaglan(in); err != nil {
 			knittest.CheckInputError(t, err)

@@ -100,7 +100,7 @@ func TestRaglanNecksInWords(t *testing.T) {
 // half of which they cut into groups of 22, 22 and 23.
 func TestRaiseInWords(t *testing.T) {
 	out, err := PlanCircularYoke(CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200,
-		DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4)}})
+		TolerancePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: new(4)}})
 	if err != nil {
 		t.Fatal(err)
 	}

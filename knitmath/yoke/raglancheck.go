@@ -14,7 +14,7 @@ import (
 
 // vetRaglan checks each field for itself and what excludes what.
 func vetRaglan(c *fault.Checks, r *raglan, in RaglanInput) {
-	r.line, r.everySecond = fault.Or(in.LineStitches, DefaultLine), in.ShapingRounds == ShapingRoundsEverySecond
+	r.line, r.everySecond = fault.Or(in.LineStitches, DefaultLine), in.RoundChoice == RoundChoiceEverySecond
 	r.st, r.rw = gauge.Vet(c, "gauge", in.Gauge)
 	vetJoined(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches)
 	c.OptionalCount("", "line_stitches", in.LineStitches, 0, MaxLine)
@@ -23,10 +23,10 @@ func vetRaglan(c *fault.Checks, r *raglan, in RaglanInput) {
 	c.OptionalCount("", "back_neck_stitches", in.BackNeckStitches, MinRaglanNeck, stitch.MaxStitches)
 	c.OptionalCount("", "sleeve_top_stitches", in.SleeveTopStitches, 0, stitch.MaxStitches)
 	vetDepth(c, in.DepthCm, in.DepthRounds)
-	fault.Enum(c, "", "shaping_rounds", in.ShapingRounds, ShapingRoundsEverySecond)
+	fault.Enum(c, "", "round_choice", in.RoundChoice, RoundChoiceEverySecond)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	c.OptionalNumber("", "excess_stitches", in.ExcessStitches, 0, shaping.MaxExcess)
-	r.excess = in.ExcessStitches
+	c.OptionalNumber("", "tolerance_stitches", in.ToleranceStitches, 0, shaping.MaxTolerance)
+	r.excess = in.ToleranceStitches
 }
 
 // settleParts divides the stitches joined into parts and lines, and settles the
@@ -144,7 +144,7 @@ func vetRounds(c *fault.Checks, r *raglan, _ RaglanInput) {
 	}
 	c.Infeasible(detail+"; the depth has "+strconv.Itoa(r.rounds), r.depthField)
 	if r.everySecond {
-		c.Infeasible(detail, "shaping_rounds")
+		c.Infeasible(detail, "round_choice")
 	}
 }
 

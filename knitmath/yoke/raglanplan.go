@@ -48,7 +48,7 @@ func (r raglan) part(d decreaseRounds, i int) RaglanPart {
 	}
 	lost := r.st.SizeCm(p.decreases())
 	return RaglanPart{
-		StartStitches: p.start, EndStitches: p.end, DecreaseRoundCount: p.decreases(), EdgeLostCm: lost,
+		StartStitches: p.start, EndStitches: p.end, DecreaseRounds: p.decreases(), EdgeLostCm: lost,
 		EdgeAngleDegrees:         math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
 		FirstDecreaseRoundNumber: first, Intervals: schedule.Runs(rounds),
 	}

@@ -84,7 +84,7 @@ func (r raglan) stitchParts(stitches float64) int {
 // wideningSteps is how often an easy plan is looked for further off, a stitch each time.
 const wideningSteps = 3
 
-// wanting is how much excess would do, up to a hundredth; nil if that is far.
+// wanting is what tolerance would do, up to a hundredth; nil if that is far.
 func (r raglan) wanting(nest schedule.Nest, least int) *float64 {
 	allowed := r.allowed(nest, least)
 	for step := range wideningSteps {
@@ -119,12 +119,12 @@ func (d decreaseRounds) of(part int) []int {
 // stitches is a departure in stitches at an edge.
 func (d decreaseRounds) stitches(departure int) float64 { return float64(departure) / float64(d.rows) }
 
-// manyRunsNotice says that no plan is easy, and how much more excess would make one so.
+// manyRunsNotice says that no plan is easy, and what tolerance would make one so.
 func (d decreaseRounds) manyRunsNotice() report.Notice {
 	text := "no plan in which each part decreases at one run of intervals or two lies that near to the straight lines; " +
 		"the nearest rounds are given"
 	if d.wanting != nil {
-		text += "; an excess of " + report.AmountOf(measure.Decimal(*d.wanting, 2), "stitches") + " at each edge allows one"
+		text += "; a tolerance of " + report.AmountOf(measure.Decimal(*d.wanting, 2), "stitches") + " at each edge allows one"
 	}
-	return report.Notice{Reason: ManyRuns, Field: "excess_stitches", Description: text}
+	return report.Notice{Reason: ManyRuns, Field: "tolerance_stitches", Description: text}
 }

@@ -149,8 +149,8 @@ func (o Raglan) Summary() string {
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines +
 		" and decrease to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
 		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
-		report.Times(o.Back.DecreaseRoundCount) + ", the front " + report.Times(o.Front.DecreaseRoundCount) + ", each sleeve " +
-		report.Times(o.Sleeve.DecreaseRoundCount) + ", two stitches each time, and no edge is more than " +
+		report.Times(o.Back.DecreaseRounds) + ", the front " + report.Times(o.Front.DecreaseRounds) + ", each sleeve " +
+		report.Times(o.Sleeve.DecreaseRounds) + ", two stitches each time, and no edge is more than " +
 		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from a straight line."
 }
 

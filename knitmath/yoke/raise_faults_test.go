@@ -15,12 +15,12 @@ func TestBackRaiseRefusals(t *testing.T) {
 	before, after := RaisePlaceBeforeBands, RaisePlaceAfterBands
 	base := func(raise BackRaise, bands ...Band) CircularInput {
 		return CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, DepthRounds: new(60), Bands: bands,
-			BackRaise: &raise, DeparturePercent: new(0.0)}
+			BackRaise: &raise, TolerancePercent: new(0.0)}
 	}
 	shallow := base(BackRaise{Place: before})
 	shallow.DepthRounds = new(4)
 	cone := base(BackRaise{Place: after})
-	cone.Schedule, cone.DecreaseRoundCount = ScheduleCone, new(60)
+	cone.Schedule, cone.DecreaseRounds = ScheduleCone, new(60)
 	loops := base(BackRaise{Place: before, TurnMethod: shortrow.TurnMethodYarnOver})
 	loops.BodyStitches, loops.SleeveStitches, loops.UnderarmStitches, loops.NeckStitches = 5000, new(2500), new(0), new(4000)
 	for name, c := range map[string]struct {

@@ -74,7 +74,7 @@ func TestBackRaisePlace(t *testing.T) {
 		{RaisePlaceAfterBands, []Band{{10, 4, new(4)}, {46, 1, nil}}, 68, 107, 66},
 	} {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 200, Bands: c.bands,
-			DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: c.place}}
+			TolerancePercent: new(0.0), BackRaise: &BackRaise{Place: c.place}}
 		out, err := PlanCircularYoke(in)
 		if err != nil {
 			t.Errorf("%+v: %v", c, err)
@@ -100,8 +100,8 @@ func TestBackRaiseAboveTheAdjustingRound(t *testing.T) {
 			t.Fatal(err)
 		}
 		checkYoke(t, in, out)
-		if got := out.BackRaise.FirstRoundNumber; got != want || out.DecreaseRounds[0].Adjusts != (want == 2) {
-			t.Errorf("%d rounds deep: raised on round %d, want %d; %+v", rounds, got, want, out.DecreaseRounds[0])
+		if got := out.BackRaise.FirstRoundNumber; got != want || out.Rounds[0].Adjusts != (want == 2) {
+			t.Errorf("%d rounds deep: raised on round %d, want %d; %+v", rounds, got, want, out.Rounds[0])
 		}
 	}
 }
@@ -114,7 +114,7 @@ func TestBackRaiseRounds(t *testing.T) {
 		want     int
 	}{{5, measure.RoundingUnspecified, 6}, {5, measure.RoundingUp, 6}, {5, measure.RoundingDown, 4}, {6, measure.RoundingDown, 6}} {
 		in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
-			DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
+			TolerancePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceBeforeBands, RiseRows: &c.rise, Rounding: c.rounding}}
 		out, err := PlanCircularYoke(in)
 		if err != nil || out.BackRaise.RiseRows != c.want || (len(out.Notices) == 1) != (c.rise != c.want) {
 			t.Errorf("%+v: %+v, %v, %v", c, out.BackRaise, out.Notices, err)
@@ -122,7 +122,7 @@ func TestBackRaiseRounds(t *testing.T) {
 	}
 	cm := 2.0 // 6 rows at 30 to 10 cm
 	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200,
-		DeparturePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
+		TolerancePercent: new(0.0), BackRaise: &BackRaise{Place: RaisePlaceAfterBands, RiseCm: &cm}}
 	out, err := PlanCircularYoke(in)
 	if err != nil || out.BackRaise.RiseRows != 6 || math.Abs(out.BackRaise.RiseCm-2) > 1e-12 || len(out.Notices) != 0 {
 		t.Errorf("%+v, %v", out.BackRaise, err)

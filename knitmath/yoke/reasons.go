@@ -22,7 +22,7 @@ const (
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
 	// ManyRuns: the decreases of a raglan's parts are no one or two runs of intervals each,
 	// since every plan in which they are would depart too far from the straight lines.
-	// Field is "excess_stitches".
+	// Field is "tolerance_stitches".
 	ManyRuns report.Reason = "MANY_RUNS"
 	// DepthUnlikeBodies: the yoke is less than 0.30 of the body's flat width deep, or more
 	// than 0.65. Field is that of the depth.

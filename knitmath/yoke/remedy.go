@@ -100,7 +100,7 @@ func settleEasyBands(c *fault.Checks, y *circular, in CircularInput) {
 // halved reports whether rounds that take half would come down to the neck. It asks
 // for counts alone: whatever departs least is planned.
 func (in CircularInput) halved(y *circular, s scheme) bool {
-	if y.placeCount > mostRemedied || in.GreatestLossPercent != nil && *in.GreatestLossPercent == MaxGreatestLoss {
+	if y.placeCount > mostRemedied || in.LargestLossPercent != nil && *in.LargestLossPercent == MaxGreatestLoss {
 		return false
 	}
 	places := y.bandPlaces(s, in, half, half)

@@ -106,9 +106,9 @@ func askRemedies(t *testing.T, in CircularInput, field, text string, offered map
 		}
 		ask("tolerance", false, other)
 	}
-	if strings.Contains(text, "a greatest_loss_percent of 50") {
+	if strings.Contains(text, "a largest_loss_percent of 50") {
 		other := in
-		other.GreatestLossPercent = new(50.0)
+		other.LargestLossPercent = new(50.0)
 		ask("loss", false, other)
 	}
 }

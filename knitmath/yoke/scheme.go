@@ -46,7 +46,7 @@ type schemeStep struct {
 // scheme scales the schedule asked for.
 func (y *circular) scheme(in CircularInput) scheme {
 	if in.Schedule == ScheduleCone {
-		return y.coneScheme(in.DecreaseRoundCount)
+		return y.coneScheme(in.DecreaseRounds)
 	}
 	steps := in.Steps
 	if in.Schedule != ScheduleOwn {

@@ -33,16 +33,16 @@ const (
 
 // lossShares is what a round may take, first what is tried first.
 func lossShares(in CircularInput) []share {
-	if in.GreatestLossPercent != nil {
-		return []share{{measure.ToMillionths(*in.GreatestLossPercent / 100), 1e6}}
+	if in.LargestLossPercent != nil {
+		return []share{{measure.ToMillionths(*in.LargestLossPercent / 100), 1e6}}
 	}
 	return []share{third, twoFifths}
 }
 
 // vetLoss checks what a round may take.
 func vetLoss(c *fault.Checks, in CircularInput) {
-	c.OptionalNumber("", "greatest_loss_percent", in.GreatestLossPercent, MinGreatestLoss, MaxGreatestLoss)
-	if in.GreatestLossPercent != nil && len(in.Bands) == 0 {
-		c.Add("greatest_loss_percent", fault.ReasonContradictory, "belongs to bands; without them the schedule says what a round takes")
+	c.OptionalNumber("", "largest_loss_percent", in.LargestLossPercent, MinGreatestLoss, MaxGreatestLoss)
+	if in.LargestLossPercent != nil && len(in.Bands) == 0 {
+		c.Add("largest_loss_percent", fault.ReasonContradictory, "belongs to bands; without them the schedule says what a round takes")
 	}
 }

@@ -69,7 +69,7 @@ type task struct {
 // work lists what is not worked even, from the join up.
 func (o Circular) work() []task {
 	var list []task
-	for _, r := range o.DecreaseRounds {
+	for _, r := range o.Rounds {
 		adjusting := ""
 		if r.Adjusts {
 			adjusting = ", to adjust the count"
@@ -107,8 +107,8 @@ func roundRange(from, to int) string {
 
 // Summary says the answer in words.
 func (o Circular) Summary() string {
-	adjusting, changes := "", len(o.DecreaseRounds)
-	if changes > 0 && o.DecreaseRounds[0].Adjusts {
+	adjusting, changes := "", len(o.Rounds)
+	if changes > 0 && o.Rounds[0].Adjusts {
 		adjusting, changes = ", the count being adjusted first", changes-1
 	}
 	rounds := report.CountOf(changes, "decrease rounds")

@@ -80,7 +80,7 @@ func buttonholesIn(req *knitmathv1.PlanButtonholesRequest) edge.ButtonholesInput
 		AfterLastCm:   req.AfterLastCm,
 		Gauge:         gaugeIn(req.Gauge),
 		HoleRowNumber: optional(req.HoleRowNumber, countIn),
-		BindOffRows:   shaping.ShapingRows(req.BindOffRows),
+		RowChoice:     shaping.RowChoice(req.RowChoice),
 		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
 	}

@@ -16,11 +16,11 @@ func gradedTaperIn(req *knitmathv1.PlanGradedTaperRequest) shaping.GradedTaperIn
 		Edges:              shaping.ShapedEdges(req.Edges),
 		EdgeChangeStitches: optional(req.EdgeChangeStitches, countIn),
 		EdgeStitches:       optional(req.EdgeStitches, countIn),
-		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
+		RowChoice:          shaping.RowChoice(req.RowChoice),
 		FirstSide:          stitch.Side(req.FirstSide),
 		EvenBeforeRows:     optional(req.EvenBeforeRows, countIn),
 		EvenAfterRows:      optional(req.EvenAfterRows, countIn),
-		ExcessStitches:     req.ExcessStitches,
+		ToleranceStitches:  req.ToleranceStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 	}
 }
@@ -62,7 +62,7 @@ func sizedTaperOut(s shaping.SizedTaper) *knitmathv1.SizedTaper {
 		Name:                      s.Name,
 		StartStitches:             countOut(s.StartStitches),
 		EndStitches:               countOut(s.EndStitches),
-		ShapingRowCount:           countOut(s.ShapingRowCount),
+		ShapingRows:               countOut(s.ShapingRows),
 		HeightRows:                countOut(s.HeightRows),
 		FirstShapingRowNumber:     countOut(s.FirstShapingRowNumber),
 		Intervals:                 each(s.Intervals, intervalOut),

@@ -39,14 +39,14 @@ func (shapingService) PlanShapedSide(
 
 func spacingIn(req *knitmathv1.PlanEvenSpacingRequest) shaping.EvenSpacingInput {
 	return shaping.EvenSpacingInput{
-		StartStitches:  countIn(req.StartStitches),
-		EndStitches:    countIn(req.EndStitches),
-		Operation:      operationIn(req.Operation),
-		Construction:   stitch.Construction(req.Construction),
-		EdgeStitches:   optional(req.EdgeStitches, countIn),
-		Spread:         shaping.GapSpread(req.Spread),
-		ExcessStitches: req.ExcessStitches,
-		WithOutline:    req.WithOutline,
+		StartStitches:     countIn(req.StartStitches),
+		EndStitches:       countIn(req.EndStitches),
+		Operation:         operationIn(req.Operation),
+		Construction:      stitch.Construction(req.Construction),
+		EdgeStitches:      optional(req.EdgeStitches, countIn),
+		Spread:            shaping.GapSpread(req.Spread),
+		ToleranceStitches: req.ToleranceStitches,
+		WithOutline:       req.WithOutline,
 	}
 }
 
@@ -85,12 +85,12 @@ func taperIn(req *knitmathv1.PlanTaperRequest) shaping.TaperInput {
 		Edges:              shaping.ShapedEdges(req.Edges),
 		EdgeChangeStitches: optional(req.EdgeChangeStitches, countIn),
 		EdgeStitches:       optional(req.EdgeStitches, countIn),
-		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
+		RowChoice:          shaping.RowChoice(req.RowChoice),
 		FirstSide:          stitch.Side(req.FirstSide),
 		EvenBeforeRows:     optional(req.EvenBeforeRows, countIn),
 		EvenAfterRows:      optional(req.EvenAfterRows, countIn),
 		Spread:             shaping.IntervalSpread(req.Spread),
-		ExcessStitches:     req.ExcessStitches,
+		ToleranceStitches:  req.ToleranceStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:        req.WithOutline,
 	}
@@ -98,13 +98,13 @@ func taperIn(req *knitmathv1.PlanTaperRequest) shaping.TaperInput {
 
 func taperOut(out shaping.Taper) *knitmathv1.PlanTaperResponse {
 	return &knitmathv1.PlanTaperResponse{
-		ShapingRowCount:           countOut(out.ShapingRowCount),
+		ShapingRows:               countOut(out.ShapingRows),
 		RowChangeStitches:         countOut(out.RowChangeStitches),
 		HeightRows:                countOut(out.HeightRows),
 		FirstShapingRowNumber:     countOut(out.FirstShapingRowNumber),
 		Intervals:                 each(out.Intervals, intervalOut),
 		EvenAfterRows:             countOut(out.EvenAfterRows),
-		ShapingRows:               each(out.ShapingRows, shapingRowOut),
+		Rows:                      each(out.Rows, shapingRowOut),
 		RightSideRow:              message(out.RightSideRow, instructionOut),
 		WrongSideRow:              message(out.WrongSideRow, instructionOut),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
@@ -142,10 +142,10 @@ func shapedSideIn(req *knitmathv1.PlanShapedSideRequest) shaping.ShapedSideInput
 		Edges:              shaping.ShapedEdges(req.Edges),
 		EdgeChangeStitches: optional(req.EdgeChangeStitches, countIn),
 		EdgeStitches:       optional(req.EdgeStitches, countIn),
-		ShapingRows:        shaping.ShapingRows(req.ShapingRows),
+		RowChoice:          shaping.RowChoice(req.RowChoice),
 		FirstSide:          stitch.Side(req.FirstSide),
 		Spread:             shaping.IntervalSpread(req.Spread),
-		ExcessStitches:     req.ExcessStitches,
+		ToleranceStitches:  req.ToleranceStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:        req.WithOutline,
 	}
@@ -167,7 +167,7 @@ func shapedSideOut(out shaping.ShapedSide) *knitmathv1.PlanShapedSideResponse {
 	return &knitmathv1.PlanShapedSideResponse{
 		HeightRows:                countOut(out.HeightRows),
 		Stretches:                 each(out.Stretches, sideStretchOut),
-		ShapingRows:               each(out.ShapingRows, shapingRowOut),
+		Rows:                      each(out.Rows, shapingRowOut),
 		NarrowestStitches:         countOut(out.NarrowestStitches),
 		WidestStitches:            countOut(out.WidestStitches),
 		GreatestDepartureStitches: out.GreatestDepartureStitches,
@@ -188,7 +188,7 @@ func sideStretchOut(s shaping.SideStretch) *knitmathv1.SideStretch {
 		LastRowNumber:     countOut(s.LastRowNumber),
 		StartStitches:     countOut(s.StartStitches),
 		EndStitches:       countOut(s.EndStitches),
-		ShapingRowCount:   countOut(s.ShapingRowCount),
+		ShapingRows:       countOut(s.ShapingRows),
 		RowChangeStitches: countOut(s.RowChangeStitches),
 		Intervals:         each(s.Intervals, intervalOut),
 		RightSideRow:      message(s.RightSideRow, instructionOut),

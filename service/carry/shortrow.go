@@ -33,7 +33,7 @@ func wedgeIn(req *knitmathv1.PlanWedgeRequest) shortrow.WedgeInput {
 		ProfileRows:      req.ProfileRows,
 		ProfileCm:        req.ProfileCm,
 		WithOutline:      req.WithOutline,
-		ExcessRows:       req.ExcessRows,
+		ToleranceRows:    req.ToleranceRows,
 	}
 }
 

@@ -31,7 +31,7 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
 		DepthCm:               req.DepthCm,
 		DepthRounds:           optional(req.DepthRounds, countIn),
 		Schedule:              yoke.Schedule(req.Schedule),
-		DecreaseRoundCount:    optional(req.DecreaseRoundCount, countIn),
+		DecreaseRounds:        optional(req.DecreaseRounds, countIn),
 		Steps:                 each(req.Steps, yokeStepIn),
 		Spread:                shaping.GapSpread(req.Spread),
 		DisplayUnit:           measure.DisplayUnit(req.DisplayUnit),
@@ -39,8 +39,8 @@ func yokeIn(req *knitmathv1.PlanCircularYokeRequest) yoke.CircularInput {
 		Bands:                 each(req.Bands, yokeBandIn),
 		NeckToleranceStitches: optional(req.NeckToleranceStitches, countIn),
 		BackRaise:             backRaiseIn(req.BackRaise),
-		DeparturePercent:      req.DeparturePercent,
-		GreatestLossPercent:   req.GreatestLossPercent,
+		TolerancePercent:      req.TolerancePercent,
+		LargestLossPercent:    req.LargestLossPercent,
 	}
 }
 
@@ -67,7 +67,7 @@ func yokeOut(out yoke.Circular) *knitmathv1.PlanCircularYokeResponse {
 		DepthCm:          out.DepthCm,
 		JoinCm:           out.JoinCm,
 		NeckCm:           out.NeckCm,
-		DecreaseRounds:   each(out.DecreaseRounds, yokeRoundOut),
+		Rounds:           each(out.Rounds, yokeRoundOut),
 		Steepness:        out.Steepness,
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
@@ -157,10 +157,10 @@ func raglanIn(req *knitmathv1.PlanRaglanRequest) yoke.RaglanInput {
 		SleeveTopStitches: optional(req.SleeveTopStitches, countIn),
 		DepthCm:           req.DepthCm,
 		DepthRounds:       optional(req.DepthRounds, countIn),
-		ShapingRounds:     yoke.ShapingRounds(req.ShapingRounds),
+		RoundChoice:       yoke.RoundChoice(req.RoundChoice),
 		DisplayUnit:       measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:       req.WithOutline,
-		ExcessStitches:    req.ExcessStitches,
+		ToleranceStitches: req.ToleranceStitches,
 	}
 }
 
@@ -196,11 +196,11 @@ func raglanOut(out yoke.Raglan) *knitmathv1.PlanRaglanResponse {
 
 func raglanPartOut(p yoke.RaglanPart) *knitmathv1.RaglanPart {
 	return &knitmathv1.RaglanPart{
-		StartStitches:      countOut(p.StartStitches),
-		EndStitches:        countOut(p.EndStitches),
-		DecreaseRoundCount: countOut(p.DecreaseRoundCount),
-		EdgeLostCm:         p.EdgeLostCm,
-		EdgeAngleDegrees:   p.EdgeAngleDegrees,
+		StartStitches:    countOut(p.StartStitches),
+		EndStitches:      countOut(p.EndStitches),
+		DecreaseRounds:   countOut(p.DecreaseRounds),
+		EdgeLostCm:       p.EdgeLostCm,
+		EdgeAngleDegrees: p.EdgeAngleDegrees,
 
 		FirstDecreaseRoundNumber: countOut(p.FirstDecreaseRoundNumber),
 		Intervals:                each(p.Intervals, intervalOut),

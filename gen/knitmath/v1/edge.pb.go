@@ -574,7 +574,7 @@ type PlanButtonholesRequest struct {
 	// Along the rows: which rows may bind off. Default right-side rows only; a
 	// first or last hole that would fall on a wrong-side row then moves one row
 	// inward. Along the stitches: must be left out.
-	BindOffRows ShapingRows `protobuf:"varint,13,opt,name=bind_off_rows,json=bindOffRows,proto3,enum=knitmath.v1.ShapingRows" json:"bind_off_rows,omitempty"`
+	RowChoice RowChoice `protobuf:"varint,13,opt,name=row_choice,json=rowChoice,proto3,enum=knitmath.v1.RowChoice" json:"row_choice,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,14,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
@@ -702,11 +702,11 @@ func (x *PlanButtonholesRequest) GetHoleRowNumber() int32 {
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetBindOffRows() ShapingRows {
+func (x *PlanButtonholesRequest) GetRowChoice() RowChoice {
 	if x != nil {
-		return x.BindOffRows
+		return x.RowChoice
 	}
-	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+	return RowChoice_ROW_CHOICE_UNSPECIFIED
 }
 
 func (x *PlanButtonholesRequest) GetDisplayUnit() DisplayUnit {
@@ -888,7 +888,7 @@ type PlanButtonholesResponse struct {
 	// Remarks on the question:
 	//   - SMALL_PARTS, at no field: always sent: buttons are small parts, with the
 	//     trade's caution for things for babies and small children.
-	//   - MOVED_TO_RIGHT_SIDE, at bind_off_rows: the first, the last or the only hole
+	//   - MOVED_TO_RIGHT_SIDE, at row_choice: the first, the last or the only hole
 	//     would be bound off on the wrong side, and was moved by one row: inward, a
 	//     single hole away from the end that it is measured from, if there is a row.
 	//   - NOT_MIRRORED, at no field: the gaps cannot be shared so that they read the
@@ -1093,7 +1093,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\f \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf9\t\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf2\t\n" +
 	"\x16PlanButtonholesRequest\x12h\n" +
 	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB.\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1f\x1a\x1dBAND_DIRECTION_ALONG_STITCHESR\tdirection\x125\n" +
 	"\rband_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -1110,8 +1110,9 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\rafter_last_cm\x18\n" +
 	" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x00@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x05R\vafterLastCm\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\v \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12<\n" +
-	"\x0fhole_row_number\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x02H\x06R\rholeRowNumber\x88\x01\x01\x12I\n" +
-	"\rbind_off_rows\x18\r \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vbindOffRows\x12]\n" +
+	"\x0fhole_row_number\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x02H\x06R\rholeRowNumber\x88\x01\x01\x12B\n" +
+	"\n" +
+	"row_choice\x18\r \x01(\x0e2\x16.knitmath.v1.RowChoiceB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\trowChoice\x12]\n" +
 	"\fdisplay_unit\x18\x0e \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\x0f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:]\xbaHZ\"\x1a\n" +
@@ -1209,7 +1210,7 @@ var file_knitmath_v1_edge_proto_goTypes = []any{
 	(*FittedCount)(nil),             // 14: knitmath.v1.FittedCount
 	(*Instruction)(nil),             // 15: knitmath.v1.Instruction
 	(*Outline)(nil),                 // 16: knitmath.v1.Outline
-	(ShapingRows)(0),                // 17: knitmath.v1.ShapingRows
+	(RowChoice)(0),                  // 17: knitmath.v1.RowChoice
 	(Side)(0),                       // 18: knitmath.v1.Side
 }
 var file_knitmath_v1_edge_proto_depIdxs = []int32{
@@ -1226,7 +1227,7 @@ var file_knitmath_v1_edge_proto_depIdxs = []int32{
 	16, // 10: knitmath.v1.PlanPickUpResponse.outline:type_name -> knitmath.v1.Outline
 	1,  // 11: knitmath.v1.PlanButtonholesRequest.direction:type_name -> knitmath.v1.BandDirection
 	9,  // 12: knitmath.v1.PlanButtonholesRequest.gauge:type_name -> knitmath.v1.Gauge
-	17, // 13: knitmath.v1.PlanButtonholesRequest.bind_off_rows:type_name -> knitmath.v1.ShapingRows
+	17, // 13: knitmath.v1.PlanButtonholesRequest.row_choice:type_name -> knitmath.v1.RowChoice
 	11, // 14: knitmath.v1.PlanButtonholesRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	18, // 15: knitmath.v1.BandRow.side:type_name -> knitmath.v1.Side
 	15, // 16: knitmath.v1.BandRow.instruction:type_name -> knitmath.v1.Instruction

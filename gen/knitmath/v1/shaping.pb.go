@@ -38,7 +38,7 @@ const (
 	// The same from both ends, for a garment front.
 	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
 	// The row with the fewest items to remember among those in which no change lies
-	// more than excess_stitches further from its place by equal gaps than in the
+	// more than tolerance_stitches further from its place by equal gaps than in the
 	// interleaved one: equal gaps with the rest at the ends, at the end of a round 2
 	// stitches at the most, two groups of gaps, repeats of up to four gaps, or of equal
 	// gaps and one longer or shorter. Where there is none, interleaved.
@@ -91,56 +91,56 @@ func (GapSpread) EnumDescriptor() ([]byte, []int) {
 }
 
 // Which rows may carry shaping, or bind off buttonholes.
-type ShapingRows int32
+type RowChoice int32
 
 const (
 	// What the field says is its default.
-	ShapingRows_SHAPING_ROWS_UNSPECIFIED ShapingRows = 0
+	RowChoice_ROW_CHOICE_UNSPECIFIED RowChoice = 0
 	// Right-side rows only, so that intervals are even; in the round, every second
 	// round, counted from the first.
-	ShapingRows_SHAPING_ROWS_RIGHT_SIDE ShapingRows = 1
+	RowChoice_ROW_CHOICE_RIGHT_SIDE RowChoice = 1
 	// Any row or round.
-	ShapingRows_SHAPING_ROWS_ANY ShapingRows = 2
+	RowChoice_ROW_CHOICE_ANY RowChoice = 2
 )
 
-// Enum value maps for ShapingRows.
+// Enum value maps for RowChoice.
 var (
-	ShapingRows_name = map[int32]string{
-		0: "SHAPING_ROWS_UNSPECIFIED",
-		1: "SHAPING_ROWS_RIGHT_SIDE",
-		2: "SHAPING_ROWS_ANY",
+	RowChoice_name = map[int32]string{
+		0: "ROW_CHOICE_UNSPECIFIED",
+		1: "ROW_CHOICE_RIGHT_SIDE",
+		2: "ROW_CHOICE_ANY",
 	}
-	ShapingRows_value = map[string]int32{
-		"SHAPING_ROWS_UNSPECIFIED": 0,
-		"SHAPING_ROWS_RIGHT_SIDE":  1,
-		"SHAPING_ROWS_ANY":         2,
+	RowChoice_value = map[string]int32{
+		"ROW_CHOICE_UNSPECIFIED": 0,
+		"ROW_CHOICE_RIGHT_SIDE":  1,
+		"ROW_CHOICE_ANY":         2,
 	}
 )
 
-func (x ShapingRows) Enum() *ShapingRows {
-	p := new(ShapingRows)
+func (x RowChoice) Enum() *RowChoice {
+	p := new(RowChoice)
 	*p = x
 	return p
 }
 
-func (x ShapingRows) String() string {
+func (x RowChoice) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (ShapingRows) Descriptor() protoreflect.EnumDescriptor {
+func (RowChoice) Descriptor() protoreflect.EnumDescriptor {
 	return file_knitmath_v1_shaping_proto_enumTypes[1].Descriptor()
 }
 
-func (ShapingRows) Type() protoreflect.EnumType {
+func (RowChoice) Type() protoreflect.EnumType {
 	return &file_knitmath_v1_shaping_proto_enumTypes[1]
 }
 
-func (x ShapingRows) Number() protoreflect.EnumNumber {
+func (x RowChoice) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use ShapingRows.Descriptor instead.
-func (ShapingRows) EnumDescriptor() ([]byte, []int) {
+// Deprecated: Use RowChoice.Descriptor instead.
+func (RowChoice) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
 }
 
@@ -157,7 +157,7 @@ const (
 	// The shorter intervals first.
 	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
 	// At most two runs, each of equal intervals or of two in alternation: of those
-	// that depart from the straight line by no more than excess_stitches allows, the
+	// that depart from the straight line by no more than tolerance_stitches allows, the
 	// one with the least to remember, and of these the one that departs least; where any
 	// row may shape one of even intervals comes before it that departs by a quarter of a
 	// stitch more at most. Where there is none, interleaved.
@@ -289,7 +289,7 @@ type PlanEvenSpacingRequest struct {
 	// How many stitches further from its place by equal gaps than in the most even row
 	// a change of a spacing of least effort may lie, 0 to 100; 0 is the most exact. Only
 	// with that spread. Default 1.5.
-	ExcessStitches *float64 `protobuf:"fixed64,8,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	ToleranceStitches *float64 `protobuf:"fixed64,8,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -378,9 +378,9 @@ func (x *PlanEvenSpacingRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanEvenSpacingRequest) GetExcessStitches() float64 {
-	if x != nil && x.ExcessStitches != nil {
-		return *x.ExcessStitches
+func (x *PlanEvenSpacingRequest) GetToleranceStitches() float64 {
+	if x != nil && x.ToleranceStitches != nil {
+		return *x.ToleranceStitches
 	}
 	return 0
 }
@@ -457,7 +457,7 @@ type PlanEvenSpacingResponse struct {
 	// Remarks on the question:
 	//   - EQUAL_GAPS_NEAR, at end_stitches: with a few changes more or fewer, up to a
 	//     tenth or two, all gaps are equal; the text names the nearest on both sides.
-	//   - MANY_ITEMS, at excess_stitches: no row with few items lies near enough to equal
+	//   - MANY_ITEMS, at tolerance_stitches: no row with few items lies near enough to equal
 	//     gaps; the most even one is given.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
@@ -660,7 +660,7 @@ type PlanTaperRequest struct {
 	EdgeStitches *int32 `protobuf:"varint,9,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// Which rows may shape. Default right-side rows only when flat, any round in
 	// the round.
-	ShapingRows ShapingRows `protobuf:"varint,10,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
+	RowChoice RowChoice `protobuf:"varint,10,opt,name=row_choice,json=rowChoice,proto3,enum=knitmath.v1.RowChoice" json:"row_choice,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,11,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// Rows worked even before the first shaping row, at least, 0 to 10,000. Default 1
@@ -679,7 +679,7 @@ type PlanTaperRequest struct {
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
 	// most exact. Half as much again where that keeps the first row and the last even.
 	// Only with that spread. Default 1.
-	ExcessStitches *float64 `protobuf:"fixed64,17,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	ToleranceStitches *float64 `protobuf:"fixed64,17,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -782,11 +782,11 @@ func (x *PlanTaperRequest) GetEdgeStitches() int32 {
 	return 0
 }
 
-func (x *PlanTaperRequest) GetShapingRows() ShapingRows {
+func (x *PlanTaperRequest) GetRowChoice() RowChoice {
 	if x != nil {
-		return x.ShapingRows
+		return x.RowChoice
 	}
-	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+	return RowChoice_ROW_CHOICE_UNSPECIFIED
 }
 
 func (x *PlanTaperRequest) GetFirstSide() Side {
@@ -831,9 +831,9 @@ func (x *PlanTaperRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanTaperRequest) GetExcessStitches() float64 {
-	if x != nil && x.ExcessStitches != nil {
-		return *x.ExcessStitches
+func (x *PlanTaperRequest) GetToleranceStitches() float64 {
+	if x != nil && x.ToleranceStitches != nil {
+		return *x.ToleranceStitches
 	}
 	return 0
 }
@@ -973,9 +973,9 @@ type PlanTaperResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question, each with a reason:
-	//   - MANY_RUNS, at excess_stitches: no schedule of one or two runs lies near enough
-	//     to the straight line; the nearest rows are given. The text says how much more
-	//     excess would allow one.
+	//   - MANY_RUNS, at tolerance_stitches: no schedule of one or two runs lies near enough
+	//     to the straight line; the nearest rows are given. The text says what
+	//     tolerance would allow one.
 	//   - DECREASED_EVERY_ROW, at the field of the height: more than 8 rows one after
 	//     another decrease at both edges, which draws them in (common practice).
 	//   - SHAPED_AT_AN_END, at even_before_rows or even_after_rows: the first row or the
@@ -985,7 +985,7 @@ type PlanTaperResponse struct {
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Shaping rows in all.
-	ShapingRowCount int32 `protobuf:"varint,5,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	ShapingRows int32 `protobuf:"varint,5,opt,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// Stitches each of them changes, negative for decreases.
 	RowChangeStitches int32 `protobuf:"varint,6,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
 	// Rows in all.
@@ -997,16 +997,15 @@ type PlanTaperResponse struct {
 	// Rows worked even after the last shaping row.
 	EvenAfterRows int32 `protobuf:"varint,10,opt,name=even_after_rows,json=evenAfterRows,proto3" json:"even_after_rows,omitempty"`
 	// Every shaping row, in order.
-	ShapingRows []*ShapingRow `protobuf:"bytes,11,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
+	Rows []*ShapingRow `protobuf:"bytes,11,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The shaping row as worked on the right side (with the counts of the first
 	// such row); absent when there is none.
 	RightSideRow *Instruction `protobuf:"bytes,12,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
 	// The shaping row as worked on the wrong side, likewise.
 	WrongSideRow *Instruction `protobuf:"bytes,13,opt,name=wrong_side_row,json=wrongSideRow,proto3" json:"wrong_side_row,omitempty"`
-	// The greatest distance, over all rows, between the stitches on the needle
-	// after a row and the straight line from start_stitches to end_stitches, in
-	// stitches, both edges together. The line runs from the end of the rows kept
-	// even before the shaping to the start of those kept even after it.
+	// The greatest distance, over all rows, of a shaped edge from the straight line
+	// between its ends, in stitches. The line runs from the end of the rows kept even
+	// before the shaping to the start of those kept even after it.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,14,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
 	HeightCm *float64 `protobuf:"fixed64,15,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
@@ -1089,9 +1088,9 @@ func (x *PlanTaperResponse) GetSources() []*Source {
 	return nil
 }
 
-func (x *PlanTaperResponse) GetShapingRowCount() int32 {
+func (x *PlanTaperResponse) GetShapingRows() int32 {
 	if x != nil {
-		return x.ShapingRowCount
+		return x.ShapingRows
 	}
 	return 0
 }
@@ -1131,9 +1130,9 @@ func (x *PlanTaperResponse) GetEvenAfterRows() int32 {
 	return 0
 }
 
-func (x *PlanTaperResponse) GetShapingRows() []*ShapingRow {
+func (x *PlanTaperResponse) GetRows() []*ShapingRow {
 	if x != nil {
-		return x.ShapingRows
+		return x.Rows
 	}
 	return nil
 }
@@ -1304,7 +1303,7 @@ type PlanGradedTaperRequest struct {
 	EdgeStitches *int32 `protobuf:"varint,6,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// Which rows may shape. Default right-side rows only when flat, any round in the
 	// round. One sentence has one shaping row: any row is refused when flat.
-	ShapingRows ShapingRows `protobuf:"varint,7,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
+	RowChoice RowChoice `protobuf:"varint,7,opt,name=row_choice,json=rowChoice,proto3,enum=knitmath.v1.RowChoice" json:"row_choice,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,8,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// Rows worked even before the first shaping row, at least, 0 to 10,000. Default 1
@@ -1316,7 +1315,7 @@ type PlanGradedTaperRequest struct {
 	// How many stitches at each edge the schedule of a size may depart from the
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
 	// most exact. Default 1.
-	ExcessStitches *float64 `protobuf:"fixed64,11,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	ToleranceStitches *float64 `protobuf:"fixed64,11,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
@@ -1400,11 +1399,11 @@ func (x *PlanGradedTaperRequest) GetEdgeStitches() int32 {
 	return 0
 }
 
-func (x *PlanGradedTaperRequest) GetShapingRows() ShapingRows {
+func (x *PlanGradedTaperRequest) GetRowChoice() RowChoice {
 	if x != nil {
-		return x.ShapingRows
+		return x.RowChoice
 	}
-	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+	return RowChoice_ROW_CHOICE_UNSPECIFIED
 }
 
 func (x *PlanGradedTaperRequest) GetFirstSide() Side {
@@ -1428,9 +1427,9 @@ func (x *PlanGradedTaperRequest) GetEvenAfterRows() int32 {
 	return 0
 }
 
-func (x *PlanGradedTaperRequest) GetExcessStitches() float64 {
-	if x != nil && x.ExcessStitches != nil {
-		return *x.ExcessStitches
+func (x *PlanGradedTaperRequest) GetToleranceStitches() float64 {
+	if x != nil && x.ToleranceStitches != nil {
+		return *x.ToleranceStitches
 	}
 	return 0
 }
@@ -1515,7 +1514,7 @@ type SizedTaper struct {
 	// Stitches at the end.
 	EndStitches int32 `protobuf:"varint,3,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Shaping rows in all.
-	ShapingRowCount int32 `protobuf:"varint,4,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	ShapingRows int32 `protobuf:"varint,4,opt,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// Rows in all.
 	HeightRows int32 `protobuf:"varint,5,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
 	// Number of the first shaping row, from 1.
@@ -1525,7 +1524,8 @@ type SizedTaper struct {
 	Intervals []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
 	// Rows worked even after the last shaping row.
 	EvenAfterRows int32 `protobuf:"varint,8,opt,name=even_after_rows,json=evenAfterRows,proto3" json:"even_after_rows,omitempty"`
-	// The greatest distance from the straight line, in stitches, as for a taper.
+	// The greatest distance of a shaped edge from the straight line, in stitches, as for
+	// a taper.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,9,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// The same distance for the choice of rows that lies nearest to the line: the
 	// least possible.
@@ -1594,9 +1594,9 @@ func (x *SizedTaper) GetEndStitches() int32 {
 	return 0
 }
 
-func (x *SizedTaper) GetShapingRowCount() int32 {
+func (x *SizedTaper) GetShapingRows() int32 {
 	if x != nil {
-		return x.ShapingRowCount
+		return x.ShapingRows
 	}
 	return 0
 }
@@ -1680,9 +1680,9 @@ type PlanGradedTaperResponse struct {
 	// CheckInstructions reads them.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question, each with a reason:
-	//   - BEYOND_EXCESS, at excess_stitches: no schedule of two runs lies so near to the
+	//   - BEYOND_TOLERANCE, at tolerance_stitches: no schedule of two runs lies so near to the
 	//     straight line in a size; the nearest of two runs is taken there. The text names the
-	//     sizes, by their place, and what excess would have allowed it.
+	//     sizes, by their place, and what tolerance would have allowed it.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1886,7 +1886,7 @@ type PlanShapedSideRequest struct {
 	EdgeStitches *int32 `protobuf:"varint,7,opt,name=edge_stitches,json=edgeStitches,proto3,oneof" json:"edge_stitches,omitempty"`
 	// Which rows may shape. Default right-side rows only when flat, any round in
 	// the round. Sides are counted through the whole piece from row 1.
-	ShapingRows ShapingRows `protobuf:"varint,8,opt,name=shaping_rows,json=shapingRows,proto3,enum=knitmath.v1.ShapingRows" json:"shaping_rows,omitempty"`
+	RowChoice RowChoice `protobuf:"varint,8,opt,name=row_choice,json=rowChoice,proto3,enum=knitmath.v1.RowChoice" json:"row_choice,omitempty"`
 	// The side of row 1, flat only. Default right side.
 	FirstSide Side `protobuf:"varint,9,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// How unequal intervals within each stretch are spread. Default least effort.
@@ -1899,7 +1899,7 @@ type PlanShapedSideRequest struct {
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
 	// most exact. Half as much again where that keeps the first row and the last even.
 	// Only with that spread. Default 1.
-	ExcessStitches *float64 `protobuf:"fixed64,13,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	ToleranceStitches *float64 `protobuf:"fixed64,13,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1988,11 +1988,11 @@ func (x *PlanShapedSideRequest) GetEdgeStitches() int32 {
 	return 0
 }
 
-func (x *PlanShapedSideRequest) GetShapingRows() ShapingRows {
+func (x *PlanShapedSideRequest) GetRowChoice() RowChoice {
 	if x != nil {
-		return x.ShapingRows
+		return x.RowChoice
 	}
-	return ShapingRows_SHAPING_ROWS_UNSPECIFIED
+	return RowChoice_ROW_CHOICE_UNSPECIFIED
 }
 
 func (x *PlanShapedSideRequest) GetFirstSide() Side {
@@ -2023,9 +2023,9 @@ func (x *PlanShapedSideRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanShapedSideRequest) GetExcessStitches() float64 {
-	if x != nil && x.ExcessStitches != nil {
-		return *x.ExcessStitches
+func (x *PlanShapedSideRequest) GetToleranceStitches() float64 {
+	if x != nil && x.ToleranceStitches != nil {
+		return *x.ToleranceStitches
 	}
 	return 0
 }
@@ -2049,7 +2049,7 @@ type SideStretch struct {
 	// Stitches after it.
 	EndStitches int32 `protobuf:"varint,4,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Its shaping rows; 0 for a straight stretch.
-	ShapingRowCount int32 `protobuf:"varint,5,opt,name=shaping_row_count,json=shapingRowCount,proto3" json:"shaping_row_count,omitempty"`
+	ShapingRows int32 `protobuf:"varint,5,opt,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// Stitches each of them changes, negative for decreases; 0 when straight.
 	RowChangeStitches int32 `protobuf:"varint,6,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
 	// Intervals between its shaping rows, in order.
@@ -2121,9 +2121,9 @@ func (x *SideStretch) GetEndStitches() int32 {
 	return 0
 }
 
-func (x *SideStretch) GetShapingRowCount() int32 {
+func (x *SideStretch) GetShapingRows() int32 {
 	if x != nil {
-		return x.ShapingRowCount
+		return x.ShapingRows
 	}
 	return 0
 }
@@ -2166,9 +2166,9 @@ type PlanShapedSideResponse struct {
 	// Remarks on the question:
 	//   - JOIN_KEPT_EVEN, at points: shaping rows would be neighbours across a
 	//     point, so that a row beside such a point is kept even.
-	//   - MANY_RUNS, at excess_stitches: in a stretch no schedule of one or two runs lies
-	//     near enough to the straight line; the nearest rows are given. The text says how
-	//     much more excess would allow one.
+	//   - MANY_RUNS, at tolerance_stitches: in a stretch no schedule of one or two runs lies
+	//     near enough to the straight line; the nearest rows are given. The text says what
+	//     tolerance would allow one.
 	//   - DECREASED_EVERY_ROW, at points: more than 8 rows one after another decrease at
 	//     both edges, which draws them in (common practice).
 	//   - SHAPED_AT_AN_END, at points: the first row of the piece or the last one shapes,
@@ -2185,14 +2185,13 @@ type PlanShapedSideResponse struct {
 	// right-side rows: where any row may shape and both would touch the join, the
 	// row below the join is kept even or, if every row of that stretch shapes, the
 	// row above it. Only where no row can be spared are there neighbours.
-	ShapingRows []*ShapingRow `protobuf:"bytes,7,rep,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
+	Rows []*ShapingRow `protobuf:"bytes,7,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The fewest stitches of any row.
 	NarrowestStitches int32 `protobuf:"varint,8,opt,name=narrowest_stitches,json=narrowestStitches,proto3" json:"narrowest_stitches,omitempty"`
 	// The most stitches of any row.
 	WidestStitches int32 `protobuf:"varint,9,opt,name=widest_stitches,json=widestStitches,proto3" json:"widest_stitches,omitempty"`
-	// The greatest distance, over all rows, between the stitches on the needle
-	// after a row and the broken line through the points, in stitches, both edges
-	// together.
+	// The greatest distance, over all rows, of a shaped edge from the broken line
+	// through the points, in stitches.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,10,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// Height of all rows, in cm; absent without gauge.
 	HeightCm *float64 `protobuf:"fixed64,11,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
@@ -2281,9 +2280,9 @@ func (x *PlanShapedSideResponse) GetStretches() []*SideStretch {
 	return nil
 }
 
-func (x *PlanShapedSideResponse) GetShapingRows() []*ShapingRow {
+func (x *PlanShapedSideResponse) GetRows() []*ShapingRow {
 	if x != nil {
-		return x.ShapingRows
+		return x.Rows
 	}
 	return nil
 }
@@ -2341,7 +2340,7 @@ var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xd5\x05\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xde\x05\n" +
 	"\x16PlanEvenSpacingRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@X\x18\x90N(\x01R\vendStitches\x12k\n" +
@@ -2350,11 +2349,11 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12F\n" +
 	"\redge_stitches\x18\x05 \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x01\x18\xe8\a(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00H\x00R\fedgeStitches\x88\x01\x01\x12X\n" +
 	"\x06spread\x18\x06 \x01(\x0e2\x16.knitmath.v1.GapSpreadB(\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x19\x1a\x17GAP_SPREAD_LEAST_EFFORTR\x06spread\x12,\n" +
-	"\fwith_outline\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
-	"\x0fexcess_stitches\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x01R\x0eexcessStitches\x88\x01\x01\x124\n" +
+	"\fwith_outline\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Y\n" +
+	"\x12tolerance_stitches\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x01R\x11toleranceStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x10\n" +
-	"\x0e_edge_stitchesB\x12\n" +
-	"\x10_excess_stitches\":\n" +
+	"\x0e_edge_stitchesB\x15\n" +
+	"\x13_tolerance_stitches\":\n" +
 	"\x06GapRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb2\x05\n" +
@@ -2376,7 +2375,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x1bgreatest_departure_stitches\x18\f \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\r \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\x0e \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xb9\v\n" +
+	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xbc\v\n" +
 	"\x10PlanTaperRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@0\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@L\x18\x90N(\x01R\vendStitches\x125\n" +
@@ -2387,9 +2386,10 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fconstruction\x18\x06 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
 	"\x05edges\x18\a \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
 	"\x14edge_change_stitches\x18\b \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x02R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
-	"\redge_stitches\x18\t \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x03R\fedgeStitches\x88\x01\x01\x12H\n" +
-	"\fshaping_rows\x18\n" +
-	" \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
+	"\redge_stitches\x18\t \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x03R\fedgeStitches\x88\x01\x01\x12B\n" +
+	"\n" +
+	"row_choice\x18\n" +
+	" \x01(\x0e2\x16.knitmath.v1.RowChoiceB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\trowChoice\x12M\n" +
 	"\n" +
 	"first_side\x18\v \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
 	"SIDE_RIGHTR\tfirstSide\x12>\n" +
@@ -2398,8 +2398,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x18\x90N(\x00H\x05R\revenAfterRows\x88\x01\x01\x12b\n" +
 	"\x06spread\x18\x0e \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB-\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1e\x1a\x1cINTERVAL_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
-	"\x0fexcess_stitches\x18\x11 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x06R\x0eexcessStitches\x88\x01\x01\x124\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Y\n" +
+	"\x12tolerance_stitches\x18\x11 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x06R\x11toleranceStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1f\xbaH\x1c\"\x1a\n" +
 	"\vheight_rows\n" +
 	"\theight_cm\x10\x01B\x0e\n" +
@@ -2409,8 +2409,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x15_edge_change_stitchesB\x10\n" +
 	"\x0e_edge_stitchesB\x13\n" +
 	"\x11_even_before_rowsB\x12\n" +
-	"\x10_even_after_rowsB\x12\n" +
-	"\x10_excess_stitches\"B\n" +
+	"\x10_even_after_rowsB\x15\n" +
+	"\x13_tolerance_stitches\"B\n" +
 	"\vIntervalRun\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
@@ -2420,23 +2420,23 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12!\n" +
-	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\"\xe5\a\n" +
+	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\"\xcd\a\n" +
 	"\x11PlanTaperResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
 	"directions\x18\x02 \x03(\tR\n" +
 	"directions\x12-\n" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12*\n" +
-	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12.\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12!\n" +
+	"\fshaping_rows\x18\x05 \x01(\x05R\vshapingRows\x12.\n" +
 	"\x13row_change_stitches\x18\x06 \x01(\x05R\x11rowChangeStitches\x12\x1f\n" +
 	"\vheight_rows\x18\a \x01(\x05R\n" +
 	"heightRows\x127\n" +
 	"\x18first_shaping_row_number\x18\b \x01(\x05R\x15firstShapingRowNumber\x126\n" +
 	"\tintervals\x18\t \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12&\n" +
 	"\x0feven_after_rows\x18\n" +
-	" \x01(\x05R\revenAfterRows\x12:\n" +
-	"\fshaping_rows\x18\v \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12>\n" +
+	" \x01(\x05R\revenAfterRows\x12+\n" +
+	"\x04rows\x18\v \x03(\v2\x17.knitmath.v1.ShapingRowR\x04rows\x12>\n" +
 	"\x0eright_side_row\x18\f \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
 	"\x0ewrong_side_row\x18\r \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\x0e \x01(\x01R\x19greatestDepartureStitches\x12 \n" +
@@ -2462,40 +2462,41 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_height_cm\"\xbf\b\n" +
+	"_height_cm\"\xc2\b\n" +
 	"\x16PlanGradedTaperRequest\x12;\n" +
 	"\x05sizes\x18\x01 \x03(\v2\x16.knitmath.v1.TaperSizeB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x05sizes\x12-\n" +
 	"\x05gauge\x18\x02 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12a\n" +
 	"\fconstruction\x18\x03 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
 	"\x05edges\x18\x04 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
 	"\x14edge_change_stitches\x18\x05 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
-	"\redge_stitches\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12H\n" +
-	"\fshaping_rows\x18\a \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
+	"\redge_stitches\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12B\n" +
+	"\n" +
+	"row_choice\x18\a \x01(\x0e2\x16.knitmath.v1.RowChoiceB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\trowChoice\x12M\n" +
 	"\n" +
 	"first_side\x18\b \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
 	"SIDE_RIGHTR\tfirstSide\x12>\n" +
 	"\x10even_before_rows\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x00H\x02R\x0eevenBeforeRows\x88\x01\x01\x12<\n" +
 	"\x0feven_after_rows\x18\n" +
 	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\n" +
-	"\x18\x90N(\x00H\x03R\revenAfterRows\x88\x01\x01\x12S\n" +
-	"\x0fexcess_stitches\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x0eexcessStitches\x88\x01\x01\x12]\n" +
+	"\x18\x90N(\x00H\x03R\revenAfterRows\x88\x01\x01\x12Y\n" +
+	"\x12tolerance_stitches\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x11toleranceStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
 	"\x0e_edge_stitchesB\x13\n" +
 	"\x11_even_before_rowsB\x12\n" +
-	"\x10_even_after_rowsB\x12\n" +
-	"\x10_excess_stitches\"H\n" +
+	"\x10_even_after_rowsB\x15\n" +
+	"\x13_tolerance_stitches\"H\n" +
 	"\x11GradedIntervalRun\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
-	"\x05times\x18\x02 \x03(\x05R\x05times\"\x88\x05\n" +
+	"\x05times\x18\x02 \x03(\x05R\x05times\"\xff\x04\n" +
 	"\n" +
 	"SizedTaper\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12%\n" +
 	"\x0estart_stitches\x18\x02 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\x12*\n" +
-	"\x11shaping_row_count\x18\x04 \x01(\x05R\x0fshapingRowCount\x12\x1f\n" +
+	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\x12!\n" +
+	"\fshaping_rows\x18\x04 \x01(\x05R\vshapingRows\x12\x1f\n" +
 	"\vheight_rows\x18\x05 \x01(\x05R\n" +
 	"heightRows\x127\n" +
 	"\x18first_shaping_row_number\x18\x06 \x01(\x05R\x15firstShapingRowNumber\x126\n" +
@@ -2534,7 +2535,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_height_cm\"\xe3\b\n" +
+	"_height_cm\"\xe6\b\n" +
 	"\x15PlanShapedSideRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@n\x18\x90N(\x01R\rstartStitches\x12=\n" +
 	"\x06points\x18\x02 \x03(\v2\x16.knitmath.v1.SidePointB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x06points\x12-\n" +
@@ -2542,30 +2543,31 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fconstruction\x18\x04 \x01(\x0e2\x19.knitmath.v1.ConstructionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11CONSTRUCTION_FLATR\fconstruction\x12R\n" +
 	"\x05edges\x18\x05 \x01(\x0e2\x18.knitmath.v1.ShapedEdgesB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11SHAPED_EDGES_BOTHR\x05edges\x12R\n" +
 	"\x14edge_change_stitches\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x12edgeChangeStitches\x88\x01\x01\x12E\n" +
-	"\redge_stitches\x18\a \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12H\n" +
-	"\fshaping_rows\x18\b \x01(\x0e2\x18.knitmath.v1.ShapingRowsB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\vshapingRows\x12M\n" +
+	"\redge_stitches\x18\a \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\fedgeStitches\x88\x01\x01\x12B\n" +
+	"\n" +
+	"row_choice\x18\b \x01(\x0e2\x16.knitmath.v1.RowChoiceB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\trowChoice\x12M\n" +
 	"\n" +
 	"first_side\x18\t \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
 	"SIDE_RIGHTR\tfirstSide\x12b\n" +
 	"\x06spread\x18\n" +
 	" \x01(\x0e2\x1b.knitmath.v1.IntervalSpreadB-\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1e\x1a\x1cINTERVAL_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
-	"\x0fexcess_stitches\x18\r \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x02R\x0eexcessStitches\x88\x01\x01\x124\n" +
+	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Y\n" +
+	"\x12tolerance_stitches\x18\r \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x02R\x11toleranceStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
-	"\x0e_edge_stitchesB\x12\n" +
-	"\x10_excess_stitches\"\xbd\x03\n" +
+	"\x0e_edge_stitchesB\x15\n" +
+	"\x13_tolerance_stitches\"\xb4\x03\n" +
 	"\vSideStretch\x12(\n" +
 	"\x10first_row_number\x18\x01 \x01(\x05R\x0efirstRowNumber\x12&\n" +
 	"\x0flast_row_number\x18\x02 \x01(\x05R\rlastRowNumber\x12%\n" +
 	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches\x12*\n" +
-	"\x11shaping_row_count\x18\x05 \x01(\x05R\x0fshapingRowCount\x12.\n" +
+	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches\x12!\n" +
+	"\fshaping_rows\x18\x05 \x01(\x05R\vshapingRows\x12.\n" +
 	"\x13row_change_stitches\x18\x06 \x01(\x05R\x11rowChangeStitches\x126\n" +
 	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12>\n" +
 	"\x0eright_side_row\x18\b \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12>\n" +
-	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\x8f\x05\n" +
+	"\x0ewrong_side_row\x18\t \x01(\v2\x18.knitmath.v1.InstructionR\fwrongSideRow\"\x80\x05\n" +
 	"\x16PlanShapedSideResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2575,8 +2577,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1f\n" +
 	"\vheight_rows\x18\x05 \x01(\x05R\n" +
 	"heightRows\x126\n" +
-	"\tstretches\x18\x06 \x03(\v2\x18.knitmath.v1.SideStretchR\tstretches\x12:\n" +
-	"\fshaping_rows\x18\a \x03(\v2\x17.knitmath.v1.ShapingRowR\vshapingRows\x12-\n" +
+	"\tstretches\x18\x06 \x03(\v2\x18.knitmath.v1.SideStretchR\tstretches\x12+\n" +
+	"\x04rows\x18\a \x03(\v2\x17.knitmath.v1.ShapingRowR\x04rows\x12-\n" +
 	"\x12narrowest_stitches\x18\b \x01(\x05R\x11narrowestStitches\x12'\n" +
 	"\x0fwidest_stitches\x18\t \x01(\x05R\x0ewidestStitches\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\n" +
@@ -2592,11 +2594,11 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x12GAP_SPREAD_GROUPED\x10\x01\x12\x1a\n" +
 	"\x16GAP_SPREAD_INTERLEAVED\x10\x02\x12\x17\n" +
 	"\x13GAP_SPREAD_MIRRORED\x10\x03\x12\x1b\n" +
-	"\x17GAP_SPREAD_LEAST_EFFORT\x10\x04*^\n" +
-	"\vShapingRows\x12\x1c\n" +
-	"\x18SHAPING_ROWS_UNSPECIFIED\x10\x00\x12\x1b\n" +
-	"\x17SHAPING_ROWS_RIGHT_SIDE\x10\x01\x12\x14\n" +
-	"\x10SHAPING_ROWS_ANY\x10\x02*\xb4\x01\n" +
+	"\x17GAP_SPREAD_LEAST_EFFORT\x10\x04*V\n" +
+	"\tRowChoice\x12\x1a\n" +
+	"\x16ROW_CHOICE_UNSPECIFIED\x10\x00\x12\x19\n" +
+	"\x15ROW_CHOICE_RIGHT_SIDE\x10\x01\x12\x12\n" +
+	"\x0eROW_CHOICE_ANY\x10\x02*\xb4\x01\n" +
 	"\x0eIntervalSpread\x12\x1f\n" +
 	"\x1bINTERVAL_SPREAD_UNSPECIFIED\x10\x00\x12\x1f\n" +
 	"\x1bINTERVAL_SPREAD_INTERLEAVED\x10\x01\x12\x1e\n" +
@@ -2631,7 +2633,7 @@ var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 16)
 var file_knitmath_v1_shaping_proto_goTypes = []any{
 	(GapSpread)(0),                  // 0: knitmath.v1.GapSpread
-	(ShapingRows)(0),                // 1: knitmath.v1.ShapingRows
+	(RowChoice)(0),                  // 1: knitmath.v1.RowChoice
 	(IntervalSpread)(0),             // 2: knitmath.v1.IntervalSpread
 	(ShapedEdges)(0),                // 3: knitmath.v1.ShapedEdges
 	(*PlanEvenSpacingRequest)(nil),  // 4: knitmath.v1.PlanEvenSpacingRequest
@@ -2673,7 +2675,7 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	26, // 9: knitmath.v1.PlanTaperRequest.gauge:type_name -> knitmath.v1.Gauge
 	21, // 10: knitmath.v1.PlanTaperRequest.construction:type_name -> knitmath.v1.Construction
 	3,  // 11: knitmath.v1.PlanTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 12: knitmath.v1.PlanTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	1,  // 12: knitmath.v1.PlanTaperRequest.row_choice:type_name -> knitmath.v1.RowChoice
 	27, // 13: knitmath.v1.PlanTaperRequest.first_side:type_name -> knitmath.v1.Side
 	2,  // 14: knitmath.v1.PlanTaperRequest.spread:type_name -> knitmath.v1.IntervalSpread
 	28, // 15: knitmath.v1.PlanTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
@@ -2681,7 +2683,7 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	22, // 17: knitmath.v1.PlanTaperResponse.notices:type_name -> knitmath.v1.Notice
 	23, // 18: knitmath.v1.PlanTaperResponse.sources:type_name -> knitmath.v1.Source
 	8,  // 19: knitmath.v1.PlanTaperResponse.intervals:type_name -> knitmath.v1.IntervalRun
-	9,  // 20: knitmath.v1.PlanTaperResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	9,  // 20: knitmath.v1.PlanTaperResponse.rows:type_name -> knitmath.v1.ShapingRow
 	24, // 21: knitmath.v1.PlanTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
 	24, // 22: knitmath.v1.PlanTaperResponse.wrong_side_row:type_name -> knitmath.v1.Instruction
 	25, // 23: knitmath.v1.PlanTaperResponse.outline:type_name -> knitmath.v1.Outline
@@ -2689,7 +2691,7 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	26, // 25: knitmath.v1.PlanGradedTaperRequest.gauge:type_name -> knitmath.v1.Gauge
 	21, // 26: knitmath.v1.PlanGradedTaperRequest.construction:type_name -> knitmath.v1.Construction
 	3,  // 27: knitmath.v1.PlanGradedTaperRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 28: knitmath.v1.PlanGradedTaperRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	1,  // 28: knitmath.v1.PlanGradedTaperRequest.row_choice:type_name -> knitmath.v1.RowChoice
 	27, // 29: knitmath.v1.PlanGradedTaperRequest.first_side:type_name -> knitmath.v1.Side
 	28, // 30: knitmath.v1.PlanGradedTaperRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	8,  // 31: knitmath.v1.SizedTaper.intervals:type_name -> knitmath.v1.IntervalRun
@@ -2702,7 +2704,7 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	26, // 38: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
 	21, // 39: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
 	3,  // 40: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 41: knitmath.v1.PlanShapedSideRequest.shaping_rows:type_name -> knitmath.v1.ShapingRows
+	1,  // 41: knitmath.v1.PlanShapedSideRequest.row_choice:type_name -> knitmath.v1.RowChoice
 	27, // 42: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
 	2,  // 43: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
 	28, // 44: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
@@ -2712,7 +2714,7 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	22, // 48: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
 	23, // 49: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
 	18, // 50: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
-	9,  // 51: knitmath.v1.PlanShapedSideResponse.shaping_rows:type_name -> knitmath.v1.ShapingRow
+	9,  // 51: knitmath.v1.PlanShapedSideResponse.rows:type_name -> knitmath.v1.ShapingRow
 	25, // 52: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
 	4,  // 53: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
 	7,  // 54: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest

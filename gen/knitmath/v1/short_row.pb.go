@@ -217,7 +217,7 @@ const (
 	TurnSpread_TURN_SPREAD_GROUPED TurnSpread = 2
 	// Equal steps, or two runs of equal steps a stitch apart, "5 stitches 3 times,
 	// then 4 stitches twice": of those that depart from the profile by no more than
-	// excess_rows allows, the ones with the least to remember, and of these the ones
+	// tolerance_rows allows, the ones with the least to remember, and of these the ones
 	// that depart least. Steps that begin with as many stitches as they have, left
 	// unworked at the edge or worked from it, have a number less to remember: 25
 	// stitches that rise 4 pairs are worked in five equal groups. Where there are
@@ -317,7 +317,7 @@ type PlanWedgeRequest struct {
 	// nearest turns do, 0 to 100; 0 is the most exact. Only with that spread. Default
 	// 1: with equal groups from edge to edge, as the trade prints them, a turn lies up
 	// to half a pair of rows farther from the profile than it must.
-	ExcessRows *float64 `protobuf:"fixed64,15,opt,name=excess_rows,json=excessRows,proto3,oneof" json:"excess_rows,omitempty"`
+	ToleranceRows *float64 `protobuf:"fixed64,15,opt,name=tolerance_rows,json=toleranceRows,proto3,oneof" json:"tolerance_rows,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -455,9 +455,9 @@ func (x *PlanWedgeRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanWedgeRequest) GetExcessRows() float64 {
-	if x != nil && x.ExcessRows != nil {
-		return *x.ExcessRows
+func (x *PlanWedgeRequest) GetToleranceRows() float64 {
+	if x != nil && x.ToleranceRows != nil {
+		return *x.ToleranceRows
 	}
 	return 0
 }
@@ -695,9 +695,9 @@ type PlanWedgeResponse struct {
 	//   - TURNS_AT_EVERY_STITCH, at the field that gives the rise: five or more turns of a
 	//     side of a straight wedge, all of them, lie one stitch apart, as at a heel; the
 	//     edge stretches into holes elsewhere (common practice).
-	//   - MANY_RUNS, at excess_rows: no steps of one or two runs lie near enough to the
-	//     profile of a straight wedge; the nearest turns are given. The text says how
-	//     much more excess would allow some.
+	//   - MANY_RUNS, at tolerance_rows: no steps of one or two runs lie near enough to the
+	//     profile of a straight wedge; the nearest turns are given. The text says what
+	//     tolerance would allow some.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1395,7 +1395,7 @@ var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\n" +
-	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xab\n" +
+	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xb4\n" +
 	"\n" +
 	"\x10PlanWedgeRequest\x126\n" +
 	"\x0ewidth_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\x18\x18\x90N(\x02R\rwidthStitches\x121\n" +
@@ -1414,9 +1414,8 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\fprofile_rows\x18\f \x03(\x01B2\xe0A\x01\xbaH,\xd8\x01\x01\x92\x01&\b\x02\x10\xf4\x03\"\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00 @\x19\x00\x00\x00\x00\x00@\x9f@)\x00\x00\x00\x00\x00\x00\x00\x00R\vprofileRows\x12Q\n" +
 	"\n" +
 	"profile_cm\x18\r \x03(\x01B2\xe0A\x01\xbaH,\xd8\x01\x01\x92\x01&\b\x02\x10\xf4\x03\"\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00@\x8f@)\x00\x00\x00\x00\x00\x00\x00\x00R\tprofileCm\x12,\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12K\n" +
-	"\vexcess_rows\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x03R\n" +
-	"excessRows\x88\x01\x01\x124\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Q\n" +
+	"\x0etolerance_rows\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x03R\rtoleranceRows\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:I\xbaHF\"D\n" +
 	"\trise_rows\n" +
 	"\arise_cm\n" +
@@ -1428,8 +1427,8 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x15\n" +
-	"\x13_rise_angle_degreesB\x0e\n" +
-	"\f_excess_rows\";\n" +
+	"\x13_rise_angle_degreesB\x11\n" +
+	"\x0f_tolerance_rows\";\n" +
 	"\aTurnRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\"\x99\x01\n" +

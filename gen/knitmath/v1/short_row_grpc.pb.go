@@ -33,7 +33,7 @@ const (
 type ShortRowServiceClient interface {
 	// PlanWedge places the turns of a short-row wedge: a shoulder, a dart, a
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
-	// asks for: of a straight wedge to within excess_rows more than turns must leave
+	// asks for: of a straight wedge to within tolerance_rows more than turns must leave
 	// it by, which is at most one row, or at most one pair when they are German; so
 	// with the default to within one pair, or three rows when they are German. Of a
 	// curve to within one row, or one pair when the turns are German; it may depart
@@ -80,7 +80,7 @@ func (c *shortRowServiceClient) PlanCircleOfWedges(ctx context.Context, in *Plan
 type ShortRowServiceServer interface {
 	// PlanWedge places the turns of a short-row wedge: a shoulder, a dart, a
 	// heel, a hem. Worked flat. Under every stitch lie the rows that the profile
-	// asks for: of a straight wedge to within excess_rows more than turns must leave
+	// asks for: of a straight wedge to within tolerance_rows more than turns must leave
 	// it by, which is at most one row, or at most one pair when they are German; so
 	// with the default to within one pair, or three rows when they are German. Of a
 	// curve to within one row, or one pair when the turns are German; it may depart

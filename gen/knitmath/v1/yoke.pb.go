@@ -197,56 +197,56 @@ func (RaglanLineFrom) EnumDescriptor() ([]byte, []int) {
 }
 
 // Which rounds of a raglan may decrease.
-type ShapingRounds int32
+type RoundChoice int32
 
 const (
 	// Any round.
-	ShapingRounds_SHAPING_ROUNDS_UNSPECIFIED ShapingRounds = 0
+	RoundChoice_ROUND_CHOICE_UNSPECIFIED RoundChoice = 0
 	// Any round.
-	ShapingRounds_SHAPING_ROUNDS_ANY ShapingRounds = 1
+	RoundChoice_ROUND_CHOICE_ANY RoundChoice = 1
 	// Every second round at most, counted down from the last: the trade's usual.
 	// The rounds between are worked even in all parts.
-	ShapingRounds_SHAPING_ROUNDS_EVERY_SECOND ShapingRounds = 2
+	RoundChoice_ROUND_CHOICE_EVERY_SECOND RoundChoice = 2
 )
 
-// Enum value maps for ShapingRounds.
+// Enum value maps for RoundChoice.
 var (
-	ShapingRounds_name = map[int32]string{
-		0: "SHAPING_ROUNDS_UNSPECIFIED",
-		1: "SHAPING_ROUNDS_ANY",
-		2: "SHAPING_ROUNDS_EVERY_SECOND",
+	RoundChoice_name = map[int32]string{
+		0: "ROUND_CHOICE_UNSPECIFIED",
+		1: "ROUND_CHOICE_ANY",
+		2: "ROUND_CHOICE_EVERY_SECOND",
 	}
-	ShapingRounds_value = map[string]int32{
-		"SHAPING_ROUNDS_UNSPECIFIED":  0,
-		"SHAPING_ROUNDS_ANY":          1,
-		"SHAPING_ROUNDS_EVERY_SECOND": 2,
+	RoundChoice_value = map[string]int32{
+		"ROUND_CHOICE_UNSPECIFIED":  0,
+		"ROUND_CHOICE_ANY":          1,
+		"ROUND_CHOICE_EVERY_SECOND": 2,
 	}
 )
 
-func (x ShapingRounds) Enum() *ShapingRounds {
-	p := new(ShapingRounds)
+func (x RoundChoice) Enum() *RoundChoice {
+	p := new(RoundChoice)
 	*p = x
 	return p
 }
 
-func (x ShapingRounds) String() string {
+func (x RoundChoice) String() string {
 	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
 }
 
-func (ShapingRounds) Descriptor() protoreflect.EnumDescriptor {
+func (RoundChoice) Descriptor() protoreflect.EnumDescriptor {
 	return file_knitmath_v1_yoke_proto_enumTypes[3].Descriptor()
 }
 
-func (ShapingRounds) Type() protoreflect.EnumType {
+func (RoundChoice) Type() protoreflect.EnumType {
 	return &file_knitmath_v1_yoke_proto_enumTypes[3]
 }
 
-func (x ShapingRounds) Number() protoreflect.EnumNumber {
+func (x RoundChoice) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use ShapingRounds.Descriptor instead.
-func (ShapingRounds) EnumDescriptor() ([]byte, []int) {
+// Deprecated: Use RoundChoice.Descriptor instead.
+func (RoundChoice) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
 }
 
@@ -516,7 +516,7 @@ type PlanCircularYokeRequest struct {
 	Schedule YokeSchedule `protobuf:"varint,9,opt,name=schedule,proto3,enum=knitmath.v1.YokeSchedule" json:"schedule,omitempty"`
 	// Decrease rounds of a cone, 1 to 200. Default one for every 2.5 cm of depth,
 	// nearest, at least 1. Only for a cone.
-	DecreaseRoundCount *int32 `protobuf:"varint,10,opt,name=decrease_round_count,json=decreaseRoundCount,proto3,oneof" json:"decrease_round_count,omitempty"`
+	DecreaseRounds *int32 `protobuf:"varint,10,opt,name=decrease_rounds,json=decreaseRounds,proto3,oneof" json:"decrease_rounds,omitempty"`
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
 	// How unequal gaps within a decrease round are spread. Default least effort, with
@@ -538,7 +538,7 @@ type PlanCircularYokeRequest struct {
 	// even round, with at least an even one between any two. A last band that ends on the last round has the
 	// count of the neck. Counts only fall, but for the adjusting round and for the
 	// change to a first band with no decrease round below it, which may be an increase.
-	// The counts are the easiest within departure_percent. Where none divide
+	// The counts are the easiest within tolerance_percent. Where none divide
 	// within it, those are chosen whose departures from the wanted ones, in stitches,
 	// have the least sum of squares; of equal sums the one with more stitches in the
 	// lowest place where they differ; and between the bands again the easiest. The
@@ -547,7 +547,7 @@ type PlanCircularYokeRequest struct {
 	Bands []*YokeBand `protobuf:"bytes,14,rep,name=bands,proto3" json:"bands,omitempty"`
 	// Stitches by which the neck may differ from the wanted one so that the rounds are
 	// easy and bands come out, 0 to 1,000. Default 2; with neck_stitches, or with
-	// departure_percent at 0, none.
+	// tolerance_percent at 0, none.
 	NeckToleranceStitches *int32 `protobuf:"varint,15,opt,name=neck_tolerance_stitches,json=neckToleranceStitches,proto3,oneof" json:"neck_tolerance_stitches,omitempty"`
 	// Short rows that raise the back. Default none.
 	BackRaise *BackRaise `protobuf:"bytes,16,opt,name=back_raise,json=backRaise,proto3" json:"back_raise,omitempty"`
@@ -566,11 +566,11 @@ type PlanCircularYokeRequest struct {
 	// the schedule, to the stitch. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
 	// way, where no other change lies below round 3, or 4 with a raise below all of them.
 	// Only with the default spread may stitches be left over.
-	DeparturePercent *float64 `protobuf:"fixed64,18,opt,name=departure_percent,json=departurePercent,proto3,oneof" json:"departure_percent,omitempty"`
+	TolerancePercent *float64 `protobuf:"fixed64,18,opt,name=tolerance_percent,json=tolerancePercent,proto3,oneof" json:"tolerance_percent,omitempty"`
 	// The most that a round around bands may take of its stitches, in percent, 20 to 50.
 	// Only with bands. Default a third, or two fifths where a third has no counts within
-	// departure_percent.
-	GreatestLossPercent *float64 `protobuf:"fixed64,19,opt,name=greatest_loss_percent,json=greatestLossPercent,proto3,oneof" json:"greatest_loss_percent,omitempty"`
+	// tolerance_percent.
+	LargestLossPercent *float64 `protobuf:"fixed64,19,opt,name=largest_loss_percent,json=largestLossPercent,proto3,oneof" json:"largest_loss_percent,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -673,9 +673,9 @@ func (x *PlanCircularYokeRequest) GetSchedule() YokeSchedule {
 	return YokeSchedule_YOKE_SCHEDULE_UNSPECIFIED
 }
 
-func (x *PlanCircularYokeRequest) GetDecreaseRoundCount() int32 {
-	if x != nil && x.DecreaseRoundCount != nil {
-		return *x.DecreaseRoundCount
+func (x *PlanCircularYokeRequest) GetDecreaseRounds() int32 {
+	if x != nil && x.DecreaseRounds != nil {
+		return *x.DecreaseRounds
 	}
 	return 0
 }
@@ -729,16 +729,16 @@ func (x *PlanCircularYokeRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanCircularYokeRequest) GetDeparturePercent() float64 {
-	if x != nil && x.DeparturePercent != nil {
-		return *x.DeparturePercent
+func (x *PlanCircularYokeRequest) GetTolerancePercent() float64 {
+	if x != nil && x.TolerancePercent != nil {
+		return *x.TolerancePercent
 	}
 	return 0
 }
 
-func (x *PlanCircularYokeRequest) GetGreatestLossPercent() float64 {
-	if x != nil && x.GreatestLossPercent != nil {
-		return *x.GreatestLossPercent
+func (x *PlanCircularYokeRequest) GetLargestLossPercent() float64 {
+	if x != nil && x.LargestLossPercent != nil {
+		return *x.LargestLossPercent
 	}
 	return 0
 }
@@ -1137,7 +1137,7 @@ type PlanCircularYokeResponse struct {
 	//     what the schedule wants there; the description says by how much.
 	//   - MORE_THAN_A_THIRD, at bands: a round around bands takes more than a third of its
 	//     stitches; the description says which.
-	//   - MANY_ITEMS, at departure_percent: a round has more than 8 items, since no count
+	//   - MANY_ITEMS, at tolerance_percent: a round has more than 8 items, since no count
 	//     that near to the schedule's has an easier one; the description says which.
 	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has another count
 	//     than the wanted one, within the tolerance.
@@ -1167,7 +1167,7 @@ type PlanCircularYokeResponse struct {
 	NeckCm float64 `protobuf:"fixed64,13,opt,name=neck_cm,json=neckCm,proto3" json:"neck_cm,omitempty"`
 	// The decrease rounds, from the join up; before a first band there may be an
 	// increase round instead, and the first may adjust the count. All others are worked even, in pattern.
-	DecreaseRounds []*YokeRound `protobuf:"bytes,14,rep,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
+	Rounds []*YokeRound `protobuf:"bytes,14,rep,name=rounds,proto3" json:"rounds,omitempty"`
 	// Circumference lost over 2 * pi * depth, for the whole yoke.
 	Steepness float64 `protobuf:"fixed64,15,opt,name=steepness,proto3" json:"steepness,omitempty"`
 	// The bands of pattern, from the join up.
@@ -1311,9 +1311,9 @@ func (x *PlanCircularYokeResponse) GetNeckCm() float64 {
 	return 0
 }
 
-func (x *PlanCircularYokeResponse) GetDecreaseRounds() []*YokeRound {
+func (x *PlanCircularYokeResponse) GetRounds() []*YokeRound {
 	if x != nil {
-		return x.DecreaseRounds
+		return x.Rounds
 	}
 	return nil
 }
@@ -1405,7 +1405,7 @@ type PlanRaglanRequest struct {
 	// more decrease rounds than there are rounds that may decrease.
 	DepthRounds *int32 `protobuf:"varint,11,opt,name=depth_rounds,json=depthRounds,proto3,oneof" json:"depth_rounds,omitempty"`
 	// Which rounds may decrease. Default any.
-	ShapingRounds ShapingRounds `protobuf:"varint,12,opt,name=shaping_rounds,json=shapingRounds,proto3,enum=knitmath.v1.ShapingRounds" json:"shaping_rounds,omitempty"`
+	RoundChoice RoundChoice `protobuf:"varint,12,opt,name=round_choice,json=roundChoice,proto3,enum=knitmath.v1.RoundChoice" json:"round_choice,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
@@ -1414,7 +1414,7 @@ type PlanRaglanRequest struct {
 	// the straight lines beyond what the nearest choice of rounds does, 0 to 100; 0 is
 	// the most exact. Absent: as many as make 2 stitches from the lines, or an eighth of
 	// the stitches that an edge loses if that is less; where there is no plan so near, 2.
-	ExcessStitches *float64 `protobuf:"fixed64,15,opt,name=excess_stitches,json=excessStitches,proto3,oneof" json:"excess_stitches,omitempty"`
+	ToleranceStitches *float64 `protobuf:"fixed64,15,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1531,11 +1531,11 @@ func (x *PlanRaglanRequest) GetDepthRounds() int32 {
 	return 0
 }
 
-func (x *PlanRaglanRequest) GetShapingRounds() ShapingRounds {
+func (x *PlanRaglanRequest) GetRoundChoice() RoundChoice {
 	if x != nil {
-		return x.ShapingRounds
+		return x.RoundChoice
 	}
-	return ShapingRounds_SHAPING_ROUNDS_UNSPECIFIED
+	return RoundChoice_ROUND_CHOICE_UNSPECIFIED
 }
 
 func (x *PlanRaglanRequest) GetDisplayUnit() DisplayUnit {
@@ -1552,9 +1552,9 @@ func (x *PlanRaglanRequest) GetWithOutline() bool {
 	return false
 }
 
-func (x *PlanRaglanRequest) GetExcessStitches() float64 {
-	if x != nil && x.ExcessStitches != nil {
-		return *x.ExcessStitches
+func (x *PlanRaglanRequest) GetToleranceStitches() float64 {
+	if x != nil && x.ToleranceStitches != nil {
+		return *x.ToleranceStitches
 	}
 	return 0
 }
@@ -1574,7 +1574,7 @@ type RaglanPart struct {
 	// Its stitches at the neck, lines not counted.
 	EndStitches int32 `protobuf:"varint,2,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Rounds in which it decreases, two stitches each.
-	DecreaseRoundCount int32 `protobuf:"varint,3,opt,name=decrease_round_count,json=decreaseRoundCount,proto3" json:"decrease_round_count,omitempty"`
+	DecreaseRounds int32 `protobuf:"varint,3,opt,name=decrease_rounds,json=decreaseRounds,proto3" json:"decrease_rounds,omitempty"`
 	// Width lost along each of its two edges, in cm.
 	EdgeLostCm float64 `protobuf:"fixed64,4,opt,name=edge_lost_cm,json=edgeLostCm,proto3" json:"edge_lost_cm,omitempty"`
 	// Slope of those edges, in degrees from the upright: the angle whose tangent
@@ -1633,9 +1633,9 @@ func (x *RaglanPart) GetEndStitches() int32 {
 	return 0
 }
 
-func (x *RaglanPart) GetDecreaseRoundCount() int32 {
+func (x *RaglanPart) GetDecreaseRounds() int32 {
 	if x != nil {
-		return x.DecreaseRoundCount
+		return x.DecreaseRounds
 	}
 	return 0
 }
@@ -1875,9 +1875,9 @@ type PlanRaglanResponse struct {
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body.
 	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
-	//   - MANY_RUNS, at excess_stitches: no plan in which each part decreases at one run of
+	//   - MANY_RUNS, at tolerance_stitches: no plan in which each part decreases at one run of
 	//     intervals or two lies near enough to the straight lines; the nearest choice of
-	//     rounds is given. The text may say how much more excess would allow one.
+	//     rounds is given. The text may say what tolerance would allow one.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -2160,7 +2160,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x10\n" +
-	"\x0e_back_stitches\"\x97\r\n" +
+	"\x0e_back_stitches\"\x86\r\n" +
 	"\x17PlanCircularYokeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
 	"\rbody_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -2171,9 +2171,9 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\aneck_cm\x18\x06 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00E@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x03R\x06neckCm\x88\x01\x01\x12E\n" +
 	"\bdepth_cm\x18\a \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x008@\x19\x00\x00\x00\x00\x00\x00i@)\x9a\x99\x99\x99\x99\x99\xb9?H\x04R\adepthCm\x88\x01\x01\x127\n" +
 	"\fdepth_rounds\x18\b \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@H\x18\xd0\x0f(\x01H\x05R\vdepthRounds\x88\x01\x01\x12`\n" +
-	"\bschedule\x18\t \x01(\x0e2\x19.knitmath.v1.YokeScheduleB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18YOKE_SCHEDULE_PERCENTAGER\bschedule\x12F\n" +
-	"\x14decrease_round_count\x18\n" +
-	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\xc8\x01(\x01H\x06R\x12decreaseRoundCount\x88\x01\x01\x129\n" +
+	"\bschedule\x18\t \x01(\x0e2\x19.knitmath.v1.YokeScheduleB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18YOKE_SCHEDULE_PERCENTAGER\bschedule\x12=\n" +
+	"\x0fdecrease_rounds\x18\n" +
+	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\xc8\x01(\x01H\x06R\x0edecreaseRounds\x88\x01\x01\x129\n" +
 	"\x05steps\x18\v \x03(\v2\x15.knitmath.v1.YokeStepB\f\xe0A\x01\xbaH\x06\x92\x01\x03\x10\xc8\x01R\x05steps\x12X\n" +
 	"\x06spread\x18\f \x01(\x0e2\x16.knitmath.v1.GapSpreadB(\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x19\x1a\x17GAP_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x128\n" +
@@ -2182,8 +2182,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
 	"back_raise\x18\x10 \x01(\v2\x16.knitmath.v1.BackRaiseB\x03\xe0A\x01R\tbackRaise\x12,\n" +
 	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12d\n" +
-	"\x11departure_percent\x18\x12 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\bR\x10departurePercent\x88\x01\x01\x12^\n" +
-	"\x15greatest_loss_percent\x18\x13 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x004@H\tR\x13greatestLossPercent\x88\x01\x01\x124\n" +
+	"\x11tolerance_percent\x18\x12 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\bR\x10tolerancePercent\x88\x01\x01\x12\\\n" +
+	"\x14largest_loss_percent\x18\x13 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x004@H\tR\x12largestLossPercent\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:7\xbaH4\"\x18\n" +
 	"\rneck_stitches\n" +
 	"\aneck_cm\"\x18\n" +
@@ -2195,11 +2195,11 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
 	"\b_neck_cmB\v\n" +
 	"\t_depth_cmB\x0f\n" +
-	"\r_depth_roundsB\x17\n" +
-	"\x15_decrease_round_countB\x1a\n" +
+	"\r_depth_roundsB\x12\n" +
+	"\x10_decrease_roundsB\x1a\n" +
 	"\x18_neck_tolerance_stitchesB\x14\n" +
-	"\x12_departure_percentB\x18\n" +
-	"\x16_greatest_loss_percent\"\xa2\x03\n" +
+	"\x12_tolerance_percentB\x17\n" +
+	"\x15_largest_loss_percent\"\xa2\x03\n" +
 	"\tYokeRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x19\n" +
 	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12%\n" +
@@ -2232,7 +2232,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"turn_count\x18\b \x01(\x05R\tturnCount\x12)\n" +
 	"\x04rows\x18\t \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x126\n" +
 	"\x17greatest_departure_rows\x18\n" +
-	" \x01(\x01R\x15greatestDepartureRows\"\xb8\x06\n" +
+	" \x01(\x01R\x15greatestDepartureRows\"\xa7\x06\n" +
 	"\x18PlanCircularYokeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2249,15 +2249,15 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	" \x01(\x05R\vdepthRounds\x12\x19\n" +
 	"\bdepth_cm\x18\v \x01(\x01R\adepthCm\x12\x17\n" +
 	"\ajoin_cm\x18\f \x01(\x01R\x06joinCm\x12\x17\n" +
-	"\aneck_cm\x18\r \x01(\x01R\x06neckCm\x12?\n" +
-	"\x0fdecrease_rounds\x18\x0e \x03(\v2\x16.knitmath.v1.YokeRoundR\x0edecreaseRounds\x12\x1c\n" +
+	"\aneck_cm\x18\r \x01(\x01R\x06neckCm\x12.\n" +
+	"\x06rounds\x18\x0e \x03(\v2\x16.knitmath.v1.YokeRoundR\x06rounds\x12\x1c\n" +
 	"\tsteepness\x18\x0f \x01(\x01R\tsteepness\x12/\n" +
 	"\x05bands\x18\x10 \x03(\v2\x19.knitmath.v1.YokeBandPlanR\x05bands\x129\n" +
 	"\n" +
 	"back_raise\x18\x11 \x01(\v2\x1a.knitmath.v1.BackRaisePlanR\tbackRaise\x12<\n" +
 	"\x1agreatest_departure_percent\x18\x12 \x01(\x01R\x18greatestDeparturePercent\x12\x16\n" +
 	"\x06effort\x18\x13 \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xce\n" +
+	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xcf\n" +
 	"\n" +
 	"\x11PlanRaglanRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
@@ -2272,11 +2272,11 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x13sleeve_top_stitches\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x06\x18\x90N(\x00H\x05R\x11sleeveTopStitches\x88\x01\x01\x12E\n" +
 	"\bdepth_cm\x18\n" +
 	" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x005@\x19\x00\x00\x00\x00\x00\x00i@)\x9a\x99\x99\x99\x99\x99\xb9?H\x06R\adepthCm\x88\x01\x01\x127\n" +
-	"\fdepth_rounds\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@<\x18\xd0\x0f(\x01H\aR\vdepthRounds\x88\x01\x01\x12f\n" +
-	"\x0eshaping_rounds\x18\f \x01(\x0e2\x1a.knitmath.v1.ShapingRoundsB#\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x14\x1a\x12SHAPING_ROUNDS_ANYR\rshapingRounds\x12]\n" +
+	"\fdepth_rounds\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@<\x18\xd0\x0f(\x01H\aR\vdepthRounds\x88\x01\x01\x12^\n" +
+	"\fround_choice\x18\f \x01(\x0e2\x18.knitmath.v1.RoundChoiceB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10ROUND_CHOICE_ANYR\vroundChoice\x12]\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12S\n" +
-	"\x0fexcess_stitches\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\bR\x0eexcessStitches\x88\x01\x01\x124\n" +
+	"\fwith_outline\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Y\n" +
+	"\x12tolerance_stitches\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\bR\x11toleranceStitches\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1d\xbaH\x1a\"\x18\n" +
 	"\bdepth_cm\n" +
 	"\fdepth_roundsB\x12\n" +
@@ -2287,13 +2287,13 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x13_back_neck_stitchesB\x16\n" +
 	"\x14_sleeve_top_stitchesB\v\n" +
 	"\t_depth_cmB\x0f\n" +
-	"\r_depth_roundsB\x12\n" +
-	"\x10_excess_stitches\"\xcf\x02\n" +
+	"\r_depth_roundsB\x15\n" +
+	"\x13_tolerance_stitches\"\xc6\x02\n" +
 	"\n" +
 	"RaglanPart\x12%\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\x02 \x01(\x05R\vendStitches\x120\n" +
-	"\x14decrease_round_count\x18\x03 \x01(\x05R\x12decreaseRoundCount\x12 \n" +
+	"\fend_stitches\x18\x02 \x01(\x05R\vendStitches\x12'\n" +
+	"\x0fdecrease_rounds\x18\x03 \x01(\x05R\x0edecreaseRounds\x12 \n" +
 	"\fedge_lost_cm\x18\x04 \x01(\x01R\n" +
 	"edgeLostCm\x12,\n" +
 	"\x12edge_angle_degrees\x18\x05 \x01(\x01R\x10edgeAngleDegrees\x12=\n" +
@@ -2356,11 +2356,11 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x1cRAGLAN_LINE_FROM_UNSPECIFIED\x10\x00\x12\x19\n" +
 	"\x15RAGLAN_LINE_FROM_BOTH\x10\x01\x12\x19\n" +
 	"\x15RAGLAN_LINE_FROM_BODY\x10\x02\x12\x1c\n" +
-	"\x18RAGLAN_LINE_FROM_SLEEVES\x10\x03*h\n" +
-	"\rShapingRounds\x12\x1e\n" +
-	"\x1aSHAPING_ROUNDS_UNSPECIFIED\x10\x00\x12\x16\n" +
-	"\x12SHAPING_ROUNDS_ANY\x10\x01\x12\x1f\n" +
-	"\x1bSHAPING_ROUNDS_EVERY_SECOND\x10\x022\xb9\x02\n" +
+	"\x18RAGLAN_LINE_FROM_SLEEVES\x10\x03*`\n" +
+	"\vRoundChoice\x12\x1c\n" +
+	"\x18ROUND_CHOICE_UNSPECIFIED\x10\x00\x12\x14\n" +
+	"\x10ROUND_CHOICE_ANY\x10\x01\x12\x1d\n" +
+	"\x19ROUND_CHOICE_EVERY_SECOND\x10\x022\xb9\x02\n" +
 	"\vYokeService\x12\xa2\x01\n" +
 	"\x10PlanCircularYoke\x12$.knitmath.v1.PlanCircularYokeRequest\x1a%.knitmath.v1.PlanCircularYokeResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yoke:planCircularYoke\"\x19/v1/yoke:planCircularYoke\x12\x84\x01\n" +
 	"\n" +
@@ -2385,7 +2385,7 @@ var file_knitmath_v1_yoke_proto_goTypes = []any{
 	(YokeSchedule)(0),                // 0: knitmath.v1.YokeSchedule
 	(RaisePlace)(0),                  // 1: knitmath.v1.RaisePlace
 	(RaglanLineFrom)(0),              // 2: knitmath.v1.RaglanLineFrom
-	(ShapingRounds)(0),               // 3: knitmath.v1.ShapingRounds
+	(RoundChoice)(0),                 // 3: knitmath.v1.RoundChoice
 	(*YokeStep)(nil),                 // 4: knitmath.v1.YokeStep
 	(*YokeBand)(nil),                 // 5: knitmath.v1.YokeBand
 	(*BackRaise)(nil),                // 6: knitmath.v1.BackRaise
@@ -2428,13 +2428,13 @@ var file_knitmath_v1_yoke_proto_depIdxs = []int32{
 	24, // 12: knitmath.v1.BackRaisePlan.rows:type_name -> knitmath.v1.WedgeRow
 	25, // 13: knitmath.v1.PlanCircularYokeResponse.notices:type_name -> knitmath.v1.Notice
 	26, // 14: knitmath.v1.PlanCircularYokeResponse.sources:type_name -> knitmath.v1.Source
-	8,  // 15: knitmath.v1.PlanCircularYokeResponse.decrease_rounds:type_name -> knitmath.v1.YokeRound
+	8,  // 15: knitmath.v1.PlanCircularYokeResponse.rounds:type_name -> knitmath.v1.YokeRound
 	9,  // 16: knitmath.v1.PlanCircularYokeResponse.bands:type_name -> knitmath.v1.YokeBandPlan
 	10, // 17: knitmath.v1.PlanCircularYokeResponse.back_raise:type_name -> knitmath.v1.BackRaisePlan
 	27, // 18: knitmath.v1.PlanCircularYokeResponse.outline:type_name -> knitmath.v1.Outline
 	20, // 19: knitmath.v1.PlanRaglanRequest.gauge:type_name -> knitmath.v1.Gauge
 	2,  // 20: knitmath.v1.PlanRaglanRequest.line_from:type_name -> knitmath.v1.RaglanLineFrom
-	3,  // 21: knitmath.v1.PlanRaglanRequest.shaping_rounds:type_name -> knitmath.v1.ShapingRounds
+	3,  // 21: knitmath.v1.PlanRaglanRequest.round_choice:type_name -> knitmath.v1.RoundChoice
 	22, // 22: knitmath.v1.PlanRaglanRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	28, // 23: knitmath.v1.RaglanPart.intervals:type_name -> knitmath.v1.IntervalRun
 	23, // 24: knitmath.v1.RaglanInstruction.instruction:type_name -> knitmath.v1.Instruction
