@@ -32,7 +32,7 @@ var allowed = map[string]string{
 	"pattern": "cost draft fault report stitch",
 	"outline": "gauge",
 	"body":    "fault report",
-	"yarn":    "fault measure report",
+	"yarn":    "fault measure outline report",
 	"swatch":  "cost fault gauge measure report yarn",
 	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.

@@ -13,7 +13,7 @@ import (
 func (q *spinning) vet(c *fault.Checks) {
 	in := q.in
 	q.vetPlies(c)
-	fault.Enum(c, "", "preparation", in.Preparation, PreparationWorsted)
+	fault.Enum(c, "", "spinning", in.Spinning, yarn.SpinningSilk)
 	c.OptionalNumber("", "twist_angle_degrees", in.TwistAngleDegrees, MinAngle, MaxAngle)
 	c.OptionalNumber("", "ply_twist_per_cm", in.PlyTwistPerCm, MinTwist, MaxTwist)
 	c.OptionalNumber("", "ply_contraction_percent", in.PlyContractionPercent, 0, MaxContraction)
@@ -57,7 +57,7 @@ func (q *spinning) vetPlies(c *fault.Checks) {
 		}
 		c.OptionalCount(path, "times", p.Times, 1, MaxPlies)
 		c.OptionalNumber(path, "twist_per_cm", p.TwistPerCm, MinTwist, MaxTwist)
-		fault.Enum(c, path, "direction", p.Direction, TwistDirectionZ)
+		fault.Enum(c, path, "direction", p.Direction, yarn.TwistDirectionZ)
 		q.tex = append(q.tex, thick.Tex)
 		q.count += max(0, min(fault.Or(p.Times, 1), MaxPlies))
 	}

@@ -10,33 +10,13 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-// TwistDirection is which way a yarn is twisted.
-type TwistDirection int32
-
-// The directions.
-const (
-	TwistDirectionUnspecified TwistDirection = iota // Z of singles
-	TwistDirectionS
-	TwistDirectionZ
-)
-
-// Preparation is how the fibre is prepared.
-type Preparation int32
-
-// The preparations.
-const (
-	PreparationUnspecified Preparation = iota // woollen
-	PreparationWoollen
-	PreparationWorsted
-)
-
 // A Ply is singles that are plied, or the one that is knit as it is.
 type Ply struct {
 	Name       string
 	Count      *yarn.Count
 	Times      *int
 	TwistPerCm *float64
-	Direction  TwistDirection
+	Direction  yarn.TwistDirection
 }
 
 // A Wheel is a wheel with a flyer. Exactly one of Ratio and the two diameters must be
@@ -60,7 +40,7 @@ type Losses struct {
 // An Input asks what a yarn will be. It mirrors PlanHandspunRequest.
 type Input struct {
 	Plies                 []Ply
-	Preparation           Preparation
+	Spinning              yarn.Spinning
 	TwistAngleDegrees     *float64
 	PlyTwistPerCm         *float64
 	PlyContractionPercent *float64
@@ -74,23 +54,13 @@ type Input struct {
 	DisplayUnit           measure.DisplayUnit
 }
 
-// A Twist is said in every way.
-type Twist struct {
-	PerCm        float64
-	PerInch      float64
-	Factor       float64
-	Multiplier   float64
-	AngleDegrees float64
-	Direction    TwistDirection
-}
-
 // A PliedSingle is one of the singles. What is not known is nil.
 type PliedSingle struct {
 	Name             string
 	Times            int
 	Tex              float64
 	DiameterMm       float64
-	Twist            Twist
+	Twist            yarn.Twist
 	LeftPerCm        *float64
 	LengthM          *float64
 	MassG            *float64
@@ -127,7 +97,7 @@ type Plan struct {
 	YardsPerPound    float64
 	DiameterMm       float64
 	WrapsPerCm       yardage.Range
-	Twist            Twist
+	Twist            yarn.Twist
 	BalancedPerCm    *yardage.Range
 	GaugeStitches    yardage.Range
 	Fits             Fit
@@ -144,12 +114,12 @@ type Plan struct {
 	Outline          *outline.Outline
 	Notices          []report.Notice
 
-	unit    measure.DisplayUnit
-	count   int
-	losses  bool
-	angled  bool // some twist comes from the angle
-	worsted bool
-	raw     bool
+	unit   measure.DisplayUnit
+	count  int
+	losses bool
+	angled bool // some twist comes from the angle
+	spun   yarn.Spinning
+	raw    bool
 }
 
 // Ranges of a handspun yarn.
@@ -183,7 +153,8 @@ const (
 //	tan(angle)      = pi * diameter * turns
 //	balanced ply    = sum of the turns of n singles / (n + 1)
 //
-// The sources of each stand at diameterRules, twist, balance, tightness and the defaults.
+// The sources of each stand at yarn.Spinning, yarn.TwistOf, balance, tightness and the
+// defaults.
 func PlanHandspun(in Input) (Plan, error) {
 	var c fault.Checks
 	q := spinning{in: in}

@@ -55,49 +55,7 @@ func TestPublishedResultantCount(t *testing.T) {
 	in, single := worked(t, "gate_1992_3")
 	out := planOf(t, Input{PlyContractionPercent: new(100 - 100/(1+in["contraction"]/100)), Plies: []Ply{{
 		Count: &yarn.Count{Number: &single, System: yarn.CountSystemCotton}, Times: new(int(in["plies"]))}}})
-	knittest.Near(t, "resultant Ne", texCotton/out.Tex, in["resultant_Ne"], 1e-9)
-}
-
-// An examination's twist factor of 38.28 (turns to the cm, tex) in a yarn of 29.5 tex: the
-// same turns are a multiplier of 3.27 in one of 30 Ne.
-func TestPublishedTwistFactor(t *testing.T) {
-	in, want := worked(t, "gate_2006_31")
-	got := twistOf(in["TF"]/math.Sqrt(in["tex"]), in["tex"], 0.01, TwistDirectionZ)
-	knittest.Near(t, "factor", got.Factor, in["TF"], 1e-12)
-	if m := got.PerInch / math.Sqrt(in["Ne"]); math.Abs(m-want) > 0.005 {
-		t.Errorf("multiplier %v, want %v", m, want)
-	}
-	// 956.734 times the multiplier is the factor of turns to the metre.
-	knittest.Near(t, "conversion", got.Multiplier*956.734, 100*got.Factor, 1e-6)
-}
-
-// 3,360 yards to the pound, k 0.9: 52 diameters to the inch.
-func TestPublishedDiameter(t *testing.T) {
-	in, want := worked(t, "ashenhurst_8_2")
-	if got := measure.CmPerInch / PreparationWorsted.diameterCm(texYards/in["yd_per_lb"]); math.Abs(got-want) > 0.5 {
-		t.Errorf("%v diameters to the inch, want %v", got, want)
-	}
-}
-
-// texYards and texCotton are the exact factors to the digits of GNU units and ASTM D2260.
-func TestFactors(t *testing.T) {
-	knittest.Near(t, "yards to the pound", texYards, 496_054.647857, 1e-11)
-	knittest.Near(t, "cotton count", texCotton, 590.541247448, 1e-11)
-}
-
-// Angle and turns are inverse to one another; the angle is the slope of a turn unrolled:
-// the circle against its height.
-func TestAngleOfAnUnrolledTurn(t *testing.T) {
-	for tex := 20.0; tex < 2_000; tex *= 1.3 {
-		for _, prep := range []Preparation{PreparationWoollen, PreparationWorsted} {
-			d := prep.diameterCm(tex)
-			for degrees := 5.0; degrees <= 50; degrees += 2.5 {
-				turns := turnsFor(degrees, d)
-				knittest.Near(t, "angle", twistOf(turns, tex, d, TwistDirectionZ).AngleDegrees, degrees, 1e-12)
-				knittest.Near(t, "slope", math.Pi*d/(1/turns), math.Tan(degrees*math.Pi/180), 1e-12)
-			}
-		}
-	}
+	knittest.Near(t, "resultant Ne", 590.541247448/out.Tex, in["resultant_Ne"], 1e-9)
 }
 
 // The balanced ply by bisection on its condition, that the turns put in are those left, for
@@ -176,7 +134,7 @@ func TestTwoPlyByHand(t *testing.T) {
 	} {
 		knittest.Near(t, c.what, c.got, c.want, 1e-12)
 	}
-	if out.Twist.Direction != TwistDirectionS || *out.Plies[0].BobbinCount != 8 || *out.BobbinCount != 8 {
+	if out.Twist.Direction != yarn.TwistDirectionS || *out.Plies[0].BobbinCount != 8 || *out.BobbinCount != 8 {
 		t.Errorf("%v, %d and %d bobbins", out.Twist.Direction, *out.Plies[0].BobbinCount, *out.BobbinCount)
 	}
 	in.WantedM, in.WantedG = nil, new(400.0)
@@ -192,9 +150,9 @@ func TestTwoPlyByHand(t *testing.T) {
 func TestMixedDirections(t *testing.T) {
 	out := planOf(
 		t,
-		Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: TwistDirectionS}}},
+		Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: yarn.TwistDirectionS}}},
 	)
-	if out.Twist.Direction != TwistDirectionZ {
+	if out.Twist.Direction != yarn.TwistDirectionZ {
 		t.Errorf("plied %v", out.Twist.Direction)
 	}
 	knittest.Near(t, "plied", out.Twist.PerCm, 1, 1e-12) // (5 - 2) / 3
@@ -213,7 +171,7 @@ func TestHandspunNotices(t *testing.T) {
 		{"single", Input{Plies: two(300, 0)[:1]}, []string{"plies SINGLE"}},
 		{"unequal", Input{Plies: two(120, 181)}, []string{"plies UNEQUAL_PLIES"}},
 		{"mixed", Input{Plies: []Ply{{Count: inTex(140), TwistPerCm: new(3.0)},
-			{Count: inTex(140), TwistPerCm: new(2.5), Direction: TwistDirectionS}}},
+			{Count: inTex(140), TwistPerCm: new(2.5), Direction: yarn.TwistDirectionS}}},
 			[]string{"plies MIXED_TWIST"}},
 		{"not balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.7)},
 			[]string{"ply_twist_per_cm NOT_BALANCED"}},
@@ -236,11 +194,11 @@ func TestHandspunNotices(t *testing.T) {
 
 // The slope of the picture is that of the letter, and both ends of a turn are at its sides.
 func TestTwistOutline(t *testing.T) {
-	for _, d := range []TwistDirection{TwistDirectionS, TwistDirectionZ} {
+	for _, d := range []yarn.TwistDirection{yarn.TwistDirectionS, yarn.TwistDirectionZ} {
 		out := planOf(t, Input{Plies: []Ply{{Count: inTex(200), TwistPerCm: new(2.0), Direction: d}}, WithOutline: true})
 		outlinetest.CheckFrame(t, out.Outline)
 		slope := out.Outline.Lines[2].Points
-		if leans := slope[1].X > slope[0].X; leans != (d == TwistDirectionZ) {
+		if leans := slope[1].X > slope[0].X; leans != (d == yarn.TwistDirectionZ) {
 			t.Errorf("%v is drawn %+v", d, slope)
 		}
 		knittest.Near(t, "half a turn", slope[1].Y-slope[0].Y, 0.25, 1e-12)
@@ -263,12 +221,12 @@ func TestHandspunRefusals(t *testing.T) {
 		{"a rope", Input{Plies: []Ply{{Count: inTex(10_001)}}}, []string{"plies[0].count INFEASIBLE"}},
 		{"out of range", Input{Plies: []Ply{{Name: strings.Repeat("x", 101), Count: inTex(100), Times: new(0), TwistPerCm: new(51.0),
 			Direction: 3}},
-			Preparation: 3, TwistAngleDegrees: new(4.0), PlyTwistPerCm: new(0.0), PlyContractionPercent: new(41.0), WantedM: new(0.5),
+			Spinning: 5, TwistAngleDegrees: new(4.0), PlyTwistPerCm: new(0.0), PlyContractionPercent: new(41.0), WantedM: new(0.5),
 			BobbinG: new(0.0), Losses: &Losses{81, new(61.0), new(41.0)}, DisplayUnit: 3,
 			Wheel: &Wheel{Ratio: new(0.5), DraftCm: new(0.5), SlipPercent: new(51.0), TreadlesPerMinute: new(9.0)}},
 			[]string{"plies[0].name TOO_MANY", "plies[0].times OUT_OF_RANGE", "plies[0].twist_per_cm OUT_OF_RANGE",
 				"plies[0].direction UNKNOWN_VALUE",
-				"preparation UNKNOWN_VALUE", "twist_angle_degrees OUT_OF_RANGE", "ply_twist_per_cm OUT_OF_RANGE",
+				"spinning UNKNOWN_VALUE", "twist_angle_degrees OUT_OF_RANGE", "ply_twist_per_cm OUT_OF_RANGE",
 				"ply_contraction_percent OUT_OF_RANGE", "wanted_m OUT_OF_RANGE", "losses.scouring_percent OUT_OF_RANGE",
 				"losses.preparing_percent OUT_OF_RANGE", "losses.spinning_percent OUT_OF_RANGE", "bobbin_g OUT_OF_RANGE", "wheel.ratio OUT_OF_RANGE",
 				"wheel.draft_cm OUT_OF_RANGE", "wheel.slip_percent OUT_OF_RANGE", "wheel.treadles_per_minute OUT_OF_RANGE",
@@ -296,7 +254,7 @@ func FuzzPlanHandspun(f *testing.F) {
 	f.Add(180.0, 190.0, 3.0, 20.0, 2.0, 5.0, 22.0, 1000.0, 9.5, 30.0, 2, 1, int32(1), uint8(0xff))
 	f.Add(10_000.0, 1.0, 50.0, 50.0, 0.05, 40.0, 1000.0, 1e6, 200.0, 300.0, 4, 4, int32(2), uint8(0x7f))
 	f.Fuzz(func(t *testing.T, a, b, twist, angle, ply, contraction, st, wanted, ratio, draft float64, n, m int, enums int32, given uint8) {
-		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: TwistDirection(enums)}}, Preparation: Preparation(enums >> 1),
+		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: yarn.TwistDirection(enums)}}, Spinning: yarn.Spinning(enums >> 1),
 			DisplayUnit: measure.DisplayUnit(enums >> 2), TwistAngleDegrees: &angle, WithOutline: given&1 != 0}
 		if given&2 != 0 {
 			in.Plies = append(in.Plies, Ply{Count: inTex(b), Times: &m, TwistPerCm: &twist})

@@ -41,7 +41,7 @@ func (o Plan) thickness(metres ...float64) string {
 			s += " to "
 		}
 		if o.unit == measure.DisplayUnitIn {
-			m *= texYards / 1e5
+			m *= yarn.TexYards / 1e5
 		}
 		s += measure.Decimal(m, 0)
 	}
@@ -52,7 +52,7 @@ func (o Plan) thickness(metres ...float64) string {
 }
 
 // turns writes a twist.
-func (o Plan) turns(t Twist) string {
+func (o Plan) turns(t yarn.Twist) string {
 	if o.unit == measure.DisplayUnitIn {
 		return measure.Decimal(t.PerInch, 1) + " turns to the inch"
 	}
@@ -167,11 +167,7 @@ func (o Plan) cautions() []string {
 
 // Sources say where the figures come from.
 func (o Plan) Sources() []report.Source {
-	diameter := woollenCited
-	if o.worsted {
-		diameter = worstedCited
-	}
-	sources := []report.Source{countCited, diameter, wrapsCited, twistCited}
+	sources := []report.Source{countCited, o.spun.DiameterCited(), yarn.ExpectedWrapsCited, yarn.TwistCited}
 	if o.angled {
 		sources = append(sources, angleCited)
 	}

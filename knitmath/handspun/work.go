@@ -7,20 +7,21 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/yardage"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // work answers a checked question.
 func (q *spinning) work() Plan {
 	in := q.in
 	tex := q.resultant().Float()
-	d := in.Preparation.diameterCm(tex)
+	d := q.spun().DiameterCm(tex)
 	out := Plan{
-		Tex: tex, MPer100G: 1e5 / tex, YardsPerPound: texYards / tex, DiameterMm: 10 * d,
-		unit: in.DisplayUnit, count: q.count, worsted: in.Preparation == PreparationWorsted,
+		Tex: tex, MPer100G: 1e5 / tex, YardsPerPound: yarn.TexYards / tex, DiameterMm: 10 * d,
+		unit: in.DisplayUnit, count: q.count, spun: q.spun(),
 		raw: in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
 	wraps := math.Sqrt(out.YardsPerPound) / measure.CmPerInch
-	out.WrapsPerCm = yardage.Range{Low: wraps * wrapRule.Low, Likely: wraps * wrapRule.Likely, High: wraps * wrapRule.High}
+	out.WrapsPerCm = yardage.Range{Low: wraps * yarn.LowWraps, Likely: wraps * yarn.LikelyWraps, High: wraps * yarn.HighWraps}
 	turns := q.singles(&out)
 	q.ply(&out, turns, d)
 	out.GaugeStitches = usualGauge(tex)
@@ -32,36 +33,39 @@ func (q *spinning) work() Plan {
 	q.wheel(&out)
 	out.Samples, out.Cautions = out.samples(), out.cautions()
 	if in.WithOutline {
-		out.Outline = helix(d, out.Twist)
+		out.Outline = yarn.Helix(d, out.Twist)
 	}
 	q.remark(&out)
 	return out
 }
+
+// spun is how the fibre is spun: woollen, as most do who spin for knitting, unless said.
+func (q *spinning) spun() yarn.Spinning { return q.in.Spinning.Or(yarn.SpinningWoollen) }
 
 // singles works out each ply and gives all their turns to the cm together, those spun S
 // counting below 0.
 func (q *spinning) singles(out *Plan) (turns float64) {
 	for i, p := range q.in.Plies {
 		tex := q.tex[i].Float()
-		d := q.in.Preparation.diameterCm(tex)
-		perCm := turnsFor(fault.Or(q.in.TwistAngleDegrees, DefaultAngle), d)
+		d := q.spun().DiameterCm(tex)
+		perCm := yarn.TurnsFor(fault.Or(q.in.TwistAngleDegrees, DefaultAngle), d)
 		if p.TwistPerCm != nil {
 			perCm = *p.TwistPerCm
 		} else {
 			out.angled = true
 		}
 		direction, times := p.Direction, fault.Or(p.Times, 1)
-		if direction == TwistDirectionUnspecified {
-			direction = TwistDirectionZ
+		if direction == yarn.TwistDirectionUnspecified {
+			direction = yarn.TwistDirectionZ
 		}
-		if direction == TwistDirectionS {
+		if direction == yarn.TwistDirectionS {
 			turns -= float64(times) * perCm
 		} else {
 			turns += float64(times) * perCm
 		}
 		out.Plies = append(
 			out.Plies,
-			PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: twistOf(perCm, tex, d, direction)},
+			PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: yarn.TwistOf(perCm, tex, d, direction)},
 		)
 	}
 	return turns
@@ -73,13 +77,13 @@ func (q *spinning) ply(out *Plan, turns, diameterCm float64) {
 		out.Twist = out.Plies[0].Twist
 		return
 	}
-	direction := TwistDirectionS
+	direction := yarn.TwistDirectionS
 	if turns < 0 {
-		direction = TwistDirectionZ
+		direction = yarn.TwistDirectionZ
 	}
 	balanced := balance(math.Abs(turns), q.count)
 	out.BalancedPerCm = &balanced
-	out.Twist = twistOf(fault.Or(q.in.PlyTwistPerCm, balanced.Likely), out.Tex, diameterCm, direction)
+	out.Twist = yarn.TwistOf(fault.Or(q.in.PlyTwistPerCm, balanced.Likely), out.Tex, diameterCm, direction)
 	for i := range out.Plies {
 		p := &out.Plies[i]
 		left := p.Twist.PerCm - out.Twist.PerCm

@@ -14,6 +14,8 @@ const (
 	UnitStitches
 	UnitRows
 	UnitPercent
+	UnitMetres
+	UnitPlaces
 )
 
 // An Axis says what is measured along it, and the frame of the drawing.

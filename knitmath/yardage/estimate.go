@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/yarn"
 )
@@ -36,6 +37,7 @@ type EstimateInput struct {
 	SpareBalls      int
 	ReservePercent  *float64
 	DyeLot          DyeLot
+	WithOutline     bool
 	DisplayUnit     measure.DisplayUnit
 }
 
@@ -71,6 +73,7 @@ type Estimate struct {
 	BallCount    *int
 	LeftOverM    *Range
 	Colours      []ColourYarn
+	Outline      *outline.Outline
 	Notices      []report.Notice
 
 	unit    measure.DisplayUnit
@@ -171,6 +174,9 @@ func EstimateYarn(in EstimateInput) (Estimate, error) {
 		return Estimate{}, c.Err()
 	}
 	q.buy(&out)
+	if in.WithOutline {
+		out.Outline = q.outline(&out)
+	}
 	q.remark(&out)
 	return out, nil
 }

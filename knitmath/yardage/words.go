@@ -29,11 +29,7 @@ func (o Estimate) Summary() string {
 		if i == 0 {
 			sep = ": "
 		}
-		name := c.Name
-		if name == "" {
-			name = "the " + report.Ordinal(i+1) + " colour"
-		}
-		s += sep + report.CountOf(*c.BallCount, "balls") + " of " + name
+		s += sep + report.CountOf(*c.BallCount, "balls") + " of " + colourName(c.Name, i)
 	}
 	return s + ", for the " + figure + " figure."
 }

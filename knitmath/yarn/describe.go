@@ -6,20 +6,23 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
 )
 
 // A DescribeInput asks what a yarn is, from what is known of it. It mirrors
 // DescribeYarnRequest.
 type DescribeInput struct {
-	Count        *Count
-	WrapsPerInch *float64
-	Stitches     *float64
-	OverCm       *float64
-	NeedleMm     *float64
-	Spinning     Spinning
-	TwistPerCm   *float64
-	DisplayUnit  measure.DisplayUnit
+	Count          *Count
+	WrapsPerInch   *float64
+	Stitches       *float64
+	OverCm         *float64
+	NeedleMm       *float64
+	Spinning       Spinning
+	TwistPerCm     *float64
+	TwistDirection TwistDirection
+	WithOutline    bool
+	DisplayUnit    measure.DisplayUnit
 }
 
 // Ranges of what is known of a yarn.
@@ -67,6 +70,7 @@ type Description struct {
 	LowWrapsPerInch  *float64
 	HighWrapsPerInch *float64
 	Twist            *Twist
+	Outline          *outline.Outline
 	Notices          []report.Notice
 
 	in   DescribeInput
@@ -115,6 +119,8 @@ func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
 	fault.Enum(c, "", "spinning", in.Spinning, SpinningSilk)
 	c.OptionalNumber("", "twist_per_cm", in.TwistPerCm, MinTwistPerCm, MaxTwistPerCm)
 	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil, "count")
+	fault.Enum(c, "", "twist_direction", in.TwistDirection, TwistDirectionZ)
+	c.Needs(in.TwistDirection != TwistDirectionUnspecified, "twist_direction", in.TwistPerCm != nil, "twist_per_cm")
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	return yarn
 }
@@ -179,13 +185,21 @@ func common(a, b []int) []int {
 func (o *Description) measure() {
 	tex, band := o.yarn.Tex.Float(), nearest(o.yarn.Tex.In(CountSystemMetresPer100G))
 	root := rootYards(o.yarn.Tex)
-	diameters := diameterRules[o.in.Spinning].k * root
-	diameter, low, high := 25.4/diameters, lowWraps*root, highWraps*root
+	diameterCm := o.in.Spinning.Or(SpinningWorsted).DiameterCm(tex)
+	diameters, diameter, low, high := measure.CmPerInch/diameterCm, 10*diameterCm, LowWraps*root, HighWraps*root
 	o.Tex, o.MetresPer100G, o.DiametersPerInch, o.DiameterMm = &tex, &band, &diameters, &diameter
 	o.LowWrapsPerInch, o.HighWrapsPerInch = &low, &high
-	if o.in.TwistPerCm != nil {
-		twist := twistOf(o.yarn.Tex, *o.in.TwistPerCm, diameter/10)
-		o.Twist = &twist
+	if o.in.TwistPerCm == nil {
+		return
+	}
+	direction := o.in.TwistDirection
+	if direction == TwistDirectionUnspecified {
+		direction = TwistDirectionZ
+	}
+	twist := TwistOf(*o.in.TwistPerCm, tex, diameterCm, direction)
+	o.Twist = &twist
+	if o.in.WithOutline {
+		o.Outline = Helix(diameterCm, twist)
 	}
 }
 

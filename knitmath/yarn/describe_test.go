@@ -73,7 +73,7 @@ func TestCategoriesOfYarns(t *testing.T) {
 // (52.17), from the weaving reference page. Wraps of the same yarn are another number.
 func TestDiametersAreNotWraps(t *testing.T) {
 	out := described(t, DescribeInput{Count: &Count{Number: new(3_360.0), System: CountSystemYardsPerPound}})
-	knittest.Near(t, "diameters per inch", *out.DiametersPerInch, 52, 0.5)
+	knittest.Near(t, "diameters per inch", *out.DiametersPerInch, 52.17, 1e-4)
 	knittest.Near(t, "diameter", *out.DiameterMm**out.DiametersPerInch, 25.4, 1e-12)
 	knittest.Near(t, "wraps", *out.LowWrapsPerInch / *out.DiametersPerInch, 0.35/0.9, 1e-12)
 	knittest.Near(t, "wraps", *out.HighWrapsPerInch / *out.DiametersPerInch, 0.39/0.9, 1e-12)
@@ -83,7 +83,7 @@ func TestDiametersAreNotWraps(t *testing.T) {
 func TestDiametersInMetres(t *testing.T) {
 	for spinning, want := range map[Spinning]float64{SpinningWoollen: 0.2329, SpinningWorsted: 0.2496, SpinningCotton: 0.2634} {
 		out := described(t, DescribeInput{Count: &Count{Number: new(10.0), System: CountSystemMetric}, Spinning: spinning})
-		knittest.Near(t, "per cm", *out.DiametersPerInch/2.54, want*math.Sqrt(10_000), 0.01)
+		knittest.Near(t, "per cm", *out.DiametersPerInch/2.54, want*math.Sqrt(10_000), 2e-4)
 	}
 }
 

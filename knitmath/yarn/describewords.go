@@ -66,10 +66,10 @@ func (o Description) Sources() []report.Source {
 		sources = append(sources, spinnersCited)
 	}
 	if o.in.Count != nil {
-		sources = append(sources, countSources[o.yarn.System], diameterRules[o.in.Spinning].cited, expectedWrapsCited)
+		sources = append(sources, countSources[o.yarn.System], o.in.Spinning.Or(SpinningWorsted).DiameterCited(), ExpectedWrapsCited)
 	}
 	if o.in.TwistPerCm != nil {
-		sources = append(sources, twistCited)
+		sources = append(sources, TwistCited)
 	}
 	return sources
 }

@@ -4,12 +4,13 @@ import (
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/knitmath/handspun"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 func handspunIn(req *knitmathv1.PlanHandspunRequest) handspun.Input {
 	return handspun.Input{
 		Plies:                 each(req.Plies, spunPlyIn),
-		Preparation:           handspun.Preparation(req.Preparation),
+		Spinning:              yarn.Spinning(req.Spinning),
 		TwistAngleDegrees:     req.TwistAngleDegrees,
 		PlyTwistPerCm:         req.PlyTwistPerCm,
 		PlyContractionPercent: req.PlyContractionPercent,
@@ -33,7 +34,7 @@ func spunPlyIn(p *knitmathv1.SpunPly) handspun.Ply {
 		Count:      yarnCountIn(p.Count),
 		Times:      optional(p.Times, countIn),
 		TwistPerCm: p.TwistPerCm,
-		Direction:  handspun.TwistDirection(p.Direction),
+		Direction:  yarn.TwistDirection(p.Direction),
 	}
 }
 
@@ -66,7 +67,7 @@ func handspunOut(out handspun.Plan) *knitmathv1.PlanHandspunResponse {
 		YardsPerPound:    out.YardsPerPound,
 		DiameterMm:       out.DiameterMm,
 		WrapsPerCm:       rangeOut(out.WrapsPerCm),
-		Twist:            handTwistOut(out.Twist),
+		Twist:            twistOut(out.Twist),
 		BalancedPerCm:    message(out.BalancedPerCm, rangeOut),
 		GaugeStitches:    rangeOut(out.GaugeStitches),
 		Fits:             knitmathv1.GaugeFit(out.Fits),
@@ -94,23 +95,12 @@ func pliedSingleOut(p handspun.PliedSingle) *knitmathv1.PliedSingle {
 		Times:            countOut(p.Times),
 		Tex:              p.Tex,
 		DiameterMm:       p.DiameterMm,
-		Twist:            handTwistOut(p.Twist),
+		Twist:            twistOut(p.Twist),
 		LeftPerCm:        p.LeftPerCm,
 		LengthM:          p.LengthM,
 		MassG:            p.MassG,
 		BobbinCount:      optional(p.BobbinCount, countOut),
 		TreadlesPerDraft: p.TreadlesPerDraft,
-	}
-}
-
-func handTwistOut(t handspun.Twist) *knitmathv1.Twist {
-	return &knitmathv1.Twist{
-		PerCm:        t.PerCm,
-		PerInch:      t.PerInch,
-		Factor:       t.Factor,
-		Multiplier:   t.Multiplier,
-		AngleDegrees: t.AngleDegrees,
-		Direction:    knitmathv1.TwistDirection(t.Direction),
 	}
 }
 

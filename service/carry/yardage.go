@@ -26,6 +26,7 @@ func estimateIn(req *knitmathv1.EstimateYarnRequest) yardage.EstimateInput {
 		ReservePercent:  req.ReservePercent,
 		Colours:         each(req.Colours, shareIn),
 		DyeLot:          yardage.DyeLot(req.DyeLot),
+		WithOutline:     req.WithOutline,
 		DisplayUnit:     measure.DisplayUnit(req.DisplayUnit),
 	}
 }
@@ -66,6 +67,7 @@ func estimateOut(out yardage.Estimate) *knitmathv1.EstimateYarnResponse {
 		MassG:        message(out.MassG, rangeOut),
 		BallCount:    optional(out.BallCount, countOut),
 		Colours:      each(out.Colours, colourOut),
+		Outline:      message(out.Outline, outlineOut),
 		Summary:      out.Summary(),
 		Directions:   out.Directions(),
 		Notices:      each(out.Notices, noticeOut),

@@ -14,14 +14,16 @@ func (yarnService) DescribeYarn(ctx context.Context, req *knitmathv1.DescribeYar
 
 func descriptionIn(req *knitmathv1.DescribeYarnRequest) yarn.DescribeInput {
 	return yarn.DescribeInput{
-		Count:        yarnCountIn(req.Count),
-		WrapsPerInch: req.WrapsPerInch,
-		Stitches:     req.Stitches,
-		OverCm:       req.OverCm,
-		NeedleMm:     req.NeedleMm,
-		Spinning:     yarn.Spinning(req.Spinning),
-		TwistPerCm:   req.TwistPerCm,
-		DisplayUnit:  measure.DisplayUnit(req.DisplayUnit),
+		Count:          yarnCountIn(req.Count),
+		WrapsPerInch:   req.WrapsPerInch,
+		Stitches:       req.Stitches,
+		OverCm:         req.OverCm,
+		NeedleMm:       req.NeedleMm,
+		Spinning:       yarn.Spinning(req.Spinning),
+		TwistPerCm:     req.TwistPerCm,
+		TwistDirection: yarn.TwistDirection(req.TwistDirection),
+		WithOutline:    req.WithOutline,
+		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
@@ -40,6 +42,7 @@ func descriptionOut(out yarn.Description) *knitmathv1.DescribeYarnResponse {
 		LowWrapsPerInch:  out.LowWrapsPerInch,
 		HighWrapsPerInch: out.HighWrapsPerInch,
 		Twist:            message(out.Twist, twistOut),
+		Outline:          message(out.Outline, outlineOut),
 	}
 }
 
@@ -47,6 +50,13 @@ func readingOut(r yarn.CategoryReading) *knitmathv1.CategoryReading {
 	return &knitmathv1.CategoryReading{Basis: knitmathv1.CategoryBasis(r.Basis), Categories: each(r.Categories, countOut)}
 }
 
-func twistOut(t yarn.Twist) *knitmathv1.YarnTwist {
-	return &knitmathv1.YarnTwist{PerInch: t.PerInch, Factor: t.Factor, AngleDegrees: t.AngleDegrees}
+func twistOut(t yarn.Twist) *knitmathv1.Twist {
+	return &knitmathv1.Twist{
+		PerCm:        t.PerCm,
+		PerInch:      t.PerInch,
+		Factor:       t.Factor,
+		Multiplier:   t.Multiplier,
+		AngleDegrees: t.AngleDegrees,
+		Direction:    knitmathv1.TwistDirection(t.Direction),
+	}
 }

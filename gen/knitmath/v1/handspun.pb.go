@@ -25,113 +25,6 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
-// Which way a yarn is twisted: held upright its fibres slope as the middle stroke of
-// the letter.
-type TwistDirection int32
-
-const (
-	// Not said: Z for singles, and for a ply against its singles.
-	TwistDirection_TWIST_DIRECTION_UNSPECIFIED TwistDirection = 0
-	// S: to the left, widdershins at the wheel.
-	TwistDirection_TWIST_DIRECTION_S TwistDirection = 1
-	// Z: to the right, clockwise at the wheel.
-	TwistDirection_TWIST_DIRECTION_Z TwistDirection = 2
-)
-
-// Enum value maps for TwistDirection.
-var (
-	TwistDirection_name = map[int32]string{
-		0: "TWIST_DIRECTION_UNSPECIFIED",
-		1: "TWIST_DIRECTION_S",
-		2: "TWIST_DIRECTION_Z",
-	}
-	TwistDirection_value = map[string]int32{
-		"TWIST_DIRECTION_UNSPECIFIED": 0,
-		"TWIST_DIRECTION_S":           1,
-		"TWIST_DIRECTION_Z":           2,
-	}
-)
-
-func (x TwistDirection) Enum() *TwistDirection {
-	p := new(TwistDirection)
-	*p = x
-	return p
-}
-
-func (x TwistDirection) String() string {
-	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
-}
-
-func (TwistDirection) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_handspun_proto_enumTypes[0].Descriptor()
-}
-
-func (TwistDirection) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_handspun_proto_enumTypes[0]
-}
-
-func (x TwistDirection) Number() protoreflect.EnumNumber {
-	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use TwistDirection.Descriptor instead.
-func (TwistDirection) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{0}
-}
-
-// How the fibre is prepared and drawn, which makes a yarn lofty or compact.
-type FibrePreparation int32
-
-const (
-	// Woollen.
-	FibrePreparation_FIBRE_PREPARATION_UNSPECIFIED FibrePreparation = 0
-	// Carded, drawn long: lofty. Diameters per inch 0.84 sqrt(yd/lb).
-	FibrePreparation_FIBRE_PREPARATION_WOOLLEN FibrePreparation = 1
-	// Combed, drawn short: compact. Diameters per inch 0.90 sqrt(yd/lb).
-	FibrePreparation_FIBRE_PREPARATION_WORSTED FibrePreparation = 2
-)
-
-// Enum value maps for FibrePreparation.
-var (
-	FibrePreparation_name = map[int32]string{
-		0: "FIBRE_PREPARATION_UNSPECIFIED",
-		1: "FIBRE_PREPARATION_WOOLLEN",
-		2: "FIBRE_PREPARATION_WORSTED",
-	}
-	FibrePreparation_value = map[string]int32{
-		"FIBRE_PREPARATION_UNSPECIFIED": 0,
-		"FIBRE_PREPARATION_WOOLLEN":     1,
-		"FIBRE_PREPARATION_WORSTED":     2,
-	}
-)
-
-func (x FibrePreparation) Enum() *FibrePreparation {
-	p := new(FibrePreparation)
-	*p = x
-	return p
-}
-
-func (x FibrePreparation) String() string {
-	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
-}
-
-func (FibrePreparation) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_handspun_proto_enumTypes[1].Descriptor()
-}
-
-func (FibrePreparation) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_handspun_proto_enumTypes[1]
-}
-
-func (x FibrePreparation) Number() protoreflect.EnumNumber {
-	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FibrePreparation.Descriptor instead.
-func (FibrePreparation) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{1}
-}
-
 // Whether a yarn knits to a gauge.
 type GaugeFit int32
 
@@ -177,11 +70,11 @@ func (x GaugeFit) String() string {
 }
 
 func (GaugeFit) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_handspun_proto_enumTypes[2].Descriptor()
+	return file_knitmath_v1_handspun_proto_enumTypes[0].Descriptor()
 }
 
 func (GaugeFit) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_handspun_proto_enumTypes[2]
+	return &file_knitmath_v1_handspun_proto_enumTypes[0]
 }
 
 func (x GaugeFit) Number() protoreflect.EnumNumber {
@@ -190,7 +83,7 @@ func (x GaugeFit) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use GaugeFit.Descriptor instead.
 func (GaugeFit) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{0}
 }
 
 // Singles that are plied, or the one that is knit as it is.
@@ -442,8 +335,8 @@ type PlanHandspunRequest struct {
 	// The singles, 1 to 8 items, at most 8 plies in all. One alone is knit as a
 	// single.
 	Plies []*SpunPly `protobuf:"bytes,1,rep,name=plies,proto3" json:"plies,omitempty"`
-	// How the fibre is prepared. Default woollen.
-	Preparation FibrePreparation `protobuf:"varint,2,opt,name=preparation,proto3,enum=knitmath.v1.FibrePreparation" json:"preparation,omitempty"`
+	// How it is spun. Default woollen.
+	Spinning Spinning `protobuf:"varint,2,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
 	// The angle between the fibres at the surface of the singles and their length, in
 	// degrees, 5 to 50, for plies whose twist is not given. Default 20, soft knitting
 	// yarn; socks take 30 to 35 (a weak source).
@@ -519,11 +412,11 @@ func (x *PlanHandspunRequest) GetPlies() []*SpunPly {
 	return nil
 }
 
-func (x *PlanHandspunRequest) GetPreparation() FibrePreparation {
+func (x *PlanHandspunRequest) GetSpinning() Spinning {
 	if x != nil {
-		return x.Preparation
+		return x.Spinning
 	}
-	return FibrePreparation_FIBRE_PREPARATION_UNSPECIFIED
+	return Spinning_SPINNING_UNSPECIFIED
 }
 
 func (x *PlanHandspunRequest) GetTwistAngleDegrees() float64 {
@@ -610,97 +503,6 @@ func (x *PlanHandspunRequest) GetFields() []string {
 	return nil
 }
 
-// A twist, said in every way.
-type Twist struct {
-	state protoimpl.MessageState `protogen:"open.v1"`
-	// Turns to the cm.
-	PerCm float64 `protobuf:"fixed64,1,opt,name=per_cm,json=perCm,proto3" json:"per_cm,omitempty"`
-	// Turns to the inch.
-	PerInch float64 `protobuf:"fixed64,2,opt,name=per_inch,json=perInch,proto3" json:"per_inch,omitempty"`
-	// Twist factor: turns to the cm x sqrt(tex).
-	Factor float64 `protobuf:"fixed64,3,opt,name=factor,proto3" json:"factor,omitempty"`
-	// Twist multiplier: turns to the inch / sqrt(cotton count).
-	Multiplier float64 `protobuf:"fixed64,4,opt,name=multiplier,proto3" json:"multiplier,omitempty"`
-	// Angle at the surface, in degrees: tan = pi x diameter x turns.
-	AngleDegrees float64 `protobuf:"fixed64,5,opt,name=angle_degrees,json=angleDegrees,proto3" json:"angle_degrees,omitempty"`
-	// S or Z.
-	Direction     TwistDirection `protobuf:"varint,6,opt,name=direction,proto3,enum=knitmath.v1.TwistDirection" json:"direction,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
-}
-
-func (x *Twist) Reset() {
-	*x = Twist{}
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[4]
-	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-	ms.StoreMessageInfo(mi)
-}
-
-func (x *Twist) String() string {
-	return protoimpl.X.MessageStringOf(x)
-}
-
-func (*Twist) ProtoMessage() {}
-
-func (x *Twist) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[4]
-	if x != nil {
-		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-		if ms.LoadMessageInfo() == nil {
-			ms.StoreMessageInfo(mi)
-		}
-		return ms
-	}
-	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Twist.ProtoReflect.Descriptor instead.
-func (*Twist) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{4}
-}
-
-func (x *Twist) GetPerCm() float64 {
-	if x != nil {
-		return x.PerCm
-	}
-	return 0
-}
-
-func (x *Twist) GetPerInch() float64 {
-	if x != nil {
-		return x.PerInch
-	}
-	return 0
-}
-
-func (x *Twist) GetFactor() float64 {
-	if x != nil {
-		return x.Factor
-	}
-	return 0
-}
-
-func (x *Twist) GetMultiplier() float64 {
-	if x != nil {
-		return x.Multiplier
-	}
-	return 0
-}
-
-func (x *Twist) GetAngleDegrees() float64 {
-	if x != nil {
-		return x.AngleDegrees
-	}
-	return 0
-}
-
-func (x *Twist) GetDirection() TwistDirection {
-	if x != nil {
-		return x.Direction
-	}
-	return TwistDirection_TWIST_DIRECTION_UNSPECIFIED
-}
-
 // One of the singles.
 type PliedSingle struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -710,7 +512,7 @@ type PliedSingle struct {
 	Times int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
 	// Grams to 1,000 m.
 	Tex float64 `protobuf:"fixed64,3,opt,name=tex,proto3" json:"tex,omitempty"`
-	// Its diameter by the formula of the preparation, compact, in mm.
+	// Its diameter by the formula of how it is spun, compact, in mm.
 	DiameterMm float64 `protobuf:"fixed64,4,opt,name=diameter_mm,json=diameterMm,proto3" json:"diameter_mm,omitempty"`
 	// Its twist before plying.
 	Twist *Twist `protobuf:"bytes,5,opt,name=twist,proto3" json:"twist,omitempty"`
@@ -730,7 +532,7 @@ type PliedSingle struct {
 
 func (x *PliedSingle) Reset() {
 	*x = PliedSingle{}
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[5]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -742,7 +544,7 @@ func (x *PliedSingle) String() string {
 func (*PliedSingle) ProtoMessage() {}
 
 func (x *PliedSingle) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[5]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -755,7 +557,7 @@ func (x *PliedSingle) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PliedSingle.ProtoReflect.Descriptor instead.
 func (*PliedSingle) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{5}
+	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *PliedSingle) GetName() string {
@@ -847,7 +649,7 @@ type SampleCheck struct {
 
 func (x *SampleCheck) Reset() {
 	*x = SampleCheck{}
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[6]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[5]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -859,7 +661,7 @@ func (x *SampleCheck) String() string {
 func (*SampleCheck) ProtoMessage() {}
 
 func (x *SampleCheck) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[6]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[5]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -872,7 +674,7 @@ func (x *SampleCheck) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use SampleCheck.ProtoReflect.Descriptor instead.
 func (*SampleCheck) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{6}
+	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *SampleCheck) GetWhat() string {
@@ -941,7 +743,7 @@ type PlanHandspunResponse struct {
 	MPer_100G float64 `protobuf:"fixed64,7,opt,name=m_per_100g,json=mPer100g,proto3" json:"m_per_100g,omitempty"`
 	// Yards to the pound.
 	YardsPerPound float64 `protobuf:"fixed64,8,opt,name=yards_per_pound,json=yardsPerPound,proto3" json:"yards_per_pound,omitempty"`
-	// Its diameter by the formula of the preparation, compact, in mm.
+	// Its diameter by the formula of how it is spun, compact, in mm.
 	DiameterMm float64 `protobuf:"fixed64,9,opt,name=diameter_mm,json=diameterMm,proto3" json:"diameter_mm,omitempty"`
 	// Wraps to the cm, lying side by side without pull: a looser measure than
 	// diameters.
@@ -987,7 +789,7 @@ type PlanHandspunResponse struct {
 
 func (x *PlanHandspunResponse) Reset() {
 	*x = PlanHandspunResponse{}
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[7]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[6]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -999,7 +801,7 @@ func (x *PlanHandspunResponse) String() string {
 func (*PlanHandspunResponse) ProtoMessage() {}
 
 func (x *PlanHandspunResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_handspun_proto_msgTypes[7]
+	mi := &file_knitmath_v1_handspun_proto_msgTypes[6]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1012,7 +814,7 @@ func (x *PlanHandspunResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanHandspunResponse.ProtoReflect.Descriptor instead.
 func (*PlanHandspunResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{7}
+	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *PlanHandspunResponse) GetSummary() string {
@@ -1194,7 +996,7 @@ var File_knitmath_v1_handspun_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\n" +
-	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\"\xf2\x02\n" +
+	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xf2\x02\n" +
 	"\aSpunPly\x12.\n" +
 	"\x04name\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12\x18d\x92\x02\rgrey ShetlandR\x04name\x127\n" +
 	"\x05count\x18\x02 \x01(\v2\x16.knitmath.v1.YarnCountB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05count\x126\n" +
@@ -1222,10 +1024,10 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x11preparing_percent\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x10preparingPercent\x88\x01\x01\x12b\n" +
 	"\x10spinning_percent\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x01R\x0fspinningPercent\x88\x01\x01B\x14\n" +
 	"\x12_preparing_percentB\x13\n" +
-	"\x11_spinning_percent\"\xb9\t\n" +
+	"\x11_spinning_percent\"\xa2\t\n" +
 	"\x13PlanHandspunRequest\x129\n" +
-	"\x05plies\x18\x01 \x03(\v2\x14.knitmath.v1.SpunPlyB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\bR\x05plies\x12k\n" +
-	"\vpreparation\x18\x02 \x01(\x0e2\x1d.knitmath.v1.FibrePreparationB*\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1b\x1a\x19FIBRE_PREPARATION_WOOLLENR\vpreparation\x12g\n" +
+	"\x05plies\x18\x01 \x03(\v2\x14.knitmath.v1.SpunPlyB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\bR\x05plies\x12T\n" +
+	"\bspinning\x18\x02 \x01(\x0e2\x15.knitmath.v1.SpinningB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10SPINNING_WOOLLENR\bspinning\x12g\n" +
 	"\x13twist_angle_degrees\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x004@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x00\x14@\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x004@H\x00R\x11twistAngleDegrees\x88\x01\x01\x12S\n" +
 	"\x10ply_twist_per_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\xcd\xcc\xcc\xcc\xcc\xcc\x00@\x19\x00\x00\x00\x00\x00\x00I@)\x9a\x99\x99\x99\x99\x99\xa9?H\x01R\rplyTwistPerCm\x88\x01\x01\x12o\n" +
 	"\x17ply_contraction_percent\x18\x05 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x02R\x15plyContractionPercent\x88\x01\x01\x12-\n" +
@@ -1246,16 +1048,7 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x18_ply_contraction_percentB\v\n" +
 	"\t_wanted_mB\v\n" +
 	"\t_wanted_gB\v\n" +
-	"\t_bobbin_g\"\xd1\x01\n" +
-	"\x05Twist\x12\x15\n" +
-	"\x06per_cm\x18\x01 \x01(\x01R\x05perCm\x12\x19\n" +
-	"\bper_inch\x18\x02 \x01(\x01R\aperInch\x12\x16\n" +
-	"\x06factor\x18\x03 \x01(\x01R\x06factor\x12\x1e\n" +
-	"\n" +
-	"multiplier\x18\x04 \x01(\x01R\n" +
-	"multiplier\x12#\n" +
-	"\rangle_degrees\x18\x05 \x01(\x01R\fangleDegrees\x129\n" +
-	"\tdirection\x18\x06 \x01(\x0e2\x1b.knitmath.v1.TwistDirectionR\tdirection\"\xa0\x03\n" +
+	"\t_bobbin_g\"\xa0\x03\n" +
 	"\vPliedSingle\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\x12\x10\n" +
@@ -1318,15 +1111,7 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\r_bobbin_countB\x0e\n" +
 	"\f_wheel_ratioB\x15\n" +
 	"\x13_treadles_per_draftB\b\n" +
-	"\x06_hours*_\n" +
-	"\x0eTwistDirection\x12\x1f\n" +
-	"\x1bTWIST_DIRECTION_UNSPECIFIED\x10\x00\x12\x15\n" +
-	"\x11TWIST_DIRECTION_S\x10\x01\x12\x15\n" +
-	"\x11TWIST_DIRECTION_Z\x10\x02*s\n" +
-	"\x10FibrePreparation\x12!\n" +
-	"\x1dFIBRE_PREPARATION_UNSPECIFIED\x10\x00\x12\x1d\n" +
-	"\x19FIBRE_PREPARATION_WOOLLEN\x10\x01\x12\x1d\n" +
-	"\x19FIBRE_PREPARATION_WORSTED\x10\x02*\x80\x01\n" +
+	"\x06_hours*\x80\x01\n" +
 	"\bGaugeFit\x12\x19\n" +
 	"\x15GAUGE_FIT_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eGAUGE_FIT_FITS\x10\x01\x12\x14\n" +
@@ -1347,57 +1132,56 @@ func file_knitmath_v1_handspun_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_handspun_proto_rawDescData
 }
 
-var file_knitmath_v1_handspun_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
-var file_knitmath_v1_handspun_proto_msgTypes = make([]protoimpl.MessageInfo, 8)
+var file_knitmath_v1_handspun_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
+var file_knitmath_v1_handspun_proto_msgTypes = make([]protoimpl.MessageInfo, 7)
 var file_knitmath_v1_handspun_proto_goTypes = []any{
-	(TwistDirection)(0),          // 0: knitmath.v1.TwistDirection
-	(FibrePreparation)(0),        // 1: knitmath.v1.FibrePreparation
-	(GaugeFit)(0),                // 2: knitmath.v1.GaugeFit
-	(*SpunPly)(nil),              // 3: knitmath.v1.SpunPly
-	(*SpinningWheel)(nil),        // 4: knitmath.v1.SpinningWheel
-	(*FibreLosses)(nil),          // 5: knitmath.v1.FibreLosses
-	(*PlanHandspunRequest)(nil),  // 6: knitmath.v1.PlanHandspunRequest
-	(*Twist)(nil),                // 7: knitmath.v1.Twist
-	(*PliedSingle)(nil),          // 8: knitmath.v1.PliedSingle
-	(*SampleCheck)(nil),          // 9: knitmath.v1.SampleCheck
-	(*PlanHandspunResponse)(nil), // 10: knitmath.v1.PlanHandspunResponse
-	(*YarnCount)(nil),            // 11: knitmath.v1.YarnCount
-	(*Gauge)(nil),                // 12: knitmath.v1.Gauge
-	(DisplayUnit)(0),             // 13: knitmath.v1.DisplayUnit
+	(GaugeFit)(0),                // 0: knitmath.v1.GaugeFit
+	(*SpunPly)(nil),              // 1: knitmath.v1.SpunPly
+	(*SpinningWheel)(nil),        // 2: knitmath.v1.SpinningWheel
+	(*FibreLosses)(nil),          // 3: knitmath.v1.FibreLosses
+	(*PlanHandspunRequest)(nil),  // 4: knitmath.v1.PlanHandspunRequest
+	(*PliedSingle)(nil),          // 5: knitmath.v1.PliedSingle
+	(*SampleCheck)(nil),          // 6: knitmath.v1.SampleCheck
+	(*PlanHandspunResponse)(nil), // 7: knitmath.v1.PlanHandspunResponse
+	(*YarnCount)(nil),            // 8: knitmath.v1.YarnCount
+	(TwistDirection)(0),          // 9: knitmath.v1.TwistDirection
+	(Spinning)(0),                // 10: knitmath.v1.Spinning
+	(*Gauge)(nil),                // 11: knitmath.v1.Gauge
+	(DisplayUnit)(0),             // 12: knitmath.v1.DisplayUnit
+	(*Twist)(nil),                // 13: knitmath.v1.Twist
 	(*YarnRange)(nil),            // 14: knitmath.v1.YarnRange
 	(*Notice)(nil),               // 15: knitmath.v1.Notice
 	(*Source)(nil),               // 16: knitmath.v1.Source
 	(*Outline)(nil),              // 17: knitmath.v1.Outline
 }
 var file_knitmath_v1_handspun_proto_depIdxs = []int32{
-	11, // 0: knitmath.v1.SpunPly.count:type_name -> knitmath.v1.YarnCount
-	0,  // 1: knitmath.v1.SpunPly.direction:type_name -> knitmath.v1.TwistDirection
-	3,  // 2: knitmath.v1.PlanHandspunRequest.plies:type_name -> knitmath.v1.SpunPly
-	1,  // 3: knitmath.v1.PlanHandspunRequest.preparation:type_name -> knitmath.v1.FibrePreparation
-	12, // 4: knitmath.v1.PlanHandspunRequest.gauge:type_name -> knitmath.v1.Gauge
-	5,  // 5: knitmath.v1.PlanHandspunRequest.losses:type_name -> knitmath.v1.FibreLosses
-	4,  // 6: knitmath.v1.PlanHandspunRequest.wheel:type_name -> knitmath.v1.SpinningWheel
-	13, // 7: knitmath.v1.PlanHandspunRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	0,  // 8: knitmath.v1.Twist.direction:type_name -> knitmath.v1.TwistDirection
-	7,  // 9: knitmath.v1.PliedSingle.twist:type_name -> knitmath.v1.Twist
-	14, // 10: knitmath.v1.SampleCheck.expected:type_name -> knitmath.v1.YarnRange
-	15, // 11: knitmath.v1.PlanHandspunResponse.notices:type_name -> knitmath.v1.Notice
-	16, // 12: knitmath.v1.PlanHandspunResponse.sources:type_name -> knitmath.v1.Source
-	8,  // 13: knitmath.v1.PlanHandspunResponse.plies:type_name -> knitmath.v1.PliedSingle
-	14, // 14: knitmath.v1.PlanHandspunResponse.wraps_per_cm:type_name -> knitmath.v1.YarnRange
-	7,  // 15: knitmath.v1.PlanHandspunResponse.twist:type_name -> knitmath.v1.Twist
-	14, // 16: knitmath.v1.PlanHandspunResponse.balanced_per_cm:type_name -> knitmath.v1.YarnRange
-	14, // 17: knitmath.v1.PlanHandspunResponse.gauge_stitches:type_name -> knitmath.v1.YarnRange
-	2,  // 18: knitmath.v1.PlanHandspunResponse.fits:type_name -> knitmath.v1.GaugeFit
-	14, // 19: knitmath.v1.PlanHandspunResponse.fitting_m_per_100g:type_name -> knitmath.v1.YarnRange
-	14, // 20: knitmath.v1.PlanHandspunResponse.fibre_g:type_name -> knitmath.v1.YarnRange
-	9,  // 21: knitmath.v1.PlanHandspunResponse.samples:type_name -> knitmath.v1.SampleCheck
-	17, // 22: knitmath.v1.PlanHandspunResponse.outline:type_name -> knitmath.v1.Outline
-	23, // [23:23] is the sub-list for method output_type
-	23, // [23:23] is the sub-list for method input_type
-	23, // [23:23] is the sub-list for extension type_name
-	23, // [23:23] is the sub-list for extension extendee
-	0,  // [0:23] is the sub-list for field type_name
+	8,  // 0: knitmath.v1.SpunPly.count:type_name -> knitmath.v1.YarnCount
+	9,  // 1: knitmath.v1.SpunPly.direction:type_name -> knitmath.v1.TwistDirection
+	1,  // 2: knitmath.v1.PlanHandspunRequest.plies:type_name -> knitmath.v1.SpunPly
+	10, // 3: knitmath.v1.PlanHandspunRequest.spinning:type_name -> knitmath.v1.Spinning
+	11, // 4: knitmath.v1.PlanHandspunRequest.gauge:type_name -> knitmath.v1.Gauge
+	3,  // 5: knitmath.v1.PlanHandspunRequest.losses:type_name -> knitmath.v1.FibreLosses
+	2,  // 6: knitmath.v1.PlanHandspunRequest.wheel:type_name -> knitmath.v1.SpinningWheel
+	12, // 7: knitmath.v1.PlanHandspunRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	13, // 8: knitmath.v1.PliedSingle.twist:type_name -> knitmath.v1.Twist
+	14, // 9: knitmath.v1.SampleCheck.expected:type_name -> knitmath.v1.YarnRange
+	15, // 10: knitmath.v1.PlanHandspunResponse.notices:type_name -> knitmath.v1.Notice
+	16, // 11: knitmath.v1.PlanHandspunResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 12: knitmath.v1.PlanHandspunResponse.plies:type_name -> knitmath.v1.PliedSingle
+	14, // 13: knitmath.v1.PlanHandspunResponse.wraps_per_cm:type_name -> knitmath.v1.YarnRange
+	13, // 14: knitmath.v1.PlanHandspunResponse.twist:type_name -> knitmath.v1.Twist
+	14, // 15: knitmath.v1.PlanHandspunResponse.balanced_per_cm:type_name -> knitmath.v1.YarnRange
+	14, // 16: knitmath.v1.PlanHandspunResponse.gauge_stitches:type_name -> knitmath.v1.YarnRange
+	0,  // 17: knitmath.v1.PlanHandspunResponse.fits:type_name -> knitmath.v1.GaugeFit
+	14, // 18: knitmath.v1.PlanHandspunResponse.fitting_m_per_100g:type_name -> knitmath.v1.YarnRange
+	14, // 19: knitmath.v1.PlanHandspunResponse.fibre_g:type_name -> knitmath.v1.YarnRange
+	6,  // 20: knitmath.v1.PlanHandspunResponse.samples:type_name -> knitmath.v1.SampleCheck
+	17, // 21: knitmath.v1.PlanHandspunResponse.outline:type_name -> knitmath.v1.Outline
+	22, // [22:22] is the sub-list for method output_type
+	22, // [22:22] is the sub-list for method input_type
+	22, // [22:22] is the sub-list for extension type_name
+	22, // [22:22] is the sub-list for extension extendee
+	0,  // [0:22] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_handspun_proto_init() }
@@ -1411,19 +1195,20 @@ func file_knitmath_v1_handspun_proto_init() {
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yardage_proto_init()
 	file_knitmath_v1_yarn_count_proto_init()
+	file_knitmath_v1_yarn_twist_proto_init()
 	file_knitmath_v1_handspun_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_handspun_proto_msgTypes[1].OneofWrappers = []any{}
 	file_knitmath_v1_handspun_proto_msgTypes[2].OneofWrappers = []any{}
 	file_knitmath_v1_handspun_proto_msgTypes[3].OneofWrappers = []any{}
-	file_knitmath_v1_handspun_proto_msgTypes[5].OneofWrappers = []any{}
-	file_knitmath_v1_handspun_proto_msgTypes[7].OneofWrappers = []any{}
+	file_knitmath_v1_handspun_proto_msgTypes[4].OneofWrappers = []any{}
+	file_knitmath_v1_handspun_proto_msgTypes[6].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_handspun_proto_rawDesc), len(file_knitmath_v1_handspun_proto_rawDesc)),
-			NumEnums:      3,
-			NumMessages:   8,
+			NumEnums:      1,
+			NumMessages:   7,
 			NumExtensions: 0,
 			NumServices:   0,
 		},

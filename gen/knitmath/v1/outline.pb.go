@@ -38,6 +38,11 @@ const (
 	OutlineUnit_OUTLINE_UNIT_ROWS OutlineUnit = 3
 	// Percent of what the axis names.
 	OutlineUnit_OUTLINE_UNIT_PERCENT OutlineUnit = 4
+	// Metres of yarn.
+	OutlineUnit_OUTLINE_UNIT_METRES OutlineUnit = 5
+	// Places of figures that lie beside one another to be compared, counted from 1. They
+	// have no size.
+	OutlineUnit_OUTLINE_UNIT_PLACES OutlineUnit = 6
 )
 
 // Enum value maps for OutlineUnit.
@@ -48,6 +53,8 @@ var (
 		2: "OUTLINE_UNIT_STITCHES",
 		3: "OUTLINE_UNIT_ROWS",
 		4: "OUTLINE_UNIT_PERCENT",
+		5: "OUTLINE_UNIT_METRES",
+		6: "OUTLINE_UNIT_PLACES",
 	}
 	OutlineUnit_value = map[string]int32{
 		"OUTLINE_UNIT_UNSPECIFIED": 0,
@@ -55,6 +62,8 @@ var (
 		"OUTLINE_UNIT_STITCHES":    2,
 		"OUTLINE_UNIT_ROWS":        3,
 		"OUTLINE_UNIT_PERCENT":     4,
+		"OUTLINE_UNIT_METRES":      5,
+		"OUTLINE_UNIT_PLACES":      6,
 	}
 )
 
@@ -359,13 +368,15 @@ const file_knitmath_v1_outline_proto_rawDesc = "" +
 	"\aOutline\x12&\n" +
 	"\x01x\x18\x01 \x01(\v2\x18.knitmath.v1.OutlineAxisR\x01x\x12&\n" +
 	"\x01y\x18\x02 \x01(\v2\x18.knitmath.v1.OutlineAxisR\x01y\x12.\n" +
-	"\x05lines\x18\x03 \x03(\v2\x18.knitmath.v1.OutlineLineR\x05lines*\x8c\x01\n" +
+	"\x05lines\x18\x03 \x03(\v2\x18.knitmath.v1.OutlineLineR\x05lines*\xbe\x01\n" +
 	"\vOutlineUnit\x12\x1c\n" +
 	"\x18OUTLINE_UNIT_UNSPECIFIED\x10\x00\x12\x13\n" +
 	"\x0fOUTLINE_UNIT_CM\x10\x01\x12\x19\n" +
 	"\x15OUTLINE_UNIT_STITCHES\x10\x02\x12\x15\n" +
 	"\x11OUTLINE_UNIT_ROWS\x10\x03\x12\x18\n" +
-	"\x14OUTLINE_UNIT_PERCENT\x10\x04B\xa2\x01\n" +
+	"\x14OUTLINE_UNIT_PERCENT\x10\x04\x12\x17\n" +
+	"\x13OUTLINE_UNIT_METRES\x10\x05\x12\x17\n" +
+	"\x13OUTLINE_UNIT_PLACES\x10\x06B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (

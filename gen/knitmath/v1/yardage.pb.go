@@ -1192,6 +1192,8 @@ type EstimateYarnRequest struct {
 	// Balls to buy besides, of every colour, 0 to 100: a reserve of the dye lot for
 	// mending. Needs put_up. Default 0.
 	SpareBalls int32 `protobuf:"varint,18,opt,name=spare_balls,json=spareBalls,proto3" json:"spare_balls,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,19,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1355,6 +1357,13 @@ func (x *EstimateYarnRequest) GetSpareBalls() int32 {
 		return x.SpareBalls
 	}
 	return 0
+}
+
+func (x *EstimateYarnRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 func (x *EstimateYarnRequest) GetFields() []string {
@@ -1772,7 +1781,12 @@ type EstimateYarnResponse struct {
 	// Metres that whole balls leave over, all colours together: low where the high
 	// figure is needed. Below 0 where what is bought is for the likely figure. Absent
 	// without put_up.
-	LeftOverM     *YarnRange `protobuf:"bytes,19,opt,name=left_over_m,json=leftOverM,proto3" json:"left_over_m,omitempty"`
+	LeftOverM *YarnRange `protobuf:"bytes,19,opt,name=left_over_m,json=leftOverM,proto3" json:"left_over_m,omitempty"`
+	// The ranges as bars to compare, if asked for: metres across, and one line for each
+	// figure, from low over likely to high, the first on top: by swatch where it can say,
+	// by loop, to have with the reserve, and each colour. What whole balls bring stands
+	// across them. At most 30 points.
+	Outline       *Outline `protobuf:"bytes,20,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1940,11 +1954,18 @@ func (x *EstimateYarnResponse) GetLeftOverM() *YarnRange {
 	return nil
 }
 
+func (x *EstimateYarnResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_yardage_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/yardage.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x18knitmath/v1/report.proto\"a\n" +
+	"\x19knitmath/v1/yardage.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"a\n" +
 	"\fCountedPiece\x12,\n" +
 	"\bstitches\x18\x01 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
 	"\x1a\b@\xdc\x01\x18\x90N(\x01R\bstitches\x12#\n" +
@@ -2017,8 +2038,7 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\bstitches\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\bstitches\x12P\n" +
 	"\aover_cm\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01IR\xb8\x1e\x85\xebQ$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x06overCm\x88\x01\x01B\n" +
 	"\n" +
-	"\b_over_cm\"\xf0\n" +
-	"\n" +
+	"\b_over_cm\"\x9e\v\n" +
 	"\x13EstimateYarnRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x129\n" +
 	"\x06pieces\x18\x02 \x03(\v2\x12.knitmath.v1.PieceB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10dR\x06pieces\x12;\n" +
@@ -2042,7 +2062,8 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\fball_waste_m\x18\x11 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
 	"ballWasteM\x12<\n" +
 	"\vspare_balls\x18\x12 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
-	"spareBalls\x124\n" +
+	"spareBalls\x12,\n" +
+	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1c\xbaH\x19\"\x17\n" +
 	"\x05gauge\n" +
 	"\fstitch_gauge\x10\x01B\x12\n" +
@@ -2075,7 +2096,7 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x06mass_g\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x04 \x01(\x05H\x00R\tballCount\x88\x01\x01B\r\n" +
-	"\v_ball_count\"\xe0\x06\n" +
+	"\v_ball_count\"\x90\a\n" +
 	"\x14EstimateYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2100,7 +2121,8 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x05edges\x18\x11 \x03(\v2\x15.knitmath.v1.EdgeYarnR\x05edges\x127\n" +
 	"\vtrimmings_m\x18\x12 \x01(\v2\x16.knitmath.v1.YarnRangeR\n" +
 	"trimmingsM\x126\n" +
-	"\vleft_over_m\x18\x13 \x01(\v2\x16.knitmath.v1.YarnRangeR\tleftOverMB\r\n" +
+	"\vleft_over_m\x18\x13 \x01(\v2\x16.knitmath.v1.YarnRangeR\tleftOverM\x12.\n" +
+	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\r\n" +
 	"\v_ball_count*\x87\x01\n" +
 	"\vFabricState\x12\x1c\n" +
 	"\x18FABRIC_STATE_UNSPECIFIED\x10\x00\x12\x1c\n" +
@@ -2180,6 +2202,7 @@ var file_knitmath_v1_yardage_proto_goTypes = []any{
 	(DisplayUnit)(0),             // 24: knitmath.v1.DisplayUnit
 	(*Notice)(nil),               // 25: knitmath.v1.Notice
 	(*Source)(nil),               // 26: knitmath.v1.Source
+	(*Outline)(nil),              // 27: knitmath.v1.Outline
 }
 var file_knitmath_v1_yardage_proto_depIdxs = []int32{
 	1,  // 0: knitmath.v1.Piece.pattern:type_name -> knitmath.v1.StitchPattern
@@ -2216,11 +2239,12 @@ var file_knitmath_v1_yardage_proto_depIdxs = []int32{
 	20, // 31: knitmath.v1.EstimateYarnResponse.edges:type_name -> knitmath.v1.EdgeYarn
 	17, // 32: knitmath.v1.EstimateYarnResponse.trimmings_m:type_name -> knitmath.v1.YarnRange
 	17, // 33: knitmath.v1.EstimateYarnResponse.left_over_m:type_name -> knitmath.v1.YarnRange
-	34, // [34:34] is the sub-list for method output_type
-	34, // [34:34] is the sub-list for method input_type
-	34, // [34:34] is the sub-list for extension type_name
-	34, // [34:34] is the sub-list for extension extendee
-	0,  // [0:34] is the sub-list for field type_name
+	27, // 34: knitmath.v1.EstimateYarnResponse.outline:type_name -> knitmath.v1.Outline
+	35, // [35:35] is the sub-list for method output_type
+	35, // [35:35] is the sub-list for method input_type
+	35, // [35:35] is the sub-list for extension type_name
+	35, // [35:35] is the sub-list for extension extendee
+	0,  // [0:35] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yardage_proto_init() }
@@ -2230,6 +2254,7 @@ func file_knitmath_v1_yardage_proto_init() {
 	}
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yardage_proto_msgTypes[3].OneofWrappers = []any{
 		(*Piece_Counted)(nil),

@@ -27,14 +27,14 @@ var File_knitmath_v1_yarn_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1aknitmath/v1/handspun.proto\x1a knitmath/v1/remaining_yarn.proto\x1a\x19knitmath/v1/yardage.proto\x1a!knitmath/v1/yarn_comparison.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\"knitmath/v1/yarn_description.proto\x1a\x1dknitmath/v1/yarn_weight.proto2\xd4\a\n" +
+	"\x16knitmath/v1/yarn.proto\x12\vknitmath.v1\x1a\x1cgoogle/api/annotations.proto\x1a\x1aknitmath/v1/handspun.proto\x1a knitmath/v1/remaining_yarn.proto\x1a\x19knitmath/v1/yardage.proto\x1a!knitmath/v1/yarn_comparison.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\"knitmath/v1/yarn_description.proto\x1a\x1dknitmath/v1/yarn_weight.proto2\xee\a\n" +
 	"\vYarnService\x12\xa2\x01\n" +
 	"\x10ConvertYarnCount\x12$.knitmath.v1.ConvertYarnCountRequest\x1a%.knitmath.v1.ConvertYarnCountResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/yarn:convertYarnCount\"\x19/v1/yarn:convertYarnCount\x12u\n" +
 	"\fEstimateYarn\x12 .knitmath.v1.EstimateYarnRequest\x1a!.knitmath.v1.EstimateYarnResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:estimateYarn\x12\x9d\x01\n" +
 	"\x0fListYarnWeights\x12#.knitmath.v1.ListYarnWeightsRequest\x1a$.knitmath.v1.ListYarnWeightsResponse\"?\x82\xd3\xe4\x93\x029:\x01*Z\x1a\x12\x18/v1/yarn:listYarnWeights\"\x18/v1/yarn:listYarnWeights\x12\x89\x01\n" +
 	"\x11PlanRemainingYarn\x12%.knitmath.v1.PlanRemainingYarnRequest\x1a&.knitmath.v1.PlanRemainingYarnResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/yarn:planRemainingYarn\x12\x8e\x01\n" +
-	"\fDescribeYarn\x12 .knitmath.v1.DescribeYarnRequest\x1a!.knitmath.v1.DescribeYarnResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/yarn:describeYarn\"\x15/v1/yarn:describeYarn\x12u\n" +
-	"\fCompareYarns\x12 .knitmath.v1.CompareYarnsRequest\x1a!.knitmath.v1.CompareYarnsResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:compareYarns\x12u\n" +
+	"\fDescribeYarn\x12 .knitmath.v1.DescribeYarnRequest\x1a!.knitmath.v1.DescribeYarnResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/yarn:describeYarn\"\x15/v1/yarn:describeYarn\x12\x8e\x01\n" +
+	"\fCompareYarns\x12 .knitmath.v1.CompareYarnsRequest\x1a!.knitmath.v1.CompareYarnsResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/yarn:compareYarns\"\x15/v1/yarn:compareYarns\x12u\n" +
 	"\fPlanHandspun\x12 .knitmath.v1.PlanHandspunRequest\x1a!.knitmath.v1.PlanHandspunResponse\" \x82\xd3\xe4\x93\x02\x1a:\x01*\"\x15/v1/yarn:planHandspunB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 

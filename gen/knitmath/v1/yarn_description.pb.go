@@ -25,68 +25,6 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
-// How a yarn was made, for how closely its fibres lie. It sets the constant of
-// diameters per inch.
-type Spinning int32
-
-const (
-	// As worsted.
-	Spinning_SPINNING_UNSPECIFIED Spinning = 0
-	// Combed, smooth and firm: 0.90.
-	Spinning_SPINNING_WORSTED Spinning = 1
-	// Carded, soft: 0.84.
-	Spinning_SPINNING_WOOLLEN Spinning = 2
-	// Cotton: 0.95; other textbooks have 0.90 and 0.92.
-	Spinning_SPINNING_COTTON Spinning = 3
-	// Silk: 0.96, from memory.
-	Spinning_SPINNING_SILK Spinning = 4
-)
-
-// Enum value maps for Spinning.
-var (
-	Spinning_name = map[int32]string{
-		0: "SPINNING_UNSPECIFIED",
-		1: "SPINNING_WORSTED",
-		2: "SPINNING_WOOLLEN",
-		3: "SPINNING_COTTON",
-		4: "SPINNING_SILK",
-	}
-	Spinning_value = map[string]int32{
-		"SPINNING_UNSPECIFIED": 0,
-		"SPINNING_WORSTED":     1,
-		"SPINNING_WOOLLEN":     2,
-		"SPINNING_COTTON":      3,
-		"SPINNING_SILK":        4,
-	}
-)
-
-func (x Spinning) Enum() *Spinning {
-	p := new(Spinning)
-	*p = x
-	return p
-}
-
-func (x Spinning) String() string {
-	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
-}
-
-func (Spinning) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_yarn_description_proto_enumTypes[0].Descriptor()
-}
-
-func (Spinning) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_yarn_description_proto_enumTypes[0]
-}
-
-func (x Spinning) Number() protoreflect.EnumNumber {
-	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Spinning.Descriptor instead.
-func (Spinning) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{0}
-}
-
 // What a category was read by.
 type CategoryBasis int32
 
@@ -132,11 +70,11 @@ func (x CategoryBasis) String() string {
 }
 
 func (CategoryBasis) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_yarn_description_proto_enumTypes[1].Descriptor()
+	return file_knitmath_v1_yarn_description_proto_enumTypes[0].Descriptor()
 }
 
 func (CategoryBasis) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_yarn_description_proto_enumTypes[1]
+	return &file_knitmath_v1_yarn_description_proto_enumTypes[0]
 }
 
 func (x CategoryBasis) Number() protoreflect.EnumNumber {
@@ -145,7 +83,7 @@ func (x CategoryBasis) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use CategoryBasis.Descriptor instead.
 func (CategoryBasis) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{0}
 }
 
 // Asks what a yarn is. At least one of count, wraps_per_inch and stitches must be given.
@@ -162,13 +100,17 @@ type DescribeYarnRequest struct {
 	OverCm *float64 `protobuf:"fixed64,4,opt,name=over_cm,json=overCm,proto3,oneof" json:"over_cm,omitempty"`
 	// The needle, in mm, 0.5 to 50.
 	NeedleMm *float64 `protobuf:"fixed64,5,opt,name=needle_mm,json=needleMm,proto3,oneof" json:"needle_mm,omitempty"`
-	// How it was made. Default worsted.
+	// How it was spun. Default worsted.
 	Spinning Spinning `protobuf:"varint,6,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
 	// Turns to the cm, 0.01 to 100. Needs count.
 	TwistPerCm *float64 `protobuf:"fixed64,7,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Which way it is twisted. Default Z. Needs twist_per_cm.
+	TwistDirection TwistDirection `protobuf:"varint,9,opt,name=twist_direction,json=twistDirection,proto3,enum=knitmath.v1.TwistDirection" json:"twist_direction,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -264,6 +206,20 @@ func (x *DescribeYarnRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *DescribeYarnRequest) GetTwistDirection() TwistDirection {
+	if x != nil {
+		return x.TwistDirection
+	}
+	return TwistDirection_TWIST_DIRECTION_UNSPECIFIED
+}
+
+func (x *DescribeYarnRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
+}
+
 func (x *DescribeYarnRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -326,71 +282,6 @@ func (x *CategoryReading) GetCategories() []int32 {
 	return nil
 }
 
-// What twist does to a yarn.
-type YarnTwist struct {
-	state protoimpl.MessageState `protogen:"open.v1"`
-	// Turns to the inch.
-	PerInch float64 `protobuf:"fixed64,1,opt,name=per_inch,json=perInch,proto3" json:"per_inch,omitempty"`
-	// Twist factor: turns to the cm times the root of the tex.
-	Factor float64 `protobuf:"fixed64,2,opt,name=factor,proto3" json:"factor,omitempty"`
-	// Angle of the fibres at the surface to the yarn, in degrees, with the diameter of the
-	// answer.
-	AngleDegrees  float64 `protobuf:"fixed64,3,opt,name=angle_degrees,json=angleDegrees,proto3" json:"angle_degrees,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
-}
-
-func (x *YarnTwist) Reset() {
-	*x = YarnTwist{}
-	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[2]
-	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-	ms.StoreMessageInfo(mi)
-}
-
-func (x *YarnTwist) String() string {
-	return protoimpl.X.MessageStringOf(x)
-}
-
-func (*YarnTwist) ProtoMessage() {}
-
-func (x *YarnTwist) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[2]
-	if x != nil {
-		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-		if ms.LoadMessageInfo() == nil {
-			ms.StoreMessageInfo(mi)
-		}
-		return ms
-	}
-	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YarnTwist.ProtoReflect.Descriptor instead.
-func (*YarnTwist) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{2}
-}
-
-func (x *YarnTwist) GetPerInch() float64 {
-	if x != nil {
-		return x.PerInch
-	}
-	return 0
-}
-
-func (x *YarnTwist) GetFactor() float64 {
-	if x != nil {
-		return x.Factor
-	}
-	return 0
-}
-
-func (x *YarnTwist) GetAngleDegrees() float64 {
-	if x != nil {
-		return x.AngleDegrees
-	}
-	return 0
-}
-
 // What a yarn is.
 type DescribeYarnResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -438,14 +329,18 @@ type DescribeYarnResponse struct {
 	// The most, 0.39 sqrt(yards to the pound); absent without count.
 	HighWrapsPerInch *float64 `protobuf:"fixed64,12,opt,name=high_wraps_per_inch,json=highWrapsPerInch,proto3,oneof" json:"high_wraps_per_inch,omitempty"`
 	// Its twist; absent without twist_per_cm.
-	Twist         *YarnTwist `protobuf:"bytes,13,opt,name=twist,proto3" json:"twist,omitempty"`
+	Twist *Twist `protobuf:"bytes,13,opt,name=twist,proto3" json:"twist,omitempty"`
+	// A piece of the yarn with the slope of its twist, if asked for: both sides of it
+	// and the lines of the fibres or plies, in cm. Fewer than 20 points. Absent without
+	// twist_per_cm.
+	Outline       *Outline `protobuf:"bytes,14,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *DescribeYarnResponse) Reset() {
 	*x = DescribeYarnResponse{}
-	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[3]
+	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[2]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -457,7 +352,7 @@ func (x *DescribeYarnResponse) String() string {
 func (*DescribeYarnResponse) ProtoMessage() {}
 
 func (x *DescribeYarnResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[3]
+	mi := &file_knitmath_v1_yarn_description_proto_msgTypes[2]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -470,7 +365,7 @@ func (x *DescribeYarnResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use DescribeYarnResponse.ProtoReflect.Descriptor instead.
 func (*DescribeYarnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *DescribeYarnResponse) GetSummary() string {
@@ -557,9 +452,16 @@ func (x *DescribeYarnResponse) GetHighWrapsPerInch() float64 {
 	return 0
 }
 
-func (x *DescribeYarnResponse) GetTwist() *YarnTwist {
+func (x *DescribeYarnResponse) GetTwist() *Twist {
 	if x != nil {
 		return x.Twist
+	}
+	return nil
+}
+
+func (x *DescribeYarnResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
 	}
 	return nil
 }
@@ -568,17 +470,20 @@ var File_knitmath_v1_yarn_description_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\n" +
-	"\"knitmath/v1/yarn_description.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x18knitmath/v1/report.proto\x1a\x1cknitmath/v1/yarn_count.proto\"\xeb\x05\n" +
+	"\"knitmath/v1/yarn_description.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\x82\a\n" +
 	"\x13DescribeYarnRequest\x121\n" +
 	"\x05count\x18\x01 \x01(\v2\x16.knitmath.v1.YarnCountB\x03\xe0A\x01R\x05count\x12P\n" +
 	"\x0ewraps_per_inch\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00(@\x19\x00\x00\x00\x00\x00\xc0r@)\x00\x00\x00\x00\x00\x00\xe0?H\x00R\fwrapsPerInch\x88\x01\x01\x12F\n" +
 	"\bstitches\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\bstitches\x88\x01\x01\x12P\n" +
 	"\aover_cm\x18\x04 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x02R\x06overCm\x88\x01\x01\x12G\n" +
-	"\tneedle_mm\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x10@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x00\xe0?H\x03R\bneedleMm\x88\x01\x01\x12>\n" +
-	"\bspinning\x18\x06 \x01(\x0e2\x15.knitmath.v1.SpinningB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\bspinning\x12L\n" +
+	"\tneedle_mm\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x10@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x00\xe0?H\x03R\bneedleMm\x88\x01\x01\x12T\n" +
+	"\bspinning\x18\x06 \x01(\x0e2\x15.knitmath.v1.SpinningB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10SPINNING_WORSTEDR\bspinning\x12L\n" +
 	"\ftwist_per_cm\x18\a \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00\x00Y@){\x14\xaeG\xe1z\x84?H\x04R\n" +
 	"twistPerCm\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12Q\n" +
+	"\x0ftwist_direction\x18\t \x01(\x0e2\x1b.knitmath.v1.TwistDirectionB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x0etwistDirection\x12,\n" +
+	"\fwith_outline\x18\n" +
+	" \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x11\n" +
 	"\x0f_wraps_per_inchB\v\n" +
 	"\t_stitchesB\n" +
@@ -591,11 +496,7 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\x05basis\x18\x01 \x01(\x0e2\x1a.knitmath.v1.CategoryBasisR\x05basis\x12\x1e\n" +
 	"\n" +
 	"categories\x18\x02 \x03(\x05R\n" +
-	"categories\"c\n" +
-	"\tYarnTwist\x12\x19\n" +
-	"\bper_inch\x18\x01 \x01(\x01R\aperInch\x12\x16\n" +
-	"\x06factor\x18\x02 \x01(\x01R\x06factor\x12#\n" +
-	"\rangle_degrees\x18\x03 \x01(\x01R\fangleDegrees\"\xc8\x05\n" +
+	"categories\"\xf4\x05\n" +
 	"\x14DescribeYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -614,20 +515,15 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	" \x01(\x01H\x03R\n" +
 	"diameterMm\x88\x01\x01\x120\n" +
 	"\x12low_wraps_per_inch\x18\v \x01(\x01H\x04R\x0flowWrapsPerInch\x88\x01\x01\x122\n" +
-	"\x13high_wraps_per_inch\x18\f \x01(\x01H\x05R\x10highWrapsPerInch\x88\x01\x01\x12,\n" +
-	"\x05twist\x18\r \x01(\v2\x16.knitmath.v1.YarnTwistR\x05twistB\x06\n" +
+	"\x13high_wraps_per_inch\x18\f \x01(\x01H\x05R\x10highWrapsPerInch\x88\x01\x01\x12(\n" +
+	"\x05twist\x18\r \x01(\v2\x12.knitmath.v1.TwistR\x05twist\x12.\n" +
+	"\aoutline\x18\x0e \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x06\n" +
 	"\x04_texB\x13\n" +
 	"\x11_metres_per_100_gB\x15\n" +
 	"\x13_diameters_per_inchB\x0e\n" +
 	"\f_diameter_mmB\x15\n" +
 	"\x13_low_wraps_per_inchB\x16\n" +
-	"\x14_high_wraps_per_inch*x\n" +
-	"\bSpinning\x12\x18\n" +
-	"\x14SPINNING_UNSPECIFIED\x10\x00\x12\x14\n" +
-	"\x10SPINNING_WORSTED\x10\x01\x12\x14\n" +
-	"\x10SPINNING_WOOLLEN\x10\x02\x12\x13\n" +
-	"\x0fSPINNING_COTTON\x10\x03\x12\x11\n" +
-	"\rSPINNING_SILK\x10\x04*\xaa\x01\n" +
+	"\x14_high_wraps_per_inch*\xaa\x01\n" +
 	"\rCategoryBasis\x12\x1e\n" +
 	"\x1aCATEGORY_BASIS_UNSPECIFIED\x10\x00\x12\x18\n" +
 	"\x14CATEGORY_BASIS_GAUGE\x10\x01\x12\x19\n" +
@@ -648,36 +544,40 @@ func file_knitmath_v1_yarn_description_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_yarn_description_proto_rawDescData
 }
 
-var file_knitmath_v1_yarn_description_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
-var file_knitmath_v1_yarn_description_proto_msgTypes = make([]protoimpl.MessageInfo, 4)
+var file_knitmath_v1_yarn_description_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
+var file_knitmath_v1_yarn_description_proto_msgTypes = make([]protoimpl.MessageInfo, 3)
 var file_knitmath_v1_yarn_description_proto_goTypes = []any{
-	(Spinning)(0),                // 0: knitmath.v1.Spinning
-	(CategoryBasis)(0),           // 1: knitmath.v1.CategoryBasis
-	(*DescribeYarnRequest)(nil),  // 2: knitmath.v1.DescribeYarnRequest
-	(*CategoryReading)(nil),      // 3: knitmath.v1.CategoryReading
-	(*YarnTwist)(nil),            // 4: knitmath.v1.YarnTwist
-	(*DescribeYarnResponse)(nil), // 5: knitmath.v1.DescribeYarnResponse
-	(*YarnCount)(nil),            // 6: knitmath.v1.YarnCount
-	(DisplayUnit)(0),             // 7: knitmath.v1.DisplayUnit
+	(CategoryBasis)(0),           // 0: knitmath.v1.CategoryBasis
+	(*DescribeYarnRequest)(nil),  // 1: knitmath.v1.DescribeYarnRequest
+	(*CategoryReading)(nil),      // 2: knitmath.v1.CategoryReading
+	(*DescribeYarnResponse)(nil), // 3: knitmath.v1.DescribeYarnResponse
+	(*YarnCount)(nil),            // 4: knitmath.v1.YarnCount
+	(Spinning)(0),                // 5: knitmath.v1.Spinning
+	(DisplayUnit)(0),             // 6: knitmath.v1.DisplayUnit
+	(TwistDirection)(0),          // 7: knitmath.v1.TwistDirection
 	(*Notice)(nil),               // 8: knitmath.v1.Notice
 	(*Source)(nil),               // 9: knitmath.v1.Source
 	(*YarnCategory)(nil),         // 10: knitmath.v1.YarnCategory
+	(*Twist)(nil),                // 11: knitmath.v1.Twist
+	(*Outline)(nil),              // 12: knitmath.v1.Outline
 }
 var file_knitmath_v1_yarn_description_proto_depIdxs = []int32{
-	6,  // 0: knitmath.v1.DescribeYarnRequest.count:type_name -> knitmath.v1.YarnCount
-	0,  // 1: knitmath.v1.DescribeYarnRequest.spinning:type_name -> knitmath.v1.Spinning
-	7,  // 2: knitmath.v1.DescribeYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	1,  // 3: knitmath.v1.CategoryReading.basis:type_name -> knitmath.v1.CategoryBasis
-	8,  // 4: knitmath.v1.DescribeYarnResponse.notices:type_name -> knitmath.v1.Notice
-	9,  // 5: knitmath.v1.DescribeYarnResponse.sources:type_name -> knitmath.v1.Source
-	10, // 6: knitmath.v1.DescribeYarnResponse.categories:type_name -> knitmath.v1.YarnCategory
-	3,  // 7: knitmath.v1.DescribeYarnResponse.readings:type_name -> knitmath.v1.CategoryReading
-	4,  // 8: knitmath.v1.DescribeYarnResponse.twist:type_name -> knitmath.v1.YarnTwist
-	9,  // [9:9] is the sub-list for method output_type
-	9,  // [9:9] is the sub-list for method input_type
-	9,  // [9:9] is the sub-list for extension type_name
-	9,  // [9:9] is the sub-list for extension extendee
-	0,  // [0:9] is the sub-list for field type_name
+	4,  // 0: knitmath.v1.DescribeYarnRequest.count:type_name -> knitmath.v1.YarnCount
+	5,  // 1: knitmath.v1.DescribeYarnRequest.spinning:type_name -> knitmath.v1.Spinning
+	6,  // 2: knitmath.v1.DescribeYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	7,  // 3: knitmath.v1.DescribeYarnRequest.twist_direction:type_name -> knitmath.v1.TwistDirection
+	0,  // 4: knitmath.v1.CategoryReading.basis:type_name -> knitmath.v1.CategoryBasis
+	8,  // 5: knitmath.v1.DescribeYarnResponse.notices:type_name -> knitmath.v1.Notice
+	9,  // 6: knitmath.v1.DescribeYarnResponse.sources:type_name -> knitmath.v1.Source
+	10, // 7: knitmath.v1.DescribeYarnResponse.categories:type_name -> knitmath.v1.YarnCategory
+	2,  // 8: knitmath.v1.DescribeYarnResponse.readings:type_name -> knitmath.v1.CategoryReading
+	11, // 9: knitmath.v1.DescribeYarnResponse.twist:type_name -> knitmath.v1.Twist
+	12, // 10: knitmath.v1.DescribeYarnResponse.outline:type_name -> knitmath.v1.Outline
+	11, // [11:11] is the sub-list for method output_type
+	11, // [11:11] is the sub-list for method input_type
+	11, // [11:11] is the sub-list for extension type_name
+	11, // [11:11] is the sub-list for extension extendee
+	0,  // [0:11] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yarn_description_proto_init() }
@@ -687,17 +587,19 @@ func file_knitmath_v1_yarn_description_proto_init() {
 	}
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
+	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yarn_count_proto_init()
+	file_knitmath_v1_yarn_twist_proto_init()
 	file_knitmath_v1_yarn_description_proto_msgTypes[0].OneofWrappers = []any{}
-	file_knitmath_v1_yarn_description_proto_msgTypes[3].OneofWrappers = []any{}
+	file_knitmath_v1_yarn_description_proto_msgTypes[2].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_description_proto_rawDesc), len(file_knitmath_v1_yarn_description_proto_rawDesc)),
-			NumEnums:      2,
-			NumMessages:   4,
+			NumEnums:      1,
+			NumMessages:   3,
 			NumExtensions: 0,
 			NumServices:   0,
 		},

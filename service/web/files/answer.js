@@ -3,7 +3,7 @@
 // and only what is in them changes, so that nothing flickers or closes by itself.
 
 import { el } from './element.js';
-import { bars, picture } from './picture.js';
+import { picture } from './picture.js';
 import { sized } from './units.js';
 import { isValue, labelled, standing, valueWord } from './words.js';
 
@@ -54,10 +54,6 @@ export class Answer {
     this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, remark(notice, wording))));
     this.pictures.replaceChildren(...[
       answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
-      ...(this.made.bars ?? []).map((bar) => {
-        const range = at(answer, bar.path);
-        return range?.high ? bars(range, bar.label, labelled(bar.path.split('.').at(-1)).sign, unit) : null;
-      }),
     ].filter(Boolean));
     this.showDirections(answer.directions ?? []);
     this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit)].filter(Boolean));

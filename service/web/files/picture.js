@@ -11,20 +11,23 @@ const margin = { left: 14, right: 14, top: 12, bottom: 12 };
 // A stitch is a little wider than a row is tall, in most fabrics.
 const rowToStitch = 0.75;
 
-const signs = { OUTLINE_UNIT_CM: 'cm', OUTLINE_UNIT_STITCHES: 'stitches', OUTLINE_UNIT_ROWS: 'rows' };
+const signs = { OUTLINE_UNIT_CM: 'cm', OUTLINE_UNIT_STITCHES: 'stitches', OUTLINE_UNIT_ROWS: 'rows', OUTLINE_UNIT_PERCENT: '%',
+  OUTLINE_UNIT_METRES: 'm' };
 
 function along(axis, unit) {
   const sign = signs[axis.unit] ?? '';
-  return `${axis.measure}, ${sized(axis.least, sign === 'cm' ? sign : '', unit)} to ${sized(axis.greatest, sign, unit)}`;
+  const length = sign === 'cm' || sign === 'm';
+  return `${axis.measure}, ${sized(axis.least, length ? sign : '', unit)} to ${sized(axis.greatest, sign, unit)}`;
 }
 
 // picture is a figure with a caption that says what is drawn.
 export function picture(outline, unit, manner) {
   const lines = outline.lines.filter((line) => line.points.length);
   if (!lines.length) return null;
+  const places = outline.y.unit === 'OUTLINE_UNIT_PLACES';
   const level = lines.every((line) => line.points.every((point) => point.y === line.points[0].y));
-  const art = manner === 'round' ? fromAbove(lines) : level ? strip(lines, outline) : plan(lines, outline);
-  const caption = manner === 'round'
+  const art = places ? compared(lines, outline) : manner === 'round' ? fromAbove(lines) : level ? strip(lines, outline) : plan(lines, outline);
+  const caption = places ? `${inWords(lines, outline, unit)}.` : manner === 'round'
     ? `Seen from above, with a circle wherever the circumference changes: ${along(outline.x, unit)}.`
     : `Across: ${along(outline.x, unit)}. ${level ? `Marked: ${counted(lines)}` : `Up: ${along(outline.y, unit)}`}.`;
   art.setAttribute('role', 'img');
@@ -114,17 +117,32 @@ function fromAbove(lines) {
   return canvas(size, ...circles);
 }
 
-// bars draws a figure that is known between two bounds.
-export function bars(range, label, sign, unit) {
-  const x = (v) => margin.left + (v / (range.high * 1.1)) * (wide - margin.left - margin.right);
-  const [low, likely, high] = [range.low, range.likely, range.high].map((v) => sized(v, sign, unit));
-  const caption = `${label}: ${low} at the least, ${likely} likely, ${high} at the most.`;
-  const from = x(range.low).toFixed(1);
-  const to = x(range.high).toFixed(1);
-  const art = canvas(56, drawn('rect', { x: x(0), y: 18, width: (x(range.likely) - x(0)).toFixed(1), height: 20, class: 'fabric' }),
-    drawn('path', { d: `M${from} 28H${to}M${from} 20V36M${to} 20V36`, class: 'line' }),
-    drawn('circle', { cx: x(range.likely).toFixed(1), cy: 28, r: 5, class: 'mark' }));
-  art.setAttribute('role', 'img');
-  art.setAttribute('aria-label', caption);
-  return el('figure', { class: 'picture', part: 'picture' }, art, el('figcaption', {}, caption));
+// compared draws ranges under one another: a bar to what is likely, a stroke from the
+// least to the most, and what stands across all of them as a line.
+function compared(lines, outline) {
+  const step = 44;
+  const ranges = lines.filter((line) => line.points.length === 3);
+  const x = (v) => margin.left + (v / (outline.x.greatest * 1.05 || 1)) * (wide - margin.left - margin.right);
+  const rows = ranges.flatMap(({ name, points: [low, likely, high] }, i) => {
+    const y = margin.top + i * step + 24;
+    const [from, to] = [x(low.x).toFixed(1), x(high.x).toFixed(1)];
+    return [drawn('text', { x: margin.left, y: y - 8, class: 'said' }, name),
+      drawn('rect', { x: x(0), y, width: (x(likely.x) - x(0)).toFixed(1), height: 12, class: 'fabric' }),
+      drawn('path', { d: `M${from} ${y + 6}H${to}M${from} ${y}V${y + 12}M${to} ${y}V${y + 12}`, class: 'line' }),
+      drawn('circle', { cx: x(likely.x).toFixed(1), cy: y + 6, r: 4, class: 'mark' })];
+  });
+  const height = margin.top + ranges.length * step + margin.bottom;
+  const across = lines.filter((line) => line.points.length === 2).map((line) => {
+    const at = x(line.points[0].x).toFixed(1);
+    return drawn('line', { x1: at, x2: at, y1: margin.top, y2: height - margin.bottom, class: 'stem' }, drawn('title', {}, line.name));
+  });
+  return canvas(height, ...rows, ...across);
+}
+
+// inWords says what compared draws.
+function inWords(lines, outline, unit) {
+  const sign = signs[outline.x.unit] ?? '';
+  const said = (p) => sized(p.x, sign, unit);
+  return lines.map(({ name, points: [low, likely, high] }) => (high
+    ? `${name}: ${said(low)} at the least, ${said(likely)} likely, ${said(high)} at the most` : `${name}: ${said(low)}`)).join('; ');
 }

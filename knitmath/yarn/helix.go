@@ -1,4 +1,4 @@
-package handspun
+package yarn
 
 import (
 	"math"
@@ -6,10 +6,10 @@ import (
 	"example.com/knitmath/knitmath/outline"
 )
 
-// helix draws a piece of the yarn, one turn long and at least as long as it is thick,
+// Helix draws a piece of a yarn, one turn long and at least as long as it is thick,
 // with the slope of the fibres or plies in front: from one side to the other in half of
 // a turn, to the right going up for Z and to the left for S.
-func helix(diameterCm float64, t Twist) *outline.Outline {
+func Helix(diameterCm float64, t Twist) *outline.Outline {
 	turn := 1 / t.PerCm
 	length := math.Max(turn, diameterCm)
 	out := &outline.Outline{
