@@ -94,7 +94,8 @@ func TestWhy(t *testing.T) {
 
 // Every reason of the room is shown by a text: those above, and the others here.
 func TestEveryReasonIsSent(t *testing.T) {
-	shown := map[report.Reason]bool{ReasonNoMirror: true, ReasonMirrorNote: true, ReasonTooManyFindings: true} // below
+	// These have tests of their own, TestLeftAsGiven and below.
+	shown := map[report.Reason]bool{ReasonNoMirror: true, ReasonMirrorNote: true, ReasonTooManyFindings: true, ReasonLeftAsGiven: true}
 	for _, c := range whyCases {
 		shown[c.reason] = true
 	}
