@@ -34,5 +34,14 @@ var parts = set(`body back front fronts sleeve sleeves cuff cuffs leg legs heel 
 // by people alone, such as materials and gauge.
 func Front(word string) bool { return front[word] }
 
+// Headings over what explains the words of the text, and works nothing.
+var explaining = set(`abbreviations abbreviation abbrev note notes key legend glossary terms terminology notation techniques technique
+	stitches-used special skill skills tips tip hint caption photo photograph figure fig picture image special-abbreviations support errata
+	difficulty level construction introduction about`)
+
+// Explaining reports whether a heading of front matter stands over explanations, in which
+// stitches are named and not worked.
+func Explaining(word string) bool { return explaining[word] }
+
 // Part reports whether a word alone is the heading of a part that is knit.
 func Part(word string) bool { return parts[word] }

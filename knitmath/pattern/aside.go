@@ -85,7 +85,12 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 		return asideRead
 	}
 	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: from.to(p.last())}
-	if line.info.counts == nil {
+	switch {
+	case line.info.worked && len(*steps) > 0:
+		if !p.heldBack(&s, *steps) {
+			return asideFault
+		}
+	case line.info.counts == nil:
 		s.RemainingStitches = toEnd
 	}
 	*steps = append(*steps, s)

@@ -4,7 +4,6 @@ import (
 	"math/bits"
 
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 func (t *token) stitches() bool { return t.is("st", "sts", "stitch", "stitches", "loops") }
@@ -31,9 +30,9 @@ func (p *parser) claimAt(i int) bool {
 	}
 	if p.tokens[i].kind == tokenWord {
 		led := p.phraseEnd(i, claimPhrases)
-		return led != 0 && p.claimWords(led) && !p.heldAfter(led)
+		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 	}
-	return p.claimWords(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+	return p.claimWords(i) && !p.placeAfter(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
 }
 
 // phraseEnd is the index after the first of the phrases that stands at token i, 0 if
@@ -116,6 +115,21 @@ func (p *parser) heldAfter(i int) bool {
 	return false
 }
 
+// placeAfter reports whether the stitches counted at token i only say where: "4 sts before
+// marker".
+func (p *parser) placeAfter(i int) bool {
+	for n := range 60 {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case t.stitches():
+			return p.tokens[min(i+n+1, len(p.tokens)-1)].is("before", "past", "beyond", "short", "apart")
+		case t.kind == tokenWord && n > 1, p.endsAt(min(i+n, len(p.tokens)-1)):
+			return false
+		}
+	}
+	return false
+}
+
 // claim reads what claimAhead has seen.
 func (p *parser) claim(line *Line) bool {
 	from := p.peek().span
@@ -180,25 +194,15 @@ func (p *parser) ofSomeSizes(numbers []int) []int {
 	return all
 }
 
-// bindsOffWithin reports whether a row binds off or puts aside stitches between others.
-func bindsOffWithin(steps []Step) bool {
-	for i := 1; i < len(steps)-1; i++ {
-		if steps[i].Operation == stitch.BindOff || steps[i].Name == "hold" {
-			return true
-		}
-	}
-	return false
-}
-
 // claimed notes what a claim says.
 func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	switch {
 	case tail.needles:
 		line.info.perNeedle, line.info.claimAt = without(numbers), at
-	case tail.sides && bindsOffWithin(line.Steps):
+	case tail.sides:
 		line.info.perSide, line.info.claimAt = without(numbers), at
 	case tail.part:
-		p.found.add(KindReading, ReasonPassedOver, at, "passed over: it counts a part of the stitches")
+		line.info.partial, line.info.between, line.info.inWork, line.info.claimAt = without(numbers), tail.between, tail.inWork, at
 	case tail.sign == 0:
 		line.ClaimedStitches, line.info.claimAt = numbers, at
 		if tail.total != nil {

@@ -4,6 +4,8 @@ package pattern
 type claimTail struct {
 	sign    int   // 1 for an increase, -1 for a decrease, 0 for a count
 	sides   bool  // it is that of each side
+	inWork  bool  // that of the stitches that are worked from here on
+	between bool  // that between two markers
 	part    bool  // the count is of a part of the stitches
 	needles bool  // the count is that of each needle
 	total   []int // "2 sts dec; 38 sts"
@@ -13,8 +15,9 @@ type claimTail struct {
 var (
 	claimUp   = wordings("inc", "inc'd", "incd", "increased", "added", "more")
 	claimDown = wordings("dec", "dec'd", "decd", "decreased", "bound off", "fewer", "cast off", "less")
-	claimPart = wordings("each", "between", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
-		"on hold", "held", "unworked")
+	claimPart = wordings("each", "per", "either", "before", "after", "in patt", "for front", "for back", "on holder",
+		"on hold", "held", "unworked", "worked")
+	claimInWork  = wordings("in work", "in this part", "on needle for this side")
 	claimNeedles = wordings("on each needle", "per needle", "each needle", "on each dpn", "on each of", "on every needle", "per dpn")
 	claimSides   = wordings("each side", "on each side", "for each side", "for each shoulder", "each shoulder", "at each side",
 		"on either side")
@@ -41,6 +44,11 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 			tail.sign = -1
 		case p.skipPhrase(claimSides):
 			tail.sides, tail.part = true, true
+		case t.is("between"):
+			p.next++
+			tail.part, tail.between = true, true
+		case p.skipPhrase(claimInWork):
+			tail.part, tail.inWork = true, true
 		case p.skipPhrase(claimPart):
 			tail.part = true
 		case tail.sign != 0 && tail.total == nil && t.kind == tokenNumber && p.claimWords(p.next):

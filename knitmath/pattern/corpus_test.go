@@ -152,13 +152,26 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // standing is what the corpus shows today, kind by kind: pieces read right, of a
 // hundred. Less fails, and so does a piece that is silently wrong beyond those that
 // are known.
-var standing = map[string]int{"abbreviations": 66, "brioche_mosaic": 73, "cables": 88, "charts": 44, "false_alarm": 82, "front_matter": 60,
-	"holders": 49, "labels_sizes": 76, "markers": 62, "passages": 44, "repeats_colours": 82, "shaping": 70, "silence": 82,
-	"stitch_patterns": 63,
-	"typography":      75}
+var standing = map[string]int{
+	"abbreviations":   66,
+	"brioche_mosaic":  78,
+	"cables":          88,
+	"charts":          44,
+	"false_alarm":     85,
+	"front_matter":    61,
+	"holders":         52,
+	"labels_sizes":    77,
+	"markers":         62,
+	"passages":        44,
+	"repeats_colours": 82,
+	"shaping":         73,
+	"silence":         84,
+	"stitch_patterns": 69,
+	"typography":      76,
+}
 
 // silentlyWrong is how many pieces are agreed with and wrong.
-const silentlyWrong = 3
+const silentlyWrong = 0
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {

@@ -61,6 +61,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
+	r.misfits = true
 	r.misfit(i, p, o)
 	end := before.after(p, o).total()
 	guess := end
@@ -119,7 +120,9 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	n, ok := r.claim(l)
 	if !ok {
-		r.compareParts(l, total)
+		if l.info.partial == nil || l.info.kind != lineRow { // of a row it is compared when its markers are known
+			r.compareParts(l, before)
+		}
 		return
 	}
 	// The yarn overs of short rows are not usually counted.
@@ -132,25 +135,6 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	if r.other == nil && !r.quiet {
 		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
-	}
-}
-
-// compareParts compares the stitches with a claim about each needle, or about each side
-// of stitches that were bound off in the middle.
-func (r *runner) compareParts(l *Line, total int64) {
-	for _, part := range []struct {
-		counts      []int
-		least, most int64
-		words       string
-	}{{l.info.perNeedle, 2, 6, "needles"}, {l.info.perSide, 2, 2, "sides"}} {
-		if part.counts == nil {
-			continue
-		}
-		n := int64(at(part.counts, r.size))
-		if n < 1 || total%n != 0 || total/n < part.least || total/n > part.most {
-			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(part.least*n-total),
-				"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the "+part.words)
-		}
 	}
 }
 
@@ -168,6 +152,10 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 	if o.reason == ReasonUneven {
 		at = o.step.at
 	}
+	prefix := ""
+	if r.piece.Lines[i].info.defined { // it is wrong where the pattern is worked
+		at, prefix = r.here, "the row "+strconv.Quote(shorten(r.piece.Lines[i].Label, 30))+" of the pattern: "
+	}
 	if !r.wanted(o.reason, at) {
 		return
 	}
@@ -179,7 +167,7 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 				strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " +
 				multiple(have-o.short, each)
 		}
-		r.fault(KindMistake, ReasonUneven, at, int(o.short), text)
+		r.fault(KindMistake, ReasonUneven, at, int(o.short), prefix+text)
 		return
 	}
 	difference, text := o.unworked, stitches(int(o.unworked))+" "+remain(o.unworked)
@@ -206,7 +194,7 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 			text += "; " + report.CountOf(int(-n), "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
 		}
 	}
-	r.fault(KindMistake, o.reason, at, int(difference), text)
+	r.fault(KindMistake, o.reason, at, int(difference), prefix+text)
 }
 
 func remain(n int64) string {

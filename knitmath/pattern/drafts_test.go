@@ -29,7 +29,7 @@ type corpusDraft struct {
 // claims them, and planted mistakes found at their place in their sizes. Less fails.
 const (
 	draftCounts   = 45
-	draftMistakes = 44
+	draftMistakes = 45
 )
 
 // TestDrafts reads whole drafts, and again with each mistake planted.

@@ -51,8 +51,12 @@ func (r *runner) beginning(i int) {
 	for k := range l.info.edges {
 		q := &l.info.edges[k]
 		n := int64(at(q.stitches, r.size))
-		for range at(q.rows, r.size) {
-			if !r.edgeRow(l, n) {
+		for row := range at(q.rows, r.size) {
+			even := q.even
+			if row == 0 {
+				even = q.lead
+			}
+			if even > 0 && !r.plain(even, l.info.at) || !r.edgeRow(l, n) {
 				return
 			}
 		}

@@ -32,6 +32,7 @@ func (p *parser) castingOn(line *Line) bool {
 	if number == 0 {
 		return false
 	}
+	info.adds = p.turnedBefore(p.next)
 	for i := p.next; i < number; i++ {
 		info.adds = info.adds || p.tokens[i].is("another", "additional")
 	}

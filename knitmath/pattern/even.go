@@ -41,6 +41,9 @@ func (p *parser) even(line *Line) bool {
 	default:
 		return false
 	}
+	if w.counted && !w.even && p.soAsBefore(info) {
+		return true
+	}
 	info.kind = lineEven
 	if w.direct && !w.counted && !w.length {
 		return p.patternOnce(info, w.from)
@@ -216,4 +219,18 @@ func (p *parser) commaClause() bool {
 	ok := p.peek().is("ending", "end", "beg", "finishing") || p.nextClause()
 	p.next = save
 	return ok
+}
+
+// soAsBefore reads "work 10 rows so" after a row without a number: so many rows like that
+// one, which is the first of them.
+func (p *parser) soAsBefore(info *lineInfo) bool {
+	n := len(p.piece.Lines)
+	if n == 0 || p.piece.Lines[n-1].info.kind != lineRow || p.piece.Lines[n-1].Label != "" ||
+		!p.accept("so", "thus") && !p.acceptAll("like", "this") && !p.acceptAll("in", "this", "way") && !p.acceptAll("in", "this", "manner") {
+		return false
+	}
+	p.reading(p.last(), "read as so many rows in all, the one before with them")
+	info.kind, info.lines, info.afresh = lineRepeat, []int16{int16(n - 1)}, true
+	info.counts = less1(info.counts)
+	return true
 }

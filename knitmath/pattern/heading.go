@@ -33,12 +33,16 @@ func (p *parser) headed() bool {
 		return false
 	}
 	text := p.found.source[p.tokens[i].start:p.tokens[stop-1].end]
-	note := draft.Front(p.tokens[i].text)
+	note := draft.Front(p.tokens[i].text) && !(p.began && p.worksAfterLead(i, end))
 	if note {
 		stop = end
 	}
 	p.endPattern()
+	part := draft.Part(p.tokens[i].text)
 	p.passTo(stop)
+	if n := len(p.piece.Lines); part && !note && n > 0 {
+		p.piece.Lines[n-1].info.heading = true
+	}
 	if note {
 		p.passWrapped()
 	} else {
@@ -63,7 +67,7 @@ func (p *parser) headingAhead() bool {
 		t := p.ahead(i)
 		switch {
 		case t.kind == tokenEnd || t.kind == tokenNewline:
-			return words > 1
+			return words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i))
 		case t.is(":"):
 			next := p.ahead(i + 1)
 			return words > 0 && (next.kind == tokenEnd || next.kind == tokenNewline)

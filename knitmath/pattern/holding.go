@@ -9,6 +9,7 @@ var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold"
 func (p *parser) holding(line *Line) bool {
 	info := &line.info
 	back := p.peek().is("return", "replace", "transfer", "move", "place", "slip", "sl", "put")
+	verbAt := p.next
 	p.next++
 	n, all, held, ok := p.someStitches()
 	if !ok || n == nil && !all && !held {
@@ -17,7 +18,7 @@ func (p *parser) holding(line *Line) bool {
 	end := p.sentenceEnd(p.next)
 	from, aside := held, false
 	i := p.next
-	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
+	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) && !(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
 		switch t := &p.tokens[i]; {
 		case t.is("from"):
 			from = true
@@ -34,6 +35,7 @@ func (p *parser) holding(line *Line) bool {
 		return false
 	}
 	p.next = i
+	info.worked = p.ofTheWorked(verbAt)
 	info.counts, info.all = n, all
 	info.kind = lineHold
 	if from && back {

@@ -37,6 +37,9 @@ func (p *parser) items(inner string) ([]Step, bool) {
 		}
 		steps = append(steps, s)
 		steps, p.after = append(steps, p.after...), nil
+		if s.Operation.EndsRow() && inner == "" && p.rowAfterTurn() {
+			return steps, true
+		}
 	}
 }
 

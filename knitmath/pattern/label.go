@@ -22,6 +22,9 @@ func (p *parser) label(line *Line) bool {
 	}
 	p.next = end
 	info.at = from.to(p.last())
+	if p.tokens[end-1].is("l", "i", "o", "ll") && p.tokens[end-2].row() {
+		p.reading(from.to(p.last()), "letters where a number is due: read as a row without a number")
+	}
 	line.Label = joined(p.found.source[from.start:info.at.end])
 	for p.accept(":", ".", "-", "=", ")") {
 	}

@@ -56,6 +56,9 @@ func (p *parser) ruled() bool {
 func (p *parser) loneClaim() bool {
 	t := p.peek()
 	n := len(p.piece.Lines)
+	for n > 1 && p.piece.Lines[n-1].info.kind == linePassed && !p.piece.Lines[n-1].info.heading {
+		n-- // a remark stands between
+	}
 	if n == 0 || t.kind != tokenNumber && !t.is("(", "[", "=", "-", "there", "you") || p.ordinalEnd(p.next) != 0 || !p.claimAhead() {
 		return false
 	}
@@ -73,6 +76,7 @@ func (p *parser) loneClaim() bool {
 	}
 	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
+	last.info.partial, last.info.between = line.info.partial, line.info.between
 	if last.Direction != "" {
 		said := p.found.source[last.info.at.start:p.last().end]
 		last.info.at = last.info.at.to(p.last())

@@ -98,7 +98,7 @@ func (m *mirror) row(l *Line) []Step {
 		return nil
 	}
 	for i := range l.Steps {
-		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" {
+		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" || s.Name == holdWorked {
 			return m.refuse(s.at, "a row that is worked from marker to marker, or puts stitches aside, is not mirrored here")
 		}
 	}

@@ -31,6 +31,7 @@ func (r *runner) moved(i int) {
 	case lineOff:
 		r.off(l)
 	}
+	r.fresh = r.fresh && l.info.kind == lineHold
 	r.close(i, start)
 }
 

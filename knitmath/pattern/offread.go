@@ -104,13 +104,16 @@ func (p *parser) edges(line *Line) bool {
 		p.accept("each", "every")
 		p.accept("of")
 		p.accept("the")
-		rows, ok := p.nextSome()
+		runs, ok := p.nextSome()
 		if !ok {
 			p.ask(ReasonUnread, p.peek().span, "\"of next n rows\" is expected here")
 			info.kind = lineUnread
 			return true
 		}
-		info.edges = append(info.edges, edgeRows{stitches: without(n), rows: rows})
+		for _, q := range runs {
+			q.stitches = without(n)
+			info.edges = append(info.edges, q)
+		}
 		save := p.next
 		p.accept(",", ";")
 		p.accept("and")
@@ -132,29 +135,4 @@ func (p *parser) edges(line *Line) bool {
 			return true
 		}
 	}
-}
-
-// edgeRows is "4 sts at beg of next 2 rows".
-type edgeRows struct{ stitches, rows []int }
-
-// nextSome reads "next 2 rows", "foll 4 rows", "next row".
-func (p *parser) nextSome() ([]int, bool) {
-	if !p.accept("next", "foll", "following") {
-		return nil, false
-	}
-	p.accept("and")
-	p.accept("foll", "following")
-	rows := one
-	if p.numberAhead() {
-		n := p.number()
-		if n == nil {
-			return nil, false
-		}
-		rows = without(n)
-	}
-	p.accept("rs", "ws")
-	if p.peek().is("alt", "alternate") || !p.acceptRow() {
-		return nil, false
-	}
-	return rows, true
 }

@@ -127,14 +127,14 @@ func (r *runner) skipPlain(rows int) int {
 // change the count; false if they do not fit.
 func (r *runner) trial(lines []int16) (int64, bool) {
 	t := *r
-	t.quiet, t.machine, t.other, t.lastLine = true, nil, nil, noLine
+	t.quiet, t.machine, t.other, t.lastLine, t.misfits = true, nil, nil, noLine, false
 	for i := 0; i < len(lines); i++ {
 		if lines[i] < 0 {
 			continue
 		}
 		before, _ := t.pose()
 		t.work(int(lines[i]), false)
-		if t.stopped || !t.known {
+		if t.stopped || !t.known || t.misfits {
 			return 0, false
 		}
 		if after, _ := t.pose(); after == before {

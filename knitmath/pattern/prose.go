@@ -31,7 +31,11 @@ func (p *parser) prose(line *Line) bool {
 		return false
 	}
 	from := t.span
-	if bad := p.alarm(i, end, known); bad != 0 && !p.zeroAt(i) {
+	bad := p.alarm(i, end, known)
+	if bad == 0 && !known && p.foreign(i, end) {
+		bad = i
+	}
+	if bad != 0 && !p.zeroAt(i) {
 		p.next = end
 		p.ask(ReasonUnread, p.tokens[bad].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
 		line.info.kind = lineUnread
@@ -59,6 +63,24 @@ func (p *parser) likeRow(i, end int) bool {
 		}
 	}
 	return p.tokens[i+1].kind == tokenNumber
+}
+
+// foreign reports whether a sentence has no word at all by which English prose is known:
+// it may be an instruction in another language.
+func (p *parser) foreign(i, end int) bool {
+	words := 0
+	for ; i < end; i++ {
+		t := &p.tokens[i]
+		if t.kind != tokenWord {
+			continue
+		}
+		if draft.English(t.text) || draft.Part(t.text) || draft.Front(t.text) || len(t.text) > 2 && p.notation(t.text) || t.row() ||
+			t.stitches() {
+			return false
+		}
+		words++
+	}
+	return words > 2
 }
 
 // bracketed passes over a remark in brackets that stands alone.
@@ -124,8 +146,8 @@ func (p *parser) alarm(from, end int, known bool) int {
 				return i
 			}
 		case t.kind != tokenWord:
-		case alarming(t.text):
-			return i
+		case alarming(t.text), i == from && t.is("foll", "following", "alt", "alternate", "every", "next"):
+			return max(i, 1)
 		case p.alarmingStitch(i, from, known):
 			return i
 		}
@@ -135,6 +157,9 @@ func (p *parser) alarm(from, end int, known bool) int {
 
 // alarming reports whether a word is about a change of the count.
 func alarming(word string) bool {
+	if draft.Changing(word) {
+		return true
+	}
 	switch word {
 	case "bo", "co", "cast", "bind", "inc", "dec", "increase", "decrease", "increasing", "decreasing", "rep", "repeat", "twice",
 		"times", "holder", "holders", "reversing", "reverse-shaping", "follow":
@@ -162,7 +187,7 @@ func (p *parser) alarmingStitch(i, from int, known bool) bool {
 }
 
 // harmlessPhrases are sentences that change no count, by how they begin.
-var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "make 2", "make two", "make a second", "make the second",
+var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "work the other", "make 2", "make two", "make a second", "make the second",
 	"make one more", "work second", "work the second", "work other", "knit second", "knit the second", "knit a second",
 	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
 	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",

@@ -41,7 +41,7 @@ const (
 	ReasonNoStar report.Reason = "REPEAT_WITHOUT_STAR"
 	// ReasonEmpty: a row, a bracket or a starred repeat has no steps.
 	ReasonEmpty report.Reason = "NOTHING_TO_WORK"
-	// ReasonTurnInside: steps follow a turn in its row, or a turn stands in a repeat.
+	// ReasonTurnInside: a turn stands in a repeat, or, of rows that are given, steps follow it.
 	ReasonTurnInside report.Reason = "TURN_NOT_LAST"
 	// ReasonStretch: "to end" or "to last n sts" stands within a repeat, where it
 	// would find no stitches the second time.

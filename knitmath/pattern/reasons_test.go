@@ -42,7 +42,7 @@ var whyCases = []struct {
 	{ReasonNoStar, KindMistake, "*k2; rep from ** to end", 4, "1:15"},
 	{ReasonEmpty, KindMistake, "[] twice", 4, "1:1"},
 	{ReasonEmpty, KindMistake, "Row 1:", 4, "1:1"},
-	{ReasonTurnInside, KindMistake, "k2, turn, k2", 4, "1:5"},
+	{ReasonTurnInside, KindMistake, "[k2, turn] twice", 4, "1:6"},
 	{ReasonStretch, KindMistake, "[k to end] twice", 4, "1:2"},
 	{ReasonNever, KindMistake, "yo to end", 4, "1:1"},
 	{ReasonHands, KindQuestion, "k2, M1L", 2, "1:5"}, // no strand after the last stitch

@@ -36,6 +36,15 @@ func (p *parser) row(line *Line) bool {
 			p.accept(".")
 		}
 	}
+	if n := len(steps); n > 0 && steps[n-1].Operation.EndsRow() && p.rowAfterTurn() {
+		if !p.placed(steps) {
+			line.info.kind = lineUnread
+			return false
+		}
+		p.fit(steps)
+		p.passSigns()
+		return true
+	}
 	t := p.peek()
 	switch {
 	case len(steps) > 0 && p.directionAhead():

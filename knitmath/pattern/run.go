@@ -27,6 +27,7 @@ type runner struct {
 	here     span      // of the line of the text that is at hand
 	lastLine int       // the line of the row just worked, -1 for a plain one
 	quiet    bool      // nothing is recorded: a trial
+	misfits  bool      // a row did not fit: what a trial wants to know
 	stopped  bool      // too many rows, or too dear ones
 	machine  *stitch.Machine
 	overs    int64 // yarn overs of short rows made since no short row was open
@@ -187,12 +188,19 @@ func (r *runner) work(i int, claimed bool) {
 	if r.turned == stitch.Turn && r.facts[i].startsOver {
 		r.overs++
 	}
+	before := r.now
 	p := r.chosen(i, r.profile(i), claimed)
 	switch {
 	case r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker:
 		r.walkOn(i, p, claimed)
 	case r.now.left > 0 || !p.empty():
 		r.workOn(i, p, claimed)
+	}
+	if claimed && l.info.partial != nil && r.known {
+		r.comparePart(l, before, int64(at(l.info.partial, r.size)))
+		if l.info.inWork && p.turn != 0 && r.now.left == int64(at(l.info.partial, r.size)) {
+			r.aside, r.now.behind, r.turned = r.now.behind, 0, 0
+		}
 	}
 	if l.info.holdRest && r.known {
 		r.holdRest(i)

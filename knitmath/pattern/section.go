@@ -23,6 +23,8 @@ func (p *parser) frontMatter() bool {
 	}
 	end := p.lineEnd(p.next)
 	switch {
+	case p.countedNote(p.next, end):
+		return true
 	case p.frontHeading(p.next, end):
 		alone := p.headingAlone(p.next, end)
 		p.endPattern()
@@ -96,7 +98,7 @@ func (p *parser) passWrapped() {
 			return
 		}
 		c := rune(p.found.source[p.tokens[next].start])
-		if p.frontHeading(next, end) || p.bodyAt(next, end) || !unicode.IsLower(c) && !unicode.IsDigit(c) {
+		if p.frontHeading(next, end) || p.bodyAt(next, end) || p.began && p.countAlone(next, end) || !unicode.IsLower(c) && !unicode.IsDigit(c) {
 			return
 		}
 		p.next++
@@ -111,6 +113,9 @@ func (p *parser) frontHeading(i, end int) bool {
 	if t.kind != tokenWord || !draft.Front(t.text) && !(t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st",
 		"helpful") &&
 		p.frontPhrase(i)) {
+		return false
+	}
+	if p.began && p.worksAfterLead(i, end) {
 		return false
 	}
 	for n := 0; n < 7 && i+n <= end; n++ {

@@ -17,12 +17,25 @@ func (p *parser) sizesNamed() int {
 		if p.tokens[j].kind == tokenNewline {
 			j++
 		}
+		if end := p.lineEnd(j); p.anyOf(j, end, "only") {
+			continue // it says for which size something is
+		}
 		if names := p.sizeNames(j); len(names) > 1 && len(names) <= MaxSizes {
 			p.names = names
 			return len(names)
 		}
 	}
 	return 0
+}
+
+// anyOf reports whether one of the words stands between two tokens.
+func (p *parser) anyOf(i, end int, words ...string) bool {
+	for ; i < end; i++ {
+		if p.tokens[i].is(words...) {
+			return true
+		}
+	}
+	return false
 }
 
 // sizeNames are the names at token i, up to the end of the line: "S (M, L, 2XL)".
@@ -68,12 +81,10 @@ func (p *parser) sizeNames(i int) []string {
 // sizes:", a bit for each, and the index after them; 0 if none are.
 func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	switch t := &p.tokens[i]; {
-	case t.is("all") && p.tokens[i+1].is("sizes") && p.tokens[i+2].is(":", ".", ",", "-"):
-		return 0, i + 3
+	case p.allSizesAt(i) != 0:
+		return 0, p.allSizesAt(i)
 	case t.is("for") && p.tokens[i+1].is("size", "sizes"):
 		i++
-	case t.is("for") && p.tokens[i+1].is("all") && p.tokens[i+2].is("sizes"):
-		return 0, i + 3
 	case t.is("smallest", "largest", "first", "last") && p.tokens[i+1].is("size"):
 		mask = 1
 		if t.is("largest", "last") {
@@ -107,6 +118,28 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 		return mask, i
 	}
 	return 0, 0
+}
+
+// allSizesAt is the index after "All sizes:", "For all sizes" at token i, 0 if that is not
+// what stands there.
+func (p *parser) allSizesAt(i int) int {
+	if p.tokens[i].is("for") {
+		i++
+	}
+	if !p.tokens[i].is("all", "both", "every") || !p.tokens[i+1].is("sizes", "size") {
+		return 0
+	}
+	i += 2
+	if p.tokens[i].is("again") {
+		i++
+	}
+	switch t := &p.tokens[i]; {
+	case t.is(":", ".", ",", "-"):
+		return i + 1
+	case t.kind == tokenNewline, t.kind == tokenEnd:
+		return i
+	}
+	return 0
 }
 
 // sizeMask reads "M", "1 and 2", "L, XL and 2XL" at token i.

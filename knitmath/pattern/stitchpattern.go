@@ -8,6 +8,7 @@ import (
 type defined struct {
 	words []string // of the name, without "stitch" and "pattern"
 	from  int      // its first line
+	named bool     // the text names it where something is worked
 	lines []int16  // in the order of their numbers; nil while it is being defined, or when it has a gap
 }
 
@@ -152,6 +153,7 @@ func ruledRows(byNumber, unnumbered []int16, line int16, info *lineInfo) (number
 // names are worked only where the text says so, too.
 func (p *parser) define() {
 	p.endPattern()
+	p.tellUnworked()
 	lines := p.piece.Lines
 	first := -1
 	for i := range lines {
@@ -192,7 +194,22 @@ func (p *parser) patternAt(i int) (end, number int) {
 		for p.tokens[at].kind == tokenWord && nameless[p.tokens[at].text] && !p.tokens[at].is("and", "in", "of") {
 			at++
 		}
+		p.patterns[k].named = true
 		return at, k + 1
 	}
 	return 0, 0
+}
+
+// tellUnworked says which stitch patterns the text defines and works nowhere: nothing is
+// known of whether their rows fit.
+func (p *parser) tellUnworked() {
+	for k := range p.patterns {
+		d := &p.patterns[k]
+		if d.named || len(d.lines) == 0 || len(d.words) == 0 || d.lines[0] < 0 {
+			continue
+		}
+		if info := &p.piece.Lines[d.lines[0]].info; info.defined {
+			p.found.add(KindReading, ReasonPassedOver, info.at, "the rows of this stitch pattern are worked nowhere in the text: not checked")
+		}
+	}
 }

@@ -14,6 +14,14 @@ import (
 // does not understand it asks about.
 func (p *parser) tail(line *Line) bool {
 	info := &line.info
+	if info.kind == linePassed {
+		from := p.peek().span
+		defer func() {
+			if last := p.last(); last.end > from.start && info.kind == linePassed {
+				p.passed(from.to(last))
+			}
+		}()
+	}
 	for info.kind != lineUnread {
 		p.looked++
 		first := p.next
@@ -44,7 +52,9 @@ func (p *parser) tail(line *Line) bool {
 			p.starting()
 		case t.is("(", "[") && p.remarkEnd(p.next) != 0:
 			p.next = p.remarkEnd(p.next)
-		case p.harmlessWord():
+		case t.is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
+			p.openLength() // "work 20 rows, or until it fits"
+		case p.harmlessWord(info.kind):
 		case p.afterWith():
 		default:
 			p.asked(info)
@@ -158,8 +168,10 @@ func (p *parser) afterWith() bool {
 	return true
 }
 
-// harmlessWord passes over a word of how, with what or where, and over a length.
-func (p *parser) harmlessWord() bool {
+// harmlessWord passes over a word of how, with what or where, and over a length. After
+// a direction that works no stitch any other word may follow, unless it is one that may
+// change a count; after one that works stitches nothing is passed over that is not known.
+func (p *parser) harmlessWord(kind lineKind) bool {
 	t := p.peek()
 	switch {
 	case t.kind == tokenNumber:
@@ -176,8 +188,8 @@ func (p *parser) harmlessWord() bool {
 	case p.untold(p.next):
 		return false
 	}
-	if draft.Manner(t.text) || !p.notation(t.text) && !reserved[t.text] && !alarming(t.text) && !directing[t.text] && len(t.text) > 3 &&
-		!counting[t.text] {
+	if draft.Manner(t.text) || kind == linePassed && !p.notation(t.text) && !reserved[t.text] && !alarming(t.text) &&
+		!directing[t.text] && len(t.text) > 3 && !counting[t.text] {
 		p.next++
 		return true
 	}
@@ -203,33 +215,6 @@ var untoldPhrases = wordings("at the same time", "at same time", "a few", "as ma
 func (p *parser) pass1() bool {
 	p.next++
 	return true
-}
-
-// measured reports whether the number at token i is a length or a size, not a count.
-func (p *parser) measured(i int) bool { return p.measuredEnd(i) != 0 }
-
-// measuredEnd is the index after a number with a unit of length or weight, or the
-// number of a needle; 0 if it is none.
-func (p *parser) measuredEnd(i int) int {
-	if p.tokens[i].kind != tokenNumber {
-		return 0
-	}
-	end, _ := p.sizedEnd(i)
-	for end < len(p.tokens)-1 && (p.tokens[end].is("-", "/", "\"", "'") || p.tokens[end].kind == tokenNumber && p.tokens[end-1].is("/", "-")) {
-		end++
-	}
-	t := &p.tokens[end]
-	switch {
-	case t.is("cm", "cms", "mm", "in", "ins", "inch", "inches", "m", "yd", "yds", "yards", "metres", "meters", "g", "oz", "%", "ball",
-		"balls", "needle", "needles", "dpn", "dpns", "double-pointed", "circular", "circulars", "strand", "strands"):
-		return end + 1
-	case p.tokens[i-1].is("us", "uk", "size", "no", "needle", "needles", "chart", "about", "measures", "approx", "approximately", "#",
-		"than", "least"):
-		return end
-	case p.tokens[end-1].is("\"", "'"):
-		return end
-	}
-	return 0
 }
 
 // asked asks about words after a direction that were not understood, up to the end

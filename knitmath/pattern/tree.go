@@ -151,6 +151,10 @@ type lineInfo struct {
 	all           bool   // all stitches
 	row           bool   // it is worked as a row
 	either        []Step // another way to read a row
+	worked        bool   // stitches put aside are of those that were worked
+	partial       []int  // "38 sts rem for back": a count of a part of the stitches
+	inWork        bool   // which is what is worked from here on
+	between       bool   // and that between two markers
 	holdRest      bool   // "turn, leaving rem 38 sts on holder"
 	rest          []int  // how many those are, if it is said
 }

@@ -143,7 +143,7 @@ func (w *writer) step(s *Step, top bool) {
 	switch {
 	case s.Steps != nil:
 		w.group(s, top)
-	case s.Name == "hold":
+	case s.Name == "hold", s.Name == holdWorked:
 		w.held(s)
 	case s.RemainingStitches != nil || s.BeforeMarkerStitches != nil:
 		w.WriteString(s.abbr())

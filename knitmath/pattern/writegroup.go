@@ -57,14 +57,19 @@ func (w *writer) star(s *Step) {
 // held writes "place 20 sts on holder".
 func (w *writer) held(s *Step) {
 	w.WriteString("place ")
+	worked := ""
+	if s.Name == holdWorked {
+		w.WriteString("last ")
+		worked = " worked"
+	}
 	if s.RemainingStitches != nil {
 		w.WriteString("rem sts on holder")
 		return
 	}
 	w.numbers(s.Times)
 	if single(s.Times, 1) {
-		w.WriteString(" st on holder")
+		w.WriteString(" st" + worked + " on holder")
 		return
 	}
-	w.WriteString(" sts on holder")
+	w.WriteString(" sts" + worked + " on holder")
 }

@@ -1,0 +1,62 @@
+package pattern
+
+// edgeRows is "4 sts at beg of next 2 rows", "of foll 3 alt rows": so many rows, each so
+// many after the one before it, the first after so many even ones.
+type edgeRows struct {
+	stitches, rows []int
+	even           int // rows before each, as "alt" says
+	lead           int // rows before the first
+}
+
+// nextSome reads "next 2 rows", "foll 4 alt rows", "next row and foll 3 alt rows".
+func (p *parser) nextSome() ([]edgeRows, bool) {
+	first, ok := p.edgeRun(true)
+	if !ok {
+		return nil, false
+	}
+	runs := []edgeRows{first}
+	save := p.next
+	p.accept(",")
+	p.accept("and")
+	p.accept("on", "of")
+	p.accept("the")
+	if p.accept("every", "each") {
+		p.next = save
+		return runs, true // how often is not said here
+	}
+	if p.peek().is("foll", "following") {
+		if more, ok := p.edgeRun(false); ok {
+			return append(runs, more), true
+		}
+	}
+	p.next = save
+	return runs, true
+}
+
+// edgeRun reads one of them. "Next and foll alt row" is two runs, of which the first has
+// no word of its own for its row.
+func (p *parser) edgeRun(first bool) (edgeRows, bool) {
+	q := edgeRows{rows: one}
+	next := p.accept("next", "this")
+	if !next && !p.accept("foll", "following") {
+		return q, false
+	}
+	switch {
+	case next && first && p.peek().is("and") && p.ahead(1).is("foll", "following"):
+		return q, true
+	case p.numberAhead():
+		n := p.number()
+		if n == nil {
+			return q, false
+		}
+		q.rows = without(n)
+	}
+	p.accept("rs", "ws")
+	if p.accept("alt", "alternate", "other") {
+		q.even = 1
+	}
+	if !next {
+		q.lead = q.even
+	}
+	return q, p.acceptRow()
+}

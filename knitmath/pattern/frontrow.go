@@ -1,0 +1,56 @@
+package pattern
+
+import "example.com/knitmath/knitmath/draft"
+
+// worksAfterLead reports whether a line that begins with a word of front matter is a row
+// all the same: "Tension row: k2tog, k to end", "Yarn A: *k2, p2; rep from *".
+func (p *parser) worksAfterLead(i, end int) bool {
+	if p.tokens[i+1].row() && p.labelEnd(i) != 0 {
+		return true
+	}
+	if draft.Explaining(p.tokens[i].text) {
+		return false
+	}
+	for n := i + 1; n < end && n < i+6; n++ {
+		if p.tokens[n].is(":") {
+			return p.worksAt(n + 1)
+		}
+	}
+	return false
+}
+
+// worksAt reports whether what changes a count, or works a number of stitches, begins at
+// token i.
+func (p *parser) worksAt(i int) bool {
+	t := &p.tokens[i]
+	if t.kind == tokenStar || t.is("[", "(") {
+		return p.worksAt(i + 1)
+	}
+	if t.kind != tokenWord {
+		return false
+	}
+	if _, _, _, counted := split(t.text); counted {
+		return true
+	}
+	m, ok := lookUp(t.text, p.own)
+	return ok && (m.takes != m.leaves || p.tokens[i+1].is("to", "across", "around", "all") || t.is("knit", "purl") && p.endsAt(i+1))
+}
+
+// countedNote passes over "Note:" where all that it notes is a count, which then belongs
+// to the row before it.
+func (p *parser) countedNote(i, end int) bool {
+	if !p.began || !p.tokens[i].is("note", "notes", "nb", "check") || !p.tokens[i+1].is(":", "-") || i+2 >= end {
+		return false
+	}
+	if !p.countAlone(i+2, end) {
+		return false
+	}
+	p.next = i + 2
+	return true
+}
+
+// countAlone reports whether a number of stitches is all that stands between two tokens.
+func (p *parser) countAlone(i, end int) bool {
+	to, _ := p.sizedEnd(i)
+	return to != 0 && to < end && p.tokens[to].stitches() && (to+1 == end || to+2 == end && p.tokens[to+1].is("."))
+}

@@ -1,0 +1,53 @@
+package pattern
+
+import "strconv"
+
+// holdWorked is the name of a step that puts aside stitches of the right needle, which
+// have been worked: "k24, place last 6 sts worked on holder, k to end".
+const holdWorked = "hold worked"
+
+// ofTheWorked notes whether a direction within a row is about stitches that were worked:
+// "these sts", "last 6 sts worked", "last 6 sts" where the row goes on.
+func (p *parser) ofTheWorked(from int) bool {
+	last, these := false, false
+	for i := from; i < p.next; i++ {
+		t := &p.tokens[i]
+		last = last || t.is("last")
+		these = these || t.is("these", "those") && !p.tokens[i+1].is("rem", "remaining")
+		if t.is("worked", "knitted", "knit") && i > from+1 {
+			return true
+		}
+	}
+	if these {
+		return true
+	}
+	return last && p.peek().is(",", ";") && p.startsItem(p.next+1)
+}
+
+// heldBack makes a step one that puts aside stitches that were worked: all of them if no
+// number is said. More than have been worked are a mistake, where that is known.
+func (p *parser) heldBack(s *Step, steps []Step) bool {
+	s.Name, s.takes, s.leaves = holdWorked, 0, -1
+	fixedSoFar := true
+	for i := range steps {
+		fixedSoFar = fixedSoFar && !steps[i].stretch()
+	}
+	if !fixedSoFar {
+		if s.Times == nil {
+			p.ask(ReasonUnread, s.at, "how many stitches are these?")
+		}
+		return s.Times != nil
+	}
+	worked := make([]int, p.sizes)
+	for size := range worked {
+		worked[size] = int(max(min(fixed(steps, size).leaves, MaxNumber), 0))
+		if s.Times != nil && at(s.Times, size) > worked[size] {
+			p.mistake(ReasonMissing, s.at, "only "+stitches(worked[size])+" have been worked, not "+strconv.Itoa(at(s.Times, size)))
+			return false
+		}
+	}
+	if s.Times == nil {
+		s.Times = tidy(worked)
+	}
+	return true
+}

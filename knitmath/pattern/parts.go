@@ -1,0 +1,143 @@
+package pattern
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// compareParts compares the stitches with a claim about a part of them: that of each
+// needle, of each side, between two markers, or of whatever else the row has divided.
+func (r *runner) compareParts(l *Line, before hand) {
+	info := &l.info
+	total := r.now.total()
+	switch {
+	case info.perNeedle != nil:
+		n := int64(at(info.perNeedle, r.size))
+		if n < 1 || total%n != 0 || total/n < 2 || total/n > 6 {
+			r.fault(KindMistake, ReasonClaim, info.claimAt, int(2*n-total),
+				"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the needles")
+		}
+	case info.perSide != nil:
+		r.compareSides(l, before, int64(at(info.perSide, r.size)))
+	case info.partial != nil:
+		r.comparePart(l, before, int64(at(info.partial, r.size)))
+	}
+}
+
+// compareSides compares the stitches on each side of what was bound off or put aside.
+func (r *runner) compareSides(l *Line, before hand, n int64) {
+	total := r.now.total()
+	if total == 2*n || total == n {
+		return
+	}
+	parts := segments(l.worked(), r.size, before.left)
+	if len(parts) > 2 && parts[0] == n && parts[len(parts)-1] == n {
+		return
+	}
+	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(2*n-total),
+		"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the sides")
+}
+
+// comparePart looks for a part of the stitches that is as large as is claimed. Where the
+// row has divided the stitches and no part is, it is a mistake; else it is asked.
+func (r *runner) comparePart(l *Line, before hand, n int64) {
+	total := r.now.total()
+	var parts []int64
+	if r.now.behind > 0 { // the row was turned
+		parts = append(parts, r.now.left, r.now.behind)
+	}
+	if !l.info.between {
+		if n == total || slices.Contains(r.held, n) || r.aside > 0 && r.aside == n {
+			return
+		}
+		if cut := segments(l.worked(), r.size, before.left); len(cut) > 1 {
+			parts = append(parts, cut...)
+		}
+		if l.info.kind == lineHold || l.info.kind == lineTake {
+			parts = append(parts, total)
+		}
+	}
+	parts = append(parts, r.betweenMarks()...)
+	switch {
+	case slices.Contains(parts, n):
+	case len(parts) > 0:
+		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-nearest(parts, n)),
+			"the parts are of "+listed64(parts)+" stitches, none of "+strconv.Itoa(int(n)))
+	default:
+		r.fault(KindQuestion, ReasonUnread, l.info.claimAt, 0, "of which stitches? there are "+stitches(int(total))+" in all")
+	}
+}
+
+// nearest is the part that differs least.
+func nearest(parts []int64, n int64) int64 {
+	best := parts[0]
+	for _, p := range parts {
+		if max(p-n, n-p) < max(best-n, n-best) {
+			best = p
+		}
+	}
+	return best
+}
+
+func listed64(parts []int64) string {
+	text := ""
+	for i, p := range parts {
+		if i > 0 {
+			text += ", "
+		}
+		text += strconv.Itoa(int(p))
+	}
+	return text
+}
+
+// betweenMarks are the stitches from marker to marker; in the round those before the first
+// and after the last, which meet at the beginning of the round, each and together.
+func (r *runner) betweenMarks() []int64 {
+	if r.marks.lost || r.marks.count == 0 {
+		return nil
+	}
+	var parts []int64
+	from := int64(0)
+	for _, p := range r.marks.at[:r.marks.count] {
+		if p := int64(p); p >= 0 {
+			parts = append(parts, p-from)
+			from = p
+		}
+	}
+	rest := r.now.left - from
+	if r.round && len(parts) > 0 {
+		parts = append(parts, rest+parts[0])
+	}
+	return append(parts, rest)
+}
+
+// segments are the stitches of a row before, between and after what it binds off or puts
+// aside; nil where that is not known.
+func segments(steps []Step, size int, left int64) []int64 {
+	var parts []int64
+	now := int64(0)
+	for i := range steps {
+		s := &steps[i]
+		if s.BeforeMarkerStitches != nil {
+			return nil
+		}
+		each := s.pass(size)
+		n := int64(s.workings(size))
+		if s.RemainingStitches != nil {
+			if each.takes < 1 {
+				return nil
+			}
+			n = max(left-int64(at(s.RemainingStitches, size)), 0) / each.takes
+		}
+		left -= times(each.takes, n)
+		if s.Operation == stitch.BindOff || s.Name == "hold" {
+			parts = append(parts, now)
+			now = 0
+			continue
+		}
+		now += times(each.leaves, n)
+	}
+	return append(parts, now)
+}

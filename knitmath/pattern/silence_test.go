@@ -1,0 +1,86 @@
+package pattern
+
+import (
+	"slices"
+	"testing"
+)
+
+// silences are texts that were once agreed with although a word in them that changes the
+// count had not been understood, each kind by its name.
+var silences = []struct {
+	name, text string
+	line       int   // of the mistake or the question, 0 if the text is read
+	end        []int // stitches at the end of a text that is read
+}{
+	{"rows for a size that nobody named", "CO 44 sts.\nRow 1: Knit.\nSize L only: K2tog, k to end.\nAll sizes: Knit 2 rows.", 3, nil},
+	{"rows for one size", "Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only: K2tog, k to end.\nAll sizes: Knit 2 rows.", 0, []int{44, 48, 51}},
+	{"a heading for one size ends with that for all",
+		"Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only\nNext row: K2tog, k to end.\nAll sizes\nNext row: K2tog, k to end.", 0, []int{43, 47, 50}},
+	{"and a row after it", "CO 44 sts.\nCast off 6 sts at beg of next row and foll alt row.", 0, []int{32}},
+	{"and rows after it", "CO 60 sts.\nBO 3 sts at beg of next 2 rows, 2 sts at beg of foll 3 alt rows. 48 sts.", 0, []int{48}},
+	{"a row under the name of a yarn", "CO 44 sts.\nYarn A: K2tog, k to end.", 0, []int{43}},
+	{"a row called after the tension", "CO 44 sts.\nTension row: K2tog, k to end.", 0, []int{43}},
+	{"a row called after the gauge", "CO 44 sts.\nGauge row: K2tog, k to end. 44 sts.", 2, nil},
+	{"cast on after turning", "CO 44 sts.\nRow 1: Knit.\nTurn work and cast on 4 sts.\nRow 2: P to end.", 0, []int{48}},
+	{"cast on after a turn within a row", "CO 40 sts.\nRow 1: Knit, turn and CO 5 sts.\nRow 2: Purl across all 45 sts.", 0, []int{45}},
+	{"what remains after some are put aside", "CO 44 sts.\nRow 1: Knit.\nPlace last 10 sts on holder - 29 sts rem for front.", 3, nil},
+	{"put aside more than were worked", "CO 44 sts.\nRow 1: K5, place the last 7 sts on holder, k to end.", 2, nil},
+	{"put aside what was worked", "CO 100 sts.\nRow 1: K24, place last 6 sts worked on holder, k to end.", 0, []int{94}},
+	{"what remains for the back", "CO 80 sts.\nRow 1: K40, BO 6, k to end - 38 sts rem for back.", 2, nil},
+	{"one part of three", "CO 80 sts.\nRow 1: K40, BO 6, k to end - 34 sts rem for back.", 0, []int{74}},
+	{"on each side", "CO 80 sts.\nRow 1: K20, BO 6, k to end - 44 sts each side.", 2, nil},
+	{"between markers", "CO 80 sts.\nRow 1: K20, pm, k20, pm, k40 - 21 sts between markers.", 2, nil},
+	{"between markers, right", "CO 80 sts.\nRow 1: K20, pm, k20, pm, k40 - 20 sts between markers.", 0, []int{80}},
+	{"a pattern for a length that does not fit",
+		"Lace (multiple of 6 sts)\nRow 1: *K4, yo, k2tog; rep from * to end.\nRow 2: Purl.\n\nBody\nCO 40 sts.\nWork in Lace for 10\".", 7, nil},
+	{"narrowing", "CO 40 sts.\nRow 1: work as set, narrowing by two", 2, nil},
+	{"taking in", "CO 40 sts.\nRow 1: taking in a stitch", 2, nil},
+	{"a row in German", "CO 40 sts.\nReihe 1: 2 M re zus, rechts bis Ende.\nRow 2: Knit.", 2, nil},
+	{"a row in French", "CO 40 sts.\nTricoter deux mailles ensemble, puis tricoter toutes les mailles.", 2, nil},
+	{"a line in German without a full stop", "CO 40 sts.\nzwei Maschen rechts zusammen stricken\nRow 2: Knit.", 2, nil},
+	{"more sizes than are read",
+		"CO 40 (42, 44, 46, 48, 50, 52, 54, 56, 58, 60, 62, 64, 66, 68, 70, 72, 74, 76, 78, 80) sts.\nRow 1: Knit.", 1, nil},
+	{"a count in a note", "CO 40 sts.\nRow 1: Knit.\nNote: 38 sts.", 3, nil},
+	{"a count after a note", "CO 40 sts.\nRow 1: Knit.\nNote: keep the tension even.\n38 sts.", 4, nil},
+	{"a schedule that begins a sentence", "CO 40 sts.\nKnit 3 rows.\nevery alt row from here.", 3, nil},
+}
+
+// TestNothingWrongInSilence: whatever might change a count is followed, or it is asked
+// about or called wrong at its line.
+func TestNothingWrongInSilence(t *testing.T) {
+	for _, c := range silences {
+		t.Run(c.name, func(t *testing.T) {
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: c.text})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if c.line == 0 {
+				if !out.Agrees || !slices.Equal(spread(out.EndStitches, len(c.end)), c.end) {
+					t.Errorf("agrees %v, %v stitches at the end, want %v; %s", out.Agrees, out.EndStitches, c.end, judgedText(out.Findings))
+				}
+				return
+			}
+			if out.Agrees {
+				t.Fatalf("agrees with %q, %v stitches", c.text, out.EndStitches)
+			}
+			for _, f := range out.Findings {
+				if f.Kind != KindReading && f.LineNumber == c.line {
+					return
+				}
+			}
+			t.Errorf("nothing is said at line %d: %s", c.line, judgedText(out.Findings))
+		})
+	}
+}
+
+// A pattern whose rows are worked nowhere is not called fitting.
+func TestPatternWorkedNowhereIsSaid(t *testing.T) {
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{
+		Text: "Lace (multiple of 6 sts)\nRow 1: *K4, yo, k2tog; rep from * to end.\nRow 2: Purl.\n\nBody\nCO 40 sts.\nKnit 2 rows."})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !slices.ContainsFunc(out.Findings, func(f Finding) bool { return f.LineNumber == 2 && f.Kind == KindReading }) {
+		t.Errorf("findings %+v", out.Findings)
+	}
+}

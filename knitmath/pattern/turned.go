@@ -1,0 +1,37 @@
+package pattern
+
+// rowAfterTurn reports whether what follows the turn that was just read, "k16, turn; p32",
+// is a row of its own, or a direction, in the same sentence or the next.
+func (p *parser) rowAfterTurn() bool {
+	if p.onlyRows || p.depth > 0 || p.inside > 0 || len(p.stars) > 0 || p.claimAhead() {
+		return false
+	}
+	save := p.next
+	p.passSigns()
+	// A bracket may hold a remark on the turn, or a count.
+	ok := !p.endsAt(p.next) && !p.claimAhead() && p.remarkEnd(p.next) == 0 && p.labelEnd(p.next) == 0 &&
+		!p.peek().is("leave", "leaving", "place", "placing", "put", "slip", "sl") && p.startsItem(p.next)
+	ok = ok || p.peek().is("sl", "slip") && p.startsItem(p.next) && !p.heldAfter(p.next)
+	p.next = save
+	return ok
+}
+
+// passSigns passes over commas and the words that join clauses.
+func (p *parser) passSigns() {
+	for p.peek().is(",", ";", "and", "then", "&") {
+		p.next++
+	}
+}
+
+// turnedBefore reports whether a turn stands right before token i, "turn and cast on 4 sts":
+// what is cast on then is beside what is there.
+func (p *parser) turnedBefore(i int) bool {
+	for i--; i >= 0; i-- {
+		switch t := &p.tokens[i]; {
+		case t.is("and", ",", ";", "then", "work", "the", "piece"):
+		default:
+			return t.is("turn", "turning")
+		}
+	}
+	return false
+}
