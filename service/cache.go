@@ -48,18 +48,22 @@ func serveCached(w http.ResponseWriter, r *http.Request, next http.Handler, made
 	if len(madeOf) > 0 {
 		h.Set("ETag", tag(append(madeOf, h.Get("Content-Encoding"))...))
 	}
-	// ServeContent knows If-None-Match and HEAD; the name and the time are not
-	// needed. Parts of an answer are asked for by fields, not by bytes, and a weak
-	// tag matches no If-Match.
 	if conn := conns.OfRequest(r); conn != nil {
 		conn.Hold(kept.body.Len())
 		defer conn.Let(kept.body.Len())
 	}
+	sendWhole(w, r, kept.body.Bytes())
+}
+
+// sendWhole sends data to whoever does not have it. ServeContent knows If-None-Match and
+// HEAD; the name and the time are not needed. Parts of an answer are asked for by fields,
+// not by bytes, and a weak tag matches no If-Match.
+func sendWhole(w http.ResponseWriter, r *http.Request, data []byte) {
 	whole := r.Clone(r.Context())
 	for _, condition := range []string{"Range", "If-Range", "If-Match", "If-Unmodified-Since"} {
 		whole.Header.Del(condition)
 	}
-	http.ServeContent(wholeOnly{w}, whole, "", time.Time{}, bytes.NewReader(kept.body.Bytes()))
+	http.ServeContent(wholeOnly{w}, whole, "", time.Time{}, bytes.NewReader(data))
 }
 
 // wholeOnly offers no ranges of bytes.
@@ -85,14 +89,4 @@ func (r Release) questionOf(req *http.Request) []string {
 		return nil
 	}
 	return []string{r.Commit, req.URL.Path, req.URL.RawQuery, req.Header.Get("Accept")}
-}
-
-// document answers with data, which depends on nothing but itself.
-func (f *jsonFace) document(w http.ResponseWriter, r *http.Request, contentType string, data []byte) {
-	write := http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
-		w.Header().Set("Content-Type", contentType)
-		_, _ = w.Write(data) // Into memory, which takes it.
-	})
-	sum := sha256.Sum256(data)
-	serveCached(w, r, f.compress(write), hex.EncodeToString(sum[:]))
 }

@@ -38,10 +38,14 @@ type servedDocument struct {
 func readDocument(t *testing.T) *servedDocument {
 	t.Helper()
 	d := &servedDocument{compiler: jsonschema.NewCompiler()}
-	if err := json.Unmarshal(openapi.JSON, d); err != nil {
+	packed, err := newPackedDocument(jsonType, openapi.Gzip)
+	if err != nil {
 		t.Fatal(err)
 	}
-	whole, err := jsonschema.UnmarshalJSON(bytes.NewReader(openapi.JSON))
+	if err := json.Unmarshal(packed.plain, d); err != nil {
+		t.Fatal(err)
+	}
+	whole, err := jsonschema.UnmarshalJSON(bytes.NewReader(packed.plain))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -7,7 +7,6 @@ import (
 	"net/http"
 	"strings"
 
-	"github.com/klauspost/compress/gzhttp"
 	"github.com/klauspost/compress/gzip"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/encoding"
@@ -22,21 +21,6 @@ import (
 // minCompressed is the size from which an answer is compressed: a smaller one
 // travels in one packet whether or not it is.
 const minCompressed = 1 << 10
-
-// newCompression makes the wrapper that compresses answers of the JSON face for
-// callers who accept it, and says Vary in every answer that passes through.
-//
-// Deciding it is more than a call of compress/gzip: qualities in Accept-Encoding,
-// answers that are too short, have no body or are encoded already, headers that no
-// longer hold. gzhttp is kept well and was in the build already, as a dependency
-// of the metrics.
-//
-// Neither zstd, which would double the variants a cache keeps, nor padding at
-// random: that protects secrets which are compressed together with an attacker's
-// words, and an answer has nothing in it but what was asked.
-func newCompression() (func(http.Handler) http.HandlerFunc, error) {
-	return gzhttp.NewWrapper(gzhttp.MinSize(minCompressed), gzhttp.EnableZstd(false))
-}
 
 // readBody reads a body to its end as it was sent, as far as a question may reach. A
 // compressed one is inflated only when it is all there and its turn has come: begun

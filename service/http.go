@@ -38,8 +38,7 @@ type jsonFace struct {
 	metrics *metrics
 	callers callers
 	admission
-	// compress wraps what may answer at length: the gateway, and the documents.
-	compress func(http.Handler) http.HandlerFunc
+	openapi *packedDocument
 }
 
 // newJSONFace is the JSON face over conn, counted by m.
@@ -57,10 +56,10 @@ func newJSONFace(
 	if face.gateway, err = newGateway(ctx, conn, face.gatewayError); err != nil {
 		return nil, err
 	}
-	if face.compress, err = newCompression(); err != nil {
+	if face.openapi, err = newPackedDocument(jsonType, openapi.Gzip); err != nil {
 		return nil, err
 	}
-	face.gateway = face.compress(held(face.gateway))
+	face.gateway = compressing(held(face.gateway))
 	for path, at := range routes {
 		m.expect(path, strings.Split(at.allowed(), ", ")...)
 	}
@@ -159,7 +158,7 @@ func (f *jsonFace) page(w http.ResponseWriter, r *http.Request, reading bool) {
 	case r.URL.Path == versionPath:
 		f.release.serveVersion(w, r)
 	default:
-		f.document(w, r, jsonType, openapi.JSON)
+		f.openapi.ServeHTTP(w, r)
 	}
 }
 

@@ -8,8 +8,8 @@
 //	gen/knitmath.binpb                     every descriptor, imports and comments included
 //	gen/knitmath/v1/*.go                   messages, gRPC and JSON gateway, as buf.gen.yaml says
 //	gen/openapi/knitmath.openapi.json      the JSON face as one OpenAPI 3.1 document
-//	gen/openapi/openapi.go                 the same document, embedded
-//	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, and embedded
+//	gen/openapi/openapi.go                 the same document, compressed and embedded
+//	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, likewise
 //	gen/reasons.md                         the reasons that the comments describe, as a table
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
@@ -22,9 +22,10 @@ import (
 	"os/exec"
 	"path/filepath"
 
-	"example.com/knitmath/proto/compile"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/types/descriptorpb"
+
+	"example.com/knitmath/proto/compile"
 )
 
 const (

@@ -7,8 +7,6 @@ import (
 	"fmt"
 	"io/fs"
 	"strings"
-
-	"example.com/knitmath/gen/forms"
 )
 
 // A question is a method of the contract as a page shows it.
@@ -30,23 +28,16 @@ func (q question) described() []byte {
 
 // readQuestion reads the form of a question and, where there is one, the file that
 // says what the contract cannot.
-func readQuestion(name string) (question, error) {
-	q := question{name: name, made: []byte("{}")}
-	data, err := forms.Files.ReadFile(name + ".json")
-	if err != nil {
-		return q, err
-	}
+func readQuestion(name string, contract []byte) (question, error) {
+	q := question{name: name, form: contract, made: []byte("{}")}
 	var form struct{ Path, Title, About string }
-	if err := json.Unmarshal(data, &form); err != nil {
+	if err := json.Unmarshal(contract, &form); err != nil {
 		return q, fmt.Errorf("the form %s: %w", name, err)
-	}
-	if q.form, err = compacted(data); err != nil {
-		return q, err
 	}
 	// The contract begins with the method's name, which a page does not have.
 	_, about, _ := strings.Cut(form.About, " ")
 	q.path, q.title, q.intro = form.Path, form.Title, strings.ToUpper(about[:min(1, len(about))])+about[min(1, len(about)):]
-	data, err = own.ReadFile("questions/" + name + ".json")
+	data, err := own.ReadFile("questions/" + name + ".json")
 	if errors.Is(err, fs.ErrNotExist) {
 		return q, nil
 	}

@@ -9,16 +9,22 @@
 package web
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"embed"
 	"encoding/hex"
+	"encoding/json"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
+	"maps"
 	"mime"
 	"path"
 	"slices"
 	"strings"
+
+	"github.com/klauspost/compress/gzip"
 
 	"example.com/knitmath/gen/forms"
 )
@@ -159,16 +165,30 @@ func typeOf(name string) string {
 
 // readQuestions reads every form there is, with what is said of it here.
 func readQuestions() ([]question, error) {
-	entries, err := fs.ReadDir(forms.Files, ".")
+	all, err := readForms()
 	if err != nil {
 		return nil, err
 	}
-	questions := make([]question, 0, len(entries))
+	questions := make([]question, 0, len(all))
 	var faults []error
-	for _, entry := range entries {
-		q, err := readQuestion(strings.TrimSuffix(entry.Name(), ".json"))
+	for _, name := range slices.Sorted(maps.Keys(all)) {
+		q, err := readQuestion(name, all[name])
 		faults = append(faults, err)
 		questions = append(questions, q)
 	}
 	return questions, errors.Join(faults...)
+}
+
+// readForms are the forms of the contract by their names.
+func readForms() (map[string]json.RawMessage, error) {
+	r, err := gzip.NewReader(bytes.NewReader(forms.Gzip))
+	if err != nil {
+		return nil, err
+	}
+	data, err := io.ReadAll(r)
+	if err != nil {
+		return nil, err
+	}
+	var all map[string]json.RawMessage
+	return all, json.Unmarshal(data, &all)
 }

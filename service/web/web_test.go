@@ -229,9 +229,9 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 
 func form(t *testing.T, name string) []byte {
 	t.Helper()
-	q, err := readQuestion(name)
-	if err != nil {
-		t.Fatal(err)
+	all, err := readForms()
+	if err != nil || all[name] == nil {
+		t.Fatal("no form", name, err)
 	}
-	return q.form
+	return all[name]
 }
