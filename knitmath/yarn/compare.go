@@ -123,8 +123,8 @@ func CompareYarns(in CompareInput) (Comparison, error) {
 		return Comparison{}, err
 	}
 	out := Comparison{unit: in.DisplayUnit, FirstTex: first.together.Float(), SecondTex: second.together.Float(),
-		FirstMetresPer100G:  nearest(first.together.In(CountSystemMetresPer100G)),
-		SecondMetresPer100G: nearest(second.together.In(CountSystemMetresPer100G)),
+		FirstMetresPer100G:  first.together.number(CountSystemMetresPer100G),
+		SecondMetresPer100G: second.together.number(CountSystemMetresPer100G),
 		FirstCategories:     first.categories(), SecondCategories: second.categories()}
 	out.FirstWrapsPerInch, out.SecondWrapsPerInch = first.wraps(), second.wraps()
 	out.ThicknessRatio = math.Sqrt(out.SecondTex / out.FirstTex)
@@ -168,7 +168,7 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 // categories are those of its length, all strands together.
 func (y comparedYarn) categories() []int {
 	var found []int
-	yards := float64(measure.RoundHalfUp(nearest(y.together.In(CountSystemYardsPerPound))))
+	yards := float64(measure.RoundHalfUp(y.together.number(CountSystemYardsPerPound)))
 	for i, chart := range weightCharts {
 		if chart.yards != (span{}) && chart.yards.has(yards) {
 			found = append(found, i)

@@ -63,12 +63,20 @@ func ConvertYarnCount(in ConvertInput) (Conversion, error) {
 	if len(systems) == 0 {
 		systems = everyday
 	}
-	out := Conversion{Tex: yarn.Tex.Float(), SingleTex: yarn.Single.Float(), Plies: yarn.Plies, System: yarn.System,
-		MetresPer100G: nearest(yarn.Tex.In(CountSystemMetresPer100G)), unit: in.DisplayUnit, yarn: yarn,
+	whole := yarn.Tex.numbers()
+	one := whole
+	if yarn.Plies > 1 {
+		one = yarn.Single.numbers()
+	}
+	out := Conversion{Tex: whole.in(CountSystemTex), SingleTex: one.in(CountSystemTex), Plies: yarn.Plies, System: yarn.System,
+		MetresPer100G: whole.in(CountSystemMetresPer100G), unit: in.DisplayUnit, yarn: yarn,
 		Counts: make([]CountInSystem, len(systems))}
-	whole, one := yarn.Tex.wide(), yarn.Single.wide()
 	for i, s := range systems {
-		number, single := whole.in(s), one.in(s)
+		number := whole.in(s)
+		single := number
+		if yarn.Plies > 1 {
+			single = one.in(s)
+		}
 		out.Counts[i] = CountInSystem{System: s, Number: number, SingleNumber: single,
 			Notation: yarn.notation(s, number, single), Rule: countSystems[s].rule}
 	}

@@ -21,7 +21,7 @@ func (o Conversion) Summary() string {
 	if o.Plies == 1 {
 		return o.yarn.In(o.System) + " is " + tex + ", " + o.bandWords() + "."
 	}
-	return strconv.Itoa(o.Plies) + " plies of " + spelled(o.System, significant(nearest(o.yarn.Single.In(o.System)))) + " are " + tex +
+	return strconv.Itoa(o.Plies) + " plies of " + spelled(o.System, significant(o.yarn.Single.number(o.System))) + " are " + tex +
 		", " + o.bandWords() + "."
 }
 
@@ -36,9 +36,9 @@ func (o Conversion) bandWords() string {
 // bandWords are metres to 100 g or yards to the pound.
 func bandWords(u measure.DisplayUnit, t Tex) string {
 	if u == measure.DisplayUnitIn {
-		return significant(nearest(t.In(CountSystemYardsPerPound))) + " yd/lb"
+		return significant(t.number(CountSystemYardsPerPound)) + " yd/lb"
 	}
-	return significant(nearest(t.In(CountSystemMetresPer100G))) + " m/100 g"
+	return significant(t.number(CountSystemMetresPer100G)) + " m/100 g"
 }
 
 // Directions are empty: there is nothing to work.

@@ -26,7 +26,7 @@ func significant(x float64) string {
 // In writes a yarn as the trade of a system does, to four figures, so that it is read
 // back as the same.
 func (t Thickness) In(s CountSystem) string {
-	return t.notation(s, nearest(t.Tex.In(s)), nearest(t.Single.In(s)))
+	return t.notation(s, t.Tex.number(s), t.Single.number(s))
 }
 
 // notation writes the numbers of the yarn and of a single in a system.

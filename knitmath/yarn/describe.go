@@ -144,7 +144,7 @@ func (o *Description) read() (nominal bool) {
 	}
 	if o.in.Count != nil {
 		// The chart is printed in whole yards, which leave gaps of less than one.
-		yards := float64(measure.RoundHalfUp(nearest(o.yarn.Tex.In(CountSystemYardsPerPound))))
+		yards := float64(measure.RoundHalfUp(o.yarn.Tex.number(CountSystemYardsPerPound)))
 		add(BasisLength, func(i int) bool { return weightCharts[i].yards != span{} && weightCharts[i].yards.has(yards) })
 	}
 	if w := o.in.WrapsPerInch; w != nil {
@@ -183,7 +183,7 @@ func common(a, b []int) []int {
 
 // measure fills in how thick the yarn is.
 func (o *Description) measure() {
-	tex, band := o.yarn.Tex.Float(), nearest(o.yarn.Tex.In(CountSystemMetresPer100G))
+	tex, band := o.yarn.Tex.Float(), o.yarn.Tex.number(CountSystemMetresPer100G)
 	root := rootYards(o.yarn.Tex)
 	diameterCm := o.in.Spinning.Or(SpinningWorsted).DiameterCm(tex)
 	diameters, diameter, low, high := measure.CmPerInch/diameterCm, 10*diameterCm, LowWraps*root, HighWraps*root

@@ -73,4 +73,4 @@ var ExpectedWrapsCited = report.Source{Figure: "wraps per inch expected, 0.35 to
 	Citation: "computed from the middles of the spinners' chart of Spin-Off magazine", Status: report.SourceStatusOwnDerivation}
 
 // rootYards is the root of the yards to the pound, of which diameters and wraps are parts.
-func rootYards(t Tex) float64 { return math.Sqrt(nearest(t.In(CountSystemYardsPerPound))) }
+func rootYards(t Tex) float64 { return math.Sqrt(t.number(CountSystemYardsPerPound)) }

@@ -45,8 +45,14 @@ func scan(text string) (found []mark, left string) {
 }
 
 func markOf(s string) mark {
-	if n, ok := new(big.Rat).SetString(strings.ReplaceAll(s, ",", "")); ok {
-		return mark{number: n}
+	if c := s[0]; c == '.' || c >= '0' && c <= '9' {
+		plain := strings.ReplaceAll(s, ",", "")
+		if n := shortDecimal([]byte(plain)); n != nil {
+			return mark{number: n}
+		}
+		if n, ok := new(big.Rat).SetString(plain); ok {
+			return mark{number: n}
+		}
 	}
 	switch s = strings.ToLower(s); s {
 	case "×", "*":

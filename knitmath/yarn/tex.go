@@ -31,11 +31,44 @@ var thousand = big.NewRat(1_000, 1)
 // DecimalOf is the decimal that a float was written as, exactly: 0.1 is a tenth and not
 // the float nearest to it. x is finite.
 func DecimalOf(x float64) *big.Rat {
+	if r := shortDecimal(strconv.AppendFloat(make([]byte, 0, 32), x, 'f', -1, 64)); r != nil {
+		return r
+	}
 	r, ok := new(big.Rat).SetString(strconv.FormatFloat(x, 'g', -1, 64))
 	if !ok {
 		return new(big.Rat)
 	}
 	return r
+}
+
+// shortDecimal is a decimal of at most 18 digits, as nearly all are that people write,
+// which fit in a word; nil of any other.
+func shortDecimal(text []byte) *big.Rat {
+	const most = 18
+	whole, parts, negative, pointed, digits := int64(0), int64(1), false, false, 0
+	for i, c := range text {
+		switch {
+		case c == '-' && i == 0:
+			negative = true
+		case c == '.' && !pointed:
+			pointed = true
+		case c < '0' || c > '9' || digits == most:
+			return nil
+		default:
+			whole = 10*whole + int64(c-'0')
+			digits++
+			if pointed {
+				parts *= 10
+			}
+		}
+	}
+	if digits == 0 {
+		return nil
+	}
+	if negative {
+		whole = -whole
+	}
+	return big.NewRat(whole, parts)
 }
 
 // IsZero reports whether there is no yarn.
@@ -50,15 +83,10 @@ func (t Tex) Grams() *big.Rat {
 }
 
 // Float is the float nearest to the grams of a kilometre.
-func (t Tex) Float() float64 { return nearest(t.Grams()) }
+func (t Tex) Float() float64 { return t.number(CountSystemTex) }
 
 // MetresPerGram is the length of a gram, as the nearest float; 0 of no yarn.
-func (t Tex) MetresPerGram() float64 {
-	if t.IsZero() {
-		return 0
-	}
-	return nearest(new(big.Rat).Quo(thousand, t.grams))
-}
+func (t Tex) MetresPerGram() float64 { return t.number(CountSystemMetric) }
 
 // Strands are n of the yarn lying together.
 func (t Tex) Strands(n int) Tex { return Tex{new(big.Rat).Mul(t.Grams(), big.NewRat(int64(n), 1))} }

@@ -1,6 +1,7 @@
 package yarn
 
 import (
+	"math"
 	"math/big"
 	"os/exec"
 	"strconv"
@@ -139,16 +140,38 @@ func TestNoYarn(t *testing.T) {
 }
 
 // What is worked wide is the float nearest to the exact fraction, in all systems, over
-// counts that are tidy and that are not.
+// counts that are tidy and that are not, and over yarns as fine and as thick as any.
 func TestWideNumbersAreNearest(t *testing.T) {
 	for _, s := range AllSystems() {
 		for i := 1; i <= 400; i++ {
-			yarn := CountSystemCotton.Tex(big.NewRat(int64(i), int64(1+i%7)))
-			for _, into := range []CountSystem{s, CountSystemCotton} {
-				if got, want := yarn.wide().in(into), nearest(yarn.In(into)); got != want {
-					t.Fatalf("%v in system %d: %v, nearest is %v", yarn.Grams(), into, got, want)
+			for _, yarn := range []Tex{CountSystemCotton.Tex(big.NewRat(int64(i), int64(1+i%7))), CountSystemTex.Tex(DecimalOf(float64(i) / 1e4)),
+				CountSystemTex.Tex(DecimalOf(1e6 / float64(i)))} {
+				for _, into := range []CountSystem{s, CountSystemCotton} {
+					want := nearest(yarn.In(into))
+					if got, alone := yarn.numbers().in(into), yarn.number(into); got != want || alone != want {
+						t.Fatalf("%v in system %d: %v and %v, nearest is %v", yarn.Grams(), into, got, alone, want)
+					}
 				}
 			}
+		}
+	}
+}
+
+// A decimal is what it was written as, short or long; the two ways of reading it agree.
+func TestDecimals(t *testing.T) {
+	for _, x := range []float64{0, 1, -1, 0.1, -2.54, 115, 1234.5678, 1e-6, 1e17, 1e18, 1e20, 1e-20, 123456789012345680, 0.1234567890123456,
+		math.MaxFloat64, math.SmallestNonzeroFloat64, 1.0 / 3} {
+		want, ok := new(big.Rat).SetString(strconv.FormatFloat(x, 'g', -1, 64))
+		if !ok {
+			t.Fatal(x)
+		}
+		if got := DecimalOf(x); got.Cmp(want) != 0 {
+			t.Errorf("%v: %v, want %v", x, got, want)
+		}
+	}
+	for _, text := range []string{"", "-", ".", "1.2.3", "1e5", "1234567890123456789", "--1"} {
+		if got := shortDecimal([]byte(text)); got != nil {
+			t.Errorf("%q is %v", text, got)
 		}
 	}
 }
