@@ -74,7 +74,7 @@ func TestLargestReplies(t *testing.T) {
 		{"EdgeService/PlanPickUp", &knitmathv1.PlanPickUpRequest{LengthRows: new(int32(10_000)), Gauge: gauge,
 			BandGauge: &knitmathv1.Gauge{Stitches: 30, Rows: 30}, WithOutline: true}, 200_000},
 		{"EdgeService/PlanButtonholes", &knitmathv1.PlanButtonholesRequest{BandStitches: 10_000, BandRows: 10_000, HoleCount: 100,
-			HoleStitches: new(int32(3)), BeforeFirst: new(int32(4)), Direction: knitmathv1.BandDirection_BAND_DIRECTION_ALONG_ROWS,
+			HoleStitches: new(int32(3)), BeforeFirstPlaces: new(int32(4)), Direction: knitmathv1.BandDirection_BAND_DIRECTION_ALONG_ROWS,
 			WithOutline: true}, 18_000},
 		{"ShortRowService/PlanCircleOfWedges", &knitmathv1.PlanCircleOfWedgesRequest{Gauge: gauge, WidthStitches: new(int32(10_000)),
 			WedgeCount: new(int32(100)), TurnDegrees: new(720.0), WithOutline: true}, 100_000},

@@ -160,7 +160,7 @@ func (d drawing) buttonholes() map[string]any {
 	length := d.from("length_cm")
 	return map[string]any{"band_stitches": d.sts(length), "band_rows": d.rws(d.from("height_cm")),
 		"hole_count": max(2, nearest(length/d.from("apart_cm"))), "hole_stitches": max(1, d.sts(d.from("hole_cm"))),
-		"before_first": max(2, d.sts(d.from("first_cm")))}
+		"before_first_places": max(2, d.sts(d.from("first_cm")))}
 }
 
 func (d drawing) shoulder() map[string]any {

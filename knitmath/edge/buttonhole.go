@@ -40,21 +40,21 @@ const (
 // ButtonholesInput asks for the buttonholes of a band. It mirrors
 // PlanButtonholesRequest.
 type ButtonholesInput struct {
-	Direction     BandDirection
-	BandStitches  int
-	BandRows      int
-	HoleCount     int
-	HoleStitches  *int
-	HoleCm        *float64
-	BeforeFirst   *int
-	BeforeFirstCm *float64
-	AfterLast     *int
-	AfterLastCm   *float64
-	Gauge         *gauge.Gauge
-	HoleRowNumber *int
-	RowChoice     shaping.RowChoice
-	DisplayUnit   measure.DisplayUnit
-	WithOutline   bool
+	Direction         BandDirection
+	BandStitches      int
+	BandRows          int
+	HoleCount         int
+	HoleStitches      *int
+	HoleCm            *float64
+	BeforeFirstPlaces *int
+	BeforeFirstCm     *float64
+	AfterLastPlaces   *int
+	AfterLastCm       *float64
+	Gauge             *gauge.Gauge
+	HoleRowNumber     *int
+	RowChoice         shaping.RowChoice
+	DisplayUnit       measure.DisplayUnit
+	WithOutline       bool
 }
 
 // A Buttonhole is one hole of a band.
@@ -75,15 +75,15 @@ type BandRow struct {
 
 // Buttonholes is the answer to ButtonholesInput.
 type Buttonholes struct {
-	BandStitches int
-	BandRows     int
-	HoleStitches int
-	BeforeFirst  int
-	Gaps         []int
-	AfterLast    int
-	Holes        []Buttonhole
-	Rows         []BandRow
-	Notices      []report.Notice
+	BandStitches      int
+	BandRows          int
+	HoleStitches      int
+	BeforeFirstPlaces int
+	GapPlaces         []int
+	AfterLastPlaces   int
+	Holes             []Buttonhole
+	Rows              []BandRow
+	Notices           []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -176,16 +176,16 @@ func vetBand(c *fault.Checks, in ButtonholesInput) band {
 	c.OptionalCount("", "hole_stitches", in.HoleStitches, 1, MaxHoleStitches)
 	c.OptionalNumber("", "hole_cm", in.HoleCm, measure.MinCm, measure.MaxCm)
 	c.OneOf(in.HoleStitches != nil, in.HoleCm != nil, "hole_stitches", "hole_cm")
-	c.OptionalCount("", "before_first", in.BeforeFirst, 1, stitch.MaxStitches)
+	c.OptionalCount("", "before_first_places", in.BeforeFirstPlaces, 1, stitch.MaxStitches)
 	c.OptionalNumber("", "before_first_cm", in.BeforeFirstCm, measure.MinCm, measure.MaxCm)
 	if in.HoleCount == 1 { // a single hole lies in the middle unless asked otherwise
-		c.AtMostOne(in.BeforeFirst != nil, in.BeforeFirstCm != nil, "before_first", "before_first_cm")
+		c.AtMostOne(in.BeforeFirstPlaces != nil, in.BeforeFirstCm != nil, "before_first_places", "before_first_cm")
 	} else {
-		c.OneOf(in.BeforeFirst != nil, in.BeforeFirstCm != nil, "before_first", "before_first_cm")
+		c.OneOf(in.BeforeFirstPlaces != nil, in.BeforeFirstCm != nil, "before_first_places", "before_first_cm")
 	}
-	c.OptionalCount("", "after_last", in.AfterLast, 1, stitch.MaxStitches)
+	c.OptionalCount("", "after_last_places", in.AfterLastPlaces, 1, stitch.MaxStitches)
 	c.OptionalNumber("", "after_last_cm", in.AfterLastCm, measure.MinCm, measure.MaxCm)
-	c.AtMostOne(in.AfterLast != nil, in.AfterLastCm != nil, "after_last", "after_last_cm")
+	c.AtMostOne(in.AfterLastPlaces != nil, in.AfterLastCm != nil, "after_last_places", "after_last_cm")
 	if in.Gauge != nil {
 		b.st, b.rw = gauge.Vet(c, "gauge", in.Gauge)
 	} else if in.HoleCm != nil || in.BeforeFirstCm != nil || in.AfterLastCm != nil {

@@ -42,15 +42,15 @@ func checkButtonholeRefusal(t *testing.T, in ButtonholesInput, err error) {
 // inward of that by the slack, never outward. The last is as far as the first
 // unless asked.
 func endsAsAsked(in ButtonholesInput, first, last, slack int) bool {
-	wantFirst, wantLast := *in.BeforeFirst, fault.Or(in.AfterLast, *in.BeforeFirst)
+	wantFirst, wantLast := *in.BeforeFirstPlaces, fault.Or(in.AfterLastPlaces, *in.BeforeFirstPlaces)
 	return first >= wantFirst && first <= wantFirst+slack && last >= wantLast && last <= wantLast+slack
 }
 
 // oneAsAsked: a single hole is as far from the ends as asked, where it is asked,
 // or nearer or farther by the slack. Both distances are not to be bent.
 func oneAsAsked(in ButtonholesInput, first, last, slack int) bool {
-	wantFirst, wantLast := fault.Or(in.BeforeFirst, first), fault.Or(in.AfterLast, last)
-	if in.BeforeFirst != nil && in.AfterLast != nil && wantFirst+wantLast != first+last {
+	wantFirst, wantLast := fault.Or(in.BeforeFirstPlaces, first), fault.Or(in.AfterLastPlaces, last)
+	if in.BeforeFirstPlaces != nil && in.AfterLastPlaces != nil && wantFirst+wantLast != first+last {
 		return false
 	}
 	return measure.Abs(first-wantFirst) <= slack && measure.Abs(last-wantLast) <= slack
@@ -62,7 +62,7 @@ func TestButtonholesRefusals(t *testing.T) {
 	nan, cm, tiny, wide := math.NaN(), 2.0, 0.1, 50.5
 	standard := &gauge.Gauge{Stitches: 20, Rows: 30}
 	base := func(change func(*ButtonholesInput)) ButtonholesInput {
-		in := ButtonholesInput{BandStitches: 100, BandRows: 7, HoleCount: 7, HoleStitches: &three, BeforeFirst: &three}
+		in := ButtonholesInput{BandStitches: 100, BandRows: 7, HoleCount: 7, HoleStitches: &three, BeforeFirstPlaces: &three}
 		change(&in)
 		return in
 	}
@@ -71,33 +71,33 @@ func TestButtonholesRefusals(t *testing.T) {
 		want   []string
 	}{
 		"empty": {func(in *ButtonholesInput) { *in = ButtonholesInput{} }, []string{"band_stitches REQUIRED", "band_rows REQUIRED",
-			"hole_count REQUIRED", "hole_stitches REQUIRED", "hole_cm REQUIRED", "before_first REQUIRED", "before_first_cm REQUIRED"}},
+			"hole_count REQUIRED", "hole_stitches REQUIRED", "hole_cm REQUIRED", "before_first_places REQUIRED", "before_first_cm REQUIRED"}},
 		"ranges": {func(in *ButtonholesInput) {
-			*in = ButtonholesInput{BandStitches: 2, BandRows: tooBig, HoleCount: many, HoleStitches: &many, BeforeFirst: &zero,
-				AfterLast: &tooBig, HoleRowNumber: &one}
+			*in = ButtonholesInput{BandStitches: 2, BandRows: tooBig, HoleCount: many, HoleStitches: &many, BeforeFirstPlaces: &zero,
+				AfterLastPlaces: &tooBig, HoleRowNumber: &one}
 		}, []string{"band_stitches OUT_OF_RANGE", "band_rows OUT_OF_RANGE", "hole_count OUT_OF_RANGE", "hole_stitches OUT_OF_RANGE",
-			"before_first OUT_OF_RANGE", "after_last OUT_OF_RANGE", "hole_row_number OUT_OF_RANGE"}},
+			"before_first_places OUT_OF_RANGE", "after_last_places OUT_OF_RANGE", "hole_row_number OUT_OF_RANGE"}},
 		"both": {func(in *ButtonholesInput) {
-			in.HoleCm, in.BeforeFirstCm, in.AfterLast, in.AfterLastCm, in.Gauge = &cm, &cm, &three, &cm, standard
-		}, []string{"hole_stitches CONTRADICTORY", "hole_cm CONTRADICTORY", "before_first CONTRADICTORY", "before_first_cm CONTRADICTORY",
-			"after_last CONTRADICTORY", "after_last_cm CONTRADICTORY"}},
+			in.HoleCm, in.BeforeFirstCm, in.AfterLastPlaces, in.AfterLastCm, in.Gauge = &cm, &cm, &three, &cm, standard
+		}, []string{"hole_stitches CONTRADICTORY", "hole_cm CONTRADICTORY", "before_first_places CONTRADICTORY", "before_first_cm CONTRADICTORY",
+			"after_last_places CONTRADICTORY", "after_last_cm CONTRADICTORY"}},
 		"not finite": {func(in *ButtonholesInput) {
-			in.HoleStitches, in.BeforeFirst, in.HoleCm, in.BeforeFirstCm, in.AfterLastCm, in.Gauge = nil, nil, &nan, &nan, &nan, standard
+			in.HoleStitches, in.BeforeFirstPlaces, in.HoleCm, in.BeforeFirstCm, in.AfterLastCm, in.Gauge = nil, nil, &nan, &nan, &nan, standard
 		}, []string{"hole_cm NOT_FINITE", "before_first_cm NOT_FINITE", "after_last_cm NOT_FINITE"}},
 		"one, in both": {func(in *ButtonholesInput) { in.HoleCount, in.BeforeFirstCm, in.Gauge = 1, &cm, standard },
-			[]string{"before_first CONTRADICTORY", "before_first_cm CONTRADICTORY"}},
+			[]string{"before_first_places CONTRADICTORY", "before_first_cm CONTRADICTORY"}},
 		"no gauge": {func(in *ButtonholesInput) { in.AfterLastCm = &cm }, []string{"gauge REQUIRED"}},
 		"bad gauge": {func(in *ButtonholesInput) { in.Gauge = &gauge.Gauge{Stitches: -1, Rows: 1} },
 			[]string{"gauge.stitches OUT_OF_RANGE"}},
 		"too many": {func(in *ButtonholesInput) { in.HoleCount = 30 },
-			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE"}},
+			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first_places INFEASIBLE"}},
 		"no hole": {func(in *ButtonholesInput) { in.HoleStitches, in.HoleCm, in.Gauge = nil, &tiny, standard },
 			[]string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
 		"wide": {func(in *ButtonholesInput) { in.HoleStitches, in.HoleCm, in.Gauge = nil, &wide, standard },
 			[]string{"hole_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"one, twice": {func(in *ButtonholesInput) { in.HoleCount, in.AfterLast = 1, &three },
-			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first INFEASIBLE",
-				"after_last INFEASIBLE"}},
+		"one, twice": {func(in *ButtonholesInput) { in.HoleCount, in.AfterLastPlaces = 1, &three },
+			[]string{"band_stitches INFEASIBLE", "hole_count INFEASIBLE", "hole_stitches INFEASIBLE", "before_first_places INFEASIBLE",
+				"after_last_places INFEASIBLE"}},
 		"wrong side": {func(in *ButtonholesInput) { in.HoleRowNumber = &odd }, []string{"hole_row_number INFEASIBLE"}},
 		"row too late": {func(in *ButtonholesInput) { in.HoleRowNumber = &big },
 			[]string{"band_rows INFEASIBLE", "hole_row_number INFEASIBLE"}},
@@ -107,7 +107,7 @@ func TestButtonholesRefusals(t *testing.T) {
 		"narrow": {func(in *ButtonholesInput) { in.Direction, in.BandStitches = BandDirectionAlongRows, 4 },
 			[]string{"band_stitches INFEASIBLE", "hole_stitches INFEASIBLE"}},
 		"short": {func(in *ButtonholesInput) { in.Direction = BandDirectionAlongRows },
-			[]string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first INFEASIBLE"}},
+			[]string{"band_rows INFEASIBLE", "hole_count INFEASIBLE", "before_first_places INFEASIBLE"}},
 		"enums": {func(in *ButtonholesInput) { in.Direction, in.RowChoice, in.DisplayUnit = 3, 3, 3 },
 			[]string{"direction UNKNOWN_VALUE", "row_choice UNKNOWN_VALUE", "row_choice CONTRADICTORY",
 				"display_unit UNKNOWN_VALUE"}},
@@ -126,7 +126,7 @@ func TestButtonholeRemediesFit(t *testing.T) {
 		for length := 10; length <= 60; length++ {
 			for first := 1; first <= 5; first++ {
 				in := ButtonholesInput{Direction: direction, BandStitches: length, BandRows: length, HoleCount: 12, HoleStitches: &three,
-					BeforeFirst: &first}
+					BeforeFirstPlaces: &first}
 				if _, err := PlanButtonholes(in); err == nil {
 					continue
 				}
@@ -173,12 +173,12 @@ func detail(t *testing.T, in ButtonholesInput) string {
 // The longest band there is takes 100 holes of 98 stitches, 99 gaps of one and
 // 101 stitches at the ends. With one stitch more no band does.
 func TestButtonholeRemediesEndAtTheLongestBand(t *testing.T) {
-	in := ButtonholesInput{BandStitches: 9000, BandRows: 7, HoleCount: 100, HoleStitches: new(98), BeforeFirst: new(50), AfterLast: new(51)}
+	in := ButtonholesInput{BandStitches: 9000, BandRows: 7, HoleCount: 100, HoleStitches: new(98), BeforeFirstPlaces: new(50), AfterLastPlaces: new(51)}
 	for last, want := range map[int]string{
 		51: "these distances and 100 holes need a band of at least 10000 stitches, and it has 9000; ",
 		52: "these distances and 100 holes fit no band of at most 10000 stitches; ",
 	} {
-		in.AfterLast = &last
+		in.AfterLastPlaces = &last
 		if got := detail(t, in); !strings.HasPrefix(got, want) {
 			t.Errorf("got %q, want %q", got, want)
 		}
@@ -188,7 +188,7 @@ func TestButtonholeRemediesEndAtTheLongestBand(t *testing.T) {
 // Two holes of 3 with 4 stitches at both ends need 15 stitches. On 12 not even
 // two fit, and a single one is not offered for two.
 func TestTwoHolesTooManyAreNotMadeOne(t *testing.T) {
-	in := ButtonholesInput{BandStitches: 12, BandRows: 7, HoleCount: 2, HoleStitches: new(3), BeforeFirst: new(4)}
+	in := ButtonholesInput{BandStitches: 12, BandRows: 7, HoleCount: 2, HoleStitches: new(3), BeforeFirstPlaces: new(4)}
 	want := "these distances and 2 holes need a band of at least 15 stitches, and it has 12; " +
 		"give shorter distances or narrower holes"
 	if got := detail(t, in); got != want {
@@ -199,7 +199,7 @@ func TestTwoHolesTooManyAreNotMadeOne(t *testing.T) {
 // A single hole between two distances: the refusal adds up what was asked, and
 // that is the band they would fill.
 func TestTwoDistancesToASingleHole(t *testing.T) {
-	in := ButtonholesInput{BandStitches: 20, BandRows: 7, HoleCount: 1, HoleStitches: new(3), BeforeFirst: new(4), AfterLast: new(5)}
+	in := ButtonholesInput{BandStitches: 20, BandRows: 7, HoleCount: 1, HoleStitches: new(3), BeforeFirstPlaces: new(4), AfterLastPlaces: new(5)}
 	var sum, has int
 	text := detail(t, in)
 	if _, err := fmt.Sscanf(text, "the distances and the hole come to %d stitches, and the band has %d", &sum, &has); err != nil ||

@@ -60,7 +60,7 @@ func withEnds(in ButtonholesInput) []ButtonholesInput {
 	for first := range 5 {
 		for last := range 4 {
 			if first > 0 || in.HoleCount == 1 {
-				in.BeforeFirst, in.AfterLast = asked(first), asked(last)
+				in.BeforeFirstPlaces, in.AfterLastPlaces = asked(first), asked(last)
 				bands = append(bands, in)
 			}
 		}
@@ -78,8 +78,8 @@ func asked(n int) *int {
 
 func describeBand(in ButtonholesInput) string {
 	return fmt.Sprintf("direction %d, %d stitches, %d rows, %d holes of %d, first %d, last %d, hole row %d, rows %d",
-		in.Direction, in.BandStitches, in.BandRows, in.HoleCount, fault.Or(in.HoleStitches, 0), fault.Or(in.BeforeFirst, 0),
-		fault.Or(in.AfterLast, 0), fault.Or(in.HoleRowNumber, 0), in.RowChoice)
+		in.Direction, in.BandStitches, in.BandRows, in.HoleCount, fault.Or(in.HoleStitches, 0), fault.Or(in.BeforeFirstPlaces, 0),
+		fault.Or(in.AfterLastPlaces, 0), fault.Or(in.HoleRowNumber, 0), in.RowChoice)
 }
 
 // onNeedle is a band before its first row: picked up along an edge, or cast on.
@@ -175,13 +175,13 @@ func bandPlaces(in ButtonholesInput, width int) (length, places, step int) {
 func checkGaps(t *testing.T, at string, in ButtonholesInput, out Buttonholes) {
 	t.Helper()
 	length, places, step := bandPlaces(in, out.HoleStitches)
-	sum, low, high := out.BeforeFirst+out.AfterLast+in.HoleCount*places, 1<<30, 0
-	for _, g := range out.Gaps {
+	sum, low, high := out.BeforeFirstPlaces+out.AfterLastPlaces+in.HoleCount*places, 1<<30, 0
+	for _, g := range out.GapPlaces {
 		sum += g
 		low, high = min(low, g), max(high, g)
 	}
-	if sum != length || len(out.Gaps) != in.HoleCount-1 || len(out.Gaps) > 0 && (low < 1 || high-low > step) {
-		t.Fatalf("%s: %d, gaps %v, %d", at, out.BeforeFirst, out.Gaps, out.AfterLast)
+	if sum != length || len(out.GapPlaces) != in.HoleCount-1 || len(out.GapPlaces) > 0 && (low < 1 || high-low > step) {
+		t.Fatalf("%s: %d, gaps %v, %d", at, out.BeforeFirstPlaces, out.GapPlaces, out.AfterLastPlaces)
 	}
 }
 
@@ -198,18 +198,18 @@ func noted(out Buttonholes) map[string]bool {
 func checkMirror(t *testing.T, at string, out Buttonholes) {
 	t.Helper()
 	mirrored, larger := true, 0
-	for i, g := range out.Gaps {
-		mirrored = mirrored && g == out.Gaps[len(out.Gaps)-1-i]
-		if g > slices.Min(out.Gaps) {
+	for i, g := range out.GapPlaces {
+		mirrored = mirrored && g == out.GapPlaces[len(out.GapPlaces)-1-i]
+		if g > slices.Min(out.GapPlaces) {
 			larger++
 		}
 	}
 	if noted(out)["NOT_MIRRORED"] == mirrored {
-		t.Fatalf("%s: gaps %v, notices %v", at, out.Gaps, out.Notices)
+		t.Fatalf("%s: gaps %v, notices %v", at, out.GapPlaces, out.Notices)
 	}
 	// An odd number of larger gaps among an even number: there is no palindrome.
-	if !mirrored && (len(out.Gaps)%2 != 0 || larger%2 == 0) {
-		t.Fatalf("%s: gaps %v could read the same both ways", at, out.Gaps)
+	if !mirrored && (len(out.GapPlaces)%2 != 0 || larger%2 == 0) {
+		t.Fatalf("%s: gaps %v could read the same both ways", at, out.GapPlaces)
 	}
 }
 
@@ -219,19 +219,19 @@ func checkMoves(t *testing.T, at string, in ButtonholesInput, out Buttonholes) {
 	t.Helper()
 	_, _, step := bandPlaces(in, out.HoleStitches)
 	moved := 0
-	if in.BeforeFirst != nil {
-		moved = measure.Abs(out.BeforeFirst - *in.BeforeFirst)
+	if in.BeforeFirstPlaces != nil {
+		moved = measure.Abs(out.BeforeFirstPlaces - *in.BeforeFirstPlaces)
 	}
 	switch {
-	case in.AfterLast != nil:
-		moved = max(moved, measure.Abs(out.AfterLast-*in.AfterLast))
+	case in.AfterLastPlaces != nil:
+		moved = max(moved, measure.Abs(out.AfterLastPlaces-*in.AfterLastPlaces))
 	case in.HoleCount > 1:
-		moved = max(moved, measure.Abs(out.AfterLast-*in.BeforeFirst))
+		moved = max(moved, measure.Abs(out.AfterLastPlaces-*in.BeforeFirstPlaces))
 	}
 	if moved > 0 != noted(out)["MOVED_TO_RIGHT_SIDE"] || moved > 1 || moved > 0 && step == 1 {
-		t.Fatalf("%s: %d and %d, notices %v", at, out.BeforeFirst, out.AfterLast, out.Notices)
+		t.Fatalf("%s: %d and %d, notices %v", at, out.BeforeFirstPlaces, out.AfterLastPlaces, out.Notices)
 	}
-	if step == 2 && out.BeforeFirst%2 != 0 {
+	if step == 2 && out.BeforeFirstPlaces%2 != 0 {
 		t.Fatalf("%s: bound off on the wrong side", at)
 	}
 }

@@ -18,7 +18,7 @@ import (
 // 12 and two of 11, the larger outermost.
 func TestButtonholesByHand(t *testing.T) {
 	three, four, five := 3, 4, 5
-	in := ButtonholesInput{BandStitches: 100, BandRows: 7, HoleCount: 7, HoleStitches: &three, BeforeFirst: &four,
+	in := ButtonholesInput{BandStitches: 100, BandRows: 7, HoleCount: 7, HoleStitches: &three, BeforeFirstPlaces: &four,
 		Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}}
 	out, err := PlanButtonholes(in)
 	if err != nil {
@@ -27,12 +27,12 @@ func TestButtonholesByHand(t *testing.T) {
 	if len(out.Notices) != 2 || out.Notices[0].Reason != "NOT_MIRRORED" {
 		t.Errorf("notices %v", out.Notices)
 	}
-	in.AfterLast = &five
+	in.AfterLastPlaces = &five
 	if out, err = PlanButtonholes(in); err != nil {
 		t.Fatal(err)
 	}
-	if !reflect.DeepEqual(out.Gaps, []int{12, 12, 11, 11, 12, 12}) || len(out.Notices) != 1 || out.Notices[0].Reason != "SMALL_PARTS" {
-		t.Errorf("gaps %v, notices %v", out.Gaps, out.Notices)
+	if !reflect.DeepEqual(out.GapPlaces, []int{12, 12, 11, 11, 12, 12}) || len(out.Notices) != 1 || out.Notices[0].Reason != "SMALL_PARTS" {
+		t.Errorf("gaps %v, notices %v", out.GapPlaces, out.Notices)
 	}
 	// Of 7 rows, 2*4 - 7 = 1: row 4 leaves three before and two after.
 	if got := out.Rows[0].Instruction.Row.Text(); got != "k4, [BO 3, k12] twice, [BO 3, k11] twice, [BO 3, k12] twice, BO 3, k5" ||
@@ -60,12 +60,12 @@ func TestButtonholesUpwardByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.BeforeFirst != 4 || out.AfterLast != 4 || out.HoleStitches != 3 || len(out.Notices) != 3 {
-		t.Errorf("%d, %d, %d, %v", out.BeforeFirst, out.AfterLast, out.HoleStitches, out.Notices)
+	if out.BeforeFirstPlaces != 4 || out.AfterLastPlaces != 4 || out.HoleStitches != 3 || len(out.Notices) != 3 {
+		t.Errorf("%d, %d, %d, %v", out.BeforeFirstPlaces, out.AfterLastPlaces, out.HoleStitches, out.Notices)
 	}
 	// 132 rows in four even gaps: 34, 32, 32, 34.
-	if !reflect.DeepEqual(out.Gaps, []int{34, 32, 32, 34}) {
-		t.Errorf("gaps %v", out.Gaps)
+	if !reflect.DeepEqual(out.GapPlaces, []int{34, 32, 32, 34}) {
+		t.Errorf("gaps %v", out.GapPlaces)
 	}
 	want := []string{
 		"k and p stand for the stitch pattern of the band. " +
@@ -98,7 +98,7 @@ func TestButtonholeRowIsMiddle(t *testing.T) {
 		// The same when asked for, and with one hole the stitches left over are
 		// equal on both sides.
 		in := ButtonholesInput{BandStitches: 5, BandRows: rows, HoleCount: 1, HoleStitches: &one, HoleRowNumber: &best}
-		if out, err = PlanButtonholes(in); err != nil || out.BeforeFirst != 2 || out.AfterLast != 2 {
+		if out, err = PlanButtonholes(in); err != nil || out.BeforeFirstPlaces != 2 || out.AfterLastPlaces != 2 {
 			t.Errorf("%d rows: %+v, %v", rows, out, err)
 		} else {
 			checkButtonholes(t, in, out)
@@ -113,10 +113,10 @@ func FuzzPlanButtonholes(f *testing.F) {
 		in := ButtonholesInput{Direction: BandDirection(direction), BandStitches: stitches % 500, BandRows: rows % 500, HoleCount: holes,
 			HoleStitches: &width, RowChoice: shaping.RowChoice(which), WithOutline: true}
 		if first != 0 {
-			in.BeforeFirst = &first
+			in.BeforeFirstPlaces = &first
 		}
 		if last != 0 {
-			in.AfterLast = &last
+			in.AfterLastPlaces = &last
 		}
 		if row != 0 {
 			in.HoleRowNumber = &row
@@ -136,7 +136,7 @@ func FuzzPlanButtonholes(f *testing.F) {
 
 func BenchmarkButtonholes(b *testing.B) {
 	three, four := 3, 4
-	in := ButtonholesInput{BandStitches: 120, BandRows: 8, HoleCount: 7, HoleStitches: &three, BeforeFirst: &four}
+	in := ButtonholesInput{BandStitches: 120, BandRows: 8, HoleCount: 7, HoleStitches: &three, BeforeFirstPlaces: &four}
 	for b.Loop() {
 		if _, err := PlanButtonholes(in); err != nil {
 			b.Fatal(err)
@@ -147,7 +147,7 @@ func BenchmarkButtonholes(b *testing.B) {
 func BenchmarkButtonholesMost(b *testing.B) {
 	three, four := 3, 4
 	in := ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: stitch.MaxRows, HoleCount: MaxButtonholes,
-		HoleStitches: &three, BeforeFirst: &four, RowChoice: shaping.RowChoiceAny}
+		HoleStitches: &three, BeforeFirstPlaces: &four, RowChoice: shaping.RowChoiceAny}
 	for b.Loop() {
 		if _, err := PlanButtonholes(in); err != nil {
 			b.Fatal(err)

@@ -36,7 +36,7 @@ func (b band) along() gauge.Density {
 
 // vetPlaces settles the distances from the ends and the gaps between.
 func (b *band) vetPlaces(c *fault.Checks, in ButtonholesInput) {
-	b.askedFirst, b.askedLast = b.distance(in.BeforeFirst, in.BeforeFirstCm), b.distance(in.AfterLast, in.AfterLastCm)
+	b.askedFirst, b.askedLast = b.distance(in.BeforeFirstPlaces, in.BeforeFirstCm), b.distance(in.AfterLastPlaces, in.AfterLastCm)
 	fields := b.distanceFields(in)
 	first, last, inner := b.placed(b.holes, b.length())
 	switch {
@@ -127,8 +127,8 @@ func (b band) distanceFields(in ButtonholesInput) []string {
 	for _, f := range []struct {
 		name  string
 		given bool
-	}{{"before_first", in.BeforeFirst != nil}, {"before_first_cm", in.BeforeFirstCm != nil},
-		{"after_last", in.AfterLast != nil}, {"after_last_cm", in.AfterLastCm != nil}} {
+	}{{"before_first_places", in.BeforeFirstPlaces != nil}, {"before_first_cm", in.BeforeFirstCm != nil},
+		{"after_last_places", in.AfterLastPlaces != nil}, {"after_last_cm", in.AfterLastCm != nil}} {
 		if f.given {
 			fields = append(fields, f.name)
 		}

@@ -12,8 +12,8 @@ import (
 
 // plan writes the rows and the answer.
 func (b band) plan(in ButtonholesInput) Buttonholes {
-	out := Buttonholes{BandStitches: b.stitches, BandRows: b.rows, HoleStitches: b.width, BeforeFirst: b.first,
-		Gaps: b.gaps, AfterLast: b.last, Notices: b.notices, b: b, unit: in.DisplayUnit}
+	out := Buttonholes{BandStitches: b.stitches, BandRows: b.rows, HoleStitches: b.width, BeforeFirstPlaces: b.first,
+		GapPlaces: b.gaps, AfterLastPlaces: b.last, Notices: b.notices, b: b, unit: in.DisplayUnit}
 	out.Holes = make([]Buttonhole, b.holes)
 	at := b.first // places before the hole
 	for i := range out.Holes {
@@ -135,9 +135,9 @@ func (o Buttonholes) Summary() string {
 	if len(o.Holes) == 1 {
 		first, last = "it", "it"
 	}
-	s += ": " + report.CountOf(o.BeforeFirst, noun) + " before " + first + ", " + report.CountOf(o.AfterLast, noun) + " after " + last
+	s += ": " + report.CountOf(o.BeforeFirstPlaces, noun) + " before " + first + ", " + report.CountOf(o.AfterLastPlaces, noun) + " after " + last
 	low, high := stitch.MaxStitches, 0
-	for _, g := range o.Gaps {
+	for _, g := range o.GapPlaces {
 		low, high = min(low, g), max(high, g)
 	}
 	switch {

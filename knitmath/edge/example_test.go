@@ -16,7 +16,7 @@ func Example() {
 		return
 	}
 	holes, err := edge.PlanButtonholes(edge.ButtonholesInput{BandStitches: band.Stitches.Count, BandRows: 7, HoleCount: 5,
-		HoleStitches: &width, BeforeFirst: &before})
+		HoleStitches: &width, BeforeFirstPlaces: &before})
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -21,7 +21,7 @@ func TestASingleHoleMovesInward(t *testing.T) {
 		{nil, nil, 10, 9, false},
 	} {
 		out, err := PlanButtonholes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 9, BandRows: 21, HoleCount: 1,
-			HoleStitches: new(3), BeforeFirst: c.before, AfterLast: c.after})
+			HoleStitches: new(3), BeforeFirstPlaces: c.before, AfterLastPlaces: c.after})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -29,8 +29,8 @@ func TestASingleHoleMovesInward(t *testing.T) {
 		for _, n := range out.Notices {
 			moved = moved || n.Reason == MovedToRightSide
 		}
-		if out.BeforeFirst != c.wantBefore || out.AfterLast != c.wantAfter || moved != c.moved {
-			t.Errorf("%d rows before, %d after, moved %v; want %d, %d, %v", out.BeforeFirst, out.AfterLast, moved, c.wantBefore,
+		if out.BeforeFirstPlaces != c.wantBefore || out.AfterLastPlaces != c.wantAfter || moved != c.moved {
+			t.Errorf("%d rows before, %d after, moved %v; want %d, %d, %v", out.BeforeFirstPlaces, out.AfterLastPlaces, moved, c.wantBefore,
 				c.wantAfter, c.moved)
 		}
 	}

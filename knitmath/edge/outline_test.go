@@ -96,7 +96,7 @@ func TestPickUpOutlineByHand(t *testing.T) {
 func TestButtonholesOutlineIsKnit(t *testing.T) {
 	planned := 0
 	for _, in := range smallBands() {
-		if in.BeforeFirst == nil || in.AfterLast != nil || in.HoleCount > 4 {
+		if in.BeforeFirstPlaces == nil || in.AfterLastPlaces != nil || in.HoleCount > 4 {
 			continue
 		}
 		in.WithOutline = true
@@ -186,7 +186,7 @@ func underStrokes(strokes []outline.Line, row, stitches int) map[int]bool {
 // stitches and 30 rows to 10 cm, from 7/2.2 to 10/2.2 cm, 4/3 cm up.
 func TestButtonholesOutlineByHand(t *testing.T) {
 	three, seven, four := 3, 7, 4
-	in := ButtonholesInput{BandStitches: 60, BandRows: 9, HoleCount: 4, HoleStitches: &three, BeforeFirst: &seven,
+	in := ButtonholesInput{BandStitches: 60, BandRows: 9, HoleCount: 4, HoleStitches: &three, BeforeFirstPlaces: &seven,
 		HoleRowNumber: &four, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	out, err := PlanButtonholes(in)
 	if err != nil {
@@ -218,7 +218,7 @@ func BenchmarkPickUpOutline(b *testing.B) {
 
 func BenchmarkButtonholesOutline(b *testing.B) {
 	three, four := 3, 4
-	in := ButtonholesInput{BandStitches: 128, BandRows: 9, HoleCount: 9, HoleStitches: &three, BeforeFirst: &four,
+	in := ButtonholesInput{BandStitches: 128, BandRows: 9, HoleCount: 9, HoleStitches: &three, BeforeFirstPlaces: &four,
 		Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, WithOutline: true}
 	for b.Loop() {
 		if _, err := PlanButtonholes(in); err != nil {

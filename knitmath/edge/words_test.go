@@ -10,7 +10,7 @@ import (
 // A single hole is neither the first nor the last: 30 less 2 of the hole and 5
 // after it are 23.
 func TestASingleHoleIsToldAsOne(t *testing.T) {
-	out, err := PlanButtonholes(ButtonholesInput{BandStitches: 30, BandRows: 8, HoleCount: 1, HoleStitches: new(2), AfterLast: new(5)})
+	out, err := PlanButtonholes(ButtonholesInput{BandStitches: 30, BandRows: 8, HoleCount: 1, HoleStitches: new(2), AfterLastPlaces: new(5)})
 	if err != nil {
 		t.Fatal(err)
 	}

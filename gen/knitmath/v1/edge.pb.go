@@ -529,8 +529,8 @@ func (x *PlanPickUpResponse) GetOutline() *Outline {
 	return nil
 }
 
-// Asks for the buttonholes of a band. Distances run along the band, in stitches
-// or in rows as its direction says. A hole is bound off in one row and cast on
+// Asks for the buttonholes of a band. Distances run along the band, in cm or in places:
+// stitches, or rows where the band runs along the rows. A hole is bound off in one row and cast on
 // again in the next, so that along the rows it takes two.
 type PlanButtonholesRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -549,18 +549,18 @@ type PlanButtonholesRequest struct {
 	// Width of each hole, in cm, 0.1 to 1,000; nearest stitch, halves up; needs
 	// gauge.
 	HoleCm *float64 `protobuf:"fixed64,6,opt,name=hole_cm,json=holeCm,proto3,oneof" json:"hole_cm,omitempty"`
-	// Stitches (or rows) from the start of the band to the first hole, 1 to
-	// 10,000. The start is where right-side rows begin, or row 1. With several
-	// holes exactly one of before_first and before_first_cm must be given. With a
-	// single hole, leave out both, and after_last and after_last_cm, for the middle
-	// (an odd stitch or row goes after it).
-	BeforeFirst *int32 `protobuf:"varint,7,opt,name=before_first,json=beforeFirst,proto3,oneof" json:"before_first,omitempty"`
+	// Places from the start of the band to the first hole, 1 to 10,000: stitches, or rows
+	// where the band runs along the rows. The start is where right-side rows begin, or
+	// row 1. With several holes exactly one of before_first_places and before_first_cm
+	// must be given. With a single hole, leave out both, and after_last_places and
+	// after_last_cm, for the middle (an odd stitch or row goes after it).
+	BeforeFirstPlaces *int32 `protobuf:"varint,7,opt,name=before_first_places,json=beforeFirstPlaces,proto3,oneof" json:"before_first_places,omitempty"`
 	// The same in cm, 0.1 to 1,000; nearest, halves up; needs gauge.
 	BeforeFirstCm *float64 `protobuf:"fixed64,8,opt,name=before_first_cm,json=beforeFirstCm,proto3,oneof" json:"before_first_cm,omitempty"`
-	// Stitches (or rows) from the last hole to the end of the band, 1 to 10,000.
+	// Places from the last hole to the end of the band, 1 to 10,000: stitches or rows.
 	// Default the distance of the first hole; with a single hole, what remains.
 	// Not together with after_last_cm.
-	AfterLast *int32 `protobuf:"varint,9,opt,name=after_last,json=afterLast,proto3,oneof" json:"after_last,omitempty"`
+	AfterLastPlaces *int32 `protobuf:"varint,9,opt,name=after_last_places,json=afterLastPlaces,proto3,oneof" json:"after_last_places,omitempty"`
 	// The same in cm, 0.1 to 1,000; nearest, halves up; needs gauge.
 	AfterLastCm *float64 `protobuf:"fixed64,10,opt,name=after_last_cm,json=afterLastCm,proto3,oneof" json:"after_last_cm,omitempty"`
 	// The gauge of the band. Needed with any length in cm; otherwise only used to
@@ -660,9 +660,9 @@ func (x *PlanButtonholesRequest) GetHoleCm() float64 {
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetBeforeFirst() int32 {
-	if x != nil && x.BeforeFirst != nil {
-		return *x.BeforeFirst
+func (x *PlanButtonholesRequest) GetBeforeFirstPlaces() int32 {
+	if x != nil && x.BeforeFirstPlaces != nil {
+		return *x.BeforeFirstPlaces
 	}
 	return 0
 }
@@ -674,9 +674,9 @@ func (x *PlanButtonholesRequest) GetBeforeFirstCm() float64 {
 	return 0
 }
 
-func (x *PlanButtonholesRequest) GetAfterLast() int32 {
-	if x != nil && x.AfterLast != nil {
-		return *x.AfterLast
+func (x *PlanButtonholesRequest) GetAfterLastPlaces() int32 {
+	if x != nil && x.AfterLastPlaces != nil {
+		return *x.AfterLastPlaces
 	}
 	return 0
 }
@@ -902,15 +902,14 @@ type PlanButtonholesResponse struct {
 	BandRows int32 `protobuf:"varint,6,opt,name=band_rows,json=bandRows,proto3" json:"band_rows,omitempty"`
 	// Stitches of each hole.
 	HoleStitches int32 `protobuf:"varint,7,opt,name=hole_stitches,json=holeStitches,proto3" json:"hole_stitches,omitempty"`
-	// Stitches (or rows) before the first hole.
-	BeforeFirst int32 `protobuf:"varint,8,opt,name=before_first,json=beforeFirst,proto3" json:"before_first,omitempty"`
-	// Stitches between neighbouring holes, or rows where the band runs along the
-	// rows, in order from the start. They differ by one at most; by two where only
+	// Places before the first hole: stitches, or rows where the band runs along the rows.
+	BeforeFirstPlaces int32 `protobuf:"varint,8,opt,name=before_first_places,json=beforeFirstPlaces,proto3" json:"before_first_places,omitempty"`
+	// Places between neighbouring holes, in order from the start: stitches or rows. They differ by one at most; by two where only
 	// right-side rows bind off. They read the same from both ends where that is
 	// possible.
-	Gaps []int32 `protobuf:"varint,9,rep,packed,name=gaps,proto3" json:"gaps,omitempty"`
-	// Stitches (or rows) after the last hole.
-	AfterLast int32 `protobuf:"varint,10,opt,name=after_last,json=afterLast,proto3" json:"after_last,omitempty"`
+	GapPlaces []int32 `protobuf:"varint,9,rep,packed,name=gap_places,json=gapPlaces,proto3" json:"gap_places,omitempty"`
+	// Places after the last hole: stitches or rows.
+	AfterLastPlaces int32 `protobuf:"varint,10,opt,name=after_last_places,json=afterLastPlaces,proto3" json:"after_last_places,omitempty"`
 	// The holes, in order from the start.
 	Holes []*Buttonhole `protobuf:"bytes,11,rep,name=holes,proto3" json:"holes,omitempty"`
 	// Every row that makes or closes holes, in order. All others are worked even.
@@ -1002,23 +1001,23 @@ func (x *PlanButtonholesResponse) GetHoleStitches() int32 {
 	return 0
 }
 
-func (x *PlanButtonholesResponse) GetBeforeFirst() int32 {
+func (x *PlanButtonholesResponse) GetBeforeFirstPlaces() int32 {
 	if x != nil {
-		return x.BeforeFirst
+		return x.BeforeFirstPlaces
 	}
 	return 0
 }
 
-func (x *PlanButtonholesResponse) GetGaps() []int32 {
+func (x *PlanButtonholesResponse) GetGapPlaces() []int32 {
 	if x != nil {
-		return x.Gaps
+		return x.GapPlaces
 	}
 	return nil
 }
 
-func (x *PlanButtonholesResponse) GetAfterLast() int32 {
+func (x *PlanButtonholesResponse) GetAfterLastPlaces() int32 {
 	if x != nil {
-		return x.AfterLast
+		return x.AfterLastPlaces
 	}
 	return 0
 }
@@ -1093,7 +1092,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\f \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf2\t\n" +
+	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xa8\n" +
+	"\n" +
 	"\x16PlanButtonholesRequest\x12h\n" +
 	"\tdirection\x18\x01 \x01(\x0e2\x1a.knitmath.v1.BandDirectionB.\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1f\x1a\x1dBAND_DIRECTION_ALONG_STITCHESR\tdirection\x125\n" +
 	"\rband_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -1102,11 +1102,10 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
 	"hole_count\x18\x04 \x01(\x05B\x0e\xe0A\x02\xbaH\b\x1a\x06@\a\x18d(\x01R\tholeCount\x128\n" +
 	"\rhole_stitches\x18\x05 \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x03\x18d(\x01H\x00R\fholeStitches\x88\x01\x01\x12C\n" +
-	"\ahole_cm\x18\x06 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf8?\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\x06holeCm\x88\x01\x01\x127\n" +
-	"\fbefore_first\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x01H\x02R\vbeforeFirst\x88\x01\x01\x12R\n" +
-	"\x0fbefore_first_cm\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x00@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x03R\rbeforeFirstCm\x88\x01\x01\x123\n" +
-	"\n" +
-	"after_last\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x05\x18\x90N(\x01H\x04R\tafterLast\x88\x01\x01\x12N\n" +
+	"\ahole_cm\x18\x06 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf8?\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\x06holeCm\x88\x01\x01\x12D\n" +
+	"\x13before_first_places\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90N(\x01H\x02R\x11beforeFirstPlaces\x88\x01\x01\x12R\n" +
+	"\x0fbefore_first_cm\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x00@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x03R\rbeforeFirstCm\x88\x01\x01\x12@\n" +
+	"\x11after_last_places\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x05\x18\x90N(\x01H\x04R\x0fafterLastPlaces\x88\x01\x01\x12N\n" +
 	"\rafter_last_cm\x18\n" +
 	" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x00@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x05R\vafterLastCm\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\v \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12<\n" +
@@ -1115,20 +1114,19 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"row_choice\x18\r \x01(\x0e2\x16.knitmath.v1.RowChoiceB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\trowChoice\x12]\n" +
 	"\fdisplay_unit\x18\x0e \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\x0f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:]\xbaHZ\"\x1a\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:k\xbaHh\"\x1a\n" +
 	"\rhole_stitches\n" +
-	"\ahole_cm\x10\x01\"\x1f\n" +
-	"\fbefore_first\n" +
-	"\x0fbefore_first_cm\"\x1b\n" +
-	"\n" +
-	"after_last\n" +
+	"\ahole_cm\x10\x01\"&\n" +
+	"\x13before_first_places\n" +
+	"\x0fbefore_first_cm\"\"\n" +
+	"\x11after_last_places\n" +
 	"\rafter_last_cmB\x10\n" +
 	"\x0e_hole_stitchesB\n" +
 	"\n" +
-	"\b_hole_cmB\x0f\n" +
-	"\r_before_firstB\x12\n" +
-	"\x10_before_first_cmB\r\n" +
-	"\v_after_lastB\x10\n" +
+	"\b_hole_cmB\x16\n" +
+	"\x14_before_first_placesB\x12\n" +
+	"\x10_before_first_cmB\x14\n" +
+	"\x12_after_last_placesB\x10\n" +
 	"\x0e_after_last_cmB\x12\n" +
 	"\x10_hole_row_number\"\xf6\x01\n" +
 	"\n" +
@@ -1144,7 +1142,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\xf7\x03\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\x9c\x04\n" +
 	"\x17PlanButtonholesResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1154,12 +1152,12 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
 	"\rband_stitches\x18\x05 \x01(\x05R\fbandStitches\x12\x1b\n" +
 	"\tband_rows\x18\x06 \x01(\x05R\bbandRows\x12#\n" +
-	"\rhole_stitches\x18\a \x01(\x05R\fholeStitches\x12!\n" +
-	"\fbefore_first\x18\b \x01(\x05R\vbeforeFirst\x12\x12\n" +
-	"\x04gaps\x18\t \x03(\x05R\x04gaps\x12\x1d\n" +
+	"\rhole_stitches\x18\a \x01(\x05R\fholeStitches\x12.\n" +
+	"\x13before_first_places\x18\b \x01(\x05R\x11beforeFirstPlaces\x12\x1d\n" +
 	"\n" +
-	"after_last\x18\n" +
-	" \x01(\x05R\tafterLast\x12-\n" +
+	"gap_places\x18\t \x03(\x05R\tgapPlaces\x12*\n" +
+	"\x11after_last_places\x18\n" +
+	" \x01(\x05R\x0fafterLastPlaces\x12-\n" +
 	"\x05holes\x18\v \x03(\v2\x17.knitmath.v1.ButtonholeR\x05holes\x12(\n" +
 	"\x04rows\x18\f \x03(\v2\x14.knitmath.v1.BandRowR\x04rows\x12.\n" +
 	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\x8b\x01\n" +
