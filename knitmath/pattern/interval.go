@@ -117,6 +117,9 @@ func (p *parser) howLong(s *shapings) {
 	}
 	at := p.peek().span
 	n, total, more := p.manyTimes()
+	if n != nil && s.second != nil {
+		p.accept("each") // of two intervals that alternate
+	}
 	if n != nil && !total && !more && s.named {
 		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
 	}

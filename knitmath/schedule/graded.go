@@ -7,11 +7,15 @@ type Size struct {
 	Departure int
 }
 
-// A GradedRun is a run of equal intervals with its numbers for every size.
+// A GradedRun is a run of equal intervals, or of two in alternation, with its numbers for
+// every size.
 type GradedRun struct {
 	// EveryRows is the interval in each size. Where a size does without the run it is
 	// that of a neighbour.
 	EveryRows []int
+	// AlternateRows is the second of two intervals that alternate, in each size; nil
+	// where the run does not alternate.
+	AlternateRows []int
 	// Times is how often it comes in each size; 0 where a size does without it.
 	Times []int
 }
@@ -40,33 +44,38 @@ const (
 	effortOfOnce   = 1
 )
 
-// Grade finds one form for all sizes: one run, or two runs of different intervals,
-// the shorter first in all sizes, or the longer first in all. Of every size it looks at
-// the schedules of such runs that depart from its line by no more than its departure,
-// and takes the form of least effort; of equal ones that with the smaller sum of
+// Grade finds one schedule for all sizes, of a form. Of every size it looks at
+// the schedules of that form that depart from its line by no more than its departure,
+// and takes the one of least effort; of equal ones that with the smaller sum of
 // departures, counted in things, and a quarter of a thing more for each size with odd
-// intervals where even ones are liked better. Intervals lie within one of the two that the line of
-// the size lies between.
+// intervals where even ones are liked better. Equal intervals lie within one of the two
+// that the line of the size lies between; those that alternate are as in [Line.Easiest].
 //
 // It is false where a size has no such schedule: its departure must be
-// [Line.LeastGraded] at least.
+// [Line.LeastGraded] at least, which is enough where no run alternates.
 //
 // Dynamic programming over the sizes: what it takes is in proportion to the things of
 // all sizes together, and to the third power of the sizes. Source: own derivation.
-func Grade(sizes []Size, longFirst bool) (Graded, bool) {
+func Grade(sizes []Size, kind GradedForm) (Graded, bool) {
 	all := make([]sizeChoices, len(sizes))
 	for i, s := range sizes {
-		all[i] = s.choices()
+		all[i] = s.choices(kind)
 	}
-	one, found := ofOneRun(all)
-	two, ok := ofTwoRuns(all, longFirst)
-	if ok && (!found || two.sum.less(one.sum)) {
-		return two.graded(), true
+	var best chosen
+	var found bool
+	if kind.alternates() {
+		best, found = ofTurns(all, kind)
+	} else {
+		best, found = ofOneRun(all)
+		two, ok := ofTwoRuns(all, kind == LongFirst)
+		if ok && (!found || two.sum.less(best.sum)) {
+			best, found = two, true
+		}
 	}
 	if !found {
 		return Graded{}, false
 	}
-	return one.graded(), true
+	return best.graded(), true
 }
 
 // Easier reports whether it takes less effort than another form, or as much and
@@ -77,33 +86,43 @@ func (g Graded) Easier(than Graded) bool { return g.price.less(than.price) }
 func (g Graded) Of(size int) Schedule {
 	var s Schedule
 	for _, r := range g.Runs {
-		if r.Times[size] > 0 {
-			s = append(s, Run{[]int{r.EveryRows[size]}, r.Times[size]})
+		if r.Times[size] == 0 {
+			continue
 		}
+		every := []int{r.EveryRows[size]}
+		if r.AlternateRows != nil {
+			every = append(every, r.AlternateRows[size])
+		}
+		s = append(s, Run{every, r.Times[size]})
 	}
 	return s
 }
 
 // InRows is the schedule with so many rows to a place.
 func (g Graded) InRows(rows int) Graded {
+	scaled := func(places []int) []int {
+		if places == nil {
+			return nil
+		}
+		in := make([]int, len(places))
+		for i, n := range places {
+			in[i] = rows * n
+		}
+		return in
+	}
 	runs := make([]GradedRun, len(g.Runs))
 	for i, r := range g.Runs {
-		runs[i] = GradedRun{make([]int, len(r.EveryRows)), r.Times}
-		for size, every := range r.EveryRows {
-			runs[i].EveryRows[size] = rows * every
-		}
+		runs[i] = GradedRun{scaled(r.EveryRows), scaled(r.AlternateRows), r.Times}
 	}
 	g.Runs = runs
 	return g
 }
 
-// LeastGraded is how far from the line the nearest schedule lies that [Grade] looks at.
-func (l Line) LeastGraded(longFirst bool) int {
+// LeastGraded is how far from the line the nearest schedule of a form lies that [Grade]
+// looks at.
+func (l Line) LeastGraded(kind GradedForm) int {
 	least := -1
-	l.try(func(runs [2]turn, _, off int) {
-		if runs[1].times > 0 && runs[0].every > runs[1].every != longFirst {
-			return
-		}
+	l.try(kind, func(_ form, _, off int) {
 		if least < 0 || off < least {
 			least = off
 		}

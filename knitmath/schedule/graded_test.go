@@ -18,15 +18,15 @@ func sized(things float64, lines ...Line) []Size {
 	sizes := make([]Size, len(lines))
 	for i, l := range lines {
 		most := l.Departure(l.Nearest()) + int(things*float64(l.Step))
-		sizes[i] = Size{l, max(most, min(l.LeastGraded(false), l.LeastGraded(true)))}
+		sizes[i] = Size{l, max(most, min(l.LeastGraded(ShortFirst), l.LeastGraded(LongFirst)))}
 	}
 	return sizes
 }
 
 // either is the better form of both orders.
 func either(sizes []Size) (Graded, bool) {
-	g, ok := Grade(sizes, false)
-	if h, also := Grade(sizes, true); also && (!ok || h.Easier(g)) {
+	g, ok := Grade(sizes, ShortFirst)
+	if h, also := Grade(sizes, LongFirst); also && (!ok || h.Easier(g)) {
 		return h, true
 	}
 	return g, ok
@@ -36,7 +36,7 @@ func either(sizes []Size) (Graded, bool) {
 // apart and 12 on 48: a run each, with one change between the second and the third.
 func TestGradedByHand(t *testing.T) {
 	g, ok := either(sized(0.5, sleeve(9, 45), sleeve(8, 40), sleeve(10, 40), sleeve(12, 48)))
-	want := []GradedRun{{[]int{5, 5, 4, 4}, []int{8, 7, 9, 11}}}
+	want := []GradedRun{{[]int{5, 5, 4, 4}, nil, []int{8, 7, 9, 11}}}
 	if !ok || !reflect.DeepEqual(g.Runs, want) || g.Effort != 4*2+effortOfChange {
 		t.Errorf("%+v, %v; want %+v", g, ok, want)
 	}
@@ -45,7 +45,7 @@ func TestGradedByHand(t *testing.T) {
 	}
 	// A size with a single thing works no run, and one where all have one has no runs.
 	g, ok = either(sized(1, sleeve(9, 45), sleeve(1, 5)))
-	if want := []GradedRun{{[]int{5, 5}, []int{8, 0}}}; !ok || !reflect.DeepEqual(g.Runs, want) || g.Effort != 2+effortOfZero {
+	if want := []GradedRun{{[]int{5, 5}, nil, []int{8, 0}}}; !ok || !reflect.DeepEqual(g.Runs, want) || g.Effort != 2+effortOfZero {
 		t.Errorf("%+v, %v; want %+v", g, ok, want)
 	}
 	if g, ok = either(sized(1, sleeve(1, 9), sleeve(1, 5))); !ok || g.Runs != nil || g.Effort != 0 || len(g.Firsts) != 2 {
@@ -274,7 +274,7 @@ func BenchmarkGraded(b *testing.B) {
 			}
 			sizes := sized(0.5, lines...)
 			for b.Loop() {
-				if _, ok := Grade(sizes, false); !ok {
+				if _, ok := Grade(sizes, ShortFirst); !ok {
 					b.Fatal("nothing found")
 				}
 			}

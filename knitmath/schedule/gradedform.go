@@ -2,26 +2,53 @@ package schedule
 
 import "slices"
 
+// A GradedForm is which runs a schedule for several sizes has, and in which order.
+type GradedForm int
+
+// The forms.
+const (
+	// ShortFirst is one run of equal intervals, or two, the shorter interval first in
+	// all sizes.
+	ShortFirst GradedForm = iota
+	// LongFirst is the same with the longer interval first.
+	LongFirst
+	// AlternatingFirst is a run of two intervals in alternation, and after it, if any
+	// size needs it, a run of one of the two.
+	AlternatingFirst
+	// AlternatingLast has the run that alternates last.
+	AlternatingLast
+)
+
+func (f GradedForm) alternates() bool { return f == AlternatingFirst || f == AlternatingLast }
+
 // chosen is a form for all sizes.
 type chosen struct {
 	sum     price
 	states  []state
 	choices []choice
+	kind    GradedForm
 }
 
-// A state is the intervals of the two runs in one size; the second is 0 where there is
-// one run for all.
-type state [2]int
+// A state is the intervals of the runs in one size: of both runs, the second 0 where
+// there is one run for all; or of the run that alternates, and of the run beside it, 0
+// where there is none.
+type state [3]int
 
 // graded writes it out, without runs that no size has.
 func (c chosen) graded() Graded {
-	g := Graded{Effort: c.sum.effort, price: c.sum}
+	g := Graded{Effort: c.sum.effort, price: c.sum, Firsts: make([]int, len(c.choices))}
 	var runs [2]GradedRun
 	for i, d := range c.choices {
-		g.Firsts = append(g.Firsts, d.first)
+		g.Firsts[i] = d.first
+		s := c.states[i]
 		for k := range runs {
-			runs[k].EveryRows = append(runs[k].EveryRows, c.states[i][k])
+			runs[k].EveryRows = append(runs[k].EveryRows, s[k])
 			runs[k].Times = append(runs[k].Times, d.runs[k].times)
+		}
+		if c.kind.alternates() {
+			turns := &runs[c.kind-AlternatingFirst]
+			turns.EveryRows[i], turns.AlternateRows = s[0], append(turns.AlternateRows, s[1])
+			runs[AlternatingLast-c.kind].EveryRows[i] = s[2]
 		}
 	}
 	for _, r := range runs {
@@ -75,137 +102,4 @@ func ofTwoRuns(all []sizeChoices, longFirst bool) (chosen, bool) {
 			}
 		}
 	})
-}
-
-// A way is the cheapest way to a state, from the way to the size before.
-type way struct {
-	state  state
-	choice int // among those of the size that were shown
-	sum    price
-	before int
-}
-
-// throughSizes goes from size to size, by the cheapest way to each state. From the state
-// before, either interval may change. The cheapest of those that keep both intervals,
-// of those that keep the first or the second, and of all are enough to know what may
-// come before. Sizes with a single thing go along at the price of their zeros.
-func throughSizes(all []sizeChoices, zeros int, offer func(sizeChoices, func(state, choice))) (chosen, bool) {
-	var sizes []int
-	alone := price{}
-	for i, c := range all {
-		if c.none.ok {
-			alone = alone.plus(price{zeros, c.none.price.off})
-			continue
-		}
-		sizes = append(sizes, i)
-	}
-	ways, offered := make([][]way, len(sizes)), make([][]choice, len(sizes))
-	for i, size := range sizes {
-		var before cheapest
-		if i > 0 {
-			before = cheapestOf(ways[i-1])
-		}
-		offer(all[size], func(s state, d choice) {
-			if !d.ok {
-				return
-			}
-			w := way{state: s, choice: len(offered[i]), sum: d.price}
-			if i > 0 {
-				from, sum := before.to(ways[i-1], s)
-				w.before, w.sum = from, w.sum.plus(sum)
-			}
-			ways[i], offered[i] = append(ways[i], w), append(offered[i], d)
-		})
-		if len(ways[i]) == 0 {
-			return chosen{}, false
-		}
-	}
-	c := chosen{alone, make([]state, len(all)), make([]choice, len(all))}
-	if len(sizes) > 0 {
-		c.back(sizes, ways, offered)
-	}
-	c.goAlong(all)
-	return c, true
-}
-
-// cheapest are the cheapest ways to a size, by what they share with another.
-type cheapest struct {
-	same          map[state]int
-	first, second map[int]int
-	any           int
-}
-
-func cheapestOf(ways []way) cheapest {
-	c := cheapest{make(map[state]int, len(ways)), map[int]int{}, map[int]int{}, 0}
-	for k, w := range ways {
-		c.same[w.state] = k
-		for i, best := range [2]map[int]int{c.first, c.second} {
-			if other, known := best[w.state[i]]; !known || w.sum.less(ways[other].sum) {
-				best[w.state[i]] = k
-			}
-		}
-		if w.sum.less(ways[c.any].sum) {
-			c.any = k
-		}
-	}
-	return c
-}
-
-// to is the cheapest way from which a state is reached, and what it has come to with
-// the intervals that change.
-func (c cheapest) to(ways []way, s state) (from int, sum price) {
-	from = -1
-	try := func(k int, known bool, changes int) {
-		if !known {
-			return
-		}
-		p := ways[k].sum
-		p.effort += changes * effortOfChange
-		if from < 0 || p.less(sum) {
-			from, sum = k, p
-		}
-	}
-	k, known := c.same[s]
-	try(k, known, 0)
-	k, known = c.first[s[0]]
-	try(k, known, 1)
-	k, known = c.second[s[1]]
-	try(k, known, 1)
-	try(c.any, true, 2)
-	return from, sum
-}
-
-// back follows the cheapest way from the last size to the first.
-func (c *chosen) back(sizes []int, ways [][]way, offered [][]choice) {
-	last := len(sizes) - 1
-	at := 0
-	for k, w := range ways[last] {
-		if w.sum.less(ways[last][at].sum) {
-			at = k
-		}
-	}
-	c.sum = c.sum.plus(ways[last][at].sum)
-	for i := last; i >= 0; i-- {
-		w := ways[i][at]
-		c.states[sizes[i]], c.choices[sizes[i]] = w.state, offered[i][w.choice]
-		at = w.before
-	}
-}
-
-// goAlong gives sizes with a single thing the intervals of the size before, or of the
-// first that has any.
-func (c *chosen) goAlong(all []sizeChoices) {
-	beside := state{1, 2} // where no size has any, nothing is written of it
-	for i, d := range all {
-		if !d.none.ok {
-			beside = c.states[i]
-			break
-		}
-	}
-	for i, d := range all {
-		if d.none.ok {
-			c.states[i], c.choices[i] = beside, d.none
-		}
-		beside = c.states[i]
-	}
 }

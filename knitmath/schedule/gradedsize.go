@@ -11,10 +11,10 @@ func (l Line) intervals() (low, high int) {
 	return max(low-near, 1), low + 1 + near
 }
 
-// try shows schedules of at most two runs on the places, with their first place and how
-// far they depart: of each interval alone, and of each pair those that come once, and
-// of the others the nearest.
-func (l Line) try(show func(runs [2]turn, first, off int)) {
+// try shows schedules of a form on the places, with their first place and how far they
+// depart: of each interval alone, and of each pair those that come once, and of the
+// others the nearest.
+func (l Line) try(kind GradedForm, show func(runs form, first, off int)) {
 	n := l.Times - 1
 	lay := func(f form) (off int, ok bool) {
 		first, off, ok := l.lay(f)
@@ -30,23 +30,63 @@ func (l Line) try(show func(runs [2]turn, first, off int)) {
 	low, high := l.intervals()
 	for a := low; a <= high; a++ {
 		lay(form{{a, 0, n}})
-		for b := low; b <= high; b++ {
-			if a != b && n > 1 {
+		for b := low; b <= high && n > 1 && !kind.alternates(); b++ {
+			if a != b && a < b == (kind == ShortFirst) {
 				l.split(a, b, lay)
+			}
+		}
+	}
+	if kind.alternates() {
+		l.tryTurns(kind, lay)
+	}
+}
+
+// tryTurns lays what alternates between the two intervals that the line lies between, or
+// the two below, with a run of one of them beside it.
+func (l Line) tryTurns(kind GradedForm, lay func(form) (int, bool)) {
+	n := l.Times - 1
+	for short := max(l.Step/l.Unit-1, 1); short <= max(l.Step/l.Unit, 1); short++ {
+		for _, p := range [2][2]int{{short, short + 1}, {short + 1, short}} {
+			if n%2 == 0 {
+				lay(form{{p[0], p[1], n / 2}})
+			}
+			for _, other := range p {
+				l.splitTurns(p, other, kind, lay)
 			}
 		}
 	}
 }
 
+// splitTurns lays a pair that alternates and a run of one of the two.
+func (l Line) splitTurns(pair [2]int, other int, kind GradedForm, lay func(form) (int, bool)) {
+	n := l.Times - 1
+	runs := func(m int) form {
+		turns, rest := turn{pair[0], pair[1], m}, turn{other, 0, n - 2*m}
+		if kind == AlternatingLast {
+			return form{rest, turns}
+		}
+		return form{turns, rest}
+	}
+	most := (n - 1) / 2
+	for _, m := range []int{1, most} {
+		if 1 <= m && m <= most {
+			lay(runs(m))
+		}
+	}
+	low, high := 2, (n-2)/2
+	// A turn takes a place less than two of the longer interval, and one more than two of
+	// the shorter.
+	spare := l.Places - 1 - n*other
+	if other == max(pair[0], pair[1]) {
+		low = max(low, -spare)
+	} else {
+		high = min(high, spare)
+	}
+	l.nearestSplit(low, high, runs, lay)
+}
+
 // split lays two runs of these intervals: those of which one comes once, and of the
 // others the nearest and some beside it.
-//
-// How far two runs depart, if the first place need not be whole, is convex in how often
-// the first comes: along the runs the drift is straight, what is farthest below and
-// above is the least and the greatest of sums that are straight in that number, and so
-// is the room for the first place. So its least is found by halving, and a schedule
-// whose first place is whole and that departs less lies where the convex one does: the
-// numbers about it are tried for as long as it does.
 func (l Line) split(a, b int, lay func(form) (int, bool)) {
 	n := l.Times - 1
 	runs := func(m int) form { return form{{a, 0, m}, {b, 0, n - m}} }
@@ -55,6 +95,18 @@ func (l Line) split(a, b int, lay func(form) (int, bool)) {
 		lay(runs(n - 1))
 	}
 	low, high := l.room(a, b)
+	l.nearestSplit(low, high, runs, lay)
+}
+
+// nearestSplit lays the nearest of the splits from low to high, and some beside it.
+//
+// How far two runs depart, if the first place need not be whole, is convex in how often
+// the first comes: along the runs the drift is straight, what is farthest below and
+// above is the least and the greatest of sums that are straight in that number, and so
+// is the room for the first place. So its least is found by halving, and a schedule
+// whose first place is whole and that departs less lies where the convex one does: the
+// numbers about it are tried for as long as it does.
+func (l Line) nearestSplit(low, high int, runs func(int) form, lay func(form) (int, bool)) {
 	if low > high {
 		return
 	}
@@ -141,31 +193,48 @@ type sizeChoices struct {
 	alone []choice
 	pairs [][]choice
 	none  choice // for a thing that has none after it
+	// turns are those of which a run alternates, by its two intervals and the interval
+	// beside it, 0 where there is none; nil where none may.
+	turns map[state]choice
 }
 
 // choices finds them.
-func (s Size) choices() sizeChoices {
+func (s Size) choices(kind GradedForm) sizeChoices {
 	low, high := s.Line.intervals()
 	c := sizeChoices{low: low, alone: make([]choice, high-low+1), pairs: make([][]choice, high-low+1)}
 	for i := range c.pairs {
 		c.pairs[i] = make([]choice, high-low+1)
 	}
-	s.Line.try(func(runs [2]turn, first, off int) {
-		if off > s.Departure {
-			return
-		}
-		d := choice{true, runs, first, price{effortOf(runs), s.Line.millionths(runs, off)}}
-		a, b := runs[0], runs[1]
-		switch {
-		case a.times == 0:
-			c.none.take(d)
-		case b.times == 0:
-			c.alone[a.every-low].take(d)
-		default:
-			c.pairs[a.every-low][b.every-low].take(d)
+	if kind.alternates() {
+		c.turns = map[state]choice{}
+	}
+	s.Line.try(kind, func(runs form, first, off int) {
+		if off <= s.Departure {
+			c.take(choice{true, runs, first, price{effortOf(runs), s.Line.millionths(runs, off)}})
 		}
 	})
 	return c
+}
+
+// take keeps a schedule if it is the best of its kind.
+func (c *sizeChoices) take(d choice) {
+	a, b := d.runs[0], d.runs[1]
+	if b.second > 0 {
+		a, b = b, a
+	}
+	switch {
+	case a.times == 0:
+		c.none.take(d)
+	case a.second > 0:
+		s := state{a.every, a.second, b.every}
+		best := c.turns[s]
+		best.take(d)
+		c.turns[s] = best
+	case b.times == 0:
+		c.alone[a.every-c.low].take(d)
+	default:
+		c.pairs[a.every-c.low][b.every-c.low].take(d)
+	}
 }
 
 // millionths is how far runs depart, in millionths of a thing, with a quarter of a thing

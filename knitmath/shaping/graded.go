@@ -75,8 +75,9 @@ type GradedTaper struct {
 // runs of intervals with the order of runs the same in all, so that a pattern says it
 // in one sentence: the form of least effort ([schedule.Grade]) of those in which every
 // size departs from its straight line by no more than ToleranceStitches at each edge, 1 if
-// it is nil, beyond what the nearest choice of rows does. Where a size has no schedule
-// of two runs that near it takes the nearest there is, and a notice says so.
+// it is nil, beyond what the nearest choice of rows does. Where that is not so in every
+// size, one of the runs may be of two intervals in alternation. Where a size still has no
+// schedule that near it takes the nearest there is, and a notice says so.
 //
 // Everything else is as in [PlanTaper]. Flat, right-side rows alone shape: a
 // sentence for all sizes has one shaping row.
@@ -111,16 +112,23 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 }
 
 // grade finds the schedule in rows, and says in which sizes, counted from 0, it lies
-// farther from the line than was asked: in as few as can be. The tapers are returned
-// with the slots that were used.
-func grade(tapers []taper) (g schedule.Graded, used []taper, beyond []int) {
+// farther from the line than was asked: in as few as can be. A run alternates only where
+// that makes them fewer. The tapers are returned with the slots that were used.
+func grade(tapers []taper) (g schedule.Graded, used []taper, sizesBeyond []int) {
+	var beyond beyond
 	sizes := make([]slotted, len(tapers))
 	for i, t := range tapers {
 		sizes[i] = t.slotted()
 	}
-	for i, longFirst := range []bool{false, true} {
-		h, slots, far := gradeInOrder(sizes, longFirst)
-		if i == 0 || len(far) < len(beyond) || len(far) == len(beyond) && h.Easier(g) {
+	for _, kind := range []schedule.GradedForm{schedule.ShortFirst, schedule.LongFirst, schedule.AlternatingFirst, schedule.AlternatingLast} {
+		if kind == schedule.AlternatingFirst && len(beyond.sizes) == 0 {
+			break
+		}
+		h, slots, far, ok := gradeInOrder(sizes, kind)
+		if !ok {
+			continue // sizes of which none may alternate with another
+		}
+		if used == nil || far.less(beyond) || !beyond.less(far) && h.Easier(g) {
 			g, used, beyond = h, slots, far
 		}
 	}
@@ -128,7 +136,18 @@ func grade(tapers []taper) (g schedule.Graded, used []taper, beyond []int) {
 	for i, t := range used {
 		g.Firsts[i] = t.first + t.step*g.Firsts[i]
 	}
-	return g, used, beyond
+	return g, used, beyond.sizes
+}
+
+// beyond are the sizes in which a form lies farther from the line than was asked, and by
+// how much at an edge, in quarters of a stitch: less is not seen.
+type beyond struct {
+	sizes    []int
+	quarters int
+}
+
+func (b beyond) less(c beyond) bool {
+	return len(b.sizes) < len(c.sizes) || len(b.sizes) == len(c.sizes) && b.quarters < c.quarters
 }
 
 // slotted is a size with its first row and its last kept even, and freely: without.
@@ -147,25 +166,25 @@ func (t taper) slotted() slotted {
 	return s
 }
 
-// gradeInOrder finds the schedule, in slots, with the longer intervals first or the
-// shorter. The first row and the last are kept even where a size has a schedule that
+// gradeInOrder finds the schedule of a form, in slots. The first row and the last are kept even where a size has a schedule that
 // spares them.
-func gradeInOrder(sizes []slotted, longFirst bool) (g schedule.Graded, used []taper, beyond []int) {
+func gradeInOrder(sizes []slotted, kind schedule.GradedForm) (g schedule.Graded, used []taper, far beyond, ok bool) {
 	asked := make([]schedule.Size, len(sizes))
 	for i, s := range sizes {
-		least := s.size.Line.LeastGraded(longFirst)
+		least := s.size.Line.LeastGraded(kind)
 		if least > s.size.Departure && s.freely != nil {
 			s = *s.freely
-			least = s.size.Line.LeastGraded(longFirst)
+			least = s.size.Line.LeastGraded(kind)
 		}
 		if least > s.size.Departure {
+			far.sizes = append(far.sizes, i)
+			far.quarters = max(far.quarters, int(4*s.taper.atEdge(least-s.size.Departure)))
 			s.size.Departure = least
-			beyond = append(beyond, i)
 		}
 		used, asked[i] = append(used, s.taper), s.size
 	}
-	g, _ = schedule.Grade(asked, longFirst) // there is one, since all may depart as far as they must
-	return g, used, beyond
+	g, ok = schedule.Grade(asked, kind)
+	return g, used, far, ok
 }
 
 // sized is the taper of a size whose first shaping row and intervals are known.

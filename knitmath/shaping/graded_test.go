@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -85,7 +87,7 @@ func TestGradedWords(t *testing.T) {
 // the counts and heights, the rows, and how far it departs from the straight line.
 func TestGradedTapersAreKnit(t *testing.T) {
 	rng := rand.New(rand.NewPCG(20, 11))
-	planned, beyond, runs := 0, 0, [3]int{}
+	planned, beyond, turns, runs := 0, 0, 0, [3]int{}
 	for range knittest.Sweep(3000, 400) {
 		in := randomGraded(rng)
 		out, err := PlanGradedTaper(in)
@@ -97,6 +99,12 @@ func TestGradedTapersAreKnit(t *testing.T) {
 		checkGraded(t, in, out)
 		runs[len(out.Runs)]++
 		beyond += len(out.Notices)
+		if slices.ContainsFunc(out.Runs, func(r schedule.GradedRun) bool { return r.AlternateRows != nil }) {
+			turns++
+		}
+	}
+	if turns < knittest.Sweep(100, 10) {
+		t.Errorf("%d with a run that alternates: the sweep has shrunk", turns)
 	}
 	if planned < knittest.Sweep(1500, 200) || beyond < 20 || runs[0] < knittest.Sweep(10, 1) || runs[1] < 100 || runs[2] < 100 {
 		t.Errorf("%d planned, %d of them beyond the excess, runs %v: the sweep has shrunk", planned, beyond, runs)
@@ -194,12 +202,15 @@ func checkRunsOfSizes(t *testing.T, out GradedTaper) {
 		for _, r := range out.Runs {
 			for range r.Times[i] {
 				mine = append(mine, r.EveryRows[i])
+				if r.AlternateRows != nil {
+					mine = append(mine, r.AlternateRows[i])
+				}
 			}
 		}
 		if fmt.Sprint(mine) != fmt.Sprint(s.Intervals.Intervals()) {
 			t.Fatalf("size %d: %v of %+v", i+1, s.Intervals, out.Runs)
 		}
-		if len(out.Runs) == 2 {
+		if len(out.Runs) == 2 && out.Runs[0].AlternateRows == nil && out.Runs[1].AlternateRows == nil {
 			a, b := out.Runs[0].EveryRows, out.Runs[1].EveryRows
 			if (a[i] < b[i]) != (a[0] < b[0]) || a[i] == b[i] {
 				t.Fatalf("the order changes: %+v", out.Runs)

@@ -108,17 +108,23 @@ func (o GradedTaper) zeros() bool {
 	return false
 }
 
-// gradedWords is "every 8th (8th, 6th) row 5 (6, 7) times". The first run is so many
-// times more than the row was worked already.
+// gradedWords is "every 8th (8th, 6th) row 5 (6, 7) times", or "every 2nd and 4th row
+// alternately 5 (6, 7) times each". The first run is so many times more than the row was
+// worked already.
 func gradedWords(r schedule.GradedRun, noun string, more bool) string {
-	every, times := make([]string, len(r.EveryRows)), make([]string, len(r.Times))
-	for i, n := range r.EveryRows {
-		every[i], times[i] = report.Ordinal(n), strconv.Itoa(r.Times[i])
+	rows := "every " + ordinals(r.EveryRows)
+	if r.AlternateRows != nil {
+		rows += " and " + ordinals(r.AlternateRows)
 	}
-	rows, often := "every "+report.OfSizes(every)+" "+noun, report.OfSizes(times)
+	rows += " " + noun
 	if rows == "every 1st "+noun {
 		rows = "every " + noun
 	}
+	times := make([]string, len(r.Times))
+	for i, n := range r.Times {
+		times[i] = strconv.Itoa(n)
+	}
+	often := report.OfSizes(times)
 	switch {
 	case often == "1" || often == "2":
 		often = report.Times(r.Times[0])
@@ -130,7 +136,19 @@ func gradedWords(r schedule.GradedRun, noun string, more bool) string {
 	default:
 		often += " times"
 	}
+	if r.AlternateRows != nil {
+		return rows + " alternately " + often + " each"
+	}
 	return rows + " " + often
+}
+
+// ordinals are those of all sizes, "8th (8th, 6th)".
+func ordinals(numbers []int) string {
+	words := make([]string, len(numbers))
+	for i, n := range numbers {
+		words[i] = report.Ordinal(n)
+	}
+	return report.OfSizes(words)
 }
 
 // beyondNotice says in which sizes the schedule lies farther from the line than was
@@ -147,6 +165,6 @@ func beyondNotice(beyond []int, sizes []SizedTaper) report.Notice {
 	}
 	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
 	return report.Notice{Reason: BeyondTolerance, Field: "tolerance_stitches",
-		Description: "in " + which + " no schedule of two runs lies that near to the straight line, and the nearest of two runs is taken; " +
+		Description: "in " + which + " no schedule of two runs, one of which may alternate, lies that near to the straight line, and the nearest is taken; " +
 			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
 }

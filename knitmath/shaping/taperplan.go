@@ -227,6 +227,12 @@ func (t taper) allowed() int {
 	return line.Departure(line.Nearest()) + int(t.excess*float64(2*(to-from))/float64(t.perEdge)+partSlack)
 }
 
+// atEdge is so many parts of the line in stitches at each edge.
+func (t taper) atEdge(parts int) float64 {
+	from, to := t.line()
+	return float64(parts*t.perEdge) / float64(2*(to-from))
+}
+
 // departure is the greatest distance of a shaped edge from the straight line between
 // its ends, in stitches: that of the stitches after a row from the straight line from
 // start to end, shared by the edges. The line runs from the end of one row to the end

@@ -54,7 +54,8 @@ func gradedTaperOut(out shaping.GradedTaper) *knitmathv1.PlanGradedTaperResponse
 }
 
 func gradedRunOut(r schedule.GradedRun) *knitmathv1.GradedIntervalRun {
-	return &knitmathv1.GradedIntervalRun{EveryRows: each(r.EveryRows, countOut), Times: each(r.Times, countOut)}
+	return &knitmathv1.GradedIntervalRun{
+		EveryRows: each(r.EveryRows, countOut), Times: each(r.Times, countOut), AlternateRows: each(r.AlternateRows, countOut)}
 }
 
 func sizedTaperOut(s shaping.SizedTaper) *knitmathv1.SizedTaper {

@@ -1448,14 +1448,19 @@ func (x *PlanGradedTaperRequest) GetFields() []string {
 	return nil
 }
 
-// A run of equal intervals in several sizes: "every 8th (8th, 6th) row 5 (6, 7) times".
+// A run of equal intervals in several sizes, "every 8th (8th, 6th) row 5 (6, 7) times", or
+// of two that alternate, "every 4th (4th, 2nd) and 6th (6th, 4th) row alternately 5 (6, 7)
+// times each".
 type GradedIntervalRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows from one shaping row to the next in each size, the shaping row included.
 	// Where a size does without the run it is that of a size beside it.
 	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
 	// How often it comes in each size; 0 where a size does without the run.
-	Times         []int32 `protobuf:"varint,2,rep,packed,name=times,proto3" json:"times,omitempty"`
+	Times []int32 `protobuf:"varint,2,rep,packed,name=times,proto3" json:"times,omitempty"`
+	// The second of two intervals that alternate, in each size; empty where the run has
+	// one interval.
+	AlternateRows []int32 `protobuf:"varint,3,rep,packed,name=alternate_rows,json=alternateRows,proto3" json:"alternate_rows,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1500,6 +1505,13 @@ func (x *GradedIntervalRun) GetEveryRows() []int32 {
 func (x *GradedIntervalRun) GetTimes() []int32 {
 	if x != nil {
 		return x.Times
+	}
+	return nil
+}
+
+func (x *GradedIntervalRun) GetAlternateRows() []int32 {
+	if x != nil {
+		return x.AlternateRows
 	}
 	return nil
 }
@@ -1680,25 +1692,25 @@ type PlanGradedTaperResponse struct {
 	// CheckInstructions reads them.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question, each with a reason:
-	//   - BEYOND_TOLERANCE, at tolerance_stitches: no schedule of two runs lies so near to the
-	//     straight line in a size; the nearest of two runs is taken there. The text names the
-	//     sizes, by their place, and what tolerance would have allowed it.
+	//   - BEYOND_TOLERANCE, at tolerance_stitches: no schedule of two runs, of which one may
+	//     alternate, lies so near to the straight line in a size; the nearest is taken there.
+	//     The text names the sizes, by their place, and what tolerance would have allowed it.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Stitches each shaping row changes, negative for decreases.
 	RowChangeStitches int32 `protobuf:"varint,5,opt,name=row_change_stitches,json=rowChangeStitches,proto3" json:"row_change_stitches,omitempty"`
 	// Intervals from the first shaping row to the last, in order: at most two runs, the
-	// longer interval first in all sizes or in none. None where every size has a single
-	// shaping row.
+	// longer interval first in all sizes or in none. A run alternates only where some size
+	// would depart too far otherwise. None where every size has a single shaping row.
 	Runs []*GradedIntervalRun `protobuf:"bytes,6,rep,name=runs,proto3" json:"runs,omitempty"`
 	// The shaping row, with the counts of the first size; it is the same in all.
 	RightSideRow *Instruction `protobuf:"bytes,7,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
 	// Each size, in the order of the question.
 	Sizes []*SizedTaper `protobuf:"bytes,8,rep,name=sizes,proto3" json:"sizes,omitempty"`
-	// What the form was chosen by, least of all: 2 for each run of each size, 3 for each 0,
-	// 2 for each interval that differs from that of the size before, 1 for each run that
-	// comes once.
+	// What the form was chosen by, least of all: 2 for each run of each size, 5 for one
+	// that alternates, 3 for each 0, 2 for each interval that differs from that of the
+	// size before, 1 for each run that comes once.
 	Effort        int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
@@ -2486,11 +2498,12 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x0e_edge_stitchesB\x13\n" +
 	"\x11_even_before_rowsB\x12\n" +
 	"\x10_even_after_rowsB\x15\n" +
-	"\x13_tolerance_stitches\"H\n" +
+	"\x13_tolerance_stitches\"o\n" +
 	"\x11GradedIntervalRun\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
-	"\x05times\x18\x02 \x03(\x05R\x05times\"\xff\x04\n" +
+	"\x05times\x18\x02 \x03(\x05R\x05times\x12%\n" +
+	"\x0ealternate_rows\x18\x03 \x03(\x05R\ralternateRows\"\xff\x04\n" +
 	"\n" +
 	"SizedTaper\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12%\n" +
