@@ -84,7 +84,7 @@ func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 		return
 	}
 	shares := lossShares(in)
-	places := y.bandPlaces(s, in, shares[0], shares[0])
+	places := y.bandPlaces(s, in, shares[0], layout{should: shares[0]})
 	y.placeCount = len(places)
 	if most := MaxBandChoices / mostAt(y.join, places); len(places) > most {
 		c.Infeasible(fmt.Sprintf("with the bands there are %d places where the count may change; on up to %d stitches at most %d "+
@@ -104,28 +104,40 @@ func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 }
 
 // easyBands takes the easiest counts within the departure that is allowed, if there are
-// any: with rounds that take no more than the first share, then with more of them, then
-// with rounds that take no more than the last share.
+// any: with rounds that take no more than the first share, or else no more than the last.
 func (y *circular) easyBands(s scheme, in CircularInput, shares []share) bool {
-	should := shares[0]
-	tries := [][2]share{{should, should}}
-	if fine.kept() > should.kept() {
-		tries = append(tries, [2]share{should, fine})
+	if y.easyLayout(s, in, shares[0], shares[0]) {
+		return true
 	}
-	if last := shares[len(shares)-1]; last != should {
-		tries = append(tries, [2]share{last, should})
-	}
-	for _, t := range tries {
-		places := y.bandPlaces(s, in, t[0], t[1])
+	last := shares[len(shares)-1]
+	return last != shares[0] && y.easyLayout(s, in, shares[0], last)
+}
+
+// easyLayout takes those of the first layout in which every round has an easy form and no gap
+// grows, or else of all layouts the easiest. The most exact counts keep the schedule's own rounds.
+func (y *circular) easyLayout(s scheme, in CircularInput, should, takes share) bool {
+	best := never
+	for _, l := range layouts(should) {
+		places := y.bandPlaces(s, in, takes, l)
 		if y.percent > 0 {
 			places = y.adjusted(in, places)
+		} else if l.evenly {
+			continue
 		}
-		if counts, ok := easiest(y.join, places, y.percent, in.Spread); ok {
+		counts, total, ok := easiest(y.join, places, y.percent, in.Spread)
+		if !ok {
+			continue
+		}
+		well := total.items < hardItems && !gapGrows(y.join, places, counts)
+		if well || total.less(best) {
 			y.take(places, counts)
-			return true
+			best = total
+		}
+		if well {
+			break
 		}
 	}
-	return false
+	return best != never
 }
 
 // leastDeparting takes the counts of bands that depart least, and between them the
@@ -135,7 +147,7 @@ func (y *circular) leastDeparting(c *fault.Checks, s scheme, in CircularInput, s
 	var places []place
 	var sums bandCounts
 	for _, takes := range shares {
-		places = y.bandPlaces(s, in, takes, shares[0])
+		places = y.bandPlaces(s, in, takes, layout{should: shares[0]})
 		sums = newBandCounts(y.join, places, takes)
 		counts, ok := sums.choose()
 		if !ok {
@@ -164,7 +176,7 @@ func (y *circular) ease(places []place, counts []int, in CircularInput) {
 			p.lo, p.hi, p.settled = counts[i], counts[i], true
 		}
 	}
-	if easy, ok := easiest(y.join, kept, y.percent, in.Spread); ok && y.percent > 0 {
+	if easy, _, ok := easiest(y.join, kept, y.percent, in.Spread); ok && y.percent > 0 {
 		y.take(kept, easy)
 	}
 }

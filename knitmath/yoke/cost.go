@@ -23,8 +23,8 @@ const (
 
 	// What may be planned for bands: easy counts for each share and layout, and those that
 	// depart least for each share; and, where there are few places, again for the remedies.
-	triesOfBands      = 5
-	triesOfRemedies   = 8
+	triesOfBands      = 14
+	triesOfRemedies   = 24
 	choicesOfBands    = 2
 	choicesOfRemedies = 1
 	// pricedBetween is how many rounds between places a price counts with.

@@ -31,36 +31,46 @@ const (
 // of the wanted count, and as far from the one below as the place allows. Of all legal
 // sequences the one chosen has the least
 //
-//	sum of changeItems + 1
+//	sum of changeItems + 1 + charges
 //
-// over all places where the count changes: what there is to remember of the round, and
-// which round it is. Of equal sums it is the one with the least sum of (count - wanted)^2,
+// over all places where the count changes: what there is to remember of the round, which
+// round it is, oneStitchItems where that is all it adjusts, and what counts for a gap that is
+// wider than that of the place below, see gap. Of equal sums it is the one with the least sum of (count - wanted)^2,
 // wanted read to the thousandth; of equal ones of these the one with more stitches in
 // the lowest place where they differ.
 //
-// Method: dynamic programming from the neck down, over at most countsFor each
-// place. Source: own derivation, see easiestCited.
-func easiest(join int, places []place, percent float64, order shaping.GapSpread) (counts []int, ok bool) {
+// Method: dynamic programming from the neck down, over the counts of a place and of the one
+// below it, at most countsFor each. Source: own derivation, see easiestCited.
+func easiest(join int, places []place, percent float64, order shaping.GapSpread) (counts []int, total sum, ok bool) {
 	e := make([]candidates, len(places)+1)
 	e[0].counts = []int{join}
 	most := countsFor(len(places))
 	for i, p := range places {
 		if e[i+1].counts = p.candidates(percent, most); len(e[i+1].counts) == 0 {
-			return nil, false
+			return nil, never, false
 		}
 	}
+	var work chooser
 	for i := len(places) - 1; i >= 0; i-- {
-		e[i].above(places[i], e[i+1], order)
+		var lower []int
+		if i > 0 {
+			lower = e[i-1].counts
+		}
+		work.above(&e[i], lower, e[i+1].counts, places[i], order)
 	}
-	if e[0].best[0] == never {
-		return nil, false
+	if total = work.sums[0]; total == never {
+		return nil, never, false
 	}
-	at := 0
+	below, at := noneBelow, 0
 	for i := range places {
-		at = e[i].next[at]
+		next := int(e[i].next[at*e[i].ways+below+1])
+		if below = noneBelow; places[i].change.gap(e[i].counts[at], e[i+1].counts[next]).decreases > 0 {
+			below = at
+		}
+		at = next
 		counts = append(counts, e[i+1].counts[at])
 	}
-	return counts, true
+	return counts, total, true
 }
 
 // countsFor is how many counts are looked at for each of so many places.
@@ -72,13 +82,17 @@ func countsFor(places int) int {
 	return most
 }
 
-// candidates are the counts that a place may have, the greatest first, and for each the
-// best sum of what comes above it, and which count that is.
+// candidates are the counts that a place may have, the greatest first. For each, and for
+// each of the ways to come to it (from noneBelow and from every count of the place below),
+// next is which count to go on to.
 type candidates struct {
 	counts []int
-	best   []sum
-	next   []int
+	ways   int
+	next   []uint8
 }
+
+// noneBelow stands for the count below one where the round between them has no gap.
+const noneBelow = -1
 
 // sum is what there is to remember of rounds, and how far their counts depart.
 type sum struct {
@@ -91,38 +105,60 @@ var never = sum{items: math.MaxInt}
 
 func (s sum) less(o sum) bool { return s.items < o.items || s.items == o.items && s.square < o.square }
 
-// above works out the best sums above the counts of a place, those of the next place
-// being known.
-func (c *candidates) above(p place, upper candidates, order shaping.GapSpread) {
-	c.best, c.next = make([]sum, len(c.counts)), make([]int, len(c.counts))
-	sums := make([]sum, len(upper.counts))
-	wanted := thousandths(p.wanted)
-	for k, to := range upper.counts {
-		if upper.best != nil {
-			sums[k] = upper.best[k]
-		}
-		off := int64(to)*1000 - wanted
-		sums[k].square += off * off
-	}
+// chooser works down from the neck. sums are the best sums above the counts of a place, by
+// the ways to come to them.
+type chooser struct {
+	sums, done []sum // of the place, and of the next above it
+	ways       int   // to the counts of the next
+	followers
+}
+
+// above works out what comes above the counts of a place, those of the next one being known.
+func (w *chooser) above(c *candidates, lower, upper []int, p place, order shaping.GapSpread) {
+	w.sums, w.done = w.done[:0], w.sums
+	c.ways = 1 + len(lower)
+	c.next = make([]uint8, 0, len(c.counts)*c.ways)
 	for i, from := range c.counts {
-		best := never
-		for k, to := range upper.counts {
-			s := sums[k]
-			if !s.less(best) || !p.change.allows(from, to) {
-				continue
-			}
-			if to != from {
-				items, exists := changeItems(from, to, order)
-				if !exists {
-					continue
-				}
-				s.items += items + 1
-			}
-			if s.less(best) {
-				best, c.next[i] = s, k
+		w.follow(i, from, upper, p, order)
+		w.take(c, w.any())
+		for _, below := range lower { // the greatest first, so that gaps widen
+			if below > from {
+				w.take(c, w.after(gap{below, below - from}))
+			} else {
+				w.take(c, noFollower) // that round has no gap
 			}
 		}
-		c.best[i] = best
+	}
+	w.ways = c.ways
+}
+
+// take is what is done after one more way.
+func (w *chooser) take(c *candidates, f follower) {
+	w.sums = append(w.sums, f.sum)
+	c.next = append(c.next, uint8(f.at))
+}
+
+// follow gathers what may follow one of a place's counts.
+func (w *chooser) follow(i, from int, upper []int, p place, order shaping.GapSpread) {
+	wanted := thousandths(p.wanted)
+	w.reset()
+	for k := len(upper) - 1; k >= 0; k-- { // the fewest stitches first, so that gaps widen
+		to := upper[k]
+		if !p.change.allows(from, to) {
+			continue
+		}
+		here, s := p.change.gap(from, to), sum{}
+		if len(w.done) > 0 {
+			below := noneBelow
+			if here.decreases > 0 {
+				below = i
+			}
+			s = w.done[k*w.ways+below+1]
+		}
+		if items, exists := p.change.items(from, to, order); exists && s != never {
+			off := int64(to)*1000 - wanted
+			w.add(here, follower{k, sum{s.items + items, s.square + off*off}})
+		}
 	}
 }
 
@@ -159,5 +195,5 @@ func (p place) candidates(percent float64, most int) []int {
 
 // easiestCited is the source of counts chosen for their rounds.
 var easiestCited = report.Source{Figure: "counts between join and neck", Status: report.SourceStatusOwnDerivation,
-	Citation: "own derivation: of all counts as near to the schedule as is allowed, those whose rounds are the least to remember, " +
-		"then those with the least sum of squared departures"}
+	Citation: "own derivation: of all counts as near to the schedule as is allowed, those whose rounds are the least to remember " +
+		"and whose decreases lie no wider apart from one decrease round to the next, then those with the least sum of squared departures"}

@@ -71,8 +71,9 @@ func itemsByTrial(from, to int) int {
 func bestByTrial(join int, places []place, percent float64) []int {
 	var best, now []int
 	least := sum{items: math.MaxInt}
-	var try func(i, below int, total sum)
-	try = func(i, below int, total sum) {
+	// The round below took lostBelow of wideBelow stitches, if it took any.
+	var try func(i, below, wideBelow, lostBelow int, total sum)
+	try = func(i, below, wideBelow, lostBelow int, total sum) {
 		if i == len(places) {
 			if total.items < least.items || total.items == least.items && (total.square < least.square ||
 				total.square == least.square && slices.Compare(now, best) > 0) {
@@ -92,13 +93,38 @@ func bestByTrial(join int, places []place, percent float64) []int {
 			if n != below {
 				next.items += easiestByTrial(below, n) + 1
 			}
+			wide, takes := 0, 0
+			switch {
+			case p.change.adjusts && (n == below-1 || n == below+1):
+				next.items++
+			case p.change.adjusts:
+			case n < below:
+				wide, takes = below, below-n
+				next.items += chargeByTrial(wideBelow, lostBelow, wide, takes)
+			}
 			now = append(now, n)
-			try(i+1, n, next)
+			try(i+1, n, wide, takes, next)
 			now = now[:len(now)-1]
 		}
 	}
-	try(0, join, sum{})
+	try(0, join, 0, 0, sum{})
 	return best
+}
+
+// chargeByTrial is what counts for a gap, of so many stitches for a decrease, that is a
+// stitch or an eighth wider than the one below, or half as wide again.
+func chargeByTrial(wideBelow, lostBelow, wide, lost int) int {
+	if lostBelow == 0 {
+		return 0
+	}
+	below, above := float64(wideBelow)/float64(lostBelow), float64(wide)/float64(lost)
+	switch {
+	case above >= 1.5*below-1e-9:
+		return 40
+	case above >= below+1-1e-9, above >= 1.125*below-1e-9:
+		return 10
+	}
+	return 0
 }
 
 // mayFollow is allowed.allows, in the words of its comments.
@@ -131,11 +157,11 @@ func TestEasiestCountsAreBest(t *testing.T) {
 				for _, percent := range []float64{0, 5, 20} {
 					places := smallPlaces(join, neck, shape)
 					want := bestByTrial(join, places, percent)
-					got, ok := easiest(join, places, percent, shaping.GapSpreadLeastEffort)
+					got, _, ok := easiest(join, places, percent, shaping.GapSpreadLeastEffort)
 					if ok != (want != nil) || ok && !slices.Equal(got, want) {
 						t.Fatalf("join %d, %v %%, places %+v: %v, best %v", join, percent, places, got, want)
 					}
-					switch exact, _ := easiest(join, places, 0, shaping.GapSpreadLeastEffort); {
+					switch exact, _, _ := easiest(join, places, 0, shaping.GapSpreadLeastEffort); {
 					case !ok:
 						none++
 					case exact != nil && !slices.Equal(exact, got):

@@ -1,6 +1,7 @@
 package yoke
 
 import (
+	"fmt"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -50,6 +51,7 @@ func TestRoundsOfOrdinaryYokesAreEasy(t *testing.T) {
 		{"percentage, exact neck", SchedulePercentage, true, 74, 0.5},
 	} {
 		yokes, rounds, easy, many, adjusted := 0, 0, 0, 0, 0
+		var lurch tally
 		ordinaryYokes(c.schedule, func(in CircularInput) {
 			if c.exact {
 				in.NeckStitches, in.NeckCm = new(int(*in.NeckCm*in.Gauge.Stitches/10)), nil
@@ -74,7 +76,9 @@ func TestRoundsOfOrdinaryYokesAreEasy(t *testing.T) {
 				}
 			}
 			checkEfforts(t, out)
+			lurch.add(out)
 		})
+		lurch.check(t, c.name, 0.1, 0)
 		share, hard := 100*float64(easy)/float64(rounds), 100*float64(many)/float64(rounds)
 		t.Logf("%s: %d yokes, %d rounds, %.1f %% easy, %.1f %% with many items, %d adjusting", c.name, yokes, rounds, share, hard, adjusted)
 		if share < c.floor-float64(knittest.Sweep(0, 3)) || hard > c.many || yokes < knittest.Sweep(2_000, 150) {
@@ -91,6 +95,7 @@ func TestBandsOfOrdinaryYokes(t *testing.T) {
 	for _, schedule := range []Schedule{SchedulePercentage, ScheduleCone} {
 		for _, cover := range []int{20, 40, 60} {
 			yokes, well, refused, many := 0, 0, 0, 0
+			var lurch tally
 			ordinaryYokes(schedule, func(in CircularInput) {
 				yokes++
 				bands := 1 + yokes%3
@@ -103,6 +108,7 @@ func TestBandsOfOrdinaryYokes(t *testing.T) {
 					refused++
 					return
 				}
+				lurch.add(out)
 				if yokes%knittest.Sweep(5, 20) == 0 {
 					checkYoke(t, in, out)
 				}
@@ -113,6 +119,7 @@ func TestBandsOfOrdinaryYokes(t *testing.T) {
 					well++
 				}
 			})
+			lurch.check(t, fmt.Sprintf("schedule %d, bands over %d %%", schedule, cover), 2, float64(knittest.Sweep(6, 10))/10)
 			share := 100 * float64(well) / float64(yokes)
 			t.Logf("schedule %d, bands over %d %%: %d yokes, %.1f %% within a third and 5 %%, %d refused, %d with a round of many items",
 				schedule, cover, yokes, share, refused, many)

@@ -2,10 +2,10 @@ package yoke
 
 import (
 	"fmt"
-	"math"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -28,6 +28,7 @@ const noBand = -1
 type allowed struct {
 	adjusts bool  // by mostAdjusted either way
 	rises   bool  // also be more, up to twice as many
+	fewest  int   // stitches it has to be less by, where it is not more
 	takes   share // what the round may take
 	even    steady
 }
@@ -47,6 +48,9 @@ const (
 	// mostAdjusted is how many stitches the round above the join may add or take away
 	// so that the rounds after it are easy: nobody sees them. Common practice.
 	mostAdjusted = 4
+	// oneStitchItems is how many items more count for adjusting by one stitch, which is hardly
+	// worth a round. Own choice: with more of them, fewer of the rounds above are easy.
+	oneStitchItems = 1
 	// firstAfterAdjusting is the lowest round that may change the count where round 1
 	// adjusts it.
 	firstAfterAdjusting = 3
@@ -67,13 +71,34 @@ func (a allowed) most(n int) int {
 func (a allowed) allows(from, to int) bool {
 	switch {
 	case to < from:
-		return from-to <= a.most(from) && from-to >= a.even.fewest
+		return from-to <= a.most(from) && from-to >= max(a.fewest, a.even.fewest)
 	case to == from:
-		return a.even.fewest == 0
+		return a.even.fewest == 0 && a.fewest == 0
 	case a.adjusts:
 		return to-from <= mostAdjusted
 	}
 	return a.rises && to <= 2*from
+}
+
+// items is what there is to remember of a change that is allowed, and which round it is;
+// ok is false where its round does not exist.
+func (a allowed) items(from, to int, order shaping.GapSpread) (items int, ok bool) {
+	if from == to {
+		return 0, true
+	}
+	items, ok = changeItems(from, to, order)
+	if a.adjusts && measure.Abs(to-from) == 1 {
+		items += oneStitchItems
+	}
+	return items + 1, ok
+}
+
+// gap is that of a change; a round that adjusts, or does not decrease, has none.
+func (a allowed) gap(from, to int) gap {
+	if a.adjusts || to >= from {
+		return gap{}
+	}
+	return gap{from, from - to}
 }
 
 // stepPlaces are the places of a yoke without bands: the schedule's rounds.
@@ -94,92 +119,6 @@ func (y *circular) stepPlaces(s scheme) []place {
 // neckBounds is what the neck may have.
 func (y *circular) neckBounds() (lo, hi int) {
 	return max(MinNeck, y.neck-y.tolerance), min(y.neck+y.tolerance, stitch.MaxStitches)
-}
-
-// bandPlaces lists the places of a yoke with bands, where a round may take so much.
-// Where two places lie farther apart than a round should take, further rounds are laid
-// between them, an even one between any two.
-func (y *circular) bandPlaces(s scheme, in CircularInput, takes, should share) []place {
-	l := layer{scheme: s, should: should, below: float64(y.join), change: allowed{takes: takes}}
-	next := 1 // the first round above what is laid
-	for i, b := range y.bands {
-		p := place{round: b.FirstRoundNumber - 1, repeat: in.Bands[i].RepeatStitches, wanted: b.WantedStitches, lo: 1,
-			hi: stitch.MaxStitches, band: i, change: l.change}
-		if b.LastRoundNumber == y.rounds {
-			p.settled = true
-			p.lo, p.hi = y.neckBounds()
-		}
-		l.stretch(next, b.FirstRoundNumber-1, p)
-		next = b.LastRoundNumber + 1
-	}
-	if next <= y.rounds {
-		neck := place{round: y.rounds, wanted: float64(y.neck), repeat: 1, band: noBand, settled: true, change: l.change}
-		neck.lo, neck.hi = y.neckBounds()
-		l.stretch(next, y.rounds, neck)
-	}
-	l.places[0].change.rises = l.places[0].band != noBand
-	return l.places
-}
-
-// layer lays places from the join up.
-type layer struct {
-	scheme
-	should share
-	change allowed
-	below  float64 // wanted at the last place
-	places []place
-}
-
-// stretch adds the places in the even rounds from..to: the schedule's decrease
-// rounds there, the last of which becomes the change to the place above. Without
-// one, and where it would take more than it should, that change keeps its own round.
-func (l *layer) stretch(from, to int, above place) {
-	last := from - 1
-	var in []place
-	for _, step := range l.steps {
-		if step.round >= from && step.round <= to {
-			in = append(in, place{round: step.round, wanted: step.wanted, repeat: 1, lo: 1, hi: stitch.MaxStitches,
-				band: noBand, change: l.change})
-		}
-	}
-	if n := len(in); n > 0 {
-		become := in[n-1].round
-		in = in[:n-1]
-		below := l.below
-		if n > 1 {
-			below = in[n-2].wanted
-		}
-		if l.rounds(below, above.wanted) == 1 {
-			above.round = become
-		}
-	}
-	for _, p := range append(in, above) {
-		l.between(last, p)
-		l.places = append(l.places, p)
-		last, l.below = p.round, p.wanted
-	}
-}
-
-// between adds as many places between a round and the next place as it takes so that
-// none has to take more than it should, each as much of the stitches as the others.
-func (l *layer) between(last int, p place) {
-	part, rounds := p.wanted/l.below, p.round-last
-	n := min(l.rounds(l.below, p.wanted), (rounds+1)/2)
-	for i := 1; i < n; i++ {
-		up := int(measure.CeilDiv(int64((n-i)*rounds), int64(n)))
-		l.places = append(l.places, place{round: p.round - up, wanted: l.below * math.Pow(part, float64(i)/float64(n)), repeat: 1,
-			lo: 1, hi: stitch.MaxStitches, band: noBand, change: l.change})
-	}
-}
-
-// rounds is in how many rounds a count comes down to another so that none takes more
-// than it should.
-func (l *layer) rounds(from, to float64) int {
-	n := 1
-	for least := l.should.kept(); to < from*least*(1-1e-9); least *= l.should.kept() {
-		n++
-	}
-	return n
 }
 
 // vetPlaces checks that no two places share a round.

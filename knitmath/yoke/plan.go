@@ -33,7 +33,7 @@ func settleSteps(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 	if y.percent > 0 {
 		soft = y.adjusted(in, places)
 	}
-	if counts, ok := easiest(y.join, soft, y.percent, in.Spread); ok {
+	if counts, _, ok := easiest(y.join, soft, y.percent, in.Spread); ok {
 		y.take(soft, counts)
 		return
 	}

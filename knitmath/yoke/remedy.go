@@ -92,7 +92,7 @@ func settleEasyBands(c *fault.Checks, y *circular, in CircularInput) {
 		return
 	}
 	shares := lossShares(in)
-	if vetPlaces(c, y, y.bandPlaces(s, in, shares[0], shares[0])); c.Err() == nil && !y.easyBands(s, in, shares[:1]) {
+	if vetPlaces(c, y, y.bandPlaces(s, in, shares[0], layout{should: shares[0]})); c.Err() == nil && !y.easyBands(s, in, shares[:1]) {
 		c.Infeasible("", "bands")
 	}
 }
@@ -103,7 +103,7 @@ func (in CircularInput) halved(y *circular, s scheme) bool {
 	if y.placeCount > mostRemedied || in.LargestLossPercent != nil && *in.LargestLossPercent == MaxGreatestLoss {
 		return false
 	}
-	places := y.bandPlaces(s, in, half, half)
+	places := y.bandPlaces(s, in, half, layout{should: half})
 	_, ok := newBandCounts(y.join, places, half).choose()
 	return ok
 }

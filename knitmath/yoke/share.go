@@ -21,8 +21,10 @@ var (
 	third     = share{1, 3}
 	twoFifths = share{2, 5}
 	half      = share{1, 2}
-	// fine is what rounds take where a third leaves no plan: more rounds of less each.
-	fine = share{1, 4}
+	// fine and finer are what rounds take where a third leaves no plan, or an uneven one: more
+	// rounds of less each.
+	fine  = share{1, 4}
+	finer = share{1, 5}
 )
 
 // Range of the share that may be asked for, in percent.

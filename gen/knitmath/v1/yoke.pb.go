@@ -535,7 +535,10 @@ type PlanCircularYokeRequest struct {
 	// without one the last even round does; those above all bands stay, and the last
 	// one, or the last round of all, brings the neck. Where a round would have to take
 	// more than a third of its stitches, further rounds take their share, spread up to the last
-	// even round, with at least an even one between any two. A last band that ends on the last round has the
+	// even round, with at least an even one between any two. Where a round's decreases would lie
+	// wider apart than those of the decrease round below, by a stitch or an eighth, rounds of
+	// equal share take the place of the schedule's, so many that they do not, if there are such;
+	// not so where tolerance_percent is 0. A last band that ends on the last round has the
 	// count of the neck. Counts only fall, but for the adjusting round and for the
 	// change to a first band with no decrease round below it, which may be an increase.
 	// The counts are the easiest within tolerance_percent. Where none divide
@@ -558,8 +561,10 @@ type PlanCircularYokeRequest struct {
 	// stitch apart, with at most 2 stitches left over. 0 to 20, default 5; 0 asks for
 	// the nearest counts, exact halves up. Of all such counts those are chosen whose
 	// rounds have the least to remember: as few with more than 8 items as can be, then
-	// the least sum of items, one more for each round and four more for a round that is
-	// not easy, then the least sum of squared departures. For each round the 64 counts nearest
+	// the least sum of items, one more for each round, four more for a round that is not
+	// easy, ten where its decreases lie a stitch or an eighth wider apart than those of the
+	// decrease round below, forty where half as wide again, and one for adjusting by a single
+	// stitch; then the least sum of squared departures. For each round the 64 counts nearest
 	// to the schedule's are looked at, fewer where more than 29 rounds may change the
 	// count. Without bands no round takes less than three quarters of what the schedule
 	// takes there, more than a quarter as much again, or more than a third and more than
