@@ -150,7 +150,7 @@ func (c callers) cors(next http.Handler) http.Handler {
 		AllowedMethods:             []string{http.MethodGet, http.MethodHead, http.MethodPost},
 		AllowedHeaders: []string{"Authorization", "Content-Encoding", "Content-Type", "If-None-Match", "Traceparent", "Tracestate",
 			"X-Api-Key", "X-Request-Id"},
-		ExposedHeaders: []string{"ETag", releaseHeader, "Retry-After", "Www-Authenticate", "X-Request-Id"},
+		ExposedHeaders: []string{"ETag", noticesHeader, releaseHeader, "Retry-After", "Www-Authenticate", "X-Request-Id"},
 		MaxAge:         preflightSeconds,
 	}).Handler(next)
 }

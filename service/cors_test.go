@@ -117,7 +117,7 @@ func TestPagesReadAnswersAndErrors(t *testing.T) {
 				t.Errorf("%s %s from %q: Vary %q", c.method, c.path, origin, vary)
 			}
 			exposed := list(got.header, "Access-Control-Expose-Headers")
-			for _, name := range []string{"etag", "knitmath-release", "retry-after", "x-request-id"} {
+			for _, name := range []string{"etag", "knitmath-notices", "knitmath-release", "retry-after", "x-request-id"} {
 				if slices.Contains(exposed, name) != (want != "") {
 					t.Errorf("%s %s from %q: %s is exposed: %q", c.method, c.path, origin, name, exposed)
 				}

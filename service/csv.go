@@ -2,20 +2,29 @@ package service
 
 import (
 	"bytes"
+	"context"
 	"encoding/csv"
 	"errors"
+	"net/http"
 	"strconv"
 	"strings"
 
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 )
 
 const csvType = "text/csv"
 
+// noticesHeader says beside a table what its notices are, which CSV has no place for: a list
+// of reasons, each with its field, as RFC 9651 writes lists.
+const noticesHeader = "Knitmath-Notices"
+
 // csvTable writes answers that are tables as CSV, for spreadsheets: a header with the names
 // of the fields of a row, and a line for each row, by RFC 4180. Everything else of the
-// answer is JSON's alone.
+// answer is JSON's alone, but for the notices, and where nothing of the rows is asked for
+// there is no table: then it is JSON, whatever is accepted.
 type csvTable struct{ strictJSON }
 
 func (csvTable) ContentType(any) string { return csvType + "; charset=utf-8; header=present" }
@@ -26,23 +35,54 @@ func (csvTable) Marshal(v any) ([]byte, error) {
 	case proto.Message:
 		return writeTable(v.ProtoReflect(), nil)
 	case partialAnswer:
+		if !v.part.hasRows(v.message) {
+			return v.MarshalJSON()
+		}
 		return writeTable(v.message.ProtoReflect(), v.part)
 	}
 	return nil, errors.New("only messages are written")
 }
 
+// hasRows reports whether a part of an answer has anything of the rows of a table.
+func (m mask) hasRows(answer proto.Message) bool {
+	rows := tableOf(answer.ProtoReflect().Descriptor())
+	if rows == nil {
+		return false
+	}
+	_, asked := m[rows.Number()]
+	return asked
+}
+
+// besideTable sets the header of a table that is sent as CSV: that it is JSON after all, or
+// what its notices are.
+func besideTable(ctx context.Context, w http.ResponseWriter, answer proto.Message) error {
+	if !strings.HasPrefix(w.Header().Get("Content-Type"), csvType) {
+		return nil
+	}
+	if part, ok := ctx.Value(maskKey{}).(*mask); ok && *part != nil && !part.hasRows(answer) {
+		w.Header().Set("Content-Type", jsonType)
+		return nil
+	}
+	noticed, ok := answer.(interface{ GetNotices() []*knitmathv1.Notice })
+	if !ok || len(noticed.GetNotices()) == 0 {
+		return nil
+	}
+	list := make([]string, len(noticed.GetNotices()))
+	for i, n := range noticed.GetNotices() {
+		list[i] = n.Reason + `;field="` + n.Field + `"`
+	}
+	w.Header().Set(noticesHeader, strings.Join(list, ", "))
+	return nil
+}
+
 // writeTable writes the rows of an answer, those columns of them that part asks for. With
-// no part it is all of them; where a part has nothing of the rows there are none.
+// no part it is all of them.
 func writeTable(answer protoreflect.Message, part mask) ([]byte, error) {
 	rows := tableOf(answer.Descriptor())
 	if rows == nil {
 		return nil, errors.New("the answer is no table")
 	}
-	within, asked := part[rows.Number()]
-	if part != nil && !asked {
-		return nil, nil
-	}
-	columns := columnsOf(rows.Message(), within)
+	columns := columnsOf(rows.Message(), part[rows.Number()])
 	var out bytes.Buffer
 	w := csv.NewWriter(&out)
 	w.UseCRLF = true

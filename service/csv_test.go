@@ -167,7 +167,7 @@ func TestFormFollowsAccept(t *testing.T) {
 	}
 }
 
-// Columns are asked for as fields are; what has none of the rows has no columns.
+// Columns are asked for as fields are; what has none of the rows is no table, and JSON.
 func TestColumns(t *testing.T) {
 	server := start(t)
 	ask := func(fields string) string {
@@ -180,11 +180,40 @@ func TestColumns(t *testing.T) {
 	if got := ask("&fields=rows.low_cm&fields=rows.size"); !strings.HasPrefix(got, "size,low_cm\r\npreemie,30.5\r\n") {
 		t.Errorf("%q", got)
 	}
-	if got := ask("&fields=summary"); got != "" {
-		t.Errorf("%q", got)
-	}
 	if whole, rows := ask(""), ask("&fields=rows"); whole != rows {
 		t.Errorf("%q is not %q", rows, whole)
+	}
+	for _, fields := range []string{"?fields=summary", "?fields=summary&fields=notices"} {
+		got := server.send(t, "GET", bodyPath+fields, "", "Accept", csvType)
+		var answer map[string]any
+		err := json.Unmarshal(got.body, &answer)
+		if err != nil || answer["summary"] == "" || got.header.Get("Content-Type") != jsonType || !varies(got, "Accept") {
+			t.Errorf("%s: %v, header %v: %s", fields, err, got.header, got.body)
+		}
+	}
+}
+
+// Notices stand in the header of a table, for CSV has no place for them; they are left out
+// with what is not asked for.
+func TestNoticesBesideTable(t *testing.T) {
+	server := start(t)
+	for _, c := range []struct{ query, want string }{
+		{"?group=BODY_GROUP_HEAD&measure=BODY_MEASURE_WAIST", `NO_ROWS;field="measure"`},
+		{"?group=BODY_GROUP_FOOT&measure=BODY_MEASURE_HAND_LENGTH", `NO_ROWS;field="measure", MEASURE_HANDS;field="measure"`},
+		{"?group=BODY_GROUP_WOMAN&measure=BODY_MEASURE_WAIST", ""},
+		{"?group=BODY_GROUP_HEAD&measure=BODY_MEASURE_WAIST&fields=rows", ""},
+		{"?group=BODY_GROUP_HEAD&measure=BODY_MEASURE_WAIST&fields=rows.size&fields=notices", `NO_ROWS;field="measure"`},
+	} {
+		got := server.send(t, "GET", bodyPath+c.query, "", "Accept", csvType)
+		if got.code != 200 || got.header.Get(noticesHeader) != c.want {
+			t.Errorf("%s: HTTP %d, %q, want %q", c.query, got.code, got.header.Get(noticesHeader), c.want)
+		}
+		if lines := readCSV(t, got); len(lines) < 1 {
+			t.Errorf("%s: no line of names", c.query)
+		}
+	}
+	if got := server.send(t, "GET", bodyPath+"?group=BODY_GROUP_HEAD&measure=BODY_MEASURE_WAIST", ""); got.header.Get(noticesHeader) != "" {
+		t.Errorf("JSON has its notices twice: %v", got.header)
 	}
 }
 

@@ -43,6 +43,7 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 		runtime.WithIncomingHeaderMatcher(func(string) (string, bool) { return "", false }),
 		runtime.WithWriteContentLength(),
 		runtime.WithMiddlewares(keepMask),
+		runtime.WithForwardResponseOption(besideTable),
 		runtime.WithForwardResponseRewriter(partOfAnswer),
 	)
 	return mux, errors.Join(
