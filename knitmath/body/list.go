@@ -21,16 +21,19 @@ type List struct {
 const (
 	// NoRows: no source here has this measure of this group. Field is measure.
 	NoRows report.Reason = "NO_ROWS"
-	// MeasureHands: hands have no sizes with a source, only means; measure the hand. Field
-	// is measure.
+	// MeasureHands: hands have glove sizes, means and a weak list of children; measure the
+	// hand. Field is measure, or group.
 	MeasureHands report.Reason = "MEASURE_HANDS"
 )
+
+const measureHands = "there are sizes of protective gloves and means of adults, from memory, and of children a list that nobody " +
+	"says who measured; measure the hand that is knitted for"
 
 // ListBodySizes lists sizes by group and measure, in the order of the charts: by group,
 // measure and size.
 func ListBodySizes(in ListInput) (List, error) {
 	var c fault.Checks
-	fault.Enum(&c, "", "group", in.Group, GroupFoot)
+	fault.Enum(&c, "", "group", in.Group, GroupHand)
 	fault.Enum(&c, "", "measure", in.Measure, MeasureSockHeight)
 	if err := c.Err(); err != nil {
 		return List{}, err
@@ -45,9 +48,11 @@ func ListBodySizes(in ListInput) (List, error) {
 		out.Notices = append(out.Notices, report.Notice{Reason: NoRows, Field: "measure",
 			Description: "no source here has this measure of this group; measure the person"})
 	}
-	if in.Measure == MeasureHandLength || in.Measure == MeasureHandCircumference {
-		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "measure",
-			Description: "there are means of adults and no sizes; measure the hand that is knitted for"})
+	switch hand := in.Measure == MeasureHandLength || in.Measure == MeasureHandCircumference; {
+	case hand:
+		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "measure", Description: measureHands})
+	case in.Group == GroupHand && in.Measure == MeasureUnspecified:
+		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "group", Description: measureHands})
 	}
 	return out, nil
 }

@@ -2,6 +2,7 @@ package body
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -25,8 +26,8 @@ func TestInchesAgreeWithCentimetres(t *testing.T) {
 			}
 		}
 	}
-	if twice != 285 {
-		t.Errorf("%d rows are given twice, want 285", twice)
+	if twice != 285+7 {
+		t.Errorf("%d rows are given twice, want 292", twice)
 	}
 }
 
@@ -83,16 +84,62 @@ func TestMeansAreWithinTheCharts(t *testing.T) {
 	}
 }
 
+// Centiles enclose their medians; heads grow with age, boys' are the larger; and the
+// chart's heads of adults, which read like hat sizes, are smaller than the medians at 17.
+func TestMeasuredHeads(t *testing.T) {
+	cm := map[string]SizeRow{}
+	for _, r := range sizes {
+		if r.Group == GroupHead {
+			cm[r.Size] = r
+		}
+	}
+	before := 0.0
+	for _, age := range []string{"2 weeks", "3 months", "6 months", "1 year", "2 years", "5 years", "10 years", "17 years"} {
+		for _, who := range []string{"girls", "boys"} {
+			median, range98 := cm[who+", "+age+", median"], cm[who+", "+age+", 2nd to 98th centile"]
+			if median.LowCm != median.HighCm || median.LowCm <= range98.LowCm || median.HighCm >= range98.HighCm {
+				t.Errorf("%s of %s: %+v is not in %+v", who, age, median, range98)
+			}
+		}
+		girls, boys := cm["girls, "+age+", median"].LowCm, cm["boys, "+age+", median"].LowCm
+		if girls <= before || boys <= girls {
+			t.Errorf("%s: %v and %v after %v", age, girls, boys, before)
+		}
+		before = girls
+	}
+	if cm["woman"].HighCm >= cm["girls, 17 years, median"].LowCm || cm["man"].HighCm >= cm["boys, 17 years, median"].LowCm {
+		t.Error("the chart is not of hats")
+	}
+}
+
+// A glove size is the girth of the hand in inches: 25.4 mm of each, to the millimetre.
+func TestGloveSizesAreInches(t *testing.T) {
+	n := 0
+	for _, r := range sizes {
+		size, ok := strings.CutPrefix(r.Size, "glove size ")
+		if !ok || r.Measure != MeasureHandCircumference {
+			continue
+		}
+		n++
+		knittest.Near(t, r.Size, r.LowCm, 2.54*knittest.Cell(t, size), 0.003)
+	}
+	if n != 6 {
+		t.Errorf("%d glove sizes", n)
+	}
+}
+
 func TestListBodySizes(t *testing.T) {
 	for _, c := range []struct {
 		in      ListInput
 		rows    int
 		notices int
 	}{
-		{ListInput{}, 331, 0},
-		{ListInput{Group: GroupHead}, 6, 0},
+		{ListInput{}, 331 + 32 + 12 + 7, 0},
+		{ListInput{Group: GroupHead}, 6 + 32, 0},
 		{ListInput{Group: GroupWoman, Measure: MeasureChest}, 9 + 8 + 10 + 1, 0},
-		{ListInput{Measure: MeasureHandCircumference}, 2, 1},
+		{ListInput{Measure: MeasureHandCircumference}, 2 + 6 + 7, 1},
+		{ListInput{Group: GroupHand}, 12 + 7, 1},
+		{ListInput{Group: GroupHand, Measure: MeasureHandLength}, 6, 1},
 		{ListInput{Group: GroupBaby, Measure: MeasureSockHeight}, 0, 1},
 		{ListInput{Group: GroupFoot, Measure: MeasureSockHeight}, 12, 0},
 	} {
@@ -129,7 +176,7 @@ func FuzzListBodySizes(f *testing.F) {
 	f.Add(int32(4), int32(1))
 	f.Fuzz(func(t *testing.T, group, measure int32) {
 		out, err := ListBodySizes(ListInput{Group(group), Measure(measure)})
-		if (err != nil) != (group < 0 || group > int32(GroupFoot) || measure < 0 || measure > int32(MeasureSockHeight)) {
+		if (err != nil) != (group < 0 || group > int32(GroupHand) || measure < 0 || measure > int32(MeasureSockHeight)) {
 			t.Fatal(err)
 		}
 		if err == nil && (out.Summary() == "" || len(out.Sources()) == 0) {

@@ -15,6 +15,7 @@ const (
 	GroupMan
 	GroupHead
 	GroupFoot
+	GroupHand
 )
 
 // Measure is what was measured.

@@ -28,14 +28,22 @@ type origin struct {
 
 const council = "Craft Yarn Council, Standards & Guidelines, body sizes"
 
+const growth = "UK-WHO and UK90 growth references: curves read off a library of growth charts"
+
 // origins are the sources by the names that the table has for them.
 var origins = map[string]origin{
-	"chart":    {"size chart", council, report.SourceStatusFromMemory, false},
-	"reprint":  {"size chart", council + "; in part read in a reprint or in published patterns", report.SourceStatusFromMemory, false},
-	"head":     {"size chart, reads like hat sizes", council + ", an older edition", report.SourceStatusFromMemory, true},
-	"foot":     {"size chart, by US shoe size; cm computed", council, report.SourceStatusFromMemory, true},
-	"letters":  {"letter sizes", "EN 13402-3", report.SourceStatusFromMemory, false},
-	"drafting": {"table for drafting women's patterns", "attributed to Aldrich, 6th ed.", report.SourceStatusSecondHand, false},
+	"chart":          {"size chart", council, report.SourceStatusFromMemory, false},
+	"reprint":        {"size chart", council + "; in part read in a reprint or in published patterns", report.SourceStatusFromMemory, false},
+	"head":           {"size chart, reads like hat sizes", council + ", an older edition", report.SourceStatusFromMemory, true},
+	"median_girls":   {"median of girls", growth, report.SourceStatusSecondHand, false},
+	"median_boys":    {"median of boys", growth, report.SourceStatusSecondHand, false},
+	"centiles_girls": {"2nd to 98th centile of girls", growth, report.SourceStatusSecondHand, false},
+	"centiles_boys":  {"2nd to 98th centile of boys", growth, report.SourceStatusSecondHand, false},
+	"glove":          {"glove size, girth over the knuckles", "EN 420, now EN ISO 21420, of protective gloves", report.SourceStatusFromMemory, false},
+	"hands":          {"list of children's hands, no people measured; cm computed", "a list on the web", report.SourceStatusSecondHand, true},
+	"foot":           {"size chart, by US shoe size; cm computed", council, report.SourceStatusFromMemory, true},
+	"letters":        {"letter sizes", "EN 13402-3", report.SourceStatusFromMemory, false},
+	"drafting":       {"table for drafting women's patterns", "attributed to Aldrich, 6th ed.", report.SourceStatusSecondHand, false},
 	"women": {"mean of 260 active women; the chest above the breast tissue, the arm flexed",
 		"Heinz, Peterson, Johnson & Kerk, J. Statistics Education 11(2), 2003: means of its data", report.SourceStatusPublished, false},
 	"men": {"mean of 247 active men; the arm flexed",
@@ -45,6 +53,7 @@ var origins = map[string]origin{
 
 var groupNames = map[string]Group{
 	"BABY": GroupBaby, "CHILD": GroupChild, "YOUTH": GroupYouth, "WOMAN": GroupWoman, "MAN": GroupMan, "HEAD": GroupHead, "FOOT": GroupFoot,
+	"HAND": GroupHand,
 }
 
 var measureNames = map[string]Measure{

@@ -41,10 +41,12 @@ const (
 	BodyGroup_BODY_GROUP_WOMAN BodyGroup = 4
 	// Men.
 	BodyGroup_BODY_GROUP_MAN BodyGroup = 5
-	// Heads.
+	// Heads: of a chart that reads like hat sizes, and measured ones by age.
 	BodyGroup_BODY_GROUP_HEAD BodyGroup = 6
 	// Feet, by US shoe size.
 	BodyGroup_BODY_GROUP_FOOT BodyGroup = 7
+	// Hands, by glove size and of children by years.
+	BodyGroup_BODY_GROUP_HAND BodyGroup = 8
 )
 
 // Enum value maps for BodyGroup.
@@ -58,6 +60,7 @@ var (
 		5: "BODY_GROUP_MAN",
 		6: "BODY_GROUP_HEAD",
 		7: "BODY_GROUP_FOOT",
+		8: "BODY_GROUP_HAND",
 	}
 	BodyGroup_value = map[string]int32{
 		"BODY_GROUP_UNSPECIFIED": 0,
@@ -68,6 +71,7 @@ var (
 		"BODY_GROUP_MAN":         5,
 		"BODY_GROUP_HEAD":        6,
 		"BODY_GROUP_FOOT":        7,
+		"BODY_GROUP_HAND":        8,
 	}
 )
 
@@ -299,7 +303,8 @@ type BodySizeRow struct {
 	LowIn *float64 `protobuf:"fixed64,6,opt,name=low_in,json=lowIn,proto3,oneof" json:"low_in,omitempty"`
 	// The greatest, in inches; absent likewise.
 	HighIn *float64 `protobuf:"fixed64,7,opt,name=high_in,json=highIn,proto3,oneof" json:"high_in,omitempty"`
-	// What kind of figure it is: of a size chart, or the mean of people measured.
+	// What kind of figure it is: of a size chart, or the mean, median or range of
+	// people measured.
 	Basis string `protobuf:"bytes,8,opt,name=basis,proto3" json:"basis,omitempty"`
 	// Where the row comes from.
 	Citation string `protobuf:"bytes,9,opt,name=citation,proto3" json:"citation,omitempty"`
@@ -426,8 +431,9 @@ type ListBodySizesResponse struct {
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	// - NO_ROWS, at measure: no source here has this measure of this group.
-	// - MEASURE_HANDS, at measure: hands have means and no sizes; measure the hand.
+	//   - NO_ROWS, at measure: no source here has this measure of this group.
+	//   - MEASURE_HANDS, at measure or group: of hands there are glove sizes, means and a weak
+	//     list of children; measure the hand.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -534,7 +540,7 @@ const file_knitmath_v1_body_proto_rawDesc = "" +
 	"directions\x12-\n" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12,\n" +
-	"\x04rows\x18\x05 \x03(\v2\x18.knitmath.v1.BodySizeRowR\x04rows*\xbc\x01\n" +
+	"\x04rows\x18\x05 \x03(\v2\x18.knitmath.v1.BodySizeRowR\x04rows*\xd1\x01\n" +
 	"\tBodyGroup\x12\x1a\n" +
 	"\x16BODY_GROUP_UNSPECIFIED\x10\x00\x12\x13\n" +
 	"\x0fBODY_GROUP_BABY\x10\x01\x12\x14\n" +
@@ -543,7 +549,8 @@ const file_knitmath_v1_body_proto_rawDesc = "" +
 	"\x10BODY_GROUP_WOMAN\x10\x04\x12\x12\n" +
 	"\x0eBODY_GROUP_MAN\x10\x05\x12\x13\n" +
 	"\x0fBODY_GROUP_HEAD\x10\x06\x12\x13\n" +
-	"\x0fBODY_GROUP_FOOT\x10\a*\xe9\x04\n" +
+	"\x0fBODY_GROUP_FOOT\x10\a\x12\x13\n" +
+	"\x0fBODY_GROUP_HAND\x10\b*\xe9\x04\n" +
 	"\vBodyMeasure\x12\x1c\n" +
 	"\x18BODY_MEASURE_UNSPECIFIED\x10\x00\x12\x16\n" +
 	"\x12BODY_MEASURE_CHEST\x10\x01\x12\x16\n" +
