@@ -52,6 +52,10 @@ func (p *parser) attached() (meaning, []int, bool) {
 	t := p.peek()
 	base, n, tail, ok := split(t.text)
 	if !ok {
+		if t.kind == tokenWord && !p.abbreviated(t) {
+			p.ask(ReasonUnread, t.span, "not understood")
+			return meaning{}, nil, false
+		}
 		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
 		return meaning{}, nil, false
 	}

@@ -25,7 +25,11 @@ func (r *runner) block(i int) int {
 		line := r.lineOf(n, from)
 		if line < 0 {
 			to := r.gap(n, high, from)
-			r.unwritten(n, int(to-n), at)
+			before := at // what stands in the place of the row that is not written
+			if next := r.exactly(to, from); next >= 0 {
+				before = r.piece.Lines[next].info.at
+			}
+			r.unwritten(n, int(to-n), before)
 			n = to - 1
 			continue
 		}

@@ -16,6 +16,8 @@ type CheckInstructionsInput struct {
 	Construction  stitch.Construction
 	FirstSide     stitch.Side
 	Abbreviations []Abbreviation
+	WithProof     bool
+	WithRuns      bool
 }
 
 // CheckedInstructions is what a text comes to. It mirrors
@@ -29,6 +31,8 @@ type CheckedInstructions struct {
 	RowsOpen    bool
 	Findings    []Finding
 	Notices     []report.Notice
+	Proof       string
+	Runs        []RowRun
 	questions   int
 	mistakes    int
 }
@@ -91,10 +95,14 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 		return CheckedInstructions{}, c.Err()
 	}
 	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide}
-	worked, err := piece.work(ctx, start, in.charge(glanceAt(in.Text)))
+	g := glanceAt(in.Text)
+	worked, err := piece.work(ctx, start, in.charge(g))
 	if err != nil {
 		return CheckedInstructions{}, err
 	}
+	try := corrector{ctx: ctx, own: ownNames(in.Abbreviations), sizes: sizes, start: start, piece: piece, worked: &worked,
+		spare: chargesPerStep * trying(in.once(g))}
+	try.correct()
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
 		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
 	out.tell(worked.MoreCount, worked.unsaid)

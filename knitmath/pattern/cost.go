@@ -14,11 +14,26 @@ const MaxCheckCost = 100_000
 // that is meant to be knit. With L lines, S sizes and R rows, as seen at a glance,
 //
 //	price = 20 + bytes/3 + 20*abbreviations + 10*L + S*(2*L + bytes/40 + (2*L+R)/5), at most 60,000 of it for the sizes
+//
+// and twice as much again and 500, at most maxTrying, for trying what would make right
+// what is wrong.
 func (in CheckInstructionsInput) Cost() int {
 	g := glanceAt(in.Text[:min(len(in.Text), MaxTextBytes)])
+	price := in.once(g)
+	return cost.Sum(price, trying(price))
+}
+
+// once is the price of checking a text once.
+func (in CheckInstructionsInput) once(g glance) int {
 	return cost.Sum(20, min(len(in.Text), MaxTextBytes)/3, declaring(in.Abbreviations), 10*g.lines,
 		priced(in.charge(g)))
 }
+
+// maxTrying is the most that trying corrections is priced at.
+const maxTrying = 10_000
+
+// trying is the price of trying corrections of a text that is checked at a price.
+func trying(price int) int { return min(2*price+500, maxTrying) }
 
 // charge is what the working of all sizes may be charged.
 func (in CheckInstructionsInput) charge(g glance) int {

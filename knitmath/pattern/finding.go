@@ -41,6 +41,11 @@ type Finding struct {
 	// WorkedRowNumber is the row of the piece in which it first shows, from 1, in the
 	// first of the sizes; 0 for what is seen without working.
 	WorkedRowNumber int
+	// Corrections are changes of the text that were tried and make it right, the
+	// likeliest first; see correct.
+	Corrections []Correction
+
+	at span
 }
 
 // span is a stretch of the text.
@@ -115,7 +120,7 @@ func (f *findings) place(kind Kind, reason report.Reason, at span, description s
 	}
 	f.at[key] = len(f.list)
 	f.list = append(f.list, Finding{Kind: kind, Reason: reason, LineNumber: int(at.line), ColumnNumber: int(at.column),
-		Text: snippet(f.source, at), Description: description})
+		Text: snippet(f.source, at), Description: description, at: at})
 	return len(f.list) - 1, true
 }
 

@@ -25,12 +25,12 @@ var whyCases = []struct {
 	{ReasonMissing, KindMistake, "k5", 4, "1:1"},
 	{ReasonMissing, KindMistake, "BO 6 sts at beg of next 2 rows", 9, "1:1"}, // 9 - 6 leaves 3
 	{ReasonUneven, KindMistake, "[k2] to end", 5, "1:1"},
-	{ReasonClaim, KindMistake, "k5 (6 sts)", 5, "1:4"},
-	{ReasonClaim, KindMistake, "kfb, k4 (2 sts inc)", 5, "1:9"},
-	{ReasonClaim, KindMistake, "CO 6 sts at beg of next 2 rows (20 sts)", 9, "1:32"}, // 9 + 12
+	{ReasonClaim, KindMistake, "k5 (6 sts)", 5, "1:5"},
+	{ReasonClaim, KindMistake, "kfb, k4 (2 sts inc)", 5, "1:10"},
+	{ReasonClaim, KindMistake, "CO 6 sts at beg of next 2 rows (20 sts)", 9, "1:33"}, // 9 + 12
 	{ReasonSizes, KindMistake, "k5 (-, 5 sts)", 5, "1:4"},
-	{ReasonSide, KindMistake, "Row 1 (RS): knit\nRow 2 (RS): knit", 5, "2:1"},
-	{ReasonRowNumber, KindMistake, "Row 1: knit\nRow 3: knit", 5, "1:1"},
+	{ReasonSide, KindMistake, "Row 1 (RS): knit\nRow 2 (RS): knit", 5, "2:8"},
+	{ReasonRowNumber, KindMistake, "Row 1: knit\nRow 3: knit", 5, "2:5"},
 	{ReasonRowNumber, KindMistake, "Rows 4-2: knit", 5, "1:6"},
 	{ReasonNoRow, KindMistake, "Rep Rows 1 and 2 twice more", 5, "1:1"},
 	{ReasonOpenBracket, KindMistake, "[k2, p1", 3, "1:1"},

@@ -103,6 +103,7 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 		return Worked{}, e.err
 	}
 	e.describe()
+	p.spotted(found.list)
 	slices.SortStableFunc(found.list, func(a, b Finding) int {
 		if a.LineNumber != b.LineNumber {
 			return a.LineNumber - b.LineNumber

@@ -41,6 +41,8 @@ func checkInstructionsIn(req *knitmathv1.CheckInstructionsRequest) pattern.Check
 		Construction:  stitch.Construction(req.Construction),
 		FirstSide:     stitch.Side(req.FirstSide),
 		Abbreviations: each(req.Abbreviations, abbreviationIn),
+		WithProof:     req.WithProof,
+		WithRuns:      req.WithRuns,
 	}
 }
 
@@ -124,6 +126,28 @@ func findingOut(f pattern.Finding) *knitmathv1.Finding {
 		SizeNumbers:        each(f.SizeNumbers, countOut),
 		DifferenceStitches: each(f.DifferenceStitches, countOut),
 		WorkedRowNumber:    countOut(f.WorkedRowNumber),
+		Corrections:        each(f.Corrections, correctionOut),
+	}
+}
+
+func correctionOut(c pattern.Correction) *knitmathv1.Correction {
+	return &knitmathv1.Correction{
+		LineNumber:   countOut(c.LineNumber),
+		ColumnNumber: countOut(c.ColumnNumber),
+		Text:         c.Text,
+		Replacement:  c.Replacement,
+		Description:  c.Description,
+	}
+}
+
+func rowRunOut(r pattern.RowRun) *knitmathv1.RowRun {
+	return &knitmathv1.RowRun{
+		SizeNumber:     countOut(r.SizeNumber),
+		FirstRowNumber: countOut(r.FirstRowNumber),
+		LinePlaces:     each(r.LinePlaces, countOut),
+		Times:          countOut(r.Times),
+		StartStitches:  countOut(r.StartStitches),
+		ChangeStitches: each(r.ChangeStitches, countOut),
 	}
 }
 
@@ -155,6 +179,8 @@ func checkedInstructionsOut(out pattern.CheckedInstructions) *knitmathv1.CheckIn
 		WorkedRows:  each(out.WorkedRows, countOut),
 		RowsOpen:    out.RowsOpen,
 		Findings:    each(out.Findings, findingOut),
+		Proof:       out.Proof,
+		Runs:        each(out.Runs, rowRunOut),
 		Summary:     out.Summary(),
 		Directions:  out.Directions(),
 		Notices:     each(out.Notices, noticeOut),

@@ -487,6 +487,90 @@ func (x *PatternRow) GetDirection() string {
 	return ""
 }
 
+// A change of the text that would make a finding go. It was tried before it is offered:
+// with it the text was read and worked anew, the finding was gone and no other had come;
+// a row was also knit stitch by stitch, and came to the count that the text claims.
+type Correction struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Number of the line of the text where it begins, from 1.
+	LineNumber int32 `protobuf:"varint,1,opt,name=line_number,json=lineNumber,proto3" json:"line_number,omitempty"`
+	// Number of the column in that line, from 1, in characters.
+	ColumnNumber int32 `protobuf:"varint,2,opt,name=column_number,json=columnNumber,proto3" json:"column_number,omitempty"`
+	// What stands there; empty where something has only to be put in.
+	Text string `protobuf:"bytes,3,opt,name=text,proto3" json:"text,omitempty"`
+	// What should stand there.
+	Replacement string `protobuf:"bytes,4,opt,name=replacement,proto3" json:"replacement,omitempty"`
+	// The change in words: "62 instead of 60".
+	Description   string `protobuf:"bytes,5,opt,name=description,proto3" json:"description,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *Correction) Reset() {
+	*x = Correction{}
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[3]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *Correction) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*Correction) ProtoMessage() {}
+
+func (x *Correction) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[3]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use Correction.ProtoReflect.Descriptor instead.
+func (*Correction) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{3}
+}
+
+func (x *Correction) GetLineNumber() int32 {
+	if x != nil {
+		return x.LineNumber
+	}
+	return 0
+}
+
+func (x *Correction) GetColumnNumber() int32 {
+	if x != nil {
+		return x.ColumnNumber
+	}
+	return 0
+}
+
+func (x *Correction) GetText() string {
+	if x != nil {
+		return x.Text
+	}
+	return ""
+}
+
+func (x *Correction) GetReplacement() string {
+	if x != nil {
+		return x.Replacement
+	}
+	return ""
+}
+
+func (x *Correction) GetDescription() string {
+	if x != nil {
+		return x.Description
+	}
+	return ""
+}
+
 // One remark on a text, at its place in it.
 type Finding struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -555,13 +639,17 @@ type Finding struct {
 	// Number of the row of the piece in which it first shows, from 1, in the first
 	// of those sizes; 0 for what is seen without working.
 	WorkedRowNumber int32 `protobuf:"varint,9,opt,name=worked_row_number,json=workedRowNumber,proto3" json:"worked_row_number,omitempty"`
-	unknownFields   protoimpl.UnknownFields
-	sizeCache       protoimpl.SizeCache
+	// What would make it right, the likeliest first, at most 3: each by itself would do.
+	// Empty where nothing was found that does, and where the text takes so long to work
+	// that nothing more could be tried.
+	Corrections   []*Correction `protobuf:"bytes,10,rep,name=corrections,proto3" json:"corrections,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
 }
 
 func (x *Finding) Reset() {
 	*x = Finding{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[3]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -573,7 +661,7 @@ func (x *Finding) String() string {
 func (*Finding) ProtoMessage() {}
 
 func (x *Finding) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[3]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -586,7 +674,7 @@ func (x *Finding) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use Finding.ProtoReflect.Descriptor instead.
 func (*Finding) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *Finding) GetKind() FindingKind {
@@ -652,6 +740,13 @@ func (x *Finding) GetWorkedRowNumber() int32 {
 	return 0
 }
 
+func (x *Finding) GetCorrections() []*Correction {
+	if x != nil {
+		return x.Corrections
+	}
+	return nil
+}
+
 // Asks for a text to be proofread.
 type CheckInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -671,6 +766,13 @@ type CheckInstructionsRequest struct {
 	FirstSide Side `protobuf:"varint,4,opt,name=first_side,json=firstSide,proto3,enum=knitmath.v1.Side" json:"first_side,omitempty"`
 	// Abbreviations of the caller's own, at most 100.
 	Abbreviations []*Abbreviation `protobuf:"bytes,5,rep,name=abbreviations,proto3" json:"abbreviations,omitempty"`
+	// Whether to send the proof: the draft with its counts and findings beside it, for a
+	// person to read. It says once more what the rest of the answer says, and so is sent
+	// to those who ask for it. Default false.
+	WithProof bool `protobuf:"varint,6,opt,name=with_proof,json=withProof,proto3" json:"with_proof,omitempty"`
+	// Whether to send the runs of rows: the count before and after every row of the piece,
+	// repetitions included. Default false.
+	WithRuns bool `protobuf:"varint,7,opt,name=with_runs,json=withRuns,proto3" json:"with_runs,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -682,7 +784,7 @@ type CheckInstructionsRequest struct {
 
 func (x *CheckInstructionsRequest) Reset() {
 	*x = CheckInstructionsRequest{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[4]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[5]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -694,7 +796,7 @@ func (x *CheckInstructionsRequest) String() string {
 func (*CheckInstructionsRequest) ProtoMessage() {}
 
 func (x *CheckInstructionsRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[4]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[5]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -707,7 +809,7 @@ func (x *CheckInstructionsRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use CheckInstructionsRequest.ProtoReflect.Descriptor instead.
 func (*CheckInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{4}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *CheckInstructionsRequest) GetText() string {
@@ -743,6 +845,20 @@ func (x *CheckInstructionsRequest) GetAbbreviations() []*Abbreviation {
 		return x.Abbreviations
 	}
 	return nil
+}
+
+func (x *CheckInstructionsRequest) GetWithProof() bool {
+	if x != nil {
+		return x.WithProof
+	}
+	return false
+}
+
+func (x *CheckInstructionsRequest) GetWithRuns() bool {
+	if x != nil {
+		return x.WithRuns
+	}
+	return false
 }
 
 func (x *CheckInstructionsRequest) GetFields() []string {
@@ -796,7 +912,7 @@ type CheckedLine struct {
 
 func (x *CheckedLine) Reset() {
 	*x = CheckedLine{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[5]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[6]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -808,7 +924,7 @@ func (x *CheckedLine) String() string {
 func (*CheckedLine) ProtoMessage() {}
 
 func (x *CheckedLine) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[5]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[6]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -821,7 +937,7 @@ func (x *CheckedLine) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use CheckedLine.ProtoReflect.Descriptor instead.
 func (*CheckedLine) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{5}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *CheckedLine) GetLineNumber() int32 {
@@ -922,6 +1038,107 @@ func (x *CheckedLine) GetClaimedChangeStitches() []int32 {
 	return nil
 }
 
+// Rows of the piece in one size that follow one another: some lines worked in their
+// turn, once or several times, each with the same change of the count every time. Row
+// k of pass n, both from 0, is row first_row_number + n * (number of lines) + k of the
+// piece. Before it there are
+//
+//	start_stitches + n * (sum of change_stitches) + (sum of the first k of them)
+//
+// stitches on both needles, and after it change_stitches[k] more.
+type RowRun struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The size, from 1.
+	SizeNumber int32 `protobuf:"varint,1,opt,name=size_number,json=sizeNumber,proto3" json:"size_number,omitempty"`
+	// Number of its first row in the piece, from 1.
+	FirstRowNumber int32 `protobuf:"varint,2,opt,name=first_row_number,json=firstRowNumber,proto3" json:"first_row_number,omitempty"`
+	// The lines that are worked, as places in `lines`, from 1. Rows that have no line of
+	// their own, "work 10 rows even", have that of their direction.
+	LinePlaces []int32 `protobuf:"varint,3,rep,packed,name=line_places,json=linePlaces,proto3" json:"line_places,omitempty"`
+	// How many times they are worked.
+	Times int32 `protobuf:"varint,4,opt,name=times,proto3" json:"times,omitempty"`
+	// Stitches before the first row; -1 where they are not known, and then they are not
+	// known in the whole run.
+	StartStitches int32 `protobuf:"varint,5,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// By how many stitches each line changes the count, below 0 for a decrease; empty
+	// where that is not known.
+	ChangeStitches []int32 `protobuf:"varint,6,rep,packed,name=change_stitches,json=changeStitches,proto3" json:"change_stitches,omitempty"`
+	unknownFields  protoimpl.UnknownFields
+	sizeCache      protoimpl.SizeCache
+}
+
+func (x *RowRun) Reset() {
+	*x = RowRun{}
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[7]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *RowRun) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*RowRun) ProtoMessage() {}
+
+func (x *RowRun) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[7]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+// Deprecated: Use RowRun.ProtoReflect.Descriptor instead.
+func (*RowRun) Descriptor() ([]byte, []int) {
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{7}
+}
+
+func (x *RowRun) GetSizeNumber() int32 {
+	if x != nil {
+		return x.SizeNumber
+	}
+	return 0
+}
+
+func (x *RowRun) GetFirstRowNumber() int32 {
+	if x != nil {
+		return x.FirstRowNumber
+	}
+	return 0
+}
+
+func (x *RowRun) GetLinePlaces() []int32 {
+	if x != nil {
+		return x.LinePlaces
+	}
+	return nil
+}
+
+func (x *RowRun) GetTimes() int32 {
+	if x != nil {
+		return x.Times
+	}
+	return 0
+}
+
+func (x *RowRun) GetStartStitches() int32 {
+	if x != nil {
+		return x.StartStitches
+	}
+	return 0
+}
+
+func (x *RowRun) GetChangeStitches() []int32 {
+	if x != nil {
+		return x.ChangeStitches
+	}
+	return nil
+}
+
 // The text, proofread.
 type CheckInstructionsResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -949,14 +1166,22 @@ type CheckInstructionsResponse struct {
 	// Whether the text leaves some number of rows open.
 	RowsOpen bool `protobuf:"varint,10,opt,name=rows_open,json=rowsOpen,proto3" json:"rows_open,omitempty"`
 	// What was found, in the order of the text, at most 200.
-	Findings      []*Finding `protobuf:"bytes,11,rep,name=findings,proto3" json:"findings,omitempty"`
+	Findings []*Finding `protobuf:"bytes,11,rep,name=findings,proto3" json:"findings,omitempty"`
+	// The draft as it was read, for a monospaced font, in lines of at most 100 characters:
+	// each of its lines with the numbers of its rows, their side, the stitches of each
+	// size before and after, and what was found in it. Empty unless asked for.
+	Proof string `protobuf:"bytes,12,opt,name=proof,proto3" json:"proof,omitempty"`
+	// Every row of the piece, size by size in the order of working, at most 5,000 runs:
+	// they are all if the last of each size comes to its worked_rows. Empty unless asked
+	// for.
+	Runs          []*RowRun `protobuf:"bytes,13,rep,name=runs,proto3" json:"runs,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *CheckInstructionsResponse) Reset() {
 	*x = CheckInstructionsResponse{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[6]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[8]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -968,7 +1193,7 @@ func (x *CheckInstructionsResponse) String() string {
 func (*CheckInstructionsResponse) ProtoMessage() {}
 
 func (x *CheckInstructionsResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[6]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[8]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -981,7 +1206,7 @@ func (x *CheckInstructionsResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use CheckInstructionsResponse.ProtoReflect.Descriptor instead.
 func (*CheckInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{6}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *CheckInstructionsResponse) GetSummary() string {
@@ -1061,6 +1286,20 @@ func (x *CheckInstructionsResponse) GetFindings() []*Finding {
 	return nil
 }
 
+func (x *CheckInstructionsResponse) GetProof() string {
+	if x != nil {
+		return x.Proof
+	}
+	return ""
+}
+
+func (x *CheckInstructionsResponse) GetRuns() []*RowRun {
+	if x != nil {
+		return x.Runs
+	}
+	return nil
+}
+
 // Asks for rows to be written. Exactly one of text and rows is given.
 type FormatInstructionsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1083,7 +1322,7 @@ type FormatInstructionsRequest struct {
 
 func (x *FormatInstructionsRequest) Reset() {
 	*x = FormatInstructionsRequest{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[7]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[9]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1095,7 +1334,7 @@ func (x *FormatInstructionsRequest) String() string {
 func (*FormatInstructionsRequest) ProtoMessage() {}
 
 func (x *FormatInstructionsRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[7]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[9]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1108,7 +1347,7 @@ func (x *FormatInstructionsRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use FormatInstructionsRequest.ProtoReflect.Descriptor instead.
 func (*FormatInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{7}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{9}
 }
 
 func (x *FormatInstructionsRequest) GetText() string {
@@ -1177,7 +1416,7 @@ type FormatInstructionsResponse struct {
 
 func (x *FormatInstructionsResponse) Reset() {
 	*x = FormatInstructionsResponse{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[8]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[10]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1189,7 +1428,7 @@ func (x *FormatInstructionsResponse) String() string {
 func (*FormatInstructionsResponse) ProtoMessage() {}
 
 func (x *FormatInstructionsResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[8]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[10]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1202,7 +1441,7 @@ func (x *FormatInstructionsResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use FormatInstructionsResponse.ProtoReflect.Descriptor instead.
 func (*FormatInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{8}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *FormatInstructionsResponse) GetSummary() string {
@@ -1283,7 +1522,7 @@ type MirrorInstructionsRequest struct {
 
 func (x *MirrorInstructionsRequest) Reset() {
 	*x = MirrorInstructionsRequest{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[9]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[11]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1295,7 +1534,7 @@ func (x *MirrorInstructionsRequest) String() string {
 func (*MirrorInstructionsRequest) ProtoMessage() {}
 
 func (x *MirrorInstructionsRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[9]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[11]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1308,7 +1547,7 @@ func (x *MirrorInstructionsRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use MirrorInstructionsRequest.ProtoReflect.Descriptor instead.
 func (*MirrorInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{9}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{11}
 }
 
 func (x *MirrorInstructionsRequest) GetText() string {
@@ -1374,7 +1613,7 @@ type MirrorInstructionsResponse struct {
 
 func (x *MirrorInstructionsResponse) Reset() {
 	*x = MirrorInstructionsResponse{}
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[10]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[12]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1386,7 +1625,7 @@ func (x *MirrorInstructionsResponse) String() string {
 func (*MirrorInstructionsResponse) ProtoMessage() {}
 
 func (x *MirrorInstructionsResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_pattern_proto_msgTypes[10]
+	mi := &file_knitmath_v1_pattern_proto_msgTypes[12]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1399,7 +1638,7 @@ func (x *MirrorInstructionsResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use MirrorInstructionsResponse.ProtoReflect.Descriptor instead.
 func (*MirrorInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{10}
+	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *MirrorInstructionsResponse) GetSummary() string {
@@ -1494,7 +1733,15 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x05steps\n" +
 	"\tdirection\x10\x01\"+\n" +
 	"\x10claimed_stitches\n" +
-	"\x17claimed_change_stitches\"\xcb\x02\n" +
+	"\x17claimed_change_stitches\"\xaa\x01\n" +
+	"\n" +
+	"Correction\x12\x1f\n" +
+	"\vline_number\x18\x01 \x01(\x05R\n" +
+	"lineNumber\x12#\n" +
+	"\rcolumn_number\x18\x02 \x01(\x05R\fcolumnNumber\x12\x12\n" +
+	"\x04text\x18\x03 \x01(\tR\x04text\x12 \n" +
+	"\vreplacement\x18\x04 \x01(\tR\vreplacement\x12 \n" +
+	"\vdescription\x18\x05 \x01(\tR\vdescription\"\x86\x03\n" +
 	"\aFinding\x12,\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x18.knitmath.v1.FindingKindR\x04kind\x12\x16\n" +
 	"\x06reason\x18\x02 \x01(\tR\x06reason\x12\x1f\n" +
@@ -1505,7 +1752,9 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\vdescription\x18\x06 \x01(\tR\vdescription\x12!\n" +
 	"\fsize_numbers\x18\a \x03(\x05R\vsizeNumbers\x12/\n" +
 	"\x13difference_stitches\x18\b \x03(\x05R\x12differenceStitches\x12*\n" +
-	"\x11worked_row_number\x18\t \x01(\x05R\x0fworkedRowNumber\"\xdd\x03\n" +
+	"\x11worked_row_number\x18\t \x01(\x05R\x0fworkedRowNumber\x129\n" +
+	"\vcorrections\x18\n" +
+	" \x03(\v2\x17.knitmath.v1.CorrectionR\vcorrections\"\xaf\x04\n" +
 	"\x18CheckInstructionsRequest\x12L\n" +
 	"\x04text\x18\x01 \x01(\tB8\xe0A\x02\xbaH2r0\x10\x01(\x80\x80\x03\x92\x02'Row 1 (RS): *k2, p2; rep from * to end.R\x04text\x12=\n" +
 	"\x0estart_stitches\x18\x02 \x03(\x05B\x16\xe0A\x01\xbaH\x10\x92\x01\r\x10\x14\"\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x12a\n" +
@@ -1513,7 +1762,10 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\n" +
 	"first_side\x18\x04 \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
 	"SIDE_RIGHTR\tfirstSide\x12L\n" +
-	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x124\n" +
+	"\rabbreviations\x18\x05 \x03(\v2\x19.knitmath.v1.AbbreviationB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\rabbreviations\x12(\n" +
+	"\n" +
+	"with_proof\x18\x06 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\twithProof\x12&\n" +
+	"\twith_runs\x18\a \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\bwithRuns\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields\"\x9e\x04\n" +
 	"\vCheckedLine\x12\x1f\n" +
 	"\vline_number\x18\x01 \x01(\x05R\n" +
@@ -1531,7 +1783,16 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x10missing_stitches\x18\v \x03(\x05R\x0fmissingStitches\x12!\n" +
 	"\fend_stitches\x18\f \x03(\x05R\vendStitches\x12)\n" +
 	"\x10claimed_stitches\x18\r \x03(\x05R\x0fclaimedStitches\x126\n" +
-	"\x17claimed_change_stitches\x18\x0e \x03(\x05R\x15claimedChangeStitches\"\xad\x03\n" +
+	"\x17claimed_change_stitches\x18\x0e \x03(\x05R\x15claimedChangeStitches\"\xda\x01\n" +
+	"\x06RowRun\x12\x1f\n" +
+	"\vsize_number\x18\x01 \x01(\x05R\n" +
+	"sizeNumber\x12(\n" +
+	"\x10first_row_number\x18\x02 \x01(\x05R\x0efirstRowNumber\x12\x1f\n" +
+	"\vline_places\x18\x03 \x03(\x05R\n" +
+	"linePlaces\x12\x14\n" +
+	"\x05times\x18\x04 \x01(\x05R\x05times\x12%\n" +
+	"\x0estart_stitches\x18\x05 \x01(\x05R\rstartStitches\x12'\n" +
+	"\x0fchange_stitches\x18\x06 \x03(\x05R\x0echangeStitches\"\xec\x03\n" +
 	"\x19CheckInstructionsResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1548,7 +1809,9 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"workedRows\x12\x1b\n" +
 	"\trows_open\x18\n" +
 	" \x01(\bR\browsOpen\x120\n" +
-	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\"\x83\x03\n" +
+	"\bfindings\x18\v \x03(\v2\x14.knitmath.v1.FindingR\bfindings\x12\x14\n" +
+	"\x05proof\x18\f \x01(\tR\x05proof\x12'\n" +
+	"\x04runs\x18\r \x03(\v2\x13.knitmath.v1.RowRunR\x04runs\"\x83\x03\n" +
 	"\x19FormatInstructionsRequest\x12.\n" +
 	"\x04text\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12(\x80\x80\x03\x92\x02\vk2,p2,k2,p2R\x04text\x128\n" +
 	"\x04rows\x18\x02 \x03(\v2\x17.knitmath.v1.PatternRowB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10dR\x04rows\x12L\n" +
@@ -1630,7 +1893,7 @@ func file_knitmath_v1_pattern_proto_rawDescGZIP() []byte {
 }
 
 var file_knitmath_v1_pattern_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
-var file_knitmath_v1_pattern_proto_msgTypes = make([]protoimpl.MessageInfo, 11)
+var file_knitmath_v1_pattern_proto_msgTypes = make([]protoimpl.MessageInfo, 13)
 var file_knitmath_v1_pattern_proto_goTypes = []any{
 	(SlipManner)(0),                    // 0: knitmath.v1.SlipManner
 	(FindingKind)(0),                   // 1: knitmath.v1.FindingKind
@@ -1638,64 +1901,68 @@ var file_knitmath_v1_pattern_proto_goTypes = []any{
 	(*Abbreviation)(nil),               // 3: knitmath.v1.Abbreviation
 	(*PatternStep)(nil),                // 4: knitmath.v1.PatternStep
 	(*PatternRow)(nil),                 // 5: knitmath.v1.PatternRow
-	(*Finding)(nil),                    // 6: knitmath.v1.Finding
-	(*CheckInstructionsRequest)(nil),   // 7: knitmath.v1.CheckInstructionsRequest
-	(*CheckedLine)(nil),                // 8: knitmath.v1.CheckedLine
-	(*CheckInstructionsResponse)(nil),  // 9: knitmath.v1.CheckInstructionsResponse
-	(*FormatInstructionsRequest)(nil),  // 10: knitmath.v1.FormatInstructionsRequest
-	(*FormatInstructionsResponse)(nil), // 11: knitmath.v1.FormatInstructionsResponse
-	(*MirrorInstructionsRequest)(nil),  // 12: knitmath.v1.MirrorInstructionsRequest
-	(*MirrorInstructionsResponse)(nil), // 13: knitmath.v1.MirrorInstructionsResponse
-	(Operation)(0),                     // 14: knitmath.v1.Operation
-	(Construction)(0),                  // 15: knitmath.v1.Construction
-	(Side)(0),                          // 16: knitmath.v1.Side
-	(*Notice)(nil),                     // 17: knitmath.v1.Notice
-	(*Source)(nil),                     // 18: knitmath.v1.Source
-	(*ListAbbreviationsRequest)(nil),   // 19: knitmath.v1.ListAbbreviationsRequest
-	(*ListAbbreviationsResponse)(nil),  // 20: knitmath.v1.ListAbbreviationsResponse
+	(*Correction)(nil),                 // 6: knitmath.v1.Correction
+	(*Finding)(nil),                    // 7: knitmath.v1.Finding
+	(*CheckInstructionsRequest)(nil),   // 8: knitmath.v1.CheckInstructionsRequest
+	(*CheckedLine)(nil),                // 9: knitmath.v1.CheckedLine
+	(*RowRun)(nil),                     // 10: knitmath.v1.RowRun
+	(*CheckInstructionsResponse)(nil),  // 11: knitmath.v1.CheckInstructionsResponse
+	(*FormatInstructionsRequest)(nil),  // 12: knitmath.v1.FormatInstructionsRequest
+	(*FormatInstructionsResponse)(nil), // 13: knitmath.v1.FormatInstructionsResponse
+	(*MirrorInstructionsRequest)(nil),  // 14: knitmath.v1.MirrorInstructionsRequest
+	(*MirrorInstructionsResponse)(nil), // 15: knitmath.v1.MirrorInstructionsResponse
+	(Operation)(0),                     // 16: knitmath.v1.Operation
+	(Construction)(0),                  // 17: knitmath.v1.Construction
+	(Side)(0),                          // 18: knitmath.v1.Side
+	(*Notice)(nil),                     // 19: knitmath.v1.Notice
+	(*Source)(nil),                     // 20: knitmath.v1.Source
+	(*ListAbbreviationsRequest)(nil),   // 21: knitmath.v1.ListAbbreviationsRequest
+	(*ListAbbreviationsResponse)(nil),  // 22: knitmath.v1.ListAbbreviationsResponse
 }
 var file_knitmath_v1_pattern_proto_depIdxs = []int32{
-	14, // 0: knitmath.v1.PatternStep.operation:type_name -> knitmath.v1.Operation
+	16, // 0: knitmath.v1.PatternStep.operation:type_name -> knitmath.v1.Operation
 	4,  // 1: knitmath.v1.PatternStep.steps:type_name -> knitmath.v1.PatternStep
 	0,  // 2: knitmath.v1.PatternStep.manner:type_name -> knitmath.v1.SlipManner
 	4,  // 3: knitmath.v1.PatternRow.steps:type_name -> knitmath.v1.PatternStep
 	1,  // 4: knitmath.v1.Finding.kind:type_name -> knitmath.v1.FindingKind
-	15, // 5: knitmath.v1.CheckInstructionsRequest.construction:type_name -> knitmath.v1.Construction
-	16, // 6: knitmath.v1.CheckInstructionsRequest.first_side:type_name -> knitmath.v1.Side
-	3,  // 7: knitmath.v1.CheckInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
-	4,  // 8: knitmath.v1.CheckedLine.steps:type_name -> knitmath.v1.PatternStep
-	16, // 9: knitmath.v1.CheckedLine.side:type_name -> knitmath.v1.Side
-	17, // 10: knitmath.v1.CheckInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 11: knitmath.v1.CheckInstructionsResponse.sources:type_name -> knitmath.v1.Source
-	8,  // 12: knitmath.v1.CheckInstructionsResponse.lines:type_name -> knitmath.v1.CheckedLine
-	6,  // 13: knitmath.v1.CheckInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	5,  // 14: knitmath.v1.FormatInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
-	3,  // 15: knitmath.v1.FormatInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
-	2,  // 16: knitmath.v1.FormatInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
-	17, // 17: knitmath.v1.FormatInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 18: knitmath.v1.FormatInstructionsResponse.sources:type_name -> knitmath.v1.Source
-	5,  // 19: knitmath.v1.FormatInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
-	6,  // 20: knitmath.v1.FormatInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	5,  // 21: knitmath.v1.MirrorInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
-	3,  // 22: knitmath.v1.MirrorInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
-	2,  // 23: knitmath.v1.MirrorInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
-	17, // 24: knitmath.v1.MirrorInstructionsResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 25: knitmath.v1.MirrorInstructionsResponse.sources:type_name -> knitmath.v1.Source
-	5,  // 26: knitmath.v1.MirrorInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
-	6,  // 27: knitmath.v1.MirrorInstructionsResponse.findings:type_name -> knitmath.v1.Finding
-	7,  // 28: knitmath.v1.PatternService.CheckInstructions:input_type -> knitmath.v1.CheckInstructionsRequest
-	10, // 29: knitmath.v1.PatternService.FormatInstructions:input_type -> knitmath.v1.FormatInstructionsRequest
-	12, // 30: knitmath.v1.PatternService.MirrorInstructions:input_type -> knitmath.v1.MirrorInstructionsRequest
-	19, // 31: knitmath.v1.PatternService.ListAbbreviations:input_type -> knitmath.v1.ListAbbreviationsRequest
-	9,  // 32: knitmath.v1.PatternService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
-	11, // 33: knitmath.v1.PatternService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
-	13, // 34: knitmath.v1.PatternService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
-	20, // 35: knitmath.v1.PatternService.ListAbbreviations:output_type -> knitmath.v1.ListAbbreviationsResponse
-	32, // [32:36] is the sub-list for method output_type
-	28, // [28:32] is the sub-list for method input_type
-	28, // [28:28] is the sub-list for extension type_name
-	28, // [28:28] is the sub-list for extension extendee
-	0,  // [0:28] is the sub-list for field type_name
+	6,  // 5: knitmath.v1.Finding.corrections:type_name -> knitmath.v1.Correction
+	17, // 6: knitmath.v1.CheckInstructionsRequest.construction:type_name -> knitmath.v1.Construction
+	18, // 7: knitmath.v1.CheckInstructionsRequest.first_side:type_name -> knitmath.v1.Side
+	3,  // 8: knitmath.v1.CheckInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
+	4,  // 9: knitmath.v1.CheckedLine.steps:type_name -> knitmath.v1.PatternStep
+	18, // 10: knitmath.v1.CheckedLine.side:type_name -> knitmath.v1.Side
+	19, // 11: knitmath.v1.CheckInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	20, // 12: knitmath.v1.CheckInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	9,  // 13: knitmath.v1.CheckInstructionsResponse.lines:type_name -> knitmath.v1.CheckedLine
+	7,  // 14: knitmath.v1.CheckInstructionsResponse.findings:type_name -> knitmath.v1.Finding
+	10, // 15: knitmath.v1.CheckInstructionsResponse.runs:type_name -> knitmath.v1.RowRun
+	5,  // 16: knitmath.v1.FormatInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
+	3,  // 17: knitmath.v1.FormatInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
+	2,  // 18: knitmath.v1.FormatInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
+	19, // 19: knitmath.v1.FormatInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	20, // 20: knitmath.v1.FormatInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 21: knitmath.v1.FormatInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
+	7,  // 22: knitmath.v1.FormatInstructionsResponse.findings:type_name -> knitmath.v1.Finding
+	5,  // 23: knitmath.v1.MirrorInstructionsRequest.rows:type_name -> knitmath.v1.PatternRow
+	3,  // 24: knitmath.v1.MirrorInstructionsRequest.abbreviations:type_name -> knitmath.v1.Abbreviation
+	2,  // 25: knitmath.v1.MirrorInstructionsRequest.repeat_style:type_name -> knitmath.v1.RepeatStyle
+	19, // 26: knitmath.v1.MirrorInstructionsResponse.notices:type_name -> knitmath.v1.Notice
+	20, // 27: knitmath.v1.MirrorInstructionsResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 28: knitmath.v1.MirrorInstructionsResponse.rows:type_name -> knitmath.v1.PatternRow
+	7,  // 29: knitmath.v1.MirrorInstructionsResponse.findings:type_name -> knitmath.v1.Finding
+	8,  // 30: knitmath.v1.PatternService.CheckInstructions:input_type -> knitmath.v1.CheckInstructionsRequest
+	12, // 31: knitmath.v1.PatternService.FormatInstructions:input_type -> knitmath.v1.FormatInstructionsRequest
+	14, // 32: knitmath.v1.PatternService.MirrorInstructions:input_type -> knitmath.v1.MirrorInstructionsRequest
+	21, // 33: knitmath.v1.PatternService.ListAbbreviations:input_type -> knitmath.v1.ListAbbreviationsRequest
+	11, // 34: knitmath.v1.PatternService.CheckInstructions:output_type -> knitmath.v1.CheckInstructionsResponse
+	13, // 35: knitmath.v1.PatternService.FormatInstructions:output_type -> knitmath.v1.FormatInstructionsResponse
+	15, // 36: knitmath.v1.PatternService.MirrorInstructions:output_type -> knitmath.v1.MirrorInstructionsResponse
+	22, // 37: knitmath.v1.PatternService.ListAbbreviations:output_type -> knitmath.v1.ListAbbreviationsResponse
+	34, // [34:38] is the sub-list for method output_type
+	30, // [30:34] is the sub-list for method input_type
+	30, // [30:30] is the sub-list for extension type_name
+	30, // [30:30] is the sub-list for extension extendee
+	0,  // [0:30] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_pattern_proto_init() }
@@ -1713,7 +1980,7 @@ func file_knitmath_v1_pattern_proto_init() {
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_pattern_proto_rawDesc), len(file_knitmath_v1_pattern_proto_rawDesc)),
 			NumEnums:      3,
-			NumMessages:   11,
+			NumMessages:   13,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

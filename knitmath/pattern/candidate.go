@@ -1,0 +1,337 @@
+package pattern
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+func numeral(n int) string { return strconv.Itoa(n) }
+
+// candidates are changes that may make a finding go, the likeliest first.
+func (c *corrector) candidates(f *Finding) []candidate {
+	i := c.piece.lineAt(f.at)
+	if i < 0 || f.Kind == KindReading {
+		return nil
+	}
+	switch f.Reason {
+	case ReasonClaim:
+		claims, work := c.claims(f, i), append(c.workEdits(f, i), c.castOns(f, i)...)
+		if c.claimMeant(f, i) {
+			return append(work, claims...)
+		}
+		return append(claims, work...)
+	case ReasonUnworked, ReasonMissing, ReasonUneven:
+		return append(c.workEdits(f, i), c.castOns(f, i)...)
+	case ReasonUnknown, ReasonUnread:
+		return c.spellings(f, i)
+	case ReasonSide:
+		return c.otherSide(i)
+	case ReasonRowNumber, ReasonNoRow:
+		return c.neighbours(i)
+	case ReasonOpenBracket, ReasonStray, ReasonOpenStar, ReasonNoStar:
+		return c.marksPutIn(f, i)
+	}
+	return nil
+}
+
+// workEdits are changes of what is worked in a line.
+func (c *corrector) workEdits(f *Finding, i int) []candidate {
+	if c.piece.Lines[i].info.kind == lineRow {
+		if e := c.rowEdits(f, i); e != nil {
+			return e.candidates()
+		}
+	}
+	return c.numbers(f, i)
+}
+
+// claimMeant reports whether the row after a line went on from the count that the line
+// claims, and not from the one that it comes to.
+func (c *corrector) claimMeant(f *Finding, i int) bool {
+	if i+1 >= len(c.piece.Lines) || len(f.SizeNumbers) == 0 {
+		return false
+	}
+	claimed := c.piece.Lines[i].ClaimedStitches
+	size := f.SizeNumbers[0] - 1
+	return len(claimed) > 0 && c.worked.Lines[i+1].StartStitches[size] == at(claimed, size)
+}
+
+// claims are the count that a line comes to in place of the one that it claims.
+func (c *corrector) claims(f *Finding, i int) []candidate {
+	l := &c.piece.Lines[i]
+	claimed, changes := claimedNumbers(l), len(l.ClaimedStitches) == 0
+	if len(claimed) == 0 || len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
+		return nil
+	}
+	spots := run(spotsIn(c.piece.source, l.info.claimAt), claimed, false)
+	if spots == nil {
+		return nil
+	}
+	if len(claimed) == 1 && c.piece.SizeCount > 1 && len(f.SizeNumbers) < c.piece.SizeCount {
+		return nil // one number for all sizes, and not all of them differ from it
+	}
+	var e renumbering
+	for k, number := range f.SizeNumbers {
+		spot, n := &spots[0], claimed[0]-f.DifferenceStitches[k]
+		if len(claimed) > 1 {
+			spot, n = &spots[number-1], claimed[number-1]-f.DifferenceStitches[k]
+		}
+		if changes {
+			change := at(l.ClaimedChangeStitches, number-1) - f.DifferenceStitches[k]
+			if change == 0 || (change < 0) != (at(l.ClaimedChangeStitches, number-1) < 0) {
+				return nil
+			}
+			n = max(change, -change)
+		}
+		if n < 0 || !e.set(spot, n) {
+			return nil
+		}
+	}
+	if l.info.kind != lineRow {
+		i = -1 // no row to be knit
+	}
+	return e.candidate(c.piece.source, i, "")
+}
+
+// castOns are other numbers of the last cast-on before a line.
+func (c *corrector) castOns(f *Finding, i int) []candidate {
+	if len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
+		return nil
+	}
+	sign := -1
+	if f.Reason == ReasonClaim {
+		sign = 1
+	}
+	for ; i >= 0; i-- {
+		l := &c.piece.Lines[i]
+		if l.info.kind != lineCastOn {
+			continue
+		}
+		spots := run(spotsIn(c.piece.source, l.info.at), l.info.counts, false)
+		if spots == nil || len(spots) == 1 && len(f.SizeNumbers) < c.piece.SizeCount {
+			return nil
+		}
+		var e renumbering
+		for k, number := range f.SizeNumbers {
+			spot := &spots[0]
+			if len(spots) > 1 {
+				spot = &spots[number-1]
+			}
+			if n := spot.value + sign*f.DifferenceStitches[k]; n < 1 || !e.set(spot, n) {
+				return nil
+			}
+		}
+		return e.candidate(c.piece.source, -1, " cast on")
+	}
+	return nil
+}
+
+// renumbering is numbers of the text with others in their place.
+type renumbering struct {
+	spots   []*spot
+	numbers []int
+}
+
+// set puts a number in the place of another; false if there is a different one already.
+func (e *renumbering) set(s *spot, n int) bool {
+	for i := range e.spots {
+		if e.spots[i] == s {
+			return e.numbers[i] == n
+		}
+	}
+	e.spots, e.numbers = append(e.spots, s), append(e.numbers, n)
+	return n <= MaxNumber
+}
+
+// candidate is one change from the first number that is another to the last.
+func (e *renumbering) candidate(source string, row int, where string) []candidate {
+	first, last := -1, -1
+	for i, s := range e.spots {
+		if s.value == e.numbers[i] {
+			continue
+		}
+		if first < 0 || s.at.start < e.spots[first].at.start {
+			first = i
+		}
+		if last < 0 || s.at.start > e.spots[last].at.start {
+			last = i
+		}
+	}
+	if first < 0 {
+		return nil
+	}
+	whole := e.spots[first].at.to(e.spots[last].at)
+	var b strings.Builder
+	from := whole.start
+	for i, s := range e.spots { // they are set in the order of the text
+		if s.at.start < from || s.at.end > whole.end {
+			continue
+		}
+		b.WriteString(source[from:s.at.start])
+		b.WriteString(s.rewritten(e.numbers[i]))
+		from = s.at.end
+	}
+	b.WriteString(source[from:whole.end])
+	put := b.String()
+	says := joined(put) + where + " instead of " + joined(source[whole.start:whole.end])
+	return []candidate{{at: whole, put: put, says: says, row: row}}
+}
+
+// numbers are other numbers in a direction, by the stitches that it is off by: so many
+// more or fewer, half as many at each of two edges, or so many passes of a repeat.
+func (c *corrector) numbers(f *Finding, i int) []candidate {
+	l := &c.piece.Lines[i]
+	region := l.info.at
+	if l.info.claimAt.start > region.start && l.info.claimAt.start < region.end {
+		region.end = l.info.claimAt.start
+	}
+	lists := c.lists(spotsIn(c.piece.source, region))
+	var out []candidate
+	if len(f.DifferenceStitches) != len(f.SizeNumbers) || len(f.SizeNumbers) == 0 {
+		for _, list := range lists {
+			out = append(out, c.shiftedBy(list, 1)...)
+			out = append(out, c.shiftedBy(list, -1)...)
+		}
+		return out
+	}
+	for _, each := range [...]func(size, difference int) (int, bool){c.passesOff(i), half(-1), half(1), entire(-1), entire(1)} {
+		for _, list := range lists {
+			if q := c.offBy(f, list, each); q != nil {
+				out = append(out, q...)
+			}
+		}
+	}
+	return out
+}
+
+func half(sign int) func(size, difference int) (int, bool) {
+	return func(_, d int) (int, bool) { return sign * d / 2, d%2 == 0 }
+}
+
+func entire(sign int) func(size, difference int) (int, bool) {
+	return func(_, d int) (int, bool) { return sign * d, true }
+}
+
+// passesOff is by how many passes a repeat is off.
+func (c *corrector) passesOff(i int) func(size, difference int) (int, bool) {
+	info, w := &c.piece.Lines[i].info, &c.worked.Lines[i]
+	return func(size, difference int) (int, bool) {
+		if len(info.counts) == 0 || w.StartStitches[size] < 0 || w.EndStitches[size] < 0 {
+			return 0, false
+		}
+		passes, change := at(info.counts, size), w.EndStitches[size]-w.StartStitches[size]
+		if passes < 1 || change == 0 || change%passes != 0 || difference%(change/passes) != 0 {
+			return 0, false
+		}
+		return difference / (change / passes), true
+	}
+}
+
+// offBy is a list of numbers changed in the sizes of a finding.
+func (c *corrector) offBy(f *Finding, list []spot, each func(size, difference int) (int, bool)) []candidate {
+	if len(list) == 1 && len(f.SizeNumbers) < c.piece.SizeCount {
+		return nil
+	}
+	var e renumbering
+	for k, number := range f.SizeNumbers {
+		s := &list[0]
+		if len(list) > 1 {
+			s = &list[number-1]
+		}
+		more, ok := each(number-1, f.DifferenceStitches[k])
+		if !ok || s.value < 0 || s.value+more < 1 || !e.set(s, s.value+more) {
+			return nil
+		}
+	}
+	return e.candidate(c.piece.source, -1, "")
+}
+
+func (c *corrector) shiftedBy(list []spot, by int) []candidate {
+	var e renumbering
+	for i := range list {
+		if list[i].value+by < 1 || !e.set(&list[i], list[i].value+by) {
+			return nil
+		}
+	}
+	return e.candidate(c.piece.source, -1, "")
+}
+
+// lists are numbers that stand together for all sizes, and those that stand alone.
+func (c *corrector) lists(spots []spot) [][]spot {
+	var out [][]spot
+	for i := 0; i < len(spots); i++ {
+		n := 1
+		for i+n < len(spots) && n < c.piece.SizeCount &&
+			strings.Trim(c.piece.source[spots[i+n-1].at.end:spots[i+n].at.start], " ,:;/-–()[]\n") == "" {
+			n++
+		}
+		if n > 1 && n < c.piece.SizeCount {
+			i += n - 1
+			continue
+		}
+		out = append(out, spots[i:i+n])
+		i += n - 1
+	}
+	return out
+}
+
+// neighbours are the numbers of a label or a repeat, one more or one less.
+func (c *corrector) neighbours(i int) []candidate {
+	l := &c.piece.Lines[i]
+	region := l.info.at
+	if l.Label != "" {
+		region.end = min(region.end, region.start+int32(strings.IndexByte(c.piece.source[region.start:]+":", ':')))
+	}
+	var out []candidate
+	spots := spotsIn(c.piece.source, region)
+	for k := range spots {
+		out = append(out, c.shiftedBy(spots[k:k+1], -1)...)
+		out = append(out, c.shiftedBy(spots[k:k+1], 1)...)
+	}
+	return out
+}
+
+// otherSide is the other side in the label of a row.
+func (c *corrector) otherSide(i int) []candidate {
+	at, ok := sideSpot(c.piece.source, &c.piece.Lines[i])
+	if !ok {
+		return nil
+	}
+	said := c.piece.source[at.start:at.end]
+	put, known := otherSides[said]
+	if !known {
+		return nil
+	}
+	return []candidate{{at: at, put: put, says: put + " instead of " + said, row: -1}}
+}
+
+var otherSides = map[string]string{"RS": "WS", "WS": "RS", "rs": "ws", "ws": "rs", "right": "wrong", "wrong": "right", "Right": "Wrong",
+	"Wrong": "Right"}
+
+// sideSpot is where the label of a row says its side.
+func sideSpot(source string, l *Line) (span, bool) {
+	for _, t := range scan(source[l.info.at.start:max(l.info.at.start, l.info.at.end)]) {
+		if t.is(":") {
+			break
+		}
+		if t.is("rs", "ws", "right", "wrong") {
+			return shifted(t.span, l.info.at), true
+		}
+	}
+	return span{}, false
+}
+
+// knownOps are operations that are taken for one another.
+var knownOps = map[stitch.Op][]stitch.Op{stitch.K2tog: {stitch.K3tog}, stitch.K3tog: {stitch.K2tog}, stitch.SSK: {stitch.SSSK},
+	stitch.SSSK: {stitch.SSK}, stitch.P2tog: {stitch.P3tog}, stitch.P3tog: {stitch.P2tog}}
+
+// tryable reports whether corrections are looked for.
+func tryable(reason report.Reason) bool {
+	switch reason {
+	case ReasonTooMany, ReasonTooLarge:
+		return false
+	}
+	return true
+}

@@ -1,0 +1,236 @@
+package pattern
+
+import (
+	"context"
+	"slices"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// A Correction is a change of the text that makes a finding go. It was tried: with it
+// the text was read and worked anew, the finding was gone and none had come; a row was
+// also knit by the machine, to the count that the text claims.
+type Correction struct {
+	// LineNumber and ColumnNumber are where it begins, both from 1, in characters.
+	LineNumber, ColumnNumber int
+	// Text is what stands there, "" where something has only to be put in; Replacement
+	// is what should.
+	Text, Replacement string
+	// Description is the change in words: "62 instead of 60".
+	Description string
+}
+
+const (
+	// maxCorrections is the most that are offered for a finding.
+	maxCorrections = 3
+	// maxTried is the most that are tried for one: what comes after a dozen likely
+	// ones is no better than a guess.
+	maxTried = 12
+)
+
+// corrector tries changes of a text that has been worked. It does not look into the
+// walking of rows: it asks the room itself with the text changed, as its writer would.
+type corrector struct {
+	ctx    context.Context
+	own    map[string]meaning
+	sizes  int // as they were asked for
+	start  Start
+	piece  *Piece
+	worked *Worked
+	spare  int // charge that is left for trying
+}
+
+// candidate is a change that may make a finding go.
+type candidate struct {
+	at   span
+	put  string
+	says string
+	row  int // the line of the row that it mends, to be knit by the machine; -1 for none
+}
+
+// correct looks for corrections of what was found, as long as there is charge to spare:
+// first one for every mistake, then for every question, then more.
+func (c *corrector) correct() {
+	found := c.worked.Findings
+	pending := make([][]candidate, len(found))
+	for i := range found {
+		if pending[i] = c.candidates(&found[i]); len(pending[i]) > maxTried {
+			pending[i] = pending[i][:maxTried]
+		}
+	}
+	for round := range 2 * maxCorrections {
+		kind, most := KindMistake, round/2+1
+		if round%2 == 1 {
+			kind = KindQuestion
+		}
+		for i := range found {
+			if f := &found[i]; f.Kind == kind {
+				pending[i] = c.try(f, pending[i], most)
+			}
+		}
+	}
+}
+
+// try tries candidates for a finding until it has so many corrections, and returns those
+// that are left.
+func (c *corrector) try(f *Finding, pending []candidate, most int) []candidate {
+	for len(f.Corrections) < most && len(pending) > 0 && c.spare > 0 && c.ctx.Err() == nil {
+		next := pending[0]
+		pending = pending[1:]
+		if c.works(f, next) {
+			f.Corrections = append(f.Corrections, next.correction(c.piece.source))
+		}
+	}
+	return pending
+}
+
+// correction is a candidate that was tried.
+func (q *candidate) correction(source string) Correction {
+	return Correction{LineNumber: int(q.at.line), ColumnNumber: int(q.at.column), Text: source[q.at.start:q.at.end],
+		Replacement: q.put, Description: q.says}
+}
+
+// chargeRead is what reading so many bytes anew is charged, chargesPerStep of them a
+// step: five bytes a step.
+const chargeRead = chargesPerStep / 5
+
+// works reports whether a text with a change no longer has the finding, and has none
+// that it did not have before.
+func (c *corrector) works(f *Finding, q candidate) bool {
+	text := c.piece.source[:q.at.start] + q.put + c.piece.source[q.at.end:]
+	c.spare -= chargeRead * len(text)
+	if len(text) > MaxTextBytes || c.spare <= 0 {
+		return false
+	}
+	if q.row >= 0 && !c.knits(q) {
+		return false
+	}
+	piece := read(text, c.sizes, c.own, len(c.start.Counts) > 0)
+	if piece.SizeCount != c.piece.SizeCount || !sameLines(c.piece, piece) {
+		return false
+	}
+	worked, err := piece.work(c.ctx, c.start, c.spare)
+	if err != nil {
+		return false
+	}
+	c.spare -= worked.charge
+	return worked.MoreCount == 0 && onlyWithout(c.worked.Findings, worked.Findings, f)
+}
+
+// sameLines reports whether two texts have the same lines, but for those that could
+// not be read in the first and can be in the second.
+func sameLines(a, b *Piece) bool {
+	if len(a.Lines) != len(b.Lines) {
+		return false
+	}
+	for i := range a.Lines {
+		x, y := &a.Lines[i], &b.Lines[i]
+		if x.info.kind != y.info.kind && x.info.kind != lineUnread {
+			return false
+		}
+	}
+	return true
+}
+
+// foundAt is where and why something was found.
+type foundAt struct {
+	reason report.Reason
+	line   int
+}
+
+// onlyWithout reports whether the mistakes and questions found after a change are some of
+// those before it, in no more sizes, and that one of before is not among them.
+func onlyWithout(before, after []Finding, gone *Finding) bool {
+	left := map[foundAt][]*Finding{}
+	for i := range before {
+		if f := &before[i]; f != gone && f.Kind != KindReading {
+			at := foundAt{f.Reason, f.LineNumber}
+			left[at] = append(left[at], f)
+		}
+	}
+	for i := range after {
+		f := &after[i]
+		if f.Kind == KindReading {
+			continue
+		}
+		at := foundAt{f.Reason, f.LineNumber}
+		k := slices.IndexFunc(left[at], func(b *Finding) bool { return among(f.SizeNumbers, b.SizeNumbers) })
+		if k < 0 {
+			return false
+		}
+		left[at] = slices.Delete(left[at], k, k+1)
+	}
+	return true
+}
+
+// among reports whether sizes are among others, none being all.
+func among(some, others []int) bool {
+	if len(others) == 0 {
+		return true
+	}
+	return len(some) > 0 && !slices.ContainsFunc(some, func(n int) bool { return !slices.Contains(others, n) })
+}
+
+// knits has the machine knit a row with its change, in every size in which the stitches
+// before it are known, and compares it with what the text claims. Rows that hands cannot
+// be told stitch by stitch are left to the counting.
+func (c *corrector) knits(q candidate) bool {
+	l := &c.piece.Lines[q.row]
+	at := l.info.at
+	if q.at.start < at.start || q.at.end > at.end {
+		return true // only its claim is mended, which stands outside
+	}
+	text := c.piece.source[at.start:q.at.start] + q.put + c.piece.source[q.at.end:at.end]
+	one := readRow(text, c.piece.SizeCount, c.own)
+	if len(one.Lines) != 1 || one.Lines[0].info.kind != lineRow {
+		return false
+	}
+	mended := &one.Lines[0]
+	for size, on := range c.worked.Lines[q.row].StartStitches {
+		if on < 1 || !c.pay(on/10) {
+			continue
+		}
+		want := -1
+		if claimed := mended.ClaimedStitches; len(claimed) > 0 {
+			want = atSize(claimed, size)
+		} else if len(l.ClaimedStitches) > 0 {
+			want = atSize(l.ClaimedStitches, size)
+		}
+		if !knitsTo(one, size, on, want) {
+			return false
+		}
+	}
+	return true
+}
+
+// pay charges steps, and reports whether they could be paid.
+func (c *corrector) pay(steps int) bool {
+	c.spare -= chargesPerStep * steps
+	return c.spare > 0
+}
+
+// knitsTo has the machine knit the first row of a piece, on plain knitting; want is the
+// count after it, -1 for any.
+func knitsTo(p *Piece, size, on, want int) bool {
+	r := &runner{engine: &engine{piece: p}, size: size, round: true, side: stitch.RightSide}
+	row, _, ok := r.rowOf(p.Lines[0].Steps, int64(on))
+	if !ok {
+		return true // markers, for one, are for a walker
+	}
+	if !r.pickUp(hand{left: int64(on)}) {
+		return true
+	}
+	if err := r.machine.Work(row); err != nil {
+		return false
+	}
+	return want < 0 || r.machine.StitchCount() == want
+}
+
+// atSize is at, with the number of a single size for all.
+func atSize(numbers []int, size int) int {
+	if size >= len(numbers) {
+		return numbers[0]
+	}
+	return numbers[size]
+}

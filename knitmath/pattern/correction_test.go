@@ -1,0 +1,105 @@
+package pattern
+
+import (
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// Of the mistakes planted in whole drafts that are found at their place, so many of a
+// hundred are offered a correction, and so many one that gives back the line as it was.
+const (
+	mistakesMended   = 88
+	mistakesRestored = 75
+)
+
+// TestCorrectionsOfPlantedMistakes: what is offered for planted mistakes makes them go,
+// brings no other, and is often the very line that was there before.
+func TestCorrectionsOfPlantedMistakes(t *testing.T) {
+	found, mended, restored := 0, 0, 0
+	for _, dir := range []string{freshDir, filepath.Join(corpusDir, "drafts")} {
+		files, err := filepath.Glob(filepath.Join(dir, "*.json"))
+		if err != nil || len(files) == 0 {
+			t.Fatalf("no drafts in %s, %v", dir, err)
+		}
+		for _, file := range files {
+			var d corpusDraft
+			text := readDraft(t, file, &d)
+			right, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+			if err != nil {
+				continue
+			}
+			for _, m := range d.Mistakes {
+				lines := strings.Split(text, "\n")
+				lines[m.Line-1] = strings.Replace(lines[m.Line-1], m.From, m.To, 1)
+				planted := strings.Join(lines, "\n")
+				wrong, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: planted})
+				if err != nil || !shows(&right, &wrong, m.Line, m.ShowsAt, m.Sizes) {
+					continue
+				}
+				found++
+				all := newCorrections(t, planted, &right, &wrong)
+				if len(all) > 0 {
+					mended++
+				}
+				if slices.Contains(all, text) {
+					restored++
+				} else if testing.Verbose() {
+					t.Logf("%s line %d, %q for %q: %s", filepath.Base(file), m.Line, m.To, m.From, offered(&wrong))
+				}
+			}
+		}
+	}
+	t.Logf("%d found, %d mended, %d restored", found, mended, restored)
+	if 100*mended < mistakesMended*found || 100*restored < mistakesRestored*found {
+		t.Errorf("of %d mistakes %d are mended and %d restored", found, mended, restored)
+	}
+}
+
+// newCorrections are the texts that the corrections make, of findings that the right text
+// does not have. Each has fewer mistakes and questions.
+func newCorrections(t *testing.T, text string, right, wrong *CheckedInstructions) []string {
+	t.Helper()
+	var all []string
+	for _, f := range wrong.Findings {
+		for _, c := range f.Corrections {
+			mended := corrected(t, text, c)
+			after, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: mended})
+			if err != nil || after.mistakes+after.questions >= wrong.mistakes+wrong.questions {
+				t.Errorf("%q at %d:%d: %s does not help: %v, %s", f.Text, c.LineNumber, c.ColumnNumber, c.Description, err, said(&after))
+			}
+			all = append(all, mended)
+		}
+	}
+	return all
+}
+
+// corrected is a text with a correction made at its line and column.
+func corrected(t *testing.T, text string, c Correction) string {
+	t.Helper()
+	lines := strings.SplitAfter(text, "\n")
+	before := strings.Join(lines[:c.LineNumber-1], "")
+	rest := []rune(strings.Join(lines[c.LineNumber-1:], ""))
+	before += string(rest[:c.ColumnNumber-1])
+	after, ok := strings.CutPrefix(string(rest[c.ColumnNumber-1:]), c.Text)
+	if !ok {
+		t.Fatalf("%q does not stand at %d:%d", c.Text, c.LineNumber, c.ColumnNumber)
+	}
+	return before + c.Replacement + after
+}
+
+// offered are the corrections in short.
+func offered(out *CheckedInstructions) string {
+	var b strings.Builder
+	for _, f := range out.Findings {
+		if f.Kind == KindReading {
+			continue
+		}
+		b.WriteString("\n    " + string(f.Reason) + " " + f.Text + ": " + f.Description)
+		for _, c := range f.Corrections {
+			b.WriteString("\n        " + c.Description)
+		}
+	}
+	return b.String()
+}

@@ -1,0 +1,300 @@
+package pattern
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// rowEdits finds other numbers and stitches with which a row fits and comes to what it
+// claims. It counts, on a copy of the row; what it finds is tried afterwards.
+type rowEdits struct {
+	*corrector
+	row   int
+	steps []Step // the copy
+	bad   []int  // sizes in which something is wrong, from 0
+	known []int  // sizes in which the stitches before the row are known
+	found []candidate
+}
+
+// rowEdits is nil for a row whose finding does not show on the stitches that were before
+// its first working, and for one that goes from marker to marker.
+func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
+	e := &rowEdits{corrector: c, row: i, steps: copied(c.piece.Lines[i].Steps)}
+	for size, on := range c.worked.Lines[i].StartStitches {
+		if on > 0 {
+			e.known = append(e.known, size)
+		}
+	}
+	for _, number := range f.SizeNumbers {
+		e.bad = append(e.bad, number-1)
+	}
+	if len(f.SizeNumbers) == 0 {
+		e.bad = slices.Clone(e.known)
+	}
+	if factsOf(&c.piece.Lines[i]).toMarker || len(e.steps) == 0 {
+		return nil
+	}
+	for _, size := range e.known {
+		if e.fits(size) == slices.Contains(e.bad, size) {
+			return nil
+		}
+	}
+	for _, size := range e.bad {
+		if !slices.Contains(e.known, size) {
+			return nil
+		}
+	}
+	return e
+}
+
+// copied is steps whose numbers may be written to.
+func copied(steps []Step) []Step {
+	out := slices.Clone(steps)
+	for i := range out {
+		s := &out[i]
+		s.Times, s.RemainingStitches = slices.Clone(s.Times), slices.Clone(s.RemainingStitches)
+		if s.Steps != nil {
+			s.Steps = copied(s.Steps)
+		}
+	}
+	return out
+}
+
+// gap is by how many stitches the row is off in a size, and whether it comes out.
+func (e *rowEdits) gap(size int) (int64, bool) {
+	e.pay(1)
+	l := &e.piece.Lines[e.row]
+	p := profileOf(e.steps, size)
+	before := hand{left: int64(e.worked.Lines[e.row].StartStitches[size])}
+	o := p.work(before.left)
+	if o.reason != "" {
+		return o.unworked + o.short - o.missing, false
+	}
+	end := before.after(&p, o).total()
+	switch {
+	case len(l.ClaimedStitches) > 0 && at(l.ClaimedStitches, size) >= 0:
+		end -= int64(at(l.ClaimedStitches, size))
+	case len(l.ClaimedChangeStitches) > 0:
+		end -= before.total() + int64(at(l.ClaimedChangeStitches, size))
+	default:
+		return 0, true
+	}
+	return end, end == 0
+}
+
+func (e *rowEdits) fits(size int) bool {
+	_, ok := e.gap(size)
+	return ok
+}
+
+// slot is a list of numbers in the copy of a row.
+type slot struct {
+	numbers []int
+	step    *Step // of the copy
+	stretch bool
+	end     bool // it stands at the end of the row
+}
+
+func (e *rowEdits) candidates() []candidate {
+	var repeats, others []slot
+	slots(e.steps, true, func(s slot) {
+		if s.step.Steps != nil && !s.stretch {
+			repeats = append(repeats, s)
+		} else {
+			others = append(others, s)
+		}
+	})
+	slices.Reverse(others)
+	for _, s := range append(repeats, others...) {
+		if e.spare <= 0 {
+			break
+		}
+		e.number(s)
+	}
+	e.stitches(e.steps)
+	e.more()
+	return e.found
+}
+
+// slots tells of all numbers of steps, in the order of the row.
+func slots(steps []Step, top bool, tell func(slot)) {
+	for i := range steps {
+		s := &steps[i]
+		slots(s.Steps, false, tell)
+		last := top && i == len(steps)-1
+		if len(s.Times) > 0 {
+			tell(slot{s.Times, s, false, last})
+		}
+		if len(s.RemainingStitches) > 0 {
+			tell(slot{s.RemainingStitches, s, true, last})
+		}
+	}
+}
+
+// nearby are the first changes of a number that are tried.
+var nearby = [...]int{1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6}
+
+// number looks for another number, or others in the sizes that are wrong, in one place.
+func (e *rowEdits) number(s slot) {
+	spots := e.spots(s)
+	if spots == nil {
+		return
+	}
+	was := slices.Clone(s.numbers)
+	shift := spots[0].value - was[0] // "3 more times" are 4
+	ok := true
+	if len(s.numbers) == 1 {
+		ok = e.solve(s, 0, e.known)
+	} else {
+		for _, size := range e.bad {
+			ok = ok && e.solve(s, size, []int{size})
+		}
+	}
+	now := slices.Clone(s.numbers)
+	copy(s.numbers, was)
+	if !ok {
+		return
+	}
+	var r renumbering
+	for k := range spots {
+		if now[k]+shift < 0 || !r.set(&spots[k], now[k]+shift) {
+			return
+		}
+	}
+	where := ""
+	if s.end && !s.stretch && s.step.Steps == nil {
+		where = " at the end"
+	}
+	e.found = append(e.found, r.candidate(e.piece.source, e.row, where)...)
+}
+
+// solve looks for a number with which the row comes out in sizes: near the one that is
+// there, or where the straight line through two of them meets.
+func (e *rowEdits) solve(s slot, k int, sizes []int) bool {
+	was := s.numbers[k]
+	try := func(n int) bool {
+		if n < 0 || n == 0 && !s.stretch || n > MaxNumber {
+			return false
+		}
+		s.numbers[k] = n
+		for _, size := range sizes {
+			if !e.fits(size) {
+				return false
+			}
+		}
+		return true
+	}
+	for _, by := range nearby {
+		if try(was + by) {
+			return true
+		}
+	}
+	s.numbers[k] = was
+	first, _ := e.gap(sizes[0])
+	s.numbers[k] = was + 1
+	second, _ := e.gap(sizes[0])
+	if slope := second - first; slope != 0 && first%slope == 0 && try(was-int(first/slope)) {
+		return true
+	}
+	s.numbers[k] = was
+	return false
+}
+
+// spots are where the numbers of a slot stand in the text.
+func (e *rowEdits) spots(s slot) []spot {
+	region := s.step.at
+	if n := len(s.step.Steps); n > 0 {
+		inner := s.step.Steps[n-1].at
+		if inner.end <= region.start || inner.end > region.end {
+			return nil
+		}
+		region = after(e.piece.source, inner, region)
+	}
+	if region.end <= region.start {
+		return nil
+	}
+	all := spotsIn(e.piece.source, region)
+	if found := run(all, s.numbers, s.step.Steps != nil); found != nil {
+		return found
+	}
+	if s.step.Steps == nil || s.stretch {
+		return nil
+	}
+	more := slices.Clone(s.numbers)
+	for i := range more {
+		more[i]--
+	}
+	return run(all, more, true)
+}
+
+// after is what of a region comes after a place in it, line and column too.
+func after(source string, in, region span) span {
+	out := span{start: in.end, end: region.end, line: in.line, column: in.column}
+	for _, r := range source[in.start:in.end] {
+		if out.column++; r == '\n' {
+			out.line, out.column = out.line+1, 1
+		}
+	}
+	return out
+}
+
+// stitches looks for another stitch in the place of one that is taken for it.
+func (e *rowEdits) stitches(steps []Step) {
+	for i := range steps {
+		s := &steps[i]
+		e.stitches(s.Steps)
+		was := *s
+		for _, op := range knownOps[s.Operation] {
+			s.Operation, s.takes, s.leaves = op, int16(op.Takes()), int16(op.Leaves())
+			if e.allFit() {
+				e.swapped(&was, op)
+			}
+		}
+		*s = was
+	}
+}
+
+func (e *rowEdits) allFit() bool {
+	for _, size := range e.known {
+		if !e.fits(size) {
+			return false
+		}
+	}
+	return true
+}
+
+func (e *rowEdits) swapped(s *Step, op stitch.Op) {
+	said := e.piece.source[s.at.start:s.at.end]
+	n := len(s.Operation.Abbr())
+	if len(said) < n || folded(said[:n]) != s.Operation.Abbr() {
+		return
+	}
+	place := s.at
+	place.end = place.start + int32(n)
+	e.found = append(e.found, candidate{at: place, put: op.Abbr(), says: op.Abbr() + " instead of " + said[:n], row: e.row})
+}
+
+// more puts plain stitches at the end, where some are left over in every size.
+func (e *rowEdits) more() {
+	over := int64(0)
+	for i, size := range e.bad {
+		n, ok := e.gap(size)
+		if ok || n < 1 || n > 9 || i > 0 && n != over {
+			return
+		}
+		over = n
+	}
+	last := &e.steps[len(e.steps)-1]
+	if over == 0 || len(e.bad) != len(e.known) || last.Operation.EndsRow() {
+		return
+	}
+	plain := "k"
+	if last.Operation == stitch.Purl || last.Operation == stitch.P2tog {
+		plain = "p"
+	}
+	put := plain + numeral(int(over))
+	place := last.at
+	place = after(e.piece.source, place, span{end: place.end})
+	e.found = append(e.found, candidate{at: place, put: ", " + put, says: put + " more at the end", row: e.row})
+}

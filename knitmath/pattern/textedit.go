@@ -1,0 +1,131 @@
+package pattern
+
+import (
+	"slices"
+	"strings"
+)
+
+// spellings are words of the vocabulary that differ by one letter from one that is not
+// understood.
+func (c *corrector) spellings(f *Finding, i int) []candidate {
+	if f.at.end <= f.at.start || c.piece.Lines[i].info.kind != lineUnread {
+		return nil
+	}
+	tokens := scan(c.piece.source[f.at.start:f.at.end])
+	if len(tokens) == 0 || tokens[0].kind != tokenWord || len(tokens[0].text) < 3 {
+		return nil
+	}
+	word, at := tokens[0].text, shifted(tokens[0].span, f.at)
+	var near []string
+	for known, m := range words {
+		if m.ask == "" && len(known) > 1 && oneLetterOff(word, known) {
+			near = append(near, known)
+		}
+	}
+	slices.SortFunc(near, func(a, b string) int {
+		if swapped := sameLetters(b, word) - sameLetters(a, word); swapped != 0 {
+			return swapped
+		}
+		return strings.Compare(a, b)
+	})
+	var out []candidate
+	for _, known := range near {
+		said := c.piece.source[at.start:at.end]
+		out = append(out, candidate{at: at, put: known, says: known + " instead of " + joined(said), row: i})
+	}
+	return out
+}
+
+// sameLetters is 1 where two words have the same letters in another order.
+func sameLetters(a, b string) int {
+	x, y := []byte(a), []byte(b)
+	slices.Sort(x)
+	slices.Sort(y)
+	if slices.Equal(x, y) {
+		return 1
+	}
+	return 0
+}
+
+// oneLetterOff reports whether two words differ by one letter: another one, one more, one
+// less, or two that stand the wrong way round.
+func oneLetterOff(a, b string) bool {
+	if len(a) > len(b) {
+		a, b = b, a
+	}
+	if len(b)-len(a) > 1 {
+		return false
+	}
+	i := 0
+	for i < len(a) && a[i] == b[i] {
+		i++
+	}
+	if len(a) < len(b) {
+		return a[i:] == b[i+1:]
+	}
+	if i == len(a) {
+		return false
+	}
+	return a[i+1:] == b[i+1:] || i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
+}
+
+// marksPutIn are a bracket or a star put in where one is wanting.
+func (c *corrector) marksPutIn(f *Finding, i int) []candidate {
+	l := &c.piece.Lines[i]
+	source, region := c.piece.source, l.info.at
+	switch f.Reason {
+	case ReasonOpenBracket:
+		closer := closers[source[f.at.start:f.at.end]]
+		if closer == "" {
+			return nil
+		}
+		return c.putIn(after(source, f.at, region), closer, i, closesBefore)
+	case ReasonStray:
+		region.end = f.at.start
+		opener := map[string]string{")": "(", "]": "[", "}": "{"}[source[f.at.start:f.at.end]]
+		out := c.putIn(region, opener, i, opensAt)
+		slices.Reverse(out)
+		return out
+	case ReasonNoStar:
+		region.end = f.at.start
+		return c.putIn(region, "*", i, opensAt)
+	}
+	return nil
+}
+
+// putIn puts a mark at the places of a region that fit.
+func (c *corrector) putIn(region span, mark string, row int, fits func(before, t *token) (here, isBefore bool)) []candidate {
+	if mark == "" || region.end <= region.start {
+		return nil
+	}
+	source := c.piece.source
+	var out []candidate
+	before := &token{kind: tokenMark, text: ":"}
+	for _, t := range scan(source[region.start:region.end]) {
+		here, behind := fits(before, &t)
+		if here {
+			place := shifted(t.span, region)
+			if behind {
+				b := shifted(before.span, region)
+				place = after(source, b, span{end: b.end})
+			}
+			place.end = place.start
+			out = append(out, candidate{at: place, put: mark, says: mark + " put in", row: row})
+		}
+		t2 := t
+		before = &t2
+	}
+	return out
+}
+
+// closesBefore reports whether a bracket may close before a token: before how often, or
+// how far, something is repeated.
+func closesBefore(before, t *token) (here, behind bool) {
+	return before.kind != tokenMark && (t.kind == tokenNumber && before.end < t.start || t.is("once", "twice", "to", "x", "across", "around") ||
+		t.kind == tokenEnd), true
+}
+
+// opensAt reports whether a bracket may open at a token: where a stitch begins.
+func opensAt(before, t *token) (here, behind bool) {
+	return t.kind == tokenWord && before.is(",", ";", ":"), false
+}
