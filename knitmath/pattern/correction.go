@@ -107,7 +107,7 @@ func (c *corrector) works(f *Finding, q candidate) bool {
 		return false
 	}
 	piece := read(text, c.sizes, c.own, len(c.start.Counts) > 0)
-	if piece.SizeCount != c.piece.SizeCount || !sameLines(c.piece, piece) {
+	if piece.SizeCount != c.piece.SizeCount || !alike(c.piece, piece) {
 		return false
 	}
 	worked, err := piece.work(c.ctx, c.start, c.spare)
@@ -118,9 +118,9 @@ func (c *corrector) works(f *Finding, q candidate) bool {
 	return worked.MoreCount == 0 && onlyWithout(c.worked.Findings, worked.Findings, f)
 }
 
-// sameLines reports whether two texts have the same lines, but for those that could
+// alike reports whether two texts have the same lines, but for those that could
 // not be read in the first and can be in the second.
-func sameLines(a, b *Piece) bool {
+func alike(a, b *Piece) bool {
 	if len(a.Lines) != len(b.Lines) {
 		return false
 	}
