@@ -21,10 +21,10 @@ func Invisible(c rune) bool {
 var signs = func() map[rune]rune {
 	m := map[rune]rune{}
 	for plain, shapes := range map[rune]string{
-		'*':  "∗⁎✱✳✲✻✽❋⚹٭﹡＊✶★☆",
+		'*':  "※∗⁎✱✳✲✻✽❋⚹٭﹡＊✶★☆",
 		'~':  "～〜",
 		'-':  "‐‑‒–—―−﹣－⸺",
-		'x':  "×✕✖⨯╳✗",
+		'x':  "хХ×✕✖⨯╳✗",
 		'\'': "’‘ʼ′`´",
 		'"':  "“”„″",
 		'•':  "◦▪●‣∙■□○▸►",

@@ -34,6 +34,15 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	if p.own[t.text].name != "" {
 		return asideNone
 	}
+	if p.phraseHere(p.next) && !p.tokens[p.next].is("sl", "slip", "place") {
+		return asideNone
+	}
+	if kind := p.meanwhile(steps, inner); kind != asideNone {
+		return kind
+	}
+	if t.is("fasten") && len(*steps) > 0 && inner == "" {
+		p.fastens = true
+	}
 	switch t.text {
 	case "place", "put", "leave", "leaving", "placing", "transfer", "slip", "sl", "slipping", "put,", "return":
 		return p.heldInRow(steps)

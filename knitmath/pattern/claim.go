@@ -32,7 +32,7 @@ func (p *parser) claimAt(i int) bool {
 		led := p.phraseEnd(i, claimPhrases)
 		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 	}
-	return p.claimWords(i) && !p.placeAfter(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
 }
 
 // phraseEnd is the index after the first of the phrases that stands at token i, 0 if
@@ -105,7 +105,7 @@ func (p *parser) endsAt(i int) bool {
 func (p *parser) heldAfter(i int) bool {
 	for n := range 8 {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
-		if t.is(".") || t.kind == tokenNewline {
+		if t.is(".", ",", ";", ")") && p.tokens[min(i+n, len(p.tokens)-1)-1].kind == tokenWord || t.kind == tokenNewline {
 			return false
 		}
 		if t.is("holder", "holders", "waste", "scrap", "spare", "thread", "unworked", "hold") {
@@ -196,6 +196,10 @@ func (p *parser) ofSomeSizes(numbers []int) []int {
 
 // claimed notes what a claim says.
 func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
+	if tail.second != nil && tail.sign != 0 {
+		line.ClaimedStitches, line.ClaimedChangeStitches, line.info.claimAt = numbers, signedBy(tail.second, tail.sign), at
+		return
+	}
 	switch {
 	case tail.needles:
 		line.info.perNeedle, line.info.claimAt = without(numbers), at
@@ -211,12 +215,17 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	case tail.total != nil:
 		line.ClaimedStitches, line.info.claimAt = tail.total, at
 	default:
-		changed := make([]int, len(numbers))
-		for i, n := range numbers {
-			changed[i] = max(n, 0) * tail.sign
-		}
-		line.ClaimedChangeStitches, line.info.claimAt = tidy(changed), at
+		line.ClaimedChangeStitches, line.info.claimAt = signedBy(numbers, tail.sign), at
 	}
+}
+
+// signedBy are numbers with a sign, those that are left out as 0.
+func signedBy(numbers []int, sign int) []int {
+	changed := make([]int, len(numbers))
+	for i, n := range numbers {
+		changed[i] = max(n, 0) * sign
+	}
+	return tidy(changed)
 }
 
 // claimedNumbers reads the numbers of a claim and its "sts", which may be left out

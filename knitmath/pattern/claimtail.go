@@ -9,6 +9,7 @@ type claimTail struct {
 	part    bool  // the count is of a part of the stitches
 	needles bool  // the count is that of each needle
 	total   []int // "2 sts dec; 38 sts"
+	second  []int // "38 sts, 2 sts dec": the change, if it is one
 }
 
 // What the words after a claim say of it.
@@ -51,7 +52,10 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 			tail.part, tail.inWork = true, true
 		case p.skipPhrase(claimPart):
 			tail.part = true
-		case tail.sign != 0 && tail.total == nil && t.kind == tokenNumber && p.claimWords(p.next):
+		case tail.sign == 0 && tail.second == nil && closer != "" && t.kind == tokenNumber && p.claimWords(p.next):
+			tail.second = p.number()
+			p.next++
+		case tail.sign != 0 && tail.total == nil && tail.second == nil && t.kind == tokenNumber && p.claimWords(p.next):
 			tail.total = p.number()
 			p.next++
 		default:

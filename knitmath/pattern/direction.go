@@ -73,6 +73,7 @@ var directs = map[string]kindOfVerb{
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
 	"increasing": verbShape,
 	"place":      verbHold | verbPass, "slip": verbHold | verbPass, "sl": verbHold | verbPass, "put": verbHold, "leave": verbHold,
+	"leaving": verbHold, "placing": verbHold, "putting": verbHold, "slipping": verbHold,
 	"transfer": verbHold,
 	"move":     verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
 	"pick": verbPick, "with": verbPick,

@@ -34,7 +34,7 @@ func (r *runner) castOn(i int) {
 		r.round, r.side = r.start.inTheRound(), r.start.side()
 		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
 		r.history = r.history[:0]
-		r.first, r.fresh, r.sideSaid, r.aside, r.marks = true, false, false, 0, marks{}
+		r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false
 		r.written.forgetRules()
 	}
 	r.record(i)
@@ -87,7 +87,7 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 			r.known = false
 		}
 	}
-	r.machine = nil
+	r.machine, r.divided = nil, true
 	r.loseMarks()
 	r.worked(-1, 0)
 	return true

@@ -13,6 +13,10 @@ type unworkedRest struct {
 // either notes a row of fixed stitches and then a decrease or an increase "around":
 // "k6, k2tog around" may repeat the whole, or the last of it alone.
 func (p *parser) either(line *Line) {
+	if other, found := betweenStitches(line.Steps); found {
+		line.info.either, line.info.unnamed = other, true
+		return
+	}
 	n := len(line.Steps)
 	if n < 2 {
 		return
@@ -38,6 +42,9 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 	l := &r.piece.Lines[i]
 	if l.info.either == nil || r.quiet {
 		return p
+	}
+	if l.info.unnamed {
+		return r.unnamed(i, p, claimed)
 	}
 	whole := profileOf(l.info.either, r.size)
 	r.spend(2 * r.facts[i].stepCount)

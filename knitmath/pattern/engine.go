@@ -29,6 +29,8 @@ type engine struct {
 	lines   []int16
 	steps   []stitch.Step
 	places  []span
+	last    profile // of a row that ends with "fasten off"
+	between profile // of a row whose increases are made between stitches
 	turns   []int16 // rows between two shapings, and the one that is shaped
 	seen    []bool  // lines that were worked in this size
 	held    []int64 // stitches put aside, in the order in which they were

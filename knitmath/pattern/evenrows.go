@@ -91,6 +91,7 @@ func (r *runner) only(l *Line, n int64) {
 		return
 	}
 	r.aside = total - n
+	r.divided = r.divided || n < total
 	r.now, r.other, r.machine = hand{left: n}, nil, nil
 	r.turned = 0
 	r.loseMarks()

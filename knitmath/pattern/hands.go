@@ -27,6 +27,10 @@ func picksUp(op stitch.Op) bool {
 // no short row is open. What it refuses becomes a finding, and it goes.
 func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 	l := &r.piece.Lines[i]
+	if l.info.tidies {
+		r.machine = nil // how wraps are picked up is said in words
+		return
+	}
 	if r.quiet || r.machine == nil && !r.needsMachine(i, before) {
 		return
 	}

@@ -82,6 +82,10 @@ func (p *parser) group() (Step, bool) {
 // which stitch.
 func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 	s := Step{Steps: steps, Times: one}
+	if p.intoDoubleLoop(steps) {
+		s.at = from.to(p.last())
+		return s, true
+	}
 	if p.intoNext() {
 		s.IntoOneStitch = true
 		s.at = from.to(p.last())
@@ -129,6 +133,26 @@ func (p *parser) intoTimes(s Step) (Step, bool) {
 	return s, true
 }
 
+// intoDoubleLoop reads "into double yo" after two stitches: each loop of it is a stitch.
+func (p *parser) intoDoubleLoop(steps []Step) bool {
+	if len(steps) != 2 || !p.peek().is("in", "into") {
+		return false
+	}
+	i := p.next + 1
+	if p.tokens[i].is("the", "next") {
+		i++
+	}
+	double := p.tokens[i].is("double") && p.tokens[i+1].is("yo", "yarn-over", "loop") || p.tokens[i].is("yo2", "dyo")
+	if !double {
+		return false
+	}
+	if p.tokens[i].is("double") {
+		i++
+	}
+	p.next = i + 1
+	return true
+}
+
 // intoNext reads "in next st", "into the same stitch".
 func (p *parser) intoNext() bool {
 	i := 0
@@ -142,7 +166,7 @@ func (p *parser) intoNext() bool {
 	if p.ahead(i).is("the") {
 		i++
 	}
-	if p.ahead(i).is("next", "same", "one", "a", "each") {
+	if p.ahead(i).is("next", "same", "one", "a", "each", "first", "last", "every", "foll", "following", "marked", "centre", "center") {
 		i++
 	} else if t := p.ahead(i); t.kind == tokenNumber && t.number == 1 {
 		i++

@@ -10,11 +10,12 @@ func (t *token) row() bool {
 // it takes nothing.
 func (p *parser) label(line *Line) bool {
 	from := p.peek().span
-	end := p.labelEnd(p.next)
+	begin, end := p.next, p.labelEnd(p.next)
 	if end == 0 {
 		return false
 	}
 	info := &line.info
+	p.rowSizes = 0
 	found := len(p.found.list)
 	p.scanLabel(p.next, info)
 	if len(p.found.list) > found { // its numbers are wrong, and have been reported
@@ -25,6 +26,7 @@ func (p *parser) label(line *Line) bool {
 	if p.tokens[end-1].is("l", "i", "o", "ll") && p.tokens[end-2].row() {
 		p.reading(from.to(p.last()), "letters where a number is due: read as a row without a number")
 	}
+	info.inRounds = p.anyOf(begin, end, "rnd", "rnds", "round", "rounds")
 	line.Label = joined(p.found.source[from.start:info.at.end])
 	for p.accept(":", ".", "-", "=", ")") {
 	}

@@ -80,6 +80,9 @@ func (p *parser) labelName(i int) int {
 // labelMark is the index after a bracket of a label that opens at token i: it holds
 // a side, a name or a rule, and nothing that is worked; 0 if it is none.
 func (p *parser) labelMark(i int) int {
+	if end := p.labelCount(i, nil); end != 0 {
+		return end
+	}
 	closer := closers[p.tokens[i].text]
 	for n := 1; n < 14; n++ {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
@@ -102,7 +105,10 @@ func (p *parser) labelMark(i int) int {
 
 // noteMark notes the side, the rule or the name in a bracket of a label.
 func (p *parser) noteMark(from, to int, info *lineInfo) {
-	if info == nil {
+	if info == nil || p.labelCount(from, info) != 0 {
+		return
+	}
+	if p.labelSizes(from + 1) {
 		return
 	}
 	for i := from; i < to; i++ {

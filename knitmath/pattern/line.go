@@ -64,7 +64,7 @@ func (p *parser) loneClaim() bool {
 	}
 	last := &p.piece.Lines[n-1]
 	claimed := len(last.ClaimedStitches) > 0 || len(last.ClaimedChangeStitches) > 0
-	if claimed || last.info.kind == linePassed || last.info.kind == lineUnread && last.Steps == nil {
+	if claimed || last.info.kind == linePassed || last.info.kind == lineUnread && last.Steps == nil && !p.lineStart() {
 		return false
 	}
 	save, found := p.next, p.found.mark()
@@ -87,15 +87,14 @@ func (p *parser) loneClaim() bool {
 
 // sentence reads a row with its label, or one direction after the other.
 func (p *parser) sentence() {
-	from := p.peek().span
-	line := Line{}
-	if p.label(&line) {
-		p.labelledLine(&line, from)
-		return
-	}
-	for p.clauseLine(&line, from) {
-		from, line = p.peek().span, Line{}
-		if len(p.piece.Lines) >= MaxLines {
+	for len(p.piece.Lines) < MaxLines {
+		from := p.peek().span
+		line := Line{}
+		if p.label(&line) {
+			p.labelledLine(&line, from)
+			return
+		}
+		if !p.clauseLine(&line, from) {
 			return
 		}
 	}
@@ -132,8 +131,14 @@ func (p *parser) labelledLine(line *Line, from span) {
 		return
 	}
 	p.inRow = true
+	if p.rowSizes != 0 {
+		before := p.forSizes
+		p.forSizes = p.rowSizes
+		defer func() { p.forSizes = before }()
+	}
 	defer func() { p.inRow = false }()
 	p.leadIn(&line.info)
+	p.claimOfLabel(line)
 	if p.copies(line, from) {
 		return
 	}
@@ -151,10 +156,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 			return
 		}
 	}
-	next := Line{}
-	for at := p.peek().span; p.clauseLine(&next, at); at = p.peek().span {
-		next = Line{}
-	}
+	p.sentence()
 }
 
 // forLabel makes rows that are worked even what the label says they are: so many, or

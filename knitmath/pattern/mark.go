@@ -92,6 +92,9 @@ var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": 
 	"psso": true, "in": true, "ins": true, "cm": true, "rnd": true, "rnds": true, "rs": true, "ws": true, "no": true, "fwd": true,
 	"wl": true, "n": true, "o": true, "incl": true, "opp": true, "meas": true, "yds": true, "oz": true, "st-st": true}
 
+// dottedStitch are those of them that stand before a number without a space, "k.2".
+var dottedStitch = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "s": true}
+
 // shortened reports whether a full stop only shortens the word before it: it stands
 // before a bracket that closes, or before something that begins no sentence.
 func (s *scanner) shortened() bool {
@@ -108,7 +111,7 @@ func (s *scanner) shortened() bool {
 	case c == ')' || c == ']' || c == ',' || c == ';' || c == ':':
 		return true
 	case s.source[s.at+1] != ' ' && s.source[s.at+1] != '\t':
-		return unicode.IsLower(c)
+		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[s.tokens[n-1].text]
 	}
 	last := s.tokens[n-1].text
 	if last == "st" || last == "sts" || last == "rnd" || last == "rnds" || last == "cm" || last == "in" || last == "rs" || last == "ws" {

@@ -28,6 +28,9 @@ func (r *runner) moved(i int) {
 			n += r.now.total()
 		}
 		r.begin(n)
+		if !r.round {
+			r.side = l.info.side.Other() // it is worked on the side that faces
+		}
 	case lineOff:
 		r.off(l)
 	}
@@ -67,6 +70,7 @@ func (r *runner) hold(l *Line) {
 		n = total
 	}
 	r.put(n)
+	r.divided = true
 	r.begin(total - n)
 }
 
@@ -149,4 +153,7 @@ func (r *runner) off(l *Line) {
 	}
 	r.begin(0)
 	r.first = true
+	if !r.round {
+		r.side, r.sideSaid = stitch.SideUnspecified, false
+	}
 }

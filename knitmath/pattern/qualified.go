@@ -14,6 +14,7 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	if !p.accept("tog", "together") {
 		return numbers, true
 	}
+	back := p.accept("b")
 	letter := ""
 	switch s.Operation {
 	case stitch.Knit:
@@ -27,6 +28,9 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 		if m, ok := family(letter + strconv.Itoa(numbers[0]) + "tog"); ok {
 			if listed, known := words[m.name]; known {
 				m = listed
+			}
+			if back {
+				m = named(letter+strconv.Itoa(numbers[0])+"tog tbl", m.takes, m.leaves)
 			}
 			s.Operation, s.Name, s.takes, s.leaves = m.op, m.name, m.takes, m.leaves
 			return nil, true

@@ -82,23 +82,27 @@ type parser struct {
 	named  int // row numbers in labels and repeats
 	looked int // tokens looked at ahead, where they may be many: what reading costs
 
-	piece       *Piece
-	names       []string     // of the sizes, in lower case
-	sizesSaid   uint32       // sizes that something was said for alone
-	forSizes    uint32       // the sizes that what is read is for, 0 for all
-	patterns    []defined    // stitch patterns that the text defines
-	current     int          // the pattern that is being defined, from 1; 0 for none
-	began       bool         // a cast-on has been read, or the stitches are given
-	given       bool         // the stitches are given
-	trying      bool         // a direction is read on trial
-	onlyRows    bool         // what is read was written from a row
-	inRow       bool         // a label has been read: what follows is a row
-	rest        unworkedRest // what the row at hand leaves unworked
-	lastRowSaid bool         // a change is made in the last of the rows before it
-	after       []Step       // that follow a repeat, whose last working ends otherwise
-	section     sectionKind
-	lastPassed  int   // the finding of what was passed over last, from 1
-	passedEnd   int32 // where that ends
+	piece         *Piece
+	names         []string     // of the sizes, in lower case
+	sizesSaid     uint32       // sizes that something was said for alone
+	forSizes      uint32       // the sizes that what is read is for, 0 for all
+	patterns      []defined    // stitch patterns that the text defines
+	current       int          // the pattern that is being defined, from 1; 0 for none
+	began         bool         // a cast-on has been read, or the stitches are given
+	given         bool         // the stitches are given
+	trying        bool         // a direction is read on trial
+	onlyRows      bool         // what is read was written from a row
+	tidies        bool         // wraps are taken along with their stitches in the row at hand
+	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
+	fastens       bool         // the row at hand ends with "fasten off"
+	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
+	inRow         bool         // a label has been read: what follows is a row
+	rest          unworkedRest // what the row at hand leaves unworked
+	lastRowSaid   bool         // a change is made in the last of the rows before it
+	after         []Step       // that follow a repeat, whose last working ends otherwise
+	section       sectionKind
+	lastPassed    int   // the finding of what was passed over last, from 1
+	passedEnd     int32 // where that ends
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }

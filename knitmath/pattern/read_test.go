@@ -106,7 +106,7 @@ func TestReadings(t *testing.T) {
 		{"Change to larger needles", "Change to larger needles", "1:1 PASSED_OVER"},
 		// What cannot be read, and where.
 		{"k5, foo 3", "k5, foo 3", "1:5 UNKNOWN_ABBREVIATION"},
-		{"k5, inc, k3", "k5, inc, k3", "1:5 AMBIGUOUS"},
+		{"k5, inc, k3", "k5, inc, k3", "1:5 READING_TAKEN"},
 		{"k5, m, k2", "k5, m, k2", "1:5 AMBIGUOUS"},
 		{"k1, yf, k2", "k1, yf, k2", "1:5 AMBIGUOUS"},
 		{"k to marker", "k to m", ""},

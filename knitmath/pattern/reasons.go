@@ -73,7 +73,7 @@ const (
 	// ReasonUnread: words make no sense where they stand, or say what is not
 	// followed, such as a row that picks up along an edge.
 	ReasonUnread report.Reason = "NOT_READ"
-	// ReasonAmbiguous: the count depends on what is meant, such as inc, or brackets
+	// ReasonAmbiguous: the count depends on what is meant, such as yf, or brackets
 	// and "3 more times".
 	ReasonAmbiguous report.Reason = "AMBIGUOUS"
 	// ReasonOpenRows: rows that change the count are repeated an open number of

@@ -61,7 +61,7 @@ var whyCases = []struct {
 	{ReasonTooMany, KindMistake, strings.Repeat("Rep last 9999 rows\n", 11), 0, "11:10"}, // beyond 100 000 rows named
 	{ReasonUnknown, KindQuestion, "k2, foo", 4, "1:5"},
 	{ReasonUnread, KindQuestion, "k2, 5, p1", 4, "1:5"},
-	{ReasonAmbiguous, KindQuestion, "inc, k3", 4, "1:1"},
+	{ReasonAmbiguous, KindQuestion, "m, k3", 4, "1:1"},
 	{ReasonAmbiguous, KindQuestion, "[k1] 3 more times", 4, "1:6"},
 	{ReasonOpenRows, KindQuestion, "Row 1: ssk, k to end\nRep Row 1 until 9 cm", 9, "2:1"},
 	{ReasonReading, KindReading, "k2, m1, k2", 4, "1:5"},

@@ -4,9 +4,10 @@ import "example.com/knitmath/knitmath/stitch"
 
 // row reads steps and the claim after them.
 func (p *parser) row(line *Line) bool {
-	p.rest = unworkedRest{}
+	p.rest, p.tidies, p.fastens = unworkedRest{}, false, false
 	steps, ok := p.items("")
 	line.Steps = steps
+	line.info.tidies, line.info.fastens = p.tidies, p.fastens
 	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count
 	if !ok {
 		line.info.kind = lineUnread

@@ -75,6 +75,10 @@ func (r *runner) ended(l *Line) {
 	if end == stitch.SideUnspecified || r.round {
 		return
 	}
+	if l.info.open {
+		r.side, r.sideSaid = end.Other(), true // as many rows as it takes
+		return
+	}
 	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.start.Side != stitch.SideUnspecified) {
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
 	}

@@ -34,6 +34,7 @@ type runner struct {
 	ruleOf   every // for which rows the line of rule stands
 	fresh    bool  // a heading came since the last row: a cast-on begins a piece
 	first    bool  // no row has been worked since the cast-on
+	divided  bool  // some stitches were put aside, bound off or left: in the round the rest may be worked flat
 	sideSaid bool  // the text has said which side a row was on
 	aside    int64 // stitches that "on these only" left out, and no holder has taken
 	noting   int   // the line whose first working is noted
@@ -141,6 +142,10 @@ func (r *runner) checkSide(l *Line) {
 	if want == stitch.SideUnspecified {
 		return
 	}
+	if r.round && want == stitch.WrongSide && r.divided && !l.info.inRounds {
+		r.round, r.side, r.sideSaid = false, want, true // what is left is worked back and forth
+		return
+	}
 	if !r.sideSaid && !r.round && r.start.Side == stitch.SideUnspecified {
 		r.side, r.sideSaid = want, true // the text says on which side it began
 		return
@@ -190,6 +195,9 @@ func (r *runner) work(i int, claimed bool) {
 	}
 	before := r.now
 	p := r.chosen(i, r.profile(i), claimed)
+	if l.info.fastens {
+		p = r.fastened(p)
+	}
 	switch {
 	case r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker:
 		r.walkOn(i, p, claimed)
@@ -226,6 +234,7 @@ func (r *runner) worked(line int, turn stitch.Op) {
 		r.history = append(r.history, int16(line))
 	}
 	r.turned = turn
+	r.divided = r.divided || turn != 0
 	r.turnWork()
 }
 

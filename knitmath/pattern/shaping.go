@@ -31,6 +31,9 @@ func (p *parser) shaping(line *Line) bool {
 		}
 		said = true
 		p.accept("st", "sts", "stitch", "stitches")
+		if p.peek().is("on", "in", "over") && p.anyOf(p.next, p.next+4, "last") {
+			p.ofEvery()
+		}
 	}
 	where, ok := p.where(info, from)
 	if !ok || info.kind == lineUnread {
@@ -50,7 +53,7 @@ func (p *parser) shaping(line *Line) bool {
 	case p.scheduleAhead():
 		info.hidden = shapedSteps(p, n, sign*where.factor)
 		return p.scheduled(info)
-	case where.said || where.spread || prefixed || info.until != nil || p.clauseEnds() && !p.goesOn():
+	case where.said || p.lastRowSaid || where.spread || prefixed || info.until != nil || p.clauseEnds() && !p.goesOn():
 	default:
 		return false
 	}

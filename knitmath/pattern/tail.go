@@ -27,6 +27,12 @@ func (p *parser) tail(line *Line) bool {
 		first := p.next
 		t := p.peek()
 		switch {
+		case t.is("(") && p.shapedInLast():
+			p.next++
+			return true
+		case t.is(")") && p.shapedBracket:
+			p.shapedBracket = false
+			p.next++
 		case p.claimAhead() && !(t.is("(") && p.listFollows()):
 			if !p.claim(line) {
 				info.kind = lineUnread
@@ -82,8 +88,8 @@ func (p *parser) nextClause() bool {
 		p.next = save
 		return ok
 	}
-	if t.kind == tokenWord && leadIns[t.text] {
-		return p.leadEnd(p.next) != 0
+	if t.kind == tokenWord && leadIns[t.text] && p.leadEnd(p.next) != 0 {
+		return true
 	}
 	return p.labelEnd(p.next) != 0 || p.directionAhead() || p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
 		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)

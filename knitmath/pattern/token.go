@@ -104,11 +104,13 @@ func (s *scanner) token() {
 	case unicode.IsLetter(c):
 		s.word()
 		s.rowNumber(from)
-		s.put(tokenWord, from, draft.Word(s.source[from.start:s.at]))
+		s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
+		s.roundShort()
 		if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && s.source[s.at] >= '0' &&
 			s.source[s.at] <= '9' {
 			last.text = "row" // "R1"
 		}
+	case c >= '0' && c <= '9' && s.lineStart() && s.listNumber():
 	case c >= '0' && c <= '9' || draft.Fraction(c):
 		n := s.number()
 		s.put(tokenNumber, from, draft.Word(s.source[from.start:s.at]))
@@ -117,6 +119,10 @@ func (s *scanner) token() {
 		s.star(c, size)
 	case c == '.' && s.shortened():
 		s.advance(size)
+	case c == '\\' && s.escaped():
+		s.advance(size)
+	case c == '<' || c == '&':
+		s.markup(from, c, size)
 	case s.lineStart() && s.bullet(c, size):
 		s.advance(size)
 	case c == '…' || c == '✓' || c == '✔' || c == '→' || c == '←' || c == '☐' || c == '☑':
@@ -155,6 +161,9 @@ func (s *scanner) word() {
 		case size == 0:
 			return
 		case unicode.IsLetter(c) || c >= '0' && c <= '9':
+			s.advance(size)
+		case c == '-' && s.hyphenated():
+		case c == '.' && s.initials():
 			s.advance(size)
 		case c == '\'' || c == '-' || c == '&' || c == '/':
 			next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])

@@ -155,6 +155,11 @@ type lineInfo struct {
 	partial       []int  // "38 sts rem for back": a count of a part of the stitches
 	inWork        bool   // which is what is worked from here on
 	between       bool   // and that between two markers
+	labelClaim    int    // the token at which the label says a count, 0 for none
+	inRounds      bool   // its label calls it a round
+	fastens       bool   // it ends with "fasten off": the last stitch goes
+	tidies        bool   // wraps and double stitches are worked with their stitches
+	unnamed       bool   // the other way is another way to make its increases
 	holdRest      bool   // "turn, leaving rem 38 sts on holder"
 	rest          []int  // how many those are, if it is said
 }

@@ -65,7 +65,19 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 		m.reading = "read as a decrease of two stitches, each with its yarn over: three become one"
 		put(lean, m)
 	}
+	for _, abbr := range []string{"k2togb", "p2togb"} {
+		m := named(abbr, 2, 1)
+		m.reading = "read as two together through the back loops: two stitches become one either way"
+		put(abbr, m)
+	}
 	w["yf"] = meaning{ask: questions["yf"]}
+	for abbr, m := range map[string]meaning{"inc": named("inc", 1, 2), "dec": named("dec", 2, 1)} {
+		m.reading = changeReadings[abbr]
+		w[abbr] = m
+		for _, one := range []string{" 1", " 1 st", " one", " one st"} {
+			put(abbr+one, m)
+		}
+	}
 	for _, abbr := range []string{"patt", "rib", "cont", "continue", "pattern"} {
 		w[abbr] = named("work", 1, 1)
 	}
@@ -75,7 +87,7 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 	}
 	twice := ofOp(stitch.YO)
 	twice.times = 2
-	for _, abbr := range []string{"dyo", "double yo", "double yarn over", "2yo", "yo x 2", "yo2x"} {
+	for _, abbr := range []string{"dyo", "double yo", "double yarn over", "2yo", "y2rn", "yrn2", "y2o", "yo2", "yo x 2", "yo2x"} {
 		put(abbr, twice)
 	}
 	m := named("k1b", 1, 1)
@@ -128,7 +140,9 @@ var otherNames = map[string]stitch.Op{
 	"marker":             stitch.PlaceMarker, "sm.": stitch.SlipMarker, "slm": stitch.SlipMarker, "slip the marker": stitch.SlipMarker,
 	"sl mkr":         stitch.SlipMarker,
 	"place a marker": stitch.PlaceMarker, "pmk": stitch.PlaceMarker, "plm": stitch.PlaceMarker, "slip mkr": stitch.SlipMarker,
-	"slip next m":   stitch.SlipMarker,
+	"slip next m": stitch.SlipMarker,
+	"m1pl":        stitch.M1LP, "m1pr": stitch.M1RP, "thread over": stitch.YO, "narrow": stitch.K2tog, "backward loop co": stitch.CastOn,
+	"backward-loop co": stitch.CastOn, "backwards loop co": stitch.CastOn, "make backward loop": stitch.CastOn, "cable co": stitch.CastOn,
 	"make one left": stitch.M1L, "make one right": stitch.M1R,
 }
 
@@ -165,7 +179,7 @@ var otherWork = []meaning{
 	named("with yarn in front", 0, 0), named("with yarn in back", 0, 0), named("move yarn to front", 0, 0), named("move yarn to back", 0, 0),
 	named("take yarn to back", 0, 0),
 	named("k2tog-tbl", 2, 1), named("k2togtbl", 2, 1), named("p2togtbl", 2, 1), named("p2tog-tbl", 2, 1), named("k2 tog tbl", 2, 1),
-	named("k2togb", 2, 1), named("work 2 tog", 2, 1),
+	named("work 2 tog", 2, 1),
 	named("work 3 tog", 3, 1), named("sssk", 3, 1), named("dd", 3, 1), named("s2pp", 3, 1), named("sppo", 2, 1),
 	named("remove marker", 0, 0), named("remove m", 0, 0), named("remove markers", 0, 0), named("remove bor marker", 0, 0),
 	named("slip bor marker", 0, 0), named("rm m", 0, 0),
@@ -175,10 +189,14 @@ var otherWork = []meaning{
 		2, 2),
 }
 
+// changeReadings is how a change is taken that is not named.
+var changeReadings = map[string]string{
+	"inc": "inc is read as one stitch made into two (kfb); in a row that only fits so, as a stitch made between two",
+	"dec": "dec is read as two stitches worked as one",
+}
+
 // questions are abbreviations whose count depends on what is meant.
 var questions = map[string]string{
-	"inc": "an increase takes no stitch (M1L, M1R, yo) or one (kfb, pfb): name it, or declare inc",
-	"dec": "a decrease may be k2tog, ssk, p2tog or a double one: name it, or declare dec",
 	"m":   "m is metre or marker: write sm to slip a marker, pm to place one",
 	"yf":  "yf is yarn to front (no stitch) or a yarn over (one stitch): write wyif or yo, or declare yf",
 	"lc":  "how many stitches cross? write 2/2 lc or c4f, or declare lc",

@@ -59,6 +59,9 @@ func (p *parser) wording(w *wording) bool {
 	if p.nextFew() && w.counted() {
 		p.next++
 	}
+	if w.numbers == nil && w.counted() && p.oneStitch() {
+		w.numbers = one
+	}
 	if w.numbers == nil && w.counted() && p.numberAhead() {
 		if w.numbers = p.number(); w.numbers == nil {
 			return false
@@ -88,6 +91,19 @@ func (p *parser) nextFew() bool {
 	}
 	end, _ := p.sizedEnd(p.next + 1)
 	return end != 0 && p.tokens[end].stitches()
+}
+
+// oneStitch passes over "the first st", "next st": one stitch.
+func (p *parser) oneStitch() bool {
+	i := p.next
+	if p.tokens[i].is("the") {
+		i++
+	}
+	if !p.tokens[i].is("next", "first", "last", "foll", "following") || !p.tokens[i+1].is("st", "stitch") {
+		return false
+	}
+	p.next = i + 2
+	return true
 }
 
 // plain reports whether stitches may be worked "as they are".
@@ -185,5 +201,5 @@ func (p *parser) rowEnds() bool {
 			return starts
 		}
 	}
-	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead()
+	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead() || p.meanwhileAt(p.next)
 }

@@ -18,7 +18,7 @@ func wordSet(text string) map[string]bool {
 // that ends no sentence, or after it one that begins none.
 var (
 	wrapBefore = wordSet(`to last from rep repeat the next in until and then of with for at on a an every each foll following place using or by
-		than into onto over rem remaining more these those first both beg beginning ending all evenly as`)
+		row rnd round rows rnds than into onto over rem remaining more these those first both beg beginning ending all evenly as`)
 	wrapAfter = wordSet(`times sts st stitches more of end last from rnd rnds rows row round rounds needle needles cm mm inches inch the
 		and or to
 		across until rem remaining for on at before after marker markers m tog together loosely evenly twice once foll following using by total
@@ -41,10 +41,16 @@ func unwrapped(source string, tokens []token) []token {
 
 // wraps reports whether a text goes on with a token after a line break.
 func wraps(source string, next *token, before []token) bool {
-	if next.kind != tokenWord && next.kind != tokenNumber || len(before) == 0 {
+	if len(before) == 0 {
 		return false
 	}
 	last := &before[len(before)-1]
+	if next.kind == tokenStar && last.is("from") || inList(next, before) {
+		return true
+	}
+	if next.kind != tokenWord && next.kind != tokenNumber {
+		return false
+	}
 	c := rune(source[next.start])
 	if !unicode.IsLower(c) && next.kind == tokenWord || last.kind != tokenWord && last.kind != tokenNumber && !last.is(",", ")", "]") {
 		return false
@@ -54,6 +60,27 @@ func wraps(source string, next *token, before []token) bool {
 	}
 	return next.kind == tokenWord && wrapAfter[next.text] && !last.is(",") && len(before) > 1 &&
 		!(next.row() && endsDigit(source, next))
+}
+
+// inList reports whether a list of numbers, "80 (88, 96)", goes on after a line break.
+func inList(next *token, before []token) bool {
+	n := len(before)
+	last := &before[n-1]
+	switch {
+	case next.is("(", "["):
+		return last.kind == tokenNumber && n > 1 && (before[n-2].kind == tokenWord || before[n-2].is("."))
+	case next.kind != tokenNumber || !last.is(",", "(", ":") || n < 3:
+		return false
+	}
+	for i := n - 1; i >= max(n-2*MaxSizes, 1); i-- {
+		switch t := &before[i]; {
+		case t.is("(", "["):
+			return before[i-1].kind == tokenNumber || before[i-1].kind == tokenWord
+		case t.kind != tokenNumber && !t.is(",", ":", "-"):
+			return false
+		}
+	}
+	return false
 }
 
 // endsDigit reports whether a number follows a word: "row 1" begins a line.

@@ -1,0 +1,76 @@
+package pattern
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// minded are what may be minded while stitches are worked: it is no stitch of its own.
+var minded = wordSet(`wrap wraps wrapped ds dss marker markers m ms loops loop yarn patt pattern rib floats ball strand needle colour color
+	colours colors edge chart tension`)
+
+// meanwhile reads what is done while stitches are worked, "slipping markers", "picking up
+// wraps", "casting on 6 sts over the gap". It follows the stitches it is about.
+func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
+	t := p.peek()
+	if !strings.HasSuffix(t.text, "ing") || len(*steps) == 0 || p.notation(t.text) || t.is("ending", "finishing", "beginning", "starting") {
+		return asideNone
+	}
+	if t.is("casting", "binding") && inner == "" {
+		return p.castingMeanwhile(steps)
+	}
+	end, about := p.next+1, false
+	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]", "(", "-", "=") && p.tokens[end].kind != tokenStar; end++ {
+		w := &p.tokens[end]
+		about = about || minded[w.text] || w.stitches() && t.is("slipping", "keeping", "working")
+		if w.kind == tokenWord && (alarming(w.text) || w.is("tog") && !about) || w.kind == tokenNumber && !p.measured(end) && !p.tokens[end+1].is("st") {
+			return asideNone
+		}
+	}
+	if !about {
+		return asideNone
+	}
+	from := p.peek().span
+	if p.anyOf(p.next, end, "wrap", "wraps", "ds", "dss") {
+		p.tidies = true
+	}
+	p.next = end
+	p.passed(from.to(p.last()))
+	return asideRead
+}
+
+// castingMeanwhile reads "casting on 6 sts over the held sts".
+func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
+	from, save := p.peek().span, p.next
+	op := stitch.CastOn
+	if p.peek().is("binding") {
+		return asideNone
+	}
+	p.next++
+	if !p.accept("on") {
+		p.next = save
+		return asideNone
+	}
+	n := p.number()
+	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both") {
+		p.next = save
+		return asideNone
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", "-", "=") && !p.claimAhead() {
+		p.next++
+	}
+	*steps = append(*steps, Step{Operation: op, Times: without(n), leaves: 1, at: from.to(p.last())})
+	return asideRead
+}
+
+// meanwhileAt reports whether what is done while a whole row is worked begins at token i,
+// after a comma.
+func (p *parser) meanwhileAt(i int) bool {
+	if !p.tokens[i].is(",") {
+		return false
+	}
+	t := &p.tokens[i+1]
+	return t.kind == tokenWord && strings.HasSuffix(t.text, "ing") && !p.notation(t.text) &&
+		!t.is("ending", "finishing", "beginning", "starting")
+}
