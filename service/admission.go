@@ -4,12 +4,14 @@ import (
 	"context"
 	"log/slog"
 	"net/http"
+	"strconv"
 	"strings"
 	"sync/atomic"
 	"time"
 
 	"github.com/grpc-ecosystem/grpc-gateway/v2/runtime"
 	"google.golang.org/grpc"
+	"google.golang.org/grpc/metadata"
 	"google.golang.org/grpc/status"
 	"google.golang.org/grpc/tap"
 
@@ -45,6 +47,9 @@ func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, 
 	}()
 	resp, err := handler(admit.With(ctx, call), req)
 	if err != nil {
+		if md := pushback(err); md != nil {
+			_ = grpc.SetTrailer(ctx, md) // Fails only when the call has ended, and then nobody waits.
+		}
 		return nil, err
 	}
 	handed = true
@@ -81,11 +86,23 @@ func (a admission) stream(srv any, ss grpc.ServerStream, _ *grpc.StreamServerInf
 	if conn := conns.OfCall(ss.Context()); conn != nil {
 		end, ok := conn.Watch()
 		if !ok {
-			return noRoom().Err()
+			err := noRoom().Err()
+			ss.SetTrailer(pushback(err))
+			return err
 		}
 		defer end()
 	}
 	return handler(srv, ss)
+}
+
+// pushback is how long to wait before asking again, as clients that retry by
+// themselves heed it: they do not know RetryInfo. There is none for other errors.
+func pushback(err error) metadata.MD {
+	st, _ := status.FromError(err)
+	if after, told := retryDelay(st); told {
+		return metadata.Pairs("grpc-retry-pushback-ms", strconv.FormatInt((after+time.Millisecond-1).Milliseconds(), 10))
+	}
+	return nil
 }
 
 // onHTTP begins a call for every request, if there is room for one more. Connections

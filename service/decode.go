@@ -114,10 +114,10 @@ func (c questionCodec) Marshal(v any) (data mem.BufferSlice, err error) {
 }
 
 // decodedSeen registers services whose messages are read as said above. begin is
-// what happens to every call before that.
+// what happens to every call before that; what it returns, at its end.
 type decodedSeen struct {
 	to     grpc.ServiceRegistrar
-	begin  func(context.Context) context.Context
+	begin  func(context.Context) (context.Context, func(error))
 	faults *faults
 }
 
@@ -133,6 +133,8 @@ func (d decodedSeen) RegisterService(desc *grpc.ServiceDesc, impl any) {
 
 func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.MethodHandler {
 	return func(impl any, ctx context.Context, dec func(any) error, interceptor grpc.UnaryServerInterceptor) (answer any, err error) {
+		ended := func(error) {}
+		defer func() { ended(err) }()
 		// The last net, under interceptors and decoders: gRPC has none, and the
 		// process would end.
 		defer func() {
@@ -141,7 +143,7 @@ func (d decodedSeen) seen(fullMethod string, handler grpc.MethodHandler) grpc.Me
 			}
 		}()
 		reached(ctx)
-		ctx = d.begin(ctx)
+		ctx, ended = d.begin(ctx)
 		var unread error
 		answer, err = handler(impl, ctx, func(into any) error {
 			if unread = refusedFor(ctx); unread == nil {

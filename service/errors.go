@@ -138,12 +138,20 @@ func overloaded(reason, text string, after time.Duration) *status.Status {
 // retryAfter is the Retry-After header of a status, in whole seconds rounded up;
 // "" when the status says nothing of trying again.
 func retryAfter(st *status.Status) string {
-	for _, d := range st.Details() {
-		if info, ok := d.(*errdetails.RetryInfo); ok {
-			return strconv.Itoa(int((info.GetRetryDelay().AsDuration() + time.Second - 1) / time.Second))
-		}
+	if after, told := retryDelay(st); told {
+		return strconv.Itoa(int((after + time.Second - 1) / time.Second))
 	}
 	return ""
+}
+
+// retryDelay is when a status says to try again, if it does.
+func retryDelay(st *status.Status) (after time.Duration, told bool) {
+	for _, d := range st.Details() {
+		if info, ok := d.(*errdetails.RetryInfo); ok {
+			return info.GetRetryDelay().AsDuration(), true
+		}
+	}
+	return 0, false
 }
 
 func detailed(code codes.Code, text string, details ...protoadapt.MessageV1) *status.Status {

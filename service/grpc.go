@@ -67,7 +67,10 @@ func newGRPCServer(
 			PermitWithoutStream: true,
 		}),
 	)...)
-	seen := decodedSeen{s, func(ctx context.Context) context.Context { return who.judge(begin(ctx)) }, m.faults}
+	seen := decodedSeen{s, func(ctx context.Context) (context.Context, func(error)) {
+		ctx, ended := begin(ctx)
+		return who.judge(ctx), ended
+	}, m.faults}
 	healthv1.RegisterHealthServer(seen, h)
 	reflection.Register(s)
 	return s, seen

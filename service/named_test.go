@@ -37,9 +37,9 @@ func TestRequestID(t *testing.T) {
 		if c.asked != "" {
 			ctx = metadata.AppendToOutgoingContext(ctx, trace.IDMetadata, c.asked)
 		}
-		var header metadata.MD
-		_, _ = knitmathv1.NewGaugeServiceClient(server.conn).ComputeCastOn(ctx, &knitmathv1.ComputeCastOnRequest{}, grpc.Header(&header))
-		got := strings.Join(header.Get(trace.IDMetadata), " and ")
+		var header, trailer metadata.MD
+		_, _ = knitmathv1.NewGaugeServiceClient(server.conn).ComputeCastOn(ctx, &knitmathv1.ComputeCastOnRequest{}, grpc.Trailer(&trailer))
+		got := strings.Join(trailer.Get(trace.IDMetadata), " and ")
 		if got == "" || c.taken != (got == c.asked) || !strings.Contains(server.log.String(), "request_id="+got) {
 			t.Errorf("%q over gRPC: answered %q", c.asked, got)
 		}

@@ -106,14 +106,15 @@ func TestVersionDocument(t *testing.T) {
 	}
 }
 
-// Answered, refused, panicked or streamed: the header metadata names the release.
-func TestReleaseInGRPCHeaders(t *testing.T) {
+// Answered or streamed: the header metadata names the release. Refused or panicked: the
+// trailer does, and there is no header, after which nobody would ask again.
+func TestReleaseInGRPCMetadata(t *testing.T) {
 	server := start(t, registerOdd)
 	key := strings.ToLower(releaseHeader)
-	ask := func(method string, question *knitmathv1.ComputeCastOnRequest) (metadata.MD, error) {
-		var header metadata.MD
-		err := server.conn.Invoke(t.Context(), method, question, &knitmathv1.ComputeCastOnResponse{}, grpc.Header(&header))
-		return header, err
+	ask := func(method string, question *knitmathv1.ComputeCastOnRequest) (header, trailer metadata.MD, err error) {
+		err = server.conn.Invoke(t.Context(), method, question, &knitmathv1.ComputeCastOnResponse{},
+			grpc.Header(&header), grpc.Trailer(&trailer))
+		return header, trailer, err
 	}
 	good := &knitmathv1.ComputeCastOnRequest{Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, WidthCm: new(50.0)}
 	for _, c := range []struct {
@@ -125,9 +126,13 @@ func TestReleaseInGRPCHeaders(t *testing.T) {
 		{"/knitmath.v1.GaugeService/ComputeCastOn", &knitmathv1.ComputeCastOnRequest{}, codes.InvalidArgument},
 		{"/knitmath.test.OddService/Panic", good, codes.Internal},
 	} {
-		header, err := ask(c.method, c.question)
-		if status.Code(err) != c.want || strings.Join(header[key], ",") != testRelease.Version {
-			t.Errorf("%s: %v, want %v; header %v", c.method, err, c.want, header)
+		header, trailer, err := ask(c.method, c.question)
+		there, elsewhere := header, trailer
+		if err != nil {
+			there, elsewhere = trailer, header
+		}
+		if status.Code(err) != c.want || strings.Join(there[key], ",") != testRelease.Version || elsewhere[key] != nil {
+			t.Errorf("%s: %v, want %v; header %v, trailer %v", c.method, err, c.want, header, trailer)
 		}
 	}
 	ctx, cancel := context.WithCancel(t.Context())
