@@ -6,7 +6,9 @@ import (
 	"fmt"
 	"io"
 	"net/http"
+	"os"
 	"os/exec"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -14,6 +16,8 @@ import (
 	"testing"
 
 	"go.yaml.in/yaml/v3"
+
+	"example.com/knitmath/service/tlsfile/tlstest"
 )
 
 // sample is a line of an exposition.
@@ -23,11 +27,16 @@ var sample = regexp.MustCompile(`^([a-zA-Z_:][a-zA-Z0-9_:]*)(?:\{(.*)\})? (\S+)$
 // by its labels in order.
 type fresh map[string]map[string]string
 
-// freshSeries starts the program, as the Dockerfile builds it, and scrapes it before
-// anybody has asked anything.
+// freshSeries starts the program, as the Dockerfile builds it, with TLS and keys, which
+// have metrics of their own, and scrapes it before anybody has asked anything.
 func freshSeries(t *testing.T) fresh {
 	t.Helper()
-	cmd := exec.Command(builtProgram(t), "-grpc-addr=127.0.0.1:0", "-http-addr=127.0.0.1:0", "-admin-addr=127.0.0.1:0", "-drain=0s")
+	pair, keys := pairOf(t, tlstest.NewAuthority(t)), filepath.Join(t.TempDir(), "keys")
+	if err := os.WriteFile(keys, []byte("# none yet\n"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	cmd := exec.Command(builtProgram(t), "-grpc-addr=127.0.0.1:0", "-http-addr=127.0.0.1:0", "-admin-addr=127.0.0.1:0", "-drain=0s",
+		"-tls-cert="+pair.Cert, "-tls-key="+pair.Key, "-api-keys="+keys)
 	stderr, err := cmd.StderrPipe()
 	if err != nil {
 		t.Fatal(err)

@@ -26,6 +26,8 @@ import (
 	"google.golang.org/grpc/codes"
 
 	"example.com/knitmath/service"
+	"example.com/knitmath/service/tlsfile"
+	"example.com/knitmath/service/tlsfile/tlstest"
 )
 
 // query is a PromQL expression and where it stands.
@@ -81,6 +83,20 @@ func readDashboard(t *testing.T) []query {
 	return all
 }
 
+// pairOf writes a certificate and its key, for what there is of metrics with TLS alone.
+func pairOf(t *testing.T, authority *tlstest.Authority) tlsfile.Config {
+	t.Helper()
+	dir := t.TempDir()
+	files := tlsfile.Config{Cert: filepath.Join(dir, "cert"), Key: filepath.Join(dir, "key")}
+	cert, key := authority.Issue(time.Hour)
+	for path, data := range map[string][]byte{files.Cert: cert, files.Key: key} {
+		if err := os.WriteFile(path, data, 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return files
+}
+
 // series are the metrics of a running service: name, label, its values.
 type series map[string]map[string]map[string]bool
 
@@ -88,8 +104,9 @@ type series map[string]map[string]map[string]bool
 // adds what Prometheus itself adds.
 func exposed(t *testing.T) series {
 	t.Helper()
+	authority := tlstest.NewAuthority(t)
 	server, err := service.Listen(service.Config{GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
-		ShutdownTimeout: 10 * time.Second, Logger: slog.New(slog.NewJSONHandler(io.Discard, nil)), Registry: prometheus.NewRegistry()})
+		TLS: pairOf(t, authority), ShutdownTimeout: 10 * time.Second, Logger: slog.New(slog.NewJSONHandler(io.Discard, nil)), Registry: prometheus.NewRegistry()})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -102,10 +119,10 @@ func exposed(t *testing.T) series {
 			t.Error(err)
 		}
 	}()
-	client := &http.Client{Transport: &http.Transport{}}
+	client := &http.Client{Transport: &http.Transport{TLSClientConfig: authority.Client()}}
 	defer client.CloseIdleConnections()
 	for _, body := range []string{`{"gauge": {"stitches": 22, "rows": 30}, "width_cm": 50}`, `{}`} {
-		resp, err := client.Post("http://"+server.HTTPAddr().String()+"/v1/gauge:computeCastOn", "application/json", strings.NewReader(body))
+		resp, err := client.Post("https://"+server.HTTPAddr().String()+"/v1/gauge:computeCastOn", "application/json", strings.NewReader(body))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -157,7 +174,7 @@ var (
 )
 
 // promQL are the words of the language that the queries use.
-var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile", "avg_over_time",
+var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile", "avg_over_time", "min", "time",
 	"and", "or", "unless", "offset"}
 
 // faults says what an expression names that does not exist. Every selection must

@@ -1,7 +1,9 @@
 package main
 
 import (
+	"fmt"
 	"maps"
+	"net/url"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -79,6 +81,61 @@ func checkMounts(t *testing.T, name string, o *objects) {
 		_, value, _ := strings.Cut(arg, "=")
 		if strings.HasPrefix(value, "/") && !slices.Contains(folders, filepath.Dir(value)) {
 			t.Errorf("%s: %s is in none of %v", name, arg, folders)
+		}
+	}
+}
+
+// Where spans are sent to, pods may go, and to whoever knows its name; nowhere else, and
+// without spans nowhere at all.
+func TestTracesGetOut(t *testing.T) {
+	seen := 0
+	for name, o := range overlays(t) {
+		var endpoint string
+		for _, e := range container(o.Deployment).Env {
+			if e.Name == "OTEL_EXPORTER_OTLP_ENDPOINT" {
+				endpoint = e.Value
+			}
+		}
+		var out []string
+		for _, rule := range o.NetworkPolicy.Spec.Egress {
+			for _, to := range rule.To {
+				for _, port := range rule.Ports {
+					out = append(out, fmt.Sprintf("%s %s:%d", *port.Protocol, to.NamespaceSelector.MatchLabels["kubernetes.io/metadata.name"], port.Port.IntVal))
+				}
+			}
+		}
+		if endpoint == "" {
+			if len(out) > 0 {
+				t.Errorf("%s: may go out to %v", name, out)
+			}
+			continue
+		}
+		seen++
+		at, err := url.Parse(endpoint)
+		if err != nil {
+			t.Fatal(err)
+		}
+		namespace := strings.Split(at.Hostname(), ".")[1]
+		if want := []string{"TCP " + namespace + ":" + at.Port(), "UDP kube-system:53", "TCP kube-system:53"}; !slices.Equal(out, want) {
+			t.Errorf("%s: may go out to %v, want %v", name, out, want)
+		}
+	}
+	if seen == 0 {
+		t.Error("no overlay sends spans")
+	}
+}
+
+// Variables that another one names stand before it.
+func TestVariablesStandInOrder(t *testing.T) {
+	for name, o := range overlays(t) {
+		known := map[string]bool{}
+		for _, e := range container(o.Deployment).Env {
+			for _, m := range regexp.MustCompile(`\$\((\w+)\)`).FindAllStringSubmatch(e.Value, -1) {
+				if !known[m[1]] {
+					t.Errorf("%s: %s names %s, which does not stand before it", name, e.Name, m[1])
+				}
+			}
+			known[e.Name] = true
 		}
 	}
 }
