@@ -124,21 +124,26 @@ func TestChoices(t *testing.T) {
 // compiled is message A with the given body.
 func compiled(t *testing.T, body string) (bounds.Reader, protoreflect.MessageDescriptor) {
 	t.Helper()
-	option, err := os.ReadFile("../knitmath/v1/default_value.proto")
-	if err != nil {
-		t.Fatal(err)
-	}
-	dir := t.TempDir()
-	for name, text := range map[string]string{
-		"default_value.proto": string(option),
+	files := map[string]string{
 		"a.proto": `syntax = "proto3";
 			package knitmath.v1;
 			import public "buf/validate/validate.proto";
 			import public "default_value.proto";
+			import public "presence.proto";
 			import public "google/api/field_behavior.proto";
+			message Other {}
 			enum Way { WAY_UNSPECIFIED = 0; WAY_UP = 1; WAY_DOWN = 2; }
 			message A {` + body + `}`,
-	} {
+	}
+	for _, options := range []string{"default_value.proto", "presence.proto"} {
+		text, err := os.ReadFile("../knitmath/v1/" + options)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[options] = string(text)
+	}
+	dir := t.TempDir()
+	for name, text := range files {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
 			t.Fatal(err)
 		}
@@ -147,13 +152,13 @@ func compiled(t *testing.T, body string) (bounds.Reader, protoreflect.MessageDes
 	if err != nil {
 		t.Fatalf("%s\n%v", body, err)
 	}
-	files, err := protodesc.NewFiles(set)
+	read, err := protodesc.NewFiles(set)
 	if err != nil {
 		t.Fatal(err)
 	}
-	found, err := files.FindDescriptorByName("knitmath.v1.A")
+	found, err := read.FindDescriptorByName("knitmath.v1.A")
 	if err != nil {
 		t.Fatal(err)
 	}
-	return bounds.NewReader(files), found.(protoreflect.MessageDescriptor)
+	return bounds.NewReader(read), found.(protoreflect.MessageDescriptor)
 }

@@ -38,8 +38,8 @@ func splitShared(d *document.Document, w *wire) error {
 	return nil
 }
 
-// requireWhatIsSent makes the fields that every answer has required. They are all
-// but those that can be absent: the service writes zeros and empty lists out.
+// requireWhatIsSent makes the fields that every answer has required: the service
+// writes zeros and empty lists out, and of messages it is said whether they can be absent.
 // This describes the whole answer, of which a caller may ask for less.
 func requireWhatIsSent(d *document.Document, w *wire) error {
 	for _, object := range w.objects(d) {
@@ -49,7 +49,11 @@ func requireWhatIsSent(d *document.Document, w *wire) error {
 		object.schema.AdditionalProperties = nil
 		object.schema.Required = nil
 		for _, field := range fields(object.message) {
-			if !field.HasPresence() {
+			sent, err := w.bounds.AlwaysSent(field)
+			if err != nil {
+				return err
+			}
+			if sent {
 				object.schema.Required = append(object.schema.Required, string(field.Name()))
 			}
 		}

@@ -20,6 +20,7 @@ import "buf/validate/validate.proto";
 import "google/api/annotations.proto";
 import "google/api/field_behavior.proto";
 import "knitmath/v1/default_value.proto";
+import "knitmath/v1/presence.proto";
 option go_package = "example.com/wool/v1;woolv1";
 
 // Sums on dyed
@@ -46,6 +47,14 @@ enum Way {
   WAY_LEFT = 1;
   // Towards the right.
   WAY_RIGHT = 2;
+}
+
+// How fast to wind.
+enum Pace {
+  // As it comes.
+  PACE_UNSPECIFIED = 0;
+  // From knot to knot.
+  PACE_OWN = 1 [(value_needs) = "knots"];
 }
 
 // A size.
@@ -117,6 +126,14 @@ message WindBallRequest {
   bool check = 9 [(google.api.field_behavior) = OPTIONAL, (default_value).flag = false];
   // Plies.
   optional int32 plies = 10 [(google.api.field_behavior) = OPTIONAL, (buf.validate.field).int32 = {in: [2, 3, 4]}];
+  // Lengths between knots.
+  repeated double between_cm = 13 [
+    (google.api.field_behavior) = OPTIONAL, (buf.validate.field) = {repeated: {min_items: 3}, ignore: IGNORE_IF_ZERO_VALUE}
+  ];
+  // How fast.
+  Pace pace = 15 [(google.api.field_behavior) = OPTIONAL];
+  // How tight the knots are.
+  optional int32 tight = 14 [(google.api.field_behavior) = OPTIONAL, (needs) = "knots"];
   // How it is held.
   oneof hold {
     // By a pin.
@@ -142,7 +159,9 @@ message WindBallResponse {
   // Its knots.
   repeated Knot knots = 2;
   // Its size.
-  Size size = 3;
+  Size size = 3 [(always_sent) = true];
+  // The core, if any.
+  Size core = 9;
   // Ends, if any.
   optional int32 end_count = 4;
   // Which way.
@@ -185,16 +204,20 @@ message CountBallsResponse {
 // compiledFixture is the fixture as compiled.
 func compiledFixture(t *testing.T) *descriptorpb.FileDescriptorSet {
 	t.Helper()
-	option, err := os.ReadFile("../knitmath/v1/default_value.proto")
-	if err != nil {
-		t.Fatal(err)
+	files := map[string]string{"dyed_wool.proto": fixture}
+	for _, options := range []string{"default_value.proto", "presence.proto"} {
+		text, err := os.ReadFile("../knitmath/v1/" + options)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[options] = string(text)
 	}
 	root := t.TempDir()
 	dir := filepath.Join(root, "knitmath", "v1")
 	if err := os.MkdirAll(dir, 0o700); err != nil {
 		t.Fatal(err)
 	}
-	for name, text := range map[string]string{"default_value.proto": string(option), "dyed_wool.proto": fixture} {
+	for name, text := range files {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600); err != nil {
 			t.Fatal(err)
 		}

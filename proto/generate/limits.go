@@ -38,6 +38,11 @@ func write(of bounds.Bounds, to *document.Schema) {
 		to.MaxLength = of.MaxBytes
 	}
 	to.MinItems, to.MaxItems, to.UniqueItems = of.MinItems, of.MaxItems, of.Unique
+	if of.ZeroIsAbsent && of.MinItems != nil && *of.MinItems > 1 {
+		// An empty list is one that is left out: too few are one and more.
+		one, tooFew := uint64(1), *of.MinItems-1
+		to.MinItems, to.Not = nil, &document.Schema{MinItems: &one, MaxItems: &tooFew}
+	}
 	if of.Items != nil {
 		write(*of.Items, to.Items)
 	}

@@ -10,6 +10,7 @@ import (
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
 
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/proto/document"
 	"example.com/knitmath/release"
 )
@@ -101,6 +102,7 @@ func (c *checker) parameters(what string, operation *document.Operation, questio
 			name := prefix + string(field.Name())
 			switch {
 			case field.IsList() && field.Message() != nil:
+			case needsList(field, proto.GetExtension(field.Options(), knitmathv1.E_Needs).(string)):
 			case field.Message() != nil:
 				walk(name+".", field.Message(), given && isRequired(field))
 			default:
@@ -118,12 +120,43 @@ func (c *checker) parameters(what string, operation *document.Operation, questio
 				}
 				c.described(what+" "+name, p.Description, field)
 				c.same(what+" "+name+" says twice", p.Schema.Description, "")
+				if values := valuesByGet(field); values != nil {
+					c.same(what+" "+name+" may be", p.Schema.Enum, values)
+					c.same(what+" "+name+" says of each", len(p.Schema.EnumDescriptions), len(values))
+					continue
+				}
 				c.value(what+" "+name, p.Schema, field, true)
 			}
 		}
 	}
 	walk("", question, true)
 	c.same(what+" parameters", slices.Sorted(maps.Keys(got)), slices.Sorted(maps.Keys(want)))
+}
+
+// needsList reports whether a field is refused without a list of objects called name,
+// which no query string holds.
+func needsList(field protoreflect.FieldDescriptor, name string) bool {
+	other := field.ContainingMessage().Fields().ByName(protoreflect.Name(name))
+	return other != nil && other.IsList() && other.Message() != nil
+}
+
+// valuesByGet are the values of an enum that a query string can ask for, nil where they
+// are all.
+func valuesByGet(field protoreflect.FieldDescriptor) []any {
+	if field.Enum() == nil {
+		return nil
+	}
+	var values []any
+	all := field.Enum().Values()
+	for i := range all.Len() {
+		if !needsList(field, proto.GetExtension(all.Get(i).Options(), knitmathv1.E_ValueNeeds).(string)) {
+			values = append(values, string(all.Get(i).Name()))
+		}
+	}
+	if len(values) == all.Len() {
+		return nil
+	}
+	return values
 }
 
 func isRequired(field protoreflect.FieldDescriptor) bool {

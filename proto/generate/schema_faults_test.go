@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/proto/document"
 	"github.com/santhosh-tekuri/jsonschema/v6"
 	"google.golang.org/protobuf/proto"
@@ -40,7 +41,7 @@ func (c *checker) answer(name string, message protoreflect.MessageDescriptor, qu
 	var sent []string
 	for i := range message.Fields().Len() {
 		field := message.Fields().Get(i)
-		absent := field.ContainingOneof() != nil || field.Message() != nil && !field.IsList()
+		absent := field.HasPresence() && !proto.GetExtension(field.Options(), knitmathv1.E_AlwaysSent).(bool)
 		if !absent {
 			sent = append(sent, string(field.Name()))
 		}

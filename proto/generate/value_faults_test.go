@@ -81,6 +81,11 @@ func expect(want, rules map[string]any, field protoreflect.FieldDescriptor) {
 			want[ruleWords[name]] = rule
 		}
 	}
+	// An empty list that is as good as none is legal, however many items others have.
+	if least, _ := want["minItems"].(float64); rules["ignore"] == "IGNORE_IF_ZERO_VALUE" && least > 1 {
+		delete(want, "minItems")
+		want["not"] = map[string]any{"minItems": 1.0, "maxItems": least - 1}
+	}
 }
 
 // kindOf is the type of a field's values.

@@ -1047,7 +1047,7 @@ var File_knitmath_v1_edge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xf8\x05\n" +
+	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xf8\x05\n" +
 	"\x11PlanPickUpRequest\x126\n" +
 	"\vlength_rows\x18\x01 \x01(\x05B\x10\xe0A\x01\xbaH\n" +
 	"\x1a\b@\xae\x01\x18\x90N(\x01H\x00R\n" +
@@ -1074,7 +1074,7 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\x04rows\x18\x02 \x01(\x05R\x04rows\x12\x12\n" +
 	"\x04text\x18\x03 \x01(\tR\x04text\x12#\n" +
 	"\rerror_percent\x18\x04 \x01(\x01R\ferrorPercent\x12%\n" +
-	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xbd\x04\n" +
+	"\x0eerror_stitches\x18\x05 \x01(\x01R\rerrorStitches\"\xcf\x04\n" +
 	"\x12PlanPickUpResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1083,13 +1083,13 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12\x1f\n" +
 	"\vlength_rows\x18\x05 \x01(\x05R\n" +
-	"lengthRows\x124\n" +
-	"\bstitches\x18\x06 \x01(\v2\x18.knitmath.v1.FittedCountR\bstitches\x12.\n" +
-	"\x05ratio\x18\a \x01(\v2\x18.knitmath.v1.PickUpRatioR\x05ratio\x12!\n" +
+	"lengthRows\x12:\n" +
+	"\bstitches\x18\x06 \x01(\v2\x18.knitmath.v1.FittedCountB\x04\xa0\xe1\x18\x01R\bstitches\x124\n" +
+	"\x05ratio\x18\a \x01(\v2\x18.knitmath.v1.PickUpRatioB\x04\xa0\xe1\x18\x01R\x05ratio\x12!\n" +
 	"\fskipped_rows\x18\b \x01(\x05R\vskippedRows\x12!\n" +
-	"\fdoubled_rows\x18\t \x01(\x05R\vdoubledRows\x12:\n" +
+	"\fdoubled_rows\x18\t \x01(\x05R\vdoubledRows\x12@\n" +
 	"\vinstruction\x18\n" +
-	" \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
+	" \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\f \x01(\x05R\x06effort\x12.\n" +
 	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xa8\n" +
@@ -1137,12 +1137,12 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\x12cast_on_row_number\x18\x04 \x01(\x05R\x0fcastOnRowNumber\x12 \n" +
 	"\tmiddle_cm\x18\x05 \x01(\x01H\x00R\bmiddleCm\x88\x01\x01B\f\n" +
 	"\n" +
-	"_middle_cm\"\x8b\x01\n" +
+	"_middle_cm\"\x91\x01\n" +
 	"\aBandRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
-	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\"\x9c\x04\n" +
+	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x9c\x04\n" +
 	"\x17PlanButtonholesResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1253,6 +1253,7 @@ func file_knitmath_v1_edge_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
 	file_knitmath_v1_stitch_proto_init()

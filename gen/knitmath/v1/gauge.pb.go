@@ -1932,7 +1932,7 @@ var File_knitmath_v1_gauge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\n" +
-	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/needle.proto\x1a\x18knitmath/v1/report.proto\"\xe3\x01\n" +
+	"\x17knitmath/v1/gauge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x18knitmath/v1/needle.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\"\xe3\x01\n" +
 	"\x05Gauge\x12A\n" +
 	"\bstitches\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\bstitches\x129\n" +
 	"\x04rows\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00>@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\x04rows\x12P\n" +
@@ -2091,12 +2091,12 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\x0fwanted_width_cm\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00Y@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x00R\rwantedWidthCm\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x06 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x12\n" +
-	"\x10_wanted_width_cm\"\xc0\x01\n" +
+	"\x10_wanted_width_cm\"\xc6\x01\n" +
 	"\x0eConvertedCount\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12*\n" +
 	"\x04kind\x18\x02 \x01(\x0e2\x16.knitmath.v1.CountKindR\x04kind\x12\x18\n" +
-	"\aprinted\x18\x03 \x01(\x05R\aprinted\x120\n" +
-	"\x06fitted\x18\x04 \x01(\v2\x18.knitmath.v1.FittedCountR\x06fitted\x12\"\n" +
+	"\aprinted\x18\x03 \x01(\x05R\aprinted\x126\n" +
+	"\x06fitted\x18\x04 \x01(\v2\x18.knitmath.v1.FittedCountB\x04\xa0\xe1\x18\x01R\x06fitted\x12\"\n" +
 	"\ras_written_cm\x18\x05 \x01(\x01R\vasWrittenCm\"\x91\x01\n" +
 	"\vSizeOutcome\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x19\n" +
@@ -2239,6 +2239,7 @@ func file_knitmath_v1_gauge_proto_init() {
 	}
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_needle_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_gauge_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_gauge_proto_msgTypes[1].OneofWrappers = []any{}

@@ -996,7 +996,7 @@ var File_knitmath_v1_handspun_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\n" +
-	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xf2\x02\n" +
+	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xf2\x02\n" +
 	"\aSpunPly\x12.\n" +
 	"\x04name\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12\x18d\x92\x02\rgrey ShetlandR\x04name\x127\n" +
 	"\x05count\x18\x02 \x01(\v2\x16.knitmath.v1.YarnCountB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05count\x126\n" +
@@ -1048,14 +1048,14 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x18_ply_contraction_percentB\v\n" +
 	"\t_wanted_mB\v\n" +
 	"\t_wanted_gB\v\n" +
-	"\t_bobbin_g\"\xa0\x03\n" +
+	"\t_bobbin_g\"\xa6\x03\n" +
 	"\vPliedSingle\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\x12\x10\n" +
 	"\x03tex\x18\x03 \x01(\x01R\x03tex\x12\x1f\n" +
 	"\vdiameter_mm\x18\x04 \x01(\x01R\n" +
-	"diameterMm\x12(\n" +
-	"\x05twist\x18\x05 \x01(\v2\x12.knitmath.v1.TwistR\x05twist\x12#\n" +
+	"diameterMm\x12.\n" +
+	"\x05twist\x18\x05 \x01(\v2\x12.knitmath.v1.TwistB\x04\xa0\xe1\x18\x01R\x05twist\x12#\n" +
 	"\vleft_per_cm\x18\x06 \x01(\x01H\x00R\tleftPerCm\x88\x01\x01\x12\x1e\n" +
 	"\blength_m\x18\a \x01(\x01H\x01R\alengthM\x88\x01\x01\x12\x1a\n" +
 	"\x06mass_g\x18\b \x01(\x01H\x02R\x05massG\x88\x01\x01\x12&\n" +
@@ -1066,13 +1066,13 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\t_length_mB\t\n" +
 	"\a_mass_gB\x0f\n" +
 	"\r_bobbin_countB\x15\n" +
-	"\x13_treadles_per_draft\"\x9b\x01\n" +
+	"\x13_treadles_per_draft\"\xa1\x01\n" +
 	"\vSampleCheck\x12\x12\n" +
-	"\x04what\x18\x01 \x01(\tR\x04what\x122\n" +
-	"\bexpected\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeR\bexpected\x12\x12\n" +
+	"\x04what\x18\x01 \x01(\tR\x04what\x128\n" +
+	"\bexpected\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\bexpected\x12\x12\n" +
 	"\x04unit\x18\x03 \x01(\tR\x04unit\x12\x17\n" +
 	"\aif_less\x18\x04 \x01(\tR\x06ifLess\x12\x17\n" +
-	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\x87\t\n" +
+	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\x99\t\n" +
 	"\x14PlanHandspunResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1086,13 +1086,13 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"m_per_100g\x18\a \x01(\x01R\bmPer100g\x12&\n" +
 	"\x0fyards_per_pound\x18\b \x01(\x01R\ryardsPerPound\x12\x1f\n" +
 	"\vdiameter_mm\x18\t \x01(\x01R\n" +
-	"diameterMm\x128\n" +
+	"diameterMm\x12>\n" +
 	"\fwraps_per_cm\x18\n" +
-	" \x01(\v2\x16.knitmath.v1.YarnRangeR\n" +
-	"wrapsPerCm\x12(\n" +
-	"\x05twist\x18\v \x01(\v2\x12.knitmath.v1.TwistR\x05twist\x12>\n" +
-	"\x0fbalanced_per_cm\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeR\rbalancedPerCm\x12=\n" +
-	"\x0egauge_stitches\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeR\rgaugeStitches\x12)\n" +
+	" \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\n" +
+	"wrapsPerCm\x12.\n" +
+	"\x05twist\x18\v \x01(\v2\x12.knitmath.v1.TwistB\x04\xa0\xe1\x18\x01R\x05twist\x12>\n" +
+	"\x0fbalanced_per_cm\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeR\rbalancedPerCm\x12C\n" +
+	"\x0egauge_stitches\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\rgaugeStitches\x12)\n" +
 	"\x04fits\x18\x0e \x01(\x0e2\x15.knitmath.v1.GaugeFitR\x04fits\x12C\n" +
 	"\x12fitting_m_per_100g\x18\x0f \x01(\v2\x16.knitmath.v1.YarnRangeR\x0ffittingMPer100g\x12\x1a\n" +
 	"\x06yarn_m\x18\x10 \x01(\x01H\x00R\x05yarnM\x88\x01\x01\x12\x1a\n" +
@@ -1192,6 +1192,7 @@ func file_knitmath_v1_handspun_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yardage_proto_init()
 	file_knitmath_v1_yarn_count_proto_init()

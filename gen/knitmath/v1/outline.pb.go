@@ -353,7 +353,7 @@ var File_knitmath_v1_outline_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_outline_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/outline.proto\x12\vknitmath.v1\"\x87\x01\n" +
+	"\x19knitmath/v1/outline.proto\x12\vknitmath.v1\x1a\x1aknitmath/v1/presence.proto\"\x87\x01\n" +
 	"\vOutlineAxis\x12\x18\n" +
 	"\ameasure\x18\x01 \x01(\tR\ameasure\x12,\n" +
 	"\x04unit\x18\x02 \x01(\x0e2\x18.knitmath.v1.OutlineUnitR\x04unit\x12\x14\n" +
@@ -364,10 +364,10 @@ const file_knitmath_v1_outline_proto_rawDesc = "" +
 	"\x01y\x18\x02 \x01(\x01R\x01y\"T\n" +
 	"\vOutlineLine\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x121\n" +
-	"\x06points\x18\x02 \x03(\v2\x19.knitmath.v1.OutlinePointR\x06points\"\x89\x01\n" +
-	"\aOutline\x12&\n" +
-	"\x01x\x18\x01 \x01(\v2\x18.knitmath.v1.OutlineAxisR\x01x\x12&\n" +
-	"\x01y\x18\x02 \x01(\v2\x18.knitmath.v1.OutlineAxisR\x01y\x12.\n" +
+	"\x06points\x18\x02 \x03(\v2\x19.knitmath.v1.OutlinePointR\x06points\"\x95\x01\n" +
+	"\aOutline\x12,\n" +
+	"\x01x\x18\x01 \x01(\v2\x18.knitmath.v1.OutlineAxisB\x04\xa0\xe1\x18\x01R\x01x\x12,\n" +
+	"\x01y\x18\x02 \x01(\v2\x18.knitmath.v1.OutlineAxisB\x04\xa0\xe1\x18\x01R\x01y\x12.\n" +
 	"\x05lines\x18\x03 \x03(\v2\x18.knitmath.v1.OutlineLineR\x05lines*\xbe\x01\n" +
 	"\vOutlineUnit\x12\x1c\n" +
 	"\x18OUTLINE_UNIT_UNSPECIFIED\x10\x00\x12\x13\n" +
@@ -418,6 +418,7 @@ func file_knitmath_v1_outline_proto_init() {
 	if File_knitmath_v1_outline_proto != nil {
 		return
 	}
+	file_knitmath_v1_presence_proto_init()
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{

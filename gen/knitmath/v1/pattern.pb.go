@@ -1395,7 +1395,7 @@ type FormatInstructionsResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - TOO_MANY_FINDINGS, at text or rows: there were more findings than are listed;
-	//     the description says how many;
+	//     the description says how many.
 	//   - LEFT_AS_GIVEN, at text: with its rows written anew the text would be read
 	//     otherwise, or there are more findings than are listed. It came back as it was.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`

@@ -1163,7 +1163,7 @@ var File_knitmath_v1_remaining_yarn_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_remaining_yarn_proto_rawDesc = "" +
 	"\n" +
-	" knitmath/v1/remaining_yarn.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\"\x9f\x03\n" +
+	" knitmath/v1/remaining_yarn.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\"\x9f\x03\n" +
 	"\bYarnUsed\x12A\n" +
 	"\x06mass_g\x18\x01 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00(@\x19\x00\x00\x00\x00\x00j\xf8@)\xfc\xa9\xf1\xd2MbP?H\x00R\x05massG\x88\x01\x01\x12E\n" +
 	"\blength_m\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00>@\x19\x00\x00\x00\x00\x80\x84.A){\x14\xaeG\xe1z\x84?H\x01R\alengthM\x88\x01\x01\x125\n" +
@@ -1246,13 +1246,13 @@ const file_knitmath_v1_remaining_yarn_proto_rawDesc = "" +
 	"\x04high\x18\x03 \x01(\x05H\x02R\x04high\x88\x01\x01B\x06\n" +
 	"\x04_lowB\t\n" +
 	"\a_likelyB\a\n" +
-	"\x05_high\"\\\n" +
+	"\x05_high\"b\n" +
 	"\bYarnMark\x12#\n" +
-	"\rshare_percent\x18\x01 \x01(\x01R\fsharePercent\x12+\n" +
-	"\x04rows\x18\x02 \x01(\v2\x17.knitmath.v1.CountRangeR\x04rows\"C\n" +
+	"\rshare_percent\x18\x01 \x01(\x01R\fsharePercent\x121\n" +
+	"\x04rows\x18\x02 \x01(\v2\x17.knitmath.v1.CountRangeB\x04\xa0\xe1\x18\x01R\x04rows\"C\n" +
 	"\bWorkMark\x12#\n" +
 	"\rshare_percent\x18\x01 \x01(\x01R\fsharePercent\x12\x12\n" +
-	"\x04rows\x18\x02 \x01(\x05R\x04rows\"\xfc\x04\n" +
+	"\x04rows\x18\x02 \x01(\x05R\x04rows\"\x88\x05\n" +
 	"\rRemainingYarn\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12,\n" +
 	"\x05lasts\x18\x02 \x01(\x0e2\x16.knitmath.v1.YarnLastsR\x05lasts\x12-\n" +
@@ -1261,15 +1261,15 @@ const file_knitmath_v1_remaining_yarn_proto_rawDesc = "" +
 	"\bmargin_g\x18\x05 \x01(\v2\x16.knitmath.v1.YarnRangeR\amarginG\x12-\n" +
 	"\x06left_m\x18\x06 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05leftM\x121\n" +
 	"\bneeded_m\x18\a \x01(\v2\x16.knitmath.v1.YarnRangeR\aneededM\x121\n" +
-	"\bmargin_m\x18\b \x01(\v2\x16.knitmath.v1.YarnRangeR\amarginM\x12F\n" +
-	"\x13enough_for_stitches\x18\t \x01(\v2\x16.knitmath.v1.YarnRangeR\x11enoughForStitches\x124\n" +
+	"\bmargin_m\x18\b \x01(\v2\x16.knitmath.v1.YarnRangeR\amarginM\x12L\n" +
+	"\x13enough_for_stitches\x18\t \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\x11enoughForStitches\x12:\n" +
 	"\tmain_rows\x18\n" +
-	" \x01(\v2\x17.knitmath.v1.CountRangeR\bmainRows\x12\"\n" +
+	" \x01(\v2\x17.knitmath.v1.CountRangeB\x04\xa0\xe1\x18\x01R\bmainRows\x12\"\n" +
 	"\n" +
 	"more_balls\x18\v \x01(\x05H\x00R\tmoreBalls\x88\x01\x01\x12+\n" +
 	"\x05marks\x18\f \x03(\v2\x15.knitmath.v1.YarnMarkR\x05marks\x12!\n" +
 	"\frange_covers\x18\r \x01(\tR\vrangeCoversB\r\n" +
-	"\v_more_balls\"\x9d\x04\n" +
+	"\v_more_balls\"\xa9\x04\n" +
 	"\x19PlanRemainingYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1278,9 +1278,9 @@ const file_knitmath_v1_remaining_yarn_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12,\n" +
 	"\x05lasts\x18\x05 \x01(\x0e2\x16.knitmath.v1.YarnLastsR\x05lasts\x12&\n" +
-	"\fplanned_rows\x18\x06 \x01(\x05H\x00R\vplannedRows\x88\x01\x01\x124\n" +
-	"\tmain_rows\x18\a \x01(\v2\x17.knitmath.v1.CountRangeR\bmainRows\x12<\n" +
-	"\rmain_stitches\x18\b \x01(\v2\x17.knitmath.v1.CountRangeR\fmainStitches\x120\n" +
+	"\fplanned_rows\x18\x06 \x01(\x05H\x00R\vplannedRows\x88\x01\x01\x12:\n" +
+	"\tmain_rows\x18\a \x01(\v2\x17.knitmath.v1.CountRangeB\x04\xa0\xe1\x18\x01R\bmainRows\x12B\n" +
+	"\rmain_stitches\x18\b \x01(\v2\x17.knitmath.v1.CountRangeB\x04\xa0\xe1\x18\x01R\fmainStitches\x120\n" +
 	"\x05yarns\x18\t \x03(\v2\x1a.knitmath.v1.RemainingYarnR\x05yarns\x12+\n" +
 	"\x05marks\x18\n" +
 	" \x03(\v2\x15.knitmath.v1.WorkMarkR\x05marks\x12.\n" +
@@ -1374,6 +1374,7 @@ func file_knitmath_v1_remaining_yarn_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yardage_proto_init()
 	file_knitmath_v1_remaining_yarn_proto_msgTypes[0].OneofWrappers = []any{}

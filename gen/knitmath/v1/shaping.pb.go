@@ -2352,7 +2352,7 @@ var File_knitmath_v1_shaping_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xde\x05\n" +
+	"\x19knitmath/v1/shaping.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xde\x05\n" +
 	"\x16PlanEvenSpacingRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@`\x18\x90N(\x01R\rstartStitches\x122\n" +
 	"\fend_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@X\x18\x90N(\x01R\vendStitches\x12k\n" +
@@ -2368,7 +2368,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x13_tolerance_stitches\":\n" +
 	"\x06GapRun\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb2\x05\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xb8\x05\n" +
 	"\x17PlanEvenSpacingResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2382,8 +2382,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x12first_gap_stitches\x18\b \x01(\x05R\x10firstGapStitches\x12'\n" +
 	"\x04gaps\x18\t \x03(\v2\x13.knitmath.v1.GapRunR\x04gaps\x12*\n" +
 	"\x11last_gap_stitches\x18\n" +
-	" \x01(\x05R\x0flastGapStitches\x12:\n" +
-	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12>\n" +
+	" \x01(\x05R\x0flastGapStitches\x12@\n" +
+	"\vinstruction\x18\v \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\f \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\r \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\x0e \x01(\x05R\x06effort\x12.\n" +
@@ -2526,7 +2526,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\x9c\x03\n" +
+	"\r_end_width_cm\"\xa2\x03\n" +
 	"\x17PlanGradedTaperResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2535,8 +2535,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
 	"\x13row_change_stitches\x18\x05 \x01(\x05R\x11rowChangeStitches\x122\n" +
-	"\x04runs\x18\x06 \x03(\v2\x1e.knitmath.v1.GradedIntervalRunR\x04runs\x12>\n" +
-	"\x0eright_side_row\x18\a \x01(\v2\x18.knitmath.v1.InstructionR\frightSideRow\x12-\n" +
+	"\x04runs\x18\x06 \x03(\v2\x1e.knitmath.v1.GradedIntervalRunR\x04runs\x12D\n" +
+	"\x0eright_side_row\x18\a \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\frightSideRow\x12-\n" +
 	"\x05sizes\x18\b \x03(\v2\x17.knitmath.v1.SizedTaperR\x05sizes\x12\x16\n" +
 	"\x06effort\x18\t \x01(\x05R\x06effort\"\xf7\x01\n" +
 	"\tSidePoint\x125\n" +
@@ -2752,6 +2752,7 @@ func file_knitmath_v1_shaping_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_shaping_proto_msgTypes[0].OneofWrappers = []any{}

@@ -1395,7 +1395,7 @@ var File_knitmath_v1_short_row_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\n" +
-	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xb4\n" +
+	"\x1bknitmath/v1/short_row.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xb4\n" +
 	"\n" +
 	"\x10PlanWedgeRequest\x126\n" +
 	"\x0ewidth_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\x18\x18\x90N(\x02R\rwidthStitches\x121\n" +
@@ -1435,12 +1435,12 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\fTurnSequence\x126\n" +
 	"\x17first_unworked_stitches\x18\x01 \x01(\x05R\x15firstUnworkedStitches\x12*\n" +
 	"\x05steps\x18\x02 \x03(\v2\x14.knitmath.v1.TurnRunR\x05steps\x12%\n" +
-	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\"\xd7\x01\n" +
+	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\"\xdd\x01\n" +
 	"\bWedgeRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
-	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12:\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12+\n" +
+	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\x12+\n" +
 	"\x11unworked_stitches\x18\x04 \x01(\x05R\x10unworkedStitches\x12\x1c\n" +
 	"\tresolving\x18\x05 \x01(\bR\tresolving\"\x88\x06\n" +
 	"\x11PlanWedgeResponse\x12\x18\n" +
@@ -1637,6 +1637,7 @@ func file_knitmath_v1_short_row_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_short_row_proto_msgTypes[0].OneofWrappers = []any{}

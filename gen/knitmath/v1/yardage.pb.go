@@ -1965,7 +1965,7 @@ var File_knitmath_v1_yardage_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/yardage.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"a\n" +
+	"\x19knitmath/v1/yardage.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\"a\n" +
 	"\fCountedPiece\x12,\n" +
 	"\bstitches\x18\x01 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
 	"\x1a\b@\xdc\x01\x18\x90N(\x01R\bstitches\x12#\n" +
@@ -2081,38 +2081,38 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1a\n" +
 	"\bstitches\x18\x02 \x01(\x01R\bstitches\x12\x19\n" +
 	"\barea_cm2\x18\x03 \x01(\x01R\aareaCm2\x12\x19\n" +
-	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\x98\x01\n" +
+	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\x9e\x01\n" +
 	"\bEdgeYarn\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1b\n" +
-	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x121\n" +
-	"\blength_m\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12\x1c\n" +
+	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x127\n" +
+	"\blength_m\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\alengthM\x12\x1c\n" +
 	"\atail_cm\x18\x04 \x01(\x01H\x00R\x06tailCm\x88\x01\x01B\n" +
 	"\n" +
-	"\b_tail_cm\"\xb5\x01\n" +
+	"\b_tail_cm\"\xbb\x01\n" +
 	"\n" +
 	"ColourYarn\x12\x12\n" +
-	"\x04name\x18\x01 \x01(\tR\x04name\x121\n" +
-	"\blength_m\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
+	"\x04name\x18\x01 \x01(\tR\x04name\x127\n" +
+	"\blength_m\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\alengthM\x12-\n" +
 	"\x06mass_g\x18\x03 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x04 \x01(\x05H\x00R\tballCount\x88\x01\x01B\r\n" +
-	"\v_ball_count\"\x90\a\n" +
+	"\v_ball_count\"\x9c\a\n" +
 	"\x14EstimateYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
 	"directions\x18\x02 \x03(\tR\n" +
 	"directions\x12-\n" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
-	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x126\n" +
-	"\aby_loop\x18\x05 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\x06byLoop\x12:\n" +
+	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12<\n" +
+	"\aby_loop\x18\x05 \x01(\v2\x1d.knitmath.v1.YarnMethodResultB\x04\xa0\xe1\x18\x01R\x06byLoop\x12:\n" +
 	"\tby_swatch\x18\x06 \x01(\v2\x1d.knitmath.v1.YarnMethodResultR\bbySwatch\x12$\n" +
 	"\x0eloop_length_cm\x18\a \x01(\x01R\floopLengthCm\x12#\n" +
 	"\rloop_constant\x18\b \x01(\x01R\floopConstant\x12\x1a\n" +
 	"\bstitches\x18\t \x01(\x01R\bstitches\x12\x19\n" +
 	"\barea_cm2\x18\n" +
 	" \x01(\x01R\aareaCm2\x12.\n" +
-	"\x06pieces\x18\v \x03(\v2\x16.knitmath.v1.PieceYarnR\x06pieces\x121\n" +
-	"\blength_m\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
+	"\x06pieces\x18\v \x03(\v2\x16.knitmath.v1.PieceYarnR\x06pieces\x127\n" +
+	"\blength_m\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\alengthM\x12-\n" +
 	"\x06mass_g\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12\"\n" +
 	"\n" +
 	"ball_count\x18\x0e \x01(\x05H\x00R\tballCount\x88\x01\x01\x121\n" +
@@ -2255,6 +2255,7 @@ func file_knitmath_v1_yardage_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_yardage_proto_msgTypes[3].OneofWrappers = []any{
 		(*Piece_Counted)(nil),

@@ -2141,7 +2141,7 @@ var File_knitmath_v1_yoke_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xaa\x01\n" +
+	"\x16knitmath/v1/yoke.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xaa\x01\n" +
 	"\bYokeStep\x12L\n" +
 	"\x0edepth_fraction\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\xf0?)\x8d\xed\xb5\xa0\xf7ư>R\rdepthFraction\x12P\n" +
 	"\x10removed_fraction\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xd0?\x19\xe9\v!\xe7\xfd\xff\xef?)\x8d\xed\xb5\xa0\xf7ư>R\x0fremovedFraction\"\xe2\x01\n" +
@@ -2165,7 +2165,7 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"_rise_rowsB\n" +
 	"\n" +
 	"\b_rise_cmB\x10\n" +
-	"\x0e_back_stitches\"\x86\r\n" +
+	"\x0e_back_stitches\"\x8f\r\n" +
 	"\x17PlanCircularYokeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x125\n" +
 	"\rbody_stitches\x18\x02 \x01(\x05B\x10\xe0A\x02\xbaH\n" +
@@ -2187,8 +2187,8 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
 	"back_raise\x18\x10 \x01(\v2\x16.knitmath.v1.BackRaiseB\x03\xe0A\x01R\tbackRaise\x12,\n" +
 	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12d\n" +
-	"\x11tolerance_percent\x18\x12 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\bR\x10tolerancePercent\x88\x01\x01\x12\\\n" +
-	"\x14largest_loss_percent\x18\x13 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x004@H\tR\x12largestLossPercent\x88\x01\x01\x124\n" +
+	"\x11tolerance_percent\x18\x12 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x004@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\bR\x10tolerancePercent\x88\x01\x01\x12e\n" +
+	"\x14largest_loss_percent\x18\x13 \x01(\x01B.\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00I@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x004@\xaa\xe1\x18\x05bandsH\tR\x12largestLossPercent\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:7\xbaH4\"\x18\n" +
 	"\rneck_stitches\n" +
 	"\aneck_cm\"\x18\n" +
@@ -2204,14 +2204,14 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x10_decrease_roundsB\x1a\n" +
 	"\x18_neck_tolerance_stitchesB\x14\n" +
 	"\x12_tolerance_percentB\x17\n" +
-	"\x15_largest_loss_percent\"\xa2\x03\n" +
+	"\x15_largest_loss_percent\"\xa8\x03\n" +
 	"\tYokeRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12\x19\n" +
 	"\bdepth_cm\x18\x02 \x01(\x01R\adepthCm\x12%\n" +
 	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
 	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches\x12'\n" +
-	"\x0fwanted_stitches\x18\x05 \x01(\x01R\x0ewantedStitches\x12:\n" +
-	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12\x1c\n" +
+	"\x0fwanted_stitches\x18\x05 \x01(\x01R\x0ewantedStitches\x12@\n" +
+	"\vinstruction\x18\x06 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\x12\x1c\n" +
 	"\tsteepness\x18\a \x01(\x01R\tsteepness\x12)\n" +
 	"\x10circumference_cm\x18\b \x01(\x01R\x0fcircumferenceCm\x12-\n" +
 	"\x12departure_stitches\x18\t \x01(\x01R\x11departureStitches\x12\x16\n" +
@@ -2310,15 +2310,15 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\x0efront_stitches\x18\x03 \x01(\x05R\rfrontStitches\x12'\n" +
 	"\x0fsleeve_stitches\x18\x04 \x01(\x05R\x0esleeveStitches\x12%\n" +
 	"\x0etotal_stitches\x18\x05 \x01(\x05R\rtotalStitches\x12-\n" +
-	"\x12instruction_number\x18\x06 \x01(\x05R\x11instructionNumber\"\xb0\x02\n" +
+	"\x12instruction_number\x18\x06 \x01(\x05R\x11instructionNumber\"\xb6\x02\n" +
 	"\x11RaglanInstruction\x12%\n" +
 	"\x0eback_decreases\x18\x01 \x01(\bR\rbackDecreases\x12'\n" +
 	"\x0ffront_decreases\x18\x02 \x01(\bR\x0efrontDecreases\x12)\n" +
 	"\x10sleeves_decrease\x18\x03 \x01(\bR\x0fsleevesDecrease\x12 \n" +
-	"\vdescription\x18\x04 \x01(\tR\vdescription\x12:\n" +
-	"\vinstruction\x18\x05 \x01(\v2\x18.knitmath.v1.InstructionR\vinstruction\x12,\n" +
+	"\vdescription\x18\x04 \x01(\tR\vdescription\x12@\n" +
+	"\vinstruction\x18\x05 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\x12,\n" +
 	"\x12first_round_number\x18\x06 \x01(\x05R\x10firstRoundNumber\x12\x14\n" +
-	"\x05times\x18\a \x01(\x05R\x05times\"\xe9\a\n" +
+	"\x05times\x18\a \x01(\x05R\x05times\"\xfb\a\n" +
 	"\x12PlanRaglanResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2336,22 +2336,22 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\fdepth_rounds\x18\v \x01(\x05R\vdepthRounds\x12\x19\n" +
 	"\bdepth_cm\x18\f \x01(\x01R\adepthCm\x12\x17\n" +
 	"\ajoin_cm\x18\r \x01(\x01R\x06joinCm\x12\x17\n" +
-	"\aneck_cm\x18\x0e \x01(\x01R\x06neckCm\x12+\n" +
-	"\x04back\x18\x0f \x01(\v2\x17.knitmath.v1.RaglanPartR\x04back\x12-\n" +
-	"\x05front\x18\x10 \x01(\v2\x17.knitmath.v1.RaglanPartR\x05front\x12/\n" +
-	"\x06sleeve\x18\x11 \x01(\v2\x17.knitmath.v1.RaglanPartR\x06sleeve\x120\n" +
+	"\aneck_cm\x18\x0e \x01(\x01R\x06neckCm\x121\n" +
+	"\x04back\x18\x0f \x01(\v2\x17.knitmath.v1.RaglanPartB\x04\xa0\xe1\x18\x01R\x04back\x123\n" +
+	"\x05front\x18\x10 \x01(\v2\x17.knitmath.v1.RaglanPartB\x04\xa0\xe1\x18\x01R\x05front\x125\n" +
+	"\x06sleeve\x18\x11 \x01(\v2\x17.knitmath.v1.RaglanPartB\x04\xa0\xe1\x18\x01R\x06sleeve\x120\n" +
 	"\x06rounds\x18\x12 \x03(\v2\x18.knitmath.v1.RaglanRoundR\x06rounds\x12B\n" +
 	"\finstructions\x18\x13 \x03(\v2\x1e.knitmath.v1.RaglanInstructionR\finstructions\x12\x1c\n" +
 	"\tsteepness\x18\x14 \x01(\x01R\tsteepness\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\x15 \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\x16 \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\x17 \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*z\n" +
+	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\x85\x01\n" +
 	"\fYokeSchedule\x12\x1d\n" +
 	"\x19YOKE_SCHEDULE_UNSPECIFIED\x10\x00\x12\x1c\n" +
 	"\x18YOKE_SCHEDULE_PERCENTAGE\x10\x01\x12\x16\n" +
-	"\x12YOKE_SCHEDULE_CONE\x10\x02\x12\x15\n" +
-	"\x11YOKE_SCHEDULE_OWN\x10\x03*d\n" +
+	"\x12YOKE_SCHEDULE_CONE\x10\x02\x12 \n" +
+	"\x11YOKE_SCHEDULE_OWN\x10\x03\x1a\t\xa2\xe1\x18\x05steps*d\n" +
 	"\n" +
 	"RaisePlace\x12\x1b\n" +
 	"\x17RAISE_PLACE_UNSPECIFIED\x10\x00\x12\x1c\n" +
@@ -2470,6 +2470,7 @@ func file_knitmath_v1_yoke_proto_init() {
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
+	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
 	file_knitmath_v1_shaping_proto_init()
 	file_knitmath_v1_short_row_proto_init()
