@@ -14,6 +14,11 @@ type shown struct {
 	Files, Question, Path, Title, Intro, Example string
 	Modules                                      []string
 	Groups                                       []group
+	// Under is where the questions of the groups stand.
+	Under string
+	// Asked is the title of the question's own page, Ways how a program asks it and
+	// Body what is known of it, both written already; for a page of the reference.
+	Asked, Ways, Body string
 }
 
 // A group of questions on the start page.
@@ -24,7 +29,7 @@ type group struct {
 
 // addPages makes the start page and a page for each question.
 func (s *Site) addPages(base string, questions []question) error {
-	front := shown{Files: base, Modules: s.modules()}
+	front := shown{Files: base, Modules: s.modules(), Under: "/ask/"}
 	if err := front.arrange(questions); err != nil {
 		return err
 	}
@@ -37,7 +42,7 @@ func (s *Site) addPages(base string, questions []question) error {
 			return err
 		}
 	}
-	return nil
+	return s.addReference(base, questions, front.Groups)
 }
 
 // addPage fills a page in. Go's templates are not used: they keep every exported
@@ -49,7 +54,8 @@ func (s *Site) addPage(at, page string, with shown) error {
 	}
 	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
 		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title), "{{intro}}", html.EscapeString(with.Intro),
-		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists()).Replace(string(text))
+		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists(),
+		"{{asked}}", html.EscapeString(with.Asked), "{{ways}}", with.Ways, "{{body}}", with.Body).Replace(string(text))
 	s.files[at] = File{Data: []byte(filled), Header: map[string]string{
 		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": s.config.policy(),
 		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
@@ -72,7 +78,7 @@ func (front shown) lists() string {
 	for _, g := range front.Groups {
 		fmt.Fprintf(&b, "<h2>%s</h2>\n<ul class=\"list-of-questions\">\n", html.EscapeString(g.Title))
 		for _, q := range g.Questions {
-			fmt.Fprintf(&b, "<li><a href=\"/ask/%s\">%s</a></li>\n", html.EscapeString(q.Question), html.EscapeString(q.Title))
+			fmt.Fprintf(&b, "<li><a href=\"%s\">%s</a></li>\n", html.EscapeString(front.Under+q.Question), html.EscapeString(q.Title))
 		}
 		b.WriteString("</ul>\n")
 	}
@@ -84,7 +90,7 @@ func (front shown) lists() string {
 func (s *Site) modules() []string {
 	var names []string
 	for name := range s.unversioned {
-		if path.Ext(name) == ".js" && name != "embed.js" && name != "page.js" {
+		if path.Ext(name) == ".js" && name != "embed.js" && !slices.Contains(ofPages, name) {
 			names = append(names, name)
 		}
 	}

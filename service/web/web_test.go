@@ -75,7 +75,7 @@ func TestWeight(t *testing.T) {
 func TestEmbeddedOrder(t *testing.T) {
 	s := site(t)
 	for name, file := range s.unversioned {
-		if !strings.HasSuffix(name, ".js") || name == "page.js" {
+		if !strings.HasSuffix(name, ".js") || slices.Contains(ofPages, name) {
 			continue
 		}
 		at := slices.Index(embedded, name)
@@ -112,7 +112,7 @@ func TestNames(t *testing.T) {
 	}
 	for at, file := range s.files {
 		page := strings.HasPrefix(file.Header["Content-Type"], "text/html")
-		if page != (at == Start || strings.HasPrefix(at, "/ask/")) || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
+		if page != (at == Start || strings.HasPrefix(at, "/ask/") || strings.HasPrefix(at, Reference)) || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
 			t.Errorf("%s: %v", at, file.Header)
 		}
 		if page && regexp.MustCompile(`<script>|style=| on[a-z]+=|https?:`).Match(file.Data) {

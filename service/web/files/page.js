@@ -38,6 +38,13 @@ function addressed() {
   return { tooLong, address: `${home}${query && !tooLong ? `?${query}` : ''}${done}` };
 }
 
+// programs is the link to the same question on the page for developers.
+function programs() {
+  const link = document.querySelector('.developers');
+  const query = new URLSearchParams(asking.store.pairs()).toString();
+  if (link) link.href = `/reference/${question}${query && query.length <= longestAddress ? `?${query}` : ''}`;
+}
+
 function say(text) {
   says.textContent = text;
 }
@@ -72,6 +79,7 @@ const asking = new Asking(main, {
   // The start page keeps its own address; its example is a page of its own when shared.
   changed: () => {
     if (location.pathname === home) history.replaceState(null, '', addressed().address);
+    programs();
   },
 });
 
@@ -92,6 +100,7 @@ try {
   await asking.start(pairs, done);
   if (asking.form.units || asking.made.lengths) main.prepend(units);
   main.append(tools, says);
+  programs();
 } catch {
   main.replaceChildren(el('p', { role: 'alert' }, 'This question cannot be shown just now. Please load the page again.'));
 }
