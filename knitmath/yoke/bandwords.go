@@ -83,7 +83,7 @@ func (y *circular) countNotices() []report.Notice {
 	}
 	if y.neck != y.wantedNeck {
 		notices = append(notices, report.Notice{Reason: NeckInTolerance, Field: "neck_tolerance_stitches",
-			Description: fmt.Sprintf("was used: the neck has %d stitches where %d were wanted", y.neck, y.wantedNeck)})
+			Description: fmt.Sprintf("the neck has %d stitches where %d were wanted, as the tolerance allows", y.neck, y.wantedNeck)})
 	}
 	return notices
 }

@@ -1,8 +1,11 @@
 package web
 
 import (
+	"bytes"
+	"compress/gzip"
 	"fmt"
 	"html"
+	"io"
 	"strings"
 
 	"example.com/knitmath/gen/openapi"
@@ -15,7 +18,7 @@ const Reference = "/reference"
 // addReference makes the pages for developers, of the OpenAPI document: one that
 // lists all methods in the groups of the start page, and one for each.
 func (s *Site) addReference(base string, questions []question, groups []group) error {
-	document, err := reference.Read(openapi.JSON)
+	document, err := readDocument()
 	if err != nil {
 		return err
 	}
@@ -40,6 +43,19 @@ func (s *Site) addReference(base string, questions []question, groups []group) e
 		index.Groups = append(index.Groups, named)
 	}
 	return s.addPage(Reference, "references.html", index)
+}
+
+// readDocument reads the OpenAPI document, which the program carries compressed.
+func readDocument() (*reference.Document, error) {
+	z, err := gzip.NewReader(bytes.NewReader(openapi.Gzip))
+	if err != nil {
+		return nil, err
+	}
+	data, err := io.ReadAll(z)
+	if err != nil {
+		return nil, err
+	}
+	return reference.Read(data)
 }
 
 // waysTo says how a program asks a question.

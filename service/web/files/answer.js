@@ -4,6 +4,7 @@
 
 import { el } from './element.js';
 import { picture } from './picture.js';
+import { plainNotice } from './plain.js';
 import { sized } from './units.js';
 import { isValue, labelled, standing, valueWord } from './words.js';
 
@@ -45,13 +46,14 @@ export class Answer {
     this.summary.textContent = why;
   }
 
-  show(answer, done, wording) {
+  // names are what the form calls fields and values.
+  show(answer, done, names) {
     const { unit } = this.options;
     this.root.classList.remove('stale');
     this.done = new Set(done);
     this.answer = answer;
     this.summary.textContent = answer.summary;
-    this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, remark(notice, wording))));
+    this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, plainNotice(notice, names))));
     this.pictures.replaceChildren(...[
       answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
     ].filter(Boolean));
@@ -78,15 +80,10 @@ export class Answer {
 
   // text is the answer to be copied.
   text() {
-    const { summary, directions = [], notices = [] } = this.answer ?? { summary: '' };
-    return [summary, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices.map((notice) => notice.description)].join('\n');
+    const { summary, directions = [] } = this.answer ?? { summary: '' };
+    const notices = [...this.notices.children].map((li) => li.textContent);
+    return [summary, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices].join('\n');
   }
-}
-
-function remark(notice, wording) {
-  const label = notice.field ? wording(notice.field) : '';
-  if (label && notice.description.startsWith('is ')) return `“${label}” ${notice.description}.`;
-  return label ? `${label}: ${notice.description}.` : `${notice.description.charAt(0).toUpperCase()}${notice.description.slice(1)}.`;
 }
 
 // at is a value of an answer by its path.

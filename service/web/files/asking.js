@@ -134,7 +134,7 @@ export class Asking {
 
   show(answer) {
     this.fields.showFaults([]);
-    this.answer.show(answer, this.done, (path) => this.fields.places.get(path)?.label ?? '');
+    this.answer.show(answer, this.done, this.fields.names);
     this.what.answered?.({ question: this.what.question, values: this.store.question(), answer });
   }
 

@@ -2,7 +2,7 @@
 
 import { el } from './element.js';
 import { splitList } from './store.js';
-import { kept, readNumber, signIn, sized, typed } from './units.js';
+import { kept, readNumber, signIn, typed } from './units.js';
 
 let made = 0;
 
@@ -31,18 +31,13 @@ export function control(form, field, path) {
   const node = el('div', { class: `field ${flag ? 'flag' : field.kind}`, part: 'field' },
     flag ? null : name, el('span', { class: 'typed' }, input, flag ? name : null, sign), about, fault);
   return {
-    node, label, input,
+    node, label, input, field,
     // show says what is wrong. What is only not yet given is said quietly.
     show(text, quiet = false) {
       showAt(fault, text);
       fault.classList.toggle('quiet', quiet);
       if (text && !quiet) input.setAttribute('aria-invalid', 'true');
       else input.removeAttribute('aria-invalid');
-    },
-    // range is said where the service speaks of another unit than the form.
-    range() {
-      const other = field.unit === 'cm' && form.options.unit === 'in' && field.min !== undefined && field.max !== undefined;
-      return other ? ` (${sized(field.min, 'cm', 'in')} to ${sized(field.max, 'cm', 'in')})` : '';
     },
   };
 }

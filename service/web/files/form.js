@@ -4,6 +4,7 @@
 import { el } from './element.js';
 import { join } from './store.js';
 import { control, firstSentence, showAt } from './control.js';
+import { plainFault } from './plain.js';
 
 export class Form {
   // changed is called after every change of a value.
@@ -159,23 +160,35 @@ export class Form {
       let at = violation.field ?? '';
       while (at && !this.places.has(at)) at = at.replace(/(\.[^.]*|\[\d+\]|^[^.[]*)$/, '');
       const place = this.places.get(at);
-      const text = this.inWords(violation, at);
+      const text = plainFault(violation, place?.field, this.options.unit, this.names);
       if (place) place.show(text, violation.reason === 'REQUIRED' && !this.touched.has(at));
       else general.push(text);
     }
     showAt(this.general, general.join(' '));
   }
 
-  // inWords is a fault with the names of the contract as the form has them.
-  inWords(violation, at) {
-    const inLabels = (violation.description ?? '').replace(/\b[a-z]+(?:_[a-z0-9]+)+\b/g, (name) => {
-      const path = [...this.places.keys()].find((p) => p === name || p.endsWith(`.${name}`));
-      return path ? `“${this.places.get(path).label}”` : name.replaceAll('_', ' ');
-    });
-    const range = violation.reason === 'OUT_OF_RANGE' ? this.places.get(at)?.range?.() ?? '' : '';
-    const missing = violation.reason === 'REQUIRED' && this.places.get(at)?.input;
-    const text = missing ? 'Needs a value.' : inLabels.charAt(0).toUpperCase() + inLabels.slice(1) + range;
-    return text.endsWith('.') ? text : `${text}.`;
+  // names are what the form calls fields and values, for what is said of them.
+  get names() {
+    return { label: (path) => this.labelOf(path), value: (name) => this.valueOf(name) };
+  }
+
+  // labelOf is the label of the field at a path, with the item of a list it lies in.
+  labelOf(path) {
+    const item = /^(.*)\[(\d+)\]/.exec(path);
+    const at = item && item[0] !== path ? path : item?.[1] ?? path;
+    const label = (this.places.get(path) ?? this.places.get(at) ?? [...this.places].find(([p]) => p.endsWith(`.${path}`))?.[1])?.label ?? '';
+    if (!item || !label) return label;
+    const list = `${this.places.get(item[1])?.label ?? ''} ${Number(item[2]) + 1}`;
+    return item[0] === path ? list : `${label}, ${list}`;
+  }
+
+  // valueOf is the label of a value of an enum, wherever in the form it may be chosen.
+  valueOf(name, group = this.form) {
+    for (const field of group.fields ?? []) {
+      const found = field.options?.find((option) => option.value === name)?.label ?? (field.fields && this.valueOf(name, field));
+      if (found && found !== name.toLowerCase().replaceAll('_', ' ')) return found;
+    }
+    return name.toLowerCase().replaceAll('_', ' ');
   }
 }
 
