@@ -82,6 +82,7 @@ func TestEveryPage(t *testing.T) {
 		p.picture(name)
 		checkAxe(p, axe, name)
 		checkReflow(p, name)
+		p.picture(name + "-320")
 	}
 	if !unsaid {
 		p.checked(false)
@@ -102,7 +103,6 @@ func checkReflow(p *tab, name string) {
 	if wide := p.text("document.documentElement.scrollWidth"); wide != "320" {
 		p.Errorf("%s is %s wide on a screen of 320", name, wide)
 	}
-	p.picture(name + "-320")
 }
 
 // checkAxe lets axe-core look at what is open.
