@@ -19,7 +19,7 @@ import (
 // A scenarioStep is one question of the demo in testdata/scenario, an invented
 // pullover sized from swatch to yarn. takes says which fields of the request
 // come from the answers of earlier steps: "body_stitches": "03_body stitches.count"
-// copies a value, "09_yoke half join_stitches" half of one. The request is stored
+// copies a value, "09_yoke half join_stitches" half of one; numbers index lists. The request is stored
 // with those values filled in, so that it reads as what a client would send.
 //
 //	go test ./service -run TestScenario -update
@@ -38,7 +38,7 @@ type scenarioStep struct {
 func TestScenario(t *testing.T) {
 	server := start(t)
 	paths, err := filepath.Glob(filepath.Join("..", "testdata", "scenario", "*.json"))
-	if err != nil || len(paths) < 12 {
+	if err != nil || len(paths) < 14 {
 		t.Fatalf("%d steps, %v", len(paths), err)
 	}
 	answers := map[string]proto.Message{}
@@ -152,9 +152,27 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	if d := area - yarn.AreaCm2; d > 1e-6 || d < -1e-6 {
 		t.Errorf("the pieces have %v square cm, the whole %v", area, yarn.AreaCm2)
 	}
-	// The yoke is piece 5; a tenth more is spun.
-	if need := 1.1 * yarn.Pieces[4].LengthM; own.Fits != pb.GaugeFit_GAUGE_FIT_FITS || *own.YarnM < need {
+	// The yoke is four pieces from the fifth on, and has every stitch of its rounds; a tenth
+	// more is spun.
+	metres, stitches, round1 := 0.0, 0.0, int32(1)
+	for _, p := range yarn.Pieces[4:8] {
+		metres += p.LengthM
+		stitches += p.Stitches
+	}
+	worked, needle := 0.0, yoke.JoinStitches
+	for _, r := range yoke.Rounds {
+		worked += float64(needle)*float64(r.RoundNumber-round1) + float64(r.EndStitches)
+		needle, round1 = r.EndStitches, r.RoundNumber+1
+	}
+	if stitches != worked {
+		t.Errorf("the yoke takes yarn for %v stitches and has %v", stitches, worked)
+	}
+	if need := 1.1 * metres; own.Fits != pb.GaugeFit_GAUGE_FIT_FITS || *own.YarnM < need {
 		t.Errorf("the handspun %v, and %v m of it are spun for %v", own.Fits, *own.YarnM, need)
+	}
+	left := answers["13_remaining_yarn"].(*pb.PlanRemainingYarnResponse)
+	if *left.PlannedRows+35 != yoke.DepthRounds || left.Lasts != pb.YarnLasts_YARN_LASTS_LIKELY {
+		t.Errorf("%d rounds are left after 35 of %d; it lasts: %v", *left.PlannedRows, yoke.DepthRounds, left.Lasts)
 	}
 	if float64(*yarn.BallCount)*115 < yarn.LengthM.High {
 		t.Errorf("%d balls do not hold %v m", *yarn.BallCount, yarn.LengthM.High)
@@ -219,7 +237,11 @@ func taken(t *testing.T, answers map[string]proto.Message, from string) any {
 	}
 	v := decode(t, asJSON(t, answer))
 	for _, key := range strings.Split(words[len(words)-1], ".") {
-		v = v.(map[string]any)[key]
+		if i, err := strconv.Atoi(key); err == nil {
+			v = v.([]any)[i]
+		} else {
+			v = v.(map[string]any)[key]
+		}
 	}
 	if v == nil {
 		t.Fatalf("%q is not in the answer", from)
