@@ -36,7 +36,8 @@ type allowed struct {
 // steady is how many stitches a decrease round of a schedule may take, so that the
 // rounds of a yoke take about as much as the schedule would have them: at least three
 // quarters, at most a quarter as much again, and never more than a third, or than the schedule takes there,
-// to the stitch. Own choice.
+// to the stitch. Nor, of a cone, more than lies
+// flat when it is blocked, unless the schedule does. Own choice.
 type steady struct{ fewest, most int }
 
 func steadyBetween(before, wanted float64) steady {
@@ -104,17 +105,24 @@ func (a allowed) gap(from, to int) gap {
 // stepPlaces are the places of a yoke without bands: the schedule's rounds.
 func (y *circular) stepPlaces(s scheme) []place {
 	var places []place
-	before := float64(y.join)
+	before, lowest := float64(y.join), 1 // the round that may adjust
 	for _, step := range s.steps {
+		even := steadyBetween(before, step.wanted)
+		if s.cone { // of any other schedule they lie farther apart
+			even.most = min(even.most, max(int(measure.CeilDiv(thousandths(before-step.wanted), 1000)), y.lostFlat(step.round-lowest)))
+		}
 		places = append(places, place{round: step.round, wanted: step.wanted, repeat: 1, lo: 1, hi: stitch.MaxStitches, band: noBand,
-			change: allowed{takes: share{measure.ToMillionths(1 - step.wanted/before), 1e6}, even: steadyBetween(before, step.wanted)}})
-		before = step.wanted
+			change: allowed{takes: share{measure.ToMillionths(1 - step.wanted/before), 1e6}, even: even}})
+		before, lowest = step.wanted, step.round
 	}
 	last := &places[len(places)-1]
 	last.settled = true
 	last.lo, last.hi = y.neckBounds()
 	return places
 }
+
+// lostFlat is how many stitches may go over so many rounds before the yoke ruffles.
+func (y *circular) lostFlat(rounds int) int { return int(blockedOut / y.steepness(1, rounds)) }
 
 // neckBounds is what the neck may have.
 func (y *circular) neckBounds() (lo, hi int) {

@@ -567,8 +567,8 @@ type PlanCircularYokeRequest struct {
 	// stitch; then the least sum of squared departures. For each round the 64 counts nearest
 	// to the schedule's are looked at, fewer where more than 29 rounds may change the
 	// count. Without bands no round takes less than three quarters of what the schedule
-	// takes there, more than a quarter as much again, or more than a third and more than
-	// the schedule, to the stitch. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
+	// takes there, more than a quarter as much again, more than a third and more than
+	// the schedule, to the stitch, or of a cone so much more that it would ruffle. Unless it is 0, round 1 may adjust the count by up to 4 stitches either
 	// way, where no other change lies below round 3, or 4 with a raise below all of them.
 	// Only with the default spread may stitches be left over.
 	TolerancePercent *float64 `protobuf:"fixed64,18,opt,name=tolerance_percent,json=tolerancePercent,proto3,oneof" json:"tolerance_percent,omitempty"`
