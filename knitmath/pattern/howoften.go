@@ -15,6 +15,9 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		return true
 	case (named || p.oneRow(info)) && p.scheduleAhead():
 		return p.scheduled(info)
+	case named && p.rowsNamedAhead():
+		p.onRows(info)
+		return true
 	case named && p.clauseEnds():
 		info.counts, info.afresh = one, true
 		return true

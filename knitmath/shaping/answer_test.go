@@ -52,23 +52,22 @@ func TestAnswersInWords(t *testing.T) {
 		// there are 30 stitches, and the line has 40 - 10 * 20/24.
 		"taper": {taper, "From 40 to 30 stitches over 28 rows (10 cm): 5 shaping rows, 2 stitches each, " +
 			"no edge more than 0.83 stitches from a straight line.",
-			[]string{"Work 6 rows even.", "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
-				"Work the decrease row on row 7, then every 4th row 4 times: 30 stitches.",
+			[]string{"Work 6 rows even.", "Row 7 (RS, decrease row): k1, ssk, k to last 3 sts, k2tog, k1.",
+				"Repeat the decrease row every 4th row 4 more times: 30 stitches.",
 				"Work 5 rows even."}},
 		// After round 4 the line has 2 * 4/9 more than 30.
 		"tube": {tube, "From 30 to 32 stitches over 9 rounds: 1 shaping round of 2 stitches, " +
 			"no edge more than 0.44 stitches from a straight line.",
-			[]string{between, "Work 4 rounds even.", "Increase round: k1, M1L, k to last st, M1R, k1.",
-				"Work the increase round on round 5: 32 stitches.", "Work 4 rounds even."}},
+			[]string{between, "Work 4 rounds even.",
+				"Round 5 (increase round): k1, M1L, k to last st, M1R, k1: 32 stitches.", "Work 4 rounds even."}},
 		// After round 3 the line has 4 * 3/10 fewer than 40. Every 5th round would lie nearer,
 		// and an even number is liked better.
 		"side": {side, "From 40 to 36, kept for 1 round, to 40 stitches over 28 rounds (10 cm): 4 shaping rounds, " +
 			"no edge more than 0.6 stitches from the straight lines between the points.",
-			[]string{between, "Rounds 1 to 10: decrease from 40 to 36 stitches.", "Decrease round: k1, ssk, k to last 3 sts, k2tog, k1.",
-				"Work the decrease round on round 4, then every 4th round once: 36 stitches, the last 2 rounds even.",
-				"Round 11: work even, 36 stitches.",
-				"Rounds 12 to 28: increase from 36 to 40 stitches.", "Increase round: k1, M1L, k to last st, M1R, k1.",
-				"Work the increase round on round 16, then every 8th round once: 40 stitches, the last 4 rounds even."}},
+			[]string{between, "Work 3 rounds even.", "Round 4 (decrease round): k1, ssk, k to last 3 sts, k2tog, k1.",
+				"Repeat the decrease round on the following 4th round: 36 stitches.", "Work 7 rounds even.",
+				"Round 16 (increase round): k1, M1L, k to last st, M1R, k1.",
+				"Repeat the increase round on the following 8th round: 40 stitches.", "Work 4 rounds even."}},
 	} {
 		if got := c.answer.Summary(); got != c.summary {
 			t.Errorf("%s: got %q, want %q", name, got, c.summary)

@@ -27,7 +27,7 @@ func Example() {
 	// Output:
 	// k2, [M1L, k5] 7 times, M1L, k3
 	// Work 4 rows even.
-	// Increase row (RS): k1, M1L, k to last st, M1R, k1.
-	// Work the increase row on row 5, then every 8th row 5 times: 60 stitches.
+	// Row 5 (RS, increase row): k1, M1L, k to last st, M1R, k1.
+	// Repeat the increase row every 8th row 5 more times: 60 stitches.
 	// Work 5 rows even.
 }

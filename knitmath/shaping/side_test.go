@@ -30,13 +30,13 @@ func TestShapedSideByHand(t *testing.T) {
 		t.Errorf("rows %v", rows)
 	}
 	want := []string{
-		"Rows 1 to 36: decrease from 100 to 88 stitches.",
-		"Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
-		"Work the decrease row on row 3, then every 6th row 5 times: 88 stitches, the last 3 rows even.",
-		"Rows 37 to 46: work even, 88 stitches.",
-		"Rows 47 to 94: increase from 88 to 104 stitches.",
-		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
-		"Work the increase row on row 49, then every 6th row 7 times: 104 stitches, the last 3 rows even.",
+		"Work 2 rows even.",
+		"Row 3 (RS, decrease row): k1, ssk, k to last 3 sts, k2tog, k1.",
+		"Repeat the decrease row every 6th row 5 more times: 88 stitches.",
+		"Work 15 rows even.",
+		"Row 49 (RS, increase row): k1, M1L, k to last st, M1R, k1.",
+		"Repeat the increase row every 6th row 7 more times: 104 stitches.",
+		"Work 3 rows even.",
 	}
 	if !reflect.DeepEqual(out.Directions(), want) {
 		t.Errorf("directions %q", out.Directions())

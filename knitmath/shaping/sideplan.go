@@ -2,7 +2,6 @@ package shaping
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/report"
@@ -51,38 +50,8 @@ func (s shapedSide) plan(in ShapedSideInput, st, rw gauge.Density) ShapedSide {
 
 // Directions write every stretch as a pattern would.
 func (o ShapedSide) Directions() []string {
-	d := o.side.firstRowDirection(o.Rows)
-	sides := o.side.tellsSides(o.Rows)
-	for i, w := range o.work {
-		d = append(d, o.Stretches[i].directions(w, o.side.round, sides)...)
-	}
-	return d
-}
-
-// directions writes one stretch.
-func (x SideStretch) directions(w shapedRows, round, sides bool) []string {
-	row := noun(round)
-	span := strings.ToUpper(row[:1]) + row[1:] + "s " + strconv.Itoa(x.FirstRowNumber) + " to " + strconv.Itoa(x.LastRowNumber)
-	if x.FirstRowNumber == x.LastRowNumber {
-		span = strings.ToUpper(row[:1]) + row[1:] + " " + strconv.Itoa(x.FirstRowNumber)
-	}
-	if x.ShapingRows == 0 {
-		return []string{span + ": work even, " + report.CountOf(x.EndStitches, "stitches") + "."}
-	}
-	change := "increase"
-	if w.change < 0 {
-		change = "decrease"
-	}
-	d := []string{span + ": " + change + " from " + strconv.Itoa(x.StartStitches) + " to " +
-		report.CountOf(x.EndStitches, "stitches") + "."}
-	instructions, when := w.directions(round, sides)
-	switch even := x.LastRowNumber - w.rows[len(w.rows)-1].RowNumber; {
-	case even == 1:
-		when += ", the last " + row + " even"
-	case even > 0:
-		when += ", the last " + report.CountOf(even, row+"s") + " even"
-	}
-	return append(append(d, instructions...), when+".")
+	return append(o.side.firstRowDirection(o.Rows),
+		shapedDirections(o.work, o.HeightRows, o.side.round, o.side.tellsSides(o.Rows))...)
 }
 
 // Summary says the answer in words.

@@ -27,16 +27,16 @@ func TestDirectionsTellTheSideOfRowOne(t *testing.T) {
 	has := func(d []string, part string) bool {
 		return slices.ContainsFunc(d, func(s string) bool { return strings.Contains(s, part) })
 	}
-	if !has(right, "Work the increase row of the side that faces on row 2 (WS), then ") ||
-		!has(wrong, "Work the increase row of the side that faces on row 2 (RS), then ") {
+	if !has(right, "Row 2 (WS, increase row): p1, M1RP, p to end; on RS rows k to last st, M1R, k1.") ||
+		!has(wrong, "Row 2 (RS, increase row): k to last st, M1R, k1; on WS rows p1, M1RP, p to end.") {
 		t.Errorf("%s\n%s", strings.Join(right, "\n"), strings.Join(wrong, "\n"))
 	}
 	// One side alone needs no word on which increase row; the default, none at all.
 	plain, other := words(stitch.RightSide, RowChoiceRightSide), words(stitch.WrongSide, RowChoiceRightSide)
-	if has(plain, "Row 1 is") || has(plain, "faces") || has(plain, "row 1 (") {
+	if has(plain, "Row 1 is") || has(plain, "faces") || has(plain, "; on ") {
 		t.Errorf("%s", strings.Join(plain, "\n"))
 	}
-	if other[0] != "Row 1 is a wrong-side row." || has(other, "faces") || !has(other, "on row 2 (RS)") {
+	if other[0] != "Row 1 is a wrong-side row." || has(other, "faces") || !has(other, "Row 2 (RS, increase row)") {
 		t.Errorf("%s", strings.Join(other, "\n"))
 	}
 }
@@ -52,8 +52,8 @@ func TestListedRowsTellTheirSides(t *testing.T) {
 		gaps = append(gaps, rows[i+1].RowNumber-rows[i].RowNumber)
 	}
 	out.Intervals = schedule.Of(gaps)
-	want := "Work the increase row of the side that faces on row 2 (WS), then on rows 5 (RS), 6 (WS), 9 (RS), 10 (WS), 13 (RS), " +
-		"14 (WS), 17 (RS): 18 stitches."
+	want := "Repeat the increase row, as it is given for the side that faces, on rows 5 (RS), 6 (WS), 9 (RS), 10 (WS), 13 (RS), " +
+		"14 (WS) and 17 (RS): 18 stitches."
 	if d := out.Directions(); !slices.Contains(d, want) {
 		t.Errorf("%s", strings.Join(d, "\n"))
 	}
@@ -74,7 +74,7 @@ func TestAShapedSideTellsTheSideOfRowOne(t *testing.T) {
 		if strings.HasPrefix(line, "Row 1 is a wrong-side row.") {
 			told++
 		}
-		if strings.HasPrefix(line, "Work the ") && !strings.Contains(line, "S), then") {
+		if strings.HasPrefix(line, "Row ") && !strings.Contains(line, "S, ") && line != d[0] {
 			t.Errorf("no side: %q", line)
 		}
 	}

@@ -194,17 +194,8 @@ func departureWords(stitches float64, line string) string {
 
 // Directions write the taper as a pattern would.
 func (o Taper) Directions() []string {
-	rows := noun(o.t.round) + "s"
-	d := o.t.firstRowDirection(o.Rows)
-	if even := o.FirstShapingRowNumber - 1; even > 0 {
-		d = append(d, "Work "+report.CountOf(even, rows)+" even.")
-	}
 	w := shapedRows{change: o.RowChangeStitches, rows: o.Rows, intervals: o.Intervals,
 		rightSide: o.RightSideRow, wrongSide: o.WrongSideRow}
-	instructions, when := w.directions(o.t.round, o.t.tellsSides(o.Rows))
-	d = append(append(d, instructions...), when+".")
-	if o.EvenAfterRows > 0 {
-		d = append(d, "Work "+report.CountOf(o.EvenAfterRows, rows)+" even.")
-	}
-	return d
+	return append(o.t.firstRowDirection(o.Rows),
+		shapedDirections([]shapedRows{w}, o.HeightRows, o.t.round, o.t.tellsSides(o.Rows))...)
 }

@@ -38,8 +38,8 @@ func TestTaperByHand(t *testing.T) {
 	}
 	wantDirections := []string{
 		"Work 2 rows even.",
-		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
-		"Work the increase row on row 3, then every 8th row twice, then every 6th row 13 times: 84 stitches.",
+		"Row 3 (RS, increase row): k1, M1L, k to last st, M1R, k1.",
+		"Repeat the increase row every 8th row twice more, then every 6th row 13 times: 84 stitches.",
 		"Work 3 rows even.",
 	}
 	if got := fmt.Sprintf("%q", out.Directions()); got != fmt.Sprintf("%q", wantDirections) {

@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"strconv"
 	"strings"
 
 	"example.com/knitmath/knitmath/report"
@@ -12,64 +13,104 @@ import (
 // follow as words than as a list of row numbers.
 const manyIntervals = 6
 
-// directions write the shaping rows, and when they are worked:
-// "Work the decrease row on row 5, then every 4th row 6 times: 76 stitches".
-// sides says whether row numbers carry their side.
-func (w shapedRows) directions(round, sides bool) (instructions []string, when string) {
-	row, change := noun(round), "Increase"
-	if w.change < 0 {
-		change = "Decrease"
+// shapedDirections write the rows of a piece of so many, stretch after stretch: each
+// first shaping row where it is worked, and when it is repeated.
+//
+//	Work 4 rows even.
+//	Row 5 (RS, decrease row): k1, ssk, k to last 3 sts, k2tog, k1.
+//	Repeat the decrease row every 4th row 6 more times: 76 stitches.
+//	Work 3 rows even.
+//
+// sides says whether row numbers carry their side. Stretches without a row are straight.
+func shapedDirections(stretches []shapedRows, rows int, round, sides bool) (d []string) {
+	worked := 0
+	evenTo := func(row int) {
+		if even := row - worked; even > 0 {
+			d = append(d, "Work "+report.CountOf(even, noun(round)+"s")+" even.")
+		}
 	}
-	if w.rightSide != nil {
-		instructions = append(instructions, shapingDirection(change, row, stitch.RightSide, round, w.rightSide))
+	for _, w := range stretches {
+		if len(w.rows) == 0 {
+			continue
+		}
+		evenTo(w.rows[0].RowNumber - 1)
+		d = append(d, w.directions(round, sides)...)
+		worked = w.rows[len(w.rows)-1].RowNumber
 	}
-	if w.wrongSide != nil {
-		instructions = append(instructions, shapingDirection(change, row, stitch.WrongSide, round, w.wrongSide))
-	}
-	when = "Work the " + strings.ToLower(change) + " " + row
-	if w.rightSide != nil && w.wrongSide != nil {
-		when += " of the side that faces"
-	}
-	when += " on " + row + " " + w.rows[0].number(sides)
-	if len(w.intervals) > 0 {
-		when += ", then " + intervalWords(w.intervals, w.rows, row, sides)
-	}
-	return instructions, when + ": " + report.CountOf(w.rows[len(w.rows)-1].EndStitches, "stitches")
+	evenTo(rows)
+	return d
 }
 
-// intervalWords writes when the shaping row is worked again: "every 6th row 8
-// times, then every 4th row 5 times", or the numbers of the rows where that
-// would be hard to follow. rows are all shaping rows, the first included.
+// directions write the shaping rows of one stretch.
+func (w shapedRows) directions(round, sides bool) []string {
+	row, change := noun(round), "increase"
+	if w.change < 0 {
+		change = "decrease"
+	}
+	first := w.rows[0]
+	here, other := w.rightSide, w.wrongSide
+	if first.Side == stitch.WrongSide {
+		here, other = other, here
+	}
+	line := strings.ToUpper(row[:1]) + row[1:] + " " + strconv.Itoa(first.RowNumber)
+	if round {
+		line += " (" + change + " " + row + "): " + here.Row.Text()
+	} else {
+		line += " (" + first.Side.String() + ", " + change + " " + row + "): " + here.Row.Text()
+	}
+	claim := ": " + report.CountOf(w.rows[len(w.rows)-1].EndStitches, "stitches") + "."
+	if len(w.intervals) == 0 {
+		return []string{line + claim}
+	}
+	again := "Repeat the " + change + " " + row
+	if other != nil {
+		line += "; on " + first.Side.Other().String() + " rows " + other.Row.Text()
+		again += ", as it is given for the side that faces,"
+	}
+	return []string{line + ".", again + " " + intervalWords(w.intervals, w.rows, row, sides) + claim}
+}
+
+// intervalWords writes when the shaping row is worked again: "every 6th row 8 more
+// times, then every 4th row 5 times", or the numbers of the rows where that would be
+// hard to follow. rows are all shaping rows, the first included.
 func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, sides bool) string {
 	if len(intervals) > manyIntervals {
-		parts := make([]string, len(rows)-1)
+		numbers := make([]string, len(rows)-1)
 		for i, r := range rows[1:] {
-			parts[i] = r.number(sides)
+			numbers[i] = r.number(sides)
 		}
-		return "on " + noun + "s " + strings.Join(parts, ", ")
+		last := len(numbers) - 1
+		return "on " + noun + "s " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
 	}
 	parts := make([]string, len(intervals))
 	for i, r := range intervals {
-		parts[i] = everyWords(r, noun)
+		parts[i] = everyWords(r, noun, i == 0)
 	}
 	return strings.Join(parts, ", then ")
 }
 
-// everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately, 4
-// times each" of a pair.
-func everyWords(r schedule.Run, noun string) string {
-	every := make([]string, len(r.EveryRows))
-	for i, n := range r.EveryRows {
-		every[i] = report.Ordinal(n)
-		if n == 1 && len(r.EveryRows) == 1 {
-			return "every " + noun + " " + report.Times(r.Times)
-		}
+// everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately 4 times
+// each" of a pair. The first run is so many times more than the row was worked already.
+func everyWords(r schedule.Run, noun string, more bool) string {
+	often := report.Times(r.Times)
+	switch {
+	case r.Times == 1 && len(r.EveryRows) == 1 && r.EveryRows[0] == 1:
+		return "on the next " + noun
+	case r.Times == 1 && len(r.EveryRows) == 1:
+		return "on the following " + report.Ordinal(r.EveryRows[0]) + " " + noun
+	case more && r.Times > 2:
+		often = strings.Replace(often, "times", "more times", 1)
+	case more:
+		often += " more"
 	}
-	s := "every " + strings.Join(every, " and ") + " " + noun + " "
-	if len(every) > 1 {
-		return s + "alternately, " + report.Times(r.Times) + " each"
+	if len(r.EveryRows) > 1 {
+		return "every " + report.Ordinal(r.EveryRows[0]) + " and " + report.Ordinal(r.EveryRows[1]) + " " + noun +
+			" alternately " + often + " each"
 	}
-	return s + report.Times(r.Times)
+	if r.EveryRows[0] == 1 {
+		return "every " + noun + " " + often
+	}
+	return "every " + report.Ordinal(r.EveryRows[0]) + " " + noun + " " + often
 }
 
 // shapingDirection is "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1."

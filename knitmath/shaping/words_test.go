@@ -110,12 +110,12 @@ func TestSixIntervalsAreWordsAndSevenAList(t *testing.T) {
 	for i, n := range every {
 		rows = append(rows, ShapingRow{RowNumber: rows[i].RowNumber + n})
 	}
-	const words = "every 2nd row once, then every 4th row once, then every 2nd row once, then every 4th row once, " +
-		"then every 2nd row once, then every 4th row once"
+	const words = "on the following 2nd row, then on the following 4th row, then on the following 2nd row, then on the following 4th row, " +
+		"then on the following 2nd row, then on the following 4th row"
 	if got := intervalWords(schedule.Of(every[:6]), rows[:7], "row", false); got != words {
 		t.Errorf("got %q", got)
 	}
-	if got, want := intervalWords(schedule.Of(every), rows, "row", false), "on rows 3, 7, 9, 13, 15, 19, 21"; got != want {
+	if got, want := intervalWords(schedule.Of(every), rows, "row", false), "on rows 3, 7, 9, 13, 15, 19 and 21"; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
@@ -123,11 +123,11 @@ func TestSixIntervalsAreWordsAndSevenAList(t *testing.T) {
 // Two intervals that alternate are told together, and every row as that.
 func TestWordsOfAlternation(t *testing.T) {
 	for want, run := range map[string]schedule.Run{
-		"every 6th and 8th row alternately, 4 times each": {EveryRows: []int{6, 8}, Times: 4},
-		"every 1st and 2nd row alternately, twice each":   {EveryRows: []int{1, 2}, Times: 2},
-		"every row 3 times": {EveryRows: []int{1}, Times: 3},
+		"every 6th and 8th row alternately 4 times each": {EveryRows: []int{6, 8}, Times: 4},
+		"every 1st and 2nd row alternately twice each":   {EveryRows: []int{1, 2}, Times: 2},
+		"every row 3 times":                              {EveryRows: []int{1}, Times: 3},
 	} {
-		if got := everyWords(run, "row"); got != want {
+		if got := everyWords(run, "row", false); got != want {
 			t.Errorf("got %q, want %q", got, want)
 		}
 	}
