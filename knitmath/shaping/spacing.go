@@ -86,14 +86,17 @@ type EvenSpacing struct {
 // Source: own derivation on the Euclidean spread (see [spread.Share]).
 func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 	var c fault.Checks
-	s := vetSpacing(&c, in)
+	s := vetSpacing(&c, in, true)
 	if err := c.Err(); err != nil {
 		return EvenSpacing{}, err
 	}
 	out, ok := s.plan()
 	if !ok {
-		c.Infeasible("these counts have no arrangement that reads the same from both ends; "+
-			"use the grouped or interleaved spread, or one stitch more or less", "start_stitches", "end_stitches", "spread")
+		detail := "these counts have no arrangement that reads the same from both ends; use the grouped or interleaved spread"
+		if ends := in.nearest(); ends != "" {
+			detail += ", or end with " + ends
+		}
+		c.Infeasible(detail, "start_stitches", "end_stitches", "spread")
 		return EvenSpacing{}, c.Err()
 	}
 	out.Notices = append(out.Notices, s.equalGapsNear()...)

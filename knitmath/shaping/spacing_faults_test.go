@@ -140,8 +140,16 @@ func TestEvenSpacingRemedies(t *testing.T) {
 		// A single stitch has no strand beside it; between two edges of one neither
 		// has a k2tog, but narrower edges would do.
 		"M1L is needed once and does not fit; two increases cannot share the strand between two stitches: " +
-			"use kfb, which is worked into a stitch, or " + rest: {StartStitches: 1, EndStitches: 2},
-		"k2tog is needed once and does not fit; make the edges narrower": {StartStitches: 3, EndStitches: 2, EdgeStitches: new(1)},
+			"use kfb, which is worked into a stitch": {StartStitches: 1, EndStitches: 2},
+		"k2tog is needed once and does not fit; edge_stitches may be at most 0": {StartStitches: 3, EndStitches: 2, EdgeStitches: new(1)},
+		// 47 is odd, and a double decrease takes 2.
+		"k2tog is needed 47 times and fits at most 44 times, which gives 44 stitches; " +
+			"use a double decrease (k3tog, sssk, CDD) to 40 or 42 stitches, or " + rest: {StartStitches: 88, EndStitches: 41},
+		// 3, 5, 9, 10: kfb makes 6 of 3 at most.
+		"M1L is needed 7 times and fits at most twice, which gives 5 stitches; " +
+			"work it over 3 rows, to 5, then 9, then 10": {StartStitches: 3, EndStitches: 10},
+		"k3tog changes the count by 2 each, and 3 is not a multiple of that; end with 16 or 18 stitches": {StartStitches: 20, EndStitches: 17,
+			Operation: stitch.K3tog},
 	} {
 		_, err := PlanEvenSpacing(in)
 		var refusal *fault.InputError

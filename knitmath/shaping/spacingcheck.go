@@ -10,8 +10,8 @@ import (
 )
 
 // vetSpacing checks everything and settles the changes. Whether they fit is judged
-// although another field is wrong.
-func vetSpacing(c *fault.Checks, in EvenSpacingInput) spacing {
+// although another field is wrong. remedies says whether they are wanted.
+func vetSpacing(c *fault.Checks, in EvenSpacingInput, remedies bool) spacing {
 	round := in.Construction == stitch.InTheRound
 	c.RequiredCount("", "start_stitches", in.StartStitches, 1, stitch.MaxStitches)
 	c.RequiredCount("", "end_stitches", in.EndStitches, 1, stitch.MaxStitches)
@@ -26,7 +26,7 @@ func vetSpacing(c *fault.Checks, in EvenSpacingInput) spacing {
 		c.Add("edge_stitches", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
 	}
 	if c.Sound("start_stitches", "end_stitches", "operation", "edge_stitches") {
-		s.vetChanges(c)
+		s.vetChanges(c, in, remedies && c.Err() == nil)
 	}
 	return s
 }
@@ -46,7 +46,7 @@ func vetShapingOp(c *fault.Checks, field string, op stitch.Op) {
 
 // vetChanges settles the operation and how many of them a spacing needs, and
 // checks that they fit.
-func (s *spacing) vetChanges(c *fault.Checks) {
+func (s *spacing) vetChanges(c *fault.Checks, in EvenSpacingInput, remedies bool) {
 	diff := s.end - s.start
 	if diff == 0 {
 		c.Infeasible("start_stitches and end_stitches are equal: there is nothing to space", "start_stitches", "end_stitches")
@@ -68,17 +68,28 @@ func (s *spacing) vetChanges(c *fault.Checks) {
 		return
 	}
 	if diff%net != 0 {
-		c.Infeasible(s.op.Abbr()+" changes the count by "+strconv.Itoa(measure.Abs(net))+" each, and "+
-			strconv.Itoa(measure.Abs(diff))+" is not a multiple of that", "end_stitches", "operation")
+		detail := s.op.Abbr() + " changes the count by " + strconv.Itoa(measure.Abs(net)) + " each, and " +
+			strconv.Itoa(measure.Abs(diff)) + " is not a multiple of that"
+		if remedies {
+			if ends := in.nearest(); ends != "" {
+				detail += "; end with " + ends
+			}
+		}
+		c.Infeasible(detail, "end_stitches", "operation")
 		return
 	}
 	s.k = diff / net
 	if 2*s.edge >= s.start {
-		c.Infeasible("the two edges leave no stitches between them; edge_stitches may be at most "+
-			strconv.Itoa((s.start-1)/2), "start_stitches", "edge_stitches")
+		detail := "the two edges leave no stitches between them"
+		if remedies {
+			if narrower := in.narrower(); narrower != "" {
+				detail += "; " + narrower
+			}
+		}
+		c.Infeasible(detail, "start_stitches", "edge_stitches")
 		return
 	}
-	if most := s.most(); s.k > most {
-		c.Infeasible(s.tooMany(most), "start_stitches", "end_stitches")
+	if s.k > s.most() {
+		c.Infeasible(s.tooMany(in, remedies), "start_stitches", "end_stitches")
 	}
 }

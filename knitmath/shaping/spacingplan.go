@@ -2,7 +2,6 @@ package shaping
 
 import (
 	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -40,29 +39,6 @@ func (s spacing) most() int {
 	default:
 		return inner + 1 // the edges give the outer strands their stitch
 	}
-}
-
-// tooMany says what would fit instead.
-func (s spacing) tooMany(most int) string {
-	remedy := "work the rest in another row"
-	switch s.op.Net() {
-	case -1:
-		remedy = "use a double decrease (k3tog, sssk, CDD), or work the rest in another row"
-	case 1:
-		if s.op.Takes() == 0 {
-			remedy = "two increases cannot share the strand between two stitches: " +
-				"use kfb, which is worked into a stitch, or work the rest in another row"
-		}
-	}
-	needed := s.op.Abbr() + " is needed " + report.Times(s.k)
-	if most < 1 {
-		if s.edge > 0 {
-			remedy = "make the edges narrower"
-		}
-		return needed + " and does not fit; " + remedy
-	}
-	return needed + " and fits at most " + report.Times(most) + ", which gives " +
-		report.CountOf(s.start+most*s.op.Net(), "stitches") + "; " + remedy
 }
 
 // EvenRound is the round that takes start stitches to end with one operation, as
