@@ -1,11 +1,8 @@
 package web
 
 import (
-	"bytes"
-	"compress/gzip"
 	"fmt"
 	"html"
-	"io"
 	"strings"
 
 	"example.com/knitmath/gen/openapi"
@@ -47,11 +44,7 @@ func (s *Site) addReference(base string, questions []question, groups []group) e
 
 // readDocument reads the OpenAPI document, which the program carries compressed.
 func readDocument() (*reference.Document, error) {
-	z, err := gzip.NewReader(bytes.NewReader(openapi.Gzip))
-	if err != nil {
-		return nil, err
-	}
-	data, err := io.ReadAll(z)
+	data, err := inflated(openapi.Gzip)
 	if err != nil {
 		return nil, err
 	}

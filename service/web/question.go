@@ -37,24 +37,52 @@ func readQuestion(name string, contract []byte) (question, error) {
 	// The contract begins with the method's name, which a page does not have.
 	_, about, _ := strings.Cut(form.About, " ")
 	q.path, q.title, q.intro = form.Path, form.Title, strings.ToUpper(about[:min(1, len(about))])+about[min(1, len(about)):]
+	made := map[string]any{}
 	data, err := own.ReadFile("questions/" + name + ".json")
-	if errors.Is(err, fs.ErrNotExist) {
-		return q, nil
+	if err == nil {
+		err = json.Unmarshal(data, &made)
 	}
-	if err != nil {
-		return q, err
-	}
-	var said struct{ Title, Intro string }
-	if err := json.Unmarshal(data, &said); err != nil {
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return q, fmt.Errorf("questions/%s.json: %w", name, err)
 	}
-	q.title, q.intro = said.Title, said.Intro
-	q.made, err = compacted(data)
+	if title, ok := made["title"].(string); ok {
+		q.title = title
+		q.intro, _ = made["intro"].(string)
+	}
+	if err := addWords(made, contract); err != nil {
+		return q, err
+	}
+	q.made, err = json.Marshal(made)
 	return q, err
 }
 
-func compacted(data []byte) ([]byte, error) {
-	var b bytes.Buffer
-	err := json.Compact(&b, data)
-	return b.Bytes(), err
+// addWords adds what words.json says of the fields and values of a form, where the
+// file of the question says nothing of its own. There a bare name is that of a field
+// at any place, and so it is here.
+func addWords(made map[string]any, form []byte) error {
+	data, err := own.ReadFile("words.json")
+	if err != nil {
+		return err
+	}
+	var words map[string]map[string]string
+	if err := json.Unmarshal(data, &words); err != nil {
+		return fmt.Errorf("words.json: %w", err)
+	}
+	for kind, shared := range words {
+		mark := `"name":"`
+		if kind == "values" {
+			mark = `"value":"`
+		}
+		said, _ := made[kind].(map[string]any)
+		if said == nil {
+			said = map[string]any{}
+		}
+		for name, text := range shared {
+			if _, own := said[name]; !own && bytes.Contains(form, []byte(mark+name[strings.LastIndex(name, ".")+1:]+`"`)) {
+				said[name] = text
+			}
+		}
+		made[kind] = said
+	}
+	return nil
 }

@@ -29,7 +29,7 @@ import (
 	"example.com/knitmath/gen/forms"
 )
 
-//go:embed files questions start.json
+//go:embed files questions start.json words.json
 var own embed.FS
 
 // A File is one answer.
@@ -181,14 +181,19 @@ func readQuestions() ([]question, error) {
 
 // readForms are the forms of the contract by their names.
 func readForms() (map[string]json.RawMessage, error) {
-	r, err := gzip.NewReader(bytes.NewReader(forms.Gzip))
-	if err != nil {
-		return nil, err
-	}
-	data, err := io.ReadAll(r)
+	data, err := inflated(forms.Gzip)
 	if err != nil {
 		return nil, err
 	}
 	var all map[string]json.RawMessage
 	return all, json.Unmarshal(data, &all)
+}
+
+// inflated is what the program carries compressed.
+func inflated(packed []byte) ([]byte, error) {
+	r, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		return nil, err
+	}
+	return io.ReadAll(r)
 }

@@ -130,6 +130,7 @@ type said struct {
 	}
 	Labels, Hints map[string]string
 	Example       map[string]string
+	Values        map[string]string
 	Hide          []string
 	Figures, Bars []struct{ Path, Label string }
 	Tables        []struct {
@@ -224,6 +225,39 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Every word that all questions share is about something, and a question's own word
+// comes before it.
+func TestSharedWords(t *testing.T) {
+	data, err := own.ReadFile("words.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var words map[string]map[string]string
+	if err := json.Unmarshal(data, &words); err != nil {
+		t.Fatal(err)
+	}
+	questions, err := readQuestions()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for kind, shared := range words {
+		for name := range shared {
+			if !slices.ContainsFunc(questions, func(q question) bool {
+				return bytes.Contains(q.form, []byte(`"`+name[strings.LastIndex(name, ".")+1:]+`"`))
+			}) {
+				t.Errorf("%s: %s is in no form", kind, name)
+			}
+		}
+	}
+	made := map[string]any{"labels": map[string]any{"a": "own"}}
+	if err := addWords(made, []byte(`{"name":"a"},{"name":"over_cm"}`)); err != nil {
+		t.Fatal(err)
+	}
+	if got := made["labels"].(map[string]any); got["a"] != "own" || got["over_cm"] == nil || got["wheel"] != nil {
+		t.Errorf("labels %v", got)
 	}
 }
 

@@ -28,6 +28,7 @@ export class Asking {
     if (!reply.ok) throw new Error(`there is no question ${this.what.question}`);
     Object.assign(this, await reply.json());
     knowValues(this.form.enums ?? []);
+    reword(this.form, this.made.values ?? {});
     this.store = new Store(this.form);
     this.asExample = !pairs.length;
     this.fill(pairs.length ? pairs : this.example());
@@ -156,6 +157,14 @@ export class Asking {
   fail(text) {
     this.answer.stale(text);
     this.what.refused?.({ question: this.what.question, values: this.store.question(), violations: [], message: text });
+  }
+}
+
+// reword calls the values that may be chosen what a person does.
+function reword(group, values) {
+  for (const field of group.fields ?? []) {
+    for (const option of field.options ?? []) option.label = values[option.value] ?? option.label;
+    reword(field, values);
   }
 }
 

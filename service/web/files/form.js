@@ -16,8 +16,7 @@ export class Form {
 
   render() {
     this.places.clear();
-    const hide = new Set(this.made.hide ?? []);
-    const left = new Map(this.form.fields.filter((field) => !hide.has(field.name)).map((field) => [field.name, field]));
+    const left = new Map(this.form.fields.filter((field) => !this.isHidden(field.name)).map((field) => [field.name, field]));
     const take = (names) => names.map((name) => left.get(name)).filter((field) => field && left.delete(field.name));
     const sections = (this.made.groups ?? []).map((group) =>
       el('fieldset', { class: 'section', part: 'section' }, el('legend', {}, group.title),
@@ -37,6 +36,11 @@ export class Form {
     this.root.replaceChildren(this.general, ...sections);
   }
 
+  // isHidden tells what a visitor has no use for, unless a link has filled it in.
+  isHidden(path) {
+    return (this.made.hide ?? []).includes(path.replace(/\[\d+\]/g, '[]')) && !this.store.has(path);
+  }
+
   // section renders what stands under a title. A group or list alone there needs none
   // of its own.
   section(fields) {
@@ -50,9 +54,9 @@ export class Form {
     const done = new Set();
     const nodes = [];
     for (const field of fields) {
-      if (done.has(field.name)) continue;
+      if (done.has(field.name) || this.isHidden(join(path, field.name))) continue;
       const choice = (group.choices ?? []).find((names) => names.includes(field.name)) ?? [];
-      const among = fields.filter((other) => choice.includes(other.name) && !done.has(other.name));
+      const among = fields.filter((other) => choice.includes(other.name) && !done.has(other.name) && !this.isHidden(join(path, other.name)));
       among.forEach((other) => done.add(other.name));
       nodes.push(among.length > 1 ? this.either(among, path) : this.field(field, path));
     }
@@ -95,7 +99,9 @@ export class Form {
     const at = path.replace(/\[\d+\]/g, '[]');
     const known = this.made.labels?.[at] ?? this.made.labels?.[field.name];
     const hint = this.made.hints?.[at] ?? this.made.hints?.[field.name];
-    return { label: known ?? field.label, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
+    // Of "Height rows" a person would say: height, in rows.
+    const plain = field.kind === 'number' || field.kind === 'whole' ? field.label.replace(/ (stitches|rows|rounds)$/, ', in $1') : field.label;
+    return { label: known ?? plain, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
   }
 
   // field renders a field of any kind. A group that was chosen among others is open.

@@ -5,7 +5,7 @@ const inch = 2.54;
 const yard = 0.9144;
 
 // places is how many decimals are shown. More are typed than anybody measures.
-const places = { cm: 1, in: 2, m: 0, yd: 0 };
+const places = { cm: 1, in: 2, m: 0, yd: 0, g: 0 };
 
 const unreadable = 'cannot be read as a number; write it like 22, 22.5 or 22 1/2';
 
@@ -49,6 +49,9 @@ export function sized(n, sign, unit) {
   if (unit === 'in' && sign === 'cm') return `${rounded(n / inch, places.in)} in`;
   if (unit === 'in' && sign === 'm') return `${rounded(n / yard, places.yd)} yd`;
   if (unit === 'in' && sign === 'cm²') return `${rounded(n / inch / inch, 1)} sq in`;
-  const shown = rounded(n, places[sign] ?? 2);
-  return !sign ? String(shown) : sign === '°' ? `${shown}°` : `${shown} ${sign}`;
+  // A little is weighed finely, and of much nobody wants to know a part.
+  const fine = sign === 'g' && Math.abs(n) < 10 ? 1 : places[sign] ?? 2;
+  const exact = rounded(n, Math.abs(n) >= 1000 ? 0 : fine);
+  const shown = Math.abs(exact) >= 10000 ? exact.toLocaleString('en') : String(exact);
+  return !sign ? shown : sign === '°' ? `${shown}°` : `${shown} ${sign}`;
 }
