@@ -37,7 +37,7 @@ var (
 const patience = 60 * time.Second
 
 // browser starts a browser, or skips the test where there is none.
-func browser(t *testing.T) context.Context {
+func browser(t testing.TB) context.Context {
 	t.Helper()
 	path := *browserPath
 	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
@@ -61,13 +61,13 @@ func browser(t *testing.T) context.Context {
 }
 
 // serve is a service on a free port, whose answers pages of an origin may read.
-func serve(t *testing.T, origins string) string {
+func serve(t testing.TB, origins string) string {
 	t.Helper()
 	return serveWith(t, func(c *service.Config) { c.Callers.Origins = origins })
 }
 
 // serveWith is a service with a configuration of its own.
-func serveWith(t *testing.T, configure func(*service.Config)) string {
+func serveWith(t testing.TB, configure func(*service.Config)) string {
 	t.Helper()
 	config := service.Config{
 		GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0", ShutdownTimeout: 5 * time.Second,
@@ -93,7 +93,7 @@ func serveWith(t *testing.T, configure func(*service.Config)) string {
 
 // tab is a page in a browser, with what went wrong on it.
 type tab struct {
-	*testing.T
+	testing.TB
 	ctx context.Context
 
 	mu      sync.Mutex
@@ -101,11 +101,11 @@ type tab struct {
 	refused int // questions that were answered with faults, which a test may mean
 }
 
-func open(t *testing.T, in context.Context) *tab {
+func open(t testing.TB, in context.Context) *tab {
 	t.Helper()
 	ctx, cancel := chromedp.NewContext(in)
 	t.Cleanup(cancel)
-	p := &tab{T: t, ctx: ctx}
+	p := &tab{TB: t, ctx: ctx}
 	if err := chromedp.Listen(ctx, p.hear); err != nil {
 		t.Fatal(err)
 	}

@@ -6,6 +6,7 @@ import (
 	"net/http/httptest"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -72,4 +73,43 @@ func TestEmbeddedElsewhere(t *testing.T) {
 	p := open(t, in)
 	p.run(chromedp.Navigate(shop.URL))
 	p.until(`document.getElementById('row').shadowRoot?.textContent.includes('cannot be shown')`)
+}
+
+// plainHost is a shop's page without styles of its own, which says the right things
+// to people who do not see it. %[1]s is the service.
+const plainHost = `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark">
+<title>A shop</title><link rel="icon" href="data:,">
+<script>window.heard = []; window.refused = [];
+document.addEventListener('knitmath-answer', (e) => heard.push(e.detail)); document.addEventListener('knitmath-refusal', (e) => refused.push(e.detail));</script>
+<script src="%[1]s/embed/v1.js" async></script>
+<main><h1>Our wool</h1><knitmath-question id="first" question="yarn/estimateYarn" locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
+<knitmath-question id="second" question="shaping/planTaper"></knitmath-question></main></html>`
+
+// An element keeps nobody out, in the light and in the dark, and fits the narrowest
+// screen; of what it cannot answer it tells the page too.
+func TestEmbeddedForEverybody(t *testing.T) {
+	in, axe := browser(t), readAxe(t)
+	var base string
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, plainHost, base)
+	}))
+	defer shop.Close()
+	base = serve(t, shop.URL)
+	p := open(t, in)
+	for _, scheme := range []string{"light", "dark"} {
+		call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
+			{Name: "prefers-color-scheme", Value: scheme}}})
+		p.run(chromedp.EmulateViewport(900, 900), chromedp.Navigate(shop.URL))
+		p.until(`heard.length >= 2`)
+		p.picture("embedded-" + scheme)
+		checkAxe(p, axe, "embedded, "+scheme)
+		checkReflow(p, "embedded, "+scheme)
+		p.picture("embedded-320-" + scheme)
+	}
+	p.run(chromedp.Evaluate[chromedp.Void](`(() => { const f = document.getElementById('second').shadowRoot.querySelector('[data-path=height_rows]');
+		f.value = '0'; f.dispatchEvent(new Event('input')); })()`))
+	p.until(`refused.length === 1 && refused[0].question === 'shaping/planTaper' && refused[0].violations.length > 0`)
+	checkAxe(p, axe, "embedded, refused")
+	p.checked(true)
 }

@@ -132,7 +132,8 @@ type said struct {
 	Example       map[string]string
 	Values        map[string]string
 	Hide          []string
-	Figures, Bars []struct{ Path, Label string }
+	Figures       []struct{ Path, Label string }
+	Texts         []struct{ Path, Title string }
 	Tables        []struct {
 		Path, Title string
 		Columns     []struct{ Path, Label string }
@@ -213,9 +214,14 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				}
 			}
 		}
-		for _, figure := range slices.Concat(q.Figures, q.Bars) {
+		for _, figure := range q.Figures {
 			if !lies(answers, figure.Path) {
 				t.Errorf("%s: no figure %s", name, figure.Path)
+			}
+		}
+		for _, text := range q.Texts {
+			if !lies(answers, text.Path) {
+				t.Errorf("%s: no text %s", name, text.Path)
 			}
 		}
 		for _, table := range q.Tables {

@@ -21,12 +21,13 @@ export class Answer {
     this.pictures = el('div', { class: 'pictures' });
     this.directions = el('div', { class: 'directions', part: 'directions' });
     this.figures = el('div', { class: 'figures', part: 'figures' });
+    this.texts = el('div', { class: 'texts' });
     this.tables = el('div', {});
     this.all = el('div', {});
     this.sources = el('ul', {});
     this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
     this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
-    root.replaceChildren(this.summary, this.notices, this.figures, this.pictures, this.directions, this.tables,
+    root.replaceChildren(this.summary, this.notices, this.texts, this.figures, this.pictures, this.directions, this.tables,
       this.allBox, this.sourcesBox);
     this.root = root;
     this.empty('');
@@ -35,7 +36,7 @@ export class Answer {
   // empty says why there is no answer.
   empty(why) {
     this.summary.textContent = why;
-    for (const node of [this.notices, this.pictures, this.directions, this.figures, this.tables]) node.replaceChildren();
+    for (const node of [this.notices, this.texts, this.pictures, this.directions, this.figures, this.tables]) node.replaceChildren();
     this.allBox.hidden = this.sourcesBox.hidden = true;
     this.root.classList.remove('stale');
   }
@@ -58,6 +59,7 @@ export class Answer {
       answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
     ].filter(Boolean));
     this.showDirections(answer.directions ?? []);
+    this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer)).filter(Boolean));
     this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit)].filter(Boolean));
     this.tables.replaceChildren(...(this.made.tables ?? []).map((t) => table(t, answer, unit)).filter(Boolean));
     this.all.replaceChildren(treeOf(answer, unit, this.made));
@@ -81,8 +83,9 @@ export class Answer {
   // text is the answer to be copied.
   text() {
     const { summary, directions = [] } = this.answer ?? { summary: '' };
+    const texts = (this.made.texts ?? []).map(({ path }) => at(this.answer ?? {}, path)).filter(Boolean);
     const notices = [...this.notices.children].map((li) => li.textContent);
-    return [summary, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices].join('\n');
+    return [summary, ...texts, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices].join('\n');
   }
 }
 
@@ -111,6 +114,13 @@ function figuresOf(figures, answer, unit) {
     el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit)))));
 }
 
+// lines is a text that is an answer itself, such as rows as patterns write them.
+function lines({ path, title }, answer) {
+  const text = at(answer, path);
+  if (!text) return null;
+  return el('section', {}, el('h2', {}, title), el('pre', { class: 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
+}
+
 function table({ path, title, columns }, answer, unit) {
   const items = at(answer, path) ?? [];
   if (!items.length) return null;
@@ -124,7 +134,7 @@ function table({ path, title, columns }, answer, unit) {
 
 // treeOf is a tree of what stands nowhere else.
 function treeOf(answer, unit, made) {
-  const apart = new Set((made.tables ?? []).map((t) => t.path));
+  const apart = new Set([...made.tables ?? [], ...made.texts ?? []].map((t) => t.path));
   return tree(Object.fromEntries(Object.entries(answer).filter(([name]) => !apart.has(name))), unit, true);
 }
 
