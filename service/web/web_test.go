@@ -132,6 +132,7 @@ type said struct {
 	Example       map[string]string
 	Values        map[string]string
 	Hide          []string
+	Always        map[string]any
 	Figures       []struct{ Path, Label string }
 	Texts         []struct{ Path, Title string }
 	Tables        []struct {
@@ -204,6 +205,11 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				if !lies(asks, field) {
 					t.Errorf("%s: no field %s", name, field)
 				}
+			}
+		}
+		for path := range q.Always {
+			if !lies(asks, path) {
+				t.Errorf("%s: no field %s", name, path)
 			}
 		}
 		for _, paths := range []map[string]string{q.Labels, q.Hints, q.Example} {

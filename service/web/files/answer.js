@@ -27,7 +27,7 @@ export class Answer {
     this.sources = el('ul', {});
     this.allBox = el('details', { class: 'fold' }, el('summary', {}, 'All the figures'), this.all);
     this.sourcesBox = el('details', { class: 'fold', part: 'sources' }, el('summary', {}, 'Where the figures come from'), this.sources);
-    root.replaceChildren(this.summary, this.notices, this.texts, this.figures, this.pictures, this.directions, this.tables,
+    root.replaceChildren(this.summary, this.notices, this.figures, this.texts, this.pictures, this.directions, this.tables,
       this.allBox, this.sourcesBox);
     this.root = root;
     this.empty('');

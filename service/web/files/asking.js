@@ -13,7 +13,7 @@ const pause = 200;
 const longest = 4000;
 
 export class Asking {
-  // what: {base, files, question, unit, key, locked, fixed, changed, answered, refused}.
+  // what: {base, files, question, unit, key, locked, fixed, begun, changed, answered, refused}.
   // base is where the service is, files where the descriptions of its questions are;
   // fixed are pairs of path and value that cannot be changed, locked their paths.
   constructor(root, what) {
@@ -45,6 +45,7 @@ export class Asking {
       this.what.changed?.();
     });
     this.fields.render();
+    this.what.begun?.(this);
     await this.ask();
   }
 
@@ -122,6 +123,7 @@ export class Asking {
     const body = this.store.question();
     if (this.form.units) body.display_unit = this.options.unit === 'in' ? 'DISPLAY_UNIT_IN' : 'DISPLAY_UNIT_CM';
     if (this.form.outline) body.with_outline = true;
+    Object.assign(body, this.made.always);
     const headers = this.what.key ? { 'X-Api-Key': this.what.key } : {};
     const shared = { signal, mode: 'cors', credentials: 'omit' };
     // Browsers say of a question in a body alone that it comes from a page of the

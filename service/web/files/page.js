@@ -76,6 +76,11 @@ async function share() {
 const unit = unitBefore();
 const asking = new Asking(main, {
   base: '', files: main.dataset.files, question, unit, key: main.dataset.key,
+  // What stands around the form comes with it: nothing moves when the answer does.
+  begun: (begun) => {
+    if (begun.form.units || begun.made.lengths) main.prepend(units);
+    main.append(tools, says);
+  },
   // The start page keeps its own address; its example is a page of its own when shared.
   changed: () => {
     if (location.pathname === home) history.replaceState(null, '', addressed().address);
@@ -98,8 +103,6 @@ const pairs = location.pathname === home ? [...new URLSearchParams(location.sear
 const done = (/^#done=([\d.]+)$/.exec(location.hash)?.[1] ?? '').split('.').map(Number).filter((n) => n > 0);
 try {
   await asking.start(pairs, done);
-  if (asking.form.units || asking.made.lengths) main.prepend(units);
-  main.append(tools, says);
   programs();
 } catch {
   main.replaceChildren(el('p', { role: 'alert' }, 'This question cannot be shown just now. Please load the page again.'));
