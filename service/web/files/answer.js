@@ -43,8 +43,9 @@ export class Answer {
 
   // stale keeps what is shown, as the answer to what was asked before.
   stale(why) {
-    if (!this.allBox.hidden) this.root.classList.add('stale');
-    this.summary.textContent = why;
+    const before = !this.allBox.hidden;
+    if (before) this.root.classList.add('stale');
+    this.summary.textContent = before ? `${why} Below stands the answer from before.` : why;
   }
 
   // names are what the form calls fields and values.

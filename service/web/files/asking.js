@@ -37,7 +37,7 @@ export class Asking {
       e.preventDefault();
       this.ask();
     } });
-    this.answerBox = el('section', { class: 'answer', part: 'answer', 'aria-label': 'Answer' });
+    this.answerBox = el('section', { class: 'answer', part: 'answer', 'aria-label': `Answer: ${this.made.title ?? this.form.title}` });
     this.root.replaceChildren(this.formBox, this.answerBox);
     this.fields = new Form(this.formBox, this.form, this.made, this.store, this.options, () => this.changed());
     this.answer = new Answer(this.answerBox, this.made, this.options, (ticked) => {
