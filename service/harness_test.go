@@ -186,3 +186,6 @@ func testHTTPClient(tb testing.TB) *http.Client {
 	tb.Cleanup(client.CloseIdleConnections)
 	return client
 }
+
+// answerJSON is the form of answers, by another writer than the service's own.
+var answerJSON = protojson.MarshalOptions{UseProtoNames: true, EmitDefaultValues: true}

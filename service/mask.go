@@ -9,6 +9,8 @@ import (
 
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+
+	"example.com/knitmath/service/answerjson"
 )
 
 // mask is the part of a message that is asked for, by field number: a field that
@@ -82,7 +84,7 @@ type partialAnswer struct {
 	part    mask
 }
 
-// MarshalJSON writes it as answerJSON writes whole answers. The mask is needed
+// MarshalJSON writes it as whole answers are written. The mask is needed
 // once more here: zeros and empty lists are written out, and by the message alone
 // those that were asked for cannot be told from those that were left out.
 func (p partialAnswer) MarshalJSON() ([]byte, error) {
@@ -139,7 +141,7 @@ func (m mask) writeValue(to *bytes.Buffer, fd protoreflect.FieldDescriptor, v pr
 	var err error
 	switch fd.Kind() {
 	case protoreflect.MessageKind:
-		data, err = answerJSON.Marshal(v.Message().Interface())
+		data, err = answerjson.Append(nil, v.Message().Interface())
 	case protoreflect.EnumKind:
 		data, err = json.Marshal(enumName(fd.Enum(), v.Enum()))
 	default:
