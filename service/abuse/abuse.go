@@ -34,6 +34,8 @@ var Attacks = []Attack{
 	{"callers of the dearest, JSON", 64, 64, dearCallers(faceJSON)},
 	{"very many callers of the dearest, gRPC", 200, 1000, dearCallers(faceGRPC)},
 	{"very many callers of the dearest, JSON", 200, 1000, dearCallers(faceJSON)},
+	{"callers of the dearest of every method, gRPC", 64, 64, allDearCallers(faceGRPC)},
+	{"callers of the dearest of every method, JSON", 64, 64, allDearCallers(faceJSON)},
 	{"idle connections, gRPC", 300, 8500, rude(idle(faceGRPC))},
 	{"idle connections, JSON", 300, 8500, rude(idle(faceJSON))},
 	{"bodies never sent to the end, gRPC", 20, 200, rude(slowGRPC)},

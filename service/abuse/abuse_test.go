@@ -31,19 +31,21 @@ const mostMiB = 640
 // answers are the figures of which at least one must have risen, so that an attack
 // is known to have been one.
 var answers = map[string][]string{
-	"long answers never taken, gRPC":             {"knitmath_calls_refused_total", "knitmath_refused_unread_total"},
-	"long answers never taken, gRPC, compressed": {"knitmath_calls_refused_total", "knitmath_refused_unread_total"},
-	"short answers never taken, gRPC":            {"knitmath_refused_unread_total"},
-	"long answers never read, JSON":              {"knitmath_calls_refused_total"},
-	"callers of the dearest, gRPC":               {"knitmath_calls_refused_total"},
-	"callers of the dearest, JSON":               {"knitmath_calls_refused_total"},
-	"very many callers of the dearest, gRPC":     {"knitmath_calls_refused_total"},
-	"very many callers of the dearest, JSON":     {"knitmath_calls_refused_total"},
-	"idle connections, gRPC":                     {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
-	"idle connections, JSON":                     {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
-	"bodies never sent to the end, gRPC":         {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
-	"bodies never sent to the end, JSON":         {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
-	"calls given up at once, gRPC":               {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
+	"long answers never taken, gRPC":               {"knitmath_calls_refused_total", "knitmath_refused_unread_total"},
+	"long answers never taken, gRPC, compressed":   {"knitmath_calls_refused_total", "knitmath_refused_unread_total"},
+	"short answers never taken, gRPC":              {"knitmath_refused_unread_total"},
+	"long answers never read, JSON":                {"knitmath_calls_refused_total"},
+	"callers of the dearest, gRPC":                 {"knitmath_calls_refused_total"},
+	"callers of the dearest, JSON":                 {"knitmath_calls_refused_total"},
+	"very many callers of the dearest, gRPC":       {"knitmath_calls_refused_total"},
+	"very many callers of the dearest, JSON":       {"knitmath_calls_refused_total"},
+	"callers of the dearest of every method, gRPC": {"knitmath_calls_refused_total"},
+	"callers of the dearest of every method, JSON": {"knitmath_calls_refused_total"},
+	"idle connections, gRPC":                       {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
+	"idle connections, JSON":                       {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
+	"bodies never sent to the end, gRPC":           {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
+	"bodies never sent to the end, JSON":           {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
+	"calls given up at once, gRPC":                 {"knitmath_connections_cut_total", "knitmath_refused_unread_total"},
 }
 
 // Each attack in its short form: the program keeps to its memory, answers probes and

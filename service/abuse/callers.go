@@ -21,15 +21,16 @@ const waitStep = 200 * time.Millisecond
 // dearCallers ask the dearest question and read the answer, as usual clients do, and
 // ask again at once, or in a second when they were refused.
 func dearCallers(face string) func(context.Context, Addresses, int) Beside {
-	return callers(face, longWedge)
+	return callersOf(face, func(int) question { return longWedge })
 }
 
 // lightCallers ask a light question likewise.
 func lightCallers(face string) func(context.Context, Addresses, int) Beside {
-	return callers(face, castOn)
+	return callersOf(face, func(int) question { return castOn })
 }
 
-func callers(face string, q question) func(context.Context, Addresses, int) Beside {
+// callersOf ask what next gives each of them.
+func callersOf(face string, next func(i int) question) func(context.Context, Addresses, int) Beside {
 	return func(ctx context.Context, at Addresses, size int) (b Beside) {
 		ask, end := askerOf(face, at, max(size/50, 1))
 		defer end()
@@ -38,7 +39,10 @@ func callers(face string, q question) func(context.Context, Addresses, int) Besi
 		many(ctx, size, func(ctx context.Context, i int) {
 			for ctx.Err() == nil {
 				begin := time.Now()
-				err := ask(ctx, q, i)
+				err := ask(ctx, next(i), i)
+				if isWrong(err) {
+					err = nil
+				}
 				if ctx.Err() != nil {
 					return // Cut off by ourselves.
 				}

@@ -6,8 +6,9 @@ import (
 	"slices"
 	"time"
 
-	"google.golang.org/protobuf/encoding/protojson"
 	"google.golang.org/protobuf/proto"
+
+	"example.com/knitmath/service/answerjson"
 )
 
 // rounds is how often a question is timed. The least of the times is told: it is
@@ -77,7 +78,7 @@ func timed(m method, question proto.Message) (timing, error) {
 	t.took = least(func() { answer, _ = m.ask(question) })
 	if answer != nil {
 		write := func() {
-			_, err = protojson.MarshalOptions{UseProtoNames: true, EmitDefaultValues: true}.Marshal(answer)
+			_, err = answerjson.Append(nil, answer)
 		}
 		t.written = least(write)
 		_, t.writtenBytes, _ = counted(write)
