@@ -102,5 +102,8 @@ func (p *parser) numberAhead() bool {
 		return true
 	}
 	end, _ := p.listEnd(p.next)
+	if t.is("-") {
+		end, _ = p.sizedEnd(p.next)
+	}
 	return end != 0
 }

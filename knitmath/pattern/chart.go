@@ -47,12 +47,34 @@ func (p *parser) fromChart() bool {
 	return true
 }
 
+// edgeNext reports whether a number of stitches and a place, "37 sts across back", stands at
+// token i.
+func (p *parser) edgeNext(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("along", "from", "up", "down", "across", "at", "around", "over", "in")
+}
+
+// morePickedUp reads "and 37 sts across back", which are picked up with those before them.
+func (p *parser) morePickedUp(s *Step) bool {
+	if s.Name != pickedUp || !p.peek().is("and", ",") || !p.edgeNext(p.next+1) {
+		return false
+	}
+	p.next++
+	if n := p.number(); n != nil {
+		s.Times = added(s.Times, without(n), p.sizes)
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	p.alongEdge()
+	return true
+}
+
 // alongEdge passes over where stitches are picked up.
 func (p *parser) alongEdge() bool {
 	if !p.peek().is("along", "from", "around", "across", "up", "down", "over", "at", "in", "evenly") {
 		return false
 	}
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", ")") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) {
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", ")") && !p.claimAhead() && !(p.peek().is("and", "then") && p.startsItem(p.next+1)) &&
+		!(p.peek().is("and") && p.edgeNext(p.next+1)) {
 		p.next++
 	}
 	return true

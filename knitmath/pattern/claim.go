@@ -54,7 +54,13 @@ func (p *parser) phraseEnd(i int, phrases [][]string) int {
 // sts" within brackets.
 func (p *parser) claimWords(i int) bool {
 	if p.tokens[i].is("(", "[", "{") {
+		if end, n := p.listEnd(i); end != 0 && p.tokens[end].stitches() && (n == p.sizes || n == bits.OnesCount32(p.forSizes)) {
+			return true // "(64, 72) sts"
+		}
 		i++
+		if end := p.phraseEnd(i, claimPhrases); end != 0 {
+			i = end
+		}
 		if p.tokens[i].is("inc", "dec", "=", "total", "now") {
 			i++
 		}
@@ -144,6 +150,9 @@ func (p *parser) claim(line *Line) bool {
 		closer = c
 		p.next++
 	}
+	if end := p.phraseEnd(p.next, claimPhrases); end != 0 && closer != "" {
+		p.next = end
+	}
 	tail := claimTail{}
 	switch {
 	case p.accept("dec"):
@@ -160,6 +169,9 @@ func (p *parser) claim(line *Line) bool {
 	if closer != "" && !p.accept(closer) {
 		p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
 		return false
+	}
+	if closer != "" {
+		p.accept("st", "sts", "stitches")
 	}
 	at := from.to(p.last())
 	numbers = p.ofSomeSizes(numbers)
@@ -232,9 +244,18 @@ func signedBy(numbers []int, sign int) []int {
 // where nothing but the closer or the end follows; -1 stands for "-".
 func (p *parser) claimedNumbers(closer string) ([]int, bool) {
 	var numbers []int
-	joined := false
+	joined, inner := false, 0
 	for {
 		t := p.peek()
+		switch {
+		case len(numbers) > 0 && t.is("(", "[", "{"):
+			inner++
+		case inner > 0 && t.is(")", "]", "}"):
+			inner--
+			p.next++
+			joined = false
+			continue
+		}
 		if t.stitches() {
 			p.next++
 			return numbers, true

@@ -61,6 +61,11 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
+	if r.calling && r.adapts(l, p, o) {
+		r.now, r.other, r.machine = hand{left: before.total() + o.leaves - o.takes}, nil, nil
+		r.loseMarks()
+		return
+	}
 	r.misfits = true
 	r.misfit(i, p, o)
 	end := before.after(p, o).total()

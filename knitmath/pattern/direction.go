@@ -70,6 +70,7 @@ var directs = map[string]kindOfVerb{
 	"even": verbEven, "patt": verbEven,
 	"co": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
+	"k2tog": verbShape, "p2tog": verbShape, "ssk": verbShape, "skp": verbShape, "skpo": verbShape,
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
 	"increasing": verbShape,
 	"place":      verbHold | verbPass, "slip": verbHold | verbPass, "sl": verbHold | verbPass, "put": verbHold, "leave": verbHold,
@@ -117,14 +118,27 @@ func (p *parser) passing(line *Line) bool {
 		if p.onlyRows {
 			return false
 		}
+		if p.accept("after") || p.peek().is("every", "each") {
+			p.accept("every", "each")
+			p.accept("the")
+			if p.number() != nil {
+				p.accept("st", "sts", "stitches")
+			}
+		}
 	case "turn", "do":
 		p.accept("the")
 		p.accept("not")
 		p.accept("turn", "work", "piece", "and")
+		for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right", "left") {
+		}
 		if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
 			return false
 		}
+	case "pull", "undo", "unpick":
 	case "place", "replace", "remove", "slip", "sl":
+		if first.text == "remove" && p.scrapYarn() {
+			break
+		}
 		if !p.marker() {
 			return false
 		}
@@ -142,6 +156,19 @@ func (p *parser) passing(line *Line) bool {
 	}
 	line.info.kind = linePassed
 	p.passed(from.to(p.last()))
+	return true
+}
+
+// scrapYarn passes over "the waste yarn", "provisional cast-on".
+func (p *parser) scrapYarn() bool {
+	save := p.next
+	p.accept("the")
+	if !p.accept("waste", "scrap", "provisional", "contrast") {
+		p.next = save
+		return false
+	}
+	for p.accept("yarn", "cast-on", "of", "from", "the", "edge") {
+	}
 	return true
 }
 

@@ -13,6 +13,10 @@ type unworkedRest struct {
 // either notes a row of fixed stitches and then a decrease or an increase "around":
 // "k6, k2tog around" may repeat the whole, or the last of it alone.
 func (p *parser) either(line *Line) {
+	if other, found := broughtSteps(line.Steps); found {
+		line.info.either, line.info.brings = other, true
+		return
+	}
 	if other, found := betweenStitches(line.Steps); found {
 		line.info.either, line.info.unnamed = other, true
 		return
@@ -40,7 +44,13 @@ func (p *parser) either(line *Line) {
 // the text claims. Where it claims none, or that of both or of neither, it is asked.
 func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 	l := &r.piece.Lines[i]
-	if l.info.either == nil || r.quiet {
+	if l.info.either == nil {
+		return p
+	}
+	if l.info.brings {
+		return r.bringing(i, p)
+	}
+	if r.quiet {
 		return p
 	}
 	if l.info.unnamed {

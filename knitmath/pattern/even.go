@@ -163,6 +163,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	if !p.tokens[i].is("on", "over", "across") {
 		return false
 	}
+	across := p.tokens[i].is("across") && !p.tokens[i+1].is("these", "those")
 	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
 	}
 	end, _ := p.sizedEnd(i)
@@ -177,6 +178,10 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 		return false
 	}
 	p.accept("st", "sts", "stitches")
+	if across && !p.peek().is("only") {
+		p.next = save
+		return false // stitches of a row
+	}
 	p.accept("only")
 	info.only = without(n)
 	return true

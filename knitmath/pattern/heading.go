@@ -38,10 +38,25 @@ func (p *parser) headed() bool {
 		stop = end
 	}
 	p.endPattern()
+	told := 0
+	for n := i; n < stop-1; n++ {
+		if p.tokens[n].is("(") && p.tokens[n+1].is("worked") {
+			told = n + 1
+		}
+	}
 	part := draft.Part(p.tokens[i].text)
 	p.passTo(stop)
 	if n := len(p.piece.Lines); part && !note && n > 0 {
 		p.piece.Lines[n-1].info.heading = true
+	}
+	if told != 0 { // "HEEL FLAP (worked back and forth on 32 sts)"
+		save := p.next
+		p.next = told
+		line := Line{}
+		if p.toldSetUp(&line) {
+			p.finish(&line, p.tokens[told].span)
+		}
+		p.next = save
 	}
 	if note {
 		p.passWrapped()

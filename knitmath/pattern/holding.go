@@ -12,6 +12,12 @@ func (p *parser) holding(line *Line) bool {
 	verbAt := p.next
 	p.next++
 	n, all, held, ok := p.someStitches()
+	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
+		ok, all = true, true
+	}
+	if ok && n == nil && !held && p.next == verbAt+2 {
+		all = true // "leave sts on a holder"
+	}
 	if !ok || n == nil && !all && !held {
 		return false
 	}
@@ -27,7 +33,7 @@ func (p *parser) holding(line *Line) bool {
 		case t.is(puttingAside...) && p.asideAt(i):
 			aside = true
 		}
-		if p.tokens[i].is("needle", "needles") && from {
+		if p.tokens[i].is("needle", "needles", "dpns") && from {
 			aside = true
 		}
 	}
@@ -40,8 +46,32 @@ func (p *parser) holding(line *Line) bool {
 	info.kind = lineHold
 	if from && back {
 		info.kind = lineTake
+		p.takingMore(info)
 	}
 	return true
+}
+
+// takingMore reads ", 34 sts from back holder and 18 sts from right holder": more of them.
+func (p *parser) takingMore(info *lineInfo) {
+	for info.counts != nil && p.peek().is(",", "and") {
+		save := p.next
+		p.next++
+		p.accept("and")
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || !p.tokens[end].is("from") && !(p.tokens[end].stitches() && p.tokens[end+1].is("from")) {
+			p.next = save
+			return
+		}
+		more := p.number()
+		if more == nil {
+			p.next = save
+			return
+		}
+		info.counts = added(info.counts, without(more), p.sizes)
+		for !p.endsAt(p.next) && !p.peek().is(",", ";", "and") && !p.claimAhead() {
+			p.next++
+		}
+	}
 }
 
 // nextAt reports whether a direction or a row begins at token i.
@@ -76,7 +106,7 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
 			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
 			continue
-		case p.accept("held", "reserved"):
+		case p.accept("held", "reserved", "freed", "resting"):
 			held = true
 			continue
 		case p.accept("all"):
@@ -96,10 +126,10 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 				!p.tokens[i+1].is("thumb")
 		}
 	}
-	for p.accept("held", "reserved", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
+	for p.accept("held", "reserved", "freed", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
 		"right", "rem",
 		"centre", "center", "top", "gusset") {
-		held = held || p.tokens[p.next-1].is("held", "reserved")
+		held = held || p.tokens[p.next-1].is("held", "reserved", "freed")
 	}
 	if !p.accept("st", "sts", "stitch", "stitches") {
 		return nil, false, false, false
@@ -158,7 +188,7 @@ func (p *parser) pickingUp(line *Line) bool {
 		}
 		sum = added(sum, n, p.sizes)
 		p.accept("st", "sts", "stitch", "stitches")
-		for n := 0; n < 18 && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
+		for n := 0; n < 18 && !p.remarkHere() && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
 			if p.peek().is("and") && p.numberAfter() {
 				break
 			}
@@ -188,6 +218,16 @@ func (p *parser) pickingUp(line *Line) bool {
 	}
 	info.kind, info.counts = linePickUp, sum
 	return true
+}
+
+// remarkHere passes over a remark in brackets, "(one in each bump)", and is never true.
+func (p *parser) remarkHere() bool {
+	if p.peek().is("(") && !p.claimAhead() {
+		if end := p.remarkEnd(p.next); end != 0 {
+			p.next = end
+		}
+	}
+	return false
 }
 
 func (p *parser) numberAfter() bool {

@@ -27,6 +27,7 @@ func (p *parser) items(inner string) ([]Step, bool) {
 			p.mistake(ReasonTooMany, p.peek().span, "a text has at most "+strconv.Itoa(MaxSteps)+" steps; the row is not read from here on")
 			return steps, false
 		}
+		p.sofar = steps
 		s, ok := p.item(len(steps) == 0 && inner == "")
 		if !ok {
 			return steps, false
@@ -46,6 +47,11 @@ func (p *parser) items(inner string) ([]Step, bool) {
 // itemsEnd reports whether what comes next is no step of these any more.
 func (p *parser) itemsEnd(inner string) bool {
 	t := p.peek()
+	if p.inNeedles {
+		if end, _ := p.needleHeader(p.next); end != 0 {
+			return true
+		}
+	}
 	switch {
 	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead():
 		return true

@@ -77,6 +77,9 @@ func (p *parser) loneClaim() bool {
 	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
 	last.info.partial, last.info.between = line.info.partial, line.info.between
+	if last.Direction == "" && n == len(p.piece.Lines) {
+		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
+	}
 	if last.Direction != "" {
 		said := p.found.source[last.info.at.start:p.last().end]
 		last.info.at = last.info.at.to(p.last())
@@ -109,6 +112,10 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	more := false
 	switch {
 	case p.matching(line):
+	case p.needles(line):
+		more = p.tail(line)
+	case p.toldSetUp(line):
+		more = p.tail(line)
 	case p.direction(line):
 		more = p.tail(line)
 	case p.prose(line):
@@ -142,7 +149,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	if p.copies(line, from) {
 		return
 	}
-	if !p.direction(line) {
+	if !p.needles(line) && !p.direction(line) {
 		if more := p.row(line); !more {
 			p.finish(line, from)
 			return

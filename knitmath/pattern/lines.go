@@ -6,6 +6,7 @@ func (p *parser) finish(line *Line, from span) {
 		p.recover(line)
 	}
 	line.info.at = from.to(p.last())
+	line.info.places = line.info.kind == linePassed && placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
 	line.info.ownLine = int(from.line)
 	line.info.forSizes = p.forSizes
 	line.info.defined = p.current > 0
@@ -23,7 +24,7 @@ func (p *parser) finish(line *Line, from span) {
 	if line.info.kind == linePassed && p.joinPassed(line) {
 		return
 	}
-	if line.info.kind == lineCastOn || line.info.kind == linePickUp {
+	if line.info.kind == lineCastOn || line.info.kind == linePickUp || line.info.brings && !p.began {
 		p.began = true
 		line.info.defined = false
 		p.endPattern()
@@ -51,6 +52,7 @@ func (p *parser) joinPassed(line *Line) bool {
 		return false
 	}
 	last.info.at = last.info.at.to(line.info.at)
+	last.info.places = last.info.places || line.info.places
 	last.info.heading = last.info.heading || line.info.heading
 	return true
 }
@@ -66,6 +68,9 @@ func (p *parser) recover(line *Line) {
 		}
 		if t.is(".") {
 			p.next++
+			if line.ClaimedStitches == nil && p.peek().kind == tokenNumber && p.claimAhead() && p.claim(line) {
+				continue
+			}
 			if p.startsLine() {
 				return
 			}
@@ -81,6 +86,11 @@ func (p *parser) recover(line *Line) {
 
 // startsLine reports whether a label or a direction begins with the next token.
 func (p *parser) startsLine() bool {
+	if p.inNeedles {
+		if end, _ := p.needleHeader(p.next); end != 0 {
+			return true
+		}
+	}
 	return p.labelEnd(p.next) != 0 || p.directionAhead()
 }
 

@@ -29,6 +29,9 @@ func (s *scanner) bulletStar(from span, next rune) bool {
 	if s.column-from.column != 1 || next != ' ' || !s.lineStart() {
 		return false
 	}
+	if n := len(s.tokens); n > 1 && s.tokens[n-2].text == "from" {
+		return false // "rep from" at the end of a line
+	}
 	rest := s.source[s.at:]
 	if i := strings.IndexAny(rest, "*∗✱✳＊"); i >= 0 {
 		before := strings.TrimRight(rest[:i], " \t")
@@ -59,7 +62,7 @@ func (s *scanner) opensBold(from span) bool {
 	}
 	rest := strings.TrimLeft(line[i+len(stars):], " ")
 	switch last := line[i-1]; {
-	case rest == "" && !strings.ContainsAny(line[:i], ",;"), strings.HasPrefix(rest, ":"), last == ':' && !strings.HasPrefix(rest, "*"):
+	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"), last == ':' && !strings.HasPrefix(rest, "*"):
 		s.bold = s.at + i
 		return true
 	}
@@ -92,6 +95,19 @@ var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": 
 	"psso": true, "in": true, "ins": true, "cm": true, "rnd": true, "rnds": true, "rs": true, "ws": true, "no": true, "fwd": true,
 	"wl": true, "n": true, "o": true, "incl": true, "opp": true, "meas": true, "yds": true, "oz": true, "st-st": true}
 
+// joinsStitches are words in small letters after which a sentence about stitches goes on.
+var joinsStitches = wordSet(`at on to in into of along from rem remain remaining inc dec together down up across for evenly each before after
+	over worked have are is also only tog by between around`)
+
+// firstWord is the letters with which a text begins.
+func firstWord(text string) string {
+	i := 0
+	for i < len(text) && text[i] >= 'a' && text[i] <= 'z' {
+		i++
+	}
+	return text[:i]
+}
+
 // dottedStitch are those of them that stand before a number without a space, "k.2".
 var dottedStitch = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "s": true}
 
@@ -114,6 +130,9 @@ func (s *scanner) shortened() bool {
 		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[s.tokens[n-1].text]
 	}
 	last := s.tokens[n-1].text
+	if (last == "st" || last == "sts") && joinsStitches[firstWord(rest)] {
+		return true
+	}
 	if last == "st" || last == "sts" || last == "rnd" || last == "rnds" || last == "cm" || last == "in" || last == "rs" || last == "ws" {
 		return false
 	}

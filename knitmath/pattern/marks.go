@@ -51,6 +51,9 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	ok := w.steps(l.worked())
 	r.misplaced(&w, l)
 	if !ok && w.unknown != nil {
+		if r.unmarked(i, p, claimed) {
+			return
+		}
 		r.fault(KindQuestion, ReasonNoMarker, w.unknown.at, 0, "no marker is known ahead: how many stitches is that?")
 		r.unknown(l, claimed)
 		return
@@ -58,6 +61,9 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	o := outcome{takes: w.pos, leaves: w.new, reason: w.reason, step: w.step, short: w.short, missing: w.missing}
 	if o.reason == "" && w.left > w.pos && p.turn == 0 {
 		o.reason, o.unworked = ReasonUnworked, w.left-w.pos
+	}
+	if o.reason != "" && r.round && r.marks.count == 0 && len(r.start.Counts) > 0 && r.unmarked(i, p, claimed) {
+		return
 	}
 	q := *p
 	q.stretches = true

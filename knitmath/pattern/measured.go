@@ -26,3 +26,46 @@ func (p *parser) measuredEnd(i int) int {
 	}
 	return 0
 }
+
+// rowsToldAt is the index after "28 rows worked", "(24 rows)" at token i: how many rows the
+// directions before it come to; 0 if that is not what stands there.
+func (p *parser) rowsToldAt(i int) int {
+	open := p.tokens[i].is("(", "[")
+	if open {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].row() {
+		return 0
+	}
+	end++
+	told := open
+	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "in", "all", "total", "made") {
+		told = true
+		end++
+	}
+	if open {
+		if !p.tokens[end].is(")", "]") {
+			return 0
+		}
+		end++
+	}
+	if !told {
+		return 0
+	}
+	return end
+}
+
+// placesMarkers reports whether a sentence that is passed over says that markers are placed:
+// "pm after every 9 sts".
+func placesMarkers(text string) bool {
+	places, several := false, false
+	for _, t := range scan(text[:min(len(text), 400)]) {
+		places = places || t.is("pm", "place", "placing", "put")
+		several = several || t.is("markers") || places && t.is("every", "each", "sides")
+		if t.is("want", "like", "wish") {
+			return false
+		}
+	}
+	return places && several
+}

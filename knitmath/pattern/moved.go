@@ -104,6 +104,9 @@ func (r *runner) take(l *Line) {
 	n := sum
 	if l.info.counts != nil {
 		n = int64(at(l.info.counts, r.size))
+		if l.info.only != nil && r.known && n == r.now.total() {
+			return // those that were left on the needle
+		}
 		if sum > 0 && n > sum && r.wanted(ReasonMissing, l.info.at) {
 			r.fault(KindMistake, ReasonMissing, l.info.at, int(sum-n), "only "+stitches(int(sum))+" were put aside")
 		}

@@ -26,6 +26,7 @@ func (p *parser) listEnd(i int) (end, n int) {
 	if !ok {
 		return 0, 0
 	}
+	dashed := false
 	for i = p.unbroken(i + 1); ; i = p.unbroken(i + 1) {
 		p.looked++
 		t := &p.tokens[i]
@@ -36,7 +37,12 @@ func (p *parser) listEnd(i int) (end, n int) {
 		i = p.unbroken(i + 1)
 		switch t = &p.tokens[i]; {
 		case t.kind == tokenMark && t.text == closer:
+			if next := &p.tokens[i+1]; dashed && !next.stitches() && !next.row() {
+				return 0, 0
+			}
 			return i + 1, n
+		case t.is("-", "/") && p.tokens[i+1].kind == tokenNumber && p.tokens[i-1].kind == tokenNumber && p.sizes != 1:
+			dashed = true
 		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";":
 			return 0, 0
 		}
@@ -62,6 +68,11 @@ func (p *parser) sizedEnd(i int) (end, n int) {
 	t := &p.tokens[i]
 	if _, ok := t.written(); ok {
 		return p.sizedMore(i+1, 1)
+	}
+	if t.is("-") && p.sizes > 1 && i > 0 && t.start > p.tokens[i-1].end {
+		if end, n = p.listEnd(i + 1); end != 0 && n+1 == p.sizes {
+			return end, n + 1 // "- (1, 2) rows": none in the first size
+		}
 	}
 	if t.kind != tokenNumber {
 		if end, n = p.listEnd(i); end == 0 {
@@ -97,7 +108,9 @@ func (p *parser) sizesIn() int {
 	for i := 1; i < len(p.tokens); i++ {
 		t := &p.tokens[i]
 		if t.kind == tokenNumber {
-			if end, n := p.sizedEnd(i); n > 1 {
+			if end, n := p.sizedEnd(i); n > 1 && p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto") {
+				i = end // "18-36-18 on three needles"
+			} else if n > 1 {
 				votes[min(n, MaxSizes)] += 2
 				i = end - 1
 			}

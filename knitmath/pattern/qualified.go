@@ -4,12 +4,16 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/draft"
 	"example.com/knitmath/knitmath/stitch"
 )
 
 // noun reads what may follow a number of stitches: "sts", and "tog" of "k 2 tog".
 func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	at := p.last()
+	if end := p.ofPart(p.next); p.tokens[end].stitches() {
+		p.next = end
+	}
 	p.accept("st", "sts", "stitch", "stitches")
 	if !p.accept("tog", "together") {
 		return numbers, true
@@ -91,8 +95,9 @@ func (p *parser) qualified(s *Step) bool {
 		case s.Operation == stitch.PlaceMarker && p.peek().is("for", "here"):
 			for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
 			}
+		case s.Operation != stitch.PlaceMarker && p.forPart():
 		case s.Operation == stitch.CastOn && p.acceptAny(castOnManner):
-		case (s.Operation == stitch.PickUp) && p.alongEdge():
+		case (s.Operation == stitch.PickUp || s.Name == pickedUp) && p.alongEdge():
 		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):
 		case s.Operation == stitch.Slip:
 			manner, ok := p.manner(s.Manner)
@@ -104,6 +109,29 @@ func (p *parser) qualified(s *Step) bool {
 			return true
 		}
 	}
+}
+
+// forPart passes over "for back", "for the second sleeve": what stitches are for.
+func (p *parser) forPart() bool {
+	if !p.peek().is("for") {
+		return false
+	}
+	i := p.next + 1
+	for n := 0; n < 4 && p.tokens[i].kind == tokenWord; n++ {
+		t := &p.tokens[i]
+		i++
+		if draft.Part(t.text) && !t.is("left", "right", "first", "second", "center", "centre", "start", "main", "beginning") {
+			p.accept("for")
+			p.next = i
+			for p.accept("side", "edge", "shaping") {
+			}
+			return true
+		}
+		if !t.is("the", "left", "right", "first", "second", "other", "1st", "2nd", "centre", "center") {
+			return false
+		}
+	}
+	return false
 }
 
 // twisted makes a step one through the back loop.

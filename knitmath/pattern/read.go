@@ -95,6 +95,8 @@ type parser struct {
 	tidies        bool         // wraps are taken along with their stitches in the row at hand
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all
 	fastens       bool         // the row at hand ends with "fasten off"
+	inNeedles     bool         // a round is read needle by needle
+	sofar         []Step       // of the row or the bracket at hand, what comes before the next step
 	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
 	inRow         bool         // a label has been read: what follows is a row
 	rest          unworkedRest // what the row at hand leaves unworked

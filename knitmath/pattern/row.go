@@ -38,7 +38,7 @@ func (p *parser) row(line *Line) bool {
 		}
 	}
 	if n := len(steps); n > 0 && steps[n-1].Operation.EndsRow() && p.rowAfterTurn() {
-		if !p.placed(steps) {
+		if !p.placed(steps) || !p.loosened(line) {
 			line.info.kind = lineUnread
 			return false
 		}
@@ -52,6 +52,9 @@ func (p *parser) row(line *Line) bool {
 		if p.placed(steps) {
 			p.fit(steps)
 			p.either(line)
+			if !p.loosened(line) {
+				break
+			}
 			return p.tokens[p.next-1].text != "." && t.kind != tokenNewline
 		}
 	case t.is(")", "]", "}"):
@@ -70,6 +73,9 @@ func (p *parser) row(line *Line) bool {
 		if p.placed(steps) {
 			p.fit(steps)
 			p.either(line)
+			if !p.loosened(line) {
+				break
+			}
 			return false
 		}
 	}
@@ -123,7 +129,7 @@ func (p *parser) placedInside(s *Step, depth int) bool {
 	case s.Operation.EndsRow():
 		p.mistake(ReasonTurnInside, s.at, "the work is turned here: what follows is a row of its own")
 		return false
-	case s.stretch() && s.BeforeMarkerStitches == nil && depth > 0:
+	case s.stretch() && s.BeforeMarkerStitches == nil && !s.loose && depth > 0:
 		p.mistake(ReasonStretch, s.at, "within a repeat it would find no stitches the second time: say how many")
 		return false
 	case s.stretch() && p.pass(s) < 1:

@@ -34,6 +34,8 @@ type runner struct {
 	ruleOf   every // for which rows the line of rule stands
 	fresh    bool  // a heading came since the last row: a cast-on begins a piece
 	first    bool  // no row has been worked since the cast-on
+	placed   bool  // the text has placed markers
+	calling  bool  // a row is worked that the text calls by its name
 	divided  bool  // some stitches were put aside, bound off or left: in the round the rest may be worked flat
 	sideSaid bool  // the text has said which side a row was on
 	aside    int64 // stitches that "on these only" left out, and no holder has taken
@@ -95,6 +97,8 @@ func (r *runner) line(i int) {
 	case lineJoin:
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 	case linePassed:
+		r.placed = r.placed || info.places
+		r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 		r.fresh = r.fresh || info.heading
 		if len(l.ClaimedStitches) > 0 || info.perNeedle != nil {
 			r.record(i)
@@ -179,6 +183,9 @@ func (r *runner) work(i int, claimed bool) {
 			r.close(i, start)
 		}
 		return
+	}
+	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
+		r.known = true // the piece begins with stitches of others
 	}
 	if l.info.kind == lineUnread || !r.known {
 		r.unfollowed(i, claimed)

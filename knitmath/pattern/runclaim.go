@@ -26,6 +26,7 @@ func (r *runner) unknown(l *Line, claimed bool) {
 	r.known, r.other, r.machine = false, nil, nil
 	if n, ok := r.claim(l); ok && claimed {
 		r.now, r.known = hand{left: n}, true
+		r.noteClaimed(l, n)
 	}
 }
 
@@ -45,4 +46,16 @@ func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
 		return before.total() + int64(at(l.ClaimedChangeStitches, r.size)), true
 	}
 	return r.claim(l)
+}
+
+// noteClaimed notes the count that a line claims, where it could not be worked and the
+// counts go on from there.
+func (r *runner) noteClaimed(l *Line, n int64) {
+	if r.quiet || r.noting < 0 || &r.piece.Lines[r.noting] != l {
+		return
+	}
+	if c := &r.out.Lines[r.noting]; c.EndStitches[r.size] < 0 {
+		r.changes++
+		c.EndStitches[r.size] = int(n)
+	}
 }

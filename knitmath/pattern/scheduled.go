@@ -13,6 +13,9 @@ func (p *parser) scheduleAhead() bool {
 	}
 	switch t := &p.tokens[i]; {
 	case t.is("every", "each"):
+		if p.tokens[i+1].is("of") {
+			return p.tokens[i+2].is("next") || p.tokens[i+2].is("the") && p.tokens[i+3].is("next", "foll", "following")
+		}
 		return p.tokens[i+1].row() || p.tokens[i+1].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
 			p.nthAhead(i+1) || p.rowsEvery(i+1)
 	case t.is("next"):
@@ -46,6 +49,9 @@ func (p *parser) scheduled(info *lineInfo) bool {
 	info.kind = lineShape
 	for {
 		from, found := p.peek().span, len(p.found.list)
+		if p.onListed(info) {
+			return true
+		}
 		s, ok := p.stretchOfRows(info.hidden == nil && len(info.parts) == 0)
 		ok = ok && p.spaced(&s, from)
 		if !ok && len(p.found.list) > found {
@@ -67,11 +73,37 @@ func (p *parser) scheduled(info *lineInfo) bool {
 		p.accept(",", ";")
 		p.accept("and")
 		then := p.accept("then")
+		if info.hidden != nil && (p.acceptAny(bothEnds) || p.acceptAny(oneEnd)) { // the same places as before
+			p.accept("of")
+			p.accept("the")
+		}
 		if save == p.next || !then && !p.peek().is("on", "every", "foll", "next", "following") || !p.scheduleAhead() {
 			p.next = save
 			return true
 		}
 	}
+}
+
+// onListed reads "of 3rd, 7th and 13th rows": on each of them, counted from here.
+func (p *parser) onListed(info *lineInfo) bool {
+	i := p.next
+	for p.tokens[i].is("on", "in", "of", "the") {
+		i++
+	}
+	end, ranges := p.ordinals(i, true)
+	if end == 0 || len(ranges) < 2 || !p.tokens[end].row() {
+		return false
+	}
+	before := int32(0)
+	for _, q := range ranges {
+		if q.first != q.last || q.first <= before {
+			return false
+		}
+		info.parts = append(info.parts, shapings{lead: []int{int(q.first - before - 1)}, interval: one, times: one})
+		before = q.first
+	}
+	p.next = end + 1
+	return true
 }
 
 // stretchOfRows reads one stretch of a schedule.
@@ -83,6 +115,14 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	switch {
 	case p.accept("next", "this"):
 		ok = p.nextRows(&s)
+	case p.peek().is("each", "every") && p.ahead(1).is("of"):
+		p.next += 2
+		p.accept("the")
+		if p.accept("next") {
+			ok = p.nextRows(&s)
+		} else if p.accept("foll", "following") {
+			ok = p.followingRows(&s)
+		}
 	case p.accept("every", "each"):
 		p.accept("foll", "following")
 		ok = p.interval(&s)

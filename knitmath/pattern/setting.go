@@ -132,3 +132,20 @@ func (s *scanner) roundShort() {
 	}
 	last.text = map[string]string{"rd": "rnd", "rds": "rnds"}[last.text]
 }
+
+// mixed passes over a whole number and a fraction, "3 1/4", of which a length is made.
+func (s *scanner) mixed() bool {
+	i := s.at
+	for i < len(s.source) && s.source[i] >= '0' && s.source[i] <= '9' {
+		i++
+	}
+	rest := s.source[i:min(len(s.source), i+6)]
+	if i == s.at || len(rest) < 4 || rest[0] != ' ' || rest[1] < '1' || rest[1] > '7' || rest[2] != '/' || !strings.Contains("2348", rest[3:4]) ||
+		len(rest) > 4 && rest[4] >= '0' && rest[4] <= '9' || len(rest) > 5 && rest[4] == ' ' && (rest[5]|0x20 == 'l' || rest[5]|0x20 == 'r') {
+		return false
+	}
+	for s.at < i+4 {
+		s.advance(1)
+	}
+	return true
+}

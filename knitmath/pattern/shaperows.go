@@ -44,6 +44,8 @@ func (r *runner) shape(i int) {
 		r.close(i, start)
 		return
 	}
+	r.calling = l.info.lines != nil
+	defer func() { r.calling = false }()
 	for k := range l.info.parts {
 		if !r.shapePart(l, row, &l.info.parts[k], len(l.info.parts) == 1) {
 			break

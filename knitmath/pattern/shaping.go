@@ -146,8 +146,36 @@ func (p *parser) changeSign() int {
 		return -1
 	case p.accept("inc", "increase", "increasing"):
 		return 1
+	case p.twoTogether():
+		return -1
 	}
 	return 0
+}
+
+// twoTogether passes over "k2tog" and "work 2 tog" where a place follows, "at each end of
+// next row": a stitch is taken off there.
+func (p *parser) twoTogether() bool {
+	i := p.next
+	switch {
+	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
+		i++
+	case p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 2 &&
+		p.tokens[i+2].is("tog", "together"):
+		i += 3
+	default:
+		return false
+	}
+	if !p.tokens[i].is("at", "each", "both") || p.onlyRows {
+		return false
+	}
+	save := p.next
+	p.next = i
+	if !p.acceptAny(bothEnds) && !p.acceptAny(oneEnd) {
+		p.next = save
+		return false
+	}
+	p.next = i
+	return true
 }
 
 // placeAt reports whether a place begins at token i.

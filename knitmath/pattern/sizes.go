@@ -83,6 +83,10 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	switch t := &p.tokens[i]; {
 	case p.allSizesAt(i) != 0:
 		return 0, p.allSizesAt(i)
+	case p.ordinalEnd(i) != 0 && p.sizes > 1:
+		return p.sizesByOrdinal(i)
+	case t.is("size", "sizes") && p.tokens[i+1].is("-") && p.names != nil:
+		return p.sizesByList(i + 1)
 	case t.is("for") && p.tokens[i+1].is("size", "sizes"):
 		i++
 	case t.is("smallest", "largest", "first", "last") && p.tokens[i+1].is("size"):
@@ -116,6 +120,50 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 		return mask, i + 1
 	case only, t.kind == tokenNewline:
 		return mask, i
+	}
+	return 0, 0
+}
+
+// sizesByOrdinal reads "1st size:", "2nd and 4th sizes only:" at token i.
+func (p *parser) sizesByOrdinal(i int) (mask uint32, end int) {
+	end, ranges := p.ordinals(i, true)
+	if end == 0 || !p.tokens[end].is("size", "sizes") {
+		return 0, 0
+	}
+	for _, q := range ranges {
+		for n := q.first; n <= q.last; n++ {
+			if int(n) > p.sizes {
+				return 0, 0
+			}
+			mask |= 1 << (n - 1)
+		}
+	}
+	return mask, p.sizesEnd(end + 1)
+}
+
+// sizesByList reads "- (-, M, L, XL):" at token i: those that are named in their places.
+func (p *parser) sizesByList(i int) (mask uint32, end int) {
+	for size := 0; i < len(p.tokens)-1; {
+		switch t := &p.tokens[i]; {
+		case t.is("(", ")", "[", "]", ","):
+			i++
+		case t.is("-"):
+			size++
+			i++
+		case t.is(":"):
+			if size != p.sizes {
+				return 0, 0
+			}
+			return mask, i + 1
+		default:
+			k, next := p.sizeAt(i)
+			if k < 0 || k != size {
+				return 0, 0
+			}
+			mask |= 1 << k
+			size++
+			i = next
+		}
 	}
 	return 0, 0
 }

@@ -157,6 +157,9 @@ func (p *parser) define() {
 	lines := p.piece.Lines
 	first := -1
 	for i := range lines {
+		if lines[i].info.kind == lineRow && lines[i].info.brings {
+			break // it begins with stitches of other pieces
+		}
 		if lines[i].info.kind == lineCastOn && !lines[i].info.adds {
 			first = i
 			break

@@ -58,6 +58,10 @@ func (p *parser) tail(line *Line) bool {
 			p.starting()
 		case t.is("(", "[") && p.remarkEnd(p.next) != 0:
 			p.next = p.remarkEnd(p.next)
+		case p.rowsToldAt(p.next) != 0:
+			from := p.peek().span
+			p.next = p.rowsToldAt(p.next)
+			p.passed(from.to(p.last()))
 		case t.is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 			p.openLength() // "work 20 rows, or until it fits"
 		case p.harmlessWord(info.kind):
@@ -107,6 +111,10 @@ func (p *parser) wrapped() bool {
 
 // ending reads "ending with a WS row" and "ending with RS facing for next row".
 func (p *parser) ending(info *lineInfo) {
+	if end := p.endingRow(p.next + 1); end != 0 {
+		p.next = end
+		return
+	}
 	for n := 0; n < 8; n++ {
 		t := p.ahead(n)
 		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
@@ -129,6 +137,23 @@ func (p *parser) ending(info *lineInfo) {
 		return
 	}
 	p.next++
+}
+
+// endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i,
+// 0 if that is not what stands there.
+func (p *parser) endingRow(i int) int {
+	if !p.tokens[i].is("with", "on", "after") {
+		return 0
+	}
+	for i++; p.tokens[i].is("a", "an", "the", "rib", "patt", "pattern", "chart", "garter"); i++ {
+	}
+	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
+		return i + 2
+	}
+	if end := p.ordinalEnd(i); end != 0 && p.tokens[end].row() {
+		return end + 1
+	}
+	return 0
 }
 
 // starting passes over "beg with a k row", "beg and ending RS rows with k2".

@@ -201,6 +201,9 @@ func (s *scanner) lineStartBefore() bool {
 // count.
 func (s *scanner) number() int32 {
 	n := int32(0)
+	if s.mixed() {
+		return MaxNumber + 1
+	}
 	for digit := range 2 {
 		for {
 			c, size := s.rune()

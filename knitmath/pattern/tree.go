@@ -49,6 +49,8 @@ type Step struct {
 	at            span
 	counted       bool  // a number is written with it, and up to where
 	takes, leaves int16 // of one working of an operation or a name
+	brought       bool  // the stitches come from a holder, or may come from another piece
+	loose         bool  // up to a place that is not followed
 	toFit         bool  // "rep from *, end k2": until what follows just remains
 }
 
@@ -156,9 +158,11 @@ type lineInfo struct {
 	inWork        bool   // which is what is worked from here on
 	between       bool   // and that between two markers
 	labelClaim    int    // the token at which the label says a count, 0 for none
+	places        bool   // it places markers, and does not say where
 	inRounds      bool   // its label calls it a round
 	fastens       bool   // it ends with "fasten off": the last stitch goes
 	tidies        bool   // wraps and double stitches are worked with their stitches
+	brings        bool   // the other way brings stitches of other pieces to the needle
 	unnamed       bool   // the other way is another way to make its increases
 	holdRest      bool   // "turn, leaving rem 38 sts on holder"
 	rest          []int  // how many those are, if it is said
@@ -227,6 +231,9 @@ func (p *Piece) CastsOn() bool {
 			}
 		case linePassed, lineJoin, lineHold:
 		case lineRow, lineRepeat, lineEven, linePlain:
+			if p.Lines[i].info.brings {
+				return true
+			}
 			if !p.Lines[i].info.defined {
 				return false
 			}

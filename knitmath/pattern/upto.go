@@ -3,6 +3,8 @@ package pattern
 // extent is how often or how far something is worked: so many times, or until so
 // many stitches are left; neither if the text does not say.
 type extent struct {
+	exact       bool // the times are those of single stitches
+	loose       bool // up to a place that is not followed
 	times, last []int
 	mark        []int // stitches before the next marker
 	more        bool  // "3 more times"
@@ -18,6 +20,9 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{times: one, more: p.accept("more")}, true
 	case p.accept("twice"):
 		return extent{times: []int{2}, more: p.accept("more")}, true
+	case p.peek().is("back") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
+		p.next++
+		return extent{last: toEnd}, true
 	case p.timesAhead():
 		return p.times()
 	case p.peek().is("x", "×") && (p.ahead(1).kind == tokenNumber):
@@ -85,6 +90,15 @@ func (p *parser) toLast() (extent, bool) {
 	p.accept("up")
 	p.next++
 	p.accept("the")
+	if p.peek().is("end") && p.ahead(1).is("of") {
+		if end := p.loosePlace(p.next); end != 0 {
+			p.next = end
+			return extent{last: toEnd, loose: true}, true
+		}
+	}
+	if n, ok := p.rightNeedle(); ok {
+		return extent{times: n, exact: true}, n != nil
+	}
 	switch {
 	case p.accept("end", "end-of-row", "end-of-rnd"):
 		if p.accept("of") {
@@ -97,6 +111,9 @@ func (p *parser) toLast() (extent, bool) {
 	case p.markerAt(p.next) != 0:
 		p.next = p.markerAt(p.next)
 		return extent{mark: toEnd}, true
+	case p.loosePlace(p.next) != 0:
+		p.next = p.loosePlace(p.next)
+		return extent{last: toEnd, loose: true}, true
 	case p.accept("last"):
 		if p.accept("st", "stitch") {
 			return extent{last: one}, true
@@ -125,6 +142,10 @@ func (p *parser) toLast() (extent, bool) {
 			if end := p.markerAt(i); end != 0 {
 				p.next = end
 				return extent{mark: without(n)}, true
+			}
+			if end := p.loosePlace(i); end != 0 {
+				p.next = end
+				return extent{last: toEnd, loose: true}, true
 			}
 		}
 		if p.accept("rem", "remain", "remains", "remaining", "left") {

@@ -154,7 +154,7 @@ var otherWork = []meaning{
 	named("ksp", 2, 1), named("sspp2", 3, 1),
 	named("byo", 0, 1), named("kyok", 1, 3), named("kfbf", 1, 3),
 	named("k2tog tbl", 2, 1), named("p2tog tbl", 2, 1), named("k3tog tbl", 3, 1), named("p3tog tbl", 3, 1),
-	named("rm", 0, 0), named("hold", 1, 0), named(holdWorked, 0, -1), named("yb", 0, 0), named("wyif", 0, 0), named("wyib", 0, 0),
+	named("rm", 0, 0), named("hold", 1, 0), named(holdWorked, 0, -1), named(pickedUp, 0, 1), named(takenUp, 0, 1), named("yb", 0, 0), named("wyif", 0, 0), named("wyib", 0, 0),
 	named("psso", 0, -1), named("p2sso", 0, -2),
 	named("pass slipped stitch over", 0, -1), named("pass slipped st over", 0, -1), named("pass the slipped st over", 0, -1),
 	named("pass the slipped stitch over", 0, -1), named("pass sl st over", 0, -1), named("pass 2 slipped sts over", 0, -2),

@@ -39,6 +39,9 @@ func (p *parser) work(alone bool) (Step, bool) {
 	switch {
 	case u.last != nil || u.mark != nil:
 		return p.upToStep(&w, u, at)
+	case u.times != nil && u.exact:
+		w.step.Times = u.times
+		return w.step, true
 	case u.times != nil:
 		return p.timesStep(&w, u, at)
 	}
@@ -52,12 +55,14 @@ func (p *parser) wording(w *wording) bool {
 		return false
 	}
 	w.spelled = p.tokens[p.next-1].text
+	at := p.next
 	if w.name == "work" {
 		p.fromChart()
 	}
 	w.step = Step{Operation: w.op, Name: w.name, takes: w.takes, leaves: w.leaves, Manner: w.manner}
 	if p.nextFew() && w.counted() {
 		p.next++
+		p.accept("the", "these", "next", "all")
 	}
 	if w.numbers == nil && w.counted() && p.oneStitch() {
 		w.numbers = one
@@ -67,6 +72,9 @@ func (p *parser) wording(w *wording) bool {
 			return false
 		}
 	}
+	if w.op == stitch.PickUp && w.numbers != nil && !p.onlyRows && p.peek().stitches() { // so many, wherever they come from
+		w.step.Operation, w.step.Name, w.step.takes, w.step.leaves = 0, pickedUp, 0, 1
+	}
 	if w.numbers != nil {
 		if w.numbers, ok = p.noun(&w.step, without(w.numbers)); !ok {
 			return false
@@ -74,6 +82,9 @@ func (p *parser) wording(w *wording) bool {
 	}
 	if !p.qualified(&w.step) {
 		return false
+	}
+	if w.numbers != nil && w.plain() {
+		p.brought(&w.step, at)
 	}
 	if w.reading != "" {
 		p.reading(w.from.to(p.last()), w.reading)
@@ -89,8 +100,12 @@ func (p *parser) nextFew() bool {
 	if p.ahead(1).is("st") && p.peek().is("next", "foll", "following", "first", "last") {
 		return false
 	}
-	end, _ := p.sizedEnd(p.next + 1)
-	return end != 0 && p.tokens[end].stitches()
+	i := p.next + 1
+	if p.tokens[i-1].is("across", "over") && p.tokens[i].is("the", "these", "next", "all") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	return end != 0 && p.tokens[p.ofPart(end)].stitches()
 }
 
 // oneStitch passes over "the first st", "next st": one stitch.
@@ -119,7 +134,7 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 	}
 	s := w.step
 	s.counted = w.numbers != nil
-	s.RemainingStitches, s.BeforeMarkerStitches = u.last, u.mark
+	s.RemainingStitches, s.BeforeMarkerStitches, s.loose = u.last, u.mark, u.loose
 	return s, true
 }
 
@@ -156,6 +171,9 @@ func (p *parser) onceStep(w *wording) Step {
 	switch {
 	case w.numbers != nil:
 		s.Times = w.doubled(w.numbers)
+		for p.morePickedUp(&s) {
+			s.at = w.from.to(p.last())
+		}
 	case wholeRow && p.rowEnds():
 		s.RemainingStitches = []int{0}
 		if !w.spelledOut() {

@@ -156,6 +156,9 @@ func (w *writer) step(s *Step, top bool) {
 
 // run writes an operation or a name, so many times.
 func (w *writer) run(s *Step) {
+	if w.fromElsewhere(s) {
+		return
+	}
 	f := opForm{form: formOf(s), before: "[" + s.Name + "]"}
 	if s.Operation != 0 {
 		f = forms[s.Operation]

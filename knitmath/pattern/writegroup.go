@@ -73,3 +73,24 @@ func (w *writer) held(s *Step) {
 	}
 	w.WriteString(" sts" + worked + " on holder")
 }
+
+// fromElsewhere writes "pick up and knit 15 sts" and "k 25 sts from holder".
+func (w *writer) fromElsewhere(s *Step) bool {
+	before, after := "", ""
+	switch s.Name {
+	case pickedUp:
+		before = "pick up and knit "
+	case takenUp:
+		before, after = "k ", " from holder"
+	default:
+		return false
+	}
+	w.WriteString(before)
+	w.numbers(s.Times)
+	if single(s.Times, 1) {
+		w.WriteString(" st" + after)
+	} else {
+		w.WriteString(" sts" + after)
+	}
+	return true
+}

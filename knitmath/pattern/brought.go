@@ -1,0 +1,122 @@
+package pattern
+
+import "example.com/knitmath/knitmath/draft"
+
+// Names of steps that bring stitches to the needle: picked up along an edge, so many as the
+// text says, or taken up from a holder and worked.
+const (
+	pickedUp = "pick up and knit"
+	takenUp  = "knit from holder"
+)
+
+// ofPart is the index after words such as "heel" and "held" at token i, between a number
+// and its stitches: "16 heel sts".
+func (p *parser) ofPart(i int) int {
+	for n := 0; n < 3; n++ {
+		t := &p.tokens[i]
+		if t.kind != tokenWord || t.stitches() || p.labelEnd(i) != 0 ||
+			!draft.Part(t.text) && !t.is("held", "live", "rem", "remaining", "instep", "gusset", "lining", "flap", "first", "second", "reserved") {
+			break
+		}
+		i++
+	}
+	if p.tokens[i].stitches() {
+		return i
+	}
+	return 0
+}
+
+// brought reads where stitches come from that are worked across: "25 sts from holder" are
+// brought to the needle; those "of pocket lining" may be, if they are not there.
+func (p *parser) brought(s *Step, from int) {
+	if p.peek().is("on") && p.ahead(1).is("needle", "needles", "left", "the") && !p.anyOf(p.next, p.next+5, "holder", "hold") {
+		for p.accept("on", "the", "left", "right", "first", "needle", "needles", "hand") {
+		}
+		return
+	}
+	held := p.anyOf(from, p.next, "held", "reserved")
+	if !p.peek().is("from", "of", "on") && !held {
+		return
+	}
+	i, holder, piece := p.next, held, false
+	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", ")", "]", "-", "="); n++ {
+		t := &p.tokens[i]
+		holder = holder || t.is("holder", "holders", "waste", "scrap", "spare", "thread", "hold")
+		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.is("flap", "lining", "sleeves"))
+		if t.kind == tokenNumber || t.is("pm", "and") && p.startsItem(i+1) || t.is("pm") {
+			break
+		}
+		i++
+	}
+	if !holder && !piece || p.peek().is("on") && !holder {
+		return
+	}
+	p.next = i
+	s.brought = true
+	if holder {
+		s.Operation, s.Name, s.takes, s.leaves = 0, takenUp, 0, 1
+	}
+}
+
+// broughtSteps is a row with all stitches of other pieces brought to the needle, and
+// whether it has any.
+func broughtSteps(steps []Step) ([]Step, bool) {
+	found := false
+	for i := range steps {
+		found = found || steps[i].brought
+	}
+	if !found {
+		return nil, false
+	}
+	other := append([]Step(nil), steps...)
+	for i := range other {
+		if s := &other[i]; s.brought {
+			s.Operation, s.Name, s.takes, s.leaves = 0, takenUp, 0, 1
+		}
+	}
+	return other, true
+}
+
+// bringing is the profile of a row that may bring stitches of other pieces: those that are
+// not on the needle when their turn comes.
+func (r *runner) bringing(i int, p *profile) *profile {
+	l := &r.piece.Lines[i]
+	if p.work(r.now.left).reason != "" {
+		for _, steps := range [][]Step{r.broughtWhereMissing(l), l.info.either} {
+			r.spend(r.facts[i].stepCount)
+			if other := profileOf(steps, r.size); other.work(r.now.left).reason == "" {
+				r.between, p = other, &r.between
+				break
+			}
+		}
+	}
+	if !r.quiet {
+		for k := range l.Steps {
+			if s := &l.Steps[k]; s.brought && !s.stretch() {
+				r.taken(int64(s.workings(r.size)))
+			}
+		}
+	}
+	return p
+}
+
+// broughtWhereMissing is the row with those stitches brought that are not on the needle when
+// their turn comes.
+func (r *runner) broughtWhereMissing(l *Line) []Step {
+	steps := append([]Step(nil), l.Steps...)
+	left := r.now.left
+	for k := range steps {
+		s := &steps[k]
+		if s.stretch() {
+			left = 0
+			continue
+		}
+		takes := times(s.pass(r.size).takes, int64(s.workings(r.size)))
+		if s.brought && s.Name != takenUp && left < takes {
+			*s = l.info.either[k]
+			continue
+		}
+		left -= takes
+	}
+	return steps
+}

@@ -1,0 +1,129 @@
+package pattern
+
+// looseTally is what steps take and leave that are worked a number of times, with those up
+// to places that are not known left out: those take what they leave, so that the change of
+// the count is known without the places. False where it is not.
+func looseTally(steps []Step, size int) (tally, bool) {
+	var t tally
+	for i := range steps {
+		s := &steps[i]
+		switch {
+		case s.Operation.EndsRow():
+			return t, i == len(steps)-1
+		case s.stretch():
+			if s.Steps != nil && hasLoose(s.Steps) && s.BeforeMarkerStitches == nil {
+				return t, false // nobody knows how often
+			}
+			if each := s.pass(size); each.takes < 1 || each.takes != each.leaves {
+				return t, false
+			}
+		case s.Steps != nil && !s.IntoOneStitch:
+			in, ok := looseTally(s.Steps, size)
+			if !ok {
+				return t, false
+			}
+			t.add(in.times(int64(s.workings(size))))
+		default:
+			t.add(s.pass(size).times(int64(s.workings(size))))
+		}
+	}
+	return t, true
+}
+
+// hasLoose reports whether something is worked up to a place that only the text's own
+// words know: the end of a needle, the instep, a marker.
+func hasLoose(steps []Step) bool {
+	for i := range steps {
+		if s := &steps[i]; s.loose || s.BeforeMarkerStitches != nil || hasLoose(s.Steps) {
+			return true
+		}
+	}
+	return false
+}
+
+// saidLoose reports whether some steps are loose by the text's own words.
+func saidLoose(steps []Step) bool {
+	for i := range steps {
+		if s := &steps[i]; s.loose || saidLoose(s.Steps) {
+			return true
+		}
+	}
+	return false
+}
+
+// loosened makes a row with such places one of which only the change of the count is known.
+func (p *parser) loosened(line *Line) bool {
+	if !saidLoose(line.Steps) {
+		return true
+	}
+	takes, leaves := make([]int, p.sizes), make([]int, p.sizes)
+	for size := range takes {
+		t, ok := looseTally(line.Steps, size)
+		if !ok {
+			p.ask(ReasonUnread, line.Steps[0].at.to(p.last()), "how many stitches lie between these places? the count after the row depends on it")
+			return false
+		}
+		takes[size], leaves[size] = int(min(t.takes, MaxNumber)), int(min(max(t.leaves, 0), MaxNumber))
+	}
+	p.reading(line.Steps[0].at.to(p.last()), "where these places are is not followed: the count is")
+	p.worksInAll(line, takes, leaves)
+	return true
+}
+
+// worksInAll makes a row one that takes and leaves so many stitches, and works all others
+// as they are.
+func (p *parser) worksInAll(line *Line, takes, leaves []int) {
+	info := &line.info
+	takes, leaves = tidy(takes), tidy(leaves)
+	info.kind = lineShape
+	info.hidden = []Step{
+		{Name: "work", takes: 1, leaves: 1, RemainingStitches: takes},
+		{Name: "work", takes: 1, leaves: 0, Times: takes},
+		{Name: "work", takes: 0, leaves: 1, Times: leaves},
+	}
+	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
+}
+
+// loosePlaces are the words for places in a row that are not followed.
+var loosePlaces = wordSet(`instep sole heel gusset needle thumb palm underarm seam`)
+
+// loosePlace is the index after "the instep", "end of second needle", "end of N1" at token
+// i, 0 if there is none.
+func (p *parser) loosePlace(i int) int {
+	for p.tokens[i].is("the", "end", "of", "first", "second", "third", "fourth", "next", "1st", "2nd", "3rd", "4th", "beg", "start") {
+		i++
+	}
+	t := &p.tokens[i]
+	switch {
+	case t.kind == tokenWord && loosePlaces[t.text]:
+		i++
+		if p.tokens[i].is("sts", "needle", "flap") || p.tokens[i].kind == tokenNumber && t.is("needle") && !p.tokens[i+1].stitches() {
+			i++
+		}
+		return i
+	case t.is("n1", "n2", "n3", "n4"):
+		return i + 1
+	}
+	return 0
+}
+
+// unmarked goes on after a row up to markers of which the text says that they are there,
+// and not where: the change of the count is known all the same.
+func (r *runner) unmarked(i int, p *profile, claimed bool) bool {
+	l := &r.piece.Lines[i]
+	before := len(r.start.Counts) > 0 && r.round && r.marks.count == 0 // the text goes on from what is on the needles
+	if !r.marks.lost && !r.placed && !before {
+		return false
+	}
+	t, ok := looseTally(l.worked(), r.size)
+	if !ok || r.now.left < t.takes {
+		return false
+	}
+	r.fault(KindReading, ReasonReading, l.info.at, 0, "where the markers are is not known: the count is followed, the places are not")
+	q := *p
+	q.stretches, q.turn = true, 0
+	r.other = nil
+	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
+	r.marks = marks{lost: true}
+	return true
+}

@@ -1,0 +1,122 @@
+package pattern
+
+// needleSection is what is worked on one of the needles of a round.
+type needleSection struct {
+	numbers []int
+	steps   []Step
+}
+
+// needleHeader is the index after "Needle 1:", "Needles 1 and 3:", "N2:", "Sole:" at token
+// i, and which needles they are; 0 if there is none. A name stands for the next.
+func (p *parser) needleHeader(i int) (end int, numbers []int) {
+	if p.tokens[i].is("on") {
+		i++
+	}
+	t := &p.tokens[i]
+	switch {
+	case t.is("n1", "n2", "n3", "n4") && p.tokens[i+1].is(":", "-"):
+		return i + 2, []int{int(t.text[1] - '0')}
+	case t.is("needle", "needles"):
+		for i++; p.tokens[i].kind == tokenNumber && len(numbers) < 4; i++ {
+			if n := p.tokens[i].number; n < 1 || n > 5 {
+				return 0, nil
+			}
+			numbers = append(numbers, int(p.tokens[i].number))
+			if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].kind == tokenNumber {
+				i++
+			}
+		}
+	case p.ordinalEnd(i) != 0 && p.tokens[p.ordinalEnd(i)].is("needle"):
+		numbers = []int{p.ordinalValue(i)}
+		i = p.ordinalEnd(i) + 1
+	case t.is("instep", "sole", "heel", "palm", "front", "back") && p.tokens[i+1].is(":"):
+		return i + 2, []int{0}
+	}
+	if len(numbers) == 0 || !p.tokens[i].is(":", "-", ",") {
+		return 0, nil
+	}
+	return i + 1, numbers
+}
+
+// needles reads a round that is written needle by needle. How the stitches lie on them is
+// not followed, and need not be: every needle but for its changes is worked as it is.
+func (p *parser) needles(line *Line) bool {
+	if end, _ := p.needleHeader(p.next); end == 0 || p.onlyRows {
+		return false
+	}
+	from := p.peek().span
+	p.inNeedles = true
+	defer func() { p.inNeedles = false }()
+	var sections []needleSection
+	takes, leaves := make([]int, p.sizes), make([]int, p.sizes)
+	for {
+		end, numbers := p.needleHeader(p.next)
+		if end == 0 {
+			break
+		}
+		p.next = end
+		steps, ok := p.needleSteps(sections)
+		if !ok {
+			line.info.kind = lineUnread
+			return true
+		}
+		for size := range takes {
+			t, ok := looseTally(steps, size)
+			if !ok || len(steps) == 0 {
+				p.ask(ReasonUnread, from.to(p.last()), "how many stitches are on this needle? the count after the row depends on it")
+				line.info.kind = lineUnread
+				return true
+			}
+			takes[size] = min(takes[size]+int(t.takes)*len(numbers), MaxNumber)
+			leaves[size] = min(leaves[size]+int(max(t.leaves, 0))*len(numbers), MaxNumber)
+		}
+		sections = append(sections, needleSection{numbers, steps})
+		for p.peek().is(".", ";", ",") {
+			if next, _ := p.needleHeader(p.next + 1); next == 0 {
+				break
+			}
+			p.next++
+		}
+	}
+	p.worksInAll(line, takes, leaves)
+	return true
+}
+
+// needleSteps reads the steps of one needle, or "as Needle 1".
+func (p *parser) needleSteps(sections []needleSection) ([]Step, bool) {
+	if p.peek().is("as", "same", "like") {
+		save := p.next
+		p.next++
+		p.accept("as", "for")
+		p.accept("for", "on")
+		if _, numbers := p.needleNamed(); len(numbers) == 1 {
+			for i := range sections {
+				for _, n := range sections[i].numbers {
+					if n == numbers[0] {
+						return sections[i].steps, true
+					}
+				}
+			}
+		}
+		p.next = save
+	}
+	steps, ok := p.items("")
+	if !ok || !p.placed(steps) {
+		return nil, false
+	}
+	p.fit(steps)
+	return steps, true
+}
+
+// needleNamed reads "Needle 1", "N1".
+func (p *parser) needleNamed() (end int, numbers []int) {
+	switch t := p.peek(); {
+	case t.is("n1", "n2", "n3", "n4"):
+		p.next++
+		return p.next, []int{int(t.text[1] - '0')}
+	case t.is("needle") && p.ahead(1).kind == tokenNumber:
+		p.next += 2
+		return p.next, []int{int(p.tokens[p.next-1].number)}
+	}
+	return 0, nil
+}

@@ -1,0 +1,63 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// rightNeedle reads "there are 12 sts on right needle", "7 sts on right needle after
+// bound-off sts", up to which stitches are worked: so many less those that are there already
+// since the last that were bound off. ok is false, and nothing taken, if that is not what
+// follows; n is nil if it cannot be known.
+func (p *parser) rightNeedle() (n []int, ok bool) {
+	save := p.next
+	for p.accept("there", "are", "you", "have") {
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("on") {
+		p.next = save
+		return nil, false
+	}
+	at := end + 2
+	if p.tokens[at].is("the") {
+		at++
+	}
+	if !p.tokens[at].is("right", "right-hand", "rh") {
+		p.next = save
+		return nil, false
+	}
+	from := p.tokens[save].span
+	want := p.number()
+	if want == nil {
+		return nil, true
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]") && !(p.peek().is("and") && p.startsItem(p.next+1)) {
+		p.next++
+	}
+	steps := sinceBindingOff(p.sofar)
+	for i := range steps {
+		if steps[i].stretch() {
+			p.ask(ReasonUnread, from.to(p.last()), "how many stitches is that? some before it are not counted")
+			return nil, true
+		}
+	}
+	n = make([]int, p.sizes)
+	for size := range n {
+		n[size] = max(at1(want, size)-int(min(fixed(steps, size).leaves, MaxNumber)), -1)
+		if n[size] < 0 {
+			p.mistake(ReasonMissing, from.to(p.last()), "more stitches than that are on the right needle already")
+			return nil, true
+		}
+	}
+	return tidy(n), true
+}
+
+// sinceBindingOff are the steps after the last that binds off.
+func sinceBindingOff(steps []Step) []Step {
+	for i := len(steps) - 1; i >= 0; i-- {
+		if steps[i].Operation == stitch.BindOff {
+			return steps[i+1:]
+		}
+	}
+	return steps
+}
+
+// at1 is the number for a size, of which "-" is none.
+func at1(numbers []int, size int) int { return max(at(numbers, size), 0) }
