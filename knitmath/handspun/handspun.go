@@ -162,5 +162,11 @@ func PlanHandspun(in Input) (Plan, error) {
 	if err := c.Err(); err != nil {
 		return Plan{}, err
 	}
-	return q.work(), nil
+	out := q.work()
+	if b := out.BalancedPerCm; b != nil && b.Likely < MinTwist && in.PlyTwistPerCm == nil {
+		c.Infeasible("turn against one another and leave "+measure.Decimal(b.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
+			"together; spin them the same way, or give ply_twist_per_cm", "plies")
+		return Plan{}, c.Err()
+	}
+	return out, nil
 }

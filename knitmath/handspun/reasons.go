@@ -21,6 +21,8 @@ const (
 	LittleTwist report.Reason = "LITTLE_TWIST"
 	// MuchTwist: an angle above muchAngle. Field is the ply.
 	MuchTwist report.Reason = "MUCH_TWIST"
+	// Unspun: plying takes all the turns out of one of the plies. Field is the ply.
+	Unspun report.Reason = "UNSPUN"
 	// BeyondBands: the yarn is finer or thicker than those whose usual gauge is known.
 	// Field is plies.
 	BeyondBands report.Reason = "BEYOND_BANDS"
@@ -72,6 +74,12 @@ func (q *spinning) remark(out *Plan) {
 				fault.Index("plies", i),
 				"has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set",
 			)
+		}
+	}
+	for i, p := range out.Plies {
+		if p.LeftPerCm != nil && *p.LeftPerCm <= 0 {
+			add(Unspun, fault.Index("plies", i), "has "+measure.Decimal(p.Twist.PerCm, 2)+" turns to the cm, and plying takes out "+
+				measure.Decimal(out.Twist.PerCm, 2)+": it lies straight or comes apart; spin it with more, or ply with less")
 		}
 	}
 	if out.MPer100G < leastKnown || out.MPer100G > mostKnown {

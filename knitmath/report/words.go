@@ -3,6 +3,8 @@ package report
 import (
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // CountOf is a count with its noun, which is given in the plural: "1 stitch",
@@ -21,6 +23,15 @@ func AmountOf(number, plural string) string {
 		return CountOf(1, plural)
 	}
 	return number + " " + plural
+}
+
+// Sentence is a text with the capital letter that begins a sentence.
+func Sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 || first == utf8.RuneError {
+		return text
+	}
+	return string(unicode.ToUpper(first)) + text[size:]
 }
 
 // Are is the verb of a count: "is" of 1, "are" of any other.

@@ -76,7 +76,7 @@ func (o Result) Sources() []report.Source {
 		sources = append(sources, consequenceCited)
 	}
 	if len(o.YarnCategories) > 0 {
-		sources = append(sources, yarn.CategoriesCited)
+		sources = append(sources, yarn.CategoriesCited(o.YarnCategories)...)
 	}
 	if o.Needle != nil {
 		sources = append(sources, o.Needle.source())

@@ -22,7 +22,7 @@ func TestInWords(t *testing.T) {
 			Input{StitchesBefore: readingsOver(10, 41), RowsBefore: readingsOver(10, 50), DisplayUnit: measure.DisplayUnitIn}},
 		{"washed in one direction", "41 stitches and 51 rows to 10 cm.", half + ", change on washing",
 			Input{StitchesBefore: readingsOver(10, 41), RowsBefore: readingsOver(10, 50), RowsAfter: readingsOver(10, 51)}},
-		{"in a category", "20 stitches to 10 cm.", half + ", yarn weight category", Input{StitchesAfter: readingsOver(10, 20)}},
+		{"in a category", "20 stitches to 10 cm.", half + ", yarn weight categories 4 to 7", Input{StitchesAfter: readingsOver(10, 20)}},
 		{"with sizes", "41 stitches and 50 rows to 10 cm. 82 stitches: 20 cm wide. 100 rows: 20 cm tall.",
 			half + ", smallest and largest size",
 			Input{StitchesAfter: readingsOver(10, 41), RowsAfter: readingsOver(10, 50), WidthCm: new(20.0), HeightCm: new(20.0)}},

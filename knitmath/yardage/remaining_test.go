@@ -168,7 +168,7 @@ func TestStrandedRemains(t *testing.T) {
 	if out.Yarns[0].Lasts != LastsLikely || out.Yarns[1].Lasts != LastsSurely || out.Lasts != LastsLikely {
 		t.Errorf("%v and %v", out.Yarns[0].Lasts, out.Yarns[1].Lasts)
 	}
-	want := "main will probably last: 28 g left, 28 g needed (27 g to 29 g), but at the worst 1 g short."
+	want := "Main will probably last: 28 g left, 28 g needed (27 g to 29 g), but at the worst 1 g short."
 	if got := out.Summary(); !strings.HasPrefix(got, want) {
 		t.Errorf("got %q, want %q", got, want)
 	}

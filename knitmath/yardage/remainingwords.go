@@ -58,9 +58,7 @@ func (o Remaining) Summary() string {
 func (y RemainingYarn) verdict(u measure.DisplayUnit, i, yarns int) string {
 	subject := "It"
 	if yarns > 1 {
-		if subject = y.Name; subject == "" {
-			subject = "The " + report.Ordinal(i+1) + " yarn"
-		}
+		subject = report.Sentence(nameOf(y.Name, i))
 	}
 	left, needed, margin, words := y.amounts()
 	have := words(

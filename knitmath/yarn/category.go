@@ -24,9 +24,34 @@ type yarnWeight struct {
 	needleLow, needleTop float64
 }
 
-// CategoriesCited is the source of the categories.
-var CategoriesCited = report.Source{Figure: "yarn weight category", Status: report.SourceStatusPublished,
-	Citation: "Craft Yarn Council, Standards & Guidelines, yarn weight chart: categories 0 to 3 read on its own page, 4 to 7 in reprints"}
+// The sources of the categories: the first four were read on the council's own page, the
+// others in reprints that agree.
+var (
+	readCited = report.Source{Figure: "yarn weight categories 0 to 3", Status: report.SourceStatusPublished,
+		Citation: "Craft Yarn Council, Standards & Guidelines, yarn weight chart"}
+	reprintedCited = report.Source{Figure: "yarn weight categories 4 to 7", Status: report.SourceStatusSecondHand,
+		Citation: "Craft Yarn Council, Standards & Guidelines, yarn weight chart: reprints that agree"}
+)
+
+// lastRead is the last category that was read on the council's own page.
+const lastRead = 3
+
+// CategoriesCited are the sources of some categories; of none both, for it took the whole
+// chart to find none.
+func CategoriesCited(found []Category) []report.Source {
+	read, reprinted := len(found) == 0, len(found) == 0
+	for _, c := range found {
+		read, reprinted = read || c.Category <= lastRead, reprinted || c.Category > lastRead
+	}
+	var sources []report.Source
+	if read {
+		sources = append(sources, readCited)
+	}
+	if reprinted {
+		sources = append(sources, reprintedCited)
+	}
+	return sources
+}
 
 // yarnWeights is the chart of yarn weights, by category number: stitches of
 // plain knitting over 4 in and the needle usual for it, in mm. The ranges are

@@ -86,7 +86,7 @@ type Description struct {
 //
 // Those are two different things, and neither is made of the other. Where measures have no
 // category in common the answer goes by the one that is trusted most, gauge before length
-// before wraps, and says which disagree.
+// before wraps, and says which disagree; what is lace by its length is lace at any gauge.
 func DescribeYarn(in DescribeInput) (Description, error) {
 	var c fault.Checks
 	yarn := vetDescription(&c, in)
@@ -154,10 +154,32 @@ func (o *Description) read() (nominal bool) {
 	return nominal
 }
 
+// lace is the category that is worked at any gauge, on larger needles than its weight:
+// where the length says lace, another gauge does not say otherwise. Source: the chart itself
+// calls the gauge of lace indeterminate, by reprints.
+const lace = 0
+
+// laceByLength reports whether the length says lace, and a gauge that it is something else.
+func (o *Description) laceByLength() bool {
+	length, gauge := false, false
+	for _, r := range o.Readings {
+		switch r.Basis {
+		case BasisLength:
+			length = slices.Contains(r.Categories, lace)
+		case BasisGauge:
+			gauge = !slices.Contains(r.Categories, lace)
+		}
+	}
+	return length && gauge
+}
+
 // choose takes the categories of the first reading that has any, and of those what the
-// later ones have too.
+// later ones have too; of lace the length decides.
 func (o *Description) choose() {
 	var chosen []int
+	if o.laceByLength() {
+		chosen = []int{lace}
+	}
 	for _, r := range o.Readings {
 		if both := common(chosen, r.Categories); len(chosen) == 0 {
 			chosen = r.Categories

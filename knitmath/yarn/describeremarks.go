@@ -32,7 +32,7 @@ var basisFields = [...]string{BasisGauge: "stitches", BasisLength: "count", Basi
 
 // basisWords name the measures.
 var basisWords = [...]string{BasisUnspecified: "", BasisGauge: "gauge", BasisLength: "length to the pound",
-	BasisSpinnersWraps: "wraps by the spinners' chart", BasisStandardWraps: "wraps by the standard chart"}
+	BasisSpinnersWraps: "wraps on the spinners' chart", BasisStandardWraps: "wraps on the standard chart"}
 
 // remark says what is in a gap, what is open, and what disagrees with what.
 func (o *Description) remark(nominal bool) {
@@ -47,6 +47,9 @@ func (o *Description) remark(nominal bool) {
 		switch {
 		case len(r.Categories) == 0:
 			add(NoCategory, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it lies in a gap of the chart, which is no partition")
+		case r.Basis == BasisGauge && o.laceByLength():
+			add(Disagrees, basisFields[r.Basis], "by gauge it is "+categoryWords(r.Categories)+
+				"; lace is worked on larger needles than its weight, so the length decides")
 		case len(common(chosen, r.Categories)) == 0:
 			add(Disagrees, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it is "+categoryWords(r.Categories)+
 				", which is not what the answer goes by: measure again, or trust a swatch")
@@ -55,7 +58,7 @@ func (o *Description) remark(nominal bool) {
 	if len(chosen) > 1 {
 		add(SeveralCategories, "", "the ranges overlap: it is "+categoryWords(chosen)+" as far as can be said")
 	}
-	if nominal {
+	if nominal && !o.laceByLength() {
 		add(NominalGauge, "stitches", "is in a range only because the trade takes 4 in for 10 cm, which are 1.6 % apart")
 	}
 	o.remarkWraps(add)

@@ -58,7 +58,7 @@ func (o Description) Directions() []string {
 
 // Sources says where the figures come from.
 func (o Description) Sources() []report.Source {
-	sources := []report.Source{CategoriesCited}
+	sources := CategoriesCited(o.Categories)
 	if o.in.WrapsPerInch != nil {
 		sources = append(sources, wrapsCited)
 	}

@@ -28,6 +28,10 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 		w.system = beside
 	}
 	plies, all := takePlies(all)
+	if _, _, ok := readPutUp(all); ok && plies != nil {
+		return w, "says how many plies beside a length and a weight; leave the plies out: on a band they are mostly the name of a weight, " +
+			"and the length says how thick the yarn is"
+	}
 	resultant, all := takeResultant(all)
 	all = slices.DeleteFunc(all, func(m mark) bool { return slices.Contains(silent, m.word) })
 	if wrong := wrongWords(all, w.system, plies); wrong != "" {
@@ -80,6 +84,8 @@ func countAndWords(all []mark) (numbers int, words []string) {
 func wrongWords(all []mark, system CountSystem, plies *big.Rat) string {
 	numbers, words := countAndWords(all)
 	switch {
+	case says(all, "wpi", "wraps"):
+		return "is wraps, which are no count: how often a yarn goes round a ruler depends on how lofty it is; ask what the yarn is by its wraps"
 	case !system.known() && says(all, "cut", "cuts"):
 		return "a cut is three things, 300 yards in the US (Philadelphia), 200 in Galashiels and 100 of glass or asbestos yarn: " +
 			"write US cut, Galashiels cut or glass cut"

@@ -109,6 +109,10 @@ func TestNotationsThatAreRefused(t *testing.T) {
 		"2-ply 28/3 Nm":                "not a number",
 		"1000000000 Nm":                "no yarn",
 		"1.5-ply 5 Nm":                 "plies",
+		"400m/100g 4-ply":              "leave the plies out",
+		"4-ply, 100 g = 400 m":         "leave the plies out",
+		"8 wpi":                        "no count",
+		"9 wraps":                      "no count",
 		strings.Repeat("9", 58) + "Nm": "no yarn",
 	} {
 		if _, wrong := readNotation(text, 0); !strings.Contains(wrong, want) {

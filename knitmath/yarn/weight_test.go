@@ -25,7 +25,7 @@ func TestWeightCharts(t *testing.T) {
 
 func TestListYarnWeights(t *testing.T) {
 	all, err := ListYarnWeights(WeightListInput{})
-	if err != nil || len(all.Rows) != 8 || len(all.Sources()) != 3 {
+	if err != nil || len(all.Rows) != 8 || len(all.Sources()) != 4 {
 		t.Fatalf("%+v, %v", all, err)
 	}
 	for i, r := range all.Rows {

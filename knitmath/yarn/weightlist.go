@@ -67,7 +67,10 @@ func weightRow(category int) WeightRow {
 	row := WeightRow{Category: category, Name: found.Name, OtherNames: chart.names, LowStitches: found.LowStitches,
 		HighStitches: found.HighStitches, LowNeedleMm: found.LowNeedleMm, HighNeedleMm: found.HighNeedleMm,
 		LowNeedleUS: chart.usLow, HighNeedleUS: chart.usHigh, Remark: chart.remark,
-		Citation: CategoriesCited.Citation + "; " + spinnersCited.Citation, Status: chart.status}
+		Citation: readCited.Citation + "; " + spinnersCited.Citation, Status: chart.status}
+	if category > lastRead {
+		row.Citation = reprintedCited.Citation + "; " + spinnersCited.Citation
+	}
 	row.LowWrapsPerInch, row.HighWrapsPerInch = chart.wraps.ends()
 	row.LowSpinnersWrapsPerInch, row.HighSpinnersWrapsPerInch = chart.spinners.ends()
 	row.LowSpinnersYardsPerPound, row.HighSpinnersYardsPerPound = chart.yards.ends()
@@ -100,5 +103,5 @@ func (WeightList) Directions() []string { return nil }
 
 // Sources are those of the rows.
 func (WeightList) Sources() []report.Source {
-	return []report.Source{CategoriesCited, wrapsCited, spinnersCited}
+	return append(CategoriesCited(nil), wrapsCited, spinnersCited)
 }

@@ -333,7 +333,8 @@ func (x *FibreLosses) GetSpinningPercent() float64 {
 type PlanHandspunRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The singles, 1 to 8 items, at most 8 plies in all. One alone is knit as a
-	// single.
+	// single. Refused where they turn against one another so that less than 0.05 turns
+	// to the cm are left to ply with, unless ply_twist_per_cm is given.
 	Plies []*SpunPly `protobuf:"bytes,1,rep,name=plies,proto3" json:"plies,omitempty"`
 	// How it is spun. Default woollen.
 	Spinning Spinning `protobuf:"varint,2,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
@@ -729,6 +730,8 @@ type PlanHandspunResponse struct {
 	//     are balanced.
 	//   - LITTLE_TWIST, at plies: an angle below 15 degrees; it may drift apart.
 	//   - MUCH_TWIST, at plies: an angle above 40 degrees; it will be hard.
+	//   - UNSPUN, at plies: plying takes all the turns out of one of them, which lies
+	//     straight or comes apart.
 	//   - BEYOND_BANDS, at plies: the yarn is outside of 80 to 500 m to 100 g, so that its
 	//     usual gauge is a guess; lace is knit far more loosely.
 	//   - OFF_GAUGE, at gauge: the yarn is not of the thickness that is usual for it.

@@ -293,7 +293,8 @@ type DescribeYarnResponse struct {
 	//   - NO_CATEGORY, at the measure: it lies in a gap of the chart.
 	//   - SEVERAL_CATEGORIES, at no field: ranges overlap, and nothing that is given decides.
 	//   - DISAGREES, at the measure: it has no category in common with those of the answer,
-	//     which goes by gauge before length before wraps.
+	//     which goes by gauge before length before wraps; but what
+	//     is lace by its length is lace at any gauge.
 	//   - CHARTS_DIFFER, at wraps_per_inch: the two charts have no category in common.
 	//   - WRAPS_UNEXPECTED, at wraps_per_inch: yarn of this count is wrapped otherwise.
 	//   - NOMINAL_GAUGE, at stitches: a category holds only because 4 in are taken for 10 cm.
