@@ -13,7 +13,13 @@ type Nest struct {
 	// Apart is the thing whose last time is done in a way of its own, counted from 1;
 	// 0 if there is none.
 	Apart int
+	// Late is set where, among choices of equal effort, being ahead of a line counts
+	// aheadCounts times: what is spared then lies at the first rows rather than the last.
+	Late bool
 }
+
+// aheadCounts is how many times as much being ahead counts. Own choice.
+const aheadCounts = 3
 
 // A Nested is one choice of rows: those of the commonest thing, and how many of the
 // things are done in each.
@@ -32,9 +38,12 @@ func (n Nest) slots() int { return (n.Rows-n.First)/n.Every + 1 }
 
 // off is how far a thing done so many times before, and again in a row, lies from
 // its line, after that row and before it.
-func (n Nest) off(thing, before, row int) int {
+func (n Nest) off(thing, before, row int) int { return max(n.offs(thing, before, row)) }
+
+// offs is the same ahead of the line, after the row, and behind it, before the row.
+func (n Nest) offs(thing, before, row int) (ahead, behind int) {
 	k := n.Times[thing]
-	return max((before+1)*n.Rows-k*row, k*(row-1)-before*n.Rows)
+	return (before+1)*n.Rows - k*row, k*(row-1) - before*n.Rows
 }
 
 // RowsOf are the rows in which a thing is done.

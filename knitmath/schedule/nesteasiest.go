@@ -6,7 +6,7 @@ import "slices"
 // each thing has a schedule of at most two runs, each of equal intervals or of two in
 // alternation, and departs from its line by at most so many parts, the one whose
 // [Block]s take the least effort. Among those of equal effort it is the one that
-// departs least, and of these the first found, which has the shorter intervals first.
+// departs least, see Nest.Late, and of these the first found, which has the shorter intervals first.
 //
 // The intervals of the commonest thing are one apart, counted in rows that may be
 // used: those around what its line gives or the next shorter ones. So are those of
@@ -86,6 +86,7 @@ type nestFinder struct {
 	found  bool
 	best   Nested
 	effort int
+	liked  int // see offFrom
 }
 
 // A span is where the first row of all may lie.
@@ -195,18 +196,19 @@ func (f *nestFinder) keep(first span) {
 	if f.found && effort > f.effort {
 		return
 	}
-	best, off := first.from, f.offFrom(first.from)
+	best := first.from
+	off, liked := f.offFrom(first.from)
 	for at := first.from + f.Every; at <= first.to; at += f.Every { // falling, then rising
-		other := f.offFrom(at)
-		if other >= off {
+		otherOff, other := f.offFrom(at)
+		if other >= liked {
 			break
 		}
-		best, off = at, other
+		best, off, liked = at, otherOff, other
 	}
-	if f.found && effort == f.effort && off >= f.best.Departure {
+	if f.found && effort == f.effort && liked >= f.liked {
 		return
 	}
-	f.found, f.effort = true, effort
+	f.found, f.effort, f.liked = true, effort, liked
 	f.best = Nested{slices.Clone(f.rows[0]), slices.Clone(f.levels()), f.Apart, off}
 	for i := range f.best.Rows {
 		f.best.Rows[i] += best
@@ -230,14 +232,20 @@ func (f *nestFinder) levels() []int {
 	return f.level
 }
 
-// offFrom is the greatest departure of what has been laid out, from a first row on.
-func (f *nestFinder) offFrom(first int) int {
-	worst := 0
+// offFrom is the greatest departure of what has been laid out, from a first row on, and
+// what that is if the choice is to be late.
+func (f *nestFinder) offFrom(first int) (off, liked int) {
 	f.laid += len(f.rows[0])
+	times := 1
+	if f.Late {
+		times = aheadCounts
+	}
 	for thing, rows := range f.rows {
 		for i, row := range rows {
-			worst = max(worst, f.off(thing, i, first+row))
+			ahead, behind := f.offs(thing, i, first+row)
+			off = max(off, ahead, behind)
+			liked = max(liked, times*ahead, behind)
 		}
 	}
-	return worst
+	return off, liked
 }

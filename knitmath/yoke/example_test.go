@@ -62,6 +62,6 @@ func ExamplePlanRaglan() {
 	}
 	// Output:
 	// 72 to 32 in 20 decrease rounds
-	// Round 2 and 19 more: [ssk, k68, k2tog, k2, ssk, k38, k2tog, k2] twice
+	// Round 3 and 19 more: [ssk, k68, k2tog, k2, ssk, k38, k2tog, k2] twice
 	// Round 62 and 0 more: [k33, ssk, k2tog, k1] twice
 }

@@ -41,9 +41,10 @@ func (r raglan) decreaseRounds() decreaseRounds {
 
 // nest puts the parts in order, those that decrease most often first. Where a round can
 // be spared the first is worked even: nobody likes to decrease in the round that joins.
-// Common practice.
+// Common practice. Nor should a raglan have lost its stitches too early: it would stand up at
+// the neck, and what rounds can be spared belong under the arm.
 func (r raglan) nest(d *decreaseRounds) schedule.Nest {
-	n := schedule.Nest{Rows: r.rounds, First: 1, Every: 1}
+	n := schedule.Nest{Rows: r.rounds, First: 1, Every: 1, Late: true}
 	if r.everySecond {
 		n.First, n.Every = r.rounds-2*(r.slots()-1), 2
 	}
@@ -87,6 +88,7 @@ const wideningSteps = 3
 // wanting is what tolerance would do, up to a hundredth; nil if that is far.
 func (r raglan) wanting(nest schedule.Nest, least int) *float64 {
 	allowed := r.allowed(nest, least)
+	nest.Late = false // the nearest of the easy ones
 	for step := range wideningSteps {
 		found, ok := nest.Easiest(allowed[len(allowed)-1] + (step+1)*r.rounds)
 		if !ok {
