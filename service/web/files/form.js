@@ -183,7 +183,12 @@ export class Form {
     const item = /^(.*)\[(\d+)\]/.exec(path);
     const at = item && item[0] !== path ? path : item?.[1] ?? path;
     const label = (this.places.get(path) ?? this.places.get(at) ?? [...this.places].find(([p]) => p.endsWith(`.${path}`))?.[1])?.label ?? '';
-    if (!item || !label) return label;
+    if (!label) return label;
+    if (!item) {
+      const group = this.places.get(path.replace(/\.[^.]*$/, ''))?.label;
+      const alike = [...this.places].filter(([p, place]) => p.includes('.') && place.label === label).length > 1;
+      return alike && path.includes('.') && group ? `${label}: ${group}` : label;
+    }
     const list = `${this.places.get(item[1])?.label ?? ''} ${Number(item[2]) + 1}`;
     return item[0] === path ? list : `${label}, ${list}`;
   }
