@@ -80,6 +80,9 @@ const asking = new Asking(main, {
   begun: (begun) => {
     if (begun.form.units || begun.made.lengths) main.prepend(units);
     main.append(tools, says);
+    // On a telephone the answer lies below all that is asked.
+    begun.answerBox.id = 'answer';
+    begun.answerBox.before(el('a', { class: 'to-answer', href: '#answer' }, 'To the answer'));
   },
   // The start page keeps its own address; its example is a page of its own when shared.
   changed: () => {
