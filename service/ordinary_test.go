@@ -19,7 +19,7 @@ import (
 
 // wantAsPrinted is how many of the thirty plans come out as a designer prints them today;
 // the aim is 27.
-const wantAsPrinted = 27
+const wantAsPrinted = 28
 
 // An ordinaryPlan is a question and what a designer would print, written down by
 // somebody who had seen no answer: testdata/ordinary.

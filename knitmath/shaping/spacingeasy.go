@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -148,8 +149,13 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 	}
 }
 
+// centres reports whether the two ends must be alike: of increases that are worked into a
+// stitch, flat, each leaves a mark that is seen, so that a row is centred though it has
+// an item more. Decreases and increases in a strand are not. Common practice.
+func (s spacing) centres() bool { return !s.round && s.op.Net() > 0 && s.op.Takes() > 0 }
+
 func (f *layoutFinder) try(l layout) {
-	if f.found && f.items < l.leastItems() {
+	if f.found && f.items < l.leastItems() || f.centres() && measure.Abs(l.first-l.last) > 1 {
 		return
 	}
 	off := f.departure(l)
