@@ -18,9 +18,14 @@ func (s spacing) equalGaps(k int) bool {
 // at the least. Own choice.
 func (s spacing) nearby() int { return max(2, s.k/10) }
 
+// worthNaming is how many items fewer a row with equal gaps must have for another count
+// to be worth a thought. Own choice: one more item at the end of a row is none.
+const worthNaming = 2
+
 // equalGapsNear names the nearest numbers of changes on both sides for which all gaps
-// are equal, where they are not equal now.
-func (s spacing) equalGapsNear() []report.Notice {
+// are equal, where they are not equal now and the row, of so many items, is harder to
+// work than theirs: [k10, k2tog] 8 times, k4 wants no other count.
+func (s spacing) equalGapsNear(items int) []report.Notice {
 	if s.k < 2 || s.equalGaps(s.k) {
 		return nil
 	}
@@ -35,8 +40,12 @@ func (s spacing) equalGapsNear() []report.Notice {
 			}
 			near.order = GapSpreadInterleaved
 			even, _ := near.gaps()
+			row := near.row(even)
+			if items-row.Items() < worthNaming {
+				break
+			}
 			words = append(words, strconv.Itoa(near.k)+" instead of "+strconv.Itoa(s.k)+" give "+report.CountOf(near.end, "stitches")+
-				": "+near.finished(even, near.row(even)).Instruction.Row.Text())
+				": "+near.finished(even, row).Instruction.Row.Text())
 			break
 		}
 	}

@@ -99,7 +99,7 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 		c.Infeasible(detail, "start_stitches", "end_stitches", "spread")
 		return EvenSpacing{}, c.Err()
 	}
-	out.Notices = append(out.Notices, s.equalGapsNear()...)
+	out.Notices = append(out.Notices, s.equalGapsNear(out.Effort)...)
 	if in.WithOutline {
 		out.Outline = s.outline(out)
 	}

@@ -456,7 +456,8 @@ type PlanEvenSpacingResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - EQUAL_GAPS_NEAR, at end_stitches: with a few changes more or fewer, up to a
-	//     tenth or two, all gaps are equal; the text names the nearest on both sides.
+	//     tenth or two, all gaps are equal and the row has two items fewer at least; the text
+	//     names the nearest on both sides.
 	//   - MANY_ITEMS, at tolerance_stitches: no row with few items lies near enough to equal
 	//     gaps; the most even one is given.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
