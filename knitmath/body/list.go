@@ -48,13 +48,21 @@ func ListBodySizes(in ListInput) (List, error) {
 		out.Notices = append(out.Notices, report.Notice{Reason: NoRows, Field: "measure",
 			Description: "no source here has this measure of this group; measure the person"})
 	}
-	switch hand := in.Measure == MeasureHandLength || in.Measure == MeasureHandCircumference; {
-	case hand:
-		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "measure", Description: measureHands})
-	case in.Group == GroupHand && in.Measure == MeasureUnspecified:
-		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: "group", Description: measureHands})
+	if field := in.ofHands(); field != "" {
+		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: field, Description: measureHands})
 	}
 	return out, nil
+}
+
+// ofHands is the field that asks for hands; empty where none does.
+func (in ListInput) ofHands() string {
+	switch {
+	case in.Measure == MeasureHandLength, in.Measure == MeasureHandCircumference:
+		return "measure"
+	case in.Group == GroupHand && in.Measure == MeasureUnspecified:
+		return "group"
+	}
+	return ""
 }
 
 // Cost is the price of a list: two steps for each row there is.

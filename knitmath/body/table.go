@@ -28,6 +28,8 @@ type origin struct {
 
 const council = "Craft Yarn Council, Standards & Guidelines, body sizes"
 
+const gloves = "EN 420, now EN ISO 21420, of protective gloves"
+
 const growth = "UK-WHO and UK90 growth references: curves read off a library of growth charts"
 
 // origins are the sources by the names that the table has for them.
@@ -39,7 +41,7 @@ var origins = map[string]origin{
 	"median_boys":    {"median of boys", growth, report.SourceStatusSecondHand, false},
 	"centiles_girls": {"2nd to 98th centile of girls", growth, report.SourceStatusSecondHand, false},
 	"centiles_boys":  {"2nd to 98th centile of boys", growth, report.SourceStatusSecondHand, false},
-	"glove":          {"glove size, girth over the knuckles", "EN 420, now EN ISO 21420, of protective gloves", report.SourceStatusFromMemory, false},
+	"glove":          {"glove size, girth over the knuckles", gloves, report.SourceStatusFromMemory, false},
 	"hands":          {"list of children's hands, no people measured; cm computed", "a list on the web", report.SourceStatusSecondHand, true},
 	"foot":           {"size chart, by US shoe size; cm computed", council, report.SourceStatusFromMemory, true},
 	"letters":        {"letter sizes", "EN 13402-3", report.SourceStatusFromMemory, false},

@@ -178,7 +178,8 @@ func TestHandspunNotices(t *testing.T) {
 		{"balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.9)}, nil},
 		{"little", Input{Plies: two(180, 190), TwistAngleDegrees: new(14.0)}, []string{"plies[0] LITTLE_TWIST", "plies[1] LITTLE_TWIST"}},
 		{"much", Input{Plies: two(180, 190), TwistAngleDegrees: new(41.0)}, []string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST"}},
-		{"unspun", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(4.0)}, {Count: inTex(190), TwistPerCm: new(2.0)}}}, // (4 + 2) / 3 = 2
+		// (4 + 2) / 3 = 2 turns to the cm are put in.
+		{"unspun", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(4.0)}, {Count: inTex(190), TwistPerCm: new(2.0)}}},
 			[]string{"plies[1] UNSPUN"}},
 		{"plied out", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(3.0)},
 			[]string{"ply_twist_per_cm NOT_BALANCED", "plies[0] UNSPUN"}},
@@ -260,8 +261,8 @@ func FuzzPlanHandspun(f *testing.F) {
 	f.Add(180.0, 190.0, 3.0, 20.0, 2.0, 5.0, 22.0, 1000.0, 9.5, 30.0, 2, 1, int32(1), uint8(0xff))
 	f.Add(10_000.0, 1.0, 50.0, 50.0, 0.05, 40.0, 1000.0, 1e6, 200.0, 300.0, 4, 4, int32(2), uint8(0x7f))
 	f.Fuzz(func(t *testing.T, a, b, twist, angle, ply, contraction, st, wanted, ratio, draft float64, n, m int, enums int32, given uint8) {
-		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: yarn.TwistDirection(enums)}}, Spinning: yarn.Spinning(enums >> 1),
-			DisplayUnit: measure.DisplayUnit(enums >> 2), TwistAngleDegrees: &angle, WithOutline: given&1 != 0}
+		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: yarn.TwistDirection(enums)}},
+			Spinning: yarn.Spinning(enums >> 1), DisplayUnit: measure.DisplayUnit(enums >> 2), TwistAngleDegrees: &angle, WithOutline: given&1 != 0}
 		if given&2 != 0 {
 			in.Plies = append(in.Plies, Ply{Count: inTex(b), Times: &m, TwistPerCm: &twist})
 		}

@@ -80,7 +80,8 @@ func TestAre(t *testing.T) {
 }
 
 func TestSentence(t *testing.T) {
-	for text, want := range map[string]string{"": "", "red": "Red", "Red": "Red", "écru": "Écru", "2-ply": "2-ply", "\xff": "\xff", "the 1st yarn": "The 1st yarn"} {
+	for text, want := range map[string]string{"": "", "red": "Red", "Red": "Red", "écru": "Écru", "2-ply": "2-ply", "\xff": "\xff",
+		"the 1st yarn": "The 1st yarn"} {
 		if got := Sentence(text); got != want {
 			t.Errorf("%q begins a sentence as %q", text, got)
 		}

@@ -41,7 +41,8 @@ func TestCategoriesOfYarns(t *testing.T) {
 		{"gauge against length", DescribeInput{Stitches: new(22.0), Count: band(400)}, []int{3}, []report.Reason{Disagrees}},
 		// 800 m/100 g are lace at any gauge; at that of lace nothing disagrees.
 		{"lace worked loosely", DescribeInput{Stitches: new(24.0), Count: band(800)}, []int{0}, []report.Reason{Disagrees}},
-		{"lace in a gap of the gauge", DescribeInput{Stitches: new(20.5), OverCm: new(10.16), Count: band(800)}, []int{0}, []report.Reason{NoCategory}},
+		{"lace in a gap of the gauge", DescribeInput{Stitches: new(20.5), OverCm: new(10.16), Count: band(800)}, []int{0},
+			[]report.Reason{NoCategory}},
 		{"lace at its gauge", DescribeInput{Stitches: new(34.0), Count: band(800)}, []int{0}, nil},
 		// 12 wraps: Light by the spinners' chart; Fine, Light or Medium by the standard one.
 		{"wraps", DescribeInput{WrapsPerInch: new(12.0)}, []int{3}, nil},
