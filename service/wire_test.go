@@ -132,7 +132,7 @@ func findMethod(t *testing.T, name string) wireMethod {
 	return wireMethod{}
 }
 
-func newMessage(t *testing.T, md protoreflect.MessageDescriptor) proto.Message {
+func newMessage(t testing.TB, md protoreflect.MessageDescriptor) proto.Message {
 	t.Helper()
 	mt, err := protoregistry.GlobalTypes.FindMessageByName(md.FullName())
 	if err != nil {
