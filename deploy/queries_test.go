@@ -106,7 +106,8 @@ func exposed(t *testing.T) series {
 	t.Helper()
 	authority := tlstest.NewAuthority(t)
 	server, err := service.Listen(service.Config{GRPCAddr: "127.0.0.1:0", HTTPAddr: "127.0.0.1:0", AdminAddr: "127.0.0.1:0",
-		TLS: pairOf(t, authority), ShutdownTimeout: 10 * time.Second, Logger: slog.New(slog.NewJSONHandler(io.Discard, nil)), Registry: prometheus.NewRegistry()})
+		TLS: pairOf(t, authority), ShutdownTimeout: 10 * time.Second, Logger: slog.New(slog.NewJSONHandler(io.Discard, nil)),
+		Registry: prometheus.NewRegistry()})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -174,8 +175,8 @@ var (
 )
 
 // promQL are the words of the language that the queries use.
-var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile", "avg_over_time", "min", "time",
-	"and", "or", "unless", "offset"}
+var promQL = []string{"sum", "count", "rate", "increase", "changes", "absent", "vector", "histogram_quantile", "avg_over_time", "min",
+	"time", "and", "or", "unless", "offset"}
 
 // faults says what an expression names that does not exist. Every selection must
 // name its labels, and the job among them: without it a query takes in whatever

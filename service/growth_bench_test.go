@@ -23,6 +23,13 @@ import (
 //
 //	go test ./service -run '^$' -bench Growth -benchtime 1s
 
+var usualGauge = &knitmathv1.Gauge{Stitches: 22, Rows: 30}
+
+// gaugeFor makes so many stitches the width of an ordinary body.
+func gaugeFor(n int32) *knitmathv1.Gauge {
+	return &knitmathv1.Gauge{Stitches: 22 * float64(n) / 200, Rows: 30 * float64(n) / 200}
+}
+
 // growing are questions by their size, which is of what the comment says.
 var growing = []struct {
 	name, method string
@@ -52,27 +59,28 @@ var growing = []struct {
 			{HeightRows: new(n / 2), Stitches: 10 + 2*(n/12)}, {HeightRows: new(n), Stitches: 10 + 2*(n/6)}}}
 	}},
 	{"PlanPickUp of rows", "EdgeService/PlanPickUp", func(n int32) proto.Message {
-		return &knitmathv1.PlanPickUpRequest{LengthRows: new(n), Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30},
+		return &knitmathv1.PlanPickUpRequest{LengthRows: new(n), Gauge: usualGauge,
 			BandGauge: &knitmathv1.Gauge{Stitches: 21, Rows: 29}}
 	}},
 	{"PlanButtonholes of holes", "EdgeService/PlanButtonholes", func(n int32) proto.Message {
 		return &knitmathv1.PlanButtonholesRequest{Direction: knitmathv1.BandDirection_BAND_DIRECTION_ALONG_STITCHES,
-			BandStitches: 12 * n, BandRows: 8, HoleRowNumber: new(int32(4)), HoleCount: n, HoleStitches: new(int32(2)), BeforeFirstPlaces: new(int32(3))}
+			BandStitches: 12 * n, BandRows: 8, HoleRowNumber: new(int32(4)),
+			HoleCount: n, HoleStitches: new(int32(2)), BeforeFirstPlaces: new(int32(3))}
 	}},
 	{"PlanWedge of stitches", "ShortRowService/PlanWedge", func(n int32) proto.Message {
 		return &knitmathv1.PlanWedgeRequest{WidthStitches: n, RiseRows: new(n / 5), TallEnd: knitmathv1.TallEnd_TALL_END_LEFT}
 	}},
 	{"PlanCircleOfWedges of stitches", "ShortRowService/PlanCircleOfWedges", func(n int32) proto.Message {
-		return &knitmathv1.PlanCircleOfWedgesRequest{Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, WidthStitches: new(n), WedgeCount: new(int32(12))}
+		return &knitmathv1.PlanCircleOfWedgesRequest{Gauge: usualGauge, WidthStitches: new(n), WedgeCount: new(int32(12))}
 	}},
 	{"PlanCircularYoke of stitches", "YokeService/PlanCircularYoke", func(n int32) proto.Message {
-		return &knitmathv1.PlanCircularYokeRequest{Gauge: &knitmathv1.Gauge{Stitches: 22 * float64(n) / 200, Rows: 30 * float64(n) / 200}, BodyStitches: n}
+		return &knitmathv1.PlanCircularYokeRequest{Gauge: gaugeFor(n), BodyStitches: n}
 	}},
 	{"PlanRaglan of stitches", "YokeService/PlanRaglan", func(n int32) proto.Message {
-		return &knitmathv1.PlanRaglanRequest{Gauge: &knitmathv1.Gauge{Stitches: 22 * float64(n) / 200, Rows: 30 * float64(n) / 200}, BodyStitches: n}
+		return &knitmathv1.PlanRaglanRequest{Gauge: gaugeFor(n), BodyStitches: n}
 	}},
 	{"ConvertGauge of counts", "GaugeService/ConvertGauge", func(n int32) proto.Message {
-		q := &knitmathv1.ConvertGaugeRequest{PatternGauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, OwnGauge: &knitmathv1.Gauge{Stitches: 20, Rows: 28}}
+		q := &knitmathv1.ConvertGaugeRequest{PatternGauge: usualGauge, OwnGauge: &knitmathv1.Gauge{Stitches: 20, Rows: 28}}
 		for i := range n {
 			q.Items = append(q.Items, &knitmathv1.PatternCount{Kind: knitmathv1.CountKind_COUNT_KIND_STITCHES, Count: 50 + i})
 		}
@@ -83,11 +91,12 @@ var growing = []struct {
 		for i := range rows {
 			rows[i] = 100
 		}
-		return &knitmathv1.EstimateYarnRequest{Gauge: &knitmathv1.Gauge{Stitches: 22, Rows: 30}, Pieces: []*knitmathv1.Piece{
+		return &knitmathv1.EstimateYarnRequest{Gauge: usualGauge, Pieces: []*knitmathv1.Piece{
 			{Shape: &knitmathv1.Piece_Rowwise{Rowwise: &knitmathv1.RowwisePiece{RowStitches: rows}}}}}
 	}},
 	{"CheckInstructions of rows", "PatternService/CheckInstructions", func(n int32) proto.Message {
-		return &knitmathv1.CheckInstructionsRequest{StartStitches: []int32{20}, Text: strings.Repeat("Row: k2, *p2, k2; rep from * to last 2 sts, p2.\n", int(n))}
+		return &knitmathv1.CheckInstructionsRequest{StartStitches: []int32{20},
+			Text: strings.Repeat("Row: k2, *p2, k2; rep from * to last 2 sts, p2.\n", int(n))}
 	}},
 	{"FormatInstructions of rows", "PatternService/FormatInstructions", func(n int32) proto.Message {
 		return &knitmathv1.FormatInstructionsRequest{Text: strings.Repeat("k2, [p2, k2] 4 times, p2\n", int(n))}

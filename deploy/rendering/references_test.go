@@ -100,7 +100,8 @@ func TestTracesGetOut(t *testing.T) {
 		for _, rule := range o.NetworkPolicy.Spec.Egress {
 			for _, to := range rule.To {
 				for _, port := range rule.Ports {
-					out = append(out, fmt.Sprintf("%s %s:%d", *port.Protocol, to.NamespaceSelector.MatchLabels["kubernetes.io/metadata.name"], port.Port.IntVal))
+					namespace := to.NamespaceSelector.MatchLabels["kubernetes.io/metadata.name"]
+					out = append(out, fmt.Sprintf("%s %s:%d", *port.Protocol, namespace, port.Port.IntVal))
 				}
 			}
 		}
