@@ -26,6 +26,27 @@ func (p *parser) ofPart(i int) int {
 	return 0
 }
 
+// partStitches passes over "the instep sts", "across the sleeve sts": how many they are is not
+// said.
+func (p *parser) partStitches() bool {
+	i := p.next
+	if p.tokens[i].is("across", "over") {
+		i++
+	}
+	for p.tokens[i].is("the", "all") {
+		i++
+	}
+	if i == p.next {
+		return false
+	}
+	end := p.ofPart(i)
+	if end == 0 || end == i || !p.tokens[end].stitches() {
+		return false
+	}
+	p.next = end + 1
+	return true
+}
+
 // brought reads where stitches come from that are worked across: "25 sts from holder" are
 // brought to the needle; those "of pocket lining" may be, if they are not there.
 func (p *parser) brought(s *Step, from int) {
@@ -35,6 +56,9 @@ func (p *parser) brought(s *Step, from int) {
 		return
 	}
 	held := p.anyOf(from, p.next, "held", "reserved")
+	if part := &p.tokens[max(p.next-2, 0)]; p.tokens[max(p.next-1, 0)].stitches() && part.kind == tokenWord && draft.Part(part.text) {
+		s.brought = true // "32 instep sts": on the needle, or on another
+	}
 	if !p.peek().is("from", "of", "on") && !held {
 		return
 	}
@@ -86,6 +110,7 @@ func (r *runner) bringing(i int, p *profile) *profile {
 			r.spend(r.facts[i].stepCount)
 			if other := profileOf(steps, r.size); other.work(r.now.left).reason == "" {
 				r.between, p = other, &r.between
+				r.sayBrought(l, steps)
 				break
 			}
 		}
@@ -119,4 +144,36 @@ func (r *runner) broughtWhereMissing(l *Line) []Step {
 		left -= takes
 	}
 	return steps
+}
+
+// alsoPickedUp reports whether a number of stitches with a place comes next in a row that
+// picks stitches up: "pm, 1 st in the corner, pm, 100 sts along the side".
+func (p *parser) alsoPickedUp() bool {
+	for i := range p.sofar {
+		if p.sofar[i].Name == pickedUp {
+			return p.edgeNext(p.next)
+		}
+	}
+	return false
+}
+
+// pickedUpMore reads them.
+func (p *parser) pickedUpMore() (Step, bool) {
+	from := p.peek().span
+	n := p.number()
+	if n == nil {
+		return Step{}, false
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	p.alongEdge()
+	return Step{Name: pickedUp, leaves: 1, Times: without(n), at: from.to(p.last())}, true
+}
+
+// sayBrought says which stitches were taken to come from elsewhere.
+func (r *runner) sayBrought(l *Line, steps []Step) {
+	for k := range steps {
+		if s := &l.Steps[k]; s.brought && s.Name != steps[k].Name {
+			r.fault(KindReading, ReasonReading, s.at, 0, "these stitches are not on the needle: read as those of another needle, holder or piece")
+		}
+	}
 }

@@ -4,6 +4,7 @@ package pattern
 type claimTail struct {
 	sign    int   // 1 for an increase, -1 for a decrease, 0 for a count
 	sides   bool  // it is that of each side
+	told    bool  // what follows is about parts of it
 	inWork  bool  // that of the stitches that are worked from here on
 	between bool  // that between two markers
 	part    bool  // the count is of a part of the stitches
@@ -37,8 +38,11 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 		}
 		switch {
 		case p.skipPhrase(claimWhole):
+		case closer != "" && t.kind == tokenNumber && !p.claimWords(p.next) && p.tokens[p.next-1].is(":", ";"):
+			tail.told = true // parts of it are told beside it
+			p.number()
 		case p.skipPhrase(claimNeedles):
-			tail.needles = true
+			tail.needles = !tail.told
 		case p.skipPhrase(claimUp):
 			tail.sign = 1
 		case p.skipPhrase(claimDown):

@@ -153,21 +153,21 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // hundred. Less fails, and so does a piece that is silently wrong beyond those that
 // are known.
 var standing = map[string]int{
-	"abbreviations": 90,
-	"brioche_mosaic": 78,
-	"cables": 88,
-	"charts": 44,
-	"false_alarm": 90,
-	"front_matter": 68,
-	"holders": 68,
-	"labels_sizes": 93,
-	"markers": 67,
-	"passages": 60,
+	"abbreviations":   90,
+	"brioche_mosaic":  78,
+	"cables":          88,
+	"charts":          77,
+	"false_alarm":     92,
+	"front_matter":    68,
+	"holders":         70,
+	"labels_sizes":    93,
+	"markers":         67,
+	"passages":        65,
 	"repeats_colours": 85,
-	"shaping": 78,
-	"silence": 84,
+	"shaping":         78,
+	"silence":         84,
 	"stitch_patterns": 71,
-	"typography": 91,
+	"typography":      92,
 }
 
 // silentlyWrong is how many pieces are agreed with and wrong.

@@ -50,7 +50,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	}
 	r.byHand(i, p, before, o.ops)
 	r.finish(i, o)
-	if claimed {
+	if claimed && !l.info.holdRest {
 		r.compare(l, before)
 	}
 }

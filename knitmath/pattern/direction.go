@@ -129,7 +129,8 @@ func (p *parser) passing(line *Line) bool {
 		p.accept("the")
 		p.accept("not")
 		p.accept("turn", "work", "piece", "and")
-		for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right", "left") {
+		for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
+			"left") {
 		}
 		if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
 			return false
@@ -154,6 +155,7 @@ func (p *parser) passing(line *Line) bool {
 		p.accept("over", "onto", "on", "among", "between", "across")
 		p.number()
 	}
+	line.info.fastens = first.text == "fasten" && p.peek().is("off")
 	line.info.kind = linePassed
 	p.passed(from.to(p.last()))
 	return true

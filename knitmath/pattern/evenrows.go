@@ -14,6 +14,7 @@ func (r *runner) even(i int) {
 	r.record(i)
 	r.setUp(l)
 	start := r.now
+	r.chartFits(l)
 	r.lastRow = 0
 	if info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))

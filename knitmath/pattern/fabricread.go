@@ -42,6 +42,13 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 				n++
 			}
 			p.next = n + 1
+			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 && p.tokens[n].is("chart") {
+				p.next++
+			}
+			if p.chartRepeat(info) {
+				w.even = true
+				return true
+			}
 			p.ask(ReasonUnread, p.tokens[i].span.to(p.last()), "the rows of this are not in the text: does the count stay the same?")
 			info.kind = lineUnread
 			return true
@@ -96,6 +103,7 @@ func (p *parser) listedRows(line *Line) bool {
 	info.kind = lineRepeat
 	p.next++
 	from := p.last()
+	labelled := info.ranges
 	info.ranges, info.firsts, info.lasts = nil, nil, nil
 	if !p.rowNumbers(info) {
 		info.kind = lineUnread
@@ -110,6 +118,10 @@ func (p *parser) listedRows(line *Line) bool {
 			p.next = end
 			info.pattern = number
 		} else if p.chartAhead() {
+			rows := numbersOf(info.ranges)
+			if p.chartRepeat(info) {
+				return p.chartRows(info, labelled, len(rows))
+			}
 			p.ask(ReasonUnread, at.to(p.last()), "the rows of the chart are not in the text: does the count stay the same?")
 			info.kind = lineUnread
 			return true

@@ -1,7 +1,7 @@
 package pattern
 
 // puttingAside says that stitches leave the needle and are kept.
-var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "scrap", "waste", "spare", "cord",
+var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "needles", "scrap", "waste", "spare", "cord",
 	"stitch-holder"}
 
 // holding reads "place next 20 sts on holder", "leave rem 38 sts on waste yarn",
@@ -24,7 +24,8 @@ func (p *parser) holding(line *Line) bool {
 	end := p.sentenceEnd(p.next)
 	from, aside := held, false
 	i := p.next
-	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) && !(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
+	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) &&
+		!(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
 		switch t := &p.tokens[i]; {
 		case t.is("from"):
 			from = true
@@ -87,73 +88,14 @@ func (p *parser) nextAt(i int) bool {
 // here: "needle" only with "spare", "another" or "on hold".
 func (p *parser) asideAt(i int) bool {
 	switch t := &p.tokens[i]; {
-	case t.is("needle"):
-		return p.tokens[i-1].is("spare", "cable", "holding", "extra", "another", "separate", "second")
+	case t.is("needle", "needles"):
+		return p.tokens[i-1].is("spare", "their", "resting", "cable", "holding", "extra", "another", "separate", "second")
 	case t.is("yarn", "thread"):
 		return p.tokens[i-1].is("waste", "scrap", "spare", "of", "contrast", "a", "contrasting", "onto", "on")
 	case t.is("pin"):
 		return p.tokens[i-1].is("safety", "a")
 	}
 	return true
-}
-
-// someStitches reads "next 20 sts", "rem 38 sts", "all sts", "centre 20 (22) sts",
-// "30 held sts"; all for stitches without a number.
-func (p *parser) someStitches() (n []int, all, held, ok bool) {
-	from := p.next
-	for {
-		switch {
-		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
-			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
-			continue
-		case p.accept("held", "reserved", "freed", "resting"):
-			held = true
-			continue
-		case p.accept("all"):
-			all = true
-			continue
-		}
-		break
-	}
-	if end, _ := p.sizedEnd(p.next); end != 0 {
-		if n = p.number(); n == nil {
-			return nil, false, false, false
-		}
-		n = without(n)
-	} else {
-		for i := from; i < p.next; i++ {
-			all = all || p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") &&
-				!p.tokens[i+1].is("thumb")
-		}
-	}
-	for p.accept("held", "reserved", "freed", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
-		"right", "rem",
-		"centre", "center", "top", "gusset") {
-		held = held || p.tokens[p.next-1].is("held", "reserved", "freed")
-	}
-	if !p.accept("st", "sts", "stitch", "stitches") {
-		return nil, false, false, false
-	}
-	return n, all, held, true
-}
-
-// heldSts is the index of a number of stitches at token i, "rem 30 sts", "30 held sts";
-// 0 if there is none.
-func (p *parser) heldSts(i int) int {
-	for p.tokens[i].is("the", "rem", "remaining", "held", "these", "other", "last") {
-		i++
-	}
-	end, _ := p.sizedEnd(i)
-	if end == 0 {
-		return 0
-	}
-	for p.tokens[end].is("held", "rem", "remaining") {
-		end++
-	}
-	if !p.tokens[end].stitches() {
-		return 0
-	}
-	return i
 }
 
 // taking reads "rejoin yarn to rem 30 sts" from its stitches on: they are those that

@@ -10,6 +10,8 @@ import (
 func (p *parser) item(alone bool) (Step, bool) {
 	t := p.peek()
 	switch {
+	case t.kind == tokenNumber && p.alsoPickedUp():
+		return p.pickedUpMore()
 	case t.is("[", "(", "{"):
 		return p.group()
 	case t.kind == tokenStar:

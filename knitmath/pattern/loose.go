@@ -76,6 +76,7 @@ func (p *parser) worksInAll(line *Line, takes, leaves []int) {
 	info := &line.info
 	takes, leaves = tidy(takes), tidy(leaves)
 	info.kind = lineShape
+	info.either, info.brings, info.unnamed = nil, false, false
 	info.hidden = []Step{
 		{Name: "work", takes: 1, leaves: 1, RemainingStitches: takes},
 		{Name: "work", takes: 1, leaves: 0, Times: takes},

@@ -62,7 +62,8 @@ func (s *scanner) opensBold(from span) bool {
 	}
 	rest := strings.TrimLeft(line[i+len(stars):], " ")
 	switch last := line[i-1]; {
-	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"), last == ':' && !strings.HasPrefix(rest, "*"):
+	case rest == "" && (len(stars) == 2 || !strings.ContainsAny(line[:i], ",;")), strings.HasPrefix(rest, ":"),
+		last == ':' && !strings.HasPrefix(rest, "*"):
 		s.bold = s.at + i
 		return true
 	}
@@ -96,8 +97,8 @@ var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": 
 	"wl": true, "n": true, "o": true, "incl": true, "opp": true, "meas": true, "yds": true, "oz": true, "st-st": true}
 
 // joinsStitches are words in small letters after which a sentence about stitches goes on.
-var joinsStitches = wordSet(`at on to in into of along from rem remain remaining inc dec together down up across for evenly each before after
-	over worked have are is also only tog by between around`)
+var joinsStitches = wordSet(`at on to in into of along from rem remain remaining inc dec together down up across for evenly each before
+	after over worked have are is also only tog by between around`)
 
 // firstWord is the letters with which a text begins.
 func firstWord(text string) string {

@@ -7,8 +7,8 @@ import (
 )
 
 // minded are what may be minded while stitches are worked: it is no stitch of its own.
-var minded = wordSet(`wrap wraps wrapped ds dss marker markers m ms loops loop yarn patt pattern rib floats ball strand needle colour color
-	colours colors edge chart tension`)
+var minded = wordSet(`wrap wraps wrapped ds dss marker markers m ms loops loop yarn patt pattern rib floats ball strand needle colour
+	color colours colors edge chart tension`)
 
 // meanwhile reads what is done while stitches are worked, "slipping markers", "picking up
 // wraps", "casting on 6 sts over the gap". It follows the stitches it is about.
@@ -24,7 +24,8 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]", "(", "-", "=") && p.tokens[end].kind != tokenStar; end++ {
 		w := &p.tokens[end]
 		about = about || minded[w.text] || w.stitches() && t.is("slipping", "keeping", "working")
-		if w.kind == tokenWord && (alarming(w.text) || w.is("tog") && !about) || w.kind == tokenNumber && !p.measured(end) && !p.tokens[end+1].is("st") {
+		if w.kind == tokenWord && (alarming(w.text) || w.is("tog") && !about) ||
+			w.kind == tokenNumber && !p.measured(end) && !p.tokens[end+1].is("st") {
 			return asideNone
 		}
 	}
@@ -53,7 +54,7 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 		return asideNone
 	}
 	n := p.number()
-	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both") {
+	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both", "those", "them") {
 		p.next = save
 		return asideNone
 	}

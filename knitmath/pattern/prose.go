@@ -187,7 +187,8 @@ func (p *parser) alarmingStitch(i, from int, known bool) bool {
 }
 
 // harmlessPhrases are sentences that change no count, by how they begin.
-var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "work the other", "make 2", "make two", "make a second", "make the second",
+var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "work the other", "make 2", "make two", "make a second",
+	"make the second",
 	"make one more", "work second", "work the second", "work other", "knit second", "knit the second", "knit a second",
 	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
 	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",

@@ -35,6 +35,10 @@ func (p *parser) repeating(line *Line) bool {
 	if info.kind == lineUnread {
 		return true
 	}
+	p.accept("only", "alone")
+	if !p.acceptAll("of", "this", "section") {
+		p.acceptAll("of", "this", "pattern")
+	}
 	if work && info.lines == nil {
 		return false // "work Row 1 of chart" is read elsewhere
 	}

@@ -17,8 +17,8 @@ func (p *parser) row(line *Line) bool {
 		line.info.kind = lineUnread
 		return false
 	}
-	for p.remarkEnd(p.next) != 0 {
-		p.next = p.remarkEnd(p.next)
+	for line.ClaimedStitches != nil && p.passParts() || p.remarkEnd(p.next) != 0 {
+		p.next = max(p.next, p.remarkEnd(p.next))
 	}
 	for p.peek().is(",", ";", "and", "then", ":") {
 		p.next++
@@ -34,6 +34,7 @@ func (p *parser) row(line *Line) bool {
 				line.info.kind = lineUnread
 				return false
 			}
+			p.passParts()
 			p.accept(".")
 		}
 	}

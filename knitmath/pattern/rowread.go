@@ -104,6 +104,7 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.accept("rep", "repeat")
 	p.accept("as", "for")
 	p.accept("for")
+	p.accept("the")
 	ok := p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
 	if ok && (p.clauseEnds() || p.peek().is("(")) {
 		if rows := p.copied(line, &target); rows != nil {

@@ -98,6 +98,9 @@ func (r *runner) line(i int) {
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 	case linePassed:
 		r.placed = r.placed || info.places
+		if info.fastens && r.known && r.now.total() == 1 {
+			r.begin(0)
+		}
 		r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 		r.fresh = r.fresh || info.heading
 		if len(l.ClaimedStitches) > 0 || info.perNeedle != nil {
@@ -201,6 +204,7 @@ func (r *runner) work(i int, claimed bool) {
 		r.overs++
 	}
 	before := r.now
+	r.chartFits(l)
 	p := r.chosen(i, r.profile(i), claimed)
 	if l.info.fastens {
 		p = r.fastened(p)
@@ -219,6 +223,9 @@ func (r *runner) work(i int, claimed bool) {
 	}
 	if l.info.holdRest && r.known {
 		r.holdRest(i)
+		if claimed {
+			r.compare(l, before)
+		}
 	}
 	if r.machine == nil {
 		r.overs = 0
@@ -230,32 +237,4 @@ func (r *runner) work(i int, claimed bool) {
 func (r *runner) unfollowed(i int, claimed bool) {
 	r.unknown(&r.piece.Lines[i], claimed)
 	r.worked(i, 0)
-}
-
-// worked goes on after a row of a line, -1 for a plain one, that ended with a
-// turn or without.
-func (r *runner) worked(line int, turn stitch.Op) {
-	r.rows++
-	r.lastLine, r.first, r.fresh = line, false, false
-	if !r.quiet {
-		r.history = append(r.history, int16(line))
-	}
-	r.turned = turn
-	r.divided = r.divided || turn != 0
-	r.turnWork()
-}
-
-// finish notes the count after a line's first working.
-func (r *runner) finish(i int, o outcome) {
-	c := &r.out.Lines[i]
-	if r.quiet || r.noting != i || c.TakenStitches[r.size] >= 0 || r.piece.Lines[i].info.kind == lineShape {
-		return
-	}
-	r.noting = -1
-	r.changes++
-	c.TakenStitches[r.size] = int(min(o.takes, most))
-	c.LeftStitches[r.size] = int(min(max(o.leaves, 0), most))
-	c.UnworkedStitches[r.size] = int(o.unworked + o.short)
-	c.MissingStitches[r.size] = int(o.missing)
-	c.EndStitches[r.size] = int(r.now.total())
 }

@@ -70,7 +70,8 @@ func (s *scanner) markup(from span, c rune, size int) {
 			return
 		}
 	}
-	if i := strings.IndexByte(rest, ';'); c == '&' && i > 2 && i < 8 && strings.Trim(strings.ToLower(rest[1:i]), "abcdefghijklmnopqrstuvwxyz") == "" {
+	if i := strings.IndexByte(rest, ';'); c == '&' && i > 2 && i < 8 &&
+		strings.Trim(strings.ToLower(rest[1:i]), "abcdefghijklmnopqrstuvwxyz") == "" {
 		for range i + 1 {
 			s.advance(1)
 		}
@@ -93,7 +94,8 @@ func (s *scanner) listNumber() bool {
 	rest := strings.TrimLeft(s.source[i+1:], " *_")
 	c, _ := utf8.DecodeRuneInString(rest)
 	if begins(rest, "row") || begins(rest, "rnd") || begins(rest, "round") {
-		if next := strings.TrimLeft(rest, "rRoOwWuUnNdDsS"); next != "" && s.source[i] == '.' && (next[0] == ':' || next[0] == '.' || next[0] == '-') {
+		next := strings.TrimLeft(rest, "rRoOwWuUnNdDsS")
+		if next != "" && s.source[i] == '.' && strings.ContainsRune(":.-", rune(next[0])) {
 			from := s.here()
 			n := s.number1(i)
 			s.put(tokenNumber, from, s.source[from.start:s.at])
@@ -140,7 +142,8 @@ func (s *scanner) mixed() bool {
 		i++
 	}
 	rest := s.source[i:min(len(s.source), i+6)]
-	if i == s.at || len(rest) < 4 || rest[0] != ' ' || rest[1] < '1' || rest[1] > '7' || rest[2] != '/' || !strings.Contains("2348", rest[3:4]) ||
+	if i == s.at || len(rest) < 4 || rest[0] != ' ' || rest[1] < '1' || rest[1] > '7' || rest[2] != '/' ||
+		!strings.Contains("2348", rest[3:4]) ||
 		len(rest) > 4 && rest[4] >= '0' && rest[4] <= '9' || len(rest) > 5 && rest[4] == ' ' && (rest[5]|0x20 == 'l' || rest[5]|0x20 == 'r') {
 		return false
 	}

@@ -5,7 +5,6 @@ import (
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // tail reads what follows a direction in its sentence: its claim, the side of its
@@ -58,6 +57,7 @@ func (p *parser) tail(line *Line) bool {
 			p.starting()
 		case t.is("(", "[") && p.remarkEnd(p.next) != 0:
 			p.next = p.remarkEnd(p.next)
+		case line.ClaimedStitches != nil && p.passParts():
 		case p.rowsToldAt(p.next) != 0:
 			from := p.peek().span
 			p.next = p.rowsToldAt(p.next)
@@ -107,72 +107,6 @@ func (p *parser) wrapped() bool {
 	}
 	c := rune(p.found.source[next.start])
 	return unicode.IsLower(c) && draft.Manner(next.text)
-}
-
-// ending reads "ending with a WS row" and "ending with RS facing for next row".
-func (p *parser) ending(info *lineInfo) {
-	if end := p.endingRow(p.next + 1); end != 0 {
-		p.next = end
-		return
-	}
-	for n := 0; n < 8; n++ {
-		t := p.ahead(n)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
-			break
-		}
-		side := p.sideOf(min(p.next+n, len(p.tokens)-2))
-		if side == stitch.SideUnspecified {
-			if n > 0 && n < 6 && p.ahead(n).is("k", "knit", "p", "purl") && p.ahead(n+1).row() {
-				p.next += n + 2
-				return
-			}
-			continue
-		}
-		p.next += n + 1
-		p.accept("side")
-		if p.accept("facing") {
-			side = side.Other()
-		}
-		info.endSide = side
-		return
-	}
-	p.next++
-}
-
-// endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i,
-// 0 if that is not what stands there.
-func (p *parser) endingRow(i int) int {
-	if !p.tokens[i].is("with", "on", "after") {
-		return 0
-	}
-	for i++; p.tokens[i].is("a", "an", "the", "rib", "patt", "pattern", "chart", "garter"); i++ {
-	}
-	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
-		return i + 2
-	}
-	if end := p.ordinalEnd(i); end != 0 && p.tokens[end].row() {
-		return end + 1
-	}
-	return 0
-}
-
-// starting passes over "beg with a k row", "beg and ending RS rows with k2".
-func (p *parser) starting() {
-	for n := 1; n < 9; n++ {
-		t := p.ahead(n)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
-			break
-		}
-		if t.is("with") {
-			p.next += n + 1
-			p.accept("a", "an", "the")
-			if p.peek().kind == tokenWord {
-				p.next++
-			}
-			return
-		}
-	}
-	p.next++
 }
 
 // afterWith passes over the words that name yarn or needle after "with" or "using",

@@ -163,6 +163,8 @@ type lineInfo struct {
 	fastens       bool   // it ends with "fasten off": the last stitch goes
 	tidies        bool   // wraps and double stitches are worked with their stitches
 	brings        bool   // the other way brings stitches of other pieces to the needle
+	chartStitches int    // that a repeat of a chart takes, 0 for none
+	chartTimes    []int  // how often it is worked in a row
 	unnamed       bool   // the other way is another way to make its increases
 	holdRest      bool   // "turn, leaving rem 38 sts on holder"
 	rest          []int  // how many those are, if it is said

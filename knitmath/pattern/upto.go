@@ -23,6 +23,11 @@ func (p *parser) upTo(all bool) (extent, bool) {
 	case p.peek().is("back") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
 		p.next++
 		return extent{last: toEnd}, true
+	case p.peek().is("plain") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
+		p.next++
+		return extent{last: toEnd}, true
+	case p.inEveryStitch():
+		return extent{last: toEnd}, true
 	case p.timesAhead():
 		return p.times()
 	case p.peek().is("x", "×") && (p.ahead(1).kind == tokenNumber):
@@ -52,6 +57,18 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return p.allStitches()
 	}
 	return extent{}, true
+}
+
+// inEveryStitch passes over "in each st", "into every st to end".
+func (p *parser) inEveryStitch() bool {
+	if !p.peek().is("in", "into") || !p.ahead(1).is("each", "every") || !p.ahead(2).is("st", "stitch") {
+		return false
+	}
+	p.next += 3
+	if !p.acceptAll("to", "end") {
+		p.accept("across", "around")
+	}
+	return true
 }
 
 // allStitches reads "all sts", "every st", "rem sts".
@@ -96,6 +113,7 @@ func (p *parser) toLast() (extent, bool) {
 			return extent{last: toEnd, loose: true}, true
 		}
 	}
+	p.accept("within")
 	if n, ok := p.rightNeedle(); ok {
 		return extent{times: n, exact: true}, n != nil
 	}
@@ -152,7 +170,7 @@ func (p *parser) toLast() (extent, bool) {
 			return extent{last: without(n)}, true
 		}
 		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") ||
-			p.acceptAll("from", "the", "end") {
+			p.acceptAll("from", "the", "end") || p.acceptAll("of", "the", "end") || p.acceptAll("of", "end") {
 			if p.accept("of") {
 				p.accept("the")
 				p.accept("row", "rnd", "round", "needle")

@@ -30,6 +30,9 @@ func (p *parser) work(alone bool) (Step, bool) {
 	if w.plain() && w.numbers == nil && p.asTheyAre() {
 		return Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, at: w.from.to(p.last())}, true
 	}
+	if w.plain() && w.numbers == nil && p.partStitches() {
+		return Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, loose: true, at: w.from.to(p.last())}, true
+	}
 	at := p.peek().span
 	u, ok := p.upTo(w.numbers == nil)
 	if !ok {
@@ -169,6 +172,8 @@ func (p *parser) onceStep(w *wording) Step {
 	s := w.step
 	wholeRow := (w.spelledOut() || w.alone) && w.counted() && s.Operation != stitch.Slip
 	switch {
+	case w.numbers == nil && (s.Operation == stitch.KFB || s.Operation == stitch.PFB) && p.tokens[max(p.next-2, 0)].is("every", "each"):
+		s.RemainingStitches = []int{0} // "inc in every st"
 	case w.numbers != nil:
 		s.Times = w.doubled(w.numbers)
 		for p.morePickedUp(&s) {

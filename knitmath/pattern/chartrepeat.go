@@ -1,0 +1,83 @@
+package pattern
+
+import "strconv"
+
+// chartRepeat reads how many stitches a repeat of a chart takes and how often it is worked:
+// "(10-st rep) 6 times around", "(12 sts, 6 repeats)", ", working the 12-st repeat 9 times".
+// A chart whose repeat is said keeps the count.
+func (p *parser) chartRepeat(info *lineInfo) bool {
+	save := p.next
+	open := false
+	for p.peek().is("(", ",") || p.peek().is("working", "the", "over", "a") {
+		open = open || p.peek().is("(")
+		p.next++
+	}
+	n := p.peek().number
+	switch {
+	case p.peek().kind != tokenNumber || n < 1 || n > MaxNumber:
+	case p.ahead(1).is("-") && p.ahead(2).is("st", "stitch") && p.ahead(3).is("rep", "repeat"):
+		p.next += 4
+		info.chartStitches = int(n)
+	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") || p.ahead(4).is("repeats", "repeat", "reps", "times")):
+		p.next += 3
+		if p.accept("repeated") {
+			p.accept("to")
+			p.accept("end", "around", "across")
+		}
+		info.chartStitches = int(n)
+	}
+	if info.chartStitches == 0 {
+		p.next = save
+		return false
+	}
+	if open {
+		p.chartTimes(info)
+		p.accept(")")
+	}
+	p.accept(",")
+	p.chartTimes(info)
+	p.accept("around", "across")
+	return true
+}
+
+// chartTimes reads "6 times", "6 repeats".
+func (p *parser) chartTimes(info *lineInfo) {
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].is("times", "repeats", "reps", "repeat") {
+		return
+	}
+	if n := p.number(); n != nil {
+		info.chartTimes = without(n)
+	}
+	p.next++
+	p.accept("around", "across")
+}
+
+// chartRows makes a direction so many rows of a chart, or those of its label.
+func (p *parser) chartRows(info *lineInfo, labelled []rowRange, rows int) bool {
+	p.reading(p.last(), "the chart is not in the text: read as if it kept the count of stitches")
+	info.kind, info.ranges, info.afresh = lineEven, labelled, false
+	if labelled == nil {
+		info.counts = []int{rows}
+	}
+	return true
+}
+
+// chartFits compares the stitches with what the repeats of a chart take.
+func (r *runner) chartFits(l *Line) {
+	each := int64(l.info.chartStitches)
+	if each == 0 || !r.known || r.quiet {
+		return
+	}
+	total := r.now.total()
+	switch {
+	case l.info.chartTimes != nil:
+		if n := int64(at(l.info.chartTimes, r.size)); n*each != total {
+			r.fault(KindMistake, ReasonUneven, l.info.at, int(total-n*each), strconv.Itoa(int(n))+" repeats of "+stitches(int(each))+" are "+
+				strconv.Itoa(int(n*each))+", and there are "+strconv.Itoa(int(total)))
+		}
+	case total%each != 0:
+		r.fault(KindMistake, ReasonUneven, l.info.at, int(total%each), "the repeat of the chart takes "+stitches(int(each))+", and there are "+
+			strconv.Itoa(int(total)))
+	}
+}

@@ -1,0 +1,70 @@
+package pattern
+
+import "math/bits"
+
+// claimedNumbers reads the numbers of a claim and its "sts", which may be left out
+// where nothing but the closer or the end follows; -1 stands for "-".
+func (p *parser) claimedNumbers(closer string) ([]int, bool) {
+	var numbers []int
+	joined, inner := false, 0
+	for {
+		t := p.peek()
+		switch {
+		case len(numbers) > 0 && t.is("(", "[", "{"):
+			inner++
+		case inner > 0 && t.is(")", "]", "}"):
+			inner--
+			p.next++
+			joined = false
+			continue
+		}
+		if t.stitches() {
+			p.next++
+			return numbers, true
+		}
+		if t.is(closer) && closer != "" || p.endsAt(p.next) {
+			return numbers, len(numbers) > 0
+		}
+		switch n, written := t.written(); {
+		case t.kind == tokenNumber && t.number > MaxNumber:
+			p.mistake(ReasonTooLarge, t.span, "a count here is at most 10000")
+			return nil, false
+		case t.kind == tokenNumber:
+			numbers, joined = append(numbers, int(t.number)), true
+		case written:
+			numbers, joined = append(numbers, n), true
+		case t.is("-") && !joined:
+			numbers, joined = append(numbers, -1), true
+		default:
+			joined = false
+		}
+		p.next++
+	}
+}
+
+// ofSomeSizes are numbers for some sizes only, "Sizes M and L only: ... (64, 74) sts", as
+// a list for all.
+func (p *parser) ofSomeSizes(numbers []int) []int {
+	if p.forSizes == 0 || len(numbers) < 2 || len(numbers) != bits.OnesCount32(p.forSizes) {
+		return numbers
+	}
+	all := make([]int, p.sizes)
+	next := 0
+	for size := range all {
+		all[size] = -1
+		if p.forSizes>>size&1 == 1 {
+			all[size] = numbers[next]
+			next++
+		}
+	}
+	return all
+}
+
+// signedBy are numbers with a sign, those that are left out as 0.
+func signedBy(numbers []int, sign int) []int {
+	changed := make([]int, len(numbers))
+	for i, n := range numbers {
+		changed[i] = max(n, 0) * sign
+	}
+	return tidy(changed)
+}

@@ -1,0 +1,69 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// ending reads "ending with a WS row" and "ending with RS facing for next row".
+func (p *parser) ending(info *lineInfo) {
+	if end := p.endingRow(p.next + 1); end != 0 {
+		p.next = end
+		return
+	}
+	for n := 0; n < 8; n++ {
+		t := p.ahead(n)
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
+			break
+		}
+		side := p.sideOf(min(p.next+n, len(p.tokens)-2))
+		if side == stitch.SideUnspecified {
+			if n > 0 && n < 6 && p.ahead(n).is("k", "knit", "p", "purl") && p.ahead(n+1).row() {
+				p.next += n + 2
+				return
+			}
+			continue
+		}
+		p.next += n + 1
+		p.accept("side")
+		if p.accept("facing") {
+			side = side.Other()
+		}
+		info.endSide = side
+		return
+	}
+	p.next++
+}
+
+// endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i,
+// 0 if that is not what stands there.
+func (p *parser) endingRow(i int) int {
+	if !p.tokens[i].is("with", "on", "after") {
+		return 0
+	}
+	for i++; p.tokens[i].is("a", "an", "the", "rib", "patt", "pattern", "chart", "garter"); i++ {
+	}
+	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
+		return i + 2
+	}
+	if end := p.ordinalEnd(i); end != 0 && p.tokens[end].row() {
+		return end + 1
+	}
+	return 0
+}
+
+// starting passes over "beg with a k row", "beg and ending RS rows with k2".
+func (p *parser) starting() {
+	for n := 1; n < 9; n++ {
+		t := p.ahead(n)
+		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
+			break
+		}
+		if t.is("with") {
+			p.next += n + 1
+			p.accept("a", "an", "the")
+			if p.peek().kind == tokenWord {
+				p.next++
+			}
+			return
+		}
+	}
+	p.next++
+}
