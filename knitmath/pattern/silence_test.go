@@ -13,9 +13,11 @@ var silences = []struct {
 	end        []int // stitches at the end of a text that is read
 }{
 	{"rows for a size that nobody named", "CO 44 sts.\nRow 1: Knit.\nSize L only: K2tog, k to end.\nAll sizes: Knit 2 rows.", 3, nil},
-	{"rows for one size", "Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only: K2tog, k to end.\nAll sizes: Knit 2 rows.", 0, []int{44, 48, 51}},
+	{"rows for one size",
+		"Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only: K2tog, k to end.\nAll sizes: Knit 2 rows.", 0, []int{44, 48, 51}},
 	{"a heading for one size ends with that for all",
-		"Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only\nNext row: K2tog, k to end.\nAll sizes\nNext row: K2tog, k to end.", 0, []int{43, 47, 50}},
+		"Sizes: S (M, L)\nCO 44 (48, 52) sts.\nSize L only\nNext row: K2tog, k to end.\nAll sizes\n" +
+			"Next row: K2tog, k to end.", 0, []int{43, 47, 50}},
 	{"and a row after it", "CO 44 sts.\nCast off 6 sts at beg of next row and foll alt row.", 0, []int{32}},
 	{"and rows after it", "CO 60 sts.\nBO 3 sts at beg of next 2 rows, 2 sts at beg of foll 3 alt rows. 48 sts.", 0, []int{48}},
 	{"a row under the name of a yarn", "CO 44 sts.\nYarn A: K2tog, k to end.", 0, []int{43}},
