@@ -36,7 +36,8 @@ var manner = set(`loosely tightly firmly evenly neatly carefully gently elastic 
 	was being careful not twist twisting twisted sure making taking care patt pattern pat est established set-before set knitwise purlwise
 	kwise pwise method tail long-tail long tails provisional tubular german italian cable crochet knitted cast-on bind-off sewn your
 	you favorite favourite preferred any which both each all one two circular double-pointed straight dpn dpns needle needles smaller
-	larger size sizes sized spare waste yarn wool cotton main contrast contrasting colour color colours colors mc cc strand strands double doubled
+	larger size sizes sized spare waste yarn wool cotton main contrast contrasting colour color colours colors mc cc strand strands double
+	doubled
 	together hold held-double cm mm in inch inches ins us uk no
 	edge edges side sides right wrong rs ws facing front back left neck neckline armhole shoulder shoulders sleeve sleeves body hem cuff
 	cuffs underarm top bottom beginning beg start starting end ending finish finishing finished row rnd round rounds rows st sts stitch

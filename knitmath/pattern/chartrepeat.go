@@ -18,7 +18,8 @@ func (p *parser) chartRepeat(info *lineInfo) bool {
 	case p.ahead(1).is("-") && p.ahead(2).is("st", "stitch") && p.ahead(3).is("rep", "repeat"):
 		p.next += 4
 		info.chartStitches = int(n)
-	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") || p.ahead(4).is("repeats", "repeat", "reps", "times")):
+	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") ||
+		p.ahead(4).is("repeats", "repeat", "reps", "times")):
 		p.next += 3
 		if p.accept("repeated") {
 			p.accept("to")

@@ -54,7 +54,8 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 		return asideNone
 	}
 	n := p.number()
-	if n == nil || !p.accept("st", "sts", "stitch", "stitches") || p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both", "those", "them") {
+	if n == nil || !p.accept("st", "sts", "stitch", "stitches") ||
+		p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both", "those", "them") {
 		p.next = save
 		return asideNone
 	}

@@ -1,8 +1,8 @@
 package pattern
 
 // partWords are words with which parts of a count are told beside it.
-var partWords = wordSet(`each for on front back sleeve sleeves needle needles between markers marker m in work side sides sts st stitches per
-	shoulder shoulders of the left right body instep sole rows rnds worked rem remain held and heel palm first second other total
+var partWords = wordSet(`each for on front back sleeve sleeves needle needles between markers marker m in work side sides sts st stitches
+	per 	shoulder shoulders of the left right body instep sole rows rnds worked rem remain held and heel palm first second other total
 	either both armhole neck`)
 
 // partsTold is the index after what tells the parts of a count at token i: ": 30 (32, 34) each
