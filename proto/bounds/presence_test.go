@@ -3,8 +3,6 @@ package bounds_test
 import (
 	"strings"
 	"testing"
-
-	"example.com/knitmath/proto/bounds"
 )
 
 // A message that is always sent says so, and so does what needs a field beside it.
