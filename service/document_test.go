@@ -26,6 +26,7 @@ type servedDocument struct {
 			Name, In string
 			Schema   struct{ Enum []string }
 		}
+		Responses map[string]struct{ Content map[string]any }
 	}
 	Components struct {
 		Schemas map[string]struct {
@@ -63,7 +64,13 @@ func readDocument(t *testing.T) *servedDocument {
 // misfit says how a value differs from a schema, "" if it fits.
 func (d *servedDocument) misfit(t *testing.T, schema string, value []byte) string {
 	t.Helper()
-	compiled, err := d.compiler.Compile("knitmath.json#/components/schemas/" + schema)
+	return d.misfitAt(t, "/components/schemas/"+schema, value)
+}
+
+// misfitAt is the same for the schema at a place of the document.
+func (d *servedDocument) misfitAt(t *testing.T, place string, value []byte) string {
+	t.Helper()
+	compiled, err := d.compiler.Compile("knitmath.json#" + place)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -176,6 +183,35 @@ func TestParametersAreReadFromQueries(t *testing.T) {
 		if len(offered) > 0 {
 			t.Errorf("GET %s: no such fields: %v", path, offered)
 		}
+	}
+}
+
+// What is no question is described too: the release, tables as CSV, and what was kept.
+func TestOtherAnswersFitTheDocument(t *testing.T) {
+	server, document := start(t), readDocument(t)
+	got := server.send(t, "GET", "/version", "")
+	if misfit := document.misfitAt(t, "/paths/~1version/get/responses/200/content/application~1json/schema", got.body); misfit != "" {
+		t.Errorf("/version: %s", misfit)
+	}
+	tables := 0
+	for path, r := range mustReadRoutes(t) {
+		for verb, operation := range document.Paths[path] {
+			if _, described := operation.Responses["200"].Content[csvType]; described != r.table {
+				t.Errorf("%s %s comes as CSV: %v, and the document says %v", verb, path, r.table, described)
+			}
+			if _, kept := operation.Responses["304"]; kept != (verb == "get") {
+				t.Errorf("%s %s may be kept: %v", verb, path, kept)
+			}
+		}
+		if r.table {
+			tables++
+			if got := server.send(t, "GET", path, "", "Accept", csvType); !strings.HasPrefix(got.header.Get("Content-Type"), csvType) {
+				t.Errorf("GET %s as CSV is %s", path, got.header.Get("Content-Type"))
+			}
+		}
+	}
+	if tables == 0 {
+		t.Error("no tables")
 	}
 }
 

@@ -31,6 +31,10 @@ service DyedWoolService {
   rpc WindBall(WindBallRequest) returns (WindBallResponse) {
     option (google.api.http) = {post: "/v1/dyed-wool:windBall" body: "*" additional_bindings: {get: "/v1/dyed-wool:windBall"}};
   }
+  // ListBalls lists balls.
+  rpc ListBalls(CountBallsRequest) returns (ListBallsResponse) {
+    option (google.api.http) = {post: "/v1/dyed-wool:listBalls" body: "*"};
+  }
   // CountBalls counts balls.
   rpc CountBalls(CountBallsRequest) returns (CountBallsResponse) {
     option (google.api.http) = {post: "/v1/dyed-wool:countBalls" body: "*"};
@@ -174,6 +178,14 @@ message WindBallResponse {
     // By a clip.
     string clip = 7;
   }
+}
+
+// The balls.
+message ListBallsResponse {
+  // In words.
+  string summary = 1;
+  // A ball a row.
+  repeated Size rows = 2;
 }
 
 // Asks how many.

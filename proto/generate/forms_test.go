@@ -18,7 +18,7 @@ func TestFormOfFixture(t *testing.T) {
 		t.Fatal(err)
 	}
 	made, err := w.forms()
-	if err != nil || len(made) != 2 {
+	if err != nil || len(made) != 3 {
 		t.Fatalf("%d forms, %v", len(made), err)
 	}
 	var ball form.Form

@@ -73,11 +73,19 @@ func (c *checker) method(method protoreflect.MethodDescriptor, known map[string]
 func (c *checker) responses(what, verb string, operation *document.Operation, method protoreflect.MethodDescriptor) {
 	want := []string{"200", "400", "401", "403", "404", "405", "413", "415", "429", "503", "default"}
 	if verb == "GET" {
-		want = []string{"200", "400", "401", "403", "404", "405", "429", "503", "default"}
+		want = []string{"200", "304", "400", "401", "403", "404", "405", "429", "503", "default"}
 	}
 	c.same(what+" responses", slices.Sorted(maps.Keys(operation.Responses)), want)
 	answer := operation.Responses["200"]
+	table, isTable := answer.Content["text/csv"]
+	delete(answer.Content, "text/csv")
 	c.same(what+" answer", answer.Content, map[string]document.Media{"application/json": {Schema: reference(string(method.Output().Name()))}})
+	if want := strings.HasPrefix(string(method.Name()), "List"); isTable != want || want && table.Schema.Type != "string" {
+		c.add("%s comes as CSV: %v", what, isTable)
+	}
+	if _, tagged := answer.Headers["ETag"]; tagged != (verb == "GET") {
+		c.add("%s has an ETag: %v", what, tagged)
+	}
 	c.described(what+" answer", answer.Description, method.Output())
 	if parts := method.Input().Fields().ByName("fields") != nil; parts != strings.Contains(answer.Description, "`fields`") {
 		c.add("%s: its answer says %q", what, answer.Description)
@@ -87,8 +95,12 @@ func (c *checker) responses(what, verb string, operation *document.Operation, me
 // parameters wants the fields that the service reads from a query string, and
 // those of them required that lie in nothing that can be left out.
 func (c *checker) parameters(what string, operation *document.Operation, question protoreflect.MessageDescriptor) {
-	got := map[string]document.Parameter{}
+	got, asked := map[string]document.Parameter{}, false
 	for _, p := range operation.Parameters {
+		if p.Name == "If-None-Match" && p.In == "header" && !p.Required {
+			asked = true
+			continue
+		}
 		got[p.Name] = p
 		if p.In != "query" {
 			c.add("%s: %s is in %s", what, p.Name, p.In)
@@ -131,6 +143,9 @@ func (c *checker) parameters(what string, operation *document.Operation, questio
 	}
 	walk("", question, true)
 	c.same(what+" parameters", slices.Sorted(maps.Keys(got)), slices.Sorted(maps.Keys(want)))
+	if !asked {
+		c.add("%s cannot be asked with If-None-Match", what)
+	}
 }
 
 // needsList reports whether a field is refused without a list of objects called name,
@@ -171,6 +186,9 @@ func reference(name string) *document.Schema {
 // operations wants no operation but those of methods, under names of their own.
 func (c *checker) operations(known map[string]bool) {
 	taken := map[string]bool{}
+	if known["GET /version"] = true; c.d.Paths["/version"] == nil {
+		c.add("no path /version")
+	}
 	for path, item := range c.d.Paths {
 		for verb, operation := range item.Operations() {
 			if !known[verb+" "+path] {
@@ -187,7 +205,7 @@ func (c *checker) operations(known map[string]bool) {
 // head wants what stands before and beside the paths.
 func (c *checker) head(rooms map[string]bool) {
 	c.same("version", c.d.Info.Version, strings.TrimPrefix(release.Version, "v"))
-	if len(c.d.Servers) == 0 || len(c.d.Tags) != len(rooms) {
+	if len(c.d.Servers) == 0 || len(c.d.Tags) != len(rooms)+1 {
 		c.add("%d servers, %d tags for %d rooms", len(c.d.Servers), len(c.d.Tags), len(rooms))
 	}
 	c.same("security", c.d.Security, []map[string][]string{{}, {"apiKey": {}}, {"bearer": {}}})

@@ -27,8 +27,10 @@ var passes = []pass{
 	{"writeParameters", writeParameters}, // from the finished questions
 	{"nameOperations", nameOperations},
 	{"writeErrors", writeErrors},
+	{"writeMedia", writeMedia}, // after the errors, which leave nothing else beside the answer
 	{"shortenNames", shortenNames}, // after all that look components up by their full names
 	{"writeHead", writeHead},
+	{"addVersion", addVersion}, // a path of no method, which the passes before would not know
 }
 
 // finish runs passes over the plugin's document.

@@ -52,7 +52,11 @@ func (d *Document) Refusals() string {
 	var p page
 	seen := map[string]bool{}
 	for _, methods := range d.Paths {
-		for code, r := range methods["post"].Responses {
+		post := methods["post"]
+		if post == nil { // what is no question
+			continue
+		}
+		for code, r := range post.Responses {
 			if r.Ref != "" {
 				seen[code+" "+named(r.Ref)] = true
 			}

@@ -21,6 +21,9 @@ func TestEverythingIsSaid(t *testing.T) {
 		t.Fatalf("%d paths", len(d.Paths))
 	}
 	for path, methods := range d.Paths {
+		if methods["post"] == nil { // what is no question
+			continue
+		}
 		body, err := d.Question(path)
 		if err != nil {
 			t.Error(err)

@@ -12,10 +12,11 @@ export function operations(documentFile) {
   const list = [];
   for (const [path, item] of Object.entries(document.paths)) {
     for (const [verb, operation] of Object.entries(item)) {
-      const known = cases.get(path) ?? [];
+      // What is no question is asked for as it is.
+      const known = item.post ? (cases.get(path) ?? []) : [{}];
       const questions = verb === 'get' ? known.map((question) => flat(question)).filter(Boolean) : known;
       if (questions.length === 0) throw new Error(`no wire case can be asked by ${verb} ${path}`);
-      list.push({ id: operation.operationId, verb, path, question: questions[0] });
+      list.push({ id: operation.operationId, verb, path, question: item.post && questions[0] });
     }
   }
   return list;
@@ -24,7 +25,7 @@ export function operations(documentFile) {
   // the path of their method: operations by POST are named after the method.
   function goodCases() {
     const paths = new Map();
-    for (const [path, item] of Object.entries(document.paths)) paths.set(item.post.operationId, path);
+    for (const [path, item] of Object.entries(document.paths)) if (item.post) paths.set(item.post.operationId, path);
     const found = new Map();
     for (const file of jsonFiles()) {
       const { method, request } = read(file);

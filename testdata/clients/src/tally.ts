@@ -6,6 +6,9 @@ interface Answer {
   summary: string;
 }
 
+// The release is no answer to a question, and a table may come as CSV to whoever asks for that.
+type Reply = Answer | { release: string } | string | undefined;
+
 interface Refusal {
   code: number;
   message: string;
@@ -31,13 +34,14 @@ export class Tally {
   constructor(private readonly client: string) {}
 
   /** answer counts a reply that must be an answer. */
-  answer(operation: string, answer: Answer | undefined, refusal: Refusal | undefined): void {
-    if (answer?.summary) this.answered++;
+  answer(operation: string, answer: Reply, refusal: Refusal | undefined): void {
+    const said = typeof answer === 'object' && ('summary' in answer ? answer.summary : answer.release);
+    if (said) this.answered++;
     else this.fault(operation, answer ?? refusal);
   }
 
   /** refusal counts a reply that must refuse a field called no_such_field. */
-  refusal(operation: string, answer: Answer | undefined, refusal: Refusal | undefined): void {
+  refusal(operation: string, answer: Reply, refusal: Refusal | undefined): void {
     for (const detail of refusal?.details ?? []) {
       if (detail['@type'] !== 'type.googleapis.com/google.rpc.BadRequest') continue;
       const [fault] = detail.field_violations;

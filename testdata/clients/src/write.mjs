@@ -21,7 +21,7 @@ const clients = {
       return `const { data, error } = await client.${verb.toUpperCase()}(${literal(path)}, { ${how} });`;
     },
     data: 'data',
-    error: 'error',
+    error: () => 'error',
   },
   'hey-api': {
     head: [
@@ -32,13 +32,17 @@ const clients = {
     ask: ({ id, verb }, question) =>
       `const { data, error } = await ${id}({ ${verb === 'get' ? 'query' : 'body'}: ${question} });`,
     data: 'data',
-    error: 'error',
+    error: () => 'error',
   },
   orval: {
     head: [`import { ${list.map((operation) => operation.id).join(', ')} } from './client';`],
     ask: ({ id }, question) => `const reply = await ${id}(${question});`,
     data: 'reply.status === 200 ? reply.data : undefined',
-    error: 'reply.status === 200 ? undefined : reply.data',
+    // Only what was kept may still hold, and only questions by GET are kept.
+    error: ({ verb, path }) =>
+      verb === 'get' && path !== '/version'
+        ? 'reply.status === 200 || reply.status === 304 ? undefined : reply.data'
+        : 'reply.status === 200 ? undefined : reply.data',
   },
 };
 
@@ -47,9 +51,9 @@ for (const [name, client] of Object.entries(clients)) {
   lines.push(`export async function ask(tally: Tally): Promise<void> {`);
   for (const operation of list) {
     lines.push(`  {`, `    ${client.ask(operation, literal(operation.question))}`);
-    lines.push(`    tally.answer(${literal(operation.id)}, ${client.data}, ${client.error});`, `  }`);
+    lines.push(`    tally.answer(${literal(operation.id)}, ${client.data}, ${client.error(operation)});`, `  }`);
   }
   lines.push(`  {`, `    ${client.ask(first, faulty)}`);
-  lines.push(`    tally.refusal(${literal(first.id)}, ${client.data}, ${client.error});`, `  }`, `}`, ``);
+  lines.push(`    tally.refusal(${literal(first.id)}, ${client.data}, ${client.error(first)});`, `  }`, `}`, ``);
   writeFileSync(`build/${name}/ask.ts`, lines.join('\n'));
 }
