@@ -3,6 +3,8 @@ package yoke
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -148,19 +150,29 @@ func (y *circular) answer(in CircularInput) Circular {
 const blockedOut = 1.15
 
 // ruffles remarks on the rounds that lose more than a flat disc would, and more than
-// blocking takes up.
+// blocking takes up: on all of them at once.
 func (y *circular) ruffles() []report.Notice {
-	var notices []report.Notice
+	var rounds []string
+	worst := 0.0
 	for i, r := range y.written {
 		lost := r.StartStitches - r.EndStitches
 		if r.Adjusts || r.Steepness <= blockedOut || len(y.bands) > 0 && y.steepness(lost, y.plainAbove(i)) <= blockedOut {
 			continue
 		}
-		notices = append(notices, report.Notice{Reason: Ruffles,
-			Description: fmt.Sprintf("round %d loses %s times what a flat disc would since the decrease round before it; "+
-				"the fabric ruffles there rather than lies", r.RoundNumber, measure.Decimal(r.Steepness, 2))})
+		rounds = append(rounds, strconv.Itoa(r.RoundNumber))
+		worst = max(worst, r.Steepness)
 	}
-	return notices
+	times := measure.Decimal(worst, 2) + " times what a flat disc would since the decrease round before it"
+	const ruffles = "; the fabric ruffles there rather than lies"
+	switch last := len(rounds) - 1; {
+	case last < 0:
+		return nil
+	case last == 0:
+		return []report.Notice{{Reason: Ruffles, Description: "round " + rounds[0] + " loses " + times + ruffles}}
+	default:
+		return []report.Notice{{Reason: Ruffles, Description: "rounds " + strings.Join(rounds[:last], ", ") + " and " + rounds[last] +
+			" lose up to " + times + ruffles}}
+	}
 }
 
 // plainAbove is how many rounds lie between a change and the next one, or the

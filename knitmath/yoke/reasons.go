@@ -4,11 +4,11 @@ import "example.com/knitmath/knitmath/report"
 
 // The reasons of notices in this room.
 const (
-	// Ruffles: the fabric has more edge than lies flat when it is blocked. Sent for every
-	// round of a circular yoke whose steepness is more than 1.15 (around bands, only where
-	// it would be over the rounds above it too), and once for a raglan whose steepness
-	// is. Field is empty: it is the yoke's depth, neck and schedule together; the
-	// description has the number of the round.
+	// Ruffles: the fabric has more edge than lies flat when it is blocked. Sent once
+	// for all rounds of a circular yoke whose steepness is more than 1.15 (around bands,
+	// only where it would be over the rounds above them too), and for a raglan whose
+	// steepness is. Field is empty: it is the yoke's depth, neck and schedule together; the
+	// description has the numbers of the rounds.
 	Ruffles report.Reason = "RUFFLES"
 	// FarFromSchedule: the count of a band is more than 5 % from what the schedule
 	// wants there, or than was allowed, because its repeat must divide it. Sent for each such band. Field

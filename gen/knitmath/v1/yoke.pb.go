@@ -1130,7 +1130,7 @@ type PlanCircularYokeResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - RUFFLES, at no field: a round loses more than 1.15 times as much of the
-	//     circumference as a flat disc would; the description says which. Around bands it
+	//     circumference as a flat disc would; the description lists them all. Around bands it
 	//     is said of one that would ruffle over the rounds above it too.
 	//   - DEPTH_UNLIKE_BODIES, at the field of the depth: the yoke is less than 0.30 or more
 	//     than 0.65 of the body's flat width deep.
