@@ -30,7 +30,8 @@ func BenchmarkDrawn(b *testing.B) {
 			for range b.N {
 				p.run(chromedp.EmulateViewport(412, 900), chromedp.Navigate(base+"/ask/"+question))
 				p.until(`window.drawnAt`)
-				took, err := strconv.ParseFloat(p.text(`drawnAt - performance.getEntriesByType('resource').find((e) => e.name.includes('/v1/')).responseEnd`), 64)
+				took, err := strconv.ParseFloat(p.text(
+					`drawnAt - performance.getEntriesByType('resource').find((e) => e.name.includes('/v1/')).responseEnd`), 64)
 				if err != nil {
 					b.Fatal(err)
 				}

@@ -13,7 +13,8 @@ const Embed = "/embed/v1.js"
 
 // embedded are the modules of the script, each after those it needs.
 var embedded = []string{
-	"element.js", "units.js", "words.js", "store.js", "control.js", "plain.js", "form.js", "canvas.js", "bars.js", "plan.js", "picture.js", "answer.js", "asking.js", "embed.js",
+	"element.js", "units.js", "words.js", "store.js", "control.js", "plain.js", "form.js",
+	"canvas.js", "bars.js", "plan.js", "picture.js", "answer.js", "asking.js", "embed.js",
 }
 
 // ofPages are the modules that only the service's own pages need.

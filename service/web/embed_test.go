@@ -77,12 +77,15 @@ func TestEmbeddedElsewhere(t *testing.T) {
 
 // plainHost is a shop's page without styles of its own, which says the right things
 // to people who do not see it. %[1]s is the service.
-const plainHost = `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark">
+const plainHost = `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width">
+<meta name="color-scheme" content="light dark">
 <title>A shop</title><link rel="icon" href="data:,">
 <script>window.heard = []; window.refused = [];
-document.addEventListener('knitmath-answer', (e) => heard.push(e.detail)); document.addEventListener('knitmath-refusal', (e) => refused.push(e.detail));</script>
+document.addEventListener('knitmath-answer', (e) => heard.push(e.detail));
+document.addEventListener('knitmath-refusal', (e) => refused.push(e.detail));</script>
 <script src="%[1]s/embed/v1.js" async></script>
-<main><h1>Our wool</h1><knitmath-question id="first" question="yarn/estimateYarn" locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
+<main><h1>Our wool</h1><knitmath-question id="first" question="yarn/estimateYarn"
+ locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
 <knitmath-question id="second" question="shaping/planTaper"></knitmath-question></main></html>`
 
 // An element keeps nobody out, in the light and in the dark, and fits the narrowest
@@ -107,7 +110,8 @@ func TestEmbeddedForEverybody(t *testing.T) {
 		checkReflow(p, "embedded, "+scheme)
 		p.picture("embedded-320-" + scheme)
 	}
-	p.run(chromedp.Evaluate[chromedp.Void](`(() => { const f = document.getElementById('second').shadowRoot.querySelector('[data-path=height_rows]');
+	p.run(chromedp.Evaluate[chromedp.Void](`(() => {
+		const f = document.getElementById('second').shadowRoot.querySelector('[data-path=height_rows]');
 		f.value = '0'; f.dispatchEvent(new Event('input')); })()`))
 	p.until(`refused.length === 1 && refused[0].question === 'shaping/planTaper' && refused[0].violations.length > 0`)
 	checkAxe(p, axe, "embedded, refused")

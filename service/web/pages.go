@@ -53,7 +53,8 @@ func (s *Site) addPage(at, page string, with shown) error {
 		return err
 	}
 	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
-		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title), "{{intro}}", html.EscapeString(with.Intro),
+		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title),
+		"{{intro}}", html.EscapeString(with.Intro),
 		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists(),
 		"{{asked}}", html.EscapeString(with.Asked), "{{ways}}", with.Ways, "{{body}}", with.Body).Replace(string(text))
 	s.files[at] = File{Data: []byte(filled), Header: map[string]string{

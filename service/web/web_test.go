@@ -112,7 +112,8 @@ func TestNames(t *testing.T) {
 	}
 	for at, file := range s.files {
 		page := strings.HasPrefix(file.Header["Content-Type"], "text/html")
-		if page != (at == Start || strings.HasPrefix(at, "/ask/") || strings.HasPrefix(at, Reference)) || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
+		isPage := at == Start || strings.HasPrefix(at, "/ask/") || strings.HasPrefix(at, Reference)
+		if page != isPage || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
 			t.Errorf("%s: %v", at, file.Header)
 		}
 		if page && regexp.MustCompile(`<script>|style=| on[a-z]+=|https?:`).Match(file.Data) {

@@ -119,7 +119,8 @@ function figuresOf(figures, answer, unit) {
 function lines({ path, title }, answer) {
   const text = at(answer, path);
   if (!text) return null;
-  return el('section', {}, el('h2', {}, title), el('pre', { class: 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
+  return el('section', {}, el('h2', {}, title),
+    el('pre', { class: 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
 }
 
 function table({ path, title, columns }, answer, unit) {

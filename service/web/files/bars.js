@@ -30,6 +30,7 @@ export function compared(lines, outline) {
 // inWords says what compared draws; figure writes one value.
 export function inWords(lines, figure) {
   const all = lines.map(({ name, points: [low, likely, high] }) => (high
-    ? `${name}: ${figure(low)} at the least, ${figure(likely)} likely, ${figure(high)} at the most` : `${name}: ${figure(low)}`)).join('; ');
+    ? `${name}: ${figure(low)} at the least, ${figure(likely)} likely, ${figure(high)} at the most`
+    : `${name}: ${figure(low)}`)).join('; ');
   return all.charAt(0).toUpperCase() + all.slice(1);
 }

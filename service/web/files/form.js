@@ -56,7 +56,8 @@ export class Form {
     for (const field of fields) {
       if (done.has(field.name) || this.isHidden(join(path, field.name))) continue;
       const choice = (group.choices ?? []).find((names) => names.includes(field.name)) ?? [];
-      const among = fields.filter((other) => choice.includes(other.name) && !done.has(other.name) && !this.isHidden(join(path, other.name)));
+      const among = fields.filter((other) =>
+        choice.includes(other.name) && !done.has(other.name) && !this.isHidden(join(path, other.name)));
       among.forEach((other) => done.add(other.name));
       nodes.push(among.length > 1 ? this.either(among, path) : this.field(field, path));
     }
@@ -100,7 +101,8 @@ export class Form {
     const known = this.made.labels?.[at] ?? this.made.labels?.[field.name];
     const hint = this.made.hints?.[at] ?? this.made.hints?.[field.name];
     // Of "Height rows" a person would say: height, in rows.
-    const plain = field.kind === 'number' || field.kind === 'whole' ? field.label.replace(/ (stitches|rows|rounds)$/, ', in $1') : field.label;
+    const number = field.kind === 'number' || field.kind === 'whole';
+    const plain = number ? field.label.replace(/ (stitches|rows|rounds)$/, ', in $1') : field.label;
     return { label: known ?? plain, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
   }
 
@@ -182,7 +184,8 @@ export class Form {
   labelOf(path) {
     const item = /^(.*)\[(\d+)\]/.exec(path);
     const at = item && item[0] !== path ? path : item?.[1] ?? path;
-    const label = (this.places.get(path) ?? this.places.get(at) ?? [...this.places].find(([p]) => p.endsWith(`.${path}`))?.[1])?.label ?? '';
+    const near = () => [...this.places].find(([p]) => p.endsWith(`.${path}`))?.[1];
+    const label = (this.places.get(path) ?? this.places.get(at) ?? near())?.label ?? '';
     if (!label) return label;
     if (!item) {
       const group = this.places.get(path.replace(/\.[^.]*$/, ''))?.label;

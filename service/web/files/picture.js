@@ -41,11 +41,15 @@ function shown(lines, outline, unit, manner) {
   if (manner === 'round') return fromAbove(lines, across);
   if (lines.every((line) => line.points.every((point) => point.y === line.points[0].y))) return strip(lines, outline, across);
   if (all.length) {
-    const what = all.map((piece) => `${all.length > 1 ? `${piece.name}, ` : ''}${across(widthOf(piece, 0))} wide below and ${across(widthOf(piece, -1))} above`);
+    const wideAt = (piece) => `${across(widthOf(piece, 0))} wide below and ${across(widthOf(piece, -1))} above`;
+    const what = all.map((piece) => `${all.length > 1 ? `${piece.name}, ` : ''}${wideAt(piece)}`);
     return [side(all, outline, across), `${capital(what.join('; '))}. ${sized(y.greatest - y.least, signs[y.unit] ?? '', unit)} high.`];
   }
-  if (names.has('top edge')) return [wedge(lines, outline), `${marked(turns(lines.find((line) => line.name === 'top edge')), 'turning points')}. ${axes}`];
-  if (names.has('low') && names.has('likely') && names.has('high')) return [ranged(lines, outline), `Likely, with the least and the most dashed. ${axes}`];
+  const top = lines.find((line) => line.name === 'top edge');
+  if (top) return [wedge(lines, outline), `${marked(turns(top), 'turning points')}. ${axes}`];
+  if (['low', 'likely', 'high'].every((name) => names.has(name))) {
+    return [ranged(lines, outline), `Likely, with the least and the most dashed. ${axes}`];
+  }
   return [plan(lines, outline), `${counted(lines)}${axes}`];
 }
 
@@ -99,5 +103,6 @@ function fromAbove(lines, across) {
   const ends = [said(across(rounds[0]), middle + radius(rounds[0]) + 8, size / 2 + 6), inside];
   const between = rounds.length - 2;
   const changes = between > 0 ? `, and ${several(between, 'circles')} between, where the circumference changes` : '';
-  return [canvas(size, ...circles, ...ends), `Seen from above: ${across(rounds[0])} around outside, ${across(rounds.at(-1))} inside${changes}.`];
+  return [canvas(size, ...circles, ...ends),
+    `Seen from above: ${across(rounds[0])} around outside, ${across(rounds.at(-1))} inside${changes}.`];
 }

@@ -54,7 +54,8 @@ export function plainFault({ reason, description = '' }, field, unit, names) {
   const both = description.endsWith('or both');
   switch (true) {
     case reason === 'CONTRADICTORY' && other !== undefined: return `Give this or “${names.label(other) || other}”, not both.`;
-    case reason === 'REQUIRED' && other !== undefined: return `Give this or “${names.label(other) || other}”${both ? ', or both' : ''}.`;
+    case reason === 'REQUIRED' && other !== undefined:
+      return `Give this or “${names.label(other) || other}”${both ? ', or both' : ''}.`;
     case reason === 'REQUIRED' && field !== undefined: return 'Needs a value.';
     case reason === 'OUT_OF_RANGE' && numbers && /^is \S+; must be from \S+ to \S+$/.test(description):
       return `Must be ${reach(field, unit)}.`;

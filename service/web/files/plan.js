@@ -71,7 +71,8 @@ export function side(all, outline, sized) {
     const [middle] = at({ x: (outline.x.least + outline.x.greatest) / 2, y: outline.y.least });
     return said(piece.name, middle, parts[0].height - 12, 'middle');
   }) : measures(all[0], parts[0], sized);
-  return canvas(parts[0].height + (all.length > 1 ? 0 : 8), ...parts.flatMap(({ piece, at }) => pieceDrawn(piece, at, all.length === 1)), ...names);
+  return canvas(parts[0].height + (all.length > 1 ? 0 : 8),
+    ...parts.flatMap(({ piece, at }) => pieceDrawn(piece, at, all.length === 1)), ...names);
 }
 
 function measures(piece, { at, height }, sized) {
@@ -85,7 +86,8 @@ export function wedge(lines, outline) {
   const edge = lines.find((line) => line.name === 'top edge');
   const { height, at } = scale({ x: outline.x, y: { ...outline.y, least: outline.y.least - below } });
   const ground = [edge.points.at(-1), edge.points[0]].map((p) => at({ x: p.x, y: outline.y.least - below }));
-  return canvas(height, fabric(pathOf(edge.points.map(at).concat(ground))), ...lines.map((line) => stroke(line, at, line === edge ? 'line' : 'ring')),
+  return canvas(height, fabric(pathOf(edge.points.map(at).concat(ground))),
+    ...lines.map((line) => stroke(line, at, line === edge ? 'line' : 'ring')),
     ...dots(turns(edge).length <= mostCorners ? turns(edge).map(at) : [], 'mark', 5));
 }
 
@@ -104,7 +106,8 @@ export function plan(lines, outline) {
   const { height, at } = scale(outline);
   const pairs = pieces(lines.filter(sideOf)).map(({ left, right }) => pathOf(right.points.map(at).concat(left.points.map(at).reverse())));
   const around = pairs.concat(lines.filter(closed).map((line) => pathOf(line.points.map(at)))).join('Z');
-  const few = lines.filter((line) => line.points.length > 2 && line.points.length <= mostCorners && !closed(line)).flatMap((line) => line.points.map(at));
-  return canvas(height, around ? fabric(around, 'evenodd') : null, ...lines.map((line) => stroke(line, at, line.name === 'wanted' ? 'ring' : 'line')),
-    ...dots(few, 'corner'));
+  const few = lines.filter((line) => line.points.length > 2 && line.points.length <= mostCorners && !closed(line));
+  return canvas(height, around ? fabric(around, 'evenodd') : null,
+    ...lines.map((line) => stroke(line, at, line.name === 'wanted' ? 'ring' : 'line')),
+    ...dots(few.flatMap((line) => line.points.map(at)), 'corner'));
 }

@@ -24,7 +24,8 @@ function python(value, by) {
   if (value === null) return 'None';
   if (typeof value !== 'object') return JSON.stringify(value);
   const several = Array.isArray(value)
-    ? value.map((each) => python(each, inner)) : Object.entries(value).map(([name, each]) => `${JSON.stringify(name)}: ${python(each, inner)}`);
+    ? value.map((each) => python(each, inner))
+    : Object.entries(value).map(([name, each]) => `${JSON.stringify(name)}: ${python(each, inner)}`);
   const [open, close] = Array.isArray(value) ? '[]' : '{}';
   const line = `${open}${several.join(', ')}${close}`;
   return line.length < 80 && !line.includes('\n') ? line : `${open}\n${several.map((each) => `${inner}${each},\n`).join('')}${by}${close}`;

@@ -10,7 +10,9 @@ const { question, files, key } = root.dataset;
 
 const written = (value) => JSON.stringify(value, null, 2);
 
-const text = el('textarea', { id: 'asked', spellcheck: 'false', autocomplete: 'off', 'aria-describedby': 'asked-fault', input: () => recipe() });
+const text = el('textarea', {
+  id: 'asked', spellcheck: 'false', autocomplete: 'off', 'aria-describedby': 'asked-fault', input: () => recipe(),
+});
 const fault = el('p', { class: 'fault', id: 'asked-fault', role: 'alert', hidden: true });
 const reply = el('pre', { tabindex: '0', role: 'region', 'aria-label': 'The reply' });
 const says = el('span', { role: 'status' });
@@ -81,7 +83,8 @@ async function begin() {
       el('div', { class: 'side' }, el('label', { for: 'asked' }, 'The question'), text, fault),
       el('div', { class: 'side' }, el('span', { class: 'label' }, 'The reply'), reply)),
     el('p', { class: 'does' }, el('button', { type: 'button', click: ask }, 'Ask'), says),
-    el('div', { class: 'recipe' }, languages, shown, el('p', { class: 'does' }, el('button', { type: 'button', click: copy }, 'Copy'), copied)));
+    el('div', { class: 'recipe' }, languages, shown,
+      el('p', { class: 'does' }, el('button', { type: 'button', click: copy }, 'Copy'), copied)));
   text.addEventListener('keydown', (e) => {
     if (e.key === 'Enter' && (e.ctrlKey || e.metaKey)) ask();
   });

@@ -51,7 +51,8 @@ func TestEverythingIsSaid(t *testing.T) {
 		}
 	}
 	refusals := d.Refusals()
-	for _, say := range []string{"<code>400</code>", "<code>429</code>", "<code>INFEASIBLE</code>", "<code>ORIGIN_NOT_ALLOWED</code>", "field_violations"} {
+	for _, say := range []string{"<code>400</code>", "<code>429</code>", "<code>INFEASIBLE</code>",
+		"<code>ORIGIN_NOT_ALLOWED</code>", "field_violations"} {
 		if !strings.Contains(refusals, say) {
 			t.Errorf("the refusals do not say %s", say)
 		}
@@ -81,7 +82,8 @@ func TestFields(t *testing.T) {
 	}
 	at := 0
 	for _, say := range []string{
-		`<code>z</code> <span class="kind">number, 0.000001 to 10000, required, default <code>10</code>, for example <code>0.000002</code></span>`,
+		`<code>z</code> <span class="kind">number, 0.000001 to 10000, required, default <code>10</code>, ` +
+			`for example <code>0.000002</code></span>`,
 		`Over <code>z_cm</code> &lt;b&gt;.`,
 		`<code>a</code> <span class="kind">list of text, at least 2 of them, each at most 5 characters</span>`,
 		`<a href="#E">E</a>`,
