@@ -84,9 +84,9 @@ func departureOf(rounds []int, depth int) float64 {
 }
 
 var (
-	whenLine = regexp.MustCompile(`^Work the (.*?) on round (\d+)((?:, then every (?:\w+ )?round (?:once|twice|\d+ times))*)` +
+	whenLine = regexp.MustCompile(`^Work the (.*?) on round (\d+)((?:, then every (?:\w+ )?round (?:twice|\d+ times)|, then on round \d+)*)` +
 		`(?:: (\d+) stitches)?\.$`)
-	againPart = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (once|twice|(\d+) times)`)
+	againPart = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (twice|(\d+) times)|, then on round (\d+)`)
 	turnsLine = regexp.MustCompile(`^On rounds (\d+)-(\d+) repeat these (\d+) rounds` +
 		`(?:, ending with the \d+(?:st|nd|rd|th) of them)?: (.*); (\d+) stitches\.$`)
 	fewerLine  = regexp.MustCompile(`^(.*), \d+ stitches fewer\. `)
@@ -117,7 +117,12 @@ func (c raglanCheck) checkTold() {
 			round, _ := strconv.Atoi(m[2])
 			tell(m[1], round)
 			for _, again := range againPart.FindAllStringSubmatch(m[3], -1) {
-				every, times := 1, map[string]int{"once": 1, "twice": 2}[again[2]]
+				if again[4] != "" {
+					round, _ = strconv.Atoi(again[4])
+					tell(m[1], round)
+					continue
+				}
+				every, times := 1, 2
 				if again[1] != "" {
 					every, _ = strconv.Atoi(again[1])
 				}

@@ -29,11 +29,11 @@ func (o Raglan) whenDirections(d decreaseRounds, names []string) []string {
 			continue
 		}
 		line := "Work the " + o.nameOn(d.Rows[first], names) + " on round " + strconv.Itoa(d.Rows[first]) +
-			againWords(stretches[i].Steps[0].Every, stretches[i].Times-1)
+			againWords(stretches[i].Steps[0].Every, d.Rows[first+1:at])
 		// What goes on with the same round at another interval is told on the same line.
 		for i+1 < len(stretches) && len(stretches[i+1].Steps) == 1 && o.nameOn(d.Rows[at], names) == o.nameOn(d.Rows[first], names) {
 			i++
-			line += againWords(stretches[i].Steps[0].Every, stretches[i].Times)
+			line += againWords(stretches[i].Steps[0].Every, d.Rows[at:at+stretches[i].Times])
 			at += stretches[i].Times
 		}
 		lines = append(lines, line+": "+o.leftAfter(d.Rows[at-1])+".")
@@ -62,16 +62,20 @@ func (o Raglan) turnsDirection(rounds []int, b schedule.Block, names []string) s
 		strings.Join(turns, ", "), o.leftAfter(last))
 }
 
-// againWords is ", then every 4th round 9 times", or nothing where it does not come again.
-func againWords(every, times int) string {
-	if times == 0 {
+// againWords is ", then every 4th round 9 times" for rounds at that interval, the round itself
+// for a single one, or nothing where it does not come again.
+func againWords(every int, rounds []int) string {
+	switch len(rounds) {
+	case 0:
 		return ""
+	case 1:
+		return ", then on round " + strconv.Itoa(rounds[0])
 	}
 	interval := "every round "
 	if every > 1 {
 		interval = "every " + report.Ordinal(every) + " round "
 	}
-	return ", then " + interval + report.Times(times)
+	return ", then " + interval + report.Times(len(rounds))
 }
 
 // leftAfter is the stitches after a round.
