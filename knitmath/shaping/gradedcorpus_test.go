@@ -18,7 +18,8 @@ var arms = map[string]armOf{
 	"women": {[]float64{14.5, 15, 15.5, 16, 16.5, 17, 17.5, 18, 19}, []float64{25, 26, 28, 30.5, 34.5, 39.5, 43, 47, 49.5},
 		[]float64{42, 43, 43, 44.5, 44.5, 45.5, 45.5, 47, 47}},
 	"men":      {[]float64{16.5, 17, 17.5, 18.5, 19.5}, []float64{30.5, 33, 38, 40.5, 43}, []float64{45.5, 47, 49.5, 50.5, 52}},
-	"children": {[]float64{12.5, 12.5, 13, 13.5, 14, 14.5, 15, 15.5}, []float64{18, 19, 20.5, 21.5, 22, 23, 23.5, 24}, []float64{21.5, 26.5, 29, 31.5, 34.5, 38, 40.5, 42}},
+	"children": {[]float64{12.5, 12.5, 13, 13.5, 14, 14.5, 15, 15.5}, []float64{18, 19, 20.5, 21.5, 22, 23, 23.5, 24},
+		[]float64{21.5, 26.5, 29, 31.5, 34.5, 38, 40.5, 42}},
 }
 
 // at is the measure of a place between the smallest size, 0, and the largest, 1.
@@ -125,8 +126,9 @@ func TestSleevesInManySizes(t *testing.T) {
 			}
 		}
 	})
-	t.Logf("%d refused; %d sleeves, %d sizes: %d sleeves with a notice, %d sizes over 1 stitch an edge (alone %d), mean %.3f, worst %.2f, worst against alone %.2f; "+
-		"runs %v, %d zeros, %d changes, effort %d", refused, sleeves, sizes, beyond, over, hard, sum/float64(sizes), worst, worstAlone, runs, zeros, changes, effort)
+	t.Logf("%d refused; %d sleeves, %d sizes: %d sleeves with a notice, %d sizes over 1 stitch an edge (alone %d), "+
+		"mean %.3f, worst %.2f, worst against alone %.2f; runs %v, %d zeros, %d changes, effort %d",
+		refused, sleeves, sizes, beyond, over, hard, sum/float64(sizes), worst, worstAlone, runs, zeros, changes, effort)
 	if sleeves < 900 || beyond > 150 || over > 309 || worst > 3.01 {
 		t.Errorf("%d sleeves: %d with a notice, %d sizes over, by up to %.2f", sleeves, beyond, over, worst)
 	}

@@ -165,6 +165,7 @@ func beyondNotice(beyond []int, sizes []SizedTaper) report.Notice {
 	}
 	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
 	return report.Notice{Reason: BeyondTolerance, Field: "tolerance_stitches",
-		Description: "in " + which + " no schedule of two runs, one of which may alternate, lies that near to the straight line, and the nearest is taken; " +
+		Description: "in " + which + " no schedule of two runs, one of which may alternate, lies that near to the straight line, " +
+			"and the nearest is taken; " +
 			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
 }

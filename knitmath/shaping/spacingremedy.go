@@ -85,7 +85,8 @@ func (s spacing) inMoreRows(in EvenSpacingInput) []string {
 	case len(counts) == 1:
 		return []string{"work the rest in another row"}
 	}
-	return []string{"work it over " + strconv.Itoa(len(counts)+1) + " rows, to " + strings.Join(counts, ", then ") + ", then " + strconv.Itoa(s.end)}
+	counts = append(counts, strconv.Itoa(s.end))
+	return []string{"work it over " + strconv.Itoa(len(counts)) + " rows, to " + strings.Join(counts, ", then ")}
 }
 
 // narrower says how wide the edges may be at most: narrower ones leave more room, so
