@@ -5,14 +5,12 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
-	"net/http"
 	"net/url"
 	"os"
 	"strings"
 
 	"github.com/go-logr/logr"
 	"go.opentelemetry.io/contrib/instrumentation/google.golang.org/grpc/otelgrpc"
-	"go.opentelemetry.io/contrib/instrumentation/net/http/otelhttp"
 	"go.opentelemetry.io/otel"
 	"go.opentelemetry.io/otel/attribute"
 	"go.opentelemetry.io/otel/codes"
@@ -114,22 +112,6 @@ func (t *Tracing) GRPC(known func(method string) bool) []grpc.ServerOption {
 	return []grpc.ServerOption{grpc.StatsHandler(otelgrpc.NewServerHandler(
 		otelgrpc.WithTracerProvider(t.provider), otelgrpc.WithPropagators(t.context), otelgrpc.WithMeterProvider(noop.NewMeterProvider()),
 		otelgrpc.WithFilter(func(info *stats.RPCTagInfo) bool { return known(info.FullMethodName) })))}
-}
-
-// HTTP makes a span of each request to next whose path known names.
-func (t *Tracing) HTTP(next http.Handler, known func(path string) bool) http.Handler {
-	if t == nil {
-		return next
-	}
-	return otelhttp.NewHandler(next, "",
-		otelhttp.WithTracerProvider(t.provider), otelhttp.WithPropagators(t.context), otelhttp.WithMeterProvider(noop.NewMeterProvider()),
-		otelhttp.WithFilter(func(r *http.Request) bool { return known(r.URL.Path) }),
-		otelhttp.WithSpanNameFormatter(func(_ string, r *http.Request) string {
-			if r.Method != http.MethodGet && r.Method != http.MethodHead && r.Method != http.MethodPost {
-				return r.URL.Path // of which none is answered
-			}
-			return r.Method + " " + r.URL.Path
-		}))
 }
 
 // Call begins the span of a call within the process; what is returned ends it.
