@@ -165,7 +165,8 @@ func TestTraces(t *testing.T) {
 		t.Errorf("%d spans, want 4: probes, pages and what does not exist have none", len(r.spans))
 	}
 	said := r.said.String()
-	for _, say := range []string{"knitmathd", "deployment.environment.name", "service.version"} {
+	for _, say := range []string{"knitmathd", "deployment.environment.name", "service.version", "http.request.method",
+		"http.response.status_code", "int_value:400"} {
 		if !strings.Contains(said, say) {
 			t.Errorf("the spans do not say %s", say)
 		}
