@@ -91,28 +91,28 @@ type SampleCheck struct {
 
 // A Plan is the answer to Input. What is not known is nil.
 type Plan struct {
-	Plies            []PliedSingle
-	Tex              float64
-	MPer100G         float64
-	YardsPerPound    float64
-	DiameterMm       float64
-	WrapsPerCm       yardage.Range
-	Twist            yarn.Twist
-	BalancedPerCm    *yardage.Range
-	GaugeStitches    yardage.Range
-	Fits             Fit
-	FittingMPer100G  *yardage.Range
-	YarnM            *float64
-	YarnG            *float64
-	FibreG           *yardage.Range
-	BobbinCount      *int
-	WheelRatio       *float64
-	TreadlesPerDraft *float64
-	Hours            *float64
-	Samples          []SampleCheck
-	Cautions         []string
-	Outline          *outline.Outline
-	Notices          []report.Notice
+	Plies                []PliedSingle
+	Tex                  float64
+	MetresPer100G        float64
+	YardsPerPound        float64
+	DiameterMm           float64
+	WrapsPerCm           yardage.Range
+	Twist                yarn.Twist
+	BalancedPerCm        *yardage.Range
+	GaugeStitches        yardage.Range
+	Fits                 Fit
+	FittingMetresPer100G *yardage.Range
+	YarnM                *float64
+	YarnG                *float64
+	FibreG               *yardage.Range
+	BobbinCount          *int
+	WheelRatio           *float64
+	TreadlesPerDraft     *float64
+	Hours                *float64
+	Samples              []SampleCheck
+	Cautions             []string
+	Outline              *outline.Outline
+	Notices              []report.Notice
 
 	unit   measure.DisplayUnit
 	count  int

@@ -102,7 +102,7 @@ func TestUsualGauges(t *testing.T) {
 			t.Errorf("%v m to 100 g at %v: %v (%+v), want %v", c.metres, c.stitches, out.Fits, out.GaugeStitches, c.want)
 		}
 		// What is said to fit does.
-		f := out.FittingMPer100G
+		f := out.FittingMetresPer100G
 		for _, m := range []float64{f.Low * 1.0001, f.Likely, f.High * 0.9999} {
 			if got := fit(usualGauge(1e5/m), c.stitches); got != FitFits {
 				t.Errorf("%v m to 100 g are said to fit %v stitches: %v", m, c.stitches, got)
@@ -124,7 +124,7 @@ func TestTwoPlyByHand(t *testing.T) {
 		what      string
 		got, want float64
 	}{
-		{"tex", out.Tex, 400}, {"metres", out.MPer100G, 250}, {"ply", out.Twist.PerCm, 2}, {"left", *out.Plies[0].LeftPerCm, 1},
+		{"tex", out.Tex, 400}, {"metres", out.MetresPer100G, 250}, {"ply", out.Twist.PerCm, 2}, {"left", *out.Plies[0].LeftPerCm, 1},
 		{"grams", *out.YarnG, 400}, {"singles", *out.Plies[0].LengthM, 2 * 1000 / 0.9}, {"their grams", *out.Plies[0].MassG, 400},
 		{"fibre", out.FibreG.Likely, 400 / (0.9 * 0.95 * 0.6)}, {"fibre, low", out.FibreG.Low, 400 / (0.95 * 0.975 * 0.8)},
 		{"fibre, high", out.FibreG.High, 400 / (0.85 * 0.925 * 0.4)}, {"ratio", *out.WheelRatio, 9.5},

@@ -82,7 +82,7 @@ func (q *spinning) remark(out *Plan) {
 				measure.Decimal(out.Twist.PerCm, 2)+": it lies straight or comes apart; spin it with more, or ply with less")
 		}
 	}
-	if out.MPer100G < leastKnown || out.MPer100G > mostKnown {
+	if out.MetresPer100G < leastKnown || out.MetresPer100G > mostKnown {
 		add(BeyondBands, "plies", "make a yarn outside of 80 to 500 m to 100 g, where usual gauges are known; the one given is a guess, "+
 			"and lace is knit far more loosely")
 	}

@@ -15,7 +15,7 @@ func (o Plan) Summary() string {
 	if o.count > 1 {
 		kind = "A " + measure.Decimal(float64(o.count), 0) + "-ply"
 	}
-	s := kind + " of " + o.thickness(o.MPer100G) + " (R " + measure.Decimal(o.Tex, 0) + " tex), "
+	s := kind + " of " + o.thickness(o.MetresPer100G) + " (R " + measure.Decimal(o.Tex, 0) + " tex), "
 	if o.count > 1 {
 		s += "plied " + o.Twist.Direction.String() + " with " + o.turns(o.Twist) + "."
 	} else {
@@ -68,7 +68,7 @@ func (o Plan) fitWords() string {
 		o.GaugeStitches.High,
 		0,
 	) + " stitches to 10 cm"
-	wanted := o.thickness(o.FittingMPer100G.Low, o.FittingMPer100G.High)
+	wanted := o.thickness(o.FittingMetresPer100G.Low, o.FittingMetresPer100G.High)
 	switch o.Fits {
 	case FitFits:
 		return "fits the pattern's gauge: it " + usual
@@ -126,7 +126,7 @@ func (o Plan) samples() []SampleCheck {
 		return yardage.Range{Low: x * (1 - part), Likely: x, High: x * (1 + part)}
 	}
 	checks := []SampleCheck{
-		{"length and mass of the washed sample, as metres to 100 g", within(o.MPer100G, usualScatter), "m to 100 g",
+		{"length and mass of the washed sample, as metres to 100 g", within(o.MetresPer100G, usualScatter), "m to 100 g",
 			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre",
 			"it is thinner: more stitches to 10 cm, or a looser fabric"},
 		{"wraps around a ruler, side by side and without pull", o.WrapsPerCm, "to the cm",

@@ -16,7 +16,7 @@ func (q *spinning) work() Plan {
 	tex := q.resultant().Float()
 	d := q.spun().DiameterCm(tex)
 	out := Plan{
-		Tex: tex, MPer100G: 1e5 / tex, YardsPerPound: yarn.TexYards / tex, DiameterMm: 10 * d,
+		Tex: tex, MetresPer100G: 1e5 / tex, YardsPerPound: yarn.TexYards / tex, DiameterMm: 10 * d,
 		unit: in.DisplayUnit, count: q.count, spun: q.spun(),
 		raw: in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
@@ -27,7 +27,7 @@ func (q *spinning) work() Plan {
 	out.GaugeStitches = usualGauge(tex)
 	if !q.st.IsZero() {
 		f := fitting(q.st.PerCm())
-		out.FittingMPer100G, out.Fits = &f, fit(out.GaugeStitches, 10*q.st.PerCm())
+		out.FittingMetresPer100G, out.Fits = &f, fit(out.GaugeStitches, 10*q.st.PerCm())
 	}
 	q.amount(&out)
 	q.wheel(&out)

@@ -743,7 +743,7 @@ type PlanHandspunResponse struct {
 	// The resultant count of the finished yarn: grams to 1,000 m.
 	Tex float64 `protobuf:"fixed64,6,opt,name=tex,proto3" json:"tex,omitempty"`
 	// Metres to 100 g.
-	MPer_100G float64 `protobuf:"fixed64,7,opt,name=m_per_100g,json=mPer100g,proto3" json:"m_per_100g,omitempty"`
+	MetresPer_100G float64 `protobuf:"fixed64,7,opt,name=metres_per_100_g,json=metresPer100G,proto3" json:"metres_per_100_g,omitempty"`
 	// Yards to the pound.
 	YardsPerPound float64 `protobuf:"fixed64,8,opt,name=yards_per_pound,json=yardsPerPound,proto3" json:"yards_per_pound,omitempty"`
 	// Its diameter by the formula of how it is spun, compact, in mm.
@@ -761,7 +761,7 @@ type PlanHandspunResponse struct {
 	// Whether it fits the gauge of the pattern.
 	Fits GaugeFit `protobuf:"varint,14,opt,name=fits,proto3,enum=knitmath.v1.GaugeFit" json:"fits,omitempty"`
 	// Metres to 100 g that fit the gauge of the pattern. Absent without one.
-	FittingMPer_100G *YarnRange `protobuf:"bytes,15,opt,name=fitting_m_per_100g,json=fittingMPer100g,proto3" json:"fitting_m_per_100g,omitempty"`
+	FittingMetresPer_100G *YarnRange `protobuf:"bytes,15,opt,name=fitting_metres_per_100_g,json=fittingMetresPer100G,proto3" json:"fitting_metres_per_100_g,omitempty"`
 	// Metres of finished yarn; absent unless an amount is wanted, as are the next
 	// ones.
 	YarnM *float64 `protobuf:"fixed64,16,opt,name=yarn_m,json=yarnM,proto3,oneof" json:"yarn_m,omitempty"`
@@ -862,9 +862,9 @@ func (x *PlanHandspunResponse) GetTex() float64 {
 	return 0
 }
 
-func (x *PlanHandspunResponse) GetMPer_100G() float64 {
+func (x *PlanHandspunResponse) GetMetresPer_100G() float64 {
 	if x != nil {
-		return x.MPer_100G
+		return x.MetresPer_100G
 	}
 	return 0
 }
@@ -918,9 +918,9 @@ func (x *PlanHandspunResponse) GetFits() GaugeFit {
 	return GaugeFit_GAUGE_FIT_UNSPECIFIED
 }
 
-func (x *PlanHandspunResponse) GetFittingMPer_100G() *YarnRange {
+func (x *PlanHandspunResponse) GetFittingMetresPer_100G() *YarnRange {
 	if x != nil {
-		return x.FittingMPer_100G
+		return x.FittingMetresPer_100G
 	}
 	return nil
 }
@@ -1075,7 +1075,7 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\bexpected\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\bexpected\x12\x12\n" +
 	"\x04unit\x18\x03 \x01(\tR\x04unit\x12\x17\n" +
 	"\aif_less\x18\x04 \x01(\tR\x06ifLess\x12\x17\n" +
-	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\x99\t\n" +
+	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\xaf\t\n" +
 	"\x14PlanHandspunResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1084,9 +1084,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
 	"\x05plies\x18\x05 \x03(\v2\x18.knitmath.v1.PliedSingleR\x05plies\x12\x10\n" +
-	"\x03tex\x18\x06 \x01(\x01R\x03tex\x12\x1c\n" +
-	"\n" +
-	"m_per_100g\x18\a \x01(\x01R\bmPer100g\x12&\n" +
+	"\x03tex\x18\x06 \x01(\x01R\x03tex\x12'\n" +
+	"\x10metres_per_100_g\x18\a \x01(\x01R\rmetresPer100G\x12&\n" +
 	"\x0fyards_per_pound\x18\b \x01(\x01R\ryardsPerPound\x12\x1f\n" +
 	"\vdiameter_mm\x18\t \x01(\x01R\n" +
 	"diameterMm\x12>\n" +
@@ -1096,8 +1095,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x05twist\x18\v \x01(\v2\x12.knitmath.v1.TwistB\x04\xa0\xe1\x18\x01R\x05twist\x12>\n" +
 	"\x0fbalanced_per_cm\x18\f \x01(\v2\x16.knitmath.v1.YarnRangeR\rbalancedPerCm\x12C\n" +
 	"\x0egauge_stitches\x18\r \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\rgaugeStitches\x12)\n" +
-	"\x04fits\x18\x0e \x01(\x0e2\x15.knitmath.v1.GaugeFitR\x04fits\x12C\n" +
-	"\x12fitting_m_per_100g\x18\x0f \x01(\v2\x16.knitmath.v1.YarnRangeR\x0ffittingMPer100g\x12\x1a\n" +
+	"\x04fits\x18\x0e \x01(\x0e2\x15.knitmath.v1.GaugeFitR\x04fits\x12N\n" +
+	"\x18fitting_metres_per_100_g\x18\x0f \x01(\v2\x16.knitmath.v1.YarnRangeR\x14fittingMetresPer100G\x12\x1a\n" +
 	"\x06yarn_m\x18\x10 \x01(\x01H\x00R\x05yarnM\x88\x01\x01\x12\x1a\n" +
 	"\x06yarn_g\x18\x11 \x01(\x01H\x01R\x05yarnG\x88\x01\x01\x12/\n" +
 	"\afibre_g\x18\x12 \x01(\v2\x16.knitmath.v1.YarnRangeR\x06fibreG\x12&\n" +
@@ -1176,7 +1175,7 @@ var file_knitmath_v1_handspun_proto_depIdxs = []int32{
 	14, // 15: knitmath.v1.PlanHandspunResponse.balanced_per_cm:type_name -> knitmath.v1.YarnRange
 	14, // 16: knitmath.v1.PlanHandspunResponse.gauge_stitches:type_name -> knitmath.v1.YarnRange
 	0,  // 17: knitmath.v1.PlanHandspunResponse.fits:type_name -> knitmath.v1.GaugeFit
-	14, // 18: knitmath.v1.PlanHandspunResponse.fitting_m_per_100g:type_name -> knitmath.v1.YarnRange
+	14, // 18: knitmath.v1.PlanHandspunResponse.fitting_metres_per_100_g:type_name -> knitmath.v1.YarnRange
 	14, // 19: knitmath.v1.PlanHandspunResponse.fibre_g:type_name -> knitmath.v1.YarnRange
 	6,  // 20: knitmath.v1.PlanHandspunResponse.samples:type_name -> knitmath.v1.SampleCheck
 	17, // 21: knitmath.v1.PlanHandspunResponse.outline:type_name -> knitmath.v1.Outline
