@@ -175,8 +175,31 @@ func (e *renumbering) candidate(source string, row int, where string) []candidat
 	}
 	b.WriteString(source[from:whole.end])
 	put := b.String()
+	if where == "" {
+		where = wordsAfter(source[whole.end:])
+	}
 	says := joined(put) + where + " instead of " + joined(source[whole.start:whole.end])
 	return []candidate{{at: whole, put: put, says: says, row: row}}
+}
+
+// wordsAfter are the one or two words that say what a number before them counts.
+func wordsAfter(text string) string {
+	words := ""
+	if !strings.HasPrefix(text, " ") {
+		return "" // it stands in a list
+	}
+	line, _, _ := strings.Cut(text[:min(len(text), 40)], "\n")
+	for _, word := range strings.Fields(line) {
+		plain := strings.TrimRight(word, ".,;:)]}")
+		if plain == "" || strings.ContainsAny(plain, "0123456789([{*=-\n") {
+			break
+		}
+		words += " " + plain
+		if plain != word || words != " "+plain || plain == "sts" || plain == "times" || plain == "rows" {
+			break
+		}
+	}
+	return words
 }
 
 // numbers are other numbers in a direction, by the stitches that it is off by: so many

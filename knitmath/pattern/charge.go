@@ -63,6 +63,9 @@ func (r *runner) another(at span) bool {
 				report.CountOf(r.piece.SizeCount, "sizes")+"; what follows is not checked: ask for the text in parts, or for fewer sizes")
 		}
 	default:
+		if r.began = -1; r.known {
+			r.began = r.now.total()
+		}
 		return true
 	}
 	r.stopped, r.known = true, false

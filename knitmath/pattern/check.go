@@ -94,7 +94,7 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
 		return CheckedInstructions{}, c.Err()
 	}
-	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide}
+	start := Start{Counts: in.StartStitches, Construction: in.Construction, Side: in.FirstSide, noted: in.WithRuns}
 	g := glanceAt(in.Text)
 	worked, err := piece.work(ctx, start, in.charge(g))
 	if err != nil {
@@ -102,10 +102,14 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	}
 	try := corrector{ctx: ctx, own: ownNames(in.Abbreviations), sizes: sizes, start: start, piece: piece, worked: &worked,
 		spare: chargesPerStep * trying(in.once(g))}
+	try.start.noted = false
 	try.correct()
 	out := CheckedInstructions{SizeCount: piece.SizeCount, Lines: checkedLines(piece, worked), EndStitches: worked.EndStitches,
-		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings}
+		WorkedRows: worked.WorkedRows, RowsOpen: worked.RowsOpen, Findings: worked.Findings, Runs: worked.runs}
 	out.tell(worked.MoreCount, worked.unsaid)
+	if in.WithProof {
+		out.Proof = out.proof(piece, &worked)
+	}
 	return out, nil
 }
 

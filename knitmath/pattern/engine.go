@@ -13,6 +13,7 @@ type engine struct {
 	meter
 	piece   *Piece
 	start   Start
+	journal *journal // nil where the runs are not wanted
 	out     *Worked
 	found   *findings
 	details []*detail // of findings, by their index; nil for what was found on reading

@@ -50,9 +50,11 @@ func (r *runner) passes(lines []int16, passes int, at span) bool {
 		if before[1], before[0], had = before[0], now, min(had+1, 2); !still {
 			had = 0
 		}
+		from := r.journal.open(r.quiet)
 		if !r.pass(lines, at) {
 			return false
 		}
+		r.journal.close(from)
 		passes--
 	}
 	return true
@@ -85,6 +87,7 @@ func (r *runner) pass(lines []int16, at span) bool {
 func (r *runner) skip(lines []int16, period, passes int) int {
 	n := min(passes, (MaxRows-r.rows)/max(len(lines), 1))
 	n -= n % period
+	r.noteSkipped(lines, n)
 	for range n {
 		r.history = append(r.history, lines...)
 	}
@@ -114,6 +117,7 @@ func (r *runner) plain(rows int, at span) bool {
 
 // skipPlain counts so many plain rows.
 func (r *runner) skipPlain(rows int) int {
+	r.noteSkipped([]int16{-1}, rows)
 	for range rows {
 		r.history = append(r.history, -1)
 	}

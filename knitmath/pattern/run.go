@@ -13,6 +13,7 @@ func (h hand) total() int64 { return h.left + h.behind }
 // runner works a text in one size.
 type runner struct {
 	*engine
+	tracing
 	size     int
 	now      hand
 	known    bool        // whether the counts are known
@@ -57,7 +58,7 @@ func (e *engine) size(size int) {
 	}
 	lines := e.piece.Lines
 	for i := 0; i < len(lines) && !r.stopped; {
-		r.here = lines[i].info.at
+		r.here, r.directing = lines[i].info.at, i
 		if info := &lines[i].info; info.defined || !info.isFor(size) {
 			i++
 			continue
@@ -66,7 +67,11 @@ func (e *engine) size(size int) {
 			i = r.block(i)
 			continue
 		}
+		before := r.rows
 		r.line(i)
+		if r.size == 0 && r.rows > before {
+			e.out.Lines[i].firstRow, e.out.Lines[i].lastRow = before+1, r.rows
+		}
 		i++
 	}
 	e.out.EndStitches[size] = -1

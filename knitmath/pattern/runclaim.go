@@ -11,6 +11,9 @@ func (r *runner) record(i int) {
 		return
 	}
 	r.seen[i], r.noting = true, i
+	if r.size == 0 && r.piece.Lines[i].info.kind == lineRow {
+		c.firstRow, c.lastRow = r.rows+1, r.rows+1
+	}
 	if c.Side == stitch.SideUnspecified && r.side != stitch.SideUnspecified {
 		c.Side = r.side
 		r.changes++

@@ -16,6 +16,8 @@ type Start struct {
 	Construction stitch.Construction
 	// Side is that of the first row; the right side unless said.
 	Side stitch.Side
+
+	noted bool // the runs of rows are wanted
 }
 
 // inTheRound reports whether the piece is not turned.
@@ -42,6 +44,8 @@ type LineCounts struct {
 	// UnworkedStitches are the stitches left over at the end of a row that is not
 	// turned short, MissingStitches those that it needs and does not find.
 	UnworkedStitches, MissingStitches []int
+
+	firstRow, lastRow int // of the piece, in the first size; 0 for none
 }
 
 // Worked is a text that has been worked in every size.
@@ -59,6 +63,7 @@ type Worked struct {
 	// MoreCount is how many mistakes and questions are not listed.
 	MoreCount int
 
+	runs   []RowRun
 	unsaid int // readings not listed
 	charge int // for all sizes
 }
@@ -96,8 +101,14 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 	found.at = nil
 	e := newEngine(p, start, &w, &found)
 	e.meter = meter{ctx: ctx, share: charge / max(p.SizeCount, 1)}
+	if start.noted {
+		e.journal = &journal{}
+	}
 	for size := range p.SizeCount {
 		e.size(size)
+	}
+	if start.noted {
+		w.runs = e.journal.runs
 	}
 	if e.err != nil {
 		return Worked{}, e.err

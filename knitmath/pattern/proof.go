@@ -1,0 +1,316 @@
+package pattern
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// The columns of a proof, in characters: in all no more than a page of a monospaced font
+// is wide.
+const (
+	proofWidth  = 100
+	proofMark   = 2 // "!" beside a mistake
+	proofLine   = 4 // the number of the line of the draft
+	proofRows   = 8 // the rows of the piece
+	proofSide   = 6
+	proofDraft  = 46
+	proofCounts = 16 // before, and after
+)
+
+// The marks in the margin of a proof.
+const (
+	markMistake  = "!"
+	markQuestion = "?"
+	markReading  = ">"
+	markPassed   = "~"
+)
+
+// proof is the draft with what it comes to beside it, for a person to read.
+func (o *CheckedInstructions) proof(p *Piece, w *Worked) string {
+	b := proofWriter{out: o, piece: p, worked: w}
+	b.line(o.Summary())
+	b.line("")
+	b.columns("", "line", "row", "side", "the draft", "before", "after")
+	b.line(strings.Repeat("-", proofWidth))
+	next, finding := 0, 0
+	for i, text := range draftLines(p.source) {
+		var lines []int
+		for ; next < len(p.Lines) && p.Lines[next].Number() <= i+1; next++ {
+			lines = append(lines, next)
+		}
+		first := finding
+		for finding < len(o.Findings) && o.Findings[finding].LineNumber <= i+1 {
+			finding++
+		}
+		b.draftLine(i+1, text, lines, o.Findings[first:finding])
+	}
+	b.line(strings.Repeat("-", proofWidth))
+	b.ending()
+	return b.String()
+}
+
+// draftLines are the lines of a text as they are counted.
+func draftLines(source string) []string {
+	source = strings.NewReplacer("\r\n", "\n", "\r", "\n", "\u2028", "\n", "\u2029", "\n").Replace(source)
+	return strings.Split(strings.TrimRight(source, "\n"), "\n")
+}
+
+type proofWriter struct {
+	strings.Builder
+	out    *CheckedInstructions
+	piece  *Piece
+	worked *Worked
+}
+
+func (b *proofWriter) line(text string) {
+	b.WriteString(strings.TrimRight(text, " "))
+	b.WriteString("\n")
+}
+
+// columns writes one line of a proof.
+func (b *proofWriter) columns(mark, number, rows, side, text, before, after string) {
+	b.line(left(mark, proofMark) + right(number, proofLine) + right(rows, proofRows) + "  " + left(side, proofSide) + left(text, proofDraft) +
+		left(before, proofCounts) + after)
+}
+
+// draftLine writes a line of the draft with the rows that begin on it, and what was found
+// on it below.
+func (b *proofWriter) draftLine(number int, text string, lines []int, found []Finding) {
+	pieces := wrapped(shown(text), proofDraft-2)
+	rows := b.rows(lines)
+	mark := b.mark(lines, found)
+	for k := range max(len(pieces), len(rows), 1) {
+		var piece, at string
+		var row proofRow
+		if k == 0 {
+			at = numeral(number)
+		} else {
+			mark = ""
+		}
+		if k < len(pieces) {
+			piece = pieces[k]
+		}
+		if k < len(rows) {
+			row = rows[k]
+		}
+		b.columns(mark, at, row.rows, row.side, piece, row.before, row.after)
+	}
+	for i := range found {
+		b.finding(&found[i])
+	}
+}
+
+// mark is what stands in the margin of a line: the gravest of what was found on it.
+func (b *proofWriter) mark(lines []int, found []Finding) string {
+	mark := ""
+	if len(lines) > 0 && !slices.ContainsFunc(lines, func(i int) bool { return b.piece.Lines[i].info.kind != linePassed }) {
+		mark = markPassed
+	}
+	for i := range found {
+		switch found[i].Kind {
+		case KindMistake:
+			return markMistake
+		case KindQuestion:
+			mark = markQuestion
+		}
+	}
+	return mark
+}
+
+// proofRow is what stands beside one line of print.
+type proofRow struct{ rows, side, before, after string }
+
+// rows are what stands beside a line of the draft, for each row that begins on it.
+func (b *proofWriter) rows(lines []int) []proofRow {
+	var out []proofRow
+	for _, i := range lines {
+		w := &b.worked.Lines[i]
+		before, after := wrapped(sized(w.StartStitches), proofCounts-2), wrapped(sized(w.EndStitches), proofCounts-2)
+		if b.piece.Lines[i].info.kind == linePassed {
+			continue
+		}
+		for k := range max(len(before), len(after), 1) {
+			var r proofRow
+			if k == 0 {
+				r.rows = rowsNamed(w.firstRow, w.lastRow)
+				if w.firstRow > 0 {
+					r.side = sideMark[w.Side]
+				}
+			}
+			if k < len(before) {
+				r.before = before[k]
+			}
+			if k < len(after) {
+				r.after = after[k]
+			}
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+// sideMark is a side as it stands beside a row.
+var sideMark = map[stitch.Side]string{stitch.RightSide: "RS", stitch.WrongSide: "WS"}
+
+// rowsNamed is "3" or "3-12".
+func rowsNamed(first, last int) string {
+	switch {
+	case first == 0:
+		return ""
+	case last <= first:
+		return numeral(first)
+	}
+	return numeral(first) + "-" + numeral(last)
+}
+
+// finding writes what was found, below its line.
+func (b *proofWriter) finding(f *Finding) {
+	mark, name := markReading, "read as"
+	switch {
+	case f.Kind == KindMistake:
+		mark, name = markMistake, "mistake"
+	case f.Kind == KindQuestion:
+		mark, name = markQuestion, "question"
+	case f.Reason == ReasonPassedOver:
+		return // the margin says it, or it is of no weight
+	}
+	text := name + " at column " + numeral(f.ColumnNumber)
+	if f.Text != "" {
+		text += ", \"" + f.Text + "\""
+	}
+	text += ": " + f.Description
+	if !strings.HasSuffix(text, ".") {
+		text += "."
+	}
+	if n := len(f.SizeNumbers); b.piece.SizeCount > 1 && n > 0 && !strings.Contains(f.Description, "size "+numeral(f.SizeNumbers[0])+":") {
+		text += " In size " + sizesListed(f.SizeNumbers) + "."
+	}
+	for k, c := range f.Corrections {
+		if k == 0 {
+			text += " It would be right with " + c.Description
+		} else {
+			text += ", or with " + c.Description
+		}
+		if c.LineNumber != f.LineNumber {
+			text += " in line " + numeral(c.LineNumber)
+		}
+	}
+	if len(f.Corrections) > 0 {
+		text += "."
+	}
+	const indent = proofMark + proofLine + proofRows + 2 + proofSide
+	for k, part := range wrapped(shown(text), proofWidth-indent-2) {
+		if k > 0 {
+			mark = ""
+		}
+		b.line(left(mark, proofMark) + strings.Repeat(" ", indent-proofMark+2) + part)
+	}
+}
+
+func sizesListed(numbers []int) string {
+	texts := make([]string, len(numbers))
+	for i, n := range numbers {
+		texts[i] = numeral(n)
+	}
+	return strings.Join(texts, ", ")
+}
+
+// ending says what the whole comes to, and what the marks are.
+func (b *proofWriter) ending() {
+	text := "At the end: " + orUnknown(sized(b.out.EndStitches)) + " sts, after " + orUnknown(sized(b.out.WorkedRows)) + " rows"
+	if b.out.RowsOpen {
+		text += " and those of which the number is left open"
+	}
+	for _, part := range wrapped(text+".", proofWidth) {
+		b.line(part)
+	}
+	b.line(markMistake + " mistake  " + markQuestion + " question  " + markReading + " how it was read  " + markPassed + " passed over: not worked")
+}
+
+func orUnknown(text string) string {
+	if text == "" {
+		return "an unknown number of"
+	}
+	return text
+}
+
+// sized is "88 (96, 104)", one number where all sizes have the same, "?" for one that is
+// not known, "" where none is.
+func sized(numbers []int) string {
+	if len(numbers) == 0 || slices.Max(numbers) < 0 {
+		return ""
+	}
+	same := !slices.ContainsFunc(numbers, func(n int) bool { return n != numbers[0] })
+	if same {
+		return numeral(numbers[0])
+	}
+	var b strings.Builder
+	for i, n := range numbers {
+		switch i {
+		case 0:
+		case 1:
+			b.WriteString(" (")
+		default:
+			b.WriteString(", ")
+		}
+		if n < 0 {
+			b.WriteString("?")
+		} else {
+			b.WriteString(numeral(n))
+		}
+	}
+	b.WriteString(")")
+	return b.String()
+}
+
+// shown is a line of a text as it can be printed: tabs are spaces, and what cannot be seen
+// is left out.
+func shown(text string) string {
+	text = strings.Map(func(c rune) rune {
+		switch {
+		case c == '\t' || unicode.IsSpace(c):
+			return ' '
+		case draft.Invisible(c) || unicode.IsControl(c):
+			return -1
+		}
+		return c
+	}, strings.ToValidUTF8(text, "\uFFFD"))
+	return strings.TrimRight(text, " ")
+}
+
+// wrapped is a text in lines of at most so many characters, broken between words where
+// there are any.
+func wrapped(text string, width int) []string {
+	var out []string
+	rest := []rune(text)
+	for len(rest) > width {
+		cut := width
+		for cut > width/2 && rest[cut] != ' ' {
+			cut--
+		}
+		if rest[cut] != ' ' {
+			cut = width
+		}
+		out = append(out, strings.TrimRight(string(rest[:cut]), " "))
+		rest = rest[cut:]
+		for len(rest) > 0 && rest[0] == ' ' {
+			rest = rest[1:]
+		}
+	}
+	if len(rest) > 0 {
+		out = append(out, string(rest))
+	}
+	return out
+}
+
+func left(text string, width int) string {
+	return text + strings.Repeat(" ", max(width-len([]rune(text)), 0))
+}
+
+func right(text string, width int) string {
+	return strings.Repeat(" ", max(width-len([]rune(text)), 0)) + text
+}

@@ -1,0 +1,65 @@
+package pattern
+
+import (
+	"strings"
+	"testing"
+	"unicode/utf8"
+)
+
+// TestProofByHand: a draft in two sizes with a mistake, and what stands beside it.
+func TestProofByHand(t *testing.T) {
+	text := "SLEEVE\nCO 20 (24) sts.\nRow 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1. (18, 21 sts)\nRow 2: Purl.\n\nRep Rows 1 and 2 twice more. Bind off.\n"
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	rule := strings.Repeat("-", 100)
+	want := strings.Join([]string{
+		"Checked in 2 sizes: 1 mistake.",
+		"",
+		"  line     row  side  the draft                                     before          after",
+		rule,
+		"~    1                SLEEVE",
+		"     2                CO 20 (24) sts.                               20 (24)         20 (24)",
+		"!    3       1  RS    Row 1 (RS): K1, ssk, k to last 3 sts, k2tog,  20 (24)         18 (22)",
+		"                      k1. (18, 21 sts)",
+		"!                       mistake at column 55, \"21\": there are 22 stitches, not 21. In size 2. It",
+		"                        would be right with 22 sts instead of 21, or with 23 cast on instead of 24",
+		"                        in line 2.",
+		"     4       2  WS    Row 2: Purl.                                  18 (22)         18 (22)",
+		"     5",
+		"     6     3-6  RS    Rep Rows 1 and 2 twice more. Bind off.        18 (22)         14 (18)",
+		"             7  RS                                                  14 (18)         0",
+		rule,
+		"At the end: 0 sts, after 7 rows.",
+		"! mistake  ? question  > how it was read  ~ passed over: not worked",
+		"",
+	}, "\n")
+	if out.Proof != want {
+		t.Errorf("got\n%s\nwant\n%s", out.Proof, want)
+	}
+}
+
+// FuzzProof: whatever is read can be printed: every line of the draft once, none wider
+// than the page, and nothing that cannot be seen.
+func FuzzProof(f *testing.F) {
+	for _, seed := range []string{"k5", "CO 20 (24) sts\r\nRow 1:\tk to end\rfoo\u200b bar", "\n\n", strings.Repeat("x", 300), "k1 (2, 3\n, 4)\xff", "\u0007k"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, StartStitches: []int{40, 44}, WithProof: true, WithRuns: true})
+		if err != nil {
+			return
+		}
+		for _, line := range strings.Split(out.Proof, "\n") {
+			if utf8.RuneCountInString(line) > proofWidth || strings.ContainsAny(line, "\r\t\x00\x07") {
+				t.Fatalf("%q: a line of the proof is %q", text, line)
+			}
+		}
+		for _, r := range out.Runs {
+			if r.Times < 1 || len(r.LinePlaces) < 1 || r.FirstRowNumber < 1 || len(r.ChangeStitches) != 0 && len(r.ChangeStitches) != len(r.LinePlaces) {
+				t.Fatalf("%q: %+v", text, r)
+			}
+		}
+	})
+}
