@@ -152,6 +152,7 @@ func (r *runner) off(l *Line) {
 		if !r.another(l.info.at) {
 			return
 		}
+		r.now = hand{}
 		r.worked(-1, 0)
 	}
 	r.begin(0)

@@ -64,6 +64,7 @@ type proofWriter struct {
 	out    *CheckedInstructions
 	piece  *Piece
 	worked *Worked
+	passed bool // the line that began last is passed over, and may go on
 }
 
 func (b *proofWriter) line(text string) {
@@ -82,7 +83,7 @@ func (b *proofWriter) columns(mark, number, rows, side, text, before, after stri
 func (b *proofWriter) draftLine(number int, text string, lines []int, found []Finding) {
 	pieces := wrapped(shown(text), proofDraft-2)
 	rows := b.rows(lines)
-	mark := b.mark(lines, found)
+	mark := b.mark(text, lines, found)
 	for k := range max(len(pieces), len(rows), 1) {
 		var piece, at string
 		var row proofRow
@@ -105,9 +106,12 @@ func (b *proofWriter) draftLine(number int, text string, lines []int, found []Fi
 }
 
 // mark is what stands in the margin of a line: the gravest of what was found on it.
-func (b *proofWriter) mark(lines []int, found []Finding) string {
+func (b *proofWriter) mark(text string, lines []int, found []Finding) string {
+	if len(lines) > 0 {
+		b.passed = !slices.ContainsFunc(lines, func(i int) bool { return b.piece.Lines[i].info.kind != linePassed })
+	}
 	mark := ""
-	if len(lines) > 0 && !slices.ContainsFunc(lines, func(i int) bool { return b.piece.Lines[i].info.kind != linePassed }) {
+	if b.passed && strings.TrimSpace(text) != "" {
 		mark = markPassed
 	}
 	for i := range found {
@@ -227,6 +231,9 @@ func (b *proofWriter) ending() {
 	}
 	for _, part := range wrapped(text+".", proofWidth) {
 		b.line(part)
+	}
+	if b.piece.SizeCount > 1 {
+		b.line("Rows are numbered as in the first size.")
 	}
 	b.line(markMistake + " mistake  " + markQuestion + " question  " + markReading + " how it was read  " + markPassed + " passed over: not worked")
 }

@@ -32,6 +32,7 @@ func TestProofByHand(t *testing.T) {
 		"             7  RS                                                  14 (18)         0",
 		rule,
 		"At the end: 0 sts, after 7 rows.",
+		"Rows are numbered as in the first size.",
 		"! mistake  ? question  > how it was read  ~ passed over: not worked",
 		"",
 	}, "\n")
