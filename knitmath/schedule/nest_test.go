@@ -196,7 +196,8 @@ func isEasy(n Nest, rows, levels []int) (easy, looked bool) {
 }
 
 // Every choice again: none of those looked at that is allowed has less to remember than what is
-// found, or as little and departs less, being ahead of the line counting three times where it is to be late. Beyond them, where intervals are not about
+// found, or as little and departs less, being ahead of the line counting three times where
+// it is to be late. Beyond them, where intervals are not about
 // what the line gives, there seldom is one.
 func TestNestedEasiestAgainstEveryChoice(t *testing.T) {
 	asked, beyond := 0, 0
