@@ -52,7 +52,8 @@ func keep(operation *document.Operation) {
 
 func keptHeaders() map[string]document.Header {
 	return map[string]document.Header{
-		"ETag": {Description: "A weak tag of the question, the form of the answer and the build. A build of files that are in no commit sends none.",
+		"ETag": {Description: "A weak tag of the question, the form of the answer and the build. " +
+			"A build of files that are in no commit sends none.",
 			Schema: &document.Schema{Type: "string", Examples: []any{`W/"0f1e2d3c4b5a69788796a5b4"`}}},
 		"Cache-Control": {Description: "How long the answer may be kept: a day.",
 			Schema: &document.Schema{Type: "string", Examples: []any{"public, max-age=86400"}}},
