@@ -45,7 +45,8 @@ func directionsAgree(t *testing.T, directions []string, q pattern.CheckInstructi
 	q.Text = strings.Join(directions, "\n")
 	checked, err := pattern.CheckInstructions(t.Context(), q)
 	if err != nil || !checked.Agrees || checked.EndStitches[0] != end || checked.WorkedRows[0] != rows {
-		t.Errorf("%s\n%v, %v after %v rows, want %d after %d: %+v", q.Text, err, checked.EndStitches, checked.WorkedRows, end, rows, checked.Findings)
+		t.Errorf("%s\n%v, %v after %v rows, want %d after %d: %+v", q.Text, err,
+			checked.EndStitches, checked.WorkedRows, end, rows, checked.Findings)
 	}
 }
 

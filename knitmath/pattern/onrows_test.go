@@ -12,7 +12,8 @@ func TestRowsNamedByTheirNumbers(t *testing.T) {
 		agrees    bool
 		end, rows int
 	}{
-		{"Work 4 rows even.\nRow 5 (RS, decrease row): " + dec + "Repeat the decrease row on rows 9, 11 and 15: 32 stitches.\nWork 2 rows even.", true, 32, 17},
+		{"Work 4 rows even.\nRow 5 (RS, decrease row): " + dec +
+			"Repeat the decrease row on rows 9, 11 and 15: 32 stitches.\nWork 2 rows even.", true, 32, 17},
 		{"Row 1 (RS, decrease row): " + dec + "Repeat the decrease row on rows 5 (RS) and 9 (RS): 34 stitches.", true, 34, 9},
 		{"Row 1 (RS, decrease row): " + dec + "Repeat the decrease row on row 5: 36 stitches.", true, 36, 5},
 		// One row too few for what is claimed.
