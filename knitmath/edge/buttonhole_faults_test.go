@@ -173,7 +173,8 @@ func detail(t *testing.T, in ButtonholesInput) string {
 // The longest band there is takes 100 holes of 98 stitches, 99 gaps of one and
 // 101 stitches at the ends. With one stitch more no band does.
 func TestButtonholeRemediesEndAtTheLongestBand(t *testing.T) {
-	in := ButtonholesInput{BandStitches: 9000, BandRows: 7, HoleCount: 100, HoleStitches: new(98), BeforeFirstPlaces: new(50), AfterLastPlaces: new(51)}
+	in := ButtonholesInput{BandStitches: 9000, BandRows: 7, HoleCount: 100, HoleStitches: new(98), BeforeFirstPlaces: new(50),
+		AfterLastPlaces: new(51)}
 	for last, want := range map[int]string{
 		51: "these distances and 100 holes need a band of at least 10000 stitches, and it has 9000; ",
 		52: "these distances and 100 holes fit no band of at most 10000 stitches; ",
@@ -199,7 +200,8 @@ func TestTwoHolesTooManyAreNotMadeOne(t *testing.T) {
 // A single hole between two distances: the refusal adds up what was asked, and
 // that is the band they would fill.
 func TestTwoDistancesToASingleHole(t *testing.T) {
-	in := ButtonholesInput{BandStitches: 20, BandRows: 7, HoleCount: 1, HoleStitches: new(3), BeforeFirstPlaces: new(4), AfterLastPlaces: new(5)}
+	in := ButtonholesInput{BandStitches: 20, BandRows: 7, HoleCount: 1, HoleStitches: new(3), BeforeFirstPlaces: new(4),
+		AfterLastPlaces: new(5)}
 	var sum, has int
 	text := detail(t, in)
 	if _, err := fmt.Sscanf(text, "the distances and the hole come to %d stitches, and the band has %d", &sum, &has); err != nil ||

@@ -135,7 +135,8 @@ func (o Buttonholes) Summary() string {
 	if len(o.Holes) == 1 {
 		first, last = "it", "it"
 	}
-	s += ": " + report.CountOf(o.BeforeFirstPlaces, noun) + " before " + first + ", " + report.CountOf(o.AfterLastPlaces, noun) + " after " + last
+	s += ": " + report.CountOf(o.BeforeFirstPlaces, noun) + " before " + first + ", " +
+		report.CountOf(o.AfterLastPlaces, noun) + " after " + last
 	low, high := stitch.MaxStitches, 0
 	for _, g := range o.GapPlaces {
 		low, high = min(low, g), max(high, g)

@@ -150,7 +150,8 @@ func TestTwoPlyByHand(t *testing.T) {
 func TestMixedDirections(t *testing.T) {
 	out := planOf(
 		t,
-		Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)}, {Count: inTex(100), TwistPerCm: new(5.0), Direction: yarn.TwistDirectionS}}},
+		Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)},
+			{Count: inTex(100), TwistPerCm: new(5.0), Direction: yarn.TwistDirectionS}}},
 	)
 	if out.Twist.Direction != yarn.TwistDirectionZ {
 		t.Errorf("plied %v", out.Twist.Direction)

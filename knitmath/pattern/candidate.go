@@ -4,7 +4,6 @@ import (
 	"strconv"
 	"strings"
 
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -349,12 +348,3 @@ func sideSpot(source string, l *Line) (span, bool) {
 // knownOps are operations that are taken for one another.
 var knownOps = map[stitch.Op][]stitch.Op{stitch.K2tog: {stitch.K3tog}, stitch.K3tog: {stitch.K2tog}, stitch.SSK: {stitch.SSSK},
 	stitch.SSSK: {stitch.SSK}, stitch.P2tog: {stitch.P3tog}, stitch.P3tog: {stitch.P2tog}}
-
-// tryable reports whether corrections are looked for.
-func tryable(reason report.Reason) bool {
-	switch reason {
-	case ReasonTooMany, ReasonTooLarge:
-		return false
-	}
-	return true
-}

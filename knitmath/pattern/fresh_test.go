@@ -14,10 +14,10 @@ const freshDir = "../../testdata/pattern/fresh"
 // What the fresh drafts show today: drafts that are right and called so, mistakes that
 // are none, questions, and planted mistakes that are found at their place. Worse fails.
 const (
-	freshAgreeing  = 3
-	freshAlarms    = 15
-	freshQuestions = 20
-	freshFound     = 63
+	freshAgreeing  = 5
+	freshAlarms    = 11
+	freshQuestions = 10
+	freshFound     = 84
 	freshSilent    = 1
 )
 
@@ -37,7 +37,8 @@ func TestFreshDrafts(t *testing.T) {
 	}
 	t.Logf("%+v", sum)
 	switch {
-	case sum.agreeing < freshAgreeing, sum.alarms > freshAlarms, sum.questions > freshQuestions, sum.found < freshFound, sum.silent > freshSilent:
+	case sum.agreeing < freshAgreeing, sum.alarms > freshAlarms, sum.questions > freshQuestions,
+		sum.found < freshFound, sum.silent > freshSilent:
 		t.Errorf("worse than it stood: %+v", sum)
 	}
 }

@@ -235,7 +235,8 @@ func (b *proofWriter) ending() {
 	if b.piece.SizeCount > 1 {
 		b.line("Rows are numbered as in the first size.")
 	}
-	b.line(markMistake + " mistake  " + markQuestion + " question  " + markReading + " how it was read  " + markPassed + " passed over: not worked")
+	b.line(markMistake + " mistake  " + markQuestion + " question  " + markReading + " how it was read  " +
+		markPassed + " passed over: not worked")
 }
 
 func orUnknown(text string) string {

@@ -8,7 +8,8 @@ import (
 
 // TestProofByHand: a draft in two sizes with a mistake, and what stands beside it.
 func TestProofByHand(t *testing.T) {
-	text := "SLEEVE\nCO 20 (24) sts.\nRow 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1. (18, 21 sts)\nRow 2: Purl.\n\nRep Rows 1 and 2 twice more. Bind off.\n"
+	text := "SLEEVE\nCO 20 (24) sts.\nRow 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1. (18, 21 sts)\n" +
+		"Row 2: Purl.\n\nRep Rows 1 and 2 twice more. Bind off.\n"
 	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true})
 	if err != nil {
 		t.Fatal(err)
@@ -44,11 +45,13 @@ func TestProofByHand(t *testing.T) {
 // FuzzProof: whatever is read can be printed: every line of the draft once, none wider
 // than the page, and nothing that cannot be seen.
 func FuzzProof(f *testing.F) {
-	for _, seed := range []string{"k5", "CO 20 (24) sts\r\nRow 1:\tk to end\rfoo\u200b bar", "\n\n", strings.Repeat("x", 300), "k1 (2, 3\n, 4)\xff", "\u0007k"} {
+	for _, seed := range []string{"k5", "CO 20 (24) sts\r\nRow 1:\tk to end\rfoo\u200b bar", "\n\n",
+		strings.Repeat("x", 300), "k1 (2, 3\n, 4)\xff", "\u0007k"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, StartStitches: []int{40, 44}, WithProof: true, WithRuns: true})
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, StartStitches: []int{40, 44},
+			WithProof: true, WithRuns: true})
 		if err != nil {
 			return
 		}
@@ -58,7 +61,8 @@ func FuzzProof(f *testing.F) {
 			}
 		}
 		for _, r := range out.Runs {
-			if r.Times < 1 || len(r.LinePlaces) < 1 || r.FirstRowNumber < 1 || len(r.ChangeStitches) != 0 && len(r.ChangeStitches) != len(r.LinePlaces) {
+			if r.Times < 1 || len(r.LinePlaces) < 1 || r.FirstRowNumber < 1 ||
+				len(r.ChangeStitches) != 0 && len(r.ChangeStitches) != len(r.LinePlaces) {
 				t.Fatalf("%q: %+v", text, r)
 			}
 		}

@@ -121,7 +121,8 @@ func (c *corrector) putIn(region span, mark string, row int, fits func(before, t
 // closesBefore reports whether a bracket may close before a token: before how often, or
 // how far, something is repeated.
 func closesBefore(before, t *token) (here, behind bool) {
-	return before.kind != tokenMark && (t.kind == tokenNumber && before.end < t.start || t.is("once", "twice", "to", "x", "across", "around") ||
+	return before.kind != tokenMark && (t.kind == tokenNumber && before.end < t.start ||
+		t.is("once", "twice", "to", "x", "across", "around") ||
 		t.kind == tokenEnd), true
 }
 
