@@ -15,7 +15,7 @@ var leftAsGiven = report.Notice{Field: "text", Reason: ReasonLeftAsGiven, Descri
 // the reader itself: a row that is written otherwise may change what a word after it
 // means that was not read.
 func (p *Piece) anew(style RepeatStyle, own []Abbreviation) (lines []Line, text string, same bool) {
-	lines = Compress(p.Lines)
+	lines = compressed(p.Lines, runsFor(len(p.source)))
 	if _, more := p.Findings(); more > 0 {
 		return lines, "", false // it has to be mended first
 	}
@@ -24,7 +24,7 @@ func (p *Piece) anew(style RepeatStyle, own []Abbreviation) (lines []Line, text 
 		return lines, text, false
 	}
 	again := Read(text, Options{Abbreviations: own})
-	return lines, text, again.SizeCount == p.SizeCount && sameLines(lines, Compress(again.Lines), style)
+	return lines, text, again.SizeCount == p.SizeCount && sameLines(lines, again.Lines, style)
 }
 
 // spliced writes lines in the place of those that were read.

@@ -70,7 +70,7 @@ func TestFormatInstructionsFaults(t *testing.T) {
 		in   FormatInstructionsInput
 		want []string
 	}{
-		{"nothing", FormatInstructionsInput{}, []string{"text REQUIRED"}},
+		{"nothing", FormatInstructionsInput{}, []string{"text REQUIRED", "rows REQUIRED"}},
 		{"both", FormatInstructionsInput{Text: "k", Rows: []Row{{Steps: []Step{k}}}}, []string{"text CONTRADICTORY", "rows CONTRADICTORY"}},
 		{"too many rows", FormatInstructionsInput{Rows: make([]Row, 501)}, []string{"rows TOO_MANY"}},
 		{"style", FormatInstructionsInput{Text: "k", RepeatStyle: 4}, []string{"repeat_style UNKNOWN_VALUE"}},

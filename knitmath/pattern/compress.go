@@ -12,7 +12,12 @@ type compressor struct {
 // maxRuns bounds what is written out to be compressed in one text: some tens of
 // milliseconds. Rows beyond it keep the repeats that they have. It counts runs
 // of one operation, which are the same however they are written.
-const maxRuns = 10_000
+const maxRuns = 6_000
+
+// runsFor is how many runs a text of so many bytes may have compressed: those of an
+// ordinary row whatever its length, and beyond them fewer than a pattern writes out, so
+// that a short text of repeats in repeats takes memory in proportion to itself.
+func runsFor(bytes int) int { return min(500+bytes/2, maxRuns) }
 
 // compressed rewrites steps that lie in so many groups. stitch.Compress nests two
 // brackets deep; deeper in, steps stay as they are, so that the whole stays within
@@ -216,9 +221,12 @@ func FromRow(row stitch.Row) []Step {
 }
 
 // Compress rewrites the rows in the shortest honest way.
-func Compress(lines []Line) []Line {
+func Compress(lines []Line) []Line { return compressed(lines, maxRuns) }
+
+// compressed does, as far as so many runs go.
+func compressed(lines []Line, runs int) []Line {
 	out := make([]Line, len(lines))
-	c := compressor{left: maxRuns}
+	c := compressor{left: runs}
 	for i, l := range lines {
 		if l.Direction == "" {
 			if some := pruned(l.Steps); len(some) > 0 {

@@ -91,15 +91,16 @@ func stepsCost(steps []Step, left *int) int {
 // compressing is the price of what is compressed: three steps for each run, as far
 // as there are any to be seen, and at most as many as are compressed.
 func compressing(text string, rows []Row) int {
-	runs := 0
+	runs, most := 0, maxRuns
 	if len(rows) == 0 {
+		most = runsFor(min(len(text), MaxTextBytes))
 		runs = runsAt(text[:min(len(text), MaxTextBytes)])
 	}
 	left := MaxStepsGiven
 	for i := range rows[:min(len(rows), MaxRowsGiven)] {
 		runs = cost.Sum(runs, runsIn(rows[i].Steps, &left))
 	}
-	return 3 * min(runs, maxRuns)
+	return 3 * min(runs, most)
 }
 
 // runsIn is about how many runs steps have; it looks at no more than are read.

@@ -34,8 +34,8 @@ func (p *parser) directionAhead() bool {
 	}
 	p.trying = true
 	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named
-	var line Line
-	ok := p.direction(&line)
+	p.trial = Line{}
+	ok := p.direction(&p.trial)
 	p.looked += p.next - save
 	p.next, p.listed, p.named, p.trying = save, listed, named, false
 	p.found.rewind(found)

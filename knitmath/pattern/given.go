@@ -11,10 +11,11 @@ import (
 // readQuestion checks a question that has a text or rows, and reads it.
 func readQuestion(text string, rows []Row, own []Abbreviation, style RepeatStyle) (*Piece, error) {
 	var c fault.Checks
-	c.AtMostOne(text != "", len(rows) > 0, "text", "rows")
-	if len(rows) == 0 {
+	c.OneOf(text != "", len(rows) > 0, "text", "rows")
+	switch {
+	case text != "" && len(rows) == 0:
 		vetText(&c, text)
-	} else if c.Sound("rows") {
+	case c.Sound("rows"):
 		c.Items("", "rows", len(rows), MaxRowsGiven)
 	}
 	vetAbbreviations(&c, own)

@@ -91,6 +91,7 @@ type parser struct {
 	began         bool         // a cast-on has been read, or the stitches are given
 	given         bool         // the stitches are given
 	trying        bool         // a direction is read on trial
+	trial         Line         // what it is read into
 	onlyRows      bool         // what is read was written from a row
 	tidies        bool         // wraps are taken along with their stitches in the row at hand
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all

@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -163,17 +164,23 @@ func method(t *testing.T, name string) protoreflect.MethodDescriptor {
 	return found
 }
 
-// lies tells whether a message has a path, with or without the marks of lists.
+// lies tells whether a message has a path, with or without the marks of lists; one item
+// of a list may be meant by its place.
 func lies(message protoreflect.MessageDescriptor, path string) bool {
+	list := false
 	for _, name := range strings.Split(regexp.MustCompile(`\[\d*\]`).ReplaceAllString(path, ""), ".") {
 		if message == nil {
 			return false
+		}
+		if _, err := strconv.Atoi(name); err == nil && list {
+			list = false
+			continue
 		}
 		field := message.Fields().ByName(protoreflect.Name(name))
 		if field == nil {
 			return false
 		}
-		message = field.Message()
+		message, list = field.Message(), field.IsList()
 	}
 	return true
 }
