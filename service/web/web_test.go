@@ -136,8 +136,11 @@ type said struct {
 	Hide          []string
 	Always        map[string]any
 	Figures       []struct{ Path, Label string }
-	Texts         []struct{ Path, Title string }
-	Tables        []struct {
+	Texts         []struct {
+		Path, Title string
+		Set         bool
+	}
+	Tables []struct {
 		Path, Title string
 		Columns     []struct{ Path, Label string }
 	}

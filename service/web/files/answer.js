@@ -115,12 +115,13 @@ function figuresOf(figures, answer, unit) {
     el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit)))));
 }
 
-// lines is a text that is an answer itself, such as rows as patterns write them.
-function lines({ path, title }, answer) {
+// lines is a text that is an answer itself, such as rows as patterns write them. One that
+// is set in columns is not broken: it moves sideways.
+function lines({ path, title, set }, answer) {
   const text = at(answer, path);
   if (!text) return null;
   return el('section', {}, el('h2', {}, title),
-    el('pre', { class: 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
+    el('pre', { class: set ? 'lines set' : 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
 }
 
 function table({ path, title, columns }, answer, unit) {
