@@ -62,13 +62,13 @@ func TestAnswersInWords(t *testing.T) {
 			BeforeFirstPlaces: new(4)}),
 			"3 holes of 3 stitches: 4 rows before the first, 4 rows after the last, 8 rows between.",
 			[]string{how, "Hole (RS): k2, BO 3, k2; next row p2, CO 3, p2.",
-				"Bind a hole off in rows 5, 15, 25; work all other rows even, to row 30."}},
+				"Begin a hole on rows 5, 15, 25, of two rows each; work all other rows even, to row 30."}},
 		"any row": {holes(ButtonholesInput{Direction: BandDirectionAlongRows, BandStitches: 7, BandRows: 20, HoleCount: 2,
 			HoleStitches:      new(3),
 			BeforeFirstPlaces: new(4), AfterLastPlaces: new(5), RowChoice: shaping.RowChoiceAny}),
 			"2 holes of 3 stitches: 4 rows before the first, 5 rows after the last, 7 rows between.",
 			[]string{how, "Hole (RS): k2, BO 3, k2; next row p2, CO 3, p2.", "Hole (WS): p2, BO 3, p2; next row k2, CO 3, k2.",
-				"Bind a hole off in rows 5 (RS), 14 (WS); work all other rows even, to row 20."}},
+				"Begin a hole on rows 5 (RS), 14 (WS), of two rows each; work all other rows even, to row 20."}},
 	} {
 		if got := c.answer.Summary(); c.summary != "" && got != c.summary {
 			t.Errorf("%s: got %q, want %q", name, got, c.summary)

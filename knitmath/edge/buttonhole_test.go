@@ -71,7 +71,7 @@ func TestButtonholesUpwardByHand(t *testing.T) {
 		"k and p stand for the stitch pattern of the band. " +
 			"The stitch left on the right needle by binding off is the first of those worked next.",
 		"Hole (RS): k3, BO 3, k3; next row p3, CO 3, p3.",
-		"Bind a hole off in rows 5, 41, 75, 109, 145; work all other rows even, to row 150.",
+		"Begin a hole on rows 5, 41, 75, 109, 145, of two rows each; work all other rows even, to row 150.",
 	}
 	if !reflect.DeepEqual(out.Directions(), want) {
 		t.Errorf("directions %q", out.Directions())

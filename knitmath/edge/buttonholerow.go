@@ -111,12 +111,11 @@ func (o Buttonholes) Directions() []string {
 			numbers[i] += " (" + o.Rows[holeRows*i].Side.String() + ")"
 		}
 	}
-	noun := "row "
+	begin := "Begin the hole on row " + numbers[0] + ", of two rows"
 	if len(numbers) > 1 {
-		noun = "rows "
+		begin = "Begin a hole on rows " + strings.Join(numbers, ", ") + ", of two rows each"
 	}
-	return append(d, "Bind a hole off in "+noun+strings.Join(numbers, ", ")+"; work all other rows even, to row "+
-		strconv.Itoa(o.BandRows)+".")
+	return append(d, begin+"; work all other rows even, to row "+strconv.Itoa(o.BandRows)+".")
 }
 
 // direction is "Row 4 (RS): k5, BO 3, k12.".

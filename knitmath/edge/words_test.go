@@ -39,7 +39,7 @@ func TestASingleHoleHasARow(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := "Bind a hole off in row 11; work all other rows even, to row 21."
+	want := "Begin the hole on row 11, of two rows; work all other rows even, to row 21."
 	if d := out.Directions(); d[len(d)-1] != want {
 		t.Errorf("got %q, want %q", d[len(d)-1], want)
 	}

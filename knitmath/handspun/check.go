@@ -59,6 +59,7 @@ func (q *spinning) vetPlies(c *fault.Checks) {
 		c.OptionalNumber(path, "twist_per_cm", p.TwistPerCm, MinTwist, MaxTwist)
 		fault.Enum(c, path, "direction", p.Direction, yarn.TwistDirectionZ)
 		q.tex = append(q.tex, thick.Tex)
+		q.asbestos = q.asbestos || thick.System == yarn.CountSystemGlassCut
 		q.count += max(0, min(fault.Or(p.Times, 1), MaxPlies))
 	}
 	if q.count > MaxPlies && c.Sound("plies") {
@@ -90,7 +91,9 @@ type spinning struct {
 	in    Input
 	tex   []yarn.Tex
 	count int // plies in all
-	st    gauge.Density
+	// asbestos says that a single is counted as glass and asbestos are.
+	asbestos bool
+	st       gauge.Density
 }
 
 // resultant is the finished yarn, exactly.

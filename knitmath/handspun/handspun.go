@@ -120,6 +120,8 @@ type Plan struct {
 	angled bool // some twist comes from the angle
 	spun   yarn.Spinning
 	raw    bool
+	// asbestos says that a single is counted as glass and asbestos are.
+	asbestos bool
 }
 
 // Ranges of a handspun yarn.
@@ -164,8 +166,8 @@ func PlanHandspun(in Input) (Plan, error) {
 	}
 	out := q.work()
 	if b := out.BalancedPerCm; b != nil && b.Likely < MinTwist && in.PlyTwistPerCm == nil {
-		c.Infeasible("turn against one another and leave "+measure.Decimal(b.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
-			"together; spin them the same way, or give ply_twist_per_cm", "plies")
+		c.Infeasible("leave "+measure.Decimal(b.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
+			"together; spin them with more twist and the same way, or give ply_twist_per_cm", "plies")
 		return Plan{}, c.Err()
 	}
 	return out, nil

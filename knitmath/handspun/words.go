@@ -13,7 +13,11 @@ var _ report.Answer = Plan{}
 func (o Plan) Summary() string {
 	kind := "A single"
 	if o.count > 1 {
-		kind = "A " + measure.Decimal(float64(o.count), 0) + "-ply"
+		kind = "A "
+		if o.count == 8 || o.count == 11 || o.count == 18 {
+			kind = "An "
+		}
+		kind += measure.Decimal(float64(o.count), 0) + "-ply"
 	}
 	s := kind + " of " + o.thickness(o.MetresPer100G) + " (R " + measure.Decimal(o.Tex, 0) + " tex), "
 	if o.count > 1 {
@@ -125,19 +129,21 @@ func (o Plan) samples() []SampleCheck {
 	within := func(x, part float64) yardage.Range {
 		return yardage.Range{Low: x * (1 - part), Likely: x, High: x * (1 + part)}
 	}
+	angles := within(o.Twist.AngleDegrees, usualScatter)
+	angles.High = min(angles.High, 90)
 	checks := []SampleCheck{
 		{"length and mass of the washed sample, as metres to 100 g", within(o.MetresPer100G, usualScatter), "m to 100 g",
 			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre",
 			"it is thinner: more stitches to 10 cm, or a looser fabric"},
 		{"wraps around a ruler, side by side and without pull", o.WrapsPerCm, "to the cm",
 			"it is loftier or thicker: a larger needle", "it is more compact or thinner, or was pulled: a smaller needle"},
-		{"angle of the twist to the length of the yarn", within(o.Twist.AngleDegrees, usualScatter), "degrees",
+		{"angle of the twist to the length of the yarn", angles, "degrees",
 			"softer, and pills sooner; the stitches look open", "firmer and harder wearing; the yarn is shorter than planned, and thicker"},
 	}
 	if o.count > 1 {
 		checks = append(checks, SampleCheck{"turns of the plying, counted as a measured length is untwisted", *o.BalancedPerCm, "to the cm",
-			"the plies stand apart; the loop turns the way the singles were spun",
-			"the yarn is hard and round; the loop turns the way it was plied"})
+			"the plies stand apart; the loop turns the way it was plied, as it would if it were plied further",
+			"the yarn is hard and round; the loop turns the way the singles were spun"})
 	}
 	return checks
 }
@@ -148,6 +154,11 @@ const usualScatter = 0.10
 // cautions are the trade's short ones.
 func (o Plan) cautions() []string {
 	c := []string{"Fibre and dust: card and pick in fresh air, with a mask if you are sensitive; local rules on dust at work come first."}
+	if o.asbestos {
+		c = append(c, "Old yarn that was counted in this system may be asbestos, and glass fibre hurts skin and lungs: "+
+			"do not spin, ply, cut or burn "+
+			"what is not known, and follow your local rules for having it looked at.")
+	}
 	if o.WheelRatio != nil {
 		c = append(c, "A turning wheel and flyer: keep hair, sleeves and children's fingers away, and stop it before you reach in.")
 	}

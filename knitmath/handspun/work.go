@@ -18,7 +18,8 @@ func (q *spinning) work() Plan {
 	out := Plan{
 		Tex: tex, MetresPer100G: 1e5 / tex, YardsPerPound: yarn.TexYards / tex, DiameterMm: 10 * d,
 		unit: in.DisplayUnit, count: q.count, spun: q.spun(),
-		raw: in.Losses != nil && in.Losses.ScouringPercent > 0,
+		asbestos: q.asbestos,
+		raw:      in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
 	wraps := math.Sqrt(out.YardsPerPound) / measure.CmPerInch
 	out.WrapsPerCm = yardage.Range{Low: wraps * yarn.LowWraps, Likely: wraps * yarn.LikelyWraps, High: wraps * yarn.HighWraps}

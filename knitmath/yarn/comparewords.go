@@ -22,7 +22,7 @@ func (o Comparison) Summary() string {
 		}
 	}
 	s += "."
-	if o.SecondBallCount != nil {
+	if o.SecondBallCount != nil && o.Verdict < VerdictNo {
 		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM) + "."
 	}
 	return s
@@ -54,8 +54,9 @@ func (o Comparison) Sources() []report.Source {
 	sources := []report.Source{
 		{Figure: "thickness ratio", Citation: "sqrt of the ratio of tex, of yarns as dense as one another",
 			Status: report.SourceStatusOwnDerivation},
-		{Figure: "fits within 5 %, nearly within 10 %", Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness",
-			Status: report.SourceStatusOwnDerivation},
+		{Figure: "fits if the thicker is at most 5 % thicker than the thinner, nearly if 10 %",
+			Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness",
+			Status:   report.SourceStatusOwnDerivation},
 		spinnersCited,
 	}
 	if len(o.Aspects) > 2 {

@@ -95,7 +95,7 @@ var _ report.Answer = WeightList{}
 
 // Summary says how many there are.
 func (o WeightList) Summary() string {
-	return report.CountOf(len(o.Rows), "yarn weights") + ". They are guidelines: the ball band and a swatch come first."
+	return report.CountOf(len(o.Rows), "yarn weights") + ". Guidelines: the ball band and a swatch come first."
 }
 
 // Directions are empty: there is nothing to work.
