@@ -106,9 +106,12 @@ func textFault(text string, fd protoreflect.FieldDescriptor) (fault.Violation, b
 	if strings.ContainsAny(text, "xX_") { // Go reads these, other languages do not.
 		return wrongType(fd), true
 	}
-	_, err := strconv.ParseFloat(text, 64)
+	number, err := strconv.ParseFloat(text, 64)
 	if errors.Is(err, strconv.ErrRange) {
 		return beyond(text), true
+	}
+	if err == nil && number-number != 0 { // Go reads more spellings of what is not finite than JSON has.
+		return fault.Violation{Reason: fault.ReasonNotFinite, Detail: "must be a finite number"}, true
 	}
 	return wrongType(fd), err != nil
 }

@@ -55,6 +55,9 @@ func (c *corrector) correct() {
 	found := c.worked.Findings
 	pending := make([][]candidate, len(found))
 	for i := range found {
+		if c.spare <= 0 || c.ctx.Err() != nil {
+			break
+		}
 		if pending[i] = c.candidates(&found[i]); len(pending[i]) > maxTried {
 			pending[i] = pending[i][:maxTried]
 		}
@@ -187,9 +190,16 @@ func (c *corrector) knits(q candidate) bool {
 		return false
 	}
 	mended := &one.Lines[0]
+	stepCount := int64(factsOf(mended).stepCount)
 	for size, on := range c.worked.Lines[q.row].StartStitches {
-		if on < 1 || !c.pay(on/10) {
+		if on < 1 {
 			continue
+		}
+		// Few stitches may be made many: what the row works is paid for, before it is.
+		p := profileOf(mended.Steps, size)
+		o := p.work(int64(on))
+		if !c.pay(int(max(3*int64(on)+100, o.ops+4*stepCount) / knitsPerStep)) {
+			return false
 		}
 		want := -1
 		if claimed := mended.ClaimedStitches; len(claimed) > 0 {
@@ -203,6 +213,9 @@ func (c *corrector) knits(q candidate) bool {
 	}
 	return true
 }
+
+// knitsPerStep is how many operations the machine works in the time of a step.
+const knitsPerStep = 6
 
 // pay charges steps, and reports whether they could be paid.
 func (c *corrector) pay(steps int) bool {

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -102,4 +103,25 @@ func offered(out *CheckedInstructions) string {
 		}
 	}
 	return b.String()
+}
+
+// TestCorrectionsArePaidFor: a row that makes thousands of stitches out of a few is not
+// knit by the machine once for each guess and size, nor is a row of thousands of steps
+// counted once for each of them.
+func TestCorrectionsArePaidFor(t *testing.T) {
+	for text, most := range map[string]int{
+		"Row 1: k1, yo 9900 times, k8. (9000 sts)": 1 << 20,
+		"Row 1: " + strings.Repeat("k1,", 4900):    16 << 20,
+	} {
+		in := CheckInstructionsInput{Text: text, StartStitches: slices.Repeat([]int{9}, 12)}
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		if _, err := CheckInstructions(t.Context(), in); err != nil {
+			t.Fatal(err)
+		}
+		runtime.ReadMemStats(&after)
+		if took := int(after.TotalAlloc - before.TotalAlloc); took > most {
+			t.Errorf("%.40q takes %d bytes", text, took)
+		}
+	}
 }

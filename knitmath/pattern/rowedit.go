@@ -12,6 +12,7 @@ type rowEdits struct {
 	*corrector
 	row   int
 	steps []Step // the copy
+	each  int    // what working it out once is charged, in steps
 	bad   []int  // sizes in which something is wrong, from 0
 	known []int  // sizes in which the stitches before the row are known
 	found []candidate
@@ -20,7 +21,11 @@ type rowEdits struct {
 // rowEdits is nil for a row whose finding does not show on the stitches that were before
 // its first working, and for one that goes from marker to marker.
 func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
-	e := &rowEdits{corrector: c, row: i, steps: copied(c.piece.Lines[i].Steps)}
+	facts := factsOf(&c.piece.Lines[i])
+	if !c.pay(1 + facts.stepCount/stepsCopied) {
+		return nil
+	}
+	e := &rowEdits{corrector: c, row: i, steps: copied(c.piece.Lines[i].Steps), each: 1 + facts.stepCount/stepsCounted}
 	for size, on := range c.worked.Lines[i].StartStitches {
 		if on > 0 {
 			e.known = append(e.known, size)
@@ -32,7 +37,7 @@ func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 	if len(f.SizeNumbers) == 0 {
 		e.bad = slices.Clone(e.known)
 	}
-	if factsOf(&c.piece.Lines[i]).toMarker || len(e.steps) == 0 {
+	if facts.toMarker || len(e.steps) == 0 {
 		return nil
 	}
 	for _, size := range e.known {
@@ -47,6 +52,12 @@ func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 	}
 	return e
 }
+
+// How many steps of a row are copied, and counted, in the time of a step of the price.
+const (
+	stepsCopied  = 10
+	stepsCounted = 50
+)
 
 // copied is steps whose numbers may be written to.
 func copied(steps []Step) []Step {
@@ -63,7 +74,7 @@ func copied(steps []Step) []Step {
 
 // gap is by how many stitches the row is off in a size, and whether it comes out.
 func (e *rowEdits) gap(size int) (int64, bool) {
-	e.pay(1)
+	e.pay(e.each)
 	l := &e.piece.Lines[e.row]
 	p := profileOf(e.steps, size)
 	before := hand{left: int64(e.worked.Lines[e.row].StartStitches[size])}
@@ -107,8 +118,8 @@ func (e *rowEdits) candidates() []candidate {
 	})
 	slices.Reverse(others)
 	for _, s := range append(repeats, others...) {
-		if e.spare <= 0 {
-			break
+		if e.spare <= 0 || e.ctx.Err() != nil {
+			return e.found
 		}
 		e.number(s)
 	}
@@ -174,7 +185,7 @@ func (e *rowEdits) number(s slot) {
 func (e *rowEdits) solve(s slot, k int, sizes []int) bool {
 	was := s.numbers[k]
 	try := func(n int) bool {
-		if n < 0 || n == 0 && !s.stretch || n > MaxNumber {
+		if n < 0 || n == 0 && !s.stretch || n > MaxNumber || e.spare <= 0 {
 			return false
 		}
 		s.numbers[k] = n
@@ -246,6 +257,9 @@ func (e *rowEdits) stitches(steps []Step) {
 		e.stitches(s.Steps)
 		was := *s
 		for _, op := range knownOps[s.Operation] {
+			if e.spare <= 0 {
+				return
+			}
 			s.Operation, s.takes, s.leaves = op, int16(op.Takes()), int16(op.Leaves())
 			if e.allFit() {
 				e.swapped(&was, op)

@@ -98,13 +98,14 @@ println(answer.summary)
 `;
   },
 
+  // In a string between #""" a backslash and # begin an expression: no # stands in the JSON.
   Swift: ({ origin, path, body }) => `struct Answer: Decodable { let summary: String }
 
 var request = URLRequest(url: URL(string: "${origin}${path}")!, timeoutInterval: 5)
 request.httpMethod = "POST"
 request.setValue("application/json", forHTTPHeaderField: "Content-Type")
 request.httpBody = Data(#"""
-${indented(body, '')}
+${indented(body, '').replaceAll('#', String.raw`\u0023`)}
 """#.utf8)
 let (data, _) = try await URLSession.shared.data(for: request)
 print(try JSONDecoder().decode(Answer.self, from: data).summary)
