@@ -110,7 +110,8 @@ func textFault(text string, fd protoreflect.FieldDescriptor) (fault.Violation, b
 	if errors.Is(err, strconv.ErrRange) {
 		return beyond(text), true
 	}
-	if err == nil && number-number != 0 { // Go reads more spellings of what is not finite than JSON has.
+	// Go reads more spellings of what is not finite than the JSON mapping has.
+	if err == nil && number-number != 0 && text != "NaN" && text != "Infinity" && text != "-Infinity" {
 		return fault.Violation{Reason: fault.ReasonNotFinite, Detail: "must be a finite number"}, true
 	}
 	return wrongType(fd), err != nil
