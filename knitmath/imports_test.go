@@ -40,8 +40,9 @@ var allowed = map[string]string{
 	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
-	"edge": "cost fault gauge measure outline report shaping spread stitch",
-	"yoke": "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"edge":  "cost fault gauge measure outline report shaping spread stitch",
+	"yoke":  "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"solid": "measure report shaping spread stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

@@ -1,0 +1,152 @@
+package solid
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/measure"
+)
+
+// follow places decrease rounds along a curve.
+//
+// The round in which a step is worked by the curve is the one that begins where the curve
+// has the mean of its two counts. With fewest runs of equal intervals, each round lying
+// within the tolerance of that, and of these with the least sum of squares; where no such
+// rhythm is, each round is the nearest that is free.
+//
+// Method: dynamic programming over the steps and the few rounds that each may have. A run
+// begins at a round that is reached and goes on as far as it stays within the tolerance.
+// Source: own derivation.
+func (p Pace) follow(steps []step) placed {
+	free := max(len(steps)-max(p.successive, 1)+1, 1) // the steps that keep to the curve
+	f := follower{ideal: make([]float64, free), reach: int(measure.RoundHalfUp(p.tolerance))}
+	for i := range f.ideal {
+		s := steps[i]
+		f.ideal[i] = max(p.at(float64(s.from+s.to)/2)+1, 1)
+		f.base = append(f.base, int(measure.RoundHalfUp(f.ideal[i]))-f.reach)
+	}
+	at := placed{rounds: f.rounds(p.tolerance)}
+	for i, round := range at.rounds {
+		at.departure = max(at.departure, math.Abs(float64(round)-f.ideal[i]))
+	}
+	for len(at.rounds) < len(steps) {
+		at.rounds = append(at.rounds, at.rounds[len(at.rounds)-1]+1)
+	}
+	at.total = at.rounds[len(at.rounds)-1]
+	return at
+}
+
+// follower looks for the rhythm. The rounds that step i may have are base[i] to base[i] +
+// 2 * reach.
+type follower struct {
+	ideal []float64
+	base  []int
+	reach int
+	best  []reached
+}
+
+// reached is the best way to a step worked on a round, with a run ending there.
+type reached struct {
+	found  bool
+	runs   int
+	square float64
+	every  int
+	times  int
+}
+
+func (f *follower) slot(i, round int) *reached {
+	k := round - f.base[i]
+	if k < 0 || k > 2*f.reach {
+		return nil
+	}
+	return &f.best[i*(2*f.reach+1)+k]
+}
+
+// rounds are those of the best rhythm.
+func (f *follower) rounds(tolerance float64) []int {
+	last := len(f.ideal) - 1
+	f.best = make([]reached, len(f.ideal)*(2*f.reach+1))
+	off := func(i, round int) float64 { return math.Abs(float64(round) - f.ideal[i]) }
+	for round := max(f.base[0], 1); round <= f.base[0]+2*f.reach; round++ {
+		if d := off(0, round); d <= tolerance {
+			*f.slot(0, round) = reached{found: true, square: d * d}
+		}
+	}
+	for i := range last {
+		for round := f.base[i]; round <= f.base[i]+2*f.reach; round++ {
+			from := *f.slot(i, round)
+			if !from.found {
+				continue
+			}
+			for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
+				f.run(i, round, next-round, from, tolerance)
+			}
+		}
+	}
+	best := 0
+	for round := f.base[last]; round <= f.base[last]+2*f.reach; round++ {
+		if to := f.slot(last, round); to.found && (best == 0 || to.before(*f.slot(last, best))) {
+			best = round
+		}
+	}
+	if best == 0 {
+		return f.nearest()
+	}
+	return f.walk(best)
+}
+
+// run offers all lengths of a run of one interval.
+func (f *follower) run(i, round, every int, from reached, tolerance float64) {
+	square := from.square
+	for k := i + 1; k < len(f.ideal); k++ {
+		round += every
+		to := f.slot(k, round)
+		if to == nil {
+			return
+		}
+		d := math.Abs(float64(round) - f.ideal[k])
+		if d > tolerance {
+			return
+		}
+		square += d * d
+		way := reached{true, from.runs + 1, square, every, k - i}
+		if !to.found || way.before(*to) {
+			*to = way
+		}
+	}
+}
+
+// before reports whether one way is better than another.
+func (r reached) before(other reached) bool {
+	if r.runs != other.runs {
+		return r.runs < other.runs
+	}
+	return r.square < other.square
+}
+
+// walk goes back from the last step.
+func (f *follower) walk(round int) []int {
+	rounds := make([]int, len(f.ideal))
+	for i := len(rounds) - 1; ; {
+		rounds[i] = round
+		to := *f.slot(i, round)
+		if to.times == 0 {
+			return rounds
+		}
+		for range to.times {
+			round -= to.every
+			i--
+			rounds[i] = round
+		}
+	}
+}
+
+// nearest gives every step the round nearest to its own after the one before it.
+func (f *follower) nearest() []int {
+	rounds := make([]int, len(f.ideal))
+	before := 0
+	for i, x := range f.ideal {
+		before = max(int(measure.RoundHalfUp(x)), before+1)
+		rounds[i] = before
+	}
+	return rounds
+}

@@ -1,0 +1,159 @@
+package solid
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Limits of a closing.
+const (
+	// MaxClosingRounds is the most rounds of a closing that change the count: each comes
+	// back written out. The widest crown of the finest gauge, 200 stitches in 4 wedges, has 50.
+	MaxClosingRounds = 300
+	// MaxClosingEdge is the most stitches outside a pair of decreases.
+	MaxClosingEdge = 5
+)
+
+// Uneven says what is done with stitches that do not divide into the wedges.
+type Uneven int32
+
+// The ways.
+const (
+	UnevenUnspecified Uneven = iota // an adjusting round
+	// UnevenAdjust decreases them away, evenly spaced in a round of its own.
+	UnevenAdjust
+	// UnevenTwoSizes makes wedges of two sizes, spread evenly among one another.
+	UnevenTwoSizes
+	// UnevenLeftOver leaves them at the end of the round until they make a wedge of their
+	// own.
+	UnevenLeftOver
+)
+
+// A Closing is a tube that is closed by stacks of decreases.
+type Closing struct {
+	StartStitches int
+	// Wedges is how many parts the tube has, each with a stack of decreases at its end.
+	Wedges int
+	// Paired decreases at both ends of each wedge: ssk after its edge stitches, k2tog
+	// before those at its other end. Otherwise a wedge ends with k2tog.
+	Paired       bool
+	EdgeStitches int
+	// EndStitches is how many stitches may be left at most. Where the wedges have a stitch
+	// each and that is more, k2tog all round.
+	EndStitches int
+	Uneven      Uneven
+	Pace        Pace
+}
+
+// A ClosingRound is a round that changes the count. Its number counts from the first
+// round of the closing.
+type ClosingRound struct {
+	RoundNumber int
+	// Adjusts says that the round makes the count one that the wedges divide.
+	Adjusts     bool
+	Instruction stitch.Instruction
+}
+
+// A ClosingPlan is a closing as it is worked.
+type ClosingPlan struct {
+	StartStitches int
+	EndStitches   int
+	// WedgeStitches are those of each wedge after the adjusting round.
+	WedgeStitches []int
+	Rounds        []ClosingRound
+	// RoundCount is all rounds, those worked even after the last decrease too.
+	RoundCount int
+	// GreatestDepartureRounds is how far a decrease round lies at most from where the
+	// curve wants it, 0 where there is no curve. Rounds in succession at the end are left out.
+	GreatestDepartureRounds float64
+	// Effort is the runs of the rhythm and the items of the rounds, each counted once.
+	Effort int
+}
+
+// Plan writes every round of the closing. What stands in its way is said in words, empty
+// where nothing does.
+//
+// The wedges lose one stitch a round each, or two where decreases are paired, as long as
+// more than EndStitches are left. The pace says on which rounds.
+//
+// Source: common practice.
+func (q Closing) Plan() (plan ClosingPlan, refused string) {
+	if refused = q.refusal(); refused != "" {
+		return ClosingPlan{}, refused
+	}
+	plan = ClosingPlan{StartStitches: q.StartStitches}
+	adjusted := q.StartStitches
+	if q.Uneven != UnevenTwoSizes && q.Uneven != UnevenLeftOver {
+		adjusted -= q.StartStitches % q.Wedges
+	}
+	w := q.wedges(adjusted)
+	plan.WedgeStitches = w.sizes()
+	var steps []step
+	for w.total() > q.EndStitches && w.narrows() {
+		if len(steps) == MaxClosingRounds {
+			return ClosingPlan{}, "takes more than " + strconv.Itoa(MaxClosingRounds) + " decrease rounds; more wedges take fewer"
+		}
+		steps = append(steps, w.decrease())
+	}
+	if len(steps) == 0 {
+		return ClosingPlan{}, "has no stitch to decrease: its wedges have " + report.CountOf(plan.WedgeStitches[0], "stitches") + " each"
+	}
+	plan.EndStitches = w.total()
+	at := q.Pace.place(steps)
+	before := 0 // rounds put before the first of the pace
+	if adjusted < q.StartStitches {
+		if at.rounds[0] == 1 {
+			before = 1
+		}
+		round, ok := shaping.EvenRound(q.StartStitches, adjusted, stitch.K2tog, shaping.GapSpreadLeastEffort)
+		if !ok {
+			return ClosingPlan{}, "cannot be made a multiple of " + strconv.Itoa(q.Wedges) + " stitches in a round"
+		}
+		plan.Rounds = append(plan.Rounds, ClosingRound{1, true, round})
+	}
+	for i, s := range steps {
+		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[i] + before, false, stitch.Instruction{
+			Row: stitch.Compress(s.runs), StartStitches: s.from, EndStitches: s.to}})
+	}
+	plan.RoundCount = at.total + before
+	plan.GreatestDepartureRounds = at.departure
+	plan.Effort = plan.effort()
+	return plan, ""
+}
+
+// refusal says what is wrong with the question itself.
+func (q Closing) refusal() string {
+	least := 2
+	if q.Paired {
+		least = 2*q.EdgeStitches + 4
+	}
+	switch {
+	case q.Wedges < 1 || q.EdgeStitches < 0 || q.EdgeStitches > MaxClosingEdge || q.EndStitches < 1 || q.StartStitches > stitch.MaxStitches:
+		return "is out of range"
+	case q.StartStitches < least*q.Wedges:
+		return "has " + report.CountOf(q.StartStitches, "stitches") + "; " + report.CountOf(q.Wedges, "wedges") + " that can be decreased need at least " +
+			strconv.Itoa(least*q.Wedges)
+	case q.EndStitches >= q.StartStitches:
+		return "has " + report.CountOf(q.StartStitches, "stitches") + ", no more than may be left"
+	}
+	return ""
+}
+
+// effort counts what there is to remember.
+func (p ClosingPlan) effort() int {
+	runs, every := 0, 0
+	items := 0
+	for i, r := range p.Rounds {
+		items += r.Instruction.Row.Items()
+		if i == 0 || p.Rounds[i-1].Adjusts {
+			continue
+		}
+		if now := r.RoundNumber - p.Rounds[i-1].RoundNumber; now != every {
+			runs, every = runs+1, now
+		}
+	}
+	return items + 2*runs
+}

@@ -1,0 +1,50 @@
+package solid
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+// Directions write the closing out, its first round being numbered from.
+func (p ClosingPlan) Directions(from int) []string {
+	var d []string
+	last := 0
+	for _, r := range p.Rounds {
+		d = appendEven(d, from, last+1, r.RoundNumber-1)
+		adjusting := ""
+		if r.Adjusts {
+			adjusting = ", to adjust the count"
+		}
+		d = append(d, "Round "+strconv.Itoa(from-1+r.RoundNumber)+adjusting+": "+r.Instruction.Row.Text()+
+			" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
+		last = r.RoundNumber
+	}
+	return appendEven(d, from, last+1, p.RoundCount)
+}
+
+// appendEven adds "Rounds 3-7: work even.", or nothing where there are none.
+func appendEven(d []string, from, first, last int) []string {
+	switch {
+	case first > last:
+		return d
+	case first == last:
+		return append(d, "Round "+strconv.Itoa(from-1+first)+": work even.")
+	}
+	return append(d, "Rounds "+strconv.Itoa(from-1+first)+"-"+strconv.Itoa(from-1+last)+": work even.")
+}
+
+// DrawUp closes the last stitches with the yarn. Common practice.
+func DrawUp(stitches int) string {
+	if stitches == 1 {
+		return "Cut the yarn, draw it through the last stitch and fasten off inside."
+	}
+	return "Cut the yarn, draw it through the remaining " + report.CountOf(stitches, "stitches") +
+		" twice, pull up firmly and fasten off inside."
+}
+
+// Graft closes two sides of so many stitches each. Common practice.
+func Graft(eachSide int) string {
+	return "Cut the yarn, leaving enough to graft; hold the two sides of " + report.CountOf(eachSide, "stitches") +
+		" each together, right sides out, and graft them."
+}

@@ -1,0 +1,96 @@
+package solid
+
+// A Rate is a decrease round with the rounds worked even after it, so many times.
+type Rate struct {
+	EveryRounds int
+	Times       int
+}
+
+// A Pace says on which rounds the decreases of a closing are worked. The zero Pace is
+// every round.
+type Pace struct {
+	way        paceWay
+	rates      []Rate
+	more       int
+	at         func(stitches float64) float64
+	successive int
+	tolerance  float64
+}
+
+type paceWay uint8
+
+const (
+	paceRates paceWay = iota
+	paceHalf
+	pacePlain
+	paceAlong
+)
+
+// AtRates works the rates one after the other, the last of them to the end.
+func AtRates(rates ...Rate) Pace { return Pace{way: paceRates, rates: rates} }
+
+// EveryRound decreases on every round.
+func EveryRound() Pace { return Pace{} }
+
+// ToHalf decreases every 2nd round until half of the stitches are left, then every round:
+// the toe and the mitten top of the trade. Common practice.
+func ToHalf() Pace { return Pace{way: paceHalf} }
+
+// PlainAfter works as many rounds even after each decrease round as it had plain stitches
+// between two decreases, and so many more. Source: Th. de Dillmont, Encyclopedia of
+// Needlework (c. 1886), the round toe, which has none more.
+func PlainAfter(more int) Pace { return Pace{way: pacePlain, more: more} }
+
+// Along keeps to a curve: at gives the rounds below the place where the curve has so many
+// stitches, and must rise as they fall. Of all rhythms that stay within tolerance rounds of
+// the curve it is the one of fewest runs. The last decrease rounds, so many, follow one
+// another whatever the curve wants, so that there is no point.
+func Along(at func(stitches float64) float64, successive int, tolerance float64) Pace {
+	return Pace{way: paceAlong, at: at, successive: successive, tolerance: tolerance}
+}
+
+// placed is where decrease rounds lie.
+type placed struct {
+	rounds    []int
+	total     int
+	departure float64
+}
+
+func (p Pace) place(steps []step) placed {
+	switch p.way {
+	case paceHalf:
+		start := steps[0].from
+		return evenAfter(steps, func(i int) int {
+			if 2*steps[i].to > start {
+				return 1
+			}
+			return 0
+		})
+	case pacePlain:
+		return evenAfter(steps, func(i int) int { return steps[i].plain + p.more })
+	case paceAlong:
+		return p.follow(steps)
+	}
+	if len(p.rates) == 0 {
+		return evenAfter(steps, func(int) int { return 0 })
+	}
+	rate, left := 0, p.rates[0].Times
+	return evenAfter(steps, func(int) int {
+		for left == 0 && rate < len(p.rates)-1 {
+			rate++
+			left = p.rates[rate].Times
+		}
+		left = max(left-1, 0)
+		return p.rates[rate].EveryRounds - 1
+	})
+}
+
+// evenAfter places every step when so many rounds are worked even after each.
+func evenAfter(steps []step, even func(i int) int) placed {
+	at := placed{rounds: make([]int, len(steps)), total: 0}
+	for i := range steps {
+		at.rounds[i] = at.total + 1
+		at.total += 1 + even(i)
+	}
+	return at
+}
