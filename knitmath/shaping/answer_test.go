@@ -40,9 +40,9 @@ func TestAnswersInWords(t *testing.T) {
 		summary    string
 		directions []string
 	}{
-		// 20 stitches in 4 strands: 4 gaps of 4 and 4 more at the beginning.
-		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 4 stitches between changes.",
-			[]string{"Increase row: k4, [M1L, k4] 4 times (24 stitches)."}},
+		// 20 stitches for 4 strands: 5 each, of which 2 and 3 lie at the ends.
+		"even": {even, "Increase 4 stitches evenly across one row, from 20 to 24. 5 stitches between changes.",
+			[]string{"Increase row: [k2, M1L, k3] 4 times (24 stitches)."}},
 		// 4 decreases take 8 of 21; 13 others in 4 gaps of 3 and one over, which makes the
 		// gap across the beginning one of 4.
 		"round": {round, "Decrease 4 stitches evenly across one round, from 21 to 17. 3 or 4 stitches between changes.",

@@ -1,6 +1,7 @@
 package shaping
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -23,10 +24,10 @@ func (s spacing) nearby() int { return max(2, s.k/10) }
 const worthNaming = 2
 
 // equalGapsNear names the nearest numbers of changes on both sides for which all gaps
-// are equal, where they are not equal now and the row, of so many items, is harder to
-// work than theirs: [k10, k2tog] 8 times, k4 wants no other count.
-func (s spacing) equalGapsNear(items int) []report.Notice {
-	if s.k < 2 || s.equalGaps(s.k) {
+// are equal, where those between changes are not equal now and the row is harder to work
+// than theirs: [k10, k2tog] 8 times, k4 wants no other count.
+func (s spacing) equalGapsNear(o EvenSpacing) []report.Notice {
+	if gaps := o.between(); s.equalGaps(s.k) || len(gaps) == 0 || slices.Min(gaps) == slices.Max(gaps) {
 		return nil
 	}
 	var words []string
@@ -35,17 +36,16 @@ func (s spacing) equalGapsNear(items int) []report.Notice {
 			near := s
 			near.k += step * d
 			near.end = s.start + near.k*s.op.Net()
-			if near.k < 1 || !s.equalGaps(near.k) || near.end < 1 || near.end > stitch.MaxStitches {
+			if near.k < 2 || !s.equalGaps(near.k) || near.end < 1 || near.end > stitch.MaxStitches {
 				continue
 			}
-			near.order = GapSpreadInterleaved
-			even, _ := near.gaps()
-			row := near.row(even)
-			if items-row.Items() < worthNaming {
+			near.order = GapSpreadLeastEffort
+			equal, _ := near.plan()
+			if o.Effort-equal.Effort < worthNaming {
 				break
 			}
 			words = append(words, strconv.Itoa(near.k)+" instead of "+strconv.Itoa(s.k)+" give "+report.CountOf(near.end, "stitches")+
-				": "+near.finished(even, row).Instruction.Row.Text())
+				": "+equal.Instruction.Row.Text())
 			break
 		}
 	}

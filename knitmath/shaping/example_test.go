@@ -25,7 +25,7 @@ func Example() {
 		fmt.Println(line)
 	}
 	// Output:
-	// k2, [M1L, k5] 7 times, M1L, k3
+	// [k2, M1L, k3] 8 times
 	// Work 4 rows even.
 	// Row 5 (RS, increase row): k1, M1L, k to last st, M1R, k1.
 	// Repeat the increase row every 8th row 5 more times: 60 stitches.

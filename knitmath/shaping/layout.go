@@ -24,6 +24,9 @@ type block struct {
 // single reports whether a block is one gap again and again.
 func (b block) single() bool { return len(b.gaps) == 1 && b.gaps[0].Times == 1 }
 
+// equal reports whether all gaps of a layout are alike.
+func (l layout) equal() bool { return len(l.blocks) == 1 && l.blocks[0].single() }
+
 // first and last are the gaps at its ends.
 func (b block) first() int { return b.gaps[0].Stitches }
 func (b block) last() int  { return b.gaps[len(b.gaps)-1].Stitches }
@@ -44,9 +47,12 @@ func (l layout) kept() layout {
 
 // leastItems is fewer items than any way to write the layout has, or as many: it saves
 // writing those that have too many.
-func (l layout) leastItems() int {
+func (s spacing) leastItems(l layout) int {
 	items := 0
-	for _, b := range l.blocks {
+	for i, b := range l.blocks {
+		if i > 0 && s.closes(l) {
+			break
+		}
 		for _, g := range b.gaps {
 			items++ // a change
 			if g.Stitches > 0 {
@@ -145,9 +151,66 @@ func (r *reach) pass(gaps []spread.GapRun, times int) {
 // plain is how many stitches are left as they are.
 func (s spacing) plain() int { return s.start - 2*s.edge - s.k*s.op.Takes() }
 
-// steps writes a layout in the way that has fewer items: every change with the gap
-// after it, or with the gap before it.
+// steps writes a layout in the way that has fewest items: every change with the gap after it,
+// with the gap before it, or in repeats that have half a gap at either end, or a gap at one.
 func (s spacing) steps(l layout) []stitch.Step {
+	best := s.open(l)
+	if s.round || !s.closes(l) {
+		return best
+	}
+	between := l.blocks[0].last()
+	for _, before := range []int{between / 2, between - between/2, between, 0} {
+		after := between - before
+		outside, over := l.first-before, l.last-after
+		if outside < 0 || over < 0 || before > 0 && outside > 0 && (outside != s.edge || over != s.edge) {
+			continue // stitches before a repeat that begins with some are told as one
+		}
+		if after > 0 && before > 0 && over > max(1, s.edge) {
+			continue // nor is more than one told beside stitches that a repeat ends with
+		}
+		if steps := s.closed(l, before); stitch.RowOf(steps...).Items() < stitch.RowOf(best...).Items() {
+			best = steps
+		}
+	}
+	return best
+}
+
+// closes reports whether a flat layout is a repeat, and the same again without its last gap:
+// then it is a whole number of times what lies between two such gaps, with a part of one
+// at either end.
+func (s spacing) closes(l layout) bool {
+	if s.round || len(l.blocks) == 0 || l.blocks[0].gaps[len(l.blocks[0].gaps)-1].Times != 1 {
+		return false
+	}
+	inner := l.blocks[0].gaps[:len(l.blocks[0].gaps)-1]
+	if len(l.blocks) == 1 {
+		return len(inner) == 0 && l.blocks[0].first() > 0
+	}
+	return len(inner) > 0 && l.blocks[1].times == 1 && slices.Equal(l.blocks[1].gaps, inner)
+}
+
+// closed writes a layout that closes, with so many stitches before the first change of what is
+// repeated.
+func (s spacing) closed(l layout, before int) []stitch.Step {
+	repeat := l.blocks[0]
+	last := len(repeat.gaps) - 1
+	once := layout{first: before, last: repeat.gaps[last].Stitches - before}
+	for _, g := range repeat.gaps[:last] {
+		once.blocks = append(once.blocks, equal(g.Stitches, g.Times))
+	}
+	var steps []stitch.Step
+	if over := l.first - once.first; over > 0 {
+		steps = append(steps, stitch.Do(s.plainOp(), over))
+	}
+	steps = append(steps, stitch.Repeat(repeat.times+1, s.open(once)...))
+	if over := l.last - once.last; over > 0 {
+		steps = append(steps, stitch.Do(s.plainOp(), over))
+	}
+	return steps
+}
+
+// open writes every change with the gap after it, or with the gap before it.
+func (s spacing) open(l layout) []stitch.Step {
 	before := append([]block(nil), l.blocks...)
 	if !s.round {
 		before = nil
@@ -169,7 +232,9 @@ func (s spacing) steps(l layout) []stitch.Step {
 		changeFirst = append(changeFirst, stitch.Do(s.plainOp(), l.first))
 	}
 	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, equal(l.last, 1)), s.changeThenPlain))
-	if stitch.RowOf(gapFirst...).Items() < stitch.RowOf(changeFirst...).Items() {
+	// Of two that are as easy a row rather begins with its repeat.
+	inRepeat := len(l.blocks) == 1 && l.blocks[0].single() && l.blocks[0].first() == l.first
+	if more := stitch.RowOf(changeFirst...).Items() - stitch.RowOf(gapFirst...).Items(); more > 0 || more == 0 && inRepeat {
 		return gapFirst
 	}
 	return changeFirst

@@ -75,7 +75,10 @@ type EvenSpacing struct {
 // which no change lies more than ToleranceStitches further from its place by equal gaps
 // than in the most even, interleaved one; of equally many the nearest. It looks at
 // equal gaps with the rest at the ends, of which a round has 2 stitches at the most, two
-// groups of gaps, repeats of up to four, and repeats of equal gaps and one other.
+// groups of gaps, repeats of up to four, and repeats of equal gaps and one other. The ends
+// of a flat row differ by a stitch at most, no decrease lies at the very end where there are
+// more plain stitches than changes, and there no three changes follow one another where there is
+// a stitch for every second.
 //
 // An increase made in the strand between two stitches has at least one stitch on each
 // side.
@@ -99,7 +102,7 @@ func PlanEvenSpacing(in EvenSpacingInput) (EvenSpacing, error) {
 		c.Infeasible(detail, "start_stitches", "end_stitches", "spread")
 		return EvenSpacing{}, c.Err()
 	}
-	out.Notices = append(out.Notices, s.equalGapsNear(out.Effort)...)
+	out.Notices = append(out.Notices, s.equalGapsNear(out)...)
 	if in.WithOutline {
 		out.Outline = s.outline(out)
 	}

@@ -27,7 +27,7 @@ func TestEvenSpacingText(t *testing.T) {
 		{EvenSpacingInput{StartStitches: 10, EndStitches: 5}, "[k2tog] 5 times"},
 		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog, Spread: GapSpreadGrouped},
 			"p1, [p2tog, p3] 7 times, p2tog, p2"},
-		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog}, "[p3, p2tog] 8 times"},
+		{EvenSpacingInput{StartStitches: 40, EndStitches: 32, Operation: stitch.P2tog}, "[p1, p2tog, p2] 8 times"},
 		// 100 to 60: two groups would take a third from one part and half from the rest.
 		{EvenSpacingInput{StartStitches: 100, EndStitches: 60, Construction: stitch.InTheRound}, "[k1, k2tog, k2tog] 20 times"},
 		{EvenSpacingInput{StartStitches: 200, EndStitches: 134, Construction: stitch.InTheRound}, "[k1, k2tog] 66 times, k2"},

@@ -1,7 +1,6 @@
 package shaping
 
 import (
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/spread"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -15,9 +14,10 @@ const mostInBlock = 4
 const mostOver = 2
 
 // easiest finds the layout with the fewest items among those that depart by at most
-// so many parts, and of these the one that departs least: equal gaps with the rest at
-// the ends, two groups of gaps, repeats of up to four gaps with a few gaps over, and
-// repeats of equal gaps and one other.
+// so many parts, and of these one of equal gaps, or else the one that departs least: equal gaps
+// with the rest at the ends, two groups of gaps, repeats of up to four gaps with a few gaps
+// over, and repeats of equal gaps and one other. The ends of a flat row are alike, or one of
+// them is a stitch longer.
 func (s spacing) easiest(departure int) (best layout, ok bool) {
 	f := layoutFinder{spacing: s, allowed: departure}
 	n := s.k // the gaps that blocks cover
@@ -52,7 +52,7 @@ type layoutFinder struct {
 
 	found      bool
 	best       layout
-	items, off int
+	items, off int // items with what ends that are not alike cost
 
 	// The memory that layouts are tried in: of many few are kept.
 	gaps   [mostInBlock]spread.GapRun
@@ -83,7 +83,7 @@ func (f *layoutFinder) groups(n, one, other int) {
 }
 
 // repeats tries every block of two neighbouring gaps, as often as it fits or once less,
-// with what is over before or after it.
+// with what is over before or after it, or with its own beginning after it.
 func (f *layoutFinder) repeats(n, gap, size int) {
 	for longer := 1; longer < 1<<size-1; longer++ {
 		if size == 4 && longer>>2 == longer&3 {
@@ -97,7 +97,20 @@ func (f *layoutFinder) repeats(n, gap, size int) {
 		for times := n / size; times > 0 && times >= n/size-1; times-- {
 			f.over(block{gaps, times}, sum*times, n-times*size, gap)
 		}
+		if n%size == size-1 {
+			f.closed(block{gaps, n / size}, sum*(n/size+1)-gaps[size-1].Stitches)
+		}
 	}
+}
+
+// closed tries a repeat of a flat row that ends with the change before its last gap, which is
+// divided between the two ends of what is repeated: [k2tog, k1, k2tog] 30 times.
+func (f *layoutFinder) closed(repeat block, sum int) {
+	if f.round || repeat.times == 0 {
+		return
+	}
+	f.blocks = [2]block{repeat, {repeat.gaps[:len(repeat.gaps)-1], 1}}
+	f.ends(f.blocks[:], sum)
 }
 
 // over tries what can be made of the gaps that are over beside a repeat.
@@ -121,8 +134,9 @@ func (f *layoutFinder) pair(one, other block, sum int) {
 	f.ends(f.blocks[:], sum)
 }
 
-// ends tries what can be left at the two ends of blocks with so many stitches: alike,
-// or one of them like the gap beside it.
+// ends tries what can be left at the two ends of blocks with so many stitches: alike, or
+// one of them a stitch longer. A row that is centred looks the same from both sides, and its
+// halves do when it is seamed. Common practice.
 func (f *layoutFinder) ends(blocks []block, sum int) {
 	rest := f.plain() - sum
 	if rest < 0 {
@@ -134,28 +148,62 @@ func (f *layoutFinder) ends(blocks []block, sum int) {
 		}
 		return
 	}
-	firsts := []int{rest / 2}
-	if len(blocks) > 0 {
-		firsts = append(firsts, blocks[0].first(), rest-blocks[len(blocks)-1].last())
-	}
-	outer := 0
+	least := 0
 	if f.edge == 0 {
-		outer = f.least()
+		least = f.leastEnd()
 	}
-	for _, first := range firsts {
-		if last := rest - first; first >= outer && last >= outer {
-			f.try(layout{f.edge + first, f.edge + last, blocks})
-		}
+	if rest/2 < least {
+		return
+	}
+	firsts := []int{rest / 2, rest - rest/2}
+	if rest == 1 && f.plain() >= f.k { // [k1, k2tog] rather than [k2tog, k1]
+		firsts = []int{1, 0}
+	}
+	f.try(layout{f.edge + firsts[0], f.edge + rest - firsts[0], blocks})
+	if rest%2 == 1 {
+		f.try(layout{f.edge + firsts[1], f.edge + rest - firsts[1], blocks})
 	}
 }
 
-// centres reports whether the two ends must be alike: of increases that are worked into a
-// stitch, flat, each leaves a mark that is seen, so that a row is centred though it has
-// an item more. Decreases and increases in a strand are not. Common practice.
-func (s spacing) centres() bool { return !s.round && s.op.Net() > 0 && s.op.Takes() > 0 }
+// leastEnd is the fewest stitches at an end of a flat row without edge stitches: one, where
+// there is one for every gap and for both ends, so that no decrease lies in a seam. Common
+// practice.
+func (s spacing) leastEnd() int {
+	if s.plain() > s.k {
+		return 1
+	}
+	return s.least()
+}
+
+// crowded reports whether, flat, three changes follow one another though there is a stitch for every
+// second gap.
+func (f *layoutFinder) crowded(l layout) bool {
+	if f.round || 2*f.plain() < f.k {
+		return false
+	}
+	none := 0
+	for _, b := range l.blocks {
+		for range min(b.times, 2) {
+			for _, g := range b.gaps {
+				if g.Stitches > 0 {
+					none = 0
+					continue
+				}
+				if none += g.Times; none > 1 {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// worthAlike is how many items a flat row may have more so that not one of its ends alone is a
+// change: [k2tog, k1, k2tog] 30 times rather than [[k2tog] twice, k1] 30 times. Own choice.
+const worthAlike = 2
 
 func (f *layoutFinder) try(l layout) {
-	if f.found && f.items < l.leastItems() || f.centres() && measure.Abs(l.first-l.last) > 1 {
+	if f.found && f.items < f.leastItems(l) || f.crowded(l) {
 		return
 	}
 	off := f.departure(l)
@@ -163,7 +211,10 @@ func (f *layoutFinder) try(l layout) {
 		return
 	}
 	items := stitch.RowOf(f.steps(l)...).Items()
-	if f.found && (items > f.items || items == f.items && off >= f.off) {
+	if !f.round && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k {
+		items += worthAlike
+	}
+	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
 		return
 	}
 	f.found, f.best, f.items, f.off = true, l.kept(), items, off

@@ -26,6 +26,10 @@ func (f *layoutFinder) nests(n, gap int) {
 }
 
 func (f *layoutFinder) nested(common, other spread.GapRun, sum int) {
+	if each := common.Times / (other.Times + 1); common.Times%(other.Times+1) == 0 {
+		f.nest[0] = [2]spread.GapRun{{Stitches: common.Stitches, Times: each}, {Stitches: other.Stitches, Times: 1}}
+		f.closed(block{f.nest[0][:], other.Times}, sum)
+	}
 	each, over := common.Times/other.Times, common.Times%other.Times
 	for i := range f.nest {
 		equal, lone := spread.GapRun{Stitches: common.Stitches, Times: each + i}, spread.GapRun{Stitches: other.Stitches, Times: 1}

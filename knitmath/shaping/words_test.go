@@ -32,14 +32,14 @@ func TestSummaryTellsTheGapAcrossTheStart(t *testing.T) {
 }
 
 // Neighbours are told as one run: 32 decreases on 64 stitches, and 3 on 7 where the
-// last is followed by one stitch.
+// last is followed by one stitch. The one stitch that 2 leave of 5 lies between them.
 func TestNeighbouringChangesAreOneRun(t *testing.T) {
 	for _, c := range []struct {
 		start, end int
 		want       string
 	}{
 		{64, 32, "[k2tog] 32 times"},
-		{5, 3, "[k2tog] twice, k1"},
+		{5, 3, "k2tog, k1, k2tog"},
 		{7, 4, "[k2tog] 3 times, k1"},
 	} {
 		out, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: c.start, EndStitches: c.end})

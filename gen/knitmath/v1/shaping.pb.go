@@ -41,7 +41,9 @@ const (
 	// more than tolerance_stitches further from its place by equal gaps than in the
 	// interleaved one: equal gaps with the rest at the ends, at the end of a round 2
 	// stitches at the most, two groups of gaps, repeats of up to four gaps, or of equal
-	// gaps and one longer or shorter. Where there is none, interleaved.
+	// gaps and one longer or shorter. Flat, the two ends differ by a stitch at most, and
+	// half a gap may stand at either end of a repeat: [k5, k2tog, k5] 8 times. Where there
+	// is none, interleaved.
 	GapSpread_GAP_SPREAD_LEAST_EFFORT GapSpread = 4
 )
 
@@ -455,9 +457,9 @@ type PlanEvenSpacingResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - EQUAL_GAPS_NEAR, at end_stitches: with a few changes more or fewer, up to a
-	//     tenth or two, all gaps are equal and the row has two items fewer at least; the text
-	//     names the nearest on both sides.
+	//   - EQUAL_GAPS_NEAR, at end_stitches: gaps between changes differ, and with a few
+	//     changes more or fewer, up to a tenth or two, all are equal and the row has two items
+	//     fewer at least; the text names the nearest on both sides.
 	//   - MANY_ITEMS, at tolerance_stitches: no row with few items lies near enough to equal
 	//     gaps; the most even one is given.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
