@@ -42,7 +42,7 @@ var allowed = map[string]string{
 	// Plans made of other plans.
 	"edge":  "cost fault gauge measure outline report shaping spread stitch",
 	"yoke":  "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
-	"solid": "measure report shaping spread stitch",
+	"solid": "body cost fault gauge measure outline report shaping spread stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

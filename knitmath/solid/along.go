@@ -10,19 +10,20 @@ import (
 //
 // The round in which a step is worked by the curve is the one that begins where the curve
 // has the mean of its two counts. With fewest runs of equal intervals, each round lying
-// within the tolerance of that, and of these with the least sum of squares; where no such
-// rhythm is, each round is the nearest that is free.
+// within the tolerance of that; of these rather one that becomes faster from run to run, as
+// the trade has it, and then one with a small sum of squares. Where no such rhythm is, each
+// round is the nearest that is free.
 //
 // Method: dynamic programming over the steps and the few rounds that each may have. A run
 // begins at a round that is reached and goes on as far as it stays within the tolerance.
 // Source: own derivation.
 func (p Pace) follow(steps []step) placed {
-	free := max(len(steps)-max(p.successive, 1)+1, 1) // the steps that keep to the curve
-	f := follower{ideal: make([]float64, free), reach: int(measure.RoundHalfUp(p.tolerance))}
-	for i := range f.ideal {
-		s := steps[i]
-		f.ideal[i] = max(p.at(float64(s.from+s.to)/2)+1, 1)
-		f.base = append(f.base, int(measure.RoundHalfUp(f.ideal[i]))-f.reach)
+	successive := min(max(p.successive, 1), len(steps))
+	free := len(steps) - successive + 1 // the steps that keep to the curve
+	f := follower{ideal: make([]float64, free), base: make([]int, free), reach: int(measure.RoundHalfUp(p.tolerance))}
+	for i, s := range steps[:free] {
+		f.ideal[i] = max(p.fall(float64(s.from+s.to)/2)*float64(p.depth)+1, 1)
+		f.base[i] = int(measure.RoundHalfUp(f.ideal[i])) - f.reach
 	}
 	at := placed{rounds: f.rounds(p.tolerance)}
 	for i, round := range at.rounds {
@@ -48,6 +49,7 @@ type follower struct {
 type reached struct {
 	found  bool
 	runs   int
+	slower int // runs that are slower than the one before
 	square float64
 	every  int
 	times  int
@@ -108,7 +110,10 @@ func (f *follower) run(i, round, every int, from reached, tolerance float64) {
 			return
 		}
 		square += d * d
-		way := reached{true, from.runs + 1, square, every, k - i}
+		way := reached{true, from.runs + 1, from.slower, square, every, k - i}
+		if from.every > 0 && every > from.every {
+			way.slower++
+		}
 		if !to.found || way.before(*to) {
 			*to = way
 		}
@@ -119,6 +124,9 @@ func (f *follower) run(i, round, every int, from reached, tolerance float64) {
 func (r reached) before(other reached) bool {
 	if r.runs != other.runs {
 		return r.runs < other.runs
+	}
+	if r.slower != other.slower {
+		return r.slower < other.slower
 	}
 	return r.square < other.square
 }

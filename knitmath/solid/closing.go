@@ -38,7 +38,8 @@ type Closing struct {
 	// Wedges is how many parts the tube has, each with a stack of decreases at its end.
 	Wedges int
 	// Paired decreases at both ends of each wedge: ssk after its edge stitches, k2tog
-	// before those at its other end. Otherwise a wedge ends with k2tog.
+	// before those at its other end; without edge stitches its last three become one. Otherwise
+	// a wedge ends with k2tog.
 	Paired       bool
 	EdgeStitches int
 	// EndStitches is how many stitches may be left at most. Where the wedges have a stitch
@@ -116,7 +117,7 @@ func (q Closing) Plan() (plan ClosingPlan, refused string) {
 	}
 	for i, s := range steps {
 		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[i] + before, false, stitch.Instruction{
-			Row: stitch.Compress(s.runs), StartStitches: s.from, EndStitches: s.to}})
+			Row: s.row, StartStitches: s.from, EndStitches: s.to}})
 	}
 	plan.RoundCount = at.total + before
 	plan.GreatestDepartureRounds = at.departure
@@ -127,7 +128,10 @@ func (q Closing) Plan() (plan ClosingPlan, refused string) {
 // refusal says what is wrong with the question itself.
 func (q Closing) refusal() string {
 	least := 2
-	if q.Paired {
+	switch {
+	case q.Paired && q.EdgeStitches == 0:
+		least = 3
+	case q.Paired:
 		least = 2*q.EdgeStitches + 4
 	}
 	switch {

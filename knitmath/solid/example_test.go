@@ -3,6 +3,7 @@ package solid_test
 import (
 	"fmt"
 
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/solid"
 )
 
@@ -27,4 +28,38 @@ func ExampleClosing() {
 	// Round 7: [k1, ssk, k4, k2tog, k1] twice (16 stitches).
 	// Round 8: [k1, ssk, k2, k2tog, k1] twice (12 stitches).
 	// Cut the yarn, leaving enough to graft; hold the two sides of 6 stitches each together, right sides out, and graft them.
+}
+
+// A hat for a one-year-old.
+func ExamplePlanCrown() {
+	plan, err := solid.PlanCrown(solid.CrownInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, HeadSize: solid.HeadSizeYear1})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(plan.Summary())
+	for _, line := range plan.Directions() {
+		fmt.Println(line)
+	}
+	// Output:
+	// A hat of 80 stitches (40 cm) for a head of 45.5 cm, 18.2 cm high: 35 rounds even, then a crown of 8 wedges in 9 decrease rounds over 16 rounds (5.7 cm) to 8 stitches.
+	// Cast on 80 stitches and join in the round, without twisting.
+	// Rounds 1-35: work even, the brim included (12.5 cm).
+	// Round 36: [k8, k2tog] 8 times (72 stitches).
+	// Round 37: work even.
+	// Round 38: [k7, k2tog] 8 times (64 stitches).
+	// Round 39: work even.
+	// Round 40: [k6, k2tog] 8 times (56 stitches).
+	// Round 41: work even.
+	// Round 42: [k5, k2tog] 8 times (48 stitches).
+	// Round 43: work even.
+	// Round 44: [k4, k2tog] 8 times (40 stitches).
+	// Round 45: work even.
+	// Round 46: [k3, k2tog] 8 times (32 stitches).
+	// Round 47: work even.
+	// Round 48: [k2, k2tog] 8 times (24 stitches).
+	// Round 49: work even.
+	// Round 50: [k1, k2tog] 8 times (16 stitches).
+	// Round 51: [k2tog] 8 times (8 stitches).
+	// Cut the yarn, draw it through the remaining 8 stitches twice, pull up firmly and fasten off inside.
 }

@@ -12,7 +12,8 @@ type Pace struct {
 	way        paceWay
 	rates      []Rate
 	more       int
-	at         func(stitches float64) float64
+	fall       func(stitches float64) float64
+	depth      int
 	successive int
 	tolerance  float64
 }
@@ -41,12 +42,13 @@ func ToHalf() Pace { return Pace{way: paceHalf} }
 // Needlework (c. 1886), the round toe, which has none more.
 func PlainAfter(more int) Pace { return Pace{way: pacePlain, more: more} }
 
-// Along keeps to a curve: at gives the rounds below the place where the curve has so many
-// stitches, and must rise as they fall. Of all rhythms that stay within tolerance rounds of
-// the curve it is the one of fewest runs. The last decrease rounds, so many, follow one
-// another whatever the curve wants, so that there is no point.
-func Along(at func(stitches float64) float64, successive int, tolerance float64) Pace {
-	return Pace{way: paceAlong, at: at, successive: successive, tolerance: tolerance}
+// Along keeps to a curve: fall gives the part of the depth, from 0 to 1, below the place
+// where the curve has so many stitches, and must rise as they get fewer. Of all rhythms
+// that stay within tolerance rounds of the curve it is the one of fewest runs. The last
+// decrease rounds, so many, follow one another whatever the curve wants, so that there is
+// no point; the curve is so many rounds deep, and what is worked a little less.
+func Along(fall func(stitches float64) float64, rounds, successive int, tolerance float64) Pace {
+	return Pace{way: paceAlong, fall: fall, depth: rounds, successive: successive, tolerance: tolerance}
 }
 
 // placed is where decrease rounds lie.

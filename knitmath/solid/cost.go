@@ -1,0 +1,24 @@
+package solid
+
+import (
+	"example.com/knitmath/knitmath/cost"
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// Cost is the price of a crown: for each decrease round its wedges, and where it may lie
+// what the tolerance allows, again and again.
+func (in CrownInput) Cost() int {
+	stitches := MaxHatStitches
+	if in.HatStitches != nil || in.HatCm != nil || in.HeadCm != nil {
+		cm := in.HatCm
+		if cm == nil {
+			cm = in.HeadCm
+		}
+		stitches = 2 * gauge.PriceStitches(in.Gauge, in.HatStitches, cm, MaxHatStitches)
+	}
+	wedges := cost.Clamp(fault.Or(in.WedgeCount, MinWedges), MinWedges, MaxWedges)
+	rounds := min(stitches/wedges+1, MaxClosingRounds)
+	reach := 2*cost.Ceil(min(max(fault.Or(in.ToleranceRounds, DefaultCrownTolerance), 0), MaxCrownTolerance), MaxCrownTolerance) + 1
+	return cost.Sum(100, cost.Product(3, rounds), cost.Product(rounds, reach*reach)/4, cost.Product(rounds*rounds, reach)/400)
+}

@@ -1,0 +1,387 @@
+package solid
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Crowns for heads of all sizes at all gauges are knit from the brim, and measured.
+func TestCrownsAreKnit(t *testing.T) {
+	planned, refused, ruffle, adjusted, runs := 0, 0, 0, 0, map[int]int{}
+	for _, in := range crowns() {
+		out, err := PlanCrown(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			refused++
+			continue
+		}
+		planned++
+		checkCrown(t, in, out)
+		checkCrownWords(t, out)
+		if in.WedgeCount != nil || in.CrownRounds != nil || in.SuccessiveRounds != nil || len(in.Rates) > 0 {
+			continue
+		}
+		runs[runsOf(out.Rounds)]++
+		if out.Rounds[0].Adjusts {
+			adjusted++
+		}
+		if told(out.Notices, CrownRuffles) {
+			ruffle++
+		}
+	}
+	if planned < knittest.Sweep(3_500, 300) || refused == 0 {
+		t.Errorf("planned %d, refused %d: the sweep has shrunk", planned, refused)
+	}
+	free := 0
+	for _, n := range runs {
+		free += n
+	}
+	// Of the hats whose wedges and depth are the planner's own few ruffle, none is adjusted but
+	// where a repeat binds the count, and most have two runs.
+	if 20*ruffle > free || 4*adjusted > free || 10*(runs[1]+runs[2]+runs[3]) < 7*free {
+		t.Errorf("of %d free crowns %d ruffle, %d are adjusted, runs %v", free, ruffle, adjusted, runs)
+	}
+}
+
+func told(notices []report.Notice, reason report.Reason) bool {
+	for _, n := range notices {
+		if n.Reason == reason {
+			return true
+		}
+	}
+	return false
+}
+
+func runsOf(rounds []ClosingRound) int {
+	runs, every := 0, 0
+	for i := 1; i < len(rounds); i++ {
+		if now := rounds[i].RoundNumber - rounds[i-1].RoundNumber; !rounds[i-1].Adjusts && now != every {
+			runs, every = runs+1, now
+		}
+	}
+	return runs
+}
+
+func crowns() []CrownInput {
+	var all []CrownInput
+	i := 0
+	for g := 10.0; g <= 40; g += float64(knittest.Sweep(2, 11)) {
+		for _, ratio := range []float64{0.6, 0.7, 0.75, 0.85} {
+			for head := 33.0; head < 62; head += 3 {
+				for shape := CrownShapeFlat; shape <= CrownShapeSlouchy; shape++ {
+					i++
+					in := CrownInput{Gauge: &gauge.Gauge{Stitches: g, Rows: g / ratio}, HeadCm: &head, Shape: shape, WithOutline: i%5 == 0}
+					if i%3 == 0 {
+						in.StitchRule = &gauge.CountRule{Multiple: new(2 + i%7), Remainder: new(i % 3)}
+					}
+					if i%4 == 0 {
+						in.Stacks = StacksPaired
+					} else {
+						in.Uneven = Uneven(i % 4)
+					}
+					all = append(all, in)
+					switch i % 4 {
+					case 0:
+						in.WedgeCount = new(4 + i%7)
+					case 1:
+						in.CrownRounds = new(5 + i%40)
+					case 2:
+						in.SuccessiveRounds, in.ToleranceRounds = new(1+i%6), new(0.5+float64(i%5))
+					case 3:
+						in.Rates = []Rate{{4, 1 + i%3}, {2, 2}, {1, 1}}
+					}
+					all = append(all, in)
+				}
+			}
+		}
+	}
+	return all
+}
+
+// checkCrown knits a hat and asks of it what the answer says.
+func checkCrown(t *testing.T, in CrownInput, out Crown) {
+	t.Helper()
+	knittest.CheckFinite(t, out)
+	m := knittest.CastOn(t, out.HatStitches, true)
+	next := 0
+	for round := 1; round <= out.TotalRounds; round++ {
+		row := stitch.RowOf(stitch.ToEnd(stitch.Knit))
+		if next < len(out.Rounds) && out.Rounds[next].RoundNumber == round {
+			row = out.Rounds[next].Instruction.Row
+			next++
+		}
+		if err := m.Work(row); err != nil {
+			t.Fatalf("%+v: round %d: %v", in, round, err)
+		}
+		if next > 0 && m.StitchCount() != out.Rounds[next-1].Instruction.EndStitches {
+			t.Fatalf("%+v: round %d leaves %d stitches", in, round, m.StitchCount())
+		}
+	}
+	if next != len(out.Rounds) || m.StitchCount() != out.EndStitches || out.EvenRounds+out.CrownRounds != out.TotalRounds {
+		t.Fatalf("%+v: %d of %d rounds, %d stitches left: %+v", in, next, len(out.Rounds), m.StitchCount(), out)
+	}
+	for _, n := range m.Heights() {
+		if n != out.TotalRounds {
+			t.Fatalf("%+v: %d rounds under a stitch, said %d", in, n, out.TotalRounds)
+		}
+	}
+	height := float64(out.TotalRounds) * 10 / in.Gauge.Rows
+	knittest.Near(t, "height", out.TotalCm, height, 1e-6*max(1, 1/in.Gauge.Rows)) // a gauge is read to a millionth
+	if math.Abs(out.TotalCm-out.WantedTotalCm) > 5.001/in.Gauge.Rows*(1+1e-6/in.Gauge.Rows) {
+		t.Fatalf("%+v: %v cm high, wanted %v", in, out.TotalCm, out.WantedTotalCm)
+	}
+	// Where it keeps to its shape, the crown is no deeper than that by more than a round and the
+	// tolerance, nor less deep by more than those and the rounds in succession.
+	if in.WedgeCount == nil && in.CrownRounds == nil && len(in.Rates) == 0 && in.SuccessiveRounds == nil && in.HatStitches == nil {
+		short := (out.ShapeCm - out.CrownCm) * in.Gauge.Rows / 10
+		if adjusts := float64(b2i(out.Rounds[0].Adjusts)); short < -3.1-adjusts || short > 0.3*out.ShapeCm*in.Gauge.Rows/10+4 {
+			t.Fatalf("%+v: the crown is %.1f rounds less deep than its shape: %+v", in, short, out)
+		}
+	}
+	if in.WithOutline {
+		checkCrownOutline(t, out)
+	}
+}
+
+func b2i(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+// checkCrownOutline: the right edge has a quarter of the circumference at the brim and of
+// what is left at the top, and is as high as the hat.
+func checkCrownOutline(t *testing.T, out Crown) {
+	t.Helper()
+	right := out.Outline.Lines[0].Points
+	first, last := right[0], right[len(right)-1]
+	knittest.Near(t, "brim", first.X, out.HatCm/4, 1e-9)
+	knittest.Near(t, "top", last.X, out.HatCm/4*float64(out.EndStitches)/float64(out.HatStitches), 1e-9)
+	knittest.Near(t, "top", last.Y, out.TotalCm, 1e-9)
+	for i := 1; i < len(right); i++ {
+		if right[i].X > right[i-1].X || right[i].Y < right[i-1].Y {
+			t.Fatalf("the edge goes back: %v", right)
+		}
+	}
+}
+
+// checkCrownWords: sentences that begin and end, one thing told as one.
+func checkCrownWords(t *testing.T, out Crown) {
+	t.Helper()
+	lines := append(out.Directions(), out.Summary())
+	for _, n := range out.Notices {
+		lines = append(lines, report.Sentence(n.Description)+".")
+	}
+	for _, s := range lines {
+		for _, bad := range []string{" 1 stitches", " 1 rounds", "  ", "..", " ,", "plain", " 0 ", "(1 wedges"} {
+			if strings.Contains(s, bad) {
+				t.Fatalf("%q has %q", s, bad)
+			}
+		}
+		if !strings.HasSuffix(s, ".") || report.Sentence(s) != s {
+			t.Fatalf("%q is no sentence", s)
+		}
+	}
+	// What is worked even and what changes are all rounds, one after the other.
+	want := 1
+	for _, s := range out.Directions() {
+		first, last, ok := roundsOf(s)
+		if !ok {
+			continue
+		}
+		if first != want || last < first {
+			t.Fatalf("%q does not follow round %d", s, want-1)
+		}
+		want = last + 1
+	}
+	if want != out.TotalRounds+1 {
+		t.Fatalf("the directions end with round %d of %d", want-1, out.TotalRounds)
+	}
+}
+
+// roundsOf reads "Round 3" or "Rounds 3-7".
+func roundsOf(line string) (first, last int, ok bool) {
+	rest, ok := strings.CutPrefix(line, "Round")
+	if !ok {
+		return 0, 0, false
+	}
+	rest = strings.TrimPrefix(rest, "s")
+	read := func() (n int) {
+		for rest = rest[1:]; rest != "" && rest[0] >= '0' && rest[0] <= '9'; rest = rest[1:] {
+			n = 10*n + int(rest[0]-'0')
+		}
+		return n
+	}
+	first = read()
+	if last = first; rest[0] == '-' {
+		last = read()
+	}
+	return first, last, true
+}
+
+// The crown of the trade: wedges that lose a stitch every 2nd round, 8 or 9 of them at an
+// ordinary gauge, and about the radius of its disc deep (Woolly Wormhead, 2016).
+func TestOrdinaryCrown(t *testing.T) {
+	out, err := PlanCrown(CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HatStitches: new(96)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	second := 0
+	for i, r := range out.Rounds[1:] {
+		if r.RoundNumber-out.Rounds[i].RoundNumber == 2 {
+			second++
+		}
+	}
+	radius := 96 * 10 / 22.0 / (2 * math.Pi)
+	if out.WedgeCount != 8 || second < 8 || math.Abs(out.CrownCm-radius) > 1 {
+		t.Errorf("%d wedges, %d of %d rounds every 2nd, %v cm deep, radius %v", out.WedgeCount, second, len(out.Rounds), out.CrownCm, radius)
+	}
+}
+
+// A maker's hats over the upper ends of the heads they are said to fit (a size table read
+// in full): between 0.83 and 0.92, where the ease of -8 % lies at the upper end.
+func TestEaseIsOfPublishedHats(t *testing.T) {
+	for _, c := range [][2]float64{{33, 30}, {40.5, 33.5}, {46, 42.5}, {53.5, 46.5}, {61, 51}} {
+		out, err := PlanCrown(CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HeadCm: &c[0], StitchRule: &gauge.CountRule{}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if off := out.HatCm/c[1] - 1; off < -0.02 || off > 0.12 {
+			t.Errorf("a head of %v cm: %v cm, published %v", c[0], out.HatCm, c[1])
+		}
+	}
+}
+
+// Heads of the growth references and the army's means: the mean of girls and boys.
+func TestHeadSizes(t *testing.T) {
+	for size, want := range map[HeadSize]float64{HeadSizeMonths3: 40, HeadSizeMonths6: 42.75, HeadSizeYear1: 45.5, HeadSizeYears2: 47.75,
+		HeadSizeYears5: 52.2, HeadSizeYears10: 54.1, HeadSizeWoman: 54.6, HeadSizeMan: 56.8} {
+		out, err := PlanCrown(CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HeadSize: size})
+		if err != nil {
+			t.Fatal(err)
+		}
+		knittest.Near(t, "head", out.HeadCm, want, 1e-9)
+		if baby := size <= HeadSizeYears2; told(out.Notices, BabyCare) != baby {
+			t.Errorf("size %d: %v", size, out.Notices)
+		}
+		if out.Sources()[0].Figure != "head" {
+			t.Errorf("size %d has no source", size)
+		}
+	}
+}
+
+func TestCrownNotices(t *testing.T) {
+	ordinary := CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HatStitches: new(120)}
+	for reason, change := range map[report.Reason]func(*CrownInput){
+		CrownRuffles: func(in *CrownInput) { in.CrownRounds = new(15) },
+		CrownPoints:  func(in *CrownInput) { in.CrownRounds = new(60); in.TotalRounds = new(90) },
+		BabyCare:     func(in *CrownInput) { in.HatStitches = new(80) },
+		gauge.Halfway: func(in *CrownInput) {
+			in.HatStitches, in.HatCm, in.StitchRule = nil, new(50.0), &gauge.CountRule{Multiple: new(4)}
+		},
+	} {
+		in := ordinary
+		change(&in)
+		out, err := PlanCrown(in)
+		if err != nil || !told(out.Notices, reason) {
+			t.Errorf("%s: %v, %v", reason, out.Notices, err)
+		}
+	}
+	if out, err := PlanCrown(ordinary); err != nil || len(out.Notices) > 0 {
+		t.Errorf("an ordinary crown: %v, %v", out.Notices, err)
+	}
+}
+
+func TestCrownRefusals(t *testing.T) {
+	base := func(change func(*CrownInput)) CrownInput {
+		in := CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HatStitches: new(96)}
+		change(&in)
+		return in
+	}
+	for name, c := range map[string]struct {
+		change func(*CrownInput)
+		want   []string
+	}{
+		"empty": {func(in *CrownInput) { *in = CrownInput{} }, []string{"gauge REQUIRED", "hat_stitches REQUIRED", "hat_cm REQUIRED",
+			"head_cm REQUIRED", "head_size REQUIRED"}},
+		"two sizes": {func(in *CrownInput) { in.HeadCm, in.EasePercent = new(56.0), new(-50.0) }, []string{"hat_stitches CONTRADICTORY",
+			"head_cm CONTRADICTORY", "ease_percent OUT_OF_RANGE"}},
+		"ranges": {func(in *CrownInput) {
+			in.HatStitches, in.WedgeCount, in.CrownRounds, in.TotalCm = new(15), new(3), new(0), new(math.Inf(1))
+			in.SuccessiveRounds, in.EndStitches, in.ToleranceRounds = new(11), new(0), new(11.0)
+		}, []string{"hat_stitches OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "crown_rounds OUT_OF_RANGE", "total_cm NOT_FINITE",
+			"successive_rounds OUT_OF_RANGE", "end_stitches OUT_OF_RANGE", "tolerance_rounds OUT_OF_RANGE"}},
+		"enums": {func(in *CrownInput) {
+			in.HatStitches, in.HeadSize, in.Stacks, in.Uneven, in.Shape, in.DisplayUnit = nil, 99, 99, 99, 99, 99
+		}, []string{"head_size UNKNOWN_VALUE", "stacks UNKNOWN_VALUE", "uneven UNKNOWN_VALUE", "shape UNKNOWN_VALUE",
+			"display_unit UNKNOWN_VALUE"}},
+		"rates and a shape": {func(in *CrownInput) {
+			in.Rates, in.CrownCm, in.ToleranceRounds = []Rate{{0, 1}, {2, 1000}}, new(8.0), new(1.0)
+		}, []string{"rates[0].every_rounds REQUIRED", "rates[1].times OUT_OF_RANGE", "crown_cm CONTRADICTORY", "tolerance_rounds CONTRADICTORY"}},
+		"too many rates": {func(in *CrownInput) { in.Rates = make([]Rate, 21) }, []string{"rates TOO_MANY"}},
+		"two depths": {func(in *CrownInput) {
+			in.CrownCm, in.CrownRounds, in.TotalCm, in.TotalRounds = new(8.0), new(9), new(8.0), new(9)
+		},
+			[]string{"crown_rounds CONTRADICTORY", "crown_cm CONTRADICTORY", "total_rounds CONTRADICTORY", "total_cm CONTRADICTORY"}},
+		"a rule for nothing": {func(in *CrownInput) { in.StitchRule, in.EasePercent = &gauge.CountRule{}, new(1.0) },
+			[]string{"ease_percent CONTRADICTORY", "stitch_rule CONTRADICTORY"}},
+		"paired of two sizes": {func(in *CrownInput) { in.Stacks, in.Uneven = StacksPaired, UnevenTwoSizes }, []string{"uneven CONTRADICTORY"}},
+		"too low a hat":       {func(in *CrownInput) { in.TotalRounds = new(10) }, []string{"total_rounds INFEASIBLE", "shape INFEASIBLE"}},
+		"nothing to decrease": {func(in *CrownInput) { in.HatStitches, in.WedgeCount, in.EndStitches = new(16), new(10), new(20) },
+			[]string{"hat_stitches INFEASIBLE", "wedge_count INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"too wide": {func(in *CrownInput) { in.HatStitches, in.HatCm = nil, new(150.0); in.Gauge.Stitches = 200 },
+			[]string{"hat_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"too few stitches": {func(in *CrownInput) { in.HatStitches, in.HatCm = nil, new(5.0); in.Gauge.Stitches = 10 },
+			[]string{"hat_cm INFEASIBLE", "gauge INFEASIBLE"}},
+		"no rounds": {func(in *CrownInput) { in.CrownCm = new(0.1) }, []string{"crown_cm INFEASIBLE", "gauge INFEASIBLE"}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			_, err := PlanCrown(base(c.change))
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}
+
+func FuzzPlanCrown(f *testing.F) {
+	f.Add(22.0, 30.0, 96, 8, 1, 0, 0, 20, 60, 2, 1.5)
+	f.Fuzz(func(t *testing.T, st, rw float64, stitches, wedges, shape, stacks, uneven, crown, total, successive int, tolerance float64) {
+		in := CrownInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, HatStitches: &stitches, Shape: CrownShape(shape), Stacks: Stacks(stacks),
+			Uneven: Uneven(uneven)}
+		if wedges != 0 {
+			in.WedgeCount = &wedges
+		}
+		if crown != 0 {
+			in.CrownRounds, in.SuccessiveRounds, in.ToleranceRounds = &crown, &successive, &tolerance
+		}
+		if total != 0 {
+			in.TotalRounds = &total
+		}
+		out, err := PlanCrown(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			return
+		}
+		if in.Cost() < 1 || fault.Or(in.WedgeCount, out.WedgeCount) != out.WedgeCount {
+			t.Fatalf("%+v", out)
+		}
+		checkCrown(t, in, out)
+		checkCrownWords(t, out)
+	})
+}
+
+func BenchmarkPlanCrown(b *testing.B) {
+	in := CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HeadSize: HeadSizeWoman}
+	for b.Loop() {
+		if _, err := PlanCrown(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -1,0 +1,115 @@
+package solid
+
+import (
+	"math"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// settleWedges settles the wedges and closes them.
+func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
+	h.wedges = fault.Or(in.WedgeCount, h.likedWedges(in.Stacks))
+	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven}
+	each := 1
+	if q.Paired {
+		each = 2
+	}
+	q.EndStitches = fault.Or(in.EndStitches, each*h.wedges)
+	if q.Uneven == UnevenLeftOver && in.EndStitches == nil {
+		q.EndStitches = 2*h.wedges - 1 // what is left over is less than a wedge for each
+	}
+	if len(in.Rates) > 0 {
+		q.Pace = AtRates(in.Rates...)
+	} else {
+		k := in.Shape.curve()
+		q.Pace = Along(func(stitches float64) float64 { return k.fall(stitches / float64(h.stitches)) }, h.crownRounds,
+			h.successive(in.SuccessiveRounds), fault.Or(in.ToleranceRounds, DefaultCrownTolerance))
+	}
+	fields := []string{h.sizeField}
+	if in.WedgeCount != nil {
+		fields = append(fields, "wedge_count")
+	}
+	if in.EndStitches != nil {
+		fields = append(fields, "end_stitches")
+	}
+	plan, refused := q.Plan()
+	if refused != "" {
+		c.Infeasible("the crown "+refused, fields...)
+		return
+	}
+	plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber // a crown is drawn up at once
+	h.plan = plan
+	if plan.RoundCount > h.total {
+		c.Infeasible("the crown alone takes "+report.CountOf(plan.RoundCount, "rounds")+" and the hat has "+strconv.Itoa(h.total)+
+			"; it must have at least as many", h.totalField, h.crownField)
+	}
+}
+
+// How many wedges fewer or more than lie flat a crown may have where nothing is said, how
+// many fewer rather than an adjusting round, and how many stitches nearer an odd count has to
+// be. Own choice.
+const (
+	mostFromFlat  = 1.0
+	mostBelowFlat = 2.0
+	oddStitches   = 2.0
+)
+
+// successive is how many of the last decrease rounds follow one another: two, or where a
+// crown has few, one alone, since two would cost it too much of its depth.
+func (h *hat) successive(asked *int) int {
+	if asked == nil && h.stitches <= fewRounds*h.wedges {
+		return 1
+	}
+	return fault.Or(asked, DefaultSuccessive)
+}
+
+// fewRounds is up to how many decrease rounds a crown has few. Own choice.
+const fewRounds = 6
+
+// flatWedges is how many wedges lie flat with a decrease round every 2nd round: a disc
+// loses 2 pi stitches for every stitch's width that a round is high.
+func (h *hat) flatWedges(stacks Stacks) float64 {
+	flat := 2 * 2 * math.Pi * h.st.PerCm() / h.rw.PerCm()
+	if stacks == StacksPaired {
+		flat /= 2
+	}
+	return min(max(flat, MinWedges), MaxWedges)
+}
+
+// likedWedges is how many wedges there are unless asked otherwise: of those that divide the
+// stitches and lie nearly flat the nearest, or if none divides them the nearest of all.
+func (h *hat) likedWedges(stacks Stacks) int {
+	flat := h.flatWedges(stacks)
+	best, bestOff := int(measure.RoundHalfUp(flat)), mostBelowFlat
+	for n := MinWedges; n <= MaxWedges; n++ {
+		off := math.Abs(float64(n) - flat)
+		if h.stitches%n == 0 && float64(n) < flat+mostFromFlat && off < bestOff {
+			best, bestOff = n, off
+		}
+	}
+	return best
+}
+
+// likedCount is the count for an exact number of stitches when no repeat binds it: the
+// nearest that wedges divide, so many if that is said, or nearly flat ones; rather an even
+// one, on which a rib comes out.
+func (h *hat) likedCount(exact float64, wedges *int, stacks Stacks) int {
+	flat := h.flatWedges(stacks)
+	best, bestOff := 0, 0.0
+	for n := MinWedges; n <= MaxWedges; n++ {
+		if wedges != nil && n != *wedges || wedges == nil && math.Abs(float64(n)-flat) >= mostFromFlat {
+			continue
+		}
+		each := int(measure.RoundHalfUp(exact / float64(n)))
+		for count := max(each-1, 2) * n; count <= (each+1)*n; count += n {
+			off := math.Abs(float64(count)-exact) + oddStitches*float64(count%2)
+			if best == 0 || off < bestOff {
+				best, bestOff = count, off
+			}
+		}
+	}
+	return best
+}

@@ -1,0 +1,85 @@
+package solid
+
+import (
+	"strings"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+// Summary says the answer in words.
+func (o Crown) Summary() string {
+	decreases := 0
+	adjusting := ""
+	for _, r := range o.Rounds {
+		if r.Adjusts {
+			adjusting = ", the count being adjusted first"
+			continue
+		}
+		decreases++
+	}
+	even := "a crown"
+	if o.EvenRounds > 0 {
+		even = report.CountOf(o.EvenRounds, "rounds") + " even, then a crown"
+	}
+	return "A hat of " + report.CountOf(o.HatStitches, "stitches") + " (" + o.unit.Size(o.HatCm) + ") for a head of " + o.unit.Size(o.HeadCm) + ", " +
+		o.unit.Size(o.TotalCm) + " high: " + even + " of " +
+		report.CountOf(o.WedgeCount, "wedges") + " in " + report.CountOf(decreases, "decrease rounds") + " over " +
+		report.CountOf(o.CrownRounds, "rounds") + " (" + o.unit.Size(o.CrownCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + adjusting + "."
+}
+
+// Directions write the hat as a pattern would.
+func (o Crown) Directions() []string {
+	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
+	even := o.Rounds[0].RoundNumber - 1
+	d = appendEven(d, 1, 1, even)
+	if even > 0 {
+		d[1] = strings.TrimSuffix(d[1], ".") + ", the brim included (" + o.unit.Size(o.TotalCm*float64(even)/float64(o.TotalRounds)) + ")."
+	}
+	for i, line := range o.plan.Directions(o.EvenRounds + 1) {
+		if i > 0 || o.plan.Rounds[0].RoundNumber == 1 { // what is even before belongs to the sides
+			d = append(d, line)
+		}
+	}
+	return append(d, DrawUp(o.EndStitches))
+}
+
+// Where the figures come from.
+var (
+	easeCited = report.Source{Figure: "ease of -8 %", Status: report.SourceStatusSecondHand,
+		Citation: "a maker's size table: hats of 0.83 to 0.92 of the head they are said to fit; tutorials: 1 to 2 inches below the head"}
+	hatHeightCited = report.Source{Figure: "height of the hat, 0.4 of the head, and 0.15 more where it slouches", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	crownShapeCited = report.Source{Figure: "depth and curve of the crown", Status: report.SourceStatusOwnDerivation,
+		Citation: "own derivation: a disc of the hat's circumference, or half a ball; that a crown is the radius of its disc deep agrees with " +
+			"Woolly Wormhead, Crown shaping masterclass (2016)"}
+	pointCited = report.Source{Figure: "last decrease rounds one after the other", Status: report.SourceStatusSecondHand,
+		Citation: "tutorials: the last 2 or 3 decrease rounds on successive rounds, to avoid a point"}
+	rhythmCited = report.Source{Figure: "rhythm of the decrease rounds", Status: report.SourceStatusOwnDerivation,
+		Citation: "own derivation: of all rhythms near the curve that of the fewest runs of equal intervals"}
+	wedgesCited = report.Source{Figure: "wedges with a decrease each", Citation: "common practice", Status: report.SourceStatusCommonPractice}
+)
+
+// Sources says where the figures come from.
+func (o Crown) Sources() []report.Source { return o.sources }
+
+func (h *hat) sources(in CrownInput) []report.Source {
+	var list []report.Source
+	if h.headSource != nil {
+		list = append(list, *h.headSource)
+	}
+	if in.EasePercent == nil {
+		list = append(list, easeCited)
+	}
+	if in.TotalRounds == nil && in.TotalCm == nil {
+		list = append(list, hatHeightCited)
+	}
+	list = append(list, wedgesCited)
+	if len(in.Rates) > 0 {
+		return list
+	}
+	list = append(list, crownShapeCited, rhythmCited)
+	if h.successive(in.SuccessiveRounds) > 1 {
+		list = append(list, pointCited)
+	}
+	return list
+}
