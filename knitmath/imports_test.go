@@ -43,6 +43,7 @@ var allowed = map[string]string{
 	"edge":  "cost fault gauge measure outline report shaping spread stitch",
 	"yoke":  "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"solid": "body cost fault gauge measure outline report shaping spread stitch",
+	"sock":  "cost fault gauge measure outline report shortrow solid stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

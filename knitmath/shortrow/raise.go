@@ -45,14 +45,19 @@ func RaiseRound(stitches, raised, rise int, order Order, method TurnMethod) Rais
 func raiseRows(stitches int, list []span, method TurnMethod) []WedgeRow {
 	s := shortRows{width: stitches, method: method}
 	s.workUp(list)
-	gaps := s.open[stitch.WrongSide]
+	return s.closed(stitches)
+}
+
+// closed are the rows, and the round after them, which closes the gaps of the wrong side
+// from the right.
+func (s *shortRows) closed(stitches int) []WedgeRow {
 	var runs []stitch.Run
 	start := 0
-	for _, gap := range gaps {
+	for _, gap := range s.open[stitch.WrongSide] {
 		// The stitch beyond the turn lies before it on this side, and a yarn over
 		// comes after that stitch.
 		runs = stitch.AppendRun(runs, stitch.Knit, gap-1-start)
-		runs = stitch.AppendRun(runs, closeFromRight[method], 1)
+		runs = stitch.AppendRun(runs, closeFromRight[s.method], 1)
 		start = gap
 	}
 	runs = stitch.AppendRun(runs, stitch.Knit, stitches-start)

@@ -102,10 +102,12 @@ func (s *shortRows) row(side stitch.Side, start, end int) {
 	})
 }
 
-// leaveGap opens a gap of a side, whose gaps are kept in order of their places.
+// leaveGap opens a gap of a side, whose gaps are kept in order of their places. A stitch
+// that is wrapped twice has one.
 func (s *shortRows) leaveGap(side stitch.Side, place int) {
-	at, _ := slices.BinarySearch(s.open[side], place)
-	s.open[side] = slices.Insert(s.open[side], at, place)
+	if at, is := slices.BinarySearch(s.open[side], place); !is {
+		s.open[side] = slices.Insert(s.open[side], at, place)
+	}
 }
 
 // takeGaps takes the open gaps of a side that a row meets between two places, in

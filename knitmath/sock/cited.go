@@ -1,0 +1,83 @@
+package sock
+
+import "example.com/knitmath/knitmath/report"
+
+// Where the figures of this package come from.
+var (
+	halfCited = report.Source{Figure: "heel over half of the stitches", Status: report.SourceStatusPublished,
+		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)"}
+	flapCited = report.Source{Figure: "as many flap rows as stitches, every 2nd slipped at the edge",
+		Citation: "general tutorials of socks", Status: report.SourceStatusSecondHand}
+	slippedCited = report.Source{Figure: "slipped stitches within the flap", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	roundCited = report.Source{Figure: "rows of the turn", Status: report.SourceStatusPublished,
+		Citation: "as H. P. Ryder, Cycling and Shooting Knickerbocker Stockings (1896), turns flaps of 28 and 29 stitches; for other counts " +
+			"own derivation"}
+	heartCited  = report.Source{Figure: "a turn that begins at 2 or 3 stitches", Citation: "recalled", Status: report.SourceStatusFromMemory}
+	squareCited = report.Source{Figure: "a third of the heel at each side of its turn", Status: report.SourceStatusPublished,
+		Citation: "H. Stiebner, Socken Nuorgam (2015): 10, 10 and 10"}
+	pickUpCited = report.Source{Figure: "stitches along the flap: half its rows and one for the corner", Status: report.SourceStatusSecondHand,
+		Citation: "general tutorials of socks; published heels take 1 to 4 more than half"}
+	gussetCited = report.Source{Figure: "gussets decreased every 2nd round", Citation: "general tutorials of socks",
+		Status: report.SourceStatusSecondHand}
+	thirdsCited = report.Source{Figure: "short rows over half of the sock down to a third of them", Status: report.SourceStatusSecondHand,
+		Citation: "weblogs on short-row heels"}
+	turningCited = report.Source{Figure: "ways of turning and closing the gap", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	afterCited = report.Source{Figure: "a heel knit in afterwards, and the stitches in its corners", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	easeCited = report.Source{Figure: "a sock a tenth narrower than the foot", Status: report.SourceStatusFromMemory,
+		Citation: "A. Budd; P. Gibson-Roberts, Simple Socks"}
+	lengthCited = report.Source{Figure: "a sock a centimetre shorter than the foot", Citation: "recalled: a quarter to half an inch",
+		Status: report.SourceStatusFromMemory}
+	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter", Status: report.SourceStatusSecondHand,
+		Citation: "workshop notes and weblogs on toes"}
+	roundToeCited = report.Source{Figure: "sections of 8, 10 or 12, and as many even rounds as plain stitches between decreases",
+		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)", Status: report.SourceStatusPublished}
+	starCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to 8", Status: report.SourceStatusSecondHand,
+		Citation: "a weblog on the star toe"}
+	shortToeCited = report.Source{Figure: "short rows down to half of the stitches", Status: report.SourceStatusSecondHand,
+		Citation: "a weblog on short-row toes"}
+)
+
+// Sources says where the figures come from.
+func (o Heel) Sources() []report.Source {
+	list := []report.Source{halfCited}
+	switch o.kind {
+	case HeelKindShortRows:
+		list = append(list, thirdsCited, turningCited)
+	case HeelKindWasteYarn:
+		list = append(list, afterCited, wedgeCited)
+	default:
+		turn := map[HeelKind]report.Source{HeelKindRound: roundCited, HeelKindHeart: heartCited, HeelKindSquare: squareCited}
+		list = append(list, flapCited, slippedCited, turn[o.kind], pickUpCited, gussetCited)
+	}
+	return ofFoot(list, o.Stitches != nil, false)
+}
+
+// Sources says where the figures come from.
+func (o Toe) Sources() []report.Source {
+	var list []report.Source
+	switch o.kind {
+	case ToeKindRound:
+		list = append(list, roundToeCited)
+	case ToeKindStar:
+		list = append(list, starCited)
+	case ToeKindShortRows:
+		list = append(list, shortToeCited, turningCited)
+	default:
+		list = append(list, wedgeCited)
+	}
+	return ofFoot(list, o.Stitches != nil, o.FootToToeCm != nil)
+}
+
+// ofFoot adds what was taken of the measures of a foot.
+func ofFoot(list []report.Source, around, long bool) []report.Source {
+	if around {
+		list = append(list, easeCited)
+	}
+	if long {
+		list = append(list, lengthCited)
+	}
+	return list
+}

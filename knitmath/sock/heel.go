@@ -1,0 +1,218 @@
+package sock
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// HeelKind is how a heel is made.
+type HeelKind int32
+
+// The kinds.
+const (
+	HeelKindUnspecified HeelKind = iota // round
+	HeelKindRound                       // flap and gusset; the turn widens by a stitch a row
+	HeelKindSquare                      // flap and gusset; the turn keeps its width
+	HeelKindHeart                       // flap and gusset; as round, from a point
+	HeelKindShortRows
+	HeelKindWasteYarn // knit in afterwards
+)
+
+// FlapStitch is the stitch pattern of a flap. The first stitch of every row is slipped in
+// both.
+type FlapStitch int32
+
+// The patterns.
+const (
+	FlapStitchUnspecified FlapStitch = iota // slipped
+	FlapStitchSlipped                       // every other stitch is slipped on the right side
+	FlapStitchStockinette
+)
+
+// HeelPart is a part of a heel.
+type HeelPart int32
+
+// The parts, in the order worked.
+const (
+	HeelPartUnspecified HeelPart = iota
+	HeelPartFlap
+	HeelPartTurn
+	HeelPartPickUp
+	HeelPartGusset
+	HeelPartShortRows
+	HeelPartWasteYarn
+	HeelPartClosing
+)
+
+// Ranges of a sock.
+const (
+	// MinRound and MaxRound bound the stitches of a round: a doll's sock, and twice
+	// those of a stocking in the finest wool.
+	MinRound = 12
+	MaxRound = 600
+	// MinHeel is the fewest stitches of a heel.
+	MinHeel = 6
+	// MaxFlapRows is twice the most stitches a heel can have.
+	MaxFlapRows = 2 * MaxRound
+	// MaxEveryRounds is the slowest that gussets decrease.
+	MaxEveryRounds = 10
+	// MaxCorner is the most stitches picked up in a corner of a heel knit in afterwards.
+	MaxCorner = 3
+)
+
+// HeelInput asks for a heel. It mirrors PlanHeelRequest.
+type HeelInput struct {
+	Kind                HeelKind
+	RoundStitches       *int
+	FootCircumferenceCm *float64
+	EasePercent         *float64
+	Gauge               *gauge.Gauge
+	StitchRule          *gauge.CountRule
+	HeelStitches        *int
+	FlapRows            *int
+	FlapStitch          FlapStitch
+	CentreStitches      *int
+	PickUpStitches      *int
+	GussetEveryRounds   *int
+	SuccessiveRounds    *int
+	TurnMethod          shortrow.TurnMethod
+	CornerStitches      *int
+	EndStitches         *int
+	DisplayUnit         measure.DisplayUnit
+	WithOutline         bool
+}
+
+// A HeelRow is one row or round of a heel. Its number counts from 1 in every part.
+type HeelRow struct {
+	Part        HeelPart
+	RowNumber   int
+	Side        stitch.Side
+	Instruction stitch.Instruction
+}
+
+// Heel is the answer to HeelInput. What its kind does not have is nil.
+type Heel struct {
+	// Stitches is nil unless the round was counted from a foot.
+	Stitches       *gauge.FittedCount
+	RoundStitches  int
+	HeelStitches   int
+	InstepStitches int
+	FlapRows       *int
+	CentreStitches *int
+	TurnedStitches *int
+	PickUpStitches *int
+	// GussetStitches is the round after the pick-ups.
+	GussetStitches       *int
+	GussetDecreaseRounds *int
+	GussetRounds         *int
+	// ClosingStitches is the round of a heel knit in afterwards.
+	ClosingStitches *int
+	EndStitches     *int
+	// DepthCm is that of the heel, from the ankle to the sole or, of a heel without a
+	// flap, from its first row to its point; nil without gauge.
+	DepthCm  *float64
+	GussetCm *float64
+	Rows     []HeelRow
+	Notices  []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
+
+	kind   HeelKind
+	unit   measure.DisplayUnit
+	method shortrow.TurnMethod
+	every  int
+	quick  int
+	corner int
+	// flapStitch, turned from, and how the closing is written.
+	closing []string
+}
+
+// PlanHeel plans a heel worked from the cuff down and writes every row of it.
+//
+// A flap is as many rows long as it has stitches, its first stitches slipped, so that each
+// edge has one chain stitch for two rows. A round turn of f stitches whose decreases begin
+// c stitches apart leaves u = (f - 4 - c) / 2 unworked at each side and then works two of
+// them a row, one by the decrease and one beyond it: ceil(u/2) + 1 rows a side, and as many
+// stitches fewer. A square turn of the same works one a row and leaves c. From the edges are
+// picked up p stitches each, and what is then more than the heel's was goes two at a time at
+// the gussets.
+//
+// Short rows turn a stitch earlier in every row until the centre is left, and a stitch later
+// in every row until the heel is whole again. A heel on waste yarn is closed as a wedge toe.
+//
+// Sources: facts of every default are cited in the answer. The turn: own derivation, which
+// the published turns of H. P. Ryder (1896) follow.
+func PlanHeel(in HeelInput) (Heel, error) {
+	var c fault.Checks
+	h := vetHeel(&c, in)
+	if err := c.Err(); err != nil {
+		return Heel{}, err
+	}
+	switch {
+	case h.kind == HeelKindShortRows:
+		h.vetShortRows(&c, in)
+	case h.kind == HeelKindWasteYarn:
+		h.vetWasteYarn(&c, in)
+	default:
+		h.vetFlap(&c, in)
+	}
+	if err := c.Err(); err != nil {
+		return Heel{}, err
+	}
+	out := h.plan()
+	out.Notices = h.notices(out)
+	if in.WithOutline {
+		out.Outline = h.outline(out)
+	}
+	return out, nil
+}
+
+// heel is a checked question.
+type heel struct {
+	rounds
+	kind                   HeelKind
+	method                 shortrow.TurnMethod
+	unit                   measure.DisplayUnit
+	flapStitch             FlapStitch
+	stitches, instep       int
+	flapRows, centre       int
+	pickUp, every, quick   int
+	corner, end            int
+	heelGiven, pickUpGiven bool
+}
+
+// plan writes the heel out.
+func (h heel) plan() Heel {
+	out := Heel{Stitches: h.fitted, RoundStitches: h.round, HeelStitches: h.stitches, InstepStitches: h.instep,
+		kind: h.kind, unit: h.unit, method: h.method, every: h.every, quick: h.quick, corner: h.corner}
+	switch h.kind {
+	case HeelKindShortRows:
+		h.planShortRows(&out)
+	case HeelKindWasteYarn:
+		h.planWasteYarn(&out)
+	default:
+		h.planFlap(&out)
+	}
+	return out
+}
+
+// add appends a row of a part.
+func (o *Heel) add(part HeelPart, side stitch.Side, from, to int, steps ...stitch.Step) {
+	number := 1
+	if last := len(o.Rows) - 1; last >= 0 && o.Rows[last].Part == part {
+		number = o.Rows[last].RowNumber + 1
+	}
+	kept := steps[:0:0]
+	for _, s := range steps {
+		if s.Count > 0 || s.Group != nil || s.ToLast != nil {
+			kept = append(kept, s)
+		}
+	}
+	o.Rows = append(o.Rows, HeelRow{part, number, side,
+		stitch.Instruction{Row: stitch.RowOf(kept...), StartStitches: from, EndStitches: to}})
+}

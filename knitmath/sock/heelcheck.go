@@ -1,0 +1,131 @@
+package sock
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
+)
+
+// vetHeel checks each field for itself, and what the kind of heel has no use for.
+func vetHeel(c *fault.Checks, in HeelInput) heel {
+	fault.Enum(c, "", "kind", in.Kind, HeelKindWasteYarn)
+	h := heel{kind: in.Kind, unit: in.DisplayUnit, method: in.TurnMethod, flapStitch: in.FlapStitch}
+	if h.kind == HeelKindUnspecified {
+		h.kind = HeelKindRound
+	}
+	h.rounds = around{in.RoundStitches, in.FootCircumferenceCm, in.EasePercent, in.Gauge, in.StitchRule}.vet(c)
+	c.OptionalCount("", "heel_stitches", in.HeelStitches, MinHeel, MaxRound)
+	c.OptionalCount("", "flap_rows", in.FlapRows, 2, MaxFlapRows)
+	fault.Enum(c, "", "flap_stitch", in.FlapStitch, FlapStitchStockinette)
+	c.OptionalCount("", "centre_stitches", in.CentreStitches, 1, MaxRound)
+	c.OptionalCount("", "pick_up_stitches", in.PickUpStitches, 1, MaxFlapRows)
+	c.OptionalCount("", "gusset_every_rounds", in.GussetEveryRounds, 1, MaxEveryRounds)
+	c.OptionalCount("", "successive_rounds", in.SuccessiveRounds, 1, MaxRound)
+	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodGerman)
+	c.OptionalCount("", "corner_stitches", in.CornerStitches, 0, MaxCorner)
+	c.OptionalCount("", "end_stitches", in.EndStitches, 4, MaxRound)
+	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	if c.Sound("kind") {
+		vetUses(c, h.kind, in)
+	}
+	if c.Err() != nil {
+		return h
+	}
+	h.stitches = fault.Or(in.HeelStitches, h.round/2)
+	h.instep, h.heelGiven = h.round-h.stitches, in.HeelStitches != nil
+	if h.instep < 2 {
+		c.Infeasible(fmt.Sprintf("leaves %d of the %d stitches of the round for the instep; at most %d can be the heel's",
+			h.instep, h.round, h.round-2), "heel_stitches")
+	}
+	return h
+}
+
+// vetUses refuses what the kind has no use for.
+func vetUses(c *fault.Checks, kind HeelKind, in HeelInput) {
+	flap := kind != HeelKindShortRows && kind != HeelKindWasteYarn
+	for _, f := range []struct {
+		field string
+		given bool
+		used  bool
+	}{
+		{"flap_rows", in.FlapRows != nil, flap},
+		{"flap_stitch", in.FlapStitch != 0, flap},
+		{"centre_stitches", in.CentreStitches != nil, kind != HeelKindWasteYarn},
+		{"pick_up_stitches", in.PickUpStitches != nil, flap},
+		{"gusset_every_rounds", in.GussetEveryRounds != nil, flap},
+		{"successive_rounds", in.SuccessiveRounds != nil, flap},
+		{"turn_method", in.TurnMethod != 0, kind == HeelKindShortRows},
+		{"corner_stitches", in.CornerStitches != nil, kind == HeelKindWasteYarn},
+		{"end_stitches", in.EndStitches != nil, kind == HeelKindWasteYarn},
+	} {
+		if f.given && !f.used {
+			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of heel; leave it out")
+		}
+	}
+}
+
+// vetFlap settles a heel of flap and gusset.
+func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
+	h.flapRows = fault.Or(in.FlapRows, h.stitches+h.stitches%2)
+	if h.flapRows%2 != 0 {
+		c.Infeasible(fmt.Sprintf("is odd; a flap ends with a wrong-side row, so %d or %d would do", h.flapRows-1, h.flapRows+1), "flap_rows")
+	}
+	h.every, h.quick = fault.Or(in.GussetEveryRounds, defaultEvery), fault.Or(in.SuccessiveRounds, 1)
+	h.vetCentre(c, in, h.turn())
+	h.pickUp, h.pickUpGiven = fault.Or(in.PickUpStitches, h.flapRows/2+defaultCorner), in.PickUpStitches != nil
+	if c.Err() != nil {
+		return
+	}
+	most := h.flapRows
+	if h.pickUp > most {
+		c.Infeasible(fmt.Sprintf("a flap of %s has no room for more than %s at an edge", report.CountOf(h.flapRows, "rows"),
+			report.CountOf(most, "stitches")), "pick_up_stitches", "flap_rows")
+		return
+	}
+	h.vetGusset(c, in)
+}
+
+// vetGusset checks that the sole is as wide as the heel was.
+func (h *heel) vetGusset(c *fault.Checks, in HeelInput) {
+	left := h.turn().left(h.stitches, h.centre)
+	least := max((h.stitches-left+1)/2, 1)
+	if h.pickUp >= least {
+		if in.SuccessiveRounds != nil && h.quick > max((left+2*h.pickUp-h.stitches)/2, 1) {
+			c.Infeasible(fmt.Sprintf("the gussets have %s", report.CountOf((left+2*h.pickUp-h.stitches)/2, "decrease rounds")), "successive_rounds")
+		}
+		return
+	}
+	detail := fmt.Sprintf("the turned heel of %s and %d picked up at each edge are fewer than the %d of the heel; pick up at least %d",
+		report.CountOf(left, "stitches"), h.pickUp, h.stitches, least)
+	if least > h.flapRows {
+		detail += fmt.Sprintf(", along a flap of at least %s", report.CountOf(least+least%2, "rows"))
+	}
+	if in.PickUpStitches != nil {
+		c.Infeasible(detail, "pick_up_stitches")
+		return
+	}
+	c.Infeasible(detail, "flap_rows")
+}
+
+// vetCentre settles the centre of a turn.
+func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
+	least, most := t.least+(t.least+h.stitches)%2, h.stitches-t.beside
+	h.centre = fault.Or(in.CentreStitches, min(max(t.usual(h.stitches), least), most))
+	switch {
+	case most < least:
+		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn; it takes "+
+			strconv.Itoa(least+t.beside), "heel_stitches")
+	case h.centre < least || h.centre > most:
+		c.Infeasible(fmt.Sprintf("the centre of %s can have %d to %d", report.CountOf(h.stitches, "stitches"), least, most), "centre_stitches")
+	case (h.centre-h.stitches)%2 != 0:
+		fits := strconv.Itoa(h.centre-1) + " or " + strconv.Itoa(h.centre+1)
+		if h.centre-1 < least {
+			fits = strconv.Itoa(h.centre + 1)
+		}
+		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it; %s would do", h.stitches, fits), "centre_stitches")
+	}
+}

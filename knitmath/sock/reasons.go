@@ -1,0 +1,65 @@
+package sock
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of notices. A round that was exactly half-way is told by the reason of
+// package gauge.
+const (
+	// HeelUnlikeHalf: the heel has less than two fifths or more than two thirds of the
+	// round. Field is "heel_stitches".
+	HeelUnlikeHalf report.Reason = "HEEL_UNLIKE_HALF"
+	// PickUpUnlikeEdge: fewer stitches are picked up along an edge than it has slipped
+	// ones, or over 4 more. Field is "pick_up_stitches".
+	PickUpUnlikeEdge report.Reason = "PICK_UP_UNLIKE_EDGE"
+	// LooseEnds: the sock is small enough for a baby's foot. Sent with every such toe whose
+	// gauge is known. Field is empty.
+	LooseEnds report.Reason = "LOOSE_ENDS"
+	// CountAdjusted: the stitches of the round are not those that the toe divides, and a
+	// round of its own decreases the rest. Field is what the round was given by.
+	CountAdjusted report.Reason = "COUNT_ADJUSTED"
+)
+
+// notices are the remarks on a heel.
+func (h heel) notices(out Heel) []report.Notice {
+	list := h.halfway(nil)
+	if h.heelGiven && (5*h.stitches < 2*h.round || 3*h.stitches > 2*h.round) {
+		list = append(list, report.Notice{Reason: HeelUnlikeHalf, Field: "heel_stitches",
+			Description: "heels have half of the stitches, deep ones three fifths; this has " + strconv.Itoa(h.stitches) +
+				" of " + strconv.Itoa(h.round)})
+	}
+	chain := h.flapRows / 2
+	if h.pickUpGiven && (h.pickUp < chain || h.pickUp > chain+mostCorner) {
+		list = append(list, report.Notice{Reason: PickUpUnlikeEdge, Field: "pick_up_stitches",
+			Description: "an edge of " + report.CountOf(chain, "slipped stitches") + " commonly gives " + strconv.Itoa(chain) + " to " +
+				strconv.Itoa(chain+mostCorner) + "; with fewer it gapes, with more it ruffles"})
+	}
+	return list
+}
+
+// babyCm is how far round the sock of a baby's foot goes at most: the smallest foot of the
+// size chart has 11.5 cm, the next 14 (Craft Yarn Council, from memory).
+const babyCm = 13.0
+
+// notices are the remarks on a toe.
+func (t toe) notices(out Toe) []report.Notice {
+	list := t.halfway(nil)
+	if out.WedgeCount != nil && t.round%*out.WedgeCount != 0 {
+		field := "round_stitches"
+		if t.fitted != nil {
+			field = "foot_circumference_cm"
+		}
+		list = append(list, report.Notice{Reason: CountAdjusted, Field: field,
+			Description: "a round of its own brings the " + report.CountOf(t.round, "stitches") + " down to " +
+				strconv.Itoa(t.round-t.round%*out.WedgeCount) + ", which the toe divides"})
+	}
+	if !t.st.IsZero() && t.st.SizeCm(t.round) <= babyCm {
+		list = append(list, report.Notice{Reason: LooseEnds,
+			Description: "for a baby: work ends and floats in so that no loop inside can catch a toe, and look again after each wash; " +
+				"follow local advice on babies' clothes"})
+	}
+	return list
+}

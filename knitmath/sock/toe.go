@@ -1,0 +1,245 @@
+package sock
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// ToeKind is how a toe is made.
+type ToeKind int32
+
+// The kinds.
+const (
+	ToeKindUnspecified ToeKind = iota // wedge
+	ToeKindWedge                      // two sides, each decreased at both ends; grafted
+	ToeKindRound                      // as many even rounds after a decrease as plain stitches
+	ToeKindStar                       // four stacks of decreases; drawn up
+	ToeKindShortRows                  // short rows over the sole; grafted
+)
+
+// Ranges of a toe.
+const (
+	MinWedges = 3
+	MaxWedges = 60
+	// MaxRates is the most rates of decreasing that are told apart.
+	MaxRates = 10
+	// MaxRateRounds bounds the numbers of a rate.
+	MaxRateRounds = 100
+	// MaxMoreEven is the most even rounds beyond those of a round toe.
+	MaxMoreEven   = 10
+	minLengthEase = -10.0
+	maxLengthEase = 10.0
+)
+
+// A ToeRate is a decrease round in every so many, so many times.
+type ToeRate struct {
+	EveryRounds int
+	Times       int
+}
+
+// ToeInput asks for a toe. It mirrors PlanToeRequest.
+type ToeInput struct {
+	Kind                ToeKind
+	RoundStitches       *int
+	FootCircumferenceCm *float64
+	EasePercent         *float64
+	Gauge               *gauge.Gauge
+	StitchRule          *gauge.CountRule
+	FootLengthCm        *float64
+	LengthEaseCm        *float64
+	WedgeCount          *int
+	Rates               []ToeRate
+	MoreEvenRounds      *int
+	CentreStitches      *int
+	TurnMethod          shortrow.TurnMethod
+	EndStitches         *int
+	DisplayUnit         measure.DisplayUnit
+	WithOutline         bool
+}
+
+// A ToeRow is one round of a toe, or one of its short rows.
+type ToeRow struct {
+	RowNumber   int
+	Side        stitch.Side
+	Instruction stitch.Instruction
+}
+
+// Toe is the answer to ToeInput. What is not known or does not apply is nil.
+type Toe struct {
+	Stitches       *gauge.FittedCount
+	RoundStitches  int
+	WedgeCount     *int
+	DecreaseRounds *int
+	CentreStitches *int
+	EndStitches    int
+	// LengthRows is how many rows long the toe is.
+	LengthRows int
+	LengthCm   *float64
+	// FootToToeCm is how long the foot is, from the back of the heel, when the toe begins.
+	FootToToeCm *float64
+	Rows        []ToeRow
+	Notices     []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
+
+	kind   ToeKind
+	unit   measure.DisplayUnit
+	method shortrow.TurnMethod
+	words  []string
+}
+
+// PlanToe plans a toe worked from the cuff down and writes every round of it. The round
+// begins at one side of the foot, so that its halves are sole and instep.
+//
+// A wedge loses four stitches in a decrease round and a star as many as it has wedges, every
+// 2nd round until half of the stitches are left and then every round, unless rates are given; a
+// round toe works as many rounds even after each decrease round as that had plain stitches
+// between two decreases. A toe of short rows is a cup over the sole (see shortrow.Cup).
+//
+// The toe begins when the foot measures, from the back of the heel,
+//
+//	length of the foot + its ease - length of the toe
+//
+// Sources: Th. de Dillmont (c. 1886) of the round toe; of the others common practice, as cited
+// in the answer.
+func PlanToe(in ToeInput) (Toe, error) {
+	var c fault.Checks
+	t := vetToe(&c, in)
+	if err := c.Err(); err != nil {
+		return Toe{}, err
+	}
+	var out Toe
+	if t.kind == ToeKindShortRows {
+		out = t.planShortRows(&c, in)
+	} else {
+		out = t.planClosing(&c, in)
+	}
+	if err := c.Err(); err != nil {
+		return Toe{}, err
+	}
+	out.LengthCm = t.rowsCm(out.LengthRows)
+	if in.FootLengthCm != nil {
+		out.FootToToeCm = t.footToToe(&c, in, *out.LengthCm)
+	}
+	if err := c.Err(); err != nil {
+		return Toe{}, err
+	}
+	out.Notices = t.notices(out)
+	if in.WithOutline {
+		out.Outline = t.outline(out)
+	}
+	return out, nil
+}
+
+// toe is a checked question.
+type toe struct {
+	rounds
+	kind   ToeKind
+	unit   measure.DisplayUnit
+	method shortrow.TurnMethod
+}
+
+func (t toe) answer() Toe {
+	return Toe{Stitches: t.fitted, RoundStitches: t.round, kind: t.kind, unit: t.unit, method: t.method}
+}
+
+// planClosing closes the tube by stacks of decreases.
+func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
+	q := t.closing(in)
+	plan, refused := q.Plan()
+	if refused != "" {
+		c.Infeasible("the toe "+refused, t.fields(in)...)
+		return Toe{}
+	}
+	out := t.answer()
+	decreases := len(plan.Rounds)
+	if decreases > 0 && plan.Rounds[0].Adjusts {
+		decreases--
+	}
+	out.WedgeCount, out.DecreaseRounds, out.EndStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
+	out.words = plan.Directions(1)
+	closingRows(plan, func(number int, in stitch.Instruction) {
+		out.Rows = append(out.Rows, ToeRow{number, stitch.RightSide, in})
+	})
+	return out
+}
+
+// closing is how the tube closes.
+func (t toe) closing(in ToeInput) solid.Closing {
+	q := solid.Closing{StartStitches: t.round, Wedges: fault.Or(in.WedgeCount, starWedges), Pace: solid.ToHalf()}
+	switch t.kind {
+	case ToeKindRound:
+		q.Wedges = fault.Or(in.WedgeCount, t.roundWedges(in))
+		q.EndStitches = min(q.Wedges, mostDrawnUp)
+		q.Pace = solid.PlainAfter(fault.Or(in.MoreEvenRounds, 0))
+	case ToeKindStar:
+		q.EndStitches = max(q.Wedges, starEnd)
+	default:
+		q.Wedges, q.Paired, q.EdgeStitches = 2, true, 1
+		q.EndStitches = wedgeEnd(t.round - t.round%2)
+	}
+	if len(in.Rates) > 0 {
+		rates := make([]solid.Rate, len(in.Rates))
+		for i, r := range in.Rates {
+			rates[i] = solid.Rate(r)
+		}
+		q.Pace = solid.AtRates(rates...)
+	}
+	q.EndStitches = fault.Or(in.EndStitches, q.EndStitches)
+	return q
+}
+
+// Defaults of toes.
+const (
+	// starWedges and starEnd: a weblog's star toe, which loses 4 every 2nd round to half and
+	// then every round to 8.
+	starWedges = 4
+	starEnd    = 8
+	// mostDrawnUp is the most stitches that a yarn is drawn through by default. Common practice.
+	mostDrawnUp = 12
+)
+
+// roundSections are how many stitches a section of a round toe has, and toeParts is which
+// part of the foot a toe is. Source of both: Th. de Dillmont, Encyclopedia of Needlework
+// (c. 1886).
+var roundSections = [...]int{8, 10, 12}
+
+const toeParts = 4
+
+// roundWedges divides a round into sections of 8 or nearly 8 stitches; where the length of
+// the foot is known, of 8, 10 or 12, whichever makes a toe nearest to a quarter of it. A
+// section of s stitches takes s (s-1) / 2 rounds.
+func (t toe) roundWedges(in ToeInput) int {
+	section := roundSections[0]
+	if in.FootLengthCm != nil && !t.rw.IsZero() {
+		off := func(s int) float64 { return math.Abs(t.rw.SizeCm(s*(s-1)/2) - *in.FootLengthCm/toeParts) }
+		for _, s := range roundSections {
+			if off(s) < off(section) {
+				section = s
+			}
+		}
+	}
+	return min(max((t.round+section/2)/section, MinWedges), MaxWedges)
+}
+
+// planShortRows makes a cup over the sole.
+func (t toe) planShortRows(c *fault.Checks, in ToeInput) Toe {
+	sole := t.round / 2
+	centre := fault.Or(in.CentreStitches, max(sole/2+(sole/2+sole)%2, 1))
+	if !vetToeCentre(c, sole, centre) {
+		return Toe{}
+	}
+	cup := shortrow.Cup(t.round, sole, centre, t.method)
+	out := t.answer()
+	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, t.round, cupDepthRows(cup)
+	cupRows(cup, func(r shortrow.WedgeRow) { out.Rows = append(out.Rows, ToeRow{r.RowNumber, r.Side, r.Instruction}) })
+	return out
+}

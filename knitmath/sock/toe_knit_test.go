@@ -1,0 +1,112 @@
+package sock
+
+import (
+	"fmt"
+	"testing"
+
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// toes calls back with thousands of toes.
+func toes(t *testing.T, each func(at string, o Toe)) int {
+	t.Helper()
+	n := 0
+	for round := MinRound; round <= 140; round += knittest.Sweep(3, 9) {
+		for kind := ToeKindUnspecified; kind <= ToeKindShortRows; kind++ {
+			for variant := range 8 {
+				in := ToeInput{Kind: kind, RoundStitches: &round}
+				switch {
+				case kind == ToeKindShortRows:
+					in.TurnMethod = shortrow.TurnMethod(variant % 3)
+					if variant > 3 {
+						in.CentreStitches = new(round/6*2/3*2 + round/2%2)
+					}
+				case variant&1 > 0:
+					in.EndStitches = new(round/3 + variant)
+				case variant&2 > 0 && kind == ToeKindRound:
+					in.WedgeCount, in.MoreEvenRounds = new(3+variant), new(variant/2)
+				case variant&2 > 0 && kind != ToeKindRound:
+					in.Rates = []ToeRate{{3, 1}, {2, variant}, {1, 1}}
+				}
+				o, err := PlanToe(in)
+				if err != nil {
+					knittest.CheckInputError(t, err)
+					continue
+				}
+				n++
+				each(fmt.Sprintf("%d stitches, kind %d, variant %d", round, kind, variant), o)
+			}
+		}
+	}
+	return n
+}
+
+// Every toe is knit: the counts after every round are those it says, and what is left is
+// what it ends with.
+func TestToesAreKnit(t *testing.T) {
+	n := toes(t, func(at string, o Toe) {
+		m := knitToe(t, at, o)
+		knittest.CheckFinite(t, o)
+		if o.kind == ToeKindShortRows {
+			checkCup(t, at, m, o.RoundStitches/2, *o.CentreStitches, len(o.Rows))
+			return
+		}
+		if len(o.Rows) != o.LengthRows {
+			t.Fatalf("%s: %d rounds of %d", at, len(o.Rows), o.LengthRows)
+		}
+		if o.kind == ToeKindWedge && o.EndStitches%2 > 0 {
+			t.Fatalf("%s: %d stitches cannot be grafted", at, o.EndStitches)
+		}
+	})
+	if n < knittest.Sweep(1200, 400) {
+		t.Errorf("%d toes", n)
+	}
+}
+
+// knitToe knits every row after a round of the foot.
+func knitToe(t *testing.T, at string, o Toe) *stitch.Machine {
+	t.Helper()
+	m := knittest.CastOn(t, o.RoundStitches, true)
+	if err := m.Work(knittest.PlainRow(m)); err != nil {
+		t.Fatal(err)
+	}
+	for i, r := range o.Rows {
+		if m.Side() != r.Side || m.StitchCount() != r.Instruction.StartStitches || r.RowNumber != i+1 {
+			t.Fatalf("%s: %d stitches before row %d, said %d", at, m.StitchCount(), i+1, r.Instruction.StartStitches)
+		}
+		if err := m.Work(r.Instruction.Row); err != nil {
+			t.Fatalf("%s: row %d, %q: %v", at, i+1, r.Instruction.Row.Text(), err)
+		}
+	}
+	if m.StitchCount() != o.EndStitches || m.Unresolved() != 0 || m.ShortRowOpen() {
+		t.Fatalf("%s: %d stitches of %d", at, m.StitchCount(), o.EndStitches)
+	}
+	return m
+}
+
+// A wedge toe comes down on both halves alike, and a star and a round toe keep their wedges
+// within a stitch of one another: what a flat toe or a dome is.
+func TestWedgeToesAreEven(t *testing.T) {
+	toes(t, func(at string, o Toe) {
+		if o.kind != ToeKindWedge {
+			return
+		}
+		for _, r := range o.Rows {
+			text := r.Instruction.Row.Text()
+			if lost := r.Instruction.StartStitches - r.Instruction.EndStitches; lost == 4 {
+				plain := r.Instruction.StartStitches/2 - 6
+				want := fmt.Sprintf("[k1, ssk, k%d, k2tog, k1] twice", plain)
+				if plain == 0 {
+					want = "[k1, ssk, k2tog, k1] twice"
+				}
+				if text != want && plain > 0 {
+					t.Fatalf("%s: %q, want %q", at, text, want)
+				}
+			} else if lost > 1 {
+				t.Fatalf("%s: %q loses %d", at, text, lost)
+			}
+		}
+	})
+}

@@ -1,0 +1,73 @@
+package sock
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
+)
+
+// toeNames are the kinds in words.
+var toeNames = map[ToeKind]string{ToeKindWedge: "A wedge toe", ToeKindRound: "A round toe", ToeKindStar: "A star toe",
+	ToeKindShortRows: "A toe of short rows"}
+
+// Summary says the answer in words.
+func (o Toe) Summary() string {
+	s := toeNames[o.kind] + " of " + report.CountOf(o.RoundStitches, "stitches")
+	if o.kind == ToeKindShortRows {
+		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") + " in its middle and out again, then grafted to the instep"
+	} else {
+		s += ": " + report.CountOf(*o.DecreaseRounds, "decrease rounds") + " of " + strconv.Itoa(o.LengthRows) + " bring it down to " +
+			strconv.Itoa(o.EndStitches) + ", which are " + o.finish()
+	}
+	s += "."
+	if o.LengthCm != nil {
+		s += " It is " + o.unit.Size(*o.LengthCm) + " long."
+	}
+	if o.FootToToeCm != nil {
+		s += " Begin it when the foot measures " + o.unit.Size(*o.FootToToeCm) + " from the back of the heel."
+	}
+	return s
+}
+
+// finish is what is done with the last stitches.
+func (o Toe) finish() string {
+	if o.kind == ToeKindWedge {
+		return "grafted, " + strconv.Itoa(o.EndStitches/2) + " to " + strconv.Itoa(o.EndStitches/2)
+	}
+	return "drawn up"
+}
+
+// Directions write the toe as a pattern would.
+func (o Toe) Directions() []string {
+	sole := o.RoundStitches / 2
+	begin := "The round begins at one side of the foot"
+	if o.kind == ToeKindWedge {
+		begin += ": half of it is the sole, half the instep"
+	}
+	if o.kind == ToeKindShortRows {
+		begin += ", with the " + report.CountOf(sole, "stitches") + " of the sole; the " + strconv.Itoa(o.RoundStitches-sole) + " of the instep follow"
+	}
+	d := []string{begin + "."}
+	if o.FootToToeCm != nil {
+		d = append(d, "Work the foot even until it measures "+o.unit.Size(*o.FootToToeCm)+" from the back of the heel.")
+	}
+	if o.kind != ToeKindShortRows {
+		d = append(d, o.words...)
+		if o.kind == ToeKindWedge {
+			return append(d, solid.Graft(o.EndStitches/2))
+		}
+		return append(d, solid.DrawUp(o.EndStitches))
+	}
+	d = append(d, shortrow.Technique(o.method)+twiceWrapped(o.method))
+	for _, r := range o.Rows[:len(o.Rows)-1] {
+		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
+	}
+	d = append(d, "The last of these goes on over the instep to the end of the round.",
+		"Next round: "+o.Rows[len(o.Rows)-1].Instruction.Row.Text()+". All gaps are closed.")
+	if odd := o.RoundStitches % 2; odd > 0 {
+		d = append(d, "The instep has a stitch more: k2tog in its middle.")
+	}
+	return append(d, solid.Graft(sole))
+}
