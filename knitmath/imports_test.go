@@ -41,9 +41,9 @@ var allowed = map[string]string{
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge":  "cost fault gauge measure outline report shaping spread stitch",
-	"yoke":  "cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"solid": "body cost fault gauge measure outline report shaping spread stitch",
 	"sock":  "cost fault gauge measure outline report shortrow solid stitch",
+	"yoke":  "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

@@ -82,6 +82,12 @@ func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, 
 		last := len(numbers) - 1
 		return "on " + noun + "s " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
 	}
+	return IntervalWords(intervals, noun)
+}
+
+// IntervalWords writes when a row that was worked once is worked again: "every 6th row 8
+// more times, then every 4th row 5 times".
+func IntervalWords(intervals schedule.Schedule, noun string) string {
 	parts := make([]string, len(intervals))
 	for i, r := range intervals {
 		parts[i] = everyWords(r, noun, i == 0)

@@ -68,12 +68,9 @@ func (s *shortRows) row(side stitch.Side, start, end int) {
 	var few [8]stitch.Run // of most rows: they are not kept
 	runs := few[:0]
 	if s.turned {
-		switch s.method {
-		case TurnMethodGerman:
-			// The stitch beyond the turn was worked too; it is now made double.
-			runs = stitch.AppendRun(runs, stitch.MakeDouble, 1)
-		case TurnMethodYarnOver:
-			runs = stitch.AppendRun(runs, stitch.ShortRowYO, 1)
+		// Of a German turn the stitch beyond it was worked too; it is now made double.
+		if op, ok := AfterTurn(s.method); ok {
+			runs = stitch.AppendRun(runs, op, 1)
 		}
 	}
 	turns, last := end != border, end

@@ -3,6 +3,7 @@ package yoke
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/body"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
@@ -24,30 +25,6 @@ const (
 	sleeveStretch = 1.3
 )
 
-// A wearer is who a body of so many centimetres is knit for.
-type wearer struct{ bodyCm, headCm, handCm float64 }
-
-// wearers, from the smallest: a body 5 cm wider than the chest, the head of
-// the second centile of that age, since none smaller is to be counted on (UK-WHO and UK90
-// growth charts, girls), and the girth of the hand, for which children have no better
-// source than a shop's list. What lies between is between; who is larger
-// has the last one's, and who is smaller is a toy.
-var wearers = []wearer{{45, 37, 10.5}, {55, 44.5, 13}, {68, 49.5, 15}, {80, 52.5, 17.5}}
-
-// wearerOf is who a body is knit for; ok is false for a toy.
-func wearerOf(bodyCm float64) (w wearer, ok bool) {
-	if bodyCm < wearers[0].bodyCm {
-		return wearer{}, false
-	}
-	for i, above := range wearers[1:] {
-		if below := wearers[i]; bodyCm < above.bodyCm {
-			part := (bodyCm - below.bodyCm) / (above.bodyCm - below.bodyCm)
-			return wearer{bodyCm, below.headCm + part*(above.headCm-below.headCm), below.handCm + part*(above.handCm-below.handCm)}, true
-		}
-	}
-	return wearers[len(wearers)-1], true
-}
-
 // worn is what of a yoke has to go round somebody.
 type worn struct {
 	bodyCm, sleeveCm, neckCm, depthCm float64
@@ -68,17 +45,17 @@ func (w worn) notices() []report.Notice {
 			Description: "the yoke is " + w.unit.Size(w.depthCm) + " deep, which is " + than + " than bodies are: of a body of " +
 				w.unit.Size(flat) + " across, " + w.unit.Size(bound*flat)})
 	}
-	who, ok := wearerOf(w.bodyCm)
+	who, ok := body.WearerOf(w.bodyCm)
 	if !ok {
 		return list
 	}
-	if w.neckCm*neckStretch < who.headCm {
-		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch, "a head of "+w.unit.Size(who.headCm),
+	if w.neckCm*neckStretch < who.HeadCm {
+		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch, "a head of "+w.unit.Size(who.HeadCm),
 			"it needs more stitches, an opening, or a bind-off that gives more"))
 	}
-	if w.sleeveCm*sleeveStretch < who.handCm {
+	if w.sleeveCm*sleeveStretch < who.HandCm {
 		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch,
-			"a hand of "+w.unit.Size(who.handCm), "it needs more stitches"))
+			"a hand of "+w.unit.Size(who.HandCm), "it needs more stitches"))
 	}
 	return list
 }
