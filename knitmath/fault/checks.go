@@ -26,11 +26,15 @@ func (c *Checks) Err() error {
 }
 
 // Add adds a violation of one field.
+//
+//go:noinline
 func (c *Checks) Add(field string, reason Reason, format string, args ...any) {
 	c.Violations = append(c.Violations, Violation{field, reason, fmt.Sprintf(format, args...)})
 }
 
 // Infeasible adds one violation for each of the fields involved.
+//
+//go:noinline
 func (c *Checks) Infeasible(detail string, fields ...string) {
 	for _, f := range fields {
 		c.Violations = append(c.Violations, Violation{f, ReasonInfeasible, detail})
@@ -46,6 +50,8 @@ func Join(prefix, field string) string {
 }
 
 // Index makes the path of an element of a repeated field.
+//
+//go:noinline
 func Index(field string, i int) string {
 	return field + "[" + strconv.Itoa(i) + "]"
 }
@@ -71,6 +77,8 @@ func (c *Checks) RequiredNumber(prefix, field string, v, lo, hi float64) {
 }
 
 // OptionalNumber checks a float that may be absent.
+//
+//go:noinline
 func (c *Checks) OptionalNumber(prefix, field string, v *float64, lo, hi float64) {
 	if v != nil {
 		c.Number(prefix, field, *v, lo, hi)
@@ -94,6 +102,8 @@ func (c *Checks) RequiredCount(prefix, field string, v, lo, hi int) {
 }
 
 // OptionalCount checks an integer that may be absent.
+//
+//go:noinline
 func (c *Checks) OptionalCount(prefix, field string, v *int, lo, hi int) {
 	if v != nil {
 		c.Count(prefix, field, *v, lo, hi)

@@ -102,6 +102,8 @@ func (p *parser) bareNumber(i int) bool {
 }
 
 // endsAt reports whether a sentence ends at token i.
+//
+//go:noinline
 func (p *parser) endsAt(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenEnd || t.kind == tokenNewline || t.is(".")

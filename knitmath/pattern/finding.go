@@ -93,6 +93,7 @@ type findingKey struct {
 	reason report.Reason
 }
 
+//go:noinline
 func (f *findings) add(kind Kind, reason report.Reason, at span, description string) {
 	f.place(kind, reason, at, description)
 }

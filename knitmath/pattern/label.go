@@ -2,6 +2,7 @@ package pattern
 
 import "example.com/knitmath/knitmath/stitch"
 
+//go:noinline
 func (t *token) row() bool {
 	return t.is("row", "rows", "rnd", "rnds", "round", "rounds")
 }
