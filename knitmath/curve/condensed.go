@@ -1,0 +1,201 @@
+package curve
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Wording is where condensed directions stand and what they call the edge.
+type Wording struct {
+	// FirstRow and LastRow are the rows that they tell.
+	FirstRow, LastRow int
+	FirstSide         stitch.Side
+	// Start is the number of stitches before them.
+	Start int
+	// Edge names a single edge at which stitches are decreased: "neck edge". Without a
+	// name that is the beg or end of the rows that do, or, where rows of both sides do, the
+	// right edge or the left.
+	Edge string
+}
+
+// Condensed tells a plan as the trade prints it: bind-offs one after another, decreases
+// by intervals, and the count after each.
+//
+//	BO 4 sts at beg of next 2 rows, 3 sts at beg of next 4 rows: 70 stitches.
+//	Dec 1 st each end of every RS row 5 times: 60 stitches.
+//	Work 3 rows even.
+func (p Plan) Condensed(w Wording) []string {
+	c := condenser{Wording: w, worked: w.FirstRow - 1, count: w.Start, both: p.Right != nil && p.Left != nil, left: p.Right == nil}
+	for i := 0; i < len(p.Runs); {
+		if p.Runs[i].Kind.Groups() {
+			i = c.groups(p.Runs, i)
+			continue
+		}
+		c.singles(p.Runs[i])
+		i++
+	}
+	c.even(w.LastRow - c.worked)
+	return c.lines
+}
+
+// condenser writes the lines, run after run.
+type condenser struct {
+	Wording
+	both, left    bool
+	worked, count int // the last row told, and the stitches after it
+	lines         []string
+}
+
+// even tells rows that shape nothing.
+func (c *condenser) even(rows int) {
+	if rows > 0 {
+		c.lines = append(c.lines, "Work "+report.CountOf(rows, "rows")+" even.")
+		c.worked += rows
+	}
+}
+
+// change is how many stitches more there are after a run.
+func (c *condenser) change(r Run) int {
+	n := r.Times * Step{Kind: r.Kind, Stitches: r.Stitches}.change()
+	if c.both {
+		n *= 2
+	}
+	return n
+}
+
+// tell writes a line with the count after it.
+func (c *condenser) tell(line string) {
+	c.lines = append(c.lines, line+": "+report.CountOf(c.count, "stitches")+".")
+}
+
+// groups tells bind-offs, or cast-ons, that follow on one another, from a run on. It
+// gives the run after them.
+func (c *condenser) groups(runs []Run, i int) int {
+	c.even(runs[i].FirstRowNumber - 1 - c.worked)
+	line := "BO "
+	if runs[i].Kind.Gains() {
+		line = "CO "
+	}
+	for first := i; i < len(runs) && runs[i].Kind.Groups() && (i == first || runs[i].RowsAfter == 2); i++ {
+		if i > first {
+			line += ", "
+		}
+		r := runs[i]
+		line += sts(r.Stitches) + " at beg of " + c.rowsOf(r, i == first)
+		c.count += c.change(r)
+		c.worked = r.FirstRowNumber + (r.Times-1)*r.EveryRows
+		if c.both {
+			c.worked++
+		}
+	}
+	c.tell(line)
+	return i
+}
+
+// rowsOf is "next 4 rows" of both edges; of one, "next RS row and foll 2 alt rows" or,
+// after others, "foll alt row".
+func (c *condenser) rowsOf(r Run, first bool) string {
+	switch {
+	case c.both:
+		return "next " + report.CountOf(2*r.Times, "rows")
+	case !first:
+		return follAlt(r.Times)
+	case r.Times == 1:
+		return "next " + c.side() + " row"
+	}
+	return "next " + c.side() + " row and " + follAlt(r.Times-1)
+}
+
+// side is that of the rows that begin at the edge.
+func (c *condenser) side() string {
+	if c.left {
+		return stitch.WrongSide.String()
+	}
+	return stitch.RightSide.String()
+}
+
+// follAlt is "foll alt row", or "foll 3 alt rows".
+func follAlt(times int) string {
+	if times == 1 {
+		return "foll alt row"
+	}
+	return "foll " + strconv.Itoa(times) + " alt rows"
+}
+
+// sts is "1 st", or "3 sts".
+func sts(n int) string {
+	if n == 1 {
+		return "1 st"
+	}
+	return strconv.Itoa(n) + " sts"
+}
+
+// singles tells a run of decreases or increases.
+//
+//	every RS row 5 times      next 5 rows        every 6th row 3 times
+//	next row, then every 4th row 4 times         foll 4th row
+func (c *condenser) singles(r Run) {
+	after := r.FirstRowNumber - c.worked // so many rows after the last told
+	onRight := r.EveryRows == 2 && after <= 2 && c.rightSide(r)
+	if after != r.EveryRows && !onRight && (r.Times > 1 || after == 2) {
+		c.even(after - 1)
+		after = 1
+	}
+	switch every := "every " + report.Ordinal(r.EveryRows) + " row "; {
+	case onRight:
+		c.single(r, "every RS row "+report.Times(r.Times))
+	case r.Times == 1 && after == 1:
+		c.single(r, "next row")
+	case r.Times == 1:
+		c.single(r, "foll "+report.Ordinal(after)+" row")
+	case r.EveryRows == 1 && after == 1:
+		c.single(r, "next "+report.CountOf(r.Times, "rows"))
+	case after == r.EveryRows:
+		c.single(r, every+report.Times(r.Times))
+	case r.Times == 2:
+		once := r
+		once.Times = 1
+		c.single(once, "next row")
+		once.FirstRowNumber += r.EveryRows
+		c.single(once, "foll "+report.Ordinal(r.EveryRows)+" row")
+	default:
+		c.single(r, "next row, then "+every+report.Times(r.Times-1))
+	}
+}
+
+// single tells when a run is worked.
+func (c *condenser) single(r Run, when string) {
+	verb := "Dec "
+	if r.Kind.Gains() {
+		verb = "Inc "
+	}
+	c.count += c.change(r)
+	c.worked = r.FirstRowNumber + (r.Times-1)*r.EveryRows
+	c.tell(verb + sts(r.Stitches) + " " + c.end(r) + " of " + when)
+}
+
+// rightSide reports whether all rows of a run are right-side rows.
+func (c *condenser) rightSide(r Run) bool {
+	return r.EveryRows%2 == 0 && SideOf(r.FirstRowNumber, c.FirstSide) == stitch.RightSide
+}
+
+// end is where in their rows decreases stand: at each end, or at one.
+func (c *condenser) end(r Run) string {
+	edge := "right edge"
+	if c.left {
+		edge = "left edge"
+	}
+	switch faces := SideOf(r.FirstRowNumber, c.FirstSide); {
+	case c.both:
+		return "each end"
+	case c.Edge != "":
+		return "at " + c.Edge
+	case r.EveryRows%2 != 0:
+		return "at " + edge
+	case c.left == (faces == stitch.WrongSide):
+		return "at beg"
+	}
+	return "at end"
+}

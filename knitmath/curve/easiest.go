@@ -1,0 +1,248 @@
+package curve
+
+import "slices"
+
+// What there is to remember: of a run, how many stitches how often; of rows worked
+// even before one, how many.
+const (
+	effortOfRun  = 2
+	effortOfWait = 1
+)
+
+// A state is an edge of which so many stitches are lost after a row, and the best way
+// to it.
+type state struct {
+	effort  int32 // noState if there is no way
+	before  int32 // the state that the way comes from, or noState
+	first   int32 // where its last run begins; 0 of rows worked even
+	every   int32
+	times   int32
+	size    int32
+	squares int64
+}
+
+const noState = -1
+
+// A mood is what came last: a single, a group, or rows worked even.
+type mood int
+
+const (
+	afterSingle mood = iota
+	afterGroup
+	afterEven
+	moods
+)
+
+// search keeps the states that lie near enough to the curve, and goes from those of
+// least effort to those of more.
+type search struct {
+	*planner
+	bands  []band
+	all    []state
+	levels [][]place // the states of each effort, in the order they were found
+}
+
+// A band is which numbers of stitches may be lost after a row.
+type band struct{ from, to, at int }
+
+// A place is a state by what it is.
+type place struct {
+	row, lost int
+	mood      mood
+}
+
+// easiest is the plan of least effort within what is allowed.
+func (p *planner) easiest() ([]Run, int) {
+	s := search{planner: p, bands: make([]band, p.Rows+1)}
+	from, to, at := 0, 0, 0
+	for row := 0; row <= p.Rows; row++ {
+		for from < p.Stitches && p.behind(from, max(row-1, 0)) {
+			from++
+		}
+		for to < p.Stitches && !p.ahead(to+1, min(row+p.later(), p.Rows)) {
+			to++
+		}
+		s.bands[row] = band{from, to, at}
+		at += int(moods) * max(0, to-from+1)
+	}
+	s.all = make([]state, at)
+	for i := range s.all {
+		s.all[i].effort = noState
+	}
+	start := place{}
+	s.all[s.index(start)] = state{before: noState}
+	s.levels = append(s.levels, []place{start})
+	for effort := 0; ; effort++ {
+		if end := s.end(effort); end != noState {
+			return s.back(end), effort
+		}
+		for _, at := range s.levels[effort] {
+			if int(s.all[s.index(at)].effort) == effort {
+				s.goOn(at)
+			}
+		}
+	}
+}
+
+// index is where a state is kept, or noState if it lies too far off.
+func (s *search) index(at place) int {
+	b := s.bands[at.row]
+	if at.lost < b.from || at.lost > b.to {
+		return noState
+	}
+	return b.at + int(moods)*(at.lost-b.from) + int(at.mood)
+}
+
+// goOn tries what may come after a state: a run at once, a run after as many rows as it
+// has between its steps, or rows worked even.
+func (s *search) goOn(at place) {
+	next := at.row + 1
+	if at.mood == afterGroup {
+		next += s.later()
+	}
+	tried := [2]bool{} // runs that begin in the first row that may have them
+	for first := next; first <= s.Rows && !s.behind(at.lost, first-1); first++ {
+		if s.singles[first] {
+			s.runs(at, first, first-next+1, !tried[0], false)
+			tried[0] = true
+		}
+		if s.groups[first] && !tried[1] {
+			s.runs(at, first, first-next+1, true, true)
+			tried[1] = true
+		}
+		if at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
+			s.keep(at, state{effort: s.all[s.index(at)].effort + effortOfWait, squares: s.all[s.index(at)].squares},
+				place{first - 1, at.lost, afterEven})
+		}
+	}
+}
+
+// runs tries runs that begin in a row, so many after the last one worked, with steps of
+// all sizes. Where they could have begun sooner only that interval is tried again.
+func (s *search) runs(at place, first, after int, soonest, group bool) {
+	smallest, largest, to := 1, s.most, afterSingle
+	if group {
+		smallest, largest, to = s.smallest, s.widest, afterGroup
+	}
+	from := s.all[s.index(at)]
+	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
+		if s.ahead(at.lost+size, first) {
+			return
+		}
+		off := s.corners(first, at.lost, size, group)
+		if off > s.allowed {
+			continue
+		}
+		x := state{effort: from.effort + effortOfRun, first: int32(first), times: 1, size: int32(size),
+			squares: from.squares + s.square(first, at.lost, size, group, off)}
+		s.keep(at, x, place{first, at.lost + size, to})
+		if !soonest {
+			s.repeat(at, x, after, to)
+			continue
+		}
+		again := x
+		for every := 1; first+every <= s.Rows && !s.behind(at.lost+size, first+every-1); every++ {
+			if s.may(first+every, group) {
+				again.squares = x.squares
+				if every != after {
+					again.squares++ // of equals, the first step belongs to the run before
+				}
+				s.repeat(at, again, every, to)
+				if group {
+					break // the trade says no intervals of bind-offs
+				}
+			}
+		}
+	}
+}
+
+// repeat works a first step again and again, as long as it lies near enough.
+func (s *search) repeat(at place, x state, every int, to mood) {
+	x.every = int32(every)
+	size := int(x.size)
+	for lost, row := at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
+		if !s.may(row, to == afterGroup) {
+			return
+		}
+		off := s.corners(row, lost, size, to == afterGroup)
+		if off > s.allowed {
+			return
+		}
+		x.squares += s.square(row, lost, size, to == afterGroup, off)
+		lost += size
+		x.times++
+		s.keep(at, x, place{row, lost, to})
+	}
+}
+
+// may reports whether a row may have such a step.
+func (s *search) may(row int, group bool) bool {
+	if group {
+		return s.groups[row]
+	}
+	return s.singles[row]
+}
+
+// keep keeps the easier way to a state, or of equal ones the nearer.
+func (s *search) keep(from place, x state, at place) {
+	i := s.index(at)
+	if i == noState {
+		return
+	}
+	to := &s.all[i]
+	if to.effort != noState && (to.effort < x.effort || to.effort == x.effort && to.squares <= x.squares) {
+		return
+	}
+	if to.effort != x.effort {
+		for len(s.levels) <= int(x.effort) {
+			s.levels = append(s.levels, nil)
+		}
+		s.levels[x.effort] = append(s.levels[x.effort], at)
+	}
+	x.before = int32(s.index(from))
+	*to = x
+}
+
+// square is what a departure weighs, for each stitch of the step, in thousandths of a
+// stitch. Of a single it is that of the middle of its slant: where a curve runs level
+// and then slopes, the bind-off ends where the level piece does.
+func (p *planner) square(row, before, stitches int, group bool, off int64) int64 {
+	if !group {
+		off = (p.off(before, row-1) + p.off(before+stitches, row)) / 2
+	}
+	off /= 1_000
+	return off * off * int64(stitches)
+}
+
+// end is the nearest state of an effort that has lost all stitches.
+func (s *search) end(effort int) int {
+	best := noState
+	for len(s.levels) <= effort {
+		s.levels = append(s.levels, nil)
+	}
+	for _, at := range s.levels[effort] {
+		i := s.index(at)
+		if at.lost == s.Stitches && int(s.all[i].effort) == effort && (best == noState || s.all[i].squares < s.all[best].squares) {
+			best = i
+		}
+	}
+	return best
+}
+
+// back are the runs on the way to a state.
+func (s *search) back(end int) []Run {
+	var runs []Run
+	for i := end; s.all[i].before != noState; i = int(s.all[i].before) {
+		x := s.all[i]
+		if x.first == 0 {
+			continue
+		}
+		kind := s.single
+		if mood(i%int(moods)) == afterGroup {
+			kind = s.group
+		}
+		runs = append(runs, Run{Kind: kind, Stitches: int(x.size), FirstRowNumber: int(x.first), EveryRows: int(x.every), Times: int(x.times)})
+	}
+	slices.Reverse(runs)
+	return runs
+}

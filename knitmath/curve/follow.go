@@ -1,0 +1,196 @@
+package curve
+
+import (
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Follow plans the bind-offs and decreases, or cast-ons and increases, of an edge, or
+// of both, along a course. Of the plans that depart from the curve by no more than the
+// nearest does and the tolerance, it takes the one with the least to remember; of equal
+// ones that with the smaller sum of squares.
+//
+// Departure: the edge as knit is a line of treads and rises. Bound-off stitches lie on
+// the row before the one that binds them off, cast-on stitches there too; a decrease
+// and an increase slant over their row. Each corner of that line is so many stitches
+// across from the curve and so many rows above or below it; the less of the two,
+// a row counted as the stitches that are as wide as it is high, is how far the corner
+// lies off. Of both edges the farther counts: one is bound off a row after the other.
+//
+// Effort: a run of equal steps costs 2, as in package schedule. It may begin in the next
+// row that can have it, or after as many rows as lie between its steps; to work other
+// rows even first costs 1 more.
+//
+// It is false where no plan loses so many stitches, or gains them, in those rows.
+// Source: own derivation, by dynamic programming over rows and stitches.
+func Follow(c Course, s Settings) (Plan, bool) {
+	if c.Stitches == 0 {
+		return Plan{}, true
+	}
+	p := plannerOf(c, s)
+	least, ok := p.least()
+	if !ok {
+		return Plan{}, false
+	}
+	p.allowed = least + measure.ToMillionths(s.Tolerance)
+	runs, effort := p.easiest()
+	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort}
+	p.write(&out)
+	return out, true
+}
+
+// planner looks for the steps of a course. Rows are counted from its first.
+type planner struct {
+	Course
+	edges Edges
+	lead  stitch.Side // which edge the groups of the plan are at: that where rows of this side begin
+
+	single, group    Kind
+	singles, groups  []bool // in which rows each may be
+	most             int    // stitches of a single
+	smallest, widest int    // stitches of a group
+	allowed          int64  // departure
+}
+
+func plannerOf(c Course, s Settings) *planner {
+	p := &planner{Course: c, edges: s.Edges, single: KindDecrease, group: KindBindOff, most: s.LargestChange,
+		smallest: 2, widest: s.LargestGroup}
+	if c.Gains {
+		p.single, p.group = KindIncrease, KindCastOn
+	}
+	if p.most == 0 {
+		p.most = 1
+	}
+	if p.most < 0 {
+		p.smallest = 1
+	}
+	if p.widest == 0 {
+		p.widest = c.Stitches
+	}
+	if p.edges == EdgesUnspecified {
+		p.edges = EdgesBoth
+	}
+	first := stitch.RightSide
+	if (s.FirstSide == stitch.WrongSide) != (c.RowsBefore%2 == 1) {
+		first = stitch.WrongSide
+	}
+	switch p.edges {
+	case EdgesRight:
+		p.lead = stitch.RightSide
+	case EdgesLeft:
+		p.lead = stitch.WrongSide
+	default:
+		p.lead = first
+	}
+	p.singles, p.groups = make([]bool, c.Rows+1), make([]bool, c.Rows+1)
+	for row, faces := 1, first; row <= c.Rows; row, faces = row+1, faces.Other() {
+		p.singles[row] = p.most > 0 && (s.AnyRow || faces == stitch.RightSide)
+		// At both edges the other one is bound off in the row after.
+		p.groups[row] = p.widest > 0 && faces == p.lead && row+p.later() <= c.Rows
+	}
+	return p
+}
+
+// later is how many rows after the first edge the other one is bound off.
+func (p *planner) later() int {
+	if p.edges == EdgesBoth {
+		return 1
+	}
+	return 0
+}
+
+// corners is the departure of a step: of so many stitches, after so many.
+func (p *planner) corners(row, before, stitches int, group bool) int64 {
+	if !group {
+		return max(p.off(before, row-1), p.off(before+stitches, row))
+	}
+	off := max(p.off(before, row-1), p.off(before+stitches, row-1))
+	if p.edges == EdgesBoth {
+		off = max(off, p.off(before, row), p.off(before+stitches, row))
+	}
+	return off
+}
+
+// behind reports whether an edge with so many stitches lost has waited too long by a
+// height, so that no later step is near enough.
+func (p *planner) behind(stitches, height int) bool {
+	return p.across[height].from > int64(stitches)*1e6 && p.off(stitches, height) > p.allowed
+}
+
+// ahead reports whether an edge lies too far in at a height.
+func (p *planner) ahead(stitches, height int) bool {
+	return p.across[height].to < int64(stitches)*1e6 && p.off(stitches, height) > p.allowed
+}
+
+// least is the departure of the nearest plan. It is looked for within half a stitch,
+// and where there is none within twice as much, and so on.
+func (p *planner) least() (int64, bool) {
+	for p.allowed = 5e5; ; p.allowed *= 2 {
+		if off, ok := p.leastWithin(); ok {
+			return off, true
+		}
+		if p.allowed > 1e6*int64(stitch.MaxStitches) {
+			return 0, false
+		}
+	}
+}
+
+// unreached is the departure of a place that no plan leads to.
+const unreached = -1
+
+// leastWithin is the least greatest departure of a plan, if it is no more than what is
+// allowed: row by row, for every number of stitches that may be lost after it.
+func (p *planner) leastWithin() (int64, bool) {
+	// A group takes two rows where both edges have it, so that three rows are open.
+	var open [3][]int64
+	for i := range open {
+		open[i] = make([]int64, p.Stitches+1)
+		for n := range open[i] {
+			open[i][n] = unreached
+		}
+	}
+	open[0][0] = 0
+	low := 0 // fewer stitches than these have waited too long
+	for row := 1; row <= p.Rows; row++ {
+		before, after, later := open[(row-1)%3], open[row%3], open[(row+p.later())%3]
+		for n := low; n <= p.Stitches; n++ {
+			off := before[n]
+			if off == unreached {
+				continue
+			}
+			before[n] = unreached
+			if n < p.Stitches && p.behind(n, row-1) {
+				low = n
+				continue
+			}
+			reach(after, n, off)
+			if p.singles[row] {
+				p.tryLeast(row, n, 1, p.most, false, off, after)
+			}
+			if p.groups[row] {
+				p.tryLeast(row, n, p.smallest, p.widest, true, off, later)
+			}
+		}
+	}
+	off := open[p.Rows%3][p.Stitches]
+	return off, off != unreached
+}
+
+// tryLeast takes steps of all sizes in a row.
+func (p *planner) tryLeast(row, before, smallest, largest int, group bool, off int64, to []int64) {
+	for n := smallest; n <= min(largest, p.Stitches-before); n++ {
+		if p.ahead(before+n, row) {
+			return
+		}
+		if step := p.corners(row, before, n, group); step <= p.allowed {
+			reach(to, before+n, max(off, step))
+		}
+	}
+}
+
+// reach keeps the lesser departure.
+func reach(to []int64, n int, off int64) {
+	if to[n] == unreached || off < to[n] {
+		to[n] = off
+	}
+}

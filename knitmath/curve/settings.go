@@ -1,0 +1,91 @@
+package curve
+
+import "example.com/knitmath/knitmath/stitch"
+
+// Edges says which edges of a piece follow a curve, seen from the right side.
+type Edges int32
+
+// The choices.
+const (
+	EdgesUnspecified Edges = iota // both
+	EdgesBoth
+	EdgesRight
+	EdgesLeft
+)
+
+// DefaultTolerance, if nothing else is wished: half a stitch beside the nearest plan is
+// not seen, and with it the plans of quarter ellipses come in the order of the trade.
+// Own choice.
+const DefaultTolerance = 0.5
+
+// Settings are how an edge may be worked.
+type Settings struct {
+	Edges Edges
+	// FirstSide is the side that faces in row 1 of the piece, the right side if it is not
+	// said. Right-side rows begin at the right edge.
+	FirstSide stitch.Side
+	// AnyRow lets decreases and increases lie on every row, not on right-side rows only.
+	AnyRow bool
+	// LargestChange is the most stitches decreased or increased at an edge in one row, 1
+	// if it is 0. Below 0 there are none, and stitches are bound off and cast on alone.
+	LargestChange int
+	// LargestGroup is the most stitches bound off or cast on at once, without limit if it
+	// is 0. Below 0 none are.
+	LargestGroup int
+	// Tolerance is how much farther than the nearest plan a plan with less to remember may
+	// depart from the curve, in stitches.
+	Tolerance float64
+}
+
+// A Kind is how stitches are lost or gained.
+type Kind int32
+
+// The kinds.
+const (
+	KindUnspecified Kind = iota
+	KindBindOff
+	KindDecrease
+	KindCastOn
+	KindIncrease
+)
+
+// Groups reports whether the stitches are lost or gained together where a row begins.
+func (k Kind) Groups() bool { return k == KindBindOff || k == KindCastOn }
+
+// Gains reports whether there are more stitches afterwards.
+func (k Kind) Gains() bool { return k == KindCastOn || k == KindIncrease }
+
+// A Step is what one row does to one edge. Bind-offs and cast-ons stand where the row
+// begins at that edge.
+type Step struct {
+	// RowNumber counts from the first row of the piece.
+	RowNumber int
+	Kind      Kind
+	Stitches  int
+}
+
+// A Run is a step that is worked again and again at the edge that is worked first.
+type Run struct {
+	Kind     Kind
+	Stitches int
+	// FirstRowNumber is where it is worked first, so many rows after the step before or,
+	// of the first, after the last row below the curve.
+	FirstRowNumber int
+	RowsAfter      int
+	// EveryRows is how many rows lie from one step to the next, 0 where there is one.
+	EveryRows int
+	Times     int
+}
+
+// A Plan is how an edge follows a course.
+type Plan struct {
+	// Right and Left are the steps at each edge, none at one that does not follow.
+	Right, Left []Step
+	// Runs are the steps of the edge that the first row begins at, or of the only one.
+	Runs []Run
+	// Departure is how far the edge as knit lies from the curve at its farthest corner,
+	// and Least that of the nearest plan there is, in stitches.
+	Departure, Least float64
+	// Effort is how much there is to remember.
+	Effort int
+}

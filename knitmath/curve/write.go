@@ -1,0 +1,39 @@
+package curve
+
+import "example.com/knitmath/knitmath/stitch"
+
+// write lists the steps of every edge, and how far they lie off.
+func (p *planner) write(out *Plan) {
+	var off int64
+	lost, last := 0, 0
+	for i := range out.Runs {
+		r := &out.Runs[i]
+		r.RowsAfter = r.FirstRowNumber - last
+		for t := range r.Times {
+			row := r.FirstRowNumber + t*r.EveryRows
+			off = max(off, p.corners(row, lost, r.Stitches, r.Kind.Groups()))
+			p.step(out, row, r)
+			lost += r.Stitches
+			last = row
+		}
+		r.FirstRowNumber += p.RowsBefore
+	}
+	out.Departure = float64(off) / 1e6
+}
+
+// step adds a step to the edges that have it.
+func (p *planner) step(out *Plan, row int, r *Run) {
+	step := Step{p.RowsBefore + row, r.Kind, r.Stitches}
+	leads, follows := &out.Right, &out.Left
+	if p.lead == stitch.WrongSide {
+		leads, follows = follows, leads
+	}
+	*leads = append(*leads, step)
+	if p.edges != EdgesBoth {
+		return
+	}
+	if r.Kind.Groups() {
+		step.RowNumber++
+	}
+	*follows = append(*follows, step)
+}
