@@ -70,7 +70,7 @@ func anyStep(rng *rand.Rand, sizes, depth int, last bool) Step {
 		s.Operation, s.Manner = stitch.Slip, SlipManner(rng.IntN(int(slipMannerEnd)))
 	default:
 		for {
-			s.Operation = stitch.Ops()[rng.IntN(len(stitch.Ops()))]
+			s.Operation = stitch.Ops()[rng.IntN(len(stitch.Ops())-1)] // but for Hold, which is read as a direction
 			if s.Operation.EndsRow() && last {
 				s.Times = one
 				return s

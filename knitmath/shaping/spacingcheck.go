@@ -39,7 +39,7 @@ func vetShapingOp(c *fault.Checks, field string, op stitch.Op) {
 	case !op.Valid():
 		c.Add(field, fault.ReasonUnknownValue, "is %d, which is no operation", int(op))
 	case op.Net() == 0 || op == stitch.CastOn || op == stitch.BindOff || op == stitch.ShortRowYO ||
-		op == stitch.PickUpTwo || op == stitch.SkipRow:
+		op == stitch.PickUpTwo || op == stitch.SkipRow || op == stitch.Hold:
 		c.Add(field, fault.ReasonUnknownValue, "is %s; an increase or a decrease worked inside a row is needed", op.Abbr())
 	}
 }

@@ -9,7 +9,7 @@ import (
 // byHandOnly are the reasons that only the machine can know.
 var byHandOnly = []Reason{
 	ReasonDouble, ReasonNotDouble, ReasonWrapped, ReasonNotWrapped, ReasonYarnOver,
-	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonEdge, ReasonNotEdge, ReasonNotPossible,
+	ReasonNotAtTurn, ReasonNoStrand, ReasonStrandUsed, ReasonNoNext, ReasonEdge, ReasonNotEdge, ReasonGap, ReasonNotPossible,
 }
 
 // agree works the row and compares with what Count and Expand say of it. It

@@ -253,7 +253,7 @@ func TestGroupsAreNoOperations(t *testing.T) {
 	runs := slices.Concat(times(4, Run{K2tog, 1}, Run{Knit, 3}), []Run{{YO, 1}}, times(4, Run{SSK, 1}, Run{Knit, 4}),
 		[]Run{{Purl, 5}, {last, 1}, {Purl, 5}})
 	row := mustRoundTrip(t, runs)
-	if got, want := row.Text(), "[k2tog, k3] 4 times, yo, [ssk, k4] 4 times, p5, skip 1, p5"; got != want {
+	if got, want := row.Text(), "[k2tog, k3] 4 times, yo, [ssk, k4] 4 times, p5, place 1 st on hold, p5"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

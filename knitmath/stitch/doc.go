@@ -28,6 +28,7 @@
 //	work   = ( "k" | "p" ) n [ " tbl" ]         k5, p1, k2 tbl
 //	       | ( "sl" | "CO" | "BO" ) " " n       sl 1, BO 4
 //	       | ( "pick up and knit" | "skip" ) " " n
+//	       | "place " n " sts on hold"
 //	       | name [ times, name in brackets ]   k2tog, [k2tog] 3 times
 //	repeat = "[" item { ", " item } "]" times   [k2tog, k8] 4 times
 //	last   = abbr ( " to end" | " to last st" | " to last " n " sts" )

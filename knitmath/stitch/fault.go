@@ -31,6 +31,9 @@ const (
 	ReasonShortRow    Reason = "SHORT_ROW_OPEN"      // what needs all stitches on one needle finds a short row open
 	ReasonEdge        Reason = "ROW_OF_EDGE"         // a row of an edge worked as a stitch
 	ReasonNotEdge     Reason = "NOT_AN_EDGE"         // picking up where there is no edge
+	ReasonGap         Reason = "ACROSS_GAP"          // stitches beyond a gap worked without casting on over it
+	ReasonCounts      Reason = "COUNTS_DIFFER"       // two edges of live stitches joined that are not as many
+	ReasonHolder      Reason = "NO_SUCH_HOLDER"      // taken up from a holder that is empty, or none
 	ReasonNotPossible Reason = "NOT_POSSIBLE"        // what this machine does not do
 )
 

@@ -11,20 +11,46 @@ func (w *worker) do(op Op) *RowError {
 	if !op.Valid() {
 		return w.fault(op, 0, ReasonMalformed)
 	}
-	var fault *RowError
-	if h := &byHand[op]; h.together > 0 {
-		fault = w.together(op, h.together, h.leaves)
-	} else {
-		fault = h.work(w, op)
+	if w.rifts || w.fabric != nil {
+		return w.doMindful(op)
 	}
+	fault := w.by(op)
 	if fault == nil && len(w.right)-w.base > MaxStitches {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
 	return fault
 }
 
-// hand is how an operation is worked: so many loops together, of which so many are
-// made, or in a way of its own.
+// by works op in its way.
+func (w *worker) by(op Op) *RowError {
+	if h := &byHand[op]; h.work == nil {
+		return w.together(op, h.together, h.leaves)
+	}
+	return byHand[op].work(w, op)
+}
+
+// doMindful works op where seams, gaps or the fabric have to be minded.
+func (w *worker) doMindful(op Op) *RowError {
+	if n := byHand[op].together; w.rifts && n > 0 {
+		if fault := w.cross(op, n); fault != nil {
+			return fault
+		}
+	}
+	left, right := len(w.left), len(w.right)
+	if fault := w.by(op); fault != nil {
+		return fault
+	}
+	if op != CastOn && op != PlaceMarker && op != SlipMarker {
+		w.bridged, w.healed = false, false
+	}
+	if len(w.right)-w.base > MaxStitches || !w.fabric.note(op, w.left, left, w.right[right:]) {
+		return w.fault(op, 0, ReasonTooLarge)
+	}
+	return nil
+}
+
+// hand is how an operation is worked: by leading the yarn to so many loops, all
+// together, of which so many are made, or in a way of its own.
 type hand struct {
 	together, leaves int
 	work             func(*worker, Op) *RowError
@@ -35,19 +61,19 @@ var byHand = [opEnd]hand{
 	K2tog: {2, 1, nil}, SSK: {2, 1, nil}, P2tog: {2, 1, nil}, SSP: {2, 1, nil}, SKP: {2, 1, nil},
 	K3tog: {3, 1, nil}, SSSK: {3, 1, nil}, P3tog: {3, 1, nil}, SSSP: {3, 1, nil}, CDD: {3, 1, nil}, SK2P: {3, 1, nil},
 	KFB: {1, 2, nil}, PFB: {1, 2, nil},
-	Slip: {work: (*worker).slip}, BindOff: {work: (*worker).bindOff}, CastOn: {work: (*worker).castOn}, YO: {work: (*worker).yarnOver},
+	Slip: {1, 0, (*worker).slip}, BindOff: {1, 0, (*worker).bindOff}, CastOn: {work: (*worker).castOn}, YO: {work: (*worker).yarnOver},
 	M1: {work: (*worker).makeOne}, M1L: {work: (*worker).makeOne}, M1R: {work: (*worker).makeOne},
 	M1P: {work: (*worker).makeOne}, M1LP: {work: (*worker).makeOne}, M1RP: {work: (*worker).makeOne},
-	MakeDouble: {work: (*worker).makeDouble}, ShortRowYO: {work: (*worker).shortRowYO},
-	KnitDouble: {work: (*worker).resolve}, PurlDouble: {work: (*worker).resolve},
-	KnitWrapped: {work: (*worker).resolve}, PurlWrapped: {work: (*worker).resolve},
-	PickUp: {work: (*worker).pickUp}, PickUpTwo: {work: (*worker).pickUp}, SkipRow: {work: (*worker).pickUp},
-	PlaceMarker: {work: (*worker).mark}, SlipMarker: {work: (*worker).mark},
+	MakeDouble: {1, 0, (*worker).makeDouble}, ShortRowYO: {work: (*worker).shortRowYO},
+	KnitDouble: {1, 0, (*worker).resolve}, PurlDouble: {1, 0, (*worker).resolve},
+	KnitWrapped: {1, 0, (*worker).resolve}, PurlWrapped: {1, 0, (*worker).resolve},
+	PickUp: {1, 0, (*worker).pickUp}, PickUpTwo: {1, 0, (*worker).pickUp}, SkipRow: {work: (*worker).pickUp},
+	Hold: {work: (*worker).hold}, PlaceMarker: {work: (*worker).marker}, SlipMarker: {work: (*worker).marker},
 	Turn: {work: (*worker).turnInside}, WrapTurn: {work: (*worker).turnInside},
 }
 
-// mark places or slips a marker, of which nothing is known afterwards.
-func (w *worker) mark(Op) *RowError { return nil }
+// marker places or slips a marker, of which nothing is known afterwards.
+func (w *worker) marker(Op) *RowError { return nil }
 
 // turnInside is a turn that does not end its row.
 func (w *worker) turnInside(op Op) *RowError { return w.fault(op, 0, ReasonTurnInside) }
@@ -56,14 +82,24 @@ func (w *worker) yarnOver(op Op) *RowError {
 	if w.StitchCount() == 0 {
 		return w.fault(op, 0, ReasonNoStrand)
 	}
-	w.put(loop{height: w.level()}, true)
+	w.add(loop{height: w.level()}, true)
 	return nil
 }
 
 func (w *worker) castOn(Op) *RowError {
-	w.put(loop{}, false)
+	w.cut = cutNone // what is cast on closes what was cut off here
+	w.add(loop{}, false)
 	w.strand = strandNone
+	w.bridged = true
 	return nil
+}
+
+// add places a loop that was made of none.
+func (w *worker) add(l loop, worked bool) {
+	if w.rifts {
+		w.settle(&l)
+	}
+	w.put(l, worked)
 }
 
 // put places a loop at the tip of the right needle; worked says that yarn was
@@ -103,8 +139,12 @@ func (w *worker) together(op Op, n, leaves int) *RowError {
 	for range n {
 		top = max(top, w.take().height)
 	}
+	from := len(w.right)
 	for range leaves {
 		w.put(loop{height: top + 1}, true)
+	}
+	if w.rifts {
+		w.settleAll(from, w.taken(taken))
 	}
 	return nil
 }
@@ -120,7 +160,7 @@ func (w *worker) unfit(op Op, taken needle) Reason {
 		switch {
 		case l.kind == doubleLoop:
 			return ReasonDouble
-		case l.wraps > 0:
+		case l.wrapped:
 			return ReasonWrapped
 		case l.kind == shortYOLoop:
 			overs++
@@ -157,9 +197,9 @@ func (w *worker) hidden(op Op, first, second loop) bool {
 		return false
 	}
 	if way.overFirst {
-		return first.kind == shortYOLoop && first.madeOn != w.Side()
+		return first.kind == shortYOLoop && first.onWrong != (w.Side() == WrongSide)
 	}
-	return second.kind == shortYOLoop && second.madeOn == w.Side()
+	return second.kind == shortYOLoop && second.onWrong == (w.Side() == WrongSide)
 }
 
 // bindOff takes one stitch off and leaves none, as the table counts it: the
@@ -172,7 +212,9 @@ func (w *worker) bindOff(Op) *RowError {
 	if reason := w.unfit(BindOff, needle{l}); reason != "" {
 		return w.fault(BindOff, 1, reason)
 	}
-	w.boundOff = append(w.boundOff, int(w.take().height))
+	l = w.take()
+	w.boundOff = append(w.boundOff, int(l.height))
+	w.cutOff(l, false)
 	w.strand = strandNone
 	w.worked = false
 	return nil
@@ -210,7 +252,7 @@ func (w *worker) pickUp(op Op) *RowError {
 		n = 2
 	}
 	for range n {
-		w.put(loop{}, false)
+		w.add(loop{}, false)
 	}
 	return nil
 }
@@ -220,8 +262,16 @@ func (w *worker) slip(Op) *RowError {
 	if _, fault := w.next(Slip); fault != nil {
 		return fault
 	}
-	w.put(w.take(), false)
+	w.move(w.take())
 	return nil
+}
+
+// move places a loop of the left needle as it is on the right one.
+func (w *worker) move(l loop) {
+	w.put(l, false)
+	if w.rifts {
+		w.settleAll(len(w.right)-1, w.taken(needle{l}))
+	}
 }
 
 // resolve works a double stitch, or a wrapped one with all its wraps.
@@ -234,10 +284,14 @@ func (w *worker) resolve(op Op) *RowError {
 	switch {
 	case double && l.kind != doubleLoop:
 		return w.fault(op, 1, ReasonNotDouble)
-	case !double && l.wraps == 0:
+	case !double && !l.wrapped:
 		return w.fault(op, 1, ReasonNotWrapped)
 	}
-	w.put(loop{height: w.take().height + 1}, true)
+	w.take()
+	w.put(loop{height: l.height + 1}, true)
+	if w.rifts {
+		w.settleAll(len(w.right)-1, w.taken(needle{l}))
+	}
 	return nil
 }
 
@@ -258,7 +312,7 @@ func (w *worker) makeDouble(Op) *RowError {
 	}
 	l = w.take()
 	l.kind = doubleLoop
-	w.put(l, false)
+	w.move(l)
 	return nil
 }
 
@@ -267,10 +321,10 @@ func (w *worker) shortRowYO(Op) *RowError {
 	switch {
 	case !w.atTurn() || len(w.left) == 0:
 		return w.fault(ShortRowYO, 0, ReasonNotAtTurn)
-	case len(w.right) == 0:
+	case len(w.right) == 0, w.between() != noRift:
 		return w.fault(ShortRowYO, 0, ReasonNoStrand) // no stitch to work it together with
 	}
-	w.put(loop{height: w.right.tip().height, kind: shortYOLoop, madeOn: w.Side()}, false)
+	w.add(loop{height: w.right.tip().height, kind: shortYOLoop, onWrong: w.Side() == WrongSide}, false)
 	return nil
 }
 
@@ -278,12 +332,12 @@ func (w *worker) shortRowYO(Op) *RowError {
 func (w *worker) makeOne(op Op) *RowError {
 	edge := len(w.left) == 0 || len(w.right) == 0
 	switch {
-	case w.StitchCount() == 0, edge && w.work != InTheRound, w.strand == strandNone:
+	case w.StitchCount() == 0, edge && w.work != InTheRound, w.strand == strandNone, w.rifts && w.between() != noRift:
 		return w.fault(op, 0, ReasonNoStrand)
 	case w.strand == strandLifted:
 		return w.fault(op, 0, ReasonStrandUsed)
 	}
-	w.put(loop{height: w.level()}, true)
+	w.add(loop{height: w.level()}, true)
 	w.strand = strandLifted
 	return nil
 }

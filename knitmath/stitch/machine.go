@@ -34,8 +34,17 @@ import "slices"
 // before the right needle: until its last row is picked up or passed, nothing
 // else can be worked, and the row cannot be turned.
 //
-// Not followed: markers; and a hole left by binding off in the middle of a row,
-// which later rows cross as if the stitches beside it were neighbours.
+// What is bound off or held in the middle of a row leaves a gap. In that row the yarn
+// comes along with what is bound off, and not with what is held; in later rows no
+// stitch is worked across the gap, but for stitches cast on over it at once before.
+// Held stitches wait on holders, apart from the needles, and are taken up again, on
+// empty needles or at an end of those that are worked; so two shoulders are worked one
+// after the other, and two pieces are joined. See TakeUp.
+//
+// Record has the machine remember the fabric: what lies under and beside every
+// stitch, and the edges, which can be picked up along and measured. See Fabric.
+//
+// Not followed: markers.
 type Machine struct {
 	work        Construction
 	left, right needle
@@ -44,6 +53,14 @@ type Machine struct {
 	rows        int
 	turned      bool // the last row ended with Turn
 	strand      strand
+	fresh       bool // the yarn comes from the next stitch: nothing has been worked since a turn or a new beginning
+	rifts       bool // there may be seams and gaps: what follows is looked at only then
+	cut         cut
+	bridged     bool // the last stitches were cast on, over whatever gap lies here
+	healed      bool // the stitch in hand joins that before it
+	holders     []holder
+	held        int // stitches on all holders
+	fabric      *Fabric
 }
 
 // strand is what lies between the tips of the two needles.
@@ -72,7 +89,10 @@ func (m *Machine) CastOn(n int) error {
 		fault.Reason = ReasonNotPossible
 	default:
 		m.left = append(m.left[:0], make([]loop, n)...)
-		m.side, m.turned, m.strand = RightSide, false, strandNone
+		m.begin(RightSide)
+		if m.fabric != nil {
+			return m.recordedCastOn()
+		}
 		return nil
 	}
 	return &fault
@@ -96,7 +116,10 @@ func (m *Machine) LoadEdge(rows int) error {
 		for i := range m.left {
 			m.left[i].kind = edgeRow
 		}
-		m.side, m.turned, m.strand = RightSide, false, strandNone
+		m.begin(RightSide)
+		if m.fabric != nil {
+			return m.recordedEdge()
+		}
 		return nil
 	}
 	return &fault
@@ -115,7 +138,8 @@ func (m *Machine) JoinInTheRound() error {
 	case len(m.left) == 0 || m.side == WrongSide || m.left.tip().kind == edgeRow:
 		fault.Reason = ReasonNotPossible
 	default:
-		m.work, m.strand, m.turned = InTheRound, strandNone, false
+		m.work, m.strand, m.turned, m.fresh = InTheRound, strandNone, false, true
+		m.left.tip().ahead = noRift
 		return nil
 	}
 	return &fault
@@ -125,15 +149,31 @@ func (m *Machine) JoinInTheRound() error {
 func (m *Machine) Work(r Row) error {
 	before := *m
 	w := worker{Machine: m, base: len(m.right)}
-	if fault := w.row(r); fault != nil {
+	var tip loop
+	if w.base > 0 {
+		tip = *m.right.tip()
+	}
+	fault := w.row(r)
+	if fault != nil {
 		// Loops are only taken off the left needle and put on the right, and
 		// the one that is wrapped is wrapped last: the old ends of the slices
-		// give back the old needles.
+		// give back the old needles. What lies beside the tip may have changed.
 		*m = before
+		if w.base > 0 {
+			*m.right.tip() = tip
+		}
+		m.fabric.forget()
 		return fault
 	}
 	m.rows++
+	m.fabric.keep(m, before.Side(), tip.id)
 	return nil
+}
+
+// begin has the next row begin anew, with a yarn of its own.
+func (m *Machine) begin(side Side) {
+	m.side, m.turned, m.strand = side, false, strandNone
+	m.fresh, m.cut, m.bridged = true, cutNone, false
 }
 
 // StitchCount returns how many stitches are on both needles.
@@ -170,12 +210,15 @@ func (m *Machine) RowsWorked() int { return m.rows }
 // side. While a short row is open it covers the stitches of both needles.
 func (m *Machine) Heights() []int {
 	all := make([]int, 0, m.StitchCount())
-	for _, l := range m.right {
+	for _, l := range m.inOrder() {
 		all = append(all, int(l.height))
 	}
-	for i := len(m.left) - 1; i >= 0; i-- {
-		all = append(all, int(m.left[i].height))
-	}
+	return all
+}
+
+// inOrder returns the loops of both needles in right-side order.
+func (m *Machine) inOrder() needle {
+	all := append(make(needle, 0, m.StitchCount()), m.right...).pass(m.left)
 	if m.side == WrongSide {
 		slices.Reverse(all)
 	}

@@ -2,10 +2,12 @@ package stitch
 
 // loop is one live stitch on a needle.
 type loop struct {
-	height int32 // rows that lie under it, itself included
-	wraps  int32 // how often it has been wrapped since it was last worked
-	kind   loopKind
-	madeOn Side // for a shortYO: the side that faced when it was made
+	height  int32 // rows that lie under it, itself included
+	id      int32 // its place in the fabric that is remembered, 0 if none is
+	kind    loopKind
+	wrapped bool // wrapped since it was last worked
+	ahead   rift // what lies between it and its neighbour on the right, as the right side shows
+	onWrong bool // for a shortYO: it was made on the wrong side
 }
 
 type loopKind uint8
@@ -18,7 +20,7 @@ const (
 )
 
 // unresolved reports whether a later row still has to deal with the loop.
-func (l loop) unresolved() bool { return l.wraps > 0 || l.kind != plainLoop }
+func (l loop) unresolved() bool { return l.wrapped || l.kind != plainLoop }
 
 // needle holds loops with the tip at the end of the slice, so that a stitch is
 // worked from the tip of the left needle to the tip of the right one in constant

@@ -52,6 +52,12 @@ func runText(op Op, n int) string {
 		return strings.TrimSuffix(f.abbr, f.tail) + strconv.Itoa(n) + f.tail
 	case spaced:
 		return f.abbr + " " + strconv.Itoa(n)
+	case placed:
+		sts := " sts"
+		if n == 1 {
+			sts = " st"
+		}
+		return strings.TrimSuffix(f.abbr, " sts"+f.tail) + " " + strconv.Itoa(n) + sts + f.tail
 	}
 	if n == 1 {
 		return f.abbr

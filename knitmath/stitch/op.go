@@ -46,6 +46,7 @@ const (
 	PickUp                    // pick up and knit: draw up a stitch through a row of an edge
 	PickUpTwo                 // pick up and knit 2 in one row: draw up two stitches through one row of an edge
 	SkipRow                   // skip: pass over a row of an edge
+	Hold                      // place sts on hold: leave on a holder or on waste yarn, without working
 
 	opEnd
 )
@@ -57,6 +58,7 @@ const (
 	bracketed form = iota // "k2tog", "[k2tog] 3 times"
 	joined                // "k1", "k5", "k5 tbl"
 	spaced                // "sl 1", "BO 4"
+	placed                // "place 1 st on hold", "place 4 sts on hold"
 )
 
 // opFacts is one line of the table of operations.
@@ -114,6 +116,7 @@ var opTable = [opEnd]opFacts{
 	PickUp:      {"pick up and knit", 1, 1, spaced, ""},                 // common practice
 	PickUpTwo:   {"pick up and knit 2 in one row", 1, 2, bracketed, ""}, // common practice
 	SkipRow:     {"skip", 1, 0, spaced, ""},                             // common practice
+	Hold:        {"place sts on hold", 1, 0, placed, " on hold"},        // common practice
 }
 
 // Valid reports whether op is one of the operations above.

@@ -94,6 +94,10 @@ func runWidth(op Op, n int) int {
 		return len(f.abbr) + digits(n)
 	case f.form == spaced:
 		return len(f.abbr) + 1 + digits(n)
+	case f.form == placed && n == 1:
+		return len(f.abbr) + 1 // one digit and a space more, one letter less
+	case f.form == placed:
+		return len(f.abbr) + 1 + digits(n)
 	case n == 1:
 		return len(f.abbr)
 	}

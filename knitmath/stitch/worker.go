@@ -8,6 +8,7 @@ type worker struct {
 	base   int     // loops on the right needle before the row
 	ops    int     // operations begun
 	worked bool    // the loop at the tip of the right needle was worked in this row
+	onto   bool    // the step in hand has begun a holder
 	path   []Place // the way to the step in hand
 }
 
@@ -51,6 +52,8 @@ func (w *worker) row(r Row) *RowError {
 	}
 	w.left = w.left[:0].pass(w.right)
 	w.right = w.right[:0]
+	w.fresh = false
+	w.endCut()
 	return nil
 }
 
@@ -65,16 +68,17 @@ func (w *worker) turnShort(op Op) *RowError {
 	}
 	if op == WrapTurn {
 		switch {
-		case len(w.left) == 0:
+		case len(w.left) == 0, w.cut == cutAway, w.yarnBehind() && w.between() == riftGap:
 			return w.fault(op, 1, ReasonNoNext)
 		case w.left.tip().kind == doubleLoop:
 			return w.fault(op, 1, ReasonDouble)
 		case w.left.tip().kind == shortYOLoop:
 			return w.fault(op, 1, ReasonYarnOver)
 		}
-		w.left.tip().wraps++
+		w.left.tip().wrapped = true
 	}
 	w.turned = op == Turn
+	w.endCut()
 	w.turn()
 	return nil
 }
@@ -82,6 +86,7 @@ func (w *worker) turnShort(op Op) *RowError {
 func (w *worker) turn() {
 	w.left, w.right = w.right, w.left
 	w.side = w.Side().Other()
+	w.fresh, w.cut, w.bridged = true, cutNone, false
 }
 
 // step works one step of the list at the end of w.path.
@@ -102,6 +107,7 @@ func (w *worker) step(s Step) *RowError {
 		return w.fault(s.Op, 0, ReasonMalformed)
 	}
 	here := len(w.path) - 1
+	w.onto = false
 	for time := range s.Count {
 		w.path[here].Time = time + 1
 		if fault := w.do(s.Op); fault != nil {
@@ -143,6 +149,7 @@ func (w *worker) toLast(op Op, last int) *RowError {
 	case len(w.left) < last:
 		return w.fault(op, last, ReasonMissing)
 	}
+	w.onto = false
 	for time := 1; len(w.left) > last; time++ {
 		w.path[0].Time = time
 		if len(w.left)-last < op.Takes() {

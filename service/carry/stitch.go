@@ -49,6 +49,7 @@ var operations = map[knitmathv1.Operation]stitch.Op{
 	knitmathv1.Operation_OPERATION_PICK_UP:             stitch.PickUp,
 	knitmathv1.Operation_OPERATION_PICK_UP_TWO:         stitch.PickUpTwo,
 	knitmathv1.Operation_OPERATION_SKIP_ROW:            stitch.SkipRow,
+	knitmathv1.Operation_OPERATION_HOLD:                stitch.Hold,
 }
 
 // wireNumbers is operations read the other way.

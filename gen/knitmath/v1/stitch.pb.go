@@ -115,6 +115,8 @@ const (
 	Operation_OPERATION_PICK_UP_TWO Operation = 39
 	// skip, 1 to 0: pass over a row of an edge.
 	Operation_OPERATION_SKIP_ROW Operation = 40
+	// place st on hold, 1 to 0: leave it on a holder or on waste yarn, without working.
+	Operation_OPERATION_HOLD Operation = 41
 )
 
 // Enum value maps for Operation.
@@ -161,6 +163,7 @@ var (
 		38: "OPERATION_PICK_UP",
 		39: "OPERATION_PICK_UP_TWO",
 		40: "OPERATION_SKIP_ROW",
+		41: "OPERATION_HOLD",
 	}
 	Operation_value = map[string]int32{
 		"OPERATION_UNSPECIFIED":         0,
@@ -204,6 +207,7 @@ var (
 		"OPERATION_PICK_UP":             38,
 		"OPERATION_PICK_UP_TWO":         39,
 		"OPERATION_SKIP_ROW":            40,
+		"OPERATION_HOLD":                41,
 	}
 )
 
@@ -706,7 +710,7 @@ const file_knitmath_v1_stitch_proto_rawDesc = "" +
 	"\x04text\x18\x01 \x01(\tR\x04text\x12'\n" +
 	"\x05steps\x18\x02 \x03(\v2\x11.knitmath.v1.StepR\x05steps\x12%\n" +
 	"\x0estart_stitches\x18\x03 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches*\xad\a\n" +
+	"\fend_stitches\x18\x04 \x01(\x05R\vendStitches*\xc1\a\n" +
 	"\tOperation\x12\x19\n" +
 	"\x15OPERATION_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eOPERATION_KNIT\x10\x01\x12\x12\n" +
@@ -749,7 +753,8 @@ const file_knitmath_v1_stitch_proto_rawDesc = "" +
 	"\x1dOPERATION_SHORT_ROW_YARN_OVER\x10%\x12\x15\n" +
 	"\x11OPERATION_PICK_UP\x10&\x12\x19\n" +
 	"\x15OPERATION_PICK_UP_TWO\x10'\x12\x16\n" +
-	"\x12OPERATION_SKIP_ROW\x10(*<\n" +
+	"\x12OPERATION_SKIP_ROW\x10(\x12\x12\n" +
+	"\x0eOPERATION_HOLD\x10)*<\n" +
 	"\x04Side\x12\x14\n" +
 	"\x10SIDE_UNSPECIFIED\x10\x00\x12\x0e\n" +
 	"\n" +
