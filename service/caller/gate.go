@@ -100,6 +100,12 @@ func (g *Gate) Judge(p Presented) (*Caller, *Refusal) {
 	if g.keys != nil && !p.Document {
 		k, refused := g.keyOf(p)
 		if refused != nil {
+			if address := g.address(p); address != nil {
+				// Whoever guesses keys asks no less than others do.
+				if after := take(address.calls, 1); after > 0 {
+					refused = rateLimited(after)
+				}
+			}
 			g.figures.calls.WithLabelValues(Unknown, refused.Reason).Inc()
 			c.Name = Unknown
 			return c, refused
@@ -116,12 +122,19 @@ func (g *Gate) Judge(p Presented) (*Caller, *Refusal) {
 		}
 	}
 	// A page's key is no secret: whoever took it is one of many with that key.
-	if g.addresses != nil {
-		peer, _ := readAddress(p.Peer)
-		client := g.addresses.client(peer, p.Header(g.addresses.header))
-		c.limits = append(c.limits, g.addresses.of(client))
+	if address := g.address(p); address != nil {
+		c.limits = append(c.limits, address)
 	}
 	return c.admit()
+}
+
+// address bounds the caller's address, nil where calls are counted by none.
+func (g *Gate) address(p Presented) *limit {
+	if g.addresses == nil {
+		return nil
+	}
+	peer, _ := readAddress(p.Peer)
+	return g.addresses.of(g.addresses.client(peer, p.Header(g.addresses.header)))
 }
 
 // keyOf is the key that a call shows, nil when it shows none and need not.

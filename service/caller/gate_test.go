@@ -172,6 +172,15 @@ func TestRates(t *testing.T) {
 		if in, _ := many(10, call("198.51.100.2:1")); in != 5 {
 			t.Errorf("another address: %d let in", in)
 		}
+		guess := func() Presented { return call("198.51.100.3:1", "x-api-key", "a guess") }
+		for i, want := range []string{KeyUnknown, KeyUnknown, KeyUnknown, KeyUnknown, KeyUnknown, RateLimited} {
+			if _, r := g.Judge(guess()); r == nil || r.Reason != want {
+				t.Errorf("guess %d: %+v, want %s", i, r, want)
+			}
+		}
+		if in, _ := many(1, call("198.51.100.3:1", "x-api-key", "server")); in != 1 {
+			t.Error("a right key waits for the wrong ones of its address")
+		}
 		// A page's key is bounded by address within what the key may: 20 at first.
 		page := func(address string) Presented {
 			return call(address, "x-api-key", "pages", "origin", "https://shop.example")
@@ -291,7 +300,7 @@ func TestFigures(t *testing.T) {
 		return all
 	}
 	before := read()
-	if n := len(before); n != 5*5+3 { // 5 callers with 4 verdicts and a cost, and 3 verdicts on unknown ones
+	if n := len(before); n != 5*5+4 { // 5 callers with 4 verdicts and a cost, and 4 verdicts on unknown ones
 		t.Errorf("%d series: %v", n, before)
 	}
 	for _, key := range []string{"small", "a", "b", "pages"} {

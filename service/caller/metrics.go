@@ -28,7 +28,7 @@ func newFigures(reg prometheus.Registerer) (*figures, error) {
 		}
 	}
 	f.public = f.of(Public)
-	for _, reason := range []string{KeyRequired, KeyUnknown, KeyMalformed} {
+	for _, reason := range []string{KeyRequired, KeyUnknown, KeyMalformed, RateLimited} {
 		f.calls.WithLabelValues(Unknown, reason)
 	}
 	return f, nil

@@ -166,7 +166,7 @@ export class Form {
     const general = [];
     for (const violation of violations) {
       let at = violation.field ?? '';
-      while (at && !this.places.has(at)) at = at.replace(/(\.[^.]*|\[\d+\]|^[^.[]*)$/, '');
+      while (at && !this.places.has(at)) at = at.slice(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['), 0));
       const place = this.places.get(at);
       const text = plainFault(violation, place?.field, this.options.unit, this.names);
       if (place) place.show(text, violation.reason === 'REQUIRED' && !this.touched.has(at));
