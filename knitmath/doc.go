@@ -30,6 +30,7 @@
 //
 //   - [example.com/knitmath/knitmath/shaping]: even spacing, tapers, shaped sides;
 //   - [example.com/knitmath/knitmath/shortrow]: wedges, curves, circles of wedges;
+//   - [example.com/knitmath/knitmath/flat]: discs, polygons, squares, triangles;
 //   - [example.com/knitmath/knitmath/edge]: pick-ups and buttonholes;
 //   - [example.com/knitmath/knitmath/yoke]: circular yokes and raglans.
 //

@@ -45,6 +45,7 @@ var allowed = map[string]string{
 	"solid": "body cost fault gauge measure outline report shaping spread stitch",
 	"sock":  "cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":  "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"flat":  "cost fault gauge measure outline report schedule shaping stitch",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
 	"outlinetest": "outline",

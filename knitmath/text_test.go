@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/flat"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/pattern"
@@ -104,6 +105,45 @@ func TestSpacingTextIsKnit(t *testing.T) {
 	}
 	if planned < 3000 {
 		t.Errorf("planned %d: the sweep has shrunk", planned)
+	}
+}
+
+func TestFlatTextIsKnit(t *testing.T) {
+	planned := 0
+	for form := flat.FormDisc; form <= flat.FormBiasStrip; form++ {
+		for _, rows := range []float64{18, 24, 28, 36} {
+			for corners := range 10 {
+				in := flat.Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: rows}, Form: form, Direction: flat.Direction(corners % 3)}
+				cm, hole := 11+float64(corners), 5.0
+				switch form {
+				case flat.FormDisc, flat.FormSector:
+					in.AcrossCm, in.Arrangement = &cm, flat.Arrangement(corners%4)
+				case flat.FormRing:
+					in.AcrossCm, in.HoleCm = &cm, &hole
+				case flat.FormPolygon:
+					in.SideCm, in.CornerCount = &hole, knittest.Ptr(3+corners)
+				case flat.FormMitredSquare:
+					in.SideCm = &hole
+				case flat.FormTriangleFromTop:
+					in.WidthCm = &cm
+				case flat.FormBiasStrip:
+					in.WidthCm, in.LengthCm = &hole, &cm
+				default:
+					in.WidthCm, in.HeightCm = &cm, &hole
+				}
+				out, err := flat.PlanFlatShape(in)
+				if err != nil {
+					continue
+				}
+				for _, r := range out.Rows {
+					planned++
+					readBack(t, r.Instruction, r.Instruction.StartStitches)
+				}
+			}
+		}
+	}
+	if planned < 1800 {
+		t.Errorf("read %d rows: the sweep has shrunk", planned)
 	}
 }
 

@@ -69,6 +69,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("edge", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterEdgeServiceHandlerClient(ctx, mux, knitmathv1.NewEdgeServiceClient(conn))
 	})
+	part("flat", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterFlatServiceHandlerClient(ctx, mux, knitmathv1.NewFlatServiceClient(conn))
+	})
 	part("yarn", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn))
 	})

@@ -24,6 +24,7 @@ var prices = pricesOf(
 	priceOf(spacingIn), priceOf(taperIn), priceOf(gradedTaperIn), priceOf(shapedSideIn),
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
+	priceOf(flatIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),

@@ -1,0 +1,192 @@
+package flat
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// PlanFlatShape plans a shape that lies flat. A stitch is 1/st wide and a row 1/rw high; a
+// row at the distance r from the centre, measured at its middle, holds
+//
+//	turn * r * st           a disc, a ring, a sector: turn = 2 pi for the whole
+//	2 n tan(pi/n) * r * st  a polygon of n sides, r to the middle of a side
+//	2 * r * st              a mitred square, r from its corner
+//	4 * r * st              a triangle from the top, r from the middle of its long side
+//
+// so that with R = rw/st rows to the stitch every row wants turn/R stitches more than the
+// one before it, whatever the size. They are gained some at a time, in the rows that are
+// least to remember among those that lie near enough to where they should. Triangles from
+// a point or a side are tapers; see [shaping.PlanTaper].
+//
+// Lengths go to the nearest row, half-way up. At most MaxChanges rows change the count.
+//
+// Source: own derivation; the circumference of a circle, and elementary geometry.
+func PlanFlatShape(in Input) (Shape, error) {
+	var c fault.Checks
+	st, rw := vet(&c, in)
+	if err := c.Err(); err != nil {
+		return Shape{}, err
+	}
+	var out Shape
+	switch in.Form {
+	case FormTriangleFromPoint, FormTriangleFromSide:
+		out = triangle(&c, in, st, rw)
+	case FormBiasStrip:
+		out = strip(&c, in, st, rw)
+	default:
+		p := settle(&c, in, st, rw)
+		if c.Err() != nil {
+			return Shape{}, c.Err()
+		}
+		out = p.plan(&c)
+	}
+	if err := c.Err(); err != nil {
+		return Shape{}, err
+	}
+	if in.WithOutline {
+		out.Outline = out.outline()
+	}
+	return out, nil
+}
+
+// plan writes a piece that grows from its centre, or comes in to it.
+func (p *piece) plan(c *fault.Checks) Shape {
+	changes := p.changes()
+	end := p.start
+	if n := len(changes); n > 0 {
+		end = changes[n-1].to
+	}
+	if len(changes) > MaxChanges || end > stitch.MaxStitches {
+		c.Infeasible("the piece would have "+report.CountOf(len(changes), "rows")+" that change the count and "+
+			report.CountOf(end, "stitches")+"; there may be at most "+measure.Decimal(MaxChanges, 0)+" and "+
+			measure.Decimal(stitch.MaxStitches, 0), p.sizeField)
+		return Shape{}
+	}
+	out := Shape{Construction: stitch.Flat, StartStitches: p.start, EndStitches: end, RowCount: p.rows, GrowthStitches: p.grows,
+		WedgeCount: p.wedges, WantedRimStitches: p.base + p.grows*float64(p.rows), of: *p}
+	if p.round {
+		out.Construction = stitch.InTheRound
+	}
+	out.Rows = p.writeRows(changes)
+	if p.inwards {
+		out.StartStitches, out.EndStitches = out.EndStitches, out.StartStitches
+	}
+	rows := make([]int, len(out.Rows))
+	for i, r := range out.Rows {
+		rows[i] = r.RowNumber
+	}
+	out.Effort = schedule.Runs(rows).Effort()
+	out.WidthCm, out.HeightCm = p.size(end)
+	off := p.departures(changes)
+	out.GreatestDepartureStitches = off.greatest
+	out.Recipes = p.recipes()
+	out.Notices = p.notices(off)
+	return out
+}
+
+// changes are the rows that change the count, from the centre.
+func (p *piece) changes() []change {
+	if p.in.Arrangement == ArrangementDoubling {
+		return p.doubles()
+	}
+	return p.climb()
+}
+
+// writeRows writes the changes in working order. A piece that is worked inwards has its
+// last row first: the row below which the count changes is then the row after it.
+func (p *piece) writeRows(changes []change) []Row {
+	rows := make([]Row, 0, len(changes))
+	for i := range changes {
+		ch, number := changes[i], changes[i].row
+		if p.inwards {
+			ch = changes[len(changes)-1-i]
+			ch.from, ch.to = ch.to, ch.from
+			ch.row--
+			number = p.rows + 1 - ch.row
+		}
+		wanted := p.wants(ch.row)
+		rows = append(rows, Row{RowNumber: number, Side: p.side(number), WantedStitches: wanted,
+			DepartureStitches: float64(ch.to) - wanted, Instruction: p.written(ch.from, ch.to, i, p.side(number))})
+	}
+	return rows
+}
+
+// departed is how far the counts lie from what lies flat.
+type departed struct {
+	greatest     float64 // stitches, once a row wants as many as the centre begins with
+	fewest, most far
+}
+
+// far is a row that has too few or too many stitches by more than blocking takes out.
+type far struct {
+	row, count int
+	percent    float64
+}
+
+// blockedOut is the part of its stitches that a row may have too many or too few of and
+// still be blocked flat, in percent: a yoke's steepness of 1.15. Common practice.
+const blockedOut = 15.0
+
+// departures looks at every row. Near the centre, where there are few stitches, a part of
+// them says little.
+func (p *piece) departures(changes []change) departed {
+	var d departed
+	count, next := p.start, 0
+	for row := 1; row <= p.rows; row++ {
+		if next < len(changes) && changes[next].row == row {
+			count = changes[next].to
+			next++
+		}
+		wanted := p.wants(row)
+		off := float64(count) - wanted
+		if wanted >= float64(p.start) {
+			d.greatest = max(d.greatest, math.Abs(off))
+		}
+		if percent := 100 * off / wanted; wanted >= 3*float64(p.start) && math.Abs(off) > float64(p.step) {
+			if percent < min(-blockedOut, d.fewest.percent) {
+				d.fewest = far{row, count, percent}
+			}
+			if percent > max(blockedOut, d.most.percent) {
+				d.most = far{row, count, percent}
+			}
+		}
+	}
+	return d
+}
+
+// size is how wide and high the piece lies.
+func (p *piece) size(rim int) (width, height float64) {
+	r := p.rw.SizeCm(p.rows)
+	switch p.form {
+	case FormRing:
+		r += p.st.SizeCm(p.start) / 2 / math.Pi
+	case FormSector:
+		half := fault.Or(p.in.TurnDegrees, halfTurn) / 360 * math.Pi
+		return 2 * r * math.Sin(min(half, math.Pi/2)), r * (1 - min(math.Cos(half), 0))
+	case FormPolygon:
+		return polygonSize(p.wedges, r)
+	case FormMitredSquare:
+		return p.st.SizeCm(rim-1) / 2, r
+	case FormTriangleFromTop:
+		return 2 * math.Sqrt2 * r, math.Sqrt2 * r
+	}
+	return 2 * r, 2 * r
+}
+
+// polygonSize is the width and height of a polygon that stands on a side, of so much from
+// its centre to the middle of a side.
+func polygonSize(n int, apothem float64) (width, height float64) {
+	corner := apothem / math.Cos(math.Pi/float64(n))
+	switch {
+	case n%4 == 0:
+		return 2 * apothem, 2 * apothem
+	case n%2 == 0:
+		return 2 * corner, 2 * apothem
+	}
+	return 2 * corner * math.Cos(math.Pi/float64(2*n)), apothem + corner
+}

@@ -1,0 +1,99 @@
+package flat
+
+import (
+	"math"
+	"math/bits"
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// liesFlat is how far the rim may be from its length, in percent, so that a piece lies flat
+// as it comes off the needles. Own choice.
+const liesFlat = 5.0
+
+// recipes are the rules that the trade has for such a piece, and what the rim of this one
+// would have by each.
+//
+// Source: common practice; knitters' digests have 8 every 2nd round and its like, 16 every
+// 4th, for discs and squares alike.
+func (p *piece) recipes() []Recipe {
+	often := func(name string, growth float64) Recipe {
+		return p.recipe(name, growth, p.base+growth*float64(p.rows))
+	}
+	switch p.form {
+	case FormDisc:
+		// Doubled when the number of the round has doubled, from 8 in round 2: 4 times that round.
+		at := 1 << (bits.Len(uint(p.rows)) - 1)
+		return []Recipe{often("8 stitches every 2nd round", 4),
+			p.recipe("all stitches doubled in rounds 4, 8, 16 and so on", 4, float64(4*at))}
+	case FormRing:
+		return []Recipe{often("8 stitches every 2nd round", 4)}
+	case FormSector:
+		return []Recipe{often("4 stitches every right-side row", 2), often("8 stitches every right-side row", 4)}
+	case FormPolygon:
+		return []Recipe{often(strconv.Itoa(2*p.wedges)+" stitches every 2nd round, 2 at each corner", float64(p.wedges))}
+	case FormMitredSquare:
+		return []Recipe{often("2 stitches at the centre every 2nd row", 1)}
+	}
+	return []Recipe{often("4 stitches every 2nd row", 2)}
+}
+
+// recipe compares what a rule leaves at the rim with what lies flat there.
+func (p *piece) recipe(name string, growth, rim float64) Recipe {
+	wanted := p.base + p.grows*float64(p.rows)
+	r := Recipe{Name: name, GrowthStitches: growth, RimStitches: rim, DeparturePercent: 100 * (rim/wanted - 1),
+		DepartureCm: (rim - wanted) / p.st.PerCm(), Effect: EffectFlat}
+	switch {
+	case r.DeparturePercent < -liesFlat:
+		r.Effect = EffectCups
+	case r.DeparturePercent > liesFlat:
+		r.Effect = EffectRuffles
+	}
+	return r
+}
+
+// words say what a rule of the trade does.
+func (r Recipe) words(unit measure.DisplayUnit) string {
+	than, verb := "longer", "ruffles"
+	if r.DeparturePercent < 0 {
+		than, verb = "shorter", "cups"
+	}
+	if math.Abs(r.DeparturePercent) < 0.05 {
+		return "The rule of " + r.Name + " is just right at this gauge."
+	}
+	s := "The rule of " + r.Name + " leaves the rim " + measure.Decimal(math.Abs(r.DeparturePercent), 1) + " % (" +
+		unit.Size(math.Abs(r.DepartureCm)) + ") " + than + " than lies flat at this gauge"
+	switch {
+	case r.Effect == EffectFlat:
+		return s + ": it lies flat."
+	case math.Abs(r.DeparturePercent) <= blockedOut:
+		return s + ": it " + verb + " a little until it is blocked."
+	}
+	return s + ": it " + verb + "."
+}
+
+// notices are the remarks on a piece.
+func (p *piece) notices(off departed) []report.Notice {
+	var list []report.Notice
+	field := "start_stitches"
+	if p.in.Arrangement == ArrangementDoubling {
+		field = "arrangement"
+	}
+	remark := func(reason report.Reason, f far, than string) {
+		if f.row > 0 {
+			list = append(list, report.Notice{Reason: reason, Field: field, Description: "row " + strconv.Itoa(f.row) + " from the centre has " +
+				report.CountOf(f.count, "stitches") + ", " + measure.Decimal(math.Abs(f.percent), 0) + " % " + than +
+				" than lie flat there"})
+		}
+	}
+	remark(Cups, off.fewest, "fewer")
+	remark(Ruffles, off.most, "more")
+	if p.anyRow {
+		list = append(list, report.Notice{Reason: ShapedOnBothSides, Field: "gauge.rows",
+			Description: "at " + measure.Decimal(p.rw.PerCm()/p.st.PerCm(), 2) + " rows to a stitch wrong-side rows change the count too; " +
+				"in garter stitch, of about 2 rows to a stitch, right-side rows are enough"})
+	}
+	return list
+}
