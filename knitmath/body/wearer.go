@@ -7,8 +7,10 @@ type Wearer struct{ BodyCm, HeadCm, HandCm float64 }
 // the second centile of that age, since none smaller is to be counted on (UK-WHO and UK90
 // growth charts, girls), and the girth of the hand, for which children have no better
 // source than a shop's list. What lies between is between; who is larger
-// has the last one's, and who is smaller is a toy.
-var wearers = []Wearer{{45, 37, 10.5}, {55, 44.5, 13}, {68, 49.5, 15}, {80, 52.5, 17.5}}
+// has the last one's, and who is smaller is a toy. The first two are a child born early
+// and one just born: the second centile at 32 weeks and at 40 (UK90, girls), and the girth of
+// the hand in proportion to the head; all of these are from memory.
+var wearers = []Wearer{{30, 26, 7.5}, {38, 31.5, 9}, {45, 37, 10.5}, {55, 44.5, 13}, {68, 49.5, 15}, {80, 52.5, 17.5}}
 
 // WearerOf is who a body is knit for; ok is false for a toy.
 func WearerOf(bodyCm float64) (w Wearer, ok bool) {

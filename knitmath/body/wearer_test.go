@@ -7,10 +7,10 @@ import (
 )
 
 // Between two wearers a head and a hand lie between theirs; beyond the largest they stay,
-// and who is smaller than a newborn is a toy.
+// and who is smaller than a child born early is a toy.
 func TestWearerOf(t *testing.T) {
 	for _, c := range []struct{ body, head, hand float64 }{
-		{45, 37, 10.5}, {50, 40.75, 11.75}, {55, 44.5, 13}, {74, 51, 16.25}, {80, 52.5, 17.5}, {140, 52.5, 17.5},
+		{30, 26, 7.5}, {34, 28.75, 8.25}, {38, 31.5, 9}, {45, 37, 10.5}, {50, 40.75, 11.75}, {55, 44.5, 13}, {74, 51, 16.25}, {80, 52.5, 17.5}, {140, 52.5, 17.5},
 	} {
 		w, ok := WearerOf(c.body)
 		if !ok {
@@ -19,7 +19,7 @@ func TestWearerOf(t *testing.T) {
 		knittest.Near(t, "head", w.HeadCm, c.head, 1e-9)
 		knittest.Near(t, "hand", w.HandCm, c.hand, 1e-9)
 	}
-	if _, ok := WearerOf(44.9); ok {
+	if _, ok := WearerOf(29.9); ok {
 		t.Error("a toy has a head")
 	}
 }
