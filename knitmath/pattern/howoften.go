@@ -226,6 +226,14 @@ func (p *parser) nthAhead(i int) bool {
 	if p.ordinalEnd(i) != 0 {
 		return true
 	}
+	// "- (-, 9th, 9th)", of which the first size has none
+	if p.tokens[i].is("-") && p.tokens[i+1].is("(", "[") {
+		n := i + 2
+		for p.tokens[n].is("-", ",") {
+			n++
+		}
+		return p.ordinalEnd(n) != 0
+	}
 	if n, ok := draft.Ordinal(p.tokens[i].text); ok && n > 0 && p.tokens[i].kind == tokenWord {
 		return true
 	}

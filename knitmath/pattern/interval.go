@@ -35,8 +35,31 @@ func (p *parser) interval(s *shapings) bool {
 		return false
 	}
 	p.acceptRow()
+	if s.second == nil {
+		s.second = p.andEveryOther()
+	}
 	// Of two intervals "alternately" is expected, and of one it is not.
 	return p.accept("alternately") == (s.second != nil)
+}
+
+// andEveryOther reads "and every 2nd row" where "alternately" follows; nil where it does not.
+func (p *parser) andEveryOther() []int {
+	save, found := p.next, len(p.found.list)
+	if !p.accept("and") || !p.accept("every") {
+		p.next = save
+		return nil
+	}
+	second := one
+	if !p.peek().row() {
+		if second = nil; p.nthAhead(p.next) {
+			second = p.nth()
+		}
+	}
+	if p.acceptRow() && p.peek().is("alternately") && second != nil {
+		return second
+	}
+	p.next, p.found.list = save, p.found.list[:found]
+	return nil
 }
 
 func (p *parser) acceptRow() bool {
@@ -66,6 +89,10 @@ func (p *parser) nth() []int {
 		p.next++
 		p.accept("alt", "other")
 		return []int{n}
+	}
+	if t.is("-") { // the first size does without
+		p.next++
+		return p.nthList([]int{0}, t.span)
 	}
 	if end := p.ordinalEnd(p.next); end != 0 {
 		numbers := []int{int(t.number)}

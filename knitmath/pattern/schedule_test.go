@@ -25,6 +25,11 @@ func TestSchedules(t *testing.T) {
 		{"Work 2 (4, 0, 0) rows even.\n" + dec + "Repeat the decrease row every 8th (8th, 6th, 6th) row 5 (6, 7, 8) more times, " +
 			"then every 6th (6th, 4th, 4th) row 3 (2, 0, 4) times: 62 (72, 84, 74) stitches.\nWhere your size has 0, skip that part.",
 			[]int{80, 90, 100, 100}, "[62 72 84 74]", "[61 65 43 65]", "4:1 PASSED_OVER"},
+		// The first sizes have no 8th rows, and do without a run.
+		{"Where your size has 0, skip that part.\n" + dec + "Repeat the decrease row every - (-, 8th) row 0 (0, 2) more times, " +
+			"then every 6th row 3 (2, 0) times: 72 (84, 94) stitches.", []int{80, 90, 100}, "[72 84 94]", "[19 13 17]", "1:1 PASSED_OVER"},
+		// Of a pair one is every row.
+		{dec + "Repeat the decrease row every row and every 2nd row alternately twice more each.", []int{30}, "[20]", "[7]", "1:15 SIDE_DISAGREES"},
 		// The same in other words, with the claim wrong in one size.
 		{dec + "Rep dec row every 8 (8, 6)th row 5 (6, 7) more times; then every 6 (6, -) rows 3 (2, 0) times (62, 72, 85 sts).",
 			[]int{80, 90, 100}, "[62 72 84]", "[59 61 43]", "2:104 COUNT_DISAGREES"},

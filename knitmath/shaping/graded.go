@@ -75,7 +75,8 @@ type GradedTaper struct {
 // runs of intervals with the order of runs the same in all, so that a pattern says it
 // in one sentence: the form of least effort ([schedule.Grade]) of those in which every
 // size departs from its straight line by no more than ToleranceStitches at each edge, 1 if
-// it is nil, beyond what the nearest choice of rows does. Where that is not so in every
+// it is nil, beyond what the nearest choice of rows does; or by half as much again where the
+// first row and the last are kept even by it. Where that is not so in every
 // size, one of the runs may be of two intervals in alternation. Where a size still has no
 // schedule that near it takes the nearest there is, and a notice says so.
 //
@@ -92,7 +93,7 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 		return GradedTaper{}, err
 	}
 	g, tapers, beyond := grade(tapers)
-	out := GradedTaper{Runs: g.Runs, Effort: g.Effort, t: tapers[0], unit: in.DisplayUnit}
+	out := GradedTaper{Runs: worked(g.Runs), Effort: g.Effort, t: tapers[0], unit: in.DisplayUnit}
 	for i, t := range tapers {
 		x := t.sized(g.Firsts[i], g.Of(i))
 		x.Name = in.Sizes[i].Name
@@ -108,6 +109,7 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 	if len(beyond) > 0 {
 		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes))
 	}
+	out.Notices = append(out.Notices, out.endNotices()...)
 	return out, nil
 }
 
@@ -150,41 +152,81 @@ func (b beyond) less(c beyond) bool {
 	return len(b.sizes) < len(c.sizes) || len(b.sizes) == len(c.sizes) && b.quarters < c.quarters
 }
 
-// slotted is a size with its first row and its last kept even, and freely: without.
+// slotted is a size with its first row and its last kept even, and freely: without. For
+// that it may depart by ends, which is more.
 type slotted struct {
 	taper
 	size   schedule.Size
+	ends   int
 	freely *slotted
 }
 
 func (t taper) slotted() slotted {
-	line := t.slotLine()
-	s := slotted{taper: t, size: schedule.Size{Line: line, Departure: t.allowed()}}
+	s := slotted{taper: t, size: schedule.Size{Line: t.slotLine(), Departure: t.allowed()}}
 	if free := t.freely(); free.slots > t.slots {
 		s.freely = &slotted{taper: free, size: schedule.Size{Line: free.slotLine(), Departure: free.allowed()}}
+		t.excess *= endsWorth
+		s.ends = t.allowed()
 	}
 	return s
 }
 
-// gradeInOrder finds the schedule of a form, in slots. The first row and the last are kept even where a size has a schedule that
-// spares them.
+// inForm is the size as it is asked for a schedule of a form: with its first row and its
+// last kept even where it has one that spares them and departs little further for it, or
+// no nearer one that does not. beyond is by how many parts it departs further than it may.
+func (s slotted) inForm(kind schedule.GradedForm) (asked slotted, beyond int) {
+	least := s.size.Line.LeastGraded(kind)
+	if least <= s.size.Departure {
+		return s, 0
+	}
+	if s.freely != nil {
+		if least <= s.ends {
+			s.size.Departure = least
+			return s, 0
+		}
+		free := *s.freely
+		leastFree := free.size.Line.LeastGraded(kind)
+		if leastFree <= free.size.Departure {
+			return free, 0
+		}
+		if least-leastFree > s.ends-s.size.Departure {
+			s, least = free, leastFree
+		}
+	}
+	beyond = least - s.size.Departure
+	s.size.Departure = least
+	return s, beyond
+}
+
+// gradeInOrder finds the schedule of a form, in slots.
 func gradeInOrder(sizes []slotted, kind schedule.GradedForm) (g schedule.Graded, used []taper, far beyond, ok bool) {
 	asked := make([]schedule.Size, len(sizes))
 	for i, s := range sizes {
-		least := s.size.Line.LeastGraded(kind)
-		if least > s.size.Departure && s.freely != nil {
-			s = *s.freely
-			least = s.size.Line.LeastGraded(kind)
-		}
-		if least > s.size.Departure {
+		s, over := s.inForm(kind)
+		if over > 0 {
 			far.sizes = append(far.sizes, i)
-			far.quarters = max(far.quarters, int(4*s.taper.atEdge(least-s.size.Departure)))
-			s.size.Departure = least
+			far.quarters = max(far.quarters, int(4*s.taper.atEdge(over)))
 		}
 		used, asked[i] = append(used, s.taper), s.size
 	}
 	g, ok = schedule.Grade(asked, kind)
 	return g, used, far, ok
+}
+
+// worked are the runs without an interval in a size that does without the run.
+func worked(runs []schedule.GradedRun) []schedule.GradedRun {
+	for _, r := range runs {
+		for i, times := range r.Times {
+			if times > 0 {
+				continue
+			}
+			r.EveryRows[i] = 0
+			if r.AlternateRows != nil {
+				r.AlternateRows[i] = 0
+			}
+		}
+	}
+	return runs
 }
 
 // sized is the taper of a size whose first shaping row and intervals are known.

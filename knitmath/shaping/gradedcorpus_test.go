@@ -2,10 +2,12 @@ package shaping
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -76,9 +78,10 @@ func (in GradedTaperInput) alone(i int) TaperInput { return in.of(in.Sizes[i]) }
 
 // What is asked of all sizes in one sentence, of 960 sleeves: how many of their sizes
 // depart further than they may, and how much there is to remember. No size does where it
-// has an easy schedule alone.
+// has an easy schedule alone. How many shape in the first row or the last though rows are to
+// spare: 466 before sizes could depart by half a stitch more to keep these even.
 func TestSleevesInManySizes(t *testing.T) {
-	var sleeves, sizes, beyond, hard, zeros, changes, effort, over, refused int
+	var sleeves, sizes, beyond, hard, zeros, changes, effort, over, kept, atEnd, refused int
 	var runs [4]int
 	var worst, sum, worstAlone float64
 	sleevesInSizes(func(in GradedTaperInput) {
@@ -91,7 +94,7 @@ func TestSleevesInManySizes(t *testing.T) {
 		sleeves++
 		runs[len(out.Runs)]++
 		effort += out.Effort
-		if len(out.Notices) > 0 {
+		if saysBeyond(out) {
 			beyond++
 		}
 		for i, s := range out.Sizes {
@@ -106,12 +109,19 @@ func TestSleevesInManySizes(t *testing.T) {
 			if one.LeastDepartureStitches+1 < one.GreatestDepartureStitches-1e-9 || hasReason(one, ManyRuns) {
 				hard++
 			}
-			if excess > 1+1e-9 {
+			switch {
+			case excess <= 1+1e-9:
+			case excess <= endsWorth+1e-9 && s.FirstShapingRowNumber > 1 && s.EvenAfterRows > 0:
+				kept++
+			default:
 				over++
 				if !hasReason(one, ManyRuns) {
 					t.Errorf("%d to %d in %d rows departs by %.2f beyond the least, and alone there is an easy schedule", s.StartStitches, s.EndStitches,
 						s.HeightRows, excess)
 				}
+			}
+			if (s.FirstShapingRowNumber == 1 || s.EvenAfterRows == 0) && one.t.spare() {
+				atEnd++
 			}
 			worstAlone = math.Max(worstAlone, s.GreatestDepartureStitches-one.GreatestDepartureStitches)
 		}
@@ -120,18 +130,23 @@ func TestSleevesInManySizes(t *testing.T) {
 				if r.Times[i] == 0 {
 					zeros++
 				}
-				if i > 0 && r.EveryRows[i] != r.EveryRows[i-1] {
+				if i > 0 && r.Times[i]*r.Times[i-1] > 0 && r.EveryRows[i] != r.EveryRows[i-1] {
 					changes++
 				}
 			}
 		}
 	})
-	t.Logf("%d refused; %d sleeves, %d sizes: %d sleeves with a notice, %d sizes over 1 stitch an edge (alone %d), "+
-		"mean %.3f, worst %.2f, worst against alone %.2f; runs %v, %d zeros, %d changes, effort %d",
-		refused, sleeves, sizes, beyond, over, hard, sum/float64(sizes), worst, worstAlone, runs, zeros, changes, effort)
-	if sleeves < 900 || beyond > 150 || over > 309 || worst > 3.01 {
-		t.Errorf("%d sleeves: %d with a notice, %d sizes over, by up to %.2f", sleeves, beyond, over, worst)
+	t.Logf("%d refused; %d sleeves, %d sizes: %d sleeves with a notice, %d sizes over 1 stitch an edge (alone %d), %d over it with even ends, "+
+		"%d shaped at an end with rows to spare, mean %.3f, worst %.2f, worst against alone %.2f; runs %v, %d zeros, %d changes, effort %d",
+		refused, sleeves, sizes, beyond, over, hard, kept, atEnd, sum/float64(sizes), worst, worstAlone, runs, zeros, changes, effort)
+	if sleeves < 900 || beyond > 90 || over > 170 || worst > 3.01 || atEnd > 40 {
+		t.Errorf("%d sleeves: %d with a notice, %d sizes over, by up to %.2f, %d shaped at an end", sleeves, beyond, over, worst, atEnd)
 	}
+}
+
+// saysBeyond reports whether a size lies farther from its line than was asked.
+func saysBeyond(out GradedTaper) bool {
+	return slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == BeyondTolerance })
 }
 
 func hasReason(out Taper, reason any) bool {

@@ -71,23 +71,28 @@ func (o GradedTaper) Directions() []string {
 	first := shapingDirection(change, row, stitch.RightSide, o.t.round, &o.RightSideRow)
 	claim := o.counted(ends, "stitches")
 	if len(o.Runs) == 0 {
-		return o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+"."))
+		return o.readZeros(o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+".")))
 	}
 	runs := make([]string, len(o.Runs))
 	for i, r := range o.Runs {
 		runs[i] = gradedWords(r, row, i == 0)
 	}
-	return o.evenAfter(append(d, first,
-		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+"."))
+	return o.readZeros(o.evenAfter(append(d, first,
+		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+".")))
 }
 
-// evenAfter adds the rows that end the taper, and what a 0 means where there is one.
+// readZeros begins with what a 0 means, where there is one: it has to be known before.
+func (o GradedTaper) readZeros(d []string) []string {
+	if !o.zeros() {
+		return d
+	}
+	return append([]string{"Where your size has 0, skip that part."}, d...)
+}
+
+// evenAfter adds the rows that end the taper.
 func (o GradedTaper) evenAfter(d []string) []string {
 	if !o.everywhere(0, evenAfter) {
 		d = append(d, "Work "+o.counted(evenAfter, noun(o.t.round)+"s")+" even.")
-	}
-	if o.zeros() {
-		d = append(d, "Where your size has 0, skip that part.")
 	}
 	return d
 }
@@ -112,13 +117,9 @@ func (o GradedTaper) zeros() bool {
 // alternately 5 (6, 7) times each". The first run is so many times more than the row was
 // worked already.
 func gradedWords(r schedule.GradedRun, noun string, more bool) string {
-	rows := "every " + ordinals(r.EveryRows)
+	rows := every(ordinals(r.EveryRows), noun)
 	if r.AlternateRows != nil {
-		rows += " and " + ordinals(r.AlternateRows)
-	}
-	rows += " " + noun
-	if rows == "every 1st "+noun {
-		rows = "every " + noun
+		rows = everyOfTwo(ordinals(r.EveryRows), ordinals(r.AlternateRows), noun)
 	}
 	times := make([]string, len(r.Times))
 	for i, n := range r.Times {
@@ -142,11 +143,21 @@ func gradedWords(r schedule.GradedRun, noun string, more bool) string {
 	return rows + " " + often
 }
 
-// ordinals are those of all sizes, "8th (8th, 6th)".
+// ordinals are those of all sizes, "8th (8th, 6th)", with a dash where a size has none, or the
+// one that all have that have any.
 func ordinals(numbers []int) string {
+	most := slices.Max(numbers)
 	words := make([]string, len(numbers))
+	alike := true
 	for i, n := range numbers {
 		words[i] = report.Ordinal(n)
+		if n == 0 {
+			words[i] = "-"
+		}
+		alike = alike && (n == 0 || n == most)
+	}
+	if alike {
+		return report.Ordinal(most)
 	}
 	return report.OfSizes(words)
 }
@@ -154,18 +165,50 @@ func ordinals(numbers []int) string {
 // beyondNotice says in which sizes the schedule lies farther from the line than was
 // asked, and what tolerance would have allowed it.
 func beyondNotice(beyond []int, sizes []SizedTaper) report.Notice {
-	numbers, wanting := make([]string, len(beyond)), 0.0
-	for i, k := range beyond {
-		numbers[i] = strconv.Itoa(k + 1)
+	wanting := 0.0
+	for _, k := range beyond {
 		wanting = max(wanting, sizes[k].GreatestDepartureStitches-sizes[k].LeastDepartureStitches)
-	}
-	which := "size " + numbers[0]
-	if last := len(numbers) - 1; last > 0 {
-		which = "sizes " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
 	}
 	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
 	return report.Notice{Reason: BeyondTolerance, Field: "tolerance_stitches",
-		Description: "in " + which + " no schedule of two runs, one of which may alternate, lies that near to the straight line, " +
+		Description: "in " + sizesWord(beyond) + " no schedule of two runs, one of which may alternate, lies that near to the straight line, " +
 			"and the nearest is taken; " +
 			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
+}
+
+// sizesWord is "size 1", "sizes 1, 2 and 4" of sizes counted from 0.
+func sizesWord(sizes []int) string {
+	numbers := make([]string, len(sizes))
+	for i, k := range sizes {
+		numbers[i] = strconv.Itoa(k + 1)
+	}
+	last := len(numbers) - 1
+	if last == 0 {
+		return "size " + numbers[0]
+	}
+	return "sizes " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
+}
+
+// endNotices say in which sizes the first row shapes, or the last.
+func (o GradedTaper) endNotices() []report.Notice {
+	var first, last []int
+	for i, s := range o.Sizes {
+		if s.FirstShapingRowNumber == 1 {
+			first = append(first, i)
+		}
+		if s.EvenAfterRows == 0 {
+			last = append(last, i)
+		}
+	}
+	noun := noun(o.t.round)
+	var notices []report.Notice
+	if len(first) > 0 {
+		notices = append(notices, report.Notice{Reason: ShapedAtAnEnd, Field: "even_before_rows",
+			Description: "in " + sizesWord(first) + " the first " + noun + " shapes; after a cast-on, work a " + noun + " even first"})
+	}
+	if len(last) > 0 {
+		notices = append(notices, report.Notice{Reason: ShapedAtAnEnd, Field: "even_after_rows",
+			Description: "in " + sizesWord(last) + " the last " + noun + " shapes; before a bind-off, work a " + noun + " even after it"})
+	}
+	return notices
 }

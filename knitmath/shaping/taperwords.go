@@ -110,13 +110,25 @@ func everyWords(r schedule.Run, noun string, more bool) string {
 		often += " more"
 	}
 	if len(r.EveryRows) > 1 {
-		return "every " + report.Ordinal(r.EveryRows[0]) + " and " + report.Ordinal(r.EveryRows[1]) + " " + noun +
-			" alternately " + often + " each"
+		return everyOfTwo(report.Ordinal(r.EveryRows[0]), report.Ordinal(r.EveryRows[1]), noun) + " alternately " + often + " each"
 	}
-	if r.EveryRows[0] == 1 {
-		return "every " + noun + " " + often
+	return every(report.Ordinal(r.EveryRows[0]), noun) + " " + often
+}
+
+// every is "every 8th row", and "every row" of the 1st.
+func every(ordinal, noun string) string {
+	if ordinal == report.Ordinal(1) {
+		return "every " + noun
 	}
-	return "every " + report.Ordinal(r.EveryRows[0]) + " " + noun + " " + often
+	return "every " + ordinal + " " + noun
+}
+
+// everyOfTwo is "every 6th and 8th row", and "every row and every 2nd row" where one is the 1st.
+func everyOfTwo(one, other, noun string) string {
+	if first := report.Ordinal(1); one == first || other == first {
+		return every(one, noun) + " and " + every(other, noun)
+	}
+	return "every " + one + " and " + other + " " + noun
 }
 
 // shapingDirection is "Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1."

@@ -123,9 +123,9 @@ func TestSixIntervalsAreWordsAndSevenAList(t *testing.T) {
 // Two intervals that alternate are told together, and every row as that.
 func TestWordsOfAlternation(t *testing.T) {
 	for want, run := range map[string]schedule.Run{
-		"every 6th and 8th row alternately 4 times each": {EveryRows: []int{6, 8}, Times: 4},
-		"every 1st and 2nd row alternately twice each":   {EveryRows: []int{1, 2}, Times: 2},
-		"every row 3 times":                              {EveryRows: []int{1}, Times: 3},
+		"every 6th and 8th row alternately 4 times each":     {EveryRows: []int{6, 8}, Times: 4},
+		"every row and every 2nd row alternately twice each": {EveryRows: []int{1, 2}, Times: 2},
+		"every row 3 times": {EveryRows: []int{1}, Times: 3},
 	} {
 		if got := everyWords(run, "row", false); got != want {
 			t.Errorf("got %q, want %q", got, want)

@@ -1317,7 +1317,8 @@ type PlanGradedTaperRequest struct {
 	EvenAfterRows *int32 `protobuf:"varint,10,opt,name=even_after_rows,json=evenAfterRows,proto3,oneof" json:"even_after_rows,omitempty"`
 	// How many stitches at each edge the schedule of a size may depart from the
 	// straight line beyond what the nearest choice of rows does, 0 to 100; 0 is the
-	// most exact. Default 1.
+	// most exact; half as much again where the first row and the last are kept even by it.
+	// Default 1.
 	ToleranceStitches *float64 `protobuf:"fixed64,11,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -1457,12 +1458,12 @@ func (x *PlanGradedTaperRequest) GetFields() []string {
 type GradedIntervalRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows from one shaping row to the next in each size, the shaping row included.
-	// Where a size does without the run it is that of a size beside it.
+	// 0 where a size does without the run.
 	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
 	// How often it comes in each size; 0 where a size does without the run.
 	Times []int32 `protobuf:"varint,2,rep,packed,name=times,proto3" json:"times,omitempty"`
 	// The second of two intervals that alternate, in each size; empty where the run has
-	// one interval.
+	// one interval, and 0 where a size does without it.
 	AlternateRows []int32 `protobuf:"varint,3,rep,packed,name=alternate_rows,json=alternateRows,proto3" json:"alternate_rows,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
@@ -1698,6 +1699,10 @@ type PlanGradedTaperResponse struct {
 	//   - BEYOND_TOLERANCE, at tolerance_stitches: no schedule of two runs, of which one may
 	//     alternate, lies so near to the straight line in a size; the nearest is taken there.
 	//     The text names the sizes, by their place, and what tolerance would have allowed it.
+	//   - SHAPED_AT_AN_END, at even_before_rows or even_after_rows: in a size the first row or
+	//     the last one shapes, next to a cast-on or a bind-off. Left to itself, a plan avoids
+	//     it, and may lie further from the line by half the tolerance for it. The text names
+	//     the sizes.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

@@ -1136,7 +1136,7 @@ type PlanCircularYokeResponse struct {
 	//     than 0.65 of the body's flat width deep.
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body; not said of toys, with a body
-	//     of less than 45 cm.
+	//     of less than 30 cm.
 	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
 	//   - FAR_FROM_SCHEDULE, at repeat_stitches of the band: its count is far from
 	//     what the schedule wants there; the description says by how much.
