@@ -81,6 +81,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("pattern", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterPatternServiceHandlerClient(ctx, mux, knitmathv1.NewPatternServiceClient(conn))
 	})
+	part("sock", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterSockServiceHandlerClient(ctx, mux, knitmathv1.NewSockServiceClient(conn))
+	})
 	return g, errors.Join(faults...)
 }
 

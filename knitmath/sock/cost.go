@@ -6,28 +6,55 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// stepsARow is what a row takes that comes back written out, most of them alone.
-const stepsARow = 4
+// What a row takes that comes back written out, and what it takes beyond that to fold one
+// that decreases into repeats.
+const (
+	stepsARow  = 7
+	stepsAFold = 40
+)
 
-// Cost is the price of a heel: so many steps for each row of flap, turn and gusset. Where
-// nothing is said there are three rows for each stitch of the heel, and of short rows two.
+// Cost is the price of a heel,
+//
+//	50 + 7 * rows
+//
+// where rows are those of flap and turn, of short rows two for each stitch of the heel, and of
+// the gusset one for every stitch picked up along an edge, times its interval.
 func (in HeelInput) Cost() int {
-	round := gauge.PriceStitches(in.Gauge, in.RoundStitches, in.FootCircumferenceCm, MaxRound) * 3 / 2
-	round = min(round, MaxRound)
-	heel := cost.Clamp(fault.Or(in.HeelStitches, round), 0, MaxRound)
+	heel := cost.Clamp(fault.Or(in.HeelStitches, priceRound(in.Gauge, in.RoundStitches, in.FootCircumferenceCm)), 0, MaxRound)
 	flap := cost.Clamp(fault.Or(in.FlapRows, heel), 0, MaxFlapRows)
-	gusset := cost.Product(cost.Clamp(fault.Or(in.PickUpStitches, flap), 0, flap), cost.Clamp(fault.Or(in.GussetEveryRounds, defaultEvery), 1, MaxEveryRounds))
+	picked := cost.Clamp(fault.Or(in.PickUpStitches, flap), 0, flap)
+	gusset := cost.Product(picked, cost.Clamp(fault.Or(in.GussetEveryRounds, defaultEvery), 1, MaxEveryRounds))
 	return cost.Sum(50, cost.Product(stepsARow, cost.Sum(2*heel, flap, gusset)))
 }
 
-// Cost is the price of a toe: a step for each stitch of a round in each of its rounds that
-// decreases, of which there are fewer than half as many, and for those worked even.
+// Cost is the price of a toe,
+//
+//	50 + 7 * rounds + 40 * decrease rounds
+//
+// where a third of the stitches is the most decrease rounds that there can be, and its rounds
+// are as many as the slowest rate or the sections make, at most MaxToeRounds.
 func (in ToeInput) Cost() int {
-	round := gauge.PriceStitches(in.Gauge, in.RoundStitches, in.FootCircumferenceCm, MaxRound) * 3 / 2
-	round = min(round, MaxRound)
-	rounds := cost.Sum(2*round, cost.Product(round/2, 4))
+	round := priceRound(in.Gauge, in.RoundStitches, in.FootCircumferenceCm)
+	decreases, every := round/MinWedges, 2
 	for _, r := range in.Rates[:min(len(in.Rates), MaxRates)] {
-		rounds = cost.Sum(rounds, cost.Clamp(r.EveryRounds, 1, MaxRateRounds)*round/4)
+		every = max(every, cost.Clamp(r.EveryRounds, 1, MaxRateRounds))
 	}
-	return cost.Sum(50, cost.Product(stepsARow, rounds))
+	if in.Kind == ToeKindRound {
+		if in.WedgeCount == nil {
+			decreases = roundSections[len(roundSections)-1]
+		} else {
+			decreases = round / cost.Clamp(*in.WedgeCount, MinWedges, MaxWedges)
+		}
+		every = decreases/2 + 1 + cost.Clamp(fault.Or(in.MoreEvenRounds, 0), 0, MaxMoreEven)
+	}
+	return cost.Sum(50, cost.Product(stepsARow, min(decreases*every+round, MaxToeRounds)), cost.Product(stepsAFold, decreases))
+}
+
+// priceRound is about how many stitches a round has, with the most ease there is.
+func priceRound(g *gauge.Gauge, stitches *int, footCm *float64) int {
+	round := gauge.PriceStitches(g, stitches, footCm, MaxRound)
+	if stitches == nil {
+		round = round * (100 + maxEase) / 100
+	}
+	return min(round, MaxRound)
 }

@@ -22,7 +22,7 @@ func TestHeelRefusals(t *testing.T) {
 			[]string{"round_stitches CONTRADICTORY", "foot_circumference_cm CONTRADICTORY"}},
 		"foot without gauge": {HeelInput{FootCircumferenceCm: new(22.0)}, []string{"gauge REQUIRED"}},
 		"out of range": {HeelInput{Kind: 9, RoundStitches: new(11), HeelStitches: new(5), FlapRows: new(1), FlapStitch: 3, CentreStitches: new(0),
-			PickUpStitches: new(0), GussetEveryRounds: new(11), SuccessiveRounds: new(0), TurnMethod: 4, CornerStitches: new(-1), EndStitches: new(3),
+			PickUpStitches: new(0), GussetEveryRounds: new(7), SuccessiveRounds: new(0), TurnMethod: 4, CornerStitches: new(-1), EndStitches: new(3),
 			DisplayUnit: 9},
 			[]string{"kind UNKNOWN_VALUE", "round_stitches OUT_OF_RANGE", "heel_stitches OUT_OF_RANGE", "flap_rows OUT_OF_RANGE",
 				"flap_stitch UNKNOWN_VALUE", "centre_stitches OUT_OF_RANGE", "pick_up_stitches OUT_OF_RANGE", "gusset_every_rounds OUT_OF_RANGE",
@@ -76,8 +76,8 @@ func TestToeRefusals(t *testing.T) {
 		want []string
 	}{
 		"empty": {ToeInput{}, []string{"round_stitches REQUIRED", "foot_circumference_cm REQUIRED"}},
-		"out of range": {ToeInput{Kind: 9, RoundStitches: new(601), FootLengthCm: new(1.0), LengthEaseCm: new(11.0), WedgeCount: new(2),
-			Rates: []ToeRate{{}, {101, 101}}, MoreEvenRounds: new(11), CentreStitches: new(0), TurnMethod: 3, EndStitches: new(0), DisplayUnit: 3},
+		"out of range": {ToeInput{Kind: 9, RoundStitches: new(401), FootLengthCm: new(1.0), LengthEaseCm: new(11.0), WedgeCount: new(2),
+			Rates: []ToeRate{{}, {21, 101}}, MoreEvenRounds: new(11), CentreStitches: new(0), TurnMethod: 3, EndStitches: new(0), DisplayUnit: 3},
 			[]string{"kind UNKNOWN_VALUE", "round_stitches OUT_OF_RANGE", "foot_length_cm OUT_OF_RANGE", "length_ease_cm OUT_OF_RANGE",
 				"foot_length_cm CONTRADICTORY", "wedge_count OUT_OF_RANGE", "rates[0].every_rounds REQUIRED", "rates[0].times REQUIRED",
 				"rates[1].every_rounds OUT_OF_RANGE", "rates[1].times OUT_OF_RANGE", "more_even_rounds OUT_OF_RANGE", "centre_stitches OUT_OF_RANGE",
@@ -95,6 +95,8 @@ func TestToeRefusals(t *testing.T) {
 		"odd centre": {ToeInput{Kind: ToeKindShortRows, RoundStitches: new(60), CentreStitches: new(9)}, []string{"centre_stitches INFEASIBLE"}},
 		"wide centre": {ToeInput{Kind: ToeKindShortRows, RoundStitches: new(60), CentreStitches: new(30)},
 			[]string{"centre_stitches INFEASIBLE"}},
+		"endless sections": {ToeInput{Kind: ToeKindRound, RoundStitches: new(400), WedgeCount: new(3)},
+			[]string{"round_stitches INFEASIBLE", "wedge_count INFEASIBLE"}},
 		"short foot": {ToeInput{RoundStitches: new(60), FootLengthCm: new(4.0), Gauge: standard},
 			[]string{"foot_length_cm INFEASIBLE", "gauge INFEASIBLE"}},
 	} {

@@ -51,16 +51,16 @@ const (
 
 // Ranges of a sock.
 const (
-	// MinRound and MaxRound bound the stitches of a round: a doll's sock, and twice
-	// those of a stocking in the finest wool.
+	// MinRound and MaxRound bound the stitches of a round: a doll's sock, and more than any
+	// stocking has in the finest wool.
 	MinRound = 12
-	MaxRound = 600
+	MaxRound = 400
 	// MinHeel is the fewest stitches of a heel.
 	MinHeel = 6
-	// MaxFlapRows is twice the most stitches a heel can have.
-	MaxFlapRows = 2 * MaxRound
+	// MaxFlapRows is as many as the most stitches of a heel.
+	MaxFlapRows = MaxRound
 	// MaxEveryRounds is the slowest that gussets decrease.
-	MaxEveryRounds = 10
+	MaxEveryRounds = 6
 	// MaxCorner is the most stitches picked up in a corner of a heel knit in afterwards.
 	MaxCorner = 3
 )
@@ -128,8 +128,10 @@ type Heel struct {
 	every  int
 	quick  int
 	corner int
-	// flapStitch, turned from, and how the closing is written.
-	closing []string
+	// closing is how the opening of a heel knit in afterwards is closed.
+	closing    []string
+	summary    string
+	directions []string
 }
 
 // PlanHeel plans a heel worked from the cuff down and writes every row of it.
@@ -166,6 +168,7 @@ func PlanHeel(in HeelInput) (Heel, error) {
 	}
 	out := h.plan()
 	out.Notices = h.notices(out)
+	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = h.outline(out)
 	}

@@ -14,7 +14,13 @@ var _, _ report.Answer = Heel{}, Toe{}
 var heelNames = map[HeelKind]string{HeelKindRound: "a round turn", HeelKindSquare: "a square turn", HeelKindHeart: "a heart turn"}
 
 // Summary says the answer in words.
-func (o Heel) Summary() string {
+func (o Heel) Summary() string { return o.summary }
+
+// Directions write the heel as a pattern would.
+func (o Heel) Directions() []string { return o.directions }
+
+// summarise is the heel in a sentence.
+func (o Heel) summarise() string {
 	over := " over " + strconv.Itoa(o.HeelStitches) + " of " + report.CountOf(o.RoundStitches, "stitches")
 	switch o.kind {
 	case HeelKindShortRows:
@@ -41,8 +47,8 @@ func (o Heel) deep() string {
 	return " (" + o.unit.Size(*o.DepthCm) + ")"
 }
 
-// Directions write the heel as a pattern would.
-func (o Heel) Directions() []string {
+// direct is the heel step by step.
+func (o Heel) direct() []string {
 	d := []string{"The round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the heel (needle 1); the " +
 		strconv.Itoa(o.InstepStitches) + " of the instep (needle 2) follow."}
 	switch o.kind {
@@ -119,6 +125,8 @@ func (o Heel) pickUpDirections(d []string) []string {
 	switch more := p - chain; {
 	case more < 0:
 		how = "spread evenly over its " + report.CountOf(chain, "slipped stitches")
+	case more > mostCorner:
+		how += ", and " + strconv.Itoa(more) + " more, evenly along it"
 	case more > 0:
 		how += ", and " + strconv.Itoa(more) + " in the corner to the instep"
 	}
@@ -132,13 +140,12 @@ func (o Heel) gussetDirections(d []string) []string {
 	if times == 0 {
 		return append(d, "The sole has its "+report.CountOf(o.HeelStitches, "stitches")+" already. "+o.beginsAnew())
 	}
-	first := 1
-	if o.quick < 1 {
-		first = o.every
-	}
-	d = append(d, fmt.Sprintf("Gusset round %d (decrease round): k to 3 sts before marker 1, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).",
-		first, o.InstepStitches, now-2))
+	d = append(d, fmt.Sprintf("Gusset round 1 (decrease round): k to 3 sts before marker 1, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).",
+		o.InstepStitches, now-2))
 	quick := min(o.quick, times) - 1
+	if o.every == 1 {
+		quick = times - 1
+	}
 	slow := times - 1 - quick
 	repeats := ""
 	switch {
@@ -148,17 +155,10 @@ func (o Heel) gussetDirections(d []string) []string {
 		repeats = "on each of the next " + report.CountOf(quick, "rounds")
 	}
 	if slow > 0 {
-		then := "on every " + report.Ordinal(o.every) + " round " + moreTimes(slow)
-		switch {
-		case o.every == 1:
-			then = "on every round " + moreTimes(slow)
-		case repeats != "":
-			then = "then on every " + report.Ordinal(o.every) + " round " + moreTimes(slow)
-		}
 		if repeats != "" {
-			repeats += ", "
+			repeats += ", then "
 		}
-		repeats += then
+		repeats += "on every " + report.Ordinal(o.every) + " round " + moreTimes(slow)
 	}
 	if repeats != "" {
 		d = append(d, "Work the decrease round again "+repeats+evenBetween(o.every, slow)+".")
@@ -169,7 +169,7 @@ func (o Heel) gussetDirections(d []string) []string {
 
 // evenBetween says what the other rounds are.
 func evenBetween(every, slow int) string {
-	if every == 1 || slow == 0 {
+	if slow == 0 {
 		return ""
 	}
 	return ", with " + report.CountOf(every-1, "rounds") + " worked even before each"

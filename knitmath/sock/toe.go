@@ -2,6 +2,7 @@ package sock
 
 import (
 	"math"
+	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -31,8 +32,11 @@ const (
 	MaxWedges = 60
 	// MaxRates is the most rates of decreasing that are told apart.
 	MaxRates = 10
-	// MaxRateRounds bounds the numbers of a rate.
-	MaxRateRounds = 100
+	// MaxRateRounds and MaxRateTimes bound the numbers of a rate.
+	MaxRateRounds = 20
+	MaxRateTimes  = 100
+	// MaxToeRounds is the most rounds of a toe: each comes back written out.
+	MaxToeRounds = 2_000
 	// MaxMoreEven is the most even rounds beyond those of a round toe.
 	MaxMoreEven   = 10
 	minLengthEase = -10.0
@@ -93,7 +97,10 @@ type Toe struct {
 	kind   ToeKind
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
-	words  []string
+	// closing is how the tube is closed; empty of short rows.
+	closing    []string
+	summary    string
+	directions []string
 }
 
 // PlanToe plans a toe worked from the cuff down and writes every round of it. The round
@@ -133,6 +140,7 @@ func PlanToe(in ToeInput) (Toe, error) {
 		return Toe{}, err
 	}
 	out.Notices = t.notices(out)
+	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = t.outline(out)
 	}
@@ -159,13 +167,18 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 		c.Infeasible("the toe "+refused, t.fields(in)...)
 		return Toe{}
 	}
+	if plan.RoundCount > MaxToeRounds {
+		c.Infeasible("the toe takes "+report.CountOf(plan.RoundCount, "rounds")+"; at most "+strconv.Itoa(MaxToeRounds)+
+			" are planned, and smaller sections or quicker rates take fewer", t.fields(in)...)
+		return Toe{}
+	}
 	out := t.answer()
 	decreases := len(plan.Rounds)
 	if decreases > 0 && plan.Rounds[0].Adjusts {
 		decreases--
 	}
 	out.WedgeCount, out.DecreaseRounds, out.EndStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
-	out.words = plan.Directions(1)
+	out.closing = plan.Directions(1)
 	closingRows(plan, func(number int, in stitch.Instruction) {
 		out.Rows = append(out.Rows, ToeRow{number, stitch.RightSide, in})
 	})

@@ -29,7 +29,7 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 	c.Items("", "rates", len(in.Rates), MaxRates)
 	for i, r := range in.Rates[:min(len(in.Rates), MaxRates)] {
 		c.RequiredCount(fault.Index("rates", i), "every_rounds", r.EveryRounds, 1, MaxRateRounds)
-		c.RequiredCount(fault.Index("rates", i), "times", r.Times, 1, MaxRateRounds)
+		c.RequiredCount(fault.Index("rates", i), "times", r.Times, 1, MaxRateTimes)
 	}
 	c.OptionalCount("", "more_even_rounds", in.MoreEvenRounds, 0, MaxMoreEven)
 	c.OptionalCount("", "centre_stitches", in.CentreStitches, 1, MaxRound)

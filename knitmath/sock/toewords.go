@@ -13,7 +13,13 @@ var toeNames = map[ToeKind]string{ToeKindWedge: "A wedge toe", ToeKindRound: "A 
 	ToeKindShortRows: "A toe of short rows"}
 
 // Summary says the answer in words.
-func (o Toe) Summary() string {
+func (o Toe) Summary() string { return o.summary }
+
+// Directions write the toe as a pattern would.
+func (o Toe) Directions() []string { return o.directions }
+
+// summarise is the toe in two sentences.
+func (o Toe) summarise() string {
 	s := toeNames[o.kind] + " of " + report.CountOf(o.RoundStitches, "stitches")
 	if o.kind == ToeKindShortRows {
 		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") + " in its middle and out again, then grafted to the instep"
@@ -39,8 +45,8 @@ func (o Toe) finish() string {
 	return "drawn up"
 }
 
-// Directions write the toe as a pattern would.
-func (o Toe) Directions() []string {
+// direct is the toe step by step.
+func (o Toe) direct() []string {
 	sole := o.RoundStitches / 2
 	begin := "The round begins at one side of the foot"
 	if o.kind == ToeKindWedge {
@@ -54,7 +60,7 @@ func (o Toe) Directions() []string {
 		d = append(d, "Work the foot even until it measures "+o.unit.Size(*o.FootToToeCm)+" from the back of the heel.")
 	}
 	if o.kind != ToeKindShortRows {
-		d = append(d, o.words...)
+		d = append(d, o.closing...)
 		if o.kind == ToeKindWedge {
 			return append(d, solid.Graft(o.EndStitches/2))
 		}

@@ -29,6 +29,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
 	knitmathv1.RegisterBodyServiceServer(to, bodyService{})
 	knitmathv1.RegisterPatternServiceServer(to, patternService{})
+	knitmathv1.RegisterSockServiceServer(to, sockService{})
 }
 
 // answer carries a question in, asks it when there is room for what it costs, and

@@ -40,6 +40,8 @@ var carriers = []struct {
 	{&knitmathv1.PlanFlatShapeRequest{}, &knitmathv1.PlanFlatShapeResponse{}, inBy(flatIn), outBy(flatOut)},
 	{&knitmathv1.PlanPickUpRequest{}, &knitmathv1.PlanPickUpResponse{}, inBy(pickUpIn), outBy(pickUpOut)},
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
+	{&knitmathv1.PlanHeelRequest{}, &knitmathv1.PlanHeelResponse{}, inBy(heelIn), outBy(heelOut)},
+	{&knitmathv1.PlanToeRequest{}, &knitmathv1.PlanToeResponse{}, inBy(toeIn), outBy(toeOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(estimateIn), outBy(estimateOut)},
 	{&knitmathv1.ConvertYarnCountRequest{}, &knitmathv1.ConvertYarnCountResponse{}, inBy(countConversionIn), outBy(countConversionOut)},
 	{&knitmathv1.DescribeYarnRequest{}, &knitmathv1.DescribeYarnResponse{}, inBy(descriptionIn), outBy(descriptionOut)},

@@ -26,6 +26,7 @@ var prices = pricesOf(
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(flatIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
+	priceOf(heelIn), priceOf(toeIn),
 	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
 	priceOf(estimateIn), priceOf(remainingIn), priceOf(handspunIn),
