@@ -72,6 +72,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("flat", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterFlatServiceHandlerClient(ctx, mux, knitmathv1.NewFlatServiceClient(conn))
 	})
+	part("solid", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterSolidServiceHandlerClient(ctx, mux, knitmathv1.NewSolidServiceClient(conn))
+	})
 	part("yarn", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn))
 	})

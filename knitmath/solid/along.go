@@ -19,17 +19,46 @@ import (
 // Source: own derivation.
 func (p Pace) follow(steps []step) placed {
 	successive := min(max(p.successive, 1), len(steps))
-	free := len(steps) - successive + 1 // the steps that keep to the curve
-	f := follower{ideal: make([]float64, free), base: make([]int, free), reach: int(measure.RoundHalfUp(p.tolerance))}
-	for i, s := range steps[:free] {
-		f.ideal[i] = max(p.fall(float64(s.from+s.to)/2)*float64(p.depth)+1, 1)
+	parts := make([]float64, len(steps)-successive+1) // the steps that keep to the curve
+	for i := range parts {
+		parts[i] = p.fall(float64(steps[i].from+steps[i].to) / 2)
+	}
+	f := follower{ideal: make([]float64, len(parts)), base: make([]int, len(parts)), reach: int(measure.RoundHalfUp(p.tolerance))}
+	best := f.along(parts, p.depth, len(steps), p.tolerance)
+	if !p.drawnOut {
+		return best
+	}
+	depth, last := p.depth, best
+	for range drawnOutTries {
+		missing := p.depth - last.span()
+		if missing == 0 {
+			break
+		}
+		depth = max(depth+missing, 1)
+		if last = f.along(parts, depth, len(steps), p.tolerance); measure.Abs(p.depth-last.span()) <= measure.Abs(p.depth-best.span()) {
+			best = last
+		}
+	}
+	return best
+}
+
+// drawnOutTries is how often a curve is drawn out, each time by what is missing.
+const drawnOutTries = 5
+
+// span is the rounds from the first step to the last, both counted.
+func (at placed) span() int { return at.total - at.rounds[0] + 1 }
+
+// along places all steps along a curve so many rounds deep.
+func (f *follower) along(parts []float64, depth, steps int, tolerance float64) placed {
+	for i, part := range parts {
+		f.ideal[i] = max(part*float64(depth)+1, 1)
 		f.base[i] = int(measure.RoundHalfUp(f.ideal[i])) - f.reach
 	}
-	at := placed{rounds: f.rounds(p.tolerance)}
+	at := placed{rounds: f.rounds(tolerance)}
 	for i, round := range at.rounds {
 		at.departure = max(at.departure, math.Abs(float64(round)-f.ideal[i]))
 	}
-	for len(at.rounds) < len(steps) {
+	for len(at.rounds) < steps {
 		at.rounds = append(at.rounds, at.rounds[len(at.rounds)-1]+1)
 	}
 	at.total = at.rounds[len(at.rounds)-1]
@@ -66,7 +95,10 @@ func (f *follower) slot(i, round int) *reached {
 // rounds are those of the best rhythm.
 func (f *follower) rounds(tolerance float64) []int {
 	last := len(f.ideal) - 1
-	f.best = make([]reached, len(f.ideal)*(2*f.reach+1))
+	if f.best == nil {
+		f.best = make([]reached, len(f.ideal)*(2*f.reach+1))
+	}
+	clear(f.best)
 	off := func(i, round int) float64 { return math.Abs(float64(round) - f.ideal[i]) }
 	for round := max(f.base[0], 1); round <= f.base[0]+2*f.reach; round++ {
 		if d := off(0, round); d <= tolerance {

@@ -107,13 +107,13 @@ func (q Closing) Plan() (plan ClosingPlan, refused string) {
 	before := 0 // rounds put before the first of the pace
 	if adjusted < q.StartStitches {
 		if at.rounds[0] == 1 {
-			before = 1
+			before = 1 // the round before the first decreases adjusts
 		}
 		round, ok := shaping.EvenRound(q.StartStitches, adjusted, stitch.K2tog, shaping.GapSpreadLeastEffort)
 		if !ok {
 			return ClosingPlan{}, "cannot be made a multiple of " + strconv.Itoa(q.Wedges) + " stitches in a round"
 		}
-		plan.Rounds = append(plan.Rounds, ClosingRound{1, true, round})
+		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[0] + before - 1, true, round})
 	}
 	for i, s := range steps {
 		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[i] + before, false, stitch.Instruction{

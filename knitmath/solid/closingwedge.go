@@ -83,29 +83,62 @@ func (w *wedges) decrease() step {
 		w.each = append(w.each, w.each[0])
 		w.leftOver -= w.each[0]
 	}
-	s := step{from: w.total()}
-	var runs []stitch.Run
-	first := w.each[0]
-	alike := first >= w.least()
+	s := step{from: w.total(), row: w.row()}
 	for i, n := range w.each {
-		alike = alike && n == first
-		if n < w.least() {
-			runs = stitch.AppendRun(runs, stitch.Knit, n)
-			continue
+		if n >= w.least() {
+			s.plain = max(s.plain, n-2*w.takes())
+			w.each[i] -= w.takes()
 		}
-		wedge := w.wedge(n)
-		s.plain = max(s.plain, n-w.takes()*2)
-		for _, r := range wedge {
-			runs = stitch.AppendRun(runs, r.Op, r.Count)
-		}
-		w.each[i] -= w.takes()
-	}
-	runs = stitch.AppendRun(runs, stitch.Knit, w.leftOver)
-	if s.row = stitch.RowOf(w.again(w.wedge(first))...); !alike {
-		s.row = stitch.Compress(runs)
 	}
 	s.to = w.total()
 	return s
+}
+
+// row is the round that decreases in every wedge that is wide enough: wedges alike are
+// repeated, and so is what comes again among wedges of two sizes. A wedge is never written
+// apart.
+func (w *wedges) row() stitch.Row {
+	period := w.period()
+	var steps []stitch.Step
+	for i := 0; i < period; {
+		alike := 1
+		for i+alike < period && w.each[i+alike] == w.each[i] {
+			alike++
+		}
+		steps = append(steps, repeated(alike, w.wedge(w.each[i]))...)
+		i += alike
+	}
+	if times := len(w.each) / period; times > 1 {
+		steps = repeated(times, steps)
+	}
+	if w.leftOver > 0 {
+		steps = append(steps, stitch.Do(stitch.Knit, w.leftOver))
+	}
+	return stitch.RowOf(steps...)
+}
+
+// period is after how many wedges their sizes come again.
+func (w *wedges) period() int {
+	n := len(w.each)
+	for period := 1; period < n; period++ {
+		if n%period == 0 && slices.Equal(w.each[period:], w.each[:n-period]) {
+			return period
+		}
+	}
+	return n
+}
+
+// repeated is steps so many times; a single operation has a count.
+func repeated(times int, steps []stitch.Step) []stitch.Step {
+	switch {
+	case times == 1:
+		return steps
+	case len(steps) == 1 && steps[0].Group == nil:
+		return []stitch.Step{stitch.Do(steps[0].Op, times*steps[0].Count)}
+	case len(steps) == 1:
+		return []stitch.Step{stitch.Repeat(times*steps[0].Times, steps[0].Group...)}
+	}
+	return []stitch.Step{stitch.Repeat(times, steps...)}
 }
 
 // takes is how many stitches a wedge loses in a round.
@@ -116,36 +149,29 @@ func (w *wedges) takes() int {
 	return 1
 }
 
-// wedge is a wedge of n stitches decreased. Of three without an edge the two decreases are
-// one.
-func (w *wedges) wedge(n int) []stitch.Run {
-	switch {
-	case w.paired && w.edge == 0 && n == 3:
-		return []stitch.Run{{Op: stitch.CDD, Count: 1}}
-	case w.paired:
-		return []stitch.Run{{Op: stitch.Knit, Count: w.edge}, {Op: stitch.SSK, Count: 1}, {Op: stitch.Knit, Count: n - 4 - 2*w.edge},
-			{Op: stitch.K2tog, Count: 1}, {Op: stitch.Knit, Count: w.edge}}
-	}
-	return []stitch.Run{{Op: stitch.Knit, Count: n - 2}, {Op: stitch.K2tog, Count: 1}}
-}
-
-// again is a round of wedges that are all alike, and what is left over.
-func (w *wedges) again(wedge []stitch.Run) []stitch.Step {
-	var one []stitch.Step
-	for _, r := range wedge {
-		if r.Count > 0 {
-			one = append(one, stitch.Do(r.Op, r.Count))
+// wedge is a wedge of n stitches decreased, or knit where it is too narrow. Of three without
+// an edge the two decreases are one.
+func (w *wedges) wedge(n int) []stitch.Step {
+	steps := make([]stitch.Step, 0, 5)
+	do := func(op stitch.Op, count int) {
+		if count > 0 {
+			steps = append(steps, stitch.Do(op, count))
 		}
 	}
-	steps := one
 	switch {
-	case len(one) == 1:
-		steps = []stitch.Step{stitch.Do(one[0].Op, len(w.each))}
-	case len(w.each) > 1:
-		steps = []stitch.Step{stitch.Repeat(len(w.each), one...)}
-	}
-	if w.leftOver > 0 {
-		steps = append(steps, stitch.Do(stitch.Knit, w.leftOver))
+	case n < w.least():
+		do(stitch.Knit, n)
+	case w.paired && w.edge == 0 && n == 3:
+		do(stitch.CDD, 1)
+	case w.paired:
+		do(stitch.Knit, w.edge)
+		do(stitch.SSK, 1)
+		do(stitch.Knit, n-4-2*w.edge)
+		do(stitch.K2tog, 1)
+		do(stitch.Knit, w.edge)
+	default:
+		do(stitch.Knit, n-2)
+		do(stitch.K2tog, 1)
 	}
 	return steps
 }

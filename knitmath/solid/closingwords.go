@@ -7,9 +7,12 @@ import (
 )
 
 // Directions write the closing out, its first round being numbered from.
-func (p ClosingPlan) Directions(from int) []string {
+func (p ClosingPlan) Directions(from int) []string { return p.directions(1, from) }
+
+// directions begin with a later round than the first.
+func (p ClosingPlan) directions(first, from int) []string {
 	var d []string
-	last := 0
+	last := first - 1
 	for _, r := range p.Rounds {
 		d = appendEven(d, from, last+1, r.RoundNumber-1)
 		adjusting := ""

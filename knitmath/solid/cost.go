@@ -20,5 +20,9 @@ func (in CrownInput) Cost() int {
 	wedges := cost.Clamp(fault.Or(in.WedgeCount, MinWedges), MinWedges, MaxWedges)
 	rounds := min(stitches/wedges+1, MaxClosingRounds)
 	reach := 2*cost.Ceil(min(max(fault.Or(in.ToleranceRounds, DefaultCrownTolerance), 0), MaxCrownTolerance), MaxCrownTolerance) + 1
-	return cost.Sum(100, cost.Product(3, rounds), cost.Product(rounds, reach*reach)/4, cost.Product(rounds*rounds, reach)/400)
+	ways := 1
+	if in.CrownRounds != nil || in.CrownCm != nil {
+		ways += drawnOutTries
+	}
+	return cost.Sum(100, cost.Product(4, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
 }

@@ -24,7 +24,7 @@ const (
 	MaxRates       = 20
 	MaxEvery       = 100
 	// MaxCrownTolerance is the furthest that a decrease round may lie from the curve.
-	MaxCrownTolerance = 10.0
+	MaxCrownTolerance = 5.0
 )
 
 // CrownShape is what a crown looks like.
@@ -114,7 +114,6 @@ type Crown struct {
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
-	plan    ClosingPlan
 	sources []report.Source
 	unit    measure.DisplayUnit
 }
@@ -160,6 +159,7 @@ type hat struct {
 	totalField  string
 	wantedTotal float64
 	plan        ClosingPlan
+	crown       int // rounds from the first that changes the count to the last
 	wedges      int
 }
 
@@ -168,14 +168,15 @@ func (h *hat) answer(in CrownInput) Crown {
 	p := h.plan
 	out := Crown{
 		HeadCm: h.head, HatStitches: h.stitches, HatCm: h.st.SizeCm(h.stitches), WedgeCount: h.wedges, WedgeStitches: p.WedgeStitches,
-		EvenRounds: h.total - p.RoundCount, CrownRounds: p.RoundCount, CrownCm: h.rw.SizeCm(p.RoundCount),
+		EvenRounds: h.total - h.crown, CrownRounds: h.crown, CrownCm: h.rw.SizeCm(h.crown),
 		TotalRounds: h.total, TotalCm: h.rw.SizeCm(h.total), WantedTotalCm: h.wantedTotal,
-		EndStitches: p.EndStitches, Effort: p.Effort, Notices: h.notices, plan: p, unit: in.DisplayUnit,
+		EndStitches: p.EndStitches, Effort: p.Effort, Notices: h.notices, unit: in.DisplayUnit,
 	}
 	shape := in.Shape.curve()
 	out.ShapeCm = shape.depth(out.HatCm)
+	before := out.EvenRounds - p.Rounds[0].RoundNumber + 1 // rounds of the hat before the curve begins
 	for _, r := range p.Rounds {
-		r.RoundNumber += out.EvenRounds
+		r.RoundNumber += before
 		out.Rounds = append(out.Rounds, r)
 	}
 	out.Steepness, out.UpperSteepness = h.steepness()

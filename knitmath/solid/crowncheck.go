@@ -29,7 +29,9 @@ func vetCrown(c *fault.Checks, h *hat, in CrownInput) {
 	fault.Enum(c, "", "head_size", in.HeadSize, HeadSizeMan)
 	vetSizedBy(c, in)
 	c.OptionalNumber("", "ease_percent", in.EasePercent, MinHatEase, MaxHatEase)
-	c.Needs(in.EasePercent != nil, "ease_percent", in.HeadCm != nil || in.HeadSize != 0, "head_cm or head_size")
+	if in.EasePercent != nil && (in.HatStitches != nil || in.HatCm != nil) {
+		c.Add("ease_percent", fault.ReasonContradictory, "is for a head; the hat itself is given")
+	}
 	h.rule = gauge.VetRule(c, "stitch_rule", in.StitchRule)
 	if in.StitchRule != nil && in.HatStitches != nil {
 		c.Add("stitch_rule", fault.ReasonContradictory, "is for stitches that are worked out; hat_stitches are given")
@@ -71,7 +73,7 @@ func vetCrown(c *fault.Checks, h *hat, in CrownInput) {
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 }
 
-// vetSizedBy wants one of the four ways to say how wide the hat is.
+// vetSizedBy wants at most one of the four ways to say how wide the hat is.
 func vetSizedBy(c *fault.Checks, in CrownInput) {
 	ways := [...]struct {
 		field string
@@ -84,10 +86,7 @@ func vetSizedBy(c *fault.Checks, in CrownInput) {
 		}
 	}
 	for _, w := range ways {
-		switch {
-		case given == 0:
-			c.Add(w.field, fault.ReasonRequired, "is missing; give one of hat_stitches, hat_cm, head_cm and head_size")
-		case given > 1 && w.given:
+		if given > 1 && w.given {
 			c.Add(w.field, fault.ReasonContradictory, "is one of several; give one of hat_stitches, hat_cm, head_cm and head_size")
 		}
 	}
@@ -108,7 +107,11 @@ func settleHat(c *fault.Checks, h *hat, in CrownInput) {
 		h.sizeField, h.head = "head_cm", *in.HeadCm
 	default:
 		h.sizeField = "head_size"
-		h.head, h.headSource = in.HeadSize.head()
+		size := in.HeadSize
+		if size == HeadSizeUnspecified {
+			size = HeadSizeWoman
+		}
+		h.head, h.headSource = size.head()
 	}
 	um := measure.Micrometres(h.head * ease)
 	fields := []string{h.sizeField, "gauge"}

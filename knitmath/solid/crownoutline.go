@@ -23,10 +23,10 @@ func (h *hat) outline(out Crown, k curve, follows bool) *outline.Outline {
 	lines := []outline.Line{{Name: "right edge", Points: right}, {Name: "left edge", Points: left}}
 	if follows {
 		wanted := make([]outline.Point, 0, outlinePoints+1)
-		base := h.rw.SizeCm(out.EvenRounds)
+		deep := h.rw.SizeCm(h.plan.RoundCount)
 		for i := range outlinePoints + 1 {
 			at := float64(i) / outlinePoints
-			wanted = append(wanted, outline.Point{X: k.left(at) * out.HatCm / 4, Y: base + at*out.CrownCm})
+			wanted = append(wanted, outline.Point{X: k.left(at) * out.HatCm / 4, Y: out.TotalCm + (at-1)*deep})
 		}
 		lines = append(lines, outline.Line{Name: "shape, right", Points: wanted}, outline.Line{Name: "shape, left", Points: mirrored(wanted)})
 	}

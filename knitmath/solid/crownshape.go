@@ -41,13 +41,14 @@ func (k curve) fall(left float64) float64 {
 // to the same depth, at most, in cm.
 func (h *hat) departure(k curve) float64 {
 	worst, count, next := 0.0, h.plan.StartStitches, 0
+	rounds := h.plan.RoundCount
 	radius := h.st.SizeCm(h.stitches) / (2 * math.Pi)
-	for round := range h.plan.RoundCount {
+	for round := range rounds {
 		if next < len(h.plan.Rounds) && h.plan.Rounds[next].RoundNumber == round+1 {
 			count = h.plan.Rounds[next].Instruction.EndStitches
 			next++
 		}
-		ideal := k.left((float64(round) + 0.5) / float64(h.plan.RoundCount))
+		ideal := k.left((float64(round) + 0.5) / float64(rounds))
 		worst = max(worst, math.Abs(float64(count)/float64(h.stitches)-ideal)*radius)
 	}
 	return worst

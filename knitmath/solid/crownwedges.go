@@ -27,6 +27,9 @@ func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
 		k := in.Shape.curve()
 		q.Pace = Along(func(stitches float64) float64 { return k.fall(stitches / float64(h.stitches)) }, h.crownRounds,
 			h.successive(in.SuccessiveRounds), fault.Or(in.ToleranceRounds, DefaultCrownTolerance))
+		if in.CrownRounds != nil || in.CrownCm != nil {
+			q.Pace = q.Pace.DrawnOut()
+		}
 	}
 	fields := []string{h.sizeField}
 	if in.WedgeCount != nil {
@@ -40,10 +43,11 @@ func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
 		c.Infeasible("the crown "+refused, fields...)
 		return
 	}
-	plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber // a crown is drawn up at once
-	h.plan = plan
-	if plan.RoundCount > h.total {
-		c.Infeasible("the crown alone takes "+report.CountOf(plan.RoundCount, "rounds")+" and the hat has "+strconv.Itoa(h.total)+
+	// A crown begins with a decrease and is drawn up after the last.
+	plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber
+	h.plan, h.crown = plan, plan.RoundCount-plan.Rounds[0].RoundNumber+1
+	if h.crown > h.total {
+		c.Infeasible("the crown alone takes "+report.CountOf(h.crown, "rounds")+" and the hat has "+strconv.Itoa(h.total)+
 			"; it must have at least as many", h.totalField, h.crownField)
 	}
 }

@@ -30,17 +30,12 @@ func (o Crown) Summary() string {
 // Directions write the hat as a pattern would.
 func (o Crown) Directions() []string {
 	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
-	even := o.Rounds[0].RoundNumber - 1
-	d = appendEven(d, 1, 1, even)
-	if even > 0 {
-		d[1] = strings.TrimSuffix(d[1], ".") + ", the brim included (" + o.unit.Size(o.TotalCm*float64(even)/float64(o.TotalRounds)) + ")."
+	d = appendEven(d, 1, 1, o.EvenRounds)
+	if o.EvenRounds > 0 {
+		d[1] = strings.TrimSuffix(d[1], ".") + ", the brim included (" + o.unit.Size(o.TotalCm-o.CrownCm) + ")."
 	}
-	for i, line := range o.plan.Directions(o.EvenRounds + 1) {
-		if i > 0 || o.plan.Rounds[0].RoundNumber == 1 { // what is even before belongs to the sides
-			d = append(d, line)
-		}
-	}
-	return append(d, DrawUp(o.EndStitches))
+	crown := ClosingPlan{Rounds: o.Rounds, RoundCount: o.TotalRounds}
+	return append(append(d, crown.directions(o.EvenRounds+1, 1)...), DrawUp(o.EndStitches))
 }
 
 // Where the figures come from.
@@ -60,7 +55,7 @@ var (
 )
 
 // Sources says where the figures come from.
-func (o Crown) Sources() []report.Source { return o.sources }
+func (o Crown) Sources() []report.Source { return append([]report.Source{wedgesCited}, o.sources...) }
 
 func (h *hat) sources(in CrownInput) []report.Source {
 	var list []report.Source
@@ -73,7 +68,6 @@ func (h *hat) sources(in CrownInput) []report.Source {
 	if in.TotalRounds == nil && in.TotalCm == nil {
 		list = append(list, hatHeightCited)
 	}
-	list = append(list, wedgesCited)
 	if len(in.Rates) > 0 {
 		return list
 	}

@@ -16,6 +16,7 @@ type Pace struct {
 	depth      int
 	successive int
 	tolerance  float64
+	drawnOut   bool
 }
 
 type paceWay uint8
@@ -46,9 +47,17 @@ func PlainAfter(more int) Pace { return Pace{way: pacePlain, more: more} }
 // where the curve has so many stitches, and must rise as they get fewer. Of all rhythms
 // that stay within tolerance rounds of the curve it is the one of fewest runs. The last
 // decrease rounds, so many, follow one another whatever the curve wants, so that there is
-// no point; the curve is so many rounds deep, and what is worked a little less.
+// no point; the curve is so many rounds deep, and what is worked a little less, unless it is
+// drawn out: see [Pace.DrawnOut].
 func Along(fall func(stitches float64) float64, rounds, successive int, tolerance float64) Pace {
 	return Pace{way: paceAlong, fall: fall, depth: rounds, successive: successive, tolerance: tolerance}
+}
+
+// DrawnOut is a pace along a curve that is as much deeper as it takes for the rounds from
+// the first decrease to the last to be as many as were asked for, or as near as can be.
+func (p Pace) DrawnOut() Pace {
+	p.drawnOut = true
+	return p
 }
 
 // placed is where decrease rounds lie.

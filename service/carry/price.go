@@ -27,6 +27,7 @@ var prices = pricesOf(
 	priceOf(flatIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
+	priceOf(crownIn),
 	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
 	priceOf(estimateIn), priceOf(remainingIn), priceOf(handspunIn),
