@@ -21,7 +21,8 @@ import (
 // row that can have it, or after as many rows as lie between its steps; to work other
 // rows even first costs 1 more.
 //
-// It is false where no plan loses so many stitches, or gains them, in those rows.
+// It is false where no plan lies within [MaxDeparture] of the curve: the rows that may
+// shape are too few, or too little may be done in one.
 // Source: own derivation, by dynamic programming over rows and stitches.
 func Follow(c Course, s Settings) (Plan, bool) {
 	if c.Stitches == 0 {
@@ -125,14 +126,12 @@ func (p *planner) ahead(stitches, height int) bool {
 // least is the departure of the nearest plan. It is looked for within half a stitch,
 // and where there is none within twice as much, and so on.
 func (p *planner) least() (int64, bool) {
-	for p.allowed = 5e5; ; p.allowed *= 2 {
+	for p.allowed = 5e5; p.allowed <= MaxDeparture*1e6; p.allowed *= 2 {
 		if off, ok := p.leastWithin(); ok {
 			return off, true
 		}
-		if p.allowed > 1e6*int64(stitch.MaxStitches) {
-			return 0, false
-		}
 	}
+	return 0, false
 }
 
 // unreached is the departure of a place that no plan leads to.

@@ -18,6 +18,10 @@ const (
 // Own choice.
 const DefaultTolerance = 0.5
 
+// MaxDeparture is how many stitches from the curve a plan may lie before it is none: an
+// edge as far off is another edge.
+const MaxDeparture = 4
+
 // Settings are how an edge may be worked.
 type Settings struct {
 	Edges Edges
