@@ -36,7 +36,7 @@ var allowed = map[string]string{
 	"swatch":  "cost fault gauge measure report yarn",
 	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.
-	"curve":    "gauge measure outline report stitch",
+	"curve":    "cost fault gauge measure outline report stitch",
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",

@@ -63,6 +63,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("short-row", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterShortRowServiceHandlerClient(ctx, mux, knitmathv1.NewShortRowServiceClient(conn))
 	})
+	part("curve", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterCurveServiceHandlerClient(ctx, mux, knitmathv1.NewCurveServiceClient(conn))
+	})
 	part("yoke", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterYokeServiceHandlerClient(ctx, mux, knitmathv1.NewYokeServiceClient(conn))
 	})

@@ -78,14 +78,17 @@ func (c *condenser) groups(runs []Run, i int) int {
 	if runs[i].Kind.Gains() {
 		line = "CO "
 	}
-	for first := i; i < len(runs) && runs[i].Kind.Groups() && (i == first || runs[i].RowsAfter == 2); i++ {
+	for first := i; i < len(runs) && runs[i].Kind == runs[first].Kind; i++ {
 		if i > first {
+			if runs[i].FirstRowNumber != runs[i-1].lastRow()+2 {
+				break
+			}
 			line += ", "
 		}
 		r := runs[i]
 		line += sts(r.Stitches) + " at beg of " + c.rowsOf(r, i == first)
 		c.count += c.change(r)
-		c.worked = r.FirstRowNumber + (r.Times-1)*r.EveryRows
+		c.worked = r.lastRow()
 		if c.both {
 			c.worked++
 		}
@@ -132,6 +135,9 @@ func sts(n int) string {
 	return strconv.Itoa(n) + " sts"
 }
 
+// farthest is how many rows on a single row is still found by counting to it.
+const farthest = 10
+
 // singles tells a run of decreases or increases.
 //
 //	every RS row 5 times      next 5 rows        every 6th row 3 times
@@ -139,9 +145,10 @@ func sts(n int) string {
 func (c *condenser) singles(r Run) {
 	after := r.FirstRowNumber - c.worked // so many rows after the last told
 	onRight := r.EveryRows == 2 && after <= 2 && c.rightSide(r)
-	if after != r.EveryRows && !onRight && (r.Times > 1 || after == 2) {
+	if after != r.EveryRows && !onRight && (r.Times > 1 || after == 2 || after > farthest) {
 		c.even(after - 1)
 		after = 1
+		onRight = r.EveryRows == 2 && c.rightSide(r)
 	}
 	switch every := "every " + report.Ordinal(r.EveryRows) + " row "; {
 	case onRight:
@@ -172,7 +179,7 @@ func (c *condenser) single(r Run, when string) {
 		verb = "Inc "
 	}
 	c.count += c.change(r)
-	c.worked = r.FirstRowNumber + (r.Times-1)*r.EveryRows
+	c.worked = r.lastRow()
 	c.tell(verb + sts(r.Stitches) + " " + c.end(r) + " of " + when)
 }
 

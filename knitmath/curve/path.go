@@ -17,12 +17,13 @@ func At(stitches, rows int, st, rw gauge.Density) Point {
 
 // Leaving is the direction in which a quarter ellipse or an arc leaves its first
 // point: which of two curves between the same points it is.
-type Leaving int
+type Leaving int32
 
 // The directions.
 const (
+	LeavingUnspecified Leaving = iota // across
 	// LeavingAcross is along the row: how an armhole or a round neck begins.
-	LeavingAcross Leaving = iota
+	LeavingAcross
 	// LeavingUp is straight up the piece.
 	LeavingUp
 )
@@ -98,7 +99,7 @@ func (p Path) Arc(to Point, radius float64, leaving Leaving) (Path, bool) {
 	}
 	// The centre lies off the middle of the straight line, opposite to the bulge.
 	off := math.Sqrt(radius*radius-chord*chord/4) / chord
-	if dx < 0 == (leaving == LeavingAcross) {
+	if dx < 0 == (leaving != LeavingUp) {
 		off = -off
 	}
 	centre := Point{(from.X+to.X)/2 - dy*off, (from.Y+to.Y)/2 + dx*off}

@@ -72,10 +72,8 @@ type Step struct {
 type Run struct {
 	Kind     Kind
 	Stitches int
-	// FirstRowNumber is where it is worked first, so many rows after the step before or,
-	// of the first, after the last row below the curve.
+	// FirstRowNumber is where it is worked first.
 	FirstRowNumber int
-	RowsAfter      int
 	// EveryRows is how many rows lie from one step to the next, 0 where there is one.
 	EveryRows int
 	Times     int

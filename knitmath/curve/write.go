@@ -5,16 +5,14 @@ import "example.com/knitmath/knitmath/stitch"
 // write lists the steps of every edge, and how far they lie off.
 func (p *planner) write(out *Plan) {
 	var off int64
-	lost, last := 0, 0
+	lost := 0
 	for i := range out.Runs {
 		r := &out.Runs[i]
-		r.RowsAfter = r.FirstRowNumber - last
 		for t := range r.Times {
 			row := r.FirstRowNumber + t*r.EveryRows
 			off = max(off, p.corners(row, lost, r.Stitches, r.Kind.Groups()))
 			p.step(out, row, r)
 			lost += r.Stitches
-			last = row
 		}
 		r.FirstRowNumber += p.RowsBefore
 	}

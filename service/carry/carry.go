@@ -29,6 +29,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterSolidServiceServer(to, solidService{})
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
 	knitmathv1.RegisterBodyServiceServer(to, bodyService{})
+	knitmathv1.RegisterCurveServiceServer(to, curveService{})
 	knitmathv1.RegisterPatternServiceServer(to, patternService{})
 	knitmathv1.RegisterSockServiceServer(to, sockService{})
 }

@@ -33,6 +33,7 @@ var carriers = []struct {
 	{&knitmathv1.PlanTaperRequest{}, &knitmathv1.PlanTaperResponse{}, inBy(taperIn), outBy(taperOut)},
 	{&knitmathv1.PlanGradedTaperRequest{}, &knitmathv1.PlanGradedTaperResponse{}, inBy(gradedTaperIn), outBy(gradedTaperOut)},
 	{&knitmathv1.PlanShapedSideRequest{}, &knitmathv1.PlanShapedSideResponse{}, inBy(shapedSideIn), outBy(shapedSideOut)},
+	{&knitmathv1.PlanCurvedEdgeRequest{}, &knitmathv1.PlanCurvedEdgeResponse{}, inBy(curvedEdgeIn), outBy(curvedEdgeOut)},
 	{&knitmathv1.PlanWedgeRequest{}, &knitmathv1.PlanWedgeResponse{}, inBy(wedgeIn), outBy(wedgeOut)},
 	{&knitmathv1.PlanCircleOfWedgesRequest{}, &knitmathv1.PlanCircleOfWedgesResponse{}, inBy(circleIn), outBy(circleOut)},
 	{&knitmathv1.PlanCircularYokeRequest{}, &knitmathv1.PlanCircularYokeResponse{}, inBy(yokeIn), outBy(yokeOut)},

@@ -24,7 +24,7 @@ var prices = pricesOf(
 	priceOf(spacingIn), priceOf(taperIn), priceOf(gradedTaperIn), priceOf(shapedSideIn),
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
-	priceOf(flatIn),
+	priceOf(flatIn), priceOf(curvedEdgeIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
 	priceOf(crownIn),
