@@ -44,7 +44,8 @@ func TestAnswersInWords(t *testing.T) {
 		"more": {pickUp(PickUpInput{LengthRows: new(28), Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 30, Rows: 28}}),
 			"Pick up 30 stitches along 28 rows: a band of 10 cm on an edge of 10 cm. As a ratio, 1 stitch for every row, " +
 				"which by itself gives 2 stitches fewer.",
-			[]string{"", "2 of the 28 rows along the edge take two stitches."}},
+			[]string{"", "Along the edge opposite, as of the other front, work these in reverse order.",
+				"2 of the 28 rows along the edge take two stitches."}},
 		// 15 stitches to 14 rows, half of the same.
 		"one doubled": {pickUp(PickUpInput{LengthRows: new(14), Gauge: standard, BandGauge: &gauge.Gauge{Stitches: 30, Rows: 28}}),
 			"Pick up 15 stitches along 14 rows: a band of 5 cm on an edge of 5 cm. As a ratio, 1 stitch for every row, " +

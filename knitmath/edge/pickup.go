@@ -1,6 +1,7 @@
 package edge
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -202,6 +203,9 @@ func ratioWords(x spread.Fraction) string {
 func (o PickUp) Directions() []string {
 	d := []string{"With the right side facing, pick up and knit " + report.CountOf(o.Stitches.Count, "stitches") +
 		" along the edge, about " + o.Ratio.Text + ": " + o.Instruction.Row.Text() + "."}
+	if o.SkippedRows+o.DoubledRows > 1 && !o.palindrome() {
+		d = append(d, "Along the edge opposite, as of the other front, work these in reverse order.")
+	}
 	of := " of the " + report.CountOf(o.LengthRows, "rows") + " along the edge "
 	switch {
 	case o.SkippedRows == 1:
@@ -216,6 +220,17 @@ func (o PickUp) Directions() []string {
 		d = append(d, strconv.Itoa(o.DoubledRows)+of+"take two stitches.")
 	}
 	return d
+}
+
+// palindrome reports whether the row is the same from its other end.
+func (o PickUp) palindrome() bool {
+	runs, err := stitch.Expand(o.Instruction.Row, o.LengthRows)
+	if err != nil {
+		return true // no row of ours, as the tests show
+	}
+	backwards := slices.Clone(runs)
+	slices.Reverse(backwards)
+	return slices.Equal(runs, backwards)
 }
 
 // Summary says the answer in words.

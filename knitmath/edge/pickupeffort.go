@@ -27,7 +27,7 @@ var easyBlocks = [...]stretch{
 // share by no more than [MaxPickUpDeparture] at any place, and of these the nearest:
 //
 //	[3, skip] 40 times                 as many runs as rows skipped
-//	[3, skip] 40 times, 5              and what is over at the end
+//	[3, skip] 40 times, 4              and what is over at the end, a row more than a run at most
 //	[3, skip, 2, skip] 18 times        a repeat of two to four runs, the longer first
 //	[3, skip] 9 times, [2, skip] 5     a repeat and more runs of one length, or
 //	                                   either of these with something over
@@ -53,8 +53,7 @@ func leastEffort(rows, n int) stitch.Row {
 	}
 	e := alongEdge{rows: rows, n: n, bound: MaxPickUpDeparture * rows}
 	easy, ok := e.easiest(common, rows-k, rare, k)
-	if !ok || easy.items > stands.Items() ||
-		easy.items == stands.Items() && float64(easy.strays)/float64(rows) >= edgeDeparture(stands, rows, n) {
+	if !ok {
 		return stands
 	}
 	e.write(easy.word[:], common, easy.size, rare)
@@ -62,8 +61,17 @@ func leastEffort(rows, n int) stitch.Row {
 	if turned {
 		turn(e.steps)
 	}
-	return stitch.RowOf(e.steps...)
+	row := stitch.RowOf(e.steps...)
+	worth := max(easy.items, row.Items())
+	if worth > stands.Items() || worth == stands.Items() && edgeDeparture(row, rows, n) >= edgeDeparture(stands, rows, n) {
+		return stands
+	}
+	return row
 }
+
+// skippedLast is what a skipped row at the very end is worth in items: it leaves a hole in the
+// corner. A single repeat may end so, as the trade writes it: [3, skip] 40 times. Own choice.
+const skippedLast = 2
 
 // easiest looks through all easy rows of n times the common operation, parted by k of
 // the rare one. k times the shorter run is at most n, so that there are no more rows to
@@ -86,6 +94,14 @@ func (e *alongEdge) easiest(common stitch.Op, n int, rare stitch.Op, k int) (bes
 						continue
 					}
 					row.items, row.strays = items(row.word[:])+min(row.end, 1), u.strays(row.word[:])
+					if common == stitch.PickUp && rare == stitch.SkipRow {
+						if row.end > row.shortest()+1 {
+							continue
+						}
+						if row.end == 0 && (over > 0 || runs > 1) {
+							row.items += skippedLast
+						}
+					}
 					if row.strays <= e.bound && (!found || row.easier(best)) {
 						best, found = row, true
 					}
@@ -94,6 +110,17 @@ func (e *alongEdge) easiest(common stitch.Op, n int, rare stitch.Op, k int) (bes
 		}
 	}
 	return best, found
+}
+
+// shortest is the shortest of its runs: what is over at the end is hardly longer where rows
+// are skipped, for the last skip would lie too far from the corner.
+func (r easyRow) shortest() int {
+	for _, s := range r.word {
+		if s.short > 0 && s.times > 0 {
+			return r.size
+		}
+	}
+	return r.size + 1
 }
 
 func (r easyRow) easier(than easyRow) bool {

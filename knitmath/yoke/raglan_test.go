@@ -80,7 +80,7 @@ func TestRaglanByHand(t *testing.T) {
 	if out.Effort != 3+6+2 {
 		t.Errorf("effort %d", out.Effort)
 	}
-	got := out.Directions()[len(out.Directions())-3]
+	got := out.Directions()[len(out.Directions())-4]
 	if got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
 		t.Errorf("%q", got)
 	}

@@ -26,13 +26,14 @@ func TestRaglanInWords(t *testing.T) {
 		"Decrease round, 8 stitches fewer. In the back, the front and each sleeve" + usual + "Knit all other stitches.",
 		"Front and sleeve decrease round, 6 stitches fewer. In the front and each sleeve" + usual + "Knit all other stitches.",
 		"Last sleeve decrease round, 4 stitches fewer. " +
-			"At each sleeve: ssk the last stitch of the line before it with its first stitch, k2tog its second stitch " +
+			"At each sleeve: remove the markers at its two ends, ssk the last stitch of the line before it with its first stitch, k2tog its second stitch " +
 			"with the first stitch of the line after it, so that the lines meet. Knit all other stitches.",
 		"On rounds 2-12 repeat these 6 rounds, ending with the 5th of them: the decrease round, 1 round even, " +
 			"the front and sleeve decrease round, 1 round even, the decrease round, 1 round even; 40 stitches.",
 		"Work the last sleeve decrease round on round 14: 36 stitches.",
 		"Knit all other rounds.",
 		"After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2.",
+		"Remove all markers but that of the beginning of the round.",
 		"Go on with the neckband, or bind off loosely.",
 		"Graft the 4 stitches on hold of the body to those of the sleeve at each underarm.",
 	}

@@ -24,7 +24,7 @@ func (r raglan) describe(kind raglanKind) string {
 	}
 	switch kind.last {
 	case 2:
-		b.WriteString("At each sleeve: ssk the last stitch of the line before it with its first stitch, " +
+		b.WriteString("At each sleeve: remove the markers at its two ends, ssk the last stitch of the line before it with its first stitch, " +
 			"k2tog its second stitch with the first stitch of the line after it, so that the lines meet. ")
 	case 3:
 		b.WriteString("In each sleeve: CDD on its three stitches. ")
@@ -75,6 +75,7 @@ func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []
 	}
 	d = append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.DepthRounds,
 		report.CountOf(o.NeckStitches, "stitches"), o.Back.EndStitches, o.Front.EndStitches, o.Sleeve.EndStitches, lines))
+	d = append(d, "Remove all markers but that of the beginning of the round.")
 	return append(d, finishing(o.UnderarmStitches)...)
 }
 
