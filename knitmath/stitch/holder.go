@@ -193,6 +193,8 @@ func (m *Machine) WorkFlat() error {
 	w := worker{Machine: m, base: len(m.right)}
 	switch {
 	case m.work != InTheRound, m.StitchCount() == 0:
+	case m.side == WrongSide && len(m.right) == 0 && len(m.left) > 0 && m.left[0].ahead == riftGap:
+		// Turned where the rest was left on a holder: beyond the first stitch of the round is the gap.
 	case len(m.left) == 0 || w.between() != riftGap:
 		return m.refuse(0, ReasonNotPossible)
 	case len(m.right) > 0: // beyond the beginning of the round the row goes on over those that wait

@@ -177,6 +177,15 @@ func TestWorkFlat(t *testing.T) {
 	if got, want := m.Heights(), []int{3, 3, 3, 4, 4, 4, 4}; !slices.Equal(got, want) {
 		t.Errorf("heights %v, want %v", got, want)
 	}
+	// A heel: the first stitches of the round are turned on, and the rest is left on a holder.
+	m, _ = knit(t, InTheRound, 10, RowOf(ToEnd(Knit)), RowOf(Do(Knit, 4), Do(Turn, 1)))
+	must(t, m.HoldWaiting())
+	must(t, m.WorkFlat())
+	must(t, m.Work(RowOf(ToEnd(Purl))))
+	must(t, m.Work(RowOf(ToEnd(Knit))))
+	if m.StitchCount() != 4 || m.Side() != WrongSide {
+		t.Errorf("%d stitches, %s", m.StitchCount(), m.Side())
+	}
 	m, _ = knit(t, InTheRound, 10, RowOf(ToEnd(Knit)))
 	if reasonOf(m.WorkFlat()) != ReasonNotPossible {
 		t.Error("opened where nothing is open")
