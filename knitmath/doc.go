@@ -32,7 +32,8 @@
 //   - [example.com/knitmath/knitmath/shortrow]: wedges, curves, circles of wedges;
 //   - [example.com/knitmath/knitmath/flat]: discs, polygons, squares, triangles;
 //   - [example.com/knitmath/knitmath/edge]: pick-ups and buttonholes;
-//   - [example.com/knitmath/knitmath/yoke]: circular yokes and raglans.
+//   - [example.com/knitmath/knitmath/yoke]: circular yokes and raglans;
+//   - [example.com/knitmath/knitmath/sock]: heels and toes.
 //
 // Arrows run downward only; a test holds the table of those that are allowed.
 //

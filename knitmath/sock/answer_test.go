@@ -7,6 +7,7 @@ import (
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/outlinetest"
 	"example.com/knitmath/knitmath/report"
 )
@@ -153,12 +154,12 @@ func TestOutlines(t *testing.T) {
 				outlinetest.CheckCorners(t, l)
 			}
 			if g == nil && kind != HeelKindWasteYarn {
-				if got := o.Outline.Lines[1].Points[0].X; got != 16 {
+				if got := o.Outline.Lines[0].Points[0].X; got != -16 {
 					t.Errorf("kind %d: half of the heel is %v stitches", kind, got)
 				}
-				if last := len(o.Outline.Lines) - 1; kind < HeelKindShortRows {
-					if p := o.Outline.Lines[last].Points; p[len(p)-1].X != 16 {
-						t.Errorf("kind %d: half of the sole is %v stitches", kind, p[len(p)-1].X)
+				if kind < HeelKindShortRows {
+					if got := top(o.Outline.Lines[1]); got.X != -16 || got.Y != float64(*o.FlapRows+o.HeelStitches-*o.TurnedStitches+*o.GussetRounds) {
+						t.Errorf("kind %d: half of the sole ends at %v", kind, got)
 					}
 				}
 			}
@@ -180,8 +181,11 @@ func TestOutlines(t *testing.T) {
 		if kind == ToeKindShortRows {
 			end = float64(*o.CentreStitches)
 		}
-		if p := o.Outline.Lines[1].Points; p[len(p)-1].X*2 != end || p[len(p)-1].Y != float64(o.LengthRows) {
-			t.Errorf("kind %d: it ends at %v", kind, p[len(p)-1])
+		if got := top(o.Outline.Lines[0]); got.X*-2 != end || got.Y != float64(o.LengthRows) {
+			t.Errorf("kind %d: it ends at %v", kind, got)
 		}
 	}
 }
+
+// top is where the left edge of a part ends.
+func top(l outline.Line) outline.Point { return l.Points[(len(l.Points)-1)/2-1] }

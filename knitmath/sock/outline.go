@@ -5,22 +5,24 @@ import "example.com/knitmath/knitmath/outline"
 // span is how wide a part lies flat at some row, in quarters of a stitch.
 type span struct{ quarters, row int }
 
-// drawn is a part as its two edges, about the middle.
-func (r rounds) drawn(name string, spans []span) []outline.Line {
+// drawn is a part as a line around it, about the middle: up its left edge, down its right.
+func (r rounds) drawn(name string, spans []span) outline.Line {
 	var corners []outline.Corner
 	for _, s := range spans {
 		corners = outline.AppendCorner(corners, outline.Corner{Across: s.quarters, Up: s.row})
 	}
-	left, right := outline.Line{Name: name}, outline.Line{Name: name}
-	for _, c := range corners {
+	n := len(corners)
+	line := outline.Line{Name: name, Points: make([]outline.Point, 2*n+1)}
+	for i, c := range corners {
 		x, y := float64(c.Across)/8, float64(c.Up)
 		if !r.st.IsZero() {
 			x, y = r.st.SizeCm(c.Across)/8, r.rw.SizeCm(c.Up)
 		}
-		left.Points = append(left.Points, outline.Point{X: -x, Y: y})
-		right.Points = append(right.Points, outline.Point{X: x, Y: y})
+		line.Points[i] = outline.Point{X: -x, Y: y}
+		line.Points[2*n-1-i] = outline.Point{X: x, Y: y}
 	}
-	return []outline.Line{left, right}
+	line.Points[2*n] = line.Points[0]
+	return line
 }
 
 // framed is a drawing of parts.
@@ -42,7 +44,7 @@ func (h heel) outline(out Heel) *outline.Outline {
 	switch h.kind {
 	case HeelKindShortRows:
 		fold := (len(out.Rows) - 2) / 2
-		return h.framed(h.drawn("short rows", []span{{4 * h.stitches, 0}, {4 * h.centre, fold}})...)
+		return h.framed(h.drawn("short rows", []span{{4 * h.stitches, 0}, {4 * h.centre, fold}}))
 	case HeelKindWasteYarn:
 		spans, row := []span{{2 * *out.ClosingStitches, 0}}, 0
 		for _, r := range out.Rows {
@@ -51,7 +53,7 @@ func (h heel) outline(out Heel) *outline.Outline {
 				spans = append(spans, span{2 * r.Instruction.EndStitches, row})
 			}
 		}
-		return h.framed(h.drawn("closing", spans)...)
+		return h.framed(h.drawn("closing", spans))
 	}
 	return h.flapOutline(out)
 }
@@ -59,14 +61,17 @@ func (h heel) outline(out Heel) *outline.Outline {
 // flapOutline draws a heel of flap and gusset.
 func (h heel) flapOutline(out Heel) *outline.Outline {
 	top := h.flapRows + h.stitches - *out.TurnedStitches // one stitch fewer in every row of the turn
-	lines := h.drawn("flap and turn", []span{{4 * h.stitches, 0}, {4 * h.stitches, h.flapRows}, {4 * *out.TurnedStitches, top}})
+	flap := h.drawn("flap and turn", []span{{4 * h.stitches, 0}, {4 * h.stitches, h.flapRows}, {4 * *out.TurnedStitches, top}})
 	sole := []span{{4 * (*out.GussetStitches - h.instep), top}}
 	for _, r := range out.Rows {
 		if r.Part == HeelPartGusset && r.Instruction.EndStitches < r.Instruction.StartStitches {
 			sole = append(sole, span{4 * (r.Instruction.EndStitches - h.instep), top + r.RowNumber})
 		}
 	}
-	return h.framed(append(lines, h.drawn("sole and gussets", sole)...)...)
+	if len(sole) == 1 { // nothing to decrease
+		return h.framed(flap)
+	}
+	return h.framed(flap, h.drawn("sole and gussets", sole))
 }
 
 // outline draws the toe laid flat.
@@ -74,10 +79,10 @@ func (t toe) outline(out Toe) *outline.Outline {
 	spans := []span{{2 * t.round, 0}}
 	if t.kind == ToeKindShortRows {
 		spans = append(spans, span{4 * *out.CentreStitches, out.LengthRows})
-		return t.framed(t.drawn("toe", spans)...)
+		return t.framed(t.drawn("toe", spans))
 	}
 	for _, r := range out.Rows {
 		spans = append(spans, span{2 * r.Instruction.EndStitches, r.RowNumber})
 	}
-	return t.framed(t.drawn("toe", spans)...)
+	return t.framed(t.drawn("toe", spans))
 }

@@ -632,8 +632,8 @@ type PlanHeelResponse struct {
 	GussetCm *float64 `protobuf:"fixed64,19,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
 	// Every row, in the order worked.
 	Rows []*HeelRow `protobuf:"bytes,20,rep,name=rows,proto3" json:"rows,omitempty"`
-	// When asked for: the edges of flap and turn, and of the sole with its gussets laid flat
-	// above them; or of short rows to their fold; or of the closing. x is counted from the
+	// When asked for: a line around flap and turn, and one around the sole with its gussets laid flat
+	// above them; or around short rows to their fold; or the closing. x is counted from the
 	// middle; in cm, or in stitches and rows without gauge. At most 2,500 points.
 	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
