@@ -26,3 +26,23 @@ func (in CrownInput) Cost() int {
 	}
 	return cost.Sum(100, cost.Product(4, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
 }
+
+// What a solid takes: a round of it is laid, compared in schedules and written.
+const (
+	stepsASolid      = 60
+	stepsASolidRound = 45
+)
+
+// Cost is the price of a solid, 60 + 45 * rounds, of which it has no more than half its girth
+// and its height, twice over, are long.
+func (in SolidInput) Cost() int {
+	long := 2*fault.Or(in.AcrossCm, 0) + 2*fault.Or(in.HeightCm, 0)
+	for i, p := range in.Points[:min(len(in.Points), MaxProfilePoints)] {
+		before := ProfilePoint{}
+		if i > 0 {
+			before = in.Points[i-1]
+		}
+		long += 2*p.AcrossCm + max(p.HeightCm-before.HeightCm, 0)
+	}
+	return cost.Sum(stepsASolid, cost.Product(stepsASolidRound, gauge.PriceRows(in.Gauge, nil, &long, MaxSolidRounds)))
+}

@@ -38,6 +38,7 @@ var carriers = []struct {
 	{&knitmathv1.PlanCircleOfWedgesRequest{}, &knitmathv1.PlanCircleOfWedgesResponse{}, inBy(circleIn), outBy(circleOut)},
 	{&knitmathv1.PlanCircularYokeRequest{}, &knitmathv1.PlanCircularYokeResponse{}, inBy(yokeIn), outBy(yokeOut)},
 	{&knitmathv1.PlanRaglanRequest{}, &knitmathv1.PlanRaglanResponse{}, inBy(raglanIn), outBy(raglanOut)},
+	{&knitmathv1.PlanSolidRequest{}, &knitmathv1.PlanSolidResponse{}, inBy(solidIn), outBy(solidOut)},
 	{&knitmathv1.PlanFlatShapeRequest{}, &knitmathv1.PlanFlatShapeResponse{}, inBy(flatIn), outBy(flatOut)},
 	{&knitmathv1.PlanPickUpRequest{}, &knitmathv1.PlanPickUpResponse{}, inBy(pickUpIn), outBy(pickUpOut)},
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},

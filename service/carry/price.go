@@ -25,6 +25,7 @@ var prices = pricesOf(
 	priceOf(wedgeIn), priceOf(circleIn),
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(flatIn), priceOf(curvedEdgeIn),
+	priceOf(solidIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
 	priceOf(crownIn),

@@ -780,7 +780,7 @@ var File_knitmath_v1_solid_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_solid_proto_rawDesc = "" +
 	"\n" +
-	"\x17knitmath/v1/solid.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\"\xf0\r\n" +
+	"\x17knitmath/v1/solid.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x1dknitmath/v1/solid_shape.proto\"\xf0\r\n" +
 	"\x10PlanCrownRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x127\n" +
 	"\fhat_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@`\x18\xd0\x0f(\x10H\x00R\vhatStitches\x88\x01\x01\x12A\n" +
@@ -884,9 +884,10 @@ const file_knitmath_v1_solid_proto_rawDesc = "" +
 	"\x12UNEVEN_UNSPECIFIED\x10\x00\x12\x11\n" +
 	"\rUNEVEN_ADJUST\x10\x01\x12\x14\n" +
 	"\x10UNEVEN_TWO_SIZES\x10\x02\x12\x14\n" +
-	"\x10UNEVEN_LEFT_OVER\x10\x032\x92\x01\n" +
+	"\x10UNEVEN_LEFT_OVER\x10\x032\x96\x02\n" +
 	"\fSolidService\x12\x81\x01\n" +
-	"\tPlanCrown\x12\x1d.knitmath.v1.PlanCrownRequest\x1a\x1e.knitmath.v1.PlanCrownResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/solid:planCrown\"\x13/v1/solid:planCrownB\xa2\x01\n" +
+	"\tPlanCrown\x12\x1d.knitmath.v1.PlanCrownRequest\x1a\x1e.knitmath.v1.PlanCrownResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/solid:planCrown\"\x13/v1/solid:planCrown\x12\x81\x01\n" +
+	"\tPlanSolid\x12\x1d.knitmath.v1.PlanSolidRequest\x1a\x1e.knitmath.v1.PlanSolidResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/solid:planSolid\"\x13/v1/solid:planSolidB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var (
@@ -918,6 +919,8 @@ var file_knitmath_v1_solid_proto_goTypes = []any{
 	(*Source)(nil),            // 11: knitmath.v1.Source
 	(*ClosingRound)(nil),      // 12: knitmath.v1.ClosingRound
 	(*Outline)(nil),           // 13: knitmath.v1.Outline
+	(*PlanSolidRequest)(nil),  // 14: knitmath.v1.PlanSolidRequest
+	(*PlanSolidResponse)(nil), // 15: knitmath.v1.PlanSolidResponse
 }
 var file_knitmath_v1_solid_proto_depIdxs = []int32{
 	6,  // 0: knitmath.v1.PlanCrownRequest.gauge:type_name -> knitmath.v1.Gauge
@@ -933,9 +936,11 @@ var file_knitmath_v1_solid_proto_depIdxs = []int32{
 	12, // 10: knitmath.v1.PlanCrownResponse.rounds:type_name -> knitmath.v1.ClosingRound
 	13, // 11: knitmath.v1.PlanCrownResponse.outline:type_name -> knitmath.v1.Outline
 	4,  // 12: knitmath.v1.SolidService.PlanCrown:input_type -> knitmath.v1.PlanCrownRequest
-	5,  // 13: knitmath.v1.SolidService.PlanCrown:output_type -> knitmath.v1.PlanCrownResponse
-	13, // [13:14] is the sub-list for method output_type
-	12, // [12:13] is the sub-list for method input_type
+	14, // 13: knitmath.v1.SolidService.PlanSolid:input_type -> knitmath.v1.PlanSolidRequest
+	5,  // 14: knitmath.v1.SolidService.PlanCrown:output_type -> knitmath.v1.PlanCrownResponse
+	15, // 15: knitmath.v1.SolidService.PlanSolid:output_type -> knitmath.v1.PlanSolidResponse
+	14, // [14:16] is the sub-list for method output_type
+	12, // [12:14] is the sub-list for method input_type
 	12, // [12:12] is the sub-list for extension type_name
 	12, // [12:12] is the sub-list for extension extendee
 	0,  // [0:12] is the sub-list for field type_name
@@ -951,6 +956,7 @@ func file_knitmath_v1_solid_proto_init() {
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_solid_shape_proto_init()
 	file_knitmath_v1_solid_proto_msgTypes[0].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{

@@ -22,6 +22,7 @@ const _ = grpc.SupportPackageIsVersion9
 
 const (
 	SolidService_PlanCrown_FullMethodName = "/knitmath.v1.SolidService/PlanCrown"
+	SolidService_PlanSolid_FullMethodName = "/knitmath.v1.SolidService/PlanSolid"
 )
 
 // SolidServiceClient is the client API for SolidService service.
@@ -33,6 +34,9 @@ type SolidServiceClient interface {
 	// PlanCrown plans a hat from the brim up: its stitches, how high it is worked even, and a
 	// crown of wedges, every round of it.
 	PlanCrown(ctx context.Context, in *PlanCrownRequest, opts ...grpc.CallOption) (*PlanCrownResponse, error)
+	// PlanSolid plans a ball, an egg, a cone, a cylinder, a drop or another body of
+	// revolution in rounds, from either end.
+	PlanSolid(ctx context.Context, in *PlanSolidRequest, opts ...grpc.CallOption) (*PlanSolidResponse, error)
 }
 
 type solidServiceClient struct {
@@ -53,6 +57,16 @@ func (c *solidServiceClient) PlanCrown(ctx context.Context, in *PlanCrownRequest
 	return out, nil
 }
 
+func (c *solidServiceClient) PlanSolid(ctx context.Context, in *PlanSolidRequest, opts ...grpc.CallOption) (*PlanSolidResponse, error) {
+	cOpts := append([]grpc.CallOption{grpc.StaticMethod()}, opts...)
+	out := new(PlanSolidResponse)
+	err := c.cc.Invoke(ctx, SolidService_PlanSolid_FullMethodName, in, out, cOpts...)
+	if err != nil {
+		return nil, err
+	}
+	return out, nil
+}
+
 // SolidServiceServer is the server API for SolidService service.
 // All implementations must embed UnimplementedSolidServiceServer
 // for forward compatibility.
@@ -62,6 +76,9 @@ type SolidServiceServer interface {
 	// PlanCrown plans a hat from the brim up: its stitches, how high it is worked even, and a
 	// crown of wedges, every round of it.
 	PlanCrown(context.Context, *PlanCrownRequest) (*PlanCrownResponse, error)
+	// PlanSolid plans a ball, an egg, a cone, a cylinder, a drop or another body of
+	// revolution in rounds, from either end.
+	PlanSolid(context.Context, *PlanSolidRequest) (*PlanSolidResponse, error)
 	mustEmbedUnimplementedSolidServiceServer()
 }
 
@@ -74,6 +91,9 @@ type UnimplementedSolidServiceServer struct{}
 
 func (UnimplementedSolidServiceServer) PlanCrown(context.Context, *PlanCrownRequest) (*PlanCrownResponse, error) {
 	return nil, status.Error(codes.Unimplemented, "method PlanCrown not implemented")
+}
+func (UnimplementedSolidServiceServer) PlanSolid(context.Context, *PlanSolidRequest) (*PlanSolidResponse, error) {
+	return nil, status.Error(codes.Unimplemented, "method PlanSolid not implemented")
 }
 func (UnimplementedSolidServiceServer) mustEmbedUnimplementedSolidServiceServer() {}
 func (UnimplementedSolidServiceServer) testEmbeddedByValue()                      {}
@@ -114,6 +134,24 @@ func _SolidService_PlanCrown_Handler(srv interface{}, ctx context.Context, dec f
 	return interceptor(ctx, in, info, handler)
 }
 
+func _SolidService_PlanSolid_Handler(srv interface{}, ctx context.Context, dec func(interface{}) error, interceptor grpc.UnaryServerInterceptor) (interface{}, error) {
+	in := new(PlanSolidRequest)
+	if err := dec(in); err != nil {
+		return nil, err
+	}
+	if interceptor == nil {
+		return srv.(SolidServiceServer).PlanSolid(ctx, in)
+	}
+	info := &grpc.UnaryServerInfo{
+		Server:     srv,
+		FullMethod: SolidService_PlanSolid_FullMethodName,
+	}
+	handler := func(ctx context.Context, req interface{}) (interface{}, error) {
+		return srv.(SolidServiceServer).PlanSolid(ctx, req.(*PlanSolidRequest))
+	}
+	return interceptor(ctx, in, info, handler)
+}
+
 // SolidService_ServiceDesc is the grpc.ServiceDesc for SolidService service.
 // It's only intended for direct use with grpc.RegisterService,
 // and not to be introspected or modified (even as a copy)
@@ -124,6 +162,10 @@ var SolidService_ServiceDesc = grpc.ServiceDesc{
 		{
 			MethodName: "PlanCrown",
 			Handler:    _SolidService_PlanCrown_Handler,
+		},
+		{
+			MethodName: "PlanSolid",
+			Handler:    _SolidService_PlanSolid_Handler,
 		},
 	},
 	Streams:  []grpc.StreamDesc{},

@@ -1,0 +1,238 @@
+package solid
+
+import (
+	"math"
+	"slices"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// settleMeridian settles the way from the first round to the last.
+func settleMeridian(c *fault.Checks, b *revolved, in SolidInput) {
+	if in.Form == FormDrop && *in.HeightCm <= *in.AcrossCm {
+		c.Infeasible("a drop is higher than it is wide", "height_cm", "across_cm")
+		return
+	}
+	m := meridianOf(in)
+	base, top := fault.Or(in.BaseOpeningCm, 0), fault.Or(in.TopOpeningCm, 0)
+	if len(m) > 1 {
+		m = m.opened(base / 2)
+	}
+	if len(m) > 1 {
+		if m = m.turned().opened(top / 2); len(m) > 1 {
+			m = m.turned()
+		}
+	}
+	if len(m) < 2 {
+		c.Infeasible("nothing is left between openings so wide", fieldsOf(in)...)
+		return
+	}
+	if in.Start == StartTop {
+		m = m.turned()
+	}
+	b.way, b.sewn = m, base == 0 && top == 0
+	b.flat = 2 * math.Pi * b.st.PerCm() / b.rw.PerCm()
+}
+
+// fieldsOf are the fields that give the size.
+func fieldsOf(in SolidInput) []string {
+	fields := []string{"across_cm"}
+	if in.Form == FormProfile {
+		fields[0] = "points"
+	}
+	if in.BaseOpeningCm != nil {
+		fields = append(fields, "base_opening_cm")
+	}
+	if in.TopOpeningCm != nil {
+		fields = append(fields, "top_opening_cm")
+	}
+	return fields
+}
+
+// usualWedges are what most toys and balls have. Common practice.
+const usualWedges = 6
+
+// settleCounts settles the rounds and the count of each.
+func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
+	rounds := measure.RoundHalfUp(min(b.way.length()*b.rw.PerCm(), 1e9))
+	if rounds < 3 || rounds > MaxSolidRounds {
+		c.Infeasible("it would have "+report.CountOf(int(rounds), "rounds")+"; there must be from 3 to "+measure.Decimal(MaxSolidRounds, 0),
+			append(fieldsOf(in), "gauge.rows")...)
+		return
+	}
+	if b.flat > MaxSolidWedges {
+		c.Infeasible("at this gauge a round must gain more stitches than rounds here can", "gauge.rows")
+		return
+	}
+	b.wedges = fault.Or(in.WedgeCount, max(usualWedges, measure.CeilQuotient(b.flat, 1)))
+	n := int(rounds)
+	b.wanted, b.counts = make([]float64, n), make([]int, n)
+	most := 0
+	for i := range n {
+		along := (float64(i) + 0.5) * b.way.length() / float64(n)
+		b.wanted[i] = 2 * math.Pi * b.way.at(along).radius * b.st.PerCm()
+		b.counts[i] = b.nearest(b.wanted[i])
+		most = max(most, b.counts[i])
+	}
+	if most > stitch.MaxStitches/2 {
+		c.Infeasible("its widest round would have "+report.CountOf(most, "stitches")+"; at most 5000 are planned", fieldsOf(in)...)
+		return
+	}
+	b.ease()
+	b.point()
+	b.atLeast()
+	b.balance()
+}
+
+// nearest is the count nearest to what is wanted that divides into the wedges.
+func (b *revolved) nearest(wanted float64) int {
+	return b.wedges * int(max(measure.RoundHalfUp(wanted/float64(b.wedges)), 1))
+}
+
+// ease lets the count change by a schedule that is least to remember along each straight
+// part, where no more than one step falls on a round.
+func (b *revolved) ease() {
+	n := len(b.counts)
+	first := 0
+	for i := 1; i < len(b.way); i++ {
+		last := min(int(measure.RoundHalfUp(b.way[i].along*float64(n)/b.way.length())), n)
+		if !b.way[i-1].bends && last-first > 2 {
+			b.easeRounds(first, last)
+		}
+		first = last
+	}
+}
+
+// easeRounds is ease of the rounds from first to before last, between which what is wanted
+// is a straight line. The first and the last count stay.
+func (b *revolved) easeRounds(first, last int) {
+	from, to := b.counts[first], b.counts[last-1]
+	step := b.wedges
+	if to < from {
+		step = -step
+	}
+	slope := (b.wanted[last-1] - b.wanted[first]) / float64(last-1-first)
+	times := (to - from) / step
+	if times < 1 || slope*float64(step) <= 0 {
+		return
+	}
+	// The count wants to change where the line is half a step from either count; place 0 is
+	// the round after the first.
+	begin := (float64(from)+float64(step)/2-b.wanted[first])/slope - 0.5
+	const unit = 1_000_000
+	l := schedule.Line{Times: times, Places: last - 1 - first, Unit: unit,
+		Start: int(measure.RoundHalfUp(begin * unit)), Step: int(measure.RoundHalfUp(float64(step) / slope * unit))}
+	if l.Step < l.Unit || times > l.Places {
+		return
+	}
+	at, plan, ok := l.Easiest(l.Departure(l.Nearest()) + unit)
+	if !ok {
+		return
+	}
+	count, next := from, first+1
+	for place := range plan.From(at) {
+		for ; next <= first+place; next++ {
+			b.counts[next] = count
+		}
+		count += step
+	}
+	for ; next < last; next++ {
+		b.counts[next] = count
+	}
+}
+
+// point brings a sharp end, where fewer than three quarters of the wedges are wanted for two
+// rounds or more, to half of them: a tube is no point.
+func (b *revolved) point() {
+	half := b.wedges / 2
+	if b.wedges%2 == 1 || half < 3 {
+		return
+	}
+	wants := func(i int) bool { return b.wanted[i] < 0.75*float64(b.wedges) }
+	n := len(b.counts)
+	for i := 0; wants(1) && i < n/2 && wants(i); i++ {
+		b.counts[i] = half
+	}
+	for i := n - 1; wants(n-2) && i > n/2 && wants(i); i-- {
+		b.counts[i] = half
+	}
+}
+
+// atLeast gives every round half the stitches of its neighbours, at least: no round gains more
+// than it has, or loses more than every second stitch.
+func (b *revolved) atLeast() {
+	half := func(count int) int { return b.wedges * int(measure.CeilDiv(int64(count), int64(2*b.wedges))) }
+	n := len(b.counts)
+	for i := n - 2; i >= 0; i-- {
+		if b.counts[i+1] > 2*b.counts[i] {
+			b.counts[i] = half(b.counts[i+1])
+		}
+	}
+	for i := 1; i < n; i++ {
+		if b.counts[i-1] > 2*b.counts[i] {
+			b.counts[i] = half(b.counts[i-1])
+		}
+	}
+}
+
+// off is how many stitches all rounds have too many, and how many are allowed.
+func (b *revolved) off() (off, allowed float64) {
+	want := 0.0
+	for i, n := range b.counts {
+		off += float64(n) - b.wanted[i]
+		want += b.wanted[i]
+	}
+	return off, max(0.01*want, float64(len(b.counts)))
+}
+
+// balance lets changes come a round earlier or later, each time the one that departs least,
+// until all rounds together are as many stitches as the surface has, nearly.
+func (b *revolved) balance() {
+	for range len(b.counts) {
+		off, allowed := b.off()
+		if math.Abs(off) <= allowed/2 {
+			return
+		}
+		best, to := -1, 0
+		for i := 1; i < len(b.counts)-1; i++ {
+			for _, count := range [2]int{b.counts[i-1], b.counts[i+1]} {
+				change := float64(count - b.counts[i])
+				if count == b.counts[i] || change*off > 0 || math.Abs(off+change) >= math.Abs(off) || !b.keeps(i, count) {
+					continue
+				}
+				if best < 0 || math.Abs(float64(count)-b.wanted[i]) < math.Abs(float64(to)-b.wanted[best]) {
+					best, to = i, count
+				}
+			}
+		}
+		if best < 0 {
+			return
+		}
+		b.counts[best] = to
+	}
+}
+
+// keeps reports whether a round may have another count: its neighbours then change by no more
+// than they did before, or than one step.
+func (b *revolved) keeps(i, count int) bool {
+	low, high := b.counts[i-1], b.counts[i+1]
+	most := max(b.wedges, measure.Abs(low-b.counts[i]), measure.Abs(high-b.counts[i]))
+	return measure.Abs(low-count) <= most && measure.Abs(high-count) <= most && count <= 2*min(low, high) && 2*count >= max(low, high)
+}
+
+// edges are the rounds that end a flat part.
+func (b *revolved) edges() []int {
+	var list []int
+	n := len(b.counts)
+	for i := 1; i < len(b.way)-1; i++ {
+		round := int(measure.RoundHalfUp(b.way[i].along * float64(n) / b.way.length()))
+		if b.way.levels(i) != b.way.levels(i+1) && round > 0 && round < n && !slices.Contains(list, round) {
+			list = append(list, round)
+		}
+	}
+	return list
+}

@@ -1,0 +1,133 @@
+package solid
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of notices on solids.
+const (
+	// ToyCare: both ends are closed, so that the piece may become a toy. Field is empty.
+	ToyCare report.Reason = "TOY_CARE"
+	// SmallPart: the piece fits the cylinder for small parts. Field is that of its size.
+	SmallPart report.Reason = "SMALL_PART"
+)
+
+var formNames = [...]string{"solid", "ball", "egg", "cone", "cylinder", "drop", "solid of this profile"}
+
+// Summary says the answer in words.
+func (o Solid) Summary() string {
+	name := formNames[o.of.in.Form]
+	article := "A "
+	if name == "egg" {
+		article = "An "
+	}
+	unit := o.of.in.DisplayUnit
+	s := article + name + ", " + unit.Size(o.AcrossCm) + " across and " + unit.Size(o.HeightCm) + " high: "
+	switch start, most, end := o.StartStitches, o.MostStitches, o.EndStitches; {
+	case start == most && end == most:
+		s += report.CountOf(start, "stitches")
+	case start == most || end == most:
+		s += "from " + report.CountOf(start, "stitches") + " to " + strconv.Itoa(end)
+	default:
+		s += "from " + report.CountOf(start, "stitches") + " to " + strconv.Itoa(most) + " at its widest and on to " + strconv.Itoa(end)
+	}
+	return s + ", in " + report.CountOf(o.RoundCount, "rounds") + ". " + o.closeness()
+}
+
+// closeness says how near the stitches come to the surface.
+func (o Solid) closeness() string {
+	percent := measure.Decimal(100*(float64(o.TotalStitches)/o.WantedTotalStitches-1), 1)
+	how := percent + " % more than"
+	switch {
+	case percent == "0":
+		how = "as many as"
+	case percent[0] == '-':
+		how = percent[1:] + " % fewer than"
+	}
+	return "Its " + report.CountOf(o.TotalStitches, "stitches") + " are " + how + " the surface has; no round is more than " +
+		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 1), "stitches") + " off."
+}
+
+// Directions write the solid as a pattern would.
+func (o Solid) Directions() []string {
+	d := []string{o.begin()}
+	last := 0
+	work := func(to int) { // even rounds up to one, with what is done before or after some of them
+		for last < to {
+			stop := to
+			if s := o.StuffBeforeRound; s != nil && *s > last+1 && *s <= to {
+				stop = *s - 1
+			}
+			for _, edge := range o.EdgeRounds {
+				if edge > last && edge < stop {
+					stop = edge
+				}
+			}
+			d = appendEven(d, 1, last+1, stop)
+			d = append(d, o.after(stop)...)
+			last = stop
+		}
+	}
+	for _, r := range o.Rounds {
+		work(r.RoundNumber - 1)
+		d = append(d, "Round "+strconv.Itoa(r.RoundNumber)+": "+r.Instruction.Row.Text()+" ("+
+			report.CountOf(r.Instruction.EndStitches, "stitches")+").")
+		d = append(d, o.after(r.RoundNumber)...)
+		last = r.RoundNumber
+	}
+	work(o.RoundCount)
+	return append(d, o.end())
+}
+
+// after is what is done after a round.
+func (o Solid) after(round int) []string {
+	var d []string
+	if slices.Contains(o.EdgeRounds, round) {
+		d = append(d, "A flat part meets the side here: for a sharp edge purl the next round.")
+	}
+	if s := o.StuffBeforeRound; s != nil && *s == round+1 {
+		d = append(d, "Stuff it now, while it is open "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+" wide, and once more before the end.")
+	}
+	return d
+}
+
+// begin is how it is cast on.
+func (o Solid) begin() string {
+	if o.openFirst {
+		return "Cast on " + report.CountOf(o.StartStitches, "stitches") + " and join in the round."
+	}
+	return "Cast on " + report.CountOf(o.StartStitches, "stitches") +
+		" in a circle that can be drawn together, and join in the round; draw it together with the tail."
+}
+
+// end is what becomes of the last stitches.
+func (o Solid) end() string {
+	if o.openLast {
+		return "Bind off."
+	}
+	return DrawUp(o.EndStitches)
+}
+
+// Sources says where the figures come from.
+func (o Solid) Sources() []report.Source {
+	list := []report.Source{
+		{Figure: "stitches of each round", Status: report.SourceStatusOwnDerivation,
+			Citation: "own derivation: 2 pi times the radius at the middle of the round, which lies so many rows along the meridian"},
+		{Figure: "wedges, changes apart or above one another", Status: report.SourceStatusCommonPractice, Citation: "common practice"},
+	}
+	if !o.of.sewn {
+		return list
+	}
+	return append(list,
+		report.Source{Figure: "small parts, children under 3", Status: report.SourceStatusPublished, Citation: "16 CFR 1501.4"},
+		report.Source{Figure: "cylinder for small parts, 31.7 mm", Status: report.SourceStatusFromMemory,
+			Citation: "16 CFR 1501.4 and EN 71-1, clause 8.2"},
+		report.Source{Figure: "toy rules of the place", Status: report.SourceStatusFromMemory,
+			Citation: "among them EN 71 and ASTM F963"},
+		report.Source{Figure: "nothing soft in a baby's cot", Status: report.SourceStatusSecondHand,
+			Citation: "American Academy of Pediatrics, for the first 12 months; local advice governs"})
+}

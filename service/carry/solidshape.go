@@ -1,0 +1,68 @@
+package carry
+
+import (
+	"context"
+
+	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/solid"
+)
+
+func (solidService) PlanSolid(ctx context.Context, req *knitmathv1.PlanSolidRequest) (*knitmathv1.PlanSolidResponse, error) {
+	return answer(ctx, req, solidIn, solid.PlanSolid, solidOut)
+}
+
+func solidIn(req *knitmathv1.PlanSolidRequest) solid.SolidInput {
+	return solid.SolidInput{
+		Gauge:          gaugeIn(req.Gauge),
+		Form:           solid.Form(req.Form),
+		AcrossCm:       req.AcrossCm,
+		HeightCm:       req.HeightCm,
+		Points:         each(req.Points, solidPointIn),
+		BaseOpeningCm:  req.BaseOpeningCm,
+		TopOpeningCm:   req.TopOpeningCm,
+		Start:          solid.Start(req.Start),
+		Lines:          solid.Lines(req.Lines),
+		WedgeCount:     optional(req.WedgeCount, countIn),
+		StuffOpeningCm: req.StuffOpeningCm,
+		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:    req.WithOutline,
+	}
+}
+
+func solidPointIn(p *knitmathv1.SolidPoint) solid.ProfilePoint {
+	return solid.ProfilePoint{HeightCm: p.GetHeightCm(), AcrossCm: p.GetAcrossCm()}
+}
+
+func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
+	return &knitmathv1.PlanSolidResponse{
+		StartStitches:             countOut(out.StartStitches),
+		EndStitches:               countOut(out.EndStitches),
+		MostStitches:              countOut(out.MostStitches),
+		RoundCount:                countOut(out.RoundCount),
+		WedgeCount:                countOut(out.WedgeCount),
+		TotalStitches:             countOut(out.TotalStitches),
+		WantedTotalStitches:       out.WantedTotalStitches,
+		GreatestDepartureStitches: out.GreatestDepartureStitches,
+		AcrossCm:                  out.AcrossCm,
+		HeightCm:                  out.HeightCm,
+		MeridianCm:                out.MeridianCm,
+		StuffBeforeRound:          optional(out.StuffBeforeRound, countOut),
+		EdgeRounds:                each(out.EdgeRounds, countOut),
+		Rounds:                    each(out.Rounds, solidRoundOut),
+		Summary:                   out.Summary(),
+		Directions:                out.Directions(),
+		Notices:                   each(out.Notices, noticeOut),
+		Sources:                   each(out.Sources(), sourceOut),
+		Outline:                   message(out.Outline, outlineOut),
+	}
+}
+
+func solidRoundOut(r solid.SolidRound) *knitmathv1.SolidRound {
+	return &knitmathv1.SolidRound{
+		RoundNumber:       countOut(r.RoundNumber),
+		WantedStitches:    r.WantedStitches,
+		DepartureStitches: r.DepartureStitches,
+		Instruction:       instructionOut(r.Instruction),
+	}
+}
