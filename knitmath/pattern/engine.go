@@ -24,6 +24,8 @@ type engine struct {
 	profiles []profile
 	doneFor  []int8 // the size that a profile is for, from 1; 0 for none yet, allSizes
 
+	among map[*shapings]bool // stretches whose first row is one of their times
+
 	// What a size needs for itself, and leaves to the next.
 	written *numbering
 	history []int16

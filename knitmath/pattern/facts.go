@@ -43,7 +43,7 @@ func (f *facts) gather(steps []Step) {
 	for i := range steps {
 		s := &steps[i]
 		f.graded = f.graded || len(s.Times) > 1 || len(s.RemainingStitches) > 1
-		f.marks = f.marks || s.Operation == stitch.PlaceMarker || s.Name == "rm"
+		f.marks = f.marks || s.Operation == stitch.PlaceMarker || removes(s.Name)
 		f.slipsMarker = f.slipsMarker || s.Operation == stitch.SlipMarker
 		f.toMarker = f.toMarker || s.BeforeMarkerStitches != nil
 		f.graded = f.graded || len(s.BeforeMarkerStitches) > 1

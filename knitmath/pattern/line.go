@@ -40,14 +40,30 @@ func (p *parser) ruled() bool {
 	}
 	i := p.next
 	for ; !(p.tokens[i].kind == tokenNewline || p.tokens[i].kind == tokenEnd); i++ {
-		if !p.tokens[i].is("-", "=", "_", "~", "#", "|", "+") && (p.tokens[i].kind != tokenStar || i == p.next) {
+		if !p.tokens[i].is("-", "=", "_", "~", "#", "|", "+") && p.tokens[i].kind != tokenStar {
 			return false
 		}
 	}
-	if i < p.next+3 {
+	if i < p.next+3 && !p.ornament(i) {
 		return false
 	}
 	p.next = i
+	return true
+}
+
+// ornament reports whether nothing but stars stands in a line that ends at token i, and
+// nothing is repeated from them later.
+func (p *parser) ornament(i int) bool {
+	first := &p.tokens[p.next]
+	if first.kind != tokenStar || i == p.next {
+		return false
+	}
+	for n := i; n < len(p.tokens)-1; n++ {
+		p.looked++
+		if p.tokens[n].is("from", "between", "rep", "repeat", "to") && p.tokens[n+1].kind == tokenStar && p.tokens[n+1].text == first.text {
+			return false
+		}
+	}
 	return true
 }
 

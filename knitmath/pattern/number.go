@@ -183,7 +183,7 @@ func (p *parser) list(numbers []int, end, n int, at span) []int {
 		p.mistake(ReasonTooMany, at, "the lists of this text hold more than 20000 numbers")
 		return nil
 	}
-	joined := false // to the number before, so that a dash is a sign between the two
+	joined := len(numbers) > 0 // to the number before, so that a dash is a sign between the two
 	for ; p.next < end; p.next++ {
 		switch t := &p.tokens[p.next]; {
 		case t.kind == tokenNumber && t.number > MaxNumber:

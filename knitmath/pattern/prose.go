@@ -32,12 +32,12 @@ func (p *parser) prose(line *Line) bool {
 	}
 	from := t.span
 	bad := p.alarm(i, end, known)
-	if bad == 0 && !known && p.foreign(i, end) {
+	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
 		bad = i
 	}
 	if bad != 0 && !p.zeroAt(i) {
 		p.next = end
-		p.ask(ReasonUnread, p.tokens[bad].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
+		p.ask(ReasonUnread, p.tokens[max(bad, i)].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
 		line.info.kind = lineUnread
 		return true
 	}
@@ -81,6 +81,48 @@ func (p *parser) foreign(i, end int) bool {
 		words++
 	}
 	return words > 2
+}
+
+// tellingWords are the verbs of a sentence that tells and orders nothing.
+var tellingWords = wordSet(`is are was were be been being will would should shall can could may might must has have had does do did looks
+	look forms form makes make gives give shows show leans lies lie runs run sits means mean grows grow needs need you your you'll i i've
+	we they it it's that's there's don't isn't aren't won't can't creates create becomes become happens comes come feels seem seems relaxes
+	thanks thank happy enjoy see says say`)
+
+// unknownOrder reports whether a sentence among the rows seems to order something with a
+// verb that nobody knows, "Flurble the brim": its first word is none of the language of
+// patterns, and nothing in it shows that it only tells.
+func (p *parser) unknownOrder(i, end int) bool {
+	if !p.began || p.section == sectionFront {
+		return false
+	}
+	t := &p.tokens[i]
+	if t.kind != tokenWord || t.row() || t.stitches() || p.notation(t.text) || draft.Manner(t.text) && !steering[t.text] ||
+		draft.English(t.text) || draft.Part(t.text) ||
+		draft.Front(t.text) || draft.Fabric(t.text) || colours[t.text] || p.patternWord(t.text) {
+		return false
+	}
+	object := false
+	for n := i; n < end; n++ {
+		w := &p.tokens[n]
+		if w.kind == tokenWord && tellingWords[w.text] {
+			return false
+		}
+		object = object || n > i && (w.is("the", "these", "those", "all", "each", "both", "this", "a", "an", "it", "them") || w.stitches())
+	}
+	return object
+}
+
+// patternWord reports whether a word is of the name of a stitch pattern of the text.
+func (p *parser) patternWord(word string) bool {
+	for k := range p.patterns {
+		for _, w := range p.patterns[k].words {
+			if w == word {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // bracketed passes over a remark in brackets that stands alone.
@@ -180,7 +222,7 @@ func (p *parser) alarmingStitch(i, from int, known bool) bool {
 		return false
 	case m.takes != m.leaves && m.op != 0 && !t.is("yarn"):
 		return true
-	case i == from, p.tokens[i-1].is(",", ";", "then", "and", ":", "-"):
+	case i == from, p.tokens[i-1].is(",", ";", "then", "and", ":", "-", "time"):
 		return !known && (t.is("knit", "purl", "k", "p", "work") || m.ask != "")
 	}
 	return false

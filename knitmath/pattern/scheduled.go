@@ -201,7 +201,7 @@ func (p *parser) andEvery(s *shapings) bool {
 			if single(more.times, 1) && !single(more.interval, 1) {
 				p.reading(at.to(p.last()), "read as so many rows after the one before")
 			}
-			s.interval, s.more = more.interval, more.times
+			s.interval, s.more, s.after = more.interval, more.times, true
 			return true
 		}
 	}

@@ -127,15 +127,31 @@ func (r *runner) shapeTimes(l *Line, row int16, s *shapings, alone bool) (int, b
 	if s.more == nil {
 		return n, true
 	}
-	// "next and every foll 4th row 5 times": once and five times more, unless the count
-	// that is claimed says that the first is one of them.
 	more := at(s.more, r.size)
-	if want, ok := r.claim(l); ok && alone && r.known {
-		if change, fits := r.trial([]int16{row}); fits && r.now.total()+change*int64(more) == want {
-			return more, true
-		}
+	if !s.after && r.firstAmong(l, row, s, alone) {
+		return more, true
 	}
 	return n + more, true
+}
+
+// firstAmong reports whether "next and every foll 4th row 5 times" is five times in all:
+// five times more than the first, unless the count that is claimed in the first size says
+// that the first is one of them. It is read alike in all sizes, or a wrong number in one
+// of them would only seem to be read otherwise.
+func (r *runner) firstAmong(l *Line, row int16, s *shapings, alone bool) bool {
+	if among, decided := r.among[s]; decided {
+		return among
+	}
+	among := false
+	if want, ok := r.claim(l); ok && alone && r.known {
+		change, fits := r.trial([]int16{row})
+		among = fits && r.now.total()+change*int64(at(s.more, r.size)) == want
+	}
+	if r.among == nil {
+		r.among = map[*shapings]bool{}
+	}
+	r.among[s] = among
+	return among
 }
 
 // spreadRow is a row that comes to a count that is said, "inc evenly to 88 sts".

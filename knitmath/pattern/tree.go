@@ -192,6 +192,7 @@ type shapings struct {
 	total    bool  // the times hold those that were worked already
 	next     bool  // the first is on the next row
 	more     []int // times after the first, "next and every foll 4th row 5 times"
+	after    bool  // they are surely after it: "next row and foll 5 alt rows"
 }
 
 // Piece is a text as it was read.

@@ -90,7 +90,7 @@ func (w *walker) one(s *Step) bool {
 		for range min(s.workings(w.size), maxMarks) {
 			w.out.add(w.new)
 		}
-	case s.Operation == stitch.SlipMarker, s.Name == "rm":
+	case s.Operation == stitch.SlipMarker, removes(s.Name):
 		for range min(s.workings(w.size), maxMarks) {
 			w.slip(s)
 		}
@@ -131,12 +131,17 @@ func (w *walker) markedWithin(s *Step) bool {
 	return ok && w.next < w.marks.count && m <= w.pos+times(s.pass(w.size).takes, int64(s.workings(w.size)))
 }
 
+// removes reports whether a step of this name takes a marker off the needle.
+func removes(name string) bool {
+	return name == "rm" || name == "remove m" || name == "remove marker" || name == "remove the marker"
+}
+
 // slip passes the marker that is here, or takes it off.
 func (w *walker) slip(s *Step) {
 	place, ok := w.ahead()
 	switch {
 	case w.next < w.marks.count && ok && place == w.pos:
-		if s.Name == "rm" {
+		if removes(s.Name) {
 			w.next++
 			w.reached = false
 			return

@@ -207,6 +207,9 @@ func (w *wording) doubled(numbers []int) []int {
 
 // rowEnds reports whether nothing follows in the row.
 func (p *parser) rowEnds() bool {
+	if end := p.remarkEnd(p.next); end != 0 && p.endsAt(end) { // "Knit (13 rnds)."
+		return true
+	}
 	t := p.peek()
 	if t.is(".") {
 		p.next++
