@@ -85,12 +85,45 @@ func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
 		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
 		return named("wyif", 0, 0), nil, true
 	}
+	if op, name := p.yarnFront(at); op != 0 || name != "" {
+		p.asGiven = true
+		if name != "" {
+			return named(name, 0, 0), nil, true
+		}
+		return ofOp(op), nil, true
+	}
 	if m.ask != "" {
 		p.ask(ReasonAmbiguous, at, m.ask)
 		return meaning{}, nil, false
 	}
 	return m, nil, true
 }
+
+// yarnFront is what "yf" is by what follows it: before a slipped stitch the yarn comes to
+// the front, before a decrease it goes over the needle to make up for it. Neither where
+// nothing tells.
+func (p *parser) yarnFront(at span) (op stitch.Op, name string) {
+	if !p.last1().is("yf") || p.own["yf"].name != "" {
+		return 0, ""
+	}
+	i := p.next
+	if p.tokens[i].is(",") {
+		i++
+	}
+	t := &p.tokens[i]
+	switch m, known := lookUp(t.text, p.own); {
+	case t.is("sl", "slip") || strings.HasPrefix(t.text, "sl1"), known && m.op == stitch.Slip:
+		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
+		return 0, "wyif"
+	case known && m.takes > m.leaves && m.leaves > 0:
+		p.reading(at, "before a decrease read as a yarn over")
+		return stitch.YO, ""
+	}
+	return 0, ""
+}
+
+// last1 is the token before the next.
+func (p *parser) last1() *token { return &p.tokens[max(p.next-1, 0)] }
 
 // numberAhead reports whether a number comes next.
 func (p *parser) numberAhead() bool {

@@ -33,7 +33,7 @@ func (p *Piece) spliced(lines []Line, style RepeatStyle) (text string, ok bool) 
 	var done int32
 	for i := range lines {
 		l := &lines[i]
-		if l.Direction != "" || len(l.Steps) == 0 {
+		if l.Direction != "" || len(l.Steps) == 0 || l.info.asGiven {
 			continue
 		}
 		if l.info.at.start < done {
@@ -43,8 +43,8 @@ func (p *Piece) spliced(lines []Line, style RepeatStyle) (text string, ok bool) 
 		written := l.Text(style)
 		w.WriteString(written)
 		done = l.info.at.end
-		if strings.HasSuffix(p.source[:done], ".") && !strings.HasSuffix(written, ".") {
-			w.WriteString(".") // it ends the row for what comes next
+		if end := p.source[done-1 : done]; (end == "." || end == ";") && !strings.HasSuffix(written, end) {
+			w.WriteString(end) // it ends the row for what comes next
 		}
 	}
 	w.WriteString(p.source[done:])

@@ -4,6 +4,7 @@ import (
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // asideKind is what stands among the steps of a row and is none.
@@ -37,8 +38,37 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	if p.phraseHere(p.next) && !p.tokens[p.next].is("sl", "slip", "place") {
 		return asideNone
 	}
+	if t.is("work") && p.workOnly() {
+		p.next++
+		return asideRead
+	}
+	if n := len(*steps); n > 0 && (*steps)[n-1].Operation == stitch.CastOn && p.acceptAny(atRowEnd) {
+		return asideRead
+	}
+	if kind := p.alternately(steps); kind != asideNone {
+		return kind
+	}
 	if kind := p.meanwhile(steps, inner); kind != asideNone {
 		return kind
+	}
+	if t.is("last") && p.ahead(1).is("m", "marker") && p.ahead(2).is("is", "marks", "for", "=") { // "last marker is BOR"
+		for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") {
+			p.next++
+		}
+		p.passed(t.span.to(p.last()))
+		return asideRead
+	}
+	if t.is("keeping", "with", "maintaining", "having") {
+		if end := p.edgesKept(p.next); end != 0 {
+			p.next = end
+			p.passed(t.span.to(p.last()))
+			return asideRead
+		}
+	}
+	if t.is("place", "put", "leave", "slip", "sl", "transfer") {
+		if kind := p.toCable(); kind != asideNone {
+			return kind
+		}
 	}
 	if t.is("fasten") && len(*steps) > 0 && inner == "" {
 		p.fastens = true
@@ -57,6 +87,24 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	}
 	return asideNone
 }
+
+// workOnly reports whether "work" only leads in the stitches after it: "work k2, p2 to end".
+func (p *parser) workOnly() bool {
+	t := p.ahead(1)
+	_, _, _, counted := split(t.text)
+	switch {
+	case t.kind == tokenStar, t.is("alt", "alternately") && p.startsItem(p.next+2), counted && t.kind == tokenWord:
+		return p.ribEnd(p.next+1) == 0
+	case t.is("[", "("):
+		end, _ := p.listEnd(p.next + 1)
+		return end == 0 && p.remarkEnd(p.next+1) == 0
+	}
+	return false
+}
+
+// atRowEnd says where stitches are cast on in a row: at its end.
+var atRowEnd = wordings("at end of this row", "at end of row", "at end of rnd", "at the end of the row", "at the end of this row",
+	"at the end of row", "at end")
 
 // rowsOrShaping reports whether a direction begins here that can be no stitch.
 func (p *parser) rowsOrShaping() bool {

@@ -120,7 +120,8 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 // evenCount reads a number of rows, or rows by their numbers.
 func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	save := p.next
-	p.accept("for", "another", "a", "all")
+	p.accept("for")
+	p.accept("another", "a", "all")
 	p.accept("further", "the", "next")
 	if p.peek().row() && (p.ahead(1).kind == tokenNumber || p.ahead(1).is("as")) && save == p.next {
 		w.listed = p.ahead(1).kind == tokenNumber

@@ -65,3 +65,9 @@ func ribWord(word string) bool {
 	}
 	return word != ""
 }
+
+// fabricWord reports whether a stitch pattern that every knitter knows begins at token i.
+func (p *parser) fabricWord(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenWord && draft.Fabric(t.text) || t.is("st") && p.tokens[i+1].is("st")
+}

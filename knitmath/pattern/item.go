@@ -6,6 +6,14 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// worded read steps that are said in words: each reports whether it found its own, and
+// whether it could be read.
+var worded []func(*parser) (s Step, found, ok bool)
+
+func init() {
+	worded = append(worded, (*parser).alternating, (*parser).patternRow, (*parser).fabricStitches)
+}
+
 // item reads one step. alone says that nothing of the row came before it.
 func (p *parser) item(alone bool) (Step, bool) {
 	t := p.peek()
@@ -16,6 +24,16 @@ func (p *parser) item(alone bool) (Step, bool) {
 		return p.group()
 	case t.kind == tokenStar:
 		return p.star()
+	case t.kind == tokenWord && p.own[t.text].name == "":
+		if p.inEveryAt(p.next) {
+			return p.inEvery()
+		}
+		for _, read := range worded {
+			if s, found, ok := read(p); found {
+				return s, ok
+			}
+		}
+		return p.work(alone)
 	case t.kind == tokenWord, t.kind == tokenNumber && p.ahead(1).is("/"):
 		return p.work(alone)
 	}
@@ -96,6 +114,9 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 			return Step{}, false
 		}
 		return p.intoTimes(s)
+	}
+	if p.peek().is("rep", "repeat") && p.ahead(1).is("to", "across", "around") && len(p.stars) == 0 {
+		p.next++ // "(p2, k2) rep to end"
 	}
 	at := p.peek().span
 	u, ok := p.upTo(false)

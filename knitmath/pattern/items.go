@@ -72,6 +72,7 @@ func (p *parser) separators(inner string) bool {
 		switch {
 		case t.is(",", ";", ":"):
 			comma = true
+		case p.dashed():
 		case t.is("and", "then", "&", "ending", "end", "ends", "with", "finishing", "finish", "now") && !p.ahead(1).is("ws", "rs") &&
 			!(t.is("end", "ending") && p.ahead(1).is("last")) && !(t.is("with") && p.colourEnd(p.next) != 0):
 		case t.is("."):
@@ -84,7 +85,7 @@ func (p *parser) separators(inner string) bool {
 			}
 			continue
 		case t.kind == tokenNewline:
-			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() || p.tokens[p.next-1].number > 1 && atTop {
+			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() && !p.piled() || p.tokens[p.next-1].number > 1 && atTop {
 				p.next--
 				return true
 			}
@@ -92,8 +93,35 @@ func (p *parser) separators(inner string) bool {
 		default:
 			return false
 		}
-		p.next++
+		if p.next++; atTop && p.numberedAt(p.next) {
+			return true
+		}
 	}
+}
+
+// numberedAt reports whether the label of another row, with its number and a colon, stands
+// at token i: "Row 1: knit; row 2: purl".
+func (p *parser) numberedAt(i int) bool {
+	if !p.inRow || !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
+		return false
+	}
+	end := p.numberedLabel(i, nil)
+	return end != 0 && p.tokens[end].is(":")
+}
+
+// piled reports whether the next step stands on a line of its own below the others, where
+// the first already stood below its label.
+func (p *parser) piled() bool {
+	t := p.peek()
+	_, _, _, counted := split(t.text)
+	return p.stacked && p.tokens[p.next-1].number == 1 && (t.kind == tokenStar || counted && t.kind == tokenWord)
+}
+
+// dashed reports whether a dash with spaces around it only parts two steps.
+func (p *parser) dashed() bool {
+	t, next := p.peek(), p.ahead(1)
+	return t.is("-") && p.inRow && p.next > 0 && t.start > p.tokens[p.next-1].end && next.start > t.end &&
+		(p.startsItem(p.next+1) || p.starRepeatAt(p.next+1)) && !next.is("m", "inc", "dec") && !p.claimAhead()
 }
 
 // repeatAhead reports whether "rep from *" comes next, which belongs to the row

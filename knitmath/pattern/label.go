@@ -31,7 +31,9 @@ func (p *parser) label(line *Line) bool {
 	line.Label = joined(p.found.source[from.start:info.at.end])
 	for p.accept(":", ".", "-", "=", ")") {
 	}
+	p.stacked = false
 	if p.peek().kind == tokenNewline && p.startsItem(p.next+1) && p.labelEnd(p.next+1) == 0 {
+		p.stacked = true
 		p.next++
 	}
 	return true

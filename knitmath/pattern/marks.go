@@ -54,7 +54,11 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		if r.unmarked(i, p, claimed) {
 			return
 		}
-		r.fault(KindQuestion, ReasonNoMarker, w.unknown.at, 0, "no marker is known ahead: how many stitches is that?")
+		kind := KindQuestion
+		if !r.marks.lost && r.marks.count > 0 && !r.placed {
+			kind = KindMistake // all are known, and there are too few
+		}
+		r.fault(kind, ReasonNoMarker, w.unknown.at, 0, "no marker is known ahead: how many stitches is that?")
 		r.unknown(l, claimed)
 		return
 	}

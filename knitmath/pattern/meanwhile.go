@@ -20,6 +20,12 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	if t.is("casting", "binding") && inner == "" {
 		return p.castingMeanwhile(steps)
 	}
+	if t.is("winding", "wrapping") {
+		return p.longLoops()
+	}
+	if p.inEveryAt(p.next) {
+		return p.whileEvery(steps)
+	}
 	end, about := p.next+1, false
 	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]", "(", "-", "=") && p.tokens[end].kind != tokenStar; end++ {
 		w := &p.tokens[end]
@@ -38,6 +44,44 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	}
 	p.next = end
 	p.passed(from.to(p.last()))
+	return asideRead
+}
+
+// longLoops passes over "winding yarn twice round needle for each st": the loops beside the
+// first are dropped again, and are no stitches.
+func (p *parser) longLoops() asideKind {
+	from, save := p.peek().span, p.next
+	yarn := false
+	for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "(", "=") && p.peek().kind != tokenStar; p.next++ {
+		t := p.peek()
+		yarn = yarn || t.is("yarn", "wool", "thread", "needle")
+		if t.kind == tokenNumber && !p.ahead(1).is("times", "time") {
+			yarn = false
+			break
+		}
+	}
+	if !yarn {
+		p.next = save
+		return asideNone
+	}
+	p.asGiven = true
+	p.reading(from.to(p.last()), "the extra loops are dropped in the next row: read as no stitches of their own")
+	return asideRead
+}
+
+// whileEvery reads "Knit, increasing 1 st in every 12th st": the changes are made in the
+// stitches that were said to be worked to the end.
+func (p *parser) whileEvery(steps *[]Step) asideKind {
+	last := &(*steps)[len(*steps)-1]
+	if !single(last.RemainingStitches, 0) || last.Steps != nil || last.takes != 1 || last.leaves != 1 {
+		return asideNone
+	}
+	s, ok := p.inEvery()
+	if !ok {
+		return asideFault
+	}
+	p.asGiven = true
+	*last = s
 	return asideRead
 }
 

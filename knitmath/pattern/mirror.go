@@ -97,6 +97,9 @@ func (m *mirror) row(l *Line) []Step {
 	if l.info.kind == lineUnread || len(l.Steps) == 0 {
 		return nil
 	}
+	if l.info.asGiven {
+		return m.refuse(l.info.at, "what its words say beside the stitches is not mirrored here")
+	}
 	for i := range l.Steps {
 		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" || s.Name == holdWorked {
 			return m.refuse(s.at, "a row that is worked from marker to marker, or puts stitches aside, is not mirrored here")

@@ -30,7 +30,7 @@ func (p *parser) listEnd(i int) (end, n int) {
 	for i = p.unbroken(i + 1); ; i = p.unbroken(i + 1) {
 		p.looked++
 		t := &p.tokens[i]
-		if t.kind != tokenNumber && (t.kind != tokenMark || t.text != "-") {
+		if _, written := t.written(); t.kind != tokenNumber && !written && (t.kind != tokenMark || t.text != "-") {
 			return 0, 0
 		}
 		n++
@@ -194,7 +194,10 @@ func (p *parser) list(numbers []int, end, n int, at span) []int {
 		case t.is("-") && !joined:
 			numbers, joined = append(numbers, -1), true
 		default:
-			joined = false
+			n, written := t.written()
+			if joined = written; written {
+				numbers = append(numbers, n)
+			}
 		}
 	}
 	at = at.to(p.last())

@@ -31,7 +31,10 @@ func (p *parser) prose(line *Line) bool {
 		return false
 	}
 	from := t.span
-	bad := p.alarm(i, end, known)
+	bad := 0
+	if !known || !t.is("these", "those", "this", "rows") {
+		bad = p.alarm(i, end, known)
+	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
 		bad = i
 	}

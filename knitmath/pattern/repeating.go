@@ -39,7 +39,7 @@ func (p *parser) repeating(line *Line) bool {
 	if !p.acceptAll("of", "this", "section") {
 		p.acceptAll("of", "this", "pattern")
 	}
-	if work && info.lines == nil {
+	if work && info.lines == nil && !(info.last > 0 && p.timesInAll()) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}
 	if verb.is("as", "same") {
@@ -47,6 +47,16 @@ func (p *parser) repeating(line *Line) bool {
 		return p.clauseEnds()
 	}
 	return p.howOften(info, from)
+}
+
+// timesInAll reports whether "a total of 5 times", "5 times in all" or "5 more times" comes
+// next: it is said what the number holds.
+func (p *parser) timesInAll() bool {
+	save, found := p.next, p.found.mark()
+	n, total, more := p.manyTimes()
+	p.next = save
+	p.found.rewind(found)
+	return n != nil && (total || more)
 }
 
 func (p *parser) starsFollow() bool { return p.peek().is("from") && p.ahead(1).kind == tokenStar }

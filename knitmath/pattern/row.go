@@ -4,9 +4,11 @@ import "example.com/knitmath/knitmath/stitch"
 
 // row reads steps and the claim after them.
 func (p *parser) row(line *Line) bool {
-	p.rest, p.tidies, p.fastens = unworkedRest{}, false, false
+	p.rest, p.tidies, p.fastens, p.cable, p.asGiven = unworkedRest{}, false, false, nil, false
 	steps, ok := p.items("")
+	ok = ok && p.cableEmpty()
 	line.Steps = steps
+	line.info.asGiven = p.asGiven
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens
 	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count
 	if !ok {

@@ -28,7 +28,7 @@ func (p *parser) scheduleAhead() bool {
 	case t.is("this"):
 		return p.tokens[i+1].row() || p.tokens[i+1].is("and")
 	case p.nthAhead(i):
-		for n := i; n < i+10 && n < len(p.tokens); n++ {
+		for n := i; n < i+30 && n < len(p.tokens) && !p.endsAt(n); n++ {
 			if p.tokens[n].row() {
 				return true
 			}
@@ -137,8 +137,27 @@ func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	if !ok {
 		return s, false
 	}
+	p.intoPattern()
 	p.howLong(&s)
 	return s, true
+}
+
+// intoPattern passes over ", taking inc sts into patt," before it is said until when.
+func (p *parser) intoPattern() {
+	if !p.peek().is(",", "and", "(") {
+		return
+	}
+	save := p.next
+	p.next++
+	if p.accept("taking", "working", "keeping", "bringing", "incorporating") {
+		for n := 0; n < 8 && !p.endsAt(p.next) && !p.peek().is(",", ")"); n++ {
+			p.next++
+		}
+		if patt := p.tokens[p.next-1]; patt.is("patt", "pattern", "correct", "pat", "st", "rib") && p.accept(",", ")") {
+			return
+		}
+	}
+	p.next = save
 }
 
 // nextRows reads what follows "next": "row", "5 rows", "row and every foll 4th row".

@@ -197,6 +197,9 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 		case p.acceptAny(oneEnd):
 			w.said = true
 			p.ofEvery()
+		case w.said && p.remarkEnd(p.next) != 0: // "at beg (neck edge)"
+			p.next = p.remarkEnd(p.next)
+			p.ofEvery()
 		case p.accept("evenly", "spaced", "equally"):
 			w.spread, w.said = true, true
 		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):

@@ -51,6 +51,15 @@ func (p *parser) tail(line *Line) bool {
 			if p.nextClause() {
 				return true
 			}
+		case t.kind == tokenWord && p.colourEnd(p.next) != 0:
+			p.next = p.colourEnd(p.next)
+		case p.acceptAny(heldTail):
+		case t.is("keeping", "with", "maintaining") && p.edgesKept(p.next) != 0:
+			from := p.peek().span
+			p.next = p.edgesKept(p.next)
+			p.passed(from.to(p.last()))
+		case t.is("placing") && p.markerNext() || t.is("placing") && p.ahead(1).is("a", "bor") && p.markerNext():
+			p.toClause()
 		case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
 			p.ending(info)
 		case t.is("beg", "beginning", "starting", "start", "begin"):
@@ -74,6 +83,24 @@ func (p *parser) tail(line *Line) bool {
 		}
 	}
 	return false
+}
+
+// heldTail are words after a direction that are about its yarn, or forbid what changes the
+// count.
+var heldTail = wordings("held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
+	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
+	"do not cast off", "but do not join", "without joining")
+
+// toClause passes over all up to a comma or the end of the sentence.
+func (p *parser) toClause() {
+	from := p.peek().span
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead() {
+		p.next++
+	}
+	for p.remarkEnd(p.next) != 0 {
+		p.next = p.remarkEnd(p.next)
+	}
+	p.passed(from.to(p.last()))
 }
 
 // listFollows reports whether brackets hold the numbers of other sizes.

@@ -168,6 +168,7 @@ type lineInfo struct {
 	unnamed       bool   // the other way is another way to make its increases
 	holdRest      bool   // "turn, leaving rem 38 sts on holder"
 	rest          []int  // how many those are, if it is said
+	asGiven       bool   // words of it are told by no step: it is not written anew
 }
 
 // turning says whether the work goes on flat or in the round.

@@ -26,6 +26,9 @@ func (p *parser) upTo(all bool) (extent, bool) {
 	case p.peek().is("plain") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
 		p.next++
 		return extent{last: toEnd}, true
+	case p.peek().is("all") && p.ahead(1).is("round", "around", "across", "along"):
+		p.next += 2
+		return extent{last: toEnd}, true
 	case p.inEveryStitch():
 		return extent{last: toEnd}, true
 	case p.timesAhead():

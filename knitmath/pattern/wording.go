@@ -27,6 +27,10 @@ func (p *parser) work(alone bool) (Step, bool) {
 	if !p.wording(&w) {
 		return Step{}, false
 	}
+	if found, ok := p.fromCable(&w); found {
+		w.step.Times, w.step.at = w.numbers, w.from.to(p.last())
+		return w.step, ok
+	}
 	if w.plain() && w.numbers == nil && p.asTheyAre() {
 		return Step{Name: "work", takes: 1, leaves: 1, RemainingStitches: []int{0}, at: w.from.to(p.last())}, true
 	}
@@ -131,6 +135,14 @@ func (w *wording) plain() bool {
 
 // upToStep is the step until some stitches remain.
 func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
+	if p.inTurn && u.last != nil {
+		s := w.step
+		if s.Times = w.numbers; s.Times == nil {
+			s.Times = one
+		}
+		s.RemainingStitches = u.last
+		return s, true
+	}
 	if w.numbers != nil && !single(w.numbers, 1) {
 		p.ask(ReasonUnread, at, "a number of stitches and \"to ...\" exclude one another")
 		return Step{}, false
@@ -211,6 +223,9 @@ func (p *parser) rowEnds() bool {
 		return true
 	}
 	t := p.peek()
+	if t.is(",", ";") && (p.numberedAt(p.next+1) || p.ahead(1).is("then") && p.ahead(2).is("rep", "repeat") && p.inside == 0) {
+		return true
+	}
 	if t.is(".") {
 		p.next++
 		claims := p.claimAhead()

@@ -1,0 +1,189 @@
+package pattern
+
+// patternRow reads "work Row 1 of Cable panel" within a row, with "over next 8 sts", "to
+// last 3 sts" or nothing after it: the row of a stitch pattern that the text defines, on
+// some of the stitches. found is false, and nothing taken, if that is not what stands there.
+func (p *parser) patternRow() (s Step, found, ok bool) {
+	i := p.next
+	if p.tokens[i].is("work", "patt", "knit", "foll", "follow") {
+		i++
+	}
+	number := &p.tokens[i+1]
+	if !p.tokens[i].is("row", "rnd", "round") || number.kind != tokenNumber || !p.tokens[i+2].is("of", "from", "in") {
+		return Step{}, false, true
+	}
+	i += 3
+	if p.tokens[i].is("the") {
+		i++
+	}
+	end, k := p.patternAt(i)
+	if end == 0 {
+		return Step{}, false, true
+	}
+	from := p.peek().span
+	lines := p.patterns[k-1].lines
+	p.next = end
+	n := int(number.number)
+	if n < 1 || n > len(lines) || lines[n-1] < 0 || len(p.piece.Lines[lines[n-1]].Steps) == 0 {
+		p.ask(ReasonNoRow, from.to(p.last()), "this row of the pattern is not written")
+		return Step{}, true, false
+	}
+	source := p.piece.Lines[lines[n-1]].Steps
+	if p.steps += len(source); p.steps > MaxSteps {
+		p.mistake(ReasonTooMany, from, "too many steps in all")
+		return Step{}, true, false
+	}
+	p.asGiven = true
+	s, ok = p.onSome(source, from)
+	return s, true, ok
+}
+
+// onSome is a row worked on some of the stitches: those that are said after it. What
+// follows its first step is left in p.after.
+func (p *parser) onSome(source []Step, from span) (Step, bool) {
+	var over []int
+	var u extent
+	if p.peek().is("over", "across", "on") && p.numberOfStsAt(p.next+1) {
+		p.next++
+		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+		}
+		if over = p.number(); over == nil {
+			return Step{}, false
+		}
+		over = without(over)
+		p.accept("st", "sts", "stitches")
+	} else {
+		var ok bool
+		if u, ok = p.upTo(false); !ok {
+			return Step{}, false
+		}
+	}
+	at := from.to(p.last())
+	steps := append([]Step(nil), source...)
+	open := -1
+	for i := range steps {
+		s := &steps[i]
+		s.at = at
+		if s.BeforeMarkerStitches != nil || s.Operation.EndsRow() || s.stretch() && open >= 0 {
+			p.ask(ReasonUnread, at, "how is this row worked on some of the stitches? write it out")
+			return Step{}, false
+		}
+		if s.stretch() {
+			open = i
+		}
+	}
+	switch {
+	case u.mark != nil, u.more:
+	case open < 0:
+		return p.wholeTimes(Step{Steps: steps, at: at}, over, u)
+	case over != nil:
+		return p.stretchedOver(steps, open, over, at)
+	case u.last != nil || p.rowEnds():
+		rest := make([]int, p.sizes)
+		for size := range rest {
+			if u.last != nil {
+				rest[size] = perSize(u.last, p.sizes)[size]
+			}
+			if steps[open].RemainingStitches == nil {
+				rest[size] += int(min(restTakes(steps[open+1:], size), MaxNumber))
+				continue
+			}
+			rest[size] += min(perSize(steps[open].RemainingStitches, p.sizes)[size], MaxNumber)
+		}
+		steps[open].RemainingStitches, steps[open].toFit = tidy(rest), false
+		p.after = steps[1:]
+		return steps[0], true
+	}
+	p.ask(ReasonUnread, at, "on how many stitches?")
+	return Step{}, false
+}
+
+// wholeTimes is a row of a fixed number of stitches, as often as it fits on those that are
+// said.
+func (p *parser) wholeTimes(s Step, over []int, u extent) (Step, bool) {
+	switch {
+	case over == nil && u.last != nil:
+		s.RemainingStitches = u.last
+	case over == nil && u.times != nil:
+		s.Times = u.times
+	case over == nil:
+		s.Times = one
+	default:
+		s.Times = make([]int, p.sizes)
+		for size := range s.Times {
+			each, n := int(fixed(s.Steps, size).takes), perSize(over, p.sizes)[size]
+			if each < 1 || n%each != 0 {
+				p.mistake(ReasonUneven, s.at, "the pattern takes "+stitches(each)+": it does not come out on "+stitches(n))
+				return Step{}, false
+			}
+			s.Times[size] = n / each
+		}
+		s.Times = tidy(s.Times)
+	}
+	return simple(s), true
+}
+
+// stretchedOver is a row with one stretch, on so many stitches.
+func (p *parser) stretchedOver(steps []Step, open int, over []int, at span) (Step, bool) {
+	counts := make([]int, p.sizes)
+	for size := range counts {
+		fixedTakes := fixed(steps[:open], size).takes + fixed(steps[open+1:], size).takes
+		each, n := steps[open].pass(size).takes, int64(perSize(over, p.sizes)[size])-fixedTakes
+		if each < 1 || n < 0 || n%each != 0 {
+			p.mistake(ReasonUneven, at, "the row of the pattern does not come out on "+stitches(perSize(over, p.sizes)[size]))
+			return Step{}, false
+		}
+		counts[size] = int(n / each)
+	}
+	s := &steps[open]
+	s.RemainingStitches, s.toFit, s.Times = nil, false, tidy(counts)
+	p.after = steps[1:]
+	return steps[0], true
+}
+
+// fabricStitches reads stitches by the name of their fabric: "moss st 5", "garter 4", "work
+// in St st over next 38 sts", "seed st to last 4 sts".
+func (p *parser) fabricStitches() (s Step, found, ok bool) {
+	i, from := p.next, p.peek().span
+	in := p.tokens[i].is("work", "cont", "continue") && p.tokens[i+1].is("in")
+	if in {
+		i += 2
+	} else if t := &p.tokens[i]; p.notation(t.text) || !p.fabricWord(i) {
+		return Step{}, false, true
+	}
+	end := p.fabricEnd(i)
+	if end == 0 {
+		return Step{}, false, true
+	}
+	s = Step{Name: "work", takes: 1, leaves: 1}
+	t := &p.tokens[end]
+	switch to, _ := p.sizedEnd(end); {
+	case t.is("over", "across", "on") && p.numberOfStsAt(end+1):
+		p.next = end + 1
+		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+		}
+	case !in && to != 0 && !p.tokens[to].row():
+		p.next = end
+	case !in && t.is("to", "across", "around"):
+		p.next = end
+		u, ok := p.upTo(false)
+		if !ok || u.last == nil {
+			return Step{}, true, false
+		}
+		s.RemainingStitches, s.at = u.last, from.to(p.last())
+		return s, true, true
+	case !in && len(p.sofar) == 0 && p.inRow && p.endsAt(end):
+		p.next = end
+		s.RemainingStitches, s.at = toEnd, from.to(p.last())
+		return s, true, true
+	default:
+		return Step{}, false, true
+	}
+	n := p.number()
+	if n == nil {
+		return Step{}, true, false
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	s.Times, s.at = without(n), from.to(p.last())
+	return s, true, true
+}
