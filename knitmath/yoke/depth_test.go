@@ -9,8 +9,8 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 )
 
-// The default depth is a quarter of the body's circumference, to the nearest
-// round, half-way up: 133 stitches at 18 stitches and 36 rows are as long as 266
+// The default depth is a quarter of the body's circumference and 30 cm at the most, to the
+// nearest round, half-way up: 133 stitches at 18 stitches and 36 rows are as long as 266
 // rounds, a quarter of which is 66.5. In centimetres the same is 18.472222...,
 // which no decimal holds.
 func TestDefaultDepthIsExact(t *testing.T) {
@@ -23,8 +23,8 @@ func TestDefaultDepthIsExact(t *testing.T) {
 				if new(big.Rat).Mul(quarter, big.NewRat(2, 1)).IsInt() && !quarter.IsInt() {
 					halves++
 				}
-				up := new(big.Rat).Add(quarter, half)
-				want := int(new(big.Int).Div(up.Num(), up.Denom()).Int64())
+				// 30 cm have three times the rows of the gauge.
+				want := min(floor(new(big.Rat).Add(quarter, half)), 3*rows)
 				g := &gauge.Gauge{Stitches: float64(stitches), Rows: float64(rows)}
 				if got := defaultRounds(t, g, body); got != want {
 					t.Fatalf("%d stitches at %d and %d: %d rounds, want %d", body, stitches, rows, got, want)
@@ -44,11 +44,14 @@ func TestDefaultDepthIsExact(t *testing.T) {
 	if err != nil || raglan.DepthRounds != 67 {
 		t.Errorf("a raglan of %d rounds, %v; want 67", raglan.DepthRounds, err)
 	}
-	// As deep as a yoke may be, and no deeper: 2 m at 5 rows to 10 cm.
-	if got := defaultRounds(t, &gauge.Gauge{Stitches: 5, Rows: 5}, 10_000); got != 100 {
-		t.Errorf("%d rounds for a body of 200 m, want 100", got)
+	// A body of 150 cm: not 37.5 cm deep but 30, which are 84 rows at 28.
+	if got := defaultRounds(t, &gauge.Gauge{Stitches: 20, Rows: 28}, 300); got != 84 {
+		t.Errorf("%d rounds for a body of 150 cm, want 84", got)
 	}
 }
+
+// floor is a number down to the next whole one.
+func floor(x *big.Rat) int { return int(new(big.Int).Div(x.Num(), x.Denom()).Int64()) }
 
 // defaultRounds is the depth that a body has by default.
 func defaultRounds(t *testing.T, g *gauge.Gauge, body int) int {

@@ -22,6 +22,10 @@ const (
 	MaxUnderarm = 1_000
 	// MaxDepthCm is the greatest depth: no body is longer.
 	MaxDepthCm = 200.0
+	// deepestByDefaultCm is as deep as a yoke is that nobody said the depth of: armholes do
+	// not grow with the chest for ever. The deepest of the body size charts is 28 cm (men 2XL), and
+	// a yoke goes on above it for some. Own choice.
+	deepestByDefaultCm = 30.0
 	// MaxRounds is the most rounds in a yoke: two metres at 10 rounds a cm.
 	MaxRounds = 2_000
 )
@@ -35,7 +39,7 @@ const (
 )
 
 // percentageFigures are the figures above in words.
-const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body"
+const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body (30 cm at the most, own choice)"
 
 // percentageCited is the source of a figure of the percentage system.
 func percentageCited(figure string) report.Source {
@@ -93,7 +97,7 @@ func settleJoin(c *fault.Checks, body int, sleeve, underarm *int) joining {
 
 // settleDepth is the rounds from the join to the neck, and the field that they
 // come from. Without one, the depth is a quarter of the body's circumference
-// (percentage system).
+// (percentage system), and 30 cm at the most.
 func settleDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float64, depthRounds *int) (rounds int, field string) {
 	switch {
 	case depthRounds != nil:
@@ -101,7 +105,7 @@ func settleDepth(c *fault.Checks, st, rw gauge.Density, body int, depthCm *float
 	case depthCm != nil:
 		rounds, field = rw.Nearest(measure.Micrometres(*depthCm)), "depth_cm"
 	default:
-		rounds, field = min(quarter(st, rw, body), rw.Nearest(measure.Micrometres(MaxDepthCm))), "gauge"
+		rounds, field = min(quarter(st, rw, body), rw.Nearest(measure.Micrometres(deepestByDefaultCm))), "gauge"
 	}
 	if rounds < 1 || rounds > MaxRounds {
 		c.Infeasible("the depth is "+report.CountOf(rounds, "rounds")+" at this gauge; it must be from 1 to "+

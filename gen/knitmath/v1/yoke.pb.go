@@ -508,7 +508,7 @@ type PlanCircularYokeRequest struct {
 	NeckCm *float64 `protobuf:"fixed64,6,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200. Not together with
 	// depth_rounds; nearest round, halves up. Default a quarter of the body's
-	// circumference (percentage system).
+	// circumference (percentage system), 30 cm at the most.
 	DepthCm *float64 `protobuf:"fixed64,7,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// The same in rounds, 1 to 2,000.
 	DepthRounds *int32 `protobuf:"varint,8,opt,name=depth_rounds,json=depthRounds,proto3,oneof" json:"depth_rounds,omitempty"`
@@ -1404,7 +1404,7 @@ type PlanRaglanRequest struct {
 	SleeveTopStitches *int32 `protobuf:"varint,9,opt,name=sleeve_top_stitches,json=sleeveTopStitches,proto3,oneof" json:"sleeve_top_stitches,omitempty"`
 	// Depth from the join to the neck, in cm, 0.1 to 200; nearest round, halves
 	// up. Not together with depth_rounds. Default a quarter of the body's
-	// circumference (percentage system).
+	// circumference (percentage system), 30 cm at the most.
 	DepthCm *float64 `protobuf:"fixed64,10,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// The same in rounds, 1 to 2,000. Refused, as is depth_cm, when a part has
 	// more decrease rounds than there are rounds that may decrease.
