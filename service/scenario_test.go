@@ -152,6 +152,10 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	if d := area - yarn.AreaCm2; d > 1e-6 || d < -1e-6 {
 		t.Errorf("the pieces have %v square cm, the whole %v", area, yarn.AreaCm2)
 	}
+	heel, toe := answers["20_heel"].(*pb.PlanHeelResponse), answers["21_toe"].(*pb.PlanToeResponse)
+	if last := heel.Rows[len(heel.Rows)-1].Instruction; last.EndStitches != toe.Rows[0].Instruction.StartStitches {
+		t.Errorf("the heel leaves %d stitches, the toe begins with %d", last.EndStitches, toe.Rows[0].Instruction.StartStitches)
+	}
 	// The yoke is four pieces from the fifth on, and has every stitch of its rounds; a tenth
 	// more is spun.
 	metres, stitches, round1 := 0.0, 0.0, int32(1)

@@ -84,18 +84,19 @@ func TestNotices(t *testing.T) {
 		got  []report.Notice
 		want []string
 	}{
-		"halfway":      {heel(HeelInput{FootCircumferenceCm: new(20.0), Gauge: &halfway}), []string{"HALFWAY foot_circumference_cm"}},
-		"narrow heel":  {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(20)}), []string{"HEEL_UNLIKE_HALF heel_stitches"}},
-		"wide heel":    {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(42)}), []string{"HEEL_UNLIKE_HALF heel_stitches"}},
-		"half":         {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(36)}), nil},
-		"many":         {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(20)}), []string{"PICK_UP_UNLIKE_EDGE pick_up_stitches"}},
-		"few":          {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(14)}), []string{"PICK_UP_UNLIKE_EDGE pick_up_stitches"}},
-		"usual":        {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(19)}), nil},
-		"toe halfway":  {toe(ToeInput{FootCircumferenceCm: new(20.0), Gauge: &halfway}), []string{"HALFWAY foot_circumference_cm"}},
-		"adjusted":     {toe(ToeInput{RoundStitches: new(61)}), []string{"COUNT_ADJUSTED round_stitches"}},
-		"baby":         {toe(ToeInput{RoundStitches: new(36), Gauge: standard}), []string{"LOOSE_ENDS "}},
-		"child":        {toe(ToeInput{RoundStitches: new(40), Gauge: standard}), nil},
-		"adjusted too": {toe(ToeInput{Kind: ToeKindStar, FootCircumferenceCm: new(22.0), Gauge: standard, WedgeCount: new(7)}), []string{"COUNT_ADJUSTED foot_circumference_cm"}},
+		"halfway":     {heel(HeelInput{FootCircumferenceCm: new(20.0), Gauge: &halfway}), []string{"HALFWAY foot_circumference_cm"}},
+		"narrow heel": {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(20)}), []string{"HEEL_UNLIKE_HALF heel_stitches"}},
+		"wide heel":   {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(42)}), []string{"HEEL_UNLIKE_HALF heel_stitches"}},
+		"half":        {heel(HeelInput{RoundStitches: new(60), HeelStitches: new(36)}), nil},
+		"many":        {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(20)}), []string{"PICK_UP_UNLIKE_EDGE pick_up_stitches"}},
+		"few":         {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(14)}), []string{"PICK_UP_UNLIKE_EDGE pick_up_stitches"}},
+		"usual":       {heel(HeelInput{RoundStitches: new(60), PickUpStitches: new(19)}), nil},
+		"toe halfway": {toe(ToeInput{FootCircumferenceCm: new(20.0), Gauge: &halfway}), []string{"HALFWAY foot_circumference_cm"}},
+		"adjusted":    {toe(ToeInput{RoundStitches: new(61)}), []string{"COUNT_ADJUSTED round_stitches"}},
+		"baby":        {toe(ToeInput{RoundStitches: new(36), Gauge: standard}), []string{"LOOSE_ENDS "}},
+		"child":       {toe(ToeInput{RoundStitches: new(40), Gauge: standard}), nil},
+		"adjusted too": {toe(ToeInput{Kind: ToeKindStar, FootCircumferenceCm: new(22.0), Gauge: standard, WedgeCount: new(7)}),
+			[]string{"COUNT_ADJUSTED foot_circumference_cm"}},
 	} {
 		var got []string
 		for _, n := range c.got {
@@ -133,7 +134,8 @@ func TestAFoot(t *testing.T) {
 // rounds are 5.6, 9 or 13.2 cm at 5 to the cm.
 func TestRoundToeOfAFoot(t *testing.T) {
 	for length, section := range map[float64]int{20: 8, 36: 10, 60: 12} {
-		o, err := PlanToe(ToeInput{Kind: ToeKindRound, RoundStitches: new(120), FootLengthCm: &length, Gauge: &gauge.Gauge{Stitches: 35, Rows: 50}})
+		o, err := PlanToe(ToeInput{Kind: ToeKindRound, RoundStitches: new(120), FootLengthCm: &length,
+			Gauge: &gauge.Gauge{Stitches: 35, Rows: 50}})
 		if err != nil || 120 / *o.WedgeCount != section {
 			t.Errorf("a foot of %v cm: sections of %d, want %d; %v", length, 120 / *o.WedgeCount, section, err)
 		}

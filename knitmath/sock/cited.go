@@ -30,8 +30,8 @@ var (
 		Citation: "A. Budd; P. Gibson-Roberts, Simple Socks"}
 	lengthCited = report.Source{Figure: "a sock a centimetre shorter than the foot", Citation: "recalled: a quarter to half an inch",
 		Status: report.SourceStatusFromMemory}
-	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter", Status: report.SourceStatusSecondHand,
-		Citation: "workshop notes and weblogs on toes"}
+	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter",
+		Citation: "workshop notes and weblogs on toes", Status: report.SourceStatusSecondHand}
 	roundToeCited = report.Source{Figure: "sections of 8, 10 or 12, and as many even rounds as plain stitches between decreases",
 		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)", Status: report.SourceStatusPublished}
 	starCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to 8", Status: report.SourceStatusSecondHand,

@@ -2,6 +2,7 @@ package sock_test
 
 import (
 	"fmt"
+	"strings"
 
 	"example.com/knitmath/knitmath/sock"
 )
@@ -14,7 +15,7 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(heel.Summary())
+	fmt.Println(strings.ReplaceAll(heel.Summary(), ", ", ",\n"))
 	toe, err := sock.PlanToe(sock.ToeInput{RoundStitches: &round, Kind: sock.ToeKindStar})
 	if err != nil {
 		fmt.Println(err)
@@ -22,6 +23,9 @@ func Example() {
 	}
 	fmt.Println(toe.Summary())
 	// Output:
-	// A heel of flap and gusset with a round turn over 32 of 64 stitches: 32 flap rows, 18 stitches after the turn, 17 picked up along each edge; the round of 84 comes back to 64 in 19 rounds, of which 10 decrease.
+	// A heel of flap and gusset with a round turn over 32 of 64 stitches: 32 flap rows,
+	// 18 stitches after the turn,
+	// 17 picked up along each edge; the round of 84 comes back to 64 in 19 rounds,
+	// of which 10 decrease.
 	// A star toe of 64 stitches: 14 decrease rounds of 21 bring it down to 8, which are drawn up.
 }

@@ -22,7 +22,8 @@ func FuzzPlanHeel(f *testing.F) {
 	f.Add(int32(4), 60, 30, 0, 10, 0, 0, 0, int32(2), 0, 0.0)
 	f.Add(int32(5), 60, 30, 0, 0, 0, 0, 0, int32(0), 2, 22.0)
 	f.Fuzz(func(t *testing.T, kind int32, round, heel, flap, centre, pick, every, quick int, method int32, corner int, standard float64) {
-		in := HeelInput{Kind: HeelKind(kind), RoundStitches: &round, HeelStitches: given(heel), FlapRows: given(flap), CentreStitches: given(centre),
+		in := HeelInput{Kind: HeelKind(kind), RoundStitches: &round, HeelStitches: given(heel), FlapRows: given(flap),
+			CentreStitches: given(centre),
 			PickUpStitches: given(pick), GussetEveryRounds: given(every), SuccessiveRounds: given(quick), TurnMethod: shortrow.TurnMethod(method),
 			CornerStitches: given(corner), WithOutline: true}
 		if standard != 0 {
@@ -45,7 +46,8 @@ func FuzzPlanToe(f *testing.F) {
 	f.Add(int32(3), 61, 5, 8, 0, 0, 2, 3, int32(0), 0.0, 0.0)
 	f.Add(int32(4), 60, 0, 0, 0, 10, 0, 0, int32(2), 30.0, 24.0)
 	f.Fuzz(func(t *testing.T, kind int32, round, wedges, end, more, centre, every, times int, method int32, standard, length float64) {
-		in := ToeInput{Kind: ToeKind(kind), RoundStitches: &round, WedgeCount: given(wedges), EndStitches: given(end), MoreEvenRounds: given(more),
+		in := ToeInput{Kind: ToeKind(kind), RoundStitches: &round, WedgeCount: given(wedges), EndStitches: given(end),
+			MoreEvenRounds: given(more),
 			CentreStitches: given(centre), TurnMethod: shortrow.TurnMethod(method), WithOutline: true}
 		if every != 0 {
 			in.Rates = []ToeRate{{every, times}}

@@ -81,7 +81,8 @@ func (r HeelRow) line() string {
 
 func (o Heel) flapDirections(d []string) []string {
 	rows := o.part(HeelPartFlap)
-	d = append(d, "Heel flap, to and fro over needle 1, while needle 2 rests. Slip the first stitch of right-side rows knitwise, of wrong-side rows purlwise.",
+	d = append(d, "Heel flap, to and fro over needle 1, while needle 2 rests. "+
+		"Slip the first stitch of right-side rows knitwise, of wrong-side rows purlwise.",
 		rows[0].line()+".", rows[1].line()+".")
 	slipped := report.CountOf(len(rows)/2, "slipped stitches") + " along each edge."
 	if times := len(rows)/2 - 1; times > 0 {
@@ -140,7 +141,8 @@ func (o Heel) gussetDirections(d []string) []string {
 	if times == 0 {
 		return append(d, "The sole has its "+report.CountOf(o.HeelStitches, "stitches")+" already. "+o.beginsAnew())
 	}
-	d = append(d, fmt.Sprintf("Gusset round 1 (decrease round): k to 3 sts before marker 1, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).",
+	d = append(d, fmt.Sprintf("Gusset round 1 (decrease round): "+
+		"k to 3 sts before marker 1, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).",
 		o.InstepStitches, now-2))
 	quick := min(o.quick, times) - 1
 	if o.every == 1 {
@@ -206,7 +208,8 @@ func (o Heel) wasteYarnDirections(d []string) []string {
 	} else {
 		corner = " Leave the corners,"
 	}
-	d = append(d, fmt.Sprintf("Round of the heel: k%d with a smooth waste yarn, slip these %d back to the left needle, knit them again with the sock's yarn, and k%d.",
+	d = append(d, fmt.Sprintf("Round of the heel: k%d with a smooth waste yarn, "+
+		"slip these %d back to the left needle, knit them again with the sock's yarn, and k%d.",
 		o.HeelStitches, o.HeelStitches, o.InstepStitches),
 		"Work foot and toe. Then put the stitches below and above the waste yarn on two needles, "+strconv.Itoa(o.HeelStitches)+
 			" each (above, the half loop at the edge counts), and take the waste yarn out."+corner+" and begin the round at one of them: "+

@@ -39,7 +39,8 @@ func TestPublishedHeels(t *testing.T) {
 				t.Errorf("%s: row %d of the turn is %q, printed %q", row["id"], i+1, got, want)
 			}
 		}
-		for name, got := range map[string]int{"heel_is": out.HeelStitches, "turn_rows": len(out.part(HeelPartTurn)), "turned": *out.TurnedStitches,
+		for name, got := range map[string]int{"heel_is": out.HeelStitches, "turn_rows": len(out.part(HeelPartTurn)),
+			"turned":    *out.TurnedStitches,
 			"picked_up": *out.PickUpStitches, "gusset": *out.GussetStitches, "decrease_rounds": *out.GussetDecreaseRounds,
 			"gusset_rounds": *out.GussetRounds} {
 			if want := whole(t, row[name]); want != nil && got != *want {

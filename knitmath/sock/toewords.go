@@ -22,7 +22,8 @@ func (o Toe) Directions() []string { return o.directions }
 func (o Toe) summarise() string {
 	s := toeNames[o.kind] + " of " + report.CountOf(o.RoundStitches, "stitches")
 	if o.kind == ToeKindShortRows {
-		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") + " in its middle and out again, then grafted to the instep"
+		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") +
+			" in its middle and out again, then grafted to the instep"
 	} else {
 		s += ": " + report.CountOf(*o.DecreaseRounds, "decrease rounds") + " of " + strconv.Itoa(o.LengthRows) + " bring it down to " +
 			strconv.Itoa(o.EndStitches) + ", which are " + o.finish()
@@ -53,7 +54,8 @@ func (o Toe) direct() []string {
 		begin += ": half of it is the sole, half the instep"
 	}
 	if o.kind == ToeKindShortRows {
-		begin += ", with the " + report.CountOf(sole, "stitches") + " of the sole; the " + strconv.Itoa(o.RoundStitches-sole) + " of the instep follow"
+		begin += ", with the " + report.CountOf(sole, "stitches") + " of the sole; the " +
+			strconv.Itoa(o.RoundStitches-sole) + " of the instep follow"
 	}
 	d := []string{begin + "."}
 	if o.FootToToeCm != nil {
