@@ -42,6 +42,7 @@ var allowed = map[string]string{
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge":  "cost fault gauge measure outline report shaping spread stitch",
+	"neck":  "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
 	"solid": "body cost fault gauge measure outline report schedule shaping spread stitch",
 	"sock":  "cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":  "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",

@@ -78,6 +78,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("solid", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterSolidServiceHandlerClient(ctx, mux, knitmathv1.NewSolidServiceClient(conn))
 	})
+	part("neck", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterNeckServiceHandlerClient(ctx, mux, knitmathv1.NewNeckServiceClient(conn))
+	})
 	part("yarn", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn))
 	})

@@ -66,6 +66,18 @@ func (p Path) add(more ...piece) Path {
 // Line goes straight to a point, which may lie level with the last or right above it.
 func (p Path) Line(to Point) Path { return p.add(piece{from: p.End(), to: to}) }
 
+// Lines goes straight from point to point: a curve that is none of the others, in
+// strokes.
+func (p Path) Lines(to ...Point) Path {
+	more := make([]piece, len(to))
+	from := p.End()
+	for i, q := range to {
+		more[i] = piece{from: from, to: q}
+		from = q
+	}
+	return p.add(more...)
+}
+
 // Ellipse goes to a point along the quarter of an ellipse that is level at one of the
 // two points and upright at the other.
 func (p Path) Ellipse(to Point, leaving Leaving) Path {

@@ -27,6 +27,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterEdgeServiceServer(to, edgeService{})
 	knitmathv1.RegisterFlatServiceServer(to, flatService{})
 	knitmathv1.RegisterSolidServiceServer(to, solidService{})
+	knitmathv1.RegisterNeckServiceServer(to, neckService{})
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
 	knitmathv1.RegisterBodyServiceServer(to, bodyService{})
 	knitmathv1.RegisterCurveServiceServer(to, curveService{})

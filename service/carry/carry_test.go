@@ -45,6 +45,7 @@ var carriers = []struct {
 	{&knitmathv1.PlanHeelRequest{}, &knitmathv1.PlanHeelResponse{}, inBy(heelIn), outBy(heelOut)},
 	{&knitmathv1.PlanToeRequest{}, &knitmathv1.PlanToeResponse{}, inBy(toeIn), outBy(toeOut)},
 	{&knitmathv1.PlanCrownRequest{}, &knitmathv1.PlanCrownResponse{}, inBy(crownIn), outBy(crownOut)},
+	{&knitmathv1.PlanNecklineRequest{}, &knitmathv1.PlanNecklineResponse{}, inBy(necklineIn), outBy(necklineOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(estimateIn), outBy(estimateOut)},
 	{&knitmathv1.ConvertYarnCountRequest{}, &knitmathv1.ConvertYarnCountResponse{}, inBy(countConversionIn), outBy(countConversionOut)},
 	{&knitmathv1.DescribeYarnRequest{}, &knitmathv1.DescribeYarnResponse{}, inBy(descriptionIn), outBy(descriptionOut)},

@@ -26,6 +26,7 @@ var prices = pricesOf(
 	priceOf(yokeIn), priceOf(raglanIn),
 	priceOf(flatIn), priceOf(curvedEdgeIn),
 	priceOf(solidIn),
+	priceOf(necklineIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
 	priceOf(crownIn),

@@ -1,0 +1,202 @@
+package neck
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// counts is how the stitches across the shoulders divide.
+type counts struct {
+	width, neck, shoulder int
+	// The fields that they came from.
+	widthField, neckField, shoulderField string
+}
+
+// An amount is an exact number of stitches.
+type amount struct{ num, den int64 }
+
+func whole(n int) amount { return amount{int64(n), 1} }
+
+// less is a number less twice another, over, twice another more where it is negative.
+func (a amount) less(times int64, b amount) amount {
+	if a.den == 1 {
+		return amount{a.num*b.den - times*b.num, b.den}
+	}
+	return amount{a.num - times*b.num*(a.den/b.den), a.den}
+}
+
+// A comb is the counts that a rule allows, of one parity if that is asked.
+type comb struct {
+	step, offset int64
+	rounding     measure.Rounding
+}
+
+const anyParity = -1
+
+// combOf is false where the rule has no count of the parity.
+func combOf(r *gauge.CountRule, parity int) (comb, bool) {
+	x := comb{step: 1}
+	if r != nil {
+		x.step = int64(fault.Or(r.Multiple, 1))
+		x.offset = int64(fault.Or(r.Remainder, 0)) + 2*int64(fault.Or(r.Edge, 0))
+		x.rounding = r.Rounding
+	}
+	if parity == anyParity || x.step%2 == 0 && x.offset%2 == int64(parity) {
+		return x, true
+	}
+	if x.step%2 == 0 {
+		return x, false
+	}
+	if x.offset%2 != int64(parity) {
+		x.offset += x.step
+	}
+	x.step *= 2
+	return x, true
+}
+
+// fit is the count of the comb, at least 1, that the rounding takes for an amount, and
+// whether the amount lay half-way between two.
+func (x comb) fit(a amount) (count int, halfway bool) {
+	up, per := a.num-x.offset*a.den, x.step*a.den
+	n := measure.RoundedDiv(up, per, x.rounding)
+	least := int64(0)
+	if x.offset < 1 {
+		least = 1
+	}
+	halfway = n > least && 2*(n*per-up) == per
+	n = min(max(n, least), int64(stitch.MaxStitches)*2)
+	return int(min(n*x.step+x.offset, 2*stitch.MaxStitches)), halfway && x.rounding < measure.RoundingUp
+}
+
+// allows reports whether a count is one of the comb.
+func (x comb) allows(n int) bool { return int64(n) >= x.offset && (int64(n)-x.offset)%x.step == 0 }
+
+// settler settles the counts of a question whose fields are in order.
+type settler struct {
+	c       *fault.Checks
+	in      Input
+	st      gauge.Density
+	notices []report.Notice
+}
+
+// given is an amount in stitches or cm, and its field.
+func (s *settler) given(count *int, cm *float64, stem string) (amount, string, bool) {
+	switch {
+	case count != nil:
+		return whole(*count), stem + "_stitches", true
+	case cm != nil:
+		num, den := s.st.Exact(measure.Micrometres(*cm))
+		return amount{num, den}, stem + "_cm", true
+	}
+	return amount{}, stem + "_stitches", false
+}
+
+// fit is a count that a rule allows for an amount; an amount given as a count must be
+// one itself.
+func (s *settler) fit(a amount, isCount bool, rule *gauge.CountRule, parity int, field, ruleField string) int {
+	x, ok := combOf(rule, parity)
+	if !ok {
+		s.c.Infeasible("every count of the rule is "+parityWord(1-parity)+", and the neck and the width must both be even or both odd, "+
+			"so that the shoulders are equal", ruleField, field)
+		return 0
+	}
+	if isCount {
+		free, _ := combOf(rule, anyParity)
+		if !free.allows(int(a.num)) {
+			low, high := free.beside(int(a.num))
+			s.c.Infeasible(fmt.Sprintf("%d is no count of the rule; %s", a.num, either(low, high)), field, ruleField)
+			return 0
+		}
+		return int(a.num)
+	}
+	n, halfway := x.fit(a)
+	if halfway {
+		s.notices = append(s.notices, gauge.HalfwayNotice(field, n))
+	}
+	return n
+}
+
+// beside are the nearest counts below and above one that is not of the comb, 0 where
+// there is none below.
+func (x comb) beside(n int) (low, high int) {
+	low = int(measure.FloorDiv(int64(n)-x.offset, x.step)*x.step + x.offset)
+	high = low + int(x.step)
+	if low < 1 || int64(low) < x.offset {
+		low = 0
+	}
+	return low, high
+}
+
+func either(low, high int) string {
+	if low == 0 {
+		return strconv.Itoa(high) + " is the next"
+	}
+	return fmt.Sprintf("%d and %d are the next", low, high)
+}
+
+func parityWord(parity int) string {
+	if parity == 0 {
+		return "even"
+	}
+	return "odd"
+}
+
+// settle divides the stitches. Of width, neck and shoulder two are known, or the width
+// alone, of which the neck then is a third.
+func (s *settler) settle() counts {
+	width, widthField, hasWidth := s.given(s.in.WidthStitches, s.in.WidthCm, "width")
+	neck, neckField, hasNeck := s.given(s.in.NeckStitches, s.in.NeckCm, "neck")
+	shoulder, shoulderField, hasShoulder := s.given(s.in.ShoulderStitches, s.in.ShoulderCm, "shoulder")
+	n := counts{widthField: widthField, neckField: neckField, shoulderField: shoulderField}
+	switch {
+	case hasWidth:
+		n.width = s.fit(width, s.in.WidthStitches != nil, s.in.WidthRule, anyParity, widthField, "width_rule")
+		isCount := s.in.NeckStitches != nil
+		switch {
+		case hasShoulder:
+			neck = whole(n.width).less(2, shoulder)
+			isCount, n.neckField = s.in.ShoulderStitches != nil, shoulderField
+		case !hasNeck:
+			neck, n.neckField = amount{int64(n.width), 3}, widthField
+		}
+		if s.c.Err() == nil && 2*neck.num < neck.den {
+			s.c.Infeasible("the shoulders leave no neck", widthField, shoulderField)
+			return n
+		}
+		n.neck = s.fit(neck, isCount, s.in.NeckRule, n.width%2, n.neckField, "neck_rule")
+	default:
+		n.neck = s.fit(neck, s.in.NeckStitches != nil, s.in.NeckRule, anyParity, neckField, "neck_rule")
+		width = whole(n.neck).less(-2, shoulder)
+		n.width = s.fit(width, s.in.ShoulderStitches != nil, s.in.WidthRule, n.neck%2, shoulderField, "width_rule")
+		n.widthField = shoulderField
+	}
+	if s.c.Err() != nil {
+		return n
+	}
+	s.vetDivided(&n)
+	return n
+}
+
+// vetDivided checks that two equal shoulders are left.
+func (s *settler) vetDivided(n *counts) {
+	both := n.width - n.neck
+	n.shoulder = both / 2
+	switch {
+	case n.width > stitch.MaxStitches:
+		s.c.Infeasible(fmt.Sprintf("the width is %d stitches; at most %d are counted", n.width, stitch.MaxStitches), n.widthField)
+	case n.neck > MaxNeckStitches:
+		s.c.Infeasible(fmt.Sprintf("the neck is %d stitches; at most %d are planned", n.neck, MaxNeckStitches), n.neckField)
+	case both < 2*leastStep(s.in):
+		s.c.Infeasible(fmt.Sprintf("a neck of %d stitches leaves %d of a width of %d, and each shoulder takes %d at least", n.neck, max(both, 0),
+			n.width, leastStep(s.in)), n.widthField, n.neckField)
+	case both%2 != 0:
+		s.c.Infeasible(fmt.Sprintf("a neck of %d stitches leaves %d of a width of %d, which make no two equal shoulders; %s",
+			n.neck, both, n.width, either(n.neck-1, n.neck+1)), n.widthField, n.neckField)
+	}
+}

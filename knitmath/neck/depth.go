@@ -1,0 +1,86 @@
+package neck
+
+import (
+	"fmt"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// How deep a neck is where nobody says: half as deep in front as it is wide and 0.15 of that
+// behind, at most as deep as published ones, which are 5 to 7.5 cm and 1.3 to 3.8 cm for
+// necks of some 10 to 25 cm. Own choice.
+const (
+	frontShare, frontMostCm = 0.5, 7.5
+	backShare, backMostCm   = 0.15, 3.8
+	// rowsOfSlant: a V loses a stitch at each edge every 4th row.
+	rowsOfSlant = 4
+)
+
+// evenRows is the even number of rows nearest to num/den, half-way up.
+func evenRows(num, den int64) int { return 2 * int(measure.HalfUpDiv(num, 2*den)) }
+
+// leastDepth is the shallowest neck: where short rows slope the shoulders the row that
+// divides and the one that closes the last gap lie above its foot.
+func (p setting) leastDepth() int {
+	if p.shortRows {
+		return 2
+	}
+	return 0
+}
+
+// frontDepth settles the depth of the front, of which so many stitches slant at each edge.
+func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field string) {
+	if depth, field, ok := p.givenDepth(c, p.in.FrontDepthRows, p.in.FrontDepthCm, "front"); ok {
+		return depth, field
+	}
+	switch p.in.Shape {
+	case ShapeBoat:
+		return p.leastDepth(), "front_depth_rows"
+	case ShapeV:
+		return min(rowsOfSlant*slants+evenAbove, MaxDepthRows), "front_depth_rows"
+	}
+	width := p.st.SizeCm(p.neck)
+	return p.usualDepth(min(frontShare*width, frontMostCm)), "front_depth_rows"
+}
+
+// backDepth settles the depth of the back.
+func (p setting) backDepth(c *fault.Checks) (depth int, field string) {
+	if depth, field, ok := p.givenDepth(c, p.in.BackDepthRows, p.in.BackDepthCm, "back"); ok {
+		return depth, field
+	}
+	if p.in.Shape == ShapeBoat {
+		return p.leastDepth(), "back_depth_rows"
+	}
+	width := p.st.SizeCm(p.neck)
+	return p.usualDepth(min(backShare*width, backMostCm)), "back_depth_rows"
+}
+
+// usualDepth is a default in rows.
+func (p setting) usualDepth(cm float64) int {
+	num, den := p.rw.Exact(measure.Micrometres(cm))
+	return min(max(evenRows(num, den), p.leastDepth()), MaxDepthRows)
+}
+
+// givenDepth is the depth that was asked for, to an even number of rows; ok is false if
+// none was.
+func (p setting) givenDepth(c *fault.Checks, rows *int, cm *float64, piece string) (depth int, field string, ok bool) {
+	switch {
+	case rows != nil:
+		depth, field = evenRows(int64(*rows), 1), piece+"_depth_rows"
+	case cm != nil:
+		num, den := p.rw.Exact(measure.Micrometres(*cm))
+		depth, field = evenRows(num, den), piece+"_depth_cm"
+	default:
+		return 0, "", false
+	}
+	switch {
+	case depth > MaxDepthRows:
+		c.Infeasible(fmt.Sprintf("the depth is %d rows at this gauge; at most %d are planned", depth, MaxDepthRows), field)
+	case depth < p.leastDepth():
+		c.Infeasible("short rows at the shoulders need a depth of "+report.CountOf(p.leastDepth(), "rows")+
+			" at least; stepped bind-offs need none", field, "shoulder_method")
+	}
+	return depth, field, true
+}

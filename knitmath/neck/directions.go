@@ -1,0 +1,185 @@
+package neck
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// Directions write both pieces as a pattern would, then the band.
+func (o Neckline) Directions() []string {
+	l := o.Front.layout
+	if l == nil {
+		return nil
+	}
+	shoulder := strconv.Itoa(o.ShoulderStitches) + " for each shoulder"
+	if len(l.steps) > 1 {
+		shoulder += ", in steps of " + stepWords(l.steps) + " from the armhole on,"
+	}
+	d := []string{"Work front and back on " + report.CountOf(o.WidthStitches, "stitches") + " each, " + shoulder + " and " + strconv.Itoa(o.NeckStitches) + " for the neck. Rows that are not written are worked even, in pattern."}
+	if l.shortRows && len(l.steps) > 1 {
+		d = append(d, shortrow.Technique(o.in.TurnMethod))
+	}
+	for _, p := range []Piece{o.Back, o.Front} {
+		d = p.directions(d, o)
+	}
+	if l.shortRows {
+		d = append(d, "Join each shoulder of the front to that of the back by a three-needle bind-off, or graft them: "+
+			report.CountOf(o.ShoulderStitches, "stitches")+" of each.")
+	}
+	return append(d, o.bandDirections()...)
+}
+
+// directions appends those of a piece.
+func (p Piece) directions(d []string, o Neckline) []string {
+	l := p.layout
+	name := report.Sentence(l.piece)
+	rows := l.depth - l.firstRow
+	begin := name + ": row 1 is a " + sideWords(sideOf(l.firstRow)) + " row"
+	if rows > 0 {
+		begin += ", with " + report.CountOf(rows, "rows") + " (" + o.in.DisplayUnit.Size(l.rw.SizeCm(rows)) +
+			") from there to the end of the shoulder at the neck"
+	}
+	d = append(d, begin+".")
+	part := PartWhole
+	for i := 0; i < len(p.Rows); {
+		r := p.Rows[i]
+		if r.Part != part && r.Part == PartSecondSide {
+			d = append(d, l.secondWords())
+		} else if r.Part != part {
+			d = append(d, report.Sentence(l.sideName(first))+":")
+		}
+		part = r.Part
+		n := alike(p.Rows[i:])
+		d = append(d, rowWords(p.Rows[i:i+n]))
+		i += n
+	}
+	return d
+}
+
+// sideName is a side as it is worn.
+func (l *layout) sideName(side int) string {
+	if (side == first) == (l.piece == "front") {
+		return "left " + l.piece
+	}
+	return "right " + l.piece
+}
+
+// secondWords say how the second side is begun.
+func (l *layout) secondWords() string {
+	s := report.Sentence(l.sideName(second))
+	if l.lastRow(first) == 0 {
+		return s + ":"
+	}
+	if l.held && l.centre > 0 {
+		s += ": leave the " + report.CountOf(l.centre, "stitches") + " of the middle on hold, put the others back on the needle"
+	} else {
+		s += ": put the stitches on hold back on the needle"
+	}
+	return s + " and join the yarn at the neck edge, the right side facing."
+}
+
+// alike is how many rows at the beginning of a list, one at least, are the same decrease
+// row again and again.
+func alike(rows []Row) int {
+	n := 1
+	if !decreases(rows[0]) {
+		return n
+	}
+	text := rows[0].Instruction.Row.Text()
+	for n < len(rows) && rows[n].Part == rows[0].Part && rows[n].Side == rows[0].Side && rows[n].Instruction.Row.Text() == text {
+		n++
+	}
+	return n
+}
+
+// decreases reports whether a row is told as a decrease row: a stitch at the neck, and
+// nothing at the shoulder.
+func decreases(r Row) bool {
+	return r.Part != PartWhole && r.Instruction.StartStitches-r.Instruction.EndStitches == 1 && r.Instruction.Row.Steps[0].Op != stitch.BindOff
+}
+
+// rowWords is "Row 5 (RS, decrease row): k1, ssk, k to end. Repeat the decrease row every
+// 2nd row 3 more times: 24 stitches."
+func rowWords(rows []Row) string {
+	r := rows[0]
+	s := "Row " + strconv.Itoa(r.RowNumber) + " (" + r.Side.String()
+	if decreases(r) {
+		s += ", decrease row"
+	}
+	s += "): " + r.Instruction.Row.Text()
+	if len(rows) > 1 {
+		numbers := make([]int, len(rows))
+		for i, r := range rows {
+			numbers[i] = r.RowNumber
+		}
+		s += ". Repeat the decrease row " + againWords(numbers)
+	}
+	if left := rows[len(rows)-1].Instruction.EndStitches; left > 0 && (left != r.Instruction.StartStitches || len(rows) > 1) {
+		s += ": " + report.CountOf(left, "stitches")
+	}
+	return s + "."
+}
+
+// manyIntervals is how many runs of intervals a sentence tells; more are a list of rows.
+const manyIntervals = 3
+
+// againWords say when a row that was worked first in a list is worked again.
+func againWords(numbers []int) string {
+	if runs := schedule.Runs(numbers); len(runs) <= manyIntervals {
+		return shaping.IntervalWords(runs, "row")
+	}
+	words := make([]string, len(numbers)-1)
+	for i, n := range numbers[1:] {
+		words[i] = strconv.Itoa(n)
+	}
+	last := len(words) - 1
+	return "on rows " + strings.Join(words[:last], ", ") + " and " + words[last]
+}
+
+func sideWords(side stitch.Side) string {
+	if side == stitch.WrongSide {
+		return "wrong-side"
+	}
+	return "right-side"
+}
+
+// bandDirections say what is picked up, in the order in which it is met.
+func (o Neckline) bandDirections() []string {
+	s := "Band: with the shoulders joined and the right side facing, begin at the right shoulder, as worn, and pick up and knit "
+	names := map[SectionPlace]string{SectionPlaceBack: "across the back", SectionPlaceLeftFront: "down the left front",
+		SectionPlaceFrontCentre: "across the middle of the front", SectionPlaceRightFront: "up the right front"}
+	for i, x := range o.sectionsThere() {
+		if i > 0 {
+			s += ", "
+		}
+		s += strconv.Itoa(x.Stitches) + " " + names[x.Place]
+		switch {
+		case x.LiveStitches > 0 && x.LiveStitches == x.Stitches:
+			s += ", off the holder"
+		case x.LiveStitches > 0:
+			s += " (the " + report.CountOf(x.LiveStitches, "held stitches") + " of its middle among them)"
+		}
+	}
+	d := []string{s + ": " + report.CountOf(o.PickedUpStitches, "stitches") + ". Join to work in the round."}
+	if o.in.Shape == ShapeV && o.Front.layout.held && o.Front.CentreStitches > 0 {
+		d = append(d, "Mark the middle of the front: there a ribbed band decreases 2 stitches, in every round if it is narrow, in every 2nd if it is wide.")
+	}
+	return d
+}
+
+// sectionsThere are the sections that have stitches.
+func (o Neckline) sectionsThere() []Section {
+	var list []Section
+	for _, s := range o.Sections {
+		if s.Stitches > 0 {
+			list = append(list, s)
+		}
+	}
+	return list
+}

@@ -1,0 +1,263 @@
+package neck
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/shaping"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// drawn is a neckline as somebody might ask it, by a number.
+func drawn(seed uint64) Input {
+	r := rand.New(rand.NewPCG(seed, 13))
+	gauges := [][2]float64{{22, 30}, {18, 24}, {28, 36}, {12, 16}, {20, 26.5}, {16, 32}}
+	g := gauges[r.IntN(len(gauges))]
+	in := Input{
+		Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]},
+		Shape: Shape(r.IntN(int(ShapeBoat) + 1)), Centre: Centre(r.IntN(3)),
+		ShoulderMethod: ShoulderMethod(r.IntN(3)), RowChoice: shaping.RowChoice(r.IntN(3)),
+	}
+	shoulder, neck := 2+r.IntN(40), 1+r.IntN(60)
+	in.WidthStitches = new(2*shoulder + neck)
+	if r.IntN(4) > 0 {
+		in.NeckStitches = new(neck)
+	}
+	if in.ShoulderMethod == ShoulderMethodShortRows {
+		in.TurnMethod = shortrow.TurnMethod(r.IntN(4))
+	}
+	if r.IntN(3) > 0 {
+		in.FrontDepthRows = new(r.IntN(70))
+	}
+	if r.IntN(3) > 0 {
+		in.BackDepthRows = new(r.IntN(24))
+	}
+	if r.IntN(3) > 0 {
+		in.ShoulderSlopeRows = new(r.IntN(shoulder + 3))
+	}
+	if r.IntN(4) == 0 {
+		in.EdgeStitches = new(1 + r.IntN(3))
+	}
+	if r.IntN(4) == 0 {
+		in.ToleranceStitches = new(float64(r.IntN(7)) / 2)
+	}
+	if r.IntN(5) == 0 && in.Shape <= ShapeV {
+		in.FrontCentreStitches = new(neck%2 + 2*r.IntN(neck/2+1))
+	}
+	return in
+}
+
+// eachDrawn plans thousands of necklines and shows those that have a plan.
+func eachDrawn(t *testing.T, show func(at string, in Input, out Neckline)) {
+	t.Helper()
+	planned, all := 0, knittest.Sweep(12_000, 2_000)
+	for seed := range all {
+		in := drawn(uint64(seed))
+		out, err := PlanNeckline(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			continue
+		}
+		planned++
+		show(fmt.Sprintf("question %d", seed), in, out)
+		if t.Failed() {
+			return
+		}
+	}
+	if planned < 6*all/10 {
+		t.Errorf("%d of %d have a plan: the sweep has shrunk", planned, all)
+	}
+}
+
+// The machine works every row of every plan, with the stitches that the answer says, and
+// the shoulders end at the heights that they should.
+func TestNecklinesAreKnit(t *testing.T) {
+	eachDrawn(t, func(at string, in Input, out Neckline) {
+		for _, p := range []struct {
+			name string
+			Piece
+		}{{"front", out.Front}, {"back", out.Back}} {
+			knitPiece(t, at+" "+p.name, in, out, p.Piece)
+		}
+	})
+}
+
+// knitter works a piece.
+type knitter struct {
+	t    *testing.T
+	at   string
+	m    *stitch.Machine
+	rows []Row
+	yo   bool
+}
+
+// work works a part of the rows, and plain ones between them.
+func (k *knitter) work(part Part, from, to int) {
+	k.t.Helper()
+	for number := from; number <= to; number++ {
+		row, listed := k.next(part, number)
+		side := stitch.RightSide
+		if number%2 == 0 {
+			side = stitch.WrongSide
+		}
+		if k.m.Side() != side {
+			k.t.Fatalf("%s row %d: the %s faces", k.at, number, k.m.Side())
+		}
+		if !listed {
+			if err := k.m.Work(knittest.PlainRow(k.m)); err != nil {
+				k.t.Fatalf("%s even row %d: %v", k.at, number, err)
+			}
+			continue
+		}
+		if row.Side != side {
+			k.t.Fatalf("%s row %d is said to be of the %s", k.at, number, row.Side)
+		}
+		before := k.m.StitchCount()
+		if err := k.m.Work(row.Instruction.Row); err != nil {
+			k.t.Fatalf("%s row %d, %s: %v", k.at, number, row.Instruction.Row.Text(), err)
+		}
+		if k.yo && k.m.Unresolved() > 0 || k.yo && before != row.Instruction.StartStitches {
+			continue // the yarn overs of short rows are not counted
+		}
+		if got := k.m.StitchCount(); before != row.Instruction.StartStitches || got != row.Instruction.EndStitches {
+			k.t.Fatalf("%s row %d, %s: from %d to %d stitches, said %d to %d", k.at, number, row.Instruction.Row.Text(), before, got,
+				row.Instruction.StartStitches, row.Instruction.EndStitches)
+		}
+	}
+}
+
+func (k *knitter) next(part Part, number int) (Row, bool) {
+	if len(k.rows) == 0 || k.rows[0].Part != part || k.rows[0].RowNumber != number {
+		return Row{}, false
+	}
+	row := k.rows[0]
+	k.rows = k.rows[1:]
+	return row, true
+}
+
+func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
+	t.Helper()
+	k := &knitter{t: t, at: at, m: knittest.CastOn(t, out.WidthStitches, false), rows: p.Rows, yo: in.TurnMethod == shortrow.TurnMethodYarnOver}
+	last := func(part Part) int {
+		n := 0
+		for _, r := range p.Rows {
+			if r.Part == part {
+				n = r.RowNumber
+			}
+		}
+		return n
+	}
+	short := in.ShoulderMethod == ShoulderMethodShortRows
+	top := p.NeckRowNumber - 1 + p.DepthRows // of the first side
+	if p.DepthRows == 0 {
+		k.work(PartWhole, 1, p.NeckRowNumber)
+		k.work(PartSecondSide, p.NeckRowNumber+1, last(PartSecondSide))
+		checkBoundOff(t, at, k.m.BoundOff(), out, p, top)
+	} else {
+		k.work(PartWhole, 1, p.NeckRowNumber-1)
+		ends := [2]int{top + 1, top + 2}
+		if short {
+			ends = [2]int{top, top - 1}
+		}
+		k.work(PartFirstSide, p.NeckRowNumber, max(ends[0], last(PartFirstSide)))
+		k.endSide(short, out, top)
+		held := len(k.m.Holders()) - 1
+		if short {
+			held--
+		}
+		if err := k.m.TakeUp(stitch.RightSide, held); err != nil {
+			t.Fatalf("%s: the second side: %v", at, err)
+		}
+		k.work(PartSecondSide, p.NeckRowNumber, max(ends[1], last(PartSecondSide)))
+		secondTop := p.NeckRowNumber - 1 + p.SecondSideDepthRows
+		k.endSide(short, out, secondTop)
+		if p.HeightRows != max(ends[0], ends[1], p.NeckRowNumber) {
+			t.Fatalf("%s: said to be %d rows high, and is %d", at, p.HeightRows, max(ends[0], ends[1]))
+		}
+		if !short {
+			checkBoundOff(t, at, k.m.BoundOff(), out, p, top)
+		}
+	}
+	if len(k.rows) > 0 {
+		t.Fatalf("%s: row %d is left over", at, k.rows[0].RowNumber)
+	}
+	checkSteps(t, at, out, p)
+}
+
+// endSide looks at what is on the needle when a side is done: nothing, or a shoulder
+// whose stitches have as many rows as its steps want.
+func (k *knitter) endSide(short bool, out Neckline, top int) {
+	k.t.Helper()
+	if !short {
+		if n := k.m.StitchCount(); n != 0 {
+			k.t.Fatalf("%s: %d stitches are left", k.at, n)
+		}
+		return
+	}
+	if n := k.m.StitchCount(); n != out.ShoulderStitches || k.m.Unresolved() != 0 {
+		k.t.Fatalf("%s: %d stitches are left of a shoulder of %d, %d open", k.at, n, out.ShoulderStitches, k.m.Unresolved())
+	}
+	heights := k.m.Heights()
+	slices.Sort(heights)
+	at, lowest := 0, top-2*(len(out.ShoulderStepStitches)-1)
+	for i, n := range out.ShoulderStepStitches {
+		for _, h := range heights[at : at+n] {
+			// The stitch beyond a turn, made double, has one row more.
+			if h != lowest+2*i && h != lowest+2*i+1 {
+				k.t.Fatalf("%s: a stitch of step %d is %d rows high, wanted %d: %v", k.at, i+1, h, lowest+2*i, heights)
+			}
+		}
+		at += n
+	}
+	if err := k.m.Work(stitch.RowOf(stitch.Do(stitch.Hold, out.ShoulderStitches))); err != nil {
+		k.t.Fatalf("%s: %v", k.at, err)
+	}
+}
+
+// checkBoundOff compares the heights of all that is bound off with those of the steps.
+func checkBoundOff(t *testing.T, at string, heights []int, out Neckline, p Piece, top int) {
+	t.Helper()
+	want := map[int]int{}
+	for i, n := range out.ShoulderStepStitches {
+		want[top-2*(len(out.ShoulderStepStitches)-1-i)] += n
+		want[p.NeckRowNumber-1+p.SecondSideDepthRows-2*(len(out.ShoulderStepStitches)-1-i)] += n
+	}
+	for _, s := range p.Steps {
+		if s.BoundOff {
+			want[s.FirstSideRowNumber-1] += s.Stitches
+			want[s.SecondSideRowNumber-1] += s.Stitches
+		}
+	}
+	if !p.layout.held {
+		want[p.NeckRowNumber-1] += p.CentreStitches
+	}
+	for _, h := range heights {
+		want[h]--
+	}
+	for h, n := range want {
+		if n != 0 {
+			t.Fatalf("%s: %d stitches bound off at height %d are too few or too many: %v", at, n, h, heights)
+		}
+	}
+}
+
+// checkSteps adds up what goes at the neck.
+func checkSteps(t *testing.T, at string, out Neckline, p Piece) {
+	t.Helper()
+	sum := p.CentreStitches
+	for _, s := range p.Steps {
+		sum += 2 * s.Stitches
+	}
+	shoulder := 0
+	for _, n := range out.ShoulderStepStitches {
+		shoulder += n
+	}
+	if sum != out.NeckStitches || shoulder != out.ShoulderStitches || out.NeckStitches+2*shoulder != out.WidthStitches {
+		t.Fatalf("%s: %d of a neck of %d, shoulders of %d, width %d", at, sum, out.NeckStitches, shoulder, out.WidthStitches)
+	}
+}

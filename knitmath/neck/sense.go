@@ -1,0 +1,129 @@
+package neck
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/body"
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// usualStretch is the most of what a ribbed edge commonly gives, 1.3 to 1.6 times its
+// width at rest. From memory; common practice.
+const usualStretch = 1.6
+
+// Shares of the width across the shoulders between which the necks of published sweaters
+// lie: 17 of 79 stitches (the open fronts of Needlecraft, Handbook of Wool Knitting and
+// Crochet, 1918) and 38 of 78 (M. Hoyer's Colleen jerkin).
+const leastShare, mostShare = 17.0 / 79, 38.0 / 78
+
+// widthToBody is how many times a width across the shoulders a body is round, at the
+// least: that of a garment without armholes. It makes a head rather too small than too
+// large. Own choice.
+const widthToBody = 2
+
+// head is the head that has to go through, nil if nobody's has.
+func (o *Neckline) head() *float64 {
+	if o.in.HeadCm != nil {
+		return o.in.HeadCm
+	}
+	if who, ok := body.WearerOf(fault.Or(o.in.BodyCm, widthToBody*o.WidthCm)); ok {
+		return &who.HeadCm
+	}
+	return nil
+}
+
+// judge says whether the head goes through.
+func (o *Neckline) judge() {
+	o.HeadCm = o.head()
+	if o.HeadCm != nil {
+		o.GoesOverHead = new(o.StretchedCm >= *o.HeadCm)
+	}
+}
+
+// senseNotices are the remarks on a neck that counts right and that bodies are not like.
+func (o *Neckline) senseNotices() []report.Notice {
+	var list []report.Notice
+	if o.GoesOverHead != nil && !*o.GoesOverHead {
+		list = append(list, report.Notice{Reason: NeckBelowHead, Description: "the neck is " + o.in.DisplayUnit.Size(o.OpeningCm) +
+			" round and stretches to " + o.in.DisplayUnit.Size(o.StretchedCm) + ", which does not go over a head of " +
+			o.in.DisplayUnit.Size(*o.HeadCm) + "; " + o.remedies()})
+	}
+	if o.in.Shape != ShapeBoat && o.Front.DepthRows <= o.Back.DepthRows {
+		list = append(list, report.Notice{Reason: FrontNotBelowBack, Field: depthField(o.in.FrontDepthRows, "front"),
+			Description: "the front is " + report.CountOf(o.Front.DepthRows, "rows") + " deep and the back " + strconv.Itoa(o.Back.DepthRows) +
+				"; a neck lies lower in front, or the garment slides back"})
+	}
+	share := float64(o.NeckStitches) / float64(o.WidthStitches)
+	if o.in.Shape != ShapeBoat && (share < leastShare || share > mostShare) {
+		list = append(list, report.Notice{Reason: NeckShareUnusual, Field: o.Front.layout.neckField,
+			Description: "the neck is " + measure.Decimal(100*share, 0) + " % of the width across the shoulders; of published sweaters it is 22 to 49 %"})
+	}
+	return list
+}
+
+func depthField(rows *int, piece string) string {
+	if rows != nil {
+		return piece + "_depth_rows"
+	}
+	return piece + "_depth_cm"
+}
+
+// remedies are what would let the head through, each asked of the planner.
+func (o *Neckline) remedies() string {
+	s := "it goes over with an opening"
+	if o.Front.DepthRows+o.NeckStitches > remedyMost {
+		return s
+	}
+	if rows := o.enough(o.Front.DepthRows, MaxDepthRows, func(in *Input, n int) {
+		in.FrontDepthRows, in.FrontDepthCm = &n, nil
+	}); rows > 0 {
+		s += ", with a front " + report.CountOf(rows, "rows") + " deep (" + o.in.DisplayUnit.Size(o.rw.SizeCm(rows)) + ")"
+	}
+	if neck := o.enough(o.NeckStitches, o.WidthStitches, func(in *Input, n int) {
+		in.WidthStitches, in.WidthCm, in.WidthRule = new(o.WidthStitches), nil, nil
+		in.ShoulderStitches, in.ShoulderCm, in.NeckStitches, in.NeckCm = nil, nil, &n, nil
+	}); neck > 0 {
+		s += ", or with a neck of " + report.CountOf(neck, "stitches")
+	}
+	return s
+}
+
+// remedySteps is how many counts are asked for a remedy: each time twice as far, then
+// half-way back.
+const remedySteps = 6
+
+// remedyMost is the largest neck, in rows and stitches together, that remedies are looked
+// for: what a head does not go through is not larger, unless the yarn is a spider's.
+const remedyMost = 200
+
+// enough is the least count above from, by twos, with which the head goes through, as far
+// as so many questions find it; 0 if there is none.
+func (o *Neckline) enough(from, most int, change func(in *Input, n int)) int {
+	goes := func(twos int) bool {
+		in := o.in
+		change(&in, from+2*twos)
+		in.WithOutline = false
+		out, err := plan(in)
+		return err == nil && out.GoesOverHead != nil && *out.GoesOverHead
+	}
+	found := 0
+	for twos := 1; twos < 1<<remedySteps && from+2*twos <= most; twos *= 2 {
+		if goes(twos) {
+			found = twos
+			break
+		}
+	}
+	if found == 0 {
+		return 0
+	}
+	for low := found / 2; found-low > 1; {
+		if half := (found + low) / 2; goes(half) {
+			found = half
+		} else {
+			low = half
+		}
+	}
+	return from + 2*found
+}

@@ -1,0 +1,93 @@
+package neck
+
+import (
+	"fmt"
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// How a shoulder slopes where nobody says: by an inch, as knitted patterns commonly
+// have it, and no more steeply than bodies, whose shoulders fall by 20 to 25 degrees
+// (from memory).
+const (
+	usualSlopeCm    = 2.5
+	usualSlopeMost  = 20.0 // degrees
+	degreesPerRound = 360.0
+)
+
+// A slope is a shoulder in steps, from the armhole to the neck. Each step is two rows
+// above the one before, so that its line rises by two rows a step.
+type slope struct {
+	steps []int
+	field string
+}
+
+// rows is how much the line through the middles of the steps rises over the shoulder.
+func (s slope) rows() int {
+	if len(s.steps) == 1 {
+		return 0
+	}
+	return 2 * len(s.steps)
+}
+
+// slopeOf settles the steps of a shoulder. Every step has the stitches that a decrease
+// beside it takes. The larger ones come first. Published examples have them so (7, 6, 6
+// and 6, 6, 6, 6, 5, 5, 5, 5) and the other way about.
+func slopeOf(c *fault.Checks, in Input, shoulder int, st, rw gauge.Density) slope {
+	cm := st.SizeCm(shoulder)
+	tan := func(degrees float64) float64 { return math.Tan(degrees * 2 * math.Pi / degreesPerRound) }
+	height, field, usual := 0.0, "", false
+	switch {
+	case in.ShoulderSlopeRows != nil:
+		height, field = float64(*in.ShoulderSlopeRows), "shoulder_slope_rows"
+	case in.ShoulderSlopeCm != nil:
+		height, field = *in.ShoulderSlopeCm*rw.PerCm(), "shoulder_slope_cm"
+	case in.ShoulderSlopeDegrees != nil:
+		height, field = tan(*in.ShoulderSlopeDegrees)*cm*rw.PerCm(), "shoulder_slope_degrees"
+	default:
+		height, usual = min(usualSlopeCm, tan(usualSlopeMost)*cm)*rw.PerCm(), true
+	}
+	n, most := stepsOf(height), max(1, shoulder/leastStep(in))
+	if usual {
+		n = min(n, most)
+	}
+	if n > most {
+		s := fmt.Sprintf("a slope of %s takes %d steps of at least %s, and the shoulder has %s", report.CountOf(2*n, "rows"), n,
+			report.CountOf(leastStep(in), "stitches"), report.CountOf(shoulder, "stitches"))
+		if most > 1 {
+			s += fmt.Sprintf("; it can slope by %d rows, which are %s", 2*most, in.DisplayUnit.Size(rw.SizeCm(2*most)))
+		} else {
+			s += "; it can be bound off at once, without a slope"
+		}
+		c.Infeasible(s, field)
+		return slope{}
+	}
+	steps := make([]int, n)
+	for i := range steps {
+		steps[i] = shoulder / n
+		if i < shoulder%n {
+			steps[i]++
+		}
+	}
+	return slope{steps, field}
+}
+
+// stepsOf is how many steps come to a rise, in rows: one for every two, half-way up,
+// two at least where it rises at all.
+func stepsOf(rise float64) int {
+	if measure.RoundHalfUp(rise) < 1 {
+		return 1
+	}
+	return int(min(max(2, measure.RoundHalfUp(rise/2)), MaxDepthRows))
+}
+
+// leastStep is the fewest stitches of a step: those of a decrease beside the neck, with
+// one that it takes.
+func leastStep(in Input) int { return fault.Or(in.EdgeStitches, defaultEdge) + 1 }
+
+// defaultEdge is how many stitches stand outside a decrease. Common practice.
+const defaultEdge = 1
