@@ -113,6 +113,9 @@ func (r *runner) settle(l *Line, p *profile, o *outcome, claimed bool) {
 // compare compares the stitches after a row with its claim.
 func (r *runner) compare(l *Line, before hand) {
 	total := r.now.total()
+	if r.repeating && l.info.kind != lineAgain {
+		return
+	}
 	if len(l.ClaimedChangeStitches) > 0 {
 		n, got := int64(at(l.ClaimedChangeStitches, r.size)), total-before.total()
 		if got != n && r.wanted(ReasonClaim, l.info.claimAt) {

@@ -51,3 +51,34 @@ var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end
 	"at each end", "each end", "each edge", "at each side", "each side", "at both edges", "at both ends", "at both sides", "on each side",
 	"on each edge", "at beg and end", "at the edges", "at either edge", "at either end", "of every row", "at front edge", "at neck edge",
 	"of each row")
+
+// edgeStitches is how many stitches are kept so in all: at both ends, unless one is named.
+func (p *parser) edgeStitches(i int) []int {
+	save := p.next
+	defer func() { p.next = save }()
+	p.next = i + 1
+	for p.accept("the", "first", "last", "and", "a", "always", "border", "edge", "outer") {
+	}
+	n := without(p.number())
+	if n == nil || p.anyOf(p.next, p.edgesKept(i), "neck", "front") {
+		return n
+	}
+	return added(n, n, p.sizes)
+}
+
+// withoutEdges works something on the stitches between the edges that are kept out of it.
+func (r *runner) withoutEdges(l *Line, work func()) {
+	n := int64(0)
+	if l.info.edges1 != nil && r.known && r.now.behind == 0 {
+		n = min(int64(at(l.info.edges1, r.size)), r.now.left)
+	}
+	r.now.left -= n
+	if n > 0 {
+		r.other, r.machine = nil, nil
+		r.loseMarks()
+	}
+	work()
+	if r.now.left += n; n > 0 {
+		r.other, r.machine = nil, nil
+	}
+}

@@ -22,7 +22,8 @@ func (r *runner) even(i int) {
 	lines := r.patternLines(info)
 	switch {
 	case info.counts != nil && lines != nil:
-		if !r.cyclic(lines, at(info.counts, r.size), info.at) {
+		ok := false
+		if r.withoutEdges(l, func() { ok = r.cyclic(lines, at(info.counts, r.size), info.at) }); !ok {
 			return
 		}
 		r.ended(l)

@@ -146,6 +146,9 @@ func (p *parser) repeatRows(info *lineInfo) bool {
 
 // repeatUntil reads "until 76 sts rem", "to 40 sts", or a length.
 func (p *parser) repeatUntil(info *lineInfo) bool {
+	if p.untilBetween(info) {
+		return true
+	}
 	if n := p.untilCount(); n != nil {
 		info.until = n
 		return true
@@ -165,6 +168,20 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 	info.open = true
 	p.openLength()
 	return true
+}
+
+// untilBetween reads "until there are 30 sts between markers".
+func (p *parser) untilBetween(info *lineInfo) bool {
+	save := p.next
+	if n := p.untilCount(); n != nil && p.accept("between", "btwn") {
+		p.accept("the", "two", "2", "gusset", "thumb")
+		if p.accept("markers", "m", "ms", "marker") {
+			info.until, info.untilBetween = n, true
+			return true
+		}
+	}
+	p.next = save
+	return false
 }
 
 // untilRows reads "until 10 rows have been worked in all", "until you have worked 10 rows".

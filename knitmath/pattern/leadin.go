@@ -27,6 +27,11 @@ func (p *parser) leadIn(info *lineInfo) {
 			p.next = p.remarkEnd(p.next)
 			continue
 		}
+		if end := p.edgesKept(p.next); end != 0 && p.tokens[end].is(",", "and") {
+			info.edges1 = p.edgeStitches(p.next)
+			p.next = end + 1
+			continue
+		}
 		end := p.leadEnd(p.next)
 		if end == 0 {
 			return

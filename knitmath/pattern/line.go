@@ -25,7 +25,7 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.ruled() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
+	if !p.ruled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
 		p.sentence()
 	}
 	if p.next == first {
@@ -124,6 +124,7 @@ func (p *parser) sentence() {
 func (p *parser) clauseLine(line *Line, from span) bool {
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
 	first := p.next
+	p.opensDirections()
 	p.leadIn(&line.info)
 	more := false
 	switch {

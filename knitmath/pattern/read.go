@@ -101,6 +101,7 @@ type parser struct {
 	shapedBracket bool         // the brackets of "work 8 rows (dec 1 st on last row)" are open
 	inRow         bool         // a label has been read: what follows is a row
 	rest          unworkedRest // what the row at hand leaves unworked
+	begun         *starOpen    // a star before directions that are worked again
 	cable         *onCable     // stitches that wait on a cable needle
 	asGiven       bool         // words of the row at hand are told by no step
 	inTurn        bool         // two stitches are worked in turn

@@ -10,6 +10,9 @@ func (p *parser) repeating(line *Line) bool {
 	if verb.is("same") && !p.accept("as") {
 		return false
 	}
+	if verb.is("rep", "repeat") && p.again(line) {
+		return true
+	}
 	work := verb.is("work", "cont", "continue", "knit")
 	info.kind = lineRepeat
 	info.afresh = work

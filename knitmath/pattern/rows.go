@@ -27,6 +27,8 @@ func (r *runner) repeat(i int) {
 		if info.total {
 			passes = max(passes-r.already(lines), 0)
 		}
+	case info.untilBetween:
+		passes, ok = r.passesBetween(l, lines)
 	case info.until != nil:
 		passes, ok = r.passesTo(l, lines, int64(at(info.until, r.size)))
 	default:
@@ -40,11 +42,50 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	start := r.now
-	if !r.passes(lines, passes, info.at) {
+	r.withoutEdges(l, func() { ok = r.passes(lines, passes, info.at) })
+	if !ok {
 		return
+	}
+	if info.untilBetween {
+		r.checkBetween(l)
 	}
 	r.ended(l)
 	r.close(i, start)
+}
+
+// betweenTwo are the stitches between two markers: those of the only part that has one on
+// either side; false where that is not known.
+func (r *runner) betweenTwo() (int64, bool) {
+	parts := r.betweenMarks()
+	if !r.known || len(parts) != 3 || r.round && r.marks.count != 2 {
+		if r.known && r.round && len(parts) == 4 { // two markers, and the beginning of the round
+			return parts[1], true
+		}
+		return 0, false
+	}
+	return parts[1], true
+}
+
+// passesBetween is how often rows are worked until so many stitches are between two markers.
+func (r *runner) passesBetween(l *Line, lines []int16) (int, bool) {
+	n, ok := r.betweenTwo()
+	if !ok {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "between which markers? where they are is not known")
+		return 0, false
+	}
+	return r.passesTo(l, lines, r.now.total()+int64(at(l.info.until, r.size))-n)
+}
+
+// checkBetween compares the stitches between two markers with those up to which rows were
+// worked.
+func (r *runner) checkBetween(l *Line) {
+	want := int64(at(l.info.until, r.size))
+	switch n, ok := r.betweenTwo(); {
+	case !ok:
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "between which markers? where they are is not known")
+	case n != want:
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(want-n), stitches(int(n))+" are between the markers, not "+strconv.Itoa(int(want)))
+	}
 }
 
 // lost goes on after rows of which not even the number is known.

@@ -35,7 +35,7 @@ func (r *runner) unknown(l *Line, claimed bool) {
 
 // claim is the count that a line claims in this size.
 func (r *runner) claim(l *Line) (int64, bool) {
-	if len(l.ClaimedStitches) == 0 {
+	if len(l.ClaimedStitches) == 0 || r.repeating && l.info.kind != lineAgain {
 		return 0, false
 	}
 	n := at(l.ClaimedStitches, r.size)
@@ -45,7 +45,7 @@ func (r *runner) claim(l *Line) (int64, bool) {
 // claimAfter is the count that a line claims for after it, as a count or as a
 // change.
 func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
-	if len(l.ClaimedChangeStitches) > 0 {
+	if len(l.ClaimedChangeStitches) > 0 && !r.repeating {
 		return before.total() + int64(at(l.ClaimedChangeStitches, r.size)), true
 	}
 	return r.claim(l)

@@ -96,6 +96,7 @@ const (
 	lineTake               // stitches that were put aside are taken up again
 	linePickUp             // stitches are picked up along an edge
 	lineOff                // all stitches leave the needle without a row
+	lineAgain              // directions are worked again
 )
 
 // rowRange is rows by their numbers, first to last.
@@ -149,26 +150,29 @@ type lineInfo struct {
 	turns         turning    // "back and forth", "in the round"
 	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
-	adds          bool   // it is cast on beside what is there
-	all           bool   // all stitches
-	row           bool   // it is worked as a row
-	either        []Step // another way to read a row
-	worked        bool   // stitches put aside are of those that were worked
-	partial       []int  // "38 sts rem for back": a count of a part of the stitches
-	inWork        bool   // which is what is worked from here on
-	between       bool   // and that between two markers
-	labelClaim    int    // the token at which the label says a count, 0 for none
-	places        bool   // it places markers, and does not say where
-	inRounds      bool   // its label calls it a round
-	fastens       bool   // it ends with "fasten off": the last stitch goes
-	tidies        bool   // wraps and double stitches are worked with their stitches
-	brings        bool   // the other way brings stitches of other pieces to the needle
-	chartStitches int    // that a repeat of a chart takes, 0 for none
-	chartTimes    []int  // how often it is worked in a row
-	unnamed       bool   // the other way is another way to make its increases
-	holdRest      bool   // "turn, leaving rem 38 sts on holder"
-	rest          []int  // how many those are, if it is said
-	asGiven       bool   // words of it are told by no step: it is not written anew
+	adds          bool     // it is cast on beside what is there
+	all           bool     // all stitches
+	row           bool     // it is worked as a row
+	either        []Step   // another way to read a row
+	worked        bool     // stitches put aside are of those that were worked
+	partial       []int    // "38 sts rem for back": a count of a part of the stitches
+	inWork        bool     // which is what is worked from here on
+	between       bool     // and that between two markers
+	labelClaim    int      // the token at which the label says a count, 0 for none
+	places        bool     // it places markers, and does not say where
+	inRounds      bool     // its label calls it a round
+	fastens       bool     // it ends with "fasten off": the last stitch goes
+	tidies        bool     // wraps and double stitches are worked with their stitches
+	brings        bool     // the other way brings stitches of other pieces to the needle
+	chartStitches int      // that a repeat of a chart takes, 0 for none
+	chartTimes    []int    // how often it is worked in a row
+	unnamed       bool     // the other way is another way to make its increases
+	holdRest      bool     // "turn, leaving rem 38 sts on holder"
+	rest          []int    // how many those are, if it is said
+	again         [2]int16 // the lines that are worked again, from and before
+	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
+	untilBetween  bool     // "until" counts the stitches between markers
+	asGiven       bool     // words of it are told by no step: it is not written anew
 }
 
 // turning says whether the work goes on flat or in the round.

@@ -1,0 +1,107 @@
+package pattern
+
+// starOpen is a star before directions, from which they are worked again later.
+type starOpen struct {
+	text  string
+	lines int // how many there were before it
+}
+
+// opensDirections passes over a star before directions, "*Knit 3 rows, purl 3 rows; rep from
+// * twice more", which is none of a row. The directions are worked again where the text says
+// so later.
+func (p *parser) opensDirections() {
+	star := p.peek()
+	if star.kind != tokenStar || p.onlyRows || !p.repeatedLater(star.text) {
+		return
+	}
+	save, found := p.next, p.found.mark()
+	p.next++
+	for p.peek().kind == tokenNewline && p.peek().number == 1 {
+		p.next++
+	}
+	begin := p.next
+	var info lineInfo
+	p.leadIn(&info)
+	ok := p.directionAhead() || begin > save+1 && p.labelEnd(p.next) != 0
+	p.next = save
+	p.found.rewind(found)
+	if !ok {
+		return
+	}
+	p.next++
+	if begin > save+1 {
+		p.next = begin
+	}
+	p.begun = &starOpen{text: star.text, lines: len(p.piece.Lines)}
+}
+
+// repeatedLater reports whether "rep from *" follows in the text.
+func (p *parser) repeatedLater(star string) bool {
+	for i := p.next + 1; i < len(p.tokens)-1; i++ {
+		p.looked++
+		if p.tokens[i].is("from", "between") && p.tokens[i+1].kind == tokenStar && p.tokens[i+1].text == star {
+			return true
+		}
+	}
+	return false
+}
+
+// again reads "rep from * 4 times more", of directions.
+func (p *parser) again(line *Line) bool {
+	info := &line.info
+	if p.begun == nil || !p.peek().is("from") || p.ahead(1).kind != tokenStar || p.ahead(1).text != p.begun.text {
+		return false
+	}
+	from := p.peek().span
+	p.next += 2
+	at := p.peek().span
+	n, total, more := p.manyTimes()
+	last := len(p.piece.Lines)
+	if n == nil || p.begun.lines >= last {
+		p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+		info.kind = lineUnread
+		return true
+	}
+	if !total && !more {
+		p.reading(at.to(p.last()), "a number of times is read as so many more than the first")
+	}
+	if total {
+		n = less1(n)
+	}
+	info.kind, info.counts = lineAgain, n
+	info.again = [2]int16{int16(p.begun.lines), int16(last)}
+	return true
+}
+
+// again works lines once more, so often, without comparing their claims: those are of the
+// first time.
+func (r *runner) again(i int) {
+	l := &r.piece.Lines[i]
+	r.record(i)
+	start, before := r.now, r.repeating
+	r.repeating = true
+	lines := r.piece.Lines
+	for range at(l.info.counts, r.size) {
+		for k := int(l.info.again[0]); k < int(l.info.again[1]) && !r.stopped; k++ {
+			info := &lines[k].info
+			if !r.spend(1) {
+				break
+			}
+			switch {
+			case info.defined || !info.isFor(r.size):
+			case lines[k].numbered() && len(info.ranges) > 0:
+				first, last := info.rangeIn(info.ranges[0], r.size)
+				if !r.passes([]int16{int16(k)}, last-first+1, l.info.at) {
+					break
+				}
+			default:
+				r.line(k)
+			}
+		}
+		if r.stopped {
+			break
+		}
+	}
+	r.repeating = before
+	r.close(i, start)
+}
