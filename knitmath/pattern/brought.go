@@ -111,6 +111,7 @@ func (r *runner) bringing(i int, p *profile) *profile {
 			if other := profileOf(steps, r.size); other.work(r.now.left).reason == "" {
 				r.between, p = other, &r.between
 				r.sayBrought(l, steps)
+				r.brings = steps
 				break
 			}
 		}

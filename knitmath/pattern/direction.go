@@ -68,7 +68,7 @@ var directs = map[string]kindOfVerb{
 	"proceed":  verbEven, "keep": verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven,
-	"co": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
+	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
 	"k2tog": verbShape, "p2tog": verbShape, "ssk": verbShape, "skp": verbShape, "skpo": verbShape,
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
@@ -151,6 +151,9 @@ func (p *parser) passing(line *Line) bool {
 			return false
 		}
 	case "divide", "distribute", "arrange":
+		if p.arranged(line) {
+			break
+		}
 		p.accept("rem", "remaining")
 		if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck") {
 			return false

@@ -10,7 +10,7 @@ func (p *parser) castAt(i int) int {
 	switch {
 	case p.tokens[i].is("co"):
 		i++
-	case p.tokens[i].is("cast") && p.tokens[i+1].is("on"):
+	case p.tokens[i].is("cast", "cable-cast", "loop-cast") && p.tokens[i+1].is("on"):
 		i += 2
 	default:
 		return 0
@@ -65,6 +65,11 @@ func (p *parser) castingOn(line *Line) bool {
 	p.accept("more", "additional", "further")
 	p.accept("st", "sts", "stitch", "stitches")
 	info.kind, info.counts = lineCastOn, without(n)
+	if needles := p.onEachOf(); needles > 0 {
+		info.counts = p.timesEach(info.counts, needles)
+	} else {
+		p.eachNeedle(info.counts)
+	}
 	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
 	return true

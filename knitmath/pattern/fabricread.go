@@ -3,6 +3,9 @@ package pattern
 // patternOnce reads "work Leaf lace twice": all its rows, so many times.
 func (p *parser) patternOnce(info *lineInfo, from span) bool {
 	info.kind, info.afresh = lineRepeat, true
+	if p.peek().is("in") && p.fabricEnd(p.next+1) != 0 { // a sequence of stripes, in garter st
+		p.next = p.fabricEnd(p.next + 1)
+	}
 	if p.timesAhead() || p.peek().is("once", "twice") {
 		return p.howOften(info, from)
 	}

@@ -128,8 +128,11 @@ func (p *parser) pickingUp(line *Line) bool {
 		if p.peek().is("in") && p.ahead(1).is("one") {
 			return false
 		}
-		sum = added(sum, n, p.sizes)
 		p.accept("st", "sts", "stitch", "stitches")
+		if p.peek().is("at") && p.ahead(1).is("each") && p.ahead(2).is("side", "end", "edge", "corner") { // on both
+			n = added(n, n, p.sizes)
+		}
+		sum = added(sum, n, p.sizes)
 		for n := 0; n < 18 && !p.remarkHere() && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
 			if p.peek().is("and") && p.numberAfter() {
 				break

@@ -160,6 +160,9 @@ func (p *parser) ordinalLabel(i int, info *lineInfo) int {
 		return 0
 	}
 	rule := end
+	if p.tokens[end].is("dec", "inc", "decreasing", "increasing", "decrease", "increase", "shaping") && p.tokens[end+1].row() {
+		return p.labelled(p.labelTail(end+2, info), true) // the first of its kind, and not the first row
+	}
 	if p.tokens[rule].is("and", "&", ",") {
 		for p.tokens[rule].is("and", "&", ",") || ruleWord(&p.tokens[rule]) {
 			rule++

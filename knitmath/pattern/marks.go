@@ -39,7 +39,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		if r.now.left > 0 || !p.empty() {
 			r.workOn(i, p, claimed)
 		}
-		if r.known && r.other == nil && w.steps(l.worked()) && w.pos <= w.left {
+		if r.known && r.other == nil && w.steps(r.walked(l)) && w.pos <= w.left {
 			r.marks = w.after(before, p.turn != 0)
 		} else {
 			r.loseMarks()
@@ -48,7 +48,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		return
 	}
 	r.other, r.machine = nil, nil
-	ok := w.steps(l.worked())
+	ok := w.steps(r.walked(l))
 	r.misplaced(&w, l)
 	if !ok && w.unknown != nil {
 		if r.unmarked(i, p, claimed) {
@@ -82,6 +82,14 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	r.misfitting(i, &q, o, claimed)
 	r.finish(i, o)
 	r.loseMarks()
+}
+
+// walked are the steps of a row as they are worked.
+func (r *runner) walked(l *Line) []Step {
+	if r.brings != nil {
+		return r.brings
+	}
+	return l.worked()
 }
 
 // misplaced says that a marker is to be slipped where there is none.

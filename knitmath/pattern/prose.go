@@ -92,6 +92,10 @@ var tellingWords = wordSet(`is are was were be been being will would should shal
 	we they it it's that's there's don't isn't aren't won't can't creates create becomes become happens comes come feels seem seems relaxes
 	thanks thank happy enjoy see says say`)
 
+// madeUp are verbs of what is done to a piece that is knit.
+var madeUp = wordSet(`close cover dab brush felt glue roll flatten smooth admire wear give decorate finish photograph sort collect gather
+	tape label`)
+
 // unknownOrder reports whether a sentence among the rows seems to order something with a
 // verb that nobody knows, "Flurble the brim": its first word is none of the language of
 // patterns, and nothing in it shows that it only tells.
@@ -100,7 +104,7 @@ func (p *parser) unknownOrder(i, end int) bool {
 		return false
 	}
 	t := &p.tokens[i]
-	if t.kind != tokenWord || t.row() || t.stitches() || p.notation(t.text) || draft.Manner(t.text) && !steering[t.text] ||
+	if madeUp[t.text] || t.kind != tokenWord || t.row() || t.stitches() || p.notation(t.text) || draft.Manner(t.text) && !steering[t.text] ||
 		draft.English(t.text) || draft.Part(t.text) ||
 		draft.Front(t.text) || draft.Fabric(t.text) || colours[t.text] || p.patternWord(t.text) {
 		return false

@@ -105,7 +105,13 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.accept("as", "for")
 	p.accept("for")
 	p.accept("the")
-	ok := p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
+	ok := false
+	if before := p.rowBefore(); before != 0 && p.accept("above", "before", "last", "prev", "previous") {
+		p.accept("row", "rnd", "round")
+		target.ranges, ok = []rowRange{{before, before}}, true
+	} else {
+		ok = p.rowsNamed(&target) && target.ranges != nil && target.kind == lineRow
+	}
 	if ok && (p.clauseEnds() || p.peek().is("(")) {
 		if rows := p.copied(line, &target); rows != nil {
 			for i := range rows {
@@ -121,6 +127,16 @@ func (p *parser) copies(line *Line, from span) bool {
 	p.next = save
 	p.found.rewind(found)
 	return false
+}
+
+// rowBefore is the number of the row just before, 0 if it has none.
+func (p *parser) rowBefore() int32 {
+	if n := len(p.piece.Lines); n > 0 && p.piece.Lines[n-1].info.kind == lineRow {
+		if r := p.piece.Lines[n-1].info.ranges; len(r) > 0 {
+			return r[len(r)-1].last
+		}
+	}
+	return 0
 }
 
 // tailOfCopy passes over a remark after such a row.

@@ -31,17 +31,18 @@ type runner struct {
 	misfits   bool      // a row did not fit: what a trial wants to know
 	stopped   bool      // too many rows, or too dear ones
 	machine   *stitch.Machine
-	overs     int64 // yarn overs of short rows made since no short row was open
-	ruleOf    every // for which rows the line of rule stands
-	fresh     bool  // a heading came since the last row: a cast-on begins a piece
-	first     bool  // no row has been worked since the cast-on
-	repeating bool  // lines are worked again, whose claims are of the first time
-	placed    bool  // the text has placed markers
-	calling   bool  // a row is worked that the text calls by its name
-	divided   bool  // some stitches were put aside, bound off or left: in the round the rest may be worked flat
-	sideSaid  bool  // the text has said which side a row was on
-	aside     int64 // stitches that "on these only" left out, and no holder has taken
-	noting    int   // the line whose first working is noted
+	overs     int64  // yarn overs of short rows made since no short row was open
+	ruleOf    every  // for which rows the line of rule stands
+	fresh     bool   // a heading came since the last row: a cast-on begins a piece
+	first     bool   // no row has been worked since the cast-on
+	repeating bool   // lines are worked again, whose claims are of the first time
+	brings    []Step // the steps of the row at hand, where some bring stitches of other pieces
+	placed    bool   // the text has placed markers
+	calling   bool   // a row is worked that the text calls by its name
+	divided   bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	sideSaid  bool   // the text has said which side a row was on
+	aside     int64  // stitches that "on these only" left out, and no holder has taken
+	noting    int    // the line whose first working is noted
 	marks     marks
 }
 
@@ -213,6 +214,7 @@ func (r *runner) work(i int, claimed bool) {
 	}
 	before := r.now
 	r.chartFits(l)
+	r.brings = nil
 	p := r.chosen(i, r.profile(i), claimed)
 	if l.info.fastens {
 		p = r.fastened(p)

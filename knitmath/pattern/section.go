@@ -25,6 +25,9 @@ func (p *parser) frontMatter() bool {
 	switch {
 	case p.countedNote(p.next, end):
 		return true
+	case !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-"): // "5 sizes: chest 80 cm"
+		p.passTo(end)
+		return true
 	case p.frontHeading(p.next, end):
 		alone := p.headingAlone(p.next, end)
 		p.endPattern()
@@ -115,7 +118,7 @@ func (p *parser) frontHeading(i, end int) bool {
 		p.frontPhrase(i)) {
 		return false
 	}
-	if p.began && p.worksAfterLead(i, end) {
+	if p.began && p.worksAfterLead(i, end) || t.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
 	for n := 0; n < 7 && i+n <= end; n++ {

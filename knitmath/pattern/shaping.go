@@ -103,6 +103,12 @@ func (p *parser) shapeTitle(line *Line) bool {
 		if p.peek().kind != tokenWord || alarming(p.peek().text) {
 			return false
 		}
+		if p.peek().is("as", "like", "until", "to", "however") {
+			p.next = p.sentenceEnd(p.next)
+			p.ask(ReasonUnread, from.to(p.last()), "what is to be done here? it may change the count, and cannot be read")
+			line.info.kind = lineUnread
+			return true
+		}
 		p.next++
 	}
 	p.passed(from.to(p.last()))

@@ -14,7 +14,7 @@ type defined struct {
 
 // nameless are words of a name that do not tell one stitch pattern from another.
 var nameless = map[string]bool{"stitch": true, "st": true, "pattern": true, "patt": true, "pat": true, "the": true, "sts": true,
-	"stitches": true, "panel": true, "ribbing": true, "chart": true, "in": true, "of": true, "and": true}
+	"stitches": true, "panel": true, "sequence": true, "stripe": false, "ribbing": true, "chart": true, "in": true, "of": true, "and": true}
 
 // patternHeading reports whether a line names a stitch pattern that is defined below
 // it: "Moss stitch (odd number of sts)", "Leaf lace, multiple of 8 plus 1".

@@ -170,6 +170,8 @@ var otherWork = []meaning{
 	named("brk", 1, 1), named("brk1", 1, 1), named("brp", 1, 1), named("brp1", 1, 1), named("bark", 1, 1), named("burp", 1, 1),
 	named("brkyobrk", 1, 3), named("brpyobrp", 1, 3), named("br4st inc", 1, 5), named("brkyobrkyobrk", 1, 5), named("brksl dec", 3, 1),
 	named("brk2tog", 2, 1), named("brssk", 2, 1), named("brp2tog", 2, 1), named("sl 1 yo", 1, 1),
+	named("k1 in row below", 1, 1), named("k1 in the row below", 1, 1), named("p1 in row below", 1, 1), named("p1 in the row below", 1, 1),
+	named("k1b in row below", 1, 1), named("k 1 below", 1, 1), named("k next st in the row below", 1, 1), named("k into the st below", 1, 1),
 	named("k1 below", 1, 1), named("k1-b", 1, 1), named("p1b", 1, 1), named("p1 below", 1, 1), named("kb1", 1, 1), named("pb1", 1, 1),
 	named("k1 wrapping yarn twice", 1, 1), named("k1 wrapping yarn twice around needle", 1, 1), named("k1 wrapping twice", 1, 1),
 	named("drop yo", 1, 0), named("k1 elongated", 1, 1), named("drop extra wrap", 0, 0), named("yarn to front", 0, 0), named("yarn to back",

@@ -1,0 +1,132 @@
+package pattern
+
+import "example.com/knitmath/knitmath/report"
+
+// onEachOf reads "on each of 3 needles" after a number of stitches: how many needles; 0 and
+// nothing taken if that is not what stands there.
+func (p *parser) onEachOf() int {
+	i := p.next
+	if !p.tokens[i].is("on", "onto") || !p.tokens[i+1].is("each") || !p.tokens[i+2].is("of") {
+		return 0
+	}
+	i += 3
+	if p.tokens[i].is("the") {
+		i++
+	}
+	n := int(p.tokens[i].number)
+	if written, ok := p.tokens[i].written(); ok {
+		n = written
+	} else if p.tokens[i].kind != tokenNumber {
+		return 0
+	}
+	for i++; p.tokens[i].is("double-pointed", "dp", "dpn", "circular"); i++ {
+	}
+	if !p.tokens[i].is("needle", "needles", "dpns") || n < 1 || n > 6 {
+		return 0
+	}
+	p.next = i + 1
+	return n
+}
+
+// timesEach is so many stitches on each of so many needles.
+func (p *parser) timesEach(numbers []int, needles int) []int {
+	out := make([]int, len(numbers))
+	for i, n := range numbers {
+		out[i] = min(max(n, 0)*needles, MaxNumber)
+	}
+	return out
+}
+
+// eachNeedle reads ", 20 on each of 3 needles" after a number of stitches that are cast on,
+// and says so where they are not as many.
+func (p *parser) eachNeedle(all []int) {
+	save, found := p.next, p.found.mark()
+	from := p.peek().span
+	if !p.accept(",", "(", "-") {
+		return
+	}
+	bracket := p.tokens[save].is("(")
+	n := p.number()
+	if n != nil {
+		p.accept("st", "sts", "stitches")
+	}
+	needles := 0
+	if n != nil {
+		needles = p.onEachOf()
+	}
+	if needles == 0 || bracket && !p.accept(")") {
+		p.next = save
+		p.found.rewind(found)
+		return
+	}
+	for size, each := range perSize(without(n), p.sizes) {
+		if want := perSize(all, p.sizes)[size]; each*needles != want {
+			p.mistake(ReasonClaim, from.to(p.last()), stitches(each)+" on each of "+report.CountOf(needles, "needles")+" are "+stitches(each*needles)+
+				", not "+stitches(want))
+			return
+		}
+	}
+}
+
+// arranged reads "so that 30 sts are on needle 1 and 30 on needle 2" and "sts 18-36-18 on
+// three needles": how the stitches lie. Together they are all there are.
+func (p *parser) arranged(line *Line) bool {
+	save, found := p.next, p.found.mark()
+	from := p.peek().span
+	p.accept("the", "your")
+	p.accept("st", "sts", "stitches")
+	p.acceptAll("so", "that")
+	p.accept("as")
+	p.accept("foll", "follows")
+	p.accept(":")
+	sum, parts := 0, 0
+	for parts < 8 {
+		p.accept("there", "you")
+		p.accept("are", "have")
+		p.accept("the", "first", "last", "next", "rem", "remaining")
+		t := p.peek()
+		if t.kind != tokenNumber || t.number > MaxNumber {
+			break
+		}
+		p.next++
+		if end, _ := p.listEnd(p.next); end != 0 {
+			parts = 0
+			break
+		}
+		sum += int(t.number)
+		parts++
+		chain := p.accept("-", "/")
+		p.accept("st", "sts", "stitches")
+		for n := 0; !chain && n < 9 && !p.endsAt(p.next) && !p.peek().is(",", ";", "and") && (p.peek().kind != tokenNumber ||
+			p.tokens[p.next-1].is("needle", "n", "needles")); n++ {
+			if p.peek().is("(") && p.remarkEnd(p.next) != 0 {
+				p.next = p.remarkEnd(p.next)
+				continue
+			}
+			p.next++
+		}
+		if !chain && p.numberAfterJoin() {
+			for p.accept(",", ";", "and") {
+			}
+		}
+	}
+	if parts < 2 {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	line.ClaimedStitches, line.info.claimAt = []int{sum}, from.to(p.last())
+	return true
+}
+
+// numberAfterJoin reports whether a number comes next, after a comma or "and".
+func (p *parser) numberAfterJoin() bool {
+	i := p.next
+	for p.tokens[i].is(",", ";", "and") {
+		i++
+	}
+	for p.tokens[i].is("the", "first", "last", "next", "rem", "remaining") {
+		i++
+	}
+	return i > p.next && p.tokens[i].kind == tokenNumber && !p.tokens[i+1].row()
+}
