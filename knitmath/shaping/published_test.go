@@ -63,7 +63,7 @@ func TestPublishedTapers(t *testing.T) {
 			t.Logf("%s: %s, printed %s", r[0], got, r[9])
 		}
 	}
-	if len(rows)-1 != 9 || same < 8 {
+	if len(rows)-1 != 11 || same < 10 {
 		t.Errorf("%d of %d are as printed", same, len(rows)-1)
 	}
 }
