@@ -75,6 +75,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("flat", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterFlatServiceHandlerClient(ctx, mux, knitmathv1.NewFlatServiceClient(conn))
 	})
+	part("hand", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterHandServiceHandlerClient(ctx, mux, knitmathv1.NewHandServiceClient(conn))
+	})
 	part("solid", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterSolidServiceHandlerClient(ctx, mux, knitmathv1.NewSolidServiceClient(conn))
 	})

@@ -26,6 +26,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterYokeServiceServer(to, yokeService{})
 	knitmathv1.RegisterEdgeServiceServer(to, edgeService{})
 	knitmathv1.RegisterFlatServiceServer(to, flatService{})
+	knitmathv1.RegisterHandServiceServer(to, handService{})
 	knitmathv1.RegisterSolidServiceServer(to, solidService{})
 	knitmathv1.RegisterNeckServiceServer(to, neckService{})
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})

@@ -44,6 +44,8 @@ var carriers = []struct {
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
 	{&knitmathv1.PlanHeelRequest{}, &knitmathv1.PlanHeelResponse{}, inBy(heelIn), outBy(heelOut)},
 	{&knitmathv1.PlanToeRequest{}, &knitmathv1.PlanToeResponse{}, inBy(toeIn), outBy(toeOut)},
+	{&knitmathv1.PlanMittenTopRequest{}, &knitmathv1.PlanMittenTopResponse{}, inBy(mittenTopIn), outBy(mittenTopOut)},
+	{&knitmathv1.PlanThumbRequest{}, &knitmathv1.PlanThumbResponse{}, inBy(thumbIn), outBy(thumbOut)},
 	{&knitmathv1.PlanCrownRequest{}, &knitmathv1.PlanCrownResponse{}, inBy(crownIn), outBy(crownOut)},
 	{&knitmathv1.PlanNecklineRequest{}, &knitmathv1.PlanNecklineResponse{}, inBy(necklineIn), outBy(necklineOut)},
 	{&knitmathv1.EstimateYarnRequest{}, &knitmathv1.EstimateYarnResponse{}, inBy(estimateIn), outBy(estimateOut)},

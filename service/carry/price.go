@@ -29,7 +29,7 @@ var prices = pricesOf(
 	priceOf(necklineIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
-	priceOf(crownIn),
+	priceOf(crownIn), priceOf(mittenTopIn), priceOf(thumbIn),
 	priceOf(countConversionIn), priceOf(descriptionIn), priceOf(comparisonIn),
 	priceOf(needleListIn), priceOf(weightListIn), priceOf(bodyListIn), priceOf(abbreviationListIn),
 	priceOf(estimateIn), priceOf(remainingIn), priceOf(handspunIn),

@@ -1,0 +1,55 @@
+package hand
+
+import (
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/solid"
+)
+
+// Summary says the answer in words.
+func (o MittenTop) Summary() string {
+	even := ""
+	if o.EvenRounds > 0 {
+		even = report.CountOf(o.EvenRounds, "rounds") + " even, then "
+	}
+	finish := "drawn up"
+	if o.Finish == FinishGraft {
+		finish = "grafted"
+	}
+	return "On " + report.CountOf(o.HandStitches, "stitches") + " (" + o.unit.Size(o.HandCm) + " around): " + even + "a top of " +
+		report.CountOf(o.TopRounds, "rounds") + " (" + o.unit.Size(o.TopCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + ", " + finish + "."
+}
+
+// Directions write the top as a pattern would.
+func (o MittenTop) Directions() []string {
+	var d []string
+	switch {
+	case o.EvenRounds == 1:
+		d = append(d, "Round 1: work even.")
+	case o.EvenRounds > 1:
+		d = append(d, "Rounds 1-"+strconv.Itoa(o.EvenRounds)+": work even.")
+	}
+	if o.kind <= TopKindWedge || o.kind == TopKindShort {
+		d = append(d, "Begin the rounds at the edge of the hand, so that the first half of each is one side and the second the other.")
+	}
+	d = append(d, o.plan.Directions(o.EvenRounds+1)...)
+	if o.Finish == FinishGraft {
+		return append(d, solid.Graft(o.EndStitches/sides))
+	}
+	return append(d, solid.DrawUp(o.EndStitches))
+}
+
+// Sources says where the figures come from.
+func (o MittenTop) Sources() []report.Source {
+	how := wedgeTopCited
+	switch o.kind {
+	case TopKindStar:
+		how = starTopCited
+	case TopKindRound:
+		how = roundTopCited
+	case TopKindShort:
+		how = shortTopCited
+	}
+	return append([]report.Source{how}, o.sources...)
+}
