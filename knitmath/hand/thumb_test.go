@@ -188,8 +188,10 @@ func TestThumbRefusals(t *testing.T) {
 			in.GapStitches, in.PalmStitches, in.LengthRounds, in.DisplayUnit = new(0), new(51), new(0), 9
 		}, []string{"gusset_stitches OUT_OF_RANGE", "start_stitches OUT_OF_RANGE", "every_rounds OUT_OF_RANGE", "beside_stitches OUT_OF_RANGE",
 			"gap_stitches OUT_OF_RANGE", "palm_stitches OUT_OF_RANGE", "length_rounds OUT_OF_RANGE", "display_unit UNKNOWN_VALUE"}},
-		"odd growth":   {func(in *ThumbInput) { in.GussetStitches = new(15) }, []string{"gusset_stitches INFEASIBLE", "start_stitches INFEASIBLE"}},
-		"no palm left": {func(in *ThumbInput) { in.PalmStitches = new(20) }, []string{"palm_stitches INFEASIBLE", "hand_stitches INFEASIBLE", "gusset_stitches INFEASIBLE"}},
+		"odd growth": {func(in *ThumbInput) { in.GussetStitches = new(15) },
+			[]string{"gusset_stitches INFEASIBLE", "start_stitches INFEASIBLE"}},
+		"no palm left": {func(in *ThumbInput) { in.PalmStitches = new(20) },
+			[]string{"palm_stitches INFEASIBLE", "hand_stitches INFEASIBLE", "gusset_stitches INFEASIBLE"}},
 		"a tiny thumb": {func(in *ThumbInput) { in.Gusset, in.HoldStitches, in.GapStitches = GussetNone, new(2), new(2) },
 			[]string{"hold_stitches INFEASIBLE", "gap_stitches INFEASIBLE"}},
 		"too short": {func(in *ThumbInput) { in.LengthRounds = new(3) }, []string{"length_rounds INFEASIBLE"}},
@@ -221,7 +223,8 @@ func TestPalmRemedy(t *testing.T) {
 func FuzzPlanThumb(f *testing.F) {
 	f.Add(40, 0, 16, 2, 3, 0, 2, 1, 20)
 	f.Fuzz(func(t *testing.T, stitches, gusset, width, start, every, beside, gap, palm, length int) {
-		in := ThumbInput{Gauge: ordinary, HandStitches: &stitches, Gusset: Gusset(gusset), GapStitches: &gap, PalmStitches: &palm, LengthRounds: &length}
+		in := ThumbInput{Gauge: ordinary, HandStitches: &stitches, Gusset: Gusset(gusset), GapStitches: &gap, PalmStitches: &palm,
+			LengthRounds: &length}
 		if in.Gusset == GussetNone {
 			in.HoldStitches = &width
 		} else {

@@ -16,9 +16,9 @@ func (o Thumb) Summary() string {
 			" (" + o.unit.Size(o.GussetCm) + ")"
 	}
 	return "A hand of " + report.CountOf(o.HandStitches, "stitches") + " with " + gusset + "; " + report.CountOf(o.HoldStitches, "stitches") +
-		" held, " + strconv.Itoa(o.GapStitches) + " cast on over the gap, " + report.CountOf(o.AfterStitches, "stitches") + " above it; a thumb of " +
-		report.CountOf(o.ThumbStitches, "stitches") + " (" + o.unit.Size(o.ThumbCm) + " around), " + report.CountOf(o.LengthRounds, "rounds") + " (" +
-		o.unit.Size(o.LengthCm) + ") long."
+		" held, " + strconv.Itoa(o.GapStitches) + " cast on over the gap, " + report.CountOf(o.AfterStitches, "stitches") +
+		" above it; a thumb of " + report.CountOf(o.ThumbStitches, "stitches") + " (" + o.unit.Size(o.ThumbCm) + " around), " +
+		report.CountOf(o.LengthRounds, "rounds") + " (" + o.unit.Size(o.LengthCm) + ") long."
 }
 
 // Directions write both hands, and the thumb, as a pattern would.

@@ -157,7 +157,8 @@ func (m *mitten) top(in MittenTopInput, plan solid.ClosingPlan, length int) Mitt
 	out := MittenTop{
 		HandStitches: m.stitches, HandCm: m.st.SizeCm(m.stitches), EvenRounds: length - plan.RoundCount,
 		TopRounds: plan.RoundCount, TopCm: m.rw.SizeCm(plan.RoundCount), LengthRounds: length, LengthCm: m.rw.SizeCm(length),
-		EndStitches: plan.EndStitches, Finish: in.Finish, Effort: plan.Effort, Notices: m.notices, plan: plan, kind: in.Kind, unit: in.DisplayUnit,
+		EndStitches: plan.EndStitches, Finish: in.Finish, Effort: plan.Effort, Notices: m.notices,
+		plan: plan, kind: in.Kind, unit: in.DisplayUnit,
 	}
 	if out.Finish == FinishUnspecified {
 		if out.Finish = FinishDrawUp; in.Kind <= TopKindWedge {

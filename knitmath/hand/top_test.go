@@ -35,7 +35,7 @@ func TestTopsAreKnit(t *testing.T) {
 			checkWords(t, append(out.Directions(), out.Summary()), out.Notices)
 		}
 	}
-	if planned < knittest.Sweep(2_000, 200) || refused < 50 {
+	if planned < knittest.Sweep(2_000, 200) || refused < knittest.Sweep(50, 10) {
 		t.Errorf("planned %d, refused %d: the sweep has shrunk", planned, refused)
 	}
 }
@@ -154,10 +154,11 @@ func TestTopRefusals(t *testing.T) {
 			"finish UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 		"for a hand only": {func(in *MittenTopInput) { in.EasePercent, in.StitchRule = new(1.0), &gauge.CountRule{} },
 			[]string{"ease_percent CONTRADICTORY", "stitch_rule CONTRADICTORY"}},
-		"a star grafted":    {func(in *MittenTopInput) { in.Kind, in.Finish = TopKindStar, FinishGraft }, []string{"finish CONTRADICTORY"}},
-		"shorter than it":   {func(in *MittenTopInput) { in.LengthRounds = new(5) }, []string{"length_rounds INFEASIBLE"}},
-		"in cm too":         {func(in *MittenTopInput) { in.LengthCm = new(1.0) }, []string{"length_cm INFEASIBLE"}},
-		"nothing to narrow": {func(in *MittenTopInput) { in.EndStitches = new(40) }, []string{"hand_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
+		"a star grafted":  {func(in *MittenTopInput) { in.Kind, in.Finish = TopKindStar, FinishGraft }, []string{"finish CONTRADICTORY"}},
+		"shorter than it": {func(in *MittenTopInput) { in.LengthRounds = new(5) }, []string{"length_rounds INFEASIBLE"}},
+		"in cm too":       {func(in *MittenTopInput) { in.LengthCm = new(1.0) }, []string{"length_cm INFEASIBLE"}},
+		"nothing to narrow": {func(in *MittenTopInput) { in.EndStitches = new(40) },
+			[]string{"hand_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
 		"both lengths": {func(in *MittenTopInput) { in.LengthCm, in.LengthRounds = new(9.0), new(30) },
 			[]string{"length_rounds CONTRADICTORY", "length_cm CONTRADICTORY"}},
 	} {

@@ -18,7 +18,8 @@ func (o MittenTop) Summary() string {
 		finish = "grafted"
 	}
 	return "On " + report.CountOf(o.HandStitches, "stitches") + " (" + o.unit.Size(o.HandCm) + " around): " + even + "a top of " +
-		report.CountOf(o.TopRounds, "rounds") + " (" + o.unit.Size(o.TopCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + ", " + finish + "."
+		report.CountOf(o.TopRounds, "rounds") + " (" + o.unit.Size(o.TopCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + ", " +
+		finish + "."
 }
 
 // Directions write the top as a pattern would.

@@ -138,8 +138,8 @@ func (q Closing) refusal() string {
 	case q.Wedges < 1 || q.EdgeStitches < 0 || q.EdgeStitches > MaxClosingEdge || q.EndStitches < 1 || q.StartStitches > stitch.MaxStitches:
 		return "is out of range"
 	case q.StartStitches < least*q.Wedges:
-		return "has " + report.CountOf(q.StartStitches, "stitches") + "; " + report.CountOf(q.Wedges, "wedges") + " that can be decreased need at least " +
-			strconv.Itoa(least*q.Wedges)
+		return "has " + report.CountOf(q.StartStitches, "stitches") + "; " + report.CountOf(q.Wedges, "wedges") +
+			" that can be decreased need at least " + strconv.Itoa(least*q.Wedges)
 	case q.EndStitches >= q.StartStitches:
 		return "has " + report.CountOf(q.StartStitches, "stitches") + ", no more than may be left"
 	}
