@@ -12,6 +12,8 @@ const (
 // A state is an edge of which so many stitches are lost after a row, and the best way
 // to it.
 type state struct {
+	row     int32
+	lost    int32
 	effort  int32 // noState if there is no way
 	before  int32 // the state that the way comes from, or noState
 	first   int32 // where its last run begins; 0 of rows worked even
@@ -39,7 +41,7 @@ type search struct {
 	*planner
 	bands  []band
 	all    []state
-	levels [][]place // the states of each effort, in the order they were found
+	levels [][]int32 // the states of each effort, in the order they were found
 }
 
 // A band is which numbers of stitches may be lost after a row.
@@ -71,14 +73,14 @@ func (p *planner) easiest() ([]Run, int) {
 	}
 	start := place{}
 	s.all[s.index(start)] = state{before: noState}
-	s.levels = append(s.levels, []place{start})
+	s.levels = append(s.levels, []int32{int32(s.index(start))})
 	for effort := 0; ; effort++ {
 		if end := s.end(effort); end != noState {
 			return s.back(end), effort
 		}
-		for _, at := range s.levels[effort] {
-			if int(s.all[s.index(at)].effort) == effort {
-				s.goOn(at)
+		for _, i := range s.levels[effort] {
+			if x := s.all[i]; int(x.effort) == effort {
+				s.goOn(place{int(x.row), int(x.lost), mood(i % int32(moods))})
 			}
 		}
 	}
@@ -122,9 +124,13 @@ func (s *search) goOn(at place) {
 func (s *search) runs(at place, first, after int, soonest, group bool) {
 	smallest, largest, to := 1, s.most, afterSingle
 	if group {
-		smallest, largest, to = s.smallest, s.widest, afterGroup
+		// Fewer would lie too far out already.
+		smallest, largest, to = max(s.smallest, s.bands[first].from-at.lost), s.widest, afterGroup
 	}
 	from := s.all[s.index(at)]
+	if s.off(at.lost, first-1) > s.allowed {
+		return
+	}
 	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
 		if s.ahead(at.lost+size, first) {
 			return
@@ -197,9 +203,9 @@ func (s *search) keep(from place, x state, at place) {
 		for len(s.levels) <= int(x.effort) {
 			s.levels = append(s.levels, nil)
 		}
-		s.levels[x.effort] = append(s.levels[x.effort], at)
+		s.levels[x.effort] = append(s.levels[x.effort], int32(i))
 	}
-	x.before = int32(s.index(from))
+	x.row, x.lost, x.before = int32(at.row), int32(at.lost), int32(s.index(from))
 	*to = x
 }
 
@@ -220,10 +226,10 @@ func (s *search) end(effort int) int {
 	for len(s.levels) <= effort {
 		s.levels = append(s.levels, nil)
 	}
-	for _, at := range s.levels[effort] {
-		i := s.index(at)
-		if at.lost == s.Stitches && int(s.all[i].effort) == effort && (best == noState || s.all[i].squares < s.all[best].squares) {
-			best = i
+	for _, i := range s.levels[effort] {
+		x := s.all[i]
+		if int(x.lost) == s.Stitches && int(x.effort) == effort && (best == noState || x.squares < s.all[best].squares) {
+			best = int(i)
 		}
 	}
 	return best

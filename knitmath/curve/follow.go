@@ -40,6 +40,13 @@ func Follow(c Course, s Settings) (Plan, bool) {
 	return out, true
 }
 
+// nearest is how far the nearest plan along a course lies from it, in stitches, and
+// false if there is none.
+func nearest(c Course, s Settings) (float64, bool) {
+	least, ok := plannerOf(c, s).least()
+	return float64(least) / 1e6, ok
+}
+
 // planner looks for the steps of a course. Rows are counted from its first.
 type planner struct {
 	Course
@@ -149,25 +156,34 @@ func (p *planner) leastWithin() (int64, bool) {
 		}
 	}
 	open[0][0] = 0
-	low := 0 // fewer stitches than these have waited too long
+	low, reached := 0, 0 // with fewer than low it has waited too long, with more than reached it lies too far in
 	for row := 1; row <= p.Rows; row++ {
 		before, after, later := open[(row-1)%3], open[row%3], open[(row+p.later())%3]
-		for n := low; n <= p.Stitches; n++ {
+		from := low
+		for low < p.Stitches && p.behind(low, row-1) {
+			low++
+		}
+		for reached < p.Stitches && !p.ahead(reached+1, row-1) {
+			reached++
+		}
+		for n := from; n <= reached; n++ {
 			off := before[n]
 			if off == unreached {
 				continue
 			}
 			before[n] = unreached
-			if n < p.Stitches && p.behind(n, row-1) {
-				low = n
+			if n < low {
 				continue
 			}
 			reach(after, n, off)
+			if p.off(n, row-1) > p.allowed {
+				continue // ahead: later, perhaps
+			}
 			if p.singles[row] {
 				p.tryLeast(row, n, 1, p.most, false, off, after)
 			}
 			if p.groups[row] {
-				p.tryLeast(row, n, p.smallest, p.widest, true, off, later)
+				p.tryLeast(row, n, max(p.smallest, low-n), p.widest, true, off, later)
 			}
 		}
 	}

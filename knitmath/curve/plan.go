@@ -69,7 +69,7 @@ func (e *curvedEdge) remedies() []remedy {
 func (e *curvedEdge) tried(course Course, within float64) string {
 	var words []string
 	for _, r := range e.remedies() {
-		if plan, ok := Follow(course, r.settings); ok && plan.Least <= within {
+		if off, ok := nearest(course, r.settings); ok && off <= within {
 			words = append(words, r.words)
 		}
 	}
