@@ -25,6 +25,11 @@ type Course struct {
 	perRow     float64
 }
 
+// leastPerRow is the fewest stitches that a row counts as. Brioche, the flattest of rows,
+// has about two to a stitch; where there are four and more, that many rows off would be
+// as near as one stitch.
+const leastPerRow = 0.25
+
 // A span is where the curve crosses a line: from and to are the same but where it runs
 // along that line.
 type span struct{ from, to int64 }
@@ -54,7 +59,7 @@ func (p Path) Courses(st, rw gauge.Density) []Course {
 	courses := make([]Course, len(stretches))
 	for i, pieces := range stretches {
 		courses[i] = courseOf(pieces)
-		courses[i].perRow = scale.X / scale.Y
+		courses[i].perRow = max(scale.X/scale.Y, leastPerRow)
 	}
 	return courses
 }

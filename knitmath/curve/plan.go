@@ -98,7 +98,7 @@ func (e *curvedEdge) tooSteep(i int) string {
 func (e *curvedEdge) answer(in CurvedEdgeInput, plan Plan, rows []Row) CurvedEdge {
 	out := CurvedEdge{HeightRows: e.rows(), HeightCm: e.rw.SizeCm(e.rows()), EndStitches: e.start, Runs: plan.Runs,
 		CurveLengthCm: e.path.Length(), GreatestDepartureStitches: plan.Departure,
-		GreatestDepartureRows:  plan.Departure * e.rw.PerCm() / e.st.PerCm(),
+		GreatestDepartureRows:  plan.Departure / e.courses[0].perRow,
 		LeastDepartureStitches: plan.Least, Effort: plan.Effort, edge: *e, plan: plan}
 	for _, r := range rows {
 		if r.Instruction.EndStitches != r.Instruction.StartStitches {

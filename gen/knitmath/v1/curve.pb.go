@@ -816,9 +816,10 @@ type PlanCurvedEdgeResponse struct {
 	Runs []*EdgeRun `protobuf:"bytes,11,rep,name=runs,proto3" json:"runs,omitempty"`
 	// The length of the curve itself, in cm.
 	CurveLengthCm float64 `protobuf:"fixed64,12,opt,name=curve_length_cm,json=curveLengthCm,proto3" json:"curve_length_cm,omitempty"`
-	// How far the edges lie from the curve, in stitches: at the farthest of their corners, across or
-	// up, whichever is less, a row counted as the stitches that it is as high as. A
-	// bind-off lies on the row below its own; a decrease slants over its row.
+	// How far the edges lie from the curve, in stitches: at the farthest of their corners,
+	// across or up, whichever is less, a row counted as the stitches that it is as high
+	// as, a quarter of one at least. A bind-off lies on the row below its own; a decrease
+	// slants over its row.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,13,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// The same distance in rows.
 	GreatestDepartureRows float64 `protobuf:"fixed64,14,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
