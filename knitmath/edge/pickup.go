@@ -164,8 +164,7 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, st, rw gauge.Densit
 	}
 	if most := MaxPerRow * out.LengthRows; f.Count > most {
 		c.Infeasible(report.CountOf(f.Count, "stitches")+" are wanted, and an edge of "+report.CountOf(out.LengthRows, "rows")+
-			" takes at most "+strconv.Itoa(most)+", two in every row; so many stitches need an edge of "+
-			report.CountOf((f.Count+1)/MaxPerRow, "rows")+", or a band with fewer stitches to the cm", fields...)
+			" takes at most "+strconv.Itoa(most)+", two in every row"+tooManyStitches(f.Count, out.LengthRows, st, rw, r), fields...)
 		return
 	}
 	out.Stitches = *f

@@ -4,6 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"regexp"
+	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
@@ -73,9 +76,9 @@ func TestPickUpBoundsInCm(t *testing.T) {
 	}
 }
 
-// Too many stitches are told the shortest edge that takes them. 10 rows are 10/3
-// cm: at 62 stitches to 10 cm 20.67, at 66 22, at 69 23.
-func TestPickUpRemedyFits(t *testing.T) {
+// Too many stitches are told. 10 rows are 10/3 cm: at 62 stitches to 10 cm 20.67, at 66 22, at
+// 69 23.
+func TestPickUpSaysTooMany(t *testing.T) {
 	for band, want := range map[float64]int{62: 21, 66: 22, 69: 23} {
 		_, err := PlanPickUp(PickUpInput{LengthRows: new(10), Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
 			BandGauge: &gauge.Gauge{Stitches: band, Rows: 30}})
@@ -83,14 +86,60 @@ func TestPickUpRemedyFits(t *testing.T) {
 		if !errors.As(err, &refusal) {
 			t.Fatalf("%v to 10 cm: %v", band, err)
 		}
-		var wanted, rows, most, need int
-		text := refusal.Violations[0].Detail
-		if _, err := fmt.Sscanf(text, "%d stitches are wanted, and an edge of %d rows takes at most %d, two in every row; "+
-			"so many stitches need an edge of %d rows", &wanted, &rows, &most, &need); err != nil {
-			t.Fatalf("%q: %v", text, err)
-		}
-		if wanted != want || rows != 10 || most != 20 || MaxPerRow*need < wanted || MaxPerRow*(need-1) >= wanted {
+		const words = "%d stitches are wanted, and an edge of 10 rows takes at most 20, two in every row; it takes a band of 60 stitches to 10 cm"
+		if text := refusal.Violations[0].Detail; text != fmt.Sprintf(words, want) {
 			t.Errorf("%q", text)
 		}
+	}
+}
+
+var (
+	longerEdge = regexp.MustCompile(`it takes an edge of (\d+) row`)
+	looserBand = regexp.MustCompile(`a band of (\d+) stitches`)
+)
+
+// What is said to take so many stitches does: an edge, a band, each asked again. Where the band
+// alone has more than two stitches to a row no edge is long enough, and none is named.
+func TestPickUpRemediesAreTaken(t *testing.T) {
+	edges, bands, refused := 0, 0, 0
+	for rows := 1; rows <= 60; rows++ {
+		for _, stitches := range []float64{20, 55, 59, 60.5, 62, 66, 90} {
+			for _, multiple := range []int{1, 4, 10} {
+				in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BandGauge: &gauge.Gauge{Stitches: stitches, Rows: 30},
+					StitchRule: &gauge.CountRule{Multiple: &multiple, Rounding: measure.RoundingUp}}
+				_, err := PlanPickUp(in)
+				if err == nil || !strings.Contains(err.Error(), "two in every row") {
+					continue
+				}
+				refused++
+				if m := longerEdge.FindStringSubmatch(err.Error()); m != nil {
+					longer, err := strconv.Atoi(m[1])
+					if err != nil {
+						t.Fatal(err)
+					}
+					again := in
+					again.LengthRows = &longer
+					if _, err := PlanPickUp(again); err != nil {
+						t.Errorf("%d rows at %v, multiples of %d: %v", rows, stitches, multiple, err)
+					}
+					edges++
+				}
+				if m := looserBand.FindStringSubmatch(err.Error()); m != nil {
+					looser, err := strconv.ParseFloat(m[1], 64)
+					if err != nil {
+						t.Fatal(err)
+					}
+					again := in
+					again.BandGauge = &gauge.Gauge{Stitches: looser, Rows: 30}
+					if _, err := PlanPickUp(again); err != nil {
+						t.Errorf("%d rows at %v, multiples of %d: %v", rows, stitches, multiple, err)
+					}
+					bands++
+				}
+			}
+		}
+	}
+	if refused < 200 || edges < 10 || bands < 100 {
+		t.Errorf("%d refused, %d edges and %d bands named: the sweep has shrunk", refused, edges, bands)
 	}
 }
