@@ -3,6 +3,7 @@ package yoke
 import (
 	"fmt"
 	"math"
+	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -86,4 +87,28 @@ func (y *circular) countNotices() []report.Notice {
 			Description: fmt.Sprintf("the neck has %d stitches where %d were wanted, as the tolerance allows", y.neck, y.wantedNeck)})
 	}
 	return notices
+}
+
+// eased is how many stitches a round may lie off own steps without a word: no count is
+// nearer than half a stitch.
+const eased = 1
+
+// easedNotice says that own steps are not kept to, where nobody said that they need not be.
+func (y *circular) easedNotice() []report.Notice {
+	var counts, wanted []string
+	far := 0.0
+	for _, r := range y.written {
+		if r.Adjusts {
+			continue
+		}
+		counts = append(counts, strconv.Itoa(r.EndStitches))
+		wanted = append(wanted, measure.Decimal(r.WantedStitches, 1))
+		far = max(far, math.Abs(r.DepartureStitches))
+	}
+	if far < eased {
+		return nil
+	}
+	return []report.Notice{{Reason: StepsEased, Field: "tolerance_percent",
+		Description: "the rounds leave " + and(counts) + " stitches where the steps want " + and(wanted) +
+			", so that they are easy to work; 0 keeps to the steps, to the nearest stitch"}}
 }

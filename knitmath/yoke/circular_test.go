@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -160,5 +161,35 @@ func BenchmarkYoke(b *testing.B) {
 		if _, err := PlanCircularYoke(in); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// Own steps that are eased are told, with the counts that they want by hand: 252 less a fifth
+// are 201.6, less a quarter 151.2, less three tenths 105.84. At a tolerance of 0 the nearest
+// of each is taken, and nothing is said.
+func TestOwnStepsAreEasedAloud(t *testing.T) {
+	in := CircularInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 26}, BodyStitches: 180, SleeveStitches: new(60), UnderarmStitches: new(12),
+		DepthCm: new(20.0), Schedule: ScheduleOwn, Steps: []Step{{0.4, 0.2}, {0.7, 0.25}, {1, 0.3}}}
+	eased := func() string {
+		out, err := PlanCircularYoke(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, n := range out.Notices {
+			if n.Reason == StepsEased {
+				return n.Description
+			}
+		}
+		if in.TolerancePercent != nil && (out.Rounds[0].EndStitches != 202 || out.Rounds[1].EndStitches != 151 || out.NeckStitches != 106) {
+			t.Errorf("%+v", out.Rounds)
+		}
+		return ""
+	}
+	if got := eased(); !strings.Contains(got, "stitches where the steps want 201.6, 151.2 and 105.8, so that they are easy") {
+		t.Errorf("%q", got)
+	}
+	in.TolerancePercent = new(0.0)
+	if got := eased(); got != "" {
+		t.Errorf("%q", got)
 	}
 }

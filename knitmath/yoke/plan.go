@@ -135,6 +135,9 @@ func (y *circular) answer(in CircularInput) Circular {
 	}
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
 	out.Notices = append(out.Notices, y.countNotices()...)
+	if in.Schedule == ScheduleOwn && in.TolerancePercent == nil {
+		out.Notices = append(out.Notices, y.easedNotice()...)
+	}
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)
 	on := worn{y.st.SizeCm(y.body), y.st.SizeCm(y.sleeve), out.NeckCm, out.DepthCm, y.depthField, in.DisplayUnit}
 	out.Notices = append(out.Notices, on.notices()...)
