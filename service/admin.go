@@ -4,9 +4,7 @@ import (
 	"io"
 	"log/slog"
 	"net/http"
-	"net/http/pprof"
 	"sync/atomic"
-	"time"
 
 	"github.com/prometheus/client_golang/prometheus/promhttp"
 )
@@ -34,19 +32,4 @@ func newAdminHandler(config Config, ready *atomic.Bool, f *faults) http.Handler 
 		profile(mux)
 	}
 	return onHTTP(config.Release, f.recoverHTTP(whereAdmin, mux))
-}
-
-// profileTimeout is how long an answer may take that is a profile: 30 seconds, unless
-// more is asked for.
-const profileTimeout = 2 * time.Minute
-
-// profile serves what the Go runtime knows of the running program, to those who
-// look for where time and memory go. It is asked for by a flag: it tells the
-// program's arguments, and a profile costs while it is taken.
-func profile(mux *http.ServeMux) {
-	mux.HandleFunc("GET /debug/pprof/", pprof.Index) // Also every named profile: heap, goroutine and so on.
-	mux.HandleFunc("GET /debug/pprof/cmdline", pprof.Cmdline)
-	mux.HandleFunc("GET /debug/pprof/profile", pprof.Profile)
-	mux.HandleFunc("GET /debug/pprof/symbol", pprof.Symbol)
-	mux.HandleFunc("GET /debug/pprof/trace", pprof.Trace)
 }

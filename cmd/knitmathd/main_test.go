@@ -228,9 +228,14 @@ func TestProfiles(t *testing.T) {
 	for _, asked := range []bool{false, true} {
 		p := serve(t, "-pprof="+strconv.FormatBool(asked))
 		for path, want := range map[string]bool{
-			"http://" + p.Admin + "/debug/pprof/heap":              asked,
-			"http://" + p.Admin + "/debug/pprof/profile?seconds=1": asked,
-			"http://" + p.HTTP + "/debug/pprof/heap":               false,
+			"http://" + p.Admin + "/debug/pprof/heap":                asked,
+			"http://" + p.Admin + "/debug/pprof/profile?seconds=1":   asked,
+			"http://" + p.Admin + "/debug/pprof/trace?seconds=0.1":   asked,
+			"http://" + p.Admin + "/debug/pprof/goroutine?debug=2":   asked,
+			"http://" + p.Admin + "/debug/pprof/":                    asked,
+			"http://" + p.Admin + "/debug/pprof/nonesuch":            false,
+			"http://" + p.Admin + "/debug/pprof/profile?seconds=200": false,
+			"http://" + p.HTTP + "/debug/pprof/heap":                 false,
 		} {
 			resp, err := http.Get(path)
 			if err != nil {
