@@ -11,21 +11,20 @@ import (
 // What a flat shape takes: steps for a row that changes the count, written and compared in
 // many schedules, and rows that are looked at in a step.
 const (
-	stepsAChange = 40
+	stepsAChange = 8
 	rowsAStep    = 10
 )
 
 // Cost is the price of a flat shape,
 //
-//	100 + 40 * changes + rows / 10
+//	100 + 8 * changes + rows / 10
 //
 // where no more than MaxChanges are written, nor more than there are rows.
 func (in Input) Cost() int {
-	longest := 0.0
-	for _, cm := range []*float64{in.AcrossCm, in.SideCm, in.WidthCm, in.HeightCm, in.LengthCm} {
-		longest = math.Max(longest, fault.Or(cm, 0))
-	}
-	longest *= 4 // an apothem is at most so many sides
+	half := func(cm *float64) float64 { return fault.Or(cm, 0) / 2 }
+	// From the centre of a polygon to its side it is less than twice that side.
+	longest := math.Max(half(in.AcrossCm), math.Max(half(in.WidthCm), 4*half(in.SideCm)))
+	longest = math.Max(longest, math.Max(fault.Or(in.HeightCm, 0), fault.Or(in.LengthCm, 0)))
 	rows := gauge.PriceRows(in.Gauge, nil, &longest, MaxRows)
 	return cost.Sum(100, cost.Product(stepsAChange, min(rows, MaxChanges)), rows/rowsAStep)
 }

@@ -40,7 +40,8 @@ func triangle(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 		c.Infeasible("the sides lie too flat for rows that gain or lose two stitches at each edge"+higher(in, wide, rw), "width_cm", "height_cm")
 		return Shape{}
 	}
-	p.rows, p.start, p.inwards, p.anyRow = rows, min(ask.StartStitches, ask.EndStitches), in.Form == FormTriangleFromSide, taper.WrongSideRow != nil
+	p.rows, p.start = rows, min(ask.StartStitches, ask.EndStitches)
+	p.inwards, p.anyRow = in.Form == FormTriangleFromSide, taper.WrongSideRow != nil
 	wide = max(ask.StartStitches, ask.EndStitches)
 	p.grows = float64(wide) / float64(rows)
 	out := Shape{Construction: stitch.Flat, StartStitches: ask.StartStitches, EndStitches: ask.EndStitches, RowCount: rows,

@@ -1,6 +1,8 @@
 package solid
 
 import (
+	"math"
+
 	"example.com/knitmath/knitmath/cost"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -27,14 +29,16 @@ func (in CrownInput) Cost() int {
 	return cost.Sum(100, cost.Product(4, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
 }
 
-// What a solid takes: a round of it is laid, compared in schedules and written.
+// What a solid takes: a round of it is laid, compared in schedules and written, and one that
+// gains or loses more than a stitch for each wedge has an easy row looked for.
 const (
 	stepsASolid      = 60
-	stepsASolidRound = 45
+	stepsASolidRound = 15
+	stepsAnEvenRound = 70
 )
 
-// Cost is the price of a solid, 60 + 45 * rounds, of which it has no more than half its girth
-// and its height, twice over, are long.
+// Cost is the price of a solid, 60 + 15 * rounds, or 70 where there are fewer wedges than a
+// round may gain: as many rounds as half its girth and its height, twice over, are long, at most.
 func (in SolidInput) Cost() int {
 	long := 2*fault.Or(in.AcrossCm, 0) + 2*fault.Or(in.HeightCm, 0)
 	for i, p := range in.Points[:min(len(in.Points), MaxProfilePoints)] {
@@ -44,5 +48,9 @@ func (in SolidInput) Cost() int {
 		}
 		long += 2*p.AcrossCm + max(p.HeightCm-before.HeightCm, 0)
 	}
-	return cost.Sum(stepsASolid, cost.Product(stepsASolidRound, gauge.PriceRows(in.Gauge, nil, &long, MaxSolidRounds)))
+	each := stepsASolidRound
+	if g, w := in.Gauge, in.WedgeCount; g != nil && w != nil && 2*math.Pi*g.Stitches > float64(*w)*g.Rows {
+		each = stepsAnEvenRound
+	}
+	return cost.Sum(stepsASolid, cost.Product(each, gauge.PriceRows(in.Gauge, nil, &long, MaxSolidRounds)))
 }

@@ -46,7 +46,7 @@ const (
 // Ranges of a solid.
 const (
 	// MaxSolidRounds is the most rounds of a solid.
-	MaxSolidRounds = 1_000
+	MaxSolidRounds = 700
 	// MaxSolidWedges is the most stitches that are gained or lost together.
 	MaxSolidWedges = 24
 	// MaxProfilePoints is the most points of a profile.

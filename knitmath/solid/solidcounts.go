@@ -8,7 +8,6 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // settleMeridian settles the way from the first round to the last.
@@ -56,6 +55,10 @@ func fieldsOf(in SolidInput) []string {
 // usualWedges are what most toys and balls have. Common practice.
 const usualWedges = 6
 
+// mostAround is the most stitches of a round of a solid: two metres across at the usual gauge
+// have fewer than half of them.
+const mostAround = 3_000
+
 // settleCounts settles the rounds and the count of each.
 func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 	rounds := measure.RoundHalfUp(min(b.way.length()*b.rw.PerCm(), 1e9))
@@ -78,8 +81,8 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 		b.counts[i] = b.nearest(b.wanted[i])
 		most = max(most, b.counts[i])
 	}
-	if most > stitch.MaxStitches/2 {
-		c.Infeasible("its widest round would have "+report.CountOf(most, "stitches")+"; at most 5000 are planned", fieldsOf(in)...)
+	if most > mostAround {
+		c.Infeasible("its widest round would have "+report.CountOf(most, "stitches")+"; at most 3000 are planned", fieldsOf(in)...)
 		return
 	}
 	b.ease()

@@ -259,7 +259,7 @@ func (x *SolidPoint) GetAcrossCm() float64 {
 	return 0
 }
 
-// Asks for a body of revolution, worked in the round. It has from 3 to 1,000 rounds.
+// Asks for a body of revolution, worked in the round. It has from 3 to 700 rounds.
 type PlanSolidRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge.
