@@ -82,7 +82,7 @@ func (r HeelRow) line() string {
 func (o Heel) flapDirections(d []string) []string {
 	rows := o.part(HeelPartFlap)
 	d = append(d, "Heel flap, to and fro over needle 1, while needle 2 rests. "+
-		"Slip the first stitch of right-side rows knitwise, of wrong-side rows purlwise.",
+		"Slip stitches purlwise, with the yarn on the wrong side.",
 		rows[0].line()+".", rows[1].line()+".")
 	slipped := report.CountOf(len(rows)/2, "slipped stitches") + " along each edge."
 	if times := len(rows)/2 - 1; times > 0 {

@@ -51,11 +51,11 @@ func (o Toe) direct() []string {
 	sole := o.RoundStitches / 2
 	begin := "The round begins at one side of the foot"
 	if o.kind == ToeKindWedge {
-		begin += ": half of it is the sole, half the instep"
+		begin += ": half of it is the sole, half the instep; where they differ, move stitches from one to the other"
 	}
 	if o.kind == ToeKindShortRows {
 		begin += ", with the " + report.CountOf(sole, "stitches") + " of the sole; the " +
-			strconv.Itoa(o.RoundStitches-sole) + " of the instep follow"
+			strconv.Itoa(o.RoundStitches-sole) + " of the instep follow; if it begins with the instep, knit over that first"
 	}
 	d := []string{begin + "."}
 	if o.FootToToeCm != nil {
