@@ -132,14 +132,13 @@ func PlanThumb(in ThumbInput) (Thumb, error) {
 // thumb is a question as the stages settle it.
 type thumb struct {
 	mitten
-	none                      bool
-	start, gusset, every      int
-	beside, hold, gap, palm   int
-	length                    int
-	gussetField, palmField    string
-	picked                    int
-	thumbStitches, shapeRound int
-	closing                   solid.ClosingPlan
+	none                    bool
+	start, gusset, every    int
+	beside, hold, gap, palm int
+	length                  int
+	gussetField             string
+	picked, thumbStitches   int
+	closing                 solid.ClosingPlan
 }
 
 // vetThumb checks each field for itself and what excludes what.

@@ -86,7 +86,8 @@ func TestClosingsAreKnit(t *testing.T) {
 
 func smallClosings() []Closing {
 	paces := []Pace{EveryRound(), ToHalf(), PlainAfter(0), PlainAfter(1), AtRates(Rate{4, 2}, Rate{2, 3}, Rate{1, 1}),
-		Along(func(left float64) float64 { return 1 - left/150 }, 30, 3, 2), Along(func(left float64) float64 { return 1 / (left + 1) }, 40, 1, 0.6)}
+		Along(func(left float64) float64 { return 1 - left/150 }, 30, 3, 2),
+		Along(func(left float64) float64 { return 1 / (left + 1) }, 40, 1, 0.6)}
 	var all []Closing
 	for start := 3; start < 100; start += knittest.Sweep(1, 7) {
 		for wedges := 1; wedges <= 12; wedges++ {

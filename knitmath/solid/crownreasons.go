@@ -43,7 +43,8 @@ func (h *hat) careful(out Crown, steepest float64) []report.Notice {
 			Description: "the crown loses " + measure.Decimal(out.Steepness, 2) + rufflesWords})
 	case steepest > mostRun:
 		list = append(list, report.Notice{Reason: CrownRuffles, Field: h.crownField,
-			Description: "where its decrease rounds are closest the crown loses " + measure.Decimal(steepest, 2) + " times what a flat disc does; it ruffles there"})
+			Description: "where its decrease rounds are closest the crown loses " + measure.Decimal(steepest, 2) +
+				" times what a flat disc does; it ruffles there"})
 	case out.UpperSteepness < leastUpper:
 		list = append(list, report.Notice{Reason: CrownPoints, Field: h.crownField,
 			Description: "from half-way the crown loses " + hundredths(out.UpperSteepness) +

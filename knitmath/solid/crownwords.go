@@ -21,10 +21,12 @@ func (o Crown) Summary() string {
 	if o.EvenRounds > 0 {
 		even = report.CountOf(o.EvenRounds, "rounds") + " even, then a crown"
 	}
-	return "A hat of " + report.CountOf(o.HatStitches, "stitches") + " (" + o.unit.Size(o.HatCm) + ") for a head of " + o.unit.Size(o.HeadCm) + ", " +
+	return "A hat of " + report.CountOf(o.HatStitches, "stitches") + " (" + o.unit.Size(o.HatCm) + ") for a head of " +
+		o.unit.Size(o.HeadCm) + ", " +
 		o.unit.Size(o.TotalCm) + " high: " + even + " of " +
 		report.CountOf(o.WedgeCount, "wedges") + " in " + report.CountOf(decreases, "decrease rounds") + " over " +
-		report.CountOf(o.CrownRounds, "rounds") + " (" + o.unit.Size(o.CrownCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + adjusting + "."
+		report.CountOf(o.CrownRounds, "rounds") + " (" + o.unit.Size(o.CrownCm) + ") to " +
+		report.CountOf(o.EndStitches, "stitches") + adjusting + "."
 }
 
 // Directions write the hat as a pattern would.

@@ -37,12 +37,12 @@ func ExamplePlanCrown() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(plan.Summary())
+	fmt.Println(plan.HatStitches, "stitches,", plan.TotalRounds, "rounds")
 	for _, line := range plan.Directions() {
 		fmt.Println(line)
 	}
 	// Output:
-	// A hat of 80 stitches (40 cm) for a head of 45.5 cm, 18.2 cm high: 35 rounds even, then a crown of 8 wedges in 9 decrease rounds over 16 rounds (5.7 cm) to 8 stitches.
+	// 80 stitches, 51 rounds
 	// Cast on 80 stitches and join in the round, without twisting.
 	// Rounds 1-35: work even, the brim included (12.5 cm).
 	// Round 36: [k8, k2tog] 8 times (72 stitches).
