@@ -29,7 +29,8 @@ func TestSchedules(t *testing.T) {
 		{"Where your size has 0, skip that part.\n" + dec + "Repeat the decrease row every - (-, 8th) row 0 (0, 2) more times, " +
 			"then every 6th row 3 (2, 0) times: 72 (84, 94) stitches.", []int{80, 90, 100}, "[72 84 94]", "[19 13 17]", "1:1 PASSED_OVER"},
 		// Of a pair one is every row.
-		{dec + "Repeat the decrease row every row and every 2nd row alternately twice more each.", []int{30}, "[20]", "[7]", "1:15 SIDE_DISAGREES"},
+		{dec + "Repeat the decrease row every row and every 2nd row alternately twice more each.", []int{30}, "[20]", "[7]",
+			"1:15 SIDE_DISAGREES"},
 		// The same in other words, with the claim wrong in one size.
 		{dec + "Rep dec row every 8 (8, 6)th row 5 (6, 7) more times; then every 6 (6, -) rows 3 (2, 0) times (62, 72, 85 sts).",
 			[]int{80, 90, 100}, "[62 72 84]", "[59 61 43]", "2:104 COUNT_DISAGREES"},

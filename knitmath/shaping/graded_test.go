@@ -70,7 +70,8 @@ func TestGradedWords(t *testing.T) {
 		"Increase round: k1, M1L, k to last st, M1R, k1.|Repeat the increase round every round twice more: 26 (28) stitches.": round(graded(
 			[3]int{20, 26, 3}, [3]int{22, 28, 3})),
 		"Where your size has 0, skip that part.|Work 0 (1) rounds even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
-			"Repeat the increase round every round 2 (0) more times: 26 (24) stitches.|Work 0 (1) rounds even.": round(graded([3]int{20, 26, 3}, [3]int{22, 24, 3})),
+			"Repeat the increase round every round 2 (0) more times: 26 (24) stitches.|Work 0 (1) rounds even.": round(graded(
+			[3]int{20, 26, 3}, [3]int{22, 24, 3})),
 	} {
 		out, err := PlanGradedTaper(in)
 		if err != nil {
@@ -219,7 +220,8 @@ func checkRunsOfSizes(t *testing.T, out GradedTaper) {
 		if fmt.Sprint(mine) != fmt.Sprint(s.Intervals.Intervals()) {
 			t.Fatalf("size %d: %v of %+v", i+1, s.Intervals, out.Runs)
 		}
-		if len(out.Runs) == 2 && out.Runs[0].Times[i]*out.Runs[1].Times[i] > 0 && out.Runs[0].AlternateRows == nil && out.Runs[1].AlternateRows == nil {
+		if len(out.Runs) == 2 && out.Runs[0].Times[i]*out.Runs[1].Times[i] > 0 &&
+			out.Runs[0].AlternateRows == nil && out.Runs[1].AlternateRows == nil {
 			a, b := out.Runs[0].EveryRows, out.Runs[1].EveryRows
 			if rises := a[i] < b[i]; a[i] == b[i] || i > 0 && first >= 0 && rises != (a[first] < b[first]) {
 				t.Fatalf("the order changes: %+v", out.Runs)

@@ -39,7 +39,8 @@ const (
 )
 
 // percentageFigures are the figures above in words.
-const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body (30 cm at the most, own choice)"
+const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body " +
+	"(30 cm at the most, own choice)"
 
 // percentageCited is the source of a figure of the percentage system.
 func percentageCited(figure string) report.Source {

@@ -26,7 +26,8 @@ func TestRaglanInWords(t *testing.T) {
 		"Decrease round, 8 stitches fewer. In the back, the front and each sleeve" + usual + "Knit all other stitches.",
 		"Front and sleeve decrease round, 6 stitches fewer. In the front and each sleeve" + usual + "Knit all other stitches.",
 		"Last sleeve decrease round, 4 stitches fewer. " +
-			"At each sleeve: remove the markers at its two ends, ssk the last stitch of the line before it with its first stitch, k2tog its second stitch " +
+			"At each sleeve: remove the markers at its two ends, ssk the last stitch of the line before it with its first stitch, " +
+			"k2tog its second stitch " +
 			"with the first stitch of the line after it, so that the lines meet. Knit all other stitches.",
 		"On rounds 2-12 repeat these 6 rounds, ending with the 5th of them: the decrease round, 1 round even, " +
 			"the front and sleeve decrease round, 1 round even, the decrease round, 1 round even; 40 stitches.",
