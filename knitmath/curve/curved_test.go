@@ -19,7 +19,8 @@ import (
 
 // randomQuestion is a question that is mostly answered, by points of all sorts.
 func randomQuestion(r *rand.Rand) CurvedEdgeInput {
-	in := CurvedEdgeInput{StartStitches: 60 + r.IntN(100), Gauge: &gauge.Gauge{Stitches: float64(12 + r.IntN(24)), Rows: float64(16 + r.IntN(32))},
+	in := CurvedEdgeInput{StartStitches: 60 + r.IntN(100),
+		Gauge: &gauge.Gauge{Stitches: float64(12 + r.IntN(24)), Rows: float64(16 + r.IntN(32))},
 		Edges: Edges(r.IntN(4)), RowChoice: RowChoice(r.IntN(3)), FirstSide: stitch.Side(r.IntN(3)), DisplayUnit: measure.DisplayUnit(r.IntN(3)),
 		WithOutline: r.IntN(2) == 0}
 	if r.IntN(3) == 0 {
@@ -175,8 +176,8 @@ func TestRemediesDo(t *testing.T) {
 		t.Error(err)
 	}
 	// An arc is told its least radius, with which it is planned.
-	arc := CurvedEdgeInput{StartStitches: 100, Gauge: steep.Gauge, Points: []CurvePoint{{HeightCm: knittest.Ptr(6.0), InwardCm: knittest.Ptr(8.0),
-		Shape: ShapeArc, RadiusCm: knittest.Ptr(5.5)}}}
+	arc := CurvedEdgeInput{StartStitches: 100, Gauge: steep.Gauge, Points: []CurvePoint{
+		{HeightCm: knittest.Ptr(6.0), InwardCm: knittest.Ptr(8.0), Shape: ShapeArc, RadiusCm: knittest.Ptr(5.5)}}}
 	if _, err = PlanCurvedEdge(arc); err == nil || !strings.Contains(err.Error(), "; 8.4 cm would do") { // 100 / 12, up
 		t.Fatal(err)
 	}

@@ -126,7 +126,7 @@ func checkPlan(t *testing.T, c Course, s Settings, p Plan) {
 		t.Errorf("corners are %v off, said %v", off, p.Departure)
 	}
 	lead := p.Right
-	if lead == nil || p.Left != nil && len(p.Left) > 0 && SideOf(c.RowsBefore+1, s.FirstSide) == stitch.WrongSide {
+	if lead == nil || len(p.Left) > 0 && SideOf(c.RowsBefore+1, s.FirstSide) == stitch.WrongSide {
 		lead = p.Left
 	}
 	if e := effortOf(c, s, lead); e != p.Effort {

@@ -13,9 +13,8 @@ const (
 	EdgesLeft
 )
 
-// DefaultTolerance, if nothing else is wished: half a stitch beside the nearest plan is
-// not seen, and with it the plans of quarter ellipses come in the order of the trade.
-// Own choice.
+// DefaultTolerance is half a stitch: so much beside the nearest plan is not seen, and
+// with it the plans of quarter ellipses come in the order of the trade. Own choice.
 const DefaultTolerance = 0.5
 
 // MaxDeparture is how many stitches from the curve a plan may lie before it is none: an

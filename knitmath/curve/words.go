@@ -35,7 +35,8 @@ func (o CurvedEdge) Summary() string {
 	if len(edges) == 2 {
 		each = "each edge"
 	}
-	s += " stitches over " + report.CountOf(o.HeightRows, "rows") + " (" + unit.Size(o.HeightCm) + "), " + each + " " + o.nearness() + ". As knit "
+	s += " stitches over " + report.CountOf(o.HeightRows, "rows") + " (" + unit.Size(o.HeightCm) + "), " + each + " " +
+		o.nearness() + ". As knit "
 	long := unit.Size(edges[len(edges)-1].LengthCm)
 	if right := unit.Size(edges[0].LengthCm); right != long {
 		s += "the right edge is " + right + " long, the left edge " + long
@@ -73,7 +74,8 @@ func (o CurvedEdge) Directions() []string {
 		d = append(d, "Row 1 is a wrong-side row.")
 	}
 	d = append(d, o.shapingRows()...)
-	return append(d, o.plan.Condensed(Wording{FirstRow: 1, LastRow: o.HeightRows, FirstSide: o.edge.settings.FirstSide, Start: o.edge.start})...)
+	w := Wording{FirstRow: 1, LastRow: o.HeightRows, FirstSide: o.edge.settings.FirstSide, Start: o.edge.start}
+	return append(d, o.plan.Condensed(w)...)
 }
 
 // shapingRows are the decrease and increase rows, one for each side and number of

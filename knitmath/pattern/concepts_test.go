@@ -26,6 +26,7 @@ var concepts = []struct {
 	{"picked up within a row", "CO 18 sts.\nRow 1: K18, pick up and knit 9 sts along edge. 27 sts.", 27},
 	{"a called row with fewer plain stitches",
 		"CO 120 sts, join.\nDec rnd: [K1, k2tog, k54, ssk, k1] twice. 116 sts.\nRep dec rnd every 8 rnds 3 more times.", 104},
+	{"every 21st row", "CO 50 sts.\nInc 1 st at each end of every 21st row twice.\nDec 1 st at each end of foll 31st row.", 52},
 	{"on rows that are listed", "CO 50 sts.\nInc 1 st at each end of 3rd, 7th and 13th rows.", 56},
 	{"the repeat of a chart", "CO 60 sts, join.\nWork Rnds 1-12 of Chart A (10-st rep) 6 times around. 60 sts.", 60},
 	{"wraps taken along", "CO 20 sts.\nRow 1: K15, w&t.\nRow 2: P10, w&t.\nRow 3: K to end, picking up wraps.", 20},

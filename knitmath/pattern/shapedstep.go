@@ -3,6 +3,9 @@ package pattern
 // markersAfter reports whether "of markers" comes next.
 func (p *parser) markersAfter() bool {
 	for n := range 5 {
+		if n > 0 && p.ordinalEnd(p.next+n-1) == p.next+n+1 {
+			continue // the "st" of "every 21st row"
+		}
 		if p.ahead(n).is("marker", "markers", "m", "raglan", "raglans", "st", "seam", "underarm", "centre", "center") {
 			return true
 		}
