@@ -28,7 +28,8 @@ var (
 	stretchCited = report.Source{Figure: "a ribbed edge gives 1.3 to 1.6 times its width", Citation: "from memory",
 		Status: report.SourceStatusFromMemory}
 	headCited = report.Source{Figure: "the head that goes through", Status: report.SourceStatusSecondHand,
-		Citation: "2nd centile of girls by age, UK-WHO and UK90 growth references read off a library of growth charts, for a body 5 cm wider than the chest"}
+		Citation: "2nd centile of girls by age, UK-WHO and UK90 growth references read off a library of growth charts, for a body " +
+			"5 cm wider than the chest"}
 )
 
 // Sources says where the figures come from.

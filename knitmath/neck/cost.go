@@ -13,7 +13,7 @@ import (
 func (in Input) Cost() int {
 	neck := gauge.PriceStitches(in.Gauge, in.NeckStitches, in.NeckCm, MaxNeckStitches)
 	if in.NeckStitches == nil && in.NeckCm == nil {
-		neck = gauge.PriceStitches(in.Gauge, in.WidthStitches, in.WidthCm, MaxNeckStitches)
+		neck = 1 + gauge.PriceStitches(in.Gauge, in.WidthStitches, in.WidthCm, 3*MaxNeckStitches)/3
 	}
 	front := priceDepth(in, in.FrontDepthRows, in.FrontDepthCm, frontMostCm)
 	if in.Shape == ShapeV && in.FrontDepthRows == nil && in.FrontDepthCm == nil {
@@ -21,12 +21,15 @@ func (in Input) Cost() int {
 	}
 	back := priceDepth(in, in.BackDepthRows, in.BackDepthCm, backMostCm)
 	tolerance := 2 + cost.Ceil(fault.Or(in.ToleranceStitches, 0), MaxTolerance)
-	once := cost.Sum(200, cost.Product(3, front+back+neck), cost.Product(front+back, neck, tolerance)/16)
+	once := cost.Sum(200, cost.Product(3, front+back+neck), cost.Product(front+back, neck, tolerance)/48)
 	if front+back+neck > 2*remedyMost {
 		return once
 	}
-	return cost.Product(once, 3*remedySteps)
+	return cost.Sum(once, cost.Product(3*remedySteps, min(once, priceOfRemedied)))
 }
+
+// priceOfRemedied is more than the price of any neck so small that remedies are tried.
+const priceOfRemedied = 2_400
 
 // priceDepth is about how many rows a depth has.
 func priceDepth(in Input, rows *int, cm *float64, usual float64) int {

@@ -21,7 +21,8 @@ func (o Neckline) Directions() []string {
 	if len(l.steps) > 1 {
 		shoulder += ", in steps of " + stepWords(l.steps) + " from the armhole on,"
 	}
-	d := []string{"Work front and back on " + report.CountOf(o.WidthStitches, "stitches") + " each, " + shoulder + " and " + strconv.Itoa(o.NeckStitches) + " for the neck. Rows that are not written are worked even, in pattern."}
+	d := []string{"Work front and back on " + report.CountOf(o.WidthStitches, "stitches") + " each, " + shoulder + " and " +
+		strconv.Itoa(o.NeckStitches) + " for the neck. Rows that are not written are worked even, in pattern."}
 	if l.shortRows && len(l.steps) > 1 {
 		d = append(d, shortrow.Technique(o.in.TurnMethod))
 	}
@@ -168,7 +169,8 @@ func (o Neckline) bandDirections() []string {
 	}
 	d := []string{s + ": " + report.CountOf(o.PickedUpStitches, "stitches") + ". Join to work in the round."}
 	if o.in.Shape == ShapeV && o.Front.layout.held && o.Front.CentreStitches > 0 {
-		d = append(d, "Mark the middle of the front: there a ribbed band decreases 2 stitches, in every round if it is narrow, in every 2nd if it is wide.")
+		d = append(d, "Mark the middle of the front: there a ribbed band decreases 2 stitches, in every round if it is narrow, "+
+			"in every 2nd if it is wide.")
 	}
 	return d
 }

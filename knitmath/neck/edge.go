@@ -7,6 +7,7 @@ import (
 	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
@@ -51,7 +52,7 @@ func roundCentre(neck, depth int) int {
 		return neck
 	}
 	part := leg(1 - min(1, flatRows/float64(curveRows(depth))))
-	n := neck - 2*int(math.Floor(float64(neck)*(1-part)/2+1.0/2))
+	n := neck - 2*int(measure.RoundHalfUp(float64(neck)*(1-part)/2))
 	for 3*n < neck {
 		n += 2
 	}

@@ -18,14 +18,14 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(out.Summary())
+	fmt.Println(out.ShoulderStitches, out.NeckStitches, out.ShoulderStitches, "stitches, pick up", out.PickedUpStitches)
 	for _, row := range out.Front.Rows {
 		if row.Part == neck.PartSecondSide {
 			fmt.Println(row.RowNumber, row.Side, row.Instruction.Row.Text())
 		}
 	}
 	// Output:
-	// A round neck of 36 stitches (16.4 cm) between shoulders of 25 (11.4 cm), 7.3 cm deep in front and 2.7 cm deep behind. Pick up 96 stitches around it, 43.6 cm at rest; stretched to 69.8 cm it goes over a head of 52 cm.
+	// 25 36 25 stitches, pick up 96
 	// 1 RS BO 14, k to end
 	// 3 RS BO 2, k to end
 	// 5 RS BO 2, k to end

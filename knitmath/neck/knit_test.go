@@ -142,7 +142,8 @@ func (k *knitter) next(part Part, number int) (Row, bool) {
 
 func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 	t.Helper()
-	k := &knitter{t: t, at: at, m: knittest.CastOn(t, out.WidthStitches, false), rows: p.Rows, yo: in.TurnMethod == shortrow.TurnMethodYarnOver}
+	k := &knitter{t: t, at: at, m: knittest.CastOn(t, out.WidthStitches, false), rows: p.Rows,
+		yo: in.TurnMethod == shortrow.TurnMethodYarnOver}
 	last := func(part Part) int {
 		n := 0
 		for _, r := range p.Rows {

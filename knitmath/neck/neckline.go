@@ -45,8 +45,8 @@ const (
 // Ranges of a neck.
 const (
 	// MaxDepthRows is the deepest neck that is planned, since every row that shapes is
-	// written out: two metres of a common gauge.
-	MaxDepthRows = 600
+	// written out: more than a metre of a common gauge.
+	MaxDepthRows = 400
 	// MaxDepthCm is deeper than any neck: a coat that is open to its hem.
 	MaxDepthCm = 200.0
 	// MaxNeckStitches is the widest neck that is planned: more than a metre of fine yarn.

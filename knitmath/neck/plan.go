@@ -121,8 +121,9 @@ func (l *layout) round(c *fault.Checks, centre int, given bool, depthField, cent
 		return l.done(c)
 	}
 	if l.depth <= evenAbove {
-		c.Infeasible(fmt.Sprintf("%s beside the middle need rows to go in, and the depth has %s; a depth of %d rows is the least, or a middle of %d",
-			report.CountOf(l.neck-centre, "stitches"), report.CountOf(l.depth, "rows"), 2*evenAbove, l.neck), depthField, centreField)
+		c.Infeasible(fmt.Sprintf("%s beside the middle need rows to go in, and the depth has %s; a depth of %d rows is the least, "+
+			"or a middle of %d", report.CountOf(l.neck-centre, "stitches"), report.CountOf(l.depth, "rows"), 2*evenAbove, l.neck),
+			depthField, centreField)
 		return l
 	}
 	l.edges = roundEdge(l.setting, centre, l.depth)

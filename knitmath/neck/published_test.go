@@ -70,7 +70,8 @@ func TestPrintedNeckThatDoesNotClose(t *testing.T) {
 
 // The tunics of 1918 in inches: 11 stitches are 2 in, and 80 are 14.55.
 func TestPublishedWidthInInches(t *testing.T) {
-	out, err := PlanNeckline(Input{Gauge: &gauge.Gauge{Stitches: 11, Rows: 15, OverCm: new(5.08)}, WidthStitches: new(80), NeckStitches: new(24)})
+	out, err := PlanNeckline(Input{Gauge: &gauge.Gauge{Stitches: 11, Rows: 15, OverCm: new(5.08)},
+		WidthStitches: new(80), NeckStitches: new(24)})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -58,7 +58,8 @@ func (o *Neckline) senseNotices() []report.Notice {
 	share := float64(o.NeckStitches) / float64(o.WidthStitches)
 	if o.in.Shape != ShapeBoat && (share < leastShare || share > mostShare) {
 		list = append(list, report.Notice{Reason: NeckShareUnusual, Field: o.Front.layout.neckField,
-			Description: "the neck is " + measure.Decimal(100*share, 0) + " % of the width across the shoulders; of published sweaters it is 22 to 49 %"})
+			Description: "the neck is " + measure.Decimal(100*share, 0) +
+				" % of the width across the shoulders; of published sweaters it is 22 to 49 %"})
 	}
 	return list
 }
@@ -73,7 +74,7 @@ func depthField(rows *int, piece string) string {
 // remedies are what would let the head through, each asked of the planner.
 func (o *Neckline) remedies() string {
 	s := "it goes over with an opening"
-	if o.Front.DepthRows+o.NeckStitches > remedyMost {
+	if o.Front.DepthRows+o.Back.DepthRows+o.NeckStitches > remedyMost {
 		return s
 	}
 	if rows := o.enough(o.Front.DepthRows, MaxDepthRows, func(in *Input, n int) {

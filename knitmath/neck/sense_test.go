@@ -145,7 +145,8 @@ func TestPickedUpByHand(t *testing.T) {
 	for _, s := range out.Sections {
 		sum += s.Stitches
 	}
-	if sum != 100 || out.Sections[1].Stitches != out.Sections[3].Stitches || out.Sections[0].LiveStitches != 30 || out.Sections[2].Stitches != 30 {
+	if sum != 100 || out.Sections[1].Stitches != out.Sections[3].Stitches ||
+		out.Sections[0].LiveStitches != 30 || out.Sections[2].Stitches != 30 {
 		t.Errorf("%+v", out.Sections)
 	}
 }

@@ -342,14 +342,14 @@ type PlanNecklineRequest struct {
 	WidthRule *CountRule `protobuf:"bytes,9,opt,name=width_rule,json=widthRule,proto3" json:"width_rule,omitempty"`
 	// Which counts the neck may have. Default every count.
 	NeckRule *CountRule `protobuf:"bytes,10,opt,name=neck_rule,json=neckRule,proto3" json:"neck_rule,omitempty"`
-	// Depth of the front, 0 to 600 rows, from the end of the shoulder at the neck to the foot of
+	// Depth of the front, 0 to 400 rows, from the end of the shoulder at the neck to the foot of
 	// the neck; to an even number, an odd one up. Default half the width of the neck, at most
 	// 7.5 cm; of a V what a stitch every 4th row at each edge takes; of a boat neck 0. Short
 	// rows at the shoulders take 2 at least.
 	FrontDepthRows *int32 `protobuf:"varint,11,opt,name=front_depth_rows,json=frontDepthRows,proto3,oneof" json:"front_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	FrontDepthCm *float64 `protobuf:"fixed64,12,opt,name=front_depth_cm,json=frontDepthCm,proto3,oneof" json:"front_depth_cm,omitempty"`
-	// Depth of the back, 0 to 600 rows, as in front. Default 0.15 of the width of the neck, at
+	// Depth of the back, 0 to 400 rows, as in front. Default 0.15 of the width of the neck, at
 	// most 3.8 cm; of a boat neck 0.
 	BackDepthRows *int32 `protobuf:"varint,13,opt,name=back_depth_rows,json=backDepthRows,proto3,oneof" json:"back_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
@@ -1352,9 +1352,9 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"width_rule\x18\t \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\twidthRule\x128\n" +
 	"\tneck_rule\x18\n" +
 	" \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\bneckRule\x12>\n" +
-	"\x10front_depth_rows\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x14\x18\xd8\x04(\x00H\x06R\x0efrontDepthRows\x88\x01\x01\x12P\n" +
+	"\x10front_depth_rows\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x14\x18\x90\x03(\x00H\x06R\x0efrontDepthRows\x88\x01\x01\x12P\n" +
 	"\x0efront_depth_cm\x18\f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x1c@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x00\x00H\aR\ffrontDepthCm\x88\x01\x01\x12<\n" +
-	"\x0fback_depth_rows\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x06\x18\xd8\x04(\x00H\bR\rbackDepthRows\x88\x01\x01\x12N\n" +
+	"\x0fback_depth_rows\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x06\x18\x90\x03(\x00H\bR\rbackDepthRows\x88\x01\x01\x12N\n" +
 	"\rback_depth_cm\x18\x0e \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x00@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x00\x00H\tR\vbackDepthCm\x88\x01\x01\x12H\n" +
 	"\x15front_centre_stitches\x18\x0f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\f\x18\xf4\x03(\x00H\n" +
 	"R\x13frontCentreStitches\x88\x01\x01\x12F\n" +
