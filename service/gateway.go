@@ -84,6 +84,9 @@ func newGateway(ctx context.Context, conn grpc.ClientConnInterface, onError runt
 	part("neck", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterNeckServiceHandlerClient(ctx, mux, knitmathv1.NewNeckServiceClient(conn))
 	})
+	part("armhole", func(mux *runtime.ServeMux) error {
+		return knitmathv1.RegisterArmholeServiceHandlerClient(ctx, mux, knitmathv1.NewArmholeServiceClient(conn))
+	})
 	part("yarn", func(mux *runtime.ServeMux) error {
 		return knitmathv1.RegisterYarnServiceHandlerClient(ctx, mux, knitmathv1.NewYarnServiceClient(conn))
 	})

@@ -29,6 +29,7 @@ func Register(to grpc.ServiceRegistrar) {
 	knitmathv1.RegisterHandServiceServer(to, handService{})
 	knitmathv1.RegisterSolidServiceServer(to, solidService{})
 	knitmathv1.RegisterNeckServiceServer(to, neckService{})
+	knitmathv1.RegisterArmholeServiceServer(to, armholeService{})
 	knitmathv1.RegisterYarnServiceServer(to, yarnService{})
 	knitmathv1.RegisterBodyServiceServer(to, bodyService{})
 	knitmathv1.RegisterCurveServiceServer(to, curveService{})

@@ -40,6 +40,7 @@ var carriers = []struct {
 	{&knitmathv1.PlanRaglanRequest{}, &knitmathv1.PlanRaglanResponse{}, inBy(raglanIn), outBy(raglanOut)},
 	{&knitmathv1.PlanSolidRequest{}, &knitmathv1.PlanSolidResponse{}, inBy(solidIn), outBy(solidOut)},
 	{&knitmathv1.PlanFlatShapeRequest{}, &knitmathv1.PlanFlatShapeResponse{}, inBy(flatIn), outBy(flatOut)},
+	{&knitmathv1.PlanArmholeRequest{}, &knitmathv1.PlanArmholeResponse{}, inBy(armholeIn), outBy(armholeOut)},
 	{&knitmathv1.PlanPickUpRequest{}, &knitmathv1.PlanPickUpResponse{}, inBy(pickUpIn), outBy(pickUpOut)},
 	{&knitmathv1.PlanButtonholesRequest{}, &knitmathv1.PlanButtonholesResponse{}, inBy(buttonholesIn), outBy(buttonholesOut)},
 	{&knitmathv1.PlanHeelRequest{}, &knitmathv1.PlanHeelResponse{}, inBy(heelIn), outBy(heelOut)},

@@ -27,6 +27,7 @@ var prices = pricesOf(
 	priceOf(flatIn), priceOf(curvedEdgeIn),
 	priceOf(solidIn),
 	priceOf(necklineIn),
+	priceOf(armholeIn),
 	priceOf(pickUpIn), priceOf(buttonholesIn),
 	priceOf(heelIn), priceOf(toeIn),
 	priceOf(crownIn), priceOf(mittenTopIn), priceOf(thumbIn),

@@ -1,0 +1,147 @@
+package armhole
+
+import (
+	"example.com/knitmath/knitmath/curve"
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
+	"example.com/knitmath/knitmath/report"
+)
+
+// CapHeightRule says by which rule the height of a cap is found.
+type CapHeightRule int32
+
+// The rules.
+const (
+	CapHeightRuleUnspecified CapHeightRule = iota // free
+	// CapHeightRuleFree: the height at which the cap's edge is as long as is wanted.
+	CapHeightRuleFree
+	// CapHeightRuleLessByChest: 2, 3 or 4 inches less than the armhole, by the chest.
+	CapHeightRuleLessByChest
+	// CapHeightRuleTwoThirds: two thirds of the armhole.
+	CapHeightRuleTwoThirds
+	// CapHeightRuleLessTop: 1.5 inches and half of the top less than the armhole.
+	CapHeightRuleLessTop
+)
+
+// Input asks for an armhole and its cap. It mirrors PlanArmholeRequest.
+type Input struct {
+	Gauge                *gauge.Gauge
+	ChestCm              *float64
+	ChestEaseCm          *float64
+	BackStitches         *int
+	FrontStitches        *int
+	AcrossBackCm         *float64
+	AcrossBackStitches   *int
+	AcrossFrontStitches  *int
+	ArmholeDepthCm       *float64
+	ArmholeDepthRows     *int
+	UpperArmCm           *float64
+	SleeveEaseCm         *float64
+	SleeveStitches       *int
+	UnderarmStitches     *int
+	LargestGroupStitches *int
+	ShapingRows          *int
+	CapHeightRule        CapHeightRule
+	CapHeightCm          *float64
+	CapHeightRows        *int
+	CapTopCm             *float64
+	CapTopStitches       *int
+	CapExcessPercent     *float64
+	StitchRule           *gauge.CountRule
+	SleeveRule           *gauge.CountRule
+	ToleranceStitches    *float64
+	DisplayUnit          measure.DisplayUnit
+	WithOutline          bool
+}
+
+// A Piece is the shaped part of a back, a front or a sleeve: its rows are counted from
+// the first bind-off.
+type Piece struct {
+	StartStitches             int
+	EndStitches               int
+	HeightRows                int
+	HeightCm                  float64
+	Rows                      []curve.Row // those that shape
+	EdgeCm                    float64
+	GreatestDepartureStitches float64
+	LeastDepartureStitches    float64
+	Effort                    int
+}
+
+// Armhole is the answer to Input.
+type Armhole struct {
+	UnderarmStitches int
+	Back             Piece
+	Front            Piece
+	Cap              Piece
+	ArmholeEdgeCm    float64
+	CapEdgeCm        float64
+	CapExcessPercent float64
+	CapTopCm         float64
+	Notices          []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
+
+	set settled
+	sew sewn
+}
+
+// sewn is what was found: three pieces that go together.
+type sewn struct {
+	back, front, top shaped
+}
+
+// Plan plans the armholes of back and front and the cap of the sleeve.
+//
+// Counts: half the chest with its ease, the width across the back and the upper arm
+// with its ease to the nearest stitch, halves up, or to the nearest count that a rule
+// allows; every edge loses whole stitches, the same on the right and the left, so that
+// the width across the back may be a stitch off what is asked.
+//
+// Armhole: as many stitches are bound off at the underarm as at the cap's foot; the
+// rest is lost along a quarter of an ellipse. Cap: from the same bind-off along a curve
+// that flattens towards its foot and its top, to the stitches of the top, which are
+// bound off straight.
+//
+// Edges are measured as knit, in cm along their steps, the mean of the right edge and
+// the left, which begins a row later. The cap's must be 0 to 5 % longer than those of
+// back and front together; of the caps tried, the one nearest to the excess that is
+// wanted is taken: caps of other heights, or, where the height is given or a rule gives
+// it, of other slopes.
+func Plan(in Input) (Armhole, error) {
+	var c fault.Checks
+	s := vet(&c, in)
+	if err := c.Err(); err != nil {
+		return Armhole{}, err
+	}
+	found, ok := s.solve()
+	if !ok {
+		s.refuse(&c)
+		return Armhole{}, c.Err()
+	}
+	return s.answer(found, in.WithOutline), nil
+}
+
+// answer writes what was found.
+func (s settled) answer(found sewn, drawn bool) Armhole {
+	out := Armhole{UnderarmStitches: s.underarm, set: s, sew: found}
+	out.Back, out.Front, out.Cap = s.piece(found.back), s.piece(found.front), s.piece(found.top)
+	out.ArmholeEdgeCm = out.Back.EdgeCm + out.Front.EdgeCm
+	out.CapTopCm = s.st.SizeCm(s.top)
+	out.CapEdgeCm = s.capEdgeCm(found.top)
+	out.CapExcessPercent = excess(out.CapEdgeCm, out.ArmholeEdgeCm)
+	out.Notices = s.notices(out)
+	if drawn {
+		out.Outline = s.outline(found)
+	}
+	return out
+}
+
+// piece is a shaped piece with its rows.
+func (s settled) piece(p shaped) Piece {
+	return Piece{StartStitches: p.start, EndStitches: p.start - 2*p.lost, HeightRows: p.rows, HeightCm: s.rw.SizeCm(p.rows),
+		Rows: p.shapingRows(), EdgeCm: s.edgeCm(p), GreatestDepartureStitches: p.plan.Departure,
+		LeastDepartureStitches: p.plan.Least, Effort: p.plan.Effort}
+}

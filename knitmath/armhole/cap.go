@@ -1,0 +1,226 @@
+package armhole
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/curve"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// The slope of a cap: 0 goes straight from the foot to the top, 1 flattens out at
+// either end over a quarter of the height and stands upright between. The usual one
+// leaves a decrease on every second row of its middle at common gauges. Own choice; the
+// order is that of published caps: bind-offs, then decreases every 2nd row, then faster
+// towards the top.
+const (
+	straightest = 0.0
+	usualSlope  = 0.6
+	steepest    = 0.85
+
+	// Where decreases alone shape a cap, a steeper one would have many in succession, many
+	// rows even, and many again.
+	steepestOfDecreases = 0.5
+)
+
+// slopes are tried in this order where the height is free.
+var slopes = [...]float64{usualSlope, 0.45, 0.75, 0.3}
+
+// How many caps are tried, and when no other is.
+const (
+	mostTries    = 14
+	triesASlope  = 3
+	triesOfSlope = 3
+	goodEnough   = 1.0 // percent from the excess that is wanted
+	wide         = 4.0 // percent by which an edge as knit is longer than its curve, and more
+)
+
+// solve finds edges that go together.
+func (s settled) solve() (sewn, bool) {
+	var found sewn
+	var ok bool
+	if found.back, ok = s.armhole(s.back, s.backLost); !ok {
+		return found, false
+	}
+	found.front = found.back
+	if s.front != s.back || s.frontLost != s.backLost {
+		if found.front, ok = s.armhole(s.front, s.frontLost); !ok {
+			return found, false
+		}
+	}
+	around := s.edgeCm(found.back) + s.edgeCm(found.front)
+	if found.top, ok = s.cap(around); !ok {
+		// The steps of bind-offs are longer than the slope that they stand for. A low cap
+		// wants decreases instead, on every row.
+		s.everyRow = true
+		found.top, ok = s.cap(around)
+	}
+	return found, ok
+}
+
+// armhole shapes a back or a front. Where it is not said over how many rows, it takes as
+// many as it needs.
+func (s settled) armhole(start, lost int) (shaped, bool) {
+	group := s.largestGroup
+	if group == 0 {
+		group = s.underarm
+	}
+	rows := s.shapingRows
+	p, ok := s.follow(start, lost, s.depth, group, s.armholePath(lost, rows))
+	if needed := s.rowsNeeded(lost); !ok && !s.shapingGiven && needed > rows && needed <= s.depth {
+		return s.follow(start, lost, s.depth, group, s.armholePath(lost, needed))
+	}
+	return p, ok
+}
+
+// rowsNeeded are the rows in which an edge loses so many, one in every right-side row
+// above the underarm.
+func (s settled) rowsNeeded(lost int) int { return underarmRows + 2*(lost-s.underarm) }
+
+// armholePath is the curve of a back or a front above its underarm.
+func (s settled) armholePath(lost, rows int) curve.Path {
+	return curve.From(curve.At(s.underarm, underarmRows, s.st, s.rw)).Ellipse(curve.At(lost, rows, s.st, s.rw), curve.LeavingAcross)
+}
+
+// cap finds a cap for an armhole of so many cm. A height by a rule is a rule of thumb: it
+// is moved by up to half an inch if it must.
+func (s settled) cap(around float64) (shaped, bool) {
+	x := s.seek(around)
+	if s.capRows == 0 {
+		x.high()
+		return x.best, x.best.rows > 0
+	}
+	moved := 0
+	if s.rule > CapHeightRuleFree {
+		moved = s.rw.Nearest(measure.Micrometres(measure.CmPerInch / 2))
+	}
+	for n := 0; n <= 2*moved; n++ {
+		rows := s.capRows + (n+1)/2*(1-n%2*2) // as it is, one row lower, one higher, two lower
+		if x.sloped(max(rows, leastCapRows)); x.best.rows > 0 {
+			break
+		}
+	}
+	return x.best, x.best.rows > 0
+}
+
+// capPath is the curve of a cap so many rows high.
+func (s settled) capPath(rows int, slope float64) curve.Path {
+	foot, side := float64(s.underarm), float64(s.capLost()-s.underarm)
+	low, up := float64(underarmRows), float64(rows-underarmRows)
+	at := func(across, high float64) curve.Point { return corner(foot+across*side, low+high*up, s.st, s.rw) }
+	across, high := slope/2, slope/4
+	return curve.From(at(0, 0)).Ellipse(at(across, high), curve.LeavingAcross).
+		Line(at(1-across, 1-high)).Ellipse(at(1, 1), curve.LeavingUp)
+}
+
+// capLost is how many stitches a cap loses at each edge before its top.
+func (s settled) capLost() int { return (s.sleeve - s.top) / 2 }
+
+// guess is about how long the edge of a cap will be.
+func (s settled) guess(rows int, slope float64) float64 {
+	side := s.st.SizeCm(s.underarm) + s.capPath(rows, slope).Length() + s.rw.SizeCm(2*underarmRows-1)/2
+	return 2*side + s.st.SizeCm(s.top)
+}
+
+// sought is the best of the caps that were tried.
+type sought struct {
+	settled
+	around, wanted float64 // edges
+	best           shaped
+	nearest        float64 // percent from the excess that is wanted
+	left           int     // caps that may be tried
+}
+
+func (s settled) seek(around float64) *sought {
+	return &sought{settled: s, around: around, wanted: around * (1 + s.excess/100), nearest: math.Inf(1), left: s.tries}
+}
+
+// try works out a cap, and keeps it if it is the best so far. It gives the length of its
+// edge, 0 if there is no such cap or none may be tried any more.
+func (x *sought) try(rows int, slope float64) float64 {
+	if x.left == 0 {
+		return 0
+	}
+	x.left--
+	group := max(x.underarm, x.st.Nearest(measure.Micrometres(measure.CmPerInch)))
+	if x.everyRow {
+		group = 0
+	}
+	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope))
+	if !ok {
+		return 0
+	}
+	p.top = x.top
+	length := x.capEdgeCm(p)
+	more := excess(length, x.around)
+	if off := math.Abs(more - x.excess); more >= MinExcess && more <= MaxExcess && off < x.nearest {
+		x.best, x.nearest = p, off
+	}
+	return length
+}
+
+// high finds a cap of the height that its edge wants: of the usual slope or, where none
+// of these comes near, of others. Heights are even, so that both edges have as many
+// rows. An edge as knit is longer than its curve; the second try knows by how much.
+func (x *sought) high() {
+	for _, slope := range slopes {
+		target, last := x.wanted, 0
+		for range triesASlope {
+			rows := x.rowsFor(target, slope)
+			if rows == last {
+				break
+			}
+			length := x.try(rows, slope)
+			if x.nearest <= goodEnough {
+				return
+			}
+			if length == 0 {
+				break
+			}
+			target, last = target*x.wanted/length, rows
+		}
+	}
+}
+
+// rowsFor is the least even height at which the curve of a cap is so long.
+func (s settled) rowsFor(length, slope float64) int {
+	low, top := leastCapRows, s.depth
+	for low < top {
+		middle := (low + top) / 2
+		if s.guess(middle, slope) < length {
+			low = middle + 1
+		} else {
+			top = middle
+		}
+	}
+	return low + low%2
+}
+
+// sloped finds a cap of a height, of the slope that its edge wants.
+func (x *sought) sloped(rows int) {
+	target, steep := x.wanted, steepest
+	if x.everyRow {
+		steep = steepestOfDecreases
+	}
+	if excess(x.guess(rows, straightest), x.around) > MaxExcess || excess(x.guess(rows, steepest), x.around) < MinExcess-wide {
+		return // as knit an edge is longer than its curve
+	}
+	if x.try(rows, usualSlope); x.nearest <= goodEnough {
+		return
+	}
+	for range triesOfSlope {
+		low, top := straightest, steep
+		for range 10 {
+			middle := (low + top) / 2
+			if x.guess(rows, middle) < target {
+				low = middle
+			} else {
+				top = middle
+			}
+		}
+		length := x.try(rows, low)
+		if x.nearest <= goodEnough || length == 0 {
+			break
+		}
+		target *= x.wanted / length
+	}
+}

@@ -1,0 +1,64 @@
+package armhole
+
+import (
+	"fmt"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// The rules of cap height, in inches as they are published.
+const (
+	smallChest, largeChest           = 30.0, 48.0
+	smallLess, commonLess, largeLess = 2.0, 3.0, 4.0
+	twoThirds                        = 2.0 / 3
+	lessTopInches                    = 1.5
+)
+
+// LessByChestCm is by how much a cap is lower than its armhole is deep, by the chest:
+// 2 inches up to 30, 3 up to 48, 4 above.
+func LessByChestCm(chestCm float64) float64 {
+	switch chest := chestCm / measure.CmPerInch; {
+	case chest <= smallChest:
+		return smallLess * measure.CmPerInch
+	case chest <= largeChest:
+		return commonLess * measure.CmPerInch
+	}
+	return largeLess * measure.CmPerInch
+}
+
+// ruleCm is the height of a cap by a rule.
+func (s settled) ruleCm(rule CapHeightRule) float64 {
+	depth := s.rw.SizeCm(s.depth)
+	switch rule {
+	case CapHeightRuleTwoThirds:
+		return depth * twoThirds
+	case CapHeightRuleLessTop:
+		return depth - lessTopInches*measure.CmPerInch - s.st.SizeCm(s.top)/2
+	}
+	chest := s.chestCm
+	if chest == 0 {
+		chest = s.st.SizeCm(s.back + s.front)
+	}
+	return depth - LessByChestCm(chest)
+}
+
+// settleCapHeight settles the rows of the cap where they are given, or a rule gives them.
+func (s *settled) settleCapHeight(c *fault.Checks, in Input) {
+	switch {
+	case in.CapHeightRows != nil:
+		s.heightField, s.capRows = "cap_height_rows", *in.CapHeightRows
+	case in.CapHeightCm != nil:
+		s.heightField, s.capRows = "cap_height_cm", s.rw.Counted(nil, in.CapHeightCm)
+	case s.rule > CapHeightRuleFree:
+		s.heightField = "cap_height_rule"
+		if cm := s.ruleCm(s.rule); cm > 0 {
+			s.capRows = s.rw.Nearest(measure.Micrometres(cm))
+		}
+	default:
+		return
+	}
+	if s.capRows < leastCapRows || s.capRows > MaxDepth {
+		c.Infeasible(fmt.Sprintf("comes to %d rows; from %d to %d are planned", s.capRows, leastCapRows, MaxDepth), s.heightField)
+	}
+}

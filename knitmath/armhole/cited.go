@@ -1,0 +1,37 @@
+package armhole
+
+import "example.com/knitmath/knitmath/report"
+
+// Where the figures of this package come from.
+var (
+	easeCited = report.Source{Figure: "5 cm of ease at the chest", Status: report.SourceStatusSecondHand,
+		Citation: "a tutorial on ease: 2 to 4 inches are standard; at the arm common practice"}
+	underarmCited = report.Source{Figure: "half of an edge's stitches bound off at once", Status: report.SourceStatusSecondHand,
+		Citation: "30daysweater.com, day 8"}
+	thirdCited = report.Source{Figure: "shaping in the lower third of the armhole", Status: report.SourceStatusSecondHand,
+		Citation: "a tutorial on armholes", Uncertain: true}
+	fitCited = report.Source{Figure: "a cap's edge as long as the armhole's or slightly longer", Status: report.SourceStatusSecondHand,
+		Citation: "a tutorial on set-in sleeves: up to an inch more; 0 to 5 % and 2.5 % are own choices within it"}
+	sameCited = report.Source{Figure: "the same bind-off at the cap's foot", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	topCited = report.Source{Figure: "a top of 3 inches, or a quarter of a narrow sleeve", Status: report.SourceStatusSecondHand,
+		Citation: "slippedstitches.wordpress.com, March 2014: 3 inches in all; the quarter is own choice"}
+	curveCited = report.Source{Figure: "the curves, and edges measured along their steps", Citation: "own derivation",
+		Status: report.SourceStatusOwnDerivation}
+	heightCited = map[CapHeightRule]report.Source{
+		CapHeightRuleLessByChest: {Figure: "a cap 2, 3 or 4 inches lower than the armhole", Status: report.SourceStatusSecondHand,
+			Citation: "slippedstitches.wordpress.com 2014 and knittingrobin 2011, which agree"},
+		CapHeightRuleTwoThirds: {Figure: "a cap of two thirds of the armhole", Status: report.SourceStatusFromMemory, Citation: "recalled"},
+		CapHeightRuleLessTop: {Figure: "a cap lower by 1.5 inches and half of its top", Status: report.SourceStatusSecondHand,
+			Citation: "30daysweater.com, day 24"},
+	}
+)
+
+// Sources says where the figures come from.
+func (o Armhole) Sources() []report.Source {
+	list := []report.Source{easeCited, underarmCited, thirdCited, fitCited, sameCited, topCited, curveCited}
+	if s, ok := heightCited[o.set.rule]; ok {
+		list = append(list, s)
+	}
+	return list
+}

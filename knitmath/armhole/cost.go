@@ -1,0 +1,16 @@
+package armhole
+
+import (
+	"example.com/knitmath/knitmath/cost"
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// Cost is the price of an armhole and its cap: for each edge that is tried what follows
+// its curve, which goes over the stitches of every row. There are as many at most where no
+// cap fits, and a remedy is looked for.
+func (in Input) Cost() int {
+	rows := cost.Clamp(gauge.PriceRows(in.Gauge, in.ArmholeDepthRows, in.ArmholeDepthCm, MaxDepth), MinDepth, MaxDepth)
+	back := cost.Clamp(gauge.PriceStitches(in.Gauge, in.BackStitches, in.ChestCm, MaxWidth), MinWidth, MaxWidth)
+	sleeve := cost.Clamp(gauge.PriceStitches(in.Gauge, in.SleeveStitches, in.UpperArmCm, MaxWidth), MinWidth, MaxWidth)
+	return cost.Sum(3_000, cost.Product(rows, cost.Sum(back, sleeve))/4)
+}

@@ -1,0 +1,41 @@
+package armhole_test
+
+import (
+	"fmt"
+	"strings"
+
+	"example.com/knitmath/knitmath/armhole"
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// A set-in sleeve for a chest of 92 cm, at 22 stitches and 30 rows to 10 cm.
+func ExamplePlan() {
+	out, err := armhole.Plan(armhole.Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(36.0),
+		ArmholeDepthCm: new(19.5), UpperArmCm: new(28.5)})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, sentence := range strings.SplitAfter(out.Summary(), ". ") {
+		fmt.Println(strings.TrimSpace(sentence))
+	}
+	for _, line := range out.Directions() {
+		fmt.Println(line)
+	}
+	// Output:
+	// The back goes from 107 to 79 stitches, and so does the front; armholes 19.7 cm deep.
+	// The sleeve's cap is 12 cm high, from 74 to 18 stitches.
+	// As knit an armhole is 48.5 cm around and the edge of the cap 49.3 cm long: 1.6 % longer.
+	// Back and front, from the first bind-off, on the right side:
+	// BO 7 sts at beg of next 2 rows, 2 sts at beg of next 2 rows: 89 stitches.
+	// Dec 1 st each end of every RS row 5 times: 79 stitches.
+	// Work 46 rows even.
+	// Sleeve cap, from the first bind-off, on the right side:
+	// BO 7 sts at beg of next 2 rows, 4 sts at beg of next 2 rows: 52 stitches.
+	// Dec 1 st each end of every RS row 9 times: 34 stitches.
+	// Dec 1 st each end of every 4th row 3 times: 28 stitches.
+	// Work 1 row even.
+	// BO 5 sts at beg of next 2 rows: 18 stitches.
+	// BO remaining 18 stitches.
+	// Sew the cap in: its foot to the underarm, the middle of its top to the shoulder seam; ease in what is longer over the top.
+}

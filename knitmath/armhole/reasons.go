@@ -1,0 +1,56 @@
+package armhole
+
+import (
+	"math"
+	"strconv"
+
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// The reasons of notices.
+const (
+	// UnderarmNarrow: the first bind-off is narrower than an inch. Field is
+	// "underarm_stitches" or, where that is not given, empty.
+	UnderarmNarrow report.Reason = "UNDERARM_NARROW"
+	// CapUnlikeRule: the cap is over an inch and a half higher or lower than two thirds of
+	// the armhole. Field is "cap_height_rule" or what the height was given by.
+	CapUnlikeRule report.Reason = "CAP_UNLIKE_RULE"
+	// CapMoved: the cap is up to half an inch higher or lower than by the rule, so that its
+	// edge fits. Field is "cap_height_rule".
+	CapMoved report.Reason = "CAP_MOVED"
+)
+
+// Thresholds.
+const (
+	narrowUnderarmCm = measure.CmPerInch       // published for sweaters
+	unlikeRuleCm     = 1.5 * measure.CmPerInch // half as much again as the rules differ among themselves; own choice
+)
+
+// notices are the remarks on what was found. A child's armhole is small throughout.
+func (s settled) notices(out Armhole) []report.Notice {
+	var list []report.Notice
+	if cm := s.st.SizeCm(s.underarm); cm < narrowUnderarmCm && s.chestCm > smallChest*measure.CmPerInch {
+		list = append(list, report.Notice{Reason: UnderarmNarrow, Field: "underarm_stitches",
+			Description: "the first bind-off is " + s.unit.Size(cm) + " wide; one of at least " + s.unit.Size(narrowUnderarmCm) +
+				" is advised at each edge, or the sleeve binds under the arm"})
+	}
+	if n := out.Cap.HeightRows - s.capRows; s.rule > CapHeightRuleFree && n != 0 {
+		list = append(list, report.Notice{Reason: CapMoved, Field: "cap_height_rule", Description: "by the rule the cap has " +
+			report.CountOf(s.capRows, "rows") + "; with " + strconv.Itoa(out.Cap.HeightRows) + " its edge fits the armhole's"})
+	}
+	usual := s.ruleCm(CapHeightRuleTwoThirds)
+	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRuleCm {
+		field := s.heightField
+		if field == "" {
+			field = "cap_height_rule"
+		}
+		than, how := "higher", "a narrow, fitted sleeve"
+		if off < 0 {
+			than, how = "lower", "a wide, loose sleeve"
+		}
+		list = append(list, report.Notice{Reason: CapUnlikeRule, Field: field,
+			Description: "the cap is " + s.unit.Size(math.Abs(off)) + " " + than + " than two thirds of the armhole: " + how})
+	}
+	return list
+}

@@ -1,0 +1,168 @@
+package armhole
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/report"
+)
+
+// How far a measure is moved in search of one with which the edges go together.
+const (
+	mostMoved  = 24 // times
+	mostSolved = 2
+	triesMoved = 4
+	sleeveStep = 2 // stitches
+	rowStep    = 2
+)
+
+// A move changes one measure of a question.
+type move struct {
+	field string
+	step  int
+	ask   func(in *Input, was settled, by int)
+	words func(s settled, was settled) string
+}
+
+// moves are what may be moved.
+func (s settled) moves() []move {
+	list := []move{
+		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved},
+		{s.depthField, rowStep, askDepth, settled.depthMoved},
+	}
+	if s.capRows > 0 && s.rule <= CapHeightRuleFree {
+		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved})
+	}
+	return list
+}
+
+func askSleeve(in *Input, was settled, by int) {
+	in.UpperArmCm, in.SleeveEaseCm, in.SleeveRule, in.SleeveStitches = nil, nil, nil, new(was.sleeve+by)
+}
+
+func askDepth(in *Input, was settled, by int) {
+	in.ArmholeDepthCm, in.ArmholeDepthRows = nil, new(was.depth+by)
+}
+
+func askHeight(in *Input, was settled, by int) {
+	in.CapHeightCm, in.CapHeightRows = nil, new(was.capRows+by)
+}
+
+// refuse says why there is no plan.
+func (s settled) refuse(c *fault.Checks) {
+	_, back := s.armhole(s.back, s.backLost)
+	_, front := s.armhole(s.front, s.frontLost)
+	if !back || !front {
+		s.refuseArmhole(c)
+		return
+	}
+	s.refuseCap(c)
+}
+
+// refuseArmhole says that an armhole has too few rows for what it loses.
+func (s settled) refuseArmhole(c *fault.Checks) {
+	lost := max(s.backLost, s.frontLost)
+	fields := []string{s.depthField}
+	if s.shapingGiven {
+		fields[0] = "shaping_rows"
+	}
+	if s.largestGroup > 0 {
+		fields = append(fields, "largest_group_stitches")
+	}
+	c.Infeasible("an edge loses "+report.CountOf(lost-s.underarm, "stitches")+" above the underarm, which takes "+
+		report.CountOf(s.rowsNeeded(lost), "rows")+" if no more are bound off at once", fields...)
+}
+
+// refuseCap says that no cap goes into the armholes, and which measure to move and by how
+// much; each remedy was tried.
+func (s settled) refuseCap(c *fault.Checks) {
+	var fields, ways []string
+	for _, m := range s.moves() {
+		fields = append(fields, m.field)
+		if moved, ok := s.moved(m); ok {
+			ways = append(ways, m.words(moved, s))
+		}
+	}
+	if s.rule > CapHeightRuleFree {
+		fields = append(fields, s.heightField)
+		t := s
+		t.rule, t.capRows = CapHeightRuleFree, 0
+		if found, ok := t.solve(); ok {
+			ways = append(ways, "a cap of "+report.CountOf(found.top.rows, "rows")+", not by the rule,")
+		}
+	}
+	detail := "no cap's edge is 0 to 5 % longer than those of the armholes, into which it is sewn"
+	if len(ways) > 0 {
+		detail += "; " + strings.TrimSuffix(strings.Join(ways, ", or "), ",") + " would do"
+	}
+	c.Infeasible(detail, fields...)
+}
+
+// moved is the question with one measure moved as little as helps, up or down, asked as a
+// caller would. What curves alone tell to be hopeless is not worked out.
+func (s settled) moved(m move) (settled, bool) {
+	solved := 0
+	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += m.step {
+		for _, by := range []int{-n, n} {
+			in := s.in
+			m.ask(&in, s, by)
+			var c fault.Checks
+			t := vet(&c, in)
+			if c.Err() != nil || !t.hopeful() {
+				continue
+			}
+			t.tries = triesMoved
+			solved++
+			if _, ok := t.solve(); ok {
+				return t, true
+			}
+		}
+	}
+	return s, false
+}
+
+// hopeful reports whether there is a cap whose curve is about as long as the armholes'.
+func (s settled) hopeful() bool {
+	around := s.around(s.backLost) + s.around(s.frontLost)
+	shortest, longest := s.guess(leastCapRows, usualSlope), s.guess(s.depth, usualSlope)
+	if s.capRows > 0 {
+		shortest, longest = s.guess(s.capRows, straightest), s.guess(s.capRows, steepest)
+	}
+	return excess(shortest, around) <= MaxExcess && excess(longest, around) >= MinExcess
+}
+
+// around is about how long the edge of a back or a front is.
+func (s settled) around(lost int) float64 {
+	rows := s.shapingRows
+	return s.st.SizeCm(s.underarm) + s.armholePath(lost, rows).Length() + s.rw.SizeCm(2*underarmRows-1)/2 +
+		s.rw.SizeCm(s.depth-rows)
+}
+
+// sleeveMoved is "a sleeve of 62 stitches (4.5 cm wider)".
+func (s settled) sleeveMoved(was settled) string {
+	than := "wider"
+	n := s.sleeve - was.sleeve
+	if n < 0 {
+		n, than = -n, "narrower"
+	}
+	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") + " (" + s.unit.Size(s.st.SizeCm(n)) + " " + than + ")"
+}
+
+// depthMoved is "armholes of 60 rows (1.4 cm deeper)".
+func (s settled) depthMoved(was settled) string {
+	return "armholes of " + s.rowsMoved(s.depth, was.depth, "deeper", "less deep")
+}
+
+// capMoved is "a cap of 40 rows (1.4 cm higher)".
+func (s settled) capMoved(was settled) string {
+	return "a cap of " + s.rowsMoved(s.capRows, was.capRows, "higher", "lower")
+}
+
+func (s settled) rowsMoved(now, was int, more, less string) string {
+	n := now - was
+	if n < 0 {
+		n, more = -n, less
+	}
+	return strconv.Itoa(now) + " rows (" + s.unit.Size(s.rw.SizeCm(n)) + " " + more + ")"
+}

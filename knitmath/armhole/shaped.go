@@ -1,0 +1,105 @@
+package armhole
+
+import (
+	"example.com/knitmath/knitmath/curve"
+	"example.com/knitmath/knitmath/gauge"
+)
+
+// shaped is a piece whose two edges are bound off at the underarm and follow a curve.
+type shaped struct {
+	start, lost, rows int
+	top               int // of a cap, bound off in the row after the last
+	plan              curve.Plan
+}
+
+// underarmRows are the rows in which the underarm is bound off, first at the one edge
+// and then at the other.
+const underarmRows = 2
+
+// effortOfUnderarm is what the first bind-off is to remember: a number of stitches and
+// that it comes in two rows.
+const effortOfUnderarm = 2
+
+// follow works out the edges of a piece whose curve lies above the underarm, with no more
+// than so many bound off at once. It is false where the curve is too short for its
+// stitches.
+func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, bool) {
+	p := shaped{start: start, lost: lost, rows: rows}
+	u := s.underarm
+	if lost > u {
+		courses := path.Courses(s.st, s.rw)
+		if group < 2 {
+			group = -1
+		}
+		plan, ok := curve.Follow(courses[0], curve.Settings{Edges: curve.EdgesBoth, LargestGroup: group, AnyRow: s.everyRow,
+			Tolerance: s.tolerance})
+		if !ok || len(courses) > 1 || courses[0].Stitches != lost-u {
+			return p, false
+		}
+		p.plan = plan
+		p.plan.Runs[0].RowsAfter++ // than the bind-off in row 1, no longer than row 2
+	}
+	bindOff := func(row int, steps []curve.Step) []curve.Step {
+		return append([]curve.Step{{RowNumber: row, Kind: curve.KindBindOff, Stitches: u}}, steps...)
+	}
+	p.plan.Right, p.plan.Left = bindOff(1, p.plan.Right), bindOff(underarmRows, p.plan.Left)
+	p.plan.Runs = withUnderarm(u, p.plan.Runs)
+	p.plan.Effort += effortOfUnderarm
+	return p, true
+}
+
+// withUnderarm are runs after the first bind-off; one of as many stitches goes on with it.
+func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
+	first := curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, RowsAfter: 1, Times: 1}
+	if len(runs) > 0 {
+		if r := runs[0]; r.Kind == first.Kind && r.Stitches == stitches && r.RowsAfter == underarmRows && (r.Times == 1 || r.EveryRows == underarmRows) {
+			first.EveryRows, first.Times = underarmRows, r.Times+1
+			runs = runs[1:]
+		}
+	}
+	return append([]curve.Run{first}, runs...)
+}
+
+// edgeCm is how long an edge is as knit, the mean of the right edge and the left.
+func (s settled) edgeCm(p shaped) float64 {
+	return (curve.LengthCm(p.plan.Right, 1, p.rows, s.st, s.rw) + curve.LengthCm(p.plan.Left, underarmRows, p.rows, s.st, s.rw)) / 2
+}
+
+// capEdgeCm is how long the edge of a cap is: both sides and the top.
+func (s settled) capEdgeCm(p shaped) float64 { return 2*s.edgeCm(p) + s.st.SizeCm(p.top) }
+
+// excess is by how many percent the one edge is longer than the other.
+func excess(top, armhole float64) float64 { return (top/armhole - 1) * 100 }
+
+// written are all rows, the last bind-off of a cap among them.
+func (p shaped) written() []curve.Row {
+	right, last := p.plan.Right, p.rows
+	if p.top > 0 {
+		last++
+		step := curve.Step{RowNumber: last, Kind: curve.KindBindOff, Stitches: p.top}
+		if last%2 == 1 {
+			right = append(right[:len(right):len(right)], step)
+		} else {
+			rows, _ := curve.Worked(p.start, right, append(p.plan.Left[:len(p.plan.Left):len(p.plan.Left)], step), curve.Working{FirstRow: 1, LastRow: last})
+			return rows
+		}
+	}
+	rows, _ := curve.Worked(p.start, right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: last})
+	return rows
+}
+
+// shapingRows are the rows after which there are fewer stitches.
+func (p shaped) shapingRows() []curve.Row {
+	var list []curve.Row
+	for _, r := range p.written() {
+		if r.Instruction.EndStitches != r.Instruction.StartStitches {
+			list = append(list, r)
+		}
+	}
+	return list
+}
+
+// corner is a place on a curve in stitches and rows, parts of them too.
+func corner(stitches, rows float64, st, rw gauge.Density) curve.Point {
+	return curve.Point{X: stitches * st.SizeCm(1), Y: rows * rw.SizeCm(1)}
+}
