@@ -37,7 +37,6 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 			return p, false
 		}
 		p.plan = plan
-		p.plan.Runs[0].RowsAfter++ // than the bind-off in row 1, no longer than row 2
 	}
 	bindOff := func(row int, steps []curve.Step) []curve.Step {
 		return append([]curve.Step{{RowNumber: row, Kind: curve.KindBindOff, Stitches: u}}, steps...)
@@ -50,9 +49,9 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 
 // withUnderarm are runs after the first bind-off; one of as many stitches goes on with it.
 func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
-	first := curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, RowsAfter: 1, Times: 1}
+	first := curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, Times: 1}
 	if len(runs) > 0 {
-		if r := runs[0]; r.Kind == first.Kind && r.Stitches == stitches && r.RowsAfter == underarmRows && (r.Times == 1 || r.EveryRows == underarmRows) {
+		if r := runs[0]; r.Kind == first.Kind && r.Stitches == stitches && r.FirstRowNumber == underarmRows+1 && (r.Times == 1 || r.EveryRows == underarmRows) {
 			first.EveryRows, first.Times = underarmRows, r.Times+1
 			runs = runs[1:]
 		}
