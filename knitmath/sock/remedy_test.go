@@ -82,3 +82,34 @@ func TestRemediesArePlanned(t *testing.T) {
 		t.Errorf("%d remedies", tried)
 	}
 }
+
+// Every end that a refusal of a heel knit in afterwards offers is planned.
+func TestEndsOfferedArePlanned(t *testing.T) {
+	tried := 0
+	for round := 16; round <= 80; round += 3 {
+		for end := 4; end <= round+8; end++ {
+			in := HeelInput{Kind: HeelKindWasteYarn, RoundStitches: &round, EndStitches: &end}
+			_, err := PlanHeel(in)
+			var all, a, b int
+			switch {
+			case err == nil:
+				continue
+			case offered(t, err, "end_stitches", "decreases go four at a time from %d stitches; %d or %d would do", &all, &a, &b):
+			case offered(t, err, "end_stitches", "decreases go four at a time from %d stitches; %d would do", &all, &a):
+				b = a
+			default:
+				continue
+			}
+			for _, e := range []int{a, b} {
+				in.EndStitches = &e
+				tried++
+				if _, again := PlanHeel(in); again != nil {
+					t.Fatalf("%d stitches: %v, but %d: %v", round, err, e, again)
+				}
+			}
+		}
+	}
+	if tried < 1000 {
+		t.Errorf("%d remedies", tried)
+	}
+}

@@ -2,9 +2,9 @@ package sock
 
 import (
 	"fmt"
+	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 	"example.com/knitmath/knitmath/stitch"
@@ -49,8 +49,11 @@ func (h *heel) vetWasteYarn(c *fault.Checks, in HeelInput) {
 		return
 	}
 	if plan.EndStitches != h.end {
-		c.Infeasible(fmt.Sprintf("decreases go four at a time from %s; %d or %d would do", report.CountOf(all, "stitches"),
-			plan.EndStitches, plan.EndStitches+4), "end_stitches")
+		fits := strconv.Itoa(plan.EndStitches)
+		if above := plan.EndStitches + 4; above < all {
+			fits += " or " + strconv.Itoa(above)
+		}
+		c.Infeasible(fmt.Sprintf("decreases go four at a time from %d stitches; %s would do", all, fits), "end_stitches")
 	}
 }
 
