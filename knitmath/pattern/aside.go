@@ -28,6 +28,9 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	case t.kind != tokenWord:
 		return asideNone
 	}
+	if p.workedAgain(*steps) {
+		return asideRead
+	}
 	if end := p.colourEnd(p.next); end != 0 {
 		p.next = end
 		return asideRead
@@ -163,7 +166,9 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 			return asideRead
 		}
 	}
-	_, _ = n, all
+	if k := len(*steps); ok && k > 0 && (*steps)[k-1].Operation.EndsRow() && (n != nil || all) && !p.peek().is("on", "onto", "for") {
+		return asideRead // they stay where they are
+	}
 	p.ask(ReasonUnread, from.to(p.last()), "what happens to these stitches?")
 	return asideFault
 }

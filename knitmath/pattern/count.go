@@ -48,6 +48,10 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 		r.known = false
 		return
 	}
+	r.turnGap = -1
+	if p.turn != 0 {
+		r.turnGap = o.leaves
+	}
 	r.byHand(i, p, before, o.ops)
 	r.finish(i, o)
 	if claimed && !l.info.holdRest {

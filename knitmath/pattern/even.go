@@ -24,6 +24,13 @@ func (p *parser) even(line *Line) bool {
 	if w.verb.is("rib") {
 		w.even = true
 	}
+	if end := p.colourEnd(p.next); end != 0 && p.peek().is("in", "with") && !p.inRow && w.verb.is("cont", "continue", "proceed", "work") &&
+		(p.endsAt(end) || p.tokens[end].is(",", ";", "and")) { // "continue in colour A and knit 4 rows"
+		p.next = end
+		info.kind = linePassed
+		p.passed(w.from.to(p.last()))
+		return true
+	}
 	if w.verb.is("rib", "patt") && p.stitchesNext() {
 		return false
 	}
@@ -88,10 +95,15 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		w.even = true
 		return true
 	case p.fabricPart(w, info):
+		p.ribSpelled()
 		return true
 	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w):
 		return true
 	case p.evenCount(w, info):
+		return true
+	case t.kind == tokenNumber && p.measuredEnd(p.next) != 0 && p.tokens[p.measuredEnd(p.next)-1].is("cm", "ins", "in", "inch", "inches", "mm"):
+		p.next = p.measuredEnd(p.next)
+		w.length = true
 		return true
 	case t.is("back") && p.ahead(1).is("and") && p.ahead(2).is("forth"):
 		p.next += 3
@@ -115,6 +127,20 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return true
 	}
 	return false
+}
+
+// ribSpelled passes over ", k2, p2" after "in rib", where nothing else follows.
+func (p *parser) ribSpelled() {
+	if !p.tokens[p.next-1].is("rib", "ribbing") || !p.peek().is(",", ":") {
+		return
+	}
+	i := p.next
+	for p.tokens[i].is(",", ":") && p.tokens[i+1].kind == tokenWord && ribWord(p.tokens[i+1].text) {
+		i += 2
+	}
+	if i > p.next+2 && p.endsAt(i) {
+		p.next = i
+	}
 }
 
 // evenCount reads a number of rows, or rows by their numbers.

@@ -113,6 +113,9 @@ func (p *parser) listedRows(line *Line) bool {
 		return true
 	}
 	info.afresh = true
+	if p.acceptAll("of", "this", "section") || p.acceptAll("of", "this", "pattern") {
+		p.accept("only")
+	}
 	if p.peek().is("of", "from", "in") {
 		p.next++
 		p.accept("the")

@@ -54,3 +54,35 @@ func (p *parser) countAlone(i, end int) bool {
 	to, _ := p.sizedEnd(i)
 	return to != 0 && to < end && p.tokens[to].stitches() && (to+1 == end || to+2 == end && p.tokens[to+1].is("."))
 }
+
+// measureLine reports whether a line says how large something is, "Hand circumference: 18 -
+// 20 - 22 cm", "4.5mm needles", and nothing about stitches.
+func (p *parser) measureLine(i, end int) bool {
+	colon, unit, number := p.tokens[i].kind == tokenNumber, false, false
+	for n := i; n < end; n++ {
+		t := &p.tokens[n]
+		switch {
+		case t.is(":"):
+			colon = colon || n > i
+		case t.is("cm", "mm", "in", "ins", "inch", "inches", "\""):
+			unit = unit || number
+		case t.kind == tokenNumber:
+			number = true
+		case t.kind == tokenStar, t.stitches(), t.row(), t.kind == tokenWord && (alarming(t.text) || directing[t.text]),
+			n == i && t.kind == tokenWord && p.notation(t.text):
+			return false
+		}
+	}
+	return colon && unit
+}
+
+// explains reports whether a line says what an abbreviation stands for, "C8B: sl next 4 sts
+// onto cable needle", "Inc = knit into front and back of st".
+func (p *parser) explains(i, end int) bool {
+	t := &p.tokens[i]
+	if t.kind != tokenWord || t.row() || !p.notation(t.text) || i+2 >= end || p.sideOf(i) != 0 {
+		return false
+	}
+	_, _, _, counted := split(t.text)
+	return !counted && p.tokens[i+1].is(":", "=") && p.labelEnd(i) == 0
+}

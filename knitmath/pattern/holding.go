@@ -22,7 +22,7 @@ func (p *parser) holding(line *Line) bool {
 		return false
 	}
 	end := p.sentenceEnd(p.next)
-	from, aside := held, false
+	from, aside := held || p.tokens[verbAt].is("return"), false
 	i := p.next
 	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) &&
 		!(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
@@ -107,6 +107,13 @@ func (p *parser) taking(line *Line, at int) bool {
 		return false
 	}
 	line.info.kind, line.info.counts, line.info.only = lineTake, n, n
+	if p.peek().is("on", "from", "left") {
+		p.next++
+		p.accept("on")
+		line.info.only = nil // they were put aside
+		for p.accept("a", "the", "holder", "holders", "spare", "waste", "hold", "yarn", "stitch-holder", "needle", "front", "back") {
+		}
+	}
 	return true
 }
 

@@ -11,7 +11,7 @@ import (
 var worded []func(*parser) (s Step, found, ok bool)
 
 func init() {
-	worded = append(worded, (*parser).alternating, (*parser).patternRow, (*parser).fabricStitches)
+	worded = append(worded, (*parser).alternating, (*parser).patternRow, (*parser).withWrap, (*parser).fabricStitches)
 }
 
 // item reads one step. alone says that nothing of the row came before it.

@@ -53,7 +53,7 @@ func (p *parser) itemsEnd(inner string) bool {
 		}
 	}
 	switch {
-	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead():
+	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead() && !(t.kind == tokenNumber && p.alsoPickedUp()):
 		return true
 	case p.starRepeatAt(p.next):
 		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0

@@ -13,6 +13,7 @@ func (p *parser) skipBreaks() {
 			if t.number > 1 {
 				p.blankLine()
 			}
+		case t.is("-") && p.next > 0 && p.tokens[p.next-1].is(".") && p.labelEnd(p.next+1) != 0:
 		case !t.is(".", ";", ","):
 			return
 		}
@@ -154,6 +155,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 		p.finish(line, from)
 		return
 	}
+	p.forWhat()
 	p.inRow = true
 	if p.rowSizes != 0 {
 		before := p.forSizes
@@ -181,6 +183,23 @@ func (p *parser) labelledLine(line *Line, from span) {
 		}
 	}
 	p.sentence()
+}
+
+// forWhat passes over "For the holes:" after a label.
+func (p *parser) forWhat() {
+	if !p.peek().is("for") {
+		return
+	}
+	for n := 1; n < 6; n++ {
+		t := p.ahead(n)
+		if t.is(":") && n > 1 {
+			p.next += n + 1
+			return
+		}
+		if t.kind != tokenWord {
+			return
+		}
+	}
 }
 
 // forLabel makes rows that are worked even what the label says they are: so many, or

@@ -99,15 +99,42 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 	}
 	n := p.number()
 	if n == nil || !p.accept("st", "sts", "stitch", "stitches") ||
-		p.anyOf(p.next, p.sentenceEnd(p.next), "each", "twice", "both", "those", "them") {
+		p.anyOf(p.next, p.sentenceEnd(p.next), "twice", "them") {
 		p.next = save
 		return asideNone
+	}
+	if p.anyOf(p.next, p.sentenceEnd(p.next), "each", "both", "those") {
+		gaps := p.gapsBefore()
+		if gaps == 0 || gaps > 1 && p.anyOf(p.next, p.sentenceEnd(p.next), "those") {
+			p.next = save
+			return asideNone
+		}
+		n = p.timesEach(n, gaps)
 	}
 	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", "-", "=") && !p.claimAhead() {
 		p.next++
 	}
 	*steps = append(*steps, Step{Operation: op, Times: without(n), leaves: 1, at: from.to(p.last())})
 	return asideRead
+}
+
+// gapsBefore is how often the row before binds off; 0 if that is not plain.
+func (p *parser) gapsBefore() int {
+	n := len(p.piece.Lines)
+	if n == 0 || p.piece.Lines[n-1].info.kind != lineRow {
+		return 0
+	}
+	gaps := 0
+	for i := range p.piece.Lines[n-1].Steps {
+		s := &p.piece.Lines[n-1].Steps[i]
+		if s.Steps != nil && !s.IntoOneStitch && (s.RemainingStitches != nil || len(s.Times) > 1 || s.Times[0] > 1) {
+			return 0
+		}
+		if s.Operation == stitch.BindOff {
+			gaps++
+		}
+	}
+	return gaps
 }
 
 // meanwhileAt reports whether what is done while a whole row is worked begins at token i,

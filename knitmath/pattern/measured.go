@@ -39,7 +39,7 @@ func (p *parser) rowsToldAt(i int) int {
 		return 0
 	}
 	end++
-	told := open
+	told := open || p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
 	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "in", "all", "total", "made") {
 		told = true
 		end++

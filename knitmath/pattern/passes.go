@@ -15,12 +15,13 @@ type pose struct {
 	changes  int // of the answer, so far
 	marks    marks
 	aside    int64
+	gap      int64
 }
 
 // pose is false while the machine works by hand: it remembers every stitch.
 func (r *runner) pose() (pose, bool) {
 	p := pose{now: r.now, known: r.known, side: r.side, turned: r.turned, lastLine: r.lastLine, overs: r.overs, changes: r.changes,
-		marks: r.marks, aside: r.aside}
+		marks: r.marks, aside: r.aside, gap: r.turnGap}
 	if r.other != nil {
 		p.other, p.doubtful = *r.other, true
 	}

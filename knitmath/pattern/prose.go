@@ -18,6 +18,12 @@ func (p *parser) prose(line *Line) bool {
 		return p.bracketed(line)
 	}
 	end := p.sentenceEnd(i)
+	if stop := p.asFollows(i, end); stop != 0 {
+		p.next = stop
+		p.passed(t.span.to(p.last()))
+		line.info.kind = linePassed
+		return true
+	}
 	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
 	switch {
 	case known:
@@ -44,10 +50,33 @@ func (p *parser) prose(line *Line) bool {
 		line.info.kind = lineUnread
 		return true
 	}
+	p.rowsSaid = 0
+	if t.is("these", "those") && p.tokens[i+2].row() {
+		p.next = i + 1
+		p.rowsSaid = p.rowCount(0)
+	}
 	p.next = end
 	p.passed(from.to(p.last()))
 	line.info.kind = linePassed
 	return true
+}
+
+// asFollows is the index after "work as follows:" or "decrease every rnd as follows" at token
+// i: what is done is said after it; 0 if that is not what stands there.
+func (p *parser) asFollows(i, end int) int {
+	for n := i; n < min(end, i+9); n++ {
+		t := &p.tokens[n]
+		if t.is("follows", "foll") && n > i && p.tokens[n-1].is("as") && (n+1 == end || p.tokens[n+1].is(":")) {
+			if n+1 < end {
+				return n + 2
+			}
+			return end
+		}
+		if t.kind != tokenWord || t.stitches() || t.is("bo", "co", "cast", "bind") {
+			return 0
+		}
+	}
+	return 0
 }
 
 // likeRow reports whether a sentence that begins with an unknown word is set like a

@@ -105,6 +105,7 @@ type parser struct {
 	cable         *onCable     // stitches that wait on a cable needle
 	asGiven       bool         // words of the row at hand are told by no step
 	inTurn        bool         // two stitches are worked in turn
+	rowsSaid      int          // "these 4 rows form the pattern"
 	stacked       bool         // the steps of the row at hand stand below its label
 	lastRowSaid   bool         // a change is made in the last of the rows before it
 	after         []Step       // that follow a repeat, whose last working ends otherwise

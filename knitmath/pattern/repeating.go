@@ -13,6 +13,13 @@ func (p *parser) repeating(line *Line) bool {
 	if verb.is("rep", "repeat") && p.again(line) {
 		return true
 	}
+	if verb.is("cont", "continue", "work") {
+		p.next--
+		if p.inThisWay(line) {
+			return true
+		}
+		p.next++
+	}
 	work := verb.is("work", "cont", "continue", "knit")
 	info.kind = lineRepeat
 	info.afresh = work
@@ -91,6 +98,10 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 		}
 		info.ranges = []rowRange{{1, int32(n)}}
 		p.next += 3
+		return true
+	case t.is("them") && p.rowsSaid > 0:
+		p.next++
+		info.last = p.rowsSaid
 		return true
 	case t.is("these", "those", "this", "last", "both", "prev", "previous", "foregoing", "above", "preceding"):
 		return p.lastRows(info)

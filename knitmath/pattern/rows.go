@@ -27,6 +27,8 @@ func (r *runner) repeat(i int) {
 		if info.total {
 			passes = max(passes-r.already(lines), 0)
 		}
+	case info.adapting:
+		passes, ok = r.passesAdapting(l, lines)
 	case info.untilBetween:
 		passes, ok = r.passesBetween(l, lines)
 	case info.until != nil:
@@ -42,7 +44,15 @@ func (r *runner) repeat(i int) {
 		return
 	}
 	start := r.now
-	r.withoutEdges(l, func() { ok = r.passes(lines, passes, info.at) })
+	r.withoutEdges(l, func() {
+		if info.adapting { // the plain stitches between the changes are other ones each time
+			if ok = r.plain(passes*len(lines), info.at); ok && passes > 0 {
+				r.begin(int64(at(info.until, r.size)))
+			}
+			return
+		}
+		ok = r.passes(lines, passes, info.at)
+	})
 	if !ok {
 		return
 	}

@@ -41,6 +41,7 @@ type runner struct {
 	calling   bool   // a row is worked that the text calls by its name
 	divided   bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
 	sideSaid  bool   // the text has said which side a row was on
+	turnGap   int64  // where the last turn left a gap, below 0 for nowhere
 	aside     int64  // stitches that "on these only" left out, and no holder has taken
 	noting    int    // the line whose first working is noted
 	marks     marks
@@ -54,7 +55,7 @@ func (e *engine) size(size int) {
 	e.written.forget()
 	clear(e.seen)
 	e.held = e.held[:0]
-	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1}
+	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1, turnGap: -1}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}

@@ -25,6 +25,9 @@ func (p *parser) frontMatter() bool {
 	switch {
 	case p.countedNote(p.next, end):
 		return true
+	case !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)):
+		p.passTo(end)
+		return true
 	case !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-"): // "5 sizes: chest 80 cm"
 		p.passTo(end)
 		return true

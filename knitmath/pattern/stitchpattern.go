@@ -33,6 +33,10 @@ func (p *parser) patternHeading(i, end int) bool {
 	if p.tokens[end-1].is(".") {
 		return false
 	}
+	if !p.began && p.tokens[end-1].is(")") && end-i > 4 && p.tokens[end-2].stitches() && p.tokens[end-3].kind == tokenNumber &&
+		p.tokens[end-4].is("(") {
+		counted = true
+	}
 	next := end + 1
 	rows := next < len(p.tokens) && p.labelEnd(next) != 0
 	return rows && (counted || named && !p.anyNumber(i, end))

@@ -58,6 +58,8 @@ func (p *parser) tail(line *Line) bool {
 			from := p.peek().span
 			p.next = p.edgesKept(p.next)
 			p.passed(from.to(p.last()))
+		case t.is("keeping", "maintaining") && p.keptAsSet():
+			p.toClause()
 		case t.is("placing") && p.markerNext() || t.is("placing") && p.ahead(1).is("a", "bor") && p.markerNext():
 			p.toClause()
 		case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
@@ -90,6 +92,20 @@ func (p *parser) tail(line *Line) bool {
 var heldTail = wordings("held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
 	"do not cast off", "but do not join", "without joining")
+
+// keptAsSet reports whether "keeping rib as set" or "keeping patt correct" comes next.
+func (p *parser) keptAsSet() bool {
+	for n := 1; n < 8; n++ {
+		t := p.ahead(n)
+		if t.is("set", "correct", "est", "established", "sequence") {
+			return true
+		}
+		if t.kind != tokenWord || alarming(t.text) || t.stitches() {
+			return false
+		}
+	}
+	return false
+}
 
 // toClause passes over all up to a comma or the end of the sentence.
 func (p *parser) toClause() {

@@ -4,6 +4,16 @@ import "example.com/knitmath/knitmath/stitch"
 
 // ending reads "ending with a WS row" and "ending with RS facing for next row".
 func (p *parser) ending(info *lineInfo) {
+	for n := 1; n < 60 && !p.endsAt(p.next+n); n++ { // "ending last rnd 4 sts before BOR": the round begins there
+		if p.ahead(n).is("before") && p.markerAt(p.next+n+1) != 0 && p.next+n+1 < len(p.tokens) {
+			p.next = p.markerAt(p.next + n + 1)
+			info.places = true
+			return
+		}
+		if t := p.ahead(n); t.kind == tokenWord && !t.stitches() && !t.is("last", "rnd", "round", "row", "the", "with") {
+			break
+		}
+	}
 	if end := p.endingRow(p.next + 1); end != 0 {
 		p.next = end
 		return

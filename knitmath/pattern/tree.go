@@ -51,6 +51,7 @@ type Step struct {
 	takes, leaves int16 // of one working of an operation or a name
 	brought       bool  // the stitches come from a holder, or may come from another piece
 	loose         bool  // up to a place that is not followed
+	gap           bool  // the marker is the gap that the last turn left
 	toFit         bool  // "rep from *, end k2": until what follows just remains
 }
 
@@ -171,6 +172,7 @@ type lineInfo struct {
 	rest          []int    // how many those are, if it is said
 	again         [2]int16 // the lines that are worked again, from and before
 	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
+	adapting      bool     // the rows are worked with as many plain stitches as there are
 	untilBetween  bool     // "until" counts the stitches between markers
 	asGiven       bool     // words of it are told by no step: it is not written anew
 }

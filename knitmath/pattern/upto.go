@@ -5,6 +5,7 @@ package pattern
 type extent struct {
 	exact       bool // the times are those of single stitches
 	loose       bool // up to a place that is not followed
+	gap         bool // up to the gap that the last turn left
 	times, last []int
 	mark        []int // stitches before the next marker
 	more        bool  // "3 more times"
@@ -132,6 +133,10 @@ func (p *parser) toLast() (extent, bool) {
 	case p.markerAt(p.next) != 0:
 		p.next = p.markerAt(p.next)
 		return extent{mark: toEnd}, true
+	case p.gapAt(p.next) != 0:
+		p.next = p.gapAt(p.next)
+		p.asGiven = true
+		return extent{mark: toEnd, gap: true}, true
 	case p.loosePlace(p.next) != 0:
 		p.next = p.loosePlace(p.next)
 		return extent{last: toEnd, loose: true}, true
@@ -163,6 +168,11 @@ func (p *parser) toLast() (extent, bool) {
 			if end := p.markerAt(i); end != 0 {
 				p.next = end
 				return extent{mark: without(n)}, true
+			}
+			if end := p.gapAt(i); end != 0 {
+				p.next = end
+				p.asGiven = true
+				return extent{mark: without(n), gap: true}, true
 			}
 			if end := p.loosePlace(i); end != 0 {
 				p.next = end

@@ -158,6 +158,13 @@ func (w *walker) slip(s *Step) {
 
 // toMark works a step up to so many stitches before the next marker.
 func (w *walker) toMark(s *Step) bool {
+	if s.gap {
+		if w.turnGap < 0 || w.turned == 0 {
+			w.unknown = s
+			return false
+		}
+		return w.upTo(s, w.turnGap-int64(at(s.BeforeMarkerStitches, w.size)))
+	}
 	if w.reached {
 		if place, ok := w.ahead(); ok && place == w.pos && w.next < w.marks.count {
 			w.passMark(w.new)

@@ -149,7 +149,7 @@ func (p *parser) upToStep(w *wording, u extent, at span) (Step, bool) {
 	}
 	s := w.step
 	s.counted = w.numbers != nil
-	s.RemainingStitches, s.BeforeMarkerStitches, s.loose = u.last, u.mark, u.loose
+	s.RemainingStitches, s.BeforeMarkerStitches, s.loose, s.gap = u.last, u.mark, u.loose, u.gap
 	return s, true
 }
 

@@ -1,0 +1,73 @@
+package pattern
+
+// inThisWay reads "continue in this way, working 1 st fewer before each decrease, until 40 sts
+// rem": the last rows again and again, with as many plain stitches as there are then, until
+// the count is reached.
+func (p *parser) inThisWay(line *Line) bool {
+	info := &line.info
+	i := p.next + 1
+	dec := p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase")
+	end := p.sentenceEnd(i)
+	way := p.phraseEnd(i, theseWays)
+	if dec {
+		for n := i; n < end && way == 0; n++ {
+			way = p.phraseEnd(n, theseWays)
+		}
+	}
+	if way == 0 {
+		return false
+	}
+	until := 0
+	for n := way; n < end; n++ {
+		if p.tokens[n].is("until", "till", "til") {
+			until = n
+			break
+		}
+	}
+	if until == 0 {
+		return false
+	}
+	from := p.next
+	save, found := p.next, p.found.mark()
+	p.next = until
+	n := p.untilCount()
+	if n == nil {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	info.kind, info.until, info.last, info.afresh, info.adapting = lineRepeat, n, 2, true, true
+	for k := from; k < until; k++ {
+		if p.tokens[k].is("every", "each") && p.tokens[k+1].row() && !p.tokens[k+1].is("rows") {
+			info.last = 1
+		}
+	}
+	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
+	return true
+}
+
+var theseWays = wordings("in this way", "in this manner", "like this", "in the same way", "in same manner", "in the same manner", "in same way",
+	"thus", "in established manner", "dec as est", "as est", "as established", "so")
+
+// passesAdapting is how often the last rows are worked again until the count is reached. What
+// does not come out is asked: the rows between may be other ones.
+func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
+	want := int64(at(l.info.until, r.size))
+	if !r.known {
+		r.now, r.known = hand{left: want}, true
+		return 0, true
+	}
+	r.calling = true
+	change, ok := r.trial(lines)
+	r.calling = false
+	gap := want - r.now.total()
+	if !ok || change == 0 && gap != 0 || change != 0 && (gap%change != 0 || gap/change < 0) {
+		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))
+		r.now, r.other, r.machine = hand{left: want}, nil, nil
+		return 0, true
+	}
+	if change == 0 {
+		return 0, true
+	}
+	return int(gap / change), true
+}
