@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"math/bits"
 	"strconv"
 	"strings"
 
@@ -68,8 +69,12 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 	if spots == nil {
 		return nil
 	}
-	if len(claimed) == 1 && c.piece.SizeCount > 1 && len(f.SizeNumbers) < c.piece.SizeCount {
-		return nil // one number for all sizes, and not all of them differ from it
+	sizes := c.piece.SizeCount
+	if l.info.forSizes != 0 {
+		sizes = bits.OnesCount32(l.info.forSizes)
+	}
+	if len(claimed) == 1 && len(f.SizeNumbers) < sizes {
+		return nil // one number for all its sizes, and not all of them differ from it
 	}
 	var e renumbering
 	for k, number := range f.SizeNumbers {

@@ -49,6 +49,22 @@ func (p *parser) inThisWay(line *Line) bool {
 var theseWays = wordings("in this way", "in this manner", "like this", "in the same way", "in same manner", "in the same manner", "in same way",
 	"thus", "in established manner", "dec as est", "as est", "as established", "so")
 
+// changedBy is by how many stitches rows changed the count when they were worked: a repeat
+// has as many of its changes the next time.
+func (r *runner) changedBy(lines []int16) (change int64, ok bool) {
+	for _, i := range lines {
+		if i < 0 {
+			continue
+		}
+		c := &r.out.Lines[i]
+		if c.StartStitches[r.size] < 0 || c.EndStitches[r.size] < 0 {
+			return 0, false
+		}
+		change += int64(c.EndStitches[r.size] - c.StartStitches[r.size])
+	}
+	return change, true
+}
+
 // passesAdapting is how often the last rows are worked again until the count is reached. What
 // does not come out is asked: the rows between may be other ones.
 func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
@@ -57,9 +73,7 @@ func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 		r.now, r.known = hand{left: want}, true
 		return 0, true
 	}
-	r.calling = true
-	change, ok := r.trial(lines)
-	r.calling = false
+	change, ok := r.changedBy(lines)
 	gap := want - r.now.total()
 	if !ok || change == 0 && gap != 0 || change != 0 && (gap%change != 0 || gap/change < 0) {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))

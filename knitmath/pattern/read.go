@@ -106,6 +106,7 @@ type parser struct {
 	asGiven       bool         // words of the row at hand are told by no step
 	inTurn        bool         // two stitches are worked in turn
 	rowsSaid      int          // "these 4 rows form the pattern"
+	sameTime      bool         // a change is made in the rows that were just said
 	stacked       bool         // the steps of the row at hand stand below its label
 	lastRowSaid   bool         // a change is made in the last of the rows before it
 	after         []Step       // that follow a repeat, whose last working ends otherwise

@@ -58,6 +58,9 @@ func (p *parser) scheduled(info *lineInfo) bool {
 			info.kind = lineUnread // it has been said why
 			return true
 		}
+		if ok && s.times == nil && s.until == nil {
+			p.ofRowsBefore(&s)
+		}
 		if !ok || s.times == nil && s.until == nil {
 			if ok {
 				for !p.clauseEnds() {
@@ -82,6 +85,27 @@ func (p *parser) scheduled(info *lineInfo) bool {
 			return true
 		}
 	}
+}
+
+// ofRowsBefore takes the rows of a change that is made "at the same time" from the rows that
+// the sentence has just said: "Knit 6 rows and at the same time dec 1 st each end of every
+// row".
+func (p *parser) ofRowsBefore(s *shapings) {
+	n := len(p.piece.Lines)
+	if n == 0 || p.trying || !p.sameTime || len(s.interval) != 1 || s.second != nil || s.next || s.interval[0] < 1 {
+		return
+	}
+	before := &p.piece.Lines[n-1].info
+	if before.kind != lineEven && before.kind != linePlain || before.counts == nil || before.pattern != 0 {
+		return
+	}
+	times, even := make([]int, len(before.counts)), make([]int, len(before.counts))
+	for i, rows := range before.counts {
+		times[i] = rows / s.interval[0]
+		even[i] = rows - times[i]*s.interval[0]
+	}
+	s.times, before.counts = times, even
+	p.sameTime = false
 }
 
 // onListed reads "of 3rd, 7th and 13th rows": on each of them, counted from here.

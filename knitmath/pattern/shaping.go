@@ -12,6 +12,22 @@ type place struct {
 // shaping reads a change of the count that is known: "dec 1 st each end of next and
 // every foll 4th row to 40 sts", "inc 8 sts evenly across", "purl, inc 1 st in centre".
 func (p *parser) shaping(line *Line) bool {
+	from := p.peek().span
+	ok := p.shapingSaid(line)
+	if ok && p.sameTime && !p.trying {
+		if line.info.kind != lineUnread {
+			p.ask(ReasonUnread, from.to(p.last()), "on which of the rows before is this?")
+		}
+		line.info.kind = lineUnread
+	}
+	if !p.trying {
+		p.sameTime = false
+	}
+	return ok
+}
+
+// shapingSaid reads a change and on which rows it is made.
+func (p *parser) shapingSaid(line *Line) bool {
 	info := &line.info
 	from := p.peek().span
 	p.lastRowSaid = false

@@ -48,6 +48,9 @@ func (p *parser) tail(line *Line) bool {
 			return false
 		case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
 			p.next++
+			if info.counts != nil && (info.kind == lineEven || info.kind == linePlain) {
+				p.atSameTime()
+			}
 			if p.nextClause() {
 				return true
 			}
@@ -86,6 +89,28 @@ func (p *parser) tail(line *Line) bool {
 	}
 	return false
 }
+
+// atSameTime passes over "at the same time" before a change that is made in the rows that
+// were just said.
+func (p *parser) atSameTime() {
+	p.sameTime = false
+	n := p.next
+	for p.tokens[n].is("and", ",") {
+		n++
+	}
+	end := p.phraseEnd(n, sameTimes)
+	if end == 0 {
+		return
+	}
+	if p.tokens[end].is(",") {
+		end++
+	}
+	if p.tokens[end].is("dec", "inc", "decrease", "increase") {
+		p.next, p.sameTime = end, true
+	}
+}
+
+var sameTimes = wordings("at the same time", "at same time", "simultaneously")
 
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.

@@ -4,12 +4,16 @@ package pattern
 // again" after stitches that are worked: they are the same stitches.
 func (p *parser) workedAgain(steps []Step) bool {
 	i := p.next
-	if p.tokens[i].is("with", "in", "using") && p.tokens[i+1].is("waste", "scrap", "contrast", "contrasting") && p.tokens[i+2].is("yarn", "colour",
-		"color") && len(steps) > 0 {
-		p.next += 3
+	if p.tokens[i].is("with", "in", "using") {
+		i++
+	}
+	if p.tokens[i].is("waste", "scrap", "contrast", "contrasting", "working", "main") && p.tokens[i+1].is("yarn", "colour", "color") &&
+		p.tokens[i-1].is("with", "in", "using") && len(steps) > 0 {
+		p.next = i + 2
 		p.asGiven = true
 		return true
 	}
+	i = p.next
 	if !p.tokens[i].is("slip", "sl", "return", "place", "put", "transfer") || !p.tokens[i+1].is("these", "those", "same", "the") || len(steps) == 0 {
 		return false
 	}
