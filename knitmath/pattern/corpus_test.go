@@ -153,25 +153,30 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // hundred. Less fails, and so does a piece that is silently wrong beyond those that
 // are known.
 var standing = map[string]int{
-	"abbreviations":   90,
-	"brioche_mosaic":  78,
-	"cables":          88,
+	"abbreviations":   95,
+	"brioche_mosaic":  84,
+	"cables":          100,
 	"charts":          77,
-	"false_alarm":     92,
-	"front_matter":    68,
-	"holders":         70,
-	"labels_sizes":    93,
-	"markers":         67,
-	"passages":        65,
-	"repeats_colours": 85,
-	"shaping":         78,
-	"silence":         84,
-	"stitch_patterns": 71,
-	"typography":      92,
+	"false_alarm":     95,
+	"front_matter":    75,
+	"holders":         80,
+	"labels_sizes":    94,
+	"markers":         77,
+	"passages":        78,
+	"repeats_colours": 91,
+	"shaping":         89,
+	"silence":         93,
+	"stitch_patterns": 81,
+	"typography":      95,
 }
 
 // silentlyWrong is how many pieces are agreed with and wrong.
 const silentlyWrong = 0
+
+// falseAlarms is how many pieces are called mistaken that the corpus does not call so. Four
+// of them cannot be right as they stand (numbers for too few sizes, a bracket that is not
+// closed, "rep from *" without a star): the corpus would ask about those.
+const falseAlarms = 13
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {
@@ -206,6 +211,9 @@ func TestCorpus(t *testing.T) {
 	t.Log("\n" + table.String())
 	if total[verdictSilent] > silentlyWrong {
 		t.Errorf("%d pieces are silently wrong, %d are known", total[verdictSilent], silentlyWrong)
+	}
+	if total[verdictAlarm] > falseAlarms {
+		t.Errorf("%d false alarms, %d are known", total[verdictAlarm], falseAlarms)
 	}
 }
 

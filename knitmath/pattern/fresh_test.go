@@ -14,11 +14,11 @@ const freshDir = "../../testdata/pattern/fresh"
 // What the fresh drafts show today: drafts that are right and called so, mistakes that
 // are none, questions, and planted mistakes that are found at their place. Worse fails.
 const (
-	freshAgreeing  = 5
-	freshAlarms    = 11
-	freshQuestions = 10
-	freshFound     = 84
-	freshSilent    = 1
+	freshAgreeing  = 11
+	freshAlarms    = 0
+	freshQuestions = 3
+	freshFound     = 102
+	freshSilent    = 0
 )
 
 // TestFreshDrafts is a technical editor's day: twelve drafts that are right, and each of

@@ -230,6 +230,9 @@ func FuzzRead(f *testing.F) {
 		"000.\nRow 00And:"} {
 		f.Add(seed, uint16(40), false)
 	}
+	for _, text := range sentenceTexts(f) {
+		f.Add(text, uint16(40), false)
+	}
 	f.Fuzz(func(t *testing.T, text string, on uint16, round bool) {
 		p := Read(text, Options{})
 		start := Start{Counts: []int{1 + int(on)%stitch.MaxStitches}}
