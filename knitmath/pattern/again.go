@@ -91,9 +91,7 @@ func (r *runner) again(i int) {
 			case info.defined || !info.isFor(r.size):
 			case lines[k].numbered() && len(info.ranges) > 0:
 				first, last := info.rangeIn(info.ranges[0], r.size)
-				if !r.passes([]int16{int16(k)}, last-first+1, l.info.at) {
-					break
-				}
+				r.passes([]int16{int16(k)}, last-first+1, l.info.at)
 			default:
 				r.line(k)
 			}

@@ -61,7 +61,8 @@ func (p *parser) eachNeedle(all []int) {
 	}
 	for size, each := range perSize(without(n), p.sizes) {
 		if want := perSize(all, p.sizes)[size]; each*needles != want {
-			p.mistake(ReasonClaim, from.to(p.last()), stitches(each)+" on each of "+report.CountOf(needles, "needles")+" are "+stitches(each*needles)+
+			p.mistake(ReasonClaim, from.to(p.last()), stitches(each)+" on each of "+report.CountOf(needles, "needles")+" are "+
+				stitches(each*needles)+
 				", not "+stitches(want))
 			return
 		}

@@ -68,7 +68,8 @@ var directs = map[string]kindOfVerb{
 	"proceed":  verbEven, "keep": verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven,
-	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind, "provisionally": verbCast, "loosely": verbCast | verbBind,
+	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind,
+	"provisionally": verbCast, "loosely": verbCast | verbBind,
 	"bo": verbBind, "at": verbBind, "bind": verbBind, "three-needle": verbBind, "3-needle": verbBind,
 	"k2tog": verbShape, "p2tog": verbShape, "ssk": verbShape, "skp": verbShape, "skpo": verbShape,
 	"dec": verbShape, "inc": verbShape, "decrease": verbShape, "increase": verbShape, "shape": verbShape, "decreasing": verbShape,
@@ -98,7 +99,8 @@ func (p *parser) readers(t *token) []reader {
 		kind kindOfVerb
 		read reader
 	}{{verbShape, (*parser).shaping}, {verbRepeat, (*parser).repeating}, {verbEven, (*parser).even}, {verbCast, (*parser).castingOn},
-		{verbBind, (*parser).bindingOff}, {verbBind, (*parser).edgeTotals}, {verbHold, (*parser).holding}, {verbPick, (*parser).pickingUp}, {verbJoin, (*parser).joining},
+		{verbBind, (*parser).bindingOff}, {verbBind, (*parser).edgeTotals}, {verbHold, (*parser).holding},
+		{verbPick, (*parser).pickingUp}, {verbJoin, (*parser).joining},
 		{verbOff, (*parser).takingOff}, {verbPass, (*parser).passing}} {
 		if kinds&k.kind != 0 {
 			list = append(list, k.read)

@@ -47,7 +47,8 @@ func (p *parser) edgesKept(i int) int {
 	return end
 }
 
-var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end of ws rows", "at each end of every row", "at each end of rows",
+var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end of ws rows", "at each end of every row",
+	"at each end of rows",
 	"at each end", "each end", "each edge", "at each side", "each side", "at both edges", "at both ends", "at both sides", "on each side",
 	"on each edge", "at beg and end", "at the edges", "at either edge", "at either end", "of every row", "at front edge", "at neck edge",
 	"of each row")

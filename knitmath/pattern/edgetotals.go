@@ -61,5 +61,6 @@ func (p *parser) edgeTotals(line *Line) bool {
 	return true
 }
 
-var edgeRowsSaid = wordings("on every rs row", "on every ws row", "on every other row", "every other row", "on alt rows", "on every alt row",
+var edgeRowsSaid = wordings("on every rs row", "on every ws row", "on every other row", "every other row", "on alt rows",
+	"on every alt row",
 	"every rs row", "every ws row", "on rs rows", "on ws rows", "on next and every alt row", "every 2nd row", "on every 2nd row")

@@ -101,7 +101,8 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return true
 	case p.evenCount(w, info):
 		return true
-	case t.kind == tokenNumber && p.measuredEnd(p.next) != 0 && p.tokens[p.measuredEnd(p.next)-1].is("cm", "ins", "in", "inch", "inches", "mm"):
+	case t.kind == tokenNumber && p.measuredEnd(p.next) != 0 &&
+		p.tokens[p.measuredEnd(p.next)-1].is("cm", "ins", "in", "inch", "inches", "mm"):
 		p.next = p.measuredEnd(p.next)
 		w.length = true
 		return true

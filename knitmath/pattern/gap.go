@@ -56,4 +56,5 @@ func (p *parser) withWrap() (s Step, found, ok bool) {
 	return s, true, true
 }
 
-var wrappedOnes = wordings("it", "the next st", "next st", "the wrapped st", "wrapped st", "this st", "the st", "next stitch", "the next stitch")
+var wrappedOnes = wordings("it", "the next st", "next st", "the wrapped st", "wrapped st", "this st", "the st", "next stitch",
+	"the next stitch")

@@ -46,7 +46,8 @@ func (p *parser) inThisWay(line *Line) bool {
 	return true
 }
 
-var theseWays = wordings("in this way", "in this manner", "like this", "in the same way", "in same manner", "in the same manner", "in same way",
+var theseWays = wordings("in this way", "in this manner", "like this", "in the same way", "in same manner", "in the same manner",
+	"in same way",
 	"thus", "in established manner", "dec as est", "as est", "as established", "so")
 
 // changedBy is by how many stitches rows changed the count when they were worked: a repeat

@@ -6,12 +6,23 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// worded read steps that are said in words: each reports whether it found its own, and
-// whether it could be read.
-var worded []func(*parser) (s Step, found, ok bool)
-
-func init() {
-	worded = append(worded, (*parser).alternating, (*parser).patternRow, (*parser).withWrap, (*parser).fabricStitches)
+// worded reads a step that is said in words. found is false, and nothing taken, if there is
+// none here; ok says whether it could be read.
+func (p *parser) worded() (s Step, found, ok bool) {
+	if p.inEveryAt(p.next) {
+		s, ok = p.inEvery()
+		return s, true, ok
+	}
+	if s, found, ok = p.alternating(); found {
+		return s, found, ok
+	}
+	if s, found, ok = p.patternRow(); found {
+		return s, found, ok
+	}
+	if s, found, ok = p.withWrap(); found {
+		return s, found, ok
+	}
+	return p.fabricStitches()
 }
 
 // item reads one step. alone says that nothing of the row came before it.
@@ -25,13 +36,8 @@ func (p *parser) item(alone bool) (Step, bool) {
 	case t.kind == tokenStar:
 		return p.star()
 	case t.kind == tokenWord && p.own[t.text].name == "":
-		if p.inEveryAt(p.next) {
-			return p.inEvery()
-		}
-		for _, read := range worded {
-			if s, found, ok := read(p); found {
-				return s, ok
-			}
+		if s, found, ok := p.worded(); found {
+			return s, ok
 		}
 		return p.work(alone)
 	case t.kind == tokenWord, t.kind == tokenNumber && p.ahead(1).is("/"):

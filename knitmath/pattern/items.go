@@ -85,7 +85,8 @@ func (p *parser) separators(inner string) bool {
 			}
 			continue
 		case t.kind == tokenNewline:
-			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() && !p.piled() || p.tokens[p.next-1].number > 1 && atTop {
+			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() && !p.piled() ||
+				p.tokens[p.next-1].number > 1 && atTop {
 				p.next--
 				return true
 			}

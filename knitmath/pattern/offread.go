@@ -50,7 +50,8 @@ func (p *parser) allOff(line *Line) bool {
 	return true
 }
 
-var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together", "evenly", "firmly",
+var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together", "evenly",
+	"firmly",
 	"very",
 	"using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
 

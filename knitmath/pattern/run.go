@@ -55,7 +55,8 @@ func (e *engine) size(size int) {
 	e.written.forget()
 	clear(e.seen)
 	e.held = e.held[:0]
-	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1, turnGap: -1}
+	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1,
+		turnGap: -1}
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}

@@ -14,7 +14,8 @@ func (p *parser) workedAgain(steps []Step) bool {
 		return true
 	}
 	i = p.next
-	if !p.tokens[i].is("slip", "sl", "return", "place", "put", "transfer") || !p.tokens[i+1].is("these", "those", "same", "the") || len(steps) == 0 {
+	if !p.tokens[i].is("slip", "sl", "return", "place", "put", "transfer") || !p.tokens[i+1].is("these", "those", "same", "the") ||
+		len(steps) == 0 {
 		return false
 	}
 	save, found := p.next, p.found.mark()
