@@ -172,6 +172,17 @@ func TestConeByHand(t *testing.T) {
 	}
 }
 
+// Worked by hand: a drop of 6 cm across and 12 cm high is a ball of 3 cm radius with its middle
+// 9 cm below the point. The cone touches it where the cosine from the axis is 3/9, 1.23096, so
+// that the ball has pi less that of its half turn, 5.732 cm, and the cone sqrt(81 - 9) = 8.485.
+func TestDropByHand(t *testing.T) {
+	across, high := 6.0, 12.0
+	out, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormDrop, AcrossCm: &across, HeightCm: &high})
+	if err != nil || math.Abs(out.MeridianCm-5.732-8.485) > 2e-3 || math.Abs(out.HeightCm-12) > 1e-9 {
+		t.Errorf("meridian %v, height %v, %v", out.MeridianCm, out.HeightCm, err)
+	}
+}
+
 // A traditional stuffed ball of square stitches (read in a digest): 6 stitches more a round to
 // 36, as many even rounds as there were increases, and down again, 17 rounds; the ideal is 18
 // rounds for 36 stitches at the widest, and ours has the same widest round and as many stitches
