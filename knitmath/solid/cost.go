@@ -26,7 +26,7 @@ func (in CrownInput) Cost() int {
 	if in.CrownRounds != nil || in.CrownCm != nil {
 		ways += drawnOutTries
 	}
-	return cost.Sum(100, cost.Product(7, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
+	return cost.Sum(400, cost.Product(9, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
 }
 
 // What a solid takes: a round of it is laid, compared in schedules and written, and one that
