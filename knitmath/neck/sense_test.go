@@ -149,4 +149,15 @@ func TestPickedUpByHand(t *testing.T) {
 		out.Sections[0].LiveStitches != 30 || out.Sections[2].Stitches != 30 {
 		t.Errorf("%+v", out.Sections)
 	}
+
+	// 120 are 21 more than 99: 4 for each side by its 15 of 69, and the rest behind.
+	in.BandRule = &gauge.CountRule{Multiple: new(60)}
+	if out, err = PlanNeckline(in); err != nil || out.PickedUpStitches != 120 {
+		t.Fatalf("%d stitches, %v", out.PickedUpStitches, err)
+	}
+	for i, want := range []int{52, 19, 30, 19} {
+		if got := out.Sections[i].Stitches; got != want {
+			t.Errorf("section %d has %d stitches, want %d", i+1, got, want)
+		}
+	}
 }
