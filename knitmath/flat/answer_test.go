@@ -158,7 +158,7 @@ func FuzzPlanFlatShape(f *testing.F) {
 		knittest.CheckFinite(t, out)
 		count := out.StartStitches
 		for _, r := range out.Rows {
-			if r.Instruction.StartStitches != count || r.RowNumber < 1 || r.RowNumber > out.RowCount {
+			if r.Instruction.StartStitches != count || r.RowNumber < 1 || r.RowNumber > out.TotalRows {
 				t.Fatalf("row %d begins with %d, %d were left", r.RowNumber, r.Instruction.StartStitches, count)
 			}
 			count = r.Instruction.EndStitches

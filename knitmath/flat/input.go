@@ -124,7 +124,7 @@ type Shape struct {
 	Construction              stitch.Construction
 	StartStitches             int
 	EndStitches               int
-	RowCount                  int
+	TotalRows                 int
 	GrowthStitches            float64 // a row that lie flat
 	WedgeCount                int
 	WantedRimStitches         float64

@@ -40,9 +40,9 @@ func checkShape(t *testing.T, in Input, out Shape) {
 	t.Helper()
 	round := out.Construction == stitch.InTheRound
 	m := knittest.CastOn(t, out.StartStitches, round)
-	counts := make([]int, 0, out.RowCount)
+	counts := make([]int, 0, out.TotalRows)
 	next := 0
-	for row := 1; row <= out.RowCount; row++ {
+	for row := 1; row <= out.TotalRows; row++ {
 		work, side := knittest.PlainRow(m), m.Side()
 		if next < len(out.Rows) && out.Rows[next].RowNumber == row {
 			r := out.Rows[next]
@@ -63,8 +63,8 @@ func checkShape(t *testing.T, in Input, out Shape) {
 		t.Fatalf("%d of %d rows worked; %d stitches, %d said", next, len(out.Rows), m.StitchCount(), out.EndStitches)
 	}
 	for _, h := range m.Heights() {
-		if h != out.RowCount {
-			t.Fatalf("%d rows under a stitch, want %d", h, out.RowCount)
+		if h != out.TotalRows {
+			t.Fatalf("%d rows under a stitch, want %d", h, out.TotalRows)
 		}
 	}
 	if in.Form <= FormMitredSquare || in.Form == FormTriangleFromTop {

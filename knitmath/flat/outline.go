@@ -23,7 +23,7 @@ func (o Shape) outline() *outline.Outline {
 		out.Lines = append(out.Lines, outline.Line{Name: name, Points: points})
 	}
 	p, w, h := o.of, o.WidthCm, o.HeightCm
-	r := p.rw.SizeCm(o.RowCount)
+	r := p.rw.SizeCm(o.TotalRows)
 	switch p.form {
 	case FormDisc:
 		line("rim", arc(r, 0, 360)...)

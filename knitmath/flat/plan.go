@@ -67,7 +67,7 @@ func (p *piece) plan(c *fault.Checks) Shape {
 			measure.Decimal(stitch.MaxStitches, 0), p.sizeField)
 		return Shape{}
 	}
-	out := Shape{Construction: stitch.Flat, StartStitches: p.start, EndStitches: end, RowCount: p.rows, GrowthStitches: p.grows,
+	out := Shape{Construction: stitch.Flat, StartStitches: p.start, EndStitches: end, TotalRows: p.rows, GrowthStitches: p.grows,
 		WedgeCount: p.wedges, WantedRimStitches: p.base + p.grows*float64(p.rows), of: *p}
 	if p.round {
 		out.Construction = stitch.InTheRound

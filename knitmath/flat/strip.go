@@ -32,7 +32,7 @@ func strip(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	}
 	p.rows, p.start, p.step = 2*pairs, count, 0
 	degrees := lean * 180 / math.Pi
-	out := Shape{Construction: stitch.Flat, StartStitches: count, EndStitches: count, RowCount: 2 * pairs,
+	out := Shape{Construction: stitch.Flat, StartStitches: count, EndStitches: count, TotalRows: 2 * pairs,
 		WantedRimStitches: *in.WidthCm / math.Cos(lean) * st.PerCm(), Effort: 2, LeanDegrees: &degrees,
 		WidthCm: st.SizeCm(count) * math.Cos(lean), HeightCm: rw.SizeCm(2*pairs) / math.Cos(lean), of: p}
 	out.GreatestDepartureStitches = math.Abs(float64(count) - out.WantedRimStitches)

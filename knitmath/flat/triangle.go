@@ -44,7 +44,7 @@ func triangle(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	p.inwards, p.anyRow = in.Form == FormTriangleFromSide, taper.WrongSideRow != nil
 	wide = max(ask.StartStitches, ask.EndStitches)
 	p.grows = float64(wide) / float64(rows)
-	out := Shape{Construction: stitch.Flat, StartStitches: ask.StartStitches, EndStitches: ask.EndStitches, RowCount: rows,
+	out := Shape{Construction: stitch.Flat, StartStitches: ask.StartStitches, EndStitches: ask.EndStitches, TotalRows: rows,
 		GrowthStitches: p.grows, WantedRimStitches: *in.WidthCm * st.PerCm(), Effort: taper.Effort,
 		GreatestDepartureStitches: 2 * taper.GreatestDepartureStitches,
 		WidthCm:                   st.SizeCm(wide), HeightCm: rw.SizeCm(rows), words: taper.Directions(), of: p}

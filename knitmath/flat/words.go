@@ -58,11 +58,11 @@ func (o Shape) Summary() string {
 	case FormDisc, FormRing:
 		s = report.Sentence(article(p.name())) + " of " + unit.Size(o.WidthCm) + " across"
 	case FormBiasStrip:
-		return s + ": " + report.CountOf(o.StartStitches, "stitches") + " and " + countRows(o.RowCount, false) + ", leaning by " +
+		return s + ": " + report.CountOf(o.StartStitches, "stitches") + " and " + countRows(o.TotalRows, false) + ", leaning by " +
 			measure.Decimal(*o.LeanDegrees, 1) + " degrees."
 	}
 	s += ": from " + report.CountOf(o.StartStitches, "stitches") + " to " + strconv.Itoa(o.EndStitches) + " in " +
-		countRows(o.RowCount, p.round) + o.often()
+		countRows(o.TotalRows, p.round) + o.often()
 	for _, r := range o.Recipes {
 		s += " " + r.words(unit)
 	}
@@ -136,8 +136,8 @@ func (o Shape) Directions() []string {
 	case o.of.form == FormBiasStrip:
 		d = append(d, "Row 1 (RS): "+o.Rows[0].Instruction.Row.Text()+" ("+report.CountOf(o.EndStitches, "stitches")+").",
 			"Row 2 (WS): work even.")
-		if o.RowCount > 2 {
-			d = append(d, "Repeat rows 1 and 2 "+moreTimes(o.RowCount/2-1)+": "+countRows(o.RowCount, false)+" in all.")
+		if o.TotalRows > 2 {
+			d = append(d, "Repeat rows 1 and 2 "+moreTimes(o.TotalRows/2-1)+": "+countRows(o.TotalRows, false)+" in all.")
 		}
 	case len(o.words) > 0:
 		d = append(d, o.words...)
@@ -188,7 +188,7 @@ func (o Shape) rowByRow() []string {
 		d = append(d, head+": "+r.Instruction.Row.Text()+" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 		last = r.RowNumber
 	}
-	even(o.RowCount)
+	even(o.TotalRows)
 	return d
 }
 

@@ -44,7 +44,7 @@ func flatOut(out flat.Shape) *knitmathv1.PlanFlatShapeResponse {
 		Construction:              knitmathv1.Construction(out.Construction),
 		StartStitches:             countOut(out.StartStitches),
 		EndStitches:               countOut(out.EndStitches),
-		RowCount:                  countOut(out.RowCount),
+		TotalRows:                 countOut(out.TotalRows),
 		GrowthStitches:            out.GrowthStitches,
 		WedgeCount:                countOut(out.WedgeCount),
 		WantedRimStitches:         out.WantedRimStitches,

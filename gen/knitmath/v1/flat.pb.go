@@ -693,7 +693,7 @@ type PlanFlatShapeResponse struct {
 	// Stitches of the last row.
 	EndStitches int32 `protobuf:"varint,7,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Rows or rounds in all.
-	RowCount int32 `protobuf:"varint,8,opt,name=row_count,json=rowCount,proto3" json:"row_count,omitempty"`
+	TotalRows int32 `protobuf:"varint,8,opt,name=total_rows,json=totalRows,proto3" json:"total_rows,omitempty"`
 	// Stitches more that each row further out wants, before rounding.
 	GrowthStitches float64 `protobuf:"fixed64,9,opt,name=growth_stitches,json=growthStitches,proto3" json:"growth_stitches,omitempty"`
 	// Stitches that a row gains when it gains any, or corners; 0 where there are
@@ -804,9 +804,9 @@ func (x *PlanFlatShapeResponse) GetEndStitches() int32 {
 	return 0
 }
 
-func (x *PlanFlatShapeResponse) GetRowCount() int32 {
+func (x *PlanFlatShapeResponse) GetTotalRows() int32 {
 	if x != nil {
-		return x.RowCount
+		return x.TotalRows
 	}
 	return 0
 }
@@ -945,7 +945,7 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\frim_stitches\x18\x03 \x01(\x01R\vrimStitches\x12+\n" +
 	"\x11departure_percent\x18\x04 \x01(\x01R\x10departurePercent\x12!\n" +
 	"\fdeparture_cm\x18\x05 \x01(\x01R\vdepartureCm\x12/\n" +
-	"\x06effect\x18\x06 \x01(\x0e2\x17.knitmath.v1.FlatEffectR\x06effect\"\xa5\x06\n" +
+	"\x06effect\x18\x06 \x01(\x0e2\x17.knitmath.v1.FlatEffectR\x06effect\"\xa7\x06\n" +
 	"\x15PlanFlatShapeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -955,8 +955,9 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12=\n" +
 	"\fconstruction\x18\x05 \x01(\x0e2\x19.knitmath.v1.ConstructionR\fconstruction\x12%\n" +
 	"\x0estart_stitches\x18\x06 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\a \x01(\x05R\vendStitches\x12\x1b\n" +
-	"\trow_count\x18\b \x01(\x05R\browCount\x12'\n" +
+	"\fend_stitches\x18\a \x01(\x05R\vendStitches\x12\x1d\n" +
+	"\n" +
+	"total_rows\x18\b \x01(\x05R\ttotalRows\x12'\n" +
 	"\x0fgrowth_stitches\x18\t \x01(\x01R\x0egrowthStitches\x12\x1f\n" +
 	"\vwedge_count\x18\n" +
 	" \x01(\x05R\n" +
