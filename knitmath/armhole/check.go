@@ -225,7 +225,9 @@ func (s *settled) settleTop(in Input) {
 	if !s.topGiven {
 		top += (s.sleeve - top) % 2
 	}
-	s.top = max(top, 1+(s.sleeve+1)%2)
+	if s.top = top; !s.topGiven {
+		s.top = max(top, 1+(s.sleeve+1)%2)
+	}
 }
 
 // settleUnderarm settles the first bind-off, which every edge must have room for.

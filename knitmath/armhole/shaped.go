@@ -44,7 +44,8 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 	p.plan.Right, p.plan.Left = bindOff(1, p.plan.Right), bindOff(underarmRows, p.plan.Left)
 	p.plan.Runs = withUnderarm(u, p.plan.Runs)
 	p.plan.Effort += effortOfUnderarm
-	return p, true
+	_, lacking := curve.Worked(p.start, p.plan.Right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: rows})
+	return p, lacking == 0 // too few stitches for a decrease at either end
 }
 
 // withUnderarm are runs after the first bind-off; one of as many stitches goes on with it.
