@@ -56,7 +56,11 @@ func (p *parser) castingOn(line *Line) bool {
 		p.rowGoesOn(end) {
 		return false
 	}
+	from := p.peek().span
 	p.next = number
+	if p.led.factor == 1 && p.ledEdges(line) {
+		return true
+	}
 	n := p.number()
 	if n == nil {
 		info.kind = lineUnread
@@ -65,6 +69,13 @@ func (p *parser) castingOn(line *Line) bool {
 	p.accept("more", "additional", "further")
 	p.accept("st", "sts", "stitch", "stitches")
 	info.kind, info.counts = lineCastOn, without(n)
+	if p.led.factor == 2 && p.ledShaped(info, from, info.counts, 1) {
+		return true
+	}
+	p.castAtEnds(info, from)
+	if info.kind != lineCastOn {
+		return true
+	}
 	if needles := p.onEachOf(); needles > 0 {
 		info.counts = p.timesEach(info.counts, needles)
 	} else {

@@ -21,11 +21,15 @@ func (p *parser) edgeTotals(line *Line) bool {
 		p.acceptAny(edgeRowsSaid)
 	}
 	place()
+	if p.led.factor != 0 && (p.led.rows == p.led.end || p.phraseEnd(p.led.rows, edgeRowsSaid) == p.led.end) {
+		factor, said, p.led.used = p.led.factor, true, true
+	}
 	p.accept(",")
 	if !p.accept("bo") && !p.acceptAll("bind", "off") && !p.acceptAll("cast", "off") {
 		return false
 	}
 	place()
+	first := said
 	total := make([]int, p.sizes)
 	for parts := 0; ; parts++ {
 		n := p.number()
@@ -35,6 +39,9 @@ func (p *parser) edgeTotals(line *Line) bool {
 		p.accept("st", "sts", "stitch", "stitches")
 		place()
 		times, _, more := p.manyTimes()
+		if times == nil && first && parts == 0 && p.clauseEnds() && !p.goesOn() {
+			times = one // "at neck edge, BO 5 sts."
+		}
 		if times == nil || more || !said {
 			return false
 		}

@@ -27,7 +27,7 @@ func (p *parser) holding(line *Line) bool {
 	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) &&
 		!(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
 		switch t := &p.tokens[i]; {
-		case t.is("from"):
+		case t.is("from") && p.twoEnds(i+1) == 1:
 			from = true
 		case t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
 			from = true
@@ -49,6 +49,7 @@ func (p *parser) holding(line *Line) bool {
 		info.kind = lineTake
 		p.takingMore(info)
 	}
+	p.doneAtEnds(info, verbAt)
 	return true
 }
 
@@ -136,7 +137,8 @@ func (p *parser) pickingUp(line *Line) bool {
 			return false
 		}
 		p.accept("st", "sts", "stitch", "stitches")
-		if p.peek().is("at") && p.ahead(1).is("each") && p.ahead(2).is("side", "end", "edge", "corner") { // on both
+		n = p.ledTwice(n)
+		if p.alongBoth() {
 			n = added(n, n, p.sizes)
 		}
 		sum = added(sum, n, p.sizes)
@@ -146,6 +148,10 @@ func (p *parser) pickingUp(line *Line) bool {
 			}
 			if p.peek().is("and", "then") && p.nextAt(p.next+1) {
 				break
+			}
+			if p.peek().is("each", "both") && p.ahead(1).is("front", "fronts") && !p.trying {
+				p.ask(ReasonUnread, p.peek().span, "how many stitches is that in all?")
+				info.kind = lineUnread
 			}
 			p.next++
 		}
@@ -168,7 +174,10 @@ func (p *parser) pickingUp(line *Line) bool {
 	if p.peek().is(",") && p.startsItem(p.next+1) {
 		return false
 	}
-	info.kind, info.counts = linePickUp, sum
+	info.counts = sum
+	if info.kind != lineUnread {
+		info.kind = linePickUp
+	}
 	return true
 }
 

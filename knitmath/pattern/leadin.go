@@ -15,7 +15,11 @@ var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg
 // leadIn passes over what stands before the verb of a direction or before the
 // stitches of a row: "Using smaller needles,", "With RS facing,", "Beg with a k row,".
 func (p *parser) leadIn(info *lineInfo) {
+	p.led = ledPlace{}
 	for {
+		if p.led.factor == 0 && p.leadPlace(info) {
+			continue
+		}
 		t := p.peek()
 		switch {
 		case t.is("now", "then", "and", "also", "again") && !p.claimAhead(),

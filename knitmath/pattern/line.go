@@ -143,6 +143,7 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	if p.next == first {
 		p.next++
 	}
+	p.ledUnused(line, from)
 	p.finish(line, from)
 	return more
 }
@@ -169,14 +170,16 @@ func (p *parser) labelledLine(line *Line, from span) {
 		return
 	}
 	if !p.needles(line) && !p.direction(line) {
-		if more := p.row(line); !more {
-			p.finish(line, from)
+		more := p.row(line)
+		p.ledUnused(line, from)
+		p.finish(line, from)
+		if !more {
 			return
 		}
-		p.finish(line, from)
 	} else {
 		more := p.tail(line)
 		p.forLabel(line)
+		p.ledUnused(line, from)
 		p.finish(line, from)
 		if !more {
 			return

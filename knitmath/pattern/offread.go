@@ -14,7 +14,13 @@ func (p *parser) bindingOff(line *Line) bool {
 	}
 	info.op = stitch.BindOff
 	end, _ := p.sizedEnd(p.next)
+	if p.phraseEnd(p.next, bothEnds) != 0 || p.phraseEnd(p.next, oneEnd) != 0 {
+		return false // how many follows
+	}
 	if end != 0 {
+		if p.ledEdges(line) {
+			return true
+		}
 		if p.tokens[end].stitches() {
 			end++
 		}

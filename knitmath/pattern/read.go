@@ -111,8 +111,9 @@ type parser struct {
 	lastRowSaid   bool         // a change is made in the last of the rows before it
 	after         []Step       // that follow a repeat, whose last working ends otherwise
 	section       sectionKind
-	lastPassed    int   // the finding of what was passed over last, from 1
-	passedEnd     int32 // where that ends
+	led           ledPlace // a place before the verb at hand
+	lastPassed    int      // the finding of what was passed over last, from 1
+	passedEnd     int32    // where that ends
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }

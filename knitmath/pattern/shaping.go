@@ -55,6 +55,12 @@ func (p *parser) shapingSaid(line *Line) bool {
 	if !ok || info.kind == lineUnread {
 		return info.kind == lineUnread
 	}
+	if p.led.factor != 0 && !where.said && !where.spread {
+		if p.ledShaped(info, from, n, sign) {
+			return true
+		}
+		where.factor, where.said, p.led.used = p.led.factor, true, true
+	}
 	if !where.said && !said && info.until == nil {
 		if end, _ := p.sizedEnd(p.next); end == 0 || !p.peek().is("to") {
 			info.until = p.untilCount()
@@ -187,6 +193,11 @@ func (p *parser) twoTogether() bool {
 	default:
 		return false
 	}
+	if p.led.factor == 2 && p.endsAt(i) || p.led.factor == 2 && (p.tokens[i].is("on", "every", "once", "twice") ||
+		p.tokens[i].is(",") && !p.startsItem(i+1)) {
+		p.next = i
+		return true
+	}
 	if !p.tokens[i].is("at", "each", "both") || p.onlyRows {
 		return false
 	}
@@ -235,7 +246,8 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 }
 
 var (
-	bothEnds = wordings("at each end", "at both ends", "each end", "both ends", "at each side", "at both sides", "each side", "both sides",
+	bothEnds = wordings("at each side edge", "each side edge", "at both side edges",
+		"at each end", "at both ends", "each end", "both ends", "at each side", "at both sides", "each side", "both sides",
 		"at each edge", "each edge", "at either end", "at either edge", "at beg and end", "at each armhole edge", "at both edges", "both edges",
 		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side",
 		"at the side edges",
