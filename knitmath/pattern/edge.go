@@ -15,6 +15,7 @@ func (r *runner) castOn(i int) {
 			" plus "+strconv.Itoa(l.info.plus))
 	}
 	adds := l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0
+	r.broughtLast = n
 	if adds {
 		r.record(i)
 		start := r.now

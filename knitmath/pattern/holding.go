@@ -15,6 +15,9 @@ func (p *parser) holding(line *Line) bool {
 	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
 		ok, all = true, true
 	}
+	if ok {
+		info.whole = p.wholeSaid(verbAt + 1)
+	}
 	if ok && n == nil && !held && p.next == verbAt+2 {
 		all = true // "leave sts on a holder"
 	}

@@ -24,6 +24,7 @@ func (r *runner) moved(i int) {
 		r.take(l)
 	case linePickUp:
 		n := int64(at(l.info.counts, r.size))
+		r.broughtLast = n
 		if r.known && !r.fresh {
 			n += r.now.total()
 		}
@@ -58,6 +59,7 @@ func (r *runner) hold(l *Line) {
 	if l.info.counts != nil {
 		n = int64(at(l.info.counts, r.size))
 	}
+	n = r.wholeHeld(l, n)
 	if r.aside > 0 && n <= r.aside { // they were left out before
 		r.put(n)
 		r.aside -= n
@@ -116,6 +118,7 @@ func (r *runner) take(l *Line) {
 		return
 	}
 	r.taken(n)
+	r.broughtLast = n
 	if r.known && l.info.only == nil && !r.fresh {
 		n += r.now.total()
 	}
@@ -154,6 +157,14 @@ func (r *runner) off(l *Line) {
 		}
 		r.now = hand{}
 		r.worked(-1, 0)
+	}
+	if rest := l.info.rest; rest != nil {
+		n := int64(at(rest, r.size))
+		if n > total && r.known && r.wanted(ReasonMissing, l.info.at) {
+			r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n), stitches(int(n-total))+" missing: "+strconv.Itoa(int(total))+" are there")
+		}
+		r.begin(n)
+		return
 	}
 	r.begin(0)
 	r.first = true

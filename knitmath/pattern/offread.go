@@ -48,6 +48,10 @@ func (p *parser) allOff(line *Line) bool {
 	p.accept("st", "sts", "stitch", "stitches")
 	for p.acceptAny(offManner) || p.acceptAny(bindOffManner) {
 	}
+	if !p.leftOn(&line.info) {
+		line.info.kind = lineUnread
+		return true
+	}
 	if p.startsItem(p.next) && !p.clauseEnds() || p.peek().is("to", "until", "next", "centre", "center", "first", "last") {
 		return false
 	}

@@ -14,37 +14,38 @@ func (h hand) total() int64 { return h.left + h.behind }
 type runner struct {
 	*engine
 	tracing
-	size      int
-	now       hand
-	known     bool        // whether the counts are known
-	other     *hand       // the counts if the last claim that disagreed was right
-	side      stitch.Side // of the next row; stitch.SideUnspecified if not known
-	round     bool
-	rows      int
-	turned    stitch.Op // how the last row ended
-	since     int       // the first line of the rows that now count
-	rule      int       // the line of "all WS rows" without a number, -1 for none
-	lastRow   int       // the last number worked, 0 if any may follow
-	here      span      // of the line of the text that is at hand
-	lastLine  int       // the line of the row just worked, -1 for a plain one
-	quiet     bool      // nothing is recorded: a trial
-	misfits   bool      // a row did not fit: what a trial wants to know
-	stopped   bool      // too many rows, or too dear ones
-	machine   *stitch.Machine
-	overs     int64  // yarn overs of short rows made since no short row was open
-	ruleOf    every  // for which rows the line of rule stands
-	fresh     bool   // a heading came since the last row: a cast-on begins a piece
-	first     bool   // no row has been worked since the cast-on
-	repeating bool   // lines are worked again, whose claims are of the first time
-	brings    []Step // the steps of the row at hand, where some bring stitches of other pieces
-	placed    bool   // the text has placed markers
-	calling   bool   // a row is worked that the text calls by its name
-	divided   bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
-	sideSaid  bool   // the text has said which side a row was on
-	turnGap   int64  // where the last turn left a gap, below 0 for nowhere
-	aside     int64  // stitches that "on these only" left out, and no holder has taken
-	noting    int    // the line whose first working is noted
-	marks     marks
+	size        int
+	now         hand
+	known       bool        // whether the counts are known
+	other       *hand       // the counts if the last claim that disagreed was right
+	side        stitch.Side // of the next row; stitch.SideUnspecified if not known
+	round       bool
+	rows        int
+	turned      stitch.Op // how the last row ended
+	since       int       // the first line of the rows that now count
+	rule        int       // the line of "all WS rows" without a number, -1 for none
+	lastRow     int       // the last number worked, 0 if any may follow
+	here        span      // of the line of the text that is at hand
+	lastLine    int       // the line of the row just worked, -1 for a plain one
+	quiet       bool      // nothing is recorded: a trial
+	misfits     bool      // a row did not fit: what a trial wants to know
+	stopped     bool      // too many rows, or too dear ones
+	machine     *stitch.Machine
+	overs       int64  // yarn overs of short rows made since no short row was open
+	ruleOf      every  // for which rows the line of rule stands
+	broughtLast int64  // stitches picked up, cast on or taken up last
+	fresh       bool   // a heading came since the last row: a cast-on begins a piece
+	first       bool   // no row has been worked since the cast-on
+	repeating   bool   // lines are worked again, whose claims are of the first time
+	brings      []Step // the steps of the row at hand, where some bring stitches of other pieces
+	placed      bool   // the text has placed markers
+	calling     bool   // a row is worked that the text calls by its name
+	divided     bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	sideSaid    bool   // the text has said which side a row was on
+	turnGap     int64  // where the last turn left a gap, below 0 for nowhere
+	aside       int64  // stitches that "on these only" left out, and no holder has taken
+	noting      int    // the line whose first working is noted
+	marks       marks
 }
 
 // noLine is for no row worked yet.

@@ -155,6 +155,7 @@ type lineInfo struct {
 	all           bool     // all stitches
 	row           bool     // it is worked as a row
 	either        []Step   // another way to read a row
+	whole         wholeOf  // the number of stitches put aside is said to be of all of some
 	worked        bool     // stitches put aside are of those that were worked
 	partial       []int    // "38 sts rem for back": a count of a part of the stitches
 	inWork        bool     // which is what is worked from here on

@@ -1,0 +1,73 @@
+package pattern
+
+import (
+	"slices"
+	"strconv"
+)
+
+// wholeOf is which stitches a number of those that are put aside is said to be all of.
+type wholeOf uint8
+
+const (
+	wholeNone  wholeOf = iota
+	wholeAll           // "all 18 sts"
+	wholeRest          // "rem 18 sts"
+	wholeThese         // "these 18 sts"
+)
+
+// wholeSaid reads which of them stands from token i to the next, unless a part is named
+// beside it: "next 18 sts", "rem 18 thumb sts", "these 18 sts for the thumb".
+func (p *parser) wholeSaid(i int) wholeOf {
+	said := wholeNone
+	for ; i < p.next; i++ {
+		switch t := &p.tokens[i]; {
+		case t.is("next", "first", "last", "following", "foll", "centre", "center", "other", "each", "held", "reserved", "freed", "resting",
+			"thumb", "sleeve", "back", "front", "body", "heel", "instep", "left", "right", "gusset", "neck", "top"):
+			return wholeNone
+		case t.is("all"):
+			said = wholeAll
+		case t.is("rem", "remaining"):
+			said = wholeRest
+		case t.is("these", "those") && said == wholeNone:
+			said = wholeThese
+		}
+	}
+	if p.peek().is("for", "of", "from", "at", "each") {
+		return wholeNone
+	}
+	return said
+}
+
+// wholeHeld compares stitches that are put aside with those that they are said to be all of,
+// and is how many they are.
+func (r *runner) wholeHeld(l *Line, n int64) int64 {
+	total := r.now.total()
+	if l.info.whole == wholeNone || l.info.counts == nil || n > total {
+		return n
+	}
+	there := []int64{total}
+	if r.aside > 0 {
+		there = []int64{r.aside, total}
+	}
+	if r.now.behind > 0 && l.info.whole != wholeAll { // left by a turn
+		there = append([]int64{r.now.behind}, there...)
+		if l.info.whole == wholeThese {
+			there = append(there, r.now.left)
+		}
+	}
+	if slices.Contains(there, n) || l.info.whole == wholeThese && n == r.broughtLast {
+		return n
+	}
+	if l.info.whole == wholeThese && r.lastLine >= 0 && int64(r.out.Lines[r.lastLine].LeftStitches[r.size]) == n {
+		return n // those that the last row has worked
+	}
+	text := "there are " + stitches(int(there[0])) + ", not " + strconv.Itoa(int(n))
+	if 2*n == total && r.now.behind == 0 { // of two pieces worked at once it may be one
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, text+": is it half of them?")
+		return n
+	}
+	if r.wanted(ReasonClaim, l.info.at) {
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-there[0]), text)
+	}
+	return there[0]
+}
