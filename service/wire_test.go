@@ -38,7 +38,8 @@ import (
 var update = flag.Bool("update", false, "rewrite the responses of good wire cases")
 
 // wireFolders are the folders of testdata that hold wire cases.
-var wireFolders = []string{"gauge", "shaping", "short_row", "curve", "yoke", "edge", "neck", "flat", "armhole", "yarn", "body", "yardage", "handspun", "pattern", "sock", "solid", "hand"}
+var wireFolders = []string{"gauge", "shaping", "short_row", "curve", "yoke", "edge", "neck", "flat", "armhole",
+	"yarn", "body", "yardage", "handspun", "pattern", "sock", "solid", "hand"}
 
 type wireFile struct {
 	Method   string          `json:"method"`

@@ -131,7 +131,8 @@ func TestFaults(t *testing.T) {
 		{"an arm too thick", func(in *Input) { in.UpperArmCm = new(60.0) }, []string{"upper_arm_cm INFEASIBLE", "armhole_depth_cm INFEASIBLE"}},
 		{"a cap too low", func(in *Input) { in.CapHeightRows = new(10) },
 			[]string{"upper_arm_cm INFEASIBLE", "armhole_depth_cm INFEASIBLE", "cap_height_rows INFEASIBLE"}},
-		{"unknown", func(in *Input) { in.CapHeightRule, in.DisplayUnit = 5, 3 }, []string{"cap_height_rule UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
+		{"unknown", func(in *Input) { in.CapHeightRule, in.DisplayUnit = 5, 3 },
+			[]string{"cap_height_rule UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
 		in := pullover()
 		c.change(&in)

@@ -12,16 +12,17 @@ import (
 // Ranges of a question.
 const (
 	MinWidth = 10 // stitches of a back, a front or a sleeve
-	MaxWidth = 400
-	MinDepth = 8 // rows of an armhole
-	MaxDepth = 200
+	MaxWidth = 260
+	MaxGroup = 20 // bound off at once above the underarm
+	MinDepth = 8  // rows of an armhole
+	MaxDepth = 140
 	MinChest = 20.0
 	MaxChest = 250.0
 	MinArm   = 5.0
 	MaxArm   = 120.0
 	MinEase  = -30.0
 	MaxEase  = 100.0
-	MaxSpare = 10.0 // stitches of tolerance
+	MaxSpare = 3.0 // stitches of tolerance
 
 	MinExcess = 0.0 // percent by which a cap's edge may be longer
 	MaxExcess = 5.0
@@ -51,6 +52,7 @@ type settled struct {
 	largestGroup             int // bound off at once above the underarm, 0 if it is not said
 	shapingGiven             bool
 	tries                    int  // of caps, at most
+	budget                   *int // what may still be looked at, in rows times stitches, in all that is tried
 	everyRow                 bool // a cap may decrease on every row
 	capRows                  int  // 0 if the height is free
 	rule                     CapHeightRule
@@ -60,13 +62,13 @@ type settled struct {
 	sleeveField, depthField  string // what they were given by
 	acrossField, heightField string
 	topGiven, armGiven       bool
-	topField                 string
 }
 
 // vet checks each field for itself, and then what the counts are together.
 func vet(c *fault.Checks, in Input) settled {
 	s := settled{in: in, unit: in.DisplayUnit, rule: in.CapHeightRule, tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
-		excess: fault.Or(in.CapExcessPercent, DefaultExcess), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries, largestGroup: fault.Or(in.LargestGroupStitches, 0)}
+		excess: fault.Or(in.CapExcessPercent, DefaultExcess), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries, budget: new(in.Cost() * unitsAStep),
+		largestGroup: fault.Or(in.LargestGroupStitches, 0)}
 	s.st, s.rw = gauge.Vet(c, "gauge", in.Gauge)
 	vetBody(c, in)
 	vetSleeve(c, in)
@@ -103,7 +105,7 @@ func vetBody(c *fault.Checks, in Input) {
 	c.OptionalCount("", "armhole_depth_rows", in.ArmholeDepthRows, MinDepth, MaxDepth)
 	c.OneOf(in.ArmholeDepthCm != nil, in.ArmholeDepthRows != nil, "armhole_depth_cm", "armhole_depth_rows")
 	c.OptionalCount("", "underarm_stitches", in.UnderarmStitches, 1, MaxWidth)
-	c.OptionalCount("", "largest_group_stitches", in.LargestGroupStitches, 1, MaxWidth)
+	c.OptionalCount("", "largest_group_stitches", in.LargestGroupStitches, 1, MaxGroup)
 	c.OptionalCount("", "shaping_rows", in.ShapingRows, underarmRows+2, MaxDepth)
 }
 
@@ -243,13 +245,14 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 		if s.topGiven {
 			field = "cap_top_stitches"
 		}
-		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped; at most %d would do", s.top, s.sleeve, s.sleeve-4), field)
+		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped; at most %d would do",
+			s.top, s.sleeve, s.sleeve-4), field)
 		return
 	}
 	least := min(s.backLost, s.frontLost)
 	s.underarm = fault.Or(in.UnderarmStitches, min(max((least+1)/underarmShare, 1), most))
 	if s.underarm > most {
-		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm; at most %d would do",
-			s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
+		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm; "+
+			"at most %d would do", s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
 	}
 }

@@ -5,6 +5,10 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
+// unitsAStep is how much of an edge is looked at for a step of the price: rows times
+// stitches. When that is used up nothing more is tried, remedies least of all.
+const unitsAStep = 2
+
 // Cost is the price of an armhole and its cap: for each edge that is tried what follows
 // its curve, which goes over the stitches of every row. There are as many at most where no
 // cap fits, and a remedy is looked for.
@@ -12,5 +16,5 @@ func (in Input) Cost() int {
 	rows := cost.Clamp(gauge.PriceRows(in.Gauge, in.ArmholeDepthRows, in.ArmholeDepthCm, MaxDepth), MinDepth, MaxDepth)
 	back := cost.Clamp(gauge.PriceStitches(in.Gauge, in.BackStitches, in.ChestCm, MaxWidth), MinWidth, MaxWidth)
 	sleeve := cost.Clamp(gauge.PriceStitches(in.Gauge, in.SleeveStitches, in.UpperArmCm, MaxWidth), MinWidth, MaxWidth)
-	return cost.Sum(3_000, cost.Product(rows, cost.Sum(back, sleeve))/4)
+	return cost.Sum(3_000, cost.Product(rows, cost.Sum(back, sleeve))*5/8)
 }

@@ -51,8 +51,10 @@ func askHeight(in *Input, was settled, by int) {
 
 // refuse says why there is no plan.
 func (s settled) refuse(c *fault.Checks) {
-	_, back := s.armhole(s.back, s.backLost)
-	_, front := s.armhole(s.front, s.frontLost)
+	alone := s // whatever else has been tried
+	alone.budget = new(s.in.Cost() * unitsAStep)
+	_, back := alone.armhole(s.back, s.backLost)
+	_, front := alone.armhole(s.front, s.frontLost)
 	if !back || !front {
 		s.refuseArmhole(c)
 		return
@@ -112,7 +114,7 @@ func (s settled) moved(m move) (settled, bool) {
 			if c.Err() != nil || !t.hopeful() {
 				continue
 			}
-			t.tries = triesMoved
+			t.tries, t.budget = triesMoved, s.budget
 			solved++
 			if _, ok := t.solve(); ok {
 				return t, true

@@ -28,6 +28,10 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 	u := s.underarm
 	if lost > u {
 		courses := path.Courses(s.st, s.rw)
+		if *s.budget -= rows * (lost - u); *s.budget < 0 {
+			return p, false
+		}
+		group = min(group, MaxGroup)
 		if group < 2 {
 			group = -1
 		}
@@ -52,7 +56,9 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
 	first := curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, Times: 1}
 	if len(runs) > 0 {
-		if r := runs[0]; r.Kind == first.Kind && r.Stitches == stitches && r.FirstRowNumber == underarmRows+1 && (r.Times == 1 || r.EveryRows == underarmRows) {
+		r := runs[0]
+		if r.Kind == first.Kind && r.Stitches == stitches && r.FirstRowNumber == underarmRows+1 &&
+			(r.Times == 1 || r.EveryRows == underarmRows) {
 			first.EveryRows, first.Times = underarmRows, r.Times+1
 			runs = runs[1:]
 		}
@@ -80,7 +86,8 @@ func (p shaped) written() []curve.Row {
 		if last%2 == 1 {
 			right = append(right[:len(right):len(right)], step)
 		} else {
-			rows, _ := curve.Worked(p.start, right, append(p.plan.Left[:len(p.plan.Left):len(p.plan.Left)], step), curve.Working{FirstRow: 1, LastRow: last})
+			left := append(p.plan.Left[:len(p.plan.Left):len(p.plan.Left)], step)
+			rows, _ := curve.Worked(p.start, right, left, curve.Working{FirstRow: 1, LastRow: last})
 			return rows
 		}
 	}

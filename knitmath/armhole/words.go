@@ -41,7 +41,8 @@ func (o Armhole) Directions() []string {
 		lines = append(lines, directionsOf("Front", o.sew.front)...)
 	}
 	lines = append(lines, directionsOf("Sleeve cap", o.sew.top)...)
-	return append(lines, "Sew the cap in: its foot to the underarm, the middle of its top to the shoulder seam; ease in what is longer over the top.")
+	return append(lines, "Sew the cap in: its foot to the underarm, the middle of its top to the shoulder seam; "+
+		"ease in what is longer over the top.")
 }
 
 // directionsOf tells one piece.

@@ -3,6 +3,7 @@ package curve
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/cost"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -203,6 +204,8 @@ func (e *curvedEdge) vetShape(c *fault.Checks) {
 		moved = moved || x.Stitches > 0
 	}
 	switch {
+	case e.in.Cost() > cost.Limit:
+		c.Infeasible("so many stitches, in and out over so many rows, take too long to plan: ask for a part of the edge at a time", "points")
 	case rows == 0:
 		c.Infeasible("all points lie at the start: there is no row to work", "points")
 	case !moved:

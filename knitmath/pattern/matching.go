@@ -3,9 +3,9 @@ package pattern
 // matching asks about a direction that refers to another part of the text: "work to
 // match left front, reversing shaping". What it comes to is written nowhere.
 func (p *parser) matching(line *Line) bool {
-	end := p.sentenceEnd(p.next)
+	end, far := p.toBeMatched()
 	hit := 0
-	for i := p.next; i < end; i++ {
+	for i := p.next; i < far; i++ {
 		switch t := &p.tokens[i]; {
 		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
 			t.is("to") && p.tokens[i+1].is("match", "correspond"),
@@ -30,6 +30,21 @@ func (p *parser) matching(line *Line) bool {
 	p.ask(ReasonUnread, from.to(p.last()), "what another part of the text does is not followed here: write the rows, for this side too")
 	line.info.kind = lineUnread
 	return true
+}
+
+// aheadForMatch is how far beyond the beginning of a further clause of a sentence another
+// part is looked for: the first clause has looked through the whole of it.
+const aheadForMatch = 40
+
+// toBeMatched is where the sentence ends, and how far of it is to be looked through.
+func (p *parser) toBeMatched() (end, far int) {
+	if p.next < p.matched[0] || p.next >= p.matched[1] {
+		end = p.sentenceEnd(p.next)
+		p.matched = [2]int{p.next, end}
+		return end, end
+	}
+	end = p.matched[1]
+	return end, min(end, p.next+aheadForMatch)
 }
 
 // another reports whether a second piece is to be made like the first, which changes no

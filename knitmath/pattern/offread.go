@@ -60,10 +60,8 @@ func (p *parser) allOff(line *Line) bool {
 	return true
 }
 
-var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together", "evenly",
-	"firmly",
-	"very",
-	"using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
+var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together",
+	"evenly", "firmly", "very", "using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
 
 // takingOff reads what ends a piece without a row: "graft", "draw yarn through rem
 // sts", "thread through rem 8 sts".

@@ -114,6 +114,7 @@ type parser struct {
 	led           ledPlace // a place before the verb at hand
 	lastPassed    int      // the finding of what was passed over last, from 1
 	passedEnd     int32    // where that ends
+	matched       [2]int   // the sentence that has been looked through for another part
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }

@@ -137,7 +137,8 @@ func TestSleevesInManySizes(t *testing.T) {
 		}
 	})
 	t.Logf("%d refused; %d sleeves, %d sizes: %d sleeves with a notice, %d sizes over 1 stitch an edge (alone %d), "+
-		"%d over it with even ends, %d shaped at an end with rows to spare, mean %.3f, worst %.2f, worst against alone %.2f; runs %v, %d zeros, %d changes, effort %d",
+		"%d over it with even ends, %d shaped at an end with rows to spare, mean %.3f, worst %.2f, worst against alone %.2f; "+
+		"runs %v, %d zeros, %d changes, effort %d",
 		refused, sleeves, sizes, beyond, over, hard, kept, atEnd, sum/float64(sizes), worst, worstAlone, runs, zeros, changes, effort)
 	if sleeves < 900 || beyond > 90 || over > 170 || worst > 3.01 || atEnd > 40 {
 		t.Errorf("%d sleeves: %d with a notice, %d sizes over, by up to %.2f, %d shaped at an end", sleeves, beyond, over, worst, atEnd)

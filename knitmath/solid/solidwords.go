@@ -40,6 +40,9 @@ func (o Solid) Summary() string {
 
 // closeness says how near the stitches come to the surface.
 func (o Solid) closeness() string {
+	if o.WantedTotalStitches <= 0 {
+		return "The points enclose no surface to compare the stitches with."
+	}
 	percent := measure.Decimal(100*(float64(o.TotalStitches)/o.WantedTotalStitches-1), 1)
 	how := percent + " % more than"
 	switch {

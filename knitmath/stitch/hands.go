@@ -14,11 +14,28 @@ func (w *worker) do(op Op) *RowError {
 	if w.rifts || w.fabric != nil {
 		return w.doMindful(op)
 	}
-	fault := w.by(op)
-	if fault == nil && len(w.right)-w.base > MaxStitches {
+	if !w.single(&byHand[op]) {
+		if fault := w.by(op); fault != nil {
+			return fault
+		}
+	}
+	if len(w.right)-w.base > MaxStitches {
 		return w.fault(op, 0, ReasonTooLarge)
 	}
-	return fault
+	return nil
+}
+
+// single works what most stitches are, one plain loop into one, and reports whether it
+// was that: together says the same of any number, and takes twice as long.
+func (w *worker) single(h *hand) bool {
+	last := len(w.left) - 1
+	if h.together != 1 || h.leaves != 1 || last < 0 || w.left[last].unresolved() {
+		return false
+	}
+	w.right = append(w.right, loop{height: w.left[last].height + 1})
+	w.left = w.left[:last]
+	w.strand, w.worked = strandWhole, true
+	return true
 }
 
 // by works op in its way.

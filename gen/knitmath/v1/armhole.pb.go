@@ -94,55 +94,55 @@ type PlanArmholeRequest struct {
 	// Gauge of body and sleeves.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// The body at the chest, in cm, 20 to 250; half of it with its ease becomes the stitches
-	// of the back and of the front, nearest count that stitch_rule allows, 10 to 400.
+	// of the back and of the front, nearest count that stitch_rule allows, 10 to 260.
 	ChestCm *float64 `protobuf:"fixed64,2,opt,name=chest_cm,json=chestCm,proto3,oneof" json:"chest_cm,omitempty"`
 	// What is added to chest_cm, in cm, -30 to 100. Default 5.
 	ChestEaseCm *float64 `protobuf:"fixed64,3,opt,name=chest_ease_cm,json=chestEaseCm,proto3,oneof" json:"chest_ease_cm,omitempty"`
-	// Stitches of the back below the armhole, 10 to 400.
+	// Stitches of the back below the armhole, 10 to 260.
 	BackStitches *int32 `protobuf:"varint,4,opt,name=back_stitches,json=backStitches,proto3,oneof" json:"back_stitches,omitempty"`
-	// Stitches of the front there, 10 to 400. Default those of the back.
+	// Stitches of the front there, 10 to 260. Default those of the back.
 	FrontStitches *int32 `protobuf:"varint,5,opt,name=front_stitches,json=frontStitches,proto3,oneof" json:"front_stitches,omitempty"`
 	// Width across the back, from armhole to armhole, in cm, 5 to 120. Each edge loses half of
 	// the difference, halves up; so it may come out a stitch off. Refused when nothing is lost.
 	AcrossBackCm *float64 `protobuf:"fixed64,6,opt,name=across_back_cm,json=acrossBackCm,proto3,oneof" json:"across_back_cm,omitempty"`
-	// The same in stitches, 1 to 400. Refused when the difference is odd.
+	// The same in stitches, 1 to 260. Refused when the difference is odd.
 	AcrossBackStitches *int32 `protobuf:"varint,7,opt,name=across_back_stitches,json=acrossBackStitches,proto3,oneof" json:"across_back_stitches,omitempty"`
-	// Stitches left of the front, 1 to 400. Default those left of the back, or one fewer.
+	// Stitches left of the front, 1 to 260. Default those left of the back, or one fewer.
 	AcrossFrontStitches *int32 `protobuf:"varint,8,opt,name=across_front_stitches,json=acrossFrontStitches,proto3,oneof" json:"across_front_stitches,omitempty"`
 	// Depth of the armhole, straight up from the first bind-off, in cm, 1 to 120; nearest row,
-	// halves up, 8 to 200.
+	// halves up, 8 to 140.
 	ArmholeDepthCm *float64 `protobuf:"fixed64,9,opt,name=armhole_depth_cm,json=armholeDepthCm,proto3,oneof" json:"armhole_depth_cm,omitempty"`
-	// The same in rows, 8 to 200.
+	// The same in rows, 8 to 140.
 	ArmholeDepthRows *int32 `protobuf:"varint,10,opt,name=armhole_depth_rows,json=armholeDepthRows,proto3,oneof" json:"armhole_depth_rows,omitempty"`
 	// The arm at its widest, in cm, 5 to 120; with its ease it becomes the stitches of the
-	// sleeve, nearest count that sleeve_rule allows, 10 to 400.
+	// sleeve, nearest count that sleeve_rule allows, 10 to 260.
 	UpperArmCm *float64 `protobuf:"fixed64,11,opt,name=upper_arm_cm,json=upperArmCm,proto3,oneof" json:"upper_arm_cm,omitempty"`
 	// What is added to upper_arm_cm, in cm, -30 to 100. Default 5.
 	SleeveEaseCm *float64 `protobuf:"fixed64,12,opt,name=sleeve_ease_cm,json=sleeveEaseCm,proto3,oneof" json:"sleeve_ease_cm,omitempty"`
-	// Stitches of the sleeve below the cap, 10 to 400.
+	// Stitches of the sleeve below the cap, 10 to 260.
 	SleeveStitches *int32 `protobuf:"varint,13,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
-	// Stitches bound off first, at every edge of back, front and sleeve alike, 1 to 400. Default
+	// Stitches bound off first, at every edge of back, front and sleeve alike, 1 to 260. Default
 	// half of what each edge loses, halves up. Refused when an edge loses fewer.
 	UnderarmStitches *int32 `protobuf:"varint,14,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
-	// The most stitches bound off at once above the underarm, 1 to 400, of back and front; with 1
+	// The most stitches bound off at once above the underarm, 1 to 20, of back and front; with 1
 	// there are only decreases. Default underarm_stitches. At the cap, an inch or
 	// underarm_stitches.
 	LargestGroupStitches *int32 `protobuf:"varint,15,opt,name=largest_group_stitches,json=largestGroupStitches,proto3,oneof" json:"largest_group_stitches,omitempty"`
-	// Rows over which an armhole is shaped, the underarm included, 4 to 200. Default a third of
+	// Rows over which an armhole is shaped, the underarm included, 4 to 140. Default a third of
 	// its depth, nearest row.
 	ShapingRows *int32 `protobuf:"varint,16,opt,name=shaping_rows,json=shapingRows,proto3,oneof" json:"shaping_rows,omitempty"`
 	// How the height of the cap is found. Default free. Excludes a height that is given. Under a
 	// rule, or with a height, the slope of the cap makes its edge as long as is wanted; a height
 	// by a rule is moved by up to half an inch if it must be.
 	CapHeightRule CapHeightRule `protobuf:"varint,17,opt,name=cap_height_rule,json=capHeightRule,proto3,enum=knitmath.v1.CapHeightRule" json:"cap_height_rule,omitempty"`
-	// Height of the cap, in cm, 1 to 120; nearest row, halves up, 6 to 200.
+	// Height of the cap, in cm, 1 to 120; nearest row, halves up, 6 to 140.
 	CapHeightCm *float64 `protobuf:"fixed64,18,opt,name=cap_height_cm,json=capHeightCm,proto3,oneof" json:"cap_height_cm,omitempty"`
-	// The same in rows, 6 to 200; the last bind-off follows in the next row.
+	// The same in rows, 6 to 140; the last bind-off follows in the next row.
 	CapHeightRows *int32 `protobuf:"varint,19,opt,name=cap_height_rows,json=capHeightRows,proto3,oneof" json:"cap_height_rows,omitempty"`
 	// Width bound off last at the top of the cap, in cm, 0.1 to 120; nearest stitch, one more
 	// where the sleeve wants it. Default 3 inches, or a quarter of a narrow sleeve.
 	CapTopCm *float64 `protobuf:"fixed64,20,opt,name=cap_top_cm,json=capTopCm,proto3,oneof" json:"cap_top_cm,omitempty"`
-	// The same in stitches, 1 to 400. Refused when odd for a sleeve of an even count, or even
+	// The same in stitches, 1 to 260. Refused when odd for a sleeve of an even count, or even
 	// for one of an odd.
 	CapTopStitches *int32 `protobuf:"varint,21,opt,name=cap_top_stitches,json=capTopStitches,proto3,oneof" json:"cap_top_stitches,omitempty"`
 	// By how much the edge of the cap should be longer than those of the armholes, in percent, 0
@@ -154,7 +154,7 @@ type PlanArmholeRequest struct {
 	// Which counts fit the sleeve. Only with upper_arm_cm.
 	SleeveRule *CountRule `protobuf:"bytes,24,opt,name=sleeve_rule,json=sleeveRule,proto3" json:"sleeve_rule,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from its curve, in
-	// stitches, 0 to 10. Default 0.5.
+	// stitches, 0 to 3. Default 0.5.
 	ToleranceStitches *float64 `protobuf:"fixed64,25,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,26,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -744,42 +744,42 @@ var File_knitmath_v1_armhole_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xa9\x15\n" +
+	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xa8\x15\n" +
 	"\x12PlanArmholeRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x02R\x05gauge\x12E\n" +
 	"\bchest_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00X@\x19\x00\x00\x00\x00\x00@o@)\x00\x00\x00\x00\x00\x004@H\x00R\achestCm\x88\x01\x01\x12g\n" +
 	"\rchest_ease_cm\x18\x03 \x01(\x01B>\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00>\xc0\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@\xaa\xe1\x18\bchest_cmH\x01R\vchestEaseCm\x88\x01\x01\x129\n" +
-	"\rback_stitches\x18\x04 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@j\x18\x90\x03(\n" +
+	"\rback_stitches\x18\x04 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@j\x18\x84\x02(\n" +
 	"H\x02R\fbackStitches\x88\x01\x01\x12;\n" +
-	"\x0efront_stitches\x18\x05 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@j\x18\x90\x03(\n" +
+	"\x0efront_stitches\x18\x05 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@j\x18\x84\x02(\n" +
 	"H\x03R\rfrontStitches\x88\x01\x01\x12P\n" +
 	"\x0eacross_back_cm\x18\x06 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00B@\x19\x00\x00\x00\x00\x00\x00^@)\x00\x00\x00\x00\x00\x00\x14@H\x04R\facrossBackCm\x88\x01\x01\x12F\n" +
-	"\x14across_back_stitches\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@O\x18\x90\x03(\x01H\x05R\x12acrossBackStitches\x88\x01\x01\x12H\n" +
-	"\x15across_front_stitches\x18\b \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@K\x18\x90\x03(\x01H\x06R\x13acrossFrontStitches\x88\x01\x01\x12T\n" +
+	"\x14across_back_stitches\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@O\x18\x84\x02(\x01H\x05R\x12acrossBackStitches\x88\x01\x01\x12H\n" +
+	"\x15across_front_stitches\x18\b \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@K\x18\x84\x02(\x01H\x06R\x13acrossFrontStitches\x88\x01\x01\x12T\n" +
 	"\x10armhole_depth_cm\x18\t \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x004@\x19\x00\x00\x00\x00\x00\x00^@)\x00\x00\x00\x00\x00\x00\xf0?H\aR\x0earmholeDepthCm\x88\x01\x01\x12B\n" +
 	"\x12armhole_depth_rows\x18\n" +
-	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@<\x18\xc8\x01(\bH\bR\x10armholeDepthRows\x88\x01\x01\x12L\n" +
+	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@<\x18\x8c\x01(\bH\bR\x10armholeDepthRows\x88\x01\x01\x12L\n" +
 	"\fupper_arm_cm\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00>@\x19\x00\x00\x00\x00\x00\x00^@)\x00\x00\x00\x00\x00\x00\x14@H\tR\n" +
 	"upperArmCm\x88\x01\x01\x12m\n" +
 	"\x0esleeve_ease_cm\x18\f \x01(\x01BB\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00>\xc0\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@\xaa\xe1\x18\fupper_arm_cmH\n" +
 	"R\fsleeveEaseCm\x88\x01\x01\x12=\n" +
-	"\x0fsleeve_stitches\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@L\x18\x90\x03(\n" +
+	"\x0fsleeve_stitches\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@L\x18\x84\x02(\n" +
 	"H\vR\x0esleeveStitches\x88\x01\x01\x12A\n" +
-	"\x11underarm_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\b\x18\x90\x03(\x01H\fR\x10underarmStitches\x88\x01\x01\x12J\n" +
-	"\x16largest_group_stitches\x18\x0f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x03\x18\x90\x03(\x01H\rR\x14largestGroupStitches\x88\x01\x01\x127\n" +
-	"\fshaping_rows\x18\x10 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x14\x18\xc8\x01(\x04H\x0eR\vshapingRows\x88\x01\x01\x12O\n" +
+	"\x11underarm_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\b\x18\x84\x02(\x01H\fR\x10underarmStitches\x88\x01\x01\x12I\n" +
+	"\x16largest_group_stitches\x18\x0f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x03\x18\x14(\x01H\rR\x14largestGroupStitches\x88\x01\x01\x127\n" +
+	"\fshaping_rows\x18\x10 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x14\x18\x8c\x01(\x04H\x0eR\vshapingRows\x88\x01\x01\x12O\n" +
 	"\x0fcap_height_rule\x18\x11 \x01(\x0e2\x1a.knitmath.v1.CapHeightRuleB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\rcapHeightRule\x12N\n" +
 	"\rcap_height_cm\x18\x12 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00+@\x19\x00\x00\x00\x00\x00\x00^@)\x00\x00\x00\x00\x00\x00\xf0?H\x0fR\vcapHeightCm\x88\x01\x01\x12<\n" +
-	"\x0fcap_height_rows\x18\x13 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\xc8\x01(\x06H\x10R\rcapHeightRows\x88\x01\x01\x12H\n" +
+	"\x0fcap_height_rows\x18\x13 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\x8c\x01(\x06H\x10R\rcapHeightRows\x88\x01\x01\x12H\n" +
 	"\n" +
 	"cap_top_cm\x18\x14 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x1e@\x19\x00\x00\x00\x00\x00\x00^@)\x9a\x99\x99\x99\x99\x99\xb9?H\x11R\bcapTopCm\x88\x01\x01\x12>\n" +
-	"\x10cap_top_stitches\x18\x15 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\x12R\x0ecapTopStitches\x88\x01\x01\x12e\n" +
+	"\x10cap_top_stitches\x18\x15 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x84\x02(\x01H\x12R\x0ecapTopStitches\x88\x01\x01\x12e\n" +
 	"\x12cap_excess_percent\x18\x16 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00\x00\x14@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x04@H\x13R\x10capExcessPercent\x88\x01\x01\x12<\n" +
 	"\vstitch_rule\x18\x17 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"stitchRule\x12<\n" +
 	"\vsleeve_rule\x18\x18 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"sleeveRule\x12f\n" +
-	"\x12tolerance_stitches\x18\x19 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00$@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xe0?H\x14R\x11toleranceStitches\x88\x01\x01\x12]\n" +
+	"\x12tolerance_stitches\x18\x19 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xe0?H\x14R\x11toleranceStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x1a \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\x1b \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xda\x01\xbaH\xd6\x01\"\x1b\n" +
