@@ -32,7 +32,8 @@ func (p *parser) claimAt(i int) bool {
 		led := p.phraseEnd(i, claimPhrases)
 		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 	}
-	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || p.dashedNumber(sign) ||
+		i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
 }
 
 // phraseEnd is the index after the first of the phrases that stands at token i, 0 if

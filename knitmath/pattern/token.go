@@ -155,6 +155,7 @@ func (s *scanner) newline(c rune, size int) {
 // word passes over a word: letters and digits, and an apostrophe, hyphen,
 // ampersand or stroke between two of them.
 func (s *scanner) word() {
+	start := s.at
 	for {
 		c, size := s.rune()
 		switch {
@@ -163,6 +164,8 @@ func (s *scanner) word() {
 		case unicode.IsLetter(c) || c >= '0' && c <= '9':
 			s.advance(size)
 		case c == '-' && s.hyphenated():
+		case c == '-' && s.dashed(start, size):
+			return
 		case c == '.' && s.initials():
 			s.advance(size)
 		case c == '\'' || c == '-' || c == '&' || c == '/':

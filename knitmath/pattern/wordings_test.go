@@ -56,6 +56,15 @@ func TestWordings(t *testing.T) {
 		// Claims.
 		{"k2tog, k3 (1 st dec)", 5, 4, 1, ""},
 		{"k5 - 5 sts rem on needle", 5, 5, 1, ""},
+		{"k2tog, k to end—8 sts", 9, 8, 1, ""},
+		{"k2tog, k to end–8", 9, 8, 1, ""},
+		{"k2tog, k to end-7", 9, 8, 1, "1:17 COUNT_DISAGREES"},
+		{"k2tog, k to end - 7", 9, 8, 1, "1:19 COUNT_DISAGREES"},
+		{"k2tog, k around—7 sts rem", 9, 8, 1, "1:17 COUNT_DISAGREES"},
+		{"Knit 1 row—9 sts", 9, 9, 1, ""},
+		{"Knit 1 row–9 sts", 9, 9, 1, ""},
+		{"Knit 1 row-8 sts", 9, 9, 1, "1:12 COUNT_DISAGREES"},
+		{"k9—9 sts", 9, 9, 1, ""},
 		{"k5 (5 sts inc)", 5, 5, 1, "1:5 COUNT_DISAGREES"},
 		{"k3 (96 sts) p2", 5, 96, 1, "1:13 NOT_READ"}, // the claim still tells how to go on,
 		// Labels.

@@ -1,0 +1,29 @@
+package pattern
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+// dashed reports whether the dash at hand parts a word that began at start from a count, as
+// in "to end—81 sts" and "knit 1 row-38 sts", and is none within a word.
+func (s *scanner) dashed(start, size int) bool {
+	next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
+	ends := rowEnding[draft.Word(s.source[start:s.at])] && !s.lineStart() // "Row-1"
+	if strings.HasPrefix(s.source[s.at:], "—") {
+		return unicode.IsDigit(next) || next == '(' || next == '[' || ends
+	}
+	return unicode.IsDigit(next) && ends
+}
+
+// rowEnding are words with which a row ends before its count.
+var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts m marker turn once twice times rem`)
+
+// dashedNumber reports whether a number that ends a row stands after a dash at token i that
+// follows a word with which a row ends: "to end - 81".
+func (p *parser) dashedNumber(i int) bool {
+	return i > 0 && p.tokens[i].is("-") && p.tokens[i-1].is("end", "around", "across") && p.bareNumber(i+1)
+}
