@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
@@ -146,7 +147,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: from.to(p.last())}
 	switch {
-	case line.info.worked && len(*steps) > 0:
+	case line.info.worked && len(*steps) > 0 && !(line.info.whole == wholeThese && leaveJust(*steps, s.Times)):
 		if !p.heldBack(&s, *steps) {
 			return asideFault
 		}
@@ -155,6 +156,13 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	*steps = append(*steps, s)
 	return asideRead
+}
+
+// leaveJust reports whether steps stop before so many stitches: "to last 4 sts, place these 4
+// sts on a safety pin" is about those that have not been worked.
+func leaveJust(steps []Step, n []int) bool {
+	last := steps[len(steps)-1].RemainingStitches
+	return n != nil && last != nil && slices.Equal(tidy(slices.Clone(last)), tidy(slices.Clone(n)))
 }
 
 // unworkedAside passes over "leaving rem 38 sts unworked".

@@ -65,6 +65,9 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
+	if r.acrossStart(i, p, o, claimed) {
+		return
+	}
 	if r.calling && r.adapts(l, p, o) {
 		r.now, r.other, r.machine = hand{left: before.total() + o.leaves - o.takes}, nil, nil
 		r.loseMarks()

@@ -63,6 +63,9 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		return
 	}
 	o := outcome{takes: w.pos, leaves: w.new, reason: w.reason, step: w.step, short: w.short, missing: w.missing}
+	if o.reason == "" && w.pos > w.left {
+		o.reason, o.missing = ReasonMissing, w.pos-w.left
+	}
 	if o.reason == "" && w.left > w.pos && p.turn == 0 {
 		o.reason, o.unworked = ReasonUnworked, w.left-w.pos
 	}

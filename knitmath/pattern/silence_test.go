@@ -55,6 +55,16 @@ var silences = []struct {
 	{"half of the rest", "CO 44 sts.\nPlace rem 22 sts on holder.", 2, nil},
 	{"the rest, right", "CO 44 sts.\nPlace 18 sts on holder. Place rem 26 sts on another holder.", 0, []int{0}},
 	{"these, picked up", "CO 44 sts.\nPick up and knit 18 sts along edge. Leave these 18 sts on a holder.", 0, []int{44}},
+	{"more after a marker than there are", "CO 40 sts.\nRow 1: K20, pm, k20.\nRow 2: K to m, sm, k25.", 3, nil},
+	{"more bound off after a marker than there are", "CO 40 sts.\nRow 1: K20, pm, k20.\nRow 2: K to m, BO 25.", 3, nil},
+	{"more after a marker of a round", "CO 40 sts, pm and join in the round.\nRnd 1: K to 5 sts before m, k10.", 2, nil},
+	{"bound off across the beginning of a round",
+		"CO 60 sts, pm and join in the round.\nKnit 10 rnds.\nNext rnd: Knit to 5 sts before m, BO 10 sts removing m, knit to end.",
+		0, []int{50}},
+	{"bound off across it at the end",
+		"CO 60 sts and join in the round.\nKnit 10 rnds.\nNext rnd: K to last 4 sts, BO 8 sts (removing marker).", 0, []int{52}},
+	{"the last, put aside", "CO 60 sts.\nRow 1: Knit to last 4 sts, place these 4 sts on a safety pin.", 0, []int{56}},
+	{"more than the last, put aside", "CO 60 sts.\nRow 1: Knit to last 4 sts, place these 5 sts on a safety pin.", 2, nil},
 	{"all but the last", "CO 44 sts.\nBO all but last st.", 0, []int{1}},
 	{"all but one", "CO 44 sts.\nBO all sts but one.", 0, []int{1}},
 	{"all but ten", "CO 44 sts.\nBO all but 10 sts.", 0, []int{10}},
@@ -102,5 +112,20 @@ func TestPatternWorkedNowhereIsSaid(t *testing.T) {
 	}
 	if !slices.ContainsFunc(out.Findings, func(f Finding) bool { return f.LineNumber == 2 && f.Kind == KindReading }) {
 		t.Errorf("findings %+v", out.Findings)
+	}
+}
+
+// A round that goes on beyond its beginning or ends at a marker is asked about, where it does
+// not say that the marker goes, and is no mistake.
+func TestAcrossTheBeginningIsAsked(t *testing.T) {
+	for _, text := range []string{
+		"CO 60 sts and join in the round.\nNext rnd: K to last 4 sts, BO 8 sts, k to end.",
+		"CO 60 sts and join in the round.\nNext rnd: K to last 4 sts, place 8 sts on holder, k to end.",
+		"CO 60 sts, join in the round.\nRnd 1: K20, pm, k40.\nNext rnd: K to 5 sts before m, BO 10 sts removing m.",
+	} {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+		if err != nil || out.Agrees || !asks(out.Findings, "round") || out.EndStitches[0] > 52 {
+			t.Errorf("%q: agrees %v, %v stitches, %v: %s", text, out.Agrees, out.EndStitches, err, judgedText(out.Findings))
+		}
 	}
 }
