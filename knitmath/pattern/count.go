@@ -171,6 +171,9 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 	if r.piece.Lines[i].info.defined { // it is wrong where the pattern is worked
 		at, prefix = r.here, "the row "+strconv.Quote(shorten(r.piece.Lines[i].Label, 30))+" of the pattern: "
 	}
+	if own := r.piece.Lines[i].info.at; !r.piece.Lines[i].info.defined && (at.start < own.start || at.end > own.end) {
+		at = own // the steps are those of another row, "As Row 1"
+	}
 	if !r.wanted(o.reason, at) {
 		return
 	}

@@ -26,6 +26,7 @@ var atPlaces = []struct {
 	{"At the beg and end of the next 4 rows, dec 1 st.", 40, 32, 4, ""},
 	{"At each end of every 4th row, dec 1 st 3 times.", 40, 34, 12, ""},
 	{"At each end of every row, dec 1 st until 30 sts rem.", 40, 30, 5, ""},
+	{"At each end, dec 1 st until 30 sts rem.", 40, -1, -1, "which rows"},
 	{"Next row: at each end, dec 1 st.", 40, 38, 1, ""},
 	{"Next row (RS): At both ends dec 1 st.", 40, 38, 1, ""},
 	{"At each end of next row, k2tog.", 40, 38, 1, ""},

@@ -75,6 +75,13 @@ func (p *parser) shapingSaid(line *Line) bool {
 	case p.scheduleAhead():
 		info.hidden = shapedSteps(p, n, sign*where.factor)
 		return p.scheduled(info)
+	case where.said && !where.spread && info.until == nil && p.peek().is("until", "till"):
+		for !p.clauseEnds() {
+			p.next++
+		}
+		p.ask(ReasonUnread, from.to(p.last()), "on which rows is this?")
+		info.kind = lineUnread
+		return true
 	case where.said || p.lastRowSaid || where.spread || prefixed || info.until != nil || p.clauseEnds() && !p.goesOn():
 	default:
 		return false

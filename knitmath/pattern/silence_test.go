@@ -65,6 +65,7 @@ var silences = []struct {
 		"CO 60 sts and join in the round.\nKnit 10 rnds.\nNext rnd: K to last 4 sts, BO 8 sts (removing marker).", 0, []int{52}},
 	{"the last, put aside", "CO 60 sts.\nRow 1: Knit to last 4 sts, place these 4 sts on a safety pin.", 0, []int{56}},
 	{"more than the last, put aside", "CO 60 sts.\nRow 1: Knit to last 4 sts, place these 5 sts on a safety pin.", 2, nil},
+	{"another row worked again on too few", "CO 40 sts.\nRow 1: K40.\nRow 2: K2tog, k38.\nRow 3: K39.\nRow 4: As Row 1.", 5, nil},
 	{"all but the last", "CO 44 sts.\nBO all but last st.", 0, []int{1}},
 	{"all but one", "CO 44 sts.\nBO all sts but one.", 0, []int{1}},
 	{"all but ten", "CO 44 sts.\nBO all but 10 sts.", 0, []int{10}},
