@@ -20,7 +20,7 @@ func (s *scanner) dashed(start, size int) bool {
 }
 
 // rowEnding are words with which a row ends before its count.
-var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts m marker turn once twice times rem`)
+var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts marker turn once twice times rem`)
 
 // dashedNumber reports whether a number that ends a row stands after a dash at token i that
 // follows a word with which a row ends: "to end - 81".
