@@ -154,7 +154,10 @@ func (s *settled) widths(c *fault.Checks, in Input, body, arm gauge.Rule) {
 	if in.AcrossBackCm != nil {
 		s.acrossField = "across_back_cm"
 	}
-	across := s.st.Counted(in.AcrossBackStitches, in.AcrossBackCm)
+	across := fault.Or(in.AcrossBackStitches, 0)
+	if in.AcrossBackCm != nil {
+		across = s.nearestAcross(measure.Micrometres(*in.AcrossBackCm))
+	}
 	s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, backField)
 	switch {
 	case c.Err() != nil:
@@ -179,6 +182,13 @@ func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, f
 		c.Infeasible(fmt.Sprintf("comes to %d stitches; from %d to %d are planned", f.Count, MinWidth, MaxWidth), fields...)
 	}
 	return f.Count
+}
+
+// nearestAcross is the count across the back that is nearest to a width, of those that both
+// edges alike leave of the whole, the smaller one half-way.
+func (s *settled) nearestAcross(um int64) int {
+	num, den := s.st.Exact(um)
+	return s.back - 2*int(measure.FloorDiv(int64(s.back)*den-num+den, 2*den))
 }
 
 // lost is what each edge loses from the width at the chest to that across the back.

@@ -164,8 +164,14 @@ func (o Shape) begin() string {
 	case o.of.round:
 		return s + " in a circle that can be drawn together, and join in the round."
 	}
-	return s + ". Row 1 is a right-side row."
+	if len(o.words) > 0 && o.words[0] == sidesTold {
+		return s + "."
+	}
+	return s + ". " + sidesTold
 }
+
+// sidesTold is what a taper, too, says of its sides where it must.
+const sidesTold = "Row 1 is a right-side row."
 
 // rowByRow are all rows that change the count, and how many lie between them.
 func (o Shape) rowByRow() []string {
