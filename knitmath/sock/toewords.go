@@ -25,7 +25,11 @@ func (o Toe) summarise() string {
 		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") +
 			" in its middle and out again, then grafted to the instep"
 	} else {
-		s += ": " + report.CountOf(*o.DecreaseRounds, "decrease rounds") + " of " + strconv.Itoa(o.LengthRows) + " bring it down to " +
+		bring := " bring "
+		if *o.DecreaseRounds == 1 {
+			bring = " brings "
+		}
+		s += ": " + report.CountOf(*o.DecreaseRounds, "decrease rounds") + " of " + strconv.Itoa(o.LengthRows) + bring + "it down to " +
 			strconv.Itoa(o.EndStitches) + ", which are " + o.finish()
 	}
 	s += "."

@@ -9,6 +9,7 @@ package carry
 
 import (
 	"context"
+	"math"
 
 	"google.golang.org/grpc"
 	"google.golang.org/protobuf/proto"
@@ -98,7 +99,7 @@ func each[From, To any](from []From, carry func(From) To) []To {
 	return to
 }
 
-// countIn and countOut carry whole numbers. Answers are counts within the limits
-// of the kernel, far inside 32 bits.
+// countIn and countOut carry whole numbers. Answers are counts within the limits of the
+// kernel, far inside 32 bits; what a written pattern says may be beyond, and stops there.
 func countIn(n int32) int  { return int(n) }
-func countOut(n int) int32 { return int32(n) }
+func countOut(n int) int32 { return int32(min(max(n, math.MinInt32), math.MaxInt32)) }
