@@ -83,26 +83,19 @@ func (h *hat) flatWedges(stacks Stacks) float64 {
 	return min(max(flat, MinWedges), MaxWedges)
 }
 
-// likedWedges is how many wedges there are unless asked otherwise: of those that lie nearly
-// flat and divide the stitches the nearest, or if none divides them the one with fewest left
-// over, a wedge from flat counting as three stitches: what is left over is decreased at once.
+// likedWedges is how many wedges there are unless asked otherwise: of those that divide the
+// stitches and lie nearly flat the nearest, or if none divides them the nearest of all.
 func (h *hat) likedWedges(stacks Stacks) int {
 	flat := h.flatWedges(stacks)
-	divides, best, bestOff := false, int(measure.RoundHalfUp(flat)), math.Inf(1)
+	best, bestOff := int(measure.RoundHalfUp(flat)), mostBelowFlat
 	for n := MinWedges; n <= MaxWedges; n++ {
-		off, over := math.Abs(float64(n)-flat), h.stitches%n
-		if float64(n) >= flat+mostFromFlat || off >= mostBelowFlat || divides && over > 0 {
-			continue
-		}
-		if score := float64(over) + wedgeInStitches*off; over == 0 && !divides || score < bestOff {
-			divides, best, bestOff = over == 0, n, score
+		off := math.Abs(float64(n) - flat)
+		if h.stitches%n == 0 && float64(n) < flat+mostFromFlat && off < bestOff {
+			best, bestOff = n, off
 		}
 	}
 	return best
 }
-
-// wedgeInStitches is how many stitches left over a wedge from flat is worth. Own choice.
-const wedgeInStitches = 3
 
 // likedCount is the count for an exact number of stitches when no repeat binds it: the
 // nearest that wedges divide, so many if that is said, or nearly flat ones; rather an even

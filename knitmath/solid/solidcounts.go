@@ -71,13 +71,15 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 		c.Infeasible("at this gauge a round must gain more stitches than rounds here can", "gauge.rows")
 		return
 	}
-	b.wedges = fault.Or(in.WedgeCount, max(usualWedges, measure.CeilQuotient(b.flat, 1)))
 	n := int(rounds)
 	b.wanted, b.counts = make([]float64, n), make([]int, n)
-	most := 0
 	for i := range n {
 		along := (float64(i) + 0.5) * b.way.length() / float64(n)
 		b.wanted[i] = 2 * math.Pi * b.way.at(along).radius * b.st.PerCm()
+	}
+	b.wedges = fault.Or(in.WedgeCount, b.likedWedges())
+	most := 0
+	for i := range n {
 		b.counts[i] = b.nearest(b.wanted[i])
 		most = max(most, b.counts[i])
 	}
@@ -88,7 +90,44 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 	b.ease()
 	b.point()
 	b.atLeast()
-	b.balance()
+	b.balance(false)
+	if off, allowed := b.off(); math.Abs(off) > allowed {
+		b.balance(true)
+	}
+}
+
+// likedWedges is how many wedges there are unless asked otherwise: as many as are usual, or up
+// to so many more with which the count of a tube comes nearer to what it wants.
+func (b *revolved) likedWedges() int {
+	best := max(usualWedges, measure.CeilQuotient(b.flat, 1))
+	tube := 0.0
+	for i := range b.wanted {
+		if b.steady(i) {
+			tube = max(tube, b.wanted[i])
+		}
+	}
+	off := func(wedges int) float64 {
+		whole := max(measure.RoundHalfUp(tube/float64(wedges)), 1)
+		return math.Abs(float64(int64(wedges)*whole) - tube)
+	}
+	for n, most := best+1, best+moreWedges; tube > 0 && n <= most; n++ {
+		if off(n) < off(best)-0.5 {
+			best = n
+		}
+	}
+	return best
+}
+
+// moreWedges is how many wedges more than are usual a tube may have. Own choice.
+const moreWedges = 3
+
+// steady reports whether a round is one of a tube: of three at least that want the same. The
+// two at the middle of a ball do too.
+func (b *revolved) steady(i int) bool {
+	same := func(j int) bool {
+		return j >= 0 && j < len(b.wanted) && math.Abs(b.wanted[j]-b.wanted[i]) < 1e-9
+	}
+	return same(i-1) && (same(i-2) || same(i+1)) || same(i+1) && same(i+2)
 }
 
 // nearest is the count nearest to what is wanted that divides into the wedges.
@@ -193,8 +232,9 @@ func (b *revolved) off() (off, allowed float64) {
 }
 
 // balance lets changes come a round earlier or later, each time the one that departs least,
-// until all rounds together are as many stitches as the surface has, nearly.
-func (b *revolved) balance() {
+// until all rounds together are as many stitches as the surface has, nearly. A tube keeps one
+// count unless it must not.
+func (b *revolved) balance(tubes bool) {
 	for range len(b.counts) {
 		off, allowed := b.off()
 		if math.Abs(off) <= allowed/2 {
@@ -202,6 +242,9 @@ func (b *revolved) balance() {
 		}
 		best, to := -1, 0
 		for i := 1; i < len(b.counts)-1; i++ {
+			if !tubes && b.steady(i) {
+				continue
+			}
 			for _, count := range [2]int{b.counts[i-1], b.counts[i+1]} {
 				change := float64(count - b.counts[i])
 				if count == b.counts[i] || change*off > 0 || math.Abs(off+change) >= math.Abs(off) || !b.keeps(i, count) {

@@ -283,7 +283,8 @@ type PlanSolidRequest struct {
 	// Where in a round the count changes. Default staggered.
 	Lines SolidLines `protobuf:"varint,9,opt,name=lines,proto3,enum=knitmath.v1.SolidLines" json:"lines,omitempty"`
 	// How many stitches a round gains or loses at a time, 1 to 24. Default 6, more
-	// where a flat base wants more a round. With 1 every round has the nearest count.
+	// where a flat base wants more a round, and up to 3 more where they come nearer to
+	// what a tube wants. With 1 every round has the nearest count.
 	WedgeCount *int32 `protobuf:"varint,10,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200.
 	// Default a third of its width, at most 5.
