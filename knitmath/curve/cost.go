@@ -12,13 +12,13 @@ import (
 // to a stitch, lead to so many others; at the greatest tolerance up to so many of them
 // are looked at in a step. A row is written out in so many steps.
 const (
-	placesInAStep = 4
+	placesInAStep = 2
 	stepsARow     = 3
 )
 
 // Cost is the price of a curved edge,
 //
-//	100 + 3 * rows + rows * (rows + stitches) / 4
+//	100 + 3 * rows + rows * (rows + stitches) / 2
 //
 // where stitches are all that the edge moves, in and out. Remedies are asked for the same
 // again, up to three times.

@@ -54,7 +54,7 @@ func (w *writer) star(s *Step) {
 	w.upTo(s)
 }
 
-// held writes "place 20 sts on holder".
+// held writes "place 20 sts on hold", as rows of package stitch do.
 func (w *writer) held(s *Step) {
 	w.WriteString("place ")
 	worked := ""
@@ -63,15 +63,15 @@ func (w *writer) held(s *Step) {
 		worked = " worked"
 	}
 	if s.RemainingStitches != nil {
-		w.WriteString("rem sts on holder")
+		w.WriteString("rem sts on hold")
 		return
 	}
 	w.numbers(s.Times)
 	if single(s.Times, 1) {
-		w.WriteString(" st" + worked + " on holder")
+		w.WriteString(" st" + worked + " on hold")
 		return
 	}
-	w.WriteString(" sts" + worked + " on holder")
+	w.WriteString(" sts" + worked + " on hold")
 }
 
 // fromElsewhere writes "pick up and knit 15 sts" and "k 25 sts from holder".

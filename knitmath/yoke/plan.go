@@ -135,7 +135,7 @@ func (y *circular) answer(in CircularInput) Circular {
 	}
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
 	out.Notices = append(out.Notices, y.countNotices()...)
-	if in.Schedule == ScheduleOwn && in.TolerancePercent == nil {
+	if in.Schedule == ScheduleOwn && y.percent == DefaultDeparturePercent {
 		out.Notices = append(out.Notices, y.easedNotice()...)
 	}
 	out.Notices = append(out.Notices, raiseNotice(in.BackRaise, y.raise)...)

@@ -20,8 +20,8 @@ const (
 	// NeckInTolerance: the neck has other stitches than were wanted, within the
 	// tolerance, so that the rounds are easy or the bands come out. Field is "neck_tolerance_stitches".
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
-	// StepsEased: a round lies a stitch or more from what own steps want, so that it is easy, and
-	// no tolerance was given. Field is "tolerance_percent".
+	// StepsEased: a round lies a stitch or more from what own steps want, so that it is easy, at
+	// the default tolerance. Field is "tolerance_percent".
 	StepsEased report.Reason = "STEPS_EASED"
 	// ManyRuns: the decreases of a raglan's parts are no one or two runs of intervals each,
 	// since every plan in which they are would depart too far from the straight lines.

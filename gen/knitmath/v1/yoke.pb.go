@@ -1145,7 +1145,7 @@ type PlanCircularYokeResponse struct {
 	//   - MANY_ITEMS, at tolerance_percent: a round has more than 8 items, since no count
 	//     that near to the schedule's has an easier one; the description says which.
 	//   - STEPS_EASED, at tolerance_percent: a round lies a stitch or more from what own steps
-	//     want, so that it is easy, and no tolerance was given; the description has the counts.
+	//     want, so that it is easy, at the default tolerance; the description has the counts.
 	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has another count
 	//     than the wanted one, within the tolerance.
 	//   - RISE_ROUNDED, at back_raise.rise_rows or back_raise.rise_cm: short rows
