@@ -67,8 +67,8 @@ type settled struct {
 // vet checks each field for itself, and then what the counts are together.
 func vet(c *fault.Checks, in Input) settled {
 	s := settled{in: in, unit: in.DisplayUnit, rule: in.CapHeightRule, tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
-		excess: fault.Or(in.CapExcessPercent, DefaultExcess), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries, budget: new(in.Cost() * unitsAStep),
-		largestGroup: fault.Or(in.LargestGroupStitches, 0)}
+		excess: fault.Or(in.CapExcessPercent, DefaultExcess), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
+		budget: new(in.Cost() * unitsAStep), largestGroup: fault.Or(in.LargestGroupStitches, 0)}
 	s.st, s.rw = gauge.Vet(c, "gauge", in.Gauge)
 	vetBody(c, in)
 	vetSleeve(c, in)
