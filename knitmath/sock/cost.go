@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/cost"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/solid"
 )
 
 // What a row takes that comes back written out, and what it takes beyond that to fold one
@@ -36,8 +37,8 @@ func (in HeelInput) Cost() int {
 func (in ToeInput) Cost() int {
 	round := priceRound(in.Gauge, in.RoundStitches, in.FootCircumferenceCm)
 	decreases, every := round/MinWedges, 2
-	for _, r := range in.Rates[:min(len(in.Rates), MaxRates)] {
-		every = max(every, cost.Clamp(r.EveryRounds, 1, MaxRateRounds))
+	for _, r := range in.Rates[:min(len(in.Rates), solid.MaxRates)] {
+		every = max(every, cost.Clamp(r.EveryRounds, 1, solid.MaxRateRounds))
 	}
 	if in.Kind == ToeKindRound {
 		if in.WedgeCount == nil {

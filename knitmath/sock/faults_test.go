@@ -8,6 +8,7 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
 )
 
 var standard = &gauge.Gauge{Stitches: 30, Rows: 42}
@@ -77,17 +78,17 @@ func TestToeRefusals(t *testing.T) {
 	}{
 		"empty": {ToeInput{}, []string{"round_stitches REQUIRED", "foot_circumference_cm REQUIRED"}},
 		"out of range": {ToeInput{Kind: 9, RoundStitches: new(401), FootLengthCm: new(1.0), LengthEaseCm: new(11.0), WedgeCount: new(2),
-			Rates: []ToeRate{{}, {21, 101}}, MoreEvenRounds: new(11), CentreStitches: new(0), TurnMethod: 3, EndStitches: new(0), DisplayUnit: 3},
+			Rates: []solid.Rate{{}, rate(101, 301)}, MoreEvenRounds: new(11), CentreStitches: new(0), TurnMethod: 3, EndStitches: new(0), DisplayUnit: 3},
 			[]string{"kind UNKNOWN_VALUE", "round_stitches OUT_OF_RANGE", "foot_length_cm OUT_OF_RANGE", "length_ease_cm OUT_OF_RANGE",
 				"foot_length_cm CONTRADICTORY", "wedge_count OUT_OF_RANGE", "rates[0].every_rounds REQUIRED", "rates[0].times REQUIRED",
 				"rates[1].every_rounds OUT_OF_RANGE", "rates[1].times OUT_OF_RANGE", "more_even_rounds OUT_OF_RANGE", "centre_stitches OUT_OF_RANGE",
 				"turn_method UNKNOWN_VALUE", "end_stitches OUT_OF_RANGE", "display_unit UNKNOWN_VALUE"}},
-		"many rates":      {ToeInput{RoundStitches: new(60), Rates: make([]ToeRate, 11)}, append([]string{"rates TOO_MANY"}, tenEmptyRates()...)},
+		"many rates":      {ToeInput{RoundStitches: new(60), Rates: make([]solid.Rate, 21)}, []string{"rates TOO_MANY"}},
 		"ease alone":      {ToeInput{RoundStitches: new(60), LengthEaseCm: new(-1.0)}, []string{"length_ease_cm CONTRADICTORY"}},
 		"length no gauge": {ToeInput{RoundStitches: new(60), FootLengthCm: new(24.0)}, []string{"foot_length_cm CONTRADICTORY"}},
 		"not of wedges": {ToeInput{RoundStitches: new(60), WedgeCount: new(4), MoreEvenRounds: new(1), CentreStitches: new(10), TurnMethod: 1},
 			[]string{"wedge_count CONTRADICTORY", "more_even_rounds CONTRADICTORY", "centre_stitches CONTRADICTORY", "turn_method CONTRADICTORY"}},
-		"not of short rows": {ToeInput{Kind: ToeKindShortRows, RoundStitches: new(60), Rates: []ToeRate{{2, 3}}, EndStitches: new(8)},
+		"not of short rows": {ToeInput{Kind: ToeKindShortRows, RoundStitches: new(60), Rates: []solid.Rate{rate(2, 3)}, EndStitches: new(8)},
 			[]string{"rates CONTRADICTORY", "end_stitches CONTRADICTORY"}},
 		"nothing to decrease": {ToeInput{RoundStitches: new(60), EndStitches: new(60)},
 			[]string{"round_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
@@ -106,13 +107,4 @@ func TestToeRefusals(t *testing.T) {
 			knittest.WantViolations(t, err, c.want...)
 		})
 	}
-}
-
-func tenEmptyRates() []string {
-	var want []string
-	for i := range 10 {
-		path := "rates[" + string(rune('0'+i)) + "]."
-		want = append(want, path+"every_rounds REQUIRED", path+"times REQUIRED")
-	}
-	return want
 }

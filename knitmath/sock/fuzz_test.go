@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
 )
 
 // given is a field that is left out where the number is 0.
@@ -50,7 +51,7 @@ func FuzzPlanToe(f *testing.F) {
 			MoreEvenRounds: given(more),
 			CentreStitches: given(centre), TurnMethod: shortrow.TurnMethod(method), WithOutline: true}
 		if every != 0 {
-			in.Rates = []ToeRate{{every, times}}
+			in.Rates = []solid.Rate{rate(every, times)}
 		}
 		if standard != 0 {
 			in.Gauge = &gauge.Gauge{Stitches: standard, Rows: standard}

@@ -57,9 +57,9 @@ func TestPublishedToes(t *testing.T) {
 	for _, row := range knittest.Table(t, "sock/toes.csv") {
 		in := ToeInput{Kind: kinds[row["kind"]], RoundStitches: whole(t, row["round"]), WedgeCount: whole(t, row["wedges"]),
 			MoreEvenRounds: whole(t, row["more_even"]), EndStitches: whole(t, row["end"])}
-		for _, rate := range strings.Fields(row["rates"]) {
-			every, times, _ := strings.Cut(rate, "x")
-			in.Rates = append(in.Rates, ToeRate{*whole(t, every), *whole(t, times)})
+		for _, pair := range strings.Fields(row["rates"]) {
+			every, times, _ := strings.Cut(pair, "x")
+			in.Rates = append(in.Rates, rate(*whole(t, every), *whole(t, times)))
 		}
 		out, err := PlanToe(in)
 		if err != nil {

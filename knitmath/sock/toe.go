@@ -30,11 +30,6 @@ const (
 const (
 	MinWedges = 3
 	MaxWedges = 60
-	// MaxRates is the most rates of decreasing that are told apart.
-	MaxRates = 10
-	// MaxRateRounds and MaxRateTimes bound the numbers of a rate.
-	MaxRateRounds = 20
-	MaxRateTimes  = 100
 	// MaxToeRounds is the most rounds of a toe: each comes back written out.
 	MaxToeRounds = 2_000
 	// MaxMoreEven is the most even rounds beyond those of a round toe.
@@ -42,12 +37,6 @@ const (
 	minLengthEase = -10.0
 	maxLengthEase = 10.0
 )
-
-// A ToeRate is a decrease round in every so many, so many times.
-type ToeRate struct {
-	EveryRounds int
-	Times       int
-}
 
 // ToeInput asks for a toe. It mirrors PlanToeRequest.
 type ToeInput struct {
@@ -60,7 +49,7 @@ type ToeInput struct {
 	FootLengthCm        *float64
 	LengthEaseCm        *float64
 	WedgeCount          *int
-	Rates               []ToeRate
+	Rates               []solid.Rate
 	MoreEvenRounds      *int
 	CentreStitches      *int
 	TurnMethod          shortrow.TurnMethod
@@ -200,11 +189,7 @@ func (t toe) closing(in ToeInput) solid.Closing {
 		q.EndStitches = wedgeEnd(t.round - t.round%2)
 	}
 	if len(in.Rates) > 0 {
-		rates := make([]solid.Rate, len(in.Rates))
-		for i, r := range in.Rates {
-			rates[i] = solid.Rate(r)
-		}
-		q.Pace = solid.AtRates(rates...)
+		q.Pace = solid.AtRates(in.Rates...)
 	}
 	q.EndStitches = fault.Or(in.EndStitches, q.EndStitches)
 	return q

@@ -6,6 +6,7 @@ import (
 
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -28,7 +29,7 @@ func toes(t *testing.T, each func(at string, o Toe)) int {
 				case variant&2 > 0 && kind == ToeKindRound:
 					in.WedgeCount, in.MoreEvenRounds = new(3+variant), new(variant/2)
 				case variant&2 > 0 && kind != ToeKindRound:
-					in.Rates = []ToeRate{{3, 1}, {2, variant}, {1, 1}}
+					in.Rates = []solid.Rate{rate(3, 1), rate(2, variant), rate(1, 1)}
 				}
 				o, err := PlanToe(in)
 				if err != nil {
@@ -109,4 +110,8 @@ func TestWedgeToesAreEven(t *testing.T) {
 			}
 		}
 	})
+}
+
+func rate(everyRounds, times int) solid.Rate {
+	return solid.Rate{EveryRounds: everyRounds, Times: times}
 }

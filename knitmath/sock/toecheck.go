@@ -7,6 +7,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
 )
 
 // defaultLengthEase is how much shorter than the foot a sock is, in cm. Source, from memory:
@@ -26,11 +27,7 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 	c.Needs(in.LengthEaseCm != nil, "length_ease_cm", in.FootLengthCm != nil, "foot_length_cm")
 	c.Needs(in.FootLengthCm != nil, "foot_length_cm", in.Gauge != nil, "gauge")
 	c.OptionalCount("", "wedge_count", in.WedgeCount, MinWedges, MaxWedges)
-	c.Items("", "rates", len(in.Rates), MaxRates)
-	for i, r := range in.Rates[:min(len(in.Rates), MaxRates)] {
-		c.RequiredCount(fault.Index("rates", i), "every_rounds", r.EveryRounds, 1, MaxRateRounds)
-		c.RequiredCount(fault.Index("rates", i), "times", r.Times, 1, MaxRateTimes)
-	}
+	solid.CheckRates(c, in.Rates)
 	c.OptionalCount("", "more_even_rounds", in.MoreEvenRounds, 0, MaxMoreEven)
 	c.OptionalCount("", "centre_stitches", in.CentreStitches, 1, MaxRound)
 	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodGerman)
@@ -71,6 +68,9 @@ func (t toe) fields(in ToeInput) []string {
 	}
 	if in.WedgeCount != nil {
 		list = append(list, "wedge_count")
+	}
+	if len(in.Rates) > 0 {
+		list = append(list, "rates")
 	}
 	if in.EndStitches != nil {
 		list = append(list, "end_stitches")

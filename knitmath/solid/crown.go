@@ -21,8 +21,6 @@ const (
 	MinHatEase     = -40.0
 	MaxHatEase     = 40.0
 	MaxSuccessive  = 10
-	MaxRates       = 20
-	MaxEvery       = 100
 	// MaxCrownTolerance is the furthest that a decrease round may lie from the curve.
 	MaxCrownTolerance = 5.0
 )

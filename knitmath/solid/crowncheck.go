@@ -49,13 +49,7 @@ func vetCrown(c *fault.Checks, h *hat, in CrownInput) {
 	c.OptionalCount("", "total_rounds", in.TotalRounds, 1, MaxHatRounds)
 	c.OptionalNumber("", "total_cm", in.TotalCm, measure.MinCm, MaxHeadCm)
 	c.AtMostOne(in.TotalRounds != nil, in.TotalCm != nil, "total_rounds", "total_cm")
-	c.Items("", "rates", len(in.Rates), MaxRates)
-	if c.Sound("rates") {
-		for i, r := range in.Rates {
-			c.RequiredCount(fault.Index("rates", i), "every_rounds", r.EveryRounds, 1, MaxEvery)
-			c.RequiredCount(fault.Index("rates", i), "times", r.Times, 1, MaxClosingRounds)
-		}
-	}
+	CheckRates(c, in.Rates)
 	c.OptionalCount("", "successive_rounds", in.SuccessiveRounds, 1, MaxSuccessive)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 1, MaxHatStitches)
 	c.OptionalNumber("", "tolerance_rounds", in.ToleranceRounds, 0.5, MaxCrownTolerance)

@@ -1,9 +1,31 @@
 package solid
 
+import "example.com/knitmath/knitmath/fault"
+
+// Limits of rates.
+const (
+	// MaxRates is the most rates that follow one another.
+	MaxRates = 20
+	// MaxRateRounds is the most rounds from one decrease round to the next.
+	MaxRateRounds = 100
+)
+
 // A Rate is a decrease round with the rounds worked even after it, so many times.
 type Rate struct {
 	EveryRounds int
 	Times       int
+}
+
+// CheckRates checks the rates of a question, which stand in its field rates.
+func CheckRates(c *fault.Checks, rates []Rate) {
+	c.Items("", "rates", len(rates), MaxRates)
+	if !c.Sound("rates") {
+		return
+	}
+	for i, r := range rates {
+		c.RequiredCount(fault.Index("rates", i), "every_rounds", r.EveryRounds, 1, MaxRateRounds)
+		c.RequiredCount(fault.Index("rates", i), "times", r.Times, 1, MaxClosingRounds)
+	}
 }
 
 // A Pace says on which rounds the decreases of a closing are worked. The zero Pace is

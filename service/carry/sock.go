@@ -91,7 +91,7 @@ func toeIn(req *knitmathv1.PlanToeRequest) sock.ToeInput {
 		FootLengthCm:        req.FootLengthCm,
 		LengthEaseCm:        req.LengthEaseCm,
 		WedgeCount:          optional(req.WedgeCount, countIn),
-		Rates:               each(req.Rates, toeRateIn),
+		Rates:               each(req.Rates, rateIn),
 		MoreEvenRounds:      optional(req.MoreEvenRounds, countIn),
 		CentreStitches:      optional(req.CentreStitches, countIn),
 		TurnMethod:          shortrow.TurnMethod(req.TurnMethod),
@@ -99,10 +99,6 @@ func toeIn(req *knitmathv1.PlanToeRequest) sock.ToeInput {
 		DisplayUnit:         measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:         req.WithOutline,
 	}
-}
-
-func toeRateIn(r *knitmathv1.ToeRate) sock.ToeRate {
-	return sock.ToeRate{EveryRounds: countIn(r.GetEveryRounds()), Times: countIn(r.GetTimes())}
 }
 
 func toeOut(out sock.Toe) *knitmathv1.PlanToeResponse {

@@ -817,61 +817,6 @@ func (x *PlanHeelResponse) GetOutline() *Outline {
 	return nil
 }
 
-// A decrease round in every so many, so many times.
-type ToeRate struct {
-	state protoimpl.MessageState `protogen:"open.v1"`
-	// The decrease round and the even ones after it, 1 to 20.
-	EveryRounds int32 `protobuf:"varint,1,opt,name=every_rounds,json=everyRounds,proto3" json:"every_rounds,omitempty"`
-	// How often, 1 to 100.
-	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
-}
-
-func (x *ToeRate) Reset() {
-	*x = ToeRate{}
-	mi := &file_knitmath_v1_sock_proto_msgTypes[3]
-	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-	ms.StoreMessageInfo(mi)
-}
-
-func (x *ToeRate) String() string {
-	return protoimpl.X.MessageStringOf(x)
-}
-
-func (*ToeRate) ProtoMessage() {}
-
-func (x *ToeRate) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_sock_proto_msgTypes[3]
-	if x != nil {
-		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
-		if ms.LoadMessageInfo() == nil {
-			ms.StoreMessageInfo(mi)
-		}
-		return ms
-	}
-	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ToeRate.ProtoReflect.Descriptor instead.
-func (*ToeRate) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
-}
-
-func (x *ToeRate) GetEveryRounds() int32 {
-	if x != nil {
-		return x.EveryRounds
-	}
-	return 0
-}
-
-func (x *ToeRate) GetTimes() int32 {
-	if x != nil {
-		return x.Times
-	}
-	return 0
-}
-
 // Asks for a toe, of 2,000 rounds at most. The round begins at one side of the foot. A field that the kind of toe has
 // no use for is refused.
 type PlanToeRequest struct {
@@ -902,10 +847,10 @@ type PlanToeRequest struct {
 	// sections of 8, or with foot_length_cm of 8, 10 or 12, whichever makes the toe nearest to a
 	// quarter of the foot. What the round has over is decreased in a round of its own.
 	WedgeCount *int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
-	// How often a wedge or a star decreases, at most 10 rates one after the other; the last
+	// How often a wedge or a star decreases, at most 20 rates one after the other; the last
 	// goes on to the end. Default every 2nd round until half of the stitches are left, then every
 	// round.
-	Rates []*ToeRate `protobuf:"bytes,10,rep,name=rates,proto3" json:"rates,omitempty"`
+	Rates []*ClosingRate `protobuf:"bytes,10,rep,name=rates,proto3" json:"rates,omitempty"`
 	// Even rounds of a round toe beyond as many as plain stitches, 0 to 10. Default 0.
 	MoreEvenRounds *int32 `protobuf:"varint,11,opt,name=more_even_rounds,json=moreEvenRounds,proto3,oneof" json:"more_even_rounds,omitempty"`
 	// Stitches of the sole that no short row leaves out, 1 to 400, odd or even as the sole's.
@@ -931,7 +876,7 @@ type PlanToeRequest struct {
 
 func (x *PlanToeRequest) Reset() {
 	*x = PlanToeRequest{}
-	mi := &file_knitmath_v1_sock_proto_msgTypes[4]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[3]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -943,7 +888,7 @@ func (x *PlanToeRequest) String() string {
 func (*PlanToeRequest) ProtoMessage() {}
 
 func (x *PlanToeRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_sock_proto_msgTypes[4]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[3]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -956,7 +901,7 @@ func (x *PlanToeRequest) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanToeRequest.ProtoReflect.Descriptor instead.
 func (*PlanToeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{4}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanToeRequest) GetKind() ToeKind {
@@ -1022,7 +967,7 @@ func (x *PlanToeRequest) GetWedgeCount() int32 {
 	return 0
 }
 
-func (x *PlanToeRequest) GetRates() []*ToeRate {
+func (x *PlanToeRequest) GetRates() []*ClosingRate {
 	if x != nil {
 		return x.Rates
 	}
@@ -1093,7 +1038,7 @@ type ToeRow struct {
 
 func (x *ToeRow) Reset() {
 	*x = ToeRow{}
-	mi := &file_knitmath_v1_sock_proto_msgTypes[5]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1105,7 +1050,7 @@ func (x *ToeRow) String() string {
 func (*ToeRow) ProtoMessage() {}
 
 func (x *ToeRow) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_sock_proto_msgTypes[5]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1118,7 +1063,7 @@ func (x *ToeRow) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use ToeRow.ProtoReflect.Descriptor instead.
 func (*ToeRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{5}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *ToeRow) GetRowNumber() int32 {
@@ -1189,7 +1134,7 @@ type PlanToeResponse struct {
 
 func (x *PlanToeResponse) Reset() {
 	*x = PlanToeResponse{}
-	mi := &file_knitmath_v1_sock_proto_msgTypes[6]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[5]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -1201,7 +1146,7 @@ func (x *PlanToeResponse) String() string {
 func (*PlanToeResponse) ProtoMessage() {}
 
 func (x *PlanToeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_sock_proto_msgTypes[6]
+	mi := &file_knitmath_v1_sock_proto_msgTypes[5]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -1214,7 +1159,7 @@ func (x *PlanToeResponse) ProtoReflect() protoreflect.Message {
 
 // Deprecated: Use PlanToeResponse.ProtoReflect.Descriptor instead.
 func (*PlanToeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{6}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *PlanToeResponse) GetSummary() string {
@@ -1326,7 +1271,7 @@ var File_knitmath_v1_sock_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\x80\f\n" +
+	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\x80\f\n" +
 	"\x0fPlanHeelRequest\x12K\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x15.knitmath.v1.HeelKindB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fHEEL_KIND_ROUNDR\x04kind\x12;\n" +
 	"\x0eround_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@@\x18\x90\x03(\fH\x00R\rroundStitches\x88\x01\x01\x12^\n" +
@@ -1411,10 +1356,7 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\r_end_stitchesB\v\n" +
 	"\t_depth_cmB\f\n" +
 	"\n" +
-	"_gusset_cm\"b\n" +
-	"\aToeRate\x121\n" +
-	"\fevery_rounds\x18\x01 \x01(\x05B\x0e\xe0A\x02\xbaH\b\x1a\x06@\x02\x18\x14(\x01R\veveryRounds\x12$\n" +
-	"\x05times\x18\x02 \x01(\x05B\x0e\xe0A\x02\xbaH\b\x1a\x06@\x06\x18d(\x01R\x05times\"\xe8\n" +
+	"_gusset_cm\"\xec\n" +
 	"\n" +
 	"\x0ePlanToeRequest\x12I\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x14.knitmath.v1.ToeKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOE_KIND_WEDGER\x04kind\x12;\n" +
@@ -1427,10 +1369,9 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0efoot_length_cm\x18\a \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x808@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00@H\x03R\ffootLengthCm\x88\x01\x01\x12P\n" +
 	"\x0elength_ease_cm\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf0\xbf\x19\x00\x00\x00\x00\x00\x00$@)\x00\x00\x00\x00\x00\x00$\xc0H\x04R\flengthEaseCm\x88\x01\x01\x124\n" +
 	"\vwedge_count\x18\t \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\b\x18<(\x03H\x05R\n" +
-	"wedgeCount\x88\x01\x01\x127\n" +
+	"wedgeCount\x88\x01\x01\x12;\n" +
 	"\x05rates\x18\n" +
-	" \x03(\v2\x14.knitmath.v1.ToeRateB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\n" +
-	"R\x05rates\x12=\n" +
+	" \x03(\v2\x18.knitmath.v1.ClosingRateB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\x14R\x05rates\x12=\n" +
 	"\x10more_even_rounds\x18\v \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\n" +
 	"(\x00H\x06R\x0emoreEvenRounds\x88\x01\x01\x12=\n" +
 	"\x0fcentre_stitches\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\aR\x0ecentreStitches\x88\x01\x01\x12G\n" +
@@ -1528,7 +1469,7 @@ func file_knitmath_v1_sock_proto_rawDescGZIP() []byte {
 }
 
 var file_knitmath_v1_sock_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
-var file_knitmath_v1_sock_proto_msgTypes = make([]protoimpl.MessageInfo, 7)
+var file_knitmath_v1_sock_proto_msgTypes = make([]protoimpl.MessageInfo, 6)
 var file_knitmath_v1_sock_proto_goTypes = []any{
 	(HeelKind)(0),            // 0: knitmath.v1.HeelKind
 	(FlapStitch)(0),          // 1: knitmath.v1.FlapStitch
@@ -1537,53 +1478,53 @@ var file_knitmath_v1_sock_proto_goTypes = []any{
 	(*PlanHeelRequest)(nil),  // 4: knitmath.v1.PlanHeelRequest
 	(*HeelRow)(nil),          // 5: knitmath.v1.HeelRow
 	(*PlanHeelResponse)(nil), // 6: knitmath.v1.PlanHeelResponse
-	(*ToeRate)(nil),          // 7: knitmath.v1.ToeRate
-	(*PlanToeRequest)(nil),   // 8: knitmath.v1.PlanToeRequest
-	(*ToeRow)(nil),           // 9: knitmath.v1.ToeRow
-	(*PlanToeResponse)(nil),  // 10: knitmath.v1.PlanToeResponse
-	(*Gauge)(nil),            // 11: knitmath.v1.Gauge
-	(*CountRule)(nil),        // 12: knitmath.v1.CountRule
-	(TurnMethod)(0),          // 13: knitmath.v1.TurnMethod
-	(DisplayUnit)(0),         // 14: knitmath.v1.DisplayUnit
-	(Side)(0),                // 15: knitmath.v1.Side
-	(*Instruction)(nil),      // 16: knitmath.v1.Instruction
-	(*Notice)(nil),           // 17: knitmath.v1.Notice
-	(*Source)(nil),           // 18: knitmath.v1.Source
-	(*FittedCount)(nil),      // 19: knitmath.v1.FittedCount
-	(*Outline)(nil),          // 20: knitmath.v1.Outline
+	(*PlanToeRequest)(nil),   // 7: knitmath.v1.PlanToeRequest
+	(*ToeRow)(nil),           // 8: knitmath.v1.ToeRow
+	(*PlanToeResponse)(nil),  // 9: knitmath.v1.PlanToeResponse
+	(*Gauge)(nil),            // 10: knitmath.v1.Gauge
+	(*CountRule)(nil),        // 11: knitmath.v1.CountRule
+	(TurnMethod)(0),          // 12: knitmath.v1.TurnMethod
+	(DisplayUnit)(0),         // 13: knitmath.v1.DisplayUnit
+	(Side)(0),                // 14: knitmath.v1.Side
+	(*Instruction)(nil),      // 15: knitmath.v1.Instruction
+	(*Notice)(nil),           // 16: knitmath.v1.Notice
+	(*Source)(nil),           // 17: knitmath.v1.Source
+	(*FittedCount)(nil),      // 18: knitmath.v1.FittedCount
+	(*Outline)(nil),          // 19: knitmath.v1.Outline
+	(*ClosingRate)(nil),      // 20: knitmath.v1.ClosingRate
 }
 var file_knitmath_v1_sock_proto_depIdxs = []int32{
 	0,  // 0: knitmath.v1.PlanHeelRequest.kind:type_name -> knitmath.v1.HeelKind
-	11, // 1: knitmath.v1.PlanHeelRequest.gauge:type_name -> knitmath.v1.Gauge
-	12, // 2: knitmath.v1.PlanHeelRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	10, // 1: knitmath.v1.PlanHeelRequest.gauge:type_name -> knitmath.v1.Gauge
+	11, // 2: knitmath.v1.PlanHeelRequest.stitch_rule:type_name -> knitmath.v1.CountRule
 	1,  // 3: knitmath.v1.PlanHeelRequest.flap_stitch:type_name -> knitmath.v1.FlapStitch
-	13, // 4: knitmath.v1.PlanHeelRequest.turn_method:type_name -> knitmath.v1.TurnMethod
-	14, // 5: knitmath.v1.PlanHeelRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	12, // 4: knitmath.v1.PlanHeelRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	13, // 5: knitmath.v1.PlanHeelRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	2,  // 6: knitmath.v1.HeelRow.part:type_name -> knitmath.v1.HeelPart
-	15, // 7: knitmath.v1.HeelRow.side:type_name -> knitmath.v1.Side
-	16, // 8: knitmath.v1.HeelRow.instruction:type_name -> knitmath.v1.Instruction
-	17, // 9: knitmath.v1.PlanHeelResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 10: knitmath.v1.PlanHeelResponse.sources:type_name -> knitmath.v1.Source
-	19, // 11: knitmath.v1.PlanHeelResponse.stitches:type_name -> knitmath.v1.FittedCount
+	14, // 7: knitmath.v1.HeelRow.side:type_name -> knitmath.v1.Side
+	15, // 8: knitmath.v1.HeelRow.instruction:type_name -> knitmath.v1.Instruction
+	16, // 9: knitmath.v1.PlanHeelResponse.notices:type_name -> knitmath.v1.Notice
+	17, // 10: knitmath.v1.PlanHeelResponse.sources:type_name -> knitmath.v1.Source
+	18, // 11: knitmath.v1.PlanHeelResponse.stitches:type_name -> knitmath.v1.FittedCount
 	5,  // 12: knitmath.v1.PlanHeelResponse.rows:type_name -> knitmath.v1.HeelRow
-	20, // 13: knitmath.v1.PlanHeelResponse.outline:type_name -> knitmath.v1.Outline
+	19, // 13: knitmath.v1.PlanHeelResponse.outline:type_name -> knitmath.v1.Outline
 	3,  // 14: knitmath.v1.PlanToeRequest.kind:type_name -> knitmath.v1.ToeKind
-	11, // 15: knitmath.v1.PlanToeRequest.gauge:type_name -> knitmath.v1.Gauge
-	12, // 16: knitmath.v1.PlanToeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	7,  // 17: knitmath.v1.PlanToeRequest.rates:type_name -> knitmath.v1.ToeRate
-	13, // 18: knitmath.v1.PlanToeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
-	14, // 19: knitmath.v1.PlanToeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	15, // 20: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
-	16, // 21: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
-	17, // 22: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 23: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
-	19, // 24: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
-	9,  // 25: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
-	20, // 26: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
+	10, // 15: knitmath.v1.PlanToeRequest.gauge:type_name -> knitmath.v1.Gauge
+	11, // 16: knitmath.v1.PlanToeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	20, // 17: knitmath.v1.PlanToeRequest.rates:type_name -> knitmath.v1.ClosingRate
+	12, // 18: knitmath.v1.PlanToeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	13, // 19: knitmath.v1.PlanToeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	14, // 20: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
+	15, // 21: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
+	16, // 22: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
+	17, // 23: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
+	18, // 24: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
+	8,  // 25: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
+	19, // 26: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
 	4,  // 27: knitmath.v1.SockService.PlanHeel:input_type -> knitmath.v1.PlanHeelRequest
-	8,  // 28: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
+	7,  // 28: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
 	6,  // 29: knitmath.v1.SockService.PlanHeel:output_type -> knitmath.v1.PlanHeelResponse
-	10, // 30: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
+	9,  // 30: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
 	29, // [29:31] is the sub-list for method output_type
 	27, // [27:29] is the sub-list for method input_type
 	27, // [27:27] is the sub-list for extension type_name
@@ -1596,6 +1537,7 @@ func file_knitmath_v1_sock_proto_init() {
 	if File_knitmath_v1_sock_proto != nil {
 		return
 	}
+	file_knitmath_v1_closing_proto_init()
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
@@ -1605,15 +1547,15 @@ func file_knitmath_v1_sock_proto_init() {
 	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_sock_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_sock_proto_msgTypes[2].OneofWrappers = []any{}
-	file_knitmath_v1_sock_proto_msgTypes[4].OneofWrappers = []any{}
-	file_knitmath_v1_sock_proto_msgTypes[6].OneofWrappers = []any{}
+	file_knitmath_v1_sock_proto_msgTypes[3].OneofWrappers = []any{}
+	file_knitmath_v1_sock_proto_msgTypes[5].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_sock_proto_rawDesc), len(file_knitmath_v1_sock_proto_rawDesc)),
 			NumEnums:      4,
-			NumMessages:   7,
+			NumMessages:   6,
 			NumExtensions: 0,
 			NumServices:   1,
 		},
