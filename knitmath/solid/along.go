@@ -24,34 +24,63 @@ func (p Pace) follow(steps []step) placed {
 		parts[i] = p.fall(float64(steps[i].from+steps[i].to) / 2)
 	}
 	f := follower{ideal: make([]float64, len(parts)), base: make([]int, len(parts)), reach: int(measure.RoundHalfUp(p.tolerance))}
-	best := f.along(parts, p.depth, len(steps), p.tolerance)
+	best := f.along(parts, float64(p.depth), len(steps), p.tolerance)
 	if !p.drawnOut {
 		return best
 	}
-	depth, last := p.depth, best
+	best = f.drawOut(parts, p.depth, len(steps), p.tolerance, best)
+	// Few runs may have no rhythm near the depth that was asked for; the depth comes first.
+	if tight := min(p.tolerance, tightTolerance); measure.Abs(p.depth-best.span()) > p.depth/len(steps) && tight < p.tolerance {
+		best = f.drawOut(parts, p.depth, len(steps), tight, best)
+	}
+	return best
+}
+
+// drawOut is the best of a few curves of other depths: the one whose rounds from the first step
+// to the last are nearest to so many.
+func (f *follower) drawOut(parts []float64, rounds, steps int, tolerance float64, best placed) placed {
+	share := parts[len(parts)-1] - parts[0] // of the depth that lies between the first step and the last along the curve
+	if share <= 0 {
+		return best
+	}
+	depth := float64(rounds)
+	last := f.along(parts, depth, steps, tolerance)
+	low, high := 0.0, math.Inf(1) // depths that came out too shallow and too deep
 	for range drawnOutTries {
-		missing := p.depth - last.span()
+		missing := rounds - last.span()
 		if missing == 0 {
 			break
 		}
-		depth = max(depth+missing, 1)
-		if last = f.along(parts, depth, len(steps), p.tolerance); measure.Abs(p.depth-last.span()) <= measure.Abs(p.depth-best.span()) {
+		if missing > 0 {
+			low = depth
+		} else {
+			high = depth
+		}
+		if depth += float64(missing) / share; depth <= low || depth >= high {
+			depth = (low + high) / 2
+		}
+		if last = f.along(parts, depth, steps, tolerance); measure.Abs(rounds-last.span()) <= measure.Abs(rounds-best.span()) {
 			best = last
 		}
 	}
 	return best
 }
 
-// drawnOutTries is how often a curve is drawn out, each time by what is missing.
-const drawnOutTries = 5
+// A curve is drawn out drawnOutTries times at most, each time by what is missing between its
+// first step and its last, or half-way between what was too shallow and what was too deep; where
+// that leaves more than one interval to be wished for, so many times within tightTolerance rounds.
+const (
+	drawnOutTries  = 8
+	tightTolerance = 1.0
+)
 
 // span is the rounds from the first step to the last, both counted.
 func (at placed) span() int { return at.total - at.rounds[0] + 1 }
 
 // along places all steps along a curve so many rounds deep.
-func (f *follower) along(parts []float64, depth, steps int, tolerance float64) placed {
+func (f *follower) along(parts []float64, depth float64, steps int, tolerance float64) placed {
 	for i, part := range parts {
-		f.ideal[i] = max(part*float64(depth)+1, 1)
+		f.ideal[i] = max(part*depth+1, 1)
 		f.base[i] = int(measure.RoundHalfUp(f.ideal[i])) - f.reach
 	}
 	at := placed{rounds: f.rounds(tolerance)}

@@ -24,7 +24,7 @@ func (in CrownInput) Cost() int {
 	reach := 2*cost.Ceil(min(max(fault.Or(in.ToleranceRounds, DefaultCrownTolerance), 0), MaxCrownTolerance), MaxCrownTolerance) + 1
 	ways := 1
 	if in.CrownRounds != nil || in.CrownCm != nil {
-		ways += drawnOutTries
+		ways += 2 * drawnOutTries
 	}
 	return cost.Sum(400, cost.Product(9, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
 }
