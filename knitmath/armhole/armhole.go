@@ -64,7 +64,8 @@ type Piece struct {
 	HeightRows                int
 	HeightCm                  float64
 	Rows                      []curve.Row // those that shape
-	EdgeCm                    float64
+	EdgeCm                    float64     // along the line that a seam takes; of a cap to the middle of its top
+	SteppedEdgeCm             float64     // along its steps; of a cap to the beginning of its top
 	GreatestDepartureStitches float64
 	LeastDepartureStitches    float64
 	Effort                    int
@@ -105,8 +106,9 @@ type sewn struct {
 // that flattens towards its foot and its top, to the stitches of the top, which are
 // bound off straight.
 //
-// Edges are measured as knit, in cm along their steps, the mean of the right edge and
-// the left, which begins a row later. The cap's must be 0 to 5 % longer than those of
+// Edges are measured in cm along the line that a seam takes from step to step
+// ([curve.SewnCm]), the mean of the right edge and the left, which begins a row later. The
+// cap has no kink ([curve.Settings], Steady). Its edge must be 0 to 5 % longer than those of
 // back and front together; of the caps tried, the one nearest to the excess that is
 // wanted is taken: caps of other heights, or, where the height is given or a rule gives
 // it, of other slopes.
@@ -142,6 +144,6 @@ func (s settled) answer(found sewn, drawn bool) Armhole {
 // piece is a shaped piece with its rows.
 func (s settled) piece(p shaped) Piece {
 	return Piece{StartStitches: p.start, EndStitches: p.start - 2*p.lost, HeightRows: p.rows, HeightCm: s.rw.SizeCm(p.rows),
-		Rows: p.shapingRows(), EdgeCm: s.edgeCm(p), GreatestDepartureStitches: p.plan.Departure,
+		Rows: p.shapingRows(), EdgeCm: s.edgeCm(p), SteppedEdgeCm: s.steppedCm(p), GreatestDepartureStitches: p.plan.Departure,
 		LeastDepartureStitches: p.plan.Least, Effort: p.plan.Effort}
 }

@@ -65,9 +65,9 @@ func (s settled) armhole(start, lost int) (shaped, bool) {
 		group = s.underarm
 	}
 	rows := s.shapingRows
-	p, ok := s.follow(start, lost, s.depth, group, s.armholePath(lost, rows))
+	p, ok := s.follow(start, lost, s.depth, group, s.armholePath(lost, rows), false)
 	if needed := s.rowsNeeded(lost); !ok && !s.shapingGiven && needed > rows && needed <= s.depth {
-		return s.follow(start, lost, s.depth, group, s.armholePath(lost, needed))
+		return s.follow(start, lost, s.depth, group, s.armholePath(lost, needed), false)
 	}
 	return p, ok
 }
@@ -117,7 +117,7 @@ func (s settled) capLost() int { return (s.sleeve - s.top) / 2 }
 
 // guess is about how long the edge of a cap will be.
 func (s settled) guess(rows int, slope float64) float64 {
-	side := s.st.SizeCm(s.underarm) + s.capPath(rows, slope).Length() + s.rw.SizeCm(2*underarmRows-1)/2
+	side := s.st.SizeCm(s.underarm) + s.capPath(rows, slope).Length() + s.rw.SizeCm(1)/2
 	return 2*side + s.st.SizeCm(s.top)
 }
 
@@ -145,7 +145,7 @@ func (x *sought) try(rows int, slope float64) float64 {
 	if x.everyRow {
 		group = 0
 	}
-	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope))
+	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope), true)
 	if !ok {
 		return 0
 	}

@@ -16,7 +16,7 @@ var (
 		Status: report.SourceStatusCommonPractice}
 	topCited = report.Source{Figure: "a top of 3 inches, or a quarter of a narrow sleeve", Status: report.SourceStatusSecondHand,
 		Citation: "slippedstitches.wordpress.com, March 2014: 3 inches in all; the quarter is own choice"}
-	curveCited = report.Source{Figure: "the curves, and edges measured along their steps", Citation: "own derivation",
+	curveCited = report.Source{Figure: "the curves, and edges measured along the line that a seam takes from step to step", Citation: "own derivation",
 		Status: report.SourceStatusOwnDerivation}
 	heightCited = map[CapHeightRule]report.Source{
 		CapHeightRuleLessByChest: {Figure: "a cap 2, 3 or 4 inches lower than the armhole", Status: report.SourceStatusSecondHand,

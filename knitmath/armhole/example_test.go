@@ -24,16 +24,16 @@ func ExamplePlan() {
 	}
 	// Output:
 	// The back goes from 107 to 79 stitches, and so does the front; armholes 19.7 cm deep.
-	// The sleeve's cap is 12 cm high, from 74 to 18 stitches.
-	// As knit an armhole is 48.5 cm around and the edge of the cap 49.3 cm long: 1.6 % longer.
+	// The sleeve's cap is 13.3 cm high, from 74 to 18 stitches.
+	// Along the seam an armhole is 47.6 cm around and the edge of the cap 48.8 cm long: 2.5 % longer.
 	// Back and front, from the first bind-off, on the right side:
 	// BO 7 sts at beg of next 2 rows, 2 sts at beg of next 2 rows: 89 stitches.
 	// Dec 1 st each end of every RS row 5 times: 79 stitches.
 	// Work 46 rows even.
 	// Sleeve cap, from the first bind-off, on the right side:
 	// BO 7 sts at beg of next 2 rows, 4 sts at beg of next 2 rows: 52 stitches.
-	// Dec 1 st each end of every RS row 9 times: 34 stitches.
-	// Dec 1 st each end of every 4th row 3 times: 28 stitches.
+	// Dec 1 st each end of every RS row 7 times: 38 stitches.
+	// Dec 1 st each end of every 4th row 5 times: 28 stitches.
 	// Work 1 row even.
 	// BO 5 sts at beg of next 2 rows: 18 stitches.
 	// BO remaining 18 stitches.

@@ -137,7 +137,7 @@ func (s settled) hopeful() bool {
 // around is about how long the edge of a back or a front is.
 func (s settled) around(lost int) float64 {
 	rows := s.shapingRows
-	return s.st.SizeCm(s.underarm) + s.armholePath(lost, rows).Length() + s.rw.SizeCm(2*underarmRows-1)/2 +
+	return s.st.SizeCm(s.underarm) + s.armholePath(lost, rows).Length() + s.rw.SizeCm(1) +
 		s.rw.SizeCm(s.depth-rows)
 }
 

@@ -23,7 +23,7 @@ const effortOfUnderarm = 2
 // follow works out the edges of a piece whose curve lies above the underarm, with no more
 // than so many bound off at once. It is false where the curve is too short for its
 // stitches.
-func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, bool) {
+func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bool) (shaped, bool) {
 	p := shaped{start: start, lost: lost, rows: rows}
 	u := s.underarm
 	if lost > u {
@@ -36,7 +36,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path) (shaped, 
 			group = -1
 		}
 		plan, ok := curve.Follow(courses[0], curve.Settings{Edges: curve.EdgesBoth, LargestGroup: group, AnyRow: s.everyRow,
-			Tolerance: s.tolerance})
+			Steady: steady, Tolerance: s.tolerance})
 		if !ok || len(courses) > 1 || courses[0].Stitches != lost-u {
 			return p, false
 		}
@@ -66,13 +66,21 @@ func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
 	return append([]curve.Run{first}, runs...)
 }
 
-// edgeCm is how long an edge is as knit, the mean of the right edge and the left.
+// edgeCm is how long an edge is along the line that a seam takes, the mean of the right
+// edge and the left; of a cap as far as the middle of its top.
 func (s settled) edgeCm(p shaped) float64 {
+	over := s.st.SizeCm(p.top) / 2
+	return (curve.SewnCm(p.plan.Right, 1, p.rows, over, s.st, s.rw) +
+		curve.SewnCm(p.plan.Left, underarmRows, p.rows, over, s.st, s.rw)) / 2
+}
+
+// steppedCm is how long it is along its steps, to the beginning of a cap's top.
+func (s settled) steppedCm(p shaped) float64 {
 	return (curve.LengthCm(p.plan.Right, 1, p.rows, s.st, s.rw) + curve.LengthCm(p.plan.Left, underarmRows, p.rows, s.st, s.rw)) / 2
 }
 
 // capEdgeCm is how long the edge of a cap is: both sides and the top.
-func (s settled) capEdgeCm(p shaped) float64 { return 2*s.edgeCm(p) + s.st.SizeCm(p.top) }
+func (s settled) capEdgeCm(p shaped) float64 { return 2 * s.edgeCm(p) }
 
 // excess is by how many percent the one edge is longer than the other.
 func excess(top, armhole float64) float64 { return (top/armhole - 1) * 100 }

@@ -19,7 +19,7 @@ func (o Armhole) Summary() string {
 	}
 	s += "; armholes " + unit.Size(o.Back.HeightCm) + " deep. The sleeve's cap is " + unit.Size(o.Cap.HeightCm) + " high, from " +
 		fromTo(o.Cap) + ". "
-	return s + "As knit an armhole is " + unit.Size(o.ArmholeEdgeCm) + " around and the edge of the cap " + unit.Size(o.CapEdgeCm) +
+	return s + "Along the seam an armhole is " + unit.Size(o.ArmholeEdgeCm) + " around and the edge of the cap " + unit.Size(o.CapEdgeCm) +
 		" long: " + measure.Decimal(o.CapExcessPercent, 1) + " % longer."
 }
 

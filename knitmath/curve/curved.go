@@ -74,7 +74,8 @@ type CurvedEdgeInput struct {
 // A KnitEdge is one edge as knit.
 type KnitEdge struct {
 	Steps    []Step
-	LengthCm float64
+	LengthCm float64 // along the steps
+	SewnCm   float64 // along the line that a seam takes
 }
 
 // CurvedEdge is the answer to CurvedEdgeInput.

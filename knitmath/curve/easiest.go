@@ -20,8 +20,12 @@ type state struct {
 	every   int32
 	times   int32
 	size    int32
+	pace    int32 // rows to a stitch of its last run, in parts of a row
 	squares int64
 }
+
+// paceParts is in how many parts of a row a pace is told.
+const paceParts = 840
 
 const noState = -1
 
@@ -35,12 +39,29 @@ const (
 	moods
 )
 
+// Of a steady plan, whether the edge has begun to lean more again: then it may not grow
+// steeper any more.
+const (
+	leaningSingle mood = iota + moods
+	leaningGroup
+	steadyMoods
+)
+
+// leaning is what came last without that.
+func (m mood) leaning() (mood, bool) {
+	if m >= moods {
+		return m - moods, true
+	}
+	return m, false
+}
+
 // search keeps the states that lie near enough to the curve, and goes from those of
 // least effort to those of more.
 type search struct {
 	*planner
 	bands  []band
 	all    []state
+	moods  int
 	levels [][]int32 // the states of each effort, in the order they were found
 }
 
@@ -53,9 +74,13 @@ type place struct {
 	mood      mood
 }
 
-// easiest is the plan of least effort within what is allowed.
-func (p *planner) easiest() ([]Run, int) {
-	s := search{planner: p, bands: make([]band, p.Rows+1)}
+// easiest is the plan of least effort within what is allowed; false if there is none, as
+// there may be of steady ones.
+func (p *planner) easiest() ([]Run, int, bool) {
+	s := search{planner: p, bands: make([]band, p.Rows+1), moods: int(moods)}
+	if p.steady {
+		s.moods = int(steadyMoods)
+	}
 	from, to, at := 0, 0, 0
 	for row := 0; row <= p.Rows; row++ {
 		for from < p.Stitches && p.behind(from, max(row-1, 0)) {
@@ -65,7 +90,7 @@ func (p *planner) easiest() ([]Run, int) {
 			to++
 		}
 		s.bands[row] = band{from, to, at}
-		at += int(moods) * max(0, to-from+1)
+		at += s.moods * max(0, to-from+1)
 	}
 	s.all = make([]state, at)
 	for i := range s.all {
@@ -74,16 +99,17 @@ func (p *planner) easiest() ([]Run, int) {
 	start := place{}
 	s.all[s.index(start)] = state{before: noState}
 	s.levels = append(s.levels, []int32{int32(s.index(start))})
-	for effort := 0; ; effort++ {
+	for effort := 0; effort < len(s.levels); effort++ {
 		if end := s.end(effort); end != noState {
-			return s.back(end), effort
+			return s.back(end), effort, true
 		}
 		for _, i := range s.levels[effort] {
 			if x := s.all[i]; int(x.effort) == effort {
-				s.goOn(place{int(x.row), int(x.lost), mood(i % int32(moods))})
+				s.goOn(place{int(x.row), int(x.lost), mood(int(i) % s.moods)})
 			}
 		}
 	}
+	return nil, 0, false
 }
 
 // index is where a state is kept, or noState if it lies too far off.
@@ -92,14 +118,14 @@ func (s *search) index(at place) int {
 	if at.lost < b.from || at.lost > b.to {
 		return noState
 	}
-	return b.at + int(moods)*(at.lost-b.from) + int(at.mood)
+	return b.at + s.moods*(at.lost-b.from) + int(at.mood)
 }
 
 // goOn tries what may come after a state: a run at once, a run after as many rows as it
 // has between its steps, or rows worked even.
 func (s *search) goOn(at place) {
 	next := at.row + 1
-	if at.mood == afterGroup {
+	if last, _ := at.mood.leaning(); last == afterGroup {
 		next += s.later()
 	}
 	tried := [2]bool{} // runs that begin in the first row that may have them
@@ -112,7 +138,7 @@ func (s *search) goOn(at place) {
 			s.runs(at, first, first-next+1, true, true)
 			tried[1] = true
 		}
-		if at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
+		if !s.steady && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
 			s.keep(at, state{effort: s.all[s.index(at)].effort + effortOfWait, squares: s.all[s.index(at)].squares},
 				place{first - 1, at.lost, afterEven})
 		}
@@ -141,9 +167,11 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		}
 		x := state{effort: from.effort + effortOfRun, first: int32(first), times: 1, size: int32(size),
 			squares: from.squares + s.square(first, at.lost, size, group, off)}
-		s.keep(at, x, place{first, at.lost + size, to})
+		if soonest || !s.steady {
+			s.keepAt(at, x, 0, place{first, at.lost + size, to})
+		}
 		if !soonest {
-			s.repeat(at, x, after, to)
+			s.repeat(at, x, after, after, to)
 			continue
 		}
 		again := x
@@ -153,7 +181,7 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 				if every != after {
 					again.squares++ // of equals, the first step belongs to the run before
 				}
-				s.repeat(at, again, every, to)
+				s.repeat(at, again, every, after, to)
 				if group {
 					break // the trade says no intervals of bind-offs
 				}
@@ -163,7 +191,7 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 }
 
 // repeat works a first step again and again, as long as it lies near enough.
-func (s *search) repeat(at place, x state, every int, to mood) {
+func (s *search) repeat(at place, x state, every, after int, to mood) {
 	x.every = int32(every)
 	size := int(x.size)
 	for lost, row := at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
@@ -177,7 +205,10 @@ func (s *search) repeat(at place, x state, every int, to mood) {
 		x.squares += s.square(row, lost, size, to == afterGroup, off)
 		lost += size
 		x.times++
-		s.keep(at, x, place{row, lost, to})
+		if s.steady && every > after && x.times == 2 {
+			continue // a longer stretch that stands alone
+		}
+		s.keepAt(at, x, every, place{row, lost, to})
 	}
 }
 
@@ -187,6 +218,34 @@ func (s *search) may(row int, group bool) bool {
 		return s.groups[row]
 	}
 	return s.singles[row]
+}
+
+// keepAt keeps a run whose steps are so many rows apart, unless a steady edge would lean
+// more and then grow steeper again.
+func (s *search) keepAt(from place, x state, every int, at place) {
+	if s.steady {
+		_, leans := from.mood.leaning()
+		x.pace = s.all[s.index(from)].pace
+		if !x.goes(int(x.first)-from.row, &leans) || x.times > 1 && !x.goes(every, &leans) {
+			return
+		}
+		if leans {
+			at.mood += moods
+		}
+	}
+	s.keep(from, x, at)
+}
+
+// goes takes the pace of a step that comes so many rows after the last, and tells whether
+// the edge leans more from there on; false if it did and now grows steeper.
+func (x *state) goes(rows int, leans *bool) bool {
+	pace := int32(rows * paceParts / int(x.size))
+	if *leans && pace > x.pace {
+		return false
+	}
+	*leans = *leans || pace < x.pace
+	x.pace = pace
+	return true
 }
 
 // keep keeps the easier way to a state, or of equal ones the nearer.
@@ -223,9 +282,6 @@ func (p *planner) square(row, before, stitches int, group bool, off int64) int64
 // end is the nearest state of an effort that has lost all stitches.
 func (s *search) end(effort int) int {
 	best := noState
-	for len(s.levels) <= effort {
-		s.levels = append(s.levels, nil)
-	}
 	for _, i := range s.levels[effort] {
 		x := s.all[i]
 		if int(x.lost) == s.Stitches && int(x.effort) == effort && (best == noState || x.squares < s.all[best].squares) {
@@ -244,7 +300,7 @@ func (s *search) back(end int) []Run {
 			continue
 		}
 		kind := s.single
-		if mood(i%int(moods)) == afterGroup {
+		if last, _ := mood(i % s.moods).leaning(); last == afterGroup {
 			kind = s.group
 		}
 		runs = append(runs, Run{Kind: kind, Stitches: int(x.size), FirstRowNumber: int(x.first), EveryRows: int(x.every), Times: int(x.times)})

@@ -27,6 +27,42 @@ func LengthCm(steps []Step, firstRow, lastRow int, st, rw gauge.Density) float64
 	return sum + float64(lastRow-at)*high
 }
 
+// SewnCm is how long the line is that a seam takes along an edge. A seam eases stairs into
+// a slope: it runs through the corners that lie farthest in, which the fabric has on both
+// sides of it, from one step straight to the next, and the corners beyond are folded into
+// it. What is lost at once where an edge begins lies flat, what stands upright above the
+// last step counts in full. Where over is not 0 the line ends so far in on the top of the
+// last row: in the middle of a cap's top.
+//
+// A bind-off's inner corner is its end, a cast-on's its beginning; a decrease and an
+// increase slant over their row and those before it, as in [LengthCm].
+// Source: own derivation.
+func SewnCm(steps []Step, firstRow, lastRow int, over float64, st, rw gauge.Density) float64 {
+	wide, high := st.SizeCm(1), rw.SizeCm(1)
+	sum, at := 0.0, firstRow-1 // the height reached, in rows
+	beyond := 0.0              // cast on at that height, which the next stroke takes along
+	stroke := func(across float64, to int) {
+		sum += math.Hypot(across, float64(to-at)*high)
+		at = to
+	}
+	for _, s := range steps {
+		across := float64(s.Stitches) * wide
+		switch s.Kind {
+		case KindBindOff:
+			stroke(across+beyond, s.RowNumber-1)
+			beyond = 0
+		case KindCastOn:
+			stroke(beyond, s.RowNumber-1)
+			beyond = across
+		default:
+			stroke(across+beyond, s.RowNumber)
+			beyond = 0
+		}
+	}
+	stroke(beyond+over, lastRow)
+	return sum
+}
+
 // Corners draw an edge as knit: how many stitches fewer the piece has there, from the
 // foot of one row to the top of another, with so many fewer at first.
 func Corners(steps []Step, firstRow, lastRow, fewer int) []outline.Corner {

@@ -34,11 +34,27 @@ func Follow(c Course, s Settings) (Plan, bool) {
 		return Plan{}, false
 	}
 	p.allowed = least + measure.ToMillionths(s.Tolerance)
-	runs, effort := p.easiest()
+	runs, effort, ok := p.easiest()
+	for farther := 0; !ok && farther < steadyTries; farther++ {
+		p.allowed += steadyStep
+		runs, effort, ok = p.easiest()
+	}
+	if !ok {
+		p.allowed -= steadyTries * steadyStep
+		p.steady = false
+		runs, effort, _ = p.easiest()
+	}
 	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort}
 	p.write(&out)
 	return out, true
 }
+
+// How much farther off a steady plan is looked for, in millionths of a stitch, and how
+// often.
+const (
+	steadyStep  = 500_000
+	steadyTries = 4
+)
 
 // nearest is how far the nearest plan along a course lies from it, in stitches, and
 // false if there is none.
@@ -58,11 +74,12 @@ type planner struct {
 	most             int    // stitches of a single
 	smallest, widest int    // stitches of a group
 	allowed          int64  // departure
+	steady           bool
 }
 
 func plannerOf(c Course, s Settings) *planner {
 	p := &planner{Course: c, edges: s.Edges, single: KindDecrease, group: KindBindOff, most: s.LargestChange,
-		smallest: 2, widest: s.LargestGroup}
+		smallest: 2, widest: s.LargestGroup, steady: s.Steady}
 	if c.Gains {
 		p.single, p.group = KindIncrease, KindCastOn
 	}

@@ -110,7 +110,7 @@ func (e *curvedEdge) answer(in CurvedEdgeInput, plan Plan, rows []Row) CurvedEdg
 		if steps == nil {
 			return nil
 		}
-		return &KnitEdge{steps, LengthCm(steps, 1, e.rows(), e.st, e.rw)}
+		return &KnitEdge{steps, LengthCm(steps, 1, e.rows(), e.st, e.rw), SewnCm(steps, 1, e.rows(), 0, e.st, e.rw)}
 	}
 	out.RightEdge, out.LeftEdge = asKnit(plan.Right), asKnit(plan.Left)
 	out.Notices = e.notices(plan)

@@ -35,6 +35,10 @@ type Settings struct {
 	// LargestGroup is the most stitches bound off or cast on at once, without limit if it
 	// is 0. Below 0 none are.
 	LargestGroup int
+	// Steady works no rows even but those that lie between the steps of a run, so that the
+	// slope has no kink. Where no such plan lies within the tolerance it is looked for up to
+	// a stitch farther off.
+	Steady bool
 	// Tolerance is how much farther than the nearest plan a plan with less to remember may
 	// depart from the curve, in stitches.
 	Tolerance float64

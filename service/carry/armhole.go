@@ -79,6 +79,7 @@ func armholePieceOut(p armhole.Piece) *knitmathv1.ArmholePiece {
 		GreatestDepartureStitches: p.GreatestDepartureStitches,
 		LeastDepartureStitches:    p.LeastDepartureStitches,
 		Effort:                    countOut(p.Effort),
+		SteppedEdgeCm:             p.SteppedEdgeCm,
 	}
 }
 

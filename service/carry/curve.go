@@ -80,7 +80,7 @@ func curvedRowOut(r curve.Row) *knitmathv1.CurvedRow {
 }
 
 func knitEdgeOut(e curve.KnitEdge) *knitmathv1.KnitEdge {
-	return &knitmathv1.KnitEdge{Steps: each(e.Steps, edgeStepOut), LengthCm: e.LengthCm}
+	return &knitmathv1.KnitEdge{Steps: each(e.Steps, edgeStepOut), LengthCm: e.LengthCm, SewnCm: e.SewnCm}
 }
 
 func edgeStepOut(s curve.Step) *knitmathv1.EdgeStep {

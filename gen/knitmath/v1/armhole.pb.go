@@ -472,9 +472,9 @@ type ArmholePiece struct {
 	HeightCm float64 `protobuf:"fixed64,4,opt,name=height_cm,json=heightCm,proto3" json:"height_cm,omitempty"`
 	// The rows that shape. Those between are worked even.
 	Rows []*ArmholeRow `protobuf:"bytes,5,rep,name=rows,proto3" json:"rows,omitempty"`
-	// How long one edge is as knit, in cm: what is bound off lies flat, each decrease and the
-	// even rows below it are one stroke, rows after the last stand upright. The mean of the
-	// right edge and the left, which begins a row later.
+	// How long one edge is along the line that its seam takes, in cm: from the corner of one step
+	// that lies farthest in straight to that of the next, upright after the last; of a cap to the
+	// middle of its top. The mean of the right edge and the left, which begins a row later.
 	EdgeCm float64 `protobuf:"fixed64,6,opt,name=edge_cm,json=edgeCm,proto3" json:"edge_cm,omitempty"`
 	// How far a corner of the edge as knit lies from its curve at most, in stitches across or in
 	// rows as wide as stitches, the less of the two.
@@ -482,7 +482,11 @@ type ArmholePiece struct {
 	// The same of the plan nearest to the curve.
 	LeastDepartureStitches float64 `protobuf:"fixed64,8,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
 	// How much there is to remember.
-	Effort        int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	Effort int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	// How long the edge is along its steps, in cm: what is bound off lies flat, rows stand up
+	// beside it, each decrease and the even rows below it are one stroke; of a cap to the
+	// beginning of its top.
+	SteppedEdgeCm float64 `protobuf:"fixed64,10,opt,name=stepped_edge_cm,json=steppedEdgeCm,proto3" json:"stepped_edge_cm,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -580,6 +584,13 @@ func (x *ArmholePiece) GetEffort() int32 {
 	return 0
 }
 
+func (x *ArmholePiece) GetSteppedEdgeCm() float64 {
+	if x != nil {
+		return x.SteppedEdgeCm
+	}
+	return 0
+}
+
 // Armholes and a cap.
 type PlanArmholeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -605,9 +616,11 @@ type PlanArmholeResponse struct {
 	Front *ArmholePiece `protobuf:"bytes,7,opt,name=front,proto3" json:"front,omitempty"`
 	// The cap of the sleeve; its last row binds off the top.
 	Cap *ArmholePiece `protobuf:"bytes,8,opt,name=cap,proto3" json:"cap,omitempty"`
-	// How long the edge of an armhole is as knit, in cm: an edge of the back and one of the front.
+	// How long the edge of an armhole is along its seam, in cm: an edge of the back and one of the
+	// front.
 	ArmholeEdgeCm float64 `protobuf:"fixed64,9,opt,name=armhole_edge_cm,json=armholeEdgeCm,proto3" json:"armhole_edge_cm,omitempty"`
-	// How long the edge of the cap is as knit, in cm: both its edges and its top.
+	// How long the edge of the cap is along its seam, in cm: both its edges, each to the middle of
+	// the top.
 	CapEdgeCm float64 `protobuf:"fixed64,10,opt,name=cap_edge_cm,json=capEdgeCm,proto3" json:"cap_edge_cm,omitempty"`
 	// By how many percent that is longer.
 	CapExcessPercent float64 `protobuf:"fixed64,11,opt,name=cap_excess_percent,json=capExcessPercent,proto3" json:"cap_excess_percent,omitempty"`
@@ -822,7 +835,7 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xee\x02\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x96\x03\n" +
 	"\fArmholePiece\x12%\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05R\rstartStitches\x12!\n" +
 	"\fend_stitches\x18\x02 \x01(\x05R\vendStitches\x12\x1f\n" +
@@ -833,7 +846,9 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\aedge_cm\x18\x06 \x01(\x01R\x06edgeCm\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\a \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\b \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
-	"\x06effort\x18\t \x01(\x05R\x06effort\"\xbd\x04\n" +
+	"\x06effort\x18\t \x01(\x05R\x06effort\x12&\n" +
+	"\x0fstepped_edge_cm\x18\n" +
+	" \x01(\x01R\rsteppedEdgeCm\"\xbd\x04\n" +
 	"\x13PlanArmholeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +

@@ -31,7 +31,8 @@ const (
 // Where body and sleeve meet.
 type ArmholeServiceClient interface {
 	// PlanArmhole shapes the armholes of back and front and the cap of the sleeve that is set
-	// into them, together, so that the edge of the cap goes into theirs as knit.
+	// into them, together, so that the edge of the cap goes into theirs along the
+	// seam.
 	PlanArmhole(ctx context.Context, in *PlanArmholeRequest, opts ...grpc.CallOption) (*PlanArmholeResponse, error)
 }
 
@@ -60,7 +61,8 @@ func (c *armholeServiceClient) PlanArmhole(ctx context.Context, in *PlanArmholeR
 // Where body and sleeve meet.
 type ArmholeServiceServer interface {
 	// PlanArmhole shapes the armholes of back and front and the cap of the sleeve that is set
-	// into them, together, so that the edge of the cap goes into theirs as knit.
+	// into them, together, so that the edge of the cap goes into theirs along the
+	// seam.
 	PlanArmhole(context.Context, *PlanArmholeRequest) (*PlanArmholeResponse, error)
 	mustEmbedUnimplementedArmholeServiceServer()
 }

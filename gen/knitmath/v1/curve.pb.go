@@ -736,7 +736,10 @@ type KnitEdge struct {
 	Steps []*EdgeStep `protobuf:"bytes,1,rep,name=steps,proto3" json:"steps,omitempty"`
 	// Its length, in cm: bound-off and cast-on stitches lie flat, rows stand up beside
 	// them, and from one change of the edge to a decrease or increase it is one stroke.
-	LengthCm      float64 `protobuf:"fixed64,2,opt,name=length_cm,json=lengthCm,proto3" json:"length_cm,omitempty"`
+	LengthCm float64 `protobuf:"fixed64,2,opt,name=length_cm,json=lengthCm,proto3" json:"length_cm,omitempty"`
+	// Its length along the line that a seam or a band takes, in cm: from the corner of one step
+	// that lies farthest in straight to that of the next.
+	SewnCm        float64 `protobuf:"fixed64,3,opt,name=sewn_cm,json=sewnCm,proto3" json:"sewn_cm,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -781,6 +784,13 @@ func (x *KnitEdge) GetSteps() []*EdgeStep {
 func (x *KnitEdge) GetLengthCm() float64 {
 	if x != nil {
 		return x.LengthCm
+	}
+	return 0
+}
+
+func (x *KnitEdge) GetSewnCm() float64 {
+	if x != nil {
+		return x.SewnCm
 	}
 	return 0
 }
@@ -1048,10 +1058,11 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\x10first_row_number\x18\x03 \x01(\x05R\x0efirstRowNumber\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x04 \x01(\x05R\teveryRows\x12\x14\n" +
-	"\x05times\x18\x05 \x01(\x05R\x05times\"T\n" +
+	"\x05times\x18\x05 \x01(\x05R\x05times\"m\n" +
 	"\bKnitEdge\x12+\n" +
 	"\x05steps\x18\x01 \x03(\v2\x15.knitmath.v1.EdgeStepR\x05steps\x12\x1b\n" +
-	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\"\xf3\x05\n" +
+	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x12\x17\n" +
+	"\asewn_cm\x18\x03 \x01(\x01R\x06sewnCm\"\xf3\x05\n" +
 	"\x16PlanCurvedEdgeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
