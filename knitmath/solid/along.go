@@ -71,7 +71,7 @@ func (f *follower) drawOut(parts []float64, rounds, steps int, tolerance float64
 // that leaves more than one interval to be wished for, so many times within tightTolerance rounds.
 const (
 	drawnOutTries  = 8
-	tightTolerance = 1.0
+	tightTolerance = 1
 )
 
 // span is the rounds from the first step to the last, both counted.

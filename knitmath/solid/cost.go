@@ -22,11 +22,13 @@ func (in CrownInput) Cost() int {
 	wedges := cost.Clamp(fault.Or(in.WedgeCount, MinWedges), MinWedges, MaxWedges)
 	rounds := min(stitches/wedges+1, MaxClosingRounds)
 	reach := 2*cost.Ceil(min(max(fault.Or(in.ToleranceRounds, DefaultCrownTolerance), 0), MaxCrownTolerance), MaxCrownTolerance) + 1
-	ways := 1
+	ways, tight := 1, 0
 	if in.CrownRounds != nil || in.CrownCm != nil {
-		ways += 2 * drawnOutTries
+		ways += drawnOutTries
+		tight = drawnOutTries * (2*tightTolerance + 1) // each step has so few rounds to go on from
 	}
-	return cost.Sum(400, cost.Product(9, rounds), cost.Product(ways, rounds, reach*reach)/20, cost.Product(ways, rounds*rounds, reach)/400)
+	return cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/25,
+		cost.Product(ways+tight/reach, rounds*rounds, reach)/400)
 }
 
 // What a solid takes: a round of it is laid, compared in schedules and written, and one that
