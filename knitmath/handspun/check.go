@@ -94,21 +94,15 @@ type spinning struct {
 	// asbestos says that a single is counted as glass and asbestos are.
 	asbestos bool
 	st       gauge.Density
+	// contraction is what plying makes the singles shorter by, in percent, exactly.
+	contraction *big.Rat
 }
 
-// resultant is the finished yarn, exactly.
-func (q *spinning) resultant() yarn.Tex {
+// together are the plies side by side, before plying makes them shorter, exactly.
+func (q *spinning) together() yarn.Tex {
 	var sum yarn.Tex
 	for i, t := range q.tex {
 		sum = sum.With(t.Strands(fault.Or(q.in.Plies[i].Times, 1)))
 	}
-	return sum.Contracted(q.contraction())
-}
-
-// contraction is what plying makes the singles shorter by, in percent, exactly.
-func (q *spinning) contraction() *big.Rat {
-	if q.count == 1 {
-		return new(big.Rat)
-	}
-	return yarn.DecimalOf(fault.Or(q.in.PlyContractionPercent, DefaultContraction))
+	return sum
 }

@@ -24,7 +24,7 @@ func ExamplePlanHandspun() {
 		fmt.Println(strings.TrimSpace(sentence))
 	}
 	// Output:
-	// A 2-ply of 238 m to 100 g (R 421 tex), plied S with 1.3 turns to the cm.
-	// It fits the pattern's gauge: it is usually knit at 19 to 23 stitches to 10 cm.
-	// For 1250 m, 526 g, begin with 616 g of fibre (568 g to 669 g).
+	// A 2-ply of 243 m to 100 g (R 412 tex), plied S with 1.3 turns to the cm.
+	// It fits the pattern's gauge: it is usually knit at 20 to 23 stitches to 10 cm.
+	// For 1250 m, 515 g, begin with 602 g of fibre (555 g to 654 g).
 }

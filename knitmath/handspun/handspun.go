@@ -91,35 +91,39 @@ type SampleCheck struct {
 
 // A Plan is the answer to Input. What is not known is nil.
 type Plan struct {
-	Plies                []PliedSingle
-	Tex                  float64
-	MetresPer100G        float64
-	YardsPerPound        float64
-	DiameterMm           float64
-	WrapsPerCm           yardage.Range
-	Twist                yarn.Twist
-	BalancedPerCm        *yardage.Range
-	GaugeStitches        yardage.Range
-	Fits                 Fit
-	FittingMetresPer100G *yardage.Range
-	YarnM                *float64
-	YarnG                *float64
-	FibreG               *yardage.Range
-	BobbinCount          *int
-	WheelRatio           *float64
-	TreadlesPerDraft     *float64
-	Hours                *float64
-	Samples              []SampleCheck
-	Cautions             []string
-	Outline              *outline.Outline
-	Notices              []report.Notice
+	Plies         []PliedSingle
+	Tex           float64
+	MetresPer100G float64
+	YardsPerPound float64
+	DiameterMm    float64
+	WrapsPerCm    yardage.Range
+	Twist         yarn.Twist
+	BalancedPerCm *yardage.Range
+	// PlyContractionPercent is what plying takes up, as asked or by the twist.
+	PlyContractionPercent *float64
+	GaugeStitches         yardage.Range
+	Fits                  Fit
+	FittingMetresPer100G  *yardage.Range
+	YarnM                 *float64
+	YarnG                 *float64
+	FibreG                *yardage.Range
+	BobbinCount           *int
+	WheelRatio            *float64
+	TreadlesPerDraft      *float64
+	Hours                 *float64
+	Samples               []SampleCheck
+	Cautions              []string
+	Outline               *outline.Outline
+	Notices               []report.Notice
 
 	unit   measure.DisplayUnit
 	count  int
 	losses bool
 	angled bool // some twist comes from the angle
-	spun   yarn.Spinning
-	raw    bool
+	// plyAsked is that the ply twist was chosen.
+	plyAsked bool
+	spun     yarn.Spinning
+	raw      bool
 	// asbestos says that a single is counted as glass and asbestos are.
 	asbestos bool
 }
@@ -137,8 +141,6 @@ const (
 
 	// DefaultAngle is that of soft knitting yarn, in degrees.
 	DefaultAngle = 20.0
-	// DefaultContraction is what plying and washing take up, in percent. Common practice.
-	DefaultContraction = 5.0
 	// DefaultBobbinG is what a usual bobbin holds. Common practice.
 	DefaultBobbinG = 100.0
 	// Losses in percent. Common practice.
@@ -155,8 +157,8 @@ const (
 //	tan(angle)      = pi * diameter * turns
 //	balanced ply    = sum of the turns of n singles / (n + 1)
 //
-// The sources of each stand at yarn.Spinning, yarn.TwistOf, balance, tightness and the
-// defaults.
+// The sources of each stand at yarn.Spinning, yarn.TwistOf, takenUp, balancedPly,
+// yarn.StitchesAt and the defaults.
 func PlanHandspun(in Input) (Plan, error) {
 	var c fault.Checks
 	q := spinning{in: in}
@@ -164,11 +166,9 @@ func PlanHandspun(in Input) (Plan, error) {
 	if err := c.Err(); err != nil {
 		return Plan{}, err
 	}
-	out := q.work()
-	if b := out.BalancedPerCm; b != nil && b.Likely < MinTwist && in.PlyTwistPerCm == nil {
-		c.Infeasible("leave "+measure.Decimal(b.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
-			"together; spin them with more twist and the same way, or give ply_twist_per_cm", "plies")
-		return Plan{}, c.Err()
+	out := q.work(&c)
+	if err := c.Err(); err != nil {
+		return Plan{}, err
 	}
 	return out, nil
 }

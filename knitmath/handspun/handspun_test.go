@@ -78,13 +78,13 @@ func TestBalance(t *testing.T) {
 				hi = p
 			}
 		}
-		knittest.Near(t, "balanced", balance(sum, len(singles)).Likely, lo, 1e-12)
+		knittest.Near(t, "balanced", balancedPly(sum, len(singles)).Likely, lo, 1e-12)
 	}
-	two := balance(6, 2)
+	two := balancedPly(6, 2)
 	knittest.Near(t, "two thirds", two.Likely/3, 2.0/3, 1e-12)
 	knittest.Near(t, "from", two.Low/3, 0.6, 1e-12)
 	knittest.Near(t, "to", two.High/3, 0.75, 1e-12)
-	knittest.Near(t, "three quarters", balance(9, 3).Likely/3, 0.75, 1e-12)
+	knittest.Near(t, "three quarters", balancedPly(9, 3).Likely/3, 0.75, 1e-12)
 }
 
 // The yarns whose gauges made the range of tightness fit them, and not their neighbours'.
@@ -178,7 +178,12 @@ func TestHandspunNotices(t *testing.T) {
 			[]string{"ply_twist_per_cm NOT_BALANCED"}},
 		{"balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.9)}, nil},
 		{"little", Input{Plies: two(180, 190), TwistAngleDegrees: new(14.0)}, []string{"plies[0] LITTLE_TWIST", "plies[1] LITTLE_TWIST"}},
-		{"much", Input{Plies: two(180, 190), TwistAngleDegrees: new(41.0)}, []string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST"}},
+		// Plied to balance they make a ply of 41 degrees.
+		{"much", Input{Plies: two(180, 190), TwistAngleDegrees: new(41.0)},
+			[]string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST", "plies MUCH_TWIST"}},
+		{"much of the plying", Input{Plies: two(180, 190), PlyTwistPerCm: new(3.3)},
+			[]string{"ply_twist_per_cm NOT_BALANCED", "ply_twist_per_cm MUCH_TWIST", "plies[0] UNSPUN", "plies[1] UNSPUN"}},
+		{"eight soft ones", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}}, []string{"plies MUCH_TWIST"}},
 		// (4 + 2) / 3 = 2 turns to the cm are put in.
 		{"unspun", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(4.0)}, {Count: inTex(190), TwistPerCm: new(2.0)}}},
 			[]string{"plies[1] UNSPUN"}},
@@ -239,6 +244,9 @@ func TestHandspunRefusals(t *testing.T) {
 				"display_unit UNKNOWN_VALUE"}},
 		{"not finite", Input{Plies: ply, TwistAngleDegrees: &nan, WantedG: &nan, Wheel: &Wheel{DriveWheelCm: &nan, WhorlCm: &nan}},
 			[]string{"twist_angle_degrees NOT_FINITE", "wanted_g NOT_FINITE", "wheel.drive_wheel_cm NOT_FINITE", "wheel.whorl_cm NOT_FINITE"}},
+		{"plied harder than there is room", Input{Plies: ply, PlyTwistPerCm: new(20.0)}, []string{"ply_twist_per_cm INFEASIBLE"}},
+		{"spun harder than plies have room", Input{Plies: []Ply{{Count: inTex(100), Times: new(8), TwistPerCm: new(9.0)}}},
+			[]string{"plies INFEASIBLE"}},
 		{"turns that cancel", Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)},
 			{Count: inTex(100), TwistPerCm: new(2.1), Direction: yarn.TwistDirectionS}}, WithOutline: true}, []string{"plies INFEASIBLE"}},
 		{"plying one", Input{Plies: []Ply{{Count: inTex(100)}}, PlyTwistPerCm: new(2.0), PlyContractionPercent: new(5.0)},

@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // The reasons of the notices.
@@ -19,7 +20,8 @@ const (
 	NotBalanced report.Reason = "NOT_BALANCED"
 	// LittleTwist: an angle below littleAngle. Field is the ply.
 	LittleTwist report.Reason = "LITTLE_TWIST"
-	// MuchTwist: an angle above muchAngle. Field is the ply.
+	// MuchTwist: an angle above muchAngle, of a single or of the plying. Field is the ply,
+	// ply_twist_per_cm, or plies where they are plied to balance.
 	MuchTwist report.Reason = "MUCH_TWIST"
 	// Unspun: plying takes all the turns out of one of the plies. Field is the ply.
 	Unspun report.Reason = "UNSPUN"
@@ -60,9 +62,8 @@ func (q *spinning) remark(out *Plan) {
 	if mixed {
 		add(MixedTwist, "plies", "are not all spun the same way; plying takes twist out of some and adds it to the others")
 	}
-	if p := q.in.PlyTwistPerCm; p != nil && out.BalancedPerCm != nil && (*p < out.BalancedPerCm.Low || *p > out.BalancedPerCm.High) {
-		add(NotBalanced, "ply_twist_per_cm", "is outside of "+measure.Decimal(out.BalancedPerCm.Low, 2)+" to "+
-			measure.Decimal(out.BalancedPerCm.High, 2)+", where yarns are balanced")
+	if out.balance() != inBalance {
+		add(NotBalanced, "ply_twist_per_cm", "is outside of "+out.balancedWords()+", where yarns are balanced")
 	}
 	for i, p := range out.Plies {
 		switch a := p.Twist.AngleDegrees; {
@@ -76,15 +77,23 @@ func (q *spinning) remark(out *Plan) {
 			)
 		}
 	}
+	if a := out.Twist.AngleDegrees; q.count > 1 && a > muchAngle {
+		field := "plies"
+		if out.plyAsked {
+			field = "ply_twist_per_cm"
+		}
+		add(MuchTwist, field, "make a ply of "+measure.Decimal(a, 0)+" degrees; the yarn will be hard as a cord, and short: "+
+			"fewer turns, or softer singles to begin with")
+	}
 	for i, p := range out.Plies {
 		if p.LeftPerCm != nil && *p.LeftPerCm <= 0 {
 			add(Unspun, fault.Index("plies", i), "has "+measure.Decimal(p.Twist.PerCm, 2)+" turns to the cm, and plying takes out "+
 				measure.Decimal(out.Twist.PerCm, 2)+": it lies straight or comes apart; spin it with more, or ply with less")
 		}
 	}
-	if out.MetresPer100G < leastKnown || out.MetresPer100G > mostKnown {
-		add(BeyondBands, "plies", "make a yarn outside of 80 to 500 m to 100 g, where usual gauges are known; the one given is a guess, "+
-			"and lace is knit far more loosely")
+	if out.MetresPer100G < yarn.LeastUsualMetres || out.MetresPer100G > yarn.MostUsualMetres {
+		add(BeyondBands, "plies", "make a yarn outside of "+out.thickness(yarn.LeastUsualMetres, yarn.MostUsualMetres)+
+			", where usual gauges are known; the one given is a guess, and lace is knit far more loosely")
 	}
 	if out.Fits > FitFits {
 		add(OffGauge, "gauge", out.fitWords())

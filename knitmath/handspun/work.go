@@ -10,21 +10,26 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
-// work answers a checked question.
-func (q *spinning) work() Plan {
+// work answers a checked question, or says why it has no answer.
+func (q *spinning) work(c *fault.Checks) Plan {
 	in := q.in
-	tex := q.resultant().Float()
-	d := q.spun().DiameterCm(tex)
 	out := Plan{
-		Tex: tex, MetresPer100G: 1e5 / tex, YardsPerPound: yarn.TexYards / tex, DiameterMm: 10 * d,
-		unit: in.DisplayUnit, count: q.count, spun: q.spun(),
+		unit: in.DisplayUnit, count: q.count, spun: q.spun(), plyAsked: in.PlyTwistPerCm != nil,
 		asbestos: q.asbestos,
 		raw:      in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
+	turns := q.singles(&out)
+	perCm := q.ply(c, &out, math.Abs(turns))
+	q.contract(c, perCm)
+	if c.Err() != nil {
+		return out
+	}
+	tex := q.together().Contracted(q.contraction).Float()
+	d := q.spun().DiameterCm(tex)
+	out.Tex, out.MetresPer100G, out.YardsPerPound, out.DiameterMm = tex, 1e5/tex, yarn.TexYards/tex, 10*d
 	wraps := math.Sqrt(out.YardsPerPound) / measure.CmPerInch
 	out.WrapsPerCm = yardage.Range{Low: wraps * yarn.LowWraps, Likely: wraps * yarn.LikelyWraps, High: wraps * yarn.HighWraps}
-	turns := q.singles(&out)
-	q.ply(&out, turns, d)
+	q.twist(&out, turns, perCm, d)
 	out.GaugeStitches = usualGauge(tex)
 	if !q.st.IsZero() {
 		f := fitting(q.st.PerCm())
@@ -72,19 +77,33 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 	return turns
 }
 
-// ply works out the twist of the plying, or of the single that is knit as it is.
-func (q *spinning) ply(out *Plan, turns, diameterCm float64) {
+// ply works out the turns to the cm of the plying, none of a single.
+func (q *spinning) ply(c *fault.Checks, out *Plan, turns float64) float64 {
+	if q.count == 1 {
+		return 0
+	}
+	balanced := balancedPly(turns, q.count)
+	out.BalancedPerCm = &balanced
+	if balanced.Likely < MinTwist && q.in.PlyTwistPerCm == nil {
+		c.Infeasible("leave "+measure.Decimal(balanced.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
+			"together; spin them with more twist and the same way, or give ply_twist_per_cm", "plies")
+	}
+	return fault.Or(q.in.PlyTwistPerCm, balanced.Likely)
+}
+
+// twist works out the twist of the yarn, that of the single where it is knit as it is.
+func (q *spinning) twist(out *Plan, turns, perCm, diameterCm float64) {
 	if q.count == 1 {
 		out.Twist = out.Plies[0].Twist
 		return
 	}
+	percent, _ := q.contraction.Float64()
+	out.PlyContractionPercent = &percent
 	direction := yarn.TwistDirectionS
 	if turns < 0 {
 		direction = yarn.TwistDirectionZ
 	}
-	balanced := balance(math.Abs(turns), q.count)
-	out.BalancedPerCm = &balanced
-	out.Twist = yarn.TwistOf(fault.Or(q.in.PlyTwistPerCm, balanced.Likely), out.Tex, diameterCm, direction)
+	out.Twist = yarn.TwistOf(perCm, out.Tex, diameterCm, direction)
 	for i := range out.Plies {
 		p := &out.Plies[i]
 		left := p.Twist.PerCm - out.Twist.PerCm
@@ -113,7 +132,7 @@ func (q *spinning) amount(out *Plan) {
 	}
 	bobbins := measure.CeilQuotient(g, bobbin)
 	out.YarnM, out.YarnG, out.BobbinCount = &m, &g, &bobbins
-	contraction, _ := q.contraction().Float64()
+	contraction, _ := q.contraction.Float64()
 	for i := range out.Plies {
 		p := &out.Plies[i]
 		length := m / (1 - contraction/100) * float64(p.Times)

@@ -25,22 +25,22 @@ type diameterRule struct {
 	cited report.Source
 }
 
-// weavingPage is where the constants of wool were read: another's account of the form,
-// which it does not name. That it is Ashenhurst's is from memory.
-const weavingPage = "read on a reference page on weaving (1999); the form is attributed to Ashenhurst"
+// ashenhurst is whose constants those of wool are, as another's account of the form has
+// them, which names nobody. That they are Ashenhurst's is from memory.
+const ashenhurst = "Ashenhurst, A Treatise on Textile Calculations, by another's account"
 
 // diameterRules are for compact yarn as it lies in cloth: a knitting yarn that is wrapped
 // round a ruler takes about two and a half times the room. Textbooks differ for cotton:
 // 0.90, 0.92 and 0.95. What is not said has no rule: each question has its own default.
 var diameterRules = [...]diameterRule{
 	SpinningWorsted: {0.90, report.Source{Figure: "diameters per inch: 0.90 sqrt(yd/lb), worsted",
-		Citation: weavingPage, Status: report.SourceStatusSecondHand}},
+		Citation: ashenhurst, Status: report.SourceStatusSecondHand, Uncertain: true}},
 	SpinningWoollen: {0.84, report.Source{Figure: "diameters per inch: 0.84 sqrt(yd/lb), woollen",
-		Citation: weavingPage, Status: report.SourceStatusSecondHand}},
+		Citation: ashenhurst, Status: report.SourceStatusSecondHand, Uncertain: true}},
 	SpinningCotton: {0.95, report.Source{Figure: "diameters per inch: 0.95 sqrt(yd/lb), cotton; others have 0.90 and 0.92",
 		Citation: "J. T. Taylor, Cotton Weaving and Designing, 6th ed.", Status: report.SourceStatusPublished}},
 	SpinningSilk: {0.96, report.Source{Figure: "diameters per inch: 0.96 sqrt(yd/lb), silk",
-		Citation: "attributed to Ashenhurst", Status: report.SourceStatusFromMemory}},
+		Citation: "Ashenhurst, A Treatise on Textile Calculations", Status: report.SourceStatusFromMemory}},
 }
 
 // Or is s, or what a question takes where none is said.

@@ -69,6 +69,7 @@ func handspunOut(out handspun.Plan) *knitmathv1.PlanHandspunResponse {
 		WrapsPerCm:            rangeOut(out.WrapsPerCm),
 		Twist:                 twistOut(out.Twist),
 		BalancedPerCm:         message(out.BalancedPerCm, rangeOut),
+		PlyContractionPercent: out.PlyContractionPercent,
 		GaugeStitches:         rangeOut(out.GaugeStitches),
 		Fits:                  knitmathv1.GaugeFit(out.Fits),
 		FittingMetresPer_100G: message(out.FittingMetresPer100G, rangeOut),

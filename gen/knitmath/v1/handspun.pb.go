@@ -340,14 +340,16 @@ type PlanHandspunRequest struct {
 	Spinning Spinning `protobuf:"varint,2,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
 	// The angle between the fibres at the surface of the singles and their length, in
 	// degrees, 5 to 50, for plies whose twist is not given. Default 20, soft knitting
-	// yarn; socks take 30 to 35 (a weak source).
+	// yarn; socks take 30 to 35 (common practice).
 	TwistAngleDegrees *float64 `protobuf:"fixed64,3,opt,name=twist_angle_degrees,json=twistAngleDegrees,proto3,oneof" json:"twist_angle_degrees,omitempty"`
 	// Turns to the cm of the plying, 0.05 to 50. Default the balanced one. Not for one
 	// ply.
 	PlyTwistPerCm *float64 `protobuf:"fixed64,4,opt,name=ply_twist_per_cm,json=plyTwistPerCm,proto3,oneof" json:"ply_twist_per_cm,omitempty"`
 	// How much shorter plying and washing make the yarn than its singles were, in
-	// percent of the singles, 0 to 40. Default 5, common practice; measure it on the
-	// sample. Nothing of one ply.
+	// percent of the singles, 0 to 40, as measured on the sample. Default what plying
+	// takes up by the geometry of its twist: 3 % at an angle of 20 degrees, 8 % at 30, 14 %
+	// at 40, without what washing takes up. Nothing of one ply. A ply twist that would take
+	// up more than 40 % is refused, for plies that thick have no room around one another.
 	PlyContractionPercent *float64 `protobuf:"fixed64,5,opt,name=ply_contraction_percent,json=plyContractionPercent,proto3,oneof" json:"ply_contraction_percent,omitempty"`
 	// The gauge of the pattern that it is for.
 	Gauge *Gauge `protobuf:"bytes,6,opt,name=gauge,proto3" json:"gauge,omitempty"`
@@ -729,7 +731,8 @@ type PlanHandspunResponse struct {
 	//   - NOT_BALANCED, at ply_twist_per_cm: it is outside of the range in which yarns
 	//     are balanced.
 	//   - LITTLE_TWIST, at plies: an angle below 15 degrees; it may drift apart.
-	//   - MUCH_TWIST, at plies: an angle above 40 degrees; it will be hard.
+	//   - MUCH_TWIST, at plies or ply_twist_per_cm: an angle above 40 degrees, of a single or
+	//     of the plying; it will be hard.
 	//   - UNSPUN, at plies: plying takes all the turns out of one of them, which lies
 	//     straight or comes apart.
 	//   - BEYOND_BANDS, at plies: the yarn is outside of 80 to 500 m to 100 g, so that its
@@ -783,9 +786,12 @@ type PlanHandspunResponse struct {
 	Samples []*SampleCheck `protobuf:"bytes,23,rep,name=samples,proto3" json:"samples,omitempty"`
 	// What to take care of.
 	Cautions []string `protobuf:"bytes,24,rep,name=cautions,proto3" json:"cautions,omitempty"`
+	// What plying makes the singles shorter by, in percent of them: as asked, or by its
+	// twist. Absent of one ply.
+	PlyContractionPercent *float64 `protobuf:"fixed64,25,opt,name=ply_contraction_percent,json=plyContractionPercent,proto3,oneof" json:"ply_contraction_percent,omitempty"`
 	// A piece of the yarn with the slope of its twist, if asked for: both sides of it
 	// and the lines of the fibres or plies, in cm. Fewer than 20 points.
-	Outline       *Outline `protobuf:"bytes,25,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,26,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -988,6 +994,13 @@ func (x *PlanHandspunResponse) GetCautions() []string {
 	return nil
 }
 
+func (x *PlanHandspunResponse) GetPlyContractionPercent() float64 {
+	if x != nil && x.PlyContractionPercent != nil {
+		return *x.PlyContractionPercent
+	}
+	return 0
+}
+
 func (x *PlanHandspunResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -1027,13 +1040,13 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x11preparing_percent\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x10preparingPercent\x88\x01\x01\x12b\n" +
 	"\x10spinning_percent\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x01R\x0fspinningPercent\x88\x01\x01B\x14\n" +
 	"\x12_preparing_percentB\x13\n" +
-	"\x11_spinning_percent\"\xa2\t\n" +
+	"\x11_spinning_percent\"\x95\t\n" +
 	"\x13PlanHandspunRequest\x129\n" +
 	"\x05plies\x18\x01 \x03(\v2\x14.knitmath.v1.SpunPlyB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\bR\x05plies\x12T\n" +
 	"\bspinning\x18\x02 \x01(\x0e2\x15.knitmath.v1.SpinningB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10SPINNING_WOOLLENR\bspinning\x12g\n" +
 	"\x13twist_angle_degrees\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x004@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x00\x14@\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x004@H\x00R\x11twistAngleDegrees\x88\x01\x01\x12S\n" +
-	"\x10ply_twist_per_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\xcd\xcc\xcc\xcc\xcc\xcc\x00@\x19\x00\x00\x00\x00\x00\x00I@)\x9a\x99\x99\x99\x99\x99\xa9?H\x01R\rplyTwistPerCm\x88\x01\x01\x12o\n" +
-	"\x17ply_contraction_percent\x18\x05 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x02R\x15plyContractionPercent\x88\x01\x01\x12-\n" +
+	"\x10ply_twist_per_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\xcd\xcc\xcc\xcc\xcc\xcc\x00@\x19\x00\x00\x00\x00\x00\x00I@)\x9a\x99\x99\x99\x99\x99\xa9?H\x01R\rplyTwistPerCm\x88\x01\x01\x12b\n" +
+	"\x17ply_contraction_percent\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00H\x02R\x15plyContractionPercent\x88\x01\x01\x12-\n" +
 	"\x05gauge\x18\x06 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12E\n" +
 	"\bwanted_m\x18\a \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x88\x93@\x19\x00\x00\x00\x00\x80\x84.A)\x00\x00\x00\x00\x00\x00\xf0?H\x03R\awantedM\x88\x01\x01\x12E\n" +
 	"\bwanted_g\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x000\x81@\x19\x00\x00\x00\x00\x80\x84.A)\x00\x00\x00\x00\x00\x00\xf0?H\x04R\awantedG\x88\x01\x01\x125\n" +
@@ -1075,7 +1088,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\bexpected\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeB\x04\xa0\xe1\x18\x01R\bexpected\x12\x12\n" +
 	"\x04unit\x18\x03 \x01(\tR\x04unit\x12\x17\n" +
 	"\aif_less\x18\x04 \x01(\tR\x06ifLess\x12\x17\n" +
-	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\xaf\t\n" +
+	"\aif_more\x18\x05 \x01(\tR\x06ifMore\"\x88\n" +
+	"\n" +
 	"\x14PlanHandspunResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1106,14 +1120,16 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x12treadles_per_draft\x18\x15 \x01(\x01H\x04R\x10treadlesPerDraft\x88\x01\x01\x12\x19\n" +
 	"\x05hours\x18\x16 \x01(\x01H\x05R\x05hours\x88\x01\x01\x122\n" +
 	"\asamples\x18\x17 \x03(\v2\x18.knitmath.v1.SampleCheckR\asamples\x12\x1a\n" +
-	"\bcautions\x18\x18 \x03(\tR\bcautions\x12.\n" +
-	"\aoutline\x18\x19 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\t\n" +
+	"\bcautions\x18\x18 \x03(\tR\bcautions\x12;\n" +
+	"\x17ply_contraction_percent\x18\x19 \x01(\x01H\x06R\x15plyContractionPercent\x88\x01\x01\x12.\n" +
+	"\aoutline\x18\x1a \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\t\n" +
 	"\a_yarn_mB\t\n" +
 	"\a_yarn_gB\x0f\n" +
 	"\r_bobbin_countB\x0e\n" +
 	"\f_wheel_ratioB\x15\n" +
 	"\x13_treadles_per_draftB\b\n" +
-	"\x06_hours*\x80\x01\n" +
+	"\x06_hoursB\x1a\n" +
+	"\x18_ply_contraction_percent*\x80\x01\n" +
 	"\bGaugeFit\x12\x19\n" +
 	"\x15GAUGE_FIT_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eGAUGE_FIT_FITS\x10\x01\x12\x14\n" +
