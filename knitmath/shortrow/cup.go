@@ -36,3 +36,19 @@ func Cup(stitches, worked, centre int, method TurnMethod) Raise {
 	s.row(stitch.RightSide, at, stitches)
 	return Raise{Rows: s.closed(stitches), TurnCount: len(s.turns)}
 }
+
+// HalfCup is the first half of a [Cup] whose stitches, so many worked, come after others of
+// the round: its rows turn a stitch earlier until the centre is left, and the last goes on to
+// the end of the round and closes the gaps of the right side. next is how the round after
+// works, and closes those of the wrong side, up to the last stitch of the cup, which is left.
+func HalfCup(stitches, before, worked, centre int, method TurnMethod) (rows []WedgeRow, next []stitch.Run) {
+	s := shortRows{width: stitches, method: method}
+	at := 0
+	for turned := 1; turned <= (worked-centre)/2; turned++ {
+		s.row(stitch.RightSide, at, before+worked-turned)
+		at = before + turned
+		s.row(stitch.WrongSide, before+worked-turned, at)
+	}
+	s.row(stitch.RightSide, at, stitches)
+	return s.rows, s.closing(before + worked - 1)
+}

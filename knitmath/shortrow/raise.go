@@ -51,6 +51,15 @@ func raiseRows(stitches int, list []span, method TurnMethod) []WedgeRow {
 // closed are the rows, and the round after them, which closes the gaps of the wrong side
 // from the right.
 func (s *shortRows) closed(stitches int) []WedgeRow {
+	return append(s.rows, WedgeRow{
+		RowNumber: len(s.rows) + 1, Side: stitch.RightSide,
+		Instruction: stitch.Instruction{Row: stitch.Compress(s.closing(stitches)), StartStitches: stitches, EndStitches: stitches},
+		Resolving:   true,
+	})
+}
+
+// closing knits the first stitches of that round.
+func (s *shortRows) closing(stitches int) []stitch.Run {
 	var runs []stitch.Run
 	start := 0
 	for _, gap := range s.open[stitch.WrongSide] {
@@ -60,11 +69,7 @@ func (s *shortRows) closed(stitches int) []WedgeRow {
 		runs = stitch.AppendRun(runs, closeFromRight[s.method], 1)
 		start = gap
 	}
-	runs = stitch.AppendRun(runs, stitch.Knit, stitches-start)
-	return append(s.rows, WedgeRow{
-		RowNumber: len(s.rows) + 1, Side: stitch.RightSide,
-		Instruction: stitch.Instruction{Row: stitch.Compress(runs), StartStitches: stitches, EndStitches: stitches}, Resolving: true,
-	})
+	return stitch.AppendRun(runs, stitch.Knit, stitches-start)
 }
 
 // closeFromRight closes, on the right side, a gap whose turn was made on the wrong

@@ -56,6 +56,10 @@ func TestHeelsAreWellSaid(t *testing.T) {
 	}
 }
 
+func TestToeUpHeelsAreWellSaid(t *testing.T) {
+	toeUpHeels(t, func(at string, o Heel) { checkWords(t, at, o, o.Notices) })
+}
+
 func TestToesAreWellSaid(t *testing.T) {
 	toes(t, func(at string, o Toe) { checkWords(t, at, o, o.Notices) })
 }

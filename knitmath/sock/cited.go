@@ -8,6 +8,12 @@ var (
 		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)"}
 	flapCited = report.Source{Figure: "as many flap rows as stitches, every 2nd slipped at the edge",
 		Citation: "general tutorials of socks", Status: report.SourceStatusSecondHand}
+	toeUpCited = report.Source{Figure: "from the toe up, gussets half of the heel wide, taken up by a flap of two rows a stitch",
+		Citation: "a weblog's slip-stitch heel of 33 stitches: widened to 63, and back in 30 rows", Status: report.SourceStatusSecondHand}
+	toeUpTurnCited = report.Source{Figure: "a turn of short rows down to a third of the heel", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	toeUpHeartCited = report.Source{Figure: "gussets that a heart turn takes up", Status: report.SourceStatusOwnDerivation,
+		Citation: "own derivation, from the stitches that the turn leaves"}
 	slippedCited = report.Source{Figure: "slipped stitches within the flap", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	roundCited = report.Source{Figure: "rows of the turn", Status: report.SourceStatusPublished,
@@ -18,7 +24,7 @@ var (
 		Citation: "H. Stiebner, Socken Nuorgam (2015): 10, 10 and 10"}
 	pickUpCited = report.Source{Figure: "stitches along the flap: half its rows and one for the corner", Status: report.SourceStatusSecondHand,
 		Citation: "general tutorials of socks; published heels take 1 to 4 more than half"}
-	gussetCited = report.Source{Figure: "gussets decreased every 2nd round", Citation: "general tutorials of socks",
+	gussetCited = report.Source{Figure: "gussets shaped every 2nd round", Citation: "general tutorials of socks",
 		Status: report.SourceStatusSecondHand}
 	thirdsCited = report.Source{Figure: "short rows over half of the sock down to a third of them", Status: report.SourceStatusSecondHand,
 		Citation: "weblogs on short-row heels"}
@@ -48,11 +54,25 @@ func (o Heel) Sources() []report.Source {
 		list = append(list, thirdsCited, turningCited)
 	case HeelKindWasteYarn:
 		list = append(list, afterCited, wedgeCited)
-	default:
+	case HeelKindRound, HeelKindSquare, HeelKindHeart:
+		if o.toeUp {
+			return ofFoot(o.sourcesToeUp(list), o.Stitches != nil, false)
+		}
 		turn := map[HeelKind]report.Source{HeelKindRound: roundCited, HeelKindHeart: heartCited, HeelKindSquare: squareCited}
 		list = append(list, flapCited, slippedCited, turn[o.kind], pickUpCited, gussetCited)
 	}
 	return ofFoot(list, o.Stitches != nil, false)
+}
+
+// sourcesToeUp are those of a heel of gussets worked from the toe up.
+func (o Heel) sourcesToeUp(list []report.Source) []report.Source {
+	switch o.kind {
+	case HeelKindHeart:
+		return append(list, heartCited, toeUpHeartCited, gussetCited)
+	case HeelKindRound:
+		list = append(list, toeUpTurnCited, turningCited)
+	}
+	return append(list, toeUpCited, slippedCited, gussetCited)
 }
 
 // Sources says where the figures come from.

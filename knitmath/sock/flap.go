@@ -17,7 +17,7 @@ const (
 // planFlap writes a heel of flap, turn and gusset.
 func (h heel) planFlap(out *Heel) {
 	h.flap(out)
-	left := h.turnRows(out)
+	left := h.turnRows(out, h.stitches, 0)
 	sole := left + 2*h.pickUp
 	decreases := (sole - h.stitches) / 2
 	h.pickUps(out, left)

@@ -23,6 +23,16 @@ const (
 	HeelKindWasteYarn // knit in afterwards
 )
 
+// Direction is where a sock is worked from.
+type Direction int32
+
+// The directions.
+const (
+	DirectionUnspecified Direction = iota // from the cuff
+	DirectionCuffDown
+	DirectionToeUp
+)
+
 // FlapStitch is the stitch pattern of a flap. The first stitch of every row is slipped in
 // both.
 type FlapStitch int32
@@ -68,6 +78,7 @@ const (
 // HeelInput asks for a heel. It mirrors PlanHeelRequest.
 type HeelInput struct {
 	Kind                HeelKind
+	Direction           Direction
 	RoundStitches       *int
 	FootCircumferenceCm *float64
 	EasePercent         *float64
@@ -106,9 +117,10 @@ type Heel struct {
 	CentreStitches *int
 	TurnedStitches *int
 	PickUpStitches *int
-	// GussetStitches is the round after the pick-ups.
+	// GussetStitches is the round with its gussets.
 	GussetStitches       *int
 	GussetDecreaseRounds *int
+	GussetIncreaseRounds *int
 	GussetRounds         *int
 	// ClosingStitches is the round of a heel knit in afterwards.
 	ClosingStitches *int
@@ -123,6 +135,7 @@ type Heel struct {
 	Outline *outline.Outline
 
 	kind   HeelKind
+	toeUp  bool
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
 	every  int
@@ -134,7 +147,7 @@ type Heel struct {
 	directions []string
 }
 
-// PlanHeel plans a heel worked from the cuff down and writes every row of it.
+// PlanHeel plans a heel and writes every row of it.
 //
 // A flap is as many rows long as it has stitches, its first stitches slipped, so that each
 // edge has one chain stitch for two rows. A round turn of f stitches whose decreases begin
@@ -146,6 +159,12 @@ type Heel struct {
 //
 // Short rows turn a stitch earlier in every row until the centre is left, and a stitch later
 // in every row until the heel is whole again. A heel on waste yarn is closed as a wedge toe.
+// Both are the same from the toe up.
+//
+// From the toe up gussets of g stitches each grow first, two in every increase round. A flap
+// over the heel then takes up one of them in every row, 2g rows, after a turn of short rows
+// (round) or at once (square). A heart turns over sole and gussets together and leaves the
+// heel, with g half of what lies beside its centre.
 //
 // Sources: facts of every default are cited in the answer. The turn: own derivation, which
 // the published turns of H. P. Ryder (1896) follow.
@@ -160,6 +179,8 @@ func PlanHeel(in HeelInput) (Heel, error) {
 		h.vetShortRows(&c, in)
 	case h.kind == HeelKindWasteYarn:
 		h.vetWasteYarn(&c, in)
+	case h.toeUp:
+		h.vetToeUp(&c, in)
 	default:
 		h.vetFlap(&c, in)
 	}
@@ -179,12 +200,14 @@ func PlanHeel(in HeelInput) (Heel, error) {
 type heel struct {
 	rounds
 	kind                   HeelKind
+	toeUp                  bool
 	method                 shortrow.TurnMethod
 	unit                   measure.DisplayUnit
 	flapStitch             FlapStitch
 	stitches, instep       int
 	flapRows, centre       int
 	pickUp, every, quick   int
+	grown                  int // stitches of each gusset, from the toe up
 	corner, end            int
 	heelGiven, pickUpGiven bool
 }
@@ -192,13 +215,17 @@ type heel struct {
 // plan writes the heel out.
 func (h heel) plan() Heel {
 	out := Heel{Stitches: h.fitted, RoundStitches: h.round, HeelStitches: h.stitches, InstepStitches: h.instep,
-		kind: h.kind, unit: h.unit, method: h.method, every: h.every, quick: h.quick, corner: h.corner}
+		kind: h.kind, toeUp: h.toeUp, unit: h.unit, method: h.method, every: h.every, quick: h.quick, corner: h.corner}
 	switch h.kind {
 	case HeelKindShortRows:
 		h.planShortRows(&out)
 	case HeelKindWasteYarn:
 		h.planWasteYarn(&out)
 	default:
+		if h.toeUp {
+			h.planToeUp(&out)
+			break
+		}
 		h.planFlap(&out)
 	}
 	return out

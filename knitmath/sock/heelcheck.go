@@ -13,7 +13,8 @@ import (
 // vetHeel checks each field for itself, and what the kind of heel has no use for.
 func vetHeel(c *fault.Checks, in HeelInput) heel {
 	fault.Enum(c, "", "kind", in.Kind, HeelKindWasteYarn)
-	h := heel{kind: in.Kind, unit: in.DisplayUnit, method: in.TurnMethod, flapStitch: in.FlapStitch}
+	fault.Enum(c, "", "direction", in.Direction, DirectionToeUp)
+	h := heel{kind: in.Kind, toeUp: in.Direction == DirectionToeUp, unit: in.DisplayUnit, method: in.TurnMethod, flapStitch: in.FlapStitch}
 	if h.kind == HeelKindUnspecified {
 		h.kind = HeelKindRound
 	}
@@ -29,8 +30,8 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	c.OptionalCount("", "corner_stitches", in.CornerStitches, 0, MaxCorner)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 4, MaxRound)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	if c.Sound("kind") {
-		vetUses(c, h.kind, in)
+	if c.Sound("kind", "direction") {
+		vetUses(c, h, in)
 	}
 	if c.Err() != nil {
 		return h
@@ -44,9 +45,13 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	return h
 }
 
-// vetUses refuses what the kind has no use for.
-func vetUses(c *fault.Checks, kind HeelKind, in HeelInput) {
-	flap := kind != HeelKindShortRows && kind != HeelKindWasteYarn
+// vetUses refuses what the kind, worked in its direction, has no use for.
+func vetUses(c *fault.Checks, h heel, in HeelInput) {
+	gussets := h.kind != HeelKindShortRows && h.kind != HeelKindWasteYarn
+	picked := gussets && !h.toeUp
+	flap := picked || gussets && h.kind != HeelKindHeart
+	centre := h.kind != HeelKindWasteYarn && (!h.toeUp || h.kind != HeelKindSquare)
+	turned := h.kind == HeelKindShortRows || h.toeUp && h.kind == HeelKindRound
 	for _, f := range []struct {
 		field string
 		given bool
@@ -54,16 +59,16 @@ func vetUses(c *fault.Checks, kind HeelKind, in HeelInput) {
 	}{
 		{"flap_rows", in.FlapRows != nil, flap},
 		{"flap_stitch", in.FlapStitch != 0, flap},
-		{"centre_stitches", in.CentreStitches != nil, kind != HeelKindWasteYarn},
-		{"pick_up_stitches", in.PickUpStitches != nil, flap},
-		{"gusset_every_rounds", in.GussetEveryRounds != nil, flap},
-		{"successive_rounds", in.SuccessiveRounds != nil, flap},
-		{"turn_method", in.TurnMethod != 0, kind == HeelKindShortRows},
-		{"corner_stitches", in.CornerStitches != nil, kind == HeelKindWasteYarn},
-		{"end_stitches", in.EndStitches != nil, kind == HeelKindWasteYarn},
+		{"centre_stitches", in.CentreStitches != nil, centre},
+		{"pick_up_stitches", in.PickUpStitches != nil, picked},
+		{"gusset_every_rounds", in.GussetEveryRounds != nil, gussets},
+		{"successive_rounds", in.SuccessiveRounds != nil, picked},
+		{"turn_method", in.TurnMethod != 0, turned},
+		{"corner_stitches", in.CornerStitches != nil, h.kind == HeelKindWasteYarn},
+		{"end_stitches", in.EndStitches != nil, h.kind == HeelKindWasteYarn},
 	} {
 		if f.given && !f.used {
-			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of heel; leave it out")
+			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of heel, worked in this direction; leave it out")
 		}
 	}
 }
@@ -72,7 +77,7 @@ func vetUses(c *fault.Checks, kind HeelKind, in HeelInput) {
 func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
 	h.flapRows = fault.Or(in.FlapRows, h.stitches+h.stitches%2)
 	if h.flapRows%2 != 0 {
-		c.Infeasible(fmt.Sprintf("is odd; a flap ends with a wrong-side row, so %d or %d would do", h.flapRows-1, h.flapRows+1), "flap_rows")
+		c.Infeasible(oddFlap(h.flapRows), "flap_rows")
 	}
 	h.every, h.quick = fault.Or(in.GussetEveryRounds, defaultEvery), fault.Or(in.SuccessiveRounds, 1)
 	h.vetCentre(c, in, h.turn())
@@ -82,8 +87,12 @@ func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
 	}
 	most := h.flapRows
 	if h.pickUp > most {
+		fields := []string{"pick_up_stitches"}
+		if in.FlapRows != nil {
+			fields = append(fields, "flap_rows")
+		}
 		c.Infeasible(fmt.Sprintf("a flap of %s has no room for more than %s at an edge", report.CountOf(h.flapRows, "rows"),
-			report.CountOf(most, "stitches")), "pick_up_stitches", "flap_rows")
+			report.CountOf(most, "stitches")), fields...)
 		return
 	}
 	h.vetGusset(c, in)
@@ -111,6 +120,25 @@ func (h *heel) vetGusset(c *fault.Checks, in HeelInput) {
 	c.Infeasible(detail, "flap_rows")
 }
 
+// sizedBy is the field that the stitches of the heel come from.
+func (h *heel) sizedBy(in HeelInput) string {
+	switch {
+	case in.HeelStitches != nil:
+		return "heel_stitches"
+	case in.RoundStitches != nil:
+		return "round_stitches"
+	}
+	return "foot_circumference_cm"
+}
+
+// oftenHalf says of how many stitches the round has to be whose half is that many.
+func (h *heel) oftenHalf(stitches int) string {
+	if h.heelGiven {
+		return ""
+	}
+	return ", half of a round of " + strconv.Itoa(2*stitches)
+}
+
 // vetCentre settles the centre of a turn.
 func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
 	least, most := t.least+(t.least+h.stitches)%2, h.stitches-t.beside
@@ -118,7 +146,7 @@ func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
 	switch {
 	case most < least:
 		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn; it takes "+
-			strconv.Itoa(least+t.beside), "heel_stitches")
+			strconv.Itoa(least+t.beside)+h.oftenHalf(least+t.beside), h.sizedBy(in))
 	case h.centre < least || h.centre > most:
 		c.Infeasible(fmt.Sprintf("the centre of %s can have %d to %d", report.CountOf(h.stitches, "stitches"), least, most), "centre_stitches")
 	case (h.centre-h.stitches)%2 != 0:

@@ -30,6 +30,9 @@ func (o Heel) summarise() string {
 		return "A heel knit in afterwards" + over + ": " + report.CountOf(*o.ClosingStitches, "stitches") +
 			" around the opening, closed like a toe down to " + strconv.Itoa(*o.EndStitches) + o.deep() + "."
 	}
+	if o.toeUp {
+		return o.sumToeUp(over)
+	}
 	s := "A heel of flap and gusset with " + heelNames[o.kind] + over + ": " + report.CountOf(*o.FlapRows, "flap rows") + o.deep() + ", " +
 		report.CountOf(*o.TurnedStitches, "stitches") + " after the turn, " + strconv.Itoa(*o.PickUpStitches) + " picked up along each edge"
 	if *o.GussetDecreaseRounds == 0 {
@@ -49,13 +52,20 @@ func (o Heel) deep() string {
 
 // direct is the heel step by step.
 func (o Heel) direct() []string {
-	d := []string{"The round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the heel (needle 1); the " +
+	first := "heel"
+	if o.toeUp {
+		first = "sole"
+	}
+	d := []string{"The round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the " + first + " (needle 1); the " +
 		strconv.Itoa(o.InstepStitches) + " of the instep (needle 2) follow."}
 	switch o.kind {
 	case HeelKindShortRows:
 		return o.shortRowDirections(d)
 	case HeelKindWasteYarn:
 		return o.wasteYarnDirections(d)
+	}
+	if o.toeUp {
+		return o.directToeUp(d)
 	}
 	d = o.flapDirections(d)
 	d = o.turnDirections(d)
@@ -208,10 +218,14 @@ func (o Heel) wasteYarnDirections(d []string) []string {
 	} else {
 		corner = " Leave the corners,"
 	}
+	rest := "foot and toe"
+	if o.toeUp {
+		rest = "the leg"
+	}
 	d = append(d, fmt.Sprintf("Round of the heel: k%d with a smooth waste yarn, "+
 		"slip these %d back to the left needle, knit them again with the sock's yarn, and k%d.",
 		o.HeelStitches, o.HeelStitches, o.InstepStitches),
-		"Work foot and toe. Then put the stitches below and above the waste yarn on two needles, "+strconv.Itoa(o.HeelStitches)+
+		"Work "+rest+". Then put the stitches below and above the waste yarn on two needles, "+strconv.Itoa(o.HeelStitches)+
 			" each (above, the half loop at the edge counts), and take the waste yarn out."+corner+" and begin the round at one of them: "+
 			report.CountOf(*o.ClosingStitches, "stitches")+".")
 	return append(d, o.closing...)

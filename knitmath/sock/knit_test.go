@@ -38,7 +38,7 @@ func knitHeel(t *testing.T, at string, o Heel) *stitch.Machine {
 			t.Fatalf("%s: row %d faces %v", at, i+1, m.Side())
 		}
 		resting := 0
-		if r.Part == HeelPartFlap || r.Part == HeelPartTurn {
+		if !o.toeUp && (r.Part == HeelPartFlap || r.Part == HeelPartTurn) {
 			resting = o.InstepStitches
 		}
 		if got := m.StitchCount() - resting; got != r.Instruction.StartStitches {

@@ -55,6 +55,9 @@ func (h heel) outline(out Heel) *outline.Outline {
 		}
 		return h.framed(h.drawn("closing", spans))
 	}
+	if h.toeUp {
+		return h.toeUpOutline(out)
+	}
 	return h.flapOutline(out)
 }
 
@@ -85,4 +88,25 @@ func (t toe) outline(out Toe) *outline.Outline {
 		spans = append(spans, span{2 * r.Instruction.EndStitches, r.RowNumber})
 	}
 	return t.framed(t.drawn("toe", spans))
+}
+
+// toeUpOutline draws a heel of gussets worked from the toe up.
+func (h heel) toeUpOutline(out Heel) *outline.Outline {
+	sole, row := []span{{4 * h.stitches, 0}}, 0
+	for _, r := range out.Rows {
+		if r.Part == HeelPartGusset {
+			row++
+			sole = append(sole, span{4 * (r.Instruction.EndStitches - h.instep), row})
+		}
+	}
+	lines := []outline.Line{h.drawn("sole and gussets", sole)}
+	switch h.kind {
+	case HeelKindHeart:
+		return h.framed(append(lines, h.drawn("turn", []span{{4 * h.centre, row}, {4 * h.stitches, row + 2*h.grown}}))...)
+	case HeelKindRound:
+		turn := h.stitches - h.centre
+		lines = append(lines, h.drawn("turn", []span{{4 * h.stitches, row}, {4 * h.centre, row + turn}}))
+		row += turn
+	}
+	return h.framed(append(lines, h.drawn("flap", []span{{4 * h.stitches, row}, {4 * h.stitches, row + h.flapRows}}))...)
 }

@@ -45,7 +45,11 @@ func (h *heel) vetWasteYarn(c *fault.Checks, in HeelInput) {
 	h.end = fault.Or(in.EndStitches, wedgeEnd(all))
 	plan, refused := h.closing().Plan()
 	if refused != "" {
-		c.Infeasible("the opening "+refused, "heel_stitches", "end_stitches")
+		fields := []string{h.sizedBy(in)}
+		if in.EndStitches != nil {
+			fields = append(fields, "end_stitches")
+		}
+		c.Infeasible("the opening "+refused, fields...)
 		return
 	}
 	if plan.EndStitches != h.end {

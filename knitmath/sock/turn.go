@@ -31,7 +31,13 @@ var turns = map[HeelKind]turn{
 	HeelKindShortRows: {1, 2, thirdCentre, func(heel, _ int) int { return heel }},
 }
 
-func (h heel) turn() turn { return turns[h.kind] }
+// turn is the heel's own; from the toe up a round heel is turned by short rows.
+func (h heel) turn() turn {
+	if h.toeUp && h.kind == HeelKindRound {
+		return turns[HeelKindShortRows]
+	}
+	return turns[h.kind]
+}
 
 // unworked is how many stitches the first row of a round turn leaves at its end.
 func unworked(heel, centre int) int { return (heel - 4 - centre) / 2 }
@@ -48,30 +54,35 @@ var sides = [...]struct {
 	work, dec stitch.Op
 }{{stitch.RightSide, stitch.Knit, stitch.SSK}, {stitch.WrongSide, stitch.Purl, stitch.P2tog}}
 
-// turnRows works the turn, a right-side row first, and gives the stitches that are left.
+// turnRows works the turn of so many stitches, a right-side row first, and gives the stitches
+// that are left. The counts of its rows hold so many resting ones too. What begins a round has
+// no stitch to slip at its first row's edge.
 //
 // From the third row on, or of a square turn from the second, a row goes to the stitch
 // before the gap that its side left, decreases over the gap, and works one more beyond it
 // unless the turn is square or none waits.
-func (h heel) turnRows(out *Heel) int {
-	now, square := h.stitches, h.kind == HeelKindSquare
+func (h heel) turnRows(out *Heel, stitches, resting int) int {
+	now, square := stitches, h.kind == HeelKindSquare
 	row := func(i, plain, beyond int) {
-		s := sides[i%2]
-		out.add(HeelPartTurn, s.side, now, now-1, stitch.Do(stitch.Slip, 1), stitch.Do(s.work, plain), stitch.Do(s.dec, 1),
+		s, slip := sides[i%2], 1
+		if i == 0 && resting > 0 {
+			plain, slip = plain+1, 0
+		}
+		out.add(HeelPartTurn, s.side, now+resting, now+resting-1, stitch.Do(stitch.Slip, slip), stitch.Do(s.work, plain), stitch.Do(s.dec, 1),
 			stitch.Do(s.work, beyond), stitch.Do(stitch.Turn, 1))
 		now--
 	}
 	var waiting [2]int // beyond the gap of either side
 	i := 2
 	if square {
-		beside := (h.stitches - h.centre) / 2
+		beside := (stitches - h.centre) / 2
 		waiting = [...]int{beside - 1, beside}
 		row(0, beside+h.centre-2, 0)
 		i = 1
 	} else {
-		u := unworked(h.stitches, h.centre)
+		u := unworked(stitches, h.centre)
 		waiting = [...]int{u, u}
-		row(0, h.stitches-u-4, 1)
+		row(0, stitches-u-4, 1)
 		row(1, h.centre-1, 1)
 	}
 	for ; waiting[i%2] > 0; i++ {

@@ -25,6 +25,7 @@ func (sockService) PlanToe(ctx context.Context, req *knitmathv1.PlanToeRequest) 
 func heelIn(req *knitmathv1.PlanHeelRequest) sock.HeelInput {
 	return sock.HeelInput{
 		Kind:                sock.HeelKind(req.Kind),
+		Direction:           sock.Direction(req.Direction),
 		RoundStitches:       optional(req.RoundStitches, countIn),
 		FootCircumferenceCm: req.FootCircumferenceCm,
 		EasePercent:         req.EasePercent,
@@ -57,6 +58,7 @@ func heelOut(out sock.Heel) *knitmathv1.PlanHeelResponse {
 		PickUpStitches:       optional(out.PickUpStitches, countOut),
 		GussetStitches:       optional(out.GussetStitches, countOut),
 		GussetDecreaseRounds: optional(out.GussetDecreaseRounds, countOut),
+		GussetIncreaseRounds: optional(out.GussetIncreaseRounds, countOut),
 		GussetRounds:         optional(out.GussetRounds, countOut),
 		ClosingStitches:      optional(out.ClosingStitches, countOut),
 		EndStitches:          optional(out.EndStitches, countOut),

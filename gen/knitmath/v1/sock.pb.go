@@ -4,7 +4,7 @@
 // 	protoc        (unknown)
 // source: knitmath/v1/sock.proto
 
-// Socks, from the cuff down: heels and toes.
+// Socks: heels and toes.
 
 package knitmathv1
 
@@ -93,6 +93,61 @@ func (HeelKind) EnumDescriptor() ([]byte, []int) {
 	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{0}
 }
 
+// Where a sock is worked from.
+type SockDirection int32
+
+const (
+	// From the cuff down.
+	SockDirection_SOCK_DIRECTION_UNSPECIFIED SockDirection = 0
+	// From the cuff down.
+	SockDirection_SOCK_DIRECTION_CUFF_DOWN SockDirection = 1
+	// From the toe up: gussets grow, and a flap over the heel takes them up, a stitch a row. A round
+	// heel is turned by short rows before its flap, a square one has no turn. A heart turns over
+	// sole and gussets together and has no flap. Short rows and waste yarn are as from the cuff.
+	SockDirection_SOCK_DIRECTION_TOE_UP SockDirection = 2
+)
+
+// Enum value maps for SockDirection.
+var (
+	SockDirection_name = map[int32]string{
+		0: "SOCK_DIRECTION_UNSPECIFIED",
+		1: "SOCK_DIRECTION_CUFF_DOWN",
+		2: "SOCK_DIRECTION_TOE_UP",
+	}
+	SockDirection_value = map[string]int32{
+		"SOCK_DIRECTION_UNSPECIFIED": 0,
+		"SOCK_DIRECTION_CUFF_DOWN":   1,
+		"SOCK_DIRECTION_TOE_UP":      2,
+	}
+)
+
+func (x SockDirection) Enum() *SockDirection {
+	p := new(SockDirection)
+	*p = x
+	return p
+}
+
+func (x SockDirection) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (SockDirection) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_sock_proto_enumTypes[1].Descriptor()
+}
+
+func (SockDirection) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_sock_proto_enumTypes[1]
+}
+
+func (x SockDirection) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// Deprecated: Use SockDirection.Descriptor instead.
+func (SockDirection) EnumDescriptor() ([]byte, []int) {
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{1}
+}
+
 // The stitch pattern of a flap. Every row slips its first stitch in both.
 type FlapStitch int32
 
@@ -130,11 +185,11 @@ func (x FlapStitch) String() string {
 }
 
 func (FlapStitch) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_sock_proto_enumTypes[1].Descriptor()
+	return file_knitmath_v1_sock_proto_enumTypes[2].Descriptor()
 }
 
 func (FlapStitch) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_sock_proto_enumTypes[1]
+	return &file_knitmath_v1_sock_proto_enumTypes[2]
 }
 
 func (x FlapStitch) Number() protoreflect.EnumNumber {
@@ -143,7 +198,7 @@ func (x FlapStitch) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use FlapStitch.Descriptor instead.
 func (FlapStitch) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{1}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{2}
 }
 
 // A part of a heel.
@@ -152,9 +207,9 @@ type HeelPart int32
 const (
 	// None; never sent.
 	HeelPart_HEEL_PART_UNSPECIFIED HeelPart = 0
-	// The flap, to and fro over the heel.
+	// The flap, to and fro over the heel; from the toe up with the round after it.
 	HeelPart_HEEL_PART_FLAP HeelPart = 1
-	// The turn of the heel.
+	// The turn of the heel, with the round after it where no flap follows.
 	HeelPart_HEEL_PART_TURN HeelPart = 2
 	// The round that picks up along the flap. Its stitches begin with the turned heel.
 	HeelPart_HEEL_PART_PICK_UP HeelPart = 3
@@ -203,11 +258,11 @@ func (x HeelPart) String() string {
 }
 
 func (HeelPart) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_sock_proto_enumTypes[2].Descriptor()
+	return file_knitmath_v1_sock_proto_enumTypes[3].Descriptor()
 }
 
 func (HeelPart) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_sock_proto_enumTypes[2]
+	return &file_knitmath_v1_sock_proto_enumTypes[3]
 }
 
 func (x HeelPart) Number() protoreflect.EnumNumber {
@@ -216,7 +271,7 @@ func (x HeelPart) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use HeelPart.Descriptor instead.
 func (HeelPart) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{2}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
 }
 
 // How a toe is made.
@@ -265,11 +320,11 @@ func (x ToeKind) String() string {
 }
 
 func (ToeKind) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_sock_proto_enumTypes[3].Descriptor()
+	return file_knitmath_v1_sock_proto_enumTypes[4].Descriptor()
 }
 
 func (ToeKind) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_sock_proto_enumTypes[3]
+	return &file_knitmath_v1_sock_proto_enumTypes[4]
 }
 
 func (x ToeKind) Number() protoreflect.EnumNumber {
@@ -278,11 +333,11 @@ func (x ToeKind) Number() protoreflect.EnumNumber {
 
 // Deprecated: Use ToeKind.Descriptor instead.
 func (ToeKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
+	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{4}
 }
 
 // Asks for a heel. The round begins with the stitches of the heel. A field that the kind of
-// heel has no use for is refused.
+// heel, worked in its direction, has no use for is refused.
 type PlanHeelRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// How the heel is made. Default round.
@@ -304,25 +359,26 @@ type PlanHeelRequest struct {
 	// Stitches of the heel, 6 to 400, at most 2 fewer than the round; with a flap at least 8.
 	// Default half of the round, rounded down.
 	HeelStitches *int32 `protobuf:"varint,7,opt,name=heel_stitches,json=heelStitches,proto3,oneof" json:"heel_stitches,omitempty"`
-	// Rows of the flap, 2 to 400, even. Default as many as the heel has stitches, or one more.
+	// Rows of the flap, 2 to 400, even. Default as many as the heel has stitches, or one more;
+	// from the toe up 2 or 3 fewer.
 	FlapRows *int32 `protobuf:"varint,8,opt,name=flap_rows,json=flapRows,proto3,oneof" json:"flap_rows,omitempty"`
 	// The flap's stitch pattern. Default slipped.
 	FlapStitch FlapStitch `protobuf:"varint,9,opt,name=flap_stitch,json=flapStitch,proto3,enum=knitmath.v1.FlapStitch" json:"flap_stitch,omitempty"`
 	// Stitches of the centre, 1 to 400, odd or even as those of the heel. Of a turn: those
 	// between its first two decreases, the slipped one among them, at least 2; at least 6 of
 	// the heel lie beside them, of a square turn 4. Default 6 or 5 of a round turn, 2 or 3 of a
-	// heart, of a square one what a third at each side leaves. Of short rows: those that no row
-	// leaves out; default the same.
+	// heart, of a square one what a third at each side leaves. Of short rows, of which a
+	// round turn is made from the toe up: those that no row leaves out; default the same.
 	CentreStitches *int32 `protobuf:"varint,10,opt,name=centre_stitches,json=centreStitches,proto3,oneof" json:"centre_stitches,omitempty"`
 	// Stitches picked up along each edge of the flap, 1 to 400, at most one a row. Default
 	// half the rows and 1 for the corner.
 	PickUpStitches *int32 `protobuf:"varint,11,opt,name=pick_up_stitches,json=pickUpStitches,proto3,oneof" json:"pick_up_stitches,omitempty"`
-	// A gusset decreases in every so many rounds, 1 to 6. Default 2.
+	// A gusset is shaped in every so many rounds, 1 to 6. Default 2.
 	GussetEveryRounds *int32 `protobuf:"varint,12,opt,name=gusset_every_rounds,json=gussetEveryRounds,proto3,oneof" json:"gusset_every_rounds,omitempty"`
 	// How many decrease rounds of the gusset follow one another first, 1 to 400, at most all.
 	// Default 1.
 	SuccessiveRounds *int32 `protobuf:"varint,13,opt,name=successive_rounds,json=successiveRounds,proto3,oneof" json:"successive_rounds,omitempty"`
-	// How short rows turn. Default wrap and turn. Yarn overs would lie two and two in the second
+	// How short rows turn, those of a round turn from the toe up too. Default wrap and turn. Yarn overs would lie two and two in the second
 	// half, and are refused.
 	TurnMethod TurnMethod `protobuf:"varint,14,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Stitches picked up in each corner of the opening of a heel knit in afterwards, 0 to 3.
@@ -333,6 +389,8 @@ type PlanHeelRequest struct {
 	EndStitches *int32 `protobuf:"varint,16,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,17,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Where the sock is worked from. Default the cuff.
+	Direction SockDirection `protobuf:"varint,19,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,18,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
@@ -493,6 +551,13 @@ func (x *PlanHeelRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *PlanHeelRequest) GetDirection() SockDirection {
+	if x != nil {
+		return x.Direction
+	}
+	return SockDirection_SOCK_DIRECTION_UNSPECIFIED
+}
+
 func (x *PlanHeelRequest) GetWithOutline() bool {
 	if x != nil {
 		return x.WithOutline
@@ -516,7 +581,8 @@ type HeelRow struct {
 	RowNumber int32 `protobuf:"varint,2,opt,name=row_number,json=rowNumber,proto3" json:"row_number,omitempty"`
 	// The side it is worked on.
 	Side Side `protobuf:"varint,3,opt,name=side,proto3,enum=knitmath.v1.Side" json:"side,omitempty"`
-	// The row. Of flap and turn, start_stitches and end_stitches are those of the heel alone.
+	// The row. Of flap and turn, start_stitches and end_stitches are those of the heel alone; from
+	// the toe up those of the round.
 	// The pick-up round places two markers, around the instep. A wrapped stitch may carry two
 	// wraps.
 	Instruction   *Instruction `protobuf:"bytes,4,opt,name=instruction,proto3" json:"instruction,omitempty"`
@@ -615,17 +681,18 @@ type PlanHeelResponse struct {
 	TurnedStitches *int32 `protobuf:"varint,11,opt,name=turned_stitches,json=turnedStitches,proto3,oneof" json:"turned_stitches,omitempty"`
 	// Stitches picked up along each edge of the flap.
 	PickUpStitches *int32 `protobuf:"varint,12,opt,name=pick_up_stitches,json=pickUpStitches,proto3,oneof" json:"pick_up_stitches,omitempty"`
-	// Stitches of the round after the pick-ups.
+	// Stitches of the round with its gussets.
 	GussetStitches *int32 `protobuf:"varint,13,opt,name=gusset_stitches,json=gussetStitches,proto3,oneof" json:"gusset_stitches,omitempty"`
 	// Rounds of the gusset that decrease.
 	GussetDecreaseRounds *int32 `protobuf:"varint,14,opt,name=gusset_decrease_rounds,json=gussetDecreaseRounds,proto3,oneof" json:"gusset_decrease_rounds,omitempty"`
-	// All its rounds, to the last decrease round.
+	// All its rounds, to the last that is shaped.
 	GussetRounds *int32 `protobuf:"varint,15,opt,name=gusset_rounds,json=gussetRounds,proto3,oneof" json:"gusset_rounds,omitempty"`
 	// Stitches around the opening of a heel knit in afterwards.
 	ClosingStitches *int32 `protobuf:"varint,16,opt,name=closing_stitches,json=closingStitches,proto3,oneof" json:"closing_stitches,omitempty"`
 	// Stitches that are grafted there.
 	EndStitches *int32 `protobuf:"varint,17,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
-	// Depth of the heel, in cm: of the flap, of the short rows to their fold, of the closing.
+	// Depth of the heel, in cm: of the flap, of the short rows to their fold, of the closing, of a heart
+	// turn from the toe up.
 	// Absent without gauge.
 	DepthCm *float64 `protobuf:"fixed64,18,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// Length of the gusset, in cm; absent without gauge.
@@ -633,11 +700,13 @@ type PlanHeelResponse struct {
 	// Every row, in the order worked.
 	Rows []*HeelRow `protobuf:"bytes,20,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: a line around flap and turn, and one around the sole with its gussets laid flat
-	// above them; or around short rows to their fold; or the closing. x is counted from the
+	// above them, or these in the order worked from the toe up; or around short rows to their fold; or the closing. x is counted from the
 	// middle; in cm, or in stitches and rows without gauge. At most 2,500 points.
-	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	Outline *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
+	// Rounds of the gusset that increase, from the toe up.
+	GussetIncreaseRounds *int32 `protobuf:"varint,22,opt,name=gusset_increase_rounds,json=gussetIncreaseRounds,proto3,oneof" json:"gusset_increase_rounds,omitempty"`
+	unknownFields        protoimpl.UnknownFields
+	sizeCache            protoimpl.SizeCache
 }
 
 func (x *PlanHeelResponse) Reset() {
@@ -815,6 +884,13 @@ func (x *PlanHeelResponse) GetOutline() *Outline {
 		return x.Outline
 	}
 	return nil
+}
+
+func (x *PlanHeelResponse) GetGussetIncreaseRounds() int32 {
+	if x != nil && x.GussetIncreaseRounds != nil {
+		return *x.GussetIncreaseRounds
+	}
+	return 0
 }
 
 // Asks for a toe, of 2,000 rounds at most. The round begins at one side of the foot. A field that the kind of toe has
@@ -1271,7 +1347,7 @@ var File_knitmath_v1_sock_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\x80\f\n" +
+	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xe5\f\n" +
 	"\x0fPlanHeelRequest\x12K\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x15.knitmath.v1.HeelKindB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fHEEL_KIND_ROUNDR\x04kind\x12;\n" +
 	"\x0eround_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@@\x18\x90\x03(\fH\x00R\rroundStitches\x88\x01\x01\x12^\n" +
@@ -1295,7 +1371,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fcorner_stitches\x18\x0f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x18\x03(\x00H\tR\x0ecornerStitches\x88\x01\x01\x127\n" +
 	"\fend_stitches\x18\x10 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\x90\x03(\x04H\n" +
 	"R\vendStitches\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\x11 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fdisplay_unit\x18\x11 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12c\n" +
+	"\tdirection\x18\x13 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x12,\n" +
 	"\fwith_outline\x18\x12 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:.\xbaH+\")\n" +
 	"\x0eround_stitches\n" +
@@ -1317,7 +1394,7 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x02 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xd6\b\n" +
+	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xac\t\n" +
 	"\x10PlanHeelResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1343,7 +1420,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\tgusset_cm\x18\x13 \x01(\x01H\n" +
 	"R\bgussetCm\x88\x01\x01\x12(\n" +
 	"\x04rows\x18\x14 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
-	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
+	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\x129\n" +
+	"\x16gusset_increase_rounds\x18\x16 \x01(\x05H\vR\x14gussetIncreaseRounds\x88\x01\x01B\f\n" +
 	"\n" +
 	"_flap_rowsB\x12\n" +
 	"\x10_centre_stitchesB\x12\n" +
@@ -1356,7 +1434,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\r_end_stitchesB\v\n" +
 	"\t_depth_cmB\f\n" +
 	"\n" +
-	"_gusset_cm\"\xec\n" +
+	"_gusset_cmB\x19\n" +
+	"\x17_gusset_increase_rounds\"\xec\n" +
 	"\n" +
 	"\x0ePlanToeRequest\x12I\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x14.knitmath.v1.ToeKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOE_KIND_WEDGER\x04kind\x12;\n" +
@@ -1430,7 +1509,11 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x10HEEL_KIND_SQUARE\x10\x02\x12\x13\n" +
 	"\x0fHEEL_KIND_HEART\x10\x03\x12\x18\n" +
 	"\x14HEEL_KIND_SHORT_ROWS\x10\x04\x12\x18\n" +
-	"\x14HEEL_KIND_WASTE_YARN\x10\x05*_\n" +
+	"\x14HEEL_KIND_WASTE_YARN\x10\x05*h\n" +
+	"\rSockDirection\x12\x1e\n" +
+	"\x1aSOCK_DIRECTION_UNSPECIFIED\x10\x00\x12\x1c\n" +
+	"\x18SOCK_DIRECTION_CUFF_DOWN\x10\x01\x12\x19\n" +
+	"\x15SOCK_DIRECTION_TOE_UP\x10\x02*_\n" +
 	"\n" +
 	"FlapStitch\x12\x1b\n" +
 	"\x17FLAP_STITCH_UNSPECIFIED\x10\x00\x12\x17\n" +
@@ -1468,68 +1551,70 @@ func file_knitmath_v1_sock_proto_rawDescGZIP() []byte {
 	return file_knitmath_v1_sock_proto_rawDescData
 }
 
-var file_knitmath_v1_sock_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
+var file_knitmath_v1_sock_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
 var file_knitmath_v1_sock_proto_msgTypes = make([]protoimpl.MessageInfo, 6)
 var file_knitmath_v1_sock_proto_goTypes = []any{
 	(HeelKind)(0),            // 0: knitmath.v1.HeelKind
-	(FlapStitch)(0),          // 1: knitmath.v1.FlapStitch
-	(HeelPart)(0),            // 2: knitmath.v1.HeelPart
-	(ToeKind)(0),             // 3: knitmath.v1.ToeKind
-	(*PlanHeelRequest)(nil),  // 4: knitmath.v1.PlanHeelRequest
-	(*HeelRow)(nil),          // 5: knitmath.v1.HeelRow
-	(*PlanHeelResponse)(nil), // 6: knitmath.v1.PlanHeelResponse
-	(*PlanToeRequest)(nil),   // 7: knitmath.v1.PlanToeRequest
-	(*ToeRow)(nil),           // 8: knitmath.v1.ToeRow
-	(*PlanToeResponse)(nil),  // 9: knitmath.v1.PlanToeResponse
-	(*Gauge)(nil),            // 10: knitmath.v1.Gauge
-	(*CountRule)(nil),        // 11: knitmath.v1.CountRule
-	(TurnMethod)(0),          // 12: knitmath.v1.TurnMethod
-	(DisplayUnit)(0),         // 13: knitmath.v1.DisplayUnit
-	(Side)(0),                // 14: knitmath.v1.Side
-	(*Instruction)(nil),      // 15: knitmath.v1.Instruction
-	(*Notice)(nil),           // 16: knitmath.v1.Notice
-	(*Source)(nil),           // 17: knitmath.v1.Source
-	(*FittedCount)(nil),      // 18: knitmath.v1.FittedCount
-	(*Outline)(nil),          // 19: knitmath.v1.Outline
-	(*ClosingRate)(nil),      // 20: knitmath.v1.ClosingRate
+	(SockDirection)(0),       // 1: knitmath.v1.SockDirection
+	(FlapStitch)(0),          // 2: knitmath.v1.FlapStitch
+	(HeelPart)(0),            // 3: knitmath.v1.HeelPart
+	(ToeKind)(0),             // 4: knitmath.v1.ToeKind
+	(*PlanHeelRequest)(nil),  // 5: knitmath.v1.PlanHeelRequest
+	(*HeelRow)(nil),          // 6: knitmath.v1.HeelRow
+	(*PlanHeelResponse)(nil), // 7: knitmath.v1.PlanHeelResponse
+	(*PlanToeRequest)(nil),   // 8: knitmath.v1.PlanToeRequest
+	(*ToeRow)(nil),           // 9: knitmath.v1.ToeRow
+	(*PlanToeResponse)(nil),  // 10: knitmath.v1.PlanToeResponse
+	(*Gauge)(nil),            // 11: knitmath.v1.Gauge
+	(*CountRule)(nil),        // 12: knitmath.v1.CountRule
+	(TurnMethod)(0),          // 13: knitmath.v1.TurnMethod
+	(DisplayUnit)(0),         // 14: knitmath.v1.DisplayUnit
+	(Side)(0),                // 15: knitmath.v1.Side
+	(*Instruction)(nil),      // 16: knitmath.v1.Instruction
+	(*Notice)(nil),           // 17: knitmath.v1.Notice
+	(*Source)(nil),           // 18: knitmath.v1.Source
+	(*FittedCount)(nil),      // 19: knitmath.v1.FittedCount
+	(*Outline)(nil),          // 20: knitmath.v1.Outline
+	(*ClosingRate)(nil),      // 21: knitmath.v1.ClosingRate
 }
 var file_knitmath_v1_sock_proto_depIdxs = []int32{
 	0,  // 0: knitmath.v1.PlanHeelRequest.kind:type_name -> knitmath.v1.HeelKind
-	10, // 1: knitmath.v1.PlanHeelRequest.gauge:type_name -> knitmath.v1.Gauge
-	11, // 2: knitmath.v1.PlanHeelRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	1,  // 3: knitmath.v1.PlanHeelRequest.flap_stitch:type_name -> knitmath.v1.FlapStitch
-	12, // 4: knitmath.v1.PlanHeelRequest.turn_method:type_name -> knitmath.v1.TurnMethod
-	13, // 5: knitmath.v1.PlanHeelRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	2,  // 6: knitmath.v1.HeelRow.part:type_name -> knitmath.v1.HeelPart
-	14, // 7: knitmath.v1.HeelRow.side:type_name -> knitmath.v1.Side
-	15, // 8: knitmath.v1.HeelRow.instruction:type_name -> knitmath.v1.Instruction
-	16, // 9: knitmath.v1.PlanHeelResponse.notices:type_name -> knitmath.v1.Notice
-	17, // 10: knitmath.v1.PlanHeelResponse.sources:type_name -> knitmath.v1.Source
-	18, // 11: knitmath.v1.PlanHeelResponse.stitches:type_name -> knitmath.v1.FittedCount
-	5,  // 12: knitmath.v1.PlanHeelResponse.rows:type_name -> knitmath.v1.HeelRow
-	19, // 13: knitmath.v1.PlanHeelResponse.outline:type_name -> knitmath.v1.Outline
-	3,  // 14: knitmath.v1.PlanToeRequest.kind:type_name -> knitmath.v1.ToeKind
-	10, // 15: knitmath.v1.PlanToeRequest.gauge:type_name -> knitmath.v1.Gauge
-	11, // 16: knitmath.v1.PlanToeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	20, // 17: knitmath.v1.PlanToeRequest.rates:type_name -> knitmath.v1.ClosingRate
-	12, // 18: knitmath.v1.PlanToeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
-	13, // 19: knitmath.v1.PlanToeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	14, // 20: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
-	15, // 21: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
-	16, // 22: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
-	17, // 23: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
-	18, // 24: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
-	8,  // 25: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
-	19, // 26: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
-	4,  // 27: knitmath.v1.SockService.PlanHeel:input_type -> knitmath.v1.PlanHeelRequest
-	7,  // 28: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
-	6,  // 29: knitmath.v1.SockService.PlanHeel:output_type -> knitmath.v1.PlanHeelResponse
-	9,  // 30: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
-	29, // [29:31] is the sub-list for method output_type
-	27, // [27:29] is the sub-list for method input_type
-	27, // [27:27] is the sub-list for extension type_name
-	27, // [27:27] is the sub-list for extension extendee
-	0,  // [0:27] is the sub-list for field type_name
+	11, // 1: knitmath.v1.PlanHeelRequest.gauge:type_name -> knitmath.v1.Gauge
+	12, // 2: knitmath.v1.PlanHeelRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	2,  // 3: knitmath.v1.PlanHeelRequest.flap_stitch:type_name -> knitmath.v1.FlapStitch
+	13, // 4: knitmath.v1.PlanHeelRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	14, // 5: knitmath.v1.PlanHeelRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	1,  // 6: knitmath.v1.PlanHeelRequest.direction:type_name -> knitmath.v1.SockDirection
+	3,  // 7: knitmath.v1.HeelRow.part:type_name -> knitmath.v1.HeelPart
+	15, // 8: knitmath.v1.HeelRow.side:type_name -> knitmath.v1.Side
+	16, // 9: knitmath.v1.HeelRow.instruction:type_name -> knitmath.v1.Instruction
+	17, // 10: knitmath.v1.PlanHeelResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 11: knitmath.v1.PlanHeelResponse.sources:type_name -> knitmath.v1.Source
+	19, // 12: knitmath.v1.PlanHeelResponse.stitches:type_name -> knitmath.v1.FittedCount
+	6,  // 13: knitmath.v1.PlanHeelResponse.rows:type_name -> knitmath.v1.HeelRow
+	20, // 14: knitmath.v1.PlanHeelResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 15: knitmath.v1.PlanToeRequest.kind:type_name -> knitmath.v1.ToeKind
+	11, // 16: knitmath.v1.PlanToeRequest.gauge:type_name -> knitmath.v1.Gauge
+	12, // 17: knitmath.v1.PlanToeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	21, // 18: knitmath.v1.PlanToeRequest.rates:type_name -> knitmath.v1.ClosingRate
+	13, // 19: knitmath.v1.PlanToeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	14, // 20: knitmath.v1.PlanToeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	15, // 21: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
+	16, // 22: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
+	17, // 23: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 24: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
+	19, // 25: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
+	9,  // 26: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
+	20, // 27: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 28: knitmath.v1.SockService.PlanHeel:input_type -> knitmath.v1.PlanHeelRequest
+	8,  // 29: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
+	7,  // 30: knitmath.v1.SockService.PlanHeel:output_type -> knitmath.v1.PlanHeelResponse
+	10, // 31: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
+	30, // [30:32] is the sub-list for method output_type
+	28, // [28:30] is the sub-list for method input_type
+	28, // [28:28] is the sub-list for extension type_name
+	28, // [28:28] is the sub-list for extension extendee
+	0,  // [0:28] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_sock_proto_init() }
@@ -1554,7 +1639,7 @@ func file_knitmath_v1_sock_proto_init() {
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_sock_proto_rawDesc), len(file_knitmath_v1_sock_proto_rawDesc)),
-			NumEnums:      4,
+			NumEnums:      5,
 			NumMessages:   6,
 			NumExtensions: 0,
 			NumServices:   1,

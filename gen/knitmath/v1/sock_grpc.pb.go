@@ -4,7 +4,7 @@
 // - protoc             (unknown)
 // source: knitmath/v1/sock.proto
 
-// Socks, from the cuff down: heels and toes.
+// Socks: heels and toes.
 
 package knitmathv1
 
@@ -31,8 +31,8 @@ const (
 //
 // The ends of a sock's foot.
 type SockServiceClient interface {
-	// PlanHeel writes a heel row by row, worked from the cuff down: flap, turn, pick-ups and
-	// gusset, or short rows, or a heel knit in afterwards.
+	// PlanHeel writes a heel row by row, from the cuff down or from the toe up: flap, turn and
+	// gussets, or short rows, or a heel knit in afterwards.
 	PlanHeel(ctx context.Context, in *PlanHeelRequest, opts ...grpc.CallOption) (*PlanHeelResponse, error)
 	// PlanToe writes a toe round by round, worked from the cuff down, and says at which
 	// length of the foot it begins.
@@ -73,8 +73,8 @@ func (c *sockServiceClient) PlanToe(ctx context.Context, in *PlanToeRequest, opt
 //
 // The ends of a sock's foot.
 type SockServiceServer interface {
-	// PlanHeel writes a heel row by row, worked from the cuff down: flap, turn, pick-ups and
-	// gusset, or short rows, or a heel knit in afterwards.
+	// PlanHeel writes a heel row by row, from the cuff down or from the toe up: flap, turn and
+	// gussets, or short rows, or a heel knit in afterwards.
 	PlanHeel(context.Context, *PlanHeelRequest) (*PlanHeelResponse, error)
 	// PlanToe writes a toe round by round, worked from the cuff down, and says at which
 	// length of the foot it begins.
