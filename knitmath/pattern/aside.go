@@ -28,33 +28,41 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideRead
 	case t.kind != tokenWord:
 		return asideNone
-	}
-	if p.workedAgain(*steps) {
+	case p.workedAgain(*steps):
 		return asideRead
-	}
-	if end := p.colourEnd(p.next); end != 0 {
-		p.next = end
+	case p.colourEnd(p.next) != 0:
+		p.next = p.colourEnd(p.next)
 		return asideRead
-	}
-	if p.own[t.text].name != "" {
+	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
 		return asideNone
-	}
-	if p.phraseHere(p.next) && !p.tokens[p.next].is("sl", "slip", "place") {
-		return asideNone
-	}
-	if t.is("work") && p.workOnly() {
+	case t.is("work") && p.workOnly():
 		p.next++
 		return asideRead
-	}
-	if n := len(*steps); n > 0 && (*steps)[n-1].Operation == stitch.CastOn && p.acceptAny(atRowEnd) {
+	case castsOnLast(*steps) && p.acceptAny(atRowEnd):
 		return asideRead
 	}
-	if kind := p.alternately(steps); kind != asideNone {
-		return kind
+	kind := p.alternately(steps)
+	if kind == asideNone {
+		kind = p.meanwhile(steps, inner)
 	}
-	if kind := p.meanwhile(steps, inner); kind != asideNone {
-		return kind
+	if kind == asideNone {
+		kind = p.beside()
 	}
+	if kind == asideNone {
+		kind = p.asideByVerb(steps, inner)
+	}
+	return kind
+}
+
+// castsOnLast reports whether stitches were cast on just before.
+func castsOnLast(steps []Step) bool {
+	n := len(steps)
+	return n > 0 && steps[n-1].Operation == stitch.CastOn
+}
+
+// beside reads what is told of a marker, of edges that are kept, of stitches for a cable.
+func (p *parser) beside() asideKind {
+	t := p.peek()
 	if t.is("last") && p.ahead(1).is("m", "marker") && p.ahead(2).is("is", "marks", "for", "=") { // "last marker is BOR"
 		for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") {
 			p.next++
@@ -70,14 +78,16 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		}
 	}
 	if t.is("place", "put", "leave", "slip", "sl", "transfer") {
-		if kind := p.toCable(); kind != asideNone {
-			return kind
-		}
+		return p.toCable()
 	}
-	if t.is("fasten") && len(*steps) > 0 && inner == "" {
-		p.fastens = true
-	}
-	switch t.text {
+	return asideNone
+}
+
+// asideByVerb reads an aside that is known by its first word.
+func (p *parser) asideByVerb(steps *[]Step, inner string) asideKind {
+	atTop := len(*steps) > 0 && inner == ""
+	p.fastens = p.fastens || atTop && p.peek().is("fasten")
+	switch p.peek().text {
 	case "place", "put", "leave", "leaving", "placing", "transfer", "slip", "sl", "slipping", "put,", "return":
 		return p.heldInRow(steps)
 	case "join", "rejoin", "attach", "drop", "change", "break", "cut", "do", "carry", "fasten", "using", "working", "keeping", "twist",
@@ -86,7 +96,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	case "rep", "repeat":
 		return asideNone
 	}
-	if len(*steps) > 0 && inner == "" && p.rowsOrShaping() {
+	if atTop && p.rowsOrShaping() {
 		return asideEnds
 	}
 	return asideNone

@@ -29,16 +29,12 @@ var (
 // claimTail reads on to the end of a claim: to its closer, or over the words that
 // belong to it.
 func (p *parser) claimTail(tail *claimTail, closer string) {
-	for {
-		p.looked++
+	for !p.claimEnds(closer) {
 		t := p.peek()
-		if t.kind == tokenNewline && (t.number > 1 || p.labelEnd(p.next+1) != 0) || t.kind == tokenEnd || t.is(closer) && closer != "" ||
-			closer == "" && !p.claimGoesOn() {
-			return
-		}
+		number := t.kind == tokenNumber
 		switch {
 		case p.skipPhrase(claimWhole):
-		case closer != "" && t.kind == tokenNumber && !p.claimWords(p.next) && p.tokens[p.next-1].is(":", ";"):
+		case number && closer != "" && !p.claimWords(p.next) && p.tokens[p.next-1].is(":", ";"):
 			tail.told = true // parts of it are told beside it
 			p.number()
 		case p.skipPhrase(claimNeedles):
@@ -47,25 +43,46 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 			tail.sign = 1
 		case p.skipPhrase(claimDown):
 			tail.sign = -1
-		case p.skipPhrase(claimSides):
-			tail.sides, tail.part = true, true
-		case t.is("between"):
-			p.next++
-			tail.part, tail.between = true, true
-		case p.skipPhrase(claimInWork):
-			tail.part, tail.inWork = true, true
-		case p.skipPhrase(claimPart):
+		case p.claimOfPart(tail):
 			tail.part = true
-		case tail.sign == 0 && tail.second == nil && closer != "" && t.kind == tokenNumber && p.claimWords(p.next):
+		case number && p.claimWords(p.next) && tail.sign == 0 && tail.second == nil && closer != "":
 			tail.second = p.number()
 			p.next++
-		case tail.sign != 0 && tail.total == nil && tail.second == nil && t.kind == tokenNumber && p.claimWords(p.next):
+		case number && p.claimWords(p.next) && tail.sign != 0 && tail.total == nil && tail.second == nil:
 			tail.total = p.number()
 			p.next++
 		default:
 			p.next++
 		}
 	}
+}
+
+// claimEnds reports whether a claim ends here.
+func (p *parser) claimEnds(closer string) bool {
+	p.looked++
+	t := p.peek()
+	switch {
+	case t.kind == tokenEnd, t.kind == tokenNewline && (t.number > 1 || p.labelEnd(p.next+1) != 0):
+		return true
+	case closer != "":
+		return t.is(closer)
+	}
+	return !p.claimGoesOn()
+}
+
+// claimOfPart passes over words which say that a claim is about some of the stitches.
+func (p *parser) claimOfPart(tail *claimTail) bool {
+	switch {
+	case p.skipPhrase(claimSides):
+		tail.sides = true
+	case p.accept("between"):
+		tail.between = true
+	case p.skipPhrase(claimInWork):
+		tail.inWork = true
+	default:
+		return p.skipPhrase(claimPart)
+	}
+	return true
 }
 
 func (p *parser) skipPhrase(phrases [][]string) bool {

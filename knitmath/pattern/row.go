@@ -2,7 +2,8 @@ package pattern
 
 import "example.com/knitmath/knitmath/stitch"
 
-// row reads steps and the claim after them.
+// row reads steps and the claim after them, and reports whether a direction follows in its
+// sentence.
 func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven = unworkedRest{}, false, false, nil, false
 	steps, ok := p.items("")
@@ -11,12 +12,20 @@ func (p *parser) row(line *Line) bool {
 	line.info.asGiven = p.asGiven
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens
 	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count
-	if !ok {
+	if !ok || !p.rowClaims(line) {
 		line.info.kind = lineUnread
 		return false
 	}
-	if p.claimAhead() && !p.claim(line) {
+	follows, ok := p.rowEnd(line)
+	if !ok {
 		line.info.kind = lineUnread
+	}
+	return ok && follows
+}
+
+// rowClaims reads the claims after the steps of a row, with what is told beside them.
+func (p *parser) rowClaims(line *Line) bool {
+	if p.claimAhead() && !p.claim(line) {
 		return false
 	}
 	for line.ClaimedStitches != nil && p.passParts() || p.remarkEnd(p.next) != 0 {
@@ -26,64 +35,71 @@ func (p *parser) row(line *Line) bool {
 		p.next++
 	}
 	if p.claimAhead() && line.ClaimedStitches == nil && !p.claim(line) {
-		line.info.kind = lineUnread
 		return false
 	}
-	if t := p.peek(); t.is(".") {
-		p.next++
-		if p.claimAhead() && line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil {
-			if !p.claim(line) {
-				line.info.kind = lineUnread
-				return false
-			}
-			p.passParts()
-			p.accept(".")
-		}
-	}
-	if n := len(steps); n > 0 && steps[n-1].Operation.EndsRow() && p.rowAfterTurn() {
-		if !p.placed(steps) || !p.loosened(line) {
-			line.info.kind = lineUnread
+	if p.accept(".") && p.claimAhead() && line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil {
+		if !p.claim(line) {
 			return false
+		}
+		p.passParts()
+		p.accept(".")
+	}
+	return true
+}
+
+// rowEnd looks at what comes after a row. It is not ok when that cannot be, or the steps
+// cannot be worked, which has been said.
+func (p *parser) rowEnd(line *Line) (follows, ok bool) {
+	steps, t := line.Steps, p.peek()
+	switch {
+	case turnsAtEnd(steps) && p.rowAfterTurn():
+		if !p.placed(steps) || !p.loosened(line) {
+			return false, false
 		}
 		p.fit(steps)
 		p.passSigns()
-		return true
-	}
-	t := p.peek()
-	switch {
+		return true, true
 	case len(steps) > 0 && p.directionAhead():
-		if p.placed(steps) {
-			p.fit(steps)
-			p.either(line)
-			if !p.loosened(line) {
-				break
-			}
-			return p.tokens[p.next-1].text != "." && t.kind != tokenNewline
-		}
+		ok = p.fitted(line)
+		return !p.afterStop() && t.kind != tokenNewline, ok
 	case t.is(")", "]", "}"):
 		p.mistake(ReasonStray, t.span, "no bracket is open here")
 	case t.is("rep", "repeat") && !p.startsLine():
 		p.mistake(ReasonNoStar, t.span, "no star is open here")
-	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && p.tokens[p.next-1].text != ".":
+	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && !p.afterStop():
 		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
 	case len(steps) == 0:
-		at := line.info.at
-		if line.Label == "" || at.end == 0 {
-			at = p.last()
-		}
-		p.mistake(ReasonEmpty, at, "the row has no steps")
+		p.emptyRow(line)
 	default:
-		if p.placed(steps) {
-			p.fit(steps)
-			p.either(line)
-			if !p.loosened(line) {
-				break
-			}
-			return false
-		}
+		return false, p.fitted(line)
 	}
-	line.info.kind = lineUnread
-	return false
+	return false, false
+}
+
+func turnsAtEnd(steps []Step) bool {
+	n := len(steps)
+	return n > 0 && steps[n-1].Operation.EndsRow()
+}
+
+// afterStop reports whether a full stop was read just now.
+func (p *parser) afterStop() bool { return p.tokens[p.next-1].text == "." }
+
+// fitted makes the steps of a row ready to be worked.
+func (p *parser) fitted(line *Line) bool {
+	if !p.placed(line.Steps) {
+		return false
+	}
+	p.fit(line.Steps)
+	p.either(line)
+	return p.loosened(line)
+}
+
+func (p *parser) emptyRow(line *Line) {
+	at := line.info.at
+	if line.Label == "" || at.end == 0 {
+		at = p.last()
+	}
+	p.mistake(ReasonEmpty, at, "the row has no steps")
 }
 
 // fit gives every "rep from *" without an end the stitches that must remain.

@@ -199,17 +199,7 @@ func (r *runner) work(i int, claimed bool) {
 		}
 		return
 	}
-	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
-		r.known = true // the piece begins with stitches of others
-	}
-	if l.info.kind == lineUnread || !r.known {
-		r.unfollowed(i, claimed)
-		return
-	}
-	if r.facts[i].picksUp {
-		r.fault(KindQuestion, ReasonUnread, l.info.at, 0,
-			"stitches picked up along an edge are not followed: say how many there are at the end of the row")
-		r.unfollowed(i, claimed)
+	if !r.followed(i, claimed) {
 		return
 	}
 	if r.turned == stitch.Turn && r.facts[i].startsOver {
@@ -223,17 +213,12 @@ func (r *runner) work(i int, claimed bool) {
 		p = r.fastened(p)
 	}
 	switch {
-	case r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker:
+	case r.markersMatter(i):
 		r.walkOn(i, p, claimed)
 	case r.now.left > 0 || !p.empty():
 		r.workOn(i, p, claimed)
 	}
-	if claimed && l.info.partial != nil && r.known {
-		r.comparePart(l, before, int64(at(l.info.partial, r.size)))
-		if l.info.inWork && p.turn != 0 && r.now.left == int64(at(l.info.partial, r.size)) {
-			r.aside, r.now.behind, r.turned = r.now.behind, 0, 0
-		}
-	}
+	r.partsOf(l, before, claimed, p.turn != 0)
 	if l.info.holdRest && r.known {
 		r.holdRest(i)
 		if claimed {
@@ -244,6 +229,43 @@ func (r *runner) work(i int, claimed bool) {
 		r.overs = 0
 	}
 	r.worked(i, p.turn)
+}
+
+// followed reports whether the stitches before a row are known and its own can be followed;
+// if not, the row has been passed over.
+func (r *runner) followed(i int, claimed bool) bool {
+	l := &r.piece.Lines[i]
+	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
+		r.known = true // the piece begins with stitches of others
+	}
+	if l.info.kind == lineUnread || !r.known {
+		r.unfollowed(i, claimed)
+		return false
+	}
+	if r.facts[i].picksUp {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0,
+			"stitches picked up along an edge are not followed: say how many there are at the end of the row")
+		r.unfollowed(i, claimed)
+		return false
+	}
+	return true
+}
+
+// markersMatter reports whether a row must be walked through from marker to marker.
+func (r *runner) markersMatter(i int) bool {
+	return r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker
+}
+
+// partsOf compares a claim about a part of the stitches with the row.
+func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
+	if !claimed || l.info.partial == nil || !r.known {
+		return
+	}
+	n := int64(at(l.info.partial, r.size))
+	r.comparePart(l, before, n)
+	if l.info.inWork && turns && r.now.left == n {
+		r.aside, r.now.behind, r.turned = r.now.behind, 0, 0
+	}
 }
 
 // unfollowed is a row of which the counts are not known.

@@ -29,63 +29,118 @@ func (p *parser) shaping(line *Line) bool {
 // shapingSaid reads a change and on which rows it is made.
 func (p *parser) shapingSaid(line *Line) bool {
 	info := &line.info
-	from := p.peek().span
+	s := saidShaping{from: p.peek().span}
 	p.lastRowSaid = false
 	if p.peek().is("shape") {
 		return p.shapeTitle(line)
 	}
-	prefixed := p.shapedRow()
-	sign := p.changeSign()
-	if sign == 0 {
+	s.prefixed = p.shapedRow()
+	if s.sign = p.changeSign(); s.sign == 0 {
 		return false
 	}
-	n, said := one, false
-	if end, _ := p.sizedEnd(p.next); end != 0 && (p.tokens[end].stitches() || p.placeAt(end)) {
-		if n = p.number(); n == nil {
-			info.kind = lineUnread
-			return true
-		}
-		said = true
-		p.accept("st", "sts", "stitch", "stitches")
-		if p.peek().is("on", "in", "over") && p.anyOf(p.next, p.next+4, "last") {
-			p.ofEvery()
-		}
+	if !p.howMany(&s) {
+		info.kind = lineUnread
+		return true
 	}
-	where, ok := p.where(info, from)
-	if !ok || info.kind == lineUnread {
+	var ok bool
+	if s.where, ok = p.where(info, s.from); !ok || info.kind == lineUnread {
 		return info.kind == lineUnread
 	}
-	if p.led.factor != 0 && !where.said && !where.spread {
-		if p.ledShaped(info, from, n, sign) {
-			return true
-		}
-		where.factor, where.said, p.led.used = p.led.factor, true, true
+	if p.ledTo(info, &s) {
+		return true
 	}
-	if !where.said && !said && info.until == nil {
+	p.untilSaid(info, &s)
+	switch {
+	case info.until == nil && !s.where.said && !s.said:
+		return false
+	case p.scheduleAhead():
+		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+		return p.scheduled(info)
+	case s.onlyWhere(info) && p.peek().is("until", "till"):
+		return p.rowsUnsaid(info, s.from)
+	case !p.shapesHere(info, &s):
+		return false
+	}
+	p.shapedHere(info, &s)
+	return true
+}
+
+// saidShaping is a change as it is read.
+type saidShaping struct {
+	from     span
+	prefixed bool  // on a row that is said before
+	sign     int   // 1 of an increase, -1 of a decrease
+	n        []int // of how many stitches
+	said     bool  // the number is written
+	where    place
+}
+
+// howMany reads of how many stitches a change is: one, if no number is written. It is false
+// when the number cannot be read.
+func (p *parser) howMany(s *saidShaping) bool {
+	s.n = one
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].stitches() && !p.placeAt(end) {
+		return true
+	}
+	if s.n = p.number(); s.n == nil {
+		return false
+	}
+	s.said = true
+	p.accept("st", "sts", "stitch", "stitches")
+	if p.peek().is("on", "in", "over") && p.anyOf(p.next, p.next+4, "last") {
+		p.ofEvery()
+	}
+	return true
+}
+
+// ledTo takes the place that was said before the change, and reports whether the change has
+// been read with it.
+func (p *parser) ledTo(info *lineInfo, s *saidShaping) bool {
+	if p.led.factor == 0 || s.where.said || s.where.spread {
+		return false
+	}
+	if p.ledShaped(info, s.from, s.n, s.sign) {
+		return true
+	}
+	s.where.factor, s.where.said, p.led.used = p.led.factor, true, true
+	return false
+}
+
+// onlyWhere reports whether nothing but a place is said.
+func (s *saidShaping) onlyWhere(info *lineInfo) bool {
+	return s.where.said && !s.where.spread && info.until == nil
+}
+
+// untilSaid reads to which count the change goes on.
+func (p *parser) untilSaid(info *lineInfo, s *saidShaping) {
+	if !s.where.said && !s.said && info.until == nil {
 		if end, _ := p.sizedEnd(p.next); end == 0 || !p.peek().is("to") {
 			info.until = p.untilCount()
 		}
 	}
-	if info.until == nil && p.peek().is("to", "until") && (where.spread || prefixed) {
+	if info.until == nil && p.peek().is("to", "until") && (s.where.spread || s.prefixed) {
 		info.until = p.untilCount()
 	}
-	switch {
-	case info.until == nil && !where.said && !said:
-		return false
-	case p.scheduleAhead():
-		info.hidden = shapedSteps(p, n, sign*where.factor)
-		return p.scheduled(info)
-	case where.said && !where.spread && info.until == nil && p.peek().is("until", "till"):
-		for !p.clauseEnds() {
-			p.next++
-		}
-		p.ask(ReasonUnread, from.to(p.last()), "on which rows is this?")
-		info.kind = lineUnread
-		return true
-	case where.said || p.lastRowSaid || where.spread || prefixed || info.until != nil || p.clauseEnds() && !p.goesOn():
-	default:
-		return false
+}
+
+// rowsUnsaid asks on which rows a change is made.
+func (p *parser) rowsUnsaid(info *lineInfo, from span) bool {
+	for !p.clauseEnds() {
+		p.next++
 	}
+	p.ask(ReasonUnread, from.to(p.last()), "on which rows is this?")
+	info.kind = lineUnread
+	return true
+}
+
+// shapesHere reports whether the change is made on the next row.
+func (p *parser) shapesHere(info *lineInfo, s *saidShaping) bool {
+	return s.where.said || p.lastRowSaid || s.where.spread || s.prefixed || info.until != nil || p.clauseEnds() && !p.goesOn()
+}
+
+// shapedHere is a change on the next row, or on the last.
+func (p *parser) shapedHere(info *lineInfo, s *saidShaping) {
 	info.kind = lineShape
 	if p.lastRowSaid {
 		p.inLastRow(info)
@@ -94,12 +149,11 @@ func (p *parser) shapingSaid(line *Line) bool {
 	info.spread = info.until != nil
 	if info.spread {
 		info.op = stitch.BindOff // a decrease
-		if sign > 0 {
+		if s.sign > 0 {
 			info.op = stitch.CastOn
 		}
 	}
-	info.hidden = shapedSteps(p, n, sign*where.factor)
-	return true
+	info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
 }
 
 // inLastRow takes the row of a change off the rows before it: "work 8 rows in St st, dec

@@ -24,70 +24,121 @@ func (p *parser) tail(line *Line) bool {
 	for info.kind != lineUnread {
 		p.looked++
 		first := p.next
-		t := p.peek()
-		switch {
-		case t.is("(") && p.shapedInLast():
-			p.next++
+		switch p.tailPart(line) {
+		case tailNext:
 			return true
-		case t.is(")") && p.shapedBracket:
-			p.shapedBracket = false
-			p.next++
-		case p.claimAhead() && !(t.is("(") && p.listFollows()):
-			if !p.claim(line) {
-				info.kind = lineUnread
-			}
-		case t.kind == tokenNewline && p.wrapped():
-			p.next++
-		case t.kind == tokenEnd || t.kind == tokenNewline:
+		case tailEnds:
 			return false
-		case t.is("."):
-			if p.next++; p.claimAhead() {
-				continue
-			}
-			p.next--
-			return false
-		case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
-			p.next++
-			if info.counts != nil && (info.kind == lineEven || info.kind == linePlain) {
-				p.atSameTime()
-			}
-			if p.nextClause() {
-				return true
-			}
-		case t.kind == tokenWord && p.colourEnd(p.next) != 0:
-			p.next = p.colourEnd(p.next)
-		case p.acceptAny(heldTail):
-		case t.is("keeping", "with", "maintaining") && p.edgesKept(p.next) != 0:
-			from := p.peek().span
-			p.next = p.edgesKept(p.next)
-			p.passed(from.to(p.last()))
-		case t.is("keeping", "maintaining") && p.keptAsSet():
-			p.toClause()
-		case t.is("placing") && p.markerNext() || t.is("placing") && p.ahead(1).is("a", "bor") && p.markerNext():
-			p.toClause()
-		case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
-			p.ending(info)
-		case t.is("beg", "beginning", "starting", "start", "begin"):
-			p.starting()
-		case t.is("(", "[") && p.remarkEnd(p.next) != 0:
-			p.next = p.remarkEnd(p.next)
-		case line.ClaimedStitches != nil && p.passParts():
-		case p.rowsToldAt(p.next) != 0:
-			from := p.peek().span
-			p.next = p.rowsToldAt(p.next)
-			p.passed(from.to(p.last()))
-		case t.is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
-			p.openLength() // "work 20 rows, or until it fits"
-		case p.harmlessWord(info.kind):
-		case p.afterWith():
-		default:
-			p.asked(info)
 		}
 		if p.next == first {
 			p.next++
 		}
 	}
 	return false
+}
+
+// tailKind is what comes after a part of a tail.
+type tailKind uint8
+
+const (
+	tailMore tailKind = iota // more of the tail
+	tailNext                 // the next direction or row
+	tailEnds                 // another sentence, or nothing
+)
+
+// tailPart reads one part of a tail: a claim, a stop, or words.
+func (p *parser) tailPart(line *Line) tailKind {
+	info := &line.info
+	t := p.peek()
+	switch {
+	case t.is("(") && p.shapedInLast():
+		p.next++
+		return tailNext
+	case t.is(")") && p.shapedBracket:
+		p.shapedBracket = false
+		p.next++
+	case p.claimInTail():
+		if !p.claim(line) {
+			info.kind = lineUnread
+		}
+	case t.kind == tokenNewline && p.wrapped():
+		p.next++
+	case t.kind == tokenEnd || t.kind == tokenNewline:
+		return tailEnds
+	case t.is("."):
+		if p.next++; !p.claimAhead() {
+			p.next--
+			return tailEnds
+		}
+	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
+		return p.tailJoined(info)
+	default:
+		p.tailWords(line)
+	}
+	return tailMore
+}
+
+// claimInTail reports whether a claim comes next, and no list in brackets.
+func (p *parser) claimInTail() bool {
+	return p.claimAhead() && !(p.peek().is("(") && p.listFollows())
+}
+
+// tailJoined passes over a comma, an "and" and the like.
+func (p *parser) tailJoined(info *lineInfo) tailKind {
+	p.next++
+	if info.counts != nil && (info.kind == lineEven || info.kind == linePlain) {
+		p.atSameTime()
+	}
+	if p.nextClause() {
+		return tailNext
+	}
+	return tailMore
+}
+
+// tailWords reads words of where and how.
+func (p *parser) tailWords(line *Line) {
+	info := &line.info
+	t := p.peek()
+	switch {
+	case t.kind == tokenWord && p.colourEnd(p.next) != 0:
+		p.next = p.colourEnd(p.next)
+	case p.acceptAny(heldTail):
+	case t.is("keeping", "with", "maintaining") && p.edgesKept(p.next) != 0:
+		p.passTail(p.edgesKept(p.next))
+	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing") && p.markerNext():
+		p.toClause()
+	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
+		p.ending(info)
+	case t.is("beg", "beginning", "starting", "start", "begin"):
+		p.starting()
+	case t.is("(", "[") && p.remarkEnd(p.next) != 0:
+		p.next = p.remarkEnd(p.next)
+	default:
+		p.tailTold(line)
+	}
+}
+
+// tailTold reads what is told beside a direction, and asks about the rest.
+func (p *parser) tailTold(line *Line) {
+	info := &line.info
+	switch {
+	case line.ClaimedStitches != nil && p.passParts():
+	case p.rowsToldAt(p.next) != 0:
+		p.passTail(p.rowsToldAt(p.next))
+	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
+		p.openLength() // "work 20 rows, or until it fits"
+	case p.harmlessWord(info.kind):
+	case p.afterWith():
+	default:
+		p.asked(info)
+	}
+}
+
+// passTail passes over words up to token end.
+func (p *parser) passTail(end int) {
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
 }
 
 // atSameTime passes over "at the same time" before a change that is made in the rows that

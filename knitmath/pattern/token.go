@@ -102,36 +102,49 @@ func (s *scanner) token() {
 	case unicode.IsSpace(c) || c == '_' || c == '`':
 		s.advance(size)
 	case unicode.IsLetter(c):
-		s.word()
-		s.rowNumber(from)
-		s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
-		s.roundShort()
-		if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && s.source[s.at] >= '0' &&
-			s.source[s.at] <= '9' {
-			last.text = "row" // "R1"
-		}
-	case c >= '0' && c <= '9' && s.lineStart() && s.listNumber():
-	case c >= '0' && c <= '9' || draft.Fraction(c):
+		s.spelled(from)
+	case isDigit(c) && s.lineStart() && s.listNumber():
+	case isDigit(c) || draft.Fraction(c):
 		n := s.number()
 		s.put(tokenNumber, from, draft.Word(s.source[from.start:s.at]))
 		s.tokens[len(s.tokens)-1].number = n
+	default:
+		s.mark(from, c, size)
+	}
+}
+
+// spelled reads a word.
+func (s *scanner) spelled(from span) {
+	s.word()
+	s.rowNumber(from)
+	s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
+	s.roundShort()
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
+		last.text = "row" // "R1"
+	}
+}
+
+// mark reads what is neither a word nor a number.
+func (s *scanner) mark(from span, c rune, size int) {
+	switch {
 	case c == '*' || c == '†' || c == '‡':
 		s.star(c, size)
-	case c == '.' && s.shortened():
-		s.advance(size)
-	case c == '\\' && s.escaped():
+	case c == '.' && s.shortened(), c == '\\' && s.escaped():
 		s.advance(size)
 	case c == '<' || c == '&':
 		s.markup(from, c, size)
-	case s.lineStart() && s.bullet(c, size):
+	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c):
 		s.advance(size)
-	case c == '…' || c == '✓' || c == '✔' || c == '→' || c == '←' || c == '☐' || c == '☑':
-		s.advance(size) // ticks and arrows beside a row
 	default:
 		s.advance(size)
 		s.put(tokenMark, from, string(c))
 	}
 }
+
+// tickMarks are ticks and arrows beside a row.
+const tickMarks = "…✓✔→←☐☑"
+
+func isDigit(c rune) bool { return c >= '0' && c <= '9' }
 
 // newline passes over a line break, of which several are one token.
 func (s *scanner) newline(c rune, size int) {
