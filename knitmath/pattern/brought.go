@@ -62,24 +62,30 @@ func (p *parser) brought(s *Step, from int) {
 	if !p.peek().is("from", "of", "on") && !held {
 		return
 	}
-	i, holder, piece := p.next, held, false
-	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", ")", "]", "-", "="); n++ {
-		t := &p.tokens[i]
-		holder = holder || t.is("holder", "holders", "waste", "scrap", "spare", "thread", "hold")
-		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.is("flap", "lining", "sleeves"))
-		if t.kind == tokenNumber || t.is("pm", "and") && p.startsItem(i+1) || t.is("pm") {
-			break
-		}
-		i++
-	}
-	if !holder && !piece || p.peek().is("on") && !holder {
+	end, holder, piece := p.wherefrom(held)
+	if !holder && (!piece || p.peek().is("on")) {
 		return
 	}
-	p.next = i
+	p.next = end
 	s.brought = true
 	if holder {
 		s.Operation, s.Name, s.takes, s.leaves = 0, takenUp, 0, 1
 	}
+}
+
+// wherefrom looks whether a holder or another piece is named where stitches come from.
+func (p *parser) wherefrom(held bool) (end int, holder, piece bool) {
+	i, holder := p.next, held
+	for n := 0; n < 7 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", ")", "]", "-", "="); n++ {
+		t := &p.tokens[i]
+		holder = holder || t.is("holder", "holders", "waste", "scrap", "spare", "thread", "hold")
+		piece = piece || t.kind == tokenWord && (draft.Part(t.text) || t.is("flap", "lining", "sleeves"))
+		if t.kind == tokenNumber || t.is("and") && p.startsItem(i+1) || t.is("pm") {
+			break
+		}
+		i++
+	}
+	return i, holder, piece
 }
 
 // broughtSteps is a row with all stitches of other pieces brought to the needle, and

@@ -30,13 +30,9 @@ var (
 // belong to it.
 func (p *parser) claimTail(tail *claimTail, closer string) {
 	for !p.claimEnds(closer) {
-		t := p.peek()
-		number := t.kind == tokenNumber
 		switch {
 		case p.skipPhrase(claimWhole):
-		case number && closer != "" && !p.claimWords(p.next) && p.tokens[p.next-1].is(":", ";"):
-			tail.told = true // parts of it are told beside it
-			p.number()
+		case p.peek().kind == tokenNumber && p.claimNumber(tail, closer):
 		case p.skipPhrase(claimNeedles):
 			tail.needles = !tail.told
 		case p.skipPhrase(claimUp):
@@ -45,16 +41,32 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 			tail.sign = -1
 		case p.claimOfPart(tail):
 			tail.part = true
-		case number && p.claimWords(p.next) && tail.sign == 0 && tail.second == nil && closer != "":
-			tail.second = p.number()
-			p.next++
-		case number && p.claimWords(p.next) && tail.sign != 0 && tail.total == nil && tail.second == nil:
-			tail.total = p.number()
-			p.next++
 		default:
 			p.next++
 		}
 	}
+}
+
+// claimNumber reads a number in a claim: of a part that is told beside it, a second count,
+// or the total after a change.
+func (p *parser) claimNumber(tail *claimTail, closer string) bool {
+	words := p.claimWords(p.next)
+	switch {
+	case !words && closer != "" && p.tokens[p.next-1].is(":", ";"):
+		tail.told = true
+		p.number()
+		return true
+	case !words || tail.second != nil:
+		return false
+	case tail.sign == 0 && closer != "":
+		tail.second = p.number()
+	case tail.sign != 0 && tail.total == nil:
+		tail.total = p.number()
+	default:
+		return false
+	}
+	p.next++
+	return true
 }
 
 // claimEnds reports whether a claim ends here.

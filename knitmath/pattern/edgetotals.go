@@ -7,54 +7,27 @@ import "example.com/knitmath/knitmath/stitch"
 // in all is said; on which rows is not followed.
 func (p *parser) edgeTotals(line *Line) bool {
 	info := &line.info
-	factor, said := 1, false
-	place := func() {
-		switch {
-		case p.acceptAny(bothEnds):
-			factor, said = 2, true
-		case p.acceptAny(oneEnd):
-			said = true
-		case said && p.acceptAny(edgeRowsSaid):
-		default:
-			return
-		}
-		p.acceptAny(edgeRowsSaid)
-	}
-	place()
+	e := edgeSaid{factor: 1}
+	p.whichEdge(&e)
 	if p.led.factor != 0 && (p.led.rows == p.led.end || p.phraseEnd(p.led.rows, edgeRowsSaid) == p.led.end) {
-		factor, said, p.led.used = p.led.factor, true, true
+		e.factor, e.said, p.led.used = p.led.factor, true, true
 	}
 	p.accept(",")
 	if !p.accept("bo") && !p.acceptAll("bind", "off") && !p.acceptAll("cast", "off") {
 		return false
 	}
-	place()
-	first := said
+	p.whichEdge(&e)
 	total := make([]int, p.sizes)
+	first := e.said
 	for parts := 0; ; parts++ {
-		n := p.number()
+		n, times := p.edgePart(&e, first && parts == 0)
 		if n == nil {
 			return false
 		}
-		p.accept("st", "sts", "stitch", "stitches")
-		place()
-		times, _, more := p.manyTimes()
-		if times == nil && first && parts == 0 && p.clauseEnds() && !p.goesOn() {
-			times = one // "at neck edge, BO 5 sts."
-		}
-		if times == nil || more || !said {
-			return false
-		}
 		for size := range total {
-			total[size] = min(total[size]+max(at(n, size), 0)*max(at(times, size), 0)*factor, MaxNumber)
+			total[size] = min(total[size]+max(at(n, size), 0)*max(at(times, size), 0)*e.factor, MaxNumber)
 		}
-		save := p.next
-		for p.accept(",", ";", "and", "then") {
-		}
-		p.accept("bo")
-		end, _ := p.sizedEnd(p.next)
-		if end == 0 || save == p.next || !p.tokens[end].stitches() || parts > 12 {
-			p.next = save
+		if parts > 12 || !p.edgeGoesOn() {
 			break
 		}
 	}
@@ -66,6 +39,57 @@ func (p *parser) edgeTotals(line *Line) bool {
 	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
 	p.reading(p.last(), "how many are bound off in all is followed, not on which rows")
 	return true
+}
+
+// edgeSaid is at how many edges stitches are bound off, once it is said.
+type edgeSaid struct {
+	factor int
+	said   bool
+}
+
+// whichEdge reads "at each neck edge", "on foll alt rows" where a place has been said.
+func (p *parser) whichEdge(e *edgeSaid) {
+	switch {
+	case p.acceptAny(bothEnds):
+		e.factor, e.said = 2, true
+	case p.acceptAny(oneEnd):
+		e.said = true
+	case e.said && p.acceptAny(edgeRowsSaid):
+	default:
+		return
+	}
+	p.acceptAny(edgeRowsSaid)
+}
+
+// edgePart reads "4 sts at each neck edge once", nil if that is not what stands there. alone
+// says that the first of all may leave its number of times out.
+func (p *parser) edgePart(e *edgeSaid, alone bool) (n, times []int) {
+	if n = p.number(); n == nil {
+		return nil, nil
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	p.whichEdge(e)
+	times, _, more := p.manyTimes()
+	if times == nil && alone && p.clauseEnds() && !p.goesOn() {
+		times = one // "at neck edge, BO 5 sts."
+	}
+	if times == nil || more || !e.said {
+		return nil, nil
+	}
+	return n, times
+}
+
+// edgeGoesOn reports whether more are bound off at the edge, and goes on to their number.
+func (p *parser) edgeGoesOn() bool {
+	save := p.next
+	for p.accept(",", ";", "and", "then") {
+	}
+	p.accept("bo")
+	if end, _ := p.sizedEnd(p.next); end != 0 && save != p.next && p.tokens[end].stitches() {
+		return true
+	}
+	p.next = save
+	return false
 }
 
 var edgeRowsSaid = wordings("on every rs row", "on every ws row", "on every other row", "every other row", "on alt rows",

@@ -21,11 +21,8 @@ func (p *parser) even(line *Line) bool {
 	info := &line.info
 	w := evenWork{verb: p.peek(), from: p.peek().span}
 	p.next++
-	if w.verb.is("rib") {
-		w.even = true
-	}
-	if end := p.colourEnd(p.next); end != 0 && p.peek().is("in", "with") && !p.inRow && w.verb.is("cont", "continue", "proceed", "work") &&
-		(p.endsAt(end) || p.tokens[end].is(",", ";", "and")) { // "continue in colour A and knit 4 rows"
+	w.even = w.verb.is("rib")
+	if end := p.colourGoesOn(&w); end != 0 {
 		p.next = end
 		info.kind = linePassed
 		p.passed(w.from.to(p.last()))
@@ -42,20 +39,16 @@ func (p *parser) even(line *Line) bool {
 	switch {
 	case w.listed:
 		return p.listedRows(line)
-	case p.peek().is("to", "until", "across", "around") && !w.counted:
+	case p.peek().is("to", "until", "across", "around") && !w.counted, !p.evenSaid(&w):
 		return false
-	case w.counted, w.even && !w.verb.is("k", "p", "knit", "purl"), w.length && p.lengthVerb(w.verb), w.even && w.length, w.setUp:
-	default:
-		return false
-	}
-	if w.counted && !w.even && p.soAsBefore(info) {
+	case w.plainlyCounted() && p.soAsBefore(info):
 		return true
 	}
 	info.kind = lineEven
 	if w.direct && !w.counted && !w.length {
 		return p.patternOnce(info, w.from)
 	}
-	if w.counted && !w.even && w.verb.is("k", "p", "knit", "purl") {
+	if w.plainlyCounted() && w.plain() {
 		info.kind = linePlain
 		info.op = stitch.Knit
 		if w.verb.is("purl", "p") {
@@ -65,6 +58,29 @@ func (p *parser) even(line *Line) bool {
 	info.open = info.counts == nil && (w.even || w.length)
 	return true
 }
+
+// colourGoesOn is the index after "in colour A" where no stitch is said, as in "continue in
+// colour A and knit 4 rows"; 0 if that is not what stands there.
+func (p *parser) colourGoesOn(w *evenWork) int {
+	if p.inRow || !p.peek().is("in", "with") || !w.verb.is("cont", "continue", "proceed", "work") {
+		return 0
+	}
+	end := p.colourEnd(p.next)
+	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";", "and") {
+		return 0
+	}
+	return end
+}
+
+// evenSaid reports whether it is said how far rows are worked even.
+func (p *parser) evenSaid(w *evenWork) bool {
+	return w.counted || w.even && !w.plain() || w.length && p.lengthVerb(w.verb) || w.even && w.length || w.setUp
+}
+
+// plain reports whether the verb names a stitch.
+func (w *evenWork) plain() bool { return w.verb.is("k", "p", "knit", "purl") }
+
+func (w *evenWork) plainlyCounted() bool { return w.counted && !w.even }
 
 // lengthVerb: "work until it measures", "knit for 5 cm"; "k to end" is a row.
 func (p *parser) lengthVerb(t *token) bool {

@@ -17,34 +17,17 @@ func (p *parser) holding(line *Line) bool {
 	}
 	if ok {
 		info.whole = p.wholeSaid(verbAt + 1)
-	}
-	if ok && n == nil && !held && p.next == verbAt+2 {
-		all = true // "leave sts on a holder"
+		// "leave sts on a holder"
+		all = all || n == nil && !held && p.next == verbAt+2
 	}
 	if !ok || n == nil && !all && !held {
 		return false
 	}
-	end := p.sentenceEnd(p.next)
-	from, aside := held || p.tokens[verbAt].is("return"), false
-	i := p.next
-	for ; i < end && !p.tokens[i].is(",", ";") && !(p.tokens[i].is("-", "=", "(") && p.claimAt(i)) &&
-		!(p.tokens[i].is("and") && p.nextAt(i+1)); i++ {
-		switch t := &p.tokens[i]; {
-		case t.is("from") && p.twoEnds(i+1) == 1:
-			from = true
-		case t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
-			from = true
-		case t.is(puttingAside...) && p.asideAt(i):
-			aside = true
-		}
-		if p.tokens[i].is("needle", "needles", "dpns") && from {
-			aside = true
-		}
-	}
+	end, from, aside := p.whereHeld(held || p.tokens[verbAt].is("return"))
 	if !aside {
 		return false
 	}
-	p.next = i
+	p.next = end
 	info.worked = p.ofTheWorked(verbAt)
 	info.counts, info.all = n, all
 	info.kind = lineHold
@@ -54,6 +37,29 @@ func (p *parser) holding(line *Line) bool {
 	}
 	p.doneAtEnds(info, verbAt)
 	return true
+}
+
+// whereHeld looks to the end of the clause whether stitches are put aside, or come from where
+// they were.
+func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
+	stop := p.sentenceEnd(p.next)
+	i, from := p.next, fromThere
+	for ; i < stop && !p.clauseStops(i); i++ {
+		switch t := &p.tokens[i]; {
+		case t.is("from") && p.twoEnds(i+1) == 1, t.is("back") && p.tokens[i+1].is("to", "on", "onto"):
+			from = true
+		case t.is(puttingAside...) && p.asideAt(i):
+			aside = true
+		}
+		aside = aside || from && p.tokens[i].is("needle", "needles", "dpns")
+	}
+	return i, from, aside
+}
+
+// clauseStops reports whether a clause about held stitches ends at token i.
+func (p *parser) clauseStops(i int) bool {
+	t := &p.tokens[i]
+	return t.is(",", ";") || t.is("-", "=", "(") && p.claimAt(i) || t.is("and") && p.nextAt(i+1)
 }
 
 // takingMore reads ", 34 sts from back holder and 18 sts from right holder": more of them.
@@ -129,50 +135,14 @@ func (p *parser) pickingUp(line *Line) bool {
 		return false
 	}
 	var sum []int
-	for {
-		p.accept("a", "total", "of")
-		n := p.number()
+	for more := true; more; {
+		n := p.pickedUpPart()
 		if n == nil {
 			return false
 		}
-		n = without(n)
-		if p.peek().is("in") && p.ahead(1).is("one") {
-			return false
-		}
-		p.accept("st", "sts", "stitch", "stitches")
-		n = p.ledTwice(n)
-		if p.alongBoth() {
-			n = added(n, n, p.sizes)
-		}
 		sum = added(sum, n, p.sizes)
-		for n := 0; n < 18 && !p.remarkHere() && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
-			if p.peek().is("and") && p.numberAfter() {
-				break
-			}
-			if p.peek().is("and", "then") && p.nextAt(p.next+1) {
-				break
-			}
-			if p.peek().is("each", "both") && p.ahead(1).is("front", "fronts") && !p.trying {
-				p.ask(ReasonUnread, p.peek().span, "how many stitches is that in all?")
-				info.kind = lineUnread
-			}
-			p.next++
-		}
-		if !p.peek().is(",", ";", "and") {
-			break
-		}
-		again := p.next
-		p.next++
-		p.accept("and", "then")
-		p.accept("pick")
-		p.accept("up")
-		p.accept("and")
-		p.accept("knit", "k", "purl")
-		if end, _ := p.sizedEnd(p.next); end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across",
-			"at") {
-			p.next = again
-			break
-		}
+		p.alongWhich(info)
+		more = p.pickUpAgain()
 	}
 	if p.peek().is(",") && p.startsItem(p.next+1) {
 		return false
@@ -180,6 +150,57 @@ func (p *parser) pickingUp(line *Line) bool {
 	info.counts = sum
 	if info.kind != lineUnread {
 		info.kind = linePickUp
+	}
+	return true
+}
+
+// pickedUpPart reads how many stitches are picked up along an edge, nil if that is not what
+// stands there.
+func (p *parser) pickedUpPart() []int {
+	p.accept("a", "total", "of")
+	n := p.number()
+	if n == nil || p.peek().is("in") && p.ahead(1).is("one") {
+		return nil
+	}
+	n = without(n)
+	p.accept("st", "sts", "stitch", "stitches")
+	n = p.ledTwice(n)
+	if p.alongBoth() {
+		n = added(n, n, p.sizes)
+	}
+	return n
+}
+
+// alongWhich passes over the edge along which stitches are picked up.
+func (p *parser) alongWhich(info *lineInfo) {
+	for n := 0; n < 18 && !p.remarkHere() && !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead(); n++ {
+		t := p.peek()
+		if t.is("and") && p.numberAfter() || t.is("and", "then") && p.nextAt(p.next+1) {
+			return
+		}
+		if t.is("each", "both") && p.ahead(1).is("front", "fronts") && !p.trying {
+			p.ask(ReasonUnread, t.span, "how many stitches is that in all?")
+			info.kind = lineUnread
+		}
+		p.next++
+	}
+}
+
+// pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
+func (p *parser) pickUpAgain() bool {
+	again := p.next
+	if !p.accept(",", ";", "and") {
+		return false
+	}
+	p.accept("and", "then")
+	p.accept("pick")
+	p.accept("up")
+	p.accept("and")
+	p.accept("knit", "k", "purl")
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at") {
+		p.next = again
+		return false
 	}
 	return true
 }

@@ -72,9 +72,7 @@ func (p *parser) separators(inner string) bool {
 		switch {
 		case t.is(",", ";", ":"):
 			comma = true
-		case p.dashed():
-		case t.is("and", "then", "&", "ending", "end", "ends", "with", "finishing", "finish", "now") && !p.ahead(1).is("ws", "rs") &&
-			!(t.is("end", "ending") && p.ahead(1).is("last")) && !(t.is("with") && p.colourEnd(p.next) != 0):
+		case p.dashed(), p.joinsSteps():
 		case t.is("."):
 			if atTop && p.ahead(1).kind == tokenNewline {
 				p.next++
@@ -85,8 +83,7 @@ func (p *parser) separators(inner string) bool {
 			}
 			continue
 		case t.kind == tokenNewline:
-			if p.next++; p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() && !p.piled() ||
-				p.tokens[p.next-1].number > 1 && atTop {
+			if p.next++; p.lineEndsRow(atTop, comma) {
 				p.next--
 				return true
 			}
@@ -98,6 +95,18 @@ func (p *parser) separators(inner string) bool {
 			return true
 		}
 	}
+}
+
+// joinsSteps reports whether a word comes next that only joins steps.
+func (p *parser) joinsSteps() bool {
+	t, after := p.peek(), p.ahead(1)
+	return t.is("and", "then", "&", "ending", "end", "ends", "with", "finishing", "finish", "now") && !after.is("ws", "rs") &&
+		!(t.is("end", "ending") && after.is("last")) && !(t.is("with") && p.colourEnd(p.next) != 0)
+}
+
+// lineEndsRow reports whether a row ends with the line that was read.
+func (p *parser) lineEndsRow(atTop, comma bool) bool {
+	return p.startsLine() || atTop && !comma && !p.repeatAhead() && !p.continues() && !p.piled() || p.tokens[p.next-1].number > 1 && atTop
 }
 
 // numberedAt reports whether the label of another row, with its number and a colon, stands

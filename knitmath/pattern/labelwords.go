@@ -172,27 +172,9 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 		return i + 1
 	}
 	from := i
-	spanAt := 0
-	for n := 0; ; n++ {
-		t := &p.tokens[i]
-		if t.row() {
-			break
-		}
-		switch {
-		case n == 6 || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "["):
-			return 0
-		case t.kind == tokenWord && n > 0 && (labelVerbs[t.text] || p.notation(t.text) && !t.is("dec", "inc", "lace", "rib")):
-			return 0
-		}
-		if _, ok := t.written(); ok || t.kind != tokenWord {
-			end, _ := p.sizedEnd(i)
-			if end == 0 || spanAt > 0 || !p.tokens[end].row() && !p.tokens[end+1].row() {
-				return 0
-			}
-			spanAt, i = i, end
-			continue
-		}
-		i++
+	i, spanAt := p.labelRow(i)
+	if i == 0 {
+		return 0
 	}
 	i++
 	sure := surely[first.text] && (first.text != "dec" && first.text != "inc" || p.tokens[from+1].row())
@@ -205,6 +187,34 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 	}
 	p.noteWordLabel(from, i, spanAt, info)
 	return end
+}
+
+// labelRow is the index of the "row" that the words of a label lead to, and of the number of
+// rows among them; 0 if they are no label.
+func (p *parser) labelRow(i int) (row, spanAt int) {
+	for n := 0; ; n++ {
+		t := &p.tokens[i]
+		if t.row() {
+			return i, spanAt
+		}
+		if n == 6 || n > 0 && p.endsLabel(t) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
+			return 0, 0
+		}
+		if _, ok := t.written(); !ok && t.kind == tokenWord {
+			i++
+			continue
+		}
+		end, _ := p.sizedEnd(i)
+		if end == 0 || spanAt > 0 || !p.tokens[end].row() && !p.tokens[end+1].row() {
+			return 0, 0
+		}
+		spanAt, i = i, end
+	}
+}
+
+// endsLabel reports whether a word is worked, and stands in no label.
+func (p *parser) endsLabel(t *token) bool {
+	return t.kind == tokenWord && (labelVerbs[t.text] || p.notation(t.text) && !t.is("dec", "inc", "lace", "rib"))
 }
 
 // noteWordLabel notes the rule, the side and the number of rows of a label.

@@ -57,29 +57,35 @@ func (p *parser) leadEnd(i int) int {
 	for n := i + 1; n < i+28 && n < len(p.tokens); n++ {
 		t := &p.tokens[n]
 		switch {
-		case t.is(",") && (n+1 < len(p.tokens)) && (p.verbAt(n+1) || leadIns[p.tokens[n+1].text]):
-			return n + 1
 		case t.is(","):
+			if n+1 < len(p.tokens) && (p.verbAt(n+1) || leadIns[p.tokens[n+1].text]) {
+				return n + 1
+			}
 		case t.is("[", "(") && p.startsItem(n+1) || t.kind == tokenStar:
 			if with {
 				return n
 			}
 			return 0
-		case t.kind == tokenNewline && t.number > 1, t.kind == tokenEnd, t.is(".", ":", ";"):
+		case p.breaksLead(t):
 			return 0
 		case t.is("with"):
 			skip = true
-		case p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && skip && !t.is("a", "an", "the"):
+		case skip && p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && !t.is("a", "an", "the"):
 			skip = false
 		case t.kind == tokenNewline:
-		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")):
-			if p.tokens[n].is("knit", "work", "join", "hold", "place", "sl", "slip", "turn", "leave") && with && n < i+2 {
-				continue
-			}
+		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")) && !(with && n == i+1 && t.is(worksWith...)):
 			return n
 		}
 	}
 	return 0
+}
+
+// worksWith are verbs that may be nouns after "with": "with work facing".
+var worksWith = []string{"knit", "work", "join", "hold", "place", "sl", "slip", "turn", "leave"}
+
+// breaksLead reports whether a lead-in cannot go on over the token.
+func (p *parser) breaksLead(t *token) bool {
+	return t.kind == tokenNewline && t.number > 1 || t.kind == tokenEnd || t.is(".", ":", ";")
 }
 
 // verbAt reports whether a direction, a label or a row begins at token i.

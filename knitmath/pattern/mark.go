@@ -124,18 +124,18 @@ func (s *scanner) shortened() bool {
 		return false
 	}
 	c, _ := utf8.DecodeRuneInString(rest)
+	last := s.tokens[n-1].text
 	switch {
-	case c == ')' || c == ']' || c == ',' || c == ';' || c == ':':
+	case strings.ContainsRune(")],;:", c):
 		return true
 	case s.source[s.at+1] != ' ' && s.source[s.at+1] != '\t':
-		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[s.tokens[n-1].text]
-	}
-	last := s.tokens[n-1].text
-	if (last == "st" || last == "sts") && joinsStitches[firstWord(rest)] {
+		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[last]
+	case (last == "st" || last == "sts") && joinsStitches[firstWord(rest)]:
 		return true
 	}
-	if last == "st" || last == "sts" || last == "rnd" || last == "rnds" || last == "cm" || last == "in" || last == "rs" || last == "ws" {
-		return false
-	}
-	return unicode.IsLower(c) || unicode.IsDigit(c)
+	return !endsSentence[last] && (unicode.IsLower(c) || unicode.IsDigit(c))
 }
+
+// endsSentence are shortened words that also stand at the end of sentences, where small
+// letters follow in careless texts.
+var endsSentence = map[string]bool{"st": true, "sts": true, "rnd": true, "rnds": true, "cm": true, "in": true, "rs": true, "ws": true}

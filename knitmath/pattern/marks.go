@@ -35,41 +35,18 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	l := &r.piece.Lines[i]
 	w := walker{runner: r, left: r.now.left}
 	if !r.facts[i].toMarker {
-		before := r.now
-		if r.now.left > 0 || !p.empty() {
-			r.workOn(i, p, claimed)
-		}
-		if r.known && r.other == nil && w.steps(r.walked(l)) && w.pos <= w.left {
-			r.marks = w.after(before, p.turn != 0)
-		} else {
-			r.loseMarks()
-		}
-		r.misplaced(&w, l)
+		r.walkBeside(i, p, &w, claimed)
 		return
 	}
 	r.other, r.machine = nil, nil
 	ok := w.steps(r.walked(l))
 	r.misplaced(&w, l)
 	if !ok && w.unknown != nil {
-		if r.unmarked(i, p, claimed) {
-			return
-		}
-		kind := KindQuestion
-		if !r.marks.lost && r.marks.count > 0 && !r.placed {
-			kind = KindMistake // all are known, and there are too few
-		}
-		r.fault(kind, ReasonNoMarker, w.unknown.at, 0, "no marker is known ahead: how many stitches is that?")
-		r.unknown(l, claimed)
+		r.markerMissing(i, p, &w, claimed)
 		return
 	}
-	o := outcome{takes: w.pos, leaves: w.new, reason: w.reason, step: w.step, short: w.short, missing: w.missing}
-	if o.reason == "" && w.pos > w.left {
-		o.reason, o.missing = ReasonMissing, w.pos-w.left
-	}
-	if o.reason == "" && w.left > w.pos && p.turn == 0 {
-		o.reason, o.unworked = ReasonUnworked, w.left-w.pos
-	}
-	if o.reason != "" && r.round && r.marks.count == 0 && len(r.start.Counts) > 0 && r.unmarked(i, p, claimed) {
+	o := w.outcome(p.turn != 0)
+	if o.reason != "" && r.markless() && r.unmarked(i, p, claimed) {
 		return
 	}
 	q := *p
@@ -85,6 +62,53 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	r.misfitting(i, &q, o, claimed)
 	r.finish(i, o)
 	r.loseMarks()
+}
+
+// walkBeside works a row as any other, and walks through it to see where its markers lie
+// afterwards.
+func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
+	l := &r.piece.Lines[i]
+	before := r.now
+	if r.now.left > 0 || !p.empty() {
+		r.workOn(i, p, claimed)
+	}
+	if r.known && r.other == nil && w.steps(r.walked(l)) && w.pos <= w.left {
+		r.marks = w.after(before, p.turn != 0)
+	} else {
+		r.loseMarks()
+	}
+	r.misplaced(w, l)
+}
+
+// markerMissing says that a row goes to a marker that is not there, or not known.
+func (r *runner) markerMissing(i int, p *profile, w *walker, claimed bool) {
+	if r.unmarked(i, p, claimed) {
+		return
+	}
+	kind := KindQuestion
+	if !r.marks.lost && r.marks.count > 0 && !r.placed {
+		kind = KindMistake // all are known, and there are too few
+	}
+	r.fault(kind, ReasonNoMarker, w.unknown.at, 0, "no marker is known ahead: how many stitches is that?")
+	r.unknown(&r.piece.Lines[i], claimed)
+}
+
+// outcome is what a row comes to that was walked through.
+func (w *walker) outcome(turns bool) outcome {
+	o := outcome{takes: w.pos, leaves: w.new, reason: w.reason, step: w.step, short: w.short, missing: w.missing}
+	switch {
+	case o.reason != "":
+	case w.pos > w.left:
+		o.reason, o.missing = ReasonMissing, w.pos-w.left
+	case w.left > w.pos && !turns:
+		o.reason, o.unworked = ReasonUnworked, w.left-w.pos
+	}
+	return o
+}
+
+// markless reports whether rounds are worked of which no marker was placed.
+func (r *runner) markless() bool {
+	return r.round && r.marks.count == 0 && len(r.start.Counts) > 0
 }
 
 // walked are the steps of a row as they are worked.

@@ -25,26 +25,10 @@ func (p *parser) prose(line *Line) bool {
 		return true
 	}
 	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
-	switch {
-	case known:
-	case p.onlyRows && p.startsItem(i), t.kind == tokenNumber, p.likeRow(i, end), p.startsItem(i) && !p.told(i, end), p.directionAhead(),
-		reserved[t.text] && !draft.Manner(t.text):
-		return false
-	case end-i < 2:
-		if draft.Part(t.text) || draft.Front(t.text) || draft.Manner(t.text) {
-			break
-		}
+	if !known && !p.tells(i, end) {
 		return false
 	}
-	from := t.span
-	bad := 0
-	if !known || !t.is("these", "those", "this", "rows") {
-		bad = p.alarm(i, end, known)
-	}
-	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
-		bad = i
-	}
-	if bad != 0 && !p.zeroAt(i) {
+	if bad := p.doubtful(i, end, known); bad != 0 && !p.zeroAt(i) {
 		p.next = end
 		p.ask(ReasonUnread, p.tokens[max(bad, i)].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
 		line.info.kind = lineUnread
@@ -56,9 +40,33 @@ func (p *parser) prose(line *Line) bool {
 		p.rowsSaid = p.rowCount(0)
 	}
 	p.next = end
-	p.passed(from.to(p.last()))
+	p.passed(t.span.to(p.last()))
 	line.info.kind = linePassed
 	return true
+}
+
+// tells reports whether a sentence that begins with words not known to be harmless tells
+// something, and is neither a row nor a direction.
+func (p *parser) tells(i, end int) bool {
+	t := &p.tokens[i]
+	if p.onlyRows && p.startsItem(i) || t.kind == tokenNumber || p.likeRow(i, end) || p.startsItem(i) && !p.told(i, end) || p.directionAhead() ||
+		reserved[t.text] && !draft.Manner(t.text) {
+		return false
+	}
+	return end-i >= 2 || draft.Part(t.text) || draft.Front(t.text) || draft.Manner(t.text)
+}
+
+// doubtful is the token of a sentence that may change a count, or its first if nobody knows
+// what it orders; 0 if there is none.
+func (p *parser) doubtful(i, end int, known bool) int {
+	bad := 0
+	if !known || !p.tokens[i].is("these", "those", "this", "rows") {
+		bad = p.alarm(i, end, known)
+	}
+	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
+		bad = i
+	}
+	return bad
 }
 
 // asFollows is the index after "work as follows:" or "decrease every rnd as follows" at token

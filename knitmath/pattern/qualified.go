@@ -88,17 +88,10 @@ func (p *parser) qualified(s *Step) bool {
 			if !p.twisted(s, from) {
 				return false
 			}
-		case s.Name == "work" && p.acceptAny(asEstablished):
-		case s.Name == "work" && p.inFabric():
-		case p.colourEnd(p.next) != 0 && !p.peek().is("in", "with", "using") || p.peek().is("in", "with") && p.colourEnd(p.next) != 0:
+		case s.Name == "work" && (p.acceptAny(asEstablished) || p.inFabric()):
+		case !p.peek().is("using") && p.colourEnd(p.next) != 0:
 			p.next = p.colourEnd(p.next)
-		case s.Operation == stitch.PlaceMarker && p.peek().is("for", "here"):
-			for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
-			}
-		case s.Operation != stitch.PlaceMarker && p.forPart():
-		case s.Operation == stitch.CastOn && p.acceptAny(castOnManner):
-		case (s.Operation == stitch.PickUp || s.Name == pickedUp) && p.alongEdge():
-		case s.Operation == stitch.BindOff && p.acceptAny(bindOffManner):
+		case p.qualifiedByKind(s):
 		case s.Operation == stitch.Slip:
 			manner, ok := p.manner(s.Manner)
 			if !ok {
@@ -109,6 +102,27 @@ func (p *parser) qualified(s *Step) bool {
 			return true
 		}
 	}
+}
+
+// qualifiedByKind passes over what is said of markers, of the part a step is for, of how
+// stitches are cast on, bound off or picked up.
+func (p *parser) qualifiedByKind(s *Step) bool {
+	switch {
+	case s.Operation == stitch.PlaceMarker:
+		if !p.peek().is("for", "here") {
+			return false
+		}
+		for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
+		}
+		return true
+	case p.forPart():
+		return true
+	case s.Operation == stitch.CastOn:
+		return p.acceptAny(castOnManner)
+	case s.Operation == stitch.PickUp || s.Name == pickedUp:
+		return p.alongEdge()
+	}
+	return s.Operation == stitch.BindOff && p.acceptAny(bindOffManner)
 }
 
 // forPart passes over "for back", "for the second sleeve": what stitches are for.

@@ -53,12 +53,7 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 	steps, t := line.Steps, p.peek()
 	switch {
 	case turnsAtEnd(steps) && p.rowAfterTurn():
-		if !p.placed(steps) || !p.loosened(line) {
-			return false, false
-		}
-		p.fit(steps)
-		p.passSigns()
-		return true, true
+		return true, p.turned(line)
 	case len(steps) > 0 && p.directionAhead():
 		ok = p.fitted(line)
 		return !p.afterStop() && t.kind != tokenNewline, ok
@@ -74,6 +69,16 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 		return false, p.fitted(line)
 	}
 	return false, false
+}
+
+// turned makes steps ready that end with a turn, after which the next row follows at once.
+func (p *parser) turned(line *Line) bool {
+	if !p.placed(line.Steps) || !p.loosened(line) {
+		return false
+	}
+	p.fit(line.Steps)
+	p.passSigns()
+	return true
 }
 
 func turnsAtEnd(steps []Step) bool {

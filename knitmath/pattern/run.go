@@ -219,16 +219,23 @@ func (r *runner) work(i int, claimed bool) {
 		r.workOn(i, p, claimed)
 	}
 	r.partsOf(l, before, claimed, p.turn != 0)
-	if l.info.holdRest && r.known {
-		r.holdRest(i)
-		if claimed {
-			r.compare(l, before)
-		}
-	}
+	r.restHeld(i, before, claimed)
 	if r.machine == nil {
 		r.overs = 0
 	}
 	r.worked(i, p.turn)
+}
+
+// restHeld holds the stitches that a row leaves, where its words say so.
+func (r *runner) restHeld(i int, before hand, claimed bool) {
+	l := &r.piece.Lines[i]
+	if !l.info.holdRest || !r.known {
+		return
+	}
+	r.holdRest(i)
+	if claimed {
+		r.compare(l, before)
+	}
 }
 
 // followed reports whether the stitches before a row are known and its own can be followed;

@@ -116,33 +116,39 @@ func (p *parser) passWrapped() {
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
 	t := &p.tokens[i]
-	if t.kind != tokenWord || !draft.Front(t.text) && !(t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st",
-		"helpful") &&
-		p.frontPhrase(i)) {
-		return false
-	}
-	if p.began && p.worksAfterLead(i, end) || t.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
+	if !p.frontWord(i) || p.began && p.worksAfterLead(i, end) || t.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
 	for n := 0; n < 7 && i+n <= end; n++ {
-		if p.began && p.tokens[i].is("size", "sizes") && p.tokens[i+n].is("only") {
+		if p.began && t.is("size", "sizes") && p.tokens[i+n].is("only") {
 			return false
 		}
 		switch t := &p.tokens[i+n]; {
 		case i+n == end:
 			return p.titled(i, end) || n <= 2 || p.frontPhrase(i)
-		case t.is(":"), t.is("-") && n > 0, t.is(".") && n > 0 && p.tokens[i+n+1].is("-"):
-			return true
-		case t.is("("):
+		case t.is(":", "("), t.is("-") && n > 0, t.is(".") && n > 0 && p.tokens[i+n+1].is("-"):
 			return true
 		case t.kind == tokenNumber:
-			return p.tokens[i].is("size", "sizes", "gauge", "tension", "to", "needles", "materials", "yarn", "photo", "fig", "figure", "picture",
-				"photograph", "hook", "measurements") && !p.sizesLine(i)
+			return p.tokens[i].is(numberedFront...) && !p.sizesLine(i)
 		case t.kind == tokenMark && !t.is("&", ",", "/"):
 			return false
 		}
 	}
 	return t.is("materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles", "note", "notes")
+}
+
+// numberedFront are headings of front matter after which a number may follow at once.
+var numberedFront = []string{"size", "sizes", "gauge", "tension", "to", "needles", "materials", "yarn", "photo", "fig", "figure", "picture",
+	"photograph", "hook", "measurements"}
+
+// frontWord reports whether a heading of front matter begins with token i.
+func (p *parser) frontWord(i int) bool {
+	t := &p.tokens[i]
+	if t.kind != tokenWord {
+		return false
+	}
+	return draft.Front(t.text) ||
+		t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful") && p.frontPhrase(i)
 }
 
 // frontPhrase reports whether front matter begins with several words.

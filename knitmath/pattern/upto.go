@@ -112,8 +112,7 @@ func (p *parser) toLast() (extent, bool) {
 	p.next++
 	p.accept("the")
 	if p.peek().is("end") && p.ahead(1).is("of") {
-		if end := p.loosePlace(p.next); end != 0 {
-			p.next = end
+		if p.acceptEnd(p.loosePlace(p.next)) {
 			return extent{last: toEnd, loose: true}, true
 		}
 	}
@@ -121,8 +120,7 @@ func (p *parser) toLast() (extent, bool) {
 	if n, ok := p.rightNeedle(); ok {
 		return extent{times: n, exact: true}, n != nil
 	}
-	switch {
-	case p.accept("end", "end-of-row", "end-of-rnd"):
+	if p.accept("end", "end-of-row", "end-of-rnd") {
 		if p.accept("of") {
 			p.accept("the", "this")
 			p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
@@ -130,71 +128,95 @@ func (p *parser) toLast() (extent, bool) {
 			p.next++
 		}
 		return extent{last: toEnd}, true
-	case p.markerAt(p.next) != 0:
-		p.next = p.markerAt(p.next)
-		return extent{mark: toEnd}, true
-	case p.gapAt(p.next) != 0:
-		p.next = p.gapAt(p.next)
-		p.asGiven = true
-		return extent{mark: toEnd, gap: true}, true
-	case p.loosePlace(p.next) != 0:
-		p.next = p.loosePlace(p.next)
-		return extent{last: toEnd, loose: true}, true
-	case p.accept("last"):
-		if p.accept("st", "stitch") {
-			return extent{last: one}, true
-		}
-		n := p.number()
-		if n == nil {
-			p.ask(ReasonUnread, from.to(p.last()), "a number of stitches is expected after \"to last\"")
-			return extent{}, false
-		}
-		p.accept("st", "sts", "stitch", "stitches")
-		return extent{last: without(n)}, true
-	case p.numberAhead():
+	}
+	if to, ok := p.toPlace(p.next, toEnd); ok {
+		return to, true
+	}
+	if p.accept("last") {
+		return p.lastStitches(from)
+	}
+	if p.numberAhead() {
 		n := p.number()
 		if n == nil {
 			return extent{}, false
 		}
 		p.accept("st", "sts", "stitch", "stitches")
-		if p.peek().is("before", "from", "prior") {
-			i := p.next + 1
-			if p.tokens[i].is("to") {
-				i++
-			}
-			if p.tokens[i].is("the") {
-				i++
-			}
-			if end := p.markerAt(i); end != 0 {
-				p.next = end
-				return extent{mark: without(n)}, true
-			}
-			if end := p.gapAt(i); end != 0 {
-				p.next = end
-				p.asGiven = true
-				return extent{mark: without(n), gap: true}, true
-			}
-			if end := p.loosePlace(i); end != 0 {
-				p.next = end
-				return extent{last: toEnd, loose: true}, true
-			}
-		}
-		if p.accept("rem", "remain", "remains", "remaining", "left") {
-			return extent{last: without(n)}, true
-		}
-		if p.acceptAll("before", "end") || p.acceptAll("from", "end") || p.acceptAll("before", "the", "end") ||
-			p.acceptAll("from", "the", "end") || p.acceptAll("of", "the", "end") || p.acceptAll("of", "end") {
-			if p.accept("of") {
-				p.accept("the")
-				p.accept("row", "rnd", "round", "needle")
-			}
-			return extent{last: without(n)}, true
+		if to, ok := p.beforePlace(n); ok {
+			return to, true
 		}
 	}
 	p.ask(ReasonUnread, from.to(p.peek().span),
 		"only \"to end\" and \"to last n sts\" are followed; "+
 			"for a marker or another place say how many stitches remain")
 	return extent{}, false
+}
+
+// acceptEnd goes on to token end, if that is one.
+func (p *parser) acceptEnd(end int) bool {
+	if end == 0 {
+		return false
+	}
+	p.next = end
+	return true
+}
+
+// toPlace is how far it is to a marker, a gap or another place at token i, so many stitches
+// before it.
+func (p *parser) toPlace(i int, before []int) (extent, bool) {
+	switch {
+	case p.acceptEnd(p.markerAt(i)):
+		return extent{mark: before}, true
+	case p.acceptEnd(p.gapAt(i)):
+		p.asGiven = true
+		return extent{mark: before, gap: true}, true
+	case p.acceptEnd(p.loosePlace(i)):
+		return extent{last: toEnd, loose: true}, true
+	}
+	return extent{}, false
+}
+
+// lastStitches reads what follows "to last".
+func (p *parser) lastStitches(from span) (extent, bool) {
+	if p.accept("st", "stitch") {
+		return extent{last: one}, true
+	}
+	n := p.number()
+	if n == nil {
+		p.ask(ReasonUnread, from.to(p.last()), "a number of stitches is expected after \"to last\"")
+		return extent{}, false
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	return extent{last: without(n)}, true
+}
+
+// beforeTheEnd are the words for the end of a row after a number of stitches.
+var beforeTheEnd = wordings("before end", "from end", "before the end", "from the end", "of the end", "of end")
+
+// beforePlace reads which place so many stitches lie before.
+func (p *parser) beforePlace(n []int) (extent, bool) {
+	if p.peek().is("before", "from", "prior") {
+		i := p.next + 1
+		if p.tokens[i].is("to") {
+			i++
+		}
+		if p.tokens[i].is("the") {
+			i++
+		}
+		if to, ok := p.toPlace(i, without(n)); ok {
+			return to, true
+		}
+	}
+	if p.accept("rem", "remain", "remains", "remaining", "left") {
+		return extent{last: without(n)}, true
+	}
+	if !p.acceptAny(beforeTheEnd) {
+		return extent{}, false
+	}
+	if p.accept("of") {
+		p.accept("the")
+		p.accept("row", "rnd", "round", "needle")
+	}
+	return extent{last: without(n)}, true
 }
 
 // strokeTimes is how often "x4" says, 0 if it says nothing.
