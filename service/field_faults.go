@@ -9,8 +9,6 @@ import (
 	"strconv"
 	"strings"
 
-	validate "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
 
 	"example.com/knitmath/knitmath/fault"
@@ -70,14 +68,11 @@ func kindWords(fd protoreflect.FieldDescriptor) string {
 // valueNames lists the names of an enumeration that its field takes, as its rule
 // says, but for the first, which means that nothing was said.
 func valueNames(fd protoreflect.FieldDescriptor) string {
-	rule := &validate.EnumRules{}
-	if rules, ok := proto.GetExtension(fd.Options(), validate.E_Field).(*validate.FieldRules); ok && rules.GetEnum() != nil {
-		rule = rules.GetEnum()
-	}
+	only := onlyValues(fd)
 	var names []string
 	values := fd.Enum().Values()
 	for i := 1; i < values.Len(); i++ {
-		if v := values.Get(i); len(rule.In) == 0 || slices.Contains(rule.In, int32(v.Number())) {
+		if v := values.Get(i); len(only) == 0 || slices.Contains(only, v.Number()) {
 			names = append(names, string(v.Name()))
 		}
 	}

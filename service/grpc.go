@@ -8,7 +8,6 @@ import (
 	"google.golang.org/grpc/health"
 	healthv1 "google.golang.org/grpc/health/grpc_health_v1"
 	"google.golang.org/grpc/keepalive"
-	"google.golang.org/grpc/reflection"
 )
 
 // Limits of both faces. The longest question that the stated limits allow, 350
@@ -72,6 +71,6 @@ func newGRPCServer(
 		return who.judge(ctx), ended
 	}, m.faults}
 	healthv1.RegisterHealthServer(seen, h)
-	reflection.Register(s)
+	registerReflection(s)
 	return s, seen
 }

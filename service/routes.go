@@ -7,8 +7,6 @@ import (
 	"sort"
 	"strings"
 
-	"google.golang.org/genproto/googleapis/api/annotations"
-	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
 	"google.golang.org/protobuf/reflect/protoregistry"
 )
@@ -71,13 +69,13 @@ func readRoutes() (map[string]route, error) {
 }
 
 func readRoute(method protoreflect.MethodDescriptor) (route, error) {
-	rule, ok := proto.GetExtension(method.Options(), annotations.E_Http).(*annotations.HttpRule)
-	if !ok || rule.GetPost() == "" || rule.GetBody() != "*" {
+	rule := bindingOf(method)
+	if rule.post == "" || rule.body != "*" {
 		return route{}, fmt.Errorf("%s: want a POST binding of the whole body", method.FullName())
 	}
-	r := route{path: rule.GetPost(), question: method.Input(), table: tableOf(method.Output()) != nil}
-	for _, more := range rule.GetAdditionalBindings() {
-		if more.GetGet() != r.path {
+	r := route{path: rule.post, question: method.Input(), table: tableOf(method.Output()) != nil}
+	for _, more := range rule.more {
+		if more.get != r.path {
 			return route{}, fmt.Errorf("%s: want no binding but GET on the path of the POST", method.FullName())
 		}
 		r.get = true

@@ -7,6 +7,7 @@
 //
 //	gen/knitmath.binpb                     every descriptor, imports and comments included
 //	gen/knitmath/v1/*.go                   messages, gRPC and JSON gateway, as buf.gen.yaml says
+//	gen/borrowed/                          what the .proto files import, compressed and embedded
 //	gen/openapi/knitmath.openapi.json      the JSON face as one OpenAPI 3.1 document
 //	gen/openapi/openapi.go                 the same document, compressed and embedded
 //	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, likewise
@@ -55,6 +56,12 @@ func run() error {
 		return err
 	}
 	if err := writeGo(); err != nil {
+		return err
+	}
+	if err := leanGo(); err != nil {
+		return err
+	}
+	if err := writeBorrowed(files); err != nil {
 		return err
 	}
 	if err := writeReasons(files); err != nil {

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -113,11 +110,6 @@ func (x AbbreviationCategory) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use AbbreviationCategory.Descriptor instead.
-func (AbbreviationCategory) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_abbreviation_proto_rawDescGZIP(), []int{0}
-}
-
 // Asks for abbreviations.
 type ListAbbreviationsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -155,11 +147,6 @@ func (x *ListAbbreviationsRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ListAbbreviationsRequest.ProtoReflect.Descriptor instead.
-func (*ListAbbreviationsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_abbreviation_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *ListAbbreviationsRequest) GetCategory() AbbreviationCategory {
@@ -225,11 +212,6 @@ func (x *AbbreviationRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use AbbreviationRow.ProtoReflect.Descriptor instead.
-func (*AbbreviationRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_abbreviation_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *AbbreviationRow) GetAbbreviation() string {
@@ -337,11 +319,6 @@ func (x *ListAbbreviationsResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ListAbbreviationsResponse.ProtoReflect.Descriptor instead.
-func (*ListAbbreviationsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_abbreviation_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *ListAbbreviationsResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -421,18 +398,6 @@ const file_knitmath_v1_abbreviation_proto_rawDesc = "" +
 	"!ABBREVIATION_CATEGORY_PUNCTUATION\x10\v\x12!\n" +
 	"\x1dABBREVIATION_CATEGORY_GENERAL\x10\fB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_abbreviation_proto_rawDescOnce sync.Once
-	file_knitmath_v1_abbreviation_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_abbreviation_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_abbreviation_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_abbreviation_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_abbreviation_proto_rawDesc), len(file_knitmath_v1_abbreviation_proto_rawDesc)))
-	})
-	return file_knitmath_v1_abbreviation_proto_rawDescData
-}
 
 var file_knitmath_v1_abbreviation_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_abbreviation_proto_msgTypes = make([]protoimpl.MessageInfo, 3)

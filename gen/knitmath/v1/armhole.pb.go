@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -80,11 +77,6 @@ func (CapHeightRule) Type() protoreflect.EnumType {
 
 func (x CapHeightRule) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use CapHeightRule.Descriptor instead.
-func (CapHeightRule) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_armhole_proto_rawDescGZIP(), []int{0}
 }
 
 // Asks for armholes and a cap, worked flat from the underarm up, the first bind-off on the
@@ -192,11 +184,6 @@ func (x *PlanArmholeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanArmholeRequest.ProtoReflect.Descriptor instead.
-func (*PlanArmholeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_armhole_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanArmholeRequest) GetGauge() *Gauge {
@@ -433,11 +420,6 @@ func (x *ArmholeRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ArmholeRow.ProtoReflect.Descriptor instead.
-func (*ArmholeRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_armhole_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *ArmholeRow) GetRowNumber() int32 {
 	if x != nil {
 		return x.RowNumber
@@ -514,11 +496,6 @@ func (x *ArmholePiece) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ArmholePiece.ProtoReflect.Descriptor instead.
-func (*ArmholePiece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_armhole_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *ArmholePiece) GetStartStitches() int32 {
@@ -655,11 +632,6 @@ func (x *PlanArmholeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanArmholeResponse.ProtoReflect.Descriptor instead.
-func (*PlanArmholeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_armhole_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanArmholeResponse) GetSummary() string {
@@ -876,18 +848,6 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x0eArmholeService\x12\x8f\x01\n" +
 	"\vPlanArmhole\x12\x1f.knitmath.v1.PlanArmholeRequest\x1a .knitmath.v1.PlanArmholeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/armhole:planArmhole\"\x17/v1/armhole:planArmholeB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_armhole_proto_rawDescOnce sync.Once
-	file_knitmath_v1_armhole_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_armhole_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_armhole_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_armhole_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_armhole_proto_rawDesc), len(file_knitmath_v1_armhole_proto_rawDesc)))
-	})
-	return file_knitmath_v1_armhole_proto_rawDescData
-}
 
 var file_knitmath_v1_armhole_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_armhole_proto_msgTypes = make([]protoimpl.MessageInfo, 4)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -95,11 +92,6 @@ func (BodyGroup) Type() protoreflect.EnumType {
 
 func (x BodyGroup) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use BodyGroup.Descriptor instead.
-func (BodyGroup) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_body_proto_rawDescGZIP(), []int{0}
 }
 
 // What is measured.
@@ -214,11 +206,6 @@ func (x BodyMeasure) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use BodyMeasure.Descriptor instead.
-func (BodyMeasure) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_body_proto_rawDescGZIP(), []int{1}
-}
-
 // Asks for body sizes.
 type ListBodySizesRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -258,11 +245,6 @@ func (x *ListBodySizesRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ListBodySizesRequest.ProtoReflect.Descriptor instead.
-func (*ListBodySizesRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_body_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *ListBodySizesRequest) GetGroup() BodyGroup {
@@ -339,11 +321,6 @@ func (x *BodySizeRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use BodySizeRow.ProtoReflect.Descriptor instead.
-func (*BodySizeRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_body_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *BodySizeRow) GetGroup() BodyGroup {
@@ -468,11 +445,6 @@ func (x *ListBodySizesResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ListBodySizesResponse.ProtoReflect.Descriptor instead.
-func (*ListBodySizesResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_body_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *ListBodySizesResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -575,18 +547,6 @@ const file_knitmath_v1_body_proto_rawDesc = "" +
 	"\vBodyService\x12\x93\x01\n" +
 	"\rListBodySizes\x12!.knitmath.v1.ListBodySizesRequest\x1a\".knitmath.v1.ListBodySizesResponse\";\x82\xd3\xe4\x93\x025:\x01*Z\x18\x12\x16/v1/body:listBodySizes\"\x16/v1/body:listBodySizesB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_body_proto_rawDescOnce sync.Once
-	file_knitmath_v1_body_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_body_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_body_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_body_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_body_proto_rawDesc), len(file_knitmath_v1_body_proto_rawDesc)))
-	})
-	return file_knitmath_v1_body_proto_rawDescData
-}
 
 var file_knitmath_v1_body_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_body_proto_msgTypes = make([]protoimpl.MessageInfo, 3)

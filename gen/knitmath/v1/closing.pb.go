@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -59,11 +56,6 @@ func (x *ClosingRate) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ClosingRate.ProtoReflect.Descriptor instead.
-func (*ClosingRate) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_closing_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *ClosingRate) GetEveryRounds() int32 {
@@ -118,11 +110,6 @@ func (x *ClosingRound) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ClosingRound.ProtoReflect.Descriptor instead.
-func (*ClosingRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_closing_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *ClosingRound) GetRoundNumber() int32 {
 	if x != nil {
 		return x.RoundNumber
@@ -157,18 +144,6 @@ const file_knitmath_v1_closing_proto_rawDesc = "" +
 	"\aadjusts\x18\x02 \x01(\bR\aadjusts\x12@\n" +
 	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstructionB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_closing_proto_rawDescOnce sync.Once
-	file_knitmath_v1_closing_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_closing_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_closing_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_closing_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_closing_proto_rawDesc), len(file_knitmath_v1_closing_proto_rawDesc)))
-	})
-	return file_knitmath_v1_closing_proto_rawDescData
-}
 
 var file_knitmath_v1_closing_proto_msgTypes = make([]protoimpl.MessageInfo, 2)
 var file_knitmath_v1_closing_proto_goTypes = []any{

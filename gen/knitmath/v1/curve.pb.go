@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -77,11 +74,6 @@ func (x CurveShape) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use CurveShape.Descriptor instead.
-func (CurveShape) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{0}
-}
-
 // How an ellipse or an arc leaves the point before: which of two curves between the
 // same points it is.
 type CurveLeaving int32
@@ -130,11 +122,6 @@ func (CurveLeaving) Type() protoreflect.EnumType {
 
 func (x CurveLeaving) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use CurveLeaving.Descriptor instead.
-func (CurveLeaving) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{1}
 }
 
 // Which edges follow the curve, seen from the right side.
@@ -187,11 +174,6 @@ func (CurvedEdges) Type() protoreflect.EnumType {
 
 func (x CurvedEdges) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use CurvedEdges.Descriptor instead.
-func (CurvedEdges) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{2}
 }
 
 // How stitches are lost or gained at an edge.
@@ -250,11 +232,6 @@ func (x EdgeStepKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use EdgeStepKind.Descriptor instead.
-func (EdgeStepKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{3}
-}
-
 // One point of the curve. It begins where the edge does, at height 0.
 type CurvePoint struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -303,11 +280,6 @@ func (x *CurvePoint) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CurvePoint.ProtoReflect.Descriptor instead.
-func (*CurvePoint) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *CurvePoint) GetHeightRows() int32 {
@@ -420,11 +392,6 @@ func (x *PlanCurvedEdgeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCurvedEdgeRequest.ProtoReflect.Descriptor instead.
-func (*PlanCurvedEdgeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *PlanCurvedEdgeRequest) GetStartStitches() int32 {
@@ -556,11 +523,6 @@ func (x *CurvedRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CurvedRow.ProtoReflect.Descriptor instead.
-func (*CurvedRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *CurvedRow) GetRowNumber() int32 {
 	if x != nil {
 		return x.RowNumber
@@ -618,11 +580,6 @@ func (x *EdgeStep) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use EdgeStep.ProtoReflect.Descriptor instead.
-func (*EdgeStep) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *EdgeStep) GetRowNumber() int32 {
@@ -687,11 +644,6 @@ func (x *EdgeRun) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use EdgeRun.ProtoReflect.Descriptor instead.
-func (*EdgeRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *EdgeRun) GetKind() EdgeStepKind {
@@ -767,11 +719,6 @@ func (x *KnitEdge) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use KnitEdge.ProtoReflect.Descriptor instead.
-func (*KnitEdge) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *KnitEdge) GetSteps() []*EdgeStep {
@@ -867,11 +814,6 @@ func (x *PlanCurvedEdgeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCurvedEdgeResponse.ProtoReflect.Descriptor instead.
-func (*PlanCurvedEdgeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_curve_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *PlanCurvedEdgeResponse) GetSummary() string {
@@ -1110,18 +1052,6 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\fCurveService\x12~\n" +
 	"\x0ePlanCurvedEdge\x12\".knitmath.v1.PlanCurvedEdgeRequest\x1a#.knitmath.v1.PlanCurvedEdgeResponse\"#\x82\xd3\xe4\x93\x02\x1d:\x01*\"\x18/v1/curve:planCurvedEdgeB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_curve_proto_rawDescOnce sync.Once
-	file_knitmath_v1_curve_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_curve_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_curve_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_curve_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_curve_proto_rawDesc), len(file_knitmath_v1_curve_proto_rawDesc)))
-	})
-	return file_knitmath_v1_curve_proto_rawDescData
-}
 
 var file_knitmath_v1_curve_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_curve_proto_msgTypes = make([]protoimpl.MessageInfo, 7)

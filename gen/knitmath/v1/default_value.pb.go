@@ -15,7 +15,6 @@ import (
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	descriptorpb "google.golang.org/protobuf/types/descriptorpb"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -64,11 +63,6 @@ func (x *DefaultValue) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use DefaultValue.ProtoReflect.Descriptor instead.
-func (*DefaultValue) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_default_value_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *DefaultValue) GetValue() isDefaultValue_Value {
@@ -162,18 +156,6 @@ const file_knitmath_v1_default_value_proto_rawDesc = "" +
 	"\x05value:_\n" +
 	"\rdefault_value\x12\x1d.google.protobuf.FieldOptions\x18\x93\x8c\x03 \x01(\v2\x19.knitmath.v1.DefaultValueR\fdefaultValueB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_default_value_proto_rawDescOnce sync.Once
-	file_knitmath_v1_default_value_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_default_value_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_default_value_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_default_value_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_default_value_proto_rawDesc), len(file_knitmath_v1_default_value_proto_rawDesc)))
-	})
-	return file_knitmath_v1_default_value_proto_rawDescData
-}
 
 var file_knitmath_v1_default_value_proto_msgTypes = make([]protoimpl.MessageInfo, 1)
 var file_knitmath_v1_default_value_proto_goTypes = []any{

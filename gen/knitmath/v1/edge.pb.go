@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -82,11 +79,6 @@ func (x PickUpSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use PickUpSpread.Descriptor instead.
-func (PickUpSpread) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{0}
-}
-
 // Which way a band runs.
 type BandDirection int32
 
@@ -135,11 +127,6 @@ func (BandDirection) Type() protoreflect.EnumType {
 
 func (x BandDirection) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use BandDirection.Descriptor instead.
-func (BandDirection) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{1}
 }
 
 // Asks for the stitches of a band along the rows of an edge.
@@ -202,11 +189,6 @@ func (x *PlanPickUpRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanPickUpRequest.ProtoReflect.Descriptor instead.
-func (*PlanPickUpRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanPickUpRequest) GetLengthRows() int32 {
@@ -322,11 +304,6 @@ func (x *PickUpRatio) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PickUpRatio.ProtoReflect.Descriptor instead.
-func (*PickUpRatio) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *PickUpRatio) GetStitches() int32 {
 	if x != nil {
 		return x.Stitches
@@ -431,11 +408,6 @@ func (x *PlanPickUpResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanPickUpResponse.ProtoReflect.Descriptor instead.
-func (*PlanPickUpResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *PlanPickUpResponse) GetSummary() string {
@@ -613,11 +585,6 @@ func (x *PlanButtonholesRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanButtonholesRequest.ProtoReflect.Descriptor instead.
-func (*PlanButtonholesRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *PlanButtonholesRequest) GetDirection() BandDirection {
 	if x != nil {
 		return x.Direction
@@ -773,11 +740,6 @@ func (x *Buttonhole) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Buttonhole.ProtoReflect.Descriptor instead.
-func (*Buttonhole) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *Buttonhole) GetFirstStitchNumber() int32 {
 	if x != nil {
 		return x.FirstStitchNumber
@@ -850,11 +812,6 @@ func (x *BandRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use BandRow.ProtoReflect.Descriptor instead.
-func (*BandRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *BandRow) GetRowNumber() int32 {
@@ -945,11 +902,6 @@ func (x *PlanButtonholesResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanButtonholesResponse.ProtoReflect.Descriptor instead.
-func (*PlanButtonholesResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_edge_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *PlanButtonholesResponse) GetSummary() string {
@@ -1175,18 +1127,6 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"PlanPickUp\x12\x1e.knitmath.v1.PlanPickUpRequest\x1a\x1f.knitmath.v1.PlanPickUpResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/edge:planPickUp\"\x13/v1/edge:planPickUp\x12\x9d\x01\n" +
 	"\x0fPlanButtonholes\x12#.knitmath.v1.PlanButtonholesRequest\x1a$.knitmath.v1.PlanButtonholesResponse\"?\x82\xd3\xe4\x93\x029:\x01*Z\x1a\x12\x18/v1/edge:planButtonholes\"\x18/v1/edge:planButtonholesB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_edge_proto_rawDescOnce sync.Once
-	file_knitmath_v1_edge_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_edge_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_edge_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_edge_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_edge_proto_rawDesc), len(file_knitmath_v1_edge_proto_rawDesc)))
-	})
-	return file_knitmath_v1_edge_proto_rawDescData
-}
 
 var file_knitmath_v1_edge_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_edge_proto_msgTypes = make([]protoimpl.MessageInfo, 7)

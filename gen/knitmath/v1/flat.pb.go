@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -106,11 +103,6 @@ func (x FlatForm) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use FlatForm.Descriptor instead.
-func (FlatForm) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{0}
-}
-
 // Where the work begins.
 type FlatDirection int32
 
@@ -157,11 +149,6 @@ func (FlatDirection) Type() protoreflect.EnumType {
 
 func (x FlatDirection) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FlatDirection.Descriptor instead.
-func (FlatDirection) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{1}
 }
 
 // Where in a row the count changes.
@@ -217,11 +204,6 @@ func (x FlatArrangement) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use FlatArrangement.Descriptor instead.
-func (FlatArrangement) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{2}
-}
-
 // What too many or too few stitches do.
 type FlatEffect int32
 
@@ -272,11 +254,6 @@ func (FlatEffect) Type() protoreflect.EnumType {
 
 func (x FlatEffect) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FlatEffect.Descriptor instead.
-func (FlatEffect) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{3}
 }
 
 // Asks for a flat shape. A size that the form does not need is refused.
@@ -363,11 +340,6 @@ func (x *PlanFlatShapeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanFlatShapeRequest.ProtoReflect.Descriptor instead.
-func (*PlanFlatShapeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanFlatShapeRequest) GetGauge() *Gauge {
@@ -539,11 +511,6 @@ func (x *FlatRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use FlatRow.ProtoReflect.Descriptor instead.
-func (*FlatRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *FlatRow) GetRowNumber() int32 {
 	if x != nil {
 		return x.RowNumber
@@ -621,11 +588,6 @@ func (x *FlatRecipe) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use FlatRecipe.ProtoReflect.Descriptor instead.
-func (*FlatRecipe) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *FlatRecipe) GetName() string {
@@ -748,11 +710,6 @@ func (x *PlanFlatShapeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanFlatShapeResponse.ProtoReflect.Descriptor instead.
-func (*PlanFlatShapeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_flat_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanFlatShapeResponse) GetSummary() string {
@@ -1001,18 +958,6 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\vFlatService\x12\x93\x01\n" +
 	"\rPlanFlatShape\x12!.knitmath.v1.PlanFlatShapeRequest\x1a\".knitmath.v1.PlanFlatShapeResponse\";\x82\xd3\xe4\x93\x025:\x01*Z\x18\x12\x16/v1/flat:planFlatShape\"\x16/v1/flat:planFlatShapeB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_flat_proto_rawDescOnce sync.Once
-	file_knitmath_v1_flat_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_flat_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_flat_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_flat_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_flat_proto_rawDesc), len(file_knitmath_v1_flat_proto_rawDesc)))
-	})
-	return file_knitmath_v1_flat_proto_rawDescData
-}
 
 var file_knitmath_v1_flat_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_flat_proto_msgTypes = make([]protoimpl.MessageInfo, 4)

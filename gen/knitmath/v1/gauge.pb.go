@@ -10,12 +10,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -79,11 +76,6 @@ func (x Rounding) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Rounding.Descriptor instead.
-func (Rounding) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{0}
-}
-
 // What an item of a pattern counts.
 type CountKind int32
 
@@ -132,11 +124,6 @@ func (x CountKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use CountKind.Descriptor instead.
-func (CountKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{1}
-}
-
 // A whole gauge: stitches and rows over one length. The trade prints 4 in and
 // 10 cm as if they were one; they differ by 1.6 %, so say which was measured:
 // over_cm is 10.16 for 4 in. Nothing is converted silently.
@@ -177,11 +164,6 @@ func (x *Gauge) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Gauge.ProtoReflect.Descriptor instead.
-func (*Gauge) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *Gauge) GetStitches() float64 {
@@ -250,11 +232,6 @@ func (x *CountRule) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CountRule.ProtoReflect.Descriptor instead.
-func (*CountRule) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *CountRule) GetMultiple() int32 {
 	if x != nil && x.Multiple != nil {
 		return *x.Multiple
@@ -319,11 +296,6 @@ func (x *NeighbourCount) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use NeighbourCount.ProtoReflect.Descriptor instead.
-func (*NeighbourCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *NeighbourCount) GetCount() int32 {
@@ -394,11 +366,6 @@ func (x *FittedCount) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use FittedCount.ProtoReflect.Descriptor instead.
-func (*FittedCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *FittedCount) GetCount() int32 {
@@ -497,11 +464,6 @@ func (x *GaugeReading) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use GaugeReading.ProtoReflect.Descriptor instead.
-func (*GaugeReading) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *GaugeReading) GetCount() float64 {
 	if x != nil {
 		return x.Count
@@ -578,11 +540,6 @@ func (x *ComputeGaugeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ComputeGaugeRequest.ProtoReflect.Descriptor instead.
-func (*ComputeGaugeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *ComputeGaugeRequest) GetStitchesBefore() []*GaugeReading {
@@ -698,11 +655,6 @@ func (x *GaugeStatistics) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use GaugeStatistics.ProtoReflect.Descriptor instead.
-func (*GaugeStatistics) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{6}
-}
-
 func (x *GaugeStatistics) GetReadingCount() int32 {
 	if x != nil {
 		return x.ReadingCount
@@ -775,11 +727,6 @@ func (x *SizeConsequence) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SizeConsequence.ProtoReflect.Descriptor instead.
-func (*SizeConsequence) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *SizeConsequence) GetAskedCm() float64 {
@@ -865,11 +812,6 @@ func (x *YarnCategory) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use YarnCategory.ProtoReflect.Descriptor instead.
-func (*YarnCategory) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{8}
-}
-
 func (x *YarnCategory) GetCategory() int32 {
 	if x != nil {
 		return x.Category
@@ -952,11 +894,6 @@ func (x *NeedleSize) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use NeedleSize.ProtoReflect.Descriptor instead.
-func (*NeedleSize) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{9}
 }
 
 func (x *NeedleSize) GetMm() float64 {
@@ -1071,11 +1008,6 @@ func (x *ComputeGaugeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ComputeGaugeResponse.ProtoReflect.Descriptor instead.
-func (*ComputeGaugeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *ComputeGaugeResponse) GetSummary() string {
@@ -1246,11 +1178,6 @@ func (x *ComputeCastOnRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ComputeCastOnRequest.ProtoReflect.Descriptor instead.
-func (*ComputeCastOnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{11}
-}
-
 func (x *ComputeCastOnRequest) GetGauge() *Gauge {
 	if x != nil {
 		return x.Gauge
@@ -1360,11 +1287,6 @@ func (x *ComputeCastOnResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ComputeCastOnResponse.ProtoReflect.Descriptor instead.
-func (*ComputeCastOnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{12}
-}
-
 func (x *ComputeCastOnResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -1447,11 +1369,6 @@ func (x *PatternCount) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PatternCount.ProtoReflect.Descriptor instead.
-func (*PatternCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{13}
-}
-
 func (x *PatternCount) GetName() string {
 	if x != nil {
 		return x.Name
@@ -1516,11 +1433,6 @@ func (x *PrintedSize) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PrintedSize.ProtoReflect.Descriptor instead.
-func (*PrintedSize) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{14}
 }
 
 func (x *PrintedSize) GetName() string {
@@ -1591,11 +1503,6 @@ func (x *ConvertGaugeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ConvertGaugeRequest.ProtoReflect.Descriptor instead.
-func (*ConvertGaugeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{15}
 }
 
 func (x *ConvertGaugeRequest) GetPatternGauge() *Gauge {
@@ -1689,11 +1596,6 @@ func (x *ConvertedCount) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ConvertedCount.ProtoReflect.Descriptor instead.
-func (*ConvertedCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{16}
-}
-
 func (x *ConvertedCount) GetName() string {
 	if x != nil {
 		return x.Name
@@ -1767,11 +1669,6 @@ func (x *SizeOutcome) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SizeOutcome.ProtoReflect.Descriptor instead.
-func (*SizeOutcome) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{17}
 }
 
 func (x *SizeOutcome) GetName() string {
@@ -1858,11 +1755,6 @@ func (x *ConvertGaugeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ConvertGaugeResponse.ProtoReflect.Descriptor instead.
-func (*ConvertGaugeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_gauge_proto_rawDescGZIP(), []int{18}
 }
 
 func (x *ConvertGaugeResponse) GetSummary() string {
@@ -2133,18 +2025,6 @@ const file_knitmath_v1_gauge_proto_rawDesc = "" +
 	"\fConvertGauge\x12 .knitmath.v1.ConvertGaugeRequest\x1a!.knitmath.v1.ConvertGaugeResponse\"!\x82\xd3\xe4\x93\x02\x1b:\x01*\"\x16/v1/gauge:convertGauge\x12\x9f\x01\n" +
 	"\x0fListNeedleSizes\x12#.knitmath.v1.ListNeedleSizesRequest\x1a$.knitmath.v1.ListNeedleSizesResponse\"A\x82\xd3\xe4\x93\x02;:\x01*Z\x1b\x12\x19/v1/gauge:listNeedleSizes\"\x19/v1/gauge:listNeedleSizesB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_gauge_proto_rawDescOnce sync.Once
-	file_knitmath_v1_gauge_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_gauge_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_gauge_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_gauge_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_gauge_proto_rawDesc), len(file_knitmath_v1_gauge_proto_rawDesc)))
-	})
-	return file_knitmath_v1_gauge_proto_rawDescData
-}
 
 var file_knitmath_v1_gauge_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_gauge_proto_msgTypes = make([]protoimpl.MessageInfo, 19)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -82,11 +79,6 @@ func (x TopKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use TopKind.Descriptor instead.
-func (TopKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{0}
-}
-
 // What becomes of the last stitches.
 type Finish int32
 
@@ -135,11 +127,6 @@ func (x Finish) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Finish.Descriptor instead.
-func (Finish) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{1}
-}
-
 // How a thumb gets its room.
 type Gusset int32
 
@@ -186,11 +173,6 @@ func (Gusset) Type() protoreflect.EnumType {
 
 func (x Gusset) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Gusset.Descriptor instead.
-func (Gusset) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{2}
 }
 
 // Asks for the top of a mitten.
@@ -256,11 +238,6 @@ func (x *PlanMittenTopRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanMittenTopRequest.ProtoReflect.Descriptor instead.
-func (*PlanMittenTopRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanMittenTopRequest) GetGauge() *Gauge {
@@ -421,11 +398,6 @@ func (x *PlanMittenTopResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanMittenTopResponse.ProtoReflect.Descriptor instead.
-func (*PlanMittenTopResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *PlanMittenTopResponse) GetSummary() string {
@@ -613,11 +585,6 @@ func (x *PlanThumbRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanThumbRequest.ProtoReflect.Descriptor instead.
-func (*PlanThumbRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *PlanThumbRequest) GetGauge() *Gauge {
 	if x != nil {
 		return x.Gauge
@@ -775,11 +742,6 @@ func (x *HandRound) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use HandRound.ProtoReflect.Descriptor instead.
-func (*HandRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *HandRound) GetRoundNumber() int32 {
 	if x != nil {
 		return x.RoundNumber
@@ -879,11 +841,6 @@ func (x *PlanThumbResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanThumbResponse.ProtoReflect.Descriptor instead.
-func (*PlanThumbResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_hand_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *PlanThumbResponse) GetSummary() string {
@@ -1160,18 +1117,6 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\rPlanMittenTop\x12!.knitmath.v1.PlanMittenTopRequest\x1a\".knitmath.v1.PlanMittenTopResponse\";\x82\xd3\xe4\x93\x025:\x01*Z\x18\x12\x16/v1/hand:planMittenTop\"\x16/v1/hand:planMittenTop\x12\x7f\n" +
 	"\tPlanThumb\x12\x1d.knitmath.v1.PlanThumbRequest\x1a\x1e.knitmath.v1.PlanThumbResponse\"3\x82\xd3\xe4\x93\x02-:\x01*Z\x14\x12\x12/v1/hand:planThumb\"\x12/v1/hand:planThumbB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_hand_proto_rawDescOnce sync.Once
-	file_knitmath_v1_hand_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_hand_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_hand_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_hand_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_hand_proto_rawDesc), len(file_knitmath_v1_hand_proto_rawDesc)))
-	})
-	return file_knitmath_v1_hand_proto_rawDescData
-}
 
 var file_knitmath_v1_hand_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
 var file_knitmath_v1_hand_proto_msgTypes = make([]protoimpl.MessageInfo, 5)

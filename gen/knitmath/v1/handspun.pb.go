@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -81,11 +78,6 @@ func (x GaugeFit) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use GaugeFit.Descriptor instead.
-func (GaugeFit) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{0}
-}
-
 // Singles that are plied, or the one that is knit as it is.
 type SpunPly struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -128,11 +120,6 @@ func (x *SpunPly) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SpunPly.ProtoReflect.Descriptor instead.
-func (*SpunPly) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *SpunPly) GetName() string {
@@ -216,11 +203,6 @@ func (x *SpinningWheel) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use SpinningWheel.ProtoReflect.Descriptor instead.
-func (*SpinningWheel) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *SpinningWheel) GetRatio() float64 {
 	if x != nil && x.Ratio != nil {
 		return *x.Ratio
@@ -301,11 +283,6 @@ func (x *FibreLosses) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use FibreLosses.ProtoReflect.Descriptor instead.
-func (*FibreLosses) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *FibreLosses) GetScouringPercent() float64 {
@@ -401,11 +378,6 @@ func (x *PlanHandspunRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanHandspunRequest.ProtoReflect.Descriptor instead.
-func (*PlanHandspunRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanHandspunRequest) GetPlies() []*SpunPly {
@@ -558,11 +530,6 @@ func (x *PliedSingle) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PliedSingle.ProtoReflect.Descriptor instead.
-func (*PliedSingle) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *PliedSingle) GetName() string {
 	if x != nil {
 		return x.Name
@@ -673,11 +640,6 @@ func (x *SampleCheck) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SampleCheck.ProtoReflect.Descriptor instead.
-func (*SampleCheck) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *SampleCheck) GetWhat() string {
@@ -819,11 +781,6 @@ func (x *PlanHandspunResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanHandspunResponse.ProtoReflect.Descriptor instead.
-func (*PlanHandspunResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_handspun_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *PlanHandspunResponse) GetSummary() string {
@@ -1137,18 +1094,6 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x13GAUGE_FIT_TOO_THICK\x10\x03\x12\x16\n" +
 	"\x12GAUGE_FIT_TOO_THIN\x10\x04B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_handspun_proto_rawDescOnce sync.Once
-	file_knitmath_v1_handspun_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_handspun_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_handspun_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_handspun_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_handspun_proto_rawDesc), len(file_knitmath_v1_handspun_proto_rawDesc)))
-	})
-	return file_knitmath_v1_handspun_proto_rawDescData
-}
 
 var file_knitmath_v1_handspun_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_handspun_proto_msgTypes = make([]protoimpl.MessageInfo, 7)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -81,11 +78,6 @@ func (x NecklineShape) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use NecklineShape.Descriptor instead.
-func (NecklineShape) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{0}
-}
-
 // What becomes of the stitches in the middle of a neck.
 type NeckCentre int32
 
@@ -132,11 +124,6 @@ func (NeckCentre) Type() protoreflect.EnumType {
 
 func (x NeckCentre) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use NeckCentre.Descriptor instead.
-func (NeckCentre) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{1}
 }
 
 // How a shoulder slopes.
@@ -186,11 +173,6 @@ func (ShoulderMethod) Type() protoreflect.EnumType {
 
 func (x ShoulderMethod) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use ShoulderMethod.Descriptor instead.
-func (ShoulderMethod) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{2}
 }
 
 // Which stitches of a piece a row is worked over.
@@ -244,11 +226,6 @@ func (NeckPart) Type() protoreflect.EnumType {
 
 func (x NeckPart) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use NeckPart.Descriptor instead.
-func (NeckPart) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{3}
 }
 
 // Where along the neck stitches are picked up, as worn, in the order in which they are met
@@ -306,11 +283,6 @@ func (NeckSectionPlace) Type() protoreflect.EnumType {
 
 func (x NeckSectionPlace) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use NeckSectionPlace.Descriptor instead.
-func (NeckSectionPlace) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{4}
 }
 
 // Asks for a neckline. Of the widths of the whole, of the neck and of one shoulder give
@@ -433,11 +405,6 @@ func (x *PlanNecklineRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanNecklineRequest.ProtoReflect.Descriptor instead.
-func (*PlanNecklineRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanNecklineRequest) GetGauge() *Gauge {
@@ -712,11 +679,6 @@ func (x *NeckStep) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use NeckStep.ProtoReflect.Descriptor instead.
-func (*NeckStep) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *NeckStep) GetFirstSideRowNumber() int32 {
 	if x != nil {
 		return x.FirstSideRowNumber
@@ -783,11 +745,6 @@ func (x *NeckRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use NeckRow.ProtoReflect.Descriptor instead.
-func (*NeckRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *NeckRow) GetRowNumber() int32 {
@@ -877,11 +834,6 @@ func (x *NeckPiece) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use NeckPiece.ProtoReflect.Descriptor instead.
-func (*NeckPiece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *NeckPiece) GetDepthRows() int32 {
@@ -1019,11 +971,6 @@ func (x *NeckSection) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use NeckSection.ProtoReflect.Descriptor instead.
-func (*NeckSection) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *NeckSection) GetPlace() NeckSectionPlace {
 	if x != nil {
 		return x.Place
@@ -1158,11 +1105,6 @@ func (x *PlanNecklineResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanNecklineResponse.ProtoReflect.Descriptor instead.
-func (*PlanNecklineResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_neck_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *PlanNecklineResponse) GetSummary() string {
@@ -1516,18 +1458,6 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\vNeckService\x12\x8e\x01\n" +
 	"\fPlanNeckline\x12 .knitmath.v1.PlanNecklineRequest\x1a!.knitmath.v1.PlanNecklineResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/neck:planNeckline\"\x15/v1/neck:planNecklineB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_neck_proto_rawDescOnce sync.Once
-	file_knitmath_v1_neck_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_neck_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_neck_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_neck_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_neck_proto_rawDesc), len(file_knitmath_v1_neck_proto_rawDesc)))
-	})
-	return file_knitmath_v1_neck_proto_rawDescData
-}
 
 var file_knitmath_v1_neck_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
 var file_knitmath_v1_neck_proto_msgTypes = make([]protoimpl.MessageInfo, 6)

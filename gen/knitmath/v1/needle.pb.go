@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -77,11 +74,6 @@ func (x NeedleSystem) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use NeedleSystem.Descriptor instead.
-func (NeedleSystem) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_needle_proto_rawDescGZIP(), []int{0}
-}
-
 // Asks for needle sizes.
 type ListNeedleSizesRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -123,11 +115,6 @@ func (x *ListNeedleSizesRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ListNeedleSizesRequest.ProtoReflect.Descriptor instead.
-func (*ListNeedleSizesRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_needle_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *ListNeedleSizesRequest) GetSystem() NeedleSystem {
@@ -204,11 +191,6 @@ func (x *NeedleRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use NeedleRow.ProtoReflect.Descriptor instead.
-func (*NeedleRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_needle_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *NeedleRow) GetMm() float64 {
@@ -311,11 +293,6 @@ func (x *ListNeedleSizesResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ListNeedleSizesResponse.ProtoReflect.Descriptor instead.
-func (*ListNeedleSizesResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_needle_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *ListNeedleSizesResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -386,18 +363,6 @@ const file_knitmath_v1_needle_proto_rawDesc = "" +
 	"\x10NEEDLE_SYSTEM_UK\x10\x02\x12\x1a\n" +
 	"\x16NEEDLE_SYSTEM_JAPANESE\x10\x03B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_needle_proto_rawDescOnce sync.Once
-	file_knitmath_v1_needle_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_needle_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_needle_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_needle_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_needle_proto_rawDesc), len(file_knitmath_v1_needle_proto_rawDesc)))
-	})
-	return file_knitmath_v1_needle_proto_rawDescData
-}
 
 var file_knitmath_v1_needle_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_needle_proto_msgTypes = make([]protoimpl.MessageInfo, 3)

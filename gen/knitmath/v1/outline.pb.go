@@ -12,7 +12,6 @@ import (
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -89,11 +88,6 @@ func (x OutlineUnit) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use OutlineUnit.Descriptor instead.
-func (OutlineUnit) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_outline_proto_rawDescGZIP(), []int{0}
-}
-
 // What is measured along one axis.
 type OutlineAxis struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -133,11 +127,6 @@ func (x *OutlineAxis) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use OutlineAxis.ProtoReflect.Descriptor instead.
-func (*OutlineAxis) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_outline_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *OutlineAxis) GetMeasure() string {
@@ -204,11 +193,6 @@ func (x *OutlinePoint) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use OutlinePoint.ProtoReflect.Descriptor instead.
-func (*OutlinePoint) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_outline_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *OutlinePoint) GetX() float64 {
 	if x != nil {
 		return x.X
@@ -260,11 +244,6 @@ func (x *OutlineLine) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use OutlineLine.ProtoReflect.Descriptor instead.
-func (*OutlineLine) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_outline_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *OutlineLine) GetName() string {
@@ -323,11 +302,6 @@ func (x *Outline) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Outline.ProtoReflect.Descriptor instead.
-func (*Outline) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_outline_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *Outline) GetX() *OutlineAxis {
 	if x != nil {
 		return x.X
@@ -378,18 +352,6 @@ const file_knitmath_v1_outline_proto_rawDesc = "" +
 	"\x13OUTLINE_UNIT_METRES\x10\x05\x12\x17\n" +
 	"\x13OUTLINE_UNIT_PLACES\x10\x06B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_outline_proto_rawDescOnce sync.Once
-	file_knitmath_v1_outline_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_outline_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_outline_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_outline_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_outline_proto_rawDesc), len(file_knitmath_v1_outline_proto_rawDesc)))
-	})
-	return file_knitmath_v1_outline_proto_rawDescData
-}
 
 var file_knitmath_v1_outline_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_outline_proto_msgTypes = make([]protoimpl.MessageInfo, 4)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -97,11 +94,6 @@ func (x SlipManner) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use SlipManner.Descriptor instead.
-func (SlipManner) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{0}
-}
-
 // What a finding asks of the reader.
 type FindingKind int32
 
@@ -153,11 +145,6 @@ func (FindingKind) Type() protoreflect.EnumType {
 
 func (x FindingKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FindingKind.Descriptor instead.
-func (FindingKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{1}
 }
 
 // How repeats are written.
@@ -213,11 +200,6 @@ func (x RepeatStyle) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use RepeatStyle.Descriptor instead.
-func (RepeatStyle) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{2}
-}
-
 // An abbreviation of the caller's own.
 type Abbreviation struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -256,11 +238,6 @@ func (x *Abbreviation) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Abbreviation.ProtoReflect.Descriptor instead.
-func (*Abbreviation) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *Abbreviation) GetName() string {
@@ -337,11 +314,6 @@ func (x *PatternStep) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PatternStep.ProtoReflect.Descriptor instead.
-func (*PatternStep) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *PatternStep) GetOperation() Operation {
@@ -447,11 +419,6 @@ func (x *PatternRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PatternRow.ProtoReflect.Descriptor instead.
-func (*PatternRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *PatternRow) GetLabel() string {
 	if x != nil {
 		return x.Label
@@ -529,11 +496,6 @@ func (x *Correction) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Correction.ProtoReflect.Descriptor instead.
-func (*Correction) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *Correction) GetLineNumber() int32 {
@@ -672,11 +634,6 @@ func (x *Finding) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Finding.ProtoReflect.Descriptor instead.
-func (*Finding) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *Finding) GetKind() FindingKind {
 	if x != nil {
 		return x.Kind
@@ -807,11 +764,6 @@ func (x *CheckInstructionsRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CheckInstructionsRequest.ProtoReflect.Descriptor instead.
-func (*CheckInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{5}
-}
-
 func (x *CheckInstructionsRequest) GetText() string {
 	if x != nil {
 		return x.Text
@@ -933,11 +885,6 @@ func (x *CheckedLine) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CheckedLine.ProtoReflect.Descriptor instead.
-func (*CheckedLine) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *CheckedLine) GetLineNumber() int32 {
@@ -1092,11 +1039,6 @@ func (x *RowRun) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use RowRun.ProtoReflect.Descriptor instead.
-func (*RowRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{7}
-}
-
 func (x *RowRun) GetSizeNumber() int32 {
 	if x != nil {
 		return x.SizeNumber
@@ -1202,11 +1144,6 @@ func (x *CheckInstructionsResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CheckInstructionsResponse.ProtoReflect.Descriptor instead.
-func (*CheckInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *CheckInstructionsResponse) GetSummary() string {
@@ -1345,11 +1282,6 @@ func (x *FormatInstructionsRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use FormatInstructionsRequest.ProtoReflect.Descriptor instead.
-func (*FormatInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{9}
-}
-
 func (x *FormatInstructionsRequest) GetText() string {
 	if x != nil {
 		return x.Text
@@ -1437,11 +1369,6 @@ func (x *FormatInstructionsResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use FormatInstructionsResponse.ProtoReflect.Descriptor instead.
-func (*FormatInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *FormatInstructionsResponse) GetSummary() string {
@@ -1545,11 +1472,6 @@ func (x *MirrorInstructionsRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use MirrorInstructionsRequest.ProtoReflect.Descriptor instead.
-func (*MirrorInstructionsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{11}
-}
-
 func (x *MirrorInstructionsRequest) GetText() string {
 	if x != nil {
 		return x.Text
@@ -1634,11 +1556,6 @@ func (x *MirrorInstructionsResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use MirrorInstructionsResponse.ProtoReflect.Descriptor instead.
-func (*MirrorInstructionsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_pattern_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *MirrorInstructionsResponse) GetSummary() string {
@@ -1879,18 +1796,6 @@ const file_knitmath_v1_pattern_proto_rawDesc = "" +
 	"\x12MirrorInstructions\x12&.knitmath.v1.MirrorInstructionsRequest\x1a'.knitmath.v1.MirrorInstructionsResponse\")\x82\xd3\xe4\x93\x02#:\x01*\"\x1e/v1/pattern:mirrorInstructions\x12\xad\x01\n" +
 	"\x11ListAbbreviations\x12%.knitmath.v1.ListAbbreviationsRequest\x1a&.knitmath.v1.ListAbbreviationsResponse\"I\x82\xd3\xe4\x93\x02C:\x01*Z\x1f\x12\x1d/v1/pattern:listAbbreviations\"\x1d/v1/pattern:listAbbreviationsB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_pattern_proto_rawDescOnce sync.Once
-	file_knitmath_v1_pattern_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_pattern_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_pattern_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_pattern_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_pattern_proto_rawDesc), len(file_knitmath_v1_pattern_proto_rawDesc)))
-	})
-	return file_knitmath_v1_pattern_proto_rawDescData
-}
 
 var file_knitmath_v1_pattern_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
 var file_knitmath_v1_pattern_proto_msgTypes = make([]protoimpl.MessageInfo, 13)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -81,11 +78,6 @@ func (x YarnLasts) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use YarnLasts.Descriptor instead.
-func (YarnLasts) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{0}
-}
-
 // What some rows took that have been worked already, so that nothing has to be known
 // of the yarn. Weigh before and after them.
 type YarnUsed struct {
@@ -130,11 +122,6 @@ func (x *YarnUsed) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YarnUsed.ProtoReflect.Descriptor instead.
-func (*YarnUsed) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *YarnUsed) GetMassG() float64 {
@@ -223,11 +210,6 @@ func (x *YarnLeft) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YarnLeft.ProtoReflect.Descriptor instead.
-func (*YarnLeft) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *YarnLeft) GetName() string {
@@ -332,11 +314,6 @@ func (x *RowsAhead) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use RowsAhead.ProtoReflect.Descriptor instead.
-func (*RowsAhead) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *RowsAhead) GetName() string {
 	if x != nil {
 		return x.Name
@@ -431,11 +408,6 @@ func (x *BorderAhead) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use BorderAhead.ProtoReflect.Descriptor instead.
-func (*BorderAhead) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *BorderAhead) GetRows() int32 {
 	if x != nil {
 		return x.Rows
@@ -505,11 +477,6 @@ func (x *Stripe) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Stripe.ProtoReflect.Descriptor instead.
-func (*Stripe) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *Stripe) GetYarnNumber() int32 {
@@ -588,11 +555,6 @@ func (x *PlanRemainingYarnRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanRemainingYarnRequest.ProtoReflect.Descriptor instead.
-func (*PlanRemainingYarnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *PlanRemainingYarnRequest) GetYarns() []*YarnLeft {
@@ -712,11 +674,6 @@ func (x *CountRange) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CountRange.ProtoReflect.Descriptor instead.
-func (*CountRange) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{6}
-}
-
 func (x *CountRange) GetLow() int32 {
 	if x != nil && x.Low != nil {
 		return *x.Low
@@ -775,11 +732,6 @@ func (x *YarnMark) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use YarnMark.ProtoReflect.Descriptor instead.
-func (*YarnMark) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{7}
-}
-
 func (x *YarnMark) GetSharePercent() float64 {
 	if x != nil {
 		return x.SharePercent
@@ -830,11 +782,6 @@ func (x *WorkMark) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use WorkMark.ProtoReflect.Descriptor instead.
-func (*WorkMark) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *WorkMark) GetSharePercent() float64 {
@@ -911,11 +858,6 @@ func (x *RemainingYarn) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use RemainingYarn.ProtoReflect.Descriptor instead.
-func (*RemainingYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{9}
 }
 
 func (x *RemainingYarn) GetName() string {
@@ -1075,11 +1017,6 @@ func (x *PlanRemainingYarnResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanRemainingYarnResponse.ProtoReflect.Descriptor instead.
-func (*PlanRemainingYarnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_remaining_yarn_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *PlanRemainingYarnResponse) GetSummary() string {
@@ -1293,18 +1230,6 @@ const file_knitmath_v1_remaining_yarn_proto_rawDesc = "" +
 	"\x13YARN_LASTS_DOUBTFUL\x10\x03\x12\x11\n" +
 	"\rYARN_LASTS_NO\x10\x04B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_remaining_yarn_proto_rawDescOnce sync.Once
-	file_knitmath_v1_remaining_yarn_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_remaining_yarn_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_remaining_yarn_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_remaining_yarn_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_remaining_yarn_proto_rawDesc), len(file_knitmath_v1_remaining_yarn_proto_rawDesc)))
-	})
-	return file_knitmath_v1_remaining_yarn_proto_rawDescData
-}
 
 var file_knitmath_v1_remaining_yarn_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_remaining_yarn_proto_msgTypes = make([]protoimpl.MessageInfo, 11)

@@ -33,7 +33,6 @@ import (
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -91,11 +90,6 @@ func (DisplayUnit) Type() protoreflect.EnumType {
 
 func (x DisplayUnit) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use DisplayUnit.Descriptor instead.
-func (DisplayUnit) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_report_proto_rawDescGZIP(), []int{0}
 }
 
 // How far a figure can be trusted, by where it was taken from.
@@ -159,11 +153,6 @@ func (x SourceStatus) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use SourceStatus.Descriptor instead.
-func (SourceStatus) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_report_proto_rawDescGZIP(), []int{1}
-}
-
 // Where one figure of the answer comes from.
 type Source struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -203,11 +192,6 @@ func (x *Source) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Source.ProtoReflect.Descriptor instead.
-func (*Source) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_report_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *Source) GetFigure() string {
@@ -277,11 +261,6 @@ func (x *Notice) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Notice.ProtoReflect.Descriptor instead.
-func (*Notice) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_report_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *Notice) GetReason() string {
 	if x != nil {
 		return x.Reason
@@ -331,18 +310,6 @@ const file_knitmath_v1_report_proto_rawDesc = "" +
 	"\x19SOURCE_STATUS_FROM_MEMORY\x10\x04\x12\x1d\n" +
 	"\x19SOURCE_STATUS_SECOND_HAND\x10\x05B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_report_proto_rawDescOnce sync.Once
-	file_knitmath_v1_report_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_report_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_report_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_report_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_report_proto_rawDesc), len(file_knitmath_v1_report_proto_rawDesc)))
-	})
-	return file_knitmath_v1_report_proto_rawDescData
-}
 
 var file_knitmath_v1_report_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_report_proto_msgTypes = make([]protoimpl.MessageInfo, 2)

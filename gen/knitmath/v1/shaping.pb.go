@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -87,11 +84,6 @@ func (x GapSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use GapSpread.Descriptor instead.
-func (GapSpread) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{0}
-}
-
 // Which rows may carry shaping, or bind off buttonholes.
 type RowChoice int32
 
@@ -139,11 +131,6 @@ func (RowChoice) Type() protoreflect.EnumType {
 
 func (x RowChoice) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use RowChoice.Descriptor instead.
-func (RowChoice) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
 }
 
 // How unequal intervals along an edge are spread.
@@ -206,11 +193,6 @@ func (x IntervalSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use IntervalSpread.Descriptor instead.
-func (IntervalSpread) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{2}
-}
-
 // Where a shaping row shapes.
 type ShapedEdges int32
 
@@ -261,11 +243,6 @@ func (ShapedEdges) Type() protoreflect.EnumType {
 
 func (x ShapedEdges) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use ShapedEdges.Descriptor instead.
-func (ShapedEdges) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{3}
 }
 
 // Asks for increases or decreases spaced across one row.
@@ -324,11 +301,6 @@ func (x *PlanEvenSpacingRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanEvenSpacingRequest.ProtoReflect.Descriptor instead.
-func (*PlanEvenSpacingRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanEvenSpacingRequest) GetStartStitches() int32 {
@@ -430,11 +402,6 @@ func (x *GapRun) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use GapRun.ProtoReflect.Descriptor instead.
-func (*GapRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *GapRun) GetStitches() int32 {
 	if x != nil {
 		return x.Stitches
@@ -525,11 +492,6 @@ func (x *PlanEvenSpacingResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanEvenSpacingResponse.ProtoReflect.Descriptor instead.
-func (*PlanEvenSpacingResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *PlanEvenSpacingResponse) GetSummary() string {
@@ -717,11 +679,6 @@ func (x *PlanTaperRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanTaperRequest.ProtoReflect.Descriptor instead.
-func (*PlanTaperRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *PlanTaperRequest) GetStartStitches() int32 {
 	if x != nil {
 		return x.StartStitches
@@ -885,11 +842,6 @@ func (x *IntervalRun) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use IntervalRun.ProtoReflect.Descriptor instead.
-func (*IntervalRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *IntervalRun) GetEveryRows() []int32 {
 	if x != nil {
 		return x.EveryRows
@@ -940,11 +892,6 @@ func (x *ShapingRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ShapingRow.ProtoReflect.Descriptor instead.
-func (*ShapingRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *ShapingRow) GetRowNumber() int32 {
@@ -1056,11 +1003,6 @@ func (x *PlanTaperResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanTaperResponse.ProtoReflect.Descriptor instead.
-func (*PlanTaperResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *PlanTaperResponse) GetSummary() string {
@@ -1247,11 +1189,6 @@ func (x *TaperSize) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use TaperSize.ProtoReflect.Descriptor instead.
-func (*TaperSize) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{7}
-}
-
 func (x *TaperSize) GetName() string {
 	if x != nil {
 		return x.Name
@@ -1354,11 +1291,6 @@ func (x *PlanGradedTaperRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanGradedTaperRequest.ProtoReflect.Descriptor instead.
-func (*PlanGradedTaperRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *PlanGradedTaperRequest) GetSizes() []*TaperSize {
@@ -1494,11 +1426,6 @@ func (x *GradedIntervalRun) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use GradedIntervalRun.ProtoReflect.Descriptor instead.
-func (*GradedIntervalRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{9}
-}
-
 func (x *GradedIntervalRun) GetEveryRows() []int32 {
 	if x != nil {
 		return x.EveryRows
@@ -1582,11 +1509,6 @@ func (x *SizedTaper) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SizedTaper.ProtoReflect.Descriptor instead.
-func (*SizedTaper) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *SizedTaper) GetName() string {
@@ -1749,11 +1671,6 @@ func (x *PlanGradedTaperResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanGradedTaperResponse.ProtoReflect.Descriptor instead.
-func (*PlanGradedTaperResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{11}
-}
-
 func (x *PlanGradedTaperResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -1859,11 +1776,6 @@ func (x *SidePoint) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use SidePoint.ProtoReflect.Descriptor instead.
-func (*SidePoint) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{12}
-}
-
 func (x *SidePoint) GetHeightRows() int32 {
 	if x != nil && x.HeightRows != nil {
 		return *x.HeightRows
@@ -1952,11 +1864,6 @@ func (x *PlanShapedSideRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanShapedSideRequest.ProtoReflect.Descriptor instead.
-func (*PlanShapedSideRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{13}
 }
 
 func (x *PlanShapedSideRequest) GetStartStitches() int32 {
@@ -2108,11 +2015,6 @@ func (x *SideStretch) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use SideStretch.ProtoReflect.Descriptor instead.
-func (*SideStretch) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{14}
-}
-
 func (x *SideStretch) GetFirstRowNumber() int32 {
 	if x != nil {
 		return x.FirstRowNumber
@@ -2251,11 +2153,6 @@ func (x *PlanShapedSideResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanShapedSideResponse.ProtoReflect.Descriptor instead.
-func (*PlanShapedSideResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_shaping_proto_rawDescGZIP(), []int{15}
 }
 
 func (x *PlanShapedSideResponse) GetSummary() string {
@@ -2637,18 +2534,6 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x0fPlanGradedTaper\x12#.knitmath.v1.PlanGradedTaperRequest\x1a$.knitmath.v1.PlanGradedTaperResponse\"&\x82\xd3\xe4\x93\x02 :\x01*\"\x1b/v1/shaping:planGradedTaper\x12\x80\x01\n" +
 	"\x0ePlanShapedSide\x12\".knitmath.v1.PlanShapedSideRequest\x1a#.knitmath.v1.PlanShapedSideResponse\"%\x82\xd3\xe4\x93\x02\x1f:\x01*\"\x1a/v1/shaping:planShapedSideB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_shaping_proto_rawDescOnce sync.Once
-	file_knitmath_v1_shaping_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_shaping_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_shaping_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_shaping_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_shaping_proto_rawDesc), len(file_knitmath_v1_shaping_proto_rawDesc)))
-	})
-	return file_knitmath_v1_shaping_proto_rawDescData
-}
 
 var file_knitmath_v1_shaping_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_shaping_proto_msgTypes = make([]protoimpl.MessageInfo, 16)

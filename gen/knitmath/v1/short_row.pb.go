@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -82,11 +79,6 @@ func (x TallEnd) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use TallEnd.Descriptor instead.
-func (TallEnd) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{0}
-}
-
 // Which short row comes first.
 type ShortRowOrder int32
 
@@ -134,11 +126,6 @@ func (ShortRowOrder) Type() protoreflect.EnumType {
 
 func (x ShortRowOrder) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use ShortRowOrder.Descriptor instead.
-func (ShortRowOrder) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{1}
 }
 
 // How a short row is turned, and the gap closed later.
@@ -196,11 +183,6 @@ func (TurnMethod) Type() protoreflect.EnumType {
 
 func (x TurnMethod) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use TurnMethod.Descriptor instead.
-func (TurnMethod) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{2}
 }
 
 // How the steps between turns are chosen.
@@ -261,11 +243,6 @@ func (TurnSpread) Type() protoreflect.EnumType {
 
 func (x TurnSpread) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use TurnSpread.Descriptor instead.
-func (TurnSpread) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{3}
 }
 
 // Asks for a wedge.
@@ -350,11 +327,6 @@ func (x *PlanWedgeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanWedgeRequest.ProtoReflect.Descriptor instead.
-func (*PlanWedgeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanWedgeRequest) GetWidthStitches() int32 {
@@ -506,11 +478,6 @@ func (x *TurnRun) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use TurnRun.ProtoReflect.Descriptor instead.
-func (*TurnRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *TurnRun) GetStitches() int32 {
 	if x != nil {
 		return x.Stitches
@@ -563,11 +530,6 @@ func (x *TurnSequence) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use TurnSequence.ProtoReflect.Descriptor instead.
-func (*TurnSequence) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *TurnSequence) GetFirstUnworkedStitches() int32 {
@@ -631,11 +593,6 @@ func (x *WedgeRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use WedgeRow.ProtoReflect.Descriptor instead.
-func (*WedgeRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *WedgeRow) GetRowNumber() int32 {
@@ -769,11 +726,6 @@ func (x *PlanWedgeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanWedgeResponse.ProtoReflect.Descriptor instead.
-func (*PlanWedgeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *PlanWedgeResponse) GetSummary() string {
@@ -970,11 +922,6 @@ func (x *PlanCircleOfWedgesRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanCircleOfWedgesRequest.ProtoReflect.Descriptor instead.
-func (*PlanCircleOfWedgesRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{5}
-}
-
 func (x *PlanCircleOfWedgesRequest) GetGauge() *Gauge {
 	if x != nil {
 		return x.Gauge
@@ -1096,11 +1043,6 @@ func (x *CircleWedge) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CircleWedge.ProtoReflect.Descriptor instead.
-func (*CircleWedge) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{6}
-}
-
 func (x *CircleWedge) GetPairCount() int32 {
 	if x != nil {
 		return x.PairCount
@@ -1163,11 +1105,6 @@ func (x *CircleWedgeRun) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CircleWedgeRun.ProtoReflect.Descriptor instead.
-func (*CircleWedgeRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *CircleWedgeRun) GetWedgeNumber() int32 {
@@ -1258,11 +1195,6 @@ func (x *PlanCircleOfWedgesResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCircleOfWedgesResponse.ProtoReflect.Descriptor instead.
-func (*PlanCircleOfWedgesResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_short_row_proto_rawDescGZIP(), []int{8}
 }
 
 func (x *PlanCircleOfWedgesResponse) GetSummary() string {
@@ -1553,18 +1485,6 @@ const file_knitmath_v1_short_row_proto_rawDesc = "" +
 	"\tPlanWedge\x12\x1d.knitmath.v1.PlanWedgeRequest\x1a\x1e.knitmath.v1.PlanWedgeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/short-row:planWedge\"\x17/v1/short-row:planWedge\x12\xb6\x01\n" +
 	"\x12PlanCircleOfWedges\x12&.knitmath.v1.PlanCircleOfWedgesRequest\x1a'.knitmath.v1.PlanCircleOfWedgesResponse\"O\x82\xd3\xe4\x93\x02I:\x01*Z\"\x12 /v1/short-row:planCircleOfWedges\" /v1/short-row:planCircleOfWedgesB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_short_row_proto_rawDescOnce sync.Once
-	file_knitmath_v1_short_row_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_short_row_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_short_row_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_short_row_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_short_row_proto_rawDesc), len(file_knitmath_v1_short_row_proto_rawDesc)))
-	})
-	return file_knitmath_v1_short_row_proto_rawDescData
-}
 
 var file_knitmath_v1_short_row_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_short_row_proto_msgTypes = make([]protoimpl.MessageInfo, 9)

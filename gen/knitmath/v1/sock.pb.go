@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -88,11 +85,6 @@ func (x HeelKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use HeelKind.Descriptor instead.
-func (HeelKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{0}
-}
-
 // Where a sock is worked from.
 type SockDirection int32
 
@@ -143,11 +135,6 @@ func (x SockDirection) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use SockDirection.Descriptor instead.
-func (SockDirection) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{1}
-}
-
 // The stitch pattern of a flap. Every row slips its first stitch in both.
 type FlapStitch int32
 
@@ -194,11 +181,6 @@ func (FlapStitch) Type() protoreflect.EnumType {
 
 func (x FlapStitch) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FlapStitch.Descriptor instead.
-func (FlapStitch) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{2}
 }
 
 // A part of a heel.
@@ -269,11 +251,6 @@ func (x HeelPart) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use HeelPart.Descriptor instead.
-func (HeelPart) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
-}
-
 // How a toe is made.
 type ToeKind int32
 
@@ -329,11 +306,6 @@ func (ToeKind) Type() protoreflect.EnumType {
 
 func (x ToeKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use ToeKind.Descriptor instead.
-func (ToeKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{4}
 }
 
 // Asks for a heel. The round begins with the stitches of the heel. A field that the kind of
@@ -425,11 +397,6 @@ func (x *PlanHeelRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanHeelRequest.ProtoReflect.Descriptor instead.
-func (*PlanHeelRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanHeelRequest) GetKind() HeelKind {
@@ -615,11 +582,6 @@ func (x *HeelRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use HeelRow.ProtoReflect.Descriptor instead.
-func (*HeelRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *HeelRow) GetPart() HeelPart {
 	if x != nil {
 		return x.Part
@@ -732,11 +694,6 @@ func (x *PlanHeelResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanHeelResponse.ProtoReflect.Descriptor instead.
-func (*PlanHeelResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *PlanHeelResponse) GetSummary() string {
@@ -975,11 +932,6 @@ func (x *PlanToeRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanToeRequest.ProtoReflect.Descriptor instead.
-func (*PlanToeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{3}
-}
-
 func (x *PlanToeRequest) GetKind() ToeKind {
 	if x != nil {
 		return x.Kind
@@ -1137,11 +1089,6 @@ func (x *ToeRow) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ToeRow.ProtoReflect.Descriptor instead.
-func (*ToeRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *ToeRow) GetRowNumber() int32 {
 	if x != nil {
 		return x.RowNumber
@@ -1231,11 +1178,6 @@ func (x *PlanToeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanToeResponse.ProtoReflect.Descriptor instead.
-func (*PlanToeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_sock_proto_rawDescGZIP(), []int{5}
 }
 
 func (x *PlanToeResponse) GetSummary() string {
@@ -1538,18 +1480,6 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\bPlanHeel\x12\x1c.knitmath.v1.PlanHeelRequest\x1a\x1d.knitmath.v1.PlanHeelResponse\"1\x82\xd3\xe4\x93\x02+:\x01*Z\x13\x12\x11/v1/sock:planHeel\"\x11/v1/sock:planHeel\x12u\n" +
 	"\aPlanToe\x12\x1b.knitmath.v1.PlanToeRequest\x1a\x1c.knitmath.v1.PlanToeResponse\"/\x82\xd3\xe4\x93\x02):\x01*Z\x12\x12\x10/v1/sock:planToe\"\x10/v1/sock:planToeB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_sock_proto_rawDescOnce sync.Once
-	file_knitmath_v1_sock_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_sock_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_sock_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_sock_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_sock_proto_rawDesc), len(file_knitmath_v1_sock_proto_rawDesc)))
-	})
-	return file_knitmath_v1_sock_proto_rawDescData
-}
 
 var file_knitmath_v1_sock_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
 var file_knitmath_v1_sock_proto_msgTypes = make([]protoimpl.MessageInfo, 6)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -75,11 +72,6 @@ func (CrownShape) Type() protoreflect.EnumType {
 
 func (x CrownShape) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use CrownShape.Descriptor instead.
-func (CrownShape) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{0}
 }
 
 // A head of the tables: the mean of girls' and boys' medians of the growth references, and
@@ -155,11 +147,6 @@ func (x HeadSize) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use HeadSize.Descriptor instead.
-func (HeadSize) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{1}
-}
-
 // How the decreases of a wedge lie.
 type Stacks int32
 
@@ -206,11 +193,6 @@ func (Stacks) Type() protoreflect.EnumType {
 
 func (x Stacks) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Stacks.Descriptor instead.
-func (Stacks) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{2}
 }
 
 // What is done with stitches that do not divide into the wedges.
@@ -263,11 +245,6 @@ func (Uneven) Type() protoreflect.EnumType {
 
 func (x Uneven) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Uneven.Descriptor instead.
-func (Uneven) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{3}
 }
 
 // Asks for a hat with its crown.
@@ -358,11 +335,6 @@ func (x *PlanCrownRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCrownRequest.ProtoReflect.Descriptor instead.
-func (*PlanCrownRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *PlanCrownRequest) GetGauge() *Gauge {
@@ -608,11 +580,6 @@ func (x *PlanCrownResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCrownResponse.ProtoReflect.Descriptor instead.
-func (*PlanCrownResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *PlanCrownResponse) GetSummary() string {
@@ -889,18 +856,6 @@ const file_knitmath_v1_solid_proto_rawDesc = "" +
 	"\tPlanCrown\x12\x1d.knitmath.v1.PlanCrownRequest\x1a\x1e.knitmath.v1.PlanCrownResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/solid:planCrown\"\x13/v1/solid:planCrown\x12\x81\x01\n" +
 	"\tPlanSolid\x12\x1d.knitmath.v1.PlanSolidRequest\x1a\x1e.knitmath.v1.PlanSolidResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/solid:planSolid\"\x13/v1/solid:planSolidB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_solid_proto_rawDescOnce sync.Once
-	file_knitmath_v1_solid_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_solid_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_solid_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_solid_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_solid_proto_rawDesc), len(file_knitmath_v1_solid_proto_rawDesc)))
-	})
-	return file_knitmath_v1_solid_proto_rawDescData
-}
 
 var file_knitmath_v1_solid_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_solid_proto_msgTypes = make([]protoimpl.MessageInfo, 2)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -91,11 +88,6 @@ func (x SolidForm) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use SolidForm.Descriptor instead.
-func (SolidForm) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{0}
-}
-
 // The end at which the work begins.
 type SolidStart int32
 
@@ -142,11 +134,6 @@ func (SolidStart) Type() protoreflect.EnumType {
 
 func (x SolidStart) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use SolidStart.Descriptor instead.
-func (SolidStart) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{1}
 }
 
 // Where in a round the count changes.
@@ -198,11 +185,6 @@ func (x SolidLines) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use SolidLines.Descriptor instead.
-func (SolidLines) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{2}
-}
-
 // How wide a body is at a height.
 type SolidPoint struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -238,11 +220,6 @@ func (x *SolidPoint) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use SolidPoint.ProtoReflect.Descriptor instead.
-func (*SolidPoint) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *SolidPoint) GetHeightCm() float64 {
@@ -325,11 +302,6 @@ func (x *PlanSolidRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanSolidRequest.ProtoReflect.Descriptor instead.
-func (*PlanSolidRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *PlanSolidRequest) GetGauge() *Gauge {
@@ -470,11 +442,6 @@ func (x *SolidRound) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use SolidRound.ProtoReflect.Descriptor instead.
-func (*SolidRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *SolidRound) GetRoundNumber() int32 {
 	if x != nil {
 		return x.RoundNumber
@@ -578,11 +545,6 @@ func (x *PlanSolidResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanSolidResponse.ProtoReflect.Descriptor instead.
-func (*PlanSolidResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_solid_shape_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanSolidResponse) GetSummary() string {
@@ -806,18 +768,6 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\x15SOLID_LINES_STAGGERED\x10\x01\x12\x17\n" +
 	"\x13SOLID_LINES_STACKED\x10\x02B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_solid_shape_proto_rawDescOnce sync.Once
-	file_knitmath_v1_solid_shape_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_solid_shape_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_solid_shape_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_solid_shape_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_solid_shape_proto_rawDesc), len(file_knitmath_v1_solid_shape_proto_rawDesc)))
-	})
-	return file_knitmath_v1_solid_shape_proto_rawDescData
-}
 
 var file_knitmath_v1_solid_shape_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
 var file_knitmath_v1_solid_shape_proto_msgTypes = make([]protoimpl.MessageInfo, 4)

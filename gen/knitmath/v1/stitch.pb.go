@@ -13,7 +13,6 @@ import (
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -233,11 +232,6 @@ func (x Operation) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Operation.Descriptor instead.
-func (Operation) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{0}
-}
-
 // The side of the fabric that faces the knitter.
 type Side int32
 
@@ -284,11 +278,6 @@ func (Side) Type() protoreflect.EnumType {
 
 func (x Side) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Side.Descriptor instead.
-func (Side) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{1}
 }
 
 // How a piece is worked.
@@ -339,11 +328,6 @@ func (x Construction) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Construction.Descriptor instead.
-func (Construction) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{2}
-}
-
 // One operation worked a number of times: "k5", "k2tog".
 type OperationRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -378,11 +362,6 @@ func (x *OperationRun) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use OperationRun.ProtoReflect.Descriptor instead.
-func (*OperationRun) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *OperationRun) GetOperation() Operation {
@@ -435,11 +414,6 @@ func (x *StepGroup) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use StepGroup.ProtoReflect.Descriptor instead.
-func (*StepGroup) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *StepGroup) GetSteps() []*Step {
 	if x != nil {
 		return x.Steps
@@ -488,11 +462,6 @@ func (x *StepStretch) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use StepStretch.ProtoReflect.Descriptor instead.
-func (*StepStretch) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *StepStretch) GetOperation() Operation {
@@ -547,11 +516,6 @@ func (x *Step) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Step.ProtoReflect.Descriptor instead.
-func (*Step) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *Step) GetKind() isStep_Kind {
@@ -652,11 +616,6 @@ func (x *Instruction) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Instruction.ProtoReflect.Descriptor instead.
-func (*Instruction) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_stitch_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *Instruction) GetText() string {
@@ -766,18 +725,6 @@ const file_knitmath_v1_stitch_proto_rawDesc = "" +
 	"\x11CONSTRUCTION_FLAT\x10\x01\x12\x16\n" +
 	"\x12CONSTRUCTION_ROUND\x10\x02B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_stitch_proto_rawDescOnce sync.Once
-	file_knitmath_v1_stitch_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_stitch_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_stitch_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_stitch_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_stitch_proto_rawDesc), len(file_knitmath_v1_stitch_proto_rawDesc)))
-	})
-	return file_knitmath_v1_stitch_proto_rawDescData
-}
 
 var file_knitmath_v1_stitch_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
 var file_knitmath_v1_stitch_proto_msgTypes = make([]protoimpl.MessageInfo, 5)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -76,11 +73,6 @@ func (FabricState) Type() protoreflect.EnumType {
 
 func (x FabricState) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use FabricState.Descriptor instead.
-func (FabricState) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{0}
 }
 
 // The fabric, by how much yarn a stitch of it takes beside stockinette at
@@ -159,11 +151,6 @@ func (x StitchPattern) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use StitchPattern.Descriptor instead.
-func (StitchPattern) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{1}
-}
-
 // Whether more of the same dye lot can be had later.
 type DyeLot int32
 
@@ -210,11 +197,6 @@ func (DyeLot) Type() protoreflect.EnumType {
 
 func (x DyeLot) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use DyeLot.Descriptor instead.
-func (DyeLot) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{2}
 }
 
 // How several colours are worked.
@@ -274,11 +256,6 @@ func (ColourWork) Type() protoreflect.EnumType {
 
 func (x ColourWork) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use ColourWork.Descriptor instead.
-func (ColourWork) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{3}
 }
 
 // A way to begin, end or join edges, by its yarn beside the length of the edge.
@@ -350,11 +327,6 @@ func (x EdgeKind) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use EdgeKind.Descriptor instead.
-func (EdgeKind) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{4}
-}
-
 // A rectangle counted in stitches and rows.
 type CountedPiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -389,11 +361,6 @@ func (x *CountedPiece) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CountedPiece.ProtoReflect.Descriptor instead.
-func (*CountedPiece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *CountedPiece) GetStitches() int32 {
@@ -448,11 +415,6 @@ func (x *TrapezoidPiece) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use TrapezoidPiece.ProtoReflect.Descriptor instead.
-func (*TrapezoidPiece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *TrapezoidPiece) GetStartWidthCm() float64 {
@@ -511,11 +473,6 @@ func (x *RowwisePiece) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use RowwisePiece.ProtoReflect.Descriptor instead.
-func (*RowwisePiece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *RowwisePiece) GetRowStitches() []int32 {
 	if x != nil {
 		return x.RowStitches
@@ -570,11 +527,6 @@ func (x *Piece) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Piece.ProtoReflect.Descriptor instead.
-func (*Piece) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *Piece) GetName() string {
@@ -709,11 +661,6 @@ func (x *WeighedSwatch) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use WeighedSwatch.ProtoReflect.Descriptor instead.
-func (*WeighedSwatch) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *WeighedSwatch) GetMassG() float64 {
 	if x != nil {
 		return x.MassG
@@ -785,11 +732,6 @@ func (x *PutUp) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PutUp.ProtoReflect.Descriptor instead.
-func (*PutUp) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{5}
-}
-
 func (x *PutUp) GetBallM() float64 {
 	if x != nil {
 		return x.BallM
@@ -839,11 +781,6 @@ func (x *ColourShare) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ColourShare.ProtoReflect.Descriptor instead.
-func (*ColourShare) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *ColourShare) GetName() string {
@@ -901,11 +838,6 @@ func (x *EdgeWork) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use EdgeWork.ProtoReflect.Descriptor instead.
-func (*EdgeWork) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *EdgeWork) GetName() string {
@@ -985,11 +917,6 @@ func (x *Fringe) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Fringe.ProtoReflect.Descriptor instead.
-func (*Fringe) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{8}
-}
-
 func (x *Fringe) GetTassels() int32 {
 	if x != nil {
 		return x.Tassels
@@ -1058,11 +985,6 @@ func (x *Pompoms) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use Pompoms.ProtoReflect.Descriptor instead.
-func (*Pompoms) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{9}
-}
-
 func (x *Pompoms) GetTimes() int32 {
 	if x != nil && x.Times != nil {
 		return *x.Times
@@ -1118,11 +1040,6 @@ func (x *StitchGauge) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use StitchGauge.ProtoReflect.Descriptor instead.
-func (*StitchGauge) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{10}
 }
 
 func (x *StitchGauge) GetStitches() float64 {
@@ -1226,11 +1143,6 @@ func (x *EstimateYarnRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use EstimateYarnRequest.ProtoReflect.Descriptor instead.
-func (*EstimateYarnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{11}
 }
 
 func (x *EstimateYarnRequest) GetGauge() *Gauge {
@@ -1411,11 +1323,6 @@ func (x *YarnRange) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use YarnRange.ProtoReflect.Descriptor instead.
-func (*YarnRange) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{12}
-}
-
 func (x *YarnRange) GetLow() float64 {
 	if x != nil {
 		return x.Low
@@ -1473,11 +1380,6 @@ func (x *YarnMethodResult) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YarnMethodResult.ProtoReflect.Descriptor instead.
-func (*YarnMethodResult) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{13}
 }
 
 func (x *YarnMethodResult) GetLengthM() *YarnRange {
@@ -1539,11 +1441,6 @@ func (x *PieceYarn) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PieceYarn.ProtoReflect.Descriptor instead.
-func (*PieceYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{14}
 }
 
 func (x *PieceYarn) GetName() string {
@@ -1615,11 +1512,6 @@ func (x *EdgeYarn) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use EdgeYarn.ProtoReflect.Descriptor instead.
-func (*EdgeYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{15}
-}
-
 func (x *EdgeYarn) GetName() string {
 	if x != nil {
 		return x.Name
@@ -1686,11 +1578,6 @@ func (x *ColourYarn) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ColourYarn.ProtoReflect.Descriptor instead.
-func (*ColourYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{16}
 }
 
 func (x *ColourYarn) GetName() string {
@@ -1814,11 +1701,6 @@ func (x *EstimateYarnResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use EstimateYarnResponse.ProtoReflect.Descriptor instead.
-func (*EstimateYarnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yardage_proto_rawDescGZIP(), []int{17}
 }
 
 func (x *EstimateYarnResponse) GetSummary() string {
@@ -2159,18 +2041,6 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x0eEDGE_KIND_SEAM\x10\x05\x12\x11\n" +
 	"\rEDGE_KIND_HEM\x10\x06B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yardage_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yardage_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yardage_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yardage_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yardage_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yardage_proto_rawDesc), len(file_knitmath_v1_yardage_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yardage_proto_rawDescData
-}
 
 var file_knitmath_v1_yardage_proto_enumTypes = make([]protoimpl.EnumInfo, 5)
 var file_knitmath_v1_yardage_proto_msgTypes = make([]protoimpl.MessageInfo, 18)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -117,11 +114,6 @@ func (x Fibre) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Fibre.Descriptor instead.
-func (Fibre) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{0}
-}
-
 // Whether one yarn will do for another.
 type Verdict int32
 
@@ -172,11 +164,6 @@ func (Verdict) Type() protoreflect.EnumType {
 
 func (x Verdict) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use Verdict.Descriptor instead.
-func (Verdict) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{1}
 }
 
 // What two yarns are compared by.
@@ -239,11 +226,6 @@ func (x YarnAspect) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use YarnAspect.Descriptor instead.
-func (YarnAspect) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{2}
-}
-
 // A part of a yarn's composition.
 type FibreShare struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -278,11 +260,6 @@ func (x *FibreShare) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use FibreShare.ProtoReflect.Descriptor instead.
-func (*FibreShare) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *FibreShare) GetFibre() Fibre {
@@ -345,11 +322,6 @@ func (x *ComparedYarn) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ComparedYarn.ProtoReflect.Descriptor instead.
-func (*ComparedYarn) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *ComparedYarn) GetPutUp() *PutUp {
@@ -447,11 +419,6 @@ func (x *CompareYarnsRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CompareYarnsRequest.ProtoReflect.Descriptor instead.
-func (*CompareYarnsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *CompareYarnsRequest) GetFirst() *ComparedYarn {
 	if x != nil {
 		return x.First
@@ -523,11 +490,6 @@ func (x *AspectResult) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use AspectResult.ProtoReflect.Descriptor instead.
-func (*AspectResult) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *AspectResult) GetAspect() YarnAspect {
@@ -621,11 +583,6 @@ func (x *CompareYarnsResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CompareYarnsResponse.ProtoReflect.Descriptor instead.
-func (*CompareYarnsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_comparison_proto_rawDescGZIP(), []int{4}
 }
 
 func (x *CompareYarnsResponse) GetSummary() string {
@@ -844,18 +801,6 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x11YARN_ASPECT_DRAPE\x10\x04\x12\x17\n" +
 	"\x13YARN_ASPECT_WASHING\x10\x05B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yarn_comparison_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yarn_comparison_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yarn_comparison_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yarn_comparison_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yarn_comparison_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_comparison_proto_rawDesc), len(file_knitmath_v1_yarn_comparison_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yarn_comparison_proto_rawDescData
-}
 
 var file_knitmath_v1_yarn_comparison_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
 var file_knitmath_v1_yarn_comparison_proto_msgTypes = make([]protoimpl.MessageInfo, 5)

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -158,11 +155,6 @@ func (x CountSystem) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use CountSystem.Descriptor instead.
-func (CountSystem) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{0}
-}
-
 // What the number of a plied yarn is of.
 type NumberOf int32
 
@@ -210,11 +202,6 @@ func (NumberOf) Type() protoreflect.EnumType {
 
 func (x NumberOf) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use NumberOf.Descriptor instead.
-func (NumberOf) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{1}
 }
 
 // How thick a yarn is: as it is written on a band or a cone, or as a number in a
@@ -266,11 +253,6 @@ func (x *YarnCount) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YarnCount.ProtoReflect.Descriptor instead.
-func (*YarnCount) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *YarnCount) GetNotation() string {
@@ -360,11 +342,6 @@ func (x *ConvertYarnCountRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ConvertYarnCountRequest.ProtoReflect.Descriptor instead.
-func (*ConvertYarnCountRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *ConvertYarnCountRequest) GetCount() *YarnCount {
 	if x != nil {
 		return x.Count
@@ -434,11 +411,6 @@ func (x *CountInSystem) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use CountInSystem.ProtoReflect.Descriptor instead.
-func (*CountInSystem) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *CountInSystem) GetSystem() CountSystem {
@@ -537,11 +509,6 @@ func (x *ConvertYarnCountResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ConvertYarnCountResponse.ProtoReflect.Descriptor instead.
-func (*ConvertYarnCountResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_count_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *ConvertYarnCountResponse) GetSummary() string {
@@ -687,18 +654,6 @@ const file_knitmath_v1_yarn_count_proto_rawDesc = "" +
 	"\x10NUMBER_OF_SINGLE\x10\x01\x12\x13\n" +
 	"\x0fNUMBER_OF_WHOLE\x10\x02B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yarn_count_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yarn_count_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yarn_count_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yarn_count_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yarn_count_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_count_proto_rawDesc), len(file_knitmath_v1_yarn_count_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yarn_count_proto_rawDescData
-}
 
 var file_knitmath_v1_yarn_count_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_yarn_count_proto_msgTypes = make([]protoimpl.MessageInfo, 4)

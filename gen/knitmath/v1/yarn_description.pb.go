@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -81,11 +78,6 @@ func (x CategoryBasis) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use CategoryBasis.Descriptor instead.
-func (CategoryBasis) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{0}
-}
-
 // Asks what a yarn is. At least one of count, wraps_per_inch and stitches must be given.
 type DescribeYarnRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -143,11 +135,6 @@ func (x *DescribeYarnRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use DescribeYarnRequest.ProtoReflect.Descriptor instead.
-func (*DescribeYarnRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *DescribeYarnRequest) GetCount() *YarnCount {
@@ -263,11 +250,6 @@ func (x *CategoryReading) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use CategoryReading.ProtoReflect.Descriptor instead.
-func (*CategoryReading) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{1}
-}
-
 func (x *CategoryReading) GetBasis() CategoryBasis {
 	if x != nil {
 		return x.Basis
@@ -362,11 +344,6 @@ func (x *DescribeYarnResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use DescribeYarnResponse.ProtoReflect.Descriptor instead.
-func (*DescribeYarnResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_description_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *DescribeYarnResponse) GetSummary() string {
@@ -532,18 +509,6 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\x1dCATEGORY_BASIS_SPINNERS_WRAPS\x10\x03\x12!\n" +
 	"\x1dCATEGORY_BASIS_STANDARD_WRAPS\x10\x04B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yarn_description_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yarn_description_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yarn_description_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yarn_description_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yarn_description_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_description_proto_rawDesc), len(file_knitmath_v1_yarn_description_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yarn_description_proto_rawDescData
-}
 
 var file_knitmath_v1_yarn_description_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
 var file_knitmath_v1_yarn_description_proto_msgTypes = make([]protoimpl.MessageInfo, 3)

@@ -12,7 +12,6 @@ import (
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -80,11 +79,6 @@ func (x Spinning) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use Spinning.Descriptor instead.
-func (Spinning) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_twist_proto_rawDescGZIP(), []int{0}
-}
-
 // Which way a yarn is twisted: held upright its fibres slope as the middle stroke of
 // the letter.
 type TwistDirection int32
@@ -134,11 +128,6 @@ func (x TwistDirection) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use TwistDirection.Descriptor instead.
-func (TwistDirection) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_twist_proto_rawDescGZIP(), []int{1}
-}
-
 // A twist, said in every way.
 type Twist struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -182,11 +171,6 @@ func (x *Twist) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use Twist.ProtoReflect.Descriptor instead.
-func (*Twist) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_twist_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *Twist) GetPerCm() float64 {
@@ -256,18 +240,6 @@ const file_knitmath_v1_yarn_twist_proto_rawDesc = "" +
 	"\x11TWIST_DIRECTION_S\x10\x01\x12\x15\n" +
 	"\x11TWIST_DIRECTION_Z\x10\x02B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yarn_twist_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yarn_twist_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yarn_twist_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yarn_twist_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yarn_twist_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_twist_proto_rawDesc), len(file_knitmath_v1_yarn_twist_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yarn_twist_proto_rawDescData
-}
 
 var file_knitmath_v1_yarn_twist_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
 var file_knitmath_v1_yarn_twist_proto_msgTypes = make([]protoimpl.MessageInfo, 1)

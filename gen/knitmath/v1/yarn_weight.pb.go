@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -62,11 +59,6 @@ func (x *ListYarnWeightsRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use ListYarnWeightsRequest.ProtoReflect.Descriptor instead.
-func (*ListYarnWeightsRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_weight_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *ListYarnWeightsRequest) GetCategory() int32 {
@@ -151,11 +143,6 @@ func (x *WeightRow) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use WeightRow.ProtoReflect.Descriptor instead.
-func (*WeightRow) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_weight_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *WeightRow) GetCategory() int32 {
@@ -335,11 +322,6 @@ func (x *ListYarnWeightsResponse) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use ListYarnWeightsResponse.ProtoReflect.Descriptor instead.
-func (*ListYarnWeightsResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yarn_weight_proto_rawDescGZIP(), []int{2}
-}
-
 func (x *ListYarnWeightsResponse) GetSummary() string {
 	if x != nil {
 		return x.Summary
@@ -423,18 +405,6 @@ const file_knitmath_v1_yarn_weight_proto_rawDesc = "" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12*\n" +
 	"\x04rows\x18\x05 \x03(\v2\x16.knitmath.v1.WeightRowR\x04rowsB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yarn_weight_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yarn_weight_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yarn_weight_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yarn_weight_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yarn_weight_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yarn_weight_proto_rawDesc), len(file_knitmath_v1_yarn_weight_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yarn_weight_proto_rawDescData
-}
 
 var file_knitmath_v1_yarn_weight_proto_msgTypes = make([]protoimpl.MessageInfo, 3)
 var file_knitmath_v1_yarn_weight_proto_goTypes = []any{

@@ -9,12 +9,9 @@
 package knitmathv1
 
 import (
-	_ "buf.build/gen/go/bufbuild/protovalidate/protocolbuffers/go/buf/validate"
-	_ "google.golang.org/genproto/googleapis/api/annotations"
 	protoreflect "google.golang.org/protobuf/reflect/protoreflect"
 	protoimpl "google.golang.org/protobuf/runtime/protoimpl"
 	reflect "reflect"
-	sync "sync"
 	unsafe "unsafe"
 )
 
@@ -78,11 +75,6 @@ func (x YokeSchedule) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use YokeSchedule.Descriptor instead.
-func (YokeSchedule) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{0}
-}
-
 // Where in a yoke the back is raised.
 type RaisePlace int32
 
@@ -131,11 +123,6 @@ func (RaisePlace) Type() protoreflect.EnumType {
 
 func (x RaisePlace) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
-}
-
-// Deprecated: Use RaisePlace.Descriptor instead.
-func (RaisePlace) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
 }
 
 // Whose stitches the four lines of a raglan are.
@@ -191,11 +178,6 @@ func (x RaglanLineFrom) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use RaglanLineFrom.Descriptor instead.
-func (RaglanLineFrom) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{2}
-}
-
 // Which rounds of a raglan may decrease.
 type RoundChoice int32
 
@@ -245,11 +227,6 @@ func (x RoundChoice) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Deprecated: Use RoundChoice.Descriptor instead.
-func (RoundChoice) EnumDescriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
-}
-
 // One decrease round of the caller's own schedule.
 type YokeStep struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -286,11 +263,6 @@ func (x *YokeStep) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YokeStep.ProtoReflect.Descriptor instead.
-func (*YokeStep) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{0}
 }
 
 func (x *YokeStep) GetDepthFraction() float64 {
@@ -348,11 +320,6 @@ func (x *YokeBand) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use YokeBand.ProtoReflect.Descriptor instead.
-func (*YokeBand) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{1}
 }
 
 func (x *YokeBand) GetHeightRounds() int32 {
@@ -430,11 +397,6 @@ func (x *BackRaise) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use BackRaise.ProtoReflect.Descriptor instead.
-func (*BackRaise) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{2}
 }
 
 func (x *BackRaise) GetPlace() RaisePlace {
@@ -608,11 +570,6 @@ func (x *PlanCircularYokeRequest) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCircularYokeRequest.ProtoReflect.Descriptor instead.
-func (*PlanCircularYokeRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{3}
 }
 
 func (x *PlanCircularYokeRequest) GetGauge() *Gauge {
@@ -815,11 +772,6 @@ func (x *YokeRound) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use YokeRound.ProtoReflect.Descriptor instead.
-func (*YokeRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{4}
-}
-
 func (x *YokeRound) GetRoundNumber() int32 {
 	if x != nil {
 		return x.RoundNumber
@@ -941,11 +893,6 @@ func (x *YokeBandPlan) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use YokeBandPlan.ProtoReflect.Descriptor instead.
-func (*YokeBandPlan) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{5}
-}
-
 func (x *YokeBandPlan) GetFirstRoundNumber() int32 {
 	if x != nil {
 		return x.FirstRoundNumber
@@ -1044,11 +991,6 @@ func (x *BackRaisePlan) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use BackRaisePlan.ProtoReflect.Descriptor instead.
-func (*BackRaisePlan) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{6}
 }
 
 func (x *BackRaisePlan) GetFirstRoundNumber() int32 {
@@ -1220,11 +1162,6 @@ func (x *PlanCircularYokeResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanCircularYokeResponse.ProtoReflect.Descriptor instead.
-func (*PlanCircularYokeResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{7}
 }
 
 func (x *PlanCircularYokeResponse) GetSummary() string {
@@ -1456,11 +1393,6 @@ func (x *PlanRaglanRequest) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use PlanRaglanRequest.ProtoReflect.Descriptor instead.
-func (*PlanRaglanRequest) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{8}
-}
-
 func (x *PlanRaglanRequest) GetGauge() *Gauge {
 	if x != nil {
 		return x.Gauge
@@ -1621,11 +1553,6 @@ func (x *RaglanPart) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use RaglanPart.ProtoReflect.Descriptor instead.
-func (*RaglanPart) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{9}
-}
-
 func (x *RaglanPart) GetStartStitches() int32 {
 	if x != nil {
 		return x.StartStitches
@@ -1719,11 +1646,6 @@ func (x *RaglanRound) ProtoReflect() protoreflect.Message {
 	return mi.MessageOf(x)
 }
 
-// Deprecated: Use RaglanRound.ProtoReflect.Descriptor instead.
-func (*RaglanRound) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{10}
-}
-
 func (x *RaglanRound) GetRoundNumber() int32 {
 	if x != nil {
 		return x.RoundNumber
@@ -1811,11 +1733,6 @@ func (x *RaglanInstruction) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use RaglanInstruction.ProtoReflect.Descriptor instead.
-func (*RaglanInstruction) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{11}
 }
 
 func (x *RaglanInstruction) GetBackDecreases() bool {
@@ -1964,11 +1881,6 @@ func (x *PlanRaglanResponse) ProtoReflect() protoreflect.Message {
 		return ms
 	}
 	return mi.MessageOf(x)
-}
-
-// Deprecated: Use PlanRaglanResponse.ProtoReflect.Descriptor instead.
-func (*PlanRaglanResponse) Descriptor() ([]byte, []int) {
-	return file_knitmath_v1_yoke_proto_rawDescGZIP(), []int{12}
 }
 
 func (x *PlanRaglanResponse) GetSummary() string {
@@ -2373,18 +2285,6 @@ const file_knitmath_v1_yoke_proto_rawDesc = "" +
 	"\n" +
 	"PlanRaglan\x12\x1e.knitmath.v1.PlanRaglanRequest\x1a\x1f.knitmath.v1.PlanRaglanResponse\"5\x82\xd3\xe4\x93\x02/:\x01*Z\x15\x12\x13/v1/yoke:planRaglan\"\x13/v1/yoke:planRaglanB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
-
-var (
-	file_knitmath_v1_yoke_proto_rawDescOnce sync.Once
-	file_knitmath_v1_yoke_proto_rawDescData []byte
-)
-
-func file_knitmath_v1_yoke_proto_rawDescGZIP() []byte {
-	file_knitmath_v1_yoke_proto_rawDescOnce.Do(func() {
-		file_knitmath_v1_yoke_proto_rawDescData = protoimpl.X.CompressGZIP(unsafe.Slice(unsafe.StringData(file_knitmath_v1_yoke_proto_rawDesc), len(file_knitmath_v1_yoke_proto_rawDesc)))
-	})
-	return file_knitmath_v1_yoke_proto_rawDescData
-}
 
 var file_knitmath_v1_yoke_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_yoke_proto_msgTypes = make([]protoimpl.MessageInfo, 13)
