@@ -165,16 +165,10 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 	return y
 }
 
-// categories are those of its length, all strands together.
+// categories are those of its length, all strands together: by the chart of lengths, and
+// by the gauge that is usual for it where that says otherwise.
 func (y comparedYarn) categories() []int {
-	var found []int
-	yards := float64(measure.RoundHalfUp(y.together.number(CountSystemYardsPerPound)))
-	for i, chart := range weightCharts {
-		if chart.yards != (span{}) && chart.yards.has(yards) {
-			found = append(found, i)
-		}
-	}
-	return found
+	return eitherOf(chartOfLength(y.together), usualOfLength(y.together))
 }
 
 // wraps are those of all strands together: they were counted on one, and lie beside one

@@ -57,7 +57,7 @@ func (o Comparison) Sources() []report.Source {
 		{Figure: "fits if the thicker is at most 5 % thicker than the thinner, nearly if 10 %",
 			Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness",
 			Status:   report.SourceStatusOwnDerivation},
-		spinnersCited,
+		spinnersCited, UsualGaugeCited,
 	}
 	if len(o.Aspects) > 2 {
 		sources = append(sources, report.Source{Figure: "drape and washing by fibre", Citation: "common practice",

@@ -49,6 +49,8 @@ const (
 	BasisLength
 	BasisSpinnersWraps
 	BasisStandardWraps
+	// BasisUsualGauge is the gauge that is usual for the length.
+	BasisUsualGauge
 )
 
 // A CategoryReading is the categories that one measure has: none in a gap, several where
@@ -69,9 +71,13 @@ type Description struct {
 	DiameterMm       *float64
 	LowWrapsPerInch  *float64
 	HighWrapsPerInch *float64
-	Twist            *Twist
-	Outline          *outline.Outline
-	Notices          []report.Notice
+	// LowGaugeStitches and HighGaugeStitches are the stitches to 10 cm that are usual for
+	// the length, nil where that is not known.
+	LowGaugeStitches  *float64
+	HighGaugeStitches *float64
+	Twist             *Twist
+	Outline           *outline.Outline
+	Notices           []report.Notice
 
 	in   DescribeInput
 	yarn Thickness
@@ -87,6 +93,8 @@ type Description struct {
 // Those are two different things, and neither is made of the other. Where measures have no
 // category in common the answer goes by the one that is trusted most, gauge before length
 // before wraps, and says which disagree; what is lace by its length is lace at any gauge.
+// A length has two readings, that of the spinners' chart and the gauge that is usual for it:
+// where they differ, and nothing else decides, the answer has both and says so.
 func DescribeYarn(in DescribeInput) (Description, error) {
 	var c fault.Checks
 	yarn := vetDescription(&c, in)
@@ -139,19 +147,32 @@ func (o *Description) read() (nominal bool) {
 	}
 	if o.in.Stitches != nil {
 		var found []Category
-		found, nominal = Categories(new(big.Rat).Quo(DecimalOf(*o.in.Stitches), DecimalOf(fault.Or(o.in.OverCm, DefaultOverCm))))
+		found, nominal = Categories(o.perCm())
 		add(BasisGauge, func(i int) bool { return slices.ContainsFunc(found, func(c Category) bool { return c.Category == i }) })
 	}
 	if o.in.Count != nil {
-		// The chart is printed in whole yards, which leave gaps of less than one.
-		yards := float64(measure.RoundHalfUp(o.yarn.Tex.number(CountSystemYardsPerPound)))
-		add(BasisLength, func(i int) bool { return weightCharts[i].yards != span{} && weightCharts[i].yards.has(yards) })
+		o.Readings = append(o.Readings, CategoryReading{BasisLength, chartOfLength(o.yarn.Tex)})
+		if usual := usualOfLength(o.yarn.Tex); usual != nil {
+			o.Readings = append(o.Readings, CategoryReading{BasisUsualGauge, usual})
+		}
 	}
 	if w := o.in.WrapsPerInch; w != nil {
-		add(BasisSpinnersWraps, func(i int) bool { return weightCharts[i].spinners != span{} && weightCharts[i].spinners.has(*w) })
-		add(BasisStandardWraps, func(i int) bool { return weightCharts[i].wraps.has(*w) })
+		in := o.beyondChart(BasisSpinnersWraps) == inChart
+		add(BasisSpinnersWraps, func(i int) bool { return in && spinnersChart(i).spinners.has(*w) })
+		add(BasisStandardWraps, func(i int) bool { return in && weightCharts[i].wraps.has(*w) })
 	}
 	return nominal
+}
+
+// spinnersChart is a category as the spinners' chart has it, which is older than the last
+// and calls both of the thickest by the name of the first.
+func spinnersChart(category int) *weightChart {
+	return &weightCharts[min(category, len(weightCharts)-2)]
+}
+
+// perCm is the gauge, exactly.
+func (o *Description) perCm() *big.Rat {
+	return new(big.Rat).Quo(DecimalOf(*o.in.Stitches), DecimalOf(fault.Or(o.in.OverCm, DefaultOverCm)))
 }
 
 // lace is the category that is worked at any gauge, on larger needles than its weight:
@@ -181,11 +202,14 @@ func (o *Description) choose() {
 		chosen = []int{lace}
 	}
 	for _, r := range o.Readings {
-		if both := common(chosen, r.Categories); len(chosen) == 0 {
-			chosen = r.Categories
-		} else if len(both) > 0 {
-			chosen = both
+		says := r.Categories
+		switch r.Basis {
+		case BasisLength:
+			says = o.byLength()
+		case BasisUsualGauge:
+			continue
 		}
+		chosen = orElse(common(chosen, says), orElse(chosen, says))
 	}
 	for _, i := range chosen {
 		o.Categories = append(o.Categories, yarnWeights[i].category(i))
@@ -211,6 +235,9 @@ func (o *Description) measure() {
 	diameters, diameter, low, high := measure.CmPerInch/diameterCm, 10*diameterCm, LowWraps*root, HighWraps*root
 	o.Tex, o.MetresPer100G, o.DiametersPerInch, o.DiameterMm = &tex, &band, &diameters, &diameter
 	o.LowWrapsPerInch, o.HighWrapsPerInch = &low, &high
+	if loose, tight, ok := o.usual(); ok {
+		o.LowGaugeStitches, o.HighGaugeStitches = &loose, &tight
+	}
 	if o.in.TwistPerCm == nil {
 		return
 	}

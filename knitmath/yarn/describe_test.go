@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -50,8 +51,20 @@ func TestCategoriesOfYarns(t *testing.T) {
 		// 25 wraps: Lace by one chart, Super Fine by the other.
 		{"charts that differ", DescribeInput{WrapsPerInch: new(25.0)}, []int{0}, []report.Reason{Disagrees, ChartsDiffer}},
 		// 200 m/100 g are 992 yd/lb: 11 to 12 wraps, not 30.
-		{"diameters taken for wraps", DescribeInput{Count: band(200), WrapsPerInch: new(30.0)}, []int{3},
-			[]report.Reason{Disagrees, Disagrees, WrapsUnexpected}},
+		{"diameters taken for wraps", DescribeInput{Count: band(200), WrapsPerInch: new(30.0)}, []int{3, 4},
+			[]report.Reason{Disagrees, Disagrees, UsualGaugeDiffers, WrapsUnexpected}},
+		// The chart of lengths begins its classes finer than hands knit: 1,000 yd/lb are knit at
+		// 42 * 9.5 to 11.3 / sqrt(496) = 17.9 to 21.3 stitches, 601 yd/lb at 14 to 17.
+		{"a length between two classes", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}}, []int{3, 4}, []report.Reason{UsualGaugeDiffers}},
+		{"another", DescribeInput{Count: &Count{Notation: "601 yd/lb"}}, []int{4, 5}, []report.Reason{UsualGaugeDiffers}},
+		{"one that a gauge decides", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}, Stitches: new(19.0)}, []int{4}, nil},
+		{"one that wraps decide", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}, WrapsPerInch: new(12.5)}, []int{3}, nil},
+		{"beyond the finest gauge", DescribeInput{Stitches: new(45.0)}, nil, []report.Reason{BeyondChart}},
+		{"a thick one of the spinners' chart", DescribeInput{Count: &Count{Notation: "200 yd/lb"}}, []int{6, 7}, []report.Reason{SeveralCategories}},
+		{"a rope", DescribeInput{Count: &Count{Notation: "1000000 tex"}}, nil, []report.Reason{BeyondChart}},
+		{"a fibre", DescribeInput{Count: &Count{Notation: "5 tex"}}, nil, []report.Reason{BeyondChart}},
+		{"wraps of a rope", DescribeInput{WrapsPerInch: new(0.7)}, nil, []report.Reason{BeyondChart}},
+		{"wraps of a fibre", DescribeInput{WrapsPerInch: new(250.0)}, nil, []report.Reason{BeyondChart}},
 		{"needle", DescribeInput{Stitches: new(22.0), NeedleMm: new(6.0)}, []int{3}, []report.Reason{NeedleUnusual}},
 		{"usual needle", DescribeInput{Stitches: new(22.0), NeedleMm: new(4.0)}, []int{3}, nil},
 		{"plied count", DescribeInput{Count: &Count{Notation: "2/8 Nm"}}, []int{1}, []report.Reason{OtherReading, NoContraction}},
@@ -119,12 +132,17 @@ func TestDescribeFaults(t *testing.T) {
 
 func TestDescriptionWords(t *testing.T) {
 	for want, in := range map[string]DescribeInput{
-		"Light (3): usually 21 to 24 stitches to 4 in on 3.75 to 4.5 mm. It is 434.8 tex, 230 m/100 g.": {
+		"Light (3): usually 21 to 24 stitches to 10 cm on 3.75 to 4.5 mm. It is 434.8 tex, 230 m/100 g. " +
+			"Ordinary yarns of its length are knit at 19 to 23 stitches to 10 cm.": {
 			Count: &Count{Notation: "230 m/100 g"}},
-		"Fine (2) or Light (3): usually 23 to 26 stitches to 4 in on 3.25 to 3.75 mm, or 21 to 24 stitches on 3.75 to 4.5 mm.": {
+		"Fine (2) or Light (3): usually 23 to 26 stitches to 10 cm on 3.25 to 3.75 mm, or 21 to 24 stitches on 3.75 to 4.5 mm.": {
 			Stitches: new(23.5)},
-		"No weight category: it lies in the gaps of the chart.":                  {Stitches: new(20.5), OverCm: new(10.16)},
-		"Jumbo (7): usually at most 6 stitches to 4 in on 12.75 mm and thicker.": {Stitches: new(5.0)},
+		"Light (3): usually 21 to 24 stitches to 4 in on 3.75 to 4.5 mm. It is 434.8 tex, 1141 yd/lb. " +
+			"Ordinary yarns of its length are knit at 19 to 23 stitches to 4 in.": {
+			Count: &Count{Notation: "230 m/100 g"}, DisplayUnit: measure.DisplayUnitIn},
+		"No weight category: it is finer than the chart goes.":                    {Stitches: new(45.0)},
+		"No weight category: it lies in the gaps of the chart.":                   {Stitches: new(20.5), OverCm: new(10.16)},
+		"Jumbo (7): usually at most 6 stitches to 10 cm on 12.75 mm and thicker.": {Stitches: new(5.0)},
 	} {
 		if got := described(t, in).Summary(); got != want {
 			t.Errorf("%q, want %q", got, want)
@@ -169,5 +187,28 @@ func BenchmarkDescribeYarn(b *testing.B) {
 		if err != nil || out.Summary() == "" || len(out.Sources()) == 0 {
 			b.Fatal(err)
 		}
+	}
+}
+
+// Where the spinners' chart of lengths and the usual gauge of a length differ the answer has
+// both, at every length that has a usual gauge; and the gauge that is said is in one of them.
+func TestLengthsHaveTheCategoryOfTheirGauge(t *testing.T) {
+	differ := 0
+	for m := 81.0; m < 500; m++ {
+		out := described(t, DescribeInput{Count: &Count{Number: &m, System: CountSystemMetresPer100G}})
+		// 42 * 10.5 / sqrt(1e5 / m) stitches, in whole ones.
+		likely := int(42*10.5/math.Sqrt(1e5/m) + 0.5)
+		fits := slices.ContainsFunc(out.Categories, func(c Category) bool {
+			return (c.LowStitches == nil || likely >= *c.LowStitches) && likely <= c.HighStitches
+		})
+		if !fits || len(out.Categories) > 2 {
+			t.Errorf("%v m to 100 g, likely %d stitches: %s", m, likely, out.Summary())
+		}
+		if len(out.Notices) > 0 {
+			differ++
+		}
+	}
+	if differ == 0 || differ > 200 {
+		t.Errorf("%d of 419 lengths have two categories", differ)
 	}
 }

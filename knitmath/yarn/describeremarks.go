@@ -9,6 +9,12 @@ import (
 
 // The reasons of the notices on what a yarn is.
 const (
+	// BeyondChart: a measure lies beyond an end of the chart, or of what is knit by hand.
+	// Field is that measure.
+	BeyondChart report.Reason = "BEYOND_CHART"
+	// UsualGaugeDiffers: by the gauge that is usual for a length it has another category than
+	// by the chart of lengths. Field is count.
+	UsualGaugeDiffers report.Reason = "USUAL_GAUGE_DIFFERS"
 	// NoCategory: a measure lies in a gap of the chart. Field is that measure.
 	NoCategory report.Reason = "NO_CATEGORY"
 	// SeveralCategories: all that was given leaves more than one. Field is empty.
@@ -28,11 +34,12 @@ const (
 
 // basisFields are where each measure stands in the question.
 var basisFields = [...]string{BasisGauge: "stitches", BasisLength: "count", BasisSpinnersWraps: "wraps_per_inch",
-	BasisStandardWraps: "wraps_per_inch"}
+	BasisStandardWraps: "wraps_per_inch", BasisUsualGauge: "count"}
 
 // basisWords name the measures.
 var basisWords = [...]string{BasisUnspecified: "", BasisGauge: "gauge", BasisLength: "length to the pound",
-	BasisSpinnersWraps: "wraps on the spinners' chart", BasisStandardWraps: "wraps on the standard chart"}
+	BasisSpinnersWraps: "wraps on the spinners' chart", BasisStandardWraps: "wraps on the standard chart",
+	BasisUsualGauge: "the gauge that is usual for its length"}
 
 // remark says what is in a gap, what is open, and what disagrees with what.
 func (o *Description) remark(nominal bool) {
@@ -45,6 +52,12 @@ func (o *Description) remark(nominal bool) {
 	}
 	for _, r := range o.Readings {
 		switch {
+		case r.Basis == BasisUsualGauge, r.Basis == BasisLength && len(common(chosen, o.byLength())) > 0:
+			// A length is right by either of its readings; remarkLength compares them.
+		case o.beyondChart(r.Basis) != inChart:
+			if r.Basis != BasisStandardWraps { // which are the same wraps
+				add(BeyondChart, basisFields[r.Basis], "is "+o.beyondWords(r.Basis))
+			}
 		case len(r.Categories) == 0:
 			add(NoCategory, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it lies in a gap of the chart, which is no partition")
 		case r.Basis == BasisGauge && o.laceByLength():
@@ -55,7 +68,9 @@ func (o *Description) remark(nominal bool) {
 				", which is not what the answer goes by: measure again, or trust a swatch")
 		}
 	}
-	if len(chosen) > 1 {
+	if n, ok := o.remarkLength(chosen); ok {
+		o.Notices = append(o.Notices, n)
+	} else if len(chosen) > 1 {
 		add(SeveralCategories, "", "the ranges overlap: it is "+categoryWords(chosen)+" as far as can be said")
 	}
 	if nominal && !o.laceByLength() {
@@ -77,8 +92,8 @@ func (o *Description) remarkWraps(add func(report.Reason, string, string)) {
 	if w == nil {
 		return
 	}
-	last := len(o.Readings)
-	if spinners, standard := o.Readings[last-2], o.Readings[last-1]; len(common(spinners.Categories, standard.Categories)) == 0 {
+	spinners, standard := o.reading(BasisSpinnersWraps), o.reading(BasisStandardWraps)
+	if o.beyondChart(BasisSpinnersWraps) == inChart && len(common(spinners, standard)) == 0 {
 		add(ChartsDiffer, "wraps_per_inch", "the two charts of wraps have no category in common here: "+
 			"they differ by up to a factor of two, so go by a swatch")
 	}

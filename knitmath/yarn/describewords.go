@@ -11,13 +11,17 @@ var _ report.Answer = Description{}
 
 // Summary says the category, the gauge and the needle that are usual, and how thick it is.
 func (o Description) Summary() string {
-	s := "No weight category: it lies in the gaps of the chart."
+	s := "No weight category: it " + o.noneWords() + "."
 	if len(o.Categories) > 0 {
+		over := " to 10 cm"
+		if o.unit == measure.DisplayUnitIn {
+			over = " to 4 in"
+		}
 		numbers := make([]int, len(o.Categories))
 		for i, c := range o.Categories {
 			numbers[i] = c.Category % len(yarnWeights)
 		}
-		s = categoryWords(numbers) + ": usually " + o.Categories[0].stitchWords() + " to 4 in on " + o.Categories[0].needleWords()
+		s = categoryWords(numbers) + ": usually " + o.Categories[0].stitchWords() + over + " on " + o.Categories[0].needleWords()
 		for _, c := range o.Categories[1:] {
 			s += ", or " + c.stitchWords() + " on " + c.needleWords()
 		}
@@ -29,7 +33,29 @@ func (o Description) Summary() string {
 	if !o.yarn.Tex.IsZero() {
 		s += " It is " + significant(o.yarn.Tex.Float()) + " tex, " + bandWords(o.unit, o.yarn.Tex) + "."
 	}
+	if o.LowGaugeStitches != nil && o.in.Stitches == nil {
+		s += " Ordinary yarns of its length are knit at " + GaugeWords(o.unit, *o.LowGaugeStitches, *o.HighGaugeStitches) + "."
+	}
 	return s
+}
+
+// noneWords say why there is no category.
+func (o Description) noneWords() string {
+	for _, r := range o.Readings {
+		if e := o.beyondChart(r.Basis); e != inChart {
+			return "is " + endWords[e]
+		}
+	}
+	return "lies in the gaps of the chart"
+}
+
+// beyondWords say what a measure is that lies beyond the chart.
+func (o Description) beyondWords(b Basis) string {
+	words := endWords[o.beyondChart(b)]
+	if b == BasisGauge {
+		return words + ", whose finest, Lace (0), ends at 40 stitches"
+	}
+	return words + ", and than what is knit by hand"
 }
 
 // stitchWords are the stitches of a category.
@@ -53,7 +79,12 @@ func (o Description) Directions() []string {
 	if o.in.WrapsPerInch == nil {
 		return nil
 	}
-	return []string{"Wrap the yarn round a ruler for 2 in, side by side without pulling or pushing, count, and halve; do it in three places."}
+	over := "2 in (5.1 cm)"
+	if o.unit == measure.DisplayUnitIn {
+		over = "2 in"
+	}
+	return []string{"Wrap the yarn round a ruler for " + over +
+		", side by side without pulling or pushing, count, and halve; do it in three places."}
 }
 
 // Sources says where the figures come from.
@@ -67,6 +98,9 @@ func (o Description) Sources() []report.Source {
 	}
 	if o.in.Count != nil {
 		sources = append(sources, countSources[o.yarn.System], o.in.Spinning.Or(SpinningWorsted).DiameterCited(), ExpectedWrapsCited)
+	}
+	if o.LowGaugeStitches != nil {
+		sources = append(sources, UsualGaugeCited)
 	}
 	if o.in.TwistPerCm != nil {
 		sources = append(sources, TwistCited)

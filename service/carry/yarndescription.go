@@ -29,20 +29,22 @@ func descriptionIn(req *knitmathv1.DescribeYarnRequest) yarn.DescribeInput {
 
 func descriptionOut(out yarn.Description) *knitmathv1.DescribeYarnResponse {
 	return &knitmathv1.DescribeYarnResponse{
-		Summary:          out.Summary(),
-		Directions:       out.Directions(),
-		Notices:          each(out.Notices, noticeOut),
-		Sources:          each(out.Sources(), sourceOut),
-		Categories:       each(out.Categories, categoryOut),
-		Readings:         each(out.Readings, readingOut),
-		Tex:              out.Tex,
-		MetresPer_100G:   out.MetresPer100G,
-		DiametersPerInch: out.DiametersPerInch,
-		DiameterMm:       out.DiameterMm,
-		LowWrapsPerInch:  out.LowWrapsPerInch,
-		HighWrapsPerInch: out.HighWrapsPerInch,
-		Twist:            message(out.Twist, twistOut),
-		Outline:          message(out.Outline, outlineOut),
+		Summary:           out.Summary(),
+		Directions:        out.Directions(),
+		Notices:           each(out.Notices, noticeOut),
+		Sources:           each(out.Sources(), sourceOut),
+		Categories:        each(out.Categories, categoryOut),
+		Readings:          each(out.Readings, readingOut),
+		Tex:               out.Tex,
+		MetresPer_100G:    out.MetresPer100G,
+		DiametersPerInch:  out.DiametersPerInch,
+		DiameterMm:        out.DiameterMm,
+		LowWrapsPerInch:   out.LowWrapsPerInch,
+		HighWrapsPerInch:  out.HighWrapsPerInch,
+		LowGaugeStitches:  out.LowGaugeStitches,
+		HighGaugeStitches: out.HighGaugeStitches,
+		Twist:             message(out.Twist, twistOut),
+		Outline:           message(out.Outline, outlineOut),
 	}
 }
 

@@ -543,7 +543,8 @@ type CompareYarnsResponse struct {
 	SecondMetresPer_100G float64 `protobuf:"fixed64,10,opt,name=second_metres_per_100_g,json=secondMetresPer100G,proto3" json:"second_metres_per_100_g,omitempty"`
 	// How many times as thick the second is, sqrt(second_tex / first_tex).
 	ThicknessRatio float64 `protobuf:"fixed64,11,opt,name=thickness_ratio,json=thicknessRatio,proto3" json:"thickness_ratio,omitempty"`
-	// Weight categories of the first by its length, all strands together; none in a gap.
+	// Weight categories of the first by its length, all strands together: by the spinners'
+	// chart and by the gauge that is usual for the length, two where those differ.
 	FirstCategories []int32 `protobuf:"varint,12,rep,packed,name=first_categories,json=firstCategories,proto3" json:"first_categories,omitempty"`
 	// Weight categories of the second likewise.
 	SecondCategories []int32 `protobuf:"varint,13,rep,packed,name=second_categories,json=secondCategories,proto3" json:"second_categories,omitempty"`

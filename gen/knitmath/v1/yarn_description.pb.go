@@ -36,6 +36,8 @@ const (
 	CategoryBasis_CATEGORY_BASIS_SPINNERS_WRAPS CategoryBasis = 3
 	// By wraps per inch, standard chart.
 	CategoryBasis_CATEGORY_BASIS_STANDARD_WRAPS CategoryBasis = 4
+	// By the gauge that is usual for the length, from 80 to 500 m to 100 g.
+	CategoryBasis_CATEGORY_BASIS_USUAL_GAUGE CategoryBasis = 5
 )
 
 // Enum value maps for CategoryBasis.
@@ -46,6 +48,7 @@ var (
 		2: "CATEGORY_BASIS_LENGTH",
 		3: "CATEGORY_BASIS_SPINNERS_WRAPS",
 		4: "CATEGORY_BASIS_STANDARD_WRAPS",
+		5: "CATEGORY_BASIS_USUAL_GAUGE",
 	}
 	CategoryBasis_value = map[string]int32{
 		"CATEGORY_BASIS_UNSPECIFIED":    0,
@@ -53,6 +56,7 @@ var (
 		"CATEGORY_BASIS_LENGTH":         2,
 		"CATEGORY_BASIS_SPINNERS_WRAPS": 3,
 		"CATEGORY_BASIS_STANDARD_WRAPS": 4,
+		"CATEGORY_BASIS_USUAL_GAUGE":    5,
 	}
 )
 
@@ -273,6 +277,10 @@ type DescribeYarnResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - NO_CATEGORY, at the measure: it lies in a gap of the chart.
+	//   - BEYOND_CHART, at the measure: it lies beyond an end of the chart: more than 40
+	//     stitches, or where the chart is open beyond 10 and 100,000 tex, 1 and 100 wraps.
+	//   - USUAL_GAUGE_DIFFERS, at count: by the gauge that is usual for its length it has
+	//     another category than by the spinners' chart of lengths, and the answer has both.
 	//   - SEVERAL_CATEGORIES, at no field: ranges overlap, and nothing that is given decides.
 	//   - DISAGREES, at the measure: it has no category in common with those of the answer,
 	//     which goes by gauge before length before wraps; but what
@@ -311,12 +319,17 @@ type DescribeYarnResponse struct {
 	LowWrapsPerInch *float64 `protobuf:"fixed64,11,opt,name=low_wraps_per_inch,json=lowWrapsPerInch,proto3,oneof" json:"low_wraps_per_inch,omitempty"`
 	// The most, 0.39 sqrt(yards to the pound); absent without count.
 	HighWrapsPerInch *float64 `protobuf:"fixed64,12,opt,name=high_wraps_per_inch,json=highWrapsPerInch,proto3,oneof" json:"high_wraps_per_inch,omitempty"`
+	// The fewest stitches to 10 cm that ordinary yarns of its length are knit at; absent
+	// without count, and outside of 80 to 500 m to 100 g.
+	LowGaugeStitches *float64 `protobuf:"fixed64,13,opt,name=low_gauge_stitches,json=lowGaugeStitches,proto3,oneof" json:"low_gauge_stitches,omitempty"`
+	// The most; absent likewise.
+	HighGaugeStitches *float64 `protobuf:"fixed64,14,opt,name=high_gauge_stitches,json=highGaugeStitches,proto3,oneof" json:"high_gauge_stitches,omitempty"`
 	// Its twist; absent without twist_per_cm.
-	Twist *Twist `protobuf:"bytes,13,opt,name=twist,proto3" json:"twist,omitempty"`
+	Twist *Twist `protobuf:"bytes,15,opt,name=twist,proto3" json:"twist,omitempty"`
 	// A piece of the yarn with the slope of its twist, if asked for: both sides of it
 	// and the lines of the fibres or plies, in cm. Fewer than 20 points. Absent without
 	// twist_per_cm.
-	Outline       *Outline `protobuf:"bytes,14,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -430,6 +443,20 @@ func (x *DescribeYarnResponse) GetHighWrapsPerInch() float64 {
 	return 0
 }
 
+func (x *DescribeYarnResponse) GetLowGaugeStitches() float64 {
+	if x != nil && x.LowGaugeStitches != nil {
+		return *x.LowGaugeStitches
+	}
+	return 0
+}
+
+func (x *DescribeYarnResponse) GetHighGaugeStitches() float64 {
+	if x != nil && x.HighGaugeStitches != nil {
+		return *x.HighGaugeStitches
+	}
+	return 0
+}
+
 func (x *DescribeYarnResponse) GetTwist() *Twist {
 	if x != nil {
 		return x.Twist
@@ -474,7 +501,7 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\x05basis\x18\x01 \x01(\x0e2\x1a.knitmath.v1.CategoryBasisR\x05basis\x12\x1e\n" +
 	"\n" +
 	"categories\x18\x02 \x03(\x05R\n" +
-	"categories\"\xf4\x05\n" +
+	"categories\"\x8b\a\n" +
 	"\x14DescribeYarnResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -493,21 +520,26 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	" \x01(\x01H\x03R\n" +
 	"diameterMm\x88\x01\x01\x120\n" +
 	"\x12low_wraps_per_inch\x18\v \x01(\x01H\x04R\x0flowWrapsPerInch\x88\x01\x01\x122\n" +
-	"\x13high_wraps_per_inch\x18\f \x01(\x01H\x05R\x10highWrapsPerInch\x88\x01\x01\x12(\n" +
-	"\x05twist\x18\r \x01(\v2\x12.knitmath.v1.TwistR\x05twist\x12.\n" +
-	"\aoutline\x18\x0e \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x06\n" +
+	"\x13high_wraps_per_inch\x18\f \x01(\x01H\x05R\x10highWrapsPerInch\x88\x01\x01\x121\n" +
+	"\x12low_gauge_stitches\x18\r \x01(\x01H\x06R\x10lowGaugeStitches\x88\x01\x01\x123\n" +
+	"\x13high_gauge_stitches\x18\x0e \x01(\x01H\aR\x11highGaugeStitches\x88\x01\x01\x12(\n" +
+	"\x05twist\x18\x0f \x01(\v2\x12.knitmath.v1.TwistR\x05twist\x12.\n" +
+	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x06\n" +
 	"\x04_texB\x13\n" +
 	"\x11_metres_per_100_gB\x15\n" +
 	"\x13_diameters_per_inchB\x0e\n" +
 	"\f_diameter_mmB\x15\n" +
 	"\x13_low_wraps_per_inchB\x16\n" +
-	"\x14_high_wraps_per_inch*\xaa\x01\n" +
+	"\x14_high_wraps_per_inchB\x15\n" +
+	"\x13_low_gauge_stitchesB\x16\n" +
+	"\x14_high_gauge_stitches*\xca\x01\n" +
 	"\rCategoryBasis\x12\x1e\n" +
 	"\x1aCATEGORY_BASIS_UNSPECIFIED\x10\x00\x12\x18\n" +
 	"\x14CATEGORY_BASIS_GAUGE\x10\x01\x12\x19\n" +
 	"\x15CATEGORY_BASIS_LENGTH\x10\x02\x12!\n" +
 	"\x1dCATEGORY_BASIS_SPINNERS_WRAPS\x10\x03\x12!\n" +
-	"\x1dCATEGORY_BASIS_STANDARD_WRAPS\x10\x04B\xa2\x01\n" +
+	"\x1dCATEGORY_BASIS_STANDARD_WRAPS\x10\x04\x12\x1e\n" +
+	"\x1aCATEGORY_BASIS_USUAL_GAUGE\x10\x05B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var file_knitmath_v1_yarn_description_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
