@@ -43,7 +43,7 @@ var allowed = map[string]string{
 	// Plans made of other plans.
 	"edge":    "cost fault gauge measure outline report shaping spread stitch",
 	"neck":    "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
-	"solid":   "body cost fault gauge measure outline report schedule shaping spread stitch",
+	"solid":   "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"sock":    "cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":    "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"flat":    "cost fault gauge measure outline report schedule shaping stitch",

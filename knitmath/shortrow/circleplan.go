@@ -27,11 +27,7 @@ func (q circle) plan() Circle {
 			k = len(out.Wedges) // numbered from 1
 			kinds[kind] = k
 		}
-		if last := len(out.Sequence) - 1; last >= 0 && out.Sequence[last].WedgeNumber == k {
-			out.Sequence[last].Times++
-			continue
-		}
-		out.Sequence = append(out.Sequence, CircleWedgeRun{k, 1})
+		out.Sequence = AppendWedge(out.Sequence, k)
 	}
 	if out.InnerClosureRows > 1 {
 		advice := "draw them together with the yarn's tail"
@@ -43,6 +39,15 @@ func (q circle) plan() Circle {
 				", two for each wedge; " + advice})
 	}
 	return out
+}
+
+// AppendWedge appends a wedge to a sequence.
+func AppendWedge(list []CircleWedgeRun, number int) []CircleWedgeRun {
+	if last := len(list) - 1; last >= 0 && list[last].WedgeNumber == number {
+		list[last].Times++
+		return list
+	}
+	return append(list, CircleWedgeRun{number, 1})
 }
 
 // innerRows is where the straight line of one wedge begins at the inner edge: at

@@ -82,13 +82,13 @@ func (o Circle) orderDirection() string {
 	if o.WedgeCount == 1 {
 		return "Work 1 wedge, whose rows follow."
 	}
-	return "Work " + report.CountOf(o.WedgeCount, "wedges") + ": " + orderWords(o.Sequence) +
+	return "Work " + report.CountOf(o.WedgeCount, "wedges") + ": " + OrderWords(o.Sequence) +
 		". The rows of each follow, written once. Each begins with the right-side row after the last row of the one before, on all " +
 		report.CountOf(o.WidthStitches, "stitches") + "; nothing is cast on or bound off between them."
 }
 
-// orderWords is "[wedge 1, then wedge 2 (twice)] 7 times, then wedge 1".
-func orderWords(runs []CircleWedgeRun) string {
+// OrderWords is "[wedge 1, then wedge 2 (twice)] 7 times, then wedge 1".
+func OrderWords(runs []CircleWedgeRun) string {
 	var order []string
 	for i := 0; i < len(runs); {
 		length, times := repeated(runs[i:])

@@ -144,7 +144,7 @@ func TestOrderWords(t *testing.T) {
 		"[wedge 1, then wedge 2] 3 times, then wedge 1 (3 times)": append(slices.Repeat([]CircleWedgeRun{{1, 1}, {2, 1}}, 3),
 			CircleWedgeRun{1, 3}),
 	} {
-		if got := orderWords(runs); got != want {
+		if got := OrderWords(runs); got != want {
 			t.Errorf("got %q, want %q", got, want)
 		}
 	}

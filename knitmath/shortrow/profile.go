@@ -109,3 +109,12 @@ func (p profile) departure(rows []int) float64 {
 	}
 	return worst
 }
+
+// RowsUnder is how many rows lie under each stitch, from the right edge.
+func (o Wedge) RowsUnder() []int {
+	rows := make([]int, len(o.heights))
+	for i, short := range o.heights {
+		rows[i] = short + o.FullRows
+	}
+	return rows
+}

@@ -39,8 +39,19 @@ const (
 	stepsAnEvenRound = 70
 )
 
+// What limbs take, for one and for a stitch of each; and wedges of short rows, for a stitch from
+// end to end and for a row round the widest place.
+const (
+	stepsALimb       = 60
+	stepsALimbStitch = 4
+	stepsAStitch     = 12
+	stepsAShortRow   = 12
+)
+
 // Cost is the price of a solid, 60 + 15 * rounds, or 70 where there are fewer wedges than a
 // round may gain: as many rounds as half its girth and its height, twice over, are long, at most.
+// A limb takes 60 + 4 * stitches more. Of wedges it is 12 * stitches from end to end, and as
+// much for a row of each of two wedges.
 func (in SolidInput) Cost() int {
 	long := 2*fault.Or(in.AcrossCm, 0) + 2*fault.Or(in.HeightCm, 0)
 	for i, p := range in.Points[:min(len(in.Points), MaxProfilePoints)] {
@@ -50,9 +61,18 @@ func (in SolidInput) Cost() int {
 		}
 		long += 2*p.AcrossCm + max(p.HeightCm-before.HeightCm, 0)
 	}
+	if in.Way == WayWedges {
+		rows := cost.Product(4, gauge.PriceRows(in.Gauge, nil, &long, mostAround)) / max(fault.Or(in.WedgeCount, 1), 1)
+		return cost.Sum(stepsASolid, cost.Product(stepsAStitch, gauge.PriceStitches(in.Gauge, nil, &long, maxMeridianStitches)),
+			cost.Product(stepsAShortRow, rows))
+	}
+	limbs := 0
+	for _, l := range in.Limbs[:min(len(in.Limbs), MaxLimbs)] {
+		limbs += stepsALimb + stepsALimbStitch*cost.Clamp(l.Stitches, 0, MaxLimbStitches)
+	}
 	each := stepsASolidRound
 	if g, w := in.Gauge, in.WedgeCount; g != nil && w != nil && 2*math.Pi*g.Stitches > float64(*w)*g.Rows {
 		each = stepsAnEvenRound
 	}
-	return cost.Sum(stepsASolid, cost.Product(each, gauge.PriceRows(in.Gauge, nil, &long, MaxSolidRounds)))
+	return cost.Sum(stepsASolid, limbs, cost.Product(each, gauge.PriceRows(in.Gauge, nil, &long, MaxSolidRounds)))
 }

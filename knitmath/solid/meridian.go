@@ -85,17 +85,24 @@ func (m meridian) length() float64 { return m[len(m)-1].along }
 
 // at is the place at a length along the meridian.
 func (m meridian) at(along float64) place {
-	i, _ := slices.BinarySearchFunc(m, along, func(p place, along float64) int {
-		if p.along < along {
-			return -1
-		}
-		return 1
-	})
-	i = min(max(i, 1), len(m)-1)
+	i := m.piece(along)
 	from, to := m[i-1], m[i]
 	part := (along - from.along) / (to.along - from.along)
 	return place{along: along, radius: from.radius + part*(to.radius-from.radius), height: from.height + part*(to.height-from.height),
 		bends: from.bends}
+}
+
+// piece is the number of the place with which the piece ends that has a length along the meridian.
+func (m meridian) piece(along float64) int {
+	low, high := 1, len(m)-1
+	for low < high {
+		if i := (low + high) / 2; m[i].along < along {
+			low = i + 1
+		} else {
+			high = i
+		}
+	}
+	return low
 }
 
 // opened is the meridian from where it is first so wide on; nothing where it never is.

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -43,6 +44,16 @@ const (
 	LinesStacked
 )
 
+// Way is how a solid is worked.
+type Way int32
+
+// The ways.
+const (
+	WayUnspecified Way = iota // in rounds
+	WayRounds
+	WayWedges // of short rows, from end to end
+)
+
 // Ranges of a solid.
 const (
 	// MaxSolidRounds is the most rounds of a solid.
@@ -74,8 +85,14 @@ type SolidInput struct {
 	Lines          Lines
 	WedgeCount     *int
 	StuffOpeningCm *float64
-	DisplayUnit    measure.DisplayUnit
-	WithOutline    bool
+	// PickedUp says that the stitches at the end where the work begins are picked up, in a ring
+	// of another body.
+	PickedUp    bool
+	Limbs       []LimbInput
+	Way         Way
+	TurnMethod  shortrow.TurnMethod
+	DisplayUnit measure.DisplayUnit
+	WithOutline bool
 }
 
 // A SolidRound is one round that changes the count.
@@ -104,25 +121,36 @@ type Solid struct {
 	// EdgeRounds are those at which a flat base or top ends.
 	EdgeRounds []int
 	Rounds     []SolidRound
-	Notices    []report.Notice
+	Limbs      []Limb
+	// Wedges are the kinds of wedges of short rows, none where it is worked in rounds.
+	Wedges                []WedgeKind
+	Sequence              []shortrow.CircleWedgeRun
+	MostRows              int
+	GreatestDepartureRows float64
+	Notices               []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
 	of                  revolved
 	openFirst, openLast bool
+	sharp               []int   // rounds that are purled for sharp edges
 	stuffOpenCm         float64 // how wide it is open when it is stuffed
 }
 
 // revolved is a question as it is settled.
 type revolved struct {
-	in     SolidInput
-	st, rw gauge.Density
-	way    meridian
-	flat   float64 // stitches that a round more can gain and lie flat
-	wedges int
-	wanted []float64 // of each round
-	counts []int
-	sewn   bool // both ends are closed
+	in      SolidInput
+	st, rw  gauge.Density
+	way     meridian
+	flat    float64 // stitches that a round more can gain and lie flat
+	wedges  int
+	wanted  []float64 // of each round
+	surface float64   // stitches of all rounds
+	counts  []int
+	high    float64 // of a round along the meridian, in cm
+	limbs   []Limb
+	wedge   *shortWedges // nil in rounds
+	sewn    bool         // both ends are closed, or the open one is picked up
 }
 
 // PlanSolid plans a surface of revolution in rounds. With r(s) its radius at the length s
@@ -142,7 +170,11 @@ type revolved struct {
 func PlanSolid(in SolidInput) (Solid, error) {
 	var c fault.Checks
 	var b revolved
-	for _, stage := range [...]func(*fault.Checks, *revolved, SolidInput){vetSolid, settleMeridian, settleCounts} {
+	stages := [...]func(*fault.Checks, *revolved, SolidInput){vetSolid, settleMeridian, settleCounts, settleLimbs}
+	if in.Way == WayWedges {
+		stages[2] = settleShortWedges
+	}
+	for _, stage := range stages {
 		stage(&c, &b, in)
 		if err := c.Err(); err != nil {
 			return Solid{}, err

@@ -277,12 +277,16 @@ func TestSolidRefusals(t *testing.T) {
 }
 
 func FuzzPlanSolid(f *testing.F) {
-	f.Add(20.0, 28.0, int32(1), 8.0, 10.0, 0.0, 0.0, 6, int32(1))
-	f.Add(20.0, 28.0, int32(6), 8.0, 10.0, 1.0, 0.5, 1, int32(2))
-	f.Add(33.0, 20.0, int32(5), 8.0, 20.0, 0.0, 3.0, 9, int32(0))
-	f.Fuzz(func(t *testing.T, stitches, rows float64, form int32, across, high, base, top float64, wedges int, start int32) {
+	f.Add(20.0, 28.0, int32(1), 8.0, 10.0, 0.0, 0.0, 6, int32(1), int32(1), 18, 4.0)
+	f.Add(20.0, 28.0, int32(6), 8.0, 10.0, 1.0, 0.5, 1, int32(2), int32(0), 8, 9.0)
+	f.Add(33.0, 20.0, int32(5), 8.0, 20.0, 0.0, 3.0, 9, int32(0), int32(2), 0, 0.0)
+	f.Fuzz(func(t *testing.T, stitches, rows float64, form int32, across, high, base, top float64, wedges int, start, way int32,
+		limb int, from float64) {
 		in := SolidInput{Gauge: &gauge.Gauge{Stitches: stitches, Rows: rows}, Form: Form(form), AcrossCm: &across, HeightCm: &high,
-			BaseOpeningCm: &base, TopOpeningCm: &top, WedgeCount: &wedges, Start: Start(start), WithOutline: true}
+			BaseOpeningCm: &base, TopOpeningCm: &top, WedgeCount: &wedges, Start: Start(start), Way: Way(way), WithOutline: true}
+		if limb != 0 {
+			in.Limbs = []LimbInput{{limb, from, 30}, {limb, from, 150}}
+		}
 		switch in.Form {
 		case FormSphere:
 			in.HeightCm = nil
@@ -297,6 +301,9 @@ func FuzzPlanSolid(f *testing.F) {
 			return
 		}
 		knittest.CheckFinite(t, out)
+		for _, l := range out.Limbs {
+			checkLimb(t, out, l)
+		}
 		count := out.StartStitches
 		for _, r := range out.Rounds {
 			if r.Instruction.StartStitches != count || r.Instruction.EndStitches > 2*count || 2*r.Instruction.EndStitches < count {

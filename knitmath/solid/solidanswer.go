@@ -14,19 +14,34 @@ import (
 
 // answer puts together what is settled.
 func (b *revolved) answer() Solid {
-	n := len(b.counts)
-	out := Solid{StartStitches: b.counts[0], EndStitches: b.counts[n-1], MostStitches: slices.Max(b.counts), RoundCount: n,
-		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRounds: b.edges()}
+	out := b.roundAnswer()
+	if b.wedge != nil {
+		out = b.wedgeAnswer()
+	}
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range b.way {
 		low, high = min(low, p.height), max(high, p.height)
 	}
 	out.HeightCm = high - low
+	out.openFirst, out.openLast = b.way[0].radius > 0, b.way[len(b.way)-1].radius > 0
+	out.of, out.sharp = *b, b.sharpRounds(out.EdgeRounds)
+	out.Notices = b.careful(out)
+	if b.in.WithOutline {
+		out.Outline = b.outline()
+	}
+	return out
+}
+
+// roundAnswer is the answer of a solid in rounds.
+func (b *revolved) roundAnswer() Solid {
+	n := len(b.counts)
+	out := Solid{StartStitches: b.counts[0], EndStitches: b.counts[n-1], MostStitches: slices.Max(b.counts), RoundCount: n,
+		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRounds: b.edges(), Limbs: b.limbs,
+		WantedTotalStitches: b.surface}
 	out.AcrossCm = b.st.SizeCm(out.MostStitches) / math.Pi
 	turns := 0
 	for i, count := range b.counts {
 		out.TotalStitches += count
-		out.WantedTotalStitches += b.wanted[i]
 		off := float64(count) - b.wanted[i]
 		if b.wanted[i] >= float64(b.wedges) {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, math.Abs(off))
@@ -40,12 +55,6 @@ func (b *revolved) answer() Solid {
 	if b.sewn {
 		out.StuffBeforeRound = b.stuffing()
 		out.stuffOpenCm = b.st.SizeCm(b.counts[max(*out.StuffBeforeRound-2, 0)]) / math.Pi
-	}
-	out.openFirst, out.openLast = b.way[0].radius > 0, b.way[len(b.way)-1].radius > 0
-	out.of = *b
-	out.Notices = b.careful(out)
-	if b.in.WithOutline {
-		out.Outline = b.outline()
 	}
 	return out
 }
@@ -79,12 +88,28 @@ const (
 // is narrower than the opening wanted.
 func (b *revolved) stuffing() *int {
 	widest := b.st.SizeCm(slices.Max(b.counts)) / math.Pi
-	opening := min(fault.Or(b.in.StuffOpeningCm, min(widest/stuffPart, stuffMostCm)), widest)
+	opening := fault.Or(b.in.StuffOpeningCm, min(widest/stuffPart, stuffMostCm))
 	round := len(b.counts)
 	for round > 1 && b.st.SizeCm(b.counts[round-2])/math.Pi <= opening {
 		round--
 	}
 	return &round
+}
+
+// sharpRounds are those that are purled for sharp edges: the round after an edge, or the one
+// before it where that changes the count; none where both do.
+func (b *revolved) sharpRounds(edges []int) []int {
+	var list []int
+	even := func(round int) bool { return b.counts[round-1] == b.counts[round-2] }
+	for _, edge := range edges {
+		switch {
+		case edge < len(b.counts) && even(edge+1):
+			list = append(list, edge+1)
+		case edge > 1 && even(edge):
+			list = append(list, edge)
+		}
+	}
+	return list
 }
 
 // outline draws the solid from the side: as it should be, and as its counts make it.
@@ -93,13 +118,16 @@ func (b *revolved) outline() *outline.Outline {
 	for _, p := range b.way {
 		right = append(right, outline.Point{X: p.radius, Y: p.height})
 	}
-	n := len(b.counts)
+	n, wide := len(b.counts), b.st
+	if b.wedge != nil {
+		wide = b.rw
+	}
 	for i, count := range b.counts {
 		if i > 0 && i < n-1 && count == b.counts[i-1] && count == b.counts[i+1] {
 			continue
 		}
-		at := b.way.at((float64(i) + 0.5) * b.way.length() / float64(n))
-		knit = append(knit, outline.Point{X: b.st.SizeCm(count) / 2 / math.Pi, Y: at.height})
+		at := b.way.at((float64(i) + 0.5) * b.high)
+		knit = append(knit, outline.Point{X: wide.SizeCm(count) / 2 / math.Pi, Y: at.height})
 	}
 	o := &outline.Outline{
 		X:     outline.Axis{Measure: "from the middle, to the right", Unit: outline.UnitCm},

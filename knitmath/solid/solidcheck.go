@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shortrow"
 )
 
 // vetSolid checks each field for itself and what belongs to which form.
@@ -21,7 +22,37 @@ func vetSolid(c *fault.Checks, b *revolved, in SolidInput) {
 	fault.Enum(c, "", "lines", in.Lines, LinesStacked)
 	c.OptionalCount("", "wedge_count", in.WedgeCount, 1, MaxSolidWedges)
 	c.OptionalNumber("", "stuff_opening_cm", in.StuffOpeningCm, measure.MinCm, MaxSolidCm)
+	c.Items("", "limbs", len(in.Limbs), MaxLimbs)
+	for i, l := range in.Limbs[:min(len(in.Limbs), MaxLimbs)] {
+		field := fault.Index("limbs", i)
+		c.RequiredCount(field, "stitches", l.Stitches, MinLimbStitches, MaxLimbStitches)
+		c.Number(field, "from_base_cm", l.FromBaseCm, 0, MaxFromBaseCm)
+		c.Number(field, "turn_degrees", l.TurnDegrees, 0, 360)
+	}
+	if opening := startOpening(in); in.PickedUp && fault.Or(opening, 0) == 0 {
+		c.Add("picked_up", fault.ReasonContradictory, "needs an opening at the end where the work begins")
+	}
+	fault.Enum(c, "", "way", in.Way, WayWedges)
+	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
+	for _, only := range [...]struct {
+		field string
+		given bool
+		way   bool // whether it belongs to wedges
+	}{{"lines", in.Lines == LinesStacked, false}, {"stuff_opening_cm", in.StuffOpeningCm != nil, false}, {"picked_up", in.PickedUp, false},
+		{"limbs", len(in.Limbs) > 0, false}, {"turn_method", in.TurnMethod != 0, true}} {
+		if only.given && only.way != (in.Way == WayWedges) && c.Sound("way", only.field) {
+			c.Add(only.field, fault.ReasonContradictory, "does not belong to this way of working")
+		}
+	}
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+}
+
+// startOpening is the opening at the end where the work begins.
+func startOpening(in SolidInput) *float64 {
+	if in.Start == StartTop {
+		return in.TopOpeningCm
+	}
+	return in.BaseOpeningCm
 }
 
 // vetSolidSize checks a size that a form needs, or has no use for.

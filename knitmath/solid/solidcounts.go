@@ -3,6 +3,7 @@ package solid
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -33,22 +34,27 @@ func settleMeridian(c *fault.Checks, b *revolved, in SolidInput) {
 	if in.Start == StartTop {
 		m = m.turned()
 	}
-	b.way, b.sewn = m, base == 0 && top == 0
+	first, last := base, top
+	if in.Start == StartTop {
+		first, last = top, base
+	}
+	b.way, b.sewn = m, last == 0 && (first == 0 || in.PickedUp)
 	b.flat = 2 * math.Pi * b.st.PerCm() / b.rw.PerCm()
 }
 
 // fieldsOf are the fields that give the size.
 func fieldsOf(in SolidInput) []string {
-	fields := []string{"across_cm"}
-	if in.Form == FormProfile {
-		fields[0] = "points"
+	fields := make([]string, 0, 5)
+	add := func(field string, given bool) {
+		if given {
+			fields = append(fields, field)
+		}
 	}
-	if in.BaseOpeningCm != nil {
-		fields = append(fields, "base_opening_cm")
-	}
-	if in.TopOpeningCm != nil {
-		fields = append(fields, "top_opening_cm")
-	}
+	add("points", in.Form == FormProfile)
+	add("across_cm", in.AcrossCm != nil)
+	add("height_cm", in.HeightCm != nil)
+	add("base_opening_cm", fault.Or(in.BaseOpeningCm, 0) > 0)
+	add("top_opening_cm", fault.Or(in.TopOpeningCm, 0) > 0)
 	return fields
 }
 
@@ -73,9 +79,16 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 	}
 	n := int(rounds)
 	b.wanted, b.counts = make([]float64, n), make([]int, n)
+	b.high = b.way.length() / float64(n)
+	around := 0.0
 	for i := range n {
-		along := (float64(i) + 0.5) * b.way.length() / float64(n)
-		b.wanted[i] = 2 * math.Pi * b.way.at(along).radius * b.st.PerCm()
+		b.wanted[i] = 2 * math.Pi * b.way.at((float64(i)+0.5)*b.high).radius * b.st.PerCm()
+		b.surface += b.wanted[i]
+		around = max(around, b.wanted[i])
+	}
+	if around < leastAround {
+		c.Infeasible("its widest round would have fewer than "+strconv.Itoa(leastAround)+" stitches", append(fieldsOf(in), "gauge.stitches")...)
+		return
 	}
 	b.wedges = fault.Or(in.WedgeCount, b.likedWedges())
 	most := 0
@@ -93,6 +106,27 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 	b.balance(false)
 	if off, allowed := b.off(); math.Abs(off) > allowed {
 		b.balance(true)
+	}
+	b.drawIn()
+	widest := b.st.SizeCm(slices.Max(b.counts)) / math.Pi
+	if asked := fault.Or(in.StuffOpeningCm, 0); b.sewn && asked >= widest {
+		c.Infeasible("the body is "+in.DisplayUnit.Size(widest)+" across at its widest, no wider than that opening", "stuff_opening_cm")
+	}
+}
+
+// leastAround is the fewest stitches of a widest round: with fewer there is no tube.
+const leastAround = 4
+
+// drawIn leaves out the last round where it is worked even on the few stitches that are then
+// drawn up, unless the surface needs it.
+func (b *revolved) drawIn() {
+	n := len(b.counts)
+	if open := b.way[len(b.way)-1].radius > 0; open || n < 4 || b.counts[n-1] != b.counts[n-2] || b.counts[n-1] > b.wedges {
+		return
+	}
+	off, allowed := b.off()
+	if math.Abs(off-float64(b.counts[n-1])) <= max(allowed-1, math.Abs(off)) {
+		b.counts, b.wanted = b.counts[:n-1], b.wanted[:n-1]
 	}
 }
 
@@ -275,7 +309,7 @@ func (b *revolved) edges() []int {
 	var list []int
 	n := len(b.counts)
 	for i := 1; i < len(b.way)-1; i++ {
-		round := int(measure.RoundHalfUp(b.way[i].along * float64(n) / b.way.length()))
+		round := int(measure.RoundHalfUp(b.way[i].along / b.high))
 		if b.way.levels(i) != b.way.levels(i+1) && round > 0 && round < n && !slices.Contains(list, round) {
 			list = append(list, round)
 		}

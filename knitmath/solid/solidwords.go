@@ -27,6 +27,10 @@ func (o Solid) Summary() string {
 	}
 	unit := o.of.in.DisplayUnit
 	s := article + name + ", " + unit.Size(o.AcrossCm) + " across and " + unit.Size(o.HeightCm) + " high: "
+	if len(o.Wedges) > 0 {
+		return s + report.CountOf(o.WedgeCount, "wedges") + " of short rows on " + report.CountOf(o.StartStitches, "stitches") + ", " +
+			report.CountOf(o.MostRows, "rows") + " round its widest. " + o.closeness()
+	}
 	switch start, most, end := o.StartStitches, o.MostStitches, o.EndStitches; {
 	case start == most && end == most:
 		s += report.CountOf(start, "stitches")
@@ -51,12 +55,19 @@ func (o Solid) closeness() string {
 	case percent[0] == '-':
 		how = percent[1:] + " % fewer than"
 	}
-	return "Its " + report.CountOf(o.TotalStitches, "stitches") + " are " + how + " the surface has; no round is more than " +
-		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 1), "stitches") + " off."
+	s := "Its " + report.CountOf(o.TotalStitches, "stitches") + " are " + how + " the surface has; "
+	if len(o.Wedges) > 0 {
+		return s + "no stitch has more than " + report.AmountOf(measure.Decimal(o.GreatestDepartureRows, 1), "rows") +
+			" too many or too few round it."
+	}
+	return s + "no round is more than " + report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 1), "stitches") + " off."
 }
 
 // Directions write the solid as a pattern would.
 func (o Solid) Directions() []string {
+	if len(o.Wedges) > 0 {
+		return o.wedgeDirections()
+	}
 	d := []string{o.begin()}
 	last := 0
 	work := func(to int) { // even rounds up to one, with what is done before or after some of them
@@ -65,9 +76,9 @@ func (o Solid) Directions() []string {
 			if s := o.StuffBeforeRound; s != nil && *s > last+1 && *s <= to {
 				stop = *s - 1
 			}
-			for _, edge := range o.EdgeRounds {
-				if edge > last && edge < stop {
-					stop = edge
+			for _, purled := range o.sharp {
+				if purled-1 > last && purled-1 < stop {
+					stop = purled - 1
 				}
 			}
 			d = appendEven(d, 1, last+1, stop)
@@ -83,14 +94,21 @@ func (o Solid) Directions() []string {
 		last = r.RoundNumber
 	}
 	work(o.RoundCount)
-	return append(d, o.end())
+	d = append(d, o.end())
+	if len(o.Limbs) > 0 {
+		d = append(d, "For the limbs rounds are counted from the cast-on, and stitches from where the rounds begin, as they are worked.")
+	}
+	for i, limb := range o.Limbs {
+		d = append(d, limb.words(i+1))
+	}
+	return d
 }
 
 // after is what is done after a round.
 func (o Solid) after(round int) []string {
 	var d []string
-	if slices.Contains(o.EdgeRounds, round) {
-		d = append(d, "A flat part meets the side here: for a sharp edge purl the next round.")
+	if slices.Contains(o.sharp, round+1) {
+		d = append(d, "A flat part meets the side here: for a sharp edge purl round "+strconv.Itoa(round+1)+".")
 	}
 	if s := o.StuffBeforeRound; s != nil && *s == round+1 {
 		d = append(d, "Stuff it now, while it is open "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+" wide, and once more before the end.")
@@ -100,6 +118,9 @@ func (o Solid) after(round int) []string {
 
 // begin is how it is cast on.
 func (o Solid) begin() string {
+	if o.of.in.PickedUp {
+		return "Begin with " + report.CountOf(o.StartStitches, "stitches") + " picked up in a ring on the body, joined in the round."
+	}
 	if o.openFirst {
 		return "Cast on " + report.CountOf(o.StartStitches, "stitches") + " and join in the round."
 	}

@@ -5,6 +5,7 @@ import (
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 )
 
@@ -25,6 +26,10 @@ func solidIn(req *knitmathv1.PlanSolidRequest) solid.SolidInput {
 		Lines:          solid.Lines(req.Lines),
 		WedgeCount:     optional(req.WedgeCount, countIn),
 		StuffOpeningCm: req.StuffOpeningCm,
+		PickedUp:       req.PickedUp,
+		Limbs:          each(req.Limbs, solidLimbIn),
+		Way:            solid.Way(req.Way),
+		TurnMethod:     shortrow.TurnMethod(req.TurnMethod),
 		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:    req.WithOutline,
 	}
@@ -32,6 +37,10 @@ func solidIn(req *knitmathv1.PlanSolidRequest) solid.SolidInput {
 
 func solidPointIn(p *knitmathv1.SolidPoint) solid.ProfilePoint {
 	return solid.ProfilePoint{HeightCm: p.GetHeightCm(), AcrossCm: p.GetAcrossCm()}
+}
+
+func solidLimbIn(l *knitmathv1.SolidLimb) solid.LimbInput {
+	return solid.LimbInput{Stitches: countIn(l.GetStitches()), FromBaseCm: l.GetFromBaseCm(), TurnDegrees: l.GetTurnDegrees()}
 }
 
 func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
@@ -55,7 +64,30 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
 		Outline:                   message(out.Outline, outlineOut),
+		Limbs:                     each(out.Limbs, solidRingOut),
+		Wedges:                    each(out.Wedges, solidWedgeOut),
+		Sequence:                  each(out.Sequence, circleRunOut),
+		MostRows:                  countOut(out.MostRows),
+		GreatestDepartureRows:     out.GreatestDepartureRows,
 	}
+}
+
+func solidRingOut(l solid.Limb) *knitmathv1.SolidRing {
+	return &knitmathv1.SolidRing{
+		Stitches:           countOut(l.Stitches),
+		MiddleRoundNumber:  countOut(l.MiddleRoundNumber),
+		MiddleStitchNumber: countOut(l.MiddleStitchNumber),
+		AcrossCm:           l.AcrossCm,
+		Places:             each(l.Places, solidPlaceOut),
+	}
+}
+
+func solidPlaceOut(p solid.RingPlace) *knitmathv1.SolidPlace {
+	return &knitmathv1.SolidPlace{RoundNumber: countOut(p.RoundNumber), StitchNumber: countOut(p.StitchNumber)}
+}
+
+func solidWedgeOut(k solid.WedgeKind) *knitmathv1.SolidWedge {
+	return &knitmathv1.SolidWedge{Rows: each(k.Rows, wedgeRowOut), Times: countOut(k.Times)}
 }
 
 func solidRoundOut(r solid.SolidRound) *knitmathv1.SolidRound {

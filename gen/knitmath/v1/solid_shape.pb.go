@@ -185,6 +185,116 @@ func (x SolidLines) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
+// How a body is worked.
+type SolidWay int32
+
+const (
+	// In rounds.
+	SolidWay_SOLID_WAY_UNSPECIFIED SolidWay = 0
+	// In rounds, from one end to the other.
+	SolidWay_SOLID_WAY_ROUNDS SolidWay = 1
+	// In rows from end to end, by wedges of short rows.
+	SolidWay_SOLID_WAY_WEDGES SolidWay = 2
+)
+
+// Enum value maps for SolidWay.
+var (
+	SolidWay_name = map[int32]string{
+		0: "SOLID_WAY_UNSPECIFIED",
+		1: "SOLID_WAY_ROUNDS",
+		2: "SOLID_WAY_WEDGES",
+	}
+	SolidWay_value = map[string]int32{
+		"SOLID_WAY_UNSPECIFIED": 0,
+		"SOLID_WAY_ROUNDS":      1,
+		"SOLID_WAY_WEDGES":      2,
+	}
+)
+
+func (x SolidWay) Enum() *SolidWay {
+	p := new(SolidWay)
+	*p = x
+	return p
+}
+
+func (x SolidWay) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (SolidWay) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_solid_shape_proto_enumTypes[3].Descriptor()
+}
+
+func (SolidWay) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_solid_shape_proto_enumTypes[3]
+}
+
+func (x SolidWay) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
+// A limb that is to be joined to a body.
+type SolidLimb struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches that the limb begins with, 4 to 200.
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// From the base, or the rim of its opening, to the middle of the limb along the
+	// surface, in cm, 0 to 600. Refused where the limb is too wide for the body there, with a
+	// place where it fits.
+	FromBaseCm float64 `protobuf:"fixed64,2,opt,name=from_base_cm,json=fromBaseCm,proto3" json:"from_base_cm,omitempty"`
+	// How far round the body it lies from where the rounds begin, in degrees, 0 to 360, in
+	// the direction of work.
+	TurnDegrees   float64 `protobuf:"fixed64,3,opt,name=turn_degrees,json=turnDegrees,proto3" json:"turn_degrees,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SolidLimb) Reset() {
+	*x = SolidLimb{}
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[0]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SolidLimb) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SolidLimb) ProtoMessage() {}
+
+func (x *SolidLimb) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[0]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *SolidLimb) GetStitches() int32 {
+	if x != nil {
+		return x.Stitches
+	}
+	return 0
+}
+
+func (x *SolidLimb) GetFromBaseCm() float64 {
+	if x != nil {
+		return x.FromBaseCm
+	}
+	return 0
+}
+
+func (x *SolidLimb) GetTurnDegrees() float64 {
+	if x != nil {
+		return x.TurnDegrees
+	}
+	return 0
+}
+
 // How wide a body is at a height.
 type SolidPoint struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -199,7 +309,7 @@ type SolidPoint struct {
 
 func (x *SolidPoint) Reset() {
 	*x = SolidPoint{}
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[0]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[1]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -211,7 +321,7 @@ func (x *SolidPoint) String() string {
 func (*SolidPoint) ProtoMessage() {}
 
 func (x *SolidPoint) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[0]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[1]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -236,7 +346,8 @@ func (x *SolidPoint) GetAcrossCm() float64 {
 	return 0
 }
 
-// Asks for a body of revolution, worked in the round. It has from 3 to 700 rounds.
+// Asks for a body of revolution. It has from 3 to 700 rounds, or from end to end 4 to 499
+// stitches of short rows. What belongs to one way of working is refused with the other.
 type PlanSolidRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge.
@@ -261,15 +372,27 @@ type PlanSolidRequest struct {
 	Lines SolidLines `protobuf:"varint,9,opt,name=lines,proto3,enum=knitmath.v1.SolidLines" json:"lines,omitempty"`
 	// How many stitches a round gains or loses at a time, 1 to 24. Default 6, more
 	// where a flat base wants more a round, and up to 3 more where they come nearer to
-	// what a tube wants. With 1 every round has the nearest count.
+	// what a tube wants. With 1 every round has the nearest count. Of short rows, how many
+	// wedges: default about 8.
 	WedgeCount *int32 `protobuf:"varint,10,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
-	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200.
-	// Default a third of its width, at most 5.
+	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200, less than the
+	// body. Default a third of its width, at most 5.
 	StuffOpeningCm *float64 `protobuf:"fixed64,11,opt,name=stuff_opening_cm,json=stuffOpeningCm,proto3,oneof" json:"stuff_opening_cm,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,13,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Whether the first stitches are picked up in a ring on another body, as of a limb; it is
+	// then stuffed before its other end closes. Needs an opening at the end where the
+	// work begins. Default false.
+	PickedUp bool `protobuf:"varint,14,opt,name=picked_up,json=pickedUp,proto3" json:"picked_up,omitempty"`
+	// Limbs that are to be joined, at most 12: where to pick up their stitches. Refused
+	// where two would meet.
+	Limbs []*SolidLimb `protobuf:"bytes,15,rep,name=limbs,proto3" json:"limbs,omitempty"`
+	// How to work it. Default in rounds.
+	Way SolidWay `protobuf:"varint,16,opt,name=way,proto3,enum=knitmath.v1.SolidWay" json:"way,omitempty"`
+	// How short rows turn. Default wrap and turn.
+	TurnMethod TurnMethod `protobuf:"varint,17,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -281,7 +404,7 @@ type PlanSolidRequest struct {
 
 func (x *PlanSolidRequest) Reset() {
 	*x = PlanSolidRequest{}
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[1]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[2]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -293,7 +416,7 @@ func (x *PlanSolidRequest) String() string {
 func (*PlanSolidRequest) ProtoMessage() {}
 
 func (x *PlanSolidRequest) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[1]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[2]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -395,6 +518,34 @@ func (x *PlanSolidRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanSolidRequest) GetPickedUp() bool {
+	if x != nil {
+		return x.PickedUp
+	}
+	return false
+}
+
+func (x *PlanSolidRequest) GetLimbs() []*SolidLimb {
+	if x != nil {
+		return x.Limbs
+	}
+	return nil
+}
+
+func (x *PlanSolidRequest) GetWay() SolidWay {
+	if x != nil {
+		return x.Way
+	}
+	return SolidWay_SOLID_WAY_UNSPECIFIED
+}
+
+func (x *PlanSolidRequest) GetTurnMethod() TurnMethod {
+	if x != nil {
+		return x.TurnMethod
+	}
+	return TurnMethod_TURN_METHOD_UNSPECIFIED
+}
+
 func (x *PlanSolidRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -419,7 +570,7 @@ type SolidRound struct {
 
 func (x *SolidRound) Reset() {
 	*x = SolidRound{}
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[2]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[3]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -431,7 +582,7 @@ func (x *SolidRound) String() string {
 func (*SolidRound) ProtoMessage() {}
 
 func (x *SolidRound) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[2]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[3]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -470,6 +621,184 @@ func (x *SolidRound) GetInstruction() *Instruction {
 	return nil
 }
 
+// A stitch of a body, through which one of a limb is picked up.
+type SolidPlace struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its round, from 1.
+	RoundNumber int32 `protobuf:"varint,1,opt,name=round_number,json=roundNumber,proto3" json:"round_number,omitempty"`
+	// Its number in that round, from 1.
+	StitchNumber  int32 `protobuf:"varint,2,opt,name=stitch_number,json=stitchNumber,proto3" json:"stitch_number,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SolidPlace) Reset() {
+	*x = SolidPlace{}
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[4]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SolidPlace) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SolidPlace) ProtoMessage() {}
+
+func (x *SolidPlace) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[4]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *SolidPlace) GetRoundNumber() int32 {
+	if x != nil {
+		return x.RoundNumber
+	}
+	return 0
+}
+
+func (x *SolidPlace) GetStitchNumber() int32 {
+	if x != nil {
+		return x.StitchNumber
+	}
+	return 0
+}
+
+// The ring in which the stitches of a limb are picked up.
+type SolidRing struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Stitches of the limb.
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// The round in which the ring has its middle.
+	MiddleRoundNumber int32 `protobuf:"varint,2,opt,name=middle_round_number,json=middleRoundNumber,proto3" json:"middle_round_number,omitempty"`
+	// The stitch in which it has its middle.
+	MiddleStitchNumber int32 `protobuf:"varint,3,opt,name=middle_stitch_number,json=middleStitchNumber,proto3" json:"middle_stitch_number,omitempty"`
+	// Across the tube whose wall, upright on the body, meets it in a ring as long as the
+	// stitches are wide together, in cm.
+	AcrossCm float64 `protobuf:"fixed64,4,opt,name=across_cm,json=acrossCm,proto3" json:"across_cm,omitempty"`
+	// The stitches to pick up through, once each, from the lowest place on as they are worked.
+	Places        []*SolidPlace `protobuf:"bytes,5,rep,name=places,proto3" json:"places,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SolidRing) Reset() {
+	*x = SolidRing{}
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[5]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SolidRing) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SolidRing) ProtoMessage() {}
+
+func (x *SolidRing) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[5]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *SolidRing) GetStitches() int32 {
+	if x != nil {
+		return x.Stitches
+	}
+	return 0
+}
+
+func (x *SolidRing) GetMiddleRoundNumber() int32 {
+	if x != nil {
+		return x.MiddleRoundNumber
+	}
+	return 0
+}
+
+func (x *SolidRing) GetMiddleStitchNumber() int32 {
+	if x != nil {
+		return x.MiddleStitchNumber
+	}
+	return 0
+}
+
+func (x *SolidRing) GetAcrossCm() float64 {
+	if x != nil {
+		return x.AcrossCm
+	}
+	return 0
+}
+
+func (x *SolidRing) GetPlaces() []*SolidPlace {
+	if x != nil {
+		return x.Places
+	}
+	return nil
+}
+
+// A wedge of short rows.
+type SolidWedge struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its rows.
+	Rows []*WedgeRow `protobuf:"bytes,1,rep,name=rows,proto3" json:"rows,omitempty"`
+	// How many of the wedges are so.
+	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *SolidWedge) Reset() {
+	*x = SolidWedge{}
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[6]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *SolidWedge) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*SolidWedge) ProtoMessage() {}
+
+func (x *SolidWedge) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[6]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *SolidWedge) GetRows() []*WedgeRow {
+	if x != nil {
+		return x.Rows
+	}
+	return nil
+}
+
+func (x *SolidWedge) GetTimes() int32 {
+	if x != nil {
+		return x.Times
+	}
+	return 0
+}
+
 // The body.
 type PlanSolidResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -490,9 +819,9 @@ type PlanSolidResponse struct {
 	EndStitches int32 `protobuf:"varint,6,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Stitches of the widest round.
 	MostStitches int32 `protobuf:"varint,7,opt,name=most_stitches,json=mostStitches,proto3" json:"most_stitches,omitempty"`
-	// Rounds in all.
+	// Rounds in all; 0 of short rows.
 	RoundCount int32 `protobuf:"varint,8,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
-	// Stitches that a round gains or loses at a time.
+	// Stitches that a round gains or loses at a time, or the wedges of short rows.
 	WedgeCount int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
 	// Stitches of all rounds together.
 	TotalStitches int32 `protobuf:"varint,10,opt,name=total_stitches,json=totalStitches,proto3" json:"total_stitches,omitempty"`
@@ -515,16 +844,27 @@ type PlanSolidResponse struct {
 	EdgeRounds []int32 `protobuf:"varint,17,rep,packed,name=edge_rounds,json=edgeRounds,proto3" json:"edge_rounds,omitempty"`
 	// The rounds that change the count.
 	Rounds []*SolidRound `protobuf:"bytes,18,rep,name=rounds,proto3" json:"rounds,omitempty"`
+	// The rings of the limbs, in their order.
+	Limbs []*SolidRing `protobuf:"bytes,19,rep,name=limbs,proto3" json:"limbs,omitempty"`
+	// The kinds of wedges of short rows, one or two.
+	Wedges []*SolidWedge `protobuf:"bytes,20,rep,name=wedges,proto3" json:"wedges,omitempty"`
+	// The order in which they are worked.
+	Sequence []*CircleWedgeRun `protobuf:"bytes,21,rep,name=sequence,proto3" json:"sequence,omitempty"`
+	// Rows of all wedges together, where they are most; 0 in rounds.
+	MostRows int32 `protobuf:"varint,22,opt,name=most_rows,json=mostRows,proto3" json:"most_rows,omitempty"`
+	// The greatest distance of the rows under a stitch from what is wanted there, where that
+	// is two for each wedge or more.
+	GreatestDepartureRows float64 `protobuf:"fixed64,23,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	// When asked for: the body from the side, in cm, as wanted and as its counts make
 	// it. At most 3,000 points.
-	Outline       *Outline `protobuf:"bytes,19,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,24,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *PlanSolidResponse) Reset() {
 	*x = PlanSolidResponse{}
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[3]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[7]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -536,7 +876,7 @@ func (x *PlanSolidResponse) String() string {
 func (*PlanSolidResponse) ProtoMessage() {}
 
 func (x *PlanSolidResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[3]
+	mi := &file_knitmath_v1_solid_shape_proto_msgTypes[7]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -673,6 +1013,41 @@ func (x *PlanSolidResponse) GetRounds() []*SolidRound {
 	return nil
 }
 
+func (x *PlanSolidResponse) GetLimbs() []*SolidRing {
+	if x != nil {
+		return x.Limbs
+	}
+	return nil
+}
+
+func (x *PlanSolidResponse) GetWedges() []*SolidWedge {
+	if x != nil {
+		return x.Wedges
+	}
+	return nil
+}
+
+func (x *PlanSolidResponse) GetSequence() []*CircleWedgeRun {
+	if x != nil {
+		return x.Sequence
+	}
+	return nil
+}
+
+func (x *PlanSolidResponse) GetMostRows() int32 {
+	if x != nil {
+		return x.MostRows
+	}
+	return 0
+}
+
+func (x *PlanSolidResponse) GetGreatestDepartureRows() float64 {
+	if x != nil {
+		return x.GreatestDepartureRows
+	}
+	return 0
+}
+
 func (x *PlanSolidResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -684,11 +1059,17 @@ var File_knitmath_v1_solid_shape_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\n" +
-	"\x1dknitmath/v1/solid_shape.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x94\x01\n" +
+	"\x1dknitmath/v1/solid_shape.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xcb\x01\n" +
+	"\tSolidLimb\x12+\n" +
+	"\bstitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@\x12\x18\xc8\x01(\x04R\bstitches\x12G\n" +
+	"\ffrom_base_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00&@\x19\x00\x00\x00\x00\x00\xc0\x82@)\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
+	"fromBaseCm\x12H\n" +
+	"\fturn_degrees\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x80V@\x19\x00\x00\x00\x00\x00\x80v@)\x00\x00\x00\x00\x00\x00\x00\x00R\vturnDegrees\"\x94\x01\n" +
 	"\n" +
 	"SolidPoint\x12B\n" +
 	"\theight_cm\x18\x01 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x10@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x00\x00R\bheightCm\x12B\n" +
-	"\tacross_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x00\x00R\bacrossCm\"\xf2\b\n" +
+	"\tacross_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x00\x00R\bacrossCm\"\xe8\n" +
+	"\n" +
 	"\x10PlanSolidRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x129\n" +
 	"\x04form\x18\x02 \x01(\x0e2\x16.knitmath.v1.SolidFormB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x04form\x12G\n" +
@@ -704,7 +1085,12 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"wedgeCount\x88\x01\x01\x12T\n" +
 	"\x10stuff_opening_cm\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x10@\x19\x00\x00\x00\x00\x00\x00i@)\x9a\x99\x99\x99\x99\x99\xb9?H\x05R\x0estuffOpeningCm\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\r \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\r \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12&\n" +
+	"\tpicked_up\x18\x0e \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\bpickedUp\x129\n" +
+	"\x05limbs\x18\x0f \x03(\v2\x16.knitmath.v1.SolidLimbB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\fR\x05limbs\x12J\n" +
+	"\x03way\x18\x10 \x01(\x0e2\x15.knitmath.v1.SolidWayB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10SOLID_WAY_ROUNDSR\x03way\x12E\n" +
+	"\vturn_method\x18\x11 \x01(\x0e2\x17.knitmath.v1.TurnMethodB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\n" +
+	"turnMethod\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\f\n" +
 	"\n" +
 	"_across_cmB\f\n" +
@@ -719,7 +1105,21 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12'\n" +
 	"\x0fwanted_stitches\x18\x02 \x01(\x01R\x0ewantedStitches\x12-\n" +
 	"\x12departure_stitches\x18\x03 \x01(\x01R\x11departureStitches\x12@\n" +
-	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x9e\x06\n" +
+	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"T\n" +
+	"\n" +
+	"SolidPlace\x12!\n" +
+	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x12#\n" +
+	"\rstitch_number\x18\x02 \x01(\x05R\fstitchNumber\"\xd7\x01\n" +
+	"\tSolidRing\x12\x1a\n" +
+	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12.\n" +
+	"\x13middle_round_number\x18\x02 \x01(\x05R\x11middleRoundNumber\x120\n" +
+	"\x14middle_stitch_number\x18\x03 \x01(\x05R\x12middleStitchNumber\x12\x1b\n" +
+	"\tacross_cm\x18\x04 \x01(\x01R\bacrossCm\x12/\n" +
+	"\x06places\x18\x05 \x03(\v2\x17.knitmath.v1.SolidPlaceR\x06places\"M\n" +
+	"\n" +
+	"SolidWedge\x12)\n" +
+	"\x04rows\x18\x01 \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x12\x14\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\x8b\b\n" +
 	"\x11PlanSolidResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -745,8 +1145,13 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\x12stuff_before_round\x18\x10 \x01(\x05H\x00R\x10stuffBeforeRound\x88\x01\x01\x12\x1f\n" +
 	"\vedge_rounds\x18\x11 \x03(\x05R\n" +
 	"edgeRounds\x12/\n" +
-	"\x06rounds\x18\x12 \x03(\v2\x17.knitmath.v1.SolidRoundR\x06rounds\x12.\n" +
-	"\aoutline\x18\x13 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x15\n" +
+	"\x06rounds\x18\x12 \x03(\v2\x17.knitmath.v1.SolidRoundR\x06rounds\x12,\n" +
+	"\x05limbs\x18\x13 \x03(\v2\x16.knitmath.v1.SolidRingR\x05limbs\x12/\n" +
+	"\x06wedges\x18\x14 \x03(\v2\x17.knitmath.v1.SolidWedgeR\x06wedges\x127\n" +
+	"\bsequence\x18\x15 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12\x1b\n" +
+	"\tmost_rows\x18\x16 \x01(\x05R\bmostRows\x126\n" +
+	"\x17greatest_departure_rows\x18\x17 \x01(\x01R\x15greatestDepartureRows\x12.\n" +
+	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x15\n" +
 	"\x13_stuff_before_round*\xb9\x01\n" +
 	"\tSolidForm\x12\x1a\n" +
 	"\x16SOLID_FORM_UNSPECIFIED\x10\x00\x12\x15\n" +
@@ -766,43 +1171,63 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"SolidLines\x12\x1b\n" +
 	"\x17SOLID_LINES_UNSPECIFIED\x10\x00\x12\x19\n" +
 	"\x15SOLID_LINES_STAGGERED\x10\x01\x12\x17\n" +
-	"\x13SOLID_LINES_STACKED\x10\x02B\xa2\x01\n" +
+	"\x13SOLID_LINES_STACKED\x10\x02*Q\n" +
+	"\bSolidWay\x12\x19\n" +
+	"\x15SOLID_WAY_UNSPECIFIED\x10\x00\x12\x14\n" +
+	"\x10SOLID_WAY_ROUNDS\x10\x01\x12\x14\n" +
+	"\x10SOLID_WAY_WEDGES\x10\x02B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
-var file_knitmath_v1_solid_shape_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
-var file_knitmath_v1_solid_shape_proto_msgTypes = make([]protoimpl.MessageInfo, 4)
+var file_knitmath_v1_solid_shape_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
+var file_knitmath_v1_solid_shape_proto_msgTypes = make([]protoimpl.MessageInfo, 8)
 var file_knitmath_v1_solid_shape_proto_goTypes = []any{
 	(SolidForm)(0),            // 0: knitmath.v1.SolidForm
 	(SolidStart)(0),           // 1: knitmath.v1.SolidStart
 	(SolidLines)(0),           // 2: knitmath.v1.SolidLines
-	(*SolidPoint)(nil),        // 3: knitmath.v1.SolidPoint
-	(*PlanSolidRequest)(nil),  // 4: knitmath.v1.PlanSolidRequest
-	(*SolidRound)(nil),        // 5: knitmath.v1.SolidRound
-	(*PlanSolidResponse)(nil), // 6: knitmath.v1.PlanSolidResponse
-	(*Gauge)(nil),             // 7: knitmath.v1.Gauge
-	(DisplayUnit)(0),          // 8: knitmath.v1.DisplayUnit
-	(*Instruction)(nil),       // 9: knitmath.v1.Instruction
-	(*Notice)(nil),            // 10: knitmath.v1.Notice
-	(*Source)(nil),            // 11: knitmath.v1.Source
-	(*Outline)(nil),           // 12: knitmath.v1.Outline
+	(SolidWay)(0),             // 3: knitmath.v1.SolidWay
+	(*SolidLimb)(nil),         // 4: knitmath.v1.SolidLimb
+	(*SolidPoint)(nil),        // 5: knitmath.v1.SolidPoint
+	(*PlanSolidRequest)(nil),  // 6: knitmath.v1.PlanSolidRequest
+	(*SolidRound)(nil),        // 7: knitmath.v1.SolidRound
+	(*SolidPlace)(nil),        // 8: knitmath.v1.SolidPlace
+	(*SolidRing)(nil),         // 9: knitmath.v1.SolidRing
+	(*SolidWedge)(nil),        // 10: knitmath.v1.SolidWedge
+	(*PlanSolidResponse)(nil), // 11: knitmath.v1.PlanSolidResponse
+	(*Gauge)(nil),             // 12: knitmath.v1.Gauge
+	(DisplayUnit)(0),          // 13: knitmath.v1.DisplayUnit
+	(TurnMethod)(0),           // 14: knitmath.v1.TurnMethod
+	(*Instruction)(nil),       // 15: knitmath.v1.Instruction
+	(*WedgeRow)(nil),          // 16: knitmath.v1.WedgeRow
+	(*Notice)(nil),            // 17: knitmath.v1.Notice
+	(*Source)(nil),            // 18: knitmath.v1.Source
+	(*CircleWedgeRun)(nil),    // 19: knitmath.v1.CircleWedgeRun
+	(*Outline)(nil),           // 20: knitmath.v1.Outline
 }
 var file_knitmath_v1_solid_shape_proto_depIdxs = []int32{
-	7,  // 0: knitmath.v1.PlanSolidRequest.gauge:type_name -> knitmath.v1.Gauge
+	12, // 0: knitmath.v1.PlanSolidRequest.gauge:type_name -> knitmath.v1.Gauge
 	0,  // 1: knitmath.v1.PlanSolidRequest.form:type_name -> knitmath.v1.SolidForm
-	3,  // 2: knitmath.v1.PlanSolidRequest.points:type_name -> knitmath.v1.SolidPoint
+	5,  // 2: knitmath.v1.PlanSolidRequest.points:type_name -> knitmath.v1.SolidPoint
 	1,  // 3: knitmath.v1.PlanSolidRequest.start:type_name -> knitmath.v1.SolidStart
 	2,  // 4: knitmath.v1.PlanSolidRequest.lines:type_name -> knitmath.v1.SolidLines
-	8,  // 5: knitmath.v1.PlanSolidRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	9,  // 6: knitmath.v1.SolidRound.instruction:type_name -> knitmath.v1.Instruction
-	10, // 7: knitmath.v1.PlanSolidResponse.notices:type_name -> knitmath.v1.Notice
-	11, // 8: knitmath.v1.PlanSolidResponse.sources:type_name -> knitmath.v1.Source
-	5,  // 9: knitmath.v1.PlanSolidResponse.rounds:type_name -> knitmath.v1.SolidRound
-	12, // 10: knitmath.v1.PlanSolidResponse.outline:type_name -> knitmath.v1.Outline
-	11, // [11:11] is the sub-list for method output_type
-	11, // [11:11] is the sub-list for method input_type
-	11, // [11:11] is the sub-list for extension type_name
-	11, // [11:11] is the sub-list for extension extendee
-	0,  // [0:11] is the sub-list for field type_name
+	13, // 5: knitmath.v1.PlanSolidRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	4,  // 6: knitmath.v1.PlanSolidRequest.limbs:type_name -> knitmath.v1.SolidLimb
+	3,  // 7: knitmath.v1.PlanSolidRequest.way:type_name -> knitmath.v1.SolidWay
+	14, // 8: knitmath.v1.PlanSolidRequest.turn_method:type_name -> knitmath.v1.TurnMethod
+	15, // 9: knitmath.v1.SolidRound.instruction:type_name -> knitmath.v1.Instruction
+	8,  // 10: knitmath.v1.SolidRing.places:type_name -> knitmath.v1.SolidPlace
+	16, // 11: knitmath.v1.SolidWedge.rows:type_name -> knitmath.v1.WedgeRow
+	17, // 12: knitmath.v1.PlanSolidResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 13: knitmath.v1.PlanSolidResponse.sources:type_name -> knitmath.v1.Source
+	7,  // 14: knitmath.v1.PlanSolidResponse.rounds:type_name -> knitmath.v1.SolidRound
+	9,  // 15: knitmath.v1.PlanSolidResponse.limbs:type_name -> knitmath.v1.SolidRing
+	10, // 16: knitmath.v1.PlanSolidResponse.wedges:type_name -> knitmath.v1.SolidWedge
+	19, // 17: knitmath.v1.PlanSolidResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
+	20, // 18: knitmath.v1.PlanSolidResponse.outline:type_name -> knitmath.v1.Outline
+	19, // [19:19] is the sub-list for method output_type
+	19, // [19:19] is the sub-list for method input_type
+	19, // [19:19] is the sub-list for extension type_name
+	19, // [19:19] is the sub-list for extension extendee
+	0,  // [0:19] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_solid_shape_proto_init() }
@@ -815,16 +1240,17 @@ func file_knitmath_v1_solid_shape_proto_init() {
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_short_row_proto_init()
 	file_knitmath_v1_stitch_proto_init()
-	file_knitmath_v1_solid_shape_proto_msgTypes[1].OneofWrappers = []any{}
-	file_knitmath_v1_solid_shape_proto_msgTypes[3].OneofWrappers = []any{}
+	file_knitmath_v1_solid_shape_proto_msgTypes[2].OneofWrappers = []any{}
+	file_knitmath_v1_solid_shape_proto_msgTypes[7].OneofWrappers = []any{}
 	type x struct{}
 	out := protoimpl.TypeBuilder{
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_solid_shape_proto_rawDesc), len(file_knitmath_v1_solid_shape_proto_rawDesc)),
-			NumEnums:      3,
-			NumMessages:   4,
+			NumEnums:      4,
+			NumMessages:   8,
 			NumExtensions: 0,
 			NumServices:   0,
 		},

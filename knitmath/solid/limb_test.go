@@ -1,0 +1,197 @@
+package solid
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"gonum.org/v1/gonum/integrate/quad"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+)
+
+// checkLimb looks at the ring of a limb: as many places as stitches, none of them twice, all of
+// them stitches of the body, and the ring through them about as long as the stitches are wide.
+func checkLimb(t *testing.T, out Solid, limb Limb) {
+	t.Helper()
+	seen := map[RingPlace]bool{}
+	for _, p := range limb.Places {
+		if p.RoundNumber < 1 || p.RoundNumber > out.RoundCount || p.StitchNumber < 1 || p.StitchNumber > out.of.counts[p.RoundNumber-1] {
+			t.Fatalf("%+v is no stitch of the body", p)
+		}
+		if seen[p] {
+			t.Fatalf("%+v is picked up in twice: %v", p, limb.Places)
+		}
+		seen[p] = true
+	}
+	if len(limb.Places) != limb.Stitches {
+		t.Fatalf("%d places, %d stitches", len(limb.Places), limb.Stitches)
+	}
+	if part := limb.length / out.of.st.SizeCm(limb.Stitches); part < 0.75 || part > 1.25 {
+		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", limb.length, part, limb)
+	}
+}
+
+// Limbs at every place of bodies of all forms are picked up in a ring that fits, or refused
+// with a place that fits, or by the gauge.
+func TestLimbs(t *testing.T) {
+	fitted, refused, offered := 0, 0, 0
+	sum, worst := 0.0, 0.0
+	for _, in := range solids(float64(knittest.Sweep(9, 17))) {
+		in.WedgeCount, in.WithOutline = nil, false
+		for _, stitches := range []int{8, 18, 30} {
+			for part := 0.1; part < 1; part += 0.2 {
+				whole, err := PlanSolid(in)
+				if err != nil {
+					t.Fatal(err)
+				}
+				in.Limbs = []LimbInput{{stitches, part * whole.MeridianCm, 360 * part}}
+				out, err := PlanSolid(in)
+				in.Limbs = nil
+				if err != nil {
+					refused++
+					if strings.Contains(err.Error(), "from the base it fits") {
+						offered++
+					}
+					continue
+				}
+				fitted++
+				limb := out.Limbs[0]
+				checkLimb(t, out, limb)
+				off := math.Abs(limb.length/out.of.st.SizeCm(limb.Stitches) - 1)
+				sum, worst = sum+off, max(worst, off)
+				for _, line := range out.Directions() {
+					if wrongWords.MatchString(line) || !strings.HasSuffix(line, ".") {
+						t.Errorf("%q", line)
+					}
+				}
+			}
+		}
+	}
+	if fitted < knittest.Sweep(2500, 300) || offered < refused/4 {
+		t.Errorf("%d limbs fitted, %d refused, %d with an offer: the sweep has shrunk", fitted, refused, offered)
+	}
+	t.Logf("%d limbs; a ring from stitch to stitch is off its length by %.1f %% on average, %.1f at most; %d refused, %d with an offer",
+		fitted, 100*sum/float64(fitted), 100*worst, refused, offered)
+}
+
+// On a ball the wall of an upright tube meets the surface in a circle as wide as the tube, so
+// that 24 stitches of 0.5 cm want a tube of 12 cm round; every place lies within the half
+// diagonal of a stitch from it.
+func TestLimbOnABall(t *testing.T) {
+	across := 16.0
+	for _, start := range []Start{StartBase, StartTop} {
+		for _, from := range []float64{5, 9, 13, 19} {
+			in := SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormSphere, AcrossCm: &across, Start: start,
+				Limbs: []LimbInput{{24, from, 100}}}
+			out, err := PlanSolid(in)
+			if err != nil {
+				t.Fatal(err)
+			}
+			limb := out.Limbs[0]
+			checkLimb(t, out, limb)
+			knittest.Near(t, "the tube", limb.AcrossCm, 12/math.Pi, 0.02)
+			on := func(along, turn float64) [3]float64 {
+				if start == StartTop {
+					along = 8*math.Pi - along
+				}
+				sin, cos := math.Sincos(along / 8)
+				return [3]float64{8 * sin * math.Cos(turn), 8 * sin * math.Sin(turn), -8 * cos}
+			}
+			axis := on(from, 100.0/180*math.Pi)
+			if start == StartTop {
+				axis = on(8*math.Pi-from, 100.0/180*math.Pi)
+			}
+			for _, p := range limb.Places {
+				at := on((float64(p.RoundNumber)-0.5)*out.of.high,
+					2*math.Pi*(float64(p.StitchNumber)-0.5)/float64(out.of.counts[p.RoundNumber-1]))
+				dot := (at[0]*axis[0] + at[1]*axis[1] + at[2]*axis[2]) / 64
+				off := math.Hypot(math.Hypot(at[0]-dot*axis[0], at[1]-dot*axis[1]), at[2]-dot*axis[2])
+				if math.Abs(off-limb.AcrossCm/2) > math.Hypot(0.5, 1/2.8)/2+0.05 {
+					t.Errorf("from %v: %+v lies %v from the axis of a tube of %v", from, p, off, limb.AcrossCm)
+				}
+			}
+		}
+	}
+}
+
+// On the side of a cylinder of radius r the wall of a tube of radius a meets the surface in the
+// curve a cos f, a sin f, sqrt(r^2 - a^2 sin^2 f), whose length gonum integrates; on a flat base
+// in a circle.
+func TestLimbOnACylinder(t *testing.T) {
+	across, high := 12.0, 14.0
+	in := SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormCylinder, AcrossCm: &across, HeightCm: &high,
+		Limbs: []LimbInput{{36, 13, 0}, {10, 3, 180}}}
+	out, err := PlanSolid(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	a := out.Limbs[0].AcrossCm / 2
+	length := quad.Fixed(func(f float64) float64 {
+		sin, cos := math.Sincos(f)
+		return math.Hypot(a, a*a*sin*cos/math.Sqrt(36-a*a*sin*sin))
+	}, 0, 2*math.Pi, 200, nil, 0)
+	knittest.Near(t, "the ring on the side", length, 18, 0.02)
+	knittest.Near(t, "the tube on the base", out.Limbs[1].AcrossCm, 5/math.Pi, 0.005)
+	for _, limb := range out.Limbs {
+		checkLimb(t, out, limb)
+	}
+}
+
+// A limb that begins with stitches picked up is stuffed before its end, as if it were closed.
+func TestPickedUp(t *testing.T) {
+	across, high := 3.0, 7.0
+	in := SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormCylinder, AcrossCm: &across, HeightCm: &high,
+		BaseOpeningCm: &across, PickedUp: true}
+	out, err := PlanSolid(in)
+	if err != nil || out.StuffBeforeRound == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
+		t.Fatalf("%+v, %v", out, err)
+	}
+	if !strings.HasPrefix(out.Directions()[0], "Begin with 18 stitches picked up") {
+		t.Error(out.Directions()[0])
+	}
+	in.Start = StartTop
+	_, err = PlanSolid(in)
+	knittest.WantViolations(t, err, "picked_up CONTRADICTORY")
+}
+
+// Refusals of limbs, by field and reason; what is offered fits.
+func TestLimbRefusals(t *testing.T) {
+	g, cm := &gauge.Gauge{Stitches: 20, Rows: 28}, 8.0
+	for _, c := range []struct {
+		limbs []LimbInput
+		want  []string
+	}{
+		{[]LimbInput{{3, -1, 361}}, []string{
+			"limbs[0].stitches OUT_OF_RANGE", "limbs[0].from_base_cm OUT_OF_RANGE", "limbs[0].turn_degrees OUT_OF_RANGE"}},
+		{[]LimbInput{{16, 0.2, 0}}, []string{"limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE"}},
+		{[]LimbInput{{16, 100, 0}}, []string{"limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE"}},
+		{[]LimbInput{{60, 6, 0}}, []string{"limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE"}},
+		{[]LimbInput{{12, 6, 0}, {12, 6.5, 20}}, []string{"limbs[1] INFEASIBLE"}},
+		{make([]LimbInput, 13), []string{"limbs TOO_MANY"}},
+	} {
+		_, err := PlanSolid(SolidInput{Gauge: g, Form: FormSphere, AcrossCm: &cm, Limbs: c.limbs})
+		if len(c.limbs) > MaxLimbs {
+			if err == nil || knittest.Reasons(err)[0].Field != "limbs" {
+				t.Errorf("%d limbs: %v", len(c.limbs), err)
+			}
+			continue
+		}
+		knittest.WantViolations(t, err, c.want...)
+	}
+	_, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 10}, Form: FormSphere, AcrossCm: &cm,
+		WedgeCount: knittest.Ptr(24), Limbs: []LimbInput{{20, 6, 0}}})
+	knittest.WantViolations(t, err, "limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE")
+}
+
+func BenchmarkPlanSolidWithLimbs(b *testing.B) {
+	across := 12.0
+	in := SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormSphere, AcrossCm: &across,
+		Limbs: []LimbInput{{18, 11, 90}, {18, 11, 270}, {24, 5, 40}, {24, 5, 320}}}
+	for b.Loop() {
+		if _, err := PlanSolid(in); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
