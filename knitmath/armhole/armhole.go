@@ -28,6 +28,7 @@ const (
 // Input asks for an armhole and its cap. It mirrors PlanArmholeRequest.
 type Input struct {
 	Gauge                *gauge.Gauge
+	Style                Style
 	ChestCm              *float64
 	ChestEaseCm          *float64
 	BackStitches         *int
@@ -51,6 +52,11 @@ type Input struct {
 	CapExcessPercent     *float64
 	StitchRule           *gauge.CountRule
 	SleeveRule           *gauge.CountRule
+	AcrossRule           *gauge.CountRule
+	UnderarmRule         *gauge.CountRule
+	TopRule              *gauge.CountRule
+	NeckCm               *float64
+	NeckStitches         *int
 	ToleranceStitches    *float64
 	DisplayUnit          measure.DisplayUnit
 	WithOutline          bool
@@ -71,6 +77,15 @@ type Piece struct {
 	Effort                    int
 }
 
+// A Strap goes on from the cap of a saddle along the shoulders to the neck.
+type Strap struct {
+	Stitches   int
+	WidthCm    float64
+	Rows       int
+	LengthCm   float64
+	ShoulderCm float64 // of the shoulders that it lies between
+}
+
 // Armhole is the answer to Input.
 type Armhole struct {
 	UnderarmStitches int
@@ -81,7 +96,9 @@ type Armhole struct {
 	CapEdgeCm        float64
 	CapExcessPercent float64
 	CapTopCm         float64
-	Notices          []report.Notice
+	// Strap is nil unless the style is a saddle.
+	Strap   *Strap
+	Notices []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -94,7 +111,7 @@ type sewn struct {
 	back, front, top shaped
 }
 
-// Plan plans the armholes of back and front and the cap of the sleeve.
+// Plan plans the armholes of back and front and the cap of the sleeve, or its straight top.
 //
 // Counts: half the chest with its ease, the width across the back and the upper arm
 // with its ease to the nearest stitch, halves up, or to the nearest count that a rule
@@ -112,6 +129,10 @@ type sewn struct {
 // back and front together; of the caps tried, the one nearest to the excess that is
 // wanted is taken: caps of other heights, or, where the height is given or a rule gives
 // it, of other slopes.
+//
+// A drop shoulder shapes nothing, a modified drop binds off the underarm alone; the sleeve
+// has as many stitches as make its edge as long as theirs. A saddle's cap goes on as a
+// strap; back and front are lower by half of its width.
 func Plan(in Input) (Armhole, error) {
 	var c fault.Checks
 	s := vet(&c, in)
@@ -132,6 +153,10 @@ func (s settled) answer(found sewn, drawn bool) Armhole {
 	out.Back, out.Front, out.Cap = s.piece(found.back), s.piece(found.front), s.piece(found.top)
 	out.ArmholeEdgeCm = out.Back.EdgeCm + out.Front.EdgeCm
 	out.CapTopCm = s.st.SizeCm(s.top)
+	if s.style == StyleSaddle {
+		out.Strap = &Strap{Stitches: s.top, WidthCm: out.CapTopCm, Rows: s.strapRows, LengthCm: s.rw.SizeCm(s.strapRows),
+			ShoulderCm: s.st.SizeCm(s.shoulder)}
+	}
 	out.CapEdgeCm = s.capEdgeCm(found.top)
 	out.CapExcessPercent = excess(out.CapEdgeCm, out.ArmholeEdgeCm)
 	out.Notices = s.notices(out)

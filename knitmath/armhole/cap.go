@@ -36,6 +36,9 @@ const (
 
 // solve finds edges that go together.
 func (s settled) solve() (sewn, bool) {
+	if s.style.straight() {
+		return s.straightPieces(), true
+	}
 	var found sewn
 	var ok bool
 	if found.back, ok = s.armhole(s.back, s.backLost); !ok {
@@ -118,6 +121,9 @@ func (s settled) capLost() int { return (s.sleeve - s.top) / 2 }
 // guess is about how long the edge of a cap will be.
 func (s settled) guess(rows int, slope float64) float64 {
 	side := s.st.SizeCm(s.underarm) + s.capPath(rows, slope).Length() + s.rw.SizeCm(1)/2
+	if s.style == StyleSaddle {
+		return 2 * side
+	}
 	return 2*side + s.st.SizeCm(s.top)
 }
 
@@ -149,7 +155,7 @@ func (x *sought) try(rows int, slope float64) float64 {
 	if !ok {
 		return 0
 	}
-	p.top = x.top
+	p.top, p.strap = x.top, x.strapRows
 	length := x.capEdgeCm(p)
 	more := excess(length, x.around)
 	if off := math.Abs(more - x.excess); more >= MinExcess && more <= MaxExcess && off < x.nearest {

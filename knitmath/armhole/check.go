@@ -1,8 +1,6 @@
 package armhole
 
 import (
-	"fmt"
-
 	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -38,16 +36,22 @@ const (
 	shapingShare  = 3   // the part of the armhole's rows that are shaped
 	underarmShare = 2   // the part of the stitches lost that are bound off at once
 	topInches     = 3.0
-	topShare      = 4 // the part of a narrow sleeve that is left for the top
+	topShare      = 4   // the part of a narrow sleeve that is left for the top
+	dropInches    = 2.0 // bound off at the underarm of a modified drop
+	neckShare     = 3   // the part of the width across that is the neck's
 )
 
 // settled is a question in counts.
 type settled struct {
 	in                       Input
+	style                    Style
+	rules                    rules
 	st, rw                   gauge.Density
 	back, front, sleeve      int
 	backLost, frontLost      int // at each edge
-	depth, shapingRows       int
+	depth, shapingRows       int // of a saddle without half of the strap
+	lowered                  int // rows by which a saddle's shoulders are
+	strapRows, shoulder      int // of a saddle; the shoulder in stitches
 	underarm, top            int
 	largestGroup             int // bound off at once above the underarm, 0 if it is not said
 	shapingGiven             bool
@@ -66,28 +70,39 @@ type settled struct {
 
 // vet checks each field for itself, and then what the counts are together.
 func vet(c *fault.Checks, in Input) settled {
-	s := settled{in: in, unit: in.DisplayUnit, rule: in.CapHeightRule, tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
-		excess: fault.Or(in.CapExcessPercent, DefaultExcess), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
+	s := settled{in: in, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule, tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
+		excess: in.excess(), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
 		budget: new(in.Cost() * unitsAStep), largestGroup: fault.Or(in.LargestGroupStitches, 0)}
 	s.st, s.rw = gauge.Vet(c, "gauge", in.Gauge)
+	vetStyle(c, in)
 	vetBody(c, in)
 	vetSleeve(c, in)
-	body, arm := gauge.VetRule(c, "stitch_rule", in.StitchRule), gauge.VetRule(c, "sleeve_rule", in.SleeveRule)
-	if in.StitchRule != nil && in.BackStitches != nil {
-		c.Add("stitch_rule", fault.ReasonContradictory, "is for stitches that are worked out; back_stitches are given")
-	}
-	if in.SleeveRule != nil && in.SleeveStitches != nil {
-		c.Add("sleeve_rule", fault.ReasonContradictory, "is for stitches that are worked out; sleeve_stitches are given")
-	}
+	s.rules = rules{body: gauge.VetRule(c, "stitch_rule", in.StitchRule), sleeve: gauge.VetRule(c, "sleeve_rule", in.SleeveRule),
+		across: gauge.VetRule(c, "across_rule", in.AcrossRule), underarm: gauge.VetRule(c, "underarm_rule", in.UnderarmRule),
+		top: gauge.VetRule(c, "top_rule", in.TopRule)}
+	vetRules(c, in)
 	c.OptionalNumber("", "tolerance_stitches", in.ToleranceStitches, 0, MaxSpare)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Err() == nil {
-		s.widths(c, in, body, arm)
+		s.widths(c, in)
 	}
 	if c.Err() == nil {
 		s.heights(c, in)
 	}
 	return s
+}
+
+// excess is by how much the cap's edge should be longer.
+func (in Input) excess() float64 {
+	if in.Style.straight() {
+		return fault.Or(in.CapExcessPercent, 0)
+	}
+	return fault.Or(in.CapExcessPercent, DefaultExcess)
+}
+
+// rules are which counts are allowed.
+type rules struct {
+	body, sleeve, across, underarm, top gauge.Rule
 }
 
 func vetBody(c *fault.Checks, in Input) {
@@ -99,7 +114,11 @@ func vetBody(c *fault.Checks, in Input) {
 	c.OptionalCount("", "front_stitches", in.FrontStitches, MinWidth, MaxWidth)
 	c.OptionalNumber("", "across_back_cm", in.AcrossBackCm, MinArm, MaxArm)
 	c.OptionalCount("", "across_back_stitches", in.AcrossBackStitches, 1, MaxWidth)
-	c.OneOf(in.AcrossBackCm != nil, in.AcrossBackStitches != nil, "across_back_cm", "across_back_stitches")
+	if in.Style.straight() {
+		c.AtMostOne(in.AcrossBackCm != nil, in.AcrossBackStitches != nil, "across_back_cm", "across_back_stitches")
+	} else {
+		c.OneOf(in.AcrossBackCm != nil, in.AcrossBackStitches != nil, "across_back_cm", "across_back_stitches")
+	}
 	c.OptionalCount("", "across_front_stitches", in.AcrossFrontStitches, 1, MaxWidth)
 	c.OptionalNumber("", "armhole_depth_cm", in.ArmholeDepthCm, 1, MaxArm)
 	c.OptionalCount("", "armhole_depth_rows", in.ArmholeDepthRows, MinDepth, MaxDepth)
@@ -113,7 +132,11 @@ func vetSleeve(c *fault.Checks, in Input) {
 	c.OptionalNumber("", "upper_arm_cm", in.UpperArmCm, MinArm, MaxArm)
 	c.OptionalNumber("", "sleeve_ease_cm", in.SleeveEaseCm, MinEase, MaxEase)
 	c.OptionalCount("", "sleeve_stitches", in.SleeveStitches, MinWidth, MaxWidth)
-	c.OneOf(in.UpperArmCm != nil, in.SleeveStitches != nil, "upper_arm_cm", "sleeve_stitches")
+	if in.Style.straight() {
+		c.AtMostOne(in.UpperArmCm != nil, in.SleeveStitches != nil, "upper_arm_cm", "sleeve_stitches")
+	} else {
+		c.OneOf(in.UpperArmCm != nil, in.SleeveStitches != nil, "upper_arm_cm", "sleeve_stitches")
+	}
 	c.Needs(in.SleeveEaseCm != nil, "sleeve_ease_cm", in.UpperArmCm != nil, "upper_arm_cm")
 	fault.Enum(c, "", "cap_height_rule", in.CapHeightRule, CapHeightRuleLessTop)
 	c.OptionalNumber("", "cap_height_cm", in.CapHeightCm, 1, MaxArm)
@@ -126,143 +149,7 @@ func vetSleeve(c *fault.Checks, in Input) {
 	c.OptionalCount("", "cap_top_stitches", in.CapTopStitches, 1, MaxWidth)
 	c.AtMostOne(in.CapTopCm != nil, in.CapTopStitches != nil, "cap_top_cm", "cap_top_stitches")
 	c.OptionalNumber("", "cap_excess_percent", in.CapExcessPercent, MinExcess, MaxExcess)
-}
-
-// widths settles the stitches of the pieces, and what each edge loses.
-func (s *settled) widths(c *fault.Checks, in Input, body, arm gauge.Rule) {
-	backField := "back_stitches"
-	if in.BackStitches != nil {
-		s.back = *in.BackStitches
-	} else {
-		backField = "chest_cm"
-		um := measure.Micrometres((*in.ChestCm + fault.Or(in.ChestEaseCm, DefaultEase)) / 2)
-		s.back = s.counted(c, um, body, in.StitchRule != nil, "chest_cm", "stitch_rule")
-	}
-	s.sleeveField = "sleeve_stitches"
-	if in.SleeveStitches != nil {
-		s.sleeve = *in.SleeveStitches
-	} else {
-		s.sleeveField, s.armGiven = "upper_arm_cm", true
-		um := measure.Micrometres(*in.UpperArmCm + fault.Or(in.SleeveEaseCm, DefaultEase))
-		s.sleeve = s.counted(c, um, arm, in.SleeveRule != nil, "upper_arm_cm", "sleeve_rule")
-	}
-	if c.Err() != nil {
-		return
-	}
-	s.front = fault.Or(in.FrontStitches, s.back)
-	s.acrossField = "across_back_stitches"
-	if in.AcrossBackCm != nil {
-		s.acrossField = "across_back_cm"
-	}
-	across := fault.Or(in.AcrossBackStitches, 0)
-	if in.AcrossBackCm != nil {
-		across = s.nearestAcross(measure.Micrometres(*in.AcrossBackCm))
-	}
-	s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, backField)
-	switch {
-	case c.Err() != nil:
-	case in.AcrossFrontStitches != nil:
-		s.frontLost = s.lost(c, s.front, *in.AcrossFrontStitches, true, "across_front_stitches", "front_stitches")
-	default:
-		s.frontLost = s.lost(c, s.front, s.back-2*s.backLost, false, s.acrossField, "front_stitches")
-	}
-}
-
-// counted is a width in stitches.
-func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, field, rule string) int {
-	fields := []string{field, "gauge"}
-	if ruled {
-		fields = append(fields, rule)
-	}
-	f := s.st.VetFit(c, um, r, "stitches", fields...)
-	if f == nil {
-		return 0
-	}
-	if f.Count < MinWidth || f.Count > MaxWidth {
-		c.Infeasible(fmt.Sprintf("comes to %d stitches; from %d to %d are planned", f.Count, MinWidth, MaxWidth), fields...)
-	}
-	return f.Count
-}
-
-// nearestAcross is the count across the back that is nearest to a width, of those that both
-// edges alike leave of the whole, the smaller one half-way.
-func (s *settled) nearestAcross(um int64) int {
-	num, den := s.st.Exact(um)
-	return s.back - 2*int(measure.FloorDiv(int64(s.back)*den-num+den, 2*den))
-}
-
-// lost is what each edge loses from the width at the chest to that across the back.
-func (s *settled) lost(c *fault.Checks, wide, across int, exact bool, field, wideField string) int {
-	n := int(measure.FloorDiv(int64(wide-across)+1, 2))
-	switch {
-	case n < 1:
-		c.Infeasible(fmt.Sprintf("an armhole loses at least 1 stitch at each edge: of %d stitches at the chest at most %d are left across",
-			wide, wide-2), field, wideField)
-	case exact && (wide-across)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both edges lose alike; %d or %d would do", across, wide, across-1,
-			across+1), field)
-	}
-	return n
-}
-
-// heights settles the rows, the underarm and the top.
-func (s *settled) heights(c *fault.Checks, in Input) {
-	s.depthField = "armhole_depth_rows"
-	if in.ArmholeDepthCm != nil {
-		s.depthField = "armhole_depth_cm"
-	}
-	s.depth = s.rw.Counted(in.ArmholeDepthRows, in.ArmholeDepthCm)
-	if s.depth < MinDepth || s.depth > MaxDepth {
-		c.Infeasible(fmt.Sprintf("comes to %d rows; from %d to %d are planned", s.depth, MinDepth, MaxDepth), s.depthField, "gauge")
-		return
-	}
-	s.shapingRows = fault.Or(in.ShapingRows, int(measure.RoundHalfUp(float64(s.depth)/shapingShare)))
-	s.shapingGiven = in.ShapingRows != nil
-	s.shapingRows = min(max(s.shapingRows, underarmRows+2), max(s.depth, s.shapingRows))
-	if s.shapingRows > s.depth {
-		c.Infeasible(fmt.Sprintf("the armhole has %d rows", s.depth), "shaping_rows")
-	}
-	s.settleTop(in)
-	s.settleUnderarm(c, in)
-	s.settleCapHeight(c, in)
-}
-
-// settleTop settles the top of the cap, of the same parity as the sleeve.
-func (s *settled) settleTop(in Input) {
-	top := min(s.st.Nearest(measure.Micrometres(topInches*measure.CmPerInch)), s.sleeve/topShare)
-	s.topGiven = in.CapTopStitches != nil
-	if s.topGiven || in.CapTopCm != nil {
-		top = s.st.Counted(in.CapTopStitches, in.CapTopCm)
-	}
-	if !s.topGiven {
-		top += (s.sleeve - top) % 2
-	}
-	if s.top = top; !s.topGiven {
-		s.top = max(top, 1+(s.sleeve+1)%2)
-	}
-}
-
-// settleUnderarm settles the first bind-off, which every edge must have room for.
-func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
-	if (s.sleeve-s.top)%2 != 0 {
-		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike; %d or %d would do",
-			s.top, s.sleeve, s.top-1, s.top+1), "cap_top_stitches")
-		return
-	}
-	most := min(s.backLost, s.frontLost, s.capLost()-1)
-	if most < 1 {
-		field := "cap_top_cm"
-		if s.topGiven {
-			field = "cap_top_stitches"
-		}
-		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped; at most %d would do",
-			s.top, s.sleeve, s.sleeve-4), field)
-		return
-	}
-	least := min(s.backLost, s.frontLost)
-	s.underarm = fault.Or(in.UnderarmStitches, min(max((least+1)/underarmShare, 1), most))
-	if s.underarm > most {
-		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm; "+
-			"at most %d would do", s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
-	}
+	c.OptionalNumber("", "neck_cm", in.NeckCm, measure.MinCm, MaxArm)
+	c.OptionalCount("", "neck_stitches", in.NeckStitches, 1, MaxWidth)
+	c.AtMostOne(in.NeckCm != nil, in.NeckStitches != nil, "neck_cm", "neck_stitches")
 }

@@ -18,6 +18,14 @@ var (
 		Citation: "slippedstitches.wordpress.com, March 2014: 3 inches in all; the quarter is own choice"}
 	curveCited = report.Source{Figure: "the curves, and edges measured along the line that a seam takes from step to step", Citation: "own derivation",
 		Status: report.SourceStatusOwnDerivation}
+	bindOffCited = report.Source{Figure: "2 inches bound off at the underarm of a modified drop", Status: report.SourceStatusSecondHand,
+		Citation: "K. Buss, in another's account: 1.5 to 3 inches straight, and the sleeve longer by as much", Uncertain: true}
+	twiceCited = report.Source{Figure: "a straight sleeve as wide as twice the armhole's depth", Status: report.SourceStatusPublished,
+		Citation: "Hugur og hönd, June 1986, p. 47: 26 cm and 52 cm"}
+	strapCited = report.Source{Figure: "half of the strap's width off the front and half off the back", Status: report.SourceStatusSecondHand,
+		Citation: "K. Buss, in another's account; a width of 2 to 4 inches from memory", Uncertain: true}
+	neckCited = report.Source{Figure: "a neck of a third of the width across", Status: report.SourceStatusSecondHand,
+		Citation: "K. Buss, in another's account", Uncertain: true}
 	heightCited = map[CapHeightRule]report.Source{
 		CapHeightRuleLessByChest: {Figure: "a cap 2, 3 or 4 inches lower than the armhole", Status: report.SourceStatusSecondHand,
 			Citation: "slippedstitches.wordpress.com 2014 and knittingrobin 2011, which agree"},
@@ -29,7 +37,16 @@ var (
 
 // Sources says where the figures come from.
 func (o Armhole) Sources() []report.Source {
+	switch o.set.style {
+	case StyleDrop:
+		return []report.Source{easeCited, twiceCited, fitCited}
+	case StyleModifiedDrop:
+		return []report.Source{easeCited, bindOffCited, twiceCited, fitCited}
+	}
 	list := []report.Source{easeCited, underarmCited, thirdCited, fitCited, sameCited, topCited, curveCited}
+	if o.set.style == StyleSaddle {
+		list = append(list, strapCited, neckCited)
+	}
 	if s, ok := heightCited[o.set.rule]; ok {
 		list = append(list, s)
 	}

@@ -12,8 +12,12 @@ const apartCm = 5.0
 func (s settled) outline(found sewn) *outline.Outline {
 	o := &outline.Outline{X: outline.Axis{Measure: "width", Unit: outline.UnitCm}, Y: outline.Axis{Measure: "height", Unit: outline.UnitCm}}
 	o.Lines = append(o.Lines, s.edges("back", found.back, 0)...)
+	name := "sleeve cap"
+	if s.style.straight() {
+		name = "sleeve"
+	}
 	aside := (s.st.SizeCm(s.back)+s.st.SizeCm(s.sleeve))/2 + apartCm
-	o.Lines = append(o.Lines, s.edges("sleeve cap", found.top, aside)...)
+	o.Lines = append(o.Lines, s.edges(name, found.top, aside)...)
 	return o.Framed()
 }
 
@@ -21,7 +25,11 @@ func (s settled) outline(found sewn) *outline.Outline {
 func (s settled) edges(name string, p shaped, aside float64) []outline.Line {
 	line := func(edge string, steps []curve.Step, way int) outline.Line {
 		corners := curve.Corners(steps, 1, p.rows, 0)
-		if p.top > 0 {
+		switch {
+		case p.strap > 0:
+			corners = outline.AppendCorner(corners, outline.Corner{Across: p.lost, Up: p.rows + p.strap})
+			corners = outline.AppendCorner(corners, outline.Corner{Across: p.start / 2, Up: p.rows + p.strap})
+		case p.top > 0:
 			corners = outline.AppendCorner(corners, outline.Corner{Across: p.start / 2, Up: p.rows})
 		}
 		points := outline.SizedBy(corners, s.st, s.rw, func(fewer int) int { return way * (p.start - 2*fewer) })

@@ -19,6 +19,9 @@ const (
 	// CapMoved: the cap is up to half an inch higher or lower than by the rule, so that its
 	// edge fits. Field is "cap_height_rule".
 	CapMoved report.Reason = "CAP_MOVED"
+	// SleeveNarrow: the sleeve of a drop shoulder is narrower than the arm with its ease.
+	// Field is "upper_arm_cm".
+	SleeveNarrow report.Reason = "SLEEVE_NARROW"
 )
 
 // Thresholds.
@@ -29,6 +32,9 @@ const (
 
 // notices are the remarks on what was found. A child's armhole is small throughout.
 func (s settled) notices(out Armhole) []report.Notice {
+	if s.style.straight() {
+		return s.straightNotices()
+	}
 	var list []report.Notice
 	if cm := s.st.SizeCm(s.underarm); cm < narrowUnderarmCm && s.chestCm > smallChest*measure.CmPerInch {
 		list = append(list, report.Notice{Reason: UnderarmNarrow, Field: "underarm_stitches",
@@ -40,7 +46,7 @@ func (s settled) notices(out Armhole) []report.Notice {
 			report.CountOf(s.capRows, "rows") + "; with " + strconv.Itoa(out.Cap.HeightRows) + " its edge fits the armhole's"})
 	}
 	usual := s.ruleCm(CapHeightRuleTwoThirds)
-	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRuleCm {
+	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRuleCm && s.style != StyleSaddle {
 		field := s.heightField
 		if field == "" {
 			field = "cap_height_rule"
@@ -53,4 +59,18 @@ func (s settled) notices(out Armhole) []report.Notice {
 			Description: "the cap is " + s.unit.Size(math.Abs(off)) + " " + than + " than two thirds of the armhole: " + how})
 	}
 	return list
+}
+
+// straightNotices are those of a sleeve without a cap: it is as wide as the armhole is deep,
+// whatever the arm is.
+func (s settled) straightNotices() []report.Notice {
+	if s.in.UpperArmCm == nil {
+		return nil
+	}
+	arm, wide := measure.Centimetres(s.in.armUm()), s.st.SizeCm(s.sleeve)
+	if wide >= arm {
+		return nil
+	}
+	return []report.Notice{{Reason: SleeveNarrow, Field: "upper_arm_cm", Description: "the sleeve is " + s.unit.Size(wide) +
+		" around at its top, and the arm with its ease " + s.unit.Size(arm) + "; a deeper armhole makes it wider"}}
 }

@@ -10,7 +10,7 @@ import (
 
 // How far a measure is moved in search of one with which the edges go together.
 const (
-	mostMoved  = 24 // times
+	mostMoved  = MaxWidth / sleeveStep // times
 	mostSolved = 2
 	triesMoved = 4
 	sleeveStep = 2 // stitches
@@ -42,7 +42,7 @@ func askSleeve(in *Input, was settled, by int) {
 }
 
 func askDepth(in *Input, was settled, by int) {
-	in.ArmholeDepthCm, in.ArmholeDepthRows = nil, new(was.depth+by)
+	in.ArmholeDepthCm, in.ArmholeDepthRows = nil, new(was.depth+was.lowered+by)
 }
 
 func askHeight(in *Input, was settled, by int) {
@@ -153,7 +153,7 @@ func (s settled) sleeveMoved(was settled) string {
 
 // depthMoved is "armholes of 60 rows (1.4 cm deeper)".
 func (s settled) depthMoved(was settled) string {
-	return "armholes of " + s.rowsMoved(s.depth, was.depth, "deeper", "less deep")
+	return "armholes of " + s.rowsMoved(s.depth+s.lowered, was.depth+was.lowered, "deeper", "less deep")
 }
 
 // capMoved is "a cap of 40 rows (1.4 cm higher)".

@@ -9,6 +9,7 @@ import (
 type shaped struct {
 	start, lost, rows int
 	top               int // of a cap, bound off in the row after the last
+	strap             int // rows of a strap of the top's stitches, which are then held
 	plan              curve.Plan
 }
 
@@ -67,15 +68,24 @@ func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
 }
 
 // edgeCm is how long an edge is along the line that a seam takes, the mean of the right
-// edge and the left; of a cap as far as the middle of its top.
+// edge and the left; of a cap as far as the middle of its top, or to its strap.
 func (s settled) edgeCm(p shaped) float64 {
+	if len(p.plan.Right) == 0 {
+		return s.uprightCm(p)
+	}
 	over := s.st.SizeCm(p.top) / 2
+	if p.strap > 0 {
+		over = 0
+	}
 	return (curve.SewnCm(p.plan.Right, 1, p.rows, over, s.st, s.rw) +
 		curve.SewnCm(p.plan.Left, underarmRows, p.rows, over, s.st, s.rw)) / 2
 }
 
 // steppedCm is how long it is along its steps, to the beginning of a cap's top.
 func (s settled) steppedCm(p shaped) float64 {
+	if len(p.plan.Right) == 0 {
+		return s.rw.SizeCm(p.rows)
+	}
 	return (curve.LengthCm(p.plan.Right, 1, p.rows, s.st, s.rw) + curve.LengthCm(p.plan.Left, underarmRows, p.rows, s.st, s.rw)) / 2
 }
 
@@ -88,7 +98,7 @@ func excess(top, armhole float64) float64 { return (top/armhole - 1) * 100 }
 // written are all rows, the last bind-off of a cap among them.
 func (p shaped) written() []curve.Row {
 	right, last := p.plan.Right, p.rows
-	if p.top > 0 {
+	if p.top > 0 && p.strap == 0 {
 		last++
 		step := curve.Step{RowNumber: last, Kind: curve.KindBindOff, Stitches: p.top}
 		if last%2 == 1 {

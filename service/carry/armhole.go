@@ -21,6 +21,7 @@ func (armholeService) PlanArmhole(ctx context.Context, req *knitmathv1.PlanArmho
 func armholeIn(req *knitmathv1.PlanArmholeRequest) armhole.Input {
 	return armhole.Input{
 		Gauge:                gaugeIn(req.Gauge),
+		Style:                armhole.Style(req.Style),
 		ChestCm:              req.ChestCm,
 		ChestEaseCm:          req.ChestEaseCm,
 		BackStitches:         optional(req.BackStitches, countIn),
@@ -44,6 +45,11 @@ func armholeIn(req *knitmathv1.PlanArmholeRequest) armhole.Input {
 		CapExcessPercent:     req.CapExcessPercent,
 		StitchRule:           ruleIn(req.StitchRule),
 		SleeveRule:           ruleIn(req.SleeveRule),
+		AcrossRule:           ruleIn(req.AcrossRule),
+		UnderarmRule:         ruleIn(req.UnderarmRule),
+		TopRule:              ruleIn(req.TopRule),
+		NeckCm:               req.NeckCm,
+		NeckStitches:         optional(req.NeckStitches, countIn),
 		ToleranceStitches:    req.ToleranceStitches,
 		DisplayUnit:          measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:          req.WithOutline,
@@ -60,6 +66,7 @@ func armholeOut(out armhole.Armhole) *knitmathv1.PlanArmholeResponse {
 		CapEdgeCm:        out.CapEdgeCm,
 		CapExcessPercent: out.CapExcessPercent,
 		CapTopCm:         out.CapTopCm,
+		Strap:            message(out.Strap, strapOut),
 		Summary:          out.Summary(),
 		Directions:       out.Directions(),
 		Notices:          each(out.Notices, noticeOut),
@@ -89,4 +96,9 @@ func armholeRowOut(r curve.Row) *knitmathv1.ArmholeRow {
 		Side:        knitmathv1.Side(r.Side),
 		Instruction: instructionOut(r.Instruction),
 	}
+}
+
+func strapOut(s armhole.Strap) *knitmathv1.ArmholeStrap {
+	return &knitmathv1.ArmholeStrap{Stitches: countOut(s.Stitches), WidthCm: s.WidthCm, Rows: countOut(s.Rows), LengthCm: s.LengthCm,
+		ShoulderCm: s.ShoulderCm}
 }

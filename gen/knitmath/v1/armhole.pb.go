@@ -22,6 +22,64 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
+// How the sleeve meets the body.
+type ArmholeStyle int32
+
+const (
+	// Set in.
+	ArmholeStyle_ARMHOLE_STYLE_UNSPECIFIED ArmholeStyle = 0
+	// A curved armhole, and a cap that follows it.
+	ArmholeStyle_ARMHOLE_STYLE_SET_IN ArmholeStyle = 1
+	// Stitches are bound off at the underarm and the edges go straight up; the sleeve ends in as
+	// many even rows as the bind-off is wide, and straight.
+	ArmholeStyle_ARMHOLE_STYLE_MODIFIED_DROP ArmholeStyle = 2
+	// Nothing is shaped, and the sleeve ends straight.
+	ArmholeStyle_ARMHOLE_STYLE_DROP ArmholeStyle = 3
+	// A cap whose top goes on as a strap along the shoulder to the neck; half of the strap's width
+	// is taken off the front's height and half off the back's.
+	ArmholeStyle_ARMHOLE_STYLE_SADDLE ArmholeStyle = 4
+)
+
+// Enum value maps for ArmholeStyle.
+var (
+	ArmholeStyle_name = map[int32]string{
+		0: "ARMHOLE_STYLE_UNSPECIFIED",
+		1: "ARMHOLE_STYLE_SET_IN",
+		2: "ARMHOLE_STYLE_MODIFIED_DROP",
+		3: "ARMHOLE_STYLE_DROP",
+		4: "ARMHOLE_STYLE_SADDLE",
+	}
+	ArmholeStyle_value = map[string]int32{
+		"ARMHOLE_STYLE_UNSPECIFIED":   0,
+		"ARMHOLE_STYLE_SET_IN":        1,
+		"ARMHOLE_STYLE_MODIFIED_DROP": 2,
+		"ARMHOLE_STYLE_DROP":          3,
+		"ARMHOLE_STYLE_SADDLE":        4,
+	}
+)
+
+func (x ArmholeStyle) Enum() *ArmholeStyle {
+	p := new(ArmholeStyle)
+	*p = x
+	return p
+}
+
+func (x ArmholeStyle) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (ArmholeStyle) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_armhole_proto_enumTypes[0].Descriptor()
+}
+
+func (ArmholeStyle) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_armhole_proto_enumTypes[0]
+}
+
+func (x ArmholeStyle) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
 // How the height of a cap is found.
 type CapHeightRule int32
 
@@ -68,18 +126,18 @@ func (x CapHeightRule) String() string {
 }
 
 func (CapHeightRule) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_armhole_proto_enumTypes[0].Descriptor()
+	return file_knitmath_v1_armhole_proto_enumTypes[1].Descriptor()
 }
 
 func (CapHeightRule) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_armhole_proto_enumTypes[0]
+	return &file_knitmath_v1_armhole_proto_enumTypes[1]
 }
 
 func (x CapHeightRule) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Asks for armholes and a cap, worked flat from the underarm up, the first bind-off on the
+// Asks for armholes and what the sleeve ends in, worked flat from the underarm up, the first bind-off on the
 // right side.
 type PlanArmholeRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -96,25 +154,31 @@ type PlanArmholeRequest struct {
 	FrontStitches *int32 `protobuf:"varint,5,opt,name=front_stitches,json=frontStitches,proto3,oneof" json:"front_stitches,omitempty"`
 	// Width across the back, from armhole to armhole, in cm, 5 to 120. Each edge loses half of
 	// the difference, halves up; so it may come out a stitch off. Refused when nothing is lost.
+	// This or across_back_stitches is required of a set-in sleeve and a saddle; a drop shoulder
+	// has none.
 	AcrossBackCm *float64 `protobuf:"fixed64,6,opt,name=across_back_cm,json=acrossBackCm,proto3,oneof" json:"across_back_cm,omitempty"`
 	// The same in stitches, 1 to 260. Refused when the difference is odd.
 	AcrossBackStitches *int32 `protobuf:"varint,7,opt,name=across_back_stitches,json=acrossBackStitches,proto3,oneof" json:"across_back_stitches,omitempty"`
 	// Stitches left of the front, 1 to 260. Default those left of the back, or one fewer.
 	AcrossFrontStitches *int32 `protobuf:"varint,8,opt,name=across_front_stitches,json=acrossFrontStitches,proto3,oneof" json:"across_front_stitches,omitempty"`
 	// Depth of the armhole, straight up from the first bind-off, in cm, 1 to 120; nearest row,
-	// halves up, 8 to 140.
+	// halves up, 8 to 140. Of a saddle to the middle of the strap.
 	ArmholeDepthCm *float64 `protobuf:"fixed64,9,opt,name=armhole_depth_cm,json=armholeDepthCm,proto3,oneof" json:"armhole_depth_cm,omitempty"`
 	// The same in rows, 8 to 140.
 	ArmholeDepthRows *int32 `protobuf:"varint,10,opt,name=armhole_depth_rows,json=armholeDepthRows,proto3,oneof" json:"armhole_depth_rows,omitempty"`
 	// The arm at its widest, in cm, 5 to 120; with its ease it becomes the stitches of the
-	// sleeve, nearest count that sleeve_rule allows, 10 to 260.
+	// sleeve, nearest count that sleeve_rule allows, 10 to 260. This or sleeve_stitches is required
+	// of a set-in sleeve and a saddle. Without a cap the armhole's depth settles the sleeve, and
+	// a sleeve narrower than this is noticed.
 	UpperArmCm *float64 `protobuf:"fixed64,11,opt,name=upper_arm_cm,json=upperArmCm,proto3,oneof" json:"upper_arm_cm,omitempty"`
 	// What is added to upper_arm_cm, in cm, -30 to 100. Default 5.
 	SleeveEaseCm *float64 `protobuf:"fixed64,12,opt,name=sleeve_ease_cm,json=sleeveEaseCm,proto3,oneof" json:"sleeve_ease_cm,omitempty"`
-	// Stitches of the sleeve below the cap, 10 to 260.
+	// Stitches of the sleeve below the cap, 10 to 260. Without a cap refused where they do not
+	// make the sleeve's edge 0 to 5 % longer than the armhole's.
 	SleeveStitches *int32 `protobuf:"varint,13,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches bound off first, at every edge of back, front and sleeve alike, 1 to 260. Default
-	// half of what each edge loses, halves up. Refused when an edge loses fewer.
+	// half of what each edge loses, halves up; of a modified drop, which loses no others, 2
+	// inches, and it excludes a width across. Refused when an edge loses fewer.
 	UnderarmStitches *int32 `protobuf:"varint,14,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// The most stitches bound off at once above the underarm, 1 to 20, of back and front; with 1
 	// there are only decreases. Default underarm_stitches. At the cap, an inch or
@@ -131,19 +195,19 @@ type PlanArmholeRequest struct {
 	CapHeightCm *float64 `protobuf:"fixed64,18,opt,name=cap_height_cm,json=capHeightCm,proto3,oneof" json:"cap_height_cm,omitempty"`
 	// The same in rows, 6 to 140; the last bind-off follows in the next row.
 	CapHeightRows *int32 `protobuf:"varint,19,opt,name=cap_height_rows,json=capHeightRows,proto3,oneof" json:"cap_height_rows,omitempty"`
-	// Width bound off last at the top of the cap, in cm, 0.1 to 120; nearest stitch, one more
+	// Width bound off last at the top of the cap, or of a saddle's strap, in cm, 0.1 to 120; nearest stitch, one more
 	// where the sleeve wants it. Default 3 inches, or a quarter of a narrow sleeve.
 	CapTopCm *float64 `protobuf:"fixed64,20,opt,name=cap_top_cm,json=capTopCm,proto3,oneof" json:"cap_top_cm,omitempty"`
 	// The same in stitches, 1 to 260. Refused when odd for a sleeve of an even count, or even
 	// for one of an odd.
 	CapTopStitches *int32 `protobuf:"varint,21,opt,name=cap_top_stitches,json=capTopStitches,proto3,oneof" json:"cap_top_stitches,omitempty"`
 	// By how much the edge of the cap should be longer than those of the armholes, in percent, 0
-	// to 5. Default 2.5. The nearest that is found is taken, always within 0 to 5; refused where
+	// to 5. Default 2.5, without a cap 0. The nearest that is found is taken, always within 0 to 5; refused where
 	// none is, with the measures to move and by how much, each tried.
 	CapExcessPercent *float64 `protobuf:"fixed64,22,opt,name=cap_excess_percent,json=capExcessPercent,proto3,oneof" json:"cap_excess_percent,omitempty"`
 	// Which counts fit back and front. Only with chest_cm.
 	StitchRule *CountRule `protobuf:"bytes,23,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
-	// Which counts fit the sleeve. Only with upper_arm_cm.
+	// Which counts fit the sleeve. Not with sleeve_stitches.
 	SleeveRule *CountRule `protobuf:"bytes,24,opt,name=sleeve_rule,json=sleeveRule,proto3" json:"sleeve_rule,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from its curve, in
 	// stitches, 0 to 3. Default 0.5.
@@ -152,6 +216,19 @@ type PlanArmholeRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,26,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too: back and cap side by side. Default false.
 	WithOutline bool `protobuf:"varint,27,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How the sleeve meets the body. Default set in. What a style has no use for is refused.
+	Style ArmholeStyle `protobuf:"varint,28,opt,name=style,proto3,enum=knitmath.v1.ArmholeStyle" json:"style,omitempty"`
+	// Which counts fit the width across the back. Only with across_back_cm.
+	AcrossRule *CountRule `protobuf:"bytes,29,opt,name=across_rule,json=acrossRule,proto3" json:"across_rule,omitempty"`
+	// Which counts fit the first bind-off, nearest to its default. Not with underarm_stitches.
+	UnderarmRule *CountRule `protobuf:"bytes,30,opt,name=underarm_rule,json=underarmRule,proto3" json:"underarm_rule,omitempty"`
+	// Which counts fit the top of the cap or the strap. Not with cap_top_stitches.
+	TopRule *CountRule `protobuf:"bytes,31,opt,name=top_rule,json=topRule,proto3" json:"top_rule,omitempty"`
+	// Width of the neck, where a saddle's strap ends, in cm, 0.1 to 120; nearest count that leaves
+	// equal shoulders. Default a third of the width across the back. Only of a saddle.
+	NeckCm *float64 `protobuf:"fixed64,32,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
+	// The same in stitches, 1 to 260. Refused when it leaves unequal shoulders.
+	NeckStitches *int32 `protobuf:"varint,33,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -375,6 +452,48 @@ func (x *PlanArmholeRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanArmholeRequest) GetStyle() ArmholeStyle {
+	if x != nil {
+		return x.Style
+	}
+	return ArmholeStyle_ARMHOLE_STYLE_UNSPECIFIED
+}
+
+func (x *PlanArmholeRequest) GetAcrossRule() *CountRule {
+	if x != nil {
+		return x.AcrossRule
+	}
+	return nil
+}
+
+func (x *PlanArmholeRequest) GetUnderarmRule() *CountRule {
+	if x != nil {
+		return x.UnderarmRule
+	}
+	return nil
+}
+
+func (x *PlanArmholeRequest) GetTopRule() *CountRule {
+	if x != nil {
+		return x.TopRule
+	}
+	return nil
+}
+
+func (x *PlanArmholeRequest) GetNeckCm() float64 {
+	if x != nil && x.NeckCm != nil {
+		return *x.NeckCm
+	}
+	return 0
+}
+
+func (x *PlanArmholeRequest) GetNeckStitches() int32 {
+	if x != nil && x.NeckStitches != nil {
+		return *x.NeckStitches
+	}
+	return 0
+}
+
 func (x *PlanArmholeRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -568,6 +687,83 @@ func (x *ArmholePiece) GetSteppedEdgeCm() float64 {
 	return 0
 }
 
+// What goes on from the cap of a saddle along the shoulders to the neck.
+type ArmholeStrap struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// Its stitches, those that the cap ends with.
+	Stitches int32 `protobuf:"varint,1,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// Its width, in cm.
+	WidthCm float64 `protobuf:"fixed64,2,opt,name=width_cm,json=widthCm,proto3" json:"width_cm,omitempty"`
+	// Its rows, as many as are nearest to the shoulder's length.
+	Rows int32 `protobuf:"varint,3,opt,name=rows,proto3" json:"rows,omitempty"`
+	// Its length, in cm.
+	LengthCm float64 `protobuf:"fixed64,4,opt,name=length_cm,json=lengthCm,proto3" json:"length_cm,omitempty"`
+	// The length of the shoulders that it lies between, in cm.
+	ShoulderCm    float64 `protobuf:"fixed64,5,opt,name=shoulder_cm,json=shoulderCm,proto3" json:"shoulder_cm,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *ArmholeStrap) Reset() {
+	*x = ArmholeStrap{}
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *ArmholeStrap) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*ArmholeStrap) ProtoMessage() {}
+
+func (x *ArmholeStrap) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *ArmholeStrap) GetStitches() int32 {
+	if x != nil {
+		return x.Stitches
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetWidthCm() float64 {
+	if x != nil {
+		return x.WidthCm
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetRows() int32 {
+	if x != nil {
+		return x.Rows
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetLengthCm() float64 {
+	if x != nil {
+		return x.LengthCm
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetShoulderCm() float64 {
+	if x != nil {
+		return x.ShoulderCm
+	}
+	return 0
+}
+
 // Armholes and a cap.
 type PlanArmholeResponse struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -581,7 +777,9 @@ type PlanArmholeResponse struct {
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
 	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is over 1.5
-	//     inches higher or lower than two thirds of the armhole.
+	//     inches higher or lower than two thirds of the armhole; not of a saddle.
+	//   - SLEEVE_NARROW, at upper_arm_cm: the sleeve of a drop shoulder is narrower than the arm with
+	//     its ease.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -591,27 +789,30 @@ type PlanArmholeResponse struct {
 	Back *ArmholePiece `protobuf:"bytes,6,opt,name=back,proto3" json:"back,omitempty"`
 	// The front.
 	Front *ArmholePiece `protobuf:"bytes,7,opt,name=front,proto3" json:"front,omitempty"`
-	// The cap of the sleeve; its last row binds off the top.
+	// The cap of the sleeve; its last row binds off the top. Of a saddle up to the strap. Without
+	// a cap the even rows above the underarm and the row that binds off.
 	Cap *ArmholePiece `protobuf:"bytes,8,opt,name=cap,proto3" json:"cap,omitempty"`
 	// How long the edge of an armhole is along its seam, in cm: an edge of the back and one of the
 	// front.
 	ArmholeEdgeCm float64 `protobuf:"fixed64,9,opt,name=armhole_edge_cm,json=armholeEdgeCm,proto3" json:"armhole_edge_cm,omitempty"`
 	// How long the edge of the cap is along its seam, in cm: both its edges, each to the middle of
-	// the top.
+	// the top or to the strap.
 	CapEdgeCm float64 `protobuf:"fixed64,10,opt,name=cap_edge_cm,json=capEdgeCm,proto3" json:"cap_edge_cm,omitempty"`
 	// By how many percent that is longer.
 	CapExcessPercent float64 `protobuf:"fixed64,11,opt,name=cap_excess_percent,json=capExcessPercent,proto3" json:"cap_excess_percent,omitempty"`
 	// The top of the cap, in cm.
 	CapTopCm float64 `protobuf:"fixed64,12,opt,name=cap_top_cm,json=capTopCm,proto3" json:"cap_top_cm,omitempty"`
+	// The strap of a saddle; absent of other styles.
+	Strap *ArmholeStrap `protobuf:"bytes,13,opt,name=strap,proto3" json:"strap,omitempty"`
 	// The outline, if asked for.
-	Outline       *Outline `protobuf:"bytes,13,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,14,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *PlanArmholeResponse) Reset() {
 	*x = PlanArmholeResponse{}
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -623,7 +824,7 @@ func (x *PlanArmholeResponse) String() string {
 func (*PlanArmholeResponse) ProtoMessage() {}
 
 func (x *PlanArmholeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -718,6 +919,13 @@ func (x *PlanArmholeResponse) GetCapTopCm() float64 {
 	return 0
 }
 
+func (x *PlanArmholeResponse) GetStrap() *ArmholeStrap {
+	if x != nil {
+		return x.Strap
+	}
+	return nil
+}
+
 func (x *PlanArmholeResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -729,7 +937,7 @@ var File_knitmath_v1_armhole_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xf8\x14\n" +
+	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x95\x18\n" +
 	"\x12PlanArmholeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x12E\n" +
 	"\bchest_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00X@\x19\x00\x00\x00\x00\x00@o@)\x00\x00\x00\x00\x00\x004@H\x00R\achestCm\x88\x01\x01\x12N\n" +
@@ -758,29 +966,38 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x0fcap_height_rows\x18\x13 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\x8c\x01(\x06H\x10R\rcapHeightRows\x88\x01\x01\x12H\n" +
 	"\n" +
 	"cap_top_cm\x18\x14 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x1e@\x19\x00\x00\x00\x00\x00\x00^@)\x9a\x99\x99\x99\x99\x99\xb9?H\x11R\bcapTopCm\x88\x01\x01\x12>\n" +
-	"\x10cap_top_stitches\x18\x15 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x84\x02(\x01H\x12R\x0ecapTopStitches\x88\x01\x01\x12e\n" +
-	"\x12cap_excess_percent\x18\x16 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00\x00\x14@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x04@H\x13R\x10capExcessPercent\x88\x01\x01\x12<\n" +
+	"\x10cap_top_stitches\x18\x15 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x84\x02(\x01H\x12R\x0ecapTopStitches\x88\x01\x01\x12X\n" +
+	"\x12cap_excess_percent\x18\x16 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x04@\x19\x00\x00\x00\x00\x00\x00\x14@)\x00\x00\x00\x00\x00\x00\x00\x00H\x13R\x10capExcessPercent\x88\x01\x01\x12<\n" +
 	"\vstitch_rule\x18\x17 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"stitchRule\x12<\n" +
 	"\vsleeve_rule\x18\x18 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"sleeveRule\x12f\n" +
 	"\x12tolerance_stitches\x18\x19 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xe0?H\x14R\x11toleranceStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x1a \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x1b \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xda\x01\xbaH\xd6\x01\"\x1b\n" +
+	"\fwith_outline\x18\x1b \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12<\n" +
+	"\x05style\x18\x1c \x01(\x0e2\x19.knitmath.v1.ArmholeStyleB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x05style\x12<\n" +
+	"\vacross_rule\x18\x1d \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
+	"acrossRule\x12@\n" +
+	"\runderarm_rule\x18\x1e \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\funderarmRule\x126\n" +
+	"\btop_rule\x18\x1f \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\atopRule\x12C\n" +
+	"\aneck_cm\x18  \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00*@\x19\x00\x00\x00\x00\x00\x00^@)\x9a\x99\x99\x99\x99\x99\xb9?H\x15R\x06neckCm\x88\x01\x01\x129\n" +
+	"\rneck_stitches\x18! \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x1b\x18\x84\x02(\x01H\x16R\fneckStitches\x88\x01\x01\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xf0\x01\xbaH\xec\x01\"\x1b\n" +
 	"\bchest_cm\n" +
-	"\rback_stitches\x10\x01\"(\n" +
+	"\rback_stitches\x10\x01\"&\n" +
 	"\x0eacross_back_cm\n" +
-	"\x14across_back_stitches\x10\x01\"(\n" +
+	"\x14across_back_stitches\"(\n" +
 	"\x10armhole_depth_cm\n" +
-	"\x12armhole_depth_rows\x10\x01\"!\n" +
+	"\x12armhole_depth_rows\x10\x01\"\x1f\n" +
 	"\fupper_arm_cm\n" +
-	"\x0fsleeve_stitches\x10\x01\" \n" +
+	"\x0fsleeve_stitches\" \n" +
 	"\rcap_height_cm\n" +
 	"\x0fcap_height_rows\"\x1e\n" +
 	"\n" +
 	"cap_top_cm\n" +
-	"\x10cap_top_stitchesB\v\n" +
+	"\x10cap_top_stitches\"\x18\n" +
+	"\aneck_cm\n" +
+	"\rneck_stitchesB\v\n" +
 	"\t_chest_cmB\x10\n" +
 	"\x0e_chest_ease_cmB\x10\n" +
 	"\x0e_back_stitchesB\x11\n" +
@@ -801,7 +1018,10 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\v_cap_top_cmB\x13\n" +
 	"\x11_cap_top_stitchesB\x15\n" +
 	"\x13_cap_excess_percentB\x15\n" +
-	"\x13_tolerance_stitches\"\x94\x01\n" +
+	"\x13_tolerance_stitchesB\n" +
+	"\n" +
+	"\b_neck_cmB\x10\n" +
+	"\x0e_neck_stitches\"\x94\x01\n" +
 	"\n" +
 	"ArmholeRow\x12\x1d\n" +
 	"\n" +
@@ -820,7 +1040,14 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x18least_departure_stitches\x18\b \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\t \x01(\x05R\x06effort\x12&\n" +
 	"\x0fstepped_edge_cm\x18\n" +
-	" \x01(\x01R\rsteppedEdgeCm\"\xbd\x04\n" +
+	" \x01(\x01R\rsteppedEdgeCm\"\x97\x01\n" +
+	"\fArmholeStrap\x12\x1a\n" +
+	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x19\n" +
+	"\bwidth_cm\x18\x02 \x01(\x01R\awidthCm\x12\x12\n" +
+	"\x04rows\x18\x03 \x01(\x05R\x04rows\x12\x1b\n" +
+	"\tlength_cm\x18\x04 \x01(\x01R\blengthCm\x12\x1f\n" +
+	"\vshoulder_cm\x18\x05 \x01(\x01R\n" +
+	"shoulderCm\"\xee\x04\n" +
 	"\x13PlanArmholeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -837,8 +1064,15 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	" \x01(\x01R\tcapEdgeCm\x12,\n" +
 	"\x12cap_excess_percent\x18\v \x01(\x01R\x10capExcessPercent\x12\x1c\n" +
 	"\n" +
-	"cap_top_cm\x18\f \x01(\x01R\bcapTopCm\x12.\n" +
-	"\aoutline\x18\r \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\xab\x01\n" +
+	"cap_top_cm\x18\f \x01(\x01R\bcapTopCm\x12/\n" +
+	"\x05strap\x18\r \x01(\v2\x19.knitmath.v1.ArmholeStrapR\x05strap\x12.\n" +
+	"\aoutline\x18\x0e \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\x9a\x01\n" +
+	"\fArmholeStyle\x12\x1d\n" +
+	"\x19ARMHOLE_STYLE_UNSPECIFIED\x10\x00\x12\x18\n" +
+	"\x14ARMHOLE_STYLE_SET_IN\x10\x01\x12\x1f\n" +
+	"\x1bARMHOLE_STYLE_MODIFIED_DROP\x10\x02\x12\x16\n" +
+	"\x12ARMHOLE_STYLE_DROP\x10\x03\x12\x18\n" +
+	"\x14ARMHOLE_STYLE_SADDLE\x10\x04*\xab\x01\n" +
 	"\rCapHeightRule\x12\x1f\n" +
 	"\x1bCAP_HEIGHT_RULE_UNSPECIFIED\x10\x00\x12\x18\n" +
 	"\x14CAP_HEIGHT_RULE_FREE\x10\x01\x12!\n" +
@@ -849,45 +1083,52 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\vPlanArmhole\x12\x1f.knitmath.v1.PlanArmholeRequest\x1a .knitmath.v1.PlanArmholeResponse\"=\x82\xd3\xe4\x93\x027:\x01*Z\x19\x12\x17/v1/armhole:planArmhole\"\x17/v1/armhole:planArmholeB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
-var file_knitmath_v1_armhole_proto_enumTypes = make([]protoimpl.EnumInfo, 1)
-var file_knitmath_v1_armhole_proto_msgTypes = make([]protoimpl.MessageInfo, 4)
+var file_knitmath_v1_armhole_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
+var file_knitmath_v1_armhole_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
 var file_knitmath_v1_armhole_proto_goTypes = []any{
-	(CapHeightRule)(0),          // 0: knitmath.v1.CapHeightRule
-	(*PlanArmholeRequest)(nil),  // 1: knitmath.v1.PlanArmholeRequest
-	(*ArmholeRow)(nil),          // 2: knitmath.v1.ArmholeRow
-	(*ArmholePiece)(nil),        // 3: knitmath.v1.ArmholePiece
-	(*PlanArmholeResponse)(nil), // 4: knitmath.v1.PlanArmholeResponse
-	(*Gauge)(nil),               // 5: knitmath.v1.Gauge
-	(*CountRule)(nil),           // 6: knitmath.v1.CountRule
-	(DisplayUnit)(0),            // 7: knitmath.v1.DisplayUnit
-	(Side)(0),                   // 8: knitmath.v1.Side
-	(*Instruction)(nil),         // 9: knitmath.v1.Instruction
-	(*Notice)(nil),              // 10: knitmath.v1.Notice
-	(*Source)(nil),              // 11: knitmath.v1.Source
-	(*Outline)(nil),             // 12: knitmath.v1.Outline
+	(ArmholeStyle)(0),           // 0: knitmath.v1.ArmholeStyle
+	(CapHeightRule)(0),          // 1: knitmath.v1.CapHeightRule
+	(*PlanArmholeRequest)(nil),  // 2: knitmath.v1.PlanArmholeRequest
+	(*ArmholeRow)(nil),          // 3: knitmath.v1.ArmholeRow
+	(*ArmholePiece)(nil),        // 4: knitmath.v1.ArmholePiece
+	(*ArmholeStrap)(nil),        // 5: knitmath.v1.ArmholeStrap
+	(*PlanArmholeResponse)(nil), // 6: knitmath.v1.PlanArmholeResponse
+	(*Gauge)(nil),               // 7: knitmath.v1.Gauge
+	(*CountRule)(nil),           // 8: knitmath.v1.CountRule
+	(DisplayUnit)(0),            // 9: knitmath.v1.DisplayUnit
+	(Side)(0),                   // 10: knitmath.v1.Side
+	(*Instruction)(nil),         // 11: knitmath.v1.Instruction
+	(*Notice)(nil),              // 12: knitmath.v1.Notice
+	(*Source)(nil),              // 13: knitmath.v1.Source
+	(*Outline)(nil),             // 14: knitmath.v1.Outline
 }
 var file_knitmath_v1_armhole_proto_depIdxs = []int32{
-	5,  // 0: knitmath.v1.PlanArmholeRequest.gauge:type_name -> knitmath.v1.Gauge
-	0,  // 1: knitmath.v1.PlanArmholeRequest.cap_height_rule:type_name -> knitmath.v1.CapHeightRule
-	6,  // 2: knitmath.v1.PlanArmholeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	6,  // 3: knitmath.v1.PlanArmholeRequest.sleeve_rule:type_name -> knitmath.v1.CountRule
-	7,  // 4: knitmath.v1.PlanArmholeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	8,  // 5: knitmath.v1.ArmholeRow.side:type_name -> knitmath.v1.Side
-	9,  // 6: knitmath.v1.ArmholeRow.instruction:type_name -> knitmath.v1.Instruction
-	2,  // 7: knitmath.v1.ArmholePiece.rows:type_name -> knitmath.v1.ArmholeRow
-	10, // 8: knitmath.v1.PlanArmholeResponse.notices:type_name -> knitmath.v1.Notice
-	11, // 9: knitmath.v1.PlanArmholeResponse.sources:type_name -> knitmath.v1.Source
-	3,  // 10: knitmath.v1.PlanArmholeResponse.back:type_name -> knitmath.v1.ArmholePiece
-	3,  // 11: knitmath.v1.PlanArmholeResponse.front:type_name -> knitmath.v1.ArmholePiece
-	3,  // 12: knitmath.v1.PlanArmholeResponse.cap:type_name -> knitmath.v1.ArmholePiece
-	12, // 13: knitmath.v1.PlanArmholeResponse.outline:type_name -> knitmath.v1.Outline
-	1,  // 14: knitmath.v1.ArmholeService.PlanArmhole:input_type -> knitmath.v1.PlanArmholeRequest
-	4,  // 15: knitmath.v1.ArmholeService.PlanArmhole:output_type -> knitmath.v1.PlanArmholeResponse
-	15, // [15:16] is the sub-list for method output_type
-	14, // [14:15] is the sub-list for method input_type
-	14, // [14:14] is the sub-list for extension type_name
-	14, // [14:14] is the sub-list for extension extendee
-	0,  // [0:14] is the sub-list for field type_name
+	7,  // 0: knitmath.v1.PlanArmholeRequest.gauge:type_name -> knitmath.v1.Gauge
+	1,  // 1: knitmath.v1.PlanArmholeRequest.cap_height_rule:type_name -> knitmath.v1.CapHeightRule
+	8,  // 2: knitmath.v1.PlanArmholeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	8,  // 3: knitmath.v1.PlanArmholeRequest.sleeve_rule:type_name -> knitmath.v1.CountRule
+	9,  // 4: knitmath.v1.PlanArmholeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	0,  // 5: knitmath.v1.PlanArmholeRequest.style:type_name -> knitmath.v1.ArmholeStyle
+	8,  // 6: knitmath.v1.PlanArmholeRequest.across_rule:type_name -> knitmath.v1.CountRule
+	8,  // 7: knitmath.v1.PlanArmholeRequest.underarm_rule:type_name -> knitmath.v1.CountRule
+	8,  // 8: knitmath.v1.PlanArmholeRequest.top_rule:type_name -> knitmath.v1.CountRule
+	10, // 9: knitmath.v1.ArmholeRow.side:type_name -> knitmath.v1.Side
+	11, // 10: knitmath.v1.ArmholeRow.instruction:type_name -> knitmath.v1.Instruction
+	3,  // 11: knitmath.v1.ArmholePiece.rows:type_name -> knitmath.v1.ArmholeRow
+	12, // 12: knitmath.v1.PlanArmholeResponse.notices:type_name -> knitmath.v1.Notice
+	13, // 13: knitmath.v1.PlanArmholeResponse.sources:type_name -> knitmath.v1.Source
+	4,  // 14: knitmath.v1.PlanArmholeResponse.back:type_name -> knitmath.v1.ArmholePiece
+	4,  // 15: knitmath.v1.PlanArmholeResponse.front:type_name -> knitmath.v1.ArmholePiece
+	4,  // 16: knitmath.v1.PlanArmholeResponse.cap:type_name -> knitmath.v1.ArmholePiece
+	5,  // 17: knitmath.v1.PlanArmholeResponse.strap:type_name -> knitmath.v1.ArmholeStrap
+	14, // 18: knitmath.v1.PlanArmholeResponse.outline:type_name -> knitmath.v1.Outline
+	2,  // 19: knitmath.v1.ArmholeService.PlanArmhole:input_type -> knitmath.v1.PlanArmholeRequest
+	6,  // 20: knitmath.v1.ArmholeService.PlanArmhole:output_type -> knitmath.v1.PlanArmholeResponse
+	20, // [20:21] is the sub-list for method output_type
+	19, // [19:20] is the sub-list for method input_type
+	19, // [19:19] is the sub-list for extension type_name
+	19, // [19:19] is the sub-list for extension extendee
+	0,  // [0:19] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_armhole_proto_init() }
@@ -907,8 +1148,8 @@ func file_knitmath_v1_armhole_proto_init() {
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_armhole_proto_rawDesc), len(file_knitmath_v1_armhole_proto_rawDesc)),
-			NumEnums:      1,
-			NumMessages:   4,
+			NumEnums:      2,
+			NumMessages:   5,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

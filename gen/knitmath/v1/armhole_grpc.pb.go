@@ -30,9 +30,9 @@ const (
 //
 // Where body and sleeve meet.
 type ArmholeServiceClient interface {
-	// PlanArmhole shapes the armholes of back and front and the cap of the sleeve that is set
-	// into them, together, so that the edge of the cap goes into theirs along the
-	// seam.
+	// PlanArmhole shapes the armholes of back and front and the top of the sleeve, together, so
+	// that the edge of the sleeve goes into theirs along the seam: set in, saddle, drop and
+	// modified drop.
 	PlanArmhole(ctx context.Context, in *PlanArmholeRequest, opts ...grpc.CallOption) (*PlanArmholeResponse, error)
 }
 
@@ -60,9 +60,9 @@ func (c *armholeServiceClient) PlanArmhole(ctx context.Context, in *PlanArmholeR
 //
 // Where body and sleeve meet.
 type ArmholeServiceServer interface {
-	// PlanArmhole shapes the armholes of back and front and the cap of the sleeve that is set
-	// into them, together, so that the edge of the cap goes into theirs along the
-	// seam.
+	// PlanArmhole shapes the armholes of back and front and the top of the sleeve, together, so
+	// that the edge of the sleeve goes into theirs along the seam: set in, saddle, drop and
+	// modified drop.
 	PlanArmhole(context.Context, *PlanArmholeRequest) (*PlanArmholeResponse, error)
 	mustEmbedUnimplementedArmholeServiceServer()
 }

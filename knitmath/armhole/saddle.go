@@ -1,0 +1,38 @@
+package armhole
+
+import (
+	"fmt"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// settleStrap settles the strap of a saddle: as wide as the cap's top, as long as the
+// shoulder, and half its width in the front's height and half in the back's.
+func (s *settled) settleStrap(c *fault.Checks, in Input) {
+	s.lowered = s.rw.Nearest(measure.Micrometres(s.st.SizeCm(s.top) / 2))
+	if s.depth -= s.lowered; s.depth < MinDepth {
+		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; at least %d are planned, so a depth of %d rows would do",
+			s.depth, MinDepth, MinDepth+s.lowered), s.depthField)
+		return
+	}
+	across := s.back - 2*s.backLost
+	neck, field := fault.Or(in.NeckStitches, 0), "neck_stitches"
+	if in.NeckStitches == nil {
+		field = "neck_cm"
+		num, den := int64(across), int64(neckShare)
+		if in.NeckCm != nil {
+			num, den = s.st.Exact(measure.Micrometres(*in.NeckCm))
+		}
+		neck = across - 2*int(measure.FloorDiv(int64(across)*den-num+den, 2*den))
+	}
+	switch {
+	case neck > across-2 || neck < 1:
+		c.Infeasible(fmt.Sprintf("comes to %d stitches, and a shoulder of the %d across has at least 1: from 1 to %d would do", neck, across, across-2),
+			field, s.acrossField)
+	case (across-neck)%2 != 0:
+		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike; %d or %d would do", neck, across, neck-1, neck+1), field)
+	}
+	s.shoulder = (across - neck) / 2
+	s.strapRows = max(1, s.rw.Nearest(measure.Micrometres(s.st.SizeCm(max(s.shoulder, 0)))))
+}

@@ -1,0 +1,95 @@
+package armhole
+
+import (
+	"fmt"
+	"math"
+
+	"example.com/knitmath/knitmath/curve"
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// nearlyWhole is what a count may miss by the rounding of floats.
+const nearlyWhole = 1e-9
+
+// straight settles a sleeve without a cap: its even rows above the underarm's marks, and
+// as many stitches as make its edge as long as those of back and front.
+func (s *settled) straight(c *fault.Checks, in Input) {
+	s.settleDropped(c, in)
+	if c.Err() != nil {
+		return
+	}
+	if s.underarm > 0 {
+		s.capRows = max(1, s.rw.Nearest(measure.Micrometres(s.st.SizeCm(s.underarm))))
+	}
+	around, sides := s.edgeCm(s.bodice(s.back))+s.edgeCm(s.bodice(s.front)), 2*s.rw.SizeCm(s.capRows)
+	counts := func(percent float64) float64 { return (around*(1+percent/100) - sides) / s.st.SizeCm(1) }
+	least := max(1, int(measure.CeilQuotient(counts(MinExcess)-nearlyWhole, 1)))
+	most := int(math.Floor(counts(MaxExcess) + nearlyWhole))
+	if given := in.SleeveStitches; given != nil {
+		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
+			c.Infeasible(fmt.Sprintf("its edge is to be %s to %s %% longer than the %s of an armhole; from %d to %d stitches are", measure.Decimal(MinExcess, 0),
+				measure.Decimal(MaxExcess, 0), s.unit.Size(around), least, most), "sleeve_stitches", s.depthField)
+		}
+	} else {
+		num, den := s.st.Exact(measure.Micrometres(counts(s.excess) * s.st.SizeCm(1)))
+		n, ok := s.rules.sleeve.Among(num, den, least, most, 1)
+		if !ok {
+			c.Infeasible(fmt.Sprintf("allows no count of stitches that makes the sleeve's edge 0 to 5 %% longer than the %s of an armhole: from %d to %d",
+				s.unit.Size(around), least, most), "sleeve_rule", s.depthField)
+		}
+		s.sleeve = n
+	}
+	if c.Err() == nil && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
+		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned", s.sleeve, MinWidth, MaxWidth),
+			s.depthField, "gauge")
+	}
+	s.top = s.sleeve
+}
+
+// settleDropped settles the underarm of a modified drop, which is all that an edge loses.
+func (s *settled) settleDropped(c *fault.Checks, in Input) {
+	if s.style == StyleDrop {
+		return
+	}
+	most := (min(s.back, s.front) - 1) / 2
+	switch {
+	case s.backLost > 0:
+		s.underarm = s.backLost
+		if s.frontLost = s.backLost; s.underarm > most {
+			c.Infeasible(fmt.Sprintf("%d at each edge leave nothing of the front; at most %d would do", s.underarm, most), s.acrossField)
+		}
+		return
+	case in.UnderarmStitches != nil:
+		s.underarm = *in.UnderarmStitches
+	case in.UnderarmRule != nil:
+		num, den := s.st.Exact(measure.Micrometres(dropInches * measure.CmPerInch))
+		s.ruledUnderarm(c, num, den, most)
+	default:
+		s.underarm = min(max(1, s.st.Nearest(measure.Micrometres(dropInches*measure.CmPerInch))), most)
+	}
+	if s.underarm > most {
+		c.Infeasible(fmt.Sprintf("leaves nothing of the piece; at most %d would do", most), "underarm_stitches")
+	}
+	s.backLost, s.frontLost = s.underarm, s.underarm
+}
+
+// bodice is a back or a front that goes straight up above its underarm.
+func (s settled) bodice(start int) shaped {
+	p := shaped{start: start, lost: s.underarm, rows: s.depth}
+	if s.underarm > 0 {
+		p.plan.Right = []curve.Step{{RowNumber: 1, Kind: curve.KindBindOff, Stitches: s.underarm}}
+		p.plan.Left = []curve.Step{{RowNumber: underarmRows, Kind: curve.KindBindOff, Stitches: s.underarm}}
+		p.plan.Runs = withUnderarm(s.underarm, nil)
+		p.plan.Effort = effortOfUnderarm
+	}
+	return p
+}
+
+// straightPieces are back, front and the end of the sleeve.
+func (s settled) straightPieces() sewn {
+	return sewn{s.bodice(s.back), s.bodice(s.front), shaped{start: s.sleeve, rows: s.capRows, top: s.sleeve}}
+}
+
+// uprightCm is the edge of a piece that is not shaped, to the middle of its top.
+func (s settled) uprightCm(p shaped) float64 { return s.rw.SizeCm(p.rows) + s.st.SizeCm(p.top)/2 }

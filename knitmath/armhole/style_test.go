@@ -1,0 +1,266 @@
+package armhole
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outlinetest"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// styled are bodies of all sizes in the styles that are not set in.
+func styled() []Input {
+	var list []Input
+	for _, g := range [][2]float64{{22, 30}, {18, 24}, {28, 36}, {13, 18}, {24, 40}} {
+		for chest := 50.0; chest <= 146; chest += 3 * knittestStep() {
+			for i, style := range []Style{StyleDrop, StyleModifiedDrop, StyleModifiedDrop, StyleSaddle, StyleSaddle} {
+				in := Input{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, Style: style, ChestCm: &chest,
+					ArmholeDepthCm: new(8 + chest*0.14), WithOutline: i%2 == 0, DisplayUnit: measure.DisplayUnit(i % 3)}
+				switch i {
+				case 2:
+					in.AcrossBackCm, in.UpperArmCm = new(chest*0.43), new(chest*0.33)
+				case 3:
+					in.AcrossBackCm, in.UpperArmCm = new(chest*0.4), new(chest*0.31)
+				case 4:
+					in.AcrossBackCm, in.UpperArmCm, in.CapTopCm, in.NeckCm = new(chest*0.38), new(chest*0.34), new(5.0), new(chest*0.16)
+				}
+				if int(chest)%3 == 0 && i != 4 {
+					in.SleeveRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)}
+				}
+				list = append(list, in)
+			}
+		}
+	}
+	return list
+}
+
+// Every piece of every style is knit and its fabric measured: straight sleeves with their
+// even rows, caps with their straps.
+func TestStylesAreKnit(t *testing.T) {
+	planned := map[Style]int{}
+	for _, in := range styled() {
+		out, err := Plan(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			continue
+		}
+		planned[in.Style]++
+		knittest.CheckFinite(t, out)
+		around := knitStyled(t, in, out.Back, 0) + knitStyled(t, in, out.Front, 0)
+		strap := 0
+		if out.Strap != nil {
+			strap = out.Strap.Rows
+		}
+		long := 2 * knitStyled(t, in, out.Cap, strap)
+		knittest.Near(t, "armhole", out.ArmholeEdgeCm, around, 1e-9)
+		knittest.Near(t, "sleeve", out.CapEdgeCm, long, 1e-9)
+		if more := (long/around - 1) * 100; math.Abs(more-out.CapExcessPercent) > 1e-6 || more < -1e-9 || more > 5+1e-9 {
+			t.Fatalf("%+v: %v %% longer, %v said", in, more, out.CapExcessPercent)
+		}
+		if r := in.SleeveRule; r != nil && out.Cap.StartStitches%2 != 1 {
+			t.Fatalf("%d stitches", out.Cap.StartStitches)
+		}
+		checkStrap(t, in, out)
+		for _, l := range append(out.Directions(), out.Summary()) {
+			if m := odd.FindString(l); m != "" {
+				t.Errorf("%q: %q", m, l)
+			}
+		}
+		if out.Outline != nil {
+			outlinetest.CheckFrame(t, out.Outline)
+		}
+		if t.Failed() {
+			t.Fatalf("%+v\n%s\n%s", in, out.Summary(), strings.Join(out.Directions(), "\n"))
+		}
+	}
+	t.Log(planned)
+	for style, least := range map[Style]int{StyleDrop: 80, StyleModifiedDrop: 160, StyleSaddle: 150} {
+		if planned[style] < least/knittest.Sweep(1, 7) {
+			t.Errorf("style %d: %d planned", style, planned[style])
+		}
+	}
+}
+
+// knitStyled knits a piece, and for a strap its rows, and measures the seam's line on the fabric.
+func knitStyled(t *testing.T, in Input, p Piece, strap int) float64 {
+	t.Helper()
+	m := stitch.NewMachine(stitch.Flat)
+	f, err := m.Record()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := m.CastOn(p.StartStitches); err != nil {
+		t.Fatal(err)
+	}
+	next, last := 0, p.HeightRows+strap
+	if n := len(p.Rows); n > 0 {
+		last = max(last, p.Rows[n-1].RowNumber)
+	}
+	for row := 1; row <= last; row++ {
+		work := knittest.PlainRow(m)
+		if next < len(p.Rows) && p.Rows[next].RowNumber == row {
+			work = p.Rows[next].Instruction.Row
+			next++
+		}
+		if err := m.Work(work); err != nil {
+			t.Fatalf("%+v: row %d, %q: %v", in, row, work.Text(), err)
+		}
+	}
+	left := 0
+	if strap > 0 || in.Style != StyleSaddle && last == p.HeightRows {
+		left = p.EndStitches // on the needle, for the neck or the shoulders
+	}
+	if in.Style == StyleSaddle && strap == 0 {
+		left = p.EndStitches
+	}
+	if m.StitchCount() != left {
+		t.Fatalf("%+v: %d stitches are left, not %d", in, m.StitchCount(), left)
+	}
+	st, rw := 10/in.Gauge.Stitches, 10/in.Gauge.Rows
+	shapes := p.EndStitches < p.StartStitches
+	over, from := 0.0, 1
+	if shapes {
+		from = 2
+	}
+	right, length := f.Selvedge(stitch.RightHand, 1, p.HeightRows), 0.0
+	other := f.Selvedge(stitch.LeftHand, from, p.HeightRows)
+	if p.HeightRows > 0 {
+		length = (right.SewnCm(st, rw, over) + other.SewnCm(st, rw, over)) / 2
+	}
+	if in.Style.straight() && len(p.Rows) == 1 { // the sleeve: half of what is bound off
+		length += float64(p.EndStitches) / 2 * st
+	}
+	return length
+}
+
+// checkStrap: a saddle's strap is as long as the shoulder to half a row, the shoulders are
+// lowered by half of its width.
+func checkStrap(t *testing.T, in Input, out Armhole) {
+	t.Helper()
+	if in.Style != StyleSaddle {
+		if out.Strap != nil {
+			t.Errorf("%+v", out.Strap)
+		}
+		return
+	}
+	row := 10 / in.Gauge.Rows
+	if s := out.Strap; math.Abs(s.LengthCm-s.ShoulderCm) > row/2+1e-6 || s.Stitches != out.Cap.EndStitches ||
+		math.Abs(out.Back.HeightCm+s.WidthCm/2-*in.ArmholeDepthCm) > row+1e-6 {
+		t.Errorf("%+v, back %v", s, out.Back.HeightCm)
+	}
+}
+
+// Counts by hand at 20 stitches and 30 rows: (90 + 10)/2 cm are 100 stitches; 20 cm are 60
+// rows, and twice 20 cm are 80 stitches. A modified drop binds off 2 inches, 10 stitches: 5 cm,
+// which are 15 rows of the sleeve. A saddle of 3 inches, 15 stitches, 16 with the even sleeve:
+// 8 cm, of which 4, 12 rows, go off the back; across 36 cm 72 stitches, a neck of 24, shoulders
+// of 24 stitches, 12 cm, 36 rows.
+func TestStylesByHand(t *testing.T) {
+	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ChestEaseCm: new(10.0), ArmholeDepthCm: new(20.0)}
+	if out := mustPlan(t, in); out.Back.StartStitches != 100 || out.Back.EndStitches != 100 || out.Back.HeightRows != 60 ||
+		out.Cap.StartStitches != 80 || out.Cap.HeightRows != 0 || out.UnderarmStitches != 0 || out.ArmholeEdgeCm != 40 {
+		t.Errorf("drop: %+v", out)
+	}
+	in.Style = StyleModifiedDrop
+	if out := mustPlan(t, in); out.Back.EndStitches != 80 || out.UnderarmStitches != 10 || out.Cap.StartStitches != 80 || out.Cap.HeightRows != 15 {
+		t.Errorf("modified drop: %+v", out)
+	}
+	in.Style, in.AcrossBackCm, in.SleeveStitches = StyleSaddle, new(36.0), new(70)
+	if out := mustPlan(t, in); out.Back.HeightRows != 48 || *out.Strap != (Strap{Stitches: 16, WidthCm: 8, Rows: 36, LengthCm: 12, ShoulderCm: 12}) {
+		t.Errorf("saddle: %+v, %+v", out.Back, out.Strap)
+	}
+	// Published: 26 cm of armhole, 12 stitches to 10 cm, 62 stitches of sleeve.
+	in = Input{Gauge: &gauge.Gauge{Stitches: 12, Rows: 36}, Style: StyleDrop, BackStitches: new(64), ArmholeDepthCm: new(26.0), SleeveStitches: new(62)}
+	if _, err := Plan(in); err == nil || !strings.Contains(err.Error(), "from 63 to 65 stitches are") {
+		t.Errorf("52 cm are 62.4 stitches, and the book's 62 a little less: %v", err)
+	}
+}
+
+func TestStyleFaults(t *testing.T) {
+	all := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, ChestCm: new(92.0), AcrossBackCm: new(36.0), ArmholeDepthCm: new(19.5),
+		UpperArmCm: new(28.5), AcrossFrontStitches: new(70), UnderarmStitches: new(5), LargestGroupStitches: new(3), ShapingRows: new(20),
+		CapHeightRows: new(40), CapTopCm: new(7.0), NeckCm: new(14.0), TopRule: &gauge.CountRule{}, UnderarmRule: &gauge.CountRule{},
+		AcrossRule: &gauge.CountRule{}}
+	ofCap := []string{"across_front_stitches CONTRADICTORY", "largest_group_stitches CONTRADICTORY", "shaping_rows CONTRADICTORY",
+		"cap_height_rows CONTRADICTORY", "cap_top_cm CONTRADICTORY", "top_rule CONTRADICTORY"}
+	for _, c := range []struct {
+		style Style
+		want  []string
+	}{
+		{StyleDrop, append(slices.Clone(ofCap), "across_back_cm CONTRADICTORY", "across_rule CONTRADICTORY", "underarm_stitches CONTRADICTORY",
+			"underarm_rule CONTRADICTORY", "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
+		{StyleModifiedDrop, append(slices.Clone(ofCap), "neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY", "underarm_stitches CONTRADICTORY",
+			"across_back_cm CONTRADICTORY", "underarm_rule CONTRADICTORY")},
+		{StyleSetIn, []string{"neck_cm CONTRADICTORY", "underarm_rule CONTRADICTORY"}},
+		{5, []string{"style UNKNOWN_VALUE"}},
+	} {
+		in := all
+		in.Style = c.style
+		_, err := Plan(in)
+		t.Run(fmt.Sprint(c.style), func(t *testing.T) {
+			if c.style == 5 {
+				if err == nil || !strings.Contains(err.Error(), "style") {
+					t.Error(err)
+				}
+				return
+			}
+			knittest.WantViolations(t, err, c.want...)
+		})
+	}
+}
+
+func TestSleeveNarrow(t *testing.T) {
+	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ArmholeDepthCm: new(15.0), UpperArmCm: new(30.0)}
+	if out := mustPlan(t, in); !hasNotice(out, SleeveNarrow) {
+		t.Errorf("%+v", out.Notices)
+	}
+	in.UpperArmCm = new(24.0)
+	if out := mustPlan(t, in); len(out.Notices) != 0 {
+		t.Errorf("%+v", out.Notices)
+	}
+}
+
+// Rules bind the width across, the underarm and the top, each among what the others leave.
+func TestRulesBind(t *testing.T) {
+	bound := 0
+	for across := 30.0; across < 42; across += 0.5 {
+		in := pullover()
+		in.AcrossBackCm = &across
+		in.AcrossRule = &gauge.CountRule{Multiple: new(6), Remainder: new(1)}
+		in.UnderarmRule = &gauge.CountRule{Multiple: new(3)}
+		in.TopRule = &gauge.CountRule{Multiple: new(4), Remainder: new(2)}
+		out, err := Plan(in)
+		if err != nil {
+			knittest.CheckInputError(t, err)
+			continue
+		}
+		bound++
+		if out.Back.EndStitches%6 != 1 || out.UnderarmStitches%3 != 0 || out.Cap.EndStitches%4 != 2 || math.Abs(out.Back.GreatestDepartureStitches) > 4 {
+			t.Errorf("%d across, %d at the underarm, %d at the top", out.Back.EndStitches, out.UnderarmStitches, out.Cap.EndStitches)
+		}
+		if off := float64(out.Back.EndStitches) - across*2.2; math.Abs(off) > 3.01 {
+			t.Errorf("%v cm: %d stitches", across, out.Back.EndStitches)
+		}
+	}
+	if bound < 15 {
+		t.Errorf("%d bound", bound)
+	}
+	in := pullover()
+	in.AcrossRule = &gauge.CountRule{Multiple: new(2)} // the back has 107
+	_, err := Plan(in)
+	knittest.WantViolations(t, err, "across_rule INFEASIBLE", "across_back_cm INFEASIBLE")
+	in = pullover()
+	in.TopRule = &gauge.CountRule{Multiple: new(2), Remainder: new(1)} // the sleeve 74
+	_, err = Plan(in)
+	knittest.WantViolations(t, err, "top_rule INFEASIBLE")
+	in = pullover()
+	in.UnderarmRule = &gauge.CountRule{Multiple: new(50)}
+	_, err = Plan(in)
+	knittest.WantViolations(t, err, "underarm_rule INFEASIBLE")
+}
