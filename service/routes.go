@@ -3,7 +3,6 @@ package service
 import (
 	"fmt"
 	"net/http"
-	"slices"
 	"sort"
 	"strings"
 
@@ -23,9 +22,7 @@ func wireServices() []protoreflect.ServiceDescriptor {
 		}
 		return true
 	})
-	slices.SortFunc(all, func(a, b protoreflect.ServiceDescriptor) int {
-		return strings.Compare(string(a.Name()), string(b.Name()))
-	})
+	sort.Slice(all, func(i, j int) bool { return all[i].Name() < all[j].Name() })
 	return all
 }
 

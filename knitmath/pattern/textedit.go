@@ -2,7 +2,7 @@ package pattern
 
 import (
 	"slices"
-	"strings"
+	"sort"
 )
 
 // spellings are words of the vocabulary that differ by one letter from one that is not
@@ -22,11 +22,12 @@ func (c *corrector) spellings(f *Finding, i int) []candidate {
 			near = append(near, known)
 		}
 	}
-	slices.SortFunc(near, func(a, b string) int {
+	sort.Slice(near, func(i, j int) bool {
+		a, b := near[i], near[j]
 		if swapped := sameLetters(b, word) - sameLetters(a, word); swapped != 0 {
-			return swapped
+			return swapped < 0
 		}
-		return strings.Compare(a, b)
+		return a < b
 	})
 	var out []candidate
 	for _, known := range near {

@@ -3,6 +3,7 @@ package pattern
 import (
 	"context"
 	"slices"
+	"sort"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -115,11 +116,12 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 	}
 	e.describe()
 	p.spotted(found.list)
-	slices.SortStableFunc(found.list, func(a, b Finding) int {
+	sort.SliceStable(found.list, func(i, j int) bool { // That of slices is 17 kB more of the program for each type it sorts.
+		a, b := found.list[i], found.list[j]
 		if a.LineNumber != b.LineNumber {
-			return a.LineNumber - b.LineNumber
+			return a.LineNumber < b.LineNumber
 		}
-		return a.ColumnNumber - b.ColumnNumber
+		return a.ColumnNumber < b.ColumnNumber
 	})
 	w.Findings, w.MoreCount, w.unsaid, w.charge = found.list, found.more, found.unsaid, e.spent
 	return w, nil

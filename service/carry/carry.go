@@ -44,11 +44,7 @@ func answer[Req proto.Message, In, Out, Resp any](
 	ctx context.Context, req Req, in func(Req) In, ask func(In) (Out, error), out func(Out) *Resp,
 ) (*Resp, error) {
 	question := in(req)
-	cost := price(question) + proto.Size(req)/readPerStep
-	if refused := caller.Of(ctx).Spend(cost); refused != nil {
-		return nil, refused
-	}
-	if err := admit.Enter(ctx, cost); err != nil {
+	if err := enter(ctx, price(question)+proto.Size(req)/readPerStep); err != nil {
 		return nil, err
 	}
 	a, err := ask(question)
@@ -56,6 +52,15 @@ func answer[Req proto.Message, In, Out, Resp any](
 		return nil, err
 	}
 	return out(a), nil
+}
+
+// enter takes what a question costs out of its caller's budget and waits for room. It
+// is the same for all, and so no part of answer, of which there is one for each method.
+func enter(ctx context.Context, cost int) error {
+	if refused := caller.Of(ctx).Spend(cost); refused != nil {
+		return refused
+	}
+	return admit.Enter(ctx, cost)
 }
 
 // readPerStep is how many bytes of a question are held and looked at for what a step

@@ -1,8 +1,7 @@
 package conns
 
 import (
-	"cmp"
-	"slices"
+	"sort"
 	"time"
 )
 
@@ -57,7 +56,7 @@ func (k *Keeper) Sweep(now time.Time) {
 				suspects = append(suspects, s)
 			}
 		}
-		slices.SortFunc(suspects, func(a, b suspect) int { return cmp.Compare(b.weight, a.weight) })
+		sort.Slice(suspects, func(i, j int) bool { return suspects[i].weight > suspects[j].weight })
 		for _, s := range suspects {
 			if !f.crowded() && k.relieved() {
 				break
