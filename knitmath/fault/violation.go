@@ -29,6 +29,8 @@ const (
 	// ReasonInfeasible: each value is fine, but together they have no answer.
 	// The detail says what would have one.
 	ReasonInfeasible Reason = "INFEASIBLE"
+	// ReasonUnreadable: the words of a text are none that can be read there.
+	ReasonUnreadable Reason = "UNREADABLE_TEXT"
 )
 
 // A Violation is one fault of a question.

@@ -61,7 +61,7 @@ func (g *givenRows) vetRow(at string, r Row) {
 	g.vetLength(at, "label", r.Label)
 	g.vetLength(at, "direction", r.Direction)
 	if r.Label != "" && !isLabel(r.Label) {
-		g.Add(fault.Join(at, "label"), fault.ReasonInfeasible,
+		g.Add(fault.Join(at, "label"), fault.ReasonUnreadable,
 			"%q is no label: write \"Row 1 (RS)\", or at most four words and row or rnd", shorten(r.Label, fault.MaxNameLength))
 	}
 	g.vetSteps(fault.Join(at, "steps"), r.Steps, 1)
@@ -196,8 +196,11 @@ func (g *givenRows) read(rows []Row) *Piece {
 		one := readRow(text, g.sizes, g.own)
 		field, detail, ok := one.oneLine(&line)
 		if !ok {
-			g.Add(fault.Join(fault.Index("rows", i), field), fault.ReasonInfeasible, "%q does not read as one row: %s",
-				shorten(text, fault.MaxNameLength), detail)
+			reason := fault.ReasonUnreadable
+			if field == "steps" {
+				reason = fault.ReasonInfeasible // they are no words of the caller
+			}
+			g.Add(fault.Join(fault.Index("rows", i), field), reason, "%q does not read as one row: %s", shorten(text, fault.MaxNameLength), detail)
 			continue
 		}
 		whole.Lines = append(whole.Lines, one.Lines...)

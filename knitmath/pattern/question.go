@@ -51,7 +51,7 @@ func vetAbbreviations(c *fault.Checks, own []Abbreviation) {
 			c.Add(fault.Join(at, "name"), fault.ReasonTooMany, "has %d characters; at most %d are allowed",
 				utf8.RuneCountInString(a.Name), MaxAbbreviationLength)
 		case !ok:
-			c.Add(fault.Join(at, "name"), fault.ReasonInfeasible, "%q %s", shorten(a.Name, fault.MaxNameLength), text)
+			c.Add(fault.Join(at, "name"), fault.ReasonUnreadable, "%q %s", shorten(a.Name, fault.MaxNameLength), text)
 		case seen[name]:
 			c.Add(fault.Join(at, "name"), fault.ReasonContradictory, "%q is declared twice", a.Name)
 		}

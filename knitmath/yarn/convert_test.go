@@ -100,7 +100,7 @@ func TestConvertFaults(t *testing.T) {
 			[]string{"count.number OUT_OF_RANGE", "count.plies OUT_OF_RANGE"}},
 		{ConvertInput{Count: &Count{Number: new(2e6), System: CountSystemTex}}, []string{"count.number INFEASIBLE"}},
 		{ConvertInput{Count: &Count{Notation: "90000 tex x 100"}}, []string{"count.notation INFEASIBLE"}},
-		{ConvertInput{Count: &Count{Notation: "12 cut"}}, []string{"count.notation INFEASIBLE"}},
+		{ConvertInput{Count: &Count{Notation: "12 cut"}}, []string{"count.notation UNREADABLE_TEXT"}},
 		{ConvertInput{Count: &Count{Notation: "28/2 Nm", System: CountSystemCotton}}, []string{"count.system CONTRADICTORY"}},
 		{ConvertInput{Count: &Count{Notation: "28/2 Nm", Plies: new(2), NumberOf: NumberOfSingle}},
 			[]string{"count.plies CONTRADICTORY", "count.number_of CONTRADICTORY"}},

@@ -102,7 +102,7 @@ func vetNotation(c *fault.Checks, field string, in *Count) written {
 	w, wrong := readNotation(in.Notation, in.System)
 	switch {
 	case wrong != "":
-		c.Add(at, fault.ReasonInfeasible, "%s", wrong)
+		c.Add(at, fault.ReasonUnreadable, "%s", wrong)
 	case in.System.known() && in.System != w.system:
 		c.Add(fault.Join(field, "system"), fault.ReasonContradictory, "is %s, and the notation says %s; leave one out",
 			countSystems[in.System].name, countSystems[w.system].name)

@@ -16,6 +16,7 @@ import (
 var refusalReasons = []compile.Reason{
 	{Name: "INVALID_INPUT", Meaning: "the question has faults; BadRequest lists them."},
 	{Name: "UNKNOWN_PATH", Meaning: "no such path."},
+	{Name: "UNKNOWN_METHOD", Meaning: "over gRPC, there is no such method or service; server reflection lists them all."},
 	{Name: "METHOD_NOT_ALLOWED", Meaning: "the path answers other HTTP methods; the header Allow lists them."},
 	{Name: "BODY_TOO_LARGE", Meaning: "the body is larger than a question may be."},
 	{Name: "UNSUPPORTED_MEDIA_TYPE", Meaning: "the body is not said to be application/json in UTF-8, or is encoded."},
