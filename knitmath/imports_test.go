@@ -47,7 +47,7 @@ var allowed = map[string]string{
 	"sock":    "cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":    "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"flat":    "cost fault gauge measure outline report schedule shaping stitch",
-	"hand":    "cost fault gauge measure outline report solid stitch",
+	"hand":    "body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",

@@ -16,6 +16,10 @@ const (
 	ThumbUnlikeHands report.Reason = "THUMB_UNLIKE_HANDS"
 )
 
+// CountAdjusted: the top does not divide the stitches of the mitten, and a round of its own
+// decreases the rest. Field is that of the size.
+const CountAdjusted report.Reason = "COUNT_ADJUSTED"
+
 // Where the figures come from.
 var (
 	easeCited = report.Source{Figure: "ease of 3 %", Citation: "0 to half an inch round the palm", Status: report.SourceStatusFromMemory,

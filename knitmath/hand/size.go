@@ -30,6 +30,7 @@ type size struct {
 	gauge        *gauge.Gauge
 	handStitches *int
 	handCm       *float64
+	handSize     Size
 	easePercent  *float64
 	stitchRule   *gauge.CountRule
 }
@@ -40,6 +41,7 @@ type mitten struct {
 	rule     gauge.Rule
 	stitches int
 	field    string
+	given    bool // in the question
 	notices  []report.Notice
 	sources  []report.Source
 }
@@ -49,23 +51,34 @@ func (m *mitten) vetSize(c *fault.Checks, in size) {
 	m.st, m.rw = gauge.Vet(c, "gauge", in.gauge)
 	c.OptionalCount("", "hand_stitches", in.handStitches, MinHandStitches, MaxHandStitches)
 	c.OptionalNumber("", "hand_cm", in.handCm, MinHandCm, MaxHandCm)
-	c.OneOf(in.handStitches != nil, in.handCm != nil, "hand_stitches", "hand_cm")
+	fault.Enum(c, "", "hand_size", in.handSize, SizeMan)
+	in.vetGiven(c)
 	c.OptionalNumber("", "ease_percent", in.easePercent, MinHandEase, MaxHandEase)
-	c.Needs(in.easePercent != nil, "ease_percent", in.handCm != nil, "hand_cm")
+	measured := in.handStitches == nil
+	c.Needs(in.easePercent != nil, "ease_percent", measured, "a hand instead of hand_stitches")
 	m.rule = gauge.VetRule(c, "stitch_rule", in.stitchRule)
-	c.Needs(in.stitchRule != nil, "stitch_rule", in.handCm != nil, "hand_cm")
+	c.Needs(in.stitchRule != nil, "stitch_rule", measured, "a hand instead of hand_stitches")
 }
 
 // settleSize works the stitches out. Without a rule they are a multiple of 4, on which ribs
 // and both sides come out.
 func (m *mitten) settleSize(c *fault.Checks, in size) {
 	if in.handStitches != nil {
-		m.field, m.stitches = "hand_stitches", *in.handStitches
+		m.field, m.given, m.stitches = "hand_stitches", true, *in.handStitches
 		m.careful(m.st.SizeCm(m.stitches) / (1 + DefaultHandEase/100))
 		return
 	}
-	m.field = "hand_cm"
-	fields := []string{"hand_cm", "gauge"}
+	cm := fault.Or(in.handCm, 0)
+	if m.field = "hand_cm"; in.handCm == nil {
+		var source report.Source
+		m.field = "hand_size"
+		cm, source = in.handSize.cm()
+		m.sources = append(m.sources, source)
+	}
+	fields := []string{"gauge"}
+	if in.handCm != nil || in.handSize != SizeUnspecified {
+		m.given, fields = true, []string{m.field, "gauge"}
+	}
 	rule := m.rule
 	if in.stitchRule == nil {
 		rule = gauge.VetRule(c, "stitch_rule", &gauge.CountRule{Multiple: new(4)})
@@ -75,18 +88,18 @@ func (m *mitten) settleSize(c *fault.Checks, in size) {
 	if in.easePercent == nil {
 		m.sources = append(m.sources, easeCited)
 	}
-	f := m.st.VetFit(c, measure.Micrometres(*in.handCm*(1+fault.Or(in.easePercent, DefaultHandEase)/100)), rule, "stitches", fields...)
+	f := m.st.VetFit(c, measure.Micrometres(cm*(1+fault.Or(in.easePercent, DefaultHandEase)/100)), rule, "stitches", fields...)
 	if f == nil {
 		return
 	}
 	if f.Halfway {
-		m.notices = append(m.notices, gauge.HalfwayNotice("hand_cm", f.Count))
+		m.notices = append(m.notices, gauge.HalfwayNotice(m.field, f.Count))
 	}
 	if m.stitches = f.Count; m.stitches < MinHandStitches || m.stitches > MaxHandStitches {
 		c.Infeasible("the mitten has "+report.CountOf(m.stitches, "stitches")+" at this gauge; it must have from "+
 			strconv.Itoa(MinHandStitches)+" to "+strconv.Itoa(MaxHandStitches), fields...)
 	}
-	m.careful(*in.handCm)
+	m.careful(cm)
 }
 
 // careful minds small hands.

@@ -33,12 +33,15 @@ type ThumbInput struct {
 	Gauge          *gauge.Gauge
 	HandStitches   *int
 	HandCm         *float64
+	HandSize       Size
 	EasePercent    *float64
 	StitchRule     *gauge.CountRule
 	Gusset         Gusset
 	GussetStitches *int
 	StartStitches  *int
 	EveryRounds    *int
+	GussetRounds   *int
+	GussetCm       *float64
 	BesideStitches *int
 	HoldStitches   *int
 	GapStitches    *int
@@ -49,7 +52,7 @@ type ThumbInput struct {
 }
 
 func (in ThumbInput) size() size {
-	return size{in.Gauge, in.HandStitches, in.HandCm, in.EasePercent, in.StitchRule}
+	return size{in.Gauge, in.HandStitches, in.HandCm, in.HandSize, in.EasePercent, in.StitchRule}
 }
 
 // A HandRound is a round of the hand that is not worked even, for each hand.
@@ -109,9 +112,10 @@ const (
 // PlanThumb makes room for a thumb, holds its stitches and works it afterwards. From s
 // stitches a gusset gains two in every increase round, until it has G:
 //
-//	rounds = every * ((G - s) / 2 - 1) + 1
+//	rounds = every * (G - s) / 2
 //
-// Those of the gusset, and so many beside it at each side, are held, and stitches are cast on
+// with the round that holds the thumb after them. Two of its width, its rate and its height are
+// enough; of width and height the rate follows, in two rates where one does not come out. Those of the gusset, and so many beside it at each side, are held, and stitches are cast on
 // over the gap: by default as many as the hand had there, so that it has its count again. The
 // thumb takes up what is held and picks up over the gap, with a stitch in each corner that
 // is decreased in the next round. Without a gusset stitches of the palm are held.
@@ -133,7 +137,8 @@ func PlanThumb(in ThumbInput) (Thumb, error) {
 type thumb struct {
 	mitten
 	none                    bool
-	start, gusset, every    int
+	start, gusset           int
+	rates                   []solid.Rate
 	beside, hold, gap, palm int
 	length                  int
 	gussetField             string
@@ -149,6 +154,12 @@ func vetThumb(c *fault.Checks, t *thumb, in ThumbInput) {
 	c.OptionalCount("", "gusset_stitches", in.GussetStitches, 3, MaxHandStitches)
 	c.OptionalCount("", "start_stitches", in.StartStitches, 1, MaxGap)
 	c.OptionalCount("", "every_rounds", in.EveryRounds, 1, MaxEveryRounds)
+	c.OptionalCount("", "gusset_rounds", in.GussetRounds, 1, MaxHandRounds)
+	c.OptionalNumber("", "gusset_cm", in.GussetCm, measure.MinCm, MaxHandCm)
+	c.AtMostOne(in.GussetRounds != nil, in.GussetCm != nil, "gusset_rounds", "gusset_cm")
+	if field := in.heightField(); field != "" && in.GussetStitches != nil && in.EveryRounds != nil {
+		c.Add(field, fault.ReasonContradictory, "follows from gusset_stitches and every_rounds; give two of the three")
+	}
 	c.OptionalCount("", "beside_stitches", in.BesideStitches, 0, MaxPalm)
 	c.OptionalCount("", "hold_stitches", in.HoldStitches, 2, MaxHandStitches)
 	c.OptionalCount("", "gap_stitches", in.GapStitches, 1, MaxGap)
@@ -162,7 +173,8 @@ func vetThumb(c *fault.Checks, t *thumb, in ThumbInput) {
 		given bool
 		none  bool
 	}{{"gusset_stitches", in.GussetStitches != nil, false}, {"start_stitches", in.StartStitches != nil, false},
-		{"every_rounds", in.EveryRounds != nil, false}, {"beside_stitches", in.BesideStitches != nil, false},
+		{"every_rounds", in.EveryRounds != nil, false}, {"gusset_rounds", in.GussetRounds != nil, false},
+		{"gusset_cm", in.GussetCm != nil, false}, {"beside_stitches", in.BesideStitches != nil, false},
 		{"hold_stitches", in.HoldStitches != nil, true}} {
 		switch {
 		case f.given && t.none && !f.none:
@@ -186,20 +198,23 @@ func settleGusset(c *fault.Checks, t *thumb, in ThumbInput) {
 	}
 	t.gussetField = "gusset_stitches"
 	t.start = fault.Or(in.StartStitches, defaultStart)
-	t.every = fault.Or(in.EveryRounds, defaultEvery)
 	t.beside = fault.Or(in.BesideStitches, 0)
-	if t.gusset = fault.Or(in.GussetStitches, 0); in.GussetStitches == nil {
-		pairs := max(1, int(measure.RoundHalfUp((gussetOfHand*float64(t.stitches)-float64(t.start))/2)))
-		t.gusset = t.start + 2*pairs
+	t.gusset = fault.Or(in.GussetStitches, t.usualGusset())
+	if in.heightField() != "" {
+		if t.settleHeight(c, in); c.Err() != nil {
+			return
+		}
+	} else {
+		t.rates = []solid.Rate{{EveryRounds: fault.Or(in.EveryRounds, defaultEvery), Times: (t.gusset - t.start) / 2}}
 	}
 	switch grown := t.gusset - t.start; {
 	case grown < 2 || grown%2 != 0:
 		c.Infeasible("a gusset of "+strconv.Itoa(t.gusset)+" from "+report.CountOf(t.start, "stitches")+
 			" does not grow by two at a time; give one of "+strconv.Itoa(t.start+2*max(1, grown/2))+" or "+
-			strconv.Itoa(t.start+2*max(1, grown/2)+2), t.gussetField, "start_stitches")
+			strconv.Itoa(t.start+2*max(1, grown/2)+2), t.hangOn(in, t.gussetField, "start_stitches")...)
 	case grown/2 > mostGussetChanges:
 		c.Infeasible("the gusset takes "+strconv.Itoa(grown/2)+" increase rounds; at most "+strconv.Itoa(mostGussetChanges)+" are written",
-			t.gussetField)
+			t.hangOn(in, t.gussetField, "every_rounds")...)
 	}
 	t.hold = t.gusset + 2*t.beside
 }
@@ -221,7 +236,7 @@ func settleGap(c *fault.Checks, t *thumb, in ThumbInput) {
 		remedy = "palm_stitches must be from " + strconv.Itoa(t.beside) + " to " + strconv.Itoa(most)
 	}
 	c.Infeasible("the palm has "+report.CountOf(palm, "stitches")+", of which the thumb takes "+strconv.Itoa(of)+", with "+
-		strconv.Itoa(t.palm)+" from the edge to the gusset; "+remedy, "palm_stitches", t.field, t.gussetField)
+		strconv.Itoa(t.palm)+" from the edge to the gusset; "+remedy, t.hangOn(in, "palm_stitches", t.field, t.gussetField)...)
 }
 
 // settleThumb settles the thumb itself.
@@ -233,14 +248,14 @@ func settleThumb(c *fault.Checks, t *thumb, in ThumbInput) {
 	t.thumbStitches = t.hold + t.gap
 	if t.thumbStitches < fewestThumb {
 		c.Infeasible("the thumb has "+report.CountOf(t.thumbStitches, "stitches")+"; it must have at least "+strconv.Itoa(fewestThumb),
-			t.gussetField, "gap_stitches")
+			t.hangOn(in, t.gussetField, "gap_stitches")...)
 		return
 	}
 	q := solid.Closing{StartStitches: t.thumbStitches, Wedges: t.thumbStitches / thumbWedge, Uneven: solid.UnevenTwoSizes,
 		EndStitches: min(drawnThumb, t.thumbStitches/2), Pace: solid.EveryRound()}
 	plan, refused := q.Plan()
 	if refused != "" {
-		c.Infeasible("the top of the thumb "+refused, t.gussetField)
+		c.Infeasible("the top of the thumb "+refused, t.hangOn(in, t.gussetField)...)
 		return
 	}
 	t.closing = plan

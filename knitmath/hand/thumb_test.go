@@ -56,6 +56,13 @@ func TestThumbsAreKnit(t *testing.T) {
 			if variant%5 > 1 {
 				in.PalmStitches = new(variant % 5)
 			}
+			if variant%4 < 3 && variant%5 == 4 {
+				in.EveryRounds = nil
+				in.GussetRounds = new(10 + variant)
+				if variant%2 > 0 {
+					in.EveryRounds = new(1 + variant%4)
+				}
+			}
 			if variant%7 == 0 {
 				in.LengthRounds = new(variant)
 			}
@@ -179,7 +186,7 @@ func TestThumbRefusals(t *testing.T) {
 		change func(*ThumbInput)
 		want   []string
 	}{
-		"empty": {func(in *ThumbInput) { *in = ThumbInput{} }, []string{"gauge REQUIRED", "hand_stitches REQUIRED", "hand_cm REQUIRED"}},
+		"empty": {func(in *ThumbInput) { *in = ThumbInput{} }, []string{"gauge REQUIRED"}},
 		"no gusset": {func(in *ThumbInput) { in.Gusset, in.EveryRounds = GussetNone, new(2) },
 			[]string{"every_rounds CONTRADICTORY"}},
 		"held of a gusset": {func(in *ThumbInput) { in.HoldStitches = new(8) }, []string{"hold_stitches CONTRADICTORY"}},
@@ -189,9 +196,20 @@ func TestThumbRefusals(t *testing.T) {
 		}, []string{"gusset_stitches OUT_OF_RANGE", "start_stitches OUT_OF_RANGE", "every_rounds OUT_OF_RANGE", "beside_stitches OUT_OF_RANGE",
 			"gap_stitches OUT_OF_RANGE", "palm_stitches OUT_OF_RANGE", "length_rounds OUT_OF_RANGE", "display_unit UNKNOWN_VALUE"}},
 		"odd growth": {func(in *ThumbInput) { in.GussetStitches = new(15) },
+			[]string{"gusset_stitches INFEASIBLE"}},
+		"odd growth from a start": {func(in *ThumbInput) { in.GussetStitches, in.StartStitches = new(15), new(4) },
 			[]string{"gusset_stitches INFEASIBLE", "start_stitches INFEASIBLE"}},
+		"width, rate and height": {func(in *ThumbInput) { in.GussetStitches, in.EveryRounds, in.GussetRounds = new(16), new(3), new(20) },
+			[]string{"gusset_rounds CONTRADICTORY"}},
+		"two heights": {func(in *ThumbInput) { in.GussetRounds, in.GussetCm = new(20), new(7.0) },
+			[]string{"gusset_rounds CONTRADICTORY", "gusset_cm CONTRADICTORY"}},
+		"a height of nothing": {func(in *ThumbInput) { in.Gusset, in.GussetCm = GussetNone, new(7.0) }, []string{"gusset_cm CONTRADICTORY"}},
+		"too low":             {func(in *ThumbInput) { in.GussetStitches, in.GussetRounds = new(16), new(6) }, []string{"gusset_rounds INFEASIBLE"}},
+		"too low a rate": {func(in *ThumbInput) { in.EveryRounds, in.GussetCm = new(20), new(3.0) },
+			[]string{"gusset_cm INFEASIBLE", "every_rounds INFEASIBLE"}},
+		"two sizes": {func(in *ThumbInput) { in.HandSize = SizeWoman }, []string{"hand_stitches CONTRADICTORY", "hand_size CONTRADICTORY"}},
 		"no palm left": {func(in *ThumbInput) { in.PalmStitches = new(20) },
-			[]string{"palm_stitches INFEASIBLE", "hand_stitches INFEASIBLE", "gusset_stitches INFEASIBLE"}},
+			[]string{"palm_stitches INFEASIBLE", "hand_stitches INFEASIBLE"}},
 		"a tiny thumb": {func(in *ThumbInput) { in.Gusset, in.HoldStitches, in.GapStitches = GussetNone, new(2), new(2) },
 			[]string{"hold_stitches INFEASIBLE", "gap_stitches INFEASIBLE"}},
 		"too short": {func(in *ThumbInput) { in.LengthRounds = new(3) }, []string{"length_rounds INFEASIBLE"}},
@@ -222,6 +240,8 @@ func TestPalmRemedy(t *testing.T) {
 
 func FuzzPlanThumb(f *testing.F) {
 	f.Add(40, 0, 16, 2, 3, 0, 2, 1, 20)
+	f.Add(40, 0, 0, 2, 3, 21, 2, 1, 20)
+	f.Add(40, 0, 16, 2, 0, 25, 2, 1, 20)
 	f.Fuzz(func(t *testing.T, stitches, gusset, width, start, every, beside, gap, palm, length int) {
 		in := ThumbInput{Gauge: ordinary, HandStitches: &stitches, Gusset: Gusset(gusset), GapStitches: &gap, PalmStitches: &palm,
 			LengthRounds: &length}
@@ -229,6 +249,12 @@ func FuzzPlanThumb(f *testing.F) {
 			in.HoldStitches = &width
 		} else {
 			in.GussetStitches, in.StartStitches, in.EveryRounds, in.BesideStitches = &width, &start, &every, &beside
+			switch {
+			case width == 0:
+				in.GussetStitches, in.BesideStitches, in.GussetRounds = nil, nil, &beside
+			case every == 0:
+				in.EveryRounds, in.BesideStitches, in.GussetRounds = nil, nil, &beside
+			}
 		}
 		out, err := PlanThumb(in)
 		if err != nil {

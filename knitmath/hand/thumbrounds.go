@@ -46,10 +46,10 @@ func (t *thumb) cited(in ThumbInput) []report.Source {
 	switch {
 	case t.none && in.HoldStitches == nil:
 		list = append(list, noGussetCited)
-	case !t.none && in.GussetStitches == nil:
+	case !t.none && in.GussetStitches == nil && (in.EveryRounds == nil || in.heightField() == ""):
 		list = append(list, gussetCited)
 	}
-	if !t.none && in.EveryRounds == nil {
+	if !t.none && in.EveryRounds == nil && in.heightField() == "" {
 		list = append(list, rateCited)
 	}
 	if in.LengthRounds == nil && in.LengthCm == nil {
@@ -73,9 +73,11 @@ func (t *thumb) handRounds() []HandRound {
 	right, left := back+t.palm, t.stitches-back-t.palm-of
 	var list []HandRound
 	round, width := 1, of
-	for ; width < t.gusset; width += 2 {
-		list = append(list, HandRound{round, t.increase(right, width), t.increase(left, width)})
-		round += t.every
+	for _, rate := range t.rates {
+		for range rate.Times {
+			list = append(list, HandRound{round, t.increase(right, width), t.increase(left, width)})
+			round, width = round+rate.EveryRounds, width+2
+		}
 	}
 	return append(list, HandRound{round, t.held(right, width), t.held(left, width)})
 }

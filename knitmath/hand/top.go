@@ -38,6 +38,7 @@ type MittenTopInput struct {
 	Gauge        *gauge.Gauge
 	HandStitches *int
 	HandCm       *float64
+	HandSize     Size
 	EasePercent  *float64
 	StitchRule   *gauge.CountRule
 	Kind         TopKind
@@ -50,7 +51,7 @@ type MittenTopInput struct {
 }
 
 func (in MittenTopInput) size() size {
-	return size{in.Gauge, in.HandStitches, in.HandCm, in.EasePercent, in.StitchRule}
+	return size{in.Gauge, in.HandStitches, in.HandCm, in.HandSize, in.EasePercent, in.StitchRule}
 }
 
 // A MittenTop is the answer to MittenTopInput.
@@ -159,6 +160,10 @@ func (m *mitten) top(in MittenTopInput, plan solid.ClosingPlan, length int) Mitt
 		TopRounds: plan.RoundCount, TopCm: m.rw.SizeCm(plan.RoundCount), LengthRounds: length, LengthCm: m.rw.SizeCm(length),
 		EndStitches: plan.EndStitches, Finish: in.Finish, Effort: plan.Effort, Notices: m.notices,
 		plan: plan, kind: in.Kind, unit: in.DisplayUnit,
+	}
+	if first := plan.Rounds[0]; first.Adjusts {
+		out.Notices = append(out.Notices, report.Notice{Reason: CountAdjusted, Field: m.field, Description: "a round of its own brings the " +
+			report.CountOf(m.stitches, "stitches") + " down to " + strconv.Itoa(first.Instruction.EndStitches) + ", which the top divides"})
 	}
 	if out.Finish == FinishUnspecified {
 		if out.Finish = FinishDrawUp; in.Kind <= TopKindWedge {

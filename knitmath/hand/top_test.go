@@ -147,7 +147,7 @@ func TestTopRefusals(t *testing.T) {
 		change func(*MittenTopInput)
 		want   []string
 	}{
-		"empty": {func(in *MittenTopInput) { *in = MittenTopInput{} }, []string{"gauge REQUIRED", "hand_stitches REQUIRED", "hand_cm REQUIRED"}},
+		"empty": {func(in *MittenTopInput) { *in = MittenTopInput{} }, []string{"gauge REQUIRED"}},
 		"ranges": {func(in *MittenTopInput) {
 			in.HandStitches, in.LengthRounds, in.EndStitches, in.Kind, in.Finish, in.DisplayUnit = new(15), new(0), new(0), 9, 9, 9
 		}, []string{"hand_stitches OUT_OF_RANGE", "kind UNKNOWN_VALUE", "length_rounds OUT_OF_RANGE", "end_stitches OUT_OF_RANGE",

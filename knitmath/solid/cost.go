@@ -8,8 +8,12 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
+// otherWedges is how many wedges that do not divide the stitches are looked at, at most.
+const otherWedges = 3
+
 // Cost is the price of a crown: for each decrease round its wedges, and where it may lie
-// what the tolerance allows, again and again.
+// what the tolerance allows, again and again; and all of it for other wedges where they may
+// not divide the stitches.
 func (in CrownInput) Cost() int {
 	stitches := MaxHatStitches
 	if in.HatStitches != nil || in.HatCm != nil || in.HeadCm != nil {
@@ -27,8 +31,12 @@ func (in CrownInput) Cost() int {
 		ways += drawnOutTries
 		tight = drawnOutTries * (2*tightTolerance + 1) // each step has so few rounds to go on from
 	}
-	return cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/25,
+	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/25,
 		cost.Product(ways+tight/reach, rounds*rounds, reach)/400)
+	if in.WedgeCount != nil || in.HatStitches == nil && in.StitchRule == nil || stitches > 2*littleLost*MaxWedges {
+		return one
+	}
+	return cost.Product(1+otherWedges, one)
 }
 
 // What a solid takes: a round of it is laid, compared in schedules and written, and one that

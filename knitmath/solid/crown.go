@@ -151,7 +151,8 @@ type hat struct {
 	sizeField  string
 	notices    []report.Notice
 
-	crownRounds int // as wanted
+	wantedHat   float64 // cm; 0 where the stitches are given
+	crownRounds int     // as wanted
 	crownField  string
 	total       int
 	totalField  string

@@ -339,7 +339,7 @@ func TestCrownRefusals(t *testing.T) {
 		"a rule for nothing": {func(in *CrownInput) { in.StitchRule, in.EasePercent = &gauge.CountRule{}, new(1.0) },
 			[]string{"ease_percent CONTRADICTORY", "stitch_rule CONTRADICTORY"}},
 		"paired of two sizes": {func(in *CrownInput) { in.Stacks, in.Uneven = StacksPaired, UnevenTwoSizes }, []string{"uneven CONTRADICTORY"}},
-		"too low a hat":       {func(in *CrownInput) { in.TotalRounds = new(10) }, []string{"total_rounds INFEASIBLE", "shape INFEASIBLE"}},
+		"too low a hat":       {func(in *CrownInput) { in.TotalRounds = new(10) }, []string{"total_rounds INFEASIBLE"}},
 		"nothing to decrease": {func(in *CrownInput) { in.HatStitches, in.WedgeCount, in.EndStitches = new(16), new(10), new(20) },
 			[]string{"hat_stitches INFEASIBLE", "wedge_count INFEASIBLE", "end_stitches INFEASIBLE"}},
 		"too wide": {func(in *CrownInput) { in.HatStitches, in.HatCm = nil, new(150.0); in.Gauge.Stitches = 200 },

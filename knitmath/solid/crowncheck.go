@@ -107,8 +107,12 @@ func settleHat(c *fault.Checks, h *hat, in CrownInput) {
 		}
 		h.head, h.headSource = size.head()
 	}
-	um := measure.Micrometres(h.head * ease)
-	fields := []string{h.sizeField, "gauge"}
+	h.wantedHat = h.head * ease
+	um := measure.Micrometres(h.wantedHat)
+	fields := []string{"gauge"}
+	if h.sizeField != "head_size" || in.HeadSize != HeadSizeUnspecified {
+		fields = []string{h.sizeField, "gauge"}
+	}
 	if in.StitchRule != nil {
 		fields = append(fields, "stitch_rule")
 	}
@@ -121,6 +125,9 @@ func settleHat(c *fault.Checks, h *hat, in CrownInput) {
 		h.stitches = h.likedCount(f.Exact, in.WedgeCount, in.Stacks)
 	} else if f.Halfway {
 		h.notices = append(h.notices, gauge.HalfwayNotice(h.sizeField, f.Count))
+	}
+	if in.StitchRule == nil && f.Count < MinHatStitches {
+		h.stitches = f.Count // that wedges divide more is no hat of that size
 	}
 	if h.stitches < MinHatStitches || h.stitches > MaxHatStitches {
 		c.Infeasible("the hat has "+report.CountOf(h.stitches, "stitches")+" at this gauge; it must have from "+strconv.Itoa(MinHatStitches)+

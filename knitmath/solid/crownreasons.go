@@ -1,6 +1,9 @@
 package solid
 
 import (
+	"math"
+	"strconv"
+
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
@@ -15,6 +18,12 @@ const (
 	// CrownPoints: from where half of the stitches are left the crown loses less than 0.7 of
 	// what a flat disc does, so that it rises to a point. Field is that of the depth.
 	CrownPoints report.Reason = "POINTS"
+	// CrownDepthUnmet: the crown cannot be as deep as asked, so many rounds or cm. Field is
+	// crown_rounds or crown_cm.
+	CrownDepthUnmet report.Reason = "DEPTH_UNMET"
+	// HatSizeUnmet: the nearest count that the wedges or the repeat divide is over 5 % off the
+	// wanted size. Field is that of the size.
+	HatSizeUnmet report.Reason = "SIZE_UNMET"
 	// BabyCare: the hat is for a baby or a small child: what to mind about ties and sleep.
 	// Field is that of the size.
 	BabyCare report.Reason = "BABY_CARE"
@@ -27,16 +36,41 @@ const (
 	mostCrown  = 1.2
 	mostRun    = 1.3
 	leastUpper = 0.7
-	babyHeadCm = 48.5 // above the medians of two-year-olds
-	doll       = 25.0 // no child's head is smaller
-	babyAdvice = "on a baby or small child: no ties, cords or buttons at the hat, and no hat in sleep indoors; follow the advice of " +
+	// mostOffSize is how far a hat may be from the wanted one before that is said: the ease of
+	// published hats differs by as much. Own choice.
+	mostOffSize = 0.05
+	babyHeadCm  = 48.5 // above the medians of two-year-olds
+	doll        = 25.0 // no child's head is smaller
+	babyAdvice  = "on a baby or small child: no ties, cords or buttons at the hat, and no hat in sleep indoors; follow the advice of " +
 		"the local health service, and where it is sold the rules of the place"
 	rufflesWords = " times the stitches of a flat disc of its depth; it ruffles unless it is deeper"
 )
 
+// form is what is wrong with the form of the crown; empty where nothing is.
+func (h *hat) form() report.Reason {
+	whole, upper := h.steepness()
+	switch {
+	case whole > mostCrown || h.steepest() > mostRun:
+		return CrownRuffles
+	case upper < leastUpper:
+		return CrownPoints
+	}
+	return ""
+}
+
 // careful are the remarks on a crown that counts right.
 func (h *hat) careful(out Crown, steepest float64) []report.Notice {
 	var list []report.Notice
+	if h.wantedHat > 0 && math.Abs(out.HatCm/h.wantedHat-1) > mostOffSize {
+		list = append(list, report.Notice{Reason: HatSizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
+			out.unit.Size(h.wantedHat) + " around and is " + out.unit.Size(out.HatCm) + ": " + report.CountOf(out.HatStitches, "stitches") +
+			" are the nearest that the wedges or the repeat divide; as hat_stitches any count may be given"})
+	}
+	if (h.crownField == "crown_rounds" || h.crownField == "crown_cm") && h.crown != h.crownRounds {
+		list = append(list, report.Notice{Reason: CrownDepthUnmet, Field: h.crownField, Description: "a crown of " +
+			report.CountOf(h.crownRounds, "rounds") + " is wanted, and this has " + strconv.Itoa(h.crown) + "; its " +
+			report.CountOf(len(h.plan.Rounds), "rounds") + " that decrease have none nearer"})
+	}
 	switch {
 	case out.Steepness > mostCrown:
 		list = append(list, report.Notice{Reason: CrownRuffles, Field: h.crownField,

@@ -11,7 +11,39 @@ import (
 
 // settleWedges settles the wedges and closes them.
 func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
-	h.wedges = fault.Or(in.WedgeCount, h.likedWedges(in.Stacks))
+	if in.WedgeCount == nil {
+		h.wedges = h.likedWedges(in)
+	} else {
+		h.wedges = *in.WedgeCount
+	}
+	if refused := h.close(in); refused != "" {
+		fields := []string{h.sizeField}
+		if in.WedgeCount != nil {
+			fields = append(fields, "wedge_count")
+		}
+		if in.EndStitches != nil {
+			fields = append(fields, "end_stitches")
+		}
+		c.Infeasible("the crown "+refused, fields...)
+		return
+	}
+	if h.crown > h.total {
+		fields := []string{h.totalField}
+		if h.crownGiven(in) {
+			fields = append(fields, h.crownField)
+		}
+		c.Infeasible("the crown alone takes "+report.CountOf(h.crown, "rounds")+" and the hat has "+strconv.Itoa(h.total)+
+			"; it must have at least as many", fields...)
+	}
+}
+
+// crownGiven reports whether the question says what the depth of the crown hangs on.
+func (h *hat) crownGiven(in CrownInput) bool {
+	return h.crownField != "shape" || in.Shape != CrownShapeUnspecified
+}
+
+// close closes the hat with its wedges, or says what is in the way.
+func (h *hat) close(in CrownInput) (refused string) {
 	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven}
 	each := 1
 	if q.Paired {
@@ -26,31 +58,32 @@ func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
 	} else {
 		k := in.Shape.curve()
 		q.Pace = Along(func(stitches float64) float64 { return k.fall(stitches / float64(h.stitches)) }, h.crownRounds,
-			h.successive(in.SuccessiveRounds), fault.Or(in.ToleranceRounds, DefaultCrownTolerance))
+			h.successive(in.SuccessiveRounds), fault.Or(in.ToleranceRounds, h.usualTolerance(k)))
 		if in.CrownRounds != nil || in.CrownCm != nil {
 			q.Pace = q.Pace.DrawnOut()
 		}
 	}
-	fields := []string{h.sizeField}
-	if in.WedgeCount != nil {
-		fields = append(fields, "wedge_count")
-	}
-	if in.EndStitches != nil {
-		fields = append(fields, "end_stitches")
-	}
 	plan, refused := q.Plan()
 	if refused != "" {
-		c.Infeasible("the crown "+refused, fields...)
-		return
+		return refused
 	}
 	// A crown begins with a decrease and is drawn up after the last.
 	plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber
 	h.plan, h.crown = plan, plan.RoundCount-plan.Rounds[0].RoundNumber+1
-	if h.crown > h.total {
-		c.Infeasible("the crown alone takes "+report.CountOf(h.crown, "rounds")+" and the hat has "+strconv.Itoa(h.total)+
-			"; it must have at least as many", h.totalField, h.crownField)
-	}
+	return ""
 }
+
+// usualTolerance is how far a decrease round may lie from the curve unless that is said. A
+// rounded crown of few rounds keeps nearer to its curve, which would else become a cone.
+func (h *hat) usualTolerance(k curve) float64 {
+	if !k.rounded {
+		return DefaultCrownTolerance
+	}
+	return min(max(float64(h.crownRounds)/roundsOfTolerance, 0.5), DefaultCrownTolerance)
+}
+
+// roundsOfTolerance is of how many rounds of a rounded crown one is allowed. Own choice.
+const roundsOfTolerance = 20
 
 // How many wedges fewer or more than lie flat a crown may have where nothing is said, how
 // many fewer rather than an adjusting round, and how many stitches nearer an odd count has to
@@ -58,6 +91,7 @@ func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
 const (
 	mostFromFlat  = 1.0
 	mostBelowFlat = 2.0
+	littleLost    = 50 // one stitch in so many may be lost without looking further
 	oddStitches   = 2.0
 )
 
@@ -84,17 +118,45 @@ func (h *hat) flatWedges(stacks Stacks) float64 {
 }
 
 // likedWedges is how many wedges there are unless asked otherwise: of those that divide the
-// stitches and lie nearly flat the nearest, or if none divides them the nearest of all.
-func (h *hat) likedWedges(stacks Stacks) int {
-	flat := h.flatWedges(stacks)
-	best, bestOff := int(measure.RoundHalfUp(flat)), mostBelowFlat
+// stitches and lie nearly flat the nearest. If none divides them it is the nearest of all,
+// unless that loses more than a stitch in fifty in its adjusting round, others lose fewer, and
+// their crown neither ruffles nor rises to a point.
+func (h *hat) likedWedges(in CrownInput) int {
+	flat := h.flatWedges(in.Stacks)
+	nearest := int(measure.RoundHalfUp(flat))
+	best, bestOff := 0, mostBelowFlat
 	for n := MinWedges; n <= MaxWedges; n++ {
 		off := math.Abs(float64(n) - flat)
 		if h.stitches%n == 0 && float64(n) < flat+mostFromFlat && off < bestOff {
 			best, bestOff = n, off
 		}
 	}
-	return best
+	switch {
+	case best > 0:
+		return best
+	case in.Uneven > UnevenAdjust:
+		return nearest
+	}
+	most := h.stitches % nearest
+	if most*littleLost <= h.stitches {
+		return nearest
+	}
+	for lost := 1; lost < most; lost++ {
+		best, bestOff = 0, mostBelowFlat
+		for n := MinWedges; n <= MaxWedges; n++ {
+			off := math.Abs(float64(n) - flat)
+			if h.stitches%n != lost || float64(n) >= flat+mostFromFlat || off >= bestOff {
+				continue
+			}
+			if h.wedges = n; h.close(in) == "" && h.form() == "" {
+				best, bestOff = n, off
+			}
+		}
+		if best > 0 {
+			return best
+		}
+	}
+	return nearest
 }
 
 // likedCount is the count for an exact number of stitches when no repeat binds it: the

@@ -22,6 +22,83 @@ const (
 	_ = protoimpl.EnforceVersion(protoimpl.MaxVersion - 20)
 )
 
+// A hand of the list of sizes, round the palm. Those of children come from a list that says of
+// nobody that they were measured.
+type HandSize int32
+
+const (
+	// As said otherwise.
+	HandSize_HAND_SIZE_UNSPECIFIED HandSize = 0
+	// An infant, 10.8 cm.
+	HandSize_HAND_SIZE_INFANT HandSize = 1
+	// 1 to 2 years, 12.05 cm.
+	HandSize_HAND_SIZE_YEARS_1 HandSize = 2
+	// 2 to 3 years, 13.35 cm.
+	HandSize_HAND_SIZE_YEARS_2 HandSize = 3
+	// 4 to 6 years, 15.2 cm.
+	HandSize_HAND_SIZE_YEARS_4 HandSize = 4
+	// 6 to 8 years, 16.5 cm.
+	HandSize_HAND_SIZE_YEARS_6 HandSize = 5
+	// 8 to 10 years, 17.8 cm.
+	HandSize_HAND_SIZE_YEARS_8 HandSize = 6
+	// 10 to 12 years, 19.1 cm.
+	HandSize_HAND_SIZE_YEARS_10 HandSize = 7
+	// A woman, 18.6 cm.
+	HandSize_HAND_SIZE_WOMAN HandSize = 8
+	// A man, 21.4 cm.
+	HandSize_HAND_SIZE_MAN HandSize = 9
+)
+
+// Enum value maps for HandSize.
+var (
+	HandSize_name = map[int32]string{
+		0: "HAND_SIZE_UNSPECIFIED",
+		1: "HAND_SIZE_INFANT",
+		2: "HAND_SIZE_YEARS_1",
+		3: "HAND_SIZE_YEARS_2",
+		4: "HAND_SIZE_YEARS_4",
+		5: "HAND_SIZE_YEARS_6",
+		6: "HAND_SIZE_YEARS_8",
+		7: "HAND_SIZE_YEARS_10",
+		8: "HAND_SIZE_WOMAN",
+		9: "HAND_SIZE_MAN",
+	}
+	HandSize_value = map[string]int32{
+		"HAND_SIZE_UNSPECIFIED": 0,
+		"HAND_SIZE_INFANT":      1,
+		"HAND_SIZE_YEARS_1":     2,
+		"HAND_SIZE_YEARS_2":     3,
+		"HAND_SIZE_YEARS_4":     4,
+		"HAND_SIZE_YEARS_6":     5,
+		"HAND_SIZE_YEARS_8":     6,
+		"HAND_SIZE_YEARS_10":    7,
+		"HAND_SIZE_WOMAN":       8,
+		"HAND_SIZE_MAN":         9,
+	}
+)
+
+func (x HandSize) Enum() *HandSize {
+	p := new(HandSize)
+	*p = x
+	return p
+}
+
+func (x HandSize) String() string {
+	return protoimpl.X.EnumStringOf(x.Descriptor(), protoreflect.EnumNumber(x))
+}
+
+func (HandSize) Descriptor() protoreflect.EnumDescriptor {
+	return file_knitmath_v1_hand_proto_enumTypes[0].Descriptor()
+}
+
+func (HandSize) Type() protoreflect.EnumType {
+	return &file_knitmath_v1_hand_proto_enumTypes[0]
+}
+
+func (x HandSize) Number() protoreflect.EnumNumber {
+	return protoreflect.EnumNumber(x)
+}
+
 // How the top of a mitten is closed.
 type TopKind int32
 
@@ -68,11 +145,11 @@ func (x TopKind) String() string {
 }
 
 func (TopKind) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_hand_proto_enumTypes[0].Descriptor()
+	return file_knitmath_v1_hand_proto_enumTypes[1].Descriptor()
 }
 
 func (TopKind) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_hand_proto_enumTypes[0]
+	return &file_knitmath_v1_hand_proto_enumTypes[1]
 }
 
 func (x TopKind) Number() protoreflect.EnumNumber {
@@ -116,11 +193,11 @@ func (x Finish) String() string {
 }
 
 func (Finish) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_hand_proto_enumTypes[1].Descriptor()
+	return file_knitmath_v1_hand_proto_enumTypes[2].Descriptor()
 }
 
 func (Finish) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_hand_proto_enumTypes[1]
+	return &file_knitmath_v1_hand_proto_enumTypes[2]
 }
 
 func (x Finish) Number() protoreflect.EnumNumber {
@@ -164,11 +241,11 @@ func (x Gusset) String() string {
 }
 
 func (Gusset) Descriptor() protoreflect.EnumDescriptor {
-	return file_knitmath_v1_hand_proto_enumTypes[2].Descriptor()
+	return file_knitmath_v1_hand_proto_enumTypes[3].Descriptor()
 }
 
 func (Gusset) Type() protoreflect.EnumType {
-	return &file_knitmath_v1_hand_proto_enumTypes[2]
+	return &file_knitmath_v1_hand_proto_enumTypes[3]
 }
 
 func (x Gusset) Number() protoreflect.EnumNumber {
@@ -180,32 +257,36 @@ type PlanMittenTopRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge in the round.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
-	// Stitches of the hand, 16 to 600. Exactly one of hand_stitches and hand_cm must be given.
+	// Stitches of the hand, 16 to 600. At most one of hand_stitches,
+	// hand_cm and hand_size may be given.
 	HandStitches *int32 `protobuf:"varint,2,opt,name=hand_stitches,json=handStitches,proto3,oneof" json:"hand_stitches,omitempty"`
 	// Circumference of the hand round the palm, in cm, 5 to 60.
 	HandCm *float64 `protobuf:"fixed64,3,opt,name=hand_cm,json=handCm,proto3,oneof" json:"hand_cm,omitempty"`
-	// How much wider than the hand the mitten is, in percent, -30 to 60. Default 3. Needs
-	// hand_cm.
-	EasePercent *float64 `protobuf:"fixed64,4,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
+	// A hand of the list of sizes (BodyService.ListBodySizes) instead, the middle of what it says; with
+	// its ease. Default a woman's where nothing says how wide the hand is.
+	HandSize HandSize `protobuf:"varint,4,opt,name=hand_size,json=handSize,proto3,enum=knitmath.v1.HandSize" json:"hand_size,omitempty"`
+	// How much wider than the hand the mitten is, in percent, -30 to 60. Default 3. Not with
+	// hand_stitches.
+	EasePercent *float64 `protobuf:"fixed64,5,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
 	// Which counts the repeat of a pattern allows. Default a multiple of 4, nearest, halves up.
-	// Needs hand_cm.
-	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
+	// Not with hand_stitches.
+	StitchRule *CountRule `protobuf:"bytes,6,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// How it is closed. Default a wedge.
-	Kind TopKind `protobuf:"varint,6,opt,name=kind,proto3,enum=knitmath.v1.TopKind" json:"kind,omitempty"`
+	Kind TopKind `protobuf:"varint,7,opt,name=kind,proto3,enum=knitmath.v1.TopKind" json:"kind,omitempty"`
 	// How long the mitten is from where it is asked, the cuff or the thumb, to its tip, in rounds, 1 to
 	// 1,000; what the top leaves is worked even before it. Default the top alone.
-	LengthRounds *int32 `protobuf:"varint,7,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
+	LengthRounds *int32 `protobuf:"varint,8,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
 	// The same in cm, 0.1 to 60, to the nearest round, halves up.
-	LengthCm *float64 `protobuf:"fixed64,8,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
+	LengthCm *float64 `protobuf:"fixed64,9,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
 	// How many stitches may be left, 1 to 600. Default about a quarter where the top is a wedge, 8 of a
 	// star or short one, and one a section of a round one.
-	EndStitches *int32 `protobuf:"varint,9,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
+	EndStitches *int32 `protobuf:"varint,10,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// What becomes of them. A star or round top is not grafted.
-	Finish Finish `protobuf:"varint,10,opt,name=finish,proto3,enum=knitmath.v1.Finish" json:"finish,omitempty"`
+	Finish Finish `protobuf:"varint,11,opt,name=finish,proto3,enum=knitmath.v1.Finish" json:"finish,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,13,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -259,6 +340,13 @@ func (x *PlanMittenTopRequest) GetHandCm() float64 {
 		return *x.HandCm
 	}
 	return 0
+}
+
+func (x *PlanMittenTopRequest) GetHandSize() HandSize {
+	if x != nil {
+		return x.HandSize
+	}
+	return HandSize_HAND_SIZE_UNSPECIFIED
 }
 
 func (x *PlanMittenTopRequest) GetEasePercent() float64 {
@@ -339,10 +427,12 @@ type PlanMittenTopResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - HALFWAY, at hand_cm: the size lies exactly half-way between two counts that fit; the
+	//   - HALFWAY, at hand_cm or hand_size: the size lies exactly half-way between two counts that fit; the
 	//     description says which was taken.
-	//   - BABY_CARE, at hand_stitches or hand_cm: the hand is that of a baby or a small child:
+	//   - BABY_CARE, at hand_stitches, hand_cm or hand_size: the hand is that of a baby or a small child:
 	//     loops and ends inside, cords.
+	//   - COUNT_ADJUSTED, at hand_stitches, hand_cm or hand_size: the top does not divide the
+	//     stitches, and a round of its own decreases the rest.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -517,40 +607,50 @@ type PlanThumbRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The gauge in the round.
 	Gauge *Gauge `protobuf:"bytes,1,opt,name=gauge,proto3" json:"gauge,omitempty"`
-	// Stitches of the hand, 16 to 600. Exactly one of hand_stitches and hand_cm must be given.
+	// Stitches of the hand, 16 to 600. At most one of hand_stitches,
+	// hand_cm and hand_size may be given.
 	HandStitches *int32 `protobuf:"varint,2,opt,name=hand_stitches,json=handStitches,proto3,oneof" json:"hand_stitches,omitempty"`
 	// Circumference of the hand round the palm, in cm, 5 to 60.
 	HandCm *float64 `protobuf:"fixed64,3,opt,name=hand_cm,json=handCm,proto3,oneof" json:"hand_cm,omitempty"`
-	// How much wider than the hand the mitten is, in percent, -30 to 60. Default 3. Needs
-	// hand_cm.
-	EasePercent *float64 `protobuf:"fixed64,4,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
+	// A hand of the list of sizes (BodyService.ListBodySizes) instead, the middle of what it says; with
+	// its ease. Default a woman's where nothing says how wide the hand is.
+	HandSize HandSize `protobuf:"varint,4,opt,name=hand_size,json=handSize,proto3,enum=knitmath.v1.HandSize" json:"hand_size,omitempty"`
+	// How much wider than the hand the mitten is, in percent, -30 to 60. Default 3. Not with
+	// hand_stitches.
+	EasePercent *float64 `protobuf:"fixed64,5,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
 	// Which counts the repeat of a pattern allows. Default a multiple of 4, nearest, halves up.
-	// Needs hand_cm.
-	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
+	// Not with hand_stitches.
+	StitchRule *CountRule `protobuf:"bytes,6,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// How it gets its room. Default widened.
-	Gusset Gusset `protobuf:"varint,6,opt,name=gusset,proto3,enum=knitmath.v1.Gusset" json:"gusset,omitempty"`
+	Gusset Gusset `protobuf:"varint,7,opt,name=gusset,proto3,enum=knitmath.v1.Gusset" json:"gusset,omitempty"`
 	// Stitches of the gusset when it is done, 3 to 600; two more for every increase round than
 	// start_stitches. Default about 0.37 of the hand.
-	GussetStitches *int32 `protobuf:"varint,7,opt,name=gusset_stitches,json=gussetStitches,proto3,oneof" json:"gusset_stitches,omitempty"`
+	GussetStitches *int32 `protobuf:"varint,8,opt,name=gusset_stitches,json=gussetStitches,proto3,oneof" json:"gusset_stitches,omitempty"`
 	// Stitches between the first two increases, 1 to 100. Default 2.
-	StartStitches *int32 `protobuf:"varint,8,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
-	// Every how many rounds the gusset is widened, 1 to 20. Default 3.
-	EveryRounds *int32 `protobuf:"varint,9,opt,name=every_rounds,json=everyRounds,proto3,oneof" json:"every_rounds,omitempty"`
+	StartStitches *int32 `protobuf:"varint,9,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
+	// Every how many rounds the gusset is widened, 1 to 20. Default 3, or as the height wants. Two
+	// of gusset_stitches, every_rounds and a height may be given.
+	EveryRounds *int32 `protobuf:"varint,10,opt,name=every_rounds,json=everyRounds,proto3,oneof" json:"every_rounds,omitempty"`
+	// How high the gusset is, in rounds before the one that holds the thumb, 1 to 1,000. With
+	// every_rounds its width follows, else its rates. At most one of gusset_rounds and gusset_cm.
+	GussetRounds *int32 `protobuf:"varint,11,opt,name=gusset_rounds,json=gussetRounds,proto3,oneof" json:"gusset_rounds,omitempty"`
+	// The same in cm, 0.1 to 60, to the nearest round, halves up.
+	GussetCm *float64 `protobuf:"fixed64,12,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
 	// Stitches held with the gusset at each side of it, 0 to 50. Default 0.
-	BesideStitches *int32 `protobuf:"varint,10,opt,name=beside_stitches,json=besideStitches,proto3,oneof" json:"beside_stitches,omitempty"`
+	BesideStitches *int32 `protobuf:"varint,13,opt,name=beside_stitches,json=besideStitches,proto3,oneof" json:"beside_stitches,omitempty"`
 	// Stitches held where there is no gusset, 2 to 600. Default 0.2 of the hand.
-	HoldStitches *int32 `protobuf:"varint,11,opt,name=hold_stitches,json=holdStitches,proto3,oneof" json:"hold_stitches,omitempty"`
+	HoldStitches *int32 `protobuf:"varint,14,opt,name=hold_stitches,json=holdStitches,proto3,oneof" json:"hold_stitches,omitempty"`
 	// Stitches cast on over the gap, 1 to 100. Default as many as the hand had there, so that it has its
 	// count again.
-	GapStitches *int32 `protobuf:"varint,12,opt,name=gap_stitches,json=gapStitches,proto3,oneof" json:"gap_stitches,omitempty"`
+	GapStitches *int32 `protobuf:"varint,15,opt,name=gap_stitches,json=gapStitches,proto3,oneof" json:"gap_stitches,omitempty"`
 	// Stitches of the palm between its edge and the gusset, 0 to 50, no fewer than beside_stitches. Default 1.
-	PalmStitches *int32 `protobuf:"varint,13,opt,name=palm_stitches,json=palmStitches,proto3,oneof" json:"palm_stitches,omitempty"`
+	PalmStitches *int32 `protobuf:"varint,16,opt,name=palm_stitches,json=palmStitches,proto3,oneof" json:"palm_stitches,omitempty"`
 	// Length of the thumb, in rounds, 1 to 1,000. Default 0.3 of the hand round the palm.
-	LengthRounds *int32 `protobuf:"varint,14,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
+	LengthRounds *int32 `protobuf:"varint,17,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
 	// The same in cm, 0.1 to 60, to the nearest round, halves up.
-	LengthCm *float64 `protobuf:"fixed64,15,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
+	LengthCm *float64 `protobuf:"fixed64,18,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
 	// The unit of written text. Default centimetres.
-	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	DisplayUnit DisplayUnit `protobuf:"varint,19,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -606,6 +706,13 @@ func (x *PlanThumbRequest) GetHandCm() float64 {
 	return 0
 }
 
+func (x *PlanThumbRequest) GetHandSize() HandSize {
+	if x != nil {
+		return x.HandSize
+	}
+	return HandSize_HAND_SIZE_UNSPECIFIED
+}
+
 func (x *PlanThumbRequest) GetEasePercent() float64 {
 	if x != nil && x.EasePercent != nil {
 		return *x.EasePercent
@@ -644,6 +751,20 @@ func (x *PlanThumbRequest) GetStartStitches() int32 {
 func (x *PlanThumbRequest) GetEveryRounds() int32 {
 	if x != nil && x.EveryRounds != nil {
 		return *x.EveryRounds
+	}
+	return 0
+}
+
+func (x *PlanThumbRequest) GetGussetRounds() int32 {
+	if x != nil && x.GussetRounds != nil {
+		return *x.GussetRounds
+	}
+	return 0
+}
+
+func (x *PlanThumbRequest) GetGussetCm() float64 {
+	if x != nil && x.GussetCm != nil {
+		return *x.GussetCm
 	}
 	return 0
 }
@@ -771,9 +892,9 @@ type PlanThumbResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - HALFWAY, at hand_cm: the size lies exactly half-way between two counts that fit; the
+	//   - HALFWAY, at hand_cm or hand_size: the size lies exactly half-way between two counts that fit; the
 	//     description says which was taken.
-	//   - BABY_CARE, at hand_stitches or hand_cm: the hand is that of a baby or a small child:
+	//   - BABY_CARE, at hand_stitches, hand_cm or hand_size: the hand is that of a baby or a small child:
 	//     loops and ends inside, cords.
 	//   - NEEDS_EASE, at gusset: without a gusset the thumb pulls at the palm unless the mitten is
 	//     wider than the hand.
@@ -980,25 +1101,27 @@ var File_knitmath_v1_hand_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/hand.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xfa\a\n" +
+	"\x16knitmath/v1/hand.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xc4\b\n" +
 	"\x14PlanMittenTopRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x129\n" +
 	"\rhand_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\xd8\x04(\x10H\x00R\fhandStitches\x88\x01\x01\x12C\n" +
-	"\ahand_cm\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x003@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x14@H\x01R\x06handCm\x88\x01\x01\x12M\n" +
-	"\fease_percent\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00>\xc0H\x02R\veasePercent\x88\x01\x01\x12<\n" +
-	"\vstitch_rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
+	"\ahand_cm\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x003@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x14@H\x01R\x06handCm\x88\x01\x01\x12?\n" +
+	"\thand_size\x18\x04 \x01(\x0e2\x15.knitmath.v1.HandSizeB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\bhandSize\x12M\n" +
+	"\fease_percent\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00>\xc0H\x02R\veasePercent\x88\x01\x01\x12<\n" +
+	"\vstitch_rule\x18\x06 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"stitchRule\x12I\n" +
-	"\x04kind\x18\x06 \x01(\x0e2\x14.knitmath.v1.TopKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOP_KIND_WEDGER\x04kind\x129\n" +
-	"\rlength_rounds\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@-\x18\xe8\a(\x01H\x03R\flengthRounds\x88\x01\x01\x12G\n" +
-	"\tlength_cm\x18\b \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00.@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\x04R\blengthCm\x88\x01\x01\x127\n" +
-	"\fend_stitches\x18\t \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\f\x18\xd8\x04(\x01H\x05R\vendStitches\x88\x01\x01\x128\n" +
-	"\x06finish\x18\n" +
-	" \x01(\x0e2\x13.knitmath.v1.FinishB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06finish\x12]\n" +
-	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:;\xbaH8\"\x1a\n" +
+	"\x04kind\x18\a \x01(\x0e2\x14.knitmath.v1.TopKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOP_KIND_WEDGER\x04kind\x129\n" +
+	"\rlength_rounds\x18\b \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@-\x18\xe8\a(\x01H\x03R\flengthRounds\x88\x01\x01\x12G\n" +
+	"\tlength_cm\x18\t \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00.@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\x04R\blengthCm\x88\x01\x01\x127\n" +
+	"\fend_stitches\x18\n" +
+	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\f\x18\xd8\x04(\x01H\x05R\vendStitches\x88\x01\x01\x128\n" +
+	"\x06finish\x18\v \x01(\x0e2\x13.knitmath.v1.FinishB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x06finish\x12]\n" +
+	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fwith_outline\x18\r \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:D\xbaHA\"#\n" +
 	"\rhand_stitches\n" +
-	"\ahand_cm\x10\x01\"\x1a\n" +
+	"\ahand_cm\n" +
+	"\thand_size\"\x1a\n" +
 	"\rlength_rounds\n" +
 	"\tlength_cmB\x10\n" +
 	"\x0e_hand_stitchesB\n" +
@@ -1030,31 +1153,36 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\x06finish\x18\r \x01(\x0e2\x13.knitmath.v1.FinishR\x06finish\x121\n" +
 	"\x06rounds\x18\x0e \x03(\v2\x19.knitmath.v1.ClosingRoundR\x06rounds\x12\x16\n" +
 	"\x06effort\x18\x0f \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xe6\n" +
-	"\n" +
+	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf0\f\n" +
 	"\x10PlanThumbRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x129\n" +
 	"\rhand_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\xd8\x04(\x10H\x00R\fhandStitches\x88\x01\x01\x12C\n" +
-	"\ahand_cm\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x003@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x14@H\x01R\x06handCm\x88\x01\x01\x12M\n" +
-	"\fease_percent\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00>\xc0H\x02R\veasePercent\x88\x01\x01\x12<\n" +
-	"\vstitch_rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
+	"\ahand_cm\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x003@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x14@H\x01R\x06handCm\x88\x01\x01\x12?\n" +
+	"\thand_size\x18\x04 \x01(\x0e2\x15.knitmath.v1.HandSizeB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\bhandSize\x12M\n" +
+	"\fease_percent\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00>\xc0H\x02R\veasePercent\x88\x01\x01\x12<\n" +
+	"\vstitch_rule\x18\x06 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
 	"stitchRule\x12L\n" +
-	"\x06gusset\x18\x06 \x01(\x0e2\x13.knitmath.v1.GussetB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eGUSSET_WIDENEDR\x06gusset\x12=\n" +
-	"\x0fgusset_stitches\x18\a \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\xd8\x04(\x03H\x03R\x0egussetStitches\x88\x01\x01\x12:\n" +
-	"\x0estart_stitches\x18\b \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01H\x04R\rstartStitches\x88\x01\x01\x126\n" +
-	"\fevery_rounds\x18\t \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x03\x18\x14(\x01H\x05R\veveryRounds\x88\x01\x01\x12<\n" +
-	"\x0fbeside_stitches\x18\n" +
-	" \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x182(\x00H\x06R\x0ebesideStitches\x88\x01\x01\x129\n" +
-	"\rhold_stitches\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\b\x18\xd8\x04(\x02H\aR\fholdStitches\x88\x01\x01\x126\n" +
-	"\fgap_stitches\x18\f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x04\x18d(\x01H\bR\vgapStitches\x88\x01\x01\x128\n" +
-	"\rpalm_stitches\x18\r \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x01\x182(\x00H\tR\fpalmStitches\x88\x01\x01\x129\n" +
-	"\rlength_rounds\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\xe8\a(\x01H\n" +
-	"R\flengthRounds\x88\x01\x01\x12G\n" +
-	"\tlength_cm\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x16@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\vR\blengthCm\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\x10 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:;\xbaH8\"\x1a\n" +
+	"\x06gusset\x18\a \x01(\x0e2\x13.knitmath.v1.GussetB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eGUSSET_WIDENEDR\x06gusset\x12=\n" +
+	"\x0fgusset_stitches\x18\b \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\xd8\x04(\x03H\x03R\x0egussetStitches\x88\x01\x01\x12:\n" +
+	"\x0estart_stitches\x18\t \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01H\x04R\rstartStitches\x88\x01\x01\x126\n" +
+	"\fevery_rounds\x18\n" +
+	" \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x03\x18\x14(\x01H\x05R\veveryRounds\x88\x01\x01\x129\n" +
+	"\rgusset_rounds\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x14\x18\xe8\a(\x01H\x06R\fgussetRounds\x88\x01\x01\x12G\n" +
+	"\tgusset_cm\x18\f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x1a@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\aR\bgussetCm\x88\x01\x01\x12<\n" +
+	"\x0fbeside_stitches\x18\r \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x182(\x00H\bR\x0ebesideStitches\x88\x01\x01\x129\n" +
+	"\rhold_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\b\x18\xd8\x04(\x02H\tR\fholdStitches\x88\x01\x01\x126\n" +
+	"\fgap_stitches\x18\x0f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x04\x18d(\x01H\n" +
+	"R\vgapStitches\x88\x01\x01\x128\n" +
+	"\rpalm_stitches\x18\x10 \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x01\x182(\x00H\vR\fpalmStitches\x88\x01\x01\x129\n" +
+	"\rlength_rounds\x18\x11 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\xe8\a(\x01H\fR\flengthRounds\x88\x01\x01\x12G\n" +
+	"\tlength_cm\x18\x12 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x16@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\rR\blengthCm\x88\x01\x01\x12]\n" +
+	"\fdisplay_unit\x18\x13 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:`\xbaH]\"#\n" +
 	"\rhand_stitches\n" +
-	"\ahand_cm\x10\x01\"\x1a\n" +
+	"\ahand_cm\n" +
+	"\thand_size\"\x1a\n" +
+	"\rgusset_rounds\n" +
+	"\tgusset_cm\"\x1a\n" +
 	"\rlength_rounds\n" +
 	"\tlength_cmB\x10\n" +
 	"\x0e_hand_stitchesB\n" +
@@ -1063,7 +1191,10 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\r_ease_percentB\x12\n" +
 	"\x10_gusset_stitchesB\x11\n" +
 	"\x0f_start_stitchesB\x0f\n" +
-	"\r_every_roundsB\x12\n" +
+	"\r_every_roundsB\x10\n" +
+	"\x0e_gusset_roundsB\f\n" +
+	"\n" +
+	"_gusset_cmB\x12\n" +
 	"\x10_beside_stitchesB\x10\n" +
 	"\x0e_hold_stitchesB\x0f\n" +
 	"\r_gap_stitchesB\x10\n" +
@@ -1098,7 +1229,18 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\rlength_rounds\x18\x10 \x01(\x05R\flengthRounds\x12\x1b\n" +
 	"\tlength_cm\x18\x11 \x01(\x01R\blengthCm\x12<\n" +
 	"\fthumb_rounds\x18\x12 \x03(\v2\x19.knitmath.v1.ClosingRoundR\vthumbRounds\x12!\n" +
-	"\fend_stitches\x18\x13 \x01(\x05R\vendStitches*r\n" +
+	"\fend_stitches\x18\x13 \x01(\x05R\vendStitches*\xee\x01\n" +
+	"\bHandSize\x12\x19\n" +
+	"\x15HAND_SIZE_UNSPECIFIED\x10\x00\x12\x14\n" +
+	"\x10HAND_SIZE_INFANT\x10\x01\x12\x15\n" +
+	"\x11HAND_SIZE_YEARS_1\x10\x02\x12\x15\n" +
+	"\x11HAND_SIZE_YEARS_2\x10\x03\x12\x15\n" +
+	"\x11HAND_SIZE_YEARS_4\x10\x04\x12\x15\n" +
+	"\x11HAND_SIZE_YEARS_6\x10\x05\x12\x15\n" +
+	"\x11HAND_SIZE_YEARS_8\x10\x06\x12\x16\n" +
+	"\x12HAND_SIZE_YEARS_10\x10\a\x12\x13\n" +
+	"\x0fHAND_SIZE_WOMAN\x10\b\x12\x11\n" +
+	"\rHAND_SIZE_MAN\x10\t*r\n" +
 	"\aTopKind\x12\x18\n" +
 	"\x14TOP_KIND_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eTOP_KIND_WEDGE\x10\x01\x12\x11\n" +
@@ -1118,56 +1260,59 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\tPlanThumb\x12\x1d.knitmath.v1.PlanThumbRequest\x1a\x1e.knitmath.v1.PlanThumbResponse\"3\x82\xd3\xe4\x93\x02-:\x01*Z\x14\x12\x12/v1/hand:planThumb\"\x12/v1/hand:planThumbB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
-var file_knitmath_v1_hand_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
+var file_knitmath_v1_hand_proto_enumTypes = make([]protoimpl.EnumInfo, 4)
 var file_knitmath_v1_hand_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
 var file_knitmath_v1_hand_proto_goTypes = []any{
-	(TopKind)(0),                  // 0: knitmath.v1.TopKind
-	(Finish)(0),                   // 1: knitmath.v1.Finish
-	(Gusset)(0),                   // 2: knitmath.v1.Gusset
-	(*PlanMittenTopRequest)(nil),  // 3: knitmath.v1.PlanMittenTopRequest
-	(*PlanMittenTopResponse)(nil), // 4: knitmath.v1.PlanMittenTopResponse
-	(*PlanThumbRequest)(nil),      // 5: knitmath.v1.PlanThumbRequest
-	(*HandRound)(nil),             // 6: knitmath.v1.HandRound
-	(*PlanThumbResponse)(nil),     // 7: knitmath.v1.PlanThumbResponse
-	(*Gauge)(nil),                 // 8: knitmath.v1.Gauge
-	(*CountRule)(nil),             // 9: knitmath.v1.CountRule
-	(DisplayUnit)(0),              // 10: knitmath.v1.DisplayUnit
-	(*Notice)(nil),                // 11: knitmath.v1.Notice
-	(*Source)(nil),                // 12: knitmath.v1.Source
-	(*ClosingRound)(nil),          // 13: knitmath.v1.ClosingRound
-	(*Outline)(nil),               // 14: knitmath.v1.Outline
-	(*Instruction)(nil),           // 15: knitmath.v1.Instruction
+	(HandSize)(0),                 // 0: knitmath.v1.HandSize
+	(TopKind)(0),                  // 1: knitmath.v1.TopKind
+	(Finish)(0),                   // 2: knitmath.v1.Finish
+	(Gusset)(0),                   // 3: knitmath.v1.Gusset
+	(*PlanMittenTopRequest)(nil),  // 4: knitmath.v1.PlanMittenTopRequest
+	(*PlanMittenTopResponse)(nil), // 5: knitmath.v1.PlanMittenTopResponse
+	(*PlanThumbRequest)(nil),      // 6: knitmath.v1.PlanThumbRequest
+	(*HandRound)(nil),             // 7: knitmath.v1.HandRound
+	(*PlanThumbResponse)(nil),     // 8: knitmath.v1.PlanThumbResponse
+	(*Gauge)(nil),                 // 9: knitmath.v1.Gauge
+	(*CountRule)(nil),             // 10: knitmath.v1.CountRule
+	(DisplayUnit)(0),              // 11: knitmath.v1.DisplayUnit
+	(*Notice)(nil),                // 12: knitmath.v1.Notice
+	(*Source)(nil),                // 13: knitmath.v1.Source
+	(*ClosingRound)(nil),          // 14: knitmath.v1.ClosingRound
+	(*Outline)(nil),               // 15: knitmath.v1.Outline
+	(*Instruction)(nil),           // 16: knitmath.v1.Instruction
 }
 var file_knitmath_v1_hand_proto_depIdxs = []int32{
-	8,  // 0: knitmath.v1.PlanMittenTopRequest.gauge:type_name -> knitmath.v1.Gauge
-	9,  // 1: knitmath.v1.PlanMittenTopRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	0,  // 2: knitmath.v1.PlanMittenTopRequest.kind:type_name -> knitmath.v1.TopKind
-	1,  // 3: knitmath.v1.PlanMittenTopRequest.finish:type_name -> knitmath.v1.Finish
-	10, // 4: knitmath.v1.PlanMittenTopRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	11, // 5: knitmath.v1.PlanMittenTopResponse.notices:type_name -> knitmath.v1.Notice
-	12, // 6: knitmath.v1.PlanMittenTopResponse.sources:type_name -> knitmath.v1.Source
-	1,  // 7: knitmath.v1.PlanMittenTopResponse.finish:type_name -> knitmath.v1.Finish
-	13, // 8: knitmath.v1.PlanMittenTopResponse.rounds:type_name -> knitmath.v1.ClosingRound
-	14, // 9: knitmath.v1.PlanMittenTopResponse.outline:type_name -> knitmath.v1.Outline
-	8,  // 10: knitmath.v1.PlanThumbRequest.gauge:type_name -> knitmath.v1.Gauge
-	9,  // 11: knitmath.v1.PlanThumbRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	2,  // 12: knitmath.v1.PlanThumbRequest.gusset:type_name -> knitmath.v1.Gusset
-	10, // 13: knitmath.v1.PlanThumbRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	15, // 14: knitmath.v1.HandRound.right:type_name -> knitmath.v1.Instruction
-	15, // 15: knitmath.v1.HandRound.left:type_name -> knitmath.v1.Instruction
-	11, // 16: knitmath.v1.PlanThumbResponse.notices:type_name -> knitmath.v1.Notice
-	12, // 17: knitmath.v1.PlanThumbResponse.sources:type_name -> knitmath.v1.Source
-	6,  // 18: knitmath.v1.PlanThumbResponse.hand_rounds:type_name -> knitmath.v1.HandRound
-	13, // 19: knitmath.v1.PlanThumbResponse.thumb_rounds:type_name -> knitmath.v1.ClosingRound
-	3,  // 20: knitmath.v1.HandService.PlanMittenTop:input_type -> knitmath.v1.PlanMittenTopRequest
-	5,  // 21: knitmath.v1.HandService.PlanThumb:input_type -> knitmath.v1.PlanThumbRequest
-	4,  // 22: knitmath.v1.HandService.PlanMittenTop:output_type -> knitmath.v1.PlanMittenTopResponse
-	7,  // 23: knitmath.v1.HandService.PlanThumb:output_type -> knitmath.v1.PlanThumbResponse
-	22, // [22:24] is the sub-list for method output_type
-	20, // [20:22] is the sub-list for method input_type
-	20, // [20:20] is the sub-list for extension type_name
-	20, // [20:20] is the sub-list for extension extendee
-	0,  // [0:20] is the sub-list for field type_name
+	9,  // 0: knitmath.v1.PlanMittenTopRequest.gauge:type_name -> knitmath.v1.Gauge
+	0,  // 1: knitmath.v1.PlanMittenTopRequest.hand_size:type_name -> knitmath.v1.HandSize
+	10, // 2: knitmath.v1.PlanMittenTopRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	1,  // 3: knitmath.v1.PlanMittenTopRequest.kind:type_name -> knitmath.v1.TopKind
+	2,  // 4: knitmath.v1.PlanMittenTopRequest.finish:type_name -> knitmath.v1.Finish
+	11, // 5: knitmath.v1.PlanMittenTopRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	12, // 6: knitmath.v1.PlanMittenTopResponse.notices:type_name -> knitmath.v1.Notice
+	13, // 7: knitmath.v1.PlanMittenTopResponse.sources:type_name -> knitmath.v1.Source
+	2,  // 8: knitmath.v1.PlanMittenTopResponse.finish:type_name -> knitmath.v1.Finish
+	14, // 9: knitmath.v1.PlanMittenTopResponse.rounds:type_name -> knitmath.v1.ClosingRound
+	15, // 10: knitmath.v1.PlanMittenTopResponse.outline:type_name -> knitmath.v1.Outline
+	9,  // 11: knitmath.v1.PlanThumbRequest.gauge:type_name -> knitmath.v1.Gauge
+	0,  // 12: knitmath.v1.PlanThumbRequest.hand_size:type_name -> knitmath.v1.HandSize
+	10, // 13: knitmath.v1.PlanThumbRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	3,  // 14: knitmath.v1.PlanThumbRequest.gusset:type_name -> knitmath.v1.Gusset
+	11, // 15: knitmath.v1.PlanThumbRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	16, // 16: knitmath.v1.HandRound.right:type_name -> knitmath.v1.Instruction
+	16, // 17: knitmath.v1.HandRound.left:type_name -> knitmath.v1.Instruction
+	12, // 18: knitmath.v1.PlanThumbResponse.notices:type_name -> knitmath.v1.Notice
+	13, // 19: knitmath.v1.PlanThumbResponse.sources:type_name -> knitmath.v1.Source
+	7,  // 20: knitmath.v1.PlanThumbResponse.hand_rounds:type_name -> knitmath.v1.HandRound
+	14, // 21: knitmath.v1.PlanThumbResponse.thumb_rounds:type_name -> knitmath.v1.ClosingRound
+	4,  // 22: knitmath.v1.HandService.PlanMittenTop:input_type -> knitmath.v1.PlanMittenTopRequest
+	6,  // 23: knitmath.v1.HandService.PlanThumb:input_type -> knitmath.v1.PlanThumbRequest
+	5,  // 24: knitmath.v1.HandService.PlanMittenTop:output_type -> knitmath.v1.PlanMittenTopResponse
+	8,  // 25: knitmath.v1.HandService.PlanThumb:output_type -> knitmath.v1.PlanThumbResponse
+	24, // [24:26] is the sub-list for method output_type
+	22, // [22:24] is the sub-list for method input_type
+	22, // [22:22] is the sub-list for extension type_name
+	22, // [22:22] is the sub-list for extension extendee
+	0,  // [0:22] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_hand_proto_init() }
@@ -1189,7 +1334,7 @@ func file_knitmath_v1_hand_proto_init() {
 		File: protoimpl.DescBuilder{
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_hand_proto_rawDesc), len(file_knitmath_v1_hand_proto_rawDesc)),
-			NumEnums:      3,
+			NumEnums:      4,
 			NumMessages:   5,
 			NumExtensions: 0,
 			NumServices:   1,

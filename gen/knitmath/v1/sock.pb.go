@@ -362,9 +362,9 @@ type PlanHeelRequest struct {
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,17,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Where the sock is worked from. Default the cuff.
-	Direction SockDirection `protobuf:"varint,19,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
+	Direction SockDirection `protobuf:"varint,18,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
 	// Whether to send the outline too. Default false.
-	WithOutline bool `protobuf:"varint,18,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	WithOutline bool `protobuf:"varint,19,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -647,28 +647,28 @@ type PlanHeelResponse struct {
 	GussetStitches *int32 `protobuf:"varint,13,opt,name=gusset_stitches,json=gussetStitches,proto3,oneof" json:"gusset_stitches,omitempty"`
 	// Rounds of the gusset that decrease.
 	GussetDecreaseRounds *int32 `protobuf:"varint,14,opt,name=gusset_decrease_rounds,json=gussetDecreaseRounds,proto3,oneof" json:"gusset_decrease_rounds,omitempty"`
+	// Rounds of the gusset that increase, from the toe up.
+	GussetIncreaseRounds *int32 `protobuf:"varint,15,opt,name=gusset_increase_rounds,json=gussetIncreaseRounds,proto3,oneof" json:"gusset_increase_rounds,omitempty"`
 	// All its rounds, to the last that is shaped.
-	GussetRounds *int32 `protobuf:"varint,15,opt,name=gusset_rounds,json=gussetRounds,proto3,oneof" json:"gusset_rounds,omitempty"`
+	GussetRounds *int32 `protobuf:"varint,16,opt,name=gusset_rounds,json=gussetRounds,proto3,oneof" json:"gusset_rounds,omitempty"`
 	// Stitches around the opening of a heel knit in afterwards.
-	ClosingStitches *int32 `protobuf:"varint,16,opt,name=closing_stitches,json=closingStitches,proto3,oneof" json:"closing_stitches,omitempty"`
+	ClosingStitches *int32 `protobuf:"varint,17,opt,name=closing_stitches,json=closingStitches,proto3,oneof" json:"closing_stitches,omitempty"`
 	// Stitches that are grafted there.
-	EndStitches *int32 `protobuf:"varint,17,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
+	EndStitches *int32 `protobuf:"varint,18,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// Depth of the heel, in cm: of the flap, of the short rows to their fold, of the closing, of a heart
 	// turn from the toe up.
 	// Absent without gauge.
-	DepthCm *float64 `protobuf:"fixed64,18,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
+	DepthCm *float64 `protobuf:"fixed64,19,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// Length of the gusset, in cm; absent without gauge.
-	GussetCm *float64 `protobuf:"fixed64,19,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
+	GussetCm *float64 `protobuf:"fixed64,20,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
 	// Every row, in the order worked.
-	Rows []*HeelRow `protobuf:"bytes,20,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*HeelRow `protobuf:"bytes,21,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: a line around flap and turn, and one around the sole with its gussets laid flat
 	// above them, or these in the order worked from the toe up; or around short rows to their fold; or the closing. x is counted from the
 	// middle; in cm, or in stitches and rows without gauge. At most 2,500 points.
-	Outline *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
-	// Rounds of the gusset that increase, from the toe up.
-	GussetIncreaseRounds *int32 `protobuf:"varint,22,opt,name=gusset_increase_rounds,json=gussetIncreaseRounds,proto3,oneof" json:"gusset_increase_rounds,omitempty"`
-	unknownFields        protoimpl.UnknownFields
-	sizeCache            protoimpl.SizeCache
+	Outline       *Outline `protobuf:"bytes,22,opt,name=outline,proto3" json:"outline,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
 }
 
 func (x *PlanHeelResponse) Reset() {
@@ -794,6 +794,13 @@ func (x *PlanHeelResponse) GetGussetDecreaseRounds() int32 {
 	return 0
 }
 
+func (x *PlanHeelResponse) GetGussetIncreaseRounds() int32 {
+	if x != nil && x.GussetIncreaseRounds != nil {
+		return *x.GussetIncreaseRounds
+	}
+	return 0
+}
+
 func (x *PlanHeelResponse) GetGussetRounds() int32 {
 	if x != nil && x.GussetRounds != nil {
 		return *x.GussetRounds
@@ -841,13 +848,6 @@ func (x *PlanHeelResponse) GetOutline() *Outline {
 		return x.Outline
 	}
 	return nil
-}
-
-func (x *PlanHeelResponse) GetGussetIncreaseRounds() int32 {
-	if x != nil && x.GussetIncreaseRounds != nil {
-		return *x.GussetIncreaseRounds
-	}
-	return 0
 }
 
 // Asks for a toe, of 2,000 rounds at most. The round begins at one side of the foot. A field that the kind of toe has
@@ -1314,8 +1314,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\fend_stitches\x18\x10 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\x90\x03(\x04H\n" +
 	"R\vendStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x11 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12c\n" +
-	"\tdirection\x18\x13 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x12,\n" +
-	"\fwith_outline\x18\x12 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\tdirection\x18\x12 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x12,\n" +
+	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:.\xbaH+\")\n" +
 	"\x0eround_stitches\n" +
 	"\x15foot_circumference_cm\x10\x01B\x11\n" +
@@ -1354,30 +1354,30 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fturned_stitches\x18\v \x01(\x05H\x02R\x0eturnedStitches\x88\x01\x01\x12-\n" +
 	"\x10pick_up_stitches\x18\f \x01(\x05H\x03R\x0epickUpStitches\x88\x01\x01\x12,\n" +
 	"\x0fgusset_stitches\x18\r \x01(\x05H\x04R\x0egussetStitches\x88\x01\x01\x129\n" +
-	"\x16gusset_decrease_rounds\x18\x0e \x01(\x05H\x05R\x14gussetDecreaseRounds\x88\x01\x01\x12(\n" +
-	"\rgusset_rounds\x18\x0f \x01(\x05H\x06R\fgussetRounds\x88\x01\x01\x12.\n" +
-	"\x10closing_stitches\x18\x10 \x01(\x05H\aR\x0fclosingStitches\x88\x01\x01\x12&\n" +
-	"\fend_stitches\x18\x11 \x01(\x05H\bR\vendStitches\x88\x01\x01\x12\x1e\n" +
-	"\bdepth_cm\x18\x12 \x01(\x01H\tR\adepthCm\x88\x01\x01\x12 \n" +
-	"\tgusset_cm\x18\x13 \x01(\x01H\n" +
-	"R\bgussetCm\x88\x01\x01\x12(\n" +
-	"\x04rows\x18\x14 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
-	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\x129\n" +
-	"\x16gusset_increase_rounds\x18\x16 \x01(\x05H\vR\x14gussetIncreaseRounds\x88\x01\x01B\f\n" +
+	"\x16gusset_decrease_rounds\x18\x0e \x01(\x05H\x05R\x14gussetDecreaseRounds\x88\x01\x01\x129\n" +
+	"\x16gusset_increase_rounds\x18\x0f \x01(\x05H\x06R\x14gussetIncreaseRounds\x88\x01\x01\x12(\n" +
+	"\rgusset_rounds\x18\x10 \x01(\x05H\aR\fgussetRounds\x88\x01\x01\x12.\n" +
+	"\x10closing_stitches\x18\x11 \x01(\x05H\bR\x0fclosingStitches\x88\x01\x01\x12&\n" +
+	"\fend_stitches\x18\x12 \x01(\x05H\tR\vendStitches\x88\x01\x01\x12\x1e\n" +
+	"\bdepth_cm\x18\x13 \x01(\x01H\n" +
+	"R\adepthCm\x88\x01\x01\x12 \n" +
+	"\tgusset_cm\x18\x14 \x01(\x01H\vR\bgussetCm\x88\x01\x01\x12(\n" +
+	"\x04rows\x18\x15 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
+	"\aoutline\x18\x16 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_flap_rowsB\x12\n" +
 	"\x10_centre_stitchesB\x12\n" +
 	"\x10_turned_stitchesB\x13\n" +
 	"\x11_pick_up_stitchesB\x12\n" +
 	"\x10_gusset_stitchesB\x19\n" +
-	"\x17_gusset_decrease_roundsB\x10\n" +
+	"\x17_gusset_decrease_roundsB\x19\n" +
+	"\x17_gusset_increase_roundsB\x10\n" +
 	"\x0e_gusset_roundsB\x13\n" +
 	"\x11_closing_stitchesB\x0f\n" +
 	"\r_end_stitchesB\v\n" +
 	"\t_depth_cmB\f\n" +
 	"\n" +
-	"_gusset_cmB\x19\n" +
-	"\x17_gusset_increase_rounds\"\xec\n" +
+	"_gusset_cm\"\xec\n" +
 	"\n" +
 	"\x0ePlanToeRequest\x12I\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x14.knitmath.v1.ToeKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOE_KIND_WEDGER\x04kind\x12;\n" +

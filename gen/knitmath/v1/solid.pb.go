@@ -268,7 +268,7 @@ type PlanCrownRequest struct {
 	// rather an even one. Not with hat_stitches.
 	StitchRule *CountRule `protobuf:"bytes,7,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// How many wedges, 4 to 10. Default of those that nearly lie flat with a decrease round
-	// every 2nd round one that divides the stitches.
+	// every 2nd round one that divides the stitches; if none does, one that loses few of them.
 	WedgeCount *int32 `protobuf:"varint,8,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How the decreases of a wedge lie. Default single.
 	Stacks Stacks `protobuf:"varint,9,opt,name=stacks,proto3,enum=knitmath.v1.Stacks" json:"stacks,omitempty"`
@@ -297,7 +297,7 @@ type PlanCrownRequest struct {
 	// decreases are paired, and less than two where some are left over.
 	EndStitches *int32 `protobuf:"varint,18,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// How far a decrease round may lie from the shape so that the rhythm is easy, in rounds,
-	// 0.5 to 5. Default 1.5.
+	// 0.5 to 5. Default 1.5, of a rounded crown a twentieth of its depth at most, and 0.5 at least.
 	ToleranceRounds *float64 `protobuf:"fixed64,19,opt,name=tolerance_rounds,json=toleranceRounds,proto3,oneof" json:"tolerance_rounds,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,20,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -506,6 +506,10 @@ type PlanCrownResponse struct {
 	//     more than 1.3 times.
 	//   - POINTS, at shape, crown_rounds, crown_cm or rates: from where half of the stitches are
 	//     left the crown loses less than 0.7 of what a flat disc does.
+	//   - DEPTH_UNMET, at crown_rounds or crown_cm: the crown cannot be as deep as asked; the
+	//     description says how deep it is.
+	//   - SIZE_UNMET, at hat_cm, head_cm or head_size: the nearest count that the wedges or the
+	//     repeat divide is over 5 % off the wanted size.
 	//   - BABY_CARE, at hat_stitches, hat_cm, head_cm or head_size: the hat is for a baby or a
 	//     small child: ties and sleep.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
