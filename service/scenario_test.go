@@ -156,6 +156,7 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	if last := heel.Rows[len(heel.Rows)-1].Instruction; last.EndStitches != toe.Rows[0].Instruction.StartStitches {
 		t.Errorf("the heel leaves %d stitches, the toe begins with %d", last.EndStitches, toe.Rows[0].Instruction.StartStitches)
 	}
+	setInAgrees(t, answers)
 	// The yoke is four pieces from the fifth on, and has every stitch of its rounds; a tenth
 	// more is spun.
 	metres, stitches, round1 := 0.0, 0.0, int32(1)
@@ -180,6 +181,36 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	}
 	if float64(*yarn.BallCount)*115 < yarn.LengthM.High {
 		t.Errorf("%d balls do not hold %v m", *yarn.BallCount, yarn.LengthM.High)
+	}
+}
+
+// setInAgrees checks that the set-in sleeve goes into its armholes, foot to foot, edge along
+// edge and shoulder to neck.
+func setInAgrees(t *testing.T, answers map[string]proto.Message) {
+	t.Helper()
+	body := answers["03_body"].(*pb.ComputeCastOnResponse).Stitches.Count
+	sleeve := answers["30_flat_sleeve"].(*pb.PlanTaperResponse)
+	set := answers["31_set_in_sleeve"].(*pb.PlanArmholeResponse)
+	neck := answers["32_set_in_neck"].(*pb.PlanNecklineResponse)
+	top := sleeve.Rows[len(sleeve.Rows)-1].EndStitches
+	lost := func(p *pb.ArmholePiece, row int) int32 {
+		return p.Rows[row].Instruction.StartStitches - p.Rows[row].Instruction.EndStitches
+	}
+	for what, pair := range map[string][2]int32{
+		"back and front are the body":           {set.Back.StartStitches + set.Front.StartStitches, body},
+		"the cap begins where the sleeve ends":  {set.Cap.StartStitches, top},
+		"the feet are bound off alike":          {lost(set.Cap, 0), lost(set.Back, 0)},
+		"on the left too":                       {lost(set.Cap, 1), lost(set.Front, 1)},
+		"the cap is bound off to the last":      {set.Cap.Rows[len(set.Cap.Rows)-1].Instruction.EndStitches, 0},
+		"neck and shoulders are what is across": {neck.NeckStitches + 2*neck.ShoulderStitches, set.Back.EndStitches},
+	} {
+		if pair[0] != pair[1] {
+			t.Errorf("%s: %d and %d", what, pair[0], pair[1])
+		}
+	}
+	around := set.Back.EdgeCm + set.Front.EdgeCm
+	if more := 2*set.Cap.EdgeCm/around - 1; more < 0 || more > 0.05 {
+		t.Errorf("the cap's edge is %v of the armhole's longer", more)
 	}
 }
 
