@@ -2,12 +2,13 @@ package schedule
 
 import "iter"
 
-// A Run is intervals in succession: equal ones, or two in alternation.
+// A Run is intervals in succession: equal ones, or two in alternation, or of a [Nest] up to
+// four in turn.
 type Run struct {
-	// EveryRows is the interval, or the two intervals that alternate. An interval counts
+	// EveryRows is the interval, or those that take turns. An interval counts
 	// the row that it ends with: every 2nd row leaves one row between.
 	EveryRows []int
-	// Times is how often the interval, or the pair of intervals, comes.
+	// Times is how often the interval, or all that take turns, come.
 	Times int
 }
 

@@ -146,8 +146,9 @@ type Raglan struct {
 // of least effort ([schedule.Nest.Easiest]) that departs from the lines by no more
 // than ToleranceStitches at each edge beyond what the nearest choice of rounds does. If
 // that is nil, it is the one within an eighth of what an edge loses (ShortEdge) or within
-// MostDeparture of the lines, or if there is none as far beyond the nearest. Where there is none either the nearest rounds are the plan,
-// and a notice says so.
+// MostDeparture of the lines, or if there is none as far beyond the nearest. Where no
+// intervals of one kind or two in turn lie so near, up to four in turn may ([schedule.Nest.InTurns]).
+// Where there is none either the nearest rounds are the plan, and a notice says so.
 //
 // Exact in whole stitches and rounds; a depth in cm is taken to the nearest round,
 // half-way up.

@@ -211,20 +211,22 @@ func realisticRaglans(second bool, do func(low int, in RaglanInput)) {
 }
 
 // Most realistic raglans have a plan in which every part has two runs at most, and many
-// of these lie within two stitches of the straight lines. The shares are printed, and
-// may not fall.
+// of these lie within two stitches of the straight lines: 95 % where any round may decrease and
+// 85 % where every second may is aimed at, and reached where front and back are alike. With two
+// intervals in turn at most it was 94, 66, 72 and 44 %. The shares are printed, and may not fall.
 func TestRealisticRaglansAreEasy(t *testing.T) {
 	for _, c := range []struct {
 		name   string
 		second bool
 		low    bool
 		floor  int // percent that are easy
+		close  int // percent of all that are easy and within 2 stitches
 		most   int // percent of these that stand up at the neck: 21, 47, 22 and 48 before it counted
 	}{
-		{"any round, round neck", false, false, 97, 10},
-		{"any round, low front", false, true, 87, 37},
-		{"every second round, round neck", true, false, 87, 15},
-		{"every second round, low front", true, true, 73, 40},
+		{"any round, round neck", false, false, 99, 96, 10},
+		{"any round, low front", false, true, 94, 80, 37},
+		{"every second round, round neck", true, false, 98, 93, 15},
+		{"every second round, low front", true, true, 92, 73, 40},
 	} {
 		planned, easy, close, effort := 0, 0, 0, 0
 		standing := 0
@@ -251,8 +253,11 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 		})
 		t.Logf("%s: %d planned, %d %% easy, %d %% within 2 stitches, effort %.1f, %d %% stand up at the neck", c.name, planned,
 			100*easy/planned, 100*close/planned, float64(effort)/float64(easy), 100*standing/easy)
-		if 100*easy < c.floor*planned || planned < knittest.Sweep(350, 60) {
+		if 100*easy < (c.floor-knittest.Sweep(0, 2))*planned || planned < knittest.Sweep(350, 60) {
 			t.Errorf("%s: %d of %d are easy, want %d %%", c.name, easy, planned, c.floor)
+		}
+		if 100*close < (c.close-knittest.Sweep(0, 2))*planned {
+			t.Errorf("%s: %d of %d are easy and within 2 stitches, want %d %%", c.name, close, planned, c.close)
 		}
 		if 100*standing > (c.most+knittest.Sweep(0, 8))*easy {
 			t.Errorf("%s: %d of %d stand up at the neck", c.name, standing, easy)
@@ -280,33 +285,42 @@ func standsUp(out Raglan) bool {
 // plan, and it does. The nearest rounds are the plan.
 func TestRaglanWithoutAnEasyPlan(t *testing.T) {
 	offered := 0
-	realisticRaglans(true, func(low int, in RaglanInput) {
-		out, err := PlanRaglan(in)
-		if err != nil || !slices.Contains(noticeReasons(out), "MANY_RUNS") || in.BodyStitches > 300 {
-			return
-		}
-		if out.GreatestDepartureStitches != out.LeastDepartureStitches {
-			t.Fatalf("departs by %v, not by the least %v", out.GreatestDepartureStitches, out.LeastDepartureStitches)
-		}
-		m := regexp.MustCompile(`a tolerance of ([\d.]+) stitch(?:es)? at each edge allows one$`).
-			FindStringSubmatch(out.Notices[len(out.Notices)-1].Description)
-		if m == nil {
-			return
-		}
-		offered++
-		excess, err := strconv.ParseFloat(m[1], 64)
-		if err != nil {
-			t.Fatal(err)
-		}
-		in.ToleranceStitches = &excess
-		if out, err = PlanRaglan(in); err != nil || slices.Contains(noticeReasons(out), "MANY_RUNS") {
-			t.Errorf("%+v: a tolerance of %v allows no easy plan, %v", in, excess, err)
-		}
-		checkRaglan(t, in, out)
-	})
+	for _, second := range []bool{false, true} {
+		realisticRaglans(second, func(low int, in RaglanInput) {
+			offered += offeredExcess(t, in)
+		})
+	}
 	if offered < knittest.Sweep(50, 5) {
 		t.Errorf("%d plans were offered an excess", offered)
 	}
+}
+
+// offeredExcess takes the excess that a raglan without an easy plan is offered, if it is one,
+// and says whether it was.
+func offeredExcess(t *testing.T, in RaglanInput) int {
+	t.Helper()
+	out, err := PlanRaglan(in)
+	if err != nil || !slices.Contains(noticeReasons(out), "MANY_RUNS") {
+		return 0
+	}
+	if out.GreatestDepartureStitches != out.LeastDepartureStitches {
+		t.Fatalf("departs by %v, not by the least %v", out.GreatestDepartureStitches, out.LeastDepartureStitches)
+	}
+	m := regexp.MustCompile(`a tolerance of ([\d.]+) stitch(?:es)? at each edge allows one$`).
+		FindStringSubmatch(out.Notices[len(out.Notices)-1].Description)
+	if m == nil {
+		return 0
+	}
+	excess, err := strconv.ParseFloat(m[1], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	in.ToleranceStitches = &excess
+	if out, err = PlanRaglan(in); err != nil || slices.Contains(noticeReasons(out), "MANY_RUNS") {
+		t.Errorf("%+v: a tolerance of %v allows no easy plan, %v", in, excess, err)
+	}
+	checkRaglan(t, in, out)
+	return 1
 }
 
 // The excess is heeded: with less of it no plan departs further, and with none it is as

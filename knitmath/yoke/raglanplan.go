@@ -50,7 +50,7 @@ func (r raglan) part(d decreaseRounds, i int) RaglanPart {
 	return RaglanPart{
 		StartStitches: p.start, EndStitches: p.end, DecreaseRounds: p.decreases(), EdgeLostCm: lost,
 		EdgeAngleDegrees:         math.Atan(lost/r.rw.SizeCm(r.rounds)) * 180 / math.Pi,
-		FirstDecreaseRoundNumber: first, Intervals: schedule.Runs(rounds),
+		FirstDecreaseRoundNumber: first, Intervals: schedule.RunsInTurn(rounds),
 	}
 }
 

@@ -26,11 +26,8 @@ func (r raglan) decreaseRounds() decreaseRounds {
 	nest := r.nest(&d)
 	nearest := nest.Nearest()
 	d.Nested, d.least = nearest, nearest.Departure
-	for _, allowed := range r.allowed(nest, d.least) {
-		if allowed < d.least {
-			continue
-		}
-		if found, ok := nest.Easiest(allowed); ok {
+	for _, try := range r.tries(nest, d.least) {
+		if found, ok := try.search(try.allowed); ok {
 			d.Nested, d.easy = found, true
 			return d
 		}
@@ -75,6 +72,29 @@ func (r raglan) allowed(nest schedule.Nest, least int) []int {
 	}
 	most := MostDeparture * r.rounds
 	return []int{min(nest.Times[0]*r.rounds/ShortEdge, most), most, least + most}
+}
+
+// A try is a search for an easy plan that departs by no more than is allowed.
+type try struct {
+	allowed int
+	search  func(int) (schedule.Nested, bool)
+}
+
+// tries are the searches for an easy plan, the one that is liked best first: rounds that take
+// turns are asked for where nothing else is near enough, and as they are much to remember
+// anyway, at first in three quarters of what is allowed.
+func (r raglan) tries(nest schedule.Nest, least int) []try {
+	var list []try
+	for _, most := range slices.Compact(r.allowed(nest, least)) {
+		if most < least {
+			continue
+		}
+		list = append(list, try{most, nest.Easiest})
+		if r.excess != nil || most >= MostDeparture*r.rounds {
+			list = append(list, try{3 * most / 4, nest.InTurns}, try{most, nest.InTurns})
+		}
+	}
+	return list
 }
 
 // stitchParts is so many stitches at an edge, in the parts of a nest.
