@@ -24,15 +24,19 @@ const (
 // needleSizes is the table of needles, thinnest first. Disputed marks a row in
 // which makers or lists disagree about a name:
 //
+//	0.75, 1 mm          numbered by zeros, by some makers only
 //	1.25, 1.5, 1.75 mm  UK numbers above 14 differ from list to list
 //	2.5, 3, 7 mm        US 1.5, 2.5 and 10.75 are some makers' only
-//	12.75, 19, 20 mm    US 17 is also listed as 12 mm, US 35 as 20 mm; 20 mm is US 36
-//	                    to some makers
+//	12, 12.75, 19, 20,  US 17 is also listed as 12 mm, US 35 as 20 mm; 20 mm is US 36, 35 mm
+//	35 mm               US 70 to some makers
 //
 // Source: mm with US and old UK names from 2 to 10 mm, several general tables
-// that agree; the ends of the US range, Craft Yarn Council charts and memory;
+// that agree; the ends of the US range, Craft Yarn Council charts and memory; below 1.25
+// and above 25 mm memory alone;
 // Japanese number n is 2.1 + 0.3 n mm for n from 0 to 15, one table and memory.
 var needleSizes = [...]NeedleSize{
+	{0.75, "000000", "", "", true},
+	{1, "00000", "", "", true},
 	{1.25, "0000", "18", "", true},
 	{1.5, "000", "17", "", true},
 	{1.75, "00", "15", "", true},
@@ -68,11 +72,15 @@ var needleSizes = [...]NeedleSize{
 	{8, "11", "0", "", false},
 	{9, "13", "00", "", false},
 	{10, "15", "000", "", false},
+	{12, "", "", "", true},
 	{12.75, "17", "", "", true},
 	{15, "19", "", "", false},
 	{19, "35", "", "", true},
 	{20, "36", "", "", true},
 	{25, "50", "", "", false},
+	{30, "", "", "", false},
+	{35, "70", "", "", true},
+	{40, "", "", "", false},
 }
 
 // needleSize is the row of a diameter, read to the nearest hundredth of a

@@ -47,15 +47,19 @@ const NoNeedles report.Reason = "NO_ROWS"
 
 // disagreements say what makers or lists disagree about, by thickness in mm.
 var disagreements = map[float64]string{
+	0.75:  "numbered by six zeros with some makers only",
+	1:     "numbered by five zeros with some makers only",
 	1.25:  "lists differ on UK numbers above 14",
 	1.5:   "some lists have UK 16",
 	1.75:  "some lists have UK 16, or none",
 	2.5:   "US 1.5 with some makers only",
 	3:     "US 2.5 with some makers only",
 	7:     "US 10.75 with some makers only",
+	12:    "many lists have it for US 17, which others have at 12.75 mm",
 	12.75: "many lists have 12 mm for US 17",
 	19:    "some lists have 20 mm for US 35",
 	20:    "US 36 with some makers only",
+	35:    "US 70 with some makers only",
 }
 
 // unsureBelowMm is the thickness below which UK numbers were read in lists that differ.
@@ -82,9 +86,21 @@ func ListNeedleSizes(in NeedleListInput) (NeedleList, error) {
 		}
 	}
 	if len(out.Rows) == 0 {
-		out.Notices = []report.Notice{{Reason: NoNeedles, Description: "no size of the table is so thick and has a name in that system"}}
+		out.Notices = []report.Notice{{Reason: NoNeedles, Description: in.noneWords()}}
 	}
 	return out, nil
+}
+
+// noneWords say why no size is listed, and what would be.
+func (in NeedleListInput) noneWords() string {
+	least, most := needleSizes[0].Mm, needleSizes[len(needleSizes)-1].Mm
+	switch {
+	case fault.Or(in.MinMm, least) > most || fault.Or(in.MaxMm, most) < least:
+		return "the table goes from 0.75 to 40 mm; needles beyond are named by their thickness in mm alone"
+	case in.System != NeedleSystemUnspecified:
+		return "no size of the table is so thick and has a name in that system: ask without system"
+	}
+	return "no size of the table is so thick: makers have none between these two"
 }
 
 // named reports whether a system has a name for the needle.

@@ -2,6 +2,7 @@ package swatch
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -34,7 +35,12 @@ func TestListNeedleSizes(t *testing.T) {
 		{NeedleListInput{System: NeedleSystemJapanese}, 16},
 		{NeedleListInput{System: NeedleSystemJapanese, MaxMm: new(3.0)}, 4},
 		{NeedleListInput{System: NeedleSystemUK, MinMm: new(4.0), MaxMm: new(5.0)}, 3},
-		{NeedleListInput{MinMm: new(26.0)}, 0},
+		{NeedleListInput{MinMm: new(26.0)}, 3},
+		{NeedleListInput{MinMm: new(12.0), MaxMm: new(12.0)}, 1},
+		{NeedleListInput{MaxMm: new(1.2)}, 2},
+		{NeedleListInput{MinMm: new(45.0)}, 0},
+		{NeedleListInput{System: NeedleSystemUK, MinMm: new(11.0)}, 0},
+		{NeedleListInput{MinMm: new(11.0), MaxMm: new(11.5)}, 0},
 	} {
 		out, err := ListNeedleSizes(c.in)
 		if err != nil || len(out.Rows) != c.rows || (len(out.Notices) > 0) != (c.rows == 0) {
@@ -56,6 +62,22 @@ func TestDisagreementsAreOfDisputedRows(t *testing.T) {
 	}
 	if disputed != len(disagreements) {
 		t.Errorf("%d disagreements for %d rows", len(disagreements), disputed)
+	}
+}
+
+// Why a list is empty is said: beyond the table, without a name in the system, or between.
+func TestEmptyNeedleLists(t *testing.T) {
+	for want, in := range map[string]NeedleListInput{
+		"from 0.75 to 40 mm": {MinMm: new(45.0)}, "ask without system": {System: NeedleSystemUK, MinMm: new(11.0)},
+		"between these two": {MinMm: new(11.0), MaxMm: new(11.5)},
+	} {
+		out, err := ListNeedleSizes(in)
+		if err != nil || len(out.Notices) != 1 || !strings.Contains(out.Notices[0].Description, want) {
+			t.Errorf("%+v: %+v, want %q", in, out.Notices, want)
+		}
+	}
+	if least, most := needleSizes[0].Mm, needleSizes[len(needleSizes)-1].Mm; least != 0.75 || most != 40 {
+		t.Errorf("the table goes from %v to %v mm", least, most)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -121,6 +122,21 @@ func TestOnAKitchenScale(t *testing.T) {
 	in.Border.BindOff = new(false)
 	if out = remainingOf(t, in); *out.MainRows.Likely != 62 { // 8400 - 960 = 62 rows of 120
 		t.Errorf("border without a bind-off after %d rows", *out.MainRows.Likely)
+	}
+}
+
+// Where it does not last and no ball is known, what to do is said with figures: 77 rows of
+// 120 at 0.01 g or more.
+func TestShortYarnSaysWhatToDo(t *testing.T) {
+	in := RemainingInput{Yarns: []YarnLeft{{LeftM: new(100.0)}}, Gauge: gateGauge(),
+		State: FabricStateFullyRelaxed, Sections: []RowsAhead{{Rows: new(250), Stitches: new(100)}}}
+	out := remainingOf(t, in)
+	short := yarn.LengthWords(0, -out.Yarns[0].MarginM.Low)
+	d := strings.Join(out.Directions(), " ")
+	for _, want := range []string{"Have " + short + " more to be safe", "same dye lot", "stop after " + strconv.Itoa(*out.MainRows.Low) + " rows"} {
+		if !strings.Contains(d, want) {
+			t.Errorf("%v: directions %q, want %q", out.Yarns[0].Lasts, d, want)
+		}
 	}
 }
 

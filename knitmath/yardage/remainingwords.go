@@ -127,6 +127,11 @@ func (o Remaining) Directions() []string {
 		d = append(d, "Weigh or measure again after "+report.CountOf(c.rows, "rows")+": there should be "+strings.Join(c.yarns, " and ")+
 			". With less, plan for the safe figures, or ask again with what you find.")
 	}
+	for i, y := range o.Yarns {
+		if (y.Lasts == LastsNo || y.Lasts == LastsDoubtful) && y.MoreBalls == nil {
+			d = append(d, o.shortWords(y, i))
+		}
+	}
 	if o.border && o.MainRows.Low != nil && (o.PlannedRows == nil || *o.MainRows.Low < *o.PlannedRows) {
 		d = append(d, "If no more of the yarn can be had, begin the border after "+report.CountOf(*o.MainRows.Low, "rows")+".")
 	}
@@ -137,6 +142,16 @@ func (o Remaining) Directions() []string {
 		}
 	}
 	return d
+}
+
+// shortWords say what to do where a yarn is not enough: have more of it, or end sooner.
+func (o Remaining) shortWords(y RemainingYarn, i int) string {
+	_, _, margin, words := y.amounts()
+	s := "Have " + words(o.unit, math.Max(0, -margin.Low)) + " more" + of(o.Yarns, i) + " to be safe, of the same dye lot if it has one; or "
+	if n := o.MainRows.Low; n != nil && *n > 0 && !o.border {
+		s += "stop after " + report.CountOf(*n, "rows") + ", which are safe, or "
+	}
+	return s + "work what is left in another yarn that is planned to be seen: a border, stripes, cuffs."
 }
 
 // Sources say where the figures come from.

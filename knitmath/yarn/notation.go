@@ -11,6 +11,7 @@ import (
 //
 //	28/2 Nm    Nm 28/2    2/28 Nm    30/2 Ne    2/24s worsted    60/2 spun silk
 //	R 74 tex/2    37 tex x 2    150 denier    5 run    12 US cut    2-ply 28 Nm
+//	NeK 24/2    10/2 perle cotton    2/17 Nm silk    78 dtex f24 x 2
 //	400 m/100 g    1,600 yd/lb    100 g = 210 yards
 //
 // Beside is the system where the text says none. What cannot be read is told in
@@ -23,9 +24,14 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 	if w, wrong, ok := readPutUp(all); ok {
 		return w, wrong
 	}
+	perle := says(all, "perle", "pearl")
+	all = takeFilaments(all)
 	w.system, all = takeSystem(all)
 	if !w.system.known() {
 		w.system = beside
+	}
+	if w.system.known() {
+		all = slices.DeleteFunc(all, func(m mark) bool { return slices.Contains(fibreWords, m.word) })
 	}
 	plies, all := takePlies(all)
 	if _, _, ok := readPutUp(all); ok && plies != nil {
@@ -37,6 +43,10 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 	if wrong := wrongWords(all, w.system, plies); wrong != "" {
 		return w, wrong
 	}
+	if perle && len(all) == 1 {
+		return w, "is a size of perle cotton, which is a name and no count; write both numbers, as in 10/2 perle cotton, or what the band " +
+			"says, as in 80 m/10 g"
+	}
 	if resultant {
 		w.of = NumberOfWhole
 	}
@@ -45,6 +55,22 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 
 // silent are words and endings that say nothing: 28s, 28's, No. 5, count.
 var silent = []string{"s", "no", "nr", "count", "counts", "yarn", "of"}
+
+// fibreWords are what a yarn is of, which says nothing where the system is named beside it.
+// Worsted is not here: beside another system it might be either.
+var fibreWords = []string{"silk", "wool", "merino", "mohair", "alpaca", "cashmere", "cotton", "linen", "lambswool", "shetland", "tussah",
+	"nylon", "polyester", "viscose", "acrylic", "bamboo", "hemp", "ramie", "mercerised", "mercerized"}
+
+// takeFilaments leaves out how many filaments a single has, f and a number, which says how
+// soft it is and not how thick.
+func takeFilaments(all []mark) []mark {
+	for i := 1; i+1 < len(all); i++ {
+		if all[i].word == "f" && all[i+1].number != nil {
+			return slices.Delete(slices.Clone(all), i, i+2)
+		}
+	}
+	return all
+}
 
 // takePlies finds "2-ply" among the marks, 0 when there is none.
 func takePlies(all []mark) (*big.Rat, []mark) {

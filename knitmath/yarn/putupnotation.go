@@ -25,26 +25,28 @@ var linking = []string{"/", "=", "per", "to", "in", "a"}
 
 // bandAmount is a number with its unit.
 type bandAmount struct {
-	number *big.Rat
-	unit   string
+	number    *big.Rat
+	unit      string
+	thousands bool
 }
 
 // takeAmounts reads the marks as two amounts and the words that link them; ok is false
 // where they are anything else. A unit without a number is one of it.
 func takeAmounts(all []mark) (found []bandAmount, ok bool) {
 	if len(all) == 2 && all[0].number != nil && all[1].word == "ypp" {
-		return []bandAmount{{all[0].number, "yd"}, {one, "lb"}}, true
+		return []bandAmount{{all[0].number, "yd", all[0].thousands}, {one, "lb", false}}, true
 	}
 	var number *big.Rat
+	thousands := false
 	for _, m := range all {
 		switch {
 		case m.number != nil && number == nil:
-			number = m.number
+			number, thousands = m.number, m.thousands
 		case lengthUnits[m.word] != nil || massUnits[m.word] != nil:
 			if number == nil {
 				number = one
 			}
-			found, number = append(found, bandAmount{number, m.word}), nil
+			found, number, thousands = append(found, bandAmount{number, m.word, thousands}), nil, false
 		case number != nil || !slices.Contains(linking, m.word):
 			return nil, false
 		}
@@ -73,11 +75,18 @@ func readPutUp(all []mark) (w written, wrong string, ok bool) {
 	}
 	w = written{system: bandSystem(lengthUnits[long.unit] == yard, massUnits[heavy.unit] == gramsOfOunce, grams.Cmp(fifty) == 0), plies: 1}
 	w.number = TexOf(new(big.Rat).Quo(metres, grams)).In(w.system)
+	if tex := TexOf(new(big.Rat).Quo(metres, grams)).Float(); (long.thousands || heavy.thousands) && (tex > thickestBand || tex < finestTex) {
+		return w, "has a point before three digits, which some write for thousands, and as a decimal point would make it " +
+			significant(tex) + " tex; write 1600 for thousands, and 1.6 for a part", true
+	}
 	if !countable(w.number) {
 		return w, "is thicker or finer than any yarn", true
 	}
 	return w, "", true
 }
+
+// thickestBand is beyond what bands are printed of, 10 m to 100 g. Common practice.
+const thickestBand = 10_000.0
 
 var fifty = big.NewRat(50, 1)
 

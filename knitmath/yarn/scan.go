@@ -9,7 +9,11 @@ import (
 // A mark is a piece of a notation: a number, a word, or a sign between numbers.
 type mark struct {
 	number *big.Rat
-	word   string // in lower case; or one of the signs / x :
+	// thousands is that the point of a number may be of thousands, as some write them: three
+	// digits behind it, at most three before, and the last a 0, which hardly anybody writes
+	// of a part.
+	thousands bool
+	word      string // in lower case; or one of the signs / x :
 }
 
 // marks are what notations are made of: numbers with a point, or with commas between
@@ -46,12 +50,14 @@ func scan(text string) (found []mark, left string) {
 
 func markOf(s string) mark {
 	if c := s[0]; c == '.' || c >= '0' && c <= '9' {
+		whole, part, _ := strings.Cut(s, ".")
+		thousands := len(whole) >= 1 && len(whole) <= 3 && len(part) == 3 && part[2] == '0'
 		plain := strings.ReplaceAll(s, ",", "")
 		if n := shortDecimal([]byte(plain)); n != nil {
-			return mark{number: n}
+			return mark{number: n, thousands: thousands}
 		}
 		if n, ok := new(big.Rat).SetString(plain); ok {
-			return mark{number: n}
+			return mark{number: n, thousands: thousands}
 		}
 	}
 	switch s = strings.ToLower(s); s {
