@@ -107,14 +107,20 @@ func (p *parser) loneClaim() bool {
 
 // sentence reads a row with its label, or one direction after the other.
 func (p *parser) sentence() {
+	line := p.blank // A sentence may stand within one.
+	if line == nil {
+		line = new(Line)
+	}
+	p.blank = nil
+	defer func() { p.blank = line }()
 	for len(p.piece.Lines) < MaxLines {
 		from := p.peek().span
-		line := Line{}
-		if p.label(&line) {
-			p.labelledLine(&line, from)
+		*line = Line{}
+		if p.label(line) {
+			p.labelledLine(line, from)
 			return
 		}
-		if !p.clauseLine(&line, from) {
+		if !p.clauseLine(line, from) {
 			return
 		}
 	}

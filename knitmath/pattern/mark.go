@@ -40,6 +40,7 @@ func (s *scanner) bulletStar(from span, next rune) bool {
 		}
 		rest = before
 	}
+	s.ahead += len(rest)
 	rest = strings.ToLower(rest[:min(len(rest), maxBullet)])
 	return !strings.Contains(rest, "rep") && !strings.Contains(rest, "from")
 }
@@ -51,11 +52,11 @@ const maxBullet = 400
 // before the end of the line, without others between, after or before a colon.
 func (s *scanner) opensBold(from span) bool {
 	stars := s.source[from.start:s.at]
-	line := s.source[s.at:]
+	line := s.source[s.at:min(len(s.source), s.at+maxBullet)]
+	s.ahead += len(line)
 	if i := strings.IndexAny(line, "\n\r"); i >= 0 {
 		line = line[:i]
 	}
-	line = line[:min(len(line), maxBullet)]
 	i := strings.Index(line, stars)
 	if i < 1 || line[0] == ' ' || line[i-1] == ' ' {
 		return false

@@ -1,5 +1,7 @@
 package pattern
 
+import "strings"
+
 // measured reports whether the number at token i is a length or a size, not a count.
 func (p *parser) measured(i int) bool { return p.measuredEnd(i) != 0 }
 
@@ -59,8 +61,12 @@ func (p *parser) rowsToldAt(i int) int {
 // placesMarkers reports whether a sentence that is passed over says that markers are placed:
 // "pm after every 9 sts".
 func placesMarkers(text string) bool {
+	text = text[:min(len(text), 400)]
+	if !saysSeveral(text) {
+		return false // As most do; what is cut into words is held 12,000 times.
+	}
 	places, several := false, false
-	for _, t := range scan(text[:min(len(text), 400)]) {
+	for _, t := range scan(text) {
 		places = places || t.is("pm", "place", "placing", "put")
 		several = several || t.is("markers") || places && t.is("every", "each", "sides")
 		if t.is("want", "like", "wish") {
@@ -68,4 +74,15 @@ func placesMarkers(text string) bool {
 		}
 	}
 	return places && several
+}
+
+// saysSeveral reports whether a word may stand in a text that says of more than one.
+func saysSeveral(text string) bool {
+	text = strings.ToLower(text)
+	for _, word := range []string{"markers", "every", "each", "sides"} {
+		if strings.Contains(text, word) {
+			return true
+		}
+	}
+	return false
 }

@@ -92,6 +92,7 @@ type parser struct {
 	given         bool         // the stitches are given
 	trying        bool         // a direction is read on trial
 	trial         Line         // what it is read into
+	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB
 	onlyRows      bool         // what is read was written from a row
 	tidies        bool         // wraps are taken along with their stitches in the row at hand
 	rowSizes      uint32       // the sizes that the label at hand says, 0 for all

@@ -28,14 +28,17 @@ type token struct {
 }
 
 // scan cuts a text into tokens; the last is tokenEnd. Any bytes are allowed.
-func scan(source string) []token {
-	s := scanner{source: source, line: 1, column: 1}
+func scan(source string) []token { return scanned(source).tokens }
+
+// scanned is the scanner that has done so.
+func scanned(source string) *scanner {
+	s := &scanner{source: source, line: 1, column: 1}
 	s.tokens = make([]token, 0, len(source)/3+2+beyond)
 	for s.at < len(source) {
 		s.token()
 	}
 	s.put(tokenEnd, s.here(), "")
-	return s.tokens
+	return s
 }
 
 // beyond is how many more ends a parser has after the last token, so that it may look
@@ -56,6 +59,7 @@ type scanner struct {
 	at           int
 	line, column int32
 	tokens       []token
+	ahead        int // bytes looked at beyond the sign at hand, where they may be many
 	bold         int // where the second of two stars that only make letters bold stands
 }
 
