@@ -2,9 +2,11 @@ package service
 
 import (
 	"encoding/json"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/pattern"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // TestWireInstructionsReadBack reads the text of every instruction in every good
@@ -36,6 +38,44 @@ func TestWireInstructionsReadBack(t *testing.T) {
 	}
 	if read < 20 {
 		t.Errorf("only %d instructions found", read)
+	}
+}
+
+// The directions of flat and solid shapes are read back as a text and agree with their counts.
+func TestWireDirectionsReadBack(t *testing.T) {
+	read := 0
+	for path, file := range readWireFiles(t) {
+		if file.Method != "FlatService/PlanFlatShape" && file.Method != "SolidService/PlanSolid" || len(file.Response) == 0 {
+			continue
+		}
+		var answer struct {
+			Directions   []string
+			Construction string
+			Wedges       []any
+		}
+		if err := json.Unmarshal(file.Response, &answer); err != nil {
+			t.Fatal(err)
+		}
+		if len(answer.Wedges) > 0 {
+			continue // how a wrap is made, and the order of two wedges, are not read
+		}
+		read++
+		in := pattern.CheckInstructionsInput{Text: strings.Join(answer.Directions, "\n"), Construction: stitch.InTheRound}
+		if answer.Construction == "CONSTRUCTION_FLAT" {
+			in.Construction = stitch.Flat
+		}
+		checked, err := pattern.CheckInstructions(t.Context(), in)
+		if err != nil || !checked.Agrees {
+			t.Errorf("%s: %v", path, err)
+			for _, f := range checked.Findings {
+				if f.Kind != pattern.KindReading {
+					t.Errorf("line %d: %s, %q", f.LineNumber, f.Reason, f.Text)
+				}
+			}
+		}
+	}
+	if read < 20 {
+		t.Errorf("only %d directions found", read)
 	}
 }
 

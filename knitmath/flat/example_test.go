@@ -20,7 +20,7 @@ func ExamplePlanFlatShape() {
 		fmt.Println(line)
 	}
 	// Output:
-	// Cast on 9 stitches in a circle that can be drawn together, and join in the round.
+	// Cast on 9 stitches (in a ring that the tail closes) and join in the round.
 	// Rounds 1-3: work even.
 	// Round 4: [k1, M1L] 9 times (18 stitches).
 	// Round 5: work even.
@@ -30,5 +30,5 @@ func ExamplePlanFlatShape() {
 	// Round 9: work even.
 	// Round 10: [k2, M1L, k2] 9 times (45 stitches).
 	// Round 11: work even.
-	// Bind off loosely: the rim is the longest round. Draw the middle together with the tail.
+	// Bind off loosely. Close the middle with the tail.
 }

@@ -171,7 +171,7 @@ func (p *piece) size(rim int) (width, height float64) {
 	case FormPolygon:
 		return polygonSize(p.wedges, r)
 	case FormMitredSquare:
-		return p.st.SizeCm(rim-1) / 2, r
+		return p.st.SizeCm(rim) / 2, r // either side has half of the centre stitch
 	case FormTriangleFromTop:
 		return 2 * math.Sqrt2 * r, math.Sqrt2 * r
 	}

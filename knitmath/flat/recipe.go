@@ -90,6 +90,15 @@ func (p *piece) notices(off departed) []report.Notice {
 	}
 	remark(Cups, off.fewest, "fewer")
 	remark(Ruffles, off.most, "more")
+	even := p.form == FormDisc && p.in.Arrangement != ArrangementDoubling
+	if tube := float64(p.start) / p.grows; even && tube > max(4, float64(p.rows)/4) {
+		given := "start_stitches"
+		if p.in.StartStitches == nil {
+			given = "wedge_count"
+		}
+		list = append(list, report.Notice{Reason: Ruffles, Field: given, Description: "up to round " +
+			strconv.Itoa(int(tube)) + " from the centre there are more stitches than lie flat: that is a tube, and no disc"})
+	}
 	if p.anyRow {
 		list = append(list, report.Notice{Reason: ShapedOnBothSides, Field: "gauge.rows",
 			Description: "at " + measure.Decimal(p.rw.PerCm()/p.st.PerCm(), 2) + " rows to a stitch wrong-side rows change the count too; " +

@@ -101,6 +101,14 @@ func mitre(from, to int, side stitch.Side) []stitch.Step {
 	if side == stitch.WrongSide { // from the other side both come in the other order
 		plain, double, first, last = stitch.Purl, stitch.P3tog, stitch.M1LP, stitch.M1RP
 	}
+	if to < from && side == stitch.WrongSide && arm > 1 { // a double decrease from there leans
+		r.do(plain, arm-2)
+		r.do(stitch.P2tog, 1)
+		r.do(plain, 1)
+		r.do(stitch.SSP, 1)
+		r.do(plain, arm-2)
+		return r
+	}
 	if to < from {
 		r.do(plain, arm-1)
 		r.do(double, 1)

@@ -6,6 +6,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // The wedges that are looked at where none are asked for: with fewer a disc has corners,
@@ -79,6 +80,9 @@ func (p *piece) chooseWedges(c *fault.Checks) bool {
 	}
 	asked := p.in.WedgeCount
 	switch {
+	case asked == nil && !found && p.form == FormRing:
+		c.Infeasible("round the hole there would be "+report.AmountOf(measure.Decimal(p.base, 1), "stitches")+
+			", too few for wedges; make it wider, or plan a disc", "hole_cm")
 	case asked == nil && !found:
 		c.Infeasible("these stitches do not divide into wedges; leave start_stitches out", "start_stitches")
 	case asked == nil:

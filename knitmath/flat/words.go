@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -63,10 +64,29 @@ func (o Shape) Summary() string {
 	}
 	s += ": from " + report.CountOf(o.StartStitches, "stitches") + " to " + strconv.Itoa(o.EndStitches) + " in " +
 		countRows(o.TotalRows, p.round) + o.often()
+	s += o.rim()
 	for _, r := range o.Recipes {
 		s += " " + r.words(unit)
 	}
 	return s
+}
+
+// rim says how far the last row is from what lies flat, where it is seen.
+func (o Shape) rim() string {
+	p := o.of
+	if p.form == FormTriangleFromPoint || p.form == FormTriangleFromSide {
+		return ""
+	}
+	count := max(o.StartStitches, o.EndStitches)
+	percent := 100 * (float64(count)/p.wants(p.rows) - 1)
+	than := "more"
+	switch {
+	case math.Abs(percent) <= liesFlat:
+		return ""
+	case percent < 0:
+		than = "fewer"
+	}
+	return " Its longest " + noun(p.round) + " has " + measure.Decimal(math.Abs(percent), 1) + " % " + than + " stitches than lie flat there."
 }
 
 // article is a name with its article.
@@ -162,7 +182,7 @@ func (o Shape) begin() string {
 	case o.of.round && o.of.inwards, o.of.form == FormRing:
 		return s + " and join in the round."
 	case o.of.round:
-		return s + " in a circle that can be drawn together, and join in the round."
+		return s + " (in a ring that the tail closes) and join in the round."
 	}
 	if len(o.words) > 0 && o.words[0] == sidesTold {
 		return s + "."
@@ -204,13 +224,15 @@ func (o Shape) finish() string {
 	case o.of.inwards && o.of.round && o.of.form != FormRing:
 		return "Cut the yarn, draw it through the " + report.CountOf(o.EndStitches, "stitches") + " that are left, and pull it tight."
 	case o.of.form == FormTriangleFromSide:
-		return "Next right-side row: ssk, k1, k2tog (3 stitches). Work these together and fasten off."
+		return "Next RS row: ssk, k1, k2tog (3 stitches). Next row: p3tog (1 stitch). Fasten off."
 	case o.of.inwards && !o.of.round:
-		return "Work the " + report.CountOf(o.EndStitches, "stitches") + " that are left together and fasten off."
+		return "Next row (RS): CDD (1 stitch). Fasten off."
+	case o.of.form == FormSector:
+		return "Bind off loosely, so that the edge is as long as the row below it. Close the centre with the tail."
 	case o.of.form == FormBiasStrip:
 		return "Bind off. As it is worked, the strip leans to the right, seen from the right side."
 	case o.of.round && o.of.form != FormRing:
-		return "Bind off loosely: the rim is the longest round. Draw the middle together with the tail."
+		return "Bind off loosely. Close the middle with the tail."
 	}
 	return "Bind off loosely, so that the edge is as long as the row below it."
 }

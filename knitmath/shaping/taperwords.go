@@ -13,6 +13,10 @@ import (
 // follow as words than as a list of row numbers.
 const manyIntervals = 6
 
+// manyNumbers is how many numbers of rows in a row are: beyond them even many intervals are
+// easier to follow, where they are half as many.
+const manyNumbers = 30
+
 // shapedDirections write the rows of a piece of so many, stretch after stretch: each
 // first shaping row where it is worked, and when it is repeated.
 //
@@ -72,9 +76,9 @@ func (w shapedRows) directions(round, sides bool) []string {
 
 // intervalWords writes when the shaping row is worked again: "every 6th row 8 more
 // times, then every 4th row 5 times", or the numbers of the rows where that would be
-// hard to follow. rows are all shaping rows, the first included.
+// hard to follow and no shorter. rows are all shaping rows, the first included.
 func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, sides bool) string {
-	if len(intervals) > manyIntervals {
+	if n := len(rows) - 1; len(intervals) > manyIntervals && (n <= manyNumbers || n <= 2*len(intervals)) {
 		numbers := make([]string, len(rows)-1)
 		for i, r := range rows[1:] {
 			numbers[i] = r.number(sides)

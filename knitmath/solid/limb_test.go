@@ -148,7 +148,7 @@ func TestPickedUp(t *testing.T) {
 	if err != nil || out.StuffBeforeRound == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
 		t.Fatalf("%+v, %v", out, err)
 	}
-	if !strings.HasPrefix(out.Directions()[0], "Begin with 18 stitches picked up") {
+	if !strings.HasPrefix(out.Directions()[0], "Pick up and knit 18 stitches in the ring") {
 		t.Error(out.Directions()[0])
 	}
 	in.Start = StartTop

@@ -108,9 +108,9 @@ func (b *revolved) spotOf(p RingPlace) spot {
 
 // words say how the stitches of a limb are picked up, the number of the limb being given.
 func (l Limb) words(number int) string {
-	return "Limb " + strconv.Itoa(number) + ": with the right side facing, pick up and knit " + report.CountOf(l.Stitches, "stitches") +
-		" in a ring around stitch " + strconv.Itoa(l.MiddleStitchNumber) + " of round " + strconv.Itoa(l.MiddleRoundNumber) + ": in " +
-		ringWords(l.Places) + "; join in the round."
+	return "Limb " + strconv.Itoa(number) + ": its ring lies around stitch " + strconv.Itoa(l.MiddleStitchNumber) + " of round " +
+		strconv.Itoa(l.MiddleRoundNumber) + ", through " + ringWords(l.Places) + ". With the right side facing, pick up and knit " +
+		report.CountOf(l.Stitches, "stitches") + " and join in the round."
 }
 
 // ringWords list the places: stitches that lie beside one another in a round together, and so

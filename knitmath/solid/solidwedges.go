@@ -279,7 +279,7 @@ func (o Solid) wedgeDirections() []string {
 	if o.of.in.Start == StartTop {
 		ends = [...]string{"base", "top"}
 	}
-	d := []string{"Cast on " + n + ", provisionally if the ends are to be grafted. Right-side rows begin at the " + ends[1] + " and end at the " +
+	d := []string{"Cast on " + n + " (provisionally to graft the ends). Right-side rows begin at the " + ends[1] + " and end at the " +
 		ends[0] + ".", shortrow.Technique(o.of.in.TurnMethod)}
 	if len(o.Wedges) > 1 {
 		d = append(d, "Work "+report.CountOf(o.WedgeCount, "wedges")+": "+shortrow.OrderWords(o.Sequence)+
@@ -298,8 +298,8 @@ func (o Solid) wedgeDirections() []string {
 		if o.WedgeCount < 4 {
 			again = report.Times(o.WedgeCount-1) + " more"
 		}
-		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+again+": "+
-			report.CountOf(o.WedgeCount, "wedges")+" in all.")
+		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+again+". These are "+
+			report.CountOf(o.WedgeCount, "wedges")+".")
 	}
 	closed := 0
 	for i, open := range [...]bool{o.openFirst, o.openLast} {

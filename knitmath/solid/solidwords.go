@@ -96,7 +96,7 @@ func (o Solid) Directions() []string {
 	work(o.RoundCount)
 	d = append(d, o.end())
 	if len(o.Limbs) > 0 {
-		d = append(d, "For the limbs rounds are counted from the cast-on, and stitches from where the rounds begin, as they are worked.")
+		d = append(d, "For the limbs rounds are counted from the cast-on, and stitches from the beginning of the round.")
 	}
 	for i, limb := range o.Limbs {
 		d = append(d, limb.words(i+1))
@@ -111,7 +111,7 @@ func (o Solid) after(round int) []string {
 		d = append(d, "A flat part meets the side here: for a sharp edge purl round "+strconv.Itoa(round+1)+".")
 	}
 	if s := o.StuffBeforeRound; s != nil && *s == round+1 {
-		d = append(d, "Stuff it now, while it is open "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+" wide, and once more before the end.")
+		d = append(d, "Stuff it now, through the opening of "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+", and again before it is closed.")
 	}
 	return d
 }
@@ -119,13 +119,12 @@ func (o Solid) after(round int) []string {
 // begin is how it is cast on.
 func (o Solid) begin() string {
 	if o.of.in.PickedUp {
-		return "Begin with " + report.CountOf(o.StartStitches, "stitches") + " picked up in a ring on the body, joined in the round."
+		return "Pick up and knit " + report.CountOf(o.StartStitches, "stitches") + " in the ring on the body and join in the round."
 	}
 	if o.openFirst {
 		return "Cast on " + report.CountOf(o.StartStitches, "stitches") + " and join in the round."
 	}
-	return "Cast on " + report.CountOf(o.StartStitches, "stitches") +
-		" in a circle that can be drawn together, and join in the round; draw it together with the tail."
+	return "Cast on " + report.CountOf(o.StartStitches, "stitches") + " (in a ring that the tail closes) and join in the round."
 }
 
 // end is what becomes of the last stitches.

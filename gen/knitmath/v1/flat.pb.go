@@ -642,7 +642,8 @@ type PlanFlatShapeResponse struct {
 	// Remarks on the question:
 	//   - CUPS, at arrangement or start_stitches: a row has fewer stitches than lie
 	//     flat in it, by more than 15 % and by more than a row gains.
-	//   - RUFFLES, at arrangement or start_stitches: a row has so many more.
+	//   - RUFFLES, at arrangement, start_stitches or wedge_count: a row has so many more, or
+	//     a disc begins as a tube.
 	//   - SLANTED_ENDS, at form: the ends of a strip lie aslant.
 	//   - SHAPED_ON_BOTH_SIDES, at gauge.rows: wrong-side rows change the count too.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
