@@ -80,6 +80,7 @@ func TestPublishedCapIsPlanned(t *testing.T) {
 	if out.Cap.HeightRows != 36 || out.Cap.EndStitches != 16 || out.UnderarmStitches != 5 {
 		t.Errorf("%d rows, %d left, %d at the foot", out.Cap.HeightRows, out.Cap.EndStitches, out.UnderarmStitches)
 	}
+	t.Logf("its edge is %.1f %% longer than the armhole's", out.CapExcessPercent)
 }
 
 func table(t *testing.T, name string) [][]string {

@@ -11,8 +11,8 @@ import (
 // How far a measure is moved in search of one with which the edges go together.
 const (
 	mostMoved  = MaxWidth / sleeveStep // times
-	mostSolved = 2
-	triesMoved = 4
+	mostSolved = 4
+	triesMoved = 3
 	sleeveStep = 2 // stitches
 	rowStep    = 2
 )
@@ -102,13 +102,15 @@ func (s settled) refuseCap(c *fault.Checks) {
 }
 
 // moved is the question with one measure moved as little as helps, up or down, asked as a
-// caller would. What curves alone tell to be hopeless is not worked out.
+// caller would. What curves alone tell to be hopeless is not worked out; where what they
+// promise fails, it is moved farther, by more each time.
 func (s settled) moved(m move) (settled, bool) {
-	solved := 0
-	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += m.step {
-		for _, by := range []int{-n, n} {
+	solved, by := 0, m.step
+	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += by {
+		before := solved
+		for _, way := range []int{-n, n} {
 			in := s.in
-			m.ask(&in, s, by)
+			m.ask(&in, s, way)
 			var c fault.Checks
 			t := vet(&c, in)
 			if c.Err() != nil || !t.hopeful() {
@@ -119,6 +121,9 @@ func (s settled) moved(m move) (settled, bool) {
 			if _, ok := t.solve(); ok {
 				return t, true
 			}
+		}
+		if solved > before {
+			by *= 2
 		}
 	}
 	return s, false

@@ -264,3 +264,19 @@ func TestRulesBind(t *testing.T) {
 	_, err = Plan(in)
 	knittest.WantViolations(t, err, "underarm_rule INFEASIBLE")
 }
+
+// However far off a measure is, the refusal says what to move and by how much, and that does.
+func TestFarOffIsTold(t *testing.T) {
+	for _, arm := range []float64{43, 45, 50, 60, 90} {
+		in := pullover()
+		in.UpperArmCm = &arm
+		_, err := Plan(in)
+		if err == nil || !strings.Contains(err.Error(), "a sleeve of ") || !strings.Contains(err.Error(), " narrower)") {
+			t.Fatalf("%v cm: %v", arm, err)
+		}
+		s, _ := settledOf(in)
+		moved, _ := s.moved(s.moves()[0])
+		in.UpperArmCm, in.SleeveStitches = nil, &moved.sleeve
+		mustPlan(t, in)
+	}
+}
