@@ -1,6 +1,10 @@
 package curve
 
-import "slices"
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // What there is to remember: of a run, how many stitches how often; of rows worked
 // even before one, how many.
@@ -276,8 +280,16 @@ func (p *planner) square(row, before, stitches int, group bool, off int64) int64
 		off = (p.off(before, row-1) + p.off(before+stitches, row)) / 2
 	}
 	off /= 1_000
-	return off * off * int64(stitches)
+	weight := off * off
+	if !group && SideOf(row, p.first) == stitch.WrongSide {
+		weight += wrongSide * wrongSide
+	}
+	return weight * int64(stitches)
 }
+
+// wrongSide is how much farther off a decrease may lie, in thousandths of a stitch, before
+// it comes on a wrong-side row instead, where it is less easy to see and to work. Own choice.
+const wrongSide = 100
 
 // end is the nearest state of an effort that has lost all stitches.
 func (s *search) end(effort int) int {

@@ -75,6 +75,7 @@ type planner struct {
 	smallest, widest int    // stitches of a group
 	allowed          int64  // departure
 	steady           bool
+	first            stitch.Side // of row 1 of the course
 }
 
 func plannerOf(c Course, s Settings) *planner {
@@ -99,6 +100,7 @@ func plannerOf(c Course, s Settings) *planner {
 	if (s.FirstSide == stitch.WrongSide) != (c.RowsBefore%2 == 1) {
 		first = stitch.WrongSide
 	}
+	p.first = first
 	switch p.edges {
 	case EdgesRight:
 		p.lead = stitch.RightSide

@@ -81,7 +81,9 @@ func (o CurvedEdge) Directions() []string {
 // shapingRows are the decrease and increase rows, one for each side and number of
 // stitches.
 //
-//	Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.
+//	Note: RS decrease rows are k1, ssk, k to last 3 sts, k2tog, k1.
+//
+// A heading "Decrease row:" would be read as the first row to work.
 func (o CurvedEdge) shapingRows() []string {
 	var d []string
 	seen := map[string]bool{}
@@ -92,14 +94,14 @@ func (o CurvedEdge) shapingRows() []string {
 		}
 	}
 	for _, r := range o.Rows {
-		name := "Decrease row ("
+		name := " decrease rows are "
 		switch kind := kinds[r.RowNumber]; {
 		case kind.Groups():
 			continue
 		case kind == KindIncrease:
-			name = "Increase row ("
+			name = " increase rows are "
 		}
-		line := name + r.Side.String() + "): " + r.Instruction.Row.Text() + "."
+		line := "Note: " + r.Side.String() + name + r.Instruction.Row.Text() + "."
 		if !seen[line] {
 			seen[line] = true
 			d = append(d, line)
