@@ -149,10 +149,21 @@ func (o Raglan) Summary() string {
 	}
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") at " + lines +
 		" and decrease to " + strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) +
-		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): the back decreases " +
-		report.Times(o.Back.DecreaseRounds) + ", the front " + report.Times(o.Front.DecreaseRounds) + ", each sleeve " +
-		report.Times(o.Sleeve.DecreaseRounds) + ", two stitches each time, and no edge is more than " +
+		") over " + report.CountOf(o.DepthRounds, "rounds") + " (" + o.unit.Size(o.DepthCm) + "): " + o.decreasesWords() +
+		", two stitches each time, and no edge is more than " +
 		report.AmountOf(measure.Decimal(o.GreatestDepartureStitches, 2), "stitches") + " from a straight line."
+}
+
+// decreasesWords say how often the parts decrease. Those that do so alike are told together.
+func (o Raglan) decreasesWords() string {
+	back, front, sleeve := report.Times(o.Back.DecreaseRounds), report.Times(o.Front.DecreaseRounds), report.Times(o.Sleeve.DecreaseRounds)
+	switch {
+	case back == front && front == sleeve:
+		return "back, front and each sleeve decrease " + back
+	case back == front:
+		return "back and front decrease " + back + ", each sleeve " + sleeve
+	}
+	return "the back decreases " + back + ", the front " + front + ", each sleeve " + sleeve
 }
 
 // Sources says where the figures come from.
