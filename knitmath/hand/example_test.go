@@ -50,7 +50,7 @@ func ExamplePlanMittenTop() {
 	// Output:
 	// On 44 stitches (20 cm around): 32 rounds even, then a top of 13 rounds (4.3 cm) to 12 stitches, grafted.
 	// Rounds 1-32: work even.
-	// Begin the rounds at the edge of the hand, so that the first half of each is one side and the second the other.
+	// Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.
 	// Round 33: [k1, ssk, k16, k2tog, k1] twice (40 stitches).
 	// Round 34: work even.
 	// Round 35: [k1, ssk, k14, k2tog, k1] twice (36 stitches).
@@ -64,5 +64,5 @@ func ExamplePlanMittenTop() {
 	// Round 43: [k1, ssk, k6, k2tog, k1] twice (20 stitches).
 	// Round 44: [k1, ssk, k4, k2tog, k1] twice (16 stitches).
 	// Round 45: [k1, ssk, k2, k2tog, k1] twice (12 stitches).
-	// Cut the yarn, leaving enough to graft; hold the two sides of 6 stitches each together, right sides out, and graft them.
+	// Cut the yarn, leaving enough to graft, and graft the two sides of 6 stitches each together, right sides out.
 }

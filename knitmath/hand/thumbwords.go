@@ -2,6 +2,7 @@ package hand
 
 import (
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/solid"
@@ -29,19 +30,23 @@ func (o Thumb) Directions() []string {
 	d = append(d, "Thumb, both hands: put the "+report.CountOf(o.HoldStitches, "stitches")+" on hold back on the needles and join the yarn "+
 		"after the last of them, at the left end of the gap, fingers up; the first round picks up along the gap, knits them, and joins.")
 	for i, r := range o.ThumbRounds {
-		words := ""
+		words := "thumb"
 		switch {
 		case i == 0 && o.picked > o.GapStitches:
-			words = ", along the gap and one in each corner"
+			words = "thumb, along the gap and one in each corner"
 		case i == 0:
-			words = ", along the gap"
+			words = "thumb, along the gap"
 		case i == 1 && o.picked > o.GapStitches:
-			words = ", to close the corners"
+			words = "thumb, to close the corners"
 		}
 		if i > 0 {
 			d = appendEven(d, o.ThumbRounds[i-1].RoundNumber+1, r.RoundNumber-1)
 		}
-		d = append(d, "Thumb round "+strconv.Itoa(r.RoundNumber)+words+": "+r.Instruction.Row.Text()+" ("+
+		row := r.Instruction.Row.Text()
+		if i == 0 {
+			row = "pick up and knit " + report.CountOf(o.picked, "sts") + ", k" + strconv.Itoa(o.HoldStitches)
+		}
+		d = append(d, "Round "+strconv.Itoa(r.RoundNumber)+" ("+words+"): "+row+" ("+
 			report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 	}
 	return append(d, solid.DrawUp(o.EndStitches), "Close what gapes at the corners with the yarn's end.")
@@ -50,20 +55,20 @@ func (o Thumb) Directions() []string {
 // hand writes the rounds of one hand.
 func (o Thumb) hand(d []string, name, way string, of func(HandRound) stitch.Instruction) []string {
 	d = append(d, name+": rounds go "+way+".")
-	last := 0
+	last, hand := 0, strings.ToLower(name)
 	for i, r := range o.HandRounds {
 		switch {
 		case last+1 == r.RoundNumber-1:
-			d = append(d, name+", round "+strconv.Itoa(last+1)+": work even.")
+			d = append(d, "Round "+strconv.Itoa(last+1)+" ("+hand+"): work even.")
 		case last+1 < r.RoundNumber:
-			d = append(d, name+", rounds "+strconv.Itoa(last+1)+"-"+strconv.Itoa(r.RoundNumber-1)+": work even.")
+			d = append(d, "Rounds "+strconv.Itoa(last+1)+"-"+strconv.Itoa(r.RoundNumber-1)+" ("+hand+"): work even.")
 		}
 		words := ""
 		if i == len(o.HandRounds)-1 {
-			words = ", the stitches of the thumb on waste yarn"
+			words = "; the stitches of the thumb on waste yarn"
 		}
 		in := of(r)
-		d = append(d, name+", round "+strconv.Itoa(r.RoundNumber)+words+": "+in.Row.Text()+" ("+report.CountOf(in.EndStitches, "stitches")+").")
+		d = append(d, "Round "+strconv.Itoa(r.RoundNumber)+" ("+hand+words+"): "+in.Row.Text()+" ("+report.CountOf(in.EndStitches, "stitches")+").")
 		last = r.RoundNumber
 	}
 	return d
@@ -75,9 +80,9 @@ func appendEven(d []string, first, last int) []string {
 	case first > last:
 		return d
 	case first == last:
-		return append(d, "Thumb round "+strconv.Itoa(first)+": work even.")
+		return append(d, "Round "+strconv.Itoa(first)+" (thumb): work even.")
 	}
-	return append(d, "Thumb rounds "+strconv.Itoa(first)+"-"+strconv.Itoa(last)+": work even.")
+	return append(d, "Rounds "+strconv.Itoa(first)+"-"+strconv.Itoa(last)+" (thumb): work even.")
 }
 
 // Sources says where the figures come from.

@@ -32,7 +32,7 @@ func (o MittenTop) Directions() []string {
 		d = append(d, "Rounds 1-"+strconv.Itoa(o.EvenRounds)+": work even.")
 	}
 	if o.kind <= TopKindWedge || o.kind == TopKindShort {
-		d = append(d, "Begin the rounds at the edge of the hand, so that the first half of each is one side and the second the other.")
+		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")
 	}
 	d = append(d, o.plan.Directions(o.EvenRounds+1)...)
 	if o.Finish == FinishGraft {

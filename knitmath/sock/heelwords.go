@@ -6,6 +6,7 @@ import (
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 var _, _ report.Answer = Heel{}, Toe{}
@@ -56,8 +57,8 @@ func (o Heel) direct() []string {
 	if o.toeUp {
 		first = "sole"
 	}
-	d := []string{"The round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the " + first + " (needle 1); the " +
-		strconv.Itoa(o.InstepStitches) + " of the instep (needle 2) follow."}
+	d := []string{"Note: the round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the " + first +
+		" (needle 1); the " + strconv.Itoa(o.InstepStitches) + " of the instep (needle 2) follow."}
 	switch o.kind {
 	case HeelKindShortRows:
 		return o.shortRowDirections(d)
@@ -94,11 +95,11 @@ func (o Heel) flapDirections(d []string) []string {
 	d = append(d, "Heel flap, to and fro over needle 1, while needle 2 rests. "+
 		"Slip stitches purlwise, with the yarn on the wrong side.",
 		rows[0].line()+".", rows[1].line()+".")
-	slipped := report.CountOf(len(rows)/2, "slipped stitches") + " along each edge."
+	slipped := "Each edge has " + report.CountOf(len(rows)/2, "slipped stitches") + "."
 	if times := len(rows)/2 - 1; times > 0 {
-		return append(d, "Repeat rows 1 and 2 "+moreTimes(times)+": "+report.CountOf(len(rows), "rows")+", and "+slipped)
+		slipped = "Repeat rows 1 and 2 " + moreTimes(times) + " (" + report.CountOf(len(rows), "rows") + "). " + slipped
 	}
-	return append(d, "That makes "+slipped)
+	return append(d, slipped)
 }
 
 // moreTimes is "once more", "12 more times".
@@ -114,20 +115,16 @@ func (o Heel) turnDirections(d []string) []string {
 	rows := o.part(HeelPartTurn)
 	told := len(rows)
 	if o.kind == HeelKindSquare {
-		told = min(told, 3) // from the 2nd row on all are alike
+		told = min(told, 4) // from the 2nd row on those of a side are alike
 	}
 	for _, r := range rows[:told] {
 		d = append(d, r.line()+".")
 	}
-	if more := len(rows) - told; more > 0 {
-		again := "Repeat row 2 once more"
-		if more > 1 {
-			again = "Repeat rows 2 and 3 " + moreTimes(more/2) + ", then row 2 once more"
-		}
-		d = append(d, again+": "+report.CountOf(len(rows), "rows")+" in all.")
+	if more := (len(rows) - told) / 2; more > 0 {
+		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+" ("+report.CountOf(len(rows), "rows")+" in all).")
 	}
-	return append(d, "All stitches beside the centre are worked: "+report.CountOf(*o.TurnedStitches, "stitches")+
-		" on needle 1, and a right-side row is next.")
+	return append(d, "All stitches beside the centre are worked, "+strconv.Itoa(*o.TurnedStitches)+
+		" are left on needle 1, and a right-side row is next.")
 }
 
 func (o Heel) pickUpDirections(d []string) []string {
@@ -135,71 +132,82 @@ func (o Heel) pickUpDirections(d []string) []string {
 	how := "one in each of its " + report.CountOf(chain, "slipped stitches")
 	switch more := p - chain; {
 	case more < 0:
-		how = "spread evenly over its " + report.CountOf(chain, "slipped stitches")
+		how = "them evenly over its " + report.CountOf(chain, "slipped stitches")
 	case more > mostCorner:
 		how += ", and " + strconv.Itoa(more) + " more, evenly along it"
 	case more > 0:
 		how += ", and " + strconv.Itoa(more) + " in the corner to the instep"
 	}
-	return append(d, fmt.Sprintf("Pick-up round: k%d across the heel, pick up and knit %d along the edge of the flap (%s), place marker 1, "+
-		"k%d of the instep, place marker 2, pick up and knit %d along the other edge in the same way (%d stitches). "+
-		"The round begins with the turned heel.", *o.TurnedStitches, p, how, o.InstepStitches, p, *o.GussetStitches))
+	edge := "pick up and knit " + strconv.Itoa(p) + " " + stitchesShort(p) + " along "
+	return append(d, fmt.Sprintf("Pick-up round: k%d, %sthe edge of the flap, pm, k%d, pm, %sthe other edge (%d stitches).",
+		*o.TurnedStitches, edge, o.InstepStitches, edge, *o.GussetStitches),
+		"Note: along each edge pick up "+how+". The two markers stand beside the instep, and the round begins with the turned heel.")
+}
+
+// stitchesShort is "st" or "sts".
+func stitchesShort(n int) string {
+	if n == 1 {
+		return "st"
+	}
+	return "sts"
 }
 
 func (o Heel) gussetDirections(d []string) []string {
 	times, now := *o.GussetDecreaseRounds, *o.GussetStitches
 	if times == 0 {
-		return append(d, "The sole has its "+report.CountOf(o.HeelStitches, "stitches")+" already. "+o.beginsAnew())
+		return append(d, "The sole is as wide as the heel was already. "+beginsAnew)
 	}
 	d = append(d, fmt.Sprintf("Gusset round 1 (decrease round): "+
-		"k to 3 sts before marker 1, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).",
-		o.InstepStitches, now-2))
+		"k to 3 sts before m, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).", o.InstepStitches, now-2))
 	quick := min(o.quick, times) - 1
 	if o.every == 1 {
 		quick = times - 1
 	}
-	slow := times - 1 - quick
-	repeats := ""
-	switch {
-	case quick == 1:
-		repeats = "on the next round"
-	case quick > 1:
-		repeats = "on each of the next " + report.CountOf(quick, "rounds")
+	if slow := times - 1 - quick; quick+slow > 0 {
+		d = append(d, "Repeat the decrease round "+repeats(quick, o.every, slow)+" ("+report.CountOf(o.RoundStitches, "stitches")+").")
 	}
-	if slow > 0 {
-		if repeats != "" {
-			repeats += ", then "
-		}
-		repeats += "on every " + report.Ordinal(o.every) + " round " + moreTimes(slow)
-	}
-	if repeats != "" {
-		d = append(d, "Work the decrease round again "+repeats+evenBetween(o.every, slow)+".")
-	}
-	return append(d, fmt.Sprintf("After round %d there are %d stitches: %d of the sole and %d of the instep. %s",
-		*o.GussetRounds, o.RoundStitches, o.HeelStitches, o.InstepStitches, o.beginsAnew()))
+	return append(d, "The sole is as wide as the heel was. "+beginsAnew)
 }
 
-// evenBetween says what the other rounds are.
-func evenBetween(every, slow int) string {
-	if slow == 0 {
-		return ""
+// repeats says when a round is worked again: at once, and then on every so many.
+func repeats(quick, every, slow int) string {
+	words := ""
+	switch {
+	case quick == 1:
+		words = "on the next round"
+	case quick > 1:
+		words = "on the next " + report.CountOf(quick, "rounds")
 	}
-	return ", with " + report.CountOf(every-1, "rounds") + " worked even before each"
+	if slow == 0 {
+		return words
+	}
+	if words != "" {
+		words += ", then "
+	}
+	if every == 1 {
+		return words + "every round " + moreTimes(slow)
+	}
+	return words + "every " + report.Ordinal(every) + " round " + moreTimes(slow)
 }
 
 // beginsAnew moves the beginning of the round to the side.
-func (o Heel) beginsAnew() string {
-	return "Knit to marker 1: from here the round begins with the instep, and the sole follows."
+const beginsAnew = "From now on the round begins with the instep, at the first marker."
+
+// technique says what the words of the short rows mean.
+func technique(m shortrow.TurnMethod) string { return "Note: " + shortrow.Technique(m) }
+
+// nextRound is the round that closes the last gaps.
+func nextRound(in stitch.Instruction) string {
+	return "Next round: " + in.Row.Text() + " (" + report.CountOf(in.EndStitches, "stitches") + ")."
 }
 
 func (o Heel) shortRowDirections(d []string) []string {
-	d = append(d, shortrow.Technique(o.method)+twiceWrapped(o.method))
+	d = append(d, technique(o.method)+twiceWrapped(o.method))
 	rows := o.part(HeelPartShortRows)
 	for _, r := range rows[:len(rows)-1] {
 		d = append(d, r.line()+".")
 	}
-	return append(d, "The last of these goes on over the instep to the end of the round.",
-		"Next round: "+rows[len(rows)-1].Instruction.Row.Text()+". All gaps are closed: "+report.CountOf(o.RoundStitches, "stitches")+".")
+	return append(d, "The last of these goes on over the instep to the end of the round.", nextRound(rows[len(rows)-1].Instruction))
 }
 
 // twiceWrapped says what is done with the two wraps of a stitch that a cup's second half

@@ -237,7 +237,20 @@ func (t toe) planShortRows(c *fault.Checks, in ToeInput) Toe {
 	}
 	cup := shortrow.Cup(t.round, sole, centre, t.method)
 	out := t.answer()
-	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, t.round, cupDepthRows(cup)
 	cupRows(cup, func(r shortrow.WedgeRow) { out.Rows = append(out.Rows, ToeRow{r.RowNumber, r.Side, r.Instruction}) })
+	if last := &out.Rows[len(out.Rows)-1].Instruction; t.round%2 > 0 {
+		*last = evened(*last, t.round-sole)
+	}
+	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, 2*sole, cupDepthRows(cup)
 	return out
+}
+
+// evened is a round whose last stitches, the instep's, are knit, with two of them knit together
+// in their middle, so that the sole can be grafted to them.
+func evened(in stitch.Instruction, instep int) stitch.Instruction {
+	steps := in.Row.Steps
+	last := len(steps) - 1
+	plain, before := steps[last].Count, (instep-2)/2
+	steps = append(steps[:last:last], knit(plain-instep+before), stitch.Do(stitch.K2tog, 1), knit(instep-2-before))
+	return stitch.Instruction{Row: stitch.RowOf(steps...), StartStitches: in.StartStitches, EndStitches: in.EndStitches - 1}
 }

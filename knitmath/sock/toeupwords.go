@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/shortrow"
 )
 
 // sumToeUp is a heel of gussets worked from the toe up in a sentence.
@@ -29,29 +28,37 @@ func (o Heel) sumToeUp(over string) string {
 
 // directToeUp is the heel step by step.
 func (o Heel) directToeUp(d []string) []string {
-	gusset := o.part(HeelPartGusset)
-	sole := *o.GussetStitches - o.InstepStitches
-	d = append(d, fmt.Sprintf("Gusset round 1 (increase round): %s (%d stitches).", gusset[0].Instruction.Row.Text(), gusset[0].Instruction.EndStitches))
+	first := o.part(HeelPartGusset)[0].Instruction
+	d = append(d, "Gussets:", fmt.Sprintf("Round 1: %s (%d stitches).", first.Row.Text(), first.EndStitches))
 	if more := *o.GussetIncreaseRounds - 1; more > 0 {
-		d = append(d, "Work the increase round again on every "+report.Ordinal(o.every)+" round "+moreTimes(more)+evenBetween(o.every, more)+
-			": k1, M1L, k to 1 st before m, M1R, k1, sm, k to end.")
+		switch {
+		case o.every == 2:
+			d = append(d, "Round 2: work even.")
+		case o.every > 2:
+			d = append(d, "Rounds 2-"+strconv.Itoa(o.every)+": work even.")
+		}
+		d = append(d, fmt.Sprintf("Round %d (increase round): k1, M1L, k to 1 st before m, M1R, k1, sm, k to end (%d stitches).",
+			1+o.every, first.EndStitches+2))
+		if more > 1 {
+			d = append(d, "Repeat the increase round "+repeats(0, o.every, more-1)+" ("+report.CountOf(*o.GussetStitches, "stitches")+").")
+		}
 	}
-	d = append(d, fmt.Sprintf("After round %d there are %d stitches: %d of sole and gussets, and %d of the instep.", *o.GussetRounds,
-		*o.GussetStitches, sole, o.InstepStitches))
 	turn := o.part(HeelPartTurn)
 	switch o.kind {
 	case HeelKindHeart:
-		d = append(d, "Turn of the heel, over sole and gussets together:")
+		d = append(d, "Turn of the heel:")
 		for _, r := range turn[:len(turn)-1] {
 			d = append(d, r.line()+".")
 		}
-		return append(d, "Next round: k"+strconv.Itoa(o.RoundStitches)+". Sole and heel have "+report.CountOf(o.HeelStitches, "stitches")+" again.")
+		return append(d, nextRound(turn[len(turn)-1].Instruction), "Sole and gussets are as wide as the sole was.")
 	case HeelKindRound:
-		d = append(d, "Turn of the heel, over the middle "+report.CountOf(o.HeelStitches, "stitches")+" of the sole. "+shortrow.Technique(o.method))
-		for _, r := range turn {
+		d = append(d, "Turn of the heel, over the middle of the sole, the gussets left out.", technique(o.method))
+		last := len(turn) - 1
+		for _, r := range turn[:last] {
 			d = append(d, r.line()+".")
 		}
-		d = append(d, "The last of these goes on over gusset and instep to the end of the round.")
+		d = append(d, "The next goes on over gusset and instep to the end of the round.",
+			"Round "+strconv.Itoa(turn[last].RowNumber)+": "+turn[last].Instruction.Row.Text()+".")
 	}
 	return o.flapToeUp(d)
 }
@@ -59,14 +66,13 @@ func (o Heel) directToeUp(d []string) []string {
 // flapToeUp is the flap that takes up the gussets.
 func (o Heel) flapToeUp(d []string) []string {
 	rows := o.part(HeelPartFlap)
-	d = append(d, "Heel flap, over the same "+report.CountOf(o.HeelStitches, "stitches")+
-		": the decrease at the end of each row takes up a stitch of the gusset. Slip stitches purlwise, with the yarn on the wrong side.")
+	d = append(d, "Heel flap: each row takes up a stitch of the gusset with its last. Slip stitches purlwise, with the yarn on the wrong side.")
 	told := min(len(rows)-1, 4)
 	for _, r := range rows[:told] {
 		d = append(d, r.line()+".")
 	}
 	if more := (len(rows) - 1 - told) / 2; more > 0 {
-		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+": "+report.CountOf(*o.FlapRows, "rows")+".")
+		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+" ("+report.CountOf(*o.FlapRows, "rows")+").")
 	}
-	return append(d, "Next round: k"+strconv.Itoa(o.RoundStitches)+". The gussets are taken up, and the leg begins.")
+	return append(d, nextRound(rows[len(rows)-1].Instruction)+" The leg begins.")
 }

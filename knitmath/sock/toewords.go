@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 )
 
@@ -53,13 +52,13 @@ func (o Toe) finish() string {
 // direct is the toe step by step.
 func (o Toe) direct() []string {
 	sole := o.RoundStitches / 2
-	begin := "The round begins at one side of the foot"
+	begin := "Note: the round begins at one side of the foot"
 	if o.kind == ToeKindWedge {
 		begin += ": half of it is the sole, half the instep; where they differ, move stitches from one to the other"
 	}
 	if o.kind == ToeKindShortRows {
 		begin += ", with the " + report.CountOf(sole, "stitches") + " of the sole; the " +
-			strconv.Itoa(o.RoundStitches-sole) + " of the instep follow; if it begins with the instep, knit over that first"
+			strconv.Itoa(o.RoundStitches-sole) + " of the instep follow. If it begins with the instep, first knit over that"
 	}
 	d := []string{begin + "."}
 	if o.FootToToeCm != nil {
@@ -72,14 +71,14 @@ func (o Toe) direct() []string {
 		}
 		return append(d, solid.DrawUp(o.EndStitches))
 	}
-	d = append(d, shortrow.Technique(o.method)+twiceWrapped(o.method))
+	d = append(d, technique(o.method)+twiceWrapped(o.method))
 	for _, r := range o.Rows[:len(o.Rows)-1] {
 		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
 	}
-	d = append(d, "The last of these goes on over the instep to the end of the round.",
-		"Next round: "+o.Rows[len(o.Rows)-1].Instruction.Row.Text()+". All gaps are closed.")
-	if odd := o.RoundStitches % 2; odd > 0 {
-		d = append(d, "The instep has a stitch more: k2tog in its middle.")
+	d = append(d, "The last of these goes on over the instep to the end of the round.")
+	last := o.Rows[len(o.Rows)-1].Instruction
+	if last.EndStitches < last.StartStitches {
+		d = append(d, "Note: the instep has a stitch more than the sole, and the next round knits two of it together.")
 	}
-	return append(d, solid.Graft(sole))
+	return append(d, nextRound(last), solid.Graft(sole))
 }

@@ -17,7 +17,7 @@ func (p ClosingPlan) directions(first, from int) []string {
 		d = appendEven(d, from, last+1, r.RoundNumber-1)
 		adjusting := ""
 		if r.Adjusts {
-			adjusting = ", to adjust the count"
+			adjusting = " (to adjust the count)"
 		}
 		d = append(d, "Round "+strconv.Itoa(from-1+r.RoundNumber)+adjusting+": "+r.Instruction.Row.Text()+
 			" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
@@ -48,6 +48,6 @@ func DrawUp(stitches int) string {
 
 // Graft closes two sides of so many stitches each. Common practice.
 func Graft(eachSide int) string {
-	return "Cut the yarn, leaving enough to graft; hold the two sides of " + report.CountOf(eachSide, "stitches") +
-		" each together, right sides out, and graft them."
+	return "Cut the yarn, leaving enough to graft, and graft the two sides of " + report.CountOf(eachSide, "stitches") +
+		" each together, right sides out."
 }

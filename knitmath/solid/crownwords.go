@@ -1,8 +1,6 @@
 package solid
 
 import (
-	"strings"
-
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -34,7 +32,7 @@ func (o Crown) Directions() []string {
 	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
 	d = appendEven(d, 1, 1, o.EvenRounds)
 	if o.EvenRounds > 0 {
-		d[1] = strings.TrimSuffix(d[1], ".") + ", the brim included (" + o.unit.Size(o.TotalCm-o.CrownCm) + ")."
+		d = append(d, "Note: these are "+o.unit.Size(o.TotalCm-o.CrownCm)+", the brim included.")
 	}
 	crown := ClosingPlan{Rounds: o.Rounds, RoundCount: o.TotalRounds}
 	return append(append(d, crown.directions(o.EvenRounds+1, 1)...), DrawUp(o.EndStitches))

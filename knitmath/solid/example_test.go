@@ -27,7 +27,7 @@ func ExampleClosing() {
 	// Round 6: work even.
 	// Round 7: [k1, ssk, k4, k2tog, k1] twice (16 stitches).
 	// Round 8: [k1, ssk, k2, k2tog, k1] twice (12 stitches).
-	// Cut the yarn, leaving enough to graft; hold the two sides of 6 stitches each together, right sides out, and graft them.
+	// Cut the yarn, leaving enough to graft, and graft the two sides of 6 stitches each together, right sides out.
 }
 
 // A hat for a one-year-old.
@@ -44,7 +44,8 @@ func ExamplePlanCrown() {
 	// Output:
 	// 80 stitches, 51 rounds
 	// Cast on 80 stitches and join in the round, without twisting.
-	// Rounds 1-35: work even, the brim included (12.5 cm).
+	// Rounds 1-35: work even.
+	// Note: these are 12.5 cm, the brim included.
 	// Round 36: [k8, k2tog] 8 times (72 stitches).
 	// Round 37: work even.
 	// Round 38: [k7, k2tog] 8 times (64 stitches).
