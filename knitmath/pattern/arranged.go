@@ -76,6 +76,7 @@ func (p *parser) arranged(line *Line) bool {
 	from := p.peek().span
 	p.accept("the", "your")
 	p.accept("st", "sts", "stitches")
+	p.overNeedlesBefore(":", ",")
 	p.acceptAll("so", "that")
 	p.accept("as")
 	p.accept("foll", "follows")
@@ -130,4 +131,42 @@ func (p *parser) numberAfterJoin() bool {
 		i++
 	}
 	return i > p.next && p.tokens[i].kind == tokenNumber && !p.tokens[i+1].row()
+}
+
+// overNeedlesBefore passes over "over 3 needles:" before the numbers on each.
+func (p *parser) overNeedlesBefore(signs ...string) {
+	save, found := p.next, p.found.mark()
+	p.next-- // it begins after a verb
+	if p.overNeedles() && p.accept(signs...) {
+		return
+	}
+	p.next = save
+	p.found.rewind(found)
+}
+
+// overNeedles passes over "divided evenly over 4 needles", of which a count on each may follow.
+func (p *parser) overNeedles() bool {
+	i := p.next + 1
+	for p.tokens[i].is("evenly", "equally", "them", "the", "sts", "stitches") {
+		i++
+	}
+	if !p.tokens[i].is("over", "on", "onto", "between", "among", "across") {
+		return false
+	}
+	end := i + 1
+	if p.tokens[end].kind == tokenNumber {
+		end++
+	} else if _, ok := p.tokens[end].written(); ok {
+		end++
+	}
+	for p.tokens[end].is("dp", "double-pointed", "the", "circular", "short") {
+		end++
+	}
+	if !p.tokens[end].is("needle", "needles", "dpns", "dpn") {
+		return false
+	}
+	from := p.peek().span
+	p.next = end + 1
+	p.passed(from.to(p.last()))
+	return true
 }

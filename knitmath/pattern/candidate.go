@@ -114,7 +114,7 @@ func (c *corrector) castOns(f *Finding, i int) []candidate {
 			continue
 		}
 		spots := run(spotsIn(c.piece.source, l.info.at), l.info.counts, false)
-		if spots == nil || len(spots) == 1 && len(f.SizeNumbers) < c.piece.SizeCount {
+		if spots == nil {
 			return nil
 		}
 		var e renumbering
@@ -258,9 +258,8 @@ func (c *corrector) passesOff(i int) func(size, difference int) (int, bool) {
 
 // offBy is a list of numbers changed in the sizes of a finding.
 func (c *corrector) offBy(f *Finding, list []spot, each func(size, difference int) (int, bool)) []candidate {
-	if len(list) == 1 && len(f.SizeNumbers) < c.piece.SizeCount {
-		return nil
-	}
+	// One number for all sizes may be wrong in some that fail and in others of which nothing is
+	// known: whether another is right is tried.
 	var e renumbering
 	for k, number := range f.SizeNumbers {
 		s := &list[0]

@@ -3,6 +3,17 @@ package pattern
 // inFabric passes over "in St st", "in moss st", after "work 12".
 func (p *parser) inFabric() bool {
 	i := p.next
+	if p.tokens[i].is("of", "from", "in", "foll", "following") {
+		save := p.next
+		p.next++
+		p.accept("the")
+		at := p.peek().span
+		if p.chartAhead() {
+			p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
+			return true
+		}
+		p.next = save
+	}
 	if !p.tokens[i].is("in", "over") {
 		return false
 	}

@@ -29,6 +29,10 @@ func (p *parser) claimAt(i int) bool {
 		i++
 	}
 	if p.tokens[i].kind == tokenWord {
+		if end := p.countLed(i); end != 0 {
+			to, _ := p.sizedEnd(end)
+			return to != 0 && p.endsAt(to)
+		}
 		led := p.phraseEnd(i, claimPhrases)
 		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 	}
@@ -145,7 +149,9 @@ func (p *parser) claim(line *Line) bool {
 	p.accept("and")
 	for p.accept("-", "=", ":") {
 	}
-	if end := p.phraseEnd(p.next, claimPhrases); end != 0 {
+	if end := p.countLed(p.next); end != 0 {
+		p.next = end
+	} else if end := p.phraseEnd(p.next, claimPhrases); end != 0 {
 		p.next = end
 	}
 	closer := ""

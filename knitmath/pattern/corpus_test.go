@@ -154,17 +154,17 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // are known.
 var standing = map[string]int{
 	"abbreviations":   95,
-	"brioche_mosaic":  84,
+	"brioche_mosaic":  89,
 	"cables":          100,
 	"charts":          77,
-	"false_alarm":     95,
-	"front_matter":    75,
+	"false_alarm":     98,
+	"front_matter":    77,
 	"holders":         80,
 	"labels_sizes":    94,
-	"markers":         77,
+	"markers":         81,
 	"passages":        78,
 	"repeats_colours": 91,
-	"shaping":         89,
+	"shaping":         90,
 	"silence":         93,
 	"stitch_patterns": 81,
 	"typography":      95,
@@ -176,7 +176,7 @@ const silentlyWrong = 0
 // falseAlarms is how many pieces are called mistaken that the corpus does not call so. Four
 // of them cannot be right as they stand (numbers for too few sizes, a bracket that is not
 // closed, "rep from *" without a star): the corpus would ask about those.
-const falseAlarms = 13
+const falseAlarms = 12
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {

@@ -187,7 +187,8 @@ func (c *corrector) knits(q candidate) bool {
 	text := c.piece.source[at.start:q.at.start] + q.put + c.piece.source[q.at.end:at.end]
 	one := readRow(text, c.piece.SizeCount, c.own)
 	if len(one.Lines) != 1 || one.Lines[0].info.kind != lineRow {
-		return false
+		claim := l.info.claimAt // of a row that says more than its steps, a count is left to the counting
+		return q.at.start >= claim.start && q.at.end <= claim.end
 	}
 	mended := &one.Lines[0]
 	stepCount := int64(factsOf(mended).stepCount)

@@ -12,6 +12,9 @@ func (p *parser) direction(line *Line) bool {
 	if t.kind != tokenWord {
 		return false
 	}
+	if p.phraseEnd(p.next, seeElsewhere) != 0 {
+		return false
+	}
 	save, found, before := p.next, p.found.mark(), line.info
 	for _, read := range p.readers(t) {
 		if read(p, line) {
@@ -152,6 +155,13 @@ func (p *parser) passing(line *Line) bool {
 		if !p.marker() {
 			return false
 		}
+		if first.is("place") && (p.acceptAny(eitherSide)) {
+			p.accept("the")
+			p.accept("centre", "center", "central", "middle")
+			if p.number() != nil {
+				p.accept("st", "sts", "stitches")
+			}
+		}
 	case "divide", "distribute", "arrange":
 		if p.arranged(line) {
 			break
@@ -173,6 +183,10 @@ func (p *parser) passing(line *Line) bool {
 	return true
 }
 
+// eitherSide are the places of two markers.
+var eitherSide = wordings("on either side of", "at either side of", "on each side of", "at each side of", "either side of", "each side of",
+	"on both sides of", "at both sides of")
+
 // scrapYarn passes over "the waste yarn", "provisional cast-on".
 func (p *parser) scrapYarn() bool {
 	save := p.next
@@ -188,7 +202,9 @@ func (p *parser) scrapYarn() bool {
 
 // marker passes over "marker", "m" and what it is for.
 func (p *parser) marker() bool {
-	p.accept("a", "an", "the", "first", "second", "beg-of-rnd", "bor", "new", "stitch", "st", "all", "end-of-rnd")
+	for p.accept("a", "an", "the", "first", "second", "beg-of-rnd", "bor", "new", "stitch", "st", "all", "end-of-rnd", "removable", "side",
+		"contrasting", "different", "beginning-of-round", "beg", "of", "rnd", "round", "beginning", "start") {
+	}
 	p.number()
 	return p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker")
 }

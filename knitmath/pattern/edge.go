@@ -54,7 +54,15 @@ func (r *runner) beginning(i int) {
 		n := int64(at(q.stitches, r.size))
 		for row := range at(q.rows, r.size) {
 			even := q.even
-			if row == 0 {
+			switch {
+			case q.side != stitch.SideUnspecified && r.round:
+				even = 0
+			case row > 0:
+			case q.side != stitch.SideUnspecified:
+				if even = 0; r.side == q.side.Other() {
+					even = 1
+				}
+			default:
 				even = q.lead
 			}
 			if even > 0 && !r.plain(even, l.info.at) || !r.edgeRow(l, n) {

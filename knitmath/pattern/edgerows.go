@@ -1,11 +1,14 @@
 package pattern
 
+import "example.com/knitmath/knitmath/stitch"
+
 // edgeRows is "4 sts at beg of next 2 rows", "of foll 3 alt rows": so many rows, each so
 // many after the one before it, the first after so many even ones.
 type edgeRows struct {
 	stitches, rows []int
-	even           int // rows before each, as "alt" says
-	lead           int // rows before the first
+	even           int         // rows before each, as "alt" says
+	lead           int         // rows before the first
+	side           stitch.Side // of "next 3 RS rows"
 }
 
 // nextSome reads "next 2 rows", "foll 4 alt rows", "next row and foll 3 alt rows".
@@ -51,7 +54,11 @@ func (p *parser) edgeRun(first bool) (edgeRows, bool) {
 		}
 		q.rows = without(n)
 	}
-	p.accept("rs", "ws")
+	if side := p.sideOf(p.next); side != stitch.SideUnspecified {
+		p.next++
+		p.accept("side")
+		q.side, q.even = side, 1
+	}
 	if p.accept("alt", "alternate", "other") {
 		q.even = 1
 	}

@@ -1,6 +1,8 @@
 package pattern
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -70,7 +72,25 @@ func (r *runner) chosen(i int, p *profile, claimed bool) *profile {
 			return p
 		}
 	}
+	if b := whole.work(r.now.left); plainStitches(l.Steps) && b.reason == "" {
+		r.fault(KindReading, ReasonReading, l.Steps[len(l.Steps)-1].at, 0,
+			"read as a repeat of all that comes before it: the count is the same either way")
+		return &whole
+	}
 	r.fault(KindQuestion, ReasonAmbiguous, l.Steps[len(l.Steps)-1].at, 0,
 		"is this alone repeated, or all of the row? put what is repeated in brackets")
 	return p
+}
+
+// plainStitches reports whether steps are single knit and purl stitches, which keep the count:
+// "k1, p1 around".
+func plainStitches(steps []Step) bool {
+	for i := range steps {
+		s := &steps[i]
+		plain := slices.Contains([]stitch.Op{stitch.Knit, stitch.Purl, stitch.KnitTbl, stitch.PurlTbl}, s.Operation)
+		if s.Steps != nil || s.takes != s.leaves || !plain {
+			return false
+		}
+	}
+	return true
 }

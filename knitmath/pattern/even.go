@@ -32,7 +32,7 @@ func (p *parser) even(line *Line) bool {
 		return false
 	}
 	for p.evenPart(&w, info) {
-		if info.kind == lineUnread {
+		if info.kind == lineUnread || info.kind == lineRepeat {
 			return true
 		}
 	}
@@ -138,6 +138,13 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case p.onTheseStitches(info):
 		w.setUp = true
 		return true
+	case t.is("until", "till") && !w.counted && p.untilWorked(info):
+		w.counted, w.even = info.counts != nil, true
+		return true
+	case t.is("(") && w.length && p.bracketMeasure():
+		return true
+	case w.counted && !w.even && p.inThatWay(info):
+		return true
 	case t.is("for", "until", "to", "till") && p.measureAhead(p.next+1):
 		w.length = true
 		p.openLength()
@@ -185,6 +192,16 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	case ofFabric != 0 && p.tokens[ofFabric].row():
 		w.even = true
 		more = ofFabric
+	case p.tokens[more].is("ridge", "ridges") && w.even, ofFabric > more && p.tokens[ofFabric-1].is("ridge", "ridges"):
+		n := p.number()
+		if n == nil {
+			info.kind = lineUnread
+			return true
+		}
+		p.reading(p.peek().span, "a ridge is read as two rows")
+		p.next = max(more+1, ofFabric)
+		info.counts, w.counted, w.even = p.timesEach(without(n), 2), true, true
+		return true
 	default:
 		p.next = save
 		return false

@@ -77,7 +77,7 @@ func (r *runner) setUp(l *Line) {
 	case constructionRound:
 		r.round, r.side = true, stitch.RightSide
 	}
-	if info.only != nil && r.known {
+	if info.only != nil && r.known && info.kind != lineTake {
 		r.only(l, int64(at(info.only, r.size)))
 	}
 }

@@ -16,7 +16,7 @@ const freshDir = "../../testdata/pattern/fresh"
 const (
 	freshAgreeing  = 11
 	freshAlarms    = 0
-	freshQuestions = 3
+	freshQuestions = 2
 	freshFound     = 102
 	freshSilent    = 0
 )

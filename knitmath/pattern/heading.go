@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"strings"
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
@@ -82,7 +83,8 @@ func (p *parser) headingAhead() bool {
 		t := p.ahead(i)
 		switch {
 		case t.kind == tokenEnd || t.kind == tokenNewline:
-			return words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i))
+			return words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i)) &&
+				(strings.HasSuffix(p.peek().text, "ing") || !p.unknownOrder(p.next, p.next+i))
 		case t.is(":"):
 			next := p.ahead(i + 1)
 			return words > 0 && (next.kind == tokenEnd || next.kind == tokenNewline)
@@ -163,6 +165,7 @@ func (p *parser) lead(i, end int) int {
 		case t.is("-") && n > i && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end:
 			return n + 1
 		case t.is("(", ")", "&", ",", "/"):
+		case n > i && t.is("st", "stitch", "rib", "ribbing", "lace", "pattern") && p.tokens[n+1].is(":") && p.labelEnd(n+2) != 0:
 		case t.kind != tokenWord && (t.kind != tokenNumber || !draft.Part(p.tokens[i].text) && !draft.Front(p.tokens[i].text)),
 			directing[t.text] && n == i && !(t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)), t.row(), t.stitches(),
 			reserved[t.text] && !t.is("end", "and", "next", "in", "to"):

@@ -29,6 +29,9 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 				!p.tokens[i+1].is("thumb")
 		}
 	}
+	if n == nil && !all && p.peek().is("st", "stitch") && p.next > from {
+		n = one // "centre st"
+	}
 	for p.accept("held", "reserved", "freed", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
 		"right", "rem",
 		"centre", "center", "top", "gusset") {

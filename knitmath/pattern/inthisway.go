@@ -6,7 +6,8 @@ package pattern
 func (p *parser) inThisWay(line *Line) bool {
 	info := &line.info
 	i := p.next + 1
-	dec := p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase")
+	dec := p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase") ||
+		p.tokens[i].is("decreasing", "increasing", "dec", "inc", "shaping")
 	end := p.sentenceEnd(i)
 	way := p.phraseEnd(i, theseWays)
 	if dec {

@@ -52,6 +52,9 @@ func (p *parser) itemsEnd(inner string) bool {
 			return true
 		}
 	}
+	if p.endingRepeat && (t.is("instead") || t.is("in") && p.ahead(1).is("place")) {
+		return true
+	}
 	switch {
 	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead() && !(t.kind == tokenNumber && p.alsoPickedUp()):
 		return true

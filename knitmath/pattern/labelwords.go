@@ -56,6 +56,8 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 			i++
 		case t.is("-") && (p.tokens[i+1].is("rs", "ws")) && p.tokens[i+2].is(":", "-"):
 			i++
+		case t.is("-") && p.tokens[i+1].is("-") && p.tokens[i+2].is("rs", "ws") && p.tokens[i+3].is(":", "-", "."):
+			i += 2
 		default:
 			return p.labelName(i)
 		}

@@ -52,6 +52,9 @@ func (p *parser) leadEnd(i int) int {
 	if t.kind != tokenWord || !leadIns[t.text] || t.is("cont", "next", "now", "then", "and", "also", "again") {
 		return 0
 	}
+	if t.is("for") && p.rowsAfter(i+1) {
+		return 0 // so many rows
+	}
 	with := t.is("with", "using", "on", "holding", "from", "by")
 	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
 	for n := i + 1; n < i+28 && n < len(p.tokens); n++ {

@@ -26,8 +26,8 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.ruled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
-		p.sentence()
+	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
+		p.sentenceOrRemark()
 	}
 	if p.next == first {
 		p.next++
@@ -175,7 +175,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	if p.copies(line, from) {
 		return
 	}
-	if !p.needles(line) && !p.direction(line) {
+	if !p.needles(line) && (p.markersOnly(line) || !p.direction(line)) {
 		more := p.row(line)
 		p.ledUnused(line, from)
 		p.finish(line, from)

@@ -24,6 +24,8 @@ func (p *parser) finish(line *Line, from span) {
 	if line.info.kind == linePassed && p.joinPassed(line) {
 		return
 	}
+	p.endsDefinition(line)
+	p.noteBare(line)
 	if line.info.kind == lineCastOn || line.info.kind == linePickUp || line.info.brings && !p.began {
 		p.began = true
 		line.info.defined = false

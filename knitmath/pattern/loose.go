@@ -96,6 +96,10 @@ func (p *parser) loosePlace(i int) int {
 	}
 	t := &p.tokens[i]
 	switch {
+	case t.is("marked", "centre", "center", "central") && p.tokens[i+1].is("st", "stitch"):
+		return i + 2
+	case t.is("marked") && p.tokens[i+1].is("centre", "center", "central") && p.tokens[i+2].is("st", "stitch"):
+		return i + 3
 	case t.kind == tokenWord && loosePlaces[t.text]:
 		i++
 		if p.tokens[i].is("sts", "needle", "flap") || p.tokens[i].kind == tokenNumber && t.is("needle") && !p.tokens[i+1].stitches() {

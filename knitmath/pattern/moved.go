@@ -59,6 +59,10 @@ func (r *runner) hold(l *Line) {
 	if l.info.counts != nil {
 		n = int64(at(l.info.counts, r.size))
 	}
+	if total == 0 && l.info.counts != nil && r.aside == 0 && n <= r.heldSum() { // "slip centre st onto a safety pin"
+		r.taken(n)
+		return
+	}
 	n = r.wholeHeld(l, n)
 	if r.aside > 0 && n <= r.aside { // they were left out before
 		r.put(n)
@@ -99,10 +103,7 @@ func (r *runner) holdRest(i int) {
 
 // take takes stitches up again.
 func (r *runner) take(l *Line) {
-	sum := int64(0)
-	for _, n := range r.held {
-		sum += n
-	}
+	sum := r.heldSum()
 	n := sum
 	if l.info.counts != nil {
 		n = int64(at(l.info.counts, r.size))
@@ -126,6 +127,15 @@ func (r *runner) take(l *Line) {
 	if !r.round {
 		r.side = stitch.SideUnspecified
 	}
+}
+
+// heldSum is how many stitches are put aside.
+func (r *runner) heldSum() int64 {
+	sum := int64(0)
+	for _, n := range r.held {
+		sum += n
+	}
+	return sum
 }
 
 // taken forgets stitches that were put aside: those of one time, or of all.
@@ -168,6 +178,8 @@ func (r *runner) off(l *Line) {
 	}
 	r.begin(0)
 	r.first = true
+	r.put(r.aside) // those that "on these only" left out wait for their turn
+	r.aside = 0
 	if !r.round {
 		r.side, r.sideSaid = stitch.SideUnspecified, false
 	}

@@ -14,7 +14,7 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 	}
 	t := &p.tokens[i]
 	switch {
-	case t.is("n1", "n2", "n3", "n4") && p.tokens[i+1].is(":", "-"):
+	case t.is("n1", "n2", "n3", "n4", "n5") && p.tokens[i+1].is(":", "-"):
 		return i + 2, []int{int(t.text[1] - '0')}
 	case t.is("needle", "needles"):
 		for i++; p.tokens[i].kind == tokenNumber && len(numbers) < 4; i++ {
@@ -84,7 +84,7 @@ func (p *parser) needles(line *Line) bool {
 
 // needleSteps reads the steps of one needle, or "as Needle 1".
 func (p *parser) needleSteps(sections []needleSection) ([]Step, bool) {
-	if p.peek().is("as", "same", "like") {
+	if p.peek().is("as", "same", "like", "rep", "repeat", "work") {
 		save := p.next
 		p.next++
 		p.accept("as", "for")
@@ -111,7 +111,7 @@ func (p *parser) needleSteps(sections []needleSection) ([]Step, bool) {
 // needleNamed reads "Needle 1", "N1".
 func (p *parser) needleNamed() (end int, numbers []int) {
 	switch t := p.peek(); {
-	case t.is("n1", "n2", "n3", "n4"):
+	case t.is("n1", "n2", "n3", "n4", "n5"):
 		p.next++
 		return p.next, []int{int(t.text[1] - '0')}
 	case t.is("needle") && p.ahead(1).kind == tokenNumber:

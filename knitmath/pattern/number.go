@@ -70,7 +70,11 @@ func (p *parser) sizedEnd(i int) (end, n int) {
 		return p.sizedMore(i+1, 1)
 	}
 	if t.is("-") && p.sizes > 1 && i > 0 && t.start > p.tokens[i-1].end {
-		if end, n = p.listEnd(i + 1); end != 0 && n+1 == p.sizes {
+		if end, n = p.listEnd(i + 1); end != 0 && n+1 < p.sizes {
+			end, n = p.sizedMore(i+1, 1)
+			n--
+		}
+		if end != 0 && n+1 == p.sizes {
 			return end, n + 1 // "- (1, 2) rows": none in the first size
 		}
 	}
@@ -110,6 +114,8 @@ func (p *parser) sizesIn() int {
 		if t.kind == tokenNumber {
 			if end, n := p.sizedEnd(i); n > 1 && p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto") {
 				i = end // "18-36-18 on three needles"
+			} else if n > 1 && p.tokens[i+1].is("-") && p.tokens[i-1].is(":", "(", ",") && i > 1 && p.tokens[i-2].is("needles", "dpns") {
+				i = end - 1 // "over three needles: 4-4-4"
 			} else if n > 1 {
 				votes[min(n, MaxSizes)] += 2
 				i = end - 1

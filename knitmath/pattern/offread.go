@@ -28,9 +28,45 @@ func (p *parser) bindingOff(line *Line) bool {
 			info.kind = lineBeginning
 			return p.edges(line)
 		}
+		if p.phraseEnd(end, bothEnds) != 0 {
+			return p.offAtEnds(line)
+		}
 		return false // a row that begins so
 	}
 	return p.allOff(line)
+}
+
+// offAtEnds reads "3 sts at each end of next row" after "BO". On several rows it may mean the
+// beginning of each of them, or both ends: that is asked.
+func (p *parser) offAtEnds(line *Line) bool {
+	info, from, save := &line.info, p.peek().span, p.next
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return true
+	}
+	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAny(bothEnds)
+	if p.peek().is("of", "on", "in") && p.scheduleAhead() {
+		info.hidden = shapedSteps(p, without(n), -2)
+		if !p.scheduled(info) || info.kind == lineUnread {
+			return true
+		}
+		if one := len(info.parts) == 1 && single(info.parts[0].times, 1) && info.parts[0].more == nil; !one {
+			p.ask(ReasonAmbiguous, from.to(p.last()),
+				"at the beginning of each of these rows, or at both ends of each? write \"at the beginning of\"")
+			info.kind, info.parts = lineUnread, nil
+		}
+		return true
+	}
+	if p.clauseEnds() {
+		info.kind = lineShape
+		info.hidden = shapedSteps(p, without(n), -2)
+		info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
+		return true
+	}
+	p.next = save
+	return false
 }
 
 // allOff reads "BO all sts", "BO rem 30 sts", "BO in patt", "BO".

@@ -172,6 +172,9 @@ func (p *parser) patternWord(word string) bool {
 // bracketed passes over a remark in brackets that stands alone.
 func (p *parser) bracketed(line *Line) bool {
 	end := p.remarkEnd(p.next)
+	if end == 0 {
+		end = p.caption(p.next)
+	}
 	if end == 0 || !p.endsAt(end) {
 		return false
 	}
@@ -180,6 +183,24 @@ func (p *parser) bracketed(line *Line) bool {
 	p.passed(from.to(p.last()))
 	line.info.kind = linePassed
 	return true
+}
+
+// caption is the index after "(Picture 3: how to slip 1 st)" at token i: what stands under or
+// about a picture; 0 if that is not what stands there.
+func (p *parser) caption(i int) int {
+	t := &p.tokens[i+1]
+	if !t.is("picture", "photo", "photograph", "fig", "figure", "diagram", "illustration", "chart", "see", "image", "drawing", "sketch") {
+		return 0
+	}
+	for n := i + 1; n < i+60 && n < len(p.tokens)-1; n++ {
+		switch {
+		case p.tokens[n].is(")"):
+			return n + 1
+		case p.tokens[n].kind == tokenNewline && p.tokens[n].number > 1:
+			return 0
+		}
+	}
+	return 0
 }
 
 // told reports whether a sentence that begins with a word that may be worked tells
@@ -281,8 +302,13 @@ var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "
 	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
 	"set aside", "set piece aside", "turn piece")
 
+// seeElsewhere are words that send the reader to another place.
+var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "see drawing", "see photo", "see picture", "see figure",
+	"see fig", "see schematic", "see illustration", "please turn over", "turn over", "turn the page", "refer to", "see also", "see notes",
+	"see note", "see above", "see below", "see overleaf", "continued on", "continued overleaf", "continued from", "please see")
+
 func phrasesHarmless(p *parser, i int) bool {
-	if p.zeroAt(i) {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

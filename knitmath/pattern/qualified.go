@@ -55,7 +55,9 @@ var (
 		"over the bound-off sts", "for neck", "using loop cast-on", "using backward-loop method", "in place of bound-off sts",
 		"onto right needle",
 		"at underarm", "over bo sts", "over the gap left by held sts")
-	bindOffManner = wordings("loosely", "in rib", "for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck",
+	bindOffManner = wordings("loosely", "in the usual way", "in usual way", "in the usual manner", "as usual", "in the normal way",
+		"in the ordinary way", "quite loosely", "not too tightly", "neither tightly nor loosely", "in rib",
+		"for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck",
 		"in patt as est", "firmly",
 		"for shoulder", "for front neck", "for back neck", "kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
 )
@@ -108,14 +110,14 @@ func (p *parser) qualified(s *Step) bool {
 // stitches are cast on, bound off or picked up.
 func (p *parser) qualifiedByKind(s *Step) bool {
 	switch {
-	case s.Operation == stitch.PlaceMarker:
-		if !p.peek().is("for", "here") {
+	case s.Operation == stitch.PlaceMarker || s.Name == "replace marker" || s.Name == "replace m":
+		if !p.peek().is("for", "here", "as") {
 			return false
 		}
 		for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
 		}
 		return true
-	case p.forPart():
+	case p.forPart(), p.peek().is("by") && p.madeBy(s):
 		return true
 	case s.Operation == stitch.CastOn:
 		return p.acceptAny(castOnManner)

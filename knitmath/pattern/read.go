@@ -90,6 +90,9 @@ type parser struct {
 	current       int          // the pattern that is being defined, from 1; 0 for none
 	began         bool         // a cast-on has been read, or the stitches are given
 	given         bool         // the stitches are given
+	bare          bool         // everything has been bound off
+	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
+	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
 	trying        bool         // a direction is read on trial
 	trial         Line         // what it is read into
 	blank         *Line        // what the next sentence is read into: 12,000 of them would be 18 MB

@@ -130,6 +130,9 @@ func (p *parser) lastRows(info *lineInfo) bool {
 	if both {
 		info.last = 2
 	}
+	if p.thisChange(info) {
+		return true
+	}
 	if n := p.rowCount(0); n > 0 {
 		info.last = n
 		p.next++
@@ -151,6 +154,39 @@ func (p *parser) lastRows(info *lineInfo) bool {
 	return true
 }
 
+// thisChange reads "dec" of "repeat this dec every 4th row": the last row that changed the
+// count so.
+func (p *parser) thisChange(info *lineInfo) bool {
+	t := p.peek()
+	if !t.is("dec", "inc", "decrease", "increase", "shaping", "decreases", "increases") || p.ahead(1).row() {
+		return false
+	}
+	n := len(p.piece.Lines) - 1
+	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || !changesCount(p.piece.Lines[n].Steps)) {
+		if p.piece.Lines[n].info.kind != linePassed && p.piece.Lines[n].info.kind != lineRow {
+			return false
+		}
+		p.looked++
+		n--
+	}
+	if n < 0 || p.piece.Lines[n].info.kind != lineRow {
+		return false
+	}
+	p.next++
+	info.lines, info.last = []int16{int16(n)}, 0
+	return true
+}
+
+// changesCount reports whether a step takes more or fewer stitches than it leaves.
+func changesCount(steps []Step) bool {
+	for i := range steps {
+		if s := &steps[i]; s.Steps == nil && s.takes != s.leaves || changesCount(s.Steps) {
+			return true
+		}
+	}
+	return false
+}
+
 // rowCountBefore is the number just passed over, 0 if there was none.
 func (p *parser) rowCountBefore() int {
 	p.next--
@@ -166,6 +202,9 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 	for len(words) < 4 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() {
 		words = append(words, nameWord(p.tokens[i].text))
 		i++
+	}
+	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
+		return false // "knit one row"
 	}
 	if len(words) == 0 || !p.tokens[i].row() || labelVerbs[words[0]] || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the") {
 		return false

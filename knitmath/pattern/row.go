@@ -8,6 +8,7 @@ func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven = unworkedRest{}, false, false, nil, false
 	steps, ok := p.items("")
 	ok = ok && p.cableEmpty()
+	steps = p.roundMoved(steps)
 	line.Steps = steps
 	line.info.asGiven = p.asGiven
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens

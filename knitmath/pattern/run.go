@@ -277,6 +277,10 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 
 // unfollowed is a row of which the counts are not known.
 func (r *runner) unfollowed(i int, claimed bool) {
-	r.unknown(&r.piece.Lines[i], claimed)
+	l := &r.piece.Lines[i]
+	r.unknown(l, claimed)
 	r.worked(i, 0)
+	if l.info.kind == lineUnread && l.Label == "" && len(l.Steps) == 0 && !r.round {
+		r.side, r.sideSaid = stitch.SideUnspecified, false
+	}
 }

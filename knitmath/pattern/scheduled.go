@@ -189,7 +189,7 @@ func (p *parser) nextRows(s *shapings) bool {
 	s.next, s.lead, s.interval = true, []int{0}, one
 	p.accept("and")
 	if p.sideNext(s); s.side != stitch.SideUnspecified {
-		s.side = stitch.SideUnspecified
+		s.lead = nil // the next row of that side
 	}
 	switch {
 	case p.peek().is("every", "foll", "following") || p.peek().row():
@@ -202,7 +202,9 @@ func (p *parser) nextRows(s *shapings) bool {
 		if n == nil {
 			return false
 		}
-		p.accept("rs", "ws")
+		if p.sideNext(s) { // "next 3 RS rows": with one of the other side between them
+			s.lead, s.interval = nil, []int{2}
+		}
 		s.alternately(p)
 		s.times = without(n)
 		return p.acceptRow()

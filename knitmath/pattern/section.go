@@ -25,6 +25,8 @@ func (p *parser) frontMatter() bool {
 	switch {
 	case p.countedNote(p.next, end):
 		return true
+	case p.stitchCount():
+		return true
 	case !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)):
 		p.passTo(end)
 		return true

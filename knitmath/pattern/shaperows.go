@@ -74,12 +74,17 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	case s.lead != nil:
 		lead = max(at(s.lead, r.size), 0)
 	case s.side != stitch.SideUnspecified && r.round:
-		interval, lead = 1, 0
+		lead = 0
+		if !s.next || interval == 2 { // every round is on the right side
+			interval = 1
+		}
 	case s.side != stitch.SideUnspecified && r.side != stitch.SideUnspecified:
 		lead = 0
 		if r.side != s.side {
 			lead = 1
 		}
+	case s.next:
+		lead = 0
 	}
 	if lead > 0 && !r.plain(lead, l.info.at) {
 		return false

@@ -182,9 +182,16 @@ func (p *parser) lastRepeat(s Step, steps []Step) (Step, bool) {
 		p.ask(ReasonAmbiguous, p.tokens[save].to(p.last()), "how does the last repeat end? write it out")
 		return Step{}, false
 	}
+	p.endingRepeat = true
 	end, ok := p.items("")
+	p.endingRepeat = false
 	if !ok || len(end) == 0 {
 		return Step{}, ok
+	}
+	if p.acceptAll("in", "place", "of") || p.acceptAll("instead", "of") || p.accept("instead") {
+		for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead() {
+			p.next++
+		}
 	}
 	last := append(append([]Step(nil), steps[:len(steps)-1]...), end...)
 	for i := range last {

@@ -9,6 +9,7 @@ type defined struct {
 	words []string // of the name, without "stitch" and "pattern"
 	from  int      // its first line
 	named bool     // the text names it where something is worked
+	began bool     // it stands after the cast-on
 	lines []int16  // in the order of their numbers; nil while it is being defined, or when it has a gap
 }
 
@@ -62,7 +63,7 @@ func (p *parser) beginPattern(i, end int, text string) {
 			words = append(words, t.text)
 		}
 	}
-	p.patterns = append(p.patterns, defined{words: words, from: len(p.piece.Lines)})
+	p.patterns = append(p.patterns, defined{words: words, from: len(p.piece.Lines), began: p.began})
 	p.current = len(p.patterns)
 }
 
@@ -216,6 +217,10 @@ func (p *parser) tellUnworked() {
 			continue
 		}
 		if info := &p.piece.Lines[d.lines[0]].info; info.defined {
+			if d.began {
+				p.ask(ReasonUnread, info.at, "are these rows worked here? nothing in the text says how often")
+				continue
+			}
 			p.found.add(KindReading, ReasonPassedOver, info.at, "the rows of this stitch pattern are worked nowhere in the text: not checked")
 		}
 	}

@@ -89,6 +89,9 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.counts != nil && (info.kind == lineEven || info.kind == linePlain) {
 		p.atSameTime()
 	}
+	if info.kind == lineEven && p.placedRib() {
+		return tailMore
+	}
 	if p.nextClause() {
 		return tailNext
 	}
@@ -102,6 +105,7 @@ func (p *parser) tailWords(line *Line) {
 	switch {
 	case t.kind == tokenWord && p.colourEnd(p.next) != 0:
 		p.next = p.colourEnd(p.next)
+	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
 	case p.acceptAny(heldTail):
 	case t.is("keeping", "with", "maintaining") && p.edgesKept(p.next) != 0:
 		p.passTail(p.edgesKept(p.next))
@@ -125,6 +129,7 @@ func (p *parser) tailTold(line *Line) {
 	case line.ClaimedStitches != nil && p.passParts():
 	case p.rowsToldAt(p.next) != 0:
 		p.passTail(p.rowsToldAt(p.next))
+	case info.kind == lineEven && p.evenFor(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
 	case p.harmlessWord(info.kind):
@@ -165,7 +170,8 @@ var sameTimes = wordings("at the same time", "at same time", "simultaneously")
 
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.
-var heldTail = wordings("held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
+var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
+	"held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
 	"do not cast off", "but do not join", "without joining")
 
@@ -313,5 +319,7 @@ func (p *parser) asked(info *lineInfo) {
 		}
 	}
 	p.ask(ReasonUnread, from.to(p.last()), "not understood here, and it may change the count")
-	info.kind = lineUnread
+	if c := p.found.source[from.start]; info.kind != lineCastOn || c >= '0' && c <= '9' { // how many are cast on has been said
+		info.kind = lineUnread
+	}
 }

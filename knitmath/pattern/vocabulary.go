@@ -90,6 +90,13 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 	for _, abbr := range []string{"dyo", "double yo", "double yarn over", "2yo", "y2rn", "yrn2", "y2o", "yo2", "yo x 2", "yo2x"} {
 		put(abbr, twice)
 	}
+	for _, abbr := range []string{"drop next st", "drop the next st", "drop 1 st", "drop next st off needle",
+		"drop the next st off the needle", "drop next st off the needle",
+		"let next st drop", "drop 1 st off needle", "drop 1 st off the needle", "drop the next stitch"} {
+		m := named(abbr, 1, 0)
+		m.reading = "a stitch that is dropped is read as one that is gone from the count"
+		put(abbr, m)
+	}
 	m := named("k1b", 1, 1)
 	m.reading = "k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: " +
 		"one stitch either way"
@@ -130,6 +137,7 @@ var otherNames = map[string]stitch.Op{
 	"inc pwise in next st": stitch.PFB, "inc purlwise in next st": stitch.PFB, "inc in following st": stitch.KFB, "inc in foll st": stitch.KFB,
 	"yarn forward": stitch.YO, "yarn fwd": stitch.YO, "wrn": stitch.YO, "wool round needle": stitch.YO, "y o": stitch.YO, "y/o": stitch.YO,
 	"yo's": stitch.YO, "yfrn": stitch.YO,
+	"w fwd": stitch.YO, "w fd": stitch.YO, "wool fwd": stitch.YO, "wl fd": stitch.YO,
 	"wool forward": stitch.YO, "wl fwd": stitch.YO, "wfwd": stitch.YO, "yf rn": stitch.YO, "yarn-over": stitch.YO, "yarnover": stitch.YO,
 	"k2tog-r": stitch.K2tog, "slip slip knit": stitch.SSK, "skpsso": stitch.SKP, "sl1 k1 psso": stitch.SKP, "s1k1psso": stitch.SKP,
 	"sl-k-psso":    stitch.SKP,
@@ -181,7 +189,10 @@ var otherWork = []meaning{
 	named("wyf", 0, 0), named("wyb", 0, 0), named("ytf", 0, 0), named("ytb", 0, 0), named("ybk", 0, 0), named("yarn forward between needles",
 		0, 0), named("yarn in back", 0, 0),
 	named("with yarn in front", 0, 0), named("with yarn in back", 0, 0), named("move yarn to front", 0, 0), named("move yarn to back", 0, 0),
-	named("take yarn to back", 0, 0),
+	named("take yarn to back", 0, 0), named("take yarn back", 0, 0), named("take yarn to the back", 0, 0),
+	named("bring yarn to the front", 0, 0), named("bring the yarn forward", 0, 0), named("take the yarn back", 0, 0),
+	named("yarn to the front", 0, 0), named("yarn to the back", 0, 0), named("bring yarn to the back", 0, 0),
+	named("bring yarn in front", 0, 0), named("bring yarn back", 0, 0), named("return yarn to back", 0, 0),
 	named("k2tog-tbl", 2, 1), named("k2togtbl", 2, 1), named("p2togtbl", 2, 1), named("p2tog-tbl", 2, 1), named("k2 tog tbl", 2, 1),
 	named("work 2 tog", 2, 1),
 	named("work 3 tog", 3, 1), named("sssk", 3, 1), named("dd", 3, 1), named("s2pp", 3, 1), named("sppo", 2, 1),

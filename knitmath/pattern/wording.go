@@ -121,7 +121,11 @@ func (p *parser) oneStitch() bool {
 	if p.tokens[i].is("the") {
 		i++
 	}
-	if !p.tokens[i].is("next", "first", "last", "foll", "following") || !p.tokens[i+1].is("st", "stitch") {
+	if p.tokens[i].is("marked") && p.tokens[i+1].is("centre", "center", "central") {
+		i++
+	}
+	if !p.tokens[i].is("next", "first", "last", "foll", "following", "marked", "centre", "center", "central", "same") ||
+		!p.tokens[i+1].is("st", "stitch") {
 		return false
 	}
 	p.next = i + 2

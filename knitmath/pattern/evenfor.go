@@ -1,0 +1,128 @@
+package pattern
+
+// evenFor reads ", for 7 rows" and "until 18 rows have been worked" after a direction that
+// works rows even, whose number has not been said yet.
+func (p *parser) evenFor(info *lineInfo) bool {
+	if info.counts != nil || !info.open {
+		return false
+	}
+	save, found := p.next, p.found.mark()
+	until := p.peek().is("until", "till")
+	if !p.accept("for", "until", "till") {
+		return false
+	}
+	for p.accept("a", "total", "of", "another", "further", "the", "next", "there", "are", "you", "have", "worked") {
+	}
+	n := p.number()
+	for p.accept("more", "further", "additional") {
+	}
+	if n == nil || !p.acceptRow() {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	if until {
+		for p.accept("have", "has", "are", "been", "worked", "completed", "done", "knitted", "knit", "in", "all", "total", "altogether") {
+		}
+	}
+	info.counts, info.open = without(n), false
+	return true
+}
+
+// placedRib passes over "starting and ending RS rows with k2", which says how a rib lies.
+func (p *parser) placedRib() bool {
+	i := p.next
+	for p.tokens[i].is("beg", "beginning", "starting", "start", "begin", "ending", "end", "finishing", "and") {
+		i++
+	}
+	if i == p.next {
+		return false
+	}
+	rows := false
+	for p.tokens[i].is("rs", "ws", "right", "wrong", "side", "all", "each", "every", "the") || p.tokens[i].row() {
+		rows = rows || p.tokens[i].row()
+		i++
+	}
+	if !rows || !p.tokens[i].is("with") {
+		return false
+	}
+	i++
+	if !ribWord(p.tokens[i].text) {
+		return false
+	}
+	from := p.peek().span
+	p.next = i + 1
+	p.passed(from.to(p.last()))
+	return true
+}
+
+// untilWorked reads "until 20 rows have been completed".
+func (p *parser) untilWorked(info *lineInfo) bool {
+	info.open = true
+	ok := p.evenFor(info)
+	if !ok {
+		info.open = false
+	}
+	return ok
+}
+
+// bracketMeasure passes over "(11 cm)" after a length.
+func (p *parser) bracketMeasure() bool {
+	i := p.next + 1
+	if p.tokens[i].kind != tokenNumber {
+		return false
+	}
+	end := p.measuredEnd(i)
+	if end == 0 || !p.tokens[end].is(")") {
+		return false
+	}
+	p.next = end + 1
+	return true
+}
+
+// inThatWay reads "in this way" after "work 8 more rows": the rows just written again and
+// again, from the first of them.
+func (p *parser) inThatWay(info *lineInfo) bool {
+	end := p.phraseEnd(p.next, thoseWays)
+	n := p.rowsInSet()
+	if end == 0 || n == 0 {
+		return false
+	}
+	p.next = end
+	info.kind, info.last, info.afresh, info.forRows, info.counts = lineRepeat, n, true, info.counts, nil
+	return true
+}
+
+var thoseWays = wordings("in this way", "in this manner", "in the same way", "in the same manner", "in same way", "in same manner",
+	"like this", "in that way", "in that manner", "in the same fashion", "in this fashion")
+
+// rowsInSet is how many numbered rows stand together just above, with those that a rule adds;
+// 0 if the row above has no number.
+func (p *parser) rowsInSet() int {
+	first, last, ruled := int32(0), int32(0), false
+	for i := len(p.piece.Lines) - 1; i >= 0; i-- {
+		l := &p.piece.Lines[i]
+		p.looked++
+		if l.info.kind != lineRow || len(l.info.ranges) == 0 {
+			break
+		}
+		ruled = ruled || l.info.every != everyNone
+		first = l.info.ranges[0].first
+		last = max(last, l.info.ranges[len(l.info.ranges)-1].last)
+		if first == 1 {
+			break
+		}
+	}
+	n := int(last - first + 1)
+	if last == 0 || first != 1 || n > 500 {
+		return 0
+	}
+	return n + n%2*bit(ruled)
+}
+
+func bit(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
+}
