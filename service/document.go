@@ -11,10 +11,10 @@ import (
 	"github.com/klauspost/compress/gzip"
 )
 
-// A packedDocument lies in the program compressed, and goes out so to whoever takes it.
+// A packedDocument lies in memory compressed, and goes out so to whoever takes it.
 type packedDocument struct {
 	contentType string
-	gzip, plain []byte
+	gzip, plain []byte // gzip is nil where it would not be worth while
 	sum         string
 }
 
@@ -27,13 +27,26 @@ func newPackedDocument(contentType string, data []byte) (*packedDocument, error)
 	return &packedDocument{contentType: contentType, gzip: data, plain: plain, sum: sumOf(plain)}, err
 }
 
+// packedFile compresses data that goes out more than once.
+func packedFile(contentType string, data []byte) *packedDocument {
+	d := &packedDocument{contentType: contentType, plain: data, sum: sumOf(data)}
+	if len(data) >= minCompressed {
+		if packed, err := new(packer).pack(data); err == nil { // Into memory, which takes it.
+			d.gzip = packed
+		}
+	}
+	return d
+}
+
 // ServeHTTP answers GET and HEAD.
 func (d *packedDocument) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h, data := w.Header(), d.plain
 	h.Set("Content-Type", d.contentType)
 	h.Add("Vary", "Accept-Encoding")
-	h.Set("Cache-Control", cacheControl)
-	if acceptsGzip(r.Header) {
+	if h.Get("Cache-Control") == "" {
+		h.Set("Cache-Control", cacheControl)
+	}
+	if d.gzip != nil && acceptsGzip(r.Header) {
 		data = d.gzip
 		h.Set("Content-Encoding", codingGzip)
 		h.Set("Content-Length", strconv.Itoa(len(data)))

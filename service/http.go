@@ -9,6 +9,7 @@ import (
 	"mime"
 	"net/http"
 	"strings"
+	"sync"
 	"sync/atomic"
 	"time"
 
@@ -34,6 +35,7 @@ type jsonFace struct {
 	gateway http.Handler
 	index   []byte
 	site    *web.Site
+	shown   sync.Map // of *packedDocument, by where the bytes of a file of the site lie
 	release Release
 	metrics *metrics
 	callers callers

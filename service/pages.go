@@ -27,5 +27,20 @@ func (f *jsonFace) show(w http.ResponseWriter, r *http.Request, file web.File) {
 	for name, value := range file.Header {
 		w.Header().Set(name, value)
 	}
-	f.document(w, r, file.Header["Content-Type"], file.Data)
+	f.packed(file).ServeHTTP(w, r)
+}
+
+// packed is a file as it goes out. Each is compressed when somebody first asks for it:
+// the largest take a millisecond, which anybody could have had spent with every GET. A
+// file has several paths, and any number under names of other releases, so that it is
+// known by where its bytes lie.
+func (f *jsonFace) packed(file web.File) *packedDocument {
+	if len(file.Data) == 0 {
+		return packedFile(file.Header["Content-Type"], nil)
+	}
+	if known, ok := f.shown.Load(&file.Data[0]); ok {
+		return known.(*packedDocument)
+	}
+	made, _ := f.shown.LoadOrStore(&file.Data[0], packedFile(file.Header["Content-Type"], file.Data))
+	return made.(*packedDocument)
 }

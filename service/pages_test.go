@@ -1,11 +1,15 @@
 package service
 
 import (
+	"bytes"
+	"compress/gzip"
+	"io"
 	"regexp"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/service/caller"
+	"example.com/knitmath/service/web"
 )
 
 // A browser is shown pages, and a program that asks for the root the list of paths.
@@ -62,6 +66,35 @@ func TestPagesNeedNoKey(t *testing.T) {
 		got := server.send(t, "GET", path, "", "Origin", shopOrigin)
 		if got.code != 200 || got.header.Get("Access-Control-Allow-Origin") != shopOrigin {
 			t.Errorf("%s: HTTP %d %v", path, got.code, got.header)
+		}
+	}
+}
+
+// A file is compressed once, however often and under whichever path it is asked for.
+func TestFilesArePackedOnce(t *testing.T) {
+	site, err := web.New(web.Config{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	face := &jsonFace{site: site}
+	for _, paths := range [][2]string{{"/embed/v1.js", "/embed/v1.js"}, {"/web/0/form.js", "/web/1/form.js"}} {
+		var packed [2]*packedDocument
+		for i, path := range paths {
+			file, ok := site.File(path)
+			if !ok {
+				t.Fatalf("%s is missing", path)
+			}
+			packed[i] = face.packed(file)
+			r, err := gzip.NewReader(bytes.NewReader(packed[i].gzip))
+			if err != nil {
+				t.Fatal(path, err)
+			}
+			if data, err := io.ReadAll(r); err != nil || !bytes.Equal(data, file.Data) {
+				t.Errorf("%s: what is compressed is not the file: %v", path, err)
+			}
+		}
+		if packed[0] != packed[1] {
+			t.Errorf("%v: compressed twice", paths)
 		}
 	}
 }
