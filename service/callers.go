@@ -145,7 +145,7 @@ func (c callers) cors(next http.Handler) http.Handler {
 	if c.gate == nil || !c.gate.CORS() {
 		return next
 	}
-	return cors.New(cors.Options{
+	answered := cors.New(cors.Options{
 		AllowOriginVaryRequestFunc: func(_ *http.Request, origin string) (bool, []string) { return c.gate.AllowOrigin(origin), nil },
 		AllowedMethods:             []string{http.MethodGet, http.MethodHead, http.MethodPost},
 		AllowedHeaders: []string{"Authorization", "Content-Encoding", "Content-Type", "If-None-Match", "Traceparent", "Tracestate",
@@ -153,4 +153,13 @@ func (c callers) cors(next http.Handler) http.Handler {
 		ExposedHeaders: []string{"ETag", noticesHeader, releaseHeader, "Retry-After", "Www-Authenticate", "X-Request-Id"},
 		MaxAge:         preflightSeconds,
 	}).Handler(next)
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if len(r.Header.Values("Origin")) > 1 {
+			// No browser says two, and a cache on the way may read the other one.
+			w.Header().Add("Vary", "Origin")
+			next.ServeHTTP(w, r)
+			return
+		}
+		answered.ServeHTTP(w, r)
+	})
 }

@@ -165,3 +165,26 @@ func TestNoCORSByDefault(t *testing.T) {
 		t.Errorf("preflight: HTTP %d", got.code)
 	}
 }
+
+// Of two origins none is allowed anything, whichever comes first.
+func TestTwoOriginsAreNone(t *testing.T) {
+	server, _ := withCallers(t, keyLine("server", "secret"), caller.Config{Origins: shopOrigin})
+	for _, said := range [][]string{{shopOrigin, "https://other.example"}, {"https://other.example", shopOrigin}, {shopOrigin, shopOrigin}} {
+		for _, method := range []string{"GET", "OPTIONS"} {
+			req, err := http.NewRequest(method, "http://"+server.HTTPAddr().String()+"/v1/needle/sizes", nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			req.Header["Origin"] = said
+			req.Header.Set("Access-Control-Request-Method", "GET")
+			resp, err := server.http.Do(req)
+			if err != nil {
+				t.Fatal(err)
+			}
+			_ = resp.Body.Close()
+			if got := resp.Header.Get("Access-Control-Allow-Origin"); got != "" || !slices.Contains(list(resp.Header, "Vary"), "origin") {
+				t.Errorf("%s by %q: %q is allowed, Vary %q", method, said, got, resp.Header.Values("Vary"))
+			}
+		}
+	}
+}
