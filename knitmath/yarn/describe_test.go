@@ -55,12 +55,14 @@ func TestCategoriesOfYarns(t *testing.T) {
 			[]report.Reason{Disagrees, Disagrees, UsualGaugeDiffers, WrapsUnexpected}},
 		// The chart of lengths begins its classes finer than hands knit: 1,000 yd/lb are knit at
 		// 42 * 9.5 to 11.3 / sqrt(496) = 17.9 to 21.3 stitches, 601 yd/lb at 14 to 17.
-		{"a length between two classes", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}}, []int{3, 4}, []report.Reason{UsualGaugeDiffers}},
+		{"a length between two classes", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}}, []int{3, 4},
+			[]report.Reason{UsualGaugeDiffers}},
 		{"another", DescribeInput{Count: &Count{Notation: "601 yd/lb"}}, []int{4, 5}, []report.Reason{UsualGaugeDiffers}},
 		{"one that a gauge decides", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}, Stitches: new(19.0)}, []int{4}, nil},
 		{"one that wraps decide", DescribeInput{Count: &Count{Notation: "1000 yd/lb"}, WrapsPerInch: new(12.5)}, []int{3}, nil},
 		{"beyond the finest gauge", DescribeInput{Stitches: new(45.0)}, nil, []report.Reason{BeyondChart}},
-		{"a thick one of the spinners' chart", DescribeInput{Count: &Count{Notation: "200 yd/lb"}}, []int{6, 7}, []report.Reason{SeveralCategories}},
+		{"a thick one of the spinners' chart", DescribeInput{Count: &Count{Notation: "200 yd/lb"}}, []int{6, 7},
+			[]report.Reason{SeveralCategories}},
 		{"a rope", DescribeInput{Count: &Count{Notation: "1000000 tex"}}, nil, []report.Reason{BeyondChart}},
 		{"a fibre", DescribeInput{Count: &Count{Notation: "5 tex"}}, nil, []report.Reason{BeyondChart}},
 		{"wraps of a rope", DescribeInput{WrapsPerInch: new(0.7)}, nil, []report.Reason{BeyondChart}},

@@ -31,6 +31,9 @@ var endWords = [...]string{inChart: "", tooFine: "finer than the chart goes", to
 func (o *Description) beyondChart(b Basis) end {
 	switch b {
 	case BasisGauge:
+		if len(o.reading(BasisGauge)) > 0 {
+			return inChart
+		}
 		if wholeBeside(o.perCm(), fourInches).above > yarnWeights[lace].high && wholeBeside(o.perCm(), tenCm).above > yarnWeights[lace].high {
 			return tooFine
 		}
