@@ -64,6 +64,11 @@ func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler 
 	if _, ok := status.FromError(err); ok {
 		return resp, err
 	}
+	var input *fault.InputError
+	if question, ok := req.(proto.Message); ok && errors.As(err, &input) {
+		faults := ofGiven(question.ProtoReflect(), input.Violations)
+		return nil, &failure{invalidBeyond(faults, input.Unlisted), err}
+	}
 	return nil, asFailure(err)
 }
 

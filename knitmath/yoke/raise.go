@@ -129,11 +129,19 @@ func vetRaise(c *fault.Checks, raise *BackRaise, plan BackRaisePlan) {
 	case turns > most:
 		c.Infeasible(fmt.Sprintf("a rise of %s needs %s on each side of the back, one stitch apart; %s hold a rise of at most %s",
 			report.CountOf(plan.RiseRows, "rows"), report.CountOf(turns, "turns"),
-			report.CountOf(plan.BackStitches, "stitches"), report.CountOf(2*most, "rows")), riseField(raise), "back_raise.back_stitches")
+			report.CountOf(plan.BackStitches, "stitches"), report.CountOf(2*most, "rows")), raiseFields(raise)...)
 	case raise.TurnMethod == shortrow.TurnMethodYarnOver && plan.Stitches+plan.RiseRows > stitch.MaxStitches:
 		c.Infeasible(fmt.Sprintf("the yarn overs would bring the needle to more than %d loops; turn another way", stitch.MaxStitches),
 			"back_raise.turn_method")
 	}
+}
+
+// raiseFields are rise and width of a raise, or where neither was given the raise itself.
+func raiseFields(r *BackRaise) []string {
+	if r.RiseCm == nil && r.RiseRows == nil && r.BackStitches == nil {
+		return []string{"back_raise"}
+	}
+	return []string{riseField(r), "back_raise.back_stitches"}
 }
 
 // riseField is the field that the rise comes from.
