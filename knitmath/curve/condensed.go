@@ -138,18 +138,25 @@ func sts(n int) string {
 // farthest is how many rows on a single row is still found by counting to it.
 const farthest = 10
 
-// singles tells a run of decreases or increases.
-//
-//	every RS row 5 times      next 5 rows        every 6th row 3 times
-//	next row, then every 4th row 4 times         foll 4th row
-func (c *condenser) singles(r Run) {
-	after := r.FirstRowNumber - c.worked // so many rows after the last told
-	onRight := r.EveryRows == 2 && after <= 2 && c.rightSide(r)
+// afterEven tells the rows worked even before a run, where its words cannot hold them. It is
+// how many rows after the last told the run begins, and whether on every right-side row.
+func (c *condenser) afterEven(r Run) (after int, onRight bool) {
+	after = r.FirstRowNumber - c.worked
+	onRight = r.EveryRows == 2 && after <= 2 && c.rightSide(r)
 	if after != r.EveryRows && !onRight && (r.Times > 1 || after == 2 || after > farthest) {
 		c.even(after - 1)
 		after = 1
 		onRight = r.EveryRows == 2 && c.rightSide(r)
 	}
+	return after, onRight
+}
+
+// singles tells a run of decreases or increases.
+//
+//	every RS row 5 times      next 5 rows        every 6th row 3 times
+//	next row, then every 4th row 4 times         foll 4th row
+func (c *condenser) singles(r Run) {
+	after, onRight := c.afterEven(r)
 	switch every := "every " + report.Ordinal(r.EveryRows) + " row "; {
 	case onRight:
 		c.single(r, "every RS row "+report.Times(r.Times))

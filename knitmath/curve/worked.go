@@ -81,6 +81,10 @@ type rowOf struct {
 	begins, ends Step
 }
 
+// gains reports whether an edge is widened. An increase wants a stitch on both sides of its
+// strand, as the last stitch bound off wants one that stays, to be passed over it.
+func (r rowOf) gains() bool { return r.begins.Kind.Gains() || r.ends.Kind.Gains() }
+
 // steps writes the row on so many stitches; false if they are too few.
 func (r rowOf) steps(count int) ([]stitch.Step, bool) {
 	if r.begins.Kind == KindBindOff && r.begins.Stitches == count && r.ends.Stitches == 0 {
@@ -100,9 +104,7 @@ func (r rowOf) steps(count int) ([]stitch.Step, bool) {
 		last = append(append(last, stitch.Shaped(r.faces, true, r.ends.change())...), stitch.Do(plain, r.edge))
 	}
 	between := count - taken(first) - taken(last)
-	// An increase wants a stitch on both sides of its strand, and the last stitch bound
-	// off is passed over one that stays.
-	if between < 0 || between == 0 && (first != nil && last == nil || r.begins.Kind.Gains() || r.ends.Kind.Gains()) {
+	if between < 0 || between == 0 && (first != nil && last == nil || r.gains()) {
 		return nil, false
 	}
 	switch {

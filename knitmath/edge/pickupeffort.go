@@ -89,20 +89,7 @@ func (e *alongEdge) easiest(common stitch.Op, n int, rare stitch.Op, k int) (bes
 				for _, rest := range [2]stretch{{long: over, times: 1}, {short: over, times: 1}} {
 					row := easyRow{size: size, word: [2]stretch{block.plain(), rest}}
 					row.end = n - k*size - block.times*block.long - rest.long
-					// The last run goes straight to the end, from as far off as it takes.
-					if row.end < 0 || measure.Abs(e.strays(common, row.end)) > e.bound {
-						continue
-					}
-					row.items, row.strays = items(row.word[:])+min(row.end, 1), u.strays(row.word[:])
-					if common == stitch.PickUp && rare == stitch.SkipRow {
-						if row.end > row.shortest()+1 {
-							continue
-						}
-						if row.end == 0 && (over > 0 || runs > 1) {
-							row.items += skippedLast
-						}
-					}
-					if row.strays <= e.bound && (!found || row.easier(best)) {
+					if e.weigh(&row, u, common, rare, over > 0 || runs > 1) && (!found || row.easier(best)) {
 						best, found = row, true
 					}
 				}
@@ -110,6 +97,25 @@ func (e *alongEdge) easiest(common stitch.Op, n int, rare stitch.Op, k int) (bes
 		}
 	}
 	return best, found
+}
+
+// weigh counts the items of a row and how far it strays, and reports whether it can be
+// worked within the bound. parted says that it has more than one run in all.
+func (e *alongEdge) weigh(row *easyRow, u units, common, rare stitch.Op, parted bool) bool {
+	// The last run goes straight to the end, from as far off as it takes.
+	if row.end < 0 || measure.Abs(e.strays(common, row.end)) > e.bound {
+		return false
+	}
+	row.items, row.strays = items(row.word[:])+min(row.end, 1), u.strays(row.word[:])
+	if common == stitch.PickUp && rare == stitch.SkipRow {
+		if row.end > row.shortest()+1 {
+			return false
+		}
+		if row.end == 0 && parted {
+			row.items += skippedLast
+		}
+	}
+	return row.strays <= e.bound
 }
 
 // shortest is the shortest of its runs: what is over at the end is hardly longer where rows

@@ -63,21 +63,7 @@ func (p *piece) chooseWedges(c *fault.Checks) bool {
 			"gauge.rows", p.sizeField)
 		return false
 	}
-	best, found, fewest := 0, false, fewestWedges
-	if p.form == FormSector { // as many of them as the sector is a part of a disc
-		fewest = max(int(fewestWedges*fault.Or(p.in.TurnDegrees, halfTurn)/360), MinWedges)
-	}
-	for n := max(least, fewest); n <= max(least, mostWedges); n++ {
-		if p.everyRows(n) > seldom && found {
-			break
-		}
-		if p.fitsStart(n) && (!found || p.uneasy(n) < p.uneasy(best)-1e-9) {
-			best, found = n, true
-		}
-	}
-	for n := least; n <= MaxWedges && !found; n++ {
-		best, found = n, p.fitsStart(n)
-	}
+	best, found := p.easiestWedges(least)
 	asked := p.in.WedgeCount
 	switch {
 	case asked == nil && !found && p.form == FormRing:
@@ -96,6 +82,27 @@ func (p *piece) chooseWedges(c *fault.Checks) bool {
 		p.wedges = *asked
 	}
 	return c.Err() == nil
+}
+
+// easiestWedges is how many wedges, least or more, change most nearly on every second row or
+// every fourth; false if the stitches at the beginning divide into none.
+func (p *piece) easiestWedges(least int) (best int, found bool) {
+	fewest := fewestWedges
+	if p.form == FormSector { // as many of them as the sector is a part of a disc
+		fewest = max(int(fewestWedges*fault.Or(p.in.TurnDegrees, halfTurn)/360), MinWedges)
+	}
+	for n := max(least, fewest); n <= max(least, mostWedges); n++ {
+		if p.everyRows(n) > seldom && found {
+			break
+		}
+		if p.fitsStart(n) && (!found || p.uneasy(n) < p.uneasy(best)-1e-9) {
+			best, found = n, true
+		}
+	}
+	for n := least; n <= MaxWedges && !found; n++ {
+		best, found = n, p.fitsStart(n)
+	}
+	return best, found
 }
 
 // tolerance is how many rows a plan that is easier to remember may lie further from the

@@ -65,6 +65,18 @@ func (q *spinning) remark(out *Plan) {
 	if out.balance() != inBalance {
 		add(NotBalanced, "ply_twist_per_cm", "is outside of "+out.balancedWords()+", where yarns are balanced")
 	}
+	q.remarkTwist(out, add)
+	if out.MetresPer100G < yarn.LeastUsualMetres || out.MetresPer100G > yarn.MostUsualMetres {
+		add(BeyondBands, "plies", "make a yarn outside of "+out.thickness(yarn.LeastUsualMetres, yarn.MostUsualMetres)+
+			", where usual gauges are known; the one given is a guess, and lace is knit far more loosely")
+	}
+	if out.Fits > FitFits {
+		add(OffGauge, "gauge", out.fitWords())
+	}
+}
+
+// remarkTwist adds the notices on how steeply singles and yarn are twisted.
+func (q *spinning) remarkTwist(out *Plan, add func(reason report.Reason, field, text string)) {
 	for i, p := range out.Plies {
 		switch a := p.Twist.AngleDegrees; {
 		case a < littleAngle:
@@ -90,12 +102,5 @@ func (q *spinning) remark(out *Plan) {
 			add(Unspun, fault.Index("plies", i), "has "+measure.Decimal(p.Twist.PerCm, 2)+" turns to the cm, and plying takes out "+
 				measure.Decimal(out.Twist.PerCm, 2)+": it lies straight or comes apart; spin it with more, or ply with less")
 		}
-	}
-	if out.MetresPer100G < yarn.LeastUsualMetres || out.MetresPer100G > yarn.MostUsualMetres {
-		add(BeyondBands, "plies", "make a yarn outside of "+out.thickness(yarn.LeastUsualMetres, yarn.MostUsualMetres)+
-			", where usual gauges are known; the one given is a guess, and lace is knit far more loosely")
-	}
-	if out.Fits > FitFits {
-		add(OffGauge, "gauge", out.fitWords())
 	}
 }

@@ -211,11 +211,17 @@ func (f *layoutFinder) try(l layout) {
 		return
 	}
 	items := stitch.RowOf(f.steps(l)...).Items()
-	if !f.round && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k {
+	if f.unlike(l) {
 		items += worthAlike
 	}
 	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
 		return
 	}
 	f.found, f.best, f.items, f.off = true, l.kept(), items, off
+}
+
+// unlike reports whether only one end of a flat row begins right after its edge, though there
+// is room at both.
+func (f *layoutFinder) unlike(l layout) bool {
+	return !f.round && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k
 }

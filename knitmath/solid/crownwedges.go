@@ -124,14 +124,7 @@ func (h *hat) flatWedges(stacks Stacks) float64 {
 func (h *hat) likedWedges(in CrownInput) int {
 	flat := h.flatWedges(in.Stacks)
 	nearest := int(measure.RoundHalfUp(flat))
-	best, bestOff := 0, mostBelowFlat
-	for n := MinWedges; n <= MaxWedges; n++ {
-		off := math.Abs(float64(n) - flat)
-		if h.stitches%n == 0 && float64(n) < flat+mostFromFlat && off < bestOff {
-			best, bestOff = n, off
-		}
-	}
-	switch {
+	switch best := h.nearestWedges(flat, 0, func(int) bool { return true }); {
 	case best > 0:
 		return best
 	case in.Uneven > UnevenAdjust:
@@ -141,22 +134,29 @@ func (h *hat) likedWedges(in CrownInput) int {
 	if most*littleLost <= h.stitches {
 		return nearest
 	}
+	liesFlat := func(n int) bool {
+		h.wedges = n
+		return h.close(in) == "" && h.form() == ""
+	}
 	for lost := 1; lost < most; lost++ {
-		best, bestOff = 0, mostBelowFlat
-		for n := MinWedges; n <= MaxWedges; n++ {
-			off := math.Abs(float64(n) - flat)
-			if h.stitches%n != lost || float64(n) >= flat+mostFromFlat || off >= bestOff {
-				continue
-			}
-			if h.wedges = n; h.close(in) == "" && h.form() == "" {
-				best, bestOff = n, off
-			}
-		}
-		if best > 0 {
+		if best := h.nearestWedges(flat, lost, liesFlat); best > 0 {
 			return best
 		}
 	}
 	return nearest
+}
+
+// nearestWedges is the number of wedges nearest to what lies flat that leaves so many stitches
+// over and is good; 0 if none is.
+func (h *hat) nearestWedges(flat float64, over int, good func(wedges int) bool) int {
+	best, bestOff := 0, mostBelowFlat
+	for n := MinWedges; n <= MaxWedges; n++ {
+		off := math.Abs(float64(n) - flat)
+		if h.stitches%n == over && float64(n) < flat+mostFromFlat && off < bestOff && good(n) {
+			best, bestOff = n, off
+		}
+	}
+	return best
 }
 
 // likedCount is the count for an exact number of stitches when no repeat binds it: the

@@ -60,10 +60,15 @@ func (q *question) remark(out *Estimate) {
 	if q.in.State == FabricStateUnspecified {
 		add(StateUnknown, "state", "is not given; the range by loop covers all states")
 	}
-	s := out.BySwatch
-	if s == nil {
-		return
+	if out.BySwatch != nil {
+		q.remarkSwatch(out, mixed, add)
 	}
+}
+
+// remarkSwatch adds the notices on what the swatch says. mixed: the pieces are not all of one
+// fabric.
+func (q *question) remarkSwatch(out *Estimate, mixed bool, add func(reason report.Reason, field, text string)) {
+	s := out.BySwatch
 	if mixed {
 		add(SwatchFabric, "swatch", "is one fabric, and the pieces are several; by swatch all are taken to be its fabric")
 	}

@@ -50,6 +50,28 @@ func (o *Description) remark(nominal bool) {
 	for i, c := range o.Categories {
 		chosen[i] = c.Category
 	}
+	o.remarkReadings(chosen, add)
+	if n, ok := o.remarkLength(chosen); ok {
+		o.Notices = append(o.Notices, n)
+	} else if len(chosen) > 1 {
+		add(SeveralCategories, "", "the ranges overlap: it is "+categoryWords(chosen)+" as far as can be said")
+	}
+	if nominal && !o.laceByLength() {
+		add(NominalGauge, "stitches", "is in a range only because the trade takes 4 in for 10 cm, which are 1.6 % apart")
+	}
+	o.remarkWraps(add)
+	if mm := o.in.NeedleMm; mm != nil && len(chosen) > 0 && !o.usualNeedle(*mm) {
+		add(NeedleUnusual, "needle_mm", "is not usual for "+categoryWords(chosen)+
+			": thicker makes the fabric open, as in lace, thinner makes it dense")
+	}
+	if o.in.Count != nil {
+		o.Notices = append(o.Notices, o.yarn.remarks("count")...)
+	}
+}
+
+// remarkReadings says of each reading whether it lies in a gap, or disagrees with what was
+// chosen.
+func (o *Description) remarkReadings(chosen []int, add func(reason report.Reason, field, text string)) {
 	for _, r := range o.Readings {
 		switch {
 		case r.Basis == BasisUsualGauge, r.Basis == BasisLength && len(common(chosen, o.byLength())) > 0:
@@ -67,22 +89,6 @@ func (o *Description) remark(nominal bool) {
 			add(Disagrees, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it is "+categoryWords(r.Categories)+
 				", which is not what the answer goes by: measure again, or trust a swatch")
 		}
-	}
-	if n, ok := o.remarkLength(chosen); ok {
-		o.Notices = append(o.Notices, n)
-	} else if len(chosen) > 1 {
-		add(SeveralCategories, "", "the ranges overlap: it is "+categoryWords(chosen)+" as far as can be said")
-	}
-	if nominal && !o.laceByLength() {
-		add(NominalGauge, "stitches", "is in a range only because the trade takes 4 in for 10 cm, which are 1.6 % apart")
-	}
-	o.remarkWraps(add)
-	if mm := o.in.NeedleMm; mm != nil && len(chosen) > 0 && !o.usualNeedle(*mm) {
-		add(NeedleUnusual, "needle_mm", "is not usual for "+categoryWords(chosen)+
-			": thicker makes the fabric open, as in lace, thinner makes it dense")
-	}
-	if o.in.Count != nil {
-		o.Notices = append(o.Notices, o.yarn.remarks("count")...)
 	}
 }
 
