@@ -37,13 +37,7 @@ func twoTurns(rows []int) bool {
 // each, with the least to remember; all intervals if one run is enough, and 0 if no two are.
 func turns(rows []int) (cut, first, second int) {
 	last := len(rows) - 1
-	var from [mostSteps + 1]int // the first interval from which on all come again so many later
-	for size := 1; size <= mostSteps; size++ {
-		from[size] = max(0, last-size)
-		for i := from[size] - 1; i >= 0 && interval(rows, i) == interval(rows, i+size); i-- {
-			from[size] = i
-		}
-	}
+	from := turnsFrom(rows)
 	effort := 0
 	for size := 1; size <= mostSteps; size++ {
 		for to := size; to <= last; to += size {
@@ -62,6 +56,18 @@ func turns(rows []int) (cut, first, second int) {
 		}
 	}
 	return cut, first, second
+}
+
+// turnsFrom is, for each number of intervals that may take turns, the first interval from
+// which on all come again so many later.
+func turnsFrom(rows []int) (from [mostSteps + 1]int) {
+	for size := 1; size <= mostSteps; size++ {
+		from[size] = max(0, len(rows)-1-size)
+		for i := from[size] - 1; i >= 0 && interval(rows, i) == interval(rows, i+size); i-- {
+			from[size] = i
+		}
+	}
+	return from
 }
 
 func interval(rows []int, i int) int { return rows[i+1] - rows[i] }
