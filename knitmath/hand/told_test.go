@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/cost"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -37,6 +38,30 @@ func TestThumbsCiteWhatIsTaken(t *testing.T) {
 			if got, want := slices.Contains(out.Sources(), s), slices.Contains(c.want, s); got != want {
 				t.Errorf("%s: %q is cited: %v", name, s.Figure, got)
 			}
+		}
+	}
+}
+
+func TestTopsCiteTheirKind(t *testing.T) {
+	for kind, want := range map[TopKind]report.Source{TopKindUnspecified: wedgeTopCited, TopKindWedge: wedgeTopCited,
+		TopKindStar: starTopCited, TopKindRound: roundTopCited, TopKindShort: shortTopCited} {
+		out, err := PlanMittenTop(MittenTopInput{Gauge: ordinary, HandStitches: new(40), Kind: kind})
+		if err != nil || !slices.Contains(out.Sources(), want) {
+			t.Errorf("kind %d: %v, %v", kind, out.Sources(), err)
+		}
+	}
+}
+
+// What is asked for is never free, wider hands are dearer, and the widest are let in.
+func TestHandsHaveTheirPrice(t *testing.T) {
+	widest := ThumbInput{Gauge: ordinary, HandStitches: new(MaxHandStitches), GussetStitches: new(MaxHandStitches)}
+	narrow := ThumbInput{Gauge: ordinary, HandStitches: new(40), GussetStitches: new(16)}
+	listed := ThumbInput{Gauge: ordinary, GussetRounds: new(20), EveryRounds: new(3)}
+	for _, c := range [][2]int{{(ThumbInput{}).Cost(), 1}, {widest.Cost(), narrow.Cost() + 1}, {cost.Limit, widest.Cost()},
+		{cost.Limit, listed.Cost()}, {listed.Cost(), narrow.Cost()}, {(MittenTopInput{}).Cost(), 1},
+		{(MittenTopInput{HandStitches: new(600)}).Cost(), (MittenTopInput{HandStitches: new(100)}).Cost() + 1}} {
+		if c[0] < c[1] {
+			t.Errorf("%d steps are fewer than %d", c[0], c[1])
 		}
 	}
 }
