@@ -115,7 +115,8 @@ const (
 //	rounds = every * (G - s) / 2
 //
 // with the round that holds the thumb after them. Two of its width, its rate and its height are
-// enough; of width and height the rate follows, in two rates where one does not come out. Those of the gusset, and so many beside it at each side, are held, and stitches are cast on
+// enough; of width and height the rate follows, in two rates where one does not come out.
+// Those of the gusset, and so many beside it at each side, are held, and stitches are cast on
 // over the gap: by default as many as the hand had there, so that it has its count again. The
 // thumb takes up what is held and picks up over the gap, with a stitch in each corner that
 // is decreased in the next round. Without a gusset stitches of the palm are held.
