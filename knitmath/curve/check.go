@@ -30,7 +30,12 @@ func vetCurvedEdge(c *fault.Checks, in CurvedEdgeInput) curvedEdge {
 	var standard fault.Checks // its faults come after those of the points, which need it
 	e := curvedEdge{in: in, start: in.StartStitches, edge: fault.Or(in.EdgeStitches, 1), unit: in.DisplayUnit}
 	e.st, e.rw = gauge.Vet(&standard, "gauge", in.Gauge)
-	path, ok := e.vetPoints(c, in.Points)
+	rule := gauge.VetRule(&standard, "end_rule", in.EndRule)
+	points := in.Points
+	if in.EndRule != nil && len(points) > 0 && len(points) <= MaxPoints && c.Err() == nil && standard.Err() == nil && in.Edges <= EdgesLeft {
+		points = e.ruledPoints(c, points, rule)
+	}
+	path, ok := e.vetPoints(c, points)
 	c.Violations = append(c.Violations, standard.Violations...)
 	fault.Enum(c, "", "edges", in.Edges, EdgesLeft)
 	c.OptionalCount("", "edge_stitches", in.EdgeStitches, 1, maxEdgeStitch)

@@ -67,6 +67,7 @@ type CurvedEdgeInput struct {
 	LargestChangeStitches *int
 	LargestGroupStitches  *int
 	ToleranceStitches     *float64
+	EndRule               *gauge.CountRule
 	DisplayUnit           measure.DisplayUnit
 	WithOutline           bool
 }

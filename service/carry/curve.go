@@ -32,6 +32,7 @@ func curvedEdgeIn(req *knitmathv1.PlanCurvedEdgeRequest) curve.CurvedEdgeInput {
 		LargestChangeStitches: optional(req.LargestChangeStitches, countIn),
 		LargestGroupStitches:  optional(req.LargestGroupStitches, countIn),
 		ToleranceStitches:     req.ToleranceStitches,
+		EndRule:               ruleIn(req.EndRule),
 		DisplayUnit:           measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:           req.WithOutline,
 	}

@@ -360,6 +360,9 @@ type PlanCurvedEdgeRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,12,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Which counts fit the stitches at the end. A last point in cm, and those below it that lie as
+	// far in, go to the nearest one allowed; one in stitches is refused where it does not fit.
+	EndRule *CountRule `protobuf:"bytes,13,opt,name=end_rule,json=endRule,proto3" json:"end_rule,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -476,6 +479,13 @@ func (x *PlanCurvedEdgeRequest) GetWithOutline() bool {
 		return x.WithOutline
 	}
 	return false
+}
+
+func (x *PlanCurvedEdgeRequest) GetEndRule() *CountRule {
+	if x != nil {
+		return x.EndRule
+	}
+	return nil
 }
 
 func (x *PlanCurvedEdgeRequest) GetFields() []string {
@@ -961,7 +971,7 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\n" +
 	"_inward_cmB\f\n" +
 	"\n" +
-	"_radius_cm\"\xcb\b\n" +
+	"_radius_cm\"\x83\t\n" +
 	"\x15PlanCurvedEdgeRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@Z\x18\x90N(\x01R\rstartStitches\x12>\n" +
 	"\x06points\x18\x02 \x03(\v2\x17.knitmath.v1.CurvePointB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x06points\x123\n" +
@@ -978,7 +988,8 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\x12tolerance_stitches\x18\n" +
 	" \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\x00@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xe0?H\x03R\x11toleranceStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x126\n" +
+	"\bend_rule\x18\r \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\aendRule\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x10\n" +
 	"\x0e_edge_stitchesB\x1a\n" +
 	"\x18_largest_change_stitchesB\x19\n" +
@@ -1071,10 +1082,11 @@ var file_knitmath_v1_curve_proto_goTypes = []any{
 	(RowChoice)(0),                 // 12: knitmath.v1.RowChoice
 	(Side)(0),                      // 13: knitmath.v1.Side
 	(DisplayUnit)(0),               // 14: knitmath.v1.DisplayUnit
-	(*Instruction)(nil),            // 15: knitmath.v1.Instruction
-	(*Notice)(nil),                 // 16: knitmath.v1.Notice
-	(*Source)(nil),                 // 17: knitmath.v1.Source
-	(*Outline)(nil),                // 18: knitmath.v1.Outline
+	(*CountRule)(nil),              // 15: knitmath.v1.CountRule
+	(*Instruction)(nil),            // 16: knitmath.v1.Instruction
+	(*Notice)(nil),                 // 17: knitmath.v1.Notice
+	(*Source)(nil),                 // 18: knitmath.v1.Source
+	(*Outline)(nil),                // 19: knitmath.v1.Outline
 }
 var file_knitmath_v1_curve_proto_depIdxs = []int32{
 	0,  // 0: knitmath.v1.CurvePoint.shape:type_name -> knitmath.v1.CurveShape
@@ -1085,25 +1097,26 @@ var file_knitmath_v1_curve_proto_depIdxs = []int32{
 	12, // 5: knitmath.v1.PlanCurvedEdgeRequest.row_choice:type_name -> knitmath.v1.RowChoice
 	13, // 6: knitmath.v1.PlanCurvedEdgeRequest.first_side:type_name -> knitmath.v1.Side
 	14, // 7: knitmath.v1.PlanCurvedEdgeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	13, // 8: knitmath.v1.CurvedRow.side:type_name -> knitmath.v1.Side
-	15, // 9: knitmath.v1.CurvedRow.instruction:type_name -> knitmath.v1.Instruction
-	3,  // 10: knitmath.v1.EdgeStep.kind:type_name -> knitmath.v1.EdgeStepKind
-	3,  // 11: knitmath.v1.EdgeRun.kind:type_name -> knitmath.v1.EdgeStepKind
-	7,  // 12: knitmath.v1.KnitEdge.steps:type_name -> knitmath.v1.EdgeStep
-	16, // 13: knitmath.v1.PlanCurvedEdgeResponse.notices:type_name -> knitmath.v1.Notice
-	17, // 14: knitmath.v1.PlanCurvedEdgeResponse.sources:type_name -> knitmath.v1.Source
-	6,  // 15: knitmath.v1.PlanCurvedEdgeResponse.rows:type_name -> knitmath.v1.CurvedRow
-	9,  // 16: knitmath.v1.PlanCurvedEdgeResponse.right_edge:type_name -> knitmath.v1.KnitEdge
-	9,  // 17: knitmath.v1.PlanCurvedEdgeResponse.left_edge:type_name -> knitmath.v1.KnitEdge
-	8,  // 18: knitmath.v1.PlanCurvedEdgeResponse.runs:type_name -> knitmath.v1.EdgeRun
-	18, // 19: knitmath.v1.PlanCurvedEdgeResponse.outline:type_name -> knitmath.v1.Outline
-	5,  // 20: knitmath.v1.CurveService.PlanCurvedEdge:input_type -> knitmath.v1.PlanCurvedEdgeRequest
-	10, // 21: knitmath.v1.CurveService.PlanCurvedEdge:output_type -> knitmath.v1.PlanCurvedEdgeResponse
-	21, // [21:22] is the sub-list for method output_type
-	20, // [20:21] is the sub-list for method input_type
-	20, // [20:20] is the sub-list for extension type_name
-	20, // [20:20] is the sub-list for extension extendee
-	0,  // [0:20] is the sub-list for field type_name
+	15, // 8: knitmath.v1.PlanCurvedEdgeRequest.end_rule:type_name -> knitmath.v1.CountRule
+	13, // 9: knitmath.v1.CurvedRow.side:type_name -> knitmath.v1.Side
+	16, // 10: knitmath.v1.CurvedRow.instruction:type_name -> knitmath.v1.Instruction
+	3,  // 11: knitmath.v1.EdgeStep.kind:type_name -> knitmath.v1.EdgeStepKind
+	3,  // 12: knitmath.v1.EdgeRun.kind:type_name -> knitmath.v1.EdgeStepKind
+	7,  // 13: knitmath.v1.KnitEdge.steps:type_name -> knitmath.v1.EdgeStep
+	17, // 14: knitmath.v1.PlanCurvedEdgeResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 15: knitmath.v1.PlanCurvedEdgeResponse.sources:type_name -> knitmath.v1.Source
+	6,  // 16: knitmath.v1.PlanCurvedEdgeResponse.rows:type_name -> knitmath.v1.CurvedRow
+	9,  // 17: knitmath.v1.PlanCurvedEdgeResponse.right_edge:type_name -> knitmath.v1.KnitEdge
+	9,  // 18: knitmath.v1.PlanCurvedEdgeResponse.left_edge:type_name -> knitmath.v1.KnitEdge
+	8,  // 19: knitmath.v1.PlanCurvedEdgeResponse.runs:type_name -> knitmath.v1.EdgeRun
+	19, // 20: knitmath.v1.PlanCurvedEdgeResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 21: knitmath.v1.CurveService.PlanCurvedEdge:input_type -> knitmath.v1.PlanCurvedEdgeRequest
+	10, // 22: knitmath.v1.CurveService.PlanCurvedEdge:output_type -> knitmath.v1.PlanCurvedEdgeResponse
+	22, // [22:23] is the sub-list for method output_type
+	21, // [21:22] is the sub-list for method input_type
+	21, // [21:21] is the sub-list for extension type_name
+	21, // [21:21] is the sub-list for extension extendee
+	0,  // [0:21] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_curve_proto_init() }
