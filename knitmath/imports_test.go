@@ -46,7 +46,7 @@ var allowed = map[string]string{
 	"solid":   "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"sock":    "cost fault gauge measure outline report shortrow solid stitch",
 	"yoke":    "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
-	"flat":    "cost fault gauge measure outline report schedule shaping stitch",
+	"flat":    "cost fault gauge measure outline report schedule shaping shortrow stitch",
 	"hand":    "body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",
 	// What the tests of several rooms share.

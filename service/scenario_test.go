@@ -152,6 +152,21 @@ func scenarioAgrees(t *testing.T, answers map[string]proto.Message) {
 	if d := area - yarn.AreaCm2; d > 1e-6 || d < -1e-6 {
 		t.Errorf("the pieces have %v square cm, the whole %v", area, yarn.AreaCm2)
 	}
+	toy, limb, head := answers["33_toy_body"].(*pb.PlanSolidResponse), answers["31_toy_limb"].(*pb.PlanSolidResponse),
+		answers["32_toy_head"].(*pb.PlanSolidResponse)
+	for i, ring := range toy.Limbs {
+		if ring.Stitches != limb.StartStitches || len(ring.Places) != int(limb.StartStitches) {
+			t.Errorf("limb %d of the toy is picked up in %d places, and begins with %d stitches", i+1, len(ring.Places), limb.StartStitches)
+		}
+	}
+	if len(toy.Limbs) != 4 || toy.EndStitches != head.StartStitches {
+		t.Errorf("the toy's body ends with %d stitches, its head begins with %d", toy.EndStitches, head.StartStitches)
+	}
+	for _, part := range []*pb.PlanSolidResponse{limb, head} {
+		if len(part.Notices) == 0 || part.Notices[0].Reason != "TOY_CARE" {
+			t.Errorf("no care of toys: %v", part.Notices)
+		}
+	}
 	heel, toe := answers["20_heel"].(*pb.PlanHeelResponse), answers["21_toe"].(*pb.PlanToeResponse)
 	if last := heel.Rows[len(heel.Rows)-1].Instruction; last.EndStitches != toe.Rows[0].Instruction.StartStitches {
 		t.Errorf("the heel leaves %d stitches, the toe begins with %d", last.EndStitches, toe.Rows[0].Instruction.StartStitches)

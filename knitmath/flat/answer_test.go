@@ -139,6 +139,11 @@ func FuzzPlanFlatShape(f *testing.F) {
 			if wedges != 0 {
 				in.WedgeCount, in.ToleranceRows = &wedges, &tolerance
 			}
+		case FormStar:
+			in.AcrossCm, in.CornerCount = &cm, &corners
+			if other != 0 {
+				in.ValleyCm = &other
+			}
 		case FormPolygon:
 			in.SideCm, in.CornerCount = &cm, &corners
 		case FormMitredSquare:

@@ -14,12 +14,13 @@ var sizesOf = map[Form][]string{
 	FormPolygon: {"side_cm", "corner_count"}, FormMitredSquare: {"side_cm"},
 	FormTriangleFromPoint: {"width_cm", "height_cm"}, FormTriangleFromSide: {"width_cm", "height_cm"},
 	FormTriangleFromTop: {"width_cm"}, FormBiasStrip: {"width_cm", "length_cm"},
+	FormStar: {"across_cm", "corner_count"},
 }
 
 // vet checks each field for itself and what belongs to which form.
 func vet(c *fault.Checks, in Input) (st, rw gauge.Density) {
 	st, rw = gauge.Vet(c, "gauge", in.Gauge)
-	fault.RequiredEnum(c, "", "form", in.Form, FormBiasStrip)
+	fault.RequiredEnum(c, "", "form", in.Form, FormStar)
 	sizes := []struct {
 		field string
 		cm    *float64
@@ -31,9 +32,10 @@ func vet(c *fault.Checks, in Input) (st, rw gauge.Density) {
 	}
 	c.OptionalCount("", "corner_count", in.CornerCount, MinCorners, MaxCorners)
 	vetGiven(c, in.Form, "corner_count", in.CornerCount != nil)
+	c.OptionalNumber("", "valley_cm", in.ValleyCm, measure.MinCm, measure.MaxCm)
 	c.OptionalNumber("", "turn_degrees", in.TurnDegrees, MinTurn, MaxTurn)
 	fault.Enum(c, "", "direction", in.Direction, DirectionInwards)
-	fault.Enum(c, "", "arrangement", in.Arrangement, ArrangementDoubling)
+	fault.Enum(c, "", "arrangement", in.Arrangement, ArrangementShortRows)
 	c.OptionalCount("", "wedge_count", in.WedgeCount, MinWedges, MaxWedges)
 	c.OptionalCount("", "start_stitches", in.StartStitches, MinStart, MaxStart)
 	c.OptionalNumber("", "tolerance_rows", in.ToleranceRows, 0, MaxToleranceRows)
@@ -65,13 +67,15 @@ func vetBelongs(c *fault.Checks, in Input) {
 		}
 	}
 	only(in.TurnDegrees != nil, "turn_degrees", in.Form == FormSector)
+	only(in.ValleyCm != nil, "valley_cm", in.Form == FormStar)
 	only(in.Arrangement != 0, "arrangement", wedged)
 	only(in.Arrangement == ArrangementDoubling, "arrangement", in.Form == FormDisc || !wedged)
 	only(in.WedgeCount != nil, "wedge_count", wedged && in.Arrangement != ArrangementDoubling)
-	only(in.StartStitches != nil, "start_stitches", in.Form == FormDisc || in.Form == FormSector)
-	turned := wedged && in.Form != FormSector || in.Form == FormPolygon || in.Form == FormMitredSquare
+	starts := (in.Form == FormDisc || in.Form == FormSector) && in.Arrangement != ArrangementShortRows
+	only(in.StartStitches != nil, "start_stitches", starts)
+	turned := wedged && in.Form != FormSector && in.Arrangement != ArrangementShortRows || in.Form == FormPolygon || in.Form == FormMitredSquare
 	only(in.Direction == DirectionInwards, "direction", turned)
-	climbs := wedged && in.Arrangement != ArrangementDoubling || in.Form == FormPolygon || in.Form == FormMitredSquare ||
+	climbs := wedged && in.Arrangement < ArrangementDoubling || in.Form == FormStar || in.Form == FormPolygon || in.Form == FormMitredSquare ||
 		in.Form == FormTriangleFromTop
 	only(in.ToleranceRows != nil, "tolerance_rows", climbs)
 }

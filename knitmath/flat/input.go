@@ -5,6 +5,7 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -23,6 +24,7 @@ const (
 	FormTriangleFromSide
 	FormTriangleFromTop
 	FormBiasStrip
+	FormStar
 )
 
 // Direction is where the work begins.
@@ -44,6 +46,7 @@ const (
 	ArrangementStaggered
 	ArrangementWedges
 	ArrangementDoubling
+	ArrangementShortRows
 )
 
 // Ranges of a flat shape.
@@ -77,6 +80,7 @@ type Input struct {
 	TurnDegrees   *float64
 	SideCm        *float64
 	CornerCount   *int
+	ValleyCm      *float64
 	WidthCm       *float64
 	HeightCm      *float64
 	LengthCm      *float64
@@ -135,10 +139,14 @@ type Shape struct {
 	LeanDegrees               *float64
 	Rows                      []Row
 	Recipes                   []Recipe
-	Notices                   []report.Notice
+	// Wedges are the kinds of wedges of short rows, and Sequence is their order.
+	Wedges   []shortrow.CircleWedge
+	Sequence []shortrow.CircleWedgeRun
+	Notices  []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
-	of    piece
-	words []string // directions that another planner gives
+	of     piece
+	circle *shortrow.Circle // of short rows
+	words  []string         // directions that another planner gives
 }

@@ -37,6 +37,13 @@ func (o Shape) outline() *outline.Outline {
 		line("edge", append(edge, outline.Point{})...)
 	case FormPolygon:
 		line("edge", corners(p.wedges, r)...)
+	case FormStar:
+		x, y := p.starPoints()
+		points := make([]outline.Point, len(x))
+		for i := range x {
+			points[i] = outline.Point{X: x[i], Y: y[i]}
+		}
+		line("edge", points...)
 	case FormMitredSquare:
 		line("edge", outline.Point{}, outline.Point{X: w}, outline.Point{X: w, Y: h}, outline.Point{Y: h}, outline.Point{})
 		line("centre", outline.Point{}, outline.Point{X: w, Y: h})

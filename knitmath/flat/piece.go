@@ -30,6 +30,8 @@ type piece struct {
 	anyRow        bool // wrong-side rows gain too
 	inwards       bool
 	sizeField     string
+
+	tip, valley float64 // of a star, from its centre, in cm
 }
 
 // wants is how many stitches lie flat in a row, from its middle, counted from the centre.

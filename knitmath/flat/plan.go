@@ -33,10 +33,14 @@ func PlanFlatShape(in Input) (Shape, error) {
 		return Shape{}, err
 	}
 	var out Shape
-	switch in.Form {
-	case FormTriangleFromPoint, FormTriangleFromSide:
+	switch {
+	case in.Arrangement == ArrangementShortRows:
+		out = ofShortRows(&c, in)
+	case in.Form == FormStar:
+		out = star(&c, in, st, rw)
+	case in.Form == FormTriangleFromPoint, in.Form == FormTriangleFromSide:
 		out = triangle(&c, in, st, rw)
-	case FormBiasStrip:
+	case in.Form == FormBiasStrip:
 		out = strip(&c, in, st, rw)
 	default:
 		p := settle(&c, in, st, rw)
@@ -48,7 +52,7 @@ func PlanFlatShape(in Input) (Shape, error) {
 	if err := c.Err(); err != nil {
 		return Shape{}, err
 	}
-	if in.WithOutline {
+	if in.WithOutline && out.circle == nil {
 		out.Outline = out.outline()
 	}
 	return out, nil

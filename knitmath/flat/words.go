@@ -44,6 +44,8 @@ func (p *piece) name() string {
 		return "mitred square"
 	case FormBiasStrip:
 		return "strip on the bias"
+	case FormStar:
+		return "star of " + strconv.Itoa(p.wedges) + " points"
 	}
 	return "triangle"
 }
@@ -53,6 +55,9 @@ var polygonNames = [...]string{"triangle from the centre", "square from the cent
 
 // Summary says the answer in words.
 func (o Shape) Summary() string {
+	if o.circle != nil {
+		return o.circle.Summary()
+	}
 	p, unit := o.of, o.of.in.DisplayUnit
 	s := report.Sentence(article(p.name())) + ", " + unit.Size(o.WidthCm) + " wide and " + unit.Size(o.HeightCm) + " high"
 	switch p.form {
@@ -151,6 +156,9 @@ func intervals(runs schedule.Schedule, round bool) string {
 
 // Directions write the piece as a pattern would.
 func (o Shape) Directions() []string {
+	if o.circle != nil {
+		return o.circle.Directions()
+	}
 	d := []string{o.begin()}
 	switch {
 	case o.of.form == FormBiasStrip:
@@ -239,11 +247,16 @@ func (o Shape) finish() string {
 
 // Sources says where the figures come from.
 func (o Shape) Sources() []report.Source {
+	if o.circle != nil {
+		return o.circle.Sources()
+	}
 	switch o.of.form {
 	case FormBiasStrip:
 		return []report.Source{leanCited}
 	case FormTriangleFromPoint, FormTriangleFromSide:
 		return []report.Source{scheduleCited}
+	case FormStar:
+		return []report.Source{growthCited, scheduleCited}
 	}
 	list := []report.Source{growthCited, scheduleCited}
 	if o.of.in.Arrangement == ArrangementDoubling {

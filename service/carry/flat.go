@@ -36,6 +36,7 @@ func flatIn(req *knitmathv1.PlanFlatShapeRequest) flat.Input {
 		ToleranceRows: req.ToleranceRows,
 		DisplayUnit:   measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:   req.WithOutline,
+		ValleyCm:      req.ValleyCm,
 	}
 }
 
@@ -59,6 +60,8 @@ func flatOut(out flat.Shape) *knitmathv1.PlanFlatShapeResponse {
 		Directions:                out.Directions(),
 		Notices:                   each(out.Notices, noticeOut),
 		Sources:                   each(out.Sources(), sourceOut),
+		Wedges:                    each(out.Wedges, circleWedgeOut),
+		Sequence:                  each(out.Sequence, circleRunOut),
 		Outline:                   message(out.Outline, outlineOut),
 	}
 }

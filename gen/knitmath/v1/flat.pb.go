@@ -51,21 +51,24 @@ const (
 	// A strip that leans, a stitch at every second row. Needs width_cm and
 	// length_cm.
 	FlatForm_FLAT_FORM_BIAS_STRIP FlatForm = 9
+	// A star from its centre. Needs across_cm, to its points, and corner_count, its points.
+	FlatForm_FLAT_FORM_STAR FlatForm = 10
 )
 
 // Enum value maps for FlatForm.
 var (
 	FlatForm_name = map[int32]string{
-		0: "FLAT_FORM_UNSPECIFIED",
-		1: "FLAT_FORM_DISC",
-		2: "FLAT_FORM_RING",
-		3: "FLAT_FORM_SECTOR",
-		4: "FLAT_FORM_POLYGON",
-		5: "FLAT_FORM_MITRED_SQUARE",
-		6: "FLAT_FORM_TRIANGLE_FROM_POINT",
-		7: "FLAT_FORM_TRIANGLE_FROM_SIDE",
-		8: "FLAT_FORM_TRIANGLE_FROM_TOP",
-		9: "FLAT_FORM_BIAS_STRIP",
+		0:  "FLAT_FORM_UNSPECIFIED",
+		1:  "FLAT_FORM_DISC",
+		2:  "FLAT_FORM_RING",
+		3:  "FLAT_FORM_SECTOR",
+		4:  "FLAT_FORM_POLYGON",
+		5:  "FLAT_FORM_MITRED_SQUARE",
+		6:  "FLAT_FORM_TRIANGLE_FROM_POINT",
+		7:  "FLAT_FORM_TRIANGLE_FROM_SIDE",
+		8:  "FLAT_FORM_TRIANGLE_FROM_TOP",
+		9:  "FLAT_FORM_BIAS_STRIP",
+		10: "FLAT_FORM_STAR",
 	}
 	FlatForm_value = map[string]int32{
 		"FLAT_FORM_UNSPECIFIED":         0,
@@ -78,6 +81,7 @@ var (
 		"FLAT_FORM_TRIANGLE_FROM_SIDE":  7,
 		"FLAT_FORM_TRIANGLE_FROM_TOP":   8,
 		"FLAT_FORM_BIAS_STRIP":          9,
+		"FLAT_FORM_STAR":                10,
 	}
 )
 
@@ -164,6 +168,8 @@ const (
 	FlatArrangement_FLAT_ARRANGEMENT_WEDGES FlatArrangement = 2
 	// All stitches at once, in few rounds, as for lace. For a disc only.
 	FlatArrangement_FLAT_ARRANGEMENT_DOUBLING FlatArrangement = 3
+	// By wedges of short rows from the centre to the rim, as PlanCircleOfWedges.
+	FlatArrangement_FLAT_ARRANGEMENT_SHORT_ROWS FlatArrangement = 4
 )
 
 // Enum value maps for FlatArrangement.
@@ -173,12 +179,14 @@ var (
 		1: "FLAT_ARRANGEMENT_STAGGERED",
 		2: "FLAT_ARRANGEMENT_WEDGES",
 		3: "FLAT_ARRANGEMENT_DOUBLING",
+		4: "FLAT_ARRANGEMENT_SHORT_ROWS",
 	}
 	FlatArrangement_value = map[string]int32{
 		"FLAT_ARRANGEMENT_UNSPECIFIED": 0,
 		"FLAT_ARRANGEMENT_STAGGERED":   1,
 		"FLAT_ARRANGEMENT_WEDGES":      2,
 		"FLAT_ARRANGEMENT_DOUBLING":    3,
+		"FLAT_ARRANGEMENT_SHORT_ROWS":  4,
 	}
 )
 
@@ -264,7 +272,8 @@ type PlanFlatShapeRequest struct {
 	// The shape.
 	Form FlatForm `protobuf:"varint,2,opt,name=form,proto3,enum=knitmath.v1.FlatForm" json:"form,omitempty"`
 	// From rim to rim through the centre, in cm, 0.1 to 1,000; the radius to the
-	// nearest round, halves up. For a disc, a ring, a sector.
+	// nearest round, halves up. For a disc, a ring, a sector, and from
+	// point to point of a star.
 	AcrossCm *float64 `protobuf:"fixed64,3,opt,name=across_cm,json=acrossCm,proto3,oneof" json:"across_cm,omitempty"`
 	// Across the hole of a ring, in cm, 0.1 to 1,000, less than across_cm. Its
 	// stitches are the nearest number that divides into the wedges.
@@ -274,7 +283,7 @@ type PlanFlatShapeRequest struct {
 	TurnDegrees *float64 `protobuf:"fixed64,5,opt,name=turn_degrees,json=turnDegrees,proto3,oneof" json:"turn_degrees,omitempty"`
 	// One side of a polygon or a mitred square, in cm, 0.1 to 1,000.
 	SideCm *float64 `protobuf:"fixed64,6,opt,name=side_cm,json=sideCm,proto3,oneof" json:"side_cm,omitempty"`
-	// Corners of a polygon, 3 to 12.
+	// Corners of a polygon, or points of a star, 3 to 12.
 	CornerCount *int32 `protobuf:"varint,7,opt,name=corner_count,json=cornerCount,proto3,oneof" json:"corner_count,omitempty"`
 	// The long side of a triangle, or across a strip, in cm, 0.1 to 1,000;
 	// nearest odd count, or nearest stitch, halves up.
@@ -308,6 +317,9 @@ type PlanFlatShapeRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,17,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Twice as far as the valleys of a star lie from its centre, in cm, 0.1 to 1,000. Default
+	// where its points gain in every round.
+	ValleyCm *float64 `protobuf:"fixed64,18,opt,name=valley_cm,json=valleyCm,proto3,oneof" json:"valley_cm,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -459,6 +471,13 @@ func (x *PlanFlatShapeRequest) GetWithOutline() bool {
 		return x.WithOutline
 	}
 	return false
+}
+
+func (x *PlanFlatShapeRequest) GetValleyCm() float64 {
+	if x != nil && x.ValleyCm != nil {
+		return *x.ValleyCm
+	}
+	return 0
 }
 
 func (x *PlanFlatShapeRequest) GetFields() []string {
@@ -645,6 +664,8 @@ type PlanFlatShapeResponse struct {
 	//   - RUFFLES, at arrangement, start_stitches or wedge_count: a row has so many more, or
 	//     a disc begins as a tube.
 	//   - SLANTED_ENDS, at form: the ends of a strip lie aslant.
+	//   - HOLE_AT_THE_CENTRE, at hole_cm: wedges of short rows have more rows at the
+	//     inner edge than lie flat there.
 	//   - SHAPED_ON_BOTH_SIDES, at gauge.rows: wrong-side rows change the count too.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
@@ -681,9 +702,13 @@ type PlanFlatShapeResponse struct {
 	Rows []*FlatRow `protobuf:"bytes,17,rep,name=rows,proto3" json:"rows,omitempty"`
 	// The rules of the trade for such a shape.
 	Recipes []*FlatRecipe `protobuf:"bytes,18,rep,name=recipes,proto3" json:"recipes,omitempty"`
+	// The kinds of wedges of short rows.
+	Wedges []*CircleWedge `protobuf:"bytes,19,rep,name=wedges,proto3" json:"wedges,omitempty"`
+	// The order in which they are worked.
+	Sequence []*CircleWedgeRun `protobuf:"bytes,20,rep,name=sequence,proto3" json:"sequence,omitempty"`
 	// When asked for: the shape lying flat, in cm; round ones about 0, 0, a point at
 	// least every 3 degrees. At most 250 points.
-	Outline       *Outline `protobuf:"bytes,19,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -839,6 +864,20 @@ func (x *PlanFlatShapeResponse) GetRecipes() []*FlatRecipe {
 	return nil
 }
 
+func (x *PlanFlatShapeResponse) GetWedges() []*CircleWedge {
+	if x != nil {
+		return x.Wedges
+	}
+	return nil
+}
+
+func (x *PlanFlatShapeResponse) GetSequence() []*CircleWedgeRun {
+	if x != nil {
+		return x.Sequence
+	}
+	return nil
+}
+
 func (x *PlanFlatShapeResponse) GetOutline() *Outline {
 	if x != nil {
 		return x.Outline
@@ -850,7 +889,7 @@ var File_knitmath_v1_flat_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/flat.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x98\v\n" +
+	"\x16knitmath/v1/flat.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xef\v\n" +
 	"\x14PlanFlatShapeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x128\n" +
 	"\x04form\x18\x02 \x01(\x0e2\x15.knitmath.v1.FlatFormB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x04form\x12G\n" +
@@ -871,7 +910,8 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\x0etolerance_rows\x18\x0f \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf0?\x19\x00\x00\x00\x00\x00\x00$@)\x00\x00\x00\x00\x00\x00\x00\x00H\n" +
 	"R\rtoleranceRows\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x10 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x11 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12G\n" +
+	"\tvalley_cm\x18\x12 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00,@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\vR\bvalleyCm\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\f\n" +
 	"\n" +
 	"_across_cmB\n" +
@@ -888,7 +928,9 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"_length_cmB\x0e\n" +
 	"\f_wedge_countB\x11\n" +
 	"\x0f_start_stitchesB\x11\n" +
-	"\x0f_tolerance_rows\"\xe9\x01\n" +
+	"\x0f_tolerance_rowsB\f\n" +
+	"\n" +
+	"_valley_cm\"\xe9\x01\n" +
 	"\aFlatRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
@@ -903,7 +945,7 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\frim_stitches\x18\x03 \x01(\x01R\vrimStitches\x12+\n" +
 	"\x11departure_percent\x18\x04 \x01(\x01R\x10departurePercent\x12!\n" +
 	"\fdeparture_cm\x18\x05 \x01(\x01R\vdepartureCm\x12/\n" +
-	"\x06effect\x18\x06 \x01(\x0e2\x17.knitmath.v1.FlatEffectR\x06effect\"\xa7\x06\n" +
+	"\x06effect\x18\x06 \x01(\x0e2\x17.knitmath.v1.FlatEffectR\x06effect\"\x92\a\n" +
 	"\x15PlanFlatShapeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -927,9 +969,11 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\theight_cm\x18\x0f \x01(\x01R\bheightCm\x12&\n" +
 	"\flean_degrees\x18\x10 \x01(\x01H\x00R\vleanDegrees\x88\x01\x01\x12(\n" +
 	"\x04rows\x18\x11 \x03(\v2\x14.knitmath.v1.FlatRowR\x04rows\x121\n" +
-	"\arecipes\x18\x12 \x03(\v2\x17.knitmath.v1.FlatRecipeR\arecipes\x12.\n" +
-	"\aoutline\x18\x13 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0f\n" +
-	"\r_lean_degrees*\x97\x02\n" +
+	"\arecipes\x18\x12 \x03(\v2\x17.knitmath.v1.FlatRecipeR\arecipes\x120\n" +
+	"\x06wedges\x18\x13 \x03(\v2\x18.knitmath.v1.CircleWedgeR\x06wedges\x127\n" +
+	"\bsequence\x18\x14 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12.\n" +
+	"\aoutline\x18\x15 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0f\n" +
+	"\r_lean_degrees*\xab\x02\n" +
 	"\bFlatForm\x12\x19\n" +
 	"\x15FLAT_FORM_UNSPECIFIED\x10\x00\x12\x12\n" +
 	"\x0eFLAT_FORM_DISC\x10\x01\x12\x12\n" +
@@ -940,16 +984,19 @@ const file_knitmath_v1_flat_proto_rawDesc = "" +
 	"\x1dFLAT_FORM_TRIANGLE_FROM_POINT\x10\x06\x12 \n" +
 	"\x1cFLAT_FORM_TRIANGLE_FROM_SIDE\x10\a\x12\x1f\n" +
 	"\x1bFLAT_FORM_TRIANGLE_FROM_TOP\x10\b\x12\x18\n" +
-	"\x14FLAT_FORM_BIAS_STRIP\x10\t*h\n" +
+	"\x14FLAT_FORM_BIAS_STRIP\x10\t\x12\x12\n" +
+	"\x0eFLAT_FORM_STAR\x10\n" +
+	"*h\n" +
 	"\rFlatDirection\x12\x1e\n" +
 	"\x1aFLAT_DIRECTION_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17FLAT_DIRECTION_OUTWARDS\x10\x01\x12\x1a\n" +
-	"\x16FLAT_DIRECTION_INWARDS\x10\x02*\x8f\x01\n" +
+	"\x16FLAT_DIRECTION_INWARDS\x10\x02*\xb0\x01\n" +
 	"\x0fFlatArrangement\x12 \n" +
 	"\x1cFLAT_ARRANGEMENT_UNSPECIFIED\x10\x00\x12\x1e\n" +
 	"\x1aFLAT_ARRANGEMENT_STAGGERED\x10\x01\x12\x1b\n" +
 	"\x17FLAT_ARRANGEMENT_WEDGES\x10\x02\x12\x1d\n" +
-	"\x19FLAT_ARRANGEMENT_DOUBLING\x10\x03*n\n" +
+	"\x19FLAT_ARRANGEMENT_DOUBLING\x10\x03\x12\x1f\n" +
+	"\x1bFLAT_ARRANGEMENT_SHORT_ROWS\x10\x04*n\n" +
 	"\n" +
 	"FlatEffect\x12\x1b\n" +
 	"\x17FLAT_EFFECT_UNSPECIFIED\x10\x00\x12\x14\n" +
@@ -978,7 +1025,9 @@ var file_knitmath_v1_flat_proto_goTypes = []any{
 	(*Notice)(nil),                // 12: knitmath.v1.Notice
 	(*Source)(nil),                // 13: knitmath.v1.Source
 	(Construction)(0),             // 14: knitmath.v1.Construction
-	(*Outline)(nil),               // 15: knitmath.v1.Outline
+	(*CircleWedge)(nil),           // 15: knitmath.v1.CircleWedge
+	(*CircleWedgeRun)(nil),        // 16: knitmath.v1.CircleWedgeRun
+	(*Outline)(nil),               // 17: knitmath.v1.Outline
 }
 var file_knitmath_v1_flat_proto_depIdxs = []int32{
 	8,  // 0: knitmath.v1.PlanFlatShapeRequest.gauge:type_name -> knitmath.v1.Gauge
@@ -994,14 +1043,16 @@ var file_knitmath_v1_flat_proto_depIdxs = []int32{
 	14, // 10: knitmath.v1.PlanFlatShapeResponse.construction:type_name -> knitmath.v1.Construction
 	5,  // 11: knitmath.v1.PlanFlatShapeResponse.rows:type_name -> knitmath.v1.FlatRow
 	6,  // 12: knitmath.v1.PlanFlatShapeResponse.recipes:type_name -> knitmath.v1.FlatRecipe
-	15, // 13: knitmath.v1.PlanFlatShapeResponse.outline:type_name -> knitmath.v1.Outline
-	4,  // 14: knitmath.v1.FlatService.PlanFlatShape:input_type -> knitmath.v1.PlanFlatShapeRequest
-	7,  // 15: knitmath.v1.FlatService.PlanFlatShape:output_type -> knitmath.v1.PlanFlatShapeResponse
-	15, // [15:16] is the sub-list for method output_type
-	14, // [14:15] is the sub-list for method input_type
-	14, // [14:14] is the sub-list for extension type_name
-	14, // [14:14] is the sub-list for extension extendee
-	0,  // [0:14] is the sub-list for field type_name
+	15, // 13: knitmath.v1.PlanFlatShapeResponse.wedges:type_name -> knitmath.v1.CircleWedge
+	16, // 14: knitmath.v1.PlanFlatShapeResponse.sequence:type_name -> knitmath.v1.CircleWedgeRun
+	17, // 15: knitmath.v1.PlanFlatShapeResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 16: knitmath.v1.FlatService.PlanFlatShape:input_type -> knitmath.v1.PlanFlatShapeRequest
+	7,  // 17: knitmath.v1.FlatService.PlanFlatShape:output_type -> knitmath.v1.PlanFlatShapeResponse
+	17, // [17:18] is the sub-list for method output_type
+	16, // [16:17] is the sub-list for method input_type
+	16, // [16:16] is the sub-list for extension type_name
+	16, // [16:16] is the sub-list for extension extendee
+	0,  // [0:16] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_flat_proto_init() }
@@ -1014,6 +1065,7 @@ func file_knitmath_v1_flat_proto_init() {
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_presence_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_short_row_proto_init()
 	file_knitmath_v1_stitch_proto_init()
 	file_knitmath_v1_flat_proto_msgTypes[0].OneofWrappers = []any{}
 	file_knitmath_v1_flat_proto_msgTypes[3].OneofWrappers = []any{}

@@ -1,0 +1,133 @@
+package flat
+
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// star is a star of p points from its centre. Its sides lie d from the centre, and from where
+// that distance meets a side it is d cot(a) to the point, of half the angle a, and as much of
+// the valley's b = pi - a - pi/p, which is less than 0: every round a side gains cot(a)/R
+// stitches at the point and loses -cot(b)/R in the valley, in pairs with its neighbours. A
+// round has for each point its stitch, a side, the stitch of the valley and a side.
+//
+// The points of a star whose valleys are not given gain in every round.
+func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
+	p := piece{in: in, form: in.Form, st: st, rw: rw, round: true, sizeField: "across_cm", wedges: *in.CornerCount}
+	ratio, tip, part := rw.PerCm()/st.PerCm(), *in.AcrossCm/2, math.Pi/float64(p.wedges)
+	angle := math.Atan(1 / ratio)
+	sharp := []string{"corner_count", "gauge.rows"}
+	if in.ValleyCm != nil {
+		sharp = []string{"valley_cm", "across_cm"}
+		sin, cos := math.Sincos(part)
+		angle = math.Atan2(*in.ValleyCm/2*sin, tip-*in.ValleyCm/2*cos)
+	}
+	points, valleys := 1/math.Tan(angle)/ratio, 1/math.Tan(angle+part)/ratio
+	p.rows = int(measure.RoundHalfUp(tip * math.Sin(angle) * rw.PerCm()))
+	switch {
+	case points > 1+slack:
+		c.Infeasible("the points are so sharp that they gain more than a stitch at each side in every round; "+
+			"let the valleys lie further out", sharp...)
+	case valleys <= 0:
+		c.Infeasible("the valleys lie so far out, or the points are so few, that it is no star; plan a polygon", sharp...)
+	case p.rows < 4 || p.rows > MaxChanges:
+		c.Infeasible("it would have "+countRows(p.rows, true)+"; there must be from 4 to "+measure.Decimal(MaxChanges, 0),
+			"across_cm", "gauge.rows")
+	}
+	if c.Err() != nil {
+		return Shape{}
+	}
+	p.grows, p.start = 2*float64(p.wedges)*(points-valleys), 2*p.wedges
+	out := Shape{Construction: stitch.InTheRound, StartStitches: p.start, TotalRows: p.rows, GrowthStitches: p.grows, WedgeCount: p.wedges,
+		WantedRimStitches: p.grows * float64(p.rows)}
+	out.Rows, out.EndStitches = p.starRows(points, valleys)
+	numbers := make([]int, len(out.Rows))
+	count, next := p.start, 0
+	for row := 1; row <= p.rows; row++ {
+		if next < len(out.Rows) && out.Rows[next].RowNumber == row {
+			count, numbers[next] = out.Rows[next].Instruction.EndStitches, row
+			next++
+		}
+		if wanted := p.wants(row); wanted >= float64(p.start) {
+			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, math.Abs(float64(count)-wanted))
+		}
+	}
+	out.Effort = schedule.Runs(numbers).Effort()
+	p.tip = rw.SizeCm(p.rows) / math.Sin(angle)
+	p.valley = p.tip * math.Sin(angle) / math.Sin(angle+part)
+	out.WidthCm, out.HeightCm = p.starSize()
+	out.of = p
+	return out
+}
+
+// starRows are the rounds in which points gain or valleys lose, so much of a side in each round.
+func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
+	gains, losses := *p, *p
+	gains.grows, gains.step = points, 1
+	losses.grows, losses.step = valleys, 1
+	gaining, losing := gains.straight(1, 1), losses.straight(0, 1)
+	side, late := 0, 0 // stitches of a side; valleys that wait for one
+	for row := 2; row <= p.rows; row++ {
+		gain := len(gaining) > 0 && gaining[0] == row
+		if gain {
+			gaining = gaining[1:]
+		}
+		if len(losing) > 0 && losing[0] == row {
+			losing, late = losing[1:], late+1
+		}
+		lose := late > 0 && side > 0 && (gain || side > 1)
+		if !gain && !lose {
+			continue
+		}
+		from := p.wedges * 2 * (side + 1)
+		var steps []stitch.Step
+		steps = stitch.AppendStep(steps, stitch.Knit, 1)
+		if gain {
+			steps = stitch.AppendStep(steps, stitch.M1L, 1)
+		}
+		if lose {
+			steps = stitch.AppendStep(steps, stitch.Knit, side-1)
+			steps = stitch.AppendStep(steps, stitch.CDD, 1)
+			steps = stitch.AppendStep(steps, stitch.Knit, side-1)
+			side, late = side-1, late-1
+		} else {
+			steps = stitch.AppendStep(steps, stitch.Knit, 2*side+1)
+		}
+		if gain {
+			steps = stitch.AppendStep(steps, stitch.M1R, 1)
+			side++
+		}
+		to := p.wedges * 2 * (side + 1)
+		rows = append(rows, Row{RowNumber: row, WantedStitches: p.wants(row), DepartureStitches: float64(to) - p.wants(row),
+			Instruction: instruction([]stitch.Step{stitch.Repeat(p.wedges, steps...)}, from, to)})
+	}
+	return rows, p.wedges * 2 * (side + 1)
+}
+
+// starPoints are the corners of a star that stands with a point upward.
+func (p *piece) starPoints() (x, y []float64) {
+	for i := range 2*p.wedges + 1 {
+		r := p.tip
+		if i%2 == 1 {
+			r = p.valley
+		}
+		sin, cos := math.Sincos(math.Pi/2 + math.Pi*float64(i)/float64(p.wedges))
+		x, y = append(x, r*cos), append(y, r*sin)
+	}
+	return x, y
+}
+
+// starSize is how wide and high it lies.
+func (p *piece) starSize() (width, height float64) {
+	x, y := p.starPoints()
+	var left, right, low, high float64
+	for i := range x {
+		left, right, low, high = min(left, x[i]), max(right, x[i]), min(low, y[i]), max(high, y[i])
+	}
+	return right - left, high - low
+}
