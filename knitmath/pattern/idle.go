@@ -68,7 +68,8 @@ func (p *parser) mayKnit(i, end int) bool {
 		"then", "next", "with", "using") && !(t.is("make", "with", "using") && !p.bare) {
 		return true
 	}
-	language := !p.began && p.castsOnLater() || i == 0 && p.tokens[i].kind == tokenWord && end > 1 || p.tokens[i].kind == tokenWord && p.tokens[i+1].is(":")
+	language := !p.began && p.castsOnLater() || i == 0 && p.tokens[i].kind == tokenWord && end > 1 ||
+		p.tokens[i].kind == tokenWord && p.tokens[i+1].is(":")
 	for ; i < end; i++ {
 		t := &p.tokens[i]
 		p.looked++

@@ -49,7 +49,8 @@ func (p *parser) prose(line *Line) bool {
 // something, and is neither a row nor a direction.
 func (p *parser) tells(i, end int) bool {
 	t := &p.tokens[i]
-	if p.onlyRows && p.startsItem(i) || t.kind == tokenNumber || p.likeRow(i, end) || p.startsItem(i) && !p.told(i, end) || p.directionAhead() ||
+	if p.onlyRows && p.startsItem(i) || t.kind == tokenNumber || p.likeRow(i, end) ||
+		p.startsItem(i) && !p.told(i, end) || p.directionAhead() ||
 		reserved[t.text] && !draft.Manner(t.text) {
 		return false
 	}

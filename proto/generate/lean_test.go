@@ -19,7 +19,9 @@ func TestGeneratedCodeIsLean(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, part := range []string{"protovalidate", "googleapis/api/annotations", "Descriptor() ([]byte, []int)", "_rawDescGZIP", "sync.Once"} {
+		for _, part := range []string{
+			"protovalidate", "googleapis/api/annotations", "Descriptor() ([]byte, []int)", "_rawDescGZIP", "sync.Once",
+		} {
 			if strings.Contains(string(code), part) {
 				t.Errorf("%s has %s", name, part)
 			}
