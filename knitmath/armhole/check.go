@@ -70,8 +70,9 @@ type settled struct {
 
 // vet checks each field for itself, and then what the counts are together.
 func vet(c *fault.Checks, in Input) settled {
-	s := settled{in: in, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule, tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
-		excess: in.excess(), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
+	s := settled{in: in, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule,
+		tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
+		excess:    in.excess(), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
 		budget: new(in.Cost() * unitsAStep), largestGroup: fault.Or(in.LargestGroupStitches, 0)}
 	s.st, s.rw = gauge.Vet(c, "gauge", in.Gauge)
 	vetStyle(c, in)

@@ -16,8 +16,9 @@ var (
 		Status: report.SourceStatusCommonPractice}
 	topCited = report.Source{Figure: "a top of 3 inches, or a quarter of a narrow sleeve", Status: report.SourceStatusSecondHand,
 		Citation: "slippedstitches.wordpress.com, March 2014: 3 inches in all; the quarter is own choice"}
-	curveCited = report.Source{Figure: "the curves, and edges measured along the line that a seam takes from step to step", Citation: "own derivation",
-		Status: report.SourceStatusOwnDerivation}
+	curveCited = report.Source{Figure: "the curves, and edges measured along the line that a seam takes from step to step",
+		Citation: "own derivation",
+		Status:   report.SourceStatusOwnDerivation}
 	bindOffCited = report.Source{Figure: "2 inches bound off at the underarm of a modified drop", Status: report.SourceStatusSecondHand,
 		Citation: "K. Buss, in another's account: 1.5 to 3 inches straight, and the sleeve longer by as much", Uncertain: true}
 	twiceCited = report.Source{Figure: "a straight sleeve as wide as twice the armhole's depth", Status: report.SourceStatusPublished,

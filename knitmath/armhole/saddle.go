@@ -12,7 +12,8 @@ import (
 func (s *settled) settleStrap(c *fault.Checks, in Input) {
 	s.lowered = s.rw.Nearest(measure.Micrometres(s.st.SizeCm(s.top) / 2))
 	if s.depth -= s.lowered; s.depth < MinDepth {
-		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; at least %d are planned, so a depth of %d rows would do",
+		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; "+
+			"at least %d are planned, so a depth of %d rows would do",
 			s.depth, MinDepth, MinDepth+s.lowered), s.depthField)
 		return
 	}
@@ -28,10 +29,11 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 	}
 	switch {
 	case neck > across-2 || neck < 1:
-		c.Infeasible(fmt.Sprintf("comes to %d stitches, and a shoulder of the %d across has at least 1: from 1 to %d would do", neck, across, across-2),
-			field, s.acrossField)
+		c.Infeasible(fmt.Sprintf("comes to %d stitches, and a shoulder of the %d across has at least 1: from 1 to %d would do",
+			neck, across, across-2), field, s.acrossField)
 	case (across-neck)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike; %d or %d would do", neck, across, neck-1, neck+1), field)
+		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both shoulders are alike; %d or %d would do",
+			neck, across, neck-1, neck+1), field)
 	}
 	s.shoulder = (across - neck) / 2
 	s.strapRows = max(1, s.rw.Nearest(measure.Micrometres(s.st.SizeCm(max(s.shoulder, 0)))))

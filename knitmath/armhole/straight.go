@@ -28,21 +28,22 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 	most := int(math.Floor(counts(MaxExcess) + nearlyWhole))
 	if given := in.SleeveStitches; given != nil {
 		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
-			c.Infeasible(fmt.Sprintf("its edge is to be %s to %s %% longer than the %s of an armhole; from %d to %d stitches are", measure.Decimal(MinExcess, 0),
-				measure.Decimal(MaxExcess, 0), s.unit.Size(around), least, most), "sleeve_stitches", s.depthField)
+			c.Infeasible(fmt.Sprintf("its edge is to be %s to %s %% longer than the %s of an armhole; from %d to %d stitches are",
+				measure.Decimal(MinExcess, 0), measure.Decimal(MaxExcess, 0), s.unit.Size(around), least, most), "sleeve_stitches", s.depthField)
 		}
 	} else {
 		num, den := s.st.Exact(measure.Micrometres(counts(s.excess) * s.st.SizeCm(1)))
 		n, ok := s.rules.sleeve.Among(num, den, least, most, 1)
 		if !ok {
-			c.Infeasible(fmt.Sprintf("allows no count of stitches that makes the sleeve's edge 0 to 5 %% longer than the %s of an armhole: from %d to %d",
+			c.Infeasible(fmt.Sprintf("allows no count of stitches that makes the sleeve's edge 0 to 5 %% longer than the %s of an armhole: "+
+				"from %d to %d",
 				s.unit.Size(around), least, most), "sleeve_rule", s.depthField)
 		}
 		s.sleeve = n
 	}
 	if c.Err() == nil && (s.sleeve < MinWidth || s.sleeve > MaxWidth) {
-		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned", s.sleeve, MinWidth, MaxWidth),
-			s.depthField, "gauge")
+		c.Infeasible(fmt.Sprintf("a sleeve as wide as twice the depth comes to %d stitches; from %d to %d are planned",
+			s.sleeve, MinWidth, MaxWidth), s.depthField, "gauge")
 	}
 	s.top = s.sleeve
 }

@@ -162,21 +162,25 @@ func checkStrap(t *testing.T, in Input, out Armhole) {
 // 8 cm, of which 4, 12 rows, go off the back; across 36 cm 72 stitches, a neck of 24, shoulders
 // of 24 stitches, 12 cm, 36 rows.
 func TestStylesByHand(t *testing.T) {
-	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ChestEaseCm: new(10.0), ArmholeDepthCm: new(20.0)}
+	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ChestEaseCm: new(10.0),
+		ArmholeDepthCm: new(20.0)}
 	if out := mustPlan(t, in); out.Back.StartStitches != 100 || out.Back.EndStitches != 100 || out.Back.HeightRows != 60 ||
 		out.Cap.StartStitches != 80 || out.Cap.HeightRows != 0 || out.UnderarmStitches != 0 || out.ArmholeEdgeCm != 40 {
 		t.Errorf("drop: %+v", out)
 	}
 	in.Style = StyleModifiedDrop
-	if out := mustPlan(t, in); out.Back.EndStitches != 80 || out.UnderarmStitches != 10 || out.Cap.StartStitches != 80 || out.Cap.HeightRows != 15 {
+	if out := mustPlan(t, in); out.Back.EndStitches != 80 || out.UnderarmStitches != 10 ||
+		out.Cap.StartStitches != 80 || out.Cap.HeightRows != 15 {
 		t.Errorf("modified drop: %+v", out)
 	}
 	in.Style, in.AcrossBackCm, in.SleeveStitches = StyleSaddle, new(36.0), new(70)
-	if out := mustPlan(t, in); out.Back.HeightRows != 48 || *out.Strap != (Strap{Stitches: 16, WidthCm: 8, Rows: 36, LengthCm: 12, ShoulderCm: 12}) {
+	if out := mustPlan(t, in); out.Back.HeightRows != 48 ||
+		*out.Strap != (Strap{Stitches: 16, WidthCm: 8, Rows: 36, LengthCm: 12, ShoulderCm: 12}) {
 		t.Errorf("saddle: %+v, %+v", out.Back, out.Strap)
 	}
 	// Published: 26 cm of armhole, 12 stitches to 10 cm, 62 stitches of sleeve.
-	in = Input{Gauge: &gauge.Gauge{Stitches: 12, Rows: 36}, Style: StyleDrop, BackStitches: new(64), ArmholeDepthCm: new(26.0), SleeveStitches: new(62)}
+	in = Input{Gauge: &gauge.Gauge{Stitches: 12, Rows: 36}, Style: StyleDrop, BackStitches: new(64), ArmholeDepthCm: new(26.0),
+		SleeveStitches: new(62)}
 	if _, err := Plan(in); err == nil || !strings.Contains(err.Error(), "from 63 to 65 stitches are") {
 		t.Errorf("52 cm are 62.4 stitches, and the book's 62 a little less: %v", err)
 	}
@@ -216,7 +220,8 @@ func TestStyleFaults(t *testing.T) {
 }
 
 func TestSleeveNarrow(t *testing.T) {
-	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ArmholeDepthCm: new(15.0), UpperArmCm: new(30.0)}
+	in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleDrop, ChestCm: new(90.0), ArmholeDepthCm: new(15.0),
+		UpperArmCm: new(30.0)}
 	if out := mustPlan(t, in); !hasNotice(out, SleeveNarrow) {
 		t.Errorf("%+v", out.Notices)
 	}
@@ -241,7 +246,8 @@ func TestRulesBind(t *testing.T) {
 			continue
 		}
 		bound++
-		if out.Back.EndStitches%6 != 1 || out.UnderarmStitches%3 != 0 || out.Cap.EndStitches%4 != 2 || math.Abs(out.Back.GreatestDepartureStitches) > 4 {
+		if out.Back.EndStitches%6 != 1 || out.UnderarmStitches%3 != 0 || out.Cap.EndStitches%4 != 2 ||
+			math.Abs(out.Back.GreatestDepartureStitches) > 4 {
 			t.Errorf("%d across, %d at the underarm, %d at the top", out.Back.EndStitches, out.UnderarmStitches, out.Cap.EndStitches)
 		}
 		if off := float64(out.Back.EndStitches) - across*2.2; math.Abs(off) > 3.01 {

@@ -79,8 +79,8 @@ func (o Armhole) bodyOf(name string, p shaped) []string {
 	if p.lost > 0 {
 		return directionsOf(name, p)
 	}
-	return []string{name + ": mark both edges where the armholes begin.", "Work " + report.CountOf(p.rows, "rows") + " even to the shoulders: " +
-		report.CountOf(p.start, "stitches") + "."}
+	return []string{name + ": mark both edges where the armholes begin.",
+		"Work " + report.CountOf(p.rows, "rows") + " even to the shoulders: " + report.CountOf(p.start, "stitches") + "."}
 }
 
 // directionsOf tells one piece that is shaped.
