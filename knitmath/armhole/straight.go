@@ -2,7 +2,6 @@ package armhole
 
 import (
 	"fmt"
-	"math"
 
 	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
@@ -24,8 +23,8 @@ func (s *settled) straight(c *fault.Checks, in Input) {
 	}
 	around, sides := s.edgeCm(s.bodice(s.back))+s.edgeCm(s.bodice(s.front)), 2*s.rw.SizeCm(s.capRows)
 	counts := func(percent float64) float64 { return (around*(1+percent/100) - sides) / s.st.SizeCm(1) }
-	least := max(1, int(measure.CeilQuotient(counts(MinExcess)-nearlyWhole, 1)))
-	most := int(math.Floor(counts(MaxExcess) + nearlyWhole))
+	least := max(1, measure.CeilQuotient(counts(MinExcess)-nearlyWhole, 1))
+	most := -measure.CeilQuotient(-counts(MaxExcess)-nearlyWhole, 1) // rounded down
 	if given := in.SleeveStitches; given != nil {
 		if s.sleeve = *given; s.sleeve < least || s.sleeve > most {
 			c.Infeasible(fmt.Sprintf("its edge is to be %s to %s %% longer than the %s of an armhole; from %d to %d stitches are",
