@@ -147,7 +147,8 @@ func TestCompareFaults(t *testing.T) {
 		FirstBallCount: new(0), DisplayUnit: 3})
 	knittest.WantViolations(t, err, "first.put_up REQUIRED", "first.count REQUIRED", "second.put_up CONTRADICTORY",
 		"second.count CONTRADICTORY",
-		"second.count.notation UNREADABLE_TEXT", "second.strands OUT_OF_RANGE", "second.wraps_per_inch OUT_OF_RANGE", "second.stitches NOT_FINITE",
+		"second.count.notation UNREADABLE_TEXT", "second.strands OUT_OF_RANGE",
+		"second.wraps_per_inch OUT_OF_RANGE", "second.stitches NOT_FINITE",
 		"second.over_cm OUT_OF_RANGE", "second.fibres[0].fibre REQUIRED", "second.fibres[0].percent REQUIRED",
 		"second.fibres[1].fibre UNKNOWN_VALUE", "second.fibres[1].percent OUT_OF_RANGE", "first_ball_count OUT_OF_RANGE",
 		"first_ball_count CONTRADICTORY", "display_unit UNKNOWN_VALUE")
