@@ -117,23 +117,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return true
 	case p.evenCount(w, info):
 		return true
-	case t.kind == tokenNumber && p.measuredEnd(p.next) != 0 &&
-		p.tokens[p.measuredEnd(p.next)-1].is("cm", "ins", "in", "inch", "inches", "mm"):
-		p.next = p.measuredEnd(p.next)
-		w.length = true
-		return true
-	case t.is("back") && p.ahead(1).is("and") && p.ahead(2).is("forth"):
-		p.next += 3
-		info.turns, w.setUp = constructionFlat, true
-		return true
-	case t.is("in") && (p.ahead(1).is("rows") || p.ahead(1).is("the") && p.ahead(2).is("round", "rnd") || p.ahead(1).is("rnds", "rounds")):
-		info.turns = constructionRound
-		if p.ahead(1).is("rows") {
-			info.turns = constructionFlat
-		}
-		p.next += 2
-		p.accept("round", "rnd")
-		w.setUp = true
+	case p.evenLength(w), p.evenTurns(w, info):
 		return true
 	case p.onTheseStitches(info):
 		w.setUp = true
@@ -151,6 +135,39 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		return true
 	}
 	return false
+}
+
+// evenLength reads a length, "5 cm".
+func (p *parser) evenLength(w *evenWork) bool {
+	end := p.measuredEnd(p.next)
+	if p.peek().kind != tokenNumber || end == 0 || !p.tokens[end-1].is("cm", "ins", "in", "inch", "inches", "mm") {
+		return false
+	}
+	p.next = end
+	w.length = true
+	return true
+}
+
+// evenTurns reads "back and forth", "in rows", "in the round".
+func (p *parser) evenTurns(w *evenWork, info *lineInfo) bool {
+	t, first, second := p.peek(), p.ahead(1), p.ahead(2)
+	switch {
+	case t.is("back") && first.is("and") && second.is("forth"):
+		p.next += 3
+		info.turns = constructionFlat
+	case t.is("in") && first.is("rows"):
+		p.next += 2
+		p.accept("round", "rnd")
+		info.turns = constructionFlat
+	case t.is("in") && (first.is("the") && second.is("round", "rnd") || first.is("rnds", "rounds")):
+		p.next += 2
+		p.accept("round", "rnd")
+		info.turns = constructionRound
+	default:
+		return false
+	}
+	w.setUp = true
+	return true
 }
 
 // ribSpelled passes over ", k2, p2" after "in rib", where nothing else follows.

@@ -49,11 +49,8 @@ func (p *parser) leadIn(info *lineInfo) {
 // its comma, or before the verb.
 func (p *parser) leadEnd(i int) int {
 	t := &p.tokens[i]
-	if t.kind != tokenWord || !leadIns[t.text] || t.is("cont", "next", "now", "then", "and", "also", "again") {
+	if !p.leadsIn(i) {
 		return 0
-	}
-	if t.is("for") && p.rowsAfter(i+1) {
-		return 0 // so many rows
 	}
 	with := t.is("with", "using", "on", "holding", "from", "by")
 	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
@@ -81,6 +78,13 @@ func (p *parser) leadEnd(i int) int {
 		}
 	}
 	return 0
+}
+
+// leadsIn reports whether a lead-in may begin with token i, and not "for so many rows".
+func (p *parser) leadsIn(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
+		!(t.is("for") && p.rowsAfter(i+1))
 }
 
 // worksWith are verbs that may be nouns after "with": "with work facing".
