@@ -16,7 +16,7 @@ const (
 	ThumbUnlikeHands report.Reason = "THUMB_UNLIKE_HANDS"
 )
 
-// CountAdjusted: the top does not divide the stitches of the mitten, and a round of its own
+// CountAdjusted says that the top does not divide the stitches of the mitten, and a round of its own
 // decreases the rest. Field is that of the size.
 const CountAdjusted report.Reason = "COUNT_ADJUSTED"
 

@@ -68,7 +68,10 @@ func (o Thumb) hand(d []string, name, way string, of func(HandRound) stitch.Inst
 			words = "; the stitches of the thumb on waste yarn"
 		}
 		in := of(r)
-		d = append(d, "Round "+strconv.Itoa(r.RoundNumber)+" ("+hand+words+"): "+in.Row.Text()+" ("+report.CountOf(in.EndStitches, "stitches")+").")
+		d = append(
+			d,
+			"Round "+strconv.Itoa(r.RoundNumber)+" ("+hand+words+"): "+in.Row.Text()+" ("+report.CountOf(in.EndStitches, "stitches")+").",
+		)
 		last = r.RoundNumber
 	}
 	return d
