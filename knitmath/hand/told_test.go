@@ -76,7 +76,7 @@ func TestCornersOfThumbs(t *testing.T) {
 		}
 		var rounds []string
 		for _, d := range out.Directions() {
-			if strings.HasPrefix(d, "Thumb round ") {
+			if strings.HasPrefix(d, "Round ") && strings.Contains(d, "(thumb") {
 				rounds = append(rounds, d)
 			}
 		}
