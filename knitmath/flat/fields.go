@@ -60,7 +60,7 @@ func vetGiven(c *fault.Checks, form Form, field string, given bool) {
 
 // vetBelongs checks the other fields that belong to some forms only.
 func vetBelongs(c *fault.Checks, in Input) {
-	wedged := in.Form == FormDisc || in.Form == FormRing || in.Form == FormSector
+	wedged := slices.Contains([]Form{FormDisc, FormRing, FormSector}, in.Form)
 	only := func(given bool, field string, fits bool) {
 		if given && !fits {
 			c.Add(field, fault.ReasonContradictory, "does not belong to this form or arrangement")
@@ -73,9 +73,9 @@ func vetBelongs(c *fault.Checks, in Input) {
 	only(in.WedgeCount != nil, "wedge_count", wedged && in.Arrangement != ArrangementDoubling)
 	starts := (in.Form == FormDisc || in.Form == FormSector) && in.Arrangement != ArrangementShortRows
 	only(in.StartStitches != nil, "start_stitches", starts)
-	turned := wedged && in.Form != FormSector && in.Arrangement != ArrangementShortRows || in.Form == FormPolygon || in.Form == FormMitredSquare
+	cornered := in.Form == FormPolygon || in.Form == FormMitredSquare
+	turned := wedged && in.Form != FormSector && in.Arrangement != ArrangementShortRows || cornered
 	only(in.Direction == DirectionInwards, "direction", turned)
-	climbs := wedged && in.Arrangement < ArrangementDoubling || in.Form == FormStar || in.Form == FormPolygon || in.Form == FormMitredSquare ||
-		in.Form == FormTriangleFromTop
+	climbs := wedged && in.Arrangement < ArrangementDoubling || cornered || in.Form == FormStar || in.Form == FormTriangleFromTop
 	only(in.ToleranceRows != nil, "tolerance_rows", climbs)
 }
