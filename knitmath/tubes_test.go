@@ -54,7 +54,8 @@ func TestTubesAreReadBack(t *testing.T) {
 				read++
 				tubesRead(t, "crown of "+at, o.Directions(), 0, o.EndStitches)
 			}
-			if o, err := hand.PlanMittenTop(hand.MittenTopInput{Gauge: g, HandStitches: &n, Kind: hand.TopKind(kind % 5), LengthRounds: new(70)}); err == nil {
+			top := hand.MittenTopInput{Gauge: g, HandStitches: &n, Kind: hand.TopKind(kind % 5), LengthRounds: new(70)}
+			if o, err := hand.PlanMittenTop(top); err == nil {
 				read++
 				tubesRead(t, "top of "+at, o.Directions(), n, o.EndStitches)
 			}

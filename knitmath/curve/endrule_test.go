@@ -13,7 +13,7 @@ func TestEndRule(t *testing.T) {
 	for inward := 4.0; inward < 12; inward += 0.25 {
 		in := CurvedEdgeInput{StartStitches: 103, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
 			EndRule: &gauge.CountRule{Multiple: new(6), Remainder: new(1)},
-			Points: []CurvePoint{{HeightCm: new(8.0), InwardCm: &inward, Shape: ShapeQuarterEllipse}, {HeightCm: new(12.0), InwardCm: &inward}}}
+			Points:  []CurvePoint{{HeightCm: new(8.0), InwardCm: &inward, Shape: ShapeQuarterEllipse}, {HeightCm: new(12.0), InwardCm: &inward}}}
 		out, err := PlanCurvedEdge(in)
 		if err != nil {
 			t.Fatal(err)
@@ -35,6 +35,6 @@ func TestEndRule(t *testing.T) {
 	}
 	_, err := PlanCurvedEdge(CurvedEdgeInput{StartStitches: 102, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30},
 		EndRule: &gauge.CountRule{Multiple: new(6), Remainder: new(1)},
-		Points: []CurvePoint{{HeightCm: new(8.0), InwardCm: new(7.0)}}})
+		Points:  []CurvePoint{{HeightCm: new(8.0), InwardCm: new(7.0)}}})
 	knittest.WantViolations(t, err, "end_rule INFEASIBLE")
 }

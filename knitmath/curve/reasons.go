@@ -46,7 +46,7 @@ func (CurvedEdge) Sources() []report.Source {
 		{Figure: "steps along the curve", Status: report.SourceStatusOwnDerivation,
 			Citation: "own derivation: the least to remember of the plans near enough to the curve, by dynamic programming"},
 		{Figure: "bind-offs of the right and the left edge a row apart", Status: report.SourceStatusSecondHand,
-			Citation: "Knitting for Dummies, excerpt on knittingmagic.biz: normal, and no error"},
+			Citation: "Knitting for Dummies, an excerpt: normal, and no error"},
 		{Figure: "leans of the increases and decreases", Citation: "common practice", Status: report.SourceStatusCommonPractice},
 	}
 }

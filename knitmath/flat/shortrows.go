@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"errors"
 	"math"
 
 	"example.com/knitmath/knitmath/fault"
@@ -28,7 +29,8 @@ func ofShortRows(c *fault.Checks, in Input) Shape {
 		ask.TurnDegrees = &turn
 	}
 	circle, err := shortrow.PlanCircleOfWedges(ask)
-	if refused, ok := err.(*fault.InputError); ok {
+	var refused *fault.InputError
+	if errors.As(err, &refused) {
 		for _, v := range refused.Violations {
 			if field, ok := circleFields[v.Field]; ok {
 				v.Field = field

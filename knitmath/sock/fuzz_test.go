@@ -24,8 +24,10 @@ func FuzzPlanHeel(f *testing.F) {
 	f.Add(int32(5), int32(0), 60, 30, 0, 0, 0, 0, 0, int32(0), 2, 22.0)
 	f.Add(int32(1), int32(2), 66, 33, 30, 11, 0, 3, 0, int32(2), 0, 30.0)
 	f.Add(int32(3), int32(2), 60, 0, 0, 4, 0, 0, 0, int32(0), 0, 0.0)
-	f.Fuzz(func(t *testing.T, kind, direction int32, round, heel, flap, centre, pick, every, quick int, method int32, corner int, standard float64) {
-		in := HeelInput{Kind: HeelKind(kind), Direction: Direction(direction), RoundStitches: &round, HeelStitches: given(heel), FlapRows: given(flap),
+	f.Fuzz(func(t *testing.T, kind, direction int32, round, heel, flap, centre, pick, every, quick int, method int32, corner int,
+		standard float64) {
+		in := HeelInput{Kind: HeelKind(kind), Direction: Direction(direction), RoundStitches: &round, HeelStitches: given(heel),
+			FlapRows:       given(flap),
 			CentreStitches: given(centre),
 			PickUpStitches: given(pick), GussetEveryRounds: given(every), SuccessiveRounds: given(quick), TurnMethod: shortrow.TurnMethod(method),
 			CornerStitches: given(corner), WithOutline: true}

@@ -59,7 +59,8 @@ func TestToeUpHeelsAreKnit(t *testing.T) {
 			return
 		}
 		grown := *o.GussetStitches - o.RoundStitches
-		if grown != 2**o.GussetIncreaseRounds || len(o.part(HeelPartGusset)) != *o.GussetRounds || o.TurnedStitches != nil && *o.TurnedStitches != o.HeelStitches {
+		if grown != 2**o.GussetIncreaseRounds || len(o.part(HeelPartGusset)) != *o.GussetRounds ||
+			o.TurnedStitches != nil && *o.TurnedStitches != o.HeelStitches {
 			t.Fatalf("%s: %+v", at, o)
 		}
 		if o.FlapRows != nil && (*o.FlapRows != grown || len(o.part(HeelPartFlap)) != grown+1) {
@@ -118,7 +119,8 @@ func TestPublishedHeelsToeUp(t *testing.T) {
 				}
 			}
 		}
-		if last := o.Rows[len(o.Rows)-1].Instruction; last.EndStitches-o.InstepStitches != *whole(t, row["came_to"]) || o.Rows[0].Side != stitch.RightSide {
+		if last := o.Rows[len(o.Rows)-1].Instruction; last.EndStitches-o.InstepStitches != *whole(t, row["came_to"]) ||
+			o.Rows[0].Side != stitch.RightSide {
 			t.Errorf("%s: comes to %d", row["id"], last.EndStitches-o.InstepStitches)
 		}
 	}

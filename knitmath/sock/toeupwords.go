@@ -66,7 +66,8 @@ func (o Heel) directToeUp(d []string) []string {
 // flapToeUp is the flap that takes up the gussets.
 func (o Heel) flapToeUp(d []string) []string {
 	rows := o.part(HeelPartFlap)
-	d = append(d, "Heel flap: each row takes up a stitch of the gusset with its last. Slip stitches purlwise, with the yarn on the wrong side.")
+	d = append(d, "Heel flap: each row takes up a stitch of the gusset with its last. "+
+		"Slip stitches purlwise, with the yarn on the wrong side.")
 	told := min(len(rows)-1, 4)
 	for _, r := range rows[:told] {
 		d = append(d, r.line()+".")

@@ -93,8 +93,10 @@ func (r ring) crosses() (list []crossed, length float64) {
 // cell is the stitch that lies at a place of the surface.
 func (b *revolved) cell(s spot) RingPlace {
 	round := min(int(s.along/b.high), len(b.counts)-1)
-	turns := s.turn / 2 / math.Pi
-	turns -= math.Floor(turns)
+	_, turns := math.Modf(s.turn / 2 / math.Pi)
+	if turns < 0 {
+		turns++
+	}
 	return RingPlace{round + 1, min(int(turns*float64(b.counts[round])), b.counts[round]-1) + 1}
 }
 
