@@ -15,8 +15,8 @@ import (
 func (e *curvedEdge) ruledPoints(c *fault.Checks, points []CurvePoint, rule gauge.Rule) []CurvePoint {
 	last := len(points) - 1
 	p := points[last]
-	if p.InwardStitches == nil && p.InwardCm == nil || e.st.IsZero() {
-		return points
+	if (p.InwardStitches == nil) == (p.InwardCm == nil) || e.st.IsZero() {
+		return points // neither or both are given: refused as it is
 	}
 	inward, each := e.st.Counted(p.InwardStitches, p.InwardCm), 1
 	if e.in.Edges == EdgesBoth || e.in.Edges == EdgesUnspecified {
@@ -41,7 +41,7 @@ func (e *curvedEdge) ruledPoints(c *fault.Checks, points []CurvePoint, rule gaug
 		return points
 	}
 	moved := append([]CurvePoint(nil), points...)
-	for i := last; i >= 0 && points[i].InwardCm != nil && *points[i].InwardCm == *p.InwardCm; i-- {
+	for i := last; i >= 0 && points[i].InwardStitches == nil && points[i].InwardCm != nil && *points[i].InwardCm == *p.InwardCm; i-- {
 		moved[i].InwardCm, moved[i].InwardStitches = nil, new((e.start-n)/each)
 	}
 	return moved

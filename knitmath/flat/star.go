@@ -69,7 +69,9 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
 	gains, losses := *p, *p
 	gains.grows, gains.step = points, 1
-	losses.grows, losses.step = valleys, 1
+	// The stitches of point and valley are there from the beginning, half a one for a side too
+	// many in every round; the valleys lose it as soon as they can.
+	losses.grows, losses.step, losses.base = valleys, 1, 0.5
 	gaining, losing := gains.straight(1, 1), losses.straight(0, 1)
 	side, late := 0, 0 // stitches of a side; valleys that wait for one
 	for row := 2; row <= p.rows; row++ {

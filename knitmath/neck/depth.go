@@ -14,8 +14,11 @@ import (
 const (
 	frontShare, frontMostCm = 0.5, 7.5
 	backShare, backMostCm   = 0.15, 3.8
-	// rowsOfSlant: a V loses a stitch at each edge every 4th row.
-	rowsOfSlant = 4
+	// rowsOfSlant: a V loses a stitch at each edge every 4th row. Where rows are so high that it
+	// would reach below vMostCm it loses some of them faster, though none oftener than every
+	// fastSlant rows. Common practice: a V ends above the fullest part of the chest.
+	rowsOfSlant, fastSlant = 4, 2
+	vMostCm                = 23.0
 )
 
 // evenRows is the even number of rows nearest to num/den, half-way up.
@@ -39,7 +42,8 @@ func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field strin
 	case ShapeBoat:
 		return p.leastDepth(), "front_depth_rows"
 	case ShapeV:
-		return min(rowsOfSlant*slants+evenAbove, MaxDepthRows), "front_depth_rows"
+		most := max(p.usualDepth(vMostCm), fastSlant*slants+evenAbove)
+		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows), "front_depth_rows"
 	}
 	width := p.st.SizeCm(p.neck)
 	return p.usualDepth(min(frontShare*width, frontMostCm)), "front_depth_rows"

@@ -316,8 +316,8 @@ type PlanNecklineRequest struct {
 	NeckRule *CountRule `protobuf:"bytes,10,opt,name=neck_rule,json=neckRule,proto3" json:"neck_rule,omitempty"`
 	// Depth of the front, 0 to 400 rows, from the end of the shoulder at the neck to the foot of
 	// the neck; to an even number, an odd one up. Default half the width of the neck, at most
-	// 7.5 cm; of a V what a stitch every 4th row at each edge takes; of a boat neck 0. Short
-	// rows at the shoulders take 2 at least.
+	// 7.5 cm; of a V what a stitch every 4th row at each edge takes, at most 23 cm unless even
+	// every 2nd row takes more; of a boat neck 0. Short rows at the shoulders take 2 at least.
 	FrontDepthRows *int32 `protobuf:"varint,11,opt,name=front_depth_rows,json=frontDepthRows,proto3,oneof" json:"front_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	FrontDepthCm *float64 `protobuf:"fixed64,12,opt,name=front_depth_cm,json=frontDepthCm,proto3,oneof" json:"front_depth_cm,omitempty"`
