@@ -35,7 +35,7 @@ func explainQuery(raw string, question protoreflect.MessageDescriptor) (found []
 		path, fd := resolve(question, key)
 		switch {
 		case fd == nil:
-			x.add(path, reasonUnknown, "there is no such field that fits in a query string")
+			x.add(path, reasonUnknown, "%s", unfit(question, key))
 		case seen[path] || len(values[key]) > 1 && !fd.IsList():
 			x.add(path, reasonDuplicate, "is given more than once")
 		default:
@@ -81,6 +81,23 @@ func resolve(md protoreflect.MessageDescriptor, key string) (string, protoreflec
 		md = fd.Message()
 	}
 	return key, nil
+}
+
+// unfit says why a parameter names nothing that a query string can hold.
+func unfit(md protoreflect.MessageDescriptor, key string) string {
+	for name := range strings.SplitSeq(key, ".") {
+		fd := fieldNamed(md, name)
+		switch {
+		case fd == nil:
+			return "there is no such field; there are " + fieldsOf{md}.String()
+		case fd.Message() == nil:
+			return "is below a value, which has no fields"
+		case fd.IsList():
+			return "a list of objects does not fit in a query string; ask by POST"
+		}
+		md = fd.Message()
+	}
+	return "an object does not fit in a query string; it has the fields " + fieldsOf{md}.String() + ", each a parameter of its own after a dot"
 }
 
 // textFault says what is wrong with a scalar written in a query string.

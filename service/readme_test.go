@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -128,3 +129,42 @@ func indented(t *testing.T, data []byte) []byte {
 }
 
 var spaces = regexp.MustCompile(`: {2,}`)
+
+// The README names what can only be posted, as the document has it; those on written
+// instructions it names together.
+func TestReadmeNamesWhatIsPosted(t *testing.T) {
+	readme, err := os.ReadFile("../README.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	sentence := regexp.MustCompile("(?s)by GET too: all but(.*?)and those on written instructions").FindSubmatch(readme)
+	if sentence == nil {
+		t.Fatal("the README does not say what is asked by GET")
+	}
+	var named []string
+	for _, m := range regexp.MustCompile("`([a-zA-Z]+)`").FindAllSubmatch(sentence[1], -1) {
+		named = append(named, string(m[1]))
+	}
+	data, err := os.ReadFile("../gen/openapi/knitmath.openapi.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var document struct {
+		Paths map[string]map[string]json.RawMessage
+	}
+	if err := json.Unmarshal(data, &document); err != nil {
+		t.Fatal(err)
+	}
+	var posted []string
+	for path, operations := range document.Paths {
+		room, method, called := strings.Cut(path, ":")
+		if called && room != "/v1/pattern" && operations["get"] == nil {
+			posted = append(posted, method)
+		}
+	}
+	slices.Sort(named)
+	slices.Sort(posted)
+	if !slices.Equal(named, posted) {
+		t.Errorf("the README names %v, only posted are %v", named, posted)
+	}
+}

@@ -39,10 +39,9 @@ func ListBodySizes(in ListInput) (List, error) {
 		return List{}, err
 	}
 	out := List{}
-	for _, row := range sizes {
-		if (in.Group == 0 || row.Group == in.Group) && (in.Measure == 0 || row.Measure == in.Measure) {
-			out.Rows = append(out.Rows, row)
-		}
+	if n := in.rows(nil); n > 0 {
+		out.Rows = make([]SizeRow, 0, n)
+		in.rows(&out.Rows)
 	}
 	if len(out.Rows) == 0 {
 		out.Notices = append(out.Notices, report.Notice{Reason: NoRows, Field: "measure",
@@ -52,6 +51,21 @@ func ListBodySizes(in ListInput) (List, error) {
 		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: field, Description: measureHands})
 	}
 	return out, nil
+}
+
+// rows counts the rows that are asked for, and adds them to a list unless it is nil.
+func (in ListInput) rows(to *[]SizeRow) int {
+	n := 0
+	for i := range sizes {
+		row := &sizes[i]
+		if in.Group != 0 && row.Group != in.Group || in.Measure != 0 && row.Measure != in.Measure {
+			continue
+		}
+		if n++; to != nil {
+			*to = append(*to, *row)
+		}
+	}
+	return n
 }
 
 // ofHands is the field that asks for hands; empty where none does.

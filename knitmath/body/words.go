@@ -15,10 +15,13 @@ func (List) Directions() []string { return nil }
 // Sources are those of the rows, each once.
 func (o List) Sources() []report.Source {
 	sources := []report.Source{{Figure: "body sizes", Citation: "each row has its own", Status: report.SourceStatusCommonPractice}}
-	seen := map[string]bool{}
-	for _, r := range o.Rows {
-		if !seen[r.Citation+r.Basis] {
-			seen[r.Citation+r.Basis] = true
+	type cited struct{ basis, citation string }
+	seen := map[cited]bool{}
+	var last cited // most rows have the source of the row before
+	for i := range o.Rows {
+		r := &o.Rows[i]
+		if at := (cited{r.Basis, r.Citation}); at != last && !seen[at] {
+			seen[at], last = true, at
 			sources = append(sources, report.Source{Figure: r.Basis, Citation: r.Citation, Status: r.Status, Uncertain: r.Uncertain})
 		}
 	}

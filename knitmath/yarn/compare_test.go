@@ -47,6 +47,41 @@ func TestVerdictsByThickness(t *testing.T) {
 	}
 }
 
+// A gauge at a bound is within it, however its quotient comes out: 11 stitches for 10 are 10 %
+// more, 21 for 20 are 5 %. Swept over whole and half stitches, against whole numbers.
+func TestGaugesAtABound(t *testing.T) {
+	for a := 10; a <= 120; a++ { // half stitches
+		for b := a; b <= 2*a; b++ {
+			want := VerdictNo
+			switch {
+			case 20*b <= 21*a:
+				want = VerdictFits
+			case 10*b <= 11*a:
+				want = VerdictNearly
+			}
+			for _, pair := range [][2]int{{a, b}, {b, a}} {
+				first, second := ball(115), ball(115)
+				first.Stitches, second.Stitches = new(float64(pair[0])/2), new(float64(pair[1])/2)
+				if out := compared(t, CompareInput{First: first, Second: second}); out.Verdict != want {
+					t.Errorf("%v and %v stitches: %d, want %d", *first.Stitches, *second.Stitches, out.Verdict, want)
+				}
+			}
+		}
+	}
+}
+
+// A yarn that is too thick gets no better by more strands of it.
+func TestAdviceGoesTheRightWay(t *testing.T) {
+	for _, c := range []struct {
+		second float64
+		want   string
+	}{{60, "thinner yarn"}, {210, "more strands"}} {
+		if d := compared(t, CompareInput{First: ball(115), Second: ball(c.second)}).Directions(); !strings.Contains(d[0], c.want) {
+			t.Errorf("115 m and %v m to a ball: %q", c.second, d)
+		}
+	}
+}
+
 // Twelve balls of 115 m are 1,380 m: of 125 m 11.04, so 12; of 100 m 13.8, so 14; of 115 m
 // to 100 g still 12, where the same mass would be 6. Two strands of 230 m take twice the
 // metres, and two strands as thick as one of 115 m are as thick as it.

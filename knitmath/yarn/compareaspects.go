@@ -72,9 +72,11 @@ func judgedTex(first, second Tex) Verdict {
 	return VerdictNo
 }
 
-// judged is the verdict on a ratio that would best be 1.
+// judged is the verdict on a ratio that would best be 1; one at a bound is within it, though
+// the quotient of two decimals may lie a last digit beyond.
 func judged(ratio float64) Verdict {
-	switch off := max(ratio, 1/ratio) - 1; {
+	const lastDigits = 1e-12
+	switch off := max(ratio, 1/ratio) - 1 - lastDigits; {
 	case off <= fitsWithin:
 		return VerdictFits
 	case off <= nearlyWithin:

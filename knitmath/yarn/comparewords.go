@@ -42,7 +42,11 @@ func (a AspectResult) inShort() string {
 
 // Directions say what to do before buying.
 func (o Comparison) Directions() []string {
-	if o.Verdict == VerdictNo {
+	switch {
+	case o.Verdict == VerdictNo && o.ThicknessRatio > 1:
+		return []string{"Look for a thinner yarn, hold fewer strands together if there are several, or recount the pattern at the gauge " +
+			"that the second yarn likes."}
+	case o.Verdict == VerdictNo:
 		return []string{"Hold more strands together, or recount the pattern at the gauge that the second yarn likes."}
 	}
 	return []string{"Knit a swatch of the second yarn to the pattern's gauge, wash it as the garment will be washed, and let it hang " +

@@ -104,6 +104,44 @@ func TestExaminationOfPliedCotton(t *testing.T) {
 	}
 }
 
+// Questions of the kind that textbooks of the 1890s set, in the counts of their time: what
+// count in another system is as thick, and what several threads twisted together make.
+//
+// Source: from memory, after the calculations in E. A. Posselt, Textile Calculations (1896),
+// and T. R. Ashenhurst's tables; the values close by the lengths of the skeins (840, 560 and
+// 300 yd a pound, 1,600 yd for a run, 300 for a cut).
+func TestQuestionsOfThe1890s(t *testing.T) {
+	number := func(n int64, from, to CountSystem) *big.Rat { return from.Tex(big.NewRat(n, 1)).In(to) }
+	for _, c := range []struct {
+		name      string
+		got, want *big.Rat
+	}{
+		{"20s cotton in worsted", number(20, CountSystemCotton, CountSystemWorsted), big.NewRat(30, 1)},
+		{"20s cotton in woollen runs", number(20, CountSystemCotton, CountSystemWoollenRun), big.NewRat(21, 2)},
+		{"20s cotton in woollen cuts", number(20, CountSystemCotton, CountSystemWoollenCut), big.NewRat(56, 1)},
+		{"20s cotton in linen leas", number(20, CountSystemCotton, CountSystemLinenLea), big.NewRat(56, 1)},
+		{"60s worsted in cotton", number(60, CountSystemWorsted, CountSystemCotton), big.NewRat(40, 1)},
+		{"6 run in worsted", number(6, CountSystemWoollenRun, CountSystemWorsted), big.NewRat(120, 7)},
+	} {
+		if c.got.Cmp(c.want) != 0 {
+			t.Errorf("%s: %s, want %s", c.name, c.got.FloatString(4), c.want.FloatString(4))
+		}
+	}
+	together := func(counts ...int64) *big.Rat {
+		sum := CountSystemCotton.Tex(big.NewRat(counts[0], 1))
+		for _, n := range counts[1:] {
+			sum = sum.With(CountSystemCotton.Tex(big.NewRat(n, 1)))
+		}
+		return sum.In(CountSystemCotton)
+	}
+	if got := together(40, 60); got.Cmp(big.NewRat(24, 1)) != 0 {
+		t.Errorf("40s and 60s: %s, want 24", got.FloatString(4))
+	}
+	if got := together(20, 30, 60); got.Cmp(big.NewRat(10, 1)) != 0 {
+		t.Errorf("20s, 30s and 60s: %s, want 10", got.FloatString(4))
+	}
+}
+
 // Strands of unlike counts lie together as 1/N = 1/A + 1/B: 30s and 20s make 12s.
 func TestUnlikeStrands(t *testing.T) {
 	both := CountSystemCotton.Tex(big.NewRat(30, 1)).With(CountSystemCotton.Tex(big.NewRat(20, 1)))
