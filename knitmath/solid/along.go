@@ -29,9 +29,11 @@ func (p Pace) follow(steps []step) placed {
 		return best
 	}
 	best = f.drawOut(parts, p.depth, len(steps), p.tolerance, best)
-	// Few runs may have no rhythm near the depth that was asked for; the depth comes first.
-	if tight := min(p.tolerance, tightTolerance); measure.Abs(p.depth-best.span()) > p.depth/len(steps) && tight < p.tolerance {
-		best = f.drawOut(parts, p.depth, len(steps), tight, best)
+	// Few runs may have no rhythm of the depth that was asked for; the depth comes first.
+	for _, tight := range tightTolerances {
+		if best.span() != p.depth && tight < p.tolerance {
+			best = f.drawOut(parts, p.depth, len(steps), tight, best)
+		}
 	}
 	return best
 }
@@ -68,11 +70,10 @@ func (f *follower) drawOut(parts []float64, rounds, steps int, tolerance float64
 
 // A curve is drawn out drawnOutTries times at most, each time by what is missing between its
 // first step and its last, or half-way between what was too shallow and what was too deep; where
-// that leaves more than one interval to be wished for, so many times within tightTolerance rounds.
-const (
-	drawnOutTries  = 8
-	tightTolerance = 1
-)
+// that does not come out, as often within each of the tightTolerances, in rounds.
+const drawnOutTries = 8
+
+var tightTolerances = [...]float64{1, 0.5}
 
 // span is the rounds from the first step to the last, both counted.
 func (at placed) span() int { return at.total - at.rounds[0] + 1 }

@@ -103,7 +103,11 @@ func (q Closing) Plan() (plan ClosingPlan, refused string) {
 		return ClosingPlan{}, "has no stitch to decrease: its wedges have " + report.CountOf(plan.WedgeStitches[0], "stitches") + " each"
 	}
 	plan.EndStitches = w.total()
-	at := q.Pace.place(steps)
+	pace := q.Pace
+	if adjusted < q.StartStitches && pace.drawnOut && pace.depth > 1 {
+		pace.depth-- // the adjusting round is one of those that were asked for
+	}
+	at := pace.place(steps)
 	before := 0 // rounds put before the first of the pace
 	if adjusted < q.StartStitches {
 		if at.rounds[0] == 1 {

@@ -29,9 +29,9 @@ func (in CrownInput) Cost() int {
 	ways, tight := 1, 0
 	if in.CrownRounds != nil || in.CrownCm != nil {
 		ways += drawnOutTries
-		tight = drawnOutTries * (2*tightTolerance + 1) // each step has so few rounds to go on from
+		tight = drawnOutTries * (3 + 1) // each step has so few rounds to go on from
 	}
-	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/25,
+	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/28,
 		cost.Product(ways+tight/reach, rounds*rounds, reach)/400)
 	if in.WedgeCount != nil || in.HatStitches == nil && in.StitchRule == nil || stitches > 2*littleLost*MaxWedges {
 		return one

@@ -355,6 +355,31 @@ func TestCrownRefusals(t *testing.T) {
 	}
 }
 
+// A crown is as many rounds deep as was asked for, an adjusting round counted, where there are
+// rounds enough for its decreases.
+func TestAskedDepthsAreMet(t *testing.T) {
+	asked := 0
+	for stitches := 80; stitches <= 111; stitches += knittest.Sweep(1, 3) {
+		for rounds := 15; rounds <= 46; rounds += knittest.Sweep(1, 2) {
+			for _, shape := range []CrownShape{CrownShapeFlat, CrownShapeRounded} {
+				in := CrownInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, HatStitches: &stitches, CrownRounds: &rounds, Shape: shape}
+				out, err := PlanCrown(in)
+				if err != nil {
+					knittest.CheckInputError(t, err)
+					continue
+				}
+				checkCrown(t, in, out)
+				if asked++; out.CrownRounds != rounds && rounds > len(out.Rounds) {
+					t.Errorf("%d stitches, shape %d: %d rounds, %d asked", stitches, shape, out.CrownRounds, rounds)
+				}
+			}
+		}
+	}
+	if asked < knittest.Sweep(1_500, 200) {
+		t.Errorf("%d crowns: the sweep has shrunk", asked)
+	}
+}
+
 func FuzzPlanCrown(f *testing.F) {
 	f.Add(22.0, 30.0, 96, 8, 1, 0, 0, 20, 60, 2, 1.5)
 	f.Fuzz(func(t *testing.T, st, rw float64, stitches, wedges, shape, stacks, uneven, crown, total, successive int, tolerance float64) {
