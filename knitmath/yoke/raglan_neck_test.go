@@ -16,7 +16,7 @@ func TestRaglanNecks(t *testing.T) {
 			for top := 0; top <= 20; top++ {
 				rounds, back := 14, 32-line
 				in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 80, LineStitches: &line, DepthRounds: &rounds,
-					FrontNeckStitches: &front, BackNeckStitches: &back, SleeveTopStitches: &top}
+					SleeveStitches: new(26), UnderarmStitches: new(6), FrontNeckStitches: &front, BackNeckStitches: &back, SleeveTopStitches: &top}
 				// 80 - 2*6 = 68 of the body, 34 of the front; 26 - 6 = 20 of a sleeve.
 				start, sleeve := 34-line, 20-line
 				fits := front <= start && (start-front)%2 == 0 && (start-front)/2 <= rounds &&
@@ -81,5 +81,45 @@ func TestRaglanDefaultNecks(t *testing.T) {
 	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 49, LineStitches: new(0)})
 	if err != nil || out.Back.EndStitches != 9 || out.Front.EndStitches != 8 {
 		t.Errorf("%+v, %+v, %v; want 9 and 8", out.Back, out.Front, err)
+	}
+}
+
+// A neck or a sleeve's top that was asked for is had, whatever its parity, where the
+// underarm and the sleeve were left to us: they differ by a stitch at most from the
+// percentage system, and from nothing that was given.
+func TestRaglanParities(t *testing.T) {
+	standard := &gauge.Gauge{Stitches: 22, Rows: 30}
+	for body := 80; body <= 240; body += knittest.Sweep(1, 7) {
+		for neck := 20; neck <= 25; neck++ {
+			for top := range 5 {
+				asked := map[string]RaglanInput{
+					"front":        {FrontNeckStitches: &neck},
+					"back":         {BackNeckStitches: &neck},
+					"sleeve":       {SleeveTopStitches: &top},
+					"all":          {FrontNeckStitches: &neck, SleeveTopStitches: &top},
+					"given sleeve": {SleeveTopStitches: &top, SleeveStitches: new(percent(body, 33))},
+				}
+				for name, in := range asked {
+					in.Gauge, in.BodyStitches = standard, body
+					out, err := PlanRaglan(in)
+					if err != nil {
+						t.Fatalf("%s, body %d, neck %d, top %d: %v", name, body, neck, top, err)
+					}
+					ends := map[*int]int{in.FrontNeckStitches: out.Front.EndStitches, in.BackNeckStitches: out.Back.EndStitches,
+						in.SleeveTopStitches: out.Sleeve.EndStitches}
+					for want, got := range ends {
+						if want != nil && *want != got {
+							t.Errorf("%s, body %d: %d at the neck, want %d", name, body, got, *want)
+						}
+					}
+					if u := percent(body, 8) - out.UnderarmStitches; u < 0 || u > 1 {
+						t.Errorf("%s, body %d: %d held, %d less than 8 %%", name, body, out.UnderarmStitches, u)
+					}
+					if s := out.SleeveStitches - percent(body, 33); s < 0 || s > 1 || s > 0 && in.SleeveStitches != nil {
+						t.Errorf("%s, body %d: sleeves of %d, %d more than 33 %%", name, body, out.SleeveStitches, s)
+					}
+				}
+			}
+		}
 	}
 }

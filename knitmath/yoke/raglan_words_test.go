@@ -82,13 +82,13 @@ func TestRaglanWithoutLinesInWords(t *testing.T) {
 func TestRaglanNecksInWords(t *testing.T) {
 	for want, in := range map[string]RaglanInput{
 		"the front goes from 82 to 35 stitches, and two go in every decrease round; 34 or 36 would do": {
-			BodyStitches: 200, FrontNeckStitches: new(35)},
+			BodyStitches: 200, UnderarmStitches: new(16), FrontNeckStitches: new(35)},
 		"the sleeve goes from 48 to 1 stitches, and two go in every decrease round; 0 or 2 would do": {
-			BodyStitches: 200, SleeveTopStitches: new(1)},
+			BodyStitches: 200, SleeveStitches: new(66), SleeveTopStitches: new(1), UnderarmStitches: new(16)},
 		"of which two go in every decrease round; it can come down to 3 at the fewest": {
-			BodyStitches: 61, FrontNeckStitches: new(2)},
+			BodyStitches: 61, UnderarmStitches: new(5), FrontNeckStitches: new(2)},
 		"of which two go in every decrease round; it can come down to 2 at the fewest": {
-			BodyStitches: 200, LineStitches: new(0), SleeveTopStitches: new(1)},
+			BodyStitches: 200, LineStitches: new(0), SleeveStitches: new(66), SleeveTopStitches: new(1), UnderarmStitches: new(16)},
 	} {
 		in.Gauge = &gauge.Gauge{Stitches: 20, Rows: 28}
 		_, err := PlanRaglan(in)

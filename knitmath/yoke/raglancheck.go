@@ -32,16 +32,17 @@ func vetRaglan(c *fault.Checks, r *raglan, in RaglanInput) {
 // settleParts divides the stitches joined into parts and lines, and settles the
 // depth.
 func settleParts(c *fault.Checks, r *raglan, in RaglanInput) {
-	r.joining = settleJoin(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches)
-	if c.Err() != nil {
-		return
-	}
 	fromBody := (r.line + 1) / 2
 	switch in.LineFrom {
 	case RaglanLineFromBody:
 		fromBody = r.line
 	case RaglanLineFromSleeves:
 		fromBody = 0
+	}
+	in = withParities(in)
+	r.joining = settleJoin(c, in.BodyStitches, in.SleeveStitches, in.UnderarmStitches)
+	if c.Err() != nil {
+		return
 	}
 	body := r.body - 2*r.underarm
 	r.parts = [...]raglanPart{

@@ -1317,10 +1317,12 @@ type PlanRaglanRequest struct {
 	// halved into front and back; an odd stitch goes to the back.
 	BodyStitches int32 `protobuf:"varint,2,opt,name=body_stitches,json=bodyStitches,proto3" json:"body_stitches,omitempty"`
 	// Stitches of each sleeve at the top, 4 to 10,000. Default 33 % of the body,
-	// nearest, halves up (percentage system).
+	// nearest, halves up (percentage system); one more where sleeve_top_stitches is given
+	// and two stitches at a time do not lead to it.
 	SleeveStitches *int32 `protobuf:"varint,3,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches held at each of the four underarm places (body twice, sleeves
-	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
+	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up; one fewer where a
+	// count at the neck is given and two stitches at a time do not lead to it.
 	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches of each of the four lines, 0 to 20. Default 2. They are never
 	// decreased. Refused when the lines leave fewer than 2 stitches of front or
