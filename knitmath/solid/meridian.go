@@ -51,7 +51,7 @@ func (m *meridian) ellipse(across, up, about, from, to float64) {
 
 // meridianOf is the meridian of a form from its base.
 func meridianOf(in SolidInput) meridian {
-	m := meridian{{}}
+	m := make(meridian, 1, 2*curvePieces+2)
 	a, h := fault.Or(in.AcrossCm, 0)/2, fault.Or(in.HeightCm, 0)
 	switch in.Form {
 	case FormSphere:

@@ -14,10 +14,11 @@ import (
 
 // answer puts together what is settled.
 func (b *revolved) answer() Solid {
-	out := b.roundAnswer()
+	planned := b.roundAnswer
 	if b.wedge != nil {
-		out = b.wedgeAnswer()
+		planned = b.wedgeAnswer
 	}
+	out := planned()
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range b.way {
 		low, high = min(low, p.height), max(high, p.height)

@@ -1,6 +1,7 @@
 package solid
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -27,19 +28,17 @@ type WedgeKind struct {
 	Times int
 
 	under []int // rows under each stitch
-	total int   // stitches of all of them
 }
 
 // The wedges that a solid has unless asked otherwise: as many as are read of balls, or so many
-// fewer or more with which it comes nearer. Common practice.
+// fewer or more. Common practice.
 const (
 	likedShortWedges  = 8
 	fewestShortWedges = 5
 	mostShortWedges   = 14
 )
 
-// maxMeridianStitches is how many stitches the meridian may have: a point of the wedge's profile
-// for each end of one.
+// maxMeridianStitches is how many stitches the meridian may have.
 const maxMeridianStitches = shortrow.MaxProfilePoints - 1
 
 // settleShortWedges settles a solid of short rows: its stitches lie along the meridian, and its rows
@@ -47,7 +46,8 @@ const maxMeridianStitches = shortrow.MaxProfilePoints - 1
 //
 //	rows of each = 2 pi r(s) * rows per cm / n
 //
-// two of them over all stitches, and the rest in pairs of short rows.
+// two of them over all stitches, and the rest in pairs of short rows. Where n wedges of one kind
+// are too narrow or too wide, some have a pair more at the widest place than the others.
 func settleShortWedges(c *fault.Checks, b *revolved, in SolidInput) {
 	stitches := measure.RoundHalfUp(min(b.way.length()*b.st.PerCm(), 1e9))
 	if stitches < 4 || stitches > maxMeridianStitches {
@@ -59,9 +59,11 @@ func settleShortWedges(c *fault.Checks, b *revolved, in SolidInput) {
 	b.wanted = make([]float64, stitches)
 	for i := range b.wanted {
 		b.wanted[i] = 2 * math.Pi * b.way.at((float64(i)+0.5)*b.high).radius * b.rw.PerCm()
+		b.surface += b.wanted[i]
 	}
 	// A pair of rows a stitch is as steep as turns can lie; double stitches take one of them.
 	least := max(measure.CeilQuotient(math.Pi*b.rw.PerCm()/b.st.PerCm(), 1), 1)
+	fewest, most := max(least, fewestShortWedges), max(least, mostShortWedges)
 	switch asked := in.WedgeCount; {
 	case asked != nil && *asked < least:
 		c.Infeasible("at this gauge wedges so few are steeper than turns a stitch apart; use at least "+report.CountOf(least, "wedges"),
@@ -71,155 +73,96 @@ func settleShortWedges(c *fault.Checks, b *revolved, in SolidInput) {
 		c.Infeasible("at this gauge it would take more wedges than there may be", "gauge.rows")
 		return
 	case asked != nil:
-		b.wedges = *asked
-	default:
-		b.wedges = b.nearestWedges(least)
+		fewest, most = *asked, *asked
 	}
-	b.knitWedges(c)
+	b.knitWedges(c, fewest, most)
 }
 
-// nearestWedges is the number of wedges that have to be stretched least, of those about the usual;
-// each more or fewer counts as two percent.
-func (b *revolved) nearestWedges(least int) int {
-	best, found := 0, math.Inf(1)
-	for n := max(least, fewestShortWedges); n <= max(least, mostShortWedges); n++ {
-		if best > 0 && pairedRows(slices.Max(b.wanted)/float64(n)) < 4 {
-			break // no short row is left
+// knitWedges has the plan worked that is liked best of those that fit.
+func (b *revolved) knitWedges(c *fault.Checks, fewest, most int) {
+	round := slices.Max(b.wanted)
+	var plans []wedgePlan
+	for n := fewest; n <= most; n++ {
+		plans = append(plans, plansOf(n, round)...)
+	}
+	slices.SortStableFunc(plans, func(p, q wedgePlan) int { return cmp.Compare(p.disliked, q.disliked) })
+	worked, best, found := false, math.Inf(1), revolved{}
+	for _, p := range plans {
+		if p.disliked >= best {
+			break // no other is as good, however near its stitches come
 		}
-		b.wedges = n
-		narrow, _ := b.stretched(b.reachable())
-		if off := math.Abs(narrow-1) + float64(measure.Abs(n-likedShortWedges))/50; off < found-1e-9 {
-			best, found = n, off
+		target := b.reachable(p.count)
+		for range 2 {
+			if p.shift = b.shiftFor(p, target); !b.work(p) {
+				break
+			}
+			worked = true
+			off := -b.surface
+			for _, rows := range b.counts {
+				off += float64(rows)
+			}
+			if math.Abs(off) <= mayBeOff(b.surface, float64(b.wedge.mostRows)) &&
+				math.Abs(float64(b.wedge.mostRows)-round) <= mayBeOffRound(round) {
+				if liked := p.disliked + max(math.Abs(off)/b.surface-0.01, 0); liked < best {
+					best, found = liked, *b
+				}
+				break
+			}
+			target -= off // double stitches have a row more, and steep flanks are eased
 		}
 	}
-	return best
+	if found.wedge != nil {
+		*b = found
+		return
+	}
+	detail := "its wedges would be no wedges: too small, or as high at one end as at the other; work it in rounds"
+	if worked {
+		detail = "it is too small for wedges, which have two rows each at its ends; work it in rounds"
+	}
+	fields := append(fieldsOf(b.in), "way")
+	if b.in.WedgeCount != nil {
+		fields = append(fields, "wedge_count")
+	}
+	c.Infeasible(detail, fields...)
 }
 
-// reachable is how many stitches the wedges are to have: those of the surface, and what they must
-// have beyond it at closed ends, where each has two rows; as much of that as half of what they
-// may be off, so that the rest of the surface pays for no more.
-func (b *revolved) reachable() float64 {
-	surface, ends := 0.0, 0.0
+// reachable is how many stitches so many wedges are to have: those of the surface, and what they
+// must have beyond it at closed ends, where each has two rows; as much of that as half of what
+// they may be off, so that the rest of the surface pays for no more.
+func (b *revolved) reachable(wedges int) float64 {
+	ends, round := 0.0, 0.0
 	for _, rows := range b.wanted {
-		surface += rows
-		ends += max(float64(2*b.wedges)-rows, 0)
+		ends += max(float64(2*wedges)-rows, 0)
+		round = max(round, rows)
 	}
-	return surface + min(ends, mayBeOff(surface, slices.Max(b.wanted))/2)
+	return b.surface + min(ends, mayBeOff(b.surface, round)/2)
 }
 
 // mayBeOff is how many stitches wedges may have more or fewer than the surface: 1 % of it, or one
 // for each row round the widest place.
 func mayBeOff(surface, rows float64) float64 { return max(0.01*surface, rows) }
 
-// pairedRows are the rows of a wedge that are nearest to so many: two at least, in pairs.
-func pairedRows(rows float64) int { return 2 * max(int(measure.RoundHalfUp(rows/2)), 1) }
+// mayBeOffRound is how many rows too many or too few may lie round the widest place: 3 % of them,
+// or a pair where they are few. Own choice.
+func mayBeOffRound(rows float64) float64 { return max(0.03*rows, 2) }
 
-// The least and the most that a wedge is stretched to, so that its pairs of rows are as many
-// stitches as the surface has; stretchTries is how often what lies between is halved.
-const (
-	narrowest, widest = 0.8, 1.25
-	stretchTries      = 12
-)
-
-// stretched are two stretches beside one another: of wedges that have too few stitches, all of
-// them together, or just enough, and of wedges that have too many.
-func (b *revolved) stretched(wanted float64) (narrow, wide float64) {
-	narrow, wide = narrowest, widest
-	for range stretchTries {
-		middle := (narrow + wide) / 2
-		if float64(b.planned(middle)*b.wedges) > wanted {
-			wide = middle
-		} else {
-			narrow = middle
+// work writes the wedges of a plan, and reports whether they are wedges.
+func (b *revolved) work(p wedgePlan) bool {
+	plan := &shortWedges{}
+	for kind, times := range [...]int{p.low, p.high} {
+		if times == 0 {
+			continue
 		}
-	}
-	return narrow, wide
-}
-
-// planned is how many stitches a wedge has that is stretched so much, without double ones.
-func (b *revolved) planned(stretch float64) int {
-	total := 0
-	for _, w := range b.wanted {
-		total += pairedRows(w * stretch / float64(b.wedges))
-	}
-	return total
-}
-
-// enough is how near the stitches of equal wedges come to those of the surface, as a part of
-// them, so that no other kind is mixed among them. Own choice.
-const enough = 0.006
-
-// knitWedges has the wedges planned: of one kind where that is enough, or of two that differ by
-// as little as can be, so many of each that they have the stitches of the surface. Double
-// stitches have a row more, so that wedges with them are planned narrower in a second try.
-func (b *revolved) knitWedges(c *fault.Checks) {
-	surface := 0.0
-	for _, rows := range b.wanted {
-		surface += rows
-	}
-	for _, target := range [2]float64{b.reachable(), surface} {
-		if !b.mixed(target) {
-			c.Infeasible("its wedges would be no wedges: too small, or as high at one end as at the other; work it in rounds",
-				append(fieldsOf(b.in), "way")...)
-			return
-		}
-		off := -surface
-		for _, rows := range b.counts {
-			off += float64(rows)
-		}
-		if math.Abs(off) <= mayBeOff(surface, float64(b.wedge.mostRows)) {
-			return
-		}
-	}
-	c.Infeasible("it is too small for "+report.CountOf(b.wedges, "wedges")+", which have two rows each at its ends; work it in rounds",
-		append(fieldsOf(b.in), "way")...)
-}
-
-// mixed has wedges planned that have so many stitches all together, and reports whether that can
-// be done.
-func (b *revolved) mixed(wanted float64) bool {
-	target := wanted
-	var kinds [2]WedgeKind
-	for range 2 {
-		narrow, wide := b.stretched(target)
-		few, ok := b.kind(narrow)
-		many, also := b.kind(wide)
-		if !also {
+		k, ok := b.kind(p, p.pairs+kind)
+		if !ok {
 			return false
 		}
-		if !ok {
-			few = many
-		}
-		kinds = [2]WedgeKind{few, many}
-		if b.in.TurnMethod != shortrow.TurnMethodGerman {
-			break
-		}
-		target = wanted - float64((few.total-b.planned(narrow))*b.wedges)
+		k.Times = times
+		plan.kinds = append(plan.kinds, k)
 	}
-	n, few, many := float64(b.wedges), float64(kinds[0].total), float64(kinds[1].total)
-	second := 0
-	switch {
-	case math.Abs(n*few-wanted) <= enough*wanted:
-	case math.Abs(n*many-wanted) <= enough*wanted || few >= many:
-		second = b.wedges
-	default:
-		second = int(min(max(measure.RoundHalfUp((wanted-n*few)/(many-few)), 0), int64(b.wedges)))
-	}
-	b.mix(kinds, second)
-	return true
-}
-
-// mix puts the wedges in order, so many of them of the second kind, evenly among the others.
-func (b *revolved) mix(kinds [2]WedgeKind, second int) {
-	plan := &shortWedges{}
-	kinds[0].Times, kinds[1].Times = b.wedges-second, second
-	for _, k := range kinds {
-		if k.Times > 0 {
-			plan.kinds = append(plan.kinds, k)
-		}
-	}
+	b.wedges = p.count
 	for i := range b.wedges {
-		plan.sequence = shortrow.AppendWedge(plan.sequence, 1+spread.Share(i, b.wedges, second)*(len(plan.kinds)-1))
+		plan.sequence = shortrow.AppendWedge(plan.sequence, 1+spread.Share(i, b.wedges, p.high))
 	}
 	b.counts = make([]int, len(b.wanted))
 	for i, wanted := range b.wanted {
@@ -232,17 +175,18 @@ func (b *revolved) mix(kinds [2]WedgeKind, second int) {
 	}
 	plan.mostRows = slices.Max(b.counts)
 	b.wedge = plan
+	return true
 }
 
-// kind has a wedge planned that is stretched so much.
-func (b *revolved) kind(stretch float64) (WedgeKind, bool) {
-	points := make([]float64, len(b.wanted)+1)
-	each := stretch * 2 * math.Pi * b.rw.PerCm() / float64(b.wedges)
-	for i := range points {
-		points[i] = max(each*b.way.at(float64(i)*b.high).radius-2, 0)
+// kind writes a wedge of so many pairs at the widest place.
+func (b *revolved) kind(p wedgePlan, pairs int) (WedgeKind, bool) {
+	short := make([]int, len(b.wanted))
+	scale := float64(pairs) / slices.Max(b.wanted)
+	for i, wanted := range b.wanted {
+		short[i] = pairsAt(wanted*scale+p.shift, pairs) - 1 // one pair lies over all stitches
 	}
-	wedge, err := shortrow.PlanWedge(shortrow.WedgeInput{WidthStitches: len(b.wanted), ProfileRows: points, TurnMethod: b.in.TurnMethod})
-	if err != nil {
+	wedge, ok := shortrow.Hump(short, b.in.TurnMethod)
+	if !ok {
 		return WedgeKind{}, false
 	}
 	k := WedgeKind{Rows: wedge.Rows, under: wedge.RowsUnder()}
@@ -252,9 +196,6 @@ func (b *revolved) kind(stretch float64) (WedgeKind, bool) {
 		for i := range k.under {
 			k.under[i]++
 		}
-	}
-	for _, rows := range k.under {
-		k.total += rows
 	}
 	return k, true
 }
@@ -270,49 +211,4 @@ func (b *revolved) wedgeAnswer() Solid {
 		out.WantedTotalStitches += b.wanted[i]
 	}
 	return out
-}
-
-// wedgeDirections write a solid of wedges.
-func (o Solid) wedgeDirections() []string {
-	n := report.CountOf(o.StartStitches, "stitches")
-	ends := [...]string{"top", "base"}
-	if o.of.in.Start == StartTop {
-		ends = [...]string{"base", "top"}
-	}
-	d := []string{"Cast on " + n + " (provisionally to graft the ends). Right-side rows begin at the " + ends[1] + " and end at the " +
-		ends[0] + ".", shortrow.Technique(o.of.in.TurnMethod)}
-	if len(o.Wedges) > 1 {
-		d = append(d, "Work "+report.CountOf(o.WedgeCount, "wedges")+": "+shortrow.OrderWords(o.Sequence)+
-			". The rows of each follow, written once; nothing is cast on or bound off between them.")
-	}
-	for i, k := range o.Wedges {
-		if len(o.Wedges) > 1 {
-			d = append(d, "Wedge "+strconv.Itoa(i+1)+":")
-		}
-		for _, r := range k.Rows {
-			d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
-		}
-	}
-	if len(o.Wedges) == 1 {
-		again := strconv.Itoa(o.WedgeCount-1) + " more times"
-		if o.WedgeCount < 4 {
-			again = report.Times(o.WedgeCount-1) + " more"
-		}
-		d = append(d, "Repeat rows 1-"+strconv.Itoa(len(o.Wedges[0].Rows))+" "+again+". These are "+
-			report.CountOf(o.WedgeCount, "wedges")+".")
-	}
-	closed := 0
-	for i, open := range [...]bool{o.openFirst, o.openLast} {
-		if !open {
-			closed++
-			d = append(d, "Close the "+ends[1-i]+
-				": run a thread through the edge stitch of every second row there, draw it tight and fasten it.")
-		}
-	}
-	seam := "Bind off and sew that edge to the cast-on edge, or graft the stitches to those of the provisional cast-on, " +
-		"which adds a row."
-	if closed == 2 {
-		seam += " Stuff it before the last of the seam is closed."
-	}
-	return append(d, seam)
 }

@@ -37,6 +37,18 @@ func checkWedges(t *testing.T, in SolidInput, out Solid, area float64) {
 	if total != out.TotalStitches || most != out.MostRows || m.StitchCount() != out.EndStitches {
 		t.Fatalf("%+v: %d stitches, %d said; %d rows, %d said", in, total, out.TotalStitches, most, out.MostRows)
 	}
+	// Round the widest place, under the middle of a stitch, lie the rows that are wanted, to 3 % or a
+	// pair. A cone is widest at the end of a stitch.
+	round := 0.0
+	for _, wanted := range out.of.wanted {
+		round = max(round, wanted)
+	}
+	if in.Form != FormCone {
+		knittest.Near(t, "what is wanted round it", round, math.Pi**in.AcrossCm*in.Gauge.Rows/10, 0.01*round)
+	}
+	if off := math.Abs(float64(most) - round); off > max(0.03*round, 2) {
+		t.Fatalf("%+v: %d rows round it, %v wanted", in, most, round)
+	}
 	// The stitches from end to end are whole, so that the surface is off by half a stitch's part.
 	wanted := area * in.Gauge.Stitches * in.Gauge.Rows / 100
 	allowed := max(0.01*wanted, float64(most)) + wanted/2/float64(out.StartStitches)

@@ -373,7 +373,7 @@ type PlanSolidRequest struct {
 	// How many stitches a round gains or loses at a time, 1 to 24. Default 6, more
 	// where a flat base wants more a round, and up to 3 more where they come nearer to
 	// what a tube wants. With 1 every round has the nearest count. Of short rows, how many
-	// wedges: default about 8.
+	// wedges: default about 8, with which as many rows go round it as are wanted.
 	WedgeCount *int32 `protobuf:"varint,10,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How wide the opening is through which it is stuffed, in cm, 0.1 to 200, less than the
 	// body. Default a third of its width, at most 5.
@@ -850,7 +850,8 @@ type PlanSolidResponse struct {
 	Wedges []*SolidWedge `protobuf:"bytes,20,rep,name=wedges,proto3" json:"wedges,omitempty"`
 	// The order in which they are worked.
 	Sequence []*CircleWedgeRun `protobuf:"bytes,21,rep,name=sequence,proto3" json:"sequence,omitempty"`
-	// Rows of all wedges together, where they are most; 0 in rounds.
+	// Rows of all wedges together, where they are most; 0 in rounds. They are within 3 % of
+	// what is wanted there, or a pair of rows, the larger.
 	MostRows int32 `protobuf:"varint,22,opt,name=most_rows,json=mostRows,proto3" json:"most_rows,omitempty"`
 	// The greatest distance of the rows under a stitch from what is wanted there, where that
 	// is two for each wedge or more.
