@@ -22,17 +22,29 @@ const (
 // fabric.
 const MaxSlippedPercent = 75.0
 
+// MaxFloatSlackPercent is a float of twice the width that it passes: it hangs down.
+const MaxFloatSlackPercent = 100.0
+
 // vetColourWork checks how the colours are worked.
 func vetColourWork(c *fault.Checks, in EstimateInput) {
 	fault.Enum(c, "", "colour_work", in.ColourWork, ColourWorkSlipped)
 	c.Needs(in.ColourWork != ColourWorkUnspecified, "colour_work", len(in.Colours) > 0, "colours")
 	c.OptionalNumber("", "slipped_percent", in.SlippedPercent, 0, MaxSlippedPercent)
+	c.OptionalNumber("", "float_slack_percent", in.FloatSlackPercent, 0, MaxFloatSlackPercent)
+	if in.FloatSlackPercent != nil && !in.floats() {
+		c.Add("float_slack_percent", fault.ReasonContradictory, "needs colours that float: stranded, or slipped")
+	}
 	switch slipped := in.ColourWork == ColourWorkSlipped; {
 	case slipped && in.SlippedPercent == nil:
 		c.Add("slipped_percent", fault.ReasonRequired, "is missing; say what share of all stitches is slipped")
 	case !slipped && in.SlippedPercent != nil && c.Sound("slipped_percent"):
 		c.Add("slipped_percent", fault.ReasonContradictory, "needs colour_work COLOUR_WORK_SLIPPED")
 	}
+}
+
+// floats reports whether there are floats in the fabric.
+func (in EstimateInput) floats() bool {
+	return len(in.Colours) > 0 && in.ColourWork != ColourWorkStripes && in.ColourWork != ColourWorkIntarsia
 }
 
 // A ColourShare is one colour of several.
@@ -122,26 +134,47 @@ func sharesOf(colours []ColourShare) []float64 {
 //
 // Every colour is carried in every row. In a fabric of N stitches, w of them to
 // the cm, a colour with the share p of the stitches is worked in p*N of them and
-// floats past the other (1-p)*N. A float lies straight along the back, so that it
-// is as long as the stitches it passes are wide, 1/w each:
+// floats past the other (1-p)*N. A float is as long as the stitches it passes are wide,
+// 1/w each, and its slack s:
 //
-//	length of the colour = p*N*l + (1-p)*N/w
+//	length of the colour = p*N*l + (1-p)*N*(1+s)/w
 //
-// Over m colours the shares make 1, and the whole is N*l + (m-1)*N/w. Fully
-// relaxed, 1/w is l/4.2, so that each colour beyond the first adds 24 % of the
-// yarn of plain knitting at the same gauge.
+// Over m colours the shares make 1, and the whole is N*l + (m-1)*N*(1+s)/w. Fully
+// relaxed, 1/w is l/4.2, so that with the likely slack each colour beyond the first adds
+// 30 % of the yarn of plain knitting at the same gauge.
+//
+// It holds for floats that are not caught, up to 5 stitches or an inch by common practice:
+// longer ones are twisted with the colour in work, which takes more than is counted.
 //
 // Source: own derivation, as above.
 type strands struct{ stitches, floats float64 }
 
-// floatsCited is the source of strands.
+// floatSlack is how long a float is beside the stitches that it passes: it takes a quarter
+// to 0.35 of the yarn of a stitch, likely 0.30, where a straight one would take 1/4.2. Own
+// derivation of the share model of stranded work; less than straight it cannot be.
+var floatSlack = Range{0.25 * loopsToAStitch, 0.30 * loopsToAStitch, 0.35 * loopsToAStitch}
+
+// loopsToAStitch is kw fully relaxed, as in loopConstants.
+const loopsToAStitch = 4.2
+
+// slack is floatSlack, or what the knitter knows of her own floats.
+func (q *question) slack() Range {
+	if s := q.in.FloatSlackPercent; s != nil {
+		own := 1 + *s/100
+		return Range{own, own, own}
+	}
+	return floatSlack
+}
+
+// floatsCited is the source of strands and floatSlack.
 var floatsCited = report.Source{Figure: "floats", Status: report.SourceStatusOwnDerivation,
-	Citation: "a colour not in use lies behind its neighbour, one stitch width a stitch, straight and without slack: " +
-		"colour = share * stitches * l + (1 - share) * stitches * width"}
+	Citation: "a colour not in use lies behind its neighbour: colour = share * stitches * l + (1 - share) * stitches * width * slack; " +
+		"slack 1.05 to 1.47, likely 1.26, unless the question says its own: 0.25 to 0.35 of the yarn of a stitch, likely 0.30, at kw 4.2; " +
+		"for floats that are not caught, up to 5 stitches or an inch"}
 
 // as is the yarn by the way the colours are worked. Stripes and fields have no floats. In
 // slipped-stitch work a row has one colour; a slipped stitch of it takes its width of
-// float instead of a loop:
+// float, slack included, instead of a loop:
 //
 //	(1 - slipped) * N*l + slipped * N/w
 func (s strands) as(work ColourWork, slipped float64) strands {
@@ -155,7 +188,8 @@ func (s strands) as(work ColourWork, slipped float64) strands {
 }
 
 var slippedCited = report.Source{Figure: "slipped stitches", Status: report.SourceStatusOwnDerivation,
-	Citation: "a slipped stitch takes one stitch width of float instead of a loop"}
+	Citation: "a slipped stitch takes a float of its width instead of a loop, with the slack of floats: 1.05 to 1.47, likely 1.26, unless " +
+		"the question says its own"}
 
 // add adds the strands of one piece.
 func (s *strands) add(t strands) { s.stitches += t.stitches; s.floats += t.floats }

@@ -20,25 +20,26 @@ type WeighedSwatch struct {
 
 // An EstimateInput asks how much yarn the pieces need. It mirrors EstimateYarnRequest.
 type EstimateInput struct {
-	Gauge           *gauge.Gauge
-	StitchGauge     *StitchGauge
-	GaugeOffPercent float64
-	State           FabricState
-	Pieces          []Piece
-	Edges           []EdgeWork
-	Fringe          *Fringe
-	Pompoms         *Pompoms
-	Swatch          *WeighedSwatch
-	Colours         []ColourShare
-	ColourWork      ColourWork
-	SlippedPercent  *float64
-	PutUp           *yarn.PutUp
-	BallWasteM      float64
-	SpareBalls      int
-	ReservePercent  *float64
-	DyeLot          DyeLot
-	WithOutline     bool
-	DisplayUnit     measure.DisplayUnit
+	Gauge             *gauge.Gauge
+	StitchGauge       *StitchGauge
+	GaugeOffPercent   float64
+	State             FabricState
+	Pieces            []Piece
+	Edges             []EdgeWork
+	Fringe            *Fringe
+	Pompoms           *Pompoms
+	Swatch            *WeighedSwatch
+	Colours           []ColourShare
+	ColourWork        ColourWork
+	SlippedPercent    *float64
+	FloatSlackPercent *float64
+	PutUp             *yarn.PutUp
+	BallWasteM        float64
+	SpareBalls        int
+	ReservePercent    *float64
+	DyeLot            DyeLot
+	WithOutline       bool
+	DisplayUnit       measure.DisplayUnit
 }
 
 // A Range is a low, a likely and a high figure.
@@ -79,8 +80,10 @@ type Estimate struct {
 	unit    measure.DisplayUnit
 	state   FabricState
 	lot     DyeLot
-	factors bool // a pattern factor of the table was used
-	derived bool // the rows are
+	factors bool  // a pattern factor of the table was used
+	garter  bool  // that of garter stitch
+	slack   Range // of floats, none where there are none
+	derived bool  // the rows are
 	offBy   float64
 	work    ColourWork
 	fringe  bool
@@ -114,6 +117,9 @@ const (
 // times is the range with every figure multiplied.
 func (r Range) times(f float64) Range { return Range{r.Low * f, r.Likely * f, r.High * f} }
 
+// at is the low, the likely or the high figure.
+func (r Range) at(figure int) float64 { return [...]float64{r.Low, r.Likely, r.High}[figure] }
+
 // apart says whether two ranges have nothing in common.
 func (r Range) apart(s Range) bool { return r.Low > s.High || s.Low > r.High }
 
@@ -131,9 +137,12 @@ var reserveCited = report.Source{Figure: "reserve", Status: report.SourceStatusC
 // to both, and so is the reserve; balls are rounded up, colour by colour.
 //
 // Low and high by loop are the least and the most over the range of ks, the ranges of
-// pattern factors and edges, and a gauge that is off by the stated part either way, all
+// pattern factors, of the slack of floats and of edges, and a gauge that is off by the stated part either way, all
 // at once. A denser gauge takes less to a counted stitch and more to an area: both ends
 // are worked out.
+//
+// By loop holds for relaxed fabric as tight as hands knit it; what a fabric beyond that is
+// told stands with remarkTightness and remarkGauges.
 //
 // Source: see loopLength, loopConstants, patternFactors and strands; by swatch
 // is own derivation, the mass being even over the fabric.
@@ -159,7 +168,7 @@ func EstimateYarn(in EstimateInput) (Estimate, error) {
 
 	q.shares = sharesOf(in.Colours)
 	for _, p := range in.Pieces {
-		q.pieces = append(q.pieces, p.worked())
+		q.pieces = append(q.pieces, q.worked(p))
 	}
 	out := q.work()
 	if worst := out.worst(); worst > MaxYarn {

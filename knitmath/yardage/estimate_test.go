@@ -1,6 +1,7 @@
 package yardage
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -67,7 +68,7 @@ func TestPatternFactors(t *testing.T) {
 	knittest.Near(t, "low", plain.Low, 46.2*0.9579912, 1e-6)
 	knittest.Near(t, "high", plain.High, 46.2*1.0510766, 1e-6)
 	for motif, f := range map[StitchPattern]Range{
-		StitchPatternGarter: {1, 1.05, 1.1}, StitchPatternRib: {1, 1.1, 1.2}, StitchPatternCables: {1.1, 1.2, 1.3},
+		StitchPatternGarter: {1.06, 1.17, 1.24}, StitchPatternRib: {1, 1.1, 1.2}, StitchPatternCables: {1.1, 1.2, 1.3},
 	} {
 		got := ask(Piece{Pattern: motif})
 		knittest.Near(t, "low", got.Low, plain.Low*f.Low, 1e-12)
@@ -134,10 +135,10 @@ func TestWholeBalls(t *testing.T) {
 	}
 }
 
-// Stranded, by hand: 20000 stitches of 0.5 cm, 1/8.4 cm wide, in 60 and 40 %. The
-// stitches take 100 m, a float behind all of them 20000/8.4/100 = 23.8095 m. Main
-// 0.6*100 + 0.4*23.8095 = 69.5238, contrast 0.4*100 + 0.6*23.8095 = 54.2857;
-// together 123.8095, which is 1 + 1/4.2 times the plain fabric.
+// Stranded, by hand: 20000 stitches of 0.5 cm, in 60 and 40 %. The stitches take 100 m, a
+// float behind all of them 0.30 of that, 30 m (0.25 to 0.35). Main 0.6*100 + 0.4*30 = 72,
+// contrast 0.4*100 + 0.6*30 = 58; together 130: 95.8 + 25 to 105.1 + 35. Drawn straight
+// floats take 20000/8.4/100 = 23.8095 m, and 1 + 1/4.2 times the plain fabric in all.
 func TestStrandedColours(t *testing.T) {
 	zero := 0.0
 	in := EstimateInput{
@@ -145,19 +146,24 @@ func TestStrandedColours(t *testing.T) {
 		Colours: []ColourShare{{"main", 60}, {"contrast", 40}}, PutUp: &yarn.PutUp{BallM: 25, BallG: 10}, DyeLot: DyeLotMoreLater,
 	}
 	out := estimateOf(t, in)
-	knittest.Near(t, "together", out.LengthM.Likely, 100*(1+1/4.2), 1e-12)
-	knittest.Near(t, "main", out.Colours[0].LengthM.Likely, 60+0.4*100/4.2, 1e-12)
-	knittest.Near(t, "contrast", out.Colours[1].LengthM.Likely, 40+0.6*100/4.2, 1e-12)
-	knittest.Near(t, "grams of main", out.Colours[0].MassG.Likely, (60+0.4*100/4.2)*10/25, 1e-12)
-	knittest.Near(t, "piece", out.Pieces[0].LengthM, 100*(1+1/4.2), 1e-12)
-	// 69.5 and 54.3 m in balls of 25: 3 and 3.
+	knittest.Near(t, "together", out.LengthM.Likely, 130, 1e-12)
+	knittest.Near(t, "main", out.Colours[0].LengthM.Likely, 60+0.4*30, 1e-12)
+	knittest.Near(t, "contrast", out.Colours[1].LengthM.Likely, 40+0.6*30, 1e-12)
+	knittest.Near(t, "grams of main", out.Colours[0].MassG.Likely, (60+0.4*30)*10/25, 1e-12)
+	knittest.Near(t, "piece", out.Pieces[0].LengthM, 130, 1e-12)
+	// 72 and 58 m in balls of 25: 3 and 3.
 	if *out.Colours[0].BallCount != 3 || *out.Colours[1].BallCount != 3 || *out.BallCount != 6 {
 		t.Errorf("balls %d and %d, in all %d", *out.Colours[0].BallCount, *out.Colours[1].BallCount, *out.BallCount)
 	}
-	if got, want := out.Summary(), "You need 124 m of yarn (120 m to 129 m), 50 g, reserve included. "+
+	if got, want := out.Summary(), "You need 130 m of yarn (121 m to 140 m), 52 g, reserve included. "+
 		"Buy 6 balls: 3 balls of main, 3 balls of contrast, for the likely figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
+	in.FloatSlackPercent = &zero
+	straight := estimateOf(t, in)
+	knittest.Near(t, "drawn straight", straight.LengthM.Likely, 100*(1+1/4.2), 1e-12)
+	knittest.Near(t, "and at the most", straight.LengthM.High, 100*(math.Sqrt(25.52/23.1)+1/4.2), 1e-12)
+	in.FloatSlackPercent = nil
 	// By swatch the mass holds the floats already, and is divided in the same parts.
 	in.Swatch = &WeighedSwatch{MassG: 10, WidthCm: 10, HeightCm: 10}
 	sample := estimateOf(t, in)
@@ -201,6 +207,26 @@ func TestYarnNotices(t *testing.T) {
 			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
 			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Trapezoid: &TrapezoidPiece{50, 50, 50}}}
 		}), nil},
+		{"garter at the gauge of stockinette", with(func(in *EstimateInput) {
+			in.Pieces = []Piece{{Pattern: StitchPatternGarter, Counted: &CountedPiece{50, 50}}}
+		}), []string{"gauge UNUSUAL_RATIO"}},
+		{"a garter border at the gauge of stockinette", with(func(in *EstimateInput) {
+			in.Pieces = append(in.Pieces[:1:1], Piece{Pattern: StitchPatternGarter, Counted: &CountedPiece{50, 50}})
+		}), []string{"pieces[1].pattern OTHER_GAUGE"}},
+		{"at its own gauge", with(func(in *EstimateInput) {
+			in.Pieces = append(in.Pieces[:1:1], Piece{Pattern: StitchPatternGarter, Gauge: &gauge.Gauge{Stitches: 17, Rows: 34},
+				Counted: &CountedPiece{50, 50}})
+		}), nil},
+		{"at its own gauge, which is another's", with(func(in *EstimateInput) {
+			in.Pieces = append(in.Pieces[:1:1], Piece{Gauge: &gauge.Gauge{Stitches: 17, Rows: 34}, Counted: &CountedPiece{50, 50}})
+		}), []string{"pieces[1].gauge OTHER_GAUGE"}},
+		{"a factor of her own", with(func(in *EstimateInput) {
+			in.Gauge = &gauge.Gauge{Stitches: 18, Rows: 36}
+			in.Pieces = []Piece{{PatternFactor: new(1.2), Counted: &CountedPiece{50, 50}}}
+		}), nil},
+		// Loops of sqrt(23.1/4.24) = 2.33 cm, of 1600 tex: 17.1; and of 250 tex: 6.8.
+		{"a rope", with(func(in *EstimateInput) { in.PutUp = &yarn.PutUp{BallM: 62.5, BallG: 100} }), []string{"put_up UNUSUAL_TIGHTNESS"}},
+		{"a thread", with(func(in *EstimateInput) { in.PutUp = &yarn.PutUp{BallM: 400, BallG: 100} }), []string{"put_up UNUSUAL_TIGHTNESS"}},
 		{"several fabrics", with(func(in *EstimateInput) {
 			in.Swatch, in.Pieces = sample(4.95, 0.01), handbookPieces("hat")
 		}), []string{"swatch SWATCH_FABRIC"}},

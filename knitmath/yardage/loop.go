@@ -91,10 +91,13 @@ var loopCited = report.Source{Figure: "loop length", Citation: "l = sqrt(ks / st
 // Gravas, Kiekens & Van Langenhove, AUTEX Res. J. 6(4), 2006.
 func loopLength(ks, density float64) float64 { return math.Sqrt(ks / density) }
 
-// Bounds beyond which rows to stitches are not those of plain knitting. Plain
-// wool lies at 1.2 to 1.35 (from memory), printed gauges at 1.3 to 1.45; these
-// leave room on both sides.
+// Tightness, sqrt(tex) to the cm of loop, beyond which the loop is not that of relaxed
+// knitting. Tighter than 16 its loops touch: they are then 16.67 diameters long
+// (Chamberlain's loop, read in Text. Res. J. 2016, doi 10.1177/0040517516641358), a
+// diameter being 0.0037329 cm * sqrt(tex) (Peirce), and 1/(16.67*0.0037329) is 16.07.
+// Below 7, two thirds of what is usual by hand, the fabric is as open as lace and takes
+// whatever size it is blocked to. Own derivation.
 const (
-	minPlainRatio = 1.1
-	maxPlainRatio = 1.5
+	leastTightness = 7.0
+	mostTightness  = 16.0
 )

@@ -2,8 +2,8 @@ package yardage
 
 import (
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -13,45 +13,6 @@ const MaxPieces = 100
 // MaxRowwiseRows is the most rows that are given one by one, in all pieces together:
 // a garment has some two thousand.
 const MaxRowwiseRows = 2 * stitch.MaxRows
-
-// StitchPattern is a fabric, by how much yarn a stitch of it takes beside plain
-// knitting at the same gauge.
-type StitchPattern int32
-
-// The stitch patterns.
-const (
-	StitchPatternUnspecified StitchPattern = iota // plain
-	StitchPatternStockinette
-	StitchPatternGarter
-	StitchPatternRib
-	StitchPatternCables
-	StitchPatternSeed
-	StitchPatternLace
-	StitchPatternBrioche
-	StitchPatternDouble
-)
-
-// patternFactors is the yarn of a stitch beside a plain one, by StitchPattern.
-// Plain is 1 by definition. The others are common practice, without an author:
-// their ranges say how far the practice goes. For rib and purl fabrics the
-// literature has constants of a repeat unit rather than of a stitch, which are
-// not used here.
-var patternFactors = [...]Range{
-	StitchPatternUnspecified: {1, 1, 1},
-	StitchPatternStockinette: {1, 1, 1},
-	StitchPatternGarter:      {1.00, 1.05, 1.10},
-	StitchPatternRib:         {1.00, 1.10, 1.20},
-	StitchPatternCables:      {1.10, 1.20, 1.30},
-	StitchPatternSeed:        {1.00, 1.07, 1.15},
-	StitchPatternLace:        {0.85, 0.95, 1.05},
-	StitchPatternBrioche:     {1.40, 1.60, 1.80},
-	StitchPatternDouble:      {1.90, 2.00, 2.10}, // two fabrics of plain knitting
-}
-
-// factorsCited is the source of patternFactors.
-var factorsCited = report.Source{Figure: "pattern factors", Status: report.SourceStatusCommonPractice,
-	Citation: "yarn of a stitch beside a plain one: garter 1.00 to 1.10, rib 1.00 to 1.20, cables 1.10 to 1.30, " +
-		"seed 1.00 to 1.15, lace 0.85 to 1.05, brioche 1.40 to 1.80, double knitting 1.90 to 2.10"}
 
 // A CountedPiece is a rectangle counted in stitches and rows.
 type CountedPiece struct {
@@ -72,12 +33,14 @@ type RowwisePiece struct {
 }
 
 // A Piece is one piece of the work. Exactly one of Counted, Trapezoid and
-// Rowwise must be given.
+// Rowwise must be given. Its own gauge is given where its fabric has another than the
+// question's: a border in garter stitch, a rib.
 type Piece struct {
 	Name          string
 	Times         *int
 	Pattern       StitchPattern
 	PatternFactor *float64
+	Gauge         *gauge.Gauge
 	Counted       *CountedPiece
 	Trapezoid     *TrapezoidPiece
 	Rowwise       *RowwisePiece
@@ -86,10 +49,12 @@ type Piece struct {
 // PieceYarn is the yarn of one piece, all its copies together, by loop, reserve
 // not included.
 type PieceYarn struct {
-	Name     string
-	Stitches float64
-	AreaCm2  float64
-	LengthM  float64
+	Name         string
+	Stitches     float64
+	AreaCm2      float64
+	LengthM      float64
+	LoopLengthCm float64
+	LoopConstant float64
 }
 
 // Ranges of a piece.
@@ -132,6 +97,9 @@ func vetPiece(c *fault.Checks, path string, p Piece) {
 	c.OptionalNumber(path, "pattern_factor", p.PatternFactor, MinPatternFactor, MaxPatternFactor)
 	c.AtMostOne(p.Pattern != StitchPatternUnspecified, p.PatternFactor != nil,
 		fault.Join(path, "pattern"), fault.Join(path, "pattern_factor"))
+	if p.Gauge != nil {
+		gauge.Vet(c, fault.Join(path, "gauge"), p.Gauge)
+	}
 	vetOneShape(c, path, p)
 	if p.Counted != nil {
 		vetCounted(c, fault.Join(path, "counted"), *p.Counted)
@@ -198,21 +166,35 @@ func vetRowwise(c *fault.Checks, path string, p RowwisePiece) {
 }
 
 // piece is a Piece whose fields are in order: either stitches or an area is known,
-// all copies together; the gauge gives the other.
+// all copies together; its gauge gives the other.
 type piece struct {
 	name     string
+	fabric   StitchPattern
 	factor   Range
 	stitches int64
 	// area2 is twice the area in square micrometres, 0 where stitches are given.
 	area2 int64
+	// Stitches and rows to the cm.
+	wales, courses float64
+	// ownGauge: they are the piece's; derived: its rows are, from its stitches.
+	ownGauge, derived bool
 }
 
 // worked is a checked piece with all its copies: at most 1e8 stitches or 4e14
 // square micrometres a copy.
-func (p Piece) worked() piece {
-	out := piece{name: p.Name, factor: patternFactors[p.Pattern]}
+func (q *question) worked(p Piece) piece {
+	out := piece{name: p.Name, fabric: max(p.Pattern, StitchPatternStockinette), factor: patternFactors[p.Pattern],
+		wales: q.st.PerCm(), courses: q.rowsPerCm(), derived: q.in.StitchGauge != nil}
 	if f := p.PatternFactor; f != nil {
 		out.factor = Range{*f, *f, *f}
+		if *f != 1 {
+			out.fabric = StitchPatternUnspecified // the caller's own
+		}
+	}
+	if g := p.Gauge; g != nil {
+		var c fault.Checks // it has been checked
+		st, rw := gauge.Vet(&c, "", g)
+		out.wales, out.courses, out.derived, out.ownGauge = st.PerCm(), rw.PerCm(), false, true
 	}
 	switch {
 	case p.Counted != nil:
@@ -235,12 +217,12 @@ func (p TrapezoidPiece) widths() int64 {
 	return measure.Micrometres(p.StartWidthCm) + measure.Micrometres(p.EndWidthCm)
 }
 
-// measure is the stitches and the area in cm2 of a piece at a gauge of so many
-// stitches to the cm2.
-func (p piece) measure(density float64) (stitches, areaCm2 float64) {
+// measure is the stitches and the area in cm2 of a piece at its gauge, which may be off.
+func (p piece) measure(off misgauge) (stitches, areaCm2 float64) {
+	wales, courses := off.of(p)
 	if p.area2 == 0 {
-		return float64(p.stitches), float64(p.stitches) / density
+		return float64(p.stitches), float64(p.stitches) / (wales * courses)
 	}
 	areaCm2 = float64(p.area2) / 2e8
-	return areaCm2 * density, areaCm2
+	return areaCm2 * wales * courses, areaCm2
 }

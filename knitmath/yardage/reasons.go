@@ -1,6 +1,9 @@
 package yardage
 
 import (
+	"math"
+
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/yarn"
@@ -8,9 +11,15 @@ import (
 
 // The reasons of the notices.
 const (
-	// UnusualRatio: all pieces are plain knitting, and the gauge has fewer or more
-	// rows to a stitch than plain knitting has. Field is gauge.
+	// UnusualRatio: all pieces are plain knitting, or all garter stitch, and the gauge has
+	// fewer or more rows to a stitch than that has. Field is gauge.
 	UnusualRatio report.Reason = "UNUSUAL_RATIO"
+	// OtherGauge: the gauge of a piece is that of another fabric. Field is pattern of the
+	// piece where the gauge is the question's, and gauge of the piece where it is its own.
+	OtherGauge report.Reason = "OTHER_GAUGE"
+	// UnusualTightness: the loops are so short or so long beside the thickness of the yarn
+	// that it is not the fabric that loop constants are of. Field is put_up.
+	UnusualTightness report.Reason = "UNUSUAL_TIGHTNESS"
 	// StateUnknown: no state of the fabric is given, so that the range by loop
 	// covers all of them. Field is state.
 	StateUnknown report.Reason = "STATE_UNKNOWN"
@@ -39,22 +48,17 @@ func (q *question) remark(out *Estimate) {
 	add := func(reason report.Reason, field, text string) {
 		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
 	}
-	plain, mixed := true, false
+	mixed := false
 	for _, p := range q.pieces {
-		plain = plain && p.factor == Range{1, 1, 1}
 		mixed = mixed || p.factor != q.pieces[0].factor
 	}
-	ratio := out.RowsToStitch
-	if plain && (ratio < minPlainRatio || ratio > maxPlainRatio) {
-		add(UnusualRatio, "gauge", "has "+measure.Decimal(ratio, 2)+" rows to a stitch of width; plain knitting has about 1.2 to 1.45, "+
-			"so the answer by loop holds less well")
-	}
+	q.remarkGauges(out, add)
+	q.remarkTightness(out, add)
 	if out.derived {
 		add(
 			RowsDerived,
 			"stitch_gauge",
-			"has no rows; they are taken to be "+measure.Decimal(plainRatio.Likely, 2)+" to a stitch of width, as in stockinette, "+
-				"and from 1.2 to 1.4 in the range; count them if you can",
+			"has no rows; they are taken to be "+q.derivedWords()+"; count them if you can",
 		)
 	}
 	if q.in.State == FabricStateUnspecified {
@@ -62,6 +66,63 @@ func (q *question) remark(out *Estimate) {
 	}
 	if out.BySwatch != nil {
 		q.remarkSwatch(out, mixed, add)
+	}
+}
+
+// derivedWords say how many rows to a stitch were taken.
+func (q *question) derivedWords() string {
+	r, fabric := q.rowsToStitch(), "stockinette, which other fabrics are not like"
+	if r == garterRatio {
+		fabric = "garter stitch"
+	}
+	return measure.Decimal(r.Likely, 2) + " to a stitch of width, from " + measure.Decimal(r.Low, 2) + " to " + measure.Decimal(r.High, 2) +
+		" in the range, as in " + fabric
+}
+
+// remarkGauges says where a gauge is not that of the fabric it stands for: by loop the
+// answer then holds less well. Where it is so of the whole question, the gauge is unusual;
+// where it is of some pieces, they have another gauge than the rest.
+func (q *question) remarkGauges(out *Estimate, add func(reason report.Reason, field, text string)) {
+	all := true
+	for _, p := range q.pieces {
+		all = all && p.misfits() && !p.ownGauge && p.fabric == q.pieces[0].fabric
+	}
+	if all {
+		usual := usualRatios[q.pieces[0].fabric]
+		add(UnusualRatio, "gauge", "has "+measure.Decimal(out.RowsToStitch, 2)+" rows to a stitch of width; "+usual.name+" has about "+usual.usual+
+			", so the answer by loop holds less well")
+		return
+	}
+	for i, p := range q.pieces {
+		if !p.misfits() {
+			continue
+		}
+		usual, ratio := usualRatios[p.fabric], measure.Decimal(p.courses/p.wales, 2)
+		path := fault.Index("pieces", i)
+		if p.ownGauge {
+			add(OtherGauge, fault.Join(path, "gauge"), "has "+ratio+" rows to a stitch of width; "+usual.name+" has about "+usual.usual+
+				": is it the gauge of another fabric?")
+		} else {
+			add(OtherGauge, fault.Join(path, "pattern"), "is "+usual.name+", which has about "+usual.usual+" rows to a stitch of width, and the "+
+				"gauge has "+ratio+": give the piece its own gauge")
+		}
+	}
+}
+
+// remarkTightness says where the yarn of the put-up is too thick or too thin for the gauge.
+func (q *question) remarkTightness(out *Estimate, add func(reason report.Reason, field, text string)) {
+	p := q.in.PutUp
+	if p == nil {
+		return
+	}
+	tightness := math.Sqrt(1000*p.BallG/p.BallM) / out.LoopLengthCm
+	figure := " (sqrt(tex) to the cm of loop is " + measure.Decimal(tightness, 1) + ", usually 9.5 to 11.3 by hand)"
+	switch {
+	case tightness > mostTightness:
+		add(UnusualTightness, "put_up", "is of a yarn too thick for the loops of this gauge"+figure+"; check both")
+	case tightness < leastTightness:
+		add(UnusualTightness, "put_up", "is of a yarn so thin that the fabric is as open as lace"+figure+" and takes the size it is blocked "+
+			"to: the answer by loop holds less well; weigh a swatch")
 	}
 }
 

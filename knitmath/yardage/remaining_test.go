@@ -172,7 +172,7 @@ func TestStrandedRemains(t *testing.T) {
 		Pieces: []Piece{{Counted: &CountedPiece{200, 100}}}, Colours: shares, PutUp: put})
 	in := RemainingInput{Gauge: gateGauge(), State: FabricStateFullyRelaxed, Sections: []RowsAhead{{Rows: new(100), Stitches: new(200)}}}
 	for _, s := range shares {
-		in.Yarns = append(in.Yarns, YarnLeft{Name: s.Name, LeftM: new(70.0), SharePercent: new(float64(s.SharePercent)), PutUp: put})
+		in.Yarns = append(in.Yarns, YarnLeft{Name: s.Name, LeftM: new(75.0), SharePercent: new(float64(s.SharePercent)), PutUp: put})
 	}
 	out := remainingOf(t, in)
 	for i, y := range out.Yarns {
@@ -181,11 +181,11 @@ func TestStrandedRemains(t *testing.T) {
 			knittest.Near(t, y.Name, got, []float64{want.Low, want.Likely, want.High}[k], 1e-9)
 		}
 	}
-	// 69.52 m of 70 for the main colour, 54.29 of the contrast; at the worst 72.67.
+	// 72 m of 75 for the main colour, 58 of the contrast; at the worst 60*1.051 + 0.4*35 = 77.06.
 	if out.Yarns[0].Lasts != LastsLikely || out.Yarns[1].Lasts != LastsSurely || out.Lasts != LastsLikely {
 		t.Errorf("%v and %v", out.Yarns[0].Lasts, out.Yarns[1].Lasts)
 	}
-	want := "Main will probably last: 28 g left, 28 g needed (27 g to 29 g), but at the worst 1 g short."
+	want := "Main will probably last: 30 g left, 29 g needed (27 g to 31 g), but at the worst 0.83 g short."
 	if got := out.Summary(); !strings.HasPrefix(got, want) {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -71,6 +71,9 @@ func (q *remainder) covers(y YarnLeft) string {
 	case y.Used == nil:
 		ks := loopConstants[q.in.State]
 		s += "loop constants from " + measure.Decimal(ks.Low, 2) + " to " + measure.Decimal(ks.High, 2) + " (" + q.in.State.String() + ")"
+		if q.in.stranded() {
+			s += "; floats 5 to 47 % longer than straight"
+		}
 		if q.in.GaugeOffPercent > 0 {
 			s += "; a gauge " + measure.Decimal(q.in.GaugeOffPercent, 2) + " % off either way"
 		}

@@ -109,15 +109,15 @@ func micro(x float64) int64 {
 // floats where it is one of several colours of a row.
 func (q *remainder) byLoop(y YarnLeft) Range {
 	ks, perCm2, off := loopConstants[q.in.State], q.st.PerCm()*q.rw.PerCm(), q.in.GaugeOffPercent/100
-	metres := func(ks, gauge float64) float64 {
-		l := loopLength(ks, perCm2*gauge*gauge) / 100
+	metres := func(figure int, gauge float64) float64 {
+		l := loopLength(ks.at(figure), perCm2*gauge*gauge) / 100
 		if !q.in.stranded() {
 			return l
 		}
 		share := fault.Or(y.SharePercent, 0) / 100
-		return strands{l, 1 / (q.st.PerCm() * gauge) / 100}.of(share)
+		return strands{l, floatSlack.at(figure) / (q.st.PerCm() * gauge) / 100}.of(share)
 	}
-	return Range{metres(ks.Low, 1+off), metres(ks.Likely, 1), metres(ks.High, 1-off)}
+	return Range{metres(low, 1+off), metres(likely, 1), metres(high, 1-off)}
 }
 
 // both gives an amount in grams and in metres; what is not known is nil.

@@ -19,7 +19,19 @@ type StitchGauge struct {
 var plainRatio = Range{1.2, 5.5 / 4.2, 1.4}
 
 var derivedCited = report.Source{Figure: "rows, where only stitches are known", Status: report.SourceStatusOwnDerivation,
-	Citation: "rows = stitches * kc / kw = stitches * 5.5 / 4.2, stockinette fully relaxed; 1.2 (from memory) to 1.4 (printed gauges)"}
+	Citation: "rows = stitches * kc / kw = stitches * 5.5 / 4.2, stockinette fully relaxed; 1.2 (from memory) to 1.4 (printed gauges); " +
+		"where all is garter stitch 1.82 to 2, see there"}
+
+// rowsToStitch is the rows to a stitch of width where only stitches are known: those of
+// garter stitch where there is nothing else, and otherwise those of stockinette.
+func (q *question) rowsToStitch() Range {
+	for _, p := range q.in.Pieces {
+		if p.Gauge == nil && p.Pattern != StitchPatternGarter {
+			return plainRatio
+		}
+	}
+	return garterRatio
+}
 
 // vetGauges checks the gauge, or the stitches that stand in its place.
 func (q *question) vetGauges(c *fault.Checks) {
@@ -45,14 +57,29 @@ func (q *question) vetGauges(c *fault.Checks) {
 // rowsPerCm is the rows to the cm, derived where they are not known.
 func (q *question) rowsPerCm() float64 {
 	if q.in.StitchGauge != nil {
-		return q.st.PerCm() * plainRatio.Likely
+		return q.st.PerCm() * q.rowsToStitch().Likely
 	}
 	return q.rw.PerCm()
 }
 
-// corners are the ways in which the gauge may be wrong at once: what its stitches and
-// its rows are to be multiplied by.
-func (q *question) corners() [][2]float64 {
+// A misgauge is a way in which gauges may be wrong: what their stitches and rows are to be
+// multiplied by, and rows that are derived from stitches once more.
+type misgauge struct{ gauge, derived float64 }
+
+// asGiven is a gauge that is right.
+var asGiven = misgauge{1, 1}
+
+// of is the stitches and rows to the cm of a piece whose gauge is so wrong.
+func (m misgauge) of(p piece) (wales, courses float64) {
+	wales, courses = p.wales*m.gauge, p.courses*m.gauge
+	if p.derived {
+		courses *= m.derived
+	}
+	return wales, courses
+}
+
+// corners are the ways in which the gauge may be wrong at once.
+func (q *question) corners() []misgauge {
 	off := q.in.GaugeOffPercent / 100
 	gauges := []float64{1}
 	if off > 0 {
@@ -60,12 +87,13 @@ func (q *question) corners() [][2]float64 {
 	}
 	ratios := []float64{1}
 	if q.in.StitchGauge != nil {
-		ratios = []float64{plainRatio.Low / plainRatio.Likely, plainRatio.High / plainRatio.Likely}
+		r := q.rowsToStitch()
+		ratios = []float64{r.Low / r.Likely, r.High / r.Likely}
 	}
-	var all [][2]float64
+	var all []misgauge
 	for _, g := range gauges {
 		for _, r := range ratios {
-			all = append(all, [2]float64{g, g * r})
+			all = append(all, misgauge{g, r})
 		}
 	}
 	return all

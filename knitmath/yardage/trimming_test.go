@@ -56,7 +56,7 @@ func TestFringeAndPompoms(t *testing.T) {
 }
 
 // The colours by the way they are worked: stripes and fields have no floats; of slipped
-// work a quarter of the stitches takes its width, 1/8.4 cm, instead of a loop.
+// work a quarter of the stitches takes a float instead of a loop, which is 0.30 of one.
 func TestColourWork(t *testing.T) {
 	in := hundredMetres()
 	in.Colours = []ColourShare{{"a", 60}, {"b", 40}}
@@ -65,9 +65,9 @@ func TestColourWork(t *testing.T) {
 		slip *float64
 		want float64
 	}{
-		{ColourWorkUnspecified, nil, 100 * (1 + 1/4.2)}, {ColourWorkStranded, nil, 100 * (1 + 1/4.2)},
+		{ColourWorkUnspecified, nil, 130}, {ColourWorkStranded, nil, 130},
 		{ColourWorkStripes, nil, 100}, {ColourWorkIntarsia, nil, 100},
-		{ColourWorkSlipped, new(25.0), 75 + 0.25*100/4.2}, {ColourWorkSlipped, new(0.0), 100},
+		{ColourWorkSlipped, new(25.0), 75 + 0.25*30}, {ColourWorkSlipped, new(0.0), 100},
 	} {
 		in.ColourWork, in.SlippedPercent = c.work, c.slip
 		out := estimateOf(t, in)

@@ -45,12 +45,15 @@ func (o Estimate) loopCovers() string {
 		s += ", edges likewise"
 	}
 	if o.derived {
-		s += ", 1.2 to 1.4 rows to a stitch of width"
+		s += ", rows to a stitch of width from their low to their high"
+	}
+	if f := o.slack; f.High > f.Low {
+		s += ", floats " + measure.Decimal(100*(f.Low-1), 0) + " to " + measure.Decimal(100*(f.High-1), 0) + " % longer than straight"
 	}
 	if o.offBy > 0 {
-		return s + ", a gauge " + measure.Decimal(o.offBy, 2) + " % off either way; not floats that are not drawn straight"
+		return s + ", a gauge " + measure.Decimal(o.offBy, 2) + " % off either way"
 	}
-	return s + "; not the knitter's own gauge, nor floats that are not drawn straight"
+	return s + "; the gauge is taken as exact"
 }
 
 // swatchCovers says what the range by swatch covers, its size being off by so many cm; edges
@@ -84,6 +87,9 @@ func (o Estimate) Directions() []string {
 // Sources says where the figures come from.
 func (o Estimate) Sources() []report.Source {
 	sources := append([]report.Source{loopCited}, o.state.sources()...)
+	if o.garter {
+		sources = append(sources, garterCited)
+	}
 	if o.factors {
 		sources = append(sources, factorsCited)
 	}

@@ -61,9 +61,10 @@ func TestYarnSummary(t *testing.T) {
 	if got, want := estimateOf(t, in).Summary(), "You need 187 m of yarn (179 m to 197 m), reserve included."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
-	// Floats add 10,000 stitches of 1/2.2 cm, 45.5 m: 221.7 to 242.1 m, of which 121.1 m is half the high figure.
+	// Floats add 10,000 stitches of 1/2.2 cm, 45.45 m, times 1.05, 1.26 and 1.47: 226.9, 244.4 and 263.5 m, of which 131.7 m is
+	// half the high figure.
 	in.PutUp, in.Colours = &yarn.PutUp{BallM: 100, BallG: 50}, []ColourShare{{"", 50}, {"red", 50}}
-	if got, want := estimateOf(t, in).Summary(), "You need 233 m of yarn (225 m to 242 m), 116 g, reserve included. "+
+	if got, want := estimateOf(t, in).Summary(), "You need 244 m of yarn (227 m to 263 m), 122 g, reserve included. "+
 		"Buy 4 balls: 2 balls of the 1st colour, 2 balls of red, for the high figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

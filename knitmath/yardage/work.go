@@ -26,18 +26,13 @@ func (q *question) colours() int { return max(1, len(q.shares)) }
 // slipped is the share of the stitches that are slipped.
 func (q *question) slipped() float64 { return fault.Or(q.in.SlippedPercent, 0) / 100 }
 
-// at is the yarn of all pieces at a loop constant, with the pattern factors that pick
-// takes, stitches and rows of the gauge being multiplied.
-func (q *question) at(ks float64, pick func(Range) float64, gauges [2]float64) strands {
-	wales := q.st.PerCm() * gauges[0]
-	perCm2 := wales * q.rowsPerCm() * gauges[1]
-	l := loopLength(ks, perCm2)
-	var sum strands
-	for _, p := range q.pieces {
-		stitches, _ := p.measure(perCm2)
-		sum.add(strands{stitches * l * pick(p.factor) / 100, stitches / wales / 100})
-	}
-	return sum.as(q.in.ColourWork, q.slipped())
+// at is the yarn of a piece by the low, likely or high figure of the loop constant, of its
+// pattern factor and of the slack of floats, its gauge being off.
+func (q *question) at(p piece, figure int, off misgauge) strands {
+	wales, courses := off.of(p)
+	stitches, _ := p.measure(off)
+	loops := stitches * loopLength(loopConstants[q.in.State].at(figure), wales*courses) * p.factor.at(figure)
+	return strands{loops / 100, stitches / wales * q.slack().at(figure) / 100}.as(q.in.ColourWork, q.slipped())
 }
 
 // work does both methods and adds the reserve.
@@ -50,20 +45,27 @@ func (q *question) work() Estimate {
 		unit:   q.in.DisplayUnit, state: q.in.State, lot: q.in.DyeLot, derived: q.in.StitchGauge != nil, offBy: q.in.GaugeOffPercent,
 		work: q.in.ColourWork,
 	}
-	for i, p := range q.pieces {
-		stitches, area := p.measure(perCm2)
-		yarn := strands{stitches * out.LoopLengthCm * p.factor.Likely / 100, stitches / q.st.PerCm() / 100}
-		yarn = yarn.as(q.in.ColourWork, q.slipped())
-		q.loop[likely].add(yarn)
-		out.Pieces[i] = PieceYarn{p.name, stitches, area, yarn.total(q.colours())}
-		out.Stitches += stitches
-		out.AreaCm2 += area
-		out.factors = out.factors || p.factor.Low != p.factor.High
+	if q.in.floats() {
+		out.slack = q.slack()
 	}
 	m := q.colours()
+	for i, p := range q.pieces {
+		stitches, area := p.measure(asGiven)
+		yarn := q.at(p, likely, asGiven)
+		q.loop[likely].add(yarn)
+		out.Pieces[i] = PieceYarn{p.name, stitches, area, yarn.total(m),
+			loopLength(ks.Likely, p.wales*p.courses) * p.factor.Likely, ks.Likely * p.factor.Likely * p.factor.Likely}
+		out.Stitches += stitches
+		out.AreaCm2 += area
+		out.garter = out.garter || p.fabric == StitchPatternGarter
+		out.factors = out.factors || p.factor.Low != p.factor.High && p.fabric != StitchPatternGarter
+	}
 	for i, corner := range q.corners() {
-		least := q.at(ks.Low, func(r Range) float64 { return r.Low }, corner)
-		most := q.at(ks.High, func(r Range) float64 { return r.High }, corner)
+		var least, most strands
+		for _, p := range q.pieces {
+			least.add(q.at(p, low, corner))
+			most.add(q.at(p, high, corner))
+		}
 		if i == 0 || least.total(m) < q.loop[low].total(m) {
 			q.loop[low] = least
 		}

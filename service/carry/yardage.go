@@ -9,25 +9,26 @@ import (
 
 func estimateIn(req *knitmathv1.EstimateYarnRequest) yardage.EstimateInput {
 	return yardage.EstimateInput{
-		Gauge:           gaugeIn(req.Gauge),
-		StitchGauge:     stitchGaugeIn(req.StitchGauge),
-		GaugeOffPercent: req.GaugeOffPercent,
-		Edges:           each(req.Edges, edgeWorkIn),
-		Fringe:          fringeIn(req.Fringe),
-		Pompoms:         pompomsIn(req.Pompoms),
-		ColourWork:      yardage.ColourWork(req.ColourWork),
-		SlippedPercent:  req.SlippedPercent,
-		BallWasteM:      req.BallWasteM,
-		SpareBalls:      countIn(req.SpareBalls),
-		Pieces:          each(req.Pieces, pieceIn),
-		State:           yardage.FabricState(req.State),
-		Swatch:          weighedIn(req.Swatch),
-		PutUp:           putUpIn(req.PutUp),
-		ReservePercent:  req.ReservePercent,
-		Colours:         each(req.Colours, shareIn),
-		DyeLot:          yardage.DyeLot(req.DyeLot),
-		WithOutline:     req.WithOutline,
-		DisplayUnit:     measure.DisplayUnit(req.DisplayUnit),
+		Gauge:             gaugeIn(req.Gauge),
+		StitchGauge:       stitchGaugeIn(req.StitchGauge),
+		GaugeOffPercent:   req.GaugeOffPercent,
+		Edges:             each(req.Edges, edgeWorkIn),
+		Fringe:            fringeIn(req.Fringe),
+		Pompoms:           pompomsIn(req.Pompoms),
+		ColourWork:        yardage.ColourWork(req.ColourWork),
+		SlippedPercent:    req.SlippedPercent,
+		FloatSlackPercent: req.FloatSlackPercent,
+		BallWasteM:        req.BallWasteM,
+		SpareBalls:        countIn(req.SpareBalls),
+		Pieces:            each(req.Pieces, pieceIn),
+		State:             yardage.FabricState(req.State),
+		Swatch:            weighedIn(req.Swatch),
+		PutUp:             putUpIn(req.PutUp),
+		ReservePercent:    req.ReservePercent,
+		Colours:           each(req.Colours, shareIn),
+		DyeLot:            yardage.DyeLot(req.DyeLot),
+		WithOutline:       req.WithOutline,
+		DisplayUnit:       measure.DisplayUnit(req.DisplayUnit),
 	}
 }
 
@@ -104,6 +105,7 @@ func pieceIn(p *knitmathv1.Piece) yardage.Piece {
 		Times:         optional(p.Times, countIn),
 		Pattern:       yardage.StitchPattern(p.GetPattern()),
 		PatternFactor: p.PatternFactor,
+		Gauge:         gaugeIn(p.GetGauge()),
 	}
 	if c := p.GetCounted(); c != nil {
 		piece.Counted = &yardage.CountedPiece{Stitches: countIn(c.Stitches), Rows: countIn(c.Rows)}
@@ -119,7 +121,8 @@ func pieceIn(p *knitmathv1.Piece) yardage.Piece {
 }
 
 func pieceOut(p yardage.PieceYarn) *knitmathv1.PieceYarn {
-	return &knitmathv1.PieceYarn{Name: p.Name, Stitches: p.Stitches, AreaCm2: p.AreaCm2, LengthM: p.LengthM}
+	return &knitmathv1.PieceYarn{Name: p.Name, Stitches: p.Stitches, AreaCm2: p.AreaCm2, LengthM: p.LengthM,
+		LoopLengthCm: p.LoopLengthCm, LoopConstant: p.LoopConstant}
 }
 
 func stitchGaugeIn(g *knitmathv1.StitchGauge) *yardage.StitchGauge {

@@ -180,7 +180,8 @@ type YarnLeft struct {
 	Used *YarnUsed `protobuf:"bytes,6,opt,name=used,proto3" json:"used,omitempty"`
 	// Its share of the stitches of a stranded row, in percent, a millionth to 100.
 	// Only for several yarns without stripes, and only by the geometry of the loop:
-	// what was weighed has the share in it. Then all yarns need it and together they
+	// what was weighed has the share in it. Its floats are as in EstimateYarn, 5 to 47 %
+	// longer than straight. Then all yarns need it and together they
 	// make 100, to within 0.01.
 	SharePercent  *float64 `protobuf:"fixed64,7,opt,name=share_percent,json=sharePercent,proto3,oneof" json:"share_percent,omitempty"`
 	unknownFields protoimpl.UnknownFields

@@ -76,17 +76,19 @@ func (x FabricState) Number() protoreflect.EnumNumber {
 }
 
 // The fabric, by how much yarn a stitch of it takes beside stockinette at
-// the same gauge.
+// the same stitches and rows. A factor f is a loop constant too: f * f * ks.
 type StitchPattern int32
 
 const (
 	// Stockinette.
 	StitchPattern_STITCH_PATTERN_UNSPECIFIED StitchPattern = 0
-	// Stockinette (stocking stitch): 1.00 by definition.
+	// Stockinette (stocking stitch), either side out: 1.00 by definition.
 	StitchPattern_STITCH_PATTERN_STOCKINETTE StitchPattern = 1
-	// Garter stitch: 1.00 to 1.10, likely 1.05. Common practice.
+	// Garter stitch at its own gauge: 1.06 to 1.24, likely 1.17: the loop of stockinette,
+	// lying wider and lower. Own derivation.
 	StitchPattern_STITCH_PATTERN_GARTER StitchPattern = 2
-	// Rib: 1.00 to 1.20, likely 1.10. Common practice.
+	// Rib: 1.00 stretched to the width of stockinette, to 1.20 drawn in, likely 1.10.
+	// Common practice.
 	StitchPattern_STITCH_PATTERN_RIB StitchPattern = 3
 	// Cables: 1.10 to 1.30, likely 1.20. Common practice.
 	StitchPattern_STITCH_PATTERN_CABLES StitchPattern = 4
@@ -206,15 +208,15 @@ const (
 	// Stranded.
 	ColourWork_COLOUR_WORK_UNSPECIFIED ColourWork = 0
 	// All carried in every row; what is not in use floats behind its neighbour, one
-	// stitch width a stitch.
+	// stitch width and the slack of float_slack_percent a stitch.
 	ColourWork_COLOUR_WORK_STRANDED ColourWork = 1
 	// One colour a row: no floats. The share of a colour is its share of the rows.
 	ColourWork_COLOUR_WORK_STRIPES ColourWork = 2
 	// Each colour in its own field: no floats. The ends of the fields are for the
 	// reserve.
 	ColourWork_COLOUR_WORK_INTARSIA ColourWork = 3
-	// One colour a row, some stitches of which are slipped: such a one takes its width
-	// of float instead of a loop.
+	// One colour a row, some stitches of which are slipped: such a one takes a float of
+	// its width, slack included, instead of a loop.
 	ColourWork_COLOUR_WORK_SLIPPED ColourWork = 4
 )
 
@@ -492,6 +494,9 @@ type Piece struct {
 	// The caller's own factor beside stockinette at the same gauge, 0.5 to 3.
 	// Not together with pattern.
 	PatternFactor *float64 `protobuf:"fixed64,4,opt,name=pattern_factor,json=patternFactor,proto3,oneof" json:"pattern_factor,omitempty"`
+	// Its own gauge, where its fabric has another than the question's: a border in garter
+	// stitch, a rib. Default the question's.
+	Gauge *Gauge `protobuf:"bytes,8,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Its shape; exactly one must be given.
 	//
 	// Types that are valid to be assigned to Shape:
@@ -555,6 +560,13 @@ func (x *Piece) GetPatternFactor() float64 {
 		return *x.PatternFactor
 	}
 	return 0
+}
+
+func (x *Piece) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
+	}
+	return nil
 }
 
 func (x *Piece) GetShape() isPiece_Shape {
@@ -1086,7 +1098,8 @@ type EstimateYarnRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,9,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Or the stitches alone: the rows are then those of stockinette, 5.5/4.2 = 1.31 to
 	// a stitch of width, from 1.2 to 1.4, which the range covers and the answer says.
-	// Not for garter, rib or brioche, which have other ratios.
+	// Where all pieces are garter stitch they are 2 to a stitch, from 1.82. Not for rib or
+	// brioche, which have other ratios.
 	StitchGauge *StitchGauge `protobuf:"bytes,10,opt,name=stitch_gauge,json=stitchGauge,proto3" json:"stitch_gauge,omitempty"`
 	// How far the gauge may be off either way, in stitches and rows alike, in percent,
 	// 0 to 20: the half-width of a swatch of several readings, say. Widens the range.
@@ -1111,6 +1124,12 @@ type EstimateYarnRequest struct {
 	SpareBalls int32 `protobuf:"varint,18,opt,name=spare_balls,json=spareBalls,proto3" json:"spare_balls,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,19,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// How much longer a float is than the stitches that it passes are wide, in percent, 0
+	// to 100. Default likely 26, from 5 to 47: a stitch that is passed takes a quarter to
+	// 0.35 of the yarn of a stitch. Own derivation, for floats that are not caught, up to 5
+	// stitches or an inch; longer ones take more. Only with colours that are stranded or
+	// slipped.
+	FloatSlackPercent *float64 `protobuf:"fixed64,20,opt,name=float_slack_percent,json=floatSlackPercent,proto3,oneof" json:"float_slack_percent,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1278,6 +1297,13 @@ func (x *EstimateYarnRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *EstimateYarnRequest) GetFloatSlackPercent() float64 {
+	if x != nil && x.FloatSlackPercent != nil {
+		return *x.FloatSlackPercent
+	}
+	return 0
+}
+
 func (x *EstimateYarnRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -1413,7 +1439,11 @@ type PieceYarn struct {
 	// Area, in square cm, all copies together.
 	AreaCm2 float64 `protobuf:"fixed64,3,opt,name=area_cm2,json=areaCm2,proto3" json:"area_cm2,omitempty"`
 	// Likely metres.
-	LengthM       float64 `protobuf:"fixed64,4,opt,name=length_m,json=lengthM,proto3" json:"length_m,omitempty"`
+	LengthM float64 `protobuf:"fixed64,4,opt,name=length_m,json=lengthM,proto3" json:"length_m,omitempty"`
+	// Likely yarn in one of its stitches, in cm, floats not included.
+	LoopLengthCm float64 `protobuf:"fixed64,5,opt,name=loop_length_cm,json=loopLengthCm,proto3" json:"loop_length_cm,omitempty"`
+	// The likely loop constant of its fabric: ks times the square of its factor.
+	LoopConstant  float64 `protobuf:"fixed64,6,opt,name=loop_constant,json=loopConstant,proto3" json:"loop_constant,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1467,6 +1497,20 @@ func (x *PieceYarn) GetAreaCm2() float64 {
 func (x *PieceYarn) GetLengthM() float64 {
 	if x != nil {
 		return x.LengthM
+	}
+	return 0
+}
+
+func (x *PieceYarn) GetLoopLengthCm() float64 {
+	if x != nil {
+		return x.LoopLengthCm
+	}
+	return 0
+}
+
+func (x *PieceYarn) GetLoopConstant() float64 {
+	if x != nil {
+		return x.LoopConstant
 	}
 	return 0
 }
@@ -1624,8 +1668,14 @@ type EstimateYarnResponse struct {
 	//     one; by swatch all are taken to be its fabric.
 	//   - COARSE_SCALE, at swatch.scale_step_g: half a step of the scale is more than
 	//     5 % of the swatch.
-	//   - UNUSUAL_RATIO, at gauge: rows to stitches are unlike stockinette, so
-	//     that the answer by loop holds less well.
+	//   - UNUSUAL_RATIO, at gauge: rows to stitches are unlike stockinette (1.1 to 1.5), or
+	//     unlike garter stitch (1.6 to 2.2) where all is of that, so that the answer by loop
+	//     holds less well.
+	//   - OTHER_GAUGE, at pieces[].pattern or pieces[].gauge: the piece is of another fabric
+	//     than its gauge, by the same bounds; the answer by loop holds less well.
+	//   - UNUSUAL_TIGHTNESS, at put_up: sqrt(tex) to the cm of loop is more than 16, where
+	//     loops have no room, or less than 7, where the fabric is as open as lace; the answer
+	//     by loop holds less well.
 	//   - STATE_UNKNOWN, at state: it is not given, so that the range by loop covers
 	//     all states.
 	//   - ROWS_DERIVED, at stitch_gauge: the rows are those of stockinette; give the gauge
@@ -1858,12 +1908,13 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"endWidthCm\x12B\n" +
 	"\theight_cm\x18\x03 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00G@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?R\bheightCm\"L\n" +
 	"\fRowwisePiece\x12<\n" +
-	"\frow_stitches\x18\x01 \x03(\x05B\x19\xe0A\x02\xbaH\x13\x92\x01\x10\b\x01\x10\x90N\"\t\x1a\a@x\x18\x90N(\x01R\vrowStitches\"\x86\x04\n" +
+	"\frow_stitches\x18\x01 \x03(\x05B\x19\xe0A\x02\xbaH\x13\x92\x01\x10\b\x01\x10\x90N\"\t\x1a\a@x\x18\x90N(\x01R\vrowStitches\"\xb5\x04\n" +
 	"\x05Piece\x12(\n" +
 	"\x04name\x18\x01 \x01(\tB\x14\xe0A\x01\xbaH\x0er\f\x18d\x92\x02\asleevesR\x04name\x126\n" +
 	"\x05times\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\x05times\x88\x01\x01\x12A\n" +
 	"\apattern\x18\x03 \x01(\x0e2\x1a.knitmath.v1.StitchPatternB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\apattern\x12Q\n" +
-	"\x0epattern_factor\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01Iffffff\xf2?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\xe0?H\x02R\rpatternFactor\x88\x01\x01\x12:\n" +
+	"\x0epattern_factor\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01Iffffff\xf2?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\xe0?H\x02R\rpatternFactor\x88\x01\x01\x12-\n" +
+	"\x05gauge\x18\b \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12:\n" +
 	"\acounted\x18\x05 \x01(\v2\x19.knitmath.v1.CountedPieceB\x03\xe0A\x01H\x00R\acounted\x12@\n" +
 	"\ttrapezoid\x18\x06 \x01(\v2\x1b.knitmath.v1.TrapezoidPieceB\x03\xe0A\x01H\x00R\ttrapezoid\x12:\n" +
 	"\arowwise\x18\a \x01(\v2\x19.knitmath.v1.RowwisePieceB\x03\xe0A\x01H\x00R\arowwise:\x1e\xbaH\x1b\"\x19\n" +
@@ -1920,7 +1971,7 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\bstitches\x18\x01 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x8d\xed\xb5\xa0\xf7ư>R\bstitches\x12P\n" +
 	"\aover_cm\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01IR\xb8\x1e\x85\xebQ$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x06overCm\x88\x01\x01B\n" +
 	"\n" +
-	"\b_over_cm\"\x9e\v\n" +
+	"\b_over_cm\"\x92\f\n" +
 	"\x13EstimateYarnRequest\x12-\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x129\n" +
 	"\x06pieces\x18\x02 \x03(\v2\x12.knitmath.v1.PieceB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10dR\x06pieces\x12;\n" +
@@ -1945,12 +1996,14 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"ballWasteM\x12<\n" +
 	"\vspare_balls\x18\x12 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18d(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x00\x00R\n" +
 	"spareBalls\x12,\n" +
-	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12Z\n" +
+	"\x13float_slack_percent\x18\x14 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00.@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x02R\x11floatSlackPercent\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x1c\xbaH\x19\"\x17\n" +
 	"\x05gauge\n" +
 	"\fstitch_gauge\x10\x01B\x12\n" +
 	"\x10_reserve_percentB\x12\n" +
-	"\x10_slipped_percent\"I\n" +
+	"\x10_slipped_percentB\x16\n" +
+	"\x14_float_slack_percent\"I\n" +
 	"\tYarnRange\x12\x10\n" +
 	"\x03low\x18\x01 \x01(\x01R\x03low\x12\x16\n" +
 	"\x06likely\x18\x02 \x01(\x01R\x06likely\x12\x12\n" +
@@ -1958,12 +2011,14 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x10YarnMethodResult\x121\n" +
 	"\blength_m\x18\x01 \x01(\v2\x16.knitmath.v1.YarnRangeR\alengthM\x12-\n" +
 	"\x06mass_g\x18\x02 \x01(\v2\x16.knitmath.v1.YarnRangeR\x05massG\x12!\n" +
-	"\frange_covers\x18\x03 \x01(\tR\vrangeCovers\"q\n" +
+	"\frange_covers\x18\x03 \x01(\tR\vrangeCovers\"\xbc\x01\n" +
 	"\tPieceYarn\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1a\n" +
 	"\bstitches\x18\x02 \x01(\x01R\bstitches\x12\x19\n" +
 	"\barea_cm2\x18\x03 \x01(\x01R\aareaCm2\x12\x19\n" +
-	"\blength_m\x18\x04 \x01(\x01R\alengthM\"\x9e\x01\n" +
+	"\blength_m\x18\x04 \x01(\x01R\alengthM\x12$\n" +
+	"\x0eloop_length_cm\x18\x05 \x01(\x01R\floopLengthCm\x12#\n" +
+	"\rloop_constant\x18\x06 \x01(\x01R\floopConstant\"\x9e\x01\n" +
 	"\bEdgeYarn\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x1b\n" +
 	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x127\n" +
@@ -2076,45 +2131,46 @@ var file_knitmath_v1_yardage_proto_goTypes = []any{
 }
 var file_knitmath_v1_yardage_proto_depIdxs = []int32{
 	1,  // 0: knitmath.v1.Piece.pattern:type_name -> knitmath.v1.StitchPattern
-	5,  // 1: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
-	6,  // 2: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
-	7,  // 3: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
-	4,  // 4: knitmath.v1.EdgeWork.kind:type_name -> knitmath.v1.EdgeKind
-	23, // 5: knitmath.v1.EstimateYarnRequest.gauge:type_name -> knitmath.v1.Gauge
-	8,  // 6: knitmath.v1.EstimateYarnRequest.pieces:type_name -> knitmath.v1.Piece
-	0,  // 7: knitmath.v1.EstimateYarnRequest.state:type_name -> knitmath.v1.FabricState
-	9,  // 8: knitmath.v1.EstimateYarnRequest.swatch:type_name -> knitmath.v1.WeighedSwatch
-	10, // 9: knitmath.v1.EstimateYarnRequest.put_up:type_name -> knitmath.v1.PutUp
-	11, // 10: knitmath.v1.EstimateYarnRequest.colours:type_name -> knitmath.v1.ColourShare
-	2,  // 11: knitmath.v1.EstimateYarnRequest.dye_lot:type_name -> knitmath.v1.DyeLot
-	24, // 12: knitmath.v1.EstimateYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	15, // 13: knitmath.v1.EstimateYarnRequest.stitch_gauge:type_name -> knitmath.v1.StitchGauge
-	3,  // 14: knitmath.v1.EstimateYarnRequest.colour_work:type_name -> knitmath.v1.ColourWork
-	12, // 15: knitmath.v1.EstimateYarnRequest.edges:type_name -> knitmath.v1.EdgeWork
-	13, // 16: knitmath.v1.EstimateYarnRequest.fringe:type_name -> knitmath.v1.Fringe
-	14, // 17: knitmath.v1.EstimateYarnRequest.pompoms:type_name -> knitmath.v1.Pompoms
-	17, // 18: knitmath.v1.YarnMethodResult.length_m:type_name -> knitmath.v1.YarnRange
-	17, // 19: knitmath.v1.YarnMethodResult.mass_g:type_name -> knitmath.v1.YarnRange
-	17, // 20: knitmath.v1.EdgeYarn.length_m:type_name -> knitmath.v1.YarnRange
-	17, // 21: knitmath.v1.ColourYarn.length_m:type_name -> knitmath.v1.YarnRange
-	17, // 22: knitmath.v1.ColourYarn.mass_g:type_name -> knitmath.v1.YarnRange
-	25, // 23: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
-	26, // 24: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
-	18, // 25: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
-	18, // 26: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
-	19, // 27: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
-	17, // 28: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
-	17, // 29: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
-	21, // 30: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
-	20, // 31: knitmath.v1.EstimateYarnResponse.edges:type_name -> knitmath.v1.EdgeYarn
-	17, // 32: knitmath.v1.EstimateYarnResponse.trimmings_m:type_name -> knitmath.v1.YarnRange
-	17, // 33: knitmath.v1.EstimateYarnResponse.left_over_m:type_name -> knitmath.v1.YarnRange
-	27, // 34: knitmath.v1.EstimateYarnResponse.outline:type_name -> knitmath.v1.Outline
-	35, // [35:35] is the sub-list for method output_type
-	35, // [35:35] is the sub-list for method input_type
-	35, // [35:35] is the sub-list for extension type_name
-	35, // [35:35] is the sub-list for extension extendee
-	0,  // [0:35] is the sub-list for field type_name
+	23, // 1: knitmath.v1.Piece.gauge:type_name -> knitmath.v1.Gauge
+	5,  // 2: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
+	6,  // 3: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
+	7,  // 4: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
+	4,  // 5: knitmath.v1.EdgeWork.kind:type_name -> knitmath.v1.EdgeKind
+	23, // 6: knitmath.v1.EstimateYarnRequest.gauge:type_name -> knitmath.v1.Gauge
+	8,  // 7: knitmath.v1.EstimateYarnRequest.pieces:type_name -> knitmath.v1.Piece
+	0,  // 8: knitmath.v1.EstimateYarnRequest.state:type_name -> knitmath.v1.FabricState
+	9,  // 9: knitmath.v1.EstimateYarnRequest.swatch:type_name -> knitmath.v1.WeighedSwatch
+	10, // 10: knitmath.v1.EstimateYarnRequest.put_up:type_name -> knitmath.v1.PutUp
+	11, // 11: knitmath.v1.EstimateYarnRequest.colours:type_name -> knitmath.v1.ColourShare
+	2,  // 12: knitmath.v1.EstimateYarnRequest.dye_lot:type_name -> knitmath.v1.DyeLot
+	24, // 13: knitmath.v1.EstimateYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	15, // 14: knitmath.v1.EstimateYarnRequest.stitch_gauge:type_name -> knitmath.v1.StitchGauge
+	3,  // 15: knitmath.v1.EstimateYarnRequest.colour_work:type_name -> knitmath.v1.ColourWork
+	12, // 16: knitmath.v1.EstimateYarnRequest.edges:type_name -> knitmath.v1.EdgeWork
+	13, // 17: knitmath.v1.EstimateYarnRequest.fringe:type_name -> knitmath.v1.Fringe
+	14, // 18: knitmath.v1.EstimateYarnRequest.pompoms:type_name -> knitmath.v1.Pompoms
+	17, // 19: knitmath.v1.YarnMethodResult.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 20: knitmath.v1.YarnMethodResult.mass_g:type_name -> knitmath.v1.YarnRange
+	17, // 21: knitmath.v1.EdgeYarn.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 22: knitmath.v1.ColourYarn.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 23: knitmath.v1.ColourYarn.mass_g:type_name -> knitmath.v1.YarnRange
+	25, // 24: knitmath.v1.EstimateYarnResponse.notices:type_name -> knitmath.v1.Notice
+	26, // 25: knitmath.v1.EstimateYarnResponse.sources:type_name -> knitmath.v1.Source
+	18, // 26: knitmath.v1.EstimateYarnResponse.by_loop:type_name -> knitmath.v1.YarnMethodResult
+	18, // 27: knitmath.v1.EstimateYarnResponse.by_swatch:type_name -> knitmath.v1.YarnMethodResult
+	19, // 28: knitmath.v1.EstimateYarnResponse.pieces:type_name -> knitmath.v1.PieceYarn
+	17, // 29: knitmath.v1.EstimateYarnResponse.length_m:type_name -> knitmath.v1.YarnRange
+	17, // 30: knitmath.v1.EstimateYarnResponse.mass_g:type_name -> knitmath.v1.YarnRange
+	21, // 31: knitmath.v1.EstimateYarnResponse.colours:type_name -> knitmath.v1.ColourYarn
+	20, // 32: knitmath.v1.EstimateYarnResponse.edges:type_name -> knitmath.v1.EdgeYarn
+	17, // 33: knitmath.v1.EstimateYarnResponse.trimmings_m:type_name -> knitmath.v1.YarnRange
+	17, // 34: knitmath.v1.EstimateYarnResponse.left_over_m:type_name -> knitmath.v1.YarnRange
+	27, // 35: knitmath.v1.EstimateYarnResponse.outline:type_name -> knitmath.v1.Outline
+	36, // [36:36] is the sub-list for method output_type
+	36, // [36:36] is the sub-list for method input_type
+	36, // [36:36] is the sub-list for extension type_name
+	36, // [36:36] is the sub-list for extension extendee
+	0,  // [0:36] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yardage_proto_init() }
