@@ -20,10 +20,14 @@ var embedded = []string{
 // ofPages are the modules that only the service's own pages need.
 var ofPages = []string{"page.js", "try.js", "recipes.js"}
 
-// imported is a line that brings in another module, exported the mark of what others use.
+// imported is a line that brings in another module, exported the mark of what others use,
+// remarked a line that is a remark alone, and indented what stands before a line: whoever
+// wants to read finds them in the modules.
 var (
 	imported = regexp.MustCompile(`(?m)^import .*\n`)
 	exported = regexp.MustCompile(`(?m)^export `)
+	remarked = regexp.MustCompile(`(?m)^ *//.*\n|(?s)/\*.*?\*/\n?`)
+	indented = regexp.MustCompile(`(?m)^ +`)
 )
 
 // addEmbed makes one classic script of the modules: within a function of its own,
@@ -31,7 +35,7 @@ var (
 // asked for again soon, since its name stays when the release changes.
 func (s *Site) addEmbed(base string, static map[string][]byte) error {
 	var b bytes.Buffer
-	css, err := json.Marshal(string(static["ask.css"]))
+	css, err := json.Marshal(string(bare(static["ask.css"])))
 	if err != nil {
 		return err
 	}
@@ -41,7 +45,7 @@ func (s *Site) addEmbed(base string, static map[string][]byte) error {
 		if !ok {
 			return fmt.Errorf("the module %s is missing", name)
 		}
-		text = imported.ReplaceAll(text, nil)
+		text = bare(imported.ReplaceAll(text, nil))
 		b.Write(exported.ReplaceAll(text, nil))
 	}
 	b.WriteString("})();\n")
@@ -49,4 +53,9 @@ func (s *Site) addEmbed(base string, static map[string][]byte) error {
 		"Content-Type": typeOf(Embed), "Cache-Control": "public, max-age=300", "Cross-Origin-Resource-Policy": "cross-origin",
 	}}
 	return nil
+}
+
+// bare is a file without what is only for reading it.
+func bare(text []byte) []byte {
+	return indented.ReplaceAll(remarked.ReplaceAll(text, nil), nil)
 }

@@ -61,9 +61,15 @@ func TestWeight(t *testing.T) {
 	if len(seen) < 5 {
 		t.Errorf("the start page brings in %d files", len(seen))
 	}
-	script := s.files[Embed]
-	t.Logf("start page %d bytes, embedded script %d", whole, packed(t, script.Data))
-	if whole > 60_000 || packed(t, script.Data) > 25_000 {
+	script, described := s.files[Embed], 0
+	for name, file := range s.unversioned {
+		if strings.HasPrefix(name, "forms/") {
+			described = max(described, packed(t, file.Data))
+		}
+	}
+	embedded := packed(t, script.Data) + described
+	t.Logf("start page %d bytes, embedded script with the longest description of a question %d, of which %d", whole, embedded, described)
+	if whole > 60_000 || embedded > 25_000 {
 		t.Error("too heavy")
 	}
 	if found := regexp.MustCompile(`(?m)^(import|export)\b`).Find(script.Data); found != nil {
@@ -130,13 +136,13 @@ type said struct {
 		Title, Says string
 		Fields      []string
 	}
-	Labels, Hints map[string]string
-	Example       map[string]string
-	Values        map[string]string
-	Hide          []string
-	Always        map[string]any
-	Figures       []struct{ Path, Label string }
-	Texts         []struct {
+	Labels, Hints, Empty map[string]string
+	Example              map[string]string
+	Values               map[string]string
+	Hide                 []string
+	Always               map[string]any
+	Figures              []struct{ Path, Label string }
+	Texts                []struct {
 		Path, Title string
 		Set         bool
 	}
@@ -223,7 +229,7 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				t.Errorf("%s: no field %s", name, path)
 			}
 		}
-		for _, paths := range []map[string]string{q.Labels, q.Hints, q.Example} {
+		for _, paths := range []map[string]string{q.Labels, q.Hints, q.Empty, q.Example} {
 			for path := range paths {
 				// A bare name is that of a field at any place.
 				if !lies(asks, path) && !strings.Contains(string(form(t, name)), `"name":"`+path+`"`) {

@@ -70,15 +70,29 @@ export class Answer {
     this.sourcesBox.hidden = !answer.sources?.length;
   }
 
+  // A direction that ends with a colon is a heading of those after it. What is ticked is
+  // counted over all of them, so that links stay right.
   showDirections(directions) {
     if (!directions.length) return this.directions.replaceChildren();
-    const rows = directions.map((text, i) => el('li', {}, el('label', {},
-      el('input', { type: 'checkbox', checked: this.done.has(i + 1), change: (e) => {
-        if (e.target.checked) this.done.add(i + 1);
-        else this.done.delete(i + 1);
-        this.ticked([...this.done].sort((a, b) => a - b));
-      } }), el('span', {}, text))));
-    this.directions.replaceChildren(el('h2', {}, 'Directions'), el('ol', {}, ...rows));
+    const nodes = [];
+    let row = 0;
+    let list = null;
+    directions.forEach((text, i) => {
+      if (isHeading(text)) {
+        nodes.push(el('h3', {}, text.slice(0, -1)));
+        list = null;
+        return;
+      }
+      row++;
+      if (!list) nodes.push(list = el('ol', { start: row }));
+      list.append(el('li', { value: row }, el('label', {},
+        el('input', { type: 'checkbox', checked: this.done.has(i + 1), change: (e) => {
+          if (e.target.checked) this.done.add(i + 1);
+          else this.done.delete(i + 1);
+          this.ticked([...this.done].sort((a, b) => a - b));
+        } }), el('span', { class: 'place', 'aria-hidden': 'true' }, `${row}.`), el('span', {}, text))));
+    });
+    this.directions.replaceChildren(el('h2', {}, 'Directions'), ...nodes);
   }
 
   // text is the answer to be copied.
@@ -86,9 +100,13 @@ export class Answer {
     const { summary, directions = [] } = this.answer ?? { summary: '' };
     const texts = (this.made.texts ?? []).map(({ path }) => at(this.answer ?? {}, path)).filter(Boolean);
     const notices = [...this.notices.children].map((li) => li.textContent);
-    return [summary, ...texts, ...directions.map((text, i) => `${i + 1}. ${text}`), ...notices].join('\n');
+    let row = 0;
+    const rows = directions.map((text) => (isHeading(text) ? text : `${++row}. ${text}`));
+    return [summary, ...texts, ...rows, ...notices].join('\n');
   }
 }
+
+const isHeading = (text) => text.endsWith(':');
 
 // at is a value of an answer by its path.
 function at(answer, path) {

@@ -47,14 +47,14 @@ function inputOf(form, field, path, shared, write) {
   if (field.kind === 'flag') {
     return el('input', { ...shared, type: 'checkbox', checked: value === 'true', change: (e) => write(e.target.checked ? 'true' : '') });
   }
-  if (field.kind === 'choice') return field.list ? severalOf(field, value, shared, write) : choiceOf(field, value, shared, write);
+  if (field.kind === 'choice') return field.list ? severalOf(field, value, shared, write) : choiceOf(form, field, path, value, shared, write);
   if (field.kind === 'text') return textOf(field, value, shared, write);
   return numberOf(form, field, path, value, shared, write);
 }
 
-function choiceOf(field, value, shared, write) {
+function choiceOf(form, field, path, value, shared, write) {
   const usual = field.options.find((option) => option.value === field.default);
-  const empty = usual ? `usual: ${usual.label}` : field.required ? 'choose one' : 'not said';
+  const empty = form.emptyWord(field, path) ?? (usual ? `usual: ${usual.label}` : field.required ? 'choose one' : 'as usual');
   return el('select', { ...shared, change: (e) => write(e.target.value) }, el('option', { value: '' }, empty),
     ...field.options.map((option) => el('option', { value: option.value, selected: option.value === value }, option.label)));
 }
@@ -113,7 +113,13 @@ export function showAt(node, text) {
   node.hidden = text === '';
 }
 
-// firstSentence is as much of a help text as stands beside a field unasked.
+// Ranges are said where they are broken, and lengths are typed in the visitor's unit.
+const ranges = /(, in (cm|mm|m|g|percent|degrees|rounds|rows)\b)?(, -?[\d.,]+ to [\d.,]+\b|, (a millionth|at most) .*| -?[\d.,]+ to [\d.,]+\.).*$/;
+
+// firstSentence is as much of the contract's words as stands beside a field unasked: what
+// it means, and nothing where that is only its name again.
 export function firstSentence(text) {
-  return /^.*?\.(?=\s+[A-Z]|$)/s.exec(text)?.[0] ?? text;
+  const first = /^.*?\.(?=\s+[A-Z]|$)/s.exec(text)?.[0] ?? text;
+  const said = first.replace(ranges, '').replace(/, in (cm|mm|percent|degrees)(?=[,.]|$)/, '').replace(/[.,;:]$/, '');
+  return said.split(' ').length > 3 ? `${said}.` : '';
 }

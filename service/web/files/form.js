@@ -106,6 +106,11 @@ export class Form {
     return { label: known ?? plain, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
   }
 
+  // emptyWord is what stands in a choice of which nothing is chosen.
+  emptyWord(field, path) {
+    return this.made.empty?.[path.replace(/\[\d+\]/g, '[]')] ?? this.made.empty?.[field.name];
+  }
+
   // field renders a field of any kind. A group that was chosen among others is open.
   field(field, path, chosen = false) {
     const at = join(path, field.name);

@@ -5,7 +5,7 @@
 import { compared, inWords } from './bars.js';
 import { canvas, margin, said, wide } from './canvas.js';
 import { drawn, el } from './element.js';
-import { pieces, plan, ranged, side, turns, wedge, widthOf } from './plan.js';
+import { isWish, pieces, plan, ranged, side, top, turns, wedge, widthOf } from './plan.js';
 import { sized } from './units.js';
 
 const signs = { OUTLINE_UNIT_CM: 'cm', OUTLINE_UNIT_STITCHES: 'stitches', OUTLINE_UNIT_ROWS: 'rows', OUTLINE_UNIT_PERCENT: '%',
@@ -33,24 +33,34 @@ export function picture(outline, unit, manner) {
 // shown is the drawing that suits an outline, and what it shows in words.
 function shown(lines, outline, unit, manner) {
   const { x, y } = outline;
-  const axes = `Across: ${along(x, unit)}. Up: ${along(y, unit)}.`;
   const across = (v) => sized(v, signs[x.unit] ?? '', unit);
+  const up = (v) => sized(v, signs[y.unit] ?? '', unit);
   const names = new Set(lines.map((line) => line.name));
-  const all = pieces(lines);
+  const knit = lines.filter((line) => !isWish(line));
+  const wishes = lines.filter(isWish);
+  const all = pieces(knit);
+  const size = `${across(x.greatest - x.least)} across and ${up(y.greatest - y.least)} high`;
+  const dashed = wishes.length ? ' Dashed: what was wanted.' : '';
   if (y.unit === 'OUTLINE_UNIT_PLACES') return [compared(lines, outline), `${inWords(lines, (p) => across(p.x))}.`];
   if (manner === 'round') return fromAbove(lines, across);
+  if (manner === 'top') {
+    return [top(lines, outline), `${capital(lines[0].name)}; dashed, the neck of the ${lines.slice(1).map((l) => l.name).join(', ')}. ${capital(size)}.`];
+  }
   if (lines.every((line) => line.points.every((point) => point.y === line.points[0].y))) return strip(lines, outline, across);
   if (all.length) {
-    const wideAt = (piece) => `${across(widthOf(piece, 0))} wide below and ${across(widthOf(piece, -1))} above`;
+    const wideAt = (piece) => {
+      const [foot, head] = [0, -1].map((i) => across(widthOf(piece, i)));
+      return foot === head ? `${foot} wide` : `${foot} wide below and ${head} above`;
+    };
     const what = all.map((piece) => `${all.length > 1 ? `${piece.name}, ` : ''}${wideAt(piece)}`);
-    return [side(all, outline, across), `${capital(what.join('; '))}. ${sized(y.greatest - y.least, signs[y.unit] ?? '', unit)} high.`];
+    return [side(all, wishes, outline, across), `${capital(what.join('; '))}. ${up(y.greatest - y.least)} high.${dashed}`];
   }
-  const top = lines.find((line) => line.name === 'top edge');
-  if (top) return [wedge(lines, outline), `${marked(turns(top), 'turning points')}. ${axes}`];
+  const edge = lines.find((line) => line.name === 'top edge');
+  if (edge) return [wedge(lines, outline), `${marked(turns(edge), 'turning points', x.measure)}. ${capital(size)}.${dashed}`];
   if (['low', 'likely', 'high'].every((name) => names.has(name))) {
-    return [ranged(lines, outline), `Likely, with the least and the most dashed. ${axes}`];
+    return [ranged(lines, outline), `Likely, with the least and the most dashed. Across: ${along(x, unit)}. Up: ${along(y, unit)}.`];
   }
-  return [plan(lines, outline), `${counted(lines)}${axes}`];
+  return [plan(lines, outline), `${counted(lines)}${capital(size)}.${dashed}`];
 }
 
 const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -58,9 +68,9 @@ const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 const several = (n, names) => `${n} ${n === 1 ? names.replace(/s$/, '') : names}`;
 
 // marked says how many marks there are, and where the few are.
-function marked(points, names) {
+function marked(points, names, measure = '') {
   if (points.length > mostListed || !points.length) return several(points.length, names);
-  return `${several(points.length, names)}, at ${points.map((p) => sized(p.x, '', 'cm')).join(', ')}`;
+  return `${several(points.length, names)}, at ${points.map((p) => sized(p.x, '', 'cm')).join(', ')}${measure ? ` ${measure}` : ''}`;
 }
 
 // counted says how many lines have the same name, where several do.

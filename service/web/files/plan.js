@@ -10,7 +10,13 @@ const mostCorners = 60;
 const below = 2;
 
 const sideOf = (line) => /\b(left|right)\b/.exec(line.name)?.[1];
-const pieceOf = (line) => line.name.replace(/^.*\bof the /, '').replace(/\b(left|right)\b ?/, '');
+const pieceOf = (line) => line.name.replace(/^.*\bof the /, '').replace(/,? ?\b(left|right|edge)\b/g, '').trim();
+
+// isWish tells a line that the fabric only comes near to: what was wanted.
+export const isWish = (line) => /\bwanted\b|^shape\b|\bcurve$/.test(line.name);
+// Lines that are marks alone, and what lies behind the rest.
+const isMarks = (line) => /^(increases|decreases)$/.test(line.name);
+const isHidden = (line) => /\bbehind$/.test(line.name);
 
 // pieces are pairs of a left and a right edge, or nothing where some line is in none.
 export function pieces(lines) {
@@ -27,13 +33,30 @@ export function pieces(lines) {
   return all.every((piece) => piece.left && piece.right) ? all : [];
 }
 
-// widthOf is how wide a piece is at its beginning or its end.
-export const widthOf = (piece, i) => piece.right.points.at(i).x - piece.left.points.at(i).x;
+// widthOf is how wide a piece is where it begins, and where it ends, i being 0 or -1.
+export function widthOf(piece, i) {
+  const across = (line) => line.points.filter((p) => p.y === line.points.at(i).y).map((p) => p.x);
+  return Math.max(...across(piece.right)) - Math.min(...across(piece.left));
+}
 
-// closed tells a line that comes back to where it began.
+// spanOf is from where to where points lie across.
+function spanOf(piece) {
+  const across = piece.left.points.concat(piece.right.points).map((p) => p.x);
+  return [Math.min(...across), Math.max(...across)];
+}
+
+// apart tells pieces that lie beside one another already.
+function apart(all) {
+  const spans = all.map(spanOf).sort((a, b) => a[0] - b[0]);
+  return spans.every(([from], i) => i === 0 || from > spans[i - 1][1]);
+}
+
+// closed tells a line with fabric inside: it comes back to where it began, or from its
+// foot over the top to the other end of its foot.
 function closed({ points }) {
   const [first, last] = [points[0], points.at(-1)];
-  return points.length > 3 && Math.hypot(first.x - last.x, first.y - last.y) < 1e-6;
+  const least = Math.min(...points.map((p) => p.y));
+  return points.length > 3 && (Math.hypot(first.x - last.x, first.y - last.y) < 1e-6 || first.y === least && last.y === least);
 }
 
 // turns are the points of a wedge's edge where it climbs.
@@ -61,24 +84,30 @@ function pieceDrawn(piece, at, alone) {
 }
 
 // side draws pieces beside one another, each under its name, or one alone with its
-// measures.
-export function side(all, outline, sized) {
+// measures and what was wanted of it. Those that lie beside one another already stay so.
+export function side(all, wishes, outline, sized) {
   const gap = 16;
-  const width = (wide - margin.left - margin.right - gap * (all.length - 1)) / all.length;
   const foot = margin.bottom + 22;
-  const parts = all.map((piece, i) => ({ piece, ...scale(outline, { left: margin.left + i * (width + gap), width, below: foot }) }));
+  const lie = apart(all);
+  const width = (wide - margin.left - margin.right - gap * (all.length - 1)) / all.length;
+  const parts = all.map((piece, i) => ({ piece,
+    ...scale(outline, lie ? { below: foot } : { left: margin.left + i * (width + gap), width, below: foot }) }));
   const names = all.length > 1 ? parts.map(({ piece, at }) => {
-    const [middle] = at({ x: (outline.x.least + outline.x.greatest) / 2, y: outline.y.least });
-    return said(piece.name, middle, parts[0].height - 12, 'middle');
+    const [from, to] = spanOf(piece);
+    return said(piece.name, at({ x: (from + to) / 2, y: outline.y.least })[0], parts[0].height - 12, 'middle');
   }) : measures(all[0], parts[0], sized);
   return canvas(parts[0].height + (all.length > 1 ? 0 : 8),
-    ...parts.flatMap(({ piece, at }) => pieceDrawn(piece, at, all.length === 1)), ...names);
+    ...parts.flatMap(({ piece, at }) => pieceDrawn(piece, at, all.length === 1)),
+    ...wishes.map((line) => stroke(line, parts[0].at, 'ring')), ...names);
 }
 
+// measures are written where there is room for them; the caption has them all.
 function measures(piece, { at, height }, sized) {
   const [x] = at({ x: (piece.left.points[0].x + piece.right.points[0].x) / 2, y: piece.left.points[0].y });
-  const [, top] = at(piece.left.points.at(-1));
-  return [said(sized(widthOf(piece, 0)), x, height - 10, 'middle'), said(sized(widthOf(piece, -1)), x, top + 22, 'middle')];
+  const [left, top] = at(piece.left.points.at(-1));
+  const [right] = at(piece.right.points.at(-1));
+  return [said(sized(widthOf(piece, 0)), x, height - 10, 'middle'),
+    right - left > 90 ? said(sized(widthOf(piece, -1)), (left + right) / 2, top + 22, 'middle') : null];
 }
 
 // wedge draws the upper edge of fabric, and marks where its rows turn.
@@ -101,13 +130,45 @@ export function ranged(lines, outline) {
 }
 
 // plan draws lines as they lie; what a closed one encloses is fabric, but for what
-// another closed one takes out of it.
+// another closed one takes out of it. Parts that lie above one another have their names.
 export function plan(lines, outline) {
   const { height, at } = scale(outline);
-  const pairs = pieces(lines.filter(sideOf)).map(({ left, right }) => pathOf(right.points.map(at).concat(left.points.map(at).reverse())));
-  const around = pairs.concat(lines.filter(closed).map((line) => pathOf(line.points.map(at)))).join('Z');
-  const few = lines.filter((line) => line.points.length > 2 && line.points.length <= mostCorners && !closed(line));
+  const knit = lines.filter((line) => !isWish(line) && !isMarks(line));
+  const pairs = pieces(knit.filter(sideOf)).map(({ left, right }) => pathOf(right.points.map(at).concat(left.points.map(at).reverse())));
+  const parts = knit.filter((line) => closed(line) && !isLimb(line));
+  const around = pairs.concat(parts.map((line) => pathOf(line.points.map(at)))).join('Z');
+  const few = knit.filter((line) => line.points.length > 2 && line.points.length <= mostCorners && !closed(line));
+  const marks = lines.filter(isMarks).flatMap((line) => line.points);
   return canvas(height, around ? fabric(around, 'evenodd') : null,
-    ...lines.map((line) => stroke(line, at, line.name === 'wanted' ? 'ring' : 'line')),
-    ...dots(few.flatMap((line) => line.points.map(at)), 'corner'));
+    ...lines.filter((line) => !isMarks(line)).map((line) => stroke(line, at, isWish(line) || isHidden(line) ? 'ring' : 'line')),
+    ...dots(few.flatMap((line) => line.points.map(at)), 'corner'), ...dots(marks.map(at), 'mark', marks.length > 300 ? 1.6 : 2.6),
+    ...nameParts(parts, at), ...nameParts(lines.filter(isLimb), at));
+}
+
+const isLimb = (line) => /^limb\b/.test(line.name);
+
+// nameParts writes the names of several parts into them, unless one lies in another.
+function nameParts(parts, at) {
+  const frames = parts.map(({ name, points }) => {
+    const corners = points.map(at);
+    const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+    return { name: name.replace(/^limb /, ''), x: (Math.min(...xs) + Math.max(...xs)) / 2, top: Math.min(...ys), bottom: Math.max(...ys) };
+  });
+  const nested = frames.some((a) => frames.some((b) => a !== b && !isLimb(parts[0]) && a.top > b.top + 1 && a.bottom < b.bottom - 1));
+  if (nested || parts.length < 2 && !isLimb(parts[0] ?? { name: '' })) return [];
+  return frames.map(({ name, x, top, bottom }) => said(name, x, (top + bottom) / 2 + 6, 'middle'));
+}
+
+// top draws the tops of pieces whose lines go from one side to the other: the first
+// that reaches deepest is fabric, and of the others one sees the edge behind it.
+export function top(lines, outline) {
+  const drop = (outline.x.greatest - outline.x.least) * 0.12;
+  const { height, at } = scale({ x: outline.x, y: { ...outline.y, least: outline.y.least - drop } });
+  const [front, ...behind] = lines;
+  const ground = [front.points.at(-1), front.points[0]].map((p) => at({ x: p.x, y: outline.y.least - drop }));
+  const middle = (line) => at(line.points[Math.floor(line.points.length / 2)]);
+  const heights = lines.map((line) => middle(line)[1]);
+  return canvas(height, fabric(pathOf(front.points.map(at).concat(ground))), ...behind.map((line) => stroke(line, at, 'ring')),
+    stroke(front, at), said(front.name, wide / 2, heights[0] + 22, 'middle'),
+    ...behind.map((line, i) => (heights[0] - heights[i + 1] > 24 ? said(line.name, wide / 2, heights[i + 1] + 22, 'middle') : null)));
 }

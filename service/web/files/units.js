@@ -5,7 +5,7 @@ const inch = 2.54;
 const yard = 0.9144;
 
 // places is how many decimals are shown. More are typed than anybody measures.
-const places = { cm: 1, in: 2, m: 0, yd: 0, g: 0 };
+const places = { cm: 1, in: 2, m: 0, yd: 0, g: 0, '%': 1 };
 
 const unreadable = 'cannot be read as a number; write it like 22, 22.5 or 22 1/2';
 
