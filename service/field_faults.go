@@ -1,6 +1,7 @@
 package service
 
 import (
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -25,22 +26,46 @@ func fieldNamed(md protoreflect.MessageDescriptor, key string) protoreflect.Fiel
 	return md.Fields().ByJSONName(key)
 }
 
-// fieldNames lists the fields of a message.
-func fieldNames(md protoreflect.MessageDescriptor) string {
-	names := make([]string, md.Fields().Len())
+// fieldsOf lists the fields of a message, those first that are written most like the key
+// that is none. It does so when it is printed: of most faults in a long body nobody reads
+// the words.
+type fieldsOf struct {
+	of  protoreflect.MessageDescriptor
+	key string
+}
+
+func (f fieldsOf) String() string {
+	names := make([]string, f.of.Fields().Len())
 	for i := range names {
-		names[i] = string(md.Fields().Get(i).Name())
+		names[i] = string(f.of.Fields().Get(i).Name())
 	}
+	pairs := letterPairs(f.key)
+	slices.SortStableFunc(names, func(a, b string) int { return cmp.Compare(likeness(pairs, b), likeness(pairs, a)) })
 	return strings.Join(names, ", ")
 }
 
-// fieldsOf lists them when it is printed: of most faults in a long body nobody
-// reads the words.
-type fieldsOf struct {
-	of protoreflect.MessageDescriptor
+// likeness is what share of their pairs of letters a key and a name have in common, as
+// Dice's coefficient (Ecology 26, 1945) counts it.
+func likeness(of map[string]bool, name string) float64 {
+	pairs, shared := letterPairs(name), 0
+	for pair := range pairs {
+		if of[pair] {
+			shared++
+		}
+	}
+	return 2 * float64(shared) / float64(max(len(of)+len(pairs), 1))
 }
 
-func (f fieldsOf) String() string { return fieldNames(f.of) }
+// letterPairs are the letters that stand side by side in a name, the first one's with
+// what stands before it.
+func letterPairs(name string) map[string]bool {
+	name = " " + strings.ToLower(name[:min(len(name), maxFieldLength)])
+	pairs := make(map[string]bool, len(name))
+	for i := 1; i < len(name); i++ {
+		pairs[name[i-1:i+1]] = true
+	}
+	return pairs
+}
 
 // joinPath is the path of a field inside prefix.
 func joinPath(prefix, field string) string {

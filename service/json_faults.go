@@ -117,7 +117,7 @@ func (x *jsonFaults) value(path string, tok json.Token, md protoreflect.MessageD
 		key, _ := x.token().(string)
 		fd := fieldNamed(md, key)
 		if fd == nil {
-			x.add(joinPath(path, key), reasonUnknown, "there is no such field; there are %s", fieldsOf{md})
+			x.add(joinPath(path, key), reasonUnknown, "there is no such field; there are %s", fieldsOf{md, key})
 			x.skip(x.token())
 			continue
 		}

@@ -51,7 +51,7 @@ func followPath(md protoreflect.MessageDescriptor, path string) (along []protore
 		fd := md.Fields().ByName(protoreflect.Name(name))
 		if fd == nil {
 			return nil, fmt.Sprintf("there is no field %s; there are %s",
-				strconv.Quote(shorten(name, maxFieldLength/2)), fieldNames(md))
+				strconv.Quote(shorten(name, maxFieldLength/2)), fieldsOf{md, name})
 		}
 		along = append(along, fd)
 		md = fd.Message()

@@ -89,7 +89,7 @@ func unfit(md protoreflect.MessageDescriptor, key string) string {
 		fd := fieldNamed(md, name)
 		switch {
 		case fd == nil:
-			return "there is no such field; there are " + fieldsOf{md}.String()
+			return "there is no such field; there are " + fieldsOf{md, name}.String()
 		case fd.Message() == nil:
 			return "is below a value, which has no fields"
 		case fd.IsList():
@@ -97,7 +97,7 @@ func unfit(md protoreflect.MessageDescriptor, key string) string {
 		}
 		md = fd.Message()
 	}
-	return "an object does not fit in a query string; it has the fields " + fieldsOf{md}.String() + ", each a parameter of its own after a dot"
+	return "an object does not fit in a query string; it has the fields " + fieldsOf{of: md}.String() + ", each a parameter of its own after a dot"
 }
 
 // textFault says what is wrong with a scalar written in a query string.

@@ -12,7 +12,7 @@ import (
 func TestUnfitParametersLeadOn(t *testing.T) {
 	question := (&knitmathv1.PlanToeRequest{}).ProtoReflect().Descriptor()
 	for raw, want := range map[string]string{
-		"rounds=60":             "there is no such field; there are ",
+		"rounds=60":             "there is no such field; there are round_stitches, ", // what is most like it stands first
 		"gauge.stiches=22":      "there are stitches, rows",
 		"gauge=22":              "an object does not fit in a query string; it has the fields stitches, rows",
 		"rates.times=4":         "a list of objects does not fit in a query string; ask by POST",
