@@ -183,11 +183,11 @@ func TestRowsOfThePiece(t *testing.T) {
 		{"CO 5 sts at beg of next 2 rows (50 sts)", 40, false, 50, 2, ""},
 		{"k40, join. Join in the rnd", 40, false, 40, 1, "1:6 PASSED_OVER"},
 		{"pick up and knit 3, k to end\nk9", 40, false, -1, 2, "1:1 NOT_READ"},
-		{"pick up and knit 3, k to end (12 sts)\nk12", 40, false, 12, 2, "1:1 NOT_READ"},
+		{"pick up and knit 3, k to end (12 sts)\nk12", 40, false, 12, 2, "1:1 NOT_READ, 1:30 COUNT_TAKEN"},
 		// The yarn over is a loop on the needle, but no stitch of the row.
 		{"k10, turn\nyo, p10 (20 sts)\nk10, k2tog, k9 (20 sts)", 20, false, 20, 3, ""},
 		{"CO 30 sts\nk30", 40, false, 40, 1, "1:1 COUNT_DISAGREES, 2:1 STITCHES_UNWORKED"},
-		{"foo\nk3\nk to end (30 sts)\nk3", 40, false, 30, 4, "1:1 UNKNOWN_ABBREVIATION, 4:1 STITCHES_UNWORKED"},
+		{"foo\nk3\nk to end (30 sts)\nk3", 40, false, 30, 4, "1:1 UNKNOWN_ABBREVIATION, 3:10 COUNT_TAKEN, 4:1 STITCHES_UNWORKED"},
 		{"Row 1: kfb to end\nRep Row 1 20 more times", 40, false, -1, 21, "1:1 TOO_LARGE"},
 		{"Row 1: knit\nRep Row 1 10000 more times", 40, false, -1, 10000, "1:1 TOO_MANY"},
 		{"k to last 41 sts, k41", 40, false, 40, 1, "1:1 STITCHES_MISSING"},

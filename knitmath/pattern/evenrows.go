@@ -77,9 +77,16 @@ func (r *runner) setUp(l *Line) {
 	case constructionRound:
 		r.round, r.side = true, stitch.RightSide
 	}
-	if info.only != nil && r.known && info.kind != lineTake {
-		r.only(l, int64(at(info.only, r.size)))
+	if info.only == nil || info.kind == lineTake {
+		return
 	}
+	n := int64(at(info.only, r.size))
+	if !r.known { // the text says how many they are
+		r.begin(n)
+		r.sayTaken(l)
+		return
+	}
+	r.only(l, n)
 }
 
 // only goes on with some of the stitches; the others are left out.

@@ -13,6 +13,7 @@ const (
 	wholeAll           // "all 18 sts"
 	wholeRest          // "rem 18 sts"
 	wholeThese         // "these 18 sts"
+	wholeOther         // "the other 18 sts", of those that were left out before
 )
 
 // wholeSaid reads which of them stands from token i to the next, unless a part is named
@@ -21,7 +22,9 @@ func (p *parser) wholeSaid(i int) wholeOf {
 	said := wholeNone
 	for ; i < p.next; i++ {
 		switch t := &p.tokens[i]; {
-		case t.is("next", "first", "last", "following", "foll", "centre", "center", "other", "each", "held", "reserved", "freed", "resting",
+		case t.is("other"):
+			said = wholeOther
+		case t.is("next", "first", "last", "following", "foll", "centre", "center", "each", "held", "reserved", "freed", "resting",
 			"thumb", "sleeve", "back", "front", "body", "heel", "instep", "left", "right", "gusset", "neck", "top"):
 			return wholeNone
 		case t.is("all"):
@@ -32,7 +35,7 @@ func (p *parser) wholeSaid(i int) wholeOf {
 			said = wholeThese
 		}
 	}
-	if p.peek().is("for", "of", "from", "at", "each") {
+	if said != wholeOther && p.peek().is("for", "of", "from", "at", "each") {
 		return wholeNone
 	}
 	return said
@@ -46,7 +49,12 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 		return n
 	}
 	there := []int64{total}
-	if r.aside > 0 {
+	switch {
+	case l.info.whole == wholeOther && r.aside == 0:
+		return n
+	case l.info.whole == wholeOther:
+		there = []int64{r.aside}
+	case r.aside > 0:
 		there = []int64{r.aside, total}
 	}
 	if r.now.behind > 0 && l.info.whole != wholeAll { // left by a turn

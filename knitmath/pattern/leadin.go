@@ -41,7 +41,20 @@ func (p *parser) leadIn(info *lineInfo) {
 			return
 		}
 		p.leadSide(p.next, end, info)
+		p.leadStitches(end, info)
 		p.next = end
+	}
+}
+
+// leadStitches notes "on these 11 sts only," in a lead-in: the others are left out.
+func (p *parser) leadStitches(end int, info *lineInfo) {
+	from := p.next
+	defer func() { p.next = from }()
+	if p.tokens[from].is("working", "work", "continuing", "cont") {
+		p.next++
+	}
+	if p.peek().is("on") && p.ahead(1).is("these", "those", "the", "first", "last", "next", "rem", "remaining") && p.next < end {
+		p.onTheseStitches(info)
 	}
 }
 

@@ -99,6 +99,9 @@ const (
 	// ReasonOpenLength: rows that do not change the count are worked until a length;
 	// how many they are is not counted.
 	ReasonOpenLength report.Reason = "LENGTH_OPEN"
+	// ReasonCountTaken: what comes before could not be followed, and the counts go on as
+	// the text has them from here on.
+	ReasonCountTaken report.Reason = "COUNT_TAKEN"
 	// ReasonPassedOver: words that change no count were passed over: a heading,
 	// "break yarn", a wrap that is not picked up.
 	ReasonPassedOver report.Reason = "PASSED_OVER"

@@ -66,6 +66,7 @@ var whyCases = []struct {
 	{ReasonOpenRows, KindQuestion, "Row 1: ssk, k to end\nRep Row 1 until 9 cm", 9, "2:1"},
 	{ReasonReading, KindReading, "k2, m1, k2", 4, "1:5"},
 	{ReasonOpenLength, KindReading, "Work even until 9 cm", 4, "1:1"},
+	{ReasonCountTaken, KindReading, "foo, k3 (3 sts)", 4, "1:9"},
 	{ReasonPassedOver, KindReading, "Break yarn", 4, "1:1"},
 	// The machine works 200 000 stitches of one text, at 3 each and 100 a row: 33 rows
 	// of 2 000.

@@ -64,6 +64,10 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 		p.mistake(ReasonNoStar, t.span, "no star is open here")
 	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && !p.afterStop():
 		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
+		if len(steps) > 0 && line.ClaimedStitches != nil && !p.startsItem(p.next) && p.claimStandsAlone(&line.info) { // the row is complete, and its claim is compared
+			p.recover(line)
+			return false, p.fitted(line)
+		}
 	case len(steps) == 0:
 		p.emptyRow(line)
 	default:

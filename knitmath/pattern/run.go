@@ -108,6 +108,7 @@ func (r *runner) line(i int) {
 		r.moved(i)
 	case lineJoin:
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
+		r.compareAlone(i)
 	case linePassed:
 		r.placed = r.placed || info.places
 		if info.fastens && r.known && r.now.total() == 1 {
@@ -115,10 +116,16 @@ func (r *runner) line(i int) {
 		}
 		r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
 		r.fresh = r.fresh || info.heading
-		if len(l.ClaimedStitches) > 0 || info.perNeedle != nil {
-			r.record(i)
-			r.close(i, r.now)
-		}
+		r.compareAlone(i)
+	}
+}
+
+// compareAlone compares the stitches with what is claimed beside words that work none.
+func (r *runner) compareAlone(i int) {
+	l := &r.piece.Lines[i]
+	if len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil {
+		r.record(i)
+		r.close(i, r.now)
 	}
 }
 
@@ -190,6 +197,10 @@ func (r *runner) work(i int, claimed bool) {
 	if r.lastLine != i || len(l.info.ranges) == 0 {
 		r.checkSide(l)
 	}
+	if claimed && l.info.kind == lineRow {
+		r.setUp(l)
+	}
+	r.resume(i, claimed)
 	r.record(i)
 	if l.info.spread {
 		start := r.now
@@ -278,7 +289,9 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 // unfollowed is a row of which the counts are not known.
 func (r *runner) unfollowed(i int, claimed bool) {
 	l := &r.piece.Lines[i]
-	r.unknown(l, claimed)
+	if !r.workedUnread(i, claimed) {
+		r.unknown(l, claimed)
+	}
 	r.worked(i, 0)
 	if l.info.kind == lineUnread && l.Label == "" && len(l.Steps) == 0 && !r.round {
 		r.side, r.sideSaid = stitch.SideUnspecified, false

@@ -26,10 +26,18 @@ func (r *runner) record(i int) {
 
 // unknown goes on after a row that could not be read or counted.
 func (r *runner) unknown(l *Line, claimed bool) {
+	change, changes := r.changeClaimed(l)
+	changes = changes && r.known && claimed && len(l.ClaimedStitches) == 0
+	before := r.now
 	r.known, r.other, r.machine = false, nil, nil
-	if n, ok := r.claim(l); ok && claimed {
-		r.now, r.known = hand{left: n}, true
+	n, ok := r.claim(l)
+	if changes {
+		n, ok = before.total()+change, before.total()+change >= 0
+	}
+	if ok && claimed {
+		r.begin(n)
 		r.noteClaimed(l, n)
+		r.sayTaken(l)
 	}
 }
 
@@ -42,11 +50,19 @@ func (r *runner) claim(l *Line) (int64, bool) {
 	return int64(n), n >= 0
 }
 
+// changeClaimed is by how many stitches a line says that it changes the count.
+func (r *runner) changeClaimed(l *Line) (int64, bool) {
+	if len(l.ClaimedChangeStitches) == 0 || r.repeating {
+		return 0, false
+	}
+	return int64(at(l.ClaimedChangeStitches, r.size)), true
+}
+
 // claimAfter is the count that a line claims for after it, as a count or as a
 // change.
 func (r *runner) claimAfter(l *Line, before hand) (int64, bool) {
-	if len(l.ClaimedChangeStitches) > 0 && !r.repeating {
-		return before.total() + int64(at(l.ClaimedChangeStitches, r.size)), true
+	if change, ok := r.changeClaimed(l); ok {
+		return before.total() + change, true
 	}
 	return r.claim(l)
 }

@@ -319,6 +319,12 @@ func (p *parser) asked(info *lineInfo) {
 		}
 	}
 	p.ask(ReasonUnread, from.to(p.last()), "not understood here, and it may change the count")
+	if info.claimAt.end <= from.start && p.claimStandsAlone(info) {
+		for !p.endsAt(p.next) { // what was read is complete, and its claim is compared; the counts go on as it says
+			p.next++
+		}
+		return
+	}
 	if c := p.found.source[from.start]; info.kind != lineCastOn || c >= '0' && c <= '9' { // how many are cast on has been said
 		info.kind = lineUnread
 	}

@@ -66,7 +66,7 @@ func TestWordings(t *testing.T) {
 		{"Knit 1 row-8 sts", 9, 9, 1, "1:12 COUNT_DISAGREES"},
 		{"k9—9 sts", 9, 9, 1, ""},
 		{"k5 (5 sts inc)", 5, 5, 1, "1:5 COUNT_DISAGREES"},
-		{"k3 (96 sts) p2", 5, 96, 1, "1:13 NOT_READ"}, // the claim still tells how to go on,
+		{"k3 (96 sts) p2", 5, 96, 1, "1:4 COUNT_TAKEN, 1:13 NOT_READ"}, // the claim still tells how to go on,
 		// Labels.
 		{"Row 1, 3 and 5: knit. Rows 2 and 4: purl", 9, 9, 5, ""},
 		{"Row 1, and 3: knit\nRow 2: purl", 9, 9, 3, ""},

@@ -580,6 +580,8 @@ type Finding struct {
 	//   - READING_TAKEN: it can be read in several ways; the description says which
 	//     was taken.
 	//   - LENGTH_OPEN: rows are worked to a length, and so are not counted.
+	//   - COUNT_TAKEN: what comes before could not be followed, and the counts go on
+	//     from here as the text has them, not checked.
 	//   - PASSED_OVER: words that change no count were passed over.
 	//   - MIRROR_REMARK: the mirror image has a catch, which the description says.
 	//   - COUNTED_ONLY: the row was counted, not worked stitch by stitch: the text
