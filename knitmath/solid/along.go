@@ -23,7 +23,7 @@ func (p Pace) follow(steps []step) placed {
 	for i := range parts {
 		parts[i] = p.fall(float64(steps[i].from+steps[i].to) / 2)
 	}
-	f := follower{ideal: make([]float64, len(parts)), base: make([]int, len(parts)), reach: int(measure.RoundHalfUp(p.tolerance))}
+	f := follower{ideal: make([]float64, len(parts)), base: make([]int, len(parts))}
 	best := f.along(parts, float64(p.depth), len(steps), p.tolerance)
 	if !p.drawnOut {
 		return best
@@ -80,6 +80,7 @@ func (at placed) span() int { return at.total - at.rounds[0] + 1 }
 
 // along places all steps along a curve so many rounds deep.
 func (f *follower) along(parts []float64, depth float64, steps int, tolerance float64) placed {
+	f.reach = int(measure.RoundHalfUp(tolerance))
 	for i, part := range parts {
 		f.ideal[i] = max(part*depth+1, 1)
 		f.base[i] = int(measure.RoundHalfUp(f.ideal[i])) - f.reach
@@ -125,10 +126,11 @@ func (f *follower) slot(i, round int) *reached {
 // rounds are those of the best rhythm.
 func (f *follower) rounds(tolerance float64) []int {
 	last := len(f.ideal) - 1
-	if f.best == nil {
-		f.best = make([]reached, len(f.ideal)*(2*f.reach+1))
+	if slots := len(f.ideal) * (2*f.reach + 1); slots > len(f.best) {
+		f.best = make([]reached, slots)
+	} else {
+		clear(f.best[:slots])
 	}
-	clear(f.best)
 	off := func(i, round int) float64 { return math.Abs(float64(round) - f.ideal[i]) }
 	for round := max(f.base[0], 1); round <= f.base[0]+2*f.reach; round++ {
 		if d := off(0, round); d <= tolerance {
@@ -138,11 +140,13 @@ func (f *follower) rounds(tolerance float64) []int {
 	for i := range last {
 		for round := f.base[i]; round <= f.base[i]+2*f.reach; round++ {
 			from := *f.slot(i, round)
-			if !from.found {
-				continue
+			if !from.found || from.runs >= f.fewest() {
+				continue // another way is at the end with as few runs
 			}
 			for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
-				f.run(i, round, next-round, from, tolerance)
+				if every := next - round; every != from.every { // else it is a longer run that was offered before
+					f.run(i, round, every, from, tolerance)
+				}
 			}
 		}
 	}
@@ -156,6 +160,17 @@ func (f *follower) rounds(tolerance float64) []int {
 		return f.nearest()
 	}
 	return f.walk(best)
+}
+
+// fewest is the fewest runs with which the last step has been reached.
+func (f *follower) fewest() int {
+	fewest := math.MaxInt
+	for _, to := range f.best[(len(f.ideal)-1)*(2*f.reach+1) : len(f.ideal)*(2*f.reach+1)] {
+		if to.found {
+			fewest = min(fewest, to.runs)
+		}
+	}
+	return fewest
 }
 
 // run offers all lengths of a run of one interval.

@@ -33,6 +33,9 @@ func (in CrownInput) Cost() int {
 	}
 	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/28,
 		cost.Product(ways+tight/reach, rounds*rounds, reach)/400)
+	if ways == 1 && in.ToleranceRounds == nil && len(in.Rates) == 0 {
+		one *= 2 // where it would ruffle it is worked again nearer to the curve
+	}
 	if in.WedgeCount != nil || in.HatStitches == nil && in.StitchRule == nil || stitches > 2*littleLost*MaxWedges {
 		return one
 	}

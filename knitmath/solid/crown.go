@@ -160,6 +160,7 @@ type hat struct {
 	plan        ClosingPlan
 	crown       int // rounds from the first that changes the count to the last
 	wedges      int
+	closed      bool // with these wedges, when they were chosen
 }
 
 // answer puts a settled hat together.

@@ -122,7 +122,7 @@ func settleHat(c *fault.Checks, h *hat, in CrownInput) {
 	}
 	h.stitches = f.Count
 	if in.StitchRule == nil {
-		h.stitches = h.likedCount(f.Exact, in.WedgeCount, in.Stacks)
+		h.stitches = h.likedCount(f.Exact, in)
 	} else if f.Halfway {
 		h.notices = append(h.notices, gauge.HalfwayNotice(h.sizeField, f.Count))
 	}

@@ -21,7 +21,7 @@ const (
 	// CrownDepthUnmet: the crown cannot be as deep as asked, so many rounds or cm. Field is
 	// crown_rounds or crown_cm.
 	CrownDepthUnmet report.Reason = "DEPTH_UNMET"
-	// HatSizeUnmet: the nearest count that the wedges or the repeat divide is over 5 % off the
+	// HatSizeUnmet: the nearest count that the repeat divides is over 5 % off the
 	// wanted size. Field is that of the size.
 	HatSizeUnmet report.Reason = "SIZE_UNMET"
 	// BabyCare: the hat is for a baby or a small child: what to mind about ties and sleep.
@@ -64,7 +64,7 @@ func (h *hat) careful(out Crown, steepest float64) []report.Notice {
 	if h.wantedHat > 0 && math.Abs(out.HatCm/h.wantedHat-1) > mostOffSize {
 		list = append(list, report.Notice{Reason: HatSizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
 			out.unit.Size(h.wantedHat) + " around and is " + out.unit.Size(out.HatCm) + ": " + report.CountOf(out.HatStitches, "stitches") +
-			" are the nearest that the wedges or the repeat divide; as hat_stitches any count may be given"})
+			" are the nearest that the repeat divides; as hat_stitches any count may be given"})
 	}
 	if (h.crownField == "crown_rounds" || h.crownField == "crown_cm") && h.crown != h.crownRounds {
 		list = append(list, report.Notice{Reason: CrownDepthUnmet, Field: h.crownField, Description: "a crown of " +

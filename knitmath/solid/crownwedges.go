@@ -1,7 +1,9 @@
 package solid
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -16,7 +18,11 @@ func settleWedges(c *fault.Checks, h *hat, in CrownInput) {
 	} else {
 		h.wedges = *in.WedgeCount
 	}
-	if refused := h.close(in); refused != "" {
+	refused := ""
+	if !h.closed {
+		refused = h.close(in)
+	}
+	if refused != "" {
 		fields := []string{h.sizeField}
 		if in.WedgeCount != nil {
 			fields = append(fields, "wedge_count")
@@ -42,9 +48,47 @@ func (h *hat) crownGiven(in CrownInput) bool {
 	return h.crownField != "shape" || in.Shape != CrownShapeUnspecified
 }
 
-// close closes the hat with its wedges, or says what is in the way.
+// close closes the hat with its wedges, or says what is in the way. Where the rhythm of fewest runs
+// would ruffle, and no tolerance or depth is asked for, one that keeps nearer to the curve is
+// looked for, then one as deep from its first decrease to its last as the curve.
 func (h *hat) close(in CrownInput) (refused string) {
-	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven}
+	given := in.CrownRounds != nil || in.CrownCm != nil
+	k := in.Shape.curve()
+	usual := fault.Or(in.ToleranceRounds, h.usualTolerance(k))
+	pace := func(tolerance float64) Pace {
+		return Along(func(stitches float64) float64 { return k.fall(stitches / float64(h.stitches)) }, h.crownRounds,
+			h.successive(in.SuccessiveRounds), tolerance)
+	}
+	first := pace(usual)
+	switch {
+	case len(in.Rates) > 0:
+		first = AtRates(in.Rates...)
+	case given:
+		first = first.DrawnOut()
+	}
+	if refused = h.closeAt(in, first); refused != "" || given || len(in.Rates) > 0 || in.ToleranceRounds != nil {
+		return refused
+	}
+	better := h.form() != CrownRuffles
+	for _, tight := range tightTolerances {
+		if !better && tight < usual {
+			h.closeAt(in, pace(tight))
+			better = h.form() == ""
+		}
+	}
+	if !better {
+		h.closeAt(in, pace(usual).DrawnOut())
+		better = h.form() == ""
+	}
+	if !better {
+		h.closeAt(in, first) // none is better
+	}
+	return ""
+}
+
+// closeAt closes the hat at a pace.
+func (h *hat) closeAt(in CrownInput, pace Pace) (refused string) {
+	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven, Pace: pace}
 	each := 1
 	if q.Paired {
 		each = 2
@@ -52,16 +96,6 @@ func (h *hat) close(in CrownInput) (refused string) {
 	q.EndStitches = fault.Or(in.EndStitches, each*h.wedges)
 	if q.Uneven == UnevenLeftOver && in.EndStitches == nil {
 		q.EndStitches = 2*h.wedges - 1 // what is left over is less than a wedge for each
-	}
-	if len(in.Rates) > 0 {
-		q.Pace = AtRates(in.Rates...)
-	} else {
-		k := in.Shape.curve()
-		q.Pace = Along(func(stitches float64) float64 { return k.fall(stitches / float64(h.stitches)) }, h.crownRounds,
-			h.successive(in.SuccessiveRounds), fault.Or(in.ToleranceRounds, h.usualTolerance(k)))
-		if in.CrownRounds != nil || in.CrownCm != nil {
-			q.Pace = q.Pace.DrawnOut()
-		}
 	}
 	plan, refused := q.Plan()
 	if refused != "" {
@@ -118,64 +152,86 @@ func (h *hat) flatWedges(stacks Stacks) float64 {
 }
 
 // likedWedges is how many wedges there are unless asked otherwise: of those that divide the
-// stitches and lie nearly flat the nearest. If none divides them it is the nearest of all,
-// unless that loses more than a stitch in fifty in its adjusting round, others lose fewer, and
-// their crown neither ruffles nor rises to a point.
+// stitches and lie nearly flat the nearest whose crown neither ruffles nor rises to a point. Where
+// there is none it is the nearest of all if that loses no more than a stitch in fifty in its
+// adjusting round, then those that lose the fewest.
 func (h *hat) likedWedges(in CrownInput) int {
 	flat := h.flatWedges(in.Stacks)
 	nearest := int(measure.RoundHalfUp(flat))
-	switch best := h.nearestWedges(flat, 0, func(int) bool { return true }); {
-	case best > 0:
-		return best
-	case in.Uneven > UnevenAdjust:
-		return nearest
-	}
-	most := h.stitches % nearest
-	if most*littleLost <= h.stitches {
-		return nearest
-	}
 	liesFlat := func(n int) bool {
 		h.wedges = n
-		return h.close(in) == "" && h.form() == ""
+		h.closed = h.close(in) == "" && h.form() == ""
+		return h.closed
 	}
-	for lost := 1; lost < most; lost++ {
-		if best := h.nearestWedges(flat, lost, liesFlat); best > 0 {
-			return best
+	best := h.nearestWedges(flat, 0, liesFlat)
+	if best == 0 && in.Uneven <= UnevenAdjust {
+		most := h.stitches % nearest
+		if most == 0 || most*littleLost > h.stitches || !liesFlat(nearest) {
+			for lost := 1; lost <= max(most, h.stitches/littleLost) && best == 0; lost++ {
+				best = h.nearestWedges(flat, lost, liesFlat)
+			}
 		}
 	}
-	return nearest
+	if best == 0 && !h.closed {
+		best = h.nearestWedges(flat, 0, func(int) bool { return true })
+	}
+	if best == 0 {
+		return nearest
+	}
+	return best
 }
 
 // nearestWedges is the number of wedges nearest to what lies flat that leaves so many stitches
 // over and is good; 0 if none is.
 func (h *hat) nearestWedges(flat float64, over int, good func(wedges int) bool) int {
-	best, bestOff := 0, mostBelowFlat
+	off := func(n int) float64 { return math.Abs(float64(n) - flat) }
+	var near []int
 	for n := MinWedges; n <= MaxWedges; n++ {
-		off := math.Abs(float64(n) - flat)
-		if h.stitches%n == over && float64(n) < flat+mostFromFlat && off < bestOff && good(n) {
-			best, bestOff = n, off
+		if h.stitches%n == over && float64(n) < flat+mostFromFlat && off(n) < mostBelowFlat {
+			near = append(near, n)
 		}
 	}
-	return best
+	slices.SortStableFunc(near, func(m, n int) int { return cmp.Compare(off(m), off(n)) })
+	if i := slices.IndexFunc(near, good); i >= 0 {
+		return near[i]
+	}
+	return 0
 }
+
+// How far, as a part, a hat may be from the wanted size so that wedges divide its stitches.
+// Own choice. Where no size or ease is asked for it may be narrower, as long as it is one of
+// those read of: 0.83 to 0.92 of the head.
+const (
+	mostOffLiked = 0.02
+	mostNarrower = 0.05
+)
 
 // likedCount is the count for an exact number of stitches when no repeat binds it: the
 // nearest that wedges divide, so many if that is said, or nearly flat ones; rather an even
-// one, on which a rib comes out.
-func (h *hat) likedCount(exact float64, wedges *int, stacks Stacks) int {
-	flat := h.flatWedges(stacks)
+// one, on which a rib comes out. Where none is near enough it is the nearest even count, and an
+// adjusting round makes it one that wedges divide.
+func (h *hat) likedCount(exact float64, in CrownInput) int {
+	narrower := mostOffLiked
+	if in.HatCm == nil && in.EasePercent == nil {
+		narrower = mostNarrower
+	}
+	low, high := exact-max(narrower*exact, 1), exact+max(mostOffLiked*exact, 1)
+	flat := h.flatWedges(in.Stacks)
 	best, bestOff := 0, 0.0
 	for n := MinWedges; n <= MaxWedges; n++ {
-		if wedges != nil && n != *wedges || wedges == nil && math.Abs(float64(n)-flat) >= mostFromFlat {
+		if asked := in.WedgeCount; asked != nil && n != *asked || asked == nil && math.Abs(float64(n)-flat) >= mostFromFlat {
 			continue
 		}
 		each := int(measure.RoundHalfUp(exact / float64(n)))
 		for count := max(each-1, 2) * n; count <= (each+1)*n; count += n {
 			off := math.Abs(float64(count)-exact) + oddStitches*float64(count%2)
-			if best == 0 || off < bestOff {
+			if near := float64(count) >= low && float64(count) <= high; near && (best == 0 || off < bestOff) {
 				best, bestOff = count, off
 			}
 		}
+	}
+	if best == 0 {
+		return 2 * int(measure.RoundHalfUp(exact/2))
 	}
 	return best
 }

@@ -1,6 +1,9 @@
 package solid
 
 import (
+	"math"
+
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -19,12 +22,24 @@ func (o Crown) Summary() string {
 	if o.EvenRounds > 0 {
 		even = report.CountOf(o.EvenRounds, "rounds") + " even, then a crown"
 	}
-	return "A hat of " + report.CountOf(o.HatStitches, "stitches") + " (" + o.unit.Size(o.HatCm) + ") for a head of " +
-		o.unit.Size(o.HeadCm) + ", " +
+	return "A hat of " + report.CountOf(o.HatStitches, "stitches") + " (" + o.unit.Size(o.HatCm) + ", " + o.ease() + "), " +
 		o.unit.Size(o.TotalCm) + " high: " + even + " of " +
 		report.CountOf(o.WedgeCount, "wedges") + " in " + report.CountOf(decreases, "decrease rounds") + " over " +
 		report.CountOf(o.CrownRounds, "rounds") + " (" + o.unit.Size(o.CrownCm) + ") to " +
 		report.CountOf(o.EndStitches, "stitches") + adjusting + "."
+}
+
+// ease is how much wider or narrower than the head the hat is.
+func (o Crown) ease() string {
+	head := "the head of " + o.unit.Size(o.HeadCm)
+	percent := measure.Decimal(math.Abs(100*(o.HatCm/o.HeadCm-1)), 1) + " % "
+	switch {
+	case percent == "0 % ":
+		return "as wide as " + head
+	case o.HatCm < o.HeadCm:
+		return percent + "below " + head
+	}
+	return percent + "above " + head
 }
 
 // Directions write the hat as a pattern would.

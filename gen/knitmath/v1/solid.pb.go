@@ -265,10 +265,11 @@ type PlanCrownRequest struct {
 	// hat_stitches or hat_cm.
 	EasePercent *float64 `protobuf:"fixed64,6,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
 	// Which counts the repeat of a pattern allows. Default the nearest that wedges divide,
-	// rather an even one. Not with hat_stitches.
+	// rather an even one, within 2 % of the wanted size, or 5 % narrower where no ease is
+	// asked for; else the nearest even count. Not with hat_stitches.
 	StitchRule *CountRule `protobuf:"bytes,7,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// How many wedges, 4 to 10. Default of those that nearly lie flat with a decrease round
-	// every 2nd round one that divides the stitches; if none does, one that loses few of them.
+	// every 2nd round one that divides the stitches and lies flat; if none does, one that loses few of them.
 	WedgeCount *int32 `protobuf:"varint,8,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How the decreases of a wedge lie. Default single.
 	Stacks Stacks `protobuf:"varint,9,opt,name=stacks,proto3,enum=knitmath.v1.Stacks" json:"stacks,omitempty"`
@@ -508,8 +509,8 @@ type PlanCrownResponse struct {
 	//     left the crown loses less than 0.7 of what a flat disc does.
 	//   - DEPTH_UNMET, at crown_rounds or crown_cm: the crown cannot be as deep as asked; the
 	//     description says how deep it is.
-	//   - SIZE_UNMET, at hat_cm, head_cm or head_size: the nearest count that the wedges or the
-	//     repeat divide is over 5 % off the wanted size.
+	//   - SIZE_UNMET, at hat_cm, head_cm or head_size: the nearest count that the repeat
+	//     divides is over 5 % off the wanted size.
 	//   - BABY_CARE, at hat_stitches, hat_cm, head_cm or head_size: the hat is for a baby or a
 	//     small child: ties and sleep.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
