@@ -49,7 +49,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bo
 	p.plan.Right, p.plan.Left = bindOff(1, p.plan.Right), bindOff(underarmRows, p.plan.Left)
 	p.plan.Runs = withUnderarm(u, p.plan.Runs)
 	p.plan.Effort += effortOfUnderarm
-	_, lacking := curve.Worked(p.start, p.plan.Right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: rows})
+	lacking, _ := curve.Lacking(p.start, p.plan.Right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: rows})
 	return p, lacking == 0 // too few stitches for a decrease at either end
 }
 
@@ -95,33 +95,21 @@ func (s settled) capEdgeCm(p shaped) float64 { return 2 * s.edgeCm(p) }
 // excess is by how many percent the one edge is longer than the other.
 func excess(top, armhole float64) float64 { return (top/armhole - 1) * 100 }
 
-// written are all rows, the last bind-off of a cap among them.
-func (p shaped) written() []curve.Row {
-	right, last := p.plan.Right, p.rows
+// shapingRows are the rows after which there are fewer stitches, the last bind-off of a cap
+// among them.
+func (p shaped) shapingRows() []curve.Row {
+	right, left, last := p.plan.Right, p.plan.Left, p.rows
 	if p.top > 0 && p.strap == 0 {
 		last++
 		step := curve.Step{RowNumber: last, Kind: curve.KindBindOff, Stitches: p.top}
 		if last%2 == 1 {
 			right = append(right[:len(right):len(right)], step)
 		} else {
-			left := append(p.plan.Left[:len(p.plan.Left):len(p.plan.Left)], step)
-			rows, _ := curve.Worked(p.start, right, left, curve.Working{FirstRow: 1, LastRow: last})
-			return rows
+			left = append(left[:len(left):len(left)], step)
 		}
 	}
-	rows, _ := curve.Worked(p.start, right, p.plan.Left, curve.Working{FirstRow: 1, LastRow: last})
+	rows, _ := curve.Worked(p.start, right, left, curve.Working{FirstRow: 1, LastRow: last, ShapingOnly: true})
 	return rows
-}
-
-// shapingRows are the rows after which there are fewer stitches.
-func (p shaped) shapingRows() []curve.Row {
-	var list []curve.Row
-	for _, r := range p.written() {
-		if r.Instruction.EndStitches != r.Instruction.StartStitches {
-			list = append(list, r)
-		}
-	}
-	return list
 }
 
 // corner is a place on a curve in stitches and rows, parts of them too.

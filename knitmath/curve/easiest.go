@@ -63,10 +63,8 @@ func (m mood) leaning() (mood, bool) {
 // least effort to those of more.
 type search struct {
 	*planner
-	bands  []band
-	all    []state
-	moods  int
-	levels [][]int32 // the states of each effort, in the order they were found
+	*workspace // levels are the states of each effort, in the order they were found
+	moods int
 }
 
 // A band is which numbers of stitches may be lost after a row.
@@ -81,7 +79,8 @@ type place struct {
 // easiest is the plan of least effort within what is allowed; false if there is none, as
 // there may be of steady ones.
 func (p *planner) easiest() ([]Run, int, bool) {
-	s := search{planner: p, bands: make([]band, p.Rows+1), moods: int(moods)}
+	s := search{planner: p, workspace: p.space, moods: int(moods)}
+	s.bands = ofLength(s.bands, p.Rows+1)
 	if p.steady {
 		s.moods = int(steadyMoods)
 	}
@@ -96,13 +95,16 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		s.bands[row] = band{from, to, at}
 		at += s.moods * max(0, to-from+1)
 	}
-	s.all = make([]state, at)
+	s.all = ofLength(s.all, at)
 	for i := range s.all {
 		s.all[i].effort = noState
 	}
 	start := place{}
 	s.all[s.index(start)] = state{before: noState}
-	s.levels = append(s.levels, []int32{int32(s.index(start))})
+	for i := range s.levels {
+		s.levels[i] = s.levels[i][:0]
+	}
+	s.reach(0, s.index(start))
 	for effort := 0; effort < len(s.levels); effort++ {
 		if end := s.end(effort); end != noState {
 			return s.back(end), effort, true
@@ -263,13 +265,18 @@ func (s *search) keep(from place, x state, at place) {
 		return
 	}
 	if to.effort != x.effort {
-		for len(s.levels) <= int(x.effort) {
-			s.levels = append(s.levels, nil)
-		}
-		s.levels[x.effort] = append(s.levels[x.effort], int32(i))
+		s.reach(int(x.effort), i)
 	}
 	x.row, x.lost, x.before = int32(at.row), int32(at.lost), int32(s.index(from))
 	*to = x
+}
+
+// reach lists a state among those of its effort.
+func (s *search) reach(effort, i int) {
+	for len(s.levels) <= effort {
+		s.levels = append(s.levels, nil)
+	}
+	s.levels[effort] = append(s.levels[effort], int32(i))
 }
 
 // square is what a departure weighs, for each stitch of the step, in thousandths of a

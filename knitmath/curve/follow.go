@@ -29,6 +29,7 @@ func Follow(c Course, s Settings) (Plan, bool) {
 		return Plan{}, true
 	}
 	p := plannerOf(c, s)
+	defer p.done()
 	least, ok := p.least()
 	if !ok {
 		return Plan{}, false
@@ -59,7 +60,9 @@ const (
 // nearest is how far the nearest plan along a course lies from it, in stitches, and
 // false if there is none.
 func nearest(c Course, s Settings) (float64, bool) {
-	least, ok := plannerOf(c, s).least()
+	p := plannerOf(c, s)
+	defer p.done()
+	least, ok := p.least()
 	return float64(least) / 1e6, ok
 }
 
@@ -76,11 +79,12 @@ type planner struct {
 	allowed          int64  // departure
 	steady           bool
 	first            stitch.Side // of row 1 of the course
+	space            *workspace
 }
 
 func plannerOf(c Course, s Settings) *planner {
 	p := &planner{Course: c, edges: s.Edges, single: KindDecrease, group: KindBindOff, most: s.LargestChange,
-		smallest: 2, widest: s.LargestGroup, steady: s.Steady}
+		smallest: 2, widest: s.LargestGroup, steady: s.Steady, space: workspaces.Get().(*workspace)}
 	if c.Gains {
 		p.single, p.group = KindIncrease, KindCastOn
 	}
@@ -109,7 +113,9 @@ func plannerOf(c Course, s Settings) *planner {
 	default:
 		p.lead = first
 	}
-	p.singles, p.groups = make([]bool, c.Rows+1), make([]bool, c.Rows+1)
+	p.space.rows = ofLength(p.space.rows, 2*(c.Rows+1))
+	p.singles, p.groups = p.space.rows[:c.Rows+1], p.space.rows[c.Rows+1:]
+	p.singles[0], p.groups[0] = false, false
 	for row, faces := 1, first; row <= c.Rows; row, faces = row+1, faces.Other() {
 		p.singles[row] = p.most > 0 && (s.AnyRow || faces == stitch.RightSide)
 		// At both edges the other one is bound off in the row after.
@@ -167,9 +173,9 @@ const unreached = -1
 // allowed: row by row, for every number of stitches that may be lost after it.
 func (p *planner) leastWithin() (int64, bool) {
 	// A group takes two rows where both edges have it, so that three rows are open.
-	var open [3][]int64
+	open := &p.space.open
 	for i := range open {
-		open[i] = make([]int64, p.Stitches+1)
+		open[i] = ofLength(open[i], p.Stitches+1)
 		for n := range open[i] {
 			open[i][n] = unreached
 		}

@@ -47,7 +47,7 @@ func TestPlansAreKnit(t *testing.T) {
 		if c.Gains {
 			start = 20
 		}
-		w := Working{c.RowsBefore + 1, c.RowsBefore + c.Rows, s.FirstSide, 1 + r.IntN(2)}
+		w := Working{FirstRow: c.RowsBefore + 1, LastRow: c.RowsBefore + c.Rows, FirstSide: s.FirstSide, EdgeStitches: 1 + r.IntN(2)}
 		rows, lacking := Worked(start, p.Right, p.Left, w)
 		if lacking > 0 || len(rows) != c.Rows {
 			t.Fatalf("row %d lacks stitches: %+v", lacking, p)

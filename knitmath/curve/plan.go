@@ -20,12 +20,11 @@ func (e *curvedEdge) work(c *fault.Checks) (Plan, []Row) {
 		e.plans[i] = plan
 	}
 	plan := Joined(e.plans)
-	rows, lacking := Worked(e.start, plan.Right, plan.Left, e.working())
+	w := e.working()
+	w.ShapingOnly = true
+	rows, lacking := Worked(e.start, plan.Right, plan.Left, w)
 	if lacking > 0 {
-		have := e.start
-		if len(rows) > 0 {
-			have = rows[len(rows)-1].Instruction.EndStitches
-		}
+		_, have := Lacking(e.start, plan.Right, plan.Left, w)
 		c.Infeasible("row "+strconv.Itoa(lacking)+" finds "+countWords(have)+", too few for what it would shape", "start_stitches", "points")
 	}
 	return plan, rows
@@ -100,12 +99,9 @@ func (e *curvedEdge) answer(in CurvedEdgeInput, plan Plan, rows []Row) CurvedEdg
 		CurveLengthCm: e.path.Length(), GreatestDepartureStitches: plan.Departure,
 		GreatestDepartureRows:  plan.Departure / e.courses[0].perRow,
 		LeastDepartureStitches: plan.Least, Effort: plan.Effort, edge: *e, plan: plan}
-	for _, r := range rows {
-		if r.Instruction.EndStitches != r.Instruction.StartStitches {
-			out.Rows = append(out.Rows, r)
-		}
+	if len(rows) > 0 {
+		out.Rows, out.EndStitches = rows, rows[len(rows)-1].Instruction.EndStitches
 	}
-	out.EndStitches = rows[len(rows)-1].Instruction.EndStitches
 	asKnit := func(steps []Step) *KnitEdge {
 		if steps == nil {
 			return nil

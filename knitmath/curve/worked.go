@@ -11,6 +11,8 @@ type Working struct {
 	FirstSide stitch.Side
 	// EdgeStitches are worked outside a decrease or an increase, 1 if it is 0.
 	EdgeStitches int
+	// ShapingOnly leaves out the rows that leave as many stitches as they find.
+	ShapingOnly bool
 }
 
 // A Row is one row of a piece, whether it shapes an edge or not.
@@ -27,8 +29,30 @@ type Row struct {
 //
 // The last row may bind off all stitches.
 func Worked(start int, right, left []Step, w Working) (rows []Row, lacking int) {
-	edge := max(w.EdgeStitches, 1)
-	count := start
+	kept := len(right) + len(left)
+	if !w.ShapingOnly {
+		kept = w.LastRow - w.FirstRow + 1
+	}
+	rows = make([]Row, 0, max(kept, 0))
+	lacking, _ = w.walk(start, right, left, func(number, count, after int, r rowOf) {
+		if !w.ShapingOnly || count != after {
+			rows = append(rows, Row{number, r.faces,
+				stitch.Instruction{Row: stitch.RowOf(r.steps(count)...), StartStitches: count, EndStitches: after}})
+		}
+	})
+	return rows, lacking
+}
+
+// Lacking is the first row that [Worked] could not write, and the stitches that it finds;
+// without one, 0 and the stitches that the last row leaves.
+func Lacking(start int, right, left []Step, w Working) (row, found int) {
+	return w.walk(start, right, left, func(int, int, int, rowOf) {})
+}
+
+// walk goes from row to row, with what each does and the stitches before and after it, up
+// to the first that has too few.
+func (w Working) walk(start int, right, left []Step, each func(number, count, after int, r rowOf)) (lacking, found int) {
+	edge, count := max(w.EdgeStitches, 1), start
 	for number := w.FirstRow; number <= w.LastRow; number++ {
 		faces := SideOf(number, w.FirstSide)
 		begins, ends := stepIn(&right, number), stepIn(&left, number)
@@ -36,15 +60,14 @@ func Worked(start int, right, left []Step, w Working) (rows []Row, lacking int) 
 			begins, ends = ends, begins
 		}
 		r := rowOf{faces, edge, begins, ends}
-		steps, ok := r.steps(count)
-		if !ok {
-			return rows, number
+		if !r.fits(count) {
+			return number, count
 		}
 		after := count + begins.change() + ends.change()
-		rows = append(rows, Row{number, faces, stitch.Instruction{Row: stitch.RowOf(steps...), StartStitches: count, EndStitches: after}})
+		each(number, count, after, r)
 		count = after
 	}
-	return rows, 0
+	return 0, count
 }
 
 // SideOf is the side that faces in a row, with that of row 1.
@@ -85,42 +108,54 @@ type rowOf struct {
 // strand, as the last stitch bound off wants one that stays, to be passed over it.
 func (r rowOf) gains() bool { return r.begins.Kind.Gains() || r.ends.Kind.Gains() }
 
-// steps writes the row on so many stitches; false if they are too few.
-func (r rowOf) steps(count int) ([]stitch.Step, bool) {
-	if r.begins.Kind == KindBindOff && r.begins.Stitches == count && r.ends.Stitches == 0 {
-		return []stitch.Step{stitch.Do(stitch.BindOff, count)}, true
-	}
-	plain := r.faces.Plain()
-	var first, last []stitch.Step
-	switch {
-	case r.begins.Kind == KindBindOff:
-		first = append(first, stitch.Do(stitch.BindOff, r.begins.Stitches))
-	case r.begins.Kind == KindCastOn:
-		first = append(first, stitch.Do(stitch.CastOn, r.begins.Stitches))
-	case r.begins.Stitches > 0:
-		first = append(append(first, stitch.Do(plain, r.edge)), stitch.Shaped(r.faces, false, r.begins.change())...)
-	}
-	if r.ends.Stitches > 0 {
-		last = append(append(last, stitch.Shaped(r.faces, true, r.ends.change())...), stitch.Do(plain, r.edge))
-	}
-	between := count - taken(first) - taken(last)
-	if between < 0 || between == 0 && (first != nil && last == nil || r.gains()) {
-		return nil, false
-	}
-	switch {
-	case last == nil:
-		first = append(first, stitch.ToEnd(plain))
-	case between > 0:
-		first = append(first, stitch.ToLast(plain, taken(last)))
-	}
-	return append(first, last...), true
+// bindsOffAll reports whether the row leaves none of so many stitches.
+func (r rowOf) bindsOffAll(count int) bool {
+	return r.begins.Kind == KindBindOff && r.begins.Stitches == count && r.ends.Stitches == 0
 }
 
-// taken is how many stitches steps take off the left needle.
-func taken(steps []stitch.Step) int {
-	n := 0
-	for _, s := range steps {
-		n += s.Count * s.Op.Takes()
+// fits reports whether so many stitches are enough for the row.
+func (r rowOf) fits(count int) bool {
+	if r.bindsOffAll(count) {
+		return true
 	}
-	return n
+	between := count - r.taken(r.begins) - r.taken(r.ends)
+	return between > 0 || between == 0 && (r.begins.Stitches == 0 || r.ends.Stitches > 0) && !r.gains()
+}
+
+// taken is how many stitches a step takes off the left needle, with those outside it.
+func (r rowOf) taken(s Step) int {
+	switch {
+	case s.Stitches == 0 || s.Kind == KindCastOn:
+		return 0
+	case s.Kind == KindBindOff:
+		return s.Stitches
+	case s.Kind.Gains():
+		return r.edge + s.Stitches - 1 // those between the strands
+	}
+	return r.edge + s.Stitches + 1
+}
+
+// steps writes the row on so many stitches, which must fit.
+func (r rowOf) steps(count int) []stitch.Step {
+	if r.bindsOffAll(count) {
+		return []stitch.Step{stitch.Do(stitch.BindOff, count)}
+	}
+	plain := r.faces.Plain()
+	all := make([]stitch.Step, 0, 5)
+	switch {
+	case r.begins.Kind == KindBindOff:
+		all = append(all, stitch.Do(stitch.BindOff, r.begins.Stitches))
+	case r.begins.Kind == KindCastOn:
+		all = append(all, stitch.Do(stitch.CastOn, r.begins.Stitches))
+	case r.begins.Stitches > 0:
+		all = append(append(all, stitch.Do(plain, r.edge)), stitch.Shaped(r.faces, false, r.begins.change())...)
+	}
+	last := r.taken(r.ends)
+	switch {
+	case last == 0:
+		return append(all, stitch.ToEnd(plain))
+	case count > r.taken(r.begins)+last:
+		all = append(all, stitch.ToLast(plain, last))
+	}
+	return append(append(all, stitch.Shaped(r.faces, true, r.ends.change())...), stitch.Do(plain, r.edge))
 }
