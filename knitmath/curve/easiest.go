@@ -1,6 +1,7 @@
 package curve
 
 import (
+	"math"
 	"slices"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -65,7 +66,11 @@ type search struct {
 	*planner
 	*workspace // levels are the states of each effort, in the order they were found
 	moods int
+	found int // the least effort of a way to the end so far, or unfound
 }
+
+// unfound is more effort than any plan takes.
+const unfound = math.MaxInt32
 
 // A band is which numbers of stitches may be lost after a row.
 type band struct{ from, to, at int }
@@ -79,7 +84,7 @@ type place struct {
 // easiest is the plan of least effort within what is allowed; false if there is none, as
 // there may be of steady ones.
 func (p *planner) easiest() ([]Run, int, bool) {
-	s := search{planner: p, workspace: p.space, moods: int(moods)}
+	s := search{planner: p, workspace: p.space, moods: int(moods), found: unfound}
 	s.bands = ofLength(s.bands, p.Rows+1)
 	if p.steady {
 		s.moods = int(steadyMoods)
@@ -145,7 +150,8 @@ func (s *search) goOn(at place) {
 			tried[1] = true
 		}
 		if !s.steady && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
-			s.keep(at, state{effort: s.all[s.index(at)].effort + effortOfWait, squares: s.all[s.index(at)].squares},
+			i := s.index(at)
+			s.keep(state{effort: s.all[i].effort + effortOfWait, before: int32(i), squares: s.all[i].squares},
 				place{first - 1, at.lost, afterEven})
 		}
 	}
@@ -163,6 +169,7 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 	if s.off(at.lost, first-1) > s.allowed {
 		return
 	}
+	start := state{effort: from.effort + effortOfRun, before: int32(s.index(at)), first: int32(first), times: 1, pace: from.pace}
 	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
 		if s.ahead(at.lost+size, first) {
 			return
@@ -171,8 +178,8 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		if off > s.allowed {
 			continue
 		}
-		x := state{effort: from.effort + effortOfRun, first: int32(first), times: 1, size: int32(size),
-			squares: from.squares + s.square(first, at.lost, size, group, off)}
+		x := start
+		x.size, x.squares = int32(size), from.squares+s.square(first, at.lost, size, group, off)
 		if soonest || !s.steady {
 			s.keepAt(at, x, 0, place{first, at.lost + size, to})
 		}
@@ -229,9 +236,11 @@ func (s *search) may(row int, group bool) bool {
 // keepAt keeps a run whose steps are so many rows apart, unless a steady edge would lean
 // more and then grow steeper again.
 func (s *search) keepAt(from place, x state, every int, at place) {
+	if at.lost < s.Stitches && int(x.effort)+effortOfRun > s.found {
+		return // the end is nearer already
+	}
 	if s.steady {
 		_, leans := from.mood.leaning()
-		x.pace = s.all[s.index(from)].pace
 		if !x.goes(int(x.first)-from.row, &leans) || x.times > 1 && !x.goes(every, &leans) {
 			return
 		}
@@ -239,7 +248,7 @@ func (s *search) keepAt(from place, x state, every int, at place) {
 			at.mood += moods
 		}
 	}
-	s.keep(from, x, at)
+	s.keep(x, at)
 }
 
 // goes takes the pace of a step that comes so many rows after the last, and tells whether
@@ -255,7 +264,7 @@ func (x *state) goes(rows int, leans *bool) bool {
 }
 
 // keep keeps the easier way to a state, or of equal ones the nearer.
-func (s *search) keep(from place, x state, at place) {
+func (s *search) keep(x state, at place) {
 	i := s.index(at)
 	if i == noState {
 		return
@@ -267,7 +276,10 @@ func (s *search) keep(from place, x state, at place) {
 	if to.effort != x.effort {
 		s.reach(int(x.effort), i)
 	}
-	x.row, x.lost, x.before = int32(at.row), int32(at.lost), int32(s.index(from))
+	if at.lost == s.Stitches {
+		s.found = min(s.found, int(x.effort))
+	}
+	x.row, x.lost = int32(at.row), int32(at.lost)
 	*to = x
 }
 

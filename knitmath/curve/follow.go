@@ -113,6 +113,7 @@ func plannerOf(c Course, s Settings) *planner {
 	default:
 		p.lead = first
 	}
+	p.space.near.fill(&p.Course, MaxDeparture*1e6+measure.ToMillionths(s.Tolerance)+steadyTries*steadyStep)
 	p.space.rows = ofLength(p.space.rows, 2*(c.Rows+1))
 	p.singles, p.groups = p.space.rows[:c.Rows+1], p.space.rows[c.Rows+1:]
 	p.singles[0], p.groups[0] = false, false
@@ -123,6 +124,9 @@ func plannerOf(c Course, s Settings) *planner {
 	}
 	return p
 }
+
+// off is how far a place lies from the curve.
+func (p *planner) off(stitches, row int) int64 { return p.space.near.off(stitches, row) }
 
 // later is how many rows after the first edge the other one is bound off.
 func (p *planner) later() int {

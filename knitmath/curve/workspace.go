@@ -6,6 +6,7 @@ import "sync"
 // longer than the search itself.
 type workspace struct {
 	rows   []bool
+	near   near
 	open   [3][]int64
 	bands  []band
 	all    []state
