@@ -174,12 +174,12 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		if s.ahead(at.lost+size, first) {
 			return
 		}
-		off := s.corners(first, at.lost, size, group)
+		off, mean := s.corners(first, at.lost, size, group)
 		if off > s.allowed {
 			continue
 		}
 		x := start
-		x.size, x.squares = int32(size), from.squares+s.square(first, at.lost, size, group, off)
+		x.size, x.squares = int32(size), from.squares+s.square(first, size, group, mean)
 		if soonest || !s.steady {
 			s.keepAt(at, x, 0, place{first, at.lost + size, to})
 		}
@@ -211,11 +211,11 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 		if !s.may(row, to == afterGroup) {
 			return
 		}
-		off := s.corners(row, lost, size, to == afterGroup)
+		off, mean := s.corners(row, lost, size, to == afterGroup)
 		if off > s.allowed {
 			return
 		}
-		x.squares += s.square(row, lost, size, to == afterGroup, off)
+		x.squares += s.square(row, size, to == afterGroup, mean)
 		lost += size
 		x.times++
 		if s.steady && every > after && x.times == 2 {
@@ -292,12 +292,8 @@ func (s *search) reach(effort, i int) {
 }
 
 // square is what a departure weighs, for each stitch of the step, in thousandths of a
-// stitch. Of a single it is that of the middle of its slant: where a curve runs level
-// and then slopes, the bind-off ends where the level piece does.
-func (p *planner) square(row, before, stitches int, group bool, off int64) int64 {
-	if !group {
-		off = (p.off(before, row-1) + p.off(before+stitches, row)) / 2
-	}
+// stitch.
+func (p *planner) square(row, stitches int, group bool, off int64) int64 {
 	off /= 1_000
 	weight := off * off
 	if !group && SideOf(row, p.first) == stitch.WrongSide {

@@ -136,16 +136,19 @@ func (p *planner) later() int {
 	return 0
 }
 
-// corners is the departure of a step: of so many stitches, after so many.
-func (p *planner) corners(row, before, stitches int, group bool) int64 {
+// corners is the departure of a step: of so many stitches, after so many. What it weighs
+// by is the same, but of a single that of the middle of its slant: where a curve runs
+// level and then slopes, the bind-off ends where the level piece does.
+func (p *planner) corners(row, before, stitches int, group bool) (off, weighs int64) {
 	if !group {
-		return max(p.off(before, row-1), p.off(before+stitches, row))
+		foot, top := p.off(before, row-1), p.off(before+stitches, row)
+		return max(foot, top), foot/2 + top/2
 	}
-	off := max(p.off(before, row-1), p.off(before+stitches, row-1))
+	off = max(p.off(before, row-1), p.off(before+stitches, row-1))
 	if p.edges == EdgesBoth {
 		off = max(off, p.off(before, row), p.off(before+stitches, row))
 	}
-	return off
+	return off, off
 }
 
 // behind reports whether an edge with so many stitches lost has waited too long by a
@@ -226,7 +229,7 @@ func (p *planner) tryLeast(row, before, smallest, largest int, group bool, off i
 		if p.ahead(before+n, row) {
 			return
 		}
-		if step := p.corners(row, before, n, group); step <= p.allowed {
+		if step, _ := p.corners(row, before, n, group); step <= p.allowed {
 			reach(to, before+n, max(off, step))
 		}
 	}

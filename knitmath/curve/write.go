@@ -10,7 +10,8 @@ func (p *planner) write(out *Plan) {
 		r := &out.Runs[i]
 		for t := range r.Times {
 			row := r.FirstRowNumber + t*r.EveryRows
-			off = max(off, p.corners(row, lost, r.Stitches, r.Kind.Groups()))
+			step, _ := p.corners(row, lost, r.Stitches, r.Kind.Groups())
+			off = max(off, step)
 			p.step(out, row, r)
 			lost += r.Stitches
 		}
