@@ -22,16 +22,23 @@ const (
 	steepestOfDecreases = 0.5
 )
 
-// slopes are tried in this order where the height is free.
-var slopes = [...]float64{usualSlope, 0.45, 0.75, 0.3}
+// Where the height is free the slope stays nearer to the usual one, and the height moves, as
+// long as that serves.
+const (
+	straighter = 0.3
+	steeper    = 0.75
+)
+
+// heights are how many rows higher than by its curve a cap of free height is tried, in this
+// order; all even, so that both edges have as many rows.
+var heights = [...]int{0, -2, 2, -4, 4}
 
 // How many caps are tried, and when no other is.
 const (
-	mostTries    = 14
-	triesASlope  = 3
+	mostTries    = 30
 	triesOfSlope = 3
-	goodEnough   = 1.0 // percent from the excess that is wanted
-	wide         = 4.0 // percent by which an edge as knit is longer than its curve, and more
+	goodEnough   = 0.25 // percent from the excess that is wanted: a millimetre, which nobody sews
+	wide         = 4.0  // percent by which an edge as knit is longer than its curve, and more
 )
 
 // solve finds edges that go together.
@@ -51,13 +58,17 @@ func (s settled) solve() (sewn, bool) {
 		}
 	}
 	around := s.edgeCm(found.back) + s.edgeCm(found.front)
-	if found.top, ok = s.cap(around); !ok {
+	best := s.cap(around)
+	if best.nearest > goodEnough {
 		// The steps of bind-offs are longer than the slope that they stand for. A low cap
-		// wants decreases instead, on every row.
+		// may want decreases instead, on every row.
 		s.everyRow = true
-		found.top, ok = s.cap(around)
+		if other := s.cap(around); other.nearest < best.nearest-goodEnough || best.best.rows == 0 {
+			best = other
+		}
 	}
-	return found, ok
+	found.top = best.best
+	return found, found.top.rows > 0
 }
 
 // armhole shapes a back or a front. Where it is not said over how many rows, it takes as
@@ -86,11 +97,11 @@ func (s settled) armholePath(lost, rows int) curve.Path {
 
 // cap finds a cap for an armhole of so many cm. A height by a rule is a rule of thumb: it
 // is moved by up to half an inch if it must.
-func (s settled) cap(around float64) (shaped, bool) {
+func (s settled) cap(around float64) *sought {
 	x := s.seek(around)
 	if s.capRows == 0 {
 		x.high()
-		return x.best, x.best.rows > 0
+		return x
 	}
 	moved := 0
 	if s.rule > CapHeightRuleFree {
@@ -98,11 +109,19 @@ func (s settled) cap(around float64) (shaped, bool) {
 	}
 	for n := 0; n <= 2*moved; n++ {
 		rows := s.capRows + (n+1)/2*(1-n%2*2) // as it is, one row lower, one higher, two lower
-		if x.sloped(max(rows, leastCapRows)); x.best.rows > 0 {
+		if x.sloped(max(rows, leastCapRows), straightest, x.steepest()); x.best.rows > 0 {
 			break
 		}
 	}
-	return x.best, x.best.rows > 0
+	return x
+}
+
+// steepest is the steepest slope of a cap whose height is given.
+func (s settled) steepest() float64 {
+	if s.everyRow {
+		return steepestOfDecreases
+	}
+	return steepest
 }
 
 // capPath is the curve of a cap so many rows high.
@@ -134,6 +153,13 @@ type sought struct {
 	best           shaped
 	nearest        float64 // percent from the excess that is wanted
 	left           int     // caps that may be tried
+	tried          []tried
+}
+
+// tried is a cap that was worked out, and how long its edge is; 0 if there is none.
+type tried struct {
+	rows          int
+	slope, length float64
 }
 
 func (s settled) seek(around float64) *sought {
@@ -143,10 +169,22 @@ func (s settled) seek(around float64) *sought {
 // try works out a cap, and keeps it if it is the best so far. It gives the length of its
 // edge, 0 if there is no such cap or none may be tried any more.
 func (x *sought) try(rows int, slope float64) float64 {
+	for _, t := range x.tried {
+		if t.rows == rows && t.slope == slope {
+			return t.length
+		}
+	}
 	if x.left == 0 {
 		return 0
 	}
 	x.left--
+	length := x.work(rows, slope)
+	x.tried = append(x.tried, tried{rows, slope, length})
+	return length
+}
+
+// work is try of a cap that was not tried before.
+func (x *sought) work(rows int, slope float64) float64 {
 	group := max(x.underarm, x.st.Nearest(measure.Micrometres(measure.CmPerInch)))
 	if x.everyRow {
 		group = 0
@@ -164,25 +202,22 @@ func (x *sought) try(rows int, slope float64) float64 {
 	return length
 }
 
-// high finds a cap of the height that its edge wants: of the usual slope or, where none
-// of these comes near, of others. Heights are even, so that both edges have as many
-// rows. An edge as knit is longer than its curve; the second try knows by how much.
+// high finds a cap of the height that its edge wants: of the usual slope, or of one that
+// makes its edge as long as is wanted, and else of a height beside that one. An edge as knit
+// is not as long as its curve; the first try tells by how much.
 func (x *sought) high() {
-	for _, slope := range slopes {
-		target, last := x.wanted, 0
-		for range triesASlope {
-			rows := x.rowsFor(target, slope)
-			if rows == last {
-				break
-			}
-			length := x.try(rows, slope)
+	rows := x.rowsFor(x.wanted, usualSlope)
+	if length := x.try(rows, usualSlope); length > 0 {
+		rows = x.rowsFor(x.wanted*x.guess(rows, usualSlope)/length, usualSlope)
+	}
+	for _, slopes := range [...][2]float64{{straighter, steeper}, {straightest, x.steepest()}} {
+		for _, more := range heights {
 			if x.nearest <= goodEnough {
 				return
 			}
-			if length == 0 {
-				break
+			if h := rows + more; h >= leastCapRows && h <= x.depth+x.depth%2 {
+				x.sloped(h, slopes[0], slopes[1])
 			}
-			target, last = target*x.wanted/length, rows
 		}
 	}
 }
@@ -201,20 +236,21 @@ func (s settled) rowsFor(length, slope float64) int {
 	return low + low%2
 }
 
-// sloped finds a cap of a height, of the slope that its edge wants.
-func (x *sought) sloped(rows int) {
-	target, steep := x.wanted, steepest
-	if x.everyRow {
-		steep = steepestOfDecreases
+// sloped finds a cap of a height, of the slope between two that its edge wants.
+func (x *sought) sloped(rows int, straight, steep float64) {
+	target := x.wanted
+	if excess(x.guess(rows, straight), x.around) > MaxExcess+wide || excess(x.guess(rows, steep), x.around) < MinExcess-wide {
+		return // as knit an edge is not as long as its curve
 	}
-	if excess(x.guess(rows, straightest), x.around) > MaxExcess || excess(x.guess(rows, steepest), x.around) < MinExcess-wide {
-		return // as knit an edge is longer than its curve
-	}
-	if x.try(rows, usualSlope); x.nearest <= goodEnough {
-		return
+	last := x.try(rows, usualSlope)
+	if last > 0 {
+		target *= x.guess(rows, usualSlope) / last
 	}
 	for range triesOfSlope {
-		low, top := straightest, steep
+		if x.nearest <= goodEnough {
+			return
+		}
+		low, top := straight, steep
 		for range 10 {
 			middle := (low + top) / 2
 			if x.guess(rows, middle) < target {
@@ -224,9 +260,10 @@ func (x *sought) sloped(rows int) {
 			}
 		}
 		length := x.try(rows, low)
-		if x.nearest <= goodEnough || length == 0 {
-			break
+		if length == 0 || length == last {
+			return
 		}
-		target *= x.wanted / length
+		last = length
+		target = x.guess(rows, low) * x.wanted / length
 	}
 }
