@@ -127,7 +127,7 @@ func TestFaults(t *testing.T) {
 		{"a rule and a height", func(in *Input) { in.CapHeightRule, in.CapHeightRows = CapHeightRuleFree, new(40) },
 			[]string{"cap_height_rule CONTRADICTORY"}},
 		{"a rule of nothing", func(in *Input) { in.ArmholeDepthCm, in.CapHeightRule = new(8.0), CapHeightRuleLessByChest },
-			[]string{"cap_height_rule INFEASIBLE"}},
+			[]string{"cap_height_rule INFEASIBLE", "armhole_depth_cm INFEASIBLE"}},
 		{"an arm too thick", func(in *Input) { in.UpperArmCm = new(60.0) }, []string{"upper_arm_cm INFEASIBLE", "armhole_depth_cm INFEASIBLE"}},
 		{"a cap too low", func(in *Input) { in.CapHeightRows = new(10) },
 			[]string{"upper_arm_cm INFEASIBLE", "armhole_depth_cm INFEASIBLE", "cap_height_rows INFEASIBLE"}},

@@ -84,6 +84,8 @@ type Strap struct {
 	Rows       int
 	LengthCm   float64
 	ShoulderCm float64 // of the shoulders that it lies between
+	// The shoulders of back and front are alike, the necks between them need not be.
+	ShoulderStitches, BackNeckStitches, FrontNeckStitches int
 }
 
 // Armhole is the answer to Input.
@@ -155,7 +157,8 @@ func (s settled) answer(found sewn, drawn bool) Armhole {
 	out.CapTopCm = s.st.SizeCm(s.top)
 	if s.style == StyleSaddle {
 		out.Strap = &Strap{Stitches: s.top, WidthCm: out.CapTopCm, Rows: s.strapRows, LengthCm: s.rw.SizeCm(s.strapRows),
-			ShoulderCm: s.st.SizeCm(s.shoulder)}
+			ShoulderCm: s.st.SizeCm(s.shoulder), ShoulderStitches: s.shoulder,
+			BackNeckStitches: out.Back.EndStitches - 2*s.shoulder, FrontNeckStitches: out.Front.EndStitches - 2*s.shoulder}
 	}
 	out.CapEdgeCm = s.capEdgeCm(found.top)
 	out.CapExcessPercent = excess(out.CapEdgeCm, out.ArmholeEdgeCm)

@@ -47,6 +47,9 @@ func (s settled) solve() (sewn, bool) {
 		return s.straightPieces(), true
 	}
 	var found sewn
+	if s.capRows < 0 {
+		return found, false
+	}
 	var ok bool
 	if found.back, ok = s.armhole(s.back, s.backLost); !ok {
 		return found, false
@@ -99,6 +102,7 @@ func (s settled) armholePath(lost, rows int) curve.Path {
 // is moved by up to half an inch if it must.
 func (s settled) cap(around float64) *sought {
 	x := s.seek(around)
+	defer x.learn()
 	if s.capRows == 0 {
 		x.high()
 		return x
@@ -190,16 +194,35 @@ func (x *sought) work(rows int, slope float64) float64 {
 		group = 0
 	}
 	p, ok := x.follow(x.sleeve, x.capLost(), rows, group, x.capPath(rows, slope), true)
-	if !ok {
+	if !ok || p.plan.Kinked && x.everyRow { // row after row and now and then not: nobody follows that
 		return 0
 	}
 	p.top, p.strap = x.top, x.strapRows
 	length := x.capEdgeCm(p)
 	more := excess(length, x.around)
-	if off := math.Abs(more - x.excess); more >= MinExcess && more <= MaxExcess && off < x.nearest {
+	off := math.Abs(more - x.excess)
+	if p.plan.Kinked {
+		off += MaxExcess // any that has no kink is better
+	}
+	if more >= MinExcess && more <= MaxExcess && off < x.nearest {
 		x.best, x.nearest = p, off
 	}
 	return length
+}
+
+// learn keeps by how many percent an edge as knit is longer than its curve promises, on
+// average.
+func (x *sought) learn() {
+	n, sum := 0.0, 0.0
+	for _, t := range x.tried {
+		if t.length > 0 {
+			n++
+			sum += excess(t.length, x.around) - excess(x.guess(t.rows, t.slope), x.around)
+		}
+	}
+	if n > 0 {
+		*x.longer = sum / n
+	}
 }
 
 // high finds a cap of the height that its edge wants: of the usual slope, or of one that

@@ -43,6 +43,14 @@ func (s settled) ruleCm(rule CapHeightRule) float64 {
 	return depth - LessByChestCm(chest)
 }
 
+// noCap are the rows of a cap that a rule leaves none of.
+const noCap = -1
+
+// ruleRows is the height by the rule that was asked for.
+func (s settled) ruleRows() int {
+	return s.rw.Nearest(measure.Micrometres(max(0, s.ruleCm(s.rule))))
+}
+
 // settleCapHeight settles the rows of the cap where they are given, or a rule gives them.
 func (s *settled) settleCapHeight(c *fault.Checks, in Input) {
 	switch {
@@ -51,10 +59,11 @@ func (s *settled) settleCapHeight(c *fault.Checks, in Input) {
 	case in.CapHeightCm != nil:
 		s.heightField, s.capRows = "cap_height_cm", s.rw.Counted(nil, in.CapHeightCm)
 	case s.rule > CapHeightRuleFree:
-		s.heightField = "cap_height_rule"
-		if cm := s.ruleCm(s.rule); cm > 0 {
-			s.capRows = s.rw.Nearest(measure.Micrometres(cm))
+		s.heightField, s.capRows = "cap_height_rule", noCap
+		if rows := s.ruleRows(); rows >= leastCapRows {
+			s.capRows = rows
 		}
+		return // a rule that leaves no cap is refused with what would leave one
 	default:
 		return
 	}

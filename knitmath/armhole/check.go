@@ -36,9 +36,11 @@ const (
 	shapingShare  = 3   // the part of the armhole's rows that are shaped
 	underarmShare = 2   // the part of the stitches lost that are bound off at once
 	topInches     = 3.0
-	topShare      = 4   // the part of a narrow sleeve that is left for the top
-	dropInches    = 2.0 // bound off at the underarm of a modified drop
-	neckShare     = 3   // the part of the width across that is the neck's
+	topShare      = 4  // the part of a narrow sleeve that is left for the top
+	dropShare     = 10 // the part of the width that a modified drop binds off at each edge
+	neckShare     = 3  // the part of the width across that is the neck's
+
+	dropMostInches = 3.0 // and the most that it does
 )
 
 // settled is a question in counts.
@@ -55,10 +57,11 @@ type settled struct {
 	underarm, top            int
 	largestGroup             int // bound off at once above the underarm, 0 if it is not said
 	shapingGiven             bool
-	tries                    int  // of caps, at most
-	budget                   *int // what may still be looked at, in rows times stitches, in all that is tried
-	everyRow                 bool // a cap may decrease on every row
-	capRows                  int  // 0 if the height is free
+	tries                    int      // of caps, at most
+	budget                   *int     // what may still be looked at, in rows times stitches, in all that is tried
+	longer                   *float64 // percent by which an edge as knit is longer than its curve, where that is known
+	everyRow                 bool     // a cap may decrease on every row
+	capRows                  int      // 0 if the height is free, below 0 if the rule leaves no cap
 	rule                     CapHeightRule
 	excess, tolerance        float64
 	chestCm                  float64 // of the body, 0 if only counts are known
@@ -73,7 +76,7 @@ func vet(c *fault.Checks, in Input) settled {
 	s := settled{in: in, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule,
 		tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
 		excess:    in.excess(), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
-		budget: new(in.Cost() * unitsAStep), largestGroup: fault.Or(in.LargestGroupStitches, 0)}
+		budget: new(in.Cost() * unitsAStep), longer: new(0.0), largestGroup: fault.Or(in.LargestGroupStitches, 0)}
 	s.st, s.rw = gauge.Vet(c, "gauge", in.Gauge)
 	vetStyle(c, in)
 	vetBody(c, in)

@@ -19,8 +19,9 @@ var (
 	curveCited = report.Source{Figure: "the curves, and edges measured along the line that a seam takes from step to step",
 		Citation: "own derivation",
 		Status:   report.SourceStatusOwnDerivation}
-	bindOffCited = report.Source{Figure: "2 inches bound off at the underarm of a modified drop", Status: report.SourceStatusSecondHand,
-		Citation: "K. Buss, in another's account: 1.5 to 3 inches straight, and the sleeve longer by as much", Uncertain: true}
+	bindOffCited = report.Source{Figure: "a tenth of the width bound off at each edge of a modified drop, 3 inches at most", Status: report.SourceStatusSecondHand,
+		Citation: "K. Buss, in another's account: 1.5 to 3 inches straight, and the sleeve longer by as much; the tenth is own choice: " +
+			"2 inches of a common woman's size, less of a child's", Uncertain: true}
 	twiceCited = report.Source{Figure: "a straight sleeve as wide as twice the armhole's depth", Status: report.SourceStatusPublished,
 		Citation: "Hugur og hönd, June 1986, p. 47: 26 cm and 52 cm"}
 	strapCited = report.Source{Figure: "half of the strap's width off the front and half off the back", Status: report.SourceStatusSecondHand,

@@ -2,12 +2,18 @@ package armhole
 
 import (
 	"example.com/knitmath/knitmath/cost"
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/gauge"
 )
 
 // unitsAStep is how much of an edge is looked at for a step of the price: rows times
 // stitches. When that is used up nothing more is tried, remedies least of all.
-const unitsAStep = 2
+const unitsAStep = 6
+
+// unitsOf is how much is looked at of an edge: the more, the farther it may lie off.
+func (s settled) unitsOf(rows, stitches int) int {
+	return rows * stitches * (1 + int(3*max(0, s.tolerance-curve.DefaultTolerance)))
+}
 
 // Cost is the price of an armhole and its cap: for each edge that is tried what follows
 // its curve, which goes over the stitches of every row. There are as many at most where no

@@ -2,6 +2,7 @@ package armhole
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -57,4 +58,39 @@ func freeCaps() []Input {
 		}
 	}
 	return list
+}
+
+// Arms, depths, backs and caps so far off that no cap fits, with every rule of its height: the
+// refusal says what would do. LESS_BY_CHEST and LESS_TOP said nothing, nor did one in fifteen
+// of the others.
+func TestRefusalsSayWhatWouldDo(t *testing.T) {
+	refused := 0
+	for i, in := range freeCaps() {
+		if i%knittest.Sweep(1, 5) != 0 {
+			continue
+		}
+		for n := range 5 * 4 * 3 {
+			far := in
+			far.CapHeightRule = CapHeightRule(n % 5)
+			share := []float64{0.5, 0.7, 1.5, 2}[n/5%4]
+			switch n / 20 {
+			case 0:
+				far.UpperArmCm = new(min(*in.UpperArmCm*share, MaxWidth/in.Gauge.Stitches*10-DefaultEase-1))
+			case 1:
+				far.ArmholeDepthCm = new(min(*in.ArmholeDepthCm*share, 139/in.Gauge.Rows*10))
+			default:
+				far.CapHeightRule, far.CapHeightCm = 0, new(*in.ArmholeDepthCm*share/2)
+			}
+			if _, err := Plan(far); err != nil {
+				refused++
+				if !strings.Contains(err.Error(), " would do") {
+					t.Errorf("%d: chest %v, %v: %v", n, *in.ChestCm, *in.Gauge, err)
+				}
+			}
+		}
+	}
+	t.Logf("%d refused", refused)
+	if refused < knittest.Sweep(1000, 150) {
+		t.Errorf("%d refused", refused)
+	}
 }

@@ -11,8 +11,8 @@ import (
 // How far a measure is moved in search of one with which the edges go together.
 const (
 	mostMoved  = MaxWidth / sleeveStep // times
-	mostSolved = 4
-	triesMoved = 3
+	mostSolved = 10
+	triesMoved = 4
 	sleeveStep = 2 // stitches
 	rowStep    = 2
 )
@@ -53,6 +53,10 @@ func askHeight(in *Input, was settled, by int) {
 func (s settled) refuse(c *fault.Checks) {
 	alone := s // whatever else has been tried
 	alone.budget = new(s.in.Cost() * unitsAStep)
+	if s.capRows == noCap {
+		s.refuseRule(c)
+		return
+	}
 	_, back := alone.armhole(s.back, s.backLost)
 	_, front := alone.armhole(s.front, s.frontLost)
 	if !back || !front {
@@ -76,6 +80,38 @@ func (s settled) refuseArmhole(c *fault.Checks) {
 		report.CountOf(s.rowsNeeded(lost), "rows")+" if no more are bound off at once", fields...)
 }
 
+// refuseRule says that a rule leaves no cap, and what would leave one.
+func (s settled) refuseRule(c *fault.Checks) {
+	detail := "the rule leaves a cap of " + report.CountOf(s.ruleRows(), "rows") + ", and from " + strconv.Itoa(leastCapRows) + " to " +
+		strconv.Itoa(MaxDepth) + " are planned"
+	fields := []string{s.heightField, s.depthField}
+	var ways []string
+	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
+		ways = append(ways, moved.depthMoved(s))
+	}
+	c.Infeasible(detail+would(append(ways, s.unruled()...)), fields...)
+}
+
+// unruled is a cap that is not by the rule, in deeper or less deep armholes if it must be.
+func (s settled) unruled() []string {
+	s.in.CapHeightRule, s.rule, s.capRows = 0, CapHeightRuleFree, 0
+	if found, ok := s.solve(); ok {
+		return []string{"a cap of " + report.CountOf(found.top.rows, "rows") + ", not by the rule,"}
+	}
+	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
+		return []string{moved.depthMoved(s) + " and a cap not by the rule"}
+	}
+	return nil
+}
+
+// would is "; this, or that would do".
+func would(ways []string) string {
+	if len(ways) == 0 {
+		return ""
+	}
+	return "; " + strings.TrimSuffix(strings.Join(ways, ", or "), ",") + " would do"
+}
+
 // refuseCap says that no cap goes into the armholes, and which measure to move and by how
 // much; each remedy was tried.
 func (s settled) refuseCap(c *fault.Checks) {
@@ -88,32 +124,24 @@ func (s settled) refuseCap(c *fault.Checks) {
 	}
 	if s.rule > CapHeightRuleFree {
 		fields = append(fields, s.heightField)
-		t := s
-		t.rule, t.capRows = CapHeightRuleFree, 0
-		if found, ok := t.solve(); ok {
-			ways = append(ways, "a cap of "+report.CountOf(found.top.rows, "rows")+", not by the rule,")
-		}
+		ways = append(ways, s.unruled()...)
 	}
-	detail := "no cap's edge is 0 to 5 % longer than those of the armholes, into which it is sewn"
-	if len(ways) > 0 {
-		detail += "; " + strings.TrimSuffix(strings.Join(ways, ", or "), ",") + " would do"
-	}
-	c.Infeasible(detail, fields...)
+	c.Infeasible("no cap's edge is 0 to 5 % longer than those of the armholes, into which it is sewn"+would(ways), fields...)
 }
 
 // moved is the question with one measure moved as little as helps, up or down, asked as a
 // caller would. What curves alone tell to be hopeless is not worked out; where what they
-// promise fails, it is moved farther, by more each time.
+// promise fails, by how much they promised too much is remembered of the next.
 func (s settled) moved(m move) (settled, bool) {
-	solved, by := 0, m.step
-	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += by {
-		before := solved
+	solved := 0
+	longer := new(*s.longer)
+	for n := m.step; n <= mostMoved*m.step && solved < mostSolved; n += m.step {
 		for _, way := range []int{-n, n} {
 			in := s.in
 			m.ask(&in, s, way)
 			var c fault.Checks
 			t := vet(&c, in)
-			if c.Err() != nil || !t.hopeful() {
+			if t.longer = longer; c.Err() != nil || !t.hopeful() {
 				continue
 			}
 			t.tries, t.budget = triesMoved, s.budget
@@ -122,21 +150,21 @@ func (s settled) moved(m move) (settled, bool) {
 				return t, true
 			}
 		}
-		if solved > before {
-			by *= 2
-		}
 	}
 	return s, false
 }
 
 // hopeful reports whether there is a cap whose curve is about as long as the armholes'.
 func (s settled) hopeful() bool {
+	if s.capRows == noCap {
+		return false
+	}
 	around := s.around(s.backLost) + s.around(s.frontLost)
 	shortest, longest := s.guess(leastCapRows, usualSlope), s.guess(s.depth, usualSlope)
 	if s.capRows > 0 {
 		shortest, longest = s.guess(s.capRows, straightest), s.guess(s.capRows, steepest)
 	}
-	return excess(shortest, around) <= MaxExcess && excess(longest, around) >= MinExcess
+	return excess(shortest, around)+*s.longer <= MaxExcess && excess(longest, around)+*s.longer >= MinExcess
 }
 
 // around is about how long the edge of a back or a front is.

@@ -36,5 +36,13 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 			neck, across, neck-1, neck+1), field)
 	}
 	s.shoulder = (across - neck) / 2
+	if front := s.front - 2*s.frontLost; c.Err() == nil && front-2*s.shoulder < 1 {
+		field := s.acrossField
+		if in.AcrossFrontStitches != nil {
+			field = "across_front_stitches"
+		}
+		c.Infeasible(fmt.Sprintf("the strap lies between shoulders of %d stitches, and of the front's %d two of them leave no neck; "+
+			"at least %d across would do", s.shoulder, front, 2*s.shoulder+1), field)
+	}
 	s.strapRows = max(1, s.rw.Nearest(measure.Micrometres(s.st.SizeCm(max(s.shoulder, 0)))))
 }

@@ -29,7 +29,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bo
 	u := s.underarm
 	if lost > u {
 		courses := path.Courses(s.st, s.rw)
-		if *s.budget -= rows * (lost - u); *s.budget < 0 {
+		if *s.budget -= s.unitsOf(rows, lost-u); *s.budget < 0 {
 			return p, false
 		}
 		group = min(group, MaxGroup)

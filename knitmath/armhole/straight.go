@@ -63,15 +63,20 @@ func (s *settled) settleDropped(c *fault.Checks, in Input) {
 	case in.UnderarmStitches != nil:
 		s.underarm = *in.UnderarmStitches
 	case in.UnderarmRule != nil:
-		num, den := s.st.Exact(measure.Micrometres(dropInches * measure.CmPerInch))
-		s.ruledUnderarm(c, num, den, most)
+		s.ruledUnderarm(c, int64(s.usualDrop()), 1, most)
 	default:
-		s.underarm = min(max(1, s.st.Nearest(measure.Micrometres(dropInches*measure.CmPerInch))), most)
+		s.underarm = min(s.usualDrop(), most)
 	}
 	if s.underarm > most {
 		c.Infeasible(fmt.Sprintf("leaves nothing of the piece; at most %d would do", most), "underarm_stitches")
 	}
 	s.backLost, s.frontLost = s.underarm, s.underarm
+}
+
+// usualDrop is what a modified drop binds off where nobody says.
+func (s settled) usualDrop() int {
+	most := s.st.Nearest(measure.Micrometres(dropMostInches * measure.CmPerInch))
+	return min(max(1, int(measure.HalfUpDiv(int64(s.back), dropShare))), max(1, most))
 }
 
 // bodice is a back or a front that goes straight up above its underarm.

@@ -157,7 +157,7 @@ func checkStrap(t *testing.T, in Input, out Armhole) {
 }
 
 // Counts by hand at 20 stitches and 30 rows: (90 + 10)/2 cm are 100 stitches; 20 cm are 60
-// rows, and twice 20 cm are 80 stitches. A modified drop binds off 2 inches, 10 stitches: 5 cm,
+// rows, and twice 20 cm are 80 stitches. A modified drop binds off a tenth, 10 stitches: 5 cm,
 // which are 15 rows of the sleeve. A saddle of 3 inches, 15 stitches, 16 with the even sleeve:
 // 8 cm, of which 4, 12 rows, go off the back; across 36 cm 72 stitches, a neck of 24, shoulders
 // of 24 stitches, 12 cm, 36 rows.
@@ -175,7 +175,8 @@ func TestStylesByHand(t *testing.T) {
 	}
 	in.Style, in.AcrossBackCm, in.SleeveStitches = StyleSaddle, new(36.0), new(70)
 	if out := mustPlan(t, in); out.Back.HeightRows != 48 ||
-		*out.Strap != (Strap{Stitches: 16, WidthCm: 8, Rows: 36, LengthCm: 12, ShoulderCm: 12}) {
+		*out.Strap != (Strap{Stitches: 16, WidthCm: 8, Rows: 36, LengthCm: 12, ShoulderCm: 12,
+			ShoulderStitches: 24, BackNeckStitches: 24, FrontNeckStitches: 24}) {
 		t.Errorf("saddle: %+v, %+v", out.Back, out.Strap)
 	}
 	// Published: 26 cm of armhole, 12 stitches to 10 cm, 62 stitches of sleeve.
@@ -184,6 +185,38 @@ func TestStylesByHand(t *testing.T) {
 	if _, err := Plan(in); err == nil || !strings.Contains(err.Error(), "from 63 to 65 stitches are") {
 		t.Errorf("52 cm are 62.4 stitches, and the book's 62 a little less: %v", err)
 	}
+}
+
+// A tenth of the width, 3 inches at most: at 20 stitches a baby's 25 cm of back are 50 stitches,
+// and 40 are left across, 20 cm, where 2 inches at each edge left 15; 80 cm are 160, and 3
+// inches 15.
+func TestModifiedDropGoesWithTheWidth(t *testing.T) {
+	for _, c := range []struct {
+		chest    float64
+		underarm int
+	}{{45, 5}, {95, 10}, {155, 15}} {
+		in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, Style: StyleModifiedDrop, ChestCm: &c.chest, ArmholeDepthCm: new(20.0)}
+		if out := mustPlan(t, in); out.UnderarmStitches != c.underarm {
+			t.Errorf("chest %v: %d", c.chest, out.UnderarmStitches)
+		}
+	}
+}
+
+// Where fewer are left across the front, the shoulders are alike still and the strap fits
+// both: the neck of the front is narrower. One that leaves no neck is refused.
+func TestStrapFitsBothShoulders(t *testing.T) {
+	in := pullover()
+	in.Style, in.NeckStitches, in.AcrossFrontStitches = StyleSaddle, new(27), new(75) // of 79, shoulders of 26
+	if s := mustPlan(t, in).Strap; s.ShoulderStitches != 26 || s.BackNeckStitches != 27 || s.FrontNeckStitches != 23 {
+		t.Errorf("%+v", s)
+	}
+	in.NeckStitches = new(5) // shoulders of 37, of which the front's 75 leave one stitch
+	if s := mustPlan(t, in).Strap; s.FrontNeckStitches != 1 {
+		t.Errorf("%+v", s)
+	}
+	in.NeckStitches = new(3)
+	_, err := Plan(in)
+	knittest.WantViolations(t, err, "across_front_stitches INFEASIBLE")
 }
 
 func TestStyleFaults(t *testing.T) {

@@ -40,12 +40,13 @@ func Follow(c Course, s Settings) (Plan, bool) {
 		p.allowed += steadyStep
 		runs, effort, ok = p.easiest()
 	}
-	if !ok {
+	kinked := !ok
+	if kinked {
 		p.allowed -= steadyTries * steadyStep
 		p.steady = false
 		runs, effort, _ = p.easiest()
 	}
-	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort}
+	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort, Kinked: kinked}
 	p.write(&out)
 	return out, true
 }

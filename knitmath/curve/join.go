@@ -8,6 +8,7 @@ func Joined(plans []Plan) Plan {
 		all.Runs = append(all.Runs, p.Runs...)
 		all.Departure, all.Least = max(all.Departure, p.Departure), max(all.Least, p.Least)
 		all.Effort += p.Effort
+		all.Kinked = all.Kinked || p.Kinked
 	}
 	return all
 }

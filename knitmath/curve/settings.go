@@ -93,4 +93,6 @@ type Plan struct {
 	Departure, Least float64
 	// Effort is how much there is to remember.
 	Effort int
+	// Kinked tells that the plan should have been steady, and none that is lies near enough.
+	Kinked bool
 }

@@ -100,5 +100,6 @@ func armholeRowOut(r curve.Row) *knitmathv1.ArmholeRow {
 
 func strapOut(s armhole.Strap) *knitmathv1.ArmholeStrap {
 	return &knitmathv1.ArmholeStrap{Stitches: countOut(s.Stitches), WidthCm: s.WidthCm, Rows: countOut(s.Rows), LengthCm: s.LengthCm,
-		ShoulderCm: s.ShoulderCm}
+		ShoulderCm: s.ShoulderCm, ShoulderStitches: countOut(s.ShoulderStitches), BackNeckStitches: countOut(s.BackNeckStitches),
+		FrontNeckStitches: countOut(s.FrontNeckStitches)}
 }

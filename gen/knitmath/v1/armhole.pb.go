@@ -177,8 +177,8 @@ type PlanArmholeRequest struct {
 	// make the sleeve's edge 0 to 5 % longer than the armhole's.
 	SleeveStitches *int32 `protobuf:"varint,13,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches bound off first, at every edge of back, front and sleeve alike, 1 to 260. Default
-	// half of what each edge loses, halves up; of a modified drop, which loses no others, 2
-	// inches, and it excludes a width across. Refused when an edge loses fewer.
+	// half of what each edge loses, halves up; of a modified drop, which loses no others, a tenth
+	// of the width, 3 inches at most, and it excludes a width across. Refused when an edge loses fewer.
 	UnderarmStitches *int32 `protobuf:"varint,14,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// The most stitches bound off at once above the underarm, 1 to 20, of back and front; with 1
 	// there are only decreases. Default underarm_stitches. At the cap, an inch or
@@ -225,7 +225,8 @@ type PlanArmholeRequest struct {
 	// Which counts fit the top of the cap or the strap. Not with cap_top_stitches.
 	TopRule *CountRule `protobuf:"bytes,31,opt,name=top_rule,json=topRule,proto3" json:"top_rule,omitempty"`
 	// Width of the neck, where a saddle's strap ends, in cm, 0.1 to 120; nearest count that leaves
-	// equal shoulders. Default a third of the width across the back. Only of a saddle.
+	// equal shoulders. Default a third of the width across the back. It is the neck of the back;
+	// the front has equal shoulders, and what is left between them. Only of a saddle.
 	NeckCm *float64 `protobuf:"fixed64,32,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// The same in stitches, 1 to 260. Refused when it leaves unequal shoulders.
 	NeckStitches *int32 `protobuf:"varint,33,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
@@ -698,10 +699,17 @@ type ArmholeStrap struct {
 	Rows int32 `protobuf:"varint,3,opt,name=rows,proto3" json:"rows,omitempty"`
 	// Its length, in cm.
 	LengthCm float64 `protobuf:"fixed64,4,opt,name=length_cm,json=lengthCm,proto3" json:"length_cm,omitempty"`
-	// The length of the shoulders that it lies between, in cm.
-	ShoulderCm    float64 `protobuf:"fixed64,5,opt,name=shoulder_cm,json=shoulderCm,proto3" json:"shoulder_cm,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	// The length of the shoulders that it lies between, those of front and back alike, in cm.
+	ShoulderCm float64 `protobuf:"fixed64,5,opt,name=shoulder_cm,json=shoulderCm,proto3" json:"shoulder_cm,omitempty"`
+	// The stitches of each of these shoulders.
+	ShoulderStitches int32 `protobuf:"varint,6,opt,name=shoulder_stitches,json=shoulderStitches,proto3" json:"shoulder_stitches,omitempty"`
+	// What is left of the back between its shoulders.
+	BackNeckStitches int32 `protobuf:"varint,7,opt,name=back_neck_stitches,json=backNeckStitches,proto3" json:"back_neck_stitches,omitempty"`
+	// What is left of the front between its shoulders: fewer than of the back where fewer are
+	// left across.
+	FrontNeckStitches int32 `protobuf:"varint,8,opt,name=front_neck_stitches,json=frontNeckStitches,proto3" json:"front_neck_stitches,omitempty"`
+	unknownFields     protoimpl.UnknownFields
+	sizeCache         protoimpl.SizeCache
 }
 
 func (x *ArmholeStrap) Reset() {
@@ -760,6 +768,27 @@ func (x *ArmholeStrap) GetLengthCm() float64 {
 func (x *ArmholeStrap) GetShoulderCm() float64 {
 	if x != nil {
 		return x.ShoulderCm
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetShoulderStitches() int32 {
+	if x != nil {
+		return x.ShoulderStitches
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetBackNeckStitches() int32 {
+	if x != nil {
+		return x.BackNeckStitches
+	}
+	return 0
+}
+
+func (x *ArmholeStrap) GetFrontNeckStitches() int32 {
+	if x != nil {
+		return x.FrontNeckStitches
 	}
 	return 0
 }
@@ -1040,14 +1069,17 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x18least_departure_stitches\x18\b \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\t \x01(\x05R\x06effort\x12&\n" +
 	"\x0fstepped_edge_cm\x18\n" +
-	" \x01(\x01R\rsteppedEdgeCm\"\x97\x01\n" +
+	" \x01(\x01R\rsteppedEdgeCm\"\xa2\x02\n" +
 	"\fArmholeStrap\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x19\n" +
 	"\bwidth_cm\x18\x02 \x01(\x01R\awidthCm\x12\x12\n" +
 	"\x04rows\x18\x03 \x01(\x05R\x04rows\x12\x1b\n" +
 	"\tlength_cm\x18\x04 \x01(\x01R\blengthCm\x12\x1f\n" +
 	"\vshoulder_cm\x18\x05 \x01(\x01R\n" +
-	"shoulderCm\"\xee\x04\n" +
+	"shoulderCm\x12+\n" +
+	"\x11shoulder_stitches\x18\x06 \x01(\x05R\x10shoulderStitches\x12,\n" +
+	"\x12back_neck_stitches\x18\a \x01(\x05R\x10backNeckStitches\x12.\n" +
+	"\x13front_neck_stitches\x18\b \x01(\x05R\x11frontNeckStitches\"\xee\x04\n" +
 	"\x13PlanArmholeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
