@@ -142,6 +142,8 @@ func FuzzEstimateYarn(f *testing.F) {
 		100.0, 1.0, 10_000.0, 100.0, 99.999, int32(0), uint16(0x7fff))
 	f.Add(1000.0, 1000.0, 0.1, 1, 1, 0.0, 0.1, 0.1, 0.5, 0.1, 1000.0, 0.1, 100_000.0, 1.0, 0.0, 1e-6, int32(1), uint16(0x3fff))
 	f.Add(math.NaN(), math.Inf(1), -1.0, 0, -1, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, int32(9), uint16(0x1ff))
+	// A gauge without width: floats beyond counting by loop, and a swatch that the answer goes by.
+	f.Add(1e-06, 455.0, 100.0, 9926, 10_000, 945.0, 0.0, 1000.0, 3.0, 10_000.0, 34.0, 33.0, 1.0, 9901.0, 8.0, 25.0, int32(0), uint16(32756))
 	f.Fuzz(func(t *testing.T, st, rw, over float64, a, b int, w1, w2, h, factor, mass, side, step, ballM, ballG, reserve, share float64,
 		enums int32, given uint16) {
 		in := EstimateInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, State: FabricState(enums),

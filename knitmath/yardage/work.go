@@ -1,8 +1,6 @@
 package yardage
 
 import (
-	"math"
-
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -130,12 +128,15 @@ func (q *question) choose(out *Estimate) {
 	}
 }
 
-// worst is the largest figure of the answer.
+// worst is the largest figure of the answer and of what the methods say each.
 func (o *Estimate) worst() float64 {
-	if o.MassG == nil {
-		return o.LengthM.High
+	worst := max(o.LengthM.High, o.ByLoop.LengthM.High)
+	for _, r := range []*Range{o.MassG, o.ByLoop.MassG} {
+		if r != nil {
+			worst = max(worst, r.High)
+		}
 	}
-	return math.Max(o.LengthM.High, o.MassG.High)
+	return worst
 }
 
 // buy divides the yarn among the colours and counts the balls.
