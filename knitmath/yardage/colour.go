@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/yarn"
 )
 
 // ColourWork is how several colours are worked.
@@ -152,10 +153,7 @@ type strands struct{ stitches, floats float64 }
 // floatSlack is how long a float is beside the stitches that it passes: it takes a quarter
 // to 0.35 of the yarn of a stitch, likely 0.30, where a straight one would take 1/4.2. Own
 // derivation of the share model of stranded work; less than straight it cannot be.
-var floatSlack = Range{0.25 * loopsToAStitch, 0.30 * loopsToAStitch, 0.35 * loopsToAStitch}
-
-// loopsToAStitch is kw fully relaxed, as in loopConstants.
-const loopsToAStitch = 4.2
+var floatSlack = Range{0.25 * yarn.LoopsToAStitch, 0.30 * yarn.LoopsToAStitch, 0.35 * yarn.LoopsToAStitch}
 
 // slack is floatSlack, or what the knitter knows of her own floats.
 func (q *question) slack() Range {

@@ -9,23 +9,13 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// A ComparedYarn is what is known of one of two yarns.
-type ComparedYarn struct {
-	PutUp        *PutUp
-	Count        *Count
-	Strands      *int
-	WrapsPerInch *float64
-	Stitches     *float64
-	OverCm       *float64
-	Fibres       []FibreShare
-}
-
 // A CompareInput asks whether a second yarn will do for a first. It mirrors
 // CompareYarnsRequest.
 type CompareInput struct {
 	First          *ComparedYarn
 	Second         *ComparedYarn
 	FirstBallCount *int
+	FirstLengthM   *float64
 	DisplayUnit    measure.DisplayUnit
 }
 
@@ -33,6 +23,8 @@ type CompareInput struct {
 const (
 	MaxStrands = 10
 	MaxBalls   = 10_000
+	MinLengthM = 0.1
+	MaxLengthM = 1e7
 )
 
 // Verdict says whether one yarn will do for another.
@@ -40,7 +32,7 @@ type Verdict int32
 
 // The verdicts, by how bad they are.
 const (
-	VerdictUnspecified Verdict = iota
+	VerdictUnspecified Verdict = iota // they have no measure in common
 	VerdictFits
 	VerdictNearly
 	VerdictNo
@@ -57,6 +49,9 @@ const (
 	AspectGauge
 	AspectDrape
 	AspectWashing
+	// AspectCategory is by the weight category of whatever each yarn is known by, where
+	// they have neither thickness, wraps nor gauge in common.
+	AspectCategory
 )
 
 // An AspectResult is one aspect, with why.
@@ -66,15 +61,15 @@ type AspectResult struct {
 	Why     string
 }
 
-// A Comparison is the answer to CompareInput.
+// A Comparison is the answer to CompareInput. What is not known of a yarn is nil.
 type Comparison struct {
 	Verdict             Verdict
 	Aspects             []AspectResult
-	FirstTex            float64
-	SecondTex           float64
-	FirstMetresPer100G  float64
-	SecondMetresPer100G float64
-	ThicknessRatio      float64
+	FirstTex            *float64
+	SecondTex           *float64
+	FirstMetresPer100G  *float64
+	SecondMetresPer100G *float64
+	ThicknessRatio      *float64
 	FirstCategories     []int
 	SecondCategories    []int
 	FirstWrapsPerInch   *float64
@@ -83,7 +78,9 @@ type Comparison struct {
 	SecondBallCount     *int
 	Notices             []report.Notice
 
-	unit measure.DisplayUnit
+	unit          measure.DisplayUnit
+	first, second comparedYarn
+	thicker       bool // the second, by what makes it not do
 }
 
 // fitsWithin and nearlyWithin are how far two thicknesses, wraps or gauges may be apart.
@@ -95,107 +92,78 @@ const (
 	nearlyWithin = 0.10
 )
 
-// comparedYarn is a yarn as it is knit: all its strands together.
-type comparedYarn struct {
-	in       *ComparedYarn
-	together Tex
-	strands  int
-}
-
 // CompareYarns says whether a second yarn will do for a first, and how many balls of it:
 //
 //	thickness ratio = sqrt(second tex / first tex), all strands together
 //	balls = metres needed x strands / metres of a ball, rounded up
 //
 // Balls go by length and never by mass: a heavier yarn has fewer metres in a ball of the
-// same mass. The verdict is the worst of thickness, wraps and gauge; drape and washing make
-// it no worse than nearly, for they are matters of taste and care.
+// same mass. Only what is known of both yarns is compared. The verdict is the worst of
+// thickness, wraps and gauge; where none of them is known of both it goes by weight
+// categories, which are wide, so that it is nearly at best. Drape and washing make it
+// no worse than nearly, for they are matters of taste and care.
 func CompareYarns(in CompareInput) (Comparison, error) {
 	var c fault.Checks
 	first, second := vetCompared(&c, "first", in.First), vetCompared(&c, "second", in.Second)
-	c.OptionalCount("", "first_ball_count", in.FirstBallCount, 1, MaxBalls)
-	if in.FirstBallCount != nil {
-		c.Needs(true, "first_ball_count", in.First == nil || in.First.PutUp != nil, "first.put_up")
-		c.Needs(true, "first_ball_count", in.Second == nil || in.Second.PutUp != nil, "second.put_up")
-	}
+	vetLengthOfFirst(&c, in)
 	fault.Enum(&c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if err := c.Err(); err != nil {
 		return Comparison{}, err
 	}
-	out := Comparison{unit: in.DisplayUnit, FirstTex: first.together.Float(), SecondTex: second.together.Float(),
-		FirstMetresPer100G:  first.together.number(CountSystemMetresPer100G),
-		SecondMetresPer100G: second.together.number(CountSystemMetresPer100G),
-		FirstCategories:     first.categories(), SecondCategories: second.categories()}
+	out := Comparison{unit: in.DisplayUnit, first: first, second: second,
+		FirstCategories: first.categories(), SecondCategories: second.categories()}
+	out.FirstTex, out.FirstMetresPer100G = first.length()
+	out.SecondTex, out.SecondMetresPer100G = second.length()
 	out.FirstWrapsPerInch, out.SecondWrapsPerInch = first.wraps(), second.wraps()
-	out.ThicknessRatio = math.Sqrt(out.SecondTex / out.FirstTex)
-	out.compare(first, second)
-	if in.FirstBallCount != nil && !out.buy(*in.FirstBallCount, first, second) {
-		c.Infeasible("would be more than 1000000 balls of the second", "first_ball_count")
+	if out.FirstTex != nil && out.SecondTex != nil {
+		ratio := math.Sqrt(*out.SecondTex / *out.FirstTex)
+		out.ThicknessRatio = &ratio
+	}
+	out.compare()
+	if field := out.buy(in); field != "" {
+		c.Infeasible("would be more than 1000000 balls of the second", field)
 		return Comparison{}, c.Err()
 	}
-	out.remark(in, first, second)
+	out.remark(in)
 	return out, nil
 }
 
-// vetCompared checks a yarn that must be there.
-func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
-	if in == nil {
-		c.Add(field, fault.ReasonRequired, "is missing; give put_up or count")
-		return comparedYarn{}
-	}
-	c.OneOf(in.PutUp != nil, in.Count != nil, fault.Join(field, "put_up"), fault.Join(field, "count"))
-	VetPutUp(c, fault.Join(field, "put_up"), in.PutUp)
-	y := comparedYarn{in: in, strands: fault.Or(in.Strands, 1)}
-	var one Tex
-	if in.Count != nil {
-		read, _ := VetCount(c, fault.Join(field, "count"), in.Count)
-		one = read.Tex
-	}
-	c.OptionalCount(field, "strands", in.Strands, 1, MaxStrands)
-	c.OptionalNumber(field, "wraps_per_inch", in.WrapsPerInch, MinWraps, MaxWraps)
-	c.OptionalNumber(field, "stitches", in.Stitches, MinStitches, MaxStitches)
-	c.OptionalNumber(field, "over_cm", in.OverCm, measure.MinCm, MaxOverCm)
-	vetFibres(c, fault.Join(field, "fibres"), in.Fibres)
-	if in.PutUp != nil && c.Sound(fault.Join(field, "put_up")) {
-		one = TexOf(new(big.Rat).Quo(DecimalOf(in.PutUp.BallM), DecimalOf(in.PutUp.BallG)))
-	}
-	if !one.IsZero() && y.strands > 0 {
-		y.together = one.Strands(y.strands)
-	}
-	return y
+// vetLengthOfFirst checks how much of the first is wanted, which may be left open.
+func vetLengthOfFirst(c *fault.Checks, in CompareInput) {
+	c.OptionalCount("", "first_ball_count", in.FirstBallCount, 1, MaxBalls)
+	c.OptionalNumber("", "first_length_m", in.FirstLengthM, MinLengthM, MaxLengthM)
+	c.AtMostOne(in.FirstBallCount != nil, in.FirstLengthM != nil, "first_ball_count", "first_length_m")
+	sold := func(y *ComparedYarn) bool { return y == nil || y.PutUp != nil }
+	c.Needs(in.FirstBallCount != nil, "first_ball_count", sold(in.First), "first.put_up")
+	c.Needs(in.FirstBallCount != nil, "first_ball_count", sold(in.Second), "second.put_up")
+	c.Needs(in.FirstLengthM != nil, "first_length_m", sold(in.Second), "second.put_up")
 }
 
-// categories are those of its length, all strands together: by the chart of lengths, and
-// by the gauge that is usual for it where that says otherwise.
-func (y comparedYarn) categories() []int {
-	return eitherOf(chartOfLength(y.together), usualOfLength(y.together))
-}
-
-// wraps are those of all strands together: they were counted on one, and lie beside one
-// another in a circle, so that the diameter grows with the root of their number.
-func (y comparedYarn) wraps() *float64 {
-	if y.in.WrapsPerInch == nil {
-		return nil
+// buy counts the balls of the second, where the question says how much of the first is
+// wanted. Where nobody could carry them it gives the field that asks for so many.
+func (o *Comparison) buy(in CompareInput) (tooMany string) {
+	field, wanted := "first_length_m", new(big.Rat)
+	switch {
+	case in.FirstBallCount != nil:
+		field = "first_ball_count"
+		wanted.Mul(big.NewRat(int64(*in.FirstBallCount), 1), DecimalOf(in.First.PutUp.BallM))
+	case in.FirstLengthM != nil:
+		wanted = DecimalOf(*in.FirstLengthM)
+	default:
+		return ""
 	}
-	w := *y.in.WrapsPerInch / math.Sqrt(float64(y.strands))
-	return &w
-}
-
-// buy counts the balls of the second; it is not ok where nobody could carry them.
-func (o *Comparison) buy(balls int, first, second comparedYarn) bool {
 	// Metres of the fabric's yarn, however many strands lie in it.
-	metres := new(big.Rat).Quo(new(big.Rat).Mul(big.NewRat(int64(balls), 1), DecimalOf(first.in.PutUp.BallM)),
-		big.NewRat(int64(first.strands), 1))
-	needed := new(big.Rat).Mul(metres, big.NewRat(int64(second.strands), 1))
-	count := new(big.Rat).Quo(needed, DecimalOf(second.in.PutUp.BallM))
+	metres := wanted.Quo(wanted, big.NewRat(int64(o.first.strands), 1))
+	needed := new(big.Rat).Mul(metres, big.NewRat(int64(o.second.strands), 1))
+	count := new(big.Rat).Quo(needed, DecimalOf(in.Second.PutUp.BallM))
 	up := new(big.Int).Add(count.Num(), new(big.Int).Sub(count.Denom(), big.NewInt(1)))
 	up.Quo(up, count.Denom())
 	if !up.IsInt64() || up.Int64() > mostBalls {
-		return false
+		return field
 	}
 	m, n := nearest(needed), int(up.Int64())
 	o.NeededM, o.SecondBallCount = &m, &n
-	return true
+	return ""
 }
 
 // mostBalls is the most that are answered.

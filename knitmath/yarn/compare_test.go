@@ -40,7 +40,7 @@ func TestVerdictsByThickness(t *testing.T) {
 		{115, 210, VerdictNo},
 	} {
 		out := compared(t, CompareInput{First: ball(c.first), Second: ball(c.second)})
-		knittest.Near(t, "ratio", out.ThicknessRatio, math.Sqrt(c.first/c.second), 1e-12)
+		knittest.Near(t, "ratio", *out.ThicknessRatio, math.Sqrt(c.first/c.second), 1e-12)
 		if out.Verdict != c.want || out.Aspects[0].Verdict != c.want {
 			t.Errorf("%v and %v: %d (%v), want %d", c.first, c.second, out.Verdict, out.Aspects, c.want)
 		}
@@ -111,7 +111,7 @@ func TestBallsGoByLength(t *testing.T) {
 		}
 	}
 	out := compared(t, CompareInput{First: ball(115), Second: &ComparedYarn{PutUp: &PutUp{230, 50}, Strands: new(2), WrapsPerInch: new(14.0)}})
-	knittest.Near(t, "as thick", out.ThicknessRatio, 1, 1e-12)
+	knittest.Near(t, "as thick", *out.ThicknessRatio, 1, 1e-12)
 	knittest.Near(t, "wraps of two strands", *out.SecondWrapsPerInch, 14/math.Sqrt2, 1e-12)
 	if !slices.Equal(out.FirstCategories, []int{3}) || !slices.Equal(out.SecondCategories, []int{3}) {
 		t.Errorf("categories %v and %v", out.FirstCategories, out.SecondCategories)
@@ -180,7 +180,8 @@ func TestCompareFaults(t *testing.T) {
 	_, err = CompareYarns(CompareInput{First: &ComparedYarn{}, Second: &ComparedYarn{PutUp: &PutUp{115, 50}, Count: &Count{Notation: "4 ply"},
 		Strands: new(11), WrapsPerInch: new(0.1), Stitches: new(math.Inf(1)), OverCm: new(0.0), Fibres: []FibreShare{{}, {99, 101}}},
 		FirstBallCount: new(0), DisplayUnit: 3})
-	knittest.WantViolations(t, err, "first.put_up REQUIRED", "first.count REQUIRED", "second.put_up CONTRADICTORY",
+	knittest.WantViolations(t, err, "first.put_up REQUIRED", "first.count REQUIRED", "first.wraps_per_inch REQUIRED",
+		"first.stitches REQUIRED", "second.put_up CONTRADICTORY",
 		"second.count CONTRADICTORY",
 		"second.count.notation UNREADABLE_TEXT", "second.strands OUT_OF_RANGE",
 		"second.wraps_per_inch OUT_OF_RANGE", "second.stitches NOT_FINITE",
@@ -216,18 +217,40 @@ func TestComparisonWords(t *testing.T) {
 }
 
 func FuzzCompareYarns(f *testing.F) {
-	f.Add(115.0, 50.0, 230.0, 100.0, int64(2), 12.0, int32(1), 100.0, int64(12))
-	f.Fuzz(func(t *testing.T, m1, g1, m2, g2 float64, strands int64, wraps float64, fibre int32, percent float64, balls int64) {
+	f.Add(115.0, 50.0, 230.0, 100.0, int64(2), 12.0, int32(1), 100.0, int64(12), 22.0, uint8(0xff))
+	f.Add(115.0, 50.0, 230.0, 100.0, int64(2), 12.0, int32(1), 100.0, int64(12), 22.0, uint8(0b01_1001))
+	f.Fuzz(func(t *testing.T, m1, g1, m2, g2 float64, strands int64, wraps float64, fibre int32, percent float64, balls int64,
+		stitches float64, known uint8) {
 		n, b := int(strands), int(balls)
-		second := &ComparedYarn{PutUp: &PutUp{m2, g2}, Strands: &n, WrapsPerInch: &wraps, Fibres: []FibreShare{{Fibre(fibre), percent}}}
-		first := &ComparedYarn{PutUp: &PutUp{m1, g1}, WrapsPerInch: &wraps, Fibres: second.Fibres}
-		out, err := CompareYarns(CompareInput{First: first, Second: second, FirstBallCount: &b})
+		first, second := &ComparedYarn{}, &ComparedYarn{Strands: &n, Fibres: []FibreShare{{Fibre(fibre), percent}}}
+		first.Fibres = second.Fibres
+		for i, y := range []*ComparedYarn{first, second} {
+			has := known >> (3 * i)
+			if has&1 != 0 {
+				y.PutUp = &PutUp{[]float64{m1, m2}[i], []float64{g1, g2}[i]}
+			}
+			if has&2 != 0 {
+				y.WrapsPerInch = &wraps
+			}
+			if has&4 != 0 {
+				y.Stitches = &stitches
+			}
+		}
+		in := CompareInput{First: first, Second: second}
+		if known&0x40 != 0 {
+			in.FirstBallCount = &b
+		}
+		if known&0x80 != 0 {
+			in.FirstLengthM = &m1
+		}
+		out, err := CompareYarns(in)
 		if err != nil {
 			knittest.CheckInputError(t, err)
 			return
 		}
 		knittest.CheckFinite(t, out)
-		if *out.SecondBallCount < 1 || float64(*out.SecondBallCount)*m2 < *out.NeededM*(1-1e-12) {
+		_, _, _ = out.Summary(), out.Directions(), out.Sources()
+		if out.SecondBallCount != nil && (*out.SecondBallCount < 1 || float64(*out.SecondBallCount)*m2 < *out.NeededM*(1-1e-12)) {
 			t.Fatalf("%d balls of %v m for %v m", *out.SecondBallCount, m2, *out.NeededM)
 		}
 	})

@@ -14,6 +14,12 @@ const (
 	// NoComposition: drape and washing are not compared for want of a composition. Field is
 	// the fibres that are missing.
 	NoComposition report.Reason = "NO_COMPOSITION"
+	// OneSided: a measure is known of one yarn only, so that it is not compared. Field is
+	// where the other yarn's would stand.
+	OneSided report.Reason = "ONE_SIDED"
+	// NothingInCommon: the yarns have neither thickness, wraps nor gauge in common, and one
+	// of them no weight category. Field is second.
+	NothingInCommon report.Reason = "NOTHING_IN_COMMON"
 	// ByLength: the balls differ from what the same mass would be. Field is
 	// first_ball_count.
 	ByLength report.Reason = "BY_LENGTH"
@@ -22,31 +28,74 @@ const (
 )
 
 // compare judges every aspect that both yarns say something of.
-func (o *Comparison) compare(first, second comparedYarn) {
-	add := func(a Aspect, v Verdict, why string) {
-		o.Aspects = append(o.Aspects, AspectResult{a, v, why})
-		o.Verdict = max(o.Verdict, v)
+func (o *Comparison) compare() {
+	o.compareThickness()
+	if len(o.Aspects) == 0 {
+		o.compareCategories()
 	}
-	add(AspectThickness, judgedTex(first.together, second.together), "the second is "+
-		apart(o.ThicknessRatio, "thicker", "thinner", "as thick as the first")+
-		", as far as length and mass tell: a lofty yarn is thicker than that, a dense one thinner")
+	known := o.Verdict
+	o.compareFibres(o.first.in.Fibres, o.second.in.Fibres)
+	if known == VerdictUnspecified {
+		o.Verdict = known // fibres say nothing of how thick a yarn is
+	}
+}
+
+// judge adds an aspect to the answer; thicker is whether the second is, by it.
+func (o *Comparison) judge(a Aspect, v Verdict, thicker bool, why string) {
+	if v > o.Verdict {
+		o.Verdict, o.thicker = v, thicker
+	}
+	o.Aspects = append(o.Aspects, AspectResult{a, v, why})
+}
+
+// compareThickness compares length and mass, wraps and gauge.
+func (o *Comparison) compareThickness() {
+	if r := o.ThicknessRatio; r != nil {
+		o.judge(AspectThickness, judgedTex(o.first.together, o.second.together), *r > 1, "the second is "+
+			apart(*r, "thicker", "thinner", "as thick as the first")+
+			", as far as length and mass tell: a lofty yarn is thicker than that, a dense one thinner")
+	}
 	if a, b := o.FirstWrapsPerInch, o.SecondWrapsPerInch; a != nil && b != nil {
-		add(AspectWraps, judged(*b / *a), "the second has "+apart(*b / *a, "more wraps", "fewer wraps", "as many wraps")+" to the inch")
+		o.judge(AspectWraps, judged(*b / *a), *b < *a, "the second has "+apart(*b / *a, "more wraps", "fewer wraps", "as many wraps")+" to the inch")
 	}
-	if a, b := first.in.Stitches, second.in.Stitches; a != nil && b != nil {
-		ratio := *b / fault.Or(second.in.OverCm, DefaultOverCm) / (*a / fault.Or(first.in.OverCm, DefaultOverCm))
-		add(AspectGauge, judged(ratio), "the second is knit to "+apart(ratio, "more stitches", "fewer stitches", "as many stitches"))
+	if a, b := o.first.perCm(), o.second.perCm(); a != nil && b != nil {
+		ratio := nearest(new(big.Rat).Quo(b, a))
+		o.judge(AspectGauge, judged(ratio), ratio < 1,
+			"the second is knit to "+apart(ratio, "more stitches", "fewer stitches", "as many stitches"))
 	}
-	if len(first.in.Fibres) == 0 || len(second.in.Fibres) == 0 {
+}
+
+// compareCategories compares what else is known. A category is wide, so that yarns of one
+// may be as far apart as those of two: they nearly do at best.
+func (o *Comparison) compareCategories() {
+	a, b := o.FirstCategories, o.SecondCategories
+	if len(a) == 0 || len(b) == 0 {
 		return
 	}
-	if a, b := most(first.in.Fibres), most(second.in.Fibres); a == b && a != unknown {
+	if both := common(a, b); len(both) > 0 {
+		o.judge(AspectCategory, VerdictNearly, false, "both may be "+categoryWords(both)+", a wide range: only a swatch tells")
+		return
+	}
+	thicker, way := b[0] > a[0], "thinner"
+	if thicker {
+		way = "thicker"
+	}
+	o.judge(AspectCategory, VerdictNo, thicker, "the second is "+way+": "+categoryWords(b)+" for "+categoryWords(a))
+}
+
+// compareFibres compares how the fabrics hang and how they may be washed.
+func (o *Comparison) compareFibres(first, second []FibreShare) {
+	if len(first) == 0 || len(second) == 0 {
+		return
+	}
+	add := func(a Aspect, v Verdict, why string) { o.judge(a, v, false, why) }
+	if a, b := most(first), most(second); a == b && a != unknown {
 		add(AspectDrape, VerdictFits, "both are mostly of a kind that "+familyWords[a]+"; plies and spinning still tell")
 	} else {
 		add(AspectDrape, VerdictNearly, "the first mostly "+familyWords[a]+", the second mostly "+familyWords[b]+
 			", so the fabric is likely to hang and wear differently: knit a swatch and let it hang")
 	}
-	switch a, b := felting(first.in.Fibres), felting(second.in.Fibres); {
+	switch a, b := felting(first), felting(second); {
 	case a == b:
 		add(AspectWashing, VerdictFits, "neither needs more care than the other by its fibre; the ball bands decide")
 	case b:
@@ -99,14 +148,19 @@ func apart(ratio float64, more, less, same string) string {
 }
 
 // remark says what was not compared, and what to take care of.
-func (o *Comparison) remark(in CompareInput, first, second comparedYarn) {
+func (o *Comparison) remark(in CompareInput) {
 	add := func(reason report.Reason, field, text string) {
 		o.Notices = append(o.Notices, report.Notice{Reason: reason, Field: field, Description: text})
+	}
+	o.remarkOneSided(add)
+	if o.Verdict == VerdictUnspecified {
+		add(NothingInCommon, "second", "is known by other measures than the first, and no weight category stands between them: give the "+
+			"same measure of both")
 	}
 	for _, y := range []struct {
 		field string
 		yarn  comparedYarn
-	}{{"first", first}, {"second", second}} {
+	}{{"first", o.first}, {"second", o.second}} {
 		at := fault.Join(y.field, "fibres")
 		if len(y.yarn.in.Fibres) == 0 {
 			add(NoComposition, at, "is not given, so that drape and washing are not compared")
@@ -121,9 +175,30 @@ func (o *Comparison) remark(in CompareInput, first, second comparedYarn) {
 		return
 	}
 	// What the same mass would be, for whoever would have gone by it.
-	mass := float64(*in.FirstBallCount) * first.in.PutUp.BallG / second.in.PutUp.BallG
+	mass := float64(*in.FirstBallCount) * in.First.PutUp.BallG / in.Second.PutUp.BallG
 	if math.Abs(mass-float64(*o.SecondBallCount)) >= 1 {
 		add(ByLength, "first_ball_count", "the same mass would be about "+measure.Decimal(mass, 1)+
 			" balls, which is not the same length: it is the length that is knit")
+	}
+}
+
+// remarkOneSided says which measures are known of one yarn only.
+func (o *Comparison) remarkOneSided(add func(reason report.Reason, field, text string)) {
+	for _, m := range []struct {
+		field, what   string
+		first, second bool
+	}{
+		{"put_up", "length and mass are known", o.FirstTex != nil, o.SecondTex != nil},
+		{"wraps_per_inch", "wraps are known", o.FirstWrapsPerInch != nil, o.SecondWrapsPerInch != nil},
+		{"stitches", "stitches are known", o.first.in.Stitches != nil, o.second.in.Stitches != nil},
+	} {
+		if m.first == m.second {
+			continue
+		}
+		missing := "first"
+		if m.first {
+			missing = "second"
+		}
+		add(OneSided, fault.Join(missing, m.field), "is not given; "+m.what+" of the other yarn only, and are not compared")
 	}
 }

@@ -1,6 +1,7 @@
 package yarn
 
 import (
+	"slices"
 	"strings"
 
 	"example.com/knitmath/knitmath/report"
@@ -9,7 +10,7 @@ import (
 var _ report.Answer = Comparison{}
 
 // verdictWords say a verdict.
-var verdictWords = [...]string{VerdictUnspecified: "The yarns could not be compared", VerdictFits: "The second yarn will do",
+var verdictWords = [...]string{VerdictUnspecified: "The yarns have no measure in common, so that it cannot be told whether the second will do", VerdictFits: "The second yarn will do",
 	VerdictNearly: "The second yarn will nearly do", VerdictNo: "The second yarn will not do as it is"}
 
 // Summary says the verdict with what it rests on, and the balls.
@@ -22,7 +23,11 @@ func (o Comparison) Summary() string {
 		}
 	}
 	s += "."
-	if o.SecondBallCount != nil && o.Verdict < VerdictNo {
+	switch {
+	case o.SecondBallCount == nil:
+	case o.Verdict == VerdictUnspecified:
+		s += " If it does, it takes " + report.CountOf(*o.SecondBallCount, "balls") + ", for " + LengthWords(o.unit, *o.NeededM) + "."
+	case o.Verdict < VerdictNo:
 		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM) + "."
 	}
 	return s
@@ -35,6 +40,9 @@ func (a AspectResult) inShort() string {
 		return "its fabric is likely to hang otherwise"
 	case AspectWashing:
 		return "it may felt"
+	case AspectCategory:
+		why, _, _ := strings.Cut(a.Why, ", a wide")
+		return why
 	}
 	why, _, _ := strings.Cut(a.Why, ",")
 	return why
@@ -43,7 +51,9 @@ func (a AspectResult) inShort() string {
 // Directions say what to do before buying.
 func (o Comparison) Directions() []string {
 	switch {
-	case o.Verdict == VerdictNo && o.ThicknessRatio > 1:
+	case o.Verdict == VerdictUnspecified:
+		return []string{"Measure both yarns alike: weigh a length of each, wrap each round a ruler, or knit a swatch of each on one needle."}
+	case o.Verdict == VerdictNo && o.thicker:
 		return []string{"Look for a thinner yarn, hold fewer strands together if there are several, or recount the pattern at the gauge " +
 			"that the second yarn likes."}
 	case o.Verdict == VerdictNo:
@@ -55,17 +65,39 @@ func (o Comparison) Directions() []string {
 
 // Sources says where the figures come from.
 func (o Comparison) Sources() []report.Source {
-	sources := []report.Source{
-		{Figure: "thickness ratio", Citation: "sqrt of the ratio of tex, of yarns as dense as one another",
-			Status: report.SourceStatusOwnDerivation},
-		{Figure: "fits if the thicker is at most 5 % thicker than the thinner, nearly if 10 %",
-			Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness",
-			Status:   report.SourceStatusOwnDerivation},
-		spinnersCited, UsualGaugeCited,
+	var sources []report.Source
+	if o.ThicknessRatio != nil {
+		sources = append(sources, report.Source{Figure: "thickness ratio", Citation: "sqrt of the ratio of tex, of yarns as dense as one another",
+			Status: report.SourceStatusOwnDerivation})
 	}
-	if len(o.Aspects) > 2 {
+	if o.measured() {
+		sources = append(sources, report.Source{Figure: "fits if the thicker is at most 5 % thicker than the thinner, nearly if 10 %",
+			Citation: "a stitch in 20, two in 20: stitches to a width go with the thickness", Status: report.SourceStatusOwnDerivation})
+	}
+	for _, s := range slices.Concat(o.first.categoriesCited(), o.second.categoriesCited()) {
+		if !slices.Contains(sources, s) {
+			sources = append(sources, s)
+		}
+	}
+	if len(o.first.in.Fibres) > 0 && len(o.second.in.Fibres) > 0 {
 		sources = append(sources, report.Source{Figure: "drape and washing by fibre", Citation: "common practice",
 			Status: report.SourceStatusCommonPractice})
 	}
 	return sources
+}
+
+// measured reports whether the yarns have been compared by a measure of both.
+func (o Comparison) measured() bool {
+	return len(o.Aspects) > 0 && slices.Contains([]Aspect{AspectThickness, AspectWraps, AspectGauge}, o.Aspects[0].Aspect)
+}
+
+// categoriesCited are the sources of categories.
+func (y comparedYarn) categoriesCited() []report.Source {
+	switch {
+	case !y.together.IsZero():
+		return []report.Source{spinnersCited, UsualGaugeCited}
+	case y.in.Stitches != nil:
+		return []report.Source{readCited, reprintedCited}
+	}
+	return []report.Source{spinnersCited, wrapsCited}
 }

@@ -25,9 +25,9 @@ const (
 	MostUsualMetres  = 500.0
 )
 
-// loopsToAStitch is kw, loop lengths to the width of a stitch, fully relaxed. Source: GATE
+// LoopsToAStitch is kw, loop lengths to the width of a stitch, fully relaxed. Source: GATE
 // Textile Engineering 2015, question 54.
-const loopsToAStitch = 4.2
+const LoopsToAStitch = 4.2
 
 // UsualGaugeCited is the source of StitchesAt and TexAt.
 var UsualGaugeCited = report.Source{Figure: "usual gauge of a thickness", Status: report.SourceStatusOwnDerivation,
@@ -36,12 +36,12 @@ var UsualGaugeCited = report.Source{Figure: "usual gauge of a thickness", Status
 
 // StitchesAt is the stitches to 10 cm of a yarn that is knit so tightly.
 func StitchesAt(tightness, tex float64) float64 {
-	return 10 * loopsToAStitch / math.Sqrt(tex) * tightness
+	return 10 * LoopsToAStitch / math.Sqrt(tex) * tightness
 }
 
 // TexAt is the yarn that has so many stitches to the cm where it is knit so tightly.
 func TexAt(tightness, perCm float64) float64 {
-	root := loopsToAStitch * tightness / perCm
+	root := LoopsToAStitch * tightness / perCm
 	return root * root
 }
 

@@ -17,6 +17,7 @@ func comparisonIn(req *knitmathv1.CompareYarnsRequest) yarn.CompareInput {
 		First:          comparedIn(req.First),
 		Second:         comparedIn(req.Second),
 		FirstBallCount: optional(req.FirstBallCount, countIn),
+		FirstLengthM:   req.FirstLengthM,
 		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
 	}
 }

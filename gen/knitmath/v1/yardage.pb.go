@@ -494,9 +494,6 @@ type Piece struct {
 	// The caller's own factor beside stockinette at the same gauge, 0.5 to 3.
 	// Not together with pattern.
 	PatternFactor *float64 `protobuf:"fixed64,4,opt,name=pattern_factor,json=patternFactor,proto3,oneof" json:"pattern_factor,omitempty"`
-	// Its own gauge, where its fabric has another than the question's: a border in garter
-	// stitch, a rib. Default the question's.
-	Gauge *Gauge `protobuf:"bytes,8,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Its shape; exactly one must be given.
 	//
 	// Types that are valid to be assigned to Shape:
@@ -504,7 +501,10 @@ type Piece struct {
 	//	*Piece_Counted
 	//	*Piece_Trapezoid
 	//	*Piece_Rowwise
-	Shape         isPiece_Shape `protobuf_oneof:"shape"`
+	Shape isPiece_Shape `protobuf_oneof:"shape"`
+	// Its own gauge, where its fabric has another than the question's: a border in garter
+	// stitch, a rib. Default the question's.
+	Gauge         *Gauge `protobuf:"bytes,8,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -562,13 +562,6 @@ func (x *Piece) GetPatternFactor() float64 {
 	return 0
 }
 
-func (x *Piece) GetGauge() *Gauge {
-	if x != nil {
-		return x.Gauge
-	}
-	return nil
-}
-
 func (x *Piece) GetShape() isPiece_Shape {
 	if x != nil {
 		return x.Shape
@@ -599,6 +592,13 @@ func (x *Piece) GetRowwise() *RowwisePiece {
 		if x, ok := x.Shape.(*Piece_Rowwise); ok {
 			return x.Rowwise
 		}
+	}
+	return nil
+}
+
+func (x *Piece) GetGauge() *Gauge {
+	if x != nil {
+		return x.Gauge
 	}
 	return nil
 }
@@ -1913,11 +1913,11 @@ const file_knitmath_v1_yardage_proto_rawDesc = "" +
 	"\x04name\x18\x01 \x01(\tB\x14\xe0A\x01\xbaH\x0er\f\x18d\x92\x02\asleevesR\x04name\x126\n" +
 	"\x05times\x18\x02 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\x05times\x88\x01\x01\x12A\n" +
 	"\apattern\x18\x03 \x01(\x0e2\x1a.knitmath.v1.StitchPatternB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\apattern\x12Q\n" +
-	"\x0epattern_factor\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01Iffffff\xf2?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\xe0?H\x02R\rpatternFactor\x88\x01\x01\x12-\n" +
-	"\x05gauge\x18\b \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12:\n" +
+	"\x0epattern_factor\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01Iffffff\xf2?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\xe0?H\x02R\rpatternFactor\x88\x01\x01\x12:\n" +
 	"\acounted\x18\x05 \x01(\v2\x19.knitmath.v1.CountedPieceB\x03\xe0A\x01H\x00R\acounted\x12@\n" +
 	"\ttrapezoid\x18\x06 \x01(\v2\x1b.knitmath.v1.TrapezoidPieceB\x03\xe0A\x01H\x00R\ttrapezoid\x12:\n" +
-	"\arowwise\x18\a \x01(\v2\x19.knitmath.v1.RowwisePieceB\x03\xe0A\x01H\x00R\arowwise:\x1e\xbaH\x1b\"\x19\n" +
+	"\arowwise\x18\a \x01(\v2\x19.knitmath.v1.RowwisePieceB\x03\xe0A\x01H\x00R\arowwise\x12-\n" +
+	"\x05gauge\x18\b \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge:\x1e\xbaH\x1b\"\x19\n" +
 	"\apattern\n" +
 	"\x0epattern_factorB\x0e\n" +
 	"\x05shape\x12\x05\xbaH\x02\b\x01B\b\n" +
@@ -2131,10 +2131,10 @@ var file_knitmath_v1_yardage_proto_goTypes = []any{
 }
 var file_knitmath_v1_yardage_proto_depIdxs = []int32{
 	1,  // 0: knitmath.v1.Piece.pattern:type_name -> knitmath.v1.StitchPattern
-	23, // 1: knitmath.v1.Piece.gauge:type_name -> knitmath.v1.Gauge
-	5,  // 2: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
-	6,  // 3: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
-	7,  // 4: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
+	5,  // 1: knitmath.v1.Piece.counted:type_name -> knitmath.v1.CountedPiece
+	6,  // 2: knitmath.v1.Piece.trapezoid:type_name -> knitmath.v1.TrapezoidPiece
+	7,  // 3: knitmath.v1.Piece.rowwise:type_name -> knitmath.v1.RowwisePiece
+	23, // 4: knitmath.v1.Piece.gauge:type_name -> knitmath.v1.Gauge
 	4,  // 5: knitmath.v1.EdgeWork.kind:type_name -> knitmath.v1.EdgeKind
 	23, // 6: knitmath.v1.EstimateYarnRequest.gauge:type_name -> knitmath.v1.Gauge
 	8,  // 7: knitmath.v1.EstimateYarnRequest.pieces:type_name -> knitmath.v1.Piece

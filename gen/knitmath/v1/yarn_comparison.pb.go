@@ -118,7 +118,7 @@ func (x Fibre) Number() protoreflect.EnumNumber {
 type Verdict int32
 
 const (
-	// Never sent.
+	// It cannot be told: the yarns have no measure in common.
 	Verdict_VERDICT_UNSPECIFIED Verdict = 0
 	// It will do.
 	Verdict_VERDICT_FITS Verdict = 1
@@ -182,6 +182,9 @@ const (
 	YarnAspect_YARN_ASPECT_DRAPE YarnAspect = 4
 	// By fibre, how it may be washed.
 	YarnAspect_YARN_ASPECT_WASHING YarnAspect = 5
+	// By weight category, of whatever each yarn is known by: only where they have neither
+	// length, wraps nor stitches in common.
+	YarnAspect_YARN_ASPECT_CATEGORY YarnAspect = 6
 )
 
 // Enum value maps for YarnAspect.
@@ -193,6 +196,7 @@ var (
 		3: "YARN_ASPECT_GAUGE",
 		4: "YARN_ASPECT_DRAPE",
 		5: "YARN_ASPECT_WASHING",
+		6: "YARN_ASPECT_CATEGORY",
 	}
 	YarnAspect_value = map[string]int32{
 		"YARN_ASPECT_UNSPECIFIED": 0,
@@ -201,6 +205,7 @@ var (
 		"YARN_ASPECT_GAUGE":       3,
 		"YARN_ASPECT_DRAPE":       4,
 		"YARN_ASPECT_WASHING":     5,
+		"YARN_ASPECT_CATEGORY":    6,
 	}
 )
 
@@ -276,10 +281,12 @@ func (x *FibreShare) GetPercent() float64 {
 	return 0
 }
 
-// What is known of one of two yarns.
+// What is known of one of two yarns: at least one of put_up, count, wraps_per_inch and
+// stitches.
 type ComparedYarn struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
-	// How it is sold: metres and grams of a ball. Balls are counted with it.
+	// How it is sold: metres and grams of a ball. Balls are counted with it. Not together
+	// with count.
 	PutUp *PutUp `protobuf:"bytes,1,opt,name=put_up,json=putUp,proto3" json:"put_up,omitempty"`
 	// Its count.
 	Count *YarnCount `protobuf:"bytes,2,opt,name=count,proto3" json:"count,omitempty"`
@@ -373,18 +380,23 @@ func (x *ComparedYarn) GetFibres() []*FibreShare {
 	return nil
 }
 
-// Asks whether a second yarn will do for a first.
+// Asks whether a second yarn will do for a first. What is known of both is compared, and
+// what is known of one only is said.
 type CompareYarnsRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// The yarn that the pattern is for.
 	First *ComparedYarn `protobuf:"bytes,1,opt,name=first,proto3" json:"first,omitempty"`
 	// The yarn to take instead.
 	Second *ComparedYarn `protobuf:"bytes,2,opt,name=second,proto3" json:"second,omitempty"`
-	// Balls of the first that the pattern takes, 1 to 10,000. Needs put_up of both.
+	// Balls of the first that the pattern takes, 1 to 10,000: whole balls, as patterns list
+	// them; part of a ball is told in first_length_m. Needs put_up of both.
 	FirstBallCount *int32 `protobuf:"varint,3,opt,name=first_ball_count,json=firstBallCount,proto3,oneof" json:"first_ball_count,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,4,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Or the metres of the first that the pattern takes, all its strands added up, 0.1 to
+	// 10,000,000. Needs put_up of the second. Not together with first_ball_count.
+	FirstLengthM *float64 `protobuf:"fixed64,5,opt,name=first_length_m,json=firstLengthM,proto3,oneof" json:"first_length_m,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -445,6 +457,13 @@ func (x *CompareYarnsRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *CompareYarnsRequest) GetFirstLengthM() float64 {
+	if x != nil && x.FirstLengthM != nil {
+		return *x.FirstLengthM
+	}
+	return 0
 }
 
 func (x *CompareYarnsRequest) GetFields() []string {
@@ -522,6 +541,10 @@ type CompareYarnsResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - NO_COMPOSITION, at first.fibres or second.fibres: drape and washing are not compared.
+	//   - ONE_SIDED, at put_up, wraps_per_inch or stitches of first or second: it is known of
+	//     the other yarn only, and not compared; at put_up also where that has a count.
+	//   - NOTHING_IN_COMMON, at second: no measure is known of both yarns, and one of them has
+	//     no weight category by what is known of it.
 	//   - BY_LENGTH, at first_ball_count: the same mass would be another number of balls, and
 	//     not the same length.
 	//   - SHEDS, at first.fibres or second.fibres: mohair sheds hairs and is not for babies.
@@ -529,22 +552,27 @@ type CompareYarnsResponse struct {
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The worst of thickness, wraps and gauge; drape and washing make it no worse than
-	// nearly. A thickness, wraps or gauge fits within 5 % and nearly fits within 10 %.
+	// nearly. A thickness, wraps or gauge fits within 5 % and nearly fits within 10 %. Where
+	// none of them is known of both it goes by weight categories: nearly where they have one
+	// in common, since each is wide, no where they have none, and unspecified where a yarn
+	// has no category.
 	Verdict Verdict `protobuf:"varint,5,opt,name=verdict,proto3,enum=knitmath.v1.Verdict" json:"verdict,omitempty"`
 	// The aspects that both yarns say something of.
 	Aspects []*AspectResult `protobuf:"bytes,6,rep,name=aspects,proto3" json:"aspects,omitempty"`
-	// Tex of the first, all strands together.
-	FirstTex float64 `protobuf:"fixed64,7,opt,name=first_tex,json=firstTex,proto3" json:"first_tex,omitempty"`
-	// Tex of the second, all strands together.
-	SecondTex float64 `protobuf:"fixed64,8,opt,name=second_tex,json=secondTex,proto3" json:"second_tex,omitempty"`
-	// Metres to 100 g of the first, all strands together.
-	FirstMetresPer_100G float64 `protobuf:"fixed64,9,opt,name=first_metres_per_100_g,json=firstMetresPer100G,proto3" json:"first_metres_per_100_g,omitempty"`
-	// Metres to 100 g of the second, all strands together.
-	SecondMetresPer_100G float64 `protobuf:"fixed64,10,opt,name=second_metres_per_100_g,json=secondMetresPer100G,proto3" json:"second_metres_per_100_g,omitempty"`
-	// How many times as thick the second is, sqrt(second_tex / first_tex).
-	ThicknessRatio float64 `protobuf:"fixed64,11,opt,name=thickness_ratio,json=thicknessRatio,proto3" json:"thickness_ratio,omitempty"`
-	// Weight categories of the first by its length, all strands together: by the spinners'
-	// chart and by the gauge that is usual for the length, two where those differ.
+	// Tex of the first, all strands together; absent where its length is not known.
+	FirstTex *float64 `protobuf:"fixed64,7,opt,name=first_tex,json=firstTex,proto3,oneof" json:"first_tex,omitempty"`
+	// Tex of the second likewise.
+	SecondTex *float64 `protobuf:"fixed64,8,opt,name=second_tex,json=secondTex,proto3,oneof" json:"second_tex,omitempty"`
+	// Metres to 100 g of the first, all strands together; absent likewise.
+	FirstMetresPer_100G *float64 `protobuf:"fixed64,9,opt,name=first_metres_per_100_g,json=firstMetresPer100G,proto3,oneof" json:"first_metres_per_100_g,omitempty"`
+	// Metres to 100 g of the second likewise.
+	SecondMetresPer_100G *float64 `protobuf:"fixed64,10,opt,name=second_metres_per_100_g,json=secondMetresPer100G,proto3,oneof" json:"second_metres_per_100_g,omitempty"`
+	// How many times as thick the second is, sqrt(second_tex / first_tex); absent where one
+	// of them is.
+	ThicknessRatio *float64 `protobuf:"fixed64,11,opt,name=thickness_ratio,json=thicknessRatio,proto3,oneof" json:"thickness_ratio,omitempty"`
+	// Weight categories of the first, all strands together: by its length, from the
+	// spinners' chart and the gauge that is usual for the length, two where those differ;
+	// without a length by its stitches, and without those by its wraps.
 	FirstCategories []int32 `protobuf:"varint,12,rep,packed,name=first_categories,json=firstCategories,proto3" json:"first_categories,omitempty"`
 	// Weight categories of the second likewise.
 	SecondCategories []int32 `protobuf:"varint,13,rep,packed,name=second_categories,json=secondCategories,proto3" json:"second_categories,omitempty"`
@@ -553,9 +581,9 @@ type CompareYarnsResponse struct {
 	// Wraps per inch of the second likewise.
 	SecondWrapsPerInch *float64 `protobuf:"fixed64,15,opt,name=second_wraps_per_inch,json=secondWrapsPerInch,proto3,oneof" json:"second_wraps_per_inch,omitempty"`
 	// Metres of the second that are needed, all its strands added up;
-	// absent without first_ball_count.
+	// absent unless the question says how much of the first.
 	NeededM *float64 `protobuf:"fixed64,16,opt,name=needed_m,json=neededM,proto3,oneof" json:"needed_m,omitempty"`
-	// Balls of the second, by length, rounded up; absent without first_ball_count.
+	// Balls of the second, by length, rounded up; absent likewise.
 	SecondBallCount *int32 `protobuf:"varint,17,opt,name=second_ball_count,json=secondBallCount,proto3,oneof" json:"second_ball_count,omitempty"`
 	unknownFields   protoimpl.UnknownFields
 	sizeCache       protoimpl.SizeCache
@@ -629,36 +657,36 @@ func (x *CompareYarnsResponse) GetAspects() []*AspectResult {
 }
 
 func (x *CompareYarnsResponse) GetFirstTex() float64 {
-	if x != nil {
-		return x.FirstTex
+	if x != nil && x.FirstTex != nil {
+		return *x.FirstTex
 	}
 	return 0
 }
 
 func (x *CompareYarnsResponse) GetSecondTex() float64 {
-	if x != nil {
-		return x.SecondTex
+	if x != nil && x.SecondTex != nil {
+		return *x.SecondTex
 	}
 	return 0
 }
 
 func (x *CompareYarnsResponse) GetFirstMetresPer_100G() float64 {
-	if x != nil {
-		return x.FirstMetresPer_100G
+	if x != nil && x.FirstMetresPer_100G != nil {
+		return *x.FirstMetresPer_100G
 	}
 	return 0
 }
 
 func (x *CompareYarnsResponse) GetSecondMetresPer_100G() float64 {
-	if x != nil {
-		return x.SecondMetresPer_100G
+	if x != nil && x.SecondMetresPer_100G != nil {
+		return *x.SecondMetresPer_100G
 	}
 	return 0
 }
 
 func (x *CompareYarnsResponse) GetThicknessRatio() float64 {
-	if x != nil {
-		return x.ThicknessRatio
+	if x != nil && x.ThicknessRatio != nil {
+		return *x.ThicknessRatio
 	}
 	return 0
 }
@@ -713,7 +741,7 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\n" +
 	"FibreShare\x127\n" +
 	"\x05fibre\x18\x01 \x01(\x0e2\x12.knitmath.v1.FibreB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x05fibre\x12?\n" +
-	"\apercent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00T@\x19\x00\x00\x00\x00\x00\x00Y@){\x14\xaeG\xe1z\x84?R\apercent\"\xa7\x04\n" +
+	"\apercent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00T@\x19\x00\x00\x00\x00\x00\x00Y@){\x14\xaeG\xe1z\x84?R\apercent\"\xa5\x04\n" +
 	"\fComparedYarn\x12.\n" +
 	"\x06put_up\x18\x01 \x01(\v2\x12.knitmath.v1.PutUpB\x03\xe0A\x01R\x05putUp\x121\n" +
 	"\x05count\x18\x02 \x01(\v2\x16.knitmath.v1.YarnCountB\x03\xe0A\x01R\x05count\x12:\n" +
@@ -723,26 +751,30 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\bstitches\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x02R\bstitches\x88\x01\x01\x12P\n" +
 	"\aover_cm\x18\x06 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x03R\x06overCm\x88\x01\x01\x12<\n" +
 	"\x06fibres\x18\a \x03(\v2\x17.knitmath.v1.FibreShareB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\n" +
-	"R\x06fibres:\x16\xbaH\x13\"\x11\n" +
+	"R\x06fibres:\x14\xbaH\x11\"\x0f\n" +
 	"\x06put_up\n" +
-	"\x05count\x10\x01B\n" +
+	"\x05countB\n" +
 	"\n" +
 	"\b_strandsB\x11\n" +
 	"\x0f_wraps_per_inchB\v\n" +
 	"\t_stitchesB\n" +
 	"\n" +
-	"\b_over_cm\"\xf9\x02\n" +
+	"\b_over_cm\"\x87\x04\n" +
 	"\x13CompareYarnsRequest\x12:\n" +
 	"\x05first\x18\x01 \x01(\v2\x19.knitmath.v1.ComparedYarnB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05first\x12<\n" +
 	"\x06second\x18\x02 \x01(\v2\x19.knitmath.v1.ComparedYarnB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x06second\x12>\n" +
 	"\x10first_ball_count\x18\x03 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\f\x18\x90N(\x01H\x00R\x0efirstBallCount\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\x04 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x13\n" +
-	"\x11_first_ball_count\"\x81\x01\n" +
+	"\fdisplay_unit\x18\x04 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12P\n" +
+	"\x0efirst_length_m\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x90\x95@\x19\x00\x00\x00\x00\xd0\x12cA)\x9a\x99\x99\x99\x99\x99\xb9?H\x01R\ffirstLengthM\x88\x01\x01\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:'\xbaH$\"\"\n" +
+	"\x10first_ball_count\n" +
+	"\x0efirst_length_mB\x13\n" +
+	"\x11_first_ball_countB\x11\n" +
+	"\x0f_first_length_m\"\x81\x01\n" +
 	"\fAspectResult\x12/\n" +
 	"\x06aspect\x18\x01 \x01(\x0e2\x17.knitmath.v1.YarnAspectR\x06aspect\x12.\n" +
 	"\averdict\x18\x02 \x01(\x0e2\x14.knitmath.v1.VerdictR\averdict\x12\x10\n" +
-	"\x03why\x18\x03 \x01(\tR\x03why\"\xcf\x06\n" +
+	"\x03why\x18\x03 \x01(\tR\x03why\"\xd0\a\n" +
 	"\x14CompareYarnsResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -751,20 +783,26 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12.\n" +
 	"\averdict\x18\x05 \x01(\x0e2\x14.knitmath.v1.VerdictR\averdict\x123\n" +
-	"\aaspects\x18\x06 \x03(\v2\x19.knitmath.v1.AspectResultR\aaspects\x12\x1b\n" +
-	"\tfirst_tex\x18\a \x01(\x01R\bfirstTex\x12\x1d\n" +
+	"\aaspects\x18\x06 \x03(\v2\x19.knitmath.v1.AspectResultR\aaspects\x12 \n" +
+	"\tfirst_tex\x18\a \x01(\x01H\x00R\bfirstTex\x88\x01\x01\x12\"\n" +
 	"\n" +
-	"second_tex\x18\b \x01(\x01R\tsecondTex\x122\n" +
-	"\x16first_metres_per_100_g\x18\t \x01(\x01R\x12firstMetresPer100G\x124\n" +
+	"second_tex\x18\b \x01(\x01H\x01R\tsecondTex\x88\x01\x01\x127\n" +
+	"\x16first_metres_per_100_g\x18\t \x01(\x01H\x02R\x12firstMetresPer100G\x88\x01\x01\x129\n" +
 	"\x17second_metres_per_100_g\x18\n" +
-	" \x01(\x01R\x13secondMetresPer100G\x12'\n" +
-	"\x0fthickness_ratio\x18\v \x01(\x01R\x0ethicknessRatio\x12)\n" +
+	" \x01(\x01H\x03R\x13secondMetresPer100G\x88\x01\x01\x12,\n" +
+	"\x0fthickness_ratio\x18\v \x01(\x01H\x04R\x0ethicknessRatio\x88\x01\x01\x12)\n" +
 	"\x10first_categories\x18\f \x03(\x05R\x0ffirstCategories\x12+\n" +
 	"\x11second_categories\x18\r \x03(\x05R\x10secondCategories\x124\n" +
-	"\x14first_wraps_per_inch\x18\x0e \x01(\x01H\x00R\x11firstWrapsPerInch\x88\x01\x01\x126\n" +
-	"\x15second_wraps_per_inch\x18\x0f \x01(\x01H\x01R\x12secondWrapsPerInch\x88\x01\x01\x12\x1e\n" +
-	"\bneeded_m\x18\x10 \x01(\x01H\x02R\aneededM\x88\x01\x01\x12/\n" +
-	"\x11second_ball_count\x18\x11 \x01(\x05H\x03R\x0fsecondBallCount\x88\x01\x01B\x17\n" +
+	"\x14first_wraps_per_inch\x18\x0e \x01(\x01H\x05R\x11firstWrapsPerInch\x88\x01\x01\x126\n" +
+	"\x15second_wraps_per_inch\x18\x0f \x01(\x01H\x06R\x12secondWrapsPerInch\x88\x01\x01\x12\x1e\n" +
+	"\bneeded_m\x18\x10 \x01(\x01H\aR\aneededM\x88\x01\x01\x12/\n" +
+	"\x11second_ball_count\x18\x11 \x01(\x05H\bR\x0fsecondBallCount\x88\x01\x01B\f\n" +
+	"\n" +
+	"_first_texB\r\n" +
+	"\v_second_texB\x19\n" +
+	"\x17_first_metres_per_100_gB\x1a\n" +
+	"\x18_second_metres_per_100_gB\x12\n" +
+	"\x10_thickness_ratioB\x17\n" +
 	"\x15_first_wraps_per_inchB\x18\n" +
 	"\x16_second_wraps_per_inchB\v\n" +
 	"\t_needed_mB\x14\n" +
@@ -792,7 +830,7 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\fVERDICT_FITS\x10\x01\x12\x12\n" +
 	"\x0eVERDICT_NEARLY\x10\x02\x12\x0e\n" +
 	"\n" +
-	"VERDICT_NO\x10\x03*\xa2\x01\n" +
+	"VERDICT_NO\x10\x03*\xbc\x01\n" +
 	"\n" +
 	"YarnAspect\x12\x1b\n" +
 	"\x17YARN_ASPECT_UNSPECIFIED\x10\x00\x12\x19\n" +
@@ -800,7 +838,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x11YARN_ASPECT_WRAPS\x10\x02\x12\x15\n" +
 	"\x11YARN_ASPECT_GAUGE\x10\x03\x12\x15\n" +
 	"\x11YARN_ASPECT_DRAPE\x10\x04\x12\x17\n" +
-	"\x13YARN_ASPECT_WASHING\x10\x05B\xa2\x01\n" +
+	"\x13YARN_ASPECT_WASHING\x10\x05\x12\x18\n" +
+	"\x14YARN_ASPECT_CATEGORY\x10\x06B\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var file_knitmath_v1_yarn_comparison_proto_enumTypes = make([]protoimpl.EnumInfo, 3)

@@ -1,0 +1,117 @@
+package yarn
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/knittest"
+)
+
+// A yarn may be known by anything: what both are known by is compared, and what only one is
+// known by is said. Categories stand in where they have no measure in common: 22 stitches
+// are Light (3) on the chart, 18 Medium (4); 9 wraps are Bulky (5) on the spinners' and
+// Medium or Bulky on the standard chart; 230 m to 100 g are 1,141 yards to the pound, Light
+// (3), and 120 m 595, Bulky (5). No category has 20.5 stitches, over 10 cm or over 4 in.
+func TestComparedByWhatIsKnown(t *testing.T) {
+	gauge := func(stitches float64) *ComparedYarn { return &ComparedYarn{Stitches: &stitches} }
+	wraps := func(w float64) *ComparedYarn { return &ComparedYarn{WrapsPerInch: &w} }
+	length := &ComparedYarn{Count: &Count{Notation: "230 m/100 g"}}
+	for _, c := range []struct {
+		name          string
+		first, second *ComparedYarn
+		verdict       Verdict
+		aspects       []Aspect
+		says          []string
+		summary       string
+	}{
+		{"gauge alone", gauge(22), gauge(22), VerdictFits, []Aspect{AspectGauge}, nil, "The second yarn will do."},
+		{"gauge alone, a tenth less", gauge(22), gauge(20), VerdictNearly, []Aspect{AspectGauge}, nil, "nearly do: the second is knit to 9 % fewer"},
+		{"wraps alone", wraps(12), wraps(18), VerdictNo, []Aspect{AspectWraps}, nil, "the second has 50 % more wraps"},
+		{"length and gauge", length, gauge(22), VerdictNearly, []Aspect{AspectCategory},
+			[]string{"second.put_up ONE_SIDED", "first.stitches ONE_SIDED"}, "The second yarn will nearly do: both may be Light (3)."},
+		{"gauge and length", gauge(18), length, VerdictNo, []Aspect{AspectCategory},
+			[]string{"first.put_up ONE_SIDED", "second.stitches ONE_SIDED"},
+			"The second yarn will not do as it is: the second is thinner: Light (3) for Medium (4)."},
+		{"gauge and wraps", gauge(18), wraps(9), VerdictNo, []Aspect{AspectCategory},
+			[]string{"first.wraps_per_inch ONE_SIDED", "second.stitches ONE_SIDED"}, "the second is thicker: Bulky (5) for Medium (4)."},
+		{"gauge in a gap and length", gauge(20.5), length, VerdictUnspecified, nil,
+			[]string{"first.put_up ONE_SIDED", "second.stitches ONE_SIDED", "second NOTHING_IN_COMMON"}, "cannot be told"},
+		{"wraps of no yarn and gauge", wraps(200), gauge(22), VerdictUnspecified, nil,
+			[]string{"second.wraps_per_inch ONE_SIDED", "first.stitches ONE_SIDED", "second NOTHING_IN_COMMON"}, "cannot be told"},
+		{"more known of the second", gauge(22), &ComparedYarn{Stitches: new(22.0), WrapsPerInch: new(12.0), PutUp: &PutUp{115, 50}},
+			VerdictFits, []Aspect{AspectGauge}, []string{"first.put_up ONE_SIDED", "first.wraps_per_inch ONE_SIDED"}, "The second yarn will do."},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			out := compared(t, CompareInput{First: c.first, Second: c.second})
+			var aspects []Aspect
+			for _, a := range out.Aspects {
+				aspects = append(aspects, a.Aspect)
+			}
+			var says []string
+			for _, n := range out.Notices {
+				if n.Reason != NoComposition {
+					says = append(says, n.Field+" "+string(n.Reason))
+				}
+			}
+			if out.Verdict != c.verdict || !slices.Equal(aspects, c.aspects) || !slices.Equal(says, c.says) {
+				t.Errorf("verdict %d by %v, says %q", out.Verdict, aspects, says)
+			}
+			if !strings.Contains(out.Summary(), c.summary) {
+				t.Errorf("%q, want %q", out.Summary(), c.summary)
+			}
+			if out.ThicknessRatio != nil || len(out.Directions()) != 1 || len(out.Sources()) == 0 {
+				t.Errorf("%+v", out)
+			}
+		})
+	}
+}
+
+// The advice follows what made it not do: a second yarn of fewer stitches is thicker.
+func TestAdviceByGauge(t *testing.T) {
+	for stitches, want := range map[float64]string{16: "thinner yarn", 28: "more strands"} {
+		out := compared(t, CompareInput{First: &ComparedYarn{Stitches: new(22.0)}, Second: &ComparedYarn{Stitches: &stitches}})
+		if d := out.Directions(); !strings.Contains(d[0], want) {
+			t.Errorf("%v stitches: %q", stitches, d)
+		}
+	}
+}
+
+// Fibres alone decide nothing where the thickness is not known.
+func TestFibresDecideNothingAlone(t *testing.T) {
+	wool := []FibreShare{{FibreWool, 100}}
+	out := compared(t, CompareInput{First: &ComparedYarn{Stitches: new(20.5), Fibres: wool}, Second: &ComparedYarn{WrapsPerInch: new(12.0), Fibres: wool}})
+	if out.Verdict != VerdictUnspecified || len(out.Aspects) != 2 {
+		t.Errorf("%+v", out)
+	}
+}
+
+// What the pattern takes may be said in metres, of part of a ball too: 1,322.5 m are 11.5
+// balls of 115 m and 10.58 of 125 m, so 11. A first yarn that is known by its gauge alone
+// will do for that; the second must be sold in balls.
+func TestLengthOfFirst(t *testing.T) {
+	in := CompareInput{First: &ComparedYarn{Stitches: new(22.0)}, Second: &ComparedYarn{Stitches: new(22.0), PutUp: &PutUp{125, 50}},
+		FirstLengthM: new(1322.5)}
+	out := compared(t, in)
+	knittest.Near(t, "needed", *out.NeededM, 1322.5, 1e-12)
+	if *out.SecondBallCount != 11 || out.Summary() != "The second yarn will do. Buy 11 balls of it, for 1323 m." {
+		t.Errorf("%d, %q", *out.SecondBallCount, out.Summary())
+	}
+	in.Second.Strands = new(2)
+	if two := compared(t, in); *two.NeededM != 2645 || *two.SecondBallCount != 22 {
+		t.Errorf("two strands: %+v", two)
+	}
+	in.First, in.Second = &ComparedYarn{Stitches: new(20.5)}, ball(115)
+	if got := compared(t, in).Summary(); !strings.HasSuffix(got, " If it does, it takes 12 balls, for 1323 m.") {
+		t.Error(got)
+	}
+	in.FirstBallCount = new(12)
+	_, err := CompareYarns(in)
+	knittest.WantViolations(t, err, "first_ball_count CONTRADICTORY", "first_length_m CONTRADICTORY", "first_ball_count CONTRADICTORY")
+	in.FirstBallCount, in.Second, in.FirstLengthM = nil, &ComparedYarn{Stitches: new(22.0)}, new(0.0)
+	_, err = CompareYarns(in)
+	knittest.WantViolations(t, err, "first_length_m OUT_OF_RANGE", "first_length_m CONTRADICTORY")
+	in.Second, in.FirstLengthM = &ComparedYarn{PutUp: &PutUp{1, 50}}, new(1e7)
+	_, err = CompareYarns(in)
+	knittest.WantViolations(t, err, "first_length_m INFEASIBLE")
+}
