@@ -27,16 +27,20 @@ func (o Shape) outline() *outline.Outline {
 	switch p.form {
 	case FormDisc:
 		line("rim", arc(r, 0, 360)...)
+		out.Lines = append(out.Lines, o.changeLines(nil)...)
 	case FormRing:
 		line("outer rim", arc(w/2, 0, 360)...)
 		line("inner rim", arc(w/2-r, 0, 360)...)
+		out.Lines = append(out.Lines, o.changeLines(nil)...)
 	case FormSector:
 		turn := fault.Or(p.in.TurnDegrees, halfTurn)
 		// The middle of the cast-on is at the centre; the rim hangs below it.
 		edge := append([]outline.Point{{}}, arc(r, -90-turn/2, turn)...)
 		line("edge", append(edge, outline.Point{})...)
 	case FormPolygon:
-		line("edge", corners(p.wedges, r)...)
+		edge := corners(p.wedges, r)
+		line("edge", edge...)
+		out.Lines = append(out.Lines, o.changeLines(edge)...)
 	case FormStar:
 		x, y := p.starPoints()
 		points := make([]outline.Point, len(x))
@@ -44,6 +48,7 @@ func (o Shape) outline() *outline.Outline {
 			points[i] = outline.Point{X: x[i], Y: y[i]}
 		}
 		line("edge", points...)
+		out.Lines = append(out.Lines, o.changeLines(points)...)
 	case FormMitredSquare:
 		line("edge", outline.Point{}, outline.Point{X: w}, outline.Point{X: w, Y: h}, outline.Point{Y: h}, outline.Point{})
 		line("centre", outline.Point{}, outline.Point{X: w, Y: h})

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/solid"
 	"example.com/knitmath/knitmath/stitch"
@@ -49,6 +50,7 @@ type ThumbInput struct {
 	LengthRounds   *int
 	LengthCm       *float64
 	DisplayUnit    measure.DisplayUnit
+	WithOutline    bool
 }
 
 func (in ThumbInput) size() size {
@@ -84,6 +86,8 @@ type Thumb struct {
 	ThumbRounds []solid.ClosingRound
 	EndStitches int
 	Notices     []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
 
 	picked  int // over the gap, with the corners
 	none    bool

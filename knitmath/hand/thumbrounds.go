@@ -24,6 +24,9 @@ func (t *thumb) answer(in ThumbInput) Thumb {
 	out.ThumbRounds = t.thumbRounds()
 	out.Notices = append(out.Notices, t.unlike(in)...)
 	out.sources = t.cited(in)
+	if in.WithOutline {
+		out.Outline = t.outline(out)
+	}
 	return out
 }
 

@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
@@ -38,6 +39,7 @@ type GradedTaperInput struct {
 	EvenAfterRows      *int
 	ToleranceStitches  *float64
 	DisplayUnit        measure.DisplayUnit
+	WithOutline        bool
 }
 
 // A SizedTaper is the taper of one size.
@@ -66,6 +68,8 @@ type GradedTaper struct {
 	Sizes             []SizedTaper
 	Effort            int
 	Notices           []report.Notice
+	// Outline is nil unless asked for.
+	Outline *outline.Outline
 
 	t    taper // what all sizes share
 	unit measure.DisplayUnit
@@ -110,6 +114,9 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes))
 	}
 	out.Notices = append(out.Notices, out.endNotices()...)
+	if in.WithOutline {
+		out.Outline = out.outline(tapers, st, rw)
+	}
 	return out, nil
 }
 

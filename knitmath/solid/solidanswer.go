@@ -135,6 +135,7 @@ func (b *revolved) outline() *outline.Outline {
 		Y:     outline.Axis{Measure: "height", Unit: outline.UnitCm},
 		Lines: []outline.Line{{Name: "as wanted", Points: bothSides(right)}, {Name: "as it is knit", Points: bothSides(knit)}},
 	}
+	o.Lines = append(o.Lines, b.limbLines()...)
 	return o.Framed()
 }
 

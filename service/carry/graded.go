@@ -22,6 +22,7 @@ func gradedTaperIn(req *knitmathv1.PlanGradedTaperRequest) shaping.GradedTaperIn
 		EvenAfterRows:      optional(req.EvenAfterRows, countIn),
 		ToleranceStitches:  req.ToleranceStitches,
 		DisplayUnit:        measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:        req.WithOutline,
 	}
 }
 
@@ -50,6 +51,7 @@ func gradedTaperOut(out shaping.GradedTaper) *knitmathv1.PlanGradedTaperResponse
 		Directions:        out.Directions(),
 		Notices:           each(out.Notices, noticeOut),
 		Sources:           each(out.Sources(), sourceOut),
+		Outline:           message(out.Outline, outlineOut),
 	}
 }
 

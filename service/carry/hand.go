@@ -83,6 +83,7 @@ func thumbIn(req *knitmathv1.PlanThumbRequest) hand.ThumbInput {
 		LengthRounds:   optional(req.LengthRounds, countIn),
 		LengthCm:       req.LengthCm,
 		DisplayUnit:    measure.DisplayUnit(req.DisplayUnit),
+		WithOutline:    req.WithOutline,
 	}
 }
 
@@ -107,6 +108,7 @@ func thumbOut(out hand.Thumb) *knitmathv1.PlanThumbResponse {
 		Directions:     out.Directions(),
 		Notices:        each(out.Notices, noticeOut),
 		Sources:        each(out.Sources(), sourceOut),
+		Outline:        message(out.Outline, outlineOut),
 	}
 }
 

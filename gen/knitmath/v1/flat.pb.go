@@ -707,7 +707,10 @@ type PlanFlatShapeResponse struct {
 	// The order in which they are worked.
 	Sequence []*CircleWedgeRun `protobuf:"bytes,20,rep,name=sequence,proto3" json:"sequence,omitempty"`
 	// When asked for: the shape lying flat, in cm; round ones about 0, 0, a point at
-	// least every 3 degrees. At most 250 points.
+	// least every 3 degrees, at most 250 of them. Of discs and rings a line "increases" or
+	// "decreases" has a point where each change lies, which are no strokes, unless there are
+	// more than 1,500; of polygons and stars lines from the centre are those along which the
+	// count changes.
 	Outline       *Outline `protobuf:"bytes,21,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

@@ -651,6 +651,8 @@ type PlanThumbRequest struct {
 	LengthCm *float64 `protobuf:"fixed64,18,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,19,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,20,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -818,6 +820,13 @@ func (x *PlanThumbRequest) GetDisplayUnit() DisplayUnit {
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
 }
 
+func (x *PlanThumbRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
+}
+
 func (x *PlanThumbRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -934,7 +943,11 @@ type PlanThumbResponse struct {
 	// gap and of the corners count among its stitches before.
 	ThumbRounds []*ClosingRound `protobuf:"bytes,18,rep,name=thumb_rounds,json=thumbRounds,proto3" json:"thumb_rounds,omitempty"`
 	// Stitches to draw up.
-	EndStitches   int32 `protobuf:"varint,19,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	EndStitches int32 `protobuf:"varint,19,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// When asked for: the edges of the gusset as it widens, and of the thumb as it lies flat,
+	// half its circumference wide; each from its first round up, about its middle, in cm. At
+	// most 700 points a line.
+	Outline       *Outline `protobuf:"bytes,20,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1097,6 +1110,13 @@ func (x *PlanThumbResponse) GetEndStitches() int32 {
 	return 0
 }
 
+func (x *PlanThumbResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
+}
+
 var File_knitmath_v1_hand_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_hand_proto_rawDesc = "" +
@@ -1153,7 +1173,7 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\x06finish\x18\r \x01(\x0e2\x13.knitmath.v1.FinishR\x06finish\x121\n" +
 	"\x06rounds\x18\x0e \x03(\v2\x19.knitmath.v1.ClosingRoundR\x06rounds\x12\x16\n" +
 	"\x06effort\x18\x0f \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf0\f\n" +
+	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\x9e\r\n" +
 	"\x10PlanThumbRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x129\n" +
 	"\rhand_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@(\x18\xd8\x04(\x10H\x00R\fhandStitches\x88\x01\x01\x12C\n" +
@@ -1176,7 +1196,8 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\rpalm_stitches\x18\x10 \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x01\x182(\x00H\vR\fpalmStitches\x88\x01\x01\x129\n" +
 	"\rlength_rounds\x18\x11 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\xe8\a(\x01H\fR\flengthRounds\x88\x01\x01\x12G\n" +
 	"\tlength_cm\x18\x12 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x16@\x19\x00\x00\x00\x00\x00\x00N@)\x9a\x99\x99\x99\x99\x99\xb9?H\rR\blengthCm\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\x13 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\fdisplay_unit\x18\x13 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fwith_outline\x18\x14 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:`\xbaH]\"#\n" +
 	"\rhand_stitches\n" +
 	"\ahand_cm\n" +
@@ -1205,7 +1226,7 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\tHandRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x124\n" +
 	"\x05right\x18\x02 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x05right\x122\n" +
-	"\x04left\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x04left\"\xe1\x05\n" +
+	"\x04left\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x04left\"\x91\x06\n" +
 	"\x11PlanThumbResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1229,7 +1250,8 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\rlength_rounds\x18\x10 \x01(\x05R\flengthRounds\x12\x1b\n" +
 	"\tlength_cm\x18\x11 \x01(\x01R\blengthCm\x12<\n" +
 	"\fthumb_rounds\x18\x12 \x03(\v2\x19.knitmath.v1.ClosingRoundR\vthumbRounds\x12!\n" +
-	"\fend_stitches\x18\x13 \x01(\x05R\vendStitches*\xee\x01\n" +
+	"\fend_stitches\x18\x13 \x01(\x05R\vendStitches\x12.\n" +
+	"\aoutline\x18\x14 \x01(\v2\x14.knitmath.v1.OutlineR\aoutline*\xee\x01\n" +
 	"\bHandSize\x12\x19\n" +
 	"\x15HAND_SIZE_UNSPECIFIED\x10\x00\x12\x14\n" +
 	"\x10HAND_SIZE_INFANT\x10\x01\x12\x15\n" +
@@ -1304,15 +1326,16 @@ var file_knitmath_v1_hand_proto_depIdxs = []int32{
 	13, // 19: knitmath.v1.PlanThumbResponse.sources:type_name -> knitmath.v1.Source
 	7,  // 20: knitmath.v1.PlanThumbResponse.hand_rounds:type_name -> knitmath.v1.HandRound
 	14, // 21: knitmath.v1.PlanThumbResponse.thumb_rounds:type_name -> knitmath.v1.ClosingRound
-	4,  // 22: knitmath.v1.HandService.PlanMittenTop:input_type -> knitmath.v1.PlanMittenTopRequest
-	6,  // 23: knitmath.v1.HandService.PlanThumb:input_type -> knitmath.v1.PlanThumbRequest
-	5,  // 24: knitmath.v1.HandService.PlanMittenTop:output_type -> knitmath.v1.PlanMittenTopResponse
-	8,  // 25: knitmath.v1.HandService.PlanThumb:output_type -> knitmath.v1.PlanThumbResponse
-	24, // [24:26] is the sub-list for method output_type
-	22, // [22:24] is the sub-list for method input_type
-	22, // [22:22] is the sub-list for extension type_name
-	22, // [22:22] is the sub-list for extension extendee
-	0,  // [0:22] is the sub-list for field type_name
+	15, // 22: knitmath.v1.PlanThumbResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 23: knitmath.v1.HandService.PlanMittenTop:input_type -> knitmath.v1.PlanMittenTopRequest
+	6,  // 24: knitmath.v1.HandService.PlanThumb:input_type -> knitmath.v1.PlanThumbRequest
+	5,  // 25: knitmath.v1.HandService.PlanMittenTop:output_type -> knitmath.v1.PlanMittenTopResponse
+	8,  // 26: knitmath.v1.HandService.PlanThumb:output_type -> knitmath.v1.PlanThumbResponse
+	25, // [25:27] is the sub-list for method output_type
+	23, // [23:25] is the sub-list for method input_type
+	23, // [23:23] is the sub-list for extension type_name
+	23, // [23:23] is the sub-list for extension extendee
+	0,  // [0:23] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_hand_proto_init() }

@@ -1259,6 +1259,8 @@ type PlanGradedTaperRequest struct {
 	ToleranceStitches *float64 `protobuf:"fixed64,11,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,12,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Whether to send the outline too. Default false.
+	WithOutline bool `protobuf:"varint,13,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1375,6 +1377,13 @@ func (x *PlanGradedTaperRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanGradedTaperRequest) GetWithOutline() bool {
+	if x != nil {
+		return x.WithOutline
+	}
+	return false
 }
 
 func (x *PlanGradedTaperRequest) GetFields() []string {
@@ -1641,7 +1650,11 @@ type PlanGradedTaperResponse struct {
 	// What the form was chosen by, least of all: 2 for each run of each size, 5 for one
 	// that alternates, 3 for each 0, 2 for each interval that differs from that of the
 	// size before, 1 for each run that comes once.
-	Effort        int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	Effort int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	// When asked for: the two edges of every size about one centre line, as those of a taper
+	// in one size, under its name or, where it has none, its number: "size M, right edge".
+	// Of sizes only as many as have 2,000 shaping rows together; at most 4,100 points a line.
+	Outline       *Outline `protobuf:"bytes,10,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1732,6 +1745,13 @@ func (x *PlanGradedTaperResponse) GetEffort() int32 {
 		return x.Effort
 	}
 	return 0
+}
+
+func (x *PlanGradedTaperResponse) GetOutline() *Outline {
+	if x != nil {
+		return x.Outline
+	}
+	return nil
 }
 
 // One point that a shaped side passes through.
@@ -2379,7 +2399,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\theight_cm\x10\x01B\x0e\n" +
 	"\f_height_rowsB\f\n" +
 	"\n" +
-	"_height_cm\"\xc2\b\n" +
+	"_height_cm\"\xf0\b\n" +
 	"\x16PlanGradedTaperRequest\x12;\n" +
 	"\x05sizes\x18\x01 \x03(\v2\x16.knitmath.v1.TaperSizeB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x05sizes\x12-\n" +
 	"\x05gauge\x18\x02 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\x05gauge\x12a\n" +
@@ -2397,7 +2417,8 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	" \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\n" +
 	"\x18\x90N(\x00H\x03R\revenAfterRows\x88\x01\x01\x12Y\n" +
 	"\x12tolerance_stitches\x18\v \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00\x00H\x04R\x11toleranceStitches\x88\x01\x01\x12]\n" +
-	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\fdisplay_unit\x18\f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
+	"\fwith_outline\x18\r \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x17\n" +
 	"\x15_edge_change_stitchesB\x10\n" +
 	"\x0e_edge_stitchesB\x13\n" +
@@ -2431,7 +2452,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\xa2\x03\n" +
+	"\r_end_width_cm\"\xd2\x03\n" +
 	"\x17PlanGradedTaperResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2443,7 +2464,9 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x04runs\x18\x06 \x03(\v2\x1e.knitmath.v1.GradedIntervalRunR\x04runs\x12D\n" +
 	"\x0eright_side_row\x18\a \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\frightSideRow\x12-\n" +
 	"\x05sizes\x18\b \x03(\v2\x17.knitmath.v1.SizedTaperR\x05sizes\x12\x16\n" +
-	"\x06effort\x18\t \x01(\x05R\x06effort\"\xf7\x01\n" +
+	"\x06effort\x18\t \x01(\x05R\x06effort\x12.\n" +
+	"\aoutline\x18\n" +
+	" \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf7\x01\n" +
 	"\tSidePoint\x125\n" +
 	"\vheight_rows\x18\x01 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@*\x18\x90N(\x01H\x00R\n" +
 	"heightRows\x88\x01\x01\x12G\n" +
@@ -2606,35 +2629,36 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	13, // 34: knitmath.v1.PlanGradedTaperResponse.runs:type_name -> knitmath.v1.GradedIntervalRun
 	24, // 35: knitmath.v1.PlanGradedTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
 	14, // 36: knitmath.v1.PlanGradedTaperResponse.sizes:type_name -> knitmath.v1.SizedTaper
-	16, // 37: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
-	26, // 38: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
-	21, // 39: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
-	3,  // 40: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 41: knitmath.v1.PlanShapedSideRequest.row_choice:type_name -> knitmath.v1.RowChoice
-	27, // 42: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
-	2,  // 43: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
-	28, // 44: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	8,  // 45: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
-	24, // 46: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
-	24, // 47: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
-	22, // 48: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
-	23, // 49: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
-	18, // 50: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
-	9,  // 51: knitmath.v1.PlanShapedSideResponse.rows:type_name -> knitmath.v1.ShapingRow
-	25, // 52: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
-	4,  // 53: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
-	7,  // 54: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
-	12, // 55: knitmath.v1.ShapingService.PlanGradedTaper:input_type -> knitmath.v1.PlanGradedTaperRequest
-	17, // 56: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
-	6,  // 57: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
-	10, // 58: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
-	15, // 59: knitmath.v1.ShapingService.PlanGradedTaper:output_type -> knitmath.v1.PlanGradedTaperResponse
-	19, // 60: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
-	57, // [57:61] is the sub-list for method output_type
-	53, // [53:57] is the sub-list for method input_type
-	53, // [53:53] is the sub-list for extension type_name
-	53, // [53:53] is the sub-list for extension extendee
-	0,  // [0:53] is the sub-list for field type_name
+	25, // 37: knitmath.v1.PlanGradedTaperResponse.outline:type_name -> knitmath.v1.Outline
+	16, // 38: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
+	26, // 39: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
+	21, // 40: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 41: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 42: knitmath.v1.PlanShapedSideRequest.row_choice:type_name -> knitmath.v1.RowChoice
+	27, // 43: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
+	2,  // 44: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
+	28, // 45: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	8,  // 46: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
+	24, // 47: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
+	24, // 48: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
+	22, // 49: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 50: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	18, // 51: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
+	9,  // 52: knitmath.v1.PlanShapedSideResponse.rows:type_name -> knitmath.v1.ShapingRow
+	25, // 53: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 54: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
+	7,  // 55: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
+	12, // 56: knitmath.v1.ShapingService.PlanGradedTaper:input_type -> knitmath.v1.PlanGradedTaperRequest
+	17, // 57: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
+	6,  // 58: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
+	10, // 59: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
+	15, // 60: knitmath.v1.ShapingService.PlanGradedTaper:output_type -> knitmath.v1.PlanGradedTaperResponse
+	19, // 61: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
+	58, // [58:62] is the sub-list for method output_type
+	54, // [54:58] is the sub-list for method input_type
+	54, // [54:54] is the sub-list for extension type_name
+	54, // [54:54] is the sub-list for extension extendee
+	0,  // [0:54] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_shaping_proto_init() }

@@ -857,7 +857,8 @@ type PlanSolidResponse struct {
 	// is two for each wedge or more.
 	GreatestDepartureRows float64 `protobuf:"fixed64,23,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
 	// When asked for: the body from the side, in cm, as wanted and as its counts make
-	// it. At most 3,000 points.
+	// it. At most 3,000 points. The rings of limbs lie there as one sees them from where the
+	// rounds begin, 25 points each: "limb 1", and "limb 2, behind" on the far side.
 	Outline       *Outline `protobuf:"bytes,24,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

@@ -30,7 +30,7 @@ export class Form {
       const open = sections.length === 0 || rest.some((field) => this.store.has(field.name));
       const title = el('summary', {}, sections.length ? 'More choices' : 'Choices');
       sections.push(el('details', { class: 'section more', part: 'section', open }, title,
-        ...this.fields(rest, this.form, '')));
+        el('div', { class: 'row' }, ...this.fields(rest, this.form, ''))));
     }
     this.general = el('p', { class: 'fault', role: 'alert', hidden: true });
     this.root.replaceChildren(this.general, ...sections);

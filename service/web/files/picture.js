@@ -5,7 +5,7 @@
 import { compared, inWords } from './bars.js';
 import { canvas, margin, said, wide } from './canvas.js';
 import { drawn, el } from './element.js';
-import { isWish, pieces, plan, ranged, side, top, turns, wedge, widthOf } from './plan.js';
+import { isMarks, isWish, nested, pieces, plan, ranged, side, top, turns, wedge, widthOf } from './plan.js';
 import { sized } from './units.js';
 
 const signs = { OUTLINE_UNIT_CM: 'cm', OUTLINE_UNIT_STITCHES: 'stitches', OUTLINE_UNIT_ROWS: 'rows', OUTLINE_UNIT_PERCENT: '%',
@@ -47,6 +47,10 @@ function shown(lines, outline, unit, manner) {
     return [top(lines, outline), `${capital(lines[0].name)}; dashed, the neck of the ${lines.slice(1).map((l) => l.name).join(', ')}. ${capital(size)}.`];
   }
   if (lines.every((line) => line.points.every((point) => point.y === line.points[0].y))) return strip(lines, outline, across);
+  if (manner === 'nested' && all.length) {
+    const names = all.map((piece) => piece.name.replace(/^size /, ''));
+    return [nested(all, outline), `The edges of ${all.length > 1 ? `sizes ${names.join(', ')}, one in another` : `size ${names[0]}`}. ${capital(size)}.`];
+  }
   if (all.length) {
     const wideAt = (piece) => {
       const [foot, head] = [0, -1].map((i) => across(widthOf(piece, i)));
@@ -60,7 +64,7 @@ function shown(lines, outline, unit, manner) {
   if (['low', 'likely', 'high'].every((name) => names.has(name))) {
     return [ranged(lines, outline), `Likely, with the least and the most dashed. Across: ${along(x, unit)}. Up: ${along(y, unit)}.`];
   }
-  return [plan(lines, outline), `${counted(lines)}${capital(size)}.${dashed}`];
+  return [plan(lines, outline), `${counted(lines)}${capital(size)}.${dashed}${limbs(lines)}`];
 }
 
 const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -73,11 +77,19 @@ function marked(points, names, measure = '') {
   return `${several(points.length, names)}, at ${points.map((p) => sized(p.x, '', 'cm')).join(', ')}${measure ? ` ${measure}` : ''}`;
 }
 
-// counted says how many lines have the same name, where several do.
+// counted says how many marks there are, and how many lines of one name.
 function counted(lines) {
   const names = lines.map((line) => line.name);
-  const often = [...new Set(names)].filter((name) => names.filter((other) => other === name).length > 1);
-  return often.map((name) => `${names.filter((other) => other === name).length} × ${name}. `).join('');
+  const often = [...new Set(names)].map((name) => [name, names.filter((other) => other === name).length]).filter(([, n]) => n > 1);
+  const marks = lines.filter(isMarks).map((line) => `${line.points.length} ${line.name}, each where it lies. `);
+  return often.map(([name, n]) => (/^line of /.test(name) ? `${capital(name.slice(8))} along ${n} lines. ` : `${n} × ${name}. `)).concat(marks).join('');
+}
+
+// limbs says which of them one sees, and which lie behind.
+function limbs(lines) {
+  const [before, behind] = [/^limb \d+$/, /^limb \d+, behind$/].map((name) =>
+    lines.filter((line) => name.test(line.name)).map((line) => line.name.replace(/\D/g, '')).join(', '));
+  return (before ? ` Limbs in front: ${before}.` : '') + (behind ? ` Limbs behind, dashed: ${behind}.` : '');
 }
 
 // strip draws places along a row or an edge: the row as a band, the places as marks.

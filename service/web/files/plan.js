@@ -15,7 +15,7 @@ const pieceOf = (line) => line.name.replace(/^.*\bof the /, '').replace(/,? ?\b(
 // isWish tells a line that the fabric only comes near to: what was wanted.
 export const isWish = (line) => /\bwanted\b|^shape\b|\bcurve$/.test(line.name);
 // Lines that are marks alone, and what lies behind the rest.
-const isMarks = (line) => /^(increases|decreases)$/.test(line.name);
+export const isMarks = (line) => /^(increases|decreases)$/.test(line.name);
 const isHidden = (line) => /\bbehind$/.test(line.name);
 
 // pieces are pairs of a left and a right edge, or nothing where some line is in none.
@@ -110,6 +110,32 @@ function measures(piece, { at, height }, sized) {
     right - left > 90 ? said(sized(widthOf(piece, -1)), (left + right) / 2, top + 22, 'middle') : null];
 }
 
+// nested draws pieces about one centre line, as sizes lie in one another, with the name of
+// each at its right edge, one above the other.
+export function nested(all, outline) {
+  const room = 110;
+  const { height, at } = scale(outline, { width: wide - margin.left - room });
+  const outer = all.reduce((a, b) => (spanOf(a)[1] > spanOf(b)[1] ? a : b));
+  const edge = at({ x: outline.x.greatest, y: 0 })[0];
+  const names = all.length > 12 ? [] : all.flatMap((piece, i) => {
+    const y = height - margin.bottom - ((i + 1) / (all.length + 1)) * (height - margin.top - margin.bottom);
+    const x = crossing(piece.right.points.map(at), y);
+    return [drawn('line', { x1: x.toFixed(1), x2: edge + 6, y1: y.toFixed(1), y2: y.toFixed(1), class: 'stem' }), ...dots([[x, y]], 'mark', 3.5),
+      said(piece.name.replace(/^size /, ''), edge + 10, y + 6)];
+  });
+  return canvas(height, fabric(pathOf(outer.right.points.map(at).concat(outer.left.points.map(at).reverse()))),
+    ...all.flatMap((piece) => [stroke(piece.right, at), stroke(piece.left, at)]), ...names);
+}
+
+// crossing is where a line that rises comes by a height, y running downward; beyond its
+// end, its end.
+function crossing(points, y) {
+  const i = points.findIndex((p) => p[1] <= y);
+  if (i <= 0) return points.at(i)[0];
+  const [a, b] = [points[i - 1], points[i]];
+  return a[0] + (b[0] - a[0]) * ((a[1] - y) / (a[1] - b[1] || 1));
+}
+
 // wedge draws the upper edge of fabric, and marks where its rows turn.
 export function wedge(lines, outline) {
   const edge = lines.find((line) => line.name === 'top edge');
@@ -152,7 +178,7 @@ function nameParts(parts, at) {
   const frames = parts.map(({ name, points }) => {
     const corners = points.map(at);
     const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
-    return { name: name.replace(/^limb /, ''), x: (Math.min(...xs) + Math.max(...xs)) / 2, top: Math.min(...ys), bottom: Math.max(...ys) };
+    return { name: name.replace(/^limb |, behind$/g, ''), x: (Math.min(...xs) + Math.max(...xs)) / 2, top: Math.min(...ys), bottom: Math.max(...ys) };
   });
   const nested = frames.some((a) => frames.some((b) => a !== b && !isLimb(parts[0]) && a.top > b.top + 1 && a.bottom < b.bottom - 1));
   if (nested || parts.length < 2 && !isLimb(parts[0] ?? { name: '' })) return [];
