@@ -39,7 +39,7 @@ func (p *parser) nextSome() ([]edgeRows, bool) {
 // edgeRun reads one of them. "Next and foll alt row" is two runs, of which the first has
 // no word of its own for its row.
 func (p *parser) edgeRun(first bool) (edgeRows, bool) {
-	q := edgeRows{rows: one}
+	q, counted := edgeRows{rows: one}, false
 	next := p.accept("next", "this")
 	if !next && !p.accept("foll", "following") {
 		return q, false
@@ -52,7 +52,7 @@ func (p *parser) edgeRun(first bool) (edgeRows, bool) {
 		if n == nil {
 			return q, false
 		}
-		q.rows = without(n)
+		q.rows, counted = without(n), true
 	}
 	if side := p.sideOf(p.next); side != stitch.SideUnspecified {
 		p.next++
@@ -64,6 +64,9 @@ func (p *parser) edgeRun(first bool) (edgeRows, bool) {
 	}
 	if !next {
 		q.lead = q.even
+	}
+	if !counted && p.peek().is("rows", "rnds", "rounds") {
+		return q, false // how many?
 	}
 	return q, p.acceptRow()
 }

@@ -241,7 +241,8 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	if !p.tokens[i].is("on", "over", "across") {
 		return false
 	}
-	across := p.tokens[i].is("across") && !p.tokens[i+1].is("these", "those")
+	these := p.tokens[i+1].is("these", "those")
+	across := p.tokens[i].is("across") && !these
 	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
 	}
 	end, _ := p.sizedEnd(i)
@@ -261,7 +262,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 		return false // stitches of a row
 	}
 	p.accept("only")
-	info.only = without(n)
+	info.only, info.these = without(n), these
 	return true
 }
 

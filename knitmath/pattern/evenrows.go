@@ -99,11 +99,22 @@ func (r *runner) only(l *Line, n int64) {
 		r.now = hand{left: n}
 		return
 	}
+	r.comparedThese(l, n)
 	r.aside = total - n
 	r.divided = r.divided || n < total
 	r.now, r.other, r.machine = hand{left: n}, nil, nil
 	r.turned = 0
 	r.loseMarks()
+}
+
+// comparedThese compares "these 28 sts" after a turn with those that were worked before it.
+func (r *runner) comparedThese(l *Line, n int64) {
+	worked, behind := r.now.left, r.now.behind
+	if !l.info.these || r.turned == 0 || behind == 0 || n == worked || n == behind || !r.wanted(ReasonClaim, l.info.at) {
+		return
+	}
+	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-worked),
+		stitches(int(worked))+" were worked before the turn, not "+strconv.Itoa(int(n)))
 }
 
 // patternLines are the rows of the stitch pattern of a direction, nil if it has none.

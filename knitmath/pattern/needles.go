@@ -67,6 +67,11 @@ func (p *parser) needles(line *Line) bool {
 				line.info.kind = lineUnread
 				return true
 			}
+			if left := leftAfterPlace(steps, size); left != 0 {
+				p.needleLeaves(steps, left)
+				line.info.kind = lineUnread
+				return true
+			}
 			takes[size] = min(takes[size]+int(t.takes)*len(numbers), MaxNumber)
 			leaves[size] = min(leaves[size]+int(max(t.leaves, 0))*len(numbers), MaxNumber)
 		}
@@ -119,4 +124,30 @@ func (p *parser) needleNamed() (end int, numbers []int) {
 		return p.next, []int{int(p.tokens[p.next-1].number)}
 	}
 	return 0, nil
+}
+
+// leftAfterPlace is how many stitches of a needle are left after steps that go to its last few
+// and then work so many: of "k to last 4 sts, k2tog, k1" one, whatever the needle holds. Below
+// 0 are those that are wanting.
+func leftAfterPlace(steps []Step, size int) int64 {
+	for i := len(steps) - 1; i >= 0; i-- {
+		s := &steps[i]
+		if s.BeforeMarkerStitches != nil || s.Operation.EndsRow() {
+			return 0
+		}
+		if s.RemainingStitches != nil {
+			return int64(at(s.RemainingStitches, size)) - restTakes(steps[i+1:], size)
+		}
+	}
+	return 0
+}
+
+// needleLeaves says so.
+func (p *parser) needleLeaves(steps []Step, left int64) {
+	where := steps[0].at.to(steps[len(steps)-1].at)
+	if left > 0 {
+		p.mistake(ReasonUnworked, where, stitches(int(left))+" of this needle "+remain(left)+" at its end")
+		return
+	}
+	p.mistake(ReasonMissing, where, stitches(int(-left))+" missing at the end of this needle")
 }

@@ -254,13 +254,20 @@ func (p *parser) alarm(from, end int, known bool) int {
 				return i
 			}
 		case t.kind != tokenWord:
-		case alarming(t.text), i == from && t.is("foll", "following", "alt", "alternate", "every", "next"):
+		case alarming(t.text), p.misspelt(i), i == from && t.is("foll", "following", "alt", "alternate", "every", "next"):
 			return max(i, 1)
 		case p.alarmingStitch(i, from, known):
 			return i
 		}
 	}
 	return 0
+}
+
+// misspelt reports whether "cast off" or "bind off" stands at token i with two letters the
+// wrong way round.
+func (p *parser) misspelt(i int) bool {
+	text := p.tokens[i].text
+	return p.tokens[i+1].is("off", "on") && len(text) == 4 && (swapped(text, "cast") || swapped(text, "bind"))
 }
 
 // alarming reports whether a word is about a change of the count.

@@ -60,6 +60,8 @@ func (p *parser) remarkEnd(i int) int {
 				p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
 				return 0
 			}
+		case p.countSpoilt(i + n):
+			return 0
 		case t.kind != tokenWord:
 		case alarming(t.text) && !t.is("dec", "inc"), p.alarmingStitch(i+n, i+1, false), p.notation(t.text) && !remarking[t.text],
 			p.phraseHere(i + n),
@@ -70,4 +72,20 @@ func (p *parser) remarkEnd(i int) int {
 		}
 	}
 	return 0
+}
+
+// countSpoilt reports whether the word at token i names stitches, or does but for a letter,
+// and a number or the comma after one comes before it: "(58, 60, 64, sts)", "(72 sst)".
+func (p *parser) countSpoilt(i int) bool {
+	t, before := &p.tokens[i], &p.tokens[i-1]
+	if t.kind != tokenWord {
+		return false
+	}
+	switch {
+	case before.kind == tokenNumber:
+		return swapped(t.text, "sts") || len(t.text) > 4 && swapped(t.text, "stitches")
+	case before.is(",", ";", ":") && i > 1 && p.tokens[i-2].kind == tokenNumber:
+		return t.stitches() || swapped(t.text, "sts")
+	}
+	return false
 }

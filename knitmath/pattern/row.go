@@ -64,7 +64,8 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 		p.mistake(ReasonNoStar, t.span, "no star is open here")
 	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && !p.afterStop():
 		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
-		if len(steps) > 0 && line.ClaimedStitches != nil && !p.startsItem(p.next) && p.claimStandsAlone(&line.info) { // the row is complete, and its claim is compared
+		// Where no stitch follows the row is complete, and its claim is compared.
+		if len(steps) > 0 && line.ClaimedStitches != nil && !p.startsItem(p.next) && p.claimStandsAlone(&line.info) {
 			p.recover(line)
 			return false, p.fitted(line)
 		}

@@ -48,6 +48,9 @@ func sameLetters(a, b string) int {
 	return 0
 }
 
+// swapped reports whether a word is another with two letters the wrong way round.
+func swapped(a, b string) bool { return a != b && sameLetters(a, b) == 1 && oneLetterOff(a, b) }
+
 // oneLetterOff reports whether two words differ by one letter: another one, one more, one
 // less, or two that stand the wrong way round.
 func oneLetterOff(a, b string) bool {

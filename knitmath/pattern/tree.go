@@ -148,6 +148,7 @@ type lineInfo struct {
 	spread        bool       // one row that comes to a count
 	edges         []edgeRows // "BO 4 sts at beg of next 2 rows, 3 sts at beg of next 2 rows"
 	only          []int      // "on these 28 sts only"
+	these         bool       // after a turn: those that were worked
 	turns         turning    // "back and forth", "in the round"
 	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
