@@ -139,7 +139,8 @@ const (
 	MaxWanted          = 1_000_000.0
 	MaxBobbinG         = 10_000.0
 
-	// DefaultAngle is that of soft knitting yarn, in degrees.
+	// DefaultAngle is that of soft knitting yarn of up to five plies, in degrees; see
+	// softAngleOf for more.
 	DefaultAngle = 20.0
 	// DefaultBobbinG is what a usual bobbin holds. Common practice.
 	DefaultBobbinG = 100.0

@@ -161,6 +161,31 @@ func TestMixedDirections(t *testing.T) {
 	knittest.Near(t, "loses", *out.Plies[1].LeftPerCm, 4, 1e-12)
 }
 
+// Singles of 20 degrees up to five plies, and softer ones for more: the balanced ply of any
+// number is no steeper than a sock yarn, 35 degrees, but for what plying takes up, and says
+// nothing of being hard.
+func TestSoftSinglesForManyPlies(t *testing.T) {
+	for n := 1; n <= MaxPlies; n++ {
+		out := planOf(t, Input{Plies: []Ply{{Count: inTex(400 / float64(n)), Times: &n}}})
+		single, ply := out.Plies[0].Twist.AngleDegrees, out.Twist.AngleDegrees
+		if n <= 5 {
+			knittest.Near(t, "single", single, 20, 1e-9)
+		} else if single >= 20 || single < littleAngle {
+			t.Errorf("%d plies: singles of %v degrees", n, single)
+		}
+		if ply > steepestPly+3 {
+			t.Errorf("%d plies of %v degrees: plied at %v", n, single, ply)
+		}
+		for _, notice := range out.Notices {
+			if notice.Reason != Single {
+				t.Errorf("%d plies: %v", n, notice)
+			}
+		}
+	}
+	// tan(35) * 9 / (8 * sqrt(8)) = 0.27850, of 15.56 degrees.
+	knittest.Near(t, "eight", softAngleOf(8), 15.56, 1e-3)
+}
+
 func TestHandspunNotices(t *testing.T) {
 	two := func(a, b float64) []Ply { return []Ply{{Count: inTex(a)}, {Count: inTex(b)}} }
 	for _, c := range []struct {
@@ -183,7 +208,9 @@ func TestHandspunNotices(t *testing.T) {
 			[]string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST", "plies MUCH_TWIST"}},
 		{"much of the plying", Input{Plies: two(180, 190), PlyTwistPerCm: new(3.3)},
 			[]string{"ply_twist_per_cm NOT_BALANCED", "ply_twist_per_cm MUCH_TWIST", "plies[0] UNSPUN", "plies[1] UNSPUN"}},
-		{"eight soft ones", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}}, []string{"plies MUCH_TWIST"}},
+		{"eight soft ones", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}}, nil},
+		{"eight as soft as two", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}, TwistAngleDegrees: new(20.0)},
+			[]string{"plies MUCH_TWIST"}},
 		// (4 + 2) / 3 = 2 turns to the cm are put in.
 		{"unspun", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(4.0)}, {Count: inTex(190), TwistPerCm: new(2.0)}}},
 			[]string{"plies[1] UNSPUN"}},

@@ -54,7 +54,7 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 	for i, p := range q.in.Plies {
 		tex := q.tex[i].Float()
 		d := q.spun().DiameterCm(tex)
-		perCm := yarn.TurnsFor(fault.Or(q.in.TwistAngleDegrees, DefaultAngle), d)
+		perCm := yarn.TurnsFor(fault.Or(q.in.TwistAngleDegrees, softAngleOf(q.count)), d)
 		if p.TwistPerCm != nil {
 			perCm = *p.TwistPerCm
 		} else {

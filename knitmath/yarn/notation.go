@@ -50,7 +50,11 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 	if resultant {
 		w.of = NumberOfWhole
 	}
-	return w.readNumbers(all, plies)
+	w, wrong = w.readNumbers(all, plies)
+	if perle {
+		w.other = nil // perle is sold in two plies, behind the count: common practice
+	}
+	return w, wrong
 }
 
 // silent are words and endings that say nothing: 28s, 28's, No. 5, count.
