@@ -134,7 +134,7 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		f.page(w, r, reading)
 	case !known:
 		f.refuse(w, r, http.StatusNotFound, refusal(codes.NotFound, "UNKNOWN_PATH",
-			"no such path; /openapi.json lists them all"))
+			"no such path; /reference shows them, and /openapi.json lists them all"))
 	case reading && at.get:
 		f.get(w, r, at)
 	case r.Method == http.MethodPost:

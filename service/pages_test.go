@@ -54,6 +54,15 @@ func TestPages(t *testing.T) {
 			}
 		}
 	}
+	for path, says := range map[string]string{"/reference/reasons.md": "`UNKNOWN_PATH`", "/reference/grammar.md": "PatternService"} {
+		got := server.send(t, "GET", path, "")
+		if got.code != 200 || got.header.Get("Content-Type") != "text/plain; charset=utf-8" || !strings.Contains(string(got.body), says) {
+			t.Errorf("%s: HTTP %d %v", path, got.code, got.header)
+		}
+	}
+	if lost := server.send(t, "GET", "/v1/gauge", ""); lost.code != 404 || !strings.Contains(string(lost.body), "/reference shows them") {
+		t.Errorf("HTTP %d %s", lost.code, lost.body)
+	}
 	if got := server.send(t, "GET", "/embed/v1.js", ""); got.header.Get("Cross-Origin-Resource-Policy") != "cross-origin" {
 		t.Errorf("%v", got.header)
 	}

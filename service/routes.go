@@ -89,6 +89,7 @@ func index(routes map[string]route) string {
 	sort.Strings(paths)
 	text := "knitmath: the arithmetic of hand knitting, over JSON and gRPC.\n\n" +
 		"GET, HEAD       /openapi.json   every question and answer, field by field\n" +
+		"GET, HEAD       /reference      the same as pages to read, and to try it\n" +
 		"GET, HEAD       " + versionPath + "        which release answers\n"
 	for _, path := range paths {
 		text += fmt.Sprintf("%-15s %s\n", routes[path].allowed(), path)

@@ -30,7 +30,7 @@ var refusals = []refusal{
 	{"403", "NotThisPage", "The key is for other pages. Never by default.",
 		codes.PermissionDenied, "ORIGIN_NOT_ALLOWED", "this key is for the pages it was made for", false, ""},
 	{"404", "UnknownPath", "No such path.",
-		codes.NotFound, "UNKNOWN_PATH", "no such path; /openapi.json lists them all", false, ""},
+		codes.NotFound, "UNKNOWN_PATH", "no such path; /reference shows them, and /openapi.json lists them all", false, ""},
 	{"405", "WrongMethod", "The path answers other HTTP methods.",
 		codes.Unimplemented, "METHOD_NOT_ALLOWED", "this path answers POST", false, "Allow"},
 	{"413", "BodyTooLarge", "The body is larger than a question may be.",

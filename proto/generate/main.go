@@ -12,6 +12,7 @@
 //	gen/openapi/openapi.go                 the same document, compressed and embedded
 //	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, likewise
 //	gen/reasons.md                         the reasons that the comments describe, as a table
+//	gen/reasons/reasons.go, .md.gz         the same compressed and embedded
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
 // present one is compared to, and it moves only when somebody decides so.

@@ -1,11 +1,14 @@
 package web
 
 import (
+	"errors"
 	"fmt"
 	"html"
 	"strings"
 
 	"example.com/knitmath/gen/openapi"
+	"example.com/knitmath/gen/reasons"
+	"example.com/knitmath/knitmath/pattern"
 	"example.com/knitmath/service/web/reference"
 )
 
@@ -39,7 +42,20 @@ func (s *Site) addReference(base string, questions []question, groups []group) e
 		}
 		index.Groups = append(index.Groups, named)
 	}
-	return s.addPage(Reference, "references.html", index)
+	return errors.Join(s.addTexts(), s.addPage(Reference, "references.html", index))
+}
+
+// addTexts adds what the reference refers to and is long: plain text, in Markdown.
+func (s *Site) addTexts() error {
+	table, err := inflated(reasons.Gzip)
+	if err != nil {
+		return err
+	}
+	for name, text := range map[string][]byte{"reasons.md": table, "grammar.md": []byte(pattern.Grammar)} {
+		s.files[Reference+"/"+name] = File{Data: text, Header: map[string]string{
+			"Content-Type": "text/plain; charset=utf-8", "Cache-Control": askAgain}}
+	}
+	return nil
 }
 
 // readDocument reads the OpenAPI document, which the program carries compressed.

@@ -119,7 +119,7 @@ func TestNames(t *testing.T) {
 	}
 	for at, file := range s.files {
 		page := strings.HasPrefix(file.Header["Content-Type"], "text/html")
-		isPage := at == Start || strings.HasPrefix(at, "/ask/") || strings.HasPrefix(at, Reference)
+		isPage := at == Start || strings.HasPrefix(at, "/ask/") || strings.HasPrefix(at, Reference) && !strings.HasSuffix(at, ".md")
 		if page != isPage || page && file.Header["Content-Security-Policy"] != (Config{}).policy() {
 			t.Errorf("%s: %v", at, file.Header)
 		}

@@ -102,6 +102,7 @@ const button = (label, click) => el('button', { type: 'button', click }, label);
 const tools = el('div', { class: 'tools' }, button('Copy', () => copy(asking.answer.text(), 'The answer is copied.')),
   button('Share a link', share), button('Print', () => window.print()), button('Clear', () => asking.load([])));
 
+for (const origin of document.querySelectorAll('.origin')) origin.textContent = location.origin;
 const pairs = location.pathname === home ? [...new URLSearchParams(location.search)] : [];
 const done = (/^#done=([\d.]+)$/.exec(location.hash)?.[1] ?? '').split('.').map(Number).filter((n) => n > 0);
 try {

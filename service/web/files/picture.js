@@ -110,7 +110,7 @@ function strip(lines, outline, across) {
   });
   const band = drawn('rect', { x: margin.left, y: 40, width: wide - margin.left - margin.right, height: 20, class: 'fabric' });
   const what = places.map((line) => marked(line.points, line.name)).join('; ');
-  return [canvas(height, band, ...stitches, ...stems, ...marks), `${what}: ${outline.x.measure}, to ${across(outline.x.greatest)}.`];
+  return [canvas(height, band, ...stitches, ...stems, ...marks), `${what}; ${outline.x.measure}, ${across(outline.x.greatest)} in all.`];
 }
 
 // fromAbove draws circumferences as circles around one middle.
