@@ -1,6 +1,9 @@
 package hand
 
-import "example.com/knitmath/knitmath/report"
+import (
+	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/solid"
+)
 
 // The reasons of the notices. A count that was exactly half-way is told by the reason of
 // package gauge.
@@ -20,6 +23,13 @@ const (
 // decreases the rest. Field is that of the size.
 const CountAdjusted report.Reason = "COUNT_ADJUSTED"
 
+// EndUnmet says that more stitches are left than end_stitches allows. Field is end_stitches.
+const EndUnmet = solid.EndUnmet
+
+// TopUnlikeHands says that a round top is less than half as high as a quarter of the hand's
+// circumference, or over 1.6 times that. Field is kind.
+const TopUnlikeHands report.Reason = "TOP_UNLIKE_HANDS"
+
 // Where the figures come from.
 var (
 	easeCited = report.Source{Figure: "ease of 3 %", Citation: "0 to half an inch round the palm", Status: report.SourceStatusFromMemory,
@@ -30,6 +40,8 @@ var (
 		Citation: "common practice", Status: report.SourceStatusCommonPractice}
 	roundTopCited = report.Source{Figure: "every 5th stitch, 5 rounds even, every 4th, 4 rounds, and so on",
 		Citation: "Handbook of Wool Knitting and Crochet (Needlecraft Publishing Co. 1918)", Status: report.SourceStatusPublished}
+	scaledTopCited = report.Source{Figure: "sections and even rounds that make the round top about a quarter of the hand's circumference high",
+		Citation: "own choice, as high as half a ball; the rounds are those of the book, fewer or more", Status: report.SourceStatusOwnDerivation}
 	shortTopCited = report.Source{Figure: "two sides, every round to 8 stitches", Citation: "a knitters' forum",
 		Status: report.SourceStatusSecondHand}
 	gussetCited = report.Source{Figure: "gusset of 37 % of the hand", Status: report.SourceStatusOwnDerivation,

@@ -44,6 +44,8 @@ type mitten struct {
 	given    bool // in the question
 	notices  []report.Notice
 	sources  []report.Source
+
+	section, more int // of a round top
 }
 
 // vetSize checks the fields of a size.

@@ -73,15 +73,13 @@ type MittenTop struct {
 
 	plan    solid.ClosingPlan
 	kind    TopKind
+	scaled  bool // a round top of other sections or even rounds than the book's
 	sources []report.Source
 	unit    measure.DisplayUnit
 }
 
 // sides is how many sides a graft has.
 const sides = 2
-
-// roundSection is the stitches of a section of a round top: every 5th is narrowed.
-const roundSection = 5
 
 // PlanMittenTop closes a mitten. What the top leaves of the length is worked even before
 // it. Sources: see the figures.
@@ -143,7 +141,8 @@ func (m *mitten) closing(in MittenTopInput) solid.Closing {
 	case TopKindStar:
 		q.Wedges, q.Paired, q.EdgeStitches, q.Pace = 4, false, 0, solid.ToHalf()
 	case TopKindRound:
-		q.Wedges, q.Paired, q.EdgeStitches, q.Pace = max(m.stitches/roundSection, 1), false, 0, solid.PlainAfter(2)
+		m.section, m.more = m.roundTop()
+		q.Wedges, q.Paired, q.EdgeStitches, q.Pace = m.stitches/m.section, false, 0, solid.PlainAfter(m.more)
 		end = q.Wedges
 	case TopKindShort:
 	default:
@@ -164,6 +163,11 @@ func (m *mitten) top(in MittenTopInput, plan solid.ClosingPlan, length int) Mitt
 	if first := plan.Rounds[0]; first.Adjusts {
 		out.Notices = append(out.Notices, report.Notice{Reason: CountAdjusted, Field: m.field, Description: "a round of its own brings the " +
 			report.CountOf(m.stitches, "stitches") + " down to " + strconv.Itoa(first.Instruction.EndStitches) + ", which the top divides"})
+	}
+	out.Notices = solid.EndNotice(out.Notices, in.EndStitches, out.EndStitches)
+	if in.Kind == TopKindRound {
+		out.scaled = m.section != bookSection || m.more != bookMore
+		out.Notices = append(out.Notices, m.unlikeHands(out)...)
 	}
 	if out.Finish == FinishUnspecified {
 		if out.Finish = FinishDrawUp; in.Kind <= TopKindWedge {

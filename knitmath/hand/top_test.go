@@ -1,6 +1,7 @@
 package hand
 
 import (
+	"math"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -93,6 +94,46 @@ func TestPublishedTops(t *testing.T) {
 			if (top{r.RoundNumber, r.Instruction.EndStitches}) != c.want[i] {
 				t.Errorf("%s: round %d leaves %d, want %v", name, r.RoundNumber, r.Instruction.EndStitches, c.want[i])
 			}
+		}
+	}
+}
+
+// A round top is about a quarter of the hand's circumference high at any usual gauge: as the book
+// has it where that is near enough, else of other sections.
+func TestRoundTopsAreAsHighAsHalfABall(t *testing.T) {
+	for stitches := 12.0; stitches <= 40; stitches++ {
+		for hand := 13.0; hand <= 24; hand += 0.5 {
+			g := &gauge.Gauge{Stitches: stitches, Rows: 1.4 * stitches}
+			out, err := PlanMittenTop(MittenTopInput{Gauge: g, HandCm: &hand, Kind: TopKindRound})
+			if err != nil {
+				t.Fatal(err)
+			}
+			// A round of its own may adjust the count.
+			if off := math.Abs(out.TopCm - out.HandCm/4); off > 0.36*out.HandCm/4+10/g.Rows {
+				t.Errorf("%v stitches, hand %v: a top of %v cm, wanted %v", stitches, hand, out.TopCm, out.HandCm/4)
+			}
+			checkTop(t, MittenTopInput{HandCm: &hand}, out)
+		}
+	}
+	out, err := PlanMittenTop(MittenTopInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 200}, HandStitches: new(40), Kind: TopKindRound})
+	if err != nil || out.Notices[len(out.Notices)-1].Reason != TopUnlikeHands {
+		t.Errorf("a top of %v cm: %v, %v", out.TopCm, out.Notices, err)
+	}
+}
+
+// Fewer stitches than there is room to decrease to are not left, which is said; as many, or fewer, are not.
+func TestEndsUnmetAreSaid(t *testing.T) {
+	for _, c := range []struct {
+		kind        TopKind
+		asked, left int
+		said        bool
+	}{{TopKindWedge, 4, 8, true}, {TopKindShort, 7, 8, true}, {TopKindWedge, 8, 8, false}, {TopKindWedge, 10, 8, false}, {TopKindStar, 1, 1, false}} {
+		out, err := PlanMittenTop(MittenTopInput{Gauge: ordinary, HandStitches: new(40), Kind: c.kind, EndStitches: &c.asked})
+		if err != nil || out.EndStitches != c.left {
+			t.Fatal(c, out.EndStitches, err)
+		}
+		if said := len(out.Notices) == 1 && out.Notices[0].Reason == EndUnmet; said != c.said {
+			t.Errorf("%v: %v", c, out.Notices)
 		}
 	}
 }

@@ -48,7 +48,9 @@ func (o MittenTop) Sources() []report.Source {
 	case TopKindStar:
 		how = starTopCited
 	case TopKindRound:
-		how = roundTopCited
+		if how = roundTopCited; o.scaled {
+			how = scaledTopCited
+		}
 	case TopKindShort:
 		how = shortTopCited
 	}

@@ -26,7 +26,7 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	c.OptionalCount("", "pick_up_stitches", in.PickUpStitches, 1, MaxFlapRows)
 	c.OptionalCount("", "gusset_every_rounds", in.GussetEveryRounds, 1, MaxEveryRounds)
 	c.OptionalCount("", "successive_rounds", in.SuccessiveRounds, 1, MaxRound)
-	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodGerman)
+	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	c.OptionalCount("", "corner_stitches", in.CornerStitches, 0, MaxCorner)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 4, MaxRound)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
@@ -70,6 +70,17 @@ func vetUses(c *fault.Checks, h heel, in HeelInput) {
 		if f.given && !f.used {
 			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of heel, worked in this direction; leave it out")
 		}
+	}
+	if h.kind == HeelKindShortRows {
+		vetCupTurns(c, in.TurnMethod)
+	}
+}
+
+// vetCupTurns refuses yarn overs where the second half of a cup would turn at them again.
+func vetCupTurns(c *fault.Checks, m shortrow.TurnMethod) {
+	if m == shortrow.TurnMethodYarnOver {
+		c.Add("turn_method", fault.ReasonContradictory,
+			"yarn overs would lie two and two where the second half turns again; wrap the stitches, or make them double")
 	}
 }
 

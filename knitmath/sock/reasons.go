@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/solid"
 )
 
 // The reasons of notices. A round that was exactly half-way is told by the reason of
@@ -21,6 +22,8 @@ const (
 	// CountAdjusted: the stitches of the round are not those that the toe divides, and a
 	// round of its own decreases the rest. Field is what the round was given by.
 	CountAdjusted report.Reason = "COUNT_ADJUSTED"
+	// EndUnmet: more stitches of a toe are left than end_stitches allows. Field is end_stitches.
+	EndUnmet = solid.EndUnmet
 )
 
 // notices are the remarks on a heel.
@@ -45,8 +48,8 @@ func (h heel) notices(out Heel) []report.Notice {
 const babyCm = 13.0
 
 // notices are the remarks on a toe.
-func (t toe) notices(out Toe) []report.Notice {
-	list := t.halfway(nil)
+func (t toe) notices(in ToeInput, out Toe) []report.Notice {
+	list := solid.EndNotice(t.halfway(nil), in.EndStitches, out.EndStitches)
 	if out.WedgeCount != nil && t.round%*out.WedgeCount != 0 {
 		field := "round_stitches"
 		if t.fitted != nil {

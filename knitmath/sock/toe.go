@@ -128,7 +128,7 @@ func PlanToe(in ToeInput) (Toe, error) {
 	if err := c.Err(); err != nil {
 		return Toe{}, err
 	}
-	out.Notices = t.notices(out)
+	out.Notices = t.notices(in, out)
 	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = t.outline(out)

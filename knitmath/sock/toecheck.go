@@ -3,6 +3,7 @@ package sock
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -30,7 +31,7 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 	solid.CheckRates(c, in.Rates)
 	c.OptionalCount("", "more_even_rounds", in.MoreEvenRounds, 0, MaxMoreEven)
 	c.OptionalCount("", "centre_stitches", in.CentreStitches, 1, MaxRound)
-	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodGerman)
+	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 1, MaxRound)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Sound("kind") {
@@ -57,6 +58,9 @@ func vetToeUses(c *fault.Checks, kind ToeKind, in ToeInput) {
 		if f.given && !f.used {
 			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of toe; leave it out")
 		}
+	}
+	if short {
+		vetCupTurns(c, in.TurnMethod)
 	}
 }
 
@@ -103,8 +107,29 @@ func (t toe) footToToe(c *fault.Checks, in ToeInput, toeCm float64) *float64 {
 	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
 	cm := sock - toeCm
 	if cm <= 0 {
-		c.Infeasible("the toe is "+t.unit.Size(toeCm)+" long, and the sock only "+t.unit.Size(sock), "foot_length_cm", "gauge")
+		c.Infeasible("the toe is "+t.unit.Size(toeCm)+" long, and the sock only "+t.unit.Size(sock)+t.wayOut(in, toeCm), "foot_length_cm", "gauge")
 		return nil
 	}
 	return &cm
+}
+
+// wayOut is the length of a foot that has room for the toe, to half a cm, and the kind of toe that
+// is shortest, where the foot has room for that.
+func (t toe) wayOut(in ToeInput, toeCm float64) string {
+	ease := fault.Or(in.LengthEaseCm, defaultLengthEase)
+	words := ""
+	if foot := 0.5 * float64(measure.CeilQuotient(toeCm-ease+0.01, 0.5)); foot <= MaxFootCm {
+		words = "; it fits a foot of " + t.unit.Size(foot)
+	}
+	shortest, length := ToeKindUnspecified, *in.FootLengthCm+ease
+	for kind := ToeKindWedge; kind <= ToeKindShortRows; kind++ {
+		other, err := PlanToe(ToeInput{Kind: kind, RoundStitches: &t.round, Gauge: in.Gauge})
+		if err == nil && *other.LengthCm < length {
+			shortest, length = kind, *other.LengthCm
+		}
+	}
+	if shortest == ToeKindUnspecified {
+		return words + "; with fewer stitches it is shorter"
+	}
+	return words + "; " + strings.ToLower(toeNames[shortest]) + " is only " + t.unit.Size(length) + " long"
 }

@@ -30,7 +30,7 @@ func toeUpHeels(t *testing.T, each func(at string, o Heel)) {
 					in.FlapRows, in.FlapStitch = new(2+round/3*2), FlapStitch(variant%3)
 				}
 				if kind <= HeelKindRound {
-					in.TurnMethod = shortrow.TurnMethod(variant % 3)
+					in.TurnMethod = shortrow.TurnMethod((variant + round) % 4)
 				}
 				o, err := PlanHeel(in)
 				if err != nil {

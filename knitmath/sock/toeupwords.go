@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/shortrow"
 )
 
 // sumToeUp is a heel of gussets worked from the toe up in a sentence.
@@ -52,7 +53,7 @@ func (o Heel) directToeUp(d []string) []string {
 		}
 		return append(d, nextRound(turn[len(turn)-1].Instruction), "Sole and gussets are as wide as the sole was.")
 	case HeelKindRound:
-		d = append(d, "Turn of the heel, over the middle of the sole, the gussets left out.", technique(o.method))
+		d = append(d, "Turn of the heel, over the middle of the sole, the gussets left out.", technique(o.method)+closedByFlap(o.method))
 		last := len(turn) - 1
 		for _, r := range turn[:last] {
 			d = append(d, r.line()+".")
@@ -61,6 +62,15 @@ func (o Heel) directToeUp(d []string) []string {
 			"Round "+strconv.Itoa(turn[last].RowNumber)+": "+turn[last].Instruction.Row.Text()+".")
 	}
 	return o.flapToeUp(d)
+}
+
+// closedByFlap says how the flap's first row closes the yarn overs of wrong-side turns, which it
+// meets from the other side.
+func closedByFlap(m shortrow.TurnMethod) string {
+	if m != shortrow.TurnMethodYarnOver {
+		return ""
+	}
+	return " The first row of the flap closes those of the wrong side: ssk the stitch before the yo together with it."
 }
 
 // flapToeUp is the flap that takes up the gussets.

@@ -183,7 +183,7 @@ func (h *hat) answer(in CrownInput) Crown {
 	if len(in.Rates) == 0 {
 		out.GreatestDepartureCm = h.departure(shape)
 	}
-	out.Notices = append(out.Notices, h.careful(out, h.steepest())...)
+	out.Notices = append(out.Notices, h.careful(in, out, h.steepest())...)
 	out.sources = h.sources(in)
 	if in.WithOutline {
 		out.Outline = h.outline(out, shape, len(in.Rates) == 0)

@@ -24,6 +24,9 @@ const (
 	// HatSizeUnmet: the nearest count that the repeat divides is over 5 % off the
 	// wanted size. Field is that of the size.
 	HatSizeUnmet report.Reason = "SIZE_UNMET"
+	// EndUnmet: more stitches are left than end_stitches allows, since the wedges have no room for
+	// another decrease round. Field is end_stitches.
+	EndUnmet report.Reason = "END_UNMET"
 	// BabyCare: the hat is for a baby or a small child: what to mind about ties and sleep.
 	// Field is that of the size.
 	BabyCare report.Reason = "BABY_CARE"
@@ -59,8 +62,8 @@ func (h *hat) form() report.Reason {
 }
 
 // careful are the remarks on a crown that counts right.
-func (h *hat) careful(out Crown, steepest float64) []report.Notice {
-	var list []report.Notice
+func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notice {
+	list := EndNotice(nil, in.EndStitches, out.EndStitches)
 	if h.wantedHat > 0 && math.Abs(out.HatCm/h.wantedHat-1) > mostOffSize {
 		list = append(list, report.Notice{Reason: HatSizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
 			out.unit.Size(h.wantedHat) + " around and is " + out.unit.Size(out.HatCm) + ": " + report.CountOf(out.HatStitches, "stitches") +
@@ -88,6 +91,15 @@ func (h *hat) careful(out Crown, steepest float64) []report.Notice {
 		list = append(list, report.Notice{Reason: BabyCare, Field: h.sizeField, Description: babyAdvice})
 	}
 	return list
+}
+
+// EndNotice says that more stitches are left than were to be, where that is so.
+func EndNotice(list []report.Notice, asked *int, left int) []report.Notice {
+	if asked == nil || left <= *asked {
+		return list
+	}
+	return append(list, report.Notice{Reason: EndUnmet, Field: "end_stitches", Description: report.CountOf(left, "stitches") + " are left where " +
+		strconv.Itoa(*asked) + " may be: what is left has no room for another decrease round"})
 }
 
 // hundredths is a number to two places, or that it is less.

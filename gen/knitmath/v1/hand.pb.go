@@ -110,7 +110,9 @@ const (
 	TopKind_TOP_KIND_WEDGE TopKind = 1
 	// Four stacks of k2tog: every 2nd round to half the stitches, then every round.
 	TopKind_TOP_KIND_STAR TopKind = 2
-	// Every 5th stitch is narrowed and 5 rounds are worked even, every 4th and 4, and so on.
+	// Every 5th stitch is narrowed and 5 rounds are worked even, every 4th and 4, and so on; where
+	// that is over a third more or less than a quarter of the hand's circumference high, of other
+	// sections or fewer even rounds.
 	TopKind_TOP_KIND_ROUND TopKind = 3
 	// Two sides, every round.
 	TopKind_TOP_KIND_SHORT TopKind = 4
@@ -278,7 +280,7 @@ type PlanMittenTopRequest struct {
 	LengthRounds *int32 `protobuf:"varint,8,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
 	// The same in cm, 0.1 to 60, to the nearest round, halves up.
 	LengthCm *float64 `protobuf:"fixed64,9,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
-	// How many stitches may be left, 1 to 600. Default about a quarter where the top is a wedge, 8 of a
+	// How many stitches may be left at most, 1 to 600. Default about a quarter where the top is a wedge, 8 of a
 	// star or short one, and one a section of a round one.
 	EndStitches *int32 `protobuf:"varint,10,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// What becomes of them. A star or round top is not grafted.
@@ -433,6 +435,10 @@ type PlanMittenTopResponse struct {
 	//     loops and ends inside, cords.
 	//   - COUNT_ADJUSTED, at hand_stitches, hand_cm or hand_size: the top does not divide the
 	//     stitches, and a round of its own decreases the rest.
+	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
+	//     decrease round; the description says how many.
+	//   - TOP_UNLIKE_HANDS, at kind: a round top is less than half as high as a quarter of the hand's
+	//     circumference, or over 1.6 times that.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

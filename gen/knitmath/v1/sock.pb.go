@@ -350,8 +350,8 @@ type PlanHeelRequest struct {
 	// How many decrease rounds of the gusset follow one another first, 1 to 400, at most all.
 	// Default 1.
 	SuccessiveRounds *int32 `protobuf:"varint,13,opt,name=successive_rounds,json=successiveRounds,proto3,oneof" json:"successive_rounds,omitempty"`
-	// How short rows turn, those of a round turn from the toe up too. Default wrap and turn. Yarn overs would lie two and two in the second
-	// half, and are refused.
+	// How short rows turn, those of a round turn from the toe up too. Default wrap and turn. In a
+	// heel of short rows yarn overs would lie two and two, and are refused.
 	TurnMethod TurnMethod `protobuf:"varint,14,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Stitches picked up in each corner of the opening of a heel knit in afterwards, 0 to 3.
 	// Default 1.
@@ -889,7 +889,8 @@ type PlanToeRequest struct {
 	// Stitches of the sole that no short row leaves out, 1 to 400, odd or even as the sole's.
 	// Default half.
 	CentreStitches *int32 `protobuf:"varint,12,opt,name=centre_stitches,json=centreStitches,proto3,oneof" json:"centre_stitches,omitempty"`
-	// How short rows turn. Default wrap and turn; yarn overs are refused.
+	// How short rows turn. Default wrap and turn; yarn overs would lie two and two, and are
+	// refused.
 	TurnMethod TurnMethod `protobuf:"varint,13,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
 	// Stitches that may be left at most, 1 to 400; decreases stop there. Default of a wedge about
 	// a quarter, of a star 8, of a round toe one a section or 12.
@@ -1124,6 +1125,8 @@ type PlanToeResponse struct {
 	//     stitches of the round, and a round of its own decreases the rest.
 	//   - LOOSE_ENDS, at no field: the sock is small enough for a baby, with a caution about loops
 	//     inside.
+	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
+	//     decrease round; the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1289,7 +1292,7 @@ var File_knitmath_v1_sock_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xe5\f\n" +
+	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xe3\f\n" +
 	"\x0fPlanHeelRequest\x12K\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x15.knitmath.v1.HeelKindB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fHEEL_KIND_ROUNDR\x04kind\x12;\n" +
 	"\x0eround_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@@\x18\x90\x03(\fH\x00R\rroundStitches\x88\x01\x01\x12^\n" +
@@ -1307,8 +1310,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x18\x90\x03(\x01H\x05R\x0ecentreStitches\x88\x01\x01\x12>\n" +
 	"\x10pick_up_stitches\x18\v \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x11\x18\x90\x03(\x01H\x06R\x0epickUpStitches\x88\x01\x01\x12C\n" +
 	"\x13gusset_every_rounds\x18\f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x03\x18\x06(\x01H\aR\x11gussetEveryRounds\x88\x01\x01\x12A\n" +
-	"\x11successive_rounds\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90\x03(\x01H\bR\x10successiveRounds\x88\x01\x01\x12G\n" +
-	"\vturn_method\x18\x0e \x01(\x0e2\x17.knitmath.v1.TurnMethodB\r\xe0A\x01\xbaH\a\x82\x01\x04\x10\x01 \x03R\n" +
+	"\x11successive_rounds\x18\r \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x04\x18\x90\x03(\x01H\bR\x10successiveRounds\x88\x01\x01\x12E\n" +
+	"\vturn_method\x18\x0e \x01(\x0e2\x17.knitmath.v1.TurnMethodB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\n" +
 	"turnMethod\x12<\n" +
 	"\x0fcorner_stitches\x18\x0f \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x18\x03(\x00H\tR\x0ecornerStitches\x88\x01\x01\x127\n" +
 	"\fend_stitches\x18\x10 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x12\x18\x90\x03(\x04H\n" +
@@ -1377,7 +1380,7 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\r_end_stitchesB\v\n" +
 	"\t_depth_cmB\f\n" +
 	"\n" +
-	"_gusset_cm\"\xec\n" +
+	"_gusset_cm\"\xea\n" +
 	"\n" +
 	"\x0ePlanToeRequest\x12I\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x14.knitmath.v1.ToeKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOE_KIND_WEDGER\x04kind\x12;\n" +
@@ -1395,8 +1398,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	" \x03(\v2\x18.knitmath.v1.ClosingRateB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\x14R\x05rates\x12=\n" +
 	"\x10more_even_rounds\x18\v \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\n" +
 	"(\x00H\x06R\x0emoreEvenRounds\x88\x01\x01\x12=\n" +
-	"\x0fcentre_stitches\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\aR\x0ecentreStitches\x88\x01\x01\x12G\n" +
-	"\vturn_method\x18\r \x01(\x0e2\x17.knitmath.v1.TurnMethodB\r\xe0A\x01\xbaH\a\x82\x01\x04\x10\x01 \x03R\n" +
+	"\x0fcentre_stitches\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\aR\x0ecentreStitches\x88\x01\x01\x12E\n" +
+	"\vturn_method\x18\r \x01(\x0e2\x17.knitmath.v1.TurnMethodB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\n" +
 	"turnMethod\x127\n" +
 	"\fend_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\bR\vendStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +

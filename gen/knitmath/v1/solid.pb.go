@@ -294,7 +294,7 @@ type PlanCrownRequest struct {
 	// How many of the last decrease rounds follow one another, 1 to 10. Default 2, or 1 where
 	// there are 6 decrease rounds or fewer.
 	SuccessiveRounds *int32 `protobuf:"varint,17,opt,name=successive_rounds,json=successiveRounds,proto3,oneof" json:"successive_rounds,omitempty"`
-	// How many stitches may be left to draw up, 1 to 2,000. Default one a wedge, two where
+	// How many stitches may be left to draw up at most, 1 to 2,000. Default one a wedge, two where
 	// decreases are paired, and less than two where some are left over.
 	EndStitches *int32 `protobuf:"varint,18,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
 	// How far a decrease round may lie from the shape so that the rhythm is easy, in rounds,
@@ -511,6 +511,8 @@ type PlanCrownResponse struct {
 	//     description says how deep it is.
 	//   - SIZE_UNMET, at hat_cm, head_cm or head_size: the nearest count that the repeat
 	//     divides is over 5 % off the wanted size.
+	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
+	//     decrease round; the description says how many.
 	//   - BABY_CARE, at hat_stitches, hat_cm, head_cm or head_size: the hat is for a baby or a
 	//     small child: ties and sleep.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
