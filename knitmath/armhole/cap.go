@@ -38,6 +38,7 @@ const (
 	mostTries    = 30
 	triesOfSlope = 3
 	goodEnough   = 0.25 // percent from the excess that is wanted: a millimetre, which nobody sews
+	nearEnough   = 1.0  // the same, before decreases on every row are tried
 	wide         = 4.0  // percent by which an edge as knit is longer than its curve, and more
 )
 
@@ -62,7 +63,7 @@ func (s settled) solve() (sewn, bool) {
 	}
 	around := s.edgeCm(found.back) + s.edgeCm(found.front)
 	best := s.cap(around)
-	if best.nearest > goodEnough {
+	if best.nearest > nearEnough {
 		// The steps of bind-offs are longer than the slope that they stand for. A low cap
 		// may want decreases instead, on every row.
 		s.everyRow = true

@@ -30,6 +30,7 @@ func ExamplePlan() {
 	// BO 7 sts at beg of next 2 rows, 2 sts at beg of next 2 rows: 89 stitches.
 	// Dec 1 st each end of every RS row 5 times: 79 stitches.
 	// Work 46 rows even.
+	// Note: the shoulders begin here, and the neck where its depth wants it; 79 stitches are left for both (PlanNeckline).
 	// Sleeve cap, from the first bind-off, on the right side:
 	// BO 7 sts at beg of next 2 rows, 4 sts at beg of next 2 rows: 52 stitches.
 	// Dec 1 st each end of every RS row 7 times: 38 stitches.

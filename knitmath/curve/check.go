@@ -1,6 +1,8 @@
 package curve
 
 import (
+	"slices"
+
 	"strconv"
 
 	"example.com/knitmath/knitmath/cost"
@@ -53,7 +55,15 @@ func vetCurvedEdge(c *fault.Checks, in CurvedEdgeInput) curvedEdge {
 	}
 	e.path, e.courses, e.settings = path, path.Courses(e.st, e.rw), in.settings()
 	e.vetShape(c)
+	if in.ToleranceStitches == nil && e.straight() {
+		e.settings.Tolerance = StraightTolerance
+	}
 	return e
+}
+
+// straight reports whether the edge runs along straight lines alone.
+func (e *curvedEdge) straight() bool {
+	return !slices.ContainsFunc(e.courses, func(c Course) bool { return !c.straight })
 }
 
 // settings is what the question lets be done.

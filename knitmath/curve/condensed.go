@@ -156,6 +156,10 @@ func (c *condenser) afterEven(r Run) (after int, onRight bool) {
 //	every RS row 5 times      next 5 rows        every 6th row 3 times
 //	next row, then every 4th row 4 times         foll 4th row
 func (c *condenser) singles(r Run) {
+	if r.AlternateRows > 0 {
+		c.turns(r)
+		return
+	}
 	after, onRight := c.afterEven(r)
 	switch every := "every " + report.Ordinal(r.EveryRows) + " row "; {
 	case onRight:
@@ -179,6 +183,29 @@ func (c *condenser) singles(r Run) {
 	}
 }
 
+// turns tells a run of two intervals in turn: "next row, then every 2nd and 4th row
+// alternately 5 times each", or without the next row where an interval leads to it.
+func (c *condenser) turns(r Run) {
+	after := r.FirstRowNumber - c.worked
+	pair := func(first, second, times int) string {
+		return "every " + report.Ordinal(first) + " and " + report.Ordinal(second) + " row alternately " + report.Times(times) + " each"
+	}
+	if r.Times%2 == 0 && after == r.AlternateRows {
+		c.single(r, pair(r.AlternateRows, r.EveryRows, r.Times/2))
+		return
+	}
+	c.even(after - 1)
+	last := r
+	if r.Times%2 == 0 {
+		r.Times--
+	}
+	c.single(r, "next row, then "+pair(r.EveryRows, r.AlternateRows, r.Times/2))
+	if r.Times < last.Times {
+		last.FirstRowNumber, last.Times, last.AlternateRows = last.lastRow(), 1, 0
+		c.single(last, "foll "+report.Ordinal(r.EveryRows)+" row")
+	}
+}
+
 // single tells when a run is worked.
 func (c *condenser) single(r Run, when string) {
 	verb := "Dec "
@@ -192,7 +219,7 @@ func (c *condenser) single(r Run, when string) {
 
 // rightSide reports whether all rows of a run are right-side rows.
 func (c *condenser) rightSide(r Run) bool {
-	return r.EveryRows%2 == 0 && SideOf(r.FirstRowNumber, c.FirstSide) == stitch.RightSide
+	return r.evenly() && SideOf(r.FirstRowNumber, c.FirstSide) == stitch.RightSide
 }
 
 // end is where in their rows decreases stand: at each end, or at one.
@@ -206,10 +233,13 @@ func (c *condenser) end(r Run) string {
 		return "each end"
 	case c.Edge != "":
 		return "at " + c.Edge
-	case r.EveryRows%2 != 0:
+	case !r.evenly():
 		return "at " + edge
 	case c.left == (faces == stitch.WrongSide):
 		return "at beg"
 	}
 	return "at end"
 }
+
+// evenly reports whether all its steps lie on rows of one side.
+func (r Run) evenly() bool { return r.EveryRows%2 == 0 && r.AlternateRows%2 == 0 }

@@ -21,6 +21,8 @@ type Course struct {
 	// Gains tells that the edge moves out.
 	Gains bool
 
+	straight bool
+
 	across, up []span // at each height from 0 to Rows, of each stitch from 0 to Stitches
 	perRow     float64
 }
@@ -77,7 +79,7 @@ func (p piece) scaled(by Point) piece {
 func courseOf(pieces []piece) Course {
 	first, last := pieces[0].from, pieces[len(pieces)-1].to
 	in := func(x float64) int { return int(measure.RoundHalfUp(x / 1e6)) }
-	c := Course{RowsBefore: in(first.Y), StitchesBefore: in(first.X), Gains: last.X < first.X}
+	c := Course{RowsBefore: in(first.Y), StitchesBefore: in(first.X), Gains: last.X < first.X, straight: straight(pieces)}
 	c.Rows, c.Stitches = in(last.Y)-c.RowsBefore, measure.Abs(in(last.X)-c.StitchesBefore)
 	base := Point{float64(c.StitchesBefore) * 1e6, float64(c.RowsBefore) * 1e6}
 	sign := 1.0
@@ -92,6 +94,20 @@ func courseOf(pieces []piece) Course {
 	}
 	c.across, c.up = spans(pieces, c.Rows), spans(turned, c.Stitches)
 	return c
+}
+
+// straight reports whether pieces are one line, but for what goes straight up.
+func straight(pieces []piece) bool {
+	lines := 0
+	for _, x := range pieces {
+		if x.axes.X != 0 {
+			return false
+		}
+		if x.from.X != x.to.X {
+			lines++
+		}
+	}
+	return lines == 1
 }
 
 // spans are where pieces cross the lines at 0, 1 and so on to a number. Beyond their

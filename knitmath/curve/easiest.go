@@ -12,6 +12,9 @@ import (
 const (
 	effortOfRun  = 2
 	effortOfWait = 1
+	// Of two intervals that take turns one more number, and which of them is next: as much
+	// as in package schedule.
+	effortOfTurns = 5
 )
 
 // A state is an edge of which so many stitches are lost after a row, and the best way
@@ -23,6 +26,7 @@ type state struct {
 	before  int32 // the state that the way comes from, or noState
 	first   int32 // where its last run begins; 0 of rows worked even
 	every   int32
+	other   int32 // takes turns with it, 0 if none does
 	times   int32
 	size    int32
 	pace    int32 // rows to a stitch of its last run, in parts of a row
@@ -65,8 +69,8 @@ func (m mood) leaning() (mood, bool) {
 type search struct {
 	*planner
 	*workspace // levels are the states of each effort, in the order they were found
-	moods int
-	found int // the least effort of a way to the end so far, or unfound
+	moods      int
+	found      int // the least effort of a way to the end so far, or unfound
 }
 
 // unfound is more effort than any plan takes.
@@ -198,6 +202,7 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 				if group {
 					break // the trade says no intervals of bind-offs
 				}
+				s.turns(at, again, every, after)
 			}
 		}
 	}
@@ -218,10 +223,48 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 		x.squares += s.square(row, size, to == afterGroup, mean)
 		lost += size
 		x.times++
-		if s.steady && every > after && x.times == 2 {
+		if s.steady && row-int(x.first) > int(x.first)-at.row && x.times == 2 {
 			continue // a longer stretch that stands alone
 		}
 		s.keepAt(at, x, every, place{row, lost, to})
+	}
+}
+
+// fewestTurns are how many steps two intervals that take turns have at least.
+const fewestTurns = 4
+
+// turns works a first single again and again at two intervals in turn, the nearest to one
+// another that there are: no single interval follows a straight line, and many runs of two
+// do not read well. With the first interval before it the first step belongs to a turn.
+func (s *search) turns(at place, x state, every, after int) {
+	if !s.straight || s.steady { // which has no two intervals in turn
+		return
+	}
+	apart, size := 1, int(x.size)
+	if !s.singles[1] || s.Rows > 1 && !s.singles[2] {
+		apart = 2 // every second row may decrease
+	}
+	x.effort += effortOfTurns - effortOfRun
+	x.every = int32(every)
+	for _, other := range [2]int{every - apart, every + apart} {
+		if other < 1 {
+			continue
+		}
+		x := x
+		x.other = int32(other)
+		lost, row, next := at.lost+size, int(x.first)+every, other
+		for row <= s.Rows && lost+size <= s.Stitches && s.may(row, false) {
+			off, mean := s.corners(row, lost, size, false)
+			if off > s.allowed {
+				break
+			}
+			x.squares += s.square(row, size, false, mean)
+			lost += size
+			if x.times++; x.times >= fewestTurns && (x.times%2 == 1 || after == other) {
+				s.keepAt(at, x, every, place{row, lost, afterSingle})
+			}
+			row, next = row+next, every+other-next
+		}
 	}
 }
 
@@ -330,7 +373,8 @@ func (s *search) back(end int) []Run {
 		if last, _ := mood(i % s.moods).leaning(); last == afterGroup {
 			kind = s.group
 		}
-		runs = append(runs, Run{Kind: kind, Stitches: int(x.size), FirstRowNumber: int(x.first), EveryRows: int(x.every), Times: int(x.times)})
+		runs = append(runs, Run{Kind: kind, Stitches: int(x.size), FirstRowNumber: int(x.first), EveryRows: int(x.every),
+			AlternateRows: int(x.other), Times: int(x.times)})
 	}
 	slices.Reverse(runs)
 	return runs

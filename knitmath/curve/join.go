@@ -13,5 +13,13 @@ func Joined(plans []Plan) Plan {
 	return all
 }
 
+// rowOf is the number of the row of a step, of which the first is 0.
+func (r Run) rowOf(step int) int {
+	if r.AlternateRows == 0 {
+		return r.FirstRowNumber + step*r.EveryRows
+	}
+	return r.FirstRowNumber + step/2*(r.EveryRows+r.AlternateRows) + step%2*r.EveryRows
+}
+
 // lastRow is the number of the row of its last step.
-func (r Run) lastRow() int { return r.FirstRowNumber + (r.Times-1)*r.EveryRows }
+func (r Run) lastRow() int { return r.rowOf(r.Times - 1) }

@@ -29,9 +29,53 @@ func effortOf(c Course, s Settings, steps []Step) int {
 			if e, ok := runOf(s, steps[from:to], last); ok {
 				best[to] = min(best[to], best[from]+e)
 			}
+			if e, ok := turnsOf(s, steps[from:to], last); ok && c.straight {
+				best[to] = min(best[to], best[from]+e)
+			}
 		}
 	}
 	return best[len(steps)]
+}
+
+// soonestAfter is the first row after a last one that may have such a step.
+func soonestAfter(s Settings, first Step, last int) int {
+	soonest := last + 1
+	for ; ; soonest++ {
+		faces := SideOf(soonest, s.FirstSide)
+		if first.Kind.Groups() && faces == SideOf(first.RowNumber, s.FirstSide) ||
+			!first.Kind.Groups() && (s.AnyRow || faces == stitch.RightSide) {
+			return soonest
+		}
+	}
+}
+
+// turnsOf is what there is to remember of steps at two intervals in turn, the nearest to one
+// another: where an interval does not lead to the first step, it belongs to none.
+func turnsOf(s Settings, steps []Step, last int) (int, bool) {
+	if len(steps) < 4 || steps[0].Kind.Groups() {
+		return 0, false
+	}
+	gaps := [2]int{steps[1].RowNumber - steps[0].RowNumber, steps[2].RowNumber - steps[1].RowNumber}
+	apart := 2
+	if s.AnyRow {
+		apart = 1
+	}
+	if d := gaps[0] - gaps[1]; d != apart && d != -apart {
+		return 0, false
+	}
+	for i, x := range steps[1:] {
+		if x.Kind != steps[0].Kind || x.Stitches != steps[0].Stitches || x.RowNumber-steps[i].RowNumber != gaps[i%2] {
+			return 0, false
+		}
+	}
+	before := steps[0].RowNumber - last
+	if len(steps)%2 == 0 && before != gaps[1] {
+		return 0, false
+	}
+	if steps[0].RowNumber == soonestAfter(s, steps[0], last) {
+		return 5, true
+	}
+	return 6, len(steps)%2 == 1
 }
 
 // runOf is what there is to remember of steps as one run after a last row, if they are one.
@@ -45,16 +89,8 @@ func runOf(s Settings, steps []Step, last int) (int, bool) {
 		every = gap
 	}
 	first := steps[0]
-	soonest := last + 1
-	for ; ; soonest++ {
-		faces := SideOf(soonest, s.FirstSide)
-		if first.Kind.Groups() && faces == SideOf(first.RowNumber, s.FirstSide) ||
-			!first.Kind.Groups() && (s.AnyRow || faces == stitch.RightSide) {
-			break
-		}
-	}
 	switch {
-	case first.RowNumber == soonest, first.RowNumber-last == every, len(steps) == 1 && !first.Kind.Groups():
+	case first.RowNumber == soonestAfter(s, first, last), first.RowNumber-last == every, len(steps) == 1 && !first.Kind.Groups():
 		return 2, true
 	}
 	return 3, true

@@ -17,6 +17,10 @@ const (
 // with it the plans of quarter ellipses come in the order of the trade. Own choice.
 const DefaultTolerance = 0.5
 
+// StraightTolerance is that of a straight edge where nobody says: as much as a taper may
+// depart, since it is told in two runs, and a curve's half is not enough for them.
+const StraightTolerance = 1
+
 // MaxDeparture is how many stitches from the curve a plan may lie before it is none: an
 // edge as far off is another edge.
 const MaxDeparture = 4
@@ -79,7 +83,10 @@ type Run struct {
 	FirstRowNumber int
 	// EveryRows is how many rows lie from one step to the next, 0 where there is one.
 	EveryRows int
-	Times     int
+	// AlternateRows takes turns with EveryRows, which comes first; 0 where there is one
+	// interval.
+	AlternateRows int
+	Times         int
 }
 
 // A Plan is how an edge follows a course.

@@ -1,6 +1,7 @@
 package curve
 
 import (
+	"math/rand/v2"
 	"strings"
 	"testing"
 
@@ -92,5 +93,39 @@ func TestSteadyPlansMakeAllChanges(t *testing.T) {
 	}
 	if planned < 50 {
 		t.Errorf("only %d are planned", planned)
+	}
+}
+
+// Straight edges of all slopes, at ordinary gauges, are told in two runs: of those that decrease
+// on right-side rows eight in nine were, and some in eight.
+func TestStraightEdgesAreTwoRuns(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 5))
+	planned, more, turns := 0, 0, 0
+	for range 2_000 {
+		st := 14 + r.IntN(19)
+		rows := 20 + r.IntN(80)
+		lost := 3 + r.IntN(rows/3)
+		in := CurvedEdgeInput{StartStitches: 150, Gauge: &gauge.Gauge{Stitches: float64(st), Rows: float64(st) * (1.3 + r.Float64()*0.15)},
+			Edges: Edges(1 + r.IntN(3)), RowChoice: RowChoice(r.IntN(2) * 2), Points: []CurvePoint{{HeightRows: &rows, InwardStitches: &lost}}}
+		out, err := PlanCurvedEdge(in)
+		if err != nil {
+			continue
+		}
+		planned++
+		if len(out.Runs) > 2 {
+			more++
+		}
+		for _, run := range out.Runs {
+			if run.AlternateRows > 0 {
+				turns++
+			}
+		}
+		if out.GreatestDepartureStitches > out.LeastDepartureStitches+StraightTolerance+1e-6 {
+			t.Errorf("%v of %v off", out.GreatestDepartureStitches, out.LeastDepartureStitches)
+		}
+	}
+	t.Logf("%d planned, %d of more than two runs, %d with intervals in turn", planned, more, turns)
+	if planned < 1_500 || 30*more > planned || turns == 0 {
+		t.Errorf("%d of %d are told in more than two runs, %d in turn", more, planned, turns)
 	}
 }

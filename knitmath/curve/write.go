@@ -9,7 +9,7 @@ func (p *planner) write(out *Plan) {
 	for i := range out.Runs {
 		r := &out.Runs[i]
 		for t := range r.Times {
-			row := r.FirstRowNumber + t*r.EveryRows
+			row := r.rowOf(t)
 			step, _ := p.corners(row, lost, r.Stitches, r.Kind.Groups())
 			off = max(off, step)
 			p.step(out, row, r)

@@ -20,8 +20,13 @@ func (l *layout) rowOf(row int) *rowWriter {
 	return &rowWriter{layout: l, side: sideOf(row), row: row, even: true}
 }
 
-// add adds an operation that is not plain.
+// add adds an operation that is not plain. What is bound off after a shoulder's stitches is
+// bound off with them.
 func (w *rowWriter) add(op stitch.Op, n int) {
+	if last := len(w.done) - 1; n > 0 && op == stitch.BindOff && last >= 0 && w.done[last].Op == op {
+		w.done[last].Count += n
+		return
+	}
 	if n > 0 {
 		w.done = append(w.done, stitch.Do(op, n))
 		w.even = false

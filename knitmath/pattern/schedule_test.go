@@ -35,6 +35,8 @@ func TestSchedules(t *testing.T) {
 		{dec + "Rep dec row every 8 (8, 6)th row 5 (6, 7) more times; then every 6 (6, -) rows 3 (2, 0) times (62, 72, 85 sts).",
 			[]int{80, 90, 100}, "[62 72 84]", "[59 61 43]", "2:104 COUNT_DISAGREES"},
 		{dec + "Work dec row every other row twice, then every 4th row once", []int{20}, "[12]", "[9]", "2:30 READING_TAKEN"},
+		// The first is worked where it is, and the turns begin after it: of 20 stitches 2 and 4 times 2.
+		{"Dec 1 st each end of next row, then every 4th and 2nd row alternately twice each: 10 stitches.", []int{20}, "[10]", "[13]", ""},
 		{dec + "Rep Dec Row every 4th and 6th row alternately 2 more times, and then every row once", []int{20}, "[8]", "[22]",
 			"1:15 SIDE_DISAGREES"},
 		{"Row 1 (RS): ssk, k to end\nRep row 1 every 4th row 3 more times\nRep last row every 2nd row once more", []int{20}, "[15]", "[15]", ""},

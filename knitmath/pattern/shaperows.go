@@ -99,8 +99,15 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	return !r.stopped && r.passes(r.turns, n-1, l.info.at)
 }
 
-// alternate works a row after one interval and then after another, again and again.
+// alternate works a row after one interval and then after another, again and again: "next
+// row, then every 4th and 2nd row alternately" works it first where it is.
 func (r *runner) alternate(l *Line, row int16, s *shapings, n int) bool {
+	if s.next {
+		if r.work(int(row), false); r.stopped {
+			return false
+		}
+		n--
+	}
 	r.turns = r.turns[:0]
 	for _, every := range [][]int{s.interval, s.second} {
 		for range max(at(every, r.size)-1, 0) {

@@ -98,6 +98,7 @@ func edgeRunOut(r curve.Run) *knitmathv1.EdgeRun {
 		Stitches:       countOut(r.Stitches),
 		FirstRowNumber: countOut(r.FirstRowNumber),
 		EveryRows:      countOut(r.EveryRows),
+		AlternateRows:  countOut(r.AlternateRows),
 		Times:          countOut(r.Times),
 	}
 }

@@ -354,7 +354,7 @@ type PlanCurvedEdgeRequest struct {
 	// The most stitches bound off or cast on at once, 0 to 300; 0 for none. Default 300.
 	LargestGroupStitches *int32 `protobuf:"varint,9,opt,name=largest_group_stitches,json=largestGroupStitches,proto3,oneof" json:"largest_group_stitches,omitempty"`
 	// How much farther from the curve than the nearest plan one that is less to
-	// remember may lie, in stitches, 0 to 2. Default 0.5.
+	// remember may lie, in stitches, 0 to 2. Default 0.5, along straight lines 1.
 	ToleranceStitches *float64 `protobuf:"fixed64,10,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,11,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -626,7 +626,10 @@ type EdgeRun struct {
 	// Rows from one step to the next; 0 where there is one step.
 	EveryRows int32 `protobuf:"varint,4,opt,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
 	// How many steps.
-	Times         int32 `protobuf:"varint,5,opt,name=times,proto3" json:"times,omitempty"`
+	Times int32 `protobuf:"varint,5,opt,name=times,proto3" json:"times,omitempty"`
+	// Rows that take turns with every_rows, which come first; 0 where there is one interval.
+	// Only of straight edges.
+	AlternateRows int32 `protobuf:"varint,6,opt,name=alternate_rows,json=alternateRows,proto3" json:"alternate_rows,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -687,6 +690,13 @@ func (x *EdgeRun) GetEveryRows() int32 {
 func (x *EdgeRun) GetTimes() int32 {
 	if x != nil {
 		return x.Times
+	}
+	return 0
+}
+
+func (x *EdgeRun) GetAlternateRows() int32 {
+	if x != nil {
+		return x.AlternateRows
 	}
 	return 0
 }
@@ -971,7 +981,7 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\n" +
 	"_inward_cmB\f\n" +
 	"\n" +
-	"_radius_cm\"\x83\t\n" +
+	"_radius_cm\"\xf6\b\n" +
 	"\x15PlanCurvedEdgeRequest\x126\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05B\x0f\xe0A\x02\xbaH\t\x1a\a@Z\x18\x90N(\x01R\rstartStitches\x12>\n" +
 	"\x06points\x18\x02 \x03(\v2\x17.knitmath.v1.CurvePointB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\x14R\x06points\x123\n" +
@@ -984,9 +994,9 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"first_side\x18\a \x01(\x0e2\x11.knitmath.v1.SideB\x1b\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\f\x1a\n" +
 	"SIDE_RIGHTR\tfirstSide\x12X\n" +
 	"\x17largest_change_stitches\x18\b \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x01\x18\x02(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x01R\x15largestChangeStitches\x88\x01\x01\x12W\n" +
-	"\x16largest_group_stitches\x18\t \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x06\x18\xac\x02(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\xc0r@H\x02R\x14largestGroupStitches\x88\x01\x01\x12f\n" +
+	"\x16largest_group_stitches\x18\t \x01(\x05B\x1c\xe0A\x01\xbaH\t\x1a\a@\x06\x18\xac\x02(\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\xc0r@H\x02R\x14largestGroupStitches\x88\x01\x01\x12Y\n" +
 	"\x12tolerance_stitches\x18\n" +
-	" \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\x00@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xe0?H\x03R\x11toleranceStitches\x88\x01\x01\x12]\n" +
+	" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xe0?\x19\x00\x00\x00\x00\x00\x00\x00@)\x00\x00\x00\x00\x00\x00\x00\x00H\x03R\x11toleranceStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\v \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x126\n" +
 	"\bend_rule\x18\r \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\aendRule\x124\n" +
@@ -1004,14 +1014,15 @@ const file_knitmath_v1_curve_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12-\n" +
 	"\x04kind\x18\x02 \x01(\x0e2\x19.knitmath.v1.EdgeStepKindR\x04kind\x12\x1a\n" +
-	"\bstitches\x18\x03 \x01(\x05R\bstitches\"\xb3\x01\n" +
+	"\bstitches\x18\x03 \x01(\x05R\bstitches\"\xda\x01\n" +
 	"\aEdgeRun\x12-\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x19.knitmath.v1.EdgeStepKindR\x04kind\x12\x1a\n" +
 	"\bstitches\x18\x02 \x01(\x05R\bstitches\x12(\n" +
 	"\x10first_row_number\x18\x03 \x01(\x05R\x0efirstRowNumber\x12\x1d\n" +
 	"\n" +
 	"every_rows\x18\x04 \x01(\x05R\teveryRows\x12\x14\n" +
-	"\x05times\x18\x05 \x01(\x05R\x05times\"m\n" +
+	"\x05times\x18\x05 \x01(\x05R\x05times\x12%\n" +
+	"\x0ealternate_rows\x18\x06 \x01(\x05R\ralternateRows\"m\n" +
 	"\bKnitEdge\x12+\n" +
 	"\x05steps\x18\x01 \x03(\v2\x15.knitmath.v1.EdgeStepR\x05steps\x12\x1b\n" +
 	"\tlength_cm\x18\x02 \x01(\x01R\blengthCm\x12\x17\n" +
