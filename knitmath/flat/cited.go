@@ -9,7 +9,7 @@ var (
 	scheduleCited = report.Source{Figure: "rows that change the count", Status: report.SourceStatusOwnDerivation,
 		Citation: "own derivation: the schedule that is least to remember among those near the straight line"}
 	recipesCited = report.Source{Figure: "rules of the trade", Status: report.SourceStatusCommonPractice,
-		Citation: "common practice: 8 stitches every 2nd round and its like, doubling, read in knitters' digests"}
+		Citation: "common practice: 8 stitches every 2nd round and its like, doubling"}
 	placesCited = report.Source{Figure: "places of the changes", Status: report.SourceStatusCommonPractice,
 		Citation: "common practice: wedges above one another make corners, shifted ones none"}
 	doublingCited = report.Source{Figure: "rounds that double", Status: report.SourceStatusOwnDerivation,

@@ -16,7 +16,7 @@ const liesFlat = 5.0
 // recipes are the rules that the trade has for such a piece, and what the rim of this one
 // would have by each.
 //
-// Source: common practice; knitters' digests have 8 every 2nd round and its like, 16 every
+// Source: common practice, which has 8 every 2nd round and its like, 16 every
 // 4th, for discs and squares alike.
 func (p *piece) recipes() []Recipe {
 	often := func(name string, growth float64) Recipe {

@@ -32,8 +32,8 @@ const TopUnlikeHands report.Reason = "TOP_UNLIKE_HANDS"
 
 // Where the figures come from.
 var (
-	easeCited = report.Source{Figure: "ease of 3 %", Citation: "0 to half an inch round the palm", Status: report.SourceStatusFromMemory,
-		Uncertain: true}
+	easeCited = report.Source{Figure: "ease of 3 %", Citation: "from memory: 0 to half an inch round the palm",
+		Status: report.SourceStatusFromMemory, Uncertain: true}
 	wedgeTopCited = report.Source{Figure: "two sides, every 2nd round to half the stitches, then every round, as a sock's toe",
 		Citation: "J. Gibson, Generic mittens (2002)", Status: report.SourceStatusSecondHand}
 	starTopCited = report.Source{Figure: "four stacks, every 2nd round to half the stitches, then every round to 8",
@@ -42,8 +42,8 @@ var (
 		Citation: "Handbook of Wool Knitting and Crochet (Needlecraft Publishing Co. 1918)", Status: report.SourceStatusPublished}
 	scaledTopCited = report.Source{Figure: "sections and even rounds that make the round top about a quarter of the hand's circumference high",
 		Citation: "own choice, as high as half a ball; the rounds are those of the book, fewer or more", Status: report.SourceStatusOwnDerivation}
-	shortTopCited = report.Source{Figure: "two sides, every round to 8 stitches", Citation: "a knitters' forum",
-		Status: report.SourceStatusSecondHand}
+	shortTopCited = report.Source{Figure: "two sides, every round to 8 stitches", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
 	gussetCited = report.Source{Figure: "gusset of 37 % of the hand", Status: report.SourceStatusOwnDerivation,
 		Citation: "between 14 of 36 and 15 of 42 in two published mittens"}
 	rateCited = report.Source{Figure: "two increases every 3rd round", Status: report.SourceStatusPublished,

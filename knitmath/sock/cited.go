@@ -7,9 +7,10 @@ var (
 	halfCited = report.Source{Figure: "heel over half of the stitches", Status: report.SourceStatusPublished,
 		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)"}
 	flapCited = report.Source{Figure: "as many flap rows as stitches, every 2nd slipped at the edge",
-		Citation: "general tutorials of socks", Status: report.SourceStatusSecondHand}
+		Citation: "common practice", Status: report.SourceStatusCommonPractice}
 	toeUpCited = report.Source{Figure: "from the toe up, gussets half of the heel wide, taken up by a flap of two rows a stitch",
-		Citation: "a weblog's slip-stitch heel of 33 stitches: widened to 63, and back in 30 rows", Status: report.SourceStatusSecondHand}
+		Citation: "common practice: a slip-stitch heel of 33 stitches is widened to 63, and back in 30 rows",
+		Status:   report.SourceStatusCommonPractice}
 	toeUpTurnCited = report.Source{Figure: "a turn of short rows down to a third of the heel", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	toeUpHeartCited = report.Source{Figure: "gussets that a heart turn takes up", Status: report.SourceStatusOwnDerivation,
@@ -19,31 +20,33 @@ var (
 	roundCited = report.Source{Figure: "rows of the turn", Status: report.SourceStatusPublished,
 		Citation: "as H. P. Ryder, Cycling and Shooting Knickerbocker Stockings (1896), turns flaps of 28 and 29 stitches; for other counts " +
 			"own derivation"}
-	heartCited  = report.Source{Figure: "a turn that begins at 2 or 3 stitches", Citation: "recalled", Status: report.SourceStatusFromMemory}
+	heartCited = report.Source{Figure: "a turn that begins at 2 or 3 stitches", Citation: "from memory",
+		Status: report.SourceStatusFromMemory}
 	squareCited = report.Source{Figure: "a third of the heel at each side of its turn", Status: report.SourceStatusPublished,
 		Citation: "H. Stiebner, Socken Nuorgam (2015): 10, 10 and 10"}
-	pickUpCited = report.Source{Figure: "stitches along the flap: half its rows and one for the corner", Status: report.SourceStatusSecondHand,
-		Citation: "general tutorials of socks; published heels take 1 to 4 more than half"}
-	gussetCited = report.Source{Figure: "gussets shaped every 2nd round", Citation: "general tutorials of socks",
-		Status: report.SourceStatusSecondHand}
-	thirdsCited = report.Source{Figure: "short rows over half of the sock down to a third of them", Status: report.SourceStatusSecondHand,
-		Citation: "weblogs on short-row heels"}
+	pickUpCited = report.Source{Figure: "stitches along the flap: half its rows and one for the corner",
+		Status:   report.SourceStatusCommonPractice,
+		Citation: "common practice; published heels take 1 to 4 more than half"}
+	gussetCited = report.Source{Figure: "gussets shaped every 2nd round", Citation: "common practice",
+		Status: report.SourceStatusCommonPractice}
+	thirdsCited = report.Source{Figure: "short rows over half of the sock down to a third of them", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice"}
 	turningCited = report.Source{Figure: "ways of turning and closing the gap", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	afterCited = report.Source{Figure: "a heel knit in afterwards, and the stitches in its corners", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	easeCited = report.Source{Figure: "a sock a tenth narrower than the foot", Status: report.SourceStatusFromMemory,
-		Citation: "A. Budd; P. Gibson-Roberts, Simple Socks"}
-	lengthCited = report.Source{Figure: "a sock a centimetre shorter than the foot", Citation: "recalled: a quarter to half an inch",
+		Citation: "from memory: A. Budd; P. Gibson-Roberts, Simple Socks"}
+	lengthCited = report.Source{Figure: "a sock a centimetre shorter than the foot", Citation: "from memory: a quarter to half an inch",
 		Status: report.SourceStatusFromMemory}
 	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter",
-		Citation: "workshop notes and weblogs on toes", Status: report.SourceStatusSecondHand}
+		Citation: "common practice", Status: report.SourceStatusCommonPractice}
 	roundToeCited = report.Source{Figure: "sections of 8, 10 or 12, and as many even rounds as plain stitches between decreases",
 		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)", Status: report.SourceStatusPublished}
-	starCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to 8", Status: report.SourceStatusSecondHand,
-		Citation: "a weblog on the star toe"}
-	shortToeCited = report.Source{Figure: "short rows down to half of the stitches", Status: report.SourceStatusSecondHand,
-		Citation: "a weblog on short-row toes"}
+	starCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to 8", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice"}
+	shortToeCited = report.Source{Figure: "short rows down to half of the stitches", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice"}
 )
 
 // Sources says where the figures come from.

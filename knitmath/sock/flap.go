@@ -10,7 +10,7 @@ const (
 	// heels pick up half the rows and 1 to 4 more (Ryder 1896: 17 of 30 rows).
 	defaultCorner = 1
 	mostCorner    = 4
-	// defaultEvery is every 2nd round: general tutorials of socks.
+	// defaultEvery is every 2nd round: common practice.
 	defaultEvery = 2
 )
 

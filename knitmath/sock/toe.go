@@ -197,7 +197,7 @@ func (t toe) closing(in ToeInput) solid.Closing {
 
 // Defaults of toes.
 const (
-	// starWedges and starEnd: a weblog's star toe, which loses 4 every 2nd round to half and
+	// starWedges and starEnd: common practice of the star toe, which loses 4 every 2nd round to half and
 	// then every round to 8.
 	starWedges = 4
 	starEnd    = 8

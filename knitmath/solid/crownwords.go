@@ -55,15 +55,15 @@ func (o Crown) Directions() []string {
 
 // Where the figures come from.
 var (
-	easeCited = report.Source{Figure: "ease of -8 %", Status: report.SourceStatusSecondHand,
-		Citation: "a maker's size table: hats of 0.83 to 0.92 of the head they are said to fit; tutorials: 1 to 2 inches below the head"}
+	easeCited = report.Source{Figure: "ease of -8 %", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice: hats of 0.83 to 0.92 of the head they are said to fit, 1 to 2 inches below it"}
 	hatHeightCited = report.Source{Figure: "height of the hat, 0.4 of the head, and 0.15 more where it slouches", Citation: "common practice",
 		Status: report.SourceStatusCommonPractice}
 	crownShapeCited = report.Source{Figure: "depth and curve of the crown", Status: report.SourceStatusOwnDerivation,
 		Citation: "own derivation: a disc of the hat's circumference, or half a ball; that a crown is the radius of its disc deep agrees with " +
 			"Woolly Wormhead, Crown shaping masterclass (2016)"}
-	pointCited = report.Source{Figure: "last decrease rounds one after the other", Status: report.SourceStatusSecondHand,
-		Citation: "tutorials: the last 2 or 3 decrease rounds on successive rounds, to avoid a point"}
+	pointCited = report.Source{Figure: "last decrease rounds one after the other", Status: report.SourceStatusCommonPractice,
+		Citation: "common practice: the last 2 or 3 decrease rounds on successive rounds, to avoid a point"}
 	rhythmCited = report.Source{Figure: "rhythm of the decrease rounds", Status: report.SourceStatusOwnDerivation,
 		Citation: "own derivation: of all rhythms near the curve that of the fewest runs of equal intervals"}
 	wedgesCited = report.Source{Figure: "wedges with a decrease each", Citation: "common practice", Status: report.SourceStatusCommonPractice}

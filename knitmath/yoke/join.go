@@ -45,7 +45,7 @@ const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40
 // percentageCited is the source of a figure of the percentage system.
 func percentageCited(figure string) report.Source {
 	return report.Source{Figure: figure, Status: report.SourceStatusSecondHand,
-		Citation: "Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), by way of a digest"}
+		Citation: "E. Zimmermann, Knitting Without Tears (1971) and Knitting Around (1989), as worked out by another"}
 }
 
 // spreadCited is the source of places that are the Euclidean spread.
