@@ -73,9 +73,9 @@ func vetBelongs(c *fault.Checks, in Input) {
 	only(in.WedgeCount != nil, "wedge_count", wedged && in.Arrangement != ArrangementDoubling)
 	starts := (in.Form == FormDisc || in.Form == FormSector) && in.Arrangement != ArrangementShortRows
 	only(in.StartStitches != nil, "start_stitches", starts)
-	cornered := in.Form == FormPolygon || in.Form == FormMitredSquare
+	cornered := in.Form == FormPolygon || in.Form == FormMitredSquare || in.Form == FormStar
 	turned := wedged && in.Form != FormSector && in.Arrangement != ArrangementShortRows || cornered
 	only(in.Direction == DirectionInwards, "direction", turned)
-	climbs := wedged && in.Arrangement < ArrangementDoubling || cornered || in.Form == FormStar || in.Form == FormTriangleFromTop
+	climbs := wedged && in.Arrangement < ArrangementDoubling || cornered || in.Form == FormTriangleFromTop
 	only(in.ToleranceRows != nil, "tolerance_rows", climbs)
 }

@@ -121,6 +121,8 @@ type Recipe struct {
 	DeparturePercent float64
 	DepartureCm      float64
 	Effect           Effect
+
+	same bool // comes to the count of the plan
 }
 
 // Shape is the answer to Input.

@@ -88,7 +88,7 @@ func (p *piece) plan(c *fault.Checks) Shape {
 	out.WidthCm, out.HeightCm = p.size(end)
 	off := p.departures(changes)
 	out.GreatestDepartureStitches = off.greatest
-	out.Recipes = p.recipes()
+	out.Recipes = p.compared(p.recipes(), end)
 	out.Notices = p.notices(off)
 	return out
 }

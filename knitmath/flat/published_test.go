@@ -73,8 +73,25 @@ func TestCrescentAsPublished(t *testing.T) {
 			t.Errorf("row %d has %d stitches", r.RowNumber, r.Instruction.EndStitches)
 		}
 	}
-	if out.Recipes[1].Effect != EffectFlat {
-		t.Errorf("%+v does not lie flat", out.Recipes[1])
+	if r := out.Recipes; len(r) != 1 || r[0].Name != "8 stitches every right-side row" || r[0].Effect != EffectFlat {
+		t.Errorf("%+v does not lie flat", r)
+	}
+}
+
+// The rules of half discs and crescents are told of sectors that they are meant for, and where
+// one comes to the same count as the plan that is said.
+func TestRulesOfSectors(t *testing.T) {
+	cm := 40.0
+	for _, c := range []struct {
+		turn float64
+		want int
+		says string
+	}{{90, 0, "then every 2nd row"}, {180, 1, "4 stitches every right-side row leaves the rim 1.9 %"},
+		{177, 1, "4 stitches every right-side row leaves"}, {186, 1, "4 stitches every right-side row comes to the same"}, {330, 1, "8 stitches every"}} {
+		out, err := PlanFlatShape(Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 32}, Form: FormSector, AcrossCm: &cm, TurnDegrees: &c.turn})
+		if err != nil || len(out.Recipes) != c.want || !strings.Contains(out.Summary(), c.says) {
+			t.Errorf("%v degrees: %v, %q, %v", c.turn, out.Recipes, out.Summary(), err)
+		}
 	}
 }
 

@@ -5,7 +5,8 @@ import "example.com/knitmath/knitmath/report"
 // The reasons of notices in this room.
 const (
 	// Cups: somewhere the piece has fewer stitches than lie flat, by more than 15 % and by
-	// more than a row gains. Field is "arrangement" or "start_stitches".
+	// more than a row gains, or a star in all, by more than 15 %. Field is "arrangement",
+	// "start_stitches" or, of stars, "across_cm".
 	Cups report.Reason = "CUPS"
 	// Ruffles: the same of more stitches.
 	Ruffles report.Reason = "RUFFLES"

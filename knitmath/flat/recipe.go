@@ -3,6 +3,7 @@ package flat
 import (
 	"math"
 	"math/bits"
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/measure"
@@ -12,6 +13,10 @@ import (
 // liesFlat is how far the rim may be from its length, in percent, so that a piece lies flat
 // as it comes off the needles. Own choice.
 const liesFlat = 5.0
+
+// otherTurn is how far the rim may be from its length by a rule that is meant for a sector of this
+// turn, in percent. Own choice.
+const otherTurn = 40.0
 
 // recipes are the rules that the trade has for such a piece, and what the rim of this one
 // would have by each.
@@ -30,8 +35,9 @@ func (p *piece) recipes() []Recipe {
 			p.recipe("all stitches doubled in rounds 4, 8, 16 and so on", 4, float64(4*at))}
 	case FormRing:
 		return []Recipe{often("8 stitches every 2nd round", 4)}
-	case FormSector:
-		return []Recipe{often("4 stitches every right-side row", 2), often("8 stitches every right-side row", 4)}
+	case FormSector: // of half discs and of nearly whole ones; of others they say nothing
+		rules := []Recipe{often("4 stitches every right-side row", 2), often("8 stitches every right-side row", 4)}
+		return slices.DeleteFunc(rules, func(r Recipe) bool { return math.Abs(r.DeparturePercent) > otherTurn })
 	case FormPolygon:
 		return []Recipe{often(strconv.Itoa(2*p.wedges)+" stitches every 2nd round, 2 at each corner", float64(p.wedges))}
 	case FormMitredSquare:
@@ -54,6 +60,14 @@ func (p *piece) recipe(name string, growth, rim float64) Recipe {
 	return r
 }
 
+// compared marks the rules by which the longest row has as many stitches as here, to half a change.
+func (p *piece) compared(list []Recipe, longest int) []Recipe {
+	for i, r := range list {
+		list[i].same = 2*math.Abs(r.RimStitches-float64(longest)) <= float64(p.step)
+	}
+	return list
+}
+
 // words say what a rule of the trade does.
 func (r Recipe) words(unit measure.DisplayUnit) string {
 	than, verb := "longer", "ruffles"
@@ -62,6 +76,9 @@ func (r Recipe) words(unit measure.DisplayUnit) string {
 	}
 	if math.Abs(r.DeparturePercent) < 0.05 {
 		return "The rule of " + r.Name + " is just right at this gauge."
+	}
+	if r.same {
+		return "The rule of " + r.Name + " comes to the same at this gauge."
 	}
 	s := "The rule of " + r.Name + " leaves the rim " + measure.Decimal(math.Abs(r.DeparturePercent), 1) + " % (" +
 		unit.Size(math.Abs(r.DepartureCm)) + ") " + than + " than lies flat at this gauge"

@@ -2,10 +2,12 @@ package flat
 
 import (
 	"math"
+	"slices"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -18,7 +20,8 @@ import (
 //
 // The points of a star whose valleys are not given gain in every round.
 func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
-	p := piece{in: in, form: in.Form, st: st, rw: rw, round: true, sizeField: "across_cm", wedges: *in.CornerCount}
+	p := piece{in: in, form: in.Form, st: st, rw: rw, round: true, sizeField: "across_cm", wedges: *in.CornerCount,
+		inwards: in.Direction == DirectionInwards}
 	ratio, tip, part := rw.PerCm()/st.PerCm(), *in.AcrossCm/2, math.Pi/float64(p.wedges)
 	angle := math.Atan(1 / ratio)
 	sharp := []string{"corner_count", "gauge.rows"}
@@ -46,18 +49,27 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	out := Shape{Construction: stitch.InTheRound, StartStitches: p.start, TotalRows: p.rows, GrowthStitches: p.grows, WedgeCount: p.wedges,
 		WantedRimStitches: p.grows * float64(p.rows)}
 	out.Rows, out.EndStitches = p.starRows(points, valleys)
+	if p.inwards {
+		out.StartStitches, out.EndStitches = out.EndStitches, out.StartStitches
+	}
 	numbers := make([]int, len(out.Rows))
-	count, next := p.start, 0
-	for row := 1; row <= p.rows; row++ {
-		if next < len(out.Rows) && out.Rows[next].RowNumber == row {
-			count, numbers[next] = out.Rows[next].Instruction.EndStitches, row
+	count, next, all := out.StartStitches, 0, 0
+	for number := 1; number <= p.rows; number++ {
+		if next < len(out.Rows) && out.Rows[next].RowNumber == number {
+			count, numbers[next] = out.Rows[next].Instruction.EndStitches, number
 			next++
+		}
+		all += count
+		row := number // from the centre
+		if p.inwards {
+			row = p.rows + 1 - number
 		}
 		if wanted := p.wants(row); wanted >= float64(p.start) {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, math.Abs(float64(count)-wanted))
 		}
 	}
 	out.Effort = schedule.Runs(numbers).Effort()
+	out.Notices = p.starNotices(all)
 	p.tip = rw.SizeCm(p.rows) / math.Sin(angle)
 	p.valley = p.tip * math.Sin(angle) / math.Sin(angle+part)
 	out.WidthCm, out.HeightCm = p.starSize()
@@ -73,6 +85,7 @@ func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
 	// many in every round; the valleys lose it as soon as they can.
 	losses.grows, losses.step, losses.base = valleys, 1, 0.5
 	gaining, losing := gains.straight(1, 1), losses.straight(0, 1)
+	var changes []starChange
 	side, late := 0, 0 // stitches of a side; valleys that wait for one
 	for row := 2; row <= p.rows; row++ {
 		gain := len(gaining) > 0 && gaining[0] == row
@@ -86,29 +99,116 @@ func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
 		if !gain && !lose {
 			continue
 		}
-		from := p.wedges * 2 * (side + 1)
-		var steps []stitch.Step
-		steps = stitch.AppendStep(steps, stitch.Knit, 1)
-		if gain {
-			steps = stitch.AppendStep(steps, stitch.M1L, 1)
-		}
+		ch := starChange{row: row, side: side, gain: gain, lose: lose}
 		if lose {
-			steps = stitch.AppendStep(steps, stitch.Knit, side-1)
-			steps = stitch.AppendStep(steps, stitch.CDD, 1)
-			steps = stitch.AppendStep(steps, stitch.Knit, side-1)
-			side, late = side-1, late-1
-		} else {
-			steps = stitch.AppendStep(steps, stitch.Knit, 2*side+1)
+			late--
 		}
-		if gain {
-			steps = stitch.AppendStep(steps, stitch.M1R, 1)
-			side++
+		side = ch.after()
+		changes = append(changes, ch)
+	}
+	end = p.wedges * 2 * (side + 1)
+	if p.inwards {
+		slices.Reverse(changes)
+	}
+	for _, ch := range changes {
+		number, counted := ch.row, ch.row
+		from, to, steps := ch.side, ch.after(), ch.outwards()
+		if p.inwards {
+			number, counted = p.rows+2-ch.row, ch.row-1
+			from, to, steps = to, from, ch.inwards()
 		}
-		to := p.wedges * 2 * (side + 1)
-		rows = append(rows, Row{RowNumber: row, WantedStitches: p.wants(row), DepartureStitches: float64(to) - p.wants(row),
+		if steps == nil {
+			continue // point and valley would change places with nothing between them
+		}
+		from, to = p.wedges*2*(from+1), p.wedges*2*(to+1)
+		rows = append(rows, Row{RowNumber: number, WantedStitches: p.wants(counted), DepartureStitches: float64(to) - p.wants(counted),
 			Instruction: instruction([]stitch.Step{stitch.Repeat(p.wedges, steps...)}, from, to)})
 	}
-	return rows, p.wedges * 2 * (side + 1)
+	return rows, end
+}
+
+// A starChange is a round, counted from the centre, in which the sides of a star of so many
+// stitches each gain one at the point, or lose one in the valley, or both.
+type starChange struct {
+	row, side  int
+	gain, lose bool
+}
+
+// after is how many stitches a side has further out.
+func (ch starChange) after() int {
+	side := ch.side
+	if ch.gain {
+		side++
+	}
+	if ch.lose {
+		side--
+	}
+	return side
+}
+
+// outwards works the stitch of a point, a side, that of the valley and a side.
+func (ch starChange) outwards() []stitch.Step {
+	var r row
+	r.do(stitch.Knit, 1)
+	if ch.gain {
+		r.do(stitch.M1L, 1)
+	}
+	if ch.lose {
+		r.do(stitch.Knit, ch.side-1)
+		r.do(stitch.CDD, 1)
+		r.do(stitch.Knit, ch.side-1)
+	} else {
+		r.do(stitch.Knit, 2*ch.side+1)
+	}
+	if ch.gain {
+		r.do(stitch.M1R, 1)
+	}
+	return r
+}
+
+// inwards works the same in a round from outside: a side loses at the point and gains in the valley.
+func (ch starChange) inwards() []stitch.Step {
+	var r row
+	r.do(stitch.Knit, 1)
+	side := ch.after()
+	switch {
+	case ch.gain && side == 1 && !ch.lose:
+		r.do(stitch.CDD, 1)
+		return r
+	case ch.gain && side == 1:
+		return nil
+	case ch.gain:
+		r.do(stitch.SSK, 1)
+		side -= 2
+	}
+	if ch.lose {
+		r.do(stitch.Knit, side)
+		r.do(stitch.M1R, 1)
+		r.do(stitch.Knit, 1)
+		r.do(stitch.M1L, 1)
+		r.do(stitch.Knit, side)
+	} else {
+		r.do(stitch.Knit, 2*side+1)
+	}
+	if ch.gain {
+		r.do(stitch.K2tog, 1)
+	}
+	return r
+}
+
+// starNotices say that a star has many more or fewer stitches than lie flat, all together.
+func (p *piece) starNotices(all int) []report.Notice {
+	wanted := p.grows * float64(p.rows) * float64(p.rows) / 2
+	percent := 100 * (float64(all)/wanted - 1)
+	reason, than, why := Ruffles, "more", ", since its middle has a stitch for each point and valley"
+	switch {
+	case math.Abs(percent) <= blockedOut:
+		return nil
+	case percent < 0:
+		reason, than, why = Cups, "fewer", ""
+	}
+	return []report.Notice{{Reason: reason, Field: "across_cm", Description: "in all it has " + measure.Decimal(math.Abs(percent), 0) + " % " + than +
+		" stitches than lie flat" + why + "; a larger star, or one of fewer points, lies flatter"}}
 }
 
 // starPoints are the corners of a star that stands with a point upward.

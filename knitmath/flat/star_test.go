@@ -15,8 +15,9 @@ func TestStarsAreKnit(t *testing.T) {
 	planned, worst := 0, 0.0
 	for _, rows := range []float64{22, 26, 28, 33, 40} {
 		for points := 4; points <= MaxCorners; points++ {
-			for cm := 12.0; cm < 60; cm += float64(knittest.Sweep(9, 24)) {
-				in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: rows}, Form: FormStar, AcrossCm: &cm, CornerCount: &points, WithOutline: true}
+			for cm := 8.0; cm < 60; cm += float64(knittest.Sweep(9, 24)) {
+				in := Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: rows}, Form: FormStar, AcrossCm: &cm, CornerCount: &points, WithOutline: true,
+					Direction: Direction(planned % 3)}
 				out, err := PlanFlatShape(in)
 				if err != nil {
 					knittest.CheckInputError(t, err)
@@ -36,6 +37,9 @@ func TestStarsAreKnit(t *testing.T) {
 				area := float64(points) * out.of.tip * out.of.valley * math.Sin(math.Pi/float64(points))
 				wanted := area * 20 * rows / 100
 				worst = max(worst, math.Abs(float64(total)/wanted-1))
+				if said := len(out.Notices) > 0; said != (math.Abs(100*float64(total)/wanted-100) > blockedOut) {
+					t.Errorf("%d points, %v cm, %v rows: %d stitches, %v wanted: %v", points, cm, rows, total, wanted, out.Notices)
+				}
 				if cm > 20 && math.Abs(float64(total)/wanted-1) > 0.15 {
 					t.Errorf("%d points, %v cm, %v rows: %d stitches, %v wanted", points, cm, rows, total, wanted)
 				}

@@ -294,7 +294,7 @@ type PlanFlatShapeRequest struct {
 	HeightCm *float64 `protobuf:"fixed64,9,opt,name=height_cm,json=heightCm,proto3,oneof" json:"height_cm,omitempty"`
 	// The length of a strip, in cm, 0.1 to 1,000; nearest two rows, halves up.
 	LengthCm *float64 `protobuf:"fixed64,10,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
-	// Where to begin. Inwards for a disc, a ring, a polygon, a mitred square.
+	// Where to begin. Inwards for a disc, a ring, a polygon, a star, a mitred square.
 	// Default outwards.
 	Direction FlatDirection `protobuf:"varint,11,opt,name=direction,proto3,enum=knitmath.v1.FlatDirection" json:"direction,omitempty"`
 	// Where in a row of a disc, a ring or a sector the count changes. Default
@@ -659,10 +659,11 @@ type PlanFlatShapeResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - CUPS, at arrangement or start_stitches: a row has fewer stitches than lie
-	//     flat in it, by more than 15 % and by more than a row gains.
-	//   - RUFFLES, at arrangement, start_stitches or wedge_count: a row has so many more, or
-	//     a disc begins as a tube.
+	//   - CUPS, at arrangement, start_stitches or across_cm: a row has fewer stitches than lie
+	//     flat in it, by more than 15 % and by more than a row gains, or a star in all, by more
+	//     than 15 %.
+	//   - RUFFLES, at arrangement, start_stitches, wedge_count or across_cm: a row, or a star in
+	//     all, has so many more, or a disc begins as a tube.
 	//   - SLANTED_ENDS, at form: the ends of a strip lie aslant.
 	//   - HOLE_AT_THE_CENTRE, at hole_cm: wedges of short rows have more rows at the
 	//     inner edge than lie flat there.
