@@ -359,3 +359,24 @@ func BenchmarkPlanHandspun(b *testing.B) {
 		}
 	}
 }
+
+// Singles are counted off only where there are others, and what is said of thick and of thin
+// yarn is not the same.
+func TestHandspunWords(t *testing.T) {
+	for _, c := range []struct {
+		in         Input
+		spin, says string
+	}{
+		{Input{Plies: []Ply{{Count: inTex(50)}}}, "Spin the single Z", "lace is knit far more loosely"},
+		{Input{Plies: []Ply{{Count: inTex(800), Times: new(2)}}}, "Spin the singles (2 plies) Z", "only a swatch tells of a rope"},
+		{Input{Plies: []Ply{{Count: inTex(50)}, {Count: inTex(60)}}}, "Spin the 1st single Z", "lace is knit"},
+	} {
+		out := planOf(t, c.in)
+		if d := out.Directions()[1]; !strings.HasPrefix(d, c.spin) {
+			t.Errorf("%q, want %q", d, c.spin)
+		}
+		if n := out.Notices[len(out.Notices)-1].Description; !strings.Contains(n, c.says) {
+			t.Errorf("%q, want %q", n, c.says)
+		}
+	}
+}

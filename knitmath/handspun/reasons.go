@@ -67,8 +67,12 @@ func (q *spinning) remark(out *Plan) {
 	}
 	q.remarkTwist(out, add)
 	if out.MetresPer100G < yarn.LeastUsualMetres || out.MetresPer100G > yarn.MostUsualMetres {
+		beyond := "lace is knit far more loosely"
+		if out.MetresPer100G < yarn.LeastUsualMetres {
+			beyond = "only a swatch tells of a rope"
+		}
 		add(BeyondBands, "plies", "make a yarn outside of "+out.thickness(yarn.LeastUsualMetres, yarn.MostUsualMetres)+
-			", where usual gauges are known; the one given is a guess, and lace is knit far more loosely")
+			", where usual gauges are known; the one given is a guess, and "+beyond)
 	}
 	if out.Fits > FitFits {
 		add(OffGauge, "gauge", out.fitWords())

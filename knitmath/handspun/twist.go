@@ -9,8 +9,8 @@ import (
 
 var (
 	angleCited = report.Source{Figure: "usual angles", Status: report.SourceStatusCommonPractice,
-		Citation: "common practice of spinners by hand: 15 degrees at least, 20 soft knitting yarn, 30 to 35 socks; of six plies and more less, so that " +
-			"the balanced ply has 35 (own derivation)"}
+		Citation: "common practice of spinners by hand: 15 degrees at least, 20 soft knitting yarn, 30 to 35 socks; of six plies and " +
+			"more less, so that the balanced ply has 35 (own derivation)"}
 	balanceCited = report.Source{Figure: "balanced ply", Status: report.SourceStatusSecondHand,
 		Citation: "ply turns equal the turns left in the singles, attributed to Ross, Handspinner's Workbook: " +
 			"P = sum of S / (n + 1); 0.9 to 1.125 times that, which for two plies is 0.6 to 0.75 of the singles"}

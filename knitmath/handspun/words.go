@@ -84,7 +84,7 @@ func (o Plan) Directions() []string {
 		d[0] = "Spin, ply, wash and dry a sample first, and measure it as the samples say."
 	}
 	for i, p := range o.Plies {
-		s := "Spin " + nameOf(p, i) + " " + p.Twist.Direction.String() + ", " + o.turns(p.Twist)
+		s := "Spin " + o.nameOf(i) + " " + p.Twist.Direction.String() + ", " + o.turns(p.Twist)
 		if p.TreadlesPerDraft != nil {
 			s += ": " + treadles(*p.TreadlesPerDraft) + " for each draft"
 		}
@@ -104,10 +104,18 @@ func (o Plan) Directions() []string {
 		"a card with the wraps of the sample keeps the thickness.")
 }
 
-func nameOf(p PliedSingle, i int) string {
+// nameOf names the singles of one kind: which they are only where there are others.
+func (o Plan) nameOf(i int) string {
+	p := o.Plies[i]
 	name := p.Name
-	if name == "" {
+	switch {
+	case name != "":
+	case len(o.Plies) > 1:
 		name = "the " + report.Ordinal(i+1) + " single"
+	case p.Times > 1:
+		name = "the singles"
+	default:
+		name = "the single"
 	}
 	if p.Times > 1 {
 		name += " (" + report.CountOf(p.Times, "plies") + ")"

@@ -89,8 +89,8 @@ func (q *question) remarkGauges(out *Estimate, add func(reason report.Reason, fi
 	}
 	if all {
 		usual := usualRatios[q.pieces[0].fabric]
-		add(UnusualRatio, "gauge", "has "+measure.Decimal(out.RowsToStitch, 2)+" rows to a stitch of width; "+usual.name+" has about "+usual.usual+
-			", so the answer by loop holds less well")
+		add(UnusualRatio, "gauge", "has "+measure.Decimal(out.RowsToStitch, 2)+" rows to a stitch of width; "+usual.name+" has about "+
+			usual.usual+", so the answer by loop holds less well")
 		return
 	}
 	for i, p := range q.pieces {

@@ -61,19 +61,7 @@ func (y RemainingYarn) verdict(u measure.DisplayUnit, i, yarns int) string {
 		subject = report.Sentence(nameOf(y.Name, i))
 	}
 	left, needed, margin, words := y.amounts()
-	have := words(
-		u,
-		left.Likely,
-	) + " left, " + words(
-		u,
-		needed.Likely,
-	) + " needed (" + words(
-		u,
-		needed.Low,
-	) + " to " + words(
-		u,
-		needed.High,
-	) + ")"
+	have := words(u, left.Likely) + " left, " + words(u, needed.Likely) + " needed" + needed.beside(u, words)
 	switch y.Lasts {
 	case LastsSurely:
 		return subject + " will last: " + have + ", at least " + words(u, math.Max(0, margin.Low)) + " over."

@@ -10,8 +10,7 @@ var _ report.Answer = Estimate{}
 
 // Summary says the answer in words.
 func (o Estimate) Summary() string {
-	s := "You need " + yarn.LengthWords(o.unit, o.LengthM.Likely) + " of yarn (" + yarn.LengthWords(o.unit, o.LengthM.Low) + " to " +
-		yarn.LengthWords(o.unit, o.LengthM.High) + ")"
+	s := "You need " + yarn.LengthWords(o.unit, o.LengthM.Likely) + " of yarn" + o.LengthM.beside(o.unit, yarn.LengthWords)
 	if o.MassG != nil {
 		s += ", " + yarn.MassWords(o.unit, o.MassG.Likely)
 	}
@@ -32,6 +31,16 @@ func (o Estimate) Summary() string {
 		s += sep + report.CountOf(*c.BallCount, "balls") + " of " + colourName(c.Name, i)
 	}
 	return s + ", for the " + figure + " figure."
+}
+
+// beside is a range in brackets, for behind its likely figure; nothing where low and high
+// read alike.
+func (r Range) beside(u measure.DisplayUnit, words func(measure.DisplayUnit, float64) string) string {
+	least, most := words(u, r.Low), words(u, r.High)
+	if least == most {
+		return ""
+	}
+	return " (" + least + " to " + most + ")"
 }
 
 // loopCovers says what the range by loop covers.

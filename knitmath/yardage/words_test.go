@@ -69,3 +69,12 @@ func TestYarnSummary(t *testing.T) {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
+
+// A range that reads as one figure is not said twice: a stitch is 2.06 cm of yarn.
+func TestRangeOfOneFigure(t *testing.T) {
+	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, State: FabricStateFullyRelaxed,
+		Pieces: []Piece{{Counted: &CountedPiece{Stitches: 1, Rows: 1}}}}
+	if got, want := estimateOf(t, in).Summary(), "You need 0.02 m of yarn, reserve included."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}

@@ -56,7 +56,8 @@ func (o *Comparison) compareThickness() {
 			", as far as length and mass tell: a lofty yarn is thicker than that, a dense one thinner")
 	}
 	if a, b := o.FirstWrapsPerInch, o.SecondWrapsPerInch; a != nil && b != nil {
-		o.judge(AspectWraps, judged(*b / *a), *b < *a, "the second has "+apart(*b / *a, "more wraps", "fewer wraps", "as many wraps")+" to the inch")
+		o.judge(AspectWraps, judged(*b / *a), *b < *a,
+			"the second has "+apart(*b / *a, "more wraps", "fewer wraps", "as many wraps")+" to the inch")
 	}
 	if a, b := o.first.perCm(), o.second.perCm(); a != nil && b != nil {
 		ratio := nearest(new(big.Rat).Quo(b, a))

@@ -10,8 +10,10 @@ import (
 var _ report.Answer = Comparison{}
 
 // verdictWords say a verdict.
-var verdictWords = [...]string{VerdictUnspecified: "The yarns have no measure in common, so that it cannot be told whether the second will do", VerdictFits: "The second yarn will do",
-	VerdictNearly: "The second yarn will nearly do", VerdictNo: "The second yarn will not do as it is"}
+var verdictWords = [...]string{
+	VerdictUnspecified: "The yarns have no measure in common, so that it cannot be told whether the second will do",
+	VerdictFits:        "The second yarn will do",
+	VerdictNearly:      "The second yarn will nearly do", VerdictNo: "The second yarn will not do as it is"}
 
 // Summary says the verdict with what it rests on, and the balls.
 func (o Comparison) Summary() string {
@@ -28,7 +30,11 @@ func (o Comparison) Summary() string {
 	case o.Verdict == VerdictUnspecified:
 		s += " If it does, it takes " + report.CountOf(*o.SecondBallCount, "balls") + ", for " + LengthWords(o.unit, *o.NeededM) + "."
 	case o.Verdict < VerdictNo:
-		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM) + "."
+		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM)
+		if o.second.strands > 1 {
+			s += " in " + report.CountOf(o.second.strands, "strands")
+		}
+		s += "."
 	}
 	return s
 }

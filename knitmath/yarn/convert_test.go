@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -138,5 +139,23 @@ func BenchmarkConvertYarnCount(b *testing.B) {
 		if err != nil || out.Summary() == "" || len(out.Sources()) == 0 {
 			b.Fatal(err)
 		}
+	}
+}
+
+// What was asked is not said again: tex in tex, metres to 100 g in those.
+func TestSummaryDoesNotRepeat(t *testing.T) {
+	for text, want := range map[string]string{
+		"250 tex":     "250 tex is 400 m/100 g.",
+		"400 m/100 g": "400 m/100 g is 250 tex.",
+		"5 run":       "5 run is 62.01 tex, 1613 m/100 g.",
+	} {
+		out, err := ConvertYarnCount(ConvertInput{Count: &Count{Notation: text}})
+		if err != nil || out.Summary() != want {
+			t.Errorf("%q: %q, %v; want %q", text, out.Summary(), err, want)
+		}
+	}
+	out, err := ConvertYarnCount(ConvertInput{Count: &Count{Notation: "1600 yd/lb"}, DisplayUnit: measure.DisplayUnitIn})
+	if err != nil || out.Summary() != "1600 yd/lb is 310 tex." {
+		t.Errorf("%q, %v", out.Summary(), err)
 	}
 }

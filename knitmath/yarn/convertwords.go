@@ -15,11 +15,14 @@ func (o Conversion) Summary() string {
 		return ""
 	}
 	tex := o.yarn.notation(CountSystemTex, o.Tex, o.SingleTex)
-	if o.System == CountSystemMetresPer100G && o.unit != measure.DisplayUnitIn {
-		return o.yarn.In(o.System) + " is " + tex + "."
-	}
-	if o.Plies == 1 {
-		return o.yarn.In(o.System) + " is " + tex + ", " + o.bandWords() + "."
+	switch said := o.yarn.In(o.System) + " is "; {
+	case o.System == CountSystemMetresPer100G && o.unit != measure.DisplayUnitIn,
+		o.System == CountSystemYardsPerPound && o.unit == measure.DisplayUnitIn:
+		return said + tex + "."
+	case o.System == CountSystemTex && o.Plies == 1:
+		return said + o.bandWords() + "."
+	case o.Plies == 1:
+		return said + tex + ", " + o.bandWords() + "."
 	}
 	return strconv.Itoa(o.Plies) + " plies of " + spelled(o.System, significant(o.yarn.Single.number(o.System))) + " are " + tex +
 		", " + o.bandWords() + "."

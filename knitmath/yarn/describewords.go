@@ -33,6 +33,9 @@ func (o Description) Summary() string {
 	if !o.yarn.Tex.IsZero() {
 		s += " It is " + significant(o.yarn.Tex.Float()) + " tex, " + bandWords(o.unit, o.yarn.Tex) + "."
 	}
+	if o.Twist != nil {
+		s += " Its twist lies at " + measure.Decimal(o.Twist.AngleDegrees, 0) + " degrees."
+	}
 	if o.LowGaugeStitches != nil && o.in.Stitches == nil {
 		s += " Ordinary yarns of its length are knit at " + GaugeWords(o.unit, *o.LowGaugeStitches, *o.HighGaugeStitches) + "."
 	}
