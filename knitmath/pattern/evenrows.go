@@ -57,8 +57,8 @@ func (r *runner) openEven(l *Line, lines []int16) {
 	r.now = hand{left: r.now.total()}
 	r.turned, r.machine, r.first = 0, nil, false
 	if !r.round {
-		r.side = l.info.endSide.Other()
-		r.sideSaid = r.sideSaid || l.info.endSide != stitch.SideUnspecified
+		r.side = stitch.SideUnspecified
+		r.ended(l)
 	}
 }
 

@@ -149,6 +149,7 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	if p.next == first {
 		p.next++
 	}
+	p.stockingSide(&line.info, first)
 	p.ledUnused(line, from)
 	p.finish(line, from)
 	return more
@@ -175,6 +176,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	if p.copies(line, from) {
 		return
 	}
+	label := line.info
 	if !p.needles(line) && (p.markersOnly(line) || !p.direction(line)) {
 		more := p.row(line)
 		p.ledUnused(line, from)
@@ -184,7 +186,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 		}
 	} else {
 		more := p.tail(line)
-		p.forLabel(line)
+		p.forLabel(line, &label)
 		p.ledUnused(line, from)
 		p.finish(line, from)
 		if !more {
@@ -213,15 +215,19 @@ func (p *parser) forWhat() {
 
 // forLabel makes rows that are worked even what the label says they are: so many, or
 // those of its numbers.
-func (p *parser) forLabel(line *Line) {
+func (p *parser) forLabel(line *Line, label *lineInfo) {
 	info := &line.info
+	if label.ranges != nil {
+		p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
+	}
 	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
 		return
 	}
 	switch {
 	case info.forRows != nil && info.counts == nil:
 		info.counts, info.open = info.forRows, false
-	case info.ranges != nil && (info.counts == nil || single(info.counts, 1)):
+	case info.ranges != nil && (info.counts == nil || single(info.counts, 1) ||
+		p.rowsAsNumbered(label, func(size int) int { return at(info.counts, size) })):
 		info.hidden = []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd}}
 		info.counts, info.open = nil, false
 	case info.ranges == nil && info.counts == nil && info.forRows == nil && line.Label != "" && info.every == everyNone:

@@ -120,22 +120,6 @@ func (r *runner) close(i int, start hand) {
 	r.compare(l, start)
 }
 
-// ended compares the side of the last row with what the text says.
-func (r *runner) ended(l *Line) {
-	end := l.info.endSide
-	if end == stitch.SideUnspecified || r.round {
-		return
-	}
-	if l.info.open {
-		r.side, r.sideSaid = end.Other(), true // as many rows as it takes
-		return
-	}
-	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.start.Side != stitch.SideUnspecified) {
-		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
-	}
-	r.side, r.sideSaid = end.Other(), true
-}
-
 // repeated finds the lines of the rows to be repeated.
 func (r *runner) repeated(info *lineInfo) ([]int16, bool) {
 	r.lines = r.lines[:0]

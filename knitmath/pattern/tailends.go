@@ -14,8 +14,8 @@ func (p *parser) ending(info *lineInfo) {
 			break
 		}
 	}
-	if end := p.endingRow(p.next + 1); end != 0 {
-		p.next = end
+	if end, row := p.endingRow(p.next + 1); end != 0 {
+		p.next, info.endRow = end, row
 		return
 	}
 	for n := 0; n < 8; n++ {
@@ -42,21 +42,52 @@ func (p *parser) ending(info *lineInfo) {
 	p.next++
 }
 
-// endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i,
-// 0 if that is not what stands there.
-func (p *parser) endingRow(i int) int {
+// endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i, and
+// which row it is; 0 if that is not what stands there.
+func (p *parser) endingRow(i int) (end int, row int32) {
 	if !p.tokens[i].is("with", "on", "after") {
-		return 0
+		return 0, 0
 	}
 	for i++; p.tokens[i].is("a", "an", "the", "rib", "patt", "pattern", "chart", "garter"); i++ {
 	}
 	if p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber {
-		return i + 2
+		return i + 2, p.tokens[i+1].number
 	}
-	if end := p.ordinalEnd(i); end != 0 && p.tokens[end].row() {
-		return end + 1
+	if end := p.ordinalEnd(i); end != 0 {
+		row := int32(p.ordinalValue(i))
+		for ; p.tokens[end].is("rib", "patt", "pattern", "chart"); end++ {
+		}
+		if p.tokens[end].row() {
+			return end + 1, row
+		}
 	}
-	return 0
+	return 0, 0
+}
+
+// stockingSide is the side that "beg with a k row, work in st st" says its first row is on:
+// the knit rows of stocking stitch are those of the right side. The words of the direction
+// begin at token from.
+func (p *parser) stockingSide(info *lineInfo, from int) {
+	if info.kind != lineEven || info.side != stitch.SideUnspecified || info.ranges != nil {
+		return
+	}
+	stocking, side := false, stitch.SideUnspecified
+	for i := from; i < p.next; i++ {
+		t, next := &p.tokens[i], &p.tokens[i+1]
+		switch {
+		case t.is("rev", "reverse", "reversed"):
+			return
+		case t.is("stocking", "stockinette", "st") && next.is("st", "stitch"):
+			stocking = true
+		case t.row() && p.tokens[i-1].is("k", "knit") && p.tokens[i-2].is("with", "a"):
+			side = stitch.RightSide
+		case t.row() && p.tokens[i-1].is("p", "purl") && p.tokens[i-2].is("with", "a"):
+			side = stitch.WrongSide
+		}
+	}
+	if stocking {
+		info.side = side
+	}
 }
 
 // starting passes over "beg with a k row", "beg and ending RS rows with k2".

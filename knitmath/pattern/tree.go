@@ -129,6 +129,7 @@ type lineInfo struct {
 	until   []int       // "until 76 sts rem"
 	open    bool        // until a length
 	endSide stitch.Side // "ending with a WS row"
+	endRow  int32       // "ending with Row 3", 0 if it is not said
 	op      stitch.Op
 	ownLine int
 

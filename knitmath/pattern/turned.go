@@ -16,6 +16,20 @@ func (p *parser) rowAfterTurn() bool {
 	return ok
 }
 
+// turnEnds reports whether ", turn" stands at token i and nothing more of its row: "Knit, turn."
+// is a whole row.
+func (p *parser) turnEnds(i int) bool {
+	for p.tokens[i].is(",", ";", "and", "then") {
+		i++
+	}
+	if !p.tokens[i].is("turn") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "work", "piece"); i++ {
+	}
+	return p.endsAt(i) || p.tokens[i].is(",", ";", "(", "and", "then", "-", "leaving")
+}
+
 // passSigns passes over commas and the words that join clauses.
 func (p *parser) passSigns() {
 	for p.peek().is(",", ";", "and", "then", "&") {
