@@ -209,7 +209,7 @@ func (p *parser) yarnAside(first bool) asideKind {
 	for n := 0; n < 14; n++ {
 		t := p.peek()
 		switch {
-		case p.endsAt(p.next) || t.is(",", ";", ")", "]") || t.kind == tokenStar:
+		case p.endsAt(p.next) || t.is(",", ";", ")", "]") || t.kind == tokenStar || t.kind == tokenMark && p.claimAhead():
 			p.passed(from.to(p.last()))
 			return asideRead
 		case t.is("and", "then") && (p.startsItem(p.next+1) || p.directionAt(p.next+1)):

@@ -22,8 +22,16 @@ func (s *scanner) dashed(start, size int) bool {
 // rowEnding are words with which a row ends before its count.
 var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts marker turn once twice times rem`)
 
-// dashedNumber reports whether a number that ends a row stands after a dash at token i that
-// follows a word with which a row ends: "to end - 81".
+// dashedNumber reports whether numbers of all sizes that end a sentence stand after a dash at
+// token i that is none of a range: "to end - 81", "pm for beg of rnd—20 (24, 28)".
 func (p *parser) dashedNumber(i int) bool {
-	return i > 0 && p.tokens[i].is("-") && p.tokens[i-1].is("end", "around", "across") && p.bareNumber(i+1)
+	if i == 0 || !p.tokens[i].is("-") || p.tokens[i-1].kind != tokenWord || !p.bareNumber(i+1) {
+		return false
+	}
+	if p.tokens[i-1].is("end", "around", "across") {
+		return true
+	}
+	_, n := p.sizedEnd(i + 1)
+	return n == p.sizes && (p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > p.tokens[i-1].end) &&
+		!(p.tokens[i-1].row() && !p.tokens[max(i-2, 0)].is("of", "the", "this", "new")) && !p.tokens[i-1].is("size", "sizes", "needle", "needles", "us", "page", "chart", "step")
 }

@@ -65,6 +65,7 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 	case len(parts) > 0:
 		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-nearest(parts, n)),
 			"the parts are of "+listed64(parts)+" stitches, none of "+strconv.Itoa(int(n)))
+	case l.info.beside: // their number is not known, that of all of them is checked
 	default:
 		r.fault(KindQuestion, ReasonUnread, l.info.claimAt, 0, "of which stitches? there are "+stitches(int(total))+" in all")
 	}

@@ -1,14 +1,19 @@
 package pattern
 
+import (
+	"strconv"
+	"strings"
+)
+
 // partWords are words with which parts of a count are told beside it.
 var partWords = wordSet(`each for on front back sleeve sleeves needle needles between markers marker m in work side sides sts st stitches
 	per 	shoulder shoulders of the left right body instep sole rows rnds worked rem remain held and heel palm first second other total
-	either both armhole neck`)
+	either both armhole neck half`)
 
 // partsTold is the index after what tells the parts of a count at token i: ": 30 (32, 34) each
 // for front and back, 10 (10, 12) for each sleeve"; 0 if that is not what stands there.
 func (p *parser) partsTold(i int) int {
-	if !p.tokens[i].is(":", ";", ",", "(") {
+	if !p.tokens[i].is(":", ";", ",", "(", "with") {
 		return 0
 	}
 	open := p.tokens[i].is("(")
@@ -32,7 +37,7 @@ func (p *parser) partsTold(i int) int {
 			return i
 		case t.kind == tokenWord && partWords[t.text]:
 			words++
-		case t.kind == tokenNumber, t.is(",", "-", "/", ":", "["), t.is("(", ")", "]"):
+		case t.kind == tokenNumber, t.is(",", "-", "/", ":", ";", "["), t.is("(", ")", "]"):
 			if end, _ := p.sizedEnd(i); end > i {
 				i = end
 				continue
@@ -45,14 +50,141 @@ func (p *parser) partsTold(i int) int {
 	return 0
 }
 
-// passParts passes over them.
-func (p *parser) passParts() bool {
+// passParts passes over the parts of a count. Those between markers are compared when the row
+// has been worked; those of the whole piece must add up to the count.
+func (p *parser) passParts(line *Line) bool {
 	end := p.partsTold(p.next)
 	if end == 0 {
 		return false
 	}
 	from := p.peek().span
+	parts, known := p.partsUpTo(end)
 	p.next = end
-	p.passed(from.to(p.last()))
+	at := from.to(p.last())
+	if known && len(parts) == 1 && parts[0].between && line.info.partial == nil {
+		line.info.partial, line.info.between, line.info.beside = without(parts[0].n), true, true
+		if line.info.claimAt.end < at.end {
+			line.info.claimAt = line.info.claimAt.to(p.last())
+		}
+		return true
+	}
+	if known {
+		p.partsAddUp(line, parts, at)
+	}
+	p.passed(at)
 	return true
+}
+
+// partOf is one part of a count: so many stitches, so many times.
+type partOf struct {
+	n       []int
+	times   int
+	between bool // between two markers
+	names   []string
+}
+
+// partsUpTo reads the parts that are told up to token end; known says that all of them were
+// understood.
+func (p *parser) partsUpTo(end int) (parts []partOf, known bool) {
+	save, found, listed := p.next, p.found.mark(), p.listed
+	defer func() {
+		p.next, p.listed = save, listed
+		p.found.rewind(found)
+	}()
+	known = true
+	for p.next++; p.next < end && !p.peek().is(")"); {
+		if p.peek().is(",", ";", "and", ":") {
+			p.next++
+			continue
+		}
+		part, ok := p.partUpTo(end)
+		if !ok {
+			return nil, false
+		}
+		parts, known = append(parts, part), known && part.times > 0
+	}
+	return parts, known && len(parts) > 0
+}
+
+// partUpTo reads "11 sts each for front and back"; its times are 0 where they are not known.
+func (p *parser) partUpTo(end int) (partOf, bool) {
+	part := partOf{n: p.number()}
+	if part.n == nil || len(part.n) != 1 && len(part.n) != p.sizes {
+		return part, false
+	}
+	each, names := false, 0
+	for ; p.next < end; p.next++ {
+		t := p.peek()
+		if to, _ := p.sizedEnd(p.next); to != 0 || t.is(")", ",", ";") {
+			break
+		}
+		switch {
+		case t.is("each", "per", "either", "both"):
+			each = true
+		case t.is("between"):
+			part.between = true
+		case t.is("front", "back", "sleeve", "body", "instep", "sole", "heel", "palm", "half", "shoulder"):
+			names++
+			part.names = append(part.names, t.text)
+		case t.is("sleeves", "sides", "shoulders"):
+			names, each = names+2, false
+			part.names = append(part.names, strings.TrimSuffix(t.text, "s"))
+		case t.is("side", "needle", "needles", "held", "rem", "remain", "worked", "rows", "rnds", "total", "neck", "armhole"):
+			return part, true // what these are of is not followed
+		}
+	}
+	switch {
+	case part.between:
+		part.times = 1
+	case each && names == 1:
+		part.times = 2 // "each sleeve", "each half"
+	default:
+		part.times = names
+	}
+	return part, true
+}
+
+// partsAddUp compares the sum of the parts with the count, where they are all of it: front and
+// back, with the sleeves where any are told, or what a sock and a mitten have.
+func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
+	if !wholePiece(parts) || len(line.ClaimedStitches) == 0 {
+		return
+	}
+	for size := range p.sizes {
+		total := 0
+		if total = at(line.ClaimedStitches, size); total < 0 {
+			continue
+		}
+		sum, least := 0, MaxNumber
+		for _, part := range parts {
+			n := at(part.n, size)
+			sum, least = sum+part.times*n, min(least, n)
+		}
+		if sum == total || total-sum >= least && !hasPart(parts, "sleeve") { // the sleeves may be left out
+			continue
+		}
+		text := "the parts add up to " + strconv.Itoa(sum) + ", not " + strconv.Itoa(total)
+		if p.sizes > 1 {
+			text = "size " + strconv.Itoa(size+1) + ": " + text
+		}
+		p.mistake(ReasonClaim, where, text)
+		return
+	}
+}
+
+// wholePiece reports whether parts are all that a piece has.
+func wholePiece(parts []partOf) bool {
+	return hasPart(parts, "front") && hasPart(parts, "back") || hasPart(parts, "half") ||
+		hasPart(parts, "instep") && (hasPart(parts, "sole") || hasPart(parts, "heel")) || hasPart(parts, "palm") && hasPart(parts, "back")
+}
+
+func hasPart(parts []partOf, name string) bool {
+	for _, part := range parts {
+		for _, n := range part.names {
+			if n == name {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -29,7 +29,7 @@ func (p *parser) rowClaims(line *Line) bool {
 	if p.claimAhead() && !p.claim(line) {
 		return false
 	}
-	for line.ClaimedStitches != nil && p.passParts() || p.remarkEnd(p.next) != 0 {
+	for line.ClaimedStitches != nil && p.passParts(line) || p.remarkEnd(p.next) != 0 {
 		p.next = max(p.next, p.remarkEnd(p.next))
 	}
 	for p.peek().is(",", ";", "and", "then", ":") {
@@ -42,7 +42,7 @@ func (p *parser) rowClaims(line *Line) bool {
 		if !p.claim(line) {
 			return false
 		}
-		p.passParts()
+		p.passParts(line)
 		p.accept(".")
 	}
 	return true

@@ -61,6 +61,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 		if !p.claim(line) {
 			info.kind = lineUnread
 		}
+	case line.ClaimedStitches != nil && p.passParts(line):
 	case t.kind == tokenNewline && p.wrapped():
 		p.next++
 	case t.kind == tokenEnd || t.kind == tokenNewline:
@@ -126,7 +127,6 @@ func (p *parser) tailWords(line *Line) {
 func (p *parser) tailTold(line *Line) {
 	info := &line.info
 	switch {
-	case line.ClaimedStitches != nil && p.passParts():
 	case p.rowsToldAt(p.next) != 0:
 		p.passTail(p.rowsToldAt(p.next))
 	case info.kind == lineEven && p.evenFor(info):

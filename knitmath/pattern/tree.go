@@ -162,6 +162,7 @@ type lineInfo struct {
 	partial       []int    // "38 sts rem for back": a count of a part of the stitches
 	inWork        bool     // which is what is worked from here on
 	between       bool     // and that between two markers
+	beside        bool     // it stands beside a count of all of them
 	labelClaim    int      // the token at which the label says a count, 0 for none
 	places        bool     // it places markers, and does not say where
 	inRounds      bool     // its label calls it a round
