@@ -28,6 +28,8 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideRead
 	case t.kind != tokenWord:
 		return asideNone
+	case p.startTold():
+		return asideRead
 	case p.workedAgain(*steps):
 		return asideRead
 	case p.colourEnd(p.next) != 0:

@@ -111,10 +111,14 @@ func (p *parser) qualified(s *Step) bool {
 func (p *parser) qualifiedByKind(s *Step) bool {
 	switch {
 	case s.Operation == stitch.PlaceMarker || s.Name == "replace marker" || s.Name == "replace m":
+		if end := p.startSaid(p.next); end != 0 {
+			p.next, p.startMoves = end, true
+			return true
+		}
 		if !p.peek().is("for", "here", "as") {
 			return false
 		}
-		for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then"); p.next++ {
+		for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then") && !p.claimAhead(); p.next++ {
 		}
 		return true
 	case p.forPart(), p.peek().is("by") && p.madeBy(s):

@@ -210,7 +210,7 @@ func (r *runner) work(i int, claimed bool) {
 		}
 		return
 	}
-	if !r.followed(i, claimed) {
+	if !r.followed(i, claimed) || r.startMoved(i) {
 		return
 	}
 	if r.turned == stitch.Turn && r.facts[i].startsOver {

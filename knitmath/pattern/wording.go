@@ -227,7 +227,7 @@ func (p *parser) rowEnds() bool {
 		return true
 	}
 	t := p.peek()
-	if p.turnEnds(p.next) {
+	if p.turnEnds(p.next) || p.markerLast(p.next) {
 		return true
 	}
 	if t.is(",", ";") && (p.numberedAt(p.next+1) || p.ahead(1).is("then") && p.ahead(2).is("rep", "repeat") && p.inside == 0) {
