@@ -221,6 +221,9 @@ func (p *parser) joining(line *Line) bool {
 	end := p.sentenceEnd(p.next)
 	round := false
 	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
+		if p.tokens[i-1].is("to", "onto") && p.takingRest(line, i) {
+			return true
+		}
 		if n := p.heldSts(i); n != 0 && p.tokens[i-1].is("to", "onto") {
 			return p.taking(line, i)
 		}

@@ -8,8 +8,10 @@ import (
 
 // unworkedRest is what a row leaves unworked after a turn, where the text puts it aside.
 type unworkedRest struct {
-	held  bool
-	count []int // how many stitches, if it is said
+	held   bool
+	count  []int // how many stitches, if it is said
+	worked []int // how many go on being worked, if that is said
+	at     span  // where that is
 }
 
 // either notes a row of fixed stitches and then a decrease or an increase "around":

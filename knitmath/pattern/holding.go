@@ -11,6 +11,9 @@ func (p *parser) holding(line *Line) bool {
 	back := p.peek().is("return", "replace", "transfer", "move", "place", "slip", "sl", "put")
 	verbAt := p.next
 	p.next++
+	if p.tokens[verbAt].is("return", "returning") && p.peek().is("to") && p.takingRest(line, p.next+1) {
+		return true
+	}
 	n, all, held, ok := p.someStitches()
 	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
 		ok, all = true, true

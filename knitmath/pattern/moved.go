@@ -61,6 +61,7 @@ func (r *runner) hold(l *Line) {
 	}
 	if total == 0 && l.info.counts != nil && r.aside == 0 && n <= r.heldSum() { // "slip centre st onto a safety pin"
 		r.taken(n)
+		r.held = append([]int64{n}, r.held...) // apart from the others, that wait for their turn
 		return
 	}
 	n = r.wholeHeld(l, n)
@@ -103,6 +104,10 @@ func (r *runner) holdRest(i int) {
 
 // take takes stitches up again.
 func (r *runner) take(l *Line) {
+	if l.info.restOf != restNone {
+		r.takeRest(l)
+		return
+	}
 	sum := r.heldSum()
 	n := sum
 	if l.info.counts != nil {

@@ -18,6 +18,12 @@ func (p *parser) row(line *Line) bool {
 		line.info.kind = lineUnread
 		return false
 	}
+	if p.rest.worked != nil && line.info.partial == nil {
+		line.info.partial, line.info.beside = p.rest.worked, true
+		if line.info.claimAt.end == 0 {
+			line.info.claimAt = p.rest.at
+		}
+	}
 	follows, ok := p.rowEnd(line)
 	if !ok {
 		line.info.kind = lineUnread

@@ -11,7 +11,8 @@ func (p *parser) rowAfterTurn() bool {
 	// A bracket may hold a remark on the turn, or a count.
 	ok := !p.endsAt(p.next) && !p.claimAhead() && p.remarkEnd(p.next) == 0 && p.labelEnd(p.next) == 0 &&
 		!p.peek().is("leave", "leaving", "place", "placing", "put", "slip", "sl") && p.startsItem(p.next)
-	ok = ok || p.peek().is("sl", "slip") && p.startsItem(p.next) && !p.heldAfter(p.next)
+	_, on := p.onTheseEnd(p.next)
+	ok = ok && on == 0 || p.peek().is("sl", "slip") && p.startsItem(p.next) && !p.heldAfter(p.next)
 	p.next = save
 	return ok
 }
