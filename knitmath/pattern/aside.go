@@ -182,7 +182,17 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	p.next++
 	n, all, _, ok := p.someStitches()
 	if ok && p.accept("unworked", "unknit") {
-		if k := len(*steps); k > 0 && (*steps)[k-1].Operation.EndsRow() {
+		k := len(*steps)
+		switch {
+		case k > 0 && (*steps)[k-1].Operation.EndsRow():
+			return asideRead
+		case k > 0 && n != nil && !(*steps)[k-1].stretch() && !p.onlyRows: // it is turned before them
+			*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from})
+			p.rest = unworkedRest{held: true, count: n}
+			if p.accept("for") {
+				p.accept("the")
+				p.accept("instep", "heel", "front", "back", "thumb")
+			}
 			return asideRead
 		}
 	}

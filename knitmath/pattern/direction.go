@@ -147,6 +147,7 @@ func (p *parser) passing(line *Line) bool {
 		if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
 			return false
 		}
+		line.info.turnsWork = first.text == "turn"
 	case "pull", "undo", "unpick":
 	case "place", "replace", "remove", "slip", "sl":
 		if first.text == "remove" && p.scrapYarn() {

@@ -27,16 +27,17 @@ type engine struct {
 	among map[*shapings]bool // stretches whose first row is one of their times
 
 	// What a size needs for itself, and leaves to the next.
-	written *numbering
-	history []int16
-	lines   []int16
-	steps   []stitch.Step
-	places  []span
-	last    profile // of a row that ends with "fasten off"
-	between profile // of a row whose increases are made between stitches
-	turns   []int16 // rows between two shapings, and the one that is shaped
-	seen    []bool  // lines that were worked in this size
-	held    []int64 // stitches put aside, in the order in which they were
+	written    *numbering
+	history    []int16
+	lines      []int16
+	steps      []stitch.Step
+	places     []span
+	last       profile // of a row that ends with "fasten off"
+	turningRow profile // of a row that must end with a turn
+	between    profile // of a row whose increases are made between stitches
+	turns      []int16 // rows between two shapings, and the one that is shaped
+	seen       []bool  // lines that were worked in this size
+	held       []int64 // stitches put aside, in the order in which they were
 }
 
 // allSizes is for a profile that is the same in all sizes.

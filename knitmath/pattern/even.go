@@ -246,7 +246,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].stitches() {
+	if end == 0 || !p.tokens[p.ofPart(end)].stitches() {
 		return false
 	}
 	save := p.next
@@ -256,6 +256,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 		p.next = save
 		return false
 	}
+	p.next = p.ofPart(p.next)
 	p.accept("st", "sts", "stitches")
 	if across && !p.peek().is("only") {
 		p.next = save

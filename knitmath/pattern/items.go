@@ -81,7 +81,7 @@ func (p *parser) separators(inner string) bool {
 				p.next++
 				return true
 			}
-			if p.next++; p.startsLine() {
+			if p.next++; p.startsLine() || atTop && p.tellsNext() {
 				return true
 			}
 			continue
@@ -98,6 +98,12 @@ func (p *parser) separators(inner string) bool {
 			return true
 		}
 	}
+}
+
+// tellsNext reports whether a sentence comes next that only tells of the stitches: "These 32 sts
+// form the heel".
+func (p *parser) tellsNext() bool {
+	return p.peek().is("these", "those", "this") && p.startSaid(p.next) == 0 && phrasesHarmless(p, p.next)
 }
 
 // joinsSteps reports whether a word comes next that only joins steps.

@@ -24,6 +24,11 @@ func (p *parser) prose(line *Line) bool {
 		line.info.kind = linePassed
 		return true
 	}
+	for n := i + 1; n < end; n++ { // "These 32 sts form the heel; place the other 32 on a holder"
+		if p.tokens[n].is(";") && p.verbAt(n+1) {
+			end = n
+		}
+	}
 	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
 	if !known && !p.tells(i, end) {
 		return false

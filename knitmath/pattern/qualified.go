@@ -143,7 +143,7 @@ func (p *parser) forPart() bool {
 		if draft.Part(t.text) && !t.is("left", "right", "first", "second", "center", "centre", "start", "main", "beginning") {
 			p.accept("for")
 			p.next = i
-			for p.accept("side", "edge", "shaping") {
+			for p.accept("side", "edge", "shaping", "flap", "gusset", "sts", "stitches") {
 			}
 			return true
 		}

@@ -41,6 +41,7 @@ type runner struct {
 	placed      bool   // the text has placed markers
 	calling     bool   // a row is worked that the text calls by its name
 	divided     bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	turnSaid    bool   // the text has just said "turn"
 	sideSaid    bool   // the text has said which side a row was on
 	turnGap     int64  // where the last turn left a gap, below 0 for nowhere
 	aside       int64  // stitches that "on these only" left out, and no holder has taken
@@ -111,6 +112,7 @@ func (r *runner) line(i int) {
 		r.compareAlone(i)
 	case linePassed:
 		r.placed = r.placed || info.places
+		r.turnSaid = r.turnSaid || info.turnsWork
 		if info.fastens && r.known && r.now.total() == 1 {
 			r.begin(0)
 		}
@@ -223,6 +225,8 @@ func (r *runner) work(i int, claimed bool) {
 	if l.info.fastens {
 		p = r.fastened(p)
 	}
+	r.turnBefore(l, p)
+	p = r.mustTurn(i, p)
 	switch {
 	case r.markersMatter(i):
 		r.walkOn(i, p, claimed)

@@ -172,6 +172,7 @@ type lineInfo struct {
 	chartStitches int      // that a repeat of a chart takes, 0 for none
 	chartTimes    []int    // how often it is worked in a row
 	unnamed       bool     // the other way is another way to make its increases
+	turnsWork     bool     // it says "turn"
 	restOf        restOf   // stitches without a number that are taken up again
 	holdRest      bool     // "turn, leaving rem 38 sts on holder"
 	rest          []int    // how many those are, if it is said
