@@ -72,7 +72,7 @@ func (p *parser) beside() asideKind {
 		p.passed(t.span.to(p.last()))
 		return asideRead
 	}
-	if t.is("keeping", "with", "maintaining", "having") {
+	if t.is("keeping", "with", "maintaining", "having", "working", "knitting") {
 		if end := p.edgesKept(p.next); end != 0 {
 			p.next = end
 			p.passed(t.span.to(p.last()))
@@ -266,6 +266,8 @@ func (p *parser) colourEnd(i int) int {
 	t := &p.tokens[i]
 	switch {
 	case t.is("mc", "cc", "cc1", "cc2", "c1", "c2", "c3", "mc,"):
+	case t.is("a") && p.found.source[t.start] == 'a' && p.tokens[i+1].kind == tokenWord: // "with a border"
+		return 0
 	case t.is("a", "b", "c", "d", "e", "f") && !p.tokens[i+1].is("st", "stitch", "k", "total"):
 	case with && t.kind == tokenWord && colours[t.text]:
 	case t.kind == tokenWord && colours[t.text] && !p.notation(t.text):

@@ -4,61 +4,125 @@ package pattern
 // at each end of RS rows", "first and last 4 sts in seed st" at token i: stitches that are
 // worked in a fabric of their own, which changes no count; 0 if that is not what stands there.
 func (p *parser) edgesKept(i int) int {
-	if !p.tokens[i].is("keeping", "with", "maintaining", "keep", "working", "work", "having") {
+	t := &p.tokens[i]
+	knits := t.is("knitting", "k", "knit")
+	if !knits && !t.is("keeping", "with", "maintaining", "keep", "working", "work", "having") {
 		return 0
 	}
-	i++
-	for p.tokens[i].is("the", "first", "last", "and", "a", "always", "border", "edge", "outer") {
-		i++
+	if end := p.edgeBand(i + 1); end != 0 && !knits {
+		return end
 	}
-	end, _ := p.sizedEnd(i)
-	if end == 0 {
+	end, both := p.edgeNumber(i + 1)
+	if end == 0 || knits && !both {
 		return 0
 	}
-	for p.tokens[end].is("edge", "border", "knit", "purl", "k", "garter") {
-		end++
-	}
-	if !p.tokens[end].stitches() {
-		return 0
-	}
-	end++
-	place, fabric := false, false
+	place, fabric := both, knits
+	from := end
 	for {
 		if next := p.phraseEnd(end, edgePlaces); next != 0 {
 			place, end = true, next
 			continue
 		}
-		if p.tokens[end].is("in", "as") && p.fabricEnd(end+1) != 0 {
-			fabric, end = true, p.fabricEnd(end+1)
-			continue
-		}
-		if p.tokens[end].is("in", "as") && p.tokens[end+1].is("k", "knit", "garter", "border", "edge") {
-			fabric, end = true, end+2
+		if next := p.edgeFabric(end); next != 0 {
+			fabric, end = true, next
 			continue
 		}
 		break
 	}
-	if !place || !fabric && !p.tokens[i+1].is("knit", "purl", "garter") {
+	if !place || !fabric && !p.anyOf(i+1, from, "knit", "purl", "garter") || knits && end == from {
 		return 0
 	}
-	for p.tokens[end].is("throughout", "as", "before", "correct", "every", "row", "only") {
+	for p.tokens[end].is("throughout", "as", "before", "correct", "every", "row", "only", "set") {
 		end++
 	}
 	return end
+}
+
+// edgeNumber is the index after "the first and last 3 sts", "first 2 and last 2 sts", "3 border
+// sts" at token i; both says that it is said of both ends.
+func (p *parser) edgeNumber(i int) (end int, both bool) {
+	first, last := false, false
+	for n := 0; n < 2; n++ {
+		for p.tokens[i].is("the", "first", "last", "and", "a", "always", "border", "edge", "outer") {
+			first, last = first || p.tokens[i].is("first"), last || p.tokens[i].is("last")
+			i++
+		}
+		if end, _ = p.sizedEnd(i); end == 0 {
+			return 0, false
+		}
+		if !p.tokens[end].is("and") || !p.tokens[end+1].is("last", "the") {
+			break
+		}
+		i = end
+	}
+	for p.tokens[end].is("edge", "border", "knit", "purl", "k", "garter") {
+		end++
+	}
+	if !p.tokens[end].stitches() {
+		return 0, false
+	}
+	return end + 1, first && last
+}
+
+// edgeFabric is the index after "in garter st", "as k" at token i, 0 if no fabric stands there.
+func (p *parser) edgeFabric(i int) int {
+	switch {
+	case !p.tokens[i].is("in", "as"):
+		return 0
+	case p.fabricEnd(i+1) != 0:
+		return p.fabricEnd(i + 1)
+	case p.tokens[i+1].is("k", "knit", "garter", "border", "edge"):
+		return i + 2
+	}
+	return 0
+}
+
+// edgeBand is the index after "a 3-st garter edge at each side", "a border of 3 garter sts at
+// each end" at token i, 0 if that is not what stands there.
+func (p *parser) edgeBand(i int) int {
+	if p.tokens[i].is("a", "the") {
+		i++
+	}
+	band := p.tokens[i].is("border", "edge", "edging", "band", "borders", "edges") && p.tokens[i+1].is("of")
+	if band {
+		i += 2
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 {
+		return 0
+	}
+	if p.tokens[end].is("-") {
+		end++
+	}
+	if !band {
+		if !p.tokens[end].stitches() {
+			return 0
+		}
+		end++
+	}
+	for p.tokens[end].is("garter", "seed", "moss", "st", "stitch", "sts", "stitches", "knit") {
+		end++
+	}
+	if !band {
+		if !p.tokens[end].is("border", "edge", "edging", "band", "borders", "edges") {
+			return 0
+		}
+		end++
+	}
+	return p.phraseEnd(end, edgePlaces)
 }
 
 var edgePlaces = wordings("at each edge", "at each end of rs rows", "at each end of ws rows", "at each end of every row",
 	"at each end of rows",
 	"at each end", "each end", "each edge", "at each side", "each side", "at both edges", "at both ends", "at both sides", "on each side",
 	"on each edge", "at beg and end", "at the edges", "at either edge", "at either end", "of every row", "at front edge", "at neck edge",
-	"of each row")
+	"of each row", "on every row", "on all rows", "on each row", "in every row", "of all rows", "of the row", "on rs rows", "on ws rows")
 
 // edgeStitches is how many stitches are kept so in all: at both ends, unless one is named.
 func (p *parser) edgeStitches(i int) []int {
 	save := p.next
 	defer func() { p.next = save }()
-	p.next = i + 1
-	for p.accept("the", "first", "last", "and", "a", "always", "border", "edge", "outer") {
+	for p.next = i + 1; p.accept("the", "first", "last", "and", "a", "always", "border", "edge", "outer", "of"); {
 	}
 	n := without(p.number())
 	if n == nil || p.anyOf(p.next, p.edgesKept(i), "neck", "front") {

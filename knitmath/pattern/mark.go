@@ -101,6 +101,13 @@ var dotted = map[string]bool{"k": true, "p": true, "sl": true, "m": true, "st": 
 var joinsStitches = wordSet(`at on to in into of along from rem remain remaining inc dec together down up across for evenly each before
 	after over worked have are is also only tog by between around`)
 
+// lengthUnit are units of length that are shortened with a full stop, joinsLength words in small
+// letters after which a sentence about a length goes on: "2 in. in k1, p1 rib", "8 in. from CO edge".
+var (
+	lengthUnit  = wordSet("in ins cm mm yd yds")
+	joinsLength = wordSet("in of from at long wide deep high tall less more short shorter above below past before after ending and or total")
+)
+
 // firstWord is the letters with which a text begins.
 func firstWord(text string) string {
 	i := 0
@@ -131,7 +138,7 @@ func (s *scanner) shortened() bool {
 		return true
 	case s.source[s.at+1] != ' ' && s.source[s.at+1] != '\t':
 		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[last]
-	case (last == "st" || last == "sts") && joinsStitches[firstWord(rest)]:
+	case (last == "st" || last == "sts") && joinsStitches[firstWord(rest)], lengthUnit[last] && joinsLength[firstWord(rest)]:
 		return true
 	}
 	return !endsSentence[last] && (unicode.IsLower(c) || unicode.IsDigit(c))

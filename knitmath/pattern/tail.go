@@ -93,7 +93,7 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.kind == lineEven && p.placedRib() {
 		return tailMore
 	}
-	if p.nextClause() {
+	if p.edgesKept(p.next) == 0 && p.nextClause() {
 		return tailNext
 	}
 	return tailMore
@@ -108,7 +108,7 @@ func (p *parser) tailWords(line *Line) {
 		p.next = p.colourEnd(p.next)
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
 	case p.acceptAny(heldTail):
-	case t.is("keeping", "with", "maintaining") && p.edgesKept(p.next) != 0:
+	case t.is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") && p.edgesKept(p.next) != 0:
 		p.passTail(p.edgesKept(p.next))
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing") && p.markerNext():
 		p.toClause()
