@@ -17,7 +17,8 @@ func (r *runner) block(i int) int {
 	next, low, high := r.noteBlock(from)
 	r.ruleAfter(next)
 	at := r.piece.Lines[from].info.at
-	if expected := r.lastRow + 1; r.lastRow > 0 && int(low) != expected && int(low) != len(r.history)+1 &&
+	others := from > 0 && r.piece.Lines[from-1].info.inRounds != r.piece.Lines[from].info.inRounds
+	if expected := r.lastRow + 1; r.lastRow > 0 && !others && int(low) != expected && int(low) != len(r.history)+1 &&
 		r.wanted(ReasonRowNumber, at) {
 		r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(expected)+" is expected here")
 	}
@@ -98,7 +99,8 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 		if info.defined || !info.isFor(r.size) {
 			continue
 		}
-		if first, _ := info.rangeIn(info.ranges[0], r.size); next > from && first == 1 && r.exactly(1, from) >= 0 {
+		if first, _ := info.rangeIn(info.ranges[0], r.size); next > from && r.exactly(int32(first), from) >= 0 &&
+			(first == 1 || info.inRounds != lines[from].info.inRounds) {
 			break // the next set of rows
 		}
 		twice, times := int32(0), 0

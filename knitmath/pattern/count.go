@@ -52,7 +52,11 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	if p.turn != 0 {
 		r.turnGap = o.leaves
 	}
-	r.byHand(i, p, before, o.ops)
+	if r.round && p.turn != 0 && o.takes == before.left && before.behind > 0 {
+		r.machine = nil // it is turned at the beginning of the round, beyond which stitches lie
+	} else {
+		r.byHand(i, p, before, o.ops)
+	}
 	r.finish(i, o)
 	if claimed && !l.info.holdRest {
 		r.compare(l, before)

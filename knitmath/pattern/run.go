@@ -41,6 +41,7 @@ type runner struct {
 	placed      bool   // the text has placed markers
 	calling     bool   // a row is worked that the text calls by its name
 	divided     bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	leftRound   bool   // a piece in the round is worked back and forth for a while
 	turnSaid    bool   // the text has just said "turn"
 	sideSaid    bool   // the text has said which side a row was on
 	turnGap     int64  // where the last turn left a gap, below 0 for nowhere
@@ -167,11 +168,14 @@ func (r *runner) turnWork() {
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
 func (r *runner) checkSide(l *Line) {
 	want := l.info.side
+	if r.leftRound && l.info.inRounds {
+		r.round, r.leftRound, r.side = true, false, stitch.RightSide // it is worked in the round again
+	}
 	if want == stitch.SideUnspecified {
 		return
 	}
-	if r.round && want == stitch.WrongSide && r.divided && !l.info.inRounds {
-		r.round, r.side, r.sideSaid = false, want, true // what is left is worked back and forth
+	if r.round && want == stitch.WrongSide && r.divided && !l.info.inRounds && (r.side != want || !turnsAtEnd(l.Steps)) {
+		r.round, r.side, r.sideSaid, r.leftRound = false, want, true, true // what is left is worked back and forth
 		return
 	}
 	if !r.sideSaid && !r.round && r.start.Side == stitch.SideUnspecified {
