@@ -10,6 +10,9 @@ import (
 // abbreviation reads what is worked, and a number attached to it.
 func (p *parser) abbreviation() (meaning, []int, bool) {
 	t := p.peek()
+	if n := p.pickUpCounted(); n != nil {
+		return ofOp(stitch.PickUp), n, true
+	}
 	if t.kind == tokenNumber {
 		m, ok := p.crossing()
 		return m, nil, ok
@@ -27,6 +30,20 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 		return p.meant(m, t.span)
 	}
 	return p.attached()
+}
+
+// pickUpCounted reads "pick up and k2", where the number is written with the stitch.
+func (p *parser) pickUpCounted() []int {
+	if !p.peek().is("pick") || !p.ahead(1).is("up") || !p.ahead(2).is("and", "&") {
+		return nil
+	}
+	base, n, tail, ok := split(p.ahead(3).text)
+	if !ok || tail != "" || base != "k" && base != "p" && base != "knit" || p.own["pick"].name != "" {
+		return nil
+	}
+	at := p.ahead(3).span
+	p.next += 4
+	return p.numbers(n, at)
 }
 
 // crossing reads "2/2 lc", a cable that begins with a number.

@@ -28,7 +28,7 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideRead
 	case t.kind != tokenWord:
 		return asideNone
-	case p.startTold(), p.onTheseOnly(*steps):
+	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps):
 		return asideRead
 	case p.workedAgain(*steps):
 		return asideRead

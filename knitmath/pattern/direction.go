@@ -16,6 +16,11 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
+	if p.fabricRows(line) || p.bareRepeat(line) {
+		return true
+	}
+	p.next, line.info = save, before
+	p.found.rewind(found)
 	for _, read := range p.readers(t) {
 		if read(p, line) {
 			return true
@@ -33,7 +38,8 @@ func (p *parser) directionAhead() bool {
 		return false
 	}
 	if _, ok := directs[p.peek().text]; !ok && !draft.Harmless(p.peek().text) {
-		return false
+		end, _ := p.fabricRowsEnd(p.next)
+		return end != 0
 	}
 	p.trying = true
 	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named

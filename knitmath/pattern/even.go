@@ -21,6 +21,9 @@ func (p *parser) even(line *Line) bool {
 	info := &line.info
 	w := evenWork{verb: p.peek(), from: p.peek().span}
 	p.next++
+	if w.verb.is("work", "cont", "continue", "knit", "keep") {
+		p.next = p.partNamed(p.next)
+	}
 	w.even = w.verb.is("rib")
 	if end := p.colourGoesOn(&w); end != 0 {
 		p.next = end

@@ -9,7 +9,7 @@ func (p *parser) gapAt(i int) int {
 		i++
 	}
 	switch t := &p.tokens[i]; {
-	case t.is("gap"), t.is("turn") && p.endsClause(i+1):
+	case t.is("gap", "ds"), t.is("turn") && p.endsClause(i+1):
 		return i + 1
 	case t.is("turning") && p.tokens[i+1].is("point", "gap"):
 		return i + 2

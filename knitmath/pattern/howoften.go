@@ -8,6 +8,9 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	at := p.peek().span
 	named := info.lines != nil && !info.afresh || info.lines != nil
 	switch {
+	case info.forRows != nil && p.clauseEnds(): // "Next 3 rows: Rep Row 1"
+		info.afresh = true
+		return true
 	case p.peek().is("for") && p.ahead(1).is("patt", "pattern", "pat"),
 		p.peek().is("to", "for") && p.ahead(1).is("form") || p.peek().is("throughout"):
 		info.kind = linePassed
@@ -64,8 +67,8 @@ func (p *parser) manyTimes() (n []int, total, more bool) {
 		more = true
 	}
 	switch {
-	case p.accept("once"):
-		n = one
+	case p.accept("once"), p.peek().is("again") && p.clauseStopsAt(p.next+1) && p.accept("again"):
+		n, more = one, more || p.tokens[p.next-1].is("again")
 	case p.accept("twice"):
 		n = []int{2}
 	case p.accept("thrice"):
@@ -97,6 +100,43 @@ func (p *parser) manyTimes() (n []int, total, more bool) {
 			return n, total, more
 		}
 	}
+}
+
+// clauseStopsAt reports whether nothing more belongs to a direction at token i.
+func (p *parser) clauseStopsAt(i int) bool {
+	save := p.next
+	p.next = i
+	ok := p.clauseEnds()
+	p.next = save
+	return ok
+}
+
+// bareRepeat reads ", then row 1 once more" after rows that are repeated: the verb is said once.
+func (p *parser) bareRepeat(line *Line) bool {
+	n := len(p.piece.Lines)
+	if !p.bareRepeatAt(p.next) || n == 0 || p.piece.Lines[n-1].info.kind != lineRepeat {
+		return false
+	}
+	from := p.peek().span
+	line.info.kind = lineRepeat
+	if !p.rowsNamed(&line.info) {
+		return false
+	}
+	p.accept("only", "alone")
+	return p.howOften(&line.info, from)
+}
+
+// bareRepeatAt reports whether "row 1 once more", "rows 1 and 2 again" stands at token i.
+func (p *parser) bareRepeatAt(i int) bool {
+	if !p.tokens[i].row() || p.tokens[i+1].kind != tokenNumber {
+		return false
+	}
+	i = p.rowNumbersEnd(i + 1)
+	for p.tokens[i].is("only", "alone", "a") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	return p.tokens[i].is("once", "twice", "again") || end != 0 && p.tokens[end].is("times", "more", "time")
 }
 
 // forRowsAhead reports whether "for 10 rows" or "for 10 more rows" comes next.
