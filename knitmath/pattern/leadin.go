@@ -117,6 +117,9 @@ func (p *parser) verbAt(i int) bool {
 	if t.kind != tokenWord {
 		return false
 	}
+	if end, _ := p.fabricRowsEnd(i); end != 0 {
+		return true
+	}
 	_, _, _, counted := split(t.text)
 	return directing[t.text] && !leadIns[t.text] && !t.is("end", "ending") || counted || p.startsItem(i) && !t.is("m", "rib", "inc", "st",
 		"lace") ||

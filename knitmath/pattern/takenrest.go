@@ -80,6 +80,26 @@ func (r *runner) takeRest(l *Line) {
 	}
 }
 
+// fromHeld works a row for which no stitches are on the needle on those that were put aside
+// last, where it fits them: "Rejoin yarn and k20".
+func (r *runner) fromHeld(i int, p *profile, claimed bool) bool {
+	last := len(r.held) - 1
+	if r.now.total() != 0 || last < 0 || r.quiet {
+		return false
+	}
+	n := r.held[last]
+	o := p.work(n)
+	if o.reason != "" || o.takes < n {
+		return false
+	}
+	l := &r.piece.Lines[i]
+	r.fault(KindReading, ReasonReading, l.info.at, 0, "read as worked on the "+stitches(int(n))+" that were put aside last")
+	r.held = r.held[:last]
+	r.begin(n)
+	r.fitting(i, p, o, claimed)
+	return true
+}
+
 // onTheseOnly reads "and work on these 10 sts only", "cont on this side first" after a turn:
 // what it leaves is put aside.
 func (p *parser) onTheseOnly(steps []Step) bool {

@@ -119,6 +119,7 @@ var otherNames = map[string]stitch.Op{
 	"turn work": stitch.Turn, "turn the work": stitch.Turn,
 	"wrap and turn": stitch.WrapTurn, "wrap & turn": stitch.WrapTurn, "wrap next st and turn": stitch.WrapTurn,
 	"w & t": stitch.WrapTurn, "w and t": stitch.WrapTurn, "w t": stitch.WrapTurn,
+	"ds": stitch.MakeDouble, "k ds": stitch.KnitDouble, "p ds": stitch.PurlDouble, "knit ds": stitch.KnitDouble, "purl ds": stitch.PurlDouble,
 	"k1 ds": stitch.KnitDouble, "p1 ds": stitch.PurlDouble, "mds": stitch.MakeDouble, "make double stitch": stitch.MakeDouble,
 	"k1 tog with wrap": stitch.KnitWrapped, "k1 tog with the wrap": stitch.KnitWrapped,
 	"p1 tog with wrap": stitch.PurlWrapped, "p1 tog with the wrap": stitch.PurlWrapped,
