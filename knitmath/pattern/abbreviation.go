@@ -98,7 +98,8 @@ func (p *parser) attached() (meaning, []int, bool) {
 
 // meant asks about what cannot be counted as it stands.
 func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
-	if m.op == stitch.YO && m.reading != "" && p.peek().is(",") && (p.ahead(1).is("sl", "slip") || strings.HasPrefix(p.ahead(1).text, "sl1")) {
+	if m.op == stitch.YO && m.reading != "" && p.peek().is(",") && (p.ahead(1).is("sl", "slip") || strings.HasPrefix(p.ahead(1).text, "sl1")) &&
+		!p.passesOver(p.next+1) {
 		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
 		return named("wyif", 0, 0), nil, true
 	}
@@ -129,6 +130,9 @@ func (p *parser) yarnFront(at span) (op stitch.Op, name string) {
 	}
 	t := &p.tokens[i]
 	switch m, known := lookUp(t.text, p.own); {
+	case p.passesOver(i):
+		p.reading(at, "before a decrease read as a yarn over")
+		return stitch.YO, ""
 	case t.is("sl", "slip") || strings.HasPrefix(t.text, "sl1"), known && m.op == stitch.Slip:
 		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
 		return 0, "wyif"

@@ -22,6 +22,7 @@ func (p *parser) evenFor(info *lineInfo) bool {
 		return false
 	}
 	if until {
+		info.total = p.peek().is("in") && p.ahead(1).is("all", "total") || p.peek().is("altogether")
 		for p.accept("have", "has", "are", "been", "worked", "completed", "done", "knitted", "knit", "in", "all", "total", "altogether") {
 		}
 	}

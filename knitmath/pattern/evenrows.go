@@ -19,16 +19,22 @@ func (r *runner) even(i int) {
 	if info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))
 	}
+	rows := 0
+	if info.counts != nil {
+		if rows = at(info.counts, r.size); info.total { // "until 14 rows in all": with those since the cast-on
+			rows = max(rows-len(r.history), 0)
+		}
+	}
 	lines := r.patternLines(info)
 	switch {
 	case info.counts != nil && lines != nil:
 		ok := false
-		if r.withoutEdges(l, func() { ok = r.cyclic(lines, at(info.counts, r.size), info.at) }); !ok {
+		if r.withoutEdges(l, func() { ok = r.cyclic(lines, rows, info.at) }); !ok {
 			return
 		}
 		r.ended(l)
 	case info.counts != nil:
-		if !r.plain(at(info.counts, r.size), info.at) {
+		if !r.plain(rows, info.at) {
 			return
 		}
 		r.ended(l)

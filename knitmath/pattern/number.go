@@ -127,6 +127,10 @@ func (p *parser) sizesIn() int {
 			continue
 		}
 		if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
+			if n == 1 && p.endsAt(end) { // "k1 (26)": the count after the row
+				i = end - 1
+				continue
+			}
 			end, n = p.sizedMore(i, 1)
 			votes[min(n, MaxSizes)]++
 		}

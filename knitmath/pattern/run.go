@@ -200,7 +200,7 @@ func (r *runner) work(i int, claimed bool) {
 	if !r.another(l.info.at) {
 		return
 	}
-	if r.lastLine != i || len(l.info.ranges) == 0 {
+	if (r.lastLine != i || len(l.info.ranges) == 0) && (l.info.kind != lineShape || !r.seen[i] || len(l.info.parts) < 2) {
 		r.checkSide(l)
 	}
 	if claimed && l.info.kind == lineRow {

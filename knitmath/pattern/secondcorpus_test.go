@@ -22,8 +22,8 @@ const secondDir = "../../testdata/pattern/second"
 // secondRight is how many pieces are read right, secondAlarms how many are called mistaken and
 // are none, secondFound how many planted mistakes are found in the drafts. Worse fails.
 const (
-	secondRight  = 112
-	secondAlarms = 2
+	secondRight  = 114
+	secondAlarms = 1
 	secondFound  = 50
 )
 

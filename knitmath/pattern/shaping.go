@@ -297,7 +297,8 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 		case p.accept("evenly", "spaced", "equally"):
 			w.spread, w.said = true, true
 		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):
-			p.acceptAny(wholeRow)
+			from := p.next
+			p.lastRowSaid = p.acceptAny(wholeRow) && p.anyOf(from, p.next, "last") || p.lastRowSaid
 		case p.acceptAny(acrossRow):
 			w.spread, w.said = true, true
 		default:
@@ -333,10 +334,13 @@ func (p *parser) ofEvery() {
 	if p.scheduleAhead() {
 		return
 	}
+	this := p.next
+	p.accept("this")
 	if p.accept("last") && p.acceptRow() {
 		p.lastRowSaid = true
 		return
 	}
+	p.next = this
 	if p.acceptRow() || p.accept("needle") {
 		return
 	}

@@ -127,6 +127,7 @@ func (p *parser) tailWords(line *Line) {
 func (p *parser) tailTold(line *Line) {
 	info := &line.info
 	switch {
+	case p.moreRows(info):
 	case p.rowsToldAt(p.next) != 0:
 		p.passTail(p.rowsToldAt(p.next))
 	case info.kind == lineEven && p.evenFor(info):
