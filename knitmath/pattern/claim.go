@@ -97,7 +97,7 @@ func (p *parser) bareClaim(i int) bool {
 	}
 	before := &p.tokens[i-1]
 	_, _, _, attached := split(before.text)
-	return before.kind != tokenNumber && (before.kind != tokenWord || !attached)
+	return p.sizes == 1 || before.kind != tokenNumber && (before.kind != tokenWord || !attached)
 }
 
 // bareNumber reports whether a number stands at token i and ends a row.

@@ -37,6 +37,8 @@ func (p *parser) holding(line *Line) bool {
 	if from && back {
 		info.kind = lineTake
 		p.takingMore(info)
+	} else {
+		p.holdingMore(info)
 	}
 	p.doneAtEnds(info, verbAt)
 	return true
@@ -85,6 +87,33 @@ func (p *parser) takingMore(info *lineInfo) {
 		for !p.endsAt(p.next) && !p.peek().is(",", ";", "and") && !p.claimAhead() {
 			p.next++
 		}
+	}
+}
+
+// holdingMore reads ", next 30 sts on a second holder": more stitches that are put aside.
+func (p *parser) holdingMore(info *lineInfo) {
+	for info.counts != nil && p.peek().is(",", "and", ";") {
+		save, found := p.next, p.found.mark()
+		p.next++
+		p.accept("and", "then")
+		if !p.accept("the", "next", "foll", "following", "rem", "remaining", "last", "centre", "center") {
+			p.next = save
+			return
+		}
+		p.accept("next")
+		n, _, _, ok := p.someStitches()
+		if !ok || n == nil {
+			p.next = save
+			p.found.rewind(found)
+			return
+		}
+		end, from, aside := p.whereHeld(false)
+		if !aside || from {
+			p.next = save
+			return
+		}
+		p.next = end
+		info.counts, info.whole = added(info.counts, n, p.sizes), wholeNone
 	}
 }
 

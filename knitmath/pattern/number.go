@@ -180,7 +180,7 @@ func (p *parser) numbers(first int, at span) []int {
 	if chained := p.chainAfter(p.next); chained != 0 {
 		end, n = chained, p.sizes
 	}
-	if n == 1 {
+	if n == 1 || n == 2 && p.sizes == 1 && p.peek().is("(", "[") && p.endsAt(end) { // "k1 (26)": the count after the row
 		return []int{first}
 	}
 	return p.list([]int{first}, end, n, at)
