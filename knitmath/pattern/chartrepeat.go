@@ -66,6 +66,12 @@ func (p *parser) chartRows(info *lineInfo, labelled []rowRange, rows int) bool {
 
 // chartFits compares the stitches with what the repeats of a chart take.
 func (r *runner) chartFits(l *Line) {
+	if over := l.info.chartOver; over != nil && r.known && !r.quiet {
+		if n := int64(at(over, r.size)); n != r.now.total() {
+			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-r.now.total()), "the chart is worked on "+stitches(int(n))+", and there are "+
+				strconv.Itoa(int(r.now.total())))
+		}
+	}
 	each := int64(l.info.chartStitches)
 	if each == 0 || !r.known || r.quiet {
 		return

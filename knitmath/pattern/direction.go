@@ -16,11 +16,13 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	if p.fabricRows(line) || p.bareRepeat(line) {
-		return true
+	for _, read := range [...]reader{(*parser).fabricRows, (*parser).bareRepeat, (*parser).charted} {
+		if read(p, line) {
+			return true
+		}
+		p.next, line.info = save, before
+		p.found.rewind(found)
 	}
-	p.next, line.info = save, before
-	p.found.rewind(found)
 	for _, read := range p.readers(t) {
 		if read(p, line) {
 			return true

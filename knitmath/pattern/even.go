@@ -125,6 +125,9 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case p.onTheseStitches(info):
 		w.setUp = true
 		return true
+	case t.is("until", "till") && !w.counted && p.untilChartRow(info):
+		w.counted, w.even = true, true
+		return true
 	case t.is("until", "till") && !w.counted && p.untilWorked(info):
 		w.counted, w.even = info.counts != nil, true
 		return true

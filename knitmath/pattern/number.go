@@ -109,6 +109,7 @@ func (p *parser) sizedMore(i, n int) (int, int) {
 // among those that follow a number or stand where one is due; 1 if there is none.
 func (p *parser) sizesIn() int {
 	var votes [MaxSizes + 1]int
+	single := false // a count of stitches of one size came before
 	for i := 1; i < len(p.tokens); i++ {
 		t := &p.tokens[i]
 		if t.kind == tokenNumber {
@@ -119,6 +120,8 @@ func (p *parser) sizesIn() int {
 			} else if n > 1 {
 				votes[min(n, MaxSizes)] += 2
 				i = end - 1
+			} else {
+				single = single || end != 0 && p.tokens[end].stitches()
 			}
 			continue
 		}
@@ -127,7 +130,7 @@ func (p *parser) sizesIn() int {
 			continue
 		}
 		if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
-			if n == 1 && p.endsAt(end) { // "k1 (26)": the count after the row
+			if n == 1 && single && p.endsAt(end) { // "k1 (26)": the count after the row
 				i = end - 1
 				continue
 			}

@@ -1,0 +1,178 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// chartSaid is what a sentence says of a chart whose rows are not in the text.
+type chartSaid struct {
+	named  bool  // a chart is named
+	rows   []int // how many of its rows are worked, nil where that is not said
+	repeat []int // stitches of its repeat
+	over   []int // stitches that it is worked over, with those beside it
+	times  []int // how often the repeat is worked
+	part   bool  // the stitches are some of those there
+}
+
+// charted reads "Work the 8 rounds of Chart 1, repeating its 4 sts all round", "work Rows 1 to 8 of
+// chart, working the 6-st patt rep 9 times across", "work 16 rows from chart, placing the motif on
+// the centre 15 sts with 3 sts at each side": a chart of which it is said how many rows are worked
+// on how many stitches keeps the count.
+func (p *parser) charted(line *Line) bool {
+	if !p.peek().is("work", "follow", "knit", "beg", "beginning", "reading", "working", "cont", "continue", "using") || p.onlyRows {
+		return false
+	}
+	end := p.chartClause(p.next)
+	if end == 0 {
+		return false
+	}
+	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named
+	var c chartSaid
+	ok := true
+	for ok && p.next < end {
+		ok = p.chartPart(&c)
+	}
+	labelled := p.inRow && c.rows == nil
+	if !ok || c.repeat == nil && c.over == nil || c.rows == nil && !labelled || !c.named {
+		p.next, p.listed, p.named = save, listed, named
+		p.found.rewind(found)
+		return false
+	}
+	info := &line.info
+	info.kind, info.op = lineEven, stitch.Knit
+	if info.counts = c.rows; labelled {
+		info.counts = nil
+	}
+	switch {
+	case c.repeat != nil && len(c.repeat) == 1:
+		info.chartStitches, info.chartTimes = c.repeat[0], c.times
+	case c.over != nil && !c.part:
+		info.chartOver = c.over
+	}
+	p.reading(p.tokens[save].to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
+	return true
+}
+
+// chartClause is the end of a sentence from token i in which a chart is named, 0 if none is.
+func (p *parser) chartClause(i int) int {
+	chart := false
+	for n := 0; n < 48; n++ {
+		p.looked++
+		t := &p.tokens[i]
+		switch {
+		case p.endsAt(i), p.claimAt(i) && t.kind == tokenMark:
+			if !chart {
+				return 0
+			}
+			return i
+		case t.is("chart", "charts"):
+			chart = true
+		case t.kind == tokenStar, t.kind == tokenWord && alarming(t.text) && !t.is("rep", "repeat", "times", "follow"):
+			return 0
+		}
+		i++
+	}
+	return 0
+}
+
+// chartWords are words with which it is said how a chart is worked.
+var chartWords = wordSet(`work follow knit beg beginning reading working cont continue using from of in the a its on over across around all
+	round to at each end chart charts row rows rnd rnds rounds right left ws rs with starting as set and then patt pattern motif
+	placing repeating repeat rep reps repeats between red black lines line marked side sides st sts stitch stitches centre center foll
+	following next page only bottom top working every even odd thus through centered centred section main body`)
+
+// chartPart reads one part of such a sentence.
+func (p *parser) chartPart(c *chartSaid) bool {
+	t := p.peek()
+	switch {
+	case t.is("chart"):
+		c.named = true
+		p.next++
+		if n := p.peek(); n.kind == tokenNumber || n.kind == tokenWord && len(n.text) == 1 && !p.ahead(1).is("-") {
+			p.next++ // its name
+		}
+		return true
+	case t.row() && p.ahead(1).kind == tokenNumber:
+		var info lineInfo
+		p.next++
+		if c.rows != nil || !p.rowNumbers(&info) {
+			return false
+		}
+		c.rows = []int{labelRows(&info, 0)}
+		return !p.tokens[p.next-2].is("with") // "beg with Row 1"
+	case t.kind == tokenNumber, t.is("(", "["):
+		return p.chartNumber(c)
+	case t.kind == tokenMark:
+		p.next++
+		return t.is(",", ";", ":", ")", "]", "-")
+	case t.is("st", "stocking", "garter") && p.fabricEnd(p.next) != 0:
+		p.next = p.fabricEnd(p.next)
+		return true
+	case t.kind == tokenWord && chartWords[t.text]:
+		p.next++
+		if t.is("with") && p.peek().row() && p.ahead(1).kind == tokenNumber { // "beg with Row 1"
+			p.next += 2
+		}
+		return true
+	}
+	return false
+}
+
+// chartNumber reads a number of rows, of stitches or of times.
+func (p *parser) chartNumber(c *chartSaid) bool {
+	if p.peek().is("(", "[") {
+		p.next++
+		return true
+	}
+	some := p.last1().is("centre", "center", "next", "first", "last", "foll", "following")
+	n := p.number()
+	if n == nil {
+		return false
+	}
+	n = without(n)
+	dash := p.accept("-")
+	for p.accept("more") {
+	}
+	switch {
+	case p.acceptRow():
+		if c.rows == nil {
+			c.rows = n
+		}
+	case p.peek().stitches():
+		repeats := dash || p.tokens[p.next-2].is("its", "the") && p.anyOf(max(p.next-4, 0), p.next, "repeating", "rep", "repeat")
+		p.next++
+		switch {
+		case repeats && c.repeat == nil:
+			c.repeat = n
+		case c.over == nil:
+			c.over, c.part = n, some
+		case p.peek().is("in", "at", "on") && p.anyOf(p.next, p.next+6, "each", "both"): // those beside it
+			c.part = false
+			c.over = added(added(c.over, n, p.sizes), n, p.sizes)
+		default:
+			return false
+		}
+	case p.accept("times", "time", "repeats", "reps"):
+		c.times = n
+	default:
+		return false
+	}
+	return true
+}
+
+// untilChartRow reads "until Row 10 of chart is complete" after rows that have numbers: so many
+// more.
+func (p *parser) untilChartRow(info *lineInfo) bool {
+	last := p.rowBefore()
+	if last == 0 || !p.ahead(1).row() || p.ahead(2).kind != tokenNumber || p.ahead(2).number <= last || p.ahead(2).number > MaxRows {
+		return false
+	}
+	i := p.next + 3
+	for p.tokens[i].is("of", "the", "chart", "has", "been", "is", "complete", "completed", "worked", "pattern", "patt") {
+		i++
+	}
+	if !p.endsAt(i) && !p.tokens[i].is(",", ";") || i == p.next+3 {
+		return false
+	}
+	info.counts = []int{int(p.ahead(2).number - last)}
+	p.next = i
+	return true
+}
