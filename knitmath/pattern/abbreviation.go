@@ -34,16 +34,22 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 
 // pickUpCounted reads "pick up and k2", where the number is written with the stitch.
 func (p *parser) pickUpCounted() []int {
-	if !p.peek().is("pick") || !p.ahead(1).is("up") || !p.ahead(2).is("and", "&") {
+	if !p.pickUpCountedAt(p.next) || p.own["pick"].name != "" {
 		return nil
 	}
-	base, n, tail, ok := split(p.ahead(3).text)
-	if !ok || tail != "" || base != "k" && base != "p" && base != "knit" || p.own["pick"].name != "" {
-		return nil
-	}
+	_, n, _, _ := split(p.ahead(3).text)
 	at := p.ahead(3).span
 	p.next += 4
 	return p.numbers(n, at)
+}
+
+// pickUpCountedAt reports whether it stands at token i.
+func (p *parser) pickUpCountedAt(i int) bool {
+	if !p.tokens[i].is("pick") || !p.tokens[i+1].is("up") || !p.tokens[i+2].is("and", "&") {
+		return false
+	}
+	base, _, tail, ok := split(p.tokens[i+3].text)
+	return ok && tail == "" && (base == "k" || base == "p" || base == "knit")
 }
 
 // crossing reads "2/2 lc", a cable that begins with a number.

@@ -76,12 +76,13 @@ func (p *parser) arranged(line *Line) bool {
 	from := p.peek().span
 	p.accept("the", "your")
 	p.accept("st", "sts", "stitches")
-	p.overNeedlesBefore(":", ",")
+	p.overNeedlesBefore(":", ",", "(")
 	p.acceptAll("so", "that")
 	p.accept("as")
 	p.accept("foll", "follows")
 	p.accept(":")
-	sum, parts := 0, 0
+	var sum []int
+	parts := 0
 	for parts < 8 {
 		p.accept("there", "you")
 		p.accept("are", "have")
@@ -90,17 +91,17 @@ func (p *parser) arranged(line *Line) bool {
 		if t.kind != tokenNumber || t.number > MaxNumber {
 			break
 		}
-		p.next++
-		if end, _ := p.listEnd(p.next); end != 0 {
+		n := p.number()
+		if n == nil {
 			parts = 0
 			break
 		}
-		sum += int(t.number)
+		sum = added(sum, without(n), p.sizes)
 		parts++
 		chain := p.accept("-", "/")
 		p.accept("st", "sts", "stitches")
 		for n := 0; !chain && n < 9 && !p.endsAt(p.next) && !p.peek().is(",", ";", "and") && (p.peek().kind != tokenNumber ||
-			p.tokens[p.next-1].is("needle", "n", "needles")); n++ {
+			p.tokens[p.next-1].is("needle", "n", "needles")) && !p.peek().is(")"); n++ {
 			if p.peek().is("(") && p.remarkEnd(p.next) != 0 {
 				p.next = p.remarkEnd(p.next)
 				continue
@@ -117,7 +118,8 @@ func (p *parser) arranged(line *Line) bool {
 		p.found.rewind(found)
 		return false
 	}
-	line.ClaimedStitches, line.info.claimAt = []int{sum}, from.to(p.last())
+	p.accept(")")
+	line.ClaimedStitches, line.info.claimAt = sum, from.to(p.last())
 	return true
 }
 

@@ -67,10 +67,14 @@ func (p *parser) edgeNext(i int) bool {
 
 // morePickedUp reads "and 37 sts across back", which are picked up with those before them.
 func (p *parser) morePickedUp(s *Step) bool {
-	if s.Name != pickedUp || !p.peek().is("and", ",") || !p.edgeNext(p.next+1) {
+	i := p.next + 1
+	if p.tokens[i-1].is(",") && p.tokens[i].is("then", "and") {
+		i++
+	}
+	if s.Name != pickedUp || !p.peek().is("and", ",") || !p.edgeNext(i) {
 		return false
 	}
-	p.next++
+	p.next = i
 	if n := p.number(); n != nil {
 		s.Times = added(s.Times, without(n), p.sizes)
 	}

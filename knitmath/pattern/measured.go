@@ -69,7 +69,7 @@ func placesMarkers(text string) bool {
 	places, several := false, false
 	for _, t := range scan(text) {
 		places = places || t.is("pm", "place", "placing", "put")
-		several = several || t.is("markers") || places && t.is("every", "each", "sides")
+		several = several || t.is("markers") || places && t.is("second", "another") || places && t.is("every", "each", "sides")
 		if t.is("want", "like", "wish") {
 			return false
 		}
@@ -80,7 +80,7 @@ func placesMarkers(text string) bool {
 // saysSeveral reports whether a word may stand in a text that says of more than one.
 func saysSeveral(text string) bool {
 	text = strings.ToLower(text)
-	for _, word := range []string{"markers", "every", "each", "sides"} {
+	for _, word := range []string{"markers", "every", "each", "sides", "second", "another"} {
 		if strings.Contains(text, word) {
 			return true
 		}

@@ -313,7 +313,8 @@ var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "
 	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
 	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",
 	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
-	"set aside", "set piece aside", "turn piece")
+	"set aside", "set piece aside", "turn piece", "work each side of", "work each side separately", "work both sides of", "knit from the",
+	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout")
 
 // seeElsewhere are words that send the reader to another place.
 var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "see drawing", "see photo", "see picture", "see figure",

@@ -2,6 +2,9 @@ package pattern
 
 // phraseHere reports whether an abbreviation of several words stands at token i.
 func (p *parser) phraseHere(i int) bool {
+	if p.pickUpCountedAt(i) {
+		return true
+	}
 	for k := range phrases[p.tokens[i].text] {
 		words := phrases[p.tokens[i].text][k].words
 		n := 0

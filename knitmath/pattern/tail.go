@@ -71,6 +71,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 			p.next--
 			return tailEnds
 		}
+	case info.kind == lineOff && p.offAsFollows():
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
 		return p.tailJoined(info)
 	default:
@@ -93,6 +94,7 @@ func (p *parser) tailJoined(info *lineInfo) tailKind {
 	if info.kind == lineEven && p.placedRib() {
 		return tailMore
 	}
+	p.acceptAny(shapingLeads)
 	if p.edgesKept(p.next) == 0 && p.nextClause() {
 		return tailNext
 	}
@@ -168,6 +170,10 @@ func (p *parser) atSameTime() {
 }
 
 var sameTimes = wordings("at the same time", "at same time", "simultaneously")
+
+// shapingLeads stand before a change that is made in the rows that follow.
+var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the sides by", "shaping side edges by", "shaping raglan by",
+	"shaping armholes by", "shaping neck by", "shaping sleeve by", "shaping top by", "shaping by")
 
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.

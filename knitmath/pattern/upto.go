@@ -32,6 +32,10 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{last: toEnd}, true
 	case p.inEveryStitch():
 		return extent{last: toEnd}, true
+	case p.inEachOf():
+		n := p.number()
+		p.accept("st", "sts", "stitch", "stitches")
+		return extent{times: without(n), exact: true}, n != nil
 	case p.timesAhead():
 		return p.times()
 	case p.peek().is("x", "×") && (p.ahead(1).kind == tokenNumber):
@@ -72,6 +76,24 @@ func (p *parser) inEveryStitch() bool {
 	if !p.acceptAll("to", "end") {
 		p.accept("across", "around")
 	}
+	return true
+}
+
+// inEachOf passes over "in each of the next", "into each of the first" before a number of
+// stitches.
+func (p *parser) inEachOf() bool {
+	i := p.next
+	if !p.tokens[i].is("in", "into") || !p.tokens[i+1].is("each", "every") {
+		return false
+	}
+	i += 2
+	for p.tokens[i].is("of", "the", "next", "first", "last", "foll", "following") {
+		i++
+	}
+	if end, _ := p.sizedEnd(i); i == p.next+2 || end == 0 || !p.tokens[end].stitches() {
+		return false
+	}
+	p.next = i
 	return true
 }
 

@@ -1,0 +1,27 @@
+package pattern
+
+// offAsFollows passes over how all stitches are bound off, told stitch by stitch: "as follows: k1,
+// *k1, slip both sts back to left needle, k2tog tbl; rep from * to end".
+func (p *parser) offAsFollows() bool {
+	i := p.next
+	for p.tokens[i].is("as", "foll", "follows", "thus", "this", "way", "in") {
+		i++
+	}
+	if !p.tokens[i].is(":") && !(i > p.next && p.tokens[i].is(",")) {
+		return false
+	}
+	end, star, all := i+1, false, false
+	for ; !p.endsAt(end); end++ {
+		t := &p.tokens[end]
+		p.looked++
+		star = star || t.kind == tokenStar
+		all = all || t.is("end", "until", "across", "around")
+	}
+	if !star || !all {
+		return false
+	}
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	return true
+}
