@@ -12,7 +12,8 @@ func (p *parser) between(i, n int) bool {
 	if p.sizes > 2 && n+1 == p.sizes && p.tokens[i-1].is(")", "]") && p.tokens[i+1].is(",", ".", ";", ")") && n > 2 {
 		return true // "k20 (22) 24 (26) 28,"
 	}
-	return (p.sizes == 0 || n+1 == p.sizes) && p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds", "rounds")
+	return (p.sizes == 0 || n+1 == p.sizes) && p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds",
+		"rounds", "times", "time", "more", "cm", "ins", "inches", "repeats")
 }
 
 // chainEnd is sizedEnd of "80-88-96" and "80/88/96". Two numbers are a chain only

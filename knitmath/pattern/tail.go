@@ -57,11 +57,11 @@ func (p *parser) tailPart(line *Line) tailKind {
 	case t.is(")") && p.shapedBracket:
 		p.shapedBracket = false
 		p.next++
+	case line.ClaimedStitches != nil && p.passParts(line):
 	case p.claimInTail():
 		if !p.claim(line) {
 			info.kind = lineUnread
 		}
-	case line.ClaimedStitches != nil && p.passParts(line):
 	case t.kind == tokenNewline && p.wrapped():
 		p.next++
 	case t.kind == tokenEnd || t.kind == tokenNewline:
