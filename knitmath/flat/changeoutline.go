@@ -3,6 +3,7 @@ package flat
 import (
 	"math"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outline"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -35,6 +36,12 @@ func (o Shape) changeLines(edge []outline.Point) []outline.Line {
 // marks are the changes of all rounds, each round beginning below the centre and going on
 // to the right, as one sees it from the right side.
 func (o Shape) marks() (points []outline.Point, ok bool) {
+	// Each change is of one stitch, so that their number is known before a row is spelt out.
+	changes := measure.Abs(o.EndStitches - o.StartStitches)
+	if changes == 0 || changes > MaxMarks {
+		return nil, false
+	}
+	points = make([]outline.Point, 0, changes)
 	inner := o.WidthCm/2 - o.of.rw.SizeCm(o.TotalRows)
 	if o.of.form == FormDisc {
 		inner = 0
@@ -60,9 +67,6 @@ func (o Shape) marks() (points []outline.Point, ok bool) {
 				at += leaves
 			}
 		}
-		if len(points) > MaxMarks {
-			return nil, false
-		}
 	}
-	return points, len(points) > 0
+	return points, true
 }
