@@ -31,13 +31,19 @@ func (in TaperInput) Cost() int {
 
 // Cost is the price of a taper in several sizes: what compares the forms that all sizes
 // may share, which goes with the third power of the sizes where these have nothing in
-// common, and for every size its splits into runs, and a step for ten shaping rows.
+// common, and for every size its splits into runs, and a step for ten shaping rows; three
+// for each that is drawn.
 func (in GradedTaperInput) Cost() int {
 	sizes := min(len(in.Sizes), MaxTaperSizes)
-	price := cost.Sum(40, cost.Product(2, sizes, sizes, sizes))
+	price, drawn := cost.Sum(40, cost.Product(2, sizes, sizes, sizes)), 0
 	for _, s := range in.Sizes[:sizes] {
 		rows := gauge.PriceRows(in.Gauge, s.HeightRows, s.HeightCm, stitch.MaxRows)
-		price = cost.Sum(price, 50, shapingRows(s.StartStitches, s.EndStitches, rows)/10)
+		shaping := shapingRows(s.StartStitches, s.EndStitches, rows)
+		price = cost.Sum(price, 50, shaping/10)
+		drawn += shaping
+	}
+	if in.WithOutline {
+		price = cost.Sum(price, cost.Product(3, min(drawn, MaxOutlinedRows)))
 	}
 	return price
 }

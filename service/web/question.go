@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"regexp"
 	"strings"
 )
 
@@ -52,6 +53,9 @@ func readQuestion(name string, contract []byte) (question, error) {
 	if err := addWords(made, contract); err != nil {
 		return q, err
 	}
+	if q.form, err = shortened(contract); err != nil {
+		return q, err
+	}
 	q.made, err = json.Marshal(made)
 	return q, err
 }
@@ -85,4 +89,40 @@ func addWords(made map[string]any, form []byte) error {
 		made[kind] = said
 	}
 	return nil
+}
+
+// shortened is a form with no more of each help than a page shows of it, its first sentence.
+func shortened(form []byte) ([]byte, error) {
+	var whole map[string]any
+	if err := json.Unmarshal(form, &whole); err != nil {
+		return nil, err
+	}
+	var shorten func(any)
+	shorten = func(at any) {
+		switch v := at.(type) {
+		case map[string]any:
+			if help, ok := v["help"].(string); ok {
+				v["help"] = firstSentence(help)
+			}
+			for _, inner := range v {
+				shorten(inner)
+			}
+		case []any:
+			for _, inner := range v {
+				shorten(inner)
+			}
+		}
+	}
+	shorten(whole)
+	return json.Marshal(whole)
+}
+
+// sentenceEnds is where a sentence ends before another begins.
+var sentenceEnds = regexp.MustCompile(`\.\s+[A-Z]`)
+
+func firstSentence(text string) string {
+	if end := sentenceEnds.FindStringIndex(text); end != nil {
+		return text[:end[0]+1]
+	}
+	return text
 }

@@ -5,6 +5,7 @@ import { el } from './element.js';
 import { join } from './store.js';
 import { control, firstSentence, showAt } from './control.js';
 import { plainFault } from './plain.js';
+import { sized } from './units.js';
 
 export class Form {
   // changed is called after every change of a value.
@@ -95,6 +96,12 @@ export class Form {
     return sign === 'cm' && this.options.unit === 'in' ? 'inches' : { cm: 'cm', '%': 'percent', '°': 'degrees' }[sign] ?? sign;
   }
 
+  // inUnit writes the lengths of a hint in the visitor's unit, but where it compares both.
+  inUnit(text) {
+    if (/\d in\b/.test(text)) return text;
+    return text.replace(/(\d+(?:\.\d+)?) cm\b/g, (_, n) => sized(Number(n), 'cm', this.options.unit));
+  }
+
   // wording is what a field is called and what is said of it.
   wording(field, path) {
     const at = path.replace(/\[\d+\]/g, '[]');
@@ -103,7 +110,7 @@ export class Form {
     // Of "Height rows" a person would say: height, in rows.
     const number = field.kind === 'number' || field.kind === 'whole';
     const plain = number ? field.label.replace(/ (stitches|rows|rounds)$/, ', in $1') : field.label;
-    return { label: known ?? plain, hint: hint ?? '', help: hint === undefined ? field.help ?? '' : '' };
+    return { label: known ?? plain, hint: this.inUnit(hint ?? ''), help: hint === undefined ? this.inUnit(field.help ?? '') : '' };
   }
 
   // emptyWord is what stands in a choice of which nothing is chosen.
