@@ -63,20 +63,20 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 
 // length is its tex and its metres to 100 g; nil where they are not known.
 func (y comparedYarn) length() (tex, metresPer100G *float64) {
-	if y.together.IsZero() {
+	l := y.together.length()
+	if l.tex == 0 {
 		return nil, nil
 	}
-	t, m := y.together.Float(), y.together.number(CountSystemMetresPer100G)
-	return &t, &m
+	return &l.tex, &l.metresPer100G
 }
 
 // categories are those of its length, all strands together: by the chart of lengths, and
 // by the gauge that is usual for it where that says otherwise. Without a length they are
 // those of its gauge, and without that of its wraps, as both charts have them or either.
 func (y comparedYarn) categories() (found []int) {
-	switch {
-	case !y.together.IsZero():
-		return eitherOf(chartOfLength(y.together), usualOfLength(y.together))
+	switch l := y.together.length(); {
+	case l.tex > 0:
+		return eitherOf(chartOfLength(l), usualOfLength(l))
 	case y.in.Stitches != nil:
 		all, _ := Categories(y.perCm())
 		for _, c := range all {

@@ -31,17 +31,17 @@ func (o Conversion) Summary() string {
 // bandWords are what a band would say.
 func (o Conversion) bandWords() string {
 	if o.unit == measure.DisplayUnitIn {
-		return bandWords(o.unit, o.yarn.Tex)
+		return o.yarn.Tex.length().bandWords(o.unit)
 	}
 	return significant(o.MetresPer100G) + " m/100 g"
 }
 
 // bandWords are metres to 100 g or yards to the pound.
-func bandWords(u measure.DisplayUnit, t Tex) string {
+func (l length) bandWords(u measure.DisplayUnit) string {
 	if u == measure.DisplayUnitIn {
-		return significant(t.number(CountSystemYardsPerPound)) + " yd/lb"
+		return significant(l.yardsPerPound) + " yd/lb"
 	}
-	return significant(t.number(CountSystemMetresPer100G)) + " m/100 g"
+	return significant(l.metresPer100G) + " m/100 g"
 }
 
 // Directions are empty: there is nothing to work.

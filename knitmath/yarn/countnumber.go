@@ -93,6 +93,18 @@ func (n numbers) in(s CountSystem) float64 {
 	return n.inverse.times(wideFactors[s]).float()
 }
 
+// A length is how thick a yarn is in the systems that its category is read by, worked out
+// once: nothing of no yarn.
+type length struct{ tex, metresPer100G, yardsPerPound float64 }
+
+func (t Tex) length() length {
+	if t.IsZero() {
+		return length{}
+	}
+	n := t.numbers()
+	return length{n.in(CountSystemTex), n.in(CountSystemMetresPer100G), n.in(CountSystemYardsPerPound)}
+}
+
 // number is the number of one yarn in one system, as the nearest float; 0 of no yarn.
 func (t Tex) number(s CountSystem) float64 {
 	switch {

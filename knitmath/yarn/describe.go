@@ -1,6 +1,7 @@
 package yarn
 
 import (
+	"math"
 	"math/big"
 	"slices"
 
@@ -79,9 +80,10 @@ type Description struct {
 	Outline           *outline.Outline
 	Notices           []report.Notice
 
-	in   DescribeInput
-	yarn Thickness
-	unit measure.DisplayUnit
+	in     DescribeInput
+	yarn   Thickness
+	length length
+	unit   measure.DisplayUnit
 }
 
 // DescribeYarn says which weight categories a yarn has by each measure that is given, which
@@ -101,7 +103,7 @@ func DescribeYarn(in DescribeInput) (Description, error) {
 	if err := c.Err(); err != nil {
 		return Description{}, err
 	}
-	out := Description{in: in, unit: in.DisplayUnit, yarn: yarn}
+	out := Description{in: in, unit: in.DisplayUnit, yarn: yarn, length: yarn.Tex.length()}
 	nominal := out.read()
 	out.choose()
 	if in.Count != nil {
@@ -151,8 +153,8 @@ func (o *Description) read() (nominal bool) {
 		add(BasisGauge, func(i int) bool { return slices.ContainsFunc(found, func(c Category) bool { return c.Category == i }) })
 	}
 	if o.in.Count != nil {
-		o.Readings = append(o.Readings, CategoryReading{BasisLength, chartOfLength(o.yarn.Tex)})
-		if usual := usualOfLength(o.yarn.Tex); usual != nil {
+		o.Readings = append(o.Readings, CategoryReading{BasisLength, chartOfLength(o.length)})
+		if usual := usualOfLength(o.length); usual != nil {
 			o.Readings = append(o.Readings, CategoryReading{BasisUsualGauge, usual})
 		}
 	}
@@ -229,8 +231,8 @@ func common(a, b []int) []int {
 
 // measure fills in how thick the yarn is.
 func (o *Description) measure() {
-	tex, band := o.yarn.Tex.Float(), o.yarn.Tex.number(CountSystemMetresPer100G)
-	root := rootYards(o.yarn.Tex)
+	tex, band := o.length.tex, o.length.metresPer100G
+	root := math.Sqrt(o.length.yardsPerPound) // diameters and wraps are parts of it
 	diameterCm := o.in.Spinning.Or(SpinningWorsted).DiameterCm(tex)
 	diameters, diameter, low, high := measure.CmPerInch/diameterCm, 10*diameterCm, LowWraps*root, HighWraps*root
 	o.Tex, o.MetresPer100G, o.DiametersPerInch, o.DiameterMm = &tex, &band, &diameters, &diameter

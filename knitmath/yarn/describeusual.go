@@ -38,7 +38,7 @@ func (o *Description) beyondChart(b Basis) end {
 			return tooFine
 		}
 	case BasisLength, BasisUsualGauge:
-		return outside(-o.yarn.Tex.Float(), -thickestTex, -finestTex)
+		return o.length.end()
 	default:
 		return outside(*o.in.WrapsPerInch, fewestWraps, mostWraps)
 	}
@@ -62,19 +62,24 @@ func (o *Description) usual() (low, high float64, ok bool) {
 	if o.in.Count == nil {
 		return 0, 0, false
 	}
-	if m := o.yarn.Tex.number(CountSystemMetresPer100G); m < LeastUsualMetres || m > MostUsualMetres {
+	if m := o.length.metresPer100G; m < LeastUsualMetres || m > MostUsualMetres {
 		return 0, 0, false
 	}
-	tex := o.yarn.Tex.Float()
-	return StitchesAt(LowTightness, tex), StitchesAt(HighTightness, tex), true
+	return StitchesAt(LowTightness, o.length.tex), StitchesAt(HighTightness, o.length.tex), true
 }
+
+// end is where a length lies against what is knit by hand.
+func (l length) end() end { return outside(-l.tex, -thickestTex, -finestTex) }
 
 // chartOfLength are the categories that a length has by the spinners' chart, which is
 // printed in whole yards: that leaves gaps of less than one.
-func chartOfLength(t Tex) (found []int) {
-	yards := float64(measure.RoundHalfUp(t.number(CountSystemYardsPerPound)))
+func chartOfLength(l length) (found []int) {
+	if l.end() != inChart {
+		return nil
+	}
+	yards := float64(measure.RoundHalfUp(l.yardsPerPound))
 	for i := range weightCharts {
-		if outside(-t.Float(), -thickestTex, -finestTex) == inChart && spinnersChart(i).yards.has(yards) {
+		if spinnersChart(i).yards.has(yards) {
 			found = append(found, i)
 		}
 	}
@@ -83,11 +88,11 @@ func chartOfLength(t Tex) (found []int) {
 
 // usualOfLength is the category of the gauge that is likely of a length, in whole stitches
 // as the chart is printed; none where that gauge is not known.
-func usualOfLength(t Tex) (found []int) {
-	if m := t.number(CountSystemMetresPer100G); m < LeastUsualMetres || m > MostUsualMetres {
+func usualOfLength(l length) (found []int) {
+	if m := l.metresPer100G; m < LeastUsualMetres || m > MostUsualMetres {
 		return nil
 	}
-	stitches := measure.RoundHalfUp(StitchesAt(LikelyTightness, t.Float()))
+	stitches := measure.RoundHalfUp(StitchesAt(LikelyTightness, l.tex))
 	for i, w := range yarnWeights {
 		if stitches >= w.low && stitches <= w.high {
 			found = append(found, i)

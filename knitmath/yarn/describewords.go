@@ -31,7 +31,7 @@ func (o Description) Summary() string {
 		}
 	}
 	if !o.yarn.Tex.IsZero() {
-		s += " It is " + significant(o.yarn.Tex.Float()) + " tex, " + bandWords(o.unit, o.yarn.Tex) + "."
+		s += " It is " + significant(o.length.tex) + " tex, " + o.length.bandWords(o.unit) + "."
 	}
 	if o.Twist != nil {
 		s += " Its twist lies at " + measure.Decimal(o.Twist.AngleDegrees, 0) + " degrees."

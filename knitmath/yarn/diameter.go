@@ -71,6 +71,3 @@ const (
 // ExpectedWrapsCited is the source of those.
 var ExpectedWrapsCited = report.Source{Figure: "wraps per inch expected, 0.35 to 0.39 sqrt(yd/lb)",
 	Citation: "computed from the middles of the spinners' chart of Spin-Off magazine", Status: report.SourceStatusOwnDerivation}
-
-// rootYards is the root of the yards to the pound, of which diameters and wraps are parts.
-func rootYards(t Tex) float64 { return math.Sqrt(t.number(CountSystemYardsPerPound)) }
