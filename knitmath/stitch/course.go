@@ -156,7 +156,12 @@ func (c *course) castOn(id, next int32) {
 		}
 		c.place(id, c.foot)
 		c.place(foot, c.foot)
-		c.put(id, c.cells[next].level, nil)
+		level = c.cells[next].level
+		if next != 0 && c.waits == 0 { // the loops are this row's, on one side of which they stand
+			level++
+			c.outer = c.bare(id, foot, 1, handOf(c.side, true))
+		}
+		c.put(id, level, nil)
 	case c.foot != 0:
 		c.place(id, c.last)
 		c.place(foot, c.foot)

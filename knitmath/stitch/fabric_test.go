@@ -137,7 +137,7 @@ func TestLinesAround(t *testing.T) {
 			"LLLL1 bbL1 cccccccbbR1 R1 "},
 		{"bound off as a row ends", Flat, 5, []Row{RowOf(Do(Knit, 3), ToEnd(BindOff)), pAll}, "LLLL1 L1 bbcccccR1 R1 "},
 		{"cast on as a row begins and ends", Flat, 3, []Row{RowOf(Do(CastOn, 2), ToEnd(Knit), Do(CastOn, 1)), pAll},
-			"LLLLLLL1 ccccccR1 "},
+			"LLLLLLL1 ccccccR1 R1 "},
 		{"a neck", Flat, 6, []Row{RowOf(Do(Knit, 2), Do(BindOff, 2), Do(Knit, 2))}, "LLL1 ccccccR1 LLL1 bbR1 "},
 		{"a buttonhole", Flat, 6, []Row{RowOf(Do(Knit, 2), Do(BindOff, 2), Do(Knit, 2)), RowOf(Do(Purl, 2), Do(CastOn, 2), Do(Purl, 2))},
 			"LLLLLLL1 L1 ccccccR1 R1 \nbbR1 ccL1 "},
