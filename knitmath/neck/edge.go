@@ -117,6 +117,18 @@ func eventsOf(steps []curve.Step) []event {
 	return list
 }
 
+// stepsAt are events as steps, of which the row that divides is row 1.
+func stepsAt(events []event) []curve.Step {
+	list := make([]curve.Step, len(events))
+	for i, e := range events {
+		list[i] = curve.Step{RowNumber: e.row + 1, Kind: curve.KindDecrease, Stitches: e.stitches}
+		if e.bindOff {
+			list[i].Kind = curve.KindBindOff
+		}
+	}
+	return list
+}
+
 // slantedEdge is the edge of a V: decreases as a taper has them.
 func slantedEdge(p setting, lost, depth int) (edge, error) {
 	t, err := shaping.PlanTaper(shaping.TaperInput{

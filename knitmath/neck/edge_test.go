@@ -92,18 +92,18 @@ func TestPublishedSlant(t *testing.T) {
 }
 
 // The length of a V's edge: 15 stitches of 10 / 22 cm and 58 rows of 1/3 cm on the slant, to the
-// last decrease, and straight up from there.
+// top of the last decrease, and straight up from there.
 func TestLengthOfTheEdge(t *testing.T) {
 	out, err := PlanNeckline(Input{Gauge: ordinary(), Shape: ShapeV, WidthStitches: new(90), NeckStitches: new(30),
 		FrontCentreStitches: new(0), FrontDepthRows: new(62)})
 	if err != nil {
 		t.Fatal(err)
 	}
-	last := out.Front.Steps[14].SecondSideRowNumber - out.Front.NeckRowNumber
+	last := out.Front.Steps[14].SecondSideRowNumber - out.Front.NeckRowNumber + 1
 	want := 0.0
 	at := 0
 	for _, s := range out.Front.Steps {
-		row := s.SecondSideRowNumber - out.Front.NeckRowNumber
+		row := s.SecondSideRowNumber - out.Front.NeckRowNumber + 1
 		want += math.Hypot(10.0/22, float64(row-at)/3)
 		at = row
 	}

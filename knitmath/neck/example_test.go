@@ -25,7 +25,7 @@ func Example() {
 		}
 	}
 	// Output:
-	// 25 36 25 stitches, pick up 96
+	// 25 36 25 stitches, pick up 100
 	// 1 RS BO 14, k to end
 	// 3 RS BO 2, k to end
 	// 5 RS BO 2, k to end

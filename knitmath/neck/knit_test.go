@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/shaping"
@@ -85,7 +86,14 @@ func TestNecklinesAreKnit(t *testing.T) {
 			knitPiece(t, at+" "+p.name, in, out, p.Piece)
 		}
 	})
+	t.Logf("%d edges measured", measured)
+	if measured < knittest.Sweep(3_000, 500) {
+		t.Errorf("%d edges were measured", measured)
+	}
 }
+
+// measured are the pieces whose edge was measured on the fabric.
+var measured int
 
 // knitter works a piece.
 type knitter struct {
@@ -142,8 +150,16 @@ func (k *knitter) next(part Part, number int) (Row, bool) {
 
 func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 	t.Helper()
-	k := &knitter{t: t, at: at, m: knittest.CastOn(t, out.WidthStitches, false), rows: p.Rows,
+	k := &knitter{t: t, at: at, m: stitch.NewMachine(stitch.Flat), rows: p.Rows,
 		yo: in.TurnMethod == shortrow.TurnMethodYarnOver}
+	f, err := k.m.Record()
+	if err == nil {
+		err = k.m.CastOn(out.WidthStitches)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	firstDone := 0 // rows that have been worked when the first side is done
 	last := func(part Part) int {
 		n := 0
 		for _, r := range p.Rows {
@@ -167,6 +183,7 @@ func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 		}
 		k.work(PartFirstSide, p.NeckRowNumber, max(ends[0], last(PartFirstSide)))
 		k.endSide(short, out, top)
+		firstDone = k.m.RowsWorked()
 		held := len(k.m.Holders()) - 1
 		if short {
 			held--
@@ -182,6 +199,15 @@ func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 		}
 		if !short {
 			checkBoundOff(t, at, k.m.BoundOff(), out, p, top)
+		}
+		// Of a few stitches, as short rows have them, the recorder does not know which edge a
+		// decrease is at.
+		narrow := slices.ContainsFunc(p.Rows, func(r Row) bool {
+			return r.Instruction.EndStitches < 2*p.layout.margin+6 && (decreases(r) || len(r.Instruction.Row.Steps) > 2)
+		})
+		if !narrow && !short {
+			checkEdge(t, at, p, f, firstDone)
+			measured++
 		}
 	}
 	if len(k.rows) > 0 {
@@ -261,4 +287,20 @@ func checkSteps(t *testing.T, at string, out Neckline, p Piece) {
 	if sum != out.NeckStitches || shoulder != out.ShoulderStitches || out.NeckStitches+2*shoulder != out.WidthStitches {
 		t.Fatalf("%s: %d of a neck of %d, shoulders of %d, width %d", at, sum, out.NeckStitches, shoulder, out.WidthStitches)
 	}
+}
+
+// checkEdge: the neck's edge is as long as that of the fabric, from the middle to the last row
+// below the shoulder's end; the second side's as long as its own steps make it.
+func checkEdge(t *testing.T, at string, p Piece, f *stitch.Fabric, firstDone int) {
+	t.Helper()
+	st, rw := p.layout.st, p.layout.rw
+	from := p.NeckRowNumber
+	left := f.Selvedge(stitch.LeftHand, from, from-1+p.DepthRows)
+	knittest.Near(t, at+": first side", p.EdgeCm, left.SewnCm(st.SizeCm(1), rw.SizeCm(1), 0), 1e-9)
+	right := f.Selvedge(stitch.RightHand, firstDone+1, firstDone+p.SecondSideDepthRows)
+	if !p.layout.held { // the middle is bound off where the second side begins
+		right = right.Slice(p.CentreStitches, right.Len())
+	}
+	want := curve.SewnCm(stepsAt(p.layout.edges.second), 1, p.SecondSideDepthRows, 0, st, rw)
+	knittest.Near(t, at+": second side", want, right.SewnCm(st.SizeCm(1), rw.SizeCm(1), 0), 1e-9)
 }

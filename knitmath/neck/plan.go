@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/report"
@@ -174,18 +175,10 @@ func (l *layout) answer() Piece {
 	return out
 }
 
-// edgeCm is the length of one side's edge as it lies smooth, from the end of the middle to
-// the shoulder: straight from where one step ends to where the next one does, up at last.
-//
-//	sum of sqrt((stitches * width)^2 + (rows * height)^2)
-//
-// Own derivation: along the corners of the bind-offs it would be longer, and a band of that
-// length would flare.
+// edgeCm is the length of the first side's edge from the end of the middle to the shoulder,
+// as it lies smooth (see [curve.SewnCm]): along the corners of the bind-offs it would be
+// longer, and a band of that length would flare. The second side's begins a row later, and
+// with short rows ends one sooner.
 func (l *layout) edgeCm(st, rw gauge.Density) float64 {
-	sum, at := 0.0, 0
-	for _, e := range l.edges.second {
-		sum += math.Hypot(st.SizeCm(e.stitches), rw.SizeCm(e.row-at))
-		at = e.row
-	}
-	return sum + rw.SizeCm(max(0, l.depth-at))
+	return curve.SewnCm(stepsAt(l.edges.first), 1, l.depth, 0, st, rw)
 }
