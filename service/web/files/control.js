@@ -13,7 +13,8 @@ export function control(form, field, path) {
   const fault = el('p', { class: 'fault', id: `${id}-fault`, hidden: true });
   const says = hint || (help && !form.options.brief ? firstSentence(help) : '');
   const about = says ? el('p', { class: 'hint', id: `${id}-hint` }, says) : null;
-  const described = `${about ? `${id}-hint ` : ''}${id}-fault`;
+  // The unit stands beside the field, and is read with it.
+  const described = `${field.unit ? `${id}-unit ` : ''}${about ? `${id}-hint ` : ''}${id}-fault`;
   const locked = form.options.locked?.has(path) ?? false;
   const write = (value) => {
     form.touched.add(path);
@@ -22,7 +23,7 @@ export function control(form, field, path) {
   };
   const shared = { id, part: 'input', 'aria-describedby': described, 'data-path': path, disabled: locked };
   const input = inputOf(form, field, path, shared, write);
-  const sign = field.unit ? el('span', { class: 'unit', part: 'unit' }, signIn(field.unit, form.options.unit)) : null;
+  const sign = field.unit ? el('span', { class: 'unit', part: 'unit', id: `${id}-unit` }, signIn(field.unit, form.options.unit)) : null;
   const flag = field.kind === 'flag';
   const several = field.kind === 'choice' && field.list;
   const name = several ? el('span', { class: 'label', id: `${id}-label`, part: 'label' }, label)

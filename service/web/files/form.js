@@ -71,7 +71,7 @@ export class Form {
     const box = el('div', { class: 'either' });
     const show = (focus) => {
       const name = this.store.choiceOf(names, path);
-      const pick = el('select', { 'aria-label': 'Given as', part: 'input', change: () => {
+      const pick = el('select', { 'aria-label': `Given as: ${this.wording(fields[0], join(path, fields[0].name)).label}`, part: 'input', change: () => {
         this.store.choose(names, path, pick.value);
         show(true);
         this.changed();
