@@ -87,7 +87,8 @@ func TestRulesOfSectors(t *testing.T) {
 		want int
 		says string
 	}{{90, 0, "then every 2nd row"}, {180, 1, "4 stitches every right-side row leaves the rim 1.9 %"},
-		{177, 1, "4 stitches every right-side row leaves"}, {186, 1, "4 stitches every right-side row comes to the same"}, {330, 1, "8 stitches every"}} {
+		{177, 1, "4 stitches every right-side row leaves"}, {186, 1, "4 stitches every right-side row comes to the same"},
+		{330, 1, "8 stitches every"}} {
 		out, err := PlanFlatShape(Input{Gauge: &gauge.Gauge{Stitches: 20, Rows: 32}, Form: FormSector, AcrossCm: &cm, TurnDegrees: &c.turn})
 		if err != nil || len(out.Recipes) != c.want || !strings.Contains(out.Summary(), c.says) {
 			t.Errorf("%v degrees: %v, %q, %v", c.turn, out.Recipes, out.Summary(), err)

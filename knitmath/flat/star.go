@@ -110,6 +110,11 @@ func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
 	if p.inwards {
 		slices.Reverse(changes)
 	}
+	return p.writeStar(changes), end
+}
+
+// writeStar writes the changes in the order worked.
+func (p *piece) writeStar(changes []starChange) (rows []Row) {
 	for _, ch := range changes {
 		number, counted := ch.row, ch.row
 		from, to, steps := ch.side, ch.after(), ch.outwards()
@@ -124,7 +129,7 @@ func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
 		rows = append(rows, Row{RowNumber: number, WantedStitches: p.wants(counted), DepartureStitches: float64(to) - p.wants(counted),
 			Instruction: instruction([]stitch.Step{stitch.Repeat(p.wedges, steps...)}, from, to)})
 	}
-	return rows, end
+	return rows
 }
 
 // A starChange is a round, counted from the centre, in which the sides of a star of so many
@@ -207,8 +212,8 @@ func (p *piece) starNotices(all int) []report.Notice {
 	case percent < 0:
 		reason, than, why = Cups, "fewer", ""
 	}
-	return []report.Notice{{Reason: reason, Field: "across_cm", Description: "in all it has " + measure.Decimal(math.Abs(percent), 0) + " % " + than +
-		" stitches than lie flat" + why + "; a larger star, or one of fewer points, lies flatter"}}
+	return []report.Notice{{Reason: reason, Field: "across_cm", Description: "in all it has " + measure.Decimal(math.Abs(percent), 0) + " % " +
+		than + " stitches than lie flat" + why + "; a larger star, or one of fewer points, lies flatter"}}
 }
 
 // starPoints are the corners of a star that stands with a point upward.

@@ -127,7 +127,8 @@ func TestEndsUnmetAreSaid(t *testing.T) {
 		kind        TopKind
 		asked, left int
 		said        bool
-	}{{TopKindWedge, 4, 8, true}, {TopKindShort, 7, 8, true}, {TopKindWedge, 8, 8, false}, {TopKindWedge, 10, 8, false}, {TopKindStar, 1, 1, false}} {
+	}{{TopKindWedge, 4, 8, true}, {TopKindShort, 7, 8, true}, {TopKindWedge, 8, 8, false},
+		{TopKindWedge, 10, 8, false}, {TopKindStar, 1, 1, false}} {
 		out, err := PlanMittenTop(MittenTopInput{Gauge: ordinary, HandStitches: new(40), Kind: c.kind, EndStitches: &c.asked})
 		if err != nil || out.EndStitches != c.left {
 			t.Fatal(c, out.EndStitches, err)

@@ -39,6 +39,8 @@ var (
 		Citation: "from memory: A. Budd; P. Gibson-Roberts, Simple Socks"}
 	lengthCited = report.Source{Figure: "a sock a centimetre shorter than the foot", Citation: "from memory: a quarter to half an inch",
 		Status: report.SourceStatusFromMemory}
+	footToHeelCited = report.Source{Figure: "where on the foot the heel begins", Status: report.SourceStatusOwnDerivation,
+		Citation: "own derivation: the length of the sock less that of the gussets and of the turn, or of the heel's depth"}
 	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter",
 		Citation: "common practice", Status: report.SourceStatusCommonPractice}
 	roundToeCited = report.Source{Figure: "sections of 8, 10 or 12, and as many even rounds as plain stitches between decreases",
@@ -52,6 +54,9 @@ var (
 // Sources says where the figures come from.
 func (o Heel) Sources() []report.Source {
 	list := []report.Source{halfCited}
+	if o.FootToHeelCm != nil {
+		list = append(list, footToHeelCited, lengthCited)
+	}
 	switch o.kind {
 	case HeelKindShortRows:
 		list = append(list, thirdsCited, turningCited)

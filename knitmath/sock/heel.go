@@ -94,6 +94,8 @@ type HeelInput struct {
 	TurnMethod          shortrow.TurnMethod
 	CornerStitches      *int
 	EndStitches         *int
+	FootLengthCm        *float64
+	LengthEaseCm        *float64
 	DisplayUnit         measure.DisplayUnit
 	WithOutline         bool
 }
@@ -129,8 +131,10 @@ type Heel struct {
 	// flap, from its first row to its point; nil without gauge.
 	DepthCm  *float64
 	GussetCm *float64
-	Rows     []HeelRow
-	Notices  []report.Notice
+	// FootToHeelCm is how long the foot is, from the tip of the toe, when the heel begins.
+	FootToHeelCm *float64
+	Rows         []HeelRow
+	Notices      []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
@@ -188,6 +192,11 @@ func PlanHeel(in HeelInput) (Heel, error) {
 		return Heel{}, err
 	}
 	out := h.plan()
+	if in.FootLengthCm != nil {
+		if out.FootToHeelCm = h.footToHeel(&c, in, out); c.Err() != nil {
+			return Heel{}, c.Err()
+		}
+	}
 	out.Notices = h.notices(out)
 	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {

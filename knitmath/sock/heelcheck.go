@@ -29,6 +29,10 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	c.OptionalCount("", "corner_stitches", in.CornerStitches, 0, MaxCorner)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 4, MaxRound)
+	c.OptionalNumber("", "foot_length_cm", in.FootLengthCm, MinFootCm, MaxFootCm)
+	c.OptionalNumber("", "length_ease_cm", in.LengthEaseCm, minLengthEase, maxLengthEase)
+	c.Needs(in.LengthEaseCm != nil, "length_ease_cm", in.FootLengthCm != nil, "foot_length_cm")
+	c.Needs(in.FootLengthCm != nil, "foot_length_cm", in.Gauge != nil, "gauge")
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Sound("kind", "direction") {
 		vetUses(c, h, in)
@@ -66,6 +70,7 @@ func vetUses(c *fault.Checks, h heel, in HeelInput) {
 		{"turn_method", in.TurnMethod != 0, turned},
 		{"corner_stitches", in.CornerStitches != nil, h.kind == HeelKindWasteYarn},
 		{"end_stitches", in.EndStitches != nil, h.kind == HeelKindWasteYarn},
+		{"foot_length_cm", in.FootLengthCm != nil, h.toeUp},
 	} {
 		if f.given && !f.used {
 			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of heel, worked in this direction; leave it out")

@@ -59,6 +59,9 @@ func (o Heel) direct() []string {
 	}
 	d := []string{"Note: the round begins with the " + report.CountOf(o.HeelStitches, "stitches") + " of the " + first +
 		" (needle 1); the " + strconv.Itoa(o.InstepStitches) + " of the instep (needle 2) follow."}
+	if o.FootToHeelCm != nil {
+		d = append(d, "Work the foot even until it measures "+o.unit.Size(*o.FootToHeelCm)+" from the tip of the toe.")
+	}
 	switch o.kind {
 	case HeelKindShortRows:
 		return o.shortRowDirections(d)

@@ -80,6 +80,9 @@ func (h heel) flapOutline(out Heel) *outline.Outline {
 // outline draws the toe laid flat.
 func (t toe) outline(out Toe) *outline.Outline {
 	spans := []span{{2 * t.round, 0}}
+	if t.toeUp {
+		spans = []span{{2 * *out.StartStitches, 0}}
+	}
 	if t.kind == ToeKindShortRows {
 		spans = append(spans, span{4 * *out.CentreStitches, out.LengthRows})
 		return t.framed(t.drawn("toe", spans))

@@ -49,15 +49,19 @@ const babyCm = 13.0
 
 // notices are the remarks on a toe.
 func (t toe) notices(in ToeInput, out Toe) []report.Notice {
-	list := solid.EndNotice(t.halfway(nil), in.EndStitches, out.EndStitches)
+	tip := out.EndStitches
+	if out.StartStitches != nil {
+		tip = *out.StartStitches
+	}
+	list := solid.EndNotice(t.halfway(nil), in.EndStitches, tip)
 	if out.WedgeCount != nil && t.round%*out.WedgeCount != 0 {
 		field := "round_stitches"
 		if t.fitted != nil {
 			field = "foot_circumference_cm"
 		}
 		list = append(list, report.Notice{Reason: CountAdjusted, Field: field,
-			Description: "a round of its own brings the " + report.CountOf(t.round, "stitches") + " down to " +
-				strconv.Itoa(t.round-t.round%*out.WedgeCount) + ", which the toe divides"})
+			Description: "a round of its own lies between the " + report.CountOf(t.round, "stitches") + " of the round and the " +
+				strconv.Itoa(t.round-t.round%*out.WedgeCount) + " which the toe divides"})
 	}
 	if !t.st.IsZero() && t.st.SizeCm(t.round) <= babyCm {
 		list = append(list, report.Notice{Reason: LooseEnds,

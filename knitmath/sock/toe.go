@@ -41,6 +41,7 @@ const (
 // ToeInput asks for a toe. It mirrors PlanToeRequest.
 type ToeInput struct {
 	Kind                ToeKind
+	Direction           Direction
 	RoundStitches       *int
 	FootCircumferenceCm *float64
 	EasePercent         *float64
@@ -72,7 +73,9 @@ type Toe struct {
 	WedgeCount     *int
 	DecreaseRounds *int
 	CentreStitches *int
-	EndStitches    int
+	// StartStitches are cast on at the tip; nil from the cuff down.
+	StartStitches *int
+	EndStitches   int
 	// LengthRows is how many rows long the toe is.
 	LengthRows int
 	LengthCm   *float64
@@ -84,6 +87,7 @@ type Toe struct {
 	Outline *outline.Outline
 
 	kind   ToeKind
+	toeUp  bool
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
 	// closing is how the tube is closed; empty of short rows.
@@ -92,7 +96,8 @@ type Toe struct {
 	directions []string
 }
 
-// PlanToe plans a toe worked from the cuff down and writes every round of it. The round
+// PlanToe plans a toe and writes every round of it. From the toe up it is that from the cuff
+// down the other way round, increases where that decreases. The round
 // begins at one side of the foot, so that its halves are sole and instep.
 //
 // A wedge loses four stitches in a decrease round and a star as many as it has wedges, every
@@ -122,7 +127,7 @@ func PlanToe(in ToeInput) (Toe, error) {
 		return Toe{}, err
 	}
 	out.LengthCm = t.rowsCm(out.LengthRows)
-	if in.FootLengthCm != nil {
+	if in.FootLengthCm != nil && !t.toeUp {
 		out.FootToToeCm = t.footToToe(&c, in, *out.LengthCm)
 	}
 	if err := c.Err(); err != nil {
@@ -140,12 +145,13 @@ func PlanToe(in ToeInput) (Toe, error) {
 type toe struct {
 	rounds
 	kind   ToeKind
+	toeUp  bool
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
 }
 
 func (t toe) answer() Toe {
-	return Toe{Stitches: t.fitted, RoundStitches: t.round, kind: t.kind, unit: t.unit, method: t.method}
+	return Toe{Stitches: t.fitted, RoundStitches: t.round, kind: t.kind, toeUp: t.toeUp, unit: t.unit, method: t.method}
 }
 
 // planClosing closes the tube by stacks of decreases.
@@ -167,6 +173,10 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 		decreases--
 	}
 	out.WedgeCount, out.DecreaseRounds, out.EndStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
+	if t.toeUp {
+		plan = q.Opened(plan)
+		out.StartStitches, out.EndStitches, out.LengthRows = &plan.StartStitches, plan.EndStitches, plan.RoundCount
+	}
 	out.closing = plan.Directions(1)
 	closingRows(plan, func(number int, in stitch.Instruction) {
 		out.Rows = append(out.Rows, ToeRow{number, stitch.RightSide, in})

@@ -2,9 +2,12 @@ package sock
 
 import (
 	"fmt"
+	"maps"
 	"testing"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/outlinetest"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
 	"example.com/knitmath/knitmath/stitch"
@@ -17,7 +20,7 @@ func toes(t *testing.T, each func(at string, o Toe)) int {
 	for round := MinRound; round <= 140; round += knittest.Sweep(3, 9) {
 		for kind := ToeKindUnspecified; kind <= ToeKindShortRows; kind++ {
 			for variant := range 8 {
-				in := ToeInput{Kind: kind, RoundStitches: &round}
+				in := ToeInput{Kind: kind, RoundStitches: &round, Direction: Direction((round + variant) % 3), WithOutline: true, Gauge: standard}
 				switch {
 				case kind == ToeKindShortRows:
 					in.TurnMethod = shortrow.TurnMethod(variant % 3)
@@ -57,7 +60,11 @@ func TestToesAreKnit(t *testing.T) {
 		if len(o.Rows) != o.LengthRows {
 			t.Fatalf("%s: %d rounds of %d", at, len(o.Rows), o.LengthRows)
 		}
-		if o.kind == ToeKindWedge && o.EndStitches%2 > 0 {
+		outlinetest.CheckFrame(t, o.Outline)
+		if o.toeUp != (o.StartStitches != nil) || o.toeUp && o.EndStitches != o.RoundStitches {
+			t.Fatalf("%s: from %v to %d", at, o.StartStitches, o.EndStitches)
+		}
+		if o.kind == ToeKindWedge && fault.Or(o.StartStitches, o.EndStitches)%2 > 0 {
 			t.Fatalf("%s: %d stitches cannot be grafted", at, o.EndStitches)
 		}
 	})
@@ -69,9 +76,11 @@ func TestToesAreKnit(t *testing.T) {
 // knitToe knits every row after a round of the foot.
 func knitToe(t *testing.T, at string, o Toe) *stitch.Machine {
 	t.Helper()
-	m := knittest.CastOn(t, o.RoundStitches, true)
-	if err := m.Work(knittest.PlainRow(m)); err != nil {
-		t.Fatal(err)
+	m := knittest.CastOn(t, fault.Or(o.StartStitches, o.RoundStitches), true)
+	if !o.toeUp {
+		if err := m.Work(knittest.PlainRow(m)); err != nil {
+			t.Fatal(err)
+		}
 	}
 	for i, r := range o.Rows {
 		if m.Side() != r.Side || m.StitchCount() != r.Instruction.StartStitches || r.RowNumber != i+1 {
@@ -114,4 +123,34 @@ func TestWedgeToesAreEven(t *testing.T) {
 
 func rate(everyRounds, times int) solid.Rate {
 	return solid.Rate{EveryRounds: everyRounds, Times: times}
+}
+
+// A toe from its tip is that from the cuff down the other way round: the same counts, each as often,
+// and a round even after the cast-on.
+func TestToesFromTheTipMirrorTheOthers(t *testing.T) {
+	counts := func(in ToeInput, skip int) map[int]int {
+		o, err := PlanToe(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		worked := map[int]int{}
+		for _, r := range o.Rows[skip:] {
+			count := r.Instruction.EndStitches
+			if in.Direction == DirectionToeUp {
+				count = r.Instruction.StartStitches
+			}
+			worked[count]++
+		}
+		return worked
+	}
+	for round := 24; round <= 120; round++ {
+		for kind := ToeKindWedge; kind <= ToeKindStar; kind++ {
+			in := ToeInput{Kind: kind, RoundStitches: &round}
+			down := counts(in, 0)
+			in.Direction = DirectionToeUp
+			if up := counts(in, 1); !maps.Equal(up, down) {
+				t.Errorf("%d stitches, kind %d: %v from the tip, %v from the cuff", round, kind, up, down)
+			}
+		}
+	}
 }

@@ -18,7 +18,8 @@ const defaultLengthEase = -1.0
 // vetToe checks each field for itself, and what the kind of toe has no use for.
 func vetToe(c *fault.Checks, in ToeInput) toe {
 	fault.Enum(c, "", "kind", in.Kind, ToeKindShortRows)
-	t := toe{kind: in.Kind, unit: in.DisplayUnit, method: in.TurnMethod}
+	fault.Enum(c, "", "direction", in.Direction, DirectionToeUp)
+	t := toe{kind: in.Kind, toeUp: in.Direction == DirectionToeUp, unit: in.DisplayUnit, method: in.TurnMethod}
 	if t.kind == ToeKindUnspecified {
 		t.kind = ToeKindWedge
 	}
@@ -34,15 +35,18 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
 	c.OptionalCount("", "end_stitches", in.EndStitches, 1, MaxRound)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
-	if c.Sound("kind") {
-		vetToeUses(c, t.kind, in)
+	if c.Sound("kind", "direction") {
+		vetToeUses(c, t, in)
 	}
 	return t
 }
 
 // vetToeUses refuses what the kind has no use for.
-func vetToeUses(c *fault.Checks, kind ToeKind, in ToeInput) {
-	short := kind == ToeKindShortRows
+func vetToeUses(c *fault.Checks, t toe, in ToeInput) {
+	kind, short := t.kind, t.kind == ToeKindShortRows
+	if short && t.toeUp {
+		c.Add("direction", fault.ReasonContradictory, "toes of short rows are planned from the cuff down; from the toe up take another kind")
+	}
 	for _, f := range []struct {
 		field string
 		given bool
@@ -54,9 +58,11 @@ func vetToeUses(c *fault.Checks, kind ToeKind, in ToeInput) {
 		{"centre_stitches", in.CentreStitches != nil, short},
 		{"turn_method", in.TurnMethod != 0, short},
 		{"end_stitches", in.EndStitches != nil, !short},
+		{"foot_length_cm", in.FootLengthCm != nil, !t.toeUp || kind == ToeKindRound && in.WedgeCount == nil},
+		{"length_ease_cm", in.LengthEaseCm != nil, !t.toeUp},
 	} {
 		if f.given && !f.used {
-			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of toe; leave it out")
+			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of toe, worked in this direction; leave it out")
 		}
 	}
 	if short {
@@ -107,20 +113,26 @@ func (t toe) footToToe(c *fault.Checks, in ToeInput, toeCm float64) *float64 {
 	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
 	cm := sock - toeCm
 	if cm <= 0 {
-		c.Infeasible("the toe is "+t.unit.Size(toeCm)+" long, and the sock only "+t.unit.Size(sock)+t.wayOut(in, toeCm), "foot_length_cm", "gauge")
+		c.Infeasible("the toe is "+t.unit.Size(toeCm)+" long, and the sock only "+t.unit.Size(sock)+t.wayOut(in, toeCm),
+			"foot_length_cm", "gauge")
 		return nil
 	}
 	return &cm
+}
+
+// fittingFoot offers a foot longer than so much, to half a cm.
+func fittingFoot(unit measure.DisplayUnit, cm float64) string {
+	if foot := 0.5 * float64(measure.CeilQuotient(cm+0.01, 0.5)); foot <= MaxFootCm {
+		return "; it fits a foot of " + unit.Size(foot)
+	}
+	return ""
 }
 
 // wayOut is the length of a foot that has room for the toe, to half a cm, and the kind of toe that
 // is shortest, where the foot has room for that.
 func (t toe) wayOut(in ToeInput, toeCm float64) string {
 	ease := fault.Or(in.LengthEaseCm, defaultLengthEase)
-	words := ""
-	if foot := 0.5 * float64(measure.CeilQuotient(toeCm-ease+0.01, 0.5)); foot <= MaxFootCm {
-		words = "; it fits a foot of " + t.unit.Size(foot)
-	}
+	words := fittingFoot(t.unit, toeCm-ease)
 	shortest, length := ToeKindUnspecified, *in.FootLengthCm+ease
 	for kind := ToeKindWedge; kind <= ToeKindShortRows; kind++ {
 		other, err := PlanToe(ToeInput{Kind: kind, RoundStitches: &t.round, Gauge: in.Gauge})

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -23,6 +24,30 @@ func (h *heel) vetToeUp(c *fault.Checks, in HeelInput) {
 	if h.flapRows%2 != 0 {
 		c.Infeasible(oddFlap(h.flapRows), "flap_rows")
 	}
+}
+
+// footToHeel is how long the foot is, from the tip of the toe, when the heel begins: as long as the
+// sock but for the gussets and the turn, which lie along the sole to the back of the heel, or for the depth
+// of short rows or of a heel knit in afterwards. A heart's turn, without a flap after it, rounds the
+// heel: half of it lies along the sole. Source: own derivation.
+func (h heel) footToHeel(c *fault.Checks, in HeelInput, out Heel) *float64 {
+	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
+	rows := 0
+	switch {
+	case h.kind == HeelKindHeart:
+		rows = h.grown
+	case h.kind == HeelKindRound:
+		rows = h.stitches - h.centre
+	case out.GussetRounds == nil:
+		rows = h.rw.Nearest(measure.Micrometres(*out.DepthCm))
+	}
+	long := *h.rowsCm(rows + fault.Or(out.GussetRounds, 0))
+	if cm := sock - long; cm > 0 {
+		return &cm
+	}
+	c.Infeasible("the heel takes "+h.unit.Size(long)+" of the foot, and the sock has only "+h.unit.Size(sock)+
+		fittingFoot(h.unit, long-fault.Or(in.LengthEaseCm, defaultLengthEase)), "foot_length_cm", "gauge")
+	return nil
 }
 
 // usualToeUpFlap is a row for every stitch of the heel but 2 or 3, as gussets widen a

@@ -125,3 +125,40 @@ func TestPublishedHeelsToeUp(t *testing.T) {
 		}
 	}
 }
+
+// From where its heel begins a foot has room for what lies along the sole: the rows that the machine
+// knits under the middle of the heel before the flap, or of short rows half of the cup.
+func TestWhereToeUpHeelsBegin(t *testing.T) {
+	for kind := HeelKindRound; kind <= HeelKindWasteYarn; kind++ {
+		foot := 24.0
+		o, err := PlanHeel(HeelInput{Kind: kind, Direction: DirectionToeUp, RoundStitches: new(64), Gauge: standard, FootLengthCm: &foot})
+		if err != nil {
+			t.Fatal(kind, err)
+		}
+		rows := 0
+		switch kind { // a heart's turn rounds the heel, half along the sole
+		case HeelKindHeart:
+			rows = *o.GussetRounds + len(o.part(HeelPartTurn))/2
+		case HeelKindShortRows, HeelKindWasteYarn:
+			rows = int(*o.DepthCm*standard.Rows/10 + 0.5)
+		default:
+			m := knittest.CastOn(t, o.RoundStitches, true)
+			middle := o.RoundStitches/2 - o.HeelStitches/2
+			for _, r := range o.Rows {
+				if r.Part != HeelPartFlap {
+					if err := m.Work(r.Instruction.Row); err != nil {
+						t.Fatal(err)
+					}
+				}
+				if r.Part == HeelPartGusset {
+					middle = (r.Instruction.EndStitches - o.InstepStitches) / 2
+				}
+			}
+			rows = m.Heights()[min(middle, len(m.Heights())-1)]
+		}
+		long := float64(rows) / standard.Rows * 10
+		if off := 23 - *o.FootToHeelCm - long; off < -0.5 || off > 0.5 {
+			t.Errorf("kind %d: the foot is %v cm when the heel begins, which takes %v", kind, *o.FootToHeelCm, long)
+		}
+	}
+}

@@ -24,6 +24,9 @@ func (o Toe) summarise() string {
 		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") +
 			" in its middle and out again, then grafted to the instep"
 	} else {
+		if o.toeUp {
+			return s + o.raised()
+		}
 		bring := " bring "
 		if *o.DecreaseRounds == 1 {
 			bring = " brings "
@@ -41,6 +44,32 @@ func (o Toe) summarise() string {
 	return s
 }
 
+// raised is how a toe grows from its tip.
+func (o Toe) raised() string {
+	bring := " bring "
+	if *o.DecreaseRounds == 1 {
+		bring = " brings "
+	}
+	s := " from its tip: " + report.CountOf(*o.StartStitches, "stitches") + " are cast on, and " +
+		report.CountOf(*o.DecreaseRounds, "increase rounds") + " of " + strconv.Itoa(o.LengthRows) + bring + "them to the round."
+	if o.LengthCm != nil {
+		s += " It is " + o.unit.Size(*o.LengthCm) + " long."
+	}
+	return s
+}
+
+// directUp is a toe from its tip.
+func (o Toe) directUp() []string {
+	d := []string{"Cast on " + report.CountOf(*o.StartStitches, "stitches") + " (in a ring that the tail closes) and join in the round.",
+		"Note: the round begins at one side of the foot."}
+	if o.kind == ToeKindWedge {
+		d = []string{"Cast on " + report.CountOf(*o.StartStitches, "stitches") + " and join in the round.",
+			"Note: cast on half of them on each of two needles, by a cast-on that closes the tip. The round begins at one side of the foot: " +
+				"half of it is the sole, half the instep."}
+	}
+	return append(d, o.closing...)
+}
+
 // finish is what is done with the last stitches.
 func (o Toe) finish() string {
 	if o.kind == ToeKindWedge {
@@ -51,6 +80,9 @@ func (o Toe) finish() string {
 
 // direct is the toe step by step.
 func (o Toe) direct() []string {
+	if o.toeUp {
+		return o.directUp()
+	}
 	sole := o.RoundStitches / 2
 	begin := "Note: the round begins at one side of the foot"
 	if o.kind == ToeKindWedge {

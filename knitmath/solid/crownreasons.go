@@ -98,8 +98,8 @@ func EndNotice(list []report.Notice, asked *int, left int) []report.Notice {
 	if asked == nil || left <= *asked {
 		return list
 	}
-	return append(list, report.Notice{Reason: EndUnmet, Field: "end_stitches", Description: report.CountOf(left, "stitches") + " are left where " +
-		strconv.Itoa(*asked) + " may be: what is left has no room for another decrease round"})
+	return append(list, report.Notice{Reason: EndUnmet, Field: "end_stitches", Description: report.CountOf(left, "stitches") +
+		" are left where " + strconv.Itoa(*asked) + " may be: what is left has no room for another decrease round"})
 }
 
 // hundredths is a number to two places, or that it is less.

@@ -41,6 +41,8 @@ func heelIn(req *knitmathv1.PlanHeelRequest) sock.HeelInput {
 		TurnMethod:          shortrow.TurnMethod(req.TurnMethod),
 		CornerStitches:      optional(req.CornerStitches, countIn),
 		EndStitches:         optional(req.EndStitches, countIn),
+		FootLengthCm:        req.FootLengthCm,
+		LengthEaseCm:        req.LengthEaseCm,
 		DisplayUnit:         measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:         req.WithOutline,
 	}
@@ -64,6 +66,7 @@ func heelOut(out sock.Heel) *knitmathv1.PlanHeelResponse {
 		EndStitches:          optional(out.EndStitches, countOut),
 		DepthCm:              out.DepthCm,
 		GussetCm:             out.GussetCm,
+		FootToHeelCm:         out.FootToHeelCm,
 		Rows:                 each(out.Rows, heelRowOut),
 		Summary:              out.Summary(),
 		Directions:           out.Directions(),
@@ -85,6 +88,7 @@ func heelRowOut(r sock.HeelRow) *knitmathv1.HeelRow {
 func toeIn(req *knitmathv1.PlanToeRequest) sock.ToeInput {
 	return sock.ToeInput{
 		Kind:                sock.ToeKind(req.Kind),
+		Direction:           sock.Direction(req.Direction),
 		RoundStitches:       optional(req.RoundStitches, countIn),
 		FootCircumferenceCm: req.FootCircumferenceCm,
 		EasePercent:         req.EasePercent,
@@ -110,6 +114,7 @@ func toeOut(out sock.Toe) *knitmathv1.PlanToeResponse {
 		WedgeCount:     optional(out.WedgeCount, countOut),
 		DecreaseRounds: optional(out.DecreaseRounds, countOut),
 		CentreStitches: optional(out.CentreStitches, countOut),
+		StartStitches:  optional(out.StartStitches, countOut),
 		EndStitches:    countOut(out.EndStitches),
 		LengthRows:     countOut(out.LengthRows),
 		LengthCm:       out.LengthCm,

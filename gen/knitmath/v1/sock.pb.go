@@ -365,6 +365,12 @@ type PlanHeelRequest struct {
 	Direction SockDirection `protobuf:"varint,18,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,19,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Length of the foot, in cm, 2 to 100: how long the foot of the sock is when the heel begins
+	// is then told. From the toe up only. Needs gauge.
+	FootLengthCm *float64 `protobuf:"fixed64,20,opt,name=foot_length_cm,json=footLengthCm,proto3,oneof" json:"foot_length_cm,omitempty"`
+	// How much longer than the foot the sock is, in cm, -10 to 10. Default -1: a centimetre
+	// shorter. Only with foot_length_cm.
+	LengthEaseCm *float64 `protobuf:"fixed64,21,opt,name=length_ease_cm,json=lengthEaseCm,proto3,oneof" json:"length_ease_cm,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -532,6 +538,20 @@ func (x *PlanHeelRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanHeelRequest) GetFootLengthCm() float64 {
+	if x != nil && x.FootLengthCm != nil {
+		return *x.FootLengthCm
+	}
+	return 0
+}
+
+func (x *PlanHeelRequest) GetLengthEaseCm() float64 {
+	if x != nil && x.LengthEaseCm != nil {
+		return *x.LengthEaseCm
+	}
+	return 0
+}
+
 func (x *PlanHeelRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -661,6 +681,9 @@ type PlanHeelResponse struct {
 	DepthCm *float64 `protobuf:"fixed64,19,opt,name=depth_cm,json=depthCm,proto3,oneof" json:"depth_cm,omitempty"`
 	// Length of the gusset, in cm; absent without gauge.
 	GussetCm *float64 `protobuf:"fixed64,20,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
+	// How long the foot of the sock is when the heel begins, from the tip of the toe, in cm; absent
+	// without foot_length_cm.
+	FootToHeelCm *float64 `protobuf:"fixed64,23,opt,name=foot_to_heel_cm,json=footToHeelCm,proto3,oneof" json:"foot_to_heel_cm,omitempty"`
 	// Every row, in the order worked.
 	Rows []*HeelRow `protobuf:"bytes,21,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: a line around flap and turn, and one around the sole with its gussets laid flat
@@ -836,6 +859,13 @@ func (x *PlanHeelResponse) GetGussetCm() float64 {
 	return 0
 }
 
+func (x *PlanHeelResponse) GetFootToHeelCm() float64 {
+	if x != nil && x.FootToHeelCm != nil {
+		return *x.FootToHeelCm
+	}
+	return 0
+}
+
 func (x *PlanHeelResponse) GetRows() []*HeelRow {
 	if x != nil {
 		return x.Rows
@@ -871,7 +901,7 @@ type PlanToeRequest struct {
 	// halves up. Only with foot_circumference_cm.
 	StitchRule *CountRule `protobuf:"bytes,6,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// Length of the foot, in cm, 2 to 100: how long the foot of the sock is when the toe begins
-	// is then told. Needs gauge.
+	// is then told. Needs gauge. From the toe up only of a round toe without wedge_count.
 	FootLengthCm *float64 `protobuf:"fixed64,7,opt,name=foot_length_cm,json=footLengthCm,proto3,oneof" json:"foot_length_cm,omitempty"`
 	// How much longer than the foot the sock is, in cm, -10 to 10. Default -1: a centimetre
 	// shorter. Only with foot_length_cm.
@@ -899,6 +929,10 @@ type PlanToeRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Where the sock is worked from. Default the cuff. From the toe up a wedge, a star or a
+	// round toe is that from the cuff down the other way round: where that decreases this
+	// increases, and end_stitches are cast on.
+	Direction SockDirection `protobuf:"varint,17,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -1045,6 +1079,13 @@ func (x *PlanToeRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanToeRequest) GetDirection() SockDirection {
+	if x != nil {
+		return x.Direction
+	}
+	return SockDirection_SOCK_DIRECTION_UNSPECIFIED
+}
+
 func (x *PlanToeRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -1122,7 +1163,7 @@ type PlanToeResponse struct {
 	//   - HALFWAY, at foot_circumference_cm: the size lies exactly half-way between two counts
 	//     that the rule allows; the description says which was taken.
 	//   - COUNT_ADJUSTED, at round_stitches or foot_circumference_cm: the toe does not divide the
-	//     stitches of the round, and a round of its own decreases the rest.
+	//     stitches of the round, and a round of its own decreases the rest, or increases.
 	//   - LOOSE_ENDS, at no field: the sock is small enough for a baby, with a caution about loops
 	//     inside.
 	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
@@ -1136,12 +1177,15 @@ type PlanToeResponse struct {
 	RoundStitches int32 `protobuf:"varint,6,opt,name=round_stitches,json=roundStitches,proto3" json:"round_stitches,omitempty"`
 	// Sections or stacks, 2 of a wedge; absent of short rows.
 	WedgeCount *int32 `protobuf:"varint,7,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
-	// Rounds that decrease, an adjusting one not counted; absent of short rows.
+	// Rounds that decrease, from the toe up those that increase, an adjusting one not counted;
+	// absent of short rows.
 	DecreaseRounds *int32 `protobuf:"varint,8,opt,name=decrease_rounds,json=decreaseRounds,proto3,oneof" json:"decrease_rounds,omitempty"`
 	// Stitches of the centre of short rows; absent otherwise.
 	CentreStitches *int32 `protobuf:"varint,9,opt,name=centre_stitches,json=centreStitches,proto3,oneof" json:"centre_stitches,omitempty"`
-	// Stitches left to graft or to draw up.
+	// Stitches left to graft or to draw up; from the toe up those of the round.
 	EndStitches int32 `protobuf:"varint,10,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
+	// Stitches cast on at the tip; absent from the cuff down.
+	StartStitches *int32 `protobuf:"varint,16,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// Rows of the toe's length; of short rows those to their fold.
 	LengthRows int32 `protobuf:"varint,11,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
 	// The same in cm; absent without gauge.
@@ -1253,6 +1297,13 @@ func (x *PlanToeResponse) GetEndStitches() int32 {
 	return 0
 }
 
+func (x *PlanToeResponse) GetStartStitches() int32 {
+	if x != nil && x.StartStitches != nil {
+		return *x.StartStitches
+	}
+	return 0
+}
+
 func (x *PlanToeResponse) GetLengthRows() int32 {
 	if x != nil {
 		return x.LengthRows
@@ -1292,7 +1343,7 @@ var File_knitmath_v1_sock_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xe3\f\n" +
+	"\x16knitmath/v1/sock.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/closing.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xad\x0e\n" +
 	"\x0fPlanHeelRequest\x12K\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x15.knitmath.v1.HeelKindB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fHEEL_KIND_ROUNDR\x04kind\x12;\n" +
 	"\x0eround_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@@\x18\x90\x03(\fH\x00R\rroundStitches\x88\x01\x01\x12^\n" +
@@ -1318,7 +1369,9 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"R\vendStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x11 \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12c\n" +
 	"\tdirection\x18\x12 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x12,\n" +
-	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x13 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12P\n" +
+	"\x0efoot_length_cm\x18\x14 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x808@\x19\x00\x00\x00\x00\x00\x00Y@)\x00\x00\x00\x00\x00\x00\x00@H\vR\ffootLengthCm\x88\x01\x01\x12P\n" +
+	"\x0elength_ease_cm\x18\x15 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\xf0\xbf\x19\x00\x00\x00\x00\x00\x00$@)\x00\x00\x00\x00\x00\x00$\xc0H\fR\flengthEaseCm\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:.\xbaH+\")\n" +
 	"\x0eround_stitches\n" +
 	"\x15foot_circumference_cm\x10\x01B\x11\n" +
@@ -1333,13 +1386,15 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x14_gusset_every_roundsB\x14\n" +
 	"\x12_successive_roundsB\x12\n" +
 	"\x10_corner_stitchesB\x0f\n" +
-	"\r_end_stitches\"\xbc\x01\n" +
+	"\r_end_stitchesB\x11\n" +
+	"\x0f_foot_length_cmB\x11\n" +
+	"\x0f_length_ease_cm\"\xbc\x01\n" +
 	"\aHeelRow\x12)\n" +
 	"\x04part\x18\x01 \x01(\x0e2\x15.knitmath.v1.HeelPartR\x04part\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x02 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xac\t\n" +
+	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xec\t\n" +
 	"\x10PlanHeelResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1364,7 +1419,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\fend_stitches\x18\x12 \x01(\x05H\tR\vendStitches\x88\x01\x01\x12\x1e\n" +
 	"\bdepth_cm\x18\x13 \x01(\x01H\n" +
 	"R\adepthCm\x88\x01\x01\x12 \n" +
-	"\tgusset_cm\x18\x14 \x01(\x01H\vR\bgussetCm\x88\x01\x01\x12(\n" +
+	"\tgusset_cm\x18\x14 \x01(\x01H\vR\bgussetCm\x88\x01\x01\x12*\n" +
+	"\x0ffoot_to_heel_cm\x18\x17 \x01(\x01H\fR\ffootToHeelCm\x88\x01\x01\x12(\n" +
 	"\x04rows\x18\x15 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
 	"\aoutline\x18\x16 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
@@ -1380,8 +1436,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\r_end_stitchesB\v\n" +
 	"\t_depth_cmB\f\n" +
 	"\n" +
-	"_gusset_cm\"\xea\n" +
-	"\n" +
+	"_gusset_cmB\x12\n" +
+	"\x10_foot_to_heel_cm\"\xcf\v\n" +
 	"\x0ePlanToeRequest\x12I\n" +
 	"\x04kind\x18\x01 \x01(\x0e2\x14.knitmath.v1.ToeKindB\x1f\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x10\x1a\x0eTOE_KIND_WEDGER\x04kind\x12;\n" +
 	"\x0eround_stitches\x18\x02 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@@\x18\x90\x03(\fH\x00R\rroundStitches\x88\x01\x01\x12^\n" +
@@ -1403,7 +1459,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"turnMethod\x127\n" +
 	"\fend_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\bR\vendStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
+	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12c\n" +
+	"\tdirection\x18\x11 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:.\xbaH+\")\n" +
 	"\x0eround_stitches\n" +
 	"\x15foot_circumference_cm\x10\x01B\x11\n" +
@@ -1420,7 +1477,7 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xca\x05\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x89\x06\n" +
 	"\x0fPlanToeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1435,16 +1492,18 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fdecrease_rounds\x18\b \x01(\x05H\x01R\x0edecreaseRounds\x88\x01\x01\x12,\n" +
 	"\x0fcentre_stitches\x18\t \x01(\x05H\x02R\x0ecentreStitches\x88\x01\x01\x12!\n" +
 	"\fend_stitches\x18\n" +
-	" \x01(\x05R\vendStitches\x12\x1f\n" +
+	" \x01(\x05R\vendStitches\x12*\n" +
+	"\x0estart_stitches\x18\x10 \x01(\x05H\x03R\rstartStitches\x88\x01\x01\x12\x1f\n" +
 	"\vlength_rows\x18\v \x01(\x05R\n" +
 	"lengthRows\x12 \n" +
-	"\tlength_cm\x18\f \x01(\x01H\x03R\blengthCm\x88\x01\x01\x12(\n" +
-	"\x0efoot_to_toe_cm\x18\r \x01(\x01H\x04R\vfootToToeCm\x88\x01\x01\x12'\n" +
+	"\tlength_cm\x18\f \x01(\x01H\x04R\blengthCm\x88\x01\x01\x12(\n" +
+	"\x0efoot_to_toe_cm\x18\r \x01(\x01H\x05R\vfootToToeCm\x88\x01\x01\x12'\n" +
 	"\x04rows\x18\x0e \x03(\v2\x13.knitmath.v1.ToeRowR\x04rows\x12.\n" +
 	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0e\n" +
 	"\f_wedge_countB\x12\n" +
 	"\x10_decrease_roundsB\x12\n" +
-	"\x10_centre_stitchesB\f\n" +
+	"\x10_centre_stitchesB\x11\n" +
+	"\x0f_start_stitchesB\f\n" +
 	"\n" +
 	"_length_cmB\x11\n" +
 	"\x0f_foot_to_toe_cm*\x99\x01\n" +
@@ -1532,22 +1591,23 @@ var file_knitmath_v1_sock_proto_depIdxs = []int32{
 	21, // 18: knitmath.v1.PlanToeRequest.rates:type_name -> knitmath.v1.ClosingRate
 	13, // 19: knitmath.v1.PlanToeRequest.turn_method:type_name -> knitmath.v1.TurnMethod
 	14, // 20: knitmath.v1.PlanToeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	15, // 21: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
-	16, // 22: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
-	17, // 23: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
-	18, // 24: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
-	19, // 25: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
-	9,  // 26: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
-	20, // 27: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
-	5,  // 28: knitmath.v1.SockService.PlanHeel:input_type -> knitmath.v1.PlanHeelRequest
-	8,  // 29: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
-	7,  // 30: knitmath.v1.SockService.PlanHeel:output_type -> knitmath.v1.PlanHeelResponse
-	10, // 31: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
-	30, // [30:32] is the sub-list for method output_type
-	28, // [28:30] is the sub-list for method input_type
-	28, // [28:28] is the sub-list for extension type_name
-	28, // [28:28] is the sub-list for extension extendee
-	0,  // [0:28] is the sub-list for field type_name
+	1,  // 21: knitmath.v1.PlanToeRequest.direction:type_name -> knitmath.v1.SockDirection
+	15, // 22: knitmath.v1.ToeRow.side:type_name -> knitmath.v1.Side
+	16, // 23: knitmath.v1.ToeRow.instruction:type_name -> knitmath.v1.Instruction
+	17, // 24: knitmath.v1.PlanToeResponse.notices:type_name -> knitmath.v1.Notice
+	18, // 25: knitmath.v1.PlanToeResponse.sources:type_name -> knitmath.v1.Source
+	19, // 26: knitmath.v1.PlanToeResponse.stitches:type_name -> knitmath.v1.FittedCount
+	9,  // 27: knitmath.v1.PlanToeResponse.rows:type_name -> knitmath.v1.ToeRow
+	20, // 28: knitmath.v1.PlanToeResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 29: knitmath.v1.SockService.PlanHeel:input_type -> knitmath.v1.PlanHeelRequest
+	8,  // 30: knitmath.v1.SockService.PlanToe:input_type -> knitmath.v1.PlanToeRequest
+	7,  // 31: knitmath.v1.SockService.PlanHeel:output_type -> knitmath.v1.PlanHeelResponse
+	10, // 32: knitmath.v1.SockService.PlanToe:output_type -> knitmath.v1.PlanToeResponse
+	31, // [31:33] is the sub-list for method output_type
+	29, // [29:31] is the sub-list for method input_type
+	29, // [29:29] is the sub-list for extension type_name
+	29, // [29:29] is the sub-list for extension extendee
+	0,  // [0:29] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_sock_proto_init() }
