@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math/bits"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,6 +10,9 @@ import (
 )
 
 func numeral(n int) string { return strconv.Itoa(n) }
+
+// likely is how many changes of a line are tried before those of its cast-on.
+const likely = 8
 
 // candidates are changes that may make a finding go, the likeliest first.
 func (c *corrector) candidates(f *Finding) []candidate {
@@ -18,13 +22,15 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	}
 	switch f.Reason {
 	case ReasonClaim:
-		claims, work := c.claims(f, i), append(c.workEdits(f, i), c.castOns(f, i)...)
+		claims, work := c.claims(f, i), c.workEdits(f, c.workedBefore(i))
+		work = slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
 		if c.claimMeant(f, i) {
 			return append(work, claims...)
 		}
 		return append(claims, work...)
 	case ReasonUnworked, ReasonMissing, ReasonUneven:
-		return append(c.workEdits(f, i), c.castOns(f, i)...)
+		work := c.workEdits(f, i)
+		return slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
 	case ReasonUnknown, ReasonUnread:
 		return c.spellings(f, i)
 	case ReasonSide:
@@ -44,7 +50,7 @@ func (c *corrector) workEdits(f *Finding, i int) []candidate {
 			return e.candidates()
 		}
 	}
-	return c.numbers(f, i)
+	return append(c.directionEdits(f, i), c.numbers(f, i)...)
 }
 
 // claimMeant reports whether the row after a line went on from the count that the line
@@ -55,6 +61,12 @@ func (c *corrector) claimMeant(f *Finding, i int) bool {
 	}
 	claimed := c.piece.Lines[i].ClaimedStitches
 	size := f.SizeNumbers[0] - 1
+	if len(claimed) > 0 && len(f.DifferenceStitches) > 0 {
+		n := at(claimed, size)
+		if again := c.saidAgain(i, size, n, n-f.DifferenceStitches[0]); again != 0 {
+			return again > 0
+		}
+	}
 	return len(claimed) > 0 && c.worked.Lines[i+1].StartStitches[size] == at(claimed, size)
 }
 
@@ -76,7 +88,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 	if len(claimed) == 1 && len(f.SizeNumbers) < sizes {
 		return nil // one number for all its sizes, and not all of them differ from it
 	}
-	var e renumbering
+	e := renumbering{list: spots}
 	for k, number := range f.SizeNumbers {
 		spot, n := &spots[0], claimed[0]-f.DifferenceStitches[k]
 		if len(claimed) > 1 {
@@ -93,23 +105,24 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 			return nil
 		}
 	}
-	if l.info.kind != lineRow {
-		i = -1 // no row to be knit
+	if l.info.kind != lineRow || l.info.brings || l.info.holdRest {
+		i = -1 // no row to be knit, or none of which all is told
 	}
-	return e.candidate(c.piece.source, i, "")
+	out := e.candidate(c.piece.source, i, "")
+	for k := range out {
+		out[k].far = 1 // a count is as easily wrong by two
+	}
+	return out
 }
 
-// castOns are other numbers of the last cast-on before a line.
+// castOns are other numbers of the last cast-on before a line: as many fewer as are over, or as
+// many more as a repeat lacks.
 func (c *corrector) castOns(f *Finding, i int) []candidate {
 	if len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
 		return nil
 	}
-	sign := -1
-	if f.Reason == ReasonClaim {
-		sign = 1
-	}
-	for ; i >= 0; i-- {
-		l := &c.piece.Lines[i]
+	for k := i; k >= 0; k-- {
+		l := &c.piece.Lines[k]
 		if l.info.kind != lineCastOn {
 			continue
 		}
@@ -117,25 +130,53 @@ func (c *corrector) castOns(f *Finding, i int) []candidate {
 		if spots == nil {
 			return nil
 		}
-		var e renumbering
-		for k, number := range f.SizeNumbers {
-			spot := &spots[0]
-			if len(spots) > 1 {
-				spot = &spots[number-1]
-			}
-			if n := spot.value + sign*f.DifferenceStitches[k]; n < 1 || !e.set(spot, n) {
-				return nil
+		out := c.castOn(f, spots, func(_, d int) int { return -d })
+		switch f.Reason {
+		case ReasonClaim:
+			out = c.castOn(f, spots, func(_, d int) int { return d })
+		case ReasonUneven:
+			if each := c.repeatTakes(f); each > 0 {
+				out = append(c.castOn(f, spots, func(_, d int) int { return each - d }), out...)
 			}
 		}
-		return e.candidate(c.piece.source, -1, " cast on")
+		return out
 	}
 	return nil
+}
+
+// castOn is a cast-on with so many stitches more in the sizes of a finding.
+func (c *corrector) castOn(f *Finding, spots []spot, more func(size, difference int) int) []candidate {
+	e := renumbering{list: spots}
+	for k, number := range f.SizeNumbers {
+		s := &spots[0]
+		if len(spots) > 1 {
+			s = &spots[number-1]
+		}
+		if n := s.value + more(number-1, f.DifferenceStitches[k]); n < 1 || n < s.value/2 || !e.set(s, n) {
+			return nil
+		}
+	}
+	return e.candidate(c.piece.source, -1, " cast on")
+}
+
+// repeatTakes is how many stitches the repeat takes that does not come out, 0 if it is not known
+// or the sizes differ.
+func (c *corrector) repeatTakes(f *Finding) int {
+	for i := range c.piece.Lines {
+		for k := range c.piece.Lines[i].Steps {
+			if s := &c.piece.Lines[i].Steps[k]; s.at.start == f.at.start && s.Steps != nil && !s.IntoOneStitch {
+				return int(s.pass(max(f.SizeNumbers[0]-1, 0)).takes)
+			}
+		}
+	}
+	return 0
 }
 
 // renumbering is numbers of the text with others in their place.
 type renumbering struct {
 	spots   []*spot
 	numbers []int
+	list    []spot // all that stand together, one for each size
 }
 
 // set puts a number in the place of another; false if there is a different one already.
@@ -183,7 +224,29 @@ func (e *renumbering) candidate(source string, row int, where string) []candidat
 		where = wordsAfter(source[whole.end:])
 	}
 	says := joined(put) + where + " instead of " + joined(source[whole.start:whole.end])
-	return []candidate{{at: whole, put: put, says: says, row: row}}
+	return []candidate{{at: whole, put: put, says: says, row: row, rougher: e.rougher(), far: e.far()}}
+}
+
+// far is by how much one of the numbers differs at most.
+func (e *renumbering) far() int {
+	most := 0
+	for i, s := range e.spots {
+		most = max(most, s.value-e.numbers[i], e.numbers[i]-s.value)
+	}
+	return most
+}
+
+// rougher is by how much less evenly the numbers of the sizes grow with the others.
+func (e *renumbering) rougher() int {
+	was, now := make([]int, len(e.list)), make([]int, len(e.list))
+	for i := range e.list {
+		was[i] = e.list[i].value
+		now[i] = was[i]
+		if k := slices.Index(e.spots, &e.list[i]); k >= 0 {
+			now[i] = e.numbers[k]
+		}
+	}
+	return roughness(now) - roughness(was)
 }
 
 // wordsAfter are the one or two words that say what a number before them counts.
@@ -210,11 +273,11 @@ func wordsAfter(text string) string {
 // more or fewer, half as many at each of two edges, or so many passes of a repeat.
 func (c *corrector) numbers(f *Finding, i int) []candidate {
 	l := &c.piece.Lines[i]
-	region := l.info.at
-	if l.info.claimAt.start > region.start && l.info.claimAt.start < region.end {
-		region.end = l.info.claimAt.start
+	spots := spotsIn(c.piece.source, c.before(i))
+	lists := c.lists(spots)
+	if times := c.timesOf(l, spots); times != nil {
+		lists = append([][]spot{times}, lists...)
 	}
-	lists := c.lists(spotsIn(c.piece.source, region))
 	var out []candidate
 	if len(f.DifferenceStitches) != len(f.SizeNumbers) || len(f.SizeNumbers) == 0 {
 		for _, list := range lists {
@@ -231,6 +294,23 @@ func (c *corrector) numbers(f *Finding, i int) []candidate {
 		}
 	}
 	return out
+}
+
+// timesOf are the numbers that say how often something is repeated, where they stand in the text.
+func (c *corrector) timesOf(l *Line, spots []spot) []spot {
+	if len(l.info.counts) < 2 {
+		return nil
+	}
+	for more := range 2 { // "3 times in all" are 2 more
+		numbers := slices.Clone(l.info.counts)
+		for i := range numbers {
+			numbers[i] += more
+		}
+		if found := run(spots, numbers, true); found != nil {
+			return found
+		}
+	}
+	return nil
 }
 
 func half(sign int) func(size, difference int) (int, bool) {
@@ -260,7 +340,7 @@ func (c *corrector) passesOff(i int) func(size, difference int) (int, bool) {
 func (c *corrector) offBy(f *Finding, list []spot, each func(size, difference int) (int, bool)) []candidate {
 	// One number for all sizes may be wrong in some that fail and in others of which nothing is
 	// known: whether another is right is tried.
-	var e renumbering
+	e := renumbering{list: list}
 	for k, number := range f.SizeNumbers {
 		s := &list[0]
 		if len(list) > 1 {

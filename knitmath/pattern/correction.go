@@ -3,6 +3,7 @@ package pattern
 import (
 	"context"
 	"slices"
+	"sort"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
@@ -47,13 +48,19 @@ type candidate struct {
 	put  string
 	says string
 	row  int // the line of the row that it mends, to be knit by the machine; -1 for none
+
+	balanced bool // with it the row is the same from both ends
+	rougher  int  // by how much less evenly the numbers of the sizes grow with it
+	alike    bool // its repeat takes as many stitches as those of rows beside it
+	far      int  // by how much a number of the work differs
+	left     int  // how many mistakes and questions are left with it
 }
 
-// correct looks for corrections of what was found, as long as there is charge to spare:
-// first one for every mistake, then for every question, then more.
+// correct looks for corrections of what was found, as long as there is charge to spare: for
+// all mistakes in turn, then for the questions. Of those that help the best are offered.
 func (c *corrector) correct() {
 	found := c.worked.Findings
-	pending := make([][]candidate, len(found))
+	pending, good := make([][]candidate, len(found)), make([][]candidate, len(found))
 	for i := range found {
 		if c.spare <= 0 || c.ctx.Err() != nil {
 			break
@@ -62,30 +69,47 @@ func (c *corrector) correct() {
 			pending[i] = pending[i][:maxTried]
 		}
 	}
-	for round := range 2 * maxCorrections {
-		kind, most := KindMistake, round/2+1
-		if round%2 == 1 {
-			kind = KindQuestion
-		}
-		for i := range found {
-			if f := &found[i]; f.Kind == kind {
-				pending[i] = c.try(f, pending[i], most)
+	for _, kind := range [...]Kind{KindMistake, KindQuestion} {
+		for k := range maxTried {
+			for i := range found {
+				if f := &found[i]; f.Kind == kind && k < len(pending[i]) && c.spare > 0 && c.ctx.Err() == nil {
+					if q := pending[i][k]; c.works(f, &q) {
+						good[i] = append(good[i], q)
+					}
+				}
 			}
+		}
+	}
+	for i := range found {
+		c.offer(&found[i], good[i])
+	}
+}
+
+// offer notes the best of the changes that help, each of them once.
+func (c *corrector) offer(f *Finding, good []candidate) {
+	sort.SliceStable(good, func(i, k int) bool { return good[i].before(&good[k]) })
+	for i := range good {
+		q := good[i].correction(c.piece.source)
+		if len(f.Corrections) < maxCorrections && !slices.Contains(f.Corrections, q) {
+			f.Corrections = append(f.Corrections, q)
 		}
 	}
 }
 
-// try tries candidates for a finding until it has so many corrections, and returns those
-// that are left.
-func (c *corrector) try(f *Finding, pending []candidate, most int) []candidate {
-	for len(f.Corrections) < most && len(pending) > 0 && c.spare > 0 && c.ctx.Err() == nil {
-		next := pending[0]
-		pending = pending[1:]
-		if c.works(f, next) {
-			f.Corrections = append(f.Corrections, next.correction(c.piece.source))
-		}
+// before reports whether a change is likelier than another: it leaves less to be mended, makes
+// the row the same from both ends, or the numbers of the sizes grow more evenly.
+func (q *candidate) before(other *candidate) bool {
+	switch {
+	case q.left != other.left:
+		return q.left < other.left
+	case q.balanced != other.balanced:
+		return q.balanced
+	case q.alike != other.alike:
+		return q.alike
+	case q.rougher != other.rougher:
+		return q.rougher < other.rougher
 	}
-	return pending
+	return q.far <= 2 && other.far > 2
 }
 
 // correction is a candidate that was tried.
@@ -100,7 +124,7 @@ const chargeRead = chargesPerStep / 5
 
 // works reports whether a text with a change no longer has the finding, and has none
 // that it did not have before.
-func (c *corrector) works(f *Finding, q candidate) bool {
+func (c *corrector) works(f *Finding, q *candidate) bool {
 	text := c.piece.source[:q.at.start] + q.put + c.piece.source[q.at.end:]
 	c.spare -= chargeRead * len(text)
 	if len(text) > MaxTextBytes || c.spare <= 0 {
@@ -118,6 +142,11 @@ func (c *corrector) works(f *Finding, q candidate) bool {
 		return false
 	}
 	c.spare -= worked.charge
+	for i := range worked.Findings {
+		if worked.Findings[i].Kind != KindReading {
+			q.left++
+		}
+	}
 	return worked.MoreCount == 0 && onlyWithout(c.worked.Findings, worked.Findings, f)
 }
 
@@ -178,7 +207,7 @@ func among(some, others []int) bool {
 // knits has the machine knit a row with its change, in every size in which the stitches
 // before it are known, and compares it with what the text claims. Rows that hands cannot
 // be told stitch by stitch are left to the counting.
-func (c *corrector) knits(q candidate) bool {
+func (c *corrector) knits(q *candidate) bool {
 	l := &c.piece.Lines[q.row]
 	at := l.info.at
 	if q.at.start < at.start || q.at.end > at.end {

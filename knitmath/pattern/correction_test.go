@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"fmt"
 	"path/filepath"
 	"runtime"
 	"slices"
@@ -9,17 +10,19 @@ import (
 )
 
 // Of the mistakes planted in whole drafts that are found at their place, so many of a
-// hundred are offered a correction, and so many one that gives back the line as it was.
+// hundred are offered a correction, and so many one that gives back the text as it was.
 const (
-	mistakesMended   = 93
-	mistakesRestored = 80
+	mistakesMended   = 95
+	mistakesRestored = 90
+	mistakesOnce     = 93 // nothing else is found
+	mistakesFirst    = 83 // the first that is offered gives it back
 )
 
 // TestCorrectionsOfPlantedMistakes: what is offered for planted mistakes makes them go,
 // brings no other, and is often the very line that was there before.
 func TestCorrectionsOfPlantedMistakes(t *testing.T) {
-	found, mended, restored := 0, 0, 0
-	for _, dir := range []string{freshDir, filepath.Join(corpusDir, "drafts")} {
+	found, mended, restored, first, once := 0, 0, 0, 0, 0
+	for _, dir := range []string{freshDir, filepath.Join(corpusDir, "drafts"), filepath.Join(secondDir, "drafts")} {
 		files, err := filepath.Glob(filepath.Join(dir, "*.json"))
 		if err != nil || len(files) == 0 {
 			t.Fatalf("no drafts in %s, %v", dir, err)
@@ -43,6 +46,12 @@ func TestCorrectionsOfPlantedMistakes(t *testing.T) {
 				all := newCorrections(t, planted, &right, &wrong)
 				if len(all) > 0 {
 					mended++
+					if all[0] == text {
+						first++
+					}
+				}
+				if wrong.mistakes <= right.mistakes+1 {
+					once++
 				}
 				if slices.Contains(all, text) {
 					restored++
@@ -52,9 +61,12 @@ func TestCorrectionsOfPlantedMistakes(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d found, %d mended, %d restored", found, mended, restored)
-	if 100*mended < mistakesMended*found || 100*restored < mistakesRestored*found {
-		t.Errorf("of %d mistakes %d are mended and %d restored", found, mended, restored)
+	t.Logf("%d found, %d mended, %d restored, %d by the first that is offered, %d said once", found, mended, restored, first, once)
+	if 100*mended < mistakesMended*found || 100*restored < mistakesRestored*found || 100*first < mistakesFirst*found {
+		t.Errorf("of %d mistakes %d are mended and %d restored, %d at once", found, mended, restored, first)
+	}
+	if 100*once < mistakesOnce*found {
+		t.Errorf("of %d mistakes %d are said once", found, once)
 	}
 }
 
@@ -62,8 +74,15 @@ func TestCorrectionsOfPlantedMistakes(t *testing.T) {
 // does not have. Each has fewer mistakes and questions.
 func newCorrections(t *testing.T, text string, right, wrong *CheckedInstructions) []string {
 	t.Helper()
+	known := map[string]bool{}
+	for _, f := range right.Findings {
+		known[fmt.Sprint(f.LineNumber, f.Reason, f.SizeNumbers)] = true
+	}
 	var all []string
 	for _, f := range wrong.Findings {
+		if known[fmt.Sprint(f.LineNumber, f.Reason, f.SizeNumbers)] {
+			continue
+		}
 		for _, c := range f.Corrections {
 			mended := corrected(t, text, c)
 			after, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: mended})

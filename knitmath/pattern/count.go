@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/report"
@@ -22,6 +23,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 	if r.other != nil && !r.quiet {
 		r.settle(l, p, &o, claimed)
 	}
+	r.fitsOtherwise(p, &o)
 	if r.round && r.side == stitch.WrongSide && p.turn == 0 {
 		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
 	}
@@ -79,6 +81,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	}
 	r.misfits = true
 	r.misfit(i, p, o)
+	r.uneven = nil
 	end := before.after(p, o).total()
 	guess := end
 	if n, ok := r.corrected(i, p, o); ok {
@@ -94,6 +97,8 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 			r.other = &hand{left: guess}
 		}
 		r.now = hand{left: n}
+	} else if o.reason == ReasonUneven {
+		r.couldFit(&o)
 	}
 	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
 		r.known, r.other = false, nil
@@ -114,6 +119,7 @@ func (r *runner) settle(l *Line, p *profile, o *outcome, claimed bool) {
 	switch {
 	case good && !mine:
 		r.now, r.other, r.machine, *o = *r.other, nil, nil, alt
+		r.switched = true
 	case good && mine:
 		r.other = &next
 	default:
@@ -146,15 +152,18 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	// The yarn overs of short rows are not usually counted.
 	if n <= total && n >= total-r.overs {
-		r.other = nil
+		r.other, r.uneven, r.owed = nil, nil, 0
+		return
+	}
+	if r.resolved(l, n) {
 		return
 	}
 	if r.wanted(ReasonClaim, l.info.claimAt) {
 		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
 	}
-	if r.other == nil && !r.quiet {
-		r.other = &hand{left: n - r.now.behind, behind: r.now.behind}
-	}
+	r.isOff(l, n-total)
+	r.owed = 0
+	r.doubt(n)
 }
 
 func signed(n int64) string {
@@ -176,6 +185,9 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 		at, prefix = r.here, "the row "+strconv.Quote(shorten(r.piece.Lines[i].Label, 30))+" of the pattern: "
 	}
 	if own := r.piece.Lines[i].info.at; !r.piece.Lines[i].info.defined && (at.start < own.start || at.end > own.end) {
+		if r.saidAt(o.reason, at) {
+			return // of the row that it is written as
+		}
 		at = own // the steps are those of another row, "As Row 1"
 	}
 	if !r.wanted(o.reason, at) {
@@ -217,6 +229,12 @@ func (r *runner) misfit(i int, p *profile, o outcome) {
 		}
 	}
 	r.fault(KindMistake, o.reason, at, int(difference), prefix+text)
+}
+
+// saidAt reports whether something was found at a place for that reason in this size.
+func (r *runner) saidAt(reason report.Reason, at span) bool {
+	i, known := r.found.at[findingKey{at.start, reason}]
+	return known && slices.Contains(r.found.list[i].SizeNumbers, r.size+1)
 }
 
 func remain(n int64) string {

@@ -20,7 +20,7 @@ func (r *runner) castOn(i int) {
 		r.record(i)
 		start := r.now
 		if r.known {
-			r.begin(r.now.total() + n)
+			r.changeBy(n)
 		}
 		r.close(i, start)
 		return
@@ -80,6 +80,7 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 	}
 	if r.known {
 		total := r.now.total()
+		before := total
 		if l.info.op == stitch.BindOff {
 			if n > total && r.wanted(ReasonMissing, l.info.at) {
 				r.fault(KindMistake, ReasonMissing, l.info.at, int(total-n),
@@ -90,7 +91,8 @@ func (r *runner) edgeRow(l *Line, n int64) bool {
 		} else {
 			total += n
 		}
-		r.now, r.other = hand{left: total}, nil
+		r.shiftOther(total - before)
+		r.now = hand{left: total}
 		if total > stitch.MaxStitches {
 			r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
 			r.known = false

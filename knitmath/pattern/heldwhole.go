@@ -63,6 +63,9 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 			there = append(there, r.now.left)
 		}
 	}
+	if r.other != nil && r.other.total() == n && !slices.Contains(there, n) && r.resolved(l, n) {
+		return n
+	}
 	if slices.Contains(there, n) || l.info.whole == wholeThese && n == r.broughtLast {
 		return n
 	}

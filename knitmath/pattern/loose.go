@@ -127,7 +127,7 @@ func (r *runner) unmarked(i int, p *profile, claimed bool) bool {
 	r.fault(KindReading, ReasonReading, l.info.at, 0, "where the markers are is not known: the count is followed, the places are not")
 	q := *p
 	q.stretches, q.turn = true, 0
-	r.other = nil
+	r.shiftOther(t.leaves - t.takes)
 	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
 	r.marks = marks{lost: true}
 	return true

@@ -38,7 +38,7 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 		r.walkBeside(i, p, &w, claimed)
 		return
 	}
-	r.other, r.machine = nil, nil
+	r.machine = nil
 	ok := w.steps(r.walked(l))
 	r.misplaced(&w, l)
 	if !ok && w.unknown != nil {
@@ -53,12 +53,15 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	q.stretches = true
 	if o.reason == "" {
 		before := r.now
+		r.shiftOther(before.after(&q, o).total() - before.total())
+		r.switched = false
 		r.fitting(i, &q, o, claimed)
-		if r.known {
+		if r.known && !r.switched {
 			r.marks = w.after(before, p.turn != 0)
 		}
 		return
 	}
+	r.other = nil
 	r.misfitting(i, &q, o, claimed)
 	r.finish(i, o)
 	r.loseMarks()
@@ -69,10 +72,11 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
+	r.switched = false
 	if r.now.left > 0 || !p.empty() {
 		r.workOn(i, p, claimed)
 	}
-	if r.known && r.other == nil && w.steps(r.walked(l)) && w.pos <= w.left {
+	if r.known && !r.switched && w.steps(r.walked(l)) && w.pos <= w.left {
 		r.marks = w.after(before, p.turn != 0)
 	} else {
 		r.loseMarks()

@@ -26,9 +26,10 @@ func (r *runner) moved(i int) {
 		n := int64(at(l.info.counts, r.size))
 		r.broughtLast = n
 		if r.known && !r.fresh {
-			n += r.now.total()
+			r.changeBy(n)
+		} else {
+			r.begin(n)
 		}
-		r.begin(n)
 		if !r.round {
 			r.side = l.info.side.Other() // it is worked on the side that faces
 		}
@@ -44,6 +45,14 @@ func (r *runner) begin(n int64) {
 	r.now, r.known, r.other, r.machine = hand{left: min(n, stitch.MaxStitches)}, true, nil, nil
 	r.loseMarks()
 	r.turned = 0
+}
+
+// changeBy goes on with so many stitches more, or fewer below 0, beside those that are there.
+func (r *runner) changeBy(by int64) {
+	r.shiftOther(by)
+	other := r.other
+	r.begin(r.now.total() + by)
+	r.other = other
 }
 
 // hold puts stitches aside.
@@ -64,6 +73,9 @@ func (r *runner) hold(l *Line) {
 		r.held = append([]int64{n}, r.held...) // apart from the others, that wait for their turn
 		return
 	}
+	if n > total && r.other != nil && r.other.total() == n && r.resolved(l, n) {
+		total = n
+	}
 	n = r.wholeHeld(l, n)
 	if r.aside > 0 && n <= r.aside { // they were left out before
 		r.put(n)
@@ -78,7 +90,7 @@ func (r *runner) hold(l *Line) {
 	}
 	r.put(n)
 	r.divided = true
-	r.begin(total - n)
+	r.changeBy(-n)
 }
 
 // put remembers stitches that are put aside.
@@ -162,7 +174,7 @@ func (r *runner) taken(n int64) {
 func (r *runner) off(l *Line) {
 	total := r.now.total()
 	if l.info.counts != nil && r.known {
-		if n := int64(at(l.info.counts, r.size)); n != total && r.wanted(ReasonClaim, l.info.at) {
+		if n := int64(at(l.info.counts, r.size)); n != total && !r.resolved(l, n) && r.wanted(ReasonClaim, l.info.at) {
 			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
 		}
 	}

@@ -89,6 +89,11 @@ func (r *runner) skip(lines []int16, period, passes int) int {
 	n := min(passes, (MaxRows-r.rows)/max(len(lines), 1))
 	n -= n % period
 	r.noteSkipped(lines, n)
+	for _, i := range lines {
+		if i >= 0 {
+			r.owes(&r.piece.Lines[i], int64(n))
+		}
+	}
 	for range n {
 		r.history = append(r.history, lines...)
 	}

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"slices"
+	"sort"
 
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -16,10 +17,11 @@ type rowEdits struct {
 	bad   []int  // sizes in which something is wrong, from 0
 	known []int  // sizes in which the stitches before the row are known
 	found []candidate
+	blind bool // it cannot be counted: all changes are tried
 }
 
 // rowEdits is nil for a row whose finding does not show on the stitches that were before
-// its first working, and for one that goes from marker to marker.
+// its first working.
 func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 	facts := factsOf(&c.piece.Lines[i])
 	if !c.pay(1 + facts.stepCount/stepsCopied) {
@@ -37,8 +39,12 @@ func (c *corrector) rowEdits(f *Finding, i int) *rowEdits {
 	if len(f.SizeNumbers) == 0 {
 		e.bad = slices.Clone(e.known)
 	}
-	if facts.toMarker || len(e.steps) == 0 {
+	if len(e.steps) == 0 {
 		return nil
+	}
+	if facts.toMarker { // what they come to only trying shows
+		e.blind = true
+		return e
 	}
 	for _, size := range e.known {
 		if e.fits(size) == slices.Contains(e.bad, size) {
@@ -105,9 +111,18 @@ type slot struct {
 	step    *Step // of the copy
 	stretch bool
 	end     bool // it stands at the end of the row
+	top     bool // it stands in no repeat
 }
 
 func (e *rowEdits) candidates() []candidate {
+	if e.blind {
+		for _, list := range e.lists(spotsIn(e.piece.source, e.before(e.row))) {
+			e.found = append(append(e.found, e.shiftedBy(list, 1)...), e.shiftedBy(list, -1)...)
+		}
+		e.oneStitch()
+		sort.SliceStable(e.found, func(i, k int) bool { return e.found[i].balanced && !e.found[k].balanced })
+		return e.found
+	}
 	var repeats, others []slot
 	slots(e.steps, true, func(s slot) {
 		if s.step.Steps != nil && !s.stretch {
@@ -117,14 +132,18 @@ func (e *rowEdits) candidates() []candidate {
 		}
 	})
 	slices.Reverse(others)
+	sort.SliceStable(others, func(i, k int) bool { return others[i].top && !others[k].top })
 	for _, s := range append(repeats, others...) {
 		if e.spare <= 0 || e.ctx.Err() != nil {
 			return e.found
 		}
-		e.number(s)
+		e.number(s, 1)
+		e.number(s, -1)
 	}
 	e.stitches(e.steps)
+	e.oneStitch()
 	e.more()
+	sort.SliceStable(e.found, func(i, k int) bool { return e.found[i].balanced && !e.found[k].balanced })
 	return e.found
 }
 
@@ -135,19 +154,20 @@ func slots(steps []Step, top bool, tell func(slot)) {
 		slots(s.Steps, false, tell)
 		last := top && i == len(steps)-1
 		if len(s.Times) > 0 {
-			tell(slot{s.Times, s, false, last})
+			tell(slot{s.Times, s, false, last, top})
 		}
 		if len(s.RemainingStitches) > 0 {
-			tell(slot{s.RemainingStitches, s, true, last})
+			tell(slot{s.RemainingStitches, s, true, last, top})
 		}
 	}
 }
 
-// nearby are the first changes of a number that are tried.
-var nearby = [...]int{1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6}
+// nearby is how far from a number others are tried one by one.
+const nearby = 6
 
-// number looks for another number, or others in the sizes that are wrong, in one place.
-func (e *rowEdits) number(s slot) {
+// number looks for a greater or a smaller number, or such in the sizes that are wrong, in one
+// place.
+func (e *rowEdits) number(s slot, way int) {
 	spots := e.spots(s)
 	if spots == nil {
 		return
@@ -156,18 +176,18 @@ func (e *rowEdits) number(s slot) {
 	shift := spots[0].value - was[0] // "3 more times" are 4
 	ok := true
 	if len(s.numbers) == 1 {
-		ok = e.solve(s, 0, e.known)
+		ok = e.solve(s, 0, e.known, way)
 	} else {
 		for _, size := range e.bad {
-			ok = ok && e.solve(s, size, []int{size})
+			ok = ok && e.solve(s, size, []int{size}, way)
 		}
 	}
-	now := slices.Clone(s.numbers)
+	now, level, alike := slices.Clone(s.numbers), ok && balanced(e.steps), ok && e.alikeBeside()
 	copy(s.numbers, was)
 	if !ok {
 		return
 	}
-	var r renumbering
+	r := renumbering{list: spots}
 	for k := range spots {
 		if now[k]+shift < 0 || !r.set(&spots[k], now[k]+shift) {
 			return
@@ -177,12 +197,15 @@ func (e *rowEdits) number(s slot) {
 	if s.end && !s.stretch && s.step.Steps == nil {
 		where = " at the end"
 	}
-	e.found = append(e.found, r.candidate(e.piece.source, e.row, where)...)
+	for _, q := range r.candidate(e.piece.source, e.row, where) {
+		q.balanced, q.alike = level, alike
+		e.found = append(e.found, q)
+	}
 }
 
-// solve looks for a number with which the row comes out in sizes: near the one that is
-// there, or where the straight line through two of them meets.
-func (e *rowEdits) solve(s slot, k int, sizes []int) bool {
+// solve looks for a greater or a smaller number with which the row comes out in sizes: near the
+// one that is there, or where the straight line through two of them meets.
+func (e *rowEdits) solve(s slot, k int, sizes []int, way int) bool {
 	was := s.numbers[k]
 	try := func(n int) bool {
 		if n < 0 || n == 0 && !s.stretch || n > MaxNumber || e.spare <= 0 {
@@ -196,8 +219,8 @@ func (e *rowEdits) solve(s slot, k int, sizes []int) bool {
 		}
 		return true
 	}
-	for _, by := range nearby {
-		if try(was + by) {
+	for by := range nearby {
+		if try(was + way*(by+1)) {
 			return true
 		}
 	}
@@ -205,7 +228,7 @@ func (e *rowEdits) solve(s slot, k int, sizes []int) bool {
 	first, _ := e.gap(sizes[0])
 	s.numbers[k] = was + 1
 	second, _ := e.gap(sizes[0])
-	if slope := second - first; slope != 0 && first%slope == 0 && try(was-int(first/slope)) {
+	if slope := second - first; slope != 0 && first%slope == 0 && (first/slope < 0) == (way > 0) && try(was-int(first/slope)) {
 		return true
 	}
 	s.numbers[k] = was
@@ -270,6 +293,9 @@ func (e *rowEdits) stitches(steps []Step) {
 }
 
 func (e *rowEdits) allFit() bool {
+	if e.blind {
+		return true
+	}
 	for _, size := range e.known {
 		if !e.fits(size) {
 			return false
@@ -286,7 +312,8 @@ func (e *rowEdits) swapped(s *Step, op stitch.Op) {
 	}
 	place := s.at
 	place.end = place.start + int32(n)
-	e.found = append(e.found, candidate{at: place, put: op.Abbr(), says: op.Abbr() + " instead of " + said[:n], row: e.row})
+	e.found = append(e.found, candidate{at: place, put: op.Abbr(), says: op.Abbr() + " instead of " + said[:n], row: e.row,
+		balanced: balanced(e.steps)})
 }
 
 // more puts plain stitches at the end, where some are left over in every size.

@@ -116,6 +116,7 @@ func (r *runner) close(i int, start hand) {
 	}
 	if c := &r.out.Lines[i]; c.EndStitches[r.size] < 0 && !r.quiet {
 		c.EndStitches[r.size] = int(r.now.total())
+		r.counted = i
 	}
 	r.compare(l, start)
 }

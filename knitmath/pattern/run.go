@@ -48,6 +48,11 @@ type runner struct {
 	aside       int64  // stitches that "on these only" left out, and no holder has taken
 	noting      int    // the line whose first working is noted
 	marks       marks
+	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches
+	owed        int64           // by how many stitches such rows, worked again since the last claim, were off
+	switched    bool            // the other count was taken
+	counted     int             // the line whose count was noted last
+	uneven      *unevenCounts   // what an earlier repeat lacked, or had too many
 }
 
 // noLine is for no row worked yet.
@@ -205,6 +210,9 @@ func (r *runner) work(i int, claimed bool) {
 	}
 	if claimed && l.info.kind == lineRow {
 		r.setUp(l)
+	}
+	if !claimed {
+		r.owes(l, 1)
 	}
 	r.resume(i, claimed)
 	r.record(i)

@@ -15,6 +15,7 @@ func (r *runner) finish(i int, o outcome) {
 	c.UnworkedStitches[r.size] = int(o.unworked + o.short)
 	c.MissingStitches[r.size] = int(o.missing)
 	c.EndStitches[r.size] = int(r.now.total())
+	r.counted = i
 }
 
 // worked goes on after a row of a line, -1 for a plain one, that ended with a

@@ -1,0 +1,171 @@
+package pattern
+
+import (
+	"slices"
+
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// changesTried is the most changes of single stitches that are counted for a row.
+const changesTried = 400
+
+// oneStitch looks for one stitch that is left out, or stands there in vain, or in the place of
+// another: of those that change the count.
+func (e *rowEdits) oneStitch() {
+	ops := e.shapers()
+	tried := 0
+	var within func(steps *[]Step)
+	within = func(steps *[]Step) {
+		for i := range *steps {
+			s := (*steps)[i]
+			if s.Steps != nil && !s.IntoOneStitch {
+				within(&(*steps)[i].Steps)
+				continue
+			}
+			if tried++; tried > changesTried || e.spare <= 0 || s.Operation.EndsRow() {
+				return
+			}
+			e.leftOut(steps, i)
+			for _, op := range ops {
+				e.inItsPlace(steps, i, op)
+				e.putAfter(steps, i, op)
+			}
+		}
+	}
+	within(&e.steps)
+	for _, op := range ops {
+		e.putFirst(op)
+	}
+}
+
+// shapers are the operations of the row that change the count, with their mirror images, and
+// the commonest.
+func (e *rowEdits) shapers() []stitch.Op {
+	var ops []stitch.Op
+	add := func(op stitch.Op) {
+		if op != 0 && !slices.Contains(ops, op) {
+			ops = append(ops, op)
+		}
+	}
+	var gather func(steps []Step)
+	gather = func(steps []Step) {
+		for i := range steps {
+			s := &steps[i]
+			gather(s.Steps)
+			if s.Steps == nil && s.takes != s.leaves && !s.Operation.EndsRow() && s.Operation != stitch.BindOff && s.Operation != stitch.CastOn {
+				add(mirrored(s.Operation))
+				add(s.Operation)
+			}
+		}
+	}
+	gather(e.steps)
+	increases, decreases := false, false
+	for _, op := range ops {
+		increases, decreases = increases || op.Leaves() > op.Takes(), decreases || op.Leaves() < op.Takes()
+	}
+	if !increases {
+		add(stitch.YO)
+	}
+	if !decreases {
+		add(stitch.K2tog)
+	}
+	return ops[:min(len(ops), 6)]
+}
+
+func stepOf(op stitch.Op) Step {
+	return Step{Operation: op, Times: one, takes: int16(op.Takes()), leaves: int16(op.Leaves())}
+}
+
+// with tries the row with other steps in one of its lists, and notes the change if it comes out.
+func (e *rowEdits) with(steps *[]Step, others []Step, q candidate) {
+	was := *steps
+	*steps = others
+	if e.allFit() {
+		q.row, q.balanced, q.alike, q.far = e.row, balanced(e.steps), e.alikeBeside(), 1
+		e.found = append(e.found, q)
+	}
+	*steps = was
+}
+
+// leftOut tries the row without a stitch that changes the count.
+func (e *rowEdits) leftOut(steps *[]Step, i int) {
+	s := (*steps)[i]
+	if s.takes == s.leaves || s.stretch() || len(*steps) < 2 || !single(s.Times, 1) {
+		return
+	}
+	at := s.at
+	said := e.piece.source[at.start:at.end]
+	if next := e.piece.source[at.end:]; len(next) > 1 && next[0] == ',' && i+1 < len(*steps) {
+		at.end++
+		for int(at.end) < len(e.piece.source) && e.piece.source[at.end] == ' ' {
+			at.end++
+		}
+	}
+	e.with(steps, slices.Delete(slices.Clone(*steps), i, i+1), candidate{at: at, says: joined(said) + " left out"})
+}
+
+// inItsPlace tries the row with another stitch in the place of a single one.
+func (e *rowEdits) inItsPlace(steps *[]Step, i int, op stitch.Op) {
+	s := (*steps)[i]
+	said := e.piece.source[s.at.start:s.at.end]
+	if s.stretch() || s.Operation == op || s.Operation == 0 || !single(s.Times, 1) || !e.alone(&s) ||
+		slices.Contains(knownOps[s.Operation], op) {
+		return
+	}
+	put := e.spelt(op)
+	others := slices.Clone(*steps)
+	others[i] = stepOf(op)
+	e.with(steps, others, candidate{at: s.at, put: put, says: put + " instead of " + joined(said)})
+}
+
+// putAfter tries the row with a stitch more after one of its steps.
+func (e *rowEdits) putAfter(steps *[]Step, i int, op stitch.Op) {
+	s := (*steps)[i]
+	if s.stretch() && i == len(*steps)-1 || s.at.end <= s.at.start {
+		return
+	}
+	put := e.spelt(op)
+	at := after(e.piece.source, s.at, span{end: s.at.end})
+	e.with(steps, slices.Insert(slices.Clone(*steps), i+1, stepOf(op)),
+		candidate{at: at, put: ", " + put, says: put + " put in after " + joined(e.piece.source[s.at.start:s.at.end])})
+}
+
+// putFirst tries the row with a stitch more before its first.
+func (e *rowEdits) putFirst(op stitch.Op) {
+	if e.spare <= 0 {
+		return
+	}
+	at := e.steps[0].at
+	if e.steps[0].Steps != nil || at.end <= at.start {
+		return
+	}
+	at.end = at.start
+	put := e.spelt(op)
+	e.with(&e.steps, slices.Insert(slices.Clone(e.steps), 0, stepOf(op)), candidate{at: at, put: put + ", ", says: put + " put in first"})
+}
+
+// alone reports whether a step is written as one word, so that another can take its place.
+func (e *rowEdits) alone(s *Step) bool {
+	tokens := scan(e.piece.source[s.at.start:s.at.end])
+	return len(tokens) > 0 && tokens[0].kind == tokenWord && (len(tokens) == 1 || tokens[1].kind == tokenEnd)
+}
+
+// spelt is an operation as the row spells it, or as it is abbreviated.
+func (e *rowEdits) spelt(op stitch.Op) string {
+	text := ""
+	var look func(steps []Step)
+	look = func(steps []Step) {
+		for i := range steps {
+			s := &steps[i]
+			look(s.Steps)
+			if s.Operation == op && s.at.end > s.at.start && e.alone(s) && text == "" {
+				text = e.piece.source[s.at.start:s.at.end]
+			}
+		}
+	}
+	look(e.piece.Lines[e.row].Steps)
+	if text == "" {
+		return op.Abbr()
+	}
+	return text
+}
