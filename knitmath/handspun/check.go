@@ -16,9 +16,11 @@ func (q *spinning) vet(c *fault.Checks) {
 	fault.Enum(c, "", "spinning", in.Spinning, yarn.SpinningSilk)
 	c.OptionalNumber("", "twist_angle_degrees", in.TwistAngleDegrees, MinAngle, MaxAngle)
 	c.OptionalNumber("", "ply_twist_per_cm", in.PlyTwistPerCm, MinTwist, MaxTwist)
+	q.vetTreadles(c, "", "ply_treadles_per_draft", "ply_twist_per_cm", in.PlyTreadlesPerDraft, in.PlyTwistPerCm)
 	c.OptionalNumber("", "ply_contraction_percent", in.PlyContractionPercent, 0, MaxContraction)
 	if q.count == 1 && c.Sound("plies", "ply_twist_per_cm") {
 		c.Needs(in.PlyTwistPerCm != nil, "ply_twist_per_cm", false, "two plies or more")
+		c.Needs(in.PlyTreadlesPerDraft != nil, "ply_treadles_per_draft", false, "two plies or more")
 	}
 	if in.Gauge != nil {
 		q.st, _ = gauge.Vet(c, "gauge", in.Gauge)
@@ -33,6 +35,7 @@ func (q *spinning) vet(c *fault.Checks) {
 	}
 	c.OptionalNumber("", "bobbin_g", in.BobbinG, 1, MaxBobbinG)
 	vetWheel(c, "wheel", in.Wheel)
+	q.vetTurns(c)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 }
 
@@ -57,6 +60,7 @@ func (q *spinning) vetPlies(c *fault.Checks) {
 		}
 		c.OptionalCount(path, "times", p.Times, 1, MaxPlies)
 		c.OptionalNumber(path, "twist_per_cm", p.TwistPerCm, MinTwist, MaxTwist)
+		q.vetTreadles(c, path, "treadles_per_draft", "twist_per_cm", p.TreadlesPerDraft, p.TwistPerCm)
 		fault.Enum(c, path, "direction", p.Direction, yarn.TwistDirectionZ)
 		q.tex = append(q.tex, thick.Tex)
 		q.asbestos = q.asbestos || thick.System == yarn.CountSystemGlassCut

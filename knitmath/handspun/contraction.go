@@ -60,10 +60,9 @@ func (q *spinning) contract(c *fault.Checks, perCm float64) {
 
 // refuseTurns refuses a ply that finds no room.
 func (q *spinning) refuseTurns(c *fault.Checks, perCm, most float64) {
-	asked := q.in.PlyTwistPerCm != nil
 	field, what, remedy := "plies", "are balanced by ", "; spin them with less twist, or give ply_twist_per_cm"
-	if asked {
-		field, what, remedy = "ply_twist_per_cm", "is ", ""
+	if asked := q.plyField(); asked != "" {
+		field, what, remedy = asked, "is ", ""
 	}
 	c.Infeasible(what+measure.Decimal(perCm, 2)+" turns to the cm, and plies so thick have room around one another for "+
 		measure.Decimal(most, 2)+" turns at most"+remedy, field)

@@ -16,7 +16,9 @@ type Ply struct {
 	Count      *yarn.Count
 	Times      *int
 	TwistPerCm *float64
-	Direction  yarn.TwistDirection
+	// TreadlesPerDraft were counted as it was spun on the wheel, in place of its twist.
+	TreadlesPerDraft *float64
+	Direction        yarn.TwistDirection
 }
 
 // A Wheel is a wheel with a flyer. Exactly one of Ratio and the two diameters must be
@@ -43,6 +45,7 @@ type Input struct {
 	Spinning              yarn.Spinning
 	TwistAngleDegrees     *float64
 	PlyTwistPerCm         *float64
+	PlyTreadlesPerDraft   *float64
 	PlyContractionPercent *float64
 	Gauge                 *gauge.Gauge
 	WantedM               *float64
@@ -149,6 +152,7 @@ const (
 	MaxScouring, MaxPreparing, MaxSpinning               = 80.0, 60.0, 40.0
 	DefaultDraftCm, DefaultSlip, DefaultTreadles         = 30.0, 5.0, 60.0
 	MaxSlip, MaxDraftCm, MinTreadles, MaxTreadles        = 50.0, 300.0, 10.0, 1_000.0
+	MinTreadled, MaxTreadled                             = 0.1, 10_000.0
 	MaxRatio, MinDriveCm, MaxDriveCm, MinWhorl, MaxWhorl = 200.0, 5.0, 200.0, 0.5, 50.0
 )
 

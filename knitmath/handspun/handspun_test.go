@@ -380,3 +380,32 @@ func TestHandspunWords(t *testing.T) {
 		}
 	}
 }
+
+// Twist out of treadles: 12 of them at 9 to 1, a tenth lost, into drafts of 30 cm are
+// 12 * 9 * 0.9 / 30 = 3.24 turns to the cm, and 8 of the plying 2.16, two thirds. It is the
+// way back of the treadles that are answered.
+func TestTwistOfTreadles(t *testing.T) {
+	w := &Wheel{Ratio: new(9.0), SlipPercent: new(10.0), DraftCm: new(30.0)}
+	in := Input{Plies: []Ply{{Count: inTex(200), Times: new(2), TreadlesPerDraft: new(12.0)}}, PlyTreadlesPerDraft: new(8.0), Wheel: w}
+	out := planOf(t, in)
+	knittest.Near(t, "singles", out.Plies[0].Twist.PerCm, 3.24, 1e-12)
+	knittest.Near(t, "plying", out.Twist.PerCm, 2.16, 1e-12)
+	knittest.Near(t, "treadles of the singles", *out.Plies[0].TreadlesPerDraft, 12, 1e-12)
+	knittest.Near(t, "treadles of the plying", *out.TreadlesPerDraft, 8, 1e-12)
+	if len(out.Notices) > 0 {
+		t.Errorf("%v", out.Notices)
+	}
+	in.PlyTreadlesPerDraft = new(16.0)
+	if n := planOf(t, in).Notices; len(n) == 0 || n[0].Field != "ply_treadles_per_draft" || n[0].Reason != NotBalanced {
+		t.Errorf("%v", n)
+	}
+	in.PlyTreadlesPerDraft = new(80.0)
+	_, err := PlanHandspun(in)
+	knittest.WantViolations(t, err, "ply_treadles_per_draft INFEASIBLE")
+	one := Input{Plies: []Ply{{Count: inTex(200)}}, PlyTreadlesPerDraft: new(8.0), Wheel: w}
+	_, err = PlanHandspun(one)
+	knittest.WantViolations(t, err, "ply_treadles_per_draft CONTRADICTORY")
+	in.PlyTreadlesPerDraft, in.Plies[0].TreadlesPerDraft, in.Plies[0].Times = nil, new(0.1), new(1)
+	_, err = PlanHandspun(in)
+	knittest.WantViolations(t, err, "plies[0].treadles_per_draft INFEASIBLE")
+}

@@ -16,12 +16,12 @@ const (
 	// MixedTwist: the singles are not all spun the same way. Field is plies.
 	MixedTwist report.Reason = "MIXED_TWIST"
 	// NotBalanced: the ply twist is outside of the balanced range. Field is
-	// ply_twist_per_cm.
+	// ply_twist_per_cm or ply_treadles_per_draft.
 	NotBalanced report.Reason = "NOT_BALANCED"
 	// LittleTwist: an angle below littleAngle. Field is the ply.
 	LittleTwist report.Reason = "LITTLE_TWIST"
 	// MuchTwist: an angle above muchAngle, of a single or of the plying. Field is the ply,
-	// ply_twist_per_cm, or plies where they are plied to balance.
+	// ply_twist_per_cm, ply_treadles_per_draft, or plies where they are plied to balance.
 	MuchTwist report.Reason = "MUCH_TWIST"
 	// Unspun: plying takes all the turns out of one of the plies. Field is the ply.
 	Unspun report.Reason = "UNSPUN"
@@ -63,7 +63,7 @@ func (q *spinning) remark(out *Plan) {
 		add(MixedTwist, "plies", "are not all spun the same way; plying takes twist out of some and adds it to the others")
 	}
 	if out.balance() != inBalance {
-		add(NotBalanced, "ply_twist_per_cm", "is outside of "+out.balancedWords()+", where yarns are balanced")
+		add(NotBalanced, q.plyField(), "is outside of "+out.balancedWords()+", where yarns are balanced")
 	}
 	q.remarkTwist(out, add)
 	if out.MetresPer100G < yarn.LeastUsualMetres || out.MetresPer100G > yarn.MostUsualMetres {
@@ -96,7 +96,7 @@ func (q *spinning) remarkTwist(out *Plan, add func(reason report.Reason, field, 
 	if a := out.Twist.AngleDegrees; q.count > 1 && a > muchAngle {
 		field, give := "plies", "plied to balance have"
 		if out.plyAsked {
-			field, give = "ply_twist_per_cm", "gives the plying"
+			field, give = q.plyField(), "gives the plying"
 		}
 		add(MuchTwist, field, give+" an angle of "+measure.Decimal(a, 0)+" degrees; the yarn will be hard as a cord, and short: "+
 			"fewer turns, or softer singles to begin with")

@@ -14,7 +14,7 @@ import (
 func (q *spinning) work(c *fault.Checks) Plan {
 	in := q.in
 	out := Plan{
-		unit: in.DisplayUnit, count: q.count, spun: q.spun(), plyAsked: in.PlyTwistPerCm != nil,
+		unit: in.DisplayUnit, count: q.count, spun: q.spun(), plyAsked: in.PlyTwistPerCm != nil || in.PlyTreadlesPerDraft != nil,
 		asbestos: q.asbestos,
 		raw:      in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
@@ -55,9 +55,12 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 		tex := q.tex[i].Float()
 		d := q.spun().DiameterCm(tex)
 		perCm := yarn.TurnsFor(fault.Or(q.in.TwistAngleDegrees, softAngleOf(q.count)), d)
-		if p.TwistPerCm != nil {
+		switch {
+		case p.TwistPerCm != nil:
 			perCm = *p.TwistPerCm
-		} else {
+		case p.TreadlesPerDraft != nil:
+			perCm = *p.TreadlesPerDraft * q.in.Wheel.perTreadle()
+		default:
 			out.angled = true
 		}
 		direction, times := p.Direction, fault.Or(p.Times, 1)
@@ -84,11 +87,16 @@ func (q *spinning) ply(c *fault.Checks, out *Plan, turns float64) float64 {
 	}
 	balanced := balancedPly(turns, q.count)
 	out.BalancedPerCm = &balanced
-	if balanced.Likely < MinTwist && q.in.PlyTwistPerCm == nil {
+	asked := q.in.PlyTwistPerCm
+	if n := q.in.PlyTreadlesPerDraft; n != nil {
+		perCm := *n * q.in.Wheel.perTreadle()
+		asked = &perCm
+	}
+	if balanced.Likely < MinTwist && asked == nil {
 		c.Infeasible("leave "+measure.Decimal(balanced.Likely, 3)+" turns to the cm to ply with, which hold nothing "+
 			"together; spin them with more twist and the same way, or give ply_twist_per_cm", "plies")
 	}
-	return fault.Or(q.in.PlyTwistPerCm, balanced.Likely)
+	return fault.Or(asked, balanced.Likely)
 }
 
 // twist works out the twist of the yarn, that of the single where it is knit as it is.
@@ -160,40 +168,3 @@ const mostLost = 90.0
 var lossesCited = report.Source{Figure: "losses", Status: report.SourceStatusCommonPractice,
 	Citation: "raw fleece 20 to 50 % in scouring, carding 10 %, spinning and washing 5 % unless the question says otherwise; " +
 		"the range is half of them to half as much again"}
-
-// wheel works out treadles: each turn of the drive wheel puts in as many turns as the
-// ratio says, less slip.
-func (q *spinning) wheel(out *Plan) {
-	w := q.in.Wheel
-	if w == nil {
-		return
-	}
-	ratio := 0.0
-	if w.Ratio != nil {
-		ratio = *w.Ratio
-	} else {
-		ratio = *w.DriveWheelCm / *w.WhorlCm
-	}
-	out.WheelRatio = &ratio
-	draft, turns := fault.Or(w.DraftCm, DefaultDraftCm), ratio*(1-fault.Or(w.SlipPercent, DefaultSlip)/100)
-	all := 0.0
-	for i := range out.Plies {
-		p := &out.Plies[i]
-		treadles := p.Twist.PerCm * draft / turns
-		p.TreadlesPerDraft = &treadles
-		if p.LengthM != nil {
-			all += *p.LengthM * 100 / draft * treadles
-		}
-	}
-	if q.count > 1 {
-		treadles := out.Twist.PerCm * draft / turns
-		out.TreadlesPerDraft = &treadles
-		if out.YarnM != nil {
-			all += *out.YarnM * 100 / draft * treadles
-		}
-	}
-	if out.YarnM != nil {
-		hours := all / fault.Or(w.TreadlesPerMinute, DefaultTreadles) / 60
-		out.Hours = &hours
-	}
-}

@@ -13,6 +13,7 @@ func handspunIn(req *knitmathv1.PlanHandspunRequest) handspun.Input {
 		Spinning:              yarn.Spinning(req.Spinning),
 		TwistAngleDegrees:     req.TwistAngleDegrees,
 		PlyTwistPerCm:         req.PlyTwistPerCm,
+		PlyTreadlesPerDraft:   req.PlyTreadlesPerDraft,
 		PlyContractionPercent: req.PlyContractionPercent,
 		Gauge:                 gaugeIn(req.Gauge),
 		WantedM:               req.WantedM,
@@ -30,11 +31,12 @@ func spunPlyIn(p *knitmathv1.SpunPly) handspun.Ply {
 		return handspun.Ply{}
 	}
 	return handspun.Ply{
-		Name:       p.Name,
-		Count:      yarnCountIn(p.Count),
-		Times:      optional(p.Times, countIn),
-		TwistPerCm: p.TwistPerCm,
-		Direction:  yarn.TwistDirection(p.Direction),
+		Name:             p.Name,
+		Count:            yarnCountIn(p.Count),
+		Times:            optional(p.Times, countIn),
+		TwistPerCm:       p.TwistPerCm,
+		TreadlesPerDraft: p.TreadlesPerDraft,
+		Direction:        yarn.TwistDirection(p.Direction),
 	}
 }
 

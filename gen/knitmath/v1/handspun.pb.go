@@ -92,9 +92,13 @@ type SpunPly struct {
 	// what twist_angle_degrees asks for.
 	TwistPerCm *float64 `protobuf:"fixed64,4,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// Which way it is spun. Default Z.
-	Direction     TwistDirection `protobuf:"varint,5,opt,name=direction,proto3,enum=knitmath.v1.TwistDirection" json:"direction,omitempty"`
-	unknownFields protoimpl.UnknownFields
-	sizeCache     protoimpl.SizeCache
+	Direction TwistDirection `protobuf:"varint,5,opt,name=direction,proto3,enum=knitmath.v1.TwistDirection" json:"direction,omitempty"`
+	// Or how often the wheel was treadled for each draft as it was spun, 0.1 to 10,000:
+	// its twist is then ratio * (1 - slip) * treadles / draft, and must be 0.05 to 50. Needs
+	// wheel. Not together with twist_per_cm.
+	TreadlesPerDraft *float64 `protobuf:"fixed64,6,opt,name=treadles_per_draft,json=treadlesPerDraft,proto3,oneof" json:"treadles_per_draft,omitempty"`
+	unknownFields    protoimpl.UnknownFields
+	sizeCache        protoimpl.SizeCache
 }
 
 func (x *SpunPly) Reset() {
@@ -155,6 +159,13 @@ func (x *SpunPly) GetDirection() TwistDirection {
 		return x.Direction
 	}
 	return TwistDirection_TWIST_DIRECTION_UNSPECIFIED
+}
+
+func (x *SpunPly) GetTreadlesPerDraft() float64 {
+	if x != nil && x.TreadlesPerDraft != nil {
+		return *x.TreadlesPerDraft
+	}
+	return 0
 }
 
 // A wheel with a flyer, a spinning machine, or a charkha by its ratio.
@@ -347,6 +358,10 @@ type PlanHandspunRequest struct {
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and ounces. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,13,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
+	// Or how often the wheel is treadled for each draft of the plying, 0.1 to 10,000, from
+	// which its turns follow in the same way. Needs wheel. Not together with
+	// ply_twist_per_cm, nor for one ply.
+	PlyTreadlesPerDraft *float64 `protobuf:"fixed64,14,opt,name=ply_treadles_per_draft,json=plyTreadlesPerDraft,proto3,oneof" json:"ply_treadles_per_draft,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -470,6 +485,13 @@ func (x *PlanHandspunRequest) GetDisplayUnit() DisplayUnit {
 		return x.DisplayUnit
 	}
 	return DisplayUnit_DISPLAY_UNIT_UNSPECIFIED
+}
+
+func (x *PlanHandspunRequest) GetPlyTreadlesPerDraft() float64 {
+	if x != nil && x.PlyTreadlesPerDraft != nil {
+		return *x.PlyTreadlesPerDraft
+	}
+	return 0
 }
 
 func (x *PlanHandspunRequest) GetFields() []string {
@@ -691,11 +713,11 @@ type PlanHandspunResponse struct {
 	//     that the thinner winds around the thicker and balance is a guess.
 	//   - MIXED_TWIST, at plies: they are not all spun the same way, so that plying
 	//     takes twist out of some and adds it to the others.
-	//   - NOT_BALANCED, at ply_twist_per_cm: it is outside of the range in which yarns
-	//     are balanced.
+	//   - NOT_BALANCED, at ply_twist_per_cm or ply_treadles_per_draft: it is outside of the
+	//     range in which yarns are balanced.
 	//   - LITTLE_TWIST, at plies: an angle below 15 degrees; it may drift apart.
-	//   - MUCH_TWIST, at plies or ply_twist_per_cm: an angle above 40 degrees, of a single or
-	//     of the plying; it will be hard.
+	//   - MUCH_TWIST, at plies, ply_twist_per_cm or ply_treadles_per_draft: an angle above 40
+	//     degrees, of a single or of the plying; it will be hard.
 	//   - UNSPUN, at plies: plying takes all the turns out of one of them, which lies
 	//     straight or comes apart.
 	//   - BEYOND_BANDS, at plies: the yarn is outside of 80 to 500 m to 100 g, so that its
@@ -970,16 +992,18 @@ var File_knitmath_v1_handspun_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\n" +
-	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xf2\x02\n" +
+	"\x1aknitmath/v1/handspun.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xe3\x03\n" +
 	"\aSpunPly\x12.\n" +
 	"\x04name\x18\x01 \x01(\tB\x1a\xe0A\x01\xbaH\x14r\x12\x18d\x92\x02\rgrey ShetlandR\x04name\x127\n" +
 	"\x05count\x18\x02 \x01(\v2\x16.knitmath.v1.YarnCountB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05count\x126\n" +
 	"\x05times\x18\x03 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\x02\x18\b(\x01\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x05times\x88\x01\x01\x12L\n" +
 	"\ftwist_per_cm\x18\x04 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x9a\x99\x99\x99\x99\x99\t@\x19\x00\x00\x00\x00\x00\x00I@)\x9a\x99\x99\x99\x99\x99\xa9?H\x01R\n" +
 	"twistPerCm\x88\x01\x01\x12]\n" +
-	"\tdirection\x18\x05 \x01(\x0e2\x1b.knitmath.v1.TwistDirectionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11TWIST_DIRECTION_ZR\tdirectionB\b\n" +
+	"\tdirection\x18\x05 \x01(\x0e2\x1b.knitmath.v1.TwistDirectionB\"\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x13\x1a\x11TWIST_DIRECTION_ZR\tdirection\x12X\n" +
+	"\x12treadles_per_draft\x18\x06 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00(@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?H\x02R\x10treadlesPerDraft\x88\x01\x01B\b\n" +
 	"\x06_timesB\x0f\n" +
-	"\r_twist_per_cm\"\xe3\x04\n" +
+	"\r_twist_per_cmB\x15\n" +
+	"\x13_treadles_per_draft\"\xe3\x04\n" +
 	"\rSpinningWheel\x12@\n" +
 	"\x05ratio\x18\x01 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00!@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\xf0?H\x00R\x05ratio\x88\x01\x01\x12P\n" +
 	"\x0edrive_wheel_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00J@\x19\x00\x00\x00\x00\x00\x00i@)\x00\x00\x00\x00\x00\x00\x14@H\x01R\fdriveWheelCm\x88\x01\x01\x12E\n" +
@@ -998,7 +1022,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x11preparing_percent\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x10preparingPercent\x88\x01\x01\x12b\n" +
 	"\x10spinning_percent\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x01R\x0fspinningPercent\x88\x01\x01B\x14\n" +
 	"\x12_preparing_percentB\x13\n" +
-	"\x11_spinning_percent\"\x88\t\n" +
+	"\x11_spinning_percent\"\x84\n" +
+	"\n" +
 	"\x13PlanHandspunRequest\x129\n" +
 	"\x05plies\x18\x01 \x03(\v2\x14.knitmath.v1.SpunPlyB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\bR\x05plies\x12T\n" +
 	"\bspinning\x18\x02 \x01(\x0e2\x15.knitmath.v1.SpinningB!\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x12\x1a\x10SPINNING_WOOLLENR\bspinning\x12Z\n" +
@@ -1013,7 +1038,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	" \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00T@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x00\x00\x00\x00\x00\x00\xf0?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00Y@H\x05R\abobbinG\x88\x01\x01\x125\n" +
 	"\x05wheel\x18\v \x01(\v2\x1a.knitmath.v1.SpinningWheelB\x03\xe0A\x01R\x05wheel\x12,\n" +
 	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12]\n" +
-	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x124\n" +
+	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12_\n" +
+	"\x16ply_treadles_per_draft\x18\x0e \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?H\x06R\x13plyTreadlesPerDraft\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x19\xbaH\x16\"\x14\n" +
 	"\bwanted_m\n" +
 	"\bwanted_gB\x16\n" +
@@ -1022,7 +1048,8 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x18_ply_contraction_percentB\v\n" +
 	"\t_wanted_mB\v\n" +
 	"\t_wanted_gB\v\n" +
-	"\t_bobbin_g\"\xa6\x03\n" +
+	"\t_bobbin_gB\x19\n" +
+	"\x17_ply_treadles_per_draft\"\xa6\x03\n" +
 	"\vPliedSingle\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12\x14\n" +
 	"\x05times\x18\x02 \x01(\x05R\x05times\x12\x10\n" +
