@@ -67,6 +67,11 @@ func TestTubesAreReadBack(t *testing.T) {
 				read++
 				tubesRead(t, "toe of "+at, o.Directions(), n, o.EndStitches)
 			}
+			toe.Direction = sock.DirectionToeUp
+			if o, err := sock.PlanToe(toe); err == nil {
+				read++
+				tubesRead(t, "toe from its tip of "+at, o.Directions(), 0, n)
+			}
 		}
 	}
 	if read < knittest.Sweep(350, 80) {

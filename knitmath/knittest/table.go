@@ -13,7 +13,13 @@ func Ptr[T any](v T) *T { return &v }
 // where it comes from, or how sure it is.
 func Table(t *testing.T, path string) []map[string]string {
 	t.Helper()
-	f, err := os.Open("../../testdata/" + path)
+	return TableAt(t, "../../testdata/"+path)
+}
+
+// TableAt is Table of a file.
+func TableAt(t *testing.T, path string) []map[string]string {
+	t.Helper()
+	f, err := os.Open(path)
 	if err != nil {
 		t.Fatal(err)
 	}
