@@ -123,3 +123,23 @@ func TestRaglanParities(t *testing.T) {
 		}
 	}
 }
+
+// A neck is no wider than the largest heads where nobody says: of a body of 320 stitches at 20 to
+// 10 cm 40 % are 64 cm, and 60.3 cm are 120.6 stitches, of which 121 is the nearest; front, back
+// and sleeves leave an even count.
+func TestNecksOfTheWidestBodies(t *testing.T) {
+	for _, body := range []int{300, 320, 400} {
+		out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: body})
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := min(body*2/5, 121)
+		if n := out.NeckStitches - want; n < -2 || n > 2 {
+			t.Errorf("body %d: a neck of %d stitches, wanted %d", body, out.NeckStitches, want)
+		}
+	}
+	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, BodyStitches: 320, FrontNeckStitches: new(70)})
+	if err != nil || out.Front.EndStitches != 70 {
+		t.Errorf("a neck that is given: %+v, %v", out.Front, err)
+	}
+}

@@ -63,7 +63,8 @@ func settleParts(c *fault.Checks, r *raglan, in RaglanInput) {
 func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
 	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
-	both := neckPercent*r.body - 100*(4*r.line+2*sleeve.end) // front and back together, in hundredths of a stitch
+	round := min(neckPercent*r.body, 100*r.st.Nearest(measure.Micrometres(widestNeckCm)))
+	both := round - 100*(4*r.line+2*sleeve.end) // front and back together, in hundredths of a stitch
 	back, front := &r.parts[backPart], &r.parts[frontPart]
 	if in.BackNeckStitches == nil && in.FrontNeckStitches == nil {
 		k := neckDecreases(back.start+front.start, both, front.start)

@@ -25,6 +25,11 @@ const (
 	sleeveStretch = 1.3
 )
 
+// widestNeckCm is the widest neck of a raglan where nobody says: through it the largest heads
+// go as it lies, and a wider one slides off the shoulders, since necks grow less than bodies.
+// The 98th centile of boys of 17 (UK-WHO growth charts, as in ListBodySizes).
+const widestNeckCm = 60.3
+
 // worn is what of a yoke has to go round somebody.
 type worn struct {
 	bodyCm, sleeveCm, neckCm, depthCm float64

@@ -1332,7 +1332,7 @@ type PlanRaglanRequest struct {
 	LineFrom RaglanLineFrom `protobuf:"varint,6,opt,name=line_from,json=lineFrom,proto3,enum=knitmath.v1.RaglanLineFrom" json:"line_from,omitempty"`
 	// Stitches of the front at the neck, lines not counted, 2 to 10,000. It must
 	// differ from those at the join by an even number. Default: half of what a
-	// neck of 40 % of the body leaves after lines and sleeves, to the nearest
+	// neck of 40 % of the body, 60.3 cm at most, leaves after lines and sleeves, to the nearest
 	// count that so differs, halves up, at least 2 or 3. If neither front nor back is
 	// said both decrease equally often, so that together they come nearest to all of it.
 	FrontNeckStitches *int32 `protobuf:"varint,7,opt,name=front_neck_stitches,json=frontNeckStitches,proto3,oneof" json:"front_neck_stitches,omitempty"`
