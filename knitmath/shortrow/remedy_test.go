@@ -4,10 +4,12 @@ import (
 	"math/rand/v2"
 	"regexp"
 	"strconv"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/measure"
 )
 
 var (
@@ -33,7 +35,7 @@ func named(t *testing.T, err error, remedy *regexp.Regexp) (n int, ok bool) {
 // Every remedy of a refused wedge is asked of the planner itself: the highest rise that the
 // stitches hold, and one pair of rows more is refused; the fewest stitches; two rows.
 func TestRemediesOfWedgesWork(t *testing.T) {
-	rises, widths, pairs := 0, 0, 0
+	rises, widths := 0, 0
 	for width := 2; width <= 40; width++ {
 		for rise := 1; rise <= 90; rise += knittest.Sweep(1, 4) {
 			for tall := TallEndRight; tall <= TallEndSides; tall++ {
@@ -51,8 +53,7 @@ func TestRemediesOfWedgesWork(t *testing.T) {
 						widths++
 						again.WidthStitches, again.RiseRows = n, new(2)
 					} else {
-						pairs++
-						continue
+						t.Fatalf("%s: nothing is offered: %v", describe(in), err)
 					}
 					if _, err := PlanWedge(again); err != nil {
 						t.Fatalf("%s: refused again with what was named: %v", describe(in), err)
@@ -68,7 +69,50 @@ func TestRemediesOfWedgesWork(t *testing.T) {
 		}
 	}
 	if rises < knittest.Sweep(5_000, 1_000) || widths < 100 {
-		t.Errorf("%d rises and %d widths named, %d others: the sweep has shrunk", rises, widths, pairs)
+		t.Errorf("%d rises and %d widths named: the sweep has shrunk", rises, widths)
+	}
+}
+
+// A rise of one row, rounded down, is no pair of short rows: 2 rows are, and one rounded up.
+func TestRisesOfNoPairAreOffered(t *testing.T) {
+	for width := 6; width <= 40; width++ {
+		in := WedgeInput{WidthStitches: width, RiseRows: new(1), TallEnd: TallEndLeft, Rounding: measure.RoundingDown}
+		if _, err := PlanWedge(in); err == nil || !strings.Contains(err.Error(), "it takes 2 rows, or rounding up") {
+			t.Fatalf("%s: %v", describe(in), err)
+		}
+		up, more := in, in
+		up.Rounding, more.RiseRows = measure.RoundingUp, new(2)
+		for _, again := range []WedgeInput{up, more} {
+			if _, err := PlanWedge(again); err != nil {
+				t.Fatalf("%s: refused again: %v", describe(again), err)
+			}
+		}
+	}
+}
+
+// Grouped turns that leave the profile by too much are planned in every other spread, as the
+// refusal says.
+func TestOtherSpreadsArePlanned(t *testing.T) {
+	refused := 0
+	for width := 4; width <= 80; width += knittest.Sweep(1, 5) {
+		for rise := 2; rise <= 120; rise += knittest.Sweep(2, 6) {
+			for tall := TallEndRight; tall <= TallEndSides; tall++ {
+				in := WedgeInput{WidthStitches: width, RiseRows: &rise, TallEnd: tall, Spread: TurnSpreadGrouped}
+				if _, err := PlanWedge(in); err == nil || !strings.Contains(err.Error(), "use another spread") {
+					continue
+				}
+				refused++
+				for _, other := range []TurnSpread{TurnSpreadUnspecified, TurnSpreadInterleaved, TurnSpreadLeastEffort} {
+					in.Spread = other
+					if _, err := PlanWedge(in); err != nil {
+						t.Fatalf("%s: refused again: %v", describe(in), err)
+					}
+				}
+			}
+		}
+	}
+	if refused < knittest.Sweep(500, 30) {
+		t.Errorf("%d refused: the sweep has shrunk", refused)
 	}
 }
 
