@@ -122,3 +122,28 @@ func TestRaiseInWords(t *testing.T) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
 	}
 }
+
+// Rounds of a plan that is not easy are told in the order in which they are worked: of this one
+// the sleeves' round 36 was told after round 64.
+func TestListedRoundsAreInOrder(t *testing.T) {
+	out, err := PlanRaglan(RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: 200, SleeveStitches: new(66),
+		ToleranceStitches: new(0.0)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var told []string
+	for _, l := range out.Directions() {
+		if strings.HasPrefix(l, "Work the ") {
+			told = append(told, l)
+		}
+	}
+	want := []string{
+		"Work the decrease round on every 3rd round from 2 to 14, every 3rd round from 16 to 34.",
+		"Work the sleeve decrease round on round 36.",
+		"Work the decrease round on every 3rd round from 38 to 53, every 3rd round from 55 to 64.",
+		"Work the last sleeve decrease round on round 67.",
+	}
+	if !slices.Equal(told, want) {
+		t.Errorf("%q", told)
+	}
+}

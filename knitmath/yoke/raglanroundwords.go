@@ -12,13 +12,10 @@ import (
 // whenDirections say on which rounds the kinds of decrease round are worked: a line
 // for every stretch that is alike, or where there is no easy plan one for every kind.
 func (o Raglan) whenDirections(d decreaseRounds, names []string) []string {
-	var lines []string
 	if !d.easy {
-		for i, name := range names {
-			lines = append(lines, "Work the "+name+" on "+roundList(o.roundsOf(i+1))+".")
-		}
-		return lines
+		return o.listDirections(names)
 	}
+	var lines []string
 	stretches := d.Blocks()
 	at := 0 // decrease rounds told so far
 	for i := 0; i < len(stretches); i++ {
@@ -37,6 +34,42 @@ func (o Raglan) whenDirections(d decreaseRounds, names []string) []string {
 			at += stretches[i].Times
 		}
 		lines = append(lines, line+": "+o.leftAfter(d.Rows[at-1])+".")
+	}
+	return lines
+}
+
+// mostStretches is how many lines tell rounds in the order in which they are worked. Where
+// the kinds change more often, a line lists all rounds of a kind. Own choice.
+const mostStretches = 8
+
+// listDirections list the rounds of a plan that is not easy: a line for every stretch of the
+// same kind.
+func (o Raglan) listDirections(names []string) []string {
+	var lines []string
+	var stretch []int
+	last := 0
+	tell := func() {
+		if last > 0 {
+			lines = append(lines, "Work the "+names[last-1]+" on "+roundList(stretch)+".")
+		}
+		stretch = nil
+	}
+	for i, r := range o.Rounds {
+		if r.InstructionNumber == 0 {
+			continue
+		}
+		if r.InstructionNumber != last {
+			tell()
+			last = r.InstructionNumber
+		}
+		stretch = append(stretch, i+1)
+	}
+	if tell(); len(lines) <= mostStretches {
+		return lines
+	}
+	lines = nil
+	for i, name := range names {
+		lines = append(lines, "Work the "+name+" on "+roundList(o.roundsOf(i+1))+".")
 	}
 	return lines
 }
