@@ -4,10 +4,13 @@ import (
 	"fmt"
 	"net/http"
 	"net/http/httptest"
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 )
 
 // hostPage is a shop's page: styles that would spoil everything, two questions with
@@ -87,6 +90,86 @@ document.addEventListener('knitmath-refusal', (e) => refused.push(e.detail));</s
 <main><h1>Our wool</h1><knitmath-question id="first" question="yarn/estimateYarn"
  locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
 <knitmath-question id="second" question="shaping/planTaper"></knitmath-question></main></html>`
+
+// reachedInside notes what the keyboard comes to within the elements, and what shows it.
+const reachedInside = `window.reached = new Set(); window.unseen = [];
+document.addEventListener('focusin', () => {
+	let at = document.activeElement;
+	while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+	reached.add(at);
+	if (getComputedStyle(at).outlineStyle === 'none') unseen.push(at.outerHTML.slice(0, 100));
+}, true);
+for (const host of document.querySelectorAll('knitmath-question')) host.shadowRoot.addEventListener('focusin', () => {
+	const at = host.shadowRoot.activeElement;
+	reached.add(at);
+	if (getComputedStyle(at).outlineStyle === 'none') unseen.push(at.outerHTML.slice(0, 100));
+});`
+
+// operatedInside are all things within the elements that do something.
+const operatedInside = `[...document.querySelectorAll('knitmath-question')].flatMap((host) =>
+	[...host.shadowRoot.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')])
+	.filter((e) => e.checkVisibility() && !e.disabled)`
+
+// The keyboard alone comes to everything in both elements and out of them again, and on
+// paper is the answer without what only a screen has a use for.
+func TestEmbeddedByKeyboardAndOnPaper(t *testing.T) {
+	in := browser(t)
+	var base string
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, plainHost, base)
+	}))
+	defer shop.Close()
+	base = serve(t, shop.URL)
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(900, 900), chromedp.Navigate(shop.URL))
+	p.until(`heard.length >= 2`)
+	p.run(chromedp.Evaluate[chromedp.Void](reachedInside))
+	n, err := strconv.Atoi(p.text(operatedInside + ".length"))
+	if err != nil || n < 20 {
+		t.Fatalf("%d things to operate, %v", n, err)
+	}
+	p.run(chromedp.KeyEvent(strings.Repeat(kb.Tab, n+1)))
+	if missed := p.text(operatedInside + `.filter((e) => !reached.has(e)).map((e) => e.outerHTML.slice(0, 100)).join('; ')`); missed != "" {
+		t.Errorf("the keyboard does not come to %s", missed)
+	}
+	if unseen := p.text(`unseen.join('; ')`); unseen != "" {
+		t.Errorf("nothing shows that the keyboard is at %s", unseen)
+	}
+	if inside := p.text(`document.activeElement?.tagName`); inside == "KNITMATH-QUESTION" {
+		t.Error("the keyboard is caught in an element")
+	}
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	seen := `['.summary', '.drawing', '.directions', 'button', '.given'].map((s) =>
+		[...document.getElementById('second').shadowRoot.querySelectorAll(s)].some((e) => e.getClientRects().length > 0))`
+	if got := p.text(seen); got != "true,true,true,false,false" {
+		t.Errorf("printed: %s", got)
+	}
+	p.picture("embedded-print")
+	p.checked(false)
+}
+
+// A page that is light whatever the visitor's machine likes keeps its elements light.
+func TestEmbeddedInALightPage(t *testing.T) {
+	in := browser(t)
+	var base string
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		fmt.Fprintf(w, hostPage, base)
+	}))
+	defer shop.Close()
+	base = serve(t, shop.URL)
+	p := open(t, in)
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
+		{Name: "prefers-color-scheme", Value: "dark"}}})
+	p.run(chromedp.EmulateViewport(700, 900), chromedp.Navigate(shop.URL))
+	p.until(`heard.length >= 2`)
+	field := `getComputedStyle(document.getElementById('row').shadowRoot.querySelector('input')).backgroundColor`
+	if got := p.text(field); got != "rgb(255, 255, 255)" {
+		t.Errorf("a field on a light page is %s", got)
+	}
+	p.checked(false)
+}
 
 // An element keeps nobody out, in the light and in the dark, and fits the narrowest
 // screen; of what it cannot answer it tells the page too.
