@@ -170,6 +170,28 @@ func TestTyping(t *testing.T) {
 	p.checked(true)
 }
 
+// What belongs to one shape alone is asked once that shape is chosen, and the cursor stays
+// where it was.
+func TestFieldsComeAndGo(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/flat/planFlatShape"))
+	p.until(answered)
+	const asksFor = `['across_cm', 'hole_cm', 'corner_count'].map((f) => !!document.querySelector('[data-path="' + f + '"]'))`
+	if got := p.text(asksFor); got != "true,false,false" {
+		t.Errorf("a disc: %s", got)
+	}
+	p.run(chromedp.Evaluate[chromedp.Void](`(() => { const f = document.querySelector('[data-path=form]'); f.focus();
+		f.value = 'FLAT_FORM_RING'; f.dispatchEvent(new Event('change')); })()`))
+	p.until(`document.querySelector('[data-path=hole_cm]') && document.querySelector('.answer.stale')`)
+	if got := p.text(asksFor + `+ document.activeElement.dataset.path`); got != "true,true,falseform" {
+		t.Errorf("a ring: %s", got)
+	}
+	p.run(typed("hole_cm", "8"))
+	p.until(answered + ` && document.querySelector('.summary').textContent.startsWith('A ring')`)
+	p.checked(true) // the hole was wanting
+}
+
 // Inches are a way of writing: what is asked is the same length, and the choice is
 // all that is kept.
 func TestInches(t *testing.T) {

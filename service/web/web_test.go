@@ -150,6 +150,10 @@ type said struct {
 		Path, Title string
 		Columns     []struct{ Path, Label string }
 	}
+	When map[string]struct {
+		Field  string
+		Values []string
+	}
 	Picture string
 	Lengths bool // of the answer, where the question has none
 }
@@ -221,6 +225,16 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 			for _, field := range g.Fields {
 				if !lies(asks, field) {
 					t.Errorf("%s: no field %s", name, field)
+				}
+			}
+		}
+		for path, when := range q.When {
+			if !lies(asks, path) || !lies(asks, when.Field) {
+				t.Errorf("%s: no field %s or %s", name, path, when.Field)
+			}
+			for _, value := range when.Values {
+				if value != "" && !strings.Contains(string(form(t, name)), `"value":"`+value+`"`) {
+					t.Errorf("%s: no value %s", name, value)
 				}
 			}
 		}

@@ -4,7 +4,7 @@
 
 import { el } from './element.js';
 import { picture } from './picture.js';
-import { plainNotice } from './plain.js';
+import { forVisitors, plainNotice } from './plain.js';
 import { sized } from './units.js';
 import { isValue, labelled, standing, valueWord } from './words.js';
 
@@ -90,7 +90,7 @@ export class Answer {
           if (e.target.checked) this.done.add(i + 1);
           else this.done.delete(i + 1);
           this.ticked([...this.done].sort((a, b) => a - b));
-        } }), el('span', { class: 'place', 'aria-hidden': 'true' }, `${row}.`), el('span', {}, text))));
+        } }), el('span', { class: 'place', 'aria-hidden': 'true' }, `${row}.`), el('span', {}, forVisitors(text)))));
     });
     this.directions.replaceChildren(el('h2', {}, 'Directions'), ...nodes);
   }
@@ -101,7 +101,7 @@ export class Answer {
     const texts = (this.made.texts ?? []).map(({ path }) => at(this.answer ?? {}, path)).filter(Boolean);
     const notices = [...this.notices.children].map((li) => li.textContent);
     let row = 0;
-    const rows = directions.map((text) => (isHeading(text) ? text : `${++row}. ${text}`));
+    const rows = directions.map((text) => (isHeading(text) ? text : `${++row}. ${forVisitors(text)}`));
     return [summary, ...texts, ...rows, ...notices].join('\n');
   }
 }

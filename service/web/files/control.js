@@ -19,7 +19,7 @@ export function control(form, field, path) {
   const write = (value) => {
     form.touched.add(path);
     form.store.set(path, value);
-    form.changed();
+    form.wrote(path);
   };
   const shared = { id, part: 'input', 'aria-describedby': described, 'data-path': path, disabled: locked };
   const input = inputOf(form, field, path, shared, write);

@@ -28,10 +28,11 @@ export class Form {
     }
     const rest = [...left.values()];
     if (rest.length) {
-      const open = sections.length === 0 || rest.some((field) => this.store.has(field.name));
+      const open = sections.length === 0 || this.more?.open || rest.some((field) => this.store.has(field.name));
       const title = el('summary', {}, sections.length ? 'More choices' : 'Choices');
-      sections.push(el('details', { class: 'section more', part: 'section', open }, title,
-        el('div', { class: 'row' }, ...this.fields(rest, this.form, ''))));
+      this.more = el('details', { class: 'section more', part: 'section', open }, title,
+        el('div', { class: 'row' }, ...this.fields(rest, this.form, '')));
+      sections.push(this.more);
     }
     this.general = el('p', { class: 'fault', role: 'alert', hidden: true });
     this.root.replaceChildren(this.general, ...sections);
@@ -39,7 +40,19 @@ export class Form {
 
   // isHidden tells what a visitor has no use for, unless a link has filled it in.
   isHidden(path) {
-    return (this.made.hide ?? []).includes(path.replace(/\[\d+\]/g, '[]')) && !this.store.has(path);
+    const when = this.made.when?.[path];
+    const idle = when !== undefined && !when.values.includes(this.store.get(when.field));
+    return (idle || (this.made.hide ?? []).includes(path.replace(/\[\d+\]/g, '[]'))) && !this.store.has(path);
+  }
+
+  // wrote is called after a field has another value. What belongs to some values of it
+  // only comes and goes, and the cursor stays.
+  wrote(path) {
+    if (Object.values(this.made.when ?? {}).some((when) => when.field === path)) {
+      this.render();
+      this.root.querySelector(`[data-path="${path}"]`)?.focus();
+    }
+    this.changed();
   }
 
   // section renders what stands under a title. A group or list alone there needs none

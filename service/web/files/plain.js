@@ -23,6 +23,9 @@ function named(text, names) {
     .replace(/\b[A-Z][A-Z0-9]*(?:_[A-Z0-9]+)+\b/g, (value) => names.value(value));
 }
 
+// forVisitors is a text of an answer without the methods that it names for programs.
+export const forVisitors = (text) => text.replace(/ \((?:[A-Z][a-z]+Service\.)?(?:Plan|Compute|Check|List|Estimate|Convert)[A-Z]\w*\)/g, '');
+
 function sentence(text) {
   const whole = text.charAt(0).toUpperCase() + text.slice(1);
   return /[.?!]$/.test(whole) ? whole : `${whole}.`;
@@ -33,7 +36,7 @@ const begins = (text) => /^\S+/.exec(text)?.[0] ?? '';
 // plainNotice is a remark on a question. names: {label(path), value(name)}.
 export function plainNotice({ field = '', description }, names) {
   const label = field ? names.label(field) : '';
-  const text = named(description, names);
+  const text = forVisitors(named(description, names));
   if (!label) return sentence(text);
   return verbs.has(begins(description)) ? sentence(`“${label}” ${text}`) : `${label}: ${sentence(text)}`;
 }
