@@ -104,8 +104,8 @@ func (p *parser) attached() (meaning, []int, bool) {
 
 // meant asks about what cannot be counted as it stands.
 func (p *parser) meant(m meaning, at span) (meaning, []int, bool) {
-	if m.op == stitch.YO && m.reading != "" && p.peek().is(",") && (p.ahead(1).is("sl", "slip") || strings.HasPrefix(p.ahead(1).text, "sl1")) &&
-		!p.passesOver(p.next+1) {
+	slips := p.ahead(1).is("sl", "slip") || strings.HasPrefix(p.ahead(1).text, "sl1")
+	if m.op == stitch.YO && m.reading != "" && p.peek().is(",") && slips && !p.passesOver(p.next+1) {
 		p.reading(at, "before a slipped stitch read as: the yarn comes to the front")
 		return named("wyif", 0, 0), nil, true
 	}

@@ -32,6 +32,8 @@ func (p *parser) dashedNumber(i int) bool {
 		return true
 	}
 	_, n := p.sizedEnd(i + 1)
-	return n == p.sizes && (p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > p.tokens[i-1].end) &&
-		!(p.tokens[i-1].row() && !p.tokens[max(i-2, 0)].is("of", "the", "this", "new")) && !p.tokens[i-1].is("size", "sizes", "needle", "needles", "us", "page", "chart", "step")
+	before := &p.tokens[i-1]
+	apart := p.found.source[p.tokens[i].start] != '-' || p.tokens[i].start > before.end
+	labels := before.row() && !p.tokens[max(i-2, 0)].is("of", "the", "this", "new") // "Row - 3"
+	return n == p.sizes && apart && !labels && !before.is("size", "sizes", "needle", "needles", "us", "page", "chart", "step")
 }

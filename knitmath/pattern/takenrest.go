@@ -19,7 +19,8 @@ func (p *parser) restSts(i int) (end int, onHolder bool) {
 		i++
 	}
 	if p.tokens[i].is("on", "from") {
-		for i++; p.tokens[i].is("a", "the", "your", "first", "second", "spare", "stitch", "waste", "left", "right", "front", "back", "other"); i++ {
+		for i++; p.tokens[i].is("a", "the", "your", "first", "second", "spare", "stitch", "waste", "left", "right", "front", "back",
+			"other"); i++ {
 		}
 		if !p.tokens[i].is("holder", "holders", "needle", "needles", "yarn", "hold", "thread", "stitch-holder", "pin") {
 			return 0, false

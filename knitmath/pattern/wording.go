@@ -79,7 +79,8 @@ func (p *parser) wording(w *wording) bool {
 			return false
 		}
 	}
-	if w.op == stitch.PickUp && w.numbers != nil && !p.onlyRows && (p.peek().stitches() || p.last1().text != "sts" && p.last1().kind == tokenWord) { // so many, wherever they come from
+	counted := p.peek().stitches() || p.last1().text != "sts" && p.last1().kind == tokenWord
+	if w.op == stitch.PickUp && w.numbers != nil && !p.onlyRows && counted { // so many, wherever they come from
 		w.step.Operation, w.step.Name, w.step.takes, w.step.leaves = 0, pickedUp, 0, 1
 	}
 	if w.numbers != nil {
