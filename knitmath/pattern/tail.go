@@ -229,7 +229,7 @@ func (p *parser) nextClause() bool {
 	}
 	return p.labelEnd(p.next) != 0 || p.bareRepeatAt(p.next) || p.directionAhead() ||
 		p.startsItem(p.next) && !t.is("inc", "dec", "m", "rib") &&
-		!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
+			!(t.is("(", "[") && p.remarkEnd(p.next) != 0)
 }
 
 // wrapped reports whether a sentence goes on after a line break.
