@@ -43,6 +43,9 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	case castsOnLast(*steps) && p.acceptAny(atRowEnd):
 		return asideRead
 	}
+	if kind := p.otherForm(*steps, inner); kind != asideNone {
+		return kind
+	}
 	kind := p.alternately(steps)
 	if kind == asideNone {
 		kind = p.meanwhile(steps, inner)
@@ -152,6 +155,10 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 			return p.unworkedAside(steps, from)
 		}
 		return asideNone
+	}
+	if n := len(*steps); first == "leaving" && line.info.whole == wholeRest && n > 0 && !(*steps)[n-1].stretch() &&
+		!(*steps)[n-1].Operation.EndsRow() && !p.onlyRows {
+		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from}) // it is turned before them
 	}
 	if n := len(*steps); n > 0 && (*steps)[n-1].Operation.EndsRow() {
 		p.rest = unworkedRest{held: true, count: line.info.counts}

@@ -33,6 +33,9 @@ func (r *runner) castOn(i int) {
 	} else {
 		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
 		r.round, r.side = r.start.inTheRound(), r.start.side()
+		if r.rows > 0 && r.sideGiven { // the side that the question says is that of the first piece
+			r.side, r.sideGiven = stitch.RightSide, false
+		}
 		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
 		r.history = r.history[:0]
 		r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false

@@ -23,7 +23,7 @@ func (r *runner) ended(l *Line) {
 		r.side, r.sideSaid = end.Other(), true // as many rows as it takes
 		return
 	}
-	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.start.Side != stitch.SideUnspecified) {
+	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.sideGiven) {
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
 	}
 	r.side, r.sideSaid = end.Other(), true

@@ -5,6 +5,7 @@ import "example.com/knitmath/knitmath/draft"
 // howOften reads how often rows are repeated: a number of times, on which rows, or
 // until when. Nothing else is taken for it: what is not understood is asked.
 func (p *parser) howOften(info *lineInfo, from span) bool {
+	p.acceptAny(asItFaces)
 	at := p.peek().span
 	named := info.lines != nil && !info.afresh || info.lines != nil
 	switch {

@@ -5,12 +5,13 @@ import "example.com/knitmath/knitmath/stitch"
 // row reads steps and the claim after them, and reports whether a direction follows in its
 // sentence.
 func (p *parser) row(line *Line) bool {
-	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves = unworkedRest{}, false, false, nil, false, false
+	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
 	steps, ok := p.items("")
 	ok = ok && p.cableEmpty()
 	steps = p.roundMoved(steps)
 	line.Steps = steps
 	line.info.asGiven = p.asGiven
+	line.info.otherSide = p.otherSide
 	line.info.startMoves = p.startMoves && movesStart(steps)
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens
 	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count

@@ -41,6 +41,7 @@ type runner struct {
 	placed      bool   // the text has placed markers
 	calling     bool   // a row is worked that the text calls by its name
 	divided     bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	sideGiven   bool   // the question says the side of the first row of this piece
 	leftRound   bool   // a piece in the round is worked back and forth for a while
 	turnSaid    bool   // the text has just said "turn"
 	sideSaid    bool   // the text has said which side a row was on
@@ -65,6 +66,7 @@ func (e *engine) size(size int) {
 	e.held = e.held[:0]
 	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1,
 		turnGap: -1}
+	r.sideGiven = e.start.Side != stitch.SideUnspecified
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
 	}
@@ -176,14 +178,14 @@ func (r *runner) checkSide(l *Line) {
 	if r.leftRound && l.info.inRounds {
 		r.round, r.leftRound, r.side = true, false, stitch.RightSide // it is worked in the round again
 	}
-	if want == stitch.SideUnspecified {
+	if want == stitch.SideUnspecified || l.info.otherSide && r.lastLine != noLine && r.sideSaid {
 		return
 	}
 	if r.round && want == stitch.WrongSide && r.divided && !l.info.inRounds && (r.side != want || !turnsAtEnd(l.Steps)) {
 		r.round, r.side, r.sideSaid, r.leftRound = false, want, true, true // what is left is worked back and forth
 		return
 	}
-	if !r.sideSaid && !r.round && r.start.Side == stitch.SideUnspecified {
+	if !r.sideSaid && !r.round && !r.sideGiven {
 		r.side, r.sideSaid = want, true // the text says on which side it began
 		return
 	}

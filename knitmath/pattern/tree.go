@@ -181,6 +181,7 @@ type lineInfo struct {
 	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool     // the rows are worked with as many plain stitches as there are
 	untilBetween  bool     // "until" counts the stitches between markers
+	otherSide     bool     // it says how it is worked on the other side
 	startMoves    bool     // the round begins after it, says its text
 	asGiven       bool     // words of it are told by no step: it is not written anew
 }
