@@ -17,6 +17,10 @@ func (p *parser) abbreviation() (meaning, []int, bool) {
 		m, ok := p.crossing()
 		return m, nil, ok
 	}
+	if t.is("over") && p.ahead(1).is(",", ";") { // "over, narrow" of old patterns
+		p.next++
+		return ofOp(stitch.YO), nil, true
+	}
 	if _, mine := p.own[t.text]; !mine {
 		for i := range phrases[t.text] {
 			ph := &phrases[t.text][i]

@@ -172,6 +172,7 @@ func (r *runner) cycle(i int, lines []int16) {
 	}
 	if r.cyclic(lines, n, l.info.at) {
 		r.ended(l)
+		r.numberedTo(&l.info)
 		r.close(i, start)
 	}
 }

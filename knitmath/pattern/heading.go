@@ -28,6 +28,8 @@ func (p *parser) headed() bool {
 	switch {
 	case p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end):
 		stop = end
+	case p.numberedTitle(i, end) != 0:
+		stop = end
 	case p.lead(i, end) != 0:
 		stop = p.lead(i, end)
 	default:

@@ -32,7 +32,7 @@ func (p *parser) inThisWay(line *Line) bool {
 	save, found := p.next, p.found.mark()
 	p.next = until
 	n := p.untilCount()
-	if n == nil {
+	if n == nil && !p.untilAllWorked() {
 		p.next = save
 		p.found.rewind(found)
 		return false
@@ -44,6 +44,27 @@ func (p *parser) inThisWay(line *Line) bool {
 		}
 	}
 	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
+	return true
+}
+
+// untilAllWorked passes over "until all heel sts have been worked": how many there are then is
+// what the text claims.
+func (p *parser) untilAllWorked() bool {
+	i := p.next + 1
+	if !p.tokens[i].is("all", "no") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "heel", "side", "more", "rem", "remaining", "of"); i++ {
+	}
+	if !p.tokens[i].stitches() {
+		return false
+	}
+	for i++; p.tokens[i].is("have", "are", "been", "worked", "used", "in", "up", "remain", "at", "each", "side", "sides", "both"); i++ {
+	}
+	if !p.endsAt(i) && !p.tokens[i].is(",", ";", "-", "(") {
+		return false
+	}
+	p.next = i
 	return true
 }
 
@@ -70,7 +91,15 @@ func (r *runner) changedBy(lines []int16) (change int64, ok bool) {
 // passesAdapting is how often the last rows are worked again until the count is reached. What
 // does not come out is asked: the rows between may be other ones.
 func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
-	want := int64(at(l.info.until, r.size))
+	want, said := r.claim(l)
+	switch {
+	case l.info.until != nil:
+		want = int64(at(l.info.until, r.size))
+	case !said:
+		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many stitches are there then?")
+		r.known = false
+		return 0, false
+	}
 	if !r.known {
 		r.now, r.known = hand{left: want}, true
 		return 0, true

@@ -72,6 +72,7 @@ func (p *parser) labelName(i int) int {
 		switch {
 		case t.is(":"):
 			return i + n
+		case t.is("lc", "dc", "mc", "cc") && p.tokens[i+n+1].is(":"): // the colour it is worked in
 		case t.kind != tokenWord, p.notation(t.text) && !t.is("dec", "inc", "lace", "rib"):
 			return i
 		}

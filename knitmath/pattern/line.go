@@ -217,6 +217,9 @@ func (p *parser) forWhat() {
 // those of its numbers.
 func (p *parser) forLabel(line *Line, label *lineInfo) {
 	info := &line.info
+	if label.ranges != nil && info.kind == lineRepeat {
+		info.labelLast = label.ranges[len(label.ranges)-1].last
+	}
 	if label.ranges != nil {
 		p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
 	}

@@ -80,7 +80,8 @@ func (p *parser) doubtful(i, end int, known bool) int {
 func (p *parser) asFollows(i, end int) int {
 	for n := i; n < min(end, i+9); n++ {
 		t := &p.tokens[n]
-		if t.is("follows", "foll") && n > i && p.tokens[n-1].is("as") && (n+1 == end || p.tokens[n+1].is(":")) {
+		if t.is("follows", "foll") && n > i && p.tokens[n-1].is("as") && (n+1 == end || p.tokens[n+1].is(":")) ||
+			t.is("thus") && n > i && p.tokens[n+1].is(":") {
 			if n+1 < end {
 				return n + 2
 			}

@@ -206,6 +206,9 @@ func (p *parser) rowCalled(info *lineInfo) bool {
 	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
 		return false // "knit one row"
 	}
+	if p.anyOf(p.next, i, "until", "till") {
+		return false
+	}
 	if len(words) == 0 || !p.tokens[i].row() || labelVerbs[words[0]] || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the") {
 		return false
 	}

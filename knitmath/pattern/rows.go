@@ -47,7 +47,11 @@ func (r *runner) repeat(i int) {
 	r.withoutEdges(l, func() {
 		if info.adapting { // the plain stitches between the changes are other ones each time
 			if ok = r.plain(passes*len(lines), info.at); ok && passes > 0 {
-				r.begin(int64(at(info.until, r.size)))
+				want, _ := r.claim(l)
+				if info.until != nil {
+					want = int64(at(info.until, r.size))
+				}
+				r.begin(want)
 			}
 			return
 		}
@@ -60,7 +64,15 @@ func (r *runner) repeat(i int) {
 		r.checkBetween(l)
 	}
 	r.ended(l)
+	r.numberedTo(info)
 	r.close(i, start)
+}
+
+// numberedTo goes on with the numbers after those of the label of a repeat.
+func (r *runner) numberedTo(info *lineInfo) {
+	if info.labelLast > 0 {
+		r.lastRow = int(info.labelLast)
+	}
 }
 
 // betweenTwo are the stitches between two markers: those of the only part that has one on

@@ -121,6 +121,9 @@ func (r *runner) line(i int) {
 	case linePassed:
 		r.placed = r.placed || info.places
 		r.turnSaid = r.turnSaid || info.turnsWork
+		if info.onThese {
+			r.restAside()
+		}
 		if info.fastens && r.known && r.now.total() == 1 {
 			r.begin(0)
 		}

@@ -112,7 +112,7 @@ func (p *parser) tailWords(line *Line) {
 	case p.acceptAny(heldTail):
 	case t.is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") && p.edgesKept(p.next) != 0:
 		p.passTail(p.edgesKept(p.next))
-	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing") && p.markerNext():
+	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
 	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
 		p.ending(info)
@@ -178,6 +178,7 @@ var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the s
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
+	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
 	"held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
 	"do not cast off", "but do not join", "without joining")

@@ -148,7 +148,8 @@ func (p *parser) onTheseEnd(i int) (numberAt, end int) {
 	if !p.tokens[i].is("st", "sts", "stitches", "side", "half", "part") {
 		return 0, 0
 	}
-	for i++; p.tokens[i].is("of", "neck", "the", "only", "first", "for", "heel", "flap", "back", "front", "shoulder"); i++ {
+	for i++; p.tokens[i].is("of", "neck", "the", "only", "first", "for", "heel", "flap", "back", "front", "shoulder", "side", "left",
+		"right", "this"); i++ {
 	}
 	if !p.endsAt(i) && !p.tokens[i].is(",", ";", ":") {
 		return 0, 0

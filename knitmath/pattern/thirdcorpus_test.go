@@ -13,9 +13,9 @@ const thirdDir = "../../testdata/pattern/third"
 // thirdRight is how many pieces are read right, thirdAlarms how many are called mistaken and are
 // none, thirdFound how many planted mistakes are found in the drafts. Worse fails.
 const (
-	thirdRight  = 138
+	thirdRight  = 148
 	thirdAlarms = 0
-	thirdFound  = 51
+	thirdFound  = 58
 )
 
 // TestThirdCorpus asks the pieces of the third corpus and prints their table by kind.

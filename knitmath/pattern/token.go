@@ -123,6 +123,9 @@ func (s *scanner) spelled(from span) {
 	s.rowNumber(from)
 	s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
 	s.roundShort()
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
+		last.text = last.text[:1] + "o"
+	}
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
 		last.text = "row" // "R1"
 	}

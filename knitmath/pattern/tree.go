@@ -173,6 +173,8 @@ type lineInfo struct {
 	chartOver     []int    // stitches that it is worked on in all
 	chartTimes    []int    // how often it is worked in a row
 	unnamed       bool     // the other way is another way to make its increases
+	labelLast     int32    // the last number of the label of a repeat, 0 for none
+	onThese       bool     // what the last turn left is put aside
 	turnsWork     bool     // it says "turn"
 	restOf        restOf   // stitches without a number that are taken up again
 	holdRest      bool     // "turn, leaving rem 38 sts on holder"

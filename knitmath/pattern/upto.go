@@ -54,8 +54,8 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		p.next++
 		p.accept("the", "whole", "entire")
 		p.accept("row", "rnd", "round")
-		if p.accept("all") {
-			p.accept("sts", "stitches")
+		if p.accept("all", "both") {
+			p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
 		}
 		if p.peek().is("to", "until") {
 			return p.toLast()

@@ -1,0 +1,104 @@
+package pattern
+
+// changeThisWay reads "inc in this way on every 8th row 3 times more": the last row that changed
+// the count so is worked again.
+func (p *parser) changeThisWay(line *Line) bool {
+	if !p.peek().is("inc", "dec", "increase", "decrease", "shape") || p.onlyRows {
+		return false
+	}
+	end := p.phraseEnd(p.next+1, theseWays)
+	if end == 0 {
+		return false
+	}
+	from := p.peek().span
+	verb := p.next
+	p.next = end
+	if !p.scheduleAhead() {
+		return false
+	}
+	n := len(p.piece.Lines) - 1
+	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || p.piece.Lines[n].info.kind == lineRow && !changesCount(p.piece.Lines[n].Steps)) {
+		p.looked++
+		n--
+	}
+	if n < 0 || p.piece.Lines[n].info.kind != lineRow || p.tokens[verb].is("inc", "increase") != (changeBy(p.piece.Lines[n].Steps) > 0) {
+		return false
+	}
+	line.info.kind, line.info.lines = lineRepeat, []int16{int16(n)}
+	return p.howOften(&line.info, from)
+}
+
+// changeBy is by how many stitches steps change the count in the first size, as far as that is
+// known.
+func changeBy(steps []Step) int64 {
+	t, _ := looseTally(steps, 0)
+	return t.leaves - t.takes
+}
+
+// onTheseAlone reads "work on these sts only for first side of neck" in a sentence of its own: what
+// the last turn left is put aside.
+func (p *parser) onTheseAlone(line *Line) bool {
+	if p.onlyRows {
+		return false
+	}
+	numberAt, end := p.onTheseEnd(p.next)
+	if end == 0 || numberAt != 0 {
+		return false
+	}
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	line.info.kind, line.info.onThese = linePassed, true
+	return true
+}
+
+// restAside puts aside what the last turn left, where the text goes on with what was worked.
+func (r *runner) restAside() {
+	if !r.known || r.now.behind == 0 {
+		return
+	}
+	r.put(r.now.behind)
+	r.now.behind, r.other, r.machine, r.turned = 0, nil, nil, 0
+	r.divided = true
+}
+
+// colouredMore reads "4 B" after "k8 A": as many more of the same stitch in another colour.
+func (p *parser) colouredMore() (Step, bool) {
+	n := len(p.sofar)
+	end, _ := p.sizedEnd(p.next)
+	if n == 0 || end == 0 || p.colourEnd(end) == 0 {
+		return Step{}, false
+	}
+	last := p.sofar[n-1]
+	if last.takes != 1 || last.leaves != 1 || last.Steps != nil || last.stretch() || last.Operation.EndsRow() {
+		return Step{}, false
+	}
+	from := p.peek().span
+	times := p.number()
+	if times == nil {
+		return Step{}, false
+	}
+	p.next = p.colourEnd(p.next)
+	return Step{Operation: last.Operation, Name: last.Name, takes: 1, leaves: 1, Times: without(times), at: from.to(p.last())}, true
+}
+
+// numberedTitle is the index after "Section 3: Leaves" in a line from token i to end: a part by
+// its number and a name; 0 if that is not what stands there.
+func (p *parser) numberedTitle(i, end int) int {
+	if !p.tokens[i].is("section", "part", "step", "tier", "band", "phase", "stage") || p.tokens[i+1].kind != tokenNumber ||
+		!p.tokens[i+2].is(":", "-", ".") || end-i > 8 || end <= i+3 {
+		return 0
+	}
+	for n := i + 3; n < end; n++ {
+		if t := &p.tokens[n]; t.kind != tokenWord || p.notation(t.text) || t.row() || alarming(t.text) || steering[t.text] {
+			return 0
+		}
+	}
+	return end
+}
+
+// colourNext reports whether a colour stands after the number at hand.
+func (p *parser) colourNext() bool {
+	end, _ := p.sizedEnd(p.next)
+	return end != 0 && p.colourEnd(end) != 0
+}
