@@ -31,7 +31,8 @@ var english = set(`the and of to is are was be it its this that these those with
 func English(word string) bool { return english[word] || len(word) > 3 && manner[word] }
 
 // Words of how something is done, with what, and where: they change no count.
-var manner = set(`loosely tightly firmly evenly neatly carefully gently elastic stretchy stretch very elastically same now again once-more cir circ fold foldline line turning
+var manner = set(`loosely tightly firmly evenly neatly carefully gently elastic stretchy stretch very elastically same now again once-more
+	cir circ fold foldline line turning
 	in the a an with using and or of on to onto for from at by as per into over under through than that this these those it its be is are
 	was being careful not twist twisting twisted sure making taking care patt pattern pat est established set-before set knitwise purlwise
 	kwise pwise method tail long-tail long tails provisional tubular german italian cable crochet knitted cast-on bind-off sewn your

@@ -80,7 +80,7 @@ func (p *parser) attached() (meaning, []int, bool) {
 	base, n, tail, ok := split(t.text)
 	if !ok {
 		if t.kind == tokenWord && !p.abbreviated(t) {
-			p.ask(ReasonUnread, t.span, "not understood")
+			p.ask(ReasonUnread, t.span.to(p.clauseSpan(p.next)), "not understood")
 			return meaning{}, nil, false
 		}
 		p.ask(ReasonUnknown, t.span, "not an abbreviation known here: declare it, with the stitches it takes and leaves")
@@ -104,6 +104,19 @@ func (p *parser) attached() (meaning, []int, bool) {
 	}
 	numbers := p.numbers(n, t.span)
 	return m, numbers, numbers != nil
+}
+
+// clauseSpan is the last word before the comma or the end of the clause of token i, at most eight
+// words on.
+func (p *parser) clauseSpan(i int) span {
+	for n := 0; n < 8; n++ {
+		t := &p.tokens[i+1]
+		if t.kind != tokenWord && t.kind != tokenNumber {
+			break
+		}
+		i++
+	}
+	return p.tokens[i].span
 }
 
 // meant asks about what cannot be counted as it stands.

@@ -17,9 +17,11 @@ func (p *parser) changeThisWay(line *Line) bool {
 		return false
 	}
 	n := len(p.piece.Lines) - 1
-	for n >= 0 && (p.piece.Lines[n].info.kind == linePassed || p.piece.Lines[n].info.kind == lineRow && !changesCount(p.piece.Lines[n].Steps)) {
+	for ; n >= 0; n-- {
 		p.looked++
-		n--
+		if l := &p.piece.Lines[n]; l.info.kind != linePassed && (l.info.kind != lineRow || changesCount(l.Steps)) {
+			break
+		}
 	}
 	if n < 0 || p.piece.Lines[n].info.kind != lineRow || p.tokens[verb].is("inc", "increase") != (changeBy(p.piece.Lines[n].Steps) > 0) {
 		return false

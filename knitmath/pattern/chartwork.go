@@ -42,7 +42,7 @@ func (p *parser) charted(line *Line) bool {
 		info.counts = nil
 	}
 	switch {
-	case c.repeat != nil && len(c.repeat) == 1:
+	case len(c.repeat) == 1:
 		info.chartStitches, info.chartTimes = c.repeat[0], c.times
 	case c.over != nil && !c.part:
 		info.chartOver = c.over

@@ -153,21 +153,21 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // hundred. Less fails, and so does a piece that is silently wrong beyond those that
 // are known.
 var standing = map[string]int{
-	"abbreviations":   95,
+	"abbreviations":   96,
 	"brioche_mosaic":  89,
 	"cables":          100,
 	"charts":          77,
 	"false_alarm":     98,
-	"front_matter":    77,
-	"holders":         80,
+	"front_matter":    81,
+	"holders":         86,
 	"labels_sizes":    94,
-	"markers":         81,
+	"markers":         86,
 	"passages":        78,
 	"repeats_colours": 91,
-	"shaping":         90,
-	"silence":         93,
-	"stitch_patterns": 81,
-	"typography":      95,
+	"shaping":         93,
+	"silence":         95,
+	"stitch_patterns": 87,
+	"typography":      96,
 }
 
 // silentlyWrong is how many pieces are agreed with and wrong.

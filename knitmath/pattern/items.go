@@ -103,7 +103,7 @@ func (p *parser) separators(inner string) bool {
 // tellsNext reports whether a sentence comes next that only tells of the stitches: "These 32 sts
 // form the heel".
 func (p *parser) tellsNext() bool {
-	return p.peek().is("these", "those", "this") && p.startSaid(p.next) == 0 && phrasesHarmless(p, p.next)
+	return p.peek().is("these", "those", "this", "work") && p.startSaid(p.next) == 0 && phrasesHarmless(p, p.next)
 }
 
 // joinsSteps reports whether a word comes next that only joins steps.

@@ -55,6 +55,7 @@ func (p *parser) joinPassed(line *Line) bool {
 	}
 	last.info.at = last.info.at.to(line.info.at)
 	last.info.places = last.info.places || line.info.places
+	last.info.eachSide = last.info.eachSide || line.info.eachSide
 	last.info.onThese = last.info.onThese || line.info.onThese
 	last.info.turnsWork = last.info.turnsWork || line.info.turnsWork
 	last.info.heading = last.info.heading || line.info.heading

@@ -26,6 +26,10 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	if p.inEveryAt(p.next) {
 		return p.whileEvery(steps)
 	}
+	if t.is("replacing", "moving", "removing") && p.markerNext() {
+		p.toClause()
+		return asideRead
+	}
 	end, about := p.next+1, false
 	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]", "(", "-", "=") && p.tokens[end].kind != tokenStar; end++ {
 		w := &p.tokens[end]

@@ -1,24 +1,39 @@
 package pattern
 
-// moreRows reads ", 2 rows in white" after rows that were said to be worked in a colour: more
-// rows of the same fabric.
+// moreRows reads ", 2 rows in white", ", then 4 rows st st" or ", in st st for 4 rows" after rows
+// that are worked even: more of them.
 func (p *parser) moreRows(info *lineInfo) bool {
 	if info.kind != lineEven && info.kind != linePlain || info.counts == nil || info.pattern > 0 {
 		return false
 	}
-	end, _ := p.sizedEnd(p.next)
+	i, fabric := p.next, 0
+	if p.tokens[i].is("in") && p.fabricEnd(i+1) != 0 {
+		fabric = p.fabricEnd(i + 1)
+		i = fabric
+		if p.tokens[i].is("for") {
+			i++
+		}
+	}
+	end, _ := p.sizedEnd(i)
 	if end == 0 || !p.tokens[end].row() {
 		return false
 	}
-	colour := p.colourEnd(end + 1)
-	if colour == 0 || p.startsItem(colour) {
+	end++
+	colour, after := p.colourEnd(end), p.fabricEnd(end)
+	switch {
+	case colour != 0 && !p.startsItem(colour):
+		end = colour
+	case after != 0 && (p.endsAt(after) || p.tokens[after].is(",", ";")):
+		end = after
+	case fabric == 0:
 		return false
 	}
+	p.next = i
 	n := p.number()
 	if n == nil {
 		return false
 	}
-	p.next = colour
+	p.next = end
 	info.counts = added(info.counts, without(n), p.sizes)
 	return true
 }

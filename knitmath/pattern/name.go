@@ -56,6 +56,9 @@ func lookUp(word string, own map[string]meaning) (meaning, bool) {
 // family reads k4tog, p5tog and their "tbl"; c6f and c6b, cables of six
 // stitches; and 2/2 lc. Common practice.
 func family(word string) (meaning, bool) {
+	if rest, ok := strings.CutPrefix(word, "pm"); ok && len(rest) == 1 && strings.Contains("123456789abcd", rest) {
+		return ofOp(stitch.PlaceMarker), true // "pm1", "pmA": a marker by its name
+	}
 	for _, tail := range [...]string{"tog tbl", "togtbl", "tog-tbl", "tog"} {
 		head, ok := strings.CutSuffix(word, tail)
 		if !ok {

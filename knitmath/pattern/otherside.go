@@ -42,5 +42,6 @@ func (p *parser) otherForm(steps []Step, inner string) asideKind {
 }
 
 // asItFaces are words that say which of two forms of a row is worked.
-var asItFaces = wordings(", as it is given for the side that faces ,", "as it is given for the side that faces", ", as given for the side that faces ,",
+var asItFaces = wordings(", as it is given for the side that faces ,", "as it is given for the side that faces",
+	", as given for the side that faces ,",
 	"as given for the side that faces", "on the side that faces", "for the side that faces")

@@ -47,6 +47,7 @@ func (p *parser) prose(line *Line) bool {
 	p.next = end
 	p.passed(t.span.to(p.last()))
 	line.info.kind = linePassed
+	line.info.eachSide = t.is("work", "working") && p.anyOf(i, end, "separately")
 	return true
 }
 
@@ -314,6 +315,7 @@ var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "
 	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
 	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",
 	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
+	"leave sts on needle", "leave sts on the needle", "leave the sts on the needle", "leave all sts on needle",
 	"set aside", "set piece aside", "turn piece", "work each side of", "work each side separately", "work both sides of", "knit from the",
 	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout")
 

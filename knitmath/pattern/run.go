@@ -124,6 +124,9 @@ func (r *runner) line(i int) {
 		if info.onThese {
 			r.restAside()
 		}
+		if info.eachSide {
+			r.oneSide()
+		}
 		if info.fastens && r.known && r.now.total() == 1 {
 			r.begin(0)
 		}

@@ -314,7 +314,8 @@ var (
 		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side",
 		"at the side edges",
 		"at armhole edges", "on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
-	oneEnd = wordings("at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
+	oneEnd = wordings("at right-hand edge", "at left-hand edge", "at right hand edge", "at left hand edge",
+		"at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
 		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
 		"at shaped edge", "at inner edge", "at outer edge", "at left edge", "at right edge", "front edge", "in centre", "in center",
 		"in the centre", "in the center", "at centre", "at center", "in middle", "in the middle", "at front neck edge", "at raglan edge",

@@ -100,6 +100,9 @@ func (p *parser) skipLineBreak() {
 
 // starTimes reads how often or how far a starred repeat is worked.
 func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
+	if p.peek().is(",") && p.ahead(1).is("to") && p.ahead(2).is("last", "end") {
+		p.next++ // "rep from *, to last 3 sts"
+	}
 	p.skipLineBreakBefore("to", "across", "around", "until", "twice", "once")
 	at := p.peek().span
 	s := Step{Steps: steps, Times: one}

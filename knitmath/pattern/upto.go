@@ -52,7 +52,7 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{}, true
 	case p.peek().is("across", "around", "along", "thence"):
 		p.next++
-		p.accept("the", "whole", "entire")
+		p.accept("the", "whole", "entire", "next", "this")
 		p.accept("row", "rnd", "round")
 		if p.accept("all", "both") {
 			p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
@@ -167,7 +167,11 @@ func (p *parser) toLast() (extent, bool) {
 			return to, true
 		}
 	}
-	p.ask(ReasonUnread, from.to(p.peek().span),
+	at := p.peek().span
+	if p.peek().kind == tokenWord || p.peek().kind == tokenNumber {
+		at = p.clauseSpan(p.next)
+	}
+	p.ask(ReasonUnread, from.to(at),
 		"only \"to end\" and \"to last n sts\" are followed; "+
 			"for a marker or another place say how many stitches remain")
 	return extent{}, false

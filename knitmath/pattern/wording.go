@@ -228,6 +228,9 @@ func (p *parser) rowEnds() bool {
 		return true
 	}
 	t := p.peek()
+	if t.is(",") && p.ahead(1).is("do") && p.ahead(2).is("not") { // "Knit, do not bind off"
+		return true
+	}
 	if p.turnEnds(p.next) || p.markerLast(p.next) {
 		return true
 	}
