@@ -17,8 +17,8 @@ var offers = []struct{ name, text, first string }{
 	{"a cast-on on which nothing comes out",
 		"CO 95 sts, join.\nRnd 1: *K1, p1; rep from * to end.\nRnd 2: *Yo, k2tog, k4; rep from * to end.", "96 cast on instead of 95"},
 	{"how often, by the rows after it",
-		"CO 40 sts.\nRow 1: K2tog, k to end.\nRep Row 1 4 times more. 34 sts.\nNext row: K2tog, k to end. 33 sts.\nNext row: K2tog, k to end. 32 sts.",
-		"5 times instead of 4"},
+		"CO 40 sts.\nRow 1: K2tog, k to end.\nRep Row 1 4 times more. 34 sts.\nNext row: K2tog, k to end. 33 sts.\n" +
+			"Next row: K2tog, k to end. 32 sts.", "5 times instead of 4"},
 	{"the claim, by the rows after it",
 		"CO 40 sts.\nRow 1: K2tog, k to end. 38 sts.\nRow 2: K2tog, k to end. 38 sts.\nRow 3: K2tog, k to end. 37 sts.", "39 sts instead of 38"},
 	{"a count that is never reached",
