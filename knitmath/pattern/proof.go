@@ -33,6 +33,7 @@ const (
 func (o *CheckedInstructions) proof(p *Piece, w *Worked) string {
 	b := proofWriter{out: o, piece: p, worked: w}
 	b.line(o.Summary())
+	b.where()
 	b.line("")
 	b.columns("", "line", "row", "side", "the draft", "before", "after")
 	b.line(strings.Repeat("-", proofWidth))
@@ -70,6 +71,32 @@ type proofWriter struct {
 func (b *proofWriter) line(text string) {
 	b.WriteString(strings.TrimRight(text, " "))
 	b.WriteString("\n")
+}
+
+// where lists the lines with mistakes and with questions, where they are several.
+func (b *proofWriter) where() {
+	var mistakes, questions []string
+	for i := range b.out.Findings {
+		f := &b.out.Findings[i]
+		switch n := numeral(f.LineNumber); {
+		case f.Kind == KindMistake && !slices.Contains(mistakes, n):
+			mistakes = append(mistakes, n)
+		case f.Kind == KindQuestion && !slices.Contains(questions, n):
+			questions = append(questions, n)
+		}
+	}
+	for _, q := range [...]struct {
+		name  string
+		lines []string
+	}{{"Mistakes", mistakes}, {"Questions", questions}} {
+		if len(q.lines) < 2 {
+			continue
+		}
+		last := len(q.lines) - 1
+		for _, part := range wrapped(q.name+" in lines "+strings.Join(q.lines[:last], ", ")+" and "+q.lines[last]+".", proofWidth) {
+			b.line(part)
+		}
+	}
 }
 
 // columns writes one line of a proof.
@@ -134,6 +161,9 @@ func (b *proofWriter) rows(lines []int) []proofRow {
 	for _, i := range lines {
 		w := &b.worked.Lines[i]
 		before, after := wrapped(sized(w.StartStitches), proofCounts-2), wrapped(sized(w.EndStitches), proofCounts-2)
+		if w.firstRow > 0 {
+			before, after = orAsked(before), orAsked(after)
+		}
 		if b.piece.Lines[i].info.kind == linePassed {
 			continue
 		}
@@ -155,6 +185,14 @@ func (b *proofWriter) rows(lines []int) []proofRow {
 		}
 	}
 	return out
+}
+
+// orAsked is a count beside a row, "?" where it is not known.
+func orAsked(count []string) []string {
+	if len(count) == 0 {
+		return []string{"?"}
+	}
+	return count
 }
 
 // sideMark is a side as it stands beside a row.
@@ -199,8 +237,11 @@ func (b *proofWriter) finding(f *Finding) {
 		} else {
 			text += ", or with " + c.Description
 		}
-		if c.LineNumber != f.LineNumber {
+		switch {
+		case c.LineNumber != f.LineNumber:
 			text += " in line " + numeral(c.LineNumber)
+		case c.Text != "" && b.severalTimes(&c):
+			text += " at column " + numeral(c.ColumnNumber)
 		}
 	}
 	if len(f.Corrections) > 0 {
@@ -213,6 +254,12 @@ func (b *proofWriter) finding(f *Finding) {
 		}
 		b.line(left(mark, proofMark) + strings.Repeat(" ", indent-proofMark+2) + part)
 	}
+}
+
+// severalTimes reports whether what a correction replaces stands in its line more than once.
+func (b *proofWriter) severalTimes(c *Correction) bool {
+	lines := draftLines(b.piece.source)
+	return c.LineNumber >= 1 && c.LineNumber <= len(lines) && strings.Count(lines[c.LineNumber-1], c.Text) > 1
 }
 
 func sizesListed(numbers []int) string {

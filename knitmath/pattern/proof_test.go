@@ -68,3 +68,35 @@ func FuzzProof(f *testing.F) {
 		}
 	})
 }
+
+// TestProofTellsWhere: mistakes are listed at the top, a count that is not known is a question
+// mark, and which of two alike numbers is to be changed is said.
+func TestProofTellsWhere(t *testing.T) {
+	text := "CO 40 sts.\nRow 1: K1, k2tog, k1, k2tog, k to end. 36 sts.\nNext row: Flurble the brim.\nKnit 2 rows.\nRow 5: P47. 46 sts.\n"
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{
+		"Mistakes in lines 2 and 5.\n",
+		"     4     3-4  RS    Knit 2 rows.                                  ?               ?\n",
+	} {
+		if !strings.Contains(out.Proof, want) {
+			t.Errorf("no %q in\n%s", want, out.Proof)
+		}
+	}
+	text = "CO 42 sts.\nBO 5 sts at beg of next 5 rows. 22 sts.\nK2tog, k to end. 21 sts.\n"
+	if out, err = CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, WithProof: true}); err != nil ||
+		!strings.Contains(out.Proof, "4 sts instead of 5 at column 4") {
+		t.Errorf("%v\n%s", err, out.Proof)
+	}
+}
+
+// A row that ends with a wrap and a turn turns the work also where its stitches are not known.
+func TestTurnedWhereTheCountIsNotKnown(t *testing.T) {
+	text := "CO 40 sts, join.\nRnd 1: Flurble.\nRow 1 (RS): K12, w&t.\nRow 2 (WS): P24, w&t.\nRow 3 (RS): K to end.\n"
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+	if err != nil || out.mistakes > 0 {
+		t.Errorf("%v: %s", err, judgedText(out.Findings))
+	}
+}

@@ -316,7 +316,11 @@ func (r *runner) unfollowed(i int, claimed bool) {
 	if !r.workedUnread(i, claimed) {
 		r.unknown(l, claimed)
 	}
-	r.worked(i, 0)
+	turn := stitch.Op(0)
+	if turnsAtEnd(l.Steps) { // whatever the count is
+		turn = l.Steps[len(l.Steps)-1].Operation
+	}
+	r.worked(i, turn)
 	if l.info.kind == lineUnread && l.Label == "" && len(l.Steps) == 0 && !r.round {
 		r.side, r.sideSaid = stitch.SideUnspecified, false
 	}
