@@ -47,6 +47,9 @@ func singular(plural string) string {
 	if s, ok := strings.CutSuffix(plural, "ches"); ok {
 		return s + "ch"
 	}
+	if s, ok := strings.CutSuffix(plural, "plies"); ok {
+		return s + "ply"
+	}
 	return strings.TrimSuffix(plural, "s")
 }
 

@@ -52,6 +52,8 @@ const (
 	// AspectCategory is by the weight category of whatever each yarn is known by, where
 	// they have neither thickness, wraps nor gauge in common.
 	AspectCategory
+	// AspectPlies is by how many plies one strand has.
+	AspectPlies
 )
 
 // An AspectResult is one aspect, with why.
@@ -100,7 +102,7 @@ const (
 // Balls go by length and never by mass: a heavier yarn has fewer metres in a ball of the
 // same mass. Only what is known of both yarns is compared. The verdict is the worst of
 // thickness, wraps and gauge; where none of them is known of both it goes by weight
-// categories, which are wide, so that it is nearly at best. Drape and washing make it
+// categories, which are wide, so that it is nearly at best. Plies, drape and washing make it
 // no worse than nearly, for they are matters of taste and care.
 func CompareYarns(in CompareInput) (Comparison, error) {
 	var c fault.Checks

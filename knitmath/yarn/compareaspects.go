@@ -34,6 +34,7 @@ func (o *Comparison) compare() {
 		o.compareCategories()
 	}
 	known := o.Verdict
+	o.comparePlies()
 	o.compareFibres(o.first.in.Fibres, o.second.in.Fibres)
 	if known == VerdictUnspecified {
 		o.Verdict = known // fibres say nothing of how thick a yarn is
@@ -82,6 +83,29 @@ func (o *Comparison) compareCategories() {
 		way = "thicker"
 	}
 	o.judge(AspectCategory, VerdictNo, thicker, "the second is "+way+": "+categoryWords(b)+" for "+categoryWords(a))
+}
+
+// comparePlies compares how the yarns are built, which tells in the fabric as fibre does.
+func (o *Comparison) comparePlies() {
+	first, second := o.first.plies, o.second.plies
+	if first == 0 || second == 0 {
+		return
+	}
+	if first == second {
+		o.judge(AspectPlies, VerdictFits, false, "both have "+report.CountOf(first, "plies")+
+			", so that stitches show alike, as far as plies tell")
+		return
+	}
+	words := "the second has " + report.CountOf(second, "plies") + " for " + report.CountOf(first, "plies") + ", "
+	if second > first {
+		words += "so it is likely rounder, shows stitches more clearly and wears longer"
+	} else {
+		words += "so it is likely flatter and softer, and stitches run together more"
+	}
+	if min(first, second) == 1 {
+		words += "; of the two the single may pill and lean"
+	}
+	o.judge(AspectPlies, VerdictNearly, false, words)
 }
 
 // compareFibres compares how the fabrics hang and how they may be washed.

@@ -18,6 +18,7 @@ type ComparedYarn struct {
 	Stitches     *float64
 	OverCm       *float64
 	Fibres       []FibreShare
+	Plies        *int
 }
 
 // comparedYarn is a yarn as it is knit: all its strands together. Where its length is not
@@ -26,6 +27,7 @@ type comparedYarn struct {
 	in       ComparedYarn
 	together Tex
 	strands  int
+	plies    int // of one strand; 0 where they are not known
 }
 
 // vetCompared checks a yarn that must be there, and of which something must be known.
@@ -46,12 +48,17 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 	if in.Count != nil {
 		read, _ := VetCount(c, fault.Join(field, "count"), in.Count)
 		one = read.Tex
+		if read.Plies > 1 { // one is what a count says that speaks of no plies
+			y.plies = read.Plies
+		}
 	}
 	c.OptionalCount(field, "strands", in.Strands, 1, MaxStrands)
 	c.OptionalNumber(field, "wraps_per_inch", in.WrapsPerInch, MinWraps, MaxWraps)
 	c.OptionalNumber(field, "stitches", in.Stitches, MinStitches, MaxStitches)
 	c.OptionalNumber(field, "over_cm", in.OverCm, measure.MinCm, MaxOverCm)
 	vetFibres(c, fault.Join(field, "fibres"), in.Fibres)
+	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
+	y.plies = fault.Or(in.Plies, y.plies)
 	if in.PutUp != nil && c.Sound(fault.Join(field, "put_up")) {
 		one = TexOf(new(big.Rat).Quo(DecimalOf(in.PutUp.BallM), DecimalOf(in.PutUp.BallG)))
 	}

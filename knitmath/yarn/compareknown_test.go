@@ -117,3 +117,40 @@ func TestLengthOfFirst(t *testing.T) {
 	_, err = CompareYarns(in)
 	knittest.WantViolations(t, err, "first_length_m INFEASIBLE")
 }
+
+// Plies tell how stitches show: told where both are known, from a count too, and never worse
+// than nearly. A count without plies says nothing of them.
+func TestPlies(t *testing.T) {
+	plied := func(n int) *ComparedYarn {
+		y := ball(115)
+		y.Plies = &n
+		return y
+	}
+	counted := func(text string) *ComparedYarn { return &ComparedYarn{Count: &Count{Notation: text}} }
+	for _, c := range []struct {
+		first, second *ComparedYarn
+		want          Verdict
+		says          string
+	}{
+		{plied(2), plied(2), VerdictFits, "both have 2 plies"},
+		{plied(2), plied(4), VerdictNearly, "4 plies for 2 plies, so it is likely rounder"},
+		{plied(3), plied(1), VerdictNearly, "1 ply for 3 plies, so it is likely flatter and softer, and stitches run together more; of the two"},
+		{counted("8/4 Ne"), counted("4/2 Ne"), VerdictNearly, "2 plies for 4 plies"},
+		{counted("8/4 Ne"), counted("2 Ne"), VerdictFits, ""},
+		{plied(2), ball(115), VerdictFits, ""},
+	} {
+		out := compared(t, CompareInput{First: c.first, Second: c.second})
+		said := ""
+		for _, a := range out.Aspects {
+			if a.Aspect == AspectPlies {
+				said = a.Why
+			}
+		}
+		if out.Verdict != c.want || !strings.Contains(said, c.says) || (said == "") != (c.says == "") {
+			t.Errorf("verdict %d, %q; want %d, %q", out.Verdict, said, c.want, c.says)
+		}
+		if c.want == VerdictNearly && !strings.HasPrefix(out.Summary(), "The second yarn will nearly do: it is plied otherwise.") {
+			t.Error(out.Summary())
+		}
+	}
+}

@@ -46,6 +46,8 @@ func (a AspectResult) inShort() string {
 		return "its fabric is likely to hang otherwise"
 	case AspectWashing:
 		return "it may felt"
+	case AspectPlies:
+		return "it is plied otherwise"
 	case AspectCategory:
 		why, _, _ := strings.Cut(a.Why, ", a wide")
 		return why
@@ -84,6 +86,10 @@ func (o Comparison) Sources() []report.Source {
 		if !slices.Contains(sources, s) {
 			sources = append(sources, s)
 		}
+	}
+	if o.first.plies > 0 && o.second.plies > 0 {
+		sources = append(sources, report.Source{Figure: "how plies show in the fabric", Citation: "common practice",
+			Status: report.SourceStatusCommonPractice})
 	}
 	if len(o.first.in.Fibres) > 0 && len(o.second.in.Fibres) > 0 {
 		sources = append(sources, report.Source{Figure: "drape and washing by fibre", Citation: "common practice",

@@ -34,6 +34,7 @@ func comparedIn(y *knitmathv1.ComparedYarn) *yarn.ComparedYarn {
 		Stitches:     y.Stitches,
 		OverCm:       y.OverCm,
 		Fibres:       each(y.Fibres, fibreIn),
+		Plies:        optional(y.Plies, countIn),
 	}
 }
 

@@ -185,6 +185,8 @@ const (
 	// By weight category, of whatever each yarn is known by: only where they have neither
 	// length, wraps nor stitches in common.
 	YarnAspect_YARN_ASPECT_CATEGORY YarnAspect = 6
+	// By how many plies one strand has, in hedged words.
+	YarnAspect_YARN_ASPECT_PLIES YarnAspect = 7
 )
 
 // Enum value maps for YarnAspect.
@@ -197,6 +199,7 @@ var (
 		4: "YARN_ASPECT_DRAPE",
 		5: "YARN_ASPECT_WASHING",
 		6: "YARN_ASPECT_CATEGORY",
+		7: "YARN_ASPECT_PLIES",
 	}
 	YarnAspect_value = map[string]int32{
 		"YARN_ASPECT_UNSPECIFIED": 0,
@@ -206,6 +209,7 @@ var (
 		"YARN_ASPECT_DRAPE":       4,
 		"YARN_ASPECT_WASHING":     5,
 		"YARN_ASPECT_CATEGORY":    6,
+		"YARN_ASPECT_PLIES":       7,
 	}
 )
 
@@ -301,7 +305,10 @@ type ComparedYarn struct {
 	OverCm *float64 `protobuf:"fixed64,6,opt,name=over_cm,json=overCm,proto3,oneof" json:"over_cm,omitempty"`
 	// Its composition as the band has it, at most 10 fibres. Without it drape and washing
 	// are not compared.
-	Fibres        []*FibreShare `protobuf:"bytes,7,rep,name=fibres,proto3" json:"fibres,omitempty"`
+	Fibres []*FibreShare `protobuf:"bytes,7,rep,name=fibres,proto3" json:"fibres,omitempty"`
+	// How many plies one strand has, 1 to 100, 1 being a single. Default those of count, if
+	// it names any. Without them plies are not compared.
+	Plies         *int32 `protobuf:"varint,8,opt,name=plies,proto3,oneof" json:"plies,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -378,6 +385,13 @@ func (x *ComparedYarn) GetFibres() []*FibreShare {
 		return x.Fibres
 	}
 	return nil
+}
+
+func (x *ComparedYarn) GetPlies() int32 {
+	if x != nil && x.Plies != nil {
+		return *x.Plies
+	}
+	return 0
 }
 
 // Asks whether a second yarn will do for a first. What is known of both is compared, and
@@ -551,8 +565,8 @@ type CompareYarnsResponse struct {
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
-	// The worst of thickness, wraps and gauge; drape and washing make it no worse than
-	// nearly. A thickness, wraps or gauge fits within 5 % and nearly fits within 10 %. Where
+	// The worst of thickness, wraps and gauge; plies, drape and washing make it no worse
+	// than nearly. A thickness, wraps or gauge fits within 5 % and nearly fits within 10 %. Where
 	// none of them is known of both it goes by weight categories: nearly where they have one
 	// in common, since each is wide, no where they have none, and unspecified where a yarn
 	// has no category.
@@ -741,7 +755,7 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\n" +
 	"FibreShare\x127\n" +
 	"\x05fibre\x18\x01 \x01(\x0e2\x12.knitmath.v1.FibreB\r\xe0A\x02\xbaH\a\x82\x01\x04\x10\x01 \x00R\x05fibre\x12?\n" +
-	"\apercent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00T@\x19\x00\x00\x00\x00\x00\x00Y@){\x14\xaeG\xe1z\x84?R\apercent\"\xa5\x04\n" +
+	"\apercent\x18\x02 \x01(\x01B%\xe0A\x02\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00T@\x19\x00\x00\x00\x00\x00\x00Y@){\x14\xaeG\xe1z\x84?R\apercent\"\xda\x04\n" +
 	"\fComparedYarn\x12.\n" +
 	"\x06put_up\x18\x01 \x01(\v2\x12.knitmath.v1.PutUpB\x03\xe0A\x01R\x05putUp\x121\n" +
 	"\x05count\x18\x02 \x01(\v2\x16.knitmath.v1.YarnCountB\x03\xe0A\x01R\x05count\x12:\n" +
@@ -751,7 +765,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\bstitches\x18\x05 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x006@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x02R\bstitches\x88\x01\x01\x12P\n" +
 	"\aover_cm\x18\x06 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00Y@)\x9a\x99\x99\x99\x99\x99\xb9?\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x03R\x06overCm\x88\x01\x01\x12<\n" +
 	"\x06fibres\x18\a \x03(\v2\x17.knitmath.v1.FibreShareB\v\xe0A\x01\xbaH\x05\x92\x01\x02\x10\n" +
-	"R\x06fibres:\x14\xbaH\x11\"\x0f\n" +
+	"R\x06fibres\x12)\n" +
+	"\x05plies\x18\b \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\x02\x18d(\x01H\x04R\x05plies\x88\x01\x01:\x14\xbaH\x11\"\x0f\n" +
 	"\x06put_up\n" +
 	"\x05countB\n" +
 	"\n" +
@@ -759,7 +774,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x0f_wraps_per_inchB\v\n" +
 	"\t_stitchesB\n" +
 	"\n" +
-	"\b_over_cm\"\x87\x04\n" +
+	"\b_over_cmB\b\n" +
+	"\x06_plies\"\x87\x04\n" +
 	"\x13CompareYarnsRequest\x12:\n" +
 	"\x05first\x18\x01 \x01(\v2\x19.knitmath.v1.ComparedYarnB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05first\x12<\n" +
 	"\x06second\x18\x02 \x01(\v2\x19.knitmath.v1.ComparedYarnB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x06second\x12>\n" +
@@ -830,7 +846,7 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\fVERDICT_FITS\x10\x01\x12\x12\n" +
 	"\x0eVERDICT_NEARLY\x10\x02\x12\x0e\n" +
 	"\n" +
-	"VERDICT_NO\x10\x03*\xbc\x01\n" +
+	"VERDICT_NO\x10\x03*\xd3\x01\n" +
 	"\n" +
 	"YarnAspect\x12\x1b\n" +
 	"\x17YARN_ASPECT_UNSPECIFIED\x10\x00\x12\x19\n" +
@@ -839,7 +855,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x11YARN_ASPECT_GAUGE\x10\x03\x12\x15\n" +
 	"\x11YARN_ASPECT_DRAPE\x10\x04\x12\x17\n" +
 	"\x13YARN_ASPECT_WASHING\x10\x05\x12\x18\n" +
-	"\x14YARN_ASPECT_CATEGORY\x10\x06B\xa2\x01\n" +
+	"\x14YARN_ASPECT_CATEGORY\x10\x06\x12\x15\n" +
+	"\x11YARN_ASPECT_PLIES\x10\aB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var file_knitmath_v1_yarn_comparison_proto_enumTypes = make([]protoimpl.EnumInfo, 3)
