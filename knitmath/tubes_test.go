@@ -2,6 +2,7 @@ package knitmath_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -80,22 +81,21 @@ func TestTubesAreReadBack(t *testing.T) {
 }
 
 // What a heel says is read, in both directions, and comes back to the round. A heel knit in
-// afterwards is two tubes; and after the short rows of a round heel from the toe up the reader
-// takes the round's end for a row's, and wants the other side.
+// afterwards is two tubes: the round that it is knit in with, and its closing.
 func TestHeelsAreReadBack(t *testing.T) {
 	read := 0
 	for n := 24; n <= 90; n += knittest.Sweep(3, 11) {
 		for kind := sock.HeelKindRound; kind <= sock.HeelKindShortRows; kind++ {
 			for direction := sock.DirectionCuffDown; direction <= sock.DirectionToeUp; direction++ {
-				if kind == sock.HeelKindRound && direction == sock.DirectionToeUp {
-					continue
-				}
 				for every := 1; every <= 3; every++ {
 					in := sock.HeelInput{Kind: kind, Direction: direction, RoundStitches: &n, HeelStitches: new(n/2 + n%2)}
 					if kind < sock.HeelKindShortRows {
 						in.GussetEveryRounds = &every
 					} else {
 						in.TurnMethod = shortrow.TurnMethod(every - 1)
+					}
+					if kind == sock.HeelKindRound && direction == sock.DirectionToeUp {
+						in.TurnMethod = shortrow.TurnMethod((every + n) % 4)
 					}
 					if kind < sock.HeelKindShortRows && direction == sock.DirectionCuffDown {
 						in.SuccessiveRounds = &every
@@ -112,6 +112,22 @@ func TestHeelsAreReadBack(t *testing.T) {
 	}
 	if read < knittest.Sweep(380, 100) {
 		t.Errorf("%d read", read)
+	}
+}
+
+// The closing of a heel knit in afterwards is read, from the stitches around its opening to those
+// that are grafted.
+func TestHeelsKnitInAfterwardsAreReadBack(t *testing.T) {
+	for n := 24; n <= 90; n += knittest.Sweep(3, 11) {
+		for direction := sock.DirectionCuffDown; direction <= sock.DirectionToeUp; direction++ {
+			o, err := sock.PlanHeel(sock.HeelInput{Kind: sock.HeelKindWasteYarn, Direction: direction, RoundStitches: &n, CornerStitches: new(n % 3)})
+			if err != nil {
+				t.Fatal(err)
+			}
+			d := o.Directions()
+			first := slices.IndexFunc(d, func(line string) bool { return strings.HasPrefix(line, "Round 1:") })
+			tubesRead(t, fmt.Sprintf("opening of %d, direction %d", n, direction), d[first:], *o.ClosingStitches, *o.EndStitches)
+		}
 	}
 }
 
