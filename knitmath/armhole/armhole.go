@@ -129,8 +129,8 @@ type sewn struct {
 // ([curve.SewnCm]), the mean of the right edge and the left, which begins a row later. The
 // cap has no kink ([curve.Settings], Steady). Its edge must be 0 to 5 % longer than those of
 // back and front together; of the caps tried, the one nearest to the excess that is
-// wanted is taken: caps of other heights, or, where the height is given or a rule gives
-// it, of other slopes.
+// wanted is taken, a quarter of a percent more or less: caps of other heights and slopes,
+// or, where the height is given or a rule gives it, of other slopes.
 //
 // A drop shoulder shapes nothing, a modified drop binds off the underarm alone; the sleeve
 // has as many stitches as make its edge as long as theirs. A saddle's cap goes on as a

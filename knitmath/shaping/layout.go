@@ -211,15 +211,14 @@ func (s spacing) closed(l layout, before int) []stitch.Step {
 
 // open writes every change with the gap after it, or with the gap before it.
 func (s spacing) open(l layout) []stitch.Step {
-	before := append([]block(nil), l.blocks...)
+	before := l.blocks
 	if !s.round {
-		before = nil
-		before = appendBlock(before, equal(l.first, 1))
+		before = appendBlock(make([]block, 0, len(l.blocks)+1), equal(l.first, 1))
 		for _, b := range l.blocks {
 			before = appendBlock(before, b)
 		}
 	}
-	gapFirst := s.appendLayout(nil, before, s.plainThenChange)
+	gapFirst := s.appendLayout(make([]stitch.Step, 0, 2*len(before)+1), before, s.plainThenChange)
 	if l.last > 0 {
 		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
 	}
@@ -247,7 +246,7 @@ func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int
 			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, unit(b.first()))
 			continue
 		}
-		var once []stitch.Step
+		once := make([]stitch.Step, 0, 2*len(b.gaps))
 		for _, g := range b.gaps {
 			once = s.appendRepeat(once, g, unit(g.Stitches))
 		}

@@ -203,12 +203,13 @@ func (f *layoutFinder) crowded(l layout) bool {
 const worthAlike = 2
 
 func (f *layoutFinder) try(l layout) {
-	if f.found && f.items < f.leastItems(l) || f.crowded(l) {
+	least := f.leastItems(l)
+	if f.found && f.items < least || f.crowded(l) {
 		return
 	}
 	off := f.departure(l)
-	if off > f.allowed {
-		return
+	if off > f.allowed || f.found && f.items == least && off >= f.off {
+		return // too far off, or written in the fewest items it would be no better
 	}
 	items := stitch.RowOf(f.steps(l)...).Items()
 	if f.unlike(l) {

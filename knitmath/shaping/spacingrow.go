@@ -36,7 +36,7 @@ func (s spacing) row(o EvenSpacing) stitch.Row {
 // run. Two lone ones stay apart, which reads as well, and so do those inside a
 // repeat, where a run would be a bracket in a bracket.
 func joined(steps []stitch.Step) []stitch.Step {
-	var out []stitch.Step
+	out := make([]stitch.Step, 0, len(steps))
 	for _, step := range steps {
 		if last := len(out) - 1; last >= 0 && out[last].Op == step.Op && step.Count+out[last].Count > 2 {
 			out[last].Count += step.Count
