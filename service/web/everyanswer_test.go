@@ -178,7 +178,7 @@ const (
 	// everything opens what is folded, for what it says to be read.
 	everything = `document.querySelectorAll('details').forEach((d) => { d.open = true; })`
 	// codeWords are what no visitor should meet: names of fields and of values.
-	codeWords = `(document.querySelector('main').innerText.match(/\b[a-z]+_[a-z_]+\b|\b[A-Z]{2,}_[A-Z_]+\b|\b(Plan|Compute|Check|List|Estimate|Convert)[A-Z]\w+/g) ?? []).join(' ')`
+	codeWords = `(document.querySelector('main').innerText.match(/\[object|undefined|NaN|\b[a-z]+_[a-z_]+\b|\b[A-Z]{2,}_[A-Z_]+\b|\b(Plan|Compute|Check|List|Estimate|Convert)[A-Z]\w+/g) ?? []).join(' ')`
 	// inCentimetres is what a form that is asked in inches still says of centimetres.
 	inCentimetres = `[...document.querySelectorAll('.asks .unit, .asks .hint, .asks label, .answer .key dd, .answer td, .answer dd')]
 	.filter((e) => /\d ?cm\b|\bin cm\b|^cm$/.test(e.innerText.replace('4 in is not 10 cm', ''))).map((e) => e.innerText.slice(0, 80)).join(' | ')`

@@ -149,7 +149,8 @@ function table({ path, title, columns }, answer, unit) {
     el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.label)))),
     el('tbody', {}, ...items.map((item) => el('tr', {}, ...columns.map((column) => {
       const value = at(item, column.path);
-      return el('td', {}, value === undefined ? '' : written(value, nameWithUnit(column.path), unit));
+      const said = value === undefined ? '' : String(written(value, nameWithUnit(column.path), unit));
+      return el('td', { class: said.length < 12 && 'short' }, said);
     }))))));
 }
 

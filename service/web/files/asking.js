@@ -33,7 +33,7 @@ export class Asking {
     this.asExample = !pairs.length;
     this.fill(pairs.length ? pairs : this.example());
     this.done = done;
-    this.formBox = el('form', { class: 'asks', part: 'form', novalidate: true, 'aria-label': 'What is asked', submit: (e) => {
+    this.formBox = el('form', { class: 'asks', part: 'form', novalidate: true, 'aria-label': `Question: ${this.made.title ?? this.form.title}`, submit: (e) => {
       e.preventDefault();
       this.ask();
     } });
