@@ -13,7 +13,7 @@ func TestCountOf(t *testing.T) {
 		"count": "counts", "gap": "gaps", "hole": "holes", "inch": "inches", "line": "lines", "mistake": "mistakes",
 		"open question": "open questions", "pair": "pairs", "repeat": "repeats", "shaping round": "shaping rounds",
 		"turn": "turns", "wedge": "wedges", "decrease round": "decrease rounds", "piece": "pieces", "size": "sizes",
-		"needle size": "needle sizes", "yarn weight": "yarn weights", "abbreviation": "abbreviations",
+		"needle size": "needle sizes", "yarn weight": "yarn weights", "abbreviation": "abbreviations", "ply": "plies",
 	} {
 		if got, want := CountOf(1, plural), "1 "+singular; got != want {
 			t.Errorf("got %q, want %q", got, want)
