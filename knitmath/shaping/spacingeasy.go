@@ -202,14 +202,17 @@ func (f *layoutFinder) crowded(l layout) bool {
 // change: [k2tog, k1, k2tog] 30 times rather than [[k2tog] twice, k1] 30 times. Own choice.
 const worthAlike = 2
 
+// asGood reports whether the best so far has as few items and lies as near.
+func (f *layoutFinder) asGood(items, off int) bool { return f.found && f.items == items && off >= f.off }
+
 func (f *layoutFinder) try(l layout) {
 	least := f.leastItems(l)
 	if f.found && f.items < least || f.crowded(l) {
 		return
 	}
 	off := f.departure(l)
-	if off > f.allowed || f.found && f.items == least && off >= f.off {
-		return // too far off, or written in the fewest items it would be no better
+	if off > f.allowed || f.asGood(least, off) {
+		return // too far off, or no better were it written in the fewest items
 	}
 	items := stitch.RowOf(f.steps(l)...).Items()
 	if f.unlike(l) {
