@@ -203,7 +203,9 @@ func (f *layoutFinder) crowded(l layout) bool {
 const worthAlike = 2
 
 // asGood reports whether the best so far has as few items and lies as near.
-func (f *layoutFinder) asGood(items, off int) bool { return f.found && f.items == items && off >= f.off }
+func (f *layoutFinder) asGood(items, off int) bool {
+	return f.found && f.items == items && off >= f.off
+}
 
 func (f *layoutFinder) try(l layout) {
 	least := f.leastItems(l)
