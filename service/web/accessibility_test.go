@@ -78,7 +78,8 @@ func of(list []heard, role string) (found []heard) {
 func TestTold(t *testing.T) {
 	in, base := browser(t), serve(t, "")
 	p := open(t, in)
-	for _, path := range []string{"/", "/ask/gauge/computeCastOn", "/ask/shaping/planTaper", "/ask/yarn/estimateYarn", "/ask/pattern/checkInstructions"} {
+	for _, path := range []string{"/", "/ask/gauge/computeCastOn", "/ask/shaping/planTaper", "/ask/yarn/estimateYarn",
+		"/ask/pattern/checkInstructions"} {
 		p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+path))
 		p.until(answered)
 		list := p.tree()

@@ -178,12 +178,16 @@ const (
 	// everything opens what is folded, for what it says to be read.
 	everything = `document.querySelectorAll('details').forEach((d) => { d.open = true; })`
 	// codeWords are what no visitor should meet: names of fields and of values.
-	codeWords = `(document.querySelector('main').innerText.match(/\[object|undefined|NaN|\b[a-z]+_[a-z_]+\b|\b[A-Z]{2,}_[A-Z_]+\b|\b(Plan|Compute|Check|List|Estimate|Convert)[A-Z]\w+/g) ?? []).join(' ')`
+	codeWords = `(document.querySelector('main').innerText
+	.match(/\[object|undefined|NaN|\b[a-z]+_[a-z_]+\b|\b[A-Z]{2,}_[A-Z_]+\b|\b(Plan|Compute|Check|List|Estimate|Convert)[A-Z]\w+/g)
+	?? []).join(' ')`
 	// inCentimetres is what a form that is asked in inches still says of centimetres.
 	inCentimetres = `[...document.querySelectorAll('.asks .unit, .asks .hint, .asks label, .answer .key dd, .answer td, .answer dd')]
-	.filter((e) => /\d ?cm\b|\bin cm\b|^cm$/.test(e.innerText.replace('4 in is not 10 cm', ''))).map((e) => e.innerText.slice(0, 80)).join(' | ')`
+	.filter((e) => /\d ?cm\b|\bin cm\b|^cm$/.test(e.innerText.replace('4 in is not 10 cm', '')))
+	.map((e) => e.innerText.slice(0, 80)).join(' | ')`
 	// numberTyped is a number of the form that may be typed: that none is too much for.
-	numberTyped = `[...document.querySelectorAll('.asks input[inputmode]')].find((e) => e.checkVisibility() && !e.disabled)?.dataset.path ?? ''`
+	numberTyped = `[...document.querySelectorAll('.asks input[inputmode]')]
+	.find((e) => e.checkVisibility() && !e.disabled)?.dataset.path ?? ''`
 )
 
 // Every page answers its example as the service does, in centimetres and in inches, in
@@ -214,7 +218,8 @@ func TestAnswersOfEveryPage(t *testing.T) {
 		if path := p.text(numberTyped); path != "" {
 			numbers++
 			fault := fmt.Sprintf(`(() => { const f = document.querySelector('[data-path="%s"]');
-				return f.getAttribute('aria-invalid') && document.getElementById(f.getAttribute('aria-describedby').split(' ').at(-1)).textContent; })()`, path)
+				return f.getAttribute('aria-invalid') &&
+				document.getElementById(f.getAttribute('aria-describedby').split(' ').at(-1)).textContent; })()`, path)
 			p.run(typed(path, "many"))
 			p.until(`(` + fault + ` ?? '').startsWith('Cannot be read as a number')`)
 			p.run(typed(path, "123456789"))
@@ -238,7 +243,8 @@ func (q describedQuestion) check(p *tab, base, question, unit string) {
 	want := q.post(p.TB.(*testing.T), base, unit)
 	t := p.TB.(*testing.T)
 	p.run(chromedp.Evaluate[chromedp.Void](`window.wanted = ` + quote(t, want[0])))
-	p.until(answered + ` && (document.querySelector('.summary').textContent === wanted || performance.now() > (window.late ??= performance.now() + 15000))`)
+	p.until(answered + ` && (document.querySelector('.summary').textContent === wanted ||
+	performance.now() > (window.late ??= performance.now() + 15000))`)
 	var got []string
 	if err := json.Unmarshal([]byte(p.text(shownOnPage)), &got); err != nil {
 		p.Fatal(err)
