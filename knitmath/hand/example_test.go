@@ -33,7 +33,7 @@ func ExamplePlanThumb() {
 	// 1 thumb: pick up and knit 4, k14
 	// 2 thumb: ssk, k2tog, k14
 	// 15 thumb: [k1, k2tog] twice, k2, k2tog, [k1, k2tog] twice
-	// 16 thumb: [k2tog] twice, k1, k2tog, [k2tog] twice
+	// 16 thumb: [k2tog] twice, k1, [k2tog] 3 times
 }
 
 // A top with two sides, so that the mitten is 15 cm long from where it is asked.

@@ -95,17 +95,24 @@ func (w *wedges) decrease() step {
 }
 
 // row is the round that decreases in every wedge that is wide enough: wedges alike are
-// repeated, and so is what comes again among wedges of two sizes. A wedge is never written
-// apart.
+// repeated, and so is what comes again among wedges of two sizes. A wedge is written apart only
+// where its decrease goes on in those after it.
 func (w *wedges) row() stitch.Row {
 	period := w.period()
+	once := period == len(w.each) // else brackets would stand within brackets
 	var steps []stitch.Step
 	for i := 0; i < period; {
 		alike := 1
 		for i+alike < period && w.each[i+alike] == w.each[i] {
 			alike++
 		}
-		steps = append(steps, repeated(alike, w.wedge(w.each[i]))...)
+		for _, next := range repeated(alike, w.wedge(w.each[i])) {
+			if last := len(steps) - 1; once && last >= 0 && next.Group == nil && steps[last].Group == nil && steps[last].Op == next.Op {
+				steps[last].Count += next.Count // nobody counts the same decreases in two parts
+				continue
+			}
+			steps = append(steps, next)
+		}
 		i += alike
 	}
 	if times := len(w.each) / period; times > 1 {
