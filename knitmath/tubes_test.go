@@ -120,7 +120,8 @@ func TestHeelsAreReadBack(t *testing.T) {
 func TestHeelsKnitInAfterwardsAreReadBack(t *testing.T) {
 	for n := 24; n <= 90; n += knittest.Sweep(3, 11) {
 		for direction := sock.DirectionCuffDown; direction <= sock.DirectionToeUp; direction++ {
-			o, err := sock.PlanHeel(sock.HeelInput{Kind: sock.HeelKindWasteYarn, Direction: direction, RoundStitches: &n, CornerStitches: new(n % 3)})
+			o, err := sock.PlanHeel(sock.HeelInput{Kind: sock.HeelKindWasteYarn, Direction: direction, RoundStitches: &n,
+				CornerStitches: new(n % 3)})
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -97,7 +97,8 @@ func unfit(md protoreflect.MessageDescriptor, key string) string {
 		}
 		md = fd.Message()
 	}
-	return "an object does not fit in a query string; it has the fields " + fieldsOf{of: md}.String() + ", each a parameter of its own after a dot"
+	return "an object does not fit in a query string; it has the fields " + fieldsOf{of: md}.String() +
+		", each a parameter of its own after a dot"
 }
 
 // textFault says what is wrong with a scalar written in a query string.

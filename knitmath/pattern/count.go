@@ -54,8 +54,10 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	if p.turn != 0 {
 		r.turnGap = o.leaves
 	}
-	if r.round && p.turn != 0 && o.takes == before.left && before.behind > 0 {
-		r.machine = nil // it is turned at the beginning of the round, beyond which stitches lie
+	if r.round && p.turn != 0 && o.takes == before.left && before.behind > 0 && !r.facts[i].doubles {
+		// It is turned at the beginning of the round, beyond which stitches lie. A German
+		// turn is at home there: the stitch is made double in the row that follows.
+		r.machine = nil
 	} else {
 		r.byHand(i, p, before, o.ops)
 	}

@@ -8,6 +8,7 @@ type facts struct {
 	picksUp     bool // it takes rows of an edge
 	needsHands  bool // counting is not the whole truth of it
 	startsOver  bool // its first step is a yarn over
+	doubles     bool // it makes a stitch double, as after a German turn
 	marks       bool // it places or removes markers
 	slipsMarker bool // it slips markers
 	toMarker    bool // something is worked up to a marker
@@ -49,6 +50,7 @@ func (f *facts) gather(steps []Step) {
 		f.graded = f.graded || len(s.BeforeMarkerStitches) > 1
 		f.picksUp = f.picksUp || picksUp(s.Operation)
 		f.needsHands = f.needsHands || needsHands(s.Operation)
+		f.doubles = f.doubles || s.Operation == stitch.MakeDouble
 		f.gather(s.Steps)
 	}
 }
