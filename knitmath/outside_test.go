@@ -76,11 +76,13 @@ var outside = map[string]func(t *testing.T) string{
 		}
 		return strconv.Itoa(rounds) + " rounds; at most " + strconv.Itoa(most) + "; at least " + strconv.Itoa(least)
 	},
-	"neg_prj":     func(t *testing.T) string { return disagrees(t, 104, "Rnd 1: [k8, m1] 13 times (116 sts).", true) },
+	"neg_prj": func(t *testing.T) string { return disagrees(t, 104, "Rnd 1: [k8, m1] 13 times (116 sts).", true) },
 	"neg_kns07_a": func(t *testing.T) string {
 		return disagrees(t, 112, strings.Repeat("K1, m1, k to last st, m1, k1.\n", 7)+"(128 sts)", false)
 	},
-	"neg_kns07_b": func(t *testing.T) string { return disagrees(t, 188, "CO 9, k to end.\nCO 9, p to end (200 sts).", false) },
+	"neg_kns07_b": func(t *testing.T) string {
+		return disagrees(t, 188, "CO 9, k to end.\nCO 9, p to end (200 sts).", false)
+	},
 	"neg_ozl": func(t *testing.T) string {
 		return disagrees(t, 162, "BO 9, k to end.\nBO 9, p to end.\n"+strings.Repeat("Ssk, k to last 2 sts, k2tog.\n", 17)+
 			"Ssk, k to last 2 sts, k2tog (104 sts).", false)
