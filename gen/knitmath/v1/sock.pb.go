@@ -683,13 +683,13 @@ type PlanHeelResponse struct {
 	GussetCm *float64 `protobuf:"fixed64,20,opt,name=gusset_cm,json=gussetCm,proto3,oneof" json:"gusset_cm,omitempty"`
 	// How long the foot of the sock is when the heel begins, from the tip of the toe, in cm; absent
 	// without foot_length_cm.
-	FootToHeelCm *float64 `protobuf:"fixed64,23,opt,name=foot_to_heel_cm,json=footToHeelCm,proto3,oneof" json:"foot_to_heel_cm,omitempty"`
+	FootToHeelCm *float64 `protobuf:"fixed64,21,opt,name=foot_to_heel_cm,json=footToHeelCm,proto3,oneof" json:"foot_to_heel_cm,omitempty"`
 	// Every row, in the order worked.
-	Rows []*HeelRow `protobuf:"bytes,21,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*HeelRow `protobuf:"bytes,22,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: a line around flap and turn, and one around the sole with its gussets laid flat
 	// above them, or these in the order worked from the toe up; or around short rows to their fold; or the closing. x is counted from the
 	// middle; in cm, or in stitches and rows without gauge. At most 2,500 points.
-	Outline       *Outline `protobuf:"bytes,22,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,23,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1185,19 +1185,19 @@ type PlanToeResponse struct {
 	// Stitches left to graft or to draw up; from the toe up those of the round.
 	EndStitches int32 `protobuf:"varint,10,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Stitches cast on at the tip; absent from the cuff down.
-	StartStitches *int32 `protobuf:"varint,16,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
+	StartStitches *int32 `protobuf:"varint,11,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// Rows of the toe's length; of short rows those to their fold.
-	LengthRows int32 `protobuf:"varint,11,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
+	LengthRows int32 `protobuf:"varint,12,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
 	// The same in cm; absent without gauge.
-	LengthCm *float64 `protobuf:"fixed64,12,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
+	LengthCm *float64 `protobuf:"fixed64,13,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
 	// How long the foot of the sock is when the toe begins, from the back of the heel, in cm;
 	// absent without foot_length_cm.
-	FootToToeCm *float64 `protobuf:"fixed64,13,opt,name=foot_to_toe_cm,json=footToToeCm,proto3,oneof" json:"foot_to_toe_cm,omitempty"`
+	FootToToeCm *float64 `protobuf:"fixed64,14,opt,name=foot_to_toe_cm,json=footToToeCm,proto3,oneof" json:"foot_to_toe_cm,omitempty"`
 	// Every round or row, in the order worked.
-	Rows []*ToeRow `protobuf:"bytes,14,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*ToeRow `protobuf:"bytes,15,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: the toe laid flat. x is counted from the middle; in cm, or in stitches and
 	// rows without gauge. At most 2,500 points.
-	Outline       *Outline `protobuf:"bytes,15,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1420,9 +1420,9 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\bdepth_cm\x18\x13 \x01(\x01H\n" +
 	"R\adepthCm\x88\x01\x01\x12 \n" +
 	"\tgusset_cm\x18\x14 \x01(\x01H\vR\bgussetCm\x88\x01\x01\x12*\n" +
-	"\x0ffoot_to_heel_cm\x18\x17 \x01(\x01H\fR\ffootToHeelCm\x88\x01\x01\x12(\n" +
-	"\x04rows\x18\x15 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
-	"\aoutline\x18\x16 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
+	"\x0ffoot_to_heel_cm\x18\x15 \x01(\x01H\fR\ffootToHeelCm\x88\x01\x01\x12(\n" +
+	"\x04rows\x18\x16 \x03(\v2\x14.knitmath.v1.HeelRowR\x04rows\x12.\n" +
+	"\aoutline\x18\x17 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\f\n" +
 	"\n" +
 	"_flap_rowsB\x12\n" +
 	"\x10_centre_stitchesB\x12\n" +
@@ -1493,13 +1493,13 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fcentre_stitches\x18\t \x01(\x05H\x02R\x0ecentreStitches\x88\x01\x01\x12!\n" +
 	"\fend_stitches\x18\n" +
 	" \x01(\x05R\vendStitches\x12*\n" +
-	"\x0estart_stitches\x18\x10 \x01(\x05H\x03R\rstartStitches\x88\x01\x01\x12\x1f\n" +
-	"\vlength_rows\x18\v \x01(\x05R\n" +
+	"\x0estart_stitches\x18\v \x01(\x05H\x03R\rstartStitches\x88\x01\x01\x12\x1f\n" +
+	"\vlength_rows\x18\f \x01(\x05R\n" +
 	"lengthRows\x12 \n" +
-	"\tlength_cm\x18\f \x01(\x01H\x04R\blengthCm\x88\x01\x01\x12(\n" +
-	"\x0efoot_to_toe_cm\x18\r \x01(\x01H\x05R\vfootToToeCm\x88\x01\x01\x12'\n" +
-	"\x04rows\x18\x0e \x03(\v2\x13.knitmath.v1.ToeRowR\x04rows\x12.\n" +
-	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0e\n" +
+	"\tlength_cm\x18\r \x01(\x01H\x04R\blengthCm\x88\x01\x01\x12(\n" +
+	"\x0efoot_to_toe_cm\x18\x0e \x01(\x01H\x05R\vfootToToeCm\x88\x01\x01\x12'\n" +
+	"\x04rows\x18\x0f \x03(\v2\x13.knitmath.v1.ToeRowR\x04rows\x12.\n" +
+	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0e\n" +
 	"\f_wedge_countB\x12\n" +
 	"\x10_decrease_roundsB\x12\n" +
 	"\x10_centre_stitchesB\x11\n" +
