@@ -98,8 +98,24 @@ func (p *piece) changes() []change {
 	if p.in.Arrangement == ArrangementDoubling {
 		return p.doubles()
 	}
-	return p.climb()
+	changes := p.climb()
+	if p.in.ToleranceRows != nil || p.departures(changes).flat() {
+		return changes
+	}
+	// Rows that are easy to remember are no good where the piece would not lie flat.
+	for _, nearer := range nearerTolerances {
+		exact := *p
+		exact.in.ToleranceRows = &nearer
+		if closer := exact.climb(); exact.departures(closer).flat() {
+			return closer
+		}
+	}
+	return changes
 }
+
+// nearerTolerances are what is tried where the default tolerance leaves a piece that cups
+// or ruffles. Own choice.
+var nearerTolerances = [...]float64{0.5, 0}
 
 // writeRows writes the changes in working order. A piece that is worked inwards has its
 // last row first: the row below which the count changes is then the row after it.
@@ -125,6 +141,9 @@ type departed struct {
 	greatest     float64 // stitches, once a row wants as many as the centre begins with
 	fewest, most far
 }
+
+// flat reports whether no row does.
+func (d departed) flat() bool { return d.fewest.row == 0 && d.most.row == 0 }
 
 // far is a row that has too few or too many stitches by more than blocking takes out.
 type far struct {

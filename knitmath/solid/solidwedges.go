@@ -149,7 +149,13 @@ func mayBeOffRound(rows float64) float64 { return max(0.03*rows, 2) }
 // work writes the wedges of a plan, and reports whether they are wedges.
 func (b *revolved) work(p wedgePlan) bool {
 	plan := &shortWedges{}
-	for kind, times := range [...]int{p.low, p.high} {
+	order := [...]int{0, 1} // the kind that is worked first is wedge 1
+	if spread.Share(0, p.count, p.high) == 1 {
+		order = [...]int{1, 0}
+	}
+	var number [2]int
+	for _, kind := range order {
+		times := [...]int{p.low, p.high}[kind]
 		if times == 0 {
 			continue
 		}
@@ -159,10 +165,11 @@ func (b *revolved) work(p wedgePlan) bool {
 		}
 		k.Times = times
 		plan.kinds = append(plan.kinds, k)
+		number[kind] = len(plan.kinds)
 	}
 	b.wedges = p.count
 	for i := range b.wedges {
-		plan.sequence = shortrow.AppendWedge(plan.sequence, 1+spread.Share(i, b.wedges, p.high))
+		plan.sequence = shortrow.AppendWedge(plan.sequence, number[spread.Share(i, b.wedges, p.high)])
 	}
 	b.counts = make([]int, len(b.wanted))
 	for i, wanted := range b.wanted {
