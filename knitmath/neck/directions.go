@@ -1,6 +1,7 @@
 package neck
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -26,7 +27,11 @@ func (o Neckline) Directions() []string {
 	if l.shortRows && len(l.steps) > 1 {
 		d = append(d, shortrow.Technique(o.in.TurnMethod))
 	}
-	for _, p := range []Piece{o.Back, o.Front} {
+	pieces := []Piece{o.Back, o.Front}
+	if slices.ContainsFunc(pieces, Piece.bindsOffWithin) {
+		d = append(d, "The stitch left on the right needle by binding off is the first of those worked next.")
+	}
+	for _, p := range pieces {
 		d = p.directions(d, o)
 	}
 	if l.shortRows {
@@ -34,6 +39,15 @@ func (o Neckline) Directions() []string {
 			report.CountOf(o.ShoulderStitches, "stitches")+" of each.")
 	}
 	return append(d, o.bandDirections()...)
+}
+
+// bindsOffWithin reports whether a row goes on after it has bound off.
+func (p Piece) bindsOffWithin() bool {
+	return slices.ContainsFunc(p.Rows, func(r Row) bool {
+		return r.Instruction.EndStitches > 0 && slices.ContainsFunc(r.Instruction.Row.Steps, func(s stitch.Step) bool {
+			return s.Op == stitch.BindOff
+		})
+	})
 }
 
 // directions appends those of a piece.
