@@ -26,7 +26,9 @@ func (p *parser) chainEnd(i int) (end, n int) {
 	n = 1
 	for i++; p.tokens[i].is(sign.text) && p.tokens[i+1].kind == tokenNumber; i += 2 {
 		p.looked++
-		n++
+		if n++; n > MaxSizes {
+			return 0, 0
+		}
 	}
 	switch {
 	case n < 2 || n < 3 && (p.sizes != 2 || sign.text == "-") || p.sizes > 0 && n != p.sizes:
@@ -47,7 +49,9 @@ func (p *parser) chainAfter(i int) int {
 	n := 1
 	for ; p.tokens[i].is(sign.text) && p.tokens[i+1].kind == tokenNumber; i += 2 {
 		p.looked++
-		n++
+		if n++; n > p.sizes {
+			return 0
+		}
 	}
 	if n != p.sizes {
 		return 0

@@ -204,6 +204,9 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 		return
 	}
 	switch {
+	case tail.part && tail.between && tail.second != nil: // "(53 sts; 13 sts between markers)"
+		line.ClaimedStitches, line.info.claimAt = numbers, at
+		line.info.partial, line.info.between, line.info.beside = without(tail.second), true, true
 	case tail.needles:
 		line.info.perNeedle, line.info.claimAt = without(numbers), at
 	case tail.sides:

@@ -12,12 +12,16 @@ import (
 // in "to end—81 sts" and "knit 1 row-38 sts", and is none within a word.
 func (s *scanner) dashed(start, size int) bool {
 	next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
-	ends := rowEnding[draft.Word(s.source[start:s.at])] && !s.lineStart() // "Row-1"
+	ends := s.at-start < longestEnding && rowEnding[draft.Word(s.source[start:s.at])] && !s.lineStart() // "Row-1"
 	if strings.HasPrefix(s.source[s.at:], "—") {
 		return unicode.IsDigit(next) || next == '(' || next == '[' || ends
 	}
 	return unicode.IsDigit(next) && ends
 }
+
+// longestEnding is more bytes than any of rowEnding has. What many dashes join is not made a
+// word of for each of them.
+const longestEnding = 16
 
 // rowEnding are words with which a row ends before its count.
 var rowEnding = wordSet(`end around across row rnd round rows rnds rounds even rep sts marker turn once twice times rem`)

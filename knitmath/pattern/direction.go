@@ -216,7 +216,13 @@ func (p *parser) marker() bool {
 		"contrasting", "different", "beginning-of-round", "beg", "of", "rnd", "round", "beginning", "start") {
 	}
 	p.number()
-	return p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker")
+	if !p.accept("marker", "markers", "m", "ms", "bor", "stitch-marker") {
+		return false
+	}
+	if p.peek().is("(") && p.ahead(1).is("pm", "m") && p.ahead(2).is(")") { // "place marker (pm)"
+		p.next += 3
+	}
+	return true
 }
 
 // clauseEnds reports whether nothing more belongs to a direction.

@@ -31,7 +31,7 @@ func (p *parser) either(line *Line) {
 	}
 	last := &line.Steps[n-1]
 	if !single(last.RemainingStitches, 0) || last.takes == last.leaves && !last.counted || last.Operation == 0 && last.Name == "" ||
-		last.Operation == stitch.BindOff {
+		last.Operation == stitch.BindOff || last.Name == "hold" {
 		return
 	}
 	for i := range line.Steps[:n-1] {

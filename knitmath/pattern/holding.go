@@ -64,7 +64,7 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 // clauseStops reports whether a clause about held stitches ends at token i.
 func (p *parser) clauseStops(i int) bool {
 	t := &p.tokens[i]
-	return t.is(",", ";") || t.is("-", "=", "(") && p.claimAt(i) || t.is("and") && p.nextAt(i+1)
+	return t.is(",", ";") || t.is("-", "=", "(", ":") && p.claimAt(i) || t.is("and") && p.nextAt(i+1)
 }
 
 // takingMore reads ", 34 sts from back holder and 18 sts from right holder": more of them.

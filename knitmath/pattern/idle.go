@@ -68,26 +68,55 @@ func (p *parser) mayKnit(i, end int) bool {
 		"then", "next", "with", "using") && !(t.is("make", "with", "using") && !p.bare) {
 		return true
 	}
-	language := !p.began && p.castsOnLater() || i == 0 && p.tokens[i].kind == tokenWord && end > 1 ||
-		p.tokens[i].kind == tokenWord && p.tokens[i+1].is(":")
-	for ; i < end; i++ {
-		t := &p.tokens[i]
-		p.looked++
-		language = language || t.kind == tokenWord && (draft.English(t.text) || draft.Harmless(t.text) || draft.Front(t.text) ||
-			draft.Part(t.text))
-		switch {
-		case t.kind == tokenStar, t.is("=", "["):
-			return true
-		case t.kind != tokenWord:
-		case bringing[t.text], p.own[t.text].name != "":
-			return true
-		default:
-			if _, _, _, counted := split(t.text); counted {
+	if !p.quiet.holds(i, end, len(p.own)) {
+		for at := i; at < end; at++ {
+			p.looked++
+			if p.knitsAt(at) {
 				return true
 			}
 		}
+		p.quiet = quietWords{i, end, len(p.own)}
 	}
-	return !language
+	if !p.began && p.castsOnLater() || i == 0 && p.tokens[i].kind == tokenWord && end > 1 ||
+		p.tokens[i].kind == tokenWord && p.tokens[i+1].is(":") {
+		return false
+	}
+	if p.unknown.holds(i, end, 0) {
+		return true
+	}
+	for at := i; at < end; at++ {
+		p.looked++
+		if t := &p.tokens[at]; t.kind == tokenWord && (draft.English(t.text) || draft.Harmless(t.text) || draft.Front(t.text) ||
+			draft.Part(t.text)) {
+			return false
+		}
+	}
+	p.unknown = quietWords{i, end, 0}
+	return true
+}
+
+// knitsAt reports whether a token is such a word.
+func (p *parser) knitsAt(i int) bool {
+	t := &p.tokens[i]
+	switch {
+	case t.kind == tokenStar, t.is("=", "["):
+		return true
+	case t.kind != tokenWord:
+		return false
+	case bringing[t.text], p.own[t.text].name != "":
+		return true
+	}
+	_, _, _, counted := split(t.text)
+	return counted
+}
+
+// quietWords are tokens that were looked through without finding what was looked for, while
+// the text had so many abbreviations of its own. A line of many full stops is looked through
+// once, and not from each of them on.
+type quietWords struct{ from, to, own int }
+
+func (q quietWords) holds(from, to, own int) bool {
+	return q.from <= from && to <= q.to && own == q.own
 }
 
 // castsOnLater reports whether the text has a cast-on, which has not been read yet: what comes

@@ -28,10 +28,12 @@ func (p *parser) items(inner string) ([]Step, bool) {
 			return steps, false
 		}
 		p.sofar = steps
+		from := p.next
 		s, ok := p.item(len(steps) == 0 && inner == "")
 		if !ok {
 			return steps, false
 		}
+		p.gloss(s, from)
 		if s, ok := p.passedOver(steps, s); ok {
 			steps = s
 			continue

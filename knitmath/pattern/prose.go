@@ -226,11 +226,16 @@ var tellings = wordings("slip the first", "sl the first", "sl first", "slip firs
 // sentence of prose that begins at token i. It goes on over a line break before a
 // word in lower case.
 func (p *parser) sentenceEnd(i int) int {
+	if p.sentenceSeen[0] <= i && i < p.sentenceSeen[1] {
+		return p.sentenceSeen[1]
+	}
+	from := i
 	for {
 		p.looked++
 		t := &p.tokens[i]
 		switch {
 		case t.kind == tokenEnd || t.is("."):
+			p.sentenceSeen = [2]int{from, i}
 			return i
 		case t.kind == tokenNewline:
 			next := &p.tokens[i+1]
@@ -239,6 +244,7 @@ func (p *parser) sentenceEnd(i int) int {
 				p.verbAt(i+1) {
 				return i
 			}
+			from = i + 1 // whether a sentence goes on over a line break is asked anew
 		}
 		i++
 	}

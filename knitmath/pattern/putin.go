@@ -12,6 +12,9 @@ const changesTried = 400
 // oneStitch looks for one stitch that is left out, or stands there in vain, or in the place of
 // another: of those that change the count.
 func (e *rowEdits) oneStitch() {
+	if len(e.steps) > longestMended {
+		return
+	}
 	ops := e.shapers()
 	tried := 0
 	var within func(steps *[]Step)
@@ -37,6 +40,10 @@ func (e *rowEdits) oneStitch() {
 		e.putFirst(op)
 	}
 }
+
+// longestMended is how many steps a row has at most that a stitch is put into: each try
+// writes the row anew. Nobody's row is longer.
+const longestMended = 500
 
 // shapers are the operations of the row that change the count, with their mirror images, and
 // the commonest.

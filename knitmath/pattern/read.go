@@ -91,6 +91,10 @@ type parser struct {
 	began         bool         // a cast-on has been read, or the stitches are given
 	given         bool         // the stitches are given
 	bare          bool         // everything has been bound off
+	quiet         quietWords   // none of them knits
+	unknown       quietWords   // none of them is of the language
+	lineSeen      [2]int       // the tokens from the first to the second are of one line, which ends there
+	sentenceSeen  [2]int       // the tokens from the first to the second are of one sentence, which ends there
 	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
 	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
 	trying        bool         // a direction is read on trial

@@ -62,10 +62,15 @@ func (p *parser) lineStart() bool {
 
 // lineEnd is the index of the line break or the end after token i.
 func (p *parser) lineEnd(i int) int {
+	if p.lineSeen[0] <= i && i < p.lineSeen[1] { // asked again for each sentence of a long line
+		return p.lineSeen[1]
+	}
+	from := i
 	for p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd {
 		p.looked++
 		i++
 	}
+	p.lineSeen = [2]int{from, i}
 	return i
 }
 

@@ -1,0 +1,30 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// gloss passes over an abbreviation in brackets after its words, as patterns for beginners
+// have it, "yarn over (yo)", or over the words after the abbreviation: it is the step s once
+// more, and no second one. from is where s begins. "Knit 1 (k1) twice" is work.
+func (p *parser) gloss(s Step, from int) {
+	if !p.peek().is("(") || s.Steps != nil || s.Operation == 0 && s.Name == "" || s.Operation == stitch.Knit || s.Operation == stitch.Purl {
+		return
+	}
+	save, found, after, stars := p.next, p.found.mark(), p.after, p.stars
+	p.next++
+	again, ok := p.item(false)
+	spelt := p.next-save-1 > 1 || save-from > 1
+	if ok && spelt && again.Operation == s.Operation && again.Name == s.Name && again.Steps == nil && p.peek().is(")") &&
+		!p.timesAt(p.next+1) {
+		p.next++
+		p.after = after
+		return
+	}
+	p.next, p.after, p.stars = save, after, stars
+	p.found.rewind(found)
+}
+
+// timesAt reports whether a number of times stands at token i.
+func (p *parser) timesAt(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenNumber || t.is("twice", "once", "thrice", "x", "times", "around", "to", "across")
+}
