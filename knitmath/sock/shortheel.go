@@ -30,9 +30,13 @@ func cupRows(cup shortrow.Raise, each func(shortrow.WedgeRow)) {
 	}
 }
 
-// cupDepthRows is how many rows deep a cup is that folds at its middle, but for the two
+// cupDepthRows is how many rows deep a cup is that folds at its middle, but for the
 // rounds that close it.
-func cupDepthRows(cup shortrow.Raise) int { return (len(cup.Rows) - 2) / 2 }
+func cupDepthRows(cup shortrow.Raise) int { return (len(cup.Rows) - closingRounds) / 2 }
+
+// closingRounds close the gaps of a cup: its last row, which goes on to the end of the round,
+// and the round after it.
+const closingRounds = 2
 
 // defaultCornerStitches is picked up at each corner of a heel knit in afterwards. Common
 // practice: 1 or 2.

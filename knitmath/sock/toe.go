@@ -251,7 +251,8 @@ func (t toe) planShortRows(c *fault.Checks, in ToeInput) Toe {
 	if last := &out.Rows[len(out.Rows)-1].Instruction; t.round%2 > 0 {
 		*last = evened(*last, t.round-sole)
 	}
-	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, 2*sole, cupDepthRows(cup)
+	// The rounds that close the gaps go on over the instep, and lengthen both.
+	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, 2*sole, cupDepthRows(cup)+closingRounds
 	return out
 }
 

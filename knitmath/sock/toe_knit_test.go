@@ -3,6 +3,7 @@ package sock
 import (
 	"fmt"
 	"maps"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
@@ -153,4 +154,20 @@ func TestToesFromTheTipMirrorTheOthers(t *testing.T) {
 			}
 		}
 	}
+}
+
+// A toe of short rows folds where sole and instep have as many rows: it is as long as half of
+// both together, measured on the fabric, at the deepest.
+func TestShortRowToesAreAsLongAsSaid(t *testing.T) {
+	toes(t, func(at string, o Toe) {
+		if o.kind != ToeKindShortRows || o.method == shortrow.TurnMethodGerman || o.RoundStitches%2 > 0 {
+			return // a double stitch has a row more
+		}
+		m := knitToe(t, at, o)
+		heights := m.Heights()
+		foot := slices.Min(heights) - closingRounds // before the toe
+		if got := (slices.Max(heights) + slices.Min(heights) - 2*foot) / 2; got != o.LengthRows {
+			t.Fatalf("%s: %d rows long, said %d", at, got, o.LengthRows)
+		}
+	})
 }
