@@ -64,6 +64,7 @@ func (q *spinning) refuseTurns(c *fault.Checks, perCm, most float64) {
 	if asked := q.plyField(); asked != "" {
 		field, what, remedy = asked, "is ", ""
 	}
+	most = float64(int(100*most)) / 100 // what is offered must do
 	c.Infeasible(what+measure.Decimal(perCm, 2)+" turns to the cm, and plies so thick have room around one another for "+
 		measure.Decimal(most, 2)+" turns at most"+remedy, field)
 }

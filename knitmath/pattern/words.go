@@ -17,6 +17,8 @@ func (o CheckedInstructions) Summary() string {
 		text = "Checked in " + strconv.Itoa(o.SizeCount) + " sizes: "
 	}
 	switch {
+	case o.mistakes == 0 && o.questions == 0 && len(o.Lines) == 0:
+		return text + "there is no row in it."
 	case o.mistakes == 0 && o.questions == 0:
 		return text + "every row fits and every count agrees."
 	case o.questions == 0:
