@@ -1,14 +1,11 @@
 package handspun
 
 import (
-	"math"
-	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outlinetest"
 	"example.com/knitmath/knitmath/yarn"
 )
@@ -186,50 +183,6 @@ func TestSoftSinglesForManyPlies(t *testing.T) {
 	knittest.Near(t, "eight", softAngleOf(8), 15.56, 1e-3)
 }
 
-func TestHandspunNotices(t *testing.T) {
-	two := func(a, b float64) []Ply { return []Ply{{Count: inTex(a)}, {Count: inTex(b)}} }
-	for _, c := range []struct {
-		name string
-		in   Input
-		want []string
-	}{
-		{"quiet", Input{Plies: two(180, 190)}, nil},
-		{"single", Input{Plies: two(300, 0)[:1]}, []string{"plies SINGLE"}},
-		{"unequal", Input{Plies: two(120, 181)}, []string{"plies UNEQUAL_PLIES"}},
-		{"mixed", Input{Plies: []Ply{{Count: inTex(140), TwistPerCm: new(3.0)},
-			{Count: inTex(140), TwistPerCm: new(2.5), Direction: yarn.TwistDirectionS}}},
-			[]string{"plies MIXED_TWIST"}},
-		{"not balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.7)},
-			[]string{"ply_twist_per_cm NOT_BALANCED"}},
-		{"balanced", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.9)}, nil},
-		{"little", Input{Plies: two(180, 190), TwistAngleDegrees: new(14.0)}, []string{"plies[0] LITTLE_TWIST", "plies[1] LITTLE_TWIST"}},
-		// Plied to balance they make a ply of 41 degrees.
-		{"much", Input{Plies: two(180, 190), TwistAngleDegrees: new(41.0)},
-			[]string{"plies[0] MUCH_TWIST", "plies[1] MUCH_TWIST", "plies MUCH_TWIST"}},
-		{"much of the plying", Input{Plies: two(180, 190), PlyTwistPerCm: new(3.3)},
-			[]string{"ply_twist_per_cm NOT_BALANCED", "ply_twist_per_cm MUCH_TWIST", "plies[0] UNSPUN", "plies[1] UNSPUN"}},
-		{"eight soft ones", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}}, nil},
-		{"eight as soft as two", Input{Plies: []Ply{{Count: inTex(50), Times: new(8)}}, TwistAngleDegrees: new(20.0)},
-			[]string{"plies MUCH_TWIST"}},
-		// (4 + 2) / 3 = 2 turns to the cm are put in.
-		{"unspun", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(4.0)}, {Count: inTex(190), TwistPerCm: new(2.0)}}},
-			[]string{"plies[1] UNSPUN"}},
-		{"plied out", Input{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(3.0)},
-			[]string{"ply_twist_per_cm NOT_BALANCED", "plies[0] UNSPUN"}},
-		{"lace", Input{Plies: two(60, 60)}, []string{"plies BEYOND_BANDS"}},
-		{"rope", Input{Plies: two(700, 700)}, []string{"plies BEYOND_BANDS"}},
-		{"off", Input{Plies: two(250, 250), Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}}, []string{"gauge OFF_GAUGE"}},
-	} {
-		var got []string
-		for _, n := range planOf(t, c.in).Notices {
-			got = append(got, n.Field+" "+string(n.Reason))
-		}
-		if !slices.Equal(got, c.want) {
-			t.Errorf("%s: got %q, want %q", c.name, got, c.want)
-		}
-	}
-}
-
 // The slope of the picture is that of the letter, and both ends of a turn are at its sides.
 func TestTwistOutline(t *testing.T) {
 	for _, d := range []yarn.TwistDirection{yarn.TwistDirectionS, yarn.TwistDirectionZ} {
@@ -243,108 +196,6 @@ func TestTwistOutline(t *testing.T) {
 	}
 }
 
-func TestHandspunRefusals(t *testing.T) {
-	nan := math.NaN()
-	ply := []Ply{{Count: inTex(100), Times: new(2)}}
-	for _, c := range []struct {
-		name string
-		in   Input
-		want []string
-	}{
-		{"nothing", Input{}, []string{"plies REQUIRED"}},
-		{"ply of nothing", Input{Plies: []Ply{{}}}, []string{"plies[0].count REQUIRED"}},
-		{"too many plies", Input{Plies: make([]Ply, 9)}, []string{"plies TOO_MANY"}},
-		{"too many together", Input{Plies: []Ply{ply[0], {Count: inTex(100), Times: new(7)}}}, []string{"plies TOO_MANY"}},
-		{"plied already", Input{Plies: []Ply{{Count: &yarn.Count{Notation: "28/2 Nm"}}}}, []string{"plies[0].count INFEASIBLE"}},
-		{"a rope", Input{Plies: []Ply{{Count: inTex(10_001)}}}, []string{"plies[0].count INFEASIBLE"}},
-		{"out of range", Input{Plies: []Ply{{Name: strings.Repeat("x", 101), Count: inTex(100), Times: new(0), TwistPerCm: new(51.0),
-			Direction: 3}},
-			Spinning: 5, TwistAngleDegrees: new(4.0), PlyTwistPerCm: new(0.0), PlyContractionPercent: new(41.0), WantedM: new(0.5),
-			BobbinG: new(0.0), Losses: &Losses{81, new(61.0), new(41.0)}, DisplayUnit: 3,
-			Wheel: &Wheel{Ratio: new(0.5), DraftCm: new(0.5), SlipPercent: new(51.0), TreadlesPerMinute: new(9.0)}},
-			[]string{"plies[0].name TOO_MANY", "plies[0].times OUT_OF_RANGE", "plies[0].twist_per_cm OUT_OF_RANGE",
-				"plies[0].direction UNKNOWN_VALUE",
-				"spinning UNKNOWN_VALUE", "twist_angle_degrees OUT_OF_RANGE", "ply_twist_per_cm OUT_OF_RANGE",
-				"ply_contraction_percent OUT_OF_RANGE", "wanted_m OUT_OF_RANGE", "losses.scouring_percent OUT_OF_RANGE",
-				"losses.preparing_percent OUT_OF_RANGE", "losses.spinning_percent OUT_OF_RANGE", "bobbin_g OUT_OF_RANGE", "wheel.ratio OUT_OF_RANGE",
-				"wheel.draft_cm OUT_OF_RANGE", "wheel.slip_percent OUT_OF_RANGE", "wheel.treadles_per_minute OUT_OF_RANGE",
-				"display_unit UNKNOWN_VALUE"}},
-		{"not finite", Input{Plies: ply, TwistAngleDegrees: &nan, WantedG: &nan, Wheel: &Wheel{DriveWheelCm: &nan, WhorlCm: &nan}},
-			[]string{"twist_angle_degrees NOT_FINITE", "wanted_g NOT_FINITE", "wheel.drive_wheel_cm NOT_FINITE", "wheel.whorl_cm NOT_FINITE"}},
-		{"plied harder than there is room", Input{Plies: ply, PlyTwistPerCm: new(20.0)}, []string{"ply_twist_per_cm INFEASIBLE"}},
-		{"spun harder than plies have room", Input{Plies: []Ply{{Count: inTex(100), Times: new(8), TwistPerCm: new(9.0)}}},
-			[]string{"plies INFEASIBLE"}},
-		{"turns that cancel", Input{Plies: []Ply{{Count: inTex(100), TwistPerCm: new(2.0)},
-			{Count: inTex(100), TwistPerCm: new(2.1), Direction: yarn.TwistDirectionS}}, WithOutline: true}, []string{"plies INFEASIBLE"}},
-		{"plying one", Input{Plies: []Ply{{Count: inTex(100)}}, PlyTwistPerCm: new(2.0), PlyContractionPercent: new(5.0)},
-			[]string{"ply_twist_per_cm CONTRADICTORY"}},
-		{"both amounts", Input{Plies: ply, WantedM: new(5.0), WantedG: new(5.0)}, []string{"wanted_m CONTRADICTORY", "wanted_g CONTRADICTORY"}},
-		{"empty wheel", Input{Plies: ply, Wheel: &Wheel{}}, []string{"wheel.ratio REQUIRED", "wheel.drive_wheel_cm REQUIRED"}},
-		{"half a wheel", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(50.0)}}, []string{"wheel.drive_wheel_cm CONTRADICTORY"}},
-		{"whorl too large", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(20.0), WhorlCm: new(20.0)}},
-			[]string{"wheel.drive_wheel_cm INFEASIBLE", "wheel.whorl_cm INFEASIBLE"}},
-		{"gauge empty", Input{Plies: ply, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			_, err := PlanHandspun(c.in)
-			knittest.WantViolations(t, err, c.want...)
-			knittest.CheckInputError(t, err)
-		})
-	}
-}
-
-func FuzzPlanHandspun(f *testing.F) {
-	f.Add(180.0, 190.0, 3.0, 20.0, 2.0, 5.0, 22.0, 1000.0, 9.5, 30.0, 2, 1, int32(1), uint8(0xff))
-	f.Add(10_000.0, 1.0, 50.0, 50.0, 0.05, 40.0, 1000.0, 1e6, 200.0, 300.0, 4, 4, int32(2), uint8(0x7f))
-	f.Fuzz(func(t *testing.T, a, b, twist, angle, ply, contraction, st, wanted, ratio, draft float64, n, m int, enums int32, given uint8) {
-		in := Input{Plies: []Ply{{Name: "a", Count: inTex(a), Times: &n, Direction: yarn.TwistDirection(enums)}},
-			Spinning: yarn.Spinning(enums >> 1), DisplayUnit: measure.DisplayUnit(enums >> 2), TwistAngleDegrees: &angle, WithOutline: given&1 != 0}
-		if given&2 != 0 {
-			in.Plies = append(in.Plies, Ply{Count: inTex(b), Times: &m, TwistPerCm: &twist})
-		}
-		if given&4 != 0 {
-			in.PlyTwistPerCm = &ply
-		}
-		if given&8 != 0 {
-			in.PlyContractionPercent = &contraction
-		}
-		if given&16 != 0 {
-			in.Gauge = &gauge.Gauge{Stitches: st, Rows: st}
-		}
-		if given&32 != 0 {
-			in.WantedM = &wanted
-		} else {
-			in.WantedG = &wanted
-		}
-		if given&64 != 0 {
-			in.Wheel = &Wheel{Ratio: &ratio, DraftCm: &draft, SlipPercent: &contraction}
-		}
-		if given&128 != 0 {
-			in.Losses = &Losses{ScouringPercent: contraction, SpinningPercent: &contraction}
-		}
-		out, err := PlanHandspun(in)
-		if err != nil {
-			knittest.CheckInputError(t, err)
-			return
-		}
-		knittest.CheckFinite(t, out)
-		sum := 0.0
-		for _, p := range out.Plies {
-			sum += p.Tex * float64(p.Times)
-			if p.Twist.AngleDegrees <= 0 || p.Twist.AngleDegrees >= 90 {
-				t.Fatalf("%+v", p.Twist)
-			}
-		}
-		if sum > out.Tex*(1+1e-9) || out.GaugeStitches.Low > out.GaugeStitches.High || (out.Fits == FitUnspecified) != (in.Gauge == nil) {
-			t.Fatalf("%+v", out)
-		}
-		if r := out.FibreG; r.Low > r.Likely || r.Likely > r.High || r.Low < *out.YarnG*(1-1e-9) {
-			t.Fatalf("%+v", *r)
-		}
-		_, _, _ = out.Summary(), out.Directions(), out.Sources()
-	})
-}
-
 func BenchmarkPlanHandspun(b *testing.B) {
 	in := Input{
 		Plies:   []Ply{{Count: inTex(180), Times: new(2)}},
@@ -356,27 +207,6 @@ func BenchmarkPlanHandspun(b *testing.B) {
 	for b.Loop() {
 		if _, err := PlanHandspun(in); err != nil {
 			b.Fatal(err)
-		}
-	}
-}
-
-// Singles are counted off only where there are others, and what is said of thick and of thin
-// yarn is not the same.
-func TestHandspunWords(t *testing.T) {
-	for _, c := range []struct {
-		in         Input
-		spin, says string
-	}{
-		{Input{Plies: []Ply{{Count: inTex(50)}}}, "Spin the single Z", "lace is knit far more loosely"},
-		{Input{Plies: []Ply{{Count: inTex(800), Times: new(2)}}}, "Spin the singles (2 plies) Z", "only a swatch tells of a rope"},
-		{Input{Plies: []Ply{{Count: inTex(50)}, {Count: inTex(60)}}}, "Spin the 1st single Z", "lace is knit"},
-	} {
-		out := planOf(t, c.in)
-		if d := out.Directions()[1]; !strings.HasPrefix(d, c.spin) {
-			t.Errorf("%q, want %q", d, c.spin)
-		}
-		if n := out.Notices[len(out.Notices)-1].Description; !strings.Contains(n, c.says) {
-			t.Errorf("%q, want %q", n, c.says)
 		}
 	}
 }

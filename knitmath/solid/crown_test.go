@@ -2,7 +2,6 @@ package solid
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/fault"
@@ -179,60 +178,6 @@ func checkCrownOutline(t *testing.T, out Crown) {
 	}
 }
 
-// checkCrownWords: sentences that begin and end, one thing told as one.
-func checkCrownWords(t *testing.T, out Crown) {
-	t.Helper()
-	lines := append(out.Directions(), out.Summary())
-	for _, n := range out.Notices {
-		lines = append(lines, report.Sentence(n.Description)+".")
-	}
-	for _, s := range lines {
-		for _, bad := range []string{" 1 stitches", " 1 rounds", "  ", "..", " ,", "plain", " 0 ", "(1 wedges"} {
-			if strings.Contains(s, bad) {
-				t.Fatalf("%q has %q", s, bad)
-			}
-		}
-		if !strings.HasSuffix(s, ".") || report.Sentence(s) != s {
-			t.Fatalf("%q is no sentence", s)
-		}
-	}
-	// What is worked even and what changes are all rounds, one after the other.
-	want := 1
-	for _, s := range out.Directions() {
-		first, last, ok := roundsOf(s)
-		if !ok {
-			continue
-		}
-		if first != want || last < first {
-			t.Fatalf("%q does not follow round %d", s, want-1)
-		}
-		want = last + 1
-	}
-	if want != out.TotalRounds+1 {
-		t.Fatalf("the directions end with round %d of %d", want-1, out.TotalRounds)
-	}
-}
-
-// roundsOf reads "Round 3" or "Rounds 3-7".
-func roundsOf(line string) (first, last int, ok bool) {
-	rest, ok := strings.CutPrefix(line, "Round")
-	if !ok {
-		return 0, 0, false
-	}
-	rest = strings.TrimPrefix(rest, "s")
-	read := func() (n int) {
-		for rest = rest[1:]; rest != "" && rest[0] >= '0' && rest[0] <= '9'; rest = rest[1:] {
-			n = 10*n + int(rest[0]-'0')
-		}
-		return n
-	}
-	first = read()
-	if last = first; rest[0] == '-' {
-		last = read()
-	}
-	return first, last, true
-}
-
 // The crown of the trade: wedges that lose a stitch every 2nd round, 8 or 9 of them at an
 // ordinary gauge, and about the radius of its disc deep (Woolly Wormhead, 2016).
 func TestOrdinaryCrown(t *testing.T) {
@@ -284,77 +229,6 @@ func TestHeadSizes(t *testing.T) {
 	}
 }
 
-func TestCrownNotices(t *testing.T) {
-	ordinary := CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HatStitches: new(120)}
-	for reason, change := range map[report.Reason]func(*CrownInput){
-		CrownRuffles: func(in *CrownInput) { in.CrownRounds = new(15) },
-		CrownPoints:  func(in *CrownInput) { in.CrownRounds = new(60); in.TotalRounds = new(90) },
-		BabyCare:     func(in *CrownInput) { in.HatStitches = new(80) },
-		gauge.Halfway: func(in *CrownInput) {
-			in.HatStitches, in.HatCm, in.StitchRule = nil, new(50.0), &gauge.CountRule{Multiple: new(4)}
-		},
-	} {
-		in := ordinary
-		change(&in)
-		out, err := PlanCrown(in)
-		if err != nil || !told(out.Notices, reason) {
-			t.Errorf("%s: %v, %v", reason, out.Notices, err)
-		}
-	}
-	if out, err := PlanCrown(ordinary); err != nil || len(out.Notices) > 0 {
-		t.Errorf("an ordinary crown: %v, %v", out.Notices, err)
-	}
-}
-
-func TestCrownRefusals(t *testing.T) {
-	base := func(change func(*CrownInput)) CrownInput {
-		in := CrownInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, HatStitches: new(96)}
-		change(&in)
-		return in
-	}
-	for name, c := range map[string]struct {
-		change func(*CrownInput)
-		want   []string
-	}{
-		"empty": {func(in *CrownInput) { *in = CrownInput{} }, []string{"gauge REQUIRED"}},
-		"two sizes": {func(in *CrownInput) { in.HeadCm, in.EasePercent = new(56.0), new(-50.0) }, []string{"hat_stitches CONTRADICTORY",
-			"head_cm CONTRADICTORY", "ease_percent OUT_OF_RANGE", "ease_percent CONTRADICTORY"}},
-		"ranges": {func(in *CrownInput) {
-			in.HatStitches, in.WedgeCount, in.CrownRounds, in.TotalCm = new(15), new(3), new(0), new(math.Inf(1))
-			in.SuccessiveRounds, in.EndStitches, in.ToleranceRounds = new(11), new(0), new(11.0)
-		}, []string{"hat_stitches OUT_OF_RANGE", "wedge_count OUT_OF_RANGE", "crown_rounds OUT_OF_RANGE", "total_cm NOT_FINITE",
-			"successive_rounds OUT_OF_RANGE", "end_stitches OUT_OF_RANGE", "tolerance_rounds OUT_OF_RANGE"}},
-		"enums": {func(in *CrownInput) {
-			in.HatStitches, in.HeadSize, in.Stacks, in.Uneven, in.Shape, in.DisplayUnit = nil, 99, 99, 99, 99, 99
-		}, []string{"head_size UNKNOWN_VALUE", "stacks UNKNOWN_VALUE", "uneven UNKNOWN_VALUE", "shape UNKNOWN_VALUE",
-			"display_unit UNKNOWN_VALUE"}},
-		"rates and a shape": {func(in *CrownInput) {
-			in.Rates, in.CrownCm, in.ToleranceRounds = []Rate{{0, 1}, {2, 1000}}, new(8.0), new(1.0)
-		}, []string{"rates[0].every_rounds REQUIRED", "rates[1].times OUT_OF_RANGE", "crown_cm CONTRADICTORY", "tolerance_rounds CONTRADICTORY"}},
-		"too many rates": {func(in *CrownInput) { in.Rates = make([]Rate, 21) }, []string{"rates TOO_MANY"}},
-		"two depths": {func(in *CrownInput) {
-			in.CrownCm, in.CrownRounds, in.TotalCm, in.TotalRounds = new(8.0), new(9), new(8.0), new(9)
-		},
-			[]string{"crown_rounds CONTRADICTORY", "crown_cm CONTRADICTORY", "total_rounds CONTRADICTORY", "total_cm CONTRADICTORY"}},
-		"a rule for nothing": {func(in *CrownInput) { in.StitchRule, in.EasePercent = &gauge.CountRule{}, new(1.0) },
-			[]string{"ease_percent CONTRADICTORY", "stitch_rule CONTRADICTORY"}},
-		"paired of two sizes": {func(in *CrownInput) { in.Stacks, in.Uneven = StacksPaired, UnevenTwoSizes }, []string{"uneven CONTRADICTORY"}},
-		"too low a hat":       {func(in *CrownInput) { in.TotalRounds = new(10) }, []string{"total_rounds INFEASIBLE"}},
-		"nothing to decrease": {func(in *CrownInput) { in.HatStitches, in.WedgeCount, in.EndStitches = new(16), new(10), new(20) },
-			[]string{"hat_stitches INFEASIBLE", "wedge_count INFEASIBLE", "end_stitches INFEASIBLE"}},
-		"too wide": {func(in *CrownInput) { in.HatStitches, in.HatCm = nil, new(150.0); in.Gauge.Stitches = 200 },
-			[]string{"hat_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"too few stitches": {func(in *CrownInput) { in.HatStitches, in.HatCm = nil, new(5.0); in.Gauge.Stitches = 10 },
-			[]string{"hat_cm INFEASIBLE", "gauge INFEASIBLE"}},
-		"no rounds": {func(in *CrownInput) { in.CrownCm = new(0.1) }, []string{"crown_cm INFEASIBLE", "gauge INFEASIBLE"}},
-	} {
-		t.Run(name, func(t *testing.T) {
-			_, err := PlanCrown(base(c.change))
-			knittest.WantViolations(t, err, c.want...)
-		})
-	}
-}
-
 // A crown is as many rounds deep as was asked for, an adjusting round counted, where there are
 // rounds enough for its decreases.
 func TestAskedDepthsAreMet(t *testing.T) {
@@ -378,35 +252,6 @@ func TestAskedDepthsAreMet(t *testing.T) {
 	if asked < knittest.Sweep(1_500, 200) {
 		t.Errorf("%d crowns: the sweep has shrunk", asked)
 	}
-}
-
-func FuzzPlanCrown(f *testing.F) {
-	f.Add(22.0, 30.0, 96, 8, 1, 0, 0, 20, 60, 2, 1.5)
-	f.Fuzz(func(t *testing.T, st, rw float64, stitches, wedges, shape, stacks, uneven, crown, total, successive int, tolerance float64) {
-		in := CrownInput{Gauge: &gauge.Gauge{Stitches: st, Rows: rw}, HatStitches: &stitches, Shape: CrownShape(shape), Stacks: Stacks(stacks),
-			Uneven: Uneven(uneven)}
-		if wedges != 0 {
-			in.WedgeCount = &wedges
-		}
-		if crown != 0 {
-			in.CrownRounds, in.SuccessiveRounds, in.ToleranceRounds = &crown, &successive, &tolerance
-		}
-		if total != 0 {
-			in.TotalRounds = &total
-		}
-		out, err := PlanCrown(in)
-		if err != nil {
-			knittest.CheckInputError(t, err)
-			return
-		}
-		if in.Cost() < 1 || fault.Or(in.WedgeCount, out.WedgeCount) != out.WedgeCount {
-			t.Fatalf("%+v", out)
-		}
-		checkCrown(t, in, out)
-		if rw <= 200 { // of finer rows one is 0 cm to a tenth
-			checkCrownWords(t, out)
-		}
-	})
 }
 
 func BenchmarkPlanCrown(b *testing.B) {
