@@ -12,6 +12,7 @@
 //	gen/openapi/openapi.go                 the same document, compressed and embedded
 //	gen/forms/*.json, gen/forms/forms.go   a form for every question, for pages, likewise
 //	gen/reasons.md                         the reasons that the comments describe, as a table
+//	gen/pages/                             what the pages of service/web are made of, compressed and embedded
 //	gen/reasons/reasons.go, .md.gz         the same compressed and embedded
 //
 // and leaves gen/baseline.binpb alone: that is the published wire, which the
@@ -71,7 +72,17 @@ func run() error {
 	if err := writeForms(files); err != nil {
 		return err
 	}
-	return writeOpenAPI(files)
+	if err := writeOpenAPI(files); err != nil {
+		return err
+	}
+	return command("run", "./service/web/pack")
+}
+
+// command runs a command of Go's.
+func command(args ...string) error {
+	cmd := exec.Command("go", args...)
+	cmd.Stdout, cmd.Stderr = os.Stdout, os.Stderr
+	return cmd.Run()
 }
 
 // writeImage writes the descriptor set that buf, grpcurl and proxies read.
@@ -99,9 +110,7 @@ func writeGo() error {
 	}
 	// buf has a mod file of its own, because in the project's it would lift the
 	// versions that the service is built with.
-	cmd := exec.Command("go", "tool", "-modfile=tools.mod", "buf", "generate", imageFile, "--path", own)
-	cmd.Stdout, cmd.Stderr = os.Stdout, os.Stderr
-	return cmd.Run()
+	return command("tool", "-modfile=tools.mod", "buf", "generate", imageFile, "--path", own)
 }
 
 // writeFile writes a generated file, and makes its folder if need be.

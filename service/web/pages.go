@@ -4,15 +4,12 @@ import (
 	"encoding/json"
 	"fmt"
 	"html"
-	"path"
-	"slices"
 	"strings"
 )
 
 // shown is what a page is filled with.
 type shown struct {
 	Files, Question, Path, Title, Intro, Example string
-	Modules                                      []string
 	Groups                                       []group
 	// Under is where the questions of the groups stand.
 	Under string
@@ -29,15 +26,15 @@ type group struct {
 
 // addPages makes the start page and a page for each question.
 func (s *Site) addPages(base string, questions []question) error {
-	front := shown{Files: base, Modules: s.modules(), Under: "/ask/"}
-	if err := front.arrange(questions); err != nil {
+	front := shown{Files: base, Under: "/ask/"}
+	if err := front.arrange(s.own["start.json"], questions); err != nil {
 		return err
 	}
 	if err := s.addPage(Start, "start.html", front); err != nil {
 		return err
 	}
 	for _, q := range questions {
-		page := shown{Files: base, Modules: s.modules(), Question: q.at(), Path: q.path, Title: q.title, Intro: q.intro}
+		page := shown{Files: base, Question: q.at(), Path: q.path, Title: q.title, Intro: q.intro}
 		if err := s.addPage("/ask/"+q.at(), "question.html", page); err != nil {
 			return err
 		}
@@ -48,15 +45,15 @@ func (s *Site) addPages(base string, questions []question) error {
 // addPage fills a page in. Go's templates are not used: they keep every exported
 // method in the program, 5 MB of them, and little is needed of them here.
 func (s *Site) addPage(at, page string, with shown) error {
-	text, err := own.ReadFile("files/" + page)
-	if err != nil {
-		return err
+	text, ok := s.own["files/"+page]
+	if !ok {
+		return fmt.Errorf("the page %s is missing", page)
 	}
 	filled := strings.NewReplacer("{{files}}", html.EscapeString(with.Files), "{{question}}", html.EscapeString(with.Question),
 		"{{path}}", html.EscapeString(with.Path), "{{key}}", html.EscapeString(s.config.Key), "{{title}}", html.EscapeString(with.Title),
 		"{{intro}}", html.EscapeString(with.Intro),
-		"{{example}}", html.EscapeString(with.Example), "{{modules}}", with.preloads(), "{{groups}}", with.lists(),
-		"{{asked}}", html.EscapeString(with.Asked), "{{ways}}", with.Ways, "{{body}}", with.Body).Replace(string(text))
+		"{{example}}", html.EscapeString(with.Example), "{{groups}}", with.lists(),
+		"{{asked}}", html.EscapeString(with.Asked), "{{ways}}", with.Ways, "{{body}}", with.Body).Replace(text)
 	s.files[at] = File{Data: []byte(filled), Header: map[string]string{
 		"Content-Type": "text/html; charset=utf-8", "Cache-Control": askAgain, "Content-Security-Policy": s.config.policy(),
 		"Referrer-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin",
@@ -65,15 +62,7 @@ func (s *Site) addPage(at, page string, with shown) error {
 	return nil
 }
 
-// preloads and lists are the parts of a page that repeat.
-func (front shown) preloads() string {
-	var b strings.Builder
-	for _, name := range front.Modules {
-		fmt.Fprintf(&b, "<link rel=\"modulepreload\" href=\"%s\">\n", html.EscapeString(front.Files+name))
-	}
-	return b.String()
-}
-
+// lists are the groups of questions as a page shows them.
 func (front shown) lists() string {
 	var b strings.Builder
 	for _, g := range front.Groups {
@@ -86,26 +75,9 @@ func (front shown) lists() string {
 	return b.String()
 }
 
-// modules are what the module of a page brings in, which is said beforehand so that
-// they are fetched at once and not one after the other.
-func (s *Site) modules() []string {
-	var names []string
-	for name := range s.unversioned {
-		if path.Ext(name) == ".js" && name != "embed.js" && !slices.Contains(ofPages, name) {
-			names = append(names, name)
-		}
-	}
-	slices.Sort(names)
-	return names
-}
-
 // arrange puts the questions into the groups of start.json; those it does not know
 // come last, so that none is missing.
-func (front *shown) arrange(questions []question) error {
-	data, err := own.ReadFile("start.json")
-	if err != nil {
-		return err
-	}
+func (front *shown) arrange(start string, questions []question) error {
 	var order struct {
 		Example string
 		Groups  []struct {
@@ -113,7 +85,7 @@ func (front *shown) arrange(questions []question) error {
 			Questions []string
 		}
 	}
-	if err := json.Unmarshal(data, &order); err != nil {
+	if err := json.Unmarshal([]byte(start), &order); err != nil {
 		return fmt.Errorf("start.json: %w", err)
 	}
 	front.Example = order.Example

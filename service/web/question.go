@@ -3,9 +3,7 @@ package web
 import (
 	"bytes"
 	"encoding/json"
-	"errors"
 	"fmt"
-	"io/fs"
 	"regexp"
 	"strings"
 )
@@ -27,9 +25,9 @@ func (q question) described() []byte {
 	return fmt.Appendf(nil, `{"form":%s,"made":%s}`, q.form, q.made)
 }
 
-// readQuestion reads the form of a question and, where there is one, the file that
-// says what the contract cannot.
-func readQuestion(name string, contract []byte) (question, error) {
+// readQuestion reads the form of a question and, where there is one, the text of the file
+// that says what the contract cannot.
+func readQuestion(name string, contract []byte, own string, words map[string]map[string]string) (question, error) {
 	q := question{name: name, form: contract, made: []byte("{}")}
 	var form struct{ Path, Title, About string }
 	if err := json.Unmarshal(contract, &form); err != nil {
@@ -39,20 +37,17 @@ func readQuestion(name string, contract []byte) (question, error) {
 	_, about, _ := strings.Cut(form.About, " ")
 	q.path, q.title, q.intro = form.Path, form.Title, strings.ToUpper(about[:min(1, len(about))])+about[min(1, len(about)):]
 	made := map[string]any{}
-	data, err := own.ReadFile("questions/" + name + ".json")
-	if err == nil {
-		err = json.Unmarshal(data, &made)
-	}
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return q, fmt.Errorf("questions/%s.json: %w", name, err)
+	if own != "" {
+		if err := json.Unmarshal([]byte(own), &made); err != nil {
+			return q, fmt.Errorf("questions/%s.json: %w", name, err)
+		}
 	}
 	if title, ok := made["title"].(string); ok {
 		q.title = title
 		q.intro, _ = made["intro"].(string)
 	}
-	if err := addWords(made, contract); err != nil {
-		return q, err
-	}
+	addWords(made, words, contract)
+	var err error
 	if q.form, err = shortened(contract); err != nil {
 		return q, err
 	}
@@ -63,15 +58,7 @@ func readQuestion(name string, contract []byte) (question, error) {
 // addWords adds what words.json says of the fields and values of a form, where the
 // file of the question says nothing of its own. There a bare name is that of a field
 // at any place, and so it is here.
-func addWords(made map[string]any, form []byte) error {
-	data, err := own.ReadFile("words.json")
-	if err != nil {
-		return err
-	}
-	var words map[string]map[string]string
-	if err := json.Unmarshal(data, &words); err != nil {
-		return fmt.Errorf("words.json: %w", err)
-	}
+func addWords(made map[string]any, words map[string]map[string]string, form []byte) {
 	for kind, shared := range words {
 		mark := `"name":"`
 		if kind == "values" {
@@ -88,7 +75,6 @@ func addWords(made map[string]any, form []byte) error {
 		}
 		made[kind] = said
 	}
-	return nil
 }
 
 // shortened is a form with no more of each help than a page shows of it, its first sentence.

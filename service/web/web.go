@@ -9,28 +9,15 @@
 package web
 
 import (
-	"bytes"
 	"crypto/sha256"
-	"embed"
 	"encoding/hex"
-	"encoding/json"
 	"errors"
 	"fmt"
-	"io"
-	"io/fs"
-	"maps"
 	"mime"
 	"path"
 	"slices"
 	"strings"
-
-	"github.com/klauspost/compress/gzip"
-
-	"example.com/knitmath/gen/forms"
 )
-
-//go:embed files questions start.json words.json
-var own embed.FS
 
 // A File is one answer.
 type File struct {
@@ -41,6 +28,7 @@ type File struct {
 // Site is all that is shown, by path.
 type Site struct {
 	config Config
+	own    sources
 	files  map[string]File
 	// unversioned are the files that stand under the name of the release, by the rest
 	// of their path: another release may ask for them while replicas are replaced.
@@ -81,19 +69,20 @@ func (c Config) policy() string {
 
 // New makes the site.
 func New(c Config) (*Site, error) {
-	static, err := staticFiles()
+	own, err := readSources()
 	if err != nil {
 		return nil, err
 	}
-	questions, err := readQuestions()
+	questions, err := own.questions()
 	if err != nil {
 		return nil, err
 	}
+	static := own.fetched()
 	for _, q := range questions {
 		static["forms/"+q.name+".json"] = q.described()
 	}
 	base := under + digest(static) + "/"
-	s := &Site{config: c, files: map[string]File{}, unversioned: map[string]File{}}
+	s := &Site{config: c, own: own, files: map[string]File{}, unversioned: map[string]File{}}
 	for name, data := range static {
 		kept := File{Data: data, Header: map[string]string{"Content-Type": typeOf(name), "Cache-Control": forEver}}
 		s.files[base+name] = kept
@@ -117,26 +106,8 @@ func (s *Site) File(at string) (File, bool) {
 	return file, ok
 }
 
-// staticFiles are the files that pages fetch, by name.
-func staticFiles() (map[string][]byte, error) {
-	static := map[string][]byte{}
-	entries, err := fs.ReadDir(own, "files")
-	if err != nil {
-		return nil, err
-	}
-	for _, entry := range entries {
-		if path.Ext(entry.Name()) == ".html" {
-			continue
-		}
-		if static[entry.Name()], err = fs.ReadFile(own, "files/"+entry.Name()); err != nil {
-			return nil, err
-		}
-	}
-	return static, nil
-}
-
-// digest names files by what is in all of them: modules fetch one another by names
-// next to their own, so that one name has to change with any of them.
+// digest names files by what is in all of them: a script asks for descriptions by names
+// next to its own, so that one name has to change with any of them.
 func digest(files map[string][]byte) string {
 	names := make([]string, 0, len(files))
 	for name := range files {
@@ -161,39 +132,4 @@ func typeOf(name string) string {
 	default:
 		return mime.TypeByExtension(ext) // .css and .svg, which Go knows by itself
 	}
-}
-
-// readQuestions reads every form there is, with what is said of it here.
-func readQuestions() ([]question, error) {
-	all, err := readForms()
-	if err != nil {
-		return nil, err
-	}
-	questions := make([]question, 0, len(all))
-	var faults []error
-	for _, name := range slices.Sorted(maps.Keys(all)) {
-		q, err := readQuestion(name, all[name])
-		faults = append(faults, err)
-		questions = append(questions, q)
-	}
-	return questions, errors.Join(faults...)
-}
-
-// readForms are the forms of the contract by their names.
-func readForms() (map[string]json.RawMessage, error) {
-	data, err := inflated(forms.Gzip)
-	if err != nil {
-		return nil, err
-	}
-	var all map[string]json.RawMessage
-	return all, json.Unmarshal(data, &all)
-}
-
-// inflated is what the program carries compressed.
-func inflated(packed []byte) ([]byte, error) {
-	r, err := gzip.NewReader(bytes.NewReader(packed))
-	if err != nil {
-		return nil, err
-	}
-	return io.ReadAll(r)
 }

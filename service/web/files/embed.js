@@ -4,7 +4,7 @@
 //	<knitmath-question question="yarn/estimateYarn"></knitmath-question>
 //
 // It lives in a shadow root, so that neither page's styles nor names reach the other.
-// Before this file stand, in one function, the modules it uses, and css and files.
+// Around it stands a function that has css, how it looks, and files, where they lie.
 
 import { Asking } from './asking.js';
 import { el } from './element.js';
