@@ -3,7 +3,6 @@ package neck
 import (
 	"slices"
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
@@ -153,8 +152,7 @@ func againWords(numbers []int) string {
 	for i, n := range numbers[1:] {
 		words[i] = strconv.Itoa(n)
 	}
-	last := len(words) - 1
-	return "on rows " + strings.Join(words[:last], ", ") + " and " + words[last]
+	return "on rows " + report.Listed(words)
 }
 
 func sideWords(side stitch.Side) string {

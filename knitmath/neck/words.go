@@ -2,7 +2,6 @@ package neck
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -53,6 +52,5 @@ func stepWords(steps []int) string {
 	for i, n := range steps {
 		parts[i] = strconv.Itoa(n)
 	}
-	last := len(parts) - 1
-	return strings.Join(parts[:last], ", ") + " and " + parts[last]
+	return report.Listed(parts)
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -90,8 +91,7 @@ func (b *proofWriter) where() {
 		if len(q.lines) < 2 {
 			continue
 		}
-		last := len(q.lines) - 1
-		for _, part := range wrapped(q.name+" in lines "+strings.Join(q.lines[:last], ", ")+" and "+q.lines[last]+".", proofWidth) {
+		for _, part := range wrapped(q.name+" in lines "+report.Listed(q.lines)+".", proofWidth) {
 			b.line(part)
 		}
 	}

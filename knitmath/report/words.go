@@ -25,6 +25,15 @@ func AmountOf(number, plural string) string {
 	return number + " " + plural
 }
 
+// Listed joins words: "a", "a and b", "a, b and c".
+func Listed(words []string) string {
+	last := len(words) - 1
+	if last < 1 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}
+
 // Sentence is a text with the capital letter that begins a sentence.
 func Sentence(text string) string {
 	first, size := utf8.DecodeRuneInString(text)

@@ -182,11 +182,10 @@ func sizesWord(sizes []int) string {
 	for i, k := range sizes {
 		numbers[i] = strconv.Itoa(k + 1)
 	}
-	last := len(numbers) - 1
-	if last == 0 {
+	if len(numbers) == 1 {
 		return "size " + numbers[0]
 	}
-	return "sizes " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
+	return "sizes " + report.Listed(numbers)
 }
 
 // endNotices say in which sizes the first row shapes, or the last.

@@ -83,8 +83,7 @@ func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, 
 		for i, r := range rows[1:] {
 			numbers[i] = r.number(sides)
 		}
-		last := len(numbers) - 1
-		return "on " + noun + "s " + strings.Join(numbers[:last], ", ") + " and " + numbers[last]
+		return "on " + noun + "s " + report.Listed(numbers)
 	}
 	return IntervalWords(intervals, noun)
 }

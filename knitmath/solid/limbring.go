@@ -148,5 +148,5 @@ func numbered(noun, nouns string, list []int) string {
 	case !alone && measure.Abs(list[1]-list[0]) == 1:
 		return nouns + " " + words[0] + "-" + words[last]
 	}
-	return nouns + " " + strings.Join(words[:last], ", ") + " and " + words[last]
+	return nouns + " " + report.Listed(words)
 }

@@ -84,6 +84,7 @@ type Estimate struct {
 	garter  bool  // that of garter stitch
 	slack   Range // of floats, none where there are none
 	derived bool  // the rows are
+	ranged  bool  // the rows of a piece are
 	offBy   float64
 	work    ColourWork
 	fringe  bool

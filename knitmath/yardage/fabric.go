@@ -19,6 +19,13 @@ const (
 	StitchPatternDouble
 )
 
+// patternNames say a fabric.
+var patternNames = [...]string{
+	StitchPatternUnspecified: "stockinette", StitchPatternStockinette: "stockinette", StitchPatternGarter: "garter stitch",
+	StitchPatternRib: "rib", StitchPatternCables: "cables", StitchPatternSeed: "seed stitch", StitchPatternLace: "lace",
+	StitchPatternBrioche: "brioche", StitchPatternDouble: "double knitting",
+}
+
 // patternFactors is the yarn of a stitch beside a plain one at the same stitches and rows,
 // by StitchPattern. A factor f is a loop constant as well, that of the fabric being f*f*ks.
 // Plain is 1 by definition, whichever side is out.

@@ -32,8 +32,8 @@ const (
 	// NotCompared: there is a swatch but no put-up, so that grams by swatch and
 	// metres by loop cannot be compared. Field is put_up.
 	NotCompared report.Reason = "NOT_COMPARED"
-	// RowsDerived: only stitches are known, and the rows are those of plain knitting.
-	// Field is stitch_gauge.
+	// RowsDerived: only stitches are known, and the rows are those of stockinette or, where
+	// all is of that, of garter stitch. Field is stitch_gauge.
 	RowsDerived report.Reason = "ROWS_DERIVED"
 	// EdgesNotWeighed: there is a swatch but no put-up, so that grams by swatch are
 	// without edges, fringe and pompoms. Field is put_up.
@@ -55,11 +55,7 @@ func (q *question) remark(out *Estimate) {
 	q.remarkGauges(out, add)
 	q.remarkTightness(out, add)
 	if out.derived {
-		add(
-			RowsDerived,
-			"stitch_gauge",
-			"has no rows; they are taken to be "+q.derivedWords()+"; count them if you can",
-		)
+		add(RowsDerived, "stitch_gauge", q.rowsDerived())
 	}
 	if q.in.State == FabricStateUnspecified {
 		add(StateUnknown, "state", "is not given; the range by loop covers all states")
@@ -67,16 +63,6 @@ func (q *question) remark(out *Estimate) {
 	if out.BySwatch != nil {
 		q.remarkSwatch(out, mixed, add)
 	}
-}
-
-// derivedWords say how many rows to a stitch were taken.
-func (q *question) derivedWords() string {
-	r, fabric := q.rowsToStitch(), "stockinette, which other fabrics are not like"
-	if r == garterRatio {
-		fabric = "garter stitch"
-	}
-	return measure.Decimal(r.Likely, 2) + " to a stitch of width, from " + measure.Decimal(r.Low, 2) + " to " + measure.Decimal(r.High, 2) +
-		" in the range, as in " + fabric
 }
 
 // remarkGauges says where a gauge is not that of the fabric it stands for: by loop the

@@ -1,6 +1,8 @@
 package yardage
 
 import (
+	"slices"
+
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -23,14 +25,56 @@ var derivedCited = report.Source{Figure: "rows, where only stitches are known", 
 		"where all is garter stitch 1.82 to 2, see there"}
 
 // rowsToStitch is the rows to a stitch of width where only stitches are known: those of
-// garter stitch where there is nothing else, and otherwise those of stockinette.
+// garter stitch where the pieces without a gauge of their own are all of that, and otherwise
+// those of stockinette.
 func (q *question) rowsToStitch() Range {
+	garter := false
 	for _, p := range q.in.Pieces {
-		if p.Gauge == nil && p.Pattern != StitchPatternGarter {
+		if p.Gauge != nil {
+			continue
+		}
+		if p.Pattern != StitchPatternGarter {
 			return plainRatio
 		}
+		garter = true
 	}
-	return garterRatio
+	if garter {
+		return garterRatio
+	}
+	return plainRatio
+}
+
+// rowsDerived is the description of RowsDerived: how many rows to a stitch were taken, what
+// they are used for, and which of the pieces are of a fabric that is not like that.
+func (q *question) rowsDerived() string {
+	r, fabric := q.rowsToStitch(), StitchPatternStockinette
+	if r == garterRatio {
+		fabric = StitchPatternGarter
+	}
+	ratio := measure.Decimal(r.Likely, 2) + " to a stitch of width"
+	var unlike []string
+	derived := false
+	for i, p := range q.pieces {
+		derived = derived || p.derived
+		if pattern := max(q.in.Pieces[i].Pattern, StitchPatternStockinette); p.derived && pattern != fabric {
+			unlike = append(unlike, patternNames[pattern])
+		}
+	}
+	if !derived {
+		return "has no rows; they are taken to be " + ratio + ", as in " + patternNames[fabric] +
+			", in rows_to_stitch and loop_length_cm alone, since every piece has a gauge of its own"
+	}
+	s := "has no rows; they are taken to be " + ratio + ", from " + measure.Decimal(r.Low, 2) + " to " + measure.Decimal(r.High, 2) +
+		" in the range, as in " + patternNames[fabric]
+	if len(unlike) == 0 {
+		return s + "; count them if you can"
+	}
+	slices.Sort(unlike)
+	verb := " does not"
+	if unlike = slices.Compact(unlike); len(unlike) > 1 {
+		verb = " do not"
+	}
+	return s + ", which " + report.Listed(unlike) + verb + " keep to: give such a piece its own gauge"
 }
 
 // vetGauges checks the gauge, or the stitches that stand in its place.

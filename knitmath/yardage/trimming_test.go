@@ -128,6 +128,41 @@ func TestRowsDerived(t *testing.T) {
 	}
 }
 
+// The notice says what the derived rows are used for, and which fabrics keep to others.
+func TestRowsDerivedSaysOfWhat(t *testing.T) {
+	of := func(patterns ...StitchPattern) (pieces []Piece) {
+		for _, p := range patterns {
+			pieces = append(pieces, Piece{Pattern: p, Counted: &CountedPiece{10, 10}})
+		}
+		return pieces
+	}
+	own := of(StitchPatternGarter)
+	own[0].Gauge = &gauge.Gauge{Stitches: 20, Rows: 40}
+	const plain = "has no rows; they are taken to be 1.31 to a stitch of width, "
+	const range14 = plain + "from 1.2 to 1.4 in the range, as in stockinette"
+	for _, c := range []struct {
+		pieces []Piece
+		want   string
+		ranged bool
+	}{
+		{of(StitchPatternUnspecified, StitchPatternStockinette), range14 + "; count them if you can", true},
+		{of(StitchPatternGarter), "has no rows; they are taken to be 2 to a stitch of width, from 1.82 to 2 in the range, as in garter stitch; " +
+			"count them if you can", true},
+		{of(StitchPatternBrioche), range14 + ", which brioche does not keep to: give such a piece its own gauge", true},
+		{of(StitchPatternRib, StitchPatternUnspecified, StitchPatternGarter, StitchPatternRib),
+			range14 + ", which garter stitch and rib do not keep to: give such a piece its own gauge", true},
+		{own, plain + "as in stockinette, in rows_to_stitch and loop_length_cm alone, since every piece has a gauge of its own", false},
+	} {
+		out := estimateOf(t, EstimateInput{StitchGauge: &StitchGauge{Stitches: 20}, State: FabricStateFullyRelaxed, Pieces: c.pieces})
+		if got := out.Notices[0]; got.Reason != RowsDerived || got.Description != c.want {
+			t.Errorf("%+v", got)
+		}
+		if got := strings.Contains(out.ByLoop.RangeCovers, "rows to a stitch of width"); got != c.ranged {
+			t.Errorf("%q", out.ByLoop.RangeCovers)
+		}
+	}
+}
+
 // A ruler that is off widens the range by swatch: 10 g to (10±0.5)^2 cm2.
 func TestRulerOff(t *testing.T) {
 	in := hundredMetres()

@@ -53,7 +53,7 @@ func (o Estimate) loopCovers() string {
 	if len(o.Edges) > 0 {
 		s += ", edges likewise"
 	}
-	if o.derived {
+	if o.ranged {
 		s += ", rows to a stitch of width from their low to their high"
 	}
 	if f := o.slack; f.High > f.Low {

@@ -56,6 +56,7 @@ func (q *question) work() Estimate {
 		out.Stitches += stitches
 		out.AreaCm2 += area
 		out.garter = out.garter || p.fabric == StitchPatternGarter
+		out.ranged = out.ranged || p.derived
 		out.factors = out.factors || p.factor.Low != p.factor.High && p.fabric != StitchPatternGarter
 	}
 	for i, corner := range q.corners() {

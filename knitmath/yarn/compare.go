@@ -77,6 +77,7 @@ type Comparison struct {
 	FirstWrapsPerInch   *float64
 	SecondWrapsPerInch  *float64
 	NeededM             *float64
+	NeededG             *float64
 	SecondBallCount     *int
 	Notices             []report.Notice
 
@@ -135,14 +136,12 @@ func vetLengthOfFirst(c *fault.Checks, in CompareInput) {
 	c.OptionalCount("", "first_ball_count", in.FirstBallCount, 1, MaxBalls)
 	c.OptionalNumber("", "first_length_m", in.FirstLengthM, MinLengthM, MaxLengthM)
 	c.AtMostOne(in.FirstBallCount != nil, in.FirstLengthM != nil, "first_ball_count", "first_length_m")
-	sold := func(y *ComparedYarn) bool { return y == nil || y.PutUp != nil }
-	c.Needs(in.FirstBallCount != nil, "first_ball_count", sold(in.First), "first.put_up")
-	c.Needs(in.FirstBallCount != nil, "first_ball_count", sold(in.Second), "second.put_up")
-	c.Needs(in.FirstLengthM != nil, "first_length_m", sold(in.Second), "second.put_up")
+	c.Needs(in.FirstBallCount != nil, "first_ball_count", in.First == nil || in.First.PutUp != nil, "first.put_up")
 }
 
-// buy counts the balls of the second, where the question says how much of the first is
-// wanted. Where nobody could carry them it gives the field that asks for so many.
+// buy says how much of the second it takes, where the question says how much of the first
+// is wanted: metres always, grams where its length is known, balls where its balls are.
+// Where nobody could carry them it gives the field that asks for so many.
 func (o *Comparison) buy(in CompareInput) (tooMany string) {
 	field, wanted := "first_length_m", new(big.Rat)
 	switch {
@@ -157,14 +156,23 @@ func (o *Comparison) buy(in CompareInput) (tooMany string) {
 	// Metres of the fabric's yarn, however many strands lie in it.
 	metres := wanted.Quo(wanted, big.NewRat(int64(o.first.strands), 1))
 	needed := new(big.Rat).Mul(metres, big.NewRat(int64(o.second.strands), 1))
+	m := nearest(needed)
+	o.NeededM = &m
+	if tex := o.second.one.length().tex; tex > 0 {
+		g := m * tex / 1000
+		o.NeededG = &g
+	}
+	if in.Second.PutUp == nil {
+		return ""
+	}
 	count := new(big.Rat).Quo(needed, DecimalOf(in.Second.PutUp.BallM))
 	up := new(big.Int).Add(count.Num(), new(big.Int).Sub(count.Denom(), big.NewInt(1)))
 	up.Quo(up, count.Denom())
 	if !up.IsInt64() || up.Int64() > mostBalls {
 		return field
 	}
-	m, n := nearest(needed), int(up.Int64())
-	o.NeededM, o.SecondBallCount = &m, &n
+	n := int(up.Int64())
+	o.SecondBallCount = &n
 	return ""
 }
 

@@ -196,7 +196,7 @@ func (o *Comparison) remark(in CompareInput) {
 			}
 		}
 	}
-	if in.FirstBallCount == nil {
+	if in.FirstBallCount == nil || o.SecondBallCount == nil {
 		return
 	}
 	// What the same mass would be, for whoever would have gone by it.

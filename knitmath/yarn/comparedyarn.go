@@ -25,6 +25,7 @@ type ComparedYarn struct {
 // known it has no tex.
 type comparedYarn struct {
 	in       ComparedYarn
+	one      Tex // one strand
 	together Tex
 	strands  int
 	plies    int // of one strand; 0 where they are not known
@@ -44,10 +45,9 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 	c.AtMostOne(in.PutUp != nil, in.Count != nil, fault.Join(field, "put_up"), fault.Join(field, "count"))
 	VetPutUp(c, fault.Join(field, "put_up"), in.PutUp)
 	y := comparedYarn{in: *in, strands: fault.Or(in.Strands, 1)}
-	var one Tex
 	if in.Count != nil {
 		read, _ := VetCount(c, fault.Join(field, "count"), in.Count)
-		one = read.Tex
+		y.one = read.Tex
 		if read.Plies > 1 { // one is what a count says that speaks of no plies
 			y.plies = read.Plies
 		}
@@ -60,10 +60,10 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
 	y.plies = fault.Or(in.Plies, y.plies)
 	if in.PutUp != nil && c.Sound(fault.Join(field, "put_up")) {
-		one = TexOf(new(big.Rat).Quo(DecimalOf(in.PutUp.BallM), DecimalOf(in.PutUp.BallG)))
+		y.one = TexOf(new(big.Rat).Quo(DecimalOf(in.PutUp.BallM), DecimalOf(in.PutUp.BallG)))
 	}
-	if !one.IsZero() && y.strands > 0 {
-		y.together = one.Strands(y.strands)
+	if !y.one.IsZero() && y.strands > 0 {
+		y.together = y.one.Strands(y.strands)
 	}
 	return y
 }

@@ -104,18 +104,45 @@ func TestLengthOfFirst(t *testing.T) {
 		t.Errorf("two strands: %+v", two)
 	}
 	in.First, in.Second = &ComparedYarn{Stitches: new(20.5)}, ball(115)
-	if got := compared(t, in).Summary(); !strings.HasSuffix(got, " If it does, it takes 12 balls, for 1323 m.") {
+	if got := compared(t, in).Summary(); !strings.HasSuffix(got, " If it does, you need 12 balls of it, for 1323 m.") {
 		t.Error(got)
 	}
 	in.FirstBallCount = new(12)
 	_, err := CompareYarns(in)
 	knittest.WantViolations(t, err, "first_ball_count CONTRADICTORY", "first_length_m CONTRADICTORY", "first_ball_count CONTRADICTORY")
-	in.FirstBallCount, in.Second, in.FirstLengthM = nil, &ComparedYarn{Stitches: new(22.0)}, new(0.0)
+	in.FirstBallCount, in.FirstLengthM = nil, new(0.0)
 	_, err = CompareYarns(in)
-	knittest.WantViolations(t, err, "first_length_m OUT_OF_RANGE", "first_length_m CONTRADICTORY")
+	knittest.WantViolations(t, err, "first_length_m OUT_OF_RANGE")
 	in.Second, in.FirstLengthM = &ComparedYarn{PutUp: &PutUp{1, 50}}, new(1e7)
 	_, err = CompareYarns(in)
 	knittest.WantViolations(t, err, "first_length_m INFEASIBLE")
+}
+
+// A second yarn that is sold by mass, or of which nothing tells its balls, is told in metres,
+// and in grams where its count is known: 28/2 Nm has 14 m to a gram, so that 1,400 m weigh
+// 100 g, and two strands of it 200. Balls of the first are metres as well.
+func TestNeededWithoutBalls(t *testing.T) {
+	in := CompareInput{First: ball(115), Second: &ComparedYarn{Count: &Count{Notation: "28/2 Nm"}}, FirstLengthM: new(1400.0)}
+	for _, c := range []struct {
+		strands    int
+		grams      float64
+		first, end string
+	}{
+		{1, 100, "", ""},
+		{6, 600, "will do", " You need 8400 m of it in 6 strands, 600 g."},
+	} {
+		in.Second.Strands = &c.strands
+		out := compared(t, in)
+		knittest.Near(t, "grams", *out.NeededG, c.grams, 1e-9)
+		if out.SecondBallCount != nil || !strings.HasSuffix(out.Summary(), c.end) {
+			t.Errorf("%d strands: %v, %q", c.strands, out.SecondBallCount, out.Summary())
+		}
+	}
+	in.Second, in.FirstLengthM, in.FirstBallCount = &ComparedYarn{Stitches: new(20.0)}, nil, new(12)
+	out := compared(t, in)
+	if out.NeededG != nil || out.SecondBallCount != nil || *out.NeededM != 1380 {
+		t.Errorf("of a yarn known by its gauge alone: %+v", out)
+	}
 }
 
 // Plies tell how stitches show: told where both are known, from a count too, and never worse

@@ -26,17 +26,31 @@ func (o Comparison) Summary() string {
 	}
 	s += "."
 	switch {
-	case o.SecondBallCount == nil:
+	case o.NeededM == nil:
 	case o.Verdict == VerdictUnspecified:
-		s += " If it does, it takes " + report.CountOf(*o.SecondBallCount, "balls") + ", for " + LengthWords(o.unit, *o.NeededM) + "."
+		s += " If it does, you need " + o.needed() + "."
+	case o.Verdict < VerdictNo && o.SecondBallCount != nil:
+		s += " Buy " + o.needed() + "."
 	case o.Verdict < VerdictNo:
-		s += " Buy " + report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + LengthWords(o.unit, *o.NeededM)
-		if o.second.strands > 1 {
-			s += " in " + report.CountOf(o.second.strands, "strands")
-		}
-		s += "."
+		s += " You need " + o.needed() + "."
 	}
 	return s
+}
+
+// needed is how much of the second it takes: balls if they can be counted, metres, and grams
+// where it is sold by mass.
+func (o Comparison) needed() string {
+	metres, strands, mass := LengthWords(o.unit, *o.NeededM), "", ""
+	if o.second.strands > 1 {
+		strands = " in " + report.CountOf(o.second.strands, "strands")
+	}
+	if o.SecondBallCount != nil {
+		return report.CountOf(*o.SecondBallCount, "balls") + " of it, for " + metres + strands
+	}
+	if o.NeededG != nil {
+		mass = ", " + MassWords(o.unit, *o.NeededG)
+	}
+	return metres + " of it" + strands + mass
 }
 
 // inShort is why an aspect is no fit, for the summary.

@@ -109,6 +109,6 @@ func (y *circular) easedNotice() []report.Notice {
 		return nil
 	}
 	return []report.Notice{{Reason: StepsEased, Field: "tolerance_percent",
-		Description: "the rounds leave " + and(counts) + " stitches where the steps want " + and(wanted) +
+		Description: "the rounds leave " + report.Listed(counts) + " stitches where the steps want " + report.Listed(wanted) +
 			", so that they are easy to work; 0 keeps to the steps, to the nearest stitch"}}
 }

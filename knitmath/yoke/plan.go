@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -167,13 +166,13 @@ func (y *circular) ruffles() []report.Notice {
 	}
 	times := measure.Decimal(worst, 2) + " times what a flat disc would since the decrease round before it"
 	const ruffles = "; the fabric ruffles there rather than lies"
-	switch last := len(rounds) - 1; {
-	case last < 0:
+	switch len(rounds) {
+	case 0:
 		return nil
-	case last == 0:
+	case 1:
 		return []report.Notice{{Reason: Ruffles, Description: "round " + rounds[0] + " loses " + times + ruffles}}
 	default:
-		return []report.Notice{{Reason: Ruffles, Description: "rounds " + strings.Join(rounds[:last], ", ") + " and " + rounds[last] +
+		return []report.Notice{{Reason: Ruffles, Description: "rounds " + report.Listed(rounds) +
 			" lose up to " + times + ruffles}}
 	}
 }

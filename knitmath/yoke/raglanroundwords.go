@@ -150,5 +150,5 @@ func partsWord(parts decreasing) string {
 			words = append(words, name)
 		}
 	}
-	return and(words)
+	return report.Listed(words)
 }

@@ -20,7 +20,7 @@ func (r raglan) describe(kind raglanKind) string {
 	}
 	var b strings.Builder
 	if len(usual) > 0 {
-		b.WriteString("In " + and(usual) + ": ssk, knit to the last 2 stitches before the next " + r.landmark() + ", k2tog. ")
+		b.WriteString("In " + report.Listed(usual) + ": ssk, knit to the last 2 stitches before the next " + r.landmark() + ", k2tog. ")
 	}
 	switch kind.last {
 	case 2:
@@ -130,15 +130,6 @@ func roundList(rounds []int) string {
 	}
 	flush()
 	return strings.Join(parts, ", ")
-}
-
-// and joins words: "a", "a and b", "a, b and c".
-func and(words []string) string {
-	last := len(words) - 1
-	if last < 1 {
-		return strings.Join(words, "")
-	}
-	return strings.Join(words[:last], ", ") + " and " + words[last]
 }
 
 // Summary says the answer in words.

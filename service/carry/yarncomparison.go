@@ -60,6 +60,7 @@ func comparisonOut(out yarn.Comparison) *knitmathv1.CompareYarnsResponse {
 		FirstWrapsPerInch:    out.FirstWrapsPerInch,
 		SecondWrapsPerInch:   out.SecondWrapsPerInch,
 		NeededM:              out.NeededM,
+		NeededG:              out.NeededG,
 		SecondBallCount:      optional(out.SecondBallCount, countOut),
 	}
 }

@@ -1678,8 +1678,9 @@ type EstimateYarnResponse struct {
 	//     by loop holds less well.
 	//   - STATE_UNKNOWN, at state: it is not given, so that the range by loop covers
 	//     all states.
-	//   - ROWS_DERIVED, at stitch_gauge: the rows are those of stockinette; give the gauge
-	//     if it can be had.
+	//   - ROWS_DERIVED, at stitch_gauge: the rows are those of stockinette, or of garter
+	//     stitch where all is of that; give the gauge if it can be had. It names the fabrics
+	//     of the question that keep to other rows.
 	//   - EDGES_NOT_WEIGHED, at put_up: without it grams by swatch do not have the edges,
 	//     the fringe and the pompoms.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`

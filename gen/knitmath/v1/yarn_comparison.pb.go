@@ -403,13 +403,13 @@ type CompareYarnsRequest struct {
 	// The yarn to take instead.
 	Second *ComparedYarn `protobuf:"bytes,2,opt,name=second,proto3" json:"second,omitempty"`
 	// Balls of the first that the pattern takes, 1 to 10,000: whole balls, as patterns list
-	// them; part of a ball is told in first_length_m. Needs put_up of both.
+	// them; part of a ball is told in first_length_m. Needs put_up of the first.
 	FirstBallCount *int32 `protobuf:"varint,3,opt,name=first_ball_count,json=firstBallCount,proto3,oneof" json:"first_ball_count,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,4,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Or the metres of the first that the pattern takes, all its strands added up, 0.1 to
-	// 10,000,000. Needs put_up of the second. Not together with first_ball_count.
+	// 10,000,000. Not together with first_ball_count.
 	FirstLengthM *float64 `protobuf:"fixed64,5,opt,name=first_length_m,json=firstLengthM,proto3,oneof" json:"first_length_m,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
@@ -597,10 +597,13 @@ type CompareYarnsResponse struct {
 	// Metres of the second that are needed, all its strands added up;
 	// absent unless the question says how much of the first.
 	NeededM *float64 `protobuf:"fixed64,16,opt,name=needed_m,json=neededM,proto3,oneof" json:"needed_m,omitempty"`
-	// Balls of the second, by length, rounded up; absent likewise.
+	// Balls of the second, by length, rounded up; absent likewise, and without its put_up.
 	SecondBallCount *int32 `protobuf:"varint,17,opt,name=second_ball_count,json=secondBallCount,proto3,oneof" json:"second_ball_count,omitempty"`
-	unknownFields   protoimpl.UnknownFields
-	sizeCache       protoimpl.SizeCache
+	// Grams of needed_m, for a yarn that is sold by mass; absent where its length is not
+	// known by put_up or count.
+	NeededG       *float64 `protobuf:"fixed64,18,opt,name=needed_g,json=neededG,proto3,oneof" json:"needed_g,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
 }
 
 func (x *CompareYarnsResponse) Reset() {
@@ -747,6 +750,13 @@ func (x *CompareYarnsResponse) GetSecondBallCount() int32 {
 	return 0
 }
 
+func (x *CompareYarnsResponse) GetNeededG() float64 {
+	if x != nil && x.NeededG != nil {
+		return *x.NeededG
+	}
+	return 0
+}
+
 var File_knitmath_v1_yarn_comparison_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
@@ -790,7 +800,7 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\fAspectResult\x12/\n" +
 	"\x06aspect\x18\x01 \x01(\x0e2\x17.knitmath.v1.YarnAspectR\x06aspect\x12.\n" +
 	"\averdict\x18\x02 \x01(\x0e2\x14.knitmath.v1.VerdictR\averdict\x12\x10\n" +
-	"\x03why\x18\x03 \x01(\tR\x03why\"\xd0\a\n" +
+	"\x03why\x18\x03 \x01(\tR\x03why\"\xfd\a\n" +
 	"\x14CompareYarnsResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -812,7 +822,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x14first_wraps_per_inch\x18\x0e \x01(\x01H\x05R\x11firstWrapsPerInch\x88\x01\x01\x126\n" +
 	"\x15second_wraps_per_inch\x18\x0f \x01(\x01H\x06R\x12secondWrapsPerInch\x88\x01\x01\x12\x1e\n" +
 	"\bneeded_m\x18\x10 \x01(\x01H\aR\aneededM\x88\x01\x01\x12/\n" +
-	"\x11second_ball_count\x18\x11 \x01(\x05H\bR\x0fsecondBallCount\x88\x01\x01B\f\n" +
+	"\x11second_ball_count\x18\x11 \x01(\x05H\bR\x0fsecondBallCount\x88\x01\x01\x12\x1e\n" +
+	"\bneeded_g\x18\x12 \x01(\x01H\tR\aneededG\x88\x01\x01B\f\n" +
 	"\n" +
 	"_first_texB\r\n" +
 	"\v_second_texB\x19\n" +
@@ -822,7 +833,8 @@ const file_knitmath_v1_yarn_comparison_proto_rawDesc = "" +
 	"\x15_first_wraps_per_inchB\x18\n" +
 	"\x16_second_wraps_per_inchB\v\n" +
 	"\t_needed_mB\x14\n" +
-	"\x12_second_ball_count*\x8f\x02\n" +
+	"\x12_second_ball_countB\v\n" +
+	"\t_needed_g*\x8f\x02\n" +
 	"\x05Fibre\x12\x15\n" +
 	"\x11FIBRE_UNSPECIFIED\x10\x00\x12\x0e\n" +
 	"\n" +
