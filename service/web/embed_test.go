@@ -89,7 +89,8 @@ document.addEventListener('knitmath-refusal', (e) => refused.push(e.detail));</s
 <script src="%[1]s/embed/v1.js" async></script>
 <main><h1>Our wool</h1><knitmath-question id="first" question="yarn/estimateYarn"
  locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
-<knitmath-question id="second" question="shaping/planTaper"></knitmath-question></main></html>`
+<knitmath-question id="second" question="shaping/planTaper"></knitmath-question>
+<knitmath-question id="third" question="yarn/estimateYarn" units="in"></knitmath-question></main></html>`
 
 // reachedInside notes what the keyboard comes to within the elements, and what shows it.
 const reachedInside = `window.reached = new Set(); window.unseen = [];
@@ -123,7 +124,7 @@ func TestEmbeddedByKeyboardAndOnPaper(t *testing.T) {
 	base = serve(t, shop.URL)
 	p := open(t, in)
 	p.run(chromedp.EmulateViewport(900, 900), chromedp.Navigate(shop.URL))
-	p.until(`heard.length >= 2`)
+	p.until(`heard.length >= document.querySelectorAll("knitmath-question").length`)
 	p.run(chromedp.Evaluate[chromedp.Void](reachedInside))
 	n, err := strconv.Atoi(p.text(operatedInside + ".length"))
 	if err != nil || n < 20 {
@@ -163,7 +164,7 @@ func TestEmbeddedInALightPage(t *testing.T) {
 	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
 		{Name: "prefers-color-scheme", Value: "dark"}}})
 	p.run(chromedp.EmulateViewport(700, 900), chromedp.Navigate(shop.URL))
-	p.until(`heard.length >= 2`)
+	p.until(`heard.length >= document.querySelectorAll("knitmath-question").length`)
 	field := `getComputedStyle(document.getElementById('row').shadowRoot.querySelector('input')).backgroundColor`
 	if got := p.text(field); got != "rgb(255, 255, 255)" {
 		t.Errorf("a field on a light page is %s", got)
@@ -187,7 +188,7 @@ func TestEmbeddedForEverybody(t *testing.T) {
 		call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{
 			{Name: "prefers-color-scheme", Value: scheme}}})
 		p.run(chromedp.EmulateViewport(900, 900), chromedp.Navigate(shop.URL))
-		p.until(`heard.length >= 2`)
+		p.until(`heard.length >= document.querySelectorAll("knitmath-question").length`)
 		p.picture("embedded-" + scheme)
 		checkAxe(p, axe, "embedded, "+scheme)
 		checkReflow(p, "embedded, "+scheme)

@@ -60,9 +60,9 @@ export class Answer {
       answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
     ].filter(Boolean));
     this.showDirections(answer.directions ?? []);
-    this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer)).filter(Boolean));
+    this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer, this.options.mark)).filter(Boolean));
     this.figures.replaceChildren(...[figuresOf(this.made.figures ?? [], answer, unit)].filter(Boolean));
-    this.tables.replaceChildren(...(this.made.tables ?? []).map((t) => table(t, answer, unit)).filter(Boolean));
+    this.tables.replaceChildren(...(this.made.tables ?? []).map((t) => table(t, answer, this.options)).filter(Boolean));
     this.all.replaceChildren(treeOf(answer, unit, this.made));
     this.sources.replaceChildren(...(answer.sources ?? []).map((source) =>
       el('li', {}, el('strong', {}, source.figure), `: ${source.citation} `, el('span', { class: 'standing' }, `(${standing(source)})`))));
@@ -135,17 +135,17 @@ function figuresOf(figures, answer, unit) {
 
 // lines is a text that is an answer itself, such as rows as patterns write them. One that
 // is set in columns is not broken: it moves sideways.
-function lines({ path, title, set }, answer) {
+function lines({ path, title, set }, answer, mark) {
   const text = at(answer, path);
   if (!text) return null;
   return el('section', {}, el('h2', {}, title),
-    el('pre', { class: set ? 'lines set' : 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title }, text));
+    el('pre', { class: set ? 'lines set' : 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title + mark }, text));
 }
 
-function table({ path, title, columns }, answer, unit) {
+function table({ path, title, columns }, answer, { unit, mark }) {
   const items = at(answer, path) ?? [];
   if (!items.length) return null;
-  return el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': title }, el('table', {}, el('caption', {}, title),
+  return el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': title + mark }, el('table', {}, el('caption', {}, title),
     el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.label)))),
     el('tbody', {}, ...items.map((item) => el('tr', {}, ...columns.map((column) => {
       const value = at(item, column.path);

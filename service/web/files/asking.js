@@ -13,12 +13,13 @@ const pause = 200;
 const longest = 4000;
 
 export class Asking {
-  // what: {base, files, question, unit, key, locked, fixed, begun, changed, answered, refused}.
+  // what: {base, files, question, unit, key, locked, fixed, mark, begun, changed, answered, refused}.
   // base is where the service is, files where the descriptions of its questions are;
-  // fixed are pairs of path and value that cannot be changed, locked their paths.
+  // fixed are pairs of path and value that cannot be changed, locked their paths; mark tells
+  // it from the same question elsewhere on a page, for those who hear what things are called.
   constructor(root, what) {
     Object.assign(this, { root, what });
-    this.options = { unit: what.unit, locked: what.locked, brief: false };
+    this.options = { unit: what.unit, locked: what.locked, mark: what.mark ?? '', brief: false };
     this.asked = 0;
   }
 
@@ -33,11 +34,12 @@ export class Asking {
     this.asExample = !pairs.length;
     this.fill(pairs.length ? pairs : this.example());
     this.done = done;
-    this.formBox = el('form', { class: 'asks', part: 'form', novalidate: true, 'aria-label': `Question: ${this.made.title ?? this.form.title}`, submit: (e) => {
+    const called = (this.made.title ?? this.form.title) + this.options.mark;
+    this.formBox = el('form', { class: 'asks', part: 'form', novalidate: true, 'aria-label': `Question: ${called}`, submit: (e) => {
       e.preventDefault();
       this.ask();
     } });
-    this.answerBox = el('section', { class: 'answer', part: 'answer', 'aria-label': `Answer: ${this.made.title ?? this.form.title}` });
+    this.answerBox = el('section', { class: 'answer', part: 'answer', 'aria-label': `Answer: ${called}` });
     this.root.replaceChildren(this.formBox, this.answerBox);
     this.fields = new Form(this.formBox, this.form, this.made, this.store, this.options, () => this.changed());
     this.answer = new Answer(this.answerBox, this.made, this.options, (ticked) => {

@@ -34,6 +34,12 @@ class KnitmathQuestion extends HTMLElement {
     return this.getAttribute('units') === 'in' ? 'in' : 'cm';
   }
 
+  // mark is the place of this element among those that ask the same, where it is not alone.
+  get mark() {
+    const alike = [...document.querySelectorAll(`${this.localName}[question="${CSS.escape(this.getAttribute('question') ?? '')}"]`)];
+    return alike.length > 1 ? `, ${alike.indexOf(this) + 1}` : '';
+  }
+
   // pairs are the values of an attribute, written as in a link: "gauge.stitches=22&gauge.rows=30".
   pairs(name) {
     return [...new URLSearchParams(this.getAttribute(name) ?? '')];
@@ -45,7 +51,7 @@ class KnitmathQuestion extends HTMLElement {
     const fixed = new Set(locked.map(([path]) => path));
     const asking = new Asking(box, {
       base, files: base + files, question: this.getAttribute('question') ?? '', unit: this.unit, key: this.getAttribute('key'),
-      locked: fixed, fixed: locked,
+      locked: fixed, fixed: locked, mark: this.mark,
       answered: (detail) => this.tell('knitmath-answer', detail),
       refused: (detail) => this.tell('knitmath-refusal', detail),
     });
