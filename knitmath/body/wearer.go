@@ -3,14 +3,13 @@ package body
 // A Wearer is who a body of so many centimetres round the garment's chest is knit for.
 type Wearer struct{ BodyCm, HeadCm, HandCm float64 }
 
-// wearers, from the smallest: a body 5 cm wider than the chest, the head of
-// the second centile of that age, since none smaller is to be counted on (UK-WHO and UK90
-// growth charts, girls), and the girth of the hand, for which children have no better
-// source than a shop's list. What lies between is between; who is larger
-// has the last one's, and who is smaller is a toy. The first two are a child born early
-// and one just born: the second centile at 32 weeks and at 40 (UK90, girls), and the girth of
-// the hand in proportion to the head; all of these are from memory.
-var wearers = []Wearer{{30, 26, 7.5}, {38, 31.5, 9}, {45, 37, 10.5}, {55, 44.5, 13}, {68, 49.5, 15}, {80, 52.5, 17.5}}
+// wearers, from the smallest: a body 5 cm wider than the chest, the median head of that age
+// (boys, whose heads are the larger; UK-WHO growth charts, as in ListBodySizes), and the
+// girth of the hand, for which children have no better source than a shop's list. What lies
+// between is between; who is larger has the last one's, and who is smaller is a toy. The
+// first two are a child born early and one just born: the head of the trade's chart and the
+// median at 2 weeks. Hands of the first two are from memory, in proportion to the head.
+var wearers = []Wearer{{30, 30.5, 7.5}, {38, 35.9, 9}, {45, 40.5, 10.5}, {55, 48.3, 13}, {68, 52.7, 15}, {80, 56.9, 17.5}}
 
 // WearerOf is who a body is knit for; ok is false for a toy.
 func WearerOf(bodyCm float64) (w Wearer, ok bool) {

@@ -10,7 +10,7 @@ var (
 	thirdCited = report.Source{Figure: "neck a third of the width, if nobody says", Citation: textbook,
 		Status: report.SourceStatusSecondHand, Uncertain: true}
 	depthCited = report.Source{Figure: "depth of the neck, 5 to 7.5 cm in front and 1.3 to 3.8 cm behind, if nobody says",
-		Citation: textbook + "; between them by the width of the neck, own choice", Status: report.SourceStatusSecondHand, Uncertain: true}
+		Citation: textbook + "; between them by the width of the neck and the head, own choice", Status: report.SourceStatusSecondHand, Uncertain: true}
 	curveCited = report.Source{Figure: "curve of the neck", Status: report.SourceStatusOwnDerivation,
 		Citation: "a quarter of an ellipse from the middle of the neck to its depth; the middle as wide as it is flat, at least a third"}
 	slantCited = report.Source{Figure: "slant of a V: one stitch on a pin of an odd neck, two of an even one; every 4th row, if nobody says",
@@ -28,8 +28,8 @@ var (
 	stretchCited = report.Source{Figure: "a ribbed edge gives 1.3 to 1.6 times its width", Citation: "from memory",
 		Status: report.SourceStatusFromMemory}
 	headCited = report.Source{Figure: "the head that goes through", Status: report.SourceStatusSecondHand,
-		Citation: "2nd centile of girls by age, UK-WHO and UK90 growth references read off a library of growth charts, for a body " +
-			"5 cm wider than the chest"}
+		Citation: "median of boys by age, UK-WHO and UK90 growth references read off a library of growth charts, for a body " +
+			"5 cm wider than the chest; the body, if nobody says, 2.5 times the width across the shoulders, as in the trade's charts"}
 )
 
 // Sources says where the figures come from.

@@ -2,18 +2,22 @@ package neck
 
 import (
 	"fmt"
+	"math"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
-// How deep a neck is where nobody says: half as deep in front as it is wide and 0.15 of that
-// behind, at most as deep as published ones, which are 5 to 7.5 cm and 1.3 to 3.8 cm for
+// How deep a neck is where nobody says: half as deep in front as it is wide, deeper if the
+// head wants it, and 0.15 of that behind, at most as deep as published ones, which are 5 to 7.5 cm and 1.3 to 3.8 cm for
 // necks of some 10 to 25 cm. Own choice.
 const (
 	frontShare, frontMostCm = 0.5, 7.5
 	backShare, backMostCm   = 0.15, 3.8
+	// headSpare is how much longer an edge is planned than a head wants, for what steps and
+	// whole stitches take. Tried out on ordinary necks.
+	headSpare = 1.02
 	// rowsOfSlant: a V loses a stitch at each edge every 4th row. Where rows are so high that it
 	// would reach below vMostCm it loses some of them faster, though none oftener than every
 	// fastSlant rows. Common practice: a V ends above the fullest part of the chest.
@@ -45,8 +49,36 @@ func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field strin
 		most := max(p.usualDepth(vMostCm), fastSlant*slants+evenAbove)
 		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows), "front_depth_rows"
 	}
-	width := p.st.SizeCm(p.neck)
-	return p.usualDepth(min(frontShare*width, frontMostCm)), "front_depth_rows"
+	forHead := 2 * measure.CeilQuotient(p.headDepthCm()*p.rw.PerCm(), 2)
+	return min(max(p.usualDepth(min(frontShare*p.st.SizeCm(p.neck), frontMostCm)), forHead), MaxDepthRows), "front_depth_rows"
+}
+
+// headDepthCm is about how deep a front lets the head through, 0 where nobody's has to: the
+// girth of the band that is wanted less the back's edge is that of a half ellipse, or of the
+// three sides of a square; at most frontMostCm. A little more, since steps and whole stitches are shorter.
+func (p setting) headDepthCm() float64 {
+	head := p.in.head(p.st.SizeCm(p.width))
+	if head == nil {
+		return 0
+	}
+	across := p.st.SizeCm(p.neck)
+	edge := func(depth float64) float64 {
+		if p.in.Shape == ShapeSquare {
+			return across + 2*depth
+		}
+		a, b := across/2, depth
+		return math.Pi / 2 * (3*(a+b) - math.Sqrt((3*a+b)*(a+3*b))) // Ramanujan's
+	}
+	wanted := headSpare**head/fault.Or(p.in.StretchRatio, usualStretch) - edge(backShare*across)
+	low, high := 0.0, frontMostCm
+	for range 12 {
+		if half := (low + high) / 2; edge(half) < wanted {
+			low = half
+		} else {
+			high = half
+		}
+	}
+	return high
 }
 
 // backDepth settles the depth of the back.

@@ -1,6 +1,7 @@
 package neck
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 
@@ -71,9 +72,20 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		part = r.Part
 		n := alike(p.Rows[i:])
 		d = append(d, rowWords(p.Rows[i:i+n]))
+		if l.endsWithNeck(r) {
+			last := l.steps[len(l.steps)-1]
+			d = append(d, fmt.Sprintf("Note: of the %d stitches bound off in row %d the first %d are the end of the %s shoulder, "+
+				"the other %d the neck.", last+l.centre, r.RowNumber, last, strings.Fields(l.sideName(first))[0], l.centre))
+		}
 		i += n
 	}
 	return d
+}
+
+// endsWithNeck reports whether a row binds off a shoulder's last stitches and the neck
+// together, as where a neck has no depth.
+func (l *layout) endsWithNeck(r Row) bool {
+	return l.depth == 0 && !l.held && l.centre > 0 && r.Part == PartWhole && r.RowNumber == l.number(0)
 }
 
 // sideName is a side as it is worn.

@@ -18,17 +18,19 @@ const usualStretch = 1.6
 // Crochet, 1918) and 38 of 78 (M. Hoyer's Colleen jerkin).
 const leastShare, mostShare = 17.0 / 79, 38.0 / 78
 
-// widthToBody is how many times a width across the shoulders a body is round, at the
-// least: that of a garment without armholes. It makes a head rather too small than too
-// large. Own choice.
-const widthToBody = 2
+// widthToBody is how many times a width across the shoulders a garment is round at the
+// chest: in the trade's charts a chest with 5 cm of ease is 2.4 to 2.8 times the width of the
+// back above the armholes, of a child as of a woman or a man (see ListBodySizes). Of a garment
+// without armholes the body is less, and the head that is taken rather too large.
+const widthToBody = 2.5
 
-// head is the head that has to go through, nil if nobody's has.
-func (o *Neckline) head() *float64 {
-	if o.in.HeadCm != nil {
-		return o.in.HeadCm
+// head is the head that has to go through a neck of that width across the shoulders, nil if
+// nobody's has.
+func (in Input) head(widthCm float64) *float64 {
+	if in.HeadCm != nil {
+		return in.HeadCm
 	}
-	if who, ok := body.WearerOf(fault.Or(o.in.BodyCm, widthToBody*o.WidthCm)); ok {
+	if who, ok := body.WearerOf(fault.Or(in.BodyCm, widthToBody*widthCm)); ok {
 		return &who.HeadCm
 	}
 	return nil
@@ -36,7 +38,7 @@ func (o *Neckline) head() *float64 {
 
 // judge says whether the head goes through.
 func (o *Neckline) judge() {
-	o.HeadCm = o.head()
+	o.HeadCm = o.in.head(o.WidthCm)
 	if o.HeadCm != nil {
 		o.GoesOverHead = new(o.StretchedCm >= *o.HeadCm)
 	}

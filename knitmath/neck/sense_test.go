@@ -30,7 +30,8 @@ func TestNotices(t *testing.T) {
 		"a boat neck":            {Input{WidthStitches: new(88), NeckStitches: new(60), Shape: ShapeBoat}, ""},
 		"a small head":           {Input{WidthStitches: new(88), HeadCm: new(70.0)}, "NECK_BELOW_HEAD"},
 		"a band that gives less": {Input{WidthStitches: new(88), StretchRatio: new(1.2)}, "NECK_BELOW_HEAD"},
-		"a toy":                  {Input{WidthStitches: new(30)}, ""},
+		"a toy":                  {Input{WidthStitches: new(26)}, ""},
+		"a child born early":     {Input{WidthStitches: new(30), FrontDepthRows: new(8)}, "NECK_BELOW_HEAD"},
 		"a toy of a small body":  {Input{WidthStitches: new(88), NeckStitches: new(20), BodyCm: new(20.0)}, ""},
 		"as deep behind": {Input{WidthStitches: new(88), FrontDepthRows: new(16), BackDepthRows: new(16)},
 			"FRONT_NOT_BELOW_BACK front_depth_rows"},
@@ -158,6 +159,35 @@ func TestPickedUpByHand(t *testing.T) {
 	for i, want := range []int{52, 19, 30, 19} {
 		if got := out.Sections[i].Stitches; got != want {
 			t.Errorf("section %d has %d stitches, want %d", i+1, got, want)
+		}
+	}
+}
+
+// Whose head goes through is known by the width across the shoulders, as the trade's chart
+// has it: 79 stitches of 22 to 10 cm are a grown person's, of whom the median is taken and
+// not the least (ListBodySizes: boys of 17, 56.9 cm); 25 cm are a child's of 4, whose body is
+// 62.5 cm, between 2 years and 5 (48.3 and 52.7 cm for 55 and 68).
+func TestHeadByTheWidth(t *testing.T) {
+	for width, want := range map[float64]float64{35.9: 56.9, 45: 56.9, 25: 48.3 + 4.4*7.5/13} {
+		out, err := PlanNeckline(Input{Gauge: ordinary(), WidthCm: &width})
+		if err != nil || out.HeadCm == nil {
+			t.Fatal(err, out.HeadCm)
+		}
+		knittest.Near(t, "head", *out.HeadCm, want, 0.4)
+	}
+}
+
+// A front whose depth nobody says is deep enough for the head, as far as 7.5 cm let it.
+func TestDefaultFrontLetsTheHeadThrough(t *testing.T) {
+	for width := 22.0; width <= 46; width++ {
+		for _, shape := range []Shape{ShapeRound, ShapeSquare} {
+			out, err := PlanNeckline(Input{Gauge: ordinary(), Shape: shape, WidthCm: &width, NeckCm: new(0.42 * width)})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if !*out.GoesOverHead || out.Front.DepthCm > 7.5+2.0/3 {
+				t.Errorf("%v cm: %s", width, out.Summary())
+			}
 		}
 	}
 }

@@ -96,3 +96,20 @@ func TestOutlines(t *testing.T) {
 		}
 	})
 }
+
+// Where a neck is bound off with the end of a shoulder, how many stitches are whose is said: of
+// 67 stitches 17, in steps of 5, 4, 4 and 4, are each shoulder's.
+func TestBoatSaysWhatItBindsOff(t *testing.T) {
+	out, err := PlanNeckline(Input{Gauge: ordinary(), Shape: ShapeBoat, WidthStitches: new(67), NeckStitches: new(33),
+		ShoulderSlopeRows: new(8)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := strings.Join(out.Directions(), "\n")
+	for _, want := range []string{"Row 7 (RS): BO 37, k to end: 4 stitches.\nNote: of the 37 stitches bound off in row 7 " +
+		"the first 4 are the end of the left shoulder, the other 33 the neck.\nRight front:"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not in %s", want, text)
+		}
+	}
+}

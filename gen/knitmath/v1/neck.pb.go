@@ -315,8 +315,8 @@ type PlanNecklineRequest struct {
 	// Which counts the neck may have. Default every count.
 	NeckRule *CountRule `protobuf:"bytes,10,opt,name=neck_rule,json=neckRule,proto3" json:"neck_rule,omitempty"`
 	// Depth of the front, 0 to 400 rows, from the end of the shoulder at the neck to the foot of
-	// the neck; to an even number, an odd one up. Default half the width of the neck, at most
-	// 7.5 cm; of a V what a stitch every 4th row at each edge takes, at most 23 cm unless even
+	// the neck; to an even number, an odd one up. Default half the width of the neck, deeper
+	// if the head wants it, at most 7.5 cm; of a V what a stitch every 4th row at each edge takes, at most 23 cm unless even
 	// every 2nd row takes more; of a boat neck 0. Short rows at the shoulders take 2 at least.
 	FrontDepthRows *int32 `protobuf:"varint,11,opt,name=front_depth_rows,json=frontDepthRows,proto3,oneof" json:"front_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
@@ -362,9 +362,9 @@ type PlanNecklineRequest struct {
 	BandRule *CountRule `protobuf:"bytes,27,opt,name=band_rule,json=bandRule,proto3" json:"band_rule,omitempty"`
 	// Girth of the head that goes through, in cm, 5 to 100. Default that of a wearer of body_cm.
 	HeadCm *float64 `protobuf:"fixed64,28,opt,name=head_cm,json=headCm,proto3,oneof" json:"head_cm,omitempty"`
-	// Girth of the garment at the chest, in cm, 0.1 to 1,000, of which the head is that of the
-	// smallest wearers, by age; a body below 30 cm is a toy's, of which no head is known.
-	// Default twice the width across the shoulders.
+	// Girth of the garment at the chest, in cm, 0.1 to 1,000, of which the head is the median
+	// of wearers by age, of the larger ones; a body below 30 cm is a toy's, of which no head is
+	// known. Default 2.5 times the width across the shoulders.
 	BodyCm *float64 `protobuf:"fixed64,29,opt,name=body_cm,json=bodyCm,proto3,oneof" json:"body_cm,omitempty"`
 	// How many times its width at rest the band stretches, 1 to 3. Default 1.6, the most of what
 	// ribbing commonly gives.
