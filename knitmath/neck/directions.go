@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
@@ -75,7 +76,7 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		if l.endsWithNeck(r) {
 			last := l.steps[len(l.steps)-1]
 			d = append(d, fmt.Sprintf("Note: of the %d stitches bound off in row %d the first %d are the end of the %s shoulder, "+
-				"the other %d the neck.", last+l.centre, r.RowNumber, last, strings.Fields(l.sideName(first))[0], l.centre))
+				"the other %d the neck.", last+l.centre, r.RowNumber, last, strings.TrimSuffix(l.sideName(first), " "+l.piece), l.centre))
 		}
 		i += n
 	}
