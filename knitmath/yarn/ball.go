@@ -1,6 +1,8 @@
 package yarn
 
 import (
+	"math/big"
+
 	"example.com/knitmath/knitmath/fault"
 )
 
@@ -26,3 +28,6 @@ func VetPutUp(c *fault.Checks, field string, p *PutUp) {
 	c.RequiredNumber(field, "ball_m", p.BallM, MinBallM, MaxBallM)
 	c.RequiredNumber(field, "ball_g", p.BallG, MinBallG, MaxBallG)
 }
+
+// tex is how thick the yarn of a put-up is, exactly.
+func (p PutUp) tex() Tex { return TexOf(new(big.Rat).Quo(DecimalOf(p.BallM), DecimalOf(p.BallG))) }

@@ -60,7 +60,7 @@ func vetCompared(c *fault.Checks, field string, in *ComparedYarn) comparedYarn {
 	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
 	y.plies = fault.Or(in.Plies, y.plies)
 	if in.PutUp != nil && c.Sound(fault.Join(field, "put_up")) {
-		y.one = TexOf(new(big.Rat).Quo(DecimalOf(in.PutUp.BallM), DecimalOf(in.PutUp.BallG)))
+		y.one = in.PutUp.tex()
 	}
 	if !y.one.IsZero() && y.strands > 0 {
 		y.together = y.one.Strands(y.strands)

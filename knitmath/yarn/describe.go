@@ -15,6 +15,7 @@ import (
 // DescribeYarnRequest.
 type DescribeInput struct {
 	Count          *Count
+	PutUp          *PutUp
 	WrapsPerInch   *float64
 	Stitches       *float64
 	OverCm         *float64
@@ -106,7 +107,7 @@ func DescribeYarn(in DescribeInput) (Description, error) {
 	out := Description{in: in, unit: in.DisplayUnit, yarn: yarn, length: yarn.Tex.length()}
 	nominal := out.read()
 	out.choose()
-	if in.Count != nil {
+	if out.hasLength() {
 		out.measure()
 	}
 	out.remark(nominal)
@@ -114,13 +115,19 @@ func DescribeYarn(in DescribeInput) (Description, error) {
 }
 
 func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
-	if in.Count == nil && in.WrapsPerInch == nil && in.Stitches == nil {
-		for _, field := range []string{"count", "wraps_per_inch", "stitches"} {
-			c.Add(field, fault.ReasonRequired, "is missing, and so are the others; give count, wraps_per_inch or stitches")
+	if in.Count == nil && in.PutUp == nil && in.WrapsPerInch == nil && in.Stitches == nil {
+		for _, field := range []string{"count", "put_up", "wraps_per_inch", "stitches"} {
+			c.Add(field, fault.ReasonRequired, "is missing, and so are the others; give put_up, count, wraps_per_inch or stitches")
 		}
 	}
-	if in.Count != nil {
+	c.AtMostOne(in.PutUp != nil, in.Count != nil, "put_up", "count")
+	VetPutUp(c, "put_up", in.PutUp)
+	switch {
+	case in.Count != nil:
 		yarn, _ = VetCount(c, "count", in.Count)
+	case in.PutUp != nil && c.Sound("put_up"):
+		tex := in.PutUp.tex()
+		yarn = Thickness{Tex: tex, Single: tex, Plies: 1, System: CountSystemMetresPer100G}
 	}
 	c.OptionalNumber("", "wraps_per_inch", in.WrapsPerInch, MinWraps, MaxWraps)
 	c.OptionalNumber("", "stitches", in.Stitches, MinStitches, MaxStitches)
@@ -128,7 +135,7 @@ func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
 	c.OptionalNumber("", "needle_mm", in.NeedleMm, MinNeedleMm, MaxNeedleMm)
 	fault.Enum(c, "", "spinning", in.Spinning, SpinningSilk)
 	c.OptionalNumber("", "twist_per_cm", in.TwistPerCm, MinTwistPerCm, MaxTwistPerCm)
-	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil, "count")
+	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil || in.PutUp != nil, "count")
 	fault.Enum(c, "", "twist_direction", in.TwistDirection, TwistDirectionZ)
 	c.Needs(in.TwistDirection != TwistDirectionUnspecified, "twist_direction", in.TwistPerCm != nil, "twist_per_cm")
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
@@ -152,7 +159,7 @@ func (o *Description) read() (nominal bool) {
 		found, nominal = Categories(o.perCm())
 		add(BasisGauge, func(i int) bool { return slices.ContainsFunc(found, func(c Category) bool { return c.Category == i }) })
 	}
-	if o.in.Count != nil {
+	if o.hasLength() {
 		o.Readings = append(o.Readings, CategoryReading{BasisLength, chartOfLength(o.length)})
 		if usual := usualOfLength(o.length); usual != nil {
 			o.Readings = append(o.Readings, CategoryReading{BasisUsualGauge, usual})
@@ -165,6 +172,9 @@ func (o *Description) read() (nominal bool) {
 	}
 	return nominal
 }
+
+// hasLength reports whether the length to the mass is known, by count or put-up.
+func (o *Description) hasLength() bool { return !o.yarn.Tex.IsZero() }
 
 // spinnersChart is a category as the spinners' chart has it, which is older than the last
 // and calls both of the thickest by the name of the first.

@@ -123,9 +123,38 @@ func TestTwist(t *testing.T) {
 	knittest.Near(t, "angle", out.Twist.AngleDegrees, 45, 1e-9)
 }
 
+// A ball of so many metres and grams is what its metres to 100 g are: the same words, and the
+// same notices at put_up where those of a count stand at count.
+func TestPutUpAsCount(t *testing.T) {
+	differ := 0
+	for metres := 20; metres <= 900; metres += 7 {
+		for _, grams := range []float64{25, 50, 100} {
+			ball := DescribeInput{PutUp: &PutUp{BallM: float64(metres), BallG: grams}, Stitches: new(22.0), TwistPerCm: new(2.0)}
+			count := ball
+			count.PutUp, count.Count = nil, &Count{Number: new(float64(metres) * 100 / grams), System: CountSystemMetresPer100G}
+			got, want := described(t, ball), described(t, count)
+			for i, n := range want.Notices {
+				want.Notices[i].Field = strings.ReplaceAll(n.Field, "count", "put_up")
+				if n.Field == "count" {
+					differ++
+				}
+			}
+			if got.Summary() != want.Summary() || !slices.Equal(got.Notices, want.Notices) || !slices.Equal(got.Sources(), want.Sources()) ||
+				*got.DiameterMm != *want.DiameterMm || got.Twist.AngleDegrees != want.Twist.AngleDegrees {
+				t.Fatalf("%d m, %v g: %q %+v, as a count %q %+v", metres, grams, got.Summary(), got.Notices, want.Summary(), want.Notices)
+			}
+		}
+	}
+	if differ == 0 {
+		t.Error("no notice stood at the length")
+	}
+	_, err := DescribeYarn(DescribeInput{PutUp: &PutUp{BallM: 0, BallG: 50}, Count: &Count{Notation: "2 Nm"}})
+	knittest.WantViolations(t, err, "put_up CONTRADICTORY", "count CONTRADICTORY", "put_up.ball_m REQUIRED")
+}
+
 func TestDescribeFaults(t *testing.T) {
 	_, err := DescribeYarn(DescribeInput{})
-	knittest.WantViolations(t, err, "count REQUIRED", "wraps_per_inch REQUIRED", "stitches REQUIRED")
+	knittest.WantViolations(t, err, "count REQUIRED", "put_up REQUIRED", "wraps_per_inch REQUIRED", "stitches REQUIRED")
 	_, err = DescribeYarn(DescribeInput{WrapsPerInch: new(math.NaN()), Stitches: new(0.0), OverCm: new(101.0), NeedleMm: new(-1.0),
 		Spinning: 5, TwistPerCm: new(0.0), DisplayUnit: 3})
 	knittest.WantViolations(t, err, "wraps_per_inch NOT_FINITE", "stitches OUT_OF_RANGE", "over_cm OUT_OF_RANGE", "needle_mm OUT_OF_RANGE",

@@ -13,7 +13,7 @@ const (
 	// Field is that measure.
 	BeyondChart report.Reason = "BEYOND_CHART"
 	// UsualGaugeDiffers: by the gauge that is usual for a length it has another category than
-	// by the chart of lengths. Field is count.
+	// by the chart of lengths. Field is count or put_up.
 	UsualGaugeDiffers report.Reason = "USUAL_GAUGE_DIFFERS"
 	// NoCategory: a measure lies in a gap of the chart. Field is that measure.
 	NoCategory report.Reason = "NO_CATEGORY"
@@ -32,9 +32,19 @@ const (
 	NominalGauge report.Reason = "NOMINAL_GAUGE"
 )
 
-// basisFields are where each measure stands in the question.
-var basisFields = [...]string{BasisGauge: "stitches", BasisLength: "count", BasisSpinnersWraps: "wraps_per_inch",
-	BasisStandardWraps: "wraps_per_inch", BasisUsualGauge: "count"}
+// field is where a measure stands in the question.
+func (o *Description) field(b Basis) string {
+	switch b {
+	case BasisGauge:
+		return "stitches"
+	case BasisSpinnersWraps, BasisStandardWraps:
+		return "wraps_per_inch"
+	}
+	if o.in.PutUp != nil {
+		return "put_up"
+	}
+	return "count"
+}
 
 // basisWords name the measures.
 var basisWords = [...]string{BasisUnspecified: "", BasisGauge: "gauge", BasisLength: "length to the pound",
@@ -78,15 +88,15 @@ func (o *Description) remarkReadings(chosen []int, add func(reason report.Reason
 			// A length is right by either of its readings; remarkLength compares them.
 		case o.beyondChart(r.Basis) != inChart:
 			if r.Basis != BasisStandardWraps { // which are the same wraps
-				add(BeyondChart, basisFields[r.Basis], "is "+o.beyondWords(r.Basis))
+				add(BeyondChart, o.field(r.Basis), "is "+o.beyondWords(r.Basis))
 			}
 		case len(r.Categories) == 0:
-			add(NoCategory, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it lies in a gap of the chart, which is no partition")
+			add(NoCategory, o.field(r.Basis), "by "+basisWords[r.Basis]+" it lies in a gap of the chart, which is no partition")
 		case r.Basis == BasisGauge && o.laceByLength():
-			add(Disagrees, basisFields[r.Basis], "by gauge it is "+categoryWords(r.Categories)+
+			add(Disagrees, o.field(r.Basis), "by gauge it is "+categoryWords(r.Categories)+
 				"; lace is worked on larger needles than its weight, so the length decides")
 		case len(common(chosen, r.Categories)) == 0:
-			add(Disagrees, basisFields[r.Basis], "by "+basisWords[r.Basis]+" it is "+categoryWords(r.Categories)+
+			add(Disagrees, o.field(r.Basis), "by "+basisWords[r.Basis]+" it is "+categoryWords(r.Categories)+
 				", which is not what the answer goes by: measure again, or trust a swatch")
 		}
 	}

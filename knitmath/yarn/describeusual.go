@@ -59,7 +59,7 @@ func outside(x, thick, fine float64) end {
 // usual is what a yarn of known length is usually knit at, in stitches to 10 cm; ok is false
 // where that is not known.
 func (o *Description) usual() (low, high float64, ok bool) {
-	if o.in.Count == nil {
+	if !o.hasLength() {
 		return 0, 0, false
 	}
 	if m := o.length.metresPer100G; m < LeastUsualMetres || m > MostUsualMetres {
@@ -149,7 +149,7 @@ func (o *Description) remarkLength(chosen []int) (report.Notice, bool) {
 		return report.Notice{}, false
 	}
 	low, high, _ := o.usual()
-	return report.Notice{Reason: UsualGaugeDiffers, Field: "count", Description: "is " + categoryWords(o.reading(BasisLength)) +
+	return report.Notice{Reason: UsualGaugeDiffers, Field: o.field(BasisLength), Description: "is " + categoryWords(o.reading(BasisLength)) +
 		" by the spinners' chart of lengths, but ordinary yarns of its length are knit at " + GaugeWords(o.unit, low, high) + ", which is " +
 		categoryWords(o.reading(BasisUsualGauge)) + ": categories go by gauge, so without a swatch expect that"}, true
 }

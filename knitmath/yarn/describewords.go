@@ -96,10 +96,10 @@ func (o Description) Sources() []report.Source {
 	if o.in.WrapsPerInch != nil {
 		sources = append(sources, wrapsCited)
 	}
-	if o.in.WrapsPerInch != nil || o.in.Count != nil {
+	if o.in.WrapsPerInch != nil || o.hasLength() {
 		sources = append(sources, spinnersCited)
 	}
-	if o.in.Count != nil {
+	if o.hasLength() {
 		sources = append(sources, countSources[o.yarn.System], o.in.Spinning.Or(SpinningWorsted).DiameterCited(), ExpectedWrapsCited)
 	}
 	if o.LowGaugeStitches != nil {

@@ -15,6 +15,7 @@ func (yarnService) DescribeYarn(ctx context.Context, req *knitmathv1.DescribeYar
 func descriptionIn(req *knitmathv1.DescribeYarnRequest) yarn.DescribeInput {
 	return yarn.DescribeInput{
 		Count:          yarnCountIn(req.Count),
+		PutUp:          putUpIn(req.PutUp),
 		WrapsPerInch:   req.WrapsPerInch,
 		Stitches:       req.Stitches,
 		OverCm:         req.OverCm,

@@ -98,7 +98,7 @@ type DescribeYarnRequest struct {
 	NeedleMm *float64 `protobuf:"fixed64,5,opt,name=needle_mm,json=needleMm,proto3,oneof" json:"needle_mm,omitempty"`
 	// How it was spun. Default worsted.
 	Spinning Spinning `protobuf:"varint,6,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
-	// Turns to the cm, 0.01 to 100. Needs count.
+	// Turns to the cm, 0.01 to 100. Needs count or put_up.
 	TwistPerCm *float64 `protobuf:"fixed64,7,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
@@ -107,6 +107,8 @@ type DescribeYarnRequest struct {
 	TwistDirection TwistDirection `protobuf:"varint,9,opt,name=twist_direction,json=twistDirection,proto3,enum=knitmath.v1.TwistDirection" json:"twist_direction,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Or the length and mass of one ball, from its band. Not together with count.
+	PutUp *PutUp `protobuf:"bytes,11,opt,name=put_up,json=putUp,proto3" json:"put_up,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -211,6 +213,13 @@ func (x *DescribeYarnRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *DescribeYarnRequest) GetPutUp() *PutUp {
+	if x != nil {
+		return x.PutUp
+	}
+	return nil
+}
+
 func (x *DescribeYarnRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -279,7 +288,7 @@ type DescribeYarnResponse struct {
 	//   - NO_CATEGORY, at the measure: it lies in a gap of the chart.
 	//   - BEYOND_CHART, at the measure: it lies beyond an end of the chart: more than 40
 	//     stitches, or where the chart is open beyond 10 and 100,000 tex, 1 and 100 wraps.
-	//   - USUAL_GAUGE_DIFFERS, at count: by the gauge that is usual for its length it has
+	//   - USUAL_GAUGE_DIFFERS, at count or put_up: by the gauge that is usual for its length it has
 	//     another category than by the spinners' chart of lengths, and the answer has both.
 	//   - SEVERAL_CATEGORIES, at no field: ranges overlap, and nothing that is given decides.
 	//   - DISAGREES, at the measure: it has no category in common with those of the answer,
@@ -475,7 +484,7 @@ var File_knitmath_v1_yarn_description_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\n" +
-	"\"knitmath/v1/yarn_description.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\x82\a\n" +
+	"\"knitmath/v1/yarn_description.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/yardage.proto\x1a\x1cknitmath/v1/yarn_count.proto\x1a\x1cknitmath/v1/yarn_twist.proto\"\xc8\a\n" +
 	"\x13DescribeYarnRequest\x121\n" +
 	"\x05count\x18\x01 \x01(\v2\x16.knitmath.v1.YarnCountB\x03\xe0A\x01R\x05count\x12P\n" +
 	"\x0ewraps_per_inch\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00(@\x19\x00\x00\x00\x00\x00\xc0r@)\x00\x00\x00\x00\x00\x00\xe0?H\x00R\fwrapsPerInch\x88\x01\x01\x12F\n" +
@@ -488,8 +497,11 @@ const file_knitmath_v1_yarn_description_proto_rawDesc = "" +
 	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12Q\n" +
 	"\x0ftwist_direction\x18\t \x01(\x0e2\x1b.knitmath.v1.TwistDirectionB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\x0etwistDirection\x12,\n" +
 	"\fwith_outline\x18\n" +
-	" \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\x11\n" +
+	" \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12.\n" +
+	"\x06put_up\x18\v \x01(\v2\x12.knitmath.v1.PutUpB\x03\xe0A\x01R\x05putUp\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x14\xbaH\x11\"\x0f\n" +
+	"\x05count\n" +
+	"\x06put_upB\x11\n" +
 	"\x0f_wraps_per_inchB\v\n" +
 	"\t_stitchesB\n" +
 	"\n" +
@@ -553,29 +565,31 @@ var file_knitmath_v1_yarn_description_proto_goTypes = []any{
 	(Spinning)(0),                // 5: knitmath.v1.Spinning
 	(DisplayUnit)(0),             // 6: knitmath.v1.DisplayUnit
 	(TwistDirection)(0),          // 7: knitmath.v1.TwistDirection
-	(*Notice)(nil),               // 8: knitmath.v1.Notice
-	(*Source)(nil),               // 9: knitmath.v1.Source
-	(*YarnCategory)(nil),         // 10: knitmath.v1.YarnCategory
-	(*Twist)(nil),                // 11: knitmath.v1.Twist
-	(*Outline)(nil),              // 12: knitmath.v1.Outline
+	(*PutUp)(nil),                // 8: knitmath.v1.PutUp
+	(*Notice)(nil),               // 9: knitmath.v1.Notice
+	(*Source)(nil),               // 10: knitmath.v1.Source
+	(*YarnCategory)(nil),         // 11: knitmath.v1.YarnCategory
+	(*Twist)(nil),                // 12: knitmath.v1.Twist
+	(*Outline)(nil),              // 13: knitmath.v1.Outline
 }
 var file_knitmath_v1_yarn_description_proto_depIdxs = []int32{
 	4,  // 0: knitmath.v1.DescribeYarnRequest.count:type_name -> knitmath.v1.YarnCount
 	5,  // 1: knitmath.v1.DescribeYarnRequest.spinning:type_name -> knitmath.v1.Spinning
 	6,  // 2: knitmath.v1.DescribeYarnRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	7,  // 3: knitmath.v1.DescribeYarnRequest.twist_direction:type_name -> knitmath.v1.TwistDirection
-	0,  // 4: knitmath.v1.CategoryReading.basis:type_name -> knitmath.v1.CategoryBasis
-	8,  // 5: knitmath.v1.DescribeYarnResponse.notices:type_name -> knitmath.v1.Notice
-	9,  // 6: knitmath.v1.DescribeYarnResponse.sources:type_name -> knitmath.v1.Source
-	10, // 7: knitmath.v1.DescribeYarnResponse.categories:type_name -> knitmath.v1.YarnCategory
-	2,  // 8: knitmath.v1.DescribeYarnResponse.readings:type_name -> knitmath.v1.CategoryReading
-	11, // 9: knitmath.v1.DescribeYarnResponse.twist:type_name -> knitmath.v1.Twist
-	12, // 10: knitmath.v1.DescribeYarnResponse.outline:type_name -> knitmath.v1.Outline
-	11, // [11:11] is the sub-list for method output_type
-	11, // [11:11] is the sub-list for method input_type
-	11, // [11:11] is the sub-list for extension type_name
-	11, // [11:11] is the sub-list for extension extendee
-	0,  // [0:11] is the sub-list for field type_name
+	8,  // 4: knitmath.v1.DescribeYarnRequest.put_up:type_name -> knitmath.v1.PutUp
+	0,  // 5: knitmath.v1.CategoryReading.basis:type_name -> knitmath.v1.CategoryBasis
+	9,  // 6: knitmath.v1.DescribeYarnResponse.notices:type_name -> knitmath.v1.Notice
+	10, // 7: knitmath.v1.DescribeYarnResponse.sources:type_name -> knitmath.v1.Source
+	11, // 8: knitmath.v1.DescribeYarnResponse.categories:type_name -> knitmath.v1.YarnCategory
+	2,  // 9: knitmath.v1.DescribeYarnResponse.readings:type_name -> knitmath.v1.CategoryReading
+	12, // 10: knitmath.v1.DescribeYarnResponse.twist:type_name -> knitmath.v1.Twist
+	13, // 11: knitmath.v1.DescribeYarnResponse.outline:type_name -> knitmath.v1.Outline
+	12, // [12:12] is the sub-list for method output_type
+	12, // [12:12] is the sub-list for method input_type
+	12, // [12:12] is the sub-list for extension type_name
+	12, // [12:12] is the sub-list for extension extendee
+	0,  // [0:12] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_yarn_description_proto_init() }
@@ -587,6 +601,7 @@ func file_knitmath_v1_yarn_description_proto_init() {
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
 	file_knitmath_v1_report_proto_init()
+	file_knitmath_v1_yardage_proto_init()
 	file_knitmath_v1_yarn_count_proto_init()
 	file_knitmath_v1_yarn_twist_proto_init()
 	file_knitmath_v1_yarn_description_proto_msgTypes[0].OneofWrappers = []any{}
