@@ -66,7 +66,7 @@ func TestTubesAreReadBack(t *testing.T) {
 			}
 			if o, err := sock.PlanToe(toe); err == nil {
 				read++
-				tubesRead(t, "toe of "+at, o.Directions(), n, o.EndStitches)
+				tubesRead(t, "toe of "+at, o.Directions(), n, o.TipStitches)
 			}
 			toe.Direction = sock.DirectionToeUp
 			if o, err := sock.PlanToe(toe); err == nil {

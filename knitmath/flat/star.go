@@ -45,10 +45,10 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	if c.Err() != nil {
 		return Shape{}
 	}
-	p.grows, p.start = 2*float64(p.wedges)*(points-valleys), 2*p.wedges
+	p.grows, p.start = 2*float64(p.wedges)*(points-valleys), p.wedges
 	out := Shape{Construction: stitch.InTheRound, StartStitches: p.start, TotalRows: p.rows, GrowthStitches: p.grows, WedgeCount: p.wedges,
 		WantedRimStitches: p.grows * float64(p.rows)}
-	out.Rows, out.EndStitches = p.starRows(points, valleys)
+	out.Rows, out.EndStitches = p.starRows(points)
 	if p.inwards {
 		out.StartStitches, out.EndStitches = out.EndStitches, out.StartStitches
 	}
@@ -77,41 +77,43 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	return out
 }
 
-// starRows are the rounds in which points gain or valleys lose, so much of a side in each round.
-func (p *piece) starRows(points, valleys float64) (rows []Row, end int) {
-	gains, losses := *p, *p
-	gains.grows, gains.step = points, 1
-	// The stitches of point and valley are there from the beginning, half a one for a side too
-	// many in every round; the valleys lose it as soon as they can.
-	losses.grows, losses.step, losses.base = valleys, 1, 0.5
-	gaining, losing := gains.straight(1, 1), losses.straight(0, 1)
+// starRows are the rounds in which points gain or valleys lose, so much of a side in each round. In the
+// middle, until a side is settled, neither point nor valley is there yet: it grows as many stitches as lie
+// flat ask for, from one for each point. Then every valley loses what its points have gained beyond that.
+func (p *piece) starRows(points float64) (rows []Row, end int) {
 	var changes []starChange
-	side, late := 0, 0 // stitches of a side; valleys that wait for one
-	for row := 2; row <= p.rows; row++ {
+	side, row := -1, 1 // stitches of a side; without one, the valleys have no stitch yet
+	for row < p.rows && side < settled {
+		row++
+		ch := starChange{row: row, side: side, gain: true}
+		if 2*p.wants(row) >= float64(p.starCount(side)+p.starCount(ch.after())) {
+			changes, side = append(changes, ch), ch.after()
+		}
+	}
+	gains := *p
+	gains.grows, gains.step = points, 1
+	gaining := gains.straight(int(measure.RoundHalfUp(gains.wants(row))), row)
+	for row++; row <= p.rows; row++ {
 		gain := len(gaining) > 0 && gaining[0] == row
 		if gain {
 			gaining = gaining[1:]
 		}
-		if len(losing) > 0 && losing[0] == row {
-			losing, late = losing[1:], late+1
+		ch := starChange{row: row, side: side, gain: gain}
+		ch.lose = side >= settled && p.wants(row) < float64(p.starCount(ch.after())-p.wedges)
+		if side = ch.after(); gain || ch.lose {
+			changes = append(changes, ch)
 		}
-		lose := late > 0 && side > 0 && (gain || side > 1)
-		if !gain && !lose {
-			continue
-		}
-		ch := starChange{row: row, side: side, gain: gain, lose: lose}
-		if lose {
-			late--
-		}
-		side = ch.after()
-		changes = append(changes, ch)
 	}
-	end = p.wedges * 2 * (side + 1)
+	end = p.starCount(side)
 	if p.inwards {
 		slices.Reverse(changes)
 	}
 	return p.writeStar(changes), end
 }
+
+// settled is how many stitches a side has at least when its valley takes one of them, so that none
+// is decreased a round or two after it was increased. Own choice.
+const settled = 3
 
 // writeStar writes the changes in the order worked.
 func (p *piece) writeStar(changes []starChange) (rows []Row) {
@@ -122,14 +124,20 @@ func (p *piece) writeStar(changes []starChange) (rows []Row) {
 			number, counted = p.rows+2-ch.row, ch.row-1
 			from, to, steps = to, from, ch.inwards()
 		}
-		if steps == nil {
-			continue // point and valley would change places with nothing between them
-		}
-		from, to = p.wedges*2*(from+1), p.wedges*2*(to+1)
+		from, to = p.starCount(from), p.starCount(to)
 		rows = append(rows, Row{RowNumber: number, WantedStitches: p.wants(counted), DepartureStitches: float64(to) - p.wants(counted),
 			Instruction: instruction([]stitch.Step{stitch.Repeat(p.wedges, steps...)}, from, to)})
 	}
 	return rows
+}
+
+// starCount is how many stitches a round has whose sides have so many: without sides yet, one for each
+// point.
+func (p *piece) starCount(side int) int {
+	if side < 0 {
+		return p.wedges
+	}
+	return 2 * p.wedges * (side + 1)
 }
 
 // A starChange is a round, counted from the centre, in which the sides of a star of so many
@@ -158,6 +166,9 @@ func (ch starChange) outwards() []stitch.Step {
 	if ch.gain {
 		r.do(stitch.M1L, 1)
 	}
+	if ch.side < 0 {
+		return r // the stitch made is the valley's
+	}
 	if ch.lose {
 		r.do(stitch.Knit, ch.side-1)
 		r.do(stitch.CDD, 1)
@@ -174,14 +185,16 @@ func (ch starChange) outwards() []stitch.Step {
 // inwards works the same in a round from outside: a side loses at the point and gains in the valley.
 func (ch starChange) inwards() []stitch.Step {
 	var r row
-	r.do(stitch.Knit, 1)
 	side := ch.after()
+	if side == 0 {
+		r.do(stitch.K2tog, 1)
+		return r
+	}
+	r.do(stitch.Knit, 1)
 	switch {
-	case ch.gain && side == 1 && !ch.lose:
+	case ch.gain && side == 1:
 		r.do(stitch.CDD, 1)
 		return r
-	case ch.gain && side == 1:
-		return nil
 	case ch.gain:
 		r.do(stitch.SSK, 1)
 		side -= 2

@@ -2,6 +2,7 @@ package flat
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -26,6 +27,11 @@ func TestStarsAreKnit(t *testing.T) {
 				planned++
 				checkShape(t, in, out)
 				outlinetest.CheckFrame(t, out.Outline)
+				for _, r := range out.Rows { // no valley takes what its points have just gained
+					if narrow := min(r.Instruction.StartStitches, r.Instruction.EndStitches); takes(r) && narrow < 2*points*(settled+1) {
+						t.Errorf("%d points, %v cm, %v rows: a valley of %d stitches in round %d", points, cm, rows, narrow, r.RowNumber)
+					}
+				}
 				count, next, total := out.StartStitches, 0, 0
 				for row := 1; row <= out.TotalRows; row++ {
 					if next < len(out.Rows) && out.Rows[next].RowNumber == row {
@@ -50,6 +56,12 @@ func TestStarsAreKnit(t *testing.T) {
 		t.Errorf("planned %d stars: the sweep has shrunk", planned)
 	}
 	t.Logf("%d stars; all stitches within %.1f %%", planned, 100*worst)
+}
+
+// takes reports whether a round of a star works its valleys, and not its points alone.
+func takes(r Row) bool {
+	text := r.Instruction.Row.Text()
+	return strings.Contains(text, "M1") && (strings.Contains(text, "CDD") || strings.Contains(text, "k2tog"))
 }
 
 // Worked by hand: a star of five points whose valleys lie at half of its points has the side

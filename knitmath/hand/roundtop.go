@@ -29,8 +29,8 @@ const (
 )
 
 // topRounds are the rounds of a round top of sections of so many stitches: of n stitches a round
-// decreases, and n - 2 and so many more are worked even.
-func topRounds(section, more int) int { return section*(section-1)/2 + more*(section-1) }
+// decreases, and n - 2 and so many more are worked even, but after the last.
+func topRounds(section, more int) int { return section*(section-1)/2 + more*(section-2) }
 
 // height is a round top's, as a part of what is wanted.
 func (m *mitten) height(rounds int) float64 {

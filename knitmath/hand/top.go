@@ -112,6 +112,9 @@ func PlanMittenTop(in MittenTopInput) (MittenTop, error) {
 		c.Infeasible("the top "+refused, fields...)
 		return MittenTop{}, c.Err()
 	}
+	if in.Kind == TopKindRound {
+		plan.RoundCount -= m.more // what is drawn up has no rounds even before it
+	}
 	length := plan.RoundCount
 	if in.LengthRounds != nil || in.LengthCm != nil {
 		length = m.rounds(&c, in.LengthRounds, in.LengthCm, 0, "mitten", "length_rounds", "length_cm")
@@ -164,7 +167,7 @@ func (m *mitten) top(in MittenTopInput, plan solid.ClosingPlan, length int) Mitt
 		out.Notices = append(out.Notices, report.Notice{Reason: CountAdjusted, Field: m.field, Description: "a round of its own brings the " +
 			report.CountOf(m.stitches, "stitches") + " down to " + strconv.Itoa(first.Instruction.EndStitches) + ", which the top divides"})
 	}
-	out.Notices = solid.EndNotice(out.Notices, in.EndStitches, out.EndStitches)
+	out.Notices = solid.EndNotice(out.Notices, "end_stitches", in.EndStitches, out.EndStitches)
 	if in.Kind == TopKindRound {
 		out.scaled = m.section != bookSection || m.more != bookMore
 		out.Notices = append(out.Notices, m.unlikeHands(out)...)

@@ -90,6 +90,9 @@ func TestPublishedTops(t *testing.T) {
 			t.Errorf("%s: %+v, %v", name, out.Rounds, err)
 			continue
 		}
+		if c.in.Kind == TopKindRound && out.TopRounds != 16 {
+			t.Errorf("%s: %d rounds, where the last leaves what is drawn up", name, out.TopRounds)
+		}
 		for i, r := range out.Rounds {
 			if (top{r.RoundNumber, r.Instruction.EndStitches}) != c.want[i] {
 				t.Errorf("%s: round %d leaves %d, want %v", name, r.RoundNumber, r.Instruction.EndStitches, c.want[i])

@@ -183,7 +183,7 @@ func TestOutlines(t *testing.T) {
 		if got := o.Outline.X.Greatest - o.Outline.X.Least; got != 32 {
 			t.Errorf("kind %d: %v stitches wide", kind, got)
 		}
-		end := float64(o.EndStitches) / 2
+		end := float64(o.TipStitches) / 2
 		if kind == ToeKindShortRows {
 			end = float64(*o.CentreStitches)
 		}

@@ -27,5 +27,5 @@ func Example() {
 	// 18 stitches after the turn,
 	// 17 picked up along each edge; the round of 84 comes back to 64 in 19 rounds,
 	// of which 10 decrease.
-	// A star toe of 64 stitches: 14 decrease rounds of 21 bring it down to 8, which are drawn up.
+	// A star toe of 64 stitches: 14 decrease rounds, of 21 rounds in all, bring it down to 8, which are drawn up.
 }

@@ -51,7 +51,7 @@ func FuzzPlanToe(f *testing.F) {
 	f.Add(int32(3), 61, 5, 8, 0, 0, 2, 3, int32(0), 0.0, 0.0)
 	f.Add(int32(4), 60, 0, 0, 0, 10, 0, 0, int32(2), 30.0, 24.0)
 	f.Fuzz(func(t *testing.T, kind int32, round, wedges, end, more, centre, every, times int, method int32, standard, length float64) {
-		in := ToeInput{Kind: ToeKind(kind), RoundStitches: &round, WedgeCount: given(wedges), EndStitches: given(end),
+		in := ToeInput{Kind: ToeKind(kind), RoundStitches: &round, WedgeCount: given(wedges), TipStitches: given(end),
 			MoreEvenRounds: given(more),
 			CentreStitches: given(centre), TurnMethod: shortrow.TurnMethod(method), WithOutline: true}
 		if every != 0 {

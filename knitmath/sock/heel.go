@@ -192,12 +192,12 @@ func PlanHeel(in HeelInput) (Heel, error) {
 		return Heel{}, err
 	}
 	out := h.plan()
+	out.Notices = h.notices(out)
 	if in.FootLengthCm != nil {
-		if out.FootToHeelCm = h.footToHeel(&c, in, out); c.Err() != nil {
+		if h.footToHeel(&c, in, &out); c.Err() != nil {
 			return Heel{}, c.Err()
 		}
 	}
-	out.Notices = h.notices(out)
 	out.summary, out.directions = out.summarise(), out.direct()
 	if in.WithOutline {
 		out.Outline = h.outline(out)

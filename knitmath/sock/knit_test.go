@@ -183,15 +183,15 @@ func TestShortRowHeelsAreKnit(t *testing.T) {
 					if err != nil {
 						t.Fatalf("%s: %v", at, err)
 					}
-					checkCup(t, at, knitHeel(t, at, o), heel, centre, len(o.Rows))
+					checkCup(t, at, knitHeel(t, at, o), heel, centre, len(o.Rows), 1)
 				}
 			}
 		}
 	}
 }
 
-// checkCup looks at the rows under every stitch of a cup, beyond the leg's one.
-func checkCup(t *testing.T, at string, m *stitch.Machine, heel, centre, rows int) {
+// checkCup looks at the rows under every stitch of a cup, beyond those before it.
+func checkCup(t *testing.T, at string, m *stitch.Machine, heel, centre, rows, before int) {
 	t.Helper()
 	h := m.Heights()
 	beside := (heel - centre) / 2
@@ -203,11 +203,11 @@ func checkCup(t *testing.T, at string, m *stitch.Machine, heel, centre, rows int
 			t.Fatalf("%s: the cup falls at stitch %d: %v", at, x, h)
 		}
 	}
-	if got := h[heel/2] - 1; got != rows {
+	if got := h[heel/2] - before; got != rows {
 		t.Fatalf("%s: %d rows at the centre of %d", at, got, rows)
 	}
 	for x := heel; x < len(h); x++ {
-		if h[x] != 3 {
+		if h[x] != 2+before {
 			t.Fatalf("%s: %d rows at stitch %d of the instep", at, h[x], x)
 		}
 	}

@@ -71,7 +71,7 @@ func TestRefusalsNameWhatWasGiven(t *testing.T) {
 	for round := MinRound; round <= 40; round++ {
 		for kind := ToeKindUnspecified; kind <= ToeKindShortRows; kind++ {
 			for n := range 60 {
-				for _, in := range []ToeInput{{EndStitches: given(n)}, {CentreStitches: given(n)}, {WedgeCount: given(n)},
+				for _, in := range []ToeInput{{TipStitches: given(n)}, {CentreStitches: given(n)}, {WedgeCount: given(n)},
 					{FootLengthCm: new(float64(n)), Gauge: standard}} {
 					in.Kind, in.RoundStitches = kind, &round
 					if _, err := PlanToe(in); err != nil {

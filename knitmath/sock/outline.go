@@ -81,7 +81,7 @@ func (h heel) flapOutline(out Heel) *outline.Outline {
 func (t toe) outline(out Toe) *outline.Outline {
 	spans := []span{{2 * t.round, 0}}
 	if t.toeUp {
-		spans = []span{{2 * *out.StartStitches, 0}}
+		spans = []span{{2 * out.TipStitches, 0}}
 	}
 	if t.kind == ToeKindShortRows {
 		spans = append(spans, span{4 * *out.CentreStitches, out.LengthRows})

@@ -56,7 +56,7 @@ func TestPublishedToes(t *testing.T) {
 	kinds := map[string]ToeKind{"wedge": ToeKindWedge, "round": ToeKindRound, "star": ToeKindStar}
 	for _, row := range knittest.Table(t, "sock/toes.csv") {
 		in := ToeInput{Kind: kinds[row["kind"]], RoundStitches: whole(t, row["round"]), WedgeCount: whole(t, row["wedges"]),
-			MoreEvenRounds: whole(t, row["more_even"]), EndStitches: whole(t, row["end"])}
+			MoreEvenRounds: whole(t, row["more_even"]), TipStitches: whole(t, row["end"])}
 		for _, pair := range strings.Fields(row["rates"]) {
 			every, times, _ := strings.Cut(pair, "x")
 			in.Rates = append(in.Rates, rate(*whole(t, every), *whole(t, times)))

@@ -16,13 +16,16 @@ const (
 	// PickUpUnlikeEdge: fewer stitches are picked up along an edge than it has slipped
 	// ones, or over 4 more. Field is "pick_up_stitches".
 	PickUpUnlikeEdge report.Reason = "PICK_UP_UNLIKE_EDGE"
+	// ToeMustBeShort: before a heel from the toe up the foot has no room for a wedge toe, and has for
+	// the shortest. Field is "foot_length_cm".
+	ToeMustBeShort report.Reason = "TOE_MUST_BE_SHORT"
 	// LooseEnds: the sock is small enough for a baby's foot. Sent with every such toe whose
 	// gauge is known. Field is empty.
 	LooseEnds report.Reason = "LOOSE_ENDS"
 	// CountAdjusted: the stitches of the round are not those that the toe divides, and a
 	// round of its own decreases the rest. Field is what the round was given by.
 	CountAdjusted report.Reason = "COUNT_ADJUSTED"
-	// EndUnmet: more stitches of a toe are left than end_stitches allows. Field is end_stitches.
+	// EndUnmet: the tip of a toe has more stitches than tip_stitches allows. Field is tip_stitches.
 	EndUnmet = solid.EndUnmet
 )
 
@@ -49,11 +52,7 @@ const babyCm = 13.0
 
 // notices are the remarks on a toe.
 func (t toe) notices(in ToeInput, out Toe) []report.Notice {
-	tip := out.EndStitches
-	if out.StartStitches != nil {
-		tip = *out.StartStitches
-	}
-	list := solid.EndNotice(t.halfway(nil), in.EndStitches, tip)
+	list := solid.EndNotice(t.halfway(nil), "tip_stitches", in.TipStitches, out.TipStitches)
 	if out.WedgeCount != nil && t.round%*out.WedgeCount != 0 {
 		field := "round_stitches"
 		if t.fitted != nil {

@@ -68,11 +68,21 @@ func (a around) vet(c *fault.Checks) rounds {
 			return r
 		}
 		if r.round = r.fitted.Count; r.round < MinRound || r.round > MaxRound {
-			c.Infeasible("the round has "+report.CountOf(r.round, "stitches")+"; from "+strconv.Itoa(MinRound)+" to "+
-				strconv.Itoa(MaxRound)+" are planned", "foot_circumference_cm", "gauge")
+			a.unplanned(c, r.round, r.st.Nearest(um))
 		}
 	}
 	return r
+}
+
+// unplanned refuses a round of so many stitches: by its rule, where the foot alone would have so
+// many near as are planned.
+func (a around) unplanned(c *fault.Checks, round, near int) {
+	planned := "; from " + strconv.Itoa(MinRound) + " to " + strconv.Itoa(MaxRound) + " are planned"
+	if four := near / defaultMultiple * defaultMultiple; a.rule != nil && four >= MinRound && near+defaultMultiple <= MaxRound {
+		c.Infeasible("makes the round "+report.CountOf(round, "stitches")+planned+"; left out, it has about "+strconv.Itoa(four), "stitch_rule")
+		return
+	}
+	c.Infeasible("the round has "+report.CountOf(round, "stitches")+planned, "foot_circumference_cm", "gauge")
 }
 
 // halfway is the remark on a round that two counts were equally near to.

@@ -54,7 +54,7 @@ type ToeInput struct {
 	MoreEvenRounds      *int
 	CentreStitches      *int
 	TurnMethod          shortrow.TurnMethod
-	EndStitches         *int
+	TipStitches         *int
 	DisplayUnit         measure.DisplayUnit
 	WithOutline         bool
 }
@@ -73,9 +73,8 @@ type Toe struct {
 	WedgeCount     *int
 	DecreaseRounds *int
 	CentreStitches *int
-	// StartStitches are cast on at the tip; nil from the cuff down.
-	StartStitches *int
-	EndStitches   int
+	// TipStitches are left at the tip, or from the toe up cast on there.
+	TipStitches int
 	// LengthRows is how many rows long the toe is.
 	LengthRows int
 	LengthCm   *float64
@@ -90,6 +89,8 @@ type Toe struct {
 	toeUp  bool
 	unit   measure.DisplayUnit
 	method shortrow.TurnMethod
+	// adjusted is the count that the toe divides where that is not the round's, else 0.
+	adjusted int
 	// closing is how the tube is closed; empty of short rows.
 	closing    []string
 	summary    string
@@ -97,7 +98,8 @@ type Toe struct {
 }
 
 // PlanToe plans a toe and writes every round of it. From the toe up it is that from the cuff
-// down the other way round, increases where that decreases. The round
+// down the other way round, increases where that decreases; of short rows it is the same cup, over
+// half of the stitches cast on. The round
 // begins at one side of the foot, so that its halves are sole and instep.
 //
 // A wedge loses four stitches in a decrease round and a star as many as it has wedges, every
@@ -169,13 +171,13 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 	}
 	out := t.answer()
 	decreases := len(plan.Rounds)
-	if decreases > 0 && plan.Rounds[0].Adjusts {
-		decreases--
+	if plan.Rounds[0].Adjusts {
+		decreases, out.adjusted = decreases-1, plan.Rounds[0].Instruction.EndStitches
 	}
-	out.WedgeCount, out.DecreaseRounds, out.EndStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
+	out.WedgeCount, out.DecreaseRounds, out.TipStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
 	if t.toeUp {
 		plan = q.Opened(plan)
-		out.StartStitches, out.EndStitches, out.LengthRows = &plan.StartStitches, plan.EndStitches, plan.RoundCount
+		out.LengthRows = plan.RoundCount
 	}
 	out.closing = plan.Directions(1)
 	closingRows(plan, func(number int, in stitch.Instruction) {
@@ -201,7 +203,7 @@ func (t toe) closing(in ToeInput) solid.Closing {
 	if len(in.Rates) > 0 {
 		q.Pace = solid.AtRates(in.Rates...)
 	}
-	q.EndStitches = fault.Or(in.EndStitches, q.EndStitches)
+	q.EndStitches = fault.Or(in.TipStitches, q.EndStitches)
 	return q
 }
 
@@ -222,46 +224,66 @@ var roundSections = [...]int{8, 10, 12}
 
 const toeParts = 4
 
-// roundWedges divides a round into sections of 8 or nearly 8 stitches; where the length of
-// the foot is known, of 8, 10 or 12, whichever makes a toe nearest to a quarter of it. A
-// section of s stitches takes s (s-1) / 2 rounds.
+// roundWedges divides a round into sections of 8 stitches; where the length of the foot is known,
+// of 8, 10 or 12, whichever makes a toe nearest to a quarter of it. A section of s stitches takes
+// s (s-1) / 2 rounds.
 func (t toe) roundWedges(in ToeInput) int {
-	section := roundSections[0]
-	if in.FootLengthCm != nil && !t.rw.IsZero() {
-		off := func(s int) float64 { return math.Abs(t.rw.SizeCm(s*(s-1)/2) - *in.FootLengthCm/toeParts) }
-		for _, s := range roundSections {
-			if off(s) < off(section) {
-				section = s
-			}
+	if in.FootLengthCm == nil || t.rw.IsZero() {
+		return t.sectionsOf(roundSections[0])
+	}
+	best, nearest := 0, math.Inf(1)
+	for _, s := range roundSections {
+		wedges := t.sectionsOf(s)
+		s = t.round / wedges
+		if off := math.Abs(t.rw.SizeCm(s*(s-1)/2) - *in.FootLengthCm/toeParts); off < nearest {
+			best, nearest = wedges, off
 		}
 	}
-	return min(max((t.round+section/2)/section, MinWedges), MaxWedges)
+	return best
+}
+
+// sectionsOf is into how many sections the round divides for each to have so many stitches, once
+// what is over is decreased, or as nearly so many as can be.
+func (t toe) sectionsOf(stitches int) int {
+	off := func(wedges int) int { return max(t.round/wedges-stitches, stitches-t.round/wedges) }
+	wedges := max(t.round/stitches, MinWedges)
+	if off(wedges+1) < off(wedges) {
+		wedges++
+	}
+	return min(wedges, MaxWedges)
 }
 
 // planShortRows makes a cup over the sole.
 func (t toe) planShortRows(c *fault.Checks, in ToeInput) Toe {
-	sole := t.round / 2
+	sole, all := t.round/2, t.round
+	if t.toeUp {
+		all = 2 * sole
+	}
 	centre := fault.Or(in.CentreStitches, max(sole/2+(sole/2+sole)%2, 1))
 	if !vetToeCentre(c, sole, centre) {
 		return Toe{}
 	}
-	cup := shortrow.Cup(t.round, sole, centre, t.method)
+	cup := shortrow.Cup(all, sole, centre, t.method)
 	out := t.answer()
 	cupRows(cup, func(r shortrow.WedgeRow) { out.Rows = append(out.Rows, ToeRow{r.RowNumber, r.Side, r.Instruction}) })
 	if last := &out.Rows[len(out.Rows)-1].Instruction; t.round%2 > 0 {
-		*last = evened(*last, t.round-sole)
+		*last = t.evened(*last, t.round-sole)
 	}
 	// The rounds that close the gaps go on over the instep, and lengthen both.
-	out.CentreStitches, out.EndStitches, out.LengthRows = &centre, 2*sole, cupDepthRows(cup)+closingRounds
+	out.CentreStitches, out.TipStitches, out.LengthRows = &centre, 2*sole, cupDepthRows(cup)+closingRounds
 	return out
 }
 
 // evened is a round whose last stitches, the instep's, are knit, with two of them knit together
-// in their middle, so that the sole can be grafted to them.
-func evened(in stitch.Instruction, instep int) stitch.Instruction {
+// in their middle, so that the sole can be grafted to them; or from the toe up with one made there.
+func (t toe) evened(in stitch.Instruction, instep int) stitch.Instruction {
+	op, takes, change := stitch.K2tog, 2, -1
+	if t.toeUp {
+		op, takes, change, instep = stitch.M1L, 0, 1, instep-1
+	}
 	steps := in.Row.Steps
 	last := len(steps) - 1
-	plain, before := steps[last].Count, (instep-2)/2
-	steps = append(steps[:last:last], knit(plain-instep+before), stitch.Do(stitch.K2tog, 1), knit(instep-2-before))
-	return stitch.Instruction{Row: stitch.RowOf(steps...), StartStitches: in.StartStitches, EndStitches: in.EndStitches - 1}
+	plain, before := steps[last].Count, (instep-takes)/2
+	steps = append(steps[:last:last], knit(plain-instep+before), stitch.Do(op, 1), knit(instep-takes-before))
+	return stitch.Instruction{Row: stitch.RowOf(steps...), StartStitches: in.StartStitches, EndStitches: in.EndStitches + change}
 }

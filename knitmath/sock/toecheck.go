@@ -3,7 +3,6 @@ package sock
 import (
 	"fmt"
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -33,7 +32,7 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 	c.OptionalCount("", "more_even_rounds", in.MoreEvenRounds, 0, MaxMoreEven)
 	c.OptionalCount("", "centre_stitches", in.CentreStitches, 1, MaxRound)
 	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
-	c.OptionalCount("", "end_stitches", in.EndStitches, 1, MaxRound)
+	c.OptionalCount("", "tip_stitches", in.TipStitches, 1, MaxRound)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
 	if c.Sound("kind", "direction") {
 		vetToeUses(c, t, in)
@@ -44,9 +43,6 @@ func vetToe(c *fault.Checks, in ToeInput) toe {
 // vetToeUses refuses what the kind has no use for.
 func vetToeUses(c *fault.Checks, t toe, in ToeInput) {
 	kind, short := t.kind, t.kind == ToeKindShortRows
-	if short && t.toeUp {
-		c.Add("direction", fault.ReasonContradictory, "toes of short rows are planned from the cuff down; from the toe up take another kind")
-	}
 	for _, f := range []struct {
 		field string
 		given bool
@@ -57,16 +53,29 @@ func vetToeUses(c *fault.Checks, t toe, in ToeInput) {
 		{"more_even_rounds", in.MoreEvenRounds != nil, kind == ToeKindRound},
 		{"centre_stitches", in.CentreStitches != nil, short},
 		{"turn_method", in.TurnMethod != 0, short},
-		{"end_stitches", in.EndStitches != nil, !short},
-		{"foot_length_cm", in.FootLengthCm != nil, !t.toeUp || kind == ToeKindRound && in.WedgeCount == nil},
-		{"length_ease_cm", in.LengthEaseCm != nil, !t.toeUp},
+		{"tip_stitches", in.TipStitches != nil, !short},
 	} {
 		if f.given && !f.used {
 			c.Add(f.field, fault.ReasonContradictory, "means nothing for this kind of toe, worked in this direction; leave it out")
 		}
 	}
+	t.vetLengths(c, in)
 	if short {
 		vetCupTurns(c, in.TurnMethod)
+	}
+}
+
+// vetLengths refuses the length of a foot where a toe from its tip has no use for it, and says who has.
+func (t toe) vetLengths(c *fault.Checks, in ToeInput) {
+	if !t.toeUp {
+		return
+	}
+	const other = "from the toe up the foot comes after the toe, which does not depend on its length; planHeel says where on the foot the heel begins"
+	if in.FootLengthCm != nil && (t.kind != ToeKindRound || in.WedgeCount != nil) {
+		c.Add("foot_length_cm", fault.ReasonContradictory, other)
+	}
+	if in.LengthEaseCm != nil {
+		c.Add("length_ease_cm", fault.ReasonContradictory, other)
 	}
 }
 
@@ -82,8 +91,8 @@ func (t toe) fields(in ToeInput) []string {
 	if len(in.Rates) > 0 {
 		list = append(list, "rates")
 	}
-	if in.EndStitches != nil {
-		list = append(list, "end_stitches")
+	if in.TipStitches != nil {
+		list = append(list, "tip_stitches")
 	}
 	return list
 }
@@ -111,37 +120,7 @@ func vetToeCentre(c *fault.Checks, sole, centre int) bool {
 // footToToe is how long the foot is when the toe begins.
 func (t toe) footToToe(c *fault.Checks, in ToeInput, toeCm float64) *float64 {
 	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
+	t.vetHeelRoom(c, in, sock, toeCm)
 	cm := sock - toeCm
-	if cm <= 0 {
-		c.Infeasible("the toe is "+t.unit.Size(toeCm)+" long, and the sock only "+t.unit.Size(sock)+t.wayOut(in, toeCm),
-			"foot_length_cm", "gauge")
-		return nil
-	}
 	return &cm
-}
-
-// fittingFoot offers a foot longer than so much, to half a cm.
-func fittingFoot(unit measure.DisplayUnit, cm float64) string {
-	if foot := 0.5 * float64(measure.CeilQuotient(cm+0.01, 0.5)); foot <= MaxFootCm {
-		return "; it fits a foot of " + unit.Size(foot)
-	}
-	return ""
-}
-
-// wayOut is the length of a foot that has room for the toe, to half a cm, and the kind of toe that
-// is shortest, where the foot has room for that.
-func (t toe) wayOut(in ToeInput, toeCm float64) string {
-	ease := fault.Or(in.LengthEaseCm, defaultLengthEase)
-	words := fittingFoot(t.unit, toeCm-ease)
-	shortest, length := ToeKindUnspecified, *in.FootLengthCm+ease
-	for kind := ToeKindWedge; kind <= ToeKindShortRows; kind++ {
-		other, err := PlanToe(ToeInput{Kind: kind, RoundStitches: &t.round, Gauge: in.Gauge})
-		if err == nil && *other.LengthCm < length {
-			shortest, length = kind, *other.LengthCm
-		}
-	}
-	if shortest == ToeKindUnspecified {
-		return words + "; with fewer stitches it is shorter"
-	}
-	return words + "; " + strings.ToLower(toeNames[shortest]) + " is only " + t.unit.Size(length) + " long"
 }

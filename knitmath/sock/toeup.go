@@ -30,7 +30,7 @@ func (h *heel) vetToeUp(c *fault.Checks, in HeelInput) {
 // sock but for the gussets and the turn, which lie along the sole to the back of the heel, or for the depth
 // of short rows or of a heel knit in afterwards. A heart's turn, without a flap after it, rounds the
 // heel: half of it lies along the sole. Source: own derivation.
-func (h heel) footToHeel(c *fault.Checks, in HeelInput, out Heel) *float64 {
+func (h heel) footToHeel(c *fault.Checks, in HeelInput, out *Heel) {
 	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
 	rows := 0
 	switch {
@@ -42,12 +42,9 @@ func (h heel) footToHeel(c *fault.Checks, in HeelInput, out Heel) *float64 {
 		rows = h.rw.Nearest(measure.Micrometres(*out.DepthCm))
 	}
 	long := *h.rowsCm(rows + fault.Or(out.GussetRounds, 0))
-	if cm := sock - long; cm > 0 {
-		return &cm
-	}
-	c.Infeasible("the heel takes "+h.unit.Size(long)+" of the foot, and the sock has only "+h.unit.Size(sock)+
-		fittingFoot(h.unit, long-fault.Or(in.LengthEaseCm, defaultLengthEase)), "foot_length_cm", "gauge")
-	return nil
+	out.Notices = append(out.Notices, h.vetToeRoom(c, in, sock, long)...)
+	cm := sock - long
+	out.FootToHeelCm = &cm
 }
 
 // usualToeUpFlap is a row for every stitch of the heel but 2 or 3, as gussets widen a

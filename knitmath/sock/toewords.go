@@ -19,20 +19,19 @@ func (o Toe) Directions() []string { return o.directions }
 
 // summarise is the toe in two sentences.
 func (o Toe) summarise() string {
-	s := toeNames[o.kind] + " of " + report.CountOf(o.RoundStitches, "stitches")
+	s := toeNames[o.kind] + " of " + report.CountOf(o.RoundStitches, "stitches") + o.sections()
+	if o.toeUp {
+		return s + o.raised()
+	}
 	if o.kind == ToeKindShortRows {
 		s += ": over the sole down to the " + report.CountOf(*o.CentreStitches, "stitches") +
 			" in its middle and out again, then grafted to the instep"
 	} else {
-		if o.toeUp {
-			return s + o.raised()
+		adjust := ""
+		if o.adjusted > 0 {
+			adjust = "a round to " + report.CountOf(o.adjusted, "stitches") + " and "
 		}
-		bring := " bring "
-		if *o.DecreaseRounds == 1 {
-			bring = " brings "
-		}
-		s += ": " + report.CountOf(*o.DecreaseRounds, "decrease rounds") + " of " + strconv.Itoa(o.LengthRows) + bring + "it down to " +
-			strconv.Itoa(o.EndStitches) + ", which are " + o.finish()
+		s += ": " + adjust + o.shaped("decrease rounds", "it down to ") + strconv.Itoa(o.TipStitches) + ", which are " + o.finish()
 	}
 	s += "."
 	if o.LengthCm != nil {
@@ -44,14 +43,35 @@ func (o Toe) summarise() string {
 	return s
 }
 
-// raised is how a toe grows from its tip.
-func (o Toe) raised() string {
+// sections are how many a round toe has.
+func (o Toe) sections() string {
+	if o.kind != ToeKindRound {
+		return ""
+	}
+	return " in " + report.CountOf(*o.WedgeCount, "sections")
+}
+
+// shaped is how many rounds shape a toe, of how many, and that they bring something somewhere.
+func (o Toe) shaped(rounds, what string) string {
 	bring := " bring "
-	if *o.DecreaseRounds == 1 {
+	if *o.DecreaseRounds == 1 && o.adjusted == 0 {
 		bring = " brings "
 	}
-	s := " from its tip: " + report.CountOf(*o.StartStitches, "stitches") + " are cast on, and " +
-		report.CountOf(*o.DecreaseRounds, "increase rounds") + " of " + strconv.Itoa(o.LengthRows) + bring + "them to the round."
+	return report.CountOf(*o.DecreaseRounds, rounds) + ", of " + report.CountOf(o.LengthRows, "rounds") + " in all," + bring + what
+}
+
+// raised is how a toe grows from its tip.
+func (o Toe) raised() string {
+	s := " from its tip: " + report.CountOf(o.TipStitches, "stitches") + " are cast on, "
+	switch {
+	case o.kind == ToeKindShortRows:
+		s += "half of them worked in short rows down to the " + report.CountOf(*o.CentreStitches, "stitches") +
+			" in its middle and out again."
+	case o.adjusted > 0:
+		s += o.shaped("increase rounds", "them to ") + strconv.Itoa(o.adjusted) + ", and the last to the round."
+	default:
+		s += "and " + o.shaped("increase rounds", "them to the round.")
+	}
 	if o.LengthCm != nil {
 		s += " It is " + o.unit.Size(*o.LengthCm) + " long."
 	}
@@ -60,20 +80,40 @@ func (o Toe) raised() string {
 
 // directUp is a toe from its tip.
 func (o Toe) directUp() []string {
-	d := []string{"Cast on " + report.CountOf(*o.StartStitches, "stitches") + " (in a ring that the tail closes) and join in the round.",
+	d := []string{"Cast on " + report.CountOf(o.TipStitches, "stitches") + " (in a ring that the tail closes) and join in the round.",
 		"Note: the round begins at one side of the foot."}
 	if o.kind == ToeKindWedge {
-		d = []string{"Cast on " + report.CountOf(*o.StartStitches, "stitches") + " and join in the round.",
+		d = []string{"Cast on " + report.CountOf(o.TipStitches, "stitches") + " and join in the round.",
 			"Note: cast on half of them on each of two needles, by a cast-on that closes the tip. The round begins at one side of the foot: " +
 				"half of it is the sole, half the instep."}
 	}
+	if o.kind == ToeKindShortRows {
+		d = []string{"Cast on " + report.CountOf(o.TipStitches, "stitches") + " and join in the round.",
+			"Note: cast on half of them on each of two needles, by a cast-on that joins both. The round begins at one side of the foot: " +
+				"the first half of it becomes toe and sole, the other is the instep."}
+		d = o.directCup(d)
+		last := o.Rows[len(o.Rows)-1].Instruction
+		if last.EndStitches > last.StartStitches {
+			d = append(d, "Note: the instep gets a stitch more than the sole, in the next round.")
+		}
+		return append(d, nextRound(last))
+	}
 	return append(d, o.closing...)
+}
+
+// directCup adds the rows of a toe of short rows, but the last.
+func (o Toe) directCup(d []string) []string {
+	d = append(d, technique(o.method)+twiceWrapped(o.method))
+	for _, r := range o.Rows[:len(o.Rows)-1] {
+		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
+	}
+	return append(d, "The last of these goes on over the instep to the end of the round.")
 }
 
 // finish is what is done with the last stitches.
 func (o Toe) finish() string {
 	if o.kind == ToeKindWedge {
-		return "grafted, " + strconv.Itoa(o.EndStitches/2) + " to " + strconv.Itoa(o.EndStitches/2)
+		return "grafted, " + strconv.Itoa(o.TipStitches/2) + " to " + strconv.Itoa(o.TipStitches/2)
 	}
 	return "drawn up"
 }
@@ -99,15 +139,11 @@ func (o Toe) direct() []string {
 	if o.kind != ToeKindShortRows {
 		d = append(d, o.closing...)
 		if o.kind == ToeKindWedge {
-			return append(d, solid.Graft(o.EndStitches/2))
+			return append(d, solid.Graft(o.TipStitches/2))
 		}
-		return append(d, solid.DrawUp(o.EndStitches))
+		return append(d, solid.DrawUp(o.TipStitches))
 	}
-	d = append(d, technique(o.method)+twiceWrapped(o.method))
-	for _, r := range o.Rows[:len(o.Rows)-1] {
-		d = append(d, "Row "+strconv.Itoa(r.RowNumber)+" ("+r.Side.String()+"): "+r.Instruction.Row.Text()+".")
-	}
-	d = append(d, "The last of these goes on over the instep to the end of the round.")
+	d = o.directCup(d)
 	last := o.Rows[len(o.Rows)-1].Instruction
 	if last.EndStitches < last.StartStitches {
 		d = append(d, "Note: the instep has a stitch more than the sole, and the next round knits two of it together.")

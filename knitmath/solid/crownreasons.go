@@ -63,7 +63,7 @@ func (h *hat) form() report.Reason {
 
 // careful are the remarks on a crown that counts right.
 func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notice {
-	list := EndNotice(nil, in.EndStitches, out.EndStitches)
+	list := EndNotice(nil, "end_stitches", in.EndStitches, out.EndStitches)
 	if h.wantedHat > 0 && math.Abs(out.HatCm/h.wantedHat-1) > mostOffSize {
 		list = append(list, report.Notice{Reason: HatSizeUnmet, Field: h.sizeField, Description: "the hat is wanted " +
 			out.unit.Size(h.wantedHat) + " around and is " + out.unit.Size(out.HatCm) + ": " + report.CountOf(out.HatStitches, "stitches") +
@@ -93,12 +93,12 @@ func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notic
 	return list
 }
 
-// EndNotice says that more stitches are left than were to be, where that is so.
-func EndNotice(list []report.Notice, asked *int, left int) []report.Notice {
+// EndNotice says that more stitches are left than were to be in a field, where that is so.
+func EndNotice(list []report.Notice, field string, asked *int, left int) []report.Notice {
 	if asked == nil || left <= *asked {
 		return list
 	}
-	return append(list, report.Notice{Reason: EndUnmet, Field: "end_stitches", Description: report.CountOf(left, "stitches") +
+	return append(list, report.Notice{Reason: EndUnmet, Field: field, Description: report.CountOf(left, "stitches") +
 		" are left where " + strconv.Itoa(*asked) + " may be: what is left has no room for another decrease round"})
 }
 

@@ -101,7 +101,7 @@ func toeIn(req *knitmathv1.PlanToeRequest) sock.ToeInput {
 		MoreEvenRounds:      optional(req.MoreEvenRounds, countIn),
 		CentreStitches:      optional(req.CentreStitches, countIn),
 		TurnMethod:          shortrow.TurnMethod(req.TurnMethod),
-		EndStitches:         optional(req.EndStitches, countIn),
+		TipStitches:         optional(req.TipStitches, countIn),
 		DisplayUnit:         measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:         req.WithOutline,
 	}
@@ -114,8 +114,7 @@ func toeOut(out sock.Toe) *knitmathv1.PlanToeResponse {
 		WedgeCount:     optional(out.WedgeCount, countOut),
 		DecreaseRounds: optional(out.DecreaseRounds, countOut),
 		CentreStitches: optional(out.CentreStitches, countOut),
-		StartStitches:  optional(out.StartStitches, countOut),
-		EndStitches:    countOut(out.EndStitches),
+		TipStitches:    countOut(out.TipStitches),
 		LengthRows:     countOut(out.LengthRows),
 		LengthCm:       out.LengthCm,
 		FootToToeCm:    out.FootToToeCm,

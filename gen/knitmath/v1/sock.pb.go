@@ -366,7 +366,8 @@ type PlanHeelRequest struct {
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,19,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Length of the foot, in cm, 2 to 100: how long the foot of the sock is when the heel begins
-	// is then told. From the toe up only. Needs gauge.
+	// is then told. From the toe up only. Needs gauge. A foot without room for the heel and the
+	// shortest toe is refused.
 	FootLengthCm *float64 `protobuf:"fixed64,20,opt,name=foot_length_cm,json=footLengthCm,proto3,oneof" json:"foot_length_cm,omitempty"`
 	// How much longer than the foot the sock is, in cm, -10 to 10. Default -1: a centimetre
 	// shorter. Only with foot_length_cm.
@@ -644,6 +645,8 @@ type PlanHeelResponse struct {
 	//     thirds of the round.
 	//   - PICK_UP_UNLIKE_EDGE, at pick_up_stitches: fewer stitches are picked up along an edge
 	//     than it has slipped ones, or over 4 more.
+	//   - TOE_MUST_BE_SHORT, at foot_length_cm: before a heel from the toe up the foot has no room
+	//     for a wedge toe, and has for the shortest; the description says which that is.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -901,14 +904,16 @@ type PlanToeRequest struct {
 	// halves up. Only with foot_circumference_cm.
 	StitchRule *CountRule `protobuf:"bytes,6,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// Length of the foot, in cm, 2 to 100: how long the foot of the sock is when the toe begins
-	// is then told. Needs gauge. From the toe up only of a round toe without wedge_count.
+	// is then told. Needs gauge. From the toe up only of a round toe without wedge_count. A foot
+	// without room for the toe and the shallowest heel is refused.
 	FootLengthCm *float64 `protobuf:"fixed64,7,opt,name=foot_length_cm,json=footLengthCm,proto3,oneof" json:"foot_length_cm,omitempty"`
 	// How much longer than the foot the sock is, in cm, -10 to 10. Default -1: a centimetre
 	// shorter. Only with foot_length_cm.
 	LengthEaseCm *float64 `protobuf:"fixed64,8,opt,name=length_ease_cm,json=lengthEaseCm,proto3,oneof" json:"length_ease_cm,omitempty"`
 	// Sections of a round toe, or stacks of a star, 3 to 60. Default of a star 4; of a round toe
-	// sections of 8, or with foot_length_cm of 8, 10 or 12, whichever makes the toe nearest to a
-	// quarter of the foot. What the round has over is decreased in a round of its own.
+	// as many as makes sections of 8 (of fewer than 64 stitches 7 to 10), or with foot_length_cm of
+	// 8, 10 or 12, whichever makes the toe nearest to a quarter of the foot. What the round has over
+	// is decreased in a round of its own.
 	WedgeCount *int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How often a wedge or a star decreases, at most 20 rates one after the other; the last
 	// goes on to the end. Default every 2nd round until half of the stitches are left, then every
@@ -922,16 +927,17 @@ type PlanToeRequest struct {
 	// How short rows turn. Default wrap and turn; yarn overs would lie two and two, and are
 	// refused.
 	TurnMethod TurnMethod `protobuf:"varint,13,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
-	// Stitches that may be left at most, 1 to 400; decreases stop there. Default of a wedge about
-	// a quarter, of a star 8, of a round toe one a section or 12.
-	EndStitches *int32 `protobuf:"varint,14,opt,name=end_stitches,json=endStitches,proto3,oneof" json:"end_stitches,omitempty"`
+	// Stitches of the tip at most, 1 to 400: decreases stop there, or from the toe up so many are
+	// cast on. Default of a wedge about a quarter, of a star 8, of a round toe one a section or 12.
+	TipStitches *int32 `protobuf:"varint,14,opt,name=tip_stitches,json=tipStitches,proto3,oneof" json:"tip_stitches,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,15,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,16,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// Where the sock is worked from. Default the cuff. From the toe up a wedge, a star or a
 	// round toe is that from the cuff down the other way round: where that decreases this
-	// increases, and end_stitches are cast on.
+	// increases, and the tip is cast on. A toe of short rows is the same cup, over half of the
+	// stitches cast on.
 	Direction SockDirection `protobuf:"varint,17,opt,name=direction,proto3,enum=knitmath.v1.SockDirection" json:"direction,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
@@ -1058,9 +1064,9 @@ func (x *PlanToeRequest) GetTurnMethod() TurnMethod {
 	return TurnMethod_TURN_METHOD_UNSPECIFIED
 }
 
-func (x *PlanToeRequest) GetEndStitches() int32 {
-	if x != nil && x.EndStitches != nil {
-		return *x.EndStitches
+func (x *PlanToeRequest) GetTipStitches() int32 {
+	if x != nil && x.TipStitches != nil {
+		return *x.TipStitches
 	}
 	return 0
 }
@@ -1166,14 +1172,14 @@ type PlanToeResponse struct {
 	//     stitches of the round, and a round of its own decreases the rest, or increases.
 	//   - LOOSE_ENDS, at no field: the sock is small enough for a baby, with a caution about loops
 	//     inside.
-	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
+	//   - END_UNMET, at tip_stitches: the tip has more stitches, since there is no room for another
 	//     decrease round; the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// The round as fitted to the foot; absent when it was given.
 	Stitches *FittedCount `protobuf:"bytes,5,opt,name=stitches,proto3" json:"stitches,omitempty"`
-	// Stitches of the round.
+	// Stitches of the round, before the toe or from the toe up after it.
 	RoundStitches int32 `protobuf:"varint,6,opt,name=round_stitches,json=roundStitches,proto3" json:"round_stitches,omitempty"`
 	// Sections or stacks, 2 of a wedge; absent of short rows.
 	WedgeCount *int32 `protobuf:"varint,7,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
@@ -1182,22 +1188,21 @@ type PlanToeResponse struct {
 	DecreaseRounds *int32 `protobuf:"varint,8,opt,name=decrease_rounds,json=decreaseRounds,proto3,oneof" json:"decrease_rounds,omitempty"`
 	// Stitches of the centre of short rows; absent otherwise.
 	CentreStitches *int32 `protobuf:"varint,9,opt,name=centre_stitches,json=centreStitches,proto3,oneof" json:"centre_stitches,omitempty"`
-	// Stitches left to graft or to draw up; from the toe up those of the round.
-	EndStitches int32 `protobuf:"varint,10,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
-	// Stitches cast on at the tip; absent from the cuff down.
-	StartStitches *int32 `protobuf:"varint,11,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
+	// Stitches of the tip: left to graft or to draw up, or from the toe up cast on. Of short rows
+	// those of both halves where the toe is grafted or cast on.
+	TipStitches int32 `protobuf:"varint,10,opt,name=tip_stitches,json=tipStitches,proto3" json:"tip_stitches,omitempty"`
 	// Rows of the toe's length; of short rows those to their fold.
-	LengthRows int32 `protobuf:"varint,12,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
+	LengthRows int32 `protobuf:"varint,11,opt,name=length_rows,json=lengthRows,proto3" json:"length_rows,omitempty"`
 	// The same in cm; absent without gauge.
-	LengthCm *float64 `protobuf:"fixed64,13,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
+	LengthCm *float64 `protobuf:"fixed64,12,opt,name=length_cm,json=lengthCm,proto3,oneof" json:"length_cm,omitempty"`
 	// How long the foot of the sock is when the toe begins, from the back of the heel, in cm;
 	// absent without foot_length_cm.
-	FootToToeCm *float64 `protobuf:"fixed64,14,opt,name=foot_to_toe_cm,json=footToToeCm,proto3,oneof" json:"foot_to_toe_cm,omitempty"`
+	FootToToeCm *float64 `protobuf:"fixed64,13,opt,name=foot_to_toe_cm,json=footToToeCm,proto3,oneof" json:"foot_to_toe_cm,omitempty"`
 	// Every round or row, in the order worked.
-	Rows []*ToeRow `protobuf:"bytes,15,rep,name=rows,proto3" json:"rows,omitempty"`
+	Rows []*ToeRow `protobuf:"bytes,14,rep,name=rows,proto3" json:"rows,omitempty"`
 	// When asked for: the toe laid flat. x is counted from the middle; in cm, or in stitches and
 	// rows without gauge. At most 2,500 points.
-	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,15,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1290,16 +1295,9 @@ func (x *PlanToeResponse) GetCentreStitches() int32 {
 	return 0
 }
 
-func (x *PlanToeResponse) GetEndStitches() int32 {
+func (x *PlanToeResponse) GetTipStitches() int32 {
 	if x != nil {
-		return x.EndStitches
-	}
-	return 0
-}
-
-func (x *PlanToeResponse) GetStartStitches() int32 {
-	if x != nil && x.StartStitches != nil {
-		return *x.StartStitches
+		return x.TipStitches
 	}
 	return 0
 }
@@ -1457,7 +1455,7 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fcentre_stitches\x18\f \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\aR\x0ecentreStitches\x88\x01\x01\x12E\n" +
 	"\vturn_method\x18\r \x01(\x0e2\x17.knitmath.v1.TurnMethodB\v\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01R\n" +
 	"turnMethod\x127\n" +
-	"\fend_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\bR\vendStitches\x88\x01\x01\x12]\n" +
+	"\ftip_stitches\x18\x0e \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x10\x18\x90\x03(\x01H\bR\vtipStitches\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x0f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\x10 \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12c\n" +
 	"\tdirection\x18\x11 \x01(\x0e2\x1a.knitmath.v1.SockDirectionB)\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1a\x1a\x18SOCK_DIRECTION_CUFF_DOWNR\tdirection\x124\n" +
@@ -1472,12 +1470,12 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\f_wedge_countB\x13\n" +
 	"\x11_more_even_roundsB\x12\n" +
 	"\x10_centre_stitchesB\x0f\n" +
-	"\r_end_stitches\"\x90\x01\n" +
+	"\r_tip_stitches\"\x90\x01\n" +
 	"\x06ToeRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x89\x06\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xca\x05\n" +
 	"\x0fPlanToeResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1491,19 +1489,17 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"wedgeCount\x88\x01\x01\x12,\n" +
 	"\x0fdecrease_rounds\x18\b \x01(\x05H\x01R\x0edecreaseRounds\x88\x01\x01\x12,\n" +
 	"\x0fcentre_stitches\x18\t \x01(\x05H\x02R\x0ecentreStitches\x88\x01\x01\x12!\n" +
-	"\fend_stitches\x18\n" +
-	" \x01(\x05R\vendStitches\x12*\n" +
-	"\x0estart_stitches\x18\v \x01(\x05H\x03R\rstartStitches\x88\x01\x01\x12\x1f\n" +
-	"\vlength_rows\x18\f \x01(\x05R\n" +
+	"\ftip_stitches\x18\n" +
+	" \x01(\x05R\vtipStitches\x12\x1f\n" +
+	"\vlength_rows\x18\v \x01(\x05R\n" +
 	"lengthRows\x12 \n" +
-	"\tlength_cm\x18\r \x01(\x01H\x04R\blengthCm\x88\x01\x01\x12(\n" +
-	"\x0efoot_to_toe_cm\x18\x0e \x01(\x01H\x05R\vfootToToeCm\x88\x01\x01\x12'\n" +
-	"\x04rows\x18\x0f \x03(\v2\x13.knitmath.v1.ToeRowR\x04rows\x12.\n" +
-	"\aoutline\x18\x10 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0e\n" +
+	"\tlength_cm\x18\f \x01(\x01H\x03R\blengthCm\x88\x01\x01\x12(\n" +
+	"\x0efoot_to_toe_cm\x18\r \x01(\x01H\x04R\vfootToToeCm\x88\x01\x01\x12'\n" +
+	"\x04rows\x18\x0e \x03(\v2\x13.knitmath.v1.ToeRowR\x04rows\x12.\n" +
+	"\aoutline\x18\x0f \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x0e\n" +
 	"\f_wedge_countB\x12\n" +
 	"\x10_decrease_roundsB\x12\n" +
-	"\x10_centre_stitchesB\x11\n" +
-	"\x0f_start_stitchesB\f\n" +
+	"\x10_centre_stitchesB\f\n" +
 	"\n" +
 	"_length_cmB\x11\n" +
 	"\x0f_foot_to_toe_cm*\x99\x01\n" +

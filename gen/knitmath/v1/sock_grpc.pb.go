@@ -34,7 +34,7 @@ type SockServiceClient interface {
 	// PlanHeel writes a heel row by row, from the cuff down or from the toe up: flap, turn and
 	// gussets, or short rows, or a heel knit in afterwards.
 	PlanHeel(ctx context.Context, in *PlanHeelRequest, opts ...grpc.CallOption) (*PlanHeelResponse, error)
-	// PlanToe writes a toe round by round, worked from the cuff down, and says at which
+	// PlanToe writes a toe round by round, from the cuff down or from its tip, and says at which
 	// length of the foot it begins.
 	PlanToe(ctx context.Context, in *PlanToeRequest, opts ...grpc.CallOption) (*PlanToeResponse, error)
 }
@@ -76,7 +76,7 @@ type SockServiceServer interface {
 	// PlanHeel writes a heel row by row, from the cuff down or from the toe up: flap, turn and
 	// gussets, or short rows, or a heel knit in afterwards.
 	PlanHeel(context.Context, *PlanHeelRequest) (*PlanHeelResponse, error)
-	// PlanToe writes a toe round by round, worked from the cuff down, and says at which
+	// PlanToe writes a toe round by round, from the cuff down or from its tip, and says at which
 	// length of the foot it begins.
 	PlanToe(context.Context, *PlanToeRequest) (*PlanToeResponse, error)
 	mustEmbedUnimplementedSockServiceServer()
