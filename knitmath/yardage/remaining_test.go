@@ -234,3 +234,22 @@ func BenchmarkPlanRemainingYarn(b *testing.B) {
 		})
 	}
 }
+
+// What should be there at a second weighing is said in grams wherever they can be had: by
+// loop too, of a yarn whose put-up is known, 20 g of which are 80 m.
+func TestWeighedAgainInGrams(t *testing.T) {
+	in := RemainingInput{Yarns: []YarnLeft{{LeftG: new(20.0), PutUp: &yarn.PutUp{BallM: 400, BallG: 100}}}, State: FabricStateFullyRelaxed,
+		Sections: []RowsAhead{{Stitches: new(3), ChangeStitches: 2}}, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+	out, err := PlanRemainingYarn(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := out.Directions()[0]; !strings.Contains(d, "there should be 15 g.") {
+		t.Error(d)
+	}
+	in.Yarns[0].LeftG, in.Yarns[0].LeftM = nil, new(80.0)
+	in.Yarns[0].PutUp = nil
+	if out, err = PlanRemainingYarn(in); err != nil || !strings.Contains(out.Directions()[0], "there should be 60 m.") {
+		t.Error(err, out.Directions())
+	}
+}

@@ -12,12 +12,14 @@ import (
 
 var _ report.Answer = Remaining{}
 
-// words writes an amount of a yarn in its own unit.
+// words writes an amount of a yarn in grams where they are known, since a scale is at hand
+// more often than a way to measure what is wound up, and in metres otherwise.
 func (s *supply) words(u measure.DisplayUnit, amount float64) string {
-	if s.byMass {
-		return yarn.MassWords(u, amount)
+	grams, metres := s.both(Range{Likely: amount})
+	if grams == nil {
+		return yarn.LengthWords(u, metres.Likely)
 	}
-	return yarn.LengthWords(u, amount)
+	return yarn.MassWords(u, grams.Likely)
 }
 
 // of names a yarn behind an amount, where there are several.
@@ -95,14 +97,8 @@ func (o Remaining) reachWords() string {
 		safe = ", to be safe after " + strconv.Itoa(*r.Low)
 	}
 	if o.border {
-		return "Begin the border after " + report.CountOf(
-			*r.Likely,
-			"rows",
-		) + " at the latest (" + report.CountOf(
-			*o.MainStitches.Likely,
-			"stitches",
-		) +
-			")" + safe + "."
+		return "Begin the border after " + report.CountOf(*r.Likely, "rows") + " at the latest (" +
+			report.CountOf(*o.MainStitches.Likely, "stitches") + ")" + safe + "."
 	}
 	return "It is enough for " + report.CountOf(*r.Likely, "rows") + ", ending with " +
 		report.CountOf(*o.MainStitches.Likely, "stitches") + strings.Replace(safe, "after", "for", 1) + "."
