@@ -31,11 +31,11 @@ func mustPlan(t *testing.T, in Input) Armhole {
 }
 
 // Counts by hand: (92 + 5)/2 cm at 2.2 are 106.7, 107 stitches; 36 cm are 79.2, 79, so that
-// 14 go at each edge and 7 of them at once; 19.5 cm at 3 are 58.5, 59 rows; 33.5 cm are
+// 14 go at each edge and 7 of them at once; 19.5 cm at 3 are 58.5, 58 rows; 33.5 cm are
 // 73.7, 74 stitches. A top of 3 inches is 16.76, 17, one more for the even sleeve.
 func TestCountsByHand(t *testing.T) {
 	out := mustPlan(t, pullover())
-	if out.Back.StartStitches != 107 || out.Back.EndStitches != 79 || out.UnderarmStitches != 7 || out.Back.HeightRows != 59 ||
+	if out.Back.StartStitches != 107 || out.Back.EndStitches != 79 || out.UnderarmStitches != 7 || out.Back.HeightRows != 58 ||
 		out.Cap.StartStitches != 74 || out.Cap.EndStitches != 18 || !reflect.DeepEqual(out.Front, out.Back) {
 		t.Errorf("%+v", out)
 	}
@@ -182,6 +182,31 @@ func BenchmarkPlan(b *testing.B) {
 	for b.Loop() {
 		if _, err := Plan(in); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Shoulders begin with a right-side row, as PlanNeckline has them: an armhole's rows are even,
+// whatever is asked, and those nearest to it; of a saddle with half of its strap.
+func TestArmholesEndAfterAWrongSideRow(t *testing.T) {
+	for rows := 50; rows <= 70; rows++ {
+		for _, style := range []Style{StyleSetIn, StyleSaddle, StyleDrop, StyleModifiedDrop} {
+			in := Input{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, Style: style, ChestCm: new(92.0), ArmholeDepthRows: &rows}
+			if !style.straight() {
+				in.AcrossBackCm, in.UpperArmCm = new(36.0), new(28.5)
+			}
+			byCm := in
+			byCm.ArmholeDepthRows, byCm.ArmholeDepthCm = nil, new(float64(rows)/3+0.1)
+			for _, in := range []Input{in, byCm} {
+				out := mustPlan(t, in)
+				high := float64(out.Back.HeightRows)
+				if out.Strap != nil {
+					high += out.Strap.WidthCm / 2 * 3
+				}
+				if off := high - float64(rows); out.Back.HeightRows%2 != 0 || out.Front.HeightRows%2 != 0 || off < -1.31 || off > 1.31 {
+					t.Errorf("%d rows, style %d: %d rows of the back and %d of the front", rows, style, out.Back.HeightRows, out.Front.HeightRows)
+				}
+			}
 		}
 	}
 }

@@ -112,8 +112,8 @@ func (s settled) cap(around float64) *sought {
 	if s.rule > CapHeightRuleFree {
 		moved = s.rw.Nearest(measure.Micrometres(measure.CmPerInch / 2))
 	}
-	for n := 0; n <= 2*moved; n++ {
-		rows := s.capRows + (n+1)/2*(1-n%2*2) // as it is, one row lower, one higher, two lower
+	for n := 0; n <= moved/2*2; n++ {
+		rows := s.capRows + 2*((n+1)/2)*(1-n%2*2) // as it is, two rows lower, two higher, four lower
 		if x.sloped(max(rows, leastCapRows), straightest, x.steepest()); x.best.rows > 0 {
 			break
 		}

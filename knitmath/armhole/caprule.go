@@ -46,9 +46,10 @@ func (s settled) ruleCm(rule CapHeightRule) float64 {
 // noCap are the rows of a cap that a rule leaves none of.
 const noCap = -1
 
-// ruleRows is the height by the rule that was asked for.
+// ruleRows is the height by the rule that was asked for, in an even number of rows, so that
+// both edges have as many.
 func (s settled) ruleRows() int {
-	return s.rw.Nearest(measure.Micrometres(max(0, s.ruleCm(s.rule))))
+	return s.rw.CountedEven(nil, new(max(0, s.ruleCm(s.rule))))
 }
 
 // settleCapHeight settles the rows of the cap where they are given, or a rule gives them.

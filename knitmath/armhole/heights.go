@@ -13,7 +13,7 @@ func (s *settled) heights(c *fault.Checks, in Input) {
 	if in.ArmholeDepthCm != nil {
 		s.depthField = "armhole_depth_cm"
 	}
-	s.depth = s.rw.Counted(in.ArmholeDepthRows, in.ArmholeDepthCm)
+	s.depth = s.rw.CountedEven(in.ArmholeDepthRows, in.ArmholeDepthCm) // so that shoulders begin on the right side
 	if s.depth < MinDepth || s.depth > MaxDepth {
 		c.Infeasible(fmt.Sprintf("comes to %d rows; from %d to %d are planned", s.depth, MinDepth, MaxDepth), s.depthField, "gauge")
 		return

@@ -10,11 +10,17 @@ import (
 // settleStrap settles the strap of a saddle: as wide as the cap's top, as long as the
 // shoulder, and half its width in the front's height and half in the back's.
 func (s *settled) settleStrap(c *fault.Checks, in Input) {
-	s.lowered = s.rw.Nearest(measure.Micrometres(s.st.SizeCm(s.top) / 2))
-	if s.depth -= s.lowered; s.depth < MinDepth {
+	strap := s.st.SizeCm(s.top) / 2 * s.rw.PerCm() // half of its width, in rows
+	whole := s.rw.Counted(in.ArmholeDepthRows, in.ArmholeDepthCm)
+	rows := float64(whole)
+	if in.ArmholeDepthCm != nil {
+		rows = *in.ArmholeDepthCm * s.rw.PerCm()
+	}
+	s.depth = 2 * int(measure.RoundHalfUp((rows-strap)/2))
+	if s.lowered = whole - s.depth; s.depth < MinDepth {
 		c.Infeasible(fmt.Sprintf("half of the strap's width leaves %d rows of the armhole; "+
 			"at least %d are planned, so a depth of %d rows would do",
-			s.depth, MinDepth, MinDepth+s.lowered), s.depthField)
+			s.depth, MinDepth, MinDepth+measure.CeilQuotient(strap, 1)), s.depthField)
 		return
 	}
 	across := s.back - 2*s.backLost

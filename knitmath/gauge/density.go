@@ -81,6 +81,18 @@ func (d Density) Counted(count *int, cm *float64) int {
 	return d.Nearest(measure.Micrometres(*cm))
 }
 
+// CountedEven is the even count nearest to a distance, half-way up: an odd count goes up by
+// one.
+func (d Density) CountedEven(count *int, cm *float64) int {
+	num, den := int64(0), int64(1)
+	if count != nil {
+		num = int64(*count)
+	} else {
+		num, den = d.Exact(measure.Micrometres(*cm))
+	}
+	return 2 * int(measure.HalfUpDiv(num, 2*den))
+}
+
 // Over is the count in span micrometres. The product is at most 1e10 * 1e6, so
 // that readings over equal lengths come out as they were read.
 func (d Density) Over(span int64) float64 {

@@ -25,9 +25,6 @@ const (
 	vMostCm                = 23.0
 )
 
-// evenRows is the even number of rows nearest to num/den, half-way up.
-func evenRows(num, den int64) int { return 2 * int(measure.HalfUpDiv(num, 2*den)) }
-
 // leastDepth is the shallowest neck: where short rows slope the shoulders the row that
 // divides and the one that closes the last gap lie above its foot.
 func (p setting) leastDepth() int {
@@ -95,8 +92,7 @@ func (p setting) backDepth(c *fault.Checks) (depth int, field string) {
 
 // usualDepth is a default in rows.
 func (p setting) usualDepth(cm float64) int {
-	num, den := p.rw.Exact(measure.Micrometres(cm))
-	return min(max(evenRows(num, den), p.leastDepth()), MaxDepthRows)
+	return min(max(p.rw.CountedEven(nil, &cm), p.leastDepth()), MaxDepthRows)
 }
 
 // givenDepth is the depth that was asked for, to an even number of rows; ok is false if
@@ -104,10 +100,9 @@ func (p setting) usualDepth(cm float64) int {
 func (p setting) givenDepth(c *fault.Checks, rows *int, cm *float64, piece string) (depth int, field string, ok bool) {
 	switch {
 	case rows != nil:
-		depth, field = evenRows(int64(*rows), 1), piece+"_depth_rows"
+		depth, field = p.rw.CountedEven(rows, nil), piece+"_depth_rows"
 	case cm != nil:
-		num, den := p.rw.Exact(measure.Micrometres(*cm))
-		depth, field = evenRows(num, den), piece+"_depth_cm"
+		depth, field = p.rw.CountedEven(nil, cm), piece+"_depth_cm"
 	default:
 		return 0, "", false
 	}

@@ -169,7 +169,7 @@ func vetSlant(c *fault.Checks, p setting, lost, depth int, depthField string) {
 	}
 	rows := 2*lost + evenAbove
 	if p.anyRow {
-		rows = evenRows(int64(lost+evenAbove), 1)
+		rows = p.rw.CountedEven(new(lost+evenAbove), nil)
 	}
 	s := fmt.Sprintf("the edge loses %s, one in a row, and %s can decrease", report.CountOf(lost, "stitches"), report.CountOf(slots, "rows"))
 	if rows <= MaxDepthRows {

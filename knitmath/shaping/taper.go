@@ -196,6 +196,11 @@ func departureWords(stitches float64, line string) string {
 func (o Taper) Directions() []string {
 	w := shapedRows{change: o.RowChangeStitches, rows: o.Rows, intervals: o.Intervals,
 		rightSide: o.RightSideRow, wrongSide: o.WrongSideRow}
-	return append(o.t.firstRowDirection(o.Rows),
+	d := append(o.t.firstRowDirection(o.Rows),
 		shapedDirections([]shapedRows{w}, o.HeightRows, o.t.round, o.t.tellsSides(o.Rows))...)
+	if !o.t.round && (o.HeightRows%2 == 1) == (o.t.firstSide != stitch.WrongSide) {
+		// Caps, armholes and shoulders are begun on the right side.
+		d = append(d, "Note: the last row is a right-side row; what comes next begins with a wrong-side row.")
+	}
+	return d
 }

@@ -132,3 +132,29 @@ func TestWordsOfAlternation(t *testing.T) {
 		}
 	}
 }
+
+// A taper that ends with a right-side row says so, since what comes next begins on the wrong
+// side: 111 rows from a right-side row, and 110 from a wrong-side one.
+func TestTaperSaysOnWhichSideItEnds(t *testing.T) {
+	for _, c := range []struct {
+		rows  int
+		side  stitch.Side
+		round bool
+		want  bool
+	}{
+		{111, stitch.RightSide, false, true}, {110, stitch.RightSide, false, false}, {110, stitch.WrongSide, false, true},
+		{111, stitch.WrongSide, false, false}, {111, 0, true, false},
+	} {
+		in := TaperInput{StartStitches: 40, EndStitches: 60, HeightRows: &c.rows, FirstSide: c.side}
+		if c.round {
+			in.Construction = stitch.InTheRound
+		}
+		out, err := PlanTaper(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := strings.Contains(strings.Join(out.Directions(), " "), "the last row is a right-side row"); got != c.want {
+			t.Errorf("%+v: %v", c, got)
+		}
+	}
+}

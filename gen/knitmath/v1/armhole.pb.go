@@ -91,7 +91,7 @@ const (
 	// Less than the armhole by 2 inches for a chest of up to 30 inches, 3 up to 48, 4 above.
 	// The chest is chest_cm, or that of the pieces.
 	CapHeightRule_CAP_HEIGHT_RULE_LESS_BY_CHEST CapHeightRule = 2
-	// Two thirds of the armhole.
+	// Two thirds of the armhole. All rules to the nearest even number of rows, halves up.
 	CapHeightRule_CAP_HEIGHT_RULE_TWO_THIRDS CapHeightRule = 3
 	// Less than the armhole by 1.5 inches and half the width of the cap's top.
 	CapHeightRule_CAP_HEIGHT_RULE_LESS_TOP CapHeightRule = 4
@@ -161,10 +161,11 @@ type PlanArmholeRequest struct {
 	AcrossBackStitches *int32 `protobuf:"varint,7,opt,name=across_back_stitches,json=acrossBackStitches,proto3,oneof" json:"across_back_stitches,omitempty"`
 	// Stitches left of the front, 1 to 260. Default those left of the back, or one fewer.
 	AcrossFrontStitches *int32 `protobuf:"varint,8,opt,name=across_front_stitches,json=acrossFrontStitches,proto3,oneof" json:"across_front_stitches,omitempty"`
-	// Depth of the armhole, straight up from the first bind-off, in cm, 1 to 120; nearest row,
-	// halves up, 8 to 140. Of a saddle to the middle of the strap.
+	// Depth of the armhole, straight up from the first bind-off, in cm, 1 to 120; nearest even
+	// number of rows, halves up, 8 to 140, so that the shoulders begin with a right-side row, as
+	// PlanNeckline has them. Of a saddle to the middle of the strap, and back and front are even.
 	ArmholeDepthCm *float64 `protobuf:"fixed64,9,opt,name=armhole_depth_cm,json=armholeDepthCm,proto3,oneof" json:"armhole_depth_cm,omitempty"`
-	// The same in rows, 8 to 140.
+	// The same in rows, 8 to 140, an odd number up.
 	ArmholeDepthRows *int32 `protobuf:"varint,10,opt,name=armhole_depth_rows,json=armholeDepthRows,proto3,oneof" json:"armhole_depth_rows,omitempty"`
 	// The arm at its widest, in cm, 5 to 120; with its ease it becomes the stitches of the
 	// sleeve, nearest count that sleeve_rule allows, 10 to 260. This or sleeve_stitches is required
