@@ -100,7 +100,7 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 			continue
 		}
 		if first, _ := info.rangeIn(info.ranges[0], r.size); next > from && r.exactly(int32(first), from) >= 0 &&
-			(first == 1 || info.inRounds != lines[from].info.inRounds) {
+			(first == 1 && !r.rowTwice(next) || info.inRounds != lines[from].info.inRounds) {
 			break // the next set of rows
 		}
 		twice, times := int32(0), 0
@@ -127,6 +127,17 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 	}
 	return next, low, high
 }
+
+// rowTwice reports whether a first row stands at once below another one: a set of one row would
+// be repeated before the next begins, or a line would be left free.
+func (r *runner) rowTwice(next int) bool {
+	above, row := &r.piece.Lines[next-1], &r.piece.Lines[next]
+	return single1(above.info.ranges) && single1(row.info.ranges) && row.info.ownLine == above.info.ownLine+1 &&
+		above.info.kind == lineRow && row.info.kind == lineRow && above.Label == row.Label
+}
+
+// single1 reports whether a label names the first row alone.
+func single1(ranges []rowRange) bool { return len(ranges) == 1 && ranges[0] == rowRange{1, 1} }
 
 // numbered reports whether a line is a row with a number.
 func (l *Line) numbered() bool {

@@ -215,7 +215,7 @@ func (c *corrector) lists(spots []spot) [][]spot {
 	var out [][]spot
 	for i := 0; i < len(spots); i++ {
 		n := 1
-		for i+n < len(spots) && n < c.piece.SizeCount &&
+		for i+n < len(spots) && n < c.piece.SizeCount && spots[i+n].word == spots[i].word &&
 			strings.Trim(c.piece.source[spots[i+n-1].at.end:spots[i+n].at.start], " ,:;/-–()[]\n") == "" {
 			n++
 		}

@@ -194,6 +194,9 @@ func (p *parser) claim(line *Line) bool {
 		return false
 	}
 	p.claimed(line, tidy(numbers), tail, at)
+	if tail.parts != nil {
+		p.partsAddUp(line, tail.parts, tail.partsAt)
+	}
 	return true
 }
 
@@ -204,6 +207,9 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 		return
 	}
 	switch {
+	case tail.eachNeedle: // "(60 sts; 20 sts on each needle)"
+		line.ClaimedStitches, line.info.claimAt = numbers, at
+		line.info.perNeedle, line.info.beside = without(tail.second), true
 	case tail.part && tail.between && tail.second != nil: // "(53 sts; 13 sts between markers)"
 		line.ClaimedStitches, line.info.claimAt = numbers, at
 		line.info.partial, line.info.between, line.info.beside = without(tail.second), true, true

@@ -2,15 +2,19 @@ package pattern
 
 // claimTail is what follows the "sts" of a claim.
 type claimTail struct {
-	sign    int   // 1 for an increase, -1 for a decrease, 0 for a count
-	sides   bool  // it is that of each side
-	told    bool  // what follows is about parts of it
-	inWork  bool  // that of the stitches that are worked from here on
-	between bool  // that between two markers
-	part    bool  // the count is of a part of the stitches
-	needles bool  // the count is that of each needle
-	total   []int // "2 sts dec; 38 sts"
-	second  []int // "38 sts, 2 sts dec": the change, if it is one
+	sign       int   // 1 for an increase, -1 for a decrease, 0 for a count
+	sides      bool  // it is that of each side
+	told       bool  // what follows is about parts of it
+	inWork     bool  // that of the stitches that are worked from here on
+	between    bool  // that between two markers
+	part       bool  // the count is of a part of the stitches
+	needles    bool  // the count is that of each needle
+	eachNeedle bool  // the second count is
+	total      []int // "2 sts dec; 38 sts"
+	second     []int // "38 sts, 2 sts dec": the change, if it is one
+
+	parts   []partOf // "40 sts: 20 front, 20 back": all that it is made of
+	partsAt span
 }
 
 // What the words after a claim say of it.
@@ -34,7 +38,8 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 		case p.skipPhrase(claimWhole):
 		case p.peek().kind == tokenNumber && p.claimNumber(tail, closer):
 		case p.skipPhrase(claimNeedles):
-			tail.needles = !tail.told
+			tail.eachNeedle = tail.second != nil && tail.sign == 0
+			tail.needles = !tail.told && !tail.eachNeedle
 		case p.skipPhrase(claimUp):
 			tail.sign = 1
 		case p.skipPhrase(claimDown):
@@ -51,10 +56,19 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 // or the total after a change.
 func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	words := p.claimWords(p.next)
+	if closer != "" && tail.parts == nil && tail.sign == 0 && p.tokens[p.next-1].is(":", ";", ",") && p.claimedParts(tail, closer) {
+		return true
+	}
 	switch {
-	case !words && closer != "" && p.tokens[p.next-1].is(":", ";"):
+	case !words && closer != "" && p.tokens[p.next-1].is(":", ";", ","):
+		n := p.number()
+		switch {
+		case tail.sign != 0 || tail.second != nil || n == nil:
+		case p.phraseEnd(p.next, claimUp) != 0 || p.phraseEnd(p.next, claimDown) != 0, p.phraseEnd(p.next, claimNeedles) != 0:
+			tail.second = n // "(60 sts, 2 dec)"
+			return true
+		}
 		tail.told = true
-		p.number()
 		return true
 	case !words || tail.second != nil:
 		return false

@@ -16,8 +16,8 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).fabricRows, (*parser).bareRepeat, (*parser).charted, (*parser).changeThisWay,
-		(*parser).onTheseAlone} {
+	for _, read := range [...]reader{(*parser).fabricRows, (*parser).bareRepeat, (*parser).charted, (*parser).contInThisWay,
+		(*parser).changeThisWay, (*parser).onTheseAlone} {
 		if read(p, line) {
 			return true
 		}

@@ -38,6 +38,7 @@ func (p *parser) inThisWay(line *Line) bool {
 		return false
 	}
 	info.kind, info.until, info.last, info.afresh, info.adapting = lineRepeat, n, 2, true, true
+	info.saidChange = p.changeSaid(from, until)
 	for k := from; k < until; k++ {
 		if p.tokens[k].is("every", "each") && p.tokens[k+1].row() && !p.tokens[k+1].is("rows") {
 			info.last = 1
@@ -105,6 +106,9 @@ func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 		return 0, true
 	}
 	change, ok := r.changedBy(lines)
+	if ok {
+		r.changeAgain(l, change)
+	}
 	gap := want - r.now.total()
 	if !ok || change == 0 && gap != 0 || change != 0 && (gap%change != 0 || gap/change < 0) {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))

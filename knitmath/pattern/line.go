@@ -93,7 +93,7 @@ func (p *parser) loneClaim() bool {
 	}
 	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
-	last.info.partial, last.info.between = line.info.partial, line.info.between
+	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
 	if last.Direction == "" && n == len(p.piece.Lines) {
 		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
 	}
@@ -151,6 +151,9 @@ func (p *parser) clauseLine(line *Line, from span) bool {
 	}
 	p.stockingSide(&line.info, first)
 	p.ledUnused(line, from)
+	if line.info.kind != linePassed && line.info.kind != lineUnread {
+		p.lengthsGraded(first)
+	}
 	p.finish(line, from)
 	return more
 }
@@ -176,7 +179,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	if p.copies(line, from) {
 		return
 	}
-	label := line.info
+	label, first := line.info, p.next
 	if !p.needles(line) && (p.markersOnly(line) || !p.direction(line)) {
 		more := p.row(line)
 		p.ledUnused(line, from)
@@ -187,6 +190,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 	} else {
 		more := p.tail(line)
 		p.forLabel(line, &label)
+		p.lengthsGraded(first)
 		p.ledUnused(line, from)
 		p.finish(line, from)
 		if !more {

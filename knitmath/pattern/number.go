@@ -115,6 +115,8 @@ func (p *parser) sizesIn() int {
 		if t.kind == tokenNumber {
 			if end, n := p.sizedEnd(i); n > 1 && p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto") {
 				i = end // "18-36-18 on three needles"
+			} else if n > 1 && p.tokens[i+1].is("-", "/") && p.tokens[i-1].is(":", ";", "(") && i > 1 && p.tokens[i-2].stitches() {
+				i = end - 1 // "40 sts: 10-20-10"
 			} else if n > 1 && p.tokens[i+1].is("-") && p.tokens[i-1].is(":", "(", ",") && i > 1 && p.tokens[i-2].is("needles", "dpns") {
 				i = end - 1 // "over three needles: 4-4-4"
 			} else if n > 1 {

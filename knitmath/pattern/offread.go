@@ -99,37 +99,6 @@ func (p *parser) allOff(line *Line) bool {
 var offManner = wordings("loosely", "in patt", "in pattern", "in knit", "in purl", "in rib", "knitwise", "purlwise", "tog", "together",
 	"evenly", "firmly", "very", "using", "kwise", "pwise", "ribwise", "in ribbing", "too tightly", "fairly", "in k", "all rows")
 
-// takingOff reads what ends a piece without a row: "graft", "draw yarn through rem
-// sts", "thread through rem 8 sts".
-func (p *parser) takingOff(line *Line) bool {
-	end := p.sentenceEnd(p.next)
-	i := p.next
-	off := p.tokens[i].is("graft", "kitchener")
-	if p.tokens[i].is("draw", "thread", "pull", "run", "gather", "break", "cut", "fasten") {
-		for n := i; n < end; n++ {
-			if p.tokens[n].is("through", "thru") {
-				off = true
-			}
-		}
-	}
-	if !off {
-		return false
-	}
-	info := &line.info
-	info.kind, info.all = lineOff, true
-	for n := i; n < end; n++ {
-		if to, _ := p.sizedEnd(n); to != 0 && p.tokens[to].stitches() && p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these") {
-			p.next = n
-			if number := p.number(); number != nil {
-				info.counts = without(number)
-			}
-			break
-		}
-	}
-	p.next = end
-	return true
-}
-
 // edges reads "4 sts at beg of next 2 rows" and, after a comma, more of the same.
 func (p *parser) edges(line *Line) bool {
 	info := &line.info

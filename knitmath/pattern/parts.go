@@ -65,9 +65,25 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 	case len(parts) > 0:
 		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-nearest(parts, n)),
 			"the parts are of "+listed64(parts)+" stitches, none of "+strconv.Itoa(int(n)))
+		if l.info.between {
+			r.moveMark(n)
+		}
 	case l.info.beside: // their number is not known, that of all of them is checked
 	default:
 		r.fault(KindQuestion, ReasonUnread, l.info.claimAt, 0, "of which stitches? there are "+stitches(int(total))+" in all")
+	}
+}
+
+// moveMark moves the marker at the end of the part that is nearest to n stitches, so that it has
+// as many: a mistake between two markers is said once.
+func (r *runner) moveMark(n int64) {
+	parts := r.betweenMarks()
+	if len(parts) == 0 || r.quiet {
+		return
+	}
+	k := slices.Index(parts, nearest(parts, n))
+	if k > 0 && k < r.marks.count {
+		r.marks.at[k] += int32(n - parts[k])
 	}
 }
 

@@ -1,14 +1,11 @@
 package pattern
 
-import (
-	"strconv"
-	"strings"
-)
+import "strings"
 
 // partWords are words with which parts of a count are told beside it.
 var partWords = wordSet(`each for on front back sleeve sleeves needle needles between markers marker m in work side sides sts st stitches
 	per 	shoulder shoulders of the left right body instep sole rows rnds worked rem remain held and heel palm first second other total
-	either both armhole neck half`)
+	either both armhole neck half n1 n2 n3 n4 n dpn dpns toe thumb gusset underarm cuff hand foot top centre center`)
 
 // partsTold is the index after what tells the parts of a count at token i: ": 30 (32, 34) each
 // for front and back, 10 (10, 12) for each sleeve"; 0 if that is not what stands there.
@@ -80,6 +77,8 @@ type partOf struct {
 	n       []int
 	times   int
 	between bool // between two markers
+	needles bool // on needles: what lies on all of them is the whole
+	bare    bool // nothing but its number is said
 	names   []string
 }
 
@@ -92,8 +91,8 @@ func (p *parser) partsUpTo(end int) (parts []partOf, known bool) {
 		p.found.rewind(found)
 	}()
 	known = true
-	for p.next++; p.next < end && !p.peek().is(")"); {
-		if p.peek().is(",", ";", "and", ":") {
+	for p.next++; p.next < end && !p.peek().is(")", "]", "}"); {
+		if p.peek().is(",", ";", "and", ":", "-", "/", "+") {
 			p.next++
 			continue
 		}
@@ -113,9 +112,15 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 		return part, false
 	}
 	each, names := false, 0
+	p.accept("st", "sts", "stitches")
+	if part.times = p.onNeedles(); part.times > 0 {
+		part.needles = true
+		return part, true
+	}
+	from := p.next
 	for ; p.next < end; p.next++ {
 		t := p.peek()
-		if to, _ := p.sizedEnd(p.next); to != 0 || t.is(")", ",", ";") {
+		if to, _ := p.sizedEnd(p.next); to != 0 || t.is(")", "]", "}", ",", ";", "-") {
 			break
 		}
 		switch {
@@ -134,57 +139,12 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 		}
 	}
 	switch {
-	case part.between:
-		part.times = 1
+	case part.between, p.next == from:
+		part.times, part.bare = 1, p.next == from
 	case each && names == 1:
 		part.times = 2 // "each sleeve", "each half"
 	default:
 		part.times = names
 	}
 	return part, true
-}
-
-// partsAddUp compares the sum of the parts with the count, where they are all of it: front and
-// back, with the sleeves where any are told, or what a sock and a mitten have.
-func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
-	if !wholePiece(parts) || len(line.ClaimedStitches) == 0 {
-		return
-	}
-	for size := range p.sizes {
-		total := 0
-		if total = at(line.ClaimedStitches, size); total < 0 {
-			continue
-		}
-		sum, least := 0, MaxNumber
-		for _, part := range parts {
-			n := at(part.n, size)
-			sum, least = sum+part.times*n, min(least, n)
-		}
-		if sum == total || total-sum >= least && !hasPart(parts, "sleeve") { // the sleeves may be left out
-			continue
-		}
-		text := "the parts add up to " + strconv.Itoa(sum) + ", not " + strconv.Itoa(total)
-		if p.sizes > 1 {
-			text = "size " + strconv.Itoa(size+1) + ": " + text
-		}
-		p.mistake(ReasonClaim, where, text)
-		return
-	}
-}
-
-// wholePiece reports whether parts are all that a piece has.
-func wholePiece(parts []partOf) bool {
-	return hasPart(parts, "front") && hasPart(parts, "back") || hasPart(parts, "half") ||
-		hasPart(parts, "instep") && (hasPart(parts, "sole") || hasPart(parts, "heel")) || hasPart(parts, "palm") && hasPart(parts, "back")
-}
-
-func hasPart(parts []partOf, name string) bool {
-	for _, part := range parts {
-		for _, n := range part.names {
-			if n == name {
-				return true
-			}
-		}
-	}
-	return false
 }

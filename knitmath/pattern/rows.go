@@ -131,6 +131,9 @@ func (r *runner) close(i int, start hand) {
 		r.counted = i
 	}
 	r.compare(l, start)
+	if l.info.beside && l.info.kind != lineRow && len(l.ClaimedStitches) > 0 && r.known { // of a row it is compared when it is worked
+		r.compareParts(l, start)
+	}
 }
 
 // repeated finds the lines of the rows to be repeated.

@@ -300,6 +300,9 @@ func (r *runner) markersMatter(i int) bool {
 
 // partsOf compares a claim about a part of the stitches with the row.
 func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
+	if claimed && r.known && l.info.perNeedle != nil && l.info.beside {
+		r.compareParts(l, before)
+	}
 	if !claimed || l.info.partial == nil || !r.known {
 		return
 	}

@@ -14,6 +14,7 @@ func (r *runner) shape(i int) {
 	r.setUp(l)
 	start, before := r.now, r.known
 	r.lastRow = 0
+	r.changeGoesOn(i)
 	row := int16(i)
 	if l.info.lines != nil {
 		row = l.info.lines[0]

@@ -55,6 +55,9 @@ func (p *parser) shapingSaid(line *Line) bool {
 		return false
 	case p.scheduleAhead():
 		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
+		if s.prefixed && s.said && !s.where.said && p.found.source[s.from.start]|0x20 == 'c' { // "cont to dec 6 sts"
+			info.saidChange = signedBy(s.n, s.sign)
+		}
 		return p.scheduled(info)
 	case s.onlyWhere(info) && p.peek().is("until", "till"):
 		return p.rowsUnsaid(info, s.from)
@@ -326,6 +329,10 @@ var (
 		"last row", "sts", "the sts", "this rnd", "the last row")
 )
 
+// lastOfThese are the last of some rows that were just said.
+var lastOfThese = wordings("last of these rows", "last of the rows", "last of these", "last one", "final row", "last of these rnds",
+	"last of these rounds", "final rnd", "final round", "last of those rows", "last 1 of these rows")
+
 // ofEvery passes over the "of" before a schedule.
 func (p *parser) ofEvery() {
 	save := p.next
@@ -337,6 +344,10 @@ func (p *parser) ofEvery() {
 	}
 	this := p.next
 	p.accept("this")
+	if p.acceptAny(lastOfThese) {
+		p.lastRowSaid = true
+		return
+	}
 	if p.accept("last") && p.acceptRow() {
 		p.lastRowSaid = true
 		return

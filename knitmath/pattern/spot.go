@@ -86,6 +86,9 @@ func inSuccession(spots []spot, numbers []int, last bool) []spot {
 	return nil
 }
 
+// inWords are the numbers that are written out where another was.
+var inWords = [...]string{"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
+
 // rewritten is a spot with another number.
 func (s *spot) rewritten(n int) string {
 	switch {
@@ -95,6 +98,8 @@ func (s *spot) rewritten(n int) string {
 		return "once"
 	case s.word && n == 2:
 		return "twice"
+	case s.word && n <= len(inWords):
+		return inWords[n-1]
 	}
 	return s.head + numeral(n) + s.tail
 }
