@@ -189,7 +189,39 @@ func TestFieldsComeAndGo(t *testing.T) {
 	}
 	p.run(typed("hole_cm", "8"))
 	p.until(answered + ` && document.querySelector('.summary').textContent.startsWith('A ring')`)
-	p.checked(true) // the hole was wanting
+	// What another shape does not have is not asked of it, and is there again for the first.
+	choose := func(form string) {
+		p.run(chromedp.Evaluate[chromedp.Void](`(() => { const f = document.querySelector('[data-path=form]'); f.focus();
+			f.value = '` + form + `'; f.dispatchEvent(new Event('change')); })()`))
+	}
+	choose("FLAT_FORM_POLYGON")
+	p.until(`document.querySelector('[data-path=corner_count]')`)
+	if got := p.text(asksFor + `+ document.querySelector('[data-path=form]').value`); got != "false,false,trueFLAT_FORM_POLYGON" {
+		t.Errorf("a polygon: %s", got)
+	}
+	p.run(typed("side_cm", "12"), typed("corner_count", "6"))
+	p.until(answered + ` && document.querySelector('.summary').textContent.startsWith('A hexagon')`)
+	choose("FLAT_FORM_RING")
+	p.until(answered + ` && document.querySelector('.summary').textContent.startsWith('A ring of 23.7 cm')`)
+	p.checked(true) // the hole was wanting, and the side
+}
+
+// Whoever measures in inches and says nothing else has counted over 4 of them, not over 10 cm.
+func TestGaugeInInches(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/gauge/computeCastOn"))
+	p.until(answered)
+	p.run(chromedp.Click(chromedp.CSS(`input[name=unit][value=in]`)), chromedp.Evaluate[chromedp.Void](
+		`[...document.querySelectorAll('.tools button')].find((b) => b.textContent === 'Clear').click()`))
+	p.until(`document.querySelector('[data-path="gauge.over_cm"]').value === ''`)
+	p.run(typed("gauge.stitches", "22"), typed("gauge.rows", "30"), typed("width_cm", "20"))
+	p.until(shows(asked(t, base, "/v1/gauge:computeCastOn?gauge.stitches=22&gauge.rows=30&gauge.over_cm=10.16&width_cm=50.8"+
+		"&display_unit=DISPLAY_UNIT_IN")))
+	if got := p.text(`document.querySelector('[data-path="gauge.over_cm"]').value`); got != "4" {
+		t.Errorf("counted over %s", got)
+	}
+	p.checked(true) // there was nothing to begin with
 }
 
 // Inches are a way of writing: what is asked is the same length, and the choice is

@@ -127,10 +127,17 @@ function nameWithUnit(path) {
 }
 
 function figuresOf(figures, answer, unit) {
-  const rows = figures.map(({ path, label }) => [label, at(answer, path), nameWithUnit(path)]).filter(([, value]) => value !== undefined);
+  const rows = figures.map(({ path, label }) => [label, at(answer, path), path]).filter(([, value]) => value !== undefined);
   if (!rows.length) return null;
-  return el('dl', { class: 'key' }, ...rows.map(([label, value, name]) =>
-    el('div', {}, el('dt', {}, label), el('dd', {}, written(value, name, unit)))));
+  return el('dl', { class: 'key' }, ...rows.map(([label, value, path]) =>
+    el('div', {}, el('dt', {}, label), el('dd', {}, written(value, nameWithUnit(path), unit) + counted(value, label, path)))));
+}
+
+// counted is what a number of the answer counts, where its label does not say it.
+function counted(value, label, path) {
+  const of = /(?:^|[_.])(stitches|rows|rounds)(?:\.count)?$/.exec(path)?.[1];
+  if (!of || /stitch|row|round/i.test(label)) return '';
+  return ` ${value === 1 ? { stitches: 'stitch', rows: 'row', rounds: 'round' }[of] : of}`;
 }
 
 // lines is a text that is an answer itself, such as rows as patterns write them. One that

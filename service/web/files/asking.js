@@ -5,6 +5,7 @@ import { Answer } from './answer.js';
 import { el } from './element.js';
 import { Form } from './form.js';
 import { Store } from './store.js';
+import { fourInches } from './units.js';
 import { knowValues } from './words.js';
 
 // Typing is answered when it pauses.
@@ -171,8 +172,6 @@ function reword(group, values) {
     reword(field, values);
   }
 }
-
-const fourInches = '10.16';
 
 // nearInches is the length in cm of the half inches that are nearest.
 function nearInches(cm) {

@@ -5,7 +5,10 @@ import { el } from './element.js';
 import { join } from './store.js';
 import { control, firstSentence, showAt } from './control.js';
 import { plainFault } from './plain.js';
-import { sized } from './units.js';
+import { fourInches, roughly } from './units.js';
+
+// unnumbered is the path of a field in whichever item of a list.
+const unnumbered = (path) => path.replace(/\[\d+\]/g, '[]');
 
 export class Form {
   // changed is called after every change of a value.
@@ -13,6 +16,7 @@ export class Form {
     Object.assign(this, { root, form, made, store, options, changed });
     this.places = new Map(); // path -> {label, show(fault)}
     this.touched = new Set();
+    this.aside = new Map(); // what was filled in where nothing is asked any more
   }
 
   render() {
@@ -40,19 +44,44 @@ export class Form {
 
   // isHidden tells what a visitor has no use for, unless a link has filled it in.
   isHidden(path) {
-    const when = this.made.when?.[path];
-    const idle = when !== undefined && !when.values.includes(this.store.get(when.field));
-    return (idle || (this.made.hide ?? []).includes(path.replace(/\[\d+\]/g, '[]'))) && !this.store.has(path);
+    const when = this.made.when?.[unnumbered(path)];
+    // In a list it goes by what the same item says.
+    const idle = when !== undefined && !when.values.includes(this.store.get(when.field.replace('[]', /\[\d+\]/.exec(path)?.[0])));
+    return (idle || (this.made.hide ?? []).includes(unnumbered(path))) && !this.store.has(path);
   }
 
   // wrote is called after a field has another value. What belongs to some values of it
   // only comes and goes, and the cursor stays.
   wrote(path) {
-    if (Object.values(this.made.when ?? {}).some((when) => when.field === path)) {
+    this.overInches(path);
+    const those = Object.entries(this.made.when ?? {}).filter(([, when]) => when.field === unnumbered(path));
+    if (those.length) {
+      const value = this.store.get(path);
+      const item = /\[\d+\]/.exec(path)?.[0];
+      for (const [field, { values }] of those) this.putAside(field.replace('[]', item), !values.includes(value));
       this.render();
       this.root.querySelector(`[data-path="${path}"]`)?.focus();
     }
     this.changed();
+  }
+
+  // putAside takes what is filled in out of a field that is idle, and puts it back when it is
+  // asked again: of what a shape does not have, none shall be refused.
+  putAside(path, idle) {
+    const [from, to] = idle ? [this.store.values, this.aside] : [this.aside, this.store.values];
+    if (!from.has(path) || to.has(path) && !idle) return;
+    to.set(path, from.get(path));
+    from.delete(path);
+  }
+
+  // overInches counts over 4 in for whoever measures in inches and says nothing else: over
+  // 10 cm, as is usual, it would be nearly 2 % off.
+  overInches(path) {
+    const over = path.replace(/[^.]+$/, 'over_cm');
+    const { input } = this.places.get(over) ?? {};
+    if (this.options.unit !== 'in' || !input || over === path || this.store.get(over) || this.touched.has(over)) return;
+    this.store.set(over, fourInches);
+    input.value = '4';
   }
 
   // section renders what stands under a title. A group or list alone there needs none
@@ -112,12 +141,12 @@ export class Form {
   // inUnit writes the lengths of a hint in the visitor's unit, but where it compares both.
   inUnit(text) {
     if (/\d in\b/.test(text)) return text;
-    return text.replace(/(\d+(?:\.\d+)?) cm\b/g, (_, n) => sized(Number(n), 'cm', this.options.unit));
+    return text.replace(/(\d+(?:\.\d+)?) cm\b/g, (_, n) => roughly(Number(n), this.options.unit));
   }
 
   // wording is what a field is called and what is said of it.
   wording(field, path) {
-    const at = path.replace(/\[\d+\]/g, '[]');
+    const at = unnumbered(path);
     const known = this.made.labels?.[at] ?? this.made.labels?.[field.name];
     const hint = this.made.hints?.[at] ?? this.made.hints?.[field.name];
     // Of "Height rows" a person would say: height, in rows.
@@ -128,7 +157,7 @@ export class Form {
 
   // emptyWord is what stands in a choice of which nothing is chosen.
   emptyWord(field, path) {
-    return this.made.empty?.[path.replace(/\[\d+\]/g, '[]')] ?? this.made.empty?.[field.name];
+    return this.made.empty?.[unnumbered(path)] ?? this.made.empty?.[field.name];
   }
 
   // field renders a field of any kind. A group that was chosen among others is open.

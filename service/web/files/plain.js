@@ -38,7 +38,7 @@ export function plainNotice({ field = '', description }, names) {
   const label = field ? names.label(field) : '';
   const text = forVisitors(named(description, names));
   if (!label) return sentence(text);
-  return verbs.has(begins(description)) ? sentence(`“${label}” ${text}`) : `${label}: ${sentence(text)}`;
+  return sentence(verbs.has(begins(description)) ? `“${label}” ${text}` : `${label}: ${text}`);
 }
 
 // reach is the range of a field in a person's words and unit.

@@ -83,6 +83,17 @@ function pieceDrawn(piece, at, alone) {
   return [fabric(pathOf(around)), ...edges.map((line) => stroke(line, at)), ...dots(few.flatMap((line) => line.points.map(at)), 'corner')];
 }
 
+// raised is a piece that has no height, such as the top of a straight sleeve, with some of the
+// fabric below it; of a piece that has one, the piece.
+function raised(piece, { y: { least, greatest } }) {
+  const { left, right } = piece;
+  if (left.points.concat(right.points).some((p) => p.y !== least)) return piece;
+  const [from, to] = spanOf(piece);
+  const y = (least + greatest) / 2;
+  const edge = (line, x) => ({ ...line, points: [{ x, y: least }, { x, y }, { x: (from + to) / 2, y }] });
+  return { ...piece, left: edge(left, from), right: edge(right, to) };
+}
+
 // side draws pieces beside one another, each under its name, or one alone with its
 // measures and what was wanted of it. Those that lie beside one another already stay so.
 export function side(all, wishes, outline, sized) {
@@ -90,7 +101,7 @@ export function side(all, wishes, outline, sized) {
   const foot = margin.bottom + 22;
   const lie = apart(all);
   const width = (wide - margin.left - margin.right - gap * (all.length - 1)) / all.length;
-  const parts = all.map((piece, i) => ({ piece,
+  const parts = all.map((piece, i) => ({ piece: raised(piece, outline),
     ...scale(outline, lie ? { below: foot } : { left: margin.left + i * (width + gap), width, below: foot }) }));
   const names = all.length > 1 ? parts.map(({ piece, at }) => {
     const [from, to] = spanOf(piece);

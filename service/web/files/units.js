@@ -4,6 +4,9 @@
 const inch = 2.54;
 const yard = 0.9144;
 
+// fourInches are over how much gauge is counted in inches, in cm.
+export const fourInches = '10.16';
+
 // places is how many decimals are shown. More are typed than anybody measures.
 const places = { cm: 1, in: 2, m: 0, yd: 0, g: 0, '%': 1 };
 
@@ -21,6 +24,13 @@ export function readNumber(text) {
   if (/^\d{1,3}(,\d{3})+$/.test(typed)) return { fault: 'has a comma; write thousands without one' };
   const plain = /^-?(\d+\.?\d*|\.\d+)(e-?\d+)?$/i.test(typed) ? Number(typed) : NaN;
   return Number.isFinite(plain) ? plain : { fault: unreadable };
+}
+
+// roughly is a length that is said by the way, in inches to the quarter.
+export function roughly(cm, unit) {
+  const quarters = Math.round((cm / inch) * 4) / 4;
+  if (unit !== 'in' || quarters < 1) return sized(cm, 'cm', unit);
+  return `${Math.abs(cm / inch - quarters) < 0.01 ? '' : 'about '}${quarters} in`;
 }
 
 // rounded takes off what binary fractions add.
