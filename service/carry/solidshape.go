@@ -47,8 +47,8 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 	return &knitmathv1.PlanSolidResponse{
 		StartStitches:             countOut(out.StartStitches),
 		EndStitches:               countOut(out.EndStitches),
-		MostStitches:              countOut(out.MostStitches),
-		RoundCount:                countOut(out.RoundCount),
+		GreatestStitches:          countOut(out.MostStitches),
+		TotalRounds:               countOut(out.RoundCount),
 		WedgeCount:                countOut(out.WedgeCount),
 		TotalStitches:             countOut(out.TotalStitches),
 		WantedTotalStitches:       out.WantedTotalStitches,
@@ -56,8 +56,8 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		AcrossCm:                  out.AcrossCm,
 		HeightCm:                  out.HeightCm,
 		MeridianCm:                out.MeridianCm,
-		StuffBeforeRound:          optional(out.StuffBeforeRound, countOut),
-		EdgeRounds:                each(out.EdgeRounds, countOut),
+		StuffBeforeRoundNumber:    optional(out.StuffBeforeRound, countOut),
+		EdgeRoundNumbers:          each(out.EdgeRounds, countOut),
 		Rounds:                    each(out.Rounds, solidRoundOut),
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
@@ -67,7 +67,7 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		Limbs:                     each(out.Limbs, solidRingOut),
 		Wedges:                    each(out.Wedges, solidWedgeOut),
 		Sequence:                  each(out.Sequence, circleRunOut),
-		MostRows:                  countOut(out.MostRows),
+		GreatestRows:              countOut(out.MostRows),
 		GreatestDepartureRows:     out.GreatestDepartureRows,
 	}
 }

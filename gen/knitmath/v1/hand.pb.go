@@ -444,8 +444,8 @@ type PlanMittenTopResponse struct {
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Stitches of the hand.
 	HandStitches int32 `protobuf:"varint,5,opt,name=hand_stitches,json=handStitches,proto3" json:"hand_stitches,omitempty"`
-	// Its circumference as knit, in cm.
-	HandCm float64 `protobuf:"fixed64,6,opt,name=hand_cm,json=handCm,proto3" json:"hand_cm,omitempty"`
+	// Their circumference as knit, in cm.
+	MittenCm float64 `protobuf:"fixed64,6,opt,name=mitten_cm,json=mittenCm,proto3" json:"mitten_cm,omitempty"`
 	// Rounds worked even before the top.
 	EvenRounds int32 `protobuf:"varint,7,opt,name=even_rounds,json=evenRounds,proto3" json:"even_rounds,omitempty"`
 	// Rounds of the top.
@@ -531,9 +531,9 @@ func (x *PlanMittenTopResponse) GetHandStitches() int32 {
 	return 0
 }
 
-func (x *PlanMittenTopResponse) GetHandCm() float64 {
+func (x *PlanMittenTopResponse) GetMittenCm() float64 {
 	if x != nil {
-		return x.HandCm
+		return x.MittenCm
 	}
 	return 0
 }
@@ -920,8 +920,8 @@ type PlanThumbResponse struct {
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
 	// Stitches of the hand below the thumb.
 	HandStitches int32 `protobuf:"varint,5,opt,name=hand_stitches,json=handStitches,proto3" json:"hand_stitches,omitempty"`
-	// Its circumference as knit, in cm.
-	HandCm float64 `protobuf:"fixed64,6,opt,name=hand_cm,json=handCm,proto3" json:"hand_cm,omitempty"`
+	// Their circumference as knit, in cm.
+	MittenCm float64 `protobuf:"fixed64,6,opt,name=mitten_cm,json=mittenCm,proto3" json:"mitten_cm,omitempty"`
 	// Stitches of the gusset when it is done; 0 where there is none.
 	GussetStitches int32 `protobuf:"varint,7,opt,name=gusset_stitches,json=gussetStitches,proto3" json:"gusset_stitches,omitempty"`
 	// Rounds before the one that holds the thumb.
@@ -1018,9 +1018,9 @@ func (x *PlanThumbResponse) GetHandStitches() int32 {
 	return 0
 }
 
-func (x *PlanThumbResponse) GetHandCm() float64 {
+func (x *PlanThumbResponse) GetMittenCm() float64 {
 	if x != nil {
-		return x.HandCm
+		return x.MittenCm
 	}
 	return 0
 }
@@ -1157,7 +1157,7 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\x0e_length_roundsB\f\n" +
 	"\n" +
 	"_length_cmB\x0f\n" +
-	"\r_end_stitches\"\xd1\x04\n" +
+	"\r_end_stitches\"\xd5\x04\n" +
 	"\x15PlanMittenTopResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1165,8 +1165,8 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"directions\x12-\n" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
-	"\rhand_stitches\x18\x05 \x01(\x05R\fhandStitches\x12\x17\n" +
-	"\ahand_cm\x18\x06 \x01(\x01R\x06handCm\x12\x1f\n" +
+	"\rhand_stitches\x18\x05 \x01(\x05R\fhandStitches\x12\x1b\n" +
+	"\tmitten_cm\x18\x06 \x01(\x01R\bmittenCm\x12\x1f\n" +
 	"\veven_rounds\x18\a \x01(\x05R\n" +
 	"evenRounds\x12\x1d\n" +
 	"\n" +
@@ -1232,7 +1232,7 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"\tHandRound\x12!\n" +
 	"\fround_number\x18\x01 \x01(\x05R\vroundNumber\x124\n" +
 	"\x05right\x18\x02 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x05right\x122\n" +
-	"\x04left\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x04left\"\x91\x06\n" +
+	"\x04left\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\x04left\"\x95\x06\n" +
 	"\x11PlanThumbResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1240,8 +1240,8 @@ const file_knitmath_v1_hand_proto_rawDesc = "" +
 	"directions\x12-\n" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12#\n" +
-	"\rhand_stitches\x18\x05 \x01(\x05R\fhandStitches\x12\x17\n" +
-	"\ahand_cm\x18\x06 \x01(\x01R\x06handCm\x12'\n" +
+	"\rhand_stitches\x18\x05 \x01(\x05R\fhandStitches\x12\x1b\n" +
+	"\tmitten_cm\x18\x06 \x01(\x01R\bmittenCm\x12'\n" +
 	"\x0fgusset_stitches\x18\a \x01(\x05R\x0egussetStitches\x12#\n" +
 	"\rgusset_rounds\x18\b \x01(\x05R\fgussetRounds\x12\x1b\n" +
 	"\tgusset_cm\x18\t \x01(\x01R\bgussetCm\x12#\n" +

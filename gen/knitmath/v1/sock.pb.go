@@ -666,8 +666,8 @@ type PlanHeelResponse struct {
 	TurnedStitches *int32 `protobuf:"varint,11,opt,name=turned_stitches,json=turnedStitches,proto3,oneof" json:"turned_stitches,omitempty"`
 	// Stitches picked up along each edge of the flap.
 	PickUpStitches *int32 `protobuf:"varint,12,opt,name=pick_up_stitches,json=pickUpStitches,proto3,oneof" json:"pick_up_stitches,omitempty"`
-	// Stitches of the round with its gussets.
-	GussetStitches *int32 `protobuf:"varint,13,opt,name=gusset_stitches,json=gussetStitches,proto3,oneof" json:"gusset_stitches,omitempty"`
+	// Stitches of the round with its gussets, the most that it has.
+	GreatestRoundStitches *int32 `protobuf:"varint,13,opt,name=greatest_round_stitches,json=greatestRoundStitches,proto3,oneof" json:"greatest_round_stitches,omitempty"`
 	// Rounds of the gusset that decrease.
 	GussetDecreaseRounds *int32 `protobuf:"varint,14,opt,name=gusset_decrease_rounds,json=gussetDecreaseRounds,proto3,oneof" json:"gusset_decrease_rounds,omitempty"`
 	// Rounds of the gusset that increase, from the toe up.
@@ -806,9 +806,9 @@ func (x *PlanHeelResponse) GetPickUpStitches() int32 {
 	return 0
 }
 
-func (x *PlanHeelResponse) GetGussetStitches() int32 {
-	if x != nil && x.GussetStitches != nil {
-		return *x.GussetStitches
+func (x *PlanHeelResponse) GetGreatestRoundStitches() int32 {
+	if x != nil && x.GreatestRoundStitches != nil {
+		return *x.GreatestRoundStitches
 	}
 	return 0
 }
@@ -1392,7 +1392,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\n" +
 	"row_number\x18\x02 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xec\t\n" +
+	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x83\n" +
+	"\n" +
 	"\x10PlanHeelResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1408,8 +1409,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"\x0fcentre_stitches\x18\n" +
 	" \x01(\x05H\x01R\x0ecentreStitches\x88\x01\x01\x12,\n" +
 	"\x0fturned_stitches\x18\v \x01(\x05H\x02R\x0eturnedStitches\x88\x01\x01\x12-\n" +
-	"\x10pick_up_stitches\x18\f \x01(\x05H\x03R\x0epickUpStitches\x88\x01\x01\x12,\n" +
-	"\x0fgusset_stitches\x18\r \x01(\x05H\x04R\x0egussetStitches\x88\x01\x01\x129\n" +
+	"\x10pick_up_stitches\x18\f \x01(\x05H\x03R\x0epickUpStitches\x88\x01\x01\x12;\n" +
+	"\x17greatest_round_stitches\x18\r \x01(\x05H\x04R\x15greatestRoundStitches\x88\x01\x01\x129\n" +
 	"\x16gusset_decrease_rounds\x18\x0e \x01(\x05H\x05R\x14gussetDecreaseRounds\x88\x01\x01\x129\n" +
 	"\x16gusset_increase_rounds\x18\x0f \x01(\x05H\x06R\x14gussetIncreaseRounds\x88\x01\x01\x12(\n" +
 	"\rgusset_rounds\x18\x10 \x01(\x05H\aR\fgussetRounds\x88\x01\x01\x12.\n" +
@@ -1425,8 +1426,8 @@ const file_knitmath_v1_sock_proto_rawDesc = "" +
 	"_flap_rowsB\x12\n" +
 	"\x10_centre_stitchesB\x12\n" +
 	"\x10_turned_stitchesB\x13\n" +
-	"\x11_pick_up_stitchesB\x12\n" +
-	"\x10_gusset_stitchesB\x19\n" +
+	"\x11_pick_up_stitchesB\x1a\n" +
+	"\x18_greatest_round_stitchesB\x19\n" +
 	"\x17_gusset_decrease_roundsB\x19\n" +
 	"\x17_gusset_increase_roundsB\x10\n" +
 	"\x0e_gusset_roundsB\x13\n" +

@@ -818,9 +818,9 @@ type PlanSolidResponse struct {
 	// Stitches of the last round.
 	EndStitches int32 `protobuf:"varint,6,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Stitches of the widest round.
-	MostStitches int32 `protobuf:"varint,7,opt,name=most_stitches,json=mostStitches,proto3" json:"most_stitches,omitempty"`
+	GreatestStitches int32 `protobuf:"varint,7,opt,name=greatest_stitches,json=greatestStitches,proto3" json:"greatest_stitches,omitempty"`
 	// Rounds in all; 0 of short rows.
-	RoundCount int32 `protobuf:"varint,8,opt,name=round_count,json=roundCount,proto3" json:"round_count,omitempty"`
+	TotalRounds int32 `protobuf:"varint,8,opt,name=total_rounds,json=totalRounds,proto3" json:"total_rounds,omitempty"`
 	// Stitches that a round gains or loses at a time, or the wedges of short rows.
 	WedgeCount int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
 	// Stitches of all rounds together.
@@ -839,9 +839,9 @@ type PlanSolidResponse struct {
 	// From end to end along the surface, in cm.
 	MeridianCm float64 `protobuf:"fixed64,15,opt,name=meridian_cm,json=meridianCm,proto3" json:"meridian_cm,omitempty"`
 	// The round before which it is stuffed; absent where an end is open.
-	StuffBeforeRound *int32 `protobuf:"varint,16,opt,name=stuff_before_round,json=stuffBeforeRound,proto3,oneof" json:"stuff_before_round,omitempty"`
+	StuffBeforeRoundNumber *int32 `protobuf:"varint,16,opt,name=stuff_before_round_number,json=stuffBeforeRoundNumber,proto3,oneof" json:"stuff_before_round_number,omitempty"`
 	// The rounds at which a flat part ends or begins.
-	EdgeRounds []int32 `protobuf:"varint,17,rep,packed,name=edge_rounds,json=edgeRounds,proto3" json:"edge_rounds,omitempty"`
+	EdgeRoundNumbers []int32 `protobuf:"varint,17,rep,packed,name=edge_round_numbers,json=edgeRoundNumbers,proto3" json:"edge_round_numbers,omitempty"`
 	// The rounds that change the count.
 	Rounds []*SolidRound `protobuf:"bytes,18,rep,name=rounds,proto3" json:"rounds,omitempty"`
 	// The rings of the limbs, in their order.
@@ -852,7 +852,7 @@ type PlanSolidResponse struct {
 	Sequence []*CircleWedgeRun `protobuf:"bytes,21,rep,name=sequence,proto3" json:"sequence,omitempty"`
 	// Rows of all wedges together, where they are most; 0 in rounds. They are within 3 % of
 	// what is wanted there, or a pair of rows, the larger.
-	MostRows int32 `protobuf:"varint,22,opt,name=most_rows,json=mostRows,proto3" json:"most_rows,omitempty"`
+	GreatestRows int32 `protobuf:"varint,22,opt,name=greatest_rows,json=greatestRows,proto3" json:"greatest_rows,omitempty"`
 	// The greatest distance of the rows under a stitch from what is wanted there, where that
 	// is two for each wedge or more.
 	GreatestDepartureRows float64 `protobuf:"fixed64,23,opt,name=greatest_departure_rows,json=greatestDepartureRows,proto3" json:"greatest_departure_rows,omitempty"`
@@ -931,16 +931,16 @@ func (x *PlanSolidResponse) GetEndStitches() int32 {
 	return 0
 }
 
-func (x *PlanSolidResponse) GetMostStitches() int32 {
+func (x *PlanSolidResponse) GetGreatestStitches() int32 {
 	if x != nil {
-		return x.MostStitches
+		return x.GreatestStitches
 	}
 	return 0
 }
 
-func (x *PlanSolidResponse) GetRoundCount() int32 {
+func (x *PlanSolidResponse) GetTotalRounds() int32 {
 	if x != nil {
-		return x.RoundCount
+		return x.TotalRounds
 	}
 	return 0
 }
@@ -994,16 +994,16 @@ func (x *PlanSolidResponse) GetMeridianCm() float64 {
 	return 0
 }
 
-func (x *PlanSolidResponse) GetStuffBeforeRound() int32 {
-	if x != nil && x.StuffBeforeRound != nil {
-		return *x.StuffBeforeRound
+func (x *PlanSolidResponse) GetStuffBeforeRoundNumber() int32 {
+	if x != nil && x.StuffBeforeRoundNumber != nil {
+		return *x.StuffBeforeRoundNumber
 	}
 	return 0
 }
 
-func (x *PlanSolidResponse) GetEdgeRounds() []int32 {
+func (x *PlanSolidResponse) GetEdgeRoundNumbers() []int32 {
 	if x != nil {
-		return x.EdgeRounds
+		return x.EdgeRoundNumbers
 	}
 	return nil
 }
@@ -1036,9 +1036,9 @@ func (x *PlanSolidResponse) GetSequence() []*CircleWedgeRun {
 	return nil
 }
 
-func (x *PlanSolidResponse) GetMostRows() int32 {
+func (x *PlanSolidResponse) GetGreatestRows() int32 {
 	if x != nil {
-		return x.MostRows
+		return x.GreatestRows
 	}
 	return 0
 }
@@ -1121,7 +1121,7 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\n" +
 	"SolidWedge\x12)\n" +
 	"\x04rows\x18\x01 \x03(\v2\x15.knitmath.v1.WedgeRowR\x04rows\x12\x14\n" +
-	"\x05times\x18\x02 \x01(\x05R\x05times\"\x8b\b\n" +
+	"\x05times\x18\x02 \x01(\x05R\x05times\"\xbe\b\n" +
 	"\x11PlanSolidResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -1130,10 +1130,9 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\anotices\x18\x03 \x03(\v2\x13.knitmath.v1.NoticeR\anotices\x12-\n" +
 	"\asources\x18\x04 \x03(\v2\x13.knitmath.v1.SourceR\asources\x12%\n" +
 	"\x0estart_stitches\x18\x05 \x01(\x05R\rstartStitches\x12!\n" +
-	"\fend_stitches\x18\x06 \x01(\x05R\vendStitches\x12#\n" +
-	"\rmost_stitches\x18\a \x01(\x05R\fmostStitches\x12\x1f\n" +
-	"\vround_count\x18\b \x01(\x05R\n" +
-	"roundCount\x12\x1f\n" +
+	"\fend_stitches\x18\x06 \x01(\x05R\vendStitches\x12+\n" +
+	"\x11greatest_stitches\x18\a \x01(\x05R\x10greatestStitches\x12!\n" +
+	"\ftotal_rounds\x18\b \x01(\x05R\vtotalRounds\x12\x1f\n" +
 	"\vwedge_count\x18\t \x01(\x05R\n" +
 	"wedgeCount\x12%\n" +
 	"\x0etotal_stitches\x18\n" +
@@ -1143,18 +1142,17 @@ const file_knitmath_v1_solid_shape_proto_rawDesc = "" +
 	"\tacross_cm\x18\r \x01(\x01R\bacrossCm\x12\x1b\n" +
 	"\theight_cm\x18\x0e \x01(\x01R\bheightCm\x12\x1f\n" +
 	"\vmeridian_cm\x18\x0f \x01(\x01R\n" +
-	"meridianCm\x121\n" +
-	"\x12stuff_before_round\x18\x10 \x01(\x05H\x00R\x10stuffBeforeRound\x88\x01\x01\x12\x1f\n" +
-	"\vedge_rounds\x18\x11 \x03(\x05R\n" +
-	"edgeRounds\x12/\n" +
+	"meridianCm\x12>\n" +
+	"\x19stuff_before_round_number\x18\x10 \x01(\x05H\x00R\x16stuffBeforeRoundNumber\x88\x01\x01\x12,\n" +
+	"\x12edge_round_numbers\x18\x11 \x03(\x05R\x10edgeRoundNumbers\x12/\n" +
 	"\x06rounds\x18\x12 \x03(\v2\x17.knitmath.v1.SolidRoundR\x06rounds\x12,\n" +
 	"\x05limbs\x18\x13 \x03(\v2\x16.knitmath.v1.SolidRingR\x05limbs\x12/\n" +
 	"\x06wedges\x18\x14 \x03(\v2\x17.knitmath.v1.SolidWedgeR\x06wedges\x127\n" +
-	"\bsequence\x18\x15 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12\x1b\n" +
-	"\tmost_rows\x18\x16 \x01(\x05R\bmostRows\x126\n" +
+	"\bsequence\x18\x15 \x03(\v2\x1b.knitmath.v1.CircleWedgeRunR\bsequence\x12#\n" +
+	"\rgreatest_rows\x18\x16 \x01(\x05R\fgreatestRows\x126\n" +
 	"\x17greatest_departure_rows\x18\x17 \x01(\x01R\x15greatestDepartureRows\x12.\n" +
-	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x15\n" +
-	"\x13_stuff_before_round*\xb9\x01\n" +
+	"\aoutline\x18\x18 \x01(\v2\x14.knitmath.v1.OutlineR\aoutlineB\x1c\n" +
+	"\x1a_stuff_before_round_number*\xb9\x01\n" +
 	"\tSolidForm\x12\x1a\n" +
 	"\x16SOLID_FORM_UNSPECIFIED\x10\x00\x12\x15\n" +
 	"\x11SOLID_FORM_SPHERE\x10\x01\x12\x12\n" +
