@@ -31,6 +31,8 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	case ReasonUnworked, ReasonMissing, ReasonUneven:
 		work := c.workEdits(f, i)
 		return slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)
+	case ReasonMarker:
+		return c.nearNumbers(f, i)
 	case ReasonUnknown, ReasonUnread:
 		return c.spellings(f, i)
 	case ReasonSide:
@@ -47,7 +49,13 @@ func (c *corrector) candidates(f *Finding) []candidate {
 func (c *corrector) workEdits(f *Finding, i int) []candidate {
 	if c.piece.Lines[i].info.kind == lineRow {
 		if e := c.rowEdits(f, i); e != nil {
-			return e.candidates()
+			found := e.candidates()
+			if e.blind && len(f.DifferenceStitches) > 0 {
+				found = append(c.numbers(f, i), found...)
+			}
+			if len(found) > 0 {
+				return found
+			}
 		}
 	}
 	return append(c.directionEdits(f, i), c.numbers(f, i)...)
@@ -56,8 +64,11 @@ func (c *corrector) workEdits(f *Finding, i int) []candidate {
 // claimMeant reports whether the row after a line went on from the count that the line
 // claims, and not from the one that it comes to.
 func (c *corrector) claimMeant(f *Finding, i int) bool {
-	if i+1 >= len(c.piece.Lines) || len(f.SizeNumbers) == 0 {
+	if len(f.SizeNumbers) == 0 {
 		return false
+	}
+	if alikeOff(f, c.piece.SizeCount) {
+		return true // nobody writes a count wrong by as much in every size
 	}
 	claimed := c.piece.Lines[i].ClaimedStitches
 	size := f.SizeNumbers[0] - 1
@@ -67,7 +78,20 @@ func (c *corrector) claimMeant(f *Finding, i int) bool {
 			return again > 0
 		}
 	}
-	return len(claimed) > 0 && c.worked.Lines[i+1].StartStitches[size] == at(claimed, size)
+	return len(claimed) > 0 && i+1 < len(c.piece.Lines) && c.worked.Lines[i+1].StartStitches[size] == at(claimed, size)
+}
+
+// alikeOff reports whether a count is off in all of several sizes, by as many stitches in each.
+func alikeOff(f *Finding, sizes int) bool {
+	if sizes < 2 || len(f.DifferenceStitches) != sizes {
+		return false
+	}
+	for _, d := range f.DifferenceStitches {
+		if d != f.DifferenceStitches[0] {
+			return false
+		}
+	}
+	return true
 }
 
 // claims are the count that a line comes to in place of the one that it claims.
@@ -157,6 +181,24 @@ func (c *corrector) timesOf(l *Line, spots []spot) []spot {
 		}
 	}
 	return nil
+}
+
+// nearNumbers are numbers one or two more, or fewer, in the sizes of a finding.
+func (c *corrector) nearNumbers(f *Finding, i int) []candidate {
+	near := *f
+	if len(near.SizeNumbers) == 0 {
+		for size := range c.piece.SizeCount {
+			near.SizeNumbers = append(near.SizeNumbers, size+1)
+		}
+	}
+	near.DifferenceStitches = make([]int, len(near.SizeNumbers))
+	var out []candidate
+	for _, by := range [...]int{-1, 1, -2, 2} {
+		for _, list := range c.lists(spotsIn(c.piece.source, c.before(i))) {
+			out = append(out, c.offBy(&near, list, func(_, _ int) (int, bool) { return by, true })...)
+		}
+	}
+	return out
 }
 
 func half(sign int) func(size, difference int) (int, bool) {

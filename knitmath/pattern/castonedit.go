@@ -8,6 +8,9 @@ func (c *corrector) castOns(f *Finding, i int) []candidate {
 	}
 	for k := i; k >= 0; k-- {
 		l := &c.piece.Lines[k]
+		if l.info.until != nil && k < i {
+			return c.until(f, l)
+		}
 		if l.info.kind != lineCastOn {
 			continue
 		}
@@ -19,6 +22,12 @@ func (c *corrector) castOns(f *Finding, i int) []candidate {
 		switch f.Reason {
 		case ReasonClaim:
 			out = c.castOn(f, spots, func(_, d int) int { return d })
+			if w := &c.worked.Lines[i]; k < i && w.StartStitches[0] > 0 && w.EndStitches[0] > 0 { // a row that doubles them
+				out = append(c.castOn(f, spots, func(size, d int) int {
+					n, _ := quotient(d*w.StartStitches[size], w.EndStitches[size])
+					return n
+				}), out...)
+			}
 		case ReasonUneven:
 			if each := c.repeatTakes(f); each > 0 {
 				out = append(c.castOn(f, spots, func(_, d int) int { return each - d }), out...)
@@ -42,6 +51,26 @@ func (c *corrector) castOn(f *Finding, spots []spot, more func(size, difference 
 		}
 	}
 	return e.candidate(c.piece.source, -1, " cast on")
+}
+
+// until are other counts up to which rows were worked before, as many fewer as are over or as many
+// more as are missing.
+func (c *corrector) until(f *Finding, l *Line) []candidate {
+	spots := run(spotsIn(c.piece.source, l.info.at), l.info.until, true)
+	if spots == nil || f.Reason == ReasonClaim {
+		return nil
+	}
+	e := renumbering{list: spots}
+	for k, number := range f.SizeNumbers {
+		s := &spots[0]
+		if len(spots) > 1 {
+			s = &spots[number-1]
+		}
+		if n := s.value - f.DifferenceStitches[k]; n < 1 || !e.set(s, n) {
+			return nil
+		}
+	}
+	return e.candidate(c.piece.source, -1, "")
 }
 
 // repeatTakes is how many stitches the repeat takes that does not come out, 0 if it is not known

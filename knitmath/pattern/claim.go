@@ -25,19 +25,24 @@ func (p *parser) claimAhead() bool {
 
 func (p *parser) claimAt(i int) bool {
 	sign := i
-	for n := 0; n < 2 && p.tokens[i].is("-", "=", ":"); n++ {
+	for n := 0; n < 2 && p.tokens[i].is("-", "=", ":") && !p.noneFirst(i); n++ {
 		i++
 	}
 	if p.tokens[i].kind == tokenWord {
 		if end := p.countLed(i); end != 0 {
 			to, _ := p.sizedEnd(end)
-			return to != 0 && p.endsAt(to)
+			return to != 0 && (p.endsAt(to) || p.tokens[to].stitches() && p.endsAt(to+1))
 		}
 		led := p.phraseEnd(i, claimPhrases)
 		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 	}
 	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || p.dashedNumber(sign) ||
 		i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+}
+
+// noneFirst reports whether a dash at token i says that the first size has none: "- (-, 52) sts".
+func (p *parser) noneFirst(i int) bool {
+	return p.tokens[i].is("-") && p.tokens[i+1].is("(", "[") && p.tokens[i+2].is("-")
 }
 
 // phraseEnd is the index after the first of the phrases that stands at token i, 0 if
@@ -74,15 +79,15 @@ func (p *parser) claimWords(i int) bool {
 			i += 2
 		}
 	}
-	if p.tokens[i].is("-") {
+	if end, _ := p.sizedEnd(i); end == 0 && p.tokens[i].is("-") {
 		i++
-	} else if i, _ = p.sizedEnd(i); i == 0 {
+	} else if i = end; i == 0 {
 		return false
 	}
 	for {
 		end, _ := p.listEnd(i)
 		if end == 0 {
-			return p.tokens[i].stitches()
+			return p.countedPart(i) != 0
 		}
 		i = end
 	}
@@ -147,7 +152,7 @@ func (p *parser) placeAfter(i int) bool {
 func (p *parser) claim(line *Line) bool {
 	from := p.peek().span
 	p.accept("and")
-	for p.accept("-", "=", ":") {
+	for !p.noneFirst(p.next) && p.accept("-", "=", ":") {
 	}
 	if end := p.countLed(p.next); end != 0 {
 		p.next = end
@@ -174,6 +179,10 @@ func (p *parser) claim(line *Line) bool {
 	if !ok {
 		return false
 	}
+	if at := p.next; p.namedPart() {
+		tail.part = true
+		p.reading(p.tokens[at-1].to(p.last()), "read as the stitches that are in work")
+	}
 	p.claimTail(&tail, closer)
 	if closer != "" && !p.accept(closer) {
 		p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
@@ -198,6 +207,27 @@ func (p *parser) claim(line *Line) bool {
 		p.partsAddUp(line, tail.parts, tail.partsAt)
 	}
 	return true
+}
+
+// namedPart passes over "heel" of "18 heel sts": the count is of a part of the stitches.
+func (p *parser) namedPart() bool {
+	end := p.countedPart(p.next)
+	for i := p.next; i < end; i++ {
+		if !p.tokens[i].is("rem", "remaining", "live", "held") {
+			p.next = end
+			return true
+		}
+	}
+	return false
+}
+
+// countedPart is the index of "sts" after "heel" at token i; 0 if they are not counted so. Which
+// stitches those of a centre or a side are is asked.
+func (p *parser) countedPart(i int) int {
+	if p.tokens[i].is("centre", "center", "central", "side", "sides", "edge") {
+		return 0
+	}
+	return p.ofPart(i)
 }
 
 // claimed notes what a claim says.

@@ -53,6 +53,7 @@ type candidate struct {
 	rougher  int  // by how much less evenly the numbers of the sizes grow with it
 	alike    bool // its repeat takes as many stitches as those of rows beside it
 	far      int  // by how much a number of the work differs
+	twins    int  // how many more numbers of its line have a like one with it
 	left     int  // how many mistakes and questions are left with it
 }
 
@@ -74,6 +75,9 @@ func (c *corrector) correct() {
 			for i := range found {
 				if f := &found[i]; f.Kind == kind && k < len(pending[i]) && c.spare > 0 && c.ctx.Err() == nil {
 					if q := pending[i][k]; c.works(f, &q) {
+						if n := c.piece.lineAt(q.at); n >= 0 {
+							q.twins = c.twinned(&q, n)
+						}
 						good[i] = append(good[i], q)
 					}
 				}
@@ -108,6 +112,8 @@ func (q *candidate) before(other *candidate) bool {
 		return q.alike
 	case q.rougher != other.rougher:
 		return q.rougher < other.rougher
+	case q.twins != other.twins:
+		return q.twins > other.twins
 	}
 	return q.far <= 2 && other.far > 2
 }
@@ -216,8 +222,7 @@ func (c *corrector) knits(q *candidate) bool {
 	text := c.piece.source[at.start:q.at.start] + q.put + c.piece.source[q.at.end:at.end]
 	one := readRow(text, c.piece.SizeCount, c.own)
 	if len(one.Lines) != 1 || one.Lines[0].info.kind != lineRow {
-		claim := l.info.claimAt // of a row that says more than its steps, a count is left to the counting
-		return q.at.start >= claim.start && q.at.end <= claim.end
+		return true // a row that says more than its steps is left to the counting
 	}
 	mended := &one.Lines[0]
 	stepCount := int64(factsOf(mended).stepCount)

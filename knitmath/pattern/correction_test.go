@@ -13,9 +13,9 @@ import (
 // hundred are offered a correction, and so many one that gives back the text as it was.
 const (
 	mistakesMended   = 95
-	mistakesRestored = 90
-	mistakesOnce     = 93 // nothing else is found
-	mistakesFirst    = 83 // the first that is offered gives it back
+	mistakesRestored = 91
+	mistakesOnce     = 96 // nothing else is found
+	mistakesFirst    = 84 // the first that is offered gives it back
 )
 
 // TestCorrectionsOfPlantedMistakes: what is offered for planted mistakes makes them go,

@@ -23,6 +23,7 @@ func (r *runner) workOn(i int, p *profile, claimed bool) {
 	if r.other != nil && !r.quiet {
 		r.settle(l, p, &o, claimed)
 	}
+	r.fitsOwed(p, &o)
 	r.fitsOtherwise(p, &o)
 	if r.round && r.side == stitch.WrongSide && p.turn == 0 {
 		r.fault(KindMistake, ReasonHands, l.info.at, 0, "in the round a row on the wrong side must end with a turn")
@@ -40,6 +41,7 @@ func (r *runner) fitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.now = before.after(p, o)
+	r.astray = r.astray && (p.stretches || r.quiet)
 	switch {
 	case r.now.total() > stitch.MaxStitches:
 		r.fault(KindMistake, ReasonTooLarge, l.info.at, 0, "more than 10000 stitches are on the needles")
@@ -81,6 +83,9 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 		r.loseMarks()
 		return
 	}
+	if r.leftByBindingOff(i, o, claimed) {
+		return
+	}
 	r.misfits = true
 	r.misfit(i, p, o)
 	r.uneven = nil
@@ -98,9 +103,13 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 		if n != guess {
 			r.other = &hand{left: guess}
 		}
+		r.isOff(l, n-guess)
 		r.now = hand{left: n}
-	} else if o.reason == ReasonUneven {
-		r.couldFit(&o)
+	} else {
+		r.astray = r.astray || claimed
+		if o.reason == ReasonUneven {
+			r.couldFit(&o)
+		}
 	}
 	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
 		r.known, r.other = false, nil
@@ -154,7 +163,7 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	// The yarn overs of short rows are not usually counted.
 	if n <= total && n >= total-r.overs {
-		r.other, r.uneven, r.owed = nil, nil, 0
+		r.other, r.uneven, r.owed, r.astray = nil, nil, 0, false
 		return
 	}
 	if r.resolved(l, n) {

@@ -77,7 +77,7 @@ var directs = map[string]kindOfVerb{
 	"rep": verbRepeat, "repeat": verbRepeat, "as": verbRepeat, "same": verbRepeat,
 	"work": verbShape | verbRepeat | verbEven | verbHold, "cont": verbShape | verbRepeat | verbEven,
 	"continue": verbShape | verbRepeat | verbEven,
-	"proceed":  verbEven, "keep": verbEven, "rib": verbShape | verbEven,
+	"proceed":  verbEven, "keep": verbRepeat | verbEven, "rib": verbShape | verbEven,
 	"knit": verbShape | verbRepeat | verbEven, "purl": verbShape | verbEven, "k": verbShape | verbEven, "p": verbShape | verbEven,
 	"even": verbEven, "patt": verbEven,
 	"co": verbCast, "cable-cast": verbCast, "loop-cast": verbCast, "cast": verbCast | verbBind,
@@ -177,8 +177,12 @@ func (p *parser) passing(line *Line) bool {
 			break
 		}
 		p.accept("rem", "remaining")
-		if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck") {
-			return false
+		if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck", "shoulders") {
+			p.accept("the")
+			p.next++
+			if !p.endsAt(p.next) && !p.peek().is(":") { // the rows after it say how
+				return false
+			}
 		}
 		p.number()
 		p.accept("sts", "stitches")

@@ -87,11 +87,11 @@ func (r *runner) resolved(l *Line, claimed int64) bool {
 	if r.other != nil {
 		meant = meant || claimed == r.other.total()+r.owed
 	}
-	meant = meant || r.meantOtherwise(claimed)
+	meant = meant || r.meantOtherwise(claimed) || r.astray
 	if !meant || r.quiet {
 		return false
 	}
-	r.uneven = nil
+	r.uneven, r.astray = nil, false
 	r.now, r.other, r.machine, r.owed = hand{left: claimed - r.now.behind, behind: r.now.behind}, nil, nil, 0
 	if r.now.left < 0 {
 		r.now = hand{left: claimed}
@@ -102,6 +102,21 @@ func (r *runner) resolved(l *Line, claimed int64) bool {
 		r.out.Lines[i].EndStitches[r.size] = int(claimed)
 	}
 	return true
+}
+
+// fitsOwed goes on with the count that rows would have come to which are known to be off, where a
+// row fits it and not the one at hand: they were worked again since.
+func (r *runner) fitsOwed(p *profile, o *outcome) {
+	if r.owed == 0 || o.reason == "" || r.quiet {
+		return
+	}
+	alt := hand{left: r.now.left + r.owed, behind: r.now.behind}
+	if alt.left < 1 {
+		return
+	}
+	if q := p.work(alt.left); q.reason == "" {
+		r.now, r.other, r.machine, r.owed, *o, r.switched = alt, nil, nil, 0, q, true
+	}
 }
 
 // isOff remembers by how many stitches a row is off from its claim: worked again it is off by

@@ -133,6 +133,7 @@ func (r *runner) remark(reason report.Reason, at span, text string) {
 
 // describe puts together what the sizes said: once if they all say the same.
 func (e *engine) describe() {
+	e.saidOnce()
 	for i, d := range e.details {
 		if d == nil {
 			continue

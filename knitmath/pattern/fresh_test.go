@@ -84,12 +84,19 @@ func proofreadDraft(t *testing.T, name, text string, d *corpusDraft) proofread {
 		}
 	}
 	for _, m := range d.Mistakes {
-		p.planted++
 		lines := strings.Split(text, "\n")
 		lines[m.Line-1] = strings.Replace(lines[m.Line-1], m.From, m.To, 1)
 		wrong, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: strings.Join(lines, "\n")})
+		found := err == nil && shows(&right, &wrong, m.Line, m.ShowsAt, m.Sizes)
+		if m.NeverShows != "" {
+			if found {
+				t.Errorf("%s line %d: %q is said to show in no count, and is found", name, m.Line, m.To)
+			}
+			continue
+		}
+		p.planted++
 		switch {
-		case err == nil && shows(&right, &wrong, m.Line, m.ShowsAt, m.Sizes):
+		case found:
 			p.found++
 			continue
 		case wrong.mistakes > right.mistakes:

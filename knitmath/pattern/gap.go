@@ -33,6 +33,11 @@ func (p *parser) withWrap() (s Step, found, ok bool) {
 	}
 	work := p.tokens[i].is("work")
 	end := p.phraseEnd(i+1, wrappedOnes)
+	if wrap := p.phraseEnd(i+1, wrapsFirst); wrap != 0 {
+		p.next = wrap
+		p.tidies, p.asGiven = true, true
+		return Step{Operation: op, takes: 1, leaves: 1, Times: one, at: from.to(p.last())}, true, true
+	}
 	if end == 0 {
 		return Step{}, false, true
 	}
@@ -55,6 +60,9 @@ func (p *parser) withWrap() (s Step, found, ok bool) {
 	}
 	return s, true, true
 }
+
+var wrapsFirst = wordings("wrap with its st", "the wrap with its st", "wrap tog with its st", "wrap together with its st",
+	"the wrap tog with its st", "the wrap together with its st", "wrap with its stitch", "the wrap with its stitch")
 
 var wrappedOnes = wordings("it", "the next st", "next st", "the wrapped st", "wrapped st", "this st", "the st", "next stitch",
 	"the next stitch")

@@ -27,7 +27,7 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		return true
 	case p.forRowsAhead():
 		return p.repeatRows(info)
-	case p.peek().is("until", "to", "till", "for"):
+	case p.peek().is("until", "to", "till", "til", "for"):
 		return p.repeatUntil(info)
 	}
 	n, total, more := p.manyTimes()
@@ -197,7 +197,7 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 	if p.untilRows(info) {
 		return true
 	}
-	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till") {
+	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till", "til") {
 		from := p.peek().span
 		for !p.clauseEnds() {
 			p.next++
@@ -206,7 +206,7 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 		info.kind = lineUnread
 		return true
 	}
-	info.open = true
+	info.open, info.allWorked = true, p.untilAllWorked()
 	p.openLength()
 	return true
 }
@@ -253,7 +253,7 @@ func (p *parser) untilRows(info *lineInfo) bool {
 // nil, and nothing taken, if no count is said.
 func (p *parser) untilCount() []int {
 	save := p.next
-	if !p.accept("until", "to", "till") {
+	if !p.accept("until", "to", "till", "til") {
 		return nil
 	}
 	for p.accept("there", "are", "only", "you", "have", "a", "total", "of", "remain", "rem") {

@@ -13,6 +13,9 @@ func (p *parser) interval(s *shapings) bool {
 		s.interval = one
 	case p.sideNext(s):
 		s.interval = []int{2}
+	case p.plainRowAt(p.next): // of stocking stitch: every other row
+		s.interval = []int{2}
+		p.next++
 	case p.nthAhead(p.next):
 		if s.interval = p.nth(); s.interval == nil {
 			return false
@@ -60,6 +63,11 @@ func (p *parser) andEveryOther() []int {
 	}
 	p.next, p.found.list = save, p.found.list[:found]
 	return nil
+}
+
+// plainRowAt reports whether "k row", "purl row" stands at token i.
+func (p *parser) plainRowAt(i int) bool {
+	return p.tokens[i].is("k", "knit", "p", "purl", "plain") && p.tokens[i+1].row()
 }
 
 func (p *parser) acceptRow() bool {

@@ -110,6 +110,10 @@ func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 		r.changeAgain(l, change)
 	}
 	gap := want - r.now.total()
+	if ok && change != 0 && gap%change != 0 && l.info.until != nil { // however the rows between are worked
+		r.neverCome(l, change, want)
+		return 0, true
+	}
 	if !ok || change == 0 && gap != 0 || change != 0 && (gap%change != 0 || gap/change < 0) {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))
 		r.now, r.other, r.machine = hand{left: want}, nil, nil

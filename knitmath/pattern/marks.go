@@ -27,6 +27,17 @@ func (m *marks) add(at int64) {
 	m.count++
 }
 
+// turnBack tells the places from the other end of so many stitches.
+func (m *marks) turnBack(total int64) {
+	was := *m
+	*m = marks{lost: was.lost}
+	for k := was.count - 1; k >= 0; k-- {
+		if n := total - int64(was.at[k]); n > 0 && n < total { // one at the end is that of the round
+			m.add(n)
+		}
+	}
+}
+
 func (r *runner) loseMarks() { r.marks = marks{lost: r.marks.lost || r.marks.count > 0} }
 
 // walkOn works a row in which markers matter: it is walked through, from marker to
@@ -40,7 +51,9 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	}
 	r.machine = nil
 	ok := w.steps(r.walked(l))
-	r.misplaced(&w, l)
+	if w.reason == "" {
+		r.misplaced(&w, l)
+	}
 	if !ok && w.unknown != nil {
 		r.markerMissing(i, p, &w, claimed)
 		return
@@ -73,15 +86,21 @@ func (r *runner) walkBeside(i int, p *profile, w *walker, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.switched = false
+	known := r.misfits
+	r.misfits = false
 	if r.now.left > 0 || !p.empty() {
 		r.workOn(i, p, claimed)
 	}
+	misfits := r.misfits
+	r.misfits = known || misfits
 	if r.known && !r.switched && w.steps(r.walked(l)) && w.pos <= w.left {
 		r.marks = w.after(before, p.turn != 0)
 	} else {
 		r.loseMarks()
 	}
-	r.misplaced(w, l)
+	if !misfits { // a row that does not fit is said once
+		r.misplaced(w, l)
+	}
 }
 
 // markerMissing says that a row goes to a marker that is not there, or not known.
@@ -132,6 +151,7 @@ func (r *runner) misplaced(w *walker, l *Line) {
 	if at.end == 0 {
 		at = l.info.at
 	}
+	r.astray = true
 	if r.wanted(ReasonMarker, at) {
 		r.fault(KindMistake, ReasonMarker, at, 0, "no marker is here")
 	}

@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/draft"
+
 // matching asks about a direction that refers to another part of the text: "work to
 // match left front, reversing shaping". What it comes to is written nowhere.
 func (p *parser) matching(line *Line) bool {
@@ -9,7 +11,7 @@ func (p *parser) matching(line *Line) bool {
 		switch t := &p.tokens[i]; {
 		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
 			t.is("to") && p.tokens[i+1].is("match", "correspond"),
-			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit",
+			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && !p.rowsOfFabric(p.next, i) && p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit",
 				"make", "rep", "as"),
 			t.is("as") && p.tokens[i+1].is("the") && p.tokens[i+2].is("first", "other", "left", "right", "front", "back") && p.ahead(0).is("work",
 				"make", "knit"),
@@ -30,6 +32,20 @@ func (p *parser) matching(line *Line) bool {
 	p.ask(ReasonUnread, from.to(p.last()), "what another part of the text does is not followed here: write the rows, for this side too")
 	line.info.kind = lineUnread
 	return true
+}
+
+// rowsOfFabric reports whether "16 rows in ribbing" stands between two tokens: what is like another
+// part is said.
+func (p *parser) rowsOfFabric(i, end int) bool {
+	counted := false
+	for ; i < end; i++ {
+		to, _ := p.sizedEnd(i)
+		counted = counted || to != 0 && to < end && p.tokens[to].row()
+		if counted && draft.Fabric(p.tokens[i].text) {
+			return true
+		}
+	}
+	return false
 }
 
 // aheadForMatch is how far beyond the beginning of a further clause of a sentence another

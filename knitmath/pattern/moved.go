@@ -107,6 +107,7 @@ func (r *runner) holdRest(i int) {
 	if l.info.rest != nil {
 		if n := int64(at(l.info.rest, r.size)); n != rest && r.wanted(ReasonClaim, l.info.at) {
 			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-rest), "there are "+stitches(int(rest))+" left, not "+strconv.Itoa(int(n)))
+			r.astray = true
 		}
 	}
 	r.put(rest)

@@ -60,11 +60,14 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 		}
 	}
 	parts = append(parts, r.betweenMarks()...)
+	if len(parts) == 0 && r.divided && !l.info.beside {
+		parts = append(parts, total)
+	}
 	switch {
 	case slices.Contains(parts, n):
 	case len(parts) > 0:
 		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-nearest(parts, n)),
-			"the parts are of "+listed64(parts)+" stitches, none of "+strconv.Itoa(int(n)))
+			partsText(parts)+", not "+strconv.Itoa(int(n)))
 		if l.info.between {
 			r.moveMark(n)
 		}
@@ -96,6 +99,14 @@ func nearest(parts []int64, n int64) int64 {
 		}
 	}
 	return best
+}
+
+// partsText says how large the parts are.
+func partsText(parts []int64) string {
+	if len(parts) == 1 {
+		return "there are " + stitches(int(parts[0]))
+	}
+	return "the parts are of " + listed64(parts) + " stitches"
 }
 
 func listed64(parts []int64) string {

@@ -26,6 +26,9 @@ func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
 			text = "size " + strconv.Itoa(size+1) + ": " + text
 		}
 		p.mistake(ReasonClaim, where, text)
+		if n := len(p.found.list); p.sizes > 1 && n > 0 && p.found.list[n-1].at == where {
+			p.found.list[n-1].SizeNumbers = []int{size + 1}
+		}
 		return
 	}
 }

@@ -136,6 +136,12 @@ func (r *runner) skipPlain(rows int) int {
 // trial works the rows once, on a copy, and returns by how many stitches they
 // change the count; false if they do not fit.
 func (r *runner) trial(lines []int16) (int64, bool) {
+	t, ok := r.tried(lines)
+	return t.now.total() - r.now.total(), ok && t.now.behind == 0
+}
+
+// tried is a copy of the runner that has worked the rows once; false if they do not fit.
+func (r *runner) tried(lines []int16) (runner, bool) {
 	t := *r
 	t.quiet, t.machine, t.other, t.lastLine, t.misfits = true, nil, nil, noLine, false
 	for i := 0; i < len(lines); i++ {
@@ -145,7 +151,7 @@ func (r *runner) trial(lines []int16) (int64, bool) {
 		before, _ := t.pose()
 		t.work(int(lines[i]), false)
 		if t.stopped || !t.known || t.misfits {
-			return 0, false
+			return t, false
 		}
 		if after, _ := t.pose(); after == before {
 			// The same row would do the same again.
@@ -155,5 +161,5 @@ func (r *runner) trial(lines []int16) (int64, bool) {
 			}
 		}
 	}
-	return t.now.total() - r.now.total(), t.now.behind == 0
+	return t, true
 }

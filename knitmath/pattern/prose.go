@@ -330,8 +330,17 @@ var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "se
 	"see fig", "see schematic", "see illustration", "please turn over", "turn over", "turn the page", "refer to", "see also", "see notes",
 	"see note", "see above", "see below", "see overleaf", "continued on", "continued overleaf", "continued from", "please see")
 
+// sidesTold reports whether "Short side = 80 sts, long side = 100 sts" stands at token i.
+func (p *parser) sidesTold(i int) bool {
+	from := i
+	for p.tokens[i].is("short", "long", "each", "one", "upper", "lower", "left", "right", "side", "edge", "end", "top", "bottom") {
+		i++
+	}
+	return i > from && p.tokens[i-1].is("side", "edge", "end") && p.tokens[i].is("=")
+}
+
 func phrasesHarmless(p *parser, i int) bool {
-	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

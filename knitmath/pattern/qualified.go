@@ -52,7 +52,7 @@ var (
 		"using the knitted cast-on", "using knitted cast-on", "using cable cast-on", "using the cable cast-on", "for underarm",
 		"over bound-off sts",
 		"over these sts", "over the gap", "using backward-loop cast-on", "for thumb", "using the backward-loop method", "loosely",
-		"over the bound-off sts", "for neck", "using loop cast-on", "using backward-loop method", "in place of bound-off sts",
+		"over the bound-off sts", "for neck", "in their place", "using loop cast-on", "using backward-loop method", "in place of bound-off sts",
 		"onto right needle",
 		"at underarm", "over bo sts", "over the gap left by held sts")
 	bindOffManner = wordings("loosely", "in the usual way", "in usual way", "in the usual manner", "as usual", "in the normal way",

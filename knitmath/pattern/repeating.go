@@ -7,7 +7,7 @@ func (p *parser) repeating(line *Line) bool {
 	from := p.peek().span
 	verb := p.peek()
 	p.next++
-	if verb.is("same") && !p.accept("as") {
+	if verb.is("same") && !p.accept("as") || verb.is("keep") && !p.accept("repeating", "working") {
 		return false
 	}
 	if verb.is("rep", "repeat") && p.again(line) {

@@ -308,12 +308,26 @@ func (e *rowEdits) swapped(s *Step, op stitch.Op) {
 	said := e.piece.source[s.at.start:s.at.end]
 	n := len(s.Operation.Abbr())
 	if len(said) < n || folded(said[:n]) != s.Operation.Abbr() {
+		e.togetherOther(s, op)
 		return
 	}
 	place := s.at
 	place.end = place.start + int32(n)
 	e.found = append(e.found, candidate{at: place, put: op.Abbr(), says: op.Abbr() + " instead of " + said[:n], row: e.row,
 		balanced: balanced(e.steps)})
+}
+
+// togetherOther is another number in a decrease that is written out, "knit 3 together".
+func (e *rowEdits) togetherOther(s *Step, op stitch.Op) {
+	for _, t := range scan(e.piece.source[s.at.start:s.at.end]) {
+		if t.kind == tokenNumber && int(t.number) == s.Operation.Takes() {
+			put := numeral(op.Takes())
+			place := shifted(t.span, s.at)
+			e.found = append(e.found, candidate{at: place, put: put, says: put + " together instead of " + numeral(s.Operation.Takes()),
+				row: e.row, balanced: balanced(e.steps)})
+			return
+		}
+	}
 }
 
 // more puts plain stitches at the end, where some are left over in every size.

@@ -185,18 +185,35 @@ func (r *runner) passesTo(l *Line, lines []int16, want int64) (int, bool) {
 	gap := want - r.now.total()
 	switch {
 	case !ok:
-		return 1, true // working them shows what is wrong
+		return r.turnsTo(lines, gap), true
 	case change == 0 && gap == 0:
 		return 0, true
 	case change == 0 || gap%change != 0 || gap/change < 0:
-		if r.wanted(ReasonUneven, l.info.at) {
-			r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
-				strconv.Itoa(int(r.now.total()))+" they never come to "+strconv.Itoa(int(want)))
-		}
-		r.now, r.other, r.machine = hand{left: want}, nil, nil
+		r.neverCome(l, change, want)
 		return 0, true
 	}
 	return int(min(gap/change, MaxRows)), true
+}
+
+// neverCome says that rows do not come to a count however often they are worked, and goes on with
+// that count.
+func (r *runner) neverCome(l *Line, change, want int64) {
+	if r.wanted(ReasonUneven, l.info.at) {
+		r.fault(KindMistake, ReasonUneven, l.info.at, 0, "the rows change the count by "+signed(change)+" each time: from "+
+			strconv.Itoa(int(r.now.total()))+" they never come to "+strconv.Itoa(int(want)))
+	}
+	gap := want - r.now.total()
+	r.now, r.other, r.machine = hand{left: want}, nil, nil
+	if r.quiet || change == 0 || gap%change == 0 {
+		return
+	}
+	past := gap % change
+	// The counts nearest to it that the rows come to, one of which was meant.
+	by := [...]int64{-past, change - past}
+	r.uneven = &unevenCounts{fewer: -min(by[0], by[1]), more: max(by[0], by[1]), at: l.info.at.start}
+	if n := want + by[1]; n > 0 {
+		r.other = &hand{left: n}
+	}
 }
 
 // openPasses is for rows repeated "until it measures ...".
@@ -205,6 +222,16 @@ func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 		r.out.RowsOpen = true
 	}
 	if !r.known {
+		return 0, false
+	}
+	if l.info.allWorked {
+		if n, ok := r.turnsToEnd(lines); ok {
+			return n, true
+		}
+		if want, ok := r.claim(l); ok {
+			return r.passesTo(l, lines, want)
+		}
+		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? stitches stay behind the turn however often the rows are worked")
 		return 0, false
 	}
 	change, ok := r.trial(lines)

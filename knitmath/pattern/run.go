@@ -53,6 +53,8 @@ type runner struct {
 	owed        int64           // by how many stitches such rows, worked again since the last claim, were off
 	switched    bool            // the other count was taken
 	counted     int             // the line whose count was noted last
+	oneMore     int             // a row that leaves unworked what its binding off leaves on the right needle
+	astray      bool            // a mistake was found after which the count is not sure: the next claim tells it
 	uneven      *unevenCounts   // what an earlier repeat lacked, or had too many
 }
 
@@ -65,7 +67,7 @@ func (e *engine) size(size int) {
 	clear(e.seen)
 	e.held = e.held[:0]
 	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1,
-		turnGap: -1}
+		turnGap: -1, oneMore: -1}
 	r.sideGiven = e.start.Side != stitch.SideUnspecified
 	if len(e.start.Counts) > 0 {
 		r.now.left, r.known = int64(at(e.start.Counts, size)), true
@@ -116,6 +118,9 @@ func (r *runner) line(i int) {
 	case lineHold, lineTake, linePickUp, lineOff:
 		r.moved(i)
 	case lineJoin:
+		if !r.round && r.side == stitch.WrongSide {
+			r.marks.turnBack(r.now.total()) // the work is not turned after its last row
+		}
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 		r.compareAlone(i)
 	case linePassed:

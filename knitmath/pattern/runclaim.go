@@ -29,7 +29,7 @@ func (r *runner) unknown(l *Line, claimed bool) {
 	change, changes := r.changeClaimed(l)
 	changes = changes && r.known && claimed && len(l.ClaimedStitches) == 0
 	before := r.now
-	r.known, r.other, r.machine = false, nil, nil
+	r.known, r.other, r.machine, r.astray = false, nil, nil, false
 	n, ok := r.claim(l)
 	if changes {
 		n, ok = before.total()+change, before.total()+change >= 0

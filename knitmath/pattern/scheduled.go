@@ -17,7 +17,7 @@ func (p *parser) scheduleAhead() bool {
 			return p.tokens[i+2].is("next") || p.tokens[i+2].is("the") && p.tokens[i+3].is("next", "foll", "following")
 		}
 		return p.tokens[i+1].row() || p.tokens[i+1].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
-			p.nthAhead(i+1) || p.rowsEvery(i+1)
+			p.nthAhead(i+1) || p.rowsEvery(i+1) || p.plainRowAt(i+1)
 	case t.is("next"):
 		end, _ := p.sizedEnd(i + 1)
 		return p.tokens[i+1].row() || p.tokens[i+1].is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || end != 0 ||

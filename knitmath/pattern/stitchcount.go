@@ -40,13 +40,18 @@ func (p *parser) stitchCount() bool {
 func (p *parser) countLed(i int) int {
 	end := p.phraseEnd(i, countLeads)
 	if end == 0 {
-		return 0
+		return p.phraseEnd(i, countStays)
 	}
 	if p.tokens[end].is(":", "=", "-") {
 		return end + 1
 	}
 	return 0
 }
+
+// countStays lead a count in without a colon.
+var countStays = wordings("the stitch count stays at", "the stitch count remains at", "the stitch count remains",
+	"the stitch count is now", "the stitch count is still", "the stitch count stays", "the count stays at", "the count remains at",
+	"the count is now", "the count is still", "the count stays", "the count remains")
 
 var countLeads = wordings("stitch count", "st count", "sts count", "total sts", "total stitches", "total stitch count",
 	"stitches on needle", "sts on needle", "stitch total", "sts", "stitches", "number of sts", "number of stitches", "total number of sts")

@@ -133,6 +133,8 @@ func (p *parser) tailTold(line *Line) {
 	case p.rowsToldAt(p.next) != 0:
 		p.passTail(p.rowsToldAt(p.next))
 	case info.kind == lineEven && p.evenFor(info):
+	case info.kind == lineEven && info.counts != nil && p.asOnPart() != 0:
+		p.passTail(p.asOnPart())
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
 	case p.harmlessWord(info.kind):
@@ -141,6 +143,21 @@ func (p *parser) tailTold(line *Line) {
 		p.asked(info)
 	}
 }
+
+// asOnPart is the index after "as for Back", "as on the sleeves": how rows look whose number has been
+// said; 0 if that is not what stands here.
+func (p *parser) asOnPart() int {
+	i := p.phraseEnd(p.next, asOn)
+	for p.tokens[i].is("the", "a", "left", "right", "first", "second", "other") {
+		i++
+	}
+	if i == 0 || !draft.Part(p.tokens[i].text) || !p.clauseStopsAt(i+1) {
+		return 0
+	}
+	return i + 1
+}
+
+var asOn = wordings("as for", "as on", "as given for", "same as", "the same as", "as in", "exactly as for", "just as for")
 
 // passTail passes over words up to token end.
 func (p *parser) passTail(end int) {
@@ -181,7 +198,8 @@ var heldTail = wordings("over two needles held together", "over 2 needles held t
 	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
 	"held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
-	"do not cast off", "but do not join", "without joining")
+	"do not cast off", "but do not join", "without joining", "leaving the others on a spare needle", "leaving the rest on a spare needle",
+	"leaving the others on a holder", "leaving the rest on a holder", "leaving the other on a spare needle")
 
 // keptAsSet reports whether "keeping rib as set" or "keeping patt correct" comes next.
 func (p *parser) keptAsSet() bool {

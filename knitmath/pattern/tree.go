@@ -184,6 +184,7 @@ type lineInfo struct {
 	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool     // the rows are worked with as many plain stitches as there are
 	saidChange    []int    // by how many stitches it says that the rows before, that go on, change the count; nil if not
+	allWorked     bool     // "until all sts have been worked"
 	untilBetween  bool     // "until" counts the stitches between markers
 	otherSide     bool     // it says how it is worked on the other side
 	startMoves    bool     // the round begins after it, says its text

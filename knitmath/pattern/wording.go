@@ -102,7 +102,7 @@ func (p *parser) wording(w *wording) bool {
 
 // nextFew reports whether "next", of "k next 5 sts", stands before a number.
 func (p *parser) nextFew() bool {
-	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across") {
+	if !p.peek().is("next", "foll", "following", "first", "centre", "center", "last", "the", "these", "over", "across", "all") {
 		return false
 	}
 	if p.ahead(1).is("st") && p.peek().is("next", "foll", "following", "first", "last") {

@@ -1,0 +1,26 @@
+package pattern
+
+import "example.com/knitmath/knitmath/stitch"
+
+// leftByBindingOff goes on after a row that begins with binding off and leaves one stitch unworked,
+// where the count that it claims is right: the stitch that binding off leaves on the right needle is
+// then not counted among those that are worked after it, as older patterns do.
+func (r *runner) leftByBindingOff(i int, o outcome, claimed bool) bool {
+	l := &r.piece.Lines[i]
+	if o.reason != ReasonUnworked || o.unworked != 1 || len(l.Steps) < 2 || l.Steps[0].Operation != stitch.BindOff {
+		return false
+	}
+	left := r.now.total() + o.leaves - o.takes
+	n, ok := r.claim(l)
+	switch {
+	case claimed && ok && n == left:
+		r.oneMore = i
+		r.fault(KindReading, ReasonReading, l.Steps[0].at, 0,
+			"read without counting the stitch that binding off leaves on the right needle among those worked after it")
+	case claimed || r.oneMore != i:
+		return false
+	}
+	r.now, r.other, r.machine = hand{left: left}, nil, nil
+	r.loseMarks()
+	return true
+}

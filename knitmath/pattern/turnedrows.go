@@ -1,0 +1,31 @@
+package pattern
+
+// Rows that end with a turn, as those of a heel, change the count alike each time, though stitches
+// stay behind the turn.
+
+// turnsTo is how often such rows are worked until the count has changed by a gap; 1 where they
+// are none or do not come to it, so that working them shows what is wrong.
+func (r *runner) turnsTo(lines []int16, gap int64) int {
+	t, ok := r.tried(lines)
+	change := t.now.total() - r.now.total()
+	if !ok || change == 0 || gap%change != 0 || gap/change < 1 || gap/change > MaxRows {
+		return 1
+	}
+	return int(gap / change)
+}
+
+// turnsToEnd is how often such rows are worked until no stitch is left behind the turn.
+func (r *runner) turnsToEnd(lines []int16) (int, bool) {
+	t := *r
+	for n := 1; int64(n) <= r.now.total(); n++ {
+		next, ok := t.tried(lines)
+		if !ok {
+			return 0, false
+		}
+		if next.now.behind == 0 {
+			return n, next.turned != 0
+		}
+		t = next
+	}
+	return 0, false
+}
