@@ -11,8 +11,9 @@ func (p *parser) matching(line *Line) bool {
 		switch t := &p.tokens[i]; {
 		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
 			t.is("to") && p.tokens[i+1].is("match", "correspond"),
-			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && !p.rowsOfFabric(p.next, i) && p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit",
-				"make", "rep", "as"),
+			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && !p.rowsOfFabric(p.next, i) &&
+				p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit",
+					"make", "rep", "as"),
 			t.is("as") && p.tokens[i+1].is("the") && p.tokens[i+2].is("first", "other", "left", "right", "front", "back") && p.ahead(0).is("work",
 				"make", "knit"),
 			t.is("same") && p.tokens[i+1].is("as", "way") && p.ahead(0).is("work", "complete", "finish", "shape", "continue", "cont"):

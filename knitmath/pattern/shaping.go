@@ -317,7 +317,8 @@ var (
 		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side",
 		"at the side edges",
 		"at armhole edges", "in the first and last st", "in the first and last stitch", "in first and last st",
-		"in first and last stitch", "in each of first and last st", "in each of the first and last stitches", "on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
+		"in first and last stitch", "in each of first and last st", "in each of the first and last stitches",
+		"on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
 	oneEnd = wordings("at right-hand edge", "at left-hand edge", "at right hand edge", "at left hand edge",
 		"at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
 		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
