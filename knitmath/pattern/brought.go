@@ -1,6 +1,9 @@
 package pattern
 
-import "example.com/knitmath/knitmath/draft"
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // Names of steps that bring stitches to the needle: picked up along an edge, so many as the
 // text says, or taken up from a holder and worked.
@@ -162,6 +165,53 @@ func (p *parser) alsoPickedUp() bool {
 		}
 	}
 	return false
+}
+
+// alsoBrought reports whether a number of stitches of another piece comes next in a row that works
+// across such: "k across 90 back sts, pm, 50 sts of left sleeve, pm".
+func (p *parser) alsoBrought() bool {
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || len(p.sofar) == 0 || !p.tokens[p.next-1].is(",", "pm", "m", "and", ";") {
+		return false
+	}
+	across := false
+	for i := range p.sofar {
+		across = across || p.sofar[i].brought
+	}
+	if !across {
+		return false
+	}
+	if part := p.ofPart(end); part > end {
+		return true
+	}
+	return p.tokens[end].stitches() && p.tokens[end+1].is("of", "from") && p.anyPart(end+2)
+}
+
+// anyPart reports whether a part of a garment is named within a few words from token i on.
+func (p *parser) anyPart(i int) bool {
+	for n := i; n < i+4 && !p.endsAt(n) && !p.tokens[n].is(",", ";"); n++ {
+		if t := &p.tokens[n]; t.kind == tokenWord && (draft.Part(t.text) || t.is("holder", "sleeves", "waste")) {
+			return true
+		}
+	}
+	return false
+}
+
+// broughtMore reads them.
+func (p *parser) broughtMore() (Step, bool) {
+	from, first := p.peek().span, p.next
+	n := p.number()
+	if n == nil {
+		return Step{}, false
+	}
+	if end := p.ofPart(p.next); end != 0 {
+		p.next = end
+	}
+	p.accept("st", "sts", "stitches")
+	s := Step{Operation: stitch.Knit, Times: without(n), takes: 1, leaves: 1}
+	p.brought(&s, first)
+	s.at = from.to(p.last())
+	return s, true
 }
 
 // pickedUpMore reads them.

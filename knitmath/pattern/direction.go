@@ -143,13 +143,16 @@ func (p *parser) passing(line *Line) bool {
 		p.accept("the")
 		p.accept("not")
 		if first.text == "do" && p.tokens[p.next-1].is("not") {
-			p.accept("join", "break", "cut", "fasten", "bo")
+			if p.accept("join") && !p.peek().is("yarn", "new", "the", "second", "a") {
+				line.info.turns = constructionFlat
+			}
+			p.accept("break", "cut", "fasten", "bo")
 			p.acceptAll("bind", "off")
 			p.acceptAll("cast", "off")
 			p.accept("off", "yarn", "the")
 			p.accept("yarn", "working")
 		}
-		p.accept("turn", "work", "piece", "and")
+		p.accept("turn", "work", "piece")
 		for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
 			"left") {
 		}

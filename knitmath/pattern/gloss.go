@@ -5,7 +5,7 @@ import "example.com/knitmath/knitmath/stitch"
 // gloss passes over an abbreviation in brackets after its words, as patterns for beginners
 // have it, "yarn over (yo)", or over the words after the abbreviation: it is the step s once
 // more, and no second one. from is where s begins. "Knit 1 (k1) twice" is work.
-func (p *parser) gloss(s Step, from int) {
+func (p *parser) gloss(s *Step, from int) {
 	if !p.peek().is("(") || s.Steps != nil || s.Operation == 0 && s.Name == "" || s.Operation == stitch.Knit || s.Operation == stitch.Purl {
 		return
 	}
@@ -13,14 +13,39 @@ func (p *parser) gloss(s Step, from int) {
 	p.next++
 	again, ok := p.item(false)
 	spelt := p.next-save-1 > 1 || save-from > 1
-	if ok && spelt && again.Operation == s.Operation && again.Name == s.Name && again.Steps == nil && p.peek().is(")") &&
-		!p.timesAt(p.next+1) {
-		p.next++
+	if ok && spelt && again.Operation == s.Operation && (again.Name == s.Name || s.Operation != 0) && again.Steps == nil && p.peek().is(")") &&
+		p.glossTimes(s, save-from > 2) {
 		p.after = after
 		return
 	}
 	p.next, p.after, p.stars = save, after, stars
 	p.found.rewind(found)
+}
+
+// glossTimes passes over the bracket that closes a gloss and reads how often the step is worked,
+// "knit two together (k2tog) 3 times". Of an abbreviation that is not spelt out the times may be
+// those of the bracket alone.
+func (p *parser) glossTimes(s *Step, spelt bool) bool {
+	p.next++
+	if !p.timesAt(p.next) {
+		return true
+	}
+	if !spelt || !single(s.Times, 1) || s.stretch() {
+		return false
+	}
+	u, ok := p.upTo(false)
+	switch {
+	case !ok || u.more:
+		return false
+	case u.times != nil:
+		s.Times = u.times
+	case u.last != nil:
+		s.Times, s.RemainingStitches = nil, u.last
+	case u.mark != nil:
+		s.Times, s.BeforeMarkerStitches = nil, u.mark
+	}
+	s.at = s.at.to(p.last())
+	return true
 }
 
 // timesAt reports whether a number of times stands at token i.

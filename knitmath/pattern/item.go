@@ -31,6 +31,8 @@ func (p *parser) item(alone bool) (Step, bool) {
 	switch {
 	case t.kind == tokenNumber && p.alsoPickedUp():
 		return p.pickedUpMore()
+	case t.kind == tokenNumber && p.alsoBrought():
+		return p.broughtMore()
 	case t.kind == tokenNumber && p.colourNext():
 		if s, ok := p.colouredMore(); ok {
 			return s, true

@@ -33,9 +33,10 @@ func (p *parser) items(inner string) ([]Step, bool) {
 		if !ok {
 			return steps, false
 		}
-		p.gloss(s, from)
+		p.gloss(&s, from)
 		if s, ok := p.passedOver(steps, s); ok {
 			steps = s
+			p.gloss(&steps[len(steps)-1], from-4)
 			continue
 		}
 		steps = append(steps, s)
@@ -58,7 +59,7 @@ func (p *parser) itemsEnd(inner string) bool {
 		return true
 	}
 	switch {
-	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead() && !(t.kind == tokenNumber && p.alsoPickedUp()):
+	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead() && !(t.kind == tokenNumber && (p.alsoPickedUp() || p.alsoBrought())):
 		return true
 	case p.starRepeatAt(p.next):
 		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0
@@ -83,7 +84,7 @@ func (p *parser) separators(inner string) bool {
 				p.next++
 				return true
 			}
-			if p.next++; p.startsLine() || atTop && p.tellsNext() {
+			if p.next++; !(atTop && p.turnsOnSome()) && (p.startsLine() || atTop && p.tellsNext()) {
 				return true
 			}
 			continue
@@ -100,6 +101,18 @@ func (p *parser) separators(inner string) bool {
 			return true
 		}
 	}
+}
+
+// turnsOnSome reports whether "Turn and work on these sts only", "Turn, leaving rem sts on a holder"
+// comes next, which belongs to the row before the full stop: the row ends where it is turned.
+func (p *parser) turnsOnSome() bool {
+	if !p.inRow || !p.peek().is("turn") || !p.ahead(1).is("and", ",") {
+		return false
+	}
+	if _, on := p.onTheseEnd(p.next + 2); on != 0 {
+		return true
+	}
+	return p.ahead(2).is("leave", "leaving", "place", "put")
 }
 
 // tellsNext reports whether a sentence comes next that only tells of the stitches: "These 32 sts

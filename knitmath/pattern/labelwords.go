@@ -176,12 +176,12 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 	}
 	from := i
 	i, spanAt := p.labelRow(i)
-	if i == 0 {
+	if i < 0 {
 		return 0
 	}
 	i++
 	sure := surely[first.text] && (first.text != "dec" && first.text != "inc" || p.tokens[from+1].row())
-	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 {
+	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 || p.letterAt(i) && p.tokens[i+1].is(":", "(", "[") {
 		i++
 	}
 	end := p.labelled(p.labelTail(i, info), sure)
@@ -193,7 +193,7 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 }
 
 // labelRow is the index of the "row" that the words of a label lead to, and of the number of
-// rows among them; 0 if they are no label.
+// rows among them; below 0 if they are no label.
 func (p *parser) labelRow(i int) (row, spanAt int) {
 	for n := 0; ; n++ {
 		t := &p.tokens[i]
@@ -201,7 +201,7 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 			return i, spanAt
 		}
 		if n == 6 || n > 0 && p.endsLabel(t) || t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "[") {
-			return 0, 0
+			return -1, 0
 		}
 		if _, ok := t.written(); !ok && t.kind == tokenWord {
 			i++
@@ -209,7 +209,7 @@ func (p *parser) labelRow(i int) (row, spanAt int) {
 		}
 		end, _ := p.sizedEnd(i)
 		if end == 0 || spanAt > 0 || !p.tokens[end].row() && !p.tokens[end+1].row() {
-			return 0, 0
+			return -1, 0
 		}
 		spanAt, i = i, end
 	}

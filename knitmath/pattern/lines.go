@@ -50,7 +50,8 @@ func (p *parser) joinPassed(line *Line) bool {
 		return false
 	}
 	last := &p.piece.Lines[n-1]
-	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start {
+	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start ||
+		last.info.tellsPart || line.info.tellsPart {
 		return false
 	}
 	last.info.at = last.info.at.to(line.info.at)
@@ -59,6 +60,9 @@ func (p *parser) joinPassed(line *Line) bool {
 	last.info.onThese = last.info.onThese || line.info.onThese
 	last.info.turnsWork = last.info.turnsWork || line.info.turnsWork
 	last.info.heading = last.info.heading || line.info.heading
+	if line.info.turns != turningSame {
+		last.info.turns = line.info.turns
+	}
 	return true
 }
 

@@ -33,6 +33,9 @@ func (p *parser) prose(line *Line) bool {
 	if !known && !p.tells(i, end) {
 		return false
 	}
+	if p.partHas(line, i, end) {
+		return true
+	}
 	if bad := p.doubtful(i, end, known); bad != 0 && !p.zeroAt(i) {
 		p.next = end
 		p.ask(ReasonUnread, p.tokens[max(bad, i)].to(p.last()), "what is to be done here? it may change the count, and cannot be read")
@@ -47,9 +50,61 @@ func (p *parser) prose(line *Line) bool {
 	p.next = end
 	p.passed(t.span.to(p.last()))
 	line.info.kind = linePassed
+	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
+		line.info.turns = constructionFlat
+	}
 	line.info.eachSide = t.is("work", "working") && p.anyOf(i, end, "separately")
 	return true
 }
+
+// partHas reads "Each sleeve has 64 sts, of which 8 are for the underarm": a count of a part of the
+// stitches, in a sentence that tells.
+func (p *parser) partHas(line *Line, i, end int) bool {
+	if !p.began || !p.tokens[i].is("each", "the", "this", "every", "both") && !draft.Part(p.tokens[i].text) {
+		return false
+	}
+	for n := i; n < min(i+5, end-2); n++ {
+		if !p.tokens[n].is("has", "have", "holds", "is", "consists") {
+			if p.tokens[n].kind != tokenWord || alarming(p.tokens[n].text) {
+				return false
+			}
+			continue
+		}
+		n++
+		for p.tokens[n].is("now", "of", "a", "total") {
+			n++
+		}
+		to, _ := p.sizedEnd(n)
+		if to == 0 || !p.tokens[to].stitches() || p.alarm(to+1, end, true) != 0 {
+			return false
+		}
+		from := p.tokens[i].span
+		p.next = n
+		if line.info.partial = p.number(); line.info.partial == nil {
+			return false
+		}
+		p.next = end
+		line.info.partial, line.info.kind, line.info.claimAt = without(line.info.partial), linePassed, from.to(p.last())
+		line.info.tellsPart = true
+		p.passed(line.info.claimAt)
+		return true
+	}
+	return false
+}
+
+// flatSaid reports whether a sentence says that what follows is worked flat.
+func (p *parser) flatSaid(i, end int) bool {
+	for ; i < end; i++ {
+		if p.phraseEnd(i, flatWays) != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+var flatWays = wordings("is worked flat", "is worked back and forth", "are worked flat", "are worked back and forth", "work back and forth",
+	"work flat", "is now worked flat", "is now worked back and forth", "is worked in rows", "is knit flat", "working back and forth",
+	"working flat", "is knitted flat", "worked flat from here", "do not join")
 
 // tells reports whether a sentence that begins with words not known to be harmless tells
 // something, and is neither a row nor a direction.

@@ -99,6 +99,8 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 		info.ranges = []rowRange{{1, int32(n)}}
 		p.next += 3
 		return true
+	case t.row() && p.letterAt(p.next+1):
+		return p.rowCalled(info)
 	case t.is("them") && p.rowsSaid > 0:
 		p.next++
 		info.last = p.rowsSaid
@@ -193,67 +195,4 @@ func (p *parser) rowCountBefore() int {
 	n := p.rowCount(0)
 	p.next++
 	return n
-}
-
-// rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
-func (p *parser) rowCalled(info *lineInfo) bool {
-	i := p.next
-	var words []string
-	for len(words) < 4 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() {
-		words = append(words, nameWord(p.tokens[i].text))
-		i++
-	}
-	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
-		return false // "knit one row"
-	}
-	if p.anyOf(p.next, i, "until", "till") {
-		return false
-	}
-	if len(words) == 0 || !p.tokens[i].row() || labelVerbs[words[0]] || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the") {
-		return false
-	}
-	at := p.peek().span.to(p.tokens[i].span)
-	for n := len(p.piece.Lines) - 1; n >= 0; n-- {
-		l := &p.piece.Lines[n]
-		p.looked++
-		if (l.info.kind == lineRow || l.info.kind == lineShape) && labelCalled(l.Label, words) {
-			info.lines = []int16{int16(n)}
-			p.next = i + 1
-			return true
-		}
-	}
-	p.next = i + 1
-	p.ask(ReasonUnread, at, "no row above has this name")
-	info.kind = lineUnread
-	return true
-}
-
-// nameWord is a word of a name, in the shortest way it is written.
-func nameWord(word string) string {
-	switch word {
-	case "decrease", "decreasing", "decr":
-		return "dec"
-	case "increase", "increasing", "incr":
-		return "inc"
-	case "setup":
-		return "set-up"
-	}
-	return word
-}
-
-// labelCalled reports whether a label has all the words of a name.
-func labelCalled(label string, words []string) bool {
-	if label == "" {
-		return false
-	}
-	have := map[string]bool{}
-	for _, t := range scan(label) {
-		have[nameWord(t.text)] = true
-	}
-	for _, w := range words {
-		if !have[w] {
-			return false
-		}
-	}
-	return true
 }

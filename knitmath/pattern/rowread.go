@@ -95,7 +95,10 @@ func (p *parser) name(n int, at span) bool {
 // another one. It becomes a row with the same steps, so that it can be repeated by
 // its own number.
 func (p *parser) copies(line *Line, from span) bool {
-	if line.info.ranges == nil || !p.peek().is("rep", "repeat", "as", "same", "work", "like") {
+	if line.info.ranges == nil {
+		return p.copiesNamed(line, from)
+	}
+	if !p.peek().is("rep", "repeat", "as", "same", "work", "like") {
 		return false
 	}
 	save, found := p.next, p.found.mark()

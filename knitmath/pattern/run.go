@@ -100,6 +100,9 @@ func (e *engine) size(size int) {
 // line works a line that is no numbered row.
 func (r *runner) line(i int) {
 	l := &r.piece.Lines[i]
+	if l.info.turns == constructionFlat && r.round && (l.info.kind == linePassed || l.info.kind == lineCastOn) {
+		r.round, r.side, r.sideSaid, r.leftRound = false, stitch.RightSide, false, true
+	}
 	switch info := &l.info; info.kind {
 	case lineRow, lineUnread:
 		r.unnumbered(i)
@@ -144,7 +147,7 @@ func (r *runner) line(i int) {
 // compareAlone compares the stitches with what is claimed beside words that work none.
 func (r *runner) compareAlone(i int) {
 	l := &r.piece.Lines[i]
-	if len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil {
+	if len(l.ClaimedStitches) > 0 || l.info.perNeedle != nil || l.info.tellsPart && r.known {
 		r.record(i)
 		r.close(i, r.now)
 	}
@@ -227,6 +230,12 @@ func (r *runner) work(i int, claimed bool) {
 	if !claimed {
 		r.owes(l, 1)
 	}
+	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
+		r.known = true // the piece begins with stitches of others
+	}
+	if l.info.inRounds && !r.round && r.first && r.rows <= 1 && r.start.Construction == 0 && !r.leftRound {
+		r.round, r.side = true, stitch.RightSide // its label says so
+	}
 	r.resume(i, claimed)
 	r.record(i)
 	if l.info.spread {
@@ -282,9 +291,6 @@ func (r *runner) restHeld(i int, before hand, claimed bool) {
 // if not, the row has been passed over.
 func (r *runner) followed(i int, claimed bool) bool {
 	l := &r.piece.Lines[i]
-	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
-		r.known = true // the piece begins with stitches of others
-	}
 	if l.info.kind == lineUnread || !r.known {
 		r.unfollowed(i, claimed)
 		return false

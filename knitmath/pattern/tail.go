@@ -109,6 +109,8 @@ func (p *parser) tailWords(line *Line) {
 	case t.kind == tokenWord && p.colourEnd(p.next) != 0:
 		p.next = p.colourEnd(p.next)
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
+	case p.acceptAny(unjoined):
+		info.turns = constructionFlat
 	case p.acceptAny(heldTail):
 	case t.is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") && p.edgesKept(p.next) != 0:
 		p.passTail(p.edgesKept(p.next))
@@ -196,10 +198,14 @@ var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the s
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
 	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
-	"held double", "held together", "held single", "do not join", "do not turn", "do not break yarn",
+	"held double", "held together", "held single", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
-	"do not cast off", "but do not join", "without joining", "leaving the others on a spare needle", "leaving the rest on a spare needle",
+	"do not cast off", "leaving the others on a spare needle", "leaving the rest on a spare needle",
 	"leaving the others on a holder", "leaving the rest on a holder", "leaving the other on a spare needle")
+
+// unjoined says that what was cast on is worked back and forth.
+var unjoined = wordings("do not join", "but do not join", "without joining", "do not join in the rnd", "do not join in the round",
+	"but do not join in the round")
 
 // keptAsSet reports whether "keeping rib as set" or "keeping patt correct" comes next.
 func (p *parser) keptAsSet() bool {
@@ -218,7 +224,7 @@ func (p *parser) keptAsSet() bool {
 // toClause passes over all up to a comma or the end of the sentence.
 func (p *parser) toClause() {
 	from := p.peek().span
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead() {
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && (!p.claimAhead() || p.tokens[p.next-1].is("every", "each", "after", "before")) {
 		p.next++
 	}
 	for p.remarkEnd(p.next) != 0 {

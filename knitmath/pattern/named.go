@@ -1,0 +1,135 @@
+package pattern
+
+// rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
+func (p *parser) rowCalled(info *lineInfo) bool {
+	i := p.next
+	var words []string
+	for len(words) < 4 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() {
+		words = append(words, nameWord(p.tokens[i].text))
+		i++
+	}
+	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
+		return false // "knit one row"
+	}
+	if p.anyOf(p.next, i, "until", "till") {
+		return false
+	}
+	lettered := p.letterAt(i + 1)
+	switch {
+	case !p.tokens[i].row(), len(words) == 0 && !lettered:
+		return false
+	case len(words) > 0 && (labelVerbs[words[0]] && words[0] != "rib" || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the")):
+		return false
+	}
+	at := p.peek().span.to(p.tokens[i].span)
+	if (lettered || p.tokens[i+1].kind == tokenNumber) && p.rowsApart(info, words, i+1) {
+		return true
+	}
+	if n := p.lineCalled(words); n >= 0 && len(words) > 0 {
+		info.lines = []int16{int16(n)}
+		p.next = i + 1
+		return true
+	}
+	p.next = i + 1
+	p.ask(ReasonUnread, at, "no row above has this name")
+	info.kind = lineUnread
+	return true
+}
+
+// nameWord is a word of a name, in the shortest way it is written.
+func nameWord(word string) string {
+	switch word {
+	case "decrease", "decreasing", "decr":
+		return "dec"
+	case "increase", "increasing", "incr":
+		return "inc"
+	case "setup":
+		return "set-up"
+	}
+	return word
+}
+
+// labelCalled reports whether a label has all the words of a name.
+func labelCalled(label string, words []string) bool {
+	if label == "" {
+		return false
+	}
+	have := map[string]bool{}
+	for _, t := range scan(label) {
+		have[nameWord(t.text)] = true
+	}
+	for _, w := range words {
+		if !have[w] {
+			return false
+		}
+	}
+	return true
+}
+
+// lineCalled is the last line whose label has all the words, -1 if none has.
+func (p *parser) lineCalled(words []string) int {
+	for n := len(p.piece.Lines) - 1; n >= 0; n-- {
+		l := &p.piece.Lines[n]
+		p.looked++
+		if (l.info.kind == lineRow || l.info.kind == lineShape) && labelCalled(l.Label, words) {
+			return n
+		}
+	}
+	return -1
+}
+
+// letterAt reports whether a letter by which rows are told apart stands at token i: "Rnd A".
+func (p *parser) letterAt(i int) bool {
+	t := &p.tokens[i]
+	return t.kind == tokenWord && len(t.text) == 1 && t.text[0] >= 'a' && t.text[0] <= 'h' && p.found.source[t.start] < 'a'
+}
+
+// rowsApart reads the letters or numbers from token i on by which rows of the same name are told
+// apart, "Dec Rnd A", "Rib Rows 1 and 2"; false, and nothing taken, if no such rows are above.
+func (p *parser) rowsApart(info *lineInfo, words []string, i int) bool {
+	var lines []int16
+	for {
+		n := -1
+		if p.letterAt(i) || p.tokens[i].kind == tokenNumber {
+			n = p.lineCalled(append(words[:len(words):len(words)], p.tokens[i].text))
+		}
+		if n < 0 || len(lines) == 8 {
+			return false
+		}
+		lines = append(lines, int16(n))
+		i++
+		if !p.tokens[i].is("and", "&", ",") || !p.letterAt(i+1) && p.tokens[i+1].kind != tokenNumber {
+			break
+		}
+		i++
+	}
+	info.lines = lines
+	p.next = i
+	return true
+}
+
+// copiesNamed reads "Rib Row 2: As Rib Row 1": a row without a number that is written as another
+// one.
+func (p *parser) copiesNamed(line *Line, from span) bool {
+	if !p.peek().is("as", "same") || line.Label == "" || line.info.every != everyNone {
+		return false
+	}
+	save, found := p.next, p.found.mark()
+	p.next++
+	p.accept("as")
+	var target lineInfo
+	if p.rowCalled(&target) && len(target.lines) == 1 && p.clauseEnds() {
+		if source := &p.piece.Lines[target.lines[0]]; len(source.Steps) > 0 {
+			p.steps += len(source.Steps)
+			line.Steps = source.Steps
+			if p.claimAhead() && !p.claim(line) {
+				line.info.kind = lineUnread
+			}
+			p.finish(line, from)
+			return true
+		}
+	}
+	p.next = save
+	p.found.rewind(found)
+	return false
+}
