@@ -95,7 +95,7 @@ func TestRefusals(t *testing.T) {
 
 // The height that a refusal offers is one that is planned, and no lower one is.
 func TestTheHeightOfferedWouldDo(t *testing.T) {
-	offered := regexp.MustCompile(`a height of ([\d.]+) cm`)
+	offered := regexp.MustCompile(`height_cm: [^;]*; ([\d.]+) cm would do`)
 	for _, form := range []Form{FormTriangleFromPoint, FormTriangleFromSide} {
 		for width := 20.0; width < 90; width += 3.7 {
 			low := width / 16

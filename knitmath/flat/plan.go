@@ -27,6 +27,14 @@ import (
 //
 // Source: own derivation; the circumference of a circle, and elementary geometry.
 func PlanFlatShape(in Input) (Shape, error) {
+	out, err := planFlatShape(in)
+	if err != nil {
+		err = in.advised(err)
+	}
+	return out, err
+}
+
+func planFlatShape(in Input) (Shape, error) {
 	var c fault.Checks
 	st, rw := vet(&c, in)
 	if err := c.Err(); err != nil {

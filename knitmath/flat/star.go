@@ -34,10 +34,9 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	p.rows = int(measure.RoundHalfUp(tip * math.Sin(angle) * rw.PerCm()))
 	switch {
 	case points > 1+slack:
-		c.Infeasible("the points are so sharp that they gain more than a stitch at each side in every round; "+
-			"let the valleys lie further out", sharp...)
+		c.Infeasible("the points are so sharp that they gain more than a stitch at each side in every round", sharp...)
 	case valleys <= 0:
-		c.Infeasible("the valleys lie so far out, or the points are so few, that it is no star; plan a polygon", sharp...)
+		c.Infeasible("the valleys lie so far out, or the points are so few, that it is no star", sharp...)
 	case p.rows < 4 || p.rows > MaxChanges:
 		c.Infeasible("it would have "+countRows(p.rows, true)+"; there must be from 4 to "+measure.Decimal(MaxChanges, 0),
 			"across_cm", "gauge.rows")
@@ -218,7 +217,7 @@ func (ch starChange) inwards() []stitch.Step {
 func (p *piece) starNotices(all int) []report.Notice {
 	wanted := p.grows * float64(p.rows) * float64(p.rows) / 2
 	percent := 100 * (float64(all)/wanted - 1)
-	reason, than, why := Ruffles, "more", ", since its middle has a stitch for each point and valley"
+	reason, than, why := Ruffles, "more", ", since its middle has a stitch for each point"
 	switch {
 	case math.Abs(percent) <= blockedOut:
 		return nil
@@ -226,7 +225,7 @@ func (p *piece) starNotices(all int) []report.Notice {
 		reason, than, why = Cups, "fewer", ""
 	}
 	return []report.Notice{{Reason: reason, Field: "across_cm", Description: "in all it has " + measure.Decimal(math.Abs(percent), 0) + " % " +
-		than + " stitches than lie flat" + why + "; a larger star, or one of fewer points, lies flatter"}}
+		than + " stitches than lie flat" + why}}
 }
 
 // starPoints are the corners of a star that stands with a point upward.

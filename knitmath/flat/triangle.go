@@ -37,7 +37,7 @@ func triangle(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 	}
 	taper, ask, ok := tapered(in, wide, rows)
 	if !ok {
-		c.Infeasible("the sides lie too flat for rows that gain or lose two stitches at each edge"+higher(in, wide, rw), "width_cm", "height_cm")
+		c.Infeasible("the sides lie too flat for rows that gain or lose two stitches at each edge", "width_cm", "height_cm")
 		return Shape{}
 	}
 	p.rows, p.start = rows, min(ask.StartStitches, ask.EndStitches)
@@ -77,18 +77,6 @@ func tapered(in Input, wide, rows int) (shaping.Taper, shaping.TaperInput, bool)
 		}
 	}
 	return shaping.Taper{}, shaping.TaperInput{}, false
-}
-
-// higher offers the least height that would do, after asking for it: a row for every four
-// stitches, or a few more.
-func higher(in Input, wide int, rw gauge.Density) string {
-	least := max((wide-leastWide)/4, 1)
-	for rows := least; rows < least+4; rows++ {
-		if _, _, ok := tapered(in, wide, rows); ok {
-			return "; a height of " + in.DisplayUnit.Size(rw.SizeCm(rows)) + " would do"
-		}
-	}
-	return ""
 }
 
 // taperRows are the rows of a taper, each with its own counts.

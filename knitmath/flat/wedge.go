@@ -2,7 +2,6 @@ package flat
 
 import (
 	"math"
-	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
@@ -68,14 +67,14 @@ func (p *piece) chooseWedges(c *fault.Checks) bool {
 	switch {
 	case asked == nil && !found && p.form == FormRing:
 		c.Infeasible("round the hole there would be "+report.AmountOf(measure.Decimal(p.base, 1), "stitches")+
-			", too few for wedges; make it wider, or plan a disc", "hole_cm")
+			", too few for wedges", "hole_cm")
 	case asked == nil && !found:
 		c.Infeasible("these stitches do not divide into wedges; leave start_stitches out", "start_stitches")
 	case asked == nil:
 		p.wedges = best
 	case *asked < least:
-		c.Infeasible("at this gauge a row must gain "+measure.Decimal(p.grows, 2)+" stitches to lie flat; use at least "+
-			strconv.Itoa(least)+" wedges", "wedge_count", "gauge.rows")
+		c.Infeasible("at this gauge a row must gain "+measure.Decimal(p.grows, 2)+" stitches to lie flat, which so few wedges do not", "wedge_count",
+			"gauge.rows")
 	case p.form != FormRing && !p.fitsStart(*asked):
 		c.Infeasible("the stitches at the beginning do not divide into so many wedges", "start_stitches", "wedge_count")
 	default:

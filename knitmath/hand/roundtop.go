@@ -65,5 +65,21 @@ func (m *mitten) unlikeHands(out MittenTop) []report.Notice {
 		return nil
 	}
 	return []report.Notice{{Reason: TopUnlikeHands, Field: "kind", Description: "the top is " + out.unit.Size(out.TopCm) + " high, " +
-		measure.Decimal(part, 2) + " times a quarter of the hand's circumference; another kind of top fits better"}}
+		measure.Decimal(part, 2) + " times a quarter of the hand's circumference" + m.likelier(out, part)}}
+}
+
+// topNames are the kinds that are no round top, and not as short as can be.
+var topNames = map[TopKind]string{TopKindWedge: "wedge", TopKindStar: "star"}
+
+// likelier names the kind of top that comes nearest to what the hand wants, if one comes nearer than a round
+// top of that part of it.
+func (m *mitten) likelier(out MittenTop, part float64) string {
+	best, words := math.Abs(part-1), ""
+	for _, kind := range [...]TopKind{TopKindWedge, TopKindStar} {
+		plan, refused := m.closing(MittenTopInput{Kind: kind}).Plan()
+		if off := math.Abs(m.height(plan.RoundCount) - 1); refused == "" && off < best {
+			best, words = off, "; a "+topNames[kind]+" is "+out.unit.Size(m.rw.SizeCm(plan.RoundCount))+" high"
+		}
+	}
+	return words
 }

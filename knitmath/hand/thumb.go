@@ -127,6 +127,14 @@ const (
 //
 // Sources: see the figures.
 func PlanThumb(in ThumbInput) (Thumb, error) {
+	out, err := planThumb(in)
+	if err != nil {
+		err = in.advised(err)
+	}
+	return out, err
+}
+
+func planThumb(in ThumbInput) (Thumb, error) {
 	var c fault.Checks
 	var t thumb
 	for _, stage := range [...]func(*fault.Checks, *thumb, ThumbInput){vetThumb, settleGusset, settleGap, settleThumb} {
@@ -215,8 +223,7 @@ func settleGusset(c *fault.Checks, t *thumb, in ThumbInput) {
 	switch grown := t.gusset - t.start; {
 	case grown < 2 || grown%2 != 0:
 		c.Infeasible("a gusset of "+strconv.Itoa(t.gusset)+" from "+report.CountOf(t.start, "stitches")+
-			" does not grow by two at a time; give one of "+strconv.Itoa(t.start+2*max(1, grown/2))+" or "+
-			strconv.Itoa(t.start+2*max(1, grown/2)+2), t.hangOn(in, t.gussetField, "start_stitches")...)
+			" does not grow by two at a time", t.hangOn(in, t.gussetField, "start_stitches")...)
 	case grown/2 > mostGussetChanges:
 		c.Infeasible("the gusset takes "+strconv.Itoa(grown/2)+" increase rounds; at most "+strconv.Itoa(mostGussetChanges)+" are written",
 			t.hangOn(in, t.gussetField, "every_rounds")...)
@@ -236,12 +243,8 @@ func settleGap(c *fault.Checks, t *thumb, in ThumbInput) {
 	if t.palm >= t.beside && t.palm <= most {
 		return
 	}
-	remedy := "it must take fewer"
-	if most >= t.beside {
-		remedy = "palm_stitches must be from " + strconv.Itoa(t.beside) + " to " + strconv.Itoa(most)
-	}
 	c.Infeasible("the palm has "+report.CountOf(palm, "stitches")+", of which the thumb takes "+strconv.Itoa(of)+", with "+
-		strconv.Itoa(t.palm)+" from the edge to the gusset; "+remedy, t.hangOn(in, "palm_stitches", t.field, t.gussetField)...)
+		strconv.Itoa(t.palm)+" from the edge to the gusset", t.hangOn(in, "palm_stitches", t.field, t.gussetField)...)
 }
 
 // settleThumb settles the thumb itself.

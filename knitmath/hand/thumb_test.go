@@ -229,7 +229,7 @@ func TestThumbRefusals(t *testing.T) {
 // What a refused palm offers is taken.
 func TestPalmRemedy(t *testing.T) {
 	_, err := PlanThumb(ThumbInput{Gauge: ordinary, HandStitches: new(40), PalmStitches: new(20)})
-	if err == nil || !strings.Contains(err.Error(), "palm_stitches must be from 0 to 17") {
+	if err == nil || !strings.Contains(err.Error(), "from the edge to the gusset; 17 would do") {
 		t.Fatal(err)
 	}
 	for palm, want := range map[int]bool{17: true, 18: false} {

@@ -93,7 +93,7 @@ func TestCornersOfThumbs(t *testing.T) {
 
 // A gusset that does not grow by two at a time is told the counts next to it, and they do.
 func TestGussetsOffered(t *testing.T) {
-	for asked, offered := range map[int][2]int{15: {14, 16}, 13: {12, 14}, 3: {4, 6}} {
+	for asked, offered := range map[int][]int{15: {14, 16}, 13: {12, 14}, 3: {4}} {
 		_, err := PlanThumb(ThumbInput{Gauge: ordinary, HandStitches: new(40), GussetStitches: &asked})
 		if err == nil {
 			t.Fatalf("%d: no refusal", asked)

@@ -84,6 +84,14 @@ const sides = 2
 // PlanMittenTop closes a mitten. What the top leaves of the length is worked even before
 // it. Sources: see the figures.
 func PlanMittenTop(in MittenTopInput) (MittenTop, error) {
+	out, err := planMittenTop(in)
+	if err != nil {
+		err = in.advised(err)
+	}
+	return out, err
+}
+
+func planMittenTop(in MittenTopInput) (MittenTop, error) {
 	var c fault.Checks
 	var m mitten
 	m.vetSize(&c, in.size())

@@ -173,10 +173,23 @@ type Heel struct {
 // Sources: facts of every default are cited in the answer. The turn: own derivation, which
 // the published turns of H. P. Ryder (1896) follow.
 func PlanHeel(in HeelInput) (Heel, error) {
+	h, out, err := planHeel(in)
+	if err != nil {
+		return Heel{}, in.advised(err)
+	}
+	out.Notices = append(h.notices(out), out.Notices...)
+	out.summary, out.directions = out.summarise(), out.direct()
+	if in.WithOutline {
+		out.Outline = h.outline(out)
+	}
+	return out, nil
+}
+
+// planHeel is the heel without its words.
+func planHeel(in HeelInput) (h heel, out Heel, err error) {
 	var c fault.Checks
-	h := vetHeel(&c, in)
-	if err := c.Err(); err != nil {
-		return Heel{}, err
+	if h = vetHeel(&c, in); c.Err() != nil {
+		return h, Heel{}, c.Err()
 	}
 	switch {
 	case h.kind == HeelKindShortRows:
@@ -188,21 +201,14 @@ func PlanHeel(in HeelInput) (Heel, error) {
 	default:
 		h.vetFlap(&c, in)
 	}
-	if err := c.Err(); err != nil {
-		return Heel{}, err
+	if c.Err() != nil {
+		return h, Heel{}, c.Err()
 	}
-	out := h.plan()
-	out.Notices = h.notices(out)
+	out = h.plan()
 	if in.FootLengthCm != nil {
-		if h.footToHeel(&c, in, &out); c.Err() != nil {
-			return Heel{}, c.Err()
-		}
+		h.footToHeel(&c, in, &out)
 	}
-	out.summary, out.directions = out.summarise(), out.direct()
-	if in.WithOutline {
-		out.Outline = h.outline(out)
-	}
-	return out, nil
+	return h, out, c.Err()
 }
 
 // heel is a checked question.

@@ -43,8 +43,7 @@ func vetHeel(c *fault.Checks, in HeelInput) heel {
 	h.stitches = fault.Or(in.HeelStitches, h.round/2)
 	h.instep, h.heelGiven = h.round-h.stitches, in.HeelStitches != nil
 	if h.instep < 2 {
-		c.Infeasible(fmt.Sprintf("leaves %d of the %d stitches of the round for the instep; at most %d can be the heel's",
-			h.instep, h.round, h.round-2), "heel_stitches")
+		c.Infeasible(fmt.Sprintf("leaves no 2 of the %d stitches of the round for the instep", h.round), "heel_stitches")
 	}
 	return h
 }
@@ -93,7 +92,7 @@ func vetCupTurns(c *fault.Checks, m shortrow.TurnMethod) {
 func (h *heel) vetFlap(c *fault.Checks, in HeelInput) {
 	h.flapRows = fault.Or(in.FlapRows, h.stitches+h.stitches%2)
 	if h.flapRows%2 != 0 {
-		c.Infeasible(oddFlap(h.flapRows), "flap_rows")
+		c.Infeasible(oddFlap, "flap_rows")
 	}
 	h.every, h.quick = fault.Or(in.GussetEveryRounds, defaultEvery), fault.Or(in.SuccessiveRounds, 1)
 	h.vetCentre(c, in, h.turn())
@@ -124,11 +123,8 @@ func (h *heel) vetGusset(c *fault.Checks, in HeelInput) {
 		}
 		return
 	}
-	detail := fmt.Sprintf("the turned heel of %s and %d picked up at each edge are fewer than the %d of the heel; pick up at least %d",
-		report.CountOf(left, "stitches"), h.pickUp, h.stitches, least)
-	if least > h.flapRows {
-		detail += fmt.Sprintf(", along a flap of at least %s", report.CountOf(least+least%2, "rows"))
-	}
+	detail := fmt.Sprintf("the turned heel of %s and %d picked up at each edge are fewer than the %d of the heel",
+		report.CountOf(left, "stitches"), h.pickUp, h.stitches)
 	if in.PickUpStitches != nil {
 		c.Infeasible(detail, "pick_up_stitches")
 		return
@@ -147,29 +143,17 @@ func (h *heel) sizedBy(in HeelInput) string {
 	return "foot_circumference_cm"
 }
 
-// oftenHalf says of how many stitches the round has to be whose half is that many.
-func (h *heel) oftenHalf(stitches int) string {
-	if h.heelGiven {
-		return ""
-	}
-	return ", half of a round of " + strconv.Itoa(2*stitches)
-}
-
 // vetCentre settles the centre of a turn.
 func (h *heel) vetCentre(c *fault.Checks, in HeelInput, t turn) {
 	least, most := t.least+(t.least+h.stitches)%2, h.stitches-t.beside
 	h.centre = fault.Or(in.CentreStitches, min(max(t.usual(h.stitches), least), most))
 	switch {
 	case most < least:
-		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn; it takes "+
-			strconv.Itoa(least+t.beside)+h.oftenHalf(least+t.beside), h.sizedBy(in))
+		c.Infeasible("a heel of "+report.CountOf(h.stitches, "stitches")+" is too narrow for this turn, which takes "+
+			strconv.Itoa(least+t.beside), h.sizedBy(in))
 	case h.centre < least || h.centre > most:
 		c.Infeasible(fmt.Sprintf("the centre of %s can have %d to %d", report.CountOf(h.stitches, "stitches"), least, most), "centre_stitches")
 	case (h.centre-h.stitches)%2 != 0:
-		fits := strconv.Itoa(h.centre-1) + " or " + strconv.Itoa(h.centre+1)
-		if h.centre-1 < least {
-			fits = strconv.Itoa(h.centre + 1)
-		}
-		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it; %s would do", h.stitches, fits), "centre_stitches")
+		c.Infeasible(fmt.Sprintf("leaves an odd number of the %d stitches beside it", h.stitches), "centre_stitches")
 	}
 }

@@ -1,115 +1,101 @@
 package sock
 
 import (
-	"errors"
-	"fmt"
+	"math/rand/v2"
+	"strings"
 	"testing"
 
-	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/shortrow"
+	"example.com/knitmath/knitmath/solid"
 )
 
-// offered reads the numbers out of what a refusal of one field offers.
-func offered(t *testing.T, err error, field, format string, into ...any) bool {
-	t.Helper()
-	var faults *fault.InputError
-	if !errors.As(err, &faults) {
-		t.Fatalf("%v", err)
+func farHeel(rng *rand.Rand) HeelInput {
+	in := HeelInput{Kind: HeelKind(1 + rng.IntN(5)), Direction: Direction(1 + rng.IntN(2)), Gauge: &gauge.Gauge{Stitches: 14 + 20*rng.Float64(),
+		Rows: 18 + 30*rng.Float64()}, HeelStitches: knittest.Some(rng, MinHeel, MaxRound)}
+	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
+		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
 	}
-	for _, v := range faults.Violations {
-		if v.Field == field {
-			if n, _ := fmt.Sscanf(v.Detail, format, into...); n == len(into) {
-				return true
-			}
-		}
+	gussets := in.Kind < HeelKindShortRows
+	if gussets && in.Direction == DirectionCuffDown {
+		in.PickUpStitches, in.SuccessiveRounds = knittest.Some(rng, 1, MaxFlapRows), knittest.Some(rng, 1, MaxRound)
 	}
-	return false
+	if gussets && (in.Direction == DirectionCuffDown || in.Kind != HeelKindHeart) {
+		in.FlapRows = knittest.Some(rng, 2, MaxFlapRows)
+	}
+	if in.Kind != HeelKindWasteYarn && (in.Direction == DirectionCuffDown || in.Kind != HeelKindSquare) {
+		in.CentreStitches = knittest.Some(rng, 1, MaxRound)
+	}
+	if in.Kind == HeelKindWasteYarn {
+		in.CornerStitches, in.EndStitches = knittest.Some(rng, 0, MaxCorner), knittest.Some(rng, 4, MaxRound)
+	}
+	if in.Direction == DirectionToeUp {
+		in.FootLengthCm = knittest.Halves(knittest.Some(rng, 4, 200))
+	}
+	return in
 }
 
-// Every number that a refusal of a heel offers is planned, and none beyond it.
-func TestRemediesArePlanned(t *testing.T) {
-	tried := 0
-	for round := 16; round <= 90; round += 3 {
-		for _, kind := range []HeelKind{HeelKindRound, HeelKindSquare, HeelKindHeart, HeelKindShortRows} {
-			for centre := 1; centre <= round/2; centre++ {
-				in := HeelInput{Kind: kind, RoundStitches: &round, CentreStitches: &centre}
-				_, err := PlanHeel(in)
-				if err == nil {
-					continue
-				}
-				var a, b, heel int
-				var least, most int
-				switch {
-				case offered(t, err, "centre_stitches", "leaves an odd number of the %d stitches beside it; %d or %d would do", &heel, &a, &b):
-				case offered(t, err, "centre_stitches", "leaves an odd number of the %d stitches beside it; %d would do", &heel, &a):
-					b = a
-				case offered(t, err, "centre_stitches", "the centre of %d stitches can have %d to %d", &heel, &least, &most):
-					a, b = least, most
-				default:
-					continue
-				}
-				for _, c := range []int{a, b} {
-					in.CentreStitches = &c
-					tried++
-					if _, again := PlanHeel(in); again != nil {
-						t.Fatalf("%d stitches, kind %d: %v, but %d: %v", round, kind, err, c, again)
-					}
-				}
-			}
-			if kind == HeelKindShortRows {
-				continue
-			}
-			for p := 1; p < 12; p++ {
-				in := HeelInput{Kind: kind, RoundStitches: &round, PickUpStitches: &p}
-				_, err := PlanHeel(in)
-				var left, picked, heel, least int
-				if err == nil || !offered(t, err, "pick_up_stitches", "the turned heel of %d stitches and %d picked up at each edge "+
-					"are fewer than the %d of the heel; pick up at least %d", &left, &picked, &heel, &least) {
-					continue
-				}
-				tried++
-				in.PickUpStitches = &least
-				if _, again := PlanHeel(in); again != nil {
-					t.Fatalf("%d stitches, kind %d: %v, but %v", round, kind, err, again)
-				}
-				in.PickUpStitches = new(least - 1)
-				if _, again := PlanHeel(in); again == nil {
-					t.Fatalf("%d stitches, kind %d: %v, and %d do too", round, kind, err, least-1)
-				}
-			}
+func farToe(rng *rand.Rand) ToeInput {
+	in := ToeInput{Kind: ToeKind(1 + rng.IntN(4)), Direction: Direction(1 + rng.IntN(2)), Gauge: &gauge.Gauge{Stitches: 14 + 20*rng.Float64(),
+		Rows: 18 + 30*rng.Float64()}}
+	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
+		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
+		if rng.IntN(3) == 0 {
+			in.StitchRule = &gauge.CountRule{Multiple: knittest.Far(rng, 1, 1000), Remainder: new(rng.IntN(40))}
 		}
 	}
-	if tried < 1000 {
-		t.Errorf("%d remedies", tried)
+	if in.Direction == DirectionCuffDown {
+		in.FootLengthCm = knittest.Halves(knittest.Some(rng, 4, 200))
 	}
+	switch in.Kind {
+	case ToeKindShortRows:
+		in.CentreStitches, in.TurnMethod = knittest.Some(rng, 1, MaxRound), shortrow.TurnMethod(rng.IntN(3))
+		return in
+	case ToeKindRound:
+		in.WedgeCount, in.MoreEvenRounds = knittest.Some(rng, MinWedges, MaxWedges), knittest.Some(rng, 0, MaxMoreEven)
+	case ToeKindStar:
+		in.WedgeCount = knittest.Some(rng, MinWedges, MaxWedges)
+	}
+	if in.Kind != ToeKindRound && rng.IntN(3) == 0 {
+		in.Rates = []solid.Rate{rate(*knittest.Far(rng, 1, 100), *knittest.Far(rng, 1, 300))}
+	}
+	in.TipStitches = knittest.Some(rng, 1, MaxRound)
+	return in
 }
 
-// Every end that a refusal of a heel knit in afterwards offers is planned.
-func TestEndsOfferedArePlanned(t *testing.T) {
-	tried := 0
-	for round := 16; round <= 80; round += 3 {
-		for end := 4; end <= round+8; end++ {
-			in := HeelInput{Kind: HeelKindWasteYarn, RoundStitches: &round, EndStitches: &end}
-			_, err := PlanHeel(in)
-			var all, a, b int
-			switch {
-			case err == nil:
-				continue
-			case offered(t, err, "end_stitches", "decreases go four at a time from %d stitches; %d or %d would do", &all, &a, &b):
-			case offered(t, err, "end_stitches", "decreases go four at a time from %d stitches; %d would do", &all, &a):
-				b = a
-			default:
-				continue
-			}
-			for _, e := range []int{a, b} {
-				in.EndStitches = &e
-				tried++
-				if _, again := PlanHeel(in); again != nil {
-					t.Fatalf("%d stitches: %v, but %d: %v", round, err, e, again)
-				}
-			}
+// Whatever a refusal of a heel or of a toe says would do does, in thousands of questions far off.
+func TestOffersDo(t *testing.T) {
+	rng := rand.New(rand.NewPCG(14, 1))
+	refused, offered, asked, rules := 0, 0, 0, 0
+	count := func(err error, n int) {
+		knittest.CheckInputError(t, err)
+		refused++
+		if asked += n; n > 0 {
+			offered++
 		}
 	}
-	if tried < 1000 {
-		t.Errorf("%d remedies", tried)
+	for range knittest.Sweep(1200, 300) {
+		heel := farHeel(rng)
+		if _, err := PlanHeel(heel); err != nil {
+			count(err, knittest.CheckOffers(t, heel, err, func(q HeelInput) error { _, err := PlanHeel(q); return err }))
+		}
+		toe := farToe(rng)
+		_, err := PlanToe(toe)
+		if err == nil {
+			continue
+		}
+		count(err, knittest.CheckOffers(t, toe, err, func(q ToeInput) error { _, err := PlanToe(q); return err }))
+		if strings.Contains(err.Error(), "; left out, it has about ") {
+			alone := ToeInput{FootCircumferenceCm: toe.FootCircumferenceCm, Gauge: toe.Gauge}
+			if _, again := PlanToe(alone); again != nil && strings.Contains(again.Error(), "from 12 to 400 are planned") {
+				t.Errorf("%+v: %v\nbut without its rule: %v", toe, err, again)
+			}
+			rules++
+		}
+	}
+	t.Logf("%d refused, %d offered something, %d offers asked, %d rules left out", refused, offered, asked, rules)
+	if offered*10 < refused*6 || rules == 0 {
+		t.Errorf("%d refused, %d offered something", refused, offered)
 	}
 }

@@ -5,7 +5,6 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
-	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
 
@@ -20,7 +19,7 @@ const millimetre = 0.1
 func (r rounds) shortestToe(g *gauge.Gauge, cm float64) (ToeKind, float64) {
 	shortest := ToeKindUnspecified
 	for kind := ToeKindWedge; kind <= ToeKindShortRows; kind++ {
-		if toe, err := PlanToe(ToeInput{Kind: kind, RoundStitches: &r.round, Gauge: g}); err == nil && *toe.LengthCm < cm {
+		if _, toe, err := planToe(ToeInput{Kind: kind, RoundStitches: &r.round, Gauge: g}); err == nil && *toe.LengthCm < cm {
 			shortest, cm = kind, *toe.LengthCm
 		}
 	}
@@ -55,7 +54,7 @@ func (t toe) vetHeelRoom(c *fault.Checks, in ToeInput, sock, toeCm float64) {
 	if sock > toeCm {
 		detail += " and the shallowest heel takes " + t.unit.Size(heel)
 	}
-	detail += ", and the sock has only " + t.unit.Size(sock) + fittingFoot(t.unit, heel+toeCm-fault.Or(in.LengthEaseCm, defaultLengthEase))
+	detail += ", and the sock has only " + t.unit.Size(sock)
 	if kind, cm := t.shortestToe(in.Gauge, min(toeCm, sock-heel)); kind != ToeKindUnspecified && kind != t.kind {
 		detail += "; " + strings.ToLower(toeNames[kind]) + " is only " + t.unit.Size(cm) + " long"
 	}
@@ -79,14 +78,6 @@ func (h heel) vetToeRoom(c *fault.Checks, in HeelInput, sock, heelCm float64) []
 			h.unit.Size(toe) + " long"}}
 	}
 	c.Infeasible("the heel takes "+h.unit.Size(heelCm)+" of the foot and the shortest toe "+h.unit.Size(toe)+", and the sock has only "+
-		h.unit.Size(sock)+fittingFoot(h.unit, heelCm+toe-fault.Or(in.LengthEaseCm, defaultLengthEase)), "foot_length_cm", "gauge")
+		h.unit.Size(sock), "foot_length_cm", "gauge")
 	return nil
-}
-
-// fittingFoot offers a foot of at least so much, to half a cm.
-func fittingFoot(unit measure.DisplayUnit, cm float64) string {
-	if foot := 0.5 * float64(measure.CeilQuotient(cm+0.01, 0.5)); foot <= MaxFootCm {
-		return "; it fits a foot of " + unit.Size(foot)
-	}
-	return ""
 }

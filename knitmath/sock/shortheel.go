@@ -2,7 +2,6 @@ package sock
 
 import (
 	"fmt"
-	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/shortrow"
@@ -57,11 +56,7 @@ func (h *heel) vetWasteYarn(c *fault.Checks, in HeelInput) {
 		return
 	}
 	if plan.EndStitches != h.end {
-		fits := strconv.Itoa(plan.EndStitches)
-		if above := plan.EndStitches + 4; above < all {
-			fits += " or " + strconv.Itoa(above)
-		}
-		c.Infeasible(fmt.Sprintf("decreases go four at a time from %d stitches; %s would do", all, fits), "end_stitches")
+		c.Infeasible(fmt.Sprintf("is met by no decreases of four at a time from %d stitches", all), "end_stitches")
 	}
 }
 

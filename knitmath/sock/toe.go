@@ -114,26 +114,9 @@ type Toe struct {
 // Sources: Th. de Dillmont (c. 1886) of the round toe; of the others common practice, as cited
 // in the answer.
 func PlanToe(in ToeInput) (Toe, error) {
-	var c fault.Checks
-	t := vetToe(&c, in)
-	if err := c.Err(); err != nil {
-		return Toe{}, err
-	}
-	var out Toe
-	if t.kind == ToeKindShortRows {
-		out = t.planShortRows(&c, in)
-	} else {
-		out = t.planClosing(&c, in)
-	}
-	if err := c.Err(); err != nil {
-		return Toe{}, err
-	}
-	out.LengthCm = t.rowsCm(out.LengthRows)
-	if in.FootLengthCm != nil && !t.toeUp {
-		out.FootToToeCm = t.footToToe(&c, in, *out.LengthCm)
-	}
-	if err := c.Err(); err != nil {
-		return Toe{}, err
+	t, out, err := planToe(in)
+	if err != nil {
+		return Toe{}, in.advised(err)
 	}
 	out.Notices = t.notices(in, out)
 	out.summary, out.directions = out.summarise(), out.direct()
@@ -141,6 +124,27 @@ func PlanToe(in ToeInput) (Toe, error) {
 		out.Outline = t.outline(out)
 	}
 	return out, nil
+}
+
+// planToe is the toe without its words.
+func planToe(in ToeInput) (t toe, out Toe, err error) {
+	var c fault.Checks
+	if t = vetToe(&c, in); c.Err() != nil {
+		return t, Toe{}, c.Err()
+	}
+	if t.kind == ToeKindShortRows {
+		out = t.planShortRows(&c, in)
+	} else {
+		out = t.planClosing(&c, in)
+	}
+	if c.Err() != nil {
+		return t, Toe{}, c.Err()
+	}
+	out.LengthCm = t.rowsCm(out.LengthRows)
+	if in.FootLengthCm != nil && !t.toeUp {
+		out.FootToToeCm = t.footToToe(&c, in, *out.LengthCm)
+	}
+	return t, out, c.Err()
 }
 
 // toe is a checked question.
@@ -165,8 +169,8 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 		return Toe{}
 	}
 	if plan.RoundCount > MaxToeRounds {
-		c.Infeasible("the toe takes "+report.CountOf(plan.RoundCount, "rounds")+"; at most "+strconv.Itoa(MaxToeRounds)+
-			" are planned, and smaller sections or quicker rates take fewer", t.fields(in)...)
+		c.Infeasible("the toe takes "+report.CountOf(plan.RoundCount, "rounds")+"; at most "+strconv.Itoa(MaxToeRounds)+" are planned"+quicker(in),
+			t.fields(in)...)
 		return Toe{}
 	}
 	out := t.answer()
@@ -184,6 +188,14 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 		out.Rows = append(out.Rows, ToeRow{number, stitch.RightSide, in})
 	})
 	return out
+}
+
+// quicker says what a toe of many rounds by rates of its own can do.
+func quicker(in ToeInput) string {
+	if len(in.Rates) == 0 {
+		return ""
+	}
+	return ", and quicker rates take fewer"
 }
 
 // closing is how the tube closes.

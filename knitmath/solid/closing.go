@@ -95,7 +95,7 @@ func (q Closing) Plan() (plan ClosingPlan, refused string) {
 	var steps []step
 	for w.total() > q.EndStitches && w.narrows() {
 		if len(steps) == MaxClosingRounds {
-			return ClosingPlan{}, "takes more than " + strconv.Itoa(MaxClosingRounds) + " decrease rounds; more wedges take fewer"
+			return ClosingPlan{}, "takes more than " + strconv.Itoa(MaxClosingRounds) + " decrease rounds"
 		}
 		steps = append(steps, w.decrease())
 	}

@@ -215,7 +215,7 @@ func TestClosingRefusals(t *testing.T) {
 		"that can be decreased need at least 16": {StartStitches: 15, Wedges: 8, EndStitches: 1},
 		"no more than may be left":               {StartStitches: 20, Wedges: 2, EndStitches: 20},
 		"is out of range":                        {StartStitches: 20, EndStitches: 2},
-		"more wedges take fewer":                 {StartStitches: 1000, Wedges: 2, EndStitches: 2},
+		"takes more than 300 decrease rounds":    {StartStitches: 1000, Wedges: 2, EndStitches: 2},
 	} {
 		if _, got := q.Plan(); !strings.Contains(got, want) {
 			t.Errorf("%+v: %q, want %q", q, got, want)

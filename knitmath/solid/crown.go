@@ -130,15 +130,21 @@ type Crown struct {
 //
 // Source: geometry of surfaces of revolution; the trade's rules beside the figures.
 func PlanCrown(in CrownInput) (Crown, error) {
-	var c fault.Checks
-	var h hat
-	for _, stage := range [...]func(*fault.Checks, *hat, CrownInput){vetCrown, settleHat, settleHeights, settleWedges} {
-		stage(&c, &h, in)
-		if err := c.Err(); err != nil {
-			return Crown{}, err
-		}
+	h, err := settledCrown(in)
+	if err != nil {
+		return Crown{}, in.advised(err)
 	}
 	return h.answer(in), nil
+}
+
+func settledCrown(in CrownInput) (h hat, err error) {
+	var c fault.Checks
+	for _, stage := range [...]func(*fault.Checks, *hat, CrownInput){vetCrown, settleHat, settleHeights, settleWedges} {
+		if stage(&c, &h, in); c.Err() != nil {
+			break
+		}
+	}
+	return h, c.Err()
 }
 
 // hat is a question as the stages settle it.

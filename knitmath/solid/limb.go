@@ -2,10 +2,12 @@ package solid
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
 )
 
 // Ranges of limbs.
@@ -52,24 +54,34 @@ type Limb struct {
 //
 // Source: own derivation.
 func settleLimbs(c *fault.Checks, b *revolved, in SolidInput) {
-	var rings []ring
+	rings, fitting := make([]ring, len(in.Limbs)), make([]bool, len(in.Limbs))
 	for i, limb := range in.Limbs {
-		field := fault.Index("limbs", i)
-		r := ring{b: b, limb: limb, along: b.fromStart(limb.FromBaseCm), turn: limb.TurnDegrees / 180 * math.Pi}
+		r := &rings[i]
+		*r = ring{b: b, limb: limb, along: b.fromStart(limb.FromBaseCm), turn: limb.TurnDegrees / 180 * math.Pi}
 		joined, ok := r.limbOf()
-		if !ok {
-			c.Infeasible("a limb of "+strconv.Itoa(limb.Stitches)+" stitches is too wide for the body there"+r.elsewhere(),
-				fault.Join(field, "stitches"), fault.Join(field, "from_base_cm"))
-			continue
+		if fitting[i] = ok; ok {
+			b.limbs = append(b.limbs, joined)
 		}
+	}
+	for i, limb := range in.Limbs {
+		field, r := fault.Index("limbs", i), rings[i]
+		var others []ring
+		meets := -1
 		for j, other := range rings {
-			if r.middle().apart(other.middle()) < r.radius+other.radius {
-				c.Infeasible("the limb meets "+fault.Index("limbs", j)+"; move them apart, or make them narrower", field)
-				break
+			if j != i && fitting[j] {
+				others = append(others, other)
+				if fitting[i] && j < i && meets < 0 && !r.clears([]ring{other}) {
+					meets = j
+				}
 			}
 		}
-		rings = append(rings, r)
-		b.limbs = append(b.limbs, joined)
+		switch {
+		case !fitting[i]:
+			c.Infeasible("a limb of "+strconv.Itoa(limb.Stitches)+" stitches is too wide for the body there"+r.elsewhere(others),
+				fault.Join(field, "stitches"), fault.Join(field, "from_base_cm"))
+		case meets >= 0:
+			c.Infeasible("the limb meets "+fault.Index("limbs", meets)+r.clear(others), field)
+		}
 	}
 }
 
@@ -164,7 +176,7 @@ func (r *ring) fit() bool {
 }
 
 // elsewhere offers the nearest place at which the limb fits, after trying it.
-func (r ring) elsewhere() string {
+func (r ring) elsewhere(others []ring) string {
 	const places = 20
 	all := r.b.way.length()
 	from := r.limb.FromBaseCm
@@ -173,12 +185,56 @@ func (r ring) elsewhere() string {
 			try := r
 			cm := measure.Centimetres(measure.Micrometres(from+off*float64(i)*all/places) / offered * offered)
 			try.along = r.b.fromStart(cm)
-			if _, ok := try.limbOf(); ok {
+			if _, ok := try.limbOf(); ok && try.clears(others) {
 				return "; " + r.b.in.DisplayUnit.Size(cm) + " from the base it fits"
 			}
 		}
 	}
-	return "; make it narrower, or join it to an opening at an end of the body"
+	if n := r.narrower(others); n > 0 {
+		return "; with " + report.CountOf(n, "stitches") + " it fits there"
+	}
+	return ""
+}
+
+// narrower is the most stitches, of a few tried, with which the limb fits where it is and clears others; 0 where none do.
+func (r ring) narrower(others []ring) int {
+	for n := r.limb.Stitches - 2; n >= MinLimbStitches; n = n * 9 / 10 {
+		try := r
+		try.limb.Stitches = n
+		if _, ok := try.limbOf(); ok && try.clears(others) {
+			return n
+		}
+	}
+	return 0
+}
+
+// clears reports whether the ring meets none of the others.
+func (r ring) clears(others []ring) bool {
+	return !slices.ContainsFunc(others, func(other ring) bool {
+		return r.middle().apart(other.middle()) < r.radius+other.radius
+	})
+}
+
+// clear offers what lets a limb clear the others, after trying it: another place round the body, or
+// fewer stitches.
+func (r ring) clear(others []ring) string {
+	for by := 15; by <= 180; by += 15 {
+		for _, side := range [2]int{1, -1} {
+			degrees := int(r.limb.TurnDegrees) + side*by
+			if degrees < 0 || degrees > 360 {
+				continue
+			}
+			try := r
+			try.turn = float64(degrees) / 180 * math.Pi
+			if try.clears(others) {
+				return "; turned " + strconv.Itoa(degrees) + " degrees it does not"
+			}
+		}
+	}
+	if n := r.narrower(others); n > 0 {
+		return "; with " + report.CountOf(n, "stitches") + " it does not"
+	}
+	return ""
 }
 
 // offered is how finely a place is offered: to a millimetre, in micrometres.

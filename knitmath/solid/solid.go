@@ -168,6 +168,14 @@ type revolved struct {
 //
 // Source: own derivation; the circumference of a circle.
 func PlanSolid(in SolidInput) (Solid, error) {
+	out, err := planSolid(in)
+	if err != nil {
+		err = in.advised(err)
+	}
+	return out, err
+}
+
+func planSolid(in SolidInput) (Solid, error) {
 	var c fault.Checks
 	var b revolved
 	stages := [...]func(*fault.Checks, *revolved, SolidInput){vetSolid, settleMeridian, settleCounts, settleLimbs}

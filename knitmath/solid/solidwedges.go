@@ -66,8 +66,7 @@ func settleShortWedges(c *fault.Checks, b *revolved, in SolidInput) {
 	fewest, most := max(least, fewestShortWedges), max(least, mostShortWedges)
 	switch asked := in.WedgeCount; {
 	case asked != nil && *asked < least:
-		c.Infeasible("at this gauge wedges so few are steeper than turns a stitch apart; use at least "+report.CountOf(least, "wedges"),
-			"wedge_count", "gauge.rows")
+		c.Infeasible("at this gauge wedges so few are steeper than turns a stitch apart", "wedge_count", "gauge.rows")
 		return
 	case least > MaxSolidWedges:
 		c.Infeasible("at this gauge it would take more wedges than there may be", "gauge.rows")
@@ -115,9 +114,15 @@ func (b *revolved) knitWedges(c *fault.Checks, fewest, most int) {
 		*b = found
 		return
 	}
-	detail := "its wedges would be no wedges: too small, or as high at one end as at the other; work it in rounds"
+	detail := "its wedges would be no wedges: too small, or as high at one end as at the other"
 	if worked {
-		detail = "it is too small for wedges, which have two rows each at its ends; work it in rounds"
+		detail = "it is too small for wedges, which have two rows each at its ends"
+	}
+	inRounds := b.in
+	if inRounds.Way, inRounds.TurnMethod = WayRounds, 0; b.in.Way == WayWedges {
+		if _, err := planSolid(inRounds); err == nil {
+			detail += "; in rounds it is planned"
+		}
 	}
 	fields := append(fieldsOf(b.in), "way")
 	if b.in.WedgeCount != nil {

@@ -1,0 +1,169 @@
+package fault
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"strconv"
+)
+
+// A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
+// question that Advise asks.
+type Knob struct {
+	Field       string
+	Count       **int
+	Cm          **float64
+	Least, Most float64
+}
+
+// How a knob is turned: by so many steps one after the other, then by ever wider ones.
+const (
+	singleSteps = 8
+	wholeSteps  = 50 // of a count, which may have to be a multiple
+	wider       = 1.5
+	// cmStep is how finely a length is offered; where it is no larger than two of them, to a fifth of that.
+	cmStep = 0.5
+)
+
+// Advise adds to each refusal of a field that has a knob what would do there: the nearest values below and
+// above, each of which it has asked. Where none does because other fields are refused too, values of all of them
+// that do together are looked for. ask asks the question that the knobs turn, and size writes a length.
+func Advise(err error, ask func() error, size func(cm float64) string, knobs ...Knob) error {
+	var refused *InputError
+	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v Violation) bool { return v.Reason != ReasonInfeasible }) {
+		return err
+	}
+	var turned []Knob
+	for _, k := range knobs {
+		if k.given() && refused.names(k.Field) {
+			turned = append(turned, k)
+		}
+	}
+	said := map[string]string{}
+	for _, k := range turned {
+		k.words(said, k.near(func() bool { return ask() == nil }), size)
+	}
+	if len(said) == 0 && len(turned) > 1 {
+		for _, k := range turned {
+			found := k.near(func() bool {
+				var again *InputError
+				return !errors.As(ask(), &again) || !again.names(k.Field)
+			})
+			if len(found) > 0 {
+				found = found[len(found)-1:]
+				k.turn(found[0])
+			}
+			k.words(said, found, size)
+		}
+		if ask() != nil {
+			return err
+		}
+	}
+	for i, v := range refused.Violations {
+		refused.Violations[i].Detail += said[v.Field]
+	}
+	return refused
+}
+
+// names reports whether a field is refused.
+func (e *InputError) names(field string) bool {
+	return slices.ContainsFunc(e.Violations, func(v Violation) bool { return v.Field == field })
+}
+
+func (k Knob) given() bool { return k.Count != nil && *k.Count != nil || k.Cm != nil && *k.Cm != nil }
+
+// step is how far apart the values lie that are tried.
+func (k Knob) step() float64 {
+	switch {
+	case k.Count != nil:
+		return 1
+	case **k.Cm > 2*cmStep:
+		return cmStep
+	}
+	return cmStep / 5
+}
+
+// turn sets the field.
+func (k Knob) turn(to float64) {
+	if k.Count != nil {
+		n := int(to)
+		*k.Count = &n
+		return
+	}
+	*k.Cm = &to
+}
+
+// near are the nearest values below and above that do, if there are any; the field stays as it is.
+func (k Knob) near(does func() bool) (found []float64) {
+	asked, step := 0.0, k.step()
+	if k.Count != nil {
+		was := *k.Count
+		defer func() { *k.Count = was }()
+		asked = float64(*was)
+	} else {
+		was := *k.Cm
+		defer func() { *k.Cm = was }()
+		asked = *was / step
+		k.Least, k.Most = k.Least/step, k.Most/step
+	}
+	try := func(place float64) bool {
+		k.turn(place * step)
+		return does()
+	}
+	for _, side := range [2]float64{-1, 1} {
+		start := math.Floor(asked)
+		if side > 0 {
+			start = math.Ceil(asked)
+		}
+		if place, ok := k.along(start, side, try); ok {
+			found = append(found, place*step)
+		}
+	}
+	return found
+}
+
+// along goes from a place to one side until one does, and back to the nearest that does.
+func (k Knob) along(start, side float64, try func(place float64) bool) (float64, bool) {
+	last, least, most, single := start, math.Ceil(k.Least), math.Floor(k.Most), float64(singleSteps)
+	if k.Count != nil {
+		single = wholeSteps
+	}
+	for far := 1.0; ; far++ {
+		if far > single {
+			far = math.Ceil(far * wider)
+		}
+		place := min(max(start+side*far, least), most)
+		if (place-last)*side <= 0 {
+			return 0, false
+		}
+		if try(place) {
+			for (place-last)*side > 1 {
+				if middle := last + side*math.Floor((place-last)*side/2); try(middle) {
+					place = middle
+				} else {
+					last = middle
+				}
+			}
+			return place, true
+		}
+		last = place
+	}
+}
+
+// words are what a refusal of the field says more.
+func (k Knob) words(said map[string]string, found []float64, size func(cm float64) string) {
+	text := ""
+	for i, v := range found {
+		if i > 0 {
+			text += " or "
+		}
+		if k.Count != nil {
+			text += strconv.Itoa(int(v))
+		} else {
+			text += size(v)
+		}
+	}
+	if text != "" {
+		said[k.Field] = "; " + text + " would do"
+	}
+}

@@ -1,0 +1,26 @@
+package flat
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// advised is a refusal with what would do.
+func (in Input) advised(err error) error {
+	knobs := []fault.Knob{
+		{Field: "corner_count", Count: &in.CornerCount, Least: MinCorners, Most: MaxCorners},
+		{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges},
+		{Field: "start_stitches", Count: &in.StartStitches, Least: MinStart, Most: MaxStart},
+	}
+	for _, size := range [...]struct {
+		field string
+		cm    **float64
+	}{{"across_cm", &in.AcrossCm}, {"hole_cm", &in.HoleCm}, {"side_cm", &in.SideCm}, {"valley_cm", &in.ValleyCm},
+		{"width_cm", &in.WidthCm}, {"height_cm", &in.HeightCm}, {"length_cm", &in.LengthCm}} {
+		knobs = append(knobs, fault.Knob{Field: size.field, Cm: size.cm, Least: measure.MinCm, Most: measure.MaxCm})
+	}
+	return fault.Advise(err, func() error {
+		_, err := planFlatShape(in)
+		return err
+	}, in.DisplayUnit.Size, knobs...)
+}

@@ -1,0 +1,39 @@
+package hand
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+)
+
+// advised is a refusal of a thumb with what would do.
+func (in ThumbInput) advised(err error) error {
+	return fault.Advise(err, func() error {
+		_, err := planThumb(in)
+		return err
+	}, in.DisplayUnit.Size,
+		fault.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
+		fault.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
+		fault.Knob{Field: "gusset_stitches", Count: &in.GussetStitches, Least: 3, Most: MaxHandStitches},
+		fault.Knob{Field: "start_stitches", Count: &in.StartStitches, Least: 1, Most: MaxGap},
+		fault.Knob{Field: "every_rounds", Count: &in.EveryRounds, Least: 1, Most: MaxEveryRounds},
+		fault.Knob{Field: "gusset_rounds", Count: &in.GussetRounds, Least: 1, Most: MaxHandRounds},
+		fault.Knob{Field: "gusset_cm", Cm: &in.GussetCm, Least: measure.MinCm, Most: MaxHandCm},
+		fault.Knob{Field: "hold_stitches", Count: &in.HoldStitches, Least: 2, Most: MaxHandStitches},
+		fault.Knob{Field: "gap_stitches", Count: &in.GapStitches, Least: 1, Most: MaxGap},
+		fault.Knob{Field: "palm_stitches", Count: &in.PalmStitches, Least: 0, Most: MaxPalm},
+		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds},
+		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm})
+}
+
+// advised is a refusal of the top of a mitten with what would do.
+func (in MittenTopInput) advised(err error) error {
+	return fault.Advise(err, func() error {
+		_, err := planMittenTop(in)
+		return err
+	}, in.DisplayUnit.Size,
+		fault.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
+		fault.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
+		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHandStitches},
+		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds},
+		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm})
+}

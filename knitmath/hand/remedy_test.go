@@ -1,0 +1,93 @@
+package hand
+
+import (
+	"math"
+	"math/rand/v2"
+	"regexp"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+)
+
+// farSize is how a question far off says how large a hand is.
+func farSize(rng *rand.Rand) (g *gauge.Gauge, stitches *int, cm *float64) {
+	g = &gauge.Gauge{Stitches: 14 + 20*rng.Float64(), Rows: 18 + 30*rng.Float64()}
+	if stitches = knittest.Far(rng, MinHandStitches, MaxHandStitches); rng.IntN(3) == 0 {
+		return g, nil, knittest.Halves(knittest.Far(rng, 2*MinHandCm, 2*MaxHandCm))
+	}
+	return g, stitches, nil
+}
+
+func farThumb(rng *rand.Rand) (in ThumbInput) {
+	in.Gauge, in.HandStitches, in.HandCm = farSize(rng)
+	in.GapStitches, in.PalmStitches = knittest.Some(rng, 1, MaxGap), knittest.Some(rng, 0, MaxPalm)
+	if in.LengthRounds = knittest.Some(rng, 1, MaxHandRounds); in.LengthRounds == nil {
+		in.LengthCm = knittest.Halves(knittest.Some(rng, 1, 2*MaxHandCm))
+	}
+	if rng.IntN(4) == 0 {
+		in.Gusset, in.HoldStitches = GussetNone, knittest.Some(rng, 2, MaxHandStitches)
+		return in
+	}
+	in.GussetStitches, in.StartStitches = knittest.Some(rng, 3, MaxHandStitches), knittest.Some(rng, 1, MaxGap)
+	in.BesideStitches = knittest.Some(rng, 0, MaxPalm)
+	if in.EveryRounds = knittest.Some(rng, 1, MaxEveryRounds); in.EveryRounds == nil || in.GussetStitches == nil {
+		in.GussetRounds = knittest.Some(rng, 1, MaxHandRounds)
+	}
+	return in
+}
+
+// Whatever a refusal of a thumb or of a top says would do does, in thousands of questions far off.
+func TestOffersDo(t *testing.T) {
+	rng := rand.New(rand.NewPCG(14, 2))
+	refused, offered := 0, 0
+	for range knittest.Sweep(2000, 400) {
+		thumb := farThumb(rng)
+		if _, err := PlanThumb(thumb); err != nil {
+			knittest.CheckInputError(t, err)
+			refused++
+			offered += min(knittest.CheckOffers(t, thumb, err, func(q ThumbInput) error { _, err := PlanThumb(q); return err }), 1)
+		}
+		top := MittenTopInput{Kind: TopKind(1 + rng.IntN(4)), EndStitches: knittest.Some(rng, 1, MaxHandStitches),
+			LengthRounds: knittest.Some(rng, 1, MaxHandRounds)}
+		top.Gauge, top.HandStitches, top.HandCm = farSize(rng)
+		if _, err := PlanMittenTop(top); err != nil {
+			knittest.CheckInputError(t, err)
+			refused++
+			offered += min(knittest.CheckOffers(t, top, err, func(q MittenTopInput) error { _, err := PlanMittenTop(q); return err }), 1)
+		}
+	}
+	t.Logf("%d refused, %d offered something", refused, offered)
+	if offered*10 < refused*6 {
+		t.Errorf("%d refused, %d offered something", refused, offered)
+	}
+}
+
+// A round top unlike the hand names a kind that is nearer, as high as it is planned; in few cases there is none.
+func TestLikelierTopsArePlanned(t *testing.T) {
+	named, none := 0, 0
+	for stitches := 16; stitches <= 80; stitches += 4 {
+		for rows := 16.0; rows < 200; rows *= 1.3 {
+			in := MittenTopInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: rows}, HandStitches: &stitches, Kind: TopKindRound}
+			out, err := PlanMittenTop(in)
+			if err != nil || len(out.Notices) == 0 || out.Notices[len(out.Notices)-1].Reason != TopUnlikeHands {
+				continue
+			}
+			said := regexp.MustCompile(`; a (wedge|star) is ([0-9.]+) cm high$`).FindStringSubmatch(out.Notices[len(out.Notices)-1].Description)
+			if said == nil {
+				none++
+				continue
+			}
+			named++
+			in.Kind = map[string]TopKind{"wedge": TopKindWedge, "star": TopKindStar}[said[1]]
+			better, err := PlanMittenTop(in)
+			if wanted := out.HandCm / 4; err != nil || in.DisplayUnit.Size(better.TopCm) != said[2]+" cm" ||
+				math.Abs(better.TopCm-wanted) >= math.Abs(out.TopCm-wanted) {
+				t.Errorf("%d stitches, %v rows: %v high, %v: %v high, %v", stitches, rows, out.TopCm, said, better.TopCm, err)
+			}
+		}
+	}
+	if named == 0 {
+		t.Errorf("%d named, %d none", named, none)
+	}
+}

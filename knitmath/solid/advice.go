@@ -1,0 +1,56 @@
+package solid
+
+import (
+	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/report"
+)
+
+// advised is a refusal of a crown with what would do.
+func (in CrownInput) advised(err error) error {
+	return fault.Advise(err, func() error {
+		_, err := settledCrown(in)
+		return err
+	}, in.DisplayUnit.Size,
+		fault.Knob{Field: "hat_stitches", Count: &in.HatStitches, Least: MinHatStitches, Most: MaxHatStitches},
+		fault.Knob{Field: "hat_cm", Cm: &in.HatCm, Least: MinHeadCm, Most: MaxHeadCm},
+		fault.Knob{Field: "head_cm", Cm: &in.HeadCm, Least: MinHeadCm, Most: MaxHeadCm},
+		fault.Knob{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges},
+		fault.Knob{Field: "crown_rounds", Count: &in.CrownRounds, Least: 1, Most: MaxHatRounds},
+		fault.Knob{Field: "crown_cm", Cm: &in.CrownCm, Least: measure.MinCm, Most: MaxHeadCm},
+		fault.Knob{Field: "total_rounds", Count: &in.TotalRounds, Least: 1, Most: MaxHatRounds},
+		fault.Knob{Field: "total_cm", Cm: &in.TotalCm, Least: measure.MinCm, Most: MaxHeadCm},
+		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHatStitches})
+}
+
+// rounder says which wedges, or how many rounds, make a crown that rises to a point rounder, if any do.
+func (in CrownInput) rounder(rounds int) string {
+	wedges := in
+	if wedges.WedgeCount = nil; in.WedgeCount != nil {
+		if h, err := settledCrown(wedges); err == nil && h.form() == "" {
+			return "; with " + report.CountOf(h.wedges, "wedges") + " it is rounder"
+		}
+	}
+	in.CrownCm, in.Rates = nil, nil
+	for fewer := rounds * 9 / 10; fewer > rounds/4; fewer = fewer * 9 / 10 {
+		in.CrownRounds = &fewer
+		if h, err := settledCrown(in); err == nil && h.form() == "" {
+			return "; a crown of " + report.CountOf(fewer, "rounds") + " is rounder"
+		}
+	}
+	return ""
+}
+
+// advised is a refusal of a solid with what would do.
+func (in SolidInput) advised(err error) error {
+	return fault.Advise(err, func() error {
+		_, err := planSolid(in)
+		return err
+	}, in.DisplayUnit.Size,
+		fault.Knob{Field: "across_cm", Cm: &in.AcrossCm, Least: measure.MinCm, Most: MaxSolidCm},
+		fault.Knob{Field: "height_cm", Cm: &in.HeightCm, Least: measure.MinCm, Most: MaxSolidCm},
+		fault.Knob{Field: "base_opening_cm", Cm: &in.BaseOpeningCm, Least: 0, Most: MaxSolidCm},
+		fault.Knob{Field: "top_opening_cm", Cm: &in.TopOpeningCm, Least: 0, Most: MaxSolidCm},
+		fault.Knob{Field: "wedge_count", Count: &in.WedgeCount, Least: 1, Most: MaxSolidWedges},
+		fault.Knob{Field: "stuff_opening_cm", Cm: &in.StuffOpeningCm, Least: measure.MinCm, Most: MaxSolidCm})
+}
