@@ -65,6 +65,58 @@ func TestEmbedded(t *testing.T) {
 	p.checked(false)
 }
 
+// fightingHost is a page that resets everything, hides whatever is asked with, hands down what
+// nobody could read, counts in tens, and lets in nothing but the script. %[1]s is the service.
+const fightingHost = `<!doctype html><html lang="en"><title>A shop</title><link rel="icon" href="data:,">
+<link rel="stylesheet" href="/fight.css"><main><h1>Wool</h1>
+<knitmath-question id="yarn" question="yarn/estimateYarn" locked="put_up.ball_m=115&amp;put_up.ball_g=50"></knitmath-question>
+<knitmath-question id="taper" question="shaping/planTaper"></knitmath-question></main>
+<script src="%[1]s/embed/v1.js" async></script></html>`
+
+const fightingStyle = `* { all: unset } button, input, select, label, fieldset, svg, summary { display: none !important }
+html, body, main, h1, knitmath-question { display: block } html { font-size: 62.5% }
+body { letter-spacing: .3em; text-transform: uppercase; white-space: nowrap; font-size: 40px; line-height: 3; text-align: right;
+direction: rtl; cursor: wait; visibility: hidden; color: red } div, p, section, form { position: absolute !important }`
+
+// However a page fights, what stands in the elements is as it stands elsewhere.
+func TestEmbeddedInAFightingPage(t *testing.T) {
+	in := browser(t)
+	var base string
+	shop := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if r.URL.Path == "/fight.css" {
+			w.Header().Set("Content-Type", "text/css")
+			fmt.Fprint(w, fightingStyle)
+			return
+		}
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		w.Header().Set("Content-Security-Policy",
+			fmt.Sprintf("default-src 'none'; script-src %[1]s; connect-src %[1]s; style-src 'self'; img-src data:", base))
+		fmt.Fprintf(w, fightingHost, base)
+	}))
+	defer shop.Close()
+	base = serve(t, shop.URL)
+	p := open(t, in)
+	p.run(chromedp.EmulateViewport(700, 900), chromedp.Navigate(shop.URL))
+	inside := func(id string) string {
+		return `document.getElementById('` + id + `').shadowRoot?.querySelector('.summary')`
+	}
+	p.until(inside("yarn") + `?.textContent && ` + inside("taper") + `?.textContent`)
+	p.picture("embedded-fought")
+	for style, want := range map[string]string{"letterSpacing": "normal", "textTransform": "none", "whiteSpace": "normal",
+		"fontSize": "20.8px", "lineHeight": "29.12px", "textAlign": "start", "direction": "ltr", "cursor": "auto", "visibility": "visible", "position": "static"} {
+		if got := p.text(`getComputedStyle(` + inside("taper") + `).` + style); got != want {
+			t.Errorf("%s is %s, want %s", style, got, want)
+		}
+	}
+	got := p.text(`['input', 'button', 'select', 'svg', 'summary'].filter((s) =>
+		!['yarn', 'taper'].some((id) => [...document.getElementById(id).shadowRoot.querySelectorAll(s)].some((e) => e.getClientRects().length)))`)
+	if got != "" {
+		t.Errorf("not to be seen: %s", got)
+	}
+	checkReflow(p, "a page that fights")
+	p.checked(false)
+}
+
 // A page that is not on the list gets no answer, and says so in the element.
 func TestEmbeddedElsewhere(t *testing.T) {
 	in, base := browser(t), serve(t, "https://shop.example")

@@ -12,15 +12,31 @@ import { el } from './element.js';
 // The service is where this script came from. Only while it runs is that known.
 const base = new URL(document.currentScript.src).origin;
 
+// What a page hands down to all that lies in it stays outside, but for its light or dark.
+const apart = '.knitmath { all: initial; color-scheme: inherit; display: block; direction: ltr; }';
+const placed = ':host { display: block; } .knitmath { padding: 1rem; border-radius: var(--round); }';
 // A style sheet of its own needs no leave of the page's policy, as style elements do.
 const sheet = new CSSStyleSheet();
-sheet.replaceSync(`${css}\n:host { display: block; }\n.knitmath { padding: 1rem; border-radius: var(--round); }`);
+
+// measure makes the sheet once, for the letters that the visitor has chosen: many a page
+// makes its root's smaller, to count in tens, and rem with them.
+function measure(root) {
+  if (sheet.cssRules.length) return;
+  const letter = root.appendChild(el('span'));
+  letter.style.all = 'initial';
+  const size = parseFloat(getComputedStyle(letter).fontSize) || 16;
+  letter.remove();
+  sheet.replaceSync(`${apart}${css}${placed}`.replace(/(\d*\.?\d+)rem\b/g, (_, n) => `${n * size}px`));
+}
 
 class KnitmathQuestion extends HTMLElement {
   static observedAttributes = ['question', 'units', 'preset', 'locked', 'key'];
 
   connectedCallback() {
-    if (!this.shadowRoot) this.attachShadow({ mode: 'open' }).adoptedStyleSheets = [sheet];
+    if (!this.shadowRoot) {
+      this.attachShadow({ mode: 'open' }).adoptedStyleSheets = [sheet];
+      measure(this.shadowRoot);
+    }
     this.begin();
   }
 
