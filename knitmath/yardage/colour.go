@@ -153,7 +153,10 @@ type strands struct{ stitches, floats float64 }
 // floatSlack is how long a float is beside the stitches that it passes: it takes a quarter
 // to 0.35 of the yarn of a stitch, likely 0.30, where a straight one would take 1/4.2. Own
 // derivation of the share model of stranded work; less than straight it cannot be.
-var floatSlack = Range{0.25 * yarn.LoopsToAStitch, 0.30 * yarn.LoopsToAStitch, 0.35 * yarn.LoopsToAStitch}
+var floatSlack = floatOfStitch.times(yarn.LoopsToAStitch)
+
+// floatOfStitch is a float over one stitch as a part of the yarn of that stitch.
+var floatOfStitch = Range{0.25, 0.30, 0.35}
 
 // slack is floatSlack, or what the knitter knows of her own floats.
 func (q *question) slack() Range {

@@ -77,18 +77,19 @@ type Estimate struct {
 	Outline      *outline.Outline
 	Notices      []report.Notice
 
-	unit    measure.DisplayUnit
-	state   FabricState
-	lot     DyeLot
-	factors bool  // a pattern factor of the table was used
-	garter  bool  // that of garter stitch
-	slack   Range // of floats, none where there are none
-	derived bool  // the rows are
-	ranged  bool  // the rows of a piece are
-	offBy   float64
-	work    ColourWork
-	fringe  bool
-	pompoms bool
+	unit     measure.DisplayUnit
+	state    FabricState
+	lot      DyeLot
+	factors  bool  // a pattern factor of the table was used
+	garter   bool  // that of garter stitch
+	slack    Range // of floats, none where there are none
+	derived  bool  // the rows are
+	reserved bool  // something was added for tails, seams and swatching
+	ranged   bool  // the rows of a piece are
+	offBy    float64
+	work     ColourWork
+	fringe   bool
+	pompoms  bool
 }
 
 // Ranges of a yarn estimate.

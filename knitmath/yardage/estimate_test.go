@@ -155,7 +155,7 @@ func TestStrandedColours(t *testing.T) {
 	if *out.Colours[0].BallCount != 3 || *out.Colours[1].BallCount != 3 || *out.BallCount != 6 {
 		t.Errorf("balls %d and %d, in all %d", *out.Colours[0].BallCount, *out.Colours[1].BallCount, *out.BallCount)
 	}
-	if got, want := out.Summary(), "You need 130 m of yarn (121 m to 140 m), 52 g, reserve included. "+
+	if got, want := out.Summary(), "You need 130 m of yarn (121 m to 140 m), 52 g. "+
 		"Buy 6 balls: 3 balls of main, 3 balls of contrast, for the likely figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -29,7 +29,7 @@ func ExampleEstimateYarn() {
 		fmt.Printf("%s: %.0f stitches, %.0f m\n", p.Name, p.Stitches, p.LengthM)
 	}
 	// Output:
-	// You need 590 m of yarn (565 m to 620 m), 295 g, reserve included. Buy 4 balls, for the high figure.
+	// You need 590 m of yarn (565 m to 620 m), 295 g, reserve included. Buy 4 balls of one dye lot, for the high figure.
 	// scarf: 21120 stitches, 395 m
 	// mittens: 7550 stitches, 141 m
 }

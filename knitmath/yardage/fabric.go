@@ -64,10 +64,10 @@ var garterRatio = Range{40.0 / 22, 2, 2}
 
 // usualRatios are the rows to a stitch of width beyond which a gauge is not that of the
 // fabric; a fabric whose rows vary too much to tell has none. Plain wool lies at 1.2
-// to 1.35 (from memory), printed gauges at 1.3 to 1.45, garter stitch as in garterRatio;
+// to 1.35 (from memory), most printed gauges at 1.3 to 1.4, garter stitch as in garterRatio;
 // the bounds leave room on both sides.
 var usualRatios = map[StitchPattern]usualRatio{
-	StitchPatternStockinette: {1.1, 1.5, "stockinette", "1.2 to 1.45"},
+	StitchPatternStockinette: {1.1, 1.5, "stockinette", "1.2 to 1.4"},
 	StitchPatternGarter:      {1.6, 2.2, "garter stitch", "1.8 to 2"},
 }
 

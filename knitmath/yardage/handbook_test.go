@@ -103,7 +103,7 @@ func TestPulloverByHand(t *testing.T) {
 	if *out.BallCount != 6 {
 		t.Errorf("%d balls", *out.BallCount)
 	}
-	want := "You need 1017 m of yarn (975 m to 1069 m), 509 g, reserve included. Buy 6 balls, for the high figure."
+	want := "You need 1017 m of yarn (975 m to 1069 m), 509 g, reserve included. Buy 6 balls of one dye lot, for the high figure."
 	if got := out.Summary(); got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -178,13 +178,18 @@ type piece struct {
 	wales, courses float64
 	// ownGauge: they are the piece's; derived: its rows are, from its stitches.
 	ownGauge, derived bool
+	ratio             Range // rows to a stitch of width that are derived
 }
 
 // worked is a checked piece with all its copies: at most 1e8 stitches or 4e14
 // square micrometres a copy.
 func (q *question) worked(p Piece) piece {
 	out := piece{name: p.Name, fabric: max(p.Pattern, StitchPatternStockinette), factor: patternFactors[p.Pattern],
-		wales: q.st.PerCm(), courses: q.rowsPerCm(), derived: q.in.StitchGauge != nil}
+		wales: q.st.PerCm(), courses: q.rowsPerCm()}
+	if q.in.StitchGauge != nil {
+		out.derived, out.ratio = true, rowsOf(p.Pattern)
+		out.courses = out.wales * out.ratio.Likely
+	}
 	if f := p.PatternFactor; f != nil {
 		out.factor = Range{*f, *f, *f}
 		if *f != 1 {

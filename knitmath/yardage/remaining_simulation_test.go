@@ -10,16 +10,41 @@ import (
 	"example.com/knitmath/knitmath/yarn"
 )
 
+// wholeByRates is how many stitches' yarn of stranded rows a stitch of the border's yarn alone
+// takes: all yarns of a stitch are a loop and 0.3 of one for each yarn beyond the first, and a
+// yarn that is only carried takes 0.3.
+func wholeByRates(in RemainingInput, rates []*big.Rat) *big.Rat {
+	whole := big.NewRat(1, 1)
+	if len(in.Yarns) == 1 || len(in.Stripes) > 0 {
+		return whole
+	}
+	all := new(big.Rat)
+	for _, r := range rates {
+		all.Add(all, r)
+	}
+	all.Quo(all, rates[fault.Or(in.Border.YarnNumber, 1)-1])
+	all.Quo(all, new(big.Rat).Add(whole, big.NewRat(int64(3*(len(rates)-1)), 10)))
+	if all.Cmp(whole) < 0 {
+		return whole
+	}
+	if most := big.NewRat(10, 3); all.Cmp(most) > 0 {
+		return most
+	}
+	return all
+}
+
 // simulated knits row by row in exact rationals: after how many rows at the latest can
 // the border be worked still, of the likely figures, for any stripes and sections.
 func simulated(in RemainingInput) int {
-	budget := make([]*big.Rat, len(in.Yarns))
+	budget, rates := make([]*big.Rat, len(in.Yarns)), make([]*big.Rat, len(in.Yarns))
 	for i, y := range in.Yarns {
 		u := y.Used
 		stitches := big.NewRat(int64(*u.Rows)*int64(u.FirstRowStitches+*u.LastRowStitches), 2)
 		budget[i] = new(big.Rat).Mul(yarn.DecimalOf(*y.LeftG), stitches)
 		budget[i].Quo(budget[i], yarn.DecimalOf(*u.MassG))
+		rates[i] = new(big.Rat).Quo(yarn.DecimalOf(*u.MassG), stitches)
 	}
+	whole := wholeByRates(in, rates)
 	var order []int
 	for _, s := range in.Stripes {
 		for range s.Rows {
@@ -28,8 +53,10 @@ func simulated(in RemainingInput) int {
 	}
 	border := func(n int) *big.Rat {
 		n = fault.Or(in.Border.Stitches, n)
-		// What a bind-off takes is rounded to a millionth of a stitch in the answer.
+		// What a bind-off and a border take is rounded to a millionth of a stitch in the answer.
 		takes := new(big.Rat).Add(big.NewRat(int64(in.Border.Rows), 1), big.NewRat(952_380, 1_000_000))
+		takes.Mul(takes, whole).Mul(takes, big.NewRat(1_000_000, 1)).Add(takes, big.NewRat(1, 2))
+		takes.SetFrac(new(big.Int).Quo(takes.Num(), takes.Denom()), big.NewInt(1_000_000))
 		return takes.Mul(takes, big.NewRat(int64(n), 1))
 	}
 	best, r, n := -1, 0, *in.Sections[0].Stitches

@@ -23,6 +23,7 @@ func vetRemaining(in RemainingInput) (*remainder, error) {
 	}
 	vetSections(&c, "sections", in.Sections)
 	vetBorder(&c, "border", in)
+	vetBorderRate(&c, in)
 	vetStripes(&c, "stripes", in)
 	if in.Gauge != nil || slices.ContainsFunc(in.Yarns, func(y YarnLeft) bool { return y.Used == nil }) {
 		q.st, q.rw = gauge.Vet(&c, "gauge", in.Gauge)
@@ -201,6 +202,9 @@ func vetBorder(c *fault.Checks, field string, in RemainingInput) {
 		return
 	}
 	c.Count(field, "rows", b.Rows, 0, maxBorder)
+	if b.Rows == 0 && !b.bindsOff() {
+		c.Add(field, fault.ReasonContradictory, "has neither rows nor a bind-off; leave it out, or give one of them")
+	}
 	c.OptionalCount(field, "stitches", b.Stitches, 1, stitch.MaxStitches)
 	c.OptionalNumber(field, "pattern_factor", b.PatternFactor, MinPatternFactor, MaxPatternFactor)
 	c.OptionalCount(field, "yarn_number", b.YarnNumber, 1, MaxYarns)

@@ -3,47 +3,8 @@ package yardage
 import (
 	"math/bits"
 
-	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 )
-
-// edging is the border, worked out once: of which yarn it is, how many stitches it has, 0
-// for as many as are on the needle, and what one of them takes by how its bind-off is, in
-// millionths.
-type edging struct {
-	yarn, stitches int
-	takes          [3]int64
-}
-
-func (b *BorderAhead) bindsOff() bool { return fault.Or(b.BindOff, true) }
-
-// edging works out the border; without one it is of no yarn.
-func (b *BorderAhead) edging() edging {
-	if b == nil {
-		return edging{yarn: -1}
-	}
-	rows := int64(b.Rows) * measure.ToMillionths(fault.Or(b.PatternFactor, 1))
-	e := edging{yarn: fault.Or(b.YarnNumber, 1) - 1, stitches: fault.Or(b.Stitches, 0), takes: [3]int64{rows, rows, rows}}
-	if b.bindsOff() {
-		for k := range e.takes {
-			e.takes[k] += bindOffs[k]
-		}
-	}
-	return e
-}
-
-// border is what the border takes of a yarn when it is begun after r rows; k is how
-// much its bind-off takes.
-func (q *remainder) border(yarn, r, k int) int64 {
-	if q.edge.yarn != yarn {
-		return 0
-	}
-	n := q.edge.stitches
-	if n == 0 {
-		n = q.countAfter(r)
-	}
-	return int64(n) * q.edge.takes[k]
-}
 
 // reach finds after how many rows at the latest the border has to be begun, for each
 // yarn and for all. It looks at every row: where a shape narrows a later border takes

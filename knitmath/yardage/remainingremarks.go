@@ -49,6 +49,7 @@ func (q *remainder) remark(out *Remaining) {
 				", less than a tenth of those to come; weigh again later")
 		}
 	}
+	q.remarkBorder(add)
 	if out.byLoop && q.in.State == FabricStateUnspecified {
 		add(StateUnknown, "state", "is not given; the range by the geometry of the loop covers all states")
 	}

@@ -68,6 +68,9 @@ func (y RemainingYarn) verdict(u measure.DisplayUnit, i, yarns int) string {
 	case LastsSurely:
 		return subject + " will last: " + have + ", at least " + words(u, math.Max(0, margin.Low)) + " over."
 	case LastsLikely:
+		if words(u, margin.Likely) == words(u, 0) {
+			return subject + " may just last: " + have + ", nothing over, and at the worst " + words(u, math.Max(0, -margin.Low)) + " short."
+		}
 		return subject + " will probably last: " + have + ", but at the worst " + words(u, math.Max(0, -margin.Low)) + " short."
 	case LastsDoubtful:
 		return subject + " will probably not last: " + have + ", likely " + words(u, math.Max(0, -margin.Likely)) + " short."
@@ -86,9 +89,9 @@ func (o Remaining) reachWords() string {
 	}
 	if o.PlannedRows != nil && r.Low != nil && *r.Low == *o.PlannedRows {
 		if o.border {
-			return "The border can wait until all " + report.CountOf(*r.Low, "rows") + " are worked."
+			return "The border can wait until " + allRows(*r.Low) + " " + report.Are(*r.Low) + " worked."
 		}
-		return "All " + report.CountOf(*r.Low, "rows") + " can be worked."
+		return report.Sentence(allRows(*r.Low)) + " can be worked."
 	}
 	safe := ""
 	if r.Low == nil {
@@ -102,6 +105,14 @@ func (o Remaining) reachWords() string {
 	}
 	return "It is enough for " + report.CountOf(*r.Likely, "rows") + ", ending with " +
 		report.CountOf(*o.MainStitches.Likely, "stitches") + strings.Replace(safe, "after", "for", 1) + "."
+}
+
+// allRows are all that are planned, of which there may be one.
+func allRows(n int) string {
+	if n == 1 {
+		return "the row"
+	}
+	return "all " + report.CountOf(n, "rows")
 }
 
 // Directions say what to do.
@@ -143,9 +154,9 @@ func (o Remaining) Sources() []report.Source {
 	sources := []report.Source{perRowCited}
 	if o.byLoop {
 		sources = append(append(sources, loopCited), o.state.sources()...)
-		if o.stranded {
-			sources = append(sources, floatsCited)
-		}
+	}
+	if o.stranded && (o.byLoop || o.border) {
+		sources = append(sources, floatsCited)
 	}
 	if o.bindOff {
 		sources = append(sources, bindOffCited)

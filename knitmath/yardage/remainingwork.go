@@ -34,7 +34,7 @@ func (q *remainder) work() Remaining {
 	for i := range q.in.Yarns {
 		q.supplies = append(q.supplies, q.supply(i))
 	}
-	q.edge = q.in.Border.edging()
+	q.edge = q.edging()
 	q.layOut()
 	for i := range q.supplies {
 		q.spend(i)

@@ -22,59 +22,67 @@ var plainRatio = Range{1.2, 5.5 / 4.2, 1.4}
 
 var derivedCited = report.Source{Figure: "rows, where only stitches are known", Status: report.SourceStatusOwnDerivation,
 	Citation: "rows = stitches * kc / kw = stitches * 5.5 / 4.2, stockinette fully relaxed; 1.2 (from memory) to 1.4 (printed gauges); " +
-		"where all is garter stitch 1.82 to 2, see there"}
+		"of garter stitch 1.82 to 2, see there"}
 
-// rowsToStitch is the rows to a stitch of width where only stitches are known: those of
-// garter stitch where the pieces without a gauge of their own are all of that, and otherwise
-// those of stockinette.
-func (q *question) rowsToStitch() Range {
-	garter := false
-	for _, p := range q.in.Pieces {
-		if p.Gauge != nil {
-			continue
-		}
-		if p.Pattern != StitchPatternGarter {
-			return plainRatio
-		}
-		garter = true
-	}
-	if garter {
+// rowsOf is the rows to a stitch of width of a fabric of which only stitches are known.
+func rowsOf(p StitchPattern) Range {
+	if p == StitchPatternGarter {
 		return garterRatio
 	}
 	return plainRatio
 }
 
+// rowsToStitch is the rows to a stitch of width of the question where only stitches are known:
+// those of garter stitch where the pieces without a gauge of their own are all of that, and
+// otherwise those of stockinette.
+func (q *question) rowsToStitch() Range {
+	fabric := StitchPatternUnspecified
+	for _, p := range q.in.Pieces {
+		if p.Gauge == nil && p.Pattern != StitchPatternGarter {
+			return plainRatio
+		}
+		if p.Gauge == nil {
+			fabric = p.Pattern
+		}
+	}
+	return rowsOf(fabric)
+}
+
 // rowsDerived is the description of RowsDerived: how many rows to a stitch were taken, what
 // they are used for, and which of the pieces are of a fabric that is not like that.
 func (q *question) rowsDerived() string {
-	r, fabric := q.rowsToStitch(), StitchPatternStockinette
-	if r == garterRatio {
-		fabric = StitchPatternGarter
-	}
-	ratio := measure.Decimal(r.Likely, 2) + " to a stitch of width"
-	var unlike []string
-	derived := false
+	has := map[StitchPattern]bool{}
 	for i, p := range q.pieces {
-		derived = derived || p.derived
-		if pattern := max(q.in.Pieces[i].Pattern, StitchPatternStockinette); p.derived && pattern != fabric {
-			unlike = append(unlike, patternNames[pattern])
+		if p.derived {
+			has[max(q.in.Pieces[i].Pattern, StitchPatternStockinette)] = true
 		}
 	}
-	if !derived {
-		return "has no rows; they are taken to be " + ratio + ", as in " + patternNames[fabric] +
-			", in rows_to_stitch and loop_length_cm alone, since every piece has a gauge of its own"
+	if len(has) == 0 {
+		return "has no rows; they are taken to be " + measure.Decimal(plainRatio.Likely, 2) + " to a stitch of width, as in stockinette, in " +
+			"rows_to_stitch and loop_length_cm alone, since every piece has a gauge of its own"
 	}
-	s := "has no rows; they are taken to be " + ratio + ", from " + measure.Decimal(r.Low, 2) + " to " + measure.Decimal(r.High, 2) +
-		" in the range, as in " + patternNames[fabric]
+	var taken, unlike []string
+	for p := range has {
+		if p != StitchPatternStockinette && p != StitchPatternGarter {
+			unlike = append(unlike, patternNames[p])
+		}
+	}
+	for _, p := range []StitchPattern{StitchPatternStockinette, StitchPatternGarter} {
+		if r := rowsOf(p); has[p] || p == StitchPatternStockinette && len(unlike) > 0 {
+			taken = append(taken, measure.Decimal(r.Likely, 2)+" to a stitch of width as in "+patternNames[p]+", from "+
+				measure.Decimal(r.Low, 2)+" to "+measure.Decimal(r.High, 2)+" in the range")
+		}
+	}
+	s := "has no rows; they are taken to be " + report.Listed(taken) + "; count them if you can"
 	if len(unlike) == 0 {
-		return s + "; count them if you can"
+		return s
 	}
 	slices.Sort(unlike)
-	verb := " does not"
-	if unlike = slices.Compact(unlike); len(unlike) > 1 {
-		verb = " do not"
+	verb := " keeps"
+	if len(unlike) > 1 {
+		verb = " keep"
 	}
-	return s + ", which " + report.Listed(unlike) + verb + " keep to: give such a piece its own gauge"
+	return s + ": " + report.Listed(unlike) + verb + " to other rows, so give such a piece its own gauge"
 }
 
 // vetGauges checks the gauge, or the stitches that stand in its place.
@@ -107,17 +115,20 @@ func (q *question) rowsPerCm() float64 {
 }
 
 // A misgauge is a way in which gauges may be wrong: what their stitches and rows are to be
-// multiplied by, and rows that are derived from stitches once more.
-type misgauge struct{ gauge, derived float64 }
+// multiplied by, and which figure of the range rows have that are derived from stitches.
+type misgauge struct {
+	gauge   float64
+	derived int
+}
 
 // asGiven is a gauge that is right.
-var asGiven = misgauge{1, 1}
+var asGiven = misgauge{1, likely}
 
 // of is the stitches and rows to the cm of a piece whose gauge is so wrong.
 func (m misgauge) of(p piece) (wales, courses float64) {
 	wales, courses = p.wales*m.gauge, p.courses*m.gauge
 	if p.derived {
-		courses *= m.derived
+		courses = wales * p.ratio.at(m.derived)
 	}
 	return wales, courses
 }
@@ -129,14 +140,13 @@ func (q *question) corners() []misgauge {
 	if off > 0 {
 		gauges = []float64{1 - off, 1 + off}
 	}
-	ratios := []float64{1}
+	rows := []int{likely}
 	if q.in.StitchGauge != nil {
-		r := q.rowsToStitch()
-		ratios = []float64{r.Low / r.Likely, r.High / r.Likely}
+		rows = []int{low, high}
 	}
 	var all []misgauge
 	for _, g := range gauges {
-		for _, r := range ratios {
+		for _, r := range rows {
 			all = append(all, misgauge{g, r})
 		}
 	}

@@ -37,8 +37,8 @@ var edgeFactors = [...]Range{
 
 var (
 	edgesCited = report.Source{Figure: "edges", Status: report.SourceStatusCommonPractice,
-		Citation: "yarn beside the length of the edge: tail of a cast-on 3 to 4, bind-off 3 to 5, seam 1.5 to 2.5, hem 1.5 to 3; " +
-			"grafting and picking up are a row of loops, 4.2 (own derivation)"}
+		Citation: "yarn beside the length of the edge: tail of a cast-on 3 to 4 and 15 cm for its end, bind-off 3 to 5, " +
+			"seam 1.5 to 2.5, hem 1.5 to 3; grafting and picking up are a row of loops, 4.2 (own derivation)"}
 	fringeCited = report.Source{Figure: "fringe", Status: report.SourceStatusOwnDerivation,
 		Citation: "tassels * strands * (2 * length + knot)"}
 	pompomCited = report.Source{Figure: "pompoms", Status: report.SourceStatusOwnDerivation,

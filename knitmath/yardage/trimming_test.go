@@ -5,7 +5,6 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/yarn"
 )
@@ -103,63 +102,6 @@ func TestGaugeOff(t *testing.T) {
 		knittest.Near(t, c.name+" low", off.Low/exact.Low, c.low, 1e-12)
 		knittest.Near(t, c.name+" likely", off.Likely/exact.Likely, 1, 1e-12)
 		knittest.Near(t, c.name+" high", off.High/exact.High, c.high, 1e-12)
-	}
-}
-
-// Rows that are derived are those of the state fully relaxed; a gauge with such rows has
-// the same likely answer, and the range goes from 1.2 to 1.4 rows to a stitch.
-func TestRowsDerived(t *testing.T) {
-	for _, p := range []Piece{{Counted: &CountedPiece{200, 100}}, {Trapezoid: &TrapezoidPiece{50, 50, 50}}} {
-		in := hundredMetres()
-		in.Pieces, in.Gauge, in.StitchGauge = []Piece{p}, nil, &StitchGauge{Stitches: 84}
-		out := estimateOf(t, in)
-		knittest.Near(t, "ratio", out.RowsToStitch, 5.5/4.2, 1e-12)
-		var at [3]Range
-		for i, ratio := range []float64{1.2, 5.5 / 4.2, 1.4} {
-			in.Gauge, in.StitchGauge = &gauge.Gauge{Stitches: 84, Rows: 84 * ratio}, nil
-			at[i] = estimateOf(t, in).LengthM
-		}
-		knittest.Near(t, "likely", out.LengthM.Likely, at[1].Likely, 1e-9)
-		knittest.Near(t, "low", out.LengthM.Low, min(at[0].Low, at[2].Low), 1e-9)
-		knittest.Near(t, "high", out.LengthM.High, max(at[0].High, at[2].High), 1e-9)
-		if len(out.Notices) != 1 || out.Notices[0].Reason != RowsDerived {
-			t.Errorf("%+v", out.Notices)
-		}
-	}
-}
-
-// The notice says what the derived rows are used for, and which fabrics keep to others.
-func TestRowsDerivedSaysOfWhat(t *testing.T) {
-	of := func(patterns ...StitchPattern) (pieces []Piece) {
-		for _, p := range patterns {
-			pieces = append(pieces, Piece{Pattern: p, Counted: &CountedPiece{10, 10}})
-		}
-		return pieces
-	}
-	own := of(StitchPatternGarter)
-	own[0].Gauge = &gauge.Gauge{Stitches: 20, Rows: 40}
-	const plain = "has no rows; they are taken to be 1.31 to a stitch of width, "
-	const range14 = plain + "from 1.2 to 1.4 in the range, as in stockinette"
-	for _, c := range []struct {
-		pieces []Piece
-		want   string
-		ranged bool
-	}{
-		{of(StitchPatternUnspecified, StitchPatternStockinette), range14 + "; count them if you can", true},
-		{of(StitchPatternGarter), "has no rows; they are taken to be 2 to a stitch of width, from 1.82 to 2 in the range, as in garter stitch; " +
-			"count them if you can", true},
-		{of(StitchPatternBrioche), range14 + ", which brioche does not keep to: give such a piece its own gauge", true},
-		{of(StitchPatternRib, StitchPatternUnspecified, StitchPatternGarter, StitchPatternRib),
-			range14 + ", which garter stitch and rib do not keep to: give such a piece its own gauge", true},
-		{own, plain + "as in stockinette, in rows_to_stitch and loop_length_cm alone, since every piece has a gauge of its own", false},
-	} {
-		out := estimateOf(t, EstimateInput{StitchGauge: &StitchGauge{Stitches: 20}, State: FabricStateFullyRelaxed, Pieces: c.pieces})
-		if got := out.Notices[0]; got.Reason != RowsDerived || got.Description != c.want {
-			t.Errorf("%+v", got)
-		}
-		if got := strings.Contains(out.ByLoop.RangeCovers, "rows to a stitch of width"); got != c.ranged {
-			t.Errorf("%q", out.ByLoop.RangeCovers)
-		}
 	}
 }
 

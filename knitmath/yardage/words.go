@@ -14,7 +14,10 @@ func (o Estimate) Summary() string {
 	if o.MassG != nil {
 		s += ", " + yarn.MassWords(o.unit, o.MassG.Likely)
 	}
-	s += ", reserve included."
+	if o.reserved {
+		s += ", reserve included"
+	}
+	s += "."
 	if o.BallCount == nil {
 		return s
 	}
@@ -23,6 +26,12 @@ func (o Estimate) Summary() string {
 		figure = "likely"
 	}
 	s += " Buy " + report.CountOf(*o.BallCount, "balls")
+	if o.lot != DyeLotMoreLater && *o.BallCount > max(1, len(o.Colours)) {
+		if len(o.Colours) > 0 {
+			s += ", each colour"
+		}
+		s += " of one dye lot"
+	}
 	for i, c := range o.Colours {
 		sep := ", "
 		if i == 0 {
@@ -67,10 +76,16 @@ func (o Estimate) loopCovers() string {
 
 // swatchCovers says what the range by swatch covers, its size being off by so many cm; edges
 // are in it where metres are known to be grams.
-func (o Estimate) swatchCovers(ruler float64, edges bool) string {
+func (o Estimate) swatchCovers(ruler float64, area Range, edges bool) string {
 	s := "half a step of the scale either way"
 	if ruler > 0 {
 		s += ", width and height " + o.unit.Length(ruler) + " off either way"
+	}
+	if area.Low < area.High {
+		s += ", counted pieces of " + measure.Decimal(area.Low, 0) + " to " + measure.Decimal(area.High, 0) + " cm2"
+		if o.offBy > 0 {
+			s += ", their gauge " + measure.Decimal(o.offBy, 2) + " % off either way"
+		}
 	}
 	if edges && len(o.Edges) > 0 {
 		s += ", edges from their low to their high"

@@ -58,14 +58,14 @@ func TestYarnSummary(t *testing.T) {
 	in := EstimateInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, State: FabricStateFullyRelaxed,
 		Pieces: []Piece{{Counted: &CountedPiece{Stitches: 100, Rows: 100}}}, ReservePercent: new(0.0)}
 	// 6.6 stitches to the cm2, loops of sqrt(23.1/6.6) = 1.8708 cm: 187.1 m; 179.2 and 196.6 m at the ends of ks.
-	if got, want := estimateOf(t, in).Summary(), "You need 187 m of yarn (179 m to 197 m), reserve included."; got != want {
+	if got, want := estimateOf(t, in).Summary(), "You need 187 m of yarn (179 m to 197 m)."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	// Floats add 10,000 stitches of 1/2.2 cm, 45.45 m, times 1.05, 1.26 and 1.47: 226.9, 244.4 and 263.5 m, of which 131.7 m is
 	// half the high figure.
 	in.PutUp, in.Colours = &yarn.PutUp{BallM: 100, BallG: 50}, []ColourShare{{"", 50}, {"red", 50}}
-	if got, want := estimateOf(t, in).Summary(), "You need 244 m of yarn (227 m to 263 m), 122 g, reserve included. "+
-		"Buy 4 balls: 2 balls of the 1st colour, 2 balls of red, for the high figure."; got != want {
+	if got, want := estimateOf(t, in).Summary(), "You need 244 m of yarn (227 m to 263 m), 122 g. "+
+		"Buy 4 balls, each colour of one dye lot: 2 balls of the 1st colour, 2 balls of red, for the high figure."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }

@@ -88,8 +88,24 @@ func (q *question) work() Estimate {
 var swatchCited = report.Source{Figure: "by swatch", Citation: "grams = area * swatch mass / swatch area",
 	Status: report.SourceStatusOwnDerivation}
 
-// bySwatch is the mass of the swatch for every piece of its size. Its range is
-// half a step of the scale either way, and its size being off by what is said.
+// area is the area of all pieces in cm2: those that are counted in stitches are as large as
+// the gauge makes them, which may be off, and those in cm are as they are.
+func (q *question) area(likely float64) Range {
+	r := Range{likely, likely, likely}
+	for _, corner := range q.corners() {
+		area := 0.0
+		for _, p := range q.pieces {
+			_, a := p.measure(corner)
+			area += a
+		}
+		r.Low, r.High = min(r.Low, area), max(r.High, area)
+	}
+	return r
+}
+
+// bySwatch is the mass of the swatch for every piece of its size. Its range is half a step of
+// the scale either way, its size being off by what is said, and counted pieces being larger or
+// smaller than by the gauge, as far as that is off.
 func (q *question) bySwatch(out *Estimate) {
 	s := q.in.Swatch
 	if s == nil {
@@ -99,11 +115,12 @@ func (q *question) bySwatch(out *Estimate) {
 	r := s.RulerStepCm
 	perCm2 := Range{(s.MassG - half) / ((s.WidthCm + r) * (s.HeightCm + r)), s.MassG / (s.WidthCm * s.HeightCm),
 		(s.MassG + half) / ((s.WidthCm - r) * (s.HeightCm - r))}
-	mass := perCm2.times(out.AreaCm2)
+	area := q.area(out.AreaCm2)
+	mass := Range{perCm2.Low * area.Low, perCm2.Likely * area.Likely, perCm2.High * area.High}
 	if p := q.in.PutUp; p != nil {
 		mass = mass.plus(q.trimmings.times(p.BallG / p.BallM))
 	}
-	result := MethodResult{MassG: &mass, RangeCovers: out.swatchCovers(r, q.in.PutUp != nil)}
+	result := MethodResult{MassG: &mass, RangeCovers: out.swatchCovers(r, area, q.in.PutUp != nil)}
 	if p := q.in.PutUp; p != nil {
 		length := mass.times(p.BallM / p.BallG)
 		result.LengthM = &length
@@ -122,7 +139,7 @@ func (q *question) choose(out *Estimate) {
 			length = s.LengthM
 		}
 	}
-	out.LengthM = length.times(reserve)
+	out.LengthM, out.reserved = length.times(reserve), reserve > 1
 	if mass != nil {
 		m := mass.times(reserve)
 		out.MassG = &m

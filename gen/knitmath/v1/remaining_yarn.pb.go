@@ -365,7 +365,9 @@ func (x *RowsAhead) GetPatternFactor() float64 {
 }
 
 // What is to be worked after the rows, however many they become: an edging, a rib, a
-// bind-off.
+// bind-off. It is of one yarn alone, also after rows that are stranded of several: a stitch
+// of it is then a whole loop, and where the rows were weighed it is worked out from what all
+// yarns took together.
 type BorderAhead struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows of the border, 0 to 10,000. Default 0: a bind-off alone.
@@ -966,6 +968,8 @@ type PlanRemainingYarnResponse struct {
 	//     those to come; weigh again later.
 	//   - STATE_UNKNOWN, at state: it is not given, and a yarn is worked out by the
 	//     geometry of the loop, so that its range covers all states.
+	//   - BORDER_RATE, at border: it is of one yarn, and the rows that were weighed are
+	//     stranded of several; the description says what was taken for a stitch of it.
 	//   - ROWS_END, at sections: the rows are open, and end where the count or the
 	//     number of rows comes to its limit before the yarn does.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
