@@ -3,6 +3,7 @@ package pattern
 import (
 	"fmt"
 	"path/filepath"
+	"regexp"
 	"runtime"
 	"slices"
 	"strings"
@@ -85,6 +86,10 @@ func newCorrections(t *testing.T, text string, right, wrong *CheckedInstructions
 		}
 		for _, c := range f.Corrections {
 			mended := corrected(t, text, c)
+			was, now := strings.Split(text, "\n")[c.LineNumber-1], strings.Split(mended, "\n")[c.LineNumber-1]
+			if !spoilt.MatchString(was) && (spoilt.MatchString(now) || spoilt.MatchString(c.Description)) {
+				t.Errorf("%q: %q", c.Description, now)
+			}
 			after, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: mended})
 			if err != nil || after.mistakes+after.questions >= wrong.mistakes+wrong.questions {
 				t.Errorf("%q at %d:%d: %s does not help: %v, %s", f.Text, c.LineNumber, c.ColumnNumber, c.Description, err, said(&after))
@@ -94,6 +99,11 @@ func newCorrections(t *testing.T, text string, right, wrong *CheckedInstructions
 	}
 	return all
 }
+
+// spoilt is what no correction may write: numbers that do not agree with what they count, a comma
+// too many.
+var spoilt = regexp.MustCompile(`(?i)\b(once|twice) times?\b|\btimes (more )?times\b|(^|[^\w/½¼¾.,(:\[]|[^\d\w] )(1|one) (more )?(sts|stitches|times|rows|rnds|rounds)\b|` +
+	`\b(two|three|four|[2-9]|[1-9]\d+) (more )?(st|stitch|row|rnd|round|time)\b[^.]|,\s*[,.;]|  +,`)
 
 // corrected is a text with a correction made at its line and column.
 func corrected(t *testing.T, text string, c Correction) string {

@@ -38,6 +38,8 @@ func (r *runner) castOn(i int) {
 		}
 		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
 		r.history = r.history[:0]
+		r.settleSide()
+		r.sides = sideClaims{}
 		r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false
 		r.written.forgetRules()
 	}

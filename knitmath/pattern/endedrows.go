@@ -20,13 +20,12 @@ func (r *runner) ended(l *Line) {
 		return
 	}
 	if l.info.open || l.info.endRow > 0 && l.info.until != nil {
-		r.side, r.sideSaid = end.Other(), true // as many rows as it takes
+		r.settleSide()
+		r.side, r.sideSaid, r.sides = end.Other(), true, sideClaims{said: 1} // as many rows as it takes
 		return
 	}
-	if r.side != stitch.SideUnspecified && r.side != end.Other() && (r.sideSaid || r.sideGiven) {
-		r.fault(KindMistake, ReasonSide, l.info.at, 0, "the last row is on the "+sideText(r.side.Other()))
-	}
-	r.side, r.sideSaid = end.Other(), true
+	r.saidSide(l.info.at, end.Other(), "the last row is on the "+sideText(end.Other()), "by the rows after it the last row is on the "+
+		sideText(end.Other()))
 }
 
 // otherRowLast says that another row than the one that is named was worked last, where how

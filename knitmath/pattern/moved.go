@@ -199,6 +199,7 @@ func (r *runner) off(l *Line) {
 	r.put(r.aside) // those that "on these only" left out wait for their turn
 	r.aside = 0
 	if !r.round {
-		r.side, r.sideSaid = stitch.SideUnspecified, false
+		r.settleSide()
+		r.side, r.sideSaid, r.sides = stitch.SideUnspecified, false, sideClaims{}
 	}
 }

@@ -56,6 +56,12 @@ func (e *renumbering) candidate(source string, row int, where string) []candidat
 	if where == "" {
 		where = wordsAfter(source[whole.end:])
 	}
+	if len(e.spots) == 1 && len(e.list) < 2 {
+		if agreeing, taken := e.spots[0].agreeing(e.numbers[0], source[whole.end:min(len(source), int(whole.end)+40)]); taken > 0 {
+			put, where = agreeing, ""
+			whole.end += int32(taken)
+		}
+	}
 	says := joined(put) + where + " instead of " + joined(source[whole.start:whole.end])
 	return []candidate{{at: whole, put: put, says: says, row: row, rougher: e.rougher(), far: e.far()}}
 }

@@ -44,10 +44,11 @@ type runner struct {
 	sideGiven   bool   // the question says the side of the first row of this piece
 	leftRound   bool   // a piece in the round is worked back and forth for a while
 	turnSaid    bool   // the text has just said "turn"
-	sideSaid    bool   // the text has said which side a row was on
-	turnGap     int64  // where the last turn left a gap, below 0 for nowhere
-	aside       int64  // stitches that "on these only" left out, and no holder has taken
-	noting      int    // the line whose first working is noted
+	sides       sideClaims
+	sideSaid    bool  // the text has said which side a row was on
+	turnGap     int64 // where the last turn left a gap, below 0 for nowhere
+	aside       int64 // stitches that "on these only" left out, and no holder has taken
+	noting      int   // the line whose first working is noted
 	marks       marks
 	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches
 	owed        int64           // by how many stitches such rows, worked again since the last claim, were off
@@ -90,6 +91,7 @@ func (e *engine) size(size int) {
 		}
 		i++
 	}
+	r.settleSide()
 	e.out.EndStitches[size] = -1
 	if r.known {
 		e.out.EndStitches[size] = int(r.now.total())
@@ -187,7 +189,7 @@ func (r *runner) turnWork() {
 
 // checkSide compares the side of a row with what its label says. Of several rows
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
-func (r *runner) checkSide(l *Line) {
+func (r *runner) checkSide(l *Line, repeated bool) {
 	want := l.info.side
 	if r.leftRound && l.info.inRounds {
 		r.round, r.leftRound, r.side = true, false, stitch.RightSide // it is worked in the round again
@@ -199,19 +201,16 @@ func (r *runner) checkSide(l *Line) {
 		r.round, r.side, r.sideSaid, r.leftRound = false, want, true, true // what is left is worked back and forth
 		return
 	}
-	if !r.sideSaid && !r.round && !r.sideGiven {
-		r.side, r.sideSaid = want, true // the text says on which side it began
+	if !r.round {
+		if !repeated || r.sides.pending.text == "" && r.side != want {
+			r.saidSide(l.info.at, want, "this row is worked on the "+sideText(want.Other()), "by the rows after it this one is worked on the "+
+				sideText(want.Other()))
+		}
 		return
 	}
-	if r.side != stitch.SideUnspecified && want != r.side && r.wanted(ReasonSide, l.info.at) {
-		text := "this row is worked on the " + sideText(r.side)
-		if r.round {
-			text += ": in the round it always is, unless the work is turned"
-		}
-		r.fault(KindMistake, ReasonSide, l.info.at, 0, text)
-	}
-	if !r.round || r.side == stitch.SideUnspecified {
-		r.side = want
+	if want != r.side && r.wanted(ReasonSide, l.info.at) {
+		r.fault(KindMistake, ReasonSide, l.info.at, 0, "this row is worked on the "+sideText(r.side)+
+			": in the round it always is, unless the work is turned")
 	}
 }
 
@@ -222,7 +221,7 @@ func (r *runner) work(i int, claimed bool) {
 		return
 	}
 	if (r.lastLine != i || len(l.info.ranges) == 0) && (l.info.kind != lineShape || !r.seen[i] || len(l.info.parts) < 2) {
-		r.checkSide(l)
+		r.checkSide(l, r.seen[i])
 	}
 	if claimed && l.info.kind == lineRow {
 		r.setUp(l)

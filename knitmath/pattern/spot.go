@@ -12,6 +12,7 @@ type spot struct {
 	head  string // what stands before the digits in that word, "k" of "k18"
 	tail  string // what stands after them
 	word  bool   // it is written out
+	often bool   // it is "once" or "twice"
 }
 
 // spotsIn are the numbers of a stretch of the text, in order; those that belong to the
@@ -26,9 +27,9 @@ func spotsIn(source string, at span) []spot {
 		case t.is("-"):
 			s.value = -1
 		case t.is("once"):
-			s.value, s.word = 1, true
+			s.value, s.word, s.often = 1, true, true
 		case t.is("twice"):
-			s.value, s.word = 2, true
+			s.value, s.word, s.often = 2, true, true
 		case t.kind == tokenWord:
 			if n, ok := t.written(); ok {
 				s.value, s.word = n, true
@@ -84,22 +85,4 @@ func inSuccession(spots []spot, numbers []int, last bool) []spot {
 		}
 	}
 	return nil
-}
-
-// inWords are the numbers that are written out where another was.
-var inWords = [...]string{"one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
-
-// rewritten is a spot with another number.
-func (s *spot) rewritten(n int) string {
-	switch {
-	case s.word && s.value <= 2 && n > 2, s.word && n < 1:
-		return numeral(n) + " times"
-	case s.word && n == 1:
-		return "once"
-	case s.word && n == 2:
-		return "twice"
-	case s.word && n <= len(inWords):
-		return inWords[n-1]
-	}
-	return s.head + numeral(n) + s.tail
 }
