@@ -210,3 +210,28 @@ func TestArmholesEndAfterAWrongSideRow(t *testing.T) {
 		}
 	}
 }
+
+// The front has a width of its own: 34 cm are 74.8 stitches, of which 75 leave both edges of 107
+// alike; its steps add up to what each edge loses, in right-side rows.
+func TestAcrossTheFront(t *testing.T) {
+	in := pullover()
+	in.AcrossFrontCm = new(34.0)
+	out := mustPlan(t, in)
+	if out.Front.EndStitches != 75 || out.Back.EndStitches != 79 {
+		t.Errorf("%d of the front, %d of the back", out.Front.EndStitches, out.Back.EndStitches)
+	}
+	for _, p := range []Piece{out.Front, out.Back} {
+		lost := 0
+		for _, s := range p.Steps {
+			if lost += s.Stitches; s.RowNumber%2 == 0 || !s.BoundOff && s.Stitches != 1 {
+				t.Errorf("%+v", s)
+			}
+		}
+		if 2*lost != p.StartStitches-p.EndStitches {
+			t.Errorf("%d at each edge of %d to %d", lost, p.StartStitches, p.EndStitches)
+		}
+	}
+	in.AcrossFrontStitches = new(75)
+	_, err := Plan(in)
+	knittest.WantViolations(t, err, "across_front_cm CONTRADICTORY", "across_front_stitches CONTRADICTORY")
+}

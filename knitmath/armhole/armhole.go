@@ -35,6 +35,7 @@ type Input struct {
 	FrontStitches        *int
 	AcrossBackCm         *float64
 	AcrossBackStitches   *int
+	AcrossFrontCm        *float64
 	AcrossFrontStitches  *int
 	ArmholeDepthCm       *float64
 	ArmholeDepthRows     *int
@@ -62,6 +63,13 @@ type Input struct {
 	WithOutline          bool
 }
 
+// A Step is so many stitches that go at the right edge in a right-side row.
+type Step struct {
+	RowNumber int
+	Stitches  int
+	BoundOff  bool
+}
+
 // A Piece is the shaped part of a back, a front or a sleeve: its rows are counted from
 // the first bind-off.
 type Piece struct {
@@ -70,6 +78,7 @@ type Piece struct {
 	HeightRows                int
 	HeightCm                  float64
 	Rows                      []curve.Row // those that shape
+	Steps                     []Step      // of the right edge; the left one binds off a row later
 	EdgeCm                    float64     // along the line that a seam takes; of a cap to the middle of its top
 	SteppedEdgeCm             float64     // along its steps; of a cap to the beginning of its top
 	GreatestDepartureStitches float64
@@ -172,6 +181,6 @@ func (s settled) answer(found sewn, drawn bool) Armhole {
 // piece is a shaped piece with its rows.
 func (s settled) piece(p shaped) Piece {
 	return Piece{StartStitches: p.start, EndStitches: p.start - 2*p.lost, HeightRows: p.rows, HeightCm: s.rw.SizeCm(p.rows),
-		Rows: p.shapingRows(), EdgeCm: s.edgeCm(p), SteppedEdgeCm: s.steppedCm(p), GreatestDepartureStitches: p.plan.Departure,
+		Rows: p.shapingRows(), Steps: p.steps(), EdgeCm: s.edgeCm(p), SteppedEdgeCm: s.steppedCm(p), GreatestDepartureStitches: p.plan.Departure,
 		LeastDepartureStitches: p.plan.Least, Effort: p.plan.Effort}
 }

@@ -123,7 +123,9 @@ func vetBody(c *fault.Checks, in Input) {
 	} else {
 		c.OneOf(in.AcrossBackCm != nil, in.AcrossBackStitches != nil, "across_back_cm", "across_back_stitches")
 	}
+	c.OptionalNumber("", "across_front_cm", in.AcrossFrontCm, MinArm, MaxArm)
 	c.OptionalCount("", "across_front_stitches", in.AcrossFrontStitches, 1, MaxWidth)
+	c.AtMostOne(in.AcrossFrontCm != nil, in.AcrossFrontStitches != nil, "across_front_cm", "across_front_stitches")
 	c.OptionalNumber("", "armhole_depth_cm", in.ArmholeDepthCm, 1, MaxArm)
 	c.OptionalCount("", "armhole_depth_rows", in.ArmholeDepthRows, MinDepth, MaxDepth)
 	c.OneOf(in.ArmholeDepthCm != nil, in.ArmholeDepthRows != nil, "armhole_depth_cm", "armhole_depth_rows")

@@ -44,7 +44,10 @@ func (s *settled) settleStrap(c *fault.Checks, in Input) {
 	s.shoulder = (across - neck) / 2
 	if front := s.front - 2*s.frontLost; c.Err() == nil && front-2*s.shoulder < 1 {
 		field := s.acrossField
-		if in.AcrossFrontStitches != nil {
+		switch {
+		case in.AcrossFrontCm != nil:
+			field = "across_front_cm"
+		case in.AcrossFrontStitches != nil:
 			field = "across_front_stitches"
 		}
 		c.Infeasible(fmt.Sprintf("the strap lies between shoulders of %d stitches, and of the front's %d two of them leave no neck; "+

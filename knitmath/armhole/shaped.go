@@ -112,6 +112,15 @@ func (p shaped) shapingRows() []curve.Row {
 	return rows
 }
 
+// steps are those of the right edge.
+func (p shaped) steps() []Step {
+	list := make([]Step, len(p.plan.Right))
+	for i, s := range p.plan.Right {
+		list[i] = Step{RowNumber: s.RowNumber, Stitches: s.Stitches, BoundOff: s.Kind == curve.KindBindOff}
+	}
+	return list
+}
+
 // corner is a place on a curve in stitches and rows, parts of them too.
 func corner(stitches, rows float64, st, rw gauge.Density) curve.Point {
 	return curve.Point{X: stitches * st.SizeCm(1), Y: rows * rw.SizeCm(1)}

@@ -35,6 +35,7 @@ func vetStyle(c *fault.Checks, in Input) {
 	}
 	if in.Style.straight() {
 		const why = "is of a cap or a curve, and this style has none"
+		unfit(why, in.AcrossFrontCm != nil, "across_front_cm")
 		unfit(why, in.AcrossFrontStitches != nil, "across_front_stitches")
 		unfit(why, in.LargestGroupStitches != nil, "largest_group_stitches")
 		unfit(why, in.ShapingRows != nil, "shaping_rows")

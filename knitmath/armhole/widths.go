@@ -40,7 +40,7 @@ func (s *settled) widths(c *fault.Checks, in Input) {
 	}
 	across := fault.Or(in.AcrossBackStitches, 0)
 	if in.AcrossBackCm != nil {
-		across = s.acrossOf(c, in)
+		across = s.acrossOf(c, in, s.back, *in.AcrossBackCm, "across_back_cm")
 	}
 	if c.Err() != nil {
 		return
@@ -48,6 +48,9 @@ func (s *settled) widths(c *fault.Checks, in Input) {
 	s.backLost = s.lost(c, s.back, across, in.AcrossBackStitches != nil, s.acrossField, backField)
 	switch {
 	case c.Err() != nil:
+	case in.AcrossFrontCm != nil:
+		across := s.acrossOf(c, in, s.front, *in.AcrossFrontCm, "across_front_cm")
+		s.frontLost = s.lost(c, s.front, across, false, "across_front_cm", "front_stitches")
 	case in.AcrossFrontStitches != nil:
 		s.frontLost = s.lost(c, s.front, *in.AcrossFrontStitches, true, "across_front_stitches", "front_stitches")
 	default:
@@ -76,17 +79,17 @@ func (s *settled) counted(c *fault.Checks, um int64, r gauge.Rule, ruled bool, f
 	return f.Count
 }
 
-// acrossOf is the count across the back that is nearest to a width, of those that a rule
+// acrossOf is the count across a piece that is nearest to a width, of those that a rule
 // allows and both edges alike leave of the whole, the smaller one half-way.
-func (s *settled) acrossOf(c *fault.Checks, in Input) int {
-	num, den := s.st.Exact(measure.Micrometres(*in.AcrossBackCm))
+func (s *settled) acrossOf(c *fault.Checks, in Input, wide int, cm float64, field string) int {
+	num, den := s.st.Exact(measure.Micrometres(cm))
 	if in.AcrossRule == nil {
-		return s.back - 2*int(measure.FloorDiv(int64(s.back)*den-num+den, 2*den))
+		return wide - 2*int(measure.FloorDiv(int64(wide)*den-num+den, 2*den))
 	}
-	n, ok := s.rules.across.Among(num, den, 2-s.back%2, s.back-2, 2)
+	n, ok := s.rules.across.Among(num, den, 2-wide%2, wide-2, 2)
 	if !ok {
-		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches at the chest when both edges lose alike", s.back),
-			"across_rule", "across_back_cm")
+		c.Infeasible(fmt.Sprintf("no count that it allows is left of the %d stitches at the chest when both edges lose alike", wide),
+			"across_rule", field)
 	}
 	return n
 }

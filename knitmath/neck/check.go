@@ -19,6 +19,7 @@ func vetFields(c *fault.Checks, in Input) (st, rw gauge.Density) {
 	vetDepths(c, in)
 	fault.Enum(c, "", "centre", in.Centre, CentreHeld)
 	vetSlope(c, in)
+	vetArmhole(c, in)
 	fault.Enum(c, "", "row_choice", in.RowChoice, shaping.RowChoiceAny)
 	c.OptionalCount("", "edge_stitches", in.EdgeStitches, 1, MaxEdgeStitches)
 	c.OptionalNumber("", "tolerance_stitches", in.ToleranceStitches, 0, MaxTolerance)
@@ -44,6 +45,7 @@ func vetWidths(c *fault.Checks, in Input) {
 	}{
 		{"width", stitch.MaxStitches, in.WidthStitches, in.WidthCm}, {"neck", MaxNeckStitches, in.NeckStitches, in.NeckCm},
 		{"shoulder", stitch.MaxStitches, in.ShoulderStitches, in.ShoulderCm},
+		{"front_width", stitch.MaxStitches, in.FrontWidthStitches, in.FrontWidthCm},
 	} {
 		c.OptionalCount("", x.stem+"_stitches", x.count, 1, x.most)
 		c.OptionalNumber("", x.stem+"_cm", x.cm, measure.MinCm, measure.MaxCm)

@@ -183,6 +183,30 @@ func (s *settler) settle() counts {
 	return n
 }
 
+// frontOf is the setting of the front, whose width may be another: its shoulders are those of
+// the back, and the neck between them has what is left.
+func (s *settler) frontOf(p setting) setting {
+	wide, field, given := s.given(s.in.FrontWidthStitches, s.in.FrontWidthCm, "front_width")
+	if !given || s.c.Err() != nil {
+		return p
+	}
+	neck := wide.less(1, whole(2*p.shoulder))
+	if neck.num < neck.den {
+		s.c.Infeasible(fmt.Sprintf("its shoulders are those of the back, and two of %s leave no neck; %d would do",
+			report.CountOf(p.shoulder, "stitches"), 2*p.shoulder+1), field)
+		return p
+	}
+	p.neck = s.fit(neck, s.in.FrontWidthStitches != nil, s.in.NeckRule, anyParity, field, "neck_rule")
+	p.width, p.widthField, p.neckField = p.neck+2*p.shoulder, field, field
+	switch {
+	case p.neck > MaxNeckStitches:
+		s.c.Infeasible(fmt.Sprintf("leaves a neck of %d stitches; at most %d are planned", p.neck, MaxNeckStitches), field)
+	case p.width > stitch.MaxStitches:
+		s.c.Infeasible(fmt.Sprintf("comes to %d stitches; at most %d are counted", p.width, stitch.MaxStitches), field)
+	}
+	return p
+}
+
 // vetDivided checks that two equal shoulders are left.
 func (s *settler) vetDivided(n *counts) {
 	both := n.width - n.neck

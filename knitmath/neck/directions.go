@@ -23,8 +23,12 @@ func (o Neckline) Directions() []string {
 	if len(l.steps) > 1 {
 		shoulder += ", in steps of " + stepWords(l.steps) + " from the armhole on,"
 	}
-	d := []string{"Work front and back on " + report.CountOf(o.WidthStitches, "stitches") + " each, " + shoulder + " and " +
-		strconv.Itoa(o.NeckStitches) + " for the neck. Rows that are not written are worked even, in pattern."}
+	on, neck := "Work front and back on "+report.CountOf(o.WidthStitches, "stitches")+" each, ", strconv.Itoa(o.NeckStitches)
+	if front := o.Front.NeckStitches; front != o.NeckStitches {
+		on = "Work the back on " + report.CountOf(o.WidthStitches, "stitches") + " and the front on " + strconv.Itoa(l.width) + ", "
+		neck += " of the back and " + strconv.Itoa(front) + " of the front"
+	}
+	d := []string{on + shoulder + " and " + neck + " for the neck. Rows that are not written are worked even, in pattern."}
 	if l.shortRows && len(l.steps) > 1 {
 		d = append(d, shortrow.Technique(o.in.TurnMethod))
 	}
@@ -61,6 +65,7 @@ func (p Piece) directions(d []string, o Neckline) []string {
 		begin += ", with " + report.CountOf(rows, "rows") + " (" + o.in.DisplayUnit.Size(l.rw.SizeCm(rows)) +
 			") from there to the end of the shoulder at the neck"
 	}
+	begin += l.armholeWords()
 	d = append(d, begin+".")
 	part := PartWhole
 	for i := 0; i < len(p.Rows); {
@@ -125,10 +130,13 @@ func alike(rows []Row) int {
 	return n
 }
 
-// decreases reports whether a row is told as a decrease row: a stitch at the neck, and
-// nothing at the shoulder.
+// decreases reports whether a row is told as a decrease row: a stitch at the neck or
+// the armhole or both, and nothing at the shoulder.
 func decreases(r Row) bool {
-	return r.Part != PartWhole && r.Instruction.StartStitches-r.Instruction.EndStitches == 1 && r.Instruction.Row.Steps[0].Op != stitch.BindOff
+	lost := r.Instruction.StartStitches - r.Instruction.EndStitches
+	return r.Part != PartWhole && (lost == 1 || lost == 2) && !slices.ContainsFunc(r.Instruction.Row.Steps, func(s stitch.Step) bool {
+		return s.Op == stitch.BindOff || s.Op == stitch.Hold
+	})
 }
 
 // rowWords is "Row 5 (RS, decrease row): k1, ssk, k to end. Repeat the decrease row every

@@ -18,7 +18,7 @@ func TestRoundEdgesFollowTheirCurve(t *testing.T) {
 		}
 		p := out.Front
 		rowsPerStitch := in.Gauge.Rows / in.Gauge.Stitches
-		half, top := float64(out.NeckStitches)/2, float64(p.DepthRows-1)
+		half, top := float64(p.NeckStitches)/2, float64(p.DepthRows-1)
 		x, far := float64(p.CentreStitches)/2, 0.0
 		off := func(x, y float64) {
 			wanted := half * math.Sqrt(math.Max(0, 1-math.Pow(1-math.Min(y/top, 1), 2)))

@@ -50,7 +50,29 @@ func drawn(seed uint64) Input {
 	if r.IntN(5) == 0 && in.Shape <= ShapeV {
 		in.FrontCentreStitches = new(neck%2 + 2*r.IntN(neck/2+1))
 	}
+	if r.IntN(3) == 0 {
+		in.ArmholeRows = new(8 + 2*r.IntN(30))
+		in.ArmholeSteps = armholeDrawn(r, *in.ArmholeRows)
+	}
+	if r.IntN(6) == 0 && in.FrontCentreStitches == nil {
+		in.FrontWidthStitches = new(*in.WidthStitches + r.IntN(9))
+	}
 	return in
+}
+
+// armholeDrawn is an armhole: an underarm, a group or two, and decreases.
+func armholeDrawn(r *rand.Rand, rows int) []ArmholeStep {
+	steps := []ArmholeStep{{1, 1 + r.IntN(8), true}}
+	for row := 3; row < 3+2*r.IntN(3) && row < rows; row += 2 {
+		steps = append(steps, ArmholeStep{row, 1 + r.IntN(3), true})
+	}
+	for row := steps[len(steps)-1].RowNumber + 2; row < rows; row += 2 + 2*r.IntN(2) {
+		if len(steps) > 12 {
+			break
+		}
+		steps = append(steps, ArmholeStep{row, 1, false})
+	}
+	return steps
 }
 
 // eachDrawn plans thousands of necklines and shows those that have a plan.
@@ -87,13 +109,20 @@ func TestNecklinesAreKnit(t *testing.T) {
 		}
 	})
 	t.Logf("%d edges measured", measured)
+	if least := knittest.Sweep(1_000, 150); armholes[first] < least || armholes[second] != armholes[first] {
+		t.Errorf("%d bind-offs of armholes beside necks", armholes)
+	}
 	if measured < knittest.Sweep(3_000, 500) {
 		t.Errorf("%d edges were measured", measured)
 	}
 }
 
-// measured are the pieces whose edge was measured on the fabric.
-var measured int
+// measured are the pieces whose edge was measured on the fabric, armholes the bind-offs of
+// armholes beside necks, of both sides.
+var (
+	measured int
+	armholes [2]int
+)
 
 // knitter works a piece.
 type knitter struct {
@@ -154,7 +183,7 @@ func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 		yo: in.TurnMethod == shortrow.TurnMethodYarnOver}
 	f, err := k.m.Record()
 	if err == nil {
-		err = k.m.CastOn(out.WidthStitches)
+		err = k.m.CastOn(p.StartStitches)
 	}
 	if err != nil {
 		t.Fatal(err)
@@ -213,7 +242,7 @@ func knitPiece(t *testing.T, at string, in Input, out Neckline, p Piece) {
 	if len(k.rows) > 0 {
 		t.Fatalf("%s: row %d is left over", at, k.rows[0].RowNumber)
 	}
-	checkSteps(t, at, out, p)
+	checkSteps(t, at, in, out, p)
 }
 
 // endSide looks at what is on the needle when a side is done: nothing, or a shoulder
@@ -260,6 +289,14 @@ func checkBoundOff(t *testing.T, at string, heights []int, out Neckline, p Piece
 			want[s.SecondSideRowNumber-1] += s.Stitches
 		}
 	}
+	for side, list := range p.layout.outer {
+		for _, e := range list {
+			if e.bindOff {
+				want[p.NeckRowNumber-1+e.row] += e.stitches
+				armholes[side]++
+			}
+		}
+	}
 	if !p.layout.held {
 		want[p.NeckRowNumber-1] += p.CentreStitches
 	}
@@ -274,7 +311,7 @@ func checkBoundOff(t *testing.T, at string, heights []int, out Neckline, p Piece
 }
 
 // checkSteps adds up what goes at the neck.
-func checkSteps(t *testing.T, at string, out Neckline, p Piece) {
+func checkSteps(t *testing.T, at string, in Input, out Neckline, p Piece) {
 	t.Helper()
 	sum := p.CentreStitches
 	for _, s := range p.Steps {
@@ -284,7 +321,11 @@ func checkSteps(t *testing.T, at string, out Neckline, p Piece) {
 	for _, n := range out.ShoulderStepStitches {
 		shoulder += n
 	}
-	if sum != out.NeckStitches || shoulder != out.ShoulderStitches || out.NeckStitches+2*shoulder != out.WidthStitches {
+	if front := p.layout.piece == "front"; front && in.FrontWidthStitches != nil && p.NeckStitches+2*shoulder != *in.FrontWidthStitches ||
+		(!front || in.FrontWidthStitches == nil) && p.NeckStitches != out.NeckStitches {
+		t.Fatalf("%s: a neck of %d", at, p.NeckStitches)
+	}
+	if sum != p.NeckStitches || shoulder != out.ShoulderStitches || out.NeckStitches+2*shoulder != out.WidthStitches {
 		t.Fatalf("%s: %d of a neck of %d, shoulders of %d, width %d", at, sum, out.NeckStitches, shoulder, out.WidthStitches)
 	}
 }

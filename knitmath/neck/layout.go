@@ -21,10 +21,13 @@ type layout struct {
 	centre   int
 	held     bool // the centre is held
 	edges    edge
-	turned   [2]bool  // the last row turned before its end, on the first side and the second
-	live     [2]int   // stitches of the side
-	worked   [2]int   // short rows that have turned, or steps that are bound off
-	gaps     [2][]int // the open gaps by the stitches left beyond them, outermost first
+	outer    [2][]event // what goes at the armholes, as at the neck
+	beside   int        // stitches that each armhole loses in these rows
+	lacking  int        // the first row that has too few stitches, by its number; 0 if none has
+	turned   [2]bool    // the last row turned before its end, on the first side and the second
+	live     [2]int     // stitches of the side
+	worked   [2]int     // short rows that have turned, or steps that are bound off
+	gaps     [2][]int   // the open gaps by the stitches left beyond them, outermost first
 	rows     []Row
 	firstRow int
 }
@@ -69,7 +72,8 @@ func sideOf(row int) stitch.Side {
 
 // write works all rows and keeps those that do more than work even.
 func (l *layout) write() {
-	apart := (l.width - l.centre) / 2
+	l.besideArmhole()
+	apart := (l.width-l.centre)/2 + l.beside
 	l.live = [2]int{apart, apart}
 	l.firstRow = min(0, l.slopeRow(first, 0), l.slopeRow(second, 0))
 	l.rows = make([]Row, 0, 2*len(l.edges.first)+2*len(l.steps)+4)
@@ -160,12 +164,15 @@ func (l *layout) endRows() {
 	l.keep(1, PartSecondSide, before, 0, w.written(), w.even)
 }
 
-// at is the event of a side in a row.
+// at is the event of a side in a row, at its neck.
 func (l *layout) at(side, row int) (event, bool) {
-	list := l.edges.first
 	if side == second {
-		list = l.edges.second
+		return eventIn(l.edges.second, row)
 	}
+	return eventIn(l.edges.first, row)
+}
+
+func eventIn(list []event, row int) (event, bool) {
 	i, ok := slices.BinarySearchFunc(list, row, func(e event, row int) int { return e.row - row })
 	if !ok {
 		return event{}, false

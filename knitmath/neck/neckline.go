@@ -95,6 +95,10 @@ type Input struct {
 	RowChoice            shaping.RowChoice
 	EdgeStitches         *int
 	ToleranceStitches    *float64
+	FrontWidthStitches   *int
+	FrontWidthCm         *float64
+	ArmholeRows          *int
+	ArmholeSteps         []ArmholeStep
 	BandGauge            *gauge.Gauge
 	BandRule             *gauge.CountRule
 	HeadCm               *float64
@@ -139,6 +143,8 @@ type Piece struct {
 	DepthRows                 int
 	SecondSideDepthRows       int
 	DepthCm                   float64
+	StartStitches             int // before row 1
+	NeckStitches              int
 	CentreStitches            int
 	NeckRowNumber             int // the row that divides
 	SlopeRowNumber            int // the first that shapes a shoulder, or binds it off

@@ -24,8 +24,15 @@ func (l *layout) line(foot float64) outline.Line {
 		return outline.Point{X: l.st.SizeCm(halves) / 2, Y: top + l.rw.SizeCm(max(rows, l.firstRow))}
 	}
 	var right []outline.Point // from the armhole to the middle, mirrored for the other side
-	x, rise := l.width, l.depth-2*(len(l.steps)-1)
-	right = append(right, at(x, min(rise, 0)), at(x, rise))
+	x, rise := l.width+2*l.beside, l.depth-2*(len(l.steps)-1)
+	right = append(right, at(x, min(rise, 0)))
+	for _, e := range l.outer[first] {
+		right = append(right, at(x, e.row))
+		if x -= 2 * e.stitches; e.bindOff {
+			right = append(right, at(x, e.row))
+		}
+	}
+	right = append(right, at(x, rise))
 	for i, s := range l.steps {
 		x -= 2 * s
 		right = append(right, at(x, rise+2*i))

@@ -53,7 +53,7 @@ func plan(in Input) (Neckline, error) {
 	if err := c.Err(); err != nil {
 		return Neckline{}, err
 	}
-	front, back := p.front(&c), p.back(&c)
+	front, back := s.frontOf(p).front(&c), p.back(&c)
 	if err := c.Err(); err != nil {
 		return Neckline{}, err
 	}
@@ -139,6 +139,10 @@ func (l *layout) done(c *fault.Checks) *layout {
 	if c.Err() == nil {
 		l.write()
 	}
+	if l.lacking > 0 {
+		c.Infeasible(fmt.Sprintf("row %d of the %s has too few stitches for what goes at the armhole and at the neck", l.lacking, l.piece),
+			"armhole_steps")
+	}
 	return l
 }
 
@@ -161,7 +165,7 @@ func (p setting) centreOf(c *fault.Checks, asked *int, field string) (centre int
 func (l *layout) answer() Piece {
 	out := Piece{
 		DepthRows: l.depth, SecondSideDepthRows: l.lastBindOff(second), DepthCm: l.rw.SizeCm(l.depth),
-		CentreStitches: l.centre, NeckRowNumber: l.number(0),
+		StartStitches: l.width + 2*l.beside, NeckStitches: l.neck, CentreStitches: l.centre, NeckRowNumber: l.number(0),
 		SlopeRowNumber: l.number(min(l.slopeRow(first, 0), l.slopeRow(second, 0))),
 		HeightRows:     l.number(max(l.lastRow(first), l.lastRow(second))),
 		Rows:           l.rows, GreatestDepartureStitches: l.edges.departure, LeastDepartureStitches: l.edges.least,

@@ -13,4 +13,7 @@ const (
 	// NeckShareUnusual: the neck is a narrower or a wider part of the width than those of
 	// published sweaters. Field is that of the neck, or what it comes from.
 	NeckShareUnusual report.Reason = "NECK_SHARE_UNUSUAL"
+	// NeckInArmhole: the neck begins so low that armholes may be shaped beside it, and nobody
+	// says how. Field is "armhole_rows".
+	NeckInArmhole report.Reason = "NECK_IN_ARMHOLE"
 )

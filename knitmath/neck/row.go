@@ -36,7 +36,9 @@ func (w *rowWriter) add(op stitch.Op, n int) {
 // plain adds plain stitches.
 func (w *rowWriter) plain(n int) {
 	switch last := len(w.done) - 1; {
-	case n == 0:
+	case n < 0 && w.lacking == 0:
+		w.lacking = w.number(w.row)
+	case n <= 0:
 	case last >= 0 && w.done[last].Op == w.side.Plain():
 		w.done[last].Count += n
 	default:
@@ -58,6 +60,17 @@ func (w *rowWriter) beginAtShoulder(side int) {
 		w.begun = w.gaps[side][len(w.gaps[side])-1]
 		return
 	}
+	if e, ok := eventIn(w.outer[side], w.row); ok {
+		w.live[side] -= e.stitches
+		if e.bindOff {
+			w.bindOff(e.stitches)
+			return
+		}
+		w.plain(armholeEdge)
+		w.add(decreaseAt(w.side, true), 1)
+		w.begun = armholeEdge + 1
+		return
+	}
 	if step, ok := w.slopes(side, w.row); ok && !w.shortRows {
 		w.bindOff(w.layout.steps[step])
 		w.live[side] -= w.layout.steps[step]
@@ -68,6 +81,13 @@ func (w *rowWriter) beginAtShoulder(side int) {
 // endAtShoulder works so many stitches towards a side's shoulder, to its end or to a turn,
 // and closes the gaps that it passes.
 func (w *rowWriter) endAtShoulder(side, n int) {
+	if e, ok := eventIn(w.outer[side], w.row); ok && !e.bindOff { // a bind-off lies where a row begins
+		w.plain(n - armholeEdge - 2)
+		w.add(decreaseAt(w.side, false), 1)
+		w.plain(armholeEdge)
+		w.live[side] -= e.stitches
+		return
+	}
 	step, ok := w.slopes(side, w.row)
 	if !ok || !w.shortRows {
 		w.plain(n)
@@ -155,8 +175,8 @@ func decreaseAt(side stitch.Side, begins bool) stitch.Op {
 	return stitch.Shaped(side, !begins, -1)[0].Op
 }
 
-// written is the row as patterns write it: to the end, or to where the decrease beside
-// the neck stands, but for short rows, which are told in numbers.
+// written is the row as patterns write it: to the end, or to where the decrease at its
+// end stands, but for short rows, which are told in numbers.
 func (w *rowWriter) written() []stitch.Step {
 	last := len(w.done) - 1
 	if w.counted || last < 0 || w.done[last].Op != w.side.Plain() {
@@ -167,7 +187,7 @@ func (w *rowWriter) written() []stitch.Step {
 		return w.done
 	}
 	if last > 1 && w.done[last-2].Op == w.side.Plain() {
-		w.done[last-2] = stitch.ToLast(w.side.Plain(), w.margin+2)
+		w.done[last-2] = stitch.ToLast(w.side.Plain(), w.done[last].Count+2)
 	}
 	return w.done
 }

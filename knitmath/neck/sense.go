@@ -24,6 +24,12 @@ const leastShare, mostShare = 17.0 / 79, 38.0 / 78
 // without armholes the body is less, and the head that is taken rather too large.
 const widthToBody = 2.5
 
+// armholeShare is how much of the width across the back an armhole goes straight up, at the
+// least: its depth is 0.43 of it or more in the trade's charts (see ListBodySizes), and the
+// upper two thirds of that are even by common practice.
+// A step more or less says nothing.
+const armholeShare, armholeSlack = 0.43 * 2 / 3, 2
+
 // head is the head that has to go through a neck of that width across the shoulders, nil if
 // nobody's has.
 func (in Input) head(widthCm float64) *float64 {
@@ -51,6 +57,14 @@ func (o *Neckline) senseNotices() []report.Notice {
 		list = append(list, report.Notice{Reason: NeckBelowHead, Description: "the neck is " + o.in.DisplayUnit.Size(o.OpeningCm) +
 			" round and stretches to " + o.in.DisplayUnit.Size(o.StretchedCm) + ", which does not go over a head of " +
 			o.in.DisplayUnit.Size(*o.HeadCm) + "; " + o.remedies()})
+	}
+	for _, l := range []*layout{o.Front.layout, o.Back.layout} {
+		if rows := max(0, l.firstSlope()); o.in.ArmholeRows == nil && o.rw.SizeCm(rows-armholeSlack) > armholeShare*o.WidthCm {
+			list = append(list, report.Notice{Reason: NeckInArmhole, Field: "armhole_rows", Description: "the " + l.piece + " is divided " +
+				o.in.DisplayUnit.Size(o.rw.SizeCm(rows)) + " below the shoulders, where an armhole may still be shaped: every row is written on the " +
+				report.CountOf(l.width, "stitches") + " that are left above it. Give armhole_rows and armhole_steps, " +
+				"as PlanArmhole has them, and they are worked along; of a drop shoulder the rows alone"})
+		}
 	}
 	if o.in.Shape != ShapeBoat && o.Front.DepthRows <= o.Back.DepthRows {
 		list = append(list, report.Notice{Reason: FrontNotBelowBack, Field: depthField(o.in.FrontDepthRows, "front"),

@@ -26,7 +26,11 @@ func TestNotices(t *testing.T) {
 		in   Input
 		want string
 	}{
-		"an ordinary neck":       {Input{WidthStitches: new(88)}, ""},
+		"an ordinary neck":              {Input{WidthStitches: new(88)}, ""},
+		"a V, and no armhole said":      {Input{WidthStitches: new(88), Shape: ShapeV}, "NECK_IN_ARMHOLE armhole_rows"},
+		"a V beside a straight armhole": {Input{WidthStitches: new(88), Shape: ShapeV, ArmholeRows: new(60)}, ""},
+		"a back scooped into an armhole": {Input{WidthStitches: new(88), FrontDepthRows: new(56), BackDepthRows: new(50)},
+			"NECK_IN_ARMHOLE armhole_rows, NECK_IN_ARMHOLE armhole_rows"},
 		"a boat neck":            {Input{WidthStitches: new(88), NeckStitches: new(60), Shape: ShapeBoat}, ""},
 		"a small head":           {Input{WidthStitches: new(88), HeadCm: new(70.0)}, "NECK_BELOW_HEAD"},
 		"a band that gives less": {Input{WidthStitches: new(88), StretchRatio: new(1.2)}, "NECK_BELOW_HEAD"},
@@ -63,6 +67,10 @@ func TestOrdinaryNecksRaiseNothing(t *testing.T) {
 				for _, method := range []ShoulderMethod{ShoulderMethodSteppedBindOff, ShoulderMethodShortRows} {
 					in := Input{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, WidthCm: new(float64(width)), Shape: shape, ShoulderMethod: method,
 						NeckCm: new(float64(width) * 0.4)}
+					if shape == ShapeV { // which begins beside the armhole
+						in.ArmholeRows = new(2 * int(float64(width)*0.45*g[1]/20))
+						in.ArmholeSteps = []ArmholeStep{{1, 4, true}, {3, 2, true}, {5, 1, false}, {7, 1, false}}
+					}
 					out, err := PlanNeckline(in)
 					if err != nil {
 						t.Fatalf("%+v: %v", in, err)

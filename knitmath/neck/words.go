@@ -23,8 +23,11 @@ func (s Shape) name() string {
 // Summary says the answer in words.
 func (o Neckline) Summary() string {
 	unit := o.in.DisplayUnit
-	s := "A " + o.in.Shape.name() + " of " + report.CountOf(o.NeckStitches, "stitches") + " (" + unit.Size(o.NeckCm) +
-		") between shoulders of " + strconv.Itoa(o.ShoulderStitches) + " (" + unit.Size(o.ShoulderCm) + "), " +
+	s := "A " + o.in.Shape.name() + " of " + report.CountOf(o.NeckStitches, "stitches") + " (" + unit.Size(o.NeckCm) + ")"
+	if n := o.Front.NeckStitches; n != o.NeckStitches {
+		s += ", of " + strconv.Itoa(n) + " in front,"
+	}
+	s += " between shoulders of " + strconv.Itoa(o.ShoulderStitches) + " (" + unit.Size(o.ShoulderCm) + "), " +
 		deep(o.Front, unit) + " in front and " + deep(o.Back, unit) + " behind. " +
 		"Pick up " + report.CountOf(o.PickedUpStitches, "stitches") + " around it, " + unit.Size(o.OpeningCm) + " at rest"
 	if o.GoesOverHead == nil {

@@ -90,7 +90,8 @@ func TestOutlines(t *testing.T) {
 					t.Fatalf("%s: %v is not over against %v", at, q, mirror)
 				}
 			}
-			if wide < out.WidthCm-1e-9 || wide > out.WidthCm+1e-9 || high-low < p.DepthCm-1e-9 {
+			want := p.layout.st.SizeCm(p.StartStitches)
+			if wide < want-1e-9 || wide > want+1e-9 || high-low < p.DepthCm-1e-9 {
 				t.Errorf("%s: %s is %v cm wide and %v high", at, line.Name, wide, high-low)
 			}
 		}

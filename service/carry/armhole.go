@@ -28,6 +28,7 @@ func armholeIn(req *knitmathv1.PlanArmholeRequest) armhole.Input {
 		FrontStitches:        optional(req.FrontStitches, countIn),
 		AcrossBackCm:         req.AcrossBackCm,
 		AcrossBackStitches:   optional(req.AcrossBackStitches, countIn),
+		AcrossFrontCm:        req.AcrossFrontCm,
 		AcrossFrontStitches:  optional(req.AcrossFrontStitches, countIn),
 		ArmholeDepthCm:       req.ArmholeDepthCm,
 		ArmholeDepthRows:     optional(req.ArmholeDepthRows, countIn),
@@ -87,7 +88,12 @@ func armholePieceOut(p armhole.Piece) *knitmathv1.ArmholePiece {
 		LeastDepartureStitches:    p.LeastDepartureStitches,
 		Effort:                    countOut(p.Effort),
 		SteppedEdgeCm:             p.SteppedEdgeCm,
+		Steps:                     each(p.Steps, armholeStepOut),
 	}
+}
+
+func armholeStepOut(s armhole.Step) *knitmathv1.ArmholeStep {
+	return &knitmathv1.ArmholeStep{RowNumber: countOut(s.RowNumber), Stitches: countOut(s.Stitches), BoundOff: s.BoundOff}
 }
 
 func armholeRowOut(r curve.Row) *knitmathv1.ArmholeRow {

@@ -46,6 +46,10 @@ func necklineIn(req *knitmathv1.PlanNecklineRequest) neck.Input {
 		RowChoice:            shaping.RowChoice(req.RowChoice),
 		EdgeStitches:         optional(req.EdgeStitches, countIn),
 		ToleranceStitches:    req.ToleranceStitches,
+		FrontWidthStitches:   optional(req.FrontWidthStitches, countIn),
+		FrontWidthCm:         req.FrontWidthCm,
+		ArmholeRows:          optional(req.ArmholeRows, countIn),
+		ArmholeSteps:         each(req.ArmholeSteps, armholeStepIn),
 		BandGauge:            gaugeIn(req.BandGauge),
 		BandRule:             ruleIn(req.BandRule),
 		HeadCm:               req.HeadCm,
@@ -54,6 +58,10 @@ func necklineIn(req *knitmathv1.PlanNecklineRequest) neck.Input {
 		DisplayUnit:          measure.DisplayUnit(req.DisplayUnit),
 		WithOutline:          req.WithOutline,
 	}
+}
+
+func armholeStepIn(s *knitmathv1.ArmholeStep) neck.ArmholeStep {
+	return neck.ArmholeStep{RowNumber: countIn(s.RowNumber), Stitches: countIn(s.Stitches), BoundOff: s.BoundOff}
 }
 
 func necklineOut(out neck.Neckline) *knitmathv1.PlanNecklineResponse {
@@ -90,6 +98,8 @@ func neckPieceOut(p neck.Piece) *knitmathv1.NeckPiece {
 		DepthRows:                 countOut(p.DepthRows),
 		SecondSideDepthRows:       countOut(p.SecondSideDepthRows),
 		DepthCm:                   p.DepthCm,
+		StartStitches:             countOut(p.StartStitches),
+		NeckStitches:              countOut(p.NeckStitches),
 		CentreStitches:            countOut(p.CentreStitches),
 		NeckRowNumber:             countOut(p.NeckRowNumber),
 		SlopeRowNumber:            countOut(p.SlopeRowNumber),

@@ -231,6 +231,8 @@ type PlanArmholeRequest struct {
 	NeckCm *float64 `protobuf:"fixed64,32,opt,name=neck_cm,json=neckCm,proto3,oneof" json:"neck_cm,omitempty"`
 	// The same in stitches, 1 to 260. Refused when it leaves unequal shoulders.
 	NeckStitches *int32 `protobuf:"varint,33,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
+	// Width left of the front, in cm, 5 to 120; nearest count, as across_back_cm.
+	AcrossFrontCm *float64 `protobuf:"fixed64,34,opt,name=across_front_cm,json=acrossFrontCm,proto3,oneof" json:"across_front_cm,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -496,6 +498,13 @@ func (x *PlanArmholeRequest) GetNeckStitches() int32 {
 	return 0
 }
 
+func (x *PlanArmholeRequest) GetAcrossFrontCm() float64 {
+	if x != nil && x.AcrossFrontCm != nil {
+		return *x.AcrossFrontCm
+	}
+	return 0
+}
+
 func (x *PlanArmholeRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -562,6 +571,66 @@ func (x *ArmholeRow) GetInstruction() *Instruction {
 	return nil
 }
 
+// So many stitches that go at the right edge of a piece in a right-side row. At the left edge
+// they go in the next row if they are bound off, and else in the same.
+type ArmholeStep struct {
+	state protoimpl.MessageState `protogen:"open.v1"`
+	// The row, counted from the first bind-off, 1 to 140.
+	RowNumber int32 `protobuf:"varint,1,opt,name=row_number,json=rowNumber,proto3" json:"row_number,omitempty"`
+	// How many, 1 to 260; 1 where they are not bound off.
+	Stitches int32 `protobuf:"varint,2,opt,name=stitches,proto3" json:"stitches,omitempty"`
+	// Whether they are bound off, and not decreased.
+	BoundOff      bool `protobuf:"varint,3,opt,name=bound_off,json=boundOff,proto3" json:"bound_off,omitempty"`
+	unknownFields protoimpl.UnknownFields
+	sizeCache     protoimpl.SizeCache
+}
+
+func (x *ArmholeStep) Reset() {
+	*x = ArmholeStep{}
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[2]
+	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+	ms.StoreMessageInfo(mi)
+}
+
+func (x *ArmholeStep) String() string {
+	return protoimpl.X.MessageStringOf(x)
+}
+
+func (*ArmholeStep) ProtoMessage() {}
+
+func (x *ArmholeStep) ProtoReflect() protoreflect.Message {
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[2]
+	if x != nil {
+		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
+		if ms.LoadMessageInfo() == nil {
+			ms.StoreMessageInfo(mi)
+		}
+		return ms
+	}
+	return mi.MessageOf(x)
+}
+
+func (x *ArmholeStep) GetRowNumber() int32 {
+	if x != nil {
+		return x.RowNumber
+	}
+	return 0
+}
+
+func (x *ArmholeStep) GetStitches() int32 {
+	if x != nil {
+		return x.Stitches
+	}
+	return 0
+}
+
+func (x *ArmholeStep) GetBoundOff() bool {
+	if x != nil {
+		return x.BoundOff
+	}
+	return false
+}
+
 // A back, a front or a sleeve from its first bind-off up.
 type ArmholePiece struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -590,13 +659,15 @@ type ArmholePiece struct {
 	// beside it, each decrease and the even rows below it are one stroke; of a cap to the
 	// beginning of its top.
 	SteppedEdgeCm float64 `protobuf:"fixed64,10,opt,name=stepped_edge_cm,json=steppedEdgeCm,proto3" json:"stepped_edge_cm,omitempty"`
+	// What goes at the right edge, in order, as PlanNeckline takes it.
+	Steps         []*ArmholeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
 
 func (x *ArmholePiece) Reset() {
 	*x = ArmholePiece{}
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[2]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -608,7 +679,7 @@ func (x *ArmholePiece) String() string {
 func (*ArmholePiece) ProtoMessage() {}
 
 func (x *ArmholePiece) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[2]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -689,6 +760,13 @@ func (x *ArmholePiece) GetSteppedEdgeCm() float64 {
 	return 0
 }
 
+func (x *ArmholePiece) GetSteps() []*ArmholeStep {
+	if x != nil {
+		return x.Steps
+	}
+	return nil
+}
+
 // What goes on from the cap of a saddle along the shoulders to the neck.
 type ArmholeStrap struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -715,7 +793,7 @@ type ArmholeStrap struct {
 
 func (x *ArmholeStrap) Reset() {
 	*x = ArmholeStrap{}
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -727,7 +805,7 @@ func (x *ArmholeStrap) String() string {
 func (*ArmholeStrap) ProtoMessage() {}
 
 func (x *ArmholeStrap) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[3]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -842,7 +920,7 @@ type PlanArmholeResponse struct {
 
 func (x *PlanArmholeResponse) Reset() {
 	*x = PlanArmholeResponse{}
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[5]
 	ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 	ms.StoreMessageInfo(mi)
 }
@@ -854,7 +932,7 @@ func (x *PlanArmholeResponse) String() string {
 func (*PlanArmholeResponse) ProtoMessage() {}
 
 func (x *PlanArmholeResponse) ProtoReflect() protoreflect.Message {
-	mi := &file_knitmath_v1_armhole_proto_msgTypes[4]
+	mi := &file_knitmath_v1_armhole_proto_msgTypes[5]
 	if x != nil {
 		ms := protoimpl.X.MessageStateOf(protoimpl.Pointer(x))
 		if ms.LoadMessageInfo() == nil {
@@ -967,7 +1045,7 @@ var File_knitmath_v1_armhole_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\n" +
-	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\x95\x18\n" +
+	"\x19knitmath/v1/armhole.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x18knitmath/v1/stitch.proto\"\xa7\x19\n" +
 	"\x12PlanArmholeRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x12E\n" +
 	"\bchest_cm\x18\x02 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00X@\x19\x00\x00\x00\x00\x00@o@)\x00\x00\x00\x00\x00\x004@H\x00R\achestCm\x88\x01\x01\x12N\n" +
@@ -1011,12 +1089,15 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\runderarm_rule\x18\x1e \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\funderarmRule\x126\n" +
 	"\btop_rule\x18\x1f \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\atopRule\x12C\n" +
 	"\aneck_cm\x18  \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00*@\x19\x00\x00\x00\x00\x00\x00^@)\x9a\x99\x99\x99\x99\x99\xb9?H\x15R\x06neckCm\x88\x01\x01\x129\n" +
-	"\rneck_stitches\x18! \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x1b\x18\x84\x02(\x01H\x16R\fneckStitches\x88\x01\x01\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xf0\x01\xbaH\xec\x01\"\x1b\n" +
+	"\rneck_stitches\x18! \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x1b\x18\x84\x02(\x01H\x16R\fneckStitches\x88\x01\x01\x12R\n" +
+	"\x0facross_front_cm\x18\" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00A@\x19\x00\x00\x00\x00\x00\x00^@)\x00\x00\x00\x00\x00\x00\x14@H\x17R\racrossFrontCm\x88\x01\x01\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x9a\x02\xbaH\x96\x02\"\x1b\n" +
 	"\bchest_cm\n" +
 	"\rback_stitches\x10\x01\"&\n" +
 	"\x0eacross_back_cm\n" +
 	"\x14across_back_stitches\"(\n" +
+	"\x0facross_front_cm\n" +
+	"\x15across_front_stitches\"(\n" +
 	"\x10armhole_depth_cm\n" +
 	"\x12armhole_depth_rows\x10\x01\"\x1f\n" +
 	"\fupper_arm_cm\n" +
@@ -1051,13 +1132,19 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x13_tolerance_stitchesB\n" +
 	"\n" +
 	"\b_neck_cmB\x10\n" +
-	"\x0e_neck_stitches\"\x94\x01\n" +
+	"\x0e_neck_stitchesB\x12\n" +
+	"\x10_across_front_cm\"\x94\x01\n" +
 	"\n" +
 	"ArmholeRow\x12\x1d\n" +
 	"\n" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12%\n" +
 	"\x04side\x18\x02 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x96\x03\n" +
+	"\vinstruction\x18\x03 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x92\x01\n" +
+	"\vArmholeStep\x121\n" +
+	"\n" +
+	"row_number\x18\x01 \x01(\x05B\x12\xe0A\x02\xbaH\f\xc8\x01\x01\x1a\a@\x03\x18\x8c\x01(\x01R\trowNumber\x12.\n" +
+	"\bstitches\x18\x02 \x01(\x05B\x12\xe0A\x02\xbaH\f\xc8\x01\x01\x1a\a@\x01\x18\x84\x02(\x01R\bstitches\x12 \n" +
+	"\tbound_off\x18\x03 \x01(\bB\x03\xe0A\x01R\bboundOff\"\xc6\x03\n" +
 	"\fArmholePiece\x12%\n" +
 	"\x0estart_stitches\x18\x01 \x01(\x05R\rstartStitches\x12!\n" +
 	"\fend_stitches\x18\x02 \x01(\x05R\vendStitches\x12\x1f\n" +
@@ -1070,7 +1157,8 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x18least_departure_stitches\x18\b \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\t \x01(\x05R\x06effort\x12&\n" +
 	"\x0fstepped_edge_cm\x18\n" +
-	" \x01(\x01R\rsteppedEdgeCm\"\xa2\x02\n" +
+	" \x01(\x01R\rsteppedEdgeCm\x12.\n" +
+	"\x05steps\x18\v \x03(\v2\x18.knitmath.v1.ArmholeStepR\x05steps\"\xa2\x02\n" +
 	"\fArmholeStrap\x12\x1a\n" +
 	"\bstitches\x18\x01 \x01(\x05R\bstitches\x12\x19\n" +
 	"\bwidth_cm\x18\x02 \x01(\x01R\awidthCm\x12\x12\n" +
@@ -1117,51 +1205,53 @@ const file_knitmath_v1_armhole_proto_rawDesc = "" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
 
 var file_knitmath_v1_armhole_proto_enumTypes = make([]protoimpl.EnumInfo, 2)
-var file_knitmath_v1_armhole_proto_msgTypes = make([]protoimpl.MessageInfo, 5)
+var file_knitmath_v1_armhole_proto_msgTypes = make([]protoimpl.MessageInfo, 6)
 var file_knitmath_v1_armhole_proto_goTypes = []any{
 	(ArmholeStyle)(0),           // 0: knitmath.v1.ArmholeStyle
 	(CapHeightRule)(0),          // 1: knitmath.v1.CapHeightRule
 	(*PlanArmholeRequest)(nil),  // 2: knitmath.v1.PlanArmholeRequest
 	(*ArmholeRow)(nil),          // 3: knitmath.v1.ArmholeRow
-	(*ArmholePiece)(nil),        // 4: knitmath.v1.ArmholePiece
-	(*ArmholeStrap)(nil),        // 5: knitmath.v1.ArmholeStrap
-	(*PlanArmholeResponse)(nil), // 6: knitmath.v1.PlanArmholeResponse
-	(*Gauge)(nil),               // 7: knitmath.v1.Gauge
-	(*CountRule)(nil),           // 8: knitmath.v1.CountRule
-	(DisplayUnit)(0),            // 9: knitmath.v1.DisplayUnit
-	(Side)(0),                   // 10: knitmath.v1.Side
-	(*Instruction)(nil),         // 11: knitmath.v1.Instruction
-	(*Notice)(nil),              // 12: knitmath.v1.Notice
-	(*Source)(nil),              // 13: knitmath.v1.Source
-	(*Outline)(nil),             // 14: knitmath.v1.Outline
+	(*ArmholeStep)(nil),         // 4: knitmath.v1.ArmholeStep
+	(*ArmholePiece)(nil),        // 5: knitmath.v1.ArmholePiece
+	(*ArmholeStrap)(nil),        // 6: knitmath.v1.ArmholeStrap
+	(*PlanArmholeResponse)(nil), // 7: knitmath.v1.PlanArmholeResponse
+	(*Gauge)(nil),               // 8: knitmath.v1.Gauge
+	(*CountRule)(nil),           // 9: knitmath.v1.CountRule
+	(DisplayUnit)(0),            // 10: knitmath.v1.DisplayUnit
+	(Side)(0),                   // 11: knitmath.v1.Side
+	(*Instruction)(nil),         // 12: knitmath.v1.Instruction
+	(*Notice)(nil),              // 13: knitmath.v1.Notice
+	(*Source)(nil),              // 14: knitmath.v1.Source
+	(*Outline)(nil),             // 15: knitmath.v1.Outline
 }
 var file_knitmath_v1_armhole_proto_depIdxs = []int32{
-	7,  // 0: knitmath.v1.PlanArmholeRequest.gauge:type_name -> knitmath.v1.Gauge
+	8,  // 0: knitmath.v1.PlanArmholeRequest.gauge:type_name -> knitmath.v1.Gauge
 	1,  // 1: knitmath.v1.PlanArmholeRequest.cap_height_rule:type_name -> knitmath.v1.CapHeightRule
-	8,  // 2: knitmath.v1.PlanArmholeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
-	8,  // 3: knitmath.v1.PlanArmholeRequest.sleeve_rule:type_name -> knitmath.v1.CountRule
-	9,  // 4: knitmath.v1.PlanArmholeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	9,  // 2: knitmath.v1.PlanArmholeRequest.stitch_rule:type_name -> knitmath.v1.CountRule
+	9,  // 3: knitmath.v1.PlanArmholeRequest.sleeve_rule:type_name -> knitmath.v1.CountRule
+	10, // 4: knitmath.v1.PlanArmholeRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	0,  // 5: knitmath.v1.PlanArmholeRequest.style:type_name -> knitmath.v1.ArmholeStyle
-	8,  // 6: knitmath.v1.PlanArmholeRequest.across_rule:type_name -> knitmath.v1.CountRule
-	8,  // 7: knitmath.v1.PlanArmholeRequest.underarm_rule:type_name -> knitmath.v1.CountRule
-	8,  // 8: knitmath.v1.PlanArmholeRequest.top_rule:type_name -> knitmath.v1.CountRule
-	10, // 9: knitmath.v1.ArmholeRow.side:type_name -> knitmath.v1.Side
-	11, // 10: knitmath.v1.ArmholeRow.instruction:type_name -> knitmath.v1.Instruction
+	9,  // 6: knitmath.v1.PlanArmholeRequest.across_rule:type_name -> knitmath.v1.CountRule
+	9,  // 7: knitmath.v1.PlanArmholeRequest.underarm_rule:type_name -> knitmath.v1.CountRule
+	9,  // 8: knitmath.v1.PlanArmholeRequest.top_rule:type_name -> knitmath.v1.CountRule
+	11, // 9: knitmath.v1.ArmholeRow.side:type_name -> knitmath.v1.Side
+	12, // 10: knitmath.v1.ArmholeRow.instruction:type_name -> knitmath.v1.Instruction
 	3,  // 11: knitmath.v1.ArmholePiece.rows:type_name -> knitmath.v1.ArmholeRow
-	12, // 12: knitmath.v1.PlanArmholeResponse.notices:type_name -> knitmath.v1.Notice
-	13, // 13: knitmath.v1.PlanArmholeResponse.sources:type_name -> knitmath.v1.Source
-	4,  // 14: knitmath.v1.PlanArmholeResponse.back:type_name -> knitmath.v1.ArmholePiece
-	4,  // 15: knitmath.v1.PlanArmholeResponse.front:type_name -> knitmath.v1.ArmholePiece
-	4,  // 16: knitmath.v1.PlanArmholeResponse.cap:type_name -> knitmath.v1.ArmholePiece
-	5,  // 17: knitmath.v1.PlanArmholeResponse.strap:type_name -> knitmath.v1.ArmholeStrap
-	14, // 18: knitmath.v1.PlanArmholeResponse.outline:type_name -> knitmath.v1.Outline
-	2,  // 19: knitmath.v1.ArmholeService.PlanArmhole:input_type -> knitmath.v1.PlanArmholeRequest
-	6,  // 20: knitmath.v1.ArmholeService.PlanArmhole:output_type -> knitmath.v1.PlanArmholeResponse
-	20, // [20:21] is the sub-list for method output_type
-	19, // [19:20] is the sub-list for method input_type
-	19, // [19:19] is the sub-list for extension type_name
-	19, // [19:19] is the sub-list for extension extendee
-	0,  // [0:19] is the sub-list for field type_name
+	4,  // 12: knitmath.v1.ArmholePiece.steps:type_name -> knitmath.v1.ArmholeStep
+	13, // 13: knitmath.v1.PlanArmholeResponse.notices:type_name -> knitmath.v1.Notice
+	14, // 14: knitmath.v1.PlanArmholeResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 15: knitmath.v1.PlanArmholeResponse.back:type_name -> knitmath.v1.ArmholePiece
+	5,  // 16: knitmath.v1.PlanArmholeResponse.front:type_name -> knitmath.v1.ArmholePiece
+	5,  // 17: knitmath.v1.PlanArmholeResponse.cap:type_name -> knitmath.v1.ArmholePiece
+	6,  // 18: knitmath.v1.PlanArmholeResponse.strap:type_name -> knitmath.v1.ArmholeStrap
+	15, // 19: knitmath.v1.PlanArmholeResponse.outline:type_name -> knitmath.v1.Outline
+	2,  // 20: knitmath.v1.ArmholeService.PlanArmhole:input_type -> knitmath.v1.PlanArmholeRequest
+	7,  // 21: knitmath.v1.ArmholeService.PlanArmhole:output_type -> knitmath.v1.PlanArmholeResponse
+	21, // [21:22] is the sub-list for method output_type
+	20, // [20:21] is the sub-list for method input_type
+	20, // [20:20] is the sub-list for extension type_name
+	20, // [20:20] is the sub-list for extension extendee
+	0,  // [0:20] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_armhole_proto_init() }
@@ -1182,7 +1272,7 @@ func file_knitmath_v1_armhole_proto_init() {
 			GoPackagePath: reflect.TypeOf(x{}).PkgPath(),
 			RawDescriptor: unsafe.Slice(unsafe.StringData(file_knitmath_v1_armhole_proto_rawDesc), len(file_knitmath_v1_armhole_proto_rawDesc)),
 			NumEnums:      2,
-			NumMessages:   5,
+			NumMessages:   6,
 			NumExtensions: 0,
 			NumServices:   1,
 		},

@@ -373,6 +373,20 @@ type PlanNecklineRequest struct {
 	DisplayUnit DisplayUnit `protobuf:"varint,31,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,32,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
+	// Stitches of the front across the shoulders, 1 to 10,000, where they are not those of the
+	// back: its shoulders are, and its neck is what is left. Default the width.
+	FrontWidthStitches *int32 `protobuf:"varint,33,opt,name=front_width_stitches,json=frontWidthStitches,proto3,oneof" json:"front_width_stitches,omitempty"`
+	// The same in cm, 0.1 to 1,000; the nearest count that neck_rule allows its neck, halves up.
+	FrontWidthCm *float64 `protobuf:"fixed64,34,opt,name=front_width_cm,json=frontWidthCm,proto3,oneof" json:"front_width_cm,omitempty"`
+	// Rows of the armholes from their first bind-off to the shoulders, 8 to 140, an even number:
+	// height_rows of PlanArmhole. Default not known, and every row is written on the stitches that
+	// are left above the armholes.
+	ArmholeRows *int32 `protobuf:"varint,35,opt,name=armhole_rows,json=armholeRows,proto3,oneof" json:"armhole_rows,omitempty"`
+	// What the armholes of back and front lose at each edge, in order, in right-side rows, at
+	// most 70 steps: steps of PlanArmhole. Those that lie beside the neck are written in its
+	// rows, on the stitches that are there. Needs armhole_rows. Default none, as of a drop
+	// shoulder.
+	ArmholeSteps []*ArmholeStep `protobuf:"bytes,36,rep,name=armhole_steps,json=armholeSteps,proto3" json:"armhole_steps,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -631,6 +645,34 @@ func (x *PlanNecklineRequest) GetWithOutline() bool {
 	return false
 }
 
+func (x *PlanNecklineRequest) GetFrontWidthStitches() int32 {
+	if x != nil && x.FrontWidthStitches != nil {
+		return *x.FrontWidthStitches
+	}
+	return 0
+}
+
+func (x *PlanNecklineRequest) GetFrontWidthCm() float64 {
+	if x != nil && x.FrontWidthCm != nil {
+		return *x.FrontWidthCm
+	}
+	return 0
+}
+
+func (x *PlanNecklineRequest) GetArmholeRows() int32 {
+	if x != nil && x.ArmholeRows != nil {
+		return *x.ArmholeRows
+	}
+	return 0
+}
+
+func (x *PlanNecklineRequest) GetArmholeSteps() []*ArmholeStep {
+	if x != nil {
+		return x.ArmholeSteps
+	}
+	return nil
+}
+
 func (x *PlanNecklineRequest) GetFields() []string {
 	if x != nil {
 		return x.Fields
@@ -806,7 +848,12 @@ type NeckPiece struct {
 	// The same of the nearest plan.
 	LeastDepartureStitches float64 `protobuf:"fixed64,12,opt,name=least_departure_stitches,json=leastDepartureStitches,proto3" json:"least_departure_stitches,omitempty"`
 	// How much of the edge there is to remember.
-	Effort        int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
+	Effort int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
+	// Stitches before row 1: those across the shoulders, and what the armholes lose beside the
+	// neck.
+	StartStitches int32 `protobuf:"varint,14,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
+	// Stitches of the neck of this piece.
+	NeckStitches  int32 `protobuf:"varint,15,opt,name=neck_stitches,json=neckStitches,proto3" json:"neck_stitches,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -927,6 +974,20 @@ func (x *NeckPiece) GetEffort() int32 {
 	return 0
 }
 
+func (x *NeckPiece) GetStartStitches() int32 {
+	if x != nil {
+		return x.StartStitches
+	}
+	return 0
+}
+
+func (x *NeckPiece) GetNeckStitches() int32 {
+	if x != nil {
+		return x.NeckStitches
+	}
+	return 0
+}
+
 // The stitches picked up along one part of the neck.
 type NeckSection struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
@@ -1027,6 +1088,8 @@ type PlanNecklineResponse struct {
 	//     intervals, since every schedule that is would depart too far from the slant.
 	//   - NECK_BELOW_HEAD: stretched, the neck does not go over the head; the description says
 	//     what was tried and would.
+	//   - NECK_IN_ARMHOLE, at armhole_rows: a piece is divided so far below the shoulders that an
+	//     armhole may be shaped beside its neck, and nobody says how.
 	//   - FRONT_NOT_BELOW_BACK, at front_depth_rows or front_depth_cm: the front is no deeper
 	//     than the back.
 	//   - NECK_SHARE_UNUSUAL, at the field of the neck or what it comes from: the neck is a
@@ -1279,7 +1342,7 @@ var File_knitmath_v1_neck_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/neck.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xf7\x17\n" +
+	"\x16knitmath/v1/neck.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/armhole.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\x8b\x1b\n" +
 	"\x13PlanNecklineRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x12W\n" +
 	"\x05shape\x18\x02 \x01(\x0e2\x1a.knitmath.v1.NecklineShapeB%\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x16\x1a\x14NECKLINE_SHAPE_ROUNDR\x05shape\x12;\n" +
@@ -1320,14 +1383,20 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\abody_cm\x18\x1d \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00Y@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x12R\x06bodyCm\x88\x01\x01\x12\\\n" +
 	"\rstretch_ratio\x18\x1e \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x9a\x99\x99\x99\x99\x99\xf9?\x19\x00\x00\x00\x00\x00\x00\b@)\x00\x00\x00\x00\x00\x00\xf0?\x9a\xe1\x18\t\t\x9a\x99\x99\x99\x99\x99\xf9?H\x13R\fstretchRatio\x88\x01\x01\x12]\n" +
 	"\fdisplay_unit\x18\x1f \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
-	"\fwith_outline\x18  \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xf8\x01\xbaH\xf4\x01\"\x1a\n" +
+	"\fwith_outline\x18  \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12F\n" +
+	"\x14front_width_stitches\x18! \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\\\x18\x90N(\x01H\x14R\x12frontWidthStitches\x88\x01\x01\x12P\n" +
+	"\x0efront_width_cm\x18\" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00E@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x15R\ffrontWidthCm\x88\x01\x01\x127\n" +
+	"\farmhole_rows\x18# \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@:\x18\x8c\x01(\bH\x16R\varmholeRows\x88\x01\x01\x12Z\n" +
+	"\rarmhole_steps\x18$ \x03(\v2\x18.knitmath.v1.ArmholeStepB\x1b\xe0A\x01\xbaH\x05\x92\x01\x02\x10F\xaa\xe1\x18\farmhole_rowsR\farmholeSteps\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xa0\x02\xbaH\x9c\x02\"\x1a\n" +
 	"\x0ewidth_stitches\n" +
 	"\bwidth_cm\"\x18\n" +
 	"\rneck_stitches\n" +
 	"\aneck_cm\" \n" +
 	"\x11shoulder_stitches\n" +
-	"\vshoulder_cm\"\"\n" +
+	"\vshoulder_cm\"&\n" +
+	"\x14front_width_stitches\n" +
+	"\x0efront_width_cm\"\"\n" +
 	"\x10front_depth_rows\n" +
 	"\x0efront_depth_cm\" \n" +
 	"\x0fback_depth_rows\n" +
@@ -1359,7 +1428,10 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\b_head_cmB\n" +
 	"\n" +
 	"\b_body_cmB\x10\n" +
-	"\x0e_stretch_ratio\"\xab\x01\n" +
+	"\x0e_stretch_ratioB\x17\n" +
+	"\x15_front_width_stitchesB\x11\n" +
+	"\x0f_front_width_cmB\x0f\n" +
+	"\r_armhole_rows\"\xab\x01\n" +
 	"\bNeckStep\x121\n" +
 	"\x15first_side_row_number\x18\x01 \x01(\x05R\x12firstSideRowNumber\x123\n" +
 	"\x16second_side_row_number\x18\x02 \x01(\x05R\x13secondSideRowNumber\x12\x1a\n" +
@@ -1370,7 +1442,7 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"row_number\x18\x01 \x01(\x05R\trowNumber\x12)\n" +
 	"\x04part\x18\x02 \x01(\x0e2\x15.knitmath.v1.NeckPartR\x04part\x12%\n" +
 	"\x04side\x18\x03 \x01(\x0e2\x11.knitmath.v1.SideR\x04side\x12@\n" +
-	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\x98\x04\n" +
+	"\vinstruction\x18\x04 \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\vinstruction\"\xe4\x04\n" +
 	"\tNeckPiece\x12\x1d\n" +
 	"\n" +
 	"depth_rows\x18\x01 \x01(\x05R\tdepthRows\x123\n" +
@@ -1387,7 +1459,9 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	" \x01(\x01R\x06edgeCm\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\v \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\f \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
-	"\x06effort\x18\r \x01(\x05R\x06effort\"\xe6\x01\n" +
+	"\x06effort\x18\r \x01(\x05R\x06effort\x12%\n" +
+	"\x0estart_stitches\x18\x0e \x01(\x05R\rstartStitches\x12#\n" +
+	"\rneck_stitches\x18\x0f \x01(\x05R\fneckStitches\"\xe6\x01\n" +
 	"\vNeckSection\x123\n" +
 	"\x05place\x18\x01 \x01(\x0e2\x1d.knitmath.v1.NeckSectionPlaceR\x05place\x12\x1a\n" +
 	"\bstitches\x18\x02 \x01(\x05R\bstitches\x12'\n" +
@@ -1478,11 +1552,12 @@ var file_knitmath_v1_neck_proto_goTypes = []any{
 	(TurnMethod)(0),              // 13: knitmath.v1.TurnMethod
 	(RowChoice)(0),               // 14: knitmath.v1.RowChoice
 	(DisplayUnit)(0),             // 15: knitmath.v1.DisplayUnit
-	(Side)(0),                    // 16: knitmath.v1.Side
-	(*Instruction)(nil),          // 17: knitmath.v1.Instruction
-	(*Notice)(nil),               // 18: knitmath.v1.Notice
-	(*Source)(nil),               // 19: knitmath.v1.Source
-	(*Outline)(nil),              // 20: knitmath.v1.Outline
+	(*ArmholeStep)(nil),          // 16: knitmath.v1.ArmholeStep
+	(Side)(0),                    // 17: knitmath.v1.Side
+	(*Instruction)(nil),          // 18: knitmath.v1.Instruction
+	(*Notice)(nil),               // 19: knitmath.v1.Notice
+	(*Source)(nil),               // 20: knitmath.v1.Source
+	(*Outline)(nil),              // 21: knitmath.v1.Outline
 }
 var file_knitmath_v1_neck_proto_depIdxs = []int32{
 	11, // 0: knitmath.v1.PlanNecklineRequest.gauge:type_name -> knitmath.v1.Gauge
@@ -1496,25 +1571,26 @@ var file_knitmath_v1_neck_proto_depIdxs = []int32{
 	11, // 8: knitmath.v1.PlanNecklineRequest.band_gauge:type_name -> knitmath.v1.Gauge
 	12, // 9: knitmath.v1.PlanNecklineRequest.band_rule:type_name -> knitmath.v1.CountRule
 	15, // 10: knitmath.v1.PlanNecklineRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	3,  // 11: knitmath.v1.NeckRow.part:type_name -> knitmath.v1.NeckPart
-	16, // 12: knitmath.v1.NeckRow.side:type_name -> knitmath.v1.Side
-	17, // 13: knitmath.v1.NeckRow.instruction:type_name -> knitmath.v1.Instruction
-	6,  // 14: knitmath.v1.NeckPiece.steps:type_name -> knitmath.v1.NeckStep
-	7,  // 15: knitmath.v1.NeckPiece.rows:type_name -> knitmath.v1.NeckRow
-	4,  // 16: knitmath.v1.NeckSection.place:type_name -> knitmath.v1.NeckSectionPlace
-	18, // 17: knitmath.v1.PlanNecklineResponse.notices:type_name -> knitmath.v1.Notice
-	19, // 18: knitmath.v1.PlanNecklineResponse.sources:type_name -> knitmath.v1.Source
-	8,  // 19: knitmath.v1.PlanNecklineResponse.front:type_name -> knitmath.v1.NeckPiece
-	8,  // 20: knitmath.v1.PlanNecklineResponse.back:type_name -> knitmath.v1.NeckPiece
-	9,  // 21: knitmath.v1.PlanNecklineResponse.sections:type_name -> knitmath.v1.NeckSection
-	20, // 22: knitmath.v1.PlanNecklineResponse.outline:type_name -> knitmath.v1.Outline
-	5,  // 23: knitmath.v1.NeckService.PlanNeckline:input_type -> knitmath.v1.PlanNecklineRequest
-	10, // 24: knitmath.v1.NeckService.PlanNeckline:output_type -> knitmath.v1.PlanNecklineResponse
-	24, // [24:25] is the sub-list for method output_type
-	23, // [23:24] is the sub-list for method input_type
-	23, // [23:23] is the sub-list for extension type_name
-	23, // [23:23] is the sub-list for extension extendee
-	0,  // [0:23] is the sub-list for field type_name
+	16, // 11: knitmath.v1.PlanNecklineRequest.armhole_steps:type_name -> knitmath.v1.ArmholeStep
+	3,  // 12: knitmath.v1.NeckRow.part:type_name -> knitmath.v1.NeckPart
+	17, // 13: knitmath.v1.NeckRow.side:type_name -> knitmath.v1.Side
+	18, // 14: knitmath.v1.NeckRow.instruction:type_name -> knitmath.v1.Instruction
+	6,  // 15: knitmath.v1.NeckPiece.steps:type_name -> knitmath.v1.NeckStep
+	7,  // 16: knitmath.v1.NeckPiece.rows:type_name -> knitmath.v1.NeckRow
+	4,  // 17: knitmath.v1.NeckSection.place:type_name -> knitmath.v1.NeckSectionPlace
+	19, // 18: knitmath.v1.PlanNecklineResponse.notices:type_name -> knitmath.v1.Notice
+	20, // 19: knitmath.v1.PlanNecklineResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 20: knitmath.v1.PlanNecklineResponse.front:type_name -> knitmath.v1.NeckPiece
+	8,  // 21: knitmath.v1.PlanNecklineResponse.back:type_name -> knitmath.v1.NeckPiece
+	9,  // 22: knitmath.v1.PlanNecklineResponse.sections:type_name -> knitmath.v1.NeckSection
+	21, // 23: knitmath.v1.PlanNecklineResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 24: knitmath.v1.NeckService.PlanNeckline:input_type -> knitmath.v1.PlanNecklineRequest
+	10, // 25: knitmath.v1.NeckService.PlanNeckline:output_type -> knitmath.v1.PlanNecklineResponse
+	25, // [25:26] is the sub-list for method output_type
+	24, // [24:25] is the sub-list for method input_type
+	24, // [24:24] is the sub-list for extension type_name
+	24, // [24:24] is the sub-list for extension extendee
+	0,  // [0:24] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_neck_proto_init() }
@@ -1522,6 +1598,7 @@ func file_knitmath_v1_neck_proto_init() {
 	if File_knitmath_v1_neck_proto != nil {
 		return
 	}
+	file_knitmath_v1_armhole_proto_init()
 	file_knitmath_v1_default_value_proto_init()
 	file_knitmath_v1_gauge_proto_init()
 	file_knitmath_v1_outline_proto_init()
