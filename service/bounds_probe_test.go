@@ -36,7 +36,8 @@ var legal = map[protoreflect.FullName]func(int) string{
 
 // conditional are enums that some questions have to name a value of: leaving
 // them out is no matter of bounds.
-var conditional = []protoreflect.FullName{"knitmath.v1.PlanWedgeRequest.tall_end", "knitmath.v1.PatternStep.operation"}
+var conditional = []protoreflect.FullName{"knitmath.v1.PlanWedgeRequest.tall_end", "knitmath.v1.PatternStep.operation",
+	"knitmath.v1.YarnCount.system"}
 
 // probes are the values to ask a field with.
 func probes(fd protoreflect.FieldDescriptor) []probe {

@@ -22,9 +22,7 @@ func (q *spinning) vet(c *fault.Checks) {
 		c.Needs(in.PlyTwistPerCm != nil, "ply_twist_per_cm", false, "two plies or more")
 		c.Needs(in.PlyTreadlesPerDraft != nil, "ply_treadles_per_draft", false, "two plies or more")
 	}
-	if in.Gauge != nil {
-		q.st, _ = gauge.Vet(c, "gauge", in.Gauge)
-	}
+	q.vetGauge(c)
 	c.AtMostOne(in.WantedM != nil, in.WantedG != nil, "wanted_m", "wanted_g")
 	c.OptionalNumber("", "wanted_m", in.WantedM, 1, MaxWanted)
 	c.OptionalNumber("", "wanted_g", in.WantedG, 1, MaxWanted)
@@ -37,6 +35,23 @@ func (q *spinning) vet(c *fault.Checks) {
 	vetWheel(c, "wheel", in.Wheel)
 	q.vetTurns(c)
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+}
+
+// vetGauge checks the gauge, or the stitches that stand in its place.
+func (q *spinning) vetGauge(c *fault.Checks) {
+	s := q.in.StitchGauge
+	c.AtMostOne(q.in.Gauge != nil, s != nil, "gauge", "stitch_gauge")
+	if q.in.Gauge != nil {
+		q.st, _ = gauge.Vet(c, "gauge", q.in.Gauge)
+	}
+	if s == nil {
+		return
+	}
+	c.RequiredNumber("stitch_gauge", "stitches", s.Stitches, gauge.MinCount, gauge.MaxCount)
+	c.OptionalNumber("stitch_gauge", "over_cm", s.OverCm, measure.MinCm, gauge.MaxOverCm)
+	if c.Sound("stitch_gauge") {
+		q.st = gauge.NewDensity(s.Stitches, fault.Or(s.OverCm, gauge.DefaultOverCm))
+	}
 }
 
 func (q *spinning) vetPlies(c *fault.Checks) {
@@ -83,7 +98,7 @@ func vetWheel(c *fault.Checks, field string, w *Wheel) {
 	c.OptionalNumber(field, "drive_wheel_cm", w.DriveWheelCm, MinDriveCm, MaxDriveCm)
 	c.OptionalNumber(field, "whorl_cm", w.WhorlCm, MinWhorl, MaxWhorl)
 	if w.DriveWheelCm != nil && w.WhorlCm != nil && c.Sound(drive, whorl) && *w.WhorlCm >= *w.DriveWheelCm {
-		c.Infeasible("the whorl is smaller than the drive wheel", drive, whorl)
+		c.Infeasible("the whorl must be smaller than the drive wheel", drive, whorl)
 	}
 	c.OptionalNumber(field, "draft_cm", w.DraftCm, 1, MaxDraftCm)
 	c.OptionalNumber(field, "slip_percent", w.SlipPercent, 0, MaxSlip)

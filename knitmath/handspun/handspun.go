@@ -48,13 +48,15 @@ type Input struct {
 	PlyTreadlesPerDraft   *float64
 	PlyContractionPercent *float64
 	Gauge                 *gauge.Gauge
-	WantedM               *float64
-	WantedG               *float64
-	Losses                *Losses
-	BobbinG               *float64
-	Wheel                 *Wheel
-	WithOutline           bool
-	DisplayUnit           measure.DisplayUnit
+	// StitchGauge stands for a gauge of which the rows are not known, which nothing here uses.
+	StitchGauge *yardage.StitchGauge
+	WantedM     *float64
+	WantedG     *float64
+	Losses      *Losses
+	BobbinG     *float64
+	Wheel       *Wheel
+	WithOutline bool
+	DisplayUnit measure.DisplayUnit
 }
 
 // A PliedSingle is one of the singles. What is not known is nil.
@@ -123,10 +125,13 @@ type Plan struct {
 	count  int
 	losses bool
 	angled bool // some twist comes from the angle
+	// mixed is that the singles are not all spun the same way.
+	mixed bool
 	// plyAsked is that the ply twist was chosen.
 	plyAsked bool
-	spun     yarn.Spinning
-	raw      bool
+	// spun is how the question says that the fibre is spun.
+	spun yarn.Spinning
+	raw  bool
 	// asbestos says that a single is counted as glass and asbestos are.
 	asbestos bool
 }
@@ -137,7 +142,7 @@ const (
 	// MinTex and MaxTex: from a single finer than lace is spun of to a rope.
 	MinTex, MaxTex     = 1.0, 10_000.0
 	MinTwist, MaxTwist = 0.05, 50.0
-	MinAngle, MaxAngle = 5.0, 50.0
+	MinAngle, MaxAngle = 5.0, yarn.MostRoundAngle
 	MaxContraction     = 40.0
 	MaxWanted          = 1_000_000.0
 	MaxBobbinG         = 10_000.0

@@ -8,6 +8,7 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
+	"example.com/knitmath/knitmath/yardage"
 	"example.com/knitmath/knitmath/yarn"
 )
 
@@ -51,6 +52,13 @@ func TestHandspunRefusals(t *testing.T) {
 		{"half a wheel", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(50.0)}}, []string{"wheel.drive_wheel_cm CONTRADICTORY"}},
 		{"whorl too large", Input{Plies: ply, Wheel: &Wheel{DriveWheelCm: new(20.0), WhorlCm: new(20.0)}},
 			[]string{"wheel.drive_wheel_cm INFEASIBLE", "wheel.whorl_cm INFEASIBLE"}},
+		{"tighter than any", Input{Plies: []Ply{{Count: inTex(500), TwistPerCm: new(30.0)}}}, []string{"plies[0].twist_per_cm INFEASIBLE"}},
+		{"treadled tighter than any", Input{Plies: []Ply{{Count: inTex(500), TreadlesPerDraft: new(100.0)}}, Wheel: &Wheel{Ratio: new(10.0)}},
+			[]string{"plies[0].treadles_per_draft INFEASIBLE"}},
+		{"plied tighter than any", Input{Plies: ply, PlyTwistPerCm: new(30.0), PlyContractionPercent: new(5.0)},
+			[]string{"ply_twist_per_cm INFEASIBLE"}},
+		{"gauge twice", Input{Plies: ply, Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, StitchGauge: &yardage.StitchGauge{OverCm: new(0.0)}},
+			[]string{"gauge CONTRADICTORY", "stitch_gauge CONTRADICTORY", "stitch_gauge.stitches REQUIRED", "stitch_gauge.over_cm OUT_OF_RANGE"}},
 		{"gauge empty", Input{Plies: ply, Gauge: &gauge.Gauge{}}, []string{"gauge.stitches REQUIRED", "gauge.rows REQUIRED"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

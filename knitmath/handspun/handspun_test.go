@@ -1,6 +1,7 @@
 package handspun
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -183,7 +184,7 @@ func TestSoftSinglesForManyPlies(t *testing.T) {
 	knittest.Near(t, "eight", softAngleOf(8), 15.56, 1e-3)
 }
 
-// The slope of the picture is that of the letter, and both ends of a turn are at its sides.
+// The slope of the picture is that of the letter, and stands at the angle that is said.
 func TestTwistOutline(t *testing.T) {
 	for _, d := range []yarn.TwistDirection{yarn.TwistDirectionS, yarn.TwistDirectionZ} {
 		out := planOf(t, Input{Plies: []Ply{{Count: inTex(200), TwistPerCm: new(2.0), Direction: d}}, WithOutline: true})
@@ -192,7 +193,8 @@ func TestTwistOutline(t *testing.T) {
 		if leans := slope[1].X > slope[0].X; leans != (d == yarn.TwistDirectionZ) {
 			t.Errorf("%v is drawn %+v", d, slope)
 		}
-		knittest.Near(t, "half a turn", slope[1].Y-slope[0].Y, 0.25, 1e-12)
+		drawn := math.Atan(math.Abs(slope[1].X-slope[0].X)/(slope[1].Y-slope[0].Y)) * 180 / math.Pi
+		knittest.Near(t, "drawn", drawn, out.Twist.AngleDegrees, 1e-9)
 	}
 }
 

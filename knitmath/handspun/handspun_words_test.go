@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/yardage"
 	"example.com/knitmath/knitmath/yarn"
 )
 
@@ -41,6 +42,11 @@ func TestHandspunNotices(t *testing.T) {
 			[]string{"ply_twist_per_cm NOT_BALANCED", "plies[0] UNSPUN"}},
 		{"lace", Input{Plies: two(60, 60)}, []string{"plies BEYOND_BANDS"}},
 		{"rope", Input{Plies: two(700, 700)}, []string{"plies BEYOND_BANDS"}},
+		{"cancelling", Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(3.0)},
+			{Count: inTex(180), TwistPerCm: new(3.0), Direction: yarn.TwistDirectionS}}, PlyTwistPerCm: new(2.0)},
+			[]string{"plies MIXED_TWIST", "ply_twist_per_cm NOT_BALANCED"}},
+		{"off by stitches alone", Input{Plies: two(250, 250), StitchGauge: &yardage.StitchGauge{Stitches: 30}},
+			[]string{"stitch_gauge OFF_GAUGE"}},
 		{"off", Input{Plies: two(250, 250), Gauge: &gauge.Gauge{Stitches: 30, Rows: 40}}, []string{"gauge OFF_GAUGE"}},
 	} {
 		var got []string
@@ -70,6 +76,51 @@ func TestHandspunWords(t *testing.T) {
 		}
 		if n := out.Notices[len(out.Notices)-1].Description; !strings.Contains(n, c.says) {
 			t.Errorf("%q, want %q", n, c.says)
+		}
+	}
+}
+
+// Singles that were spun both ways were not spun "the way the singles were", and where their
+// turns undo one another no range of turns is a balance.
+func TestWordsOnSinglesSpunBothWays(t *testing.T) {
+	ask := func(s float64) string {
+		out := planOf(t, Input{Plies: []Ply{{Count: inTex(180), TwistPerCm: new(3.0)},
+			{Count: inTex(180), TwistPerCm: &s, Direction: yarn.TwistDirectionS}}, PlyTwistPerCm: new(2.0)})
+		all := out.Summary() + strings.Join(out.Directions(), " ")
+		for _, n := range out.Notices {
+			all += n.Description
+		}
+		for _, c := range out.Samples {
+			all += c.IfLess + c.IfMore
+		}
+		return all
+	}
+	for _, s := range []float64{3, 1} {
+		words := ask(s)
+		for _, untrue := range []string{"0 to 0", "the way the singles were spun"} {
+			if strings.Contains(words, untrue) {
+				t.Errorf("%v turns S against 3 Z: %q is said in %q", s, untrue, words)
+			}
+		}
+		if undone := strings.Contains(words, "undo one another"); undone != (s == 3) {
+			t.Errorf("%v turns S against 3 Z: %q", s, words)
+		}
+	}
+}
+
+// Every check of a sample says what a deviation does to the gauge.
+func TestSamplesSpeakOfTheGauge(t *testing.T) {
+	for _, in := range []Input{
+		{Plies: []Ply{{Count: inTex(180), Times: new(2)}}},
+		{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(1.0)},
+		{Plies: []Ply{{Count: inTex(180), Times: new(2), TwistPerCm: new(3.0)}}, PlyTwistPerCm: new(2.9)},
+	} {
+		for _, c := range planOf(t, in).Samples {
+			for _, words := range []string{c.IfLess, c.IfMore} {
+				if !strings.Contains(words, "stitches to a width") && !strings.Contains(words, "needle") {
+					t.Errorf("%s: %q", c.What, words)
+				}
+			}
 		}
 	}
 }

@@ -28,7 +28,8 @@ const (
 	// BeyondBands: the yarn is finer or thicker than those whose usual gauge is known.
 	// Field is plies.
 	BeyondBands report.Reason = "BEYOND_BANDS"
-	// OffGauge: the yarn is not of the usual thickness for the gauge. Field is gauge.
+	// OffGauge: the yarn is not of the usual thickness for the gauge. Field is gauge or
+	// stitch_gauge.
 	OffGauge report.Reason = "OFF_GAUGE"
 )
 
@@ -44,10 +45,9 @@ func (q *spinning) remark(out *Plan) {
 	add := func(reason report.Reason, field, text string) {
 		out.Notices = append(out.Notices, report.Notice{Reason: reason, Field: field, Description: text})
 	}
-	least, most, mixed := out.Plies[0].Tex, out.Plies[0].Tex, false
+	least, most := out.Plies[0].Tex, out.Plies[0].Tex
 	for _, p := range out.Plies {
 		least, most = min(least, p.Tex), max(most, p.Tex)
-		mixed = mixed || p.Twist.Direction != out.Plies[0].Twist.Direction
 	}
 	if q.count == 1 {
 		add(
@@ -59,10 +59,14 @@ func (q *spinning) remark(out *Plan) {
 	if most > unequal*least {
 		add(UnequalPlies, "plies", "differ by more than half; the thinner winds around the thicker, and balance is a guess: sample it")
 	}
-	if mixed {
+	if out.mixed {
 		add(MixedTwist, "plies", "are not all spun the same way; plying takes twist out of some and adds it to the others")
 	}
-	if out.balance() != inBalance {
+	switch {
+	case out.neverBalanced():
+		add(NotBalanced, q.plyField(), "holds plies together whose turns undo one another, so that no plying balances them: "+
+			"spin all of them the same way")
+	case out.balance() != inBalance:
 		add(NotBalanced, q.plyField(), "is outside of "+out.balancedWords()+", where yarns are balanced")
 	}
 	q.remarkTwist(out, add)
@@ -75,7 +79,11 @@ func (q *spinning) remark(out *Plan) {
 			", where usual gauges are known; the one given is a guess, and "+beyond)
 	}
 	if out.Fits > FitFits {
-		add(OffGauge, "gauge", out.fitWords())
+		field := "gauge"
+		if q.in.StitchGauge != nil {
+			field = "stitch_gauge"
+		}
+		add(OffGauge, field, out.fitWords())
 	}
 }
 
@@ -89,7 +97,7 @@ func (q *spinning) remarkTwist(out *Plan, add func(reason report.Reason, field, 
 			add(
 				MuchTwist,
 				fault.Index("plies", i),
-				"has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set",
+				"has an angle of "+measure.Decimal(a, 0)+" degrees; it will be hard, and kinks until it is plied or set"+yarn.BeyondRound(a),
 			)
 		}
 	}
@@ -99,7 +107,7 @@ func (q *spinning) remarkTwist(out *Plan, add func(reason report.Reason, field, 
 			field, give = q.plyField(), "gives the plying"
 		}
 		add(MuchTwist, field, give+" an angle of "+measure.Decimal(a, 0)+" degrees; the yarn will be hard as a cord, and short: "+
-			"fewer turns, or softer singles to begin with")
+			"fewer turns, or softer singles to begin with"+yarn.BeyondRound(a))
 	}
 	for i, p := range out.Plies {
 		if p.LeftPerCm != nil && *p.LeftPerCm <= 0 {

@@ -35,37 +35,64 @@ func (o Plan) samples() []SampleCheck {
 		{"wraps around a ruler, side by side and without pull", times(o.WrapsPerCm, per), aLength,
 			"it is loftier or thicker: a larger needle", "it is more compact or thinner, or was pulled: a smaller needle"},
 		{"angle of the twist to the length of the yarn", angles, "degrees",
-			"softer, and pills sooner; the stitches look open", "firmer and harder wearing; the yarn is shorter than planned, and thicker"},
+			"softer, and pills sooner; " + longer, "firmer and harder wearing; " + shorter},
 	}
 	if o.count > 1 {
 		c := *o.PlyContractionPercent
 		left := yardage.Range{Low: max(100-2*c, 0), Likely: 100 - c, High: 100 - c/2}
 		checks = append(checks, o.plying(per, aLength), SampleCheck{
 			"length of the washed yarn, against that of the singles it was plied of", left, "percent",
-			"plying and washing took up more: the yarn is thicker, and there is less of it; plan again with what you measured",
-			"they took up less: the yarn is thinner, and there is more of it"})
+			"plying and washing took up more: there is less of it; " + shorter + "; plan again with what you measured",
+			"they took up less: there is more of it; " + longer})
 	}
 	return checks
 }
 
 // plying is the check of the ply twist. A ply that was chosen is held against what was
 // chosen: where it is not balanced, more or less is nearer to balance or farther from it.
+//
+// What more turns do to the gauge is what they do to the thickness: they draw the yarn
+// together in length, and a shorter yarn of the same fibre is a thicker one.
 func (o Plan) plying(per float64, aLength string) SampleCheck {
 	check := SampleCheck{"turns of the plying, counted as a measured length is untwisted", times(*o.BalancedPerCm, per), aLength,
-		"the plies stand apart; the loop turns the way it was plied, as it would if it were plied further",
-		"the yarn is hard and round; the loop turns the way the singles were spun"}
+		"the plies stand apart; the loop turns the way it was plied, as it would if it were plied further; " + longer,
+		"the yarn is hard and round; the loop turns " + o.backWords() + "; " + shorter}
 	if o.plyAsked {
 		check.Expected = times(within(o.Twist.PerCm, usualScatter), per)
 	}
 	switch o.balance() {
 	case underplied:
-		check.IfLess = "the plies stand apart still more, and the loop turns more strongly the way it was plied"
-		check.IfMore = "it is nearer to balance, at " + o.balancedWords() + ", and the loop turns less"
+		check.IfLess = "the plies stand apart still more, and the loop turns more strongly the way it was plied; " + longer
+		check.IfMore = "it is nearer to balance, at " + o.balancedWords() + ", and the loop turns less; " + shorter
 	case overplied:
-		check.IfLess = "it is nearer to balance, at " + o.balancedWords() + ", and the loop turns less"
-		check.IfMore = "the yarn is harder still, and the loop turns more strongly the way the singles were spun"
+		check.IfLess = "it is nearer to balance, at " + o.balancedWords() + ", and the loop turns less; " + longer
+		check.IfMore = "the yarn is harder still, and the loop turns more strongly " + o.backWords() + "; " + shorter
+	}
+	if o.neverBalanced() {
+		check.IfLess = "the plies stand apart, and the loop turns less; " + longer
 	}
 	return check
+}
+
+// longer and shorter are what turns do to a yarn, and by that to the gauge.
+const (
+	longer  = "the yarn is longer and thinner than planned: more stitches to a width, or a looser fabric"
+	shorter = "the yarn is shorter and thicker than planned: fewer stitches to a width, or a firmer fabric"
+)
+
+// backWords say which way an overplied yarn turns. Where the singles were spun both ways
+// there is no one way of theirs.
+func (o Plan) backWords() string {
+	if o.mixed {
+		return "against the way it was plied"
+	}
+	return "the way the singles were spun"
+}
+
+// neverBalanced reports whether the turns of the singles undo one another, so that none
+// are left for a plying to take up.
+func (o Plan) neverBalanced() bool {
+	return o.BalancedPerCm != nil && o.plyAsked && o.BalancedPerCm.Likely < MinTwist
 }
 
 // balanceOf is which side of balance a ply lies on.
@@ -101,12 +128,15 @@ func (o Plan) balancedWords() string {
 
 // loopWords say what a loop of the yarn does that hangs freely.
 func (o Plan) loopWords() string {
+	if o.neverBalanced() {
+		return "No plying balances singles whose turns undo one another: a loop of it that hangs freely turns against the way it was plied."
+	}
 	switch o.balance() {
 	case underplied:
 		return "It is plied with less than balances it, " + o.balancedWords() + ": a loop of it that hangs freely turns the way it was plied."
 	case overplied:
 		return "It is plied with more than balances it, " + o.balancedWords() +
-			": a loop of it that hangs freely turns the way the singles were spun."
+			": a loop of it that hangs freely turns " + o.backWords() + "."
 	}
 	return "A loop of it that hangs freely after washing should not turn; if it turns, change the plying and not the singles."
 }

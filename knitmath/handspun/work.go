@@ -14,11 +14,14 @@ import (
 func (q *spinning) work(c *fault.Checks) Plan {
 	in := q.in
 	out := Plan{
-		unit: in.DisplayUnit, count: q.count, spun: q.spun(), plyAsked: in.PlyTwistPerCm != nil || in.PlyTreadlesPerDraft != nil,
+		unit: in.DisplayUnit, count: q.count, spun: q.in.Spinning, plyAsked: in.PlyTwistPerCm != nil || in.PlyTreadlesPerDraft != nil,
 		asbestos: q.asbestos,
 		raw:      in.Losses != nil && in.Losses.ScouringPercent > 0,
 	}
-	turns := q.singles(&out)
+	turns := q.singles(c, &out)
+	if c.Err() != nil {
+		return out
+	}
 	perCm := q.ply(c, &out, math.Abs(turns))
 	q.contract(c, perCm)
 	if c.Err() != nil {
@@ -26,6 +29,16 @@ func (q *spinning) work(c *fault.Checks) Plan {
 	}
 	tex := q.together().Contracted(q.contraction).Float()
 	d := q.spun().DiameterCm(tex)
+	if q.count > 1 {
+		field := q.plyField()
+		if field == "" {
+			field = "plies"
+		}
+		yarn.VetTurns(c, field, perCm, d)
+		if c.Err() != nil {
+			return out
+		}
+	}
 	out.Tex, out.MetresPer100G, out.YardsPerPound, out.DiameterMm = tex, 1e5/tex, yarn.TexYards/tex, 10*d
 	wraps := math.Sqrt(out.YardsPerPound) / measure.CmPerInch
 	out.WrapsPerCm = yardage.Range{Low: wraps * yarn.LowWraps, Likely: wraps * yarn.LikelyWraps, High: wraps * yarn.HighWraps}
@@ -50,7 +63,7 @@ func (q *spinning) spun() yarn.Spinning { return q.in.Spinning.Or(yarn.SpinningW
 
 // singles works out each ply and gives all their turns to the cm together, those spun S
 // counting below 0.
-func (q *spinning) singles(out *Plan) (turns float64) {
+func (q *spinning) singles(c *fault.Checks, out *Plan) (turns float64) {
 	for i, p := range q.in.Plies {
 		tex := q.tex[i].Float()
 		d := q.spun().DiameterCm(tex)
@@ -58,8 +71,10 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 		switch {
 		case p.TwistPerCm != nil:
 			perCm = *p.TwistPerCm
+			yarn.VetTurns(c, fault.Join(fault.Index("plies", i), "twist_per_cm"), perCm, d)
 		case p.TreadlesPerDraft != nil:
 			perCm = *p.TreadlesPerDraft * q.in.Wheel.perTreadle()
+			yarn.VetTurns(c, fault.Join(fault.Index("plies", i), "treadles_per_draft"), perCm, d)
 		default:
 			out.angled = true
 		}
@@ -72,6 +87,7 @@ func (q *spinning) singles(out *Plan) (turns float64) {
 		} else {
 			turns += float64(times) * perCm
 		}
+		out.mixed = out.mixed || i > 0 && direction != out.Plies[0].Twist.Direction
 		out.Plies = append(
 			out.Plies,
 			PliedSingle{Name: p.Name, Times: times, Tex: tex, DiameterMm: 10 * d, Twist: yarn.TwistOf(perCm, tex, d, direction)},

@@ -65,7 +65,9 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 	if in.Number != nil {
 		c.Number(field, "number", *in.Number, MinNumber, MaxNumber)
 	}
-	c.Needs(in.Number != nil, number, in.System != CountSystemUnspecified, fault.Join(field, "system"))
+	if in.Number != nil && in.Notation == "" && in.System == CountSystemUnspecified {
+		c.Add(fault.Join(field, "system"), fault.ReasonRequired, "is missing; say what the number counts, as in COUNT_SYSTEM_TEX")
+	}
 	fault.Enum(c, field, "system", in.System, lastSystem)
 	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
 	c.Needs(in.Plies != nil, fault.Join(field, "plies"), in.Number != nil || in.Notation == "", number)
@@ -76,6 +78,10 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 	if in.Notation != "" {
 		w = vetNotation(c, field, in)
 	}
+	if !c.Sound(field) {
+		return t, false
+	}
+	c.Needs(in.ContractionPercent != nil, fault.Join(field, "contraction_percent"), w.plies > 1, "a count of several plies")
 	if !c.Sound(field) {
 		return t, false
 	}

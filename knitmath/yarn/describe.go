@@ -135,10 +135,13 @@ func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
 	c.OptionalNumber("", "needle_mm", in.NeedleMm, MinNeedleMm, MaxNeedleMm)
 	fault.Enum(c, "", "spinning", in.Spinning, SpinningSilk)
 	c.OptionalNumber("", "twist_per_cm", in.TwistPerCm, MinTwistPerCm, MaxTwistPerCm)
-	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil || in.PutUp != nil, "count")
+	c.Needs(in.TwistPerCm != nil, "twist_per_cm", in.Count != nil || in.PutUp != nil, "put_up or count")
 	fault.Enum(c, "", "twist_direction", in.TwistDirection, TwistDirectionZ)
 	c.Needs(in.TwistDirection != TwistDirectionUnspecified, "twist_direction", in.TwistPerCm != nil, "twist_per_cm")
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	if in.TwistPerCm != nil && !yarn.Tex.IsZero() && c.Sound("twist_per_cm", "spinning") {
+		VetTurns(c, "twist_per_cm", *in.TwistPerCm, in.Spinning.Or(SpinningWorsted).DiameterCm(yarn.Tex.Float()))
+	}
 	return yarn
 }
 
@@ -255,7 +258,7 @@ func (o *Description) measure() {
 	}
 	direction := o.in.TwistDirection
 	if direction == TwistDirectionUnspecified {
-		direction = TwistDirectionZ
+		direction = o.yarn.usualDirection()
 	}
 	twist := TwistOf(*o.in.TwistPerCm, tex, diameterCm, direction)
 	o.Twist = &twist

@@ -30,6 +30,10 @@ const (
 	// NominalGauge: the category holds only because 4 in are taken for 10 cm. Field is
 	// stitches.
 	NominalGauge report.Reason = "NOMINAL_GAUGE"
+	// MuchTwist: an angle beyond MostRoundAngle. Field is twist_per_cm.
+	MuchTwist report.Reason = "MUCH_TWIST"
+	// DirectionAssumed: a twist is given without its direction. Field is twist_direction.
+	DirectionAssumed report.Reason = "DIRECTION_ASSUMED"
 )
 
 // field is where a measure stands in the question.
@@ -74,6 +78,7 @@ func (o *Description) remark(nominal bool) {
 		add(NeedleUnusual, "needle_mm", "is not usual for "+categoryWords(chosen)+
 			": thicker makes the fabric open, as in lace, thinner makes it dense")
 	}
+	o.remarkTwist(add)
 	if o.in.Count != nil {
 		o.Notices = append(o.Notices, o.yarn.remarks("count")...)
 	}
@@ -116,6 +121,24 @@ func (o *Description) remarkWraps(add func(report.Reason, string, string)) {
 	if o.LowWrapsPerInch != nil && (*w < *o.LowWrapsPerInch*0.8 || *w > *o.HighWrapsPerInch*1.25) {
 		add(WrapsUnexpected, "wraps_per_inch", "yarn of this count is wrapped about "+measure.Decimal(*o.LowWrapsPerInch, 0)+" to "+
 			measure.Decimal(*o.HighWrapsPerInch, 0)+" times to the inch; it may have been pulled or pushed, or be very lofty or very dense")
+	}
+}
+
+// remarkTwist says what was taken for granted of a twist, and where its angle is none.
+func (o *Description) remarkTwist(add func(report.Reason, string, string)) {
+	t := o.Twist
+	if t == nil {
+		return
+	}
+	if t.AngleDegrees > MostRoundAngle {
+		add(MuchTwist, "twist_per_cm", "gives an angle of "+measure.Decimal(t.AngleDegrees, 0)+" degrees"+BeyondRound(t.AngleDegrees))
+	}
+	if o.in.TwistDirection == TwistDirectionUnspecified {
+		usual := "Z, as singles mostly are; a plied yarn mostly turns S: "
+		if o.yarn.Plies > 1 {
+			usual = "S, as plies turn against their singles, which are mostly Z: "
+		}
+		add(DirectionAssumed, "twist_direction", "is not given and taken for "+usual+"hold the yarn upright and see how it slopes")
 	}
 }
 

@@ -34,7 +34,11 @@ func (o Description) Summary() string {
 		s += " It is " + significant(o.length.tex) + " tex, " + o.length.bandWords(o.unit) + "."
 	}
 	if o.Twist != nil {
-		s += " Its twist lies at " + measure.Decimal(o.Twist.AngleDegrees, 0) + " degrees."
+		lies := " Its twist lies at "
+		if o.yarn.Plies > 1 {
+			lies = " Its plies lie at "
+		}
+		s += lies + measure.Decimal(o.Twist.AngleDegrees, 0) + " degrees."
 	}
 	if o.LowGaugeStitches != nil && o.in.Stitches == nil {
 		s += " Ordinary yarns of its length are knit at " + GaugeWords(o.unit, *o.LowGaugeStitches, *o.HighGaugeStitches) + "."
@@ -100,7 +104,8 @@ func (o Description) Sources() []report.Source {
 		sources = append(sources, spinnersCited)
 	}
 	if o.hasLength() {
-		sources = append(sources, countSources[o.yarn.System], o.in.Spinning.Or(SpinningWorsted).DiameterCited(), ExpectedWrapsCited)
+		sources = append(sources, countSources[o.yarn.System],
+			o.in.Spinning.DiameterCited(SpinningWorsted, "most yarn that is sold is spun so"), ExpectedWrapsCited)
 	}
 	if o.LowGaugeStitches != nil {
 		sources = append(sources, UsualGaugeCited)

@@ -56,8 +56,15 @@ func (s Spinning) DiameterCm(tex float64) float64 {
 	return measure.CmPerInch / (diameterRules[s].k * math.Sqrt(TexYards/tex))
 }
 
-// DiameterCited is the source of that diameter.
-func (s Spinning) DiameterCited() report.Source { return diameterRules[s].cited }
+// DiameterCited is the source of that diameter, for a question that takes one way of spinning
+// as usual where none is said, and why: the answer is the same whether it was said or not.
+func (s Spinning) DiameterCited(usual Spinning, why string) report.Source {
+	cited := diameterRules[s.Or(usual)].cited
+	if s.Or(usual) == usual {
+		cited.Figure += ", which is taken where nothing is said: " + why
+	}
+	return cited
+}
 
 // Wraps per inch of knitting yarn are so many times the root of its yards to the pound,
 // in every category of the spinners' chart that has two ends; likely is what most of the

@@ -7,8 +7,15 @@ import (
 )
 
 // Helix draws a piece of a yarn, one turn long and at least as long as it is thick,
-// with the slope of the fibres or plies in front: from one side to the other in half of
-// a turn, to the right going up for Z and to the left for S.
+// with the slope of the fibres or plies in front, to the right going up for Z and to the
+// left for S.
+//
+// The helix x = r sin(a), y = a / (2 pi turns) crosses the front at a = 0, where dx / dy =
+// 2 pi r turns = tan(angle): its tangent stands at the angle that is said, though the helix
+// bends away from it and goes from side to side in half of a turn. The tangent does so in
+// 1 / pi of a turn, and is what an angle is measured by.
+//
+// Source: own derivation, by the geometry of the helix.
 func Helix(diameterCm float64, t Twist) *outline.Outline {
 	turn := 1 / t.PerCm
 	length := math.Max(turn, diameterCm)
@@ -24,9 +31,10 @@ func Helix(diameterCm float64, t Twist) *outline.Outline {
 	if t.Direction == TwistDirectionS {
 		from, to = to, from
 	}
-	for _, start := range []float64{0, turn / 2} {
+	half := turn / (2 * math.Pi)
+	for _, front := range []float64{turn / 4, 3 * turn / 4} {
 		out.Lines = append(out.Lines, outline.Line{Name: "slope of the twist",
-			Points: []outline.Point{{X: from, Y: start}, {X: to, Y: start + turn/2}}})
+			Points: []outline.Point{{X: from, Y: front - half}, {X: to, Y: front + half}}})
 	}
 	return out.Framed()
 }

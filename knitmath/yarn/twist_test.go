@@ -2,12 +2,14 @@ package yarn
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/outlinetest"
+	"example.com/knitmath/knitmath/report"
 )
 
 // worked is a row of the published examples on twist and thickness.
@@ -72,7 +74,7 @@ func TestAngleOfAnUnrolledTurn(t *testing.T) {
 
 // By hand: 400 tex worsted have 1240.137 yards to the pound, 31.694 diameters to the inch,
 // 0.080141 cm. Twice to the cm the angle is atan(0.50354) = 26.727 degrees. The picture is
-// of one turn, 0.5 cm, whose slopes cross the yarn in half of it: to the right going up for
+// of one turn, 0.5 cm, whose slopes cross the yarn in 0.5/pi: to the right going up for
 // Z, which is what is taken where nothing is said, and to the left for S.
 func TestDescribedTwist(t *testing.T) {
 	tex := Count{Number: new(400.0), System: CountSystemTex}
@@ -87,7 +89,7 @@ func TestDescribedTwist(t *testing.T) {
 		if right := slope[1].X > slope[0].X; right != (d != TwistDirectionS) || out.Twist.Direction.String() == "S" == right {
 			t.Errorf("%v is drawn %+v", d, slope)
 		}
-		knittest.Near(t, "half a turn", slope[1].Y-slope[0].Y, 0.25, 1e-12)
+		knittest.Near(t, "across", slope[1].Y-slope[0].Y, 0.5/math.Pi, 1e-12)
 		in.TwistPerCm, in.TwistDirection = nil, TwistDirectionUnspecified
 		if plain := described(t, in); plain.Outline != nil || plain.Twist != nil {
 			t.Errorf("without a twist: %+v", plain.Outline)
@@ -95,4 +97,89 @@ func TestDescribedTwist(t *testing.T) {
 	}
 	_, err := DescribeYarn(DescribeInput{Count: &tex, TwistDirection: TwistDirectionS})
 	knittest.WantViolations(t, err, "twist_direction CONTRADICTORY")
+}
+
+// The line that is drawn stands at the angle that is said, measured from the length of the
+// yarn, and leans as the letter: over fine and thick yarn, little twist and much.
+func TestTwistIsDrawnAtItsAngle(t *testing.T) {
+	for tex := 20.0; tex < 2_000; tex *= 2.3 {
+		for turns := 0.1; ; turns *= 1.4 {
+			in := DescribeInput{Count: &Count{Number: &tex, System: CountSystemTex}, TwistPerCm: &turns, WithOutline: true}
+			out, err := DescribeYarn(in)
+			if err != nil {
+				break // more than a yarn takes
+			}
+			outlinetest.CheckFrame(t, out.Outline)
+			for _, line := range out.Outline.Lines[2:] {
+				a, b := line.Points[0], line.Points[1]
+				knittest.Near(t, "drawn", math.Atan((b.X-a.X)/(b.Y-a.Y))*180/math.Pi, out.Twist.AngleDegrees, 1e-9)
+				if b.X-a.X < out.Outline.X.Greatest*(1-1e-9) || min(a.Y, b.Y) < 0 || max(a.Y, b.Y) > max(1/turns, *out.DiameterMm/10) {
+					t.Errorf("%v tex, %v turns: the slope %+v is not across the yarn", tex, turns, line.Points)
+				}
+			}
+		}
+	}
+}
+
+// Of so much fibre, twisted on and on, the turns are greatest at the tightest angle: found
+// here by twisting, with the length and the thickness worked out anew each time.
+func TestTightestAngle(t *testing.T) {
+	const untwisted, thin = 100.0, 0.05 // cm
+	turnsAt := func(degrees float64) float64 {
+		a := degrees * math.Pi / 180
+		shorter := (1 + 1/math.Cos(a)) / 2
+		length, diameter := untwisted/shorter, thin*math.Sqrt(shorter)
+		return length * TurnsFor(degrees, diameter)
+	}
+	best := 0.0
+	for a := 1.0; a < 90; a += 0.01 {
+		if turnsAt(a) > turnsAt(best+1e-9) {
+			best = a
+		}
+	}
+	knittest.Near(t, "tightest", best, TightestAngle, 2e-4)
+}
+
+// What is impossible is refused, what kinks is remarked, and up to there is nothing to say.
+func TestMuchTwist(t *testing.T) {
+	band := &PutUp{BallM: 200, BallG: 100}
+	ask := func(turns float64) (Description, error) {
+		return DescribeYarn(DescribeInput{PutUp: band, Spinning: SpinningWoollen, TwistPerCm: &turns, TwistDirection: TwistDirectionZ})
+	}
+	d := SpinningWoollen.DiameterCm(500)
+	for _, c := range []struct {
+		degrees float64
+		want    bool
+	}{{20, false}, {49.9, false}, {50.1, true}, {70, true}} {
+		out, err := ask(TurnsFor(c.degrees, d))
+		got := slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == MuchTwist && n.Field == "twist_per_cm" })
+		if err != nil || got != c.want {
+			t.Errorf("%v degrees: %v %+v", c.degrees, err, out.Notices)
+		}
+	}
+	_, err := ask(30)
+	knittest.WantViolations(t, err, "twist_per_cm INFEASIBLE")
+}
+
+// Of plied yarn the twist is that of the plies, which turn against their singles; what was
+// not said is assumed and remarked.
+func TestPliedTwist(t *testing.T) {
+	for _, c := range []struct {
+		notation string
+		said     TwistDirection
+		want     TwistDirection
+		lies     string
+	}{
+		{"2-ply 28 Nm", TwistDirectionUnspecified, TwistDirectionS, "Its plies lie at"},
+		{"2-ply 28 Nm", TwistDirectionZ, TwistDirectionZ, "Its plies lie at"},
+		{"14 Nm", TwistDirectionUnspecified, TwistDirectionZ, "Its twist lies at"},
+	} {
+		out := described(t, DescribeInput{Count: &Count{Notation: c.notation}, TwistPerCm: new(4.0), TwistDirection: c.said})
+		assumed := slices.ContainsFunc(out.Notices, func(n report.Notice) bool {
+			return n.Reason == DirectionAssumed && strings.Contains(n.Description, "for "+c.want.String())
+		})
+		if out.Twist.Direction != c.want || !strings.Contains(out.Summary(), c.lies) || assumed != (c.said == TwistDirectionUnspecified) {
+			t.Errorf("%s: %v, %q, %+v", c.notation, out.Twist.Direction, out.Summary(), out.Notices)
+		}
+	}
 }

@@ -16,6 +16,7 @@ func handspunIn(req *knitmathv1.PlanHandspunRequest) handspun.Input {
 		PlyTreadlesPerDraft:   req.PlyTreadlesPerDraft,
 		PlyContractionPercent: req.PlyContractionPercent,
 		Gauge:                 gaugeIn(req.Gauge),
+		StitchGauge:           stitchGaugeIn(req.StitchGauge),
 		WantedM:               req.WantedM,
 		WantedG:               req.WantedG,
 		Losses:                lossesIn(req.Losses),

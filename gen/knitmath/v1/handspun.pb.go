@@ -89,7 +89,8 @@ type SpunPly struct {
 	// How many such plies there are, 1 to 8, and at most 8 in all. Default 1.
 	Times *int32 `protobuf:"varint,3,opt,name=times,proto3,oneof" json:"times,omitempty"`
 	// Its turns to the cm before plying, 0.05 to 50, where it is spun already. Default
-	// what twist_angle_degrees asks for.
+	// what twist_angle_degrees asks for. Refused where they would stand at more than 70.5
+	// degrees, which no yarn takes.
 	TwistPerCm *float64 `protobuf:"fixed64,4,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// Which way it is spun. Default Z.
 	Direction TwistDirection `protobuf:"varint,5,opt,name=direction,proto3,enum=knitmath.v1.TwistDirection" json:"direction,omitempty"`
@@ -324,7 +325,7 @@ type PlanHandspunRequest struct {
 	// single. Refused where they turn against one another so that less than 0.05 turns
 	// to the cm are left to ply with, unless ply_twist_per_cm is given.
 	Plies []*SpunPly `protobuf:"bytes,1,rep,name=plies,proto3" json:"plies,omitempty"`
-	// How it is spun. Default woollen.
+	// How it is spun. Default woollen, as most do who spin for knitting.
 	Spinning Spinning `protobuf:"varint,2,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
 	// The angle between the fibres at the surface of the singles and their length, in
 	// degrees, 5 to 50, for plies whose twist is not given. Default 20, soft knitting
@@ -340,7 +341,8 @@ type PlanHandspunRequest struct {
 	// at 40, without what washing takes up. Nothing of one ply. A ply twist that would take
 	// up more than 40 % is refused, for plies that thick have no room around one another.
 	PlyContractionPercent *float64 `protobuf:"fixed64,5,opt,name=ply_contraction_percent,json=plyContractionPercent,proto3,oneof" json:"ply_contraction_percent,omitempty"`
-	// The gauge of the pattern that it is for.
+	// The gauge of the pattern that it is for, of which the stitches count. At most one of
+	// gauge and stitch_gauge.
 	Gauge *Gauge `protobuf:"bytes,6,opt,name=gauge,proto3" json:"gauge,omitempty"`
 	// Metres of finished yarn wanted, 1 to 1,000,000. At most one of wanted_m and
 	// wanted_g.
@@ -362,6 +364,8 @@ type PlanHandspunRequest struct {
 	// which its turns follow in the same way. Needs wheel. Not together with
 	// ply_twist_per_cm, nor for one ply.
 	PlyTreadlesPerDraft *float64 `protobuf:"fixed64,14,opt,name=ply_treadles_per_draft,json=plyTreadlesPerDraft,proto3,oneof" json:"ply_treadles_per_draft,omitempty"`
+	// The same where the rows are not known.
+	StitchGauge *StitchGauge `protobuf:"bytes,15,opt,name=stitch_gauge,json=stitchGauge,proto3" json:"stitch_gauge,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -492,6 +496,13 @@ func (x *PlanHandspunRequest) GetPlyTreadlesPerDraft() float64 {
 		return *x.PlyTreadlesPerDraft
 	}
 	return 0
+}
+
+func (x *PlanHandspunRequest) GetStitchGauge() *StitchGauge {
+	if x != nil {
+		return x.StitchGauge
+	}
+	return nil
 }
 
 func (x *PlanHandspunRequest) GetFields() []string {
@@ -714,15 +725,16 @@ type PlanHandspunResponse struct {
 	//   - MIXED_TWIST, at plies: they are not all spun the same way, so that plying
 	//     takes twist out of some and adds it to the others.
 	//   - NOT_BALANCED, at ply_twist_per_cm or ply_treadles_per_draft: it is outside of the
-	//     range in which yarns are balanced.
+	//     range in which yarns are balanced, or the singles' turns undo one another, and none is.
 	//   - LITTLE_TWIST, at plies: an angle below 15 degrees; it may drift apart.
 	//   - MUCH_TWIST, at plies, ply_twist_per_cm or ply_treadles_per_draft: an angle above 40
-	//     degrees, of a single or of the plying; it will be hard.
+	//     degrees, of a single or of the plying; it will be hard. Above some 50 it kinks and is
+	//     no longer round.
 	//   - UNSPUN, at plies: plying takes all the turns out of one of them, which lies
 	//     straight or comes apart.
 	//   - BEYOND_BANDS, at plies: the yarn is outside of 80 to 500 m to 100 g, so that its
 	//     usual gauge is a guess; lace is knit far more loosely.
-	//   - OFF_GAUGE, at gauge: the yarn is not of the thickness that is usual for it.
+	//   - OFF_GAUGE, at gauge or stitch_gauge: the yarn is not of the thickness that is usual for it.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
@@ -1022,7 +1034,7 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x11preparing_percent\x18\x02 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00$@\x19\x00\x00\x00\x00\x00\x00N@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00$@H\x00R\x10preparingPercent\x88\x01\x01\x12b\n" +
 	"\x10spinning_percent\x18\x03 \x01(\x01B2\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00D@)\x00\x00\x00\x00\x00\x00\x00\x00\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00\x14@H\x01R\x0fspinningPercent\x88\x01\x01B\x14\n" +
 	"\x12_preparing_percentB\x13\n" +
-	"\x11_spinning_percent\"\x84\n" +
+	"\x11_spinning_percent\"\xdd\n" +
 	"\n" +
 	"\x13PlanHandspunRequest\x129\n" +
 	"\x05plies\x18\x01 \x03(\v2\x14.knitmath.v1.SpunPlyB\r\xe0A\x02\xbaH\a\x92\x01\x04\b\x01\x10\bR\x05plies\x12T\n" +
@@ -1039,10 +1051,13 @@ const file_knitmath_v1_handspun_proto_rawDesc = "" +
 	"\x05wheel\x18\v \x01(\v2\x1a.knitmath.v1.SpinningWheelB\x03\xe0A\x01R\x05wheel\x12,\n" +
 	"\fwith_outline\x18\f \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x12]\n" +
 	"\fdisplay_unit\x18\r \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12_\n" +
-	"\x16ply_treadles_per_draft\x18\x0e \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?H\x06R\x13plyTreadlesPerDraft\x88\x01\x01\x124\n" +
-	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\x19\xbaH\x16\"\x14\n" +
+	"\x16ply_treadles_per_draft\x18\x0e \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\"@\x19\x00\x00\x00\x00\x00\x88\xc3@)\x9a\x99\x99\x99\x99\x99\xb9?H\x06R\x13plyTreadlesPerDraft\x88\x01\x01\x12@\n" +
+	"\fstitch_gauge\x18\x0f \x01(\v2\x18.knitmath.v1.StitchGaugeB\x03\xe0A\x01R\vstitchGauge\x124\n" +
+	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:0\xbaH-\"\x14\n" +
 	"\bwanted_m\n" +
-	"\bwanted_gB\x16\n" +
+	"\bwanted_g\"\x15\n" +
+	"\x05gauge\n" +
+	"\fstitch_gaugeB\x16\n" +
 	"\x14_twist_angle_degreesB\x13\n" +
 	"\x11_ply_twist_per_cmB\x1a\n" +
 	"\x18_ply_contraction_percentB\v\n" +
@@ -1139,11 +1154,12 @@ var file_knitmath_v1_handspun_proto_goTypes = []any{
 	(Spinning)(0),                // 10: knitmath.v1.Spinning
 	(*Gauge)(nil),                // 11: knitmath.v1.Gauge
 	(DisplayUnit)(0),             // 12: knitmath.v1.DisplayUnit
-	(*Twist)(nil),                // 13: knitmath.v1.Twist
-	(*YarnRange)(nil),            // 14: knitmath.v1.YarnRange
-	(*Notice)(nil),               // 15: knitmath.v1.Notice
-	(*Source)(nil),               // 16: knitmath.v1.Source
-	(*Outline)(nil),              // 17: knitmath.v1.Outline
+	(*StitchGauge)(nil),          // 13: knitmath.v1.StitchGauge
+	(*Twist)(nil),                // 14: knitmath.v1.Twist
+	(*YarnRange)(nil),            // 15: knitmath.v1.YarnRange
+	(*Notice)(nil),               // 16: knitmath.v1.Notice
+	(*Source)(nil),               // 17: knitmath.v1.Source
+	(*Outline)(nil),              // 18: knitmath.v1.Outline
 }
 var file_knitmath_v1_handspun_proto_depIdxs = []int32{
 	8,  // 0: knitmath.v1.SpunPly.count:type_name -> knitmath.v1.YarnCount
@@ -1154,25 +1170,26 @@ var file_knitmath_v1_handspun_proto_depIdxs = []int32{
 	3,  // 5: knitmath.v1.PlanHandspunRequest.losses:type_name -> knitmath.v1.FibreLosses
 	2,  // 6: knitmath.v1.PlanHandspunRequest.wheel:type_name -> knitmath.v1.SpinningWheel
 	12, // 7: knitmath.v1.PlanHandspunRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	13, // 8: knitmath.v1.PliedSingle.twist:type_name -> knitmath.v1.Twist
-	14, // 9: knitmath.v1.SampleCheck.expected:type_name -> knitmath.v1.YarnRange
-	15, // 10: knitmath.v1.PlanHandspunResponse.notices:type_name -> knitmath.v1.Notice
-	16, // 11: knitmath.v1.PlanHandspunResponse.sources:type_name -> knitmath.v1.Source
-	5,  // 12: knitmath.v1.PlanHandspunResponse.plies:type_name -> knitmath.v1.PliedSingle
-	14, // 13: knitmath.v1.PlanHandspunResponse.wraps_per_cm:type_name -> knitmath.v1.YarnRange
-	13, // 14: knitmath.v1.PlanHandspunResponse.twist:type_name -> knitmath.v1.Twist
-	14, // 15: knitmath.v1.PlanHandspunResponse.balanced_per_cm:type_name -> knitmath.v1.YarnRange
-	14, // 16: knitmath.v1.PlanHandspunResponse.gauge_stitches:type_name -> knitmath.v1.YarnRange
-	0,  // 17: knitmath.v1.PlanHandspunResponse.fits:type_name -> knitmath.v1.GaugeFit
-	14, // 18: knitmath.v1.PlanHandspunResponse.fitting_metres_per_100_g:type_name -> knitmath.v1.YarnRange
-	14, // 19: knitmath.v1.PlanHandspunResponse.fibre_g:type_name -> knitmath.v1.YarnRange
-	6,  // 20: knitmath.v1.PlanHandspunResponse.samples:type_name -> knitmath.v1.SampleCheck
-	17, // 21: knitmath.v1.PlanHandspunResponse.outline:type_name -> knitmath.v1.Outline
-	22, // [22:22] is the sub-list for method output_type
-	22, // [22:22] is the sub-list for method input_type
-	22, // [22:22] is the sub-list for extension type_name
-	22, // [22:22] is the sub-list for extension extendee
-	0,  // [0:22] is the sub-list for field type_name
+	13, // 8: knitmath.v1.PlanHandspunRequest.stitch_gauge:type_name -> knitmath.v1.StitchGauge
+	14, // 9: knitmath.v1.PliedSingle.twist:type_name -> knitmath.v1.Twist
+	15, // 10: knitmath.v1.SampleCheck.expected:type_name -> knitmath.v1.YarnRange
+	16, // 11: knitmath.v1.PlanHandspunResponse.notices:type_name -> knitmath.v1.Notice
+	17, // 12: knitmath.v1.PlanHandspunResponse.sources:type_name -> knitmath.v1.Source
+	5,  // 13: knitmath.v1.PlanHandspunResponse.plies:type_name -> knitmath.v1.PliedSingle
+	15, // 14: knitmath.v1.PlanHandspunResponse.wraps_per_cm:type_name -> knitmath.v1.YarnRange
+	14, // 15: knitmath.v1.PlanHandspunResponse.twist:type_name -> knitmath.v1.Twist
+	15, // 16: knitmath.v1.PlanHandspunResponse.balanced_per_cm:type_name -> knitmath.v1.YarnRange
+	15, // 17: knitmath.v1.PlanHandspunResponse.gauge_stitches:type_name -> knitmath.v1.YarnRange
+	0,  // 18: knitmath.v1.PlanHandspunResponse.fits:type_name -> knitmath.v1.GaugeFit
+	15, // 19: knitmath.v1.PlanHandspunResponse.fitting_metres_per_100_g:type_name -> knitmath.v1.YarnRange
+	15, // 20: knitmath.v1.PlanHandspunResponse.fibre_g:type_name -> knitmath.v1.YarnRange
+	6,  // 21: knitmath.v1.PlanHandspunResponse.samples:type_name -> knitmath.v1.SampleCheck
+	18, // 22: knitmath.v1.PlanHandspunResponse.outline:type_name -> knitmath.v1.Outline
+	23, // [23:23] is the sub-list for method output_type
+	23, // [23:23] is the sub-list for method input_type
+	23, // [23:23] is the sub-list for extension type_name
+	23, // [23:23] is the sub-list for extension extendee
+	0,  // [0:23] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_handspun_proto_init() }

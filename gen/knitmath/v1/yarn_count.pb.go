@@ -224,7 +224,8 @@ type YarnCount struct {
 	// What the number is of, beside number.
 	NumberOf NumberOf `protobuf:"varint,5,opt,name=number_of,json=numberOf,proto3,enum=knitmath.v1.NumberOf" json:"number_of,omitempty"`
 	// How much shorter the twist of the ply has made the singles, in percent of their
-	// length before, 0 to 50. Where it is left out nothing is taken up, and a remark says so.
+	// length before, 0 to 50, of a count of several plies alone. Where it is left out nothing
+	// is taken up, and a remark says so.
 	ContractionPercent *float64 `protobuf:"fixed64,6,opt,name=contraction_percent,json=contractionPercent,proto3,oneof" json:"contraction_percent,omitempty"`
 	unknownFields      protoimpl.UnknownFields
 	sizeCache          protoimpl.SizeCache

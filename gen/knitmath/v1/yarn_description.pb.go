@@ -96,14 +96,16 @@ type DescribeYarnRequest struct {
 	OverCm *float64 `protobuf:"fixed64,4,opt,name=over_cm,json=overCm,proto3,oneof" json:"over_cm,omitempty"`
 	// The needle, in mm, 0.5 to 50.
 	NeedleMm *float64 `protobuf:"fixed64,5,opt,name=needle_mm,json=needleMm,proto3,oneof" json:"needle_mm,omitempty"`
-	// How it was spun. Default worsted.
+	// How it was spun. Default worsted, as most yarn is that is sold.
 	Spinning Spinning `protobuf:"varint,6,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
-	// Turns to the cm, 0.01 to 100. Needs count or put_up.
+	// Turns to the cm, of a plied yarn those of its plies, 0.01 to 100. Refused where they
+	// would stand at more than 70.5 degrees, which no yarn takes. Needs count or put_up.
 	TwistPerCm *float64 `protobuf:"fixed64,7,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,8,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
-	// Which way it is twisted. Default Z. Needs twist_per_cm.
+	// Which way it is twisted. Default Z, and S where the count is of several plies, which
+	// turn against their singles. Needs twist_per_cm.
 	TwistDirection TwistDirection `protobuf:"varint,9,opt,name=twist_direction,json=twistDirection,proto3,enum=knitmath.v1.TwistDirection" json:"twist_direction,omitempty"`
 	// Whether to send the outline too. Default false.
 	WithOutline bool `protobuf:"varint,10,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
@@ -298,6 +300,9 @@ type DescribeYarnResponse struct {
 	//   - WRAPS_UNEXPECTED, at wraps_per_inch: yarn of this count is wrapped otherwise.
 	//   - NOMINAL_GAUGE, at stitches: a category holds only because 4 in are taken for 10 cm.
 	//   - NEEDLE_UNUSUAL, at needle_mm: the needle is outside the range of the category.
+	//   - MUCH_TWIST, at twist_per_cm: an angle above 50 degrees, where a yarn kinks and is no
+	//     longer round.
+	//   - DIRECTION_ASSUMED, at twist_direction: it is not given; the remark says what was taken.
 	//   - OTHER_READING, at count.notation: some would read it the other way round.
 	//   - FILAMENTS, at count.notation: a number behind a stroke is taken for filaments.
 	//   - FINISHED_COUNT, at count.system: plied spun silk has the finished yarn's number.

@@ -84,7 +84,7 @@ func (x Spinning) Number() protoreflect.EnumNumber {
 type TwistDirection int32
 
 const (
-	// Not said: Z for singles, and for a ply against its singles.
+	// Not said: Z for singles, and a ply turns against its singles.
 	TwistDirection_TWIST_DIRECTION_UNSPECIFIED TwistDirection = 0
 	// S: to the left, widdershins at the wheel.
 	TwistDirection_TWIST_DIRECTION_S TwistDirection = 1
@@ -139,7 +139,8 @@ type Twist struct {
 	Factor float64 `protobuf:"fixed64,3,opt,name=factor,proto3" json:"factor,omitempty"`
 	// Twist multiplier: turns to the inch / sqrt(cotton count).
 	Multiplier float64 `protobuf:"fixed64,4,opt,name=multiplier,proto3" json:"multiplier,omitempty"`
-	// Angle of the fibres at the surface to the yarn, in degrees, with the diameter of
+	// Angle at the surface of the fibres of a single, or of the plies of a plied yarn, to its
+	// length, in degrees, with the diameter of
 	// the answer: tan = pi x diameter x turns.
 	AngleDegrees float64 `protobuf:"fixed64,5,opt,name=angle_degrees,json=angleDegrees,proto3" json:"angle_degrees,omitempty"`
 	// S or Z.
