@@ -36,14 +36,16 @@ func (p *parser) partStitches() bool {
 	if p.tokens[i].is("across", "over") {
 		i++
 	}
-	for p.tokens[i].is("the", "all") {
+	these := false
+	for p.tokens[i].is("the", "all", "these", "those") {
+		these = these || p.tokens[i].is("these", "those")
 		i++
 	}
 	if i == p.next {
 		return false
 	}
 	end := p.ofPart(i)
-	if end == 0 || end == i || !p.tokens[end].stitches() {
+	if end == 0 || end == i && !these || !p.tokens[end].stitches() {
 		return false
 	}
 	p.next = end + 1

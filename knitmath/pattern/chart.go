@@ -8,6 +8,10 @@ func (p *parser) inFabric() bool {
 		p.next++
 		p.accept("the")
 		at := p.peek().span
+		if p.peek().row() && p.ahead(1).kind == tokenNumber && p.ahead(2).is("of", "from") {
+			p.next += 3
+			p.accept("the")
+		}
 		if p.chartAhead() {
 			p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
 			return true

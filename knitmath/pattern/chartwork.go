@@ -25,7 +25,7 @@ func (p *parser) charted(line *Line) bool {
 		return false
 	}
 	save, found, listed, named := p.next, p.found.mark(), p.listed, p.named
-	var c chartSaid
+	c := chartSaid{named: p.underChart(save)}
 	ok := true
 	for ok && p.next < end {
 		ok = p.chartPart(&c)
@@ -53,12 +53,12 @@ func (p *parser) charted(line *Line) bool {
 
 // chartClause is the end of a sentence from token i in which a chart is named, 0 if none is.
 func (p *parser) chartClause(i int) int {
-	chart := false
+	chart := p.underChart(i)
 	for n := 0; n < 48; n++ {
 		p.looked++
 		t := &p.tokens[i]
 		switch {
-		case p.endsAt(i), p.claimAt(i) && t.kind == tokenMark:
+		case p.endsAt(i), t.kind == tokenMark && p.claimAt(i) && !p.timesAfterBracket(i):
 			if !chart {
 				return 0
 			}
@@ -73,11 +73,35 @@ func (p *parser) chartClause(i int) int {
 	return 0
 }
 
+// timesAfterBracket reports whether "(10 sts) 5 times" stands at token i: a repeat, and no count.
+func (p *parser) timesAfterBracket(i int) bool {
+	for n := i; n < i+5 && p.tokens[i].is("("); n++ {
+		if p.tokens[n].is(")") {
+			return p.tokens[n+1].kind == tokenNumber && p.tokens[n+2].is("times", "repeats", "reps")
+		}
+	}
+	return false
+}
+
+// underChart reports whether a chart is named before the colon at which token i stands: "Chart A: work
+// Rnds 1-9".
+func (p *parser) underChart(i int) bool {
+	if i < 2 || !p.tokens[i-1].is(":") {
+		return false
+	}
+	for n := i - 2; n >= 0 && n > i-8 && !p.endsAt(n); n-- {
+		if p.tokens[n].is("chart") {
+			return true
+		}
+	}
+	return false
+}
+
 // chartWords are words with which it is said how a chart is worked.
 var chartWords = wordSet(`work follow knit beg beginning reading working cont continue using from of in the a its on over across around all
 	round to at each end chart charts row rows rnd rnds rounds right left ws rs with starting as set and then patt pattern motif
 	placing repeating repeat rep reps repeats between red black lines line marked side sides st sts stitch stitches centre center foll
-	following next page only bottom top working every even odd thus through centered centred section main body`)
+	multiple following next page only bottom top working every even odd thus through centered centred section main body`)
 
 // chartPart reads one part of such a sentence.
 func (p *parser) chartPart(c *chartSaid) bool {
@@ -137,7 +161,8 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 			c.rows = n
 		}
 	case p.peek().stitches():
-		repeats := dash || p.tokens[p.next-2].is("its", "the") && p.anyOf(max(p.next-4, 0), p.next, "repeating", "rep", "repeat")
+		repeats := dash || p.anyOf(max(p.next-4, 0), p.next, "multiple") ||
+			p.tokens[p.next-2].is("its", "the") && p.anyOf(max(p.next-4, 0), p.next, "repeating", "rep", "repeat")
 		p.next++
 		switch {
 		case repeats && c.repeat == nil:
@@ -152,6 +177,9 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 		}
 	case p.accept("times", "time", "repeats", "reps"):
 		c.times = n
+		if c.over != nil && c.repeat == nil && p.peek().is("around", "across") && len(c.over) == 1 { // "chart (10 sts) 5 times around"
+			c.repeat, c.over = c.over, nil
+		}
 	default:
 		return false
 	}

@@ -17,7 +17,7 @@ func (p *parser) direction(line *Line) bool {
 	}
 	save, found, before := p.next, p.found.mark(), line.info
 	for _, read := range [...]reader{(*parser).fabricRows, (*parser).bareRepeat, (*parser).charted, (*parser).contInThisWay,
-		(*parser).changeThisWay, (*parser).onTheseAlone} {
+		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone} {
 		if read(p, line) {
 			return true
 		}
@@ -170,9 +170,13 @@ func (p *parser) passing(line *Line) bool {
 		}
 		if first.is("place") && (p.acceptAny(eitherSide)) {
 			p.accept("the")
-			p.accept("centre", "center", "central", "middle")
-			if p.number() != nil {
-				p.accept("st", "sts", "stitches")
+			centre := p.accept("centre", "center", "central", "middle")
+			n := p.number()
+			if p.accept("st", "sts", "stitch", "stitches"); n == nil {
+				n = one
+			}
+			if centre && p.clauseEnds() {
+				line.info.centre = without(n)
 			}
 		}
 	case "divide", "distribute", "arrange":

@@ -19,6 +19,9 @@ type evenWork struct {
 // Leaf lace twice".
 func (p *parser) even(line *Line) bool {
 	info := &line.info
+	if stop := p.asFollows(p.next, p.sentenceEnd(p.next)); stop != 0 && !p.onlyRows && !p.anyNumber(p.next, stop) {
+		return false
+	}
 	w := evenWork{verb: p.peek(), from: p.peek().span}
 	p.next++
 	if w.verb.is("work", "cont", "continue", "knit", "keep") {
@@ -215,7 +218,7 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	case ofFabric != 0 && p.tokens[ofFabric].row():
 		w.even = true
 		more = ofFabric
-	case p.tokens[more].is("ridge", "ridges") && w.even, ofFabric > more && p.tokens[ofFabric-1].is("ridge", "ridges"):
+	case p.tokens[more].is("ridge", "ridges"), ofFabric > more && p.tokens[ofFabric-1].is("ridge", "ridges"):
 		n := p.number()
 		if n == nil {
 			info.kind = lineUnread
@@ -223,6 +226,9 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 		}
 		p.reading(p.peek().span, "a ridge is read as two rows")
 		p.next = max(more+1, ofFabric)
+		if p.peek().is("of", "in") && p.fabricEnd(p.next+1) != 0 {
+			p.next = p.fabricEnd(p.next + 1)
+		}
 		info.counts, w.counted, w.even = p.timesEach(without(n), 2), true, true
 		return true
 	default:

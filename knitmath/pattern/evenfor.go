@@ -85,8 +85,16 @@ func (p *parser) bracketMeasure() bool {
 // again, from the first of them.
 func (p *parser) inThatWay(info *lineInfo) bool {
 	end := p.phraseEnd(p.next, thoseWays)
+	if end == 0 {
+		return false
+	}
+	if last := len(p.piece.Lines) - 1; last >= 0 && p.piece.Lines[last].rules() && p.piece.Lines[last].info.every == everyAll {
+		p.next = end
+		info.kind, info.lines, info.afresh = lineRepeat, []int16{int16(last)}, true // "Every row: ..."
+		return true
+	}
 	n := p.rowsInSet()
-	if end == 0 || n == 0 {
+	if n == 0 {
 		return false
 	}
 	p.next = end

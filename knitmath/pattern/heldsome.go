@@ -43,6 +43,33 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 	return n, all, held, true
 }
 
+// firstAndLast reads "the first 10 and last 10 sts", "first and last 10 sts": both together.
+func (p *parser) firstAndLast() (n []int, all, held, ok bool) {
+	save, found := p.next, p.found.mark()
+	p.accept("the")
+	if p.accept("first") {
+		first := p.number()
+		if first != nil {
+			p.accept("st", "sts", "stitches")
+		}
+		if p.accept("and") {
+			p.accept("the")
+			if p.accept("last") {
+				last := p.number()
+				if first == nil {
+					first = last
+				}
+				if last != nil && p.accept("st", "sts", "stitches") {
+					return added(without(first), without(last), p.sizes), false, false, true
+				}
+			}
+		}
+	}
+	p.next = save
+	p.found.rewind(found)
+	return nil, false, false, false
+}
+
 // heldSts is the index of a number of stitches at token i, "rem 30 sts", "30 held sts";
 // 0 if there is none.
 func (p *parser) heldSts(i int) int {

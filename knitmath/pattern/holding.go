@@ -2,7 +2,7 @@ package pattern
 
 // puttingAside says that stitches leave the needle and are kept.
 var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold", "needle", "needles", "scrap", "waste", "spare", "cord",
-	"stitch-holder"}
+	"stitch-holder", "pins", "holders,", "threads", "lengths"}
 
 // holding reads "place next 20 sts on holder", "leave rem 38 sts on waste yarn",
 // "return 30 held sts to needle", "sl these 12 sts onto a spare needle".
@@ -14,7 +14,10 @@ func (p *parser) holding(line *Line) bool {
 	if p.tokens[verbAt].is("return", "returning") && p.peek().is("to") && p.takingRest(line, p.next+1) {
 		return true
 	}
-	n, all, held, ok := p.someStitches()
+	n, all, held, ok := p.firstAndLast()
+	if !ok {
+		n, all, held, ok = p.someStitches()
+	}
 	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
 		ok, all = true, true
 	}
@@ -134,8 +137,8 @@ func (p *parser) asideAt(i int) bool {
 		return p.tokens[i-1].is("spare", "their", "resting", "cable", "holding", "extra", "another", "separate", "second")
 	case t.is("yarn", "thread"):
 		return p.tokens[i-1].is("waste", "scrap", "spare", "of", "contrast", "a", "contrasting", "onto", "on")
-	case t.is("pin"):
-		return p.tokens[i-1].is("safety", "a")
+	case t.is("pin", "pins"):
+		return p.tokens[i-1].is("safety", "a", "stitch")
 	}
 	return true
 }

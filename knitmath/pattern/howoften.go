@@ -30,6 +30,9 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	case p.peek().is("until", "to", "till", "til", "for"):
 		return p.repeatUntil(info)
 	}
+	if end, _ := p.sizedEnd(p.next + 1); p.peek().is(",") && end != 0 && p.tokens[end].is("times", "time", "more") {
+		p.next++ // "rep Rows 1-4, 3 times more"
+	}
 	n, total, more := p.manyTimes()
 	switch {
 	case n != nil:

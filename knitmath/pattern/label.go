@@ -94,6 +94,8 @@ func (p *parser) rowNumbersEnd(i int) int {
 		}
 		i = end
 		switch {
+		case p.tokens[i].is(",") && p.tokens[i+2].is("times", "time", "more"):
+			return i
 		case p.tokens[i].is(",", "and", "&", "+") && p.tokens[i+1].kind == tokenNumber && p.ordinalEnd(i+1) == 0:
 			i++
 		case p.tokens[i].is(",") && p.tokens[i+1].is("and", "&") && p.tokens[i+2].kind == tokenNumber:

@@ -85,7 +85,7 @@ func (p *parser) leadEnd(i int) int {
 			skip = true
 		case skip && p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && !t.is("a", "an", "the"):
 			skip = false
-		case t.kind == tokenNewline:
+		case t.kind == tokenNewline, t.is("cast", "bind") && p.tokens[n+1].is("on", "off") && p.castAt(n) == 0 && p.tokens[n+2].kind == tokenWord:
 		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")) && !(with && n == i+1 && t.is(worksWith...)):
 			return n
 		}

@@ -51,7 +51,7 @@ func (p *parser) joinPassed(line *Line) bool {
 	}
 	last := &p.piece.Lines[n-1]
 	if last.info.forSizes != line.info.forSizes || last.info.at.end > line.info.at.start ||
-		last.info.tellsPart || line.info.tellsPart {
+		last.info.tellsPart || line.info.tellsPart || last.info.centre != nil || line.info.centre != nil {
 		return false
 	}
 	last.info.at = last.info.at.to(line.info.at)

@@ -38,6 +38,18 @@ func (m *marks) turnBack(total int64) {
 	}
 }
 
+// markCentre places markers on either side of so many stitches in the middle of the needle; false
+// where they have no middle.
+func (r *runner) markCentre(n int64) bool {
+	total := r.now.total()
+	if !r.known || r.now.behind != 0 || n < 1 || n >= total || (total-n)%2 != 0 || r.marks.lost || r.marks.count > 0 {
+		return false
+	}
+	r.marks.add((total - n) / 2)
+	r.marks.add((total + n) / 2)
+	return true
+}
+
 func (r *runner) loseMarks() { r.marks = marks{lost: r.marks.lost || r.marks.count > 0} }
 
 // walkOn works a row in which markers matter: it is walked through, from marker to

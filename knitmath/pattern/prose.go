@@ -18,6 +18,12 @@ func (p *parser) prose(line *Line) bool {
 		return p.bracketed(line)
 	}
 	end := p.sentenceEnd(i)
+	if alike := p.phraseEnd(i, allAlike); alike != 0 && p.endsAt(alike) {
+		p.next = alike
+		p.passed(t.span.to(p.last()))
+		line.info.kind = linePassed
+		return true
+	}
 	if stop := p.asFollows(i, end); stop != 0 {
 		p.next = stop
 		p.passed(t.span.to(p.last()))
@@ -105,6 +111,11 @@ func (p *parser) flatSaid(i, end int) bool {
 var flatWays = wordings("is worked flat", "is worked back and forth", "are worked flat", "are worked back and forth", "work back and forth",
 	"work flat", "is now worked flat", "is now worked back and forth", "is worked in rows", "is knit flat", "working back and forth",
 	"working flat", "is knitted flat", "worked flat from here", "do not join")
+
+// allAlike say that what was written is worked in every row.
+var allAlike = wordings("every row the same", "every row alike", "every rnd the same", "every rnd alike", "every round the same",
+	"every round alike", "each row the same", "each row alike", "every row is the same", "every rnd is the same", "every row is worked alike",
+	"all rows the same", "every following row the same", "every row like this", "every row as this")
 
 // tells reports whether a sentence that begins with words not known to be harmless tells
 // something, and is neither a row nor a direction.

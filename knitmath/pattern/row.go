@@ -40,13 +40,15 @@ func (p *parser) rowClaims(line *Line) bool {
 	for line.ClaimedStitches != nil && p.passParts(line) || p.remarkEnd(p.next) != 0 {
 		p.next = max(p.next, p.remarkEnd(p.next))
 	}
+	p.changeBeside(line)
 	for p.peek().is(",", ";", "and", "then", ":") {
 		p.next++
 	}
+	p.changeBeside(line)
 	if p.claimAhead() && line.ClaimedStitches == nil && !p.claim(line) {
 		return false
 	}
-	if p.accept(".") && p.claimAhead() && line.ClaimedStitches == nil && line.ClaimedChangeStitches == nil {
+	if p.accept(".") && p.claimAhead() && line.ClaimedStitches == nil {
 		if !p.claim(line) {
 			return false
 		}

@@ -12,6 +12,8 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 		}
 		info.ranges = append(info.ranges, r)
 		switch {
+		case p.peek().is(",") && p.ahead(2).is("times", "time", "more"): // "Rows 1-4, 3 times more"
+			return true
 		case p.peek().is(",", "and", "&", "+") && p.ahead(1).kind == tokenNumber && p.ordinalEnd(p.next+1) == 0:
 			p.next++
 		case p.peek().is(",") && p.ahead(1).is("and", "&") && p.ahead(2).kind == tokenNumber:

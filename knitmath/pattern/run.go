@@ -129,6 +129,9 @@ func (r *runner) line(i int) {
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 		r.compareAlone(i)
 	case linePassed:
+		if info.centre != nil && r.markCentre(int64(at(info.centre, r.size))) {
+			return
+		}
 		r.placed = r.placed || info.places
 		r.turnSaid = r.turnSaid || info.turnsWork
 		if info.onThese {

@@ -192,7 +192,7 @@ func (p *parser) nextRows(s *shapings) bool {
 		s.lead = nil // the next row of that side
 	}
 	switch {
-	case p.peek().is("every", "foll", "following") || p.peek().row():
+	case p.peek().is("every", "foll", "following") || p.peek().row() || p.someFollowing():
 		if p.peek().row() {
 			p.next++
 		}
@@ -239,7 +239,7 @@ func (p *parser) andEvery(s *shapings) bool {
 		if p.interval(s) {
 			return true
 		}
-	case p.accept("foll", "following"):
+	case p.someFollowing(), p.accept("foll", "following"):
 		var more shapings
 		at := p.last()
 		if p.followingRows(&more) {
@@ -255,6 +255,13 @@ func (p *parser) andEvery(s *shapings) bool {
 	return true
 }
 
+// someFollowing reports whether "5 foll alt rows" comes next, and turns to it as to "foll 5 alt rows".
+func (p *parser) someFollowing() bool {
+	end, _ := p.sizedEnd(p.next)
+	return end != 0 && p.tokens[end].is("foll", "following") &&
+		(p.tokens[end+1].is("alt", "alternate", "rows", "row", "rnds", "rs", "ws") || p.nthAhead(end+1))
+}
+
 // followingRows reads what stands after "foll": "6 (7) alt rows", "4th row", "alt row".
 func (p *parser) followingRows(s *shapings) bool {
 	if p.numberAhead() && !p.nthAhead(p.next) {
@@ -264,6 +271,7 @@ func (p *parser) followingRows(s *shapings) bool {
 		}
 		s.times = without(n)
 		s.interval = one
+		p.accept("foll", "following")
 		if !p.acceptRow() {
 			return p.interval(s)
 		}

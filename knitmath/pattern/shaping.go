@@ -34,7 +34,15 @@ func (p *parser) shapingSaid(line *Line) bool {
 	if p.peek().is("shape") {
 		return p.shapeTitle(line)
 	}
-	s.prefixed = p.shapedRow()
+	if s.prefixed = p.shapedRow(); s.prefixed && p.inEveryAt(p.next) { // "knit, increasing 1 st in every 12th st"
+		step, ok := p.inEvery()
+		if info.kind = lineShape; !ok {
+			info.kind = lineUnread
+		}
+		info.hidden = []Step{step}
+		info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
+		return true
+	}
 	if s.sign = p.changeSign(); s.sign == 0 {
 		return false
 	}

@@ -183,6 +183,7 @@ type lineInfo struct {
 	again         [2]int16 // the lines that are worked again, from and before
 	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
 	adapting      bool     // the rows are worked with as many plain stitches as there are
+	centre        []int    // markers are placed on either side of so many stitches in the middle
 	tellsPart     bool     // a sentence that only tells says the count of a part
 	saidChange    []int    // by how many stitches it says that the rows before, that go on, change the count; nil if not
 	allWorked     bool     // "until all sts have been worked"
