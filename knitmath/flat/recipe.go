@@ -107,14 +107,18 @@ func (p *piece) notices(off departed) []report.Notice {
 	}
 	remark(Cups, off.fewest, "fewer")
 	remark(Ruffles, off.most, "more")
-	even := p.form == FormDisc && p.in.Arrangement != ArrangementDoubling
+	even, what := p.form == FormDisc || p.form == FormSector, ": that is a tube, and no disc"
+	if p.form == FormSector {
+		what = ": that is a strip, and no part of a disc"
+	}
+	even = even && p.in.Arrangement != ArrangementDoubling
 	if tube := float64(p.start) / p.grows; even && tube > max(4, float64(p.rows)/4) {
 		given := "start_stitches"
 		if p.in.StartStitches == nil {
 			given = "wedge_count"
 		}
-		list = append(list, report.Notice{Reason: Ruffles, Field: given, Description: "up to round " +
-			strconv.Itoa(int(tube)) + " from the centre there are more stitches than lie flat: that is a tube, and no disc"})
+		list = append(list, report.Notice{Reason: Ruffles, Field: given, Description: "up to " + p.rowWord() + " " +
+			strconv.Itoa(int(tube)) + " from the centre there are more stitches than lie flat" + what})
 	}
 	if p.anyRow {
 		list = append(list, report.Notice{Reason: ShapedOnBothSides, Field: "gauge.rows",
@@ -122,4 +126,12 @@ func (p *piece) notices(off departed) []report.Notice {
 				"in garter stitch, of about 2 rows to a stitch, right-side rows are enough"})
 	}
 	return list
+}
+
+// rowWord is what a row is called.
+func (p *piece) rowWord() string {
+	if p.round {
+		return "round"
+	}
+	return "row"
 }

@@ -12,7 +12,8 @@ import (
 
 // farSize is how a question far off says how large a hand is.
 func farSize(rng *rand.Rand) (g *gauge.Gauge, stitches *int, cm *float64) {
-	g = &gauge.Gauge{Stitches: 14 + 20*rng.Float64(), Rows: 18 + 30*rng.Float64()}
+	g = &gauge.Gauge{}
+	g.Stitches, g.Rows = knittest.FarGauge(rng)
 	if stitches = knittest.Far(rng, MinHandStitches, MaxHandStitches); rng.IntN(3) == 0 {
 		return g, nil, knittest.Halves(knittest.Far(rng, 2*MinHandCm, 2*MaxHandCm))
 	}
@@ -37,13 +38,17 @@ func farThumb(rng *rand.Rand) (in ThumbInput) {
 	return in
 }
 
-// Whatever a refusal of a thumb or of a top says would do does, in thousands of questions far off.
+// Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
+// says would do does.
 func TestOffersDo(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 2))
 	refused, offered := 0, 0
 	for range knittest.Sweep(2000, 400) {
 		thumb := farThumb(rng)
-		if _, err := PlanThumb(thumb); err != nil {
+		if out, err := PlanThumb(thumb); err == nil {
+			checkThumb(t, thumb, out)
+			checkWords(t, append(out.Directions(), out.Summary()), out.Notices)
+		} else {
 			knittest.CheckInputError(t, err)
 			refused++
 			offered += min(knittest.CheckOffers(t, thumb, err, func(q ThumbInput) error { _, err := PlanThumb(q); return err }), 1)
@@ -51,7 +56,10 @@ func TestOffersDo(t *testing.T) {
 		top := MittenTopInput{Kind: TopKind(1 + rng.IntN(4)), EndStitches: knittest.Some(rng, 1, MaxHandStitches),
 			LengthRounds: knittest.Some(rng, 1, MaxHandRounds)}
 		top.Gauge, top.HandStitches, top.HandCm = farSize(rng)
-		if _, err := PlanMittenTop(top); err != nil {
+		if out, err := PlanMittenTop(top); err == nil {
+			checkTop(t, top, out)
+			checkWords(t, append(out.Directions(), out.Summary()), out.Notices)
+		} else {
 			knittest.CheckInputError(t, err)
 			refused++
 			offered += min(knittest.CheckOffers(t, top, err, func(q MittenTopInput) error { _, err := PlanMittenTop(q); return err }), 1)

@@ -65,7 +65,7 @@ func (m *mitten) unlikeHands(out MittenTop) []report.Notice {
 		return nil
 	}
 	return []report.Notice{{Reason: TopUnlikeHands, Field: "kind", Description: "the top is " + out.unit.Size(out.TopCm) + " high, " +
-		measure.Decimal(part, 2) + " times a quarter of the hand's circumference" + m.likelier(out, part)}}
+		measure.Decimal(max(part, 0.01), 2) + " times a quarter of the hand's circumference" + m.likelier(out, part)}}
 }
 
 // topNames are the kinds that are no round top, and not as short as can be.

@@ -18,6 +18,14 @@ func Far(rng *rand.Rand, least, most int) *int {
 	return Ptr(min(max(n, least), most))
 }
 
+// FarGauge is stitches and rows of any yarn, in one question of five of none.
+func FarGauge(rng *rand.Rand) (stitches, rows float64) {
+	if rng.IntN(5) == 0 {
+		return float64(*Far(rng, 1, 1000)), float64(*Far(rng, 1, 1000))
+	}
+	return 14 + 20*rng.Float64(), 18 + 30*rng.Float64()
+}
+
 // Some is such a number in one question of three, else nil.
 func Some(rng *rand.Rand, least, most int) *int {
 	if rng.IntN(3) > 0 {

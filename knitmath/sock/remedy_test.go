@@ -1,6 +1,7 @@
 package sock
 
 import (
+	"fmt"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -11,9 +12,14 @@ import (
 	"example.com/knitmath/knitmath/solid"
 )
 
+func farGauge(rng *rand.Rand) *gauge.Gauge {
+	var g gauge.Gauge
+	g.Stitches, g.Rows = knittest.FarGauge(rng)
+	return &g
+}
+
 func farHeel(rng *rand.Rand) HeelInput {
-	in := HeelInput{Kind: HeelKind(1 + rng.IntN(5)), Direction: Direction(1 + rng.IntN(2)), Gauge: &gauge.Gauge{Stitches: 14 + 20*rng.Float64(),
-		Rows: 18 + 30*rng.Float64()}, HeelStitches: knittest.Some(rng, MinHeel, MaxRound)}
+	in := HeelInput{Kind: HeelKind(1 + rng.IntN(5)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng), HeelStitches: knittest.Some(rng, MinHeel, MaxRound)}
 	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
 		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
 	}
@@ -37,8 +43,7 @@ func farHeel(rng *rand.Rand) HeelInput {
 }
 
 func farToe(rng *rand.Rand) ToeInput {
-	in := ToeInput{Kind: ToeKind(1 + rng.IntN(4)), Direction: Direction(1 + rng.IntN(2)), Gauge: &gauge.Gauge{Stitches: 14 + 20*rng.Float64(),
-		Rows: 18 + 30*rng.Float64()}}
+	in := ToeInput{Kind: ToeKind(1 + rng.IntN(4)), Direction: Direction(1 + rng.IntN(2)), Gauge: farGauge(rng)}
 	if in.RoundStitches = knittest.Far(rng, MinRound, MaxRound); rng.IntN(3) == 0 {
 		in.RoundStitches, in.FootCircumferenceCm = nil, knittest.Halves(knittest.Far(rng, 4, 200))
 		if rng.IntN(3) == 0 {
@@ -64,7 +69,8 @@ func farToe(rng *rand.Rand) ToeInput {
 	return in
 }
 
-// Whatever a refusal of a heel or of a toe says would do does, in thousands of questions far off.
+// Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
+// says would do does.
 func TestOffersDo(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 1))
 	refused, offered, asked, rules := 0, 0, 0, 0
@@ -77,12 +83,19 @@ func TestOffersDo(t *testing.T) {
 	}
 	for range knittest.Sweep(1200, 300) {
 		heel := farHeel(rng)
-		if _, err := PlanHeel(heel); err != nil {
+		if o, err := PlanHeel(heel); err == nil {
+			at := fmt.Sprintf("%+v", heel)
+			knitHeel(t, at, o)
+			checkWords(t, at, o, o.Notices)
+		} else {
 			count(err, knittest.CheckOffers(t, heel, err, func(q HeelInput) error { _, err := PlanHeel(q); return err }))
 		}
 		toe := farToe(rng)
-		_, err := PlanToe(toe)
+		o, err := PlanToe(toe)
 		if err == nil {
+			at := fmt.Sprintf("%+v", toe)
+			knitToe(t, at, o)
+			checkWords(t, at, o, o.Notices)
 			continue
 		}
 		count(err, knittest.CheckOffers(t, toe, err, func(q ToeInput) error { _, err := PlanToe(q); return err }))

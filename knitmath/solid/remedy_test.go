@@ -12,7 +12,9 @@ import (
 )
 
 func farGauge(rng *rand.Rand) *gauge.Gauge {
-	return &gauge.Gauge{Stitches: 14 + 20*rng.Float64(), Rows: 18 + 30*rng.Float64()}
+	var g gauge.Gauge
+	g.Stitches, g.Rows = knittest.FarGauge(rng)
+	return &g
 }
 
 func farCrown(rng *rand.Rand) CrownInput {
@@ -46,19 +48,37 @@ func farSolid(rng *rand.Rand) SolidInput {
 	return in
 }
 
-// Whatever a refusal of a crown or of a solid says would do does, in thousands of questions far off.
+// Of questions far off, with fields at their bounds among them, what is planned is knit, and what a refusal
+// says would do does.
 func TestOffersDo(t *testing.T) {
 	rng := rand.New(rand.NewPCG(14, 3))
-	refused, offered, inRounds := 0, 0, 0
+	refused, offered, inRounds, unmet := 0, 0, 0, 0
 	for range knittest.Sweep(600, 150) {
 		crown := farCrown(rng)
-		if _, err := PlanCrown(crown); err != nil {
+		if out, err := PlanCrown(crown); err == nil {
+			if crown.Gauge.Stitches < 14 || crown.Gauge.Stitches > 34 || crown.EndStitches != nil {
+				crown.HatStitches = &out.HatStitches // not every shape can be kept to
+			}
+			checkCrown(t, crown, out)
+			checkCrownWords(t, out)
+		} else {
 			knittest.CheckInputError(t, err)
 			refused++
 			offered += min(knittest.CheckOffers(t, crown, err, func(q CrownInput) error { _, err := PlanCrown(q); return err }), 1)
 		}
 		body := farSolid(rng)
-		if _, err := PlanSolid(body); err != nil {
+		if out, err := PlanSolid(body); err == nil {
+			knittest.CheckFinite(t, out)
+			if told(out.Notices, SurfaceUnmet) {
+				unmet++
+				continue
+			}
+			if area := 100 * out.WantedTotalStitches / body.Gauge.Stitches / body.Gauge.Rows; body.Way == WayRounds {
+				checkSolid(t, body, out, area)
+			} else {
+				checkWedges(t, body, out, area)
+			}
+		} else {
 			knittest.CheckInputError(t, err)
 			refused++
 			offered += min(knittest.CheckOffers(t, body, err, func(q SolidInput) error { _, err := PlanSolid(q); return err }), 1)
@@ -71,7 +91,7 @@ func TestOffersDo(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d refused, %d offered something, %d in rounds", refused, offered, inRounds)
+	t.Logf("%d refused, %d offered something, %d in rounds, %d off the surface", refused, offered, inRounds, unmet)
 	if offered*10 < refused*6 || inRounds == 0 {
 		t.Errorf("%d refused, %d offered something, %d in rounds", refused, offered, inRounds)
 	}

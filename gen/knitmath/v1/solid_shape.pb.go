@@ -810,6 +810,8 @@ type PlanSolidResponse struct {
 	//   - TOY_CARE: both ends are closed, so that it may become a toy; what to mind
 	//     then.
 	//   - SMALL_PART, at across_cm or points: it fits the cylinder for small parts.
+	//   - SURFACE_UNMET, at across_cm or points: all stitches together are over 2 % and over a stitch a
+	//     round more or fewer than the surface has; the description says by how much.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
