@@ -103,7 +103,8 @@ func TestEmbeddedInAFightingPage(t *testing.T) {
 	p.until(inside("yarn") + `?.textContent && ` + inside("taper") + `?.textContent`)
 	p.picture("embedded-fought")
 	for style, want := range map[string]string{"letterSpacing": "normal", "textTransform": "none", "whiteSpace": "normal",
-		"fontSize": "20.8px", "lineHeight": "29.12px", "textAlign": "start", "direction": "ltr", "cursor": "auto", "visibility": "visible", "position": "static"} {
+		"fontSize": "20.8px", "lineHeight": "29.12px", "textAlign": "start", "direction": "ltr",
+		"cursor": "auto", "visibility": "visible", "position": "static"} {
 		if got := p.text(`getComputedStyle(` + inside("taper") + `).` + style); got != want {
 			t.Errorf("%s is %s, want %s", style, got, want)
 		}
