@@ -176,6 +176,9 @@ func TestTyping(t *testing.T) {
 	p.until(faultOf("gauge.rows") + `=== 'Needs a value.'`)
 	p.run(typed("gauge.rows", "30"))
 	p.until(answered + ` && ` + faultOf("gauge.rows") + `=== ''`)
+	p.run(chromedp.Navigate(base + "/ask/gauge/computeCastOn?gauge.stitches=22&gauge.rows=thirty&width_cm=50"))
+	p.until(`document.querySelector('.asks') && ` + faultOf("gauge.rows") +
+		`=== 'Cannot be read as a number; it must be more than 0, and 1000 at the most.'`)
 	p.checked(true)
 }
 

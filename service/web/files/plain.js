@@ -62,6 +62,9 @@ export function plainFault({ reason, description = '' }, field, unit, names) {
     case reason === 'REQUIRED' && field !== undefined: return 'Needs a value.';
     case reason === 'OUT_OF_RANGE' && numbers && /^is \S+; must be from \S+ to \S+$/.test(description):
       return `Must be ${reach(field, unit)}.`;
+    // A link may have carried anything.
+    case numbers && description.startsWith('must be a finite number'):
+      return `Cannot be read as a number; it must be ${reach(field, unit)}.`;
     default: return sentence(named(description, names));
   }
 }
