@@ -3,25 +3,12 @@ package service
 import (
 	"bytes"
 	"compress/gzip"
-	"context"
-	"encoding/binary"
 	"io"
 	"maps"
-	"math/rand/v2"
 	"net/http"
-	"runtime"
 	"slices"
 	"strings"
 	"testing"
-
-	"google.golang.org/grpc"
-	"google.golang.org/grpc/codes"
-	"google.golang.org/grpc/credentials/insecure"
-	grpcgzip "google.golang.org/grpc/encoding/gzip"
-	"google.golang.org/grpc/stats"
-	"google.golang.org/grpc/status"
-
-	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 )
 
 // A question with a long answer, beside castOnPath with its short one.
@@ -156,135 +143,5 @@ func TestCompressedQuestions(t *testing.T) {
 		case c.code == 415 && (errorInfo(got.status(t)) != "UNSUPPORTED_MEDIA_TYPE" || got.header.Get("Accept-Encoding") != "gzip"):
 			t.Errorf("%s: %s, header %v", c.name, got.body, got.header)
 		}
-	}
-}
-
-// What a body inflates to is bounded like a body.
-func TestLargestCompressedBody(t *testing.T) {
-	server := start(t)
-	for extra, code := range map[int]int{0: 200, 1: 413} {
-		body := castOnBody + strings.Repeat(" ", maxQuestionBytes-len(castOnBody)+extra)
-		if got := server.send(t, "POST", castOnPath, compressed(t, body), "Content-Encoding", "gzip"); got.code != code {
-			t.Errorf("HTTP %d for %d bytes", got.code, len(body))
-		}
-	}
-	noise := make([]byte, 2*maxQuestionBytes)
-	chance := rand.NewChaCha8([32]byte{})
-	_, _ = chance.Read(noise)
-	if got := server.send(t, "POST", castOnPath, compressed(t, string(noise)), "Content-Encoding", "gzip"); got.code != 413 {
-		t.Errorf("HTTP %d for a body that is too long before it is inflated", got.code)
-	}
-}
-
-// A bomb is a body that is short, and endless when it is inflated. It is refused
-// by either face after no more of it than a question may have.
-func TestBombs(t *testing.T) {
-	server := start(t)
-	bomb := []byte(compressed(t, strings.Repeat(" ", 60<<20)))
-	if len(bomb) > maxQuestionBytes {
-		t.Fatalf("%d bytes are no bomb", len(bomb))
-	}
-	const most = 8 << 20 // of memory, for what is read, its buffers and the reply
-	var got reply
-	used := allocated(func() { got = server.send(t, "POST", castOnPath, string(bomb), "Content-Encoding", "gzip") })
-	if got.code != 413 || errorInfo(got.status(t)) != "BODY_TOO_LARGE" || used > most {
-		t.Errorf("JSON: HTTP %d %s, %d bytes of memory", got.code, got.body, used)
-	}
-	// A gRPC client would have to hold the whole of it first, so this is the
-	// protocol itself: one frame, flagged as compressed, with its length.
-	frame := append(binary.BigEndian.AppendUint32([]byte{1}, uint32(len(bomb))), bomb...)
-	transport := &http.Transport{Protocols: new(http.Protocols)}
-	transport.Protocols.SetUnencryptedHTTP2(true)
-	defer transport.CloseIdleConnections()
-	req, err := http.NewRequestWithContext(t.Context(), "POST",
-		"http://"+server.GRPCAddr().String()+"/knitmath.v1.GaugeService/ComputeCastOn", bytes.NewReader(frame))
-	if err != nil {
-		t.Fatal(err)
-	}
-	req.Header = http.Header{"Content-Type": {"application/grpc"}, "Te": {"trailers"}, "Grpc-Encoding": {"gzip"}}
-	var code string
-	used = allocated(func() {
-		resp, err := transport.RoundTrip(req)
-		if err != nil {
-			t.Error(err)
-			return
-		}
-		defer resp.Body.Close()
-		if _, err := io.Copy(io.Discard, resp.Body); err != nil {
-			t.Error(err)
-		}
-		code = resp.Header.Get("Grpc-Status") + resp.Trailer.Get("Grpc-Status")
-	})
-	if code != "8" || used > most { // RESOURCE_EXHAUSTED
-		t.Errorf("gRPC: status %q, %d bytes of memory", code, used)
-	}
-}
-
-// allocated is how much memory the whole process asks for while f runs.
-func allocated(f func()) uint64 {
-	var before, after runtime.MemStats
-	runtime.ReadMemStats(&before)
-	f()
-	runtime.ReadMemStats(&after)
-	return after.TotalAlloc - before.TotalAlloc
-}
-
-// payloads remembers how the last message of a client's calls came in.
-type payloads struct{ last *stats.InPayload }
-
-func (*payloads) TagRPC(ctx context.Context, _ *stats.RPCTagInfo) context.Context   { return ctx }
-func (*payloads) TagConn(ctx context.Context, _ *stats.ConnTagInfo) context.Context { return ctx }
-func (*payloads) HandleConn(context.Context, stats.ConnStats)                       {}
-func (p *payloads) HandleRPC(_ context.Context, s stats.RPCStats) {
-	if in, ok := s.(*stats.InPayload); ok {
-		p.last = in
-	}
-}
-
-// Over gRPC the client chooses: whoever compresses the question gets long answers
-// compressed, and short ones as they are.
-func TestCompressionOverGRPC(t *testing.T) {
-	server := start(t)
-	seen := &payloads{}
-	conn, err := grpc.NewClient(
-		server.GRPCAddr().String(),
-		grpc.WithTransportCredentials(insecure.NewCredentials()),
-		grpc.WithStatsHandler(seen),
-	)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer conn.Close()
-	gauge := &knitmathv1.Gauge{Stitches: 22, Rows: 30}
-	for _, c := range []struct {
-		name    string
-		options []grpc.CallOption
-		long    bool
-		want    bool
-	}{
-		{"long, not chosen", nil, true, false},
-		{"long", []grpc.CallOption{grpc.UseCompressor(grpcgzip.Name)}, true, true},
-		{"short", []grpc.CallOption{grpc.UseCompressor(grpcgzip.Name)}, false, false},
-	} {
-		if c.long {
-			_, err = knitmathv1.NewYokeServiceClient(conn).PlanCircularYoke(t.Context(),
-				&knitmathv1.PlanCircularYokeRequest{Gauge: gauge, BodyStitches: 200}, c.options...)
-		} else {
-			_, err = knitmathv1.NewGaugeServiceClient(conn).ComputeCastOn(t.Context(),
-				&knitmathv1.ComputeCastOnRequest{Gauge: gauge, WidthCm: new(50.0)}, c.options...)
-		}
-		if err != nil {
-			t.Fatalf("%s: %v", c.name, err)
-		}
-		in := seen.last
-		if (in.CompressedLength < in.Length) != c.want || (in.Length >= minCompressed) != c.long {
-			t.Errorf("%s: %d bytes sent for %d", c.name, in.CompressedLength, in.Length)
-		}
-	}
-	// Faults come whole to a client who compresses.
-	_, err = knitmathv1.NewGaugeServiceClient(conn).
-		ComputeCastOn(t.Context(), &knitmathv1.ComputeCastOnRequest{}, grpc.UseCompressor(grpcgzip.Name))
-	if status.Code(err) != codes.InvalidArgument {
-		t.Errorf("%v", err)
 	}
 }

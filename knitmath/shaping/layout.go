@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"example.com/knitmath/knitmath/spread"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // A layout is one way to lay the gaps of a spacing: blocks of gaps that repeat, and
@@ -150,114 +149,6 @@ func (r *reach) pass(gaps []spread.GapRun, times int) {
 
 // plain is how many stitches are left as they are.
 func (s spacing) plain() int { return s.start - 2*s.edge - s.k*s.op.Takes() }
-
-// steps writes a layout in the way that has fewest items: every change with the gap after it,
-// with the gap before it, or in repeats that have half a gap at either end, or a gap at one.
-func (s spacing) steps(l layout) []stitch.Step {
-	best := s.open(l)
-	if s.round || !s.closes(l) {
-		return best
-	}
-	between := l.blocks[0].last()
-	for _, before := range []int{between / 2, between - between/2, between, 0} {
-		after := between - before
-		outside, over := l.first-before, l.last-after
-		if outside < 0 || over < 0 || before > 0 && outside > 0 && (outside != s.edge || over != s.edge) {
-			continue // stitches before a repeat that begins with some are told as one
-		}
-		if after > 0 && before > 0 && over > max(1, s.edge) {
-			continue // nor is more than one told beside stitches that a repeat ends with
-		}
-		if steps := s.closed(l, before); stitch.RowOf(steps...).Items() < stitch.RowOf(best...).Items() {
-			best = steps
-		}
-	}
-	return best
-}
-
-// closes reports whether a flat layout is a repeat, and the same again without its last gap:
-// then it is a whole number of times what lies between two such gaps, with a part of one
-// at either end.
-func (s spacing) closes(l layout) bool {
-	if s.round || len(l.blocks) == 0 || l.blocks[0].gaps[len(l.blocks[0].gaps)-1].Times != 1 {
-		return false
-	}
-	inner := l.blocks[0].gaps[:len(l.blocks[0].gaps)-1]
-	if len(l.blocks) == 1 {
-		return len(inner) == 0 && l.blocks[0].first() > 0
-	}
-	return len(inner) > 0 && l.blocks[1].times == 1 && slices.Equal(l.blocks[1].gaps, inner)
-}
-
-// closed writes a layout that closes, with so many stitches before the first change of what is
-// repeated.
-func (s spacing) closed(l layout, before int) []stitch.Step {
-	repeat := l.blocks[0]
-	last := len(repeat.gaps) - 1
-	once := layout{first: before, last: repeat.gaps[last].Stitches - before}
-	for _, g := range repeat.gaps[:last] {
-		once.blocks = append(once.blocks, equal(g.Stitches, g.Times))
-	}
-	var steps []stitch.Step
-	if over := l.first - once.first; over > 0 {
-		steps = append(steps, stitch.Do(s.plainOp(), over))
-	}
-	steps = append(steps, stitch.Repeat(repeat.times+1, s.open(once)...))
-	if over := l.last - once.last; over > 0 {
-		steps = append(steps, stitch.Do(s.plainOp(), over))
-	}
-	return steps
-}
-
-// open writes every change with the gap after it, or with the gap before it.
-func (s spacing) open(l layout) []stitch.Step {
-	before := l.blocks
-	if !s.round {
-		before = appendBlock(make([]block, 0, len(l.blocks)+1), equal(l.first, 1))
-		for _, b := range l.blocks {
-			before = appendBlock(before, b)
-		}
-	}
-	gapFirst := s.appendLayout(make([]stitch.Step, 0, 2*len(before)+1), before, s.plainThenChange)
-	if l.last > 0 {
-		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
-	}
-	gapFirst = joined(gapFirst)
-	if s.round {
-		return gapFirst
-	}
-	var changeFirst []stitch.Step
-	if l.first > 0 {
-		changeFirst = append(changeFirst, stitch.Do(s.plainOp(), l.first))
-	}
-	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, equal(l.last, 1)), s.changeThenPlain))
-	// Of two that are as easy a row rather begins with its repeat.
-	inRepeat := len(l.blocks) == 1 && l.blocks[0].single() && l.blocks[0].first() == l.first
-	if more := stitch.RowOf(changeFirst...).Items() - stitch.RowOf(gapFirst...).Items(); more > 0 || more == 0 && inRepeat {
-		return gapFirst
-	}
-	return changeFirst
-}
-
-// appendLayout writes blocks as repeats.
-func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int) []stitch.Step) []stitch.Step {
-	for _, b := range blocks {
-		if b.single() {
-			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, unit(b.first()))
-			continue
-		}
-		once := make([]stitch.Step, 0, 2*len(b.gaps))
-		for _, g := range b.gaps {
-			once = s.appendRepeat(once, g, unit(g.Stitches))
-		}
-		once = joined(once)
-		if b.times > 1 {
-			once = []stitch.Step{stitch.Repeat(b.times, once...)}
-		}
-		steps = append(steps, once...)
-	}
-	return steps
-}
 
 // departureOf is the same of a spacing that is laid. A mirrored round, whose first
 // change follows on half a gap and whose last is followed by the other, is taken from

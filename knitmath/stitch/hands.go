@@ -219,61 +219,6 @@ func (w *worker) hidden(op Op, first, second loop) bool {
 	return second.kind == shortYOLoop && second.onWrong == (w.Side() == WrongSide)
 }
 
-// bindOff takes one stitch off and leaves none, as the table counts it: the
-// stitch passed over the next one and the last one fastened off come to the same.
-func (w *worker) bindOff(Op) *RowError {
-	l, fault := w.next(BindOff)
-	if fault != nil {
-		return fault
-	}
-	if reason := w.unfit(BindOff, needle{l}); reason != "" {
-		return w.fault(BindOff, 1, reason)
-	}
-	l = w.take()
-	w.boundOff = append(w.boundOff, int(l.height))
-	w.cutOff(l, false)
-	w.strand = strandNone
-	w.worked = false
-	return nil
-}
-
-// onEdge reports whether what comes next is a row of an edge.
-func (w *worker) onEdge() bool {
-	return len(w.left) > 0 && w.left.tip().kind == edgeRow
-}
-
-// offEdge says why op cannot be worked here: it picks up and there is no edge,
-// or there is one and it does not.
-func (w *worker) offEdge(op Op) *RowError {
-	switch {
-	case !op.Valid():
-		return w.fault(op, 0, ReasonMalformed)
-	case !op.picksUp():
-		return w.fault(op, op.Takes(), ReasonEdge)
-	case len(w.left) == 0:
-		return w.fault(op, 1, ReasonMissing)
-	}
-	return w.fault(op, 1, ReasonNotEdge)
-}
-
-// pickUp passes one row of the edge and draws up the stitches of op through it.
-// They stand at the foot of the new fabric, like stitches cast on.
-func (w *worker) pickUp(op Op) *RowError {
-	w.take()
-	w.strand = strandNone
-	n := 0
-	switch op {
-	case PickUp:
-		n = 1
-	case PickUpTwo:
-		n = 2
-	}
-	for range n {
-		w.add(loop{}, false)
-	}
-	return nil
-}
-
 // slip moves any loop as it is.
 func (w *worker) slip(Op) *RowError {
 	if _, fault := w.next(Slip); fault != nil {
@@ -289,60 +234,6 @@ func (w *worker) move(l loop) {
 	if w.rifts {
 		w.settleAll(len(w.right)-1, w.taken(needle{l}))
 	}
-}
-
-// resolve works a double stitch, or a wrapped one with all its wraps.
-func (w *worker) resolve(op Op) *RowError {
-	l, fault := w.next(op)
-	if fault != nil {
-		return fault
-	}
-	double := op == KnitDouble || op == PurlDouble
-	switch {
-	case double && l.kind != doubleLoop:
-		return w.fault(op, 1, ReasonNotDouble)
-	case !double && !l.wrapped:
-		return w.fault(op, 1, ReasonNotWrapped)
-	}
-	w.take()
-	w.put(loop{height: l.height + 1}, true)
-	if w.rifts {
-		w.settleAll(len(w.right)-1, w.taken(needle{l}))
-	}
-	return nil
-}
-
-// atTurn reports whether nothing has been worked since a Turn.
-func (w *worker) atTurn() bool { return w.turned && w.ops == 1 }
-
-// makeDouble pulls the first stitch after a turn up into a double stitch.
-func (w *worker) makeDouble(Op) *RowError {
-	l, fault := w.next(MakeDouble)
-	if fault != nil {
-		return fault
-	}
-	if !w.atTurn() {
-		return w.fault(MakeDouble, 1, ReasonNotAtTurn)
-	}
-	if reason := w.unfit(MakeDouble, needle{l}); reason != "" {
-		return w.fault(MakeDouble, 1, reason)
-	}
-	l = w.take()
-	l.kind = doubleLoop
-	w.move(l)
-	return nil
-}
-
-// shortRowYO lays the yarn over the right needle at once after a turn.
-func (w *worker) shortRowYO(Op) *RowError {
-	switch {
-	case !w.atTurn() || len(w.left) == 0:
-		return w.fault(ShortRowYO, 0, ReasonNotAtTurn)
-	case len(w.right) == 0, w.between() != noRift:
-		return w.fault(ShortRowYO, 0, ReasonNoStrand) // no stitch to work it together with
-	}
-	w.add(loop{height: w.right.tip().height, kind: shortYOLoop, onWrong: w.Side() == WrongSide}, false)
-	return nil
 }
 
 // makeOne lifts the strand between the tips of the needles and works it.
