@@ -34,6 +34,9 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	case ReasonMarker:
 		return c.nearNumbers(f, i)
 	case ReasonUnknown, ReasonUnread:
+		if c.piece.Lines[i].info.matches {
+			return c.secondSide(f, i)
+		}
 		return c.spellings(f, i)
 	case ReasonSide:
 		return c.otherSide(i)

@@ -4,6 +4,7 @@ import (
 	"context"
 	"slices"
 	"sort"
+	"strings"
 
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
@@ -50,6 +51,7 @@ type candidate struct {
 	row  int // the line of the row that it mends, to be knit by the machine; -1 for none
 
 	balanced bool // with it the row is the same from both ends
+	written  bool // it puts in rows that were only referred to
 	rougher  int  // by how much less evenly the numbers of the sizes grow with it
 	alike    bool // its repeat takes as many stitches as those of rows beside it
 	far      int  // by how much a number of the work differs
@@ -140,7 +142,7 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 		return false
 	}
 	piece := read(text, c.sizes, c.own, len(c.start.Counts) > 0)
-	if piece.SizeCount != c.piece.SizeCount || !alike(c.piece, piece) {
+	if piece.SizeCount != c.piece.SizeCount || !q.written && !alike(c.piece, piece) {
 		return false
 	}
 	worked, err := piece.work(c.ctx, c.start, c.spare)
@@ -153,7 +155,11 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 			q.left++
 		}
 	}
-	return worked.MoreCount == 0 && onlyWithout(c.worked.Findings, worked.Findings, f)
+	before := c.worked.Findings
+	if q.written {
+		before, f = alongside(before, q.at.start, strings.Count(q.put, "\n"), f)
+	}
+	return worked.MoreCount == 0 && onlyWithout(before, worked.Findings, f)
 }
 
 // alike reports whether two texts have the same lines, but for those that could

@@ -102,7 +102,8 @@ func newCorrections(t *testing.T, text string, right, wrong *CheckedInstructions
 
 // spoilt is what no correction may write: numbers that do not agree with what they count, a comma
 // too many.
-var spoilt = regexp.MustCompile(`(?i)\b(once|twice) times?\b|\btimes (more )?times\b|(^|[^\w/½¼¾.,(:\[]|[^\d\w] )(1|one) (more )?(sts|stitches|times|rows|rnds|rounds)\b|` +
+var spoilt = regexp.MustCompile(`(?i)\b(once|twice) times?\b|\btimes (more )?times\b|` +
+	`(^|[^\w/½¼¾.,(:\[]|[^\d\w] )(1|one) (more )?(sts|stitches|times|rows|rnds|rounds)\b|` +
 	`\b(two|three|four|[2-9]|[1-9]\d+) (more )?(st|stitch|row|rnd|round|time)\b[^.]|,\s*[,.;]|  +,`)
 
 // corrected is a text with a correction made at its line and column.

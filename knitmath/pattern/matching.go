@@ -31,7 +31,7 @@ func (p *parser) matching(line *Line) bool {
 	from := p.peek().span
 	p.next = end
 	p.ask(ReasonUnread, from.to(p.last()), "what another part of the text does is not followed here: write the rows, for this side too")
-	line.info.kind = lineUnread
+	line.info.kind, line.info.matches = lineUnread, true
 	return true
 }
 

@@ -207,67 +207,6 @@ func rowsNamed(first, last int) string {
 	return numeral(first) + "-" + numeral(last)
 }
 
-// finding writes what was found, below its line.
-func (b *proofWriter) finding(f *Finding) {
-	mark, name := markReading, "read as"
-	switch {
-	case f.Kind == KindMistake:
-		mark, name = markMistake, "mistake"
-	case f.Kind == KindQuestion:
-		mark, name = markQuestion, "question"
-	case f.Reason == ReasonPassedOver:
-		return // the margin says it, or it is of no weight
-	}
-	text := name + " at column " + numeral(f.ColumnNumber)
-	if f.Text != "" {
-		text += ", \"" + f.Text + "\""
-	}
-	text += ": " + f.Description
-	if !strings.HasSuffix(text, ".") {
-		text += "."
-	}
-	if n := len(f.SizeNumbers); b.piece.SizeCount > 1 && n > 0 && !strings.Contains(f.Description, "size "+numeral(f.SizeNumbers[0])+":") {
-		text += " In size " + sizesListed(f.SizeNumbers) + "."
-	}
-	for k, c := range f.Corrections {
-		if k == 0 {
-			text += " It would be right with " + c.Description
-		} else {
-			text += ", or with " + c.Description
-		}
-		switch {
-		case c.LineNumber != f.LineNumber:
-			text += " in line " + numeral(c.LineNumber)
-		case c.Text != "" && b.severalTimes(&c):
-			text += " at column " + numeral(c.ColumnNumber)
-		}
-	}
-	if len(f.Corrections) > 0 {
-		text += "."
-	}
-	const indent = proofMark + proofLine + proofRows + 2 + proofSide
-	for k, part := range wrapped(shown(text), proofWidth-indent-2) {
-		if k > 0 {
-			mark = ""
-		}
-		b.line(left(mark, proofMark) + strings.Repeat(" ", indent-proofMark+2) + part)
-	}
-}
-
-// severalTimes reports whether what a correction replaces stands in its line more than once.
-func (b *proofWriter) severalTimes(c *Correction) bool {
-	lines := draftLines(b.piece.source)
-	return c.LineNumber >= 1 && c.LineNumber <= len(lines) && strings.Count(lines[c.LineNumber-1], c.Text) > 1
-}
-
-func sizesListed(numbers []int) string {
-	texts := make([]string, len(numbers))
-	for i, n := range numbers {
-		texts[i] = numeral(n)
-	}
-	return strings.Join(texts, ", ")
-}
-
 // ending says what the whole comes to, and what the marks are.
 func (b *proofWriter) ending() {
 	text := "At the end: " + orUnknown(sized(b.out.EndStitches)) + " sts, after " + orUnknown(sized(b.out.WorkedRows)) + " rows"

@@ -43,13 +43,14 @@ func TestSwappedSideIsSaidOnce(t *testing.T) {
 
 // TestSidesOfAPiece: which of several labels is wrong, and what is said where a row is missing.
 func TestSidesOfAPiece(t *testing.T) {
+	const start, end = "CO 9 sts.\nNext row (RS): K9.\n", "Next row (RS): K9.\nNext row (WS): P9."
 	for text, want := range map[string]string{
-		"CO 9 sts.\nRow 1 (RS): K9.\nRow 2 (RS): P9.\nRow 3 (RS): K9.\nRow 4 (WS): P9.":                                     "3:8 SIDE_DISAGREES",
-		"CO 9 sts.\nRow 1 (WS): K9.\nRow 2 (WS): P9.\nRow 3 (RS): K9.\nRow 4 (WS): P9.":                                     "2:8 SIDE_DISAGREES",
-		"CO 9 sts.\nNext row (RS): K9.\nNext row (WS): P9.\nNext row (WS): K9.\nNext row (RS): P9.\nNext row (WS): K9.":     "4:11 SIDE_DISAGREES",
-		"CO 9 sts.\nNext row (RS): K9.\nNext row (WS): P9.\nWork 3 rows even, ending with a RS row.\nNext row (RS): K9.":    "5:11 SIDE_DISAGREES",
-		"CO 9 sts.\nNext row (RS): K9.\nKnit 1 row, ending with a RS row.\nNext row (RS): K9.\nNext row (WS): P9.":          "3:1 SIDE_DISAGREES",
-		"CO 9 sts.\nNext row (RS): K9.\nNext row (RS): K9.\nBO all sts.\nCO 9 sts.\nNext row (RS): K9.\nNext row (WS): P9.": "3:11 SIDE_DISAGREES",
+		"CO 9 sts.\nRow 1 (RS): K9.\nRow 2 (RS): P9.\nRow 3 (RS): K9.\nRow 4 (WS): P9.":           "3:8 SIDE_DISAGREES",
+		"CO 9 sts.\nRow 1 (WS): K9.\nRow 2 (WS): P9.\nRow 3 (RS): K9.\nRow 4 (WS): P9.":           "2:8 SIDE_DISAGREES",
+		start + "Next row (WS): P9.\nNext row (WS): K9.\nNext row (RS): P9.\nNext row (WS): K9.":  "4:11 SIDE_DISAGREES",
+		start + "Next row (WS): P9.\nWork 3 rows even, ending with a RS row.\nNext row (RS): K9.": "5:11 SIDE_DISAGREES",
+		start + "Knit 1 row, ending with a RS row.\n" + end:                                       "3:1 SIDE_DISAGREES",
+		start + "Next row (RS): K9.\nBO all sts.\nCO 9 sts.\n" + end:                              "3:11 SIDE_DISAGREES",
 	} {
 		w := Read(text, Options{}).Work(Start{})
 		if got := found(w.Findings); got != want {

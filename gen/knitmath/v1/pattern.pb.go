@@ -605,7 +605,8 @@ type Finding struct {
 	WorkedRowNumber int32 `protobuf:"varint,9,opt,name=worked_row_number,json=workedRowNumber,proto3" json:"worked_row_number,omitempty"`
 	// What would make it right, the likeliest first, at most 3: each by itself would do.
 	// Empty where nothing was found that does, and where the text takes so long to work
-	// that nothing more could be tried.
+	// that nothing more could be tried. For a side "to match, reversing shaping" it is the
+	// rows of the first side, where they are read whole, written out for the second.
 	Corrections   []*Correction `protobuf:"bytes,10,rep,name=corrections,proto3" json:"corrections,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
