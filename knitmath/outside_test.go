@@ -35,7 +35,7 @@ var outside = map[string]func(t *testing.T) string{
 				ups++
 			}
 		}
-		return strconv.Itoa(out.MostStitches) + " at its widest; " + strconv.Itoa(ups) + " increase rounds after " +
+		return strconv.Itoa(out.GreatestStitches) + " at its widest; " + strconv.Itoa(ups) + " increase rounds after " +
 			strconv.Itoa(out.StartStitches)
 	},
 	"ball_64": func(t *testing.T) string {
@@ -69,7 +69,7 @@ var outside = map[string]func(t *testing.T) string{
 			if err != nil {
 				t.Fatal(err)
 			}
-			rounds, most = rounds+out.RoundCount, max(most, out.MostStitches)
+			rounds, most = rounds+out.TotalRounds, max(most, out.GreatestStitches)
 			for _, r := range out.Rounds {
 				least = min(least, r.Instruction.EndStitches)
 			}

@@ -55,7 +55,7 @@ func TestHandSizes(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		knittest.Near(t, "mitten", out.HandCm, want*1.03, 1)
+		knittest.Near(t, "mitten", out.MittenCm, want*1.03, 1)
 		cited := false
 		for _, s := range out.Sources() {
 			cited = cited || s.Figure == "hand"

@@ -89,7 +89,7 @@ func TestLikelierTopsArePlanned(t *testing.T) {
 			named++
 			in.Kind = map[string]TopKind{"wedge": TopKindWedge, "star": TopKindStar}[said[1]]
 			better, err := PlanMittenTop(in)
-			if wanted := out.HandCm / 4; err != nil || in.DisplayUnit.Size(better.TopCm) != said[2]+" cm" ||
+			if wanted := out.MittenCm / 4; err != nil || in.DisplayUnit.Size(better.TopCm) != said[2]+" cm" ||
 				math.Abs(better.TopCm-wanted) >= math.Abs(out.TopCm-wanted) {
 				t.Errorf("%d stitches, %v rows: %v high, %v: %v high, %v", stitches, rows, out.TopCm, said, better.TopCm, err)
 			}

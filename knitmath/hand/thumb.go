@@ -67,7 +67,7 @@ type HandRound struct {
 // A Thumb is the answer to ThumbInput.
 type Thumb struct {
 	HandStitches   int
-	HandCm         float64
+	MittenCm       float64
 	GussetStitches int
 	GussetRounds   int
 	GussetCm       float64

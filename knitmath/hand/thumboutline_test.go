@@ -18,7 +18,7 @@ func TestThumbOutline(t *testing.T) {
 			}
 			o := out.Outline
 			outlinetest.CheckFrame(t, o)
-			half := out.HandCm / float64(stitches) / 2 // of a stitch
+			half := out.MittenCm / float64(stitches) / 2 // of a stitch
 			check := func(part string, line int, foot, head float64, high float64) {
 				t.Helper()
 				right, left := o.Lines[line], o.Lines[line+1]

@@ -12,7 +12,7 @@ import (
 // answer puts a settled thumb together.
 func (t *thumb) answer(in ThumbInput) Thumb {
 	out := Thumb{
-		HandStitches: t.stitches, HandCm: t.st.SizeCm(t.stitches), GussetStitches: t.gusset, HoldStitches: t.hold, GapStitches: t.gap,
+		HandStitches: t.stitches, MittenCm: t.st.SizeCm(t.stitches), GussetStitches: t.gusset, HoldStitches: t.hold, GapStitches: t.gap,
 		ThumbStitches: t.thumbStitches, ThumbCm: t.st.SizeCm(t.thumbStitches), LengthRounds: t.length, LengthCm: t.rw.SizeCm(t.length),
 		EndStitches: t.closing.EndStitches, Notices: t.notices, picked: t.picked, none: t.none, closing: t.closing, unit: in.DisplayUnit,
 	}

@@ -57,7 +57,7 @@ func (in MittenTopInput) size() size {
 // A MittenTop is the answer to MittenTopInput.
 type MittenTop struct {
 	HandStitches int
-	HandCm       float64
+	MittenCm     float64
 	EvenRounds   int
 	TopRounds    int
 	TopCm        float64
@@ -166,7 +166,7 @@ func (m *mitten) closing(in MittenTopInput) solid.Closing {
 
 func (m *mitten) top(in MittenTopInput, plan solid.ClosingPlan, length int) MittenTop {
 	out := MittenTop{
-		HandStitches: m.stitches, HandCm: m.st.SizeCm(m.stitches), EvenRounds: length - plan.RoundCount,
+		HandStitches: m.stitches, MittenCm: m.st.SizeCm(m.stitches), EvenRounds: length - plan.RoundCount,
 		TopRounds: plan.RoundCount, TopCm: m.rw.SizeCm(plan.RoundCount), LengthRounds: length, LengthCm: m.rw.SizeCm(length),
 		EndStitches: plan.EndStitches, Finish: in.Finish, Effort: plan.Effort, Notices: m.notices,
 		plan: plan, kind: in.Kind, unit: in.DisplayUnit,

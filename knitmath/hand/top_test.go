@@ -65,7 +65,7 @@ func checkTop(t *testing.T, in MittenTopInput, out MittenTop) {
 	}
 	if in.WithOutline {
 		right := out.Outline.Lines[0].Points
-		knittest.Near(t, "below", right[0].X, out.HandCm/4, 1e-9)
+		knittest.Near(t, "below", right[0].X, out.MittenCm/4, 1e-9)
 		knittest.Near(t, "top", right[len(right)-1].Y, out.LengthCm, 1e-9)
 	}
 }
@@ -112,8 +112,8 @@ func TestRoundTopsAreAsHighAsHalfABall(t *testing.T) {
 				t.Fatal(err)
 			}
 			// A round of its own may adjust the count.
-			if off := math.Abs(out.TopCm - out.HandCm/4); off > 0.36*out.HandCm/4+10/g.Rows {
-				t.Errorf("%v stitches, hand %v: a top of %v cm, wanted %v", stitches, hand, out.TopCm, out.HandCm/4)
+			if off := math.Abs(out.TopCm - out.MittenCm/4); off > 0.36*out.MittenCm/4+10/g.Rows {
+				t.Errorf("%v stitches, hand %v: a top of %v cm, wanted %v", stitches, hand, out.TopCm, out.MittenCm/4)
 			}
 			checkTop(t, MittenTopInput{HandCm: &hand}, out)
 		}

@@ -17,7 +17,7 @@ func (o MittenTop) Summary() string {
 	if o.Finish == FinishGraft {
 		finish = "grafted"
 	}
-	return "On " + report.CountOf(o.HandStitches, "stitches") + " (" + o.unit.Size(o.HandCm) + " around): " + even + "a top of " +
+	return "On " + report.CountOf(o.HandStitches, "stitches") + " (" + o.unit.Size(o.MittenCm) + " around): " + even + "a top of " +
 		report.CountOf(o.TopRounds, "rounds") + " (" + o.unit.Size(o.TopCm) + ") to " + report.CountOf(o.EndStitches, "stitches") + ", " +
 		finish + "."
 }

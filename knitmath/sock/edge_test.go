@@ -96,8 +96,8 @@ func TestGussetsArePickedUpAlongTheFlap(t *testing.T) {
 		must(m.LayEdge(right))
 		must(m.JoinInTheRound())
 		work(along(t, o))
-		if m.StitchCount() != *o.GussetStitches {
-			t.Fatalf("%s: %d stitches after the pick-ups, said %d", at, m.StitchCount(), *o.GussetStitches)
+		if m.StitchCount() != *o.GreatestRoundStitches {
+			t.Fatalf("%s: %d stitches after the pick-ups, said %d", at, m.StitchCount(), *o.GreatestRoundStitches)
 		}
 		for _, r := range o.part(HeelPartGusset) {
 			work(r.Instruction.Row)

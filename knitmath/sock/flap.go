@@ -24,7 +24,7 @@ func (h heel) planFlap(out *Heel) {
 	rounds := h.gusset(out, left, decreases)
 	all := sole + h.instep
 	out.FlapRows, out.CentreStitches, out.TurnedStitches, out.PickUpStitches = &h.flapRows, &h.centre, &left, &h.pickUp
-	out.GussetStitches, out.GussetDecreaseRounds, out.GussetRounds = &all, &decreases, &rounds
+	out.GreatestRoundStitches, out.GussetDecreaseRounds, out.GussetRounds = &all, &decreases, &rounds
 	out.DepthCm, out.GussetCm = h.rowsCm(h.flapRows), h.rowsCm(rounds)
 }
 

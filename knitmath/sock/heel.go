@@ -119,11 +119,11 @@ type Heel struct {
 	CentreStitches *int
 	TurnedStitches *int
 	PickUpStitches *int
-	// GussetStitches is the round with its gussets.
-	GussetStitches       *int
-	GussetDecreaseRounds *int
-	GussetIncreaseRounds *int
-	GussetRounds         *int
+	// GreatestRoundStitches is the round with its gussets.
+	GreatestRoundStitches *int
+	GussetDecreaseRounds  *int
+	GussetIncreaseRounds  *int
+	GussetRounds          *int
 	// ClosingStitches is the round of a heel knit in afterwards.
 	ClosingStitches *int
 	EndStitches     *int

@@ -39,7 +39,7 @@ func (o Heel) summarise() string {
 	if *o.GussetDecreaseRounds == 0 {
 		return s + ", and the round has its " + report.CountOf(o.RoundStitches, "stitches") + " again at once."
 	}
-	return s + "; the round of " + strconv.Itoa(*o.GussetStitches) + " comes back to " + strconv.Itoa(o.RoundStitches) + " in " +
+	return s + "; the round of " + strconv.Itoa(*o.GreatestRoundStitches) + " comes back to " + strconv.Itoa(o.RoundStitches) + " in " +
 		report.CountOf(*o.GussetRounds, "rounds") + ", of which " + strconv.Itoa(*o.GussetDecreaseRounds) + " decrease."
 }
 
@@ -143,7 +143,7 @@ func (o Heel) pickUpDirections(d []string) []string {
 	}
 	edge := "pick up and knit " + strconv.Itoa(p) + " " + stitchesShort(p) + " along "
 	return append(d, fmt.Sprintf("Pick-up round: k%d, %sthe edge of the flap, pm, k%d, pm, %sthe other edge (%d stitches).",
-		*o.TurnedStitches, edge, o.InstepStitches, edge, *o.GussetStitches),
+		*o.TurnedStitches, edge, o.InstepStitches, edge, *o.GreatestRoundStitches),
 		"Note: along each edge pick up "+how+". The two markers stand beside the instep, and the round begins with the turned heel.")
 }
 
@@ -156,7 +156,7 @@ func stitchesShort(n int) string {
 }
 
 func (o Heel) gussetDirections(d []string) []string {
-	times, now := *o.GussetDecreaseRounds, *o.GussetStitches
+	times, now := *o.GussetDecreaseRounds, *o.GreatestRoundStitches
 	if times == 0 {
 		return append(d, "The sole is as wide as the heel was already. "+beginsAnew)
 	}

@@ -134,7 +134,7 @@ func TestFlapHeelsAreKnit(t *testing.T) {
 		if got := turns[o.kind].left(o.HeelStitches, *o.CentreStitches); got != *o.TurnedStitches {
 			t.Fatalf("%s: by its formula the turn leaves %d, not %d", at, got, *o.TurnedStitches)
 		}
-		if *o.TurnedStitches+2**o.PickUpStitches+o.InstepStitches != *o.GussetStitches || len(gusset) != *o.GussetRounds ||
+		if *o.TurnedStitches+2**o.PickUpStitches+o.InstepStitches != *o.GreatestRoundStitches || len(gusset) != *o.GussetRounds ||
 			len(o.part(HeelPartFlap)) != *o.FlapRows {
 			t.Fatalf("%s: %+v", at, o)
 		}

@@ -65,7 +65,7 @@ func (h heel) outline(out Heel) *outline.Outline {
 func (h heel) flapOutline(out Heel) *outline.Outline {
 	top := h.flapRows + h.stitches - *out.TurnedStitches // one stitch fewer in every row of the turn
 	flap := h.drawn("flap and turn", []span{{4 * h.stitches, 0}, {4 * h.stitches, h.flapRows}, {4 * *out.TurnedStitches, top}})
-	sole := []span{{4 * (*out.GussetStitches - h.instep), top}}
+	sole := []span{{4 * (*out.GreatestRoundStitches - h.instep), top}}
 	for _, r := range out.Rows {
 		if r.Part == HeelPartGusset && r.Instruction.EndStitches < r.Instruction.StartStitches {
 			sole = append(sole, span{4 * (r.Instruction.EndStitches - h.instep), top + r.RowNumber})

@@ -41,7 +41,7 @@ func TestPublishedHeels(t *testing.T) {
 		}
 		for name, got := range map[string]int{"heel_is": out.HeelStitches, "turn_rows": len(out.part(HeelPartTurn)),
 			"turned":    *out.TurnedStitches,
-			"picked_up": *out.PickUpStitches, "gusset": *out.GussetStitches, "decrease_rounds": *out.GussetDecreaseRounds,
+			"picked_up": *out.PickUpStitches, "gusset": *out.GreatestRoundStitches, "decrease_rounds": *out.GussetDecreaseRounds,
 			"gusset_rounds": *out.GussetRounds} {
 			if want := whole(t, row[name]); want != nil && got != *want {
 				t.Errorf("%s: %s is %d, printed %d", row["id"], name, got, *want)

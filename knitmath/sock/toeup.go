@@ -56,7 +56,7 @@ const oddFlap = "is odd, and a flap ends with a wrong-side row"
 func (h heel) planToeUp(out *Heel) {
 	rounds := h.widen(out)
 	all, increases := h.round+2*h.grown, h.grown
-	out.GussetStitches, out.GussetIncreaseRounds, out.GussetRounds, out.GussetCm = &all, &increases, &rounds, h.rowsCm(rounds)
+	out.GreatestRoundStitches, out.GussetIncreaseRounds, out.GussetRounds, out.GussetCm = &all, &increases, &rounds, h.rowsCm(rounds)
 	part := HeelPartFlap
 	switch h.kind {
 	case HeelKindHeart:

@@ -55,10 +55,10 @@ func TestToeUpHeelsAreKnit(t *testing.T) {
 		knitHeel(t, at, o)
 		knittest.CheckFinite(t, o)
 		outlinetest.CheckFrame(t, o.Outline)
-		if o.GussetStitches == nil {
+		if o.GreatestRoundStitches == nil {
 			return
 		}
-		grown := *o.GussetStitches - o.RoundStitches
+		grown := *o.GreatestRoundStitches - o.RoundStitches
 		if grown != 2**o.GussetIncreaseRounds || len(o.part(HeelPartGusset)) != *o.GussetRounds ||
 			o.TurnedStitches != nil && *o.TurnedStitches != o.HeelStitches {
 			t.Fatalf("%s: %+v", at, o)
@@ -106,7 +106,7 @@ func TestPublishedHeelsToeUp(t *testing.T) {
 		if err != nil {
 			t.Fatal(row["id"], err)
 		}
-		if got := *o.GussetStitches - o.InstepStitches; got != *whole(t, row["widened"]) {
+		if got := *o.GreatestRoundStitches - o.InstepStitches; got != *whole(t, row["widened"]) {
 			t.Errorf("%s: widened to %d, printed %s", row["id"], got, row["widened"])
 		}
 		for part, column := range map[HeelPart]string{HeelPartTurn: "turn_rows", HeelPartFlap: "flap_rows_are"} {

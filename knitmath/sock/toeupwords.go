@@ -19,7 +19,7 @@ func (o Heel) sumToeUp(over string) string {
 	default:
 		s += "turned by short rows down to " + report.CountOf(*o.CentreStitches, "stitches") + ","
 	}
-	s += over + ": the round grows to " + strconv.Itoa(*o.GussetStitches) + " in " + report.CountOf(*o.GussetRounds, "rounds") +
+	s += over + ": the round grows to " + strconv.Itoa(*o.GreatestRoundStitches) + " in " + report.CountOf(*o.GussetRounds, "rounds") +
 		", of which " + strconv.Itoa(*o.GussetIncreaseRounds) + " increase" + ", and comes back to " + strconv.Itoa(o.RoundStitches)
 	if o.FlapRows == nil {
 		return s + " by the turn" + o.deep() + "."
@@ -41,7 +41,7 @@ func (o Heel) directToeUp(d []string) []string {
 		d = append(d, fmt.Sprintf("Round %d (increase round): k1, M1L, k to 1 st before m, M1R, k1, sm, k to end (%d stitches).",
 			1+o.every, first.EndStitches+2))
 		if more > 1 {
-			d = append(d, "Repeat the increase round "+repeats(0, o.every, more-1)+" ("+report.CountOf(*o.GussetStitches, "stitches")+").")
+			d = append(d, "Repeat the increase round "+repeats(0, o.every, more-1)+" ("+report.CountOf(*o.GreatestRoundStitches, "stitches")+").")
 		}
 	}
 	turn := o.part(HeelPartTurn)

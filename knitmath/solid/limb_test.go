@@ -17,7 +17,7 @@ func checkLimb(t *testing.T, out Solid, limb Limb) {
 	t.Helper()
 	seen := map[RingPlace]bool{}
 	for _, p := range limb.Places {
-		if p.RoundNumber < 1 || p.RoundNumber > out.RoundCount || p.StitchNumber < 1 || p.StitchNumber > out.of.counts[p.RoundNumber-1] {
+		if p.RoundNumber < 1 || p.RoundNumber > out.TotalRounds || p.StitchNumber < 1 || p.StitchNumber > out.of.counts[p.RoundNumber-1] {
 			t.Fatalf("%+v is no stitch of the body", p)
 		}
 		if seen[p] {
@@ -145,7 +145,7 @@ func TestPickedUp(t *testing.T) {
 	in := SolidInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, Form: FormCylinder, AcrossCm: &across, HeightCm: &high,
 		BaseOpeningCm: &across, PickedUp: true}
 	out, err := PlanSolid(in)
-	if err != nil || out.StuffBeforeRound == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
+	if err != nil || out.StuffBeforeRoundNumber == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
 		t.Fatalf("%+v, %v", out, err)
 	}
 	if !strings.HasPrefix(out.Directions()[0], "Pick up and knit 18 stitches in the ring") {

@@ -107,8 +107,8 @@ type SolidRound struct {
 type Solid struct {
 	StartStitches             int
 	EndStitches               int
-	MostStitches              int
-	RoundCount                int
+	GreatestStitches          int
+	TotalRounds               int
 	WedgeCount                int
 	TotalStitches             int
 	WantedTotalStitches       float64
@@ -116,16 +116,16 @@ type Solid struct {
 	AcrossCm                  float64
 	HeightCm                  float64
 	MeridianCm                float64
-	// StuffBeforeRound is the round before which it is stuffed; nil where an end is open.
-	StuffBeforeRound *int
-	// EdgeRounds are those at which a flat base or top ends.
-	EdgeRounds []int
-	Rounds     []SolidRound
-	Limbs      []Limb
+	// StuffBeforeRoundNumber is the round before which it is stuffed; nil where an end is open.
+	StuffBeforeRoundNumber *int
+	// EdgeRoundNumbers are those at which a flat base or top ends.
+	EdgeRoundNumbers []int
+	Rounds           []SolidRound
+	Limbs            []Limb
 	// Wedges are the kinds of wedges of short rows, none where it is worked in rounds.
 	Wedges                []WedgeKind
 	Sequence              []shortrow.CircleWedgeRun
-	MostRows              int
+	GreatestRows          int
 	GreatestDepartureRows float64
 	Notices               []report.Notice
 	// Outline is nil unless asked for.

@@ -23,7 +23,7 @@ func checkSolid(t *testing.T, in SolidInput, out Solid, area float64) {
 	m := knittest.CastOn(t, out.StartStitches, true)
 	flat := 2 * math.Pi * in.Gauge.Stitches / in.Gauge.Rows
 	total, most, next := 0, 0, 0
-	for round := 1; round <= out.RoundCount; round++ {
+	for round := 1; round <= out.TotalRounds; round++ {
 		before, row := m.StitchCount(), knittest.PlainRow(m)
 		if next < len(out.Rounds) && out.Rounds[next].RoundNumber == round {
 			row = out.Rounds[next].Instruction.Row
@@ -44,17 +44,17 @@ func checkSolid(t *testing.T, in SolidInput, out Solid, area float64) {
 		}
 		total, most = total+n, max(most, n)
 	}
-	if next != len(out.Rounds) || m.StitchCount() != out.EndStitches || total != out.TotalStitches || most != out.MostStitches {
+	if next != len(out.Rounds) || m.StitchCount() != out.EndStitches || total != out.TotalStitches || most != out.GreatestStitches {
 		t.Fatalf("%+v: %d of %d rounds; %d stitches in all, %d said", in, next, len(out.Rounds), total, out.TotalStitches)
 	}
 	for _, h := range m.Heights() {
-		if h != out.RoundCount {
-			t.Fatalf("%d rounds under a stitch, want %d", h, out.RoundCount)
+		if h != out.TotalRounds {
+			t.Fatalf("%d rounds under a stitch, want %d", h, out.TotalRounds)
 		}
 	}
 	wanted := area * in.Gauge.Stitches * in.Gauge.Rows / 100
 	// The rounds are whole, so that the surface is off by half a round of the mean.
-	if off := math.Abs(float64(total) - wanted); off > max(0.01*wanted, float64(out.RoundCount))+wanted/2/float64(out.RoundCount) {
+	if off := math.Abs(float64(total) - wanted); off > max(0.01*wanted, float64(out.TotalRounds))+wanted/2/float64(out.TotalRounds) {
 		t.Fatalf("%+v: %d stitches, the surface has %v", in, total, wanted)
 	}
 }
@@ -128,7 +128,7 @@ func TestSolidsAreKnit(t *testing.T) {
 		checkSolid(t, in, out, surface(in))
 		knittest.CheckFinite(t, out)
 		outlinetest.CheckFrame(t, out.Outline)
-		if s := out.StuffBeforeRound; s == nil || *s < 2 || *s > out.RoundCount {
+		if s := out.StuffBeforeRoundNumber; s == nil || *s < 2 || *s > out.TotalRounds {
 			t.Fatalf("stuffed before round %v", s)
 		}
 		stuffed := 0
@@ -161,8 +161,8 @@ func TestConeByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if out.RoundCount != 34 || math.Abs(out.MeridianCm-13) > 1e-9 || out.StartStitches != 62 {
-		t.Errorf("%d rounds, %v cm, from %d", out.RoundCount, out.MeridianCm, out.StartStitches)
+	if out.TotalRounds != 34 || math.Abs(out.MeridianCm-13) > 1e-9 || out.StartStitches != 62 {
+		t.Errorf("%d rounds, %v cm, from %d", out.TotalRounds, out.MeridianCm, out.StartStitches)
 	}
 	wanted := func(i int) float64 { return out.of.wanted[i] }
 	for i := 1; i < 34; i++ {
@@ -198,8 +198,8 @@ func TestBallAsPublished(t *testing.T) {
 	for _, n := range []int{6, 12, 18, 24, 30, 36, 36, 36, 36, 36, 36, 36, 30, 24, 18, 12, 6} {
 		published += n
 	}
-	if out.RoundCount != 18 || out.MostStitches != 36 || math.Abs(float64(published-out.TotalStitches)) > 18*3 {
-		t.Errorf("%d rounds, at most %d, %d stitches; published %d", out.RoundCount, out.MostStitches, out.TotalStitches, published)
+	if out.TotalRounds != 18 || out.GreatestStitches != 36 || math.Abs(float64(published-out.TotalStitches)) > 18*3 {
+		t.Errorf("%d rounds, at most %d, %d stitches; published %d", out.TotalRounds, out.GreatestStitches, out.TotalStitches, published)
 	}
 }
 
@@ -219,8 +219,8 @@ func TestProfilesAreForms(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if !slices.Equal(want.of.counts, got.of.counts) || !slices.Equal(want.EdgeRounds, got.EdgeRounds) {
-			t.Errorf("form %d: %v, %v; by points %v, %v", form, want.of.counts, want.EdgeRounds, got.of.counts, got.EdgeRounds)
+		if !slices.Equal(want.of.counts, got.of.counts) || !slices.Equal(want.EdgeRoundNumbers, got.EdgeRoundNumbers) {
+			t.Errorf("form %d: %v, %v; by points %v, %v", form, want.of.counts, want.EdgeRoundNumbers, got.of.counts, got.EdgeRoundNumbers)
 		}
 	}
 }
@@ -234,7 +234,7 @@ func TestOpenings(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if off := math.Abs(float64(ball.EndStitches) - math.Pi*6); off > 3+2.3 || ball.StuffBeforeRound != nil || len(ball.Notices) > 0 {
+	if off := math.Abs(float64(ball.EndStitches) - math.Pi*6); off > 3+2.3 || ball.StuffBeforeRoundNumber != nil || len(ball.Notices) > 0 {
 		t.Errorf("ends with %d, %v", ball.EndStitches, ball.Notices)
 	}
 	// The meridian stops where the sine is 3/8: pi less asin(3/8), of 4 cm.
@@ -243,7 +243,7 @@ func TestOpenings(t *testing.T) {
 	}
 	tube, err := PlanSolid(SolidInput{Gauge: g, Form: FormCylinder, AcrossCm: &across, HeightCm: &high, BaseOpeningCm: &across,
 		TopOpeningCm: &across})
-	if err != nil || len(tube.Rounds) > 0 || tube.RoundCount != 34 || !strings.HasPrefix(tube.Directions()[2], "Bind off") {
+	if err != nil || len(tube.Rounds) > 0 || tube.TotalRounds != 34 || !strings.HasPrefix(tube.Directions()[2], "Bind off") {
 		t.Errorf("%+v, %v", tube, err)
 	}
 }

@@ -25,7 +25,7 @@ func (b *revolved) answer() Solid {
 	}
 	out.HeightCm = high - low
 	out.openFirst, out.openLast = b.way[0].radius > 0, b.way[len(b.way)-1].radius > 0
-	out.of, out.sharp = *b, b.sharpRounds(out.EdgeRounds)
+	out.of, out.sharp = *b, b.sharpRounds(out.EdgeRoundNumbers)
 	out.Notices = b.careful(out)
 	if b.in.WithOutline {
 		out.Outline = b.outline()
@@ -36,10 +36,10 @@ func (b *revolved) answer() Solid {
 // roundAnswer is the answer of a solid in rounds.
 func (b *revolved) roundAnswer() Solid {
 	n := len(b.counts)
-	out := Solid{StartStitches: b.counts[0], EndStitches: b.counts[n-1], MostStitches: slices.Max(b.counts), RoundCount: n,
-		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRounds: b.edges(), Limbs: b.limbs,
+	out := Solid{StartStitches: b.counts[0], EndStitches: b.counts[n-1], GreatestStitches: slices.Max(b.counts), TotalRounds: n,
+		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRoundNumbers: b.edges(), Limbs: b.limbs,
 		WantedTotalStitches: b.surface}
-	out.AcrossCm = b.st.SizeCm(out.MostStitches) / math.Pi
+	out.AcrossCm = b.st.SizeCm(out.GreatestStitches) / math.Pi
 	turns := 0
 	for i, count := range b.counts {
 		out.TotalStitches += count
@@ -54,8 +54,8 @@ func (b *revolved) roundAnswer() Solid {
 		}
 	}
 	if b.sewn {
-		out.StuffBeforeRound = b.stuffing()
-		out.stuffOpenCm = b.st.SizeCm(b.counts[max(*out.StuffBeforeRound-2, 0)]) / math.Pi
+		out.StuffBeforeRoundNumber = b.stuffing()
+		out.stuffOpenCm = b.st.SizeCm(b.counts[max(*out.StuffBeforeRoundNumber-2, 0)]) / math.Pi
 	}
 	return out
 }
@@ -158,7 +158,7 @@ const unmetPart = 0.02
 // unmet says that all stitches together are far from those of the surface.
 func (b *revolved) unmet(out Solid) []report.Notice {
 	off := float64(out.TotalStitches) - out.WantedTotalStitches
-	if math.Abs(off) <= max(unmetPart*out.WantedTotalStitches, float64(max(out.RoundCount, out.MostRows))) {
+	if math.Abs(off) <= max(unmetPart*out.WantedTotalStitches, float64(max(out.TotalRounds, out.GreatestRows))) {
 		return nil
 	}
 	than := "more"

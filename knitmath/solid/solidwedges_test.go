@@ -34,8 +34,8 @@ func checkWedges(t *testing.T, in SolidInput, out Solid, area float64) {
 	for _, rows := range m.Heights() {
 		total, most = total+rows, max(most, rows)
 	}
-	if total != out.TotalStitches || most != out.MostRows || m.StitchCount() != out.EndStitches {
-		t.Fatalf("%+v: %d stitches, %d said; %d rows, %d said", in, total, out.TotalStitches, most, out.MostRows)
+	if total != out.TotalStitches || most != out.GreatestRows || m.StitchCount() != out.EndStitches {
+		t.Fatalf("%+v: %d stitches, %d said; %d rows, %d said", in, total, out.TotalStitches, most, out.GreatestRows)
 	}
 	// Round the widest place, under the middle of a stitch, lie the rows that are wanted, to 3 % or a
 	// pair. A cone is widest at the end of a stitch.
@@ -103,7 +103,7 @@ func TestBallOfWedgesAsPublished(t *testing.T) {
 	if err != nil || out.StartStitches != 16 || out.WedgeCount != 8 {
 		t.Fatalf("%d wedges on %d stitches, %v", out.WedgeCount, out.StartStitches, err)
 	}
-	if rows := out.MostRows; rows < 48 || rows > 64 {
+	if rows := out.GreatestRows; rows < 48 || rows > 64 {
 		t.Errorf("%d rows round it", rows)
 	}
 }

@@ -32,9 +32,9 @@ func (o Solid) Summary() string {
 	s := article + name + ", " + unit.Size(o.AcrossCm) + " across and " + unit.Size(o.HeightCm) + " high: "
 	if len(o.Wedges) > 0 {
 		return s + report.CountOf(o.WedgeCount, "wedges") + " of short rows on " + report.CountOf(o.StartStitches, "stitches") + ", " +
-			report.CountOf(o.MostRows, "rows") + " round its widest. " + o.closeness()
+			report.CountOf(o.GreatestRows, "rows") + " round its widest. " + o.closeness()
 	}
-	switch start, most, end := o.StartStitches, o.MostStitches, o.EndStitches; {
+	switch start, most, end := o.StartStitches, o.GreatestStitches, o.EndStitches; {
 	case start == most && end == most:
 		s += report.CountOf(start, "stitches")
 	case start == most || end == most:
@@ -42,7 +42,7 @@ func (o Solid) Summary() string {
 	default:
 		s += "from " + report.CountOf(start, "stitches") + " to " + strconv.Itoa(most) + " at its widest and on to " + strconv.Itoa(end)
 	}
-	return s + ", in " + report.CountOf(o.RoundCount, "rounds") + ". " + o.closeness()
+	return s + ", in " + report.CountOf(o.TotalRounds, "rounds") + ". " + o.closeness()
 }
 
 // closeness says how near the stitches come to the surface.
@@ -76,7 +76,7 @@ func (o Solid) Directions() []string {
 	work := func(to int) { // even rounds up to one, with what is done before or after some of them
 		for last < to {
 			stop := to
-			if s := o.StuffBeforeRound; s != nil && *s > last+1 && *s <= to {
+			if s := o.StuffBeforeRoundNumber; s != nil && *s > last+1 && *s <= to {
 				stop = *s - 1
 			}
 			for _, purled := range o.sharp {
@@ -96,7 +96,7 @@ func (o Solid) Directions() []string {
 		d = append(d, o.after(r.RoundNumber)...)
 		last = r.RoundNumber
 	}
-	work(o.RoundCount)
+	work(o.TotalRounds)
 	d = append(d, o.end())
 	if len(o.Limbs) > 0 {
 		d = append(d, "For the limbs rounds are counted from the cast-on, and stitches from the beginning of the round.")
@@ -113,7 +113,7 @@ func (o Solid) after(round int) []string {
 	if slices.Contains(o.sharp, round+1) {
 		d = append(d, "A flat part meets the side here: for a sharp edge purl round "+strconv.Itoa(round+1)+".")
 	}
-	if s := o.StuffBeforeRound; s != nil && *s == round+1 {
+	if s := o.StuffBeforeRoundNumber; s != nil && *s == round+1 {
 		d = append(d, "Stuff it now, through the opening of "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+", and again before it is closed.")
 	}
 	return d

@@ -44,7 +44,7 @@ func mittenTopIn(req *knitmathv1.PlanMittenTopRequest) hand.MittenTopInput {
 func mittenTopOut(out hand.MittenTop) *knitmathv1.PlanMittenTopResponse {
 	return &knitmathv1.PlanMittenTopResponse{
 		HandStitches: countOut(out.HandStitches),
-		MittenCm:     out.HandCm,
+		MittenCm:     out.MittenCm,
 		EvenRounds:   countOut(out.EvenRounds),
 		TopRounds:    countOut(out.TopRounds),
 		TopCm:        out.TopCm,
@@ -90,7 +90,7 @@ func thumbIn(req *knitmathv1.PlanThumbRequest) hand.ThumbInput {
 func thumbOut(out hand.Thumb) *knitmathv1.PlanThumbResponse {
 	return &knitmathv1.PlanThumbResponse{
 		HandStitches:   countOut(out.HandStitches),
-		MittenCm:       out.HandCm,
+		MittenCm:       out.MittenCm,
 		GussetStitches: countOut(out.GussetStitches),
 		GussetRounds:   countOut(out.GussetRounds),
 		GussetCm:       out.GussetCm,

@@ -58,7 +58,7 @@ func heelOut(out sock.Heel) *knitmathv1.PlanHeelResponse {
 		CentreStitches:        optional(out.CentreStitches, countOut),
 		TurnedStitches:        optional(out.TurnedStitches, countOut),
 		PickUpStitches:        optional(out.PickUpStitches, countOut),
-		GreatestRoundStitches: optional(out.GussetStitches, countOut),
+		GreatestRoundStitches: optional(out.GreatestRoundStitches, countOut),
 		GussetDecreaseRounds:  optional(out.GussetDecreaseRounds, countOut),
 		GussetIncreaseRounds:  optional(out.GussetIncreaseRounds, countOut),
 		GussetRounds:          optional(out.GussetRounds, countOut),

@@ -47,8 +47,8 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 	return &knitmathv1.PlanSolidResponse{
 		StartStitches:             countOut(out.StartStitches),
 		EndStitches:               countOut(out.EndStitches),
-		GreatestStitches:          countOut(out.MostStitches),
-		TotalRounds:               countOut(out.RoundCount),
+		GreatestStitches:          countOut(out.GreatestStitches),
+		TotalRounds:               countOut(out.TotalRounds),
 		WedgeCount:                countOut(out.WedgeCount),
 		TotalStitches:             countOut(out.TotalStitches),
 		WantedTotalStitches:       out.WantedTotalStitches,
@@ -56,8 +56,8 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		AcrossCm:                  out.AcrossCm,
 		HeightCm:                  out.HeightCm,
 		MeridianCm:                out.MeridianCm,
-		StuffBeforeRoundNumber:    optional(out.StuffBeforeRound, countOut),
-		EdgeRoundNumbers:          each(out.EdgeRounds, countOut),
+		StuffBeforeRoundNumber:    optional(out.StuffBeforeRoundNumber, countOut),
+		EdgeRoundNumbers:          each(out.EdgeRoundNumbers, countOut),
 		Rounds:                    each(out.Rounds, solidRoundOut),
 		Summary:                   out.Summary(),
 		Directions:                out.Directions(),
@@ -67,7 +67,7 @@ func solidOut(out solid.Solid) *knitmathv1.PlanSolidResponse {
 		Limbs:                     each(out.Limbs, solidRingOut),
 		Wedges:                    each(out.Wedges, solidWedgeOut),
 		Sequence:                  each(out.Sequence, circleRunOut),
-		GreatestRows:              countOut(out.MostRows),
+		GreatestRows:              countOut(out.GreatestRows),
 		GreatestDepartureRows:     out.GreatestDepartureRows,
 	}
 }
