@@ -77,27 +77,27 @@ func (o Armhole) Directions() []string {
 // bodyOf tells a back or a front.
 func (o Armhole) bodyOf(name string, p shaped) []string {
 	if p.lost > 0 {
-		return append(directionsOf(name, p), o.shouldersOf(p))
+		return append(directionsOf(name, p), o.shouldersOf(p)...)
 	}
-	return []string{name + ": mark both edges where the armholes begin.",
-		"Work " + report.CountOf(p.rows, "rows") + " even to the shoulders: " + report.CountOf(p.start, "stitches") + ".", o.shouldersOf(p)}
+	return append([]string{name + ": mark both edges where the armholes begin.",
+		"Work " + report.CountOf(p.rows, "rows") + " even to the shoulders: " + report.CountOf(p.start, "stitches") + "."}, o.shouldersOf(p)...)
 }
 
 // shouldersOf says what comes next.
-func (o Armhole) shouldersOf(p shaped) string {
+func (o Armhole) shouldersOf(p shaped) []string {
 	left := p.start - 2*p.lost
 	if o.Strap == nil {
-		return "Note: the shoulders begin here, and the neck where its depth wants it; " + report.CountOf(left, "stitches") +
-			" are left for both (PlanNeckline)."
+		return []string{"Note: the shoulders begin here, and the neck where its depth wants it; " + report.CountOf(left, "stitches") +
+			" are left for both (PlanNeckline)."}
 	}
 	n := o.Strap.ShoulderStitches
-	return "BO " + strconv.Itoa(n) + ", place " + strconv.Itoa(left-2*n) + " on hold for the neck, BO " + strconv.Itoa(n) +
-		"; a neck that is deeper in front begins lower (PlanNeckline)."
+	return []string{"BO " + report.CountOf(n, "sts") + ", place next " + report.CountOf(left-2*n, "sts") + " on hold for neck, BO " +
+		report.CountOf(n, "sts") + ".", "Note: a neck that is deeper in front begins lower (PlanNeckline)."}
 }
 
 // directionsOf tells one piece that is shaped.
 func directionsOf(name string, p shaped) []string {
-	lines := []string{name + ", from the first bind-off, on the right side:"}
+	lines := []string{name + ":", "Note: the first bind-off is in a right-side row."}
 	return append(lines, p.plan.Condensed(curve.Wording{FirstRow: 1, LastRow: p.rows, Start: p.start})...)
 }
 

@@ -101,8 +101,8 @@ func (l *layout) armholeWords() string {
 	case n > *l.in.ArmholeRows:
 		return on
 	case n > 0:
-		return on + ": row " + strconv.Itoa(n) + " of the armholes, which are shaped in the same rows"
+		return on + ": row " + strconv.Itoa(n) + " of the armholes, which are shaped along with it"
 	default:
-		return on + ", " + report.CountOf(1-n, "rows") + " below the first of the armholes, which are shaped in the same rows"
+		return on + ", " + report.CountOf(1-n, "rows") + " below the first of the armholes, which are shaped along with it"
 	}
 }

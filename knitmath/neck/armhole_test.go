@@ -27,7 +27,7 @@ func TestArmholeIsWorkedAlong(t *testing.T) {
 	}
 	text := strings.Join(out.Directions(), "\n")
 	for _, want := range []string{
-		"on 87 stitches: row 5 of the armholes, which are shaped in the same rows.",
+		"on 87 stitches: row 5 of the armholes, which are shaped along with it",
 		"Row 1 (RS): k1, ssk, k40, place 1 st on hold, place 43 sts on hold: 42 stitches.",
 		"Row 1 (RS, decrease row): k to last 3 sts, k2tog, k1. Repeat the decrease row every 2nd row twice more: 40 stitches.",
 		"k1, ssk, k to last 3 sts, k2tog, k1",
@@ -52,7 +52,7 @@ func TestArmholeAboveTheNecksFoot(t *testing.T) {
 		t.Fatal(err)
 	}
 	text := strings.Join(out.Directions(), "\n")
-	for _, want := range []string{"on 107 stitches, 8 rows below the first of the armholes, which are shaped in the same rows.",
+	for _, want := range []string{"on 107 stitches, 8 rows below the first of the armholes, which are shaped along with it",
 		"Row 9 (RS): BO 7, ", "Row 10 (WS): BO 7, p to end"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is not in\n%s", want, text)

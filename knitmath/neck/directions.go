@@ -28,7 +28,7 @@ func (o Neckline) Directions() []string {
 		on = "Work the back on " + report.CountOf(o.WidthStitches, "stitches") + " and the front on " + strconv.Itoa(l.width) + ", "
 		neck += " of the back and " + strconv.Itoa(front) + " of the front"
 	}
-	d := []string{on + shoulder + " and " + neck + " for the neck. Rows that are not written are worked even, in pattern."}
+	d := []string{on + shoulder + " and " + neck + " for the neck. Keep to the pattern where rows are worked even."}
 	if l.shortRows && len(l.steps) > 1 {
 		d = append(d, shortrow.Technique(o.in.TurnMethod))
 	}
@@ -60,24 +60,30 @@ func (p Piece) directions(d []string, o Neckline) []string {
 	l := p.layout
 	name := report.Sentence(l.piece)
 	rows := l.depth - l.firstRow
-	begin := name + ": row 1 is a " + sideWords(sideOf(l.firstRow)) + " row"
+	note := "Note: row 1 is a " + sideWords(sideOf(l.firstRow)) + " row" + l.armholeWords()
 	if rows > 0 {
-		begin += ", with " + report.CountOf(rows, "rows") + " (" + o.in.DisplayUnit.Size(l.rw.SizeCm(rows)) +
-			") from there to the end of the shoulder at the neck"
+		note += "; from there to the end of the shoulder at the neck are " + report.CountOf(rows, "rows") + " (" +
+			o.in.DisplayUnit.Size(l.rw.SizeCm(rows)) + ")"
 	}
-	begin += l.armholeWords()
-	d = append(d, begin+".")
-	part := PartWhole
+	d = append(d, name+":", note+".")
+	part, worked := PartWhole, 0
 	for i := 0; i < len(p.Rows); {
 		r := p.Rows[i]
 		if r.Part != part && r.Part == PartSecondSide {
-			d = append(d, l.secondWords())
+			d = append(d, l.secondWords(r.Instruction.StartStitches)...)
 		} else if r.Part != part {
 			d = append(d, report.Sentence(l.sideName(first))+":")
 		}
+		if r.Part != part && l.depth > 0 { // both sides are worked from the row that divides
+			worked = p.NeckRowNumber - 1
+		}
 		part = r.Part
+		if even := r.RowNumber - worked - 1; even > 0 {
+			d = append(d, "Work "+report.CountOf(even, "rows")+" even.")
+		}
 		n := alike(p.Rows[i:])
 		d = append(d, rowWords(p.Rows[i:i+n]))
+		worked = p.Rows[i+n-1].RowNumber
 		if l.endsWithNeck(r) {
 			last := l.steps[len(l.steps)-1]
 			d = append(d, fmt.Sprintf("Note: of the %d stitches bound off in row %d the first %d are the end of the %s shoulder, "+
@@ -102,18 +108,18 @@ func (l *layout) sideName(side int) string {
 	return "right " + l.piece
 }
 
-// secondWords say how the second side is begun.
-func (l *layout) secondWords() string {
-	s := report.Sentence(l.sideName(second))
+// secondWords say how the second side is begun, on so many stitches.
+func (l *layout) secondWords(stitches int) []string {
+	s := report.Sentence(l.sideName(second)) + ":"
 	if l.lastRow(first) == 0 {
-		return s + ":"
+		return []string{s}
 	}
+	var d []string
 	if l.held && l.centre > 0 {
-		s += ": leave the " + report.CountOf(l.centre, "stitches") + " of the middle on hold, put the others back on the needle"
-	} else {
-		s += ": put the stitches on hold back on the needle"
+		d = append(d, "Note: leave the "+report.CountOf(l.centre, "stitches")+" of the middle on hold for the band.")
 	}
-	return s + " and join the yarn at the neck edge, the right side facing."
+	return append(d, s+" put the "+report.CountOf(stitches, "stitches")+
+		" on hold back on the needle and join the yarn at the neck edge, the right side facing.")
 }
 
 // alike is how many rows at the beginning of a list, one at least, are the same decrease

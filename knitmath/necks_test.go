@@ -1,0 +1,98 @@
+package knitmath_test
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/armhole"
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/neck"
+	"example.com/knitmath/knitmath/pattern"
+)
+
+// pieceRead has a printed piece checked: nothing in it is asked about or disagrees, and it ends
+// with so many stitches.
+func pieceRead(t *testing.T, at string, lines []string, start, end int) {
+	t.Helper()
+	q := pattern.CheckInstructionsInput{Text: strings.Join(lines, "\n"), StartStitches: []int{start}}
+	out, err := pattern.CheckInstructions(t.Context(), q)
+	if err != nil || !out.Agrees || out.EndStitches[0] != end {
+		var found []string
+		for _, f := range out.Findings {
+			if f.Kind != pattern.KindReading {
+				found = append(found, fmt.Sprintf("%d %s %q %s", f.LineNumber, f.Reason, f.Text, f.Description))
+			}
+		}
+		t.Fatalf("%s: %v, %v, want %d\n%s\n%s", at, err, out.EndStitches, end, q.Text, strings.Join(found, "\n"))
+	}
+}
+
+var usualGauges = [][2]float64{{14, 20}, {16, 22}, {18, 24}, {20, 28}, {22, 30}, {24, 32}, {28, 36}, {32, 42}}
+
+// What a neck bound off in steps says of its back and of its front is read whole, with every
+// count, beside an armhole too.
+func TestNecksAreReadBack(t *testing.T) {
+	r := rand.New(rand.NewPCG(31, 13))
+	read := 0
+	for i := range knittest.Sweep(160, 40) {
+		g := usualGauges[r.IntN(len(usualGauges))]
+		in := neck.Input{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, WidthCm: new(20 + r.Float64()*28), Shape: neck.Shape(1 + i%4),
+			Centre: neck.Centre(i / 4 % 3)}
+		if r.IntN(2) == 0 {
+			in.ArmholeRows = new(2 * int(*in.WidthCm*0.22*g[1]/10))
+			in.ArmholeSteps = []neck.ArmholeStep{{RowNumber: 1, Stitches: 4, BoundOff: true}, {RowNumber: 3, Stitches: 2, BoundOff: true},
+				{RowNumber: 5, Stitches: 1}, {RowNumber: 7, Stitches: 1}}
+		}
+		out, err := neck.PlanNeckline(in)
+		if err != nil {
+			t.Fatalf("%+v: %v", in, err)
+		}
+		d := out.Directions()
+		back, front := slices.Index(d, "Back:"), slices.Index(d, "Front:")
+		band := slices.IndexFunc(d, func(s string) bool { return strings.HasPrefix(s, "Band: ") })
+		at := fmt.Sprintf("question %d", i)
+		for _, p := range []struct {
+			neck.Piece
+			from, to int
+		}{{out.Back, back, front}, {out.Front, front, band}} {
+			pieceRead(t, at, d[p.from:p.to], p.StartStitches, 0)
+			read++
+		}
+	}
+	t.Logf("%d pieces read", read)
+}
+
+// What an armhole and its cap say is read whole, with every count.
+func TestArmholesAreReadBack(t *testing.T) {
+	r := rand.New(rand.NewPCG(37, 13))
+	read := 0
+	for i := range knittest.Sweep(160, 40) {
+		g := usualGauges[r.IntN(len(usualGauges))]
+		chest := 55 + r.Float64()*80
+		in := armhole.Input{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, Style: armhole.Style(1 + i%4), ChestCm: &chest,
+			ArmholeDepthCm: new(7 + chest*0.13)}
+		if in.Style == armhole.StyleSetIn || in.Style == armhole.StyleSaddle {
+			in.AcrossBackCm, in.UpperArmCm = new(chest*0.39), new(chest*0.31)
+		}
+		out, err := armhole.Plan(in)
+		if err != nil {
+			continue
+		}
+		d := out.Directions()
+		sleeve := slices.IndexFunc(d, func(s string) bool { return strings.HasPrefix(s, "Sleeve") })
+		sew := slices.IndexFunc(d, func(s string) bool { return strings.HasPrefix(s, "Sew ") })
+		left := out.Back.EndStitches
+		if out.Strap != nil {
+			left = 0 // what is on hold is on no needle
+		}
+		at := fmt.Sprintf("question %d, style %d", i, in.Style)
+		pieceRead(t, at+", back", d[:sleeve], out.Back.StartStitches, left)
+		pieceRead(t, at+", sleeve", d[sleeve:sew], out.Cap.StartStitches, 0)
+		read++
+	}
+	t.Logf("%d armholes read", read)
+}
