@@ -23,6 +23,8 @@ const (
 func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	t := p.peek()
 	switch {
+	case t.is("(") && p.repsRemark(*steps):
+		return asideRead
 	case t.is("(", "[") && p.remarkEnd(p.next) != 0:
 		p.next = p.remarkEnd(p.next)
 		return asideRead
@@ -57,6 +59,21 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		kind = p.asideByVerb(steps, inner)
 	}
 	return kind
+}
+
+// repsRemark passes over "(5 reps of 9 sts)" after as many stitches: how they lie in a repeat.
+func (p *parser) repsRemark(steps []Step) bool {
+	times, each := p.ahead(1), p.ahead(4)
+	n := len(steps)
+	if n == 0 || times.kind != tokenNumber || !p.ahead(2).is("reps", "repeats", "rep", "repeat") || !p.ahead(3).is("of") ||
+		each.kind != tokenNumber || !p.ahead(5).stitches() || !p.ahead(6).is(")") ||
+		!single(steps[n-1].Times, int(times.number)*int(each.number)) {
+		return false
+	}
+	from := p.peek().span
+	p.next += 7
+	p.passed(from.to(p.last()))
+	return true
 }
 
 // castsOnLast reports whether stitches were cast on just before.

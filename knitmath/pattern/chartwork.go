@@ -101,7 +101,7 @@ func (p *parser) underChart(i int) bool {
 var chartWords = wordSet(`work follow knit beg beginning reading working cont continue using from of in the a its on over across around all
 	round to at each end chart charts row rows rnd rnds rounds right left ws rs with starting as set and then patt pattern motif
 	placing repeating repeat rep reps repeats between red black lines line marked side sides st sts stitch stitches centre center foll
-	multiple following next page only bottom top working every even odd thus through centered centred section main body`)
+	multiple throughout following next page only bottom top working every even odd thus through centered centred section main body`)
 
 // chartPart reads one part of such a sentence.
 func (p *parser) chartPart(c *chartSaid) bool {

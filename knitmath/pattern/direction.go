@@ -70,6 +70,7 @@ const (
 	verbJoin
 	verbPass
 	verbOff
+	verbTake
 )
 
 // directs are the verbs of directions.
@@ -90,7 +91,7 @@ var directs = map[string]kindOfVerb{
 	"leaving": verbHold, "placing": verbHold, "putting": verbHold, "slipping": verbHold,
 	"transfer": verbHold,
 	"move":     verbHold, "return": verbHold, "pm": verbPass, "replace": verbHold | verbPass, "remove": verbPass,
-	"pick": verbPick, "with": verbPick,
+	"pick": verbPick, "with": verbPick, "take": verbTake,
 	"join": verbJoin, "rejoin": verbJoin, "attach": verbJoin,
 	"divide": verbPass, "distribute": verbPass, "arrange": verbPass, "turn": verbPass, "do": verbPass, "reattach": verbJoin,
 	"graft": verbOff, "kitchener": verbOff, "draw": verbOff, "thread": verbOff, "break": verbOff | verbPass, "cut": verbOff | verbPass,
@@ -113,7 +114,7 @@ func (p *parser) readers(t *token) []reader {
 	}{{verbShape, (*parser).shaping}, {verbRepeat, (*parser).repeating}, {verbEven, (*parser).even}, {verbCast, (*parser).castingOn},
 		{verbBind, (*parser).bindingOff}, {verbBind, (*parser).edgeTotals}, {verbHold, (*parser).holding},
 		{verbPick, (*parser).pickingUp}, {verbJoin, (*parser).joining},
-		{verbOff, (*parser).takingOff}, {verbPass, (*parser).passing}} {
+		{verbOff, (*parser).takingOff}, {verbTake, (*parser).takingUp}, {verbPass, (*parser).passing}} {
 		if kinds&k.kind != 0 {
 			list = append(list, k.read)
 		}

@@ -34,6 +34,9 @@ func (p *parser) even(line *Line) bool {
 		p.passed(w.from.to(p.last()))
 		return true
 	}
+	if w.verb.is("rib") {
+		p.fabricBracket()
+	}
 	if w.verb.is("rib", "patt") && p.stitchesNext() {
 		return false
 	}

@@ -23,7 +23,7 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 		i++
 	}
 	if end, number := p.patternAt(i); end != 0 {
-		w.direct = i == p.next
+		w.direct = i == p.next || i == p.next+1 && p.peek().is("the")
 		p.next = end
 		info.pattern, w.even = number, true
 		return true

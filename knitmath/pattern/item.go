@@ -33,6 +33,8 @@ func (p *parser) item(alone bool) (Step, bool) {
 		return p.pickedUpMore()
 	case t.kind == tokenNumber && p.alsoBrought():
 		return p.broughtMore()
+	case t.kind == tokenNumber && p.ahead(1).is("x", "×") && p.ahead(2).is("(", "[", "{") && t.number <= MaxNumber:
+		return p.timesGroup()
 	case t.kind == tokenNumber && p.colourNext():
 		if s, ok := p.colouredMore(); ok {
 			return s, true
@@ -51,6 +53,20 @@ func (p *parser) item(alone bool) (Step, bool) {
 	}
 	p.ask(ReasonUnread, t.span, "a stitch, a bracket or a star is expected here")
 	return Step{}, false
+}
+
+// timesGroup reads "12 x (yo, k2tog)".
+func (p *parser) timesGroup() (Step, bool) {
+	t, found, n := p.peek(), p.found.mark(), len(p.found.list)
+	p.next += 2
+	s, ok := p.group()
+	if ok && single(s.Times, 1) && !s.stretch() {
+		if len(p.found.list) == n+1 {
+			p.found.rewind(found) // that no number of times stands after the brackets
+		}
+		s.Times, s.at = []int{int(t.number)}, t.to(s.at)
+	}
+	return s, ok
 }
 
 // open goes one level deeper. Brackets round a single stitch, "[k2tog] 3 times",

@@ -24,6 +24,12 @@ func (p *parser) prose(line *Line) bool {
 		line.info.kind = linePassed
 		return true
 	}
+	if t.kind == tokenNumber && p.rowsToldAt(i) == end {
+		p.next = end
+		p.passed(t.span.to(p.last()))
+		line.info.kind = linePassed
+		return true
+	}
 	if stop := p.asFollows(i, end); stop != 0 {
 		p.next = stop
 		p.passed(t.span.to(p.last()))

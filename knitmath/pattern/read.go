@@ -121,10 +121,11 @@ type parser struct {
 	lastRowSaid   bool         // a change is made in the last of the rows before it
 	after         []Step       // that follow a repeat, whose last working ends otherwise
 	section       sectionKind
-	led           ledPlace // a place before the verb at hand
-	lastPassed    int      // the finding of what was passed over last, from 1
-	passedEnd     int32    // where that ends
-	matched       [2]int   // the sentence that has been looked through for another part
+	led           ledPlace        // a place before the verb at hand
+	lastPassed    int             // the finding of what was passed over last, from 1
+	passedEnd     int32           // where that ends
+	markNames     map[string]bool // letters by which the text tells its markers apart
+	matched       [2]int          // the sentence that has been looked through for another part
 }
 
 func (p *parser) peek() *token { return &p.tokens[p.next] }

@@ -100,6 +100,9 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	if mask == 0 {
 		return 0, 0
 	}
+	if mask == 1<<p.sizes-1 && p.sizes > 1 && (p.agesAt(i) || p.agesAt(i+1)) {
+		return 0, 0 // they are named
+	}
 	only := false
 	if p.tokens[i].is("only") {
 		only = true
@@ -113,6 +116,9 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	}
 	return 0, 0
 }
+
+// agesAt reports whether the sizes before token i are ages.
+func (p *parser) agesAt(i int) bool { return p.tokens[i].is("years", "yrs", "months", "mths", "yr") }
 
 // sizeMask reads "M", "1 and 2", "L, XL and 2XL" at token i.
 func (p *parser) sizeMask(i int) (mask uint32, end int) {

@@ -47,6 +47,20 @@ func (p *parser) takingRest(line *Line, i int) bool {
 	return true
 }
 
+// takingUp reads "take up the held sts": they are worked again.
+func (p *parser) takingUp(line *Line) bool {
+	if !p.peek().is("take") || !p.ahead(1).is("up") || p.onlyRows {
+		return false
+	}
+	n := p.heldSts(p.next + 2)
+	if n != 0 {
+		ok := p.taking(line, n)
+		line.info.only = nil // they come to those that are there
+		return ok
+	}
+	return p.takingRest(line, p.next+2)
+}
+
 // restOf is which stitches without a number are taken up again.
 type restOf uint8
 

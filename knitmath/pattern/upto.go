@@ -212,6 +212,11 @@ func (p *parser) lastStitches(from span) (extent, bool) {
 		return extent{}, false
 	}
 	p.accept("st", "sts", "stitch", "stitches")
+	if p.peek().is("before") { // "to last 2 sts before m"
+		if to, ok := p.beforePlace(n); ok {
+			return to, true
+		}
+	}
 	return extent{last: without(n)}, true
 }
 
@@ -260,6 +265,9 @@ func strokeTimes(t *token) int {
 // markerAt is the index after "m", "next marker" or "BOR m" at token i, 0 if there is
 // none.
 func (p *parser) markerAt(i int) int {
+	if p.letterAt(i) && p.markNamed(p.tokens[i].text) {
+		return i + 1
+	}
 	for p.tokens[i].is("next", "first", "second", "third", "last", "raglan", "side", "the", "a", "bor", "center", "centre", "1st", "2nd",
 		"gusset",
 		"following", "foll", "beg-of-rnd", "eor", "thumb") {
@@ -272,6 +280,20 @@ func (p *parser) markerAt(i int) int {
 		return i
 	}
 	return 0
+}
+
+// markNamed reports whether the text places a marker by that letter: "pm A".
+func (p *parser) markNamed(letter string) bool {
+	if p.markNames == nil {
+		p.markNames = map[string]bool{}
+		for i := range len(p.tokens) - 1 {
+			if p.tokens[i].is("pm", "marker", "m") && p.letterAt(i+1) {
+				p.markNames[p.tokens[i+1].text] = true
+			}
+		}
+		p.looked += len(p.tokens)
+	}
+	return p.markNames[letter]
 }
 
 // numberOfStsAt reports whether "45 sts" or "next 45 sts" stands at token i.
