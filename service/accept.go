@@ -9,19 +9,17 @@ import (
 
 // chooseForm decides in which form an answer is sent and leaves the decision in the request
 // for the gateway, which looks the media type up by its name. Tables come as CSV to callers
-// who would rather have it than JSON, and say that it depends on Accept; everything else is
-// JSON, whatever is accepted.
+// who would rather have it than JSON; everything else is JSON, whatever is accepted.
 //
 // The header is read by a parser that was in the build already, for the metrics. What it
 // makes of it is weighed here: its own order does not keep a quality apart from how exactly
 // a type is named.
-func chooseForm(w http.ResponseWriter, r *http.Request, at route) {
+func chooseForm(r *http.Request, at route) {
 	accept := strings.Join(r.Header.Values("Accept"), ",")
 	r.Header.Del("Accept")
 	if !at.table {
 		return
 	}
-	w.Header().Add("Vary", "Accept")
 	if accept != "" && prefersCSV(accept) {
 		r.Header.Set("Accept", csvType)
 	}

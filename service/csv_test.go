@@ -66,6 +66,11 @@ func TestTablesAsCSV(t *testing.T) {
 		if plain.header.Get("Content-Type") != jsonType || !varies(plain, "Accept") {
 			t.Errorf("%s: header %v", path, plain.header)
 		}
+		for _, query := range []string{"?no_such_field=1", "?fields=no_such_field"} {
+			if refused := server.send(t, "GET", path+query, ""); refused.code != 400 || !varies(refused, "Accept") {
+				t.Errorf("%s%s: HTTP %d, header %v", path, query, refused.code, refused.header)
+			}
+		}
 		var answer struct{ Rows []map[string]any }
 		if err := json.Unmarshal(plain.body, &answer); err != nil {
 			t.Fatal(err)

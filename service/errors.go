@@ -39,8 +39,9 @@ const (
 	maxDetailBytes = 5_600
 	// maxFieldLength and maxDescriptionLength bound what a reply repeats of the
 	// caller's own words, for the same reason.
-	maxFieldLength       = 120
-	maxDescriptionLength = 300
+	maxFieldLength = 120
+	// The names of every enumeration but that of the operations of a pattern fit.
+	maxDescriptionLength = 600
 )
 
 // failure is an error with the status the caller sees and the cause that only
@@ -107,7 +108,7 @@ func invalidBeyond(violations []fault.Violation, unlisted int) *status.Status {
 		bad.FieldViolations = append(bad.FieldViolations, &errdetails.BadRequest_FieldViolation{
 			Field:       shorten(v.Field, maxFieldLength),
 			Reason:      string(v.Reason),
-			Description: shorten(v.Detail, maxDescriptionLength),
+			Description: shortenWords(v.Detail, maxDescriptionLength),
 		})
 		if last := len(bad.FieldViolations) - 1; last > 0 && proto.Size(bad) > maxDetailBytes {
 			bad.FieldViolations = bad.FieldViolations[:last]
@@ -193,6 +194,18 @@ func loggedField(v *errdetails.BadRequest_FieldViolation) string {
 
 // askedField is the place of a path in the fields that a question asks for.
 var askedField = regexp.MustCompile(`^fields\[\d+\]$`)
+
+// shortenWords cuts s likewise, but between words where it has any: half a name is none.
+func shortenWords(s string, limit int) string {
+	cut := shorten(s, limit)
+	if len(s) <= limit {
+		return cut
+	}
+	if end := strings.LastIndexByte(cut, ' '); end > limit/2 {
+		return cut[:end] + " ..."
+	}
+	return cut
+}
 
 // shorten cuts s to at most limit bytes of valid UTF-8; protobuf strings allow
 // nothing else.

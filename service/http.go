@@ -122,6 +122,9 @@ func (f *jsonFace) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	}
 	reading := r.Method == http.MethodGet || r.Method == http.MethodHead
 	at, known := f.routes[r.URL.Path]
+	if at.table { // whose answers, refusals too, depend on it
+		w.Header().Add("Vary", "Accept")
+	}
 	r, ok := f.judged(w, r)
 	if !ok {
 		return
@@ -176,7 +179,7 @@ func (f *jsonFace) get(w http.ResponseWriter, r *http.Request, at route) {
 		f.refuse(in, r, http.StatusBadRequest, invalidBeyond(faults, unlisted))
 		return
 	}
-	chooseForm(w, r, at)
+	chooseForm(r, at)
 	serveCached(in, r, f.gateway, f.release.questionOf(r)...)
 }
 
@@ -212,7 +215,7 @@ func (f *jsonFace) post(w http.ResponseWriter, r *http.Request, at route) {
 		return
 	}
 	w.Header().Set("Cache-Control", "no-store")
-	chooseForm(w, r, at)
+	chooseForm(r, at)
 	r.Header.Set("Content-Type", jsonType) // In one spelling, that the gateway does not complain of others in the log.
 	f.gateway.ServeHTTP(in, withBody(r, data))
 }
