@@ -1,6 +1,10 @@
 package body
 
 import (
+	"slices"
+	"strconv"
+	"strings"
+
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/report"
 )
@@ -45,7 +49,7 @@ func ListBodySizes(in ListInput) (List, error) {
 	}
 	if len(out.Rows) == 0 {
 		out.Notices = append(out.Notices, report.Notice{Reason: NoRows, Field: "measure",
-			Description: "no source here has this measure of this group; measure the person"})
+			Description: in.elsewhere() + "; measure the person"})
 	}
 	if field := in.ofHands(); field != "" {
 		out.Notices = append(out.Notices, report.Notice{Reason: MeasureHands, Field: field, Description: measureHands})
@@ -67,6 +71,39 @@ func (in ListInput) rows(to *[]SizeRow) int {
 	}
 	return n
 }
+
+// elsewhere says why a list is empty, and where the measure stands: heads, feet and hands
+// have groups of their own, which name in their sizes whom they are for.
+func (in ListInput) elsewhere() string {
+	s := "no source here has this measure of this group"
+	group, whom := GroupUnspecified, ""
+	for i := range sizes {
+		row := &sizes[i]
+		if row.Measure != in.Measure || row.Group < GroupHead {
+			continue
+		}
+		group = row.Group
+		if slices.Contains(strings.Fields(row.Size), whoWords[in.Group]) {
+			whom = row.Size
+			break
+		}
+	}
+	if group == GroupUnspecified {
+		return s
+	}
+	s += "; the group " + groupWords[group] + " has it"
+	if whom != "" {
+		s += ", as of " + strconv.Quote(whom)
+	}
+	return s
+}
+
+// whoWords are whom the sizes of heads and feet are of, by group.
+var whoWords = [...]string{GroupUnspecified: "", GroupBaby: "baby", GroupChild: "child", GroupYouth: "youth", GroupWoman: "woman",
+	GroupMan: "man", GroupHead: "", GroupFoot: "", GroupHand: ""}
+
+// groupWords name the groups of parts.
+var groupWords = map[Group]string{GroupHead: "HEAD", GroupFoot: "FOOT", GroupHand: "HAND"}
 
 // ofHands is the field that asks for hands; empty where none does.
 func (in ListInput) ofHands() string {

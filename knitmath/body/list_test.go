@@ -192,3 +192,23 @@ func BenchmarkListBodySizes(b *testing.B) {
 		}
 	}
 }
+
+// A measure that a group does not have is looked for where it stands, and named with whom
+// the chart has it of; what stands nowhere else is pointed nowhere.
+func TestEmptyListsPointElsewhere(t *testing.T) {
+	for _, c := range []struct {
+		in   ListInput
+		want string
+	}{
+		{ListInput{Group: GroupMan, Measure: MeasureSockHeight}, `the group FOOT has it, as of "man shoe 6-8";`},
+		{ListInput{Group: GroupWoman, Measure: MeasureSockHeight}, `the group FOOT has it, as of "woman shoe 3-6";`},
+		{ListInput{Group: GroupBaby, Measure: MeasureHeadCircumference}, `the group HEAD has it, as of "baby";`},
+		{ListInput{Group: GroupBaby, Measure: MeasureHandLength}, "the group HAND has it;"},
+		{ListInput{Group: GroupFoot, Measure: MeasureChest}, "of this group; measure"},
+	} {
+		out, err := ListBodySizes(c.in)
+		if err != nil || len(out.Notices) == 0 || !strings.Contains(out.Notices[0].Description, c.want) {
+			t.Errorf("%+v: %+v, want %q", c.in, out.Notices, c.want)
+		}
+	}
+}

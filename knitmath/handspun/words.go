@@ -152,7 +152,8 @@ func (o Plan) cautions() []string {
 
 // Sources say where the figures come from.
 func (o Plan) Sources() []report.Source {
-	sources := []report.Source{countCited, o.spun.DiameterCited(yarn.SpinningWoollen, "most who spin for knitting do so"), yarn.ExpectedWrapsCited, yarn.TwistCited}
+	sources := []report.Source{countCited, o.spun.DiameterCited(yarn.SpinningWoollen, "most who spin for knitting do so"),
+		yarn.ExpectedWrapsCited, yarn.TwistCited}
 	if o.angled {
 		sources = append(sources, angleCited)
 	}

@@ -30,10 +30,10 @@ const (
 //	12, 12.75, 19, 20,  US 17 is also listed as 12 mm, US 35 as 20 mm; 20 mm is US 36, 35 mm
 //	35 mm               US 70 to some makers
 //
-// Source: mm with US and old UK names from 2 to 10 mm, several general tables
+// Source: mm with US and old UK names from 2 to 10 mm, 15 and 25 mm, several general tables
 // that agree; the ends of the US range, Craft Yarn Council charts and memory; below 1.25
-// and above 25 mm memory alone;
-// Japanese number n is 2.1 + 0.3 n mm for n from 0 to 15, one table and memory.
+// and above 25 mm memory alone; Japanese number n is 2.1 + 0.3 n mm for n from 0 to 15, one
+// table and memory.
 var needleSizes = [...]NeedleSize{
 	{0.75, "000000", "", "", true},
 	{1, "00000", "", "", true},
@@ -94,15 +94,35 @@ func needleSize(mm float64) *NeedleSize {
 	return nil
 }
 
-// source says where the names of a row come from.
-func (n NeedleSize) source() report.Source {
-	s := report.Source{Figure: "needle names",
+// The sources of the names.
+var (
+	tablesCited = report.Source{Figure: "mm with US and old UK names, 2 to 10 mm, 15 and 25 mm",
 		Citation: "general tables of needle sizes that agree", Status: report.SourceStatusCommonPractice}
-	if n.Disputed || n.Japanese != "" || n.Mm > 10 {
-		s.Citation = "lists of makers and of the Craft Yarn Council, in part from memory"
-		s.Status = report.SourceStatusFromMemory
+	listsCited = report.Source{Figure: "the other US and UK names, and sizes without a name",
+		Citation: "lists of makers and of the Craft Yarn Council, in part from memory", Status: report.SourceStatusFromMemory}
+	japaneseCited = report.Source{Figure: "Japanese numbers",
+		Citation: "one table of needle sizes, with which memory agrees: 2.1 + 0.3 n mm for number n from 0 to 15",
+		Status:   report.SourceStatusCommonPractice}
+)
+
+// inTables reports whether the sizes of general tables, which agree, have this one.
+func (n NeedleSize) inTables() bool { return n.Mm >= 2 && n.Mm <= 10 || n.Mm == 15 || n.Mm == 25 }
+
+// source says where the names of a row come from, by one rule: its status is that of its
+// weakest name, and it is uncertain where makers or lists disagree about one.
+func (n NeedleSize) source() report.Source {
+	s := listsCited
+	switch {
+	case n.US == "" && n.UK == "" && n.Japanese != "":
+		s = japaneseCited
+	case n.inTables():
+		s = tablesCited
 	}
-	if n.Disputed {
+	if n.Japanese != "" && (n.US != "" || n.UK != "") {
+		s.Citation += "; Japanese: " + japaneseCited.Citation
+	}
+	s.Figure = "needle names"
+	if s.Uncertain = n.Disputed; n.Disputed {
 		s.Citation += "; lists disagree about a name of this size"
 	}
 	return s

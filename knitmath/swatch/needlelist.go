@@ -33,6 +33,7 @@ type NeedleRow struct {
 	Citation     string
 	Status       report.SourceStatus
 	Uncertain    bool
+	Remark       string
 }
 
 // A NeedleList is the answer to NeedleListInput.
@@ -62,8 +63,8 @@ var disagreements = map[float64]string{
 	35:    "US 70 with some makers only",
 }
 
-// unsureBelowMm is the thickness below which UK numbers were read in lists that differ.
-const unsureBelowMm = 1.75
+// remarks say what else to know of a size, by thickness in mm.
+var remarks = map[float64]string{4: "by one note an old US 6 measured 4.25 mm"}
 
 // ListNeedleSizes lists needles from thin to thick: those that have a name in a system,
 // between two thicknesses.
@@ -119,7 +120,7 @@ func (n NeedleSize) named(s NeedleSystem) bool {
 func (n NeedleSize) row() NeedleRow {
 	s := n.source()
 	return NeedleRow{Mm: n.Mm, US: n.US, UK: n.UK, Japanese: n.Japanese, Disagreement: disagreements[n.Mm],
-		Citation: s.Citation, Status: s.Status, Uncertain: n.Mm < unsureBelowMm}
+		Citation: s.Citation, Status: s.Status, Uncertain: s.Uncertain, Remark: remarks[n.Mm]}
 }
 
 // Cost is the price of a list: a step for each row there is.
@@ -137,12 +138,5 @@ func (NeedleList) Directions() []string { return nil }
 
 // Sources are those of the rows.
 func (NeedleList) Sources() []report.Source {
-	return []report.Source{
-		{Figure: "mm with US and old UK names, 2 to 10 mm", Citation: "general tables of needle sizes that agree",
-			Status: report.SourceStatusCommonPractice},
-		{Figure: "the other names", Citation: "lists of makers and of the Craft Yarn Council, in part from memory",
-			Status: report.SourceStatusFromMemory},
-		{Figure: "Japanese numbers", Citation: "2.1 + 0.3 n mm for number n from 0 to 15: common practice",
-			Status: report.SourceStatusCommonPractice},
-	}
+	return []report.Source{tablesCited, listsCited, japaneseCited}
 }

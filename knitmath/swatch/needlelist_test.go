@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 )
 
 // Fixed points that every list agrees on, and what each filter leaves.
@@ -92,6 +93,33 @@ func BenchmarkListNeedleSizes(b *testing.B) {
 	for b.Loop() {
 		if out, err := ListNeedleSizes(NeedleListInput{}); err != nil || out.Summary() == "" {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Each row stands by one rule as its transcription does: what was read in tables that agree,
+// or goes by the Japanese rule, is common practice, what lists or memory have is from memory,
+// and a row is uncertain exactly where somebody disagrees.
+func TestNeedleRowsStandByOneRule(t *testing.T) {
+	out, err := ListNeedleSizes(NeedleListInput{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, row := range knittest.Table(t, "gauge/needles.csv") {
+		got, source := out.Rows[i], row["source"]
+		remembered := got.Mm < 2 || got.Mm > 10 && !strings.HasPrefix(source, "tables agree")
+		if (got.Status == report.SourceStatusFromMemory) != remembered || !remembered && got.Status != report.SourceStatusCommonPractice {
+			t.Errorf("%v mm has status %v, transcribed %q", got.Mm, got.Status, source)
+		}
+		if got.Uncertain != (row["status"] == "disputed") || got.Uncertain != (got.Disagreement != "") ||
+			got.Uncertain != strings.Contains(got.Citation, "disagree") {
+			t.Errorf("%v mm is uncertain: %v, transcribed %q, said %q, %q", got.Mm, got.Uncertain, row["status"], got.Disagreement, got.Citation)
+		}
+		if cited := strings.Contains(got.Citation, "0.3 n"); cited != (got.Japanese != "") {
+			t.Errorf("%v mm, Japanese %q, cites %q", got.Mm, got.Japanese, got.Citation)
+		}
+		if (got.Remark != "") != strings.Contains(source, "note says") {
+			t.Errorf("%v mm: %q, transcribed %q", got.Mm, got.Remark, source)
 		}
 	}
 }

@@ -63,10 +63,10 @@ func TestNeedleSources(t *testing.T) {
 	}{
 		{4, report.SourceStatusCommonPractice, false},
 		{10, report.SourceStatusCommonPractice, false},
-		{15, report.SourceStatusFromMemory, false}, // beyond the general tables
-		{4.2, report.SourceStatusFromMemory, false},
-		{6, report.SourceStatusFromMemory, false}, // with a Japanese number
-		{2.5, report.SourceStatusFromMemory, true},
+		{15, report.SourceStatusCommonPractice, false}, // tables agree on it too
+		{19, report.SourceStatusFromMemory, true},      // beyond the general tables
+		{30, report.SourceStatusFromMemory, false},
+		{2.5, report.SourceStatusCommonPractice, true},
 	} {
 		s := needleSize(c.mm).source()
 		if s.Status != c.status || strings.Contains(s.Citation, "disagree") != c.doubt ||

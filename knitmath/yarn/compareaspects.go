@@ -23,6 +23,9 @@ const (
 	// ByLength: the balls differ from what the same mass would be. Field is
 	// first_ball_count.
 	ByLength report.Reason = "BY_LENGTH"
+	// MeasuresContradict: by one measure the second yarn is too thick and by another too thin,
+	// or they lie more than farApart. Field is second.
+	MeasuresContradict report.Reason = "MEASURES_CONTRADICT"
 	// Sheds: hairy yarn, which small children breathe in. Field is the fibres.
 	Sheds report.Reason = "SHEDS"
 )
@@ -96,7 +99,7 @@ func (o *Comparison) comparePlies() {
 			", so that stitches show alike, as far as plies tell")
 		return
 	}
-	words := "the second has " + report.CountOf(second, "plies") + " for " + report.CountOf(first, "plies") + ", "
+	words := "the second has " + report.CountOf(second, "plies") + " for the " + measure.Decimal(float64(first), 0) + " of the first, "
 	if second > first {
 		words += "so it is likely rounder, shows stitches more clearly and wears longer"
 	} else {
@@ -117,7 +120,7 @@ func (o *Comparison) compareFibres(first, second []FibreShare) {
 	if a, b := most(first), most(second); a == b && a != unknown {
 		add(AspectDrape, VerdictFits, "both are mostly of a kind that "+familyWords[a]+"; plies and spinning still tell")
 	} else {
-		add(AspectDrape, VerdictNearly, "the first mostly "+familyWords[a]+", the second mostly "+familyWords[b]+
+		add(AspectDrape, VerdictNearly, "the first is mostly of a kind that "+familyWords[a]+", the second of one that "+familyWords[b]+
 			", so the fabric is likely to hang and wear differently: knit a swatch and let it hang")
 	}
 	switch a, b := felting(first), felting(second); {
@@ -178,6 +181,10 @@ func (o *Comparison) remark(in CompareInput) {
 		o.Notices = append(o.Notices, report.Notice{Reason: reason, Field: field, Description: text})
 	}
 	o.remarkOneSided(add)
+	if o.contradicts() {
+		add(MeasuresContradict, "second", "has measures that contradict one another: "+o.measureWords()+
+			"; one of them may be of another fabric, as lace or felt is, or wrong: measure both yarns again alike, before you go by either")
+	}
 	if o.Verdict == VerdictUnspecified {
 		add(NothingInCommon, "second", "is known by other measures than the first, and no weight category stands between them: give the "+
 			"same measure of both")

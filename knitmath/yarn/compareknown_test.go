@@ -1,11 +1,13 @@
 package yarn
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 )
 
 // A yarn may be known by anything: what both are known by is compared, and what only one is
@@ -160,9 +162,10 @@ func TestPlies(t *testing.T) {
 		says          string
 	}{
 		{plied(2), plied(2), VerdictFits, "both have 2 plies"},
-		{plied(2), plied(4), VerdictNearly, "4 plies for 2 plies, so it is likely rounder"},
-		{plied(3), plied(1), VerdictNearly, "1 ply for 3 plies, so it is likely flatter and softer, and stitches run together more; of the two"},
-		{counted("8/4 Ne"), counted("4/2 Ne"), VerdictNearly, "2 plies for 4 plies"},
+		{plied(2), plied(4), VerdictNearly, "4 plies for the 2 of the first, so it is likely rounder"},
+		{plied(3), plied(1), VerdictNearly,
+			"1 ply for the 3 of the first, so it is likely flatter and softer, and stitches run together more; of the two"},
+		{counted("8/4 Ne"), counted("4/2 Ne"), VerdictNearly, "2 plies for the 4 of the first"},
 		{counted("8/4 Ne"), counted("2 Ne"), VerdictFits, ""},
 		{plied(2), ball(115), VerdictFits, ""},
 	} {
@@ -178,6 +181,40 @@ func TestPlies(t *testing.T) {
 		}
 		if c.want == VerdictNearly && !strings.HasPrefix(out.Summary(), "The second yarn will nearly do: it is plied otherwise.") {
 			t.Error(out.Summary())
+		}
+	}
+}
+
+// 434.8 tex against two strands of 250: sqrt(500/434.8) = 1.072 by length and mass, 22/30 =
+// 0.733 by gauge. Neither is followed alone; measures that agree, or scatter as gauges do,
+// are not remarked.
+func TestMeasuresThatContradict(t *testing.T) {
+	first := ComparedYarn{PutUp: &PutUp{BallM: 115, BallG: 50}, Stitches: new(22.0)}
+	for _, c := range []struct {
+		name     string
+		stitches float64
+		wraps    [2]float64
+		want     bool
+	}{
+		{"thicker and finer", 30, [2]float64{}, true},
+		{"far apart one way", 16, [2]float64{}, true}, // 1.375 to 1.072
+		{"agreeing", 20.5, [2]float64{}, false},
+		{"scattering", 21.5, [2]float64{10, 9.5}, false},
+		{"by wraps", 20.5, [2]float64{10, 11}, true},
+	} {
+		a, b := first, ComparedYarn{PutUp: &PutUp{BallM: 400, BallG: 100}, Strands: new(2), Stitches: &c.stitches}
+		if c.wraps[0] != 0 {
+			one := c.wraps[1] * math.Sqrt2 // of one strand of the two
+			a.WrapsPerInch, b.WrapsPerInch = &c.wraps[0], &one
+		}
+		out, err := CompareYarns(CompareInput{First: &a, Second: &b})
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == MeasuresContradict && n.Field == "second" })
+		directions := strings.Join(out.Directions(), " ")
+		if got != c.want || c.want && (strings.Contains(directions, "Hold more") || strings.Contains(directions, "hold fewer")) {
+			t.Errorf("%s: %v, %q, %+v", c.name, got, directions, out.Notices)
 		}
 	}
 }

@@ -75,6 +75,9 @@ func (o Comparison) Directions() []string {
 	switch {
 	case o.Verdict == VerdictUnspecified:
 		return []string{"Measure both yarns alike: weigh a length of each, wrap each round a ruler, or knit a swatch of each on one needle."}
+	case o.Verdict == VerdictNo && o.contradicts():
+		return []string{"Weigh a length of each yarn again, wrap each round a ruler, and knit a swatch of each on one needle: their measures " +
+			"contradict one another, so that neither more strands nor fewer are advised by one of them alone."}
 	case o.Verdict == VerdictNo && o.thicker:
 		return []string{"Look for a thinner yarn, hold fewer strands together if there are several, or recount the pattern at the gauge " +
 			"that the second yarn likes."}

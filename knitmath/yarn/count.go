@@ -81,12 +81,13 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 	if !c.Sound(field) {
 		return t, false
 	}
-	c.Needs(in.ContractionPercent != nil, fault.Join(field, "contraction_percent"), w.plies > 1, "a count of several plies")
+	c.Needs(in.ContractionPercent != nil, fault.Join(field, "contraction_percent"), w.plies > 1 && w.single.IsZero(),
+		"a count of several plies, and no notation that says what they come to")
 	if !c.Sound(field) {
 		return t, false
 	}
 	t = w.thickness(contraction(in.ContractionPercent))
-	t.Contracted = in.ContractionPercent != nil
+	t.Contracted = t.Contracted || in.ContractionPercent != nil
 	if !t.Tex.inRange() || !t.Single.inRange() {
 		at := number
 		if in.Notation != "" {
@@ -136,6 +137,10 @@ type written struct {
 
 	other     *written // how else the same text is read by some
 	filaments bool     // a number behind a stroke is of filaments
+	ranged    bool     // the middle of a range of reeled silk
+	// single is one ply, where the notation has it beside the whole.
+	single Tex
+	twist  *saidTwist // of the whole yarn
 }
 
 // of is what the number is of: where nothing is said, what the trade writes.
@@ -151,6 +156,10 @@ func (w written) ofWhole() bool {
 func (w written) thickness(contraction *big.Rat) Thickness {
 	t := Thickness{Plies: w.plies, System: w.system, read: w}
 	said := w.system.Tex(w.number)
+	if !w.single.IsZero() {
+		t.Tex, t.Single, t.Contracted = said, w.single, true
+		return t
+	}
 	switch {
 	case w.plies == 1:
 		t.Tex, t.Single = said, said

@@ -71,6 +71,10 @@ func (t Thickness) remarks(field string) []report.Notice {
 func (w written) otherWords() string {
 	other := w.other
 	tex := significant(other.thickness(contraction(nil)).Tex.Float())
+	if other.ranged {
+		return "is taken for " + significant(nearest(w.number)) + " denier in so many filaments; reeled silk is sold by such a range, of which " +
+			"the middle counts, " + significant(nearest(other.number)) + " denier, " + tex + " tex: write that where it is silk"
+	}
 	if other.plies == w.plies {
 		return "is taken for the tex of a single; some leave out the R of a yarn that has " + tex + " tex in all: ask whoever wrote it, " +
 			"or weigh a length"

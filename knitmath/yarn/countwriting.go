@@ -34,7 +34,7 @@ func (t Thickness) notation(s CountSystem, whole, single float64) string {
 	row := &countSystems[s]
 	plies := strconv.Itoa(t.Plies)
 	if t.Plies == 1 || row.style == plyNone {
-		return spelled(s, significant(whole))
+		return spelled(s, significant(whole)) + t.read.twistWords(s)
 	}
 	number := significant(single)
 	if row.style == plyWhole {
@@ -45,7 +45,7 @@ func (t Thickness) notation(s CountSystem, whole, single float64) string {
 	}
 	switch {
 	case s == CountSystemTex:
-		return "R " + significant(whole) + " tex/" + plies
+		return "R " + significant(whole) + " tex/" + plies + t.read.twistWords(s)
 	case row.style == plyTimes:
 		return spelled(s, number) + " x " + plies
 	case row.style == plyFirst:

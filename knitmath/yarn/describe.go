@@ -139,6 +139,12 @@ func vetDescription(c *fault.Checks, in DescribeInput) (yarn Thickness) {
 	fault.Enum(c, "", "twist_direction", in.TwistDirection, TwistDirectionZ)
 	c.Needs(in.TwistDirection != TwistDirectionUnspecified, "twist_direction", in.TwistPerCm != nil, "twist_per_cm")
 	fault.Enum(c, "", "display_unit", in.DisplayUnit, measure.DisplayUnitIn)
+	if t := yarn.read.twist; t != nil {
+		c.AtMostOne(in.TwistPerCm != nil, true, "twist_per_cm", "count.notation")
+		if c.Sound("count", "spinning", "twist_per_cm") {
+			VetTurns(c, "count.notation", t.perCm(), in.Spinning.Or(SpinningWorsted).DiameterCm(yarn.Tex.Float()))
+		}
+	}
 	if in.TwistPerCm != nil && !yarn.Tex.IsZero() && c.Sound("twist_per_cm", "spinning") {
 		VetTurns(c, "twist_per_cm", *in.TwistPerCm, in.Spinning.Or(SpinningWorsted).DiameterCm(yarn.Tex.Float()))
 	}
@@ -253,14 +259,16 @@ func (o *Description) measure() {
 	if loose, tight, ok := o.usual(); ok {
 		o.LowGaugeStitches, o.HighGaugeStitches = &loose, &tight
 	}
-	if o.in.TwistPerCm == nil {
+	perCm, direction := fault.Or(o.in.TwistPerCm, 0), o.in.TwistDirection
+	switch said := o.yarn.read.twist; {
+	case said != nil:
+		perCm, direction = said.perCm(), said.direction
+	case o.in.TwistPerCm == nil:
 		return
-	}
-	direction := o.in.TwistDirection
-	if direction == TwistDirectionUnspecified {
+	case direction == TwistDirectionUnspecified:
 		direction = o.yarn.usualDirection()
 	}
-	twist := TwistOf(*o.in.TwistPerCm, tex, diameterCm, direction)
+	twist := TwistOf(perCm, tex, diameterCm, direction)
 	o.Twist = &twist
 	if o.in.WithOutline {
 		o.Outline = Helix(diameterCm, twist)

@@ -131,9 +131,13 @@ func (o *Description) remarkTwist(add func(report.Reason, string, string)) {
 		return
 	}
 	if t.AngleDegrees > MostRoundAngle {
-		add(MuchTwist, "twist_per_cm", "gives an angle of "+measure.Decimal(t.AngleDegrees, 0)+" degrees"+BeyondRound(t.AngleDegrees))
+		field := "twist_per_cm"
+		if o.in.TwistPerCm == nil {
+			field = "count.notation"
+		}
+		add(MuchTwist, field, "gives an angle of "+measure.Decimal(t.AngleDegrees, 0)+" degrees"+BeyondRound(t.AngleDegrees))
 	}
-	if o.in.TwistDirection == TwistDirectionUnspecified {
+	if o.in.TwistDirection == TwistDirectionUnspecified && o.yarn.read.twist == nil {
 		usual := "Z, as singles mostly are; a plied yarn mostly turns S: "
 		if o.yarn.Plies > 1 {
 			usual = "S, as plies turn against their singles, which are mostly Z: "

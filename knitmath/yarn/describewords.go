@@ -110,7 +110,7 @@ func (o Description) Sources() []report.Source {
 	if o.LowGaugeStitches != nil {
 		sources = append(sources, UsualGaugeCited)
 	}
-	if o.in.TwistPerCm != nil {
+	if o.Twist != nil {
 		sources = append(sources, TwistCited)
 	}
 	return sources

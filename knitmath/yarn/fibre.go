@@ -56,7 +56,7 @@ var families = [...]family{
 }
 
 var familyWords = [...]string{springy: "springs back", slippery: "hangs and slips more than wool",
-	heavy:     "is heavy, hangs, and ribs pull in less",
+	heavy:     "is heavy, hangs, and lets ribs pull in less",
 	synthetic: "keeps its shape and is not set by wetting", unknown: "is not known here"}
 
 // felts reports whether a fibre felts when it is washed hot or rubbed.

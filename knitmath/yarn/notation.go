@@ -12,20 +12,26 @@ import (
 //	28/2 Nm    Nm 28/2    2/28 Nm    30/2 Ne    2/24s worsted    60/2 spun silk
 //	R 74 tex/2    37 tex x 2    150 denier    5 run    12 US cut    2-ply 28 Nm
 //	NeK 24/2    10/2 perle cotton    2/17 Nm silk    78 dtex f24 x 2
-//	400 m/100 g    1,600 yd/lb    100 g = 210 yards
+//	400 m/100 g    1,600 yd/lb    100 g = 210 yards    1 000 m/kg
+//	34 tex Z600 x 2 S400; R 69.3 tex    R 69.3 tex/2 S400    0,5 tex
 //
 // Beside is the system where the text says none. What cannot be read is told in
 // wrong, with what would be.
 func readNotation(text string, beside CountSystem) (w written, wrong string) {
+	if strings.Count(text, ";") == 1 {
+		return readBoth(text, beside)
+	}
 	all, left := scan(text)
 	if left != "" {
-		return w, "has " + strconv.Quote(left) + ", which is not understood; numbers have a decimal point, as in 28/2 Nm or 37.5 tex"
+		return w, "has " + strconv.Quote(left) + ", which is not understood; numbers are written as in 28/2 Nm or 37.5 tex"
 	}
 	if w, wrong, ok := readPutUp(all); ok {
 		return w, wrong
 	}
 	perle := says(all, "perle", "pearl")
+	w.twist, all = takeTwists(all)
 	all = takeFilaments(all)
+	raw := says(all, "silk")
 	w.system, all = takeSystem(all)
 	if !w.system.known() {
 		w.system = beside
@@ -51,6 +57,7 @@ func readNotation(text string, beside CountSystem) (w written, wrong string) {
 		w.of = NumberOfWhole
 	}
 	w, wrong = w.readNumbers(all, plies)
+	w = w.readSilk(raw)
 	if perle {
 		w.other = nil // perle is sold in two plies, behind the count: common practice
 	}
@@ -168,6 +175,9 @@ func (w written) readPair(first *big.Rat, sign string, second *big.Rat) (written
 	style := countSystems[w.system].style
 	if style == plyTimes && sign == "/" && w.of != NumberOfWhole && w.system != CountSystemTex {
 		w.number, w.plies, w.filaments = first, 1, true
+		if w.system == CountSystemDenier {
+			w.other = w.rangeOfSilk(second)
+		}
 		return w, ""
 	}
 	before, plied := wholePlies(first)
@@ -187,11 +197,32 @@ func (w written) readPair(first *big.Rat, sign string, second *big.Rat) (written
 	return w, ""
 }
 
+// rangeOfSilk is the other reading of two numbers in denier that are near to one another:
+// reeled silk is never quite even, and is sold by a range, 20/22, of which the middle counts.
+// nil where they are not so near. Common practice.
+func (w written) rangeOfSilk(end *big.Rat) *written {
+	most := new(big.Rat).Mul(w.number, big.NewRat(5, 4))
+	if w.number.Cmp(end) >= 0 || end.Cmp(most) > 0 {
+		return nil
+	}
+	middle := new(big.Rat).Add(w.number, end)
+	return &written{number: middle.Quo(middle, big.NewRat(2, 1)), system: w.system, plies: 1, ranged: true}
+}
+
+// readSilk takes the range where the notation says that it is of silk.
+func (w written) readSilk(raw bool) written {
+	if raw && w.other != nil && w.other.ranged {
+		return *w.other
+	}
+	return w
+}
+
 // otherReading is how else some read the same two numbers; nil where nobody does.
 func (w written) otherReading(sign string, before, after int, either bool) *written {
 	other := w
 	switch {
-	case either && before != after && max(before, after) <= fewPlies:
+	case sign == "/" && w.plies > fewPlies && before > 0 && after > 0 && before != after && countSystems[w.system].style != plyTimes,
+		either && before != after && max(before, after) <= fewPlies:
 		other.number, other.plies = big.NewRat(int64(w.plies), 1), before+after-w.plies
 	case w.system == CountSystemTex && sign == "/" && w.of == NumberOfUnspecified: // an R that was left out
 		other.of = NumberOfWhole

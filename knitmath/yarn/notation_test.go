@@ -70,6 +70,20 @@ func TestNotationsAreRead(t *testing.T) {
 		{"1,600 yd/lb", 0, CountSystemYardsPerPound, 1, "310", ""},
 		{"1600 ypp", 0, CountSystemYardsPerPound, 1, "310", ""},
 		{"100 yd/oz", 0, CountSystemYardsPerOunce, 1, "310", ""},
+		{"0,5 tex", 0, CountSystemTex, 1, "0.5", ""},
+		{"0,125 tex", 0, CountSystemTex, 1, "0.125", ""},
+		{"7,3 Nm", 0, CountSystemMetric, 1, "137", ""}, // 1000 / 7.3
+		{"1 000 m/kg", 0, CountSystemMetresPer100G, 1, "1000", ""},
+		{"1\u00a0600 m/kg", 0, CountSystemMetresPer100G, 1, "625", ""},
+		{"34 tex Z600", 0, CountSystemTex, 1, "34", ""},
+		{"34 tex Z600 x 2", 0, CountSystemTex, 2, "68", ""},
+		{"34 tex Z 600 x 2 S 400", 0, CountSystemTex, 2, "68", ""},
+		{"34 tex Z600 x 2 S400; R 69.3 tex", 0, CountSystemTex, 2, "69.3", ""},
+		{"R 69.3 tex S400/2 Z600; 34 tex", 0, CountSystemTex, 2, "69.3", ""},
+		{"R 69.3 tex/2 S400", 0, CountSystemTex, 2, "69.3", ""},
+		{"20/22 denier", 0, CountSystemDenier, 1, "2.222", "2.333"}, // 21 / 9
+		{"20/22 denier silk", 0, CountSystemDenier, 1, "2.333", ""},
+		{"28/200 Nm", 0, CountSystemMetric, 28, "140", "7143"}, // or 200 plies of 28
 		{"210 yards, 100 g", 0, CountSystemYardsPerPound, 1, "520.8", ""},
 	} {
 		w, wrong := readNotation(c.text, c.beside)
@@ -107,8 +121,10 @@ func TestNotationsThatAreRefused(t *testing.T) {
 		"4-ply":                        "strands",
 		"28/2":                         "no system",
 		"Nm":                           "no number",
-		"7,3 Nm":                       "decimal point",
-		"-5 Nm":                        "decimal point",
+		"-5 Nm":                        "not understood",
+		"34 tex x 2; R 90; tex":        "not understood",
+		"34 tex x 2; 69.3 tex":         "two halves",
+		"34 tex x 2; R 140 tex":        "do not fit",
 		"28/2/3 Nm":                    "cabled",
 		"28/1.5/2 Nm":                  "cabled",
 		"28.5/1.5 Nm":                  "plies",
@@ -125,7 +141,7 @@ func TestNotationsThatAreRefused(t *testing.T) {
 		"f24 dtex":                     "not understood",
 		"0 m/100 g":                    "0",
 		"100 m/0 g":                    "0",
-		"28 € Nm":                      "decimal point",
+		"28 € Nm":                      "not understood",
 		"2-ply 28/3 Nm":                "not a number",
 		"1000000000 Nm":                "no yarn",
 		"1.5-ply 5 Nm":                 "plies",
@@ -194,4 +210,33 @@ func FuzzNotation(f *testing.F) {
 			}
 		}
 	})
+}
+
+// The twist of the whole yarn is read, of the plies where it is plied, and written behind the
+// count in tex; a twist of the singles alone is none of the yarn.
+func TestTwistsOfNotations(t *testing.T) {
+	for text, want := range map[string]string{
+		"34 tex Z600": "34 tex Z600", "34 tex Z600 x 2": "R 68 tex/2", "34 tex Z600 x 2 S400": "R 68 tex/2 S400",
+		"34 tex Z600 x 2 S400; R 69.3 tex": "R 69.3 tex/2 S400", "R 69.3 tex/2 S400": "R 69.3 tex/2 S400",
+		"R 69.3 tex S400/2 Z600": "R 69.3 tex/2 S400", "2/24s 2 worsted": "", "R 69.3 tex S400/2 Z600; 34 tex": "R 69.3 tex/2 S400",
+	} {
+		w, wrong := readNotation(text, 0)
+		if want == "" {
+			if wrong == "" {
+				t.Errorf("%q is read", text)
+			}
+			continue
+		}
+		if got := w.thickness(new(big.Rat)).In(CountSystemTex); wrong != "" || got != want {
+			t.Errorf("%q: %q %s, want %q", text, got, wrong, want)
+		}
+	}
+	out := described(t, DescribeInput{Count: &Count{Notation: "34 tex Z600 x 2 S400; R 69.3 tex"}})
+	if out.Twist == nil || out.Twist.Direction != TwistDirectionS || out.Twist.PerCm != 4 {
+		t.Errorf("described with %+v", out.Twist)
+	}
+	w, _ := readNotation("34 tex Z600 x 2 S400; R 69.3 tex", 0)
+	if single := w.thickness(new(big.Rat)); single.Tex.Float() != 69.3 || single.Single.Float() != 34 || !single.Contracted {
+		t.Errorf("%+v", single)
+	}
 }

@@ -16,13 +16,20 @@ type mark struct {
 	word      string // in lower case; or one of the signs / x :
 }
 
-// marks are what notations are made of: numbers with a point, or with commas between
-// groups of three digits; words; the strokes and crosses between numbers.
-var marks = regexp.MustCompile(`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.?\d+|\pL+|[/×*:=]`)
+// marks are what notations are made of: numbers with a point or a decimal comma, or with
+// commas or spaces between groups of three digits; words; the strokes and crosses between
+// numbers. A comma before three digits is of thousands, but for 0,125.
+var marks = regexp.MustCompile(`[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?|[1-9]\d{0,2}(?:[ \x{a0}\x{202f}]\d{3})+(?:[.,]\d+)?|\d+,\d+|\d*\.?\d+|` +
+	`\pL+|[/×*:=]`)
+
+// spaced are the spaces that stand between thousands.
+var spaced = strings.NewReplacer(" ", "", "\u00a0", "", "\u202f", "")
+
+// decimalComma is a number with one; groups of three are thousands.
+var decimalComma = regexp.MustCompile(`^(?:0|\d+),(?:\d{1,2}|\d{4,})$|^0\d*,\d+$`)
 
 // between is what may stand between marks without saying anything. A comma does so
-// before a space; within a number it would be a decimal comma, which is not read, and a
-// minus would be lost.
+// before a space; a minus would be lost.
 var between = regexp.MustCompile(`^(?:[\s.'’()]|,\s)*$`)
 
 // joined is the hyphen of "2-ply".
@@ -50,6 +57,9 @@ func scan(text string) (found []mark, left string) {
 
 func markOf(s string) mark {
 	if c := s[0]; c == '.' || c >= '0' && c <= '9' {
+		if s = spaced.Replace(s); decimalComma.MatchString(s) {
+			s = strings.Replace(s, ",", ".", 1)
+		}
 		whole, part, _ := strings.Cut(s, ".")
 		thousands := len(whole) >= 1 && len(whole) <= 3 && len(part) == 3 && part[2] == '0'
 		plain := strings.ReplaceAll(s, ",", "")

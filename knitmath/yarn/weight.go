@@ -16,7 +16,6 @@ type weightChart struct {
 	spinners      span // per inch, the spinners' chart
 	yards         span // per pound, the spinners' chart
 	remark        string
-	status        report.SourceStatus
 }
 
 // weightCharts are the rows by category. The two charts of wraps differ by up to a factor
@@ -27,17 +26,15 @@ type weightChart struct {
 // reprints that credit it; Spin-Off magazine, one-page chart of yarn standards.
 var weightCharts = [...]weightChart{
 	{"fingering, 10-count crochet thread", "000", "1", span{30, 0}, span{18, 0}, span{2_401, 0},
-		"lace is usually worked on larger needles, for open fabric", report.SourceStatusPublished},
-	{"sock, fingering, baby", "1", "3", span{14, 30}, span{16, 18}, span{1_901, 2_400}, "", report.SourceStatusPublished},
-	{"sport, baby", "3", "5", span{12, 18}, span{14, 15}, span{1_201, 1_900}, "", report.SourceStatusPublished},
-	{"DK, light worsted", "5", "7", span{11, 15}, span{12, 13}, span{901, 1_200}, "one page prints US 3 to 5, against its own mm",
-		report.SourceStatusPublished},
-	{"worsted, afghan, aran", "7", "9", span{9, 12}, span{10, 11}, span{601, 900}, "worsted count is another thing",
-		report.SourceStatusSecondHand},
-	{"chunky, craft, rug", "9", "11", span{6, 9}, span{8, 9}, span{401, 600}, "", report.SourceStatusSecondHand},
+		"lace is usually worked on larger needles, for open fabric"},
+	{"sock, fingering, baby", "1", "3", span{14, 30}, span{16, 18}, span{1_901, 2_400}, ""},
+	{"sport, baby", "3", "5", span{12, 18}, span{14, 15}, span{1_201, 1_900}, ""},
+	{"DK, light worsted", "5", "7", span{11, 15}, span{12, 13}, span{901, 1_200}, "one page prints US 3 to 5, against its own mm"},
+	{"worsted, afghan, aran", "7", "9", span{9, 12}, span{10, 11}, span{601, 900}, "worsted count is another thing"},
+	{"chunky, craft, rug", "9", "11", span{6, 9}, span{8, 9}, span{401, 600}, ""},
 	{"super bulky, roving", "11", "17", span{5, 6}, span{0, 7}, span{0, 400},
-		"before category 7 was added it was 6 to 11 stitches and open, and is so in the spinners' chart", report.SourceStatusSecondHand},
-	{"jumbo, roving", "17", "", span{1, 4}, span{}, span{}, "the spinners' chart does not have it", report.SourceStatusSecondHand},
+		"before category 7 was added it was 6 to 11 stitches and open, and is so in the spinners' chart"},
+	{"jumbo, roving", "17", "", span{1, 4}, span{}, span{}, "the spinners' chart does not have it: its 6 is open, and is read as 6 or 7"},
 }
 
 // The sources of the charts.

@@ -2,9 +2,11 @@ package yarn
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 )
 
 // The charts against their transcription.
@@ -71,6 +73,20 @@ func BenchmarkListYarnWeights(b *testing.B) {
 	for b.Loop() {
 		if out, err := ListYarnWeights(WeightListInput{}); err != nil || out.Summary() == "" {
 			b.Fatal(err)
+		}
+	}
+}
+
+// A row is trusted as far as its weakest column, and says where each column is from.
+func TestWeightRowsStandByTheirWeakestColumn(t *testing.T) {
+	out, err := ListYarnWeights(WeightListInput{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range out.Rows {
+		spinners := strings.Contains(r.Citation, spinnersCited.Citation)
+		if r.Status != report.SourceStatusSecondHand || !strings.Contains(r.Citation, wrapsCited.Citation) || spinners != (r.Category < 7) {
+			t.Errorf("category %d: status %v, %q", r.Category, r.Status, r.Citation)
 		}
 	}
 }

@@ -62,14 +62,20 @@ func ListYarnWeights(in WeightListInput) (WeightList, error) {
 	return out, nil
 }
 
+// weightRow is a category with its sources by column. The wraps of all of them were read in
+// reprints, so that no row is trusted further than second-hand, its weakest column.
 func weightRow(category int) WeightRow {
 	chart, found := &weightCharts[category], yarnWeights[category].category(category)
 	row := WeightRow{Category: category, Name: found.Name, OtherNames: chart.names, LowStitches: found.LowStitches,
 		HighStitches: found.HighStitches, LowNeedleMm: found.LowNeedleMm, HighNeedleMm: found.HighNeedleMm,
 		LowNeedleUS: chart.usLow, HighNeedleUS: chart.usHigh, Remark: chart.remark,
-		Citation: readCited.Citation + "; " + spinnersCited.Citation, Status: chart.status}
+		Citation: "stitches and needles: " + readCited.Citation, Status: wrapsCited.Status}
 	if category > lastRead {
-		row.Citation = reprintedCited.Citation + "; " + spinnersCited.Citation
+		row.Citation = "stitches and needles: " + reprintedCited.Citation
+	}
+	row.Citation += "; wraps: " + wrapsCited.Citation
+	if chart.spinners != (span{}) {
+		row.Citation += "; spinners' columns: " + spinnersCited.Citation
 	}
 	row.LowWrapsPerInch, row.HighWrapsPerInch = chart.wraps.ends()
 	row.LowSpinnersWrapsPerInch, row.HighSpinnersWrapsPerInch = chart.spinners.ends()

@@ -37,5 +37,6 @@ func needleListRowOut(r swatch.NeedleRow) *knitmathv1.NeedleRow {
 		Citation:     r.Citation,
 		Status:       knitmathv1.SourceStatus(r.Status),
 		Uncertain:    r.Uncertain,
+		Remark:       r.Remark,
 	}
 }

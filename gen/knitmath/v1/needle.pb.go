@@ -160,10 +160,14 @@ type NeedleRow struct {
 	Disagreement string `protobuf:"bytes,5,opt,name=disagreement,proto3" json:"disagreement,omitempty"`
 	// Where the row comes from.
 	Citation string `protobuf:"bytes,6,opt,name=citation,proto3" json:"citation,omitempty"`
-	// How far it can be trusted.
+	// How far it can be trusted: as far as its weakest name. US and UK names of 2 to 10 mm, 15
+	// and 25 mm stand in tables that agree, the others are in part from memory; Japanese
+	// numbers go by a rule of one table.
 	Status SourceStatus `protobuf:"varint,7,opt,name=status,proto3,enum=knitmath.v1.SourceStatus" json:"status,omitempty"`
-	// True where the reading itself is in doubt.
-	Uncertain     bool `protobuf:"varint,8,opt,name=uncertain,proto3" json:"uncertain,omitempty"`
+	// True where makers or lists disagree about a name; `disagreement` says about which.
+	Uncertain bool `protobuf:"varint,8,opt,name=uncertain,proto3" json:"uncertain,omitempty"`
+	// What else to know of it; empty where there is nothing.
+	Remark        string `protobuf:"bytes,9,opt,name=remark,proto3" json:"remark,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -247,6 +251,13 @@ func (x *NeedleRow) GetUncertain() bool {
 		return x.Uncertain
 	}
 	return false
+}
+
+func (x *NeedleRow) GetRemark() string {
+	if x != nil {
+		return x.Remark
+	}
+	return ""
 }
 
 // Needle sizes. A table is also sent as CSV to callers who accept text/csv: a column for
@@ -339,7 +350,7 @@ const file_knitmath_v1_needle_proto_rawDesc = "" +
 	"\x06max_mm\x18\x03 \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00\x14@\x19\x00\x00\x00\x00\x00\x00I@)\x00\x00\x00\x00\x00\x00\xe0?H\x01R\x05maxMm\x88\x01\x01\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fieldsB\t\n" +
 	"\a_min_mmB\t\n" +
-	"\a_max_mm\"\xe8\x01\n" +
+	"\a_max_mm\"\x80\x02\n" +
 	"\tNeedleRow\x12\x0e\n" +
 	"\x02mm\x18\x01 \x01(\x01R\x02mm\x12\x0e\n" +
 	"\x02us\x18\x02 \x01(\tR\x02us\x12\x0e\n" +
@@ -348,7 +359,8 @@ const file_knitmath_v1_needle_proto_rawDesc = "" +
 	"\fdisagreement\x18\x05 \x01(\tR\fdisagreement\x12\x1a\n" +
 	"\bcitation\x18\x06 \x01(\tR\bcitation\x121\n" +
 	"\x06status\x18\a \x01(\x0e2\x19.knitmath.v1.SourceStatusR\x06status\x12\x1c\n" +
-	"\tuncertain\x18\b \x01(\bR\tuncertain\"\xdd\x01\n" +
+	"\tuncertain\x18\b \x01(\bR\tuncertain\x12\x16\n" +
+	"\x06remark\x18\t \x01(\tR\x06remark\"\xdd\x01\n" +
 	"\x17ListNeedleSizesResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +

@@ -561,6 +561,8 @@ type CompareYarnsResponse struct {
 	//     no weight category by what is known of it.
 	//   - BY_LENGTH, at first_ball_count: the same mass would be another number of balls, and
 	//     not the same length.
+	//   - MEASURES_CONTRADICT, at second: by one measure it is too thick and by another too thin,
+	//     or they lie more than a quarter apart.
 	//   - SHEDS, at first.fibres or second.fibres: mohair sheds hairs and is not for babies.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.

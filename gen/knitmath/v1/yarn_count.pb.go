@@ -211,8 +211,10 @@ type YarnCount struct {
 	// As it is written, at most 60 characters: 28/2 Nm, 2/28 Nm, 30/2 Ne, 2/24s
 	// worsted, 60/2 spun silk, R 74 tex/2, 37 tex x 2, 150 denier, 5 run, 12 US cut,
 	// 2-ply 28 Nm, 400 m/100 g, 1,600 yd/lb. Of a count and its plies the smaller number
-	// is the plies, whichever comes first. Refused is what could be several things: cut
-	// alone, silk alone, 4 ply.
+	// is the plies, whichever comes first. Twists in turns to the metre are read, and those of
+	// the whole written back in tex: 34 tex Z600 x 2 S400; R 69.3 tex. A comma before three
+	// digits is of thousands, as a space is, any other of decimals. Refused is what could be
+	// several things: cut alone, silk alone, 4 ply.
 	Notation string `protobuf:"bytes,1,opt,name=notation,proto3" json:"notation,omitempty"`
 	// The number in the system, 0.000001 to 100,000,000. Read as the decimal that is
 	// written, exactly.
@@ -457,7 +459,7 @@ type ConvertYarnCountResponse struct {
 	// What to do, step by step; empty where there is nothing to do.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - OTHER_READING, at count.notation: some would read it the other way round; the
+	//   - OTHER_READING, at count.notation: some would read it otherwise; the
 	//     remark has what that would be.
 	//   - FILAMENTS, at count.notation: a number behind a stroke is of filaments here, and
 	//     the yarn is taken as one.

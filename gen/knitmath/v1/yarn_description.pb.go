@@ -32,7 +32,7 @@ const (
 	CategoryBasis_CATEGORY_BASIS_GAUGE CategoryBasis = 1
 	// By yards to the pound, spinners' chart.
 	CategoryBasis_CATEGORY_BASIS_LENGTH CategoryBasis = 2
-	// By wraps per inch, spinners' chart.
+	// By wraps per inch, spinners' chart, which has no 7: its 6 is open, and is read as 6 or 7.
 	CategoryBasis_CATEGORY_BASIS_SPINNERS_WRAPS CategoryBasis = 3
 	// By wraps per inch, standard chart.
 	CategoryBasis_CATEGORY_BASIS_STANDARD_WRAPS CategoryBasis = 4
@@ -100,6 +100,7 @@ type DescribeYarnRequest struct {
 	Spinning Spinning `protobuf:"varint,6,opt,name=spinning,proto3,enum=knitmath.v1.Spinning" json:"spinning,omitempty"`
 	// Turns to the cm, of a plied yarn those of its plies, 0.01 to 100. Refused where they
 	// would stand at more than 70.5 degrees, which no yarn takes. Needs count or put_up.
+	// Not beside a notation that says it, as in R 69.3 tex/2 S400.
 	TwistPerCm *float64 `protobuf:"fixed64,7,opt,name=twist_per_cm,json=twistPerCm,proto3,oneof" json:"twist_per_cm,omitempty"`
 	// The unit of written text: centimetres go with metres and grams, inches with
 	// yards and pounds. Default centimetres.
@@ -300,10 +301,10 @@ type DescribeYarnResponse struct {
 	//   - WRAPS_UNEXPECTED, at wraps_per_inch: yarn of this count is wrapped otherwise.
 	//   - NOMINAL_GAUGE, at stitches: a category holds only because 4 in are taken for 10 cm.
 	//   - NEEDLE_UNUSUAL, at needle_mm: the needle is outside the range of the category.
-	//   - MUCH_TWIST, at twist_per_cm: an angle above 50 degrees, where a yarn kinks and is no
+	//   - MUCH_TWIST, at twist_per_cm or count.notation: an angle above 50 degrees, where a yarn kinks and is no
 	//     longer round.
 	//   - DIRECTION_ASSUMED, at twist_direction: it is not given; the remark says what was taken.
-	//   - OTHER_READING, at count.notation: some would read it the other way round.
+	//   - OTHER_READING, at count.notation: some would read it otherwise.
 	//   - FILAMENTS, at count.notation: a number behind a stroke is taken for filaments.
 	//   - FINISHED_COUNT, at count.system: plied spun silk has the finished yarn's number.
 	//   - NO_CONTRACTION, at count.contraction_percent: the plies are counted without what
@@ -338,11 +339,11 @@ type DescribeYarnResponse struct {
 	LowGaugeStitches *float64 `protobuf:"fixed64,13,opt,name=low_gauge_stitches,json=lowGaugeStitches,proto3,oneof" json:"low_gauge_stitches,omitempty"`
 	// The most; absent likewise.
 	HighGaugeStitches *float64 `protobuf:"fixed64,14,opt,name=high_gauge_stitches,json=highGaugeStitches,proto3,oneof" json:"high_gauge_stitches,omitempty"`
-	// Its twist; absent without twist_per_cm.
+	// Its twist; absent without twist_per_cm, or a notation that says it.
 	Twist *Twist `protobuf:"bytes,15,opt,name=twist,proto3" json:"twist,omitempty"`
 	// A piece of the yarn with the slope of its twist, if asked for: both sides of it
 	// and the lines of the fibres or plies, in cm. Fewer than 20 points. Absent without
-	// twist_per_cm.
+	// a twist.
 	Outline       *Outline `protobuf:"bytes,16,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache

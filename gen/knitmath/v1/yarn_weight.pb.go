@@ -110,9 +110,9 @@ type WeightRow struct {
 	HighSpinnersYardsPerPound *float64 `protobuf:"fixed64,15,opt,name=high_spinners_yards_per_pound,json=highSpinnersYardsPerPound,proto3,oneof" json:"high_spinners_yards_per_pound,omitempty"`
 	// What to know of it; empty where there is nothing.
 	Remark string `protobuf:"bytes,16,opt,name=remark,proto3" json:"remark,omitempty"`
-	// Where the row comes from.
+	// Where the row comes from, by column.
 	Citation string `protobuf:"bytes,17,opt,name=citation,proto3" json:"citation,omitempty"`
-	// How far it can be trusted.
+	// How far it can be trusted: as far as its weakest column. `sources` has them apart.
 	Status SourceStatus `protobuf:"varint,18,opt,name=status,proto3,enum=knitmath.v1.SourceStatus" json:"status,omitempty"`
 	// True where the reading itself is in doubt.
 	Uncertain     bool `protobuf:"varint,19,opt,name=uncertain,proto3" json:"uncertain,omitempty"`
