@@ -10,6 +10,9 @@ import { fourInches, roughly } from './units.js';
 // unnumbered is the path of a field in whichever item of a list.
 const unnumbered = (path) => path.replace(/\[\d+\]/g, '[]');
 
+// counts are the fields that are counted over a length.
+const counts = ['stitches', 'rows', 'count'];
+
 export class Form {
   // changed is called after every change of a value.
   constructor(root, form, made, store, options, changed) {
@@ -74,12 +77,14 @@ export class Form {
     from.delete(path);
   }
 
-  // overInches counts over 4 in for whoever measures in inches and says nothing else: over
-  // 10 cm, as is usual, it would be nearly 2 % off.
+  // overInches counts over 4 in for whoever begins a gauge in inches and says nothing else:
+  // over 10 cm, as is usual, it would be nearly 2 % off. A gauge that is there stays as it is.
   overInches(path) {
-    const over = path.replace(/[^.]+$/, 'over_cm');
+    const [, group, name] = /^(.*?)([^.]+)$/.exec(path);
+    const over = `${group}over_cm`;
     const { input } = this.places.get(over) ?? {};
-    if (this.options.unit !== 'in' || !input || over === path || this.store.get(over) || this.touched.has(over)) return;
+    if (this.options.unit !== 'in' || !input || !counts.includes(name) || this.touched.has(over)) return;
+    if ([...counts, 'over_cm'].some((other) => other !== name && this.store.get(group + other))) return;
     this.store.set(over, fourInches);
     input.value = '4';
   }
