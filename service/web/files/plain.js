@@ -20,6 +20,7 @@ function named(text, names) {
       const label = names.label(found);
       return label ? `“${label}”` : found.replaceAll('_', ' ');
     })
+    .replace(/\bPlan([A-Z]\w+)/g, (_, of) => `the plan of the ${of.toLowerCase()}`)
     .replace(/\b[A-Z][A-Z0-9]*(?:_[A-Z0-9]+)+\b/g, (value) => names.value(value));
 }
 
