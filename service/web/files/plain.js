@@ -37,7 +37,7 @@ const begins = (text) => /^\S+/.exec(text)?.[0] ?? '';
 // plainNotice is a remark on a question. names: {label(path), value(name)}.
 export function plainNotice({ field = '', description }, names) {
   const label = field ? names.label(field) : '';
-  const text = forVisitors(named(description, names));
+  const text = named(forVisitors(description), names);
   if (!label) return sentence(text);
   return sentence(verbs.has(begins(description)) ? `“${label}” ${text}` : `${label}: ${text}`);
 }
