@@ -146,7 +146,7 @@ type sewn struct {
 // strap; back and front are lower by half of its width.
 func Plan(in Input) (Armhole, error) {
 	var c fault.Checks
-	s := vet(&c, in)
+	s := vet(&c, in, true)
 	if err := c.Err(); err != nil {
 		return Armhole{}, err
 	}

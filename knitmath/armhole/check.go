@@ -46,6 +46,7 @@ const (
 // settled is a question in counts.
 type settled struct {
 	in                       Input
+	asked                    bool
 	style                    Style
 	rules                    rules
 	st, rw                   gauge.Density
@@ -71,9 +72,10 @@ type settled struct {
 	topGiven, armGiven       bool
 }
 
-// vet checks each field for itself, and then what the counts are together.
-func vet(c *fault.Checks, in Input) settled {
-	s := settled{in: in, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule,
+// vet checks each field for itself, and then what the counts are together; asked is whether a
+// caller asks, and not a search for what would do.
+func vet(c *fault.Checks, in Input, asked bool) settled {
+	s := settled{in: in, asked: asked, style: in.Style, unit: in.DisplayUnit, rule: in.CapHeightRule,
 		tolerance: fault.Or(in.ToleranceStitches, curve.DefaultTolerance),
 		excess:    in.excess(), chestCm: fault.Or(in.ChestCm, 0), tries: mostTries,
 		budget: new(in.Cost() * unitsAStep), longer: new(0.0), largestGroup: fault.Or(in.LargestGroupStitches, 0)}

@@ -71,6 +71,20 @@ func (s *settled) settleRuledTop(c *fault.Checks, in Input, usual int) {
 	}
 }
 
+// usualTop says what top would do where the one that is given does not: the one that is taken
+// if nobody says, where the planner has a cap with it.
+func (in Input) usualTop() string {
+	if in.CapTopStitches == nil && in.CapTopCm == nil {
+		return ""
+	}
+	in.CapTopStitches, in.CapTopCm = nil, nil
+	out, err := Plan(in)
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf("; one of %d would do", out.set.top)
+}
+
 // settleUnderarm settles the first bind-off, which every edge must have room for.
 func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 	if (s.sleeve-s.top)%2 != 0 {
@@ -84,8 +98,11 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 		if s.topGiven {
 			field = "cap_top_stitches"
 		}
-		c.Infeasible(fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped; at most %d would do",
-			s.top, s.sleeve, s.sleeve-4), field)
+		detail := fmt.Sprintf("a top of %d leaves nothing of %d stitches to be shaped", s.top, s.sleeve)
+		if s.asked {
+			detail += in.usualTop()
+		}
+		c.Infeasible(detail, field)
 		return
 	}
 	least := min(s.backLost, s.frontLost)

@@ -2,7 +2,9 @@ package armhole
 
 import (
 	"math"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -103,5 +105,35 @@ func TestRefusalsSayWhatWouldDo(t *testing.T) {
 	t.Logf("%d refused", refused)
 	if refused < knittest.Sweep(1000, 150) {
 		t.Errorf("%d refused", refused)
+	}
+}
+
+var topAdvised = regexp.MustCompile(`one of (\d+) would do|a top of (\d+) stitches`)
+
+// A top that is said to do, does; a top that leaves nothing to shape is refused with one.
+func TestAdvisedTopsAreHad(t *testing.T) {
+	advised := 0
+	for top := 30; top <= 120; top += 2 {
+		in := pullover()
+		in.CapTopStitches = &top
+		_, err := Plan(in)
+		if err == nil {
+			continue
+		}
+		for _, m := range topAdvised.FindAllStringSubmatch(err.Error(), -1) {
+			advised++
+			n, _ := strconv.Atoi(m[1] + m[2])
+			again := in
+			again.CapTopStitches = &n
+			if _, err := Plan(again); err != nil {
+				t.Errorf("%d asked, %d advised: %v", top, n, err)
+			}
+		}
+		if top >= 74 && !strings.Contains(err.Error(), "one of") {
+			t.Errorf("%d asked: %v", top, err)
+		}
+	}
+	if advised < 30 {
+		t.Errorf("%d tops advised", advised)
 	}
 }

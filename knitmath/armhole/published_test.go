@@ -15,7 +15,7 @@ import (
 // settledOf is a question in counts, if it is sound.
 func settledOf(in Input) (settled, bool) {
 	var c fault.Checks
-	s := vet(&c, in)
+	s := vet(&c, in, true)
 	return s, c.Err() == nil
 }
 

@@ -31,6 +31,13 @@ func (s settled) moves() []move {
 		{s.sleeveField, sleeveStep, askSleeve, settled.sleeveMoved},
 		{s.depthField, rowStep, askDepth, settled.depthMoved},
 	}
+	if s.in.CapTopStitches != nil || s.in.CapTopCm != nil {
+		field := "cap_top_stitches"
+		if s.in.CapTopCm != nil {
+			field = "cap_top_cm"
+		}
+		list = append(list, move{field, sleeveStep, askTop, settled.topMoved})
+	}
 	if s.capRows > 0 && s.rule <= CapHeightRuleFree {
 		list = append(list, move{s.heightField, rowStep, askHeight, settled.capMoved})
 	}
@@ -43,6 +50,10 @@ func askSleeve(in *Input, was settled, by int) {
 
 func askDepth(in *Input, was settled, by int) {
 	in.ArmholeDepthCm, in.ArmholeDepthRows = nil, new(was.depth+was.lowered+by)
+}
+
+func askTop(in *Input, was settled, by int) {
+	in.CapTopCm, in.CapTopStitches, in.TopRule = nil, new(was.top+by), nil
 }
 
 func askHeight(in *Input, was settled, by int) {
@@ -140,7 +151,7 @@ func (s settled) moved(m move) (settled, bool) {
 			in := s.in
 			m.ask(&in, s, way)
 			var c fault.Checks
-			t := vet(&c, in)
+			t := vet(&c, in, false)
 			if t.longer = longer; c.Err() != nil || !t.hopeful() {
 				continue
 			}
@@ -183,6 +194,9 @@ func (s settled) sleeveMoved(was settled) string {
 	}
 	return "a sleeve of " + report.CountOf(s.sleeve, "stitches") + " (" + s.unit.Size(s.st.SizeCm(n)) + " " + than + ")"
 }
+
+// topMoved is "a top of 18 stitches".
+func (s settled) topMoved(settled) string { return "a top of " + report.CountOf(s.top, "stitches") }
 
 // depthMoved is "armholes of 60 rows (1.4 cm deeper)".
 func (s settled) depthMoved(was settled) string {
