@@ -141,26 +141,9 @@ func (p *parser) passing(line *Line) bool {
 			}
 		}
 	case "turn", "do":
-		p.accept("the")
-		p.accept("not")
-		if first.text == "do" && p.tokens[p.next-1].is("not") {
-			if p.accept("join") && !p.peek().is("yarn", "new", "the", "second", "a") {
-				line.info.turns = constructionFlat
-			}
-			p.accept("break", "cut", "fasten", "bo")
-			p.acceptAll("bind", "off")
-			p.acceptAll("cast", "off")
-			p.accept("off", "yarn", "the")
-			p.accept("yarn", "working")
-		}
-		p.accept("turn", "work", "piece")
-		for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
-			"left") {
-		}
-		if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
+		if !p.turnWords(first, line) {
 			return false
 		}
-		line.info.turnsWork = first.text == "turn"
 	case "pull", "undo", "unpick":
 	case "place", "replace", "remove", "slip", "sl":
 		if first.text == "remove" && p.scrapYarn() {
@@ -202,6 +185,31 @@ func (p *parser) passing(line *Line) bool {
 	line.info.fastens = first.text == "fasten" && p.peek().is("off")
 	line.info.kind = linePassed
 	p.passed(from.to(p.last()))
+	return true
+}
+
+// turnWords passes over "turn the work", "do not join".
+func (p *parser) turnWords(first *token, line *Line) bool {
+	p.accept("the")
+	p.accept("not")
+	if first.text == "do" && p.tokens[p.next-1].is("not") {
+		if p.accept("join") && !p.peek().is("yarn", "new", "the", "second", "a") {
+			line.info.turns = constructionFlat
+		}
+		p.accept("break", "cut", "fasten", "bo")
+		p.acceptAll("bind", "off")
+		p.acceptAll("cast", "off")
+		p.accept("off", "yarn", "the")
+		p.accept("yarn", "working")
+	}
+	p.accept("turn", "work", "piece")
+	for p.accept("90", "degrees", "clockwise", "anticlockwise", "counterclockwise", "sideways", "a", "quarter", "to", "the", "right",
+		"left") {
+	}
+	if first.text == "turn" && (p.onlyRows || !p.clauseEnds()) {
+		return false
+	}
+	line.info.turnsWork = first.text == "turn"
 	return true
 }
 

@@ -30,9 +30,7 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	case p.peek().is("until", "to", "till", "til", "for"):
 		return p.repeatUntil(info)
 	}
-	if end, _ := p.sizedEnd(p.next + 1); p.peek().is(",") && end != 0 && p.tokens[end].is("times", "time", "more") {
-		p.next++ // "rep Rows 1-4, 3 times more"
-	}
+	p.commaBeforeTimes()
 	n, total, more := p.manyTimes()
 	switch {
 	case n != nil:
@@ -52,6 +50,13 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		p.reading(at.to(p.last()), "a number of times is read as so many more than they were worked already")
 	}
 	return true
+}
+
+// commaBeforeTimes passes over the comma of "rep Rows 1-4, 3 times more".
+func (p *parser) commaBeforeTimes() {
+	if end, _ := p.sizedEnd(p.next + 1); p.peek().is(",") && end != 0 && p.tokens[end].is("times", "time", "more") {
+		p.next++
+	}
 }
 
 // oneRow reports whether a repeat is of a single row.

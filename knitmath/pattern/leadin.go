@@ -85,12 +85,18 @@ func (p *parser) leadEnd(i int) int {
 			skip = true
 		case skip && p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && !t.is("a", "an", "the"):
 			skip = false
-		case t.kind == tokenNewline, t.is("cast", "bind") && p.tokens[n+1].is("on", "off") && p.castAt(n) == 0 && p.tokens[n+2].kind == tokenWord:
+		case t.kind == tokenNewline, p.castingNamed(n):
 		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")) && !(with && n == i+1 && t.is(worksWith...)):
 			return n
 		}
 	}
 	return 0
+}
+
+// castingNamed reports whether "cast on" at token n is a way of casting on, "a provisional cast on and
+// waste yarn", and casts nothing on.
+func (p *parser) castingNamed(n int) bool {
+	return p.tokens[n].is("cast", "bind") && p.tokens[n+1].is("on", "off") && p.castAt(n) == 0 && p.tokens[n+2].kind == tokenWord
 }
 
 // leadsIn reports whether a lead-in may begin with token i, and not "for so many rows".

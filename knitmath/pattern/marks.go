@@ -40,8 +40,11 @@ func (m *marks) turnBack(total int64) {
 
 // markCentre places markers on either side of so many stitches in the middle of the needle; false
 // where they have no middle.
-func (r *runner) markCentre(n int64) bool {
-	total := r.now.total()
+func (r *runner) markCentre(info *lineInfo) bool {
+	if info.centre == nil {
+		return false
+	}
+	n, total := int64(at(info.centre, r.size)), r.now.total()
 	if !r.known || r.now.behind != 0 || n < 1 || n >= total || (total-n)%2 != 0 || r.marks.lost || r.marks.count > 0 {
 		return false
 	}

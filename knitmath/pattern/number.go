@@ -115,10 +115,8 @@ func (p *parser) sizesIn() int {
 		if t.kind == tokenNumber {
 			if end, n := p.sizedEnd(i); n > 1 && p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto") {
 				i = end // "18-36-18 on three needles"
-			} else if n > 1 && p.tokens[i+1].is("-", "/") && p.tokens[i-1].is(":", ";", "(") && i > 1 && p.tokens[i-2].stitches() {
-				i = end - 1 // "40 sts: 10-20-10"
-			} else if n > 1 && p.tokens[i+1].is("-") && p.tokens[i-1].is(":", "(", ",") && i > 1 && p.tokens[i-2].is("needles", "dpns") {
-				i = end - 1 // "over three needles: 4-4-4"
+			} else if n > 1 && p.partsByDash(i) {
+				i = end - 1
 			} else if n > 1 {
 				votes[min(n, MaxSizes)] += 2
 				i = end - 1
@@ -154,6 +152,16 @@ func (p *parser) sizesIn() int {
 		}
 	}
 	return best
+}
+
+// partsByDash reports whether the chain at token i tells how stitches lie, and no sizes: "40 sts:
+// 10-20-10", "over three needles: 4-4-4".
+func (p *parser) partsByDash(i int) bool {
+	if i < 2 || !p.tokens[i+1].is("-", "/") {
+		return false
+	}
+	before, word := &p.tokens[i-1], &p.tokens[i-2]
+	return before.is(":", ";", "(") && word.stitches() || p.tokens[i+1].is("-") && before.is(":", "(", ",") && word.is("needles", "dpns")
 }
 
 // number reads a number with those of the other sizes; -1 stands for "-". It

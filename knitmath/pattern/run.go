@@ -102,9 +102,7 @@ func (e *engine) size(size int) {
 // line works a line that is no numbered row.
 func (r *runner) line(i int) {
 	l := &r.piece.Lines[i]
-	if l.info.turns == constructionFlat && r.round && (l.info.kind == linePassed || l.info.kind == lineCastOn) {
-		r.round, r.side, r.sideSaid, r.leftRound = false, stitch.RightSide, false, true
-	}
+	r.flatSaid(l)
 	switch info := &l.info; info.kind {
 	case lineRow, lineUnread:
 		r.unnumbered(i)
@@ -129,7 +127,7 @@ func (r *runner) line(i int) {
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 		r.compareAlone(i)
 	case linePassed:
-		if info.centre != nil && r.markCentre(int64(at(info.centre, r.size))) {
+		if r.markCentre(info) {
 			return
 		}
 		r.placed = r.placed || info.places
@@ -232,12 +230,7 @@ func (r *runner) work(i int, claimed bool) {
 	if !claimed {
 		r.owes(l, 1)
 	}
-	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
-		r.known = true // the piece begins with stitches of others
-	}
-	if l.info.inRounds && !r.round && r.first && r.rows <= 1 && r.start.Construction == 0 && !r.leftRound {
-		r.round, r.side = true, stitch.RightSide // its label says so
-	}
+	r.beginsWith(l)
 	r.resume(i, claimed)
 	r.record(i)
 	if l.info.spread {
@@ -275,6 +268,24 @@ func (r *runner) work(i int, claimed bool) {
 		r.overs = 0
 	}
 	r.worked(i, p.turn)
+}
+
+// flatSaid goes on back and forth where words beside the rows say so.
+func (r *runner) flatSaid(l *Line) {
+	if l.info.turns == constructionFlat && r.round && (l.info.kind == linePassed || l.info.kind == lineCastOn) {
+		r.round, r.side, r.sideSaid, r.leftRound = false, stitch.RightSide, false, true
+	}
+}
+
+// beginsWith takes what the first row of a piece says of it: that it begins with stitches of others,
+// or that it is a round.
+func (r *runner) beginsWith(l *Line) {
+	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
+		r.known = true // the piece begins with stitches of others
+	}
+	if l.info.inRounds && !r.round && r.first && r.rows <= 1 && r.start.Construction == 0 && !r.leftRound {
+		r.round, r.side = true, stitch.RightSide // its label says so
+	}
 }
 
 // restHeld holds the stitches that a row leaves, where its words say so.

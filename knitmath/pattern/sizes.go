@@ -100,8 +100,8 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	if mask == 0 {
 		return 0, 0
 	}
-	if mask == 1<<p.sizes-1 && p.sizes > 1 && (p.agesAt(i) || p.agesAt(i+1)) {
-		return 0, 0 // they are named
+	if p.agesNamed(mask, i) {
+		return 0, 0
 	}
 	only := false
 	if p.tokens[i].is("only") {
@@ -117,8 +117,13 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	return 0, 0
 }
 
-// agesAt reports whether the sizes before token i are ages.
-func (p *parser) agesAt(i int) bool { return p.tokens[i].is("years", "yrs", "months", "mths", "yr") }
+// agesNamed reports whether all sizes are named by ages, "Sizes 2 (4, 6) years", up to token i.
+func (p *parser) agesNamed(mask uint32, i int) bool {
+	if mask != 1<<p.sizes-1 || p.sizes < 2 {
+		return false
+	}
+	return p.tokens[i].is("years", "yrs", "months", "mths") || p.tokens[i+1].is("years", "yrs", "months", "mths")
+}
 
 // sizeMask reads "M", "1 and 2", "L, XL and 2XL" at token i.
 func (p *parser) sizeMask(i int) (mask uint32, end int) {
