@@ -2,7 +2,6 @@ package fault
 
 import (
 	"errors"
-	"math"
 	"slices"
 	"strconv"
 )
@@ -16,19 +15,19 @@ type Knob struct {
 	Least, Most float64
 }
 
-// How a knob is turned: by so many steps one after the other, then by ever wider ones.
+// How a knob is turned: half of the tries go one step further each, the others twice as far as the one before.
+// There are fewTries of all knobs together to a side, fewer of a dear question: a refusal may not take much more than an answer.
 const (
-	singleSteps = 8
-	wholeSteps  = 50 // of a count, which may have to be a multiple
-	wider       = 1.5
+	fewTries  = 16
+	dearPrice = 2000
 	// cmStep is how finely a length is offered; where it is no larger than two of them, to a fifth of that.
 	cmStep = 0.5
 )
 
 // Advise adds to each refusal of a field that has a knob what would do there: the nearest values below and
 // above, each of which it has asked. Where none does because other fields are refused too, values of all of them
-// that do together are looked for. ask asks the question that the knobs turn, and size writes a length.
-func Advise(err error, ask func() error, size func(cm float64) string, knobs ...Knob) error {
+// that do together are looked for. ask asks the question that the knobs turn, cost prices it, and size writes a length.
+func Advise(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
 	var refused *InputError
 	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v Violation) bool { return v.Reason != ReasonInfeasible }) {
 		return err
@@ -39,15 +38,21 @@ func Advise(err error, ask func() error, size func(cm float64) string, knobs ...
 			turned = append(turned, k)
 		}
 	}
+	if len(turned) == 0 {
+		return err
+	}
+	price := cost()
+	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
+	cheap := func() bool { return cost() <= 2*price }
 	said := map[string]string{}
 	for _, k := range turned {
-		k.words(said, k.near(func() bool { return ask() == nil }), size)
+		k.words(said, k.near(tries, func() bool { return cheap() && ask() == nil }), size)
 	}
 	if len(said) == 0 && len(turned) > 1 {
 		for _, k := range turned {
-			found := k.near(func() bool {
+			found := k.near(tries/2, func() bool {
 				var again *InputError
-				return !errors.As(ask(), &again) || !again.names(k.Field)
+				return cheap() && !errors.As(ask(), &again) || !again.names(k.Field)
 			})
 			if len(found) > 0 {
 				found = found[len(found)-1:]
@@ -94,7 +99,7 @@ func (k Knob) turn(to float64) {
 }
 
 // near are the nearest values below and above that do, if there are any; the field stays as it is.
-func (k Knob) near(does func() bool) (found []float64) {
+func (k Knob) near(tries int, does func() bool) (found []float64) {
 	asked, step := 0.0, k.step()
 	if k.Count != nil {
 		was := *k.Count
@@ -104,33 +109,36 @@ func (k Knob) near(does func() bool) (found []float64) {
 		was := *k.Cm
 		defer func() { *k.Cm = was }()
 		asked = *was / step
-		k.Least, k.Most = k.Least/step, k.Most/step
 	}
-	try := func(place float64) bool {
-		k.turn(place * step)
+	below := int(asked) // no field with a knob is below 0
+	above := below
+	if float64(below) < asked {
+		above++
+	}
+	try := func(place int) bool {
+		k.turn(float64(place) * step)
 		return does()
 	}
-	for _, side := range [2]float64{-1, 1} {
-		start := math.Floor(asked)
-		if side > 0 {
-			start = math.Ceil(asked)
-		}
-		if place, ok := k.along(start, side, try); ok {
-			found = append(found, place*step)
+	for _, way := range [2]struct{ start, side int }{{above, -1}, {below, 1}} {
+		if place, ok := k.along(way.start, way.side, step, tries, try); ok {
+			found = append(found, float64(place)*step)
 		}
 	}
 	return found
 }
 
 // along goes from a place to one side until one does, and back to the nearest that does.
-func (k Knob) along(start, side float64, try func(place float64) bool) (float64, bool) {
-	last, least, most, single := start, math.Ceil(k.Least), math.Floor(k.Most), float64(singleSteps)
-	if k.Count != nil {
-		single = wholeSteps
+func (k Knob) along(start, side int, step float64, tries int, try func(place int) bool) (int, bool) {
+	last, least, most := start, int(k.Least/step), int(k.Most/step)
+	if float64(least)*step < k.Least {
+		least++
 	}
-	for far := 1.0; ; far++ {
-		if far > single {
-			far = math.Ceil(far * wider)
+	for far, tried := 1, 1; tried <= tries; tried++ {
+		if tried > 1 {
+			far++
+		}
+		if tried > (tries+1)/2 {
+			far = 2*far - 1
 		}
 		place := min(max(start+side*far, least), most)
 		if (place-last)*side <= 0 {
@@ -138,7 +146,7 @@ func (k Knob) along(start, side float64, try func(place float64) bool) (float64,
 		}
 		if try(place) {
 			for (place-last)*side > 1 {
-				if middle := last + side*math.Floor((place-last)*side/2); try(middle) {
+				if middle := (last + place) / 2; try(middle) {
 					place = middle
 				} else {
 					last = middle
@@ -148,6 +156,7 @@ func (k Knob) along(start, side float64, try func(place float64) bool) (float64,
 		}
 		last = place
 	}
+	return 0, false
 }
 
 // words are what a refusal of the field says more.

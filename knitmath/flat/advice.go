@@ -19,7 +19,7 @@ func (in Input) advised(err error) error {
 		{"width_cm", &in.WidthCm}, {"height_cm", &in.HeightCm}, {"length_cm", &in.LengthCm}} {
 		knobs = append(knobs, fault.Knob{Field: size.field, Cm: size.cm, Least: measure.MinCm, Most: measure.MaxCm})
 	}
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, err := planFlatShape(in)
 		return err
 	}, in.DisplayUnit.Size, knobs...)

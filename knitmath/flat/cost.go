@@ -10,15 +10,15 @@ import (
 )
 
 // What a flat shape takes: steps for a row that changes the count, written and compared in
-// many schedules, and rows that are looked at in a step.
+// many schedules, the plans that a refusal tries among them, and rows that are looked at in a step.
 const (
-	stepsAChange = 8
+	stepsAChange = 24
 	rowsAStep    = 10
 )
 
 // Cost is the price of a flat shape,
 //
-//	100 + 8 * changes + rows / 10
+//	100 + 24 * changes + rows / 10
 //
 // where no more than MaxChanges are written, nor more than there are rows.
 func (in Input) Cost() int {

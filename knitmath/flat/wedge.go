@@ -73,8 +73,8 @@ func (p *piece) chooseWedges(c *fault.Checks) bool {
 	case asked == nil:
 		p.wedges = best
 	case *asked < least:
-		c.Infeasible("at this gauge a row must gain "+measure.Decimal(p.grows, 2)+" stitches to lie flat, which so few wedges do not", "wedge_count",
-			"gauge.rows")
+		c.Infeasible("at this gauge a row must gain "+measure.Decimal(p.grows, 2)+" stitches to lie flat, which so few wedges do not",
+			"wedge_count", "gauge.rows")
 	case p.form != FormRing && !p.fitsStart(*asked):
 		c.Infeasible("the stitches at the beginning do not divide into so many wedges", "start_stitches", "wedge_count")
 	default:

@@ -7,7 +7,7 @@ import (
 
 // advised is a refusal of a thumb with what would do.
 func (in ThumbInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, err := planThumb(in)
 		return err
 	}, in.DisplayUnit.Size,
@@ -27,7 +27,7 @@ func (in ThumbInput) advised(err error) error {
 
 // advised is a refusal of the top of a mitten with what would do.
 func (in MittenTopInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, err := planMittenTop(in)
 		return err
 	}, in.DisplayUnit.Size,

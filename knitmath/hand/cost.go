@@ -6,10 +6,10 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// Cost is the price of a top: its rounds.
+// Cost is the price of a top: its rounds, and the tops that a refusal tries.
 func (in MittenTopInput) Cost() int {
 	stitches := in.size().price()
-	return cost.Sum(50, cost.Product(3, stitches))
+	return cost.Sum(50, cost.Product(12, stitches))
 }
 
 // Cost is the price of a thumb: its increase rounds, for both hands, and what closes it.

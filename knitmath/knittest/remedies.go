@@ -65,7 +65,10 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 
 // turn sets a field of a question, which is named as on the wire, and is a pointer to a number.
 func turn(question any, field string, to float64) {
-	name := strings.ReplaceAll(strings.Title(strings.ReplaceAll(field, "_", " ")), " ", "") //nolint:staticcheck // plain letters
+	name := ""
+	for word := range strings.SplitSeq(field, "_") {
+		name += strings.ToUpper(word[:1]) + word[1:]
+	}
 	number := reflect.New(reflect.ValueOf(question).Elem().FieldByName(name).Type().Elem())
 	if number.Elem().CanInt() {
 		number.Elem().SetInt(int64(to))

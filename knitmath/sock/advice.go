@@ -4,7 +4,7 @@ import "example.com/knitmath/knitmath/fault"
 
 // advised is a refusal of a heel with what would do.
 func (in HeelInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, _, err := planHeel(in)
 		return err
 	}, in.DisplayUnit.Size,
@@ -21,7 +21,7 @@ func (in HeelInput) advised(err error) error {
 
 // advised is a refusal of a toe with what would do.
 func (in ToeInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, _, err := planToe(in)
 		return err
 	}, in.DisplayUnit.Size,

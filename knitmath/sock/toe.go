@@ -169,8 +169,8 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 		return Toe{}
 	}
 	if plan.RoundCount > MaxToeRounds {
-		c.Infeasible("the toe takes "+report.CountOf(plan.RoundCount, "rounds")+"; at most "+strconv.Itoa(MaxToeRounds)+" are planned"+quicker(in),
-			t.fields(in)...)
+		c.Infeasible("the toe takes "+report.CountOf(plan.RoundCount, "rounds")+"; at most "+strconv.Itoa(MaxToeRounds)+" are planned"+
+			quicker(in), t.fields(in)...)
 		return Toe{}
 	}
 	out := t.answer()

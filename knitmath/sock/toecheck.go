@@ -69,7 +69,8 @@ func (t toe) vetLengths(c *fault.Checks, in ToeInput) {
 	if !t.toeUp {
 		return
 	}
-	const other = "from the toe up the foot comes after the toe, which does not depend on its length; planHeel says where on the foot the heel begins"
+	const other = "from the toe up the foot comes after the toe, which does not depend on its length; " +
+		"planHeel says where on the foot the heel begins"
 	if in.FootLengthCm != nil && (t.kind != ToeKindRound || in.WedgeCount != nil) {
 		c.Add("foot_length_cm", fault.ReasonContradictory, other)
 	}

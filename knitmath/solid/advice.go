@@ -3,12 +3,11 @@ package solid
 import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
-	"example.com/knitmath/knitmath/report"
 )
 
 // advised is a refusal of a crown with what would do.
 func (in CrownInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, err := settledCrown(in)
 		return err
 	}, in.DisplayUnit.Size,
@@ -23,27 +22,9 @@ func (in CrownInput) advised(err error) error {
 		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHatStitches})
 }
 
-// rounder says which wedges, or how many rounds, make a crown that rises to a point rounder, if any do.
-func (in CrownInput) rounder(rounds int) string {
-	wedges := in
-	if wedges.WedgeCount = nil; in.WedgeCount != nil {
-		if h, err := settledCrown(wedges); err == nil && h.form() == "" {
-			return "; with " + report.CountOf(h.wedges, "wedges") + " it is rounder"
-		}
-	}
-	in.CrownCm, in.Rates = nil, nil
-	for fewer := rounds * 9 / 10; fewer > rounds/4; fewer = fewer * 9 / 10 {
-		in.CrownRounds = &fewer
-		if h, err := settledCrown(in); err == nil && h.form() == "" {
-			return "; a crown of " + report.CountOf(fewer, "rounds") + " is rounder"
-		}
-	}
-	return ""
-}
-
 // advised is a refusal of a solid with what would do.
 func (in SolidInput) advised(err error) error {
-	return fault.Advise(err, func() error {
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
 		_, err := planSolid(in)
 		return err
 	}, in.DisplayUnit.Size,

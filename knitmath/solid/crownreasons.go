@@ -85,7 +85,7 @@ func (h *hat) careful(in CrownInput, out Crown, steepest float64) []report.Notic
 	case out.UpperSteepness < leastUpper:
 		list = append(list, report.Notice{Reason: CrownPoints, Field: h.crownField,
 			Description: "from half-way the crown loses " + hundredths(out.UpperSteepness) +
-				" of the stitches of a flat disc, so that it rises to a point" + in.rounder(h.crown)})
+				" of the stitches of a flat disc, so that it rises to a point"})
 	}
 	if out.HeadCm >= doll && out.HeadCm <= babyHeadCm {
 		list = append(list, report.Notice{Reason: BabyCare, Field: h.sizeField, Description: babyAdvice})

@@ -215,7 +215,8 @@ func (b *revolved) kind(p wedgePlan, pairs int) (WedgeKind, bool) {
 // wedgeAnswer is the answer of a solid of wedges.
 func (b *revolved) wedgeAnswer() Solid {
 	n := len(b.counts)
-	out := Solid{StartStitches: n, EndStitches: n, GreatestStitches: n, WedgeCount: b.wedges, MeridianCm: b.way.length(), Wedges: b.wedge.kinds,
+	out := Solid{StartStitches: n, EndStitches: n, GreatestStitches: n, WedgeCount: b.wedges, MeridianCm: b.way.length(),
+		Wedges:   b.wedge.kinds,
 		Sequence: b.wedge.sequence, GreatestRows: b.wedge.mostRows, GreatestDepartureRows: b.wedge.departure,
 		AcrossCm: b.rw.SizeCm(b.wedge.mostRows) / math.Pi}
 	for i, rows := range b.counts {

@@ -1,0 +1,72 @@
+package fault
+
+import (
+	"fmt"
+	"testing"
+)
+
+// What would do is the nearest value below and above, of a count that must be a multiple and of a length that
+// must be long enough; where two fields have to change, both are told.
+func TestAdvise(t *testing.T) {
+	size := func(cm float64) string { return fmt.Sprintf("%g cm", cm) }
+	for name, c := range map[string]struct {
+		count  int
+		cm     float64
+		does   func(count int, cm float64) []string
+		advice map[string]string
+	}{
+		"multiple": {50, 1, func(n int, _ float64) []string {
+			if n%6 > 0 {
+				return []string{"count"}
+			}
+			return nil
+		}, map[string]string{"count": "; 48 or 54 would do"}},
+		"length": {1, 3.2, func(_ int, cm float64) []string {
+			if cm < 7.3 {
+				return []string{"cm"}
+			}
+			return nil
+		}, map[string]string{"cm": "; 7.5 cm would do"}},
+		"next": {1, 3.2, func(_ int, cm float64) []string {
+			if cm > 3.1 {
+				return []string{"cm"}
+			}
+			return nil
+		}, map[string]string{"cm": "; 3 cm would do"}},
+		"far": {400, 1, func(n int, _ float64) []string {
+			if n > 7 {
+				return []string{"count"}
+			}
+			return nil
+		}, map[string]string{"count": "; 7 would do"}},
+		"both": {5, 2, func(n int, cm float64) (fields []string) {
+			if n%2 > 0 {
+				fields = append(fields, "count")
+			}
+			if cm < 4 {
+				fields = append(fields, "cm")
+			}
+			return fields
+		}, map[string]string{"count": "; 6 would do", "cm": "; 4 cm would do"}},
+		"neither": {5, 2, func(int, float64) []string { return []string{"count", "cm"} }, map[string]string{"count": "", "cm": ""}},
+	} {
+		count, cm := &c.count, &c.cm
+		ask := func() error {
+			var checks Checks
+			for _, field := range c.does(*count, *cm) {
+				checks.Infeasible("no", field)
+			}
+			return checks.Err()
+		}
+		err := Advise(ask(), func() int { return 100 }, ask, size, Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
+		refused, ok := err.(*InputError)
+		if !ok || len(refused.Violations) != len(c.advice) {
+			t.Fatalf("%s: %v", name, err)
+		}
+		for _, v := range refused.Violations {
+			if v.Detail != "no"+c.advice[v.Field] {
+				t.Errorf("%s: %s %q", name, v.Field, v.Detail)
+			}
+		}
+	}
+}
