@@ -62,12 +62,7 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 	}
 	notation, number := fault.Join(field, "notation"), fault.Join(field, "number")
 	c.OneOf(in.Notation != "", in.Number != nil, notation, number)
-	if in.Number != nil {
-		c.Number(field, "number", *in.Number, MinNumber, MaxNumber)
-	}
-	if in.Number != nil && in.Notation == "" && in.System == CountSystemUnspecified {
-		c.Add(fault.Join(field, "system"), fault.ReasonRequired, "is missing; say what the number counts, as in COUNT_SYSTEM_TEX")
-	}
+	vetNumber(c, field, in)
 	fault.Enum(c, field, "system", in.System, lastSystem)
 	c.OptionalCount(field, "plies", in.Plies, 1, MaxPlies)
 	c.Needs(in.Plies != nil, fault.Join(field, "plies"), in.Number != nil || in.Notation == "", number)
@@ -97,6 +92,17 @@ func VetCount(c *fault.Checks, field string, in *Count) (t Thickness, ok bool) {
 		return t, false
 	}
 	return t, true
+}
+
+// vetNumber checks a number, which needs a system.
+func vetNumber(c *fault.Checks, field string, in *Count) {
+	if in.Number == nil {
+		return
+	}
+	c.Number(field, "number", *in.Number, MinNumber, MaxNumber)
+	if in.Notation == "" && in.System == CountSystemUnspecified {
+		c.Add(fault.Join(field, "system"), fault.ReasonRequired, "is missing; say what the number counts, as in COUNT_SYSTEM_TEX")
+	}
 }
 
 // vetNotation reads a notation, which may leave the system to be said beside it.

@@ -82,7 +82,7 @@ func VetTurns(c *fault.Checks, field string, perCm, diameterCm float64) {
 	}
 	c.Infeasible("is "+measure.Decimal(perCm, 2)+" turns to the cm, which in a yarn of "+measure.Decimal(10*diameterCm, 2)+
 		" mm would stand at "+measure.Decimal(a, 0)+" degrees; none takes more than "+measure.Decimal(TightestAngle, 1)+", which are "+
-		measure.Decimal(math.Floor(100*TurnsFor(TightestAngle, diameterCm))/100, 2)+
+		measure.Decimal(float64(int(100*TurnsFor(TightestAngle, diameterCm)))/100, 2)+
 		" turns to the cm: were they counted over an inch, or over more?", field)
 }
 
