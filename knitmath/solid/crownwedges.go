@@ -120,13 +120,11 @@ func (h *hat) usualTolerance(k curve) float64 {
 const roundsOfTolerance = 20
 
 // How many wedges fewer or more than lie flat a crown may have where nothing is said, how
-// many fewer rather than an adjusting round, and how many stitches nearer an odd count has to
-// be. Own choice.
+// many fewer rather than an adjusting round. Own choice.
 const (
 	mostFromFlat  = 1.0
 	mostBelowFlat = 2.0
 	littleLost    = 50 // one stitch in so many may be lost without looking further
-	oddStitches   = 2.0
 )
 
 // successive is how many of the last decrease rounds follow one another: two, or where a
@@ -206,10 +204,11 @@ const (
 	mostNarrower = 0.05
 )
 
-// likedCount is the count for an exact number of stitches when no repeat binds it: the
-// nearest that wedges divide, so many if that is said, or nearly flat ones; rather an even
-// one, on which a rib comes out. Where none is near enough it is the nearest even count, and an
-// adjusting round makes it one that wedges divide.
+// likedCount is the count for an exact number of stitches when no repeat binds it: an even one, on
+// which a rib comes out, the nearest that wedges divide, so many if that is said, else nearly flat
+// ones, else those a crown may have at all. Where none is near enough it is the nearest even count,
+// and an adjusting round makes it one that wedges divide; of wedges that were asked for rather an odd
+// count that they divide.
 func (h *hat) likedCount(exact float64, in CrownInput) int {
 	narrower := mostOffLiked
 	if in.HatCm == nil && in.EasePercent == nil {
@@ -217,21 +216,38 @@ func (h *hat) likedCount(exact float64, in CrownInput) int {
 	}
 	low, high := exact-max(narrower*exact, 1), exact+max(mostOffLiked*exact, 1)
 	flat := h.flatWedges(in.Stacks)
-	best, bestOff := 0, 0.0
-	for n := MinWedges; n <= MaxWedges; n++ {
-		if asked := in.WedgeCount; asked != nil && n != *asked || asked == nil && math.Abs(float64(n)-flat) >= mostFromFlat {
-			continue
-		}
-		each := int(measure.RoundHalfUp(exact / float64(n)))
-		for count := max(each-1, 2) * n; count <= (each+1)*n; count += n {
-			off := math.Abs(float64(count)-exact) + oddStitches*float64(count%2)
-			if near := float64(count) >= low && float64(count) <= high; near && (best == 0 || off < bestOff) {
-				best, bestOff = count, off
-			}
-		}
+	least, most := flat-mostFromFlat, flat+mostFromFlat
+	if asked := in.WedgeCount; asked != nil {
+		least, most = float64(*asked)-1, float64(*asked)+1
+	}
+	best := dividedCount(exact, low, high, least, most, 2)
+	if best == 0 && in.WedgeCount == nil {
+		best = dividedCount(exact, low, high, flat-mostBelowFlat, most, 2)
+	}
+	if best == 0 && in.WedgeCount != nil {
+		best = dividedCount(exact, low, high, least, most, 1)
 	}
 	if best == 0 {
 		return 2 * int(measure.RoundHalfUp(exact/2))
+	}
+	return best
+}
+
+// dividedCount is the multiple of a step from low to high that is nearest to the exact number and
+// divided by wedges, of which there are more than least and fewer than most, each of two stitches at
+// least; 0 if there is none.
+func dividedCount(exact, low, high, least, most float64, step int) int {
+	best := 0
+	for n := MinWedges; n <= MaxWedges; n++ {
+		if float64(n) <= least || float64(n) >= most {
+			continue
+		}
+		for count := 2 * n; float64(count) <= high; count += n {
+			near := best == 0 || math.Abs(float64(count)-exact) < math.Abs(float64(best)-exact)
+			if count%step == 0 && float64(count) >= low && near {
+				best = count
+			}
+		}
 	}
 	return best
 }

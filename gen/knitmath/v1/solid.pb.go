@@ -264,9 +264,9 @@ type PlanCrownRequest struct {
 	// How much wider than the head the hat is, in percent, -40 to 40. Default -8. Not with
 	// hat_stitches or hat_cm.
 	EasePercent *float64 `protobuf:"fixed64,6,opt,name=ease_percent,json=easePercent,proto3,oneof" json:"ease_percent,omitempty"`
-	// Which counts the repeat of a pattern allows. Default the nearest that wedges divide,
-	// rather an even one, within 2 % of the wanted size, or 5 % narrower where no ease is
-	// asked for; else the nearest even count. Not with hat_stitches.
+	// Which counts the repeat of a pattern allows. Default the nearest even one that wedges
+	// divide, within 2 % of the wanted size, or 5 % narrower where no ease is asked for; else
+	// an odd one that wedge_count divides, else the nearest even count. Not with hat_stitches.
 	StitchRule *CountRule `protobuf:"bytes,7,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// How many wedges, 4 to 10. Default of those that nearly lie flat with a decrease round
 	// every 2nd round one that divides the stitches and lies flat; if none does, one that loses few of them.
