@@ -82,16 +82,15 @@ func (s settled) armhole(start, lost int) (shaped, bool) {
 	if group == 0 {
 		group = s.underarm
 	}
-	rows := s.shapingRows
-	p, ok := s.follow(start, lost, s.depth, group, s.armholePath(lost, rows), false)
-	if needed := s.rowsNeeded(lost); !ok && !s.shapingGiven && needed > rows && needed <= s.depth {
-		return s.follow(start, lost, s.depth, group, s.armholePath(lost, needed), false)
+	p, ok := s.follow(start, lost, s.depth, group, s.armholePath(lost, s.shapingRows), false)
+	for rows := max(s.rowsNeeded(lost), s.shapingRows+2); !ok && !s.shapingGiven && rows <= s.depth; rows += 2 {
+		p, ok = s.follow(start, lost, s.depth, group, s.armholePath(lost, rows), false)
 	}
 	return p, ok
 }
 
 // rowsNeeded are the rows in which an edge loses so many, one in every right-side row
-// above the underarm.
+// above the underarm. A curve wants some more, since it goes in faster below.
 func (s settled) rowsNeeded(lost int) int { return underarmRows + 2*(lost-s.underarm) }
 
 // armholePath is the curve of a back or a front above its underarm.

@@ -106,7 +106,11 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 		return
 	}
 	least := min(s.backLost, s.frontLost)
-	usual := min(max((least+1)/underarmShare, 1), most)
+	usual := max((least+1)/underarmShare, 1)
+	if s.grown() {
+		usual = max(usual, min(s.inch(), 2*least/3)) // a third is left for the curve
+	}
+	usual = min(usual, most)
 	s.underarm = fault.Or(in.UnderarmStitches, usual)
 	if in.UnderarmRule != nil {
 		s.ruledUnderarm(c, int64(usual), 1, most)

@@ -10,7 +10,7 @@ import (
 
 // The reasons of notices.
 const (
-	// UnderarmNarrow: the first bind-off is narrower than an inch. Field is
+	// UnderarmNarrow: the first bind-off is narrower than an inch to the nearest stitch. Field is
 	// "underarm_stitches" or, where that is not given, empty.
 	UnderarmNarrow report.Reason = "UNDERARM_NARROW"
 	// CapUnlikeRule: the cap is over an inch and a half higher or lower than two thirds of
@@ -30,13 +30,19 @@ const (
 	unlikeRuleCm     = 1.5 * measure.CmPerInch // half as much again as the rules differ among themselves; own choice
 )
 
-// notices are the remarks on what was found. A child's armhole is small throughout.
+// inch is the narrowest first bind-off that is advised, to the nearest stitch.
+func (s settled) inch() int { return s.st.Nearest(measure.Micrometres(narrowUnderarmCm)) }
+
+// grown reports whether the garment is no child's: a child's armhole is small throughout.
+func (s settled) grown() bool { return s.chestCm > smallChest*measure.CmPerInch }
+
+// notices are the remarks on what was found.
 func (s settled) notices(out Armhole) []report.Notice {
 	if s.style.straight() {
 		return s.straightNotices()
 	}
 	var list []report.Notice
-	if cm := s.st.SizeCm(s.underarm); cm < narrowUnderarmCm && s.chestCm > smallChest*measure.CmPerInch {
+	if cm := s.st.SizeCm(s.underarm); s.grown() && s.underarm < s.inch() && s.unit.Size(cm) != s.unit.Size(narrowUnderarmCm) {
 		list = append(list, report.Notice{Reason: UnderarmNarrow, Field: "underarm_stitches",
 			Description: "the first bind-off is " + s.unit.Size(cm) + " wide; one of at least " + s.unit.Size(narrowUnderarmCm) +
 				" is advised at each edge, or the sleeve binds under the arm"})

@@ -87,8 +87,25 @@ func (s settled) refuseArmhole(c *fault.Checks) {
 	if s.largestGroup > 0 {
 		fields = append(fields, "largest_group_stitches")
 	}
-	c.Infeasible("an edge loses "+report.CountOf(lost-s.underarm, "stitches")+" above the underarm, which takes "+
-		report.CountOf(s.rowsNeeded(lost), "rows")+" if no more are bound off at once", fields...)
+	detail := "an edge loses " + report.CountOf(lost-s.underarm, "stitches") + " above the underarm along a curve, which " +
+		report.CountOf(s.shapingRows, "rows") + " are too few for if no more are bound off at once"
+	c.Infeasible(detail+would(s.shapedOver()), fields...)
+}
+
+// shapedOver is over how many rows the armholes can be shaped, or in armholes how much deeper.
+func (s settled) shapedOver() []string {
+	for given := s.shapingRows + 2; s.shapingGiven && given <= s.depth; given += 2 {
+		longer := s
+		longer.shapingRows, longer.budget = given, new(s.in.Cost()*unitsAStep)
+		_, back := longer.armhole(s.back, s.backLost)
+		if _, front := longer.armhole(s.front, s.frontLost); back && front {
+			return []string{"shaping over " + report.CountOf(given, "rows")}
+		}
+	}
+	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
+		return []string{moved.depthMoved(s)}
+	}
+	return nil
 }
 
 // refuseRule says that a rule leaves no cap, and what would leave one.

@@ -91,7 +91,8 @@ func (o Armhole) shouldersOf(p shaped) []string {
 			" are left for both (PlanNeckline)."}
 	}
 	n := o.Strap.ShoulderStitches
-	return []string{"BO " + report.CountOf(n, "sts") + ", place next " + report.CountOf(left-2*n, "sts") + " on hold for neck, BO " +
+	neck := strconv.Itoa(left - 2*n) // they are worked, or the yarn is not where the second bind-off begins
+	return []string{"BO " + report.CountOf(n, "sts") + ", k" + neck + " and place these " + neck + " on hold for the neck, BO " +
 		report.CountOf(n, "sts") + ".", "Note: a neck that is deeper in front begins lower (PlanNeckline)."}
 }
 

@@ -178,7 +178,8 @@ type PlanArmholeRequest struct {
 	// make the sleeve's edge 0 to 5 % longer than the armhole's.
 	SleeveStitches *int32 `protobuf:"varint,13,opt,name=sleeve_stitches,json=sleeveStitches,proto3,oneof" json:"sleeve_stitches,omitempty"`
 	// Stitches bound off first, at every edge of back, front and sleeve alike, 1 to 260. Default
-	// half of what each edge loses, halves up; of a modified drop, which loses no others, a tenth
+	// half of what each edge loses, halves up, of a chest over 30 inches an inch if that is more,
+	// but two thirds of the loss at most; of a modified drop, which loses no others, a tenth
 	// of the width, 3 inches at most, and it excludes a width across. Refused when an edge loses fewer.
 	UnderarmStitches *int32 `protobuf:"varint,14,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// The most stitches bound off at once above the underarm, 1 to 20, of back and front; with 1
@@ -186,7 +187,7 @@ type PlanArmholeRequest struct {
 	// underarm_stitches.
 	LargestGroupStitches *int32 `protobuf:"varint,15,opt,name=largest_group_stitches,json=largestGroupStitches,proto3,oneof" json:"largest_group_stitches,omitempty"`
 	// Rows over which an armhole is shaped, the underarm included, 4 to 140. Default a third of
-	// its depth, nearest row.
+	// its depth, nearest row, more where the decreases want more.
 	ShapingRows *int32 `protobuf:"varint,16,opt,name=shaping_rows,json=shapingRows,proto3,oneof" json:"shaping_rows,omitempty"`
 	// How the height of the cap is found. Default free. Excludes a height that is given. Under a
 	// rule, or with a height, the slope of the cap makes its edge as long as is wanted; a height
@@ -880,8 +881,8 @@ type PlanArmholeResponse struct {
 	// What to work, in the trade's words, piece after piece.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - UNDERARM_NARROW, at underarm_stitches: the first bind-off is narrower than an inch, for
-	//     a chest of over 30 inches.
+	//   - UNDERARM_NARROW, at underarm_stitches: the first bind-off is narrower than an inch to the
+	//     nearest stitch, for a chest of over 30 inches.
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
 	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is over 1.5
