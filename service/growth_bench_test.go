@@ -79,6 +79,39 @@ var growing = []struct {
 	{"PlanRaglan of stitches", "YokeService/PlanRaglan", func(n int32) proto.Message {
 		return &knitmathv1.PlanRaglanRequest{Gauge: gaugeFor(n), BodyStitches: n}
 	}},
+	{"PlanCurvedEdge of rows", "CurveService/PlanCurvedEdge", func(n int32) proto.Message {
+		return &knitmathv1.PlanCurvedEdgeRequest{Gauge: usualGauge, StartStitches: 20 + 2*n, Points: []*knitmathv1.CurvePoint{
+			{HeightRows: new(n), InwardStitches: new(n / 2), Shape: knitmathv1.CurveShape_CURVE_SHAPE_QUARTER_ELLIPSE}}}
+	}},
+	{"PlanNeckline of stitches", "NeckService/PlanNeckline", func(n int32) proto.Message {
+		return &knitmathv1.PlanNecklineRequest{Gauge: gaugeFor(2 * n), WidthStitches: new(n)}
+	}},
+	{"PlanArmhole of stitches", "ArmholeService/PlanArmhole", func(n int32) proto.Message {
+		return &knitmathv1.PlanArmholeRequest{Gauge: gaugeFor(2 * n), BackStitches: new(n), AcrossBackStitches: new(n - 2*(n/8)),
+			ArmholeDepthCm: new(21.0), UpperArmCm: new(32.0)}
+	}},
+	{"PlanFlatShape of rounds", "FlatService/PlanFlatShape", func(n int32) proto.Message {
+		return &knitmathv1.PlanFlatShapeRequest{Gauge: usualGauge, Form: knitmathv1.FlatForm_FLAT_FORM_DISC, AcrossCm: new(float64(n) / 1.5)}
+	}},
+	{"PlanSolid of rounds, a ball", "SolidService/PlanSolid", func(n int32) proto.Message {
+		return &knitmathv1.PlanSolidRequest{Gauge: usualGauge, Form: knitmathv1.SolidForm_SOLID_FORM_SPHERE,
+			AcrossCm: new(float64(n) / 3 / (math.Pi / 2))}
+	}},
+	{"PlanCrown of stitches", "SolidService/PlanCrown", func(n int32) proto.Message {
+		return &knitmathv1.PlanCrownRequest{Gauge: gaugeFor(2 * n), HatStitches: new(n)}
+	}},
+	{"PlanHeel of stitches", "SockService/PlanHeel", func(n int32) proto.Message {
+		return &knitmathv1.PlanHeelRequest{RoundStitches: new(n)}
+	}},
+	{"PlanToe of stitches", "SockService/PlanToe", func(n int32) proto.Message {
+		return &knitmathv1.PlanToeRequest{RoundStitches: new(n)}
+	}},
+	{"PlanMittenTop of stitches", "HandService/PlanMittenTop", func(n int32) proto.Message {
+		return &knitmathv1.PlanMittenTopRequest{Gauge: gaugeFor(4 * n), HandStitches: new(n)}
+	}},
+	{"PlanThumb of stitches", "HandService/PlanThumb", func(n int32) proto.Message {
+		return &knitmathv1.PlanThumbRequest{Gauge: gaugeFor(4 * n), HandStitches: new(n)}
+	}},
 	{"ConvertGauge of counts", "GaugeService/ConvertGauge", func(n int32) proto.Message {
 		q := &knitmathv1.ConvertGaugeRequest{PatternGauge: usualGauge, OwnGauge: &knitmathv1.Gauge{Stitches: 20, Rows: 28}}
 		for i := range n {
