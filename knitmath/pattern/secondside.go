@@ -150,7 +150,8 @@ func (c *corrector) boundOffAfter(i int) bool {
 	return false
 }
 
-var sidesOther = strings.NewReplacer("RS", "WS", "WS", "RS", "right side", "wrong side", "wrong side", "right side", "right-side", "wrong-side",
+var sidesOther = strings.NewReplacer("RS", "WS", "WS", "RS", "right side", "wrong side", "wrong side", "right side",
+	"right-side", "wrong-side",
 	"wrong-side", "right-side")
 
 func sidesExchanged(text string) string { return sidesOther.Replace(text) }

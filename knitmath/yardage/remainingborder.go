@@ -129,7 +129,8 @@ func (q *remainder) remarkBorder(add func(reason report.Reason, field, text stri
 	}
 	r := q.wholeStitch(q.edge.yarn)
 	add(BorderRate, "border", "is of one yarn: a stitch of it is taken to be "+measure.Decimal(r.Likely, 2)+
-		" times what a stitch of the rows took of that yarn, "+measure.Decimal(r.Low, 2)+" to "+measure.Decimal(r.High, 2)+", since floats are 0.25 to 0.35 of a stitch")
+		" times what a stitch of the rows took of that yarn, "+measure.Decimal(r.Low, 2)+" to "+measure.Decimal(r.High, 2)+
+		", since floats are 0.25 to 0.35 of a stitch")
 }
 
 // border is what the border takes of a yarn when it is begun after r rows; k is how

@@ -102,7 +102,8 @@ func TestRemainingWordsAtTheEdge(t *testing.T) {
 	used := &YarnUsed{MassG: new(10.0), Rows: new(10), FirstRowStitches: 100}
 	in := RemainingInput{Yarns: []YarnLeft{{LeftG: new(20.0), Used: used}}, Sections: []RowsAhead{{Rows: new(20), Stitches: new(100)}}}
 	out := remainingOf(t, in)
-	if want := "It may just last: 20 g left, 20 g needed (18 g to 22 g), nothing over, and at the worst 2.5 g short."; !strings.HasPrefix(out.Summary(), want) {
+	const want = "It may just last: 20 g left, 20 g needed (18 g to 22 g), nothing over, and at the worst 2.5 g short."
+	if !strings.HasPrefix(out.Summary(), want) {
 		t.Error(out.Summary())
 	}
 	in.Sections[0].Rows = new(1)
