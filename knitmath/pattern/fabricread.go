@@ -116,7 +116,7 @@ func (p *parser) listedRows(line *Line) bool {
 	if p.acceptAll("of", "this", "section") || p.acceptAll("of", "this", "pattern") {
 		p.accept("only")
 	}
-	if p.peek().is("of", "from", "in") {
+	if of := p.next; p.peek().is("of", "from", "in") {
 		p.next++
 		p.accept("the")
 		at := p.peek().span
@@ -131,6 +131,11 @@ func (p *parser) listedRows(line *Line) bool {
 			p.ask(ReasonUnread, at.to(p.last()), "the rows of the chart are not in the text: does the count stay the same?")
 			info.kind = lineUnread
 			return true
+		} else {
+			after := p.next
+			if p.next = of; !p.ofHeading(info) {
+				p.next = after
+			}
 		}
 	}
 	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") {

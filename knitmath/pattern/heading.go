@@ -85,7 +85,7 @@ func (p *parser) headingAhead() bool {
 		t := p.ahead(i)
 		switch {
 		case t.kind == tokenEnd || t.kind == tokenNewline:
-			return words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i)) &&
+			return words == 1 && i == 1 && p.standsAlone() || words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i)) &&
 				(strings.HasSuffix(p.peek().text, "ing") || !p.unknownOrder(p.next, p.next+i))
 		case t.is(":"):
 			next := p.ahead(i + 1)

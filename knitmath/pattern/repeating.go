@@ -49,6 +49,7 @@ func (p *parser) repeating(line *Line) bool {
 	if !p.acceptAll("of", "this", "section") {
 		p.acceptAll("of", "this", "pattern")
 	}
+	p.ofHeading(info)
 	if work && info.lines == nil && !(info.last > 0 && p.timesInAll()) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}
