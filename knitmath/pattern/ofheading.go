@@ -23,7 +23,8 @@ func (p *parser) ofHeading(info *lineInfo) bool {
 		i++
 	}
 	end := i
-	for end < i+4 && (p.tokens[end].kind == tokenWord || p.tokens[end].kind == tokenNumber) && !p.tokens[end].is("then", "and") && !p.oftenAt(end) {
+	for end < i+4 && (p.tokens[end].kind == tokenWord || p.tokens[end].kind == tokenNumber) && !p.tokens[end].is("then", "and") &&
+		!p.oftenAt(end) {
 		end++
 	}
 	if end == i {
