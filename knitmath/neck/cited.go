@@ -8,7 +8,7 @@ const textbook = "thought to be K. Buss, Big Book of Knitting, read in a poor sc
 // Where the figures of this package come from.
 var (
 	thirdCited = report.Source{Figure: "neck a third of the width, if nobody says", Citation: textbook,
-		
+
 		Status: report.SourceStatusSecondHand, Uncertain: true}
 	depthCited = report.Source{Figure: "depth of the neck, 5 to 7.5 cm in front and 1.3 to 3.8 cm behind, if nobody says",
 		Citation: textbook + "; between them by the width of the neck and the head, own choice", Status: report.SourceStatusSecondHand, Uncertain: true}
