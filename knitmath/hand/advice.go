@@ -20,6 +20,7 @@ func (in ThumbInput) advised(err error) error {
 		fault.Knob{Field: "gusset_cm", Cm: &in.GussetCm, Least: measure.MinCm, Most: MaxHandCm},
 		fault.Knob{Field: "hold_stitches", Count: &in.HoldStitches, Least: 2, Most: MaxHandStitches},
 		fault.Knob{Field: "gap_stitches", Count: &in.GapStitches, Least: 1, Most: MaxGap},
+		fault.Knob{Field: "beside_stitches", Count: &in.BesideStitches, Least: 0, Most: MaxPalm},
 		fault.Knob{Field: "palm_stitches", Count: &in.PalmStitches, Least: 0, Most: MaxPalm},
 		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds},
 		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm})

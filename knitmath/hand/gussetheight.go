@@ -26,7 +26,8 @@ func (in ThumbInput) heightField() string {
 func (t *thumb) hangOn(in ThumbInput, fields ...string) []string {
 	has := map[string]bool{"gusset_stitches": in.GussetStitches != nil, "start_stitches": in.StartStitches != nil,
 		"hold_stitches": in.HoldStitches != nil, "gap_stitches": in.GapStitches != nil, "palm_stitches": in.PalmStitches != nil,
-		"gusset_rounds": in.GussetRounds != nil, "gusset_cm": in.GussetCm != nil, "every_rounds": in.EveryRounds != nil, t.field: t.given}
+		"beside_stitches": in.BesideStitches != nil,
+		"gusset_rounds":   in.GussetRounds != nil, "gusset_cm": in.GussetCm != nil, "every_rounds": in.EveryRounds != nil, t.field: t.given}
 	var kept []string
 	for _, f := range fields {
 		if has[f] && !slices.Contains(kept, f) {

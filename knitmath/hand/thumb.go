@@ -203,7 +203,7 @@ func settleGusset(c *fault.Checks, t *thumb, in ThumbInput) {
 	if t.settleSize(c, in.size()); c.Err() != nil {
 		return
 	}
-	t.palm = fault.Or(in.PalmStitches, defaultPalm)
+	t.palm = fault.Or(in.PalmStitches, max(defaultPalm, fault.Or(in.BesideStitches, 0)))
 	if t.none {
 		t.gussetField = "hold_stitches"
 		t.hold = fault.Or(in.HoldStitches, max(2, int(measure.RoundHalfUp(heldOfHand*float64(t.stitches)))))
@@ -243,8 +243,13 @@ func settleGap(c *fault.Checks, t *thumb, in ThumbInput) {
 	if t.palm >= t.beside && t.palm <= most {
 		return
 	}
+	if t.palm < t.beside {
+		c.Infeasible(report.CountOf(t.beside, "stitches")+" beside the gusset are held too, and the palm has "+strconv.Itoa(t.palm)+
+			" before it; as many will do", "palm_stitches", "beside_stitches")
+		return
+	}
 	c.Infeasible("the palm has "+report.CountOf(palm, "stitches")+", of which the thumb takes "+strconv.Itoa(of)+", with "+
-		strconv.Itoa(t.palm)+" from the edge to the gusset", t.hangOn(in, "palm_stitches", t.field, t.gussetField)...)
+		strconv.Itoa(t.palm)+" from the edge to the gusset", t.hangOn(in, "palm_stitches", "beside_stitches", t.field, t.gussetField)...)
 }
 
 // settleThumb settles the thumb itself.

@@ -649,7 +649,7 @@ type PlanThumbRequest struct {
 	// Stitches cast on over the gap, 1 to 100. Default as many as the hand had there, so that it has its
 	// count again.
 	GapStitches *int32 `protobuf:"varint,15,opt,name=gap_stitches,json=gapStitches,proto3,oneof" json:"gap_stitches,omitempty"`
-	// Stitches of the palm between its edge and the gusset, 0 to 50, no fewer than beside_stitches. Default 1.
+	// Stitches of the palm between its edge and the gusset, 0 to 50, no fewer than beside_stitches. Default 1, or as many as those.
 	PalmStitches *int32 `protobuf:"varint,16,opt,name=palm_stitches,json=palmStitches,proto3,oneof" json:"palm_stitches,omitempty"`
 	// Length of the thumb, in rounds, 1 to 1,000. Default 0.3 of the hand round the palm.
 	LengthRounds *int32 `protobuf:"varint,17,opt,name=length_rounds,json=lengthRounds,proto3,oneof" json:"length_rounds,omitempty"`
