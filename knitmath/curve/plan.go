@@ -1,6 +1,7 @@
 package curve
 
 import (
+	"sort"
 	"strconv"
 	"strings"
 
@@ -25,7 +26,15 @@ func (e *curvedEdge) work(c *fault.Checks) (Plan, []Row) {
 	rows, lacking := Worked(e.start, plan.Right, plan.Left, w)
 	if lacking > 0 {
 		_, have := Lacking(e.start, plan.Right, plan.Left, w)
-		c.Infeasible("row "+strconv.Itoa(lacking)+" finds "+countWords(have)+", too few for what it would shape", "start_stitches", "points")
+		detail := "row " + strconv.Itoa(lacking) + " finds " + countWords(have) + ", too few for what it would shape"
+		more := sort.Search(stitch.MaxStitches-e.start, func(n int) bool {
+			row, _ := Lacking(e.start+n, plan.Right, plan.Left, w)
+			return row == 0
+		})
+		if enough := e.start + more; enough < stitch.MaxStitches {
+			detail += "; a start of " + countWords(enough) + " would do"
+		}
+		c.Infeasible(detail, "start_stitches", "points")
 	}
 	return plan, rows
 }

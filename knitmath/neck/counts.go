@@ -211,16 +211,20 @@ func (s *settler) frontOf(p setting) setting {
 func (s *settler) vetDivided(n *counts) {
 	both := n.width - n.neck
 	n.shoulder = both / 2
+	fields := []string{n.widthField, n.neckField}
+	if n.widthField == n.neckField {
+		fields = fields[:1]
+	}
 	switch {
 	case n.width > stitch.MaxStitches:
 		s.c.Infeasible(fmt.Sprintf("the width is %d stitches; at most %d are counted", n.width, stitch.MaxStitches), n.widthField)
 	case n.neck > MaxNeckStitches:
 		s.c.Infeasible(fmt.Sprintf("the neck is %d stitches; at most %d are planned", n.neck, MaxNeckStitches), n.neckField)
 	case both < 2*leastStep(s.in):
-		s.c.Infeasible(fmt.Sprintf("a neck of %d stitches leaves %d of a width of %d, and each shoulder takes %d at least", n.neck, max(both, 0),
-			n.width, leastStep(s.in)), n.widthField, n.neckField)
+		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, and each shoulder takes %d at least",
+			report.CountOf(n.neck, "stitches"), max(both, 0), n.width, leastStep(s.in)), fields...)
 	case both%2 != 0:
-		s.c.Infeasible(fmt.Sprintf("a neck of %d stitches leaves %d of a width of %d, which make no two equal shoulders; %s",
-			n.neck, both, n.width, either(n.neck-1, n.neck+1)), n.widthField, n.neckField)
+		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, which make no two equal shoulders; %s",
+			report.CountOf(n.neck, "stitches"), both, n.width, either(n.neck-1, n.neck+1)), fields...)
 	}
 }
