@@ -51,8 +51,11 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	if len(said) == 0 && len(turned) > 1 {
 		for _, k := range turned {
 			found := k.near(tries/2, func() bool {
+				if !cheap() {
+					return false
+				}
 				var again *InputError
-				return cheap() && !errors.As(ask(), &again) || !again.names(k.Field)
+				return !errors.As(ask(), &again) || !again.names(k.Field)
 			})
 			if len(found) > 0 {
 				found = found[len(found)-1:]

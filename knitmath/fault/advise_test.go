@@ -58,7 +58,8 @@ func TestAdvise(t *testing.T) {
 			}
 			return checks.Err()
 		}
-		err := Advise(ask(), func() int { return 100 }, ask, size, Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
+		err := Advise(ask(), func() int { return 100 }, ask, size,
+			Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
 		refused, ok := err.(*InputError)
 		if !ok || len(refused.Violations) != len(c.advice) {
 			t.Fatalf("%s: %v", name, err)
@@ -68,5 +69,21 @@ func TestAdvise(t *testing.T) {
 				t.Errorf("%s: %s %q", name, v.Field, v.Detail)
 			}
 		}
+	}
+}
+
+// Where nothing that is tried is cheap enough, nothing is offered.
+func TestAdviseTriesNothingDear(t *testing.T) {
+	count, other, price := new(5), new(5), 0
+	ask := func() error {
+		var checks Checks
+		checks.Infeasible("no", "count", "other")
+		return checks.Err()
+	}
+	cost := func() int { price++; return price * price * 100 }
+	err := Advise(ask(), cost, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 50},
+		Knob{Field: "other", Count: &other, Least: 1, Most: 50})
+	if err == nil || err.Error() != ask().Error() {
+		t.Error(err)
 	}
 }
