@@ -9,8 +9,8 @@ const buss = "thought to be K. Buss, Big Book of Knitting, read in a poor scan"
 var (
 	easeCited = report.Source{Figure: "5 cm of ease at the chest", Status: report.SourceStatusSecondHand,
 		Citation: "Craft Yarn Council, Standards & Guidelines, fit, in a reprint: 2 to 4 inches are standard; at the arm common practice"}
-	underarmCited = report.Source{Figure: "half of an edge's stitches bound off at once, or an inch", Status: report.SourceStatusCommonPractice,
-		Citation: "common practice"}
+	underarmCited = report.Source{Figure: "half of an edge's stitches bound off at once, or an inch",
+		Status: report.SourceStatusCommonPractice, Citation: "common practice"}
 	thirdCited = report.Source{Figure: "shaping in the lower third of the armhole", Status: report.SourceStatusCommonPractice,
 		Citation: "common practice", Uncertain: true}
 	fitCited = report.Source{Figure: "a cap's edge as long as the armhole's or slightly longer", Status: report.SourceStatusCommonPractice,

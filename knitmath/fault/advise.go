@@ -48,29 +48,33 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	for _, k := range turned {
 		k.words(said, k.near(tries, func() bool { return cheap() && ask() == nil }), size)
 	}
-	if len(said) == 0 && len(turned) > 1 {
-		for _, k := range turned {
-			found := k.near(tries/2, func() bool {
-				if !cheap() {
-					return false
-				}
-				var again *InputError
-				return !errors.As(ask(), &again) || !again.names(k.Field)
-			})
-			if len(found) > 0 {
-				found = found[len(found)-1:]
-				k.turn(found[0])
-			}
-			k.words(said, found, size)
-		}
-		if ask() != nil {
-			return err
-		}
+	if len(said) == 0 && len(turned) > 1 && !together(turned, tries/2, said, cheap, ask, size) {
+		return err
 	}
 	for i, v := range refused.Violations {
 		refused.Violations[i].Detail += said[v.Field]
 	}
 	return refused
+}
+
+// together turns one knob after the other to where its field is no longer refused, says where
+// each of them then stands, and reports whether the question does so.
+func together(turned []Knob, tries int, said map[string]string, cheap func() bool, ask func() error, size func(cm float64) string) bool {
+	for _, k := range turned {
+		found := k.near(tries, func() bool {
+			if !cheap() {
+				return false
+			}
+			var again *InputError
+			return !errors.As(ask(), &again) || !again.names(k.Field)
+		})
+		if len(found) > 0 {
+			found = found[len(found)-1:]
+			k.turn(found[0])
+		}
+		k.words(said, found, size)
+	}
+	return ask() == nil
 }
 
 // names reports whether a field is refused.

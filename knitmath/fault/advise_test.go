@@ -1,6 +1,7 @@
 package fault
 
 import (
+	"errors"
 	"fmt"
 	"testing"
 )
@@ -60,8 +61,8 @@ func TestAdvise(t *testing.T) {
 		}
 		err := Advise(ask(), func() int { return 100 }, ask, size,
 			Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
-		refused, ok := err.(*InputError)
-		if !ok || len(refused.Violations) != len(c.advice) {
+		var refused *InputError
+		if !errors.As(err, &refused) || len(refused.Violations) != len(c.advice) {
 			t.Fatalf("%s: %v", name, err)
 		}
 		for _, v := range refused.Violations {

@@ -6,9 +6,12 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// BorderRate: the border is of one yarn, and the rows that were weighed are of several, so
-// that what a stitch of it takes is worked out. Field is border.
-const BorderRate report.Reason = "BORDER_RATE"
+// The reason of the notice on a border.
+const (
+	// BorderRate: the border is of one yarn, and the rows that were weighed are of several, so
+	// that what a stitch of it takes is worked out. Field is border.
+	BorderRate report.Reason = "BORDER_RATE"
+)
 
 // edging is the border, worked out once: of which yarn it is, how many stitches it has, 0
 // for as many as are on the needle, and what one of them takes by how its bind-off is, in
