@@ -11,7 +11,7 @@ var (
 		Status: report.SourceStatusSecondHand, Uncertain: true}
 	depthCited = report.Source{Figure: "depth of the neck, 5 to 7.5 cm in front and 1.3 to 3.8 cm behind, if nobody says",
 		Citation: textbook + "; between them by the width of the neck and the head, own choice",
-		Status: report.SourceStatusSecondHand, Uncertain: true}
+		Status:   report.SourceStatusSecondHand, Uncertain: true}
 	curveCited = report.Source{Figure: "curve of the neck", Status: report.SourceStatusOwnDerivation,
 		Citation: "a quarter of an ellipse from the middle of the neck to its depth; the middle as wide as it is flat, at least a third"}
 	slantCited = report.Source{Figure: "slant of a V: one stitch on a pin of an odd neck, two of an even one; every 4th row, if nobody says",
