@@ -15,7 +15,7 @@ type Knob struct {
 	Least, Most float64
 }
 
-// How a knob is turned: half of the tries go one step further each, the others twice as far as the one before.
+// How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
 // There are fewTries of all knobs together to a side, fewer of a dear question: a refusal may not take much more than an answer.
 const (
 	fewTries  = 16
@@ -145,7 +145,7 @@ func (k Knob) along(start, side int, step float64, tries int, try func(place int
 			far++
 		}
 		if tried > (tries+1)/2 {
-			far = 2*far - 1
+			far = 3*far - 2
 		}
 		place := min(max(start+side*far, least), most)
 		if (place-last)*side <= 0 {

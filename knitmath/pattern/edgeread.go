@@ -53,7 +53,7 @@ func (p *parser) castingOn(line *Line) bool {
 		return p.edges(line)
 	}
 	if !named && (p.began || p.onlyRows || !p.endsAt(end) && !p.tokens[end].is("and", ",", "loosely", "using", "with", "for")) ||
-		p.rowGoesOn(end) {
+		p.rowGoesOn(end) || p.began && p.rowGoesOn(p.whereCastOn(end)) {
 		return false
 	}
 	from := p.peek().span
@@ -130,6 +130,20 @@ func (p *parser) rowGoesOn(i int) bool {
 	m, known := lookUp(t.text, p.own)
 	stitch := counted || known && m.takes > 0 || t.is("[", "(", "{") && p.remarkEnd(i) == 0 || t.kind == tokenStar
 	return stitch && (p.began || p.inRow || !p.tokens[i-2].stitches()) || p.inRow && p.startsItem(i)
+}
+
+// whereCastOn is the token after "for underarm", "at the underarm", "over the gap" and the like
+// at token i, which say where in a row stitches are cast on; i itself where there is nothing
+// of the kind.
+func (p *parser) whereCastOn(i int) int {
+	if !p.tokens[i].is("for", "at", "over", "in") {
+		return i
+	}
+	save := p.next
+	defer func() { p.next = save }()
+	p.next = i
+	p.acceptAny(castOnManner)
+	return p.next
 }
 
 // rowsAfter reports whether a number of rows stands at token i.
