@@ -252,9 +252,9 @@ func TestCellsAreInert(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := "mm,us,uk,japanese,disagreement,citation,status,uncertain\r\n" +
-		"-4.5,'=1+2,'-8,'@x,'\tcmd,'+1,SOURCE_STATUS_FROM_MEMORY,false\r\n" +
-		"0,\"a,\"\"b\"\"\r\nc\",,,,,SOURCE_STATUS_UNSPECIFIED,false\r\n"
+	want := "mm,us,uk,japanese,disagreement,citation,status,uncertain,remark\r\n" +
+		"-4.5,'=1+2,'-8,'@x,'\tcmd,'+1,SOURCE_STATUS_FROM_MEMORY,false,\r\n" +
+		"0,\"a,\"\"b\"\"\r\nc\",,,,,SOURCE_STATUS_UNSPECIFIED,false,\r\n"
 	if string(data) != want {
 		t.Errorf("got %q, want %q", data, want)
 	}

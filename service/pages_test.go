@@ -86,7 +86,7 @@ func TestFilesArePackedOnce(t *testing.T) {
 		t.Fatal(err)
 	}
 	face := &jsonFace{site: site}
-	for _, paths := range [][2]string{{"/embed/v1.js", "/embed/v1.js"}, {"/web/0/form.js", "/web/1/form.js"}} {
+	for _, paths := range [][2]string{{"/embed/v1.js", "/embed/v1.js"}, {"/web/0/page.js", "/web/1/page.js"}} {
 		var packed [2]*packedDocument
 		for i, path := range paths {
 			file, ok := site.File(path)

@@ -25,9 +25,9 @@ func TestRemarksOnWhoWearsIt(t *testing.T) {
 		return list
 	}
 	// The head and the hand by the body's width, by hand from the table's rows.
-	heads := map[float64][2]float64{28: {0, 0}, 30: {30.5, 7.5}, 34: {33.2, 8.25}, 38: {35.9, 9}, 45: {40.5, 10.5},
-		50: {44.4, 11.75}, 60: {48.3 + 22.0/13, 13 + 10.0/13},
-		80: {56.9, 17.5}, 150: {56.9, 17.5}}
+	heads := map[float64][2]float64{28: {0, 0}, 30: {26, 7.5}, 34: {28.75, 8.25}, 38: {31.5, 9}, 45: {37, 10.5},
+		50: {40.75, 11.75}, 60: {44.5 + 25.0/13, 13 + 10.0/13},
+		80: {52.5, 17.5}, 150: {52.5, 17.5}}
 	for body, who := range heads {
 		for _, depth := range []float64{0.1, 0.14, 0.16, 0.32, 0.34} { // of the body around
 			for _, sleeve := range []float64{0.15, 0.3, 0.36} {
