@@ -57,7 +57,7 @@ func (w worn) notices() []report.Notice {
 	// The least head that is to be counted on, not the median: a notice on every second
 	// ordinary yoke would be read by nobody.
 	if w.neckCm*neckStretch < who.LeastHeadCm {
-		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch, 
+		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch,
 			"a head of "+w.unit.Size(who.LeastHeadCm), "it needs more stitches, an opening, or a bind-off that gives more"))
 	}
 	if w.sleeveCm*sleeveStretch < who.HandCm {
