@@ -1,0 +1,69 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/draft"
+)
+
+// alarm is the first token of a sentence of prose that might change a count, 0 if
+// there is none. known says that the sentence is about yarn or needles.
+func (p *parser) alarm(from, end int, known bool) int {
+	calm := false
+	for i := from; i < end; i++ {
+		t := &p.tokens[i]
+		p.looked++
+		switch {
+		case t.is("gauge", "tension", "multiple", "mult", "=", "equals", "pattern", "chart", "measure", "measures", "measuring"):
+			calm = true
+		case t.kind == tokenStar:
+			return i
+		case t.kind == tokenNumber:
+			if to, _ := p.sizedEnd(i); to != 0 && (p.tokens[to].stitches() || p.tokens[to].row()) && !calm {
+				return i
+			}
+		case t.kind != tokenWord:
+		case alarming(t.text), p.misspelt(i), i == from && t.is("foll", "following", "alt", "alternate", "every", "next"):
+			return max(i, 1)
+		case p.alarmingStitch(i, from, known):
+			return i
+		}
+	}
+	return 0
+}
+
+// misspelt reports whether "cast off" or "bind off" stands at token i with two letters the
+// wrong way round.
+func (p *parser) misspelt(i int) bool {
+	text := p.tokens[i].text
+	return p.tokens[i+1].is("off", "on") && len(text) == 4 && (swapped(text, "cast") || swapped(text, "bind"))
+}
+
+// alarming reports whether a word is about a change of the count.
+func alarming(word string) bool {
+	if draft.Changing(word) {
+		return true
+	}
+	switch word {
+	case "bo", "co", "cast", "bind", "inc", "dec", "increase", "decrease", "increasing", "decreasing", "rep", "repeat", "twice",
+		"times", "holder", "holders", "reversing", "reverse-shaping", "follow":
+		return true
+	}
+	return false
+}
+
+// alarmingStitch reports whether a word stands for a stitch that is worked here.
+func (p *parser) alarmingStitch(i, from int, known bool) bool {
+	t := &p.tokens[i]
+	if _, _, _, counted := split(t.text); counted {
+		return true
+	}
+	m, ok := lookUp(t.text, p.own)
+	switch {
+	case !ok:
+		return false
+	case m.takes != m.leaves && m.op != 0 && !t.is("yarn"):
+		return true
+	case i == from, p.tokens[i-1].is(",", ";", "then", "and", ":", "-", "time"):
+		return !known && (t.is("knit", "purl", "k", "p", "work") || m.ask != "")
+	}
+	return false
+}

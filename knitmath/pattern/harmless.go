@@ -1,0 +1,44 @@
+package pattern
+
+// harmlessPhrases are sentences that change no count, by how they begin.
+var harmlessPhrases = wordings("do not", "don't", "make sure", "make another", "work the other", "make 2", "make two", "make a second",
+	"make the second",
+	"make one more", "work second", "work the second", "work other", "knit second", "knit the second", "knit a second",
+	"work as follows", "proceed as follows", "continue as follows", "cont as follows", "work in rows", "end of", "from here",
+	"this is", "this forms", "these", "there is", "there are no", "rows 1", "turn work", "place marker for", "hold yarn",
+	"all sts are", "all stitches are", "first st", "sl markers", "slip markers", "slip all", "read chart",
+	"leave sts on needle", "leave sts on the needle", "leave the sts on the needle", "leave all sts on needle",
+	"set aside", "set piece aside", "turn piece", "work each side of", "work each side separately", "work both sides of", "knit from the",
+	"worked from the", "knit in one piece", "knit sts from needle", "knit the sts from needle", "cont in this way throughout")
+
+// seeElsewhere are words that send the reader to another place.
+var seeElsewhere = wordings("see page", "see pages", "see p", "see diagram", "see drawing", "see photo", "see picture", "see figure",
+	"see fig", "see schematic", "see illustration", "please turn over", "turn over", "turn the page", "refer to", "see also", "see notes",
+	"see note", "see above", "see below", "see overleaf", "continued on", "continued overleaf", "continued from", "please see")
+
+// sidesTold reports whether "Short side = 80 sts, long side = 100 sts" stands at token i.
+func (p *parser) sidesTold(i int) bool {
+	from := i
+	for p.tokens[i].is("short", "long", "each", "one", "upper", "lower", "left", "right", "side", "edge", "end", "top", "bottom") {
+		i++
+	}
+	return i > from && p.tokens[i-1].is("side", "edge", "end") && p.tokens[i].is("=")
+}
+
+// phrasesHarmless reports whether a sentence that changes no count begins at token i.
+func phrasesHarmless(p *parser, i int) bool {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) {
+		return true
+	}
+	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {
+		// "These 2 rows form the pattern."
+		end := p.sentenceEnd(i)
+		for n := i; n < end; n++ {
+			if p.tokens[n].is("form", "forms", "set", "sets", "establish", "establishes", "are", "is", "make", "makes") {
+				return true
+			}
+		}
+		return false
+	}
+	return p.phraseEnd(i, harmlessPhrases) != 0
+}
