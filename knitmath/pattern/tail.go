@@ -168,70 +168,7 @@ func (p *parser) passTail(end int) {
 	p.passed(from.to(p.last()))
 }
 
-// atSameTime passes over "at the same time" before a change that is made in the rows that
-// were just said.
-func (p *parser) atSameTime() {
-	p.sameTime = false
-	n := p.next
-	for p.tokens[n].is("and", ",") {
-		n++
-	}
-	end := p.phraseEnd(n, sameTimes)
-	if end == 0 {
-		return
-	}
-	if p.tokens[end].is(",") {
-		end++
-	}
-	if p.tokens[end].is("dec", "inc", "decrease", "increase") {
-		p.next, p.sameTime = end, true
-	}
-}
-
 var sameTimes = wordings("at the same time", "at same time", "simultaneously")
-
-// shapingLeads stand before a change that is made in the rows that follow.
-var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the sides by", "shaping side edges by", "shaping raglan by",
-	"shaping armholes by", "shaping neck by", "shaping sleeve by", "shaping top by", "shaping by")
-
-// heldTail are words after a direction that are about its yarn, or forbid what changes the
-// count.
-var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
-	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
-	"held double", "held together", "held single", "do not turn", "do not break yarn",
-	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
-	"do not cast off", "leaving the others on a spare needle", "leaving the rest on a spare needle",
-	"leaving the others on a holder", "leaving the rest on a holder", "leaving the other on a spare needle")
-
-// unjoined says that what was cast on is worked back and forth.
-var unjoined = wordings("do not join", "but do not join", "without joining", "do not join in the rnd", "do not join in the round",
-	"but do not join in the round")
-
-// keptAsSet reports whether "keeping rib as set" or "keeping patt correct" comes next.
-func (p *parser) keptAsSet() bool {
-	for n := 1; n < 8; n++ {
-		t := p.ahead(n)
-		if t.is("set", "correct", "est", "established", "sequence") {
-			return true
-		}
-		if t.kind != tokenWord || alarming(t.text) || t.stitches() {
-			return false
-		}
-	}
-	return false
-}
-
-// toClause passes over all up to a comma or the end of the sentence.
-func (p *parser) toClause() {
-	from := p.peek().span
-	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && (!p.claimAhead() || p.tokens[p.next-1].is("every", "each", "after", "before")) {
-		p.next++
-	}
-	for p.remarkEnd(p.next) != 0 {
-		p.next = p.remarkEnd(p.next)
-	}
-	p.passed(from.to(p.last()))
-}
 
 // listFollows reports whether brackets hold the numbers of other sizes.
 func (p *parser) listFollows() bool {
@@ -265,58 +202,6 @@ func (p *parser) wrapped() bool {
 	}
 	c := rune(p.found.source[next.start])
 	return unicode.IsLower(c) && draft.Manner(next.text)
-}
-
-// afterWith passes over the words that name yarn or needle after "with" or "using",
-// up to a comma or the end.
-func (p *parser) afterWith() bool {
-	if !p.peek().is("with", "using", "for", "along", "onto", "over", "around", "across", "on", "from", "at", "in", "to", "into") {
-		return false
-	}
-	n := 1
-	for ; n < 14; n++ {
-		t := p.ahead(n)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";", "(") || t.is("and", "then") {
-			break
-		}
-		if t.kind == tokenStar || t.kind == tokenNumber && !p.measured(p.next+n) ||
-			t.kind == tokenWord && (alarming(t.text) && !t.is("holder", "holders") || p.alarmingStitch(p.next+n, p.next, true)) {
-			return false
-		}
-	}
-	if n < 2 {
-		return false
-	}
-	p.next += n
-	return true
-}
-
-// harmlessWord passes over a word of how, with what or where, and over a length. After
-// a direction that works no stitch any other word may follow, unless it is one that may
-// change a count; after one that works stitches nothing is passed over that is not known.
-func (p *parser) harmlessWord(kind lineKind) bool {
-	t := p.peek()
-	switch {
-	case t.kind == tokenNumber:
-		end := p.measuredEnd(p.next)
-		if end == 0 {
-			return false
-		}
-		p.next = end
-		return true
-	case t.is("(", "[", "\"", "/", "%", "'", "+"):
-		return t.is("\"", "/", "%", "'", "+") && p.pass1()
-	case t.kind != tokenWord:
-		return false
-	case p.untold(p.next):
-		return false
-	}
-	if draft.Manner(t.text) || kind == linePassed && !p.notation(t.text) && !reserved[t.text] && !alarming(t.text) &&
-		!directing[t.text] && len(t.text) > 3 && !counting[t.text] {
-		p.next++
-		return true
-	}
-	return false
 }
 
 // counting are words of how often, how many or when: they change a count where they

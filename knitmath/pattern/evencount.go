@@ -1,0 +1,131 @@
+package pattern
+
+// evenCount reads a number of rows, or rows by their numbers.
+func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
+	save := p.next
+	p.accept("for")
+	p.accept("another", "a", "all")
+	p.accept("further", "the", "next")
+	if p.peek().row() && (p.ahead(1).kind == tokenNumber || p.ahead(1).is("as")) && save == p.next {
+		w.listed = p.ahead(1).kind == tokenNumber
+		return false
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end == 0 || w.counted {
+		p.next = save
+		return false
+	}
+	more := end
+	for p.tokens[more].is("more", "further", "additional", "ws", "rs") {
+		more++
+	}
+	ofFabric := p.fabricEnd(more)
+	switch {
+	case p.tokens[more].row():
+	case ofFabric != 0 && p.tokens[ofFabric].row():
+		w.even = true
+		more = ofFabric
+	case p.tokens[more].is("ridge", "ridges"), ofFabric > more && p.tokens[ofFabric-1].is("ridge", "ridges"):
+		n := p.number()
+		if n == nil {
+			info.kind = lineUnread
+			return true
+		}
+		p.reading(p.peek().span, "a ridge is read as two rows")
+		p.next = max(more+1, ofFabric)
+		if p.peek().is("of", "in") && p.fabricEnd(p.next+1) != 0 {
+			p.next = p.fabricEnd(p.next + 1)
+		}
+		info.counts, w.counted, w.even = p.timesEach(without(n), 2), true, true
+		return true
+	default:
+		p.next = save
+		return false
+	}
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return true
+	}
+	p.next = more + 1
+	info.counts = without(n)
+	w.counted = true
+	p.accept("even", "straight", "more")
+	return true
+}
+
+// onTheseStitches reads "on these 28 sts only".
+func (p *parser) onTheseStitches(info *lineInfo) bool {
+	i := p.next
+	if !p.tokens[i].is("on", "over", "across") {
+		return false
+	}
+	these := p.tokens[i+1].is("these", "those")
+	across := p.tokens[i].is("across") && !these
+	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[p.ofPart(end)].stitches() {
+		return false
+	}
+	save := p.next
+	p.next = i
+	n := p.number()
+	if n == nil {
+		p.next = save
+		return false
+	}
+	p.next = p.ofPart(p.next)
+	p.accept("st", "sts", "stitches")
+	if across && !p.peek().is("only") {
+		p.next = save
+		return false // stitches of a row
+	}
+	p.accept("only")
+	info.only, info.these = without(n), these
+	return true
+}
+
+// measureAhead reports whether a length or an event is said from token i on, up to
+// which rows are worked.
+func (p *parser) measureAhead(i int) bool {
+	for n := 0; n < 16; n++ {
+		t := &p.tokens[min(i+n, len(p.tokens)-1)]
+		switch {
+		case p.endsAt(min(i+n, len(p.tokens)-1)):
+			return false
+		case t.is("cm", "cms", "in", "ins", "inch", "inches", "mm", "measures", "meas", "measure", "length", "long", "reaches", "desired",
+			"wide", "high", "deep", "same", "matches", "required", "total", "ready", "fits", "\""):
+			return true
+		case t.stitches() || t.is("last", "end", "rem", "marker", "m"):
+			return false
+		}
+	}
+	return false
+}
+
+// openLength passes over "until piece measures 30 (32, 34) cm from beg".
+func (p *parser) openLength() {
+	for !p.endsAt(p.next) && !p.peek().is(";") && !p.claimAhead() {
+		t := p.peek()
+		if t.is("ending", "end", "finishing", "ends", "beg", "beginning") && !p.tokens[p.next-1].is("from", "the", "since") ||
+			t.is(",", "and", "then") && p.commaClause() {
+			return
+		}
+		p.next++
+	}
+}
+
+// soAsBefore reads "work 10 rows so" after a row without a number: so many rows like that
+// one, which is the first of them.
+func (p *parser) soAsBefore(info *lineInfo) bool {
+	n := len(p.piece.Lines)
+	if n == 0 || p.piece.Lines[n-1].info.kind != lineRow || p.piece.Lines[n-1].Label != "" ||
+		!p.accept("so", "thus") && !p.acceptAll("like", "this") && !p.acceptAll("in", "this", "way") && !p.acceptAll("in", "this", "manner") {
+		return false
+	}
+	p.reading(p.last(), "read as so many rows in all, the one before with them")
+	info.kind, info.lines, info.afresh = lineRepeat, []int16{int16(n - 1)}, true
+	info.counts = less1(info.counts)
+	return true
+}

@@ -1,0 +1,143 @@
+package pattern
+
+import (
+	"example.com/knitmath/knitmath/stitch"
+)
+
+// work works a row once. claimed says that its claim holds now.
+func (r *runner) work(i int, claimed bool) {
+	l := &r.piece.Lines[i]
+	if !r.another(l.info.at) {
+		return
+	}
+	if (r.lastLine != i || len(l.info.ranges) == 0) && (l.info.kind != lineShape || !r.seen[i] || len(l.info.parts) < 2) {
+		r.checkSide(l, r.seen[i])
+	}
+	if claimed && l.info.kind == lineRow {
+		r.setUp(l)
+	}
+	if !claimed {
+		r.owes(l, 1)
+	}
+	r.beginsWith(l)
+	r.resume(i, claimed)
+	r.record(i)
+	if l.info.spread {
+		start := r.now
+		r.spreadRow(i)
+		if claimed {
+			r.close(i, start)
+		}
+		return
+	}
+	if !r.followed(i, claimed) || r.startMoved(i) {
+		return
+	}
+	if r.turned == stitch.Turn && r.facts[i].startsOver {
+		r.overs++
+	}
+	before := r.now
+	r.chartFits(l)
+	r.brings = nil
+	p := r.chosen(i, r.profile(i), claimed)
+	if l.info.fastens {
+		p = r.fastened(p)
+	}
+	r.turnBefore(l, p)
+	p = r.mustTurn(i, p)
+	switch {
+	case r.markersMatter(i):
+		r.walkOn(i, p, claimed)
+	case r.now.left > 0 || !p.empty():
+		r.workOn(i, p, claimed)
+	}
+	r.partsOf(l, before, claimed, p.turn != 0)
+	r.restHeld(i, before, claimed)
+	if r.machine == nil {
+		r.overs = 0
+	}
+	r.worked(i, p.turn)
+}
+
+// flatSaid goes on back and forth where words beside the rows say so.
+func (r *runner) flatSaid(l *Line) {
+	if l.info.turns == constructionFlat && r.round && (l.info.kind == linePassed || l.info.kind == lineCastOn) {
+		r.round, r.side, r.sideSaid, r.leftRound = false, stitch.RightSide, false, true
+	}
+}
+
+// beginsWith takes what the first row of a piece says of it: that it begins with stitches of others,
+// or that it is a round.
+func (r *runner) beginsWith(l *Line) {
+	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
+		r.known = true // the piece begins with stitches of others
+	}
+	if l.info.inRounds && !r.round && r.first && r.rows <= 1 && r.start.Construction == 0 && !r.leftRound {
+		r.round, r.side = true, stitch.RightSide // its label says so
+	}
+}
+
+// restHeld holds the stitches that a row leaves, where its words say so.
+func (r *runner) restHeld(i int, before hand, claimed bool) {
+	l := &r.piece.Lines[i]
+	if !l.info.holdRest || !r.known {
+		return
+	}
+	r.holdRest(i)
+	if claimed {
+		r.compare(l, before)
+	}
+}
+
+// followed reports whether the stitches before a row are known and its own can be followed;
+// if not, the row has been passed over.
+func (r *runner) followed(i int, claimed bool) bool {
+	l := &r.piece.Lines[i]
+	if l.info.kind == lineUnread || !r.known {
+		r.unfollowed(i, claimed)
+		return false
+	}
+	if r.facts[i].picksUp {
+		r.fault(KindQuestion, ReasonUnread, l.info.at, 0,
+			"stitches picked up along an edge are not followed: say how many there are at the end of the row")
+		r.unfollowed(i, claimed)
+		return false
+	}
+	return true
+}
+
+// markersMatter reports whether a row must be walked through from marker to marker.
+func (r *runner) markersMatter(i int) bool {
+	return r.facts[i].marks || r.marks.count > 0 && !r.quiet || r.facts[i].toMarker
+}
+
+// partsOf compares a claim about a part of the stitches with the row.
+func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
+	if claimed && r.known && l.info.perNeedle != nil && l.info.beside {
+		r.compareParts(l, before)
+	}
+	if !claimed || l.info.partial == nil || !r.known {
+		return
+	}
+	n := int64(at(l.info.partial, r.size))
+	r.comparePart(l, before, n)
+	if l.info.inWork && turns && r.now.left == n {
+		r.aside, r.now.behind, r.turned = r.now.behind, 0, 0
+	}
+}
+
+// unfollowed is a row of which the counts are not known.
+func (r *runner) unfollowed(i int, claimed bool) {
+	l := &r.piece.Lines[i]
+	if !r.workedUnread(i, claimed) {
+		r.unknown(l, claimed)
+	}
+	turn := stitch.Op(0)
+	if turnsAtEnd(l.Steps) { // whatever the count is
+		turn = l.Steps[len(l.Steps)-1].Operation
+	}
+	r.worked(i, turn)
+	if l.info.kind == lineUnread && l.Label == "" && len(l.Steps) == 0 && !r.round {
+		r.side, r.sideSaid = stitch.SideUnspecified, false
+	}
+}

@@ -1,0 +1,129 @@
+package pattern
+
+// shapeTitle passes over "Shape armholes".
+func (p *parser) shapeTitle(line *Line) bool {
+	from := p.peek().span
+	for !p.endsAt(p.next) && !p.peek().is(":", "-") {
+		if p.peek().kind != tokenWord || alarming(p.peek().text) {
+			return false
+		}
+		if p.peek().is("as", "like", "until", "to", "however") {
+			p.next = p.sentenceEnd(p.next)
+			p.ask(ReasonUnread, from.to(p.last()), "what is to be done here? it may change the count, and cannot be read")
+			line.info.kind = lineUnread
+			return true
+		}
+		p.next++
+	}
+	p.passed(from.to(p.last()))
+	line.info.kind = linePassed
+	return true
+}
+
+// shapedRow passes over what a row is worked in that a change is made in: "purl 1
+// row,", "work in patt across,", "k,".
+func (p *parser) shapedRow() bool {
+	if !p.peek().is("work", "knit", "k", "purl", "p", "rib", "cont", "continue", "patt") {
+		return false
+	}
+	save := p.next
+	p.next++
+	if end := p.fabricEnd(p.next); end != 0 {
+		p.next = end
+	}
+	if p.accept("in") {
+		if end := p.fabricEnd(p.next); end != 0 {
+			p.next = end
+		}
+	}
+	for p.accept("across", "one", "row", "rnd", "round", "to", "end", "all", "sts", "even", "in", "patt", "pattern", "a") ||
+		p.peek().kind == tokenNumber && p.peek().number == 1 && p.ahead(1).is("row", "rnd", "round") && p.accept(p.peek().text) {
+	}
+	p.accept(",", ";", "-")
+	p.accept("and", "while", "but")
+	p.accept("at", "same")
+	if !p.peek().is("dec", "inc", "decrease", "increase", "decreasing", "increasing") {
+		p.next = save
+		return false
+	}
+	return true
+}
+
+// changeSign reads the verb: 1 for an increase, -1 for a decrease, 0 for neither.
+func (p *parser) changeSign() int {
+	switch {
+	case p.accept("dec", "decrease", "decreasing"):
+		return -1
+	case p.accept("inc", "increase", "increasing"):
+		return 1
+	case p.twoTogether():
+		return -1
+	}
+	return 0
+}
+
+// twoTogether passes over "k2tog" and "work 2 tog" where a place follows, "at each end of
+// next row": a stitch is taken off there.
+func (p *parser) twoTogether() bool {
+	i := p.next
+	switch {
+	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
+		i++
+	case p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 2 &&
+		p.tokens[i+2].is("tog", "together"):
+		i += 3
+	default:
+		return false
+	}
+	if p.led.factor == 2 && p.endsAt(i) || p.led.factor == 2 && (p.tokens[i].is("on", "every", "once", "twice") ||
+		p.tokens[i].is(",") && !p.startsItem(i+1)) {
+		p.next = i
+		return true
+	}
+	if !p.tokens[i].is("at", "each", "both") || p.onlyRows {
+		return false
+	}
+	save := p.next
+	p.next = i
+	if !p.acceptAny(bothEnds) && !p.acceptAny(oneEnd) {
+		p.next = save
+		return false
+	}
+	p.next = i
+	return true
+}
+
+// placeAt reports whether a place begins at token i.
+func (p *parser) placeAt(i int) bool {
+	return p.tokens[i].is("each", "both", "evenly", "at", "either", "across")
+}
+
+// where reads where in its row the change is made.
+func (p *parser) where(info *lineInfo, from span) (place, bool) {
+	w := place{factor: 1}
+	for {
+		switch {
+		case p.acceptAny(bothEnds):
+			w.factor, w.said = 2, true
+			if p.peek().is("of") && p.markersAfter() {
+				return w, p.askMarkers(info, from)
+			}
+			p.ofEvery()
+		case p.acceptAny(oneEnd):
+			w.said = true
+			p.ofEvery()
+		case w.said && p.remarkEnd(p.next) != 0: // "at beg (neck edge)"
+			p.next = p.remarkEnd(p.next)
+			p.ofEvery()
+		case p.accept("evenly", "spaced", "equally"):
+			w.spread, w.said = true, true
+		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):
+			from := p.next
+			p.lastRowSaid = p.acceptAny(wholeRow) && p.anyOf(from, p.next, "last") || p.lastRowSaid
+		case p.acceptAny(acrossRow):
+			w.spread, w.said = true, true
+		default:
+			return w, true
+		}
+	}
+}

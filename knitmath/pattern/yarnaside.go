@@ -1,0 +1,85 @@
+package pattern
+
+// yarnAside passes over what is done with yarn and needles among stitches, up to a comma
+// or to the next stitch.
+func (p *parser) yarnAside(first bool) asideKind {
+	from := p.peek().span
+	verb := p.peek()
+	if verb.is("join") && first {
+		return asideNone
+	}
+	if verb.is("remove") && p.markerNext() {
+		return asideNone
+	}
+	if verb.is("hold") && !p.ahead(1).is("yarn") {
+		return asideNone
+	}
+	p.next++
+	for n := 0; n < 14; n++ {
+		t := p.peek()
+		switch {
+		case p.endsAt(p.next) || t.is(",", ";", ")", "]") || t.kind == tokenStar || t.kind == tokenMark && p.claimAhead():
+			p.passed(from.to(p.last()))
+			return asideRead
+		case t.is("and", "then") && (p.startsItem(p.next+1) || p.directionAt(p.next+1)):
+			p.passed(from.to(p.last()))
+			return asideRead
+		case t.kind == tokenWord && (alarming(t.text) || p.alarmingStitch(p.next, p.next, true)), t.kind == tokenNumber && !p.measured(p.next) &&
+			!p.ordinalYarn():
+			p.ask(ReasonUnread, from.to(t.span), "not understood here, and it may change the count")
+			return asideFault
+		}
+		p.next++
+	}
+	p.ask(ReasonUnread, from.to(p.last()), "not understood here, and it may change the count")
+	return asideFault
+}
+
+// ordinalYarn reports whether "2nd ball" comes next.
+func (p *parser) ordinalYarn() bool {
+	return p.ordinalEnd(p.next) != 0 || p.tokens[p.next-1].is("ball", "needle", "needles", "size", "us")
+}
+
+// markerNext reports whether a marker is to be removed.
+func (p *parser) markerNext() bool {
+	for n := 1; n < 4; n++ {
+		if p.ahead(n).is("m", "marker", "markers") {
+			return true
+		}
+	}
+	return false
+}
+
+// colourEnd is the index after a colour that stitches are worked in, at token i: "MC",
+// "with A", "in CC", "using B"; 0 if there is none.
+func (p *parser) colourEnd(i int) int {
+	with := p.tokens[i].is("with", "in", "using", "w")
+	if with {
+		i++
+		if p.tokens[i].is("yarn", "color", "colour", "col", "shade") {
+			i++
+		}
+	}
+	t := &p.tokens[i]
+	switch {
+	case t.is("mc", "cc", "cc1", "cc2", "c1", "c2", "c3", "mc,"):
+	case t.is("a") && p.found.source[t.start] == 'a' && p.tokens[i+1].kind == tokenWord: // "with a border"
+		return 0
+	case t.is("a", "b", "c", "d", "e", "f") && !p.tokens[i+1].is("st", "stitch", "k", "total"):
+	case with && t.kind == tokenWord && colours[t.text]:
+	case t.kind == tokenWord && colours[t.text] && !p.notation(t.text):
+	default:
+		return 0
+	}
+	if !with {
+		if _, mine := p.own[t.text]; mine {
+			return 0
+		}
+	}
+	return i + 1
+}
+
+// colours are yarn colours as patterns name them.
+var colours = map[string]bool{"red": true, "blue": true, "green": true, "white": true, "black": true, "grey": true, "gray": true,
+	"yellow": true, "natural": true, "cream": true, "brown": true, "pink": true, "purple": true, "orange": true, "navy": true, "main": true,
+	"contrast": true, "light": true, "dark": true}
