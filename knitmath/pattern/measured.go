@@ -41,7 +41,7 @@ func (p *parser) rowsToldAt(i int) int {
 		return 0
 	}
 	end++
-	told := open || p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
+	told := open || i > 1 && p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
 	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "all", "total", "made") ||
 		p.tokens[end].is("in") && p.tokens[end+1].is("all", "total") {
 		told = true

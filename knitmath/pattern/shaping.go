@@ -40,6 +40,7 @@ func (p *parser) shapingSaid(line *Line) bool {
 			info.kind = lineUnread
 		}
 		info.hidden = []Step{step}
+		p.fit(info.hidden)
 		info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
 		return true
 	}
