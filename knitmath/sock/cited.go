@@ -43,8 +43,13 @@ var (
 		Citation: "own derivation: the length of the sock less that of the gussets and of the turn, or of the heel's depth"}
 	wedgeCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to about a quarter",
 		Citation: "common practice", Status: report.SourceStatusCommonPractice}
-	roundToeCited = report.Source{Figure: "sections of 8, 10 or 12, and as many even rounds as plain stitches between decreases",
+	roundToeCited = report.Source{Figure: "sections, and as many even rounds as plain stitches between decreases",
 		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886)", Status: report.SourceStatusPublished}
+	quarterCited = report.Source{Figure: "a toe a quarter of the foot long", Status: report.SourceStatusPublished,
+		Citation: "Th. de Dillmont, Encyclopedia of Needlework (c. 1886); that its sections follow from the gauge, own derivation"}
+	asLongCited = report.Source{Figure: "a foot about as long as it is around", Status: report.SourceStatusSecondHand,
+		Citation: "a list of shoe sizes (Friendly Shoes 2021): of women 22.2 to 27.2 cm and 23.0 to 26.6 around, of men 25.5 to 30.5 and " +
+			"25.4 to 29.0; which of its columns is which inferred", Uncertain: true}
 	starCited = report.Source{Figure: "4 fewer every 2nd round to half, then every round, to 8", Status: report.SourceStatusCommonPractice,
 		Citation: "common practice"}
 	shortToeCited = report.Source{Figure: "short rows down to half of the stitches", Status: report.SourceStatusCommonPractice,
@@ -89,6 +94,12 @@ func (o Toe) Sources() []report.Source {
 	switch o.kind {
 	case ToeKindRound:
 		list = append(list, roundToeCited)
+		if o.toFoot {
+			list = append(list, quarterCited)
+		}
+		if o.toFoot && !o.footKnown {
+			list = append(list, asLongCited)
+		}
 	case ToeKindStar:
 		list = append(list, starCited)
 	case ToeKindShortRows:

@@ -42,7 +42,7 @@ func (in ToeInput) Cost() int {
 	}
 	if in.Kind == ToeKindRound {
 		if in.WedgeCount == nil {
-			decreases = roundSections[len(roundSections)-1]
+			decreases = mostSection
 		} else {
 			decreases = round / cost.Clamp(*in.WedgeCount, MinWedges, MaxWedges)
 		}

@@ -87,6 +87,9 @@ func TestShortFeetAreToldAWayOut(t *testing.T) {
 	for kind := ToeKindWedge; kind <= ToeKindShortRows; kind++ {
 		for foot := 2.0; foot < 12; foot += 0.5 {
 			in := ToeInput{Kind: kind, RoundStitches: new(64), FootLengthCm: &foot, Gauge: standard}
+			if kind == ToeKindRound {
+				in.WedgeCount = new(8)
+			}
 			_, err := PlanToe(in)
 			if err == nil {
 				continue
@@ -105,7 +108,7 @@ func TestShortFeetAreToldAWayOut(t *testing.T) {
 				continue
 			}
 			others++
-			in.FootLengthCm, in.Kind = &foot, kinds[said[1]]
+			in.FootLengthCm, in.Kind, in.WedgeCount = &foot, kinds[said[1]], nil
 			if _, err := PlanToe(in); err != nil {
 				t.Errorf("a foot of %v: %s was offered: %v", foot, said[1], err)
 			}

@@ -1,7 +1,6 @@
 package sock
 
 import (
-	"math"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -91,6 +90,8 @@ type Toe struct {
 	method shortrow.TurnMethod
 	// adjusted is the count that the toe divides where that is not the round's, else 0.
 	adjusted int
+	// toFoot says that the sections of a round toe follow from the foot, and footKnown that its length was given.
+	toFoot, footKnown bool
 	// closing is how the tube is closed; empty of short rows.
 	closing    []string
 	summary    string
@@ -141,8 +142,8 @@ func planToe(in ToeInput) (t toe, out Toe, err error) {
 		return t, Toe{}, c.Err()
 	}
 	out.LengthCm = t.rowsCm(out.LengthRows)
-	if in.FootLengthCm != nil && !t.toeUp {
-		out.FootToToeCm = t.footToToe(&c, in, *out.LengthCm)
+	if in.FootLengthCm != nil {
+		t.settleFoot(&c, in, &out)
 	}
 	return t, out, c.Err()
 }
@@ -178,6 +179,7 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 	if plan.Rounds[0].Adjusts {
 		decreases, out.adjusted = decreases-1, plan.Rounds[0].Instruction.EndStitches
 	}
+	out.toFoot, out.footKnown = in.WedgeCount == nil && !t.rw.IsZero(), in.FootLengthCm != nil
 	out.WedgeCount, out.DecreaseRounds, out.TipStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
 	if t.toeUp {
 		plan = q.Opened(plan)
@@ -228,42 +230,6 @@ const (
 	// mostDrawnUp is the most stitches that a yarn is drawn through by default. Common practice.
 	mostDrawnUp = 12
 )
-
-// roundSections are how many stitches a section of a round toe has, and toeParts is which
-// part of the foot a toe is. Source of both: Th. de Dillmont, Encyclopedia of Needlework
-// (c. 1886).
-var roundSections = [...]int{8, 10, 12}
-
-const toeParts = 4
-
-// roundWedges divides a round into sections of 8 stitches; where the length of the foot is known,
-// of 8, 10 or 12, whichever makes a toe nearest to a quarter of it. A section of s stitches takes
-// s (s-1) / 2 rounds.
-func (t toe) roundWedges(in ToeInput) int {
-	if in.FootLengthCm == nil || t.rw.IsZero() {
-		return t.sectionsOf(roundSections[0])
-	}
-	best, nearest := 0, math.Inf(1)
-	for _, s := range roundSections {
-		wedges := t.sectionsOf(s)
-		s = t.round / wedges
-		if off := math.Abs(t.rw.SizeCm(s*(s-1)/2) - *in.FootLengthCm/toeParts); off < nearest {
-			best, nearest = wedges, off
-		}
-	}
-	return best
-}
-
-// sectionsOf is into how many sections the round divides for each to have so many stitches, once
-// what is over is decreased, or as nearly so many as can be.
-func (t toe) sectionsOf(stitches int) int {
-	off := func(wedges int) int { return max(t.round/wedges-stitches, stitches-t.round/wedges) }
-	wedges := max(t.round/stitches, MinWedges)
-	if off(wedges+1) < off(wedges) {
-		wedges++
-	}
-	return min(wedges, MaxWedges)
-}
 
 // planShortRows makes a cup over the sole.
 func (t toe) planShortRows(c *fault.Checks, in ToeInput) Toe {

@@ -64,14 +64,15 @@ func vetToeUses(c *fault.Checks, t toe, in ToeInput) {
 	}
 }
 
-// vetLengths refuses the length of a foot where a toe from its tip has no use for it, and says who has.
+// vetLengths refuses the length of a foot where a toe from its tip has no use for it, and says who has. The sections of a
+// round toe hang on it, and so does whether there is room for them.
 func (t toe) vetLengths(c *fault.Checks, in ToeInput) {
-	if !t.toeUp {
+	if !t.toeUp || t.kind == ToeKindRound {
 		return
 	}
 	const other = "from the toe up the foot comes after the toe, which does not depend on its length; " +
 		"planHeel says where on the foot the heel begins"
-	if in.FootLengthCm != nil && (t.kind != ToeKindRound || in.WedgeCount != nil) {
+	if in.FootLengthCm != nil {
 		c.Add("foot_length_cm", fault.ReasonContradictory, other)
 	}
 	if in.LengthEaseCm != nil {
@@ -110,10 +111,17 @@ func vetToeCentre(c *fault.Checks, sole, centre int) bool {
 	return false
 }
 
-// footToToe is how long the foot is when the toe begins.
-func (t toe) footToToe(c *fault.Checks, in ToeInput, toeCm float64) *float64 {
-	sock := *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
-	t.vetHeelRoom(c, in, sock, toeCm)
-	cm := sock - toeCm
-	return &cm
+// settleFoot compares the toe with the foot, and says how long that is when a toe from the cuff begins.
+func (t toe) settleFoot(c *fault.Checks, in ToeInput, out *Toe) {
+	sock, toe := in.sockCm(), *out.LengthCm
+	t.vetHeelRoom(c, in, sock, toe)
+	if !t.toeUp {
+		cm := sock - toe
+		out.FootToToeCm = &cm
+	}
+}
+
+// sockCm is how long the sock of a foot of known length is.
+func (in ToeInput) sockCm() float64 {
+	return *in.FootLengthCm + fault.Or(in.LengthEaseCm, defaultLengthEase)
 }

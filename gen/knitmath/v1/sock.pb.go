@@ -904,16 +904,16 @@ type PlanToeRequest struct {
 	// halves up. Only with foot_circumference_cm.
 	StitchRule *CountRule `protobuf:"bytes,6,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
 	// Length of the foot, in cm, 2 to 100: how long the foot of the sock is when the toe begins
-	// is then told. Needs gauge. From the toe up only of a round toe without wedge_count. A foot
+	// is then told. Needs gauge. From the toe up only of a round toe, whose sections hang on it. A foot
 	// without room for the toe and the shallowest heel is refused.
 	FootLengthCm *float64 `protobuf:"fixed64,7,opt,name=foot_length_cm,json=footLengthCm,proto3,oneof" json:"foot_length_cm,omitempty"`
 	// How much longer than the foot the sock is, in cm, -10 to 10. Default -1: a centimetre
 	// shorter. Only with foot_length_cm.
 	LengthEaseCm *float64 `protobuf:"fixed64,8,opt,name=length_ease_cm,json=lengthEaseCm,proto3,oneof" json:"length_ease_cm,omitempty"`
 	// Sections of a round toe, or stacks of a star, 3 to 60. Default of a star 4; of a round toe
-	// as many as makes sections of 8 (of fewer than 64 stitches 7 to 10), or with foot_length_cm of
-	// 8, 10 or 12, whichever makes the toe nearest to a quarter of the foot. What the round has over
-	// is decreased in a round of its own.
+	// as many as makes sections of 8 or nearly, or with gauge of 4 to 12, whichever makes the toe nearest to a
+	// quarter of the foot, which is foot_length_cm, or else about as long as it is around. What the round
+	// has over is decreased in a round of its own.
 	WedgeCount *int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How often a wedge or a star decreases, at most 20 rates one after the other; the last
 	// goes on to the end. Default every 2nd round until half of the stitches are left, then every
