@@ -63,7 +63,7 @@ func Manner(word string) bool {
 // fabrics are the stitch patterns that every knitter knows: they keep the count.
 var fabrics = set(`stockinette stocking st-st stst garter g-st gst moss seed rib ribbing ribs reverse rev double-moss irish twisted-rib
 	pattern patt pat
-	linen basketweave waffle brioche fisherman's`)
+	linen basketweave waffle brioche fisherman's i-cord icord`)
 
 // Fabric reports whether a word names a stitch pattern that every knitter knows.
 func Fabric(word string) bool { return fabrics[word] }

@@ -75,7 +75,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
-	if r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) {
+	if r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) {
 		return
 	}
 	if r.calling && r.adapts(l, p, o) {

@@ -136,13 +136,18 @@ func (p *parser) rowGoesOn(i int) bool {
 // at token i, which say where in a row stitches are cast on; i itself where there is nothing
 // of the kind.
 func (p *parser) whereCastOn(i int) int {
+	if end := p.methodEnd(i); end != 0 {
+		i = end
+	}
 	if !p.tokens[i].is("for", "at", "over", "in") {
 		return i
 	}
 	save := p.next
 	defer func() { p.next = save }()
 	p.next = i
-	p.acceptAny(castOnManner)
+	if !p.acceptAny(castOnManner) {
+		p.forPart()
+	}
 	return p.next
 }
 

@@ -47,6 +47,7 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 		info.kind = lineUnread
 		return true
 	}
+	info.inRounds = p.tokens[more].is("rnd", "rnds", "round", "rounds")
 	p.next = more + 1
 	info.counts = without(n)
 	w.counted = true

@@ -72,13 +72,14 @@ func (r *runner) openEven(l *Line, lines []int16) {
 // and on how many stitches only.
 func (r *runner) setUp(l *Line) {
 	info := &l.info
+	r.roundAgain(info)
 	if info.side != stitch.SideUnspecified && !r.round && (!r.sideSaid || r.side == stitch.SideUnspecified) {
 		r.side, r.sideSaid = info.side, true
 	}
 	switch info.turns {
 	case constructionFlat:
 		if r.round {
-			r.round, r.side = false, stitch.RightSide
+			r.round, r.side, r.leftRound = false, stitch.RightSide, true
 		}
 	case constructionRound:
 		r.round, r.side = true, stitch.RightSide

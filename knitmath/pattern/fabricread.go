@@ -138,7 +138,8 @@ func (p *parser) listedRows(line *Line) bool {
 			}
 		}
 	}
-	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") {
+	if p.timesAhead() || p.peek().is("once", "twice", "another", "until", "for", "a") || p.oneRow(info) && p.peek().is("every", "on") &&
+		p.scheduleAhead() {
 		return p.howOften(info, from)
 	}
 	info.counts = one

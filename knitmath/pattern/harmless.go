@@ -27,7 +27,7 @@ func (p *parser) sidesTold(i int) bool {
 
 // phrasesHarmless reports whether a sentence that changes no count begins at token i.
 func phrasesHarmless(p *parser, i int) bool {
-	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

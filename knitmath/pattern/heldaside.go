@@ -34,7 +34,7 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: from.to(p.last())}
 	switch {
-	case line.info.worked && len(*steps) > 0 && !(line.info.whole == wholeThese && leaveJust(*steps, s.Times)):
+	case (line.info.worked || p.lastOfAll(save, *steps)) && len(*steps) > 0 && !(line.info.whole == wholeThese && leaveJust(*steps, s.Times)):
 		if !p.heldBack(&s, *steps) {
 			return asideFault
 		}
@@ -43,6 +43,13 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	*steps = append(*steps, s)
 	return asideRead
+}
+
+// lastOfAll reports whether an aside from token i on is about the last stitches of a row that has
+// been worked to its end, "k to end, placing last 8 sts on hold".
+func (p *parser) lastOfAll(i int, steps []Step) bool {
+	n := len(steps)
+	return n > 0 && single(steps[n-1].RemainingStitches, 0) && p.anyOf(i, min(i+4, p.next), "last")
 }
 
 // leaveJust reports whether steps stop before so many stitches: "to last 4 sts, place these 4

@@ -25,7 +25,8 @@ func (p *parser) ofTheWorked(from int) bool {
 }
 
 // heldBack makes a step one that puts aside stitches that were worked: all of them if no
-// number is said. More than have been worked are a mistake, where that is known.
+// number is said. Whether more than have been worked are a mistake is seen when it is known that
+// the piece is not worked in the round.
 func (p *parser) heldBack(s *Step, steps []Step) bool {
 	s.Name, s.takes, s.leaves = holdWorked, 0, -1
 	fixedSoFar := true
@@ -41,13 +42,36 @@ func (p *parser) heldBack(s *Step, steps []Step) bool {
 	worked := make([]int, p.sizes)
 	for size := range worked {
 		worked[size] = int(max(min(fixed(steps, size).leaves, MaxNumber), 0))
-		if s.Times != nil && at(s.Times, size) > worked[size] {
-			p.mistake(ReasonMissing, s.at, "only "+stitches(worked[size])+" have been worked, not "+strconv.Itoa(at(s.Times, size)))
-			return false
-		}
+		p.reachesBack = p.reachesBack || s.Times != nil && at(s.Times, size) > worked[size]
 	}
 	if s.Times == nil {
 		s.Times = tidy(worked)
 	}
 	return true
+}
+
+// reachedBack looks at stitches of the right needle that are put aside although so many have not
+// been worked: in the round they are some of the round before, else it is a mistake.
+func (r *runner) reachedBack(l *Line) {
+	if !l.info.reachesBack || r.quiet {
+		return
+	}
+	for k := range l.Steps {
+		s := &l.Steps[k]
+		if s.Name != holdWorked || s.stretch() {
+			continue
+		}
+		worked := max(fixed(l.Steps[:k], r.size).leaves, 0)
+		n := int64(s.workings(r.size))
+		switch {
+		case n <= worked:
+		case r.round && r.lastLine != noLine:
+			r.fault(KindReading, ReasonReading, s.at, 0, "read as reaching back past the beginning of the round, over "+
+				stitches(int(n-worked))+" of the round before")
+			r.loseMarks()
+		default:
+			r.fault(KindMistake, ReasonMissing, s.at, int(worked-n), "only "+stitches(int(worked))+" have been worked, not "+strconv.Itoa(int(n)))
+		}
+		return
+	}
 }

@@ -199,7 +199,7 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 		return true
 	}
 	if n := p.untilCount(); n != nil {
-		info.until = n
+		info.until, info.untilTurned = n, p.turnedCount()
 		return true
 	}
 	if p.untilRows(info) {

@@ -28,6 +28,30 @@ func (p *parser) methodLead() bool {
 	return true
 }
 
+// methodEnd is the index after "using the backward-loop method", "with the knitted cast-on" at token
+// i, which say how stitches are cast on; 0 if that is not what stands there.
+func (p *parser) methodEnd(i int) int {
+	if !p.tokens[i].is("using", "with", "by", "in", "use") {
+		return 0
+	}
+	for n := 1; n < 8; n++ {
+		t := &p.tokens[i+n]
+		switch {
+		case t.kind == tokenEnd:
+			return 0
+		case t.is("method", "technique", "loop", "loops", "cast-on", "manner") || t.is("cast") && p.tokens[i+n+1].is("on"):
+			end := i + n + 1
+			for p.tokens[end].is("method", "technique", "cast-on", "on") {
+				end++
+			}
+			return end
+		case t.kind != tokenWord && !t.is("-") || t.row() || t.stitches():
+			return 0
+		}
+	}
+	return 0
+}
+
 // fabricRows reads "st st 14 rows", "garter st for 6 rows": a fabric before the number of its
 // rows.
 func (p *parser) fabricRows(line *Line) bool {

@@ -125,7 +125,7 @@ func (p *parser) qualifiedByKind(s *Step) bool {
 	case p.forPart(), p.peek().is("by") && p.madeBy(s):
 		return true
 	case s.Operation == stitch.CastOn:
-		return p.acceptAny(castOnManner)
+		return p.acceptEnd(p.methodEnd(p.next)) || p.acceptAny(castOnManner)
 	case s.Operation == stitch.PickUp || s.Name == pickedUp:
 		return p.alongEdge()
 	}
@@ -144,7 +144,8 @@ func (p *parser) forPart() bool {
 		if draft.Part(t.text) && !t.is("left", "right", "first", "second", "center", "centre", "start", "main", "beginning") {
 			p.accept("for")
 			p.next = i
-			for p.accept("side", "edge", "shaping", "flap", "gusset", "sts", "stitches") {
+			for p.accept("neck", "neckline", "armhole", "underarm", "front", "back", "side", "edge", "shaping", "flap", "gusset", "sts",
+				"stitches") {
 			}
 			return true
 		}

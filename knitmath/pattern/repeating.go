@@ -136,7 +136,9 @@ func (p *parser) lastRows(info *lineInfo) bool {
 	if p.thisChange(info) {
 		return true
 	}
-	if n := p.rowCount(0); n > 0 {
+	if p.acceptAll("pair", "of") {
+		info.last = 2
+	} else if n := p.rowCount(0); n > 0 {
 		info.last = n
 		p.next++
 	} else if p.rowCalled(info) {
@@ -147,7 +149,7 @@ func (p *parser) lastRows(info *lineInfo) bool {
 	case !p.peek().row():
 		p.ask(ReasonUnread, p.peek().span, "which rows?")
 	case !p.name(info.last, p.last()):
-	case info.last == 1 && p.peek().is("rows", "rnds", "rounds") && !both && p.rowCountBefore() == 0:
+	case info.last == 1 && p.peek().is("rows", "rnds", "rounds") && !both && p.rowCountBefore() == 0 && !p.tokens[p.next-1].is("of"):
 		p.ask(ReasonUnread, p.last().to(p.peek().span), "how many rows?")
 	default:
 		p.next++

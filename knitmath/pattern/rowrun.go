@@ -37,6 +37,7 @@ func (r *runner) work(i int, claimed bool) {
 		r.overs++
 	}
 	before := r.now
+	r.reachedBack(l)
 	r.chartFits(l)
 	r.brings = nil
 	p := r.chosen(i, r.profile(i), claimed)

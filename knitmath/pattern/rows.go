@@ -29,6 +29,8 @@ func (r *runner) repeat(i int) {
 		}
 	case info.adapting:
 		passes, ok = r.passesAdapting(l, lines)
+	case info.untilTurned != turnedNone:
+		passes, ok = r.passesTurned(l, lines)
 	case info.untilBetween:
 		passes, ok = r.passesBetween(l, lines)
 	case info.until != nil:

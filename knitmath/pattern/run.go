@@ -192,9 +192,7 @@ func (r *runner) turnWork() {
 // in succession, "Rows 1-8 (RS)", it is the side of the first.
 func (r *runner) checkSide(l *Line, repeated bool) {
 	want := l.info.side
-	if r.leftRound && l.info.inRounds {
-		r.round, r.leftRound, r.side = true, false, stitch.RightSide // it is worked in the round again
-	}
+	r.roundAgain(&l.info)
 	if want == stitch.SideUnspecified || l.info.otherSide && r.lastLine != noLine && r.sideSaid {
 		return
 	}
@@ -212,5 +210,13 @@ func (r *runner) checkSide(l *Line, repeated bool) {
 	if want != r.side && r.wanted(ReasonSide, l.info.at) {
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, "this row is worked on the "+sideText(r.side)+
 			": in the round it always is, unless the work is turned")
+	}
+}
+
+// roundAgain goes on in the round where what was left back and forth is worked so again: it is
+// called a round.
+func (r *runner) roundAgain(info *lineInfo) {
+	if r.leftRound && info.inRounds {
+		r.round, r.leftRound, r.side = true, false, stitch.RightSide
 	}
 }

@@ -33,9 +33,9 @@ func (p *parser) startSaid(i int) int {
 	return 0
 }
 
-// startTold passes over "this is the new beg of rnd" beside the steps of a row.
+// startTold passes over "this is the new beg of rnd", "Rnd now begins here" beside the steps of a row.
 func (p *parser) startTold() bool {
-	end := 0
+	end := p.roundBegins(p.next)
 	if p.peek().is("this", "that", "it") {
 		end = p.startSaid(p.next)
 	}
@@ -77,7 +77,7 @@ func (p *parser) markerLast(i int) bool {
 // keep their count: "k10, pm for new beg of rnd". It is no round.
 func (r *runner) startMoved(i int) bool {
 	l := &r.piece.Lines[i]
-	if !l.info.startMoves || !r.round || !r.known || r.now.behind > 0 {
+	if !l.info.startMoves || !r.round || !r.known || r.now.behind > 0 || !movesStart(l.Steps) {
 		return false
 	}
 	p := r.profile(i)

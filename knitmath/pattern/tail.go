@@ -111,7 +111,7 @@ func (p *parser) tailWords(line *Line) {
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.acceptAny(heldTail):
+	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)):
 	case t.is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") && p.edgesKept(p.next) != 0:
 		p.passTail(p.edgesKept(p.next))
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():

@@ -121,6 +121,7 @@ func (s *scanner) token() {
 func (s *scanner) spelled(from span) {
 	s.word()
 	s.rowNumber(from)
+	from = s.rowHyphened(from)
 	s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
 	s.roundShort()
 	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {

@@ -153,45 +153,47 @@ type lineInfo struct {
 	turns         turning    // "back and forth", "in the round"
 	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
-	adds          bool     // it is cast on beside what is there
-	all           bool     // all stitches
-	row           bool     // it is worked as a row
-	either        []Step   // another way to read a row
-	whole         wholeOf  // the number of stitches put aside is said to be of all of some
-	worked        bool     // stitches put aside are of those that were worked
-	partial       []int    // "38 sts rem for back": a count of a part of the stitches
-	inWork        bool     // which is what is worked from here on
-	between       bool     // and that between two markers
-	beside        bool     // it stands beside a count of all of them
-	labelClaim    int      // the token at which the label says a count, 0 for none
-	places        bool     // it places markers, and does not say where
-	inRounds      bool     // its label calls it a round
-	fastens       bool     // it ends with "fasten off": the last stitch goes
-	tidies        bool     // wraps and double stitches are worked with their stitches
-	brings        bool     // the other way brings stitches of other pieces to the needle
-	chartStitches int      // that a repeat of a chart takes, 0 for none
-	chartOver     []int    // stitches that it is worked on in all
-	chartTimes    []int    // how often it is worked in a row
-	unnamed       bool     // the other way is another way to make its increases
-	labelLast     int32    // the last number of the label of a repeat, 0 for none
-	eachSide      bool     // the sides of what was bound off are worked one after the other
-	onThese       bool     // what the last turn left is put aside
-	turnsWork     bool     // it says "turn"
-	restOf        restOf   // stitches without a number that are taken up again
-	holdRest      bool     // "turn, leaving rem 38 sts on holder"
-	rest          []int    // how many those are, if it is said
-	again         [2]int16 // the lines that are worked again, from and before
-	edges1        []int    // stitches at the edges that are kept out of a stitch pattern
-	adapting      bool     // the rows are worked with as many plain stitches as there are
-	centre        []int    // markers are placed on either side of so many stitches in the middle
-	tellsPart     bool     // a sentence that only tells says the count of a part
-	saidChange    []int    // by how many stitches it says that the rows before, that go on, change the count; nil if not
-	matches       bool     // it refers to a side that was worked before
-	allWorked     bool     // "until all sts have been worked"
-	untilBetween  bool     // "until" counts the stitches between markers
-	otherSide     bool     // it says how it is worked on the other side
-	startMoves    bool     // the round begins after it, says its text
-	asGiven       bool     // words of it are told by no step: it is not written anew
+	adds          bool        // it is cast on beside what is there
+	all           bool        // all stitches
+	row           bool        // it is worked as a row
+	either        []Step      // another way to read a row
+	whole         wholeOf     // the number of stitches put aside is said to be of all of some
+	worked        bool        // stitches put aside are of those that were worked
+	partial       []int       // "38 sts rem for back": a count of a part of the stitches
+	inWork        bool        // which is what is worked from here on
+	between       bool        // and that between two markers
+	beside        bool        // it stands beside a count of all of them
+	labelClaim    int         // the token at which the label says a count, 0 for none
+	places        bool        // it places markers, and does not say where
+	inRounds      bool        // its label calls it a round
+	fastens       bool        // it ends with "fasten off": the last stitch goes
+	tidies        bool        // wraps and double stitches are worked with their stitches
+	brings        bool        // the other way brings stitches of other pieces to the needle
+	chartStitches int         // that a repeat of a chart takes, 0 for none
+	chartOver     []int       // stitches that it is worked on in all
+	chartTimes    []int       // how often it is worked in a row
+	unnamed       bool        // the other way is another way to make its increases
+	labelLast     int32       // the last number of the label of a repeat, 0 for none
+	eachSide      bool        // the sides of what was bound off are worked one after the other
+	onThese       bool        // what the last turn left is put aside
+	turnsWork     bool        // it says "turn"
+	restOf        restOf      // stitches without a number that are taken up again
+	holdRest      bool        // "turn, leaving rem 38 sts on holder"
+	rest          []int       // how many those are, if it is said
+	again         [2]int16    // the lines that are worked again, from and before
+	edges1        []int       // stitches at the edges that are kept out of a stitch pattern
+	adapting      bool        // the rows are worked with as many plain stitches as there are
+	centre        []int       // markers are placed on either side of so many stitches in the middle
+	tellsPart     bool        // a sentence that only tells says the count of a part
+	saidChange    []int       // by how many stitches it says that the rows before, that go on, change the count; nil if not
+	matches       bool        // it refers to a side that was worked before
+	allWorked     bool        // "until all sts have been worked"
+	untilBetween  bool        // "until" counts the stitches between markers
+	otherSide     bool        // it says how it is worked on the other side
+	untilTurned   turnedUntil // until is of stitches between turns, or beyond them
+	reachesBack   bool        // it puts more stitches aside than it has worked in some size
+	startMoves    bool        // the round begins after it, says its text
+	asGiven       bool        // words of it are told by no step: it is not written anew
 }
 
 // turning says whether the work goes on flat or in the round.

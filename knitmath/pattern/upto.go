@@ -167,6 +167,13 @@ func (p *parser) toLast() (extent, bool) {
 			return to, true
 		}
 	}
+	if p.peek().is("st", "stitch") && p.ahead(1).is("before") { // "to st before wrapped st"
+		p.next++
+		if to, ok := p.beforePlace(one); ok {
+			return to, true
+		}
+		p.next--
+	}
 	at := p.peek().span
 	if p.peek().kind == tokenWord || p.peek().kind == tokenNumber {
 		at = p.clauseSpan(p.next)

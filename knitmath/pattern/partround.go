@@ -1,0 +1,66 @@
+package pattern
+
+// partRound goes on after a row that is no whole round: it stops where the round begins from then
+// on or where the rest is grafted, or it goes past the beginning of the round, "pick up and knit 14
+// sts, k8", over stitches that were worked already. The change of the count is that of its steps.
+func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
+	if !r.round || p.turn != 0 || r.now.behind > 0 || r.quiet {
+		return false
+	}
+	l := &r.piece.Lines[i]
+	said := ""
+	switch o.reason {
+	case ReasonUnworked:
+		switch {
+		case l.info.startMoves:
+			said = "read as going to where the round begins from here on"
+		case r.offNext(i):
+			said = "read as going to where the stitches are taken off"
+		}
+	case ReasonMissing:
+		if r.goesPast(l, o.missing) {
+			said = "read as worked past the beginning of the round, over " + stitches(int(o.missing)) + " of it again"
+		}
+	}
+	t, ok := looseTally(r.walked(l), r.size)
+	if said == "" || !ok {
+		return false
+	}
+	r.fault(KindReading, ReasonReading, l.info.at, 0, said)
+	q := *p
+	q.stretches = true // which no hand follows
+	r.other, r.machine = nil, nil
+	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
+	r.loseMarks()
+	return true
+}
+
+// offNext reports whether the stitches are grafted or bound off next.
+func (r *runner) offNext(i int) bool {
+	for n := i + 1; n < len(r.piece.Lines); n++ {
+		switch r.piece.Lines[n].info.kind {
+		case linePassed:
+		case lineOff:
+			return true
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// goesPast reports whether so many stitches that a round lacks are its last: plain ones after
+// stitches that were picked up, or with which the round begins from then on.
+func (r *runner) goesPast(l *Line, missing int64) bool {
+	steps := r.walked(l)
+	last := len(steps) - 1
+	if last < 1 {
+		return false
+	}
+	s := &steps[last]
+	n := int64(s.workings(r.size))
+	if s.stretch() || s.Steps != nil || s.takes != 1 || s.leaves != 1 || missing > n {
+		return false
+	}
+	return l.info.startMoves || missing == n && steps[last-1].Name == pickedUp
+}
