@@ -21,18 +21,8 @@ func (p *parser) headed() bool {
 	}
 	i := p.next
 	end := p.lineEnd(i)
-	if p.labelEnd(i) != 0 || p.bracketHeading(i, end) {
-		return false
-	}
-	stop := 0
-	switch {
-	case p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end):
-		stop = end
-	case p.numberedTitle(i, end) != 0:
-		stop = end
-	case p.lead(i, end) != 0:
-		stop = p.lead(i, end)
-	default:
+	stop := p.headingEnd(i, end)
+	if stop == 0 {
 		return false
 	}
 	text := p.found.source[p.tokens[i].start:p.tokens[stop-1].end]
@@ -41,26 +31,11 @@ func (p *parser) headed() bool {
 		stop = end
 	}
 	p.endPattern()
-	told := 0
-	for n := i; n < stop-1; n++ {
-		if p.tokens[n].is("(") && p.tokens[n+1].is("worked") {
-			told = n + 1
-		}
-	}
-	part := draft.Part(p.tokens[i].text)
 	p.passTo(stop)
-	if n := len(p.piece.Lines); part && !note && n > 0 {
+	if n := len(p.piece.Lines); n > 0 && !note && draft.Part(p.tokens[i].text) {
 		p.piece.Lines[n-1].info.heading = true
 	}
-	if told != 0 { // "HEEL FLAP (worked back and forth on 32 sts)"
-		save := p.next
-		p.next = told
-		line := Line{}
-		if p.toldSetUp(&line) {
-			p.finish(&line, p.tokens[told].span)
-		}
-		p.next = save
-	}
+	p.workedInHeading(i, stop)
 	if note {
 		p.passWrapped()
 	} else {
@@ -69,9 +44,38 @@ func (p *parser) headed() bool {
 	return true
 }
 
-// bracketHeading reports whether a line begins with what no heading begins with.
-func (p *parser) bracketHeading(i, end int) bool {
-	return i >= end || p.tokens[i].kind != tokenWord
+// headingEnd is the index after a heading at token i, the whole line or what stands before a
+// colon in it; 0 if the line does not begin with one.
+func (p *parser) headingEnd(i, end int) int {
+	if p.labelEnd(i) != 0 || i >= end || p.tokens[i].kind != tokenWord {
+		return 0
+	}
+	if p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end) ||
+		p.numberedTitle(i, end) != 0 {
+		return end
+	}
+	return p.lead(i, end)
+}
+
+// workedInHeading reads "HEEL FLAP (worked back and forth on 32 sts)" in a heading from token i
+// up to another: how its rows are worked.
+func (p *parser) workedInHeading(i, stop int) {
+	told := 0
+	for n := i; n < stop-1; n++ {
+		if p.tokens[n].is("(") && p.tokens[n+1].is("worked") {
+			told = n + 1
+		}
+	}
+	if told == 0 {
+		return
+	}
+	save := p.next
+	p.next = told
+	line := Line{}
+	if p.toldSetUp(&line) {
+		p.finish(&line, p.tokens[told].span)
+	}
+	p.next = save
 }
 
 // headingAhead reports whether the rest of the line is a heading, such as
@@ -85,19 +89,32 @@ func (p *parser) headingAhead() bool {
 		t := p.ahead(i)
 		switch {
 		case t.kind == tokenEnd || t.kind == tokenNewline:
-			return words == 1 && i == 1 && p.standsAlone() || words > 1 && (p.titled(p.next, p.next+i) || !p.foreign(p.next, p.next+i)) &&
-				(strings.HasSuffix(p.peek().text, "ing") || !p.unknownOrder(p.next, p.next+i))
+			return p.titleOf(words, p.next+i)
 		case t.is(":"):
 			next := p.ahead(i + 1)
 			return words > 0 && (next.kind == tokenEnd || next.kind == tokenNewline)
 		case t.is(",", "-", "&", "and", "or", "the", "of"):
-			continue
-		case t.kind != tokenWord || steering[t.text] || reserved[t.text] || phrases[t.text] != nil || p.notation(t.text) ||
-			draft.Harmless(t.text) || directing[t.text]:
+		case p.steers(t):
 			return false
+		default:
+			words++
 		}
-		words++
 	}
+}
+
+// steers reports whether a token makes a line more than a heading.
+func (p *parser) steers(t *token) bool {
+	return t.kind != tokenWord || steering[t.text] || reserved[t.text] || phrases[t.text] != nil || p.notation(t.text) ||
+		draft.Harmless(t.text) || directing[t.text]
+}
+
+// titleOf reports whether a line up to a token, of so many words and no colon, is a title.
+func (p *parser) titleOf(words, end int) bool {
+	if words <= 1 {
+		return words == 1 && end == p.next+1 && p.standsAlone()
+	}
+	return (p.titled(p.next, end) || !p.foreign(p.next, end)) &&
+		(strings.HasSuffix(p.peek().text, "ing") || !p.unknownOrder(p.next, end))
 }
 
 // notation reports whether a word stands for something that is worked, or may.
@@ -159,24 +176,43 @@ func (p *parser) colonInside(i, end int) bool {
 // lead is the index after the colon of a heading in whose line something follows,
 // "Heel:" or "Left front (neck edge):"; 0 if there is none.
 func (p *parser) lead(i, end int) int {
-	for n := i; n < end && n-i < 7; n++ {
+	if i < end && !p.inLead(i, i) {
+		return 0
+	}
+	for n := i + 1; n < min(end, i+7); n++ {
 		t := &p.tokens[n]
-		switch {
-		case t.is(":") && n > i:
+		if t.is(":") || t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end {
 			return n + 1
-		case t.is("-") && n > i && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end:
-			return n + 1
-		case t.is("(", ")", "&", ",", "/"):
-		case n > i && t.is("st", "stitch", "rib", "ribbing", "lace", "pattern") && p.tokens[n+1].is(":") && p.labelEnd(n+2) != 0:
-		case t.kind != tokenWord && (t.kind != tokenNumber || !draft.Part(p.tokens[i].text) && !draft.Front(p.tokens[i].text)),
-			directing[t.text] && n == i && !(t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)), t.row(), t.stitches(),
-			reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
-			return 0
-		case n > i && p.notation(t.text) && !draft.Part(p.tokens[i].text):
+		}
+		if !p.inLead(i, n) {
 			return 0
 		}
 	}
 	return 0
+}
+
+// inLead reports whether token n may stand in a heading that begins at token i, with something
+// after it in the same line.
+func (p *parser) inLead(i, n int) bool {
+	t, first := &p.tokens[n], p.tokens[i].text
+	part := draft.Part(first)
+	switch {
+	case t.is("(", ")", "&", ",", "/"), n > i && p.fabricBeforeLabel(n):
+		return true
+	case t.kind != tokenWord && (t.kind != tokenNumber || !part && !draft.Front(first)):
+		return false
+	case t.row(), t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
+		return false
+	case n == i:
+		return !directing[first] || t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)
+	}
+	return part || !p.notation(t.text)
+}
+
+// fabricBeforeLabel reports whether the name of a stitch pattern ends at token i, before the
+// label of its first row: "Seed st: Row 1: ...".
+func (p *parser) fabricBeforeLabel(i int) bool {
+	return p.tokens[i].is("st", "stitch", "rib", "ribbing", "lace", "pattern") && p.tokens[i+1].is(":") && p.labelEnd(i+2) != 0
 }
 
 // directing are verbs with which a direction begins.

@@ -7,13 +7,12 @@ import "example.com/knitmath/knitmath/draft"
 func (p *parser) howOften(info *lineInfo, from span) bool {
 	p.acceptAny(asItFaces)
 	at := p.peek().span
-	named := info.lines != nil && !info.afresh || info.lines != nil
+	named := info.lines != nil
 	switch {
 	case info.forRows != nil && p.clauseEnds(): // "Next 3 rows: Rep Row 1"
 		info.afresh = true
 		return true
-	case p.peek().is("for") && p.ahead(1).is("patt", "pattern", "pat"),
-		p.peek().is("to", "for") && p.ahead(1).is("form") || p.peek().is("throughout"):
+	case p.formingNext():
 		info.kind = linePassed
 		p.next += 2
 		return true
@@ -32,17 +31,11 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	}
 	p.commaBeforeTimes()
 	n, total, more := p.manyTimes()
-	switch {
-	case n != nil:
-	case info.last == 0 && info.ranges == nil && info.lines == nil:
-		return false
-	default:
-		for !p.clauseEnds() {
-			p.next++
+	if n == nil {
+		if info.last == 0 && info.ranges == nil && !named {
+			return false
 		}
-		text := "how many times?"
-		p.ask(ReasonUnread, at.to(p.last()), text)
-		info.kind = lineUnread
+		p.askTimes(info, at)
 		return true
 	}
 	info.counts, info.total = n, total
@@ -50,6 +43,22 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 		p.reading(at.to(p.last()), "a number of times is read as so many more than they were worked already")
 	}
 	return true
+}
+
+// formingNext reports whether it is only said what rows are repeated for: "for pattern", "to
+// form rib", "throughout".
+func (p *parser) formingNext() bool {
+	t, then := p.peek(), p.ahead(1)
+	return t.is("for") && then.is("patt", "pattern", "pat", "form") || t.is("to") && then.is("form") || t.is("throughout")
+}
+
+// askTimes passes over the rest of a clause and asks how many times.
+func (p *parser) askTimes(info *lineInfo, from span) {
+	for !p.clauseEnds() {
+		p.next++
+	}
+	p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+	info.kind = lineUnread
 }
 
 // commaBeforeTimes passes over the comma of "rep Rows 1-4, 3 times more".
@@ -75,28 +84,9 @@ func (p *parser) manyTimes() (n []int, total, more bool) {
 	case p.acceptAll("a", "further"), p.accept("another", "further"), p.acceptAll("an", "additional"):
 		more = true
 	}
-	switch {
-	case p.accept("once"), p.peek().is("again") && p.clauseStopsAt(p.next+1) && p.accept("again"):
-		n, more = one, more || p.tokens[p.next-1].is("again")
-	case p.accept("twice"):
-		n = []int{2}
-	case p.accept("thrice"):
-		n = []int{3}
-	default:
-		end, _ := p.sizedEnd(p.next)
-		if end == 0 || !p.tokens[end].is("times", "time", "more", "x", "additional", "further") {
-			if more && p.accept("time") {
-				n = one
-				break
-			}
-			p.next = save
-			return nil, false, false
-		}
-		if n = p.number(); n == nil {
-			p.next = save
-			return nil, false, false
-		}
-		n = without(n)
+	if n, more = p.timesSaid(more); n == nil {
+		p.next = save
+		return nil, false, false
 	}
 	for {
 		switch {
@@ -109,6 +99,33 @@ func (p *parser) manyTimes() (n []int, total, more bool) {
 			return n, total, more
 		}
 	}
+}
+
+// timesSaid reads "twice", "again", "5 times", or "time" of "another time"; nil if none of them
+// follows. more says that what was worked already is not among them.
+func (p *parser) timesSaid(more bool) ([]int, bool) {
+	switch {
+	case p.accept("once"):
+		return one, more
+	case p.peek().is("again") && p.clauseStopsAt(p.next+1):
+		p.next++
+		return one, true
+	case p.accept("twice"):
+		return []int{2}, more
+	case p.accept("thrice"):
+		return []int{3}, more
+	}
+	end, _ := p.sizedEnd(p.next)
+	if end != 0 && p.tokens[end].is("times", "time", "more", "x", "additional", "further") {
+		if n := p.number(); n != nil {
+			return without(n), more
+		}
+		return nil, more
+	}
+	if more && p.accept("time") {
+		return one, more
+	}
+	return nil, more
 }
 
 // clauseStopsAt reports whether nothing more belongs to a direction at token i.
@@ -206,12 +223,7 @@ func (p *parser) repeatUntil(info *lineInfo) bool {
 		return true
 	}
 	if !p.measureAhead(p.next+1) && !p.peek().is("until", "till", "til") {
-		from := p.peek().span
-		for !p.clauseEnds() {
-			p.next++
-		}
-		p.ask(ReasonUnread, from.to(p.last()), "how many times?")
-		info.kind = lineUnread
+		p.askTimes(info, p.peek().span)
 		return true
 	}
 	info.open, info.allWorked = true, p.untilAllWorked()

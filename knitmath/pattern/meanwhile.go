@@ -17,29 +17,19 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	if !strings.HasSuffix(t.text, "ing") || len(*steps) == 0 || p.notation(t.text) || t.is("ending", "finishing", "beginning", "starting") {
 		return asideNone
 	}
-	if t.is("casting", "binding") && inner == "" {
+	switch {
+	case t.is("casting", "binding") && inner == "":
 		return p.castingMeanwhile(steps)
-	}
-	if t.is("winding", "wrapping") {
+	case t.is("winding", "wrapping"):
 		return p.longLoops()
-	}
-	if p.inEveryAt(p.next) {
+	case p.inEveryAt(p.next):
 		return p.whileEvery(steps)
-	}
-	if t.is("replacing", "moving", "removing") && p.markerNext() {
+	case t.is("replacing", "moving", "removing") && p.markerNext():
 		p.toClause()
 		return asideRead
 	}
-	end, about := p.next+1, false
-	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]", "(", "-", "=") && p.tokens[end].kind != tokenStar; end++ {
-		w := &p.tokens[end]
-		about = about || minded[w.text] || w.stitches() && t.is("slipping", "keeping", "working")
-		if w.kind == tokenWord && (alarming(w.text) || w.is("tog") && !about) ||
-			w.kind == tokenNumber && !p.measured(end) && !p.tokens[end+1].is("st") {
-			return asideNone
-		}
-	}
-	if !about {
+	end := p.mindedEnd()
+	if end == 0 {
 		return asideNone
 	}
 	from := p.peek().span
@@ -49,6 +39,38 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 	p.next = end
 	p.passed(from.to(p.last()))
 	return asideRead
+}
+
+// mindedEnd is the index after "slipping markers", "keeping yarn in front": what is only minded
+// while stitches are worked; 0 if a count may hang on it.
+func (p *parser) mindedEnd() int {
+	ownStitches := p.peek().is("slipping", "keeping", "working")
+	about := false
+	end := p.next + 1
+	for ; !p.mindedStops(end); end++ {
+		t := &p.tokens[end]
+		about = about || minded[t.text] || ownStitches && t.stitches()
+		switch t.kind {
+		case tokenWord:
+			if alarming(t.text) || t.is("tog") && !about {
+				return 0
+			}
+		case tokenNumber:
+			if !p.measured(end) && !p.tokens[end+1].is("st") {
+				return 0
+			}
+		}
+	}
+	if !about {
+		return 0
+	}
+	return end
+}
+
+// mindedStops reports whether no more belongs at token i to what is minded.
+func (p *parser) mindedStops(i int) bool {
+	t := &p.tokens[i]
+	return p.endsAt(i) || t.kind == tokenStar || t.is(",", ";", ")", "]", "(", "-", "=")
 }
 
 // longLoops passes over "winding yarn twice round needle for each st": the loops beside the

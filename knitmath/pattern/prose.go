@@ -11,36 +11,18 @@ import (
 func (p *parser) prose(line *Line) bool {
 	i := p.next
 	t := &p.tokens[i]
-	if t.kind != tokenWord && t.kind != tokenNumber && !t.is("(", "\"") {
-		return false
-	}
 	if t.is("(") {
 		return p.bracketed(line)
 	}
+	if t.kind != tokenWord && t.kind != tokenNumber && !t.is("\"") {
+		return false
+	}
 	end := p.sentenceEnd(i)
-	if alike := p.phraseEnd(i, allAlike); alike != 0 && p.endsAt(alike) {
-		p.next = alike
-		p.passed(t.span.to(p.last()))
-		line.info.kind = linePassed
+	if stop := p.toldEnd(i, end); stop != 0 {
+		p.passedTo(line, stop)
 		return true
 	}
-	if t.kind == tokenNumber && p.rowsToldAt(i) == end {
-		p.next = end
-		p.passed(t.span.to(p.last()))
-		line.info.kind = linePassed
-		return true
-	}
-	if stop := p.asFollows(i, end); stop != 0 {
-		p.next = stop
-		p.passed(t.span.to(p.last()))
-		line.info.kind = linePassed
-		return true
-	}
-	for n := i + 1; n < end; n++ { // "These 32 sts form the heel; place the other 32 on a holder"
-		if p.tokens[n].is(";") && p.verbAt(n+1) {
-			end = n
-		}
-	}
+	end = p.ordersAfter(i, end)
 	known := phrasesHarmless(p, i) || draft.Harmless(t.text) && !p.claimAhead()
 	if !known && !p.tells(i, end) {
 		return false
@@ -54,19 +36,56 @@ func (p *parser) prose(line *Line) bool {
 		line.info.kind = lineUnread
 		return true
 	}
-	p.rowsSaid = 0
-	if t.is("these", "those") && p.tokens[i+2].row() {
-		p.next = i + 1
-		p.rowsSaid = p.rowCount(0)
-	}
-	p.next = end
-	p.passed(t.span.to(p.last()))
-	line.info.kind = linePassed
+	p.noteRowsSaid(i)
+	p.passedTo(line, end)
 	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
 		line.info.turns = constructionFlat
 	}
 	line.info.eachSide = t.is("work", "working") && p.anyOf(i, end, "separately")
 	return true
+}
+
+// passedTo passes over a line from the next token up to another.
+func (p *parser) passedTo(line *Line, end int) {
+	from := p.peek().span
+	p.next = end
+	p.passed(from.to(p.last()))
+	line.info.kind = linePassed
+}
+
+// toldEnd is the index after what orders nothing by itself at token i: that every row is
+// alike, how many rows there were, or that what is done follows; 0 if none of them stands there.
+func (p *parser) toldEnd(i, end int) int {
+	if alike := p.phraseEnd(i, allAlike); alike != 0 && p.endsAt(alike) {
+		return alike
+	}
+	if p.tokens[i].kind == tokenNumber && p.rowsToldAt(i) == end {
+		return end
+	}
+	return p.asFollows(i, end)
+}
+
+// ordersAfter is where a sentence stops telling, at a semicolon with an order after it, "These
+// 32 sts form the heel; place the other 32 on a holder"; its end if it only tells.
+func (p *parser) ordersAfter(i, end int) int {
+	for n := i + 1; n < end; n++ {
+		if p.tokens[n].is(";") && p.verbAt(n+1) {
+			return n
+		}
+	}
+	return end
+}
+
+// noteRowsSaid notes how many rows "These 4 rows form the pattern" at token i is about.
+func (p *parser) noteRowsSaid(i int) {
+	p.rowsSaid = 0
+	if !p.tokens[i].is("these", "those") || !p.tokens[i+2].row() {
+		return
+	}
+	save := p.next
+	p.next = i + 1
+	p.rowsSaid = p.rowCount(0)
+	p.next = save
 }
 
 // flatSaid reports whether a sentence says that what follows is worked flat.
@@ -129,10 +148,7 @@ func (p *parser) bracketed(line *Line) bool {
 	if end == 0 || !p.endsAt(end) {
 		return false
 	}
-	from := p.peek().span
-	p.next = end
-	p.passed(from.to(p.last()))
-	line.info.kind = linePassed
+	p.passedTo(line, end)
 	return true
 }
 

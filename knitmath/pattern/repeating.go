@@ -1,63 +1,89 @@
 package pattern
 
-// repeating reads "rep Rows 3 and 4 five more times", "rep dec row every 6th row 5
 // times", "as 1st row".
 func (p *parser) repeating(line *Line) bool {
-	info := &line.info
-	from := p.peek().span
-	verb := p.peek()
+	info, verb := &line.info, p.peek()
+	from := verb.span
 	p.next++
 	if verb.is("same") && !p.accept("as") || verb.is("keep") && !p.accept("repeating", "working") {
 		return false
 	}
-	if verb.is("rep", "repeat") && p.again(line) {
+	if p.repeatedOtherwise(verb, line) {
 		return true
 	}
-	if verb.is("cont", "continue", "work") {
-		p.next--
-		if p.inThisWay(line) {
-			return true
-		}
-		p.next++
-	}
-	work := verb.is("work", "cont", "continue", "knit")
+	alike := verb.is("as", "same")
 	info.kind = lineRepeat
-	info.afresh = work
+	info.afresh = worksAfresh(verb)
 	info.ranges, info.firsts, info.lasts = nil, nil, nil // those of a label
-	if p.accept("as", "like") && verb.is("as", "same") {
+	if p.accept("as", "like") && alike {
 		return false
 	}
 	p.accept("the", "for")
-	switch {
-	case p.rowsNamed(info):
-	case !work && p.peek().is("from") && p.ahead(1).row():
-		p.next++
-		if !p.rowsNamed(info) {
-			return false
-		}
-	case !work && !verb.is("as", "same") && !p.starsFollow():
-		p.ask(ReasonUnread, p.peek().span, "which rows?")
-		info.kind = lineUnread
-		return true
-	default:
+	if !p.rowsRepeated(verb, info) {
 		return false
 	}
 	if info.kind == lineUnread {
 		return true
 	}
 	p.accept("only", "alone")
-	if !p.acceptAll("of", "this", "section") {
-		p.acceptAll("of", "this", "pattern")
-	}
+	p.ofThisPattern()
 	p.ofHeading(info)
-	if work && info.lines == nil && !(info.last > 0 && p.timesInAll()) {
+	if info.afresh && info.lines == nil && !(info.last > 0 && p.timesInAll()) {
 		return false // "work Row 1 of chart" is read elsewhere
 	}
-	if verb.is("as", "same") {
+	if alike {
 		info.counts = one
 		return p.clauseEnds()
 	}
 	return p.howOften(info, from)
+}
+
+// worksAfresh reports whether a verb works rows, where "rep" works them again.
+func worksAfresh(verb *token) bool { return verb.is("work", "cont", "continue", "knit") }
+
+// repeatedOtherwise reads what a verb says again without naming rows: "rep from * again",
+// "cont in this way".
+func (p *parser) repeatedOtherwise(verb *token, line *Line) bool {
+	if verb.is("rep", "repeat") {
+		return p.again(line)
+	}
+	if !verb.is("cont", "continue", "work") {
+		return false
+	}
+	p.next--
+	if p.inThisWay(line) {
+		return true
+	}
+	p.next++
+	return false
+}
+
+// rowsRepeated reads which rows are worked again, "rows 3 and 4", "from row 3". It asks where
+// a verb does nothing but repeat and no rows are named.
+func (p *parser) rowsRepeated(verb *token, info *lineInfo) bool {
+	if p.rowsNamed(info) {
+		return true
+	}
+	if worksAfresh(verb) {
+		return false
+	}
+	if p.peek().is("from") && p.ahead(1).row() {
+		p.next++
+		return p.rowsNamed(info)
+	}
+	if verb.is("as", "same") || p.starsFollow() {
+		return false
+	}
+	p.ask(ReasonUnread, p.peek().span, "which rows?")
+	info.kind = lineUnread
+	return true
+}
+
+// ofThisPattern passes over "of this section", "of this pattern".
+func (p *parser) ofThisPattern() {
+	if !p.acceptAll("of", "this", "section") {
+		p.acceptAll("of", "this", "pattern")
+	}
 }
 
 // timesInAll reports whether "a total of 5 times", "5 times in all" or "5 more times" comes
@@ -78,30 +104,12 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 	t := p.peek()
 	switch {
 	case t.row() && p.ahead(1).kind == tokenNumber:
-		p.next++
-		if !p.rowNumbers(info) {
-			info.kind = lineUnread
-		}
-		p.accept("inclusive", "incl")
+		p.rowsByNumber(info)
 		return true
-	case p.ordinalEnd(p.next) != 0 && !t.is("first") || t.is("first") && p.ahead(1).row():
-		end, ranges := p.ordinals(p.next, true)
-		if end == 0 || !p.tokens[end].row() || ranges == nil {
-			return false
-		}
-		info.ranges = ranges
-		p.next = end + 1
-		return true
+	case p.ordinalOfRow():
+		return p.rowsByOrdinal(info)
 	case t.is("first") && p.ahead(2).row():
-		n := p.rowCount(1)
-		if n == 0 {
-			return false
-		}
-		info.ranges = []rowRange{{1, int32(n)}}
-		p.next += 3
-		return true
-	case t.row() && p.letterAt(p.next+1):
-		return p.rowCalled(info)
+		return p.firstRows(info)
 	case t.is("them") && p.rowsSaid > 0:
 		p.next++
 		info.last = p.rowsSaid
@@ -110,6 +118,46 @@ func (p *parser) rowsNamed(info *lineInfo) bool {
 		return p.lastRows(info)
 	}
 	return p.rowCalled(info)
+}
+
+// rowsByNumber reads "Rows 3 and 4", "Rows 1-6 inclusive".
+func (p *parser) rowsByNumber(info *lineInfo) {
+	p.next++
+	if !p.rowNumbers(info) {
+		info.kind = lineUnread
+	}
+	p.accept("inclusive", "incl")
+}
+
+// ordinalOfRow reports whether a row is called by its ordinal, "3rd row", "first row"; the
+// rows of "first 2 rows" are counted.
+func (p *parser) ordinalOfRow() bool {
+	if p.peek().is("first") {
+		return p.ahead(1).row()
+	}
+	return p.ordinalEnd(p.next) != 0
+}
+
+// rowsByOrdinal reads "3rd and 4th rows".
+func (p *parser) rowsByOrdinal(info *lineInfo) bool {
+	end, ranges := p.ordinals(p.next, true)
+	if end == 0 || !p.tokens[end].row() || ranges == nil {
+		return false
+	}
+	info.ranges = ranges
+	p.next = end + 1
+	return true
+}
+
+// firstRows reads "first 2 rows".
+func (p *parser) firstRows(info *lineInfo) bool {
+	n := p.rowCount(1)
+	if n == 0 {
+		return false
+	}
+	info.ranges = []rowRange{{1, int32(n)}}
+	p.next += 3
+	return true
 }
 
 // rowCount is the number n tokens ahead, 0 if there is none.

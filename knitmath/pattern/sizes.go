@@ -70,42 +70,51 @@ func (p *parser) sizeNames(i int) []string {
 // sizesAt is the sizes named at token i, "Size M only:", "Sizes L and XL:", "All
 // sizes:", a bit for each, and the index after them; 0 if none are.
 func (p *parser) sizesAt(i int) (mask uint32, end int) {
-	switch t := &p.tokens[i]; {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	switch {
 	case p.allSizesAt(i) != 0:
 		return 0, p.allSizesAt(i)
 	case p.ordinalEnd(i) != 0 && p.sizes > 1:
 		return p.sizesByOrdinal(i)
-	case t.is("size", "sizes") && p.tokens[i+1].is("-") && p.names != nil:
-		return p.sizesByList(i + 1)
-	case t.is("for") && p.tokens[i+1].is("size", "sizes"):
+	case t.is("size", "sizes"):
+		if then.is("-") && p.names != nil {
+			return p.sizesByList(i + 1)
+		}
+		return p.sizesByName(i + 1)
+	case t.is("for") && then.is("size", "sizes"):
+		return p.sizesByName(i + 2)
+	case t.is("smallest", "first") && then.is("size"):
+		return 1, p.sizesEnd(i + 2)
+	case t.is("largest", "last") && then.is("size"):
+		return 1 << (p.sizes - 1), p.sizesEnd(i + 2)
+	}
+	return p.otherSizes(i)
+}
+
+// token i, and the index after them; 0 if that is not what stands there.
+func (p *parser) otherSizes(i int) (mask uint32, end int) {
+	if !p.tokens[i].is("other") && !(p.tokens[i].is("all") && p.tokens[i+1].is("other")) {
+		return 0, 0
+	}
+	i++
+	if !p.tokens[i].is("sizes") {
 		i++
-	case t.is("smallest", "largest", "first", "last") && p.tokens[i+1].is("size"):
-		mask = 1
-		if t.is("largest", "last") {
-			mask = 1 << (p.sizes - 1)
-		}
-		return mask, p.sizesEnd(i + 2)
-	case (t.is("other") || t.is("all") && p.tokens[i+1].is("other")) && (p.tokens[i+1].is("sizes") || p.tokens[i+2].is("sizes")):
-		for !p.tokens[i].is("sizes") {
-			i++
-		}
-		if p.sizesSaid == 0 {
-			return 0, 0
-		}
-		return (1<<p.sizes - 1) &^ p.sizesSaid, p.sizesEnd(i + 1)
-	case !t.is("size", "sizes"):
+	}
+	if !p.tokens[i].is("sizes") || p.sizesSaid == 0 {
 		return 0, 0
 	}
-	mask, i = p.sizeMask(i + 1)
-	if mask == 0 {
+	return (1<<p.sizes - 1) &^ p.sizesSaid, p.sizesEnd(i + 1)
+}
+
+// sizesByName is the sizes that are named at token i, after "size" or "sizes", and the index
+// after them; 0 if they are none, or the line goes on otherwise.
+func (p *parser) sizesByName(i int) (mask uint32, end int) {
+	mask, i = p.sizeMask(i)
+	if mask == 0 || p.agesNamed(mask, i) {
 		return 0, 0
 	}
-	if p.agesNamed(mask, i) {
-		return 0, 0
-	}
-	only := false
-	if p.tokens[i].is("only") {
-		only = true
+	only := p.tokens[i].is("only")
+	if only {
 		i++
 	}
 	switch t := &p.tokens[i]; {

@@ -21,16 +21,7 @@ func (p *parser) upTo(all bool) (extent, bool) {
 		return extent{times: one, more: p.accept("more")}, true
 	case p.accept("twice"):
 		return extent{times: []int{2}, more: p.accept("more")}, true
-	case p.peek().is("back") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
-		p.next++
-		return extent{last: toEnd}, true
-	case p.peek().is("plain") && (p.endsAt(p.next+1) || p.ahead(1).is(",", ";", "-", "(")):
-		p.next++
-		return extent{last: toEnd}, true
-	case p.peek().is("all") && p.ahead(1).is("round", "around", "across", "along"):
-		p.next += 2
-		return extent{last: toEnd}, true
-	case p.inEveryStitch():
+	case p.allAlong():
 		return extent{last: toEnd}, true
 	case p.inEachOf():
 		n := p.number()
@@ -51,20 +42,40 @@ func (p *parser) upTo(all bool) (extent, bool) {
 	case p.peek().is("over", "across") && p.numberOfStsAt(p.next+1):
 		return extent{}, true
 	case p.peek().is("across", "around", "along", "thence"):
-		p.next++
-		p.accept("the", "whole", "entire", "next", "this")
-		p.accept("row", "rnd", "round")
-		if p.accept("all", "both") {
-			p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
-		}
-		if p.peek().is("to", "until") {
-			return p.toLast()
-		}
-		return extent{last: toEnd}, true
+		return p.acrossRow()
 	case all && p.peek().is("all", "every", "each", "rem", "remaining"):
 		return p.allStitches()
 	}
 	return extent{}, true
+}
+
+// allAlong passes over "k back", "k plain", "k all round", "k in each st": to the end of the
+// row.
+func (p *parser) allAlong() bool {
+	t, then := p.peek(), p.ahead(1)
+	switch {
+	case t.is("back", "plain") && (p.endsAt(p.next+1) || then.is(",", ";", "-", "(")):
+		p.next++
+		return true
+	case t.is("all") && then.is("round", "around", "across", "along"):
+		p.next += 2
+		return true
+	}
+	return p.inEveryStitch()
+}
+
+// acrossRow reads "across row", "around all sts", "across to last 2 sts".
+func (p *parser) acrossRow() (extent, bool) {
+	p.next++
+	p.accept("the", "whole", "entire", "next", "this")
+	p.accept("row", "rnd", "round")
+	if p.accept("all", "both") {
+		p.accept("sts", "stitches", "pieces", "sets", "legs", "halves", "sleeves", "sides")
+	}
+	if p.peek().is("to", "until") {
+		return p.toLast()
+	}
+	return extent{last: toEnd}, true
 }
 
 // inEveryStitch passes over "in each st", "into every st to end".
