@@ -29,21 +29,27 @@ type ArmholeStep struct {
 	BoundOff  bool
 }
 
-// vetArmhole checks the armhole that is worked beside the neck.
+// vetArmhole checks the armholes that are worked beside the neck.
 func vetArmhole(c *fault.Checks, in Input) {
 	c.OptionalCount("", "armhole_rows", in.ArmholeRows, MinArmholeRows, MaxArmholeRows)
-	c.Needs(len(in.ArmholeSteps) > 0, "armhole_steps", in.ArmholeRows != nil, "armhole_rows")
-	if c.Items("", "armhole_steps", len(in.ArmholeSteps), MaxArmholeSteps); !c.Sound("armhole_steps") {
-		return
-	}
 	rows := fault.Or(in.ArmholeRows, MaxArmholeRows)
 	if rows%2 != 0 && c.Sound("armhole_rows") {
 		c.Infeasible(fmt.Sprintf("after %d rows the shoulders begin with a wrong-side row; %d and %d are the next", rows, rows-1, rows+1),
 			"armhole_rows")
 	}
+	vetArmholeSteps(c, in, "armhole_steps", in.ArmholeSteps, rows)
+	vetArmholeSteps(c, in, "front_armhole_steps", in.FrontArmholeSteps, rows)
+}
+
+// vetArmholeSteps checks the steps of one piece, in armholes of so many rows.
+func vetArmholeSteps(c *fault.Checks, in Input, list string, steps []ArmholeStep, rows int) {
+	c.Needs(len(steps) > 0, list, in.ArmholeRows != nil, "armhole_rows")
+	if c.Items("", list, len(steps), MaxArmholeSteps); !c.Sound(list) {
+		return
+	}
 	before := 0
-	for i, s := range in.ArmholeSteps {
-		path := fault.Index("armhole_steps", i)
+	for i, s := range steps {
+		path := fault.Index(list, i)
 		c.RequiredCount(path, "row_number", s.RowNumber, 1, MaxArmholeRows)
 		c.RequiredCount(path, "stitches", s.Stitches, 1, MaxArmholeStitches)
 		if !c.Sound(path) {
@@ -72,11 +78,27 @@ func (l *layout) armholeRow(row int) int {
 	return row - l.firstSlope() + fault.Or(l.in.ArmholeRows, 0) + 1
 }
 
+// armholeSteps are those of the piece. A front has the back's unless it has its own.
+func (l *layout) armholeSteps() []ArmholeStep {
+	if l.isFront() && len(l.in.FrontArmholeSteps) > 0 {
+		return l.in.FrontArmholeSteps
+	}
+	return l.in.ArmholeSteps
+}
+
+// stepsField is the field that they come from.
+func (l *layout) stepsField() string {
+	if l.isFront() && len(l.in.FrontArmholeSteps) > 0 {
+		return "front_armhole_steps"
+	}
+	return "armhole_steps"
+}
+
 // besideArmhole takes the part of the armhole that lies beside the neck along. What is lost
 // in it is still there when the piece is divided.
 func (l *layout) besideArmhole() {
 	shift := l.armholeRow(0)
-	for _, s := range l.in.ArmholeSteps {
+	for _, s := range l.armholeSteps() {
 		row := s.RowNumber - shift
 		if row < 0 {
 			continue

@@ -96,6 +96,10 @@ func vetSlope(c *fault.Checks, in Input) {
 	c.AtMostOne(in.ShoulderSlopeCm != nil, in.ShoulderSlopeDegrees != nil, "shoulder_slope_cm", "shoulder_slope_degrees")
 	fault.Enum(c, "", "shoulder_method", in.ShoulderMethod, ShoulderMethodShortRows)
 	fault.Enum(c, "", "turn_method", in.TurnMethod, shortrow.TurnMethodYarnOver)
+	c.OptionalCount("", "strap_stitches", in.StrapStitches, 1, MaxStrapStitches)
+	if in.StrapStitches != nil && in.ShoulderMethod == ShoulderMethodShortRows {
+		c.Add("shoulder_method", fault.ReasonContradictory, "is for shoulders that are joined to one another; a strap lies between them")
+	}
 	if in.TurnMethod != 0 && in.ShoulderMethod != ShoulderMethodShortRows {
 		c.Add("turn_method", fault.ReasonContradictory, "is heeded only where short rows slope the shoulders")
 	}

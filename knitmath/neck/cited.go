@@ -9,6 +9,13 @@ const textbook = "thought to be K. Buss, Big Book of Knitting, read in a poor sc
 var (
 	thirdCited = report.Source{Figure: "neck a third of the width, if nobody says", Citation: textbook,
 		Status: report.SourceStatusSecondHand, Uncertain: true}
+	boatWidthCited = report.Source{
+		Figure:   "the narrowest boat neck that goes over the head, from a third to two thirds of the width, if nobody says",
+		Citation: "the head decides; a third as of other necks, two thirds from memory, beyond which it slips off the shoulders",
+		Status:   report.SourceStatusFromMemory,
+	}
+	strapCited = report.Source{Figure: "no depth behind and half a strap less in front between the straps of saddles, if nobody says",
+		Citation: textbook, Status: report.SourceStatusSecondHand, Uncertain: true}
 	depthCited = report.Source{Figure: "depth of the neck, 5 to 7.5 cm in front and 1.3 to 3.8 cm behind, if nobody says",
 		Citation: textbook + "; between them by the width of the neck and the head, own choice",
 		Status:   report.SourceStatusSecondHand, Uncertain: true}
@@ -37,7 +44,10 @@ var (
 func (o Neckline) Sources() []report.Source {
 	var list []report.Source
 	in := o.in
-	if in.NeckStitches == nil && in.NeckCm == nil && in.ShoulderStitches == nil && in.ShoulderCm == nil {
+	switch {
+	case in.isBoatByDefault():
+		list = append(list, boatWidthCited)
+	case in.NeckStitches == nil && in.NeckCm == nil && in.ShoulderStitches == nil && in.ShoulderCm == nil:
 		list = append(list, thirdCited)
 	}
 	switch in.Shape {
@@ -52,7 +62,9 @@ func (o Neckline) Sources() []report.Source {
 			list = append(list, curveCited)
 		}
 	}
-	if in.ShoulderSlopeRows == nil && in.ShoulderSlopeCm == nil && in.ShoulderSlopeDegrees == nil {
+	if in.strap() > 0 {
+		list = append(list, strapCited)
+	} else if in.ShoulderSlopeRows == nil && in.ShoulderSlopeCm == nil && in.ShoulderSlopeDegrees == nil {
 		list = append(list, slopeCited)
 	}
 	list = append(list, stepsCited, aroundCited)

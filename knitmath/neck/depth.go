@@ -10,8 +10,9 @@ import (
 )
 
 // How deep a neck is where nobody says: half as deep in front as it is wide, deeper if the
-// head wants it, and 0.15 of that behind, at most as deep as published ones, which are 5 to 7.5 cm and 1.3 to 3.8 cm for
-// necks of some 10 to 25 cm. Own choice.
+// head wants it, and 0.15 of that behind, at most as deep as published ones, which are 5 to
+// 7.5 cm and 1.3 to 3.8 cm for necks of some 10 to 25 cm. Own choice. Between the straps of
+// saddles it is less by half a strap in front, and straight behind.
 const (
 	frontShare, frontMostCm = 0.5, 7.5
 	backShare, backMostCm   = 0.15, 3.8
@@ -23,6 +24,9 @@ const (
 	// fastSlant rows. Common practice: a V ends above the fullest part of the chest.
 	rowsOfSlant, fastSlant = 4, 2
 	vMostCm                = 23.0
+	// leastOfDefault is the shallowest front that is taken if nobody says, in rows: with fewer a
+	// round edge has none to be shaped in.
+	leastOfDefault = 2 * evenAbove
 )
 
 // leastDepth is the shallowest neck: where short rows slope the shoulders the row that
@@ -43,17 +47,20 @@ func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field strin
 	case ShapeBoat:
 		return p.leastDepth(), "front_depth_rows"
 	case ShapeV:
-		most := max(p.usualDepth(vMostCm), fastSlant*slants+evenAbove)
+		most := max(p.depthWithin(vMostCm-p.strapCm()/2), fastSlant*slants+evenAbove)
 		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows), "front_depth_rows"
 	}
-	forHead := 2 * measure.CeilQuotient(p.headDepthCm()*p.rw.PerCm(), 2)
-	return min(max(p.usualDepth(min(frontShare*p.st.SizeCm(p.neck), frontMostCm)), forHead), MaxDepthRows), "front_depth_rows"
+	most := frontMostCm - p.strapCm()/2
+	wanted := p.usualDepth(min(frontShare*p.st.SizeCm(p.neck), frontMostCm) - p.strapCm()/2)
+	forHead := 2 * measure.CeilQuotient(p.headDepthCm(most)*p.rw.PerCm(), 2)
+	return max(min(max(wanted, forHead), p.depthWithin(most)), leastOfDefault), "front_depth_rows"
 }
 
 // headDepthCm is about how deep a front lets the head through, 0 where nobody's has to: the
-// girth of the band that is wanted less the back's edge is that of a half ellipse, or of the
-// three sides of a square; at most frontMostCm. A little more, since steps and whole stitches are shorter.
-func (p setting) headDepthCm() float64 {
+// girth of the band that is wanted less the back's edge and the straps is that of a half
+// ellipse, or of the three sides of a square; at most so deep. A little more, since steps and
+// whole stitches are shorter.
+func (p setting) headDepthCm(most float64) float64 {
 	head := p.in.head(p.st.SizeCm(p.width))
 	if head == nil {
 		return 0
@@ -66,8 +73,8 @@ func (p setting) headDepthCm() float64 {
 		a, b := across/2, depth
 		return math.Pi / 2 * (3*(a+b) - math.Sqrt((3*a+b)*(a+3*b))) // Ramanujan's
 	}
-	wanted := headSpare**head/fault.Or(p.in.StretchRatio, usualStretch) - edge(backShare*across)
-	low, high := 0.0, frontMostCm
+	wanted := headSpare**head/fault.Or(p.in.StretchRatio, usualStretch) - p.behindCm(edge)
+	low, high := 0.0, max(0, most)
 	for range 12 {
 		if half := (low + high) / 2; edge(half) < wanted {
 			low = half
@@ -86,14 +93,37 @@ func (p setting) backDepth(c *fault.Checks) (depth int, field string) {
 	if p.in.Shape == ShapeBoat {
 		return p.leastDepth(), "back_depth_rows"
 	}
-	width := p.st.SizeCm(p.neck)
-	return p.usualDepth(min(backShare*width, backMostCm)), "back_depth_rows"
+	if p.in.strap() > 0 {
+		return 0, "back_depth_rows"
+	}
+	return min(p.usualDepth(backShare*p.st.SizeCm(p.neck)), p.depthWithin(backMostCm)), "back_depth_rows"
 }
 
-// usualDepth is a default in rows.
-func (p setting) usualDepth(cm float64) int {
-	return min(max(p.rw.CountedEven(nil, &cm), p.leastDepth()), MaxDepthRows)
+// behindCm is about how long the edge of the back is, with the straps beside it.
+func (p setting) behindCm(edge func(depth float64) float64) float64 {
+	across := p.st.SizeCm(p.neck)
+	if p.in.strap() > 0 {
+		return across + 2*p.strapCm()
+	}
+	return edge(backShare * across)
 }
+
+// usualDepth is a default in rows, to the nearest even number.
+func (p setting) usualDepth(cm float64) int {
+	return min(max(p.rw.CountedEven(nil, new(max(0, cm))), p.leastDepth()), MaxDepthRows)
+}
+
+// depthWithin is the most rows, an even number, that are no deeper than so many cm.
+func (p setting) depthWithin(cm float64) int {
+	rows := p.usualDepth(cm)
+	if p.rw.SizeCm(rows) > cm+nearlyCm {
+		rows -= 2
+	}
+	return max(rows, p.leastDepth())
+}
+
+// nearlyCm is what a depth in cm may be off by the rounding of floats.
+const nearlyCm = 1e-9
 
 // givenDepth is the depth that was asked for, to an even number of rows; ok is false if
 // none was.

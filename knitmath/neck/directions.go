@@ -43,6 +43,9 @@ func (o Neckline) Directions() []string {
 		d = append(d, "Join each shoulder of the front to that of the back by a three-needle bind-off, or graft them: "+
 			report.CountOf(o.ShoulderStitches, "stitches")+" of each.")
 	}
+	if o.in.strap() > 0 {
+		d = append(d, o.strapWords())
+	}
 	return append(d, o.bandDirections()...)
 }
 
@@ -102,7 +105,7 @@ func (l *layout) endsWithNeck(r Row) bool {
 
 // sideName is a side as it is worn.
 func (l *layout) sideName(side int) string {
-	if (side == first) == (l.piece == "front") {
+	if (side == first) == l.isFront() {
 		return "left " + l.piece
 	}
 	return "right " + l.piece
@@ -191,9 +194,14 @@ func sideWords(side stitch.Side) string {
 
 // bandDirections say what is picked up, in the order in which it is met.
 func (o Neckline) bandDirections() []string {
-	s := "Band: with the shoulders joined and the right side facing, begin at the right shoulder, as worn, and pick up and knit "
+	joined, begins := "the shoulders joined", "at the right shoulder"
+	if o.in.strap() > 0 {
+		joined, begins = "the straps sewn in", "where the back meets the right strap"
+	}
+	s := "Band: with " + joined + " and the right side facing, begin " + begins + ", as worn, and pick up and knit "
 	names := map[SectionPlace]string{SectionPlaceBack: "across the back", SectionPlaceLeftFront: "down the left front",
-		SectionPlaceFrontCentre: "across the middle of the front", SectionPlaceRightFront: "up the right front"}
+		SectionPlaceFrontCentre: "across the middle of the front", SectionPlaceRightFront: "up the right front",
+		SectionPlaceLeftStrap: "of the left strap", SectionPlaceRightStrap: "of the right strap"}
 	for i, x := range o.sectionsThere() {
 		if i > 0 {
 			s += ", "

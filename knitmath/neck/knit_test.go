@@ -57,6 +57,12 @@ func drawn(seed uint64) Input {
 	if r.IntN(6) == 0 && in.FrontCentreStitches == nil {
 		in.FrontWidthStitches = new(*in.WidthStitches + r.IntN(9))
 	}
+	if r.IntN(4) == 0 && in.ShoulderMethod != ShoulderMethodShortRows {
+		in.StrapStitches = new(1 + r.IntN(24))
+	}
+	if len(in.ArmholeSteps) > 0 && r.IntN(2) == 0 {
+		in.FrontArmholeSteps = armholeDrawn(r, *in.ArmholeRows)
+	}
 	return in
 }
 

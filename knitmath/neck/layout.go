@@ -37,6 +37,9 @@ const (
 	second
 )
 
+// isFront reports whether the piece is the front, and not the back.
+func (l *layout) isFront() bool { return l.piece == "front" }
+
 // lastBindOff is the row in which a side's last shoulder stitches are bound off, or would
 // be.
 func (l *layout) lastBindOff(side int) int {

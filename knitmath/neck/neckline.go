@@ -66,6 +66,8 @@ const (
 	MaxHeadCm = 100.0
 	// MaxStretch is more than any edge of knitting gives.
 	MaxStretch = 3.0
+	// MaxStrapStitches is that of a sleeve of package armhole.
+	MaxStrapStitches = 260
 )
 
 // Input asks for a neckline. It mirrors PlanNecklineRequest.
@@ -99,6 +101,8 @@ type Input struct {
 	FrontWidthCm         *float64
 	ArmholeRows          *int
 	ArmholeSteps         []ArmholeStep
+	FrontArmholeSteps    []ArmholeStep
+	StrapStitches        *int
 	BandGauge            *gauge.Gauge
 	BandRule             *gauge.CountRule
 	HeadCm               *float64
@@ -169,6 +173,9 @@ const (
 	SectionPlaceLeftFront
 	SectionPlaceFrontCentre
 	SectionPlaceRightFront
+	// The ends of a saddle's straps: the left one is met after the back, the right one last.
+	SectionPlaceLeftStrap
+	SectionPlaceRightStrap
 )
 
 // A Section is the stitches picked up along one part of the neck.

@@ -2,6 +2,7 @@ package neck
 
 import (
 	"fmt"
+	"slices"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -29,12 +30,19 @@ func (o *Neckline) pickUp(p setting) error {
 	}
 	middle, live := centre(front)
 	behind, liveBehind := centre(back)
-	o.Sections = []Section{
-		{Place: SectionPlaceBack, WantedStitches: behind + 2*along(o.Back.EdgeCm), LiveStitches: liveBehind,
-			LengthCm: p.st.SizeCm(back.centre) + 2*o.Back.EdgeCm, EdgeRows: 2 * o.Back.DepthRows},
-		{Place: SectionPlaceLeftFront, WantedStitches: along(o.Front.EdgeCm), LengthCm: o.Front.EdgeCm, EdgeRows: o.Front.DepthRows},
-		{Place: SectionPlaceFrontCentre, WantedStitches: middle, LiveStitches: live, LengthCm: p.st.SizeCm(front.centre)},
-		{Place: SectionPlaceRightFront, WantedStitches: along(o.Front.EdgeCm), LengthCm: o.Front.EdgeCm, EdgeRows: o.Front.DepthRows},
+	side := func(place SectionPlace) Section {
+		return Section{Place: place, WantedStitches: along(o.Front.EdgeCm), LengthCm: o.Front.EdgeCm, EdgeRows: o.Front.DepthRows}
+	}
+	o.Sections = []Section{{Place: SectionPlaceBack, WantedStitches: behind + 2*along(o.Back.EdgeCm), LiveStitches: liveBehind,
+		LengthCm: p.st.SizeCm(back.centre) + 2*o.Back.EdgeCm, EdgeRows: 2 * o.Back.DepthRows}}
+	if p.in.strap() > 0 {
+		o.Sections = append(o.Sections, p.strapSection(SectionPlaceLeftStrap))
+	}
+	o.Sections = append(o.Sections, side(SectionPlaceLeftFront),
+		Section{Place: SectionPlaceFrontCentre, WantedStitches: middle, LiveStitches: live, LengthCm: p.st.SizeCm(front.centre)},
+		side(SectionPlaceRightFront))
+	if p.in.strap() > 0 {
+		o.Sections = append(o.Sections, p.strapSection(SectionPlaceRightStrap))
 	}
 	sum := 0
 	for i := range o.Sections {
@@ -58,11 +66,18 @@ func (o *Neckline) pickUp(p setting) error {
 	return nil
 }
 
+// section is the one at a place, which must be there.
+func (o *Neckline) section(place SectionPlace) *Section {
+	i := slices.IndexFunc(o.Sections, func(s Section) bool { return s.Place == place })
+	return &o.Sections[i]
+}
+
 // share adds stitches to the sections, or takes them, by their length: both sides of the
 // front as many, then the back. A front without sides shares with the back by its middle.
-// It says how many could not be taken.
+// What straps hold stays as it is. It says how many could not be taken.
 func (o *Neckline) share(n int) int {
-	back, left, middle, right := &o.Sections[0], &o.Sections[1], &o.Sections[2], &o.Sections[3]
+	back, left, middle, right := o.section(SectionPlaceBack), o.section(SectionPlaceLeftFront),
+		o.section(SectionPlaceFrontCentre), o.section(SectionPlaceRightFront)
 	if n == 0 {
 		return 0
 	}

@@ -32,6 +32,9 @@ func PlanNeckline(in Input) (Neckline, error) {
 	if err != nil {
 		return Neckline{}, err
 	}
+	if in.isBoatByDefault() && out.tooNarrow() {
+		out = out.widened()
+	}
 	out.Notices = append(out.Notices, out.senseNotices()...)
 	return out, nil
 }
@@ -141,7 +144,7 @@ func (l *layout) done(c *fault.Checks) *layout {
 	}
 	if l.lacking > 0 {
 		c.Infeasible(fmt.Sprintf("row %d of the %s has too few stitches for what goes at the armhole and at the neck", l.lacking, l.piece),
-			"armhole_steps")
+			l.stepsField())
 	}
 	return l
 }

@@ -30,6 +30,9 @@ const widthToBody = 2.5
 // A step more or less says nothing.
 const armholeShare, armholeSlack = 0.43 * 2 / 3, 2
 
+// tapeCm is by how much a band may be shorter than the head: a millimetre, which no tape tells.
+const tapeCm = 0.1
+
 // head is the head that has to go through a neck of that width across the shoulders, nil if
 // nobody's has.
 func (in Input) head(widthCm float64) *float64 {
@@ -46,17 +49,17 @@ func (in Input) head(widthCm float64) *float64 {
 func (o *Neckline) judge() {
 	o.HeadCm = o.in.head(o.WidthCm)
 	if o.HeadCm != nil {
-		o.GoesOverHead = new(o.StretchedCm >= *o.HeadCm)
+		o.GoesOverHead = new(o.StretchedCm >= *o.HeadCm-tapeCm)
 	}
 }
 
 // senseNotices are the remarks on a neck that counts right and that bodies are not like.
 func (o *Neckline) senseNotices() []report.Notice {
 	var list []report.Notice
-	if o.GoesOverHead != nil && !*o.GoesOverHead {
+	if o.tooNarrow() {
 		list = append(list, report.Notice{Reason: NeckBelowHead, Description: "the neck is " + o.in.DisplayUnit.Size(o.OpeningCm) +
 			" round and stretches to " + o.in.DisplayUnit.Size(o.StretchedCm) + ", which does not go over a head of " +
-			o.in.DisplayUnit.Size(*o.HeadCm) + "; " + o.remedies()})
+			o.in.DisplayUnit.Size(*o.HeadCm) + o.boatWords() + "; " + o.remedies()})
 	}
 	for _, l := range []*layout{o.Front.layout, o.Back.layout} {
 		if rows := max(0, l.firstSlope()); o.in.ArmholeRows == nil && o.rw.SizeCm(rows-armholeSlack) > armholeShare*o.WidthCm {
@@ -90,6 +93,9 @@ func depthField(rows *int, piece string) string {
 // remedies are what would let the head through, each asked of the planner.
 func (o *Neckline) remedies() string {
 	s := "it goes over with an opening"
+	if o.in.Shape == ShapeBoat { // which deeper in front is none
+		return s + o.widerNeck()
+	}
 	if o.Front.DepthRows+o.Back.DepthRows+o.NeckStitches > remedyMost {
 		return s
 	}
@@ -98,13 +104,19 @@ func (o *Neckline) remedies() string {
 	}); rows > 0 {
 		s += ", with a front " + report.CountOf(rows, "rows") + " deep (" + o.in.DisplayUnit.Size(o.rw.SizeCm(rows)) + ")"
 	}
-	if neck := o.enough(o.NeckStitches, o.WidthStitches, func(in *Input, n int) {
+	return s + o.widerNeck()
+}
+
+// widerNeck is a wider neck that would let the head through, if one does that is not too wide.
+func (o *Neckline) widerNeck() string {
+	neck := o.enough(o.NeckStitches, widestNeck(o.WidthStitches), func(in *Input, n int) {
 		in.WidthStitches, in.WidthCm, in.WidthRule = new(o.WidthStitches), nil, nil
 		in.ShoulderStitches, in.ShoulderCm, in.NeckStitches, in.NeckCm = nil, nil, &n, nil
-	}); neck > 0 {
-		s += ", or with a neck of " + report.CountOf(neck, "stitches")
+	})
+	if neck == 0 {
+		return ""
 	}
-	return s
+	return ", or with a neck of " + report.CountOf(neck, "stitches")
 }
 
 // remedySteps is how many counts are asked for a remedy: each time twice as far, then

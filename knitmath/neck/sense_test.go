@@ -193,7 +193,7 @@ func TestDefaultFrontLetsTheHeadThrough(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if !*out.GoesOverHead || out.Front.DepthCm > 7.5+2.0/3 {
+			if !*out.GoesOverHead || out.Front.DepthCm > 7.5 {
 				t.Errorf("%v cm: %s", width, out.Summary())
 			}
 		}

@@ -48,6 +48,7 @@ func slopeOf(c *fault.Checks, in Input, shoulder int, st, rw gauge.Density) slop
 		height, field = *in.ShoulderSlopeCm*rw.PerCm(), "shoulder_slope_cm"
 	case in.ShoulderSlopeDegrees != nil:
 		height, field = tan(*in.ShoulderSlopeDegrees)*cm*rw.PerCm(), "shoulder_slope_degrees"
+	case in.strap() > 0: // it is straight
 	default:
 		height, usual = min(usualSlopeCm, tan(usualSlopeMost)*cm)*rw.PerCm(), true
 	}

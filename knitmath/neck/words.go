@@ -27,8 +27,11 @@ func (o Neckline) Summary() string {
 	if n := o.Front.NeckStitches; n != o.NeckStitches {
 		s += ", of " + strconv.Itoa(n) + " in front,"
 	}
-	s += " between shoulders of " + strconv.Itoa(o.ShoulderStitches) + " (" + unit.Size(o.ShoulderCm) + "), " +
-		deep(o.Front, unit) + " in front and " + deep(o.Back, unit) + " behind. " +
+	s += " between shoulders of " + strconv.Itoa(o.ShoulderStitches) + " (" + unit.Size(o.ShoulderCm) + "), "
+	if n := o.in.strap(); n > 0 {
+		s += "with straps of " + strconv.Itoa(n) + " (" + unit.Size(o.Front.layout.strapCm()) + ") between front and back, "
+	}
+	s += deep(o.Front, unit) + " in front and " + deep(o.Back, unit) + " behind. " +
 		"Pick up " + report.CountOf(o.PickedUpStitches, "stitches") + " around it, " + unit.Size(o.OpeningCm) + " at rest"
 	if o.GoesOverHead == nil {
 		return s + "."

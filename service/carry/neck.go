@@ -50,6 +50,8 @@ func necklineIn(req *knitmathv1.PlanNecklineRequest) neck.Input {
 		FrontWidthCm:         req.FrontWidthCm,
 		ArmholeRows:          optional(req.ArmholeRows, countIn),
 		ArmholeSteps:         each(req.ArmholeSteps, armholeStepIn),
+		FrontArmholeSteps:    each(req.FrontArmholeSteps, armholeStepIn),
+		StrapStitches:        optional(req.StrapStitches, countIn),
 		BandGauge:            gaugeIn(req.BandGauge),
 		BandRule:             ruleIn(req.BandRule),
 		HeadCm:               req.HeadCm,

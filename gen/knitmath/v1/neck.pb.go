@@ -243,6 +243,10 @@ const (
 	NeckSectionPlace_NECK_SECTION_PLACE_FRONT_CENTRE NeckSectionPlace = 3
 	// Up the right front.
 	NeckSectionPlace_NECK_SECTION_PLACE_RIGHT_FRONT NeckSectionPlace = 4
+	// Along the end of a saddle's strap at the left shoulder, between back and left front.
+	NeckSectionPlace_NECK_SECTION_PLACE_LEFT_STRAP NeckSectionPlace = 5
+	// Along the end of the strap at the right shoulder, after the right front.
+	NeckSectionPlace_NECK_SECTION_PLACE_RIGHT_STRAP NeckSectionPlace = 6
 )
 
 // Enum value maps for NeckSectionPlace.
@@ -253,6 +257,8 @@ var (
 		2: "NECK_SECTION_PLACE_LEFT_FRONT",
 		3: "NECK_SECTION_PLACE_FRONT_CENTRE",
 		4: "NECK_SECTION_PLACE_RIGHT_FRONT",
+		5: "NECK_SECTION_PLACE_LEFT_STRAP",
+		6: "NECK_SECTION_PLACE_RIGHT_STRAP",
 	}
 	NeckSectionPlace_value = map[string]int32{
 		"NECK_SECTION_PLACE_UNSPECIFIED":  0,
@@ -260,6 +266,8 @@ var (
 		"NECK_SECTION_PLACE_LEFT_FRONT":   2,
 		"NECK_SECTION_PLACE_FRONT_CENTRE": 3,
 		"NECK_SECTION_PLACE_RIGHT_FRONT":  4,
+		"NECK_SECTION_PLACE_LEFT_STRAP":   5,
+		"NECK_SECTION_PLACE_RIGHT_STRAP":  6,
 	}
 )
 
@@ -300,7 +308,9 @@ type PlanNecklineRequest struct {
 	// The same in cm, 0.1 to 1,000; the nearest count that width_rule allows, halves up.
 	WidthCm *float64 `protobuf:"fixed64,4,opt,name=width_cm,json=widthCm,proto3,oneof" json:"width_cm,omitempty"`
 	// Stitches of the neck, 1 to 500, both even or both odd with the width, so that the
-	// shoulders are equal. Default a third of the width.
+	// shoulders are equal. Default a third of the width; of a boat neck the narrowest that goes
+	// over the head, a third of the width at least and two thirds at most, and a third where none
+	// does.
 	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// The same in cm, 0.1 to 1,000; the nearest count that neck_rule and equal shoulders allow,
 	// halves up.
@@ -316,13 +326,14 @@ type PlanNecklineRequest struct {
 	NeckRule *CountRule `protobuf:"bytes,10,opt,name=neck_rule,json=neckRule,proto3" json:"neck_rule,omitempty"`
 	// Depth of the front, 0 to 400 rows, from the end of the shoulder at the neck to the foot of
 	// the neck; to an even number, an odd one up. Default half the width of the neck, deeper
-	// if the head wants it, at most 7.5 cm; of a V what a stitch every 4th row at each edge takes, at most 23 cm unless even
-	// every 2nd row takes more; of a boat neck 0. Short rows at the shoulders take 2 at least.
+	// if the head wants it, from 4 rows to 7.5 cm; of a V what a stitch every 4th row at each edge takes,
+	// at most 23 cm unless even every 2nd row takes more; of a boat neck 0. Of what is left to the
+	// default half of a saddle's strap is taken off. Short rows at the shoulders take 2 at least.
 	FrontDepthRows *int32 `protobuf:"varint,11,opt,name=front_depth_rows,json=frontDepthRows,proto3,oneof" json:"front_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	FrontDepthCm *float64 `protobuf:"fixed64,12,opt,name=front_depth_cm,json=frontDepthCm,proto3,oneof" json:"front_depth_cm,omitempty"`
 	// Depth of the back, 0 to 400 rows, as in front. Default 0.15 of the width of the neck, at
-	// most 3.8 cm; of a boat neck 0.
+	// most 3.8 cm; of a boat neck 0, and between the straps of saddles.
 	BackDepthRows *int32 `protobuf:"varint,13,opt,name=back_depth_rows,json=backDepthRows,proto3,oneof" json:"back_depth_rows,omitempty"`
 	// The same in cm, 0 to 200; to the nearest even number of rows, halves up.
 	BackDepthCm *float64 `protobuf:"fixed64,14,opt,name=back_depth_cm,json=backDepthCm,proto3,oneof" json:"back_depth_cm,omitempty"`
@@ -337,13 +348,15 @@ type PlanNecklineRequest struct {
 	// held.
 	Centre NeckCentre `protobuf:"varint,17,opt,name=centre,proto3,enum=knitmath.v1.NeckCentre" json:"centre,omitempty"`
 	// How many rows the shoulder rises from the armhole to the neck, 0 to 200: one step every 2
-	// rows, an odd number up. 0 is no slope. Default 2.5 cm, and no steeper than 20 degrees.
+	// rows, an odd number up. 0 is no slope. Default 2.5 cm, and no steeper than 20 degrees; 0 along
+	// a saddle's strap.
 	ShoulderSlopeRows *int32 `protobuf:"varint,18,opt,name=shoulder_slope_rows,json=shoulderSlopeRows,proto3,oneof" json:"shoulder_slope_rows,omitempty"`
 	// The same in cm, 0 to 50.
 	ShoulderSlopeCm *float64 `protobuf:"fixed64,19,opt,name=shoulder_slope_cm,json=shoulderSlopeCm,proto3,oneof" json:"shoulder_slope_cm,omitempty"`
 	// The same as an angle, in degrees, 0 to 60.
 	ShoulderSlopeDegrees *float64 `protobuf:"fixed64,20,opt,name=shoulder_slope_degrees,json=shoulderSlopeDegrees,proto3,oneof" json:"shoulder_slope_degrees,omitempty"`
-	// How the shoulders slope. Default bound off in steps.
+	// How the shoulders slope. Default bound off in steps. Short rows are refused beside the
+	// strap of a saddle, to which the shoulders are sewn.
 	ShoulderMethod ShoulderMethod `protobuf:"varint,21,opt,name=shoulder_method,json=shoulderMethod,proto3,enum=knitmath.v1.ShoulderMethod" json:"shoulder_method,omitempty"`
 	// How short rows turn. Default wrap and turn; must be left out without short rows.
 	TurnMethod TurnMethod `protobuf:"varint,22,opt,name=turn_method,json=turnMethod,proto3,enum=knitmath.v1.TurnMethod" json:"turn_method,omitempty"`
@@ -383,10 +396,17 @@ type PlanNecklineRequest struct {
 	// are left above the armholes.
 	ArmholeRows *int32 `protobuf:"varint,35,opt,name=armhole_rows,json=armholeRows,proto3,oneof" json:"armhole_rows,omitempty"`
 	// What the armholes of back and front lose at each edge, in order, in right-side rows, at
-	// most 70 steps: steps of PlanArmhole. Those that lie beside the neck are written in its
+	// most 70 steps: steps of the back of PlanArmhole. Those that lie beside the neck are written in its
 	// rows, on the stitches that are there. Needs armhole_rows. Default none, as of a drop
 	// shoulder.
 	ArmholeSteps []*ArmholeStep `protobuf:"bytes,36,rep,name=armhole_steps,json=armholeSteps,proto3" json:"armhole_steps,omitempty"`
+	// Stitches of the strap of a saddle shoulder, 1 to 260: those that PlanArmhole places on hold
+	// for the neck. One strap lies between the shoulders of back and front at either side, and
+	// their stitches are the band's. Default none: the shoulders are joined to one another.
+	StrapStitches *int32 `protobuf:"varint,37,opt,name=strap_stitches,json=strapStitches,proto3,oneof" json:"strap_stitches,omitempty"`
+	// What the armholes of the front lose, as armhole_steps, where they are not those of the back:
+	// the front's steps of PlanArmhole. Needs armhole_rows. Default armhole_steps.
+	FrontArmholeSteps []*ArmholeStep `protobuf:"bytes,38,rep,name=front_armhole_steps,json=frontArmholeSteps,proto3" json:"front_armhole_steps,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
 	// left out is absent. A path that the answer does not have is refused. Default
@@ -669,6 +689,20 @@ func (x *PlanNecklineRequest) GetArmholeRows() int32 {
 func (x *PlanNecklineRequest) GetArmholeSteps() []*ArmholeStep {
 	if x != nil {
 		return x.ArmholeSteps
+	}
+	return nil
+}
+
+func (x *PlanNecklineRequest) GetStrapStitches() int32 {
+	if x != nil && x.StrapStitches != nil {
+		return *x.StrapStitches
+	}
+	return 0
+}
+
+func (x *PlanNecklineRequest) GetFrontArmholeSteps() []*ArmholeStep {
+	if x != nil {
+		return x.FrontArmholeSteps
 	}
 	return nil
 }
@@ -1122,7 +1156,8 @@ type PlanNecklineResponse struct {
 	Front *NeckPiece `protobuf:"bytes,15,opt,name=front,proto3" json:"front,omitempty"`
 	// The back.
 	Back *NeckPiece `protobuf:"bytes,16,opt,name=back,proto3" json:"back,omitempty"`
-	// What is picked up, section after section; those without stitches too.
+	// What is picked up, section after section; those without stitches too, but straps of
+	// saddles alone.
 	Sections []*NeckSection `protobuf:"bytes,17,rep,name=sections,proto3" json:"sections,omitempty"`
 	// All stitches of the band.
 	PickedUpStitches int32 `protobuf:"varint,18,opt,name=picked_up_stitches,json=pickedUpStitches,proto3" json:"picked_up_stitches,omitempty"`
@@ -1134,7 +1169,7 @@ type PlanNecklineResponse struct {
 	StretchedCm float64 `protobuf:"fixed64,21,opt,name=stretched_cm,json=stretchedCm,proto3" json:"stretched_cm,omitempty"`
 	// The head, in cm; absent for a toy.
 	HeadCm *float64 `protobuf:"fixed64,22,opt,name=head_cm,json=headCm,proto3,oneof" json:"head_cm,omitempty"`
-	// Whether the stretched band goes over it; absent for a toy.
+	// Whether the stretched band goes over it, or lacks a millimetre; absent for a toy.
 	GoesOverHead *bool `protobuf:"varint,23,opt,name=goes_over_head,json=goesOverHead,proto3,oneof" json:"goes_over_head,omitempty"`
 	// When asked for: the tops of front and back in cm, x from the middle, y from the foot of
 	// the deeper neck, both with the ends of their shoulders at one height: from the right
@@ -1342,7 +1377,7 @@ var File_knitmath_v1_neck_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/neck.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/armhole.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\x8b\x1b\n" +
+	"\x16knitmath/v1/neck.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x19knitmath/v1/armhole.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x1bknitmath/v1/short_row.proto\x1a\x18knitmath/v1/stitch.proto\"\xc2\x1c\n" +
 	"\x13PlanNecklineRequest\x123\n" +
 	"\x05gauge\x18\x01 \x01(\v2\x12.knitmath.v1.GaugeB\t\xe0A\x02\xbaH\x03\xc8\x01\x01R\x05gauge\x12W\n" +
 	"\x05shape\x18\x02 \x01(\x0e2\x1a.knitmath.v1.NecklineShapeB%\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x16\x1a\x14NECKLINE_SHAPE_ROUNDR\x05shape\x12;\n" +
@@ -1387,7 +1422,9 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\x14front_width_stitches\x18! \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\\\x18\x90N(\x01H\x14R\x12frontWidthStitches\x88\x01\x01\x12P\n" +
 	"\x0efront_width_cm\x18\" \x01(\x01B%\xe0A\x01\xbaH\x1f\x12\x1d@\x01I\x00\x00\x00\x00\x00\x00E@\x19\x00\x00\x00\x00\x00@\x8f@)\x9a\x99\x99\x99\x99\x99\xb9?H\x15R\ffrontWidthCm\x88\x01\x01\x127\n" +
 	"\farmhole_rows\x18# \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@:\x18\x8c\x01(\bH\x16R\varmholeRows\x88\x01\x01\x12Z\n" +
-	"\rarmhole_steps\x18$ \x03(\v2\x18.knitmath.v1.ArmholeStepB\x1b\xe0A\x01\xbaH\x05\x92\x01\x02\x10F\xaa\xe1\x18\farmhole_rowsR\farmholeSteps\x124\n" +
+	"\rarmhole_steps\x18$ \x03(\v2\x18.knitmath.v1.ArmholeStepB\x1b\xe0A\x01\xbaH\x05\x92\x01\x02\x10F\xaa\xe1\x18\farmhole_rowsR\farmholeSteps\x12;\n" +
+	"\x0estrap_stitches\x18% \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@\x11\x18\x84\x02(\x01H\x17R\rstrapStitches\x88\x01\x01\x12e\n" +
+	"\x13front_armhole_steps\x18& \x03(\v2\x18.knitmath.v1.ArmholeStepB\x1b\xe0A\x01\xbaH\x05\x92\x01\x02\x10F\xaa\xe1\x18\farmhole_rowsR\x11frontArmholeSteps\x124\n" +
 	"\x06fields\x18d \x03(\tB\x1c\xe0A\x01\xbaH\x16\x92\x01\x13\x102\"\x0fr\r\x18\xc8\x01\x92\x02\asummaryR\x06fields:\xa0\x02\xbaH\x9c\x02\"\x1a\n" +
 	"\x0ewidth_stitches\n" +
 	"\bwidth_cm\"\x18\n" +
@@ -1431,7 +1468,8 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\x0e_stretch_ratioB\x17\n" +
 	"\x15_front_width_stitchesB\x11\n" +
 	"\x0f_front_width_cmB\x0f\n" +
-	"\r_armhole_rows\"\xab\x01\n" +
+	"\r_armhole_rowsB\x11\n" +
+	"\x0f_strap_stitches\"\xab\x01\n" +
 	"\bNeckStep\x121\n" +
 	"\x15first_side_row_number\x18\x01 \x01(\x05R\x12firstSideRowNumber\x123\n" +
 	"\x16second_side_row_number\x18\x02 \x01(\x05R\x13secondSideRowNumber\x12\x1a\n" +
@@ -1522,13 +1560,15 @@ const file_knitmath_v1_neck_proto_rawDesc = "" +
 	"\x15NECK_PART_UNSPECIFIED\x10\x00\x12\x13\n" +
 	"\x0fNECK_PART_WHOLE\x10\x01\x12\x18\n" +
 	"\x14NECK_PART_FIRST_SIDE\x10\x02\x12\x19\n" +
-	"\x15NECK_PART_SECOND_SIDE\x10\x03*\xbf\x01\n" +
+	"\x15NECK_PART_SECOND_SIDE\x10\x03*\x86\x02\n" +
 	"\x10NeckSectionPlace\x12\"\n" +
 	"\x1eNECK_SECTION_PLACE_UNSPECIFIED\x10\x00\x12\x1b\n" +
 	"\x17NECK_SECTION_PLACE_BACK\x10\x01\x12!\n" +
 	"\x1dNECK_SECTION_PLACE_LEFT_FRONT\x10\x02\x12#\n" +
 	"\x1fNECK_SECTION_PLACE_FRONT_CENTRE\x10\x03\x12\"\n" +
-	"\x1eNECK_SECTION_PLACE_RIGHT_FRONT\x10\x042\x9e\x01\n" +
+	"\x1eNECK_SECTION_PLACE_RIGHT_FRONT\x10\x04\x12!\n" +
+	"\x1dNECK_SECTION_PLACE_LEFT_STRAP\x10\x05\x12\"\n" +
+	"\x1eNECK_SECTION_PLACE_RIGHT_STRAP\x10\x062\x9e\x01\n" +
 	"\vNeckService\x12\x8e\x01\n" +
 	"\fPlanNeckline\x12 .knitmath.v1.PlanNecklineRequest\x1a!.knitmath.v1.PlanNecklineResponse\"9\x82\xd3\xe4\x93\x023:\x01*Z\x17\x12\x15/v1/neck:planNeckline\"\x15/v1/neck:planNecklineB\xa2\x01\n" +
 	"\x17com.example.knitmath.v1P\x01Z/example.com/knitmath/gen/knitmath/v1;knitmathv1\xa2\x02\x03KNM\xaa\x02\x13Example.Knitmath.V1\xba\x02\tKnitmath_\xca\x02\x13Example\\Knitmath\\V1\xea\x02\x15Example::Knitmath::V1b\x06proto3"
@@ -1572,25 +1612,26 @@ var file_knitmath_v1_neck_proto_depIdxs = []int32{
 	12, // 9: knitmath.v1.PlanNecklineRequest.band_rule:type_name -> knitmath.v1.CountRule
 	15, // 10: knitmath.v1.PlanNecklineRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
 	16, // 11: knitmath.v1.PlanNecklineRequest.armhole_steps:type_name -> knitmath.v1.ArmholeStep
-	3,  // 12: knitmath.v1.NeckRow.part:type_name -> knitmath.v1.NeckPart
-	17, // 13: knitmath.v1.NeckRow.side:type_name -> knitmath.v1.Side
-	18, // 14: knitmath.v1.NeckRow.instruction:type_name -> knitmath.v1.Instruction
-	6,  // 15: knitmath.v1.NeckPiece.steps:type_name -> knitmath.v1.NeckStep
-	7,  // 16: knitmath.v1.NeckPiece.rows:type_name -> knitmath.v1.NeckRow
-	4,  // 17: knitmath.v1.NeckSection.place:type_name -> knitmath.v1.NeckSectionPlace
-	19, // 18: knitmath.v1.PlanNecklineResponse.notices:type_name -> knitmath.v1.Notice
-	20, // 19: knitmath.v1.PlanNecklineResponse.sources:type_name -> knitmath.v1.Source
-	8,  // 20: knitmath.v1.PlanNecklineResponse.front:type_name -> knitmath.v1.NeckPiece
-	8,  // 21: knitmath.v1.PlanNecklineResponse.back:type_name -> knitmath.v1.NeckPiece
-	9,  // 22: knitmath.v1.PlanNecklineResponse.sections:type_name -> knitmath.v1.NeckSection
-	21, // 23: knitmath.v1.PlanNecklineResponse.outline:type_name -> knitmath.v1.Outline
-	5,  // 24: knitmath.v1.NeckService.PlanNeckline:input_type -> knitmath.v1.PlanNecklineRequest
-	10, // 25: knitmath.v1.NeckService.PlanNeckline:output_type -> knitmath.v1.PlanNecklineResponse
-	25, // [25:26] is the sub-list for method output_type
-	24, // [24:25] is the sub-list for method input_type
-	24, // [24:24] is the sub-list for extension type_name
-	24, // [24:24] is the sub-list for extension extendee
-	0,  // [0:24] is the sub-list for field type_name
+	16, // 12: knitmath.v1.PlanNecklineRequest.front_armhole_steps:type_name -> knitmath.v1.ArmholeStep
+	3,  // 13: knitmath.v1.NeckRow.part:type_name -> knitmath.v1.NeckPart
+	17, // 14: knitmath.v1.NeckRow.side:type_name -> knitmath.v1.Side
+	18, // 15: knitmath.v1.NeckRow.instruction:type_name -> knitmath.v1.Instruction
+	6,  // 16: knitmath.v1.NeckPiece.steps:type_name -> knitmath.v1.NeckStep
+	7,  // 17: knitmath.v1.NeckPiece.rows:type_name -> knitmath.v1.NeckRow
+	4,  // 18: knitmath.v1.NeckSection.place:type_name -> knitmath.v1.NeckSectionPlace
+	19, // 19: knitmath.v1.PlanNecklineResponse.notices:type_name -> knitmath.v1.Notice
+	20, // 20: knitmath.v1.PlanNecklineResponse.sources:type_name -> knitmath.v1.Source
+	8,  // 21: knitmath.v1.PlanNecklineResponse.front:type_name -> knitmath.v1.NeckPiece
+	8,  // 22: knitmath.v1.PlanNecklineResponse.back:type_name -> knitmath.v1.NeckPiece
+	9,  // 23: knitmath.v1.PlanNecklineResponse.sections:type_name -> knitmath.v1.NeckSection
+	21, // 24: knitmath.v1.PlanNecklineResponse.outline:type_name -> knitmath.v1.Outline
+	5,  // 25: knitmath.v1.NeckService.PlanNeckline:input_type -> knitmath.v1.PlanNecklineRequest
+	10, // 26: knitmath.v1.NeckService.PlanNeckline:output_type -> knitmath.v1.PlanNecklineResponse
+	26, // [26:27] is the sub-list for method output_type
+	25, // [25:26] is the sub-list for method input_type
+	25, // [25:25] is the sub-list for extension type_name
+	25, // [25:25] is the sub-list for extension extendee
+	0,  // [0:25] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_neck_proto_init() }
