@@ -28,6 +28,8 @@ func (c *corrector) candidates(f *Finding) []candidate {
 			return append(work, claims...)
 		}
 		return append(claims, work...)
+	case ReasonRows:
+		return c.rowsTold(f, i)
 	case ReasonUnworked, ReasonMissing, ReasonUneven:
 		work := c.workEdits(f, i)
 		return slices.Insert(work, min(likely, len(work)), c.castOns(f, i)...)

@@ -38,6 +38,7 @@ type engine struct {
 	turns      []int16 // rows between two shapings, and the one that is shaped
 	seen       []bool  // lines that were worked in this size
 	held       []int64 // stitches put aside, in the order in which they were
+	rowsBefore []int32 // each line's first working, where rows are told; -1 for none yet
 }
 
 // allSizes is for a profile that is the same in all sizes.
@@ -50,6 +51,9 @@ func newEngine(p *Piece, start Start, w *Worked, found *findings) *engine {
 		seen: make([]bool, len(p.Lines))}
 	for i := range p.Lines {
 		e.facts[i] = factsOf(&p.Lines[i])
+	}
+	if len(p.rows) > 0 {
+		e.rowsBefore = make([]int32, len(p.Lines))
 	}
 	return e
 }

@@ -56,6 +56,7 @@ func (p *parser) read(text string) *Piece {
 	}
 	p.define()
 	p.tellPassed()
+	piece.rows = p.rowsClaims()
 	piece.found, piece.patterns, piece.looked = p.found, p.patterns, p.looked+len(p.tokens)
 	return piece
 }

@@ -19,6 +19,9 @@ const (
 	// is not what the row comes to; or the text casts on another count than the
 	// question says is on the needle. The difference is the claim less the count.
 	ReasonClaim report.Reason = "COUNT_DISAGREES"
+	// ReasonRows: the text tells another number of rows than are worked, there or since
+	// anything began from which they can be counted.
+	ReasonRows report.Reason = "ROWS_DISAGREE"
 	// ReasonSizes: a list has more or fewer numbers than there are sizes, or stands
 	// where it cannot be told what it counts.
 	ReasonSizes report.Reason = "SIZES_DISAGREE"

@@ -28,6 +28,7 @@ var whyCases = []struct {
 	{ReasonClaim, KindMistake, "k5 (6 sts)", 5, "1:5"},
 	{ReasonClaim, KindMistake, "kfb, k4 (2 sts inc)", 5, "1:10"},
 	{ReasonClaim, KindMistake, "CO 6 sts at beg of next 2 rows (20 sts)", 9, "1:33"}, // 9 + 12
+	{ReasonRows, KindMistake, "Knit 4 rows (6 rows)", 5, "1:14"},
 	{ReasonSizes, KindMistake, "k5 (-, 5 sts)", 5, "1:4"},
 	{ReasonSide, KindMistake, "Row 1 (RS): knit\nRow 2 (RS): knit", 5, "2:8"},
 	{ReasonRowNumber, KindMistake, "Row 1: knit\nRow 3: knit", 5, "2:5"},

@@ -57,6 +57,7 @@ type runner struct {
 	oneMore     int             // a row that leaves unworked what its binding off leaves on the right needle
 	astray      bool            // a mistake was found after which the count is not sure: the next claim tells it
 	uneven      *unevenCounts   // what an earlier repeat lacked, or had too many
+	told        rowsTold
 }
 
 // noLine is for no row worked yet.
@@ -67,6 +68,9 @@ func (e *engine) size(size int) {
 	e.written.forget()
 	clear(e.seen)
 	e.held = e.held[:0]
+	for i := range e.rowsBefore {
+		e.rowsBefore[i] = -1
+	}
 	r := &runner{engine: e, size: size, side: e.start.side(), round: e.start.inTheRound(), rule: -1, lastLine: noLine, first: true, noting: -1,
 		turnGap: -1, oneMore: -1}
 	r.sideGiven = e.start.Side != stitch.SideUnspecified
@@ -81,11 +85,15 @@ func (e *engine) size(size int) {
 			continue
 		}
 		if lines[i].numbered() {
+			r.beganRows(i)
 			i = r.block(i)
+			r.rowsCompared(i)
 			continue
 		}
 		before := r.rows
 		r.line(i)
+		r.beganAfter(&lines[i])
+		r.rowsCompared(i + 1)
 		if r.size == 0 && r.rows > before {
 			e.out.Lines[i].firstRow, e.out.Lines[i].lastRow = before+1, r.rows
 		}

@@ -11,6 +11,9 @@ func (r *runner) record(i int) {
 		return
 	}
 	r.seen[i], r.noting = true, i
+	if r.rowsBefore != nil {
+		r.rowsBefore[i] = int32(r.rows)
+	}
 	if r.size == 0 && r.piece.Lines[i].info.kind == lineRow {
 		c.firstRow, c.lastRow = r.rows+1, r.rows+1
 	}

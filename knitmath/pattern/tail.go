@@ -133,7 +133,7 @@ func (p *parser) tailTold(line *Line) {
 	switch {
 	case p.moreRows(info):
 	case p.rowsToldAt(p.next) != 0:
-		p.passTail(p.rowsToldAt(p.next))
+		p.next = p.rowsToldAt(p.next) // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenFor(info):
 	case info.kind == lineEven && info.counts != nil && p.asOnPart() != 0:
 		p.passTail(p.asOnPart())

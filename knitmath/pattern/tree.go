@@ -231,7 +231,8 @@ type Piece struct {
 	source   string
 	found    findings
 	patterns []defined
-	looked   int // tokens, as often as they were looked at
+	rows     []rowsClaim // in the order of the text
+	looked   int         // tokens, as often as they were looked at
 }
 
 // at is the number for a size, counted from 0.

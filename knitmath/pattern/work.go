@@ -67,6 +67,8 @@ type Worked struct {
 	runs   []RowRun
 	unsaid int // readings not listed
 	charge int // for all sizes
+
+	rowsMeant map[rowsSaid][]int // the counts of rows that may be told
 }
 
 // Work works a text in all its sizes. The work is in proportion to the rows

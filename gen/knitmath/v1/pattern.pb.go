@@ -545,6 +545,9 @@ type Finding struct {
 	//     before.
 	//   - COUNT_DISAGREES: the count claimed at the end of the row is another than
 	//     the one that is worked.
+	//   - ROWS_DISAGREE: the text tells another number of rows than are worked: "(28
+	//     rows)", "28 rows in all". It may count them from the cast-on, a heading, Row 1
+	//     of a set, stitches put aside or taken up, the sentence, or what it told before.
 	//   - SIZES_DISAGREE: a list has more or fewer numbers than there are sizes.
 	//   - SIDE_DISAGREES: the row is worked on the other side than its label says.
 	//   - ROW_NUMBER: a row number is out of order.

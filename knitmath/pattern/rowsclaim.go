@@ -1,0 +1,146 @@
+package pattern
+
+import (
+	"math/bits"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+// rowsClaim is a count of rows that the text tells beside what is worked: "(28 rows)", "28 (30,
+// 32) rows worked", "46 sts, 28 rows". It changes nothing, and is compared with what is worked.
+type rowsClaim struct {
+	line  int   // what is worked before it
+	rows  []int // one number, or one for each size; -1 for a size without one
+	inAll bool  // it may count from farther back than is known
+	at    span  // of the numbers and their "rows"
+}
+
+// rowsClaims are the counts of rows that a text tells. They are looked for when it has been read,
+// wherever a direction, a claim or a remark has passed over them.
+func (p *parser) rowsClaims() []rowsClaim {
+	var claims []rowsClaim
+	for i := 2; i < len(p.tokens)-1; i++ {
+		if p.tokens[i].kind != tokenNumber || p.tokens[i-1].kind == tokenNumber {
+			continue
+		}
+		end, inAll := p.rowsClaimEnd(i)
+		if end == 0 {
+			continue
+		}
+		line := p.workedBefore(i)
+		if line < 0 {
+			continue
+		}
+		p.forSizes, p.next = p.piece.Lines[line].info.forSizes, i
+		if p.forSizes == 0 || bits.OnesCount32(p.forSizes) == p.sizes {
+			p.forSizes = 0
+		}
+		rows, ok := p.toldNumbers(end)
+		if ok {
+			claims = append(claims, rowsClaim{line: line, rows: rows, inAll: inAll, at: p.tokens[i].to(p.tokens[end-1].span)})
+		}
+		i = end
+	}
+	return claims
+}
+
+// toldNumbers are the numbers of a count of rows; not ok where they are not as many as the sizes,
+// which has been said.
+func (p *parser) toldNumbers(end int) ([]int, bool) {
+	at := p.peek().span
+	var numbers []int
+	for i := p.next; i < end; i++ {
+		switch t := &p.tokens[i]; {
+		case t.kind == tokenNumber && t.number <= MaxNumber:
+			numbers = append(numbers, int(t.number))
+		case t.kind == tokenNumber:
+			return nil, false
+		case t.is("-") && p.tokens[i+1].kind != tokenNumber:
+			numbers = append(numbers, -1)
+		}
+	}
+	numbers = p.ofSomeSizes(numbers)
+	if len(numbers) != 1 && len(numbers) != p.sizes {
+		p.mistake(ReasonSizes, at.to(p.tokens[end-1].span), report.CountOf(len(numbers), "numbers")+" for "+report.CountOf(p.sizes, "sizes"))
+		return nil, false
+	}
+	return tidy(numbers), true
+}
+
+// rowsClaimEnd is the index after "28 (30, 32) rows" at token i, where it is told and not to be
+// worked; 0 if it is not. What stands before and behind it says which.
+func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
+	end, _ = p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].row() {
+		return 0, false
+	}
+	end++
+	behind, said := p.rowsDone(end)
+	before, total := p.beforeRowsClaim(i)
+	inAll = total || p.anyOf(end, behind, "all", "total", "altogether")
+	opened := p.tokens[before-1].is("(", "[")
+	stop := &p.tokens[behind]
+	closes := stop.is(")", "]") && !p.tokens[behind+1].is("times", "time", "x", "twice", "once") && p.tokens[behind+1].kind != tokenNumber
+	ends := closes || p.endsAt(behind) || stop.is(",", ";")
+	counted := p.tokens[before-1].is(",", ";") && p.tokens[before-2].stitches() // "46 sts, 28 rows"
+	switch {
+	case opened && closes, opened && stop.is(",", ";") && p.claimWords(behind+1), counted && (closes || p.endsAt(behind)):
+		return end, inAll
+	case said && ends && (p.endsAt(before-1) || p.tokens[before-1].is(",", ";")):
+		return end, inAll
+	}
+	return 0, false
+}
+
+// rowsDone is the index after "have been worked", "in all", "total" at token i, and whether
+// anything like it stands there.
+func (p *parser) rowsDone(i int) (end int, said bool) {
+	for p.tokens[i].is("have", "been", "are", "now", "so", "far", "in", "worked", "done", "complete", "completed", "all", "total", "made",
+		"altogether") {
+		said = said || !p.tokens[i].is("in")
+		i++
+	}
+	return i, said
+}
+
+// beforeRowsClaim is the index of the first word of "a total of", "making" before a count of rows
+// at token i, and whether it is of all rows.
+func (p *parser) beforeRowsClaim(i int) (begin int, total bool) {
+	for i > 2 && p.tokens[i-1].is("a", "total", "of", "making", "is", "this", "=", "for", "about") {
+		i--
+		total = total || p.tokens[i].is("total")
+	}
+	return i, total
+}
+
+// workedBefore is the line whose work a count of rows at token i is told of: the one that it stands
+// in, or the one that ends just before it; -1 if there is none.
+func (p *parser) workedBefore(i int) int {
+	at := p.tokens[i].span
+	line := p.piece.lineAt(at)
+	for line >= 0 {
+		switch info := &p.piece.Lines[line].info; {
+		case info.kind == linePassed && !info.heading && info.at.start+1 >= at.start: // the line is this count alone
+			line--
+			continue
+		case info.defined, info.at.end < at.start && p.wordBetween(info.at.end, i):
+			return -1
+		}
+		switch p.piece.Lines[line].info.kind {
+		case lineRow, lineEven, linePlain, lineRepeat, lineShape, lineAgain:
+			return line
+		}
+		return -1
+	}
+	return -1
+}
+
+// wordBetween reports whether a word stands between a place of the text and token i.
+func (p *parser) wordBetween(end int32, i int) bool {
+	for i--; i >= 0 && p.tokens[i].start >= end; i-- {
+		if p.tokens[i].kind == tokenWord {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,104 @@
+package pattern
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// rowsForms are ways to tell a count of rows beside a repeat that ends with so many stitches;
+// common practice.
+var rowsForms = []string{
+	"Rep Rows 1 and 2 %s more times (%s rows). %s sts.",
+	"Rep Rows 1 and 2 %s more times [%s rows]. %s sts.",
+	"Rep Rows 1 and 2 %s more times (%s rows worked). %s sts.",
+	"Rep Rows 1 and 2 %s more times (a total of %s rows). %s sts.",
+	"Rep Rows 1 and 2 %s more times (%s rows in all). %s sts.",
+	"Rep Rows 1 and 2 %s more times, %s rows in all. %s sts.",
+	"Rep Rows 1 and 2 %s more times, ending with Row 2 (%s rows). %s sts.",
+	"Rep last 2 rows %s more times (%s rows). %s sts.",
+	"Rep Rows 1 and 2 %s more times. (%[3]s sts, %[2]s rows)",
+	"Rep Rows 1 and 2 %s more times. %[3]s sts, %[2]s rows.",
+	"Rep Rows 1 and 2 %s more times. %[3]s sts; %[2]s rows worked.",
+	"Rep Rows 1 and 2 %s more times. %[3]s sts. %[2]s rows have been worked.",
+	"Rep Rows 1 and 2 %s more times. %[3]s sts (%[2]s rows).",
+}
+
+// TestRowsToldAreCompared: after a cast-on, 4 rows, a heading and a set of 2 rows that is repeated
+// n more times, 2n rows are worked in the repeat, 2n + 2 with the set, 2n + 6 since the cast-on.
+// Any other number is found, once and at its place, and the number that is likeliest is offered.
+func TestRowsToldAreCompared(t *testing.T) {
+	for _, form := range rowsForms {
+		for n := 2; n < 9; n++ {
+			for told := 1; told <= 2*n+9; told++ {
+				text := "CO 60 sts.\nKnit 4 rows.\nSLEEVE\nRow 1 (RS): K1, k2tog, k to end. 59 sts.\nRow 2: Purl.\n" +
+					fmt.Sprintf(form, strconv.Itoa(n), strconv.Itoa(told), strconv.Itoa(59-n))
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+				if err != nil {
+					t.Fatal(err)
+				}
+				if slices.Contains([]int{2 * n, 2*n + 2, 2*n + 6}, told) {
+					if !out.Agrees {
+						t.Errorf("%q: %s", form, said(&out))
+					}
+					continue
+				}
+				if out.mistakes != 1 || out.questions > 0 || !slices.ContainsFunc(out.Findings, func(f Finding) bool {
+					return f.Reason == ReasonRows && f.LineNumber == 6 && strings.HasPrefix(f.Text, strconv.Itoa(told)+" ") && len(f.Corrections) > 0
+				}) {
+					t.Errorf("%d rows told, %d more times, %q: %s", told, n, form, said(&out))
+				}
+			}
+		}
+	}
+}
+
+// TestRowsToldOfSizes: each size has its number, and what is wrong in one is said of that one and
+// put right there.
+func TestRowsToldOfSizes(t *testing.T) {
+	// The heel flap of a sock: 2 rows, and 13 (14, 15) times more are 28 (30, 32).
+	const right = "CO 56 (60, 64) sts.\nKnit 10 rows.\nHeel flap\nRow 1 (RS): *Sl 1, k1; rep from * to end.\nRow 2: Sl 1, p to end.\n" +
+		"Rep Rows 1 and 2 13 (14, 15) more times. 56 (60, 64) sts; 28 (30, 32) rows worked."
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: right})
+	if err != nil || !out.Agrees {
+		t.Fatalf("%v, %s", err, said(&out))
+	}
+	for size, n := range []string{"28", "30", "32"} {
+		for _, put := range []string{"27", "29", "31", "23", "82", "14"} {
+			wrong := strings.Replace(right, n, put, 1)
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: wrong})
+			if err != nil {
+				t.Fatal(err)
+			}
+			k := slices.IndexFunc(out.Findings, func(f Finding) bool { return f.Reason == ReasonRows })
+			if out.mistakes != 1 || k < 0 || !slices.Equal(out.Findings[k].SizeNumbers, []int{size + 1}) {
+				t.Errorf("%s for %s: %s", put, n, said(&out))
+				continue
+			}
+			if c := out.Findings[k].Corrections; len(c) == 0 || corrected(t, wrong, c[0]) != right {
+				t.Errorf("%s for %s: offered is %+v", put, n, c)
+			}
+		}
+	}
+}
+
+// TestRowsNotTold: numbers of rows that are worked, are a label's, are of a pattern or of a
+// picture are no count of what was worked before them.
+func TestRowsNotTold(t *testing.T) {
+	for _, text := range []string{
+		"Moss rib (4 sts, 6 rows)\n\nCO 40 sts.\nKnit 4 rows.",
+		"CO 40 sts.\nKnit 4 rows.\nChart B (8 sts, 12 rows)\nKnit 2 rows.",
+		"CO 40 sts.\nKnit 4 rows, purl 2 rows, knit 4 rows (10 rows).",
+		"CO 40 sts.\nKnit every row until 10 rows have been worked.",
+		"CO 40 sts.\nRow 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 until 10 rows have been worked in all.",
+		"CO 40 sts.\nWork even until piece measures 10 cm.\nRow 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 4 more times (40 rows in all).",
+		"CO 40 sts.\nRows 1-6: Knit (6 rows).\nKnit 4 rows (10 rows).",
+	} {
+		if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil ||
+			slices.ContainsFunc(out.Findings, func(f Finding) bool { return f.Reason == ReasonRows }) {
+			t.Errorf("%q: %v, %s", text, err, said(&out))
+		}
+	}
+}

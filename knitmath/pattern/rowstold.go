@@ -1,0 +1,159 @@
+package pattern
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/knitmath/knitmath/report"
+)
+
+// rowsTold is from where the rows that a text tells may be counted. A designer counts them from
+// the cast-on, from a heading, from where stitches were put aside or taken up, from Row 1 of a set,
+// from the sentence, or from the count told before; which of them is not said.
+type rowsTold struct {
+	next     int     // the claim that is compared next
+	begins   []int32 // rows that were worked before each of them
+	sureFrom int     // of rows before it some were not counted
+	unsure   bool    // there are such rows
+}
+
+// beganRows notes where a set of numbered rows begins.
+func (r *runner) beganRows(i int) {
+	if r.rowsBefore != nil && r.piece.Lines[i].info.ranges[0].first == 1 {
+		r.told.begins = append(r.told.begins, int32(r.rows))
+	}
+}
+
+// beganAfter notes that something began with a line, or that its rows could not all be counted.
+func (r *runner) beganAfter(l *Line) {
+	if r.rowsBefore == nil {
+		return
+	}
+	switch l.info.kind {
+	case lineUnread:
+		r.told.sureFrom, r.told.unsure = r.rows, true
+	case linePassed:
+		if l.info.heading {
+			r.told.begins = append(r.told.begins, int32(r.rows))
+		}
+	case lineCastOn, lineHold, lineTake, linePickUp, lineJoin:
+		r.told.begins = append(r.told.begins, int32(r.rows))
+	}
+	if l.info.open || !r.known {
+		r.told.sureFrom, r.told.unsure = r.rows, true
+	}
+}
+
+// rowsCompared compares the rows that are told of lines before one with those that were worked.
+func (r *runner) rowsCompared(before int) {
+	claims := r.piece.rows
+	for ; r.told.next < len(claims) && claims[r.told.next].line < before; r.told.next++ {
+		if c := &claims[r.told.next]; r.piece.Lines[c.line].info.isFor(r.size) && !r.stopped {
+			r.compareRows(c)
+		}
+	}
+}
+
+// rowsSaid is a count of rows that is told, in a size.
+type rowsSaid struct {
+	at   int32
+	size int
+}
+
+func (r *runner) compareRows(c *rowsClaim) {
+	own, after := r.rowsOf(c.line)
+	told := at(c.rows, r.size)
+	if told < 0 || own < 0 || after-own < r.told.sureFrom || r.piece.Lines[c.line].info.open || !r.known {
+		return
+	}
+	counts := r.rowCounts(c.line, own, after)
+	if r.out.rowsMeant == nil {
+		r.out.rowsMeant = map[rowsSaid][]int{}
+	}
+	r.out.rowsMeant[rowsSaid{c.at.start, r.size}] = counts
+	r.told.begins = append(r.told.begins, int32(after))
+	if slices.Contains(counts, told) || c.inAll && r.told.unsure || !r.wanted(ReasonRows, c.at) {
+		return
+	}
+	text := report.CountOf(own, "rows") + " " + areWorked(own) + " here"
+	if n := max(nearestCount(counts, told), counts[min(1, len(counts)-1)]); n > own {
+		text += ", " + strconv.Itoa(n) + " with those before"
+	}
+	r.fault(KindMistake, ReasonRows, c.at, 0, text+", not "+strconv.Itoa(told))
+}
+
+// rowsOf is how many rows a line worked, and how many were worked after it; -1 where it was not
+// worked.
+func (r *runner) rowsOf(line int) (own, after int) {
+	l, before := &r.piece.Lines[line], int(r.rowsBefore[line])
+	switch {
+	case before < 0:
+		return -1, -1
+	case l.numbered():
+		for k := line; k >= 0 && r.piece.Lines[k].info.at.start == l.info.at.start; k-- { // "Rows 3-28: Rep Rows 1 and 2"
+			own += labelRows(&r.piece.Lines[k].info, r.size)
+			before = min(before, int(r.rowsBefore[k]))
+		}
+		return own, before + own
+	}
+	after = r.rows
+	for k := line + 1; k < len(r.piece.Lines); k++ {
+		if n := int(r.rowsBefore[k]); n >= 0 {
+			after = n // a later line of the same sentence
+			break
+		}
+	}
+	return after - before, after
+}
+
+// rowCounts are the numbers of rows that may be told of a line.
+func (r *runner) rowCounts(line, own, after int) []int {
+	counts := []int{own}
+	info := &r.piece.Lines[line].info
+	if info.kind == lineRepeat && !info.afresh {
+		switch { // with the rows that it repeats
+		case info.lines != nil:
+			counts = append(counts, own+len(info.lines))
+		case info.ranges != nil:
+			counts = append(counts, own+labelRows(info, r.size))
+		default:
+			counts = append(counts, own+info.last)
+		}
+	}
+	if len(info.ranges) > 0 && r.piece.Lines[line].numbered() {
+		_, last := info.rangeIn(info.ranges[len(info.ranges)-1], r.size)
+		counts = append(counts, last)
+	}
+	for k := line; k >= 0 && r.piece.Lines[k].info.ownLine == info.ownLine; k-- {
+		if n := int(r.rowsBefore[k]); n >= r.told.sureFrom {
+			counts = append(counts, after-n)
+		}
+	}
+	if !r.told.unsure {
+		counts = append(counts, after)
+	}
+	for _, n := range r.told.begins {
+		if int(n) >= r.told.sureFrom {
+			counts = append(counts, after-int(n))
+		}
+	}
+	return counts
+}
+
+// nearestCount is the number of a list that differs least from another, the first of several.
+func nearestCount(numbers []int, to int) int {
+	best := numbers[0]
+	for _, n := range numbers {
+		if max(n-to, to-n) < max(best-to, to-best) {
+			best = n
+		}
+	}
+	return best
+}
+
+func areWorked(n int) string {
+	if n == 1 {
+		return "is worked"
+	}
+	return "are worked"
+}
