@@ -128,63 +128,78 @@ func (p *parser) passing(line *Line) bool {
 	from := p.peek().span
 	first := p.peek()
 	p.next++
+	ok := true
 	switch first.text {
 	case "pm":
-		if p.onlyRows {
-			return false
-		}
-		if p.accept("after") || p.peek().is("every", "each") {
-			p.accept("every", "each")
-			p.accept("the")
-			if p.number() != nil {
-				p.accept("st", "sts", "stitches")
-			}
-		}
+		ok = p.markersPlaced()
 	case "turn", "do":
-		if !p.turnWords(first, line) {
-			return false
-		}
-	case "pull", "undo", "unpick":
-	case "place", "replace", "remove", "slip", "sl":
-		if first.text == "remove" && p.scrapYarn() {
-			break
-		}
-		if !p.marker() {
-			return false
-		}
-		if first.is("place") && (p.acceptAny(eitherSide)) {
-			p.accept("the")
-			centre := p.accept("centre", "center", "central", "middle")
-			n := p.number()
-			if p.accept("st", "sts", "stitch", "stitches"); n == nil {
-				n = one
-			}
-			if centre && p.clauseEnds() {
-				line.info.centre = without(n)
-			}
+		ok = p.turnWords(first, line)
+	case "remove":
+		ok = p.scrapYarn() || p.marker()
+	case "place", "replace", "slip", "sl":
+		if ok = p.marker(); ok && first.is("place") {
+			p.besideCentre(line)
 		}
 	case "divide", "distribute", "arrange":
-		if p.arranged(line) {
-			break
-		}
-		p.accept("rem", "remaining")
-		if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck", "shoulders") {
-			p.accept("the")
-			p.next++
-			if !p.endsAt(p.next) && !p.peek().is(":") { // the rows after it say how
-				return false
-			}
-		}
-		p.number()
-		p.accept("sts", "stitches")
-		p.accept("evenly")
-		p.accept("over", "onto", "on", "among", "between", "across", "evenly")
-		p.accept("over", "onto", "on", "among", "between", "across")
-		p.number()
+		ok = p.arranged(line) || p.dividing()
+	}
+	if !ok {
+		return false
 	}
 	line.info.fastens = first.text == "fasten" && p.peek().is("off")
 	line.info.kind = linePassed
 	p.passed(from.to(p.last()))
+	return true
+}
+
+// markersPlaced passes over what follows "pm": "after every 12 sts".
+func (p *parser) markersPlaced() bool {
+	if p.onlyRows {
+		return false
+	}
+	if p.accept("after") || p.peek().is("every", "each") {
+		p.accept("every", "each")
+		p.accept("the")
+		if p.number() != nil {
+			p.accept("st", "sts", "stitches")
+		}
+	}
+	return true
+}
+
+// besideCentre reads "on either side of centre 3 sts" after markers that are placed.
+func (p *parser) besideCentre(line *Line) {
+	if !p.acceptAny(eitherSide) {
+		return
+	}
+	p.accept("the")
+	centre := p.accept("centre", "center", "central", "middle")
+	n := p.number()
+	if p.accept("st", "sts", "stitch", "stitches"); n == nil {
+		n = one
+	}
+	if centre && p.clauseEnds() {
+		line.info.centre = without(n)
+	}
+}
+
+// dividing passes over "the 48 sts evenly over 3 needles", and not over "for the front", of
+// which the rows after it say how.
+func (p *parser) dividing() bool {
+	p.accept("rem", "remaining")
+	if p.accept("for", "into") && p.peek().is("the", "front", "back", "neck", "shoulders") {
+		p.accept("the")
+		p.next++
+		if !p.endsAt(p.next) && !p.peek().is(":") {
+			return false
+		}
+	}
+	p.number()
+	p.accept("sts", "stitches")
+	p.accept("evenly")
+	p.accept("over", "onto", "on", "among", "between", "across", "evenly")
+	p.accept("over", "onto", "on", "among", "between", "across")
+	p.number()
 	return true
 }
 
@@ -255,27 +270,18 @@ func (p *parser) joining(line *Line) bool {
 	from := p.peek().span
 	p.next++
 	end := p.sentenceEnd(p.next)
-	round := false
 	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
-		if p.tokens[i-1].is("to", "onto") && p.takingRest(line, i) {
+		if !p.tokens[i-1].is("to", "onto") {
+			continue
+		}
+		if p.takingRest(line, i) {
 			return true
 		}
-		if n := p.heldSts(i); n != 0 && p.tokens[i-1].is("to", "onto") {
+		if p.heldSts(i) != 0 {
 			return p.taking(line, i)
 		}
-		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && (p.tokens[i-1].is("in", "the", "a") ||
-			p.tokens[i-1].is("into")) {
-			round = true
-		}
 	}
-	if p.clauseEnds() {
-		round = true // "CO 60 sts and join."
-	}
-	if p.peek().is("to") && p.ahead(1).is("work", "knit", "form", "begin") {
-		round = true
-	}
-	line.info.kind = linePassed
-	if round {
+	if p.joinsRound(end) {
 		line.info.kind = lineJoin
 		p.accept("to")
 		p.accept("work", "knit", "form")
@@ -287,6 +293,7 @@ func (p *parser) joining(line *Line) bool {
 		return true
 	}
 	// "Join A at beg of rnd": yarn.
+	line.info.kind = linePassed
 	for p.peek().kind == tokenWord && !p.clauseEnds() {
 		if p.peek().is("at", "in", "to", "for", "with", "on") {
 			break
@@ -295,6 +302,20 @@ func (p *parser) joining(line *Line) bool {
 	}
 	p.passed(from.to(p.last()))
 	return true
+}
+
+// joinsRound reports whether "join" in a sentence that goes on to a token closes a round: "CO 60
+// sts and join.", "join, to work in the round".
+func (p *parser) joinsRound(end int) bool {
+	if p.clauseEnds() || p.peek().is("to") && p.ahead(1).is("work", "knit", "form", "begin") {
+		return true
+	}
+	for i := p.next; i < end && !p.tokens[i].is(",", ";"); i++ {
+		if p.tokens[i].is("rnd", "round", "rnds", "rounds", "circle", "ring") && p.tokens[i-1].is("in", "the", "a", "into") {
+			return true
+		}
+	}
+	return false
 }
 
 func sideText(s stitch.Side) string {

@@ -19,7 +19,7 @@ type evenWork struct {
 // Leaf lace twice".
 func (p *parser) even(line *Line) bool {
 	info := &line.info
-	if stop := p.asFollows(p.next, p.sentenceEnd(p.next)); stop != 0 && !p.onlyRows && !p.anyNumber(p.next, stop) {
+	if p.rowsFollow() {
 		return false
 	}
 	w := evenWork{verb: p.peek(), from: p.peek().span}
@@ -27,14 +27,13 @@ func (p *parser) even(line *Line) bool {
 	if w.verb.is("work", "cont", "continue", "knit", "keep") {
 		p.next = p.partNamed(p.next)
 	}
-	w.even = w.verb.is("rib")
 	if end := p.colourGoesOn(&w); end != 0 {
 		p.next = end
 		info.kind = linePassed
 		p.passed(w.from.to(p.last()))
 		return true
 	}
-	if w.verb.is("rib") {
+	if w.even = w.verb.is("rib"); w.even {
 		p.fabricBracket()
 	}
 	if w.verb.is("rib", "patt") && p.stitchesNext() {
@@ -45,10 +44,22 @@ func (p *parser) even(line *Line) bool {
 			return true
 		}
 	}
+	return p.evenRows(line, &w)
+}
+
+// rowsFollow reports whether "work as follows:" comes next, after which the rows are written.
+func (p *parser) rowsFollow() bool {
+	stop := p.asFollows(p.next, p.sentenceEnd(p.next))
+	return stop != 0 && !p.onlyRows && !p.anyNumber(p.next, stop)
+}
+
+// evenRows makes rows of what was said of them. It reports whether that was enough.
+func (p *parser) evenRows(line *Line, w *evenWork) bool {
+	info := &line.info
 	switch {
 	case w.listed:
 		return p.listedRows(line)
-	case p.peek().is("to", "until", "across", "around") && !w.counted, !p.evenSaid(&w):
+	case p.peek().is("to", "until", "across", "around") && !w.counted, !p.evenSaid(w):
 		return false
 	case w.plainlyCounted() && p.soAsBefore(info):
 		return true
@@ -122,31 +133,35 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 	case p.fabricPart(w, info):
 		p.ribSpelled()
 		return true
-	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w):
-		return true
-	case p.evenCount(w, info):
-		return true
-	case p.evenLength(w), p.evenTurns(w, info):
+	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w), p.evenTurns(w, info):
 		return true
 	case p.onTheseStitches(info):
 		w.setUp = true
-		return true
-	case t.is("until", "till") && !w.counted && p.untilChartRow(info):
-		w.counted, w.even = true, true
-		return true
-	case t.is("until", "till") && !w.counted && p.untilWorked(info):
-		w.counted, w.even = info.counts != nil, true
 		return true
 	case t.is("(") && w.length && p.bracketMeasure():
 		return true
 	case w.counted && !w.even && p.inThatWay(info):
 		return true
-	case t.is("for", "until", "to", "till") && p.measureAhead(p.next+1):
+	}
+	return p.evenUntil(w, info)
+}
+
+// evenUntil reads until when rows are worked even: a row of a chart, so many rows worked, or
+// a length.
+func (p *parser) evenUntil(w *evenWork, info *lineInfo) bool {
+	until := !w.counted && p.peek().is("until", "till")
+	switch {
+	case until && p.untilChartRow(info):
+		w.counted, w.even = true, true
+	case until && p.untilWorked(info):
+		w.counted, w.even = info.counts != nil, true
+	case p.peek().is("for", "until", "to", "till") && p.measureAhead(p.next+1):
 		w.length = true
 		p.openLength()
-		return true
+	default:
+		return false
 	}
-	return false
+	return true
 }
 
 // evenLength reads a length, "5 cm".

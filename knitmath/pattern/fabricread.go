@@ -37,30 +37,45 @@ func (p *parser) fabricPart(w *evenWork, info *lineInfo) bool {
 	if i == p.next || !p.peek().is("in", "of") || !p.tokens[i-1].is("in", "of", "the") {
 		return false
 	}
-	// "in Leaf Lace pattern", "of the Leaf Chart": asked, if the text has no such rows.
+	name := p.unknownFabric(i)
+	if name < 0 {
+		return false
+	}
+	p.unknownRows(i, name, w, info)
+	return true
+}
+
+// unknownFabric is the index of the word that makes a name at token i that of a stitch pattern,
+// "Leaf Lace pattern", "Leaf Chart"; below 0 if none does.
+func (p *parser) unknownFabric(i int) int {
 	for n := i; n < i+6; n++ {
 		t := &p.tokens[min(n, len(p.tokens)-1)]
-		if t.is("pattern", "patt", "pat", "chart", "st", "stitch", "lace") && n > i || t.is("chart") {
-			if n+1 < len(p.tokens) && p.tokens[n+1].is("a", "b", "c", "d", "1", "2") {
-				n++
-			}
-			p.next = n + 1
-			if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 && p.tokens[n].is("chart") {
-				p.next++
-			}
-			if p.chartRepeat(info) {
-				w.even = true
-				return true
-			}
-			p.ask(ReasonUnread, p.tokens[i].span.to(p.last()), "the rows of this are not in the text: does the count stay the same?")
-			info.kind = lineUnread
-			return true
+		if t.is("chart") || n > i && t.is("pattern", "patt", "pat", "st", "stitch", "lace") {
+			return n
 		}
 		if t.kind != tokenWord || p.notation(t.text) && !t.is("m", "lace") {
-			return false
+			return -1
 		}
 	}
-	return false
+	return -1
+}
+
+// unknownRows passes over the name of a stitch pattern, which ends with the token name or with
+// its letter, and asks about it, if the text has no such rows.
+func (p *parser) unknownRows(i, name int, w *evenWork, info *lineInfo) {
+	if p.tokens[name+1].is("a", "b", "c", "d", "1", "2") {
+		name++
+	}
+	p.next = name + 1
+	if t := p.peek(); t.kind == tokenWord && len(t.text) == 1 && p.tokens[name].is("chart") {
+		p.next++
+	}
+	if p.chartRepeat(info) {
+		w.even = true
+		return
+	}
+	p.ask(ReasonUnread, p.tokens[i].span.to(p.last()), "the rows of this are not in the text: does the count stay the same?")
+	info.kind = lineUnread
 }
 
 // fabricBracket passes over what a fabric is, "(k1 tbl, p1)", or what it is called.

@@ -28,8 +28,7 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 		p.looked++
 		t := &p.tokens[i]
 		switch {
-		case t.is("and", "&", ",") && (p.tokens[i+1].is(everyWords...) || p.tokens[i+1].is("and", "ws", "rs", "alt")),
-			t.is(everyWords...) && !p.tokens[i+1].is("sts"):
+		case p.ruleAt(i):
 			from := i
 			for p.tokens[i].is("and", "&", ",") || ruleWord(&p.tokens[i]) {
 				i++
@@ -44,24 +43,48 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 			i = end
 		case p.sideOf(i) != stitch.SideUnspecified:
 			p.noteSide(p.sideOf(i), info)
-			if i++; p.tokens[i].is("side") {
-				i++
-			}
-			if p.tokens[i].is("facing") {
-				i++
-			}
+			i = p.sideEnd(i)
 		case t.row() && i > 0 && p.tokens[i-1].kind == tokenWord:
 			i++
-		case t.is("/") && p.sideOf(i+1) != stitch.SideUnspecified:
-			i++
-		case t.is("-") && (p.tokens[i+1].is("rs", "ws")) && p.tokens[i+2].is(":", "-"):
-			i++
-		case t.is("-") && p.tokens[i+1].is("-") && p.tokens[i+2].is("rs", "ws") && p.tokens[i+3].is(":", "-", "."):
-			i += 2
 		default:
-			return p.labelName(i)
+			marks := p.marksBeforeSide(i)
+			if marks == 0 {
+				return p.labelName(i)
+			}
+			i += marks
 		}
 	}
+}
+
+// ruleAt reports whether a rule stands at token i, "and all WS rows", "every foll row".
+func (p *parser) ruleAt(i int) bool {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	return t.is(everyWords...) && !then.is("sts") ||
+		t.is("and", "&", ",") && (then.is(everyWords...) || then.is("and", "ws", "rs", "alt"))
+}
+
+// sideEnd is the index after "RS", "right side facing" at token i.
+func (p *parser) sideEnd(i int) int {
+	if i++; p.tokens[i].is("side") {
+		i++
+	}
+	if p.tokens[i].is("facing") {
+		i++
+	}
+	return i
+}
+
+// marksBeforeSide is how many strokes or dashes part a label from its side at token i, "Row 1 /
+// RS", "Row 1 - RS:"; 0 if there are none.
+func (p *parser) marksBeforeSide(i int) int {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	switch {
+	case t.is("/") && p.sideOf(i+1) != stitch.SideUnspecified, t.is("-") && then.is("rs", "ws") && p.tokens[i+2].is(":", "-"):
+		return 1
+	case t.is("-") && then.is("-") && p.tokens[i+2].is("rs", "ws") && p.tokens[i+3].is(":", "-", "."):
+		return 2
+	}
+	return 0
 }
 
 // labelName passes over a name between the number of a row and its colon: "Row 7

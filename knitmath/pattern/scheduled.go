@@ -4,34 +4,47 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// scheduleAhead reports whether it is said on which rows something is done: "every
 // 4th row", "on next and foll 6 alt rows", "5th and every foll 6th row".
 func (p *parser) scheduleAhead() bool {
 	i := p.next
 	for p.tokens[i].is("on", "in", "at", "of", "the", "then", "and", ",", "work", "for") {
 		i++
 	}
-	switch t := &p.tokens[i]; {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	switch {
 	case t.is("every", "each"):
-		if p.tokens[i+1].is("of") {
-			return p.tokens[i+2].is("next") || p.tokens[i+2].is("the") && p.tokens[i+3].is("next", "foll", "following")
-		}
-		return p.tokens[i+1].row() || p.tokens[i+1].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
-			p.nthAhead(i+1) || p.rowsEvery(i+1) || p.plainRowAt(i+1)
+		return p.everyRowAt(i + 1)
 	case t.is("next"):
-		end, _ := p.sizedEnd(i + 1)
-		return p.tokens[i+1].row() || p.tokens[i+1].is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || end != 0 ||
-			p.nthAhead(i+1)
+		return then.row() || then.is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || p.rowsOfNumberAt(i+1)
 	case t.is("foll", "following", "alt", "alternate"):
-		end, _ := p.sizedEnd(i + 1)
-		return end != 0 || p.nthAhead(i+1) || p.tokens[i+1].is("alt", "rs", "ws", "every") || p.tokens[i+1].row()
+		return then.row() || then.is("alt", "rs", "ws", "every") || p.rowsOfNumberAt(i+1)
 	case t.is("this"):
-		return p.tokens[i+1].row() || p.tokens[i+1].is("and")
-	case p.nthAhead(i):
-		for n := i; n < i+30 && n < len(p.tokens) && !p.endsAt(n); n++ {
-			if p.tokens[n].row() {
-				return true
-			}
+		return then.row() || then.is("and")
+	}
+	return p.nthAhead(i) && p.rowInClause(i)
+}
+
+// everyRowAt reports whether rows stand at token i after "every": "row", "RS row", "4 rows",
+// "of the next 5 rows".
+func (p *parser) everyRowAt(i int) bool {
+	if p.tokens[i].is("of") {
+		return p.tokens[i+1].is("next") || p.tokens[i+1].is("the") && p.tokens[i+2].is("next", "foll", "following")
+	}
+	return p.tokens[i].row() || p.tokens[i].is("foll", "following", "rs", "ws", "right", "wrong", "other", "alt", "alternate") ||
+		p.nthAhead(i) || p.rowsEvery(i) || p.plainRowAt(i)
+}
+
+// rowsOfNumberAt reports whether a number or an interval stands at token i after "next" or "foll".
+func (p *parser) rowsOfNumberAt(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 || p.nthAhead(i)
+}
+
+// rowInClause reports whether "row" stands in the clause from token i on.
+func (p *parser) rowInClause(i int) bool {
+	for n := i; n < min(i+30, len(p.tokens)) && !p.endsAt(n); n++ {
+		if p.tokens[n].row() {
+			return true
 		}
 	}
 	return false
@@ -43,48 +56,58 @@ func (p *parser) rowsEvery(i int) bool {
 	return end != 0 && p.tokens[end].row()
 }
 
-// scheduled reads on which rows something is done, one stretch after the other. It is
-// false, and has said why, when it does not know how often.
+// scheduled reads on which rows something is done, one stretch after the other. Where it does
+// not know how often, it has said why.
 func (p *parser) scheduled(info *lineInfo) bool {
 	info.kind = lineShape
 	for {
 		from, found := p.peek().span, len(p.found.list)
-		if p.onListed(info) {
-			return true
-		}
-		s, ok := p.stretchOfRows(info.hidden == nil && len(info.parts) == 0)
-		ok = ok && p.spaced(&s, from)
-		if !ok && len(p.found.list) > found {
-			info.kind = lineUnread // it has been said why
-			return true
-		}
-		if ok && s.times == nil && s.until == nil {
-			p.ofRowsBefore(&s)
-		}
-		if !ok || s.times == nil && s.until == nil {
-			if ok {
-				for !p.clauseEnds() {
-					p.next++
-				}
-			}
-			p.ask(ReasonUnread, from.to(p.last()), "how many times?")
-			info.kind = lineUnread
-			return true
-		}
-		info.parts = append(info.parts, s)
-		save := p.next
-		p.accept(",", ";")
-		p.accept("and")
-		then := p.accept("then")
-		if info.hidden != nil && (p.acceptAny(bothEnds) || p.acceptAny(oneEnd)) { // the same places as before
-			p.accept("of")
-			p.accept("the")
-		}
-		if save == p.next || !then && !p.peek().is("on", "every", "foll", "next", "following") || !p.scheduleAhead() {
-			p.next = save
+		if p.onListed(info) || !p.scheduledStretch(info, from, found) || !p.stretchAfter(info) {
 			return true
 		}
 	}
+}
+
+// scheduledStretch reads one stretch that begins at a place, before which so much was found.
+// Where it cannot, it has said why.
+func (p *parser) scheduledStretch(info *lineInfo, from span, found int) bool {
+	s, ok := p.stretchOfRows(info.hidden == nil && len(info.parts) == 0)
+	switch ok = ok && p.spaced(&s, from); {
+	case !ok && len(p.found.list) > found:
+		info.kind = lineUnread // it has been said why
+		return false
+	case !ok:
+		p.ask(ReasonUnread, from.to(p.last()), "how many times?")
+		info.kind = lineUnread
+		return false
+	}
+	if s.times == nil && s.until == nil {
+		p.ofRowsBefore(&s)
+	}
+	if s.times == nil && s.until == nil {
+		p.askTimes(info, from)
+		return false
+	}
+	info.parts = append(info.parts, s)
+	return true
+}
+
+// stretchAfter goes on to the next stretch, ", then on every foll 6th row", which may name the
+// same places once more; it reports whether there is one.
+func (p *parser) stretchAfter(info *lineInfo) bool {
+	save := p.next
+	p.accept(",", ";")
+	p.accept("and")
+	then := p.accept("then")
+	if info.hidden != nil && (p.acceptAny(bothEnds) || p.acceptAny(oneEnd)) {
+		p.accept("of")
+		p.accept("the")
+	}
+	if save == p.next || !then && !p.peek().is("on", "every", "foll", "next", "following") || !p.scheduleAhead() {
+		p.next = save
+		return false
+	}
+	return true
 }
 
 // ofRowsBefore takes the rows of a change that is made "at the same time" from the rows that

@@ -67,22 +67,10 @@ func (p *parser) wording(w *wording) bool {
 		p.fromChart()
 	}
 	w.step = Step{Operation: w.op, Name: w.name, takes: w.takes, leaves: w.leaves, Manner: w.manner}
-	if p.nextFew() && w.counted() {
-		p.next++
-		p.accept("the", "these", "next", "all")
+	if w.counted() && !p.numberOf(w) {
+		return false
 	}
-	if w.numbers == nil && w.counted() && p.oneStitch() {
-		w.numbers = one
-	}
-	if w.numbers == nil && w.counted() && p.numberAhead() {
-		if w.numbers = p.number(); w.numbers == nil {
-			return false
-		}
-	}
-	counted := p.peek().stitches() || p.last1().text != "sts" && p.last1().kind == tokenWord
-	if w.op == stitch.PickUp && w.numbers != nil && !p.onlyRows && counted { // so many, wherever they come from
-		w.step.Operation, w.step.Name, w.step.takes, w.step.leaves = 0, pickedUp, 0, 1
-	}
+	p.pickedUpAnywhere(w)
 	if w.numbers != nil {
 		if w.numbers, ok = p.noun(&w.step, without(w.numbers)); !ok {
 			return false
@@ -98,6 +86,35 @@ func (p *parser) wording(w *wording) bool {
 		p.reading(w.from.to(p.last()), w.reading)
 	}
 	return true
+}
+
+// numberOf reads the number of what is worked, "5", "next 5", "the first st", where it was not
+// written with the abbreviation. It is false if a number cannot be read.
+func (p *parser) numberOf(w *wording) bool {
+	if p.nextFew() {
+		p.next++
+		p.accept("the", "these", "next", "all")
+	}
+	switch {
+	case w.numbers != nil:
+	case p.oneStitch():
+		w.numbers = one
+	case p.numberAhead():
+		w.numbers = p.number()
+		return w.numbers != nil
+	}
+	return true
+}
+
+// pickedUpAnywhere makes a number of stitches that are picked up so many, wherever they come
+// from.
+func (p *parser) pickedUpAnywhere(w *wording) {
+	if w.op != stitch.PickUp || w.numbers == nil || p.onlyRows {
+		return
+	}
+	if last := p.last1(); p.peek().stitches() || last.text != "sts" && last.kind == tokenWord {
+		w.step.Operation, w.step.Name, w.step.takes, w.step.leaves = 0, pickedUp, 0, 1
+	}
 }
 
 // nextFew reports whether "next", of "k next 5 sts", stands before a number.
@@ -187,16 +204,15 @@ func (p *parser) timesStep(w *wording, u extent, at span) (Step, bool) {
 // end of a row of which it is all, or one stitch.
 func (p *parser) onceStep(w *wording) Step {
 	s := w.step
-	wholeRow := (w.spelledOut() || w.alone) && w.counted() && s.Operation != stitch.Slip
 	switch {
-	case w.numbers == nil && (s.Operation == stitch.KFB || s.Operation == stitch.PFB) && p.tokens[max(p.next-2, 0)].is("every", "each"):
-		s.RemainingStitches = []int{0} // "inc in every st"
 	case w.numbers != nil:
 		s.Times = w.doubled(w.numbers)
 		for p.morePickedUp(&s) {
 			s.at = w.from.to(p.last())
 		}
-	case wholeRow && p.rowEnds():
+	case p.inEachStitch(w):
+		s.RemainingStitches = []int{0}
+	case p.wholeRowOf(w):
 		s.RemainingStitches = []int{0}
 		if !w.spelledOut() {
 			p.reading(s.at, "alone in its row: to the end of it")
@@ -208,6 +224,16 @@ func (p *parser) onceStep(w *wording) Step {
 		}
 	}
 	return s
+}
+
+// inEachStitch reports whether "inc in every st" has been read.
+func (p *parser) inEachStitch(w *wording) bool {
+	return (w.step.Operation == stitch.KFB || w.step.Operation == stitch.PFB) && p.tokens[max(p.next-2, 0)].is("every", "each")
+}
+
+// wholeRowOf reports whether a stitch without a number is all that its row has.
+func (p *parser) wholeRowOf(w *wording) bool {
+	return (w.spelledOut() || w.alone) && w.counted() && w.step.Operation != stitch.Slip && p.rowEnds()
 }
 
 // doubled are the workings of what is several by its name, such as yo2.
@@ -227,31 +253,34 @@ func (p *parser) rowEnds() bool {
 	if end := p.remarkEnd(p.next); end != 0 && p.endsAt(end) { // "Knit (13 rnds)."
 		return true
 	}
-	t := p.peek()
-	if t.is(",") && p.ahead(1).is("do") && p.ahead(2).is("not") { // "Knit, do not bind off"
-		return true
-	}
 	if p.turnEnds(p.next) || p.markerLast(p.next) {
 		return true
 	}
-	if t.is(",", ";") && (p.numberedAt(p.next+1) || p.ahead(1).is("then") && p.ahead(2).is("rep", "repeat") && p.inside == 0) {
+	t := p.peek()
+	switch {
+	case t.is(",", ";") && p.rowEndsAtComma():
 		return true
-	}
-	if t.is(".") {
-		p.next++
-		claims := p.claimAhead()
-		p.next--
-		if claims {
-			return true
-		}
-		t = p.ahead(1)
-		if t.kind == tokenWord {
-			save := p.next
-			p.next++
-			starts := p.startsLine()
-			p.next = save
-			return starts
-		}
+	case t.is("."):
+		return p.rowEndsAtStop()
 	}
 	return t.kind == tokenEnd || t.kind == tokenNewline || p.claimAhead() || p.meanwhileAt(p.next)
+}
+
+// rowEndsAtComma reports whether what follows a comma or a semicolon is no more of the row:
+// "Knit, do not bind off", "Knit, then rep ...", or a row with its number.
+func (p *parser) rowEndsAtComma() bool {
+	then, after := p.ahead(1), p.ahead(2)
+	return p.numberedAt(p.next+1) || then.is("do") && after.is("not") && p.peek().is(",") ||
+		then.is("then") && after.is("rep", "repeat") && p.inside == 0
+}
+
+// rowEndsAtStop reports whether the full stop that comes next is the end of the row: after it a
+// count, another row, a direction or a new line begins.
+func (p *parser) rowEndsAtStop() bool {
+	save := p.next
+	p.next++
+	t := p.peek()
+	ends := p.claimAhead() || t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenWord && p.startsLine()
+	p.next = save
+	return ends
 }
