@@ -32,13 +32,9 @@ func (p *parser) castingOn(line *Line) bool {
 	if number == 0 {
 		return false
 	}
-	info.adds = p.turnedBefore(p.next)
-	for i := p.next; i < number; i++ {
-		info.adds = info.adds || p.tokens[i].is("another", "additional")
-	}
+	info.adds = p.turnedBefore(p.next) || p.anyOf(p.next, number, "another", "additional")
 	end, _ := p.sizedEnd(number)
-	more := p.tokens[end].is("more", "additional", "further")
-	if more {
+	if p.tokens[end].is("more", "additional", "further") {
 		info.adds = true
 		end++
 	}
@@ -52,8 +48,7 @@ func (p *parser) castingOn(line *Line) bool {
 		info.kind = lineBeginning
 		return p.edges(line)
 	}
-	if !named && (p.began || p.onlyRows || !p.endsAt(end) && !p.tokens[end].is("and", ",", "loosely", "using", "with", "for")) ||
-		p.rowGoesOn(end) || p.began && p.rowGoesOn(p.whereCastOn(end)) {
+	if !named && !p.castOnUnnamed(end) || p.rowGoesOn(end) || p.began && p.rowGoesOn(p.whereCastOn(end)) {
 		return false
 	}
 	from := p.peek().span
@@ -61,20 +56,32 @@ func (p *parser) castingOn(line *Line) bool {
 	if p.led.factor == 1 && p.ledEdges(line) {
 		return true
 	}
+	p.castOnCount(info, from)
+	return true
+}
+
+// castOnUnnamed reports whether a number without "sts", which ends at a token, is that of the
+// cast-on with which a piece begins: "CO 96 and join".
+func (p *parser) castOnUnnamed(end int) bool {
+	return !p.began && !p.onlyRows && (p.endsAt(end) || p.tokens[end].is("and", ",", "loosely", "using", "with", "for"))
+}
+
+// castOnCount reads how many stitches are cast on, and where.
+func (p *parser) castOnCount(info *lineInfo, from span) {
 	n := p.number()
 	if n == nil {
 		info.kind = lineUnread
-		return true
+		return
 	}
 	p.accept("more", "additional", "further")
 	p.accept("st", "sts", "stitch", "stitches")
 	info.kind, info.counts = lineCastOn, without(n)
 	if p.led.factor == 2 && p.ledShaped(info, from, info.counts, 1) {
-		return true
+		return
 	}
 	p.castAtEnds(info, from)
 	if info.kind != lineCastOn {
-		return true
+		return
 	}
 	if needles := p.onEachOf(); needles > 0 {
 		info.counts = p.timesEach(info.counts, needles)
@@ -83,7 +90,6 @@ func (p *parser) castingOn(line *Line) bool {
 	}
 	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
-	return true
 }
 
 // multipleOf reads "(multiple of 6 sts plus 2)" after a number of stitches.

@@ -44,32 +44,18 @@ func (p *parser) wholeSaid(i int) wholeOf {
 // wholeHeld compares stitches that are put aside with those that they are said to be all of,
 // and is how many they are.
 func (r *runner) wholeHeld(l *Line, n int64) int64 {
-	total := r.now.total()
-	if l.info.whole == wholeNone || l.info.counts == nil || n > total {
+	total, whole := r.now.total(), l.info.whole
+	if whole == wholeNone || l.info.counts == nil || n > total || whole == wholeOther && r.aside == 0 {
 		return n
 	}
-	there := []int64{total}
-	switch {
-	case l.info.whole == wholeOther && r.aside == 0:
-		return n
-	case l.info.whole == wholeOther:
-		there = []int64{r.aside}
-	case r.aside > 0:
-		there = []int64{r.aside, total}
-	}
-	if r.now.behind > 0 && l.info.whole != wholeAll { // left by a turn
-		there = append([]int64{r.now.behind}, there...)
-		if l.info.whole == wholeThese {
-			there = append(there, r.now.left)
-		}
-	}
-	if r.other != nil && r.other.total() == n && !slices.Contains(there, n) && r.resolved(l, n) {
+	there := r.wholeCounts(whole)
+	if slices.Contains(there, n) || whole == wholeThese && n == r.broughtLast {
 		return n
 	}
-	if slices.Contains(there, n) || l.info.whole == wholeThese && n == r.broughtLast {
+	if r.other != nil && r.other.total() == n && r.resolved(l, n) {
 		return n
 	}
-	if l.info.whole == wholeThese && r.lastLine >= 0 && int64(r.out.Lines[r.lastLine].LeftStitches[r.size]) == n {
+	if whole == wholeThese && r.lastLine >= 0 && int64(r.out.Lines[r.lastLine].LeftStitches[r.size]) == n {
 		return n // those that the last row has worked
 	}
 	text := "there are " + stitches(int(there[0])) + ", not " + strconv.Itoa(int(n))
@@ -81,4 +67,23 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-there[0]), text)
 	}
 	return there[0]
+}
+
+// wholeCounts are how many all of them may be, what is likeliest first: those aside, those on
+// the needle, and those that a turn has left.
+func (r *runner) wholeCounts(whole wholeOf) []int64 {
+	there := []int64{r.now.total()}
+	switch {
+	case whole == wholeOther:
+		there = []int64{r.aside}
+	case r.aside > 0:
+		there = []int64{r.aside, r.now.total()}
+	}
+	if r.now.behind > 0 && whole != wholeAll { // left by a turn
+		there = append([]int64{r.now.behind}, there...)
+		if whole == wholeThese {
+			there = append(there, r.now.left)
+		}
+	}
+	return there
 }

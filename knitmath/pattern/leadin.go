@@ -58,20 +58,18 @@ func (p *parser) leadStitches(end int, info *lineInfo) {
 	}
 }
 
-// leadEnd is the index after a lead-in at token i, 0 if there is none. It ends with
 // its comma, or before the verb.
 func (p *parser) leadEnd(i int) int {
-	t := &p.tokens[i]
 	if !p.leadsIn(i) {
 		return 0
 	}
-	with := t.is("with", "using", "on", "holding", "from", "by")
+	with := p.tokens[i].is("with", "using", "on", "holding", "from", "by")
 	skip := false // "beg with a k row": the stitch after "with" is none that is worked here
-	for n := i + 1; n < i+28 && n < len(p.tokens); n++ {
+	for n := i + 1; n < i+28; n++ {
 		t := &p.tokens[n]
 		switch {
 		case t.is(","):
-			if n+1 < len(p.tokens) && (p.verbAt(n+1) || leadIns[p.tokens[n+1].text]) {
+			if p.verbAt(n+1) || leadIns[p.tokens[n+1].text] {
 				return n + 1
 			}
 		case t.is("[", "(") && p.startsItem(n+1) || t.kind == tokenStar:
@@ -86,11 +84,23 @@ func (p *parser) leadEnd(i int) int {
 		case skip && p.tokens[n-1].is("with", "a", "an", "the", "from", "with rs") && !t.is("a", "an", "the"):
 			skip = false
 		case t.kind == tokenNewline, p.castingNamed(n):
-		case p.verbAt(n) && (with || p.tokens[n-1].is("row", "rnd", "row)")) && !(with && n == i+1 && t.is(worksWith...)):
+		case p.verbOfLead(i, n, with):
 			return n
 		}
 	}
 	return 0
+}
+
+// verbOfLead reports whether the verb that a lead-in at token i stands before is token n: after
+// "with" any, but for those that may be its noun, else only one after a row.
+func (p *parser) verbOfLead(i, n int, with bool) bool {
+	if !p.verbAt(n) {
+		return false
+	}
+	if with {
+		return n > i+1 || !p.tokens[n].is(worksWith...)
+	}
+	return p.tokens[n-1].is("row", "rnd", "row)")
 }
 
 // castingNamed reports whether "cast on" at token n is a way of casting on, "a provisional cast on and

@@ -27,26 +27,44 @@ func (p *parser) listEnd(i int) (end, n int) {
 		return 0, 0
 	}
 	dashed := false
-	for i = p.unbroken(i + 1); ; i = p.unbroken(i + 1) {
+	for i = p.unbroken(i + 1); p.tokens[i].ofList(); i = p.unbroken(i + 1) {
 		p.looked++
-		t := &p.tokens[i]
-		if _, written := t.written(); t.kind != tokenNumber && !written && (t.kind != tokenMark || t.text != "-") {
-			return 0, 0
-		}
 		n++
 		i = p.unbroken(i + 1)
-		switch t = &p.tokens[i]; {
+		switch t := &p.tokens[i]; {
 		case t.kind == tokenMark && t.text == closer:
 			if next := &p.tokens[i+1]; dashed && !next.stitches() && !next.row() {
 				return 0, 0
 			}
 			return i + 1, n
-		case t.is("-", "/") && p.tokens[i+1].kind == tokenNumber && p.tokens[i-1].kind == tokenNumber && p.sizes != 1:
+		case t.partsList():
+		case p.dashInList(i):
 			dashed = true
-		case t.kind != tokenMark || t.text != "," && t.text != ":" && t.text != ";":
+		default:
 			return 0, 0
 		}
 	}
+	p.looked++
+	return 0, 0
+}
+
+// ofList reports whether a token is a number of a list, or the dash that stands for none.
+func (t *token) ofList() bool {
+	if t.kind == tokenWord {
+		_, ok := t.written()
+		return ok
+	}
+	return t.kind == tokenNumber || t.kind == tokenMark && t.text == "-"
+}
+
+// partsList reports whether a token parts the numbers of a list.
+func (t *token) partsList() bool {
+	return t.kind == tokenMark && (t.text == "," || t.text == ":" || t.text == ";")
+}
+
+// dashInList reports whether the token between two numbers is a dash or a stroke, as in "(80-88-96)".
+func (p *parser) dashInList(i int) bool {
+	return p.sizes != 1 && p.tokens[i].is("-", "/") && p.tokens[i+1].kind == tokenNumber && p.tokens[i-1].kind == tokenNumber
 }
 
 // unbroken is the first token from i on that is no line break.
@@ -108,50 +126,68 @@ func (p *parser) sizedMore(i, n int) (int, int) {
 // sizesIn guesses the number of sizes: the one that most lists of numbers have,
 // among those that follow a number or stand where one is due; 1 if there is none.
 func (p *parser) sizesIn() int {
-	var votes [MaxSizes + 1]int
-	single := false // a count of stitches of one size came before
+	var v sizeVotes
 	for i := 1; i < len(p.tokens); i++ {
-		t := &p.tokens[i]
-		if t.kind == tokenNumber {
-			if end, n := p.sizedEnd(i); n > 1 && p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto") {
-				i = end // "18-36-18 on three needles"
-			} else if n > 1 && p.partsByDash(i) {
-				i = end - 1
-			} else if n > 1 {
-				votes[min(n, MaxSizes)] += 2
-				i = end - 1
-			} else {
-				single = single || end != 0 && p.tokens[end].stitches()
-			}
-			continue
+		if p.tokens[i].kind == tokenNumber {
+			i = p.voteNumber(&v, i)
+		} else {
+			i = p.voteList(&v, i)
 		}
-		end, n := p.listEnd(i)
-		if end == 0 {
-			continue
-		}
-		if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
-			if n == 1 && single && p.endsAt(end) { // "k1 (26)": the count after the row
-				i = end - 1
-				continue
-			}
-			end, n = p.sizedMore(i, 1)
-			votes[min(n, MaxSizes)]++
-		}
-		if n > 1 {
-			votes[min(n, MaxSizes)]++
-		}
-		i = end - 1
 	}
 	if n := p.sizesNamed(); n > 1 {
-		votes[n] += 3
+		v.votes[n] += 3
 	}
 	best := 1
 	for n := 2; n <= MaxSizes; n++ {
-		if votes[n] > 0 && (best == 1 || votes[n] >= votes[best]) {
+		if v.votes[n] > 0 && (best == 1 || v.votes[n] >= v.votes[best]) {
 			best = n
 		}
 	}
 	return best
+}
+
+// sizeVotes are how much speaks for each number of sizes.
+type sizeVotes struct {
+	votes  [MaxSizes + 1]int
+	single bool // a count of stitches of one size came before
+}
+
+func (v *sizeVotes) give(sizes, weight int) { v.votes[min(sizes, MaxSizes)] += weight }
+
+// voteNumber lets a number at token i vote, "80 (88, 96)", and is the last token that belongs
+// to it. How stitches lie on needles, "18-36-18 on three needles", says nothing of sizes.
+func (p *parser) voteNumber(v *sizeVotes, i int) int {
+	end, n := p.sizedEnd(i)
+	switch {
+	case n <= 1:
+		v.single = v.single || end != 0 && p.tokens[end].stitches()
+		return i
+	case p.tokens[i+1].is("-") && p.tokens[end].is("on", "onto"):
+		return end
+	case !p.partsByDash(i):
+		v.give(n, 2)
+	}
+	return end - 1
+}
+
+// voteList lets a list at token i vote that follows no number, "(88, 96)" or the rest of "k5 (6,
+// 7)", and is the last token that belongs to it.
+func (p *parser) voteList(v *sizeVotes, i int) int {
+	end, n := p.listEnd(i)
+	if end == 0 {
+		return i
+	}
+	if _, _, _, ok := split(p.tokens[i-1].text); ok && p.tokens[i-1].kind == tokenWord {
+		if n == 1 && v.single && p.endsAt(end) { // "k1 (26)": the count after the row
+			return end - 1
+		}
+		end, n = p.sizedMore(i, 1)
+		v.give(n, 1)
+	}
+	if n > 1 {
+		v.give(n, 1)
+	}
+	return end - 1
 }
 
 // partsByDash reports whether the chain at token i tells how stitches lie, and no sizes: "40 sts:

@@ -59,22 +59,34 @@ func (p *parser) remarkEnd(i int) int {
 		case t.kind == tokenEnd || t.kind == tokenStar || t.kind == tokenNewline && t.number > 1:
 			return 0
 		case t.kind == tokenNumber:
-			if end, _ := p.sizedEnd(i + n); end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") ||
-				p.notation(p.tokens[i+n-1].text) && p.tokens[i+n-1].kind == tokenWord {
+			if p.countInRemark(i, n) {
 				return 0
 			}
-		case p.countSpoilt(i + n):
-			return 0
-		case t.kind != tokenWord:
-		case alarming(t.text) && !t.is("dec", "inc"), p.alarmingStitch(i+n, i+1, false), p.notation(t.text) && !remarking[t.text],
-			p.phraseHere(i + n),
-			(t.is("knit", "purl")) && (n == 1 || p.tokens[i+n+1].kind == tokenNumber):
-			return 0
-		default:
+		case t.kind == tokenWord:
+			if p.countSpoilt(i+n) || p.worksInRemark(i, n) {
+				return 0
+			}
 			words++
 		}
 	}
 	return 0
+}
+
+// countInRemark reports whether the number that is the n-th token of brackets at token i counts
+// stitches, or is that of a stitch: "(12 sts)", "(k 5)"; "(multiple of 6 sts)" is a remark.
+func (p *parser) countInRemark(i, n int) bool {
+	before := &p.tokens[i+n-1]
+	end, _ := p.sizedEnd(i + n)
+	return end != 0 && p.tokens[end].stitches() && !p.tokens[i+1].is("multiple", "mult", "a") ||
+		before.kind == tokenWord && p.notation(before.text)
+}
+
+// worksInRemark reports whether the word that is the n-th token of brackets at token i may be
+// worked, or change a count.
+func (p *parser) worksInRemark(i, n int) bool {
+	t := &p.tokens[i+n]
+	return alarming(t.text) && !t.is("dec", "inc") || p.alarmingStitch(i+n, i+1, false) || p.notation(t.text) && !remarking[t.text] ||
+		p.phraseHere(i+n) || t.is("knit", "purl") && (n == 1 || p.tokens[i+n+1].kind == tokenNumber)
 }
 
 // countSpoilt reports whether the word at token i names stitches, or does but for a letter,

@@ -122,26 +122,28 @@ func (p *parser) passWrapped() {
 // frontHeading reports whether a line begins with a heading of front matter: alone
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
-	t := &p.tokens[i]
-	if !p.frontWord(i) || p.began && p.worksAfterLead(i, end) || t.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
+	first := &p.tokens[i]
+	if !p.frontWord(i) || p.began && p.worksAfterLead(i, end) || first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
-	for n := 0; n < 7 && i+n <= end; n++ {
-		if p.began && t.is("size", "sizes") && p.tokens[i+n].is("only") {
+	const far = 7
+	for n := i; n < min(i+far, end); n++ {
+		switch t := &p.tokens[n]; {
+		case p.began && first.is("size", "sizes") && t.is("only"):
 			return false
-		}
-		switch t := &p.tokens[i+n]; {
-		case i+n == end:
-			return p.titled(i, end) || n <= 2 || p.frontPhrase(i)
-		case t.is(":", "("), t.is("-") && n > 0, t.is(".") && n > 0 && p.tokens[i+n+1].is("-"):
+		case t.is(":", "("), n > i && (t.is("-") || t.is(".") && p.tokens[n+1].is("-")):
 			return true
 		case t.kind == tokenNumber:
-			return p.tokens[i].is(numberedFront...) && !p.sizesLine(i)
+			return first.is(numberedFront...) && !p.sizesLine(i)
 		case t.kind == tokenMark && !t.is("&", ",", "/"):
 			return false
 		}
 	}
-	return t.is("materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles", "note", "notes")
+	if end < i+far { // nothing else stands in its line
+		return p.titled(i, end) || end <= i+2 || p.frontPhrase(i)
+	}
+	return first.is("materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles", "note",
+		"notes")
 }
 
 // numberedFront are headings of front matter after which a number may follow at once.

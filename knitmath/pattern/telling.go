@@ -69,10 +69,7 @@ func (p *parser) unknownOrder(i, end int) bool {
 	if !p.began || p.section == sectionFront {
 		return false
 	}
-	t := &p.tokens[i]
-	if madeUp[t.text] || t.kind != tokenWord || t.row() || t.stitches() || p.notation(t.text) || draft.Manner(t.text) && !steering[t.text] ||
-		draft.English(t.text) || draft.Part(t.text) ||
-		draft.Front(t.text) || draft.Fabric(t.text) || colours[t.text] || p.patternWord(t.text) {
+	if t := &p.tokens[i]; t.kind != tokenWord || madeUp[t.text] || p.ofTheLanguage(t) {
 		return false
 	}
 	object := false
@@ -84,6 +81,13 @@ func (p *parser) unknownOrder(i, end int) bool {
 		object = object || n > i && (w.is("the", "these", "those", "all", "each", "both", "this", "a", "an", "it", "them") || w.stitches())
 	}
 	return object
+}
+
+// ofTheLanguage reports whether a word is known: to knitters, to English prose, or to the text.
+func (p *parser) ofTheLanguage(t *token) bool {
+	word := t.text
+	return t.row() || t.stitches() || p.notation(word) || draft.Manner(word) && !steering[word] || draft.English(word) ||
+		draft.Part(word) || draft.Front(word) || draft.Fabric(word) || colours[word] || p.patternWord(word)
 }
 
 // patternWord reports whether a word is of the name of a stitch pattern of the text.

@@ -41,25 +41,29 @@ func unwrapped(source string, tokens []token) []token {
 
 // wraps reports whether a text goes on with a token after a line break.
 func wraps(source string, next *token, before []token) bool {
-	if len(before) == 0 {
+	n := len(before)
+	if n == 0 {
 		return false
 	}
-	last := &before[len(before)-1]
-	if next.kind == tokenStar && last.is("from") || inList(next, before) {
+	last := &before[n-1]
+	switch {
+	case next.kind == tokenStar && last.is("from"), inList(next, before):
 		return true
+	case !mayGoOn(source, next, last):
+		return false
+	case last.kind == tokenWord && wrapBefore[last.text] && (next.kind == tokenWord || !last.is("all", "rep", "evenly")):
+		return n > 2 && before[n-2].kind != tokenNewline
 	}
-	if next.kind != tokenWord && next.kind != tokenNumber {
+	return next.kind == tokenWord && wrapAfter[next.text] && !last.is(",") && n > 1 && !(next.row() && endsDigit(source, next))
+}
+
+// mayGoOn reports whether a sentence may go on from one token to the next: to a number or a word
+// in small letters, from what ends none.
+func mayGoOn(source string, next, last *token) bool {
+	if next.kind == tokenWord && !unicode.IsLower(rune(source[next.start])) || next.kind != tokenWord && next.kind != tokenNumber {
 		return false
 	}
-	c := rune(source[next.start])
-	if !unicode.IsLower(c) && next.kind == tokenWord || last.kind != tokenWord && last.kind != tokenNumber && !last.is(",", ")", "]") {
-		return false
-	}
-	if last.kind == tokenWord && wrapBefore[last.text] && (next.kind == tokenWord || !last.is("all", "rep", "evenly")) {
-		return len(before) > 2 && before[len(before)-2].kind != tokenNewline
-	}
-	return next.kind == tokenWord && wrapAfter[next.text] && !last.is(",") && len(before) > 1 &&
-		!(next.row() && endsDigit(source, next))
+	return last.kind == tokenWord || last.kind == tokenNumber || last.is(",", ")", "]")
 }
 
 // inList reports whether a list of numbers, "80 (88, 96)", goes on after a line break.
