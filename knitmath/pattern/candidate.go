@@ -281,7 +281,8 @@ func (c *corrector) neighbours(i int) []candidate {
 	l := &c.piece.Lines[i]
 	region := l.info.at
 	if l.Label != "" {
-		region.end = min(region.end, region.start+int32(strings.IndexByte(c.piece.source[region.start:]+":", ':')))
+		label, _, _ := strings.Cut(c.piece.source[region.start:max(region.start, region.end)], ":")
+		region.end = region.start + int32(len(label))
 	}
 	var out []candidate
 	spots := spotsIn(c.piece.source, region)

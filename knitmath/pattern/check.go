@@ -88,7 +88,9 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	if len(in.StartStitches) > 1 {
 		sizes = len(in.StartStitches)
 	}
-	piece := Read(in.Text, Options{SizeCount: sizes, Abbreviations: in.Abbreviations, Began: len(in.StartStitches) > 0})
+	own := ownNames(in.Abbreviations)
+	var room []token
+	piece := readInto(&room, in.Text, sizes, own, len(in.StartStitches) > 0)
 	if len(in.StartStitches) == 0 && !piece.CastsOn() {
 		c.Add("start_stitches", fault.ReasonRequired,
 			"is missing, and the text does not begin with a cast-on such as \"CO 96 (104, 112) sts\"")
@@ -100,7 +102,7 @@ func CheckInstructions(ctx context.Context, in CheckInstructionsInput) (CheckedI
 	if err != nil {
 		return CheckedInstructions{}, err
 	}
-	try := corrector{ctx: ctx, own: ownNames(in.Abbreviations), sizes: sizes, start: start, piece: piece, worked: &worked,
+	try := corrector{ctx: ctx, own: own, sizes: sizes, start: start, piece: piece, worked: &worked, room: room,
 		spare: chargesPerStep * trying(in.once(g))}
 	try.start.noted = false
 	try.correct()

@@ -41,6 +41,7 @@ type corrector struct {
 	piece  *Piece
 	worked *Worked
 	spare  int // charge that is left for trying
+	room   []token
 }
 
 // candidate is a change that may make a finding go.
@@ -141,7 +142,7 @@ func (c *corrector) works(f *Finding, q *candidate) bool {
 	if q.row >= 0 && !c.knits(q) {
 		return false
 	}
-	piece := read(text, c.sizes, c.own, len(c.start.Counts) > 0)
+	piece := readInto(&c.room, text, c.sizes, c.own, len(c.start.Counts) > 0)
 	if piece.SizeCount != c.piece.SizeCount || !q.written && !alike(c.piece, piece) {
 		return false
 	}

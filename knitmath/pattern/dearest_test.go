@@ -29,7 +29,7 @@ const (
 // dear is a question in short: pieces of text, each so many times.
 type dear struct {
 	Name   string
-	Asks   string // check, format or mirror
+	Asks   string // check, proof, format or mirror
 	Most   string // what it has the most of: charge, looked or bytes
 	Pieces []dearPiece
 	Start  int
@@ -65,13 +65,15 @@ func (k taken) of(what string) int {
 func (d *dear) ask() taken {
 	text := d.text()
 	var k taken
+	start := make([]int, max(d.Sizes, 1))
+	for i := range start {
+		start[i] = d.Start
+	}
 	ask := func() {
 		switch d.Asks {
+		case "proof": // the whole answer, with what is tried to find corrections
+			_, _ = CheckInstructions(context.Background(), CheckInstructionsInput{Text: text, StartStitches: start, WithProof: true, WithRuns: true})
 		case "check":
-			start := make([]int, max(d.Sizes, 1))
-			for i := range start {
-				start[i] = d.Start
-			}
 			in := CheckInstructionsInput{Text: text, StartStitches: start}
 			sizes := d.Sizes
 			if sizes < 2 {

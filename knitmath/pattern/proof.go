@@ -37,7 +37,9 @@ func (o *CheckedInstructions) proof(p *Piece, w *Worked) string {
 	b.columns("", "line", "row", "side", "the draft", "before", "after")
 	b.line(strings.Repeat("-", proofWidth))
 	next, finding := 0, 0
-	for i, text := range draftLines(p.source) {
+	texts := draftLines(p.source)
+	b.Grow(len(p.source) + len(texts)*proofWidth/2)
+	for i, text := range texts {
 		var lines []int
 		for ; next < len(p.Lines) && p.Lines[next].Number() <= i+1; next++ {
 			lines = append(lines, next)

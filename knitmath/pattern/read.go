@@ -30,11 +30,21 @@ func Read(text string, o Options) *Piece {
 // read reads a text that is not too long. began says that there are stitches before
 // it, so that rows are worked although no cast-on comes first.
 func read(text string, sizes int, own map[string]meaning, began bool) *Piece {
-	p := parser{tokens: padded(text), own: own, sizes: sizes, began: began, given: began}
-	return p.read(text)
+	var room []token
+	return readInto(&room, text, sizes, own, began)
+}
+
+// readInto reads one text after the other with the same room for their tokens, which take up
+// to 40 times the length of a text: it is read anew for every correction that is tried.
+func readInto(room *[]token, text string, sizes int, own map[string]meaning, began bool) *Piece {
+	p := parser{tokens: *room, own: own, sizes: sizes, began: began, given: began}
+	piece := p.read(text)
+	*room = p.tokens
+	return piece
 }
 
 func (p *parser) read(text string) *Piece {
+	p.tokens = padded(text, p.tokens)
 	p.found.source = text
 	if p.sizes < 1 {
 		p.sizes = min(p.sizesIn(), MaxSizes)
@@ -63,7 +73,7 @@ func (p *parser) read(text string) *Piece {
 
 // readRow reads a text that was written from a row or a direction.
 func readRow(text string, sizes int, own map[string]meaning) *Piece {
-	p := parser{tokens: padded(text), own: own, sizes: sizes, began: true, given: true, onlyRows: true}
+	p := parser{own: own, sizes: sizes, began: true, given: true, onlyRows: true}
 	return p.read(text)
 }
 

@@ -28,12 +28,14 @@ type token struct {
 }
 
 // scan cuts a text into tokens; the last is tokenEnd. Any bytes are allowed.
-func scan(source string) []token { return scanned(source).tokens }
+func scan(source string) []token { return scanned(source, nil).tokens }
 
-// scanned is the scanner that has done so.
-func scanned(source string) *scanner {
-	s := &scanner{source: source, line: 1, column: 1}
-	s.tokens = make([]token, 0, len(source)/3+2+beyond)
+// scanned is the scanner that has done so, into room if that suffices.
+func scanned(source string, room []token) *scanner {
+	s := &scanner{source: source, line: 1, column: 1, tokens: room[:0]}
+	if likely := likelyTokens(source) + 1 + beyond; cap(room) < likely {
+		s.tokens = make([]token, 0, likely)
+	}
 	for s.at < len(source) {
 		s.token()
 	}
@@ -41,13 +43,39 @@ func scanned(source string) *scanner {
 	return s
 }
 
+// likelyTokens is about how many tokens a text has: its marks, and where its words and its
+// numbers begin. Room for a token for each byte would be eight times as much as most need.
+func likelyTokens(source string) int {
+	n := 0
+	before := byte(' ')
+	for i := range len(source) {
+		kind := source[i]
+		switch {
+		case kind == ' ':
+		case kind >= '0' && kind <= '9':
+			kind = '0'
+		case kind >= 'A' && kind <= 'Z' || kind >= 'a' && kind <= 'z' || kind >= utf8.RuneSelf:
+			kind = 'a'
+		default:
+			n++
+			before = ' '
+			continue
+		}
+		if kind != before && kind != ' ' {
+			n++
+		}
+		before = kind
+	}
+	return n
+}
+
 // beyond is how many more ends a parser has after the last token, so that it may look
 // ahead without asking whether there is anything.
 const beyond = 12
 
 // padded is the tokens of a text with more ends after the last.
-func padded(source string) []token {
-	tokens := unwrapped(source, scan(source))
+func padded(source string, room []token) []token {
+	tokens := unwrapped(source, scanned(source, room).tokens)
 	for range beyond {
 		tokens = append(tokens, tokens[len(tokens)-1])
 	}
