@@ -97,6 +97,34 @@ func TestNotices(t *testing.T) {
 	}
 }
 
+// A child's cap is judged as a grown person's: in stitches and rows the same, at half the size
+// and twice the gauge it is remarked on alike.
+func TestCapsAreJudgedByTheirSize(t *testing.T) {
+	remarked := 0
+	for sleeve := 40; sleeve <= 92; sleeve += 2 {
+		var unlike [2]bool
+		for i, scale := range []float64{1, 2} {
+			out, err := Plan(Input{Gauge: &gauge.Gauge{Stitches: 20 * scale, Rows: 28 * scale}, BackStitches: new(100),
+				AcrossBackStitches: new(76), ArmholeDepthRows: new(56), SleeveStitches: &sleeve, CapTopStitches: new(14),
+				UnderarmStitches: new(6)})
+			if err != nil {
+				knittest.CheckInputError(t, err)
+				continue
+			}
+			unlike[i] = hasNotice(out, CapUnlikeRule)
+		}
+		if unlike[0] != unlike[1] {
+			t.Errorf("a sleeve of %d: %v", sleeve, unlike)
+		}
+		if unlike[0] {
+			remarked++
+		}
+	}
+	if remarked < 3 {
+		t.Errorf("%d remarked on", remarked)
+	}
+}
+
 func TestFaults(t *testing.T) {
 	for _, c := range []struct {
 		name   string

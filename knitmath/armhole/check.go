@@ -61,7 +61,7 @@ type settled struct {
 	tries                    int      // of caps, at most
 	budget                   *int     // what may still be looked at, in rows times stitches, in all that is tried
 	longer                   *float64 // percent by which an edge as knit is longer than its curve, where that is known
-	everyRow                 bool     // a cap may decrease on every row
+	way                      capWay   // what a cap may be shaped by
 	capRows                  int      // 0 if the height is free, below 0 if the rule leaves no cap
 	rule                     CapHeightRule
 	excess, tolerance        float64

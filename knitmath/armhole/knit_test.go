@@ -57,6 +57,9 @@ func TestPiecesAreKnit(t *testing.T) {
 		around := checkPiece(t, in, out.Back, out.UnderarmStitches, 0) + checkPiece(t, in, out.Front, out.UnderarmStitches, 0)
 		long := 2 * checkPiece(t, in, out.Cap, out.UnderarmStitches, out.Cap.EndStitches)
 		checkSteady(t, out.sew.top)
+		if s := out.Cap.Steps; len(s) > 1 && s[1].BoundOff && s[1].Stitches > s[0].Stitches {
+			t.Fatalf("%+v: a cap binds off %d and then %d", in, s[0].Stitches, s[1].Stitches)
+		}
 		knittest.Near(t, "armhole", out.ArmholeEdgeCm, around, 1e-9)
 		knittest.Near(t, "cap", out.CapEdgeCm, long, 1e-9)
 		if more := (long/around - 1) * 100; math.Abs(more-out.CapExcessPercent) > 1e-6 || more < 0 || more > 5 {

@@ -13,8 +13,8 @@ const (
 	// UnderarmNarrow: the first bind-off is narrower than an inch to the nearest stitch. Field is
 	// "underarm_stitches" or, where that is not given, empty.
 	UnderarmNarrow report.Reason = "UNDERARM_NARROW"
-	// CapUnlikeRule: the cap is over an inch and a half higher or lower than two thirds of
-	// the armhole. Field is "cap_height_rule" or what the height was given by.
+	// CapUnlikeRule: the cap is higher or lower than two thirds of the armhole by over 3/16 of
+	// its depth. Field is "cap_height_rule" or what the height was given by.
 	CapUnlikeRule report.Reason = "CAP_UNLIKE_RULE"
 	// CapMoved: the cap is up to half an inch higher or lower than by the rule, so that its
 	// edge fits. Field is "cap_height_rule".
@@ -26,8 +26,12 @@ const (
 
 // Thresholds.
 const (
-	narrowUnderarmCm = measure.CmPerInch       // published for sweaters
-	unlikeRuleCm     = 1.5 * measure.CmPerInch // half as much again as the rules differ among themselves; own choice
+	narrowUnderarmCm = measure.CmPerInch // published for sweaters
+	// unlikeRule is the part of an armhole's depth by which a cap may miss two thirds of it: an
+	// inch and a half of the 8 inches of a common woman's size. The rules of cap height differ
+	// by up to a sixth of the depth among themselves, as much of a child's as of a man's. Own
+	// choice.
+	unlikeRule = 3.0 / 16
 )
 
 // inch is the narrowest first bind-off that is advised, to the nearest stitch.
@@ -52,7 +56,7 @@ func (s settled) notices(out Armhole) []report.Notice {
 			report.CountOf(s.capRows, "rows") + "; with " + strconv.Itoa(out.Cap.HeightRows) + " its edge fits the armhole's"})
 	}
 	usual := s.ruleCm(CapHeightRuleTwoThirds)
-	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRuleCm && s.style != StyleSaddle {
+	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRule*s.rw.SizeCm(s.depth) && s.style != StyleSaddle {
 		field := s.heightField
 		if field == "" {
 			field = "cap_height_rule"

@@ -36,7 +36,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bo
 		if group < 2 {
 			group = -1
 		}
-		plan, ok := curve.Follow(courses[0], curve.Settings{Edges: curve.EdgesBoth, LargestGroup: group, AnyRow: s.everyRow,
+		plan, ok := curve.Follow(courses[0], curve.Settings{Edges: curve.EdgesBoth, LargestGroup: group, AnyRow: s.way == onEveryRow,
 			Steady: steady, Tolerance: s.tolerance})
 		if !ok || len(courses) > 1 || courses[0].Stitches != lost-u {
 			return p, false

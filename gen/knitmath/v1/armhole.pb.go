@@ -885,8 +885,9 @@ type PlanArmholeResponse struct {
 	//     nearest stitch, for a chest of over 30 inches.
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
-	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is over 1.5
-	//     inches higher or lower than two thirds of the armhole; not of a saddle.
+	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is higher
+	//     or lower than two thirds of the armhole by over 3/16 of its depth, which is 1.5 inches of a
+	//     common woman's 8; not of a saddle.
 	//   - SLEEVE_NARROW, at upper_arm_cm: the sleeve of a drop shoulder is narrower than the arm with
 	//     its ease.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
