@@ -2,6 +2,8 @@ package solid
 
 import (
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -28,8 +30,71 @@ func checkLimb(t *testing.T, out Solid, limb Limb) {
 	if len(limb.Places) != limb.Stitches {
 		t.Fatalf("%d places, %d stitches", len(limb.Places), limb.Stitches)
 	}
-	if part := limb.length / out.of.st.SizeCm(limb.Stitches); part < 0.75 || part > 1.25 {
-		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", limb.length, part, limb)
+	// A ring from stitch to stitch goes to and fro by as much as half a stitch each.
+	if part := ringLength(out, limb) / out.of.st.SizeCm(limb.Stitches); part < 0.6 || part > 1.75 {
+		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", ringLength(out, limb), part, limb)
+	}
+}
+
+// ringLength is how long the ring is from stitch to stitch, each in its middle as it is knit.
+func ringLength(out Solid, limb Limb) float64 {
+	b := out.of
+	at := func(p RingPlace) spot {
+		along := (float64(p.RoundNumber) - 0.5) * b.high
+		count := b.counts[p.RoundNumber-1]
+		turn := 2 * math.Pi * (float64(p.StitchNumber) - 0.5) / float64(count)
+		return spot{along, turn, b.st.SizeCm(count) / 2 / math.Pi, b.way.at(along).height}
+	}
+	length, last := 0.0, at(limb.Places[len(limb.Places)-1])
+	for _, p := range limb.Places {
+		length += at(p).apart(last)
+		last = at(p)
+	}
+	return length
+}
+
+// On a ball of radius R, at an angle from an end, an upright tube of radius a fits while it leaves that end out: a < R sin of the
+// angle. Every limb whose tube is a stitch and a half narrower than that is planned, and none whose tube is wider, so that a narrower one
+// fits where a wider one does; what a refusal offers is the widest, and is planned.
+func TestLimbsFitWhereTubesDo(t *testing.T) {
+	fits, refused := 0, 0
+	offer := regexp.MustCompile(`with (\d+) stitches it fits there`)
+	for _, g := range []gauge.Gauge{{Stitches: 18, Rows: 24}, {Stitches: 22, Rows: 30}, {Stitches: 30, Rows: 42}, {Stitches: 20, Rows: 40}} {
+		for across := 6.0; across <= 14; across += 4 {
+			for from := 1.5; from < across*math.Pi/2+3 && from < across*math.Pi-1; from += float64(knittest.Sweep(1, 3)) * 0.7 {
+				for n := MinLimbStitches; n <= 48; n += knittest.Sweep(1, 3) {
+					in := SolidInput{Gauge: &g, Form: FormSphere, AcrossCm: &across, Start: Start(1 + n%2), Limbs: []LimbInput{{n, from, 90}}}
+					out, err := PlanSolid(in)
+					stitch := 10 / g.Stitches
+					tube, room := float64(n)*stitch/2/math.Pi, across/2*math.Sin(from/across*2)
+					if err != nil && tube < room-1.5*stitch || err == nil && tube > room+stitch/10 {
+						t.Errorf("%v stitches, ball of %v cm: a limb of %d, %v cm from the base: a tube of radius %v where %v fits: %v",
+							g.Stitches, across, n, from, tube, room, err)
+					}
+					if err == nil {
+						fits++
+						checkLimb(t, out, out.Limbs[0])
+						continue
+					}
+					refused++
+					if said := offer.FindStringSubmatch(err.Error()); said != nil {
+						most, _ := strconv.Atoi(said[1])
+						for more, does := range []bool{true, false} {
+							in.Limbs[0].Stitches = most + more
+							if _, err := PlanSolid(in); (err == nil) != does {
+								t.Errorf("%v stitches, ball of %v cm, %v cm from the base: %d stitches were offered, and %d: %v", g.Stitches, across, from,
+									most, most+more, err)
+							}
+						}
+					} else if room > 4*stitch {
+						t.Errorf("%v stitches, ball of %v cm, %v cm from the base: nothing narrower was offered: %v", g.Stitches, across, from, err)
+					}
+				}
+			}
+		}
+	}
+	if fits < knittest.Sweep(3000, 300) || refused < knittest.Sweep(1000, 100) {
+		t.Errorf("%d fitted, %d refused", fits, refused)
 	}
 }
 
@@ -59,7 +124,7 @@ func TestLimbs(t *testing.T) {
 				fitted++
 				limb := out.Limbs[0]
 				checkLimb(t, out, limb)
-				off := math.Abs(limb.length/out.of.st.SizeCm(limb.Stitches) - 1)
+				off := math.Abs(ringLength(out, limb)/out.of.st.SizeCm(limb.Stitches) - 1)
 				sum, worst = sum+off, max(worst, off)
 				for _, line := range out.Directions() {
 					if wrongWords.MatchString(line) || !strings.HasSuffix(line, ".") {
@@ -180,9 +245,15 @@ func TestLimbRefusals(t *testing.T) {
 		}
 		knittest.WantViolations(t, err, c.want...)
 	}
-	_, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 10}, Form: FormSphere, AcrossCm: &cm,
-		WedgeCount: knittest.Ptr(24), Limbs: []LimbInput{{20, 6, 0}}})
+	// Rounds of 24 stitches where the surface has a dozen: a ring that would be half as long again.
+	_, err := PlanSolid(SolidInput{Gauge: g, Form: FormSphere, AcrossCm: &cm, WedgeCount: new(24), Limbs: []LimbInput{{5, 0.6, 0}}})
 	knittest.WantViolations(t, err, "limbs[0].stitches INFEASIBLE", "limbs[0].from_base_cm INFEASIBLE")
+	out, err := PlanSolid(SolidInput{Gauge: &gauge.Gauge{Stitches: 30, Rows: 10}, Form: FormSphere, AcrossCm: &cm,
+		WedgeCount: new(24), Limbs: []LimbInput{{20, 6, 0}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	checkLimb(t, out, out.Limbs[0])
 }
 
 func BenchmarkPlanSolidWithLimbs(b *testing.B) {

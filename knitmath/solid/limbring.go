@@ -27,15 +27,13 @@ func (r *ring) limbOf() (Limb, bool) {
 	if r.along <= 0 || r.along >= r.b.way.length() || !r.fit() {
 		return Limb{}, false
 	}
-	mid := r.middle()
-	at := r.b.cell(mid)
+	at := r.b.cell(r.middle())
 	limb := Limb{Stitches: r.limb.Stitches, MiddleRoundNumber: at.RoundNumber, MiddleStitchNumber: at.StitchNumber, AcrossCm: 2 * r.radius}
-	list, length := r.crosses()
-	n := r.limb.Stitches
-	if len(list) < n {
+	list, length, knit := r.crossesEnough()
+	if list == nil || math.Abs(knit/r.wanted()-1) > ringOff {
 		return limb, false
 	}
-	next := 0
+	n, next := r.limb.Stitches, 0
 	for i := range n {
 		wanted := length * float64(i) / float64(n)
 		best := next
@@ -47,26 +45,41 @@ func (r *ring) limbOf() (Limb, bool) {
 		limb.Places = append(limb.Places, list[best].at)
 		next = best + 1
 	}
-	last := r.b.spotOf(limb.Places[n-1])
-	for _, p := range limb.Places {
-		s := r.b.spotOf(p)
-		limb.length += s.apart(last)
-		last = s
+	return limb, true
+}
+
+// ringOff is how far the ring, as it is knit, may be from the length of its stitches: near the
+// ends the few stitches of a round lie far from where they should. Own choice.
+const ringOff = 0.25
+
+// crossesEnough are as many stitches as the limb has, or more: where the ring of a narrow limb crosses fewer, those of a
+// ring a little wider, up to the same part.
+func (r ring) crossesEnough() (list []crossed, length, knit float64) {
+	const widening = 1.05
+	for most := (1 + ringOff) * r.radius; r.radius <= most; r.radius *= widening {
+		if list, length, knit = r.crosses(); len(list) >= r.limb.Stitches {
+			return list, length, knit
+		}
 	}
-	return limb, math.Abs(limb.length/r.wanted()-1) <= ringOff
+	return nil, 0, 0
 }
 
 // crosses are the stitches that the ring crosses, from its lowest place on in the direction of
-// work, and its length.
-func (r ring) crosses() (list []crossed, length float64) {
+// work, its length, and that as it is knit.
+func (r ring) crosses() (list []crossed, length, knit float64) {
 	half := samplesAStitch * r.limb.Stitches
 	side := make([]spot, half+1)
+	var before spot // as it is knit
 	for i := range side {
 		s, ok := r.at(math.Pi * float64(i) / float64(half))
 		if !ok {
-			return nil, 0
+			return nil, 0, 0
 		}
-		side[i] = s
+		worked := r.b.asKnit(s)
+		if i > 0 {
+			knit += 2 * worked.apart(before)
+		}
+		side[i], before = s, worked
 	}
 	var last spot
 	for i := range 2 * half {
@@ -87,7 +100,7 @@ func (r ring) crosses() (list []crossed, length float64) {
 		}
 	}
 	list[0].to = 0 // where the ring begins, in its middle
-	return list, length
+	return list, length, knit
 }
 
 // cell is the stitch that lies at a place of the surface.
@@ -100,12 +113,16 @@ func (b *revolved) cell(s spot) RingPlace {
 	return RingPlace{round + 1, min(int(turns*float64(b.counts[round])), b.counts[round]-1) + 1}
 }
 
-// spotOf is the middle of a stitch, as it is knit.
-func (b *revolved) spotOf(p RingPlace) spot {
-	along := (float64(p.RoundNumber) - 0.5) * b.high
-	count := b.counts[p.RoundNumber-1]
-	turn := 2 * math.Pi * (float64(p.StitchNumber) - 0.5) / float64(count)
-	return spot{along, turn, b.st.SizeCm(count) / 2 / math.Pi, b.way.at(along).height}
+// asKnit is a place of a ring as far round the body, from the middle of the ring, as the counts of the rounds put it: between those
+// of two where it lies between their middles.
+func (b *revolved) asKnit(s spot) spot {
+	rounds := s.along/b.high - 0.5
+	low := min(max(int(rounds), 0), len(b.counts)-1)
+	high := min(low+1, len(b.counts)-1)
+	part := min(max(rounds-float64(low), 0), 1)
+	count := (1-part)*float64(b.counts[low]) + part*float64(b.counts[high])
+	s.turn *= count / (2 * math.Pi * s.radius * b.st.PerCm())
+	return s
 }
 
 // words say how the stitches of a limb are picked up, the number of the limb being given.

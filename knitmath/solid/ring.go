@@ -1,0 +1,125 @@
+package solid
+
+import (
+	"math"
+	"slices"
+)
+
+// ring is where a tube meets the body.
+type ring struct {
+	b      *revolved
+	limb   LimbInput
+	along  float64 // of its middle, along the meridian
+	turn   float64 // of its middle, in radians
+	radius float64
+}
+
+// spot is a place of the surface: along the meridian, and round the axis.
+type spot struct{ along, turn, radius, height float64 }
+
+// apart is how far two places lie from one another in a straight line.
+func (s spot) apart(other spot) float64 {
+	up := s.height - other.height
+	return math.Sqrt(max(s.radius*s.radius+other.radius*other.radius-2*s.radius*other.radius*math.Cos(s.turn-other.turn)+up*up, 0))
+}
+
+func (r ring) middle() spot {
+	p := r.b.way.at(r.along)
+	return spot{r.along, r.turn, p.radius, p.height}
+}
+
+// How the ring is looked for: its half in so many pieces for its length, in which a polygon of
+// twice as many is short by 0.3 %; the way along the meridian, and the length, to 0.001.
+const (
+	ringPieces = 12
+	ringTries  = 30
+	ringMiss   = 1e-3
+)
+
+// at is where the wall meets the surface, at an angle from the lowest place of the ring on. It goes along the meridian by
+// what is missing, again and again; once it has gone too far, as it may near an end where the surface turns away fast, to the
+// middle between what was too near and what was too far.
+func (r ring) at(angle float64) (spot, bool) {
+	mid := r.b.way.at(r.along)
+	dr, dh := r.b.way.direction(r.along)
+	sin, cos := math.Sincos(angle)
+	side, up := r.radius*sin, -r.radius*cos
+	near, far := math.Inf(-1), math.Inf(1) // places short of it and beyond it
+	all := r.b.way.length()
+	along := min(max(r.along+up, 0), all)
+	for range ringTries {
+		p := r.b.way.at(along)
+		forward := math.Sqrt(max(p.radius*p.radius-side*side, 0)) // from the axis, towards the middle of the ring
+		miss := up - (forward-mid.radius)*dr - (p.height-mid.height)*dh
+		if math.Abs(miss) < ringMiss {
+			inside := along > 0 && along < all && math.Abs(side) < p.radius
+			return spot{along, math.Atan2(side, forward), p.radius, p.height}, inside
+		}
+		if miss > 0 {
+			near = max(near, along)
+		} else {
+			far = min(far, along)
+		}
+		next := min(max(along+miss, 0), all)
+		if next <= near || next >= far {
+			next = (near + far) / 2
+		}
+		if math.IsInf(next, 0) || next == along {
+			return spot{}, false
+		}
+		along = next
+	}
+	return spot{}, false
+}
+
+// wanted is how long the ring is to be.
+func (r ring) wanted() float64 { return r.b.st.SizeCm(r.limb.Stitches) }
+
+// fit finds the radius of the tube.
+func (r *ring) fit() bool {
+	r.radius = r.wanted() / 2 / math.Pi
+	short := math.Pi / 2 / ringPieces / math.Sin(math.Pi/2/ringPieces)
+	for range ringTries {
+		length := 0.0
+		var last spot
+		for i := range ringPieces + 1 {
+			s, ok := r.at(math.Pi * float64(i) / ringPieces)
+			if !ok {
+				return false
+			}
+			if i > 0 {
+				length += 2 * short * s.apart(last)
+			}
+			last = s
+		}
+		part := r.wanted() / length
+		if math.Abs(part-1) < ringMiss {
+			return true
+		}
+		r.radius *= part
+	}
+	return false
+}
+
+// clears reports whether the ring meets none of the others.
+func (r ring) clears(others []ring) bool {
+	return !slices.ContainsFunc(others, func(other ring) bool {
+		return r.middle().apart(other.middle()) < r.radius+other.radius
+	})
+}
+
+// fromStart is a way from the base as one from where the work begins.
+func (b *revolved) fromStart(cm float64) float64 {
+	if b.in.Start == StartTop {
+		return b.way.length() - cm
+	}
+	return cm
+}
+
+// direction is that of the meridian at a place: of the radius and of the height.
+func (m meridian) direction(along float64) (dr, dh float64) {
+	i := m.piece(along)
+	from, to := m[i-1], m[i]
+	step := to.along - from.along
+	return (to.radius - from.radius) / step, (to.height - from.height) / step
+}
