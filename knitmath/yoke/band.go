@@ -6,6 +6,7 @@ import (
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/report"
 )
 
 // A Band is a band of pattern in a yoke, from the join up.
@@ -71,9 +72,21 @@ func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 		next = last + 1
 	}
 	if next > y.rounds+1 {
-		c.Infeasible(fmt.Sprintf("with the even rounds below them the bands take %d rounds, and the depth has %d; "+
-			"a yoke of %d rounds would hold them", next-1, y.rounds, next-1), "bands", y.depthField)
+		c.Infeasible(fmt.Sprintf("with the even rounds below them the bands take %d rounds, and the depth has %d",
+			next-1, y.rounds)+y.deepEnough(in, next-1), "bands", y.depthField)
 	}
+}
+
+// deepEnough offers the depth that bands take if the planner takes it too.
+func (y *circular) deepEnough(in CircularInput, rounds int) string {
+	if y.tried {
+		return ""
+	}
+	in.DepthRounds, in.DepthCm = &rounds, nil
+	if _, err := in.settled(true); err != nil {
+		return ""
+	}
+	return "; a yoke of " + report.CountOf(rounds, "rounds") + " would hold them"
 }
 
 // settleBands chooses the counts and turns them into changes: the easiest ones within
@@ -88,14 +101,14 @@ func settleBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 	y.placeCount = len(places)
 	if most := MaxBandChoices / mostAt(y.join, places); len(places) > most {
 		c.Infeasible(fmt.Sprintf("with the bands there are %d places where the count may change; on up to %d stitches at most %d "+
-			"are planned, so use fewer bands or decrease rounds", len(places), mostAt(y.join, places), most), "bands", "schedule")
+			"are planned", len(places), mostAt(y.join, places), most), "bands", y.scheduleField)
 		return
 	}
 	if vetPlaces(c, y, places); c.Err() != nil {
 		return
 	}
 	if y.easyBands(s, in, shares) {
-		if !y.keepsWithin(shares[0]) {
+		if !y.tried && !y.keepsWithin(shares[0]) {
 			y.remedies = in.remedies(y)
 		}
 		return
@@ -163,7 +176,7 @@ func (y *circular) leastDeparting(c *fault.Checks, s scheme, in CircularInput, s
 		refuseBands(c, y, s, in, places, sums)
 		return
 	}
-	if y.far() || !y.keepsWithin(shares[0]) {
+	if !y.tried && (y.far() || !y.keepsWithin(shares[0])) {
 		y.remedies = in.remedies(y)
 	}
 }
@@ -188,7 +201,7 @@ func (y *circular) take(places []place, counts []int) {
 	for i, p := range places {
 		n := counts[i]
 		if n != before {
-			y.changes = append(y.changes, change{p.round, p.wanted, n, p.change.adjusts})
+			y.changes = append(y.changes, change{p.round, p.wanted, n, p.change.adjusts, p.said})
 		}
 		if p.band != noBand {
 			b := &y.bands[p.band]

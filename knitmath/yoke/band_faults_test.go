@@ -39,7 +39,7 @@ func TestYokeBandRefusals(t *testing.T) {
 		"repeat too long": {base(Band{30, 600, nil}), []string{"bands[0].repeat_stitches INFEASIBLE"}},
 		"both too long":   {base(Band{10, 600, nil}, Band{10, 700, nil}), []string{"bands INFEASIBLE", "body_stitches INFEASIBLE"}},
 		"steep":           {steep, []string{"bands INFEASIBLE", "neck_stitches INFEASIBLE"}},
-		"close steps":     {twice, []string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
+		"close steps":     {twice, []string{"decrease_rounds INFEASIBLE", "depth_rounds INFEASIBLE"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := PlanCircularYoke(c.in)

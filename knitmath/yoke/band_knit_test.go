@@ -57,7 +57,7 @@ func lineAt(in CircularInput, out Circular, depth float64) float64 {
 		return join + (neck-join)*depth
 	case ScheduleOwn:
 	default:
-		steps = []Step{{0.5, 0.25}, {0.75, 1.0 / 3}, {1, 0.4}}
+		steps = percentageByHand(join, neck, out.DepthRounds)
 	}
 	left := 1.0
 	for _, s := range steps {
@@ -78,6 +78,40 @@ func lineAt(in CircularInput, out Circular, depth float64) float64 {
 		low, from = at, count
 	}
 	return from
+}
+
+// percentageByHand is 1/4, 1/3 and 2/5 at 1/2, 3/4 and the end; to a neck of less than three tenths,
+// by more than a stitch or a fiftieth, 1/4 and then as many about equal shares of at most a third as
+// that takes, where the lines through T at 0, 3/4 at 1/2, 1/2 at 3/4 and the neck have them, if that is every
+// second round at most.
+func percentageByHand(join, neck float64, depth int) []Step {
+	usual := []Step{{0.5, 0.25}, {0.75, 1.0 / 3}, {1, 0.4}}
+	missing := 0.3*join - neck
+	if missing <= 1 || missing <= 0.006*join {
+		return usual
+	}
+	rounds := 3
+	for 0.75*join*math.Pow(2.0/3, float64(rounds)) > neck*(1+1e-9) {
+		rounds++
+	}
+	steps := []Step{{0.5, 0.25}}
+	count := 0.75 * join
+	for i := range rounds {
+		// In logarithms they lie on a line about their mean, which falls by 3 % or down to a third.
+		mean := math.Log(neck/0.75/join) / float64(rounds)
+		off := float64(2*i-rounds+1) / float64(rounds-1)
+		falls := min(-math.Log(0.97)*float64(rounds-1)/2, mean-math.Log(2.0/3))
+		count *= math.Exp(mean - off*falls)
+		at := 0.5 + (0.75*join-count)/join // on the line from 3/4 at 1/2 to 1/2 at 3/4, a stitch as deep as T is high
+		if count < 0.5*join {
+			at = 1 - 0.25*(count-neck)/(0.5*join-neck)
+		}
+		if (at-steps[i].DepthFraction)*float64(depth) < 2 {
+			return usual
+		}
+		steps = append(steps, Step{at, 1 - math.Exp(mean-off*falls)})
+	}
+	return steps
 }
 
 // checkFar: a band more than a twentieth from the schedule says so, and which way.
@@ -115,7 +149,8 @@ func wantedNeckOf(in CircularInput, out Circular) int {
 	case in.NeckCm != nil:
 		return int(math.Floor(*in.NeckCm*in.Gauge.Stitches/fault.Or(in.Gauge.OverCm, 10) + 0.5))
 	case in.Schedule != ScheduleOwn:
-		return int(math.Floor(float64(in.BodyStitches)*0.4 + 0.5))
+		widest := 60.3 * math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
+		return int(min(math.Floor(float64(in.BodyStitches)*0.4+0.5), math.Floor(widest+0.5)))
 	}
 	neck := float64(out.JoinStitches)
 	for _, s := range in.Steps {

@@ -82,7 +82,7 @@ func (y *circular) countNotices() []report.Notice {
 					report.CountOf(r.EndStitches, "stitches"))})
 		}
 	}
-	if y.neck != y.wantedNeck {
+	if measure.Abs(y.neck-y.wantedNeck) > DefaultNeckTolerance {
 		notices = append(notices, report.Notice{Reason: NeckInTolerance, Field: "neck_tolerance_stitches",
 			Description: fmt.Sprintf("the neck has %d stitches where %d were wanted, as the tolerance allows", y.neck, y.wantedNeck)})
 	}

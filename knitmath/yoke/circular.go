@@ -120,7 +120,8 @@ type Circular struct {
 //	wanted = T - (T - neck) * (1 - p) / (1 - q)
 //
 // so that a schedule keeps its proportions and lands on any neck; with the neck
-// it implies itself (q = neck/T) nothing is changed. The counts are the easiest to work
+// it implies itself (q = neck/T) nothing is changed. A neck that is narrower than the
+// percentage system's has more rounds in its last quarter instead, see percentageStepsTo. The counts are the easiest to work
 // that lie within TolerancePercent of the wanted ones, see easiest; at 0 percent each
 // is the nearest, half-way up, and the last the neck exactly. They are worked with k2tog
 // spaced evenly in the round.
@@ -132,17 +133,49 @@ type Circular struct {
 // Source: percentage system, see percentageCited; the scaling to another
 // neck is an own derivation, stated above.
 func PlanCircularYoke(in CircularInput) (Circular, error) {
+	y, err := in.settled(false)
+	if err != nil {
+		return Circular{}, in.advised(err, y.mostNeck())
+	}
+	return y.answer(in), nil
+}
+
+// settled settles the question, stage after stage, as far as it goes. Where it is only tried, nothing
+// is looked for that would do instead.
+func (in CircularInput) settled(tried bool) (*circular, error) {
 	var c fault.Checks
-	var y circular
+	y := circular{tried: tried}
 	for _, stage := range [...]func(*fault.Checks, *circular, CircularInput){
 		vetCircular, settleCounts, settleChanges, settleRaise, vetMixed, settleRounds,
 	} {
 		stage(&c, &y, in)
 		if err := c.Err(); err != nil {
-			return Circular{}, err
+			return &y, err
 		}
 	}
-	return y.answer(in), nil
+	return &y, nil
+}
+
+// mostNeck is the most stitches that a neck may have.
+func (y *circular) mostNeck() int { return max(MinNeck, y.join-1) }
+
+// advised is a refusal with the necks, of so many stitches at the most, depths and numbers of decrease
+// rounds that would do.
+func (in CircularInput) advised(err error, mostNeck int) error {
+	widest := float64(measure.MaxCm)
+	if in.NeckCm != nil && in.Gauge != nil && in.Gauge.Stitches > 0 {
+		widest = min(widest, float64(mostNeck)*fault.Or(in.Gauge.OverCm, 10)/in.Gauge.Stitches)
+	}
+	return fault.Advise(err, func() int { return in.Cost() }, func() error {
+		_, err := in.settled(true)
+		return err
+	}, in.DisplayUnit.Size,
+		fault.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: MinNeck, Most: float64(mostNeck)},
+		fault.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: widest},
+		fault.Knob{Field: "depth_cm", Cm: &in.DepthCm, Least: measure.MinCm, Most: MaxDepthCm},
+		fault.Knob{Field: "depth_rounds", Count: &in.DepthRounds, Least: 1, Most: MaxRounds},
+		fault.Knob{Field: "decrease_rounds", Count: &in.DecreaseRounds, Least: 1, Most: MaxSteps},
+	)
 }
 
 // circular is a question as the stages settle it.
@@ -156,11 +189,13 @@ type circular struct {
 	percent               float64 // that counts may depart
 	rounds                int
 	neckField, depthField string
+	scheduleField         string // what says how many decrease rounds there are
 	changes               []change
 	bands                 []BandPlan
 	raise                 *BackRaisePlan
 	written               []Round
 	placeCount            int      // where the count may change, with bands
+	tried                 bool     // by a remedy: nothing would be read
 	remedies              []string // what would do instead, in words
 }
 
@@ -171,6 +206,7 @@ type change struct {
 	count  int
 	// adjusts: the round above the join, see mostAdjusted.
 	adjusts bool
+	said    float64 // the part of the stitches that the schedule itself says it takes
 }
 
 // steepness is the circumference lost over what a flat disc would lose on the

@@ -44,7 +44,7 @@ func TestYokeRefusals(t *testing.T) {
 		"few rounds": {CircularInput{Gauge: standard, BodyStitches: 200, DepthRounds: &one},
 			[]string{"schedule INFEASIBLE", "depth_rounds INFEASIBLE"}},
 		"one step": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: ScheduleCone, DecreaseRounds: &one},
-			[]string{"schedule INFEASIBLE", "body_stitches INFEASIBLE"}},
+			[]string{"decrease_rounds INFEASIBLE", "body_stitches INFEASIBLE"}},
 		"enums": {CircularInput{Gauge: standard, BodyStitches: 200, Schedule: 4, Spread: 9, DisplayUnit: 3},
 			[]string{"schedule UNKNOWN_VALUE", "spread UNKNOWN_VALUE", "display_unit UNKNOWN_VALUE"}},
 	} {
@@ -66,9 +66,9 @@ func TestYokeRefusalsInWords(t *testing.T) {
 	wide := CircularInput{Gauge: standard, BodyStitches: 200, NeckStitches: new(268)}
 	none := own(Step{0.5, 0.5}, Step{0.7, 1e-6}, Step{1, 0.1})
 	for want, in := range map[string]CircularInput{
-		"decrease rounds 1 and 2 both fall on round 1;":                                                   shallow,
-		"decrease round 2 has no stitch to remove from 134;":                                              none,
-		"decrease round 1 goes from 268 to 133 stitches, and k2tog can leave no fewer than 134;":          own(Step{0.5, 0.503}, Step{1, 0.1}),
+		"decrease rounds 1 and 2 both fall on round 1":                                                    shallow,
+		"decrease round 2 has no stitch to remove from 134":                                               none,
+		"decrease round 1 goes from 268 to 133 stitches, and k2tog can leave no fewer than 134":           own(Step{0.5, 0.503}, Step{1, 0.1}),
 		"the neck has 268 stitches and the join 268; a yoke narrows, so the neck must have from 4 to 267": wide,
 	} {
 		_, err := PlanCircularYoke(in)

@@ -64,6 +64,12 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 	if c.Err() != nil {
 		return
 	}
+	switch y.scheduleField = "schedule"; {
+	case in.Schedule == ScheduleOwn:
+		y.scheduleField = "steps"
+	case in.DecreaseRounds != nil:
+		y.scheduleField = "decrease_rounds"
+	}
 	switch {
 	case in.NeckStitches != nil:
 		y.neckField, y.neck = "neck_stitches", *in.NeckStitches
@@ -72,7 +78,7 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 	case in.Schedule == ScheduleOwn:
 		y.neckField, y.neck = "steps", leftOf(y.join, in.Steps)
 	default:
-		y.neckField, y.neck = "body_stitches", percent(y.body, neckPercent)
+		y.neckField, y.neck = "body_stitches", min(percent(y.body, neckPercent), y.st.Nearest(measure.Micrometres(widestNeckCm)))
 	}
 	if y.neck >= y.join || y.neck < MinNeck {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+

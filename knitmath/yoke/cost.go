@@ -27,6 +27,9 @@ const (
 	triesOfRemedies   = 24
 	choicesOfBands    = 2
 	choicesOfRemedies = 1
+	// pricedNarrow is how many decrease rounds more a narrow neck counts with. One that has more has fewer
+	// counts to look at in each.
+	pricedNarrow = 3
 	// pricedBetween is how many rounds between places a price counts with.
 	pricedBetween = 10
 )
@@ -48,6 +51,9 @@ func (in CircularInput) Cost() int {
 		changes = cost.Clamp(len(in.Steps), 1, MaxSteps)
 	case in.Schedule != ScheduleCone:
 		changes = len(percentageSteps)
+		if in.NeckStitches != nil || in.NeckCm != nil {
+			changes += pricedNarrow
+		}
 	}
 	changes++ // the adjusting round
 	choices, ways := 0, 1

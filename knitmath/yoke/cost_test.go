@@ -20,6 +20,8 @@ func TestPrices(t *testing.T) {
 		"yoke": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50)}, 50 + 8*300 + 40 + 4*32*32/300},
 		"banded": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), Bands: make([]Band, 1)},
 			50 + 8*300 + 150 + 3*15*600/300 + 38*15*32*32/300},
+		"narrow": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), NeckStitches: new(60)},
+			50 + 8*300 + 70 + 7*32*32/300},
 		"raised": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), BackRaise: &BackRaise{RiseRows: new(6)}},
 			50 + 8*300 + 40 + 20*6 + 4*32*32/300},
 		"grouped": {CircularInput{Gauge: standard, BodyStitches: 200, SleeveStitches: new(50), Spread: shaping.GapSpreadGrouped},

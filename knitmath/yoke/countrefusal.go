@@ -11,6 +11,10 @@ import (
 // refuseBands refuses bands that have no counts: it names every band of which one
 // other repeat would do, and the neck's tolerance that would, or what else would do.
 func refuseBands(c *fault.Checks, y *circular, s scheme, in CircularInput, places []place, counts bandCounts) {
+	if y.tried {
+		c.Infeasible("", "bands", y.neckField)
+		return
+	}
 	free, top := counts.reachable()
 	type detail struct{ text, field string }
 	var details []detail

@@ -3,6 +3,7 @@ package yoke_test
 import (
 	"errors"
 	"fmt"
+	"strings"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
@@ -19,12 +20,15 @@ func ExamplePlanCircularYoke() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(plan.Summary())
+	fmt.Println(strings.ReplaceAll(plan.Summary(), ", ", ",\n"))
 	for _, r := range plan.Rounds {
 		fmt.Printf("Round %d: %s (%d stitches)\n", r.RoundNumber, r.Instruction.Row.Text(), r.EndStitches)
 	}
 	// Output:
-	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm), in 3 decrease rounds, the count being adjusted first.
+	// Join 306 stitches (139.1 cm) and decrease to 92 (41.8 cm) over 72 rounds (24 cm),
+	// in 3 decrease rounds,
+	// of which the last takes 39 % of its stitches,
+	// the count being adjusted first.
 	// Round 1: [k151, k2tog] twice (304 stitches)
 	// Round 36: [k2, k2tog] 76 times (228 stitches)
 	// Round 54: [k1, k2tog] 76 times (152 stitches)

@@ -36,5 +36,5 @@ func TestYokeOfManyPlaces(t *testing.T) {
 	}
 	in.DepthRounds, in.DecreaseRounds = new(130), new(130)
 	_, err := PlanCircularYoke(in)
-	knittest.WantViolations(t, err, "bands INFEASIBLE", "schedule INFEASIBLE")
+	knittest.WantViolations(t, err, "bands INFEASIBLE", "decrease_rounds INFEASIBLE")
 }

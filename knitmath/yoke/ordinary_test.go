@@ -36,7 +36,7 @@ func isEasy(r Round) bool {
 
 // Of the rounds of ordinary yokes so many are easy, and every yoke is knit. Measured in
 // full on 2,295 yokes of each kind: cones 100 %, and 99.7 % where the neck's count is
-// given; percentage system 83.9 % and 74.4 %. Of the last, 0.2 % have more than 8 items.
+// given; percentage system 96.6 % and 86.7 %. Of the last, 0.1 % have more than 8 items.
 func TestRoundsOfOrdinaryYokesAreEasy(t *testing.T) {
 	for _, c := range []struct {
 		name     string
@@ -47,8 +47,8 @@ func TestRoundsOfOrdinaryYokesAreEasy(t *testing.T) {
 	}{
 		{"cone", ScheduleCone, false, 99.5, 0},
 		{"cone, exact neck", ScheduleCone, true, 99, 0},
-		{"percentage", SchedulePercentage, false, 83, 0.1},
-		{"percentage, exact neck", SchedulePercentage, true, 74, 0.5},
+		{"percentage", SchedulePercentage, false, 96, 0.1},
+		{"percentage, exact neck", SchedulePercentage, true, 86, 0.5},
 	} {
 		yokes, rounds, easy, many, adjusted := 0, 0, 0, 0, 0
 		var lurch tally

@@ -20,6 +20,7 @@ type place struct {
 	// settled: its bounds say what it may have, however far that is from the wanted count.
 	settled bool
 	change  allowed
+	said    float64 // the part that the schedule itself says its round takes
 }
 
 const noBand = -1
@@ -112,7 +113,7 @@ func (y *circular) stepPlaces(s scheme) []place {
 			even.most = min(even.most, max(int(measure.CeilDiv(thousandths(before-step.wanted), 1000)), y.lostFlat(step.round-lowest)))
 		}
 		places = append(places, place{round: step.round, wanted: step.wanted, repeat: 1, lo: 1, hi: stitch.MaxStitches, band: noBand,
-			change: allowed{takes: share{measure.ToMillionths(1 - step.wanted/before), 1e6}, even: even}})
+			said: step.said, change: allowed{takes: share{measure.ToMillionths(1 - step.wanted/before), 1e6}, even: even}})
 		before, lowest = step.wanted, step.round
 	}
 	last := &places[len(places)-1]
@@ -133,8 +134,8 @@ func (y *circular) neckBounds() (lo, hi int) {
 func vetPlaces(c *fault.Checks, y *circular, places []place) {
 	for i := 1; i < len(places); i++ {
 		if places[i].round <= places[i-1].round {
-			c.Infeasible(fmt.Sprintf("decrease rounds %d and %d both fall on round %d; the depth needs more rounds, "+
-				"or the schedule fewer decrease rounds", i, i+1, places[i].round), "schedule", y.depthField)
+			c.Infeasible(fmt.Sprintf("decrease rounds %d and %d both fall on round %d", i, i+1, places[i].round),
+				y.scheduleField, y.depthField)
 			return
 		}
 	}

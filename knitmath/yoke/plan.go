@@ -39,7 +39,8 @@ func settleSteps(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 		return
 	}
 	for _, p := range places {
-		y.changes = append(y.changes, change{round: p.round, wanted: p.wanted, count: int(measure.HalfUpDiv(thousandths(p.wanted), 1000))})
+		y.changes = append(y.changes, change{round: p.round, wanted: p.wanted, said: p.said,
+			count: int(measure.HalfUpDiv(thousandths(p.wanted), 1000))})
 	}
 	y.changes[len(y.changes)-1].count = y.neck
 	y.settledNeck = y.neck
@@ -52,12 +53,11 @@ func vetChanges(c *fault.Checks, y *circular) {
 	for i, s := range y.changes {
 		switch {
 		case s.count >= before:
-			c.Infeasible(fmt.Sprintf("decrease round %d has no stitch to remove from %d; use fewer decrease rounds",
-				i+1, before), "schedule", y.neckField)
+			c.Infeasible(fmt.Sprintf("decrease round %d has no stitch to remove from %d", i+1, before), y.scheduleField, y.neckField)
 			return
 		case 2*s.count < before:
-			c.Infeasible(fmt.Sprintf("decrease round %d goes from %d to %d stitches, and k2tog can leave no fewer than %d; "+
-				"use more decrease rounds or a wider neck", i+1, before, s.count, (before+1)/2), "schedule", y.neckField)
+			c.Infeasible(fmt.Sprintf("decrease round %d goes from %d to %d stitches, and k2tog can leave no fewer than %d",
+				i+1, before, s.count, (before+1)/2), y.scheduleField, y.neckField)
 			return
 		}
 		before = s.count
@@ -133,6 +133,9 @@ func (y *circular) answer(in CircularInput) Circular {
 		out.GreatestDeparturePercent = max(out.GreatestDeparturePercent, 100*math.Abs(r.DepartureStitches)/r.WantedStitches)
 	}
 	out.Notices = append(y.ruffles(), y.bandNotices()...)
+	if len(in.Bands) == 0 {
+		out.Notices = append(out.Notices, y.lossNotices(in)...)
+	}
 	out.Notices = append(out.Notices, y.countNotices()...)
 	if in.Schedule == ScheduleOwn && y.percent == DefaultDeparturePercent {
 		out.Notices = append(out.Notices, y.easedNotice()...)

@@ -14,10 +14,11 @@ const (
 	// wants there, or than was allowed, because its repeat must divide it. Sent for each such band. Field
 	// is the band's repeat, "bands[i].repeat_stitches".
 	FarFromSchedule report.Reason = "FAR_FROM_SCHEDULE"
-	// MoreThanAThird: around bands a round takes more than a third of its stitches,
-	// since no other counts divide. Sent for each such round. Field is "bands".
+	// MoreThanAThird: a round takes more than a third of its stitches: around bands, since no other
+	// counts divide; elsewhere, more than the schedule itself says too. Sent for each such round. Field
+	// is "bands", or without them what says how many rounds decrease.
 	MoreThanAThird report.Reason = "MORE_THAN_A_THIRD"
-	// NeckInTolerance: the neck has other stitches than were wanted, within the
+	// NeckInTolerance: the neck has more than 2 stitches more or fewer than were wanted, within the
 	// tolerance, so that the rounds are easy or the bands come out. Field is "neck_tolerance_stitches".
 	NeckInTolerance report.Reason = "NECK_IN_TOLERANCE"
 	// StepsEased: a round lies a stitch or more from what own steps want, so that it is easy, at
@@ -33,6 +34,9 @@ const (
 	// NeckBelowHead: the neck, stretched to 1.6 times its width, does not go over the head
 	// of somebody who wears such a body. Field is empty.
 	NeckBelowHead report.Reason = "NECK_BELOW_HEAD"
+	// NeckSlidesOff: the neck is wider as it lies than the largest heads among those who wear such a
+	// body. Field is empty.
+	NeckSlidesOff report.Reason = "NECK_SLIDES_OFF"
 	// SleeveBelowHand: the sleeve, stretched to 1.3 times its width, does not go over the
 	// hand of somebody who wears such a body. Field is empty.
 	SleeveBelowHand report.Reason = "SLEEVE_BELOW_HAND"

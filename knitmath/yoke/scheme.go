@@ -41,6 +41,7 @@ type schemeStep struct {
 	millionths int64
 	round      int
 	wanted     float64
+	said       float64 // the part that the schedule itself says it removes; 0 for a cone
 }
 
 // scheme scales the schedule asked for.
@@ -50,7 +51,7 @@ func (y *circular) scheme(in CircularInput) scheme {
 	}
 	steps := in.Steps
 	if in.Schedule != ScheduleOwn {
-		steps = percentageSteps
+		steps = y.percentageStepsTo(y.neck)
 	}
 	s := scheme{join: y.join, neck: y.neck}
 	removed := float64(y.join-y.neck) / (1 - left(steps)) // what removing everything would be, in stitches
@@ -62,19 +63,29 @@ func (y *circular) scheme(in CircularInput) scheme {
 		p *= 1 - step.RemovedFraction
 		f := measure.ToMillionths(step.DepthFraction)
 		round := int(max(measure.HalfUpDiv(f*int64(y.rounds), 1e6), 1))
-		s.steps = append(s.steps, schemeStep{f, round, float64(s.join) - removed*(1-p)})
+		s.steps = append(s.steps, schemeStep{f, round, float64(s.join) - removed*(1-p), step.RemovedFraction})
 	}
 	return s
 }
 
-// coneScheme lays n rounds evenly, by default one to so many centimetres.
+// coneScheme lays n rounds evenly, by default one to so many centimetres, and in a shallow yoke more of
+// them, so that none takes more than a third.
 func (y *circular) coneScheme(count *int) scheme {
 	s := scheme{cone: true, join: y.join, neck: y.neck}
-	n := fault.Or(count, int(min(max(measure.RoundHalfUp(y.rw.SizeCm(y.rounds)/coneSpacingCm), 1), MaxSteps)))
+	n := fault.Or(count, y.coneRounds())
 	for i := 1; i <= n; i++ {
 		s.steps = append(s.steps, schemeStep{round: int(measure.HalfUpDiv(int64(i*y.rounds), int64(n))), wanted: s.wanted(i, n)})
 	}
 	return s
+}
+
+// mostlyEven is of how many rounds of a shallow cone one may decrease by default. Own choice.
+const mostlyEven = 3
+
+// coneRounds is how many decrease rounds a cone has where nobody says.
+func (y *circular) coneRounds() int {
+	usual := int(max(measure.RoundHalfUp(y.rw.SizeCm(y.rounds)/coneSpacingCm), 1))
+	return min(max(usual, min(calmConeRounds(y.join, y.neck), y.rounds/mostlyEven)), MaxSteps)
 }
 
 // wanted is the count that the schedule has at a part of the depth, num/den: on the

@@ -25,7 +25,7 @@ const (
 	sleeveStretch = 1.3
 )
 
-// widestNeckCm is the widest neck of a raglan where nobody says: through it the largest heads
+// widestNeckCm is the widest neck where nobody says: through it the largest heads
 // go as it lies, and a wider one slides off the shoulders, since necks grow less than bodies.
 // The 98th centile of boys of 17 (UK-WHO growth charts, as in ListBodySizes).
 const widestNeckCm = 60.3
@@ -59,6 +59,12 @@ func (w worn) notices() []report.Notice {
 	if w.neckCm*neckStretch < who.LeastHeadCm {
 		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch,
 			"a head of "+w.unit.Size(who.LeastHeadCm), "it needs more stitches, an opening, or a bind-off that gives more"))
+	}
+	// As far above the median as the least head lies below it. Own derivation.
+	if largest := 2*who.HeadCm - who.LeastHeadCm; w.neckCm > largest {
+		list = append(list, report.Notice{Reason: NeckSlidesOff, Description: "the neck of " + w.unit.Size(w.neckCm) +
+			" is wider as it lies than the largest heads, " + w.unit.Size(largest) +
+			", of those who wear such a body; it slides off the shoulders unless a band draws it in"})
 	}
 	if w.sleeveCm*sleeveStretch < who.HandCm {
 		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch,

@@ -1,6 +1,7 @@
 package yoke
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -17,7 +18,7 @@ func TestRemarksOnWhoWearsIt(t *testing.T) {
 		var list []report.Reason
 		for _, n := range of {
 			switch n.Reason {
-			case DepthUnlikeBodies, NeckBelowHead, SleeveBelowHand:
+			case DepthUnlikeBodies, NeckBelowHead, NeckSlidesOff, SleeveBelowHand:
 				list = append(list, n.Reason)
 				seen[n.Reason]++
 			}
@@ -25,13 +26,14 @@ func TestRemarksOnWhoWearsIt(t *testing.T) {
 		return list
 	}
 	// The head and the hand by the body's width, by hand from the table's rows.
-	heads := map[float64][2]float64{28: {0, 0}, 30: {26, 7.5}, 34: {28.75, 8.25}, 38: {31.5, 9}, 45: {37, 10.5},
-		50: {40.75, 11.75}, 60: {44.5 + 25.0/13, 13 + 10.0/13},
-		80: {52.5, 17.5}, 150: {52.5, 17.5}}
+	heads := map[float64][3]float64{28: {0, 0, math.Inf(1)}, 30: {26, 7.5, 35},
+		34: {28.75, 8.25, 37.65}, 38: {31.5, 9, 40.3}, 45: {37, 10.5, 44}, 50: {40.75, 11.75, 48.05},
+		60: {44.5 + 25.0/13, 13 + 10.0/13, 2*(48.3+4.4*5/13) - 44.5 - 25.0/13},
+		80: {52.5, 17.5, 61.3}, 150: {52.5, 17.5, 61.3}}
 	for body, who := range heads {
 		for _, depth := range []float64{0.1, 0.14, 0.16, 0.32, 0.34} { // of the body around
 			for _, sleeve := range []float64{0.15, 0.3, 0.36} {
-				for neck := 0.2; neck < 0.7; neck += 0.09 {
+				for neck := 0.2; neck < 1; neck += 0.09 {
 					stitches := func(part float64) *int { return knittest.Ptr(int(2*body*part + 0.5)) }
 					g := &gauge.Gauge{Stitches: 20, Rows: 28}
 					in := CircularInput{Gauge: g, BodyStitches: int(2 * body), SleeveStitches: stitches(sleeve), UnderarmStitches: stitches(0.04),
@@ -46,6 +48,9 @@ func TestRemarksOnWhoWearsIt(t *testing.T) {
 					}
 					if 1.6*out.NeckCm < who[0] {
 						want = append(want, NeckBelowHead)
+					}
+					if out.NeckCm > who[2] {
+						want = append(want, NeckSlidesOff)
 					}
 					if 1.3*float64(out.SleeveStitches)/2 < who[1] {
 						want = append(want, SleeveBelowHand)
@@ -62,7 +67,7 @@ func TestRemarksOnWhoWearsIt(t *testing.T) {
 			}
 		}
 	}
-	for _, reason := range []report.Reason{DepthUnlikeBodies, NeckBelowHead, SleeveBelowHand} {
+	for _, reason := range []report.Reason{DepthUnlikeBodies, NeckBelowHead, NeckSlidesOff, SleeveBelowHand} {
 		if seen[reason] < 10 {
 			t.Errorf("%v: the sweep has shrunk", seen)
 		}

@@ -118,7 +118,7 @@ func (o Circular) Summary() string {
 	}
 	return "Join " + report.CountOf(o.JoinStitches, "stitches") + " (" + o.unit.Size(o.JoinCm) + ") and decrease to " +
 		strconv.Itoa(o.NeckStitches) + " (" + o.unit.Size(o.NeckCm) + ") over " + report.CountOf(o.DepthRounds, "rounds") +
-		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + adjusting + "."
+		" (" + o.unit.Size(o.DepthCm) + "), in " + rounds + o.mostTakenWords() + adjusting + "."
 }
 
 // Sources says where the figures come from.

@@ -29,7 +29,11 @@ const (
 	// The percentage system.
 	YokeSchedule_YOKE_SCHEDULE_UNSPECIFIED YokeSchedule = 0
 	// The percentage system: rounds at 1/2, 3/4 and the end of the depth, that
-	// remove 1/4, 1/3 and 2/5 of the stitches (Zimmermann).
+	// remove 1/4, 1/3 and 2/5 of the stitches (Zimmermann). To a neck that is narrower than they
+	// leave by more than a stitch and 2 %, the first removes 1/4, and those after it, three or more,
+	// about equal shares of at most a third, each hardly more than the one below. They lie where the
+	// straight lines from the first through half of the stitches at 3/4 to the neck have what they leave.
+	// Where that leaves no even round between any two there are three rounds in all.
 	YokeSchedule_YOKE_SCHEDULE_PERCENTAGE YokeSchedule = 1
 	// An even cone: rounds equally spaced, equally many stitches each.
 	YokeSchedule_YOKE_SCHEDULE_CONE YokeSchedule = 2
@@ -462,7 +466,7 @@ type PlanCircularYokeRequest struct {
 	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
 	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches at the neck, 4 to 10,000. Not together with neck_cm. Default: 40 %
-	// of the body for the percentage system and the cone, what the own steps
+	// of the body, 60.3 cm at the most, for the percentage system and the cone, what the own steps
 	// leave for an own schedule; nearest, halves up. Refused as a default below 4.
 	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// Circumference at the neck, in cm, 0.1 to 1,000; nearest stitch, halves up.
@@ -477,7 +481,8 @@ type PlanCircularYokeRequest struct {
 	// The schedule. Default the percentage system.
 	Schedule YokeSchedule `protobuf:"varint,9,opt,name=schedule,proto3,enum=knitmath.v1.YokeSchedule" json:"schedule,omitempty"`
 	// Decrease rounds of a cone, 1 to 200. Default one for every 2.5 cm of depth,
-	// nearest, at least 1. Only for a cone.
+	// nearest, at least 1, and in a shallow yoke as many as let none remove more than a third, of
+	// every three rounds one at the most. Only for a cone.
 	DecreaseRounds *int32 `protobuf:"varint,10,opt,name=decrease_rounds,json=decreaseRounds,proto3,oneof" json:"decrease_rounds,omitempty"`
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
@@ -1079,17 +1084,21 @@ type PlanCircularYokeResponse struct {
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body; not said of toys, with a body
 	//     of less than 30 cm.
-	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
+	//   - NECK_SLIDES_OFF, at no field: the neck is wider as it lies than the largest heads of those
+	//     who wear such a body.
+	//   - SLEEVE_BELOW_HAND, at no field: a sleeve, stretched to 1.3 times its width, does not go over
+	//     the hand of somebody who wears such a body.
 	//   - FAR_FROM_SCHEDULE, at repeat_stitches of the band: its count is far from
 	//     what the schedule wants there; the description says by how much.
-	//   - MORE_THAN_A_THIRD, at bands: a round around bands takes more than a third of its
-	//     stitches; the description says which.
+	//   - MORE_THAN_A_THIRD, at bands, steps, decrease_rounds or the field of the depth: a round takes
+	//     more than a third of its stitches, and without bands more than the schedule itself says by more
+	//     than a stitch and 2 % of them; the description says which, and may say what would do instead.
 	//   - MANY_ITEMS, at tolerance_percent: a round has more than 8 items, since no count
 	//     that near to the schedule's has an easier one; the description says which.
 	//   - STEPS_EASED, at tolerance_percent: a round lies a stitch or more from what own steps
 	//     want, so that it is easy, at the default tolerance; the description has the counts.
-	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has another count
-	//     than the wanted one, within the tolerance.
+	//   - NECK_IN_TOLERANCE, at neck_tolerance_stitches: the neck has more than 2 stitches more or
+	//     fewer than the wanted ones, within the tolerance.
 	//   - RISE_ROUNDED, at back_raise.rise_rows or back_raise.rise_cm: short rows
 	//     come in pairs, and the rise asked for is no whole number of them; the
 	//     description says what was planned.
@@ -1800,7 +1809,10 @@ type PlanRaglanResponse struct {
 	//     than 0.65 of the body's flat width deep.
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body.
-	//   - SLEEVE_BELOW_HAND, at no field: the same of a sleeve, at 1.3 times, and a hand.
+	//   - NECK_SLIDES_OFF, at no field: the neck is wider as it lies than the largest heads of those
+	//     who wear such a body.
+	//   - SLEEVE_BELOW_HAND, at no field: a sleeve, stretched to 1.3 times its width, does not go over
+	//     the hand of somebody who wears such a body.
 	//   - MANY_RUNS, at tolerance_stitches: no plan in which each part decreases at one run of
 	//     intervals or two lies near enough to the straight lines; the nearest choice of
 	//     rounds is given. The text may say what tolerance would allow one.
