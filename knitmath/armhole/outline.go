@@ -13,8 +13,11 @@ func (s settled) outline(found sewn) *outline.Outline {
 	o := &outline.Outline{X: outline.Axis{Measure: "width", Unit: outline.UnitCm}, Y: outline.Axis{Measure: "height", Unit: outline.UnitCm}}
 	o.Lines = append(o.Lines, s.edges("back", found.back, 0)...)
 	name := "sleeve cap"
-	if s.style.straight() {
+	switch {
+	case s.style.straight():
 		name = "sleeve"
+	case found.top.strap > 0:
+		name = "cap and strap"
 	}
 	aside := (s.st.SizeCm(s.back)+s.st.SizeCm(s.sleeve))/2 + apartCm
 	o.Lines = append(o.Lines, s.edges(name, found.top, aside)...)

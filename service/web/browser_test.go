@@ -16,6 +16,7 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/cdproto/runtime"
@@ -206,10 +207,36 @@ func (p *tab) picture(name string) {
 	if *screenshots == "" {
 		return
 	}
+	// The browser measures how high the page is when it has drawn it.
+	get(p, chromedp.Evaluate[chromedp.Void](`new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn, 50)))`,
+		chromedp.EvalAwaitPromise))
 	png := get(p, chromedp.FullScreenshot(100))
 	if err := os.WriteFile(filepath.Join(*screenshots, name+".png"), png, 0o600); err != nil {
 		p.Fatal(err)
 	}
+}
+
+// pictures saves how the page looks on a desk by day and on a telephone by night.
+func (p *tab) pictures(name string) {
+	p.Helper()
+	if *screenshots == "" {
+		return
+	}
+	for _, look := range []struct {
+		name, scheme string
+		wide         int
+	}{{"", "light", 1200}, {"-telephone", "dark", 375}} {
+		p.seen("prefers-color-scheme", look.scheme)
+		p.run(chromedp.EmulateViewport(int64(look.wide), 900))
+		p.picture(name + look.name)
+	}
+	p.seen("prefers-color-scheme", "light")
+}
+
+// seen is a wish of the visitor's, as a machine tells it to pages.
+func (p *tab) seen(feature, value string) {
+	p.Helper()
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: feature, Value: value}}})
 }
 
 // answered is true once there is an answer to what was asked last.

@@ -81,10 +81,9 @@ func TestEveryPage(t *testing.T) {
 			p.until(answered + ` || [...document.querySelectorAll('.fault')].some((f) => !f.hidden)`)
 			unsaid = true
 		}
-		p.picture(name)
+		p.pictures(name)
 		checkAxe(p, axe, name)
 		checkReflow(p, name)
-		p.picture(name + "-320")
 	}
 	if !unsaid {
 		p.checked(false)

@@ -129,12 +129,14 @@ type said struct {
 	}
 	Tables []struct {
 		Path, Title string
+		Cited       bool // with a citation and its status in each row
 		Columns     []struct{ Path, Label string }
 	}
 	When map[string]struct {
 		Field  string
 		Values []string
 	}
+	Counts  map[string]map[string]string // paths of the answer, by what is drawn and by the end of it
 	Picture string
 	Lengths bool // of the answer, where the question has none
 }
@@ -242,7 +244,17 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				t.Errorf("%s: no text %s", name, text.Path)
 			}
 		}
+		for part, ends := range q.Counts {
+			for end, path := range ends {
+				if !lies(answers, path) || !slices.Contains([]string{"below", "above", "up"}, end) {
+					t.Errorf("%s: no count %s of %q, %s", name, path, part, end)
+				}
+			}
+		}
 		for _, table := range q.Tables {
+			if table.Cited && (!lies(answers, table.Path+".citation") || !lies(answers, table.Path+".status")) {
+				t.Errorf("%s: the rows of %s have no source", name, table.Path)
+			}
 			for _, column := range table.Columns {
 				if !lies(answers, table.Path+"."+column.Path) {
 					t.Errorf("%s: no column %s of %s", name, column.Path, table.Path)

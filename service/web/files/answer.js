@@ -57,7 +57,7 @@ export class Answer {
     this.summary.textContent = answer.summary;
     this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, plainNotice(notice, names))));
     this.pictures.replaceChildren(...[
-      answer.outline ? picture(answer.outline, unit, this.made.picture) : null,
+      answer.outline ? picture(answer.outline, unit, { manner: this.made.picture, counts: countsOf(this.made.counts, answer) }) : null,
     ].filter(Boolean));
     this.showDirections(answer.directions ?? []);
     this.texts.replaceChildren(...(this.made.texts ?? []).map((t) => lines(t, answer, this.options.mark)).filter(Boolean));
@@ -113,6 +113,17 @@ function at(answer, path) {
   return path.split('.').reduce((value, name) => value?.[name], answer);
 }
 
+// countsOf are the counts that a drawing shows beside its measures, in words.
+function countsOf(counts = {}, answer) {
+  const word = (path) => {
+    const n = at(answer, path);
+    const [, of] = /(?:^|_)(stitches|rows|rounds)$/.exec(path);
+    return n === undefined ? '' : `${n} ${{ stitches: 'sts', rows: 'rows', rounds: 'rnds' }[of]}`;
+  };
+  return Object.fromEntries(Object.entries(counts).map(([part, ends]) =>
+    [part, Object.fromEntries(Object.entries(ends).map(([end, path]) => [end, word(path)]))]));
+}
+
 function written(value, name, unit) {
   if (Array.isArray(value)) return value.map((v) => written(v, name, unit)).join(', ');
   if (typeof value === 'number') return sized(value, labelled(name).sign, unit);
@@ -149,16 +160,24 @@ function lines({ path, title, set }, answer, mark) {
     el('pre', { class: set ? 'lines set' : 'lines', part: 'directions', tabindex: '0', role: 'region', 'aria-label': title + mark }, text));
 }
 
-function table({ path, title, columns }, answer, { unit, mark }) {
+// table lists items. Where each says its source, those are numbered below the table, once each.
+function table({ path, title, columns, cited }, answer, { unit, mark }) {
   const items = at(answer, path) ?? [];
   if (!items.length) return null;
-  return el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': title + mark }, el('table', {}, el('caption', {}, title),
-    el('thead', {}, el('tr', {}, ...columns.map((column) => el('th', { scope: 'col' }, column.label)))),
-    el('tbody', {}, ...items.map((item) => el('tr', {}, ...columns.map((column) => {
+  const source = (item) => `${item.citation} (${standing(item)})`;
+  const sources = cited ? [...new Set(items.map(source))] : [];
+  const heads = columns.map((column) => column.label).concat(sources.length > 1 ? ['Source'] : []);
+  const row = (item) => {
+    const cells = columns.map((column) => {
       const value = at(item, column.path);
-      const said = value === undefined ? '' : String(written(value, nameWithUnit(column.path), unit));
-      return el('td', { class: said.length < 12 && 'short' }, said);
-    }))))));
+      return value === undefined ? '' : String(written(value, nameWithUnit(column.path), unit));
+    }).concat(sources.length > 1 ? [String(sources.indexOf(source(item)) + 1)] : []);
+    return el('tr', {}, ...cells.map((said, i) =>
+      el(i ? 'td' : 'th', { scope: i ? null : 'row', class: said.length < 12 && 'short' }, said)));
+  };
+  return el('div', {}, el('div', { class: 'wide', tabindex: '0', role: 'region', 'aria-label': title + mark }, el('table', {}, el('caption', {}, title),
+    el('thead', {}, el('tr', {}, ...heads.map((head) => el('th', { scope: 'col' }, head)))), el('tbody', {}, ...items.map(row)))),
+  sources.length ? el(sources.length > 1 ? 'ol' : 'ul', { class: 'cited' }, ...sources.map((text) => el('li', {}, text))) : null);
 }
 
 // treeOf is a tree of what stands nowhere else.
