@@ -187,7 +187,7 @@ func (r *runner) passesTo(l *Line, lines []int16, want int64) (int, bool) {
 	gap := want - r.now.total()
 	switch {
 	case !ok:
-		return r.turnsTo(lines, gap), true
+		return r.turnsTo(l, lines, want), true
 	case change == 0 && gap == 0:
 		return 0, true
 	case change == 0 || gap%change != 0 || gap/change < 0:

@@ -3,12 +3,16 @@ package pattern
 // Rows that end with a turn, as those of a heel, change the count alike each time, though stitches
 // stay behind the turn.
 
-// turnsTo is how often such rows are worked until the count has changed by a gap; 1 where they
-// are none or do not come to it, so that working them shows what is wrong.
-func (r *runner) turnsTo(lines []int16, gap int64) int {
+// turnsTo is how often such rows are worked until the count is another by a gap, or, where they
+// keep it, until so many stitches are left between the turns; 1 where they are none or do not come
+// to it, so that working them shows what is wrong.
+func (r *runner) turnsTo(l *Line, lines []int16, want int64) int {
 	t, ok := r.tried(lines)
-	change := t.now.total() - r.now.total()
-	if !ok || change == 0 || gap%change != 0 || gap/change < 1 || gap/change > MaxRows {
+	gap, change := want-r.now.total(), t.now.total()-r.now.total()
+	switch {
+	case ok && change == 0 && t.turned != 0 && r.turned != 0:
+		return r.passesUnsaid(l, lines, want)
+	case !ok || change == 0 || gap%change != 0 || gap/change < 1 || gap/change > MaxRows:
 		return 1
 	}
 	return int(gap / change)

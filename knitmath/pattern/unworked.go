@@ -48,33 +48,70 @@ var inMiddle = wordings("in the middle", "in middle", "in the centre", "in the c
 // just so many, as wrapped stitches may be counted or not, the nearest is taken, and said.
 func (r *runner) passesTurned(l *Line, lines []int16) (int, bool) {
 	want := int64(at(l.info.until, r.size))
+	n, ends := r.turnsDownTo(lines, want, l.info.untilTurned)
+	switch {
+	case ends == turnsBelow:
+		r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "no turn leaves just "+stitches(int(want))+
+			": the number of rows is left open; the count stays the same")
+		r.out.RowsOpen = true
+	case ends == turnsNever:
+		r.turnsOpen(l, want)
+	}
+	return n, true
+}
+
+// passesUnsaid is passesTurned where the text does not say which stitches it counts: those in the
+// middle, or those beside. Where no turn leaves just so many of either it is asked.
+func (r *runner) passesUnsaid(l *Line, lines []int16, want int64) int {
+	for _, of := range [...]turnedUntil{turnedMiddle, turnedBeside} {
+		if n, ends := r.turnsDownTo(lines, want, of); ends == turnsExactly && n > 0 {
+			return n
+		}
+	}
+	r.turnsOpen(l, want)
+	return 0
+}
+
+func (r *runner) turnsOpen(l *Line, want int64) {
+	r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? the turns do not come to "+stitches(int(want)))
+}
+
+// turnsEnd is how turns come to a number of stitches.
+type turnsEnd uint8
+
+const (
+	turnsNever turnsEnd = iota
+	turnsExactly
+	turnsBelow // they pass it, by no more than the wrapped stitches
+)
+
+// turnsDownTo is how often rows that end with a turn, and keep the count, are worked until no more
+// than so many stitches are left of those in the middle, or beside.
+func (r *runner) turnsDownTo(lines []int16, want int64, of turnedUntil) (int, turnsEnd) {
 	left := func(t *runner) int64 {
-		if l.info.untilTurned == turnedMiddle {
+		if of == turnedMiddle {
 			return t.turnGap
 		}
 		return t.now.total() - t.turnGap
 	}
 	t, before := *r, left(r)
 	if before == want {
-		return 0, true
+		return 0, turnsExactly
 	}
 	for n := 1; before > want && int64(n) <= r.now.total(); n++ {
 		next, ok := t.tried(lines)
 		if !ok || next.turned == 0 || left(&next) >= before || next.now.total() != r.now.total() {
 			break
 		}
-		now := left(&next)
-		switch {
+		switch now := left(&next); {
 		case now == want:
-			return n, true
-		case now < want:
-			r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "no turn leaves just "+stitches(int(want))+
-				": the number of rows is left open; the count stays the same")
-			r.out.RowsOpen = true
-			return n, true
+			return n, turnsExactly
+		case now < want && want-now > 2:
+			return 0, turnsNever
+		case now < want: // the wrapped stitches are counted
+			return n, turnsBelow
 		}
-		t, before = next, now
+		t, before = next, left(&next)
 	}
-	r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? the turns do not come to "+stitches(int(want)))
-	return 0, true
+	return 0, turnsNever
 }
