@@ -165,7 +165,7 @@ func TestRowsOfThePiece(t *testing.T) {
 		{"Rep Rows 1 and 2 twice more", 40, false, -1, 0, "1:1 ROW_NOT_WRITTEN"},
 		{"knit\nRep last 3 rows twice more", 40, false, -1, 1, "2:1 ROW_NOT_WRITTEN"},
 		{"Row 1: knit\nRow 3: purl", 40, false, 40, 2, "2:5 ROW_NUMBER"},
-		{"Row 1: knit\nRow 2: purl\nRow 2: knit", 40, false, 40, 2, "3:5 ROW_NUMBER"},
+		{"Row 1: knit\nRow 2: purl\nRow 2: knit", 40, false, 40, 3, "3:5 ROW_NUMBER"},
 		{"Row 1 (RS): knit\nRow 2 (RS): purl", 40, false, 40, 2, "2:8 SIDE_DISAGREES"},
 		{"Rnd 1: knit\nRnd 2 (WS): purl", 40, true, 40, 2, "2:8 SIDE_DISAGREES"},
 		{"Rnd 1: *k2, p2; rep from * around\nRep Rnd 1 9 more times", 40, true, 40, 10, ""},

@@ -18,8 +18,11 @@ func (r *runner) block(i int) int {
 	r.ruleAfter(next)
 	at := r.piece.Lines[from].info.at
 	others := from > 0 && r.piece.Lines[from-1].info.inRounds != r.piece.Lines[from].info.inRounds
-	if expected := r.lastRow + 1; r.lastRow > 0 && !others && int(low) != expected && int(low) != len(r.history)+1 &&
-		r.wanted(ReasonRowNumber, at) {
+	expected := 1
+	if r.lastRow > 0 && !others {
+		expected = r.lastRow + 1
+	}
+	if !r.mayBegin(from, int(low), expected) && r.wanted(ReasonRowNumber, at) {
 		r.fault(KindMistake, ReasonRowNumber, at, 0, "row "+strconv.Itoa(expected)+" is expected here")
 	}
 	for n := low; n <= high && !r.stopped; n++ {
@@ -42,6 +45,7 @@ func (r *runner) block(i int) int {
 		high++
 	}
 	r.lastRow = int(high)
+	r.told.numbered, r.told.numberedAt = int(high), r.rows
 	return next
 }
 

@@ -284,8 +284,8 @@ func (c *corrector) neighbours(i int) []candidate {
 		label, _, _ := strings.Cut(c.piece.source[region.start:max(region.start, region.end)], ":")
 		region.end = region.start + int32(len(label))
 	}
-	var out []candidate
 	spots := spotsIn(c.piece.source, region)
+	out := c.expectedNumbers(i, spots)
 	for k := range spots {
 		out = append(out, c.shiftedBy(spots[k:k+1], -1)...)
 		out = append(out, c.shiftedBy(spots[k:k+1], 1)...)

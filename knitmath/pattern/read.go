@@ -65,6 +65,7 @@ func (p *parser) read(text string) *Piece {
 		p.line()
 	}
 	p.define()
+	p.misnumbered()
 	p.tellPassed()
 	piece.rows = p.rowsClaims()
 	piece.found, piece.patterns, piece.looked = p.found, p.patterns, p.looked+len(p.tokens)

@@ -11,6 +11,30 @@ func (c *corrector) rowsTold(f *Finding, i int) []candidate {
 	return nil
 }
 
+// expectedNumbers are the numbers that a label should have, after the row before it, in place of its
+// own.
+func (c *corrector) expectedNumbers(i int, spots []spot) []candidate {
+	l := &c.piece.Lines[i]
+	if !l.numbered() || len(spots) == 0 || len(l.info.ranges) != 1 {
+		return nil
+	}
+	want := []int32{l.info.ranges[0].first, l.info.ranges[0].last} // as it was taken for
+	if first := int32(1); want[0] == int32(spots[0].value) {
+		if i > 0 && c.piece.Lines[i-1].numbered() {
+			ranges := c.piece.Lines[i-1].info.ranges
+			first = ranges[len(ranges)-1].last + 1
+		}
+		want[0] = first
+	}
+	var e renumbering
+	for k := range spots[:min(len(spots), len(want))] {
+		if !e.set(&spots[k], int(want[k])) {
+			return nil
+		}
+	}
+	return e.candidate(c.piece.source, -1, "")
+}
+
 // sizesOf are the sizes that a finding is about, from 1.
 func (c *corrector) sizesOf(f *Finding) []int {
 	if len(f.SizeNumbers) > 0 {

@@ -15,20 +15,19 @@ type rowsTold struct {
 	begins   []int32 // rows that were worked before each of them
 	sureFrom int     // of rows before it some were not counted
 	unsure   bool    // there are such rows
+
+	numbered, numberedAt int // the last number of rows, and how many had been worked then
 }
 
 // beganRows notes where a set of numbered rows begins.
 func (r *runner) beganRows(i int) {
-	if r.rowsBefore != nil && r.piece.Lines[i].info.ranges[0].first == 1 {
+	if r.piece.Lines[i].info.ranges[0].first == 1 {
 		r.told.begins = append(r.told.begins, int32(r.rows))
 	}
 }
 
 // beganAfter notes that something began with a line, or that its rows could not all be counted.
 func (r *runner) beganAfter(l *Line) {
-	if r.rowsBefore == nil {
-		return
-	}
 	switch l.info.kind {
 	case lineUnread:
 		r.told.sureFrom, r.told.unsure = r.rows, true

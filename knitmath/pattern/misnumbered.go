@@ -1,0 +1,98 @@
+package pattern
+
+import "strconv"
+
+// misnumbered finds rows whose number is out of order among those that stand together. Where those
+// above and below leave room for just one number it is taken for that one: so a number that is
+// written wrong is found once, at its place, and what follows is worked as it is meant.
+func (p *parser) misnumbered() {
+	lines := p.piece.Lines
+	for from := 0; from < len(lines); {
+		to, plain := p.numberedRun(from)
+		if plain && to-from > 1 {
+			p.numbersOfRun(lines[from:to])
+		}
+		from = max(to, from+1)
+	}
+}
+
+// numberedRun is the line after the numbered rows that stand together from a line on, and whether
+// each of them has one number, or one span of numbers, in all sizes.
+func (p *parser) numberedRun(from int) (to int, plain bool) {
+	lines := p.piece.Lines
+	plain = true
+	for to = from; to < len(lines) && (lines[to].numbered() || lines[to].rules()); to++ {
+		info := &lines[to].info
+		plain = plain && len(info.ranges) == 1 && info.firsts == nil && info.lasts == nil && info.every == everyNone &&
+			info.forSizes == 0 && !info.defined && info.inRounds == lines[from].info.inRounds
+	}
+	return to, plain
+}
+
+func (p *parser) numbersOfRun(lines []Line) {
+	mended := false
+	for i := range lines {
+		info := &lines[i].info
+		if want, ok := roomFor(lines, i); ok {
+			p.expectedRows(info, want)
+			info.ranges, mended = []rowRange{want}, true
+		}
+	}
+	if !mended {
+		p.outOfOrder(lines)
+	}
+}
+
+// roomFor is the numbers that a row must have between its neighbours, where it has others. The last
+// row of all may leave numbers out, or be the first of another set, but not have one that was
+// written just before.
+func roomFor(lines []Line, i int) (rowRange, bool) {
+	have, want := lines[i].info.ranges[0], rowRange{1, 0}
+	if i > 0 {
+		want.first = lines[i-1].info.ranges[0].last + 1
+	}
+	if i+1 == len(lines) {
+		want.last = want.first
+		return want, i > 0 && have.first == have.last && have.first > 1 && have.first == want.first-1
+	}
+	want.last = lines[i+1].info.ranges[0].first - 1
+	switch {
+	case have == want || want.first > want.last:
+		return have, false
+	case have.first == have.last:
+		return want, want.first == want.last
+	}
+	return want, want.first < want.last && (have.first == want.first || have.last == want.last)
+}
+
+func (p *parser) expectedRows(info *lineInfo, want rowRange) {
+	text := "row " + strconv.Itoa(int(want.first)) + " is expected here"
+	if want.last > want.first {
+		text = "rows " + strconv.Itoa(int(want.first)) + "-" + strconv.Itoa(int(want.last)) + " are expected here"
+	}
+	p.mistake(ReasonRowNumber, info.at, text)
+}
+
+// outOfOrder says of the first row that stands before one with a lower number which is expected in
+// its place. Another Row 1 begins another set.
+func (p *parser) outOfOrder(lines []Line) {
+	for i := range lines {
+		have, lowest := lines[i].info.ranges[0].first, lines[i].info.ranges[0].first
+		one := have == 1
+		for k := range lines[:i] {
+			one = one || lines[k].info.ranges[0].first == 1
+		}
+		for k := i + 1; k < len(lines); k++ {
+			n := lines[k].info.ranges[0].first
+			if n == 1 && one {
+				break
+			}
+			one = one || n == 1
+			lowest = min(lowest, n)
+		}
+		if lowest < have {
+			p.expectedRows(&lines[i].info, rowRange{lowest, lowest})
+			return
+		}
+	}
+}

@@ -1,0 +1,43 @@
+package pattern
+
+import "strings"
+
+// mayBegin reports whether numbered rows may begin with a number: the one that is expected, or the
+// one after all rows so far. Where no number comes before that is Row 1, but rows without a number
+// may be counted, since the last number or since something began.
+func (r *runner) mayBegin(i, low, expected int) bool {
+	if low == expected || low == len(r.history)+1 || r.rows == 0 && len(r.start.Counts) > 0 { // rows of a piece that was begun
+		return true
+	}
+	if expected > 1 {
+		return false
+	}
+	since := r.rows - r.told.numberedAt
+	if r.told.numbered > 0 && (low == r.told.numbered+1 || low == r.told.numbered+1+since) {
+		return true
+	}
+	if n := len(r.told.begins); r.told.unsure && (n == 0 || r.told.sureFrom >= int(r.told.begins[n-1])) {
+		return true
+	}
+	for _, n := range r.told.begins {
+		if low == r.rows-int(n)+1 && r.rows > int(n) || low == int(n)+1 { // the second: short rows within rounds are counted apart
+			return true
+		}
+	}
+	return low == 2 && r.firstRowTold(i)
+}
+
+// firstRowTold reports whether words before line i, since the last number, speak of the first row:
+// "cast on 40 sts (counts as Row 1)".
+func (r *runner) firstRowTold(i int) bool {
+	for k := i - 1; k >= 0 && !r.piece.Lines[k].numbered(); k-- {
+		at := r.piece.Lines[k].info.at
+		said := strings.ToLower(r.piece.source[at.start:max(at.start, min(at.end, at.start+400))])
+		for _, first := range []string{"row 1", "rnd 1", "round 1", "first r", "1st r"} {
+			if strings.Contains(said, first) {
+				return true
+			}
+		}
+	}
+	return false
+}
