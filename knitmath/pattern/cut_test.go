@@ -11,7 +11,7 @@ import (
 // without each of them, and with a full stop or the text once more in its place. Nothing may
 // fall over for want of the words around it.
 func TestReadFromAnyWordToAny(t *testing.T) {
-	for _, text := range sentenceTexts(t) {
+	for _, text := range append(sentenceTexts(t), corpusTexts(t)...) {
 		start := 0
 		for i := 1; i < len(text); i++ {
 			if !strings.ContainsRune(" \n(", rune(text[i-1])) {

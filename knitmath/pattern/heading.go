@@ -204,7 +204,8 @@ func (p *parser) inLead(i, n int) bool {
 	case t.row(), t.stitches(), reserved[t.text] && !t.is("end", "and", "next", "in", "to"):
 		return false
 	case n == i:
-		return !directing[first] || t.is("work", "shape", "knit") && draft.Part(p.tokens[i+1].text)
+		return !directing[first] || t.is("work", "shape", "knit", "turn") && draft.Part(p.tokens[i+1].text) ||
+			t.is("divide", "turn") && p.tokens[i+1].is("for", "the", "to", "work", "front", "back")
 	}
 	return part || !p.notation(t.text)
 }

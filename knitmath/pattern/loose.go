@@ -100,6 +100,8 @@ func (p *parser) loosePlace(i int) int {
 		return i + 2
 	case t.is("marked") && p.tokens[i+1].is("centre", "center", "central") && p.tokens[i+2].is("st", "stitch"):
 		return i + 3
+	case t.is("bound-off", "cast-off", "bo", "buttonhole") || t.is("bound", "cast") && p.tokens[i+1].is("off", "-"):
+		return p.boundOffAt(i)
 	case t.kind == tokenWord && loosePlaces[t.text]:
 		i++
 		if p.tokens[i].is("sts", "needle", "flap") || p.tokens[i].kind == tokenNumber && t.is("needle") && !p.tokens[i+1].stitches() {
@@ -110,6 +112,21 @@ func (p *parser) loosePlace(i int) int {
 		return i + 1
 	}
 	return 0
+}
+
+// boundOffAt is the index after "bound-off sts", "BO sts", "buttonhole" at token i, the gap that
+// the row before has left; 0 if that is not what stands there.
+func (p *parser) boundOffAt(i int) int {
+	if p.tokens[i].is("buttonhole") {
+		return i + 1
+	}
+	for p.tokens[i].is("bound", "cast", "bound-off", "cast-off", "bo", "-", "off") {
+		i++
+	}
+	if !p.tokens[i].stitches() && !p.tokens[i].is("edge", "gap", "section") {
+		return 0
+	}
+	return i + 1
 }
 
 // unmarked goes on after a row up to markers of which the text says that they are there,

@@ -72,6 +72,21 @@ func (p *parser) remarkEnd(i int) int {
 	return 0
 }
 
+// markersToldEnd is the index after "8 markers placed" at token i, 0 if that is not what stands
+// there: how many markers there are changes no count of stitches.
+func (p *parser) markersToldEnd(i int) int {
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].is("markers", "marker", "mkrs") {
+		return 0
+	}
+	for end++; p.tokens[end].is("placed", "total", "in", "all", "set", "used", "on", "needle", "needles", "place"); end++ {
+	}
+	if !p.endsAt(end) {
+		return 0
+	}
+	return end
+}
+
 // countInRemark reports whether the number that is the n-th token of brackets at token i counts
 // stitches, or is that of a stitch: "(12 sts)", "(k 5)"; "(multiple of 6 sts)" is a remark.
 func (p *parser) countInRemark(i, n int) bool {

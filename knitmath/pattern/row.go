@@ -38,7 +38,7 @@ func (p *parser) rowClaims(line *Line) bool {
 	if p.claimAhead() && !p.claim(line) {
 		return false
 	}
-	for line.ClaimedStitches != nil && p.passParts(line) || p.remarkEnd(p.next) != 0 {
+	for line.ClaimedStitches != nil && p.passParts(line) || p.remarkEnd(p.next) != 0 || p.acceptEnd(p.markersToldEnd(p.next)) {
 		p.next = max(p.next, p.remarkEnd(p.next))
 	}
 	p.changeBeside(line)

@@ -57,7 +57,7 @@ func (r *runner) repeat(i int) {
 			}
 			return
 		}
-		ok = r.passes(lines, passes, info.at)
+		ok = r.passes(lines, passes, info.at) && r.toSaidSide(info, lines)
 	})
 	if !ok {
 		return

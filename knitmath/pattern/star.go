@@ -76,6 +76,7 @@ func (p *parser) starRepeat(star token) bool {
 	}
 	p.skipLineBreak()
 	switch t := p.peek(); {
+	case t.is("asterisks", "asterisk", "stars"):
 	case t.kind != tokenStar:
 		p.ask(ReasonUnread, t.span, "a star is expected here")
 		return false

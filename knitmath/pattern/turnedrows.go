@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/stitch"
+
 // Rows that end with a turn, as those of a heel, change the count alike each time, though stitches
 // stay behind the turn.
 
@@ -16,6 +18,16 @@ func (r *runner) turnsTo(l *Line, lines []int16, want int64) int {
 		return 1
 	}
 	return int(gap / change)
+}
+
+// toSaidSide works the first of the rows once more, where they are worked "until all sts have
+// been worked, ending with a WS row" and the last was on the right side: the other end of the
+// heel has a stitch behind its turn still.
+func (r *runner) toSaidSide(info *lineInfo, lines []int16) bool {
+	if !info.allWorked || info.endSide == stitch.SideUnspecified || r.round || r.side != info.endSide || len(lines) < 2 {
+		return true
+	}
+	return r.pass(lines[:1], info.at)
 }
 
 // turnsToEnd is how often such rows are worked until no stitch is left behind the turn.
