@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	permission "github.com/chromedp/cdproto/browser"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 )
@@ -53,4 +54,75 @@ func TestKeyboard(t *testing.T) {
 			t.Errorf("/%s: nothing shows that the keyboard is at %s", path, unseen)
 		}
 	}
+}
+
+// reach goes to something with the tab key alone, from where the keyboard is.
+func reach(p *tab, selector string) {
+	p.Helper()
+	for range 150 {
+		if p.text(`document.activeElement?.matches('`+selector+`')`) == "true" {
+			return
+		}
+		p.run(chromedp.KeyEvent(kb.Tab))
+	}
+	p.Fatalf("the keyboard does not come to %s", selector)
+}
+
+// Whoever has only a keyboard fills in a page, reads its answer, chooses from a list, switches
+// to inches, ticks rows and takes a link along: on three pages, with nothing but keys.
+func TestByKeyboardAlone(t *testing.T) {
+	in, base := browser(t), serve(t, "")
+	permit(t, in, permission.PermissionSettingGranted)
+	for _, page := range []struct {
+		question, field, text string
+		choice, begins        string // and how the one that is chosen begins
+	}{
+		{"shaping/planTaper", "end_stitches", "84", "construction", "in"},
+		{"solid/planCrown", "gauge.stitches", "20", "head_size", "m"},
+		{"short-row/planWedge", "width_stitches", "30", "tall_end", "the left"},
+	} {
+		p := open(t, in)
+		p.run(chromedp.EmulateViewport(1200, 900), chromedp.Navigate(base+"/ask/"+page.question))
+		p.until(answered)
+		before := p.text(`document.querySelector('.summary').textContent`)
+		reach(p, `[data-path="`+page.field+`"]`)
+		p.run(chromedp.KeyEvent(kb.End), chromedp.KeyEvent(strings.Repeat(kb.Backspace, 6)), chromedp.KeyEvent(page.text))
+		p.until(answered + ` && document.querySelector('.summary').textContent !== ` + quote(t, before))
+		if page.choice == "construction" {
+			reach(p, `.more > summary`)
+			p.run(chromedp.KeyEvent(kb.Enter))
+		}
+		reach(p, `select[data-path="`+page.choice+`"]`)
+		chosen := p.text(`document.activeElement.value`)
+		p.run(chromedp.KeyEvent(page.begins))
+		p.until(`document.activeElement.value !== ` + quote(t, chosen) + ` && ` + answered +
+			` && location.search.includes(document.activeElement.value)`)
+		want := asked(t, base, pathOf(t, page.question)+p.text(`location.search`)+"&display_unit=DISPLAY_UNIT_CM")
+		p.until(shows(want))
+
+		// Round the page once more to the switch of the units.
+		reach(p, `input[name=unit]`)
+		p.run(chromedp.KeyEvent(kb.ArrowRight))
+		p.until(`document.querySelector('input[value=in]').checked`)
+		want = asked(t, base, pathOf(t, page.question)+p.text(`location.search`)+"&display_unit=DISPLAY_UNIT_IN")
+		p.until(answered + ` && ` + shows(want))
+
+		reach(p, `.directions li:nth-child(1) input`)
+		p.run(chromedp.KeyEvent(" "), chromedp.KeyEvent(kb.Tab), chromedp.KeyEvent(" "))
+		p.until(`location.hash === '#done=1.2'`)
+		reach(p, `.tools button:nth-child(2)`)
+		p.run(chromedp.KeyEvent(kb.Enter))
+		p.until(`document.querySelector('.says').textContent.startsWith('The link is copied')`)
+		if got, at := copied(p), p.text(`location.href`); got != at {
+			t.Errorf("the link is %s, the page at %s", got, at)
+		}
+		p.checked(false)
+		p.run(chromedp.Evaluate[chromedp.Void](`localStorage.clear()`))
+	}
+}
+
+// pathOf is where a question is asked.
+func pathOf(t *testing.T, question string) string {
+	t.Helper()
+	return described(t, question).Path
 }

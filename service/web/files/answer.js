@@ -33,9 +33,15 @@ export class Answer {
     this.empty('');
   }
 
+  // tell says a sentence. Who hears the page hears it when it comes, and so only when it is
+  // another one.
+  tell(text) {
+    if (this.summary.textContent !== text) this.summary.textContent = text;
+  }
+
   // empty says why there is no answer.
   empty(why) {
-    this.summary.textContent = why;
+    this.tell(why);
     for (const node of [this.notices, this.texts, this.pictures, this.directions, this.figures, this.tables]) node.replaceChildren();
     this.allBox.hidden = this.sourcesBox.hidden = true;
     this.root.classList.remove('stale');
@@ -45,7 +51,7 @@ export class Answer {
   stale(why) {
     const before = !this.allBox.hidden;
     if (before) this.root.classList.add('stale');
-    this.summary.textContent = before ? `${why} Below stands the answer from before.` : why;
+    this.tell(before ? `${why} Below stands the answer from before.` : why);
   }
 
   // names are what the form calls fields and values.
@@ -54,7 +60,7 @@ export class Answer {
     this.root.classList.remove('stale');
     this.done = new Set(done);
     this.answer = answer;
-    this.summary.textContent = answer.summary;
+    this.tell(answer.summary);
     this.notices.replaceChildren(...(answer.notices ?? []).map((notice) => el('li', {}, plainNotice(notice, names))));
     this.pictures.replaceChildren(...[
       answer.outline ? picture(answer.outline, unit, { manner: this.made.picture, counts: countsOf(this.made.counts, answer) }) : null,
