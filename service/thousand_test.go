@@ -19,7 +19,7 @@ var unlikePlans = []string{
 }
 
 // hardPlans are the reasons of notices that say that no easy plan was found.
-var hardPlans = []string{"MANY_RUNS", "MANY_ITEMS"}
+var hardPlans = []string{"MANY_RUNS", "MANY_ITEMS", "BEYOND_TOLERANCE"}
 
 // mostHard is how many of a thousand plans may be hard.
 const mostHard = 5

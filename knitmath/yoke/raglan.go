@@ -148,7 +148,8 @@ type Raglan struct {
 // that is nil, it is the one within an eighth of what an edge loses (ShortEdge) or within
 // MostDeparture of the lines, or if there is none as far beyond the nearest. Where no
 // intervals of one kind or two in turn lie so near, up to four in turn may ([schedule.Nest.InTurns]).
-// Where there is none either the nearest rounds are the plan, and a notice says so.
+// Where there is none either the nearest easy plan there is is taken, up to wideningSteps stitches further
+// off, and a notice says so; or if a tolerance was given the nearest rounds.
 //
 // Exact in whole stitches and rounds; a depth in cm is taken to the nearest round,
 // half-way up.

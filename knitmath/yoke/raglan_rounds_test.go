@@ -54,8 +54,9 @@ func (c raglanCheck) checkRounds(in RaglanInput) {
 		c.t.Fatalf("%d kinds of round for %d numbers of decreases", len(c.out.Instructions), len(different))
 	}
 	knittest.Near(c.t, "departure", c.out.GreatestDepartureStitches, departure, 1e-9)
+	beyond := slices.Contains(noticeReasons(c.out), "BEYOND_TOLERANCE")
 	if least := c.out.LeastDepartureStitches; least > departure+1e-9 ||
-		in.ToleranceStitches == nil && departure > max(2, least+2)+1e-9 ||
+		in.ToleranceStitches == nil && (departure > max(2, least+2)+1e-9) != beyond || beyond && departure > least+5 ||
 		in.ToleranceStitches != nil && departure > least+*in.ToleranceStitches+1e-9 {
 		c.t.Fatalf("departs by %v, and could by %v", departure, least)
 	}
@@ -210,9 +211,10 @@ func realisticRaglans(second bool, do func(low int, in RaglanInput)) {
 	}
 }
 
-// Most realistic raglans have a plan in which every part has two runs at most, and many
-// of these lie within two stitches of the straight lines: 95 % where any round may decrease and
-// 85 % where every second may is aimed at, and reached where front and back are alike. With two
+// Realistic raglans have a plan in which every part has two runs at most, and most
+// of these lie within two stitches of what the nearest rounds do: 95 % where any round may decrease and
+// 85 % where every second may is aimed at, and reached. So many lie within two stitches of the
+// lines themselves where front and back are alike; with two
 // intervals in turn at most it was 94, 66, 72 and 44 %. The shares are printed, and may not fall.
 func TestRealisticRaglansAreEasy(t *testing.T) {
 	for _, c := range []struct {
@@ -221,14 +223,15 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 		low    bool
 		floor  int // percent that are easy
 		close  int // percent of all that are easy and within 2 stitches
+		near   int // and of all that are no more than 2 stitches further off than the nearest rounds
 		most   int // percent of these that stand up at the neck: 21, 47, 22 and 48 before it counted
 	}{
-		{"any round, round neck", false, false, 99, 96, 10},
-		{"any round, low front", false, true, 94, 80, 37},
-		{"every second round, round neck", true, false, 98, 93, 15},
-		{"every second round, low front", true, true, 92, 73, 40},
+		{"any round, round neck", false, false, 100, 96, 99, 11},
+		{"any round, low front", false, true, 100, 80, 94, 37},
+		{"every second round, round neck", true, false, 100, 93, 98, 12},
+		{"every second round, low front", true, true, 100, 73, 92, 37},
 	} {
-		planned, easy, close, effort := 0, 0, 0, 0
+		planned, easy, close, effort, above := 0, 0, 0, 0, 0
 		standing := 0
 		realisticRaglans(c.second, func(low int, in RaglanInput) {
 			if (low > 0) != c.low {
@@ -249,15 +252,21 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 				if out.GreatestDepartureStitches <= 2 {
 					close++
 				}
+				if out.GreatestDepartureStitches <= max(2, out.LeastDepartureStitches+2) {
+					above++
+				}
 			}
 		})
-		t.Logf("%s: %d planned, %d %% easy, %d %% within 2 stitches, effort %.1f, %d %% stand up at the neck", c.name, planned,
-			100*easy/planned, 100*close/planned, float64(effort)/float64(easy), 100*standing/easy)
+		t.Logf("%s: %d planned, %d %% easy, %d %% within 2 stitches, %.1f %% of the nearest, effort %.1f, %d %% stand up at the neck", c.name,
+			planned, 100*easy/planned, 100*close/planned, 100*float64(above)/float64(planned), float64(effort)/float64(easy), 100*standing/easy)
 		if 100*easy < (c.floor-knittest.Sweep(0, 2))*planned || planned < knittest.Sweep(350, 60) {
 			t.Errorf("%s: %d of %d are easy, want %d %%", c.name, easy, planned, c.floor)
 		}
 		if 100*close < (c.close-knittest.Sweep(0, 2))*planned {
 			t.Errorf("%s: %d of %d are easy and within 2 stitches, want %d %%", c.name, close, planned, c.close)
+		}
+		if 100*above < (c.near-knittest.Sweep(0, 2))*planned {
+			t.Errorf("%s: %d of %d are within 2 stitches of the nearest, want %d %%", c.name, above, planned, c.near)
 		}
 		if 100*standing > (c.most+knittest.Sweep(0, 8))*easy {
 			t.Errorf("%s: %d of %d stand up at the neck", c.name, standing, easy)
@@ -281,12 +290,13 @@ func standsUp(out Raglan) bool {
 	return false
 }
 
-// Where the parts would take more runs the notice names an excess that allows an easy
+// Where no more is allowed and the parts would take more runs the notice names an excess that allows an easy
 // plan, and it does. The nearest rounds are the plan.
 func TestRaglanWithoutAnEasyPlan(t *testing.T) {
 	offered := 0
 	for _, second := range []bool{false, true} {
 		realisticRaglans(second, func(low int, in RaglanInput) {
+			in.ToleranceStitches = new(1 + float64(low)/12)
 			offered += offeredExcess(t, in)
 		})
 	}

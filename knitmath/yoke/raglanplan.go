@@ -27,9 +27,7 @@ func (r raglan) answer(in RaglanInput) Raglan {
 	}
 	on := worn{r.st.SizeCm(r.body), r.st.SizeCm(r.sleeve), out.NeckCm, out.DepthCm, r.depthField, in.DisplayUnit}
 	out.Notices = append(out.Notices, on.notices()...)
-	if !d.easy {
-		out.Notices = append(out.Notices, d.manyRunsNotice())
-	}
+	out.Notices = append(out.Notices, d.nearnessNotices()...)
 	kinds := r.knit(d, &out)
 	out.Effort = len(kinds) + schedule.Effort(d.Blocks())
 	out.directions = r.directions(out, d, kinds)

@@ -1,11 +1,13 @@
 package yoke
 
 import (
+	"fmt"
 	"slices"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
+	"example.com/knitmath/knitmath/shaping"
 )
 
 // decreaseRounds is in which rounds of a raglan what decreases. Its levels are 1 for
@@ -17,6 +19,7 @@ type decreaseRounds struct {
 
 	least   int      // the departure of the nearest choice
 	easy    bool     // whether every part has two runs at most
+	beyond  bool     // whether it departs further than an easy plan is allowed to by default
 	wanting *float64 // by how many stitches more than the nearest an easy one departs, if none was allowed
 }
 
@@ -32,7 +35,14 @@ func (r raglan) decreaseRounds() decreaseRounds {
 			return d
 		}
 	}
-	d.wanting = r.wanting(nest, d.least)
+	found, excess, ok := r.farther(nest, d.least)
+	switch {
+	case !ok:
+	case r.excess == nil:
+		d.Nested, d.easy, d.beyond = found, true, true
+	default:
+		d.wanting = &excess
+	}
 	return d
 }
 
@@ -105,21 +115,23 @@ func (r raglan) stitchParts(stitches float64) int {
 // wideningSteps is how often an easy plan is looked for further off, a stitch each time.
 const wideningSteps = 3
 
-// wanting is what tolerance would do, up to a hundredth; nil if that is far.
-func (r raglan) wanting(nest schedule.Nest, least int) *float64 {
+// farther is the nearest easy plan beyond what is allowed, and what tolerance would do, up to a
+// hundredth; ok is false if that is far.
+func (r raglan) farther(nest schedule.Nest, least int) (plan schedule.Nested, excess float64, ok bool) {
 	allowed := r.allowed(nest, least)
+	late := nest
 	nest.Late = false // the nearest of the easy ones
 	for step := range wideningSteps {
 		found, ok := nest.Easiest(allowed[len(allowed)-1] + (step+1)*r.rounds)
 		if !ok {
 			continue
 		}
-		excess := float64(measure.CeilDiv(int64(100*(found.Departure-least)), int64(r.rounds))) / 100
-		if _, ok = nest.Easiest(least + r.stitchParts(excess)); ok {
-			return &excess
+		excess = float64(measure.CeilDiv(int64(100*(found.Departure-least)), int64(r.rounds))) / 100
+		if plan, ok = late.Easiest(least + r.stitchParts(excess)); ok {
+			return plan, excess, true
 		}
 	}
-	return nil
+	return plan, 0, false
 }
 
 // decreases says which parts decrease in a round of a level.
@@ -140,6 +152,21 @@ func (d decreaseRounds) of(part int) []int {
 
 // stitches is a departure in stitches at an edge.
 func (d decreaseRounds) stitches(departure int) float64 { return float64(departure) / float64(d.rows) }
+
+// nearnessNotices remark on rounds that are not easy, or not near.
+func (d decreaseRounds) nearnessNotices() []report.Notice {
+	switch {
+	case !d.easy:
+		return []report.Notice{d.manyRunsNotice()}
+	case d.beyond:
+		return []report.Notice{{Reason: shaping.BeyondTolerance, Field: "tolerance_stitches",
+			Description: fmt.Sprintf("no easy plan lies within %d stitches of the straight lines, nor within %d more than the nearest rounds; "+
+				"this one lies up to %s off at each edge; a tolerance of 0 gives the nearest rounds, up to %s off, as a list",
+				MostDeparture, MostDeparture, report.AmountOf(measure.Decimal(d.stitches(d.Departure), 2), "stitches"),
+				report.AmountOf(measure.Decimal(d.stitches(d.least), 2), "stitches"))}}
+	}
+	return nil
+}
 
 // manyRunsNotice says that no plan is easy, and what tolerance would make one so.
 func (d decreaseRounds) manyRunsNotice() report.Notice {

@@ -1368,7 +1368,8 @@ type PlanRaglanRequest struct {
 	// How many stitches at each edge a plan that is easy to follow may depart from
 	// the straight lines beyond what the nearest choice of rounds does, 0 to 100; 0 is
 	// the most exact. Absent: as many as make 2 stitches from the lines, or an eighth of
-	// the stitches that an edge loses if that is less; where there is no plan so near, 2.
+	// the stitches that an edge loses if that is less; where there is no plan so near, 2, and
+	// where there is none either, up to 5.
 	ToleranceStitches *float64 `protobuf:"fixed64,15,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is
@@ -1813,8 +1814,11 @@ type PlanRaglanResponse struct {
 	//     who wear such a body.
 	//   - SLEEVE_BELOW_HAND, at no field: a sleeve, stretched to 1.3 times its width, does not go over
 	//     the hand of somebody who wears such a body.
-	//   - MANY_RUNS, at tolerance_stitches: no plan in which each part decreases at one run of
-	//     intervals or two lies near enough to the straight lines; the nearest choice of
+	//   - BEYOND_TOLERANCE, at tolerance_stitches: no plan in which each part decreases at one run of
+	//     intervals or two lies as near to the straight lines as one should by default; the nearest
+	//     of those, up to 5 stitches beyond the nearest choice of rounds, is given.
+	//   - MANY_RUNS, at tolerance_stitches: there is none either, or none within the tolerance that was
+	//     asked for; the nearest choice of
 	//     rounds is given. The text may say what tolerance would allow one.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
