@@ -157,15 +157,24 @@ type Raglan struct {
 // Source: percentage system for the defaults (see percentageCited); own derivation for
 // the rounds.
 func PlanRaglan(in RaglanInput) (Raglan, error) {
+	r, err := in.settled()
+	if err != nil {
+		return Raglan{}, in.advised(err)
+	}
+	return r.answer(in), nil
+}
+
+// settled settles the question, stage after stage, as far as it goes.
+func (in RaglanInput) settled() (raglan, error) {
 	var c fault.Checks
 	var r raglan
 	for _, stage := range [...]func(*fault.Checks, *raglan, RaglanInput){vetRaglan, settleParts, settleNeck, vetRounds} {
 		stage(&c, &r, in)
 		if err := c.Err(); err != nil {
-			return Raglan{}, err
+			return r, err
 		}
 	}
-	return r.answer(in), nil
+	return r, nil
 }
 
 // raglan is a question as the stages settle it.

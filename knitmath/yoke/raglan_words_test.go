@@ -81,9 +81,9 @@ func TestRaglanWithoutLinesInWords(t *testing.T) {
 // front, beside lines of two; 51 are 23.
 func TestRaglanNecksInWords(t *testing.T) {
 	for want, in := range map[string]RaglanInput{
-		"the front goes from 82 to 35 stitches, and two go in every decrease round; 34 or 36 would do": {
+		"the front goes from 82 to 35 stitches, and two go in every decrease round: what it loses must be even; 34 or 36 would do": {
 			BodyStitches: 200, UnderarmStitches: new(16), FrontNeckStitches: new(35)},
-		"the sleeve goes from 48 to 1 stitches, and two go in every decrease round; 0 or 2 would do": {
+		"the sleeve goes from 48 to 1 stitch, and two go in every decrease round: what it loses must be even; 0 or 2 would do": {
 			BodyStitches: 200, SleeveStitches: new(66), SleeveTopStitches: new(1), UnderarmStitches: new(16)},
 		"of which two go in every decrease round; it can come down to 3 at the fewest": {
 			BodyStitches: 61, UnderarmStitches: new(5), FrontNeckStitches: new(2)},

@@ -51,9 +51,9 @@ func settleParts(c *fault.Checks, r *raglan, in RaglanInput) {
 		{start: r.sleeve - r.underarm - 2*(r.line-fromBody), name: "sleeve", field: "sleeve_top_stitches"},
 	}
 	if r.parts[frontPart].start < MinRaglanNeck || r.parts[sleevePart].start < 1 {
-		c.Infeasible(fmt.Sprintf("underarms and lines leave %d stitches of the back, %d of the front and %d of each sleeve; "+
-			"it takes at least %d of back and front and 1 of a sleeve, so use narrower lines or fewer underarm stitches",
-			r.parts[backPart].start, r.parts[frontPart].start, r.parts[sleevePart].start, MinRaglanNeck),
+		c.Infeasible(fmt.Sprintf("underarms and lines leave %s of the back, %d of the front and %d of each sleeve; "+
+			"it takes at least %d of back and front and 1 of a sleeve", report.CountOf(max(0, r.parts[backPart].start), "stitches"),
+			max(0, r.parts[frontPart].start), max(0, r.parts[sleevePart].start), MinRaglanNeck),
 			"body_stitches", "sleeve_stitches", "underarm_stitches", "line_stitches")
 	}
 	r.rounds, r.depthField = settleDepth(c, r.st, r.rw, r.body, in.DepthCm, in.DepthRounds)
@@ -77,7 +77,7 @@ func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 		vetNeckFits(c, r.parts[i], r.fewestOf(i))
 	}
 	if c.Err() == nil && r.parts[backPart].decreases()+r.parts[frontPart].decreases()+r.parts[sleevePart].decreases() == 0 {
-		c.Infeasible("no part has a stitch to lose; give fewer stitches at the neck",
+		c.Infeasible("no part has a stitch to lose",
 			"front_neck_stitches", "back_neck_stitches", "sleeve_top_stitches")
 	}
 }
@@ -93,8 +93,8 @@ func vetNeckFits(c *fault.Checks, p raglanPart, fewest int) {
 		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; "+
 			"it can come down to %d at the fewest", p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
 	case lost%2 != 0: // so that it is not the fewest, from which an even number is lost
-		c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches, and two go in every decrease round; %d or %d would do",
-			p.name, p.start, p.end, p.end-1, p.end+1), p.field)
+		c.Infeasible(fmt.Sprintf("the %s goes from %d to %s, and two go in every decrease round: what it loses must be even",
+			p.name, p.start, report.CountOf(p.end, "stitches")), p.field)
 	}
 }
 
