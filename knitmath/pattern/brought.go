@@ -13,7 +13,7 @@ const (
 )
 
 // ofPart is the index after words such as "heel" and "held" at token i, between a number
-// and its stitches: "16 heel sts".
+// and its stitches: "16 heel sts"; 0 if no stitches stand there.
 func (p *parser) ofPart(i int) int {
 	for n := 0; n < 3; n++ {
 		t := &p.tokens[i]

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"runtime/debug"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -37,4 +38,23 @@ func readCut(t *testing.T, text string) {
 		}
 	}()
 	Read(text, Options{}).Work(Start{Counts: []int{40}})
+}
+
+// A text that begins with "sts", as one cut out of a line does, is read like any other: what
+// stands at its beginning is nowhere taken for what stands after a number further on.
+func TestReadFromStitchesOn(t *testing.T) {
+	for _, text := range []string{
+		"Row 1: k2, p2, k2.", "Graft 20 toe CO.", "Row 1: k next 3, p2.", "Knit 2 rows on these 20 only.", "CO 12. Row 1: k2 foo, p2.",
+	} {
+		at := func(first string) []string {
+			var lines []string
+			for _, l := range Read(first+"\n\n"+text, Options{}).Lines[1:] {
+				lines = append(lines, Text([]Line{l}, RepeatStyleBrackets))
+			}
+			return lines
+		}
+		if got, want := at("sts."), at("cm."); !slices.Equal(got, want) {
+			t.Errorf("%q after \"sts.\": %q, after \"cm.\": %q", text, got, want)
+		}
+	}
 }

@@ -66,7 +66,7 @@ func (p *parser) onTheseStitches(info *lineInfo) bool {
 	for i++; p.tokens[i].is("the", "these", "next", "those", "last", "rem", "remaining", "first", "just", "held", "only"); i++ {
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[p.ofPart(end)].stitches() {
+	if end == 0 || p.ofPart(end) == 0 {
 		return false
 	}
 	save := p.next

@@ -11,7 +11,7 @@ import (
 // noun reads what may follow a number of stitches: "sts", and "tog" of "k 2 tog".
 func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	at := p.last()
-	if end := p.ofPart(p.next); p.tokens[end].stitches() {
+	if end := p.ofPart(p.next); end != 0 {
 		p.next = end
 	}
 	p.accept("st", "sts", "stitch", "stitches")

@@ -37,7 +37,7 @@ func (p *parser) takenOff(end int) []int {
 	var sum []int
 	for n := save + 1; n < end; n++ {
 		to, _ := p.sizedEnd(n)
-		if to == 0 || !p.tokens[p.ofPart(to)].stitches() {
+		if to == 0 || p.ofPart(to) == 0 {
 			continue
 		}
 		led := p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other") || verb && n == save+1

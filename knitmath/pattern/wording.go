@@ -130,7 +130,7 @@ func (p *parser) nextFew() bool {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	return end != 0 && p.tokens[p.ofPart(end)].stitches()
+	return end != 0 && p.ofPart(end) != 0
 }
 
 // oneStitch passes over "the first st", "next st": one stitch.
