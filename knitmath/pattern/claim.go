@@ -151,22 +151,7 @@ func (p *parser) placeAfter(i int) bool {
 // claim reads what claimAhead has seen.
 func (p *parser) claim(line *Line) bool {
 	from := p.peek().span
-	p.accept("and")
-	for !p.noneFirst(p.next) && p.accept("-", "=", ":") {
-	}
-	if end := p.countLed(p.next); end != 0 {
-		p.next = end
-	} else if end := p.phraseEnd(p.next, claimPhrases); end != 0 {
-		p.next = end
-	}
-	closer := ""
-	if c, ok := closers[p.peek().text]; ok && p.peek().kind == tokenMark {
-		closer = c
-		p.next++
-	}
-	if end := p.phraseEnd(p.next, claimPhrases); end != 0 && closer != "" {
-		p.next = end
-	}
+	closer := p.claimLead()
 	tail := claimTail{}
 	switch {
 	case p.accept("dec"):
@@ -184,13 +169,38 @@ func (p *parser) claim(line *Line) bool {
 		p.reading(p.tokens[at-1].to(p.last()), "read as the stitches that are in work")
 	}
 	p.claimTail(&tail, closer)
-	if closer != "" && !p.accept(closer) {
-		p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
-		return false
-	}
 	if closer != "" {
+		if !p.accept(closer) {
+			p.mistake(ReasonOpenBracket, from, "a "+closer+" is missing after the count")
+			return false
+		}
 		p.accept("st", "sts", "stitches")
 	}
+	return p.claimSized(line, numbers, &tail, from)
+}
+
+// claimLead passes over what leads a count in, "- there are", "(now", and is what closes its
+// bracket, "" if it has none.
+func (p *parser) claimLead() (closer string) {
+	p.accept("and")
+	for !p.noneFirst(p.next) && p.accept("-", "=", ":") {
+	}
+	if !p.acceptEnd(p.countLed(p.next)) {
+		p.skipPhrase(claimPhrases)
+	}
+	if p.peek().kind != tokenMark {
+		return ""
+	}
+	closer, ok := closers[p.peek().text]
+	if ok {
+		p.next++
+		p.skipPhrase(claimPhrases)
+	}
+	return closer
+}
+
+// claimSized notes a claim that began at a place, if it has a number for each size that it is for.
+func (p *parser) claimSized(line *Line, numbers []int, tail *claimTail, from span) bool {
 	at := from.to(p.last())
 	numbers = p.ofSomeSizes(numbers)
 	if len(numbers) != 1 && len(numbers) != p.sizes {
@@ -202,7 +212,7 @@ func (p *parser) claim(line *Line) bool {
 		p.mistake(ReasonTooMany, from, "the lists of this text hold more than 20000 numbers")
 		return false
 	}
-	p.claimed(line, tidy(numbers), tail, at)
+	p.claimed(line, tidy(numbers), *tail, at)
 	if tail.parts != nil {
 		p.partsAddUp(line, tail.parts, tail.partsAt)
 	}

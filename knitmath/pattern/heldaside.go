@@ -6,35 +6,28 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
-// heldInRow reads "place next 20 sts on holder" within a row, and "leaving rem 38 sts on
 // a holder" after its turn.
 func (p *parser) heldInRow(steps *[]Step) asideKind {
-	from := p.peek().span
-	save, found := p.next, p.found.mark()
+	first, save, found := p.peek(), p.next, p.found.mark()
 	var line Line
-	first := p.peek().text
 	if !p.holding(&line) || line.info.kind != lineHold {
 		p.next = save
 		p.found.rewind(found)
-		if first == "place" || first == "slip" || first == "sl" {
-			return asideNone
-		}
-		if first == "leaving" || first == "placing" || first == "leave" || first == "put" || first == "slipping" {
-			return p.unworkedAside(steps, from)
+		if first.is("leaving", "placing", "leave", "put", "slipping") {
+			return p.unworkedAside(steps, first.span)
 		}
 		return asideNone
 	}
-	if n := len(*steps); first == "leaving" && line.info.whole == wholeRest && n > 0 && !(*steps)[n-1].stretch() &&
-		!(*steps)[n-1].Operation.EndsRow() && !p.onlyRows {
-		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from}) // it is turned before them
+	if first.is("leaving") && line.info.whole == wholeRest && !p.onlyRows && stopsShort(*steps) {
+		*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: first.span}) // it is turned before them
 	}
-	if n := len(*steps); n > 0 && (*steps)[n-1].Operation.EndsRow() {
+	if turnsAtEnd(*steps) {
 		p.rest = unworkedRest{held: true, count: line.info.counts}
 		return asideRead
 	}
-	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: from.to(p.last())}
+	s := Step{Name: "hold", takes: 1, Times: line.info.counts, at: first.to(p.last())}
 	switch {
-	case (line.info.worked || p.lastOfAll(save, *steps)) && len(*steps) > 0 && !(line.info.whole == wholeThese && leaveJust(*steps, s.Times)):
+	case p.holdsWorked(save, &line.info, *steps):
 		if !p.heldBack(&s, *steps) {
 			return asideFault
 		}
@@ -43,6 +36,19 @@ func (p *parser) heldInRow(steps *[]Step) asideKind {
 	}
 	*steps = append(*steps, s)
 	return asideRead
+}
+
+// holdsWorked reports whether an aside from token i on puts stitches aside that the steps before it
+// have worked.
+func (p *parser) holdsWorked(i int, info *lineInfo, steps []Step) bool {
+	return (info.worked || p.lastOfAll(i, steps)) && len(steps) > 0 && !(info.whole == wholeThese && leaveJust(steps, info.counts))
+}
+
+// stopsShort reports whether steps stop within the row: after a stitch that is not worked to any
+// place, and with no turn.
+func stopsShort(steps []Step) bool {
+	n := len(steps)
+	return n > 0 && !steps[n-1].stretch() && !steps[n-1].Operation.EndsRow()
 }
 
 // lastOfAll reports whether an aside from token i on is about the last stitches of a row that has
@@ -63,12 +69,12 @@ func leaveJust(steps []Step, n []int) bool {
 func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	p.next++
 	n, all, _, ok := p.someStitches()
+	turns := turnsAtEnd(*steps)
 	if ok && p.accept("unworked", "unknit") {
-		k := len(*steps)
 		switch {
-		case k > 0 && (*steps)[k-1].Operation.EndsRow():
+		case turns:
 			return asideRead
-		case k > 0 && n != nil && !(*steps)[k-1].stretch() && !p.onlyRows: // it is turned before them
+		case n != nil && !p.onlyRows && stopsShort(*steps): // it is turned before them
 			*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from})
 			p.rest = unworkedRest{held: true, count: n}
 			if p.accept("for") {
@@ -78,7 +84,7 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 			return asideRead
 		}
 	}
-	if k := len(*steps); ok && k > 0 && (*steps)[k-1].Operation.EndsRow() && (n != nil || all) && !p.peek().is("on", "onto", "for") {
+	if ok && turns && (n != nil || all) && !p.peek().is("on", "onto", "for") {
 		return asideRead // they stay where they are
 	}
 	p.ask(ReasonUnread, from.to(p.last()), "what happens to these stitches?")

@@ -64,23 +64,34 @@ func (p *parser) idle() bool {
 // worked: it has a star, a stitch with its number, or a word of such a kind; or it is none of
 // the language at all, unless it is the title.
 func (p *parser) mayKnit(i, end int) bool {
-	if t := &p.tokens[i]; t.is("work", "knit", "purl", "k", "p", "cont", "continue", "repeat", "rep", "complete", "make", "follow", "as",
-		"then", "next", "with", "using") && !(t.is("make", "with", "using") && !p.bare) {
+	first := &p.tokens[i]
+	if first.is("work", "knit", "purl", "k", "p", "cont", "continue", "repeat", "rep", "complete", "follow", "as", "then", "next") ||
+		p.bare && first.is("make", "with", "using") || p.anyKnits(i, end) {
 		return true
 	}
-	if !p.quiet.holds(i, end, len(p.own)) {
-		for at := i; at < end; at++ {
-			p.looked++
-			if p.knitsAt(at) {
-				return true
-			}
-		}
-		p.quiet = quietWords{i, end, len(p.own)}
-	}
-	if !p.began && p.castsOnLater() || i == 0 && p.tokens[i].kind == tokenWord && end > 1 ||
-		p.tokens[i].kind == tokenWord && p.tokens[i+1].is(":") {
+	if !p.began && p.castsOnLater() || first.kind == tokenWord && (i == 0 && end > 1 || p.tokens[i+1].is(":")) {
 		return false
 	}
+	return p.noneKnown(i, end)
+}
+
+// anyKnits reports whether a word between two tokens may bring or work stitches.
+func (p *parser) anyKnits(i, end int) bool {
+	if p.quiet.holds(i, end, len(p.own)) {
+		return false
+	}
+	for at := i; at < end; at++ {
+		p.looked++
+		if p.knitsAt(at) {
+			return true
+		}
+	}
+	p.quiet = quietWords{i, end, len(p.own)}
+	return false
+}
+
+// noneKnown reports whether no word between two tokens is of the language.
+func (p *parser) noneKnown(i, end int) bool {
 	if p.unknown.holds(i, end, 0) {
 		return true
 	}

@@ -41,36 +41,15 @@ func (p *parser) patternRow() (s Step, found, ok bool) {
 // onSome is a row worked on some of the stitches: those that are said after it. What
 // follows its first step is left in p.after.
 func (p *parser) onSome(source []Step, from span) (Step, bool) {
-	var over []int
-	var u extent
-	if p.peek().is("over", "across", "on") && p.numberOfStsAt(p.next+1) {
-		p.next++
-		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
-		}
-		if over = p.number(); over == nil {
-			return Step{}, false
-		}
-		over = without(over)
-		p.accept("st", "sts", "stitches")
-	} else {
-		var ok bool
-		if u, ok = p.upTo(false); !ok {
-			return Step{}, false
-		}
+	over, u, ok := p.onHowMany()
+	if !ok {
+		return Step{}, false
 	}
 	at := from.to(p.last())
-	steps := append([]Step(nil), source...)
-	open := -1
-	for i := range steps {
-		s := &steps[i]
-		s.at = at
-		if s.BeforeMarkerStitches != nil || s.Operation.EndsRow() || s.stretch() && open >= 0 {
-			p.ask(ReasonUnread, at, "how is this row worked on some of the stitches? write it out")
-			return Step{}, false
-		}
-		if s.stretch() {
-			open = i
-		}
+	steps, open, ok := p.rowOnSome(source, at)
+	if !ok {
+		p.ask(ReasonUnread, at, "how is this row worked on some of the stitches? write it out")
+		return Step{}, false
 	}
 	switch {
 	case u.mark != nil, u.more:
@@ -79,23 +58,63 @@ func (p *parser) onSome(source []Step, from span) (Step, bool) {
 	case over != nil:
 		return p.stretchedOver(steps, open, over, at)
 	case u.last != nil || p.rowEnds():
-		rest := make([]int, p.sizes)
-		for size := range rest {
-			if u.last != nil {
-				rest[size] = perSize(u.last, p.sizes)[size]
-			}
-			if steps[open].RemainingStitches == nil {
-				rest[size] += int(min(restTakes(steps[open+1:], size), MaxNumber))
-				continue
-			}
-			rest[size] += min(perSize(steps[open].RemainingStitches, p.sizes)[size], MaxNumber)
-		}
-		steps[open].RemainingStitches, steps[open].toFit = tidy(rest), false
-		p.after = steps[1:]
-		return steps[0], true
+		return p.stretchedTo(steps, open, u.last), true
 	}
 	p.ask(ReasonUnread, at, "on how many stitches?")
 	return Step{}, false
+}
+
+// onHowMany reads "over next 8 sts", or how often or how far.
+func (p *parser) onHowMany() (over []int, u extent, ok bool) {
+	if !p.peek().is("over", "across", "on") || !p.numberOfStsAt(p.next+1) {
+		u, ok = p.upTo(false)
+		return nil, u, ok
+	}
+	p.next++
+	for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
+	}
+	if over = p.number(); over == nil {
+		return nil, u, false
+	}
+	over = without(over)
+	p.accept("st", "sts", "stitches")
+	return over, u, true
+}
+
+// rowOnSome is a row that is said at a place, and which of its steps is its only stretch, below
+// 0 if it has none. It is not ok if the row cannot be worked on some of the stitches.
+func (p *parser) rowOnSome(source []Step, at span) (steps []Step, open int, ok bool) {
+	steps, open = append([]Step(nil), source...), -1
+	for i := range steps {
+		s := &steps[i]
+		s.at = at
+		if s.BeforeMarkerStitches != nil || s.Operation.EndsRow() || s.stretch() && open >= 0 {
+			return nil, 0, false
+		}
+		if s.stretch() {
+			open = i
+		}
+	}
+	return steps, open, true
+}
+
+// stretchedTo is a row with one stretch, until so many stitches of the whole row remain, nil for
+// none.
+func (p *parser) stretchedTo(steps []Step, open int, last []int) Step {
+	rest := make([]int, p.sizes)
+	for size := range rest {
+		if last != nil {
+			rest[size] = perSize(last, p.sizes)[size]
+		}
+		if steps[open].RemainingStitches == nil {
+			rest[size] += int(min(restTakes(steps[open+1:], size), MaxNumber))
+			continue
+		}
+		rest[size] += min(perSize(steps[open].RemainingStitches, p.sizes)[size], MaxNumber)
+	}
+	steps[open].RemainingStitches, steps[open].toFit = tidy(rest), false
+	p.after = steps[1:]
+	return steps[0]
 }
 
 // wholeTimes is a row of a fixed number of stitches, as often as it fits on those that are
@@ -157,33 +176,42 @@ func (p *parser) fabricStitches() (s Step, found, ok bool) {
 	}
 	s = Step{Name: "work", takes: 1, leaves: 1}
 	t := &p.tokens[end]
-	switch to, _ := p.sizedEnd(end); {
-	case t.is("over", "across", "on") && p.numberOfStsAt(end+1):
+	if t.is("over", "across", "on") && p.numberOfStsAt(end+1) {
 		p.next = end + 1
 		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
 		}
-	case !in && to != 0 && !p.tokens[to].row():
+		s.Times, ok = p.fabricCount()
+		s.at = from.to(p.last())
+		return s, true, ok
+	}
+	if in {
+		return Step{}, false, true
+	}
+	switch to, _ := p.sizedEnd(end); {
+	case to != 0 && !p.tokens[to].row():
 		p.next = end
-	case !in && t.is("to", "across", "around"):
+		s.Times, ok = p.fabricCount()
+	case t.is("to", "across", "around"):
 		p.next = end
-		u, ok := p.upTo(false)
-		if !ok || u.last == nil {
-			return Step{}, true, false
-		}
-		s.RemainingStitches, s.at = u.last, from.to(p.last())
-		return s, true, true
-	case !in && len(p.sofar) == 0 && p.inRow && p.endsAt(end):
+		var u extent
+		u, ok = p.upTo(false)
+		s.RemainingStitches, ok = u.last, ok && u.last != nil
+	case len(p.sofar) == 0 && p.inRow && p.endsAt(end):
 		p.next = end
-		s.RemainingStitches, s.at = toEnd, from.to(p.last())
-		return s, true, true
+		s.RemainingStitches, ok = toEnd, true
 	default:
 		return Step{}, false, true
 	}
+	s.at = from.to(p.last())
+	return s, true, ok
+}
+
+// fabricCount reads how many stitches are worked in a fabric.
+func (p *parser) fabricCount() ([]int, bool) {
 	n := p.number()
 	if n == nil {
-		return Step{}, true, false
+		return nil, false
 	}
 	p.accept("st", "sts", "stitch", "stitches")
-	s.Times, s.at = without(n), from.to(p.last())
-	return s, true, true
+	return without(n), true
 }

@@ -119,19 +119,19 @@ func (p *parser) passWrapped() {
 	}
 }
 
-// frontHeading reports whether a line begins with a heading of front matter: alone
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
 	first := &p.tokens[i]
 	if !p.frontWord(i) || p.began && p.worksAfterLead(i, end) || first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
+	sized := p.began && first.is("size", "sizes")
 	const far = 7
 	for n := i; n < min(i+far, end); n++ {
 		switch t := &p.tokens[n]; {
-		case p.began && first.is("size", "sizes") && t.is("only"):
+		case sized && t.is("only"):
 			return false
-		case t.is(":", "("), n > i && (t.is("-") || t.is(".") && p.tokens[n+1].is("-")):
+		case t.is(":", "("), n > i && p.dashAt(n):
 			return true
 		case t.kind == tokenNumber:
 			return first.is(numberedFront...) && !p.sizesLine(i)
@@ -139,12 +139,20 @@ func (p *parser) frontHeading(i, end int) bool {
 			return false
 		}
 	}
-	if end < i+far { // nothing else stands in its line
-		return p.titled(i, end) || end <= i+2 || p.frontPhrase(i)
+	if end >= i+far {
+		return first.is(longFront...)
 	}
-	return first.is("materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles", "note",
-		"notes")
+	return p.titled(i, end) || end <= i+2 || p.frontPhrase(i) // nothing else stands in its line
 }
+
+// dashAt reports whether a dash, also one after a full stop, stands at token i.
+func (p *parser) dashAt(i int) bool {
+	return p.tokens[i].is("-") || p.tokens[i].is(".") && p.tokens[i+1].is("-")
+}
+
+// longFront are headings of front matter in whose line much may follow without a colon.
+var longFront = []string{"materials", "gauge", "tension", "photo", "photograph", "caption", "abbreviations", "sizes", "to", "needles",
+	"note", "notes"}
 
 // numberedFront are headings of front matter after which a number may follow at once.
 var numberedFront = []string{"size", "sizes", "gauge", "tension", "to", "needles", "materials", "yarn", "photo", "fig", "figure", "picture",

@@ -34,14 +34,8 @@ func (p *parser) shapingSaid(line *Line) bool {
 	if p.peek().is("shape") {
 		return p.shapeTitle(line)
 	}
-	if s.prefixed = p.shapedRow(); s.prefixed && p.inEveryAt(p.next) { // "knit, increasing 1 st in every 12th st"
-		step, ok := p.inEvery()
-		if info.kind = lineShape; !ok {
-			info.kind = lineUnread
-		}
-		info.hidden = []Step{step}
-		p.fit(info.hidden)
-		info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
+	if s.prefixed = p.shapedRow(); s.prefixed && p.inEveryAt(p.next) {
+		p.shapedInEvery(info)
 		return true
 	}
 	if s.sign = p.changeSign(); s.sign == 0 {
@@ -59,9 +53,15 @@ func (p *parser) shapingSaid(line *Line) bool {
 		return true
 	}
 	p.untilSaid(info, &s)
-	switch {
-	case info.until == nil && !s.where.said && !s.said:
+	if info.until == nil && !s.where.said && !s.said {
 		return false
+	}
+	return p.shapedWhen(info, &s)
+}
+
+// shapedWhen reads on which rows a change is made that has been read.
+func (p *parser) shapedWhen(info *lineInfo, s *saidShaping) bool {
+	switch {
 	case p.scheduleAhead():
 		info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
 		if s.prefixed && s.said && !s.where.said && p.found.source[s.from.start]|0x20 == 'c' { // "cont to dec 6 sts"
@@ -70,11 +70,22 @@ func (p *parser) shapingSaid(line *Line) bool {
 		return p.scheduled(info)
 	case s.onlyWhere(info) && p.peek().is("until", "till"):
 		return p.rowsUnsaid(info, s.from)
-	case !p.shapesHere(info, &s):
+	case !p.shapesHere(info, s):
 		return false
 	}
-	p.shapedHere(info, &s)
+	p.shapedHere(info, s)
 	return true
+}
+
+// shapedInEvery reads "increasing 1 st in every 12th st" after "knit".
+func (p *parser) shapedInEvery(info *lineInfo) {
+	step, ok := p.inEvery()
+	if info.kind = lineShape; !ok {
+		info.kind = lineUnread
+	}
+	info.hidden = []Step{step}
+	p.fit(info.hidden)
+	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one}}
 }
 
 // saidShaping is a change as it is read.

@@ -7,53 +7,64 @@ func (p *parser) stripes() bool {
 	if p.next > 0 && p.tokens[p.next-1].kind == tokenWord || p.section == sectionFront {
 		return false
 	}
-	i, said := p.next, false
-	for n := 0; n < 14 && !p.tokens[i].is(":"); n++ {
-		t := &p.tokens[i]
-		said = said || t.is("stripe", "stripes", "striped", "striping")
-		if t.is("as") && said && p.tokens[i+1].is("foll", "follows") {
-			i++
-		} else if t.kind != tokenWord && !t.is(",") {
-			return false
-		}
-		i++
-	}
-	if !said || !p.tokens[i].is(":") || !p.rowsColoured(i+1) {
+	heading, from := p.next, p.peek().span
+	colon := p.stripesColon(heading)
+	if colon == 0 || !p.rowsColoured(colon+1) {
 		return false
 	}
-	works := p.tokens[p.next].is("work", "working", "cont", "continue", "knit") || !p.stripesLater(i)
-	from := p.peek().span
-	heading := p.next
-	p.next = i + 1
+	works := p.tokens[heading].is("work", "working", "cont", "continue", "knit") || !p.stripesLater(colon)
+	p.next = colon + 1
 	sum := p.colouredRows()
 	if sum == nil {
 		return false
 	}
 	if p.accept(",") || p.peek().is("in") {
 		p.accept("in")
-		if end := p.fabricEnd(p.next); end != 0 {
-			p.next = end
-		}
+		p.acceptEnd(p.fabricEnd(p.next))
 	}
-	line := Line{}
-	if works {
-		line.info.kind, line.info.counts = lineEven, sum
-		p.tail(&line)
-		p.finish(&line, from)
+	if !works {
+		p.stripesDefined(p.stripeName(heading, colon), sum, from)
 		return true
 	}
+	line := Line{info: lineInfo{kind: lineEven, counts: sum}}
+	p.tail(&line)
+	p.finish(&line, from)
+	return true
+}
+
+// stripesColon is the index of the colon after "Stripes", "Work in stripes as follows" at token
+// i; 0 if that is not what stands there.
+func (p *parser) stripesColon(i int) int {
+	said := false
+	for n := 0; n < 14 && !p.tokens[i].is(":"); n++ {
+		t := &p.tokens[i]
+		said = said || t.is("stripe", "stripes", "striped", "striping")
+		if t.is("as") && said && p.tokens[i+1].is("foll", "follows") {
+			i++
+		} else if t.kind != tokenWord && !t.is(",") {
+			return 0
+		}
+		i++
+	}
+	if !said || !p.tokens[i].is(":") {
+		return 0
+	}
+	return i
+}
+
+// stripesDefined makes rows by their colours a stitch pattern of that name.
+func (p *parser) stripesDefined(name []string, rows []int, from span) {
 	p.endPattern()
-	p.patterns = append(p.patterns, defined{words: p.stripeName(heading, i), from: len(p.piece.Lines)})
+	p.patterns = append(p.patterns, defined{words: name, from: len(p.piece.Lines)})
 	p.current = len(p.patterns)
 	began := p.began
-	line.Steps = []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd, at: from.to(p.last())}}
+	line := Line{Steps: []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd, at: from.to(p.last())}}}
 	line.info.asGiven = true
-	line.info.ranges = []rowRange{{1, int32(sum[0])}}
+	line.info.ranges = []rowRange{{1, int32(rows[0])}}
 	p.tail(&line)
 	p.finish(&line, from)
 	p.endPattern()
 	p.began = began
-	return true
 }
 
 // stripeName are the words by which the sequence is called.
@@ -90,32 +101,48 @@ func (p *parser) rowsColoured(i int) bool {
 // nil if their number is not the same in all sizes.
 func (p *parser) colouredRows() []int {
 	sum := 0
-	for {
-		for p.peek().kind == tokenNewline && p.peek().number == 1 {
-			p.next++
-		}
-		p.accept("work", "knit")
-		n := p.number()
-		if len(n) != 1 || !p.acceptRow() {
+	for more := true; more; more = p.stripeAfter() {
+		n := p.oneStripe()
+		if n == nil {
 			return nil
 		}
 		sum = min(sum+max(n[0], 0), MaxRows)
-		for n := 0; n < 4 && p.peek().kind == tokenWord && !p.peek().is("and", "then", "in"); n++ {
-			p.next++
-		}
-		if p.peek().is("in") && p.colourEnd(p.next) != 0 {
-			p.next = p.colourEnd(p.next)
-		}
-		save := p.next
-		for p.peek().is(",", ";", "and", "then") || p.peek().kind == tokenNewline && p.peek().number == 1 && p.rowsColoured(p.next) {
-			p.next++
-		}
-		if save == p.next && p.peek().kind != tokenNewline || !p.rowsColoured(p.next) {
-			p.next = save
-			if sum == 0 || sum > 500 {
-				return nil
-			}
-			return []int{sum}
-		}
 	}
+	if sum == 0 || sum > 500 {
+		return nil
+	}
+	return []int{sum}
+}
+
+// oneStripe reads "4 rows blue", "2 rows in A": how many rows they are; nil if that is not what
+// comes next, or differs between the sizes.
+func (p *parser) oneStripe() []int {
+	for p.peek().kind == tokenNewline && p.peek().number == 1 {
+		p.next++
+	}
+	p.accept("work", "knit")
+	n := p.number()
+	if len(n) != 1 || !p.acceptRow() {
+		return nil
+	}
+	for words := 0; words < 4 && p.peek().kind == tokenWord && !p.peek().is("and", "then", "in"); words++ {
+		p.next++
+	}
+	if p.peek().is("in") {
+		p.acceptEnd(p.colourEnd(p.next))
+	}
+	return n
+}
+
+// stripeAfter reports whether the rows of another colour follow, and goes on to them.
+func (p *parser) stripeAfter() bool {
+	save := p.next
+	for p.peek().is(",", ";", "and", "then") || p.peek().kind == tokenNewline && p.peek().number == 1 && p.rowsColoured(p.next) {
+		p.next++
+	}
+	if save == p.next && p.peek().kind != tokenNewline || !p.rowsColoured(p.next) {
+		p.next = save
+		return false
+	}
+	return true
 }

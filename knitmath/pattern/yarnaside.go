@@ -3,36 +3,51 @@ package pattern
 // yarnAside passes over what is done with yarn and needles among stitches, up to a comma
 // or to the next stitch.
 func (p *parser) yarnAside(first bool) asideKind {
-	from := p.peek().span
 	verb := p.peek()
-	if verb.is("join") && first {
-		return asideNone
-	}
-	if verb.is("remove") && p.markerNext() {
-		return asideNone
-	}
-	if verb.is("hold") && !p.ahead(1).is("yarn") {
+	from := verb.span
+	if verb.is("join") && first || verb.is("remove") && p.markerNext() || verb.is("hold") && !p.ahead(1).is("yarn") {
 		return asideNone
 	}
 	p.next++
 	for n := 0; n < 14; n++ {
-		t := p.peek()
-		switch {
-		case p.endsAt(p.next) || t.is(",", ";", ")", "]") || t.kind == tokenStar || t.kind == tokenMark && p.claimAhead():
+		if p.yarnAsideEnds() {
 			p.passed(from.to(p.last()))
 			return asideRead
-		case t.is("and", "then") && (p.startsItem(p.next+1) || p.directionAt(p.next+1)):
-			p.passed(from.to(p.last()))
-			return asideRead
-		case t.kind == tokenWord && (alarming(t.text) || p.alarmingStitch(p.next, p.next, true)), t.kind == tokenNumber && !p.measured(p.next) &&
-			!p.ordinalYarn():
-			p.ask(ReasonUnread, from.to(t.span), "not understood here, and it may change the count")
+		}
+		if p.changesInYarn() {
+			p.ask(ReasonUnread, from.to(p.peek().span), "not understood here, and it may change the count")
 			return asideFault
 		}
 		p.next++
 	}
 	p.ask(ReasonUnread, from.to(p.last()), "not understood here, and it may change the count")
 	return asideFault
+}
+
+// yarnAsideEnds reports whether nothing more belongs to what is done with yarn: the row ends, or
+// a stitch or a direction follows.
+func (p *parser) yarnAsideEnds() bool {
+	t := p.peek()
+	switch {
+	case p.endsAt(p.next), t.is(",", ";", ")", "]"), t.kind == tokenStar:
+		return true
+	case t.is("and", "then"):
+		return p.startsItem(p.next+1) || p.directionAt(p.next+1)
+	}
+	return t.kind == tokenMark && p.claimAhead()
+}
+
+// changesInYarn reports whether the next word or number may change a count, and is none of yarn
+// and needles.
+func (p *parser) changesInYarn() bool {
+	t := p.peek()
+	switch t.kind {
+	case tokenWord:
+		return alarming(t.text) || p.alarmingStitch(p.next, p.next, true)
+	case tokenNumber:
+		return !p.measured(p.next) && !p.ordinalYarn()
+	}
+	return false
 }
 
 // ordinalYarn reports whether "2nd ball" comes next.
