@@ -87,3 +87,13 @@ func TestSentence(t *testing.T) {
 		}
 	}
 }
+
+func TestListed(t *testing.T) {
+	for want, words := range map[string][]string{
+		"": nil, "back": {"back"}, "back and front": {"back", "front"}, "back, front and sleeve": {"back", "front", "sleeve"},
+	} {
+		if got := Listed(words); got != want {
+			t.Errorf("%q of %q", got, words)
+		}
+	}
+}
