@@ -73,19 +73,15 @@ func (o Solid) Directions() []string {
 	}
 	d := []string{o.begin()}
 	last := 0
-	work := func(to int) { // even rounds up to one, with what is done before or after some of them
+	work := func(to int) { // even rounds up to one, with those that are purled, and what is done before one of them
 		for last < to {
-			stop := to
-			if s := o.StuffBeforeRoundNumber; s != nil && *s > last+1 && *s <= to {
-				stop = *s - 1
+			stop := o.pause(last+1, to)
+			if slices.Contains(o.sharp, last+1) {
+				d = append(d, "Round "+strconv.Itoa(last+1)+": purl, for a sharp edge where the flat part meets the side.")
+			} else {
+				d = appendEven(d, 1, last+1, stop)
 			}
-			for _, purled := range o.sharp {
-				if purled-1 > last && purled-1 < stop {
-					stop = purled - 1
-				}
-			}
-			d = appendEven(d, 1, last+1, stop)
-			d = append(d, o.after(stop)...)
+			d = append(d, o.stuffed(stop)...)
 			last = stop
 		}
 	}
@@ -93,7 +89,7 @@ func (o Solid) Directions() []string {
 		work(r.RoundNumber - 1)
 		d = append(d, "Round "+strconv.Itoa(r.RoundNumber)+": "+r.Instruction.Row.Text()+" ("+
 			report.CountOf(r.Instruction.EndStitches, "stitches")+").")
-		d = append(d, o.after(r.RoundNumber)...)
+		d = append(d, o.stuffed(r.RoundNumber)...)
 		last = r.RoundNumber
 	}
 	work(o.TotalRounds)
@@ -107,16 +103,24 @@ func (o Solid) Directions() []string {
 	return d
 }
 
-// after is what is done after a round.
-func (o Solid) after(round int) []string {
-	var d []string
-	if slices.Contains(o.sharp, round+1) {
-		d = append(d, "A flat part meets the side here: for a sharp edge purl round "+strconv.Itoa(round+1)+".")
+// pause is the last of the even rounds from one on, up to another, that are told together: a round that is purled stands
+// alone, and before one it is stuffed.
+func (o Solid) pause(from, to int) int {
+	for round := from + 1; round <= to; round++ {
+		stuffed := o.StuffBeforeRoundNumber != nil && *o.StuffBeforeRoundNumber == round
+		if stuffed || slices.Contains(o.sharp, round) || slices.Contains(o.sharp, round-1) {
+			return round - 1
+		}
 	}
-	if s := o.StuffBeforeRoundNumber; s != nil && *s == round+1 {
-		d = append(d, "Stuff it now, through the opening of "+o.of.in.DisplayUnit.Size(o.stuffOpenCm)+", and again before it is closed.")
+	return to
+}
+
+// stuffed is what is done after a round where it is stuffed then.
+func (o Solid) stuffed(round int) []string {
+	if s := o.StuffBeforeRoundNumber; s == nil || *s != round+1 {
+		return nil
 	}
-	return d
+	return []string{"Stuff it now, through the opening of " + o.of.in.DisplayUnit.Size(o.stuffOpenCm) + ", and again before it is closed."}
 }
 
 // begin is how it is cast on.
