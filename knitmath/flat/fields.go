@@ -76,6 +76,7 @@ func vetBelongs(c *fault.Checks, in Input) {
 	cornered := in.Form == FormPolygon || in.Form == FormMitredSquare || in.Form == FormStar
 	turned := wedged && in.Form != FormSector && in.Arrangement != ArrangementShortRows || cornered
 	only(in.Direction == DirectionInwards, "direction", turned)
-	climbs := wedged && in.Arrangement < ArrangementDoubling || cornered || in.Form == FormTriangleFromTop
+	climbs := wedged && in.Arrangement < ArrangementDoubling || cornered ||
+		slices.Contains([]Form{FormTriangleFromPoint, FormTriangleFromSide, FormTriangleFromTop}, in.Form)
 	only(in.ToleranceRows != nil, "tolerance_rows", climbs)
 }

@@ -112,7 +112,11 @@ func checkLies(t *testing.T, in Input, out Shape, counts []int) {
 	// The nearest rows lie half a step off, the easiest a row or 2 % more; a ring and the opening
 	// of a polygon begin with what divides, at most a step off.
 	tolerance := max(1, 0.02*float64(len(counts)))
-	if limit := 1.5*float64(step) + (1+tolerance)*out.GrowthStitches + 1; greatest > limit {
+	limit := 1.5*float64(step) + (1+tolerance)*out.GrowthStitches + 1
+	if out.Construction == stitch.Flat { // right-side rows alone may leave the longest row a twentieth short
+		limit += 0.05 * out.WantedRimStitches
+	}
+	if greatest > limit {
 		t.Fatalf("%+v: %v stitches off, more than %v", in, greatest, limit)
 	}
 	// In all half a row more or less, what the tolerance allows, and what a step is off near the middle.

@@ -138,7 +138,7 @@ func (p *piece) settleCorner(c *fault.Checks) {
 		p.sizeField, p.grows, p.step, p.start = "width_cm", 4/p.ratio, 4, 5
 		p.rows = int(measure.RoundHalfUp(*p.in.WidthCm / 2 / math.Sqrt2 * p.rw.PerCm()))
 	}
-	p.anyRow = 2*p.grows > float64(p.step)*(1+slack)
+	p.anyRow = 2*p.grows > float64(p.step)*(1+liesFlat/100)
 	if p.inwards {
 		p.rows += p.rows % 2 // so that right-side rows are the same counted from either end
 	}

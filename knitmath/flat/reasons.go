@@ -13,6 +13,7 @@ const (
 	// SlantedEnds: the ends of a strip on the bias lie aslant. Field is "form".
 	SlantedEnds report.Reason = "SLANTED_ENDS"
 	// ShapedOnBothSides: a piece in rows gains or loses stitches in wrong-side rows too,
-	// since its gauge has fewer than two rows to a stitch. Field is "gauge.rows".
+	// since its gauge has fewer than about two rows to a stitch, or since the sides of a triangle lie
+	// flat. Field is "gauge.rows", of a triangle "height_cm".
 	ShapedOnBothSides report.Reason = "SHAPED_ON_BOTH_SIDES"
 )

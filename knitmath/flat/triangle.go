@@ -49,8 +49,17 @@ func triangle(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 		GreatestDepartureStitches: 2 * taper.GreatestDepartureStitches,
 		WidthCm:                   st.SizeCm(wide), HeightCm: rw.SizeCm(rows), words: taper.Directions(), of: p}
 	out.Rows = taperRows(taper, ask.StartStitches)
-	out.Notices = p.notices(departed{})
+	if p.anyRow {
+		out.Notices = []report.Notice{p.steep(taper)}
+	}
 	return out
+}
+
+// steep says that wrong-side rows change the count of a triangle too, and how high it would be without.
+func (p *piece) steep(taper shaping.Taper) report.Notice {
+	return report.Notice{Reason: ShapedOnBothSides, Field: "height_cm",
+		Description: "the sides lie so flat that wrong-side rows change the count too; from about " +
+			p.in.DisplayUnit.Size(p.rw.SizeCm(2*taper.ShapingRows+1)) + " high right-side rows are enough"}
 }
 
 // tapered is the taper that is easiest to work of those that come out, and what was asked
@@ -66,6 +75,10 @@ func tapered(in Input, wide, rows int) (shaping.Taper, shaping.TaperInput, bool)
 		}
 		ask := shaping.TaperInput{StartStitches: point, EndStitches: point + change*changes, HeightRows: &rows, Gauge: in.Gauge,
 			DisplayUnit: in.DisplayUnit, Edges: shaping.ShapedEdgesBoth, EdgeChangeStitches: each}
+		if in.ToleranceRows != nil { // along its slope a row is so much of a stitch
+			stitches := *in.ToleranceRows * float64(*each*changes) / float64(rows)
+			ask.ToleranceStitches = &stitches
+		}
 		if in.Form == FormTriangleFromSide {
 			ask.StartStitches, ask.EndStitches = ask.EndStitches, ask.StartStitches
 		}

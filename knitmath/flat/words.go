@@ -170,6 +170,10 @@ func (o Shape) Directions() []string {
 	case len(o.words) > 0:
 		d = append(d, o.words...)
 	default:
+		if r, ok := o.rule(); ok {
+			d = append(d, o.byRule(r)...)
+			break
+		}
 		d = append(d, o.rowByRow()...)
 	}
 	return append(d, o.finish())
@@ -205,16 +209,8 @@ const sidesTold = "Row 1 is a right-side row."
 func (o Shape) rowByRow() []string {
 	var d []string
 	last, nouns := 0, report.Sentence(noun(o.of.round))
-	even := func(to int) {
-		switch {
-		case to == last+1:
-			d = append(d, nouns+" "+strconv.Itoa(to)+": work even.")
-		case to > last:
-			d = append(d, nouns+"s "+strconv.Itoa(last+1)+"-"+strconv.Itoa(to)+": work even.")
-		}
-	}
 	for _, r := range o.Rows {
-		even(r.RowNumber - 1)
+		d = appendEven(d, noun(o.of.round), last+1, r.RowNumber-1)
 		head := nouns + " " + strconv.Itoa(r.RowNumber)
 		if r.Side != stitch.SideUnspecified {
 			head += " (" + r.Side.String() + ")"
@@ -222,8 +218,7 @@ func (o Shape) rowByRow() []string {
 		d = append(d, head+": "+r.Instruction.Row.Text()+" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 		last = r.RowNumber
 	}
-	even(o.TotalRows)
-	return d
+	return appendEven(d, noun(o.of.round), last+1, o.TotalRows)
 }
 
 // finish is what becomes of the last stitches.

@@ -310,8 +310,8 @@ type PlanFlatShapeRequest struct {
 	// divide into the wedges.
 	StartStitches *int32 `protobuf:"varint,14,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from
-	// the ideal, in rows, 0 to 10. Default 1, or 2 % of the rows if that is more. Not
-	// for triangles from a point or a side, strips and doubling.
+	// the ideal, in rows, 0 to 10. Default 1, or 2 % of the rows if that is more, and of
+	// triangles from a point or a side what is a stitch at each edge. Not for strips and doubling.
 	ToleranceRows *float64 `protobuf:"fixed64,15,opt,name=tolerance_rows,json=toleranceRows,proto3,oneof" json:"tolerance_rows,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -667,7 +667,8 @@ type PlanFlatShapeResponse struct {
 	//   - SLANTED_ENDS, at form: the ends of a strip lie aslant.
 	//   - HOLE_AT_THE_CENTRE, at hole_cm: wedges of short rows have more rows at the
 	//     inner edge than lie flat there.
-	//   - SHAPED_ON_BOTH_SIDES, at gauge.rows: wrong-side rows change the count too.
+	//   - SHAPED_ON_BOTH_SIDES, at gauge.rows, or at height_cm of a triangle from a point or a side: wrong-side rows change
+	//     the count too; the description says what would do without.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
