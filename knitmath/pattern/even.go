@@ -23,6 +23,7 @@ func (p *parser) even(line *Line) bool {
 		return false
 	}
 	w := evenWork{verb: p.peek(), from: p.peek().span}
+	first := p.next
 	p.next++
 	if w.verb.is("work", "cont", "continue", "knit", "keep") {
 		p.next = p.partNamed(p.next)
@@ -44,6 +45,7 @@ func (p *parser) even(line *Line) bool {
 			return true
 		}
 	}
+	info.rib = p.ribIn(first, p.next)
 	return p.evenRows(line, &w)
 }
 

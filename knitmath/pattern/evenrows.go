@@ -15,6 +15,7 @@ func (r *runner) even(i int) {
 	r.setUp(l)
 	start := r.now
 	r.chartFits(l)
+	r.ribFits(i)
 	r.lastRow = 0
 	if info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))

@@ -39,6 +39,7 @@ func (r *runner) work(i int, claimed bool) {
 	before := r.now
 	r.reachedBack(l)
 	r.chartFits(l)
+	r.ribFits(i)
 	r.brings = nil
 	p := r.chosen(i, r.profile(i), claimed)
 	if l.info.fastens {

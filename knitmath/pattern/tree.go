@@ -170,6 +170,7 @@ type lineInfo struct {
 	tidies        bool        // wraps and double stitches are worked with their stitches
 	brings        bool        // the other way brings stitches of other pieces to the needle
 	chartStitches int         // that a repeat of a chart takes, 0 for none
+	rib           int         // stitches that a repeat of a rib takes which is worked on all, 0 for none
 	chartOver     []int       // stitches that it is worked on in all
 	chartTimes    []int       // how often it is worked in a row
 	unnamed       bool        // the other way is another way to make its increases

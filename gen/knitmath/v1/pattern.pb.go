@@ -569,6 +569,8 @@ type Finding struct {
 	//     than a text of its length has to be knit. What follows is not checked.
 	//
 	// Of questions:
+	//   - DOES_NOT_COME_OUT: a rib that is named, and not written, would end within a
+	//     repeat where the round begins.
 	//   - UNKNOWN_ABBREVIATION: it is neither known here nor declared.
 	//   - NOT_READ: words that make no sense where they stand.
 	//   - AMBIGUOUS: the count depends on what is meant; the description says how.
