@@ -56,7 +56,8 @@ func (r *runner) ribFits(i int) {
 	}
 	over := total % each
 	r.fault(KindQuestion, ReasonUneven, l.info.at, int(over), "does the rib end within a repeat where the round begins? it takes "+
-		stitches(int(each))+" and "+stitches(int(over))+" "+remain(over)+" over: "+strconv.Itoa(int(total-over))+" or "+strconv.Itoa(int(total-over+each))+" would fit, "+multiple(total-over, each))
+		stitches(int(each))+" and "+stitches(int(over))+" "+remain(over)+" over: "+
+		strconv.Itoa(int(total-over))+" or "+strconv.Itoa(int(total-over+each))+" would fit, "+multiple(total-over, each))
 }
 
 // shapedFirst reports whether the sentence goes on with a change of the count in the first of its
