@@ -18,8 +18,8 @@ var front = set(`materials material yarn yarns needle needles notions supplies e
 	requirements requires required suggested designer design designed care washing errata about introduction description hook hooks
 	buttons button extras terms terminology notation disclaimer support website contact email fibre fiber colours colors colourways
 	colorways palette shown sample samples model pictured modelled blocking fit ease chest bust actual tools accessories background
-	inspiration story special stitches-used contents skills difficulty-level yardage amount quantity wool yarn-weight special-abbreviations
-	translation version published`)
+	inspiration story special hint hints stitches-used contents skills difficulty-level yardage amount quantity wool yarn-weight
+	special-abbreviations translation version published`)
 
 // Headings of parts that are knit. Common practice.
 var parts = set(`body back front fronts sleeve sleeves cuff cuffs leg legs heel foot toe toes yoke hem brim crown ribbing rib neck neckband
@@ -36,8 +36,8 @@ func Front(word string) bool { return front[word] }
 
 // Headings over what explains the words of the text, and works nothing.
 var explaining = set(`abbreviations abbreviation abbrev note notes key legend glossary terms terminology notation techniques technique
-	stitches-used special skill skills tips tip hint caption photo photograph figure fig picture image special-abbreviations support errata
-	difficulty level construction introduction about`)
+	stitches-used special skill skills tips tip hint hints caption photo photograph figure fig picture image special-abbreviations support
+	errata difficulty level construction introduction about`)
 
 // Explaining reports whether a heading of front matter stands over explanations, in which
 // stitches are named and not worked.

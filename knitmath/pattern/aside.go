@@ -38,6 +38,8 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		return asideRead
 	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
 		return asideNone
+	case t.is("do") && p.acceptAny(heldTail):
+		return asideRead
 	case t.is("work") && p.workOnly():
 		p.next++
 		return asideRead

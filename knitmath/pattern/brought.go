@@ -117,7 +117,11 @@ func broughtSteps(steps []Step) ([]Step, bool) {
 func (r *runner) bringing(i int, p *profile) *profile {
 	l := &r.piece.Lines[i]
 	if p.work(r.now.left).reason != "" {
-		for _, steps := range [][]Step{r.broughtWhereMissing(l), l.info.either} {
+		ways := [][]Step{l.info.either}
+		if len(l.Steps) > 0 { // not worked in all
+			ways = [][]Step{r.broughtWhereMissing(l), l.info.either}
+		}
+		for _, steps := range ways {
 			r.spend(r.facts[i].stepCount)
 			if other := profileOf(steps, r.size); other.work(r.now.left).reason == "" {
 				r.between, p = other, &r.between
@@ -230,8 +234,12 @@ func (p *parser) pickedUpMore() (Step, bool) {
 
 // sayBrought says which stitches were taken to come from elsewhere.
 func (r *runner) sayBrought(l *Line, steps []Step) {
+	own := l.Steps
+	if len(own) == 0 { // worked in all
+		own = steps
+	}
 	for k := range steps {
-		if s := &l.Steps[k]; s.brought && s.Name != steps[k].Name {
+		if s := &own[k]; s.brought && (s.Name != steps[k].Name || len(l.Steps) == 0) {
 			r.fault(KindReading, ReasonReading, s.at, 0, "these stitches are not on the needle: read as those of another needle, holder or piece")
 		}
 	}

@@ -32,6 +32,9 @@ func (p *parser) chartRepeat(info *lineInfo) bool {
 		return false
 	}
 	if open {
+		if p.accept(",") {
+			p.accept("worked", "work", "working")
+		}
 		p.chartTimes(info)
 		p.accept(")")
 	}

@@ -154,19 +154,19 @@ func (m *corpusMistake) judge(out *CheckedInstructions) verdict {
 // are known.
 var standing = map[string]int{
 	"abbreviations":   96,
-	"brioche_mosaic":  89,
+	"brioche_mosaic":  94,
 	"cables":          100,
 	"charts":          88,
 	"false_alarm":     100,
-	"front_matter":    81,
-	"holders":         88,
+	"front_matter":    92,
+	"holders":         94,
 	"labels_sizes":    94,
-	"markers":         88,
-	"passages":        86,
-	"repeats_colours": 92,
+	"markers":         94,
+	"passages":        100,
+	"repeats_colours": 94,
 	"shaping":         94,
-	"silence":         95,
-	"stitch_patterns": 91,
+	"silence":         96,
+	"stitch_patterns": 93,
 	"typography":      96,
 }
 
@@ -176,7 +176,7 @@ const silentlyWrong = 0
 // falseAlarms is how many pieces are called mistaken that the corpus does not call so. Four
 // of them cannot be right as they stand (numbers for too few sizes, a bracket that is not
 // closed, "rep from *" without a star): the corpus would ask about those.
-const falseAlarms = 11
+const falseAlarms = 6
 
 // TestCorpus asks every piece, prints the table, and fails below what stands.
 func TestCorpus(t *testing.T) {

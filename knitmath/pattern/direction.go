@@ -16,7 +16,8 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).fabricRows, (*parser).bareRepeat, (*parser).charted, (*parser).contInThisWay,
+	for _, read := range [...]reader{(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
+		(*parser).charted, (*parser).contInThisWay,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone} {
 		if read(p, line) {
 			return true
@@ -138,6 +139,7 @@ func (p *parser) passing(line *Line) bool {
 		ok = p.scrapYarn() || p.marker()
 	case "place", "replace", "slip", "sl":
 		if ok = p.marker(); ok && first.is("place") {
+			p.whereYouLike(from)
 			p.besideCentre(line)
 		}
 	case "divide", "distribute", "arrange":

@@ -30,8 +30,8 @@ type corpusDraft struct {
 // What the drafts show today, of a hundred: counts that are right after the row that
 // claims them, and planted mistakes found at their place in their sizes. Less fails.
 const (
-	draftCounts   = 92
-	draftMistakes = 91
+	draftCounts   = 93
+	draftMistakes = 92
 )
 
 // TestDrafts reads whole drafts, and again with each mistake planted.

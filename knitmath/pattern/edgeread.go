@@ -88,6 +88,7 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 	} else {
 		p.eachNeedle(info.counts)
 	}
+	p.castForMore(info)
 	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
 }
@@ -191,4 +192,46 @@ func (p *parser) beginningAt(i int) bool {
 	}
 	return p.tokens[i].is("beg", "beginning", "start", "armhole", "neck") && (!p.tokens[i].is("armhole", "neck") || p.tokens[i+1].is("edge") &&
 		p.tokens[i+2].is("of", "on"))
+}
+
+// castForMore reads "for the left sole and 30 sts for the right sole" after a number of stitches that
+// are cast on: all of them together.
+func (p *parser) castForMore(info *lineInfo) {
+	save, found := p.next, p.found.mark()
+	for p.forWhich() && p.accept(",", "and") {
+		p.accept("and")
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("for") {
+			break
+		}
+		more := p.number()
+		if more == nil {
+			break
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		info.counts = added(info.counts, without(more), p.sizes)
+		save, found = p.next, p.found.mark()
+	}
+	p.next = save
+	p.found.rewind(found)
+	p.forWhich()
+}
+
+// forWhich passes over "for the left sole", up to an "and" or what ends the clause.
+func (p *parser) forWhich() bool {
+	if !p.peek().is("for") {
+		return false
+	}
+	i := p.next + 1
+	for n := 0; n < 5 && p.tokens[i].kind == tokenWord && !p.tokens[i].is("and") && !p.endsAt(i); n++ {
+		if t := &p.tokens[i]; alarming(t.text) || t.stitches() || t.row() {
+			return false
+		}
+		i++
+	}
+	if i == p.next+1 || !p.clauseStopsAt(i) {
+		return false
+	}
+	p.next = i
+	return true
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // How many edits are tried; each is seeded by its number.
-const editsTried = 600
+const editsTried = 900
 
 // TestEditsThatChangeACountAreSaid makes changes of right drafts that put a count wrong, one
 // at a time: none of the texts is agreed with.

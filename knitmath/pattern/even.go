@@ -88,10 +88,26 @@ func (p *parser) colourGoesOn(w *evenWork) int {
 		return 0
 	}
 	end := p.colourEnd(p.next)
-	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";", "and") {
+	if end == 0 {
+		end = p.strandEnd(p.next)
+	}
+	if end == 0 || !p.endsAt(end) && !p.tokens[end].is(",", ";", "and", ":") {
 		return 0
 	}
 	return end
+}
+
+// strandEnd is the index after "with a single strand", "with both yarns" at token i; 0 if that is not
+// what stands there.
+func (p *parser) strandEnd(i int) int {
+	for i++; p.tokens[i].is("a", "one", "the", "both", "two", "single", "double", "doubled", "only", "main", "other"); i++ {
+	}
+	if !p.tokens[i].is("strand", "strands", "yarn", "yarns", "ball", "balls", "thickness") {
+		return 0
+	}
+	for i++; p.tokens[i].is("held", "together", "of", "yarn", "only", "alone"); i++ {
+	}
+	return i
 }
 
 // evenSaid reports whether it is said how far rows are worked even.
@@ -191,6 +207,7 @@ func (p *parser) evenTurns(w *evenWork, info *lineInfo) bool {
 	case t.is("in") && (first.is("the") && second.is("round", "rnd") || first.is("rnds", "rounds")):
 		p.next += 2
 		p.accept("round", "rnd")
+		p.fabricBracket()
 		info.turns = constructionRound
 	default:
 		return false

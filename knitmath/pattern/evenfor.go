@@ -135,3 +135,28 @@ func bit(yes bool) int {
 	}
 	return 0
 }
+
+// acrossAll reads "across all 40 sts" after rows that are worked even: so many there are.
+func (p *parser) acrossAll(line *Line) bool {
+	i := p.next
+	if !p.tokens[i].is("across", "over", "on") || !p.tokens[i+1].is("all", "these", "the", "both") || line.ClaimedStitches != nil {
+		return false
+	}
+	for i++; p.tokens[i].is("all", "these", "the", "of", "both"); i++ {
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].stitches() || !p.clauseStopsAt(end+1) {
+		return false
+	}
+	save := p.next
+	p.next = i
+	n := p.number()
+	if n == nil {
+		p.next = save
+		return false
+	}
+	line.info.claimAt = p.tokens[i].to(p.tokens[end].span)
+	p.next = end + 1
+	line.ClaimedStitches = without(n)
+	return true
+}

@@ -88,8 +88,8 @@ func (p *parser) fabricBracket() {
 		case t.is(")"):
 			p.next += n + 1
 			return
-		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "row", "rnd", "rows", "all", "and", "rs",
-			"ws", "on")),
+		case t.kind == tokenWord && (ribWord(t.text) || t.is("tbl", "knit", "purl", "k", "p", "every", "row", "rnd", "rnds", "rows", "all", "and",
+			"rs", "ws", "on")),
 			t.kind == tokenNumber, t.is(",", ";"):
 		default:
 			return

@@ -25,9 +25,23 @@ func (p *parser) sidesTold(i int) bool {
 	return i > from && p.tokens[i-1].is("side", "edge", "end") && p.tokens[i].is("=")
 }
 
+// repeatTold reports whether "The lace repeat is worked over 12 sts and 16 rows" stands at token i,
+// which tells how large a repeat is.
+func (p *parser) repeatTold(i int) bool {
+	for n := 0; n < 6 && p.tokens[i].kind == tokenWord; n++ {
+		i++
+		if p.tokens[i-1].is("repeat", "motif", "chart") {
+			return p.phraseEnd(i, workedOver) != 0
+		}
+	}
+	return false
+}
+
+var workedOver = wordings("is worked over", "is over", "has", "is a multiple of", "is", "covers", "consists of")
+
 // phrasesHarmless reports whether a sentence that changes no count begins at token i.
 func phrasesHarmless(p *parser, i int) bool {
-	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

@@ -54,6 +54,9 @@ func (p *parser) headingEnd(i, end int) int {
 		p.numberedTitle(i, end) != 0 {
 		return end
 	}
+	if stop := p.titleStop(i, end); stop != 0 {
+		return stop
+	}
 	return p.lead(i, end)
 }
 
@@ -223,3 +226,21 @@ var directing = map[string]bool{"work": true, "cont": true, "continue": true, "r
 	"divide": true, "distribute": true, "turn": true, "graft": true, "draw": true, "thread": true, "return": true, "transfer": true,
 	"k": true, "p": true, "using": true, "with": true, "change": true, "beg": true, "beginning": true, "starting": true, "proceed": true,
 	"keep": true, "keeping": true, "move": true, "hold": true, "bo,": true, "end": true, "ending": true, "arrange": true, "then": true}
+
+// titleStop is the index after "Half-brioche." at token i, a title before the first row in its line;
+// 0 if that is not what stands there.
+func (p *parser) titleStop(i, end int) int {
+	for n := i; n < min(end, i+4); n++ {
+		t := &p.tokens[n]
+		if t.is(".") && n > i {
+			if n+2 < end && p.tokens[n+1].row() && p.tokens[n+2].kind == tokenNumber && p.tokens[n+2].number == 1 && p.labelEnd(n+1) != 0 {
+				return n + 1
+			}
+			return 0
+		}
+		if t.kind != tokenWord || p.notation(t.text) || directing[t.text] || p.phraseHere(n) {
+			return 0
+		}
+	}
+	return 0
+}

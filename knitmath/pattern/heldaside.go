@@ -65,6 +65,9 @@ func leaveJust(steps []Step, n []int) bool {
 	return n != nil && last != nil && slices.Equal(tidy(slices.Clone(last)), tidy(slices.Clone(n)))
 }
 
+var onNeedle = wordings("on the needle", "on needle", "on the right needle", "on right needle", "on the left needle", "on left needle",
+	"on your needle", "on the needles", "on needles")
+
 // unworkedAside passes over "leaving rem 38 sts unworked".
 func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	p.next++
@@ -83,6 +86,12 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 			}
 			return asideRead
 		}
+	}
+	if k := len(*steps); ok && n != nil && k > 0 && !(*steps)[k-1].stretch() && !p.onlyRows && p.acceptAny(onNeedle) {
+		*steps = append(*steps, Step{Name: "work", takes: 1, leaves: 1, Times: n, at: from.to(p.last())}) // they stay where they are
+		p.asGiven = true
+		p.forWhich()
+		return asideRead
 	}
 	if ok && turns && (n != nil || all) && !p.peek().is("on", "onto", "for") {
 		return asideRead // they stay where they are

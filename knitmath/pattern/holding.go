@@ -35,6 +35,7 @@ func (p *parser) holding(line *Line) bool {
 	}
 	p.next = end
 	info.worked = p.ofTheWorked(verbAt)
+	info.live = n != nil && p.anyOf(verbAt, end, "live", "exposed", "open") && p.anyOf(verbAt, end, "needle", "needles")
 	info.counts, info.all = n, all
 	info.kind = lineHold
 	if from && back {
@@ -59,6 +60,8 @@ func (p *parser) whereHeld(fromThere bool) (end int, from, aside bool) {
 		case t.is(puttingAside...) && p.asideAt(i):
 			aside = true
 		}
+		from = from || p.tokens[i].is("on", "onto", "to") && p.anyOf(max(p.next-3, 0), p.next, "live", "exposed") &&
+			p.anyOf(i+1, i+4, "needle", "needles", "dpns")
 		aside = aside || from && p.tokens[i].is("needle", "needles", "dpns")
 	}
 	return i, from, aside
@@ -224,6 +227,10 @@ func (p *parser) alongWhich(info *lineInfo) {
 // pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
 func (p *parser) pickUpAgain() bool {
 	again := p.next
+	if end := p.rateAt(p.next + 1); end != 0 && p.peek().is(",", ";") {
+		p.passTail(end)
+		again = end
+	}
 	if !p.accept(",", ";", "and") {
 		return false
 	}

@@ -68,43 +68,6 @@ func (p *parser) ornament(i int) bool {
 	return true
 }
 
-// loneClaim reads a count that stands in a sentence of its own, and belongs to what was
-// read before it.
-func (p *parser) loneClaim() bool {
-	t := p.peek()
-	n := len(p.piece.Lines)
-	for n > 1 && p.piece.Lines[n-1].info.kind == linePassed && !p.piece.Lines[n-1].info.heading {
-		n-- // a remark stands between
-	}
-	if n == 0 || t.kind != tokenNumber && !t.is("(", "[", "=", "-", "there", "you") || p.ordinalEnd(p.next) != 0 || !p.claimAhead() {
-		return false
-	}
-	last := &p.piece.Lines[n-1]
-	claimed := len(last.ClaimedStitches) > 0 || len(last.ClaimedChangeStitches) > 0
-	if claimed || last.info.kind == linePassed || last.info.kind == lineUnread && last.Steps == nil && !p.lineStart() {
-		return false
-	}
-	save, found := p.next, p.found.mark()
-	line := *last
-	if !p.claim(&line) || !p.endsAt(p.next) {
-		p.next = save
-		p.found.rewind(found)
-		return false
-	}
-	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
-	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
-	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
-	if last.Direction == "" && n == len(p.piece.Lines) {
-		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
-	}
-	if last.Direction != "" {
-		said := p.found.source[last.info.at.start:p.last().end]
-		last.info.at = last.info.at.to(p.last())
-		last.Direction = joined(said)
-	}
-	return true
-}
-
 // sentence reads a row with its label, or one direction after the other.
 func (p *parser) sentence() {
 	line := p.blank // A sentence may stand within one.

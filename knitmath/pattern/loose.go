@@ -76,7 +76,9 @@ func (p *parser) worksInAll(line *Line, takes, leaves []int) {
 	info := &line.info
 	takes, leaves = tidy(takes), tidy(leaves)
 	info.kind = lineShape
-	info.either, info.brings, info.unnamed = nil, false, false
+	if info.unnamed = false; !info.brings { // stitches of others are brought where they are not on the needle
+		info.either = nil
+	}
 	info.hidden = []Step{
 		{Name: "work", takes: 1, leaves: 1, RemainingStitches: takes},
 		{Name: "work", takes: 1, leaves: 0, Times: takes},
@@ -108,6 +110,11 @@ func (p *parser) loosePlace(i int) int {
 			i++
 		}
 		return i
+	case t.is("bound-off", "cast-off", "bo", "held") && p.tokens[i+1].stitches(), t.is("opening", "buttonhole", "slit") && p.endsClause(i+1):
+		if p.tokens[i+1].stitches() {
+			i++
+		}
+		return i + 1
 	case t.is("n1", "n2", "n3", "n4"):
 		return i + 1
 	}

@@ -24,3 +24,21 @@ func (p *parser) madeBy(s *Step) bool {
 	}
 	return true
 }
+
+// anotherStays reports whether a sentence up to token end says that another piece like the one just
+// put aside is made, and stays on the needle: "Make a second leg the same, but do not break yarn".
+func (p *parser) anotherStays(i, end int) bool {
+	if !p.tokens[i].is("make", "knit", "work") || !p.anyOf(i+1, min(i+4, end), "second", "another", "other") {
+		return false
+	}
+	for n := i; n < end; n++ {
+		if p.phraseEnd(n, staysOn) != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+var staysOn = wordings("do not break", "do not cut", "don't break", "don't cut", "without breaking", "without cutting", "leave it on",
+	"leave sts on needle", "leave the sts on needle", "leave the sts on the needle", "leaving it on", "leaving the sts on", "keep it on",
+	"but leave on")

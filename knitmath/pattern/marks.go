@@ -53,13 +53,21 @@ func (r *runner) markCentre(info *lineInfo) bool {
 	return true
 }
 
+// whereYouLike asks where markers are that are placed "where you want the raglan lines".
+func (p *parser) whereYouLike(from span) {
+	if p.peek().is("where", "wherever") && p.ahead(1).is("you", "desired", "needed", "preferred", "wanted") {
+		p.toClause()
+		p.ask(ReasonUnread, from.to(p.last()), "where? the counts of rows that are worked to these markers depend on it")
+	}
+}
+
 func (r *runner) loseMarks() { r.marks = marks{lost: r.marks.lost || r.marks.count > 0} }
 
 // walkOn works a row in which markers matter: it is walked through, from marker to
 // marker.
 func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	l := &r.piece.Lines[i]
-	w := walker{runner: r, left: r.now.left}
+	w := walker{runner: r, left: r.now.left, began: -1}
 	if !r.facts[i].toMarker {
 		r.walkBeside(i, p, &w, claimed)
 		return

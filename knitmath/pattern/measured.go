@@ -66,11 +66,12 @@ func placesMarkers(text string) bool {
 	if !saysSeveral(text) {
 		return false // As most do; what is cut into words is held 12,000 times.
 	}
-	places, several := false, false
+	places, several, where := false, false, false
 	for _, t := range scan(text) {
 		places = places || t.is("pm", "place", "placing", "put")
 		several = several || t.is("markers") || places && t.is("second", "another") || places && t.is("every", "each", "sides")
-		if t.is("want", "like", "wish") {
+		where = where || t.is("where", "wherever")
+		if t.is("want", "like", "wish") && !where {
 			return false
 		}
 	}

@@ -121,6 +121,14 @@ func (r *runner) take(l *Line) {
 		r.takeRest(l)
 		return
 	}
+	if l.info.live && r.known {
+		r.broughtLast = int64(at(l.info.counts, r.size))
+		r.begin(r.now.total() + r.broughtLast)
+		if !r.round {
+			r.side = stitch.SideUnspecified
+		}
+		return
+	}
 	sum := r.heldSum()
 	n := sum
 	if l.info.counts != nil {
@@ -175,7 +183,8 @@ func (r *runner) taken(n int64) {
 func (r *runner) off(l *Line) {
 	total := r.now.total()
 	if l.info.counts != nil && r.known {
-		if n := int64(at(l.info.counts, r.size)); n != total && !r.resolved(l, n) && r.wanted(ReasonClaim, l.info.at) {
+		if n := int64(at(l.info.counts, r.size)); n != total && !(l.info.bothNeedles && 2*n == total) && !r.resolved(l, n) &&
+			r.wanted(ReasonClaim, l.info.at) {
 			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
 		}
 	}

@@ -71,6 +71,15 @@ func (p *parser) offAtEnds(line *Line) bool {
 
 // allOff reads "BO all sts", "BO rem 30 sts", "BO in patt", "BO".
 func (p *parser) allOff(line *Line) bool {
+	if t := p.peek(); t.is("some", "several", "a") {
+		from := p.tokens[p.next-1].span
+		for !p.clauseEnds() {
+			p.next++
+		}
+		p.ask(ReasonUnread, from.to(p.last()), "how many stitches are bound off?")
+		line.info.kind = lineUnread
+		return true
+	}
 	p.acceptAny(offManner)
 	p.accept("all", "the")
 	p.accept("rem", "remaining", "these", "front", "back", "neckband")

@@ -16,12 +16,14 @@ type pose struct {
 	marks    marks
 	aside    int64
 	gap      int64
+	round    bool
+	divided  bool
 }
 
 // pose is false while the machine works by hand: it remembers every stitch.
 func (r *runner) pose() (pose, bool) {
 	p := pose{now: r.now, known: r.known, side: r.side, turned: r.turned, lastLine: r.lastLine, overs: r.overs, changes: r.changes,
-		marks: r.marks, aside: r.aside, gap: r.turnGap}
+		marks: r.marks, aside: r.aside, gap: r.turnGap, round: r.round, divided: r.divided}
 	if r.other != nil {
 		p.other, p.doubtful = *r.other, true
 	}

@@ -41,6 +41,7 @@ func (p *parser) prose(line *Line) bool {
 	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
 		line.info.turns = constructionFlat
 	}
+	line.info.anotherStays = p.anotherStays(i, end)
 	line.info.eachSide = t.is("work", "working") && p.anyOf(i, end, "separately")
 	return true
 }
@@ -111,7 +112,7 @@ var allAlike = wordings("every row the same", "every row alike", "every rnd the 
 // what it orders; 0 if there is none.
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
-	if !known || !p.tokens[i].is("these", "those", "this", "rows") {
+	if (!known || !p.tokens[i].is("these", "those", "this", "rows")) && !p.repeatTold(i) {
 		bad = p.alarm(i, end, known)
 	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {

@@ -124,6 +124,7 @@ type parser struct {
 	begun         *starOpen    // a star before directions that are worked again
 	cable         *onCable     // stitches that wait on a cable needle
 	otherSide     bool         // the row at hand says how it is worked on the other side
+	toRoundEnd    bool         // the row at hand goes to the end of the round
 	reachesBack   bool         // the row at hand puts more stitches aside than it has worked in some size
 	startMoves    bool         // the row at hand says that the round begins after it
 	asGiven       bool         // words of the row at hand are told by no step

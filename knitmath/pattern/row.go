@@ -6,14 +6,14 @@ import "example.com/knitmath/knitmath/stitch"
 // sentence.
 func (p *parser) row(line *Line) bool {
 	p.rest, p.tidies, p.fastens, p.cable, p.asGiven, p.startMoves, p.otherSide = unworkedRest{}, false, false, nil, false, false, false
-	p.reachesBack = false
+	p.reachesBack, p.toRoundEnd = false, false
 	steps, ok := p.items("")
 	ok = ok && p.cableEmpty()
 	steps = p.roundMoved(steps)
 	line.Steps = steps
 	line.info.asGiven = p.asGiven
 	line.info.otherSide = p.otherSide
-	line.info.startMoves, line.info.reachesBack = p.startMoves, p.reachesBack
+	line.info.startMoves, line.info.reachesBack, line.info.toRoundEnd = p.startMoves, p.reachesBack, p.toRoundEnd
 	line.info.tidies, line.info.fastens = p.tidies, p.fastens
 	line.info.holdRest, line.info.rest = p.rest.held, p.rest.count
 	if !ok || !p.rowClaims(line) {

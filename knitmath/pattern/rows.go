@@ -48,7 +48,7 @@ func (r *runner) repeat(i int) {
 	start := r.now
 	r.withoutEdges(l, func() {
 		if info.adapting { // the plain stitches between the changes are other ones each time
-			if ok = r.plain(passes*len(lines), info.at); ok && passes > 0 {
+			if ok = r.plain(passes*len(lines)+r.rowMore(info, passes*len(lines)), info.at); ok && passes > 0 {
 				want, _ := r.claim(l)
 				if info.until != nil {
 					want = int64(at(info.until, r.size))
@@ -57,7 +57,7 @@ func (r *runner) repeat(i int) {
 			}
 			return
 		}
-		ok = r.passes(lines, passes, info.at) && r.toSaidSide(info, lines)
+		ok = r.passesEnding(l, lines, passes) && r.toSaidSide(info, lines)
 	})
 	if !ok {
 		return

@@ -81,6 +81,7 @@ func (e *engine) size(size int) {
 	for i := 0; i < len(lines) && !r.stopped; {
 		r.here, r.directing = lines[i].info.at, i
 		if info := &lines[i].info; info.defined || !info.isFor(size) {
+			r.compareOther(i)
 			i++
 			continue
 		}
@@ -140,6 +141,9 @@ func (r *runner) line(i int) {
 		}
 		r.placed = r.placed || info.places
 		r.turnSaid = r.turnSaid || info.turnsWork
+		if n := len(r.held); info.anotherStays && n > 0 && r.known && r.now.total() == 0 {
+			r.begin(r.held[n-1])
+		}
 		if info.onThese {
 			r.restAside()
 		}
@@ -224,7 +228,10 @@ func (r *runner) checkSide(l *Line, repeated bool) {
 // roundAgain goes on in the round where what was left back and forth is worked so again: it is
 // called a round.
 func (r *runner) roundAgain(info *lineInfo) {
-	if r.leftRound && info.inRounds {
+	if r.leftRound && (info.inRounds || info.toRoundEnd) {
 		r.round, r.leftRound, r.side = true, false, stitch.RightSide
+	}
+	if r.round && info.toRoundEnd && r.known && !r.quiet { // over those that "on these only" left out
+		r.now.left, r.aside = r.now.left+r.aside, 0
 	}
 }

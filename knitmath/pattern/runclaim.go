@@ -1,6 +1,8 @@
 package pattern
 
 import (
+	"strconv"
+
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -33,6 +35,7 @@ func (r *runner) unknown(l *Line, claimed bool) {
 	changes = changes && r.known && claimed && len(l.ClaimedStitches) == 0
 	before := r.now
 	r.known, r.other, r.machine, r.astray = false, nil, nil, false
+	r.divided = r.divided || l.info.kind == lineUnread // nobody knows what it puts aside
 	n, ok := r.claim(l)
 	if changes {
 		n, ok = before.total()+change, before.total()+change >= 0
@@ -79,5 +82,18 @@ func (r *runner) noteClaimed(l *Line, n int64) {
 	if c := &r.out.Lines[r.noting]; c.EndStitches[r.size] < 0 {
 		r.changes++
 		c.EndStitches[r.size] = int(n)
+	}
+}
+
+// compareOther compares the count of a size for which a line is not, where its claim has one for each:
+// "All other sizes: Knit 1 rnd, dec 8 sts evenly. 72 (72, 80, 96, 96) sts."
+func (r *runner) compareOther(i int) {
+	l := &r.piece.Lines[i]
+	if l.info.defined || len(l.ClaimedStitches) < 2 || !r.known {
+		return
+	}
+	if n := int64(at(l.ClaimedStitches, r.size)); n >= 0 && n != r.now.total() && r.wanted(ReasonClaim, l.info.claimAt) {
+		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-r.now.total()), "there are "+stitches(int(r.now.total()))+", not "+
+			strconv.Itoa(int(n))+": the row is not worked in this size")
 	}
 }

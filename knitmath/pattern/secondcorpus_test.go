@@ -22,8 +22,8 @@ const secondDir = "../../testdata/pattern/second"
 // secondRight is how many pieces are read right, secondAlarms how many are called mistaken and
 // are none, secondFound how many planted mistakes are found in the drafts. Worse fails.
 const (
-	secondRight  = 114
-	secondAlarms = 1
+	secondRight  = 117
+	secondAlarms = 0
 	secondFound  = 62
 )
 

@@ -122,15 +122,13 @@ func (p *parser) passWrapped() {
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
 	first := &p.tokens[i]
-	if !p.frontWord(i) || p.began && p.worksAfterLead(i, end) || first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
+	sized := p.began && first.is("size", "sizes") && (p.sizesLine(i) || p.anyOf(i, end, "only"))
+	if !p.frontWord(i) || sized || p.began && p.worksAfterLead(i, end) || first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
-	sized := p.began && first.is("size", "sizes")
 	const far = 7
 	for n := i; n < min(i+far, end); n++ {
 		switch t := &p.tokens[n]; {
-		case sized && t.is("only"):
-			return false
 		case t.is(":", "("), n > i && p.dashAt(n):
 			return true
 		case t.kind == tokenNumber:

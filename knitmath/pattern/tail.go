@@ -132,6 +132,9 @@ func (p *parser) tailTold(line *Line) {
 	info := &line.info
 	switch {
 	case p.moreRows(info):
+	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
+	case p.peek().is("pick", "picking") && p.rateAt(p.pickUpTo(p.next)) != 0:
+		p.passTail(p.rateAt(p.pickUpTo(p.next)))
 	case p.rowsToldAt(p.next) != 0:
 		p.next = p.rowsToldAt(p.next) // which is compared, see rowsClaims
 	case info.kind == lineEven && p.evenFor(info):

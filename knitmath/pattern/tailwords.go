@@ -34,7 +34,9 @@ var heldTail = wordings("over two needles held together", "over 2 needles held t
 	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
 	"held double", "held together", "held single", "do not turn", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
-	"do not cast off", "leaving the others on a spare needle", "leaving the rest on a spare needle",
+	"do not cast off", "leave sts on needle", "leave sts on the needle", "leave the sts on needle", "leave the sts on the needle",
+	"leaving sts on needle", "leaving sts on the needle", "leaving the sts on the needle", "leave all sts on needle",
+	"leaving the others on a spare needle", "leaving the rest on a spare needle",
 	"leaving the others on a holder", "leaving the rest on a holder", "leaving the other on a spare needle")
 
 // unjoined says that what was cast on is worked back and forth.
@@ -70,7 +72,8 @@ func (p *parser) toClause() {
 // afterWith passes over the words that name yarn or needle after "with" or "using",
 // up to a comma or the end.
 func (p *parser) afterWith() bool {
-	if !p.peek().is("with", "using", "for", "along", "onto", "over", "around", "across", "on", "from", "at", "in", "to", "into") {
+	if !p.peek().is("with", "using", "for", "along", "onto", "over", "around", "across", "on", "from", "at", "in", "to", "into") ||
+		p.phraseEnd(p.next, sameTimes) != 0 {
 		return false
 	}
 	n := 1

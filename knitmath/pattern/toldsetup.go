@@ -5,7 +5,8 @@ package pattern
 func (p *parser) toldSetUp(line *Line) bool {
 	i := p.next
 	for n := 0; n < 6 && !p.tokens[i].is("worked"); n++ {
-		if p.tokens[i].kind != tokenWord || p.notation(p.tokens[i].text) && !p.tokens[i].is("heel", "toe") {
+		if p.tokens[i].kind != tokenWord || p.tokens[i].is("repeat", "rep", "motif", "patt", "pattern", "chart") ||
+			p.notation(p.tokens[i].text) && !p.tokens[i].is("heel", "toe") {
 			return false
 		}
 		i++

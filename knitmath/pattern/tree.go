@@ -191,6 +191,10 @@ type lineInfo struct {
 	allWorked     bool        // "until all sts have been worked"
 	untilBetween  bool        // "until" counts the stitches between markers
 	otherSide     bool        // it says how it is worked on the other side
+	anotherStays  bool        // a piece like the one put aside last is made, and stays on the needle
+	toRoundEnd    bool        // it goes to the end of the round
+	bothNeedles   bool        // its stitches may be those of one of two needles
+	live          bool        // the stitches taken up are those of a cast-on that was undone
 	untilTurned   turnedUntil // until is of stitches between turns, or beyond them
 	reachesBack   bool        // it puts more stitches aside than it has worked in some size
 	startMoves    bool        // the round begins after it, says its text

@@ -156,6 +156,7 @@ func (p *parser) toLast() (extent, bool) {
 	if p.accept("end", "end-of-row", "end-of-rnd") {
 		if p.accept("of") {
 			p.accept("the", "this")
+			p.toRoundEnd = p.toRoundEnd || p.peek().is("rnd", "round")
 			p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
 		} else if p.peek().row() {
 			p.next++
@@ -252,6 +253,16 @@ func (p *parser) beforePlace(n []int) (extent, bool) {
 			i++
 		}
 		if to, ok := p.toPlace(i, without(n)); ok {
+			return to, true
+		}
+	}
+	if p.peek().is("past", "after", "beyond") {
+		beyond := make([]int, len(n))
+		for i := range n {
+			beyond[i] = -at1(n, i)
+		}
+		if to, ok := p.toPlace(p.next+1, beyond); ok && !to.loose {
+			p.asGiven = true
 			return to, true
 		}
 	}

@@ -15,6 +15,7 @@ type walker struct {
 	next     int   // the marker ahead
 	reached  bool  // the last stretch ended at it
 	out      marks
+	began    int64 // stitches up to the marker of the beginning of the round, slipped at its end; below 0 if it was not
 
 	unknown *Step // up to a marker that is not known
 	none    *Step // a marker to be slipped that is not here
@@ -147,6 +148,8 @@ func (w *walker) slip(s *Step) {
 			return
 		}
 		w.passMark(w.new)
+	case w.round && w.pos == w.left && w.pos > 0 && !removes(s.Name):
+		w.began = w.new
 	case w.round && (w.pos == 0 || w.pos == w.left), w.marks.lost, w.marks.count == 0:
 	case w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new:
 	default:
@@ -228,11 +231,15 @@ func (w *walker) after(before hand, turned bool) marks {
 	}
 	var next []int64
 	turnsBack := turned || !w.round
+	beyond := int64(0) // made after the marker of the beginning of the round: the first of the next
+	if w.began >= 0 && !turnsBack {
+		beyond = w.new - w.began
+	}
 	for _, q := range w.out.at[:w.out.count] {
 		if turnsBack {
 			next = append(next, w.new-int64(q))
 		} else {
-			next = append(next, before.behind+int64(q))
+			next = append(next, before.behind+int64(q)+beyond)
 		}
 	}
 	for k, p := range w.marks.at[:w.marks.count] {

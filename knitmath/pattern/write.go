@@ -209,27 +209,3 @@ func (w *writer) times(n []int, more string) {
 	w.WriteString(more)
 	w.WriteString(" times")
 }
-
-func (w *writer) upTo(s *Step) {
-	switch {
-	case single(s.BeforeMarkerStitches, 0):
-		w.WriteString(" to m")
-	case s.BeforeMarkerStitches != nil:
-		w.WriteString(" to ")
-		w.numbers(s.BeforeMarkerStitches)
-		if single(s.BeforeMarkerStitches, 1) {
-			w.WriteString(" st before m")
-		} else {
-			w.WriteString(" sts before m")
-		}
-	case s.RemainingStitches == nil:
-	case single(s.RemainingStitches, 0):
-		w.WriteString(" to end")
-	case single(s.RemainingStitches, 1):
-		w.WriteString(" to last st")
-	default:
-		w.WriteString(" to last ")
-		w.numbers(s.RemainingStitches)
-		w.WriteString(" sts")
-	}
-}

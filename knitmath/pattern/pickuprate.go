@@ -1,0 +1,38 @@
+package pattern
+
+// rateAt is the index after "1 st in every 2 rows", "3 sts for every 4 rows" at token i: how closely
+// stitches are picked up; 0 if that is not what stands there.
+func (p *parser) rateAt(i int) int {
+	for p.tokens[i].is("picking", "up", "approx", "approximately", "about", "working", "and", "knitting") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("in", "for", "per", "from", "to") {
+		return 0
+	}
+	end += 2
+	each := p.tokens[end-1].is("per")
+	for p.tokens[end].is("every", "each", "the") {
+		each = true
+		end++
+	}
+	if to, _ := p.sizedEnd(end); to != 0 {
+		end = to
+	}
+	for p.tokens[end].is("selvedge", "selvage", "edge", "garter", "cast-on", "bound-off", "bo", "slipped", "chain") {
+		end++
+	}
+	if !each || !p.tokens[end].row() && !p.tokens[end].stitches() && !p.tokens[end].is("ridge", "ridges", "bump", "loop") {
+		return 0
+	}
+	return end + 1
+}
+
+// pickUpTo is the index after "pick up and knit no more than" at token i.
+func (p *parser) pickUpTo(i int) int {
+	for p.tokens[i].is("pick", "picking", "up", "and", "knit", "knitting", "no", "not", "more", "fewer", "than", "at", "most", "about",
+		"approx", "roughly") {
+		i++
+	}
+	return i
+}

@@ -1,0 +1,84 @@
+package pattern
+
+// threeNeedle reads "Place front and back with RS together and join 18 sts with a three-needle
+// bind-off": both pieces leave the needles.
+func (p *parser) threeNeedle(line *Line) bool {
+	if p.onlyRows || p.inRow || !p.peek().is("place", "hold", "join", "with", "using", "holding", "put", "work", "turn") {
+		return false
+	}
+	end := p.sentenceEnd(p.next)
+	at := 0
+	for i := p.next; i < end && at == 0; i++ {
+		at = p.phraseEnd(i, threeNeedles)
+		if p.labelEnd(i) != 0 || p.tokens[i].kind == tokenStar {
+			return false
+		}
+	}
+	if at == 0 || !p.anyOf(p.next, end, "join", "together", "work") {
+		return false
+	}
+	info, save := &line.info, p.next
+	info.kind, info.all, info.bothNeedles = lineOff, true, true
+	for i := save; i < end; i++ {
+		to, _ := p.sizedEnd(i)
+		if to == 0 || !p.tokens[to].stitches() {
+			continue
+		}
+		p.next = i
+		n := p.number()
+		if n == nil || info.counts != nil {
+			info.counts = nil // of each piece something else is said
+			break
+		}
+		info.counts = without(n)
+		i = to
+	}
+	p.next = at
+	return true
+}
+
+var threeNeedles = wordings("three-needle bind-off", "3-needle bind-off", "three-needle bo", "3-needle bo", "three-needle bind off",
+	"3-needle bind off", "three-needle cast-off", "3-needle cast-off", "three-needle cast off", "3-needle cast off",
+	"three needle bind-off", "3 needle bind-off", "three needle bind off", "3 needle bind off", "3 needle bo", "three needle bo")
+
+// ontoNeedle reads "Knit the sts of N1 onto N3": where stitches are, which changes no count.
+func (p *parser) ontoNeedle(line *Line) bool {
+	i := p.next
+	if p.onlyRows || p.inRow || !p.tokens[i].is("knit", "k", "work", "slip", "sl", "purl", "move") {
+		return false
+	}
+	for i++; p.tokens[i].is("the", "all"); i++ {
+	}
+	if !p.tokens[i].stitches() || !p.tokens[i+1].is("of", "on", "from") {
+		return false
+	}
+	if i = p.needleAt(i + 2); i == 0 || !p.tokens[i].is("onto", "to", "on") {
+		return false
+	}
+	if i = p.needleAt(i + 1); i == 0 || !p.clauseStopsAt(i) {
+		return false
+	}
+	from := p.peek().span
+	p.next = i
+	line.info.kind = linePassed
+	p.passed(from.to(p.last()))
+	return true
+}
+
+// needleAt is the index after "N1", "Needle 3", "the first needle" at token i; 0 if that is not what
+// stands there.
+func (p *parser) needleAt(i int) int {
+	for p.tokens[i].is("the", "first", "second", "third", "fourth", "1st", "2nd", "3rd", "4th", "last", "other") {
+		i++
+	}
+	switch t := &p.tokens[i]; {
+	case t.is("n1", "n2", "n3", "n4"):
+		return i + 1
+	case t.is("needle", "n"):
+		if p.tokens[i+1].kind == tokenNumber {
+			i++
+		}
+		return i + 1
+	}
+	return 0
+}
