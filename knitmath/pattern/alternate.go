@@ -32,37 +32,22 @@ func (p *parser) alternating() (s Step, found, ok bool) {
 	return s, true, true
 }
 
-// alternately reads "k2, p2 alternately to end" and "k1, p1, all round", after the steps that
 // are worked again and again.
 func (p *parser) alternately(steps *[]Step) asideKind {
-	n := len(*steps)
-	t := p.peek()
-	all := t.is("all") && p.ahead(1).is("round", "around", "across", "along")
-	if n == 0 || !all && !t.is("alternately") {
+	at := p.peek().span
+	all := p.peek().is("all") && p.ahead(1).is("round", "around", "across", "along")
+	if len(*steps) == 0 || !all && !p.peek().is("alternately") {
 		return asideNone
 	}
-	from := max(n-2, 0)
-	if all {
-		from = 0
+	from := turnBegins(*steps, all)
+	if from < 0 {
+		return asideNone
 	}
-	if s := &(*steps)[n-1]; s.Steps != nil && !s.IntoOneStitch {
-		from = n - 1
-	}
-	for i := from; i < n; i++ {
-		if s := &(*steps)[i]; s.stretch() || s.Operation.EndsRow() {
-			return asideNone
-		}
-	}
-	at := p.peek().span
-	u := extent{last: toEnd}
-	if all {
-		p.next += 2
-	} else {
+	u, ok := extent{last: toEnd}, true
+	if p.next++; all {
 		p.next++
-		var ok bool
-		if u, ok = p.upTo(false); !ok {
-			return asideFault
-		}
+	} else if u, ok = p.upTo(false); !ok {
+		return asideFault
 	}
 	if u.more || u.mark != nil || u.last == nil && u.times == nil {
 		p.ask(ReasonUnread, at.to(p.last()), "up to where are these worked in turn?")
@@ -73,4 +58,23 @@ func (p *parser) alternately(steps *[]Step) asideKind {
 	p.asGiven = true
 	*steps = append((*steps)[:from], simple(Step{Steps: group, Times: u.times, RemainingStitches: u.last, at: group[0].at.to(p.last())}))
 	return asideRead
+}
+
+// turnBegins is the first of the steps that are worked in turn: of all, of the last two, or of
+// a group that stands last; below 0 if one of them cannot be worked again.
+func turnBegins(steps []Step, all bool) int {
+	n := len(steps)
+	from := max(n-2, 0)
+	if all {
+		from = 0
+	}
+	if last := &steps[n-1]; last.Steps != nil && !last.IntoOneStitch {
+		from = n - 1
+	}
+	for i := from; i < n; i++ {
+		if s := &steps[i]; s.stretch() || s.Operation.EndsRow() {
+			return -1
+		}
+	}
+	return from
 }

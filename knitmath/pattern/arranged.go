@@ -83,14 +83,7 @@ func (p *parser) arranged(line *Line) bool {
 	p.accept(":")
 	var sum []int
 	parts := 0
-	for parts < 8 {
-		p.accept("there", "you")
-		p.accept("are", "have")
-		p.accept("the", "first", "last", "next", "rem", "remaining")
-		t := p.peek()
-		if t.kind != tokenNumber || t.number > MaxNumber {
-			break
-		}
+	for parts < 8 && p.arrangedAhead() {
 		n := p.number()
 		if n == nil {
 			parts = 0
@@ -98,20 +91,7 @@ func (p *parser) arranged(line *Line) bool {
 		}
 		sum = added(sum, without(n), p.sizes)
 		parts++
-		chain := p.accept("-", "/")
-		p.accept("st", "sts", "stitches")
-		for n := 0; !chain && n < 9 && !p.endsAt(p.next) && !p.peek().is(",", ";", "and") && (p.peek().kind != tokenNumber ||
-			p.tokens[p.next-1].is("needle", "n", "needles")) && !p.peek().is(")"); n++ {
-			if p.peek().is("(") && p.remarkEnd(p.next) != 0 {
-				p.next = p.remarkEnd(p.next)
-				continue
-			}
-			p.next++
-		}
-		if !chain && p.numberAfterJoin() {
-			for p.accept(",", ";", "and") {
-			}
-		}
+		p.arrangedWhere()
 	}
 	if parts < 2 {
 		p.next = save
@@ -121,6 +101,43 @@ func (p *parser) arranged(line *Line) bool {
 	p.accept(")")
 	line.ClaimedStitches, line.info.claimAt = sum, from.to(p.last())
 	return true
+}
+
+// arrangedAhead passes over "there are the next" and reports whether a number comes then.
+func (p *parser) arrangedAhead() bool {
+	p.accept("there", "you")
+	p.accept("are", "have")
+	p.accept("the", "first", "last", "next", "rem", "remaining")
+	t := p.peek()
+	return t.kind == tokenNumber && t.number <= MaxNumber
+}
+
+// arrangedWhere passes over where so many stitches lie, "sts on needle 1 and", up to the next
+// number: at once, in a chain such as "18-36-18".
+func (p *parser) arrangedWhere() {
+	chain := p.accept("-", "/")
+	p.accept("st", "sts", "stitches")
+	if chain {
+		return
+	}
+	for n := 0; n < 9 && !p.arrangedStops(); n++ {
+		if p.peek().is("(") && p.acceptEnd(p.remarkEnd(p.next)) {
+			continue
+		}
+		p.next++
+	}
+	if p.numberAfterJoin() {
+		for p.accept(",", ";", "and") {
+		}
+	}
+}
+
+// arrangedStops reports whether nothing more is said of where stitches lie: the next number is
+// that of other stitches, and not that of a needle.
+func (p *parser) arrangedStops() bool {
+	t := p.peek()
+	return p.endsAt(p.next) || t.is(",", ";", "and", ")") ||
+		t.kind == tokenNumber && !p.tokens[p.next-1].is("needle", "n", "needles")
 }
 
 // numberAfterJoin reports whether a number comes next, after a comma or "and".

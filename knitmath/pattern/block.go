@@ -103,33 +103,51 @@ func (r *runner) noteBlock(from int) (next int, low, high int32) {
 		if info.defined || !info.isFor(r.size) {
 			continue
 		}
-		if first, _ := info.rangeIn(info.ranges[0], r.size); next > from && r.exactly(int32(first), from) >= 0 &&
-			(first == 1 && !r.rowTwice(next) || info.inRounds != lines[from].info.inRounds) {
-			break // the next set of rows
+		if next > from && r.newSet(next, from) {
+			break
 		}
-		twice, times := int32(0), 0
-		for _, q := range info.ranges {
-			first, last := info.rangeIn(q, r.size)
-			q = rowRange{int32(first), int32(last)}
-			for n := q.first; n <= q.last; n++ {
-				if r.exactly(n, from) >= 0 {
-					if times++; times == 1 {
-						twice = n
-					}
-				}
-				r.written.write(n, next)
-			}
-			r.spend(int(q.last-q.first)/chargedNames + 1)
-			low, high = min(low, q.first), max(high, q.last)
-			if info.every != everyNone {
-				r.written.every(q.last, next)
-			}
-		}
-		if times > 0 && r.wantedTimes(ReasonRowNumber, info.at, times) {
-			r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(twice))+" is written already")
-		}
+		first, last := r.noteNumbers(next, from)
+		low, high = min(low, first), max(high, last)
 	}
 	return next, low, high
+}
+
+// newSet reports whether a line begins the next set of rows: its number is written already,
+// among those from a line on, and it is the first, or of rows where the others are of rounds.
+func (r *runner) newSet(line, from int) bool {
+	info := &r.piece.Lines[line].info
+	first, _ := info.rangeIn(info.ranges[0], r.size)
+	return r.exactly(int32(first), from) >= 0 &&
+		(first == 1 && !r.rowTwice(line) || info.inRounds != r.piece.Lines[from].info.inRounds)
+}
+
+// noteNumbers notes the numbers of a line in this size, of which it returns the lowest and the
+// highest, and finds fault with those that are written already among the lines from one on.
+func (r *runner) noteNumbers(line, from int) (low, high int32) {
+	info := &r.piece.Lines[line].info
+	low = MaxRows
+	twice, times := int32(0), 0
+	for _, q := range info.ranges {
+		first, last := info.rangeIn(q, r.size)
+		q = rowRange{int32(first), int32(last)}
+		for n := q.first; n <= q.last; n++ {
+			if r.exactly(n, from) >= 0 {
+				if times++; times == 1 {
+					twice = n
+				}
+			}
+			r.written.write(n, line)
+		}
+		r.spend(int(q.last-q.first)/chargedNames + 1)
+		if info.every != everyNone {
+			r.written.every(q.last, line)
+		}
+		low, high = min(low, q.first), max(high, q.last)
+	}
+	if times > 0 && r.wantedTimes(ReasonRowNumber, info.at, times) {
+		r.fault(KindMistake, ReasonRowNumber, info.at, 0, "row "+strconv.Itoa(int(twice))+" is written already")
+	}
+	return low, high
 }
 
 // rowTwice reports whether a first row stands at once below another one: a set of one row would

@@ -110,27 +110,20 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 	if spots == nil {
 		return nil
 	}
-	sizes := c.piece.SizeCount
-	if l.info.forSizes != 0 {
-		sizes = bits.OnesCount32(l.info.forSizes)
-	}
-	if len(claimed) == 1 && len(f.SizeNumbers) < sizes {
+	if len(claimed) == 1 && len(f.SizeNumbers) < c.sizesFor(l) {
 		return nil // one number for all its sizes, and not all of them differ from it
 	}
 	e := renumbering{list: spots}
 	for k, number := range f.SizeNumbers {
-		spot, n := &spots[0], claimed[0]-f.DifferenceStitches[k]
+		own := 0
 		if len(claimed) > 1 {
-			spot, n = &spots[number-1], claimed[number-1]-f.DifferenceStitches[k]
+			own = number - 1
 		}
+		n := claimed[own] - f.DifferenceStitches[k]
 		if changes {
-			change := at(l.ClaimedChangeStitches, number-1) - f.DifferenceStitches[k]
-			if change == 0 || (change < 0) != (at(l.ClaimedChangeStitches, number-1) < 0) {
-				return nil
-			}
-			n = max(change, -change)
+			n = changeOff(at(l.ClaimedChangeStitches, number-1), f.DifferenceStitches[k])
 		}
-		if n < 0 || !e.set(spot, n) {
+		if n < 0 || !e.set(&spots[own], n) {
 			return nil
 		}
 	}
@@ -142,6 +135,24 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 		out[k].far = 1 // a count is as easily wrong by two
 	}
 	return out
+}
+
+// sizesFor is for how many sizes a line is.
+func (c *corrector) sizesFor(l *Line) int {
+	if l.info.forSizes == 0 {
+		return c.piece.SizeCount
+	}
+	return bits.OnesCount32(l.info.forSizes)
+}
+
+// changeOff is a change without its sign that is off by so many stitches; below 0 if it would
+// be none, or one the other way.
+func changeOff(change, by int) int {
+	n := change - by
+	if n == 0 || (n < 0) != (change < 0) {
+		return -1
+	}
+	return max(n, -n)
 }
 
 // numbers are other numbers in a direction, by the stitches that it is off by: so many

@@ -31,7 +31,7 @@ func (p *parser) charted(line *Line) bool {
 		ok = p.chartPart(&c)
 	}
 	labelled := p.inRow && c.rows == nil
-	if !ok || c.repeat == nil && c.over == nil || c.rows == nil && !labelled || !c.named {
+	if !ok || !c.enough(labelled) {
 		p.next, p.listed, p.named = save, listed, named
 		p.found.rewind(found)
 		return false
@@ -49,6 +49,12 @@ func (p *parser) charted(line *Line) bool {
 	}
 	p.reading(p.tokens[save].to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
 	return true
+}
+
+// enough reports whether it is said on how many stitches how many rows of which chart are worked; a
+// label may say the rows.
+func (c *chartSaid) enough(labelled bool) bool {
+	return c.named && (c.repeat != nil || c.over != nil) && (c.rows != nil || labelled)
 }
 
 // chartClause is the end of a sentence from token i in which a chart is named, 0 if none is.
@@ -114,30 +120,38 @@ func (p *parser) chartPart(c *chartSaid) bool {
 			p.next++ // its name
 		}
 		return true
-	case t.row() && p.ahead(1).kind == tokenNumber:
-		var info lineInfo
-		p.next++
-		if c.rows != nil || !p.rowNumbers(&info) {
-			return false
-		}
-		c.rows = []int{labelRows(&info, 0)}
-		return !p.tokens[p.next-2].is("with") // "beg with Row 1"
+	case p.rowNumberNext():
+		return p.chartRowsNamed(c)
 	case t.kind == tokenNumber, t.is("(", "["):
 		return p.chartNumber(c)
 	case t.kind == tokenMark:
 		p.next++
 		return t.is(",", ";", ":", ")", "]", "-")
-	case t.is("st", "stocking", "garter") && p.fabricEnd(p.next) != 0:
-		p.next = p.fabricEnd(p.next)
+	case t.is("st", "stocking", "garter") && p.acceptEnd(p.fabricEnd(p.next)):
 		return true
 	case t.kind == tokenWord && chartWords[t.text]:
 		p.next++
-		if t.is("with") && p.peek().row() && p.ahead(1).kind == tokenNumber { // "beg with Row 1"
+		if t.is("with") && p.rowNumberNext() { // "beg with Row 1"
 			p.next += 2
 		}
 		return true
 	}
 	return false
+}
+
+// rowNumberNext reports whether "Row 1" comes next.
+func (p *parser) rowNumberNext() bool { return p.peek().row() && p.ahead(1).kind == tokenNumber }
+
+// chartRowsNamed reads "Rows 1 to 8": how many rows of a chart are worked. "With Row 1" is none
+// of its parts.
+func (p *parser) chartRowsNamed(c *chartSaid) bool {
+	var info lineInfo
+	p.next++
+	if c.rows != nil || !p.rowNumbers(&info) {
+		return false
+	}
+	c.rows = []int{labelRows(&info, 0)}
+	return !p.tokens[p.next-2].is("with")
 }
 
 // chartNumber reads a number of rows, of stitches or of times.
@@ -161,25 +175,34 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 			c.rows = n
 		}
 	case p.peek().stitches():
-		repeats := dash || p.anyOf(max(p.next-4, 0), p.next, "multiple") ||
-			p.tokens[p.next-2].is("its", "the") && p.anyOf(max(p.next-4, 0), p.next, "repeating", "rep", "repeat")
-		p.next++
-		switch {
-		case repeats && c.repeat == nil:
-			c.repeat = n
-		case c.over == nil:
-			c.over, c.part = n, some
-		case p.peek().is("in", "at", "on") && p.anyOf(p.next, p.next+6, "each", "both"): // those beside it
-			c.part = false
-			c.over = added(added(c.over, n, p.sizes), n, p.sizes)
-		default:
-			return false
-		}
+		return p.chartStitches(c, n, dash, some)
 	case p.accept("times", "time", "repeats", "reps"):
 		c.times = n
 		if c.over != nil && c.repeat == nil && p.peek().is("around", "across") && len(c.over) == 1 { // "chart (10 sts) 5 times around"
 			c.repeat, c.over = c.over, nil
 		}
+	default:
+		return false
+	}
+	return true
+}
+
+// chartStitches reads the "sts" after a number: they are those of the repeat, "12-st rep",
+// "repeating its 4 sts", those that the chart is worked over, of which some says that they are not
+// all there are, or those beside it.
+func (p *parser) chartStitches(c *chartSaid, n []int, dash, some bool) bool {
+	from := max(p.next-4, 0)
+	repeats := dash || p.anyOf(from, p.next, "multiple") ||
+		p.tokens[p.next-2].is("its", "the") && p.anyOf(from, p.next, "repeating", "rep", "repeat")
+	p.next++
+	switch {
+	case repeats && c.repeat == nil:
+		c.repeat = n
+	case c.over == nil:
+		c.over, c.part = n, some
+	case p.peek().is("in", "at", "on") && p.anyOf(p.next, p.next+6, "each", "both"): // those beside it
+		c.part = false
+		c.over = added(added(c.over, n, p.sizes), n, p.sizes)
 	default:
 		return false
 	}

@@ -29,15 +29,20 @@ func (p *parser) claimAt(i int) bool {
 		i++
 	}
 	if p.tokens[i].kind == tokenWord {
-		if end := p.countLed(i); end != 0 {
-			to, _ := p.sizedEnd(end)
-			return to != 0 && (p.endsAt(to) || p.tokens[to].stitches() && p.endsAt(to+1))
-		}
-		led := p.phraseEnd(i, claimPhrases)
-		return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
+		return p.claimLed(i)
 	}
 	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || p.dashedNumber(sign) ||
 		i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+}
+
+// claimLed reports whether a count stands at token i that words lead in, "there are 96 sts".
+func (p *parser) claimLed(i int) bool {
+	if end := p.countLed(i); end != 0 {
+		to, _ := p.sizedEnd(end)
+		return to != 0 && (p.endsAt(to) || p.tokens[to].stitches() && p.endsAt(to+1))
+	}
+	led := p.phraseEnd(i, claimPhrases)
+	return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 }
 
 // noneFirst reports whether a dash at token i says that the first size has none: "- (-, 52) sts".
@@ -64,20 +69,10 @@ func (p *parser) phraseEnd(i int, phrases [][]string) int {
 // sts" within brackets.
 func (p *parser) claimWords(i int) bool {
 	if p.tokens[i].is("(", "[", "{") {
-		if end, n := p.listEnd(i); end != 0 && p.tokens[end].stitches() && (n == p.sizes || n == bits.OnesCount32(p.forSizes)) {
-			return true // "(64, 72) sts"
+		if p.countsAll(i) {
+			return true
 		}
-		i++
-		if end := p.phraseEnd(i, claimPhrases); end != 0 {
-			i = end
-		}
-		if p.tokens[i].is("inc", "dec", "=", "total", "now") {
-			i++
-		}
-		for p.tokens[i].kind == tokenNumber && p.tokens[i+1].is(",", ":") || p.tokens[i].is("-") && p.tokens[i+1].is(",", ":") {
-			p.looked++
-			i += 2
-		}
+		i = p.claimBracket(i)
 	}
 	if end, _ := p.sizedEnd(i); end == 0 && p.tokens[i].is("-") {
 		i++
@@ -91,6 +86,29 @@ func (p *parser) claimWords(i int) bool {
 		}
 		i = end
 	}
+}
+
+// countsAll reports whether "(64, 72) sts" stands at token i, with a number for each size.
+func (p *parser) countsAll(i int) bool {
+	end, n := p.listEnd(i)
+	return end != 0 && p.tokens[end].stitches() && (n == p.sizes || n == bits.OnesCount32(p.forSizes))
+}
+
+// claimBracket is the last number of a count in brackets that open at token i, after the words
+// and the other numbers in them.
+func (p *parser) claimBracket(i int) int {
+	i++
+	if end := p.phraseEnd(i, claimPhrases); end != 0 {
+		i = end
+	}
+	if p.tokens[i].is("inc", "dec", "=", "total", "now") {
+		i++
+	}
+	for (p.tokens[i].kind == tokenNumber || p.tokens[i].is("-")) && p.tokens[i+1].is(",", ":") {
+		p.looked++
+		i += 2
+	}
+	return i
 }
 
 // bareClaim reports whether "(96)" or "(96, 104, 112)" stands at token i and ends a

@@ -25,21 +25,27 @@ func (p *parser) claimedNumbers(closer string) ([]int, bool) {
 		if t.is(closer) && closer != "" || p.endsAt(p.next) {
 			return numbers, len(numbers) > 0
 		}
-		switch n, written := t.written(); {
-		case t.kind == tokenNumber && t.number > MaxNumber:
+		if t.kind == tokenNumber && t.number > MaxNumber {
 			p.mistake(ReasonTooLarge, t.span, "a count here is at most 10000")
 			return nil, false
-		case t.kind == tokenNumber:
-			numbers, joined = append(numbers, int(t.number)), true
-		case written:
-			numbers, joined = append(numbers, n), true
-		case t.is("-") && !joined:
-			numbers, joined = append(numbers, -1), true
-		default:
-			joined = false
+		}
+		n, ok := t.counts(joined)
+		if joined = ok; ok {
+			numbers = append(numbers, n)
 		}
 		p.next++
 	}
+}
+
+// counts is the number that a token stands for, -1 of a dash that does not join two of them.
+func (t *token) counts(joined bool) (int, bool) {
+	if t.kind == tokenNumber {
+		return int(t.number), true
+	}
+	if t.is("-") && !joined {
+		return -1, true
+	}
+	return t.written()
 }
 
 // ofSomeSizes are numbers for some sizes only, "Sizes M and L only: ... (64, 74) sts", as

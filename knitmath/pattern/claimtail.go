@@ -56,19 +56,13 @@ func (p *parser) claimTail(tail *claimTail, closer string) {
 // or the total after a change.
 func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	words := p.claimWords(p.next)
-	if closer != "" && tail.parts == nil && tail.sign == 0 && p.tokens[p.next-1].is(":", ";", ",") && p.claimedParts(tail, closer) {
+	beside := closer != "" && p.tokens[p.next-1].is(":", ";", ",")
+	if beside && tail.parts == nil && tail.sign == 0 && p.claimedParts(tail, closer) {
 		return true
 	}
 	switch {
-	case !words && closer != "" && p.tokens[p.next-1].is(":", ";", ","):
-		n := p.number()
-		switch {
-		case tail.sign != 0 || tail.second != nil || n == nil:
-		case p.phraseEnd(p.next, claimUp) != 0 || p.phraseEnd(p.next, claimDown) != 0, p.phraseEnd(p.next, claimNeedles) != 0:
-			tail.second = n // "(60 sts, 2 dec)"
-			return true
-		}
-		tail.told = true
+	case !words && beside:
+		p.numberBeside(tail)
 		return true
 	case !words || tail.second != nil:
 		return false
@@ -81,6 +75,18 @@ func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	}
 	p.next++
 	return true
+}
+
+// numberBeside reads a number without "sts" in the brackets of a claim: of a change, "(60 sts, 2
+// dec)", of needles, or of a part that is only told.
+func (p *parser) numberBeside(tail *claimTail) {
+	n := p.number()
+	if n != nil && tail.sign == 0 && tail.second == nil && (p.phraseEnd(p.next, claimUp) != 0 || p.phraseEnd(p.next, claimDown) != 0 ||
+		p.phraseEnd(p.next, claimNeedles) != 0) {
+		tail.second = n
+		return
+	}
+	tail.told = true
 }
 
 // claimEnds reports whether a claim ends here.
