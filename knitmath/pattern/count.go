@@ -75,30 +75,14 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
-	if r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) {
-		return
-	}
-	if r.calling && r.adapts(l, p, o) {
-		r.now, r.other, r.machine = hand{left: before.total() + o.leaves - o.takes}, nil, nil
-		r.loseMarks()
-		return
-	}
-	if r.leftByBindingOff(i, o, claimed) {
+	if r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
+		r.adaptedTo(l, p, o) || r.leftByBindingOff(i, o, claimed) {
 		return
 	}
 	r.misfits = true
 	r.misfit(i, p, o)
 	r.uneven = nil
-	end := before.after(p, o).total()
-	guess := end
-	if n, ok := r.corrected(i, p, o); ok {
-		guess = before.total() + n
-	}
-	r.other, r.machine = nil, nil
-	r.now = hand{left: guess}
-	if guess != end && end >= 0 {
-		r.other = &hand{left: end}
-	}
+	guess := r.guessed(i, p, o)
 	if n, ok := r.claimAfter(l, before); ok && claimed {
 		if n != guess {
 			r.other = &hand{left: guess}
@@ -114,6 +98,32 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
 		r.known, r.other = false, nil
 	}
+}
+
+// adaptedTo goes on after a row that is called with a change and works as many plain stitches
+// around it as there are.
+func (r *runner) adaptedTo(l *Line, p *profile, o outcome) bool {
+	if !r.calling || !r.adapts(l, p, o) {
+		return false
+	}
+	r.now, r.other, r.machine = hand{left: r.now.total() + o.leaves - o.takes}, nil, nil
+	r.loseMarks()
+	return true
+}
+
+// guessed goes on with the count that a row has by its smallest correction, or as it is written,
+// which it returns.
+func (r *runner) guessed(i int, p *profile, o outcome) int64 {
+	end := r.now.after(p, o).total()
+	guess := end
+	if n, ok := r.corrected(i, p, o); ok {
+		guess = r.now.total() + n
+	}
+	r.now, r.other, r.machine = hand{left: guess}, nil, nil
+	if guess != end && end >= 0 {
+		r.other = &hand{left: end}
+	}
+	return guess
 }
 
 // settle works a row on both counts where an earlier claim disagreed. If only
@@ -186,60 +196,74 @@ func signed(n int64) string {
 
 // misfit says why a row does not fit, and what would.
 func (r *runner) misfit(i int, p *profile, o outcome) {
+	at, prefix, said := r.misfitAt(i, &o)
+	if said || !r.wanted(o.reason, at) {
+		return
+	}
+	if o.reason == ReasonUneven {
+		r.fault(KindMistake, ReasonUneven, at, int(o.short), prefix+r.unevenText(&o))
+		return
+	}
 	have := r.now.left
-	at := r.facts[i].stepsAt
+	difference, takes, text := o.unworked, have-o.unworked, stitches(int(o.unworked))+" "+remain(o.unworked)
+	if o.reason == ReasonMissing {
+		difference, takes, text = -o.missing, have+o.missing, stitches(int(o.missing))+" missing"
+	}
+	least := ""
+	if p.stretches {
+		least = "at least "
+	}
+	text += ": the row takes " + least + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
+	if !p.stretches {
+		text += r.wouldFit(i, difference, takes)
+	}
+	r.fault(KindMistake, o.reason, at, int(difference), prefix+text)
+}
+
+// misfitAt is the place at which it is said that a row does not fit, and what is said before it.
+// A row that is written as another one is not found fault with where that has been.
+func (r *runner) misfitAt(i int, o *outcome) (at span, prefix string, said bool) {
+	at = r.facts[i].stepsAt
 	if o.reason == ReasonUneven {
 		at = o.step.at
 	}
-	prefix := ""
-	if r.piece.Lines[i].info.defined { // it is wrong where the pattern is worked
-		at, prefix = r.here, "the row "+strconv.Quote(shorten(r.piece.Lines[i].Label, 30))+" of the pattern: "
+	l := &r.piece.Lines[i]
+	if l.info.defined { // it is wrong where the pattern is worked
+		return r.here, "the row " + strconv.Quote(shorten(l.Label, 30)) + " of the pattern: ", false
 	}
-	if own := r.piece.Lines[i].info.at; !r.piece.Lines[i].info.defined && (at.start < own.start || at.end > own.end) {
-		if r.saidAt(o.reason, at) {
-			return // of the row that it is written as
-		}
-		at = own // the steps are those of another row, "As Row 1"
+	if own := l.info.at; at.start < own.start || at.end > own.end {
+		return own, "", r.saidAt(o.reason, at) // the steps are those of another row, "As Row 1"
 	}
-	if !r.wanted(o.reason, at) {
-		return
+	return at, "", false
+}
+
+// unevenText says by how much a repeat does not come out, and what would fit.
+func (r *runner) unevenText(o *outcome) string {
+	each, have := o.step.pass(r.size).takes, r.now.left
+	if each <= 0 {
+		return stitches(int(o.short)) + " over"
 	}
-	if o.reason == ReasonUneven {
-		each := o.step.pass(r.size).takes
-		text := stitches(int(o.short)) + " over"
-		if each > 0 {
-			text = "the repeat takes " + stitches(int(each)) + " and " + stitches(int(o.short)) + " " + remain(o.short) + " over: " +
-				strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " +
-				multiple(have-o.short, each)
-		}
-		r.fault(KindMistake, ReasonUneven, at, int(o.short), prefix+text)
-		return
+	return "the repeat takes " + stitches(int(each)) + " and " + stitches(int(o.short)) + " " + remain(o.short) + " over: " +
+		strconv.Itoa(int(have-o.short)) + " or " + strconv.Itoa(int(have-o.short+each)) + " would fit, " + multiple(have-o.short, each)
+}
+
+// wouldFit says how many more or fewer repeats of a row would fit that takes so many stitches.
+func (r *runner) wouldFit(i int, difference, takes int64) string {
+	g, times := r.repeat1(i)
+	if g == nil {
+		return ""
 	}
-	difference, text := o.unworked, stitches(int(o.unworked))+" "+remain(o.unworked)
-	takes := have - o.unworked
-	if o.reason == ReasonMissing {
-		difference = -o.missing
-		takes = have + o.missing
-		text = stitches(int(o.missing)) + " missing"
+	each := g.pass(r.size).takes
+	switch n := difference / max(each, 1); {
+	case each < 1:
+		return ""
+	case difference%each != 0 || times+n < 0:
+		return "; the repeat takes " + stitches(int(each)) + " and fits " + multiple(takes, each)
+	case n > 0:
+		return "; " + report.CountOf(int(n), "more repeats") + " would fit exactly (" + multiple(takes, each) + ")"
+	default:
+		return "; " + report.CountOf(int(-n), "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
 	}
-	if !p.stretches {
-		text += ": the row takes " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
-	} else {
-		text += ": the row takes at least " + strconv.Itoa(int(takes)) + ", " + strconv.Itoa(int(have)) + " are there"
-	}
-	if g, times := r.repeat1(i); g != nil && !p.stretches {
-		each := g.pass(r.size).takes
-		switch n := difference / max(each, 1); {
-		case each < 1:
-		case difference%each != 0 || times+n < 0:
-			text += "; the repeat takes " + stitches(int(each)) + " and fits " + multiple(takes, each)
-		case n > 0:
-			text += "; " + report.CountOf(int(n), "more repeats") + " would fit exactly (" + multiple(takes, each) + ")"
-		default:
-			text += "; " + report.CountOf(int(-n), "repeats") + " fewer would fit exactly (" + multiple(takes, each) + ")"
-		}
-	}
-	r.fault(KindMistake, o.reason, at, int(difference), prefix+text)
 }
 
 // saidAt reports whether something was found at a place for that reason in this size.

@@ -14,9 +14,8 @@ func (r *runner) castOn(i int) {
 		r.fault(KindMistake, ReasonUneven, l.info.at, 0, strconv.Itoa(int(n))+" is not a multiple of "+strconv.Itoa(int(m))+
 			" plus "+strconv.Itoa(l.info.plus))
 	}
-	adds := l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0
 	r.broughtLast = n
-	if adds {
+	if l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0 {
 		r.record(i)
 		start := r.now
 		if r.known {
@@ -31,20 +30,26 @@ func (r *runner) castOn(i int) {
 				"the question says "+stitches(int(have))+" on the needle, the text casts on "+strconv.Itoa(int(n)))
 		}
 	} else {
-		r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
-		r.round, r.side = r.start.inTheRound(), r.start.side()
-		if r.rows > 0 && r.sideGiven { // the side that the question says is that of the first piece
-			r.side, r.sideGiven = stitch.RightSide, false
-		}
-		r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
-		r.history = r.history[:0]
-		r.settleSide()
-		r.sides = sideClaims{}
-		r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false
-		r.written.forgetRules()
+		r.beginPiece(i, n)
 	}
 	r.record(i)
 	r.close(i, r.now)
+}
+
+// beginPiece begins a piece with so many stitches, of which line i is the first: nothing is left
+// of the one before but what is put aside.
+func (r *runner) beginPiece(i int, n int64) {
+	r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
+	r.round, r.side = r.start.inTheRound(), r.start.side()
+	if r.rows > 0 && r.sideGiven { // the side that the question says is that of the first piece
+		r.side, r.sideGiven = stitch.RightSide, false
+	}
+	r.since, r.lastLine, r.lastRow, r.rule, r.turned = i, noLine, 0, -1, 0
+	r.history = r.history[:0]
+	r.settleSide()
+	r.sides = sideClaims{}
+	r.first, r.fresh, r.sideSaid, r.aside, r.marks, r.divided = true, false, false, 0, marks{}, false
+	r.written.forgetRules()
 }
 
 // beginning binds off or casts on at the beginning of the next rows.

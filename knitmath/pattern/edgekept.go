@@ -12,30 +12,33 @@ func (p *parser) edgesKept(i int) int {
 	if end := p.edgeBand(i + 1); end != 0 && !knits {
 		return end
 	}
-	end, both := p.edgeNumber(i + 1)
-	if end == 0 || knits && !both {
+	from, both := p.edgeNumber(i + 1)
+	if from == 0 || knits && !both {
 		return 0
 	}
-	place, fabric := both, knits
-	from := end
-	for {
-		if next := p.phraseEnd(end, edgePlaces); next != 0 {
-			place, end = true, next
-			continue
-		}
-		if next := p.edgeFabric(end); next != 0 {
-			fabric, end = true, next
-			continue
-		}
-		break
-	}
-	if !place || !fabric && !p.anyOf(i+1, from, "knit", "purl", "garter") || knits && end == from {
+	end, place, fabric := p.edgeWords(from)
+	place, fabric = place || both, fabric || knits || p.anyOf(i+1, from, "knit", "purl", "garter")
+	if !place || !fabric || knits && end == from {
 		return 0
 	}
 	for p.tokens[end].is("throughout", "as", "before", "correct", "every", "row", "only", "set") {
 		end++
 	}
 	return end
+}
+
+// edgeWords is the index after the places and fabrics of edges at token i, and whether any was
+// said.
+func (p *parser) edgeWords(i int) (end int, place, fabric bool) {
+	for {
+		if next := p.phraseEnd(i, edgePlaces); next != 0 {
+			place, i = true, next
+		} else if next := p.edgeFabric(i); next != 0 {
+			fabric, i = true, next
+		} else {
+			return i, place, fabric
+		}
+	}
 }
 
 // edgeNumber is the index after "the first and last 3 sts", "first 2 and last 2 sts", "3 border

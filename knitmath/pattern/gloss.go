@@ -13,13 +13,17 @@ func (p *parser) gloss(s *Step, from int) {
 	p.next++
 	again, ok := p.item(false)
 	spelt := p.next-save-1 > 1 || save-from > 1
-	if ok && spelt && again.Operation == s.Operation && (again.Name == s.Name || s.Operation != 0) && again.Steps == nil && p.peek().is(")") &&
-		p.glossTimes(s, save-from > 2) {
+	if ok && spelt && meansSame(&again, s) && p.peek().is(")") && p.glossTimes(s, save-from > 2) {
 		p.after = after
 		return
 	}
 	p.next, p.after, p.stars = save, after, stars
 	p.found.rewind(found)
+}
+
+// meansSame reports whether a step is the same work as another, which is no group.
+func meansSame(again, s *Step) bool {
+	return again.Operation == s.Operation && (again.Name == s.Name || s.Operation != 0) && again.Steps == nil
 }
 
 // glossTimes passes over the bracket that closes a gloss and reads how often the step is worked,

@@ -1,36 +1,19 @@
 package pattern
 
-// someStitches reads "next 20 sts", "rem 38 sts", "all sts", "centre 20 (22) sts",
 // "30 held sts"; all for stitches without a number.
 func (p *parser) someStitches() (n []int, all, held, ok bool) {
 	from := p.next
-	for {
-		switch {
-		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
-			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
-			continue
-		case p.accept("held", "reserved", "freed", "resting"):
-			held = true
-			continue
-		case p.accept("all"):
-			all = true
-			continue
-		}
-		break
-	}
+	all, held = p.whichStitches()
 	if end, _ := p.sizedEnd(p.next); end != 0 {
 		if n = p.number(); n == nil {
 			return nil, false, false, false
 		}
 		n = without(n)
 	} else {
-		for i := from; i < p.next; i++ {
-			all = all || p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") &&
-				!p.tokens[i+1].is("thumb")
+		all = all || p.allOfThem(from)
+		if !all && p.peek().is("st", "stitch") && p.next > from {
+			n = one // "centre st"
 		}
-	}
-	if n == nil && !all && p.peek().is("st", "stitch") && p.next > from {
-		n = one // "centre st"
 	}
 	for p.accept("held", "reserved", "freed", "body", "sleeve", "thumb", "back", "front", "neck", "heel", "instep", "live", "shoulder", "left",
 		"right", "rem",
@@ -41,6 +24,33 @@ func (p *parser) someStitches() (n []int, all, held, ok bool) {
 		return nil, false, false, false
 	}
 	return n, all, held, true
+}
+
+// whichStitches passes over the words before a number of stitches, "the next", "all held".
+func (p *parser) whichStitches() (all, held bool) {
+	for {
+		switch {
+		case p.accept("the", "next", "first", "last", "rem", "remaining", "these", "those", "centre", "center", "following", "foll", "other",
+			"back", "front", "neck", "sleeve", "thumb", "body", "heel", "instep", "of", "left", "right", "each", "gusset", "live", "shoulder"):
+		case p.accept("held", "reserved", "freed", "resting"):
+			held = true
+		case p.accept("all"):
+			all = true
+		default:
+			return all, held
+		}
+	}
+}
+
+// allOfThem reports whether the words from a token on, with no number after them, are about all
+// stitches: "rem", "the"; "the thumb sts" are some.
+func (p *parser) allOfThem(from int) bool {
+	for i := from; i < p.next; i++ {
+		if p.tokens[i].is("rem", "remaining", "these", "all", "those", "live", "held", "left", "other", "the") && !p.tokens[i+1].is("thumb") {
+			return true
+		}
+	}
+	return false
 }
 
 // firstAndLast reads "the first 10 and last 10 sts", "first and last 10 sts": both together.

@@ -49,14 +49,9 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 		return n
 	}
 	there := r.wholeCounts(whole)
-	if slices.Contains(there, n) || whole == wholeThese && n == r.broughtLast {
+	if slices.Contains(there, n) || r.other != nil && r.other.total() == n && r.resolved(l, n) ||
+		whole == wholeThese && r.justWorked(n) {
 		return n
-	}
-	if r.other != nil && r.other.total() == n && r.resolved(l, n) {
-		return n
-	}
-	if whole == wholeThese && r.lastLine >= 0 && int64(r.out.Lines[r.lastLine].LeftStitches[r.size]) == n {
-		return n // those that the last row has worked
 	}
 	text := "there are " + stitches(int(there[0])) + ", not " + strconv.Itoa(int(n))
 	if 2*n == total && r.now.behind == 0 { // of two pieces worked at once it may be one
@@ -67,6 +62,11 @@ func (r *runner) wholeHeld(l *Line, n int64) int64 {
 		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-there[0]), text)
 	}
 	return there[0]
+}
+
+// justWorked reports whether so many stitches were brought last, or worked by the last row.
+func (r *runner) justWorked(n int64) bool {
+	return n == r.broughtLast || r.lastLine >= 0 && int64(r.out.Lines[r.lastLine].LeftStitches[r.size]) == n
 }
 
 // wholeCounts are how many all of them may be, what is likeliest first: those aside, those on

@@ -37,10 +37,8 @@ func (p *parser) inEveryAt(i int) bool {
 func (p *parser) inEvery() (Step, bool) {
 	from := p.peek().span
 	change := Step{Name: "inc", takes: 1, leaves: 2, Times: one}
-	before := 1
 	if p.accept("dec", "decrease", "decreasing") {
 		change = Step{Name: "dec", takes: 2, leaves: 1, Times: one}
-		before = 2
 	} else {
 		p.next++
 	}
@@ -48,23 +46,9 @@ func (p *parser) inEvery() (Step, bool) {
 	p.accept("st", "stitch")
 	p.next += 2
 	if p.accept("of") {
-		for p.accept("the", "next", "first", "foll", "following", "last") {
-		}
-		n := p.number()
-		p.accept("st", "sts", "stitch", "stitches")
-		if n == nil || before == 2 {
-			p.ask(ReasonUnread, from.to(p.last()), "how many stitches does this take, and how many are left?")
-			return Step{}, false
-		}
-		return Step{Operation: stitch.KFB, takes: 1, leaves: 2, Times: without(n), at: from.to(p.last())}, true
+		return p.inEachOfNext(change.takes == 1, from)
 	}
-	var n []int
-	if end := p.ordinalEnd(p.next); end != 0 {
-		n = []int{p.ordinalValue(p.next)}
-		p.next = end
-	} else {
-		n = p.number()
-	}
+	n := p.everyWhich()
 	if n == nil {
 		return Step{}, false
 	}
@@ -77,7 +61,7 @@ func (p *parser) inEvery() (Step, bool) {
 	change.at = at
 	plain := make([]int, len(n))
 	for i := range n {
-		if plain[i] = n[i] - before; plain[i] < 0 {
+		if plain[i] = n[i] - int(change.takes); plain[i] < 0 {
 			p.mistake(ReasonNever, at, "a change takes more stitches than this")
 			return Step{}, false
 		}
@@ -93,4 +77,28 @@ func (p *parser) inEvery() (Step, bool) {
 		s.toFit = true
 	}
 	return s, true
+}
+
+// inEachOfNext reads "the next 20 sts" after "inc in each of". Of decreases it asks.
+func (p *parser) inEachOfNext(increases bool, from span) (Step, bool) {
+	for p.accept("the", "next", "first", "foll", "following", "last") {
+	}
+	n := p.number()
+	p.accept("st", "sts", "stitch", "stitches")
+	if n == nil || !increases {
+		p.ask(ReasonUnread, from.to(p.last()), "how many stitches does this take, and how many are left?")
+		return Step{}, false
+	}
+	return Step{Operation: stitch.KFB, takes: 1, leaves: 2, Times: without(n), at: from.to(p.last())}, true
+}
+
+// everyWhich reads "4th" or "8" of "in every 4th st".
+func (p *parser) everyWhich() []int {
+	end := p.ordinalEnd(p.next)
+	if end == 0 {
+		return p.number()
+	}
+	n := []int{p.ordinalValue(p.next)}
+	p.next = end
+	return n
 }

@@ -146,8 +146,7 @@ func (p *parser) howLong(s *shapings) {
 		s.until, s.times = n, nil
 		return
 	}
-	if p.accept("until", "to") {
-		p.next--
+	if p.peek().is("until", "to") {
 		return
 	}
 	at := p.peek().span
@@ -159,18 +158,13 @@ func (p *parser) howLong(s *shapings) {
 		p.reading(at.to(p.last()), "a number of times is read as so many more than it was worked already")
 	}
 	switch {
-	case n != nil && s.more == nil:
-		s.total = total
-		if s.next && !(len(s.times) == 1 && s.times[0] == 1 && len(s.interval) == 1 && s.interval[0] == 1) {
-			s.more = n
-			s.times = one
-			return
-		}
-		s.times = n
 	case s.more != nil:
 		s.times = one
-	case n == nil && s.next && s.times == nil:
-		// "next and every foll 4th row": how often must be said.
+	case n == nil: // "next and every foll 4th row": how often must be said
+	case s.next && !(single(s.times, 1) && single(s.interval, 1)):
+		s.total, s.more, s.times = total, n, one
+	default:
+		s.total, s.times = total, n
 	}
 }
 

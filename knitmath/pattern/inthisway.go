@@ -5,47 +5,57 @@ package pattern
 // the count is reached.
 func (p *parser) inThisWay(line *Line) bool {
 	info := &line.info
-	i := p.next + 1
-	dec := p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase") ||
-		p.tokens[i].is("decreasing", "increasing", "dec", "inc", "shaping")
-	end := p.sentenceEnd(i)
-	way := p.phraseEnd(i, theseWays)
-	if dec {
-		for n := i; n < end && way == 0; n++ {
-			way = p.phraseEnd(n, theseWays)
-		}
-	}
+	from := p.next
+	end := p.sentenceEnd(from + 1)
+	way := p.wayNamed(from+1, end)
 	if way == 0 {
 		return false
 	}
-	until := 0
-	for n := way; n < end; n++ {
-		if p.tokens[n].is("until", "till", "til") {
-			until = n
-			break
-		}
+	until := way
+	for until < end && !p.tokens[until].is("until", "till", "til") {
+		until++
 	}
-	if until == 0 {
+	if until >= end {
 		return false
 	}
-	from := p.next
-	save, found := p.next, p.found.mark()
+	found := p.found.mark()
 	p.next = until
 	n := p.untilCount()
 	if n == nil && !p.untilAllWorked() {
-		p.next = save
+		p.next = from
 		p.found.rewind(found)
 		return false
 	}
 	info.kind, info.until, info.last, info.afresh, info.adapting = lineRepeat, n, 2, true, true
 	info.saidChange = p.changeSaid(from, until)
-	for k := from; k < until; k++ {
-		if p.tokens[k].is("every", "each") && p.tokens[k+1].row() && !p.tokens[k+1].is("rows") {
-			info.last = 1
-		}
+	if p.everyRowIn(from, until) {
+		info.last = 1
 	}
 	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
 	return true
+}
+
+// wayNamed is the index after "in this way" at token i, or anywhere in the sentence after "to dec"
+// or "decreasing"; 0 if that is not what stands there.
+func (p *parser) wayNamed(i, end int) int {
+	way := p.phraseEnd(i, theseWays)
+	if p.tokens[i].is("to") && p.tokens[i+1].is("dec", "inc", "decrease", "increase") ||
+		p.tokens[i].is("decreasing", "increasing", "dec", "inc", "shaping") {
+		for n := i; n < end && way == 0; n++ {
+			way = p.phraseEnd(n, theseWays)
+		}
+	}
+	return way
+}
+
+// everyRowIn reports whether "every row" stands between two tokens.
+func (p *parser) everyRowIn(i, end int) bool {
+	for ; i < end; i++ {
+		if p.tokens[i].is("every", "each") && p.tokens[i+1].row() && !p.tokens[i+1].is("rows") {
+			return true
+		}
+	}
+	return false
 }
 
 // untilAllWorked passes over "until all heel sts have been worked": how many there are then is
@@ -114,13 +124,19 @@ func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
 		r.neverCome(l, change, want)
 		return 0, true
 	}
-	if !ok || change == 0 && gap != 0 || change != 0 && (gap%change != 0 || gap/change < 0) {
+	passes, comes := passesOver(gap, change)
+	if !ok || !comes {
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how are these rows worked? the last ones do not come to "+stitches(int(want)))
 		r.now, r.other, r.machine = hand{left: want}, nil, nil
 		return 0, true
 	}
+	return passes, true
+}
+
+// passesOver is how often a change is made until a gap is closed, and whether it ever is.
+func passesOver(gap, change int64) (int, bool) {
 	if change == 0 {
-		return 0, true
+		return 0, gap == 0
 	}
-	return int(gap / change), true
+	return int(gap / change), gap%change == 0 && gap/change >= 0
 }

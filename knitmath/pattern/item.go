@@ -29,30 +29,45 @@ func (p *parser) worded() (s Step, found, ok bool) {
 func (p *parser) item(alone bool) (Step, bool) {
 	t := p.peek()
 	switch {
-	case t.kind == tokenNumber && p.alsoPickedUp():
-		return p.pickedUpMore()
-	case t.kind == tokenNumber && p.alsoBrought():
-		return p.broughtMore()
-	case t.kind == tokenNumber && p.ahead(1).is("x", "×") && p.ahead(2).is("(", "[", "{") && t.number <= MaxNumber:
-		return p.timesGroup()
-	case t.kind == tokenNumber && p.colourNext():
-		if s, ok := p.colouredMore(); ok {
-			return s, true
+	case t.kind == tokenNumber:
+		if s, found, ok := p.numberedItem(alone); found {
+			return s, ok
 		}
 	case t.is("[", "(", "{"):
 		return p.group()
 	case t.kind == tokenStar:
 		return p.star()
-	case t.kind == tokenWord && p.own[t.text].name == "":
-		if s, found, ok := p.worded(); found {
-			return s, ok
+	case t.kind == tokenWord:
+		if p.own[t.text].name == "" {
+			if s, found, ok := p.worded(); found {
+				return s, ok
+			}
 		}
-		return p.work(alone)
-	case t.kind == tokenWord, t.kind == tokenNumber && p.ahead(1).is("/"):
 		return p.work(alone)
 	}
 	p.ask(ReasonUnread, t.span, "a stitch, a bracket or a star is expected here")
 	return Step{}, false
+}
+
+// numberedItem reads a step that begins with a number: more that are picked up or brought, "12 x
+// (yo, k2tog)", "5 blue", "2/2 lc". found is false, and nothing taken, if there is none.
+func (p *parser) numberedItem(alone bool) (s Step, found, ok bool) {
+	switch t, then := p.peek(), p.ahead(1); {
+	case p.alsoPickedUp():
+		s, ok = p.pickedUpMore()
+	case p.alsoBrought():
+		s, ok = p.broughtMore()
+	case then.is("x", "×") && p.ahead(2).is("(", "[", "{") && t.number <= MaxNumber:
+		s, ok = p.timesGroup()
+	case p.colourNext():
+		s, ok = p.colouredMore()
+		return s, ok, ok
+	case then.is("/"):
+		s, ok = p.work(alone)
+	default:
+		return Step{}, false, false
+	}
+	return s, true, ok
 }
 
 // timesGroup reads "12 x (yo, k2tog)".

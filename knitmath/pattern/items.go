@@ -59,12 +59,18 @@ func (p *parser) itemsEnd(inner string) bool {
 		return true
 	}
 	switch {
-	case t.kind == tokenEnd || t.is(")", "]", "}") || p.claimAhead() && !(t.kind == tokenNumber && (p.alsoPickedUp() || p.alsoBrought())):
+	case t.kind == tokenEnd || t.is(")", "]", "}") || p.countNext():
 		return true
 	case p.starRepeatAt(p.next):
 		return t.is("rep", "repeat") && inner == "" || len(p.stars) > 0
 	}
 	return t.kind == tokenStar && len(p.stars) > 0 && p.stars[len(p.stars)-1] == t.text
+}
+
+// countNext reports whether a count comes next, and not more stitches that are picked up or
+// brought.
+func (p *parser) countNext() bool {
+	return p.claimAhead() && !(p.peek().kind == tokenNumber && (p.alsoPickedUp() || p.alsoBrought()))
 }
 
 // separators passes over commas, full stops and the like. It reports whether the
@@ -80,11 +86,7 @@ func (p *parser) separators(inner string) bool {
 			comma = true
 		case p.dashed(), p.joinsSteps():
 		case t.is("."):
-			if atTop && p.ahead(1).kind == tokenNewline {
-				p.next++
-				return true
-			}
-			if p.next++; !(atTop && p.turnsOnSome()) && (p.startsLine() || atTop && p.tellsNext()) {
+			if p.next++; p.stopEndsSteps(atTop) {
 				return true
 			}
 			continue
@@ -101,6 +103,15 @@ func (p *parser) separators(inner string) bool {
 			return true
 		}
 	}
+}
+
+// stopEndsSteps reports whether the steps of a row end with the full stop just before: the line
+// ends, or a row, a direction or a sentence that only tells begins.
+func (p *parser) stopEndsSteps(atTop bool) bool {
+	if !atTop {
+		return p.startsLine()
+	}
+	return p.peek().kind == tokenNewline || !p.turnsOnSome() && (p.startsLine() || p.tellsNext())
 }
 
 // turnsOnSome reports whether "Turn and work on these sts only", "Turn, leaving rem sts on a holder"
