@@ -21,7 +21,7 @@ func TestHeadings(t *testing.T) {
 		"Sleeves: k3":               false,
 		"pick up along the armhole": false,
 	} {
-		p := parser{tokens: padded(text, nil), sizes: 1, found: findings{source: text}}
+		p := parser{tokens: padded(text, nil), next: leading, sizes: 1, found: findings{source: text}}
 		if got := p.headingAhead(); got != heading {
 			t.Errorf("%q: heading %v, want %v", text, got, heading)
 		}

@@ -129,7 +129,7 @@ func (p *Piece) oneLine(from *Line) (field, why string, ok bool) {
 
 // isLabel reports whether a text reads as the label of a row.
 func isLabel(text string) bool {
-	p := parser{tokens: padded(text+":", nil), sizes: 1, found: findings{source: text + ":"}, piece: &Piece{}}
+	p := parser{tokens: padded(text+":", nil), next: leading, sizes: 1, found: findings{source: text + ":"}, piece: &Piece{}}
 	var line Line
 	return p.label(&line) && p.peek().kind == tokenEnd && p.last().end == int32(len(text)+1) && len(p.found.list) == 0
 }

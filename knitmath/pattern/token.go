@@ -28,13 +28,17 @@ type token struct {
 }
 
 // scan cuts a text into tokens; the last is tokenEnd. Any bytes are allowed.
-func scan(source string) []token { return scanned(source, nil).tokens }
+func scan(source string) []token { return scanned(source, nil, 0).tokens }
 
-// scanned is the scanner that has done so, into room if that suffices.
-func scanned(source string, room []token) *scanner {
+// scanned is the scanner that has done so, after so many line breaks that are not in the text,
+// into room if that suffices.
+func scanned(source string, room []token, breaks int) *scanner {
 	s := &scanner{source: source, line: 1, column: 1, tokens: room[:0]}
-	if likely := likelyTokens(source) + 1 + beyond; cap(room) < likely {
+	if likely := breaks + likelyTokens(source) + 1 + beyond; cap(room) < likely {
 		s.tokens = make([]token, 0, likely)
+	}
+	for range breaks {
+		s.tokens = append(s.tokens, token{kind: tokenNewline, span: s.here(), number: 2})
 	}
 	for s.at < len(source) {
 		s.token()
@@ -73,9 +77,13 @@ func likelyTokens(source string) int {
 // ahead without asking whether there is anything.
 const beyond = 12
 
-// padded is the tokens of a text with more ends after the last.
+// leading is how many line breaks a parser has before the first token: it may look back
+// likewise, and no word of the text stands at index 0, which stands for nowhere.
+const leading = 2
+
+// padded is the tokens of a text with line breaks before the first and more ends after the last.
 func padded(source string, room []token) []token {
-	tokens := unwrapped(source, scanned(source, room).tokens)
+	tokens := unwrapped(source, scanned(source, room, leading).tokens)
 	for range beyond {
 		tokens = append(tokens, tokens[len(tokens)-1])
 	}
@@ -98,7 +106,7 @@ func (s *scanner) here() span {
 func (s *scanner) put(kind tokenKind, from span, text string) {
 	from.end = int32(s.at)
 	if len(s.tokens) == cap(s.tokens) { // at once to the most there can be
-		s.tokens = append(make([]token, 0, len(s.source)+1+beyond), s.tokens...)
+		s.tokens = append(make([]token, 0, leading+len(s.source)+1+beyond), s.tokens...)
 	}
 	s.tokens = append(s.tokens, token{kind: kind, text: text, span: from})
 }
