@@ -2,7 +2,6 @@ package curve
 
 import (
 	"slices"
-
 	"strconv"
 
 	"example.com/knitmath/knitmath/cost"
@@ -106,9 +105,7 @@ func (e *curvedEdge) vetPoints(c *fault.Checks, points []CurvePoint) (Path, bool
 			continue
 		}
 		below = rows
-		if path, known = e.goTo(c, at, path, p, to); !known {
-			continue
-		}
+		path = e.goTo(c, at, path, p, to)
 	}
 	return path, known
 }
@@ -180,22 +177,22 @@ func (e *curvedEdge) place(c *fault.Checks, at string, p CurvePoint) (to Point, 
 	return to, rows, ok
 }
 
-// goTo goes to a point as it says.
-func (e *curvedEdge) goTo(c *fault.Checks, at string, path Path, p CurvePoint, to Point) (Path, bool) {
+// goTo goes to a point as it says; where there is no such arc, straight, so that the points
+// after it can be judged too.
+func (e *curvedEdge) goTo(c *fault.Checks, at string, path Path, p CurvePoint, to Point) Path {
 	switch p.Shape {
 	case ShapeQuarterEllipse:
-		return path.Ellipse(to, p.Leaving), true
+		return path.Ellipse(to, p.Leaving)
 	case ShapeArc:
 		if along, ok := path.Arc(to, *p.RadiusCm, p.Leaving); ok {
-			return along, true
+			return along
 		}
 		c.Infeasible(e.noArc(path, p, to), fault.Join(at, "radius_cm"))
-		return path, false
 	}
-	return path.Line(to), true
+	return path.Line(to)
 }
 
-// noArc says why there is no arc, and which radius would do.
+// noArc says why there is no arc, and which is the least radius of one.
 func (e *curvedEdge) noArc(path Path, p CurvePoint, to Point) string {
 	from := path.End()
 	dx, dy := to.X-from.X, to.Y-from.Y
@@ -206,7 +203,7 @@ func (e *curvedEdge) noArc(path Path, p CurvePoint, to Point) string {
 	least := float64(measure.CeilQuotient((dx*dx+dy*dy)/(2*dy), 0.1)) / 10
 	s := "no arc of this radius rises from the point before to this one"
 	if _, ok := path.Arc(to, least, p.Leaving); ok && least <= MaxRadiusCm {
-		s += "; " + e.unit.Size(least) + " would do"
+		s += "; the least that does is " + e.unit.Size(least)
 	}
 	return s
 }
@@ -220,7 +217,7 @@ func (e *curvedEdge) vetShape(c *fault.Checks) {
 	}
 	switch {
 	case e.in.Cost() > cost.Limit:
-		c.Infeasible("so many stitches, in and out over so many rows, take too long to plan: ask for a part of the edge at a time", "points")
+		e.tooDear(c)
 	case rows == 0:
 		c.Infeasible("all points lie at the start: there is no row to work", "points")
 	case !moved:

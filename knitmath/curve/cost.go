@@ -8,20 +8,20 @@ import (
 	"example.com/knitmath/knitmath/gauge"
 )
 
-// What a plan takes: the places near the curve, of which there are so many to a row and
-// to a stitch, lead to so many others; at the greatest tolerance up to so many of them
-// are looked at in a step. A row is written out in so many steps.
+// What a plan takes: the places near the curve, of which there are so many to a row, lead to
+// so many others; the farther a plan may depart, the more of both. So many of them are looked
+// at in a step. A row is written out in so many steps.
 const (
-	placesInAStep = 2
+	placesInAStep = 7
 	stepsARow     = 3
 )
 
 // Cost is the price of a curved edge,
 //
-//	100 + 3 * rows + rows * (rows + stitches) / 2
+//	100 + 3 * rows + rows * (rows + stitches / 2) * (1 + tolerance) / 7
 //
-// where stitches are all that the edge moves, in and out. Remedies are asked for the same
-// again, up to three times.
+// where stitches are all that the edge moves, in and out, and the tolerance is in half
+// stitches, up. Remedies are asked for the same again, up to three times.
 func (in CurvedEdgeInput) Cost() int {
 	rows, moved := 0, 0
 	perCm, highCm := 0.0, 0.0
@@ -48,5 +48,6 @@ func (in CurvedEdgeInput) Cost() int {
 		moved += cost.Ceil(math.Abs(inward-before), 2*MaxInward)
 		before = inward
 	}
-	return cost.Sum(100, cost.Product(stepsARow, rows), cost.Product(rows, rows+moved)/placesInAStep)
+	halves := cost.Ceil(2*fault.Or(in.ToleranceStitches, DefaultTolerance), 2*MaxTolerance)
+	return cost.Sum(100, cost.Product(stepsARow, rows), cost.Product(rows, rows+moved/2, 2+halves)/(2*placesInAStep))
 }

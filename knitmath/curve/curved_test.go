@@ -177,10 +177,18 @@ func TestRemediesDo(t *testing.T) {
 	if _, err := PlanCurvedEdge(steep); err != nil {
 		t.Error(err)
 	}
+	// 21 stitches at each edge of 40, and what would do: 42, of which the last row binds off all.
+	few := CurvedEdgeInput{StartStitches: 40, Gauge: steep.Gauge, Points: []CurvePoint{
+		{HeightRows: knittest.Ptr(40), InwardStitches: knittest.Ptr(21)}}}
+	_, err = PlanCurvedEdge(few)
+	knittest.WantViolations(t, err, "start_stitches INFEASIBLE", "points INFEASIBLE")
+	if !strings.Contains(err.Error(), "both edges take 42 of 40 stitches: row ") {
+		t.Error(err)
+	}
 	// An arc is told its least radius, with which it is planned.
 	arc := CurvedEdgeInput{StartStitches: 100, Gauge: steep.Gauge, Points: []CurvePoint{
 		{HeightCm: knittest.Ptr(6.0), InwardCm: knittest.Ptr(8.0), Shape: ShapeArc, RadiusCm: knittest.Ptr(5.5)}}}
-	if _, err = PlanCurvedEdge(arc); err == nil || !strings.Contains(err.Error(), "; 8.4 cm would do") { // 100 / 12, up
+	if _, err = PlanCurvedEdge(arc); err == nil || !strings.Contains(err.Error(), "; the least that does is 8.4 cm") { // 100 / 12, up
 		t.Fatal(err)
 	}
 	arc.Points[0].RadiusCm = knittest.Ptr(8.4)

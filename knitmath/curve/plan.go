@@ -1,9 +1,7 @@
 package curve
 
 import (
-	"sort"
-	"strconv"
-	"strings"
+	"slices"
 
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/stitch"
@@ -25,16 +23,7 @@ func (e *curvedEdge) work(c *fault.Checks) (Plan, []Row) {
 	w.ShapingOnly = true
 	rows, lacking := Worked(e.start, plan.Right, plan.Left, w)
 	if lacking > 0 {
-		_, have := Lacking(e.start, plan.Right, plan.Left, w)
-		detail := "row " + strconv.Itoa(lacking) + " finds " + countWords(have) + ", too few for what it would shape"
-		more := sort.Search(stitch.MaxStitches-e.start, func(n int) bool {
-			row, _ := Lacking(e.start+n, plan.Right, plan.Left, w)
-			return row == 0
-		})
-		if enough := e.start + more; enough < stitch.MaxStitches {
-			detail += "; a start of " + countWords(enough) + " would do"
-		}
-		c.Infeasible(detail, "start_stitches", "points")
+		c.Infeasible(e.tooFew(plan, w), "start_stitches", "points")
 	}
 	return plan, rows
 }
@@ -47,59 +36,6 @@ func (e *curvedEdge) rows() int {
 
 func (e *curvedEdge) working() Working {
 	return Working{FirstRow: 1, LastRow: e.rows(), FirstSide: e.settings.FirstSide, EdgeStitches: e.edge}
-}
-
-// A remedy is what else could be asked, with its words.
-type remedy struct {
-	words    string
-	settings Settings
-}
-
-// remedies are what could be let be done beyond what the question lets.
-func (e *curvedEdge) remedies() []remedy {
-	var all []remedy
-	if s := e.settings; !s.AnyRow && s.LargestChange > 0 {
-		s.AnyRow = true
-		all = append(all, remedy{"shaping on any row", s})
-	}
-	if s := e.settings; s.LargestChange < MaxChange {
-		s.LargestChange = MaxChange
-		all = append(all, remedy{"2 stitches at an edge in one row", s})
-	}
-	if s := e.settings; s.LargestGroup != 0 {
-		s.LargestGroup = 0
-		all = append(all, remedy{"more stitches bound off or cast on at once", s})
-	}
-	return all
-}
-
-// tried are the remedies with which the planner keeps a course within so many stitches.
-func (e *curvedEdge) tried(course Course, within float64) string {
-	var words []string
-	for _, r := range e.remedies() {
-		if off, ok := nearest(course, r.settings); ok && off <= within {
-			words = append(words, r.words)
-		}
-	}
-	return strings.Join(words, ", or ")
-}
-
-// tooSteep says that no plan follows a course, and what else would do.
-func (e *curvedEdge) tooSteep(i int) string {
-	course := e.courses[i]
-	verb := "lost"
-	if course.Gains {
-		verb = "gained"
-	}
-	s := countWords(course.Stitches) + " are to be " + verb + " at an edge"
-	if len(e.courses) > 1 {
-		s += " in rows " + strconv.Itoa(course.RowsBefore+1) + " to " + strconv.Itoa(course.RowsBefore+course.Rows)
-	}
-	s += ", and no plan comes within " + strconv.Itoa(MaxDeparture) + " stitches of the curve"
-	if words := e.tried(course, MaxDeparture); words != "" {
-		s += "; this would do: " + words
-	}
-	return s
 }
 
 // answer writes the answer.
@@ -147,6 +83,13 @@ func (p Plan) drawnIn() bool {
 		}
 	}
 	return false
+}
+
+// shapesIn reports whether a row of either edge decreases or increases.
+func (p Plan) shapesIn(row int) bool {
+	return slices.ContainsFunc(slices.Concat(p.Right, p.Left), func(s Step) bool {
+		return s.RowNumber == row && (s.Kind == KindDecrease || s.Kind == KindIncrease)
+	})
 }
 
 // both reports whether both edges follow the curve.

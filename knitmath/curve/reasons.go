@@ -13,6 +13,10 @@ const (
 	// DecreasedEveryRow: more than manyInSuccession rows one after another decrease at
 	// both edges. Field is "row_choice".
 	DecreasedEveryRow report.Reason = "DECREASED_EVERY_ROW"
+	// ShapedAtAnEnd: the first row or the last one decreases or increases, which is hard to work
+	// next to a cast-on or a bind-off. Bind-offs and cast-ons begin there as a matter of course.
+	// Field is "points".
+	ShapedAtAnEnd report.Reason = "SHAPED_AT_AN_END"
 )
 
 // liked is how far from the curve a nearest plan may lie without a word. Where bind-offs
@@ -36,6 +40,20 @@ func (e *curvedEdge) notices(plan Plan) []report.Notice {
 	if plan.drawnIn() {
 		all = append(all, report.Notice{Reason: DecreasedEveryRow, Field: "row_choice",
 			Description: "more than 8 rows one after another decrease at both edges, which draws them in; bind-offs or fewer stitches would not"})
+	}
+	return append(all, e.endNotices(plan)...)
+}
+
+// endNotices are those of shaping in the first row and in the last.
+func (e *curvedEdge) endNotices(plan Plan) []report.Notice {
+	var all []report.Notice
+	if plan.shapesIn(1) {
+		all = append(all, report.Notice{Reason: ShapedAtAnEnd, Field: "points",
+			Description: "the first row shapes; after a cast-on, begin with a point a row or two straight up"})
+	}
+	if plan.shapesIn(e.rows()) {
+		all = append(all, report.Notice{Reason: ShapedAtAnEnd, Field: "points",
+			Description: "the last row shapes; before a bind-off, end with a point a row or two straight up"})
 	}
 	return all
 }

@@ -774,6 +774,8 @@ type PlanCurvedEdgeResponse struct {
 	//     curve. The text says what would lie nearer.
 	//   - DECREASED_EVERY_ROW, at row_choice: more than 8 rows one after another decrease at
 	//     both edges, which draws them in (common practice).
+	//   - SHAPED_AT_AN_END, at points: the first row or the last one decreases or increases, which
+	//     is hard to work next to a cast-on or a bind-off (common practice).
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
