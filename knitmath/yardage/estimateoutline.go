@@ -21,7 +21,7 @@ func (q *question) outline(o *Estimate) *outline.Outline {
 	if s := o.BySwatch; s != nil && s.LengthM != nil {
 		bar("by swatch", *s.LengthM)
 	}
-	bar("by loop", *o.ByLoop.LengthM)
+	bar("by gauge", *o.ByLoop.LengthM)
 	bar("with the reserve", o.LengthM)
 	for i, c := range o.Colours {
 		bar(colourName(c.Name, i), c.LengthM)

@@ -23,7 +23,7 @@ func TestEstimateOutline(t *testing.T) {
 	bars := []struct {
 		name string
 		r    Range
-	}{{"by swatch", *out.BySwatch.LengthM}, {"by loop", *out.ByLoop.LengthM}, {"with the reserve", out.LengthM}}
+	}{{"by swatch", *out.BySwatch.LengthM}, {"by gauge", *out.ByLoop.LengthM}, {"with the reserve", out.LengthM}}
 	for i, b := range bars {
 		line := out.Outline.Lines[i]
 		if line.Name != b.name || len(line.Points) != 3 {
@@ -49,7 +49,7 @@ func TestEstimateOutline(t *testing.T) {
 	for _, line := range out.Outline.Lines {
 		names += line.Name + "; "
 	}
-	if want := "by loop; with the reserve; the 1st colour; red; "; names != want {
+	if want := "by gauge; with the reserve; the 1st colour; red; "; names != want {
 		t.Errorf("%q, want %q", names, want)
 	}
 	in.WithOutline = false

@@ -58,7 +58,7 @@ func (q *question) remark(out *Estimate) {
 		add(RowsDerived, "stitch_gauge", q.rowsDerived())
 	}
 	if q.in.State == FabricStateUnspecified {
-		add(StateUnknown, "state", "is not given; the range by loop covers all states")
+		add(StateUnknown, "state", "is not given; the range covers all of them, from dry to washed and tumbled")
 	}
 	if out.BySwatch != nil {
 		q.remarkSwatch(out, mixed, add)

@@ -51,7 +51,7 @@ func (q *remainder) remark(out *Remaining) {
 	}
 	q.remarkBorder(add)
 	if out.byLoop && q.in.State == FabricStateUnspecified {
-		add(StateUnknown, "state", "is not given; the range by the geometry of the loop covers all states")
+		add(StateUnknown, "state", "is not given; the range covers all of them, from dry to washed and tumbled")
 	}
 	if q.open && out.MainRows.High != nil && *out.MainRows.High == len(q.counts) {
 		why := "at " + strconv.Itoa(stitch.MaxRows) + " rows"

@@ -48,7 +48,7 @@ func readQuestion(name string, contract []byte, own string, words map[string]map
 	}
 	addWords(made, words, contract)
 	var err error
-	if q.form, err = shortened(contract); err != nil {
+	if q.form, err = shortened(contract, hintsOf(made)); err != nil {
 		return q, err
 	}
 	q.made, err = json.Marshal(made)
@@ -77,29 +77,41 @@ func addWords(made map[string]any, words map[string]map[string]string, form []by
 	}
 }
 
-// shortened is a form with no more of each help than a page shows of it, its first sentence.
-func shortened(form []byte) ([]byte, error) {
+// hintsOf are the fields of which a page says something of its own, or nothing.
+func hintsOf(made map[string]any) map[string]bool {
+	said, _ := made["hints"].(map[string]any)
+	hints := map[string]bool{}
+	for name := range said {
+		hints[name] = true
+	}
+	return hints
+}
+
+// shortened is a form with no more of each help than a page shows of it: its first sentence,
+// or nothing where there is a hint.
+func shortened(form []byte, hints map[string]bool) ([]byte, error) {
 	var whole map[string]any
 	if err := json.Unmarshal(form, &whole); err != nil {
 		return nil, err
 	}
-	var shorten func(any)
-	shorten = func(at any) {
-		switch v := at.(type) {
-		case map[string]any:
-			if help, ok := v["help"].(string); ok {
-				v["help"] = firstSentence(help)
+	var shorten func(group map[string]any, path string)
+	shorten = func(group map[string]any, path string) {
+		fields, _ := group["fields"].([]any)
+		for _, inner := range fields {
+			field := inner.(map[string]any)
+			name, _ := field["name"].(string)
+			help, _ := field["help"].(string)
+			if field["help"] = firstSentence(help); hints[path+name] || hints[name] || help == "" {
+				delete(field, "help")
 			}
-			for _, inner := range v {
-				shorten(inner)
+			below := path + name
+			if list, _ := field["list"].(bool); list {
+				below += "[]"
 			}
-		case []any:
-			for _, inner := range v {
-				shorten(inner)
-			}
+			shorten(field, below+".")
 		}
 	}
-	shorten(whole)
+	shorten(whole, "")
 	return json.Marshal(whole)
 }
 

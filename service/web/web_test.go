@@ -120,7 +120,7 @@ type said struct {
 	Labels, Hints, Empty map[string]string
 	Example              map[string]string
 	Values               map[string]string
-	Hide                 []string
+	Hide, Later          []string
 	Always               map[string]any
 	Figures              []struct{ Path, Label string }
 	Texts                []struct {
@@ -219,6 +219,11 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 				if value != "" && !strings.Contains(string(form(t, name)), `"value":"`+value+`"`) {
 					t.Errorf("%s: no value %s", name, value)
 				}
+			}
+		}
+		for _, path := range q.Later {
+			if !lies(asks, path) {
+				t.Errorf("%s: no field %s", name, path)
 			}
 		}
 		for path := range q.Always {

@@ -35,7 +35,7 @@ export function control(form, field, path) {
     node, label, input, field,
     // show says what is wrong. What is only not yet given is said quietly.
     show(text, quiet = false) {
-      showAt(fault, text);
+      showAt(fault, text, quiet);
       fault.classList.toggle('quiet', quiet);
       if (text && !quiet) input.setAttribute('aria-invalid', 'true');
       else input.removeAttribute('aria-invalid');
@@ -109,9 +109,12 @@ function numberOf(form, field, path, value, shared, write) {
     } });
 }
 
-export function showAt(node, text) {
+// showAt shows a fault, and unfolds what it lies in unless it is only not yet given.
+export function showAt(node, text, quiet = false) {
   node.textContent = text;
   node.hidden = text === '';
+  if (!text || quiet) return;
+  for (let fold = node.closest('details'); fold; fold = fold.parentElement.closest('details')) fold.open = true;
 }
 
 // Ranges are said where they are broken, and lengths are typed in the visitor's unit.

@@ -97,8 +97,18 @@ export class Form {
     return [only.list ? this.list(only, only.name, true) : this.group(only, only.name, true, true)];
   }
 
-  // fields renders fields of a group; those that exclude one another become one.
+  // fields renders fields of a group, and what few people need behind a fold.
   fields(fields, group, path) {
+    const later = fields.filter((field) => this.made.later?.includes(unnumbered(join(path, field.name))));
+    const nodes = this.beside(fields.filter((field) => !later.includes(field)), group, path);
+    const rest = this.beside(later, group, path);
+    if (!rest.length) return nodes;
+    const open = later.some((field) => this.store.has(join(path, field.name)));
+    return [...nodes, el('details', { class: 'later', open }, el('summary', {}, 'More of this'), el('div', { class: 'row' }, ...rest))];
+  }
+
+  // beside renders fields beside one another; those that exclude one another become one.
+  beside(fields, group, path) {
     const done = new Set();
     const nodes = [];
     for (const field of fields) {
@@ -180,7 +190,7 @@ export class Form {
     const fault = el('p', { class: 'fault', hidden: true });
     const inside = [hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault,
       el('div', { class: 'row' }, ...this.fields(field.fields ?? [], field, path))];
-    this.places.set(path, { label, show: (text) => showAt(fault, text) });
+    this.places.set(path, { label, show: (text, quiet) => showAt(fault, text, quiet) });
     if (bare) return el('div', { class: 'bare', part: 'group' }, ...inside);
     if (field.required || chosen) return el('fieldset', { class: 'group', part: 'group' }, el('legend', {}, label), ...inside);
     return el('details', { class: 'group', part: 'group', open: this.store.has(path) }, el('summary', {}, label), ...inside);
@@ -214,7 +224,7 @@ export class Form {
     };
     if (field.required && this.store.count(path) === 0) this.store.counts.set(path, 1);
     show();
-    this.places.set(path, { label, show: (text) => showAt(fault, text) });
+    this.places.set(path, { label, show: (text, quiet) => showAt(fault, text, quiet) });
     return el(bare ? 'div' : 'fieldset', { class: bare ? 'bare' : 'list' }, bare ? null : el('legend', {}, label),
       hint || help ? el('p', { class: 'hint' }, hint || firstSentence(help)) : null, fault, box, add);
   }

@@ -80,6 +80,7 @@ const asking = new Asking(main, {
   begun: (begun) => {
     if (begun.form.units || begun.made.lengths) main.prepend(units);
     main.append(tools, says);
+    main.classList.toggle('set', (begun.made.texts ?? []).some((text) => text.set));
     // On a telephone the answer lies below all that is asked.
     begun.answerBox.id = 'answer';
     begun.answerBox.before(el('a', { class: 'to-answer', href: '#answer' }, 'To the answer'));

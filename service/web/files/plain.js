@@ -66,6 +66,7 @@ export function plainFault({ reason, description = '' }, field, unit, names) {
     // A link may have carried anything.
     case numbers && description.startsWith('must be a finite number'):
       return `Cannot be read as a number; it must be ${reach(field, unit)}.`;
-    default: return sentence(named(description, names));
+    case /^is missing, and so are the other /.test(description): return 'Give one of these.';
+    default: return sentence(named(description.replace(/^is missing; /, 'needs a value: '), names));
   }
 }
