@@ -14,7 +14,7 @@ func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
 		switch {
 		case l.info.startMoves:
 			said = "read as going to where the round begins from here on"
-		case r.offNext(i):
+		case r.offNext(i) && plainSteps(r.walked(l)):
 			said = "read as going to where the stitches are taken off"
 		}
 	case ReasonMissing:
@@ -32,6 +32,17 @@ func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
 	r.other, r.machine = nil, nil
 	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
 	r.loseMarks()
+	return true
+}
+
+// plainSteps reports whether nothing but stitches that keep the count is worked, "k10", "k to m",
+// before the stitches are grafted. A row that shapes goes all round.
+func plainSteps(steps []Step) bool {
+	for i := range steps {
+		if s := &steps[i]; s.Steps != nil || s.takes != 1 || s.leaves != 1 {
+			return false
+		}
+	}
 	return true
 }
 

@@ -14,6 +14,7 @@ type walker struct {
 	pos, new int64 // of those, taken; and left on the right needle
 	next     int   // the marker ahead
 	reached  bool  // the last stretch ended at it
+	within   int   // how many markers had been passed when one lay within a stitch that takes several
 	out      marks
 	began    int64 // stitches up to the marker of the beginning of the round, slipped at its end; below 0 if it was not
 
@@ -56,8 +57,12 @@ func (w *walker) advance(t tally, n int64) {
 		if !ok || w.next >= w.marks.count || m >= end || t.takes == 0 {
 			break
 		}
-		k := (max(m, w.pos) - w.pos + t.takes - 1) / t.takes
+		before := max(m, w.pos) - w.pos
+		k := (before + t.takes - 1) / t.takes
 		w.passMark(w.new + times(t.leaves, k))
+		if before%t.takes != 0 && t.takes == 2 && n == 1 {
+			w.within = w.out.count
+		}
 	}
 	w.pos = min(end, most)
 	w.new = min(w.new+times(t.leaves, n), most)
@@ -151,7 +156,7 @@ func (w *walker) slip(s *Step) {
 	case w.round && w.pos == w.left && w.pos > 0 && !removes(s.Name):
 		w.began = w.new
 	case w.round && (w.pos == 0 || w.pos == w.left), w.marks.lost, w.marks.count == 0:
-	case w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new:
+	case w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new && w.within != w.out.count:
 	default:
 		if w.none == nil {
 			w.none = s
