@@ -68,7 +68,8 @@ func editsOf(n int) []int {
 // may follow them. By hand: m plain stitches twice between decreases take 2m + 12 and leave 2m + 8.
 func TestCountedRowsOfOurOwn(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 3))
-	after := []string{"", "Rnd 3: Knit.", "BO.", "Graft the stitches.", "Knit 4 rnds.", "Cut yarn, draw it through the stitches and fasten off."}
+	after := []string{"", "Rnd 3: Knit.", "BO.", "Graft the stitches.", "Knit 4 rnds.",
+		"Cut yarn, draw it through the stitches and fasten off."}
 	for range 120 {
 		m := 4 + r.IntN(30)
 		for _, put := range append(editsOf(m), m) {
