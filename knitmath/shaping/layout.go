@@ -52,6 +52,10 @@ func (s spacing) leastItems(l layout) int {
 		if i > 0 && s.closes(l) {
 			break
 		}
+		if len(b.gaps) > mostInBlock {
+			items += leastInLong
+			continue
+		}
 		for _, g := range b.gaps {
 			items++ // a change
 			if g.Stitches > 0 {

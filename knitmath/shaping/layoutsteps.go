@@ -106,7 +106,9 @@ func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int
 		for _, g := range b.gaps {
 			once = s.appendRepeat(once, g, unit(g.Stitches))
 		}
-		once = joined(once)
+		if once = joined(once); len(b.gaps) > mostInBlock {
+			once = bracketed(once)
+		}
 		if b.times > 1 {
 			once = []stitch.Step{stitch.Repeat(b.times, once...)}
 		}

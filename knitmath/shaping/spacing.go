@@ -35,7 +35,8 @@ type EvenSpacingInput struct {
 	EdgeStitches  *int
 	Spread        GapSpread
 	// ToleranceStitches is how much further a spacing of least effort may depart from
-	// equal gaps than the most even one, 0 to 100; nil is 1.5.
+	// equal gaps than the most even one, 0 to 100; nil is 1.5, or 3 where no row of
+	// at most 12 items lies so near.
 	ToleranceStitches *float64
 	WithOutline       bool
 }

@@ -16,7 +16,7 @@ const mostOver = 2
 // easiest finds the layout with the fewest items among those that depart by at most
 // so many parts, and of these one of equal gaps, or else the one that departs least: equal gaps
 // with the rest at the ends, two groups of gaps, repeats of up to four gaps with a few gaps
-// over, and repeats of equal gaps and one other. The ends of a flat row are alike, or one of
+// over, repeats of equal gaps and one other, and if none of these is easy longer repeats. The ends of a flat row are alike, or one of
 // them is a stitch longer.
 func (s spacing) easiest(departure int) (best layout, ok bool) {
 	f := layoutFinder{spacing: s, allowed: departure}
@@ -42,6 +42,9 @@ func (s spacing) easiest(departure int) (best layout, ok bool) {
 			f.repeats(n, gap, size)
 		}
 	}
+	for gap := max(around-1, s.least()); gap <= around && (!f.found || f.items > fewItems); gap++ {
+		f.longRepeats(n, gap)
+	}
 	return f.best, f.found
 }
 
@@ -55,7 +58,7 @@ type layoutFinder struct {
 	items, off int // items with what ends that are not alike cost
 
 	// The memory that layouts are tried in: of many few are kept.
-	gaps   [mostInBlock]spread.GapRun
+	gaps   [mostInLong]spread.GapRun
 	extra  [1]spread.GapRun
 	blocks [2]block
 	nest   [2][2]spread.GapRun
@@ -219,6 +222,9 @@ func (f *layoutFinder) try(l layout) {
 	items := stitch.RowOf(f.steps(l)...).Items()
 	if f.unlike(l) {
 		items += worthAlike
+	}
+	if len(l.blocks) > 0 && len(l.blocks[0].gaps) > mostInBlock || len(l.blocks) > 1 && len(l.blocks[1].gaps) > mostInBlock {
+		items += worthFlat
 	}
 	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
 		return

@@ -14,6 +14,7 @@ type spacing struct {
 	round            bool
 	order            GapSpread
 	excess           float64 // see EvenSpacingInput
+	widens           bool    // nobody said how much that may be: see widened
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -47,7 +48,7 @@ func (s spacing) most() int {
 // false only for a mirrored spread that does not exist.
 func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
 	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order,
-		excess: defaultGapTolerance}.plan()
+		excess: defaultGapTolerance, widens: true}.plan()
 	return out.Instruction, ok
 }
 
@@ -67,6 +68,9 @@ func (s spacing) plan() (EvenSpacing, bool) {
 		}
 	default:
 		out = s.free(even, least+int(s.excess*float64(2*s.k)))
+		if s.widens && s.k <= mostWidened && out.Effort > mostPrinted {
+			out = s.widened(even, least, out)
+		}
 	}
 	out.LeastDepartureStitches = float64(least) / float64(2*s.k)
 	return out, ok

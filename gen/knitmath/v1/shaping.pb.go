@@ -267,7 +267,7 @@ type PlanEvenSpacingRequest struct {
 	WithOutline bool `protobuf:"varint,7,opt,name=with_outline,json=withOutline,proto3" json:"with_outline,omitempty"`
 	// How many stitches further from its place by equal gaps than in the most even row
 	// a change of a spacing of least effort may lie, 0 to 100; 0 is the most exact. Only
-	// with that spread. Default 1.5.
+	// with that spread. Default 1.5, or 3 where no row of at most 12 items lies so near.
 	ToleranceStitches *float64 `protobuf:"fixed64,8,opt,name=tolerance_stitches,json=toleranceStitches,proto3,oneof" json:"tolerance_stitches,omitempty"`
 	// Parts of the answer to send, as paths of the answer in snake_case, also
 	// through lists: `sources.citation`. At most 50, each at most 200 characters. What is

@@ -487,7 +487,8 @@ type PlanCircularYokeRequest struct {
 	// The steps of an own schedule, 1 to 200, and only there.
 	Steps []*YokeStep `protobuf:"bytes,11,rep,name=steps,proto3" json:"steps,omitempty"`
 	// How unequal gaps within a decrease round are spread. Default least effort, with
-	// no change more than 1.5 stitches further from its place by equal gaps than in the
+	// no change more than 1.5 stitches, or 3 where the round would have more than 12 items, further
+	// from its place by equal gaps than in the
 	// most even round. Where every second or third stitch goes, grouped gaps would draw
 	// one side of the round in more than the other. Rounds that change more than 3,700
 	// stitches in all must be grouped or mirrored.
