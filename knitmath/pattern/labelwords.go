@@ -203,16 +203,22 @@ func (p *parser) wordLabel(i int, info *lineInfo) int {
 		return 0
 	}
 	i++
-	sure := surely[first.text] && (first.text != "dec" && first.text != "inc" || p.tokens[from+1].row())
 	if p.tokens[i].kind == tokenNumber && p.ordinalEnd(i) == 0 || p.letterAt(i) && p.tokens[i+1].is(":", "(", "[") {
 		i++
 	}
-	end := p.labelled(p.labelTail(i, info), sure)
+	end := p.labelled(p.labelTail(i, info), p.surelyLabel(from))
 	if end == 0 || info == nil {
 		return end
 	}
 	p.noteWordLabel(from, i, spanAt, info)
 	return end
+}
+
+// surelyLabel reports whether the words at token i are a label although no colon follows; "dec" and
+// "inc" only straight before "row".
+func (p *parser) surelyLabel(i int) bool {
+	t := &p.tokens[i]
+	return surely[t.text] && (!t.is("dec", "inc") || p.tokens[i+1].row())
 }
 
 // labelRow is the index of the "row" that the words of a label lead to, and of the number of

@@ -58,6 +58,7 @@ func (p *parser) leadStitches(end int, info *lineInfo) {
 	}
 }
 
+// leadEnd is the index after a lead-in at token i, 0 if there is none. It ends with
 // its comma, or before the verb.
 func (p *parser) leadEnd(i int) int {
 	if !p.leadsIn(i) {
@@ -69,15 +70,15 @@ func (p *parser) leadEnd(i int) int {
 		t := &p.tokens[n]
 		switch {
 		case t.is(","):
-			if p.verbAt(n+1) || leadIns[p.tokens[n+1].text] {
+			if p.afterLeadIn(n + 1) {
 				return n + 1
 			}
-		case t.is("[", "(") && p.startsItem(n+1) || t.kind == tokenStar:
+		case p.breaksLead(t):
+			return 0
+		case p.groupAt(n):
 			if with {
 				return n
 			}
-			return 0
-		case p.breaksLead(t):
 			return 0
 		case t.is("with"):
 			skip = true
@@ -89,6 +90,15 @@ func (p *parser) leadEnd(i int) int {
 		}
 	}
 	return 0
+}
+
+// afterLeadIn reports whether what stands after the comma of a lead-in, a verb or another lead-in,
+// begins at token i.
+func (p *parser) afterLeadIn(i int) bool { return p.verbAt(i) || leadIns[p.tokens[i].text] }
+
+// groupAt reports whether a star or a bracket with stitches in it stands at token i.
+func (p *parser) groupAt(i int) bool {
+	return p.tokens[i].kind == tokenStar || p.tokens[i].is("[", "(") && p.startsItem(i+1)
 }
 
 // verbOfLead reports whether the verb that a lead-in at token i stands before is token n: after

@@ -83,15 +83,10 @@ func (p *parser) ledOf() (s *shapings, ok bool) {
 	return nil, false
 }
 
-// ledShaped makes a change one at the place before its verb: false, and nothing done, where
 // that is to be read as it was without.
 func (p *parser) ledShaped(info *lineInfo, from span, n []int, sign int) bool {
 	s, ok := p.ledOf()
-	rowsSaid := false
-	for i := p.led.rows; i < p.led.end; i++ {
-		rowsSaid = rowsSaid || p.tokens[i].row()
-	}
-	if !ok && p.led.factor == 1 && !rowsSaid || s == nil && ok {
+	if !ok && p.led.factor == 1 && !p.anyRow(p.led.rows, p.led.end) || s == nil && ok {
 		return false
 	}
 	p.led.used = true
@@ -113,6 +108,16 @@ func (p *parser) ledShaped(info *lineInfo, from span, n []int, sign int) bool {
 	return true
 }
 
+// anyRow reports whether "row" stands between two tokens.
+func (p *parser) anyRow(i, end int) bool {
+	for ; i < end; i++ {
+		if p.tokens[i].row() {
+			return true
+		}
+	}
+	return false
+}
+
 // ledEdges reads "at beg of next 2 rows, BO 5 sts" from its number on, where the rows stand
 // before the verb.
 func (p *parser) ledEdges(line *Line) bool {
@@ -129,13 +134,7 @@ func (p *parser) ledEdges(line *Line) bool {
 	if p.goesOn() || p.placeAt(p.next) {
 		return false
 	}
-	save := p.next
-	p.next = p.led.rows
-	for p.accept("of", "on", "in", "the", "each", "every") {
-	}
-	runs, ok := p.nextSome()
-	ok = ok && p.next == p.led.end
-	p.next = save
+	runs, ok := p.ledRuns()
 	if !ok && p.led.factor == 1 {
 		return false
 	}
@@ -150,13 +149,29 @@ func (p *parser) ledEdges(line *Line) bool {
 		q.stitches = without(n)
 		info.edges = append(info.edges, q)
 	}
-	if next := p.next + 1; p.peek().is(",", ";") {
-		if end, _ := p.sizedEnd(next); end != 0 && (p.beginningAt(end) || p.tokens[end].stitches() && p.beginningAt(end+1)) {
-			p.next = next
-			return p.edges(line)
-		}
+	if p.peek().is(",", ";") && p.edgesAt(p.next+1) {
+		p.next++
+		return p.edges(line)
 	}
 	return true
+}
+
+// ledRuns reads the rows that stand before the verb, "of next 2 rows".
+func (p *parser) ledRuns() (runs []edgeRows, ok bool) {
+	save := p.next
+	p.next = p.led.rows
+	for p.accept("of", "on", "in", "the", "each", "every") {
+	}
+	runs, ok = p.nextSome()
+	ok = ok && p.next == p.led.end
+	p.next = save
+	return runs, ok
+}
+
+// edgesAt reports whether "3 sts at beg of" stands at token i.
+func (p *parser) edgesAt(i int) bool {
+	end, _ := p.sizedEnd(i)
+	return end != 0 && (p.beginningAt(end) || p.tokens[end].stitches() && p.beginningAt(end+1))
 }
 
 // ledTwice is so many stitches at each of the places before the verb.

@@ -133,16 +133,23 @@ func (s *scanner) shortened() bool {
 		return false
 	}
 	c, _ := utf8.DecodeRuneInString(rest)
+	small, digit := unicode.IsLower(c), unicode.IsDigit(c)
 	last := s.tokens[n-1].text
 	switch {
 	case strings.ContainsRune(")],;:", c):
 		return true
 	case s.source[s.at+1] != ' ' && s.source[s.at+1] != '\t':
-		return unicode.IsLower(c) || unicode.IsDigit(c) && dottedStitch[last]
-	case (last == "st" || last == "sts") && joinsStitches[firstWord(rest)], lengthUnit[last] && joinsLength[firstWord(rest)]:
-		return true
+		return small || digit && dottedStitch[last]
+	case endsSentence[last]:
+		return goesOnAfter(last, firstWord(rest))
 	}
-	return !endsSentence[last] && (unicode.IsLower(c) || unicode.IsDigit(c))
+	return small || digit
+}
+
+// goesOnAfter reports whether a sentence goes on after a shortened word that may end one, by the
+// word after it: "2 in. in k1, p1 rib", "3 sts. at each end".
+func goesOnAfter(last, next string) bool {
+	return (last == "st" || last == "sts") && joinsStitches[next] || lengthUnit[last] && joinsLength[next]
 }
 
 // endsSentence are shortened words that also stand at the end of sentences, where small

@@ -6,26 +6,14 @@ import "example.com/knitmath/knitmath/draft"
 // match left front, reversing shaping". What it comes to is written nowhere.
 func (p *parser) matching(line *Line) bool {
 	end, far := p.toBeMatched()
-	hit := 0
-	for i := p.next; i < far; i++ {
-		switch t := &p.tokens[i]; {
-		case t.is("reversing", "reverse") && !p.tokens[i+1].is("st", "stockinette", "stocking"),
-			t.is("to") && p.tokens[i+1].is("match", "correspond"),
-			t.is("as") && p.tokens[i+1].is("for") && !p.tokens[i+2].row() && !p.rowsOfFabric(p.next, i) &&
-				p.ahead(0).is("work", "cont", "complete", "finish", "shape", "knit",
-					"make", "rep", "as"),
-			t.is("as") && p.tokens[i+1].is("the") && p.tokens[i+2].is("first", "other", "left", "right", "front", "back") && p.ahead(0).is("work",
-				"make", "knit"),
-			t.is("same") && p.tokens[i+1].is("as", "way") && p.ahead(0).is("work", "complete", "finish", "shape", "continue", "cont"):
-			hit = i
-		case t.row() && p.tokens[i+1].kind == tokenNumber:
+	hit := p.next
+	for hit < far && !p.refersAt(hit) {
+		if p.tokens[hit].row() && p.tokens[hit+1].kind == tokenNumber {
 			return false
 		}
-		if hit > 0 {
-			break
-		}
+		hit++
 	}
-	if hit == 0 || p.another(hit, end) {
+	if hit >= far || p.another(hit, end) {
 		return false
 	}
 	from := p.peek().span
@@ -33,6 +21,25 @@ func (p *parser) matching(line *Line) bool {
 	p.ask(ReasonUnread, from.to(p.last()), "what another part of the text does is not followed here: write the rows, for this side too")
 	line.info.kind, line.info.matches = lineUnread, true
 	return true
+}
+
+// refersAt reports whether token i, of a direction that comes next, refers to another part:
+// "reversing", "to match", "as for", "as the left", "same as".
+func (p *parser) refersAt(i int) bool {
+	t, then, after, verb := &p.tokens[i], &p.tokens[i+1], &p.tokens[i+2], p.peek()
+	switch {
+	case t.is("reversing", "reverse"):
+		return !then.is("st", "stockinette", "stocking")
+	case t.is("to"):
+		return then.is("match", "correspond")
+	case t.is("as") && then.is("for"):
+		return !after.row() && !p.rowsOfFabric(p.next, i) && verb.is("work", "cont", "complete", "finish", "shape", "knit", "make", "rep", "as")
+	case t.is("as"):
+		return then.is("the") && after.is("first", "other", "left", "right", "front", "back") && verb.is("work", "make", "knit")
+	case t.is("same"):
+		return then.is("as", "way") && verb.is("work", "complete", "finish", "shape", "continue", "cont")
+	}
+	return false
 }
 
 // rowsOfFabric reports whether "16 rows in ribbing" stands between two tokens: what is like another

@@ -94,47 +94,65 @@ func (m *mirror) refuse(at span, text string) []Step {
 
 // row mirrors one row, nil if it cannot be.
 func (m *mirror) row(l *Line) []Step {
-	if l.info.kind == lineUnread || len(l.Steps) == 0 {
+	if l.info.kind == lineUnread || len(l.Steps) == 0 || !m.mirrors(l) {
 		return nil
-	}
-	if l.info.asGiven {
-		return m.refuse(l.info.at, "what its words say beside the stitches is not mirrored here")
-	}
-	for i := range l.Steps {
-		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" || s.Name == holdWorked {
-			return m.refuse(s.at, "a row that is worked from marker to marker, or puts stitches aside, is not mirrored here")
-		}
 	}
 	steps, ok := m.oneStretch(l.Steps)
-	if !ok {
+	if !ok || !m.edgesFree(steps) {
 		return nil
-	}
-	for i := range steps {
-		if s := &steps[i]; s.Operation == stitch.BindOff && (i == 0 || i == len(steps)-1) && len(steps) > 1 {
-			return m.refuse(s.at, "binding off at the edge belongs to the row that begins there: "+
-				"for the other edge bind off at the beginning of the next row")
-		}
 	}
 	out := make([]Step, 0, len(steps))
 	for i := len(steps) - 1; i >= 0; i-- {
 		s, ok := m.step(steps[i])
-		if !ok {
+		if !ok || s.stretch() && !m.upToAfter(&s, steps[:i]) {
 			return nil
-		}
-		if s.stretch() {
-			s.RemainingStitches = make([]int, m.piece.SizeCount)
-			for size := range s.RemainingStitches {
-				n := fixed(steps[:i], size).takes
-				if n > MaxNumber {
-					return m.refuse(steps[i].at, "more than 10000 stitches lie before it")
-				}
-				s.RemainingStitches[size] = int(n)
-			}
-			s.RemainingStitches = tidy(s.RemainingStitches)
 		}
 		out = append(out, s)
 	}
 	return out
+}
+
+// mirrors reports whether all that a row does is said by steps with a mirror image, or says why not.
+func (m *mirror) mirrors(l *Line) bool {
+	if l.info.asGiven {
+		m.refuse(l.info.at, "what its words say beside the stitches is not mirrored here")
+		return false
+	}
+	for i := range l.Steps {
+		if s := &l.Steps[i]; toMarkerWithin(s) || s.Name == "hold" || s.Name == holdWorked {
+			m.refuse(s.at, "a row that is worked from marker to marker, or puts stitches aside, is not mirrored here")
+			return false
+		}
+	}
+	return true
+}
+
+// edgesFree reports whether a row binds nothing off at its edges, or says why that has no mirror
+// image.
+func (m *mirror) edgesFree(steps []Step) bool {
+	for i := range steps {
+		if s := &steps[i]; s.Operation == stitch.BindOff && (i == 0 || i == len(steps)-1) && len(steps) > 1 {
+			m.refuse(s.at, "binding off at the edge belongs to the row that begins there: "+
+				"for the other edge bind off at the beginning of the next row")
+			return false
+		}
+	}
+	return true
+}
+
+// upToAfter makes the stretch of a row one up to as many stitches as came before it.
+func (m *mirror) upToAfter(s *Step, before []Step) bool {
+	s.RemainingStitches = make([]int, m.piece.SizeCount)
+	for size := range s.RemainingStitches {
+		n := fixed(before, size).takes
+		if n > MaxNumber {
+			m.refuse(s.at, "more than 10000 stitches lie before it")
+			return false
+		}
+		s.RemainingStitches[size] = int(n)
+	}
+	s.RemainingStitches = tidy(s.RemainingStitches)
+	return true
 }
 
 // oneStretch makes all stretches but the first fixed, and checks that the row

@@ -6,11 +6,12 @@ func (p *parser) moreRows(info *lineInfo) bool {
 	if info.kind != lineEven && info.kind != linePlain || info.counts == nil || info.pattern > 0 {
 		return false
 	}
-	i, fabric := p.next, 0
-	if p.tokens[i].is("in") && p.fabricEnd(i+1) != 0 {
-		fabric = p.fabricEnd(i + 1)
-		i = fabric
-		if p.tokens[i].is("for") {
+	i, inFabric := p.next, false
+	if p.tokens[i].is("in") {
+		if end := p.fabricEnd(i + 1); end != 0 {
+			i, inFabric = end, true
+		}
+		if inFabric && p.tokens[i].is("for") {
 			i++
 		}
 	}
@@ -18,14 +19,8 @@ func (p *parser) moreRows(info *lineInfo) bool {
 	if end == 0 || !p.tokens[end].row() {
 		return false
 	}
-	end++
-	colour, after := p.colourEnd(end), p.fabricEnd(end)
-	switch {
-	case colour != 0 && !p.startsItem(colour):
-		end = colour
-	case after != 0 && (p.endsAt(after) || p.tokens[after].is(",", ";")):
-		end = after
-	case fabric == 0:
+	end, said := p.inWhat(end + 1)
+	if !said && !inFabric {
 		return false
 	}
 	p.next = i
@@ -36,6 +31,17 @@ func (p *parser) moreRows(info *lineInfo) bool {
 	p.next = end
 	info.counts = added(info.counts, without(n), p.sizes)
 	return true
+}
+
+// inWhat is the index after a colour or a fabric at token i, and whether either stands there.
+func (p *parser) inWhat(i int) (end int, said bool) {
+	if colour := p.colourEnd(i); colour != 0 && !p.startsItem(colour) {
+		return colour, true
+	}
+	if fabric := p.fabricEnd(i); fabric != 0 && (p.endsAt(fabric) || p.tokens[fabric].is(",", ";")) {
+		return fabric, true
+	}
+	return i, false
 }
 
 // passesOver reports whether stitches that are slipped at token i are passed over what is worked

@@ -2,38 +2,49 @@ package pattern
 
 // rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
 func (p *parser) rowCalled(info *lineInfo) bool {
-	i := p.next
-	var words []string
-	for len(words) < 4 && p.tokens[i].kind == tokenWord && !p.tokens[i].row() {
-		words = append(words, nameWord(p.tokens[i].text))
-		i++
+	words, i := p.rowName()
+	if !p.tokens[i].row() || p.anyOf(p.next, i, "until", "till") {
+		return false
 	}
 	if _, number := p.peek().written(); number && p.tokens[i].is("row", "rnd", "round") {
 		return false // "knit one row"
 	}
-	if p.anyOf(p.next, i, "until", "till") {
-		return false
-	}
 	lettered := p.letterAt(i + 1)
-	switch {
-	case !p.tokens[i].row(), len(words) == 0 && !lettered:
-		return false
-	case len(words) > 0 && (labelVerbs[words[0]] && words[0] != "rib" || ruleWord(p.peek()) && !p.peek().is("odd", "even", "the")):
+	if len(words) == 0 && !lettered || len(words) > 0 && !p.mayName(words[0]) {
 		return false
 	}
 	at := p.peek().span.to(p.tokens[i].span)
 	if (lettered || p.tokens[i+1].kind == tokenNumber) && p.rowsApart(info, words, i+1) {
 		return true
 	}
+	p.next = i + 1
 	if n := p.lineCalled(words); n >= 0 && len(words) > 0 {
 		info.lines = []int16{int16(n)}
-		p.next = i + 1
 		return true
 	}
-	p.next = i + 1
 	p.ask(ReasonUnread, at, "no row above has this name")
 	info.kind = lineUnread
 	return true
+}
+
+// rowName is the words of a name before "row", in the shortest way each is written, and the index
+// after them.
+func (p *parser) rowName() (words []string, end int) {
+	end = p.next
+	for len(words) < 4 && p.tokens[end].kind == tokenWord && !p.tokens[end].row() {
+		words = append(words, nameWord(p.tokens[end].text))
+		end++
+	}
+	return words, end
+}
+
+// mayName reports whether the name of a row may begin with the next word, which is written so at
+// its shortest: it is no verb, and says no rule.
+func (p *parser) mayName(word string) bool {
+	if labelVerbs[word] && word != "rib" {
+		return false
+	}
+	return !ruleWord(p.peek()) || p.peek().is("odd", "even", "the")
 }
 
 // nameWord is a word of a name, in the shortest way it is written.

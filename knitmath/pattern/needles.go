@@ -17,15 +17,7 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 	case t.is("n1", "n2", "n3", "n4", "n5") && p.tokens[i+1].is(":", "-"):
 		return i + 2, []int{int(t.text[1] - '0')}
 	case t.is("needle", "needles"):
-		for i++; p.tokens[i].kind == tokenNumber && len(numbers) < 4; i++ {
-			if n := p.tokens[i].number; n < 1 || n > 5 {
-				return 0, nil
-			}
-			numbers = append(numbers, int(p.tokens[i].number))
-			if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].kind == tokenNumber {
-				i++
-			}
-		}
+		i, numbers = p.needleNumbers(i + 1)
 	case p.ordinalEnd(i) != 0 && p.tokens[p.ordinalEnd(i)].is("needle"):
 		numbers = []int{p.ordinalValue(i)}
 		i = p.ordinalEnd(i) + 1
@@ -36,6 +28,22 @@ func (p *parser) needleHeader(i int) (end int, numbers []int) {
 		return 0, nil
 	}
 	return i + 1, numbers
+}
+
+// needleNumbers are the numbers of needles at token i, "1 and 3", and the index after them; none
+// if there is no such needle.
+func (p *parser) needleNumbers(i int) (end int, numbers []int) {
+	for ; p.tokens[i].kind == tokenNumber && len(numbers) < 4; i++ {
+		n := p.tokens[i].number
+		if n < 1 || n > 5 {
+			return i, nil
+		}
+		numbers = append(numbers, int(n))
+		if p.tokens[i+1].is("and", "&", ",") && p.tokens[i+2].kind == tokenNumber {
+			i++
+		}
+	}
+	return i, numbers
 }
 
 // needles reads a round that is written needle by needle. How the stitches lie on them is

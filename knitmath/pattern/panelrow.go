@@ -163,31 +163,22 @@ func (p *parser) stretchedOver(steps []Step, open int, over []int, at span) (Ste
 // fabricStitches reads stitches by the name of their fabric: "moss st 5", "garter 4", "work
 // in St st over next 38 sts", "seed st to last 4 sts".
 func (p *parser) fabricStitches() (s Step, found, ok bool) {
-	i, from := p.next, p.peek().span
-	in := p.tokens[i].is("work", "cont", "continue") && p.tokens[i+1].is("in")
-	if in {
-		i += 2
-	} else if t := &p.tokens[i]; p.notation(t.text) || !p.fabricWord(i) {
-		return Step{}, false, true
-	}
-	end := p.fabricEnd(i)
+	end, in := p.fabricNamed()
 	if end == 0 {
 		return Step{}, false, true
 	}
+	from := p.peek().span
 	s = Step{Name: "work", takes: 1, leaves: 1}
 	t := &p.tokens[end]
-	if t.is("over", "across", "on") && p.numberOfStsAt(end+1) {
+	to, _ := p.sizedEnd(end)
+	switch {
+	case t.is("over", "across", "on") && p.numberOfStsAt(end+1):
 		p.next = end + 1
 		for p.accept("the", "next", "first", "last", "centre", "center", "rem", "foll", "following") {
 		}
 		s.Times, ok = p.fabricCount()
-		s.at = from.to(p.last())
-		return s, true, ok
-	}
-	if in {
+	case in:
 		return Step{}, false, true
-	}
-	switch to, _ := p.sizedEnd(end); {
 	case to != 0 && !p.tokens[to].row():
 		p.next = end
 		s.Times, ok = p.fabricCount()
@@ -204,6 +195,18 @@ func (p *parser) fabricStitches() (s Step, found, ok bool) {
 	}
 	s.at = from.to(p.last())
 	return s, true, ok
+}
+
+// fabricNamed is the index after the name of a fabric that comes next, 0 if none does, and whether
+// "work in" leads it.
+func (p *parser) fabricNamed() (end int, in bool) {
+	if p.peek().is("work", "cont", "continue") && p.ahead(1).is("in") {
+		return p.fabricEnd(p.next + 2), true
+	}
+	if p.notation(p.peek().text) || !p.fabricWord(p.next) {
+		return 0, false
+	}
+	return p.fabricEnd(p.next), false
 }
 
 // fabricCount reads how many stitches are worked in a fabric.

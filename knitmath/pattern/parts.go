@@ -44,25 +44,10 @@ func (r *runner) compareSides(l *Line, before hand, n int64) {
 // row has divided the stitches and no part is, it is a mistake; else it is asked.
 func (r *runner) comparePart(l *Line, before hand, n int64) {
 	total := r.now.total()
-	var parts []int64
-	if r.now.behind > 0 { // the row was turned
-		parts = append(parts, r.now.left, r.now.behind)
+	if !l.info.between && (n == total || slices.Contains(r.held, n) || r.aside > 0 && r.aside == n) {
+		return
 	}
-	if !l.info.between {
-		if n == total || slices.Contains(r.held, n) || r.aside > 0 && r.aside == n {
-			return
-		}
-		if cut := segments(l.worked(), r.size, before.left); len(cut) > 1 {
-			parts = append(parts, cut...)
-		}
-		if l.info.kind == lineHold || l.info.kind == lineTake {
-			parts = append(parts, total)
-		}
-	}
-	parts = append(parts, r.betweenMarks()...)
-	if len(parts) == 0 && r.divided && !l.info.beside {
-		parts = append(parts, total)
-	}
+	parts := r.partsThere(l, before)
 	switch {
 	case slices.Contains(parts, n):
 	case len(parts) > 0:
@@ -75,6 +60,28 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 	default:
 		r.fault(KindQuestion, ReasonUnread, l.info.claimAt, 0, "of which stitches? there are "+stitches(int(total))+" in all")
 	}
+}
+
+// partsThere are the parts into which a row has divided the stitches: by its turn, by what it
+// binds off or puts aside, by markers. Of those between markers a claim may be alone.
+func (r *runner) partsThere(l *Line, before hand) []int64 {
+	var parts []int64
+	if r.now.behind > 0 { // the row was turned
+		parts = append(parts, r.now.left, r.now.behind)
+	}
+	if !l.info.between {
+		if cut := segments(l.worked(), r.size, before.left); len(cut) > 1 {
+			parts = append(parts, cut...)
+		}
+		if l.info.kind == lineHold || l.info.kind == lineTake {
+			parts = append(parts, r.now.total())
+		}
+	}
+	parts = append(parts, r.betweenMarks()...)
+	if len(parts) == 0 && r.divided && !l.info.beside {
+		parts = append(parts, r.now.total())
+	}
+	return parts
 }
 
 // moveMark moves the marker at the end of the part that is nearest to n stitches, so that it has

@@ -111,18 +111,15 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 	if part.n == nil || len(part.n) != 1 && len(part.n) != p.sizes {
 		return part, false
 	}
-	each, names := false, 0
 	p.accept("st", "sts", "stitches")
 	if part.times = p.onNeedles(); part.times > 0 {
 		part.needles = true
 		return part, true
 	}
 	from := p.next
-	for ; p.next < end; p.next++ {
+	each, names := false, 0
+	for ; p.next < end && !p.partStops(); p.next++ {
 		t := p.peek()
-		if to, _ := p.sizedEnd(p.next); to != 0 || t.is(")", "]", "}", ",", ";", "-") {
-			break
-		}
 		switch {
 		case t.is("each", "per", "either", "both"):
 			each = true
@@ -147,4 +144,10 @@ func (p *parser) partUpTo(end int) (partOf, bool) {
 		part.times = names
 	}
 	return part, true
+}
+
+// partStops reports whether the words of a part end here: with another number, a mark or a bracket.
+func (p *parser) partStops() bool {
+	to, _ := p.sizedEnd(p.next)
+	return to != 0 || p.peek().is(")", "]", "}", ",", ";", "-")
 }
