@@ -22,28 +22,15 @@ const (
 func (p *parser) aside(steps *[]Step, inner string) asideKind {
 	t := p.peek()
 	switch {
-	case t.is("(") && p.repsRemark(*steps):
-		return asideRead
-	case t.is("(", "[") && p.remarkEnd(p.next) != 0:
-		p.next = p.remarkEnd(p.next)
-		return asideRead
+	case t.is("(", "["):
+		return p.asideInBrackets(*steps)
 	case t.kind != tokenWord:
 		return asideNone
-	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps):
-		return asideRead
-	case p.workedAgain(*steps):
-		return asideRead
-	case p.colourEnd(p.next) != 0:
-		p.next = p.colourEnd(p.next)
+	case p.methodLead(), p.startTold(), p.onTheseOnly(*steps), p.workedAgain(*steps), p.acceptEnd(p.colourEnd(p.next)):
 		return asideRead
 	case p.own[t.text].name != "", p.phraseHere(p.next) && !t.is("sl", "slip", "place"):
 		return asideNone
-	case t.is("do") && p.acceptAny(heldTail):
-		return asideRead
-	case t.is("work") && p.workOnly():
-		p.next++
-		return asideRead
-	case castsOnLast(*steps) && p.acceptAny(atRowEnd):
+	case p.toldAside(*steps):
 		return asideRead
 	}
 	if kind := p.otherForm(*steps, inner); kind != asideNone {
@@ -60,6 +47,27 @@ func (p *parser) aside(steps *[]Step, inner string) asideKind {
 		kind = p.asideByVerb(steps, inner)
 	}
 	return kind
+}
+
+// asideInBrackets passes over a remark in brackets.
+func (p *parser) asideInBrackets(steps []Step) asideKind {
+	if p.peek().is("(") && p.repsRemark(steps) || p.acceptEnd(p.remarkEnd(p.next)) {
+		return asideRead
+	}
+	return asideNone
+}
+
+// toldAside passes over words that only tell of the stitches: "do not turn", the "work" of "work
+// k2, p2 to end", "at end of row" after stitches that are cast on.
+func (p *parser) toldAside(steps []Step) bool {
+	if p.peek().is("do") && p.acceptAny(heldTail) {
+		return true
+	}
+	if p.peek().is("work") && p.workOnly() {
+		p.next++
+		return true
+	}
+	return castsOnLast(steps) && p.acceptAny(atRowEnd)
 }
 
 // repsRemark passes over "(5 reps of 9 sts)" after as many stitches: how they lie in a repeat.

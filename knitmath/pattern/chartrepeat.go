@@ -12,20 +12,8 @@ func (p *parser) chartRepeat(info *lineInfo) bool {
 		open = open || p.peek().is("(")
 		p.next++
 	}
-	n := p.peek().number
-	switch {
-	case p.peek().kind != tokenNumber || n < 1 || n > MaxNumber:
-	case p.ahead(1).is("-") && p.ahead(2).is("st", "stitch") && p.ahead(3).is("rep", "repeat"):
-		p.next += 4
-		info.chartStitches = int(n)
-	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") ||
-		p.ahead(4).is("repeats", "repeat", "reps", "times")):
-		p.next += 3
-		if p.accept("repeated") {
-			p.accept("to")
-			p.accept("end", "around", "across")
-		}
-		info.chartStitches = int(n)
+	if n := p.chartRepeatStitches(open); n != 0 {
+		info.chartStitches = n
 	}
 	if info.chartStitches == 0 {
 		p.next = save
@@ -42,6 +30,29 @@ func (p *parser) chartRepeat(info *lineInfo) bool {
 	p.chartTimes(info)
 	p.accept("around", "across")
 	return true
+}
+
+// chartRepeatStitches reads "10-st rep", or "12 sts, repeated to end" in brackets; 0 and nothing
+// taken if that is not what follows.
+func (p *parser) chartRepeatStitches(open bool) int {
+	n := p.peek().number
+	if p.peek().kind != tokenNumber || n < 1 || n > MaxNumber {
+		return 0
+	}
+	switch {
+	case p.ahead(1).is("-") && p.ahead(2).is("st", "stitch") && p.ahead(3).is("rep", "repeat"):
+		p.next += 4
+	case open && p.ahead(1).stitches() && p.ahead(2).is(",") && (p.ahead(3).is("repeated") ||
+		p.ahead(4).is("repeats", "repeat", "reps", "times")):
+		p.next += 3
+		if p.accept("repeated") {
+			p.accept("to")
+			p.accept("end", "around", "across")
+		}
+	default:
+		return 0
+	}
+	return int(n)
 }
 
 // chartTimes reads "6 times", "6 repeats".

@@ -72,8 +72,11 @@ var onNeedle = wordings("on the needle", "on needle", "on the right needle", "on
 func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	p.next++
 	n, all, _, ok := p.someStitches()
+	if !ok {
+		return p.askUnworked(from)
+	}
 	turns := turnsAtEnd(*steps)
-	if ok && p.accept("unworked", "unknit") {
+	if p.accept("unworked", "unknit") {
 		switch {
 		case turns:
 			return asideRead
@@ -87,15 +90,20 @@ func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 			return asideRead
 		}
 	}
-	if k := len(*steps); ok && n != nil && k > 0 && !(*steps)[k-1].stretch() && !p.onlyRows && p.acceptAny(onNeedle) {
+	if k := len(*steps); n != nil && k > 0 && !(*steps)[k-1].stretch() && !p.onlyRows && p.acceptAny(onNeedle) {
 		*steps = append(*steps, Step{Name: "work", takes: 1, leaves: 1, Times: n, at: from.to(p.last())}) // they stay where they are
 		p.asGiven = true
 		p.forWhich()
 		return asideRead
 	}
-	if ok && turns && (n != nil || all) && !p.peek().is("on", "onto", "for") {
+	if turns && (n != nil || all) && !p.peek().is("on", "onto", "for") {
 		return asideRead // they stay where they are
 	}
+	return p.askUnworked(from)
+}
+
+// askUnworked asks about stitches that are left, where they are not followed.
+func (p *parser) askUnworked(from span) asideKind {
 	p.ask(ReasonUnread, from.to(p.last()), "what happens to these stitches?")
 	return asideFault
 }

@@ -8,28 +8,16 @@ var puttingAside = []string{"holder", "holders", "yarn", "thread", "pin", "hold"
 // "return 30 held sts to needle", "sl these 12 sts onto a spare needle".
 func (p *parser) holding(line *Line) bool {
 	info := &line.info
-	back := p.peek().is("return", "replace", "transfer", "move", "place", "slip", "sl", "put")
-	verbAt := p.next
+	verbAt, verb := p.next, p.peek()
 	p.next++
-	if p.tokens[verbAt].is("return", "returning") && p.peek().is("to") && p.takingRest(line, p.next+1) {
+	if verb.is("return", "returning") && p.peek().is("to") && p.takingRest(line, p.next+1) {
 		return true
 	}
-	n, all, held, ok := p.firstAndLast()
+	n, all, held, ok := p.heldStitches(verbAt, info)
 	if !ok {
-		n, all, held, ok = p.someStitches()
-	}
-	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
-		ok, all = true, true
-	}
-	if ok {
-		info.whole = p.wholeSaid(verbAt + 1)
-		// "leave sts on a holder"
-		all = all || n == nil && !held && p.next == verbAt+2
-	}
-	if !ok || n == nil && !all && !held {
 		return false
 	}
-	end, from, aside := p.whereHeld(held || p.tokens[verbAt].is("return"))
+	end, from, aside := p.whereHeld(held || verb.is("return"))
 	if !aside {
 		return false
 	}
@@ -38,7 +26,7 @@ func (p *parser) holding(line *Line) bool {
 	info.live = n != nil && p.anyOf(verbAt, end, "live", "exposed", "open") && p.anyOf(verbAt, end, "needle", "needles")
 	info.counts, info.all = n, all
 	info.kind = lineHold
-	if from && back {
+	if from && verb.is("return", "replace", "transfer", "move", "place", "slip", "sl", "put") {
 		info.kind = lineTake
 		p.takingMore(info)
 	} else {
@@ -46,6 +34,24 @@ func (p *parser) holding(line *Line) bool {
 	}
 	p.doneAtEnds(info, verbAt)
 	return true
+}
+
+// heldStitches reads which stitches a verb puts aside or takes up; it is not ok where none are
+// said.
+func (p *parser) heldStitches(verbAt int, info *lineInfo) (n []int, all, held, ok bool) {
+	n, all, held, ok = p.firstAndLast()
+	if !ok {
+		n, all, held, ok = p.someStitches()
+	}
+	if !ok && n == nil && p.peek().is("on", "onto") { // "Place on holder."
+		ok, all = true, true
+	}
+	if !ok {
+		return nil, false, false, false
+	}
+	info.whole = p.wholeSaid(verbAt + 1)
+	all = all || n == nil && !held && p.next == verbAt+2 // "leave sts on a holder"
+	return n, all, held, n != nil || all || held
 }
 
 // whereHeld looks to the end of the clause whether stitches are put aside, or come from where

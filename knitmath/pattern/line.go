@@ -184,23 +184,25 @@ func (p *parser) forWhat() {
 // those of its numbers.
 func (p *parser) forLabel(line *Line, label *lineInfo) {
 	info := &line.info
-	if label.ranges != nil && info.kind == lineRepeat {
-		info.labelLast = label.ranges[len(label.ranges)-1].last
-	}
 	if label.ranges != nil {
+		if info.kind == lineRepeat {
+			info.labelLast = label.ranges[len(label.ranges)-1].last
+		}
 		p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
 	}
 	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
 		return
 	}
 	switch {
-	case info.forRows != nil && info.counts == nil:
+	case info.ranges != nil:
+		if info.counts == nil || single(info.counts, 1) || p.rowsAsNumbered(label, func(size int) int { return at(info.counts, size) }) {
+			info.hidden = []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd}}
+			info.counts, info.open = nil, false
+		}
+	case info.counts != nil:
+	case info.forRows != nil:
 		info.counts, info.open = info.forRows, false
-	case info.ranges != nil && (info.counts == nil || single(info.counts, 1) ||
-		p.rowsAsNumbered(label, func(size int) int { return at(info.counts, size) })):
-		info.hidden = []Step{{Name: "work", takes: 1, leaves: 1, RemainingStitches: toEnd}}
-		info.counts, info.open = nil, false
-	case info.ranges == nil && info.counts == nil && info.forRows == nil && line.Label != "" && info.every == everyNone:
+	case line.Label != "" && info.every == everyNone:
 		info.counts, info.open = one, false
 	}
 }

@@ -1,14 +1,9 @@
 package pattern
 
-// loneClaim reads a count that stands in a sentence of its own, and belongs to what was
 // read before it.
 func (p *parser) loneClaim() bool {
-	t := p.peek()
-	n := len(p.piece.Lines)
-	for n > 1 && p.piece.Lines[n-1].info.kind == linePassed && !p.piece.Lines[n-1].info.heading {
-		n-- // a remark stands between
-	}
-	if n == 0 || t.kind != tokenNumber && !t.is("(", "[", "=", "-", "there", "you") || p.ordinalEnd(p.next) != 0 || !p.claimAhead() {
+	n := p.lineBeforeClaim()
+	if n == 0 || !p.loneClaimAhead() {
 		return false
 	}
 	last := &p.piece.Lines[n-1]
@@ -26,10 +21,33 @@ func (p *parser) loneClaim() bool {
 		p.found.rewind(found)
 		return false
 	}
+	p.claimFor(last, &line, n == len(p.piece.Lines))
+	return true
+}
+
+// lineBeforeClaim is the number of the last line, from 1, but for remarks that stand between it
+// and a count; 0 if there is none.
+func (p *parser) lineBeforeClaim() int {
+	n := len(p.piece.Lines)
+	for n > 1 && p.piece.Lines[n-1].info.kind == linePassed && !p.piece.Lines[n-1].info.heading {
+		n--
+	}
+	return n
+}
+
+// loneClaimAhead reports whether a count comes next that may stand alone, and is no ordinal.
+func (p *parser) loneClaimAhead() bool {
+	t := p.peek()
+	return (t.kind == tokenNumber || t.is("(", "[", "=", "-", "there", "you")) && p.ordinalEnd(p.next) == 0 && p.claimAhead()
+}
+
+// claimFor gives a line the claim that was read into another; straight says that no remark stands
+// between the two.
+func (p *parser) claimFor(last, line *Line, straight bool) {
 	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
 	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
-	if last.Direction == "" && n == len(p.piece.Lines) {
+	if last.Direction == "" && straight {
 		last.info.at = last.info.at.to(p.last()) // so that it is not written twice
 	}
 	if last.Direction != "" {
@@ -37,7 +55,6 @@ func (p *parser) loneClaim() bool {
 		last.info.at = last.info.at.to(p.last())
 		last.Direction = joined(said)
 	}
-	return true
 }
 
 // claimAtStart reads a count before anything is worked, of the stitches that the question gives:

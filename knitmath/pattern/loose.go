@@ -96,29 +96,35 @@ func (p *parser) loosePlace(i int) int {
 	for p.tokens[i].is("the", "end", "of", "first", "second", "third", "fourth", "next", "1st", "2nd", "3rd", "4th", "beg", "start") {
 		i++
 	}
-	t := &p.tokens[i]
+	t, then := &p.tokens[i], &p.tokens[i+1]
 	switch {
-	case t.is("marked", "centre", "center", "central") && p.tokens[i+1].is("st", "stitch"):
-		return i + 2
-	case t.is("marked") && p.tokens[i+1].is("centre", "center", "central") && p.tokens[i+2].is("st", "stitch"):
-		return i + 3
-	case t.is("bound-off", "cast-off", "bo", "buttonhole") || t.is("bound", "cast") && p.tokens[i+1].is("off", "-"):
+	case t.is("marked", "centre", "center", "central"):
+		return p.markedStitch(i)
+	case t.is("bound-off", "cast-off", "bo", "buttonhole") || t.is("bound", "cast") && then.is("off", "-"):
 		return p.boundOffAt(i)
 	case t.kind == tokenWord && loosePlaces[t.text]:
-		i++
-		if p.tokens[i].is("sts", "needle", "flap") || p.tokens[i].kind == tokenNumber && t.is("needle") && !p.tokens[i+1].stitches() {
-			i++
-		}
-		return i
-	case t.is("bound-off", "cast-off", "bo", "held") && p.tokens[i+1].stitches(), t.is("opening", "buttonhole", "slit") && p.endsClause(i+1):
-		if p.tokens[i+1].stitches() {
+		if then.is("sts", "needle", "flap") || t.is("needle") && then.kind == tokenNumber && !p.tokens[i+2].stitches() {
 			i++
 		}
 		return i + 1
-	case t.is("n1", "n2", "n3", "n4"):
+	case t.is("held") && then.stitches():
+		return i + 2
+	case t.is("opening", "slit") && p.endsClause(i+1), t.is("n1", "n2", "n3", "n4"):
 		return i + 1
 	}
 	return 0
+}
+
+// markedStitch is the index after "centre st", "marked centre st" at token i; 0 if that is not what
+// stands there.
+func (p *parser) markedStitch(i int) int {
+	if p.tokens[i].is("marked") && p.tokens[i+1].is("centre", "center", "central") {
+		i++
+	}
+	if !p.tokens[i+1].is("st", "stitch") {
+		return 0
+	}
+	return i + 2
 }
 
 // boundOffAt is the index after "bound-off sts", "BO sts", "buttonhole" at token i, the gap that

@@ -22,8 +22,7 @@ func (p *parser) ribIn(from, to int) int {
 			stitches += int(p.tokens[i].number)
 		case t.is("k", "p"):
 			stitches++
-		case t.kind == tokenNumber && (p.tokens[i+1].is("x", "by", "/") || p.tokens[i-1].is("x", "by", "/")) ||
-			t.kind == tokenNumber && strings.HasPrefix(p.tokens[i+1].text, "x") && ribWord(p.tokens[i+1].text):
+		case p.byNumber(i):
 			stitches += int(t.number)
 		case t.kind == tokenWord && ribWord(t.text):
 			stitches += digitsIn(t.text)
@@ -33,6 +32,13 @@ func (p *parser) ribIn(from, to int) int {
 		return 0
 	}
 	return stitches
+}
+
+// byNumber reports whether token i is one of the numbers of "2 x 2", "2 by 2", "2/2", "2x2".
+func (p *parser) byNumber(i int) bool {
+	then := &p.tokens[i+1]
+	return p.tokens[i].kind == tokenNumber && (then.is("x", "by", "/") || p.tokens[i-1].is("x", "by", "/") ||
+		strings.HasPrefix(then.text, "x") && ribWord(then.text))
 }
 
 // digitsIn is the sum of the numbers within a word, "k2/p2".

@@ -17,27 +17,11 @@ func (r *runner) repeat(i int) {
 		r.lost(l)
 		return
 	}
-	passes := 0
-	switch {
-	case ok && info.forRows != nil && info.counts == nil:
+	if info.forRows != nil && info.counts == nil {
 		r.cycle(i, lines)
 		return
-	case info.counts != nil:
-		passes = at(info.counts, r.size)
-		if info.total {
-			passes = max(passes-r.already(lines), 0)
-		}
-	case info.adapting:
-		passes, ok = r.passesAdapting(l, lines)
-	case info.untilTurned != turnedNone:
-		passes, ok = r.passesTurned(l, lines)
-	case info.untilBetween:
-		passes, ok = r.passesBetween(l, lines)
-	case info.until != nil:
-		passes, ok = r.passesTo(l, lines, int64(at(info.until, r.size)))
-	default:
-		passes, ok = r.openPasses(l, lines)
 	}
+	passes, ok := r.passesSaid(l, lines)
 	if !ok {
 		r.lost(l)
 		if info.endSide != stitch.SideUnspecified {
@@ -48,16 +32,10 @@ func (r *runner) repeat(i int) {
 	start := r.now
 	r.withoutEdges(l, func() {
 		if info.adapting { // the plain stitches between the changes are other ones each time
-			if ok = r.plain(passes*len(lines)+r.rowMore(info, passes*len(lines)), info.at); ok && passes > 0 {
-				want, _ := r.claim(l)
-				if info.until != nil {
-					want = int64(at(info.until, r.size))
-				}
-				r.begin(want)
-			}
-			return
+			ok = r.adaptingRows(l, len(lines), passes)
+		} else {
+			ok = r.passesEnding(l, lines, passes) && r.toSaidSide(info, lines)
 		}
-		ok = r.passesEnding(l, lines, passes) && r.toSaidSide(info, lines)
 	})
 	if !ok {
 		return
@@ -68,6 +46,44 @@ func (r *runner) repeat(i int) {
 	r.ended(l)
 	r.numberedTo(info)
 	r.close(i, start)
+}
+
+// passesSaid is how often rows are worked again: a number of times, or until something is reached.
+func (r *runner) passesSaid(l *Line, lines []int16) (int, bool) {
+	switch info := &l.info; {
+	case info.counts != nil:
+		passes := at(info.counts, r.size)
+		if info.total {
+			passes = max(passes-r.already(lines), 0)
+		}
+		return passes, true
+	case info.adapting:
+		return r.passesAdapting(l, lines)
+	case info.untilTurned != turnedNone:
+		return r.passesTurned(l, lines)
+	case info.untilBetween:
+		return r.passesBetween(l, lines)
+	case info.until != nil:
+		return r.passesTo(l, lines, int64(at(info.until, r.size)))
+	}
+	return r.openPasses(l, lines)
+}
+
+// adaptingRows works so many passes of rows whose plain stitches are other ones each time: they
+// come to the count that is said.
+func (r *runner) adaptingRows(l *Line, rows, passes int) bool {
+	info := &l.info
+	if !r.plain(passes*rows+r.rowMore(info, passes*rows), info.at) {
+		return false
+	}
+	if passes > 0 {
+		want, _ := r.claim(l)
+		if info.until != nil {
+			want = int64(at(info.until, r.size))
+		}
+		r.begin(want)
+	}
+	return true
 }
 
 // numberedTo goes on with the numbers after those of the label of a repeat.

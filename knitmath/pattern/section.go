@@ -119,11 +119,12 @@ func (p *parser) passWrapped() {
 	}
 }
 
+// frontHeading reports whether a line begins with a heading of front matter: alone
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
 	first := &p.tokens[i]
-	sized := p.began && first.is("size", "sizes") && (p.sizesLine(i) || p.anyOf(i, end, "only"))
-	if !p.frontWord(i) || sized || p.began && p.worksAfterLead(i, end) || first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
+	if !p.frontWord(i) || p.began && (p.forSizesAt(i, end) || p.worksAfterLead(i, end)) ||
+		first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
 		return false
 	}
 	const far = 7
@@ -141,6 +142,12 @@ func (p *parser) frontHeading(i, end int) bool {
 		return first.is(longFront...)
 	}
 	return p.titled(i, end) || end <= i+2 || p.frontPhrase(i) // nothing else stands in its line
+}
+
+// forSizesAt reports whether a line says for which sizes what follows is, "Size M only", and not
+// what the sizes are.
+func (p *parser) forSizesAt(i, end int) bool {
+	return p.tokens[i].is("size", "sizes") && (p.sizesLine(i) || p.anyOf(i, end, "only"))
 }
 
 // dashAt reports whether a dash, also one after a full stop, stands at token i.
@@ -218,19 +225,28 @@ func (p *parser) bodyAt(i, end int) bool {
 	if p.labelEnd(i) != 0 && (p.tokens[i].row() || p.ordinalEnd(i) != 0 || p.tokens[i].is("next", "set-up", "setup", "foundation", "every")) {
 		return true
 	}
-	for n := i; n < min(end, i+24); n++ {
-		on := p.tokens[n].is("co") || p.tokens[n].is("cast") && p.tokens[n+1].is("on")
-		if on && p.castAt(n) != 0 && !p.tokens[i].is("abbreviations") {
-			return true
-		}
-		if p.tokens[n].is("pick") && p.tokens[n+1].is("up") && p.tokens[n+2].is("and") {
-			return n == i || p.tokens[i].is("with", "using")
-		}
+	if begins, found := p.bringsAt(i, end); found {
+		return begins
 	}
 	if _, to := p.sizesAt(i); to != 0 {
 		return true
 	}
 	return p.partHeading(i, end)
+}
+
+// bringsAt looks for a cast-on or a pick-up in the line at token i, and reports whether the work
+// begins with it: what is picked up, only where nothing but the yarn is said before it.
+func (p *parser) bringsAt(i, end int) (begins, found bool) {
+	for n := i; n < min(end, i+24); n++ {
+		t, then := &p.tokens[n], &p.tokens[n+1]
+		if (t.is("co") || t.is("cast") && then.is("on")) && p.castAt(n) != 0 && !p.tokens[i].is("abbreviations") {
+			return true, true
+		}
+		if t.is("pick") && then.is("up") && p.tokens[n+2].is("and") {
+			return n == i || p.tokens[i].is("with", "using"), true
+		}
+	}
+	return false, false
 }
 
 // partHeading reports whether a line is the heading of a part that is knit.

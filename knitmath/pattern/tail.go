@@ -64,13 +64,8 @@ func (p *parser) tailPart(line *Line) tailKind {
 		}
 	case t.kind == tokenNewline && p.wrapped():
 		p.next++
-	case t.kind == tokenEnd || t.kind == tokenNewline:
-		return tailEnds
-	case t.is("."):
-		if p.next++; !p.claimAhead() {
-			p.next--
-			return tailEnds
-		}
+	case p.endsAt(p.next):
+		return p.tailStop()
 	case info.kind == lineOff && p.offAsFollows():
 	case t.is(",", ";", "-", "and", "then", ":", "&", "but", "or", "="):
 		return p.tailJoined(info)
@@ -78,6 +73,17 @@ func (p *parser) tailPart(line *Line) tailKind {
 		p.tailWords(line)
 	}
 	return tailMore
+}
+
+// tailStop ends a tail, but for a full stop with a claim after it.
+func (p *parser) tailStop() tailKind {
+	if p.accept(".") {
+		if p.claimAhead() {
+			return tailMore
+		}
+		p.next--
+	}
+	return tailEnds
 }
 
 // claimInTail reports whether a claim comes next, and no list in brackets.
@@ -106,44 +112,51 @@ func (p *parser) tailWords(line *Line) {
 	info := &line.info
 	t := p.peek()
 	switch {
-	case t.kind == tokenWord && p.colourEnd(p.next) != 0:
-		p.next = p.colourEnd(p.next)
+	case t.kind == tokenWord && p.acceptEnd(p.colourEnd(p.next)):
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)):
-	case t.is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") && p.edgesKept(p.next) != 0:
-		p.passTail(p.edgesKept(p.next))
+	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail():
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
 	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
 		p.ending(info)
 	case t.is("beg", "beginning", "starting", "start", "begin"):
 		p.starting()
-	case t.is("(", "[") && p.remarkEnd(p.next) != 0:
-		p.next = p.remarkEnd(p.next)
+	case t.is("(", "[") && p.acceptEnd(p.remarkEnd(p.next)):
 	default:
 		p.tailTold(line)
 	}
 }
 
+// edgesInTail passes over "keeping 3 sts at each edge in garter st".
+func (p *parser) edgesInTail() bool {
+	if !p.peek().is("keeping", "with", "maintaining", "working", "knitting", "having", "k", "knit") {
+		return false
+	}
+	end := p.edgesKept(p.next)
+	if end != 0 {
+		p.passTail(end)
+	}
+	return end != 0
+}
+
 // tailTold reads what is told beside a direction, and asks about the rest.
 func (p *parser) tailTold(line *Line) {
 	info := &line.info
+	even := info.kind == lineEven
 	switch {
 	case p.moreRows(info):
-	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
+	case (even || info.kind == linePlain) && p.acrossAll(line):
 	case p.peek().is("pick", "picking") && p.rateAt(p.pickUpTo(p.next)) != 0:
 		p.passTail(p.rateAt(p.pickUpTo(p.next)))
-	case p.rowsToldAt(p.next) != 0:
-		p.next = p.rowsToldAt(p.next) // which is compared, see rowsClaims
-	case info.kind == lineEven && p.evenFor(info):
-	case info.kind == lineEven && info.counts != nil && p.asOnPart() != 0:
+	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
+	case even && p.evenFor(info):
+	case even && info.counts != nil && p.asOnPart() != 0:
 		p.passTail(p.asOnPart())
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
-	case p.harmlessWord(info.kind):
-	case p.afterWith():
+	case p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}

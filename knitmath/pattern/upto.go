@@ -144,23 +144,14 @@ func (p *parser) toLast() (extent, bool) {
 	p.accept("up")
 	p.next++
 	p.accept("the")
-	if p.peek().is("end") && p.ahead(1).is("of") {
-		if p.acceptEnd(p.loosePlace(p.next)) {
-			return extent{last: toEnd, loose: true}, true
-		}
+	if p.peek().is("end") && p.ahead(1).is("of") && p.acceptEnd(p.loosePlace(p.next)) {
+		return extent{last: toEnd, loose: true}, true
 	}
 	p.accept("within")
 	if n, ok := p.rightNeedle(); ok {
 		return extent{times: n, exact: true}, n != nil
 	}
-	if p.accept("end", "end-of-row", "end-of-rnd") {
-		if p.accept("of") {
-			p.accept("the", "this")
-			p.toRoundEnd = p.toRoundEnd || p.peek().is("rnd", "round")
-			p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
-		} else if p.peek().row() {
-			p.next++
-		}
+	if p.rowEndSaid() {
 		return extent{last: toEnd}, true
 	}
 	if to, ok := p.toPlace(p.next, toEnd); ok {
@@ -169,22 +160,8 @@ func (p *parser) toLast() (extent, bool) {
 	if p.accept("last") {
 		return p.lastStitches(from)
 	}
-	if p.numberAhead() {
-		n := p.number()
-		if n == nil {
-			return extent{}, false
-		}
-		p.accept("st", "sts", "stitch", "stitches")
-		if to, ok := p.beforePlace(n); ok {
-			return to, true
-		}
-	}
-	if p.peek().is("st", "stitch") && p.ahead(1).is("before") { // "to st before wrapped st"
-		p.next++
-		if to, ok := p.beforePlace(one); ok {
-			return to, true
-		}
-		p.next--
+	if to, found, ok := p.toBefore(); found {
+		return to, ok
 	}
 	at := p.peek().span
 	if p.peek().kind == tokenWord || p.peek().kind == tokenNumber {
@@ -194,6 +171,44 @@ func (p *parser) toLast() (extent, bool) {
 		"only \"to end\" and \"to last n sts\" are followed; "+
 			"for a marker or another place say how many stitches remain")
 	return extent{}, false
+}
+
+// rowEndSaid passes over "end", "end of rnd", "end of this row".
+func (p *parser) rowEndSaid() bool {
+	if !p.accept("end", "end-of-row", "end-of-rnd") {
+		return false
+	}
+	if p.accept("of") {
+		p.accept("the", "this")
+		p.toRoundEnd = p.toRoundEnd || p.peek().is("rnd", "round")
+		p.accept("row", "rnd", "round", "needle", "heel", "sts", "section", "chart")
+	} else {
+		p.acceptRow()
+	}
+	return true
+}
+
+// toBefore reads "3 sts before marker", "st before wrapped st". found is false if no such place
+// is said; the number is passed over nevertheless.
+func (p *parser) toBefore() (to extent, found, ok bool) {
+	if p.numberAhead() {
+		n := p.number()
+		if n == nil {
+			return extent{}, true, false
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		if to, ok = p.beforePlace(n); ok {
+			return to, true, true
+		}
+	}
+	if p.peek().is("st", "stitch") && p.ahead(1).is("before") {
+		p.next++
+		if to, ok = p.beforePlace(one); ok {
+			return to, true, true
+		}
+		p.next--
+	}
+	return extent{}, false, false
 }
 
 // acceptEnd goes on to token end, if that is one.
