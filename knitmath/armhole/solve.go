@@ -22,6 +22,7 @@ func (s settled) solve() (sewn, bool) {
 		}
 	}
 	around := s.edgeCm(found.back) + s.edgeCm(found.front)
+	s.way = narrowGroups
 	best := s.cap(around)
 	for _, way := range [...]capWay{widerAtTop, onEveryRow} {
 		if best.nearest <= nearEnough || way == widerAtTop && s.underarm >= s.inch() {

@@ -16,7 +16,7 @@ func widestNeck(width int) int { return min(width*boatShareOver/boatShareUnder, 
 
 // isBoatByDefault reports whether the width of a boat neck is left to be found.
 func (in Input) isBoatByDefault() bool {
-	return in.Shape == ShapeBoat && in.NeckStitches == nil && in.NeckCm == nil && in.ShoulderStitches == nil && in.ShoulderCm == nil
+	return in.Shape == ShapeBoat && in.widthByDefault()
 }
 
 // tooNarrow reports whether a head is to go through and does not.

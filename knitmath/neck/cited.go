@@ -40,14 +40,18 @@ var (
 			"5 cm wider than the chest; the body, if nobody says, 2.5 times the width across the shoulders, as in the trade's charts"}
 )
 
+// widthByDefault reports whether nothing says how wide the neck is.
+func (in Input) widthByDefault() bool {
+	return in.NeckStitches == nil && in.NeckCm == nil && in.ShoulderStitches == nil && in.ShoulderCm == nil
+}
+
 // Sources says where the figures come from.
 func (o Neckline) Sources() []report.Source {
 	var list []report.Source
 	in := o.in
-	switch {
-	case in.isBoatByDefault():
+	if in.isBoatByDefault() {
 		list = append(list, boatWidthCited)
-	case in.NeckStitches == nil && in.NeckCm == nil && in.ShoulderStitches == nil && in.ShoulderCm == nil:
+	} else if in.widthByDefault() {
 		list = append(list, thirdCited)
 	}
 	switch in.Shape {

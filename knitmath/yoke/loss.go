@@ -2,7 +2,6 @@ package yoke
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 
 	"example.com/knitmath/knitmath/measure"
@@ -102,5 +101,5 @@ func (o Circular) mostTakenWords() string {
 	if at < len(o.Rounds)-1 {
 		which = "that on round " + strconv.Itoa(o.Rounds[at].RoundNumber)
 	}
-	return ", of which " + which + " takes " + strconv.Itoa(int(math.Floor(100*most+0.5))) + " % of its stitches"
+	return ", of which " + which + " takes " + strconv.FormatInt(measure.RoundHalfUp(100*most), 10) + " % of its stitches"
 }
