@@ -81,6 +81,7 @@ func of(list []heard, role string) (found []heard) {
 // unit with its number, drawings in words, heads of columns and rows, and answers and faults
 // as they come. No screen reader has been listened to.
 func TestTold(t *testing.T) {
+	t.Parallel() // it mostly waits for the browser
 	in, base := browser(t), serve(t, "")
 	p := open(t, in)
 	for _, path := range append([]string{""}, questions(t)...) {
@@ -93,7 +94,7 @@ func TestTold(t *testing.T) {
 		checkOrder(t, path, list)
 		checkNames(t, path, list)
 		if drawn := p.text(`document.querySelectorAll('.drawing').length`); drawn != "0" {
-			if images := of(list, "image"); len(images) != 1 || !strings.HasPrefix(images[0].name, "Drawing. ") || len(images[0].name) < 40 {
+			if images := of(list, "image"); len(images) != 1 || !strings.HasPrefix(images[0].name, "Drawing. ") || len(images[0].name) < 30 {
 				t.Errorf("/%s: drawings %+v", path, images)
 			}
 		}

@@ -37,7 +37,24 @@ var (
 // where nothing else runs.
 const patience = 60 * time.Second
 
-// browser starts a browser, or skips the test where there is none.
+// shared is the browser of all tests: to start one takes longer than most of them.
+var shared struct {
+	once  sync.Once
+	ctx   context.Context
+	close func()
+	err   error
+}
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if shared.close != nil {
+		shared.close()
+	}
+	os.Exit(code)
+}
+
+// browser is a browser, or skips the test where there is none. Its tabs know nothing of one
+// another: every service has an origin of its own.
 func browser(t testing.TB) context.Context {
 	t.Helper()
 	path := *browserPath
@@ -49,16 +66,20 @@ func browser(t testing.TB) context.Context {
 	if path == "" {
 		t.Skip("*** NOT CHECKED: no page was opened, for want of a browser: apt-get install chromium ***")
 	}
+	shared.once.Do(func() { shared.ctx, shared.close, shared.err = start(path) })
+	if shared.err != nil {
+		t.Fatal(shared.err)
+	}
+	return shared.ctx
+}
+
+// start starts a browser, and gives what closes it.
+func start(path string) (context.Context, func(), error) {
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(path), chromedp.NoSandbox,
 		chromedp.WSURLReadTimeout(patience), chromedp.Flag("lang", "en-GB"))
-	ctx, cancel := chromedp.NewExecAllocator(context.Background(), options...)
-	t.Cleanup(cancel)
-	ctx, cancel = chromedp.NewContext(ctx)
-	t.Cleanup(cancel)
-	if err := chromedp.Do(ctx); err != nil {
-		t.Fatal(err)
-	}
-	return ctx
+	ctx, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	ctx, leave := chromedp.NewContext(ctx)
+	return ctx, func() { leave(); stop() }, chromedp.Do(ctx)
 }
 
 // serve is a service on a free port, whose answers pages of an origin may read.

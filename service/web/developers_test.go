@@ -18,6 +18,7 @@ const tried = `document.querySelector('.trying [role=status]')?.textContent.star
 // Every page for developers opens on a question that is answered, fits a narrow
 // screen and keeps nobody out.
 func TestEveryReferencePage(t *testing.T) {
+	t.Parallel() // it mostly waits for the browser
 	in, base, axe := browser(t), serve(t, ""), readAxe(t)
 	p := open(t, in)
 	for _, question := range append([]string{""}, questions(t)...) {

@@ -52,6 +52,7 @@ const looking = `window.look = (answer, made, gauge, unit, width) => {
 // Every plan of the wire cases is drawn, on a desk and on a telephone, in both units, with its
 // words where they can be read.
 func TestDrawings(t *testing.T) {
+	t.Parallel() // it mostly waits for the browser
 	in, base := browser(t), serve(t, "")
 	made := api.Build(api.BuildOptions{
 		Stdin:  &api.StdinOptions{Contents: `export { Answer } from './answer.js';`, ResolveDir: "files"},

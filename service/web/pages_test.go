@@ -64,6 +64,7 @@ func readAxe(t *testing.T) string {
 
 // Every page opens on an answered example, fits a narrow screen, and keeps nobody out.
 func TestEveryPage(t *testing.T) {
+	t.Parallel() // it mostly waits for the browser
 	in, base, axe := browser(t), serve(t, ""), readAxe(t)
 	p := open(t, in)
 	unsaid := false

@@ -173,11 +173,12 @@ function table({ path, title, columns, cited }, answer, { unit, mark }) {
   const source = (item) => `${item.citation} (${standing(item)})`;
   const sources = cited ? [...new Set(items.map(source))] : [];
   const heads = columns.map((column) => column.label).concat(sources.length > 1 ? ['Source'] : []);
-  const row = (item) => {
+  const row = (item, place) => {
     const cells = columns.map((column) => {
       const value = at(item, column.path);
       return value === undefined ? '' : String(written(value, nameWithUnit(column.path), unit));
     }).concat(sources.length > 1 ? [String(sources.indexOf(source(item)) + 1)] : []);
+    cells[0] ||= `${place + 1}.`; // what has no name is known by its place
     return el('tr', {}, ...cells.map((said, i) =>
       el(i ? 'td' : 'th', { scope: i ? null : 'row', class: said.length < 12 && 'short' }, said)));
   };
