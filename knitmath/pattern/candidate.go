@@ -43,7 +43,7 @@ func (c *corrector) candidates(f *Finding) []candidate {
 	case ReasonSide:
 		return c.otherSide(i)
 	case ReasonRowNumber, ReasonNoRow:
-		return c.neighbours(i)
+		return c.neighbours(f, i)
 	case ReasonOpenBracket, ReasonStray, ReasonOpenStar, ReasonNoStar:
 		return c.marksPutIn(f, i)
 	}
@@ -287,13 +287,16 @@ func (c *corrector) lists(spots []spot) [][]spot {
 	return out
 }
 
-// neighbours are the numbers of a label or a repeat, one more or one less.
-func (c *corrector) neighbours(i int) []candidate {
+// neighbours are the numbers of a label or a repeat, or of what is wrong in it, one more or one less.
+func (c *corrector) neighbours(f *Finding, i int) []candidate {
 	l := &c.piece.Lines[i]
 	region := l.info.at
 	if l.Label != "" {
 		label, _, _ := strings.Cut(c.piece.source[region.start:max(region.start, region.end)], ":")
 		region.end = region.start + int32(len(label))
+	}
+	if f.at.start > region.start && f.at.end <= region.end {
+		region = f.at
 	}
 	spots := spotsIn(c.piece.source, region)
 	out := c.expectedNumbers(i, spots)

@@ -15,7 +15,7 @@ func (r *runner) compareParts(l *Line, before hand) {
 	switch {
 	case info.perNeedle != nil:
 		n := int64(at(info.perNeedle, r.size))
-		if n < 1 || total%n != 0 || total/n < 2 || total/n > 6 {
+		if told := r.needlesTold(l); n < 1 || total%n != 0 || total/n < 2 || total/n > 6 || told > 0 && total != n*told {
 			r.fault(KindMistake, ReasonClaim, info.claimAt, int(2*n-total),
 				"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the needles")
 		}
@@ -175,4 +175,20 @@ func segments(steps []Step, size int, left int64) []int64 {
 		now += times(each.leaves, n)
 	}
 	return append(parts, now)
+}
+
+// needlesTold is how many needles a line lays its stitches on, "on 4 dpns"; 0 where it does not say.
+// A set of needles has one more than hold stitches.
+func (r *runner) needlesTold(l *Line) int64 {
+	at := l.info.at
+	tokens := scan(r.piece.source[at.start:max(at.start, at.end)])
+	for i := 1; i < len(tokens)-1; i++ {
+		if tokens[i].kind != tokenNumber || !tokens[i-1].is("on", "onto", "over", "between", "among") {
+			continue
+		}
+		if tokens[i+1].is("dpns", "needles", "double-pointed") {
+			return int64(tokens[i].number)
+		}
+	}
+	return 0
 }

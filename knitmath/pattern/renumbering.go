@@ -97,7 +97,7 @@ func wordsAfter(text string) string {
 	line, _, _ := strings.Cut(text[:min(len(text), 40)], "\n")
 	for _, word := range strings.Fields(line) {
 		plain := strings.TrimRight(word, ".,;:)]}")
-		if plain == "" || strings.ContainsAny(plain, "0123456789([{*=-\n") {
+		if plain == "" || plain == "and" || strings.ContainsAny(plain, "0123456789([{*=-\n") {
 			break
 		}
 		words += " " + plain

@@ -10,6 +10,9 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 		if !ok || !p.name(int(r.last-r.first)+1, at) {
 			return false
 		}
+		if info.firsts == nil && info.lasts == nil {
+			p.namedTwice(info.ranges, r, at.to(p.last()))
+		}
 		info.ranges = append(info.ranges, r)
 		switch {
 		case p.peek().is(",") && p.ahead(2).is("times", "time", "more"): // "Rows 1-4, 3 times more"
@@ -23,6 +26,16 @@ func (p *parser) rowNumbers(info *lineInfo) bool {
 		}
 	}
 	return true
+}
+
+// namedTwice says where a row is among those that were named just before: "Rows 1 and 1".
+func (p *parser) namedTwice(before []rowRange, r rowRange, at span) {
+	for _, q := range before {
+		if q.first <= r.last && r.first <= q.last {
+			p.mistake(ReasonRowNumber, at, "row "+strconv.Itoa(int(max(q.first, r.first)))+" is named twice")
+			return
+		}
+	}
 }
 
 // rowRange reads "1" or "1-8", with the numbers of the other sizes.

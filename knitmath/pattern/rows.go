@@ -246,9 +246,6 @@ func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 		if n, ok := r.turnsToEnd(lines); ok {
 			return n, true
 		}
-		if want, ok := r.claim(l); ok {
-			return r.passesTo(l, lines, want)
-		}
 		r.fault(KindQuestion, ReasonOpenRows, l.info.at, 0, "how many times? stitches stay behind the turn however often the rows are worked")
 		return 0, false
 	}

@@ -11,6 +11,9 @@ type defined struct {
 	named bool     // the text names it where something is worked
 	began bool     // it stands after the cast-on
 	lines []int16  // in the order of their numbers; nil while it is being defined, or when it has a gap
+
+	each, plus int64 // the multiple of stitches that its heading says it needs, 0 for none
+	heading    span
 }
 
 // nameless are words of a name that do not tell one stitch pattern from another.
@@ -63,7 +66,11 @@ func (p *parser) beginPattern(i, end int, text string) {
 			words = append(words, t.text)
 		}
 	}
-	p.patterns = append(p.patterns, defined{words: words, from: len(p.piece.Lines), began: p.began})
+	d := defined{words: words, from: len(p.piece.Lines), began: p.began, heading: p.tokens[i].to(p.tokens[end-1].span)}
+	if each, plus, ok := p.multipleSaid(i, end); ok {
+		d.each, d.plus = each, plus
+	}
+	p.patterns = append(p.patterns, d)
 	p.current = len(p.patterns)
 }
 
@@ -74,6 +81,7 @@ func (p *parser) endPattern() {
 	}
 	d := &p.patterns[p.current-1]
 	d.lines = p.rowsFrom(d.from)
+	p.multiplesTold(d.heading, d.each, d.plus, d.lines)
 	p.current = 0
 }
 
