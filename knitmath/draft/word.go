@@ -49,7 +49,7 @@ var manner = set(`loosely tightly firmly evenly neatly carefully gently elastic 
 	without shaping total rem remaining remain while when after before until there enough leaving about approx approximately
 	piece meas measures measure measuring from-beg have has had so should will can may used live new ball balls skein
 	separate another set aside later use following foll three-needle 3-needle picot i-cord suspended normal usual usually regular regularly
-	inside outside spaced flat like this obtain gauge thumbless rotate jeny's surprisingly cast bind off kitchener graft grafting`)
+	inside outside spaced flat like this obtain gauge thumbless gap gaps rotate jeny's surprisingly cast bind off kitchener graft grafting`)
 
 // Manner reports whether a word says how, with what or where something is done.
 func Manner(word string) bool {

@@ -28,7 +28,8 @@ func (o Thumb) Directions() []string {
 	d = o.hand(d, "Right hand", "over the back of the hand, then over the palm", func(r HandRound) stitch.Instruction { return r.Right })
 	d = o.hand(d, "Left hand", "over the palm, then over the back of the hand", func(r HandRound) stitch.Instruction { return r.Left })
 	d = append(d, "Thumb, both hands: put the "+report.CountOf(o.HoldStitches, "stitches")+" on hold back on the needles and join the yarn "+
-		"after the last of them, at the left end of the gap, fingers up; the first round picks up along the gap, knits them, and joins.")
+		"after the last of them, at the left end of the gap.",
+		"Note: the fingers point up; the first round picks up along the gap, knits the stitches, and joins.")
 	for i, r := range o.ThumbRounds {
 		words := "thumb"
 		switch {

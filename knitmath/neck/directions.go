@@ -216,7 +216,7 @@ func (o Neckline) bandDirections() []string {
 	}
 	d := []string{s + ": " + report.CountOf(o.PickedUpStitches, "stitches") + ". Join to work in the round."}
 	if o.in.Shape == ShapeV && o.Front.layout.held && o.Front.CentreStitches > 0 {
-		d = append(d, "Mark the middle of the front: there a ribbed band decreases 2 stitches, in every round if it is narrow, "+
+		d = append(d, "Note: mark the middle of the front: there a ribbed band decreases 2 stitches, in every round if it is narrow, "+
 			"in every 2nd if it is wide.")
 	}
 	return d

@@ -75,8 +75,8 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
-	if r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
-		r.adaptedTo(l, p, o) || r.leftByBindingOff(i, o, claimed) {
+	if r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) ||
+		r.partRound(i, p, o, claimed) || r.adaptedTo(l, p, o) || r.leftByBindingOff(i, o, claimed) {
 		return
 	}
 	r.misfits = true

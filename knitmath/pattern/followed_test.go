@@ -80,6 +80,18 @@ var followed = []struct {
 	{"CO 32 sts. BO all sts.\nFinishing: Sew the seam, pick up no more than 3 sts in every 4 rows.", []int{0}, nil, ""},
 	{"CO 27 sts.\nHalf-brioche. Row 1: Knit.\nRow 2: Purl.", []int{27}, []int{2}, ""},
 	{"CO 32 sts.\nRow 1: Knit.\nCut one strand, and continue with a single strand: knit 3 rows.", []int{32}, []int{4}, ""},
+	{"CO 43 sts.\nMark the centre stitch, the 22nd, and move the mark up with the work.\nRow 1: Knit.", []int{43}, []int{1}, ""},
+	{"CO 43 sts.\nRow 1 (RS, decrease row): K1, ssk, k to end.\nWork the decrease row every 2nd row 19 more times, and the rows between " +
+		"even (23 stitches).", []int{23}, []int{39}, ""},
+	{"CO 43 sts.\nThe stitch left on the right needle by binding off is the first of those worked next.\nRow 1: Purl, for a sharp edge " +
+		"where the flat part meets the side.", []int{43}, []int{1}, ""},
+	{"CO 43 sts.\nw&t: slip the next stitch, bring the yarn to the front, slip the stitch back, and turn.\nRow 1: K40, w&t.\nRow 2: Purl.",
+		[]int{43}, []int{2}, ""},
+	{"CO 20 sts. BO all sts.\nPick up and knit 38 across the back, 51 down the left front, 1 across the middle of the front, " +
+		"off the holder, 51 up the right front: 141 stitches.", []int{141}, nil, ""},
+	// Turns of stitches that are put aside.
+	{"CO 20 sts.\nRow 1 (RS): K18, turn.\nRow 2 (WS): Make DS, p15, turn.\nRow 3 (RS): Make DS, k3, place 14 sts on hold: 6 stitches.\n" +
+		"Row 4 (WS): P3, p DS, p2.\nRow 5 (RS): K6.", []int{6}, []int{5}, ""},
 	// For which sizes.
 	{"Sizes: Baby (Toddler, Child, Adult S, Adult L)\nCO 40 (40, 48, 48, 48) sts. Join.\nSizes Child, Adult S and Adult L only:\n" +
 		"Next rnd: *K4, k2tog; rep from * around. 40 sts.\nAll sizes:\nNext rnd: *K3, k2tog; rep from * around. 32 sts.",

@@ -86,3 +86,13 @@ func (p *parser) explains(i, end int) bool {
 	_, _, _, counted := split(t.text)
 	return !counted && p.tokens[i+1].is(":", "=") && p.labelEnd(i) == 0
 }
+
+// turnExplained reports whether "make DS: with the yarn in front slip 1, ..." or "w&t: slip the next st,
+// ..." stands at token i, which says how a turn is made.
+func (p *parser) turnExplained(i int) bool {
+	end := p.phraseEnd(i, turnNames)
+	return end != 0 && p.tokens[end].is(":", "=")
+}
+
+var turnNames = wordings("make ds", "mds", "w&t", "w & t", "w and t", "wrap and turn", "wrap & turn", "ds", "german short row",
+	"german short rows", "tog with its wrap")

@@ -48,7 +48,7 @@ func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 	}
 	row, places, ok := r.rowOf(l.Steps, before.left)
 	if !ok {
-		r.machine = nil
+		r.letGo()
 		return
 	}
 	if err := r.machine.Work(row); err != nil {
@@ -58,8 +58,15 @@ func (r *runner) byHand(i int, p *profile, before hand, ops int64) {
 	}
 	closed := p.turn == 0 && !r.machine.ShortRowOpen() && r.machine.Unresolved() == 0
 	if closed || int64(r.machine.StitchCount()) != r.now.total() {
-		r.machine = nil
+		r.letGo()
 	}
+}
+
+// letGo has the machine go, and remembers whether it knew of stitches that were wrapped or made
+// double: they are worked later, where it does not know them any more.
+func (r *runner) letGo() {
+	r.turnsLeft = r.turnsLeft || r.machine != nil && r.machine.Unresolved() > 0
+	r.machine = nil
 }
 
 // needsMachine reports whether the machine has to come in with a row, and can: with
@@ -119,10 +126,15 @@ func (r *runner) refused(l *Line, err error, places []span) {
 		}
 	}
 	if at.end == 0 {
-		return // it met a step that only stands for another
+		r.letGo() // it met a step that only stands for another, as stitches that are put aside
+		return
 	}
 	if fault.Reason == stitch.ReasonWrapped {
 		r.fault(KindReading, ReasonPassedOver, at, 0, "a wrapped stitch is worked here without its wrap: the count is the same")
+		return
+	}
+	if r.turnsLeft && (fault.Reason == stitch.ReasonNotDouble || fault.Reason == stitch.ReasonNotWrapped) {
+		r.remark(ReasonCountedOnly, l.info.at, "stitches that were put aside after a turn are counted here, and not followed one by one")
 		return
 	}
 	if text, ok := handTexts[fault.Reason]; ok {

@@ -39,9 +39,31 @@ func (p *parser) repeatTold(i int) bool {
 
 var workedOver = wordings("is worked over", "is over", "has", "is a multiple of", "is", "covers", "consists of")
 
+// piecesTold reports whether a sentence at token i tells on how many stitches pieces are worked before
+// their rows are written, "Work front and back on 88 stitches each", or which stitch is counted how,
+// "The stitch left on the right needle by binding off is the first of those worked next".
+func (p *parser) piecesTold(i int) bool {
+	if p.phraseEnd(i, toldOfStitches) != 0 {
+		return true
+	}
+	if !p.tokens[i].is("work") {
+		return false
+	}
+	pieces := 0
+	for i++; p.tokens[i].is("the", "front", "back", "both", "and", "sleeves", "pieces"); i++ {
+		pieces += bit(!p.tokens[i].is("the", "and"))
+	}
+	end, _ := p.sizedEnd(i + 1)
+	return pieces > 0 && p.tokens[i].is("on") && end != 0 && p.tokens[end].stitches() && p.tokens[end+1].is("each", "and", ",")
+}
+
+var toldOfStitches = wordings("the stitch left on the right needle by binding off", "the st left on the right needle by binding off",
+	"the stitch left on the right needle after binding off", "the st left on the right needle after binding off",
+	"the yo after a turn is made", "the yarn over after a turn is made", "yarn overs after a turn are made", "the yos after a turn are made")
+
 // phrasesHarmless reports whether a sentence that changes no count begins at token i.
 func phrasesHarmless(p *parser, i int) bool {
-	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) || p.piecesTold(i) {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

@@ -233,9 +233,11 @@ func (p *parser) alongWhich(info *lineInfo) {
 // pickUpAgain reports whether the stitches of another edge follow, and goes on to them.
 func (p *parser) pickUpAgain() bool {
 	again := p.next
-	if end := p.rateAt(p.next + 1); end != 0 && p.peek().is(",", ";") {
-		p.passTail(end)
-		again = end
+	for _, told := range [...]int{p.rateAt(p.next + 1), p.phraseEnd(p.next+1, offHolder)} {
+		if told != 0 && p.peek().is(",", ";") {
+			p.passTail(told)
+			again = told
+		}
 	}
 	if !p.accept(",", ";", "and") {
 		return false
@@ -246,7 +248,7 @@ func (p *parser) pickUpAgain() bool {
 	p.accept("and")
 	p.accept("knit", "k", "purl")
 	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at") {
+	if end == 0 || !p.tokens[end].stitches() && !p.tokens[end].is("from", "along", "up", "down", "across", "at", "of") {
 		p.next = again
 		return false
 	}

@@ -42,7 +42,8 @@ func (r *runner) moved(i int) {
 
 // begin goes on with so many stitches, of which nothing else is known.
 func (r *runner) begin(n int64) {
-	r.now, r.known, r.other, r.machine = hand{left: min(n, stitch.MaxStitches)}, true, nil, nil
+	r.letGo()
+	r.now, r.known, r.other = hand{left: min(n, stitch.MaxStitches)}, true, nil
 	r.loseMarks()
 	r.turned = 0
 }
@@ -77,6 +78,7 @@ func (r *runner) hold(l *Line) {
 		total = n
 	}
 	n = r.wholeHeld(l, n)
+	r.oversHeld = max(r.oversHeld, r.overs)
 	if r.aside > 0 && n <= r.aside { // they were left out before
 		r.put(n)
 		r.aside -= n
@@ -111,7 +113,8 @@ func (r *runner) holdRest(i int) {
 		}
 	}
 	r.put(rest)
-	r.now.behind, r.other, r.machine, r.turned = 0, nil, nil, 0
+	r.letGo()
+	r.now.behind, r.other, r.turned = 0, nil, 0
 	r.aside = 0
 }
 
@@ -204,7 +207,10 @@ func (r *runner) off(l *Line) {
 		return
 	}
 	r.begin(0)
-	r.first = true
+	r.first, r.turnsLeft = true, r.turnsLeft && len(r.held) > 0
+	if len(r.held) == 0 {
+		r.oversHeld = 0
+	}
 	r.put(r.aside) // those that "on these only" left out wait for their turn
 	r.aside = 0
 	if !r.round {

@@ -36,3 +36,7 @@ func (p *parser) pickUpTo(i int) int {
 	}
 	return i
 }
+
+// offHolder says that the stitches of a part were waiting, and are not picked up.
+var offHolder = wordings("off the holder", "off holder", "off the holders", "from the holder", "from holder", "off hold", "on hold",
+	"off the waste yarn")

@@ -31,6 +31,8 @@ type runner struct {
 	misfits     bool      // a row did not fit: what a trial wants to know
 	stopped     bool      // too many rows, or too dear ones
 	machine     *stitch.Machine
+	oversHeld   int64  // yarn overs of short rows that may be among stitches put aside, whose number does not count them
+	turnsLeft   bool   // it went while it knew of stitches that were wrapped or made double
 	overs       int64  // yarn overs of short rows made since no short row was open
 	ruleOf      every  // for which rows the line of rule stands
 	broughtLast int64  // stitches picked up, cast on or taken up last

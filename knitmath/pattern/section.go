@@ -27,7 +27,7 @@ func (p *parser) frontMatter() bool {
 		return true
 	case p.stitchCount():
 		return true
-	case !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)):
+	case !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)) || p.turnExplained(p.next):
 		p.passTo(end)
 		return true
 	case !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-"): // "5 sizes: chest 80 cm"

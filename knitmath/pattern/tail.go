@@ -150,6 +150,8 @@ func (p *parser) tailTold(line *Line) {
 	case (even || info.kind == linePlain) && p.acrossAll(line):
 	case p.peek().is("pick", "picking") && p.rateAt(p.pickUpTo(p.next)) != 0:
 		p.passTail(p.rateAt(p.pickUpTo(p.next)))
+	case info.kind == linePassed && (p.whichStitch() || p.acceptEnd(p.staysHeld())):
+	case p.acceptEnd(p.rowsBetween()):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
 	case even && p.evenFor(info):
 	case even && info.counts != nil && p.asOnPart() != 0:

@@ -1,6 +1,9 @@
 package pattern
 
-import "example.com/knitmath/knitmath/stitch"
+import (
+	"example.com/knitmath/knitmath/draft"
+	"example.com/knitmath/knitmath/stitch"
+)
 
 // ending reads "ending with a WS row" and "ending with RS facing for next row".
 func (p *parser) ending(info *lineInfo) {
@@ -107,4 +110,70 @@ func (p *parser) starting() {
 		}
 	}
 	p.next++
+}
+
+// whichStitch passes over "the 22nd" and "the 22nd st" after a stitch that is marked.
+func (p *parser) whichStitch() bool {
+	end := p.ordinalEnd(p.next)
+	if end == 0 || p.next < 2 || !p.tokens[p.next-1].is("the") || !p.tokens[p.next-2].is(",") {
+		return false
+	}
+	if p.tokens[end].is("st", "stitch") {
+		end++
+	}
+	if !p.clauseStopsAt(end) {
+		return false
+	}
+	p.passTail(end)
+	return true
+}
+
+// rowsBetween is the index after "the rows between even" beside rows that are shaped: those are no
+// others; 0 if that is not what stands here.
+func (p *parser) rowsBetween() int {
+	i := p.next
+	for p.tokens[i].is("the", "all", "work", "working", "other", "plain") {
+		i++
+	}
+	if !p.tokens[i].row() && !(i > 0 && p.tokens[i-1].row() && i == p.next) {
+		return 0
+	}
+	if p.tokens[i].row() {
+		i++
+	}
+	for p.tokens[i].is("in", "them") {
+		i++
+	}
+	if !p.tokens[i].is("between", "in-between") {
+		return 0
+	}
+	for i++; p.tokens[i].is("are", "worked", "is", "work", "them"); i++ {
+	}
+	if p.tokens[i].is("even", "plain", "straight") {
+		i++
+	}
+	if !p.clauseStopsAt(i) {
+		return 0
+	}
+	return i
+}
+
+// staysHeld is the index after "its 17 stitches stay on hold for the band" beside what is done to a
+// finished piece; 0 if that is not what stands here.
+func (p *parser) staysHeld() int {
+	i := p.next
+	for p.tokens[i].is("its", "their", "the", "these", "other") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("stay", "remain", "wait", "rest") {
+		return 0
+	}
+	for i = end + 2; p.tokens[i].is("on", "hold", "the", "a", "holder", "holders", "waste", "yarn", "for", "until", "later") ||
+		p.tokens[i].kind == tokenWord && draft.Part(p.tokens[i].text); i++ {
+	}
+	if !p.clauseStopsAt(i) {
+		return 0
+	}
+	return i
 }

@@ -32,7 +32,9 @@ var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the s
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
 	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
-	"held double", "held together", "held single", "do not turn", "do not break yarn",
+	"held double", "held together", "held single", "do not turn",
+	"move the mark up with the work", "moving the mark up with the work", "move the marker up as you work", "moving the marker up as you work",
+	"move marker up as you work", "moving marker up as you work", "move the marker up with the work", "do not break yarn",
 	"do not cut yarn", "do not cut the yarn", "do not break the yarn", "do not fasten off", "do not bo", "do not bind off",
 	"do not cast off", "leave sts on needle", "leave sts on the needle", "leave the sts on needle", "leave the sts on the needle",
 	"leaving sts on needle", "leaving sts on the needle", "leaving the sts on the needle", "leave all sts on needle",
