@@ -121,9 +121,6 @@ func PlanButtonholes(in ButtonholesInput) (Buttonholes, error) {
 		return Buttonholes{}, err
 	}
 	out := b.plan(in)
-	out.Notices = append(out.Notices, report.Notice{Reason: SmallParts,
-		Description: "buttons are small parts: on things for babies and small children sew them on so that they hold a strong pull, " +
-			"or use another closing, and follow the rules of the place where they are worn or sold"})
 	if in.WithOutline {
 		out.Outline = b.outline(out)
 	}

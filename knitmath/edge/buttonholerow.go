@@ -81,7 +81,14 @@ func (b band) bandRow(row int, op stitch.Op, before, after int) BandRow {
 }
 
 // Directions write the band as a pattern would.
-func (o Buttonholes) Directions() []string {
+func (o Buttonholes) Directions() []string { return append(o.rowDirections(), buttonCare) }
+
+// buttonCare is told with every plan of buttonholes: buttons can be swallowed. Common practice.
+const buttonCare = "Sew the buttons on opposite the holes. They are small parts: on things for babies and small children sew them on " +
+	"so that they hold a strong pull, or use another closing, and follow the rules of the place where they are worn or sold."
+
+// rowDirections tell the rows of the band.
+func (o Buttonholes) rowDirections() []string {
 	hole := report.CountOf(o.HoleStitches, "stitches")
 	d := []string{"k and p stand for the stitch pattern of the band. The stitch left on the right needle by binding off " +
 		"is the first of those worked next."}

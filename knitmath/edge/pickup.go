@@ -1,6 +1,7 @@
 package edge
 
 import (
+	"math"
 	"strconv"
 
 	"example.com/knitmath/knitmath/fault"
@@ -31,6 +32,11 @@ const (
 	MinLargestNumber     = 2
 	MaxLargestNumber     = 20
 	defaultLargestNumber = 8
+	// mostAlone and mostAlonePercent are by how many stitches along the edge, and by how much of them, a
+	// ratio by itself may miss before greater numbers are taken, if nobody said how great they may
+	// be: as much as rows of least effort may stray, and as nobody sees in a band. Own choice.
+	mostAlone        = 2
+	mostAlonePercent = 3
 	// MaxPerRow is the most stitches through one row of an edge: a third would
 	// pucker it. Common practice.
 	MaxPerRow = 2
@@ -114,7 +120,7 @@ func PlanPickUp(in PickUpInput) (PickUp, error) {
 	if err := c.Err(); err != nil {
 		return PickUp{}, err
 	}
-	out.Ratio = pickUpRatio(gauge.Change(rw, st), out, int64(fault.Or(in.LargestTerm, defaultLargestNumber)))
+	out.Ratio = pickUpRatio(gauge.Change(rw, st), out, in.LargestTerm)
 	var row stitch.Row
 	switch in.Spread {
 	case PickUpSpreadInterleaved, PickUpSpreadGrouped:
@@ -173,8 +179,23 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, st, rw gauge.Densit
 }
 
 // pickUpRatio is the small fraction nearest to the stitches of the band for one
-// row of the edge.
-func pickUpRatio(g gauge.Regauge, out PickUp, limit int64) PickUpRatio {
+// row of the edge: of numbers up to the greatest asked for, or else of the smallest from 8 on with
+// which it does not miss by more than mostAlone or mostAlonePercent, 20 at the most.
+func pickUpRatio(g gauge.Regauge, out PickUp, largest *int) PickUpRatio {
+	limit := fault.Or(largest, defaultLargestNumber)
+	ratio := ratioUpTo(g, out, int64(limit))
+	misses := func() bool {
+		return math.Abs(ratio.ErrorStitches) > mostAlone && math.Abs(ratio.ErrorPercent) > mostAlonePercent
+	}
+	for largest == nil && limit < MaxLargestNumber && misses() {
+		limit++
+		ratio = ratioUpTo(g, out, int64(limit))
+	}
+	return ratio
+}
+
+// ratioUpTo is that of numbers up to a limit.
+func ratioUpTo(g gauge.Regauge, out PickUp, limit int64) PickUpRatio {
 	num, den := g.CountRatio()
 	exact := spread.Fraction{Num: num, Den: den}
 	f := exact.NearestSmall(limit)

@@ -19,10 +19,17 @@ func ratioWords(x spread.Fraction) string {
 	return s + report.CountOf(int(x.Den), "rows")
 }
 
+// oneRepeat is the items of a row that is one repeat: so many, one skipped, and how often.
+const oneRepeat = 3
+
 // Directions write what to do.
 func (o PickUp) Directions() []string {
+	about := ", about " + o.Ratio.Text
+	if o.Effort <= oneRepeat {
+		about = "" // the row itself says it, and exactly
+	}
 	d := []string{"With the right side facing, pick up and knit " + report.CountOf(o.Stitches.Count, "stitches") +
-		" along the edge, about " + o.Ratio.Text + ": " + o.Instruction.Row.Text() + "."}
+		" along the edge" + about + ": " + o.Instruction.Row.Text() + "."}
 	if o.SkippedRows+o.DoubledRows > 1 && !o.palindrome() {
 		d = append(d, "Along the edge opposite, as of the other front, work these in reverse order.")
 	}

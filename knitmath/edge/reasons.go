@@ -5,9 +5,6 @@ import "example.com/knitmath/knitmath/report"
 // The reasons of notices. A count that was exactly half-way is told by the
 // reason of package gauge.
 const (
-	// SmallParts: buttons can be swallowed. Sent with every plan of buttonholes.
-	// Field is empty.
-	SmallParts report.Reason = "SMALL_PARTS"
 	// MovedToRightSide: an outer hole would be bound off on the wrong side and was
 	// moved by one row. Sent for bands along the rows whose right-side rows alone
 	// bind off, once for each hole that moved. Field is "row_choice".

@@ -40,7 +40,7 @@ func TestASingleHoleHasARow(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := "Begin the hole on row 11, of two rows; work all other rows even, to row 21."
-	if d := out.Directions(); d[len(d)-1] != want {
+	if d := out.rowDirections(); d[len(d)-1] != want {
 		t.Errorf("got %q, want %q", d[len(d)-1], want)
 	}
 }
@@ -52,7 +52,7 @@ func TestNoRowAfterTheHoles(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := "Row 3 (WS): p3, CO 3, p3. 9 stitches again."
-	if d := out.Directions(); len(d) != 4 || d[1] != "Work 1 row even." || d[3] != want {
+	if d := out.rowDirections(); len(d) != 4 || d[1] != "Work 1 row even." || d[3] != want {
 		t.Errorf("%q", d)
 	}
 }

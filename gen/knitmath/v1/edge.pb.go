@@ -147,7 +147,8 @@ type PlanPickUpRequest struct {
 	// Which stitch counts the band allows. Default every count, nearest, halves
 	// up. A count above two stitches a row is refused.
 	StitchRule *CountRule `protobuf:"bytes,5,opt,name=stitch_rule,json=stitchRule,proto3" json:"stitch_rule,omitempty"`
-	// The largest term that the ratio may have, 2 to 20. Default 8.
+	// The largest term that the ratio may have, 2 to 20. Default 8, or as many more, up to 20, as
+	// it takes to miss by no more than 2 stitches along the edge, or 3 % of them.
 	LargestTerm *int32 `protobuf:"varint,6,opt,name=largest_term,json=largestTerm,proto3,oneof" json:"largest_term,omitempty"`
 	// How the rows skipped, or worked twice, are spread. Default least effort. Along an edge
 	// so long that interleaved or grouped they would stray by more than 2 stitches, the runs
@@ -843,8 +844,6 @@ type PlanButtonholesResponse struct {
 	// What to work, step by step, in the trade's words.
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
-	//   - SMALL_PARTS, at no field: always sent: buttons are small parts, with the
-	//     trade's caution for things for babies and small children.
 	//   - MOVED_TO_RIGHT_SIDE, at row_choice: the first, the last or the only hole
 	//     would be bound off on the wrong side, and was moved by one row: inward, a
 	//     single hole away from the end that it is measured from, if there is a row.
@@ -999,7 +998,7 @@ var File_knitmath_v1_edge_proto protoreflect.FileDescriptor
 
 const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
-	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xf8\x05\n" +
+	"\x16knitmath/v1/edge.proto\x12\vknitmath.v1\x1a\x1bbuf/validate/validate.proto\x1a\x1cgoogle/api/annotations.proto\x1a\x1fgoogle/api/field_behavior.proto\x1a\x1fknitmath/v1/default_value.proto\x1a\x17knitmath/v1/gauge.proto\x1a\x19knitmath/v1/outline.proto\x1a\x1aknitmath/v1/presence.proto\x1a\x18knitmath/v1/report.proto\x1a\x19knitmath/v1/shaping.proto\x1a\x18knitmath/v1/stitch.proto\"\xeb\x05\n" +
 	"\x11PlanPickUpRequest\x126\n" +
 	"\vlength_rows\x18\x01 \x01(\x05B\x10\xe0A\x01\xbaH\n" +
 	"\x1a\b@\xae\x01\x18\x90N(\x01H\x00R\n" +
@@ -1009,8 +1008,8 @@ const file_knitmath_v1_edge_proto_rawDesc = "" +
 	"\n" +
 	"band_gauge\x18\x04 \x01(\v2\x12.knitmath.v1.GaugeB\x03\xe0A\x01R\tbandGauge\x12<\n" +
 	"\vstitch_rule\x18\x05 \x01(\v2\x16.knitmath.v1.CountRuleB\x03\xe0A\x01R\n" +
-	"stitchRule\x12C\n" +
-	"\flargest_term\x18\x06 \x01(\x05B\x1b\xe0A\x01\xbaH\b\x1a\x06@\b\x18\x14(\x02\x9a\xe1\x18\t\t\x00\x00\x00\x00\x00\x00 @H\x02R\vlargestTerm\x88\x01\x01\x12_\n" +
+	"stitchRule\x126\n" +
+	"\flargest_term\x18\x06 \x01(\x05B\x0e\xe0A\x01\xbaH\b\x1a\x06@\b\x18\x14(\x02H\x02R\vlargestTerm\x88\x01\x01\x12_\n" +
 	"\x06spread\x18\a \x01(\x0e2\x19.knitmath.v1.PickUpSpreadB,\xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x1d\x1a\x1bPICK_UP_SPREAD_LEAST_EFFORTR\x06spread\x12]\n" +
 	"\fdisplay_unit\x18\b \x01(\x0e2\x18.knitmath.v1.DisplayUnitB \xe0A\x01\xbaH\x05\x82\x01\x02\x10\x01\x9a\xe1\x18\x11\x1a\x0fDISPLAY_UNIT_CMR\vdisplayUnit\x12,\n" +
 	"\fwith_outline\x18\t \x01(\bB\t\xe0A\x01\x9a\xe1\x18\x02\x10\x00R\vwithOutline\x124\n" +
