@@ -29,6 +29,10 @@ const looking = `window.look = (answer, made, gauge, unit, width) => {
 	if (/NaN|undefined|Infinity/.test(figure.outerHTML)) wrong.push('no number: ' + caption);
 	if (!/^[A-Z0-9].{15,}\.$/s.test(caption) || /[ ,;:.][,;:.]|  /.test(caption)) wrong.push('the caption is ' + caption);
 	const svg = figure.querySelector('svg');
+	const turned = svg.querySelectorAll('.mark').length;
+	if (answer.turn_count && turned && turned !== answer.turn_count) wrong.push(turned + ' turns are marked of ' + answer.turn_count);
+	if (answer.turn_count && !caption.startsWith(answer.turn_count + ' turning point')) wrong.push('the caption is ' + caption);
+	if (answer.turn_count && turned) window.marked = (window.marked ?? 0) + 1;
 	const { width: right, height: foot } = svg.viewBox.baseVal;
 	const boxes = [...svg.querySelectorAll('text')].map((text) => [text.textContent, text.getBBox()]);
 	for (const [text, b] of boxes) {
@@ -103,6 +107,9 @@ func TestDrawings(t *testing.T) {
 	}
 	if n, err := strconv.Atoi(p.text("compared")); err != nil || n < 100 {
 		t.Errorf("only %d counts were compared, %v", n, err)
+	}
+	if n, err := strconv.Atoi(p.text("marked")); err != nil || n < 16 {
+		t.Errorf("the turns of only %d wedges were marked, %v", n, err)
 	}
 	p.checked(false)
 }

@@ -251,7 +251,7 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 		}
 		for part, ends := range q.Counts {
 			for end, path := range ends {
-				if !lies(answers, path) || !slices.Contains([]string{"below", "above", "up"}, end) {
+				if !lies(answers, path) || !slices.Contains([]string{"below", "above", "up", "turns"}, end) {
 					t.Errorf("%s: no count %s of %q, %s", name, path, part, end)
 				}
 			}

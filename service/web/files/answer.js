@@ -123,8 +123,8 @@ function at(answer, path) {
 function countsOf(counts = {}, answer) {
   const word = (path) => {
     const n = at(answer, path);
-    const [, of] = /(?:^|_)(stitches|rows|rounds)$/.exec(path);
-    return n === undefined ? '' : `${n} ${{ stitches: 'sts', rows: 'rows', rounds: 'rnds' }[of]}`;
+    const of = { stitches: 'sts', rows: 'rows', rounds: 'rnds' }[path.split('_').at(-1)];
+    return n === undefined || !of ? n ?? '' : `${n} ${of}`;
   };
   return Object.fromEntries(Object.entries(counts).map(([part, ends]) =>
     [part, Object.fromEntries(Object.entries(ends).map(([end, path]) => [end, word(path)]))]));

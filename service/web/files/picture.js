@@ -41,6 +41,8 @@ function wording({ x, y }, unit, counts) {
     across: (v, name, end) => [words.x(v), counted(over, name, end)].filter(Boolean).join(', '),
     up: (v, name) => [words.y(v), counted(along, name, 'up')].filter(Boolean),
     wide: (v, name, end) => words.across(v, name, end).replace(/, (.*)$/, ' ($1)'),
+    turns: counts['']?.turns,
+    fine: (v) => sized(v * 10, 'mm', unit), // what is smaller than a tenth of a centimetre
     high: (v, name) => words.up(v, name).join(', ').replace(/, (.*)$/, ' ($1)'),
   };
   return words;
@@ -63,12 +65,20 @@ function shown(lines, outline, say, manner) {
   if (manner === 'nested' && all.length) return [nested(all, outline), `${sizes(all)}. ${sizeIn(knit, say)}.`];
   if (all.length) return [side(all, wishes, outline, say), `${capital(all.map((piece) => inPieces(piece, say)).join('; '))}.${laid(x)}${dashed}`];
   const edge = lines.find((line) => line.name === 'top edge');
-  if (edge) return [wedge(lines, outline, say), `${marked(turns(edge), 'turning points', x.measure)}. ${sizeIn([edge], say)}.${dashed}`];
+  if (edge) return short(edge, lines, outline, say, dashed);
   if (manner === 'left') return [left(lines, outline, say), leftInWords(lines, outline, say)];
   const parts = partsOf(lines).map(({ name, left: from, right: to, foot, top: head }) =>
     `${name}, ${say.wide(to - from, name, 'below')} across and ${say.high(head - foot, name)} high`);
   const whole = parts.length ? `${capital(parts.join('; '))}.` : `${sizeIn(knit.filter((line) => !isMarks(line)), say)}.`;
   return [plan(lines, outline, say), `${counted(lines)}${whole}${dashed}${limbs(lines)}`];
+}
+
+// short is a wedge of short rows.
+function short(edge, lines, outline, say, dashed) {
+  const count = say.turns;
+  const points = turns(edge, count);
+  const where = points.length ? marked(points, 'turning points', outline.x.measure) : several(count, 'turning points');
+  return [wedge(lines, outline, say, points), `${where}. ${sizeIn([edge], say)}.${dashed}`];
 }
 
 const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -110,13 +120,13 @@ function yoke(rounds, say) {
 
 function necks(lines, say) {
   const [front, ...behind] = lines;
-  const depth = (line) => `${line.name}, ${say.high(depthOf(line), line.name)} deep`;
+  const depth = (line) => `${line.name}, ${depthOf(line) ? `${say.high(depthOf(line), line.name)} deep` : 'straight'}`;
   return `The neck, ${say.wide(openingOf(front), 'neck', 'below')} wide between the shoulders: ${depth(front)}; dashed, ${behind.map(depth).join('; ')}.`;
 }
 
 function yarn(lines, outline, say) {
   const { length, letter } = turnOf(lines);
-  return `A piece of the yarn, ${say.x(outline.x.greatest)} thick, with one turn in ${say.y(length)}; it slopes as the middle of ${letter === 'S' ? 'an S' : 'a Z'} does.`;
+  return `A piece of the yarn, ${say.fine(outline.x.greatest)} thick, with one turn in ${say.fine(length)}; it slopes as the middle of ${letter === 'S' ? 'an S' : 'a Z'} does.`;
 }
 
 // marked says how many marks there are, and where the few are.

@@ -19,9 +19,14 @@ function closed({ points }) {
   return points.length > 3 && (Math.hypot(first.x - last.x, first.y - last.y) < 1e-6 || first.y === least && last.y === least);
 }
 
-// turns are the points of a wedge's edge where it climbs.
-export function turns(line) {
-  return line.points.filter((point, i) => i > 0 && point.x === line.points[i - 1].x);
+// turns are the points of a wedge's edge where rows turn: where it climbs, or, where each turn
+// makes a stitch double, which is a row higher, in the middle of that stitch. Where turns lie
+// too near to be told apart there are none.
+export function turns(line, count) {
+  const climbs = line.points.filter((point, i) => i > 0 && point.x === line.points[i - 1].x);
+  if (climbs.length === count) return climbs;
+  if (climbs.length !== 2 * count) return [];
+  return climbs.filter((_, i) => i % 2).map((p, i) => ({ x: (p.x + climbs[2 * i].x) / 2, y: Math.min(p.y, climbs[2 * i].y) }));
 }
 
 // sizeOf is how far lines reach across and up.
@@ -46,7 +51,7 @@ const isAlike = ({ left, right, foot, top }) => Math.abs(right - left - (top - f
 const beyond = { below: room.line, width: wide - margin.left - margin.right - room.side };
 
 // wedge draws the upper edge of fabric, and marks where its rows turn.
-export function wedge(lines, outline, say) {
+export function wedge(lines, outline, say, marks) {
   const edge = lines.find((line) => line.name === 'top edge');
   const { height, at } = scale({ x: outline.x, y: { ...outline.y, least: outline.y.least - below } }, beyond);
   const base = { y: outline.y.least - below };
@@ -54,7 +59,7 @@ export function wedge(lines, outline, say) {
   const { left, right, foot, top } = sizeOf([edge]);
   return canvas(height, fabric(pathOf(edge.points.map(at).concat(ground))),
     ...lines.map((line) => stroke(line, at, line === edge ? 'line' : 'ring')),
-    ...dots(turns(edge).length <= mostTurns ? turns(edge).map(at) : [], 'mark', 5),
+    ...dots(marks.length <= mostTurns ? marks.map(at) : [], 'mark', 5),
     ...across(at({ x: left, y: 0 })[0], at({ x: right, y: 0 })[0], at({ x: 0, ...base })[1] + 12, say.across(right - left, '', 'below')),
     ...beside(at({ x: right, y: 0 })[0] + 14, at({ x: 0, y: foot })[1], at({ x: 0, y: top })[1], say.up(top - foot, '')));
 }
@@ -119,7 +124,7 @@ export function top(lines, outline, say) {
   const [front, ...behind] = lines;
   const ground = [front.points.at(-1), front.points[0]].map((p) => at({ x: p.x, y: outline.y.least - drop }));
   const heights = lines.map((line) => at(line.points[Math.floor(line.points.length / 2)])[1]);
-  const words = (line) => [line.name, say.up(depthOf(line), line.name).join(', ')];
+  const words = (line) => (depthOf(line) ? [line.name, say.up(depthOf(line), line.name).join(', ')] : [line.name]);
   const half = openingOf(front) / 2;
   const level = at({ x: 0, y: outline.y.greatest })[1] - 10;
   return canvas(height, fabric(pathOf(front.points.map(at).concat(ground))), ...behind.map((line) => stroke(line, at, 'ring')),

@@ -22,6 +22,6 @@ export function twist(lines, outline, say) {
   const [edge, foot] = corner(x.greatest, y.least);
   return canvas(height, fabric(pathOf([corner(x.least, y.least), corner(x.greatest, y.least), corner(x.greatest, y.greatest), corner(x.least, y.greatest)])),
     ...lines.map((line) => stroke(line, at)),
-    ...beside(edge + 14, foot, corner(0, y.least + length)[1], ['one turn', ...say.up(length, '')]),
-    ...across(corner(x.least, 0)[0], edge, foot + 12, say.across(x.greatest - x.least, '', 'below')));
+    ...beside(edge + 14, foot, corner(0, y.least + length)[1], ['one turn', say.fine(length)]),
+    ...across(corner(x.least, 0)[0], edge, foot + 12, say.fine(x.greatest - x.least)));
 }
