@@ -9,8 +9,8 @@ func (p *parser) misnumbered() {
 	lines := p.piece.Lines
 	for from := 0; from < len(lines); {
 		to, plain := p.numberedRun(from)
-		if plain && to-from > 1 {
-			p.numbersOfRun(lines[from:to])
+		if to-from > 1 {
+			p.numbersOfRun(from, to, plain)
 		}
 		from = max(to, from+1)
 	}
@@ -23,30 +23,66 @@ func (p *parser) numberedRun(from int) (to int, plain bool) {
 	plain = true
 	for to = from; to < len(lines) && (lines[to].numbered() || lines[to].rules()); to++ {
 		info := &lines[to].info
-		plain = plain && len(info.ranges) == 1 && info.firsts == nil && info.lasts == nil && info.every == everyNone &&
-			info.forSizes == 0 && !info.defined && info.inRounds == lines[from].info.inRounds
+		plain = plain && lines[to].oneRange() && info.every == everyNone && info.inRounds == lines[from].info.inRounds
 	}
 	return to, plain
 }
 
-func (p *parser) numbersOfRun(lines []Line) {
-	mended := false
+// numbersOfRun looks through the lines from one to before another. Lists, and rules for other rows,
+// have no order of their own.
+func (p *parser) numbersOfRun(from, to int, plain bool) {
+	lines, mended := p.piece.Lines[from:to], false
 	for i := range lines {
 		info := &lines[i].info
-		if want, ok := roomFor(lines, i); ok {
+		want, ok := roomFor(lines, i)
+		if !ok && i == len(lines)-1 {
+			want, ok = p.calledLater(lines, to)
+		}
+		if ok {
 			p.expectedRows(info, want)
 			info.ranges, mended = []rowRange{want}, true
 		}
 	}
-	if !mended {
+	if !mended && plain {
 		p.outOfOrder(lines)
 	}
+}
+
+// oneRange reports whether a label has one number, or one span of numbers, in all sizes.
+func (l *Line) oneRange() bool {
+	info := &l.info
+	return len(info.ranges) == 1 && info.firsts == nil && info.lasts == nil && info.forSizes == 0 && !info.defined
+}
+
+// calledLater is the number after the one before the last row, where a repeat at once below names it
+// and not the one that the last row has: "Row 1, Row 3; rep Rows 1 and 2".
+func (p *parser) calledLater(lines []Line, next int) (rowRange, bool) {
+	last := len(lines) - 1
+	if last < 1 || next >= len(p.piece.Lines) || !lines[last].oneRange() || !lines[last-1].oneRange() {
+		return rowRange{}, false
+	}
+	info, have := &p.piece.Lines[next].info, lines[last].info.ranges[0]
+	want := lines[last-1].info.ranges[0].last + 1
+	named := func(n int32) bool {
+		for _, q := range info.ranges {
+			if q.first <= n && n <= q.last {
+				return true
+			}
+		}
+		return false
+	}
+	return rowRange{want, want}, info.kind == lineRepeat && have.first == have.last && named(want) && !named(have.first)
 }
 
 // roomFor is the numbers that a row must have between its neighbours, where it has others. The last
 // row of all may leave numbers out, or be the first of another set, but not have one that was
 // written just before.
 func roomFor(lines []Line, i int) (rowRange, bool) {
+	for k := max(i-1, 0); k < min(i+2, len(lines)); k++ {
+		if !lines[k].oneRange() || lines[k].info.inRounds != lines[i].info.inRounds {
+			return rowRange{}, false
+		}
+	}
 	have, want := lines[i].info.ranges[0], rowRange{1, 0}
 	if i > 0 {
 		want.first = lines[i-1].info.ranges[0].last + 1
