@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -38,6 +39,7 @@ func (r *runner) block(i int) int {
 			continue
 		}
 		r.work(line, n == r.lastNumber(line))
+		r.noteLast(line)
 	}
 	// The row that goes with the last one, where a rule says so.
 	if line := r.ruled(high+1, from); line >= 0 && !r.stopped && r.wantsOneMore(next, high+1) {
@@ -47,6 +49,24 @@ func (r *runner) block(i int) int {
 	r.lastRow = int(high)
 	r.told.numbered, r.told.numberedAt = int(high), r.rows
 	return next
+}
+
+// noteLast notes where the last of several rows comes to for which a label stands: it is that one
+// whose count the text claims.
+func (r *runner) noteLast(line int) {
+	c := &r.out.Lines[line]
+	if r.quiet || c.StartStitches[r.size] < 0 || labelRows(&r.piece.Lines[line].info, r.size) < 2 && r.piece.Lines[line].info.forRows == nil {
+		return
+	}
+	if c.lastEnd == nil {
+		c.lastEnd = slices.Repeat([]int{-1}, r.piece.SizeCount)
+	}
+	if r.size == 0 {
+		c.lastRow = r.rows
+	}
+	if c.lastEnd[r.size] = -1; r.known {
+		c.lastEnd[r.size] = int(r.now.total())
+	}
 }
 
 // wantsOneMore reports whether what follows shows that a row of a rule was worked after

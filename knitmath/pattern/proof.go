@@ -155,34 +155,49 @@ func (b *proofWriter) mark(text string, lines []int, found []Finding) string {
 // proofRow is what stands beside one line of print.
 type proofRow struct{ rows, side, before, after string }
 
-// rows are what stands beside a line of the draft, for each row that begins on it.
+// rows are what stands beside a line of the draft, for each row that begins on it. Several that are
+// written as others, "Rows 3-28: Rep Rows 1 and 2", are one.
 func (b *proofWriter) rows(lines []int) []proofRow {
 	var out []proofRow
-	for _, i := range lines {
-		w := &b.worked.Lines[i]
-		before, after := wrapped(sized(w.StartStitches), proofCounts-2), wrapped(sized(w.EndStitches), proofCounts-2)
-		if w.firstRow > 0 {
-			before, after = orAsked(before), orAsked(after)
+	for k := 0; k < len(lines); {
+		n := 1
+		for k+n < len(lines) && b.piece.Lines[lines[k+n]].info.at.start == b.piece.Lines[lines[k]].info.at.start {
+			n++
 		}
-		if b.piece.Lines[i].info.kind == linePassed {
-			continue
+		if b.piece.Lines[lines[k]].info.kind != linePassed {
+			out = append(out, b.rowsOf(lines[k:k+n])...)
 		}
-		for k := range max(len(before), len(after), 1) {
-			var r proofRow
-			if k == 0 {
-				r.rows = rowsNamed(w.firstRow, w.lastRow)
-				if w.firstRow > 0 {
-					r.side = sideMark[w.Side]
-				}
-			}
-			if k < len(before) {
-				r.before = before[k]
-			}
-			if k < len(after) {
-				r.after = after[k]
-			}
-			out = append(out, r)
+		k += n
+	}
+	return out
+}
+
+// rowsOf is what stands beside lines that are one in the text.
+func (b *proofWriter) rowsOf(lines []int) []proofRow {
+	w, last := &b.worked.Lines[lines[0]], &b.worked.Lines[lines[0]]
+	for _, i := range lines[1:] {
+		if c := &b.worked.Lines[i]; c.lastRow > last.lastRow {
+			last = c
 		}
+	}
+	end := last.EndStitches
+	if last.lastEnd != nil {
+		end = last.lastEnd
+	}
+	before, after := wrapped(sized(w.StartStitches), proofCounts-2), wrapped(sized(end), proofCounts-2)
+	if w.firstRow > 0 {
+		before, after = orAsked(before), orAsked(after)
+	}
+	out := make([]proofRow, max(len(before), len(after), 1))
+	out[0].rows = rowsNamed(w.firstRow, last.lastRow)
+	if w.firstRow > 0 {
+		out[0].side = sideMark[w.Side]
+	}
+	for k := range before {
+		out[k].before = before[k]
+	}
+	for k := range after {
+		out[k].after = after[k]
 	}
 	return out
 }

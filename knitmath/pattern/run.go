@@ -192,6 +192,7 @@ func (r *runner) unnumbered(i int) {
 	}
 	if n > 0 {
 		r.work(i, true)
+		r.noteLast(i)
 	}
 }
 

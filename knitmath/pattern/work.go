@@ -46,7 +46,8 @@ type LineCounts struct {
 	// turned short, MissingStitches those that it needs and does not find.
 	UnworkedStitches, MissingStitches []int
 
-	firstRow, lastRow int // of the piece, in the first size; 0 for none
+	firstRow, lastRow int   // of the piece, in the first size; 0 for none
+	lastEnd           []int // after the last row of several that its label stands for; nil for one
 }
 
 // Worked is a text that has been worked in every size.
