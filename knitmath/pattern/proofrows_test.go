@@ -27,7 +27,8 @@ func TestProofShowsWhatIsClaimed(t *testing.T) {
 		if err != nil || !out.Agrees {
 			t.Fatalf("%q: %v, %s", c.text, err, said(&out))
 		}
-		want := regexp.MustCompile(`(?m)^ +` + strconv.Itoa(c.line) + ` +` + c.rows + ` .* ` + strconv.Itoa(c.start) + ` +` + strconv.Itoa(c.last) + `$`)
+		want := regexp.MustCompile(`(?m)^ +` + strconv.Itoa(c.line) + ` +` + c.rows + ` .* ` + strconv.Itoa(c.start) + ` +` +
+			strconv.Itoa(c.last) + `$`)
 		if !want.MatchString(out.Proof) || strings.Count(out.Proof, "  RS  ")+strings.Count(out.Proof, "  WS  ") > 4 {
 			t.Errorf("%q:\n%s", c.text, out.Proof)
 		}
