@@ -88,8 +88,8 @@ func (in Input) usualTop() string {
 // settleUnderarm settles the first bind-off, which every edge must have room for.
 func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 	if (s.sleeve-s.top)%2 != 0 {
-		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike; %d or %d would do",
-			s.top, s.sleeve, s.top-1, s.top+1), "cap_top_stitches")
+		c.Infeasible(fmt.Sprintf("%d less than the %d stitches of the sleeve are no even number, and both edges lose alike; "+
+			"%d and %d are the next", s.top, s.sleeve, s.top-1, s.top+1), "cap_top_stitches")
 		return
 	}
 	most := min(s.backLost, s.frontLost, s.capLost()-1)
@@ -117,7 +117,7 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 	}
 	if s.underarm > most {
 		c.Infeasible(fmt.Sprintf("the edges lose %d at the back, %d at the front and %d at the cap, which is shaped above the underarm; "+
-			"at most %d would do", s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
+			"at most %d can be bound off", s.backLost, s.frontLost, s.capLost(), most), "underarm_stitches")
 	}
 }
 

@@ -13,6 +13,9 @@ const (
 	// UnderarmNarrow: the first bind-off is narrower than an inch to the nearest stitch. Field is
 	// "underarm_stitches" or, where that is not given, empty.
 	UnderarmNarrow report.Reason = "UNDERARM_NARROW"
+	// UnderarmWide: a modified drop binds off more than the 3 inches at an edge that are published
+	// at the most. Field is what the bind-off comes from.
+	UnderarmWide report.Reason = "UNDERARM_WIDE"
 	// CapUnlikeRule: the cap is higher or lower than two thirds of the armhole by over 3/16 of
 	// its depth. Field is "cap_height_rule" or what the height was given by.
 	CapUnlikeRule report.Reason = "CAP_UNLIKE_RULE"
@@ -74,13 +77,31 @@ func (s settled) notices(out Armhole) []report.Notice {
 // straightNotices are those of a sleeve without a cap: it is as wide as the armhole is deep,
 // whatever the arm is.
 func (s settled) straightNotices() []report.Notice {
+	var list []report.Notice
+	if s.underarm > s.mostDropped() {
+		list = append(list, report.Notice{Reason: UnderarmWide, Field: s.underarmField(),
+			Description: report.CountOf(s.underarm, "stitches") + " (" + s.unit.Size(s.st.SizeCm(s.underarm)) +
+				") are bound off at each edge, and " + report.CountOf(s.back-2*s.underarm, "stitches") +
+				" are left of the back; published modified drops bind off " + s.unit.Size(dropMostInches*measure.CmPerInch) + " at the most"})
+	}
 	if s.in.UpperArmCm == nil {
-		return nil
+		return list
 	}
 	arm, wide := measure.Centimetres(s.in.armUm()), s.st.SizeCm(s.sleeve)
 	if wide >= arm {
-		return nil
+		return list
 	}
-	return []report.Notice{{Reason: SleeveNarrow, Field: "upper_arm_cm", Description: "the sleeve is " + s.unit.Size(wide) +
-		" around at its top, and the arm with its ease " + s.unit.Size(arm) + "; a deeper armhole makes it wider"}}
+	return append(list, report.Notice{Reason: SleeveNarrow, Field: "upper_arm_cm", Description: "the sleeve is " + s.unit.Size(wide) +
+		" around at its top, and the arm with its ease " + s.unit.Size(arm) + "; a deeper armhole makes it wider"})
+}
+
+// underarmField is the field that the bind-off of a modified drop comes from.
+func (s settled) underarmField() string {
+	switch {
+	case s.in.UnderarmStitches != nil:
+		return "underarm_stitches"
+	case s.in.UnderarmRule != nil:
+		return "underarm_rule"
+	}
+	return s.acrossField
 }

@@ -124,7 +124,12 @@ func (s settled) refuseRule(c *fault.Checks) {
 func (s settled) unruled() []string {
 	s.in.CapHeightRule, s.rule, s.capRows = 0, CapHeightRuleFree, 0
 	if found, ok := s.solve(); ok {
-		return []string{"a cap of " + report.CountOf(found.top.rows, "rows") + ", not by the rule,"}
+		given := s // as somebody asks it who reads the rows
+		given.capRows = found.top.rows
+		if _, ok := given.solve(); ok {
+			return []string{"a cap of " + report.CountOf(found.top.rows, "rows") + ", not by the rule,"}
+		}
+		return []string{"a cap not by the rule"}
 	}
 	if moved, ok := s.moved(move{s.depthField, rowStep, askDepth, settled.depthMoved}); ok {
 		return []string{moved.depthMoved(s) + " and a cap not by the rule"}

@@ -57,7 +57,7 @@ func (s *settled) settleDropped(c *fault.Checks, in Input) {
 	case s.backLost > 0:
 		s.underarm = s.backLost
 		if s.frontLost = s.backLost; s.underarm > most {
-			c.Infeasible(fmt.Sprintf("%d at each edge leave nothing of the front; at most %d would do", s.underarm, most), s.acrossField)
+			c.Infeasible(fmt.Sprintf("%d at each edge leave nothing of the front; at most %d can be bound off", s.underarm, most), s.acrossField)
 		}
 		return
 	case in.UnderarmStitches != nil:
@@ -68,15 +68,19 @@ func (s *settled) settleDropped(c *fault.Checks, in Input) {
 		s.underarm = min(s.usualDrop(), most)
 	}
 	if s.underarm > most {
-		c.Infeasible(fmt.Sprintf("leaves nothing of the piece; at most %d would do", most), "underarm_stitches")
+		c.Infeasible(fmt.Sprintf("leaves nothing of the piece; at most %d can be bound off", most), "underarm_stitches")
 	}
 	s.backLost, s.frontLost = s.underarm, s.underarm
 }
 
+// mostDropped is the widest bind-off of a modified drop that is published, to the nearest stitch.
+func (s settled) mostDropped() int {
+	return max(1, s.st.Nearest(measure.Micrometres(dropMostInches*measure.CmPerInch)))
+}
+
 // usualDrop is what a modified drop binds off where nobody says.
 func (s settled) usualDrop() int {
-	most := s.st.Nearest(measure.Micrometres(dropMostInches * measure.CmPerInch))
-	return min(max(1, int(measure.HalfUpDiv(int64(s.back), dropShare))), max(1, most))
+	return min(max(1, int(measure.HalfUpDiv(int64(s.back), dropShare))), s.mostDropped())
 }
 
 // bodice is a back or a front that goes straight up above its underarm.

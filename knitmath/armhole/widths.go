@@ -102,7 +102,7 @@ func (s *settled) lost(c *fault.Checks, wide, across int, exact bool, field, wid
 		c.Infeasible(fmt.Sprintf("an armhole loses at least 1 stitch at each edge: of %d stitches at the chest at most %d are left across",
 			wide, wide-2), field, wideField)
 	case exact && (wide-across)%2 != 0:
-		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both edges lose alike; %d or %d would do", across, wide, across-1,
+		c.Infeasible(fmt.Sprintf("%d less than %d are no even number, and both edges lose alike; %d and %d are the next", across, wide, across-1,
 			across+1), field)
 	}
 	return n

@@ -140,6 +140,14 @@ func either(low, high int) string {
 	return fmt.Sprintf("%d and %d are the next", low, high)
 }
 
+// necksBeside are the necks next to one that leaves an odd number for the shoulders.
+func necksBeside(n int) string {
+	if n == 1 {
+		return "a neck of 2 does"
+	}
+	return fmt.Sprintf("a neck of %d does, or one of %d", n-1, n+1)
+}
+
 func parityWord(parity int) string {
 	if parity == 0 {
 		return "even"
@@ -166,7 +174,8 @@ func (s *settler) settle() counts {
 			neck, n.neckField = amount{int64(n.width), 3}, widthField
 		}
 		if s.c.Err() == nil && 2*neck.num < neck.den {
-			s.c.Infeasible("the shoulders leave no neck", widthField, shoulderField)
+			s.c.Infeasible(fmt.Sprintf("the shoulders leave no neck; of a width of %s each may have at most %d",
+				report.CountOf(n.width, "stitches"), (n.width-1)/2), widthField, shoulderField)
 			return n
 		}
 		n.neck = s.fit(neck, isCount, s.in.NeckRule, n.width%2, n.neckField, "neck_rule")
@@ -192,7 +201,7 @@ func (s *settler) frontOf(p setting) setting {
 	}
 	neck := wide.less(1, whole(2*p.shoulder))
 	if neck.num < neck.den {
-		s.c.Infeasible(fmt.Sprintf("its shoulders are those of the back, and two of %s leave no neck; %d would do",
+		s.c.Infeasible(fmt.Sprintf("its shoulders are those of the back, and two of %s leave no neck; at least %d do",
 			report.CountOf(p.shoulder, "stitches"), 2*p.shoulder+1), field)
 		return p
 	}
@@ -221,10 +230,14 @@ func (s *settler) vetDivided(n *counts) {
 	case n.neck > MaxNeckStitches:
 		s.c.Infeasible(fmt.Sprintf("the neck is %d stitches; at most %d are planned", n.neck, MaxNeckStitches), n.neckField)
 	case both < 2*leastStep(s.in):
-		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, and each shoulder takes %d at least",
-			report.CountOf(n.neck, "stitches"), max(both, 0), n.width, leastStep(s.in)), fields...)
+		detail := fmt.Sprintf("a neck of %s leaves %d of a width of %d, and each shoulder takes %d at least",
+			report.CountOf(n.neck, "stitches"), max(both, 0), n.width, leastStep(s.in))
+		if most := n.width - 2*leastStep(s.in); most > 0 {
+			detail += fmt.Sprintf("; a neck of at most %d does", most)
+		}
+		s.c.Infeasible(detail, fields...)
 	case both%2 != 0:
 		s.c.Infeasible(fmt.Sprintf("a neck of %s leaves %d of a width of %d, which make no two equal shoulders; %s",
-			report.CountOf(n.neck, "stitches"), both, n.width, either(n.neck-1, n.neck+1)), fields...)
+			report.CountOf(n.neck, "stitches"), both, n.width, necksBeside(n.neck)), fields...)
 	}
 }

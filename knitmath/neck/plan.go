@@ -156,7 +156,8 @@ func (p setting) centreOf(c *fault.Checks, asked *int, field string) (centre int
 	}
 	switch n := *asked; {
 	case n > p.neck:
-		c.Infeasible(fmt.Sprintf("the middle of %s is more than the neck of %d", report.CountOf(n, "stitches"), p.neck), field)
+		c.Infeasible(fmt.Sprintf("the middle of %s is more than the neck of %d; at most %d can be",
+			report.CountOf(n, "stitches"), p.neck, p.neck), field)
 	case (p.neck-n)%2 != 0:
 		c.Infeasible(fmt.Sprintf("a middle of %s leaves an odd number of the neck's %d for two equal edges; %s",
 			report.CountOf(n, "stitches"), p.neck, either(max(n-1, 0), n+1)), field)

@@ -885,6 +885,8 @@ type PlanArmholeResponse struct {
 	//     nearest stitch, for a chest of over 30 inches.
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
+	//   - UNDERARM_WIDE, at underarm_stitches, underarm_rule, across_back_stitches or across_back_cm: a
+	//     modified drop binds off more than 3 inches at an edge, the most that is published.
 	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is higher
 	//     or lower than two thirds of the armhole by over 3/16 of its depth, which is 1.5 inches of a
 	//     common woman's 8; not of a saddle.
