@@ -118,13 +118,16 @@ func (l *layout) armholeWords() string {
 	if l.in.ArmholeRows == nil {
 		return ""
 	}
-	on := ", on " + report.CountOf(l.width+2*l.beside, "stitches")
+	on, along := ", on "+report.CountOf(l.width+2*l.beside, "stitches"), ""
+	if l.beside > 0 {
+		along = ", which are shaped along with it"
+	}
 	switch n := l.armholeRow(l.firstRow); {
 	case n > *l.in.ArmholeRows:
 		return on
 	case n > 0:
-		return on + ": row " + strconv.Itoa(n) + " of the armholes, which are shaped along with it"
+		return on + ": row " + strconv.Itoa(n) + " of the armholes" + along
 	default:
-		return on + ", " + report.CountOf(1-n, "rows") + " below the first of the armholes, which are shaped along with it"
+		return on + ", " + report.CountOf(1-n, "rows") + " below the first of the armholes" + along
 	}
 }

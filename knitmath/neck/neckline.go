@@ -27,7 +27,7 @@ type Centre int32
 
 // The ways.
 const (
-	CentreUnspecified Centre = iota // bound off
+	CentreUnspecified Centre = iota // bound off, but of a V's point and between straps
 	CentreBoundOff
 	CentreHeld
 )

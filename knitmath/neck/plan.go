@@ -113,7 +113,7 @@ func (p setting) back(c *fault.Checks) *layout {
 
 // round plans a round edge, or one that goes at once.
 func (l *layout) round(c *fault.Checks, centre int, given bool, depthField, centreField string) *layout {
-	l.held = l.in.Centre == CentreHeld
+	l.held = l.in.Centre == CentreHeld || l.in.Centre == CentreUnspecified && l.in.strap() > 0 // as the straps are
 	switch {
 	case l.in.Shape == ShapeSquare || l.in.Shape == ShapeBoat:
 		centre = l.neck

@@ -1,6 +1,7 @@
 package neck
 
 import (
+	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
@@ -84,4 +85,21 @@ func TestArmholesOfTheFront(t *testing.T) {
 	same("back", both.Back, backs.Back)
 	_, err := PlanNeckline(Input{Gauge: ordinary(), WidthStitches: new(78), FrontArmholeSteps: front})
 	knittest.WantViolations(t, err, "front_armhole_steps CONTRADICTORY")
+}
+
+// Between straps the middle is held, as package armhole has it, unless somebody says; and
+// only where an armhole is shaped beside the neck do the directions say so.
+func TestMiddleBetweenStrapsIsHeld(t *testing.T) {
+	in := Input{Gauge: ordinary(), WidthStitches: new(80), NeckStitches: new(30), StrapStitches: new(17), ArmholeRows: new(56)}
+	for centre, want := range map[Centre]int{CentreUnspecified: 30, CentreHeld: 30, CentreBoundOff: 0} {
+		in.Centre = centre
+		out, err := PlanNeckline(in)
+		if err != nil || out.Sections[0].LiveStitches != want {
+			t.Errorf("centre %d: %+v, %v", centre, out.Sections, err)
+		}
+		text := strings.Join(out.Directions(), " ")
+		if strings.Contains(text, "shaped along with it") || !strings.Contains(text, "of the armholes;") {
+			t.Error(text)
+		}
+	}
 }

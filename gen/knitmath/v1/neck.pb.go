@@ -82,7 +82,7 @@ func (x NecklineShape) Number() protoreflect.EnumNumber {
 type NeckCentre int32
 
 const (
-	// Bound off; one or two at the point of a V are held.
+	// Bound off; one or two at the point of a V are held, and those between straps.
 	NeckCentre_NECK_CENTRE_UNSPECIFIED NeckCentre = 0
 	// Bound off.
 	NeckCentre_NECK_CENTRE_BOUND_OFF NeckCentre = 1
@@ -344,8 +344,8 @@ type PlanNecklineRequest struct {
 	FrontCentreStitches *int32 `protobuf:"varint,15,opt,name=front_centre_stitches,json=frontCentreStitches,proto3,oneof" json:"front_centre_stitches,omitempty"`
 	// The same of the back.
 	BackCentreStitches *int32 `protobuf:"varint,16,opt,name=back_centre_stitches,json=backCentreStitches,proto3,oneof" json:"back_centre_stitches,omitempty"`
-	// What becomes of the middle. Default bound off; of a V of which it is one or two stitches,
-	// held.
+	// What becomes of the middle. Default bound off; held between the straps of saddles, whose
+	// stitches are, and of a V of which it is one or two stitches.
 	Centre NeckCentre `protobuf:"varint,17,opt,name=centre,proto3,enum=knitmath.v1.NeckCentre" json:"centre,omitempty"`
 	// How many rows the shoulder rises from the armhole to the neck, 0 to 200: one step every 2
 	// rows, an odd number up. 0 is no slope. Default 2.5 cm, and no steeper than 20 degrees; 0 along
