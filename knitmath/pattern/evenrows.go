@@ -74,7 +74,12 @@ func (r *runner) openEven(l *Line, lines []int16) {
 func (r *runner) setUp(l *Line) {
 	info := &l.info
 	r.roundAgain(info)
-	if info.side != stitch.SideUnspecified && !r.round && (!r.sideSaid || r.side == stitch.SideUnspecified) {
+	switch {
+	case info.side == stitch.SideUnspecified || r.round:
+	case info.kind == lineEven && info.turns == turningSame && info.only == nil && !r.fresh:
+		other := sideText(info.side.Other())
+		r.saidSide(info.at, info.side, "its first row is worked on the "+other, "by the rows after it its first row is worked on the "+other)
+	case !r.sideSaid || r.side == stitch.SideUnspecified:
 		r.side, r.sideSaid = info.side, true
 	}
 	switch info.turns {

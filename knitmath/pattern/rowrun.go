@@ -133,6 +133,7 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 func (r *runner) unfollowed(i int, claimed bool) {
 	l := &r.piece.Lines[i]
 	if !r.workedUnread(i, claimed) {
+		r.marks.lost = r.marks.lost || r.facts[i].marks // it places them where that is not known
 		r.unknown(l, claimed)
 	}
 	turn := stitch.Op(0)
