@@ -27,7 +27,8 @@ func TestStockingRowsHaveASide(t *testing.T) {
 func TestMarkersOfARowThatIsNotCounted(t *testing.T) {
 	for more := 1; more < 6; more++ {
 		text := fmt.Sprintf("CO 20 sts.\nWork as for Square.\nBORDER\nWith RS facing, pick up and knit 80 sts along the lower edge, "+
-			"pm, 1 st in the corner, pm, 100 sts along the side, pm, 1 st in the corner, pm, 80 sts along the upper edge, pm, 1 st in the corner, pm, 100 sts along the "+
+			"pm, 1 st in the corner, pm, 100 sts along the side, pm, 1 st in the corner, "+
+			"pm, 80 sts along the upper edge, pm, 1 st in the corner, pm, 100 sts along the "+
 			"other side, pm, 1 st in the corner, pm. 364 sts. Join.\nRnd 1: Purl.\n"+
 			"Rnd 2: *K to m, M1R, sm, k1, sm, M1L; rep from * %d times more. 372 sts.", more)
 		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
