@@ -8,6 +8,7 @@ func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
 	if !p.wholePiece(parts) || len(line.ClaimedStitches) == 0 {
 		return
 	}
+	line.info.partsTold, line.info.partsAt = parts, where
 	for size := range p.sizes {
 		total := 0
 		if total = at(line.ClaimedStitches, size); total < 0 {
@@ -25,6 +26,7 @@ func (p *parser) partsAddUp(line *Line, parts []partOf, where span) {
 		if p.sizes > 1 {
 			text = "size " + strconv.Itoa(size+1) + ": " + text
 		}
+		line.info.partsTold = nil
 		p.mistake(ReasonClaim, where, text)
 		if n := len(p.found.list); p.sizes > 1 && n > 0 && p.found.list[n-1].at == where {
 			p.found.list[n-1].SizeNumbers = []int{size + 1}

@@ -119,6 +119,9 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 	if claimed && r.known && l.info.perNeedle != nil && l.info.beside {
 		r.compareParts(l, before)
 	}
+	if claimed {
+		r.partsBetweenMarks(l)
+	}
 	if !claimed || l.info.partial == nil || !r.known {
 		return
 	}

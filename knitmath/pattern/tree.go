@@ -153,23 +153,25 @@ type lineInfo struct {
 	turns         turning    // "back and forth", "in the round"
 	multiple      int        // "multiple of 6 sts plus 2", which a number of stitches should be
 	plus          int
-	adds          bool        // it is cast on beside what is there
-	all           bool        // all stitches
-	row           bool        // it is worked as a row
-	either        []Step      // another way to read a row
-	whole         wholeOf     // the number of stitches put aside is said to be of all of some
-	worked        bool        // stitches put aside are of those that were worked
-	partial       []int       // "38 sts rem for back": a count of a part of the stitches
-	inWork        bool        // which is what is worked from here on
-	between       bool        // and that between two markers
-	beside        bool        // it stands beside a count of all of them
-	labelClaim    int         // the token at which the label says a count, 0 for none
-	places        bool        // it places markers, and does not say where
-	inRounds      bool        // its label calls it a round
-	fastens       bool        // it ends with "fasten off": the last stitch goes
-	tidies        bool        // wraps and double stitches are worked with their stitches
-	brings        bool        // the other way brings stitches of other pieces to the needle
-	chartStitches int         // that a repeat of a chart takes, 0 for none
+	adds          bool     // it is cast on beside what is there
+	all           bool     // all stitches
+	row           bool     // it is worked as a row
+	either        []Step   // another way to read a row
+	whole         wholeOf  // the number of stitches put aside is said to be of all of some
+	worked        bool     // stitches put aside are of those that were worked
+	partial       []int    // "38 sts rem for back": a count of a part of the stitches
+	inWork        bool     // which is what is worked from here on
+	between       bool     // and that between two markers
+	beside        bool     // it stands beside a count of all of them
+	labelClaim    int      // the token at which the label says a count, 0 for none
+	places        bool     // it places markers, and does not say where
+	inRounds      bool     // its label calls it a round
+	fastens       bool     // it ends with "fasten off": the last stitch goes
+	tidies        bool     // wraps and double stitches are worked with their stitches
+	brings        bool     // the other way brings stitches of other pieces to the needle
+	chartStitches int      // that a repeat of a chart takes, 0 for none
+	partsTold     []partOf // all that the count is made of, at partsAt
+	partsAt       span
 	rib           int         // stitches that a repeat of a rib takes which is worked on all, 0 for none
 	chartOver     []int       // stitches that it is worked on in all
 	chartTimes    []int       // how often it is worked in a row
