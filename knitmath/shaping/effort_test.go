@@ -175,6 +175,31 @@ func TestExcessOfASideIsEnough(t *testing.T) {
 	}
 }
 
+// The tolerance that is offered is hardly more than is needed: a tenth of a stitch, or a tenth
+// of it, less than the least that was found by trying does not do.
+func TestOfferedToleranceIsNearlyTheLeast(t *testing.T) {
+	for _, c := range []struct{ from, to, rows int }{{3, 109, 72}, {3, 161, 108}, {10, 110, 70}, {5, 99, 64}, {4, 90, 58}} {
+		in := TaperInput{StartStitches: c.from, EndStitches: c.to, HeightRows: &c.rows, RowChoice: RowChoiceAny}
+		out, err := PlanTaper(in)
+		if err != nil || !slices.ContainsFunc(out.Notices, isManyRuns) {
+			continue
+		}
+		offered := 0.0
+		for _, n := range out.Notices {
+			if m := excessAllowing.FindStringSubmatch(n.Description); m != nil {
+				offered, _ = strconv.ParseFloat(m[1], 64)
+			}
+		}
+		for tolerance := 1.0; tolerance < 0.85*offered; tolerance += 0.05 {
+			in.ToleranceStitches = &tolerance
+			if less, err := PlanTaper(in); err == nil && !slices.ContainsFunc(less.Notices, isManyRuns) {
+				t.Errorf("%+v: %v is offered, and %v does", c, offered, tolerance)
+				break
+			}
+		}
+	}
+}
+
 func isManyRuns(n report.Notice) bool { return n.Reason == ManyRuns }
 
 // Where any row may shape, a plan on right-side rows alone is taken if it is no

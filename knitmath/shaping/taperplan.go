@@ -158,14 +158,24 @@ func (t taper) easiestAtItsEnds() (first int, runs schedule.Schedule, ok bool) {
 
 // wanting is by how many stitches at each edge the easiest schedule there is departs
 // further than the nearest rows do, up to a hundredth; nil if there is none.
+//
+// The easiest of all may lie far off: nearer ones are looked for, which have more to them,
+// until there is none.
 func (t taper) wanting(w shapedRows) *float64 {
-	first, runs, ok := t.easiest(math.MaxInt)
-	if !ok {
-		return nil
+	var least *float64
+	for departure := math.MaxInt; ; departure = t.allowed() {
+		first, runs, ok := t.easiest(departure)
+		if !ok {
+			return least
+		}
+		w.rows = t.shape(following(first, runs.Intervals()), w.change)
+		stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, 1.0/100)) / 100
+		if least != nil && stitches >= *least {
+			return least
+		}
+		least = &stitches
+		t.excess = stitches - 1.0/100
 	}
-	w.rows = t.shape(following(first, runs.Intervals()), w.change)
-	stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, 1.0/100)) / 100
-	return &stitches
 }
 
 // following are the rows that so many intervals after the first lead to.
