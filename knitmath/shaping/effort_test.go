@@ -94,11 +94,11 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 			if again, err := PlanTaper(in); err != nil || slices.ContainsFunc(again.Notices, isManyRuns) {
 				t.Fatalf("%s: with %v as named: %v, %v", describeTaper(in), excess, again.Notices, err)
 			}
-			// What is named is how far the easiest of all departs, in hundredths, up.
+			// What is named is at most how far the easiest of all departs, in hundredths, up.
 			in.ToleranceStitches = knittest.Ptr(float64(MaxTolerance))
 			easiest, err := PlanTaper(in)
 			want := easiest.GreatestDepartureStitches - out.LeastDepartureStitches
-			if err != nil || excess < want-1e-9 || excess > want+0.01 {
+			if err != nil || excess > want+0.01 {
 				t.Fatalf("%s: %v named, the easiest takes %v; %v", describeTaper(in), excess, want, err)
 			}
 			named++
