@@ -25,7 +25,8 @@ var front = set(`materials material yarn yarns needle needles notions supplies e
 var parts = set(`body back front fronts sleeve sleeves cuff cuffs leg legs heel foot toe toes yoke hem brim crown ribbing rib neck neckband
 	collar hood pocket pockets border borders edging edge thumb hand palm fingers finger gusset armhole armholes shoulder shoulders
 	instructions directions pattern method finishing assembly making-up head ears ear arms arm tail wings wing ball base top bottom
-	waist hat mitten mittens sock socks scarf shawl blanket pullover cardigan raglan bands band button-band flap instep heel-flap
+	waist hat mitts mitt bootee bootees bootie booties bonnet mitten mittens sock socks scarf shawl blanket pullover
+	cardigan raglan bands band button-band flap instep heel-flap
 	heel-turn cap placket straps strap body-panel panel section lace beginning start main square squares strip strips wedge
 	ruffle muzzle snout paws paw feet belly center centre left right first second underarm turn shaping short-rows short-row
 	begin cast-on bind-off bottom-border top-border`)

@@ -92,6 +92,13 @@ var followed = []struct {
 	// Turns of stitches that are put aside.
 	{"CO 20 sts.\nRow 1 (RS): K18, turn.\nRow 2 (WS): Make DS, p15, turn.\nRow 3 (RS): Make DS, k3, place 14 sts on hold: 6 stitches.\n" +
 		"Row 4 (WS): P3, p DS, p2.\nRow 5 (RS): K6.", []int{6}, []int{5}, ""},
+	// A last working that ends otherwise, short rows that follow one another, both needles bound off, other spellings.
+	{"CO 25 sts.\nRow 1: [K1, P1] across, ending K1.", []int{25}, []int{1}, ""},
+	{"CO 26 sts.\nRow 1: [K1, P1] across, ending K1.", []int{26}, []int{1}, "2:8 DOES_NOT_COME_OUT"},
+	{"CO 100 sts. Join.\nShort rows: K25, w&t; p50, w&t; k to BOR. 100 sts.\nNext rnd: Knit.", []int{100}, []int{4}, ""},
+	{"CO 20 sts.\nSeam: with RS together, join 20 shoulder sts using 3-needle bind off.", []int{0}, nil, ""},
+	{"Pick up & knit 100 sts evenly around armhole. Join.\nRnds 1-6: *P1, K1; rep from * around.", []int{100}, nil, ""},
+	{"Mitts (make 2): CO 32 sts.\nRow 1: Knit w/ MC.", []int{32}, []int{1}, ""},
 	// For which sizes.
 	{"Sizes: Baby (Toddler, Child, Adult S, Adult L)\nCO 40 (40, 48, 48, 48) sts. Join.\nSizes Child, Adult S and Adult L only:\n" +
 		"Next rnd: *K4, k2tog; rep from * around. 40 sts.\nAll sizes:\nNext rnd: *K3, k2tog; rep from * around. 32 sts.",

@@ -19,7 +19,7 @@ const (
 
 // TestFourthCorpus asks the pieces of the fourth corpus and prints their table by kind.
 func TestFourthCorpus(t *testing.T) {
-	askPieces(t, fourthDir, fourthRight, fourthAlarms)
+	askPieces(t, fourthDir, fourthRight, fourthAlarms, 0)
 }
 
 // TestFourthDrafts reads its drafts as they are, and with each of their mistakes.

@@ -272,7 +272,8 @@ func (p *parser) numberAfter() bool {
 
 // pickUpWords passes over "pick up and knit".
 func (p *parser) pickUpWords() bool {
-	return p.acceptAll("pick", "up", "and", "knit") || p.acceptAll("pick", "up", "and", "k") || p.acceptAll("pick", "up", "and", "purl") ||
+	return p.acceptAll("pick", "up", "and", "knit") || p.acceptAll("pick", "up", "and", "k") ||
+		p.acceptAll("pick", "up", "&", "knit") || p.acceptAll("pick", "up", "&", "k") || p.acceptAll("pick", "up", "and", "purl") ||
 		p.acceptAll("pick", "up", "knitwise") || p.acceptAll("pick", "up")
 }
 

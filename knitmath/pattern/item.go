@@ -173,6 +173,8 @@ func (p *parser) repeated(steps []Step, from span) (Step, bool) {
 		return Step{}, false
 	case u.times != nil:
 		s.Times = u.times
+	case u.last != nil && p.endingFollows(u.last):
+		s.Times, s.toFit = nil, true
 	case u.last != nil:
 		s.Times, s.RemainingStitches = nil, u.last
 	case u.mark != nil:

@@ -271,6 +271,9 @@ func (p *parser) noteWordLabel(from, to, spanAt int, info *lineInfo) {
 
 // everyLabel is a label for all rows, those of a side, or the even or odd ones.
 func (p *parser) everyLabel(from, to int, info *lineInfo) {
+	if p.tokens[from].is("short") { // the first of those that follow, and no rule
+		return
+	}
 	info.every = everyAll
 	for i := from; i < to; i++ {
 		switch t := &p.tokens[i]; {

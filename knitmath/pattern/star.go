@@ -213,3 +213,17 @@ func (p *parser) lastRepeat(s Step, steps []Step) (Step, bool) {
 	p.after = last
 	return s, true
 }
+
+// endingFollows reports whether ", ending k1" stands after "[k1, p1] across": the brackets are worked
+// until what follows just remains.
+func (p *parser) endingFollows(last []int) bool {
+	if !single(last, 0) || !p.peek().is(",", ";") || !p.ahead(1).is("ending", "end", "ends") {
+		return false
+	}
+	i := p.next + 2
+	if p.tokens[i].is("with", "in") {
+		i++
+	}
+	_, _, _, counted := split(p.tokens[i].text)
+	return counted && p.tokens[i].kind == tokenWord && !p.tokens[i+1].row()
+}

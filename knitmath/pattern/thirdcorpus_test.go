@@ -20,7 +20,7 @@ const (
 
 // TestThirdCorpus asks the pieces of the third corpus and prints their table by kind.
 func TestThirdCorpus(t *testing.T) {
-	askPieces(t, thirdDir, thirdRight, thirdAlarms)
+	askPieces(t, thirdDir, thirdRight, thirdAlarms, 0)
 }
 
 // TestThirdDrafts reads its drafts as they are, and with each of their mistakes.

@@ -21,7 +21,7 @@ func (p *parser) threeNeedle(line *Line) bool {
 	info.kind, info.all, info.bothNeedles = lineOff, true, true
 	for i := save; i < end; i++ {
 		to, _ := p.sizedEnd(i)
-		if to == 0 || !p.tokens[to].stitches() {
+		if to == 0 || !p.tokens[p.ofPart(to)].stitches() {
 			continue
 		}
 		p.next = i
@@ -39,7 +39,8 @@ func (p *parser) threeNeedle(line *Line) bool {
 
 var threeNeedles = wordings("three-needle bind-off", "3-needle bind-off", "three-needle bo", "3-needle bo", "three-needle bind off",
 	"3-needle bind off", "three-needle cast-off", "3-needle cast-off", "three-needle cast off", "3-needle cast off",
-	"three needle bind-off", "3 needle bind-off", "three needle bind off", "3 needle bind off", "3 needle bo", "three needle bo")
+	"three needle bind-off", "3 needle bind-off", "three needle bind off", "3 needle bind off", "3 needle bo", "three needle bo",
+	"3 - needle bind off", "3 - needle bind-off", "3 - needle cast off", "3 - needle bo")
 
 // ontoNeedle reads "Knit the sts of N1 onto N3": where stitches are, which changes no count.
 func (p *parser) ontoNeedle(line *Line) bool {

@@ -70,7 +70,9 @@ func (p *parser) markerNext() bool {
 func (p *parser) colourEnd(i int) int {
 	with := p.tokens[i].is("with", "in", "using", "w")
 	if with {
-		i++
+		if i++; p.tokens[i].is("/") { // "w/ MC"
+			i++
+		}
 		if p.tokens[i].is("yarn", "color", "colour", "col", "shade") {
 			i++
 		}
