@@ -14,6 +14,9 @@ const mostInLong = 8
 // longRepeats tries repeats of more gaps than mostInBlock, of that length and one longer, as even as
 // they can be, read from either end.
 func (f *layoutFinder) longRepeats(n, gap int) {
+	if n > mostWidened {
+		return
+	}
 	for size := mostInBlock + 1; size <= min(mostInLong, n); size++ {
 		for longer := 1; longer < size; longer++ {
 			for _, turned := range [...]bool{false, true} {
@@ -65,13 +68,18 @@ const (
 	// widerGapTolerance is how many stitches a spacing may depart beyond the most even one where it
 	// has more, if it is not said: a centimetre or two of a whole round. Own choice.
 	widerGapTolerance = 3
-	// mostWidened is up to how many changes a row is looked for again.
-	mostWidened = 1_000
+	// mostWidened is up to how many changes longer repeats are looked for, and a row again: no round of a
+	// garment has more.
+	mostWidened = 300
 )
 
 // widened is a row that lies further from equal gaps and can be printed, if there is one.
-func (s spacing) widened(even EvenSpacing, least int, out EvenSpacing) EvenSpacing {
-	if wider := s.free(even, least+int(widerGapTolerance*float64(2*s.k))); wider.Effort <= mostPrinted {
+func (s spacing) widened(least int, out EvenSpacing) EvenSpacing {
+	l, ok := s.easiest(least + int(widerGapTolerance*float64(2*s.k)))
+	if !ok {
+		return out
+	}
+	if wider := s.laid(l); wider.Effort <= mostPrinted {
 		return wider
 	}
 	return out

@@ -69,7 +69,7 @@ func (s spacing) plan() (EvenSpacing, bool) {
 	default:
 		out = s.free(even, least+int(s.excess*float64(2*s.k)))
 		if s.widens && s.k <= mostWidened && out.Effort > mostPrinted {
-			out = s.widened(even, least, out)
+			out = s.widened(least, out)
 		}
 	}
 	out.LeastDepartureStitches = float64(least) / float64(2*s.k)

@@ -79,7 +79,7 @@ func layBands(c *fault.Checks, y *circular, s scheme, in CircularInput) {
 
 // deepEnough offers the depth that bands take if the planner takes it too.
 func (y *circular) deepEnough(in CircularInput, rounds int) string {
-	if y.tried {
+	if y.tried || in.tooDearToTry() {
 		return ""
 	}
 	in.DepthRounds, in.DepthCm = &rounds, nil

@@ -162,6 +162,9 @@ func (y *circular) mostNeck() int { return max(MinNeck, y.join-1) }
 // advised is a refusal with the necks, of so many stitches at the most, depths and numbers of decrease
 // rounds that would do.
 func (in CircularInput) advised(err error, mostNeck int) error {
+	if in.tooDearToTry() {
+		return err
+	}
 	widest := float64(measure.MaxCm)
 	if in.NeckCm != nil && in.Gauge != nil && in.Gauge.Stitches > 0 {
 		widest = min(widest, float64(mostNeck)*fault.Or(in.Gauge.OverCm, 10)/in.Gauge.Stitches)

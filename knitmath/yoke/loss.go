@@ -59,6 +59,9 @@ func (y *circular) lossField(in CircularInput) string {
 // calmer says with what no round would take much: more decrease rounds of a cone, a depth that holds
 // more of the percentage system's, or the neck that own steps leave. It has been asked.
 func (y *circular) calmer(in CircularInput) string {
+	if in.tooDearToTry() {
+		return ""
+	}
 	words := ""
 	switch {
 	case in.Schedule == ScheduleOwn:

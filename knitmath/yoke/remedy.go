@@ -52,6 +52,13 @@ func wouldDo(remedies []string) string {
 	return "; " + strings.Join(remedies, ", or ") + " would do"
 }
 
+// mostTried is the price of the dearest question of which others like it are asked so that something can be
+// offered: a refusal may not take much more than an answer. Yokes that are worn are far below.
+const mostTried = 10_000
+
+// tooDearToTry reports whether nothing is asked beside the question itself.
+func (in CircularInput) tooDearToTry() bool { return in.Cost() > mostTried }
+
 // withHalf is the question with half the repeat in a band.
 func (in CircularInput) withHalf(band int) CircularInput {
 	in.Bands = append([]Band(nil), in.Bands...)
