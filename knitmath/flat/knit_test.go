@@ -47,6 +47,7 @@ func checkShape(t *testing.T, in Input, out Shape) {
 func knitShape(t *testing.T, in Input, out Shape) []int {
 	t.Helper()
 	round := out.Construction == stitch.InTheRound
+	knittest.CheckDirections(t, out.Summary(), out.Directions())
 	m := knittest.CastOn(t, out.StartStitches, round)
 	counts := make([]int, 0, out.TotalRows)
 	next := 0

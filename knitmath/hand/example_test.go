@@ -49,8 +49,8 @@ func ExamplePlanMittenTop() {
 	}
 	// Output:
 	// On 44 stitches (20 cm around): 32 rounds even, then a top of 13 rounds (4.3 cm) to 12 stitches, grafted.
-	// Rounds 1-32: work even.
 	// Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.
+	// Rounds 1-32: work even.
 	// Round 33: [k1, ssk, k16, k2tog, k1] twice (40 stitches).
 	// Round 34: work even.
 	// Round 35: [k1, ssk, k14, k2tog, k1] twice (36 stitches).

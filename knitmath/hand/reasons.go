@@ -26,8 +26,8 @@ const CountAdjusted report.Reason = "COUNT_ADJUSTED"
 // EndUnmet says that more stitches are left than end_stitches allows. Field is end_stitches.
 const EndUnmet = solid.EndUnmet
 
-// TopUnlikeHands says that a round top is less than half as high as a quarter of the hand's
-// circumference, or over 1.6 times that. Field is kind.
+// TopUnlikeHands says that a round top is over a third higher or lower than a quarter of the hand's
+// circumference. Field is kind.
 const TopUnlikeHands report.Reason = "TOP_UNLIKE_HANDS"
 
 // Where the figures come from.

@@ -21,12 +21,9 @@ const (
 )
 
 // How high a round top is: a quarter of the hand's circumference, as half a ball. The book's is
-// taken where it is a third more or less, and what is half as high or 1.6 times as high is said.
+// taken where it is a third more or less, and what is further from it, whatever is tried, is said.
 // Own choice.
-const (
-	bookAbout       = 0.35
-	lowTop, highTop = 0.5, 1.6
-)
+const bookAbout = 0.35
 
 // topRounds are the rounds of a round top of sections of so many stitches: of n stitches a round
 // decreases, and n - 2 and so many more are worked even, but after the last.
@@ -61,7 +58,7 @@ func (m *mitten) roundTop() (section, more int) {
 // unlikeHands remarks on a round top that is much higher or lower than the hand wants.
 func (m *mitten) unlikeHands(out MittenTop) []report.Notice {
 	part := m.height(out.TopRounds)
-	if part >= lowTop && part <= highTop {
+	if math.Abs(part-1) <= bookAbout {
 		return nil
 	}
 	return []report.Notice{{Reason: TopUnlikeHands, Field: "kind", Description: "the top is " + out.unit.Size(out.TopCm) + " high, " +

@@ -161,6 +161,7 @@ func work(t *testing.T, m *stitch.Machine, row stitch.Row) {
 // checkWords: sentences that begin and end, one thing told as one.
 func checkWords(t *testing.T, lines []string, notices []report.Notice) {
 	t.Helper()
+	knittest.CheckDirections(t, lines[len(lines)-1], lines[:len(lines)-1])
 	for _, n := range notices {
 		lines = append(lines, report.Sentence(n.Description)+".")
 	}
@@ -272,6 +273,21 @@ func BenchmarkPlanThumb(b *testing.B) {
 	for b.Loop() {
 		if _, err := PlanThumb(in); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Every round of a thumb's top takes a fifth of the stitches at least, to the end: none decreases here and there.
+func TestThumbTopsComeInEvenly(t *testing.T) {
+	for gusset := 4; gusset <= 60; gusset++ {
+		out, err := PlanThumb(ThumbInput{Gauge: ordinary, HandStitches: new(120), GussetStitches: &gusset, StartStitches: new(2 - gusset%2)})
+		if err != nil {
+			t.Fatal(gusset, err)
+		}
+		for _, r := range out.ThumbRounds[2:] {
+			if in := r.Instruction; 5*(in.StartStitches-in.EndStitches) < in.StartStitches {
+				t.Errorf("gusset of %d: %s", gusset, in.Row.Text())
+			}
 		}
 	}
 }

@@ -25,14 +25,14 @@ func (o MittenTop) Summary() string {
 // Directions write the top as a pattern would.
 func (o MittenTop) Directions() []string {
 	var d []string
+	if o.kind <= TopKindWedge || o.kind == TopKindShort {
+		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")
+	}
 	switch {
 	case o.EvenRounds == 1:
 		d = append(d, "Round 1: work even.")
 	case o.EvenRounds > 1:
 		d = append(d, "Rounds 1-"+strconv.Itoa(o.EvenRounds)+": work even.")
-	}
-	if o.kind <= TopKindWedge || o.kind == TopKindShort {
-		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")
 	}
 	d = append(d, o.plan.Directions(o.EvenRounds+1)...)
 	if o.Finish == FinishGraft {

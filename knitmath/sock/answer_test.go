@@ -19,6 +19,7 @@ var clumsy = regexp.MustCompile(`\b1 (stitches|rows|rounds|times|rows|slipped st
 // checkWords reads everything that an answer says.
 func checkWords(t *testing.T, at string, a report.Answer, notices []report.Notice) {
 	t.Helper()
+	knittest.CheckDirections(t, at, a.Directions())
 	all := append([]string{a.Summary()}, a.Directions()...)
 	for _, n := range notices {
 		all = append(all, n.Description)

@@ -193,11 +193,16 @@ func repeats(quick, every, slow int) string {
 	return words + "every " + report.Ordinal(every) + " round " + moreTimes(slow)
 }
 
-// beginsAnew moves the beginning of the round to the side.
-const beginsAnew = "From now on the round begins with the instep, at the first marker."
+// beginsAnew moves the beginning of the round to the side, and takes out the marker that is not needed there.
+const beginsAnew = "From now on the round begins with the instep, at the first marker. Take the other marker out when you come to it."
 
 // technique says what the words of the short rows mean.
 func technique(m shortrow.TurnMethod) string { return "Note: " + shortrow.Technique(m) }
+
+// unmarked is a round after which the sole needs no marker.
+func unmarked(in stitch.Instruction) string {
+	return "Next round: k to m, remove m, k to end (" + report.CountOf(in.EndStitches, "stitches") + ")."
+}
 
 // nextRound is the round that closes the last gaps.
 func nextRound(in stitch.Instruction) string {
@@ -237,7 +242,8 @@ func (o Heel) wasteYarnDirections(d []string) []string {
 		"slip these %d back to the left needle, knit them again with the sock's yarn, and k%d.",
 		o.HeelStitches, o.HeelStitches, o.InstepStitches),
 		"Work "+rest+". Then put the stitches below and above the waste yarn on two needles, "+strconv.Itoa(o.HeelStitches)+
-			" each (above, the half loop at the edge counts), and take the waste yarn out."+corner+" and begin the round at one of them: "+
+			" each (above, the half loop at the edge counts), and take the waste yarn out."+corner+
+			" join the yarn at one of them, and begin the round there: "+
 			report.CountOf(*o.ClosingStitches, "stitches")+".")
 	return append(d, o.closing...)
 }

@@ -3,6 +3,7 @@ package sock
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/solid"
 )
@@ -25,6 +26,9 @@ const (
 	// CountAdjusted: the stitches of the round are not those that the toe divides, and a
 	// round of its own decreases the rest. Field is what the round was given by.
 	CountAdjusted report.Reason = "COUNT_ADJUSTED"
+	// ToeUnlikeFeet: the toe takes over two fifths of the foot. Field is what was given that makes it so long,
+	// or kind.
+	ToeUnlikeFeet report.Reason = "TOE_UNLIKE_FEET"
 	// EndUnmet: the tip of a toe has more stitches than tip_stitches allows. Field is tip_stitches.
 	EndUnmet = solid.EndUnmet
 )
@@ -61,6 +65,11 @@ func (t toe) notices(in ToeInput, out Toe) []report.Notice {
 		list = append(list, report.Notice{Reason: CountAdjusted, Field: field,
 			Description: "a round of its own lies between the " + report.CountOf(t.round, "stitches") + " of the round and the " +
 				strconv.Itoa(t.round-t.round%*out.WedgeCount) + " which the toe divides"})
+	}
+	if part := float64(out.LengthRows) / t.footRows(in); part > mostToe {
+		list = append(list, report.Notice{Reason: ToeUnlikeFeet, Field: in.lengthens(),
+			Description: "the toe of " + report.CountOf(out.LengthRows, "rounds") + " takes " + measure.Decimal(100*part, 0) +
+				" % of a foot as long as " + t.footSaid(in) + "; toes take about a quarter"})
 	}
 	if !t.st.IsZero() && t.st.SizeCm(t.round) <= babyCm {
 		list = append(list, report.Notice{Reason: LooseEnds,

@@ -2,12 +2,11 @@ package sock
 
 import "math"
 
-// The sections of a round toe, in stitches. Source of the usual 8 and of the most, and of which part of the foot a
-// toe is: Th. de Dillmont, Encyclopedia of Needlework (c. 1886), who divides by 8, 10 or 12. Coarse wool wants fewer,
-// for a section of s stitches takes s (s-1) / 2 rounds: 6 are published (Filz und Faden 2013), 4 and 5 own choice.
+// The sections of a round toe, in stitches, and which part of the foot a toe is. Source of the part and of sections of 8, 10
+// or 12: Th. de Dillmont, Encyclopedia of Needlework (c. 1886). Coarse wool wants fewer, for a section of s stitches takes
+// s (s-1) / 2 rounds: 6 are published (Filz und Faden 2013), 4 and 5 own choice.
 const (
 	leastSection = 4
-	usualSection = 8
 	mostSection  = 12
 	toeParts     = 4
 	// adjustingRounds is how much nearer to a quarter of the foot a toe must be that needs a round to adjust the
@@ -16,8 +15,7 @@ const (
 )
 
 // roundWedges is into how many sections a round toe divides by default: those that make a toe nearest to a quarter
-// of the foot, without gauge those nearest to 8 stitches; of those alike the ones that leave the fewest stitches over,
-// which a round of its own decreases.
+// of the foot, of those alike the ones that leave the fewest stitches over, which a round of its own decreases.
 func (t toe) roundWedges(in ToeInput) int {
 	best, nearest := MinWedges, math.Inf(1)
 	for wedges := MinWedges; wedges <= min(t.round/leastSection, MaxWedges); wedges++ {
@@ -25,12 +23,9 @@ func (t toe) roundWedges(in ToeInput) int {
 		if section > mostSection && wedges < MaxWedges {
 			continue
 		}
-		off := math.Abs(float64(section - usualSection))
-		if !t.rw.IsZero() {
-			off = math.Abs(t.rw.SizeCm(section*(section-1)/2) - t.footCm(in)/toeParts)
-			if over > 0 {
-				off += t.rw.SizeCm(adjustingRounds)
-			}
+		off := math.Abs(float64(section*(section-1)/2) - t.footRows(in)/toeParts)
+		if over > 0 {
+			off += adjustingRounds
 		}
 		// How much is over decides only between sections of one size.
 		if off += float64(over) / MaxRound / MaxRound; off < nearest {
@@ -51,4 +46,41 @@ func (t toe) footCm(in ToeInput) float64 {
 		return *in.FootCircumferenceCm
 	}
 	return t.st.SizeCm(t.round) / (1 + defaultEase/100)
+}
+
+// mostToe is how much of the foot a toe may take without a word. Own choice.
+const mostToe = 0.4
+
+// stockinetteRows are the rows as high as stitches are wide, where no gauge tells. Common practice: 4 rows to 3 stitches.
+const stockinetteRows = 4.0 / 3
+
+// footRows is how many rows long the foot is.
+func (t toe) footRows(in ToeInput) float64 {
+	if t.rw.IsZero() {
+		return float64(t.round) / (1 + defaultEase/100) * stockinetteRows
+	}
+	return t.footCm(in) * t.rw.PerCm()
+}
+
+// footSaid is the length of the foot in words.
+func (t toe) footSaid(in ToeInput) string {
+	if in.FootLengthCm != nil {
+		return "given"
+	}
+	return "it is around"
+}
+
+// lengthens is the field that makes a toe long.
+func (in ToeInput) lengthens() string {
+	switch {
+	case len(in.Rates) > 0:
+		return "rates"
+	case in.MoreEvenRounds != nil:
+		return "more_even_rounds"
+	case in.WedgeCount != nil:
+		return "wedge_count"
+	case in.CentreStitches != nil:
+		return "centre_stitches"
+	}
+	return "kind"
 }

@@ -10,8 +10,8 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 )
 
-// Without gauge a round toe has sections of 8 stitches wherever the round can be divided so, once a round has adjusted
-// what is over, and as few over as can be. The summary tells both.
+// Without gauge, too, a round toe is about a quarter of the foot long, by the rows of stockinette, and no sections of as many
+// stitches leave fewer over. The summary tells both.
 func TestSectionsOfRoundToes(t *testing.T) {
 	for round := MinRound; round <= MaxRound; round++ {
 		o, err := PlanToe(ToeInput{Kind: ToeKindRound, RoundStitches: &round})
@@ -20,12 +20,13 @@ func TestSectionsOfRoundToes(t *testing.T) {
 		}
 		each, over := round / *o.WedgeCount, round%*o.WedgeCount
 		for wedges := MinWedges; wedges <= MaxWedges; wedges++ {
-			if e := round / wedges; e == 8 && (each != 8 || round%wedges < over) {
-				t.Errorf("%d stitches: %d sections of %d, and %d would have 8 and %d over", round, *o.WedgeCount, each, wedges, round%wedges)
+			if round/wedges == each && round%wedges < over {
+				t.Errorf("%d stitches: %d sections of %d, and %d would leave %d over", round, *o.WedgeCount, each, wedges, round%wedges)
 			}
 		}
-		if each < 6 && round >= 24 || each < leastSection {
-			t.Errorf("%d stitches: %d sections of %d", round, *o.WedgeCount, each)
+		quarter := float64(round) / 0.9 / 3
+		if rows := float64(len(o.Rows)); round >= 24 && round <= 240 && (rows < 0.6*quarter || rows > 1.5*quarter) {
+			t.Errorf("%d stitches: %d sections of %d, %v rounds of about %.0f", round, *o.WedgeCount, each, rows, quarter)
 		}
 		adjusted := o.Rows[0].Instruction.EndStitches
 		told := strings.Contains(o.Summary(), fmt.Sprintf("%d sections: a round to %d stitches and ", *o.WedgeCount, adjusted))

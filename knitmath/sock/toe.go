@@ -179,7 +179,7 @@ func (t toe) planClosing(c *fault.Checks, in ToeInput) Toe {
 	if plan.Rounds[0].Adjusts {
 		decreases, out.adjusted = decreases-1, plan.Rounds[0].Instruction.EndStitches
 	}
-	out.toFoot, out.footKnown = in.WedgeCount == nil && !t.rw.IsZero(), in.FootLengthCm != nil
+	out.toFoot, out.footKnown = in.WedgeCount == nil, in.FootLengthCm != nil
 	out.WedgeCount, out.DecreaseRounds, out.TipStitches, out.LengthRows = &q.Wedges, &decreases, plan.EndStitches, plan.RoundCount
 	if t.toeUp {
 		plan = q.Opened(plan)

@@ -51,7 +51,7 @@ func (o Heel) directToeUp(d []string) []string {
 		for _, r := range turn[:len(turn)-1] {
 			d = append(d, r.line()+".")
 		}
-		return append(d, nextRound(turn[len(turn)-1].Instruction), "Sole and gussets are as wide as the sole was.")
+		return append(d, unmarked(turn[len(turn)-1].Instruction), "Sole and gussets are as wide as the sole was.")
 	case HeelKindRound:
 		d = append(d, "Turn of the heel, over the middle of the sole, the gussets left out.", technique(o.method)+closedByFlap(o.method))
 		last := len(turn) - 1
@@ -85,5 +85,5 @@ func (o Heel) flapToeUp(d []string) []string {
 	if more := (len(rows) - 1 - told) / 2; more > 0 {
 		d = append(d, "Repeat rows 3 and 4 "+moreTimes(more)+" ("+report.CountOf(*o.FlapRows, "rows")+").")
 	}
-	return append(d, nextRound(rows[len(rows)-1].Instruction)+" The leg begins.")
+	return append(d, unmarked(rows[len(rows)-1].Instruction)+" The leg begins.")
 }

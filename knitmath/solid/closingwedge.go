@@ -23,11 +23,13 @@ type wedges struct {
 	// soon as there are as many as it has.
 	leftOver int
 	grows    bool
+	// end is how many stitches may be left.
+	end int
 }
 
 // wedges lays so many stitches out.
 func (q Closing) wedges(stitches int) *wedges {
-	w := &wedges{paired: q.Paired, edge: q.EdgeStitches, each: make([]int, q.Wedges), grows: q.Uneven == UnevenLeftOver}
+	w := &wedges{paired: q.Paired, end: q.EndStitches, edge: q.EdgeStitches, each: make([]int, q.Wedges), grows: q.Uneven == UnevenLeftOver}
 	if w.grows {
 		w.leftOver = stitches % q.Wedges
 	}
@@ -76,7 +78,7 @@ func (w *wedges) narrows() bool {
 
 // decrease works one round.
 func (w *wedges) decrease() step {
-	if !w.paired && slices.Max(w.each) < w.least() {
+	if !w.paired && (slices.Max(w.each) < w.least() || w.nearlyGathered()) {
 		return w.gather()
 	}
 	if w.grows && w.leftOver >= w.each[0] {
@@ -92,6 +94,13 @@ func (w *wedges) decrease() step {
 	}
 	s.to = w.total()
 	return s
+}
+
+// nearlyGathered reports whether every wedge has a stitch or two, and one each would be gathered in the round after: then
+// all are gathered at once, instead of a round that decreases here and there.
+func (w *wedges) nearlyGathered() bool {
+	all := len(w.each)
+	return w.leftOver == 0 && slices.Max(w.each) == w.least() && slices.Min(w.each) == 1 && all > w.end
 }
 
 // row is the round that decreases in every wedge that is wide enough: wedges alike are

@@ -5,12 +5,14 @@ import (
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/report"
 )
 
 // checkCrownWords: sentences that begin and end, one thing told as one.
 func checkCrownWords(t *testing.T, out Crown) {
 	t.Helper()
+	knittest.CheckDirections(t, out.Summary(), out.Directions())
 	lines := append(out.Directions(), out.Summary())
 	for _, n := range out.Notices {
 		lines = append(lines, report.Sentence(n.Description)+".")

@@ -126,6 +126,7 @@ func TestSolidsAreKnit(t *testing.T) {
 		}
 		planned++
 		checkSolid(t, in, out, surface(in))
+		knittest.CheckDirections(t, out.Summary(), out.Directions())
 		knittest.CheckFinite(t, out)
 		outlinetest.CheckFrame(t, out.Outline)
 		if s := out.StuffBeforeRoundNumber; s == nil || *s < 2 || *s > out.TotalRounds {

@@ -437,8 +437,8 @@ type PlanMittenTopResponse struct {
 	//     stitches, and a round of its own decreases the rest.
 	//   - END_UNMET, at end_stitches: more stitches are left, since there is no room for another
 	//     decrease round; the description says how many.
-	//   - TOP_UNLIKE_HANDS, at kind: a round top is less than half as high as a quarter of the hand's
-	//     circumference, or over 1.6 times that.
+	//   - TOP_UNLIKE_HANDS, at kind: a round top is over a third higher or lower than a quarter of
+	//     the hand's circumference.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`

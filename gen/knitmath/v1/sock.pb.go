@@ -911,8 +911,8 @@ type PlanToeRequest struct {
 	// shorter. Only with foot_length_cm.
 	LengthEaseCm *float64 `protobuf:"fixed64,8,opt,name=length_ease_cm,json=lengthEaseCm,proto3,oneof" json:"length_ease_cm,omitempty"`
 	// Sections of a round toe, or stacks of a star, 3 to 60. Default of a star 4; of a round toe
-	// as many as makes sections of 8 or nearly, or with gauge of 4 to 12, whichever makes the toe nearest to a
-	// quarter of the foot, which is foot_length_cm, or else about as long as it is around. What the round
+	// as many as make the toe nearest to a quarter of the foot, of sections of 4 to 12; the foot is foot_length_cm long, or
+	// else as long as it is around, and without gauge 4 rows are taken to be as high as 3 stitches are wide. What the round
 	// has over is decreased in a round of its own.
 	WedgeCount *int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3,oneof" json:"wedge_count,omitempty"`
 	// How often a wedge or a star decreases, at most 20 rates one after the other; the last
@@ -1172,6 +1172,8 @@ type PlanToeResponse struct {
 	//     stitches of the round, and a round of its own decreases the rest, or increases.
 	//   - LOOSE_ENDS, at no field: the sock is small enough for a baby, with a caution about loops
 	//     inside.
+	//   - TOE_UNLIKE_FEET, at rates, more_even_rounds, wedge_count, centre_stitches or kind: the toe takes over two fifths of
+	//     the foot, which is as long as given, or else as it is around; without gauge 4 rows are taken to be as high as 3 stitches are wide.
 	//   - END_UNMET, at tip_stitches: the tip has more stitches, since there is no room for another
 	//     decrease round; the description says how many.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
