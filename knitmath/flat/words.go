@@ -9,7 +9,6 @@ import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
-	"example.com/knitmath/knitmath/stitch"
 )
 
 // noun is what is worked: rows, or rounds.
@@ -152,92 +151,6 @@ func intervals(runs schedule.Schedule, round bool) string {
 		}
 	}
 	return strings.Join(parts, ", then ")
-}
-
-// Directions write the piece as a pattern would.
-func (o Shape) Directions() []string {
-	if o.circle != nil {
-		return o.circle.Directions()
-	}
-	d := []string{o.begin()}
-	switch {
-	case o.of.form == FormBiasStrip:
-		d = append(d, "Row 1 (RS): "+o.Rows[0].Instruction.Row.Text()+" ("+report.CountOf(o.EndStitches, "stitches")+").",
-			"Row 2 (WS): work even.")
-		if o.TotalRows > 2 {
-			d = append(d, "Repeat rows 1 and 2 "+moreTimes(o.TotalRows/2-1)+": "+countRows(o.TotalRows, false)+" in all.")
-		}
-	case len(o.words) > 0:
-		d = append(d, o.words...)
-	default:
-		if r, ok := o.rule(); ok {
-			d = append(d, o.byRule(r)...)
-			break
-		}
-		d = append(d, o.rowByRow()...)
-	}
-	return append(d, o.finish())
-}
-
-// moreTimes is "once more", "twice more", "3 more times".
-func moreTimes(n int) string {
-	if n > 2 {
-		return strconv.Itoa(n) + " more times"
-	}
-	return report.Times(n) + " more"
-}
-
-// begin is how the piece is cast on.
-func (o Shape) begin() string {
-	s := "Cast on " + report.CountOf(o.StartStitches, "stitches")
-	switch {
-	case o.of.round && o.of.inwards, o.of.form == FormRing:
-		return s + " and join in the round."
-	case o.of.round:
-		return s + " (in a ring that the tail closes) and join in the round."
-	}
-	if len(o.words) > 0 && o.words[0] == sidesTold {
-		return s + "."
-	}
-	return s + ". " + sidesTold
-}
-
-// sidesTold is what a taper, too, says of its sides where it must.
-const sidesTold = "Row 1 is a right-side row."
-
-// rowByRow are all rows that change the count, and how many lie between them.
-func (o Shape) rowByRow() []string {
-	var d []string
-	last, nouns := 0, report.Sentence(noun(o.of.round))
-	for _, r := range o.Rows {
-		d = appendEven(d, noun(o.of.round), last+1, r.RowNumber-1)
-		head := nouns + " " + strconv.Itoa(r.RowNumber)
-		if r.Side != stitch.SideUnspecified {
-			head += " (" + r.Side.String() + ")"
-		}
-		d = append(d, head+": "+r.Instruction.Row.Text()+" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
-		last = r.RowNumber
-	}
-	return appendEven(d, noun(o.of.round), last+1, o.TotalRows)
-}
-
-// finish is what becomes of the last stitches.
-func (o Shape) finish() string {
-	switch {
-	case o.of.inwards && o.of.round && o.of.form != FormRing:
-		return "Cut the yarn, draw it through the " + report.CountOf(o.EndStitches, "stitches") + " that are left, and pull it tight."
-	case o.of.form == FormTriangleFromSide:
-		return "Next RS row: ssk, k1, k2tog (3 stitches). Next row: p3tog (1 stitch). Fasten off."
-	case o.of.inwards && !o.of.round:
-		return "Next row (RS): CDD (1 stitch). Fasten off."
-	case o.of.form == FormSector:
-		return "Bind off loosely, so that the edge is as long as the row below it. Close the centre with the tail."
-	case o.of.form == FormBiasStrip:
-		return "Bind off. As it is worked, the strip leans to the right, seen from the right side."
-	case o.of.round && o.of.form != FormRing:
-		return "Bind off loosely. Close the middle with the tail."
-	}
-	return "Bind off loosely, so that the edge is as long as the row below it."
 }
 
 // Sources says where the figures come from.

@@ -8,55 +8,7 @@ import (
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
-	"example.com/knitmath/knitmath/schedule"
 )
-
-// settleMeridian settles the way from the first round to the last.
-func settleMeridian(c *fault.Checks, b *revolved, in SolidInput) {
-	if in.Form == FormDrop && *in.HeightCm <= *in.AcrossCm {
-		c.Infeasible("a drop is higher than it is wide", "height_cm", "across_cm")
-		return
-	}
-	m := meridianOf(in)
-	base, top := fault.Or(in.BaseOpeningCm, 0), fault.Or(in.TopOpeningCm, 0)
-	if len(m) > 1 {
-		m = m.opened(base / 2)
-	}
-	if len(m) > 1 {
-		if m = m.turned().opened(top / 2); len(m) > 1 {
-			m = m.turned()
-		}
-	}
-	if len(m) < 2 {
-		c.Infeasible("nothing is left between openings so wide", fieldsOf(in)...)
-		return
-	}
-	if in.Start == StartTop {
-		m = m.turned()
-	}
-	first, last := base, top
-	if in.Start == StartTop {
-		first, last = top, base
-	}
-	b.way, b.sewn = m, last == 0 && (first == 0 || in.PickedUp)
-	b.flat = 2 * math.Pi * b.st.PerCm() / b.rw.PerCm()
-}
-
-// fieldsOf are the fields that give the size.
-func fieldsOf(in SolidInput) []string {
-	fields := make([]string, 0, 5)
-	add := func(field string, given bool) {
-		if given {
-			fields = append(fields, field)
-		}
-	}
-	add("points", in.Form == FormProfile)
-	add("across_cm", in.AcrossCm != nil)
-	add("height_cm", in.HeightCm != nil)
-	add("base_opening_cm", fault.Or(in.BaseOpeningCm, 0) > 0)
-	add("top_opening_cm", fault.Or(in.TopOpeningCm, 0) > 0)
-	return fields
-}
 
 // usualWedges are what most toys and balls have. Common practice.
 const usualWedges = 6
@@ -169,70 +121,6 @@ func (b *revolved) nearest(wanted float64) int {
 	return b.wedges * int(max(measure.RoundHalfUp(wanted/float64(b.wedges)), 1))
 }
 
-// ease lets the count change by a schedule that is least to remember along each straight
-// part, where no more than one step falls on a round.
-func (b *revolved) ease() {
-	n := len(b.counts)
-	first := 0
-	for i := 1; i < len(b.way); i++ {
-		last := min(int(measure.RoundHalfUp(b.way[i].along*float64(n)/b.way.length())), n)
-		if !b.way[i-1].bends && last-first > 2 {
-			b.easeRounds(first, last, b.easing(i))
-		}
-		first = last
-	}
-}
-
-// unit is how finely the lines of growth are read: a millionth of a round.
-const unit = 1_000_000
-
-// easing is by how much of a round, in units, changes may lie off along the way to a place for a schedule that is easier to
-// remember: a flat part that begins or ends in the middle is small there, and few stitches worked even for long would be a
-// tube and no disc. Own choice.
-func (b *revolved) easing(i int) int {
-	if b.way.levels(i) && (b.way[i-1].radius == 0 || b.way[i].radius == 0) {
-		return 0
-	}
-	return unit
-}
-
-// easeRounds is ease of the rounds from first to before last, between which what is wanted
-// is a straight line, by so much. The first and the last count stay.
-func (b *revolved) easeRounds(first, last, easing int) {
-	from, to := b.counts[first], b.counts[last-1]
-	step := b.wedges
-	if to < from {
-		step = -step
-	}
-	slope := (b.wanted[last-1] - b.wanted[first]) / float64(last-1-first)
-	times := (to - from) / step
-	if times < 1 || slope*float64(step) <= 0 {
-		return
-	}
-	// The count wants to change where the line is half a step from either count; place 0 is
-	// the round after the first.
-	begin := (float64(from)+float64(step)/2-b.wanted[first])/slope - 0.5
-	l := schedule.Line{Times: times, Places: last - 1 - first, Unit: unit,
-		Start: int(measure.RoundHalfUp(begin * unit)), Step: int(measure.RoundHalfUp(float64(step) / slope * unit))}
-	if l.Step < l.Unit || times > l.Places {
-		return
-	}
-	at, plan, ok := l.Easiest(l.Departure(l.Nearest()) + easing)
-	if !ok {
-		return
-	}
-	count, next := from, first+1
-	for place := range plan.From(at) {
-		for ; next <= first+place; next++ {
-			b.counts[next] = count
-		}
-		count += step
-	}
-	for ; next < last; next++ {
-		b.counts[next] = count
-	}
-}
-
 // point brings a sharp end, where fewer than three quarters of the wedges are wanted for two
 // rounds or more, to half of them: a tube is no point.
 func (b *revolved) point() {
@@ -265,55 +153,6 @@ func (b *revolved) atLeast() {
 			b.counts[i] = half(b.counts[i-1])
 		}
 	}
-}
-
-// off is how many stitches all rounds have too many, and how many are allowed.
-func (b *revolved) off() (off, allowed float64) {
-	want := 0.0
-	for i, n := range b.counts {
-		off += float64(n) - b.wanted[i]
-		want += b.wanted[i]
-	}
-	return off, max(0.01*want, float64(len(b.counts)))
-}
-
-// balance lets changes come a round earlier or later, each time the one that departs least,
-// until all rounds together are as many stitches as the surface has, nearly. A tube keeps one
-// count unless it must not.
-func (b *revolved) balance(tubes bool) {
-	for range len(b.counts) {
-		off, allowed := b.off()
-		if math.Abs(off) <= allowed/2 {
-			return
-		}
-		best, to := -1, 0
-		for i := 1; i < len(b.counts)-1; i++ {
-			if !tubes && b.steady(i) {
-				continue
-			}
-			for _, count := range [2]int{b.counts[i-1], b.counts[i+1]} {
-				change := float64(count - b.counts[i])
-				if count == b.counts[i] || change*off > 0 || math.Abs(off+change) >= math.Abs(off) || !b.keeps(i, count) {
-					continue
-				}
-				if best < 0 || math.Abs(float64(count)-b.wanted[i]) < math.Abs(float64(to)-b.wanted[best]) {
-					best, to = i, count
-				}
-			}
-		}
-		if best < 0 {
-			return
-		}
-		b.counts[best] = to
-	}
-}
-
-// keeps reports whether a round may have another count: its neighbours then change by no more
-// than they did before, or than one step.
-func (b *revolved) keeps(i, count int) bool {
-	low, high := b.counts[i-1], b.counts[i+1]
-	most := max(b.wedges, measure.Abs(low-b.counts[i]), measure.Abs(high-b.counts[i]))
-	return measure.Abs(low-count) <= most && measure.Abs(high-count) <= most && count <= 2*min(low, high) && 2*count >= max(low, high)
 }
 
 // edges are the rounds that end a flat part.
