@@ -8,11 +8,14 @@ import (
 
 // A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
 // question that Advise asks.
+//
+// Optional says that the question may be asked without the field.
 type Knob struct {
 	Field       string
 	Count       **int
 	Cm          **float64
 	Least, Most float64
+	Optional    bool
 }
 
 // How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
@@ -25,7 +28,7 @@ const (
 )
 
 // Advise adds to each refusal of a field that has a knob what would do there: the nearest values below and
-// above, each of which it has asked. Where none does because other fields are refused too, values of all of them
+// above, each of which it has asked, or else that the question does without it. Where none does because other fields are refused too, values of all of them
 // that do together are looked for. ask asks the question that the knobs turn, cost prices it, and size writes a length.
 func Advise(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
 	var refused *InputError
@@ -45,8 +48,13 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
 	cheap := func() bool { return cost() <= 2*price }
 	said := map[string]string{}
+	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
-		k.words(said, k.near(tries, func() bool { return cheap() && ask() == nil }), size)
+		if found := k.near(tries, does); len(found) > 0 {
+			k.words(said, found, size)
+		} else if k.Optional && k.without(does) {
+			said[k.Field] = "; leave it out, and what does is taken"
+		}
 	}
 	if len(said) == 0 && len(turned) > 1 && !together(turned, tries/2, said, cheap, ask, size) {
 		return err
@@ -83,6 +91,20 @@ func (e *InputError) names(field string) bool {
 }
 
 func (k Knob) given() bool { return k.Count != nil && *k.Count != nil || k.Cm != nil && *k.Cm != nil }
+
+// without reports whether the question does without the field, which stays as it is.
+func (k Knob) without(does func() bool) bool {
+	if k.Count != nil {
+		was := *k.Count
+		defer func() { *k.Count = was }()
+		*k.Count = nil
+		return does()
+	}
+	was := *k.Cm
+	defer func() { *k.Cm = was }()
+	*k.Cm = nil
+	return does()
+}
 
 // step is how far apart the values lie that are tried.
 func (k Knob) step() float64 {

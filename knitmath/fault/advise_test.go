@@ -88,3 +88,27 @@ func TestAdviseTriesNothingDear(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// A field that has no value near that does, and that may be left out, is told so, where that was asked and does; it stays as it is.
+func TestAdviseLeavesOut(t *testing.T) {
+	for name, c := range map[string]struct {
+		optional, does bool
+		want           string
+	}{"does": {true, true, "no; leave it out, and what does is taken"}, "does not": {true, false, "no"}, "must be given": {false, true, "no"}} {
+		n := 7
+		count := &n
+		ask := func() error {
+			if count == nil && c.does {
+				return nil
+			}
+			var checks Checks
+			checks.Infeasible("no", "count")
+			return checks.Err()
+		}
+		err := Advise(ask(), func() int { return 100 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: c.optional})
+		var refused *InputError
+		if !errors.As(err, &refused) || refused.Violations[0].Detail != c.want || count != &n {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}

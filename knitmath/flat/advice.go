@@ -9,8 +9,8 @@ import (
 func (in Input) advised(err error) error {
 	knobs := []fault.Knob{
 		{Field: "corner_count", Count: &in.CornerCount, Least: MinCorners, Most: MaxCorners},
-		{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges},
-		{Field: "start_stitches", Count: &in.StartStitches, Least: MinStart, Most: MaxStart},
+		{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges, Optional: true},
+		{Field: "start_stitches", Count: &in.StartStitches, Least: MinStart, Most: MaxStart, Optional: true},
 	}
 	for _, size := range [...]struct {
 		field string

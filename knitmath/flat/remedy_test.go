@@ -76,7 +76,7 @@ func TestOffersDo(t *testing.T) {
 		}
 	}
 	t.Logf("%d refused, %d offered something", refused, offered)
-	if offered*10 < refused*2 || left == 0 {
+	if offered*4 < refused || left == 0 {
 		t.Errorf("%d refused, %d offered something", refused, offered)
 	}
 }

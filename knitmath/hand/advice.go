@@ -13,17 +13,17 @@ func (in ThumbInput) advised(err error) error {
 	}, in.DisplayUnit.Size,
 		fault.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
 		fault.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
-		fault.Knob{Field: "gusset_stitches", Count: &in.GussetStitches, Least: 3, Most: MaxHandStitches},
-		fault.Knob{Field: "start_stitches", Count: &in.StartStitches, Least: 1, Most: MaxGap},
-		fault.Knob{Field: "every_rounds", Count: &in.EveryRounds, Least: 1, Most: MaxEveryRounds},
-		fault.Knob{Field: "gusset_rounds", Count: &in.GussetRounds, Least: 1, Most: MaxHandRounds},
-		fault.Knob{Field: "gusset_cm", Cm: &in.GussetCm, Least: measure.MinCm, Most: MaxHandCm},
-		fault.Knob{Field: "hold_stitches", Count: &in.HoldStitches, Least: 2, Most: MaxHandStitches},
-		fault.Knob{Field: "gap_stitches", Count: &in.GapStitches, Least: 1, Most: MaxGap},
-		fault.Knob{Field: "beside_stitches", Count: &in.BesideStitches, Least: 0, Most: MaxPalm},
-		fault.Knob{Field: "palm_stitches", Count: &in.PalmStitches, Least: 0, Most: MaxPalm},
-		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds},
-		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm})
+		fault.Knob{Field: "gusset_stitches", Count: &in.GussetStitches, Least: 3, Most: MaxHandStitches, Optional: true},
+		fault.Knob{Field: "start_stitches", Count: &in.StartStitches, Least: 1, Most: MaxGap, Optional: true},
+		fault.Knob{Field: "every_rounds", Count: &in.EveryRounds, Least: 1, Most: MaxEveryRounds, Optional: true},
+		fault.Knob{Field: "gusset_rounds", Count: &in.GussetRounds, Least: 1, Most: MaxHandRounds, Optional: true},
+		fault.Knob{Field: "gusset_cm", Cm: &in.GussetCm, Least: measure.MinCm, Most: MaxHandCm, Optional: true},
+		fault.Knob{Field: "hold_stitches", Count: &in.HoldStitches, Least: 2, Most: MaxHandStitches, Optional: true},
+		fault.Knob{Field: "gap_stitches", Count: &in.GapStitches, Least: 1, Most: MaxGap, Optional: true},
+		fault.Knob{Field: "beside_stitches", Count: &in.BesideStitches, Least: 0, Most: MaxPalm, Optional: true},
+		fault.Knob{Field: "palm_stitches", Count: &in.PalmStitches, Least: 0, Most: MaxPalm, Optional: true},
+		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds, Optional: true},
+		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm, Optional: true})
 }
 
 // advised is a refusal of the top of a mitten with what would do.
@@ -34,7 +34,7 @@ func (in MittenTopInput) advised(err error) error {
 	}, in.DisplayUnit.Size,
 		fault.Knob{Field: "hand_stitches", Count: &in.HandStitches, Least: MinHandStitches, Most: MaxHandStitches},
 		fault.Knob{Field: "hand_cm", Cm: &in.HandCm, Least: MinHandCm, Most: MaxHandCm},
-		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHandStitches},
-		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds},
-		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm})
+		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 1, Most: MaxHandStitches, Optional: true},
+		fault.Knob{Field: "length_rounds", Count: &in.LengthRounds, Least: 1, Most: MaxHandRounds, Optional: true},
+		fault.Knob{Field: "length_cm", Cm: &in.LengthCm, Least: measure.MinCm, Most: MaxHandCm, Optional: true})
 }

@@ -14,7 +14,10 @@ import (
 // What a refusal offers: "; 6 would do", "; 4.5 cm or 6 cm would do".
 var offer = regexp.MustCompile(`; ([0-9.]+)(?: (?:cm|in))?(?: or ([0-9.]+)(?: (?:cm|in))?)? would do$`)
 
-// An Offer is a value of a field that a refusal says would do.
+// without ends a refusal of a field that the question does without.
+const without = "; leave it out, and what does is taken"
+
+// An Offer is a value of a field that a refusal says would do; without a value the field is to be left out.
 type Offer struct {
 	Field  string
 	Values []float64
@@ -27,6 +30,9 @@ func Offers(err error) (offers []Offer) {
 		return nil
 	}
 	for _, v := range refused.Violations {
+		if strings.HasSuffix(v.Detail, without) {
+			offers = append(offers, Offer{Field: v.Field})
+		}
 		if said := offer.FindStringSubmatch(v.Detail); said != nil {
 			o := Offer{Field: v.Field}
 			for _, number := range said[1:] {
@@ -48,9 +54,21 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 	offers := Offers(err)
 	together := question
 	for _, o := range offers {
-		turn(&together, o.Field, o.Values[len(o.Values)-1])
+		if len(o.Values) > 0 {
+			turn(&together, o.Field, o.Values[len(o.Values)-1])
+		} else {
+			leave(&together, o.Field)
+		}
 	}
 	for _, o := range offers {
+		if len(o.Values) == 0 {
+			changed := question
+			leave(&changed, o.Field)
+			asked++
+			if again := ask(changed); again != nil {
+				t.Errorf("%+v: %v\nbut without %s: %v", question, err, o.Field, again)
+			}
+		}
 		for _, v := range o.Values {
 			changed := question
 			turn(&changed, o.Field, v)
@@ -65,15 +83,24 @@ func CheckOffers[Q any](t *testing.T, question Q, err error, ask func(Q) error) 
 
 // turn sets a field of a question, which is named as on the wire, and is a pointer to a number.
 func turn(question any, field string, to float64) {
-	name := ""
-	for word := range strings.SplitSeq(field, "_") {
-		name += strings.ToUpper(word[:1]) + word[1:]
-	}
-	number := reflect.New(reflect.ValueOf(question).Elem().FieldByName(name).Type().Elem())
+	pointer := fieldOf(question, field)
+	number := reflect.New(pointer.Type().Elem())
 	if number.Elem().CanInt() {
 		number.Elem().SetInt(int64(to))
 	} else {
 		number.Elem().SetFloat(to)
 	}
-	reflect.ValueOf(question).Elem().FieldByName(name).Set(number)
+	pointer.Set(number)
+}
+
+// leave leaves a field of a question out.
+func leave(question any, field string) { fieldOf(question, field).SetZero() }
+
+// fieldOf is a field of a question by its name on the wire.
+func fieldOf(question any, field string) reflect.Value {
+	name := ""
+	for word := range strings.SplitSeq(field, "_") {
+		name += strings.ToUpper(word[:1]) + word[1:]
+	}
+	return reflect.ValueOf(question).Elem().FieldByName(name)
 }

@@ -10,12 +10,12 @@ func (in HeelInput) advised(err error) error {
 	}, in.DisplayUnit.Size,
 		fault.Knob{Field: "round_stitches", Count: &in.RoundStitches, Least: MinRound, Most: MaxRound},
 		fault.Knob{Field: "foot_circumference_cm", Cm: &in.FootCircumferenceCm, Least: MinFootCm, Most: MaxFootCm},
-		fault.Knob{Field: "heel_stitches", Count: &in.HeelStitches, Least: MinHeel, Most: MaxRound},
-		fault.Knob{Field: "flap_rows", Count: &in.FlapRows, Least: 2, Most: MaxFlapRows},
-		fault.Knob{Field: "centre_stitches", Count: &in.CentreStitches, Least: 1, Most: MaxRound},
-		fault.Knob{Field: "pick_up_stitches", Count: &in.PickUpStitches, Least: 1, Most: MaxFlapRows},
-		fault.Knob{Field: "successive_rounds", Count: &in.SuccessiveRounds, Least: 1, Most: MaxRound},
-		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 4, Most: MaxRound},
+		fault.Knob{Field: "heel_stitches", Count: &in.HeelStitches, Least: MinHeel, Most: MaxRound, Optional: true},
+		fault.Knob{Field: "flap_rows", Count: &in.FlapRows, Least: 2, Most: MaxFlapRows, Optional: true},
+		fault.Knob{Field: "centre_stitches", Count: &in.CentreStitches, Least: 1, Most: MaxRound, Optional: true},
+		fault.Knob{Field: "pick_up_stitches", Count: &in.PickUpStitches, Least: 1, Most: MaxFlapRows, Optional: true},
+		fault.Knob{Field: "successive_rounds", Count: &in.SuccessiveRounds, Least: 1, Most: MaxRound, Optional: true},
+		fault.Knob{Field: "end_stitches", Count: &in.EndStitches, Least: 4, Most: MaxRound, Optional: true},
 		fault.Knob{Field: "foot_length_cm", Cm: &in.FootLengthCm, Least: MinFootCm, Most: MaxFootCm})
 }
 
@@ -27,8 +27,8 @@ func (in ToeInput) advised(err error) error {
 	}, in.DisplayUnit.Size,
 		fault.Knob{Field: "round_stitches", Count: &in.RoundStitches, Least: MinRound, Most: MaxRound},
 		fault.Knob{Field: "foot_circumference_cm", Cm: &in.FootCircumferenceCm, Least: MinFootCm, Most: MaxFootCm},
-		fault.Knob{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges},
-		fault.Knob{Field: "centre_stitches", Count: &in.CentreStitches, Least: 1, Most: MaxRound},
-		fault.Knob{Field: "tip_stitches", Count: &in.TipStitches, Least: 1, Most: MaxRound},
+		fault.Knob{Field: "wedge_count", Count: &in.WedgeCount, Least: MinWedges, Most: MaxWedges, Optional: true},
+		fault.Knob{Field: "centre_stitches", Count: &in.CentreStitches, Least: 1, Most: MaxRound, Optional: true},
+		fault.Knob{Field: "tip_stitches", Count: &in.TipStitches, Least: 1, Most: MaxRound, Optional: true},
 		fault.Knob{Field: "foot_length_cm", Cm: &in.FootLengthCm, Least: MinFootCm, Most: MaxFootCm})
 }

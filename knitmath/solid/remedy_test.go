@@ -92,7 +92,7 @@ func TestOffersDo(t *testing.T) {
 		}
 	}
 	t.Logf("%d refused, %d offered something, %d in rounds, %d off the surface", refused, offered, inRounds, unmet)
-	if offered*10 < refused*2 || inRounds == 0 {
+	if offered*10 < refused*3 || inRounds == 0 {
 		t.Errorf("%d refused, %d offered something, %d in rounds", refused, offered, inRounds)
 	}
 }
