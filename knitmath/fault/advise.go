@@ -28,8 +28,9 @@ const (
 )
 
 // Advise adds to each refusal of a field that has a knob what would do there: the nearest values below and
-// above, each of which it has asked, or else that the question does without it. Where none does because other fields are refused too, values of all of them
-// that do together are looked for. ask asks the question that the knobs turn, cost prices it, and size writes a length.
+// above, each of which it has asked, or else that the question does without the field. Where none does because
+// other fields are refused too, values of all of them that do together are looked for. ask asks the question that
+// the knobs turn, cost prices it, and size writes a length.
 func Advise(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
 	var refused *InputError
 	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v Violation) bool { return v.Reason != ReasonInfeasible }) {

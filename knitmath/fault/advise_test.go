@@ -94,7 +94,9 @@ func TestAdviseLeavesOut(t *testing.T) {
 	for name, c := range map[string]struct {
 		optional, does bool
 		want           string
-	}{"does": {true, true, "no; leave it out, and what does is taken"}, "does not": {true, false, "no"}, "must be given": {false, true, "no"}} {
+	}{
+		"does": {true, true, "no; leave it out, and what does is taken"}, "does not": {true, false, "no"}, "must be given": {false, true, "no"},
+	} {
 		n := 7
 		count := &n
 		ask := func() error {

@@ -8,6 +8,7 @@ import (
 )
 
 var (
+	pickedUp = regexp.MustCompile(`(?i)pick up and knit [^.;]*(?: and join in the round|on the body)`)
 	numbered = regexp.MustCompile(`^(?:Gusset |Wedge \d+, )?(Row|Round)s? (\d+)(?:-(\d+))?\b[^:]*:`)
 	marking  = regexp.MustCompile(`\bpm\b|Place a marker|Mark the`)
 	marked   = regexp.MustCompile(`\bsm\b|\b(?:to|before|until) m\b|centre st\b`)
@@ -42,6 +43,9 @@ func CheckDirections(t *testing.T, at string, lines []string) {
 		if join := strings.Index(strings.ToLower(all[back:]), "join the yarn"); join < 0 {
 			wrong("no yarn is joined to stitches that rested")
 		}
+	}
+	if at := pickedUp.FindStringIndex(all); at != nil && !strings.Contains(strings.ToLower(all[:at[1]]), "join the yarn") {
+		wrong("stitches are picked up with no yarn")
 	}
 	next, words, again := 1, true, false
 	for _, line := range lines {

@@ -126,6 +126,7 @@ func TestLimbs(t *testing.T) {
 				checkLimb(t, out, limb)
 				off := math.Abs(ringLength(out, limb)/out.of.st.SizeCm(limb.Stitches) - 1)
 				sum, worst = sum+off, max(worst, off)
+				knittest.CheckDirections(t, out.Summary(), out.Directions())
 				for _, line := range out.Directions() {
 					if wrongWords.MatchString(line) || !strings.HasSuffix(line, ".") {
 						t.Errorf("%q", line)
@@ -213,7 +214,7 @@ func TestPickedUp(t *testing.T) {
 	if err != nil || out.StuffBeforeRoundNumber == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
 		t.Fatalf("%+v, %v", out, err)
 	}
-	if !strings.HasPrefix(out.Directions()[0], "Pick up and knit 18 stitches in the ring") {
+	if !strings.HasPrefix(out.Directions()[0], "Join the yarn at the ring on the body, pick up and knit 18 stitches") {
 		t.Error(out.Directions()[0])
 	}
 	in.Start = StartTop

@@ -128,7 +128,7 @@ func (b *revolved) asKnit(s spot) spot {
 // words say how the stitches of a limb are picked up, the number of the limb being given.
 func (l Limb) words(number int) string {
 	return "Limb " + strconv.Itoa(number) + ": its ring lies around stitch " + strconv.Itoa(l.MiddleStitchNumber) + " of round " +
-		strconv.Itoa(l.MiddleRoundNumber) + ", through " + ringWords(l.Places) + ". With the right side facing, pick up and knit " +
+		strconv.Itoa(l.MiddleRoundNumber) + ", through " + ringWords(l.Places) + ". With the right side facing join the yarn, pick up and knit " +
 		report.CountOf(l.Stitches, "stitches") + " and join in the round."
 }
 
