@@ -17,6 +17,9 @@ const (
 	// ThumbUnlikeHands: the thumb has fewer than 0.28 or more than 0.5 of the stitches of the
 	// hand. Field is gusset_stitches, or hold_stitches.
 	ThumbUnlikeHands report.Reason = "THUMB_UNLIKE_HANDS"
+	// GussetUnlikeHands: the gusset is higher than three quarters of the hand's circumference. Field is every_rounds, or
+	// that of the height.
+	GussetUnlikeHands report.Reason = "GUSSET_UNLIKE_HANDS"
 )
 
 // CountAdjusted says that the top does not divide the stitches of the mitten, and a round of its own

@@ -104,8 +104,9 @@ const (
 	defaultPalm       = 1
 	leastThumbOfHand  = 0.28
 	mostThumbOfHand   = 0.5
-	corners           = 2 // picked up beside the gap, one at each end, and decreased again
-	thumbWedge        = 3 // stitches of a wedge of the thumb's top
+	mostGussetOfHand  = 0.75 // of the circumference, high. Own choice
+	corners           = 2    // picked up beside the gap, one at each end, and decreased again
+	thumbWedge        = 3    // stitches of a wedge of the thumb's top
 	fewestThumb       = 6
 	drawnThumb        = 8
 	mostGussetChanges = 150

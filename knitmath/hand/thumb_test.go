@@ -1,6 +1,7 @@
 package hand
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -288,6 +289,22 @@ func TestThumbTopsComeInEvenly(t *testing.T) {
 			if in := r.Instruction; 5*(in.StartStitches-in.EndStitches) < in.StartStitches {
 				t.Errorf("gusset of %d: %s", gusset, in.Row.Text())
 			}
+		}
+	}
+}
+
+// A gusset of the defaults is never told to be high, on any hand; one that gains every 12th round is.
+func TestHighGussetsAreTold(t *testing.T) {
+	high := func(out Thumb) bool {
+		return slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == GussetUnlikeHands })
+	}
+	for hand := 20; hand <= 120; hand++ {
+		out, err := PlanThumb(ThumbInput{Gauge: ordinary, HandStitches: &hand})
+		if err != nil || high(out) {
+			t.Errorf("%d stitches: %v, %v", hand, err, out.Notices)
+		}
+		if out, err = PlanThumb(ThumbInput{Gauge: ordinary, HandStitches: &hand, EveryRounds: new(12)}); err != nil || !high(out) {
+			t.Errorf("%d stitches, every 12th round: %v, %v", hand, err, out.Notices)
 		}
 	}
 }

@@ -22,7 +22,7 @@ func (t *thumb) answer(in ThumbInput) Thumb {
 	out.GussetRounds = last.RoundNumber - 1
 	out.GussetCm = t.rw.SizeCm(out.GussetRounds)
 	out.ThumbRounds = t.thumbRounds()
-	out.Notices = append(out.Notices, t.unlike(in)...)
+	out.Notices = append(out.Notices, t.unlike(in, out.GussetRounds)...)
 	out.sources = t.cited(in)
 	if in.WithOutline {
 		out.Outline = t.outline(out)
@@ -31,7 +31,7 @@ func (t *thumb) answer(in ThumbInput) Thumb {
 }
 
 // unlike are the remarks on a thumb that counts right.
-func (t *thumb) unlike(in ThumbInput) []report.Notice {
+func (t *thumb) unlike(in ThumbInput, gussetRounds int) []report.Notice {
 	var list []report.Notice
 	if t.none {
 		list = append(list, report.Notice{Reason: NeedsEase, Field: "gusset",
@@ -40,6 +40,15 @@ func (t *thumb) unlike(in ThumbInput) []report.Notice {
 	if part := float64(t.thumbStitches) / float64(t.stitches); part < leastThumbOfHand || part > mostThumbOfHand {
 		list = append(list, report.Notice{Reason: ThumbUnlikeHands, Field: t.gussetField, Description: "the thumb has " +
 			measure.Decimal(100*part, 0) + " % of the stitches of the hand; those of published mittens have 36 to 50 %"})
+	}
+	if part := t.rw.SizeCm(gussetRounds) / t.st.SizeCm(t.stitches); part > mostGussetOfHand {
+		field := in.heightField()
+		if field == "" {
+			field = "every_rounds"
+		}
+		list = append(list, report.Notice{Reason: GussetUnlikeHands, Field: field, Description: "the gusset is " +
+			in.DisplayUnit.Size(t.rw.SizeCm(gussetRounds)) + " high, " + measure.Decimal(part, 2) +
+			" times the hand's circumference; gussets commonly have about a third of it"})
 	}
 	return list
 }

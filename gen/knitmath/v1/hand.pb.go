@@ -915,6 +915,8 @@ type PlanThumbResponse struct {
 	//     wider than the hand.
 	//   - THUMB_UNLIKE_HANDS, at gusset_stitches or hold_stitches: the thumb has fewer than 0.28
 	//     or more than 0.5 of the stitches of the hand.
+	//   - GUSSET_UNLIKE_HANDS, at every_rounds, gusset_rounds or gusset_cm: the gusset is higher than three quarters of the
+	//     hand's circumference.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
