@@ -22,6 +22,21 @@ func TestStockingRowsHaveASide(t *testing.T) {
 	}
 }
 
+// TestStockingRowsThatEnd: the row that stocking stitch ends with says nothing of the one it begins
+// with.
+func TestStockingRowsThatEnd(t *testing.T) {
+	for _, text := range []string{
+		"CO 40 sts.\nRow 1 (RS): Knit.\nRow 2: Purl.\nBeg with a K row, work in st st until piece measures 34 cm, ending with a P row.\n" +
+			"Row 1 (RS): Knit.",
+		"CO 40 sts.\nRow 1 (RS): Knit.\nRow 2: Purl.\nWork 10 rows in st st, ending with a p row.\nRow 1 (RS): Knit.",
+		"CO 40 sts.\nRow 1 (RS): Knit.\nBeg with a p row, work 11 rows in st st, ending with a purl row.\nRow 1 (RS): Knit.",
+	} {
+		if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil || !out.Agrees {
+			t.Errorf("%q: %v, %s", text, err, said(&out))
+		}
+	}
+}
+
 // TestMarkersOfARowThatIsNotCounted: markers placed in a row whose stitches are not known lie where
 // that is not known; the row after it is counted without them, and compared with its claim.
 func TestMarkersOfARowThatIsNotCounted(t *testing.T) {

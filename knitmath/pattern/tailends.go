@@ -75,7 +75,7 @@ func (p *parser) stockingSide(info *lineInfo, from int) {
 		return
 	}
 	stocking, side := false, stitch.SideUnspecified
-	for i := from; i < p.next; i++ {
+	for i := from; i < p.next && !p.tokens[i].is("ending", "end", "ends", "finishing", "finish"); i++ { // which is of the last row
 		t, next := &p.tokens[i], &p.tokens[i+1]
 		switch {
 		case t.is("rev", "reverse", "reversed"):
