@@ -32,6 +32,7 @@ func (p *parser) alternating() (s Step, found, ok bool) {
 	return s, true, true
 }
 
+// alternately reads "k2, p2 alternately to end" and "k1, p1, all round", after the steps that
 // are worked again and again.
 func (p *parser) alternately(steps *[]Step) asideKind {
 	at := p.peek().span

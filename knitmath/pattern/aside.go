@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"strings"
 	"unicode"
 
 	"example.com/knitmath/knitmath/draft"
@@ -192,18 +193,16 @@ func (p *parser) continues() bool {
 		return false
 	}
 	before, next := &p.tokens[brk-1], p.peek()
-	if before.is("to", "last", "from", "rep", "the", "next", "in", "until", "and", "then", "of", "first", "all", "k", "p", "sl", "with",
-		"before",
-		"after", "on", "at", "more", "over", "-") && !before.is("k", "p") || next.is("times", "sts", "st", "more", "end", "last", "rep", "from",
-		"twice", "of", "to") {
+	if before.is("to", "last", "from", "rep", "the", "next", "in", "until", "and", "then", "of", "first", "all", "sl", "with", "before",
+		"after", "on", "at", "more", "over", "-") || next.is("times", "sts", "st", "more", "end", "last", "rep", "from", "twice", "of", "to") {
 		return true
 	}
-	if before.is(".", ";", ":", ")") || before.column < wrappedAt || next.kind == tokenEnd {
+	if !p.inRow || before.is(".", ";", ":", ")") || before.column < wrappedAt || next.kind == tokenEnd {
 		return false
 	}
 	c := rune(p.found.source[next.start])
-	return p.inRow && (unicode.IsLower(c) || c == '[' || c == '(' || c == '*') && (p.startsItem(p.next) || draft.Manner(next.text) ||
-		next.kind == tokenStar)
+	return (unicode.IsLower(c) || strings.ContainsRune("[(*", c)) &&
+		(p.startsItem(p.next) || draft.Manner(next.text) || next.kind == tokenStar)
 }
 
 // wrappedAt is the column from which a line is taken to be broken by its setting.

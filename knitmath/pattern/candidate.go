@@ -115,10 +115,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 	}
 	e := renumbering{list: spots}
 	for k, number := range f.SizeNumbers {
-		own := 0
-		if len(claimed) > 1 {
-			own = number - 1
-		}
+		own := min(number, len(claimed)) - 1
 		n := claimed[own] - f.DifferenceStitches[k]
 		if changes {
 			n = changeOff(at(l.ClaimedChangeStitches, number-1), f.DifferenceStitches[k])

@@ -5,26 +5,46 @@ package pattern
 // worked in a fabric of their own, which changes no count; 0 if that is not what stands there.
 func (p *parser) edgesKept(i int) int {
 	t := &p.tokens[i]
-	knits := t.is("knitting", "k", "knit")
-	if !knits && !t.is("keeping", "with", "maintaining", "keep", "working", "work", "having") {
+	if t.is("knitting", "k", "knit") {
+		return p.edgesKnit(i)
+	}
+	if !t.is("keeping", "with", "maintaining", "keep", "working", "work", "having") {
 		return 0
 	}
-	if end := p.edgeBand(i + 1); end != 0 && !knits {
+	if end := p.edgeBand(i + 1); end != 0 {
 		return end
 	}
 	from, both := p.edgeNumber(i + 1)
-	if from == 0 || knits && !both {
+	if from == 0 {
 		return 0
 	}
 	end, place, fabric := p.edgeWords(from)
-	place, fabric = place || both, fabric || knits || p.anyOf(i+1, from, "knit", "purl", "garter")
-	if !place || !fabric || knits && end == from {
+	if !place && !both || !fabric && !p.anyOf(i+1, from, "knit", "purl", "garter") {
 		return 0
 	}
-	for p.tokens[end].is("throughout", "as", "before", "correct", "every", "row", "only", "set") {
-		end++
+	return p.edgesThroughout(end)
+}
+
+// edgesKnit is the index after "knit first and last 4 sts throughout" and the like at token i; 0 if
+// that is not what stands there.
+func (p *parser) edgesKnit(i int) int {
+	from, both := p.edgeNumber(i + 1)
+	if from == 0 || !both {
+		return 0
 	}
-	return end
+	end, _, _ := p.edgeWords(from)
+	if end == from {
+		return 0
+	}
+	return p.edgesThroughout(end)
+}
+
+// edgesThroughout is the index after "throughout", "as set", "every row" at token i.
+func (p *parser) edgesThroughout(i int) int {
+	for p.tokens[i].is("throughout", "as", "before", "correct", "every", "row", "only", "set") {
+		i++
+	}
+	return i
 }
 
 // edgeWords is the index after the places and fabrics of edges at token i, and whether any was

@@ -26,17 +26,7 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 		w.even = true
 		more = ofFabric
 	case p.tokens[more].is("ridge", "ridges"), ofFabric > more && p.tokens[ofFabric-1].is("ridge", "ridges"):
-		n := p.number()
-		if n == nil {
-			info.kind = lineUnread
-			return true
-		}
-		p.reading(p.peek().span, "a ridge is read as two rows")
-		p.next = max(more+1, ofFabric)
-		if p.peek().is("of", "in") && p.fabricEnd(p.next+1) != 0 {
-			p.next = p.fabricEnd(p.next + 1)
-		}
-		info.counts, w.counted, w.even = p.timesEach(without(n), 2), true, true
+		p.ridges(w, info, max(more+1, ofFabric))
 		return true
 	default:
 		p.next = save
@@ -53,6 +43,21 @@ func (p *parser) evenCount(w *evenWork, info *lineInfo) bool {
 	w.counted = true
 	p.accept("even", "straight", "more")
 	return true
+}
+
+// ridges reads "6 ridges of garter st", of which the first words end at a token: a ridge is two rows.
+func (p *parser) ridges(w *evenWork, info *lineInfo, end int) {
+	n := p.number()
+	if n == nil {
+		info.kind = lineUnread
+		return
+	}
+	p.reading(p.peek().span, "a ridge is read as two rows")
+	p.next = end
+	if p.peek().is("of", "in") {
+		p.acceptEnd(p.fabricEnd(p.next + 1))
+	}
+	info.counts, w.counted, w.even = p.timesEach(without(n), 2), true, true
 }
 
 // onTheseStitches reads "on these 28 sts only".

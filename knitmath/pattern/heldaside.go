@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// heldInRow reads "place next 20 sts on holder" within a row, and "leaving rem 38 sts on
 // a holder" after its turn.
 func (p *parser) heldInRow(steps *[]Step) asideKind {
 	first, save, found := p.peek(), p.next, p.found.mark()
@@ -72,38 +73,41 @@ var onNeedle = wordings("on the needle", "on needle", "on the right needle", "on
 func (p *parser) unworkedAside(steps *[]Step, from span) asideKind {
 	p.next++
 	n, all, _, ok := p.someStitches()
-	if !ok {
-		return p.askUnworked(from)
-	}
 	turns := turnsAtEnd(*steps)
-	if p.accept("unworked", "unknit") {
-		switch {
-		case turns:
-			return asideRead
-		case n != nil && !p.onlyRows && stopsShort(*steps): // it is turned before them
-			*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from})
-			p.rest = unworkedRest{held: true, count: n}
-			if p.accept("for") {
-				p.accept("the")
-				p.accept("instep", "heel", "front", "back", "thumb")
-			}
+	switch {
+	case !ok:
+	case p.accept("unworked", "unknit"):
+		if turns {
 			return asideRead
 		}
-	}
-	if k := len(*steps); n != nil && k > 0 && !(*steps)[k-1].stretch() && !p.onlyRows && p.acceptAny(onNeedle) {
+		if n != nil && !p.onlyRows && stopsShort(*steps) {
+			p.turnedBeforeRest(steps, n, from)
+			return asideRead
+		}
+	case n != nil && !p.onlyRows && stopsAtStitch(*steps) && p.acceptAny(onNeedle):
 		*steps = append(*steps, Step{Name: "work", takes: 1, leaves: 1, Times: n, at: from.to(p.last())}) // they stay where they are
 		p.asGiven = true
 		p.forWhich()
 		return asideRead
-	}
-	if turns && (n != nil || all) && !p.peek().is("on", "onto", "for") {
+	case turns && (n != nil || all) && !p.peek().is("on", "onto", "for"):
 		return asideRead // they stay where they are
 	}
-	return p.askUnworked(from)
-}
-
-// askUnworked asks about stitches that are left, where they are not followed.
-func (p *parser) askUnworked(from span) asideKind {
 	p.ask(ReasonUnread, from.to(p.last()), "what happens to these stitches?")
 	return asideFault
+}
+
+// stopsAtStitch reports whether steps end with one that is not worked to any place.
+func stopsAtStitch(steps []Step) bool {
+	n := len(steps)
+	return n > 0 && !steps[n-1].stretch()
+}
+
+// turnedBeforeRest turns a row before so many stitches that it leaves unworked.
+func (p *parser) turnedBeforeRest(steps *[]Step, n []int, from span) {
+	*steps = append(*steps, Step{Operation: stitch.Turn, Times: one, at: from})
+	p.rest = unworkedRest{held: true, count: n}
+	if p.accept("for") {
+		p.accept("the")
+		p.accept("instep", "heel", "front", "back", "thumb")
+	}
 }

@@ -1,5 +1,6 @@
 package pattern
 
+// someStitches reads "next 20 sts", "rem 38 sts", "all sts", "centre 20 (22) sts",
 // "30 held sts"; all for stitches without a number.
 func (p *parser) someStitches() (n []int, all, held, ok bool) {
 	from := p.next

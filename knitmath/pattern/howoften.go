@@ -6,7 +6,6 @@ import "example.com/knitmath/knitmath/draft"
 // until when. Nothing else is taken for it: what is not understood is asked.
 func (p *parser) howOften(info *lineInfo, from span) bool {
 	p.acceptAny(asItFaces)
-	at := p.peek().span
 	named := info.lines != nil
 	switch {
 	case info.forRows != nil && p.clauseEnds(): // "Next 3 rows: Rep Row 1"
@@ -29,10 +28,16 @@ func (p *parser) howOften(info *lineInfo, from span) bool {
 	case p.peek().is("until", "to", "till", "til", "for"):
 		return p.repeatUntil(info)
 	}
+	return p.repeatTimes(info)
+}
+
+// repeatTimes reads how many times rows are repeated that are named, or asks.
+func (p *parser) repeatTimes(info *lineInfo) bool {
+	at := p.peek().span
 	p.commaBeforeTimes()
 	n, total, more := p.manyTimes()
 	if n == nil {
-		if info.last == 0 && info.ranges == nil && !named {
+		if info.last == 0 && info.ranges == nil && info.lines == nil {
 			return false
 		}
 		p.askTimes(info, at)
@@ -299,7 +304,8 @@ func (p *parser) untilCount() []int {
 	return without(n)
 }
 
-// nth is an interval of rows: "4th", "other", "8 (8, 6, 6)th", "8th (8th, 6th)".
+// nthAhead reports whether an interval of rows stands at token i: "4th", "other", "8 (8, 6, 6)th",
+// "8th (8th, 6th)".
 func (p *parser) nthAhead(i int) bool {
 	if p.ordinalEnd(i) != 0 {
 		return true

@@ -83,6 +83,7 @@ func (p *parser) ledOf() (s *shapings, ok bool) {
 	return nil, false
 }
 
+// ledShaped makes a change one at the place before its verb: false, and nothing done, where
 // that is to be read as it was without.
 func (p *parser) ledShaped(info *lineInfo, from span, n []int, sign int) bool {
 	s, ok := p.ledOf()
@@ -90,11 +91,7 @@ func (p *parser) ledShaped(info *lineInfo, from span, n []int, sign int) bool {
 		return false
 	}
 	p.led.used = true
-	again := p.scheduleAhead()
-	if ok && s.times == nil && s.until == nil && !again {
-		p.howLong(s)
-	}
-	if !ok || again || s.times == nil && s.until == nil || !p.spaced(s, from) {
+	if !ok || !p.ledHowLong(s) || !p.spaced(s, from) {
 		for !p.clauseEnds() {
 			p.next++
 		}
@@ -106,6 +103,18 @@ func (p *parser) ledShaped(info *lineInfo, from span, n []int, sign int) bool {
 	info.parts = []shapings{*s}
 	info.hidden = shapedSteps(p, n, sign*p.led.factor)
 	return true
+}
+
+// ledHowLong reads how often a change is made of which the rows were said before its verb, and
+// reports whether that is known. Rows after it would be others.
+func (p *parser) ledHowLong(s *shapings) bool {
+	if p.scheduleAhead() {
+		return false
+	}
+	if s.times == nil && s.until == nil {
+		p.howLong(s)
+	}
+	return s.times != nil || s.until != nil
 }
 
 // anyRow reports whether "row" stands between two tokens.

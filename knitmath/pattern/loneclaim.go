@@ -1,5 +1,6 @@
 package pattern
 
+// loneClaim reads a count that stands in a sentence of its own, and belongs to what was
 // read before it.
 func (p *parser) loneClaim() bool {
 	n := p.lineBeforeClaim()

@@ -103,16 +103,22 @@ func (p *parser) loosePlace(i int) int {
 	case t.is("bound-off", "cast-off", "bo", "buttonhole") || t.is("bound", "cast") && then.is("off", "-"):
 		return p.boundOffAt(i)
 	case t.kind == tokenWord && loosePlaces[t.text]:
-		if then.is("sts", "needle", "flap") || t.is("needle") && then.kind == tokenNumber && !p.tokens[i+2].stitches() {
-			i++
-		}
-		return i + 1
+		return p.partPlaceEnd(i)
 	case t.is("held") && then.stitches():
 		return i + 2
 	case t.is("opening", "slit") && p.endsClause(i+1), t.is("n1", "n2", "n3", "n4"):
 		return i + 1
 	}
 	return 0
+}
+
+// partPlaceEnd is the index after "instep sts", "needle 2" at token i.
+func (p *parser) partPlaceEnd(i int) int {
+	then := &p.tokens[i+1]
+	if then.is("sts", "needle", "flap") || p.tokens[i].is("needle") && then.kind == tokenNumber && !p.tokens[i+2].stitches() {
+		return i + 2
+	}
+	return i + 1
 }
 
 // markedStitch is the index after "centre st", "marked centre st" at token i; 0 if that is not what

@@ -8,12 +8,7 @@ func (p *parser) madeBy(s *Step) bool {
 	if s.Name != "inc" && s.Operation != stitch.M1 && s.Operation != stitch.KFB {
 		return false
 	}
-	end, thread, twice := p.next+1, false, false
-	for ; !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]") && end < p.next+40; end++ {
-		t := &p.tokens[end]
-		thread = thread || t.is("thread", "loop", "bar", "strand", "yarn", "wool", "running")
-		twice = twice || t.is("twice") || t.is("front") && p.tokens[end+1].is("and", "&") && p.tokens[end+2].is("back")
-	}
+	end, thread, twice := p.madeHow()
 	if thread == twice || !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]") {
 		return false
 	}
@@ -23,6 +18,17 @@ func (p *parser) madeBy(s *Step) bool {
 		s.Operation, s.takes, s.leaves = stitch.M1, 0, 1
 	}
 	return true
+}
+
+// madeHow looks to the end of the clause for what an increase is made of: a thread, or one stitch
+// worked twice.
+func (p *parser) madeHow() (end int, thread, twice bool) {
+	for end = p.next + 1; end < p.next+40 && !p.endsAt(end) && !p.tokens[end].is(",", ";", ")", "]"); end++ {
+		t := &p.tokens[end]
+		thread = thread || t.is("thread", "loop", "bar", "strand", "yarn", "wool", "running")
+		twice = twice || t.is("twice") || t.is("front") && p.tokens[end+1].is("and", "&") && p.tokens[end+2].is("back")
+	}
+	return end, thread, twice
 }
 
 // anotherStays reports whether a sentence up to token end says that another piece like the one just

@@ -56,19 +56,25 @@ func (r *runner) changeBy(by int64) {
 	r.other = other
 }
 
+// heldCount is how many stitches are put aside: so many as is said, or all that were left out, or
+// all there are.
+func (r *runner) heldCount(l *Line) int64 {
+	switch {
+	case l.info.counts != nil:
+		return int64(at(l.info.counts, r.size))
+	case r.aside > 0:
+		return r.aside
+	}
+	return r.now.total()
+}
+
 // hold puts stitches aside.
 func (r *runner) hold(l *Line) {
 	if !r.known {
 		return
 	}
 	total := r.now.total()
-	n := total
-	if r.aside > 0 {
-		n = r.aside
-	}
-	if l.info.counts != nil {
-		n = int64(at(l.info.counts, r.size))
-	}
+	n := r.heldCount(l)
 	if total == 0 && l.info.counts != nil && r.aside == 0 && n <= r.heldSum() { // "slip centre st onto a safety pin"
 		r.taken(n)
 		r.held = append([]int64{n}, r.held...) // apart from the others, that wait for their turn
@@ -125,26 +131,11 @@ func (r *runner) take(l *Line) {
 		return
 	}
 	if l.info.live && r.known {
-		r.broughtLast = int64(at(l.info.counts, r.size))
-		r.begin(r.now.total() + r.broughtLast)
-		if !r.round {
-			r.side = stitch.SideUnspecified
-		}
+		r.takeLive(l)
 		return
 	}
-	sum := r.heldSum()
-	n := sum
-	if l.info.counts != nil {
-		n = int64(at(l.info.counts, r.size))
-		if l.info.only != nil && r.known && n == r.now.total() {
-			return // those that were left on the needle
-		}
-		if sum > 0 && n > sum && r.wanted(ReasonMissing, l.info.at) {
-			r.fault(KindMistake, ReasonMissing, l.info.at, int(sum-n), "only "+stitches(int(sum))+" were put aside")
-		}
-	} else if len(r.held) == 0 {
-		r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "how many stitches are these?")
-		r.known = false
+	n, ok := r.takeCount(l)
+	if !ok {
 		return
 	}
 	r.taken(n)
@@ -153,6 +144,36 @@ func (r *runner) take(l *Line) {
 		n += r.now.total()
 	}
 	r.begin(n)
+	if !r.round {
+		r.side = stitch.SideUnspecified
+	}
+}
+
+// takeCount is how many stitches are taken up: so many as is said, or all that were put aside. It is
+// not ok where they are on the needle already, or nobody knows.
+func (r *runner) takeCount(l *Line) (n int64, ok bool) {
+	sum := r.heldSum()
+	if l.info.counts == nil {
+		if len(r.held) == 0 {
+			r.fault(KindQuestion, ReasonUnread, l.info.at, 0, "how many stitches are these?")
+			r.known = false
+		}
+		return sum, len(r.held) > 0
+	}
+	n = int64(at(l.info.counts, r.size))
+	if l.info.only != nil && r.known && n == r.now.total() {
+		return n, false // those that were left on the needle
+	}
+	if sum > 0 && n > sum && r.wanted(ReasonMissing, l.info.at) {
+		r.fault(KindMistake, ReasonMissing, l.info.at, int(sum-n), "only "+stitches(int(sum))+" were put aside")
+	}
+	return n, true
+}
+
+// takeLive takes stitches up that were never put aside, the loops of a cast-on that is undone.
+func (r *runner) takeLive(l *Line) {
+	r.broughtLast = int64(at(l.info.counts, r.size))
+	r.begin(r.now.total() + r.broughtLast)
 	if !r.round {
 		r.side = stitch.SideUnspecified
 	}
@@ -185,12 +206,7 @@ func (r *runner) taken(n int64) {
 // off binds off or grafts all stitches.
 func (r *runner) off(l *Line) {
 	total := r.now.total()
-	if l.info.counts != nil && r.known {
-		if n := int64(at(l.info.counts, r.size)); n != total && !(l.info.bothNeedles && 2*n == total) && !r.resolved(l, n) &&
-			r.wanted(ReasonClaim, l.info.at) {
-			r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
-		}
-	}
+	r.compareOff(l)
 	if l.info.row {
 		if !r.another(l.info.at) {
 			return
@@ -217,4 +233,17 @@ func (r *runner) off(l *Line) {
 		r.settleSide()
 		r.side, r.sideSaid, r.sides = stitch.SideUnspecified, false, sideClaims{}
 	}
+}
+
+// compareOff compares the stitches with those that are bound off or grafted, of which both needles may
+// have as many.
+func (r *runner) compareOff(l *Line) {
+	if l.info.counts == nil || !r.known {
+		return
+	}
+	total, n := r.now.total(), int64(at(l.info.counts, r.size))
+	if n == total || l.info.bothNeedles && 2*n == total || r.resolved(l, n) || !r.wanted(ReasonClaim, l.info.at) {
+		return
+	}
+	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-total), "there are "+stitches(int(total))+", not "+strconv.Itoa(int(n)))
 }

@@ -16,6 +16,12 @@ func (r *runner) mayBegin(i, low, expected int) bool {
 	if r.told.numbered > 0 && (low == r.told.numbered+1 || low == r.told.numbered+1+since) {
 		return true
 	}
+	return r.countedSince(low) || low == 2 && r.firstRowTold(i)
+}
+
+// countedSince reports whether a number may count the rows since something began, or where that is
+// not known.
+func (r *runner) countedSince(low int) bool {
 	if n := len(r.told.begins); r.told.unsure && (n == 0 || r.told.sureFrom >= int(r.told.begins[n-1])) {
 		return true
 	}
@@ -24,7 +30,7 @@ func (r *runner) mayBegin(i, low, expected int) bool {
 			return true
 		}
 	}
-	return low == 2 && r.firstRowTold(i)
+	return false
 }
 
 // firstRowTold reports whether words before line i, since the last number, speak of the first row:

@@ -13,35 +13,8 @@ func (b *proofWriter) finding(f *Finding) {
 	case f.Reason == ReasonPassedOver:
 		return // the margin says it, or it is of no weight
 	}
-	text := name + " at column " + numeral(f.ColumnNumber)
-	if f.Text != "" {
-		text += ", \"" + f.Text + "\""
-	}
-	text += ": " + f.Description
-	if !strings.HasSuffix(text, ".") {
-		text += "."
-	}
-	if n := len(f.SizeNumbers); b.piece.SizeCount > 1 && n > 0 && !strings.Contains(f.Description, "size "+numeral(f.SizeNumbers[0])+":") {
-		text += " In size " + sizesListed(f.SizeNumbers) + "."
-	}
-	for k, c := range f.Corrections {
-		if k == 0 {
-			text += " It would be right with " + c.Description
-		} else {
-			text += ", or with " + c.Description
-		}
-		switch {
-		case c.LineNumber != f.LineNumber:
-			text += " in line " + numeral(c.LineNumber)
-		case c.Text != "" && b.severalTimes(&c):
-			text += " at column " + numeral(c.ColumnNumber)
-		}
-	}
-	if len(f.Corrections) > 0 {
-		text += "."
-	}
 	const indent = proofMark + proofLine + proofRows + 2 + proofSide
-	parts := wrapped(shown(text), proofWidth-indent-2)
+	parts := wrapped(shown(b.findingText(name, f)), proofWidth-indent-2)
 	for i := range f.Corrections {
 		if rows := f.Corrections[i].Replacement; strings.Contains(rows, "\n") { // rows that are put in are written out
 			for _, row := range strings.Split(rows, "\n") {
@@ -55,6 +28,44 @@ func (b *proofWriter) finding(f *Finding) {
 		}
 		b.line(left(mark, proofMark) + strings.Repeat(" ", indent-proofMark+2) + part)
 	}
+}
+
+// findingText is what was found, where, in which sizes, and with what it would be right.
+func (b *proofWriter) findingText(name string, f *Finding) string {
+	text := name + " at column " + numeral(f.ColumnNumber)
+	if f.Text != "" {
+		text += ", \"" + f.Text + "\""
+	}
+	text += ": " + f.Description
+	if !strings.HasSuffix(text, ".") {
+		text += "."
+	}
+	if n := len(f.SizeNumbers); b.piece.SizeCount > 1 && n > 0 && !strings.Contains(f.Description, "size "+numeral(f.SizeNumbers[0])+":") {
+		text += " In size " + sizesListed(f.SizeNumbers) + "."
+	}
+	return text + b.correctionsText(f)
+}
+
+// correctionsText says with what a line would be right, and where that is put.
+func (b *proofWriter) correctionsText(f *Finding) string {
+	if len(f.Corrections) == 0 {
+		return ""
+	}
+	text := ""
+	for k, c := range f.Corrections {
+		if k == 0 {
+			text += " It would be right with " + c.Description
+		} else {
+			text += ", or with " + c.Description
+		}
+		switch {
+		case c.LineNumber != f.LineNumber:
+			text += " in line " + numeral(c.LineNumber)
+		case c.Text != "" && b.severalTimes(&c):
+			text += " at column " + numeral(c.ColumnNumber)
+		}
+	}
+	return text + "."
 }
 
 // severalTimes reports whether what a correction replaces stands in its line more than once.

@@ -38,12 +38,18 @@ func (p *parser) prose(line *Line) bool {
 	}
 	p.noteRowsSaid(i)
 	p.passedTo(line, end)
-	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
-		line.info.turns = constructionFlat
-	}
-	line.info.anotherStays = p.anotherStays(i, end)
-	line.info.eachSide = t.is("work", "working") && p.anyOf(i, end, "separately")
+	p.noteTold(&line.info, i, end)
 	return true
+}
+
+// noteTold notes what a sentence from token i up to another tells of the pieces and of how they are
+// worked.
+func (p *parser) noteTold(info *lineInfo, i, end int) {
+	if p.began && p.section == sectionBody && p.flatSaid(i, end) {
+		info.turns = constructionFlat
+	}
+	info.anotherStays = p.anotherStays(i, end)
+	info.eachSide = p.tokens[i].is("work", "working") && p.anyOf(i, end, "separately")
 }
 
 // passedTo passes over a line from the next token up to another.

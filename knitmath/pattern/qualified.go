@@ -112,16 +112,7 @@ func (p *parser) qualified(s *Step) bool {
 func (p *parser) qualifiedByKind(s *Step) bool {
 	switch {
 	case s.Operation == stitch.PlaceMarker || s.Name == "replace marker" || s.Name == "replace m":
-		if end := p.startSaid(p.next); end != 0 {
-			p.next, p.startMoves = end, true
-			return true
-		}
-		if !p.peek().is("for", "here", "as") {
-			return false
-		}
-		for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then") && !p.claimAhead(); p.next++ {
-		}
-		return true
+		return p.markerFor()
 	case p.forPart(), p.peek().is("by") && p.madeBy(s):
 		return true
 	case s.Operation == stitch.CastOn:
@@ -130,6 +121,20 @@ func (p *parser) qualifiedByKind(s *Step) bool {
 		return p.alongEdge()
 	}
 	return s.Operation == stitch.BindOff && p.acceptAny(bindOffManner)
+}
+
+// markerFor passes over what a marker is for, "for the beginning of the round".
+func (p *parser) markerFor() bool {
+	if p.acceptEnd(p.startSaid(p.next)) {
+		p.startMoves = true
+		return true
+	}
+	if !p.peek().is("for", "here", "as") {
+		return false
+	}
+	for p.next++; !p.endsAt(p.next) && !p.peek().is(",", ";", ")", "]", "and", "then") && !p.claimAhead(); p.next++ {
+	}
+	return true
 }
 
 // forPart passes over "for back", "for the second sleeve": what stitches are for.
@@ -225,14 +230,7 @@ func (p *parser) manner(known SlipManner) (SlipManner, bool) {
 // asTheyAre reads "the knit sts and purl the purl sts" and the like: every
 // stitch to the end of the row is worked as one.
 func (p *parser) asTheyAre() bool {
-	i := p.next
-	for p.tokens[i].is("the", "all", "each") {
-		i++
-	}
-	kind := p.tokens[i].is("knits", "purls") || p.tokens[i].is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") &&
-		p.tokens[i+1].stitches()
-	sight := p.tokens[i].stitches() && p.tokens[i+1].is("as") && p.tokens[i+2].is("they", "set", "est", "established", "presented", "seen")
-	if i == p.next && !p.tokens[i].is("knits", "purls") && !sight || !kind && !sight {
+	if !p.eachAsItIs() {
 		return false
 	}
 	for {
@@ -242,9 +240,25 @@ func (p *parser) asTheyAre() bool {
 			p.next += 2
 			continue
 		}
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ";", ",", "(", "[", "-") {
+		if p.endsAt(p.next) || t.is(";", ",", "(", "[", "-") {
 			return true
 		}
 		p.next++
 	}
+}
+
+// eachAsItIs reports whether "the knit sts", "knits", "all sts as they present" comes next.
+func (p *parser) eachAsItIs() bool {
+	i := p.next
+	for p.tokens[i].is("the", "all", "each") {
+		i++
+	}
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	if t.is("knits", "purls") {
+		return true
+	}
+	if t.stitches() {
+		return then.is("as") && p.tokens[i+2].is("they", "set", "est", "established", "presented", "seen")
+	}
+	return i > p.next && t.is("k", "p", "knit", "purl", "slipped", "knitted", "purled", "same") && then.stitches()
 }

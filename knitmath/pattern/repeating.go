@@ -1,5 +1,6 @@
 package pattern
 
+// repeating reads "rep Rows 3 and 4 five more times", "rep dec row every 6th row 5
 // times", "as 1st row".
 func (p *parser) repeating(line *Line) bool {
 	info, verb := &line.info, p.peek()

@@ -7,23 +7,12 @@ import "example.com/knitmath/knitmath/stitch"
 // since the last that were bound off. ok is false, and nothing taken, if that is not what
 // follows; n is nil if it cannot be known.
 func (p *parser) rightNeedle() (n []int, ok bool) {
-	save := p.next
+	if !p.rightNeedleAhead() {
+		return nil, false
+	}
+	from := p.peek().span
 	for p.accept("there", "are", "you", "have") {
 	}
-	end, _ := p.sizedEnd(p.next)
-	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("on") {
-		p.next = save
-		return nil, false
-	}
-	at := end + 2
-	if p.tokens[at].is("the") {
-		at++
-	}
-	if !p.tokens[at].is("right", "right-hand", "rh") {
-		p.next = save
-		return nil, false
-	}
-	from := p.tokens[save].span
 	want := p.number()
 	if want == nil {
 		return nil, true
@@ -47,6 +36,23 @@ func (p *parser) rightNeedle() (n []int, ok bool) {
 		}
 	}
 	return tidy(n), true
+}
+
+// rightNeedleAhead reports whether so many stitches "on the right needle" come next.
+func (p *parser) rightNeedleAhead() bool {
+	i := p.next
+	for p.tokens[i].is("there", "are", "you", "have") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end == 0 || !p.tokens[end].stitches() || !p.tokens[end+1].is("on") {
+		return false
+	}
+	end += 2
+	if p.tokens[end].is("the") {
+		end++
+	}
+	return p.tokens[end].is("right", "right-hand", "rh")
 }
 
 // sinceBindingOff are the steps after the last that binds off.

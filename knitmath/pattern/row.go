@@ -75,8 +75,7 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 		p.mistake(ReasonNoStar, t.span, "no star is open here")
 	case t.kind != tokenEnd && t.kind != tokenNewline && !p.startsLine() && !p.afterStop():
 		p.ask(ReasonUnread, t.span, "nothing is expected after the count")
-		// Where no stitch follows the row is complete, and its claim is compared.
-		if len(steps) > 0 && line.ClaimedStitches != nil && !p.startsItem(p.next) && p.claimStandsAlone(&line.info) {
+		if p.completeBefore(line) {
 			p.recover(line)
 			return false, p.fitted(line)
 		}
@@ -86,6 +85,12 @@ func (p *parser) rowEnd(line *Line) (follows, ok bool) {
 		return false, p.fitted(line)
 	}
 	return false, false
+}
+
+// completeBefore reports whether a row is complete before words that were not expected: no stitch
+// follows, and its claim is compared.
+func (p *parser) completeBefore(line *Line) bool {
+	return len(line.Steps) > 0 && line.ClaimedStitches != nil && !p.startsItem(p.next) && p.claimStandsAlone(&line.info)
 }
 
 // turned makes steps ready that end with a turn, after which the next row follows at once.

@@ -55,25 +55,32 @@ func (p *parser) rowRange(info *lineInfo) (rowRange, bool) {
 			return r, false
 		}
 	}
-	switch {
-	case r.first < 1 || r.last < 1 || r.first > MaxRows || r.last > MaxRows:
+	if r.first < 1 || max(r.first, r.last) > MaxRows || r.last < 1 {
 		p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows))
 		return r, false
-	case r.last < r.first:
+	}
+	if r.last < r.first {
 		p.mistake(ReasonRowNumber, t.span.to(p.last()), "the first row is after the last")
 		return r, false
 	}
-	if firsts != nil || lasts != nil {
-		info.firsts, info.lasts = firsts, lasts
-		for size := range p.sizes {
-			first, last := info.rangeIn(r, size)
-			if first < 1 || last < first || last > MaxRows {
-				p.mistake(ReasonTooLarge, t.span.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows)+", the first before the last")
-				return r, false
-			}
+	if firsts == nil && lasts == nil {
+		return r, true
+	}
+	info.firsts, info.lasts = firsts, lasts
+	return r, p.numberedRight(r, info, t.span)
+}
+
+// numberedRight reports whether a range that begins at a place has such rows in every size, or says
+// that it has not.
+func (p *parser) numberedRight(r rowRange, info *lineInfo, from span) bool {
+	for size := range p.sizes {
+		first, last := info.rangeIn(r, size)
+		if first < 1 || last < first || last > MaxRows {
+			p.mistake(ReasonTooLarge, from.to(p.last()), "rows are numbered from 1 to "+strconv.Itoa(MaxRows)+", the first before the last")
+			return false
 		}
 	}
-	return r, true
+	return true
 }
 
 // otherRows reads the row numbers of the other sizes, nil if there are none.

@@ -10,18 +10,7 @@ func (r *runner) work(i int, claimed bool) {
 	if !r.another(l.info.at) {
 		return
 	}
-	if (r.lastLine != i || len(l.info.ranges) == 0) && (l.info.kind != lineShape || !r.seen[i] || len(l.info.parts) < 2) {
-		r.checkSide(l, r.seen[i])
-	}
-	if claimed && l.info.kind == lineRow {
-		r.setUp(l)
-	}
-	if !claimed {
-		r.owes(l, 1)
-	}
-	r.beginsWith(l)
-	r.resume(i, claimed)
-	r.record(i)
+	r.beginRow(i, claimed)
 	if l.info.spread {
 		start := r.now
 		r.spreadRow(i)
@@ -60,6 +49,26 @@ func (r *runner) work(i int, claimed bool) {
 		r.overs = 0
 	}
 	r.worked(i, p.turn)
+}
+
+// beginRow takes what the label of a row and the rows before it say of its side and of where it
+// begins.
+func (r *runner) beginRow(i int, claimed bool) {
+	l := &r.piece.Lines[i]
+	again := r.lastLine == i && len(l.info.ranges) > 0 // the next of the rows of one label
+	amongParts := l.info.kind == lineShape && r.seen[i] && len(l.info.parts) > 1
+	if !again && !amongParts {
+		r.checkSide(l, r.seen[i])
+	}
+	if claimed && l.info.kind == lineRow {
+		r.setUp(l)
+	}
+	if !claimed {
+		r.owes(l, 1)
+	}
+	r.beginsWith(l)
+	r.resume(i, claimed)
+	r.record(i)
 }
 
 // flatSaid goes on back and forth where words beside the rows say so.

@@ -76,20 +76,35 @@ func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
 	}
 	end++
 	behind, said := p.rowsDone(end)
-	before, total := p.beforeRowsClaim(i)
-	inAll = total || p.anyOf(end, behind, "all", "total", "altogether")
-	opened := p.tokens[before-1].is("(", "[")
-	stop := &p.tokens[behind]
-	closes := stop.is(")", "]") && !p.tokens[behind+1].is("times", "time", "x", "twice", "once") && p.tokens[behind+1].kind != tokenNumber
-	ends := closes || p.endsAt(behind) || stop.is(",", ";")
-	counted := p.tokens[before-1].is(",", ";") && p.tokens[before-2].stitches() // "46 sts, 28 rows"
-	switch {
-	case opened && closes, opened && stop.is(",", ";") && p.claimWords(behind+1), counted && (closes || p.endsAt(behind)):
-		return end, inAll
-	case said && ends && (p.endsAt(before-1) || p.tokens[before-1].is(",", ";")):
-		return end, inAll
+	begin, total := p.beforeRowsClaim(i)
+	if !p.rowsToldBetween(begin, behind, said) {
+		return 0, false
 	}
-	return 0, false
+	return end, total || p.anyOf(end, behind, "all", "total", "altogether")
+}
+
+// rowsToldBetween reports whether what stands from token begin up to token behind tells how many
+// rows there are: in brackets, after a count of stitches, "46 sts, 28 rows", or as a clause of which
+// it is said that they have been worked.
+func (p *parser) rowsToldBetween(begin, behind int, said bool) bool {
+	before, stop := &p.tokens[begin-1], &p.tokens[behind]
+	closed, comma := p.closesCount(behind), stop.is(",", ";")
+	switch {
+	case before.is("(", "["):
+		if closed || comma && p.claimWords(behind+1) {
+			return true
+		}
+	case before.is(",", ";") && p.tokens[begin-2].stitches():
+		if closed || p.endsAt(behind) {
+			return true
+		}
+	}
+	return said && (closed || comma || p.endsAt(behind)) && (before.is(",", ";") || p.endsAt(begin-1))
+}
+
+// closesCount reports whether a bracket is closed at token i, and no number of times follows.
+func (p *parser) closesCount(i int) bool {
+	return p.tokens[i].is(")", "]") && !p.tokens[i+1].is("times", "time", "x", "twice", "once") && p.tokens[i+1].kind != tokenNumber
 }
 
 // rowsDone is the index after "have been worked", "in all", "total" at token i, and whether

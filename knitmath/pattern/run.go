@@ -114,7 +114,7 @@ func (e *engine) size(size int) {
 func (r *runner) line(i int) {
 	l := &r.piece.Lines[i]
 	r.flatSaid(l)
-	switch info := &l.info; info.kind {
+	switch l.info.kind {
 	case lineRow, lineUnread:
 		r.unnumbered(i)
 	case lineRepeat:
@@ -138,26 +138,38 @@ func (r *runner) line(i int) {
 		r.round, r.side, r.machine = true, stitch.RightSide, nil
 		r.compareAlone(i)
 	case linePassed:
-		if r.markCentre(info) {
-			return
-		}
-		r.placed = r.placed || info.places
-		r.turnSaid = r.turnSaid || info.turnsWork
-		if n := len(r.held); info.anotherStays && n > 0 && r.known && r.now.total() == 0 {
-			r.begin(r.held[n-1])
-		}
-		if info.onThese {
-			r.restAside()
-		}
-		if info.eachSide {
-			r.oneSide()
-		}
-		if info.fastens && r.known && r.now.total() == 1 {
-			r.begin(0)
-		}
-		r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
-		r.fresh = r.fresh || info.heading
-		r.compareAlone(i)
+		r.toldBeside(i)
+	}
+}
+
+// toldBeside takes what words that work no row say of markers, of the work and of its pieces.
+func (r *runner) toldBeside(i int) {
+	info := &r.piece.Lines[i].info
+	if r.markCentre(info) {
+		return
+	}
+	r.placed = r.placed || info.places
+	r.turnSaid = r.turnSaid || info.turnsWork
+	r.piecesTold(info)
+	r.marks.lost = r.marks.lost || info.places && r.marks.count == 0
+	r.fresh = r.fresh || info.heading
+	r.compareAlone(i)
+}
+
+// piecesTold takes what words say of which stitches are worked: those of a piece that stays on the
+// needle, these alone, each side by itself, or none, as the last is fastened off.
+func (r *runner) piecesTold(info *lineInfo) {
+	if n := len(r.held); info.anotherStays && n > 0 && r.known && r.now.total() == 0 {
+		r.begin(r.held[n-1])
+	}
+	if info.onThese {
+		r.restAside()
+	}
+	if info.eachSide {
+		r.oneSide()
+	}
+	if info.fastens && r.known && r.now.total() == 1 {
+		r.begin(0)
 	}
 }
 
@@ -208,24 +220,26 @@ func (r *runner) turnWork() {
 func (r *runner) checkSide(l *Line, repeated bool) {
 	want := l.info.side
 	r.roundAgain(&l.info)
-	if want == stitch.SideUnspecified || l.info.otherSide && r.lastLine != noLine && r.sideSaid {
-		return
-	}
-	if r.round && want == stitch.WrongSide && r.divided && !l.info.inRounds && (r.side != want || !turnsAtEnd(l.Steps)) {
+	switch {
+	case want == stitch.SideUnspecified || l.info.otherSide && r.lastLine != noLine && r.sideSaid:
+	case r.leavesRound(l):
 		r.round, r.side, r.sideSaid, r.leftRound = false, want, true, true // what is left is worked back and forth
-		return
-	}
-	if !r.round {
+	case !r.round:
 		if !repeated || r.sides.pending.text == "" && r.side != want {
 			r.saidSide(l.info.at, want, "this row is worked on the "+sideText(want.Other()), "by the rows after it this one is worked on the "+
 				sideText(want.Other()))
 		}
-		return
-	}
-	if want != r.side && r.wanted(ReasonSide, l.info.at) {
+	case want != r.side && r.wanted(ReasonSide, l.info.at):
 		r.fault(KindMistake, ReasonSide, l.info.at, 0, "this row is worked on the "+sideText(r.side)+
 			": in the round it always is, unless the work is turned")
 	}
+}
+
+// leavesRound reports whether a row on the wrong side shows that what is left of a piece that was
+// divided is no longer worked in the round.
+func (r *runner) leavesRound(l *Line) bool {
+	return r.round && r.divided && l.info.side == stitch.WrongSide && !l.info.inRounds &&
+		(r.side != stitch.WrongSide || !turnsAtEnd(l.Steps))
 }
 
 // roundAgain goes on in the round where what was left back and forth is worked so again: it is

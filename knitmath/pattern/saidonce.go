@@ -7,25 +7,7 @@ import "example.com/knitmath/knitmath/report"
 
 // saidOnce joins what was found of the claim of a row to what was found of its steps.
 func (e *engine) saidOnce() {
-	rows := map[int]int{} // of a line, the finding about its steps
-	for i, d := range e.details {
-		if d != nil && isMisfit(e.found.list[i].Reason) {
-			if n := e.piece.lineAt(e.found.list[i].at); n >= 0 && e.piece.Lines[n].info.kind == lineRow {
-				rows[n] = i
-			}
-		}
-	}
-	claims := map[int]int{} // of a line, the finding about its count
-	for i, d := range e.details {
-		if d == nil || e.found.list[i].Reason != ReasonClaim {
-			continue
-		}
-		n := e.piece.lineAt(e.found.list[i].at)
-		if k, ok := rows[n]; ok {
-			e.joined(k, i)
-		}
-		claims[n] = i
-	}
+	claims := e.joinClaims(e.misfits())
 	if len(claims) == 0 {
 		return
 	}
@@ -38,6 +20,37 @@ func (e *engine) saidOnce() {
 		kept++
 	}
 	e.found.list, e.details = e.found.list[:kept], e.details[:kept]
+}
+
+// misfits are, by the line of a row, the findings about its steps.
+func (e *engine) misfits() map[int]int {
+	rows := map[int]int{}
+	for i, d := range e.details {
+		if d == nil || !isMisfit(e.found.list[i].Reason) {
+			continue
+		}
+		if n := e.piece.lineAt(e.found.list[i].at); n >= 0 && e.piece.Lines[n].info.kind == lineRow {
+			rows[n] = i
+		}
+	}
+	return rows
+}
+
+// joinClaims joins what was found of the counts of rows to the findings about their steps, and is,
+// by the line, the findings about counts.
+func (e *engine) joinClaims(rows map[int]int) map[int]int {
+	claims := map[int]int{}
+	for i, d := range e.details {
+		if d == nil || e.found.list[i].Reason != ReasonClaim {
+			continue
+		}
+		n := e.piece.lineAt(e.found.list[i].at)
+		if k, ok := rows[n]; ok {
+			e.joined(k, i)
+		}
+		claims[n] = i
+	}
+	return claims
 }
 
 // toldTwice reports whether parts do not add up to a count that is found wrong too, in the same

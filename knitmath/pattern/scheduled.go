@@ -4,6 +4,7 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// scheduleAhead reports whether it is said on which rows something is done: "every
 // 4th row", "on next and foll 6 alt rows", "5th and every foll 6th row".
 func (p *parser) scheduleAhead() bool {
 	i := p.next

@@ -23,14 +23,9 @@ func (p *parser) frontMatter() bool {
 	}
 	end := p.lineEnd(p.next)
 	switch {
-	case p.countedNote(p.next, end):
+	case p.countedNote(p.next, end), p.stitchCount():
 		return true
-	case p.stitchCount():
-		return true
-	case !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)) || p.turnExplained(p.next):
-		p.passTo(end)
-		return true
-	case !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-"): // "5 sizes: chest 80 cm"
+	case p.explained(end):
 		p.passTo(end)
 		return true
 	case p.frontHeading(p.next, end):
@@ -53,6 +48,15 @@ func (p *parser) frontMatter() bool {
 		return true
 	}
 	return false
+}
+
+// explained reports whether a line that ends at a token only explains: a measure, an abbreviation, how
+// work is turned, or how many sizes there are, "5 sizes: chest 80 cm".
+func (p *parser) explained(end int) bool {
+	if !p.began && (p.measureLine(p.next, end) || p.explains(p.next, end)) || p.turnExplained(p.next) {
+		return true
+	}
+	return !p.began && p.peek().kind == tokenNumber && p.ahead(1).is("sizes") && p.ahead(2).is(":", "-")
 }
 
 // lineStart reports whether the next token is the first of its line.
@@ -122,11 +126,10 @@ func (p *parser) passWrapped() {
 // frontHeading reports whether a line begins with a heading of front matter: alone
 // in its line, or before a colon or a dash.
 func (p *parser) frontHeading(i, end int) bool {
-	first := &p.tokens[i]
-	if !p.frontWord(i) || p.began && (p.forSizesAt(i, end) || p.worksAfterLead(i, end)) ||
-		first.is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i) {
+	if !p.frontWord(i) || p.workedNotFront(i, end) {
 		return false
 	}
+	first := &p.tokens[i]
 	const far = 7
 	for n := i; n < min(i+far, end); n++ {
 		switch t := &p.tokens[n]; {
@@ -142,6 +145,13 @@ func (p *parser) frontHeading(i, end int) bool {
 		return first.is(longFront...)
 	}
 	return p.titled(i, end) || end <= i+2 || p.frontPhrase(i) // nothing else stands in its line
+}
+
+// workedNotFront reports whether a line that begins with a word of front matter is worked, or says
+// for which sizes what follows is.
+func (p *parser) workedNotFront(i, end int) bool {
+	return p.began && (p.forSizesAt(i, end) || p.worksAfterLead(i, end)) ||
+		p.tokens[i].is("sizes") && p.tokens[i+1].is("-") && p.sizesLine(i)
 }
 
 // forSizesAt reports whether a line says for which sizes what follows is, "Size M only", and not

@@ -84,35 +84,52 @@ func (s *scanner) markup(from span, c rune, size int) {
 // listNumber passes over the number of a list at the start of a line, "2) ", and "2. "
 // before what is no row; before "row" it makes it an ordinal, as "2nd" is.
 func (s *scanner) listNumber() bool {
-	i := s.at
-	for i < len(s.source) && s.source[i] >= '0' && s.source[i] <= '9' {
-		i++
-	}
+	i := s.digitsEnd()
 	if i-s.at > 2 || i+2 >= len(s.source) || s.source[i] != ')' && s.source[i] != '.' || s.source[i+1] != ' ' {
 		return false
 	}
 	rest := strings.TrimLeft(s.source[i+1:], " *_")
-	c, _ := utf8.DecodeRuneInString(rest)
-	if begins(rest, "row") || begins(rest, "rnd") || begins(rest, "round") {
-		next := strings.TrimLeft(rest, "rRoOwWuUnNdDsS")
-		if next != "" && s.source[i] == '.' && strings.ContainsRune(":.-", rune(next[0])) {
-			from := s.here()
-			n := s.number1(i)
-			s.put(tokenNumber, from, s.source[from.start:s.at])
-			s.tokens[len(s.tokens)-1].number = n
-			from = s.here()
-			s.advance(1)
-			s.put(tokenWord, from, "th")
-			return true
-		}
+	if s.source[i] == '.' && ordinalRow(rest) {
+		from := s.here()
+		n := s.number1(i)
+		s.put(tokenNumber, from, s.source[from.start:s.at])
+		s.tokens[len(s.tokens)-1].number = n
+		from = s.here()
+		s.advance(1)
+		s.put(tokenWord, from, "th")
+		return true
 	}
-	if !unicode.IsUpper(c) || len(rest) > 3 && begins(rest, "sts") {
+	if c, _ := utf8.DecodeRuneInString(rest); !unicode.IsUpper(c) || len(rest) > 3 && begins(rest, "sts") {
 		return false
 	}
-	for s.at <= i {
+	s.skipTo(i + 1)
+	return true
+}
+
+// ordinalRow reports whether "Row:" or "rnd -" stands after a number with a full stop: it is that of
+// the row.
+func ordinalRow(rest string) bool {
+	if !begins(rest, "row") && !begins(rest, "rnd") && !begins(rest, "round") {
+		return false
+	}
+	next := strings.TrimLeft(rest, "rRoOwWuUnNdDsS")
+	return next != "" && strings.ContainsRune(":.-", rune(next[0]))
+}
+
+// digitsEnd is the index after the digits at hand.
+func (s *scanner) digitsEnd() int {
+	i := s.at
+	for i < len(s.source) && s.source[i] >= '0' && s.source[i] <= '9' {
+		i++
+	}
+	return i
+}
+
+// skipTo passes over plain signs up to an index.
+func (s *scanner) skipTo(i int) {
+	for s.at < i {
 		s.advance(1)
 	}
-	return true
 }
 
 // number1 passes over the digits up to a place.
@@ -137,18 +154,22 @@ func (s *scanner) roundShort() {
 
 // mixed passes over a whole number and a fraction, "3 1/4", of which a length is made.
 func (s *scanner) mixed() bool {
-	i := s.at
-	for i < len(s.source) && s.source[i] >= '0' && s.source[i] <= '9' {
-		i++
-	}
+	i := s.digitsEnd()
 	rest := s.source[i:min(len(s.source), i+6)]
-	if i == s.at || len(rest) < 4 || rest[0] != ' ' || rest[1] < '1' || rest[1] > '7' || rest[2] != '/' ||
-		!strings.Contains("2348", rest[3:4]) ||
-		len(rest) > 4 && rest[4] >= '0' && rest[4] <= '9' || len(rest) > 5 && rest[4] == ' ' && (rest[5]|0x20 == 'l' || rest[5]|0x20 == 'r') {
+	if i == s.at || !fractionOf(rest) || crossingOf(rest) {
 		return false
 	}
-	for s.at < i+4 {
-		s.advance(1)
-	}
+	s.skipTo(i + 4)
 	return true
+}
+
+// fractionOf reports whether a text begins with a space and a fraction of a unit, " 1/4".
+func fractionOf(rest string) bool {
+	return len(rest) >= 4 && rest[0] == ' ' && rest[1] >= '1' && rest[1] <= '7' && rest[2] == '/' &&
+		strings.Contains("2348", rest[3:4]) && (len(rest) == 4 || rest[4] < '0' || rest[4] > '9')
+}
+
+// crossingOf reports whether what looks like a fraction is that of a cable, " 1/2 LC".
+func crossingOf(rest string) bool {
+	return len(rest) > 5 && rest[4] == ' ' && (rest[5]|0x20 == 'l' || rest[5]|0x20 == 'r')
 }

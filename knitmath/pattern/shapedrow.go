@@ -65,18 +65,11 @@ func (p *parser) changeSign() int {
 // twoTogether passes over "k2tog" and "work 2 tog" where a place follows, "at each end of
 // next row": a stitch is taken off there.
 func (p *parser) twoTogether() bool {
-	i := p.next
-	switch {
-	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
-		i++
-	case p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 2 &&
-		p.tokens[i+2].is("tog", "together"):
-		i += 3
-	default:
+	i := p.togetherEnd(p.next)
+	if i == 0 {
 		return false
 	}
-	if p.led.factor == 2 && p.endsAt(i) || p.led.factor == 2 && (p.tokens[i].is("on", "every", "once", "twice") ||
-		p.tokens[i].is(",") && !p.startsItem(i+1)) {
+	if p.led.factor == 2 && p.ledTogether(i) {
 		p.next = i
 		return true
 	}
@@ -91,6 +84,25 @@ func (p *parser) twoTogether() bool {
 	}
 	p.next = i
 	return true
+}
+
+// togetherEnd is the index after "k2tog", "work 2 tog" at token i; 0 if that is not what stands there.
+func (p *parser) togetherEnd(i int) int {
+	switch {
+	case p.tokens[i].is("k2tog", "p2tog", "ssk", "skp", "skpo"):
+		return i + 1
+	case p.tokens[i].is("k", "p", "work", "knit", "purl") && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 2 &&
+		p.tokens[i+2].is("tog", "together"):
+		return i + 3
+	}
+	return 0
+}
+
+// ledTogether reports whether nothing, or only on which rows, is said at token i after a decrease at
+// the place before its verb.
+func (p *parser) ledTogether(i int) bool {
+	t := &p.tokens[i]
+	return p.endsAt(i) || t.is("on", "every", "once", "twice") || t.is(",") && !p.startsItem(i+1)
 }
 
 // placeAt reports whether a place begins at token i.

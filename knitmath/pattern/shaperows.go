@@ -15,26 +15,10 @@ func (r *runner) shape(i int) {
 	start, before := r.now, r.known
 	r.lastRow = 0
 	r.changeGoesOn(i)
-	row := int16(i)
-	if l.info.lines != nil {
-		row = l.info.lines[0]
-	} else if l.info.ranges != nil && l.info.hidden == nil {
-		line := r.lineOf(l.info.ranges[0].first, 0)
-		if line < 0 {
-			if r.wanted(ReasonNoRow, l.info.at) {
-				r.fault(KindMistake, ReasonNoRow, l.info.at, 0, "row "+strconv.Itoa(int(l.info.ranges[0].first))+" is not written")
-			}
-			r.lost(l)
-			return
-		}
-		row = int16(line)
-	} else if l.info.last > 0 && l.info.hidden == nil {
-		if len(r.history) == 0 || r.history[len(r.history)-1] < 0 {
-			r.fault(KindMistake, ReasonNoRow, l.info.at, 0, "no row came before")
-			r.lost(l)
-			return
-		}
-		row = r.history[len(r.history)-1]
+	row, ok := r.shapedBy(i)
+	if !ok {
+		r.lost(l)
+		return
 	}
 	if l.info.spread && l.info.lines == nil {
 		if !r.another(l.info.at) {
@@ -59,6 +43,31 @@ func (r *runner) shape(i int) {
 	r.close(i, start)
 }
 
+// shapedBy is the line whose row makes the changes of line i: one that is called by its name or its
+// number, the row before, or the change of the line itself. It is not ok, which has been said, if
+// there is no such row.
+func (r *runner) shapedBy(i int) (row int16, ok bool) {
+	info := &r.piece.Lines[i].info
+	switch {
+	case info.lines != nil:
+		return info.lines[0], true
+	case info.hidden != nil:
+	case info.ranges != nil:
+		line := r.lineOf(info.ranges[0].first, 0)
+		if line < 0 && r.wanted(ReasonNoRow, info.at) {
+			r.fault(KindMistake, ReasonNoRow, info.at, 0, "row "+strconv.Itoa(int(info.ranges[0].first))+" is not written")
+		}
+		return int16(line), line >= 0
+	case info.last > 0:
+		if n := len(r.history); n > 0 && r.history[n-1] >= 0 {
+			return r.history[n-1], true
+		}
+		r.fault(KindMistake, ReasonNoRow, info.at, 0, "no row came before")
+		return 0, false
+	}
+	return int16(i), true
+}
+
 // shapePart works one stretch of a schedule, and reports whether all of it could be
 // worked.
 func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
@@ -69,24 +78,7 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	if s.second != nil {
 		return r.alternate(l, row, s, n)
 	}
-	interval := max(at(s.interval, r.size), 1)
-	lead := interval - 1
-	switch {
-	case s.lead != nil:
-		lead = max(at(s.lead, r.size), 0)
-	case s.side != stitch.SideUnspecified && r.round:
-		lead = 0
-		if !s.next || interval == 2 { // every round is on the right side
-			interval = 1
-		}
-	case s.side != stitch.SideUnspecified && r.side != stitch.SideUnspecified:
-		lead = 0
-		if r.side != s.side {
-			lead = 1
-		}
-	case s.next:
-		lead = 0
-	}
+	lead, interval := r.leadTo(s)
 	if lead > 0 && !r.plain(lead, l.info.at) {
 		return false
 	}
@@ -98,6 +90,29 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	r.spend(interval / chargedNames)
 	r.work(int(row), false)
 	return !r.stopped && r.passes(r.turns, n-1, l.info.at)
+}
+
+// leadTo is how many plain rows come before the first change of a stretch, and its interval: in the
+// round every row is on the right side.
+func (r *runner) leadTo(s *shapings) (lead, interval int) {
+	interval = max(at(s.interval, r.size), 1)
+	switch {
+	case s.lead != nil:
+		return max(at(s.lead, r.size), 0), interval
+	case s.side != stitch.SideUnspecified && r.round:
+		if !s.next || interval == 2 {
+			interval = 1
+		}
+		return 0, interval
+	case s.side != stitch.SideUnspecified && r.side != stitch.SideUnspecified:
+		if r.side != s.side {
+			return 1, interval
+		}
+		return 0, interval
+	case s.next:
+		return 0, interval
+	}
+	return interval - 1, interval
 }
 
 // alternate works a row after one interval and then after another, again and again: "next

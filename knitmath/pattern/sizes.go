@@ -32,19 +32,12 @@ func (p *parser) sizesNamed() int {
 func (p *parser) sizeNames(i int) []string {
 	var names []string
 	name, brackets := "", false
-	put := func() {
-		if name != "" {
-			names = append(names, name)
-		}
-		name = ""
-	}
-	for ; i < len(p.tokens) && p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd; i++ {
-		switch t := &p.tokens[i]; {
-		case t.is("(", "[", "{"):
-			brackets = true
-			put()
-		case t.is(")", "]", "}", ",", ":", ";", "/", "and", "."):
-			put()
+	for ; p.tokens[i].kind != tokenNewline && p.tokens[i].kind != tokenEnd; i++ {
+		t := &p.tokens[i]
+		brackets = brackets || t.is("(", "[", "{")
+		switch {
+		case t.partsNames():
+			names, name = withName(names, name), ""
 			if t.is(")") && p.tokens[i+1].kind == tokenWord {
 				return names
 			}
@@ -52,19 +45,29 @@ func (p *parser) sizeNames(i int) []string {
 			if name != "" && t.start > p.tokens[i-1].end {
 				name += " "
 			}
-			name += t.text
-			if len(name) > 24 {
+			if name += t.text; len(name) > 24 {
 				return nil
 			}
-		case t.is("-"):
-			put()
 		}
 	}
-	put()
+	names = withName(names, name)
 	if !brackets && len(names) > 1 && len(names[0]) > 6 {
 		return nil
 	}
 	return names
+}
+
+// withName adds a name to a list, if there is one.
+func withName(names []string, name string) []string {
+	if name == "" {
+		return names
+	}
+	return append(names, name)
+}
+
+// partsNames reports whether a token parts the names of sizes.
+func (t *token) partsNames() bool {
+	return t.is("(", "[", "{", ")", "]", "}", ",", ":", ";", "/", "and", ".", "-")
 }
 
 // sizesAt is the sizes named at token i, "Size M only:", "Sizes L and XL:", "All
@@ -91,6 +94,7 @@ func (p *parser) sizesAt(i int) (mask uint32, end int) {
 	return p.otherSizes(i)
 }
 
+// otherSizes is the sizes for which nothing was said yet, "Other sizes:", "All other sizes:" at
 // token i, and the index after them; 0 if that is not what stands there.
 func (p *parser) otherSizes(i int) (mask uint32, end int) {
 	if !p.tokens[i].is("other") && !(p.tokens[i].is("all") && p.tokens[i+1].is("other")) {

@@ -28,29 +28,36 @@ func (s *spot) agreeing(n int, next string) (put string, taken int) {
 	if s.head != "" || s.often || n == s.value {
 		return "", 0
 	}
-	between := ""
+	between, noun := nounAfter(next)
+	switch {
+	case noun == "times" && n == 1:
+		put = "once" + between
+	case noun == "times" && n == 2 && s.word:
+		put = "twice" + between
+	case n == 1 && singulars[noun] != "":
+		put = s.rewritten(n) + between + " " + singulars[noun]
+	case s.value == 1 && plurals[noun] != "":
+		put = s.rewritten(n) + between + " " + plurals[noun]
+	default:
+		return "", 0
+	}
+	return put, len(between) + 1 + len(noun)
+}
+
+// nounAfter is the word for what is counted, "sts" or "times", with which a text begins after a
+// number, and what stands between, such as " more"; no word if the text does not go on so.
+func nounAfter(next string) (between, noun string) {
 	for _, word := range [...]string{" more", " further", " additional"} {
 		if strings.HasPrefix(next, word+" ") {
 			between = word
 		}
 	}
-	noun, _, _ := strings.Cut(strings.TrimPrefix(next[len(between):], " "), " ")
-	noun = strings.TrimRight(noun, ".,;:)]}\n\r")
-	taken = len(between) + 1 + len(noun)
-	if !strings.HasPrefix(next[len(between):], " ") {
-		return "", 0
+	rest, ok := strings.CutPrefix(next[len(between):], " ")
+	if !ok {
+		return between, ""
 	}
-	switch {
-	case noun == "times" && n == 1:
-		return "once" + between, taken
-	case noun == "times" && n == 2 && s.word:
-		return "twice" + between, taken
-	case n == 1 && singulars[noun] != "":
-		return s.rewritten(n) + between + " " + singulars[noun], taken
-	case s.value == 1 && plurals[noun] != "":
-		return s.rewritten(n) + between + " " + plurals[noun], taken
-	}
-	return "", 0
+	noun, _, _ = strings.Cut(rest, " ")
+	return between, strings.TrimRight(noun, ".,;:)]}\n\r")
 }
 
 var (

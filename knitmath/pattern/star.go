@@ -117,10 +117,7 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 		if !more {
 			p.reading(at.to(p.last()), "\"rep from *\" and a number of times is read as so many more than the first")
 		}
-		s.Times = make([]int, len(n))
-		for i, k := range n {
-			s.Times[i] = k + 1
-		}
+		s.Times = oneMore(n)
 		return simple(s), true
 	}
 	u, ok := p.upTo(false)
@@ -130,10 +127,7 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 	s.at = from.to(p.last())
 	switch {
 	case u.times != nil:
-		s.Times = make([]int, len(u.times))
-		for i, k := range u.times {
-			s.Times[i] = k + 1
-		}
+		s.Times = oneMore(u.times)
 	case u.last != nil && single(u.last, 0) && p.endingAfter():
 		s.Times, s.toFit = nil, true
 		p.reading(at, "read as: until what follows it in the row just remains")
@@ -146,6 +140,15 @@ func (p *parser) starTimes(steps []Step, from span) (Step, bool) {
 		p.reading(at, "\"rep from *\" without an end is read as: until what follows it in the row just remains")
 	}
 	return p.lastRepeat(simple(s), steps)
+}
+
+// oneMore is each number of times with the first working.
+func oneMore(numbers []int) []int {
+	out := make([]int, len(numbers))
+	for i, n := range numbers {
+		out[i] = n + 1
+	}
+	return out
 }
 
 // endingAfter reports whether ", ending k2" follows.
@@ -174,14 +177,11 @@ func (p *parser) skipLineBreakBefore(words ...string) {
 // What is other takes the place of the last step.
 func (p *parser) lastRepeat(s Step, steps []Step) (Step, bool) {
 	save := p.next
-	p.accept(",", ";")
-	p.accept("but")
-	if !(p.accept("end", "ending", "ends", "omitting") && p.accept("last") && p.accept("rep", "repeat")) {
+	omitted, ok := p.lastRepSaid()
+	if !ok {
 		p.next = save
 		return s, true
 	}
-	omitted := p.tokens[p.next-3].is("omitting")
-	p.accept("with", ",", ":", "at", "as")
 	if omitted || len(steps) < 2 || s.RemainingStitches != nil && !single(s.RemainingStitches, 0) {
 		p.ask(ReasonAmbiguous, p.tokens[save].to(p.last()), "how does the last repeat end? write it out")
 		return Step{}, false
@@ -192,11 +192,7 @@ func (p *parser) lastRepeat(s Step, steps []Step) (Step, bool) {
 	if !ok || len(end) == 0 {
 		return Step{}, ok
 	}
-	if p.acceptAll("in", "place", "of") || p.acceptAll("instead", "of") || p.accept("instead") {
-		for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead() {
-			p.next++
-		}
-	}
+	p.insteadOf()
 	last := append(append([]Step(nil), steps[:len(steps)-1]...), end...)
 	for i := range last {
 		if last[i].stretch() {
@@ -226,4 +222,27 @@ func (p *parser) endingFollows(last []int) bool {
 	}
 	_, _, _, counted := split(p.tokens[i].text)
 	return counted && p.tokens[i].kind == tokenWord && !p.tokens[i+1].row()
+}
+
+// lastRepSaid passes over ", but end last rep with", and reports whether it was said; omitted says
+// that something is left out there.
+func (p *parser) lastRepSaid() (omitted, ok bool) {
+	p.accept(",", ";")
+	p.accept("but")
+	omitted = p.peek().is("omitting")
+	if !(p.accept("end", "ending", "ends", "omitting") && p.accept("last") && p.accept("rep", "repeat")) {
+		return false, false
+	}
+	p.accept("with", ",", ":", "at", "as")
+	return omitted, true
+}
+
+// insteadOf passes over "in place of k5", "instead of k5".
+func (p *parser) insteadOf() {
+	if !p.acceptAll("in", "place", "of") && !p.acceptAll("instead", "of") && !p.accept("instead") {
+		return
+	}
+	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(") && !p.claimAhead() {
+		p.next++
+	}
 }

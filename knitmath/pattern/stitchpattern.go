@@ -23,27 +23,30 @@ var nameless = map[string]bool{"stitch": true, "st": true, "pattern": true, "pat
 // patternHeading reports whether a line names a stitch pattern that is defined below
 // it: "Moss stitch (odd number of sts)", "Leaf lace, multiple of 8 plus 1".
 func (p *parser) patternHeading(i, end int) bool {
-	named, counted := false, false
-	for n := i; n < end && n < i+24; n++ {
+	first := &p.tokens[i]
+	if first.kind != tokenWord || directing[first.text] && !first.is("rib") || p.tokens[end-1].is(".") {
+		return false
+	}
+	named, counted := false, !p.began && p.countCloses(i, end)
+	for n := i; n < min(end, i+24); n++ {
 		switch t := &p.tokens[n]; {
 		case t.is("multiple", "mult", "odd", "even", "panel", "worked", "any"):
 			counted = true
-		case t.is("stitch", "pattern", "patt", "rib", "lace", "st", "ribbing", "cable", "panel", "texture", "border"):
+		case t.is("stitch", "pattern", "patt", "rib", "lace", "st", "ribbing", "cable", "texture", "border"):
 			named = true
-		case n == i && (directing[t.text] || t.kind != tokenWord), t.kind == tokenStar:
+		case t.kind == tokenStar:
 			return false
 		}
-	}
-	if p.tokens[end-1].is(".") {
-		return false
-	}
-	if !p.began && p.tokens[end-1].is(")") && end-i > 4 && p.tokens[end-2].stitches() && p.tokens[end-3].kind == tokenNumber &&
-		p.tokens[end-4].is("(") {
-		counted = true
 	}
 	next := end + 1
 	rows := next < len(p.tokens) && p.labelEnd(next) != 0
 	return rows && (counted || named && !p.anyNumber(i, end))
+}
+
+// countCloses reports whether a line ends with a number of stitches in brackets, "Leaf panel (12 sts)".
+func (p *parser) countCloses(i, end int) bool {
+	return end-i > 4 && p.tokens[end-1].is(")") && p.tokens[end-2].stitches() && p.tokens[end-3].kind == tokenNumber &&
+		p.tokens[end-4].is("(")
 }
 
 // beginPattern begins the definition of a stitch pattern where a heading names one:

@@ -144,24 +144,52 @@ func (p *parser) edgesInTail() bool {
 // tailTold reads what is told beside a direction, and asks about the rest.
 func (p *parser) tailTold(line *Line) {
 	info := &line.info
-	even := info.kind == lineEven
 	switch {
 	case p.moreRows(info):
-	case (even || info.kind == linePlain) && p.acrossAll(line):
-	case p.peek().is("pick", "picking") && p.rateAt(p.pickUpTo(p.next)) != 0:
-		p.passTail(p.rateAt(p.pickUpTo(p.next)))
-	case info.kind == linePassed && (p.whichStitch() || p.acceptEnd(p.staysHeld())):
+	case (info.kind == lineEven || info.kind == linePlain) && p.acrossAll(line):
+	case p.rateInTail(), p.whichInTail(info):
 	case p.acceptEnd(p.rowsBetween()):
 	case p.acceptEnd(p.rowsToldAt(p.next)): // which is compared, see rowsClaims
-	case even && p.evenFor(info):
-	case even && info.counts != nil && p.asOnPart() != 0:
-		p.passTail(p.asOnPart())
+	case info.kind == lineEven && p.evenInTail(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
 	case p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
+}
+
+// whichInTail passes over what is told of stitches after words that work none: which they are, or that
+// they stay where they are.
+func (p *parser) whichInTail(info *lineInfo) bool {
+	return info.kind == linePassed && (p.whichStitch() || p.acceptEnd(p.staysHeld()))
+}
+
+// evenInTail reads how far rows are worked even, or passes over "as for Back" where that was said.
+func (p *parser) evenInTail(info *lineInfo) bool {
+	if p.evenFor(info) {
+		return true
+	}
+	if info.counts == nil {
+		return false
+	}
+	end := p.asOnPart()
+	if end != 0 {
+		p.passTail(end)
+	}
+	return end != 0
+}
+
+// rateInTail passes over "picking up 3 sts for every 4 rows".
+func (p *parser) rateInTail() bool {
+	if !p.peek().is("pick", "picking") {
+		return false
+	}
+	end := p.rateAt(p.pickUpTo(p.next))
+	if end != 0 {
+		p.passTail(end)
+	}
+	return end != 0
 }
 
 // asOnPart is the index after "as for Back", "as on the sleeves": how rows look whose number has been

@@ -7,42 +7,55 @@ import (
 
 // ending reads "ending with a WS row" and "ending with RS facing for next row".
 func (p *parser) ending(info *lineInfo) {
-	for n := 1; n < 60 && !p.endsAt(p.next+n); n++ { // "ending last rnd 4 sts before BOR": the round begins there
-		if p.ahead(n).is("before") && p.markerAt(p.next+n+1) != 0 && p.next+n+1 < len(p.tokens) {
-			p.next = p.markerAt(p.next + n + 1)
-			info.places = true
-			return
-		}
-		if t := p.ahead(n); t.kind == tokenWord && !t.stitches() && !t.is("last", "rnd", "round", "row", "the", "with") {
-			break
-		}
+	if p.acceptEnd(p.endingBefore()) {
+		info.places = true
+		return
 	}
 	if end, row := p.endingRow(p.next + 1); end != 0 {
 		p.next, info.endRow = end, row
 		return
 	}
-	for n := 0; n < 8; n++ {
-		t := p.ahead(n)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";") {
-			break
-		}
-		side := p.sideOf(min(p.next+n, len(p.tokens)-2))
-		if side == stitch.SideUnspecified {
-			if n > 0 && n < 6 && p.ahead(n).is("k", "knit", "p", "purl") && p.ahead(n+1).row() {
-				p.next += n + 2
-				return
-			}
-			continue
-		}
-		p.next += n + 1
-		p.accept("side")
-		if p.accept("facing") {
-			side = side.Other()
-		}
-		info.endSide = side
-		return
+	if !p.endingSide(info) {
+		p.next++
 	}
-	p.next++
+}
+
+// endingBefore is the index after "ending last rnd 4 sts before BOR": the round begins there; 0 if
+// that is not what comes next.
+func (p *parser) endingBefore() int {
+	for i := p.next + 1; i < p.next+60 && !p.endsAt(i); i++ {
+		t := &p.tokens[i]
+		if t.is("before") {
+			return p.markerAt(i + 1)
+		}
+		if t.kind == tokenWord && !t.stitches() && !t.is("last", "rnd", "round", "row", "the", "with") {
+			return 0
+		}
+	}
+	return 0
+}
+
+// endingSide reads up to "WS row", "RS facing" or "k row" in the clause.
+func (p *parser) endingSide(info *lineInfo) bool {
+	for i := p.next; i < p.next+8; i++ {
+		if p.endsAt(i) || p.tokens[i].is(",", ";") {
+			return false
+		}
+		if side := p.sideOf(i); side != stitch.SideUnspecified {
+			p.next = i + 1
+			p.accept("side")
+			if p.accept("facing") {
+				side = side.Other()
+			}
+			info.endSide = side
+			return true
+		}
+		if i > p.next && i < p.next+6 && p.tokens[i].is("k", "knit", "p", "purl") && p.tokens[i+1].row() {
+			p.next = i + 2
+			return true
+		}
+	}
+	return false
 }
 
 // endingRow is the index after "with Row 4", "with a 2nd row", "on rib row 2" at token i, and

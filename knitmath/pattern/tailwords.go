@@ -78,22 +78,31 @@ func (p *parser) afterWith() bool {
 		p.phraseEnd(p.next, sameTimes) != 0 {
 		return false
 	}
-	n := 1
-	for ; n < 14; n++ {
-		t := p.ahead(n)
-		if t.kind == tokenEnd || t.kind == tokenNewline || t.is(".", ",", ";", "(") || t.is("and", "then") {
-			break
-		}
-		if t.kind == tokenStar || t.kind == tokenNumber && !p.measured(p.next+n) ||
-			t.kind == tokenWord && (alarming(t.text) && !t.is("holder", "holders") || p.alarmingStitch(p.next+n, p.next, true)) {
+	i := p.next + 1
+	for ; i < p.next+14 && !p.endsAt(i) && !p.tokens[i].is(",", ";", "(", "and", "then"); i++ {
+		if p.changesAfterWith(i) {
 			return false
 		}
 	}
-	if n < 2 {
+	if i < p.next+2 {
 		return false
 	}
-	p.next += n
+	p.next = i
 	return true
+}
+
+// changesAfterWith reports whether token i, after "with" and the like, may change a count.
+func (p *parser) changesAfterWith(i int) bool {
+	t := &p.tokens[i]
+	switch t.kind {
+	case tokenStar:
+		return true
+	case tokenNumber:
+		return !p.measured(i)
+	case tokenWord:
+		return alarming(t.text) && !t.is("holder", "holders") || p.alarmingStitch(i, p.next, true)
+	}
+	return false
 }
 
 // harmlessWord passes over a word of how, with what or where, and over a length. After

@@ -33,15 +33,12 @@ func (p *parser) takenOff(end int) []int {
 	}
 	save, found := p.next, p.found.mark()
 	defer func() { p.next = save }()
-	verb := p.tokens[save].is("graft", "kitchener")
+	graft := p.peek().is("graft", "kitchener")
 	var sum []int
 	for n := save + 1; n < end; n++ {
-		to, _ := p.sizedEnd(n)
-		if to == 0 || p.ofPart(to) == 0 {
-			continue
-		}
-		led := p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other") || verb && n == save+1
-		if !led && !(verb && sum != nil && p.tokens[n-1].is("to", "with", "and")) {
+		last := p.takenAt(n)
+		led := p.tokens[n-1].is("rem", "remaining", "last", "the", "all", "these", "first", "other")
+		if last == 0 || !led && !(graft && (n == save+1 || sum != nil && p.tokens[n-1].is("to", "with", "and"))) {
 			continue
 		}
 		p.next = n
@@ -50,16 +47,29 @@ func (p *parser) takenOff(end int) []int {
 			p.found.rewind(found)
 			return nil
 		}
-		to = p.ofPart(to) + 1
 		number = without(number)
-		if verb && (p.tokens[to].is("from", "on", "of") && p.tokens[to+1].is("each", "both") || p.tokens[n-1].is("each")) {
+		if graft && (p.ofEachNeedle(last+1) || p.tokens[n-1].is("each")) {
 			number = p.timesEach(number, 2)
 		}
 		sum = added(sum, number, p.sizes)
-		if !verb {
+		if !graft {
 			break
 		}
-		n = to - 1
+		n = last
 	}
 	return sum
+}
+
+// takenAt is the index of the "sts" of a number of stitches at token i, 0 if none stands there.
+func (p *parser) takenAt(i int) int {
+	end, _ := p.sizedEnd(i)
+	if end == 0 {
+		return 0
+	}
+	return p.ofPart(end)
+}
+
+// ofEachNeedle reports whether "from each", "on both" stands at token i.
+func (p *parser) ofEachNeedle(i int) bool {
+	return p.tokens[i].is("from", "on", "of") && p.tokens[i+1].is("each", "both")
 }

@@ -218,23 +218,27 @@ func (s *scanner) word() {
 		switch {
 		case size == 0:
 			return
-		case unicode.IsLetter(c) || c >= '0' && c <= '9':
+		case unicode.IsLetter(c) || isDigit(c):
 			s.advance(size)
 		case c == '-' && s.hyphenated():
 		case c == '-' && s.dashed(start, size):
 			return
-		case c == '.' && s.initials():
-			s.advance(size)
-		case c == '\'' || c == '-' || c == '&' || c == '/':
-			next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
-			if !unicode.IsLetter(next) && (c != '-' || next < '0' || next > '9') {
-				return
-			}
+		case c == '.' && s.initials(), s.joinsLetters(c, size):
 			s.advance(size)
 		default:
 			return
 		}
 	}
+}
+
+// joinsLetters reports whether the sign at hand stands within a word: before a letter, and a hyphen
+// before a digit too.
+func (s *scanner) joinsLetters(c rune, size int) bool {
+	if c != '\'' && c != '-' && c != '&' && c != '/' {
+		return false
+	}
+	next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
+	return unicode.IsLetter(next) || c == '-' && isDigit(next)
 }
 
 // rowNumber takes the number off "Row1", "Rnd12-14" and, where a line begins, "R1".

@@ -3,20 +3,13 @@ package pattern
 // toldSetUp reads a sentence that tells on which stitches the rows after it are worked: "The
 // heel is worked back and forth on the first 28 sts", "Worked flat on 80 sts".
 func (p *parser) toldSetUp(line *Line) bool {
-	i := p.next
-	for n := 0; n < 6 && !p.tokens[i].is("worked"); n++ {
-		if p.tokens[i].kind != tokenWord || p.tokens[i].is("repeat", "rep", "motif", "patt", "pattern", "chart") ||
-			p.notation(p.tokens[i].text) && !p.tokens[i].is("heel", "toe") {
-			return false
-		}
-		i++
-	}
-	if !p.tokens[i].is("worked") || i > p.next && !p.tokens[i-1].is("is", "are", "now", "be") {
+	verb := p.workedAt(p.next)
+	if verb < 0 {
 		return false
 	}
 	save, before := p.next, line.info
-	w := evenWork{verb: &p.tokens[i], from: p.peek().span}
-	p.next = i + 1
+	w := evenWork{verb: &p.tokens[verb], from: p.peek().span}
+	p.next = verb + 1
 	if p.accept("flat") {
 		line.info.turns, w.setUp = constructionFlat, true
 	}
@@ -31,4 +24,22 @@ func (p *parser) toldSetUp(line *Line) bool {
 	}
 	line.info.kind = lineEven
 	return true
+}
+
+// workedAt is the index of "worked" in "The heel is worked", "Worked" at token i; below 0 if that is
+// not what stands there, or it is a repeat that is worked.
+func (p *parser) workedAt(i int) int {
+	from := i
+	for n := 0; n < 6 && !p.tokens[i].is("worked"); n++ {
+		t := &p.tokens[i]
+		if t.kind != tokenWord || t.is("repeat", "rep", "motif", "patt", "pattern", "chart") ||
+			p.notation(t.text) && !t.is("heel", "toe") {
+			return -1
+		}
+		i++
+	}
+	if !p.tokens[i].is("worked") || i > from && !p.tokens[i-1].is("is", "are", "now", "be") {
+		return -1
+	}
+	return i
 }

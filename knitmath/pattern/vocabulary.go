@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strings"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -12,102 +13,115 @@ import (
 var words, phrases = vocabulary()
 
 func vocabulary() (map[string]meaning, map[string][]phrase) {
-	w, ph := map[string]meaning{}, map[string][]phrase{}
-	put := func(abbr string, m meaning) {
-		parts := strings.Fields(abbr)
-		if len(parts) == 1 {
-			if _, known := w[abbr]; !known {
-				w[abbr] = m
-			}
-			return
-		}
-		list := ph[parts[0]]
-		i := 0
-		for i < len(list) && len(list[i].words) >= len(parts) { // longest first
-			i++
-		}
-		list = append(list, phrase{})
-		copy(list[i+1:], list[i:])
-		list[i] = phrase{parts, m}
-		ph[parts[0]] = list
-	}
+	v := lexicon{map[string]meaning{}, map[string][]phrase{}}
 	for _, op := range stitch.Ops() {
-		put(strings.ToLower(op.Abbr()), ofOp(op))
+		v.put(strings.ToLower(op.Abbr()), ofOp(op))
 	}
 	for abbr, op := range otherNames {
-		put(abbr, ofOp(op))
+		v.put(abbr, ofOp(op))
 	}
 	for _, n := range otherWork {
-		put(n.name, n)
+		v.put(n.name, n)
 	}
 	for abbr, question := range questions {
-		put(abbr, meaning{ask: question})
+		v.put(abbr, meaning{ask: question})
 	}
 	for abbr, manner := range map[string]SlipManner{"sl1k": SlipMannerKwise, "sl1p": SlipMannerPwise} {
 		m := ofOp(stitch.Slip)
 		m.manner = manner
-		put(abbr, m)
+		v.put(abbr, m)
 	}
-	double := ofOp(stitch.YO)
-	double.times = 2
-	put("yo2", double)
-	for _, open := range []string{"m1", "m1p"} {
-		m := w[open]
-		left, right := open[:2]+"l"+open[2:], open[:2]+"r"+open[2:]
-		m.reading = open + " leans either way: the count is the same; write " + left + " or " + right + " to say which"
-		w[open] = m
-	}
-	fwd := ofOp(stitch.YO)
-	fwd.reading = "yfwd is read as a yarn over; where the yarn only comes to the front, write wyif"
-	w["yfwd"] = fwd
-	for _, lean := range []string{"brlsl dec", "brrsl dec", "brsl dec"} {
-		m := named(lean, 3, 1)
-		m.reading = "read as a decrease of two stitches, each with its yarn over: three become one"
-		put(lean, m)
-	}
-	for _, abbr := range []string{"k2togb", "p2togb"} {
-		m := named(abbr, 2, 1)
-		m.reading = "read as two together through the back loops: two stitches become one either way"
-		put(abbr, m)
-	}
-	w["yf"] = meaning{ask: questions["yf"]}
-	for abbr, m := range map[string]meaning{"inc": named("inc", 1, 2), "dec": named("dec", 2, 1)} {
-		m.reading = changeReadings[abbr]
-		w[abbr] = m
-		for _, one := range []string{" 1", " 1 st", " one", " one st"} {
-			put(abbr+one, m)
+	v.yarnOvers()
+	v.changes()
+	for _, r := range readAs {
+		for _, abbr := range r.abbrs {
+			m := named(abbr, r.takes, r.leaves)
+			m.reading = r.reading
+			v.put(abbr, m)
 		}
 	}
 	for _, abbr := range []string{"patt", "rib", "cont", "continue", "pattern"} {
-		w[abbr] = named("work", 1, 1)
+		v.words[abbr] = named("work", 1, 1)
 	}
-	for abbr, op := range map[string]stitch.Op{"k-tbl": stitch.KnitTbl, "p-tbl": stitch.PurlTbl, "k1-tbl": stitch.KnitTbl,
-		"p1-tbl": stitch.PurlTbl} {
-		put(abbr, ofOp(op))
+	return v.words, v.phrases
+}
+
+// lexicon is the vocabulary while it is put together.
+type lexicon struct {
+	words   map[string]meaning
+	phrases map[string][]phrase
+}
+
+// put adds an abbreviation, if it is not known yet, or a phrase.
+func (v *lexicon) put(abbr string, m meaning) {
+	parts := strings.Fields(abbr)
+	if len(parts) == 1 {
+		if _, known := v.words[abbr]; !known {
+			v.words[abbr] = m
+		}
+		return
 	}
-	twice := ofOp(stitch.YO)
-	twice.times = 2
-	for _, abbr := range []string{"dyo", "double yo", "double yarn over", "2yo", "y2rn", "yrn2", "y2o", "yo2", "yo x 2", "yo2x"} {
-		put(abbr, twice)
+	list := v.phrases[parts[0]]
+	i := 0
+	for i < len(list) && len(list[i].words) >= len(parts) { // longest first
+		i++
 	}
-	for _, abbr := range []string{"drop next st", "drop the next st", "drop 1 st", "drop next st off needle",
-		"drop the next st off the needle", "drop next st off the needle",
-		"let next st drop", "drop 1 st off needle", "drop 1 st off the needle", "drop the next stitch"} {
-		m := named(abbr, 1, 0)
-		m.reading = "a stitch that is dropped is read as one that is gone from the count"
-		put(abbr, m)
+	v.phrases[parts[0]] = slices.Insert(list, i, phrase{parts, m})
+}
+
+// yarnOvers adds those that are worked twice, and what may be one or only where the yarn goes.
+func (v *lexicon) yarnOvers() {
+	double := ofOp(stitch.YO)
+	double.times = 2
+	for _, abbr := range []string{"yo2", "dyo", "double yo", "double yarn over", "2yo", "y2rn", "yrn2", "y2o", "yo x 2", "yo2x"} {
+		v.put(abbr, double)
 	}
-	m := named("k1b", 1, 1)
-	m.reading = "k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: " +
-		"one stitch either way"
-	put("k1b", m)
-	return w, ph
+	fwd := ofOp(stitch.YO)
+	fwd.reading = "yfwd is read as a yarn over; where the yarn only comes to the front, write wyif"
+	v.words["yfwd"] = fwd
+	v.words["yf"] = meaning{ask: questions["yf"]}
+}
+
+// changes adds increases and decreases that are not named, or whose lean is not.
+func (v *lexicon) changes() {
+	for _, open := range []string{"m1", "m1p"} {
+		m := v.words[open]
+		left, right := open[:2]+"l"+open[2:], open[:2]+"r"+open[2:]
+		m.reading = open + " leans either way: the count is the same; write " + left + " or " + right + " to say which"
+		v.words[open] = m
+	}
+	for abbr, m := range map[string]meaning{"inc": named("inc", 1, 2), "dec": named("dec", 2, 1)} {
+		m.reading = changeReadings[abbr]
+		v.words[abbr] = m
+		for _, one := range []string{" 1", " 1 st", " one", " one st"} {
+			v.put(abbr+one, m)
+		}
+	}
+}
+
+// readAs are abbreviations that are taken for something, which is said.
+var readAs = []struct {
+	abbrs         []string
+	takes, leaves int16
+	reading       string
+}{
+	{[]string{"brlsl dec", "brrsl dec", "brsl dec"}, 3, 1,
+		"read as a decrease of two stitches, each with its yarn over: three become one"},
+	{[]string{"k2togb", "p2togb"}, 2, 1,
+		"read as two together through the back loops: two stitches become one either way"},
+	{[]string{"drop next st", "drop the next st", "drop 1 st", "drop next st off needle", "drop the next st off the needle",
+		"drop next st off the needle", "let next st drop", "drop 1 st off needle", "drop 1 st off the needle", "drop the next stitch"}, 1, 0,
+		"a stitch that is dropped is read as one that is gone from the count"},
+	{[]string{"k1b"}, 1, 1,
+		"k1b is knit one in the row below with some publishers and knit one through the back loop (k1 tbl) with others: " +
+			"one stitch either way"},
 }
 
 // otherNames are other ways to write an operation.
 var otherNames = map[string]stitch.Op{
 	"knit": stitch.Knit, "purl": stitch.Purl, "slip": stitch.Slip, "sl st": stitch.Slip,
 	"ktbl": stitch.KnitTbl, "ptbl": stitch.PurlTbl,
+	"k-tbl": stitch.KnitTbl, "p-tbl": stitch.PurlTbl, "k1-tbl": stitch.KnitTbl, "p1-tbl": stitch.PurlTbl,
 	"knit tbl": stitch.KnitTbl, "purl tbl": stitch.PurlTbl,
 	"s2kp": stitch.CDD, "s2kp2": stitch.CDD, "sl2-k1-p2sso": stitch.CDD, "sl2-k1-psso": stitch.CDD, "sl2k1p2sso": stitch.CDD,
 	"sl1-k1-psso": stitch.SKP, "sl1k1psso": stitch.SKP, "skpo": stitch.SKP,

@@ -41,7 +41,7 @@ func (w *walker) ahead() (int64, bool) {
 	return w.left, w.round
 }
 
-// pass takes the marker ahead along.
+// passMark takes the marker ahead along.
 func (w *walker) passMark(at int64) {
 	w.out.add(at)
 	w.next++
@@ -155,13 +155,16 @@ func (w *walker) slip(s *Step) {
 		w.passMark(w.new)
 	case w.round && w.pos == w.left && w.pos > 0 && !removes(s.Name):
 		w.began = w.new
-	case w.round && (w.pos == 0 || w.pos == w.left), w.marks.lost, w.marks.count == 0:
-	case w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new && w.within != w.out.count:
-	default:
-		if w.none == nil {
-			w.none = s
-		}
+	case w.none == nil && !w.markMayBe():
+		w.none = s
 	}
+}
+
+// markMayBe reports whether a marker may be here that is not known: that of the beginning of the
+// round, one that has been passed just now, or any where none is known.
+func (w *walker) markMayBe() bool {
+	return w.round && (w.pos == 0 || w.pos == w.left) || w.marks.lost || w.marks.count == 0 ||
+		w.out.count > 0 && int64(w.out.at[w.out.count-1]) == w.new && w.within != w.out.count
 }
 
 // toMark works a step up to so many stitches before the next marker.
@@ -234,6 +237,21 @@ func (w *walker) after(before hand, turned bool) marks {
 	if w.marks.lost {
 		return marks{lost: true}
 	}
+	next := append(w.passedMarks(before, turned), w.keptMarks(before, turned)...)
+	slices.Sort(next)
+	out := marks{lost: w.out.lost}
+	total := w.new + before.behind + w.left - w.pos
+	for _, place := range next {
+		if w.round && (place == 0 || place == total) && !turned {
+			continue // that of the beginning of the round
+		}
+		out.add(place)
+	}
+	return out
+}
+
+// passedMarks is where the markers are for the next row that this one has placed or passed.
+func (w *walker) passedMarks(before hand, turned bool) []int64 {
 	var next []int64
 	turnsBack := turned || !w.round
 	beyond := int64(0) // made after the marker of the beginning of the round: the first of the next
@@ -247,6 +265,14 @@ func (w *walker) after(before hand, turned bool) marks {
 			next = append(next, before.behind+int64(q)+beyond)
 		}
 	}
+	return next
+}
+
+// keptMarks is where the markers are for the next row that this one has not come to: those that an
+// earlier turn left behind, and those beyond its own.
+func (w *walker) keptMarks(before hand, turned bool) []int64 {
+	var next []int64
+	turnsBack := turned || !w.round
 	for k, p := range w.marks.at[:w.marks.count] {
 		switch {
 		case p < 0 && turnsBack:
@@ -259,14 +285,5 @@ func (w *walker) after(before hand, turned bool) marks {
 			next = append(next, 0)
 		}
 	}
-	slices.Sort(next)
-	out := marks{lost: w.out.lost}
-	total := w.new + before.behind + w.left - w.pos
-	for _, place := range next {
-		if w.round && (place == 0 || place == total) && !turned {
-			continue // that of the beginning of the round
-		}
-		out.add(place)
-	}
-	return out
+	return next
 }

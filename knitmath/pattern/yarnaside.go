@@ -77,23 +77,28 @@ func (p *parser) colourEnd(i int) int {
 			i++
 		}
 	}
-	t := &p.tokens[i]
-	switch {
-	case t.is("mc", "cc", "cc1", "cc2", "c1", "c2", "c3", "mc,"):
-	case t.is("a") && p.found.source[t.start] == 'a' && p.tokens[i+1].kind == tokenWord: // "with a border"
-		return 0
-	case t.is("a", "b", "c", "d", "e", "f") && !p.tokens[i+1].is("st", "stitch", "k", "total"):
-	case with && t.kind == tokenWord && colours[t.text]:
-	case t.kind == tokenWord && colours[t.text] && !p.notation(t.text):
-	default:
+	if !p.colourAt(i, with) {
 		return 0
 	}
-	if !with {
-		if _, mine := p.own[t.text]; mine {
-			return 0
-		}
+	if _, mine := p.own[p.tokens[i].text]; mine && !with {
+		return 0
 	}
 	return i + 1
+}
+
+// colourAt reports whether a colour stands at token i, by its letters or by its name; after "with"
+// it is one also where its name is a stitch.
+func (p *parser) colourAt(i int, with bool) bool {
+	t, then := &p.tokens[i], &p.tokens[i+1]
+	switch {
+	case t.is("mc", "cc", "cc1", "cc2", "c1", "c2", "c3", "mc,"):
+		return true
+	case t.is("a") && p.found.source[t.start] == 'a' && then.kind == tokenWord: // "with a border"
+		return false
+	case t.is("a", "b", "c", "d", "e", "f") && !then.is("st", "stitch", "k", "total"):
+		return true
+	}
+	return t.kind == tokenWord && colours[t.text] && (with || !p.notation(t.text))
 }
 
 // colours are yarn colours as patterns name them.
