@@ -22,7 +22,7 @@ func vetSpacing(c *fault.Checks, in EvenSpacingInput, remedies bool) spacing {
 	vetTolerance(c, in.ToleranceStitches, in.Spread == GapSpreadUnspecified || in.Spread == GapSpreadLeastEffort)
 	s := spacing{start: in.StartStitches, end: in.EndStitches, edge: fault.Or(in.EdgeStitches, 0),
 		op: in.Operation, round: round, order: in.Spread, excess: fault.Or(in.ToleranceStitches, defaultGapTolerance),
-		widens: in.ToleranceStitches == nil}
+		widens: in.ToleranceStitches == nil, long: true}
 	if round && s.edge > 0 {
 		c.Add("edge_stitches", fault.ReasonContradictory, "must be 0 in the round, which has no edges")
 	}

@@ -14,7 +14,7 @@ const mostInLong = 8
 // longRepeats tries repeats of more gaps than mostInBlock, of that length and one longer, as even as
 // they can be, read from either end.
 func (f *layoutFinder) longRepeats(n, gap int) {
-	if n > mostWidened {
+	if !f.long || n > mostWidened {
 		return
 	}
 	for size := mostInBlock + 1; size <= min(mostInLong, n); size++ {

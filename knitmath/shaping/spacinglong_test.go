@@ -13,7 +13,7 @@ func TestRoundsHaveFewItems(t *testing.T) {
 	rounds, many, most := 0, 0, 0
 	for start := 60; start <= 520; start += knittest.Sweep(9, 46) {
 		for end := (start + 1) / 2; end < start; end += knittest.Sweep(3, 7) {
-			in, ok := EvenRound(start, end, stitch.K2tog, GapSpreadLeastEffort)
+			in, ok := EasyRound(start, end, stitch.K2tog, GapSpreadLeastEffort)
 			if !ok {
 				t.Fatalf("no round from %d to %d", start, end)
 			}
@@ -52,7 +52,7 @@ func depth(steps []stitch.Step) int {
 // By hand: 102 decreases among 264 stitches leave 60 plain. Of five gaps three have a stitch, and 20 times
 // five are 100; two decreases are over.
 func TestRoundOfALongRepeat(t *testing.T) {
-	in, _ := EvenRound(264, 162, stitch.K2tog, GapSpreadLeastEffort)
+	in, _ := EasyRound(264, 162, stitch.K2tog, GapSpreadLeastEffort)
 	if got := in.Row.Text(); in.Row.Items() > 8 {
 		t.Errorf("%s has %d items", got, in.Row.Items())
 	} else {

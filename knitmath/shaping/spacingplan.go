@@ -15,6 +15,7 @@ type spacing struct {
 	order            GapSpread
 	excess           float64 // see EvenSpacingInput
 	widens           bool    // nobody said how much that may be: see widened
+	long             bool    // longer repeats are looked for
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -45,11 +46,23 @@ func (s spacing) most() int {
 // EvenRound is the round that takes start stitches to end with one operation, as
 // PlanEvenSpacing would write it. op must change the count by one, in the
 // direction wanted, and be worked on at most as many stitches as there are. ok is
-// false only for a mirrored spread that does not exist.
+// false only for a mirrored spread that does not exist. It looks for no longer repeats, which a body of
+// hundreds of small rounds could not afford.
 func EvenRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
-	out, ok := spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order,
-		excess: defaultGapTolerance, widens: true}.plan()
+	out, ok := evenRound(start, end, op, order).plan()
 	return out.Instruction, ok
+}
+
+// EasyRound is the same with longer repeats, just as PlanEvenSpacing writes it.
+func EasyRound(start, end int, op stitch.Op, order GapSpread) (round stitch.Instruction, ok bool) {
+	s := evenRound(start, end, op, order)
+	s.widens, s.long = true, true
+	out, ok := s.plan()
+	return out.Instruction, ok
+}
+
+func evenRound(start, end int, op stitch.Op, order GapSpread) spacing {
+	return spacing{start: start, end: end, op: op, k: measure.Abs(end - start), round: true, order: order, excess: defaultGapTolerance}
 }
 
 // plan lays the gaps and writes the row. ok is false only for a mirrored order

@@ -85,7 +85,7 @@ func settleRounds(c *fault.Checks, y *circular, in CircularInput) {
 		if s.count > before {
 			op = stitch.M1L
 		}
-		even, ok := shaping.EvenRound(before, s.count, op, in.Spread)
+		even, ok := shaping.EasyRound(before, s.count, op, in.Spread)
 		if !ok {
 			c.Infeasible(fmt.Sprintf("decrease round %d, from %d to %d stitches, has no arrangement that reads the same "+
 				"from both ends; use the grouped or interleaved spread", i+1, before, s.count), "spread")
