@@ -79,3 +79,30 @@ func TestRoundsAreNamedOnce(t *testing.T) {
 		t.Errorf("%d rounds purled", purled)
 	}
 }
+
+// At every edge between a flat end and a side one round is purled, on as many stitches as the round before it has: as wide as the
+// side, which keeps that count, or has it for that round and the one before or after where it is a cone. Of few stitches round
+// the ridge may be a step narrower, where the surface would not be met otherwise.
+func TestEdgesAreSharp(t *testing.T) {
+	edges := 0
+	flatEnded(func(at string, out Solid) {
+		counts := out.of.counts
+		if len(out.sharp) != len(out.EdgeRoundNumbers) {
+			t.Errorf("%s: edges after rounds %v, purled are %v of %v", at, out.EdgeRoundNumbers, out.sharp, counts)
+			return
+		}
+		for i, edge := range out.EdgeRoundNumbers {
+			edges++
+			ridge := out.sharp[i]
+			if ridge != edge && ridge != edge+1 || counts[ridge-1] != counts[ridge-2] {
+				t.Errorf("%s: the edge lies after round %d, and round %d is purled of %v", at, edge, ridge, counts)
+			}
+			if step := out.GreatestStitches - counts[ridge-1]; step != 0 && (step != out.WedgeCount || out.GreatestStitches > 24) {
+				t.Errorf("%s: the ridge has %d stitches, the widest round %d: %v", at, counts[ridge-1], out.GreatestStitches, counts)
+			}
+		}
+	})
+	if edges < knittest.Sweep(400, 80) {
+		t.Errorf("%d edges", edges)
+	}
+}

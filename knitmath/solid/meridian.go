@@ -83,6 +83,15 @@ func meridianOf(in SolidInput) meridian {
 // length is that of the whole meridian.
 func (m meridian) length() float64 { return m[len(m)-1].along }
 
+// area is that of the surface between its ends, in square cm: of each piece the circumference in its middle times its length.
+func (m meridian) area() float64 {
+	area := 0.0
+	for i := 1; i < len(m); i++ {
+		area += math.Pi * (m[i-1].radius + m[i].radius) * (m[i].along - m[i-1].along)
+	}
+	return area
+}
+
 // at is the place at a length along the meridian.
 func (m meridian) at(along float64) place {
 	i := m.piece(along)

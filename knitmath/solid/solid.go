@@ -145,7 +145,7 @@ type revolved struct {
 	flat    float64 // stitches that a round more can gain and lie flat
 	wedges  int
 	wanted  []float64 // of each round
-	surface float64   // stitches of all rounds
+	surface float64   // stitches that its area has at the gauge
 	counts  []int
 	high    float64 // of a round along the meridian, in cm
 	limbs   []Limb
@@ -162,8 +162,8 @@ type revolved struct {
 // A round has the multiple of the wedges that is nearest to what is wanted, at least one
 // stitch for each, or half of them where a sharp end wants fewer; along straight parts of the meridian the count changes in the rounds that
 // are least to remember among those within one round of that. Where all rounds together
-// would be off by more than 1 % of the surface, or by more than a stitch a round, changes
-// come a round earlier or later. No radius grows faster than its meridian, so that nothing
+// would be off by more than 1 % of the stitches that the area of the surface has at the gauge, and by
+// more than a stitch a round, changes come a round earlier or later. No radius grows faster than its meridian, so that nothing
 // ruffles.
 //
 // Source: own derivation; the circumference of a circle.

@@ -25,7 +25,7 @@ func (b *revolved) answer() Solid {
 	}
 	out.HeightCm = high - low
 	out.openFirst, out.openLast = b.way[0].radius > 0, b.way[len(b.way)-1].radius > 0
-	out.of, out.sharp = *b, b.sharpRounds(out.EdgeRoundNumbers)
+	out.of = *b
 	out.Notices = b.careful(out)
 	if b.in.WithOutline {
 		out.Outline = b.outline()
@@ -37,8 +37,8 @@ func (b *revolved) answer() Solid {
 func (b *revolved) roundAnswer() Solid {
 	n := len(b.counts)
 	out := Solid{StartStitches: b.counts[0], EndStitches: b.counts[n-1], GreatestStitches: slices.Max(b.counts), TotalRounds: n,
-		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRoundNumbers: b.edges(), Limbs: b.limbs,
-		WantedTotalStitches: b.surface}
+		WedgeCount: b.wedges, MeridianCm: b.way.length(), EdgeRoundNumbers: b.edgeRounds(), Limbs: b.limbs,
+		WantedTotalStitches: b.surface, sharp: b.sharp()}
 	out.AcrossCm = b.st.SizeCm(out.GreatestStitches) / math.Pi
 	turns := 0
 	for i, count := range b.counts {
@@ -97,22 +97,6 @@ func (b *revolved) stuffing() *int {
 	return &round
 }
 
-// sharpRounds are those that are purled for sharp edges: the round after an edge, or the one
-// before it where that changes the count; none where both do.
-func (b *revolved) sharpRounds(edges []int) []int {
-	var list []int
-	even := func(round int) bool { return b.counts[round-1] == b.counts[round-2] }
-	for _, edge := range edges {
-		switch {
-		case edge < len(b.counts) && even(edge+1):
-			list = append(list, edge+1)
-		case edge > 1 && even(edge):
-			list = append(list, edge)
-		}
-	}
-	return list
-}
-
 // outline draws the solid from the side: as it should be, and as its counts make it.
 func (b *revolved) outline() *outline.Outline {
 	var right, knit []outline.Point
@@ -151,14 +135,10 @@ func bothSides(right []outline.Point) []outline.Point {
 // The cylinder for small parts, in cm: what fits it is not for children under 3 years.
 const smallAcrossCm, smallHeightCm = 3.17, 5.71
 
-// unmetPart is how far all stitches together may be from those of the surface without a word, where that is more
-// than a stitch in every round. Own choice.
-const unmetPart = 0.02
-
 // unmet says that all stitches together are far from those of the surface.
 func (b *revolved) unmet(out Solid) []report.Notice {
 	off := float64(out.TotalStitches) - out.WantedTotalStitches
-	if math.Abs(off) <= max(unmetPart*out.WantedTotalStitches, float64(max(out.TotalRounds, out.GreatestRows))) {
+	if math.Abs(off) <= mayBeOff(out.WantedTotalStitches, float64(max(out.TotalRounds, out.GreatestRows))) {
 		return nil
 	}
 	than := "more"

@@ -35,7 +35,6 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 	around := 0.0
 	for i := range n {
 		b.wanted[i] = 2 * math.Pi * b.way.at((float64(i)+0.5)*b.high).radius * b.st.PerCm()
-		b.surface += b.wanted[i]
 		around = max(around, b.wanted[i])
 	}
 	if around < leastAround {
@@ -53,12 +52,10 @@ func settleCounts(c *fault.Checks, b *revolved, in SolidInput) {
 		return
 	}
 	b.ease()
+	b.hold()
 	b.point()
 	b.atLeast()
-	b.balance(false)
-	if off, allowed := b.off(); math.Abs(off) > allowed {
-		b.balance(true)
-	}
+	b.balance()
 	b.drawIn()
 	widest := b.st.SizeCm(slices.Max(b.counts)) / math.Pi
 	if asked := fault.Or(in.StuffOpeningCm, 0); b.sewn && asked >= widest {
@@ -153,17 +150,4 @@ func (b *revolved) atLeast() {
 			b.counts[i] = half(b.counts[i-1])
 		}
 	}
-}
-
-// edges are the rounds that end a flat part.
-func (b *revolved) edges() []int {
-	var list []int
-	n := len(b.counts)
-	for i := 1; i < len(b.way)-1; i++ {
-		round := int(measure.RoundHalfUp(b.way[i].along / b.high))
-		if b.way.levels(i) != b.way.levels(i+1) && round > 0 && round < n && !slices.Contains(list, round) {
-			list = append(list, round)
-		}
-	}
-	return list
 }

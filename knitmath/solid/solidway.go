@@ -34,6 +34,7 @@ func settleMeridian(c *fault.Checks, b *revolved, in SolidInput) {
 	}
 	b.way, b.sewn = m, last == 0 && (first == 0 || in.PickedUp)
 	b.flat = 2 * math.Pi * b.st.PerCm() / b.rw.PerCm()
+	b.surface = m.area() * b.st.PerCm() * b.rw.PerCm()
 }
 
 // fieldsOf are the fields that give the size.

@@ -59,7 +59,6 @@ func settleShortWedges(c *fault.Checks, b *revolved, in SolidInput) {
 	b.wanted = make([]float64, stitches)
 	for i := range b.wanted {
 		b.wanted[i] = 2 * math.Pi * b.way.at((float64(i)+0.5)*b.high).radius * b.rw.PerCm()
-		b.surface += b.wanted[i]
 	}
 	// A pair of rows a stitch is as steep as turns can lie; double stitches take one of them.
 	least := max(measure.CeilQuotient(math.Pi*b.rw.PerCm()/b.st.PerCm(), 1), 1)
@@ -102,7 +101,7 @@ func (b *revolved) knitWedges(c *fault.Checks, fewest, most int) {
 			}
 			if math.Abs(off) <= mayBeOff(b.surface, float64(b.wedge.mostRows)) &&
 				math.Abs(float64(b.wedge.mostRows)-round) <= mayBeOffRound(round) {
-				if liked := p.disliked + max(math.Abs(off)/b.surface-0.01, 0); liked < best {
+				if liked := p.disliked + max(math.Abs(off)/b.surface-mayBeOffPart, 0); liked < best {
 					best, found = liked, *b
 				}
 				break
@@ -142,10 +141,6 @@ func (b *revolved) reachable(wedges int) float64 {
 	}
 	return b.surface + min(ends, mayBeOff(b.surface, round)/2)
 }
-
-// mayBeOff is how many stitches wedges may have more or fewer than the surface: 1 % of it, or one
-// for each row round the widest place.
-func mayBeOff(surface, rows float64) float64 { return max(0.01*surface, rows) }
 
 // mayBeOffRound is how many rows too many or too few may lie round the widest place: 3 % of them,
 // or a pair where they are few. Own choice.
@@ -216,12 +211,11 @@ func (b *revolved) kind(p wedgePlan, pairs int) (WedgeKind, bool) {
 func (b *revolved) wedgeAnswer() Solid {
 	n := len(b.counts)
 	out := Solid{StartStitches: n, EndStitches: n, GreatestStitches: n, WedgeCount: b.wedges, MeridianCm: b.way.length(),
-		Wedges:   b.wedge.kinds,
-		Sequence: b.wedge.sequence, GreatestRows: b.wedge.mostRows, GreatestDepartureRows: b.wedge.departure,
+		WantedTotalStitches: b.surface,
+		Wedges:              b.wedge.kinds, Sequence: b.wedge.sequence, GreatestRows: b.wedge.mostRows, GreatestDepartureRows: b.wedge.departure,
 		AcrossCm: b.rw.SizeCm(b.wedge.mostRows) / math.Pi}
-	for i, rows := range b.counts {
+	for _, rows := range b.counts {
 		out.TotalStitches += rows
-		out.WantedTotalStitches += b.wanted[i]
 	}
 	return out
 }

@@ -12,7 +12,7 @@ import (
 const (
 	// ToyCare: both ends are closed, so that the piece may become a toy. Field is empty.
 	ToyCare report.Reason = "TOY_CARE"
-	// SurfaceUnmet: all stitches together are over 2 % and over a stitch a round from those of the surface. Field is
+	// SurfaceUnmet: all stitches together are over 1 % and over a stitch a round from those of the surface. Field is
 	// that of its size.
 	SurfaceUnmet report.Reason = "SURFACE_UNMET"
 	// SmallPart: the piece fits the cylinder for small parts. Field is that of its size.

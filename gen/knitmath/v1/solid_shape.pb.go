@@ -810,7 +810,7 @@ type PlanSolidResponse struct {
 	//   - TOY_CARE: both ends are closed, so that it may become a toy; what to mind
 	//     then.
 	//   - SMALL_PART, at across_cm or points: it fits the cylinder for small parts.
-	//   - SURFACE_UNMET, at across_cm or points: all stitches together are over 2 % and over a stitch a
+	//   - SURFACE_UNMET, at across_cm or points: all stitches together are over 1 % and over a stitch a
 	//     round more or fewer than the surface has; the description says by how much.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
@@ -827,7 +827,7 @@ type PlanSolidResponse struct {
 	WedgeCount int32 `protobuf:"varint,9,opt,name=wedge_count,json=wedgeCount,proto3" json:"wedge_count,omitempty"`
 	// Stitches of all rounds together.
 	TotalStitches int32 `protobuf:"varint,10,opt,name=total_stitches,json=totalStitches,proto3" json:"total_stitches,omitempty"`
-	// Stitches that the surface has, before rounding. All together are within 1 % of
+	// Stitches that the surface has: its area, openings taken off, at the gauge, before rounding. All together are within 1 % of
 	// it or one stitch a round, the larger, where changes a round earlier or later
 	// can bring them there.
 	WantedTotalStitches float64 `protobuf:"fixed64,11,opt,name=wanted_total_stitches,json=wantedTotalStitches,proto3" json:"wanted_total_stitches,omitempty"`
