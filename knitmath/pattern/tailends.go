@@ -89,21 +89,30 @@ func (p *parser) stockingSide(info *lineInfo, from int) {
 	}
 	stocking, side := false, stitch.SideUnspecified
 	for i := from; i < p.next && !p.tokens[i].is("ending", "end", "ends", "finishing", "finish"); i++ { // which is of the last row
-		t, next := &p.tokens[i], &p.tokens[i+1]
-		switch {
-		case t.is("rev", "reverse", "reversed"):
+		t := &p.tokens[i]
+		if t.is("rev", "reverse", "reversed") {
 			return
-		case t.is("stocking", "stockinette", "st") && next.is("st", "stitch"):
-			stocking = true
-		case t.row() && p.tokens[i-1].is("k", "knit") && p.tokens[i-2].is("with", "a"):
-			side = stitch.RightSide
-		case t.row() && p.tokens[i-1].is("p", "purl") && p.tokens[i-2].is("with", "a"):
-			side = stitch.WrongSide
+		}
+		stocking = stocking || t.is("stocking", "stockinette", "st") && p.tokens[i+1].is("st", "stitch")
+		if t.row() && p.tokens[i-2].is("with", "a") {
+			side = p.plainSide(i-1, side)
 		}
 	}
 	if stocking {
 		info.side = side
 	}
+}
+
+// plainSide is the side of stocking stitch on which rows are knit or purled that are called so at
+// token i; else the one that was known.
+func (p *parser) plainSide(i int, known stitch.Side) stitch.Side {
+	switch {
+	case p.tokens[i].is("k", "knit"):
+		return stitch.RightSide
+	case p.tokens[i].is("p", "purl"):
+		return stitch.WrongSide
+	}
+	return known
 }
 
 // starting passes over "beg with a k row", "beg and ending RS rows with k2".
