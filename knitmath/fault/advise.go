@@ -36,12 +36,7 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v Violation) bool { return v.Reason != ReasonInfeasible }) {
 		return err
 	}
-	var turned []Knob
-	for _, k := range knobs {
-		if k.given() && refused.names(k.Field) {
-			turned = append(turned, k)
-		}
-	}
+	turned := slices.DeleteFunc(slices.Clone(knobs), func(k Knob) bool { return !k.given() || !refused.names(k.Field) })
 	if len(turned) == 0 {
 		return err
 	}

@@ -24,29 +24,53 @@ var (
 func CheckDirections(t *testing.T, at string, lines []string) {
 	t.Helper()
 	all := strings.Join(lines, "\n")
-	wrong := func(what string) { t.Fatalf("%s: %s:\n%s", at, what, all) }
-	place := func(r *regexp.Regexp) int {
-		if found := r.FindStringIndex(all); found != nil {
-			return found[0]
+	for _, wrong := range []string{markersWrong(all), restingWrong(all), numbersWrong(lines)} {
+		if wrong != "" {
+			t.Fatalf("%s: %s:\n%s", at, wrong, all)
 		}
-		return -1
 	}
-	if used, set := place(marked), place(marking); used >= 0 && (set < 0 || set > used) {
-		wrong("a marker that nobody placed")
-	} else if left := place(unmarked); set >= 0 && left < set {
-		wrong("a marker stays where it is")
+}
+
+// place is where a text first says something, -1 where it does not.
+func place(all string, r *regexp.Regexp) int {
+	if found := r.FindStringIndex(all); found != nil {
+		return found[0]
 	}
-	if rest, back := place(resting), place(taken); rest >= 0 {
+	return -1
+}
+
+// markersWrong says what is wrong with the markers of directions.
+func markersWrong(all string) string {
+	used, set := place(all, marked), place(all, marking)
+	switch {
+	case used >= 0 && (set < 0 || set > used):
+		return "a marker that nobody placed"
+	case set >= 0 && place(all, unmarked) < set:
+		return "a marker stays where it is"
+	}
+	return ""
+}
+
+// restingWrong says what is wrong with stitches that rest, and with the yarn for them and for
+// those that are picked up.
+func restingWrong(all string) string {
+	joined := func(text string) bool { return strings.Contains(strings.ToLower(text), "join the yarn") }
+	if rest, back := place(all, resting), place(all, taken); rest >= 0 {
 		if back < rest {
-			wrong("stitches that rest are not taken up")
+			return "stitches that rest are not taken up"
 		}
-		if join := strings.Index(strings.ToLower(all[back:]), "join the yarn"); join < 0 {
-			wrong("no yarn is joined to stitches that rested")
+		if !joined(all[back:]) {
+			return "no yarn is joined to stitches that rested"
 		}
 	}
-	if at := pickedUp.FindStringIndex(all); at != nil && !strings.Contains(strings.ToLower(all[:at[1]]), "join the yarn") {
-		wrong("stitches are picked up with no yarn")
+	if at := pickedUp.FindStringIndex(all); at != nil && !joined(all[:at[1]]) {
+		return "stitches are picked up with no yarn"
 	}
+	return ""
+}
+
+// numbersWrong says which row is not named in its order.
+func numbersWrong(lines []string) string {
 	next, words, again := 1, true, false
 	for _, line := range lines {
 		found := numbered.FindStringSubmatch(line)
@@ -60,8 +84,9 @@ func CheckDirections(t *testing.T, at string, lines []string) {
 			last, _ = strconv.Atoi(found[3])
 		}
 		if first != next && !again && !(first == 1 && words) {
-			wrong(line + " does not come after " + found[1] + " " + strconv.Itoa(next-1))
+			return line + " does not come after " + found[1] + " " + strconv.Itoa(next-1)
 		}
 		next, words, again = last+1, false, false
 	}
+	return ""
 }

@@ -219,6 +219,16 @@ func (f *layoutFinder) try(l layout) {
 	if off > f.allowed || f.asGood(least, off) {
 		return // too far off, or no better were it written in the fewest items
 	}
+	items := f.itemsOf(l)
+	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
+		return
+	}
+	f.found, f.best, f.items, f.off = true, l.kept(), items, off
+}
+
+// itemsOf is how many items a layout has when it is written, and as many more as other forms of it
+// are worth.
+func (f *layoutFinder) itemsOf(l layout) int {
 	items := stitch.RowOf(f.steps(l)...).Items()
 	if f.unlike(l) {
 		items += worthAlike
@@ -226,10 +236,7 @@ func (f *layoutFinder) try(l layout) {
 	if len(l.blocks) > 0 && len(l.blocks[0].gaps) > mostInBlock || len(l.blocks) > 1 && len(l.blocks[1].gaps) > mostInBlock {
 		items += worthFlat
 	}
-	if f.found && (items > f.items || items == f.items && (off >= f.off || !f.round && f.best.equal() && !l.equal())) {
-		return
-	}
-	f.found, f.best, f.items, f.off = true, l.kept(), items, off
+	return items
 }
 
 // unlike reports whether only one end of a flat row begins right after its edge, though there
