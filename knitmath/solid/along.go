@@ -9,10 +9,10 @@ import (
 // follow places decrease rounds along a curve.
 //
 // The round in which a step is worked by the curve is the one that begins where the curve
-// has the mean of its two counts. With fewest runs of equal intervals, each round lying
-// within the tolerance of that; of these rather one that becomes faster from run to run, as
-// the trade has it, and then one with a small sum of squares. Where no such rhythm is, each
-// round is the nearest that is free.
+// has the mean of its two counts. Each round lies within the tolerance of that, and no run
+// of equal or of alternating intervals is slower than the one before it, as the trade has it,
+// where that can be; then with the fewest runs, an alternating one for two and a half, and then
+// with a small sum of squares. Where no such rhythm is, each round is the nearest that is free.
 //
 // Method: dynamic programming over the steps and the few rounds that each may have. A run
 // begins at a round that is reached and goes on as far as it stays within the tolerance.
@@ -73,7 +73,7 @@ func (f *follower) drawOut(parts []float64, rounds, steps int, tolerance float64
 // that does not come out, as often within each of the tightTolerances, in rounds.
 const drawnOutTries = 8
 
-var tightTolerances = [...]float64{1, 0.5}
+var tightTolerances = [...]float64{1, 0.5, 0.25}
 
 // span is the rounds from the first step to the last, both counted.
 func (at placed) span() int { return at.total - at.rounds[0] + 1 }
@@ -108,12 +108,39 @@ type follower struct {
 // reached is the best way to a step worked on a round, with a run ending there.
 type reached struct {
 	found  bool
-	runs   int
 	slower int // runs that are slower than the one before
+	effort int // of all runs
 	square float64
-	every  int
-	times  int
+	run    run
+	times  int // intervals of the run
 }
+
+// run is a rhythm: one interval from a step to the next, or two alternately.
+type run struct{ every, other int }
+
+// at is the interval before the step of so many, from 1.
+func (r run) at(step int) int {
+	if step%2 == 1 {
+		return r.every
+	}
+	return r.other
+}
+
+// effort is what a run is to remember: 2, or 5 where it alternates, which is easier than three runs and harder than two. Own choice.
+func (r run) effort() int {
+	if r.every == r.other {
+		return 2
+	}
+	return 5
+}
+
+// slower reports whether a run has longer intervals than the one before it, if there is one.
+func (r run) slower(before run) bool {
+	return before.every > 0 && r.every+r.other > before.every+before.other
+}
+
+// leastAlternating is how many intervals alternate at least: fewer are runs of one each.
+const leastAlternating = 3
 
 func (f *follower) slot(i, round int) *reached {
 	k := round - f.base[i]
@@ -140,12 +167,15 @@ func (f *follower) rounds(tolerance float64) []int {
 	for i := range last {
 		for round := f.base[i]; round <= f.base[i]+2*f.reach; round++ {
 			from := *f.slot(i, round)
-			if !from.found || from.runs >= f.fewest() {
+			if !from.found || f.beaten(from) {
 				continue // another way is at the end with as few runs
 			}
 			for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
-				if every := next - round; every != from.every { // else it is a longer run that was offered before
-					f.run(i, round, every, from, tolerance)
+				every := next - round
+				for _, r := range [...]run{{every, every}, {every, every + 1}, {every, every - 1}} {
+					if r.other > 0 && r != from.run { // else it is a longer run that was offered before
+						f.offer(i, round, r, from, tolerance)
+					}
 				}
 			}
 		}
@@ -162,22 +192,26 @@ func (f *follower) rounds(tolerance float64) []int {
 	return f.walk(best)
 }
 
-// fewest is the fewest runs with which the last step has been reached.
-func (f *follower) fewest() int {
-	fewest := math.MaxInt
+// beaten reports whether the last step has been reached by a way that is easier than one more run makes this one.
+func (f *follower) beaten(from reached) bool {
+	from.effort += run{}.effort()
 	for _, to := range f.best[(len(f.ideal)-1)*(2*f.reach+1) : len(f.ideal)*(2*f.reach+1)] {
-		if to.found {
-			fewest = min(fewest, to.runs)
+		if to.found && (to.slower < from.slower || to.slower == from.slower && to.effort < from.effort) {
+			return true
 		}
 	}
-	return fewest
+	return false
 }
 
-// run offers all lengths of a run of one interval.
-func (f *follower) run(i, round, every int, from reached, tolerance float64) {
+// offer offers all lengths of a run.
+func (f *follower) offer(i, round int, r run, from reached, tolerance float64) {
 	square := from.square
+	slower := from.slower
+	if r.slower(from.run) {
+		slower++
+	}
 	for k := i + 1; k < len(f.ideal); k++ {
-		round += every
+		round += r.at(k - i)
 		to := f.slot(k, round)
 		if to == nil {
 			return
@@ -187,11 +221,10 @@ func (f *follower) run(i, round, every int, from reached, tolerance float64) {
 			return
 		}
 		square += d * d
-		way := reached{true, from.runs + 1, from.slower, square, every, k - i}
-		if from.every > 0 && every > from.every {
-			way.slower++
+		if r.every != r.other && k-i < leastAlternating {
+			continue
 		}
-		if !to.found || way.before(*to) {
+		if way := (reached{true, slower, from.effort + r.effort(), square, r, k - i}); !to.found || way.before(*to) {
 			*to = way
 		}
 	}
@@ -199,11 +232,11 @@ func (f *follower) run(i, round, every int, from reached, tolerance float64) {
 
 // before reports whether one way is better than another.
 func (r reached) before(other reached) bool {
-	if r.runs != other.runs {
-		return r.runs < other.runs
-	}
 	if r.slower != other.slower {
 		return r.slower < other.slower
+	}
+	if r.effort != other.effort {
+		return r.effort < other.effort
 	}
 	return r.square < other.square
 }
@@ -217,8 +250,8 @@ func (f *follower) walk(round int) []int {
 		if to.times == 0 {
 			return rounds
 		}
-		for range to.times {
-			round -= to.every
+		for step := to.times; step > 0; step-- {
+			round -= to.run.at(step)
 			i--
 			rounds[i] = round
 		}

@@ -3,6 +3,7 @@ package solid
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/shaping"
 	"example.com/knitmath/knitmath/stitch"
@@ -152,16 +153,31 @@ func (q Closing) refusal() string {
 
 // effort counts what there is to remember.
 func (p ClosingPlan) effort() int {
-	runs, every := 0, 0
+	var gaps []int
 	items := 0
 	for i, r := range p.Rounds {
 		items += r.Instruction.Row.Items()
-		if i == 0 || p.Rounds[i-1].Adjusts {
-			continue
-		}
-		if now := r.RoundNumber - p.Rounds[i-1].RoundNumber; now != every {
-			runs, every = runs+1, now
+		if i > 0 && !p.Rounds[i-1].Adjusts {
+			gaps = append(gaps, r.RoundNumber-p.Rounds[i-1].RoundNumber)
 		}
 	}
-	return items + 2*runs
+	return items + effortOf(gaps)
+}
+
+// effortOf is what the runs of such intervals are to remember, read from the first on: an alternating one where the first two
+// differ by a round and go on so.
+func effortOf(gaps []int) int {
+	effort := 0
+	for len(gaps) > 0 {
+		r, n := run{gaps[0], gaps[0]}, 1
+		if len(gaps) >= leastAlternating && measure.Abs(gaps[1]-gaps[0]) == 1 && gaps[2] == gaps[0] {
+			r.other = gaps[1]
+		}
+		for n < len(gaps) && gaps[n] == r.at(n+1) {
+			n++
+		}
+		effort += r.effort()
+		gaps = gaps[n:]
+	}
+	return effort
 }

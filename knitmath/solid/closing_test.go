@@ -2,6 +2,7 @@ package solid
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -141,8 +142,8 @@ func checkClosing(t *testing.T, q Closing, plan ClosingPlan) {
 	}
 }
 
-// The rhythm along a curve against every rhythm there is: none within the tolerance has fewer
-// runs.
+// The rhythm along a curve against every rhythm there is: none within the tolerance turns slower
+// fewer times, or is easier where it does so as often.
 func TestFewestRuns(t *testing.T) {
 	for _, slope := range []float64{1, 1.3, 1.5, 1.74, 2, 2.4, 3.1} {
 		for n := 1; n <= 6; n++ {
@@ -158,38 +159,68 @@ func TestFewestRuns(t *testing.T) {
 				const tolerance, depth = 1.37, 20 // no whole number of rounds from any of the curves
 				got := Along(func(left float64) float64 { return at(left) / depth }, depth, 1, tolerance).place(steps)
 				ideal := func(i int) float64 { return max(at(float64(2*(n-i)-1))+1, 1) }
-				runs, square := bestRhythm(ideal, n, tolerance)
-				gotRuns, gotSquare := judge(got.rounds, ideal)
-				if runs >= 0 && gotRuns != runs {
-					t.Errorf("slope %v, bend %v, %d steps: %v has %d runs and %.3f, best %d and %.3f", slope, bend, n, got.rounds, gotRuns,
-						gotSquare, runs, square)
+				best, ok := bestRhythm(ideal, n, tolerance)
+				if judged := judge(got.rounds); ok && judged != best {
+					t.Errorf("slope %v, bend %v, %d steps: %v is %+v, the best %+v", slope, bend, n, got.rounds, judged, best)
 				}
 			}
 		}
 	}
 }
 
-func judge(rounds []int, ideal func(int) float64) (runs int, square float64) {
-	for i, r := range rounds {
-		d := float64(r) - ideal(i)
-		square += d * d
-		if i == 1 || i > 1 && r-rounds[i-1] != rounds[i-1]-rounds[i-2] {
-			runs++
-		}
-	}
-	return runs, square
+// A judgement is how often rounds turn slower, and what their runs are to remember.
+type judgement struct{ slower, effort int }
+
+func (a judgement) less(b judgement) bool {
+	return a.slower < b.slower || a.slower == b.slower && a.effort < b.effort
 }
 
-// bestRhythm tries all; -1 runs where there is none.
-func bestRhythm(ideal func(int) float64, n int, tolerance float64) (runs int, square float64) {
-	runs = -1
+// judge reads rounds as runs in every way there is, and says what the best of them is.
+func judge(rounds []int) judgement {
+	var gaps []int
+	for i := 1; i < len(rounds); i++ {
+		gaps = append(gaps, rounds[i]-rounds[i-1])
+	}
+	return judgeGaps(gaps, math.Inf(1))
+}
+
+// judgeGaps does so after a run of a mean gap.
+func judgeGaps(gaps []int, before float64) judgement {
+	if len(gaps) == 0 {
+		return judgement{}
+	}
+	best := judgement{slower: math.MaxInt}
+	for n := 1; n <= len(gaps); n++ {
+		other := gaps[min(1, n-1)]
+		regular := true
+		for i, gap := range gaps[:n] {
+			regular = regular && gap == [2]int{gaps[0], other}[i%2]
+		}
+		apart := max(gaps[0]-other, other-gaps[0])
+		if !regular || apart > 1 || apart == 1 && n < 3 {
+			continue
+		}
+		mean, effort := float64(gaps[0]+other)/2, 2+3*apart
+		rest := judgeGaps(gaps[n:], mean)
+		rest.effort += effort
+		if mean > before {
+			rest.slower++
+		}
+		if rest.less(best) {
+			best = rest
+		}
+	}
+	return best
+}
+
+// bestRhythm tries all; not ok where there is none.
+func bestRhythm(ideal func(int) float64, n int, tolerance float64) (best judgement, ok bool) {
 	rounds := make([]int, 0, n)
 	var try func()
 	try = func() {
 		if len(rounds) == n {
-			r, s := judge(rounds, ideal)
-			if runs < 0 || r < runs || r == runs && s < square {
-				runs, square = r, s
+			if j := judge(rounds); !ok || j.less(best) {
+				best, ok = j, true
 			}
 			return
 		}
@@ -207,7 +238,7 @@ func bestRhythm(ideal func(int) float64, n int, tolerance float64) (runs int, sq
 		}
 	}
 	try()
-	return runs, square
+	return best, ok
 }
 
 func TestClosingRefusals(t *testing.T) {

@@ -124,9 +124,10 @@ type Crown struct {
 //
 //	n * (1 - t);  n * cos(t * pi/2)
 //
-// The decrease rounds keep to that curve within the tolerance in the fewest runs of equal
-// intervals, see [Along], or to the caller's own rates. What the crown leaves of the height
-// of the hat is worked even before it.
+// The decrease rounds keep to that curve within the tolerance, turn no slower again after they
+// have been quicker where that can be, and are the least to remember, see [Along]; or they keep
+// to the caller's own rates. What the crown leaves of the height of the hat is worked even
+// before it.
 //
 // Source: geometry of surfaces of revolution; the trade's rules beside the figures.
 func PlanCrown(in CrownInput) (Crown, error) {

@@ -67,7 +67,8 @@ func PlainAfter(more int) Pace { return Pace{way: pacePlain, more: more} }
 
 // Along keeps to a curve: fall gives the part of the depth, from 0 to 1, below the place
 // where the curve has so many stitches, and must rise as they get fewer. Of all rhythms
-// that stay within tolerance rounds of the curve it is the one of fewest runs. The last
+// that stay within tolerance rounds of the curve it is one that turns no slower again where that
+// can be, and of those the one that is least to remember, see follow. The last
 // decrease rounds, so many, follow one another whatever the curve wants, so that there is
 // no point; the curve is so many rounds deep, and what is worked a little less, unless it is
 // drawn out: see [Pace.DrawnOut].
