@@ -32,8 +32,8 @@ func ExamplePlanThumb() {
 	// 19 right: k21, place 14 sts on hold, CO 2, k17 left: k17, place 14 sts on hold, CO 2, k21
 	// 1 thumb: pick up and knit 4, k14
 	// 2 thumb: ssk, k2tog, k14
-	// 15 thumb: [k1, k2tog] twice, k2, k2tog, [k1, k2tog] twice
-	// 16 thumb: [k2tog] twice, k1, [k2tog] 3 times
+	// 15 thumb: [k1, k2tog] 5 times, k1
+	// 16 thumb: [k2tog] 5 times, k1
 }
 
 // A top with two sides, so that the mitten is 15 cm long from where it is asked.

@@ -113,7 +113,8 @@ func settleThumb(c *fault.Checks, t *thumb, in ThumbInput) {
 			t.hangOn(in, t.gussetField, "gap_stitches")...)
 		return
 	}
-	q := solid.Closing{StartStitches: t.thumbStitches, Wedges: t.thumbStitches / thumbWedge, Uneven: solid.UnevenTwoSizes,
+	// What is left over stands at the end of the round, so that every round is one repeat: common practice.
+	q := solid.Closing{StartStitches: t.thumbStitches, Wedges: t.thumbStitches / thumbWedge, Uneven: solid.UnevenLeftOver,
 		EndStitches: min(drawnThumb, t.thumbStitches/2), Pace: solid.EveryRound()}
 	plan, refused := q.Plan()
 	if refused != "" {

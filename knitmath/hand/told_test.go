@@ -108,3 +108,23 @@ func TestGussetsOffered(t *testing.T) {
 		}
 	}
 }
+
+// The last rounds of a thumb are one repeat each, and what is left over: no hand counts its few stitches in parts.
+func TestThumbsCloseInRepeats(t *testing.T) {
+	planned := 0
+	for stitches := MinHandStitches; stitches <= 80; stitches++ {
+		out, err := PlanThumb(ThumbInput{HandStitches: &stitches, Gauge: ordinary})
+		if err != nil {
+			continue
+		}
+		planned++
+		for _, r := range out.ThumbRounds[max(len(out.ThumbRounds)-2, 0):] {
+			if steps := r.Instruction.Row.Steps; r.RoundNumber > 2 && len(steps) > 2 {
+				t.Errorf("%d stitches: %q", stitches, r.Instruction.Row.Text())
+			}
+		}
+	}
+	if planned < 40 {
+		t.Errorf("%d planned", planned)
+	}
+}

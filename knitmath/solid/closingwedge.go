@@ -103,10 +103,33 @@ func (w *wedges) nearlyGathered() bool {
 	return w.leftOver == 0 && slices.Max(w.each) == w.least() && slices.Min(w.each) == 1 && all > w.end
 }
 
-// row is the round that decreases in every wedge that is wide enough: wedges alike are
+// row is the round that decreases in every wedge that is wide enough, wedge by wedge, or as short as
+// the notation has it where that is less to remember and has no repeats within repeats.
+func (w *wedges) row() stitch.Row {
+	row := w.counted()
+	if len(w.each) == 1 || w.period() < len(w.each) {
+		return row
+	}
+	var runs []stitch.Run
+	for _, n := range w.each {
+		for _, s := range w.wedge(n) {
+			runs = stitch.AppendRun(runs, s.Op, s.Count)
+		}
+	}
+	short := stitch.Compress(stitch.AppendRun(runs, stitch.Knit, w.leftOver))
+	nested := func(s stitch.Step) bool {
+		return slices.ContainsFunc(s.Group, func(inner stitch.Step) bool { return len(inner.Group) > 1 })
+	}
+	if short.Items() < row.Items() && !slices.ContainsFunc(short.Steps, nested) {
+		return short
+	}
+	return row
+}
+
+// counted is the round wedge by wedge: wedges alike are
 // repeated, and so is what comes again among wedges of two sizes. A wedge is written apart only
 // where its decrease goes on in those after it.
-func (w *wedges) row() stitch.Row {
+func (w *wedges) counted() stitch.Row {
 	period := w.period()
 	once := period == len(w.each) // else brackets would stand within brackets
 	var steps []stitch.Step

@@ -85,3 +85,21 @@ func TestCrownNotices(t *testing.T) {
 		t.Errorf("an ordinary crown: %v, %v", out.Notices, err)
 	}
 }
+
+// Wedges of two sizes that come again but for one are a repeat and the rest. By hand: 88 stitches in 7 wedges are four of 13 and three
+// of 12, one of each three times, and one more.
+func TestTwoSizesAreRepeated(t *testing.T) {
+	out, err := PlanCrown(CrownInput{Gauge: &gauge.Gauge{Stitches: 18, Rows: 24}, HatStitches: new(88), WedgeCount: new(7),
+		Uneven: UnevenTwoSizes})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := out.Rounds[0].Instruction.Row.Text(), "[k11, k2tog, k10, k2tog] 3 times, k11, k2tog"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	for _, r := range out.Rounds {
+		if r.Instruction.Row.Items() > 8 {
+			t.Errorf("%q", r.Instruction.Row.Text())
+		}
+	}
+}
