@@ -54,8 +54,7 @@ func (o Shape) byRule(r rule) []string {
 	}
 	d := appendEven([]string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."},
 		noun(false), 1, first.RowNumber-1)
-	text := "Row " + strconv.Itoa(first.RowNumber) + " (" + first.Side.String() + ", " + name + "): " + r.of(first.Side) + " (" +
-		report.CountOf(first.Instruction.EndStitches, "stitches") + ")"
+	text := "Row " + strconv.Itoa(first.RowNumber) + " (" + first.Side.String() + ", " + name + "): " + r.of(first.Side)
 	again, numbers := "the "+name, make([]int, len(o.Rows))
 	for i, row := range o.Rows {
 		numbers[i] = row.RowNumber
@@ -63,6 +62,8 @@ func (o Shape) byRule(r rule) []string {
 	if other := o.otherSide(); other != stitch.SideUnspecified {
 		text += "; on " + other.String() + " rows " + r.of(other)
 		again += ", as it is given for the side that faces,"
+	} else {
+		text += " (" + report.CountOf(first.Instruction.EndStitches, "stitches") + ")"
 	}
 	between, end := ", and the rows between even", " ("+report.CountOf(o.EndStitches, "stitches")+")."
 	last := numbers[len(numbers)-1]

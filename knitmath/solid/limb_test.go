@@ -214,7 +214,7 @@ func TestPickedUp(t *testing.T) {
 	if err != nil || out.StuffBeforeRoundNumber == nil || !told(out.Notices, ToyCare) || out.StartStitches != 18 {
 		t.Fatalf("%+v, %v", out, err)
 	}
-	if !strings.HasPrefix(out.Directions()[0], "Join the yarn at the ring on the body, pick up and knit 18 stitches") {
+	if !strings.HasPrefix(out.Directions()[0], "Join the yarn at the body. Pick up and knit 18 stitches") {
 		t.Error(out.Directions()[0])
 	}
 	in.Start = StartTop

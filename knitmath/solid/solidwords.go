@@ -126,8 +126,8 @@ func (o Solid) stuffed(round int) []string {
 // begin is how it is cast on.
 func (o Solid) begin() string {
 	if o.of.in.PickedUp {
-		return "Join the yarn at the ring on the body, pick up and knit " + report.CountOf(o.StartStitches, "stitches") +
-			" in it and join in the round."
+		return "Join the yarn at the body. Pick up and knit " + report.CountOf(o.StartStitches, "stitches") +
+			" in the ring there and join in the round."
 	}
 	if o.openFirst {
 		return "Cast on " + report.CountOf(o.StartStitches, "stitches") + " and join in the round."
