@@ -103,27 +103,22 @@ func (w *wedges) nearlyGathered() bool {
 	return w.leftOver == 0 && slices.Max(w.each) == w.least() && slices.Min(w.each) == 1 && all > w.end
 }
 
-// row is the round that decreases in every wedge that is wide enough, wedge by wedge, or as short as
-// the notation has it where that is less to remember and has no repeats within repeats.
+// row is the round that decreases in every wedge that is wide enough. Wedges of two sizes that come again but for a last few
+// are a repeat, and those; of few stitches, whose decreases meet, they are counted.
 func (w *wedges) row() stitch.Row {
-	row := w.counted()
-	if len(w.each) == 1 || w.period() < len(w.each) {
-		return row
+	n, again := len(w.each), w.period()
+	if again < n || n < 4 || slices.Min(w.each) <= w.least() {
+		return w.counted()
 	}
-	var runs []stitch.Run
-	for _, n := range w.each {
-		for _, s := range w.wedge(n) {
-			runs = stitch.AppendRun(runs, s.Op, s.Count)
+	for part := 2; part <= n/2; part++ {
+		if slices.Equal(w.each[part:], w.each[:n-part]) {
+			rest := n % part
+			repeat, last := wedges{paired: w.paired, edge: w.edge, each: w.each[:n-rest]}, *w
+			last.each = w.each[n-rest:]
+			return stitch.RowOf(append(repeat.counted().Steps, last.counted().Steps...)...)
 		}
 	}
-	short := stitch.Compress(stitch.AppendRun(runs, stitch.Knit, w.leftOver))
-	nested := func(s stitch.Step) bool {
-		return slices.ContainsFunc(s.Group, func(inner stitch.Step) bool { return len(inner.Group) > 1 })
-	}
-	if short.Items() < row.Items() && !slices.ContainsFunc(short.Steps, nested) {
-		return short
-	}
-	return row
+	return w.counted()
 }
 
 // counted is the round wedge by wedge: wedges alike are
