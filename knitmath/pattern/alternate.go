@@ -44,10 +44,12 @@ func (p *parser) alternately(steps *[]Step) asideKind {
 	if from < 0 {
 		return asideNone
 	}
-	u, ok := extent{last: toEnd}, true
+	u := extent{last: toEnd}
 	if p.next++; all {
 		p.next++
-	} else if u, ok = p.upTo(false); !ok {
+	} else if to, ok := p.upTo(false); ok {
+		u = to
+	} else {
 		return asideFault
 	}
 	if u.more || u.mark != nil || u.last == nil && u.times == nil {

@@ -158,25 +158,15 @@ func (f *follower) rounds(tolerance float64) []int {
 	} else {
 		clear(f.best[:slots])
 	}
-	off := func(i, round int) float64 { return math.Abs(float64(round) - f.ideal[i]) }
 	for round := max(f.base[0], 1); round <= f.base[0]+2*f.reach; round++ {
-		if d := off(0, round); d <= tolerance {
+		if d := math.Abs(float64(round) - f.ideal[0]); d <= tolerance {
 			*f.slot(0, round) = reached{found: true, square: d * d}
 		}
 	}
 	for i := range last {
 		for round := f.base[i]; round <= f.base[i]+2*f.reach; round++ {
-			from := *f.slot(i, round)
-			if !from.found || f.beaten(from) {
-				continue // another way is at the end with as few runs
-			}
-			for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
-				every := next - round
-				for _, r := range [...]run{{every, every}, {every, every + 1}, {every, every - 1}} {
-					if r.other > 0 && r != from.run { // else it is a longer run that was offered before
-						f.offer(i, round, r, from, tolerance)
-					}
-				}
+			if from := *f.slot(i, round); from.found && !f.beaten(from) { // else another way is at the end with as few runs
+				f.goOn(i, round, from, tolerance)
 			}
 		}
 	}
@@ -190,6 +180,18 @@ func (f *follower) rounds(tolerance float64) []int {
 		return f.nearest()
 	}
 	return f.walk(best)
+}
+
+// goOn offers every run with which a way may go on from a step in a round.
+func (f *follower) goOn(i, round int, from reached, tolerance float64) {
+	for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
+		every := next - round
+		for _, r := range [...]run{{every, every}, {every, every + 1}, {every, every - 1}} {
+			if r.other > 0 && r != from.run { // else it is a longer run that was offered before
+				f.offer(i, round, r, from, tolerance)
+			}
+		}
+	}
 }
 
 // beaten reports whether the last step has been reached by a way that is easier than one more run makes this one.
