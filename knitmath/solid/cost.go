@@ -31,8 +31,8 @@ func (in CrownInput) Cost() int {
 		ways += drawnOutTries
 		tight = drawnOutTries * (3 + 1) // each step has so few rounds to go on from
 	}
-	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/28,
-		cost.Product(ways+tight/reach, rounds*rounds, reach)/400)
+	one := cost.Sum(400, cost.Product(9, rounds), cost.Product(rounds, reach, ways*reach+tight)/11,
+		cost.Product(ways+tight/reach, rounds*rounds, reach)/150)
 	if ways == 1 && in.ToleranceRounds == nil && len(in.Rates) == 0 {
 		one *= 2 // where it would ruffle it is worked again nearer to the curve
 	}
