@@ -152,7 +152,7 @@ func (p *parser) labelledLine(line *Line, from span) {
 		}
 	} else {
 		more := p.tail(line)
-		p.forLabel(line, &label)
+		p.forLabel(line, &label, more && p.tokens[p.next-1].is("then", "and", ",", ";"))
 		p.lengthsGraded(first)
 		p.ledUnused(line, from)
 		p.finish(line, from)
@@ -181,14 +181,17 @@ func (p *parser) forWhat() {
 }
 
 // forLabel makes rows that are worked even what the label says they are: so many, or
-// those of its numbers.
-func (p *parser) forLabel(line *Line, label *lineInfo) {
+// those of its numbers. goesOn says that the sentence goes on with other rows of the same
+// label: "Rows 4-10: Rep Rows 2 and 3 three times, then Row 2 once more".
+func (p *parser) forLabel(line *Line, label *lineInfo, goesOn bool) {
 	info := &line.info
 	if label.ranges != nil {
 		if info.kind == lineRepeat {
 			info.labelLast = label.ranges[len(label.ranges)-1].last
 		}
-		p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
+		if !goesOn {
+			p.rowsAsNumbered(label, func(size int) int { return repeatedRows(info, size) })
+		}
 	}
 	if info.kind != lineEven && info.kind != linePlain || info.pattern > 0 {
 		return

@@ -34,9 +34,12 @@ func (r *runner) countedSince(low int) bool {
 }
 
 // firstRowTold reports whether words before line i, since the last number, speak of the first row:
-// "cast on 40 sts (counts as Row 1)".
+// "cast on 40 sts (counts as Row 1)", or are it: "Next rnd: [k1, kfb] to end. Rnd 2: Knit."
 func (r *runner) firstRowTold(i int) bool {
 	for k := i - 1; k >= 0 && !r.piece.Lines[k].numbered(); k-- {
+		if l := &r.piece.Lines[k]; l.info.kind == lineRow && l.Label != "" {
+			return true
+		}
 		at := r.piece.Lines[k].info.at
 		said := strings.ToLower(r.piece.source[at.start:max(at.start, min(at.end, at.start+400))])
 		for _, first := range []string{"row 1", "rnd 1", "round 1", "first r", "1st r"} {
