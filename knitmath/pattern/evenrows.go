@@ -13,6 +13,9 @@ func (r *runner) even(i int) {
 	info := &l.info
 	r.record(i)
 	r.setUp(l)
+	if r.rows == 0 && r.known { // "CO 40 sts on 4 needles. Work 18 rnds rib."
+		r.namedRound(info)
+	}
 	start := r.now
 	r.chartFits(l)
 	r.ribFits(i)

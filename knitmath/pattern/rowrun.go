@@ -84,8 +84,15 @@ func (r *runner) beginsWith(l *Line) {
 	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
 		r.known = true // the piece begins with stitches of others
 	}
-	if l.info.inRounds && !r.round && r.first && r.rows <= 1 && r.start.Construction == 0 && !r.leftRound {
-		r.round, r.side = true, stitch.RightSide // its label says so
+	if r.first && r.rows <= 1 {
+		r.namedRound(&l.info)
+	}
+}
+
+// namedRound goes on in the round where the first of a piece is called a round.
+func (r *runner) namedRound(info *lineInfo) {
+	if info.inRounds && !r.round && r.start.Construction == 0 && !r.leftRound {
+		r.round, r.side = true, stitch.RightSide
 	}
 }
 
