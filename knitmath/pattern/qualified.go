@@ -60,7 +60,8 @@ var (
 		"in the ordinary way", "quite loosely", "not too tightly", "neither tightly nor loosely", "in rib",
 		"for neck", "for underarm", "for armhole", "for buttonhole", "for centre neck",
 		"in patt as est", "firmly",
-		"for shoulder", "for front neck", "for back neck", "kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern")
+		"for shoulder", "for front neck", "for back neck", "kwise", "pwise", "knitwise", "purlwise", "in patt", "in pattern",
+		"in rib", "in ribbing", "in moss", "in moss st", "in seed", "in seed st", "in moss stitch", "in seed stitch", "in garter st")
 )
 
 // wordings are several ways to say one thing, each word by word.
