@@ -45,14 +45,14 @@ func (p *parser) meanwhile(steps *[]Step, inner string) asideKind {
 // while stitches are worked; 0 if a count may hang on it.
 func (p *parser) mindedEnd() int {
 	ownStitches := p.peek().is("slipping", "keeping", "working")
-	about := false
+	about, wraps := false, false
 	end := p.next + 1
 	for ; !p.mindedStops(end); end++ {
 		t := &p.tokens[end]
 		about = about || minded[t.text] || ownStitches && t.stitches()
 		switch t.kind {
 		case tokenWord:
-			if alarming(t.text) || t.is("tog") && !about {
+			if wraps = wraps || t.is("wrap", "wraps", "wrapped"); !mayBeMinded(t, about, wraps) {
 				return 0
 			}
 		case tokenNumber:
@@ -65,6 +65,15 @@ func (p *parser) mindedEnd() int {
 		return 0
 	}
 	return end
+}
+
+// mayBeMinded reports whether a word may stand in what is minded, which is about something that is
+// no stitch, or about wraps: a wrap together with its stitch is that stitch.
+func mayBeMinded(t *token, about, wraps bool) bool {
+	if t.is("tog") && about || t.is("together") && wraps {
+		return true
+	}
+	return !alarming(t.text) && !t.is("tog")
 }
 
 // mindedStops reports whether no more belongs at token i to what is minded.
