@@ -158,7 +158,7 @@ func stitchesShort(n int) string {
 func (o Heel) gussetDirections(d []string) []string {
 	times, now := *o.GussetDecreaseRounds, *o.GreatestRoundStitches
 	if times == 0 {
-		return append(d, "The sole is as wide as the heel was already. "+beginsAnew)
+		return append(d, "The sole is as wide as the heel was already. "+beginsAnew, otherMarker)
 	}
 	d = append(d, fmt.Sprintf("Gusset round 1 (decrease round): "+
 		"k to 3 sts before m, k2tog, k1, sm, k%d, sm, k1, ssk, k to end (%d stitches).", o.InstepStitches, now-2))
@@ -169,7 +169,7 @@ func (o Heel) gussetDirections(d []string) []string {
 	if slow := times - 1 - quick; quick+slow > 0 {
 		d = append(d, "Repeat the decrease round "+repeats(quick, o.every, slow)+" ("+report.CountOf(o.RoundStitches, "stitches")+").")
 	}
-	return append(d, "The sole is as wide as the heel was. "+beginsAnew)
+	return append(d, "The sole is as wide as the heel was. "+beginsAnew, otherMarker)
 }
 
 // repeats says when a round is worked again: at once, and then on every so many.
@@ -193,8 +193,11 @@ func repeats(quick, every, slow int) string {
 	return words + "every " + report.Ordinal(every) + " round " + moreTimes(slow)
 }
 
-// beginsAnew moves the beginning of the round to the side, and takes out the marker that is not needed there.
-const beginsAnew = "From now on the round begins with the instep, at the first marker. Take the other marker out when you come to it."
+// beginsAnew moves the beginning of the round to the side, where the other marker is not needed.
+const (
+	otherMarker = "Take the other marker out when you come to it."
+	beginsAnew  = "Knit to the first marker. The round now begins there, with the instep."
+)
 
 // technique says what the words of the short rows mean.
 func technique(m shortrow.TurnMethod) string { return "Note: " + shortrow.Technique(m) }
