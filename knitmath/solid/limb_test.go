@@ -13,9 +13,19 @@ import (
 	"example.com/knitmath/knitmath/knittest"
 )
 
-// checkLimb looks at the ring of a limb: as many places as stitches, none of them twice, all of
-// them stitches of the body, and the ring through them about as long as the stitches are wide.
+// checkLimb looks at the ring of a limb: at its places, and that the ring through them is about as
+// long as the stitches are wide.
 func checkLimb(t *testing.T, out Solid, limb Limb) {
+	t.Helper()
+	checkPlaces(t, out, limb)
+	// A ring from stitch to stitch goes to and fro by as much as half a stitch each.
+	if part := ringLength(out, limb) / out.of.st.SizeCm(limb.Stitches); part < 0.6 || part > 1.75 {
+		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", ringLength(out, limb), part, limb)
+	}
+}
+
+// checkPlaces: there are as many as stitches, none of them twice, all of them stitches of the body.
+func checkPlaces(t *testing.T, out Solid, limb Limb) {
 	t.Helper()
 	seen := map[RingPlace]bool{}
 	for _, p := range limb.Places {
@@ -29,10 +39,6 @@ func checkLimb(t *testing.T, out Solid, limb Limb) {
 	}
 	if len(limb.Places) != limb.Stitches {
 		t.Fatalf("%d places, %d stitches", len(limb.Places), limb.Stitches)
-	}
-	// A ring from stitch to stitch goes to and fro by as much as half a stitch each.
-	if part := ringLength(out, limb) / out.of.st.SizeCm(limb.Stitches); part < 0.6 || part > 1.75 {
-		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", ringLength(out, limb), part, limb)
 	}
 }
 
