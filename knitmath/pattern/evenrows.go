@@ -65,7 +65,7 @@ func (r *runner) openEven(l *Line, lines []int16) {
 	}
 	r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
 	r.now = hand{left: r.now.total()}
-	r.turned, r.machine, r.first = 0, nil, false
+	r.turned, r.machine, r.first, r.leftOpen = 0, nil, false, true
 	if !r.round {
 		r.side = stitch.SideUnspecified
 		r.ended(l)

@@ -239,6 +239,7 @@ func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 	if !r.quiet {
 		r.out.RowsOpen = true
 	}
+	r.leftOpen = true
 	if !r.known {
 		return 0, false
 	}

@@ -27,6 +27,7 @@ type runner struct {
 	lastRow     int       // the last number worked, 0 if any may follow
 	here        span      // of the line of the text that is at hand
 	lastLine    int       // the line of the row just worked, -1 for a plain one
+	leftOpen    bool      // the rows before are as many as a length takes
 	quiet       bool      // nothing is recorded: a trial
 	misfits     bool      // a row did not fit: what a trial wants to know
 	stopped     bool      // too many rows, or too dear ones

@@ -19,6 +19,8 @@ func TestRunsByHand(t *testing.T) {
 				"2:1 [2] x1 16 [-8]; 2:2 [3] x1 8 [0]; 2:3 [2 3] x1 8 [-4 0]; 2:5 [2 3] x1 4 [-2 0]"},
 		{"CO 10 sts\nRow 1: knit\nRow 2: purl\nRep Rows 1 and 2 49 more times", "1:1 [2] x1 10 [0]; 1:2 [3] x1 10 [0]; 1:3 [2 3] x49 10 [0 0]"},
 		{"CO 10 sts\nKnit 1 row\nBind off", "1:1 [2] x1 10 [0]; 1:2 [3] x1 10 [-10]"},
+		{"CO 9 sts\nRow 1: knit\nRow 2: purl\nRep Rows 1 and 2 3 more times, inc 1 st at each end of last row",
+			"1:1 [2] x1 9 [0]; 1:2 [3] x1 9 [0]; 1:3 [2 3] x2 9 [0 0]; 1:7 [2] x1 9 [0]; 1:8 [5] x1 9 [2]"},
 		{"CO 10 sts\nBO 2 sts at beg of next 2 rows\nRow 1: k6", "1:1 [2] x2 10 [-2]; 1:3 [3] x1 6 [0]"},
 	} {
 		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: c.text, WithRuns: true})

@@ -22,7 +22,7 @@ func (r *runner) finish(i int, o outcome) {
 // turn or without.
 func (r *runner) worked(line int, turn stitch.Op) {
 	r.rows++
-	r.lastLine, r.first, r.fresh = line, false, false
+	r.lastLine, r.first, r.fresh, r.leftOpen = line, false, false, false
 	r.noteRow(line)
 	if !r.quiet {
 		r.history = append(r.history, int16(line))

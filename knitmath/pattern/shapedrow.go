@@ -130,8 +130,9 @@ func (p *parser) where(info *lineInfo, from span) (place, bool) {
 		case p.accept("evenly", "spaced", "equally"):
 			w.spread, w.said = true, true
 		case w.spread && p.accept("across", "over", "along", "around", "in", "spaced", "on"):
-			from := p.next
-			p.lastRowSaid = p.acceptAny(wholeRow) && p.anyOf(from, p.next, "last") || p.lastRowSaid
+			if !p.lastOfRows() {
+				p.acceptAny(wholeRow)
+			}
 		case p.acceptAny(acrossRow):
 			w.spread, w.said = true, true
 		default:

@@ -14,6 +14,9 @@ func (r *runner) shape(i int) {
 	r.setUp(l)
 	start, before := r.now, r.known
 	r.lastRow = 0
+	if l.info.onLast {
+		r.takeBack()
+	}
 	r.changeGoesOn(i)
 	row, ok := r.shapedBy(i)
 	if !ok {

@@ -165,9 +165,7 @@ func (p *parser) shapesHere(info *lineInfo, s *saidShaping) bool {
 // shapedHere is a change on the next row, or on the last.
 func (p *parser) shapedHere(info *lineInfo, s *saidShaping) {
 	info.kind = lineShape
-	if p.lastRowSaid {
-		p.inLastRow(info)
-	}
+	info.onLast = p.lastRowSaid
 	info.parts = []shapings{{next: true, lead: []int{0}, interval: one, times: one, until: info.until}}
 	info.spread = info.until != nil
 	if info.spread {
@@ -177,24 +175,6 @@ func (p *parser) shapedHere(info *lineInfo, s *saidShaping) {
 		}
 	}
 	info.hidden = shapedSteps(p, s.n, s.sign*s.where.factor)
-}
-
-// inLastRow takes the row of a change off the rows before it: "work 8 rows in St st, dec
-// 1 st at each end of last row" is eight rows.
-func (p *parser) inLastRow(info *lineInfo) {
-	n := len(p.piece.Lines)
-	if n == 0 || p.trying {
-		return
-	}
-	last := &p.piece.Lines[n-1].info
-	if last.kind != lineEven && last.kind != linePlain || last.counts == nil {
-		return
-	}
-	counts := make([]int, len(last.counts))
-	for i, k := range last.counts {
-		counts[i] = max(k-1, 0)
-	}
-	last.counts = counts
 }
 
 // goesOn reports whether a row goes on after a comma.
@@ -219,13 +199,8 @@ var (
 		"at sleeve edge", "at seam edge", "at the armhole edge", "at the front edge", "at opening edge", "at the side edge", "on neck edge")
 	acrossRow = wordings("across row", "across the row", "across rnd", "across", "in next row", "over the row")
 	wholeRow  = wordings("the row", "the rnd", "the round", "row", "rnd", "round", "next row", "next rnd", "this row", "the next row",
-		"all sts",
-		"last row", "sts", "the sts", "this rnd", "the last row")
+		"all sts", "sts", "the sts", "this rnd")
 )
-
-// lastOfThese are the last of some rows that were just said.
-var lastOfThese = wordings("last of these rows", "last of the rows", "last of these", "last one", "final row", "last of these rnds",
-	"last of these rounds", "final rnd", "final round", "last of those rows", "last 1 of these rows")
 
 // ofEvery passes over the "of" before a schedule.
 func (p *parser) ofEvery() {
@@ -236,18 +211,7 @@ func (p *parser) ofEvery() {
 	if p.scheduleAhead() {
 		return
 	}
-	this := p.next
-	p.accept("this")
-	if p.acceptAny(lastOfThese) {
-		p.lastRowSaid = true
-		return
-	}
-	if p.accept("last") && p.acceptRow() {
-		p.lastRowSaid = true
-		return
-	}
-	p.next = this
-	if p.acceptRow() || p.accept("needle") {
+	if p.lastOfRows() || p.acceptRow() || p.accept("needle") {
 		return
 	}
 	if !p.accept("row") {
