@@ -7,8 +7,9 @@ const textbook = "thought to be K. Buss, Big Book of Knitting, read in a poor sc
 
 // Where the figures of this package come from.
 var (
-	thirdCited = report.Source{Figure: "neck a third of the width, if nobody says", Citation: textbook,
-		Status: report.SourceStatusSecondHand, Uncertain: true}
+	thirdCited = report.Source{Figure: "neck a third of the width, wider if the head wants it, if nobody says",
+		Citation: textbook + "; at most 38 of 78 stitches, M. Hoyer, Juvenile Styles, Colleen jerkin",
+		Status:   report.SourceStatusSecondHand, Uncertain: true}
 	boatWidthCited = report.Source{
 		Figure:   "the narrowest boat neck that goes over the head, from a third to two thirds of the width, if nobody says",
 		Citation: "the head decides; a third as of other necks, two thirds from memory, beyond which it slips off the shoulders",

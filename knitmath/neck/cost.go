@@ -8,8 +8,8 @@ import (
 
 // Cost is the price of a neckline: for both pieces, for each row and each stitch of the
 // neck, and for each pair of them with the tolerance, which are what the edge of a round
-// neck is looked for among; and as often again as remedies are tried of a neck so small that
-// a head may not go through.
+// neck is looked for among; and as often again as wider ones and remedies are tried of a neck
+// so small that a head may not go through.
 func (in Input) Cost() int {
 	neck := gauge.PriceStitches(in.Gauge, in.NeckStitches, in.NeckCm, MaxNeckStitches)
 	if in.NeckStitches == nil && in.NeckCm == nil {
@@ -25,11 +25,14 @@ func (in Input) Cost() int {
 	if front+back+neck > 2*remedyMost {
 		return once
 	}
-	return cost.Sum(once, cost.Product(3*remedySteps, min(once, priceOfRemedied)))
+	return cost.Sum(once, cost.Product(timesRemedied, min(once, priceOfRemedied)))
 }
 
+// timesRemedied is how often a neck is worked out in search of a wider one and of remedies.
+const timesRemedied = 22
+
 // priceOfRemedied is more than the price of any neck so small that remedies are tried.
-const priceOfRemedied = 2_400
+const priceOfRemedied = 1_900
 
 // priceDepth is about how many rows a depth has.
 func priceDepth(in Input, rows *int, cm *float64, usual float64) int {

@@ -10,11 +10,12 @@ import (
 )
 
 // How deep a neck is where nobody says: half as deep in front as it is wide, deeper if the
-// head wants it, and 0.15 of that behind, at most as deep as published ones, which are 5 to
-// 7.5 cm and 1.3 to 3.8 cm for necks of some 10 to 25 cm. Own choice. Between the straps of
+// head wants it, up to 0.85, and 0.15 of that behind, at most as deep as published ones, which
+// are 5 to 7.5 cm and 1.3 to 3.8 cm for necks of some 10 to 25 cm. Own choice. Between the straps of
 // saddles it is less by half a strap in front, and straight behind.
 const (
 	frontShare, frontMostCm = 0.5, 7.5
+	mostOfWidth             = 0.85
 	backShare, backMostCm   = 0.15, 3.8
 	// headSpare is how much longer an edge is planned than a head wants, for what steps and
 	// whole stitches take. Tried out on ordinary necks.
@@ -50,7 +51,7 @@ func (p setting) frontDepth(c *fault.Checks, slants int) (depth int, field strin
 		most := max(p.depthWithin(vMostCm-p.strapCm()/2), fastSlant*slants+evenAbove)
 		return min(rowsOfSlant*slants+evenAbove, most, MaxDepthRows), "front_depth_rows"
 	}
-	most := frontMostCm - p.strapCm()/2
+	most := min(frontMostCm, mostOfWidth*p.st.SizeCm(p.neck)) - p.strapCm()/2
 	wanted := p.usualDepth(min(frontShare*p.st.SizeCm(p.neck), frontMostCm) - p.strapCm()/2)
 	forHead := 2 * measure.CeilQuotient(p.headDepthCm(most)*p.rw.PerCm(), 2)
 	return max(min(max(wanted, forHead), p.depthWithin(most)), leastOfDefault), "front_depth_rows"

@@ -32,7 +32,7 @@ func PlanNeckline(in Input) (Neckline, error) {
 	if err != nil {
 		return Neckline{}, err
 	}
-	if in.isBoatByDefault() && out.tooNarrow() {
+	if in.findsWidth() && out.tooNarrow() {
 		out = out.widened()
 	}
 	out.Notices = append(out.Notices, out.senseNotices()...)

@@ -96,7 +96,7 @@ func (o *Neckline) remedies() string {
 	if o.in.Shape == ShapeBoat { // which deeper in front is none
 		return s + o.widerNeck()
 	}
-	if o.Front.DepthRows+o.Back.DepthRows+o.NeckStitches > remedyMost {
+	if !o.remedied() {
 		return s
 	}
 	if rows := o.enough(o.Front.DepthRows, MaxDepthRows, func(in *Input, n int) {
@@ -109,7 +109,7 @@ func (o *Neckline) remedies() string {
 
 // widerNeck is a wider neck that would let the head through, if one does that is not too wide.
 func (o *Neckline) widerNeck() string {
-	neck := o.enough(o.NeckStitches, widestNeck(o.WidthStitches), func(in *Input, n int) {
+	neck := o.enough(o.NeckStitches, o.in.widestNeck(o.WidthStitches), func(in *Input, n int) {
 		in.WidthStitches, in.WidthCm, in.WidthRule = new(o.WidthStitches), nil, nil
 		in.ShoulderStitches, in.ShoulderCm, in.NeckStitches, in.NeckCm = nil, nil, &n, nil
 	})

@@ -32,8 +32,10 @@ func TestNotices(t *testing.T) {
 		"a back scooped into an armhole": {Input{WidthStitches: new(88), FrontDepthRows: new(56), BackDepthRows: new(50)},
 			"NECK_IN_ARMHOLE armhole_rows, NECK_IN_ARMHOLE armhole_rows"},
 		"a boat neck":            {Input{WidthStitches: new(88), NeckStitches: new(60), Shape: ShapeBoat}, ""},
-		"a small head":           {Input{WidthStitches: new(88), HeadCm: new(70.0)}, "NECK_BELOW_HEAD"},
-		"a band that gives less": {Input{WidthStitches: new(88), StretchRatio: new(1.2)}, "NECK_BELOW_HEAD"},
+		"a large head":           {Input{WidthStitches: new(88), NeckStitches: new(30), HeadCm: new(70.0)}, "NECK_BELOW_HEAD"},
+		"a head of a giant":      {Input{WidthStitches: new(88), HeadCm: new(90.0)}, "NECK_BELOW_HEAD"},
+		"a band that gives less": {Input{WidthStitches: new(88), NeckStitches: new(30), StretchRatio: new(1.2)}, "NECK_BELOW_HEAD"},
+		"and a wider neck":       {Input{WidthStitches: new(88), StretchRatio: new(1.2)}, ""},
 		"a toy":                  {Input{WidthStitches: new(26)}, ""},
 		"a child born early":     {Input{WidthStitches: new(30), FrontDepthRows: new(8)}, "NECK_BELOW_HEAD"},
 		"a toy of a small body":  {Input{WidthStitches: new(88), NeckStitches: new(20), BodyCm: new(20.0)}, ""},
@@ -94,6 +96,9 @@ func TestRemediesLetTheHeadThrough(t *testing.T) {
 	for width := 60; width <= 110; width += 2 {
 		for head := 50.0; head <= 70; head += 4 {
 			in := Input{Gauge: ordinary(), WidthStitches: &width, HeadCm: &head, Shape: Shape(1 + width%4), StretchRatio: new(1.3)}
+			if in.Shape != ShapeBoat {
+				in.NeckStitches = new(width/3 + (width+width/3)%2)
+			}
 			out, err := PlanNeckline(in)
 			if err != nil {
 				t.Fatal(err)

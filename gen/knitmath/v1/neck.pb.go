@@ -308,9 +308,8 @@ type PlanNecklineRequest struct {
 	// The same in cm, 0.1 to 1,000; the nearest count that width_rule allows, halves up.
 	WidthCm *float64 `protobuf:"fixed64,4,opt,name=width_cm,json=widthCm,proto3,oneof" json:"width_cm,omitempty"`
 	// Stitches of the neck, 1 to 500, both even or both odd with the width, so that the
-	// shoulders are equal. Default a third of the width; of a boat neck the narrowest that goes
-	// over the head, a third of the width at least and two thirds at most, and a third where none
-	// does.
+	// shoulders are equal. Default the narrowest that goes over the head, from a third of the
+	// width to 38/78, of a boat neck to two thirds; a third where none does, and between straps.
 	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// The same in cm, 0.1 to 1,000; the nearest count that neck_rule and equal shoulders allow,
 	// halves up.
@@ -326,7 +325,7 @@ type PlanNecklineRequest struct {
 	NeckRule *CountRule `protobuf:"bytes,10,opt,name=neck_rule,json=neckRule,proto3" json:"neck_rule,omitempty"`
 	// Depth of the front, 0 to 400 rows, from the end of the shoulder at the neck to the foot of
 	// the neck; to an even number, an odd one up. Default half the width of the neck, deeper
-	// if the head wants it, from 4 rows to 7.5 cm; of a V what a stitch every 4th row at each edge takes,
+	// if the head wants it, from 4 rows to 0.85 of the neck and 7.5 cm; of a V what a stitch every 4th row at each edge takes,
 	// at most 23 cm unless even every 2nd row takes more; of a boat neck 0. Of what is left to the
 	// default half of a saddle's strap is taken off. Short rows at the shoulders take 2 at least.
 	FrontDepthRows *int32 `protobuf:"varint,11,opt,name=front_depth_rows,json=frontDepthRows,proto3,oneof" json:"front_depth_rows,omitempty"`
