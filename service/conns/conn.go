@@ -88,8 +88,9 @@ func (c *Conn) release() bool {
 }
 
 // spare says how well a connection could be spared, and for which cause; 0 for not at
-// all. First go those that never had a call, then those whose oldest call has been on
-// the wire for too long, and last those that have long had none.
+// all, and below 0, for one that has just come and asks nothing, how soon it could.
+// First go those that never had a call, then those whose oldest call has been on the
+// wire for too long, and last those that have long had none.
 func (c *Conn) spare(now time.Time) (how time.Duration, why cause) {
 	s, _, suspicious := c.look(now, c.face.keeper.limits)
 	c.mu.Lock()
@@ -102,6 +103,8 @@ func (c *Conn) spare(now time.Time) (how time.Duration, why cause) {
 		return 0, ""
 	case c.lastID == 0 && idle >= newFor:
 		return 2*time.Hour + idle, causeIdle
+	case c.lastID == 0:
+		return idle - newFor, causeIdle
 	case idle >= idleFor:
 		return idle, causeIdle
 	}

@@ -115,7 +115,7 @@ func TestIdleMakesRoom(t *testing.T) {
 	last.finish(1)
 	last.idle = time.Now().Add(-time.Minute)
 	newer.idle = time.Now().Add(-time.Second / 2)
-	accept()
+	third := accept()
 	if last.closed || !newer.closed {
 		t.Errorf("closed: the one that has asked %v, the one that has not %v", last.closed, newer.closed)
 	}
@@ -126,7 +126,8 @@ func TestIdleMakesRoom(t *testing.T) {
 	if !busy.closed || f.cuts(t, causeQuestion) != 1 {
 		t.Error("the one that asks for ever was kept")
 	}
-	// Now there are two that are busy and one that has just come.
+	// Now all of them are busy.
+	third.begin(1)
 	theirs, ours := net.Pipe()
 	f.Listener.(pipes) <- ours
 	_ = f.Listener.Close()
@@ -135,6 +136,21 @@ func TestIdleMakesRoom(t *testing.T) {
 	}
 	if _, err := theirs.Write([]byte{1}); err == nil {
 		t.Error("the fourth connection was not closed")
+	}
+}
+
+// Who comes when all the others have just come, and say nothing, waits until one of
+// them has been silent for long enough, and takes its place.
+func TestComersWaitForTheSilent(t *testing.T) {
+	f, accept := house(t)
+	asking, silent, other := accept(), accept(), accept()
+	asking.begin(1)
+	late := accept()
+	if silent.closed == other.closed || asking.closed || late.closed || f.cuts(t, causeIdle) != 1 {
+		t.Errorf("closed: silent %v and %v, asking %v, late %v", silent.closed, other.closed, asking.closed, late.closed)
+	}
+	if age := time.Since(asking.born); age < newFor {
+		t.Errorf("one was cut off %v after it came", age)
 	}
 }
 

@@ -25,7 +25,9 @@ type Face struct {
 
 // Accept waits for a connection that there is room for. Where there is none, one
 // that can be spared makes room: whoever opens connections and asks nothing must not
-// keep out who has a question. If none can be spared the new one is closed.
+// keep out who has a question. Where one will be so in a moment, the new one waits for
+// that, and those after it in the system's queue: many who come at once and say nothing
+// would otherwise keep out the next. If none can be spared the new one is closed.
 func (f *Face) Accept() (net.Conn, error) {
 	for {
 		raw, err := f.Listener.Accept()
@@ -37,7 +39,12 @@ func (f *Face) Accept() (net.Conn, error) {
 		}
 		c := &Conn{Conn: raw, face: f, born: time.Now(), done: make(chan struct{})}
 		c.idle = c.born
-		if f.admit(c) {
+		admitted, soon := f.admit(c, c.born)
+		if !admitted && soon > 0 {
+			time.Sleep(soon)
+			admitted, _ = f.admit(c, c.born.Add(soon))
+		}
+		if admitted {
 			return c, nil
 		}
 		f.keeper.refused.WithLabelValues(f.name, refusedConn).Inc()
@@ -50,7 +57,7 @@ func (f *Face) Accept() (net.Conn, error) {
 func (k *Keeper) makeRoom() bool {
 	for _, f := range k.faces {
 		f.mu.Lock()
-		old, why := f.leastMissed(time.Now())
+		old, why, _ := f.leastMissed(time.Now())
 		f.mu.Unlock()
 		if old != nil {
 			old.end(why)
@@ -60,20 +67,22 @@ func (k *Keeper) makeRoom() bool {
 	return false
 }
 
-func (f *Face) admit(c *Conn) bool {
+// admit takes a connection in, or says how soon there may be room for it; 0 for not
+// at all.
+func (f *Face) admit(c *Conn, now time.Time) (ok bool, soon time.Duration) {
 	f.mu.Lock()
 	if len(f.conns) >= f.most {
-		old, why := f.leastMissed(c.born)
+		old, why, soon := f.leastMissed(now)
 		if old == nil {
 			f.mu.Unlock()
-			return false
+			return false, soon
 		}
 		delete(f.conns, old)
 		defer old.end(why)
 	}
 	f.conns[c] = struct{}{}
 	f.mu.Unlock()
-	return true
+	return true, 0
 }
 
 const (
@@ -87,19 +96,24 @@ const (
 	newFor  = 50 * time.Millisecond
 )
 
-// leastMissed finds the one of some connections that can best be spared.
-func (f *Face) leastMissed(now time.Time) (found *Conn, why cause) {
+// leastMissed finds the one of some connections that can best be spared; and where
+// there is none, how soon there will be, if then it still asks nothing.
+func (f *Face) leastMissed(now time.Time) (found *Conn, why cause, soon time.Duration) {
 	best := time.Duration(0)
 	looked := 0
 	for c := range f.conns { // Go begins anywhere.
-		if how, cause := c.spare(now); how > best {
+		how, cause := c.spare(now)
+		if how > best {
 			found, why, best = c, cause, how
+		}
+		if how < 0 && (soon == 0 || -how < soon) {
+			soon = -how
 		}
 		if looked++; looked == sample && found != nil || looked == 8*sample {
 			break
 		}
 	}
-	return found, why
+	return found, why, soon
 }
 
 // room says whether a connection may begin one more call.
