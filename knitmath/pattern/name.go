@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -33,6 +34,16 @@ func ofOp(op stitch.Op) meaning {
 
 func named(name string, takes, leaves int16) meaning {
 	return meaning{name: name, takes: takes, leaves: leaves}
+}
+
+// isOtherWork tells whether a name stands for work that is no operation.
+func isOtherWork(name string) bool {
+	for _, w := range otherWork {
+		if slices.Contains(w.names, name) {
+			return true
+		}
+	}
+	return false
 }
 
 // phrase is an abbreviation of several words.
@@ -230,13 +241,6 @@ func namesOf(own map[string]meaning) func(string) bool {
 	return func(name string) bool {
 		name = folded(name)
 		m, ok := lookUp(name, own)
-		if !ok {
-			for _, n := range otherWork {
-				if n.name == name {
-					return true
-				}
-			}
-		}
-		return ok && m.op == 0 && m.ask == "" && m.name == name
+		return !ok && isOtherWork(name) || ok && m.op == 0 && m.ask == "" && m.name == name
 	}
 }

@@ -178,13 +178,12 @@ func (p *parser) twisted(s *Step, at span) bool {
 	if s.Operation != 0 {
 		name = s.Operation.Abbr()
 	}
-	for _, m := range otherWork {
-		if m.name == name+" tbl" {
-			s.Operation, s.Name = 0, m.name
-			return true
-		}
+	name += " tbl"
+	m, ok := family(name)
+	if isOtherWork(name) {
+		m, ok = meaning{name: name}, true
 	}
-	if m, ok := family(name + " tbl"); ok {
+	if ok {
 		s.Operation, s.Name = 0, m.name
 		return true
 	}

@@ -20,8 +20,10 @@ func vocabulary() (map[string]meaning, map[string][]phrase) {
 	for abbr, op := range otherNames {
 		v.put(abbr, ofOp(op))
 	}
-	for _, n := range otherWork {
-		v.put(n.name, n)
+	for _, w := range otherWork {
+		for _, name := range w.names {
+			v.put(name, named(name, w.takes, w.leaves))
+		}
 	}
 	for abbr, question := range questions {
 		v.put(abbr, meaning{ask: question})
@@ -173,53 +175,40 @@ var otherNames = map[string]stitch.Op{
 	"make one left": stitch.M1L, "make one right": stitch.M1R,
 }
 
-// otherWork is what has a count but is no operation.
-var otherWork = []meaning{
-	named("work", 1, 1), // in pattern, whatever it is
-	named("kll", 0, 1), named("krl", 0, 1),
-	named("lt", 2, 2), named("rt", 2, 2),
-	named("ksp", 2, 1), named("sspp2", 3, 1),
-	named("byo", 0, 1), named("kyok", 1, 3), named("kfbf", 1, 3),
-	named("k2tog tbl", 2, 1), named("p2tog tbl", 2, 1), named("k3tog tbl", 3, 1), named("p3tog tbl", 3, 1),
-	named("rm", 0, 0), named("hold", 1, 0), named(holdWorked, 0, -1), named(pickedUp, 0, 1), named(takenUp, 0, 1),
-	named("yb", 0, 0), named("wyif", 0, 0), named("wyib", 0, 0),
-	named("psso", 0, -1), named("p2sso", 0, -2),
-	named("pass slipped stitch over", 0, -1), named("pass slipped st over", 0, -1), named("pass the slipped st over", 0, -1),
-	named("pass the slipped stitch over", 0, -1), named("pass sl st over", 0, -1), named("pass 2 slipped sts over", 0, -2),
-	named("pass slipped sts over", 0, -2),
-	named("rli", 0, 1), named("lli", 0, 1), named("m1bl", 0, 1), named("m1f", 0, 1), named("m1b", 0, 1), named("krli", 0, 1), named("klli",
-		0, 1),
-	named("rlinc", 0, 1), named("llinc", 0, 1), named("incl", 1, 2), named("kbf", 1, 2), named("kfbfb", 1, 4), named("pfbf", 1, 3),
-	named("inc1r", 0, 1),
-	named("sl1yo", 1, 1), named("sl1-yo", 1, 1), named("syo", 1, 1), named("yfsl1yo", 1, 1), named("sl1yof", 1, 1), named("yf-sl1yo", 1, 1),
-	named("yfsl1yof", 1, 1),
-	named("brk", 1, 1), named("brk1", 1, 1), named("brp", 1, 1), named("brp1", 1, 1), named("bark", 1, 1), named("burp", 1, 1),
-	named("brkyobrk", 1, 3), named("brpyobrp", 1, 3), named("br4st inc", 1, 5), named("brkyobrkyobrk", 1, 5), named("brksl dec", 3, 1),
-	named("brk2tog", 2, 1), named("brssk", 2, 1), named("brp2tog", 2, 1), named("sl 1 yo", 1, 1),
-	named("k1 in row below", 1, 1), named("k1 in the row below", 1, 1), named("p1 in row below", 1, 1), named("p1 in the row below", 1, 1),
-	named("k1b in row below", 1, 1), named("k 1 below", 1, 1), named("k next st in the row below", 1, 1), named("k into the st below", 1, 1),
-	named("k1 below", 1, 1), named("k1-b", 1, 1), named("p1b", 1, 1), named("p1 below", 1, 1), named("kb1", 1, 1), named("pb1", 1, 1),
-	named("k1 wrapping yarn twice", 1, 1), named("k1 wrapping yarn twice around needle", 1, 1), named("k1 wrapping twice", 1, 1),
-	named("drop yo", 1, 0), named("k1 elongated", 1, 1), named("drop extra wrap", 0, 0), named("yarn to front", 0, 0), named("yarn to back",
-		0, 0),
-	named("bring yarn to front", 0, 0), named("bring yarn to back", 0, 0), named("bring yarn forward", 0, 0), named("yarn back", 0, 0),
-	named("yarn in front", 0, 0),
-	named("wyf", 0, 0), named("wyb", 0, 0), named("ytf", 0, 0), named("ytb", 0, 0), named("ybk", 0, 0), named("yarn forward between needles",
-		0, 0), named("yarn in back", 0, 0),
-	named("with yarn in front", 0, 0), named("with yarn in back", 0, 0), named("move yarn to front", 0, 0), named("move yarn to back", 0, 0),
-	named("take yarn to back", 0, 0), named("take yarn back", 0, 0), named("take yarn to the back", 0, 0),
-	named("bring yarn to the front", 0, 0), named("bring the yarn forward", 0, 0), named("take the yarn back", 0, 0),
-	named("yarn to the front", 0, 0), named("yarn to the back", 0, 0), named("bring yarn to the back", 0, 0),
-	named("bring yarn in front", 0, 0), named("bring yarn back", 0, 0), named("return yarn to back", 0, 0),
-	named("k2tog-tbl", 2, 1), named("k2togtbl", 2, 1), named("p2togtbl", 2, 1), named("p2tog-tbl", 2, 1), named("k2 tog tbl", 2, 1),
-	named("work 2 tog", 2, 1),
-	named("work 3 tog", 3, 1), named("sssk", 3, 1), named("dd", 3, 1), named("s2pp", 3, 1), named("sppo", 2, 1),
-	named("remove marker", 0, 0), named("remove m", 0, 0), named("remove markers", 0, 0), named("remove bor marker", 0, 0),
-	named("slip bor marker", 0, 0), named("rm m", 0, 0),
-	named("sl bor marker", 0, 0), named("sl bor m", 0, 0), named("remove the marker", 0, 0), named("remove bor m", 0, 0),
-	named("replace marker", 0, 0), named("replace m", 0, 0),
-	named("tw2", 2, 2), named("tw2l", 2, 2), named("tw2r", 2, 2), named("twist 2", 2, 2), named("fc", 4, 4), named("bc", 4, 4), named("cr2",
-		2, 2),
+// otherWork is what has a count but is no operation, by how many stitches of the row
+// below it takes and how many it leaves. "work" is in pattern, whatever that is.
+var otherWork = []struct {
+	takes, leaves int16
+	names         []string
+}{
+	{1, 1, []string{"work", "sl1yo", "sl1-yo", "syo", "yfsl1yo", "sl1yof", "yf-sl1yo", "yfsl1yof", "brk", "brk1", "brp",
+		"brp1", "bark", "burp", "sl 1 yo", "k1 in row below", "k1 in the row below", "p1 in row below", "p1 in the row below",
+		"k1b in row below", "k 1 below", "k next st in the row below", "k into the st below", "k1 below", "k1-b", "p1b",
+		"p1 below", "kb1", "pb1", "k1 wrapping yarn twice", "k1 wrapping yarn twice around needle", "k1 wrapping twice",
+		"k1 elongated"}},
+	{0, 0, []string{"rm", "yb", "wyif", "wyib", "drop extra wrap", "yarn to front", "yarn to back", "bring yarn to front",
+		"bring yarn to back", "bring yarn forward", "yarn back", "yarn in front", "wyf", "wyb", "ytf", "ytb", "ybk",
+		"yarn forward between needles", "yarn in back", "with yarn in front", "with yarn in back", "move yarn to front",
+		"move yarn to back", "take yarn to back", "take yarn back", "take yarn to the back", "bring yarn to the front",
+		"bring the yarn forward", "take the yarn back", "yarn to the front", "yarn to the back", "bring yarn to the back",
+		"bring yarn in front", "bring yarn back", "return yarn to back", "remove marker", "remove m", "remove markers",
+		"remove bor marker", "slip bor marker", "rm m", "sl bor marker", "sl bor m", "remove the marker", "remove bor m",
+		"replace marker", "replace m"}},
+	{2, 2, []string{"lt", "rt", "tw2", "tw2l", "tw2r", "twist 2", "cr2"}},
+	{4, 4, []string{"fc", "bc"}},
+	{0, -2, []string{"p2sso", "pass 2 slipped sts over", "pass slipped sts over"}},
+	{0, -1, []string{holdWorked, "psso", "pass slipped stitch over", "pass slipped st over", "pass the slipped st over",
+		"pass the slipped stitch over", "pass sl st over"}},
+	{0, 1, []string{"kll", "krl", "byo", pickedUp, takenUp, "rli", "lli", "m1bl", "m1f", "m1b", "krli", "klli", "rlinc",
+		"llinc", "inc1r"}},
+	{1, 0, []string{"hold", "drop yo"}},
+	{1, 2, []string{"incl", "kbf"}},
+	{1, 3, []string{"kyok", "kfbf", "pfbf", "brkyobrk", "brpyobrp"}},
+	{1, 4, []string{"kfbfb"}},
+	{1, 5, []string{"br4st inc", "brkyobrkyobrk"}},
+	{2, 1, []string{"ksp", "k2tog tbl", "p2tog tbl", "brk2tog", "brssk", "brp2tog", "k2tog-tbl", "k2togtbl", "p2togtbl",
+		"p2tog-tbl", "k2 tog tbl", "work 2 tog", "sppo"}},
+	{3, 1, []string{"sspp2", "k3tog tbl", "p3tog tbl", "brksl dec", "work 3 tog", "sssk", "dd", "s2pp"}},
 }
 
 // changeReadings is how a change is taken that is not named.
