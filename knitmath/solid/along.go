@@ -105,29 +105,30 @@ type follower struct {
 	best  []reached
 }
 
-// reached is the best way to a step worked on a round, with a run ending there.
+// reached is the best way to a step worked on a round, with a run ending there. There are
+// thousands of a deep crown, so its counts are small ones.
 type reached struct {
-	found  bool
-	slower int // runs that are slower than the one before
-	effort int // of all runs
 	square float64
+	slower int32 // runs that are slower than the one before
+	effort int32 // of all runs
+	times  int32 // intervals of the run
 	run    run
-	times  int // intervals of the run
+	found  bool
 }
 
 // run is a rhythm: one interval from a step to the next, or two alternately.
-type run struct{ every, other int }
+type run struct{ every, other int32 }
 
 // at is the interval before the step of so many, from 1.
 func (r run) at(step int) int {
 	if step%2 == 1 {
-		return r.every
+		return int(r.every)
 	}
-	return r.other
+	return int(r.other)
 }
 
 // effort is what a run is to remember: 2, or 5 where it alternates, which is easier than three runs and harder than two. Own choice.
-func (r run) effort() int {
+func (r run) effort() int32 {
 	if r.every == r.other {
 		return 2
 	}
@@ -185,7 +186,7 @@ func (f *follower) rounds(tolerance float64) []int {
 // goOn offers every run with which a way may go on from a step in a round.
 func (f *follower) goOn(i, round int, from reached, tolerance float64) {
 	for next := max(f.base[i+1], round+1); next <= f.base[i+1]+2*f.reach; next++ {
-		every := next - round
+		every := int32(next - round)
 		for _, r := range [...]run{{every, every}, {every, every + 1}, {every, every - 1}} {
 			if r.other > 0 && r != from.run { // else it is a longer run that was offered before
 				f.offer(i, round, r, from, tolerance)
@@ -226,7 +227,7 @@ func (f *follower) offer(i, round int, r run, from reached, tolerance float64) {
 		if r.every != r.other && k-i < leastAlternating {
 			continue
 		}
-		if way := (reached{true, slower, from.effort + r.effort(), square, r, k - i}); !to.found || way.before(*to) {
+		if way := (reached{square, slower, from.effort + r.effort(), int32(k - i), r, true}); !to.found || way.before(*to) {
 			*to = way
 		}
 	}
@@ -252,7 +253,7 @@ func (f *follower) walk(round int) []int {
 		if to.times == 0 {
 			return rounds
 		}
-		for step := to.times; step > 0; step-- {
+		for step := int(to.times); step > 0; step-- {
 			round -= to.run.at(step)
 			i--
 			rounds[i] = round

@@ -83,51 +83,76 @@ type ClosingPlan struct {
 //
 // Source: common practice.
 func (q Closing) Plan() (plan ClosingPlan, refused string) {
-	if refused = q.refusal(); refused != "" {
+	l, refused := q.lay()
+	if refused != "" {
 		return ClosingPlan{}, refused
 	}
-	plan = ClosingPlan{StartStitches: q.StartStitches}
+	return l.at(q.Pace), ""
+}
+
+// laid is a closing of which all is settled but on which rounds it is worked.
+type laid struct {
+	start, end int
+	sizes      []int
+	even       *stitch.Instruction // the adjusting round, nil where there is none
+	steps      []step
+}
+
+// lay works the rounds that change the count.
+func (q Closing) lay() (l laid, refused string) {
+	if refused = q.refusal(); refused != "" {
+		return laid{}, refused
+	}
+	l.start = q.StartStitches
 	adjusted := q.StartStitches
 	if q.Uneven != UnevenTwoSizes && q.Uneven != UnevenLeftOver {
 		adjusted -= q.StartStitches % q.Wedges
 	}
 	w := q.wedges(adjusted)
-	plan.WedgeStitches = w.sizes()
-	var steps []step
+	l.sizes = w.sizes()
 	for w.total() > q.EndStitches && w.narrows() {
-		if len(steps) == MaxClosingRounds {
-			return ClosingPlan{}, "takes more than " + strconv.Itoa(MaxClosingRounds) + " decrease rounds"
+		if len(l.steps) == MaxClosingRounds {
+			return laid{}, "takes more than " + strconv.Itoa(MaxClosingRounds) + " decrease rounds"
 		}
-		steps = append(steps, w.decrease())
+		l.steps = append(l.steps, w.decrease())
 	}
-	if len(steps) == 0 {
-		return ClosingPlan{}, "has no stitch to decrease: its wedges have " + report.CountOf(plan.WedgeStitches[0], "stitches") + " each"
+	if len(l.steps) == 0 {
+		return laid{}, "has no stitch to decrease: its wedges have " + report.CountOf(l.sizes[0], "stitches") + " each"
 	}
-	plan.EndStitches = w.total()
-	pace := q.Pace
-	if adjusted < q.StartStitches && pace.drawnOut && pace.depth > 1 {
+	l.end = w.total()
+	if adjusted < q.StartStitches {
+		round, ok := shaping.EvenRound(q.StartStitches, adjusted, stitch.K2tog, shaping.GapSpreadLeastEffort)
+		if !ok {
+			return laid{}, "cannot be made a multiple of " + strconv.Itoa(q.Wedges) + " stitches in a round"
+		}
+		l.even = &round
+	}
+	return l, ""
+}
+
+// at is the closing worked at a pace.
+func (l laid) at(pace Pace) ClosingPlan {
+	plan := ClosingPlan{StartStitches: l.start, EndStitches: l.end, WedgeStitches: l.sizes,
+		Rounds: make([]ClosingRound, 0, len(l.steps)+1)}
+	if l.even != nil && pace.drawnOut && pace.depth > 1 {
 		pace.depth-- // the adjusting round is one of those that were asked for
 	}
-	at := pace.place(steps)
+	at := pace.place(l.steps)
 	before := 0 // rounds put before the first of the pace
-	if adjusted < q.StartStitches {
+	if l.even != nil {
 		if at.rounds[0] == 1 {
 			before = 1 // the round before the first decreases adjusts
 		}
-		round, ok := shaping.EvenRound(q.StartStitches, adjusted, stitch.K2tog, shaping.GapSpreadLeastEffort)
-		if !ok {
-			return ClosingPlan{}, "cannot be made a multiple of " + strconv.Itoa(q.Wedges) + " stitches in a round"
-		}
-		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[0] + before - 1, true, round})
+		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[0] + before - 1, true, *l.even})
 	}
-	for i, s := range steps {
+	for i, s := range l.steps {
 		plan.Rounds = append(plan.Rounds, ClosingRound{at.rounds[i] + before, false, stitch.Instruction{
 			Row: s.row, StartStitches: s.from, EndStitches: s.to}})
 	}
 	plan.RoundCount = at.total + before
 	plan.GreatestDepartureRounds = at.departure
 	plan.Effort = plan.effort()
-	return plan, ""
+	return plan
 }
 
 // refusal says what is wrong with the question itself.
@@ -169,14 +194,14 @@ func (p ClosingPlan) effort() int {
 func effortOf(gaps []int) int {
 	effort := 0
 	for len(gaps) > 0 {
-		r, n := run{gaps[0], gaps[0]}, 1
+		r, n := run{int32(gaps[0]), int32(gaps[0])}, 1
 		if len(gaps) >= leastAlternating && measure.Abs(gaps[1]-gaps[0]) == 1 && gaps[2] == gaps[0] {
-			r.other = gaps[1]
+			r.other = int32(gaps[1])
 		}
 		for n < len(gaps) && gaps[n] == r.at(n+1) {
 			n++
 		}
-		effort += r.effort()
+		effort += int(r.effort())
 		gaps = gaps[n:]
 	}
 	return effort

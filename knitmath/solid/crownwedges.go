@@ -66,29 +66,34 @@ func (h *hat) close(in CrownInput) (refused string) {
 	case given:
 		first = first.DrawnOut()
 	}
-	if refused = h.closeAt(in, first); refused != "" || given || len(in.Rates) > 0 || in.ToleranceRounds != nil {
+	rounds, refused := h.lay(in)
+	if refused != "" {
 		return refused
+	}
+	h.closeAt(rounds, first)
+	if given || len(in.Rates) > 0 || in.ToleranceRounds != nil {
+		return ""
 	}
 	better := h.form() != CrownRuffles
 	for _, tight := range tightTolerances {
 		if !better && tight < usual {
-			h.closeAt(in, pace(tight))
+			h.closeAt(rounds, pace(tight))
 			better = h.form() == ""
 		}
 	}
 	if !better {
-		h.closeAt(in, pace(usual).DrawnOut())
+		h.closeAt(rounds, pace(usual).DrawnOut())
 		better = h.form() == ""
 	}
 	if !better {
-		h.closeAt(in, first) // none is better
+		h.closeAt(rounds, first) // none is better
 	}
 	return ""
 }
 
-// closeAt closes the hat at a pace.
-func (h *hat) closeAt(in CrownInput, pace Pace) (refused string) {
-	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven, Pace: pace}
+// lay works the rounds of the crown with its wedges, at whatever pace.
+func (h *hat) lay(in CrownInput) (rounds laid, refused string) {
+	q := Closing{StartStitches: h.stitches, Wedges: h.wedges, Paired: in.Stacks == StacksPaired, Uneven: in.Uneven}
 	each := 1
 	if q.Paired {
 		each = 2
@@ -97,14 +102,14 @@ func (h *hat) closeAt(in CrownInput, pace Pace) (refused string) {
 	if q.Uneven == UnevenLeftOver && in.EndStitches == nil {
 		q.EndStitches = 2*h.wedges - 1 // what is left over is less than a wedge for each
 	}
-	plan, refused := q.Plan()
-	if refused != "" {
-		return refused
-	}
-	// A crown begins with a decrease and is drawn up after the last.
-	plan.RoundCount = plan.Rounds[len(plan.Rounds)-1].RoundNumber
-	h.plan, h.crown = plan, plan.RoundCount-plan.Rounds[0].RoundNumber+1
-	return ""
+	return q.lay()
+}
+
+// closeAt closes the hat at a pace. A crown begins with a decrease and is drawn up after the last.
+func (h *hat) closeAt(rounds laid, pace Pace) {
+	h.plan = rounds.at(pace)
+	h.plan.RoundCount = h.plan.Rounds[len(h.plan.Rounds)-1].RoundNumber
+	h.crown = h.plan.RoundCount - h.plan.Rounds[0].RoundNumber + 1
 }
 
 // usualTolerance is how far a decrease round may lie from the curve unless that is said. A
