@@ -37,7 +37,7 @@ func newGRPCServer(
 ) (*grpc.Server, grpc.ServiceRegistrar) {
 	begin, beginStream := onGRPC(release)
 	s := grpc.NewServer(append(more,
-		grpc.ChainUnaryInterceptor(in.unary, shortPlain, unary),
+		grpc.UnaryInterceptor(chain(in.unary, shortPlain, unary)),
 		grpc.ChainStreamInterceptor(in.stream, beginStream, who.stream, stream),
 		grpc.UnknownServiceHandler(unknownMethod(m.refusals)),
 		grpc.InTapHandle(in.begin),

@@ -13,8 +13,8 @@ import (
 	"example.com/knitmath/service/trace"
 )
 
-// interceptors are the two chains around every call. Outer to inner: metrics,
-// log, recovery. Recovery is within these two so that a panic has become an
+// interceptors are the two chains around every call. Outer to inner: metrics
+// and log, recovery. Recovery is within these so that a panic has become an
 // ordinary INTERNAL error by the time the log and the metrics see it; were it
 // outermost, the panic would pass both of them unseen. Within it an error of the
 // kernel becomes the status that the caller sees, and innermost is left out of an
@@ -27,8 +27,8 @@ func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor,
 		m.faults.panics.WithLabelValues(whereCall).Inc()
 		return internalFault(asPanic(value))
 	})
-	unary := chain(m.calls.UnaryServerInterceptor(), logUnary(m, logger), recovery.UnaryServerInterceptor(caught), refuseUnary, partUnary)
-	counted, recovered := m.calls.StreamServerInterceptor(), recovery.StreamServerInterceptor(caught)
+	unary := chain(countUnary(m, logger), recovery.UnaryServerInterceptor(caught), refuseUnary, partUnary)
+	recovered := recovery.StreamServerInterceptor(caught)
 	stream := func(srv any, ss grpc.ServerStream, info *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
 		if srv == nil {
 			// A method that does not exist (unknown.go) has a name of the caller's own,
@@ -39,15 +39,18 @@ func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor,
 			}
 			return handler(srv, ss)
 		}
-		return counted(srv, ss, info, func(srv any, ss grpc.ServerStream) error {
-			start := time.Now()
-			err := refusedFor(ss.Context())
-			if err == nil {
-				err = recovered(srv, ss, info, handler)
-			}
-			m.logCall(ss.Context(), logger, info.FullMethod, faceGRPC, start, err)
-			return err
-		})
+		kind := typeServerStream
+		if info.IsClientStream {
+			kind = typeBidiStream
+		}
+		start, figures := time.Now(), m.calls.of(info.FullMethod, kind)
+		figures.started.Inc()
+		err := refusedFor(ss.Context())
+		if err == nil {
+			err = recovered(srv, countedStream{ss, figures}, info, handler)
+		}
+		m.ended(ss.Context(), logger, figures, info.FullMethod, faceGRPC, start, err)
+		return err
 	}
 	return unary, stream
 }
@@ -66,25 +69,31 @@ func chain(outerToInner ...grpc.UnaryServerInterceptor) grpc.UnaryServerIntercep
 	}
 }
 
-func logUnary(m *metrics, logger *slog.Logger) grpc.UnaryServerInterceptor {
+// countUnary counts every call, and logs those that end badly.
+func countUnary(m *metrics, logger *slog.Logger) grpc.UnaryServerInterceptor {
 	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-		start := time.Now()
+		start, figures := time.Now(), m.calls.of(info.FullMethod, typeUnary)
+		figures.started.Inc()
+		figures.received.Inc()
 		resp, err := handler(ctx, req)
-		m.logCall(ctx, logger, info.FullMethod, faceOf(ctx), start, err)
+		if err == nil {
+			figures.sent.Inc()
+		}
+		m.ended(ctx, logger, figures, info.FullMethod, faceOf(ctx), start, err)
 		return resp, err
 	}
 }
 
-// logCall counts how a call ended that did not end well, and writes a line: what
+// ended counts how a call ended. Of one that did not end well it writes a line: what
 // was called, how it ended and which fields were at fault. Never a body: what people
 // knit is theirs. Calls that end well are counted by the metrics, and in the log
 // only for those who look for something (-log-level=debug).
-func (m *metrics) logCall(ctx context.Context, logger *slog.Logger, method, face string, start time.Time, err error) {
-	code := status.Code(err)
+func (m *metrics) ended(ctx context.Context, logger *slog.Logger, figures *methodMetrics, method, face string, start time.Time, err error) {
+	code, took := status.Code(err), time.Since(start)
+	figures.ended(code, took)
 	if code == codes.OK && !logger.Enabled(ctx, slog.LevelDebug) {
 		return
 	}
-	took := time.Since(start)
 	say := func() []slog.Attr {
 		return []slog.Attr{
 			slog.String("method", method),

@@ -8,7 +8,6 @@ import (
 	"sync/atomic"
 	"time"
 
-	grpcprom "github.com/grpc-ecosystem/go-grpc-middleware/providers/prometheus"
 	"github.com/prometheus/client_golang/prometheus"
 	"github.com/prometheus/client_golang/prometheus/collectors"
 )
@@ -16,7 +15,7 @@ import (
 // metrics are the figures of both faces. Those of calls and requests are named as
 // stock dashboards expect them, the others begin with knitmath_.
 type metrics struct {
-	calls       *grpcprom.ServerMetrics
+	calls       *callMetrics
 	httpCount   *prometheus.CounterVec
 	httpSeconds *prometheus.HistogramVec
 	refusals    *refusals
@@ -32,8 +31,7 @@ var buckets = []float64{.0001, .00025, .0005, .001, .0025, .005, .01, .025, .05,
 // refusals and faults, too.
 func newMetrics(reg prometheus.Registerer, release Release, logger *slog.Logger) (*metrics, error) {
 	m := &metrics{
-		calls: grpcprom.NewServerMetrics(
-			grpcprom.WithServerHandlingTimeHistogram(grpcprom.WithHistogramBuckets(buckets))),
+		calls: newCallMetrics(),
 		httpCount: prometheus.NewCounterVec(prometheus.CounterOpts{
 			Name: "http_requests_total", Help: "HTTP requests answered."}, []string{"route", "method", "code"}),
 		httpSeconds: prometheus.NewHistogramVec(prometheus.HistogramOpts{
@@ -41,10 +39,10 @@ func newMetrics(reg prometheus.Registerer, release Release, logger *slog.Logger)
 		refusals: newRefusals(logger),
 		faults:   newFaults(logger),
 	}
-	for _, c := range []prometheus.Collector{
-		m.calls, m.httpCount, m.httpSeconds, m.refusals.count, m.faults.panics, m.faults.answers, release.metric(),
+	for _, c := range append(m.calls.collectors(),
+		m.httpCount, m.httpSeconds, m.refusals.count, m.faults.panics, m.faults.answers, release.metric(),
 		collectors.NewGoCollector(), collectors.NewProcessCollector(collectors.ProcessCollectorOpts{}),
-	} {
+	) {
 		if err := reg.Register(c); err != nil {
 			return nil, err
 		}

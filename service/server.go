@@ -156,7 +156,7 @@ func listen(config Config, register func(grpc.ServiceRegistrar)) (*Server, error
 	// Every counter exists from the start, so that a rate over it is 0 and not
 	// absent before the first call, and the first fault of the service's own is
 	// seen as an increase.
-	m.calls.InitializeMetrics(s.grpc)
+	m.calls.expect(s.grpc.GetServiceInfo())
 
 	local := newInProcess(unary)
 	local.traces = config.Traces

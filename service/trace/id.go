@@ -11,6 +11,7 @@ import (
 	"log/slog"
 	"strconv"
 	"strings"
+	"sync"
 	"sync/atomic"
 
 	oteltrace "go.opentelemetry.io/otel/trace"
@@ -32,14 +33,35 @@ var ownIDs = struct {
 	given atomic.Uint64
 }{begin: rand.Text()[:16] + "-"}
 
-// ID is the request id that a caller asked for, or one of ours if he asked for
-// none, for several, or for one that is too long or is no plain word: it is
-// written to logs and headers as it is.
-func ID(asked []string) string {
+// A Request is what tells a call from another: the id that its caller asked for, or one
+// of ours if he asked for none, for several, or for one that is too long or is no plain
+// word: it is written to logs and headers as it is. One of ours is made when it is first
+// wanted; most calls end well, and nobody wants theirs.
+type Request struct {
+	asked string
+	own   sync.Once
+	id    string
+}
+
+// NewRequest takes what a caller asked for.
+func NewRequest(asked []string) *Request {
+	r := &Request{}
 	if len(asked) == 1 && plain(asked[0]) {
-		return asked[0]
+		r.asked = asked[0]
 	}
-	return ownIDs.begin + strconv.FormatUint(ownIDs.given.Add(1), 36)
+	return r
+}
+
+// Asked is the id that was asked for and taken, or nothing.
+func (r *Request) Asked() string { return r.asked }
+
+// ID is the request's.
+func (r *Request) ID() string {
+	if r.asked != "" {
+		return r.asked
+	}
+	r.own.Do(func() { r.id = ownIDs.begin + strconv.FormatUint(ownIDs.given.Add(1), 36) })
+	return r.id
 }
 
 // plain takes letters, digits and the marks that ids usually have.
@@ -54,19 +76,19 @@ func plain(id string) bool {
 	return 0 < len(id) && len(id) <= maxIDLength
 }
 
-type idKey struct{}
+type requestKey struct{}
 
-// WithID is a context whose call has the id.
-func WithID(ctx context.Context, id string) context.Context {
-	return context.WithValue(ctx, idKey{}, id)
+// With is a context of the request's call.
+func With(ctx context.Context, r *Request) context.Context {
+	return context.WithValue(ctx, requestKey{}, r)
 }
 
 // Attrs are what a line of the log says of the call: its request id, and its trace
 // where there is one.
 func Attrs(ctx context.Context) []slog.Attr {
 	var attrs []slog.Attr
-	if id, ok := ctx.Value(idKey{}).(string); ok {
-		attrs = append(attrs, slog.String("request_id", id))
+	if r, ok := ctx.Value(requestKey{}).(*Request); ok {
+		attrs = append(attrs, slog.String("request_id", r.ID()))
 	}
 	if span := oteltrace.SpanContextFromContext(ctx); span.HasTraceID() {
 		attrs = append(attrs, slog.String("trace_id", span.TraceID().String()))
