@@ -102,11 +102,12 @@ func alikeOff(f *Finding, sizes int) bool {
 // claims are the count that a line comes to in place of the one that it claims.
 func (c *corrector) claims(f *Finding, i int) []candidate {
 	l := &c.piece.Lines[i]
-	claimed, changes := claimedNumbers(l), len(l.ClaimedStitches) == 0
+	claimed, at := claimOf(f, l)
+	changes := len(l.ClaimedStitches) == 0 && len(l.ClaimedChangeStitches) > 0
 	if len(claimed) == 0 || len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
 		return nil
 	}
-	spots := run(spotsIn(c.piece.source, l.info.claimAt), claimed, false)
+	spots := run(spotsIn(c.piece.source, at), claimed, false)
 	if spots == nil {
 		return nil
 	}
@@ -118,7 +119,7 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 		own := min(number, len(claimed)) - 1
 		n := claimed[own] - f.DifferenceStitches[k]
 		if changes {
-			n = changeOff(at(l.ClaimedChangeStitches, number-1), f.DifferenceStitches[k])
+			n = changeOff(atSize(l.ClaimedChangeStitches, number-1), f.DifferenceStitches[k])
 		}
 		if n < 0 || !e.set(&spots[own], n) {
 			return nil

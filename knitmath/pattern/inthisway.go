@@ -102,6 +102,7 @@ func (r *runner) changedBy(lines []int16) (change int64, ok bool) {
 // passesAdapting is how often the last rows are worked again until the count is reached. What
 // does not come out is asked: the rows between may be other ones.
 func (r *runner) passesAdapting(l *Line, lines []int16) (int, bool) {
+	r.compareFewer(l, lines)
 	want, said := r.claim(l)
 	switch {
 	case l.info.until != nil:

@@ -6,7 +6,7 @@ func (p *parser) finish(line *Line, from span) {
 		p.recover(line)
 	}
 	line.info.at = from.to(p.last())
-	line.info.places = line.info.kind == linePassed && placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
+	line.info.places = line.info.kind == linePassed && !p.placesBelow() && placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
 	line.info.ownLine = int(from.line)
 	line.info.forSizes = p.forSizes
 	line.info.defined = p.current > 0
@@ -32,6 +32,20 @@ func (p *parser) finish(line *Line, from span) {
 		p.endPattern()
 	}
 	p.piece.Lines = append(p.piece.Lines, *line)
+}
+
+// placesBelow reports whether a row follows after a colon that places markers one by one, "Place
+// markers for the thumb: k23, pm, k2, pm, k to end": then the words before it place none.
+func (p *parser) placesBelow() bool {
+	if !p.peek().is(":") && !p.tokens[max(p.next-1, 0)].is(":") {
+		return false
+	}
+	for i, end := p.next, p.sentenceEnd(p.next); i < end; i++ {
+		if p.tokens[i].is("pm") || p.tokens[i].is("place") && p.tokens[i+1].is("marker") {
+			return true
+		}
+	}
+	return false
 }
 
 // tellPassed gives the lines that are passed over their text.

@@ -74,6 +74,10 @@ func (r *runner) walkOn(i int, p *profile, claimed bool) {
 	}
 	r.machine = nil
 	ok := w.steps(r.walked(l))
+	if w.none != nil && r.movedBack() {
+		w = walker{runner: r, left: r.now.left, began: -1}
+		ok = w.steps(r.walked(l))
+	}
 	if w.reason == "" {
 		r.misplaced(&w, l)
 	}

@@ -1,6 +1,9 @@
 package pattern
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // misnumbered finds rows whose number is out of order among those that stand together. Where those
 // above and below leave room for just one number it is taken for that one: so a number that is
@@ -88,8 +91,7 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 		want.first = lines[i-1].info.ranges[0].last + 1
 	}
 	if i+1 == len(lines) {
-		want.last = want.first
-		return want, i > 0 && have.first == have.last && have.first > 1 && have.first == want.first-1
+		return roomAtEnd(lines, i, want.first)
 	}
 	want.last = lines[i+1].info.ranges[0].first - 1
 	switch {
@@ -99,6 +101,35 @@ func roomFor(lines []Line, i int) (rowRange, bool) {
 		return want, want.first == want.last
 	}
 	return want, want.first < want.last && (have.first == want.first || have.last == want.last)
+}
+
+// roomAtEnd is the number of a last row that goes on from another, where it has one that cannot stand
+// there: the very number of the row before it, or a lower one that begins no other set. Where rows are
+// written of one side alone, beside "all WS rows", the last may be one more of them.
+func roomAtEnd(lines []Line, i int, next int32) (rowRange, bool) {
+	have, want := lines[i].info.ranges[0], rowRange{next, next}
+	switch {
+	case i == 0 || have.first != have.last || have.first >= next:
+		return want, false
+	case have.first == next-1:
+		return want, have.first > 1 || i == 1 && lines[0].calledAs() == lines[1].calledAs()
+	case have.first == 1 || i == 1:
+		return want, false
+	}
+	last, before := lines[i-1].info.ranges[0], lines[i-2].info.ranges
+	if len(before) == 0 || before[0].last >= last.first {
+		return want, false // no order is kept
+	}
+	if before[0].last == last.first-2 && (next-have.first)%2 != 0 {
+		want = rowRange{next + 1, next + 1}
+	}
+	return want, true
+}
+
+// calledAs is a label without what stands in brackets: its side.
+func (l *Line) calledAs() string {
+	name, _, _ := strings.Cut(l.Label, "(")
+	return strings.TrimSpace(name)
 }
 
 func (p *parser) expectedRows(info *lineInfo, want rowRange) {

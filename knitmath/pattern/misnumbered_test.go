@@ -114,3 +114,31 @@ func TestSetsBeginWithRow1(t *testing.T) {
 		}
 	}
 }
+
+// TestLastRowOfASet: the last row of rows that are written of one side alone, or after a Row 1, has a
+// number that cannot stand there. By hand: after rows 1, 2 and all WS rows, 3, 5, 7 stands row 8 or row
+// 9; two rows 1 are never one set, but light and dark rounds of brioche are two.
+func TestLastRowOfASet(t *testing.T) {
+	lace := "CO 40 sts.\nRow 1: K2, yo, k2tog, k to end.\nRow 2 and all WS rows: Purl.\nRow 3: K3, yo, k2tog, k to end.\n" +
+		"Row 5: K4, yo, k2tog, k to end.\nRow 7: K5, yo, k2tog, k to end.\nRow %s: %s. 40 sts.\nRep Rows 1-8 twice more."
+	for put, want := range map[string]string{"8": "", "6": "row 8 is expected here", "4": "row 8 is expected here",
+		"5": "row 9 is expected here", "3": "row 9 is expected here"} {
+		misnumberedAs(t, fmt.Sprintf(lace, put, "Purl"), want)
+	}
+	misnumberedAs(t, "CO 40 sts.\nRow 1 (RS): K1, yo, k to end. 41 sts.\nRow 1: Knit.\nRep these 2 rows 5 times more. 46 sts.",
+		"row 2 is expected here")
+	misnumberedAs(t, "CO 16 sts, join.\nRnd 1 LC: *K1, sl1yo; rep from * around.\nRnd 1 DC: *Sl1yo, brp1; rep from * around.", "")
+}
+
+// misnumberedAs wants the only mistake of a text to be a row number, said so; none if that is "".
+func misnumberedAs(t *testing.T, text, want string) {
+	t.Helper()
+	out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+	if err != nil {
+		t.Fatal(err)
+	}
+	i := slices.IndexFunc(out.Findings, func(f Finding) bool { return f.Reason == ReasonRowNumber })
+	if want == "" && i >= 0 || want != "" && (out.mistakes != 1 || i < 0 || out.Findings[i].Description != want) {
+		t.Errorf("want %q: %s\n%s", want, offered(&out), text)
+	}
+}

@@ -16,7 +16,7 @@ func (r *runner) compareParts(l *Line, before hand) {
 	case info.perNeedle != nil:
 		n := int64(at(info.perNeedle, r.size))
 		if told := r.needlesTold(l); n < 1 || total%n != 0 || total/n < 2 || total/n > 6 || told > 0 && total != n*told {
-			r.fault(KindMistake, ReasonClaim, info.claimAt, int(2*n-total),
+			r.fault(KindMistake, ReasonClaim, info.claimAt, int(n-onEach(total, n, told)),
 				"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the needles")
 		}
 	case info.perSide != nil:
@@ -36,8 +36,22 @@ func (r *runner) compareSides(l *Line, before hand, n int64) {
 	if len(parts) > 2 && parts[0] == n && parts[len(parts)-1] == n {
 		return
 	}
-	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(2*n-total),
+	r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-onEach(total, n, 2)),
 		"there are "+stitches(int(total))+", which is not "+strconv.Itoa(int(n))+" on each of the sides")
+}
+
+// onEach is how many of all stitches lie on each of so many needles or sides, 0 for a number of them
+// that is not said: then on as many as come nearest to n each.
+func onEach(total, n, places int64) int64 {
+	if places == 0 {
+		places = 2
+		for k := int64(3); k <= 6; k++ {
+			if off, best := k*n-total, places*n-total; max(off, -off) < max(best, -best) {
+				places = k
+			}
+		}
+	}
+	return total / places
 }
 
 // comparePart looks for a part of the stitches that is as large as is claimed. Where the
@@ -51,7 +65,7 @@ func (r *runner) comparePart(l *Line, before hand, n int64) {
 	switch {
 	case slices.Contains(parts, n):
 	case len(parts) > 0:
-		r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-nearest(parts, n)),
+		r.fault(KindMistake, ReasonClaim, r.partAt(l), int(n-nearest(parts, n)),
 			partsText(parts)+", not "+strconv.Itoa(int(n)))
 		if l.info.between {
 			r.moveMark(n)
@@ -84,17 +98,13 @@ func (r *runner) partsThere(l *Line, before hand) []int64 {
 	return parts
 }
 
-// moveMark moves the marker at the end of the part that is nearest to n stitches, so that it has
-// as many: a mistake between two markers is said once.
-func (r *runner) moveMark(n int64) {
-	parts := r.betweenMarks()
-	if len(parts) == 0 || r.quiet {
-		return
+// partAt is where a claim about a part stands, beside that about all stitches.
+func (r *runner) partAt(l *Line) span {
+	info := &l.info
+	if spots := run(spotsIn(r.piece.source, info.claimAt), info.partial, true); info.beside && spots != nil {
+		return spots[0].at.to(spots[len(spots)-1].at)
 	}
-	k := slices.Index(parts, nearest(parts, n))
-	if k > 0 && k < r.marks.count {
-		r.marks.at[k] += int32(n - parts[k])
-	}
+	return info.claimAt
 }
 
 // nearest is the part that differs least.

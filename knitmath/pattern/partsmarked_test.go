@@ -26,3 +26,28 @@ func TestPartsBetweenMarkers(t *testing.T) {
 		}
 	}
 }
+
+// TestPartToldInARepeat: a thumb gusset whose markers are placed in the row that the words before its
+// colon lead in. By hand: 2 stitches between the markers, 2 more in each of 6 gusset rounds, 14 in the
+// end. A wrong number of stitches that is told there is said once, and put right.
+func TestPartToldInARepeat(t *testing.T) {
+	for placed := 1; placed < 5; placed++ {
+		for told := 12; told < 17; told++ {
+			text := fmt.Sprintf("CO 48 sts. Join in the round.\nPlace markers for the thumb gusset: K23, pm, k%d, pm, k to end.\n"+
+				"Gusset rnd: K to m, sm, M1L, k to m, M1R, sm, k to end. 50 sts.\nKnit 2 rnds.\nRep the last 3 rnds 5 times more. 60 sts "+
+				"(%d sts between the markers).\nNext rnd: K to m, remove m, place the next %d sts on waste yarn, remove m, CO 2 sts, k to end. "+
+				"48 sts.\nKnit 3 rnds.", placed, told, 14)
+			wrong := 0
+			if placed != 2 || told != 14 {
+				wrong = 1
+			}
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+			if err != nil || placed == 2 && out.mistakes != wrong || told == 14 && placed != 2 && out.mistakes == 0 {
+				t.Errorf("%d, %d: %v, %s", placed, told, err, said(&out))
+			}
+			if placed == 2 && told != 14 && !restores(t, &out, text, "(14 sts between") {
+				t.Errorf("%d: %s", told, offered(&out))
+			}
+		}
+	}
+}

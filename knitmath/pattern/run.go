@@ -53,6 +53,7 @@ type runner struct {
 	aside       int64 // stitches that "on these only" left out, and no holder has taken
 	noting      int   // the line whose first working is noted
 	marks       marks
+	shifted     movedMark       // a marker that was moved for a claim
 	offBy       map[*Line]int64 // rows whose count disagreed with their claim, and by how many stitches
 	owed        int64           // by how many stitches such rows, worked again since the last claim, were off
 	switched    bool            // the other count was taken

@@ -40,8 +40,8 @@ func (p *Piece) spotOf(f *Finding, l *Line) (span, bool) {
 
 // claimSpot is the numbers of a claim that are wrong, from the first to the last.
 func (p *Piece) claimSpot(f *Finding, l *Line) (span, bool) {
-	claimed := claimedNumbers(l)
-	spots := run(spotsIn(p.source, l.info.claimAt), claimed, false)
+	claimed, at := claimOf(f, l)
+	spots := run(spotsIn(p.source, at), claimed, false)
 	if len(claimed) == 0 || spots == nil {
 		return span{}, false
 	}
@@ -49,6 +49,25 @@ func (p *Piece) claimSpot(f *Finding, l *Line) (span, bool) {
 		return spots[0].at.to(spots[len(spots)-1].at), true
 	}
 	return spots[f.SizeNumbers[0]-1].at.to(spots[f.SizeNumbers[len(f.SizeNumbers)-1]-1].at), true
+}
+
+// claimOf is the claim of a line that a finding is about, and where it stands: of the whole count, or
+// of a part of it.
+func claimOf(f *Finding, l *Line) (numbers []int, at span) {
+	info := &l.info
+	at = info.claimAt
+	if info.beside && f.at.start > at.start && f.at.end <= at.end {
+		return info.partial, f.at
+	}
+	if numbers = claimedNumbers(l); len(numbers) > 0 {
+		return numbers, at
+	}
+	for _, part := range [...][]int{info.perNeedle, info.perSide, info.partial} {
+		if part != nil {
+			return part, at
+		}
+	}
+	return nil, at
 }
 
 // claimedNumbers are the numbers that a claim is written with.

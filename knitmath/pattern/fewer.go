@@ -1,0 +1,61 @@
+package pattern
+
+// fewerSaid is by how many stitches "working 1 st fewer before each decrease" says that what is worked
+// between the changes of a row grows or shrinks each time, and where that stands; 0 if it does not.
+func (r *runner) fewerSaid(l *Line) (n int64, where span) {
+	from := l.info.at
+	tokens := scan(r.piece.source[from.start:max(from.start, from.end)])
+	for i := 0; i+3 < len(tokens); i++ {
+		if tokens[i].kind == tokenNumber && tokens[i+1].stitches() && tokens[i+2].is("fewer", "less", "more") &&
+			tokens[i+3].is("before", "between", "after") {
+			return int64(tokens[i].number), shifted(tokens[i].span, from)
+		}
+	}
+	return 0, span{}
+}
+
+// changedEach is by how many stitches the only change of the repeat of a row changes that repeat; 0
+// where it has another form. The next such row has as many fewer, or more, between its changes.
+func changedEach(steps []Step, size int) int64 {
+	for i := range steps {
+		s := &steps[i]
+		if s.Steps == nil || s.IntoOneStitch {
+			continue
+		}
+		changes := 0
+		for k := range s.Steps {
+			if s.Steps[k].Steps != nil || s.Steps[k].stretch() {
+				return 0
+			}
+			if s.Steps[k].takes != s.Steps[k].leaves {
+				changes += s.Steps[k].workings(size)
+			}
+		}
+		if changes != 1 {
+			return 0
+		}
+		t := s.pass(size)
+		return max(t.takes-t.leaves, t.leaves-t.takes)
+	}
+	return 0
+}
+
+// compareFewer compares that number with what the last row changes each repeat by.
+func (r *runner) compareFewer(l *Line, lines []int16) {
+	if r.quiet {
+		return
+	}
+	n, where := r.fewerSaid(l)
+	for k := len(lines) - 1; k >= 0 && n > 0; k-- {
+		if lines[k] < 0 {
+			continue
+		}
+		if each := changedEach(r.piece.Lines[lines[k]].Steps, r.size); each > 0 {
+			if each != n && r.wanted(ReasonClaim, where) {
+				r.fault(KindMistake, ReasonClaim, where, int(n-each), "each repeat has changed by "+stitches(int(each))+", not by "+
+					stitches(int(n)))
+			}
+			return
+		}
+	}
+}
