@@ -6,7 +6,8 @@ func (p *parser) finish(line *Line, from span) {
 		p.recover(line)
 	}
 	line.info.at = from.to(p.last())
-	line.info.places = line.info.kind == linePassed && !p.placesBelow() && placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
+	line.info.places = line.info.kind == linePassed && !p.placesBelow() &&
+		placesMarkers(p.found.source[from.start:max(from.start, line.info.at.end)])
 	line.info.ownLine = int(from.line)
 	line.info.forSizes = p.forSizes
 	line.info.defined = p.current > 0
