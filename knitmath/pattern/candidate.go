@@ -108,11 +108,8 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 		return nil
 	}
 	spots := run(spotsIn(c.piece.source, at), claimed, false)
-	if spots == nil {
-		return nil
-	}
-	if len(claimed) == 1 && len(f.SizeNumbers) < c.sizesFor(l) {
-		return nil // one number for all its sizes, and not all of them differ from it
+	if spots == nil || len(claimed) == 1 && len(f.SizeNumbers) < c.sizesFor(l) {
+		return nil // one number for all its sizes may not be wrong in all of them
 	}
 	e := renumbering{list: spots}
 	for k, number := range f.SizeNumbers {
@@ -125,12 +122,22 @@ func (c *corrector) claims(f *Finding, i int) []candidate {
 			return nil
 		}
 	}
+	return claimPut(e.candidate(c.piece.source, rowOfClaim(l, i), ""))
+}
+
+// rowOfClaim is the line of the row that is to be knit with another claim, -1 for none: where all of
+// what is worked is not told.
+func rowOfClaim(l *Line, i int) int {
 	if l.info.kind != lineRow || l.info.brings || l.info.holdRest {
-		i = -1 // no row to be knit, or none of which all is told
+		return -1
 	}
-	out := e.candidate(c.piece.source, i, "")
+	return i
+}
+
+// claimPut are other counts: one is as easily wrong by two.
+func claimPut(out []candidate) []candidate {
 	for k := range out {
-		out[k].far = 1 // a count is as easily wrong by two
+		out[k].far = 1
 	}
 	return out
 }
