@@ -123,7 +123,8 @@ func (r *runner) bringing(i int, p *profile) *profile {
 		}
 		for _, steps := range ways {
 			r.spend(r.facts[i].stepCount)
-			if other := profileOf(steps, r.size); other.work(r.now.left).reason == "" {
+			other := profileOf(steps, r.size)
+			if o := other.work(r.now.left); o.reason == "" || o.reason == ReasonMissing && r.goesPast(l, steps, o.missing) {
 				r.between, p = other, &r.between
 				r.sayBrought(l, steps)
 				r.brings = steps

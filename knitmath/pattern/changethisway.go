@@ -92,11 +92,24 @@ func (p *parser) numberedTitle(i, end int) int {
 		return 0
 	}
 	for n := i + 3; n < end; n++ {
-		if t := &p.tokens[n]; t.kind != tokenWord || p.notation(t.text) || t.row() || alarming(t.text) || steering[t.text] {
+		t := &p.tokens[n]
+		if n == end-1 && t.is("decreasing", "increasing", "decreases", "increases", "shaping") && p.labelEnd(end+1) != 0 {
+			break // "Section 3: decreasing", above its rows
+		}
+		if t.kind != tokenWord || p.notation(t.text) || t.row() || alarming(t.text) || steering[t.text] {
 			return 0
 		}
 	}
 	return end
+}
+
+// shapingTitle reports whether a line is "Decrease section:", above its rows.
+func (p *parser) shapingTitle(i, end int) bool {
+	if end-i != 3 || !p.tokens[i].is("decrease", "increase", "decreasing", "increasing", "dec", "inc", "shaping") ||
+		!p.tokens[i+1].is("section", "part", "rows", "rnds", "rounds") || !p.tokens[i+2].is(":") {
+		return false
+	}
+	return end+1 < len(p.tokens) && p.labelEnd(end+1) != 0
 }
 
 // colourNext reports whether a colour stands after the number at hand.

@@ -31,8 +31,21 @@ func (p *parser) claimAt(i int) bool {
 	if p.tokens[i].kind == tokenWord {
 		return p.claimLed(i)
 	}
+	if p.ordinalOfOther(i) {
+		return false
+	}
 	return p.claimWords(i) && !p.placeAfter(i) && !p.heldAfter(i) || p.bareClaim(i) || p.dashedNumber(sign) ||
 		i > sign && p.tokens[sign].is("=") && p.bareNumber(i)
+}
+
+// ordinalOfOther reports whether "1st" stands at token i, or in brackets there, and is no stitch: "1st row",
+// "(1st and 3rd sizes only)".
+func (p *parser) ordinalOfOther(i int) bool {
+	if p.tokens[i].is("(", "[") {
+		end := p.ordinalEnd(i + 1)
+		return end != 0 && p.tokens[end-1].is("st") && p.tokens[end].is("and", "size", "sizes", "row", "&")
+	}
+	return p.tokens[i].kind == tokenNumber && p.tokens[i+1].is("st") && p.ordinalEnd(i) != 0 && p.labelEnd(i) != 0
 }
 
 // claimLed reports whether a count stands at token i that words lead in, "there are 96 sts".
@@ -45,9 +58,16 @@ func (p *parser) claimLed(i int) bool {
 	return led != 0 && p.claimWords(led) && !p.heldAfter(led) && !p.placeAfter(led)
 }
 
-// noneFirst reports whether a dash at token i says that the first size has none: "- (-, 52) sts".
+// noneFirst reports whether a dash at token i says that the first size has none: "- (-, 52) sts", "- (44, -) sts".
 func (p *parser) noneFirst(i int) bool {
-	return p.tokens[i].is("-") && p.tokens[i+1].is("(", "[") && p.tokens[i+2].is("-")
+	if !p.tokens[i].is("-") || !p.tokens[i+1].is("(", "[") {
+		return false
+	}
+	if p.tokens[i+2].is("-") {
+		return true
+	}
+	_, n := p.listEnd(i + 1) // "- (44, -, 54, -) sts"
+	return n > 1 && n == p.sizes-1
 }
 
 // phraseEnd is the index after the first of the phrases that stands at token i, 0 if

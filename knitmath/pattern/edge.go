@@ -32,8 +32,21 @@ func (r *runner) castOn(i int) {
 	} else {
 		r.beginPiece(i, n)
 	}
+	r.markCastOn(&l.info)
 	r.record(i)
 	r.close(i, r.now)
+}
+
+// markCastOn places the markers between the parts of a cast-on, as the row after it comes to them: the
+// last part first.
+func (r *runner) markCastOn(info *lineInfo) {
+	if info.marked == nil || r.now.behind != 0 {
+		return
+	}
+	r.placed = true
+	for k := len(info.marked) - 1; k >= 0; k-- {
+		r.marks.add(r.now.total() - int64(at(info.marked[k], r.size)))
+	}
 }
 
 // beginPiece begins a piece with so many stitches, of which line i is the first: nothing is left
@@ -59,6 +72,7 @@ func (r *runner) beginning(i int) {
 	r.setUp(l)
 	start := r.now
 	r.lastRow = 0
+	r.told.begins = append(r.told.begins, int32(r.rows)) // "BO 4 sts at beg of next 2 rows. 3rd row: ..."
 	for k := range l.info.edges {
 		q := &l.info.edges[k]
 		n := int64(at(q.stitches, r.size))

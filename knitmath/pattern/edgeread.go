@@ -88,9 +88,53 @@ func (p *parser) castOnCount(info *lineInfo, from span) {
 	} else {
 		p.eachNeedle(info.counts)
 	}
-	p.castForMore(info)
+	if !p.castBetweenMarkers(info) {
+		p.castForMore(info)
+	}
 	p.multipleOf(info)
 	info.adds = info.adds || p.addsAfter()
+}
+
+// castBetweenMarkers reads "for front, pm, 10 sts for sleeve, pm, 30 sts for back" after the first
+// number of stitches: all of them are cast on, with markers between them.
+func (p *parser) castBetweenMarkers(info *lineInfo) bool {
+	save, found := p.next, p.found.mark()
+	sum, marked := info.counts, [][]int(nil)
+	for p.forWhich(); p.markerBetween(); p.forWhich() {
+		before := sum
+		p.accept("cast", "co")
+		p.accept("on")
+		end, _ := p.sizedEnd(p.next)
+		if end == 0 || !p.tokens[end].stitches() {
+			break
+		}
+		n := p.number()
+		if n == nil {
+			break
+		}
+		p.accept("st", "sts", "stitch", "stitches")
+		sum, marked = added(sum, without(n), p.sizes), append(marked, before)
+		save, found = p.next, p.found.mark()
+	}
+	p.next = save
+	p.found.rewind(found)
+	if marked == nil || len(marked) > maxMarks {
+		return false
+	}
+	info.counts, info.marked = sum, marked
+	p.forWhich()
+	return true
+}
+
+// markerBetween passes over ", pm," or ", place marker and".
+func (p *parser) markerBetween() bool {
+	p.accept(",", ";")
+	if !p.accept("pm") {
+		if !p.accept("place") || !p.marker() {
+			return false
+		}
+	}
+	return p.accept(",", ";", "and")
 }
 
 // multipleOf reads "(multiple of 6 sts plus 2)" after a number of stitches.

@@ -148,8 +148,7 @@ func (p *parser) evenPart(w *evenWork, info *lineInfo) bool {
 		p.accept("shaping")
 		w.even = true
 		return true
-	case p.fabricPart(w, info):
-		p.ribSpelled()
+	case p.evenFabric(w, info):
 		return true
 	case t.is("every", "each", "all", "in", "as") && p.asEstablished(w), p.evenCount(w, info), p.evenLength(w), p.evenTurns(w, info):
 		return true
@@ -228,6 +227,27 @@ func (p *parser) ribSpelled() {
 	if i > p.next+2 && p.endsAt(i) {
 		p.next = i
 	}
+}
+
+// evenFabric reads what rows are worked in.
+func (p *parser) evenFabric(w *evenWork, info *lineInfo) bool {
+	if p.fabricPart(w, info) {
+		p.ribSpelled()
+		return true
+	}
+	return w.verb.is("rib") && p.ribWorked()
+}
+
+// ribWorked passes over "in k1, p1" after "rib" or "rib 12 rows".
+func (p *parser) ribWorked() bool {
+	i := p.next + 1
+	if !p.peek().is("in", "of", "as") || p.tokens[i].kind != tokenWord || !ribWord(p.tokens[i].text) {
+		return false
+	}
+	for i++; p.tokens[i].is(",", "and", "/") && p.tokens[i+1].kind == tokenWord && ribWord(p.tokens[i+1].text); i += 2 {
+	}
+	p.next = i
+	return true
 }
 
 // commaClause reports whether what follows a comma begins a clause of its own.

@@ -12,10 +12,10 @@ const fifthDir = "../../testdata/pattern/fifth"
 // fifthRight is how many pieces are read right, fifthAlarms how many are called mistaken and are
 // none, fifthFound how many planted mistakes are found in the drafts. Worse fails.
 const (
-	fifthRight  = 47
+	fifthRight  = 52
 	fifthAlarms = 0
 	fifthSilent = 0
-	fifthFound  = 12
+	fifthFound  = 13
 )
 
 // TestFifthCorpus asks the pieces of the fifth corpus and prints their table by kind.

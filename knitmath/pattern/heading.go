@@ -51,7 +51,7 @@ func (p *parser) headingEnd(i, end int) int {
 		return 0
 	}
 	if p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end) ||
-		p.numberedTitle(i, end) != 0 {
+		p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) {
 		return end
 	}
 	if stop := p.titleStop(i, end); stop != 0 {
@@ -187,11 +187,19 @@ func (p *parser) lead(i, end int) int {
 		if t.is(":") || t.is("-") && n+1 < end && draft.Part(p.tokens[i].text) && t.start > p.tokens[n-1].end {
 			return n + 1
 		}
+		if t.is(",") && p.firstRowAt(n+1) {
+			return n + 1 // "Thumb gusset, Rnd 1: ..."
+		}
 		if !p.inLead(i, n) {
 			return 0
 		}
 	}
 	return 0
+}
+
+// firstRowAt reports whether the label of the first row stands at token i.
+func (p *parser) firstRowAt(i int) bool {
+	return p.tokens[i].row() && p.tokens[i+1].kind == tokenNumber && p.tokens[i+1].number == 1 && p.labelEnd(i) != 0
 }
 
 // inLead reports whether token n may stand in a heading that begins at token i, with something
@@ -233,7 +241,7 @@ func (p *parser) titleStop(i, end int) int {
 	for n := i; n < min(end, i+4); n++ {
 		t := &p.tokens[n]
 		if t.is(".") && n > i {
-			if n+2 < end && p.tokens[n+1].row() && p.tokens[n+2].kind == tokenNumber && p.tokens[n+2].number == 1 && p.labelEnd(n+1) != 0 {
+			if n+2 < end && p.firstRowAt(n+1) {
 				return n + 1
 			}
 			return 0

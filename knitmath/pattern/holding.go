@@ -212,6 +212,33 @@ func (p *parser) pickedUpPart() []int {
 	if p.alongBoth() {
 		n = added(n, n, p.sizes)
 	}
+	if edges := p.alongEachOf(); edges > 0 {
+		n = p.timesEach(n, edges)
+	}
+	return n
+}
+
+// alongEachOf is how many edges "along each of the 4 sides" names, 0 if that is not what comes next.
+func (p *parser) alongEachOf() int {
+	i := p.next
+	for p.tokens[i].is("along", "from", "on", "at", "down", "up", "across") {
+		i++
+	}
+	if i == p.next || !p.tokens[i].is("each") || !p.tokens[i+1].is("of") {
+		return 0
+	}
+	if i += 2; p.tokens[i].is("the") {
+		i++
+	}
+	n := int(p.tokens[i].number)
+	if written, ok := p.tokens[i].written(); ok {
+		n = written
+	} else if p.tokens[i].kind != tokenNumber {
+		return 0
+	}
+	if !p.tokens[i+1].is("sides", "edges", "side", "edge", "other", "remaining", "rem", "short", "long") || n < 2 || n > 12 {
+		return 0
+	}
 	return n
 }
 

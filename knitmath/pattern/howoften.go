@@ -154,6 +154,9 @@ func (p *parser) bareRepeat(line *Line) bool {
 		return false
 	}
 	p.accept("only", "alone")
+	if p.peek().is("every", "each") && p.ahead(1).row() && p.ahead(2).is("until", "till") {
+		p.next += 2
+	}
 	return p.howOften(&line.info, from)
 }
 
@@ -166,8 +169,11 @@ func (p *parser) bareRepeatAt(i int) bool {
 	for p.tokens[i].is("only", "alone", "a") {
 		i++
 	}
+	if p.tokens[i].is("every", "each") && p.tokens[i+1].row() {
+		i += 2
+	}
 	end, _ := p.sizedEnd(i)
-	return p.tokens[i].is("once", "twice", "again") || end != 0 && p.tokens[end].is("times", "more", "time")
+	return p.tokens[i].is("once", "twice", "again", "until", "till") || end != 0 && p.tokens[end].is("times", "more", "time")
 }
 
 // forRowsAhead reports whether "for 10 rows" or "for 10 more rows" comes next.

@@ -149,6 +149,7 @@ func (p *parser) howLong(s *shapings) {
 	if p.peek().is("until", "to") {
 		return
 	}
+	p.acceptAny(thoseWays)
 	at := p.peek().span
 	n, total, more := p.manyTimes()
 	if n != nil && s.second != nil {

@@ -6,6 +6,9 @@ package pattern
 func (p *parser) inThisWay(line *Line) bool {
 	info := &line.info
 	from := p.next
+	if p.ruleUntil(info) {
+		return true
+	}
 	end := p.sentenceEnd(from + 1)
 	way := p.wayNamed(from+1, end)
 	if way == 0 {
@@ -32,6 +35,24 @@ func (p *parser) inThisWay(line *Line) bool {
 		info.last = 1
 	}
 	p.reading(p.tokens[from].to(p.last()), "read as the last rows again and again, until the count is reached")
+	return true
+}
+
+// ruleUntil reads "cont until there are 60 sts" after "Every row: kfb, k to end": that row again and
+// again.
+func (p *parser) ruleUntil(info *lineInfo) bool {
+	last := len(p.piece.Lines) - 1
+	if !p.ahead(1).is("until", "till") || last < 0 || !p.piece.Lines[last].rules() || p.piece.Lines[last].info.every != everyAll {
+		return false
+	}
+	save := p.next
+	p.next++
+	n := p.untilCount()
+	if n == nil {
+		p.next = save
+		return false
+	}
+	info.kind, info.lines, info.afresh, info.until = lineRepeat, []int16{int16(last)}, true, n
 	return true
 }
 

@@ -22,6 +22,9 @@ func (p *parser) worded() (s Step, found, ok bool) {
 	if s, found, ok = p.withWrap(); found {
 		return s, found, ok
 	}
+	if s, found = p.withCastOn(); found {
+		return s, true, true
+	}
 	return p.fabricStitches()
 }
 
@@ -102,6 +105,10 @@ func (p *parser) tooDeep(at span) {
 func (p *parser) group() (Step, bool) {
 	from := p.peek().span
 	closer := closers[p.peek().text]
+	if p.sizes > 1 && p.sizesInBracket(p.next) == p.next+1 {
+		p.ask(ReasonUnread, from, "for some sizes only? say so before the row")
+		return Step{}, false
+	}
 	if p.next > 0 && p.peek().text == "(" {
 		before := &p.tokens[p.next-1]
 		if _, _, _, attached := split(before.text); before.kind == tokenNumber || before.kind == tokenWord && attached {

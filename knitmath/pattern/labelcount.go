@@ -1,5 +1,7 @@
 package pattern
 
+import "example.com/knitmath/knitmath/stitch"
+
 // labelCount is the index after a count in the brackets of a label at token i, "Row 1 (20
 // sts):", which it notes; 0 if there is none.
 func (p *parser) labelCount(i int, info *lineInfo) int {
@@ -24,14 +26,48 @@ func (p *parser) claimOfLabel(line *Line) {
 	p.next = save
 }
 
+// sizesInBracket is the index of the first word of "sizes 2 and 4 only", "2nd and 4th sizes", "for size
+// M" in brackets that open at token i; 0 if they name no sizes.
+func (p *parser) sizesInBracket(i int) int {
+	closer := closers[p.tokens[i].text]
+	from := i + 1
+	if mask, next := p.sizeMask(from); mask != 0 && p.names != nil && p.tokens[next].is("only") { // "(L and XL only)"
+		return from
+	}
+	for n := i + 1; n < min(i+24, len(p.tokens)) && !p.tokens[n].is(closer); n++ {
+		switch t := &p.tokens[n]; {
+		case t.is(";", ":"):
+			from = n + 1
+		case t.is("size", "sizes"):
+			if p.tokens[from].is(",", "-") {
+				from++
+			}
+			if p.sideOf(from) != stitch.SideUnspecified && from+1 < n {
+				from++
+			}
+			if p.tokens[from].is(",", "-") {
+				from++
+			}
+			return from
+		}
+	}
+	return 0
+}
+
 // labelSizes notes for which sizes a row is, by the brackets of its label: "Next row (size
 // L only):". It asks where they are not known.
 func (p *parser) labelSizes(i int) bool {
-	if !p.tokens[i].is("size", "sizes", "for") || p.trying {
+	if p.trying {
 		return false
 	}
+	if p.tokens[i].is("all", "both", "every") && p.tokens[i+1].is("sizes") {
+		return true
+	}
 	mask, end := p.sizesAt(i)
-	if end == 0 && !p.tokens[i].is("for") {
+	if end == 0 && p.names != nil {
+		mask, end = p.sizesByName(i)
+	}
+	if end == 0 {
 		p.ask(ReasonSizesUnknown, p.tokens[i].span, "which sizes are these? the text does not name them")
 		return true
 	}

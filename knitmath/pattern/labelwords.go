@@ -110,7 +110,8 @@ func (p *parser) labelMark(i int) int {
 		return end
 	}
 	closer := closers[p.tokens[i].text]
-	for n := 1; n < 14; n++ {
+	sized := p.sizesInBracket(i) != 0
+	for n := 1; n < 24; n++ {
 		t := &p.tokens[min(i+n, len(p.tokens)-1)]
 		switch {
 		case t.is(closer):
@@ -118,15 +119,20 @@ func (p *parser) labelMark(i int) int {
 				return 0
 			}
 			return i + n + 1
-		case t.kind == tokenNumber && p.ordinalEnd(i+n) == 0 && !p.tokens[i+n-1].row() && !p.tokens[i+n-1].is("chart", "-"):
-			return 0
-		case t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenStar:
-			return 0
-		case t.kind == tokenWord && p.notation(t.text) && !t.is("dec", "inc", "even", "lace", "plain", "rib"):
+		case t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenStar || !sized && p.workedInMark(i+n):
 			return 0
 		}
 	}
 	return 0
+}
+
+// workedInMark reports whether token i is something that is worked, or a number of it.
+func (p *parser) workedInMark(i int) bool {
+	t, before := &p.tokens[i], &p.tokens[i-1]
+	if t.kind == tokenNumber {
+		return p.ordinalEnd(i) == 0 && !before.row() && !before.is("chart", "-")
+	}
+	return t.kind == tokenWord && p.notation(t.text) && !t.is("dec", "inc", "even", "lace", "plain", "rib")
 }
 
 // noteMark notes the side, the rule or the name in a bracket of a label.
@@ -134,7 +140,11 @@ func (p *parser) noteMark(from, to int, info *lineInfo) {
 	if info == nil || p.labelCount(from, info) != 0 {
 		return
 	}
-	if p.labelSizes(from + 1) {
+	if at := p.sizesInBracket(from); at != 0 {
+		p.labelSizes(at)
+		to = at // "(RS; size M only)"
+	} else if p.sizes > 1 && !p.trying && p.tokens[to-2].is("only") && p.sideOf(from+1) == stitch.SideUnspecified {
+		p.ask(ReasonSizesUnknown, p.tokens[from].to(p.tokens[to-1].span), "which sizes are these? the text does not name them")
 		return
 	}
 	for i := from; i < to; i++ {

@@ -70,6 +70,7 @@ func (p *parser) ornament(i int) bool {
 
 // sentence reads a row with its label, or one direction after the other.
 func (p *parser) sentence() {
+	p.patternLead()
 	line := p.blank // A sentence may stand within one.
 	if line == nil {
 		line = new(Line)
@@ -86,6 +87,21 @@ func (p *parser) sentence() {
 		if !p.clauseLine(line, from) {
 			return
 		}
+	}
+}
+
+// patternLead passes over "Commence pattern:", "Set patt:" before the label of a row.
+func (p *parser) patternLead() {
+	i := p.next
+	if !p.tokens[i].is("commence", "begin", "beg", "start", "set", "establish", "now") {
+		return
+	}
+	for i++; p.tokens[i].is("the", "patt", "pattern", "lace", "as", "follows", "commence"); i++ {
+	}
+	if i > p.next+1 && p.tokens[i].is(":") && p.labelEnd(i+1) != 0 {
+		from := p.peek().span
+		p.next = i + 1
+		p.passed(from.to(p.last()))
 	}
 }
 

@@ -135,6 +135,7 @@ func (s *scanner) shortened() bool {
 	c, _ := utf8.DecodeRuneInString(rest)
 	small, digit := unicode.IsLower(c), unicode.IsDigit(c)
 	last := s.tokens[n-1].text
+	digit = digit && !(dottedStitch[last] && secondRow(rest))
 	switch {
 	case strings.ContainsRune(")],;:", c):
 		return true
@@ -144,6 +145,16 @@ func (s *scanner) shortened() bool {
 		return goesOnAfter(last, firstWord(rest))
 	}
 	return small || digit
+}
+
+// secondRow reports whether a text begins with "2nd row", which is no number of stitches.
+func secondRow(text string) bool {
+	rest := strings.TrimLeft(text, "0123456789")
+	if len(rest) < 6 || !strings.Contains("st nd rd th", strings.ToLower(rest[:2])) || rest[2] != ' ' {
+		return false
+	}
+	rest = rest[3:]
+	return begins(rest, "row") || begins(rest, "rnd") || begins(rest, "round") || begins(rest, "and")
 }
 
 // goesOnAfter reports whether a sentence goes on after a shortened word that may end one, by the

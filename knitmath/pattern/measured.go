@@ -29,6 +29,14 @@ func (p *parser) measuredEnd(i int) int {
 	return 0
 }
 
+// toldFabric is the index after "rib" of "16 rows rib in all" at token i, or i.
+func (p *parser) toldFabric(i int) int {
+	if fabric := p.fabricEnd(i); fabric != 0 && p.tokens[fabric].is("in", "have", "are", "worked", "altogether") {
+		return fabric
+	}
+	return i
+}
+
 // rowsToldAt is the index after "28 rows worked", "(24 rows)" at token i: how many rows the
 // directions before it come to; 0 if that is not what stands there.
 func (p *parser) rowsToldAt(i int) int {
@@ -41,6 +49,7 @@ func (p *parser) rowsToldAt(i int) int {
 		return 0
 	}
 	end++
+	end = p.toldFabric(end)
 	told := open || i > 1 && p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
 	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "all", "total", "made") ||
 		p.tokens[end].is("in") && p.tokens[end+1].is("all", "total") {

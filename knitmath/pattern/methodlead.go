@@ -67,7 +67,11 @@ func (p *parser) fabricRows(line *Line) bool {
 	if n == nil {
 		return false
 	}
+	rib := p.peek().is("rib") || p.tokens[rows-1].is("rib")
 	p.next = end
+	if rib {
+		p.ribWorked()
+	}
 	line.info.kind, line.info.counts = lineEven, without(n)
 	return true
 }

@@ -4,35 +4,55 @@ package pattern
 // on or where the rest is grafted, or it goes past the beginning of the round, "pick up and knit 14
 // sts, k8", over stitches that were worked already. The change of the count is that of its steps.
 func (r *runner) partRound(i int, p *profile, o outcome, claimed bool) bool {
-	if !r.round || p.turn != 0 || r.now.behind > 0 || r.quiet {
+	l := &r.piece.Lines[i]
+	if !r.round && !r.closesRound(l) || p.turn != 0 || r.now.behind > 0 || r.quiet {
 		return false
 	}
-	l := &r.piece.Lines[i]
-	said := ""
-	switch o.reason {
-	case ReasonUnworked:
-		switch {
-		case l.info.startMoves:
-			said = "read as going to where the round begins from here on"
-		case r.offNext(i) && plainSteps(r.walked(l)):
-			said = "read as going to where the stitches are taken off"
-		}
-	case ReasonMissing:
-		if r.goesPast(l, o.missing) {
-			said = "read as worked past the beginning of the round, over " + stitches(int(o.missing)) + " of it again"
-		}
-	}
+	said := r.partRoundSaid(i, o)
 	t, ok := looseTally(r.walked(l), r.size)
 	if said == "" || !ok {
 		return false
 	}
 	r.fault(KindReading, ReasonReading, l.info.at, 0, said)
+	r.round = true
 	q := *p
 	q.stretches = true // which no hand follows
 	r.other, r.machine = nil, nil
 	r.fitting(i, &q, outcome{takes: r.now.left, leaves: r.now.left - t.takes + t.leaves}, claimed)
 	r.loseMarks()
+	r.marks.lost = r.marks.lost || r.facts[i].marks // where it places them is not known
 	return true
+}
+
+// partRoundSaid is how a row is read that is no whole round, "" if it is not.
+func (r *runner) partRoundSaid(i int, o outcome) string {
+	l := &r.piece.Lines[i]
+	switch {
+	case o.reason == ReasonUnworked && l.info.startMoves:
+		return "read as going to where the round begins from here on"
+	case o.reason == ReasonUnworked && r.offNext(i) && plainSteps(r.walked(l)):
+		return "read as going to where the stitches are taken off"
+	case o.reason == ReasonMissing && r.goesPast(l, r.walked(l), o.missing):
+		return "read as worked past the beginning of the round, over " + stitches(int(o.missing)) + " of it again"
+	}
+	return ""
+}
+
+// closesRound reports whether a row makes a round of what was worked flat.
+func (r *runner) closesRound(l *Line) bool {
+	return (l.info.inRounds || l.info.startMoves || l.info.brings) && goesRound(r.walked(l))
+}
+
+// goesRound reports whether stitches are picked up along two edges, after which those that the row began
+// with come again: what was worked flat is a round.
+func goesRound(steps []Step) bool {
+	edges := 0
+	for i := range steps {
+		if steps[i].Name == pickedUp {
+			edges++
+		}
+	}
+	return edges > 1
 }
 
 // plainSteps reports whether nothing but stitches that keep the count is worked, "k10", "k to m",
@@ -62,8 +82,7 @@ func (r *runner) offNext(i int) bool {
 
 // goesPast reports whether so many stitches that a round lacks are its last: plain ones after
 // stitches that were picked up, or with which the round begins from then on.
-func (r *runner) goesPast(l *Line, missing int64) bool {
-	steps := r.walked(l)
+func (r *runner) goesPast(l *Line, steps []Step, missing int64) bool {
 	last := len(steps) - 1
 	if last < 1 {
 		return false

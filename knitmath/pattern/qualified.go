@@ -15,6 +15,7 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 		p.next = end
 	}
 	p.accept("st", "sts", "stitch", "stitches")
+	p.acceptAny(ontoOne)
 	if !p.accept("tog", "together") {
 		return numbers, true
 	}
@@ -43,6 +44,10 @@ func (p *parser) noun(s *Step, numbers []int) ([]int, bool) {
 	p.ask(ReasonUnread, at.to(p.last()), "together are two stitches or more, the same number in all sizes")
 	return nil, false
 }
+
+// ontoOne are the needles on which stitches of a round come together to be worked back and forth.
+var ontoOne = wordings("onto one needle", "on one needle", "onto a single needle", "onto one dpn", "onto the same needle", "onto 1 needle",
+	"with one needle")
 
 // What may be said after a stitch, in any of these words.
 var (

@@ -63,13 +63,26 @@ func (p *parser) remarkEnd(i int) int {
 				return 0
 			}
 		case t.kind == tokenWord:
-			if p.countSpoilt(i+n) || p.worksInRemark(i, n) {
+			if p.countSpoilt(i+n) || p.worksInRemark(i, n) || p.sizesInRemark(i, n) {
 				return 0
 			}
 			words++
 		}
 	}
 	return 0
+}
+
+// sizesInRemark reports whether the word that is the n-th token of brackets at token i says that only
+// some sizes are meant: "(sizes 2 and 4 only)".
+func (p *parser) sizesInRemark(i, n int) bool {
+	t := &p.tokens[i+n]
+	return t.is("size", "sizes") && (n == 1 || p.tokens[i+n-1].is("for") || p.ordinalValueAt(i+n-1)) && !p.tokens[i+n-1].is("all") &&
+		p.sizes > 1
+}
+
+// ordinalValueAt reports whether an ordinal ends with token i.
+func (p *parser) ordinalValueAt(i int) bool {
+	return p.ordinalEnd(i) != 0 || i > 0 && p.ordinalEnd(i-1) == i+1
 }
 
 // markersToldEnd is the index after "8 markers placed" at token i, 0 if that is not what stands

@@ -110,6 +110,7 @@ func (p *parser) closesCount(i int) bool {
 // rowsDone is the index after "have been worked", "in all", "total" at token i, and whether
 // anything like it stands there.
 func (p *parser) rowsDone(i int) (end int, said bool) {
+	i = p.toldFabric(i)
 	for p.tokens[i].is("have", "been", "are", "now", "so", "far", "in", "worked", "done", "complete", "completed", "all", "total", "made",
 		"altogether") {
 		said = said || !p.tokens[i].is("in")

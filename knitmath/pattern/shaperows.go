@@ -42,8 +42,21 @@ func (r *runner) shape(i int) {
 	if !before {
 		r.known = false
 	}
+	r.toEndSide(l)
 	r.ended(l)
 	r.close(i, start)
+}
+
+// toEndSide works the row even that comes between two changes where the text ends with it: "inc 4 sts
+// every RS row 5 times, ending with a WS row".
+func (r *runner) toEndSide(l *Line) {
+	n := len(l.info.parts)
+	if r.round || n == 0 || l.info.endSide == stitch.SideUnspecified || r.side != l.info.endSide {
+		return
+	}
+	if s := &l.info.parts[n-1]; s.side != stitch.SideUnspecified || at(s.interval, r.size) > 1 {
+		r.plain(1, l.info.at)
+	}
 }
 
 // shapedBy is the line whose row makes the changes of line i: one that is called by its name or its

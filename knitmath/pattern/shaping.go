@@ -183,14 +183,14 @@ func (p *parser) goesOn() bool {
 }
 
 var (
-	bothEnds = wordings("at each side edge", "each side edge", "at both side edges",
+	bothEnds = append(beginningAndEnd(), wordings("at each side edge", "each side edge", "at both side edges",
 		"at each end", "at both ends", "each end", "both ends", "at each side", "at both sides", "each side", "both sides",
-		"at each edge", "each edge", "at either end", "at either edge", "at beg and end", "at each armhole edge", "at both edges", "both edges",
-		"at the beg and end", "at beginning and end", "at each neck edge", "at side edges", "each armhole edge", "on each side",
+		"at each edge", "each edge", "at either end", "at either edge", "at each armhole edge", "at both edges", "both edges",
+		"at each neck edge", "at side edges", "each armhole edge", "on each side",
 		"at the side edges",
 		"at armhole edges", "in the first and last st", "in the first and last stitch", "in first and last st",
 		"in first and last stitch", "in each of first and last st", "in each of the first and last stitches",
-		"on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")
+		"on both sides", "at each end of needle", "at both ends of needle", "either end", "each end of needle")...)
 	oneEnd = wordings("at right-hand edge", "at left-hand edge", "at right hand edge", "at left hand edge",
 		"at neck edge", "at beg", "at beginning", "at end", "at armhole edge", "at front edge", "at side edge", "neck edge",
 		"at this edge", "at same edge", "at the neck edge", "at the beg", "at the beginning", "at the end", "at the same edge", "armhole edge",
@@ -201,6 +201,15 @@ var (
 	wholeRow  = wordings("the row", "the rnd", "the round", "row", "rnd", "round", "next row", "next rnd", "this row", "the next row",
 		"all sts", "sts", "the sts", "this rnd")
 )
+
+// beginningAndEnd are "at beg and end", "at the beginning and at the end", in each of their forms.
+func beginningAndEnd() [][]string {
+	var list [][]string
+	for _, first := range []string{"at beg", "at the beg", "at beginning", "at the beginning", "at start", "at the start"} {
+		list = append(list, wordings(first+" and end", first+" and the end", first+" and at end", first+" and at the end")...)
+	}
+	return list
+}
 
 // ofEvery passes over the "of" before a schedule.
 func (p *parser) ofEvery() {

@@ -36,16 +36,15 @@ func (p *parser) sizeNames(i int) []string {
 		t := &p.tokens[i]
 		brackets = brackets || t.is("(", "[", "{")
 		switch {
+		case t.is("-") && p.rangeOfAges(i):
+			name += "-"
 		case t.partsNames():
 			names, name = withName(names, name), ""
 			if t.is(")") && p.tokens[i+1].kind == tokenWord {
 				return names
 			}
 		case t.kind == tokenWord || t.kind == tokenNumber:
-			if name != "" && t.start > p.tokens[i-1].end {
-				name += " "
-			}
-			if name += t.text; len(name) > 24 {
+			if name = p.nameGoesOn(name, i); len(name) > 24 {
 				return nil
 			}
 		}
@@ -55,6 +54,24 @@ func (p *parser) sizeNames(i int) []string {
 		return nil
 	}
 	return names
+}
+
+// nameGoesOn is the name of a size with the word or the number at token i.
+func (p *parser) nameGoesOn(name string, i int) string {
+	if t := &p.tokens[i]; name == "" || t.start == p.tokens[i-1].end {
+		return name + t.text
+	}
+	return name + " " + p.tokens[i].text
+}
+
+// rangeOfAges reports whether the dash at token i stands within a name, "0-3 (3-6, 6-12) months", and does
+// not part two, "80-88-96".
+func (p *parser) rangeOfAges(i int) bool {
+	before, after := &p.tokens[i-1], &p.tokens[i+1]
+	if before.kind != tokenNumber || after.kind != tokenNumber || before.end != p.tokens[i].start || after.start != p.tokens[i].end {
+		return false
+	}
+	return !p.tokens[i-2].is("-") && p.tokens[i+2].is("(", "[", ",", ")", "]", "/", ":", ";", "months", "mths", "m", "mo", "years", "yrs")
 }
 
 // withName adds a name to a list, if there is one.
@@ -147,6 +164,14 @@ func (p *parser) sizeMask(i int) (mask uint32, end int) {
 		}
 		mask |= 1 << size
 		i = next
+		if p.names == nil && p.tokens[i].is("-", "to", "through") { // "sizes 1-3"
+			if last, end := p.sizeAt(i + 1); last > size {
+				for ; size <= last; size++ {
+					mask |= 1 << size
+				}
+				i = end
+			}
+		}
 		for p.tokens[i].is(",", "and", "&", "or", "(", ")", "/") {
 			if end, _ := p.sizeAt(i + 1); end < 0 && !p.tokens[i+1].is("and", "&") {
 				return mask, i

@@ -5,7 +5,7 @@ func (p *parser) sizesEnd(i int) int {
 	if p.tokens[i].is("only") {
 		i++
 	}
-	if p.tokens[i].is(":", ",", "-") {
+	if p.tokens[i].is(":", ",", "-", ")", "]") {
 		return i + 1
 	}
 	if p.tokens[i].kind == tokenNewline {
