@@ -54,7 +54,7 @@ func settleLimbs(c *fault.Checks, b *revolved, in SolidInput) {
 	rings, fitting := make([]ring, len(in.Limbs)), make([]bool, len(in.Limbs))
 	for i, limb := range in.Limbs {
 		r := &rings[i]
-		*r = ring{b: b, limb: limb, along: b.fromStart(limb.FromBaseCm), turn: limb.TurnDegrees / 180 * math.Pi}
+		*r = b.ringOf(limb)
 		joined, ok := r.limbOf()
 		if fitting[i] = ok; ok {
 			b.limbs = append(b.limbs, joined)
@@ -101,11 +101,11 @@ func (r ring) nearestPlace(others []ring) (float64, bool) {
 	all := r.b.way.length()
 	for i := 1; i < places; i++ {
 		for _, off := range [2]float64{-1, 1} {
-			try := r
-			cm := measure.Centimetres(measure.Micrometres(r.limb.FromBaseCm+off*float64(i)*all/places) / offered * offered)
-			try.along = r.b.fromStart(cm)
+			limb := r.limb
+			limb.FromBaseCm = measure.Centimetres(measure.Micrometres(r.limb.FromBaseCm+off*float64(i)*all/places) / offered * offered)
+			try := r.b.ringOf(limb)
 			if _, ok := try.limbOf(); ok && try.clears(others) {
-				return cm, true
+				return limb.FromBaseCm, true
 			}
 		}
 	}

@@ -18,8 +18,22 @@ import (
 func checkLimb(t *testing.T, out Solid, limb Limb) {
 	t.Helper()
 	checkPlaces(t, out, limb)
-	// A ring from stitch to stitch goes to and fro by as much as half a stitch each.
-	if part := ringLength(out, limb) / out.of.st.SizeCm(limb.Stitches); part < 0.6 || part > 1.75 {
+	// A ring from stitch to stitch goes to and fro by as much as half a stitch each; the more rows there are to choose from, and the
+	// more stitches, the less.
+	least, most := 0.65, 1.35
+	switch g := out.of.in.Gauge; {
+	case g.Rows < 1.2*g.Stitches:
+		most = 1.45
+	case limb.Stitches >= 12:
+		least, most = 0.85, 1.25
+	}
+	checkRing(t, out, limb, least, most)
+}
+
+// checkRing: from stitch to stitch it is at least and at most such a part of its stitches.
+func checkRing(t *testing.T, out Solid, limb Limb, least, most float64) {
+	t.Helper()
+	if part := ringLength(out, limb) / out.of.st.SizeCm(limb.Stitches); part < least || part > most {
 		t.Fatalf("a ring of %v cm is %v of its stitches: %+v", ringLength(out, limb), part, limb)
 	}
 }
@@ -260,7 +274,8 @@ func TestLimbRefusals(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	checkLimb(t, out, out.Limbs[0])
+	checkPlaces(t, out, out.Limbs[0])
+	checkRing(t, out, out.Limbs[0], 0.65, 2) // rows three times as high as stitches are wide
 }
 
 func BenchmarkPlanSolidWithLimbs(b *testing.B) {

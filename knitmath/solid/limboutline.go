@@ -15,14 +15,16 @@ const limbOutlinePieces = 12
 func (b *revolved) limbLines() []outline.Line {
 	var lines []outline.Line
 	for i, limb := range b.in.Limbs {
-		r := ring{b: b, limb: limb, along: b.fromStart(limb.FromBaseCm), turn: limb.TurnDegrees / 180 * math.Pi, radius: b.limbs[i].AcrossCm / 2}
+		r := b.ringOf(limb)
+		r.radius = b.limbs[i].AcrossCm / 2
 		name := "limb " + strconv.Itoa(i+1)
 		if math.Cos(r.turn) < 0 {
 			name += ", behind"
 		}
 		line := outline.Line{Name: name}
 		for k := range 2*limbOutlinePieces + 1 {
-			s, ok := r.at(math.Pi * float64(min(k, 2*limbOutlinePieces-k)) / limbOutlinePieces)
+			angle := math.Pi * float64(min(k, 2*limbOutlinePieces-k)) / limbOutlinePieces
+			s, ok := r.at(angle, r.mid.along-r.radius*math.Cos(angle))
 			if !ok {
 				continue // the ring was found before, finer than it is drawn
 			}

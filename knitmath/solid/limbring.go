@@ -10,21 +10,14 @@ import (
 	"example.com/knitmath/knitmath/report"
 )
 
-// crossed is a stitch of the body that the ring crosses, and how far along the ring its part
-// of it has its middle.
-type crossed struct {
-	at       RingPlace
-	from, to float64
-}
-
 // samplesAStitch is how finely the ring is followed for each stitch of the limb.
 const samplesAStitch = 3
 
 // limbOf picks up the stitches of a limb, and reports whether that can be done. The stitches that the ring crosses are more than the
-// limb has where rows are less than twice as high as stitches are wide; of them those are taken
-// that lie nearest to equal parts of it, each once.
+// limb has where rows are less than twice as high as stitches are wide; of them those are taken, each once,
+// that lie near equal parts of it and about a stitch from one another.
 func (r *ring) limbOf() (Limb, bool) {
-	if r.along <= 0 || r.along >= r.b.way.length() || !r.fit() {
+	if r.mid.along <= 0 || r.mid.along >= r.b.way.length() || !r.fit() {
 		return Limb{}, false
 	}
 	at := r.b.cell(r.middle())
@@ -33,24 +26,22 @@ func (r *ring) limbOf() (Limb, bool) {
 	if list == nil || math.Abs(knit/r.wanted()-1) > ringOff {
 		return limb, false
 	}
-	n, next := r.limb.Stitches, 0
-	for i := range n {
-		wanted := length * float64(i) / float64(n)
-		best := next
-		for k := next; k <= len(list)-(n-i); k++ {
-			if math.Abs((list[k].from+list[k].to)/2-wanted) < math.Abs((list[best].from+list[best].to)/2-wanted) {
-				best = k
-			}
-		}
-		limb.Places = append(limb.Places, list[best].at)
-		next = best + 1
-	}
-	return limb, true
+	places, stepped := r.b.evenSteps(list, nearestTo(list, r.limb.Stitches, length))
+	limb.Places = places
+	part := stepped / r.wanted()
+	return limb, part >= leastStepped && part <= greatestStepped*max(1, r.b.high/r.b.st.SizeCm(1))
 }
 
 // ringOff is how far the ring, as it is knit, may be from the length of its stitches: near the
 // ends the few stitches of a round lie far from where they should. Own choice.
 const ringOff = 0.25
+
+// The ring from stitch to stitch, of that length: it goes to and fro by as much as half a stitch each, or half a row where that is
+// more, and most where there are few of them; on a body like a needle or a plate it may be none. Own choice.
+const (
+	leastStepped    = 0.65
+	greatestStepped = 1.45
+)
 
 // crossesEnough are as many stitches as the limb has, or more: where the ring of a narrow limb crosses fewer, those of a
 // ring a little wider, up to the same part.
@@ -69,29 +60,30 @@ func (r ring) crossesEnough() (list []crossed, length, knit float64) {
 func (r ring) crosses() (list []crossed, length, knit float64) {
 	half := samplesAStitch * r.limb.Stitches
 	side := make([]spot, half+1)
-	var before spot // as it is knit
+	chords := make([]float64, half+1) // to each from the one before
+	var before spot                   // as it is knit
+	guess := r.lowest()
 	for i := range side {
-		s, ok := r.at(math.Pi * float64(i) / float64(half))
+		s, ok := r.at(math.Pi*float64(i)/float64(half), guess)
 		if !ok {
 			return nil, 0, 0
 		}
 		worked := r.b.asKnit(s)
 		if i > 0 {
 			knit += 2 * worked.apart(before)
+			chords[i] = s.apart(side[i-1])
 		}
+		guess = onward(i, side[max(i-1, 0)], s)
 		side[i], before = s, worked
 	}
-	var last spot
+	list = make([]crossed, 0, half)
 	for i := range 2 * half {
 		s := side[min(i, 2*half-i)]
+		length += chords[min(i, 2*half-i+1)]
 		if i > half {
 			s.turn = -s.turn
 		}
 		s.turn += r.turn
-		if i > 0 {
-			length += s.apart(last)
-		}
-		last = s
 		at := r.b.cell(s)
 		if k := len(list) - 1; k >= 0 && list[k].at == at {
 			list[k].to = length

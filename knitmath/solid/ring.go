@@ -9,9 +9,18 @@ import (
 type ring struct {
 	b      *revolved
 	limb   LimbInput
-	along  float64 // of its middle, along the meridian
 	turn   float64 // of its middle, in radians
 	radius float64
+
+	mid    place   // of its middle
+	dr, dh float64 // the direction of the meridian there: of the radius and of the height
+}
+
+// ringOf is the ring of a limb, its radius still to be found.
+func (b *revolved) ringOf(limb LimbInput) ring {
+	r := ring{b: b, limb: limb, turn: limb.TurnDegrees / 180 * math.Pi, mid: b.way.at(b.fromStart(limb.FromBaseCm))}
+	r.dr, r.dh = b.way.direction(r.mid.along)
+	return r
 }
 
 // spot is a place of the surface: along the meridian, and round the axis.
@@ -24,8 +33,7 @@ func (s spot) apart(other spot) float64 {
 }
 
 func (r ring) middle() spot {
-	p := r.b.way.at(r.along)
-	return spot{r.along, r.turn, p.radius, p.height}
+	return spot{r.mid.along, r.turn, r.mid.radius, r.mid.height}
 }
 
 // How the ring is looked for: its half in so many pieces for its length, in which a polygon of
@@ -36,21 +44,22 @@ const (
 	ringMiss   = 1e-3
 )
 
-// at is where the wall meets the surface, at an angle from the lowest place of the ring on. It goes along the meridian by
-// what is missing, again and again; once it has gone too far, as it may near an end where the surface turns away fast, to the
-// middle between what was too near and what was too far.
-func (r ring) at(angle float64) (spot, bool) {
-	mid := r.b.way.at(r.along)
-	dr, dh := r.b.way.direction(r.along)
+// lowest is where the wall would meet the meridian lowest, were it straight.
+func (r *ring) lowest() float64 { return r.mid.along - r.radius }
+
+// at is where the wall meets the surface, at an angle from the lowest place of the ring on; guess is a place along the meridian
+// near it. It goes along the meridian by what is missing, again and again; once it has gone too far, as it may near an end where
+// the surface turns away fast, to the middle between what was too near and what was too far.
+func (r *ring) at(angle, guess float64) (spot, bool) {
 	sin, cos := math.Sincos(angle)
 	side, up := r.radius*sin, -r.radius*cos
 	near, far := math.Inf(-1), math.Inf(1) // places short of it and beyond it
 	all := r.b.way.length()
-	along := min(max(r.along+up, 0), all)
+	along := min(max(guess, 0), all)
 	for range ringTries {
 		p := r.b.way.at(along)
 		forward := math.Sqrt(max(p.radius*p.radius-side*side, 0)) // from the axis, towards the middle of the ring
-		miss := up - (forward-mid.radius)*dr - (p.height-mid.height)*dh
+		miss := up - (forward-r.mid.radius)*r.dr - (p.height-r.mid.height)*r.dh
 		if math.Abs(miss) < ringMiss {
 			inside := along > 0 && along < all && math.Abs(side) < p.radius
 			return spot{along, math.Atan2(side, forward), p.radius, p.height}, inside
@@ -72,8 +81,16 @@ func (r ring) at(angle float64) (spot, bool) {
 	return spot{}, false
 }
 
+// onward is a guess at the next place of a ring after so many and these two: as far on.
+func onward(i int, before, last spot) float64 {
+	if i == 0 {
+		return last.along
+	}
+	return 2*last.along - before.along
+}
+
 // wanted is how long the ring is to be.
-func (r ring) wanted() float64 { return r.b.st.SizeCm(r.limb.Stitches) }
+func (r *ring) wanted() float64 { return r.b.st.SizeCm(r.limb.Stitches) }
 
 // fit finds the radius of the tube.
 func (r *ring) fit() bool {
@@ -81,16 +98,16 @@ func (r *ring) fit() bool {
 	short := math.Pi / 2 / ringPieces / math.Sin(math.Pi/2/ringPieces)
 	for range ringTries {
 		length := 0.0
-		var last spot
+		last, guess := spot{}, r.lowest()
 		for i := range ringPieces + 1 {
-			s, ok := r.at(math.Pi * float64(i) / ringPieces)
+			s, ok := r.at(math.Pi*float64(i)/ringPieces, guess)
 			if !ok {
 				return false
 			}
 			if i > 0 {
 				length += 2 * short * s.apart(last)
 			}
-			last = s
+			last, guess = s, onward(i, last, s)
 		}
 		part := r.wanted() / length
 		if math.Abs(part-1) < ringMiss {

@@ -303,7 +303,8 @@ func FuzzPlanSolid(f *testing.F) {
 		}
 		knittest.CheckFinite(t, out)
 		for _, l := range out.Limbs {
-			checkPlaces(t, out, l) // on a body like a needle or a plate a ring may be a sliver
+			checkPlaces(t, out, l)
+			checkRing(t, out, l, 0.65, 1.45*max(1, stitches/rows))
 		}
 		count := out.StartStitches
 		for _, r := range out.Rounds {
