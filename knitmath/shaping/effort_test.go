@@ -101,6 +101,11 @@ func TestExcessThatIsNamedIsEnough(t *testing.T) {
 			if err != nil || excess > want+0.01 {
 				t.Fatalf("%s: %v named, the easiest takes %v; %v", describeTaper(in), excess, want, err)
 			}
+			// And it is the least: hardly less does not do.
+			in.ToleranceStitches = knittest.Ptr(excess - 0.02)
+			if less, err := PlanTaper(in); excess >= 0.12 && (err != nil || !slices.ContainsFunc(less.Notices, isManyRuns)) {
+				t.Errorf("%s: %v is named, and %v does; %v", describeTaper(in), excess, *in.ToleranceStitches, err)
+			}
 			named++
 		}
 	}

@@ -33,7 +33,7 @@ func (t taper) work() shapedRows {
 	w.rows, w.intervals = t.shape(numbers, w.change), intervals
 	w.least = min(w.least, t.departure(w)) // which may lie nearer, if it needs a row that was to be kept even
 	if !easy {
-		w.wanting = t.wanting(w)
+		w.wanting = t.wanting()
 	}
 	for i, r := range w.rows {
 		row := &w.rightSide
@@ -157,19 +157,30 @@ func (t taper) easiestAtItsEnds() (first int, runs schedule.Schedule, ok bool) {
 }
 
 // wanting is by how many stitches at each edge the easiest schedule there is departs
-// further than the nearest rows do, up to a hundredth; nil if there is none.
-//
-// The easiest of all may lie far off: nearer ones are looked for, which have more to them,
-// until there is none.
-func (t taper) wanting(w shapedRows) *float64 {
-	var least *float64
+// further than the nearest rows do, up to a hundredth; nil if there is none. The first row and the
+// last may be even, or not: the less of the two.
+func (t taper) wanting() *float64 {
+	kept, free := t.leastWanting(), t.freely().leastWanting()
+	if kept == nil || free != nil && *free < *kept {
+		return free
+	}
+	return kept
+}
+
+// leastWanting is that of a taper as its rows are. The easiest of all may lie far off: nearer ones are looked for, which have
+// more to them, until there is none.
+func (t taper) leastWanting() (least *float64) {
+	line := t.slotLine()
 	for departure := math.MaxInt; ; departure = t.allowed() {
 		first, runs, ok := t.easiest(departure)
 		if !ok {
 			return least
 		}
-		w.rows = t.shape(following(first, runs.Intervals()), w.change)
-		stitches := float64(measure.CeilQuotient(t.departure(w)-w.least, 1.0/100)) / 100
+		slots := following(first, runs.Intervals())
+		for i, row := range slots {
+			slots[i] = (row - t.first) / t.step
+		}
+		stitches := float64(measure.CeilQuotient(t.atEdge(line.Departure(slots)-line.Departure(line.Nearest())), 1.0/100)) / 100
 		if least != nil && stitches >= *least {
 			return least
 		}
