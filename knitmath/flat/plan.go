@@ -92,7 +92,7 @@ func (p *piece) plan(c *fault.Checks) Shape {
 	for i, r := range out.Rows {
 		rows[i] = r.RowNumber
 	}
-	out.Effort = schedule.Runs(rows).Effort()
+	out.Effort = schedule.RunsInTurn(rows).Effort()
 	out.WidthCm, out.HeightCm = p.size(end)
 	off := p.departures(changes)
 	out.GreatestDepartureStitches = off.greatest
@@ -123,7 +123,7 @@ func (p *piece) changes() []change {
 
 // nearerTolerances are what is tried where the default tolerance leaves a piece that cups
 // or ruffles. Own choice.
-var nearerTolerances = [...]float64{0.5, 0}
+var nearerTolerances = [...]float64{2, 1, 0.5, 0}
 
 // writeRows writes the changes in working order. A piece that is worked inwards has its
 // last row first: the row below which the count changes is then the row after it.
@@ -178,7 +178,7 @@ func (p *piece) departures(changes []change) departed {
 		if wanted >= float64(p.start) {
 			d.greatest = max(d.greatest, math.Abs(off))
 		}
-		if percent := 100 * off / wanted; wanted >= 3*float64(p.start) && math.Abs(off) > float64(p.step) {
+		if percent := 100 * off / wanted; wanted >= 3*float64(p.start) && math.Abs(off) > p.unseen() {
 			if percent < min(-blockedOut, d.fewest.percent) {
 				d.fewest = far{row, count, percent}
 			}
@@ -188,6 +188,17 @@ func (p *piece) departures(changes []change) departed {
 		}
 	}
 	return d
+}
+
+// tipRows is by how many rows the tip of a piece in rows may come early or late: it is blocked out. Own choice.
+const tipRows = 3
+
+// unseen is how many stitches more or fewer are not seen where a row has few: a step, or at a tip what some rows gain.
+func (p *piece) unseen() float64 {
+	if p.round {
+		return float64(p.step)
+	}
+	return max(float64(p.step), tipRows*p.grows)
 }
 
 // size is how wide and high the piece lies.

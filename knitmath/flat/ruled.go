@@ -67,7 +67,7 @@ func (o Shape) byRule(r rule) []string {
 	}
 	between, end := ", and the rows between even", " ("+report.CountOf(o.EndStitches, "stitches")+")."
 	last := numbers[len(numbers)-1]
-	if runs := schedule.Runs(numbers); len(runs) <= mostRuns {
+	if runs := schedule.RunsInTurn(numbers); len(runs) <= mostRuns {
 		d = append(d, text+".", "Work "+again+" "+shaping.IntervalWords(runs, noun(false))+between+end)
 	} else {
 		d = append(d, text+".", "Work "+again+" on rows "+grouped(numbers[1:])+" too"+between+end)

@@ -67,7 +67,7 @@ func star(c *fault.Checks, in Input, st, rw gauge.Density) Shape {
 			out.GreatestDepartureStitches = max(out.GreatestDepartureStitches, math.Abs(float64(count)-wanted))
 		}
 	}
-	out.Effort = schedule.Runs(numbers).Effort()
+	out.Effort = schedule.RunsInTurn(numbers).Effort()
 	out.Notices = p.starNotices(all)
 	p.tip = rw.SizeCm(p.rows) / math.Sin(angle)
 	p.valley = p.tip * math.Sin(angle) / math.Sin(angle+part)

@@ -75,10 +75,7 @@ func tapered(in Input, wide, rows int) (shaping.Taper, shaping.TaperInput, bool)
 		}
 		ask := shaping.TaperInput{StartStitches: point, EndStitches: point + change*changes, HeightRows: &rows, Gauge: in.Gauge,
 			DisplayUnit: in.DisplayUnit, Edges: shaping.ShapedEdgesBoth, EdgeChangeStitches: each}
-		if in.ToleranceRows != nil { // along its slope a row is so much of a stitch
-			stitches := *in.ToleranceRows * float64(*each*changes) / float64(rows)
-			ask.ToleranceStitches = &stitches
-		}
+		ask.ToleranceStitches = edgeTolerance(in, *each*changes, rows)
 		if in.Form == FormTriangleFromSide {
 			ask.StartStitches, ask.EndStitches = ask.EndStitches, ask.StartStitches
 		}
@@ -90,6 +87,16 @@ func tapered(in Input, wide, rows int) (shaping.Taper, shaping.TaperInput, bool)
 		}
 	}
 	return shaping.Taper{}, shaping.TaperInput{}, false
+}
+
+// edgeTolerance is how far each edge may lie from its straight line, in stitches: along its slope a row is so much of one. Left
+// out it is a stitch, or as of all shapes a fiftieth of the rows.
+func edgeTolerance(in Input, side, rows int) *float64 {
+	stitches := max(1, defaultTolerancePart*float64(side))
+	if in.ToleranceRows != nil {
+		stitches = *in.ToleranceRows * float64(side) / float64(rows)
+	}
+	return &stitches
 }
 
 // taperRows are the rows of a taper, each with its own counts.

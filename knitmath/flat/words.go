@@ -106,48 +106,72 @@ func (o Shape) often() string {
 	if len(o.Rows) == 0 {
 		return "."
 	}
+	s := ", increasing "
+	if o.EndStitches < o.StartStitches {
+		s = ", decreasing "
+	}
 	each := measure.Abs(o.Rows[0].Instruction.EndStitches - o.Rows[0].Instruction.StartStitches)
-	rows := make([]int, len(o.Rows))
+	rows, kept := make([]int, len(o.Rows)), 0
 	for i, r := range o.Rows {
 		rows[i] = r.RowNumber
-		if measure.Abs(r.Instruction.EndStitches-r.Instruction.StartStitches) != each {
+		change := measure.Abs(r.Instruction.EndStitches - r.Instruction.StartStitches)
+		if change != each {
 			each = 0
 		}
+		if change == 0 {
+			kept++
+		}
 	}
-	change := ", increasing "
-	if o.EndStitches < o.StartStitches {
-		change = ", decreasing "
-	}
-	s := change
 	if each > 0 {
 		s += report.CountOf(each, "stitches") + " each "
 	}
-	s += "in " + countRows(len(rows), o.of.round)
-	if runs := schedule.Runs(rows); len(runs) > 0 && len(runs) < 3 {
-		s += ", first in " + noun(o.of.round) + " " + strconv.Itoa(rows[0]) + ", then " + intervals(runs, o.of.round)
+	s += "in " + countRows(len(rows)-kept, o.of.round)
+	if kept > 0 { // of a star, where points gain what the corners between them lose
+		return s + "; " + strconv.Itoa(kept) + " more shape it and keep the count."
 	}
-	return s + "."
+	return s + when(rows, o.of.round) + "."
+}
+
+// mostNumbers is how many numbers of rows are listed in a summary where they have no rhythm. Own choice.
+const mostNumbers = 8
+
+// when says in which rows something is done: by a run of intervals or two, or by their numbers where there are few.
+func when(rows []int, round bool) string {
+	runs := schedule.RunsInTurn(rows)
+	rhythm := len(runs) > 0 && len(runs) < 3
+	for _, r := range runs {
+		rhythm = rhythm && (len(r.EveryRows) == 1 || r.Times > 1)
+	}
+	switch {
+	case rhythm:
+		return ", first in " + noun(round) + " " + strconv.Itoa(rows[0]) + ", then " + intervals(runs, round)
+	case len(rows) > 1 && len(rows) <= mostNumbers:
+		return ", " + noun(round) + "s " + grouped(rows)
+	}
+	return ""
 }
 
 // intervals are runs in words: "every 2nd round 12 times, then every 3rd round once".
 func intervals(runs schedule.Schedule, round bool) string {
 	parts := make([]string, len(runs))
 	for i, r := range runs {
-		every := "every " + noun(round)
-		if r.EveryRows[0] > 1 {
-			every = "every " + report.Ordinal(r.EveryRows[0]) + " " + noun(round)
+		var ordinals []string
+		all := 0
+		for _, every := range r.EveryRows {
+			ordinals, all = append(ordinals, report.Ordinal(every)), all+every
 		}
-		if len(r.EveryRows) > 1 && min(r.EveryRows[0], r.EveryRows[1]) == 1 {
-			parts[i] = "in 2 of every " + countRows(r.EveryRows[0]+r.EveryRows[1], round) + " " + report.Times(r.Times)
-			continue
-		}
-		if len(r.EveryRows) > 1 {
-			every = "every " + report.Ordinal(r.EveryRows[0]) + " and " + report.Ordinal(r.EveryRows[1]) + " " + noun(round) +
-				" alternately"
-		}
-		parts[i] = every + " " + report.Times(r.Times)
-		if len(r.EveryRows) > 1 {
-			parts[i] += " each"
+		n := len(r.EveryRows)
+		switch {
+		case n == 1 && all == 1:
+			parts[i] = "every " + noun(round) + " " + report.Times(r.Times)
+		case n == 1:
+			parts[i] = "every " + ordinals[0] + " " + noun(round) + " " + report.Times(r.Times)
+		case all == n+1: // one row between each
+			parts[i] = "in " + strconv.Itoa(n) + " of every " + countRows(all, round) + " " + report.Times(r.Times)
+		case n == 2:
+			parts[i] = "every " + report.Listed(ordinals) + " " + noun(round) + " alternately " + report.Times(r.Times) + " each"
+		default:
+			parts[i] = "every " + report.Listed(ordinals) + " " + noun(round) + " in turn " + report.Times(r.Times)
 		}
 	}
 	return strings.Join(parts, ", then ")

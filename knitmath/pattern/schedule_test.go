@@ -40,6 +40,18 @@ func TestSchedules(t *testing.T) {
 		{dec + "Rep Dec Row every 4th and 6th row alternately 2 more times, and then every row once", []int{20}, "[8]", "[22]",
 			"1:15 SIDE_DISAGREES"},
 		{"Row 1 (RS): ssk, k to end\nRep row 1 every 4th row 3 more times\nRep last row every 2nd row once more", []int{20}, "[15]", "[15]", ""},
+		// More than two in turn: 60 - 2 - 2*(3*4 + 5); 1 + 4*(1+1+2) + 5*2.
+		{dec + "Repeat the decrease row [every row twice, then on the following 2nd row] 4 more times, then every 2nd row 5 times: 24 stitches.",
+			[]int{60}, "[24]", "[27]", "1:15 SIDE_DISAGREES"},
+		// 60 - 2 - 2*3 - 2*6; 1 + 3*4 + 2*(2+2+4), right-side rows all.
+		{dec + "Repeat the decrease row every 4th row 3 more times, then [every 2nd row twice, then on the following 4th row] twice: 40 stitches.",
+			[]int{60}, "[40]", "[29]", ""},
+		{dec + "Repeat the decrease row [on the next row, then every 3rd row twice] once more: 12 stitches.", []int{20}, "[12]", "[8]",
+			"1:15 SIDE_DISAGREES"},
+		{dec + "Repeat the decrease row [every 2nd row twice, then on the following 4th row] 4 more times: 41 stitches.", []int{66}, "[40]",
+			"[33]", "2:92 COUNT_DISAGREES"},
+		{dec + "Rep dec row [every 9999th row twice, then on the following 4th row] 4 more times", []int{66}, "[-1]", "[2]", "2:13 TOO_LARGE"},
+		{dec + "Rep dec row [every row twice, then on the following 2nd row]", []int{66}, "[-1]", "[2]", "2:13 NOT_READ"},
 		// What is not understood is asked.
 		{dec + "Rep dec row every 4th row", []int{20}, "[-1]", "[2]", "2:13 NOT_READ"},
 		{dec + "Rep dec row every RS row 3 more times", []int{20}, "[12]", "[7]", ""},

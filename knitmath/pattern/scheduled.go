@@ -15,6 +15,8 @@ func (p *parser) scheduleAhead() bool {
 	switch {
 	case t.is("every", "each"):
 		return p.everyRowAt(i + 1)
+	case t.is("["):
+		return p.inTurnAt(i)
 	case t.is("next"):
 		return then.row() || then.is("and", "rs", "ws", "foll", "following", "alt", "every", "row.") || p.rowsOfNumberAt(i+1)
 	case t.is("foll", "following", "alt", "alternate"):
@@ -157,6 +159,9 @@ func (p *parser) onListed(info *lineInfo) bool {
 // stretchOfRows reads one stretch of a schedule.
 func (p *parser) stretchOfRows(named bool) (shapings, bool) {
 	for p.accept("on", "in", "at", "of", "the", "work") {
+	}
+	if p.inTurnAt(p.next) {
+		return p.intervalsInTurn(named)
 	}
 	s := shapings{named: named}
 	ok := false

@@ -91,7 +91,7 @@ func (r *runner) shapePart(l *Line, row int16, s *shapings, alone bool) bool {
 	if !ok || n == 0 {
 		return ok
 	}
-	if s.second != nil {
+	if s.second != nil || s.turns != nil {
 		return r.alternate(l, row, s, n)
 	}
 	lead, interval := r.leadTo(s)
@@ -131,7 +131,7 @@ func (r *runner) leadTo(s *shapings) (lead, interval int) {
 	return interval - 1, interval
 }
 
-// alternate works a row after one interval and then after another, again and again: "next
+// alternate works a row after one interval and then after another, or after more in turn, again and again: "next
 // row, then every 4th and 2nd row alternately" works it first where it is.
 func (r *runner) alternate(l *Line, row int16, s *shapings, n int) bool {
 	if s.next {
@@ -141,11 +141,20 @@ func (r *runner) alternate(l *Line, row int16, s *shapings, n int) bool {
 		n--
 	}
 	r.turns = r.turns[:0]
-	for _, every := range [][]int{s.interval, s.second} {
-		for range max(at(every, r.size)-1, 0) {
+	turn := func(every int) {
+		for range every - 1 {
 			r.turns = append(r.turns, -1)
 		}
 		r.turns = append(r.turns, row)
+	}
+	if s.second != nil {
+		turn(at(s.interval, r.size))
+		turn(at(s.second, r.size))
+	}
+	for _, t := range s.turns {
+		for range t.times[0] {
+			turn(t.interval[0])
+		}
 	}
 	r.spend(len(r.turns) / chargedNames)
 	return r.passes(r.turns, n, l.info.at)

@@ -220,6 +220,7 @@ type shapings struct {
 	lead     []int // rows even before the first; nil: one less than the interval
 	interval []int
 	second   []int       // of two intervals that alternate
+	turns    []shapings  // of more in turn, each so many times: interval is the first of them
 	side     stitch.Side // "every RS row"
 	times    []int       // nil: once, or until the count is reached
 	until    []int

@@ -12,6 +12,9 @@ package schedule
 // since a run of another drifts from it twice as fast, or the next shorter ones, where
 // there are too few places for the longer.
 //
+// Only where none of those lies near enough a run may be of three or four intervals in turn, the last of them
+// another than the rest, as the rows between "3 of every 4 rows" are; see tryTurns.
+//
 // It looks at 20 forms or fewer for each thing. Source: own derivation.
 func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 	f := finder{line: l, departure: departure}
@@ -21,6 +24,9 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 	}
 	for short := l.Step/l.Unit - 1; short <= l.Step/l.Unit; short++ {
 		f.tryPair(max(short, 1), l.Times-1)
+	}
+	if !f.any.found {
+		f.tryTurns()
 	}
 	best := f.any
 	if f.even.found && f.even.effort == best.effort && 4*(f.even.off-best.off) <= l.Step {
@@ -32,20 +38,20 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 // tryPair tries what can be made of an interval and the next longer one.
 func (f *finder) tryPair(short, intervals int) {
 	long := short + 1
-	f.try(form{{short, 0, intervals}})
-	f.try(form{{long, 0, intervals}})
+	f.try(form{{short, 0, intervals, 0}})
+	f.try(form{{long, 0, intervals, 0}})
 	for n := 1; n < intervals && !f.settled(4); n++ {
-		f.try(form{{short, 0, n}, {long, 0, intervals - n}})
-		f.try(form{{long, 0, n}, {short, 0, intervals - n}})
+		f.try(form{{short, 0, n, 0}, {long, 0, intervals - n, 0}})
+		f.try(form{{long, 0, n, 0}, {short, 0, intervals - n, 0}})
 	}
 	for _, pair := range [2][2]int{{short, long}, {long, short}} {
 		if intervals%2 == 0 && !f.settled(5) {
-			f.try(form{{pair[0], pair[1], intervals / 2}})
+			f.try(form{{pair[0], pair[1], intervals / 2, 0}})
 		}
 		for n := 1; 2*n < intervals && !f.settled(7); n++ {
-			turns := turn{pair[0], pair[1], n}
+			turns := turn{pair[0], pair[1], n, 0}
 			for _, other := range pair {
-				rest := turn{other, 0, intervals - 2*n}
+				rest := turn{other, 0, intervals - 2*n, 0}
 				f.try(form{turns, rest})
 				f.try(form{rest, turns})
 			}
@@ -57,28 +63,37 @@ func (f *finder) tryPair(short, intervals int) {
 // many, and one is kept.
 type form [2]turn
 
-// A turn is a run. Its second interval is 0 where it has none.
-type turn struct{ every, second, times int }
+// A turn is a run. Its second interval is 0 where it has none; before it the first comes so many
+// times more.
+type turn struct{ every, second, times, more int }
 
 // places is how many places one turn takes, and intervals how many intervals it has.
-func (t turn) places() int { return t.every + t.second }
+func (t turn) places() int { return t.every*(1+t.more) + t.second }
 func (t turn) intervals() int {
 	if t.second > 0 {
-		return 2
+		return 2 + t.more
 	}
 	return 1
+}
+
+// run writes the turn out.
+func (t turn) run() Run {
+	r := Run{EveryRows: []int{t.every}, Times: t.times}
+	for range t.more {
+		r.EveryRows = append(r.EveryRows, t.every)
+	}
+	if t.second > 0 {
+		r.EveryRows = append(r.EveryRows, t.second)
+	}
+	return r
 }
 
 // schedule writes the form out.
 func (f form) schedule() Schedule {
 	var s Schedule
 	for _, t := range f {
-		switch {
-		case t.times == 0:
-		case t.second > 0:
-			s = append(s, Run{[]int{t.every, t.second}, t.times})
-		default:
-			s = append(s, Run{[]int{t.every}, t.times})
+		if t.times > 0 {
+			s = append(s, t.run())
 		}
 	}
 	return s
@@ -89,7 +104,7 @@ func (f form) effort() int {
 	effort := 0
 	for _, t := range f {
 		if t.times > 0 {
-			effort += runEffort(t.intervals())
+			effort += runEffort(min(t.intervals(), threeInTurn))
 		}
 	}
 	return effort
@@ -166,10 +181,10 @@ func (l Line) drift(s form) (low, high, length int) {
 			continue
 		}
 		length += t.times * t.places()
-		// Along a run the drift is straight but for what alternates in it, so that it
+		// Along a run the drift is straight but for what takes turns in it, so that it
 		// is greatest in the first or in the last turn.
 		whole := t.places()*l.Unit - t.intervals()*l.Step
-		half := t.every*l.Unit - l.Step
+		half := (1 + t.more) * (t.every*l.Unit - l.Step)
 		end := at + t.times*whole
 		low = min(low, at+half, end-whole+half, at+whole, end)
 		high = max(high, at+half, end-whole+half, at+whole, end)

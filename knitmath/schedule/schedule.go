@@ -2,7 +2,7 @@ package schedule
 
 import "iter"
 
-// A Run is intervals in succession: equal ones, or two in alternation, or of a [Nest] up to
+// A Run is intervals in succession: equal ones, or two in alternation, or up to
 // four in turn.
 type Run struct {
 	// EveryRows is the interval, or those that take turns. An interval counts
@@ -68,12 +68,31 @@ const effortOfAlternating = 2
 func (s Schedule) Effort() int {
 	effort := 0
 	for _, r := range s {
-		effort += runEffort(len(r.EveryRows))
+		intervals := len(r.EveryRows)
+		if r.lastDiffers() {
+			intervals = threeInTurn
+		}
+		effort += runEffort(intervals)
 	}
 	return effort
 }
 
-// runEffort is that of a run of one interval, or of two.
+// threeInTurn is how many intervals there are to remember where three or more take turns and only the last is another: "every
+// row 3 times, then the 2nd" is no harder than "twice".
+const threeInTurn = 3
+
+// lastDiffers reports whether more than three intervals take turns, all but the last alike.
+func (r Run) lastDiffers() bool {
+	last := len(r.EveryRows) - 1
+	for i := 1; i < last; i++ {
+		if r.EveryRows[i] != r.EveryRows[0] {
+			return false
+		}
+	}
+	return last >= threeInTurn
+}
+
+// runEffort is that of a run of one interval, or of more in turn.
 func runEffort(intervals int) int {
 	if intervals > 1 {
 		return intervals + 1 + effortOfAlternating

@@ -91,28 +91,38 @@ func intervalWords(intervals schedule.Schedule, rows []ShapingRow, noun string, 
 // IntervalWords writes when a row that was worked once is worked again: "every 6th row 8
 // more times, then every 4th row 5 times".
 func IntervalWords(intervals schedule.Schedule, noun string) string {
+	return runWords(intervals, noun, true)
+}
+
+func runWords(intervals schedule.Schedule, noun string, more bool) string {
 	parts := make([]string, len(intervals))
 	for i, r := range intervals {
-		parts[i] = everyWords(r, noun, i == 0)
+		parts[i] = everyWords(r, noun, more && i == 0)
 	}
 	return strings.Join(parts, ", then ")
 }
 
 // everyWords is "every 6th row 8 times", or "every 6th and 8th row alternately 4 times
-// each" of a pair. The first run is so many times more than the row was worked already.
+// each" of a pair, or "[every row twice, then on the following 2nd row] 12 times" of more in turn. The first run is so many
+// times more than the row was worked already.
 func everyWords(r schedule.Run, noun string, more bool) string {
 	often := report.Times(r.Times)
 	switch {
 	case r.Times == 1 && len(r.EveryRows) == 1 && r.EveryRows[0] == 1:
 		return "on the next " + noun
-	case r.Times == 1 && len(r.EveryRows) == 1:
+	case r.Times == 1 && len(r.EveryRows) > 1: // nothing comes again
+		return runWords(schedule.Of(r.EveryRows), noun, more)
+	case r.Times == 1:
 		return "on the following " + report.Ordinal(r.EveryRows[0]) + " " + noun
 	case more && r.Times > 2:
 		often = strings.Replace(often, "times", "more times", 1)
 	case more:
 		often += " more"
 	}
-	if len(r.EveryRows) > 1 {
+	switch {
+	case len(r.EveryRows) > 2: // what is in brackets begins anew, with nothing worked already
+		return "[" + runWords(schedule.Of(r.EveryRows), noun, false) + "] " + often
+	case len(r.EveryRows) == 2:
 		return everyOfTwo(report.Ordinal(r.EveryRows[0]), report.Ordinal(r.EveryRows[1]), noun) + " alternately " + often + " each"
 	}
 	return every(report.Ordinal(r.EveryRows[0]), noun) + " " + often

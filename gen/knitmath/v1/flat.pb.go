@@ -310,8 +310,8 @@ type PlanFlatShapeRequest struct {
 	// divide into the wedges.
 	StartStitches *int32 `protobuf:"varint,14,opt,name=start_stitches,json=startStitches,proto3,oneof" json:"start_stitches,omitempty"`
 	// How much further than it must a plan that is easier to remember may lie from
-	// the ideal, in rows, 0 to 10. Default 1, or 2 % of the rows if that is more, and of
-	// triangles from a point or a side what is a stitch at each edge. Not for strips and doubling.
+	// the ideal, in rows, 0 to 10. Default 1, and of triangles from a point or a side what is a
+	// stitch at each edge, or 2 % of the rows if that is more. Not for strips and doubling.
 	ToleranceRows *float64 `protobuf:"fixed64,15,opt,name=tolerance_rows,json=toleranceRows,proto3,oneof" json:"tolerance_rows,omitempty"`
 	// The unit of written text. Default centimetres.
 	DisplayUnit DisplayUnit `protobuf:"varint,16,opt,name=display_unit,json=displayUnit,proto3,enum=knitmath.v1.DisplayUnit" json:"display_unit,omitempty"`
@@ -692,7 +692,7 @@ type PlanFlatShapeResponse struct {
 	// wants as many as the centre begins with.
 	GreatestDepartureStitches float64 `protobuf:"fixed64,12,opt,name=greatest_departure_stitches,json=greatestDepartureStitches,proto3" json:"greatest_departure_stitches,omitempty"`
 	// How much there is to remember of when the count changes: two numbers for
-	// each run of equal intervals, five where two intervals alternate.
+	// each run of equal intervals, five where two alternate, six where of three or four in turn one differs.
 	Effort int32 `protobuf:"varint,13,opt,name=effort,proto3" json:"effort,omitempty"`
 	// How wide it lies, in cm, from the counts.
 	WidthCm float64 `protobuf:"fixed64,14,opt,name=width_cm,json=widthCm,proto3" json:"width_cm,omitempty"`

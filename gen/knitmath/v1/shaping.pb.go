@@ -145,7 +145,7 @@ const (
 	IntervalSpread_INTERVAL_SPREAD_SLOW_FIRST IntervalSpread = 2
 	// The shorter intervals first.
 	IntervalSpread_INTERVAL_SPREAD_FAST_FIRST IntervalSpread = 3
-	// At most two runs, each of equal intervals or of two in alternation: of those
+	// At most two runs, each of equal intervals or of two in alternation, or where none does of three or four in turn: of those
 	// that depart from the straight line by no more than tolerance_stitches allows, the
 	// one with the least to remember, and of these the one that departs least; where any
 	// row may shape one of even intervals comes before it that departs by a quarter of a
@@ -809,7 +809,7 @@ func (x *PlanTaperRequest) GetFields() []string {
 type IntervalRun struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// Rows from one shaping row to the next, the shaping row included: one number, or
-	// two that alternate, the first of them first; of a raglan, up to four in turn.
+	// two that alternate, the first of them first; up to four in turn of a raglan, and where no simpler run lies near enough.
 	EveryRows []int32 `protobuf:"varint,1,rep,packed,name=every_rows,json=everyRows,proto3" json:"every_rows,omitempty"`
 	// How often the interval, or all that take turns, come.
 	Times         int32 `protobuf:"varint,2,opt,name=times,proto3" json:"times,omitempty"`
