@@ -32,26 +32,26 @@ func (l Line) Easiest(departure int) (first int, s Schedule, ok bool) {
 	if f.even.found && f.even.effort == best.effort && 4*(f.even.off-best.off) <= l.Step {
 		best = f.even
 	}
-	return best.first, best.form.schedule(), best.found
+	return best.first, best.rhythm.schedule(), best.found
 }
 
 // tryPair tries what can be made of an interval and the next longer one.
 func (f *finder) tryPair(short, intervals int) {
 	long := short + 1
-	f.try(form{{short, 0, intervals, 0}})
-	f.try(form{{long, 0, intervals, 0}})
+	f.try(form{{short, 0, intervals}})
+	f.try(form{{long, 0, intervals}})
 	for n := 1; n < intervals && !f.settled(4); n++ {
-		f.try(form{{short, 0, n, 0}, {long, 0, intervals - n, 0}})
-		f.try(form{{long, 0, n, 0}, {short, 0, intervals - n, 0}})
+		f.try(form{{short, 0, n}, {long, 0, intervals - n}})
+		f.try(form{{long, 0, n}, {short, 0, intervals - n}})
 	}
 	for _, pair := range [2][2]int{{short, long}, {long, short}} {
 		if intervals%2 == 0 && !f.settled(5) {
-			f.try(form{{pair[0], pair[1], intervals / 2, 0}})
+			f.try(form{{pair[0], pair[1], intervals / 2}})
 		}
 		for n := 1; 2*n < intervals && !f.settled(7); n++ {
-			turns := turn{pair[0], pair[1], n, 0}
+			turns := turn{pair[0], pair[1], n}
 			for _, other := range pair {
-				rest := turn{other, 0, intervals - 2*n, 0}
+				rest := turn{other, 0, intervals - 2*n}
 				f.try(form{turns, rest})
 				f.try(form{rest, turns})
 			}
@@ -63,52 +63,20 @@ func (f *finder) tryPair(short, intervals int) {
 // many, and one is kept.
 type form [2]turn
 
-// A turn is a run. Its second interval is 0 where it has none; before it the first comes so many
-// times more.
-type turn struct{ every, second, times, more int }
+// A turn is a run. Its second interval is 0 where it has none.
+type turn struct{ every, second, times int }
 
 // places is how many places one turn takes, and intervals how many intervals it has.
-func (t turn) places() int { return t.every*(1+t.more) + t.second }
+func (t turn) places() int { return t.every + t.second }
 func (t turn) intervals() int {
 	if t.second > 0 {
-		return 2 + t.more
+		return 2
 	}
 	return 1
 }
 
-// run writes the turn out.
-func (t turn) run() Run {
-	r := Run{EveryRows: []int{t.every}, Times: t.times}
-	for range t.more {
-		r.EveryRows = append(r.EveryRows, t.every)
-	}
-	if t.second > 0 {
-		r.EveryRows = append(r.EveryRows, t.second)
-	}
-	return r
-}
-
-// schedule writes the form out.
-func (f form) schedule() Schedule {
-	var s Schedule
-	for _, t := range f {
-		if t.times > 0 {
-			s = append(s, t.run())
-		}
-	}
-	return s
-}
-
 // effort is that of its schedule.
-func (f form) effort() int {
-	effort := 0
-	for _, t := range f {
-		if t.times > 0 {
-			effort += runEffort(min(t.intervals(), threeInTurn))
-		}
-	}
-	return effort
-}
+func (f form) effort() int { return rhythm{form: f}.effort() }
 
 // odd reports whether any interval is of an odd number of places.
 func (f form) odd() bool {
@@ -135,7 +103,7 @@ func (f *finder) settled(effort int) bool { return f.any.found && f.any.effort <
 type candidate struct {
 	found       bool
 	first       int
-	form        form
+	rhythm      rhythm
 	effort, off int
 }
 
@@ -147,8 +115,10 @@ func (c *candidate) keep(other candidate) {
 }
 
 // try keeps a form if it is near enough to the line and better than the best.
-func (f *finder) try(s form) {
-	first, off, ok := f.line.lay(s)
+func (f *finder) try(s form) { f.tryRhythm(rhythm{form: s}) }
+
+func (f *finder) tryRhythm(s rhythm) {
+	first, off, ok := f.line.layRhythm(s)
 	if !ok || off > f.departure {
 		return
 	}
@@ -161,7 +131,9 @@ func (f *finder) try(s form) {
 
 // lay puts a form where the first and the last of its departures are alike, as far as
 // the places go: its first place, and how far it departs.
-func (l Line) lay(s form) (first, off int, ok bool) {
+func (l Line) lay(s form) (first, off int, ok bool) { return l.layRhythm(rhythm{form: s}) }
+
+func (l Line) layRhythm(s rhythm) (first, off int, ok bool) {
 	low, high, length := l.drift(s)
 	if length >= l.Places {
 		return 0, 0, false
@@ -169,26 +141,4 @@ func (l Line) lay(s form) (first, off int, ok bool) {
 	first = l.within(2*l.Start-low-high, 2*l.Unit, 0, l.Places-1-length)
 	at := first*l.Unit - l.Start
 	return first, max(at+high, -at-low), true
-}
-
-// drift is how far a form runs from the line that its first thing lies on: the
-// farthest below and above it, in parts, and how many places it takes after the
-// first.
-func (l Line) drift(s form) (low, high, length int) {
-	at := 0
-	for _, t := range s {
-		if t.times == 0 {
-			continue
-		}
-		length += t.times * t.places()
-		// Along a run the drift is straight but for what takes turns in it, so that it
-		// is greatest in the first or in the last turn.
-		whole := t.places()*l.Unit - t.intervals()*l.Step
-		half := (1 + t.more) * (t.every*l.Unit - l.Step)
-		end := at + t.times*whole
-		low = min(low, at+half, end-whole+half, at+whole, end)
-		high = max(high, at+half, end-whole+half, at+whole, end)
-		at = end
-	}
-	return low, high, length
 }

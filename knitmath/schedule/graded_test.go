@@ -117,7 +117,7 @@ func TestSplitsAreTheNearest(t *testing.T) {
 		got := nearest(func(lay func(form) (int, bool)) { l.split(a, b, lay) })
 		want := nearest(func(lay func(form) (int, bool)) {
 			for m := 1; m < n; m++ {
-				lay(form{{a, 0, m, 0}, {b, 0, n - m, 0}})
+				lay(form{{a, 0, m}, {b, 0, n - m}})
 			}
 		})
 		if !reflect.DeepEqual(got, want) {

@@ -29,7 +29,7 @@ func (l Line) try(kind GradedForm, show func(runs form, first, off int)) {
 	}
 	low, high := l.intervals()
 	for a := low; a <= high; a++ {
-		lay(form{{a, 0, n, 0}})
+		lay(form{{a, 0, n}})
 		for b := low; b <= high && n > 1 && !kind.alternates(); b++ {
 			if a != b && a < b == (kind == ShortFirst) {
 				l.split(a, b, lay)

@@ -7,7 +7,7 @@ func (l Line) tryTurns(kind GradedForm, lay func(form) (int, bool)) {
 	for short := max(l.Step/l.Unit-1, 1); short <= max(l.Step/l.Unit, 1); short++ {
 		for _, p := range [2][2]int{{short, short + 1}, {short + 1, short}} {
 			if n%2 == 0 {
-				lay(form{{p[0], p[1], n / 2, 0}})
+				lay(form{{p[0], p[1], n / 2}})
 			}
 			for _, other := range p {
 				l.splitTurns(p, other, kind, lay)
@@ -20,7 +20,7 @@ func (l Line) tryTurns(kind GradedForm, lay func(form) (int, bool)) {
 func (l Line) splitTurns(pair [2]int, other int, kind GradedForm, lay func(form) (int, bool)) {
 	n := l.Times - 1
 	runs := func(m int) form {
-		turns, rest := turn{pair[0], pair[1], m, 0}, turn{other, 0, n - 2*m, 0}
+		turns, rest := turn{pair[0], pair[1], m}, turn{other, 0, n - 2*m}
 		if kind == AlternatingLast {
 			return form{rest, turns}
 		}
@@ -48,7 +48,7 @@ func (l Line) splitTurns(pair [2]int, other int, kind GradedForm, lay func(form)
 // others the nearest and some beside it.
 func (l Line) split(a, b int, lay func(form) (int, bool)) {
 	n := l.Times - 1
-	runs := func(m int) form { return form{{a, 0, m, 0}, {b, 0, n - m, 0}} }
+	runs := func(m int) form { return form{{a, 0, m}, {b, 0, n - m}} }
 	lay(runs(1))
 	if n > 2 {
 		lay(runs(n - 1))
@@ -113,7 +113,7 @@ func (l Line) room(a, b int) (low, high int) {
 // drawn is twice how far a form departs, in parts, if its first place need not be
 // whole.
 func (l Line) drawn(s form) int {
-	low, high, length := l.drift(s)
+	low, high, length := l.drift(rhythm{form: s})
 	at := min(max(-low-high, -2*l.Start), 2*((l.Places-1-length)*l.Unit-l.Start))
 	return max(at+2*high, -at-2*low)
 }
