@@ -41,11 +41,11 @@ func TestSchedules(t *testing.T) {
 			"1:15 SIDE_DISAGREES"},
 		{"Row 1 (RS): ssk, k to end\nRep row 1 every 4th row 3 more times\nRep last row every 2nd row once more", []int{20}, "[15]", "[15]", ""},
 		// More than two in turn: 60 - 2 - 2*(3*4 + 5); 1 + 4*(1+1+2) + 5*2.
-		{dec + "Repeat the decrease row [every row twice, then on the following 2nd row] 4 more times, then every 2nd row 5 times: 24 stitches.",
-			[]int{60}, "[24]", "[27]", "1:15 SIDE_DISAGREES"},
+		{dec + "Repeat the decrease row [every row twice, then on the following 2nd row] 4 more times, then every 2nd row 5 times: " +
+			"24 stitches.", []int{60}, "[24]", "[27]", "1:15 SIDE_DISAGREES"},
 		// 60 - 2 - 2*3 - 2*6; 1 + 3*4 + 2*(2+2+4), right-side rows all.
-		{dec + "Repeat the decrease row every 4th row 3 more times, then [every 2nd row twice, then on the following 4th row] twice: 40 stitches.",
-			[]int{60}, "[40]", "[29]", ""},
+		{dec + "Repeat the decrease row every 4th row 3 more times, then [every 2nd row twice, then on the following 4th row] twice: " +
+			"40 stitches.", []int{60}, "[40]", "[29]", ""},
 		{dec + "Repeat the decrease row [on the next row, then every 3rd row twice] once more: 12 stitches.", []int{20}, "[12]", "[8]",
 			"1:15 SIDE_DISAGREES"},
 		{dec + "Repeat the decrease row [every 2nd row twice, then on the following 4th row] 4 more times: 41 stitches.", []int{66}, "[40]",
