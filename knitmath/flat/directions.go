@@ -62,7 +62,7 @@ func (o Shape) rowByRow() []string {
 	var d []string
 	last, nouns := 0, report.Sentence(noun(o.of.round))
 	for _, r := range o.Rows {
-		d = appendEven(d, noun(o.of.round), last+1, r.RowNumber-1)
+		d = report.AppendEven(d, noun(o.of.round), last+1, r.RowNumber-1)
 		head := nouns + " " + strconv.Itoa(r.RowNumber)
 		if r.Side != stitch.SideUnspecified {
 			head += " (" + r.Side.String() + ")"
@@ -70,7 +70,7 @@ func (o Shape) rowByRow() []string {
 		d = append(d, head+": "+r.Instruction.Row.Text()+" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 		last = r.RowNumber
 	}
-	return appendEven(d, noun(o.of.round), last+1, o.TotalRows)
+	return report.AppendEven(d, noun(o.of.round), last+1, o.TotalRows)
 }
 
 // finish is what becomes of the last stitches.

@@ -52,7 +52,7 @@ func (o Shape) byRule(r rule) []string {
 	if o.of.inwards {
 		name = "decrease row"
 	}
-	d := appendEven([]string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."},
+	d := report.AppendEven([]string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."},
 		noun(false), 1, first.RowNumber-1)
 	text := "Row " + strconv.Itoa(first.RowNumber) + " (" + first.Side.String() + ", " + name + "): " + r.of(first.Side)
 	again, numbers := "the "+name, make([]int, len(o.Rows))
@@ -72,7 +72,7 @@ func (o Shape) byRule(r rule) []string {
 	} else {
 		d = append(d, text+".", "Work "+again+" on rows "+grouped(numbers[1:])+" too"+between+end)
 	}
-	return appendEven(d, noun(false), last+1, o.TotalRows)
+	return report.AppendEven(d, noun(false), last+1, o.TotalRows)
 }
 
 // mostRuns is how many runs of intervals are told as such. Own choice.
@@ -105,16 +105,4 @@ func grouped(numbers []int) string {
 		i = to + 1
 	}
 	return report.Listed(parts)
-}
-
-// appendEven adds "Rows 3-7: work even.", or nothing where there are none.
-func appendEven(d []string, noun string, first, last int) []string {
-	noun = report.Sentence(noun)
-	switch {
-	case first > last:
-		return d
-	case first == last:
-		return append(d, noun+" "+strconv.Itoa(first)+": work even.")
-	}
-	return append(d, noun+"s "+strconv.Itoa(first)+"-"+strconv.Itoa(last)+": work even.")
 }

@@ -41,7 +41,7 @@ func (o Thumb) Directions() []string {
 			words = "thumb, to close the corners"
 		}
 		if i > 0 {
-			d = appendEven(d, o.ThumbRounds[i-1].RoundNumber+1, r.RoundNumber-1)
+			d = appendEven(d, "thumb", o.ThumbRounds[i-1].RoundNumber+1, r.RoundNumber-1)
 		}
 		row := r.Instruction.Row.Text()
 		if i == 0 {
@@ -58,12 +58,7 @@ func (o Thumb) hand(d []string, name, way string, of func(HandRound) stitch.Inst
 	d = append(d, name+": rounds go "+way+".")
 	last, hand := 0, strings.ToLower(name)
 	for i, r := range o.HandRounds {
-		switch {
-		case last+1 == r.RoundNumber-1:
-			d = append(d, "Round "+strconv.Itoa(last+1)+" ("+hand+"): work even.")
-		case last+1 < r.RoundNumber:
-			d = append(d, "Rounds "+strconv.Itoa(last+1)+"-"+strconv.Itoa(r.RoundNumber-1)+" ("+hand+"): work even.")
-		}
+		d = appendEven(d, hand, last+1, r.RoundNumber-1)
 		words := ""
 		if i == len(o.HandRounds)-1 {
 			words = "; the stitches of the thumb on waste yarn"
@@ -78,15 +73,12 @@ func (o Thumb) hand(d []string, name, way string, of func(HandRound) stitch.Inst
 	return d
 }
 
-// appendEven adds thumb rounds that are worked even.
-func appendEven(d []string, first, last int) []string {
-	switch {
-	case first > last:
+// appendEven adds the rounds of a hand or a thumb that are worked even.
+func appendEven(d []string, part string, first, last int) []string {
+	if first > last {
 		return d
-	case first == last:
-		return append(d, "Round "+strconv.Itoa(first)+" (thumb): work even.")
 	}
-	return append(d, "Rounds "+strconv.Itoa(first)+"-"+strconv.Itoa(last)+" (thumb): work even.")
+	return append(d, report.Rows("round", first, last)+" ("+part+"): work even.")
 }
 
 // Sources says where the figures come from.

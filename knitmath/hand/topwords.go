@@ -1,8 +1,6 @@
 package hand
 
 import (
-	"strconv"
-
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/solid"
 )
@@ -28,12 +26,7 @@ func (o MittenTop) Directions() []string {
 	if o.kind <= TopKindWedge || o.kind == TopKindShort {
 		d = append(d, "Rounds begin at the edge of the hand: the first half of each is one side, the second half the other.")
 	}
-	switch {
-	case o.EvenRounds == 1:
-		d = append(d, "Round 1: work even.")
-	case o.EvenRounds > 1:
-		d = append(d, "Rounds 1-"+strconv.Itoa(o.EvenRounds)+": work even.")
-	}
+	d = report.AppendEven(d, "round", 1, o.EvenRounds)
 	d = append(d, o.plan.Directions(o.EvenRounds+1)...)
 	if o.Finish == FinishGraft {
 		return append(d, solid.Graft(o.EndStitches/sides))

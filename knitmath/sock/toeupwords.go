@@ -32,12 +32,7 @@ func (o Heel) directToeUp(d []string) []string {
 	first := o.part(HeelPartGusset)[0].Instruction
 	d = append(d, "Gussets:", fmt.Sprintf("Round 1: %s (%d stitches).", first.Row.Text(), first.EndStitches))
 	if more := *o.GussetIncreaseRounds - 1; more > 0 {
-		switch {
-		case o.every == 2:
-			d = append(d, "Round 2: work even.")
-		case o.every > 2:
-			d = append(d, "Rounds 2-"+strconv.Itoa(o.every)+": work even.")
-		}
+		d = report.AppendEven(d, "round", 2, o.every)
 		d = append(d, fmt.Sprintf("Round %d (increase round): k1, M1L, k to 1 st before m, M1R, k1, sm, k to end (%d stitches).",
 			1+o.every, first.EndStitches+2))
 		if more > 1 {

@@ -13,8 +13,9 @@ func (p ClosingPlan) Directions(from int) []string { return p.directions(1, from
 func (p ClosingPlan) directions(first, from int) []string {
 	var d []string
 	last := first - 1
+	even := func(to int) { d = report.AppendEven(d, "round", from+last, from-1+to) }
 	for _, r := range p.Rounds {
-		d = appendEven(d, from, last+1, r.RoundNumber-1)
+		even(r.RoundNumber - 1)
 		adjusting := ""
 		if r.Adjusts {
 			adjusting = " (to adjust the count)"
@@ -23,18 +24,8 @@ func (p ClosingPlan) directions(first, from int) []string {
 			" ("+report.CountOf(r.Instruction.EndStitches, "stitches")+").")
 		last = r.RoundNumber
 	}
-	return appendEven(d, from, last+1, p.RoundCount)
-}
-
-// appendEven adds "Rounds 3-7: work even.", or nothing where there are none.
-func appendEven(d []string, from, first, last int) []string {
-	switch {
-	case first > last:
-		return d
-	case first == last:
-		return append(d, "Round "+strconv.Itoa(from-1+first)+": work even.")
-	}
-	return append(d, "Rounds "+strconv.Itoa(from-1+first)+"-"+strconv.Itoa(from-1+last)+": work even.")
+	even(p.RoundCount)
+	return d
 }
 
 // DrawUp closes the last stitches with the yarn. Common practice.

@@ -45,7 +45,7 @@ func (o Crown) ease() string {
 // Directions write the hat as a pattern would.
 func (o Crown) Directions() []string {
 	d := []string{"Cast on " + report.CountOf(o.HatStitches, "stitches") + " and join in the round, without twisting."}
-	d = appendEven(d, 1, 1, o.EvenRounds)
+	d = report.AppendEven(d, "round", 1, o.EvenRounds)
 	if o.EvenRounds > 0 {
 		d = append(d, "Note: these are "+o.unit.Size(o.TotalCm-o.CrownCm)+", the brim included.")
 	}

@@ -79,7 +79,7 @@ func (o Solid) Directions() []string {
 			if slices.Contains(o.sharp, last+1) {
 				d = append(d, "Round "+strconv.Itoa(last+1)+": purl, for a sharp edge where the flat part meets the side.")
 			} else {
-				d = appendEven(d, 1, last+1, stop)
+				d = report.AppendEven(d, "round", last+1, stop)
 			}
 			d = append(d, o.stuffed(stop)...)
 			last = stop

@@ -14,11 +14,11 @@ func (o Circular) Directions() []string {
 	d = append(d, o.joinDirection())
 	last := 0
 	for _, w := range o.work() {
-		d = append(d, evenRounds(last+1, w.first-1)...)
+		d = report.AppendEven(d, "round", last+1, w.first-1)
 		d = append(d, w.text...)
 		last = w.last
 	}
-	d = append(d, evenRounds(last+1, o.DepthRounds)...)
+	d = report.AppendEven(d, "round", last+1, o.DepthRounds)
 	return append(d, finishing(o.UnderarmStitches)...)
 }
 
@@ -74,12 +74,12 @@ func (o Circular) work() []task {
 		if r.Adjusts {
 			adjusting = ", to adjust the count"
 		}
-		list = append(list, task{r.RoundNumber, r.RoundNumber, []string{roundRange(r.RoundNumber, r.RoundNumber) + adjusting + ": " +
+		list = append(list, task{r.RoundNumber, r.RoundNumber, []string{report.Rows("round", r.RoundNumber, r.RoundNumber) + adjusting + ": " +
 			r.Instruction.Row.Text() + " (" + report.CountOf(r.EndStitches, "stitches") + ")."}})
 	}
 	for i, b := range o.Bands {
 		list = append(list, task{b.FirstRoundNumber, b.LastRoundNumber, []string{fmt.Sprintf("%s: band %d on %s, %s of %d.",
-			roundRange(b.FirstRoundNumber, b.LastRoundNumber), i+1, report.CountOf(b.Stitches, "stitches"),
+			report.Rows("round", b.FirstRoundNumber, b.LastRoundNumber), i+1, report.CountOf(b.Stitches, "stitches"),
 			report.CountOf(b.RepeatCount, "repeats"), b.Stitches/b.RepeatCount)}})
 	}
 	if r := o.BackRaise; r != nil {
@@ -87,22 +87,6 @@ func (o Circular) work() []task {
 	}
 	sort.SliceStable(list, func(i, j int) bool { return list[i].first < list[j].first })
 	return list
-}
-
-// evenRounds is "Rounds 3-7: work even.", or nothing when there are none.
-func evenRounds(from, to int) []string {
-	if from > to {
-		return nil
-	}
-	return []string{roundRange(from, to) + ": work even."}
-}
-
-// roundRange is "Rounds 3-7" or "Round 3".
-func roundRange(from, to int) string {
-	if from == to {
-		return "Round " + strconv.Itoa(from)
-	}
-	return "Rounds " + strconv.Itoa(from) + "-" + strconv.Itoa(to)
 }
 
 // Summary says the answer in words.
