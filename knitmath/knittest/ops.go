@@ -6,6 +6,7 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// ShapingOps are the operations that change the count of stitches by increases or decreases.
 var ShapingOps = []stitch.Op{stitch.K2tog, stitch.SSK, stitch.P2tog, stitch.SSP, stitch.K3tog, stitch.SSSK, stitch.P3tog,
 	stitch.SSSP, stitch.CDD, stitch.SKP, stitch.SK2P, stitch.M1L, stitch.M1R, stitch.M1LP, stitch.M1RP, stitch.M1, stitch.M1P,
 	stitch.KFB, stitch.PFB, stitch.YO}

@@ -7,6 +7,7 @@ import (
 	"testing"
 )
 
+// Ptr points to a value, as fields that may be absent are given.
 func Ptr[T any](v T) *T { return &v }
 
 // Table reads a published table, its rows by column name. Every row must say

@@ -88,6 +88,7 @@ const (
 
 var causes = []Cause{TooManyWait, WaitedTooLong, AnswersNotTaken}
 
+// Error is the refusal in words, with its cause.
 func (r *Refusal) Error() string { return "refused for load: " + string(r.Cause) }
 
 // Call is what one call holds of a gate. It belongs to the goroutine that works on
