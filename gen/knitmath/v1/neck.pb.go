@@ -179,7 +179,7 @@ func (x ShoulderMethod) Number() protoreflect.EnumNumber {
 type NeckPart int32
 
 const (
-	// Not said.
+	// Never sent.
 	NeckPart_NECK_PART_UNSPECIFIED NeckPart = 0
 	// All of them: the neck is not divided yet.
 	NeckPart_NECK_PART_WHOLE NeckPart = 1
@@ -233,7 +233,7 @@ func (x NeckPart) Number() protoreflect.EnumNumber {
 type NeckSectionPlace int32
 
 const (
-	// Not said.
+	// Never sent.
 	NeckSectionPlace_NECK_SECTION_PLACE_UNSPECIFIED NeckSectionPlace = 0
 	// Across the back from shoulder to shoulder.
 	NeckSectionPlace_NECK_SECTION_PLACE_BACK NeckSectionPlace = 1

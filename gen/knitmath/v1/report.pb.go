@@ -50,7 +50,7 @@ const (
 type DisplayUnit int32
 
 const (
-	// Centimetres.
+	// Centimetres (cm).
 	DisplayUnit_DISPLAY_UNIT_UNSPECIFIED DisplayUnit = 0
 	// Centimetres, to 0.1 cm, halves up.
 	DisplayUnit_DISPLAY_UNIT_CM DisplayUnit = 1

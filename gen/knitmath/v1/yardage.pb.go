@@ -157,9 +157,9 @@ func (x StitchPattern) Number() protoreflect.EnumNumber {
 type DyeLot int32
 
 const (
-	// It cannot: buy for the high figure.
+	// One purchase: it cannot, so buy for the high figure.
 	DyeLot_DYE_LOT_UNSPECIFIED DyeLot = 0
-	// It cannot: buy for the high figure.
+	// One purchase: it cannot, so buy for the high figure.
 	DyeLot_DYE_LOT_ONE_PURCHASE DyeLot = 1
 	// It can, or the yarn has no lots: buy for the likely figure.
 	DyeLot_DYE_LOT_MORE_LATER DyeLot = 2

@@ -26,7 +26,7 @@ const (
 type Fibre int32
 
 const (
-	// Never sent.
+	// Refused: say which.
 	Fibre_FIBRE_UNSPECIFIED Fibre = 0
 	// Wool that felts.
 	Fibre_FIBRE_WOOL Fibre = 1

@@ -28,7 +28,7 @@ const (
 type CountSystem int32
 
 const (
-	// Not said.
+	// Not said: refused, but beside a notation that says it.
 	CountSystem_COUNT_SYSTEM_UNSPECIFIED CountSystem = 0
 	// Tex: grams to 1,000 m.
 	CountSystem_COUNT_SYSTEM_TEX CountSystem = 1
