@@ -113,3 +113,28 @@ func TestRecordBeginsEmpty(t *testing.T) {
 		}
 	}
 }
+
+// Where rows have made two edges on one hand, the selvedge is the one begun first: three
+// stitches wait on a holder while the others get rows 1 to 5, and get rows 7 to 9 themselves.
+func TestSelvedgeIsTheOneBegunFirst(t *testing.T) {
+	m, f := recorded(t, Flat, 6, RowOf(Do(Knit, 3), Do(Hold, 3)))
+	for range 4 {
+		must(t, m.Work(RowOf(ToEnd(Knit))))
+	}
+	must(t, m.Work(RowOf(Do(Hold, 3))))
+	must(t, m.TakeUp(RightSide, 0))
+	for range 3 {
+		must(t, m.Work(RowOf(ToEnd(Knit))))
+	}
+	checkFabric(t, m, f)
+	for _, c := range []struct{ first, last, from, to int }{{1, 9, 1, 5}, {3, 9, 3, 5}, {6, 9, 7, 9}, {8, 8, 8, 8}} {
+		var rows []int
+		for _, p := range f.Selvedge(LeftHand, c.first, c.last).Parts() {
+			rows = append(rows, p.Row)
+		}
+		slices.Sort(rows)
+		if len(rows) != c.to-c.from+1 || rows[0] != c.from || rows[len(rows)-1] != c.to {
+			t.Errorf("rows %d to %d: the selvedge is of rows %v, want %d to %d", c.first, c.last, rows, c.from, c.to)
+		}
+	}
+}
