@@ -52,8 +52,8 @@ func (o Shape) byRule(r rule) []string {
 	if o.of.inwards {
 		name = "decrease row"
 	}
-	d := report.AppendEven([]string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."},
-		noun(false), 1, first.RowNumber-1)
+	d := []string{"Mark the centre stitch, the " + report.Ordinal(o.StartStitches/2+1) + ", and move the mark up with the work."}
+	d = report.AppendEven(d, noun(false), 1, first.RowNumber-1)
 	text := "Row " + strconv.Itoa(first.RowNumber) + " (" + first.Side.String() + ", " + name + "): " + r.of(first.Side)
 	again, numbers := "the "+name, make([]int, len(o.Rows))
 	for i, row := range o.Rows {
