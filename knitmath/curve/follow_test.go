@@ -99,29 +99,8 @@ func checkPlan(t *testing.T, c Course, s Settings, p Plan) {
 		(p.Left == nil) != (s.Edges == EdgesRight) || both && len(p.Left) != len(p.Right) {
 		t.Errorf("edges %v: %v %v", s.Edges, p.Right, p.Left)
 	}
-	most := max(s.LargestChange, 1)
-	for hand, steps := range [2][]Step{p.Right, p.Left} {
-		lost, last := 0, c.RowsBefore
-		for _, x := range steps {
-			faces := SideOf(x.RowNumber, s.FirstSide)
-			switch {
-			case x.RowNumber <= last || x.RowNumber > c.RowsBefore+c.Rows:
-				t.Errorf("row %d after row %d", x.RowNumber, last)
-			case x.Kind.Gains() != c.Gains:
-				t.Errorf("row %d goes the other way", x.RowNumber)
-			case x.Kind.Groups() && (faces == stitch.RightSide) != (hand == 0):
-				t.Errorf("no yarn at edge %d in row %d", hand, x.RowNumber)
-			case x.Kind.Groups() && (s.LargestGroup < 0 || s.LargestGroup > 0 && x.Stitches > s.LargestGroup):
-				t.Errorf("%d at once", x.Stitches)
-			case !x.Kind.Groups() && (s.LargestChange < 0 || x.Stitches > most || !s.AnyRow && faces == stitch.WrongSide):
-				t.Errorf("row %d changes by %d", x.RowNumber, x.Stitches)
-			}
-			lost, last = lost+x.Stitches, x.RowNumber
-		}
-		if steps != nil && lost != c.Stitches {
-			t.Errorf("edge %d has lost %d of %d", hand, lost, c.Stitches)
-		}
-	}
+	checkSteps(t, c, s, 0, p.Right)
+	checkSteps(t, c, s, 1, p.Left)
 	if off := worstCorner(c, p); off > p.Departure+1e-5 || off < p.Departure-1e-5 {
 		t.Errorf("corners are %v off, said %v", off, p.Departure)
 	}
@@ -131,6 +110,38 @@ func checkPlan(t *testing.T, c Course, s Settings, p Plan) {
 	}
 	if e := effortOf(c, s, lead); e != p.Effort {
 		t.Errorf("effort %d, said %d", e, p.Effort)
+	}
+}
+
+// checkSteps looks at the steps of one edge, 0 for the right one: each is in its turn,
+// where there is yarn for it, as large as it may be, and all come to what is lost.
+func checkSteps(t *testing.T, c Course, s Settings, hand int, steps []Step) {
+	t.Helper()
+	lost, last := 0, c.RowsBefore
+	for _, x := range steps {
+		if x.RowNumber <= last || x.RowNumber > c.RowsBefore+c.Rows {
+			t.Errorf("row %d after row %d", x.RowNumber, last)
+		} else if x.Kind.Gains() != c.Gains {
+			t.Errorf("row %d goes the other way", x.RowNumber)
+		}
+		checkStep(t, s, hand, x)
+		lost, last = lost+x.Stitches, x.RowNumber
+	}
+	if steps != nil && lost != c.Stitches {
+		t.Errorf("edge %d has lost %d of %d", hand, lost, c.Stitches)
+	}
+}
+
+func checkStep(t *testing.T, s Settings, hand int, x Step) {
+	t.Helper()
+	faces, most := SideOf(x.RowNumber, s.FirstSide), max(s.LargestChange, 1)
+	switch {
+	case x.Kind.Groups() && (faces == stitch.RightSide) != (hand == 0):
+		t.Errorf("no yarn at edge %d in row %d", hand, x.RowNumber)
+	case x.Kind.Groups() && (s.LargestGroup < 0 || s.LargestGroup > 0 && x.Stitches > s.LargestGroup):
+		t.Errorf("%d at once", x.Stitches)
+	case !x.Kind.Groups() && (s.LargestChange < 0 || x.Stitches > most || !s.AnyRow && faces == stitch.WrongSide):
+		t.Errorf("row %d changes by %d", x.RowNumber, x.Stitches)
 	}
 }
 

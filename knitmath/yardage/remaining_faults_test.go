@@ -190,31 +190,38 @@ func FuzzPlanRemainingYarn(f *testing.F) {
 			return
 		}
 		knittest.CheckFinite(t, out)
-		ordered := func(r CountRange) bool {
-			lo, mid, hi := fault.Or(r.Low, -1), fault.Or(r.Likely, -1), fault.Or(r.High, -1)
-			return lo <= mid && mid <= hi && hi <= stitch.MaxRows
-		}
-		if !ordered(out.MainRows) || out.PlannedRows == nil && out.Lasts != LastsUnspecified ||
-			out.PlannedRows != nil && out.Lasts == LastsUnspecified {
-			t.Fatalf("%+v", out)
-		}
-		for _, y := range out.Yarns {
-			e := y.EnoughForStitches
-			if !ordered(y.MainRows) || e.Low < 0 || e.Low > e.Likely || e.Likely > e.High || y.LeftG == nil && y.LeftM == nil {
-				t.Fatalf("%+v", y)
-			}
-			for _, m := range y.Marks {
-				if r := m.Rows; r.Low != nil && r.Likely != nil && *r.Low > *r.Likely {
-					t.Fatalf("%+v", m)
-				}
-			}
-			if m := y.MoreBalls; m != nil && (*m < 0 || *m > math.MaxInt32) {
-				t.Fatalf("%d balls", *m)
-			}
-		}
+		checkRemaining(t, out)
 		if strings.Contains(out.Summary(), "NaN") || len(out.Sources()) == 0 {
 			t.Fatal(out.Summary())
 		}
 		_ = out.Directions()
 	})
+}
+
+// ordered tells whether what is known of a range is in order, within the rows of a piece.
+func ordered(r CountRange) bool {
+	lo, mid, hi := fault.Or(r.Low, -1), fault.Or(r.Likely, -1), fault.Or(r.High, -1)
+	return lo <= mid && mid <= hi && hi <= stitch.MaxRows
+}
+
+// checkRemaining holds for every answer.
+func checkRemaining(t *testing.T, out Remaining) {
+	t.Helper()
+	if asked := out.PlannedRows != nil; !ordered(out.MainRows) || asked == (out.Lasts == LastsUnspecified) {
+		t.Fatalf("%+v", out)
+	}
+	for _, y := range out.Yarns {
+		e := y.EnoughForStitches
+		if !ordered(y.MainRows) || e.Low < 0 || e.Low > e.Likely || e.Likely > e.High || y.LeftG == nil && y.LeftM == nil {
+			t.Fatalf("%+v", y)
+		}
+		for _, m := range y.Marks {
+			if r := m.Rows; r.Low != nil && r.Likely != nil && *r.Low > *r.Likely {
+				t.Fatalf("%+v", m)
+			}
+		}
+		if m := y.MoreBalls; m != nil && (*m < 0 || *m > math.MaxInt32) {
+			t.Fatalf("%d balls", *m)
+		}
+	}
 }

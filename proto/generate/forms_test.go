@@ -5,14 +5,16 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"testing"
 
 	"example.com/knitmath/proto/compile"
 	"example.com/knitmath/proto/form"
 )
 
-// Every kind of field of the fixture is described as a page needs it.
-func TestFormOfFixture(t *testing.T) {
+// fixtureForm is the page of a question that has every kind of field.
+func fixtureForm(t *testing.T) form.Form {
+	t.Helper()
 	w, err := readWire(compiledFixture(t))
 	if err != nil {
 		t.Fatal(err)
@@ -25,49 +27,52 @@ func TestFormOfFixture(t *testing.T) {
 	if err := json.Unmarshal(made["dyed-wool.windBall"], &ball); err != nil {
 		t.Fatal(err)
 	}
-	if ball.Path != "/v1/dyed-wool:windBall" || !ball.Get || ball.Title != "Wind ball" ||
-		ball.About != "WindBall winds a ball. It may take a while." || ball.Outline || ball.Units ||
-		!reflect.DeepEqual(ball.Enums, []string{"WAY_"}) {
-		t.Errorf("%+v", ball)
+	return ball
+}
+
+func TestFormOfFixture(t *testing.T) {
+	ball := fixtureForm(t)
+	ball.Fields = nil
+	if want := (form.Form{
+		Path: "/v1/dyed-wool:windBall", Get: true, Title: "Wind ball", About: "WindBall winds a ball. It may take a while.",
+		Enums: []string{"WAY_"}, Group: form.Group{Choices: [][]string{{"pin", "clip"}}},
+	}); !reflect.DeepEqual(ball, want) {
+		t.Errorf("%+v, want %+v", ball, want)
 	}
-	if !reflect.DeepEqual(ball.Choices, [][]string{{"pin", "clip"}}) {
-		t.Errorf("choices %v", ball.Choices)
-	}
+}
+
+// Every kind of field of the fixture is described as a page needs it.
+func TestFieldsOfFixture(t *testing.T) {
 	got := map[string]form.Field{}
-	for _, f := range ball.Fields {
+	for _, f := range fixtureForm(t).Fields {
 		got[f.Name] = f
 	}
 	if _, sent := got["fields"]; sent {
 		t.Error("fields is no field of a page")
 	}
-	if f := got["mass_g"]; f.Label != "Mass" || f.Unit != "g" || f.Kind != form.Number || !f.Required || *f.Min != 0 ||
-		f.Help != "The mass, in grams." {
-		t.Errorf("%+v", f)
-	}
-	if f := got["size"]; f.Kind != form.Parts || f.Required || len(f.Fields) != 2 || f.Fields[1].Default != 10.0 || *f.Fields[0].Max != 1000 {
-		t.Errorf("%+v", f)
-	}
-	if f := got["way"]; f.Kind != form.Choice || f.Default != "WAY_LEFT" ||
-		!reflect.DeepEqual(f.Options, []form.Option{{Value: "WAY_LEFT", Label: "left", Help: "Towards the left, as most do."}}) {
-		t.Errorf("%+v", f)
-	}
-	if f := got["end_cm"]; !f.List || *f.MaxItems != 2 || *f.Max != 50 || f.Label != "End" || f.Unit != "cm" {
-		t.Errorf("%+v", f)
-	}
-	if f := got["label"]; f.Kind != form.Text || *f.Longest != 100 || f.Example != "red" {
-		t.Errorf("%+v", f)
-	}
-	if f := got["check"]; f.Kind != form.Flag || f.Default != false {
-		t.Errorf("%+v", f)
-	}
-	// What holds itself ends.
-	knots := got["knots"]
-	if !knots.List || len(knots.Choices) != 2 {
-		t.Errorf("%+v", knots)
-	}
-	for _, f := range knots.Fields {
-		if f.Name == "knots" {
-			t.Error("a knot holds knots without end")
+	left := []form.Option{{Value: "WAY_LEFT", Label: "left", Help: "Towards the left, as most do."}}
+	for name, as := range map[string]func(form.Field) bool{
+		"mass_g": func(f form.Field) bool {
+			return f.Label == "Mass" && f.Unit == "g" && f.Kind == form.Number && f.Required && *f.Min == 0 && f.Help == "The mass, in grams."
+		},
+		"size": func(f form.Field) bool {
+			return f.Kind == form.Parts && !f.Required && len(f.Fields) == 2 && f.Fields[1].Default == 10.0 && *f.Fields[0].Max == 1000
+		},
+		"way": func(f form.Field) bool {
+			return f.Kind == form.Choice && f.Default == "WAY_LEFT" && reflect.DeepEqual(f.Options, left)
+		},
+		"end_cm": func(f form.Field) bool {
+			return f.List && *f.MaxItems == 2 && *f.Max == 50 && f.Label == "End" && f.Unit == "cm"
+		},
+		"label": func(f form.Field) bool { return f.Kind == form.Text && *f.Longest == 100 && f.Example == "red" },
+		"check": func(f form.Field) bool { return f.Kind == form.Flag && f.Default == false },
+		// What holds itself ends.
+		"knots": func(f form.Field) bool {
+			return f.List && len(f.Choices) == 2 && !slices.ContainsFunc(f.Fields, func(f form.Field) bool { return f.Name == "knots" })
+		},
+	} {
+		if !as(got[name]) {
+			t.Errorf("%s: %+v", name, got[name])
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"encoding/json"
+	"maps"
 	"os"
 	"regexp"
 	"slices"
@@ -200,70 +201,81 @@ func TestQuestionsSpeakOfTheContract(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 			continue
 		}
-		asks, answers := method(t, name).Input(), method(t, name).Output()
 		if q.Title == "" || q.Intro == "" || q.Example == nil {
 			t.Errorf("%s has no title, no introduction or no example", name)
 		}
-		for _, g := range q.Groups {
-			for _, field := range g.Fields {
-				if !lies(asks, field) {
-					t.Errorf("%s: no field %s", name, field)
-				}
-			}
-		}
-		for path, when := range q.When {
-			if !lies(asks, path) || !lies(asks, when.Field) {
-				t.Errorf("%s: no field %s or %s", name, path, when.Field)
-			}
-			for _, value := range when.Values {
-				if value != "" && !strings.Contains(string(form(t, name)), `"value":"`+value+`"`) {
-					t.Errorf("%s: no value %s", name, value)
-				}
-			}
-		}
-		for _, path := range q.Later {
-			if !lies(asks, path) {
+		for _, path := range q.asked() {
+			if !lies(method(t, name).Input(), path) {
 				t.Errorf("%s: no field %s", name, path)
 			}
 		}
-		for path := range q.Always {
-			if !lies(asks, path) {
+		for _, path := range q.answered() {
+			if !lies(method(t, name).Output(), path) {
+				t.Errorf("%s: nothing at %s of the answer", name, path)
+			}
+		}
+		checkWords(t, name, q)
+	}
+}
+
+// asked are the paths of the question that are spoken of.
+func (q said) asked() []string {
+	paths := slices.Concat(q.Later, slices.Collect(maps.Keys(q.Always)))
+	for _, g := range q.Groups {
+		paths = append(paths, g.Fields...)
+	}
+	for path, when := range q.When {
+		paths = append(paths, path, when.Field)
+	}
+	return paths
+}
+
+// answered are those of the answer. A table that is cited has a source in each row.
+func (q said) answered() []string {
+	var paths []string
+	for _, figure := range q.Figures {
+		paths = append(paths, figure.Path)
+	}
+	for _, text := range q.Texts {
+		paths = append(paths, text.Path)
+	}
+	for _, ends := range q.Counts {
+		paths = slices.AppendSeq(paths, maps.Values(ends))
+	}
+	for _, table := range q.Tables {
+		if table.Cited {
+			paths = append(paths, table.Path+".citation", table.Path+".status")
+		}
+		for _, column := range table.Columns {
+			paths = append(paths, table.Path+"."+column.Path)
+		}
+	}
+	return paths
+}
+
+// checkWords looks for what is spoken of by its name alone, of a field at any place or
+// of a value, and at the ends of what is drawn.
+func checkWords(t *testing.T, name string, q said) {
+	t.Helper()
+	has := func(kind, what string) bool { return strings.Contains(string(form(t, name)), `"`+kind+`":"`+what+`"`) }
+	for _, paths := range []map[string]string{q.Labels, q.Hints, q.Empty, q.Example} {
+		for path := range paths {
+			if !lies(method(t, name).Input(), path) && !has("name", path) {
 				t.Errorf("%s: no field %s", name, path)
 			}
 		}
-		for _, paths := range []map[string]string{q.Labels, q.Hints, q.Empty, q.Example} {
-			for path := range paths {
-				// A bare name is that of a field at any place.
-				if !lies(asks, path) && !strings.Contains(string(form(t, name)), `"name":"`+path+`"`) {
-					t.Errorf("%s: no field %s", name, path)
-				}
+	}
+	for _, when := range q.When {
+		for _, value := range when.Values {
+			if value != "" && !has("value", value) {
+				t.Errorf("%s: no value %s", name, value)
 			}
 		}
-		for _, figure := range q.Figures {
-			if !lies(answers, figure.Path) {
-				t.Errorf("%s: no figure %s", name, figure.Path)
-			}
-		}
-		for _, text := range q.Texts {
-			if !lies(answers, text.Path) {
-				t.Errorf("%s: no text %s", name, text.Path)
-			}
-		}
-		for part, ends := range q.Counts {
-			for end, path := range ends {
-				if !lies(answers, path) || !slices.Contains([]string{"below", "above", "up", "turns"}, end) {
-					t.Errorf("%s: no count %s of %q, %s", name, path, part, end)
-				}
-			}
-		}
-		for _, table := range q.Tables {
-			if table.Cited && (!lies(answers, table.Path+".citation") || !lies(answers, table.Path+".status")) {
-				t.Errorf("%s: the rows of %s have no source", name, table.Path)
-			}
-			for _, column := range table.Columns {
-				if !lies(answers, table.Path+"."+column.Path) {
-					t.Errorf("%s: no column %s of %s", name, column.Path, table.Path)
-				}
+	}
+	for part, ends := range q.Counts {
+		for end := range ends {
+			if !slices.Contains([]string{"below", "above", "up", "turns"}, end) {
+				t.Errorf("%s: no end %s of %q", name, end, part)
 			}
 		}
 	}
