@@ -30,6 +30,44 @@ func mustPlan(t *testing.T, in Input) Armhole {
 	return out
 }
 
+// What is bound off again and again is told once, and a piece that is shaped says on how many
+// stitches it begins.
+var (
+	twice  = regexp.MustCompile(`, (\d+ sts) at beg of next \d+ rows, (\d+ sts) at`)
+	begins = regexp.MustCompile(`^Note: the first bind-off is in a right-side row, on (\d+) stitches\.$`)
+)
+
+func TestPrintedPieces(t *testing.T) {
+	told := 0
+	for _, in := range questions() {
+		out, err := Plan(in)
+		if err != nil {
+			continue
+		}
+		var starts []string
+		for _, d := range out.Directions() {
+			for _, m := range twice.FindAllStringSubmatch(d, -1) {
+				if m[1] == m[2] {
+					t.Errorf("%+v: %q", in, d)
+				}
+			}
+			if m := begins.FindStringSubmatch(d); m != nil {
+				starts = append(starts, m[1])
+			}
+		}
+		want := []string{strconv.Itoa(out.Back.StartStitches), strconv.Itoa(out.Front.StartStitches), strconv.Itoa(out.Cap.StartStitches)}
+		if len(starts) == 2 { // back and front are told together
+			want = want[1:]
+		}
+		if told++; !slices.Equal(starts, want) {
+			t.Errorf("%+v: %v, want %v", in, starts, want)
+		}
+	}
+	if told < 100 {
+		t.Errorf("%d are told: the sweep has shrunk", told)
+	}
+}
+
 // Counts by hand: (92 + 5)/2 cm at 2.2 are 106.7, 107 stitches; 36 cm are 79.2, 79, so that
 // 14 go at each edge and 7 of them at once; 19.5 cm at 3 are 58.5, 58 rows; 33.5 cm are
 // 73.7, 74 stitches. A top of 3 inches is 16.76, 17, one more for the even sleeve.

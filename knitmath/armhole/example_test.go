@@ -27,13 +27,13 @@ func ExamplePlan() {
 	// The sleeve's cap is 12.7 cm high, from 74 to 18 stitches.
 	// Along the seam an armhole is 47.5 cm around and the edge of the cap 48.6 cm long: 2.3 % longer.
 	// Back and front:
-	// Note: the first bind-off is in a right-side row.
+	// Note: the first bind-off is in a right-side row, on 107 stitches.
 	// BO 7 sts at beg of next 2 rows, 3 sts at beg of next 2 rows: 87 stitches.
 	// Dec 1 st each end of every RS row 4 times: 79 stitches.
 	// Work 47 rows even.
 	// Note: the shoulders begin here, and the neck where its depth wants it; 79 stitches are left for both (PlanNeckline).
 	// Sleeve cap:
-	// Note: the first bind-off is in a right-side row.
+	// Note: the first bind-off is in a right-side row, on 74 stitches.
 	// BO 7 sts at beg of next 2 rows, 5 sts at beg of next 2 rows: 50 stitches.
 	// Dec 1 st each end of every RS row 4 times: 42 stitches.
 	// Dec 1 st each end of every 4th row 6 times: 30 stitches.

@@ -55,16 +55,7 @@ func (s settled) follow(start, lost, rows, group int, path curve.Path, steady bo
 
 // withUnderarm are runs after the first bind-off; one of as many stitches goes on with it.
 func withUnderarm(stitches int, runs []curve.Run) []curve.Run {
-	first := curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, Times: 1}
-	if len(runs) > 0 {
-		r := runs[0]
-		if r.Kind == first.Kind && r.Stitches == stitches && r.FirstRowNumber == underarmRows+1 &&
-			(r.Times == 1 || r.EveryRows == underarmRows) {
-			first.EveryRows, first.Times = underarmRows, r.Times+1
-			runs = runs[1:]
-		}
-	}
-	return append([]curve.Run{first}, runs...)
+	return curve.Run{Kind: curve.KindBindOff, Stitches: stitches, FirstRowNumber: 1, Times: 1}.Before(runs)
 }
 
 // edgeCm is how long an edge is along the line that a seam takes, the mean of the right

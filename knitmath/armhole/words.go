@@ -92,14 +92,14 @@ func (o Armhole) shouldersOf(p shaped) []string {
 	}
 	n := o.Strap.ShoulderStitches
 	neck := strconv.Itoa(left - 2*n) // they are worked, or the yarn is not where the second bind-off begins
-	return []string{"BO " + report.CountOf(n, "sts") + ", k" + neck + " and place these " + neck + " on hold for the neck, BO " +
+	return []string{curve.AfterBindOff, "BO " + report.CountOf(n, "sts") + ", k" + neck + " and place these " + neck + " on hold for the neck, BO " +
 		report.CountOf(n, "sts") + ".", "Note: a neck that is deeper in front begins lower (PlanNeckline, with strap_stitches " +
 		strconv.Itoa(o.Strap.Stitches) + ")."}
 }
 
 // directionsOf tells one piece that is shaped.
 func directionsOf(name string, p shaped) []string {
-	lines := []string{name + ":", "Note: the first bind-off is in a right-side row."}
+	lines := []string{name + ":", "Note: the first bind-off is in a right-side row, on " + report.CountOf(p.start, "stitches") + "."}
 	return append(lines, p.plan.Condensed(curve.Wording{FirstRow: 1, LastRow: p.rows, Start: p.start})...)
 }
 

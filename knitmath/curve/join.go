@@ -23,3 +23,21 @@ func (r Run) rowOf(step int) int {
 
 // lastRow is the number of the row of its last step.
 func (r Run) lastRow() int { return r.rowOf(r.Times - 1) }
+
+// goesOn reports whether another run is a group of as many stitches that comes two rows on: the
+// trade tells both as one.
+func (r Run) goesOn(next Run) bool {
+	const apart = 2
+	even := func(r Run) bool { return r.Times == 1 || r.EveryRows == apart }
+	return r.Kind.Groups() && next.Kind == r.Kind && next.Stitches == r.Stitches && next.FirstRowNumber == r.lastRow()+apart &&
+		even(r) && even(next)
+}
+
+// Before is a run and those after it, the first of which goes on with it if it can.
+func (r Run) Before(runs []Run) []Run {
+	if len(runs) > 0 && r.goesOn(runs[0]) {
+		r.EveryRows, r.Times = runs[0].FirstRowNumber-r.lastRow(), r.Times+runs[0].Times
+		runs = runs[1:]
+	}
+	return append([]Run{r}, runs...)
+}

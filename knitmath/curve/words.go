@@ -8,6 +8,9 @@ import (
 	"example.com/knitmath/knitmath/stitch"
 )
 
+// AfterBindOff says how a row goes on that has bound off.
+const AfterBindOff = "The stitch left on the right needle by binding off is the first of those worked next."
+
 // countWords is "12 stitches".
 func countWords(n int) string { return report.CountOf(n, "stitches") }
 

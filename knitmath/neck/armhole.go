@@ -112,13 +112,13 @@ func (l *layout) besideArmhole() {
 	}
 }
 
-// armholeWords say where in the armhole row 1 lies, and on how many stitches; nothing where
-// nobody says how the armhole is.
+// armholeWords say on how many stitches row 1 is worked, and where in the armhole it lies if
+// anybody says how that is.
 func (l *layout) armholeWords() string {
-	if l.in.ArmholeRows == nil {
-		return ""
-	}
 	on, along := ", on "+report.CountOf(l.width+2*l.beside, "stitches"), ""
+	if l.in.ArmholeRows == nil {
+		return on
+	}
 	if l.beside > 0 {
 		along = ", which are shaped along with it"
 	}

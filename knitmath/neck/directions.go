@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
 	"example.com/knitmath/knitmath/shaping"
@@ -34,7 +35,7 @@ func (o Neckline) Directions() []string {
 	}
 	pieces := []Piece{o.Back, o.Front}
 	if slices.ContainsFunc(pieces, Piece.bindsOffWithin) {
-		d = append(d, "The stitch left on the right needle by binding off is the first of those worked next.")
+		d = append(d, curve.AfterBindOff)
 	}
 	for _, p := range pieces {
 		d = p.directions(d, o)
@@ -115,6 +116,9 @@ func (l *layout) sideName(side int) string {
 func (l *layout) secondWords(stitches int) []string {
 	s := report.Sentence(l.sideName(second)) + ":"
 	if l.lastRow(first) == 0 {
+		if l.held {
+			return nil // the middle is worked with it
+		}
 		return []string{s}
 	}
 	var d []string

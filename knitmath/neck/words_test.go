@@ -21,7 +21,7 @@ func TestWordsOfAllNecklines(t *testing.T) {
 		}
 		for _, s := range words {
 			for _, bad := range []string{" 1 stitches", " 1 rows", "  ", "..", " ,",
-				"plain", ": .", "(1 stitches", "?", "BO 0", "k0", "p0", "reverse", " 0 stitches"} {
+				"plain", ": .", "alternately once", "(1 stitches", "?", "BO 0", "k0", "p0", "reverse", " 0 stitches"} {
 				if strings.Contains(s, bad) {
 					t.Errorf("%s: %q in %q", at, bad, s)
 				}
@@ -35,6 +35,12 @@ func TestWordsOfAllNecklines(t *testing.T) {
 			}
 		}
 		text := strings.Join(words, "\n")
+		for _, p := range []Piece{out.Back, out.Front} { // a piece says on how many stitches it begins
+			heading := report.Sentence(p.layout.piece) + ":"
+			if i := slices.Index(words, heading); !strings.Contains(words[i+1], " row, on "+report.CountOf(p.StartStitches, "stitches")) {
+				t.Errorf("%s: %q and %q", at, heading, words[i+1])
+			}
+		}
 		for _, side := range []string{"Left back:", "Right back", "Left front", "Right front"} {
 			if in.Shape != ShapeBoat && out.Front.DepthRows > 0 && out.Back.DepthRows > 0 && !strings.Contains(text, side) {
 				t.Errorf("%s: nothing of the %s", at, side)
