@@ -31,10 +31,11 @@ const leastCapRows = 6
 
 // Defaults, each with its source in cited.go.
 const (
-	DefaultEase   = 5.0 // cm, of chest and arm
-	DefaultExcess = 2.5 // percent
-	shapingShare  = 3   // the part of the armhole's rows that are shaped
-	underarmShare = 2   // the part of the stitches lost that are bound off at once
+	DefaultEase   = 5.0  // cm, of chest and arm
+	easeShare     = 0.18 // of a thin arm: a baby's sleeve would be wider than its armhole is deep twice
+	DefaultExcess = 2.5  // percent
+	shapingShare  = 3    // the part of the armhole's rows that are shaped
+	underarmShare = 2    // the part of the stitches lost that are bound off at once
 	topInches     = 3.0
 	topShare      = 4  // the part of a narrow sleeve that is left for the top
 	dropShare     = 10 // the part of the width that a modified drop binds off at each edge
@@ -56,6 +57,7 @@ type settled struct {
 	lowered                  int // rows by which a saddle's shoulders are
 	strapRows, shoulder      int // of a saddle; the shoulder in stitches
 	underarm, top            int
+	usualUnderarm            int // the first bind-off where nobody says
 	largestGroup             int // bound off at once above the underarm, 0 if it is not said
 	shapingGiven             bool
 	tries                    int      // of caps, at most

@@ -8,7 +8,8 @@ const buss = "thought to be K. Buss, Big Book of Knitting, read in a poor scan"
 // Where the figures of this package come from.
 var (
 	easeCited = report.Source{Figure: "5 cm of ease at the chest", Status: report.SourceStatusSecondHand,
-		Citation: "Craft Yarn Council, Standards & Guidelines, fit, in a reprint: 2 to 4 inches are standard; at the arm common practice"}
+		Citation: "Craft Yarn Council, Standards & Guidelines, fit, in a reprint: 2 to 4 inches are standard; " +
+			"at the arm common practice, 0.18 of a thin arm own choice"}
 	underarmCited = report.Source{Figure: "half of an edge's stitches bound off at once, or an inch",
 		Status: report.SourceStatusCommonPractice, Citation: "common practice"}
 	thirdCited = report.Source{Figure: "shaping in the lower third of the armhole", Status: report.SourceStatusCommonPractice,

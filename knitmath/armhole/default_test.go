@@ -46,3 +46,40 @@ func TestUnderarmIsAnInch(t *testing.T) {
 		t.Errorf("%+v", out.Notices)
 	}
 }
+
+// The people of the trade's charts (ListBodySizes, every row that has all four: chest, width
+// across the back, depth of the armhole and upper arm, in cm, the smaller of two) ask for what
+// they measure and nothing else. Nobody is told that what was taken for them is unusual, but
+// some whose cap is free: babies, whose stitches are few, and a woman whose back is the
+// widest for her chest. Of those 162 plans 4 are refused, with what would do.
+var charted = [][4]float64{
+	{40.5, 18.5, 8.5, 14}, {43, 19.5, 9, 15.5}, {45.5, 21, 9.5, 16.5}, {48, 21.5, 10, 17.5}, {50.5, 22, 10.5, 19},
+	{53, 23.5, 10.5, 18}, {58.5, 25, 12, 19}, {63.5, 26, 12.5, 20.5}, {67, 27, 14, 21.5}, {71, 28.5, 15.5, 22},
+	{76, 30.5, 16.5, 23}, {80, 31, 17.5, 23.5}, {82.5, 33, 19, 24}, {71, 35.5, 15.5, 25}, {81, 37, 16.5, 26},
+	{91.5, 40.5, 17.5, 28}, {101.5, 43, 19, 30.5}, {111.5, 44.5, 20.5, 34.5}, {122, 45.5, 21.5, 39.5}, {132, 45.5, 23, 43},
+	{142, 47, 24, 47}, {152, 47, 25.5, 49.5}, {86, 39.5, 21.5, 30.5}, {96.5, 42, 23, 33}, {106.5, 44.5, 24, 38},
+	{116.5, 45.5, 25.5, 40.5}, {127, 47, 26.5, 43},
+}
+
+func TestChartedPeopleAreOrdinary(t *testing.T) {
+	unlike, refused := 0, 0
+	for _, g := range [][2]float64{{14, 19}, {18, 24}, {20, 28}, {22, 30}, {28, 36}, {30, 42}} {
+		for _, who := range charted {
+			for rule := CapHeightRuleFree; rule <= CapHeightRuleLessTop; rule++ {
+				out, err := Plan(Input{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, ChestCm: &who[0], AcrossBackCm: &who[1],
+					ArmholeDepthCm: &who[2], UpperArmCm: &who[3], CapHeightRule: rule})
+				switch {
+				case err != nil && rule == CapHeightRuleFree:
+					refused++
+				case err == nil && rule == CapHeightRuleFree && hasNotice(out, CapUnlikeRule):
+					unlike++
+				case err == nil && (hasNotice(out, CapUnlikeRule) || hasNotice(out, UnderarmNarrow)):
+					t.Errorf("%v, %v: %+v", g, who, out.Notices)
+				}
+			}
+		}
+	}
+	if refused > 4 || unlike > 8 {
+		t.Errorf("%d are refused, %d unlike two thirds", refused, unlike)
+	}
+}

@@ -111,6 +111,7 @@ func (s *settled) settleUnderarm(c *fault.Checks, in Input) {
 		usual = max(usual, min(s.inch(), 2*least/3)) // a third is left for the curve
 	}
 	usual = min(usual, most)
+	s.usualUnderarm = usual
 	s.underarm = fault.Or(in.UnderarmStitches, usual)
 	if in.UnderarmRule != nil {
 		s.ruledUnderarm(c, int64(usual), 1, most)

@@ -10,14 +10,14 @@ import (
 
 // The reasons of notices.
 const (
-	// UnderarmNarrow: the first bind-off is narrower than an inch to the nearest stitch. Field is
-	// "underarm_stitches" or, where that is not given, empty.
+	// UnderarmNarrow: the first bind-off that is asked for is narrower than an inch to the nearest
+	// stitch, and than what is taken if nobody says. Field is "underarm_stitches".
 	UnderarmNarrow report.Reason = "UNDERARM_NARROW"
 	// UnderarmWide: a modified drop binds off more than the 3 inches at an edge that are published
 	// at the most. Field is what the bind-off comes from.
 	UnderarmWide report.Reason = "UNDERARM_WIDE"
-	// CapUnlikeRule: the cap is higher or lower than two thirds of the armhole by over 3/16 of
-	// its depth. Field is "cap_height_rule" or what the height was given by.
+	// CapUnlikeRule: the cap, whose height no rule gives, is higher or lower than two thirds of the
+	// armhole by over 3/16 of its depth. Field is "cap_height_rule" or what the height was given by.
 	CapUnlikeRule report.Reason = "CAP_UNLIKE_RULE"
 	// CapMoved: the cap is up to half an inch higher or lower than by the rule, so that its
 	// edge fits. Field is "cap_height_rule".
@@ -49,7 +49,8 @@ func (s settled) notices(out Armhole) []report.Notice {
 		return s.straightNotices()
 	}
 	var list []report.Notice
-	if cm := s.st.SizeCm(s.underarm); s.grown() && s.underarm < s.inch() && s.unit.Size(cm) != s.unit.Size(narrowUnderarmCm) {
+	narrow := s.grown() && s.underarm < min(s.inch(), s.usualUnderarm)
+	if cm := s.st.SizeCm(s.underarm); narrow && s.unit.Size(cm) != s.unit.Size(narrowUnderarmCm) {
 		list = append(list, report.Notice{Reason: UnderarmNarrow, Field: "underarm_stitches",
 			Description: "the first bind-off is " + s.unit.Size(cm) + " wide; one of at least " + s.unit.Size(narrowUnderarmCm) +
 				" is advised at each edge, or the sleeve binds under the arm"})
@@ -58,8 +59,10 @@ func (s settled) notices(out Armhole) []report.Notice {
 		list = append(list, report.Notice{Reason: CapMoved, Field: "cap_height_rule", Description: "by the rule the cap has " +
 			report.CountOf(s.capRows, "rows") + "; with " + strconv.Itoa(out.Cap.HeightRows) + " its edge fits the armhole's"})
 	}
-	usual := s.ruleCm(CapHeightRuleTwoThirds)
-	if off := out.Cap.HeightCm - usual; math.Abs(off) > unlikeRule*s.rw.SizeCm(s.depth) && s.style != StyleSaddle {
+	if s.rule > CapHeightRuleFree || s.style == StyleSaddle {
+		return list
+	}
+	if off := out.Cap.HeightCm - s.ruleCm(CapHeightRuleTwoThirds); math.Abs(off) > unlikeRule*s.rw.SizeCm(s.depth) {
 		field := s.heightField
 		if field == "" {
 			field = "cap_height_rule"

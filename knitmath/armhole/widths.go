@@ -60,7 +60,7 @@ func (s *settled) widths(c *fault.Checks, in Input) {
 
 // armUm is the arm with its ease, in micrometres.
 func (in Input) armUm() int64 {
-	return measure.Micrometres(*in.UpperArmCm + fault.Or(in.SleeveEaseCm, DefaultEase))
+	return measure.Micrometres(*in.UpperArmCm + fault.Or(in.SleeveEaseCm, min(DefaultEase, easeShare**in.UpperArmCm)))
 }
 
 // counted is a width in stitches.

@@ -92,9 +92,9 @@ func (o Armhole) shouldersOf(p shaped) []string {
 	}
 	n := o.Strap.ShoulderStitches
 	neck := strconv.Itoa(left - 2*n) // they are worked, or the yarn is not where the second bind-off begins
-	return []string{curve.AfterBindOff, "BO " + report.CountOf(n, "sts") + ", k" + neck + " and place these " + neck + " on hold for the neck, BO " +
-		report.CountOf(n, "sts") + ".", "Note: a neck that is deeper in front begins lower (PlanNeckline, with strap_stitches " +
-		strconv.Itoa(o.Strap.Stitches) + ")."}
+	bindOff := "BO " + report.CountOf(n, "sts")
+	return []string{curve.AfterBindOff, bindOff + ", k" + neck + " and place these " + neck + " on hold for the neck, " + bindOff + ".",
+		"Note: a neck that is deeper in front begins lower (PlanNeckline, with strap_stitches " + strconv.Itoa(o.Strap.Stitches) + ")."}
 }
 
 // directionsOf tells one piece that is shaped.

@@ -172,7 +172,7 @@ type PlanArmholeRequest struct {
 	// of a set-in sleeve and a saddle. Without a cap the armhole's depth settles the sleeve, and
 	// a sleeve narrower than this is noticed.
 	UpperArmCm *float64 `protobuf:"fixed64,11,opt,name=upper_arm_cm,json=upperArmCm,proto3,oneof" json:"upper_arm_cm,omitempty"`
-	// What is added to upper_arm_cm, in cm, -30 to 100. Default 5.
+	// What is added to upper_arm_cm, in cm, -30 to 100. Default 5, at most 0.18 of the arm.
 	SleeveEaseCm *float64 `protobuf:"fixed64,12,opt,name=sleeve_ease_cm,json=sleeveEaseCm,proto3,oneof" json:"sleeve_ease_cm,omitempty"`
 	// Stitches of the sleeve below the cap, 10 to 260. Without a cap refused where they do not
 	// make the sleeve's edge 0 to 5 % longer than the armhole's.
@@ -882,14 +882,14 @@ type PlanArmholeResponse struct {
 	Directions []string `protobuf:"bytes,2,rep,name=directions,proto3" json:"directions,omitempty"`
 	// Remarks on the question:
 	//   - UNDERARM_NARROW, at underarm_stitches: the first bind-off is narrower than an inch to the
-	//     nearest stitch, for a chest of over 30 inches.
+	//     nearest stitch, and than its default, for a chest of over 30 inches.
 	//   - CAP_MOVED, at cap_height_rule: the cap is up to half an inch higher or lower than by the
 	//     rule, so that its edge fits.
 	//   - UNDERARM_WIDE, at underarm_stitches, underarm_rule, across_back_stitches or across_back_cm: a
 	//     modified drop binds off more than 3 inches at an edge, the most that is published.
 	//   - CAP_UNLIKE_RULE, at cap_height_rule, cap_height_cm or cap_height_rows: the cap is higher
 	//     or lower than two thirds of the armhole by over 3/16 of its depth, which is 1.5 inches of a
-	//     common woman's 8; not of a saddle.
+	//     common woman's 8; not of a saddle, and not of a height by a rule.
 	//   - SLEEVE_NARROW, at upper_arm_cm: the sleeve of a drop shoulder is narrower than the arm with
 	//     its ease.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
