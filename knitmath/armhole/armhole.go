@@ -161,7 +161,10 @@ func Plan(in Input) (Armhole, error) {
 // answer writes what was found.
 func (s settled) answer(found sewn, drawn bool) Armhole {
 	out := Armhole{UnderarmStitches: s.underarm, set: s, sew: found}
-	out.Back, out.Front, out.Cap = s.piece(found.back), s.piece(found.front), s.piece(found.top)
+	out.Back, out.Cap = s.piece(found.back), s.piece(found.top)
+	if out.Front = out.Back; !out.alike() {
+		out.Front = s.piece(found.front)
+	}
 	out.ArmholeEdgeCm = out.Back.EdgeCm + out.Front.EdgeCm
 	out.CapTopCm = s.st.SizeCm(s.top)
 	if s.style == StyleSaddle {

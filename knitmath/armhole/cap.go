@@ -1,6 +1,10 @@
 package armhole
 
-import "example.com/knitmath/knitmath/curve"
+import (
+	"math"
+
+	"example.com/knitmath/knitmath/curve"
+)
 
 // The slope of a cap: 0 goes straight from the foot to the top, 1 flattens out at
 // either end over a quarter of the height and stands upright between. The usual one
@@ -52,9 +56,16 @@ func (s settled) capPath(rows int, slope float64) curve.Path {
 // capLost is how many stitches a cap loses at each edge before its top.
 func (s settled) capLost() int { return (s.sleeve - s.top) / 2 }
 
+// capCurveCm is how long the curve of a cap is at each edge, as [settled.capPath] goes: two equal
+// quarters of an ellipse and the line between them.
+func (s settled) capCurveCm(rows int, slope float64) float64 {
+	across, high := s.st.SizeCm(s.capLost()-s.underarm), s.rw.SizeCm(rows-underarmRows)
+	return 2*curve.Quarter(slope/2*across, slope/4*high) + math.Hypot((1-slope)*across, (1-slope/2)*high)
+}
+
 // guess is about how long the edge of a cap will be.
 func (s settled) guess(rows int, slope float64) float64 {
-	side := s.st.SizeCm(s.underarm) + s.capPath(rows, slope).Length() + s.rw.SizeCm(1)/2
+	side := s.st.SizeCm(s.underarm) + s.capCurveCm(rows, slope) + s.rw.SizeCm(1)/2
 	if s.style == StyleSaddle {
 		return 2 * side
 	}

@@ -22,9 +22,10 @@ var heights = [...]int{0, -2, 2, -4, 4}
 const (
 	mostTries    = 30
 	triesOfSlope = 3
-	goodEnough   = 0.25 // percent from the excess that is wanted: a millimetre, which nobody sews
-	nearEnough   = 1.0  // the same, before decreases on every row are tried
-	wide         = 4.0  // percent by which an edge as knit is longer than its curve, and more
+	goodEnough   = 0.25  // percent from the excess that is wanted: a millimetre, which nobody sews
+	nearEnough   = 1.0   // the same, before decreases on every row are tried
+	wide         = 4.0   // percent by which an edge as knit is longer than its curve, and more
+	sameSlope    = 0.005 // how near slopes are to one another whose plans are the same
 )
 
 // cap finds a cap for an armhole of so many cm. A height by a rule is a rule of thumb: it
@@ -73,7 +74,7 @@ func (s settled) seek(around float64) *sought {
 // edge, 0 if there is no such cap or none may be tried any more.
 func (x *sought) try(rows int, slope float64) float64 {
 	for _, t := range x.tried {
-		if t.rows == rows && t.slope == slope {
+		if t.rows == rows && math.Abs(t.slope-slope) < sameSlope {
 			return t.length
 		}
 	}
@@ -175,8 +176,10 @@ func (x *sought) sloped(rows int, straight, steep float64) {
 		return // as knit an edge is not as long as its curve
 	}
 	last := x.try(rows, usualSlope)
+	b := bracket{math.Inf(-1), math.Inf(1)}
 	if last > 0 {
 		target *= x.guess(rows, usualSlope) / last
+		b.learn(usualSlope, last < x.wanted)
 	}
 	for range triesOfSlope {
 		if x.nearest <= goodEnough {
@@ -191,11 +194,36 @@ func (x *sought) sloped(rows int, straight, steep float64) {
 				top = middle
 			}
 		}
+		var ok bool
+		if low, ok = b.within(low); !ok {
+			return
+		}
 		length := x.try(rows, low)
 		if length == 0 || length == last {
 			return
 		}
 		last = length
+		b.learn(low, length < x.wanted)
 		target = x.guess(rows, low) * x.wanted / length
 	}
+}
+
+// bracket is the slopes of a height between which the one that is wanted lies: with the one the
+// edge was too short, with the other too long.
+type bracket struct{ short, long float64 }
+
+func (b *bracket) learn(slope float64, short bool) {
+	if short {
+		b.short = slope
+	} else {
+		b.long = slope
+	}
+}
+
+// within is a slope between them, that one or the middle; false if there is none worth trying.
+func (b bracket) within(slope float64) (float64, bool) {
+	if slope <= b.short || slope >= b.long {
+		slope = (b.short + b.long) / 2 // which is no slope where only one of them is known
+	}
+	return slope, !math.IsInf(slope, 0) && b.long-b.short >= sameSlope
 }

@@ -11,7 +11,8 @@ type search struct {
 	*planner
 	*workspace // levels are the states of each effort, in the order they were found
 	moods      int
-	found      int // the least effort of a way to the end so far, or unfound
+	found      int  // the least effort of a way to the end so far, or unfound
+	ending     bool // only runs that end with the last stitch are tried
 }
 
 // unfound is more effort than any plan takes.
@@ -50,13 +51,23 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		if end := s.end(effort); end != noState {
 			return s.back(end), effort, true
 		}
-		for _, i := range s.levels[effort] {
-			if x := s.all[i]; int(x.effort) == effort {
-				s.goOn(place{int(x.row), int(x.lost), mood(int(i) % s.moods)})
-			}
+		// Most states are those of the last effort before the end, of which all but one run leads
+		// nowhere: that one is looked for first.
+		if s.goFrom(effort, true); s.found > effort+effortOfRun {
+			s.goFrom(effort, false)
 		}
 	}
 	return nil, 0, false
+}
+
+// goFrom goes on from all states of an effort, or tries only what ends with the last stitch.
+func (s *search) goFrom(effort int, ending bool) {
+	s.ending = ending
+	for _, i := range s.levels[effort] {
+		if x := &s.all[i]; int(x.effort) == effort {
+			s.goOn(place{int(x.row), int(x.lost), mood(int(i) % s.moods)})
+		}
+	}
 }
 
 // goOn tries what may come after a state: a run at once, a run after as many rows as it
@@ -79,7 +90,7 @@ func (s *search) goOn(at place) {
 			s.runs(at, first, first-next+1, true, true)
 			tried[1] = true
 		}
-		if !s.steady && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
+		if !s.steady && !s.ending && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
 			i := s.index(at)
 			s.keep(state{effort: s.all[i].effort + effortOfWait, before: int32(i), squares: s.all[i].squares},
 				place{first - 1, at.lost, afterEven})

@@ -65,14 +65,14 @@ func (s *search) index(at place) int {
 	return b.at + s.moods*(at.lost-b.from) + int(at.mood)
 }
 
-// tooLate reports whether nothing may follow a state: an end is known that is easier than
-// with one more run. Only an end itself is of use then.
-func (s *search) tooLate(x state) bool { return int(x.effort)+effortOfRun > s.found }
+// tooLate reports whether nothing may follow a state: ends alone are looked for, or one is known
+// that is easier than with one more run. Only an end itself is of use then.
+func (s *search) tooLate(x *state) bool { return s.ending || int(x.effort)+effortOfRun > s.found }
 
 // keepAt keeps a run whose steps are so many rows apart, unless a steady edge would lean
 // more and then grow steeper again.
 func (s *search) keepAt(from place, x state, every int, at place) {
-	if at.lost < s.Stitches && s.tooLate(x) {
+	if at.lost < s.Stitches && s.tooLate(&x) {
 		return
 	}
 	if s.steady {

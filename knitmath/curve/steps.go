@@ -20,10 +20,13 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		// Fewer would lie too far out already.
 		smallest, largest, to = max(s.smallest, s.bands[first].from-at.lost), s.widest, afterGroup
 	}
-	from := s.all[s.index(at)]
+	if s.ending && !soonest && first+after*((s.Stitches-at.lost)/largest-1) > s.Rows {
+		return // there are too few rows for it to end
+	}
 	if s.off(at.lost, first-1) > s.allowed {
 		return
 	}
+	from := &s.all[s.index(at)]
 	start := state{effort: from.effort + effortOfRun, before: int32(s.index(at)), first: int32(first), times: 1, pace: from.pace}
 	for size := smallest; size <= min(largest, s.Stitches-at.lost); size++ {
 		if s.ahead(at.lost+size, first) {
@@ -35,37 +38,58 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 		}
 		x := start
 		x.size, x.squares = int32(size), from.squares+s.square(first, size, group, mean)
-		if soonest || !s.steady {
-			s.keepAt(at, x, 0, place{first, at.lost + size, to})
-		}
-		if !soonest {
+		s.intervals(at, x, after, soonest, to)
+	}
+}
+
+// intervals tries a first step alone, and again and again at all intervals.
+func (s *search) intervals(at place, x state, after int, soonest bool, to mood) {
+	first, lost := int(x.first), at.lost+int(x.size)
+	if soonest || !s.steady {
+		s.keepAt(at, x, 0, place{first, lost, to})
+	}
+	most := s.widestApart(&x, lost)
+	if !soonest {
+		if after <= most {
 			s.repeat(at, x, after, after, to)
+		}
+		return
+	}
+	for every := 1; every <= most && !s.behind(lost, first+every-1); every++ {
+		if !s.may(first+every, to == afterGroup) {
 			continue
 		}
 		again := x
-		for every := 1; first+every <= s.Rows && !s.behind(at.lost+size, first+every-1); every++ {
-			if s.may(first+every, group) {
-				again.squares = x.squares
-				if every != after {
-					again.squares++ // of equals, the first step belongs to the run before
-				}
-				s.repeat(at, again, every, after, to)
-				if group {
-					break // the trade says no intervals of bind-offs
-				}
-				s.turns(at, again, every, after)
-			}
+		if every != after {
+			again.squares++ // of equals, the first step belongs to the run before
+		}
+		s.repeat(at, again, every, after, to)
+		if to == afterGroup {
+			return // the trade says no intervals of bind-offs
+		}
+		if s.straight && !s.steady && !s.ending { // a steady plan has no two intervals in turn
+			s.turns(at, again, every, after)
 		}
 	}
+}
+
+// widestApart is how many rows may lie from a run's first step, after which so many stitches are
+// lost, to the next: where it is too late for anything but the end, no more than bring it there.
+func (s *search) widestApart(x *state, lost int) int {
+	rows, left, size := s.Rows-int(x.first), s.Stitches-lost, int(x.size)
+	if !s.tooLate(x) {
+		return rows
+	}
+	if left == 0 || left%size != 0 {
+		return 0
+	}
+	return rows / (left / size)
 }
 
 // repeat works a first step again and again, as long as it lies near enough.
 func (s *search) repeat(at place, x state, every, after int, to mood) {
 	x.every = int32(every)
 	size := int(x.size)
-	if s.tooLate(x) && !s.mayEnd(at.lost+size, size, int(x.first), every) {
-		return
-	}
 	for lost, row := at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
 		if !s.may(row, to == afterGroup) {
 			return
@@ -84,13 +108,6 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 	}
 }
 
-// mayEnd reports whether a run of equal steps, with so many stitches lost after a row, could
-// end with the last stitch.
-func (s *search) mayEnd(lost, size, row, every int) bool {
-	left := s.Stitches - lost
-	return left%size == 0 && row+every*(left/size) <= s.Rows
-}
-
 // fewestTurns are how many steps two intervals that take turns have at least.
 const fewestTurns = 4
 
@@ -98,9 +115,6 @@ const fewestTurns = 4
 // another that there are: no single interval follows a straight line, and many runs of two
 // do not read well. With the first interval before it the first step belongs to a turn.
 func (s *search) turns(at place, x state, every, after int) {
-	if !s.straight || s.steady { // which has no two intervals in turn
-		return
-	}
 	apart, size := 1, int(x.size)
 	if !s.singles[1] || s.Rows > 1 && !s.singles[2] {
 		apart = 2 // every second row may decrease
