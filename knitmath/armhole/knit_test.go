@@ -44,7 +44,7 @@ func knittestStep() float64 { return float64(knittest.Sweep(2, 12)) }
 // Every piece of every plan is knit, and its fabric measured: the counts are those of the
 // rows, the two edges are as long as is said, and so is the cap with its top.
 func TestPiecesAreKnit(t *testing.T) {
-	planned, refused := 0, 0
+	planned, refused, stitches, rows := 0, 0, 0.0, 0.0
 	for _, in := range questions() {
 		out, err := Plan(in)
 		if err != nil {
@@ -53,6 +53,8 @@ func TestPiecesAreKnit(t *testing.T) {
 			continue
 		}
 		planned++
+		far := max(out.Back.GreatestDepartureStitches, out.Front.GreatestDepartureStitches, out.Cap.GreatestDepartureStitches)
+		stitches, rows = max(stitches, far), max(rows, far*in.Gauge.Rows/in.Gauge.Stitches)
 		knittest.CheckFinite(t, out)
 		around := checkPiece(t, in, out.Back, out.UnderarmStitches, 0) + checkPiece(t, in, out.Front, out.UnderarmStitches, 0)
 		long := 2 * checkPiece(t, in, out.Cap, out.UnderarmStitches, out.Cap.EndStitches)
@@ -72,7 +74,7 @@ func TestPiecesAreKnit(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d planned, %d refused", planned, refused)
+	t.Logf("%d planned, %d refused; at most %.1f stitches or %.1f rows from the curve", planned, refused, stitches, rows)
 	if refused > planned/6 || planned < knittest.Sweep(1500, 250) {
 		t.Errorf("%d planned, %d refused", planned, refused)
 	}

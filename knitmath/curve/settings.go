@@ -41,7 +41,7 @@ type Settings struct {
 	LargestGroup int
 	// Steady works no rows even but those that lie between the steps of a run, so that the
 	// slope has no kink. Where no such plan lies within the tolerance it is looked for up to
-	// a stitch farther off.
+	// two stitches farther off.
 	Steady bool
 	// Tolerance is how much farther than the nearest plan a plan with less to remember may
 	// depart from the curve, in stitches.

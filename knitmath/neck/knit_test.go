@@ -106,15 +106,18 @@ func eachDrawn(t *testing.T, show func(at string, in Input, out Neckline)) {
 // The machine works every row of every plan, with the stitches that the answer says, and
 // the shoulders end at the heights that they should.
 func TestNecklinesAreKnit(t *testing.T) {
+	stitches, rows := 0.0, 0.0
 	eachDrawn(t, func(at string, in Input, out Neckline) {
 		for _, p := range []struct {
 			name string
 			Piece
 		}{{"front", out.Front}, {"back", out.Back}} {
 			knitPiece(t, at+" "+p.name, in, out, p.Piece)
+			far := p.GreatestDepartureStitches
+			stitches, rows = max(stitches, far), max(rows, far*in.Gauge.Rows/in.Gauge.Stitches)
 		}
 	})
-	t.Logf("%d edges measured", measured)
+	t.Logf("%d edges measured; at most %.1f stitches or %.1f rows from the curve", measured, stitches, rows)
 	if least := knittest.Sweep(1_000, 150); armholes[first] < least || armholes[second] != armholes[first] {
 		t.Errorf("%d bind-offs of armholes beside necks", armholes)
 	}
