@@ -30,9 +30,10 @@ func mustPlan(t *testing.T, in Input) Armhole {
 	return out
 }
 
-// What is bound off again and again is told once, and a piece that is shaped says on how many
-// stitches it begins.
+// What is bound off again and again is told once, a decrease just before others with them, and a
+// piece that is shaped says on how many stitches it begins.
 var (
+	lone   = regexp.MustCompile(`Dec 1 st each end of next row: \d+ stitches\.\nWork 1 row even\.\nDec 1 st each end of next row, then every`)
 	twice  = regexp.MustCompile(`, (\d+ sts) at beg of next \d+ rows, (\d+ sts) at`)
 	begins = regexp.MustCompile(`^Note: the first bind-off is in a right-side row, on (\d+) stitches\.$`)
 )
@@ -45,6 +46,9 @@ func TestPrintedPieces(t *testing.T) {
 			continue
 		}
 		var starts []string
+		if m := lone.FindString(strings.Join(out.Directions(), "\n")); m != "" {
+			t.Errorf("%+v: %q", in, m)
+		}
 		for _, d := range out.Directions() {
 			for _, m := range twice.FindAllStringSubmatch(d, -1) {
 				if m[1] == m[2] {

@@ -46,12 +46,8 @@ func Follow(c Course, s Settings) (Plan, bool) {
 		p.steady = false
 		runs, effort, _ = p.easiest()
 	}
-	for i := len(runs) - 2; i >= 0; i-- {
-		if runs[i].goesOn(runs[i+1]) { // no steady search has two of them alone as one run
-			runs = append(runs[:i], runs[i].Before(runs[i+1:])...)
-			effort -= effortOfRun
-		}
-	}
+	runs, joined := told(runs)
+	effort -= joined * effortOfRun
 	out := Plan{Runs: runs, Least: float64(least) / 1e6, Effort: effort, Kinked: kinked}
 	p.write(&out)
 	return out, true

@@ -41,3 +41,29 @@ func (r Run) Before(runs []Run) []Run {
 	}
 	return append([]Run{r}, runs...)
 }
+
+// told is runs as the trade tells them, and how many fewer there are: equal bind-offs on end are
+// one, and a step alone that comes soon before others is a short run with the first of them.
+func told(runs []Run) (list []Run, joined int) {
+	for i := len(runs) - 2; i >= 0; i-- {
+		switch r, next := &runs[i], &runs[i+1]; {
+		case r.goesOn(*next): // no steady search has two of them alone as one run
+			runs = append(runs[:i], r.Before(runs[i+1:])...)
+			joined++
+		case r.leads(*next):
+			r.EveryRows, r.Times = next.FirstRowNumber-r.FirstRowNumber, 2
+			next.FirstRowNumber += next.EveryRows
+			if next.Times--; next.Times == 1 {
+				next.EveryRows = 0
+			}
+		}
+	}
+	return runs, joined
+}
+
+// leads reports whether a step stands alone, nearer to the run after it than that run's steps are
+// to one another.
+func (r Run) leads(next Run) bool {
+	return !r.Kind.Groups() && next.Kind == r.Kind && next.Stitches == r.Stitches && r.Times == 1 && next.Times > 1 &&
+		next.AlternateRows == 0 && next.FirstRowNumber-r.FirstRowNumber < next.EveryRows
+}
