@@ -69,7 +69,7 @@ func (c *corrector) workEdits(f *Finding, i int) []candidate {
 // claimMeant reports whether the row after a line went on from the count that the line
 // claims, and not from the one that it comes to.
 func (c *corrector) claimMeant(f *Finding, i int) bool {
-	if len(f.SizeNumbers) == 0 {
+	if len(f.SizeNumbers) == 0 || c.changeAlone(f, i) {
 		return false
 	}
 	if alikeOff(f, c.piece.SizeCount) {
@@ -103,7 +103,7 @@ func alikeOff(f *Finding, sizes int) bool {
 func (c *corrector) claims(f *Finding, i int) []candidate {
 	l := &c.piece.Lines[i]
 	claimed, at := claimOf(f, l)
-	changes := len(l.ClaimedStitches) == 0 && len(l.ClaimedChangeStitches) > 0
+	changes := len(l.ClaimedChangeStitches) > 0 && (len(l.ClaimedStitches) == 0 || f.at == l.info.changeAt)
 	if len(claimed) == 0 || len(f.DifferenceStitches) == 0 || len(f.DifferenceStitches) != len(f.SizeNumbers) {
 		return nil
 	}

@@ -198,10 +198,12 @@ func (p *parser) claim(line *Line) bool {
 		tail.sign = 1
 	case p.accept("=", "total", "now"):
 	}
+	first := p.peek().span
 	numbers, ok := p.claimedNumbers(closer)
 	if !ok {
 		return false
 	}
+	tail.changeAt = first.to(p.last())
 	if at := p.next; p.namedPart() {
 		tail.part = true
 		p.reading(p.tokens[at-1].to(p.last()), "read as the stitches that are in work")
@@ -281,7 +283,8 @@ func (p *parser) countedPart(i int) int {
 // claimed notes what a claim says.
 func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 	if tail.second != nil && tail.sign != 0 {
-		line.ClaimedStitches, line.ClaimedChangeStitches, line.info.claimAt = numbers, signedBy(tail.second, tail.sign), at
+		line.ClaimedStitches, line.info.claimAt = numbers, at
+		line.changeClaimed(tail.second, tail.sign, tail.secondAt)
 		return
 	}
 	switch {
@@ -302,9 +305,11 @@ func (p *parser) claimed(line *Line, numbers []int, tail claimTail, at span) {
 		if tail.total != nil {
 			line.ClaimedStitches = tail.total
 		}
-	case tail.total != nil:
-		line.ClaimedStitches, line.info.claimAt = tail.total, at
 	default:
-		line.ClaimedChangeStitches, line.info.claimAt = signedBy(numbers, tail.sign), at
+		if tail.total != nil { // "(2 sts dec; 38 sts)": both are compared
+			line.ClaimedStitches = tail.total
+		}
+		line.changeClaimed(numbers, tail.sign, tail.changeAt)
+		line.info.claimAt = at
 	}
 }

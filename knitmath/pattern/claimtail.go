@@ -11,7 +11,9 @@ type claimTail struct {
 	needles    bool  // the count is that of each needle
 	eachNeedle bool  // the second count is
 	total      []int // "2 sts dec; 38 sts"
+	changeAt   span  // the numbers before it
 	second     []int // "38 sts, 2 sts dec": the change, if it is one
+	secondAt   span
 
 	parts   []partOf // "40 sts: 20 front, 20 back": all that it is made of
 	partsAt span
@@ -60,6 +62,7 @@ func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 	if beside && tail.parts == nil && tail.sign == 0 && p.claimedParts(tail, closer) {
 		return true
 	}
+	from := p.peek().span
 	switch {
 	case !words && beside:
 		p.numberBeside(tail)
@@ -68,6 +71,7 @@ func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 		return false
 	case tail.sign == 0 && closer != "":
 		tail.second = p.number()
+		tail.secondAt = from.to(p.last())
 	case tail.sign != 0 && tail.total == nil:
 		tail.total = p.number()
 	default:
@@ -80,10 +84,11 @@ func (p *parser) claimNumber(tail *claimTail, closer string) bool {
 // numberBeside reads a number without "sts" in the brackets of a claim: of a change, "(60 sts, 2
 // dec)", of needles, or of a part that is only told.
 func (p *parser) numberBeside(tail *claimTail) {
+	from := p.peek().span
 	n := p.number()
 	if n != nil && tail.sign == 0 && tail.second == nil && (p.phraseEnd(p.next, claimUp) != 0 || p.phraseEnd(p.next, claimDown) != 0 ||
 		p.phraseEnd(p.next, claimNeedles) != 0) {
-		tail.second = n
+		tail.second, tail.secondAt = n, from.to(p.last())
 		return
 	}
 	tail.told = true

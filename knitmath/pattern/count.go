@@ -156,8 +156,8 @@ func (r *runner) compare(l *Line, before hand) {
 	}
 	if len(l.ClaimedChangeStitches) > 0 {
 		n, got := int64(at(l.ClaimedChangeStitches, r.size)), total-before.total()
-		if got != n && r.wanted(ReasonClaim, l.info.claimAt) {
-			r.fault(KindMistake, ReasonClaim, l.info.claimAt, int(n-got), "the stitches change by "+signed(got)+", not by "+signed(n))
+		if got != n && r.wanted(ReasonClaim, l.info.changeAt) {
+			r.fault(KindMistake, ReasonClaim, l.info.changeAt, int(n-got), "the stitches change by "+signed(got)+", not by "+signed(n))
 		}
 		// A change that is right says nothing of a count beside it.
 		if got != n || len(l.ClaimedStitches) == 0 {

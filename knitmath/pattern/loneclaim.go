@@ -46,6 +46,7 @@ func (p *parser) loneClaimAhead() bool {
 // between the two.
 func (p *parser) claimFor(last, line *Line, straight bool) {
 	last.ClaimedStitches, last.ClaimedChangeStitches = line.ClaimedStitches, line.ClaimedChangeStitches
+	last.info.changeAt = line.info.changeAt
 	last.info.perNeedle, last.info.perSide, last.info.claimAt = line.info.perNeedle, line.info.perSide, line.info.claimAt
 	last.info.partial, last.info.between, last.info.beside = line.info.partial, line.info.between, line.info.beside
 	if last.Direction == "" && straight {

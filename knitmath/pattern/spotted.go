@@ -59,6 +59,9 @@ func claimOf(f *Finding, l *Line) (numbers []int, at span) {
 	if info.beside && f.at.start > at.start && f.at.end <= at.end {
 		return info.partial, f.at
 	}
+	if f.at == info.changeAt && len(l.ClaimedChangeStitches) > 0 {
+		return claimedChange(l), f.at
+	}
 	if numbers = claimedNumbers(l); len(numbers) > 0 {
 		return numbers, at
 	}
@@ -75,6 +78,11 @@ func claimedNumbers(l *Line) []int {
 	if len(l.ClaimedStitches) > 0 || len(l.ClaimedChangeStitches) == 0 {
 		return l.ClaimedStitches
 	}
+	return claimedChange(l)
+}
+
+// claimedChange are the numbers that a change is written with.
+func claimedChange(l *Line) []int {
 	numbers := make([]int, len(l.ClaimedChangeStitches))
 	for i, n := range l.ClaimedChangeStitches {
 		numbers[i] = max(n, -n)

@@ -118,20 +118,21 @@ const (
 
 // lineInfo is what a line was read as.
 type lineInfo struct {
-	kind    lineKind
-	at      span // the whole line
-	claimAt span
-	ranges  []rowRange // rows named by the label or repeated
-	every   every
-	side    stitch.Side
-	counts  []int       // a number of rows, times or stitches
-	last    int         // "rep last 2 rows"
-	until   []int       // "until 76 sts rem"
-	open    bool        // until a length
-	endSide stitch.Side // "ending with a WS row"
-	endRow  int32       // "ending with Row 3", 0 if it is not said
-	op      stitch.Op
-	ownLine int
+	kind     lineKind
+	at       span // the whole line
+	claimAt  span
+	changeAt span       // of a change that is claimed, within claimAt
+	ranges   []rowRange // rows named by the label or repeated
+	every    every
+	side     stitch.Side
+	counts   []int       // a number of rows, times or stitches
+	last     int         // "rep last 2 rows"
+	until    []int       // "until 76 sts rem"
+	open     bool        // until a length
+	endSide  stitch.Side // "ending with a WS row"
+	endRow   int32       // "ending with Row 3", 0 if it is not said
+	op       stitch.Op
+	ownLine  int
 
 	firsts, lasts []int      // of the only range, where the sizes differ
 	forRows       []int      // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat

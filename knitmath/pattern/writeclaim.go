@@ -1,22 +1,28 @@
 package pattern
 
-// claim writes "(96, 104, 112 sts)" or "(2 sts dec)".
+// claim writes "(96, 104, 112 sts)", "(2 sts dec)" or "(2 sts dec; 94 sts)".
 func (w *writer) claim(l *Line) {
-	claimed, word := l.ClaimedStitches, ""
-	if len(l.ClaimedChangeStitches) > 0 {
-		word = " inc"
-		claimed = make([]int, len(l.ClaimedChangeStitches))
-		for i, n := range l.ClaimedChangeStitches {
-			if claimed[i] = n; n < 0 {
-				claimed[i], word = -n, " dec"
-			}
-		}
-	}
-	if len(claimed) == 0 {
+	change, count := claimedChange(l), l.ClaimedStitches
+	if len(change)+len(count) == 0 {
 		return
 	}
 	w.WriteString(" (")
-	for i, n := range claimed {
+	if len(change) > 0 {
+		w.claimNumbers(change)
+		w.WriteString(changeWord(l.ClaimedChangeStitches))
+		if len(count) > 0 {
+			w.WriteString("; ")
+		}
+	}
+	if len(count) > 0 {
+		w.claimNumbers(count)
+	}
+	w.WriteString(")")
+}
+
+// claimNumbers writes "96, 104, 112 sts".
+func (w *writer) claimNumbers(numbers []int) {
+	for i, n := range numbers {
 		if i > 0 {
 			w.WriteString(", ")
 		}
@@ -26,11 +32,19 @@ func (w *writer) claim(l *Line) {
 			w.int(n)
 		}
 	}
-	if single(claimed, 1) {
+	if single(numbers, 1) {
 		w.WriteString(" st")
 	} else {
 		w.WriteString(" sts")
 	}
-	w.WriteString(word)
-	w.WriteString(")")
+}
+
+// changeWord says which way stitches change.
+func changeWord(change []int) string {
+	for _, n := range change {
+		if n < 0 {
+			return " dec"
+		}
+	}
+	return " inc"
 }
