@@ -1,0 +1,209 @@
+package pattern
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"example.com/knitmath/knitmath/draft"
+)
+
+type scanner struct {
+	source       string
+	at           int
+	line, column int32
+	tokens       []token
+	ahead        int // bytes looked at beyond the sign at hand, where they may be many
+	bold         int // where the second of two stars that only make letters bold stands
+}
+
+func (s *scanner) here() span {
+	return span{int32(s.at), int32(s.at), s.line, s.column}
+}
+
+func (s *scanner) put(kind tokenKind, from span, text string) {
+	from.end = int32(s.at)
+	if len(s.tokens) == cap(s.tokens) { // at once to the most there can be
+		s.tokens = append(make([]token, 0, leading+len(s.source)+1+beyond), s.tokens...)
+	}
+	s.tokens = append(s.tokens, token{kind: kind, text: text, span: from})
+}
+
+// rune is the character at hand in plain signs, and its length. What is not seen
+// is passed over.
+func (s *scanner) rune() (rune, int) {
+	for s.at < len(s.source) {
+		if c := s.source[s.at]; c < utf8.RuneSelf {
+			return rune(c), 1
+		}
+		c, size := utf8.DecodeRuneInString(s.source[s.at:])
+		if !draft.Invisible(c) {
+			return draft.Plain(c), size
+		}
+		s.advance(size)
+	}
+	return 0, 0
+}
+
+func (s *scanner) advance(size int) {
+	s.at += size
+	s.column++
+}
+
+func (s *scanner) token() {
+	c, size := s.rune()
+	from := s.here()
+	switch {
+	case size == 0:
+	case c == '\n' || c == '\r' || c == '\u2028' || c == '\u2029':
+		s.newline(c, size)
+	case unicode.IsSpace(c) || c == '_' || c == '`':
+		s.advance(size)
+	case unicode.IsLetter(c):
+		s.spelled(from)
+	case isDigit(c) && s.lineStart() && s.listNumber():
+	case isDigit(c) || draft.Fraction(c):
+		n := s.number()
+		s.put(tokenNumber, from, draft.Word(s.source[from.start:s.at]))
+		s.tokens[len(s.tokens)-1].number = n
+	default:
+		s.mark(from, c, size)
+	}
+}
+
+// spelled reads a word.
+func (s *scanner) spelled(from span) {
+	s.word()
+	s.rowNumber(from)
+	from = s.rowHyphened(from)
+	s.put(tokenWord, from, draft.Word(unhyphened(s.source[from.start:s.at])))
+	s.roundShort()
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "c/o" || last.text == "b/o" {
+		last.text = last.text[:1] + "o"
+	}
+	if last := &s.tokens[len(s.tokens)-1]; last.text == "r" && s.lineStartBefore() && s.at < len(s.source) && isDigit(rune(s.source[s.at])) {
+		last.text = "row" // "R1"
+	}
+}
+
+// mark reads what is neither a word nor a number.
+func (s *scanner) mark(from span, c rune, size int) {
+	switch {
+	case c == '*' || c == '†' || c == '‡':
+		s.star(c, size)
+	case c == '.' && s.shortened(), c == '\\' && s.escaped():
+		s.advance(size)
+	case c == '<' || c == '&':
+		s.markup(from, c, size)
+	case s.lineStart() && s.bullet(c, size), strings.ContainsRune(tickMarks, c):
+		s.advance(size)
+	default:
+		s.advance(size)
+		s.put(tokenMark, from, string(c))
+	}
+}
+
+// tickMarks are ticks and arrows beside a row.
+const tickMarks = "…✓✔→←☐☑"
+
+func isDigit(c rune) bool { return c >= '0' && c <= '9' }
+
+// newline passes over a line break, of which several are one token.
+func (s *scanner) newline(c rune, size int) {
+	from := s.here()
+	s.at += size
+	if c == '\r' && s.at < len(s.source) && s.source[s.at] == '\n' {
+		s.at++
+	}
+	s.line++
+	s.column = 1
+	switch n := len(s.tokens); {
+	case n == 0:
+	case s.tokens[n-1].kind == tokenNewline:
+		s.tokens[n-1].number++
+	default:
+		s.put(tokenNewline, from, "")
+		s.tokens[n].number = 1
+	}
+}
+
+// word passes over a word: letters and digits, and an apostrophe, hyphen,
+// ampersand or stroke between two of them.
+func (s *scanner) word() {
+	start := s.at
+	for {
+		c, size := s.rune()
+		switch {
+		case size == 0:
+			return
+		case unicode.IsLetter(c) || isDigit(c):
+			s.advance(size)
+		case c == '-' && s.hyphenated():
+		case c == '-' && s.dashed(start, size):
+			return
+		case c == '.' && s.initials(), s.joinsLetters(c, size):
+			s.advance(size)
+		default:
+			return
+		}
+	}
+}
+
+// joinsLetters reports whether the sign at hand stands within a word: before a letter, and a hyphen
+// before a digit too.
+func (s *scanner) joinsLetters(c rune, size int) bool {
+	if c != '\'' && c != '-' && c != '&' && c != '/' {
+		return false
+	}
+	next, _ := utf8.DecodeRuneInString(s.source[s.at+size:])
+	return unicode.IsLetter(next) || c == '-' && isDigit(next)
+}
+
+// rowNumber takes the number off "Row1", "Rnd12-14" and, where a line begins, "R1".
+func (s *scanner) rowNumber(from span) {
+	word := draft.Word(s.source[from.start:s.at])
+	for _, head := range [...]string{"rows", "row", "rnds", "rnd", "round", "r"} {
+		rest, ok := strings.CutPrefix(word, head)
+		if !ok || rest == "" || rest[0] < '0' || rest[0] > '9' || len(word) != s.at-int(from.start) || head == "r" && !s.lineStart() {
+			continue
+		}
+		s.column -= int32(len(rest))
+		s.at -= len(rest)
+		return
+	}
+}
+
+// lineStartBefore reports whether the last token is the first of its line.
+func (s *scanner) lineStartBefore() bool {
+	n := len(s.tokens)
+	return n == 1 || s.tokens[n-2].kind == tokenNewline
+}
+
+// number passes over digits. A fraction is one number, too large to be used as a
+// count.
+func (s *scanner) number() int32 {
+	n := int32(0)
+	if s.mixed() {
+		return MaxNumber + 1
+	}
+	for digit := range 2 {
+		for {
+			c, size := s.rune()
+			if draft.Fraction(c) {
+				s.advance(size)
+				return MaxNumber + 1
+			}
+			if c < '0' || c > '9' {
+				break
+			}
+			n = min(10*n+(c-'0'), MaxNumber+1)
+			s.advance(size)
+		}
+		if digit == 1 || s.at+1 >= len(s.source) || s.source[s.at] != '.' || s.source[s.at+1] < '0' || s.source[s.at+1] > '9' {
+			return n
+		}
+		s.advance(1)
+		n = MaxNumber + 1
+	}
+	return MaxNumber + 1
+}
