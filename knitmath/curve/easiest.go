@@ -92,7 +92,7 @@ func (s *search) goOn(at place) {
 		}
 		if !s.steady && !s.ending && at.mood != afterEven && first > next && (s.singles[first] || s.groups[first]) {
 			i := s.index(at)
-			s.keep(state{effort: s.all[i].effort + effortOfWait, before: int32(i), squares: s.all[i].squares},
+			s.keep(&state{effort: s.all[i].effort + effortOfWait, before: int32(i), squares: s.all[i].squares},
 				place{first - 1, at.lost, afterEven})
 		}
 	}

@@ -69,28 +69,37 @@ func (s *search) index(at place) int {
 // that is easier than with one more run. Only an end itself is of use then.
 func (s *search) tooLate(x *state) bool { return s.ending || int(x.effort)+effortOfRun > s.found }
 
-// keepAt keeps a run whose steps are so many rows apart, unless a steady edge would lean
-// more and then grow steeper again.
-func (s *search) keepAt(from place, x state, every int, at place) {
-	if at.lost < s.Stitches && s.tooLate(&x) {
-		return
+// paced takes the pace of a run's first step, and of those after it if they come so many rows
+// apart. It tells what an edge that leans more from there on adds to the mood; false if a steady
+// edge would lean more and then grow steeper again.
+func (s *search) paced(from place, x *state, every int) (lean mood, ok bool) {
+	if !s.steady {
+		return 0, true
 	}
-	if s.steady {
-		_, leans := from.mood.leaning()
-		if !x.goes(int(x.first)-from.row, &leans) || x.times > 1 && !x.goes(every, &leans) {
-			return
-		}
-		if leans {
-			at.mood += moods
-		}
+	_, leans := from.mood.leaning()
+	if !x.goes(int(x.first)-from.row, &leans) || every > 0 && !x.goes(every, &leans) {
+		return 0, false
 	}
-	s.keep(x, at)
+	if leans {
+		return moods, true
+	}
+	return 0, true
+}
+
+// keepRun keeps a run as far as a place, unless it is too late for it.
+func (s *search) keepRun(x *state, at place) {
+	if at.lost == s.Stitches || !s.tooLate(x) {
+		s.keep(x, at)
+	}
 }
 
 // goes takes the pace of a step that comes so many rows after the last, and tells whether
 // the edge leans more from there on; false if it did and now grows steeper.
 func (x *state) goes(rows int, leans *bool) bool {
-	pace := int32(rows * paceParts / int(x.size))
+	pace := int32(rows * paceParts)
+	if x.size > 1 {
+		pace /= x.size
+	}
 	if *leans && pace > x.pace {
 		return false
 	}
@@ -100,7 +109,7 @@ func (x *state) goes(rows int, leans *bool) bool {
 }
 
 // keep keeps the easier way to a state, or of equal ones the nearer.
-func (s *search) keep(x state, at place) {
+func (s *search) keep(x *state, at place) {
 	i := s.index(at)
 	if i == noState {
 		return
@@ -116,7 +125,7 @@ func (s *search) keep(x state, at place) {
 		s.found = min(s.found, int(x.effort))
 	}
 	x.row, x.lost = int32(at.row), int32(at.lost)
-	*to = x
+	*to = *x
 }
 
 // reach lists a state among those of its effort.

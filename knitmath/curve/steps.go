@@ -45,8 +45,13 @@ func (s *search) runs(at place, first, after int, soonest, group bool) {
 // intervals tries a first step alone, and again and again at all intervals.
 func (s *search) intervals(at place, x state, after int, soonest bool, to mood) {
 	first, lost := int(x.first), at.lost+int(x.size)
+	alone := x
+	lean, ok := s.paced(at, &alone, 0)
+	if !ok {
+		return
+	}
 	if soonest || !s.steady {
-		s.keepAt(at, x, 0, place{first, lost, to})
+		s.keepRun(&alone, place{first, lost, to + lean})
 	}
 	most := s.widestApart(&x, lost)
 	if !soonest {
@@ -88,6 +93,10 @@ func (s *search) widestApart(x *state, lost int) int {
 
 // repeat works a first step again and again, as long as it lies near enough.
 func (s *search) repeat(at place, x state, every, after int, to mood) {
+	lean, ok := s.paced(at, &x, every)
+	if !ok {
+		return
+	}
 	x.every = int32(every)
 	size := int(x.size)
 	for lost, row := at.lost+size, int(x.first)+every; row <= s.Rows && lost+size <= s.Stitches; row += every {
@@ -104,7 +113,7 @@ func (s *search) repeat(at place, x state, every, after int, to mood) {
 		if s.steady && row-int(x.first) > int(x.first)-at.row && x.times == 2 {
 			continue // a longer stretch that stands alone
 		}
-		s.keepAt(at, x, every, place{row, lost, to})
+		s.keepRun(&x, place{row, lost, to + lean})
 	}
 }
 
@@ -136,7 +145,7 @@ func (s *search) turns(at place, x state, every, after int) {
 			x.squares += s.square(row, size, false, mean)
 			lost += size
 			if x.times++; x.times >= fewestTurns && (x.times%2 == 1 || after == other) {
-				s.keepAt(at, x, every, place{row, lost, afterSingle})
+				s.keepRun(&x, place{row, lost, afterSingle})
 			}
 			row, next = row+next, every+other-next
 		}
