@@ -108,10 +108,6 @@ func runWords(intervals schedule.Schedule, noun string, more bool) string {
 func everyWords(r schedule.Run, noun string, more bool) string {
 	often := report.Times(r.Times)
 	switch {
-	case r.Times == 1 && len(r.EveryRows) == 2: // once each, and not "alternately once each"
-		once := schedule.Run{EveryRows: r.EveryRows[:1], Times: 1}
-		last := schedule.Run{EveryRows: r.EveryRows[1:], Times: 1}
-		return everyWords(once, noun, more) + ", then " + everyWords(last, noun, more)
 	case r.Times == 1 && len(r.EveryRows) == 1 && r.EveryRows[0] == 1:
 		return "on the next " + noun
 	case r.Times == 1 && len(r.EveryRows) > 1: // nothing comes again
