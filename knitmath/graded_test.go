@@ -132,7 +132,9 @@ func TestAWrongNumberOfTimesIsFound(t *testing.T) {
 		})
 		checked, err := pattern.CheckInstructions(t.Context(), pattern.CheckInstructionsInput{Text: planted,
 			StartStitches: []int{44, 48, 54}, Construction: stitch.InTheRound})
-		if err != nil || checked.Agrees || checked.Findings[0].Reason != pattern.ReasonClaim ||
+		// Where the round begins is no more than passed over.
+		checked.Findings = slices.DeleteFunc(checked.Findings, func(f pattern.Finding) bool { return f.Kind == pattern.KindReading })
+		if err != nil || checked.Agrees || len(checked.Findings) == 0 || checked.Findings[0].Reason != pattern.ReasonClaim ||
 			fmt.Sprint(checked.Findings[0].SizeNumbers) != fmt.Sprintf("[%d]", size) {
 			t.Errorf("size %d: %v, %+v\n%s", size, err, checked.Findings, planted)
 		}

@@ -30,3 +30,6 @@ func WearerOf(bodyCm float64) (w Wearer, ok bool) {
 	}
 	return wearers[len(wearers)-1], true
 }
+
+// LargestHeadCm is as far above the median as the least head lies below it. Own derivation.
+func (w Wearer) LargestHeadCm() float64 { return 2*w.HeadCm - w.LeastHeadCm }

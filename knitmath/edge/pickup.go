@@ -37,6 +37,9 @@ const (
 	// be: as much as rows of least effort may stray, and as nobody sees in a band. Own choice.
 	mostAlone        = 2
 	mostAlonePercent = 3
+	// mostShortPercent is by how much a band may be shorter than its edge: one a little shorter
+	// lies flat. Common practice.
+	mostShortPercent = 5
 	// MaxPerRow is the most stitches through one row of an edge: a third would
 	// pucker it. Common practice.
 	MaxPerRow = 2
@@ -175,6 +178,12 @@ func vetPickUp(c *fault.Checks, out *PickUp, in PickUpInput, st, rw gauge.Densit
 	out.Stitches = *f
 	if f.Halfway {
 		out.Notices = append(out.Notices, gauge.HalfwayNotice(field, f.Count))
+	}
+	if in.StitchRule != nil {
+		field = "stitch_rule"
+	}
+	if short := f.Exact - float64(f.Count); short > 1 && 100*short > mostShortPercent*f.Exact {
+		out.Notices = append(out.Notices, tightensNotice(field, out))
 	}
 }
 

@@ -1,10 +1,12 @@
 package edge
 
 import (
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -142,5 +144,37 @@ func BenchmarkPickUp(b *testing.B) {
 				}
 			}
 		})
+	}
+}
+
+// A band that is shorter than its edge by more than a stitch and 5 % is remarked on, worked out
+// from the gauges alone.
+func TestBandsThatTighten(t *testing.T) {
+	seen := 0
+	for rows := 3; rows <= 240; rows += knittest.Sweep(1, 7) {
+		for multiple := 1; multiple <= 24; multiple += 3 {
+			in := PickUpInput{LengthRows: &rows, Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}}
+			field := "length_rows"
+			if multiple > 1 {
+				in.StitchRule, field = &gauge.CountRule{Multiple: &multiple}, "stitch_rule"
+			}
+			out, err := PlanPickUp(in)
+			if err != nil {
+				continue
+			}
+			wanted := float64(rows) * 22 / 30
+			short := wanted - float64(out.Stitches.Count)
+			want := short > 1 && short > 0.05*wanted
+			got := slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == BindOffTightens && n.Field == field })
+			if got != want {
+				t.Fatalf("%d rows, a multiple of %d: %d stitches, %v", rows, multiple, out.Stitches.Count, out.Notices)
+			}
+			if got {
+				seen++
+			}
+		}
+	}
+	if seen < 50 {
+		t.Errorf("%d bands tighten: the sweep has shrunk", seen)
 	}
 }

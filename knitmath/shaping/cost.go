@@ -16,7 +16,7 @@ func (in EvenSpacingInput) Cost() int {
 	const ways = 8
 	start, end := cost.Clamp(in.StartStitches, 1, stitch.MaxStitches), cost.Clamp(in.EndStitches, 1, stitch.MaxStitches)
 	changes, shared := measure.Abs(end-start), 0
-	if in.Spread != GapSpreadGrouped && in.Spread != GapSpreadMirrored {
+	if in.Spread != GapSpreadGrouped {
 		shared = min(start, ways*changes)
 	}
 	return cost.Sum(80, cost.Product(2, changes), cost.Product(2, shared))

@@ -65,14 +65,21 @@ type GradedTaper struct {
 	RowChangeStitches int
 	Runs              []schedule.GradedRun
 	RightSideRow      stitch.Instruction
-	Sizes             []SizedTaper
-	Effort            int
-	Notices           []report.Notice
+	// OppositeRow is the shaping row of the sizes that go the other way than the first that is
+	// shaped; nil where none does.
+	OppositeRow *stitch.Instruction
+	Sizes       []SizedTaper
+	Effort      int
+	Notices     []report.Notice
 	// Outline is nil unless asked for.
 	Outline *outline.Outline
 
 	t    taper // what all sizes share
 	unit measure.DisplayUnit
+	// Where not all sizes are shaped alike: those that are, each told for itself.
+	parts []gradedPart
+	among func(words []string, none string) []string // puts the words of a part among those of all sizes
+	claim string                                     // of a part: the stitches of all sizes after it
 }
 
 // PlanGradedTaper finds one schedule of shaping rows for all sizes, of at most two
@@ -87,7 +94,8 @@ type GradedTaper struct {
 // Everything else is as in [PlanTaper]. Flat, right-side rows alone shape: a
 // sentence for all sizes has one shaping row.
 //
-// There must be from 1 to 20 sizes, all of them narrowing or all widening.
+// There must be from 1 to 20 sizes. Where some narrow and others widen or keep their width, each
+// kind is planned, and told, for itself.
 //
 // Source: own derivation.
 func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
@@ -96,22 +104,14 @@ func PlanGradedTaper(in GradedTaperInput) (GradedTaper, error) {
 	if err := c.Err(); err != nil {
 		return GradedTaper{}, err
 	}
-	g, tapers, beyond := grade(tapers)
-	out := GradedTaper{Runs: worked(g.Runs), Effort: g.Effort, t: tapers[0], unit: in.DisplayUnit}
-	for i, t := range tapers {
-		x := t.sized(g.Firsts[i], g.Of(i))
+	out := in.inParts(tapers)
+	for i := range out.Sizes {
+		x := &out.Sizes[i]
 		x.Name = in.Sizes[i].Name
 		if in.Gauge != nil {
-			h, a, b := rw.SizeCm(t.rows), st.SizeCm(t.start), st.SizeCm(t.end)
+			h, a, b := rw.SizeCm(x.HeightRows), st.SizeCm(x.StartStitches), st.SizeCm(x.EndStitches)
 			x.HeightCm, x.StartWidthCm, x.EndWidthCm = &h, &a, &b
 		}
-		out.Sizes = append(out.Sizes, x)
-	}
-	out.RowChangeStitches = tapers[0].rowChange()
-	out.RightSideRow = stitch.Instruction{Row: tapers[0].shapingRow(stitch.RightSide),
-		StartStitches: tapers[0].start, EndStitches: tapers[0].start + out.RowChangeStitches}
-	if len(beyond) > 0 {
-		out.Notices = append(out.Notices, beyondNotice(beyond, out.Sizes))
 	}
 	out.Notices = append(out.Notices, out.endNotices()...)
 	if in.WithOutline {

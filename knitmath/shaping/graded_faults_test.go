@@ -25,9 +25,12 @@ func TestGradedTaperRefusals(t *testing.T) {
 		"no gauge": {func(in *GradedTaperInput) { in.Sizes[1].HeightRows, in.Sizes[1].HeightCm = nil, knittest.Ptr(40.0) },
 			[]string{"gauge REQUIRED"}},
 		"bad gauge": {func(in *GradedTaperInput) { in.Gauge = &gauge.Gauge{Stitches: 22} }, []string{"gauge.rows REQUIRED"}},
-		"other way": {func(in *GradedTaperInput) { in.Sizes[1].EndStitches = 40 }, []string{"sizes[1].end_stitches CONTRADICTORY"}},
-		"equal": {func(in *GradedTaperInput) { in.Sizes[1].EndStitches = 46 },
-			[]string{"sizes[1].start_stitches INFEASIBLE", "sizes[1].end_stitches INFEASIBLE"}},
+		"nothing to shape": {func(in *GradedTaperInput) {
+			for i := range in.Sizes {
+				in.Sizes[i].EndStitches = in.Sizes[i].StartStitches
+			}
+		}, []string{"sizes[0].start_stitches INFEASIBLE", "sizes[0].end_stitches INFEASIBLE", "sizes[1].start_stitches INFEASIBLE",
+			"sizes[1].end_stitches INFEASIBLE"}},
 		"not whole": {func(in *GradedTaperInput) { in.Sizes[1].EndStitches = 67 },
 			[]string{"sizes[1].start_stitches INFEASIBLE", "sizes[1].end_stitches INFEASIBLE"}},
 		"too few rows": {func(in *GradedTaperInput) { in.Sizes[0].HeightRows = knittest.Ptr(18) },

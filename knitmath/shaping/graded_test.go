@@ -49,9 +49,41 @@ func TestGradedTaperByHand(t *testing.T) {
 	}
 }
 
+// Sizes that go the other way or keep their width have sentences of their own, in which the others have a
+// dash or a 0, and the counts are those on the needle then.
+func TestSizesThatAreNotAlike(t *testing.T) {
+	out, err := PlanGradedTaper(graded([3]int{44, 64, 80}, [3]int{46, 46, 80}, [3]int{48, 40, 72}, [3]int{50, 74, 72}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{
+		"Where your size has 0, skip that part.",
+		"1st and 4th sizes only:",
+		"Work 4 (0, 0, 2) rows even.",
+		"Increase row (RS): k1, M1L, k to last st, M1R, k1.",
+		"Repeat the increase row every 8th (-, -, 6th) row 9 (-, -, 11) more times: 64 (46, 48, 74) stitches.",
+		"Work 3 rows even.",
+		"3rd size only:",
+		"Work 8 rows even.",
+		"Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1.",
+		"Repeat the decrease row every 18th row 3 more times: 64 (46, 40, 74) stitches.",
+		"Work 9 rows even.",
+		"2nd size only:",
+		"Work 80 rows even.",
+	}
+	if got := out.Directions(); !slices.Equal(got, want) {
+		t.Errorf("%s", strings.Join(got, "\n"))
+	}
+	if r := out.OppositeRow; r == nil || r.StartStitches != 48 || r.EndStitches != 46 ||
+		fmt.Sprint(out.Runs) != "[{[8 0 0 6] [] [9 0 0 11]}]" {
+		t.Errorf("%v, %v", r, out.Runs)
+	}
+}
+
 // Words where the numbers are 0, 1 or the same.
 func TestGradedWords(t *testing.T) {
 	round := func(in GradedTaperInput) GradedTaperInput { in.Construction = stitch.InTheRound; return in }
+	const begins = "The round begins between the two shaped edges, in the middle of an underarm, say.|"
 	backwards := graded([3]int{30, 34, 12}, [3]int{30, 36, 16})
 	backwards.FirstSide = stitch.WrongSide
 	for want, in := range map[string]GradedTaperInput{
@@ -59,14 +91,15 @@ func TestGradedWords(t *testing.T) {
 		"Work 4 rows even.|Decrease row (RS): k1, ssk, k to last 3 sts, k2tog, k1: 18 (28) stitches.|Work 2 rows even.": graded(
 			[3]int{20, 18, 7}, [3]int{30, 28, 7}),
 		// Two in all sizes; two and three.
-		"Work 1 round even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
+		begins + "Work 1 round even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
 			"Repeat the increase round every round once more: 24 stitches.": round(graded([3]int{20, 24, 3}, [3]int{20, 24, 3})),
 		"Work 3 (1) rows even, ending with a WS row.|Increase row (RS): k1, M1L, k to last st, M1R, k1.|" +
 			"Repeat the increase row every 6th row 1 (2) more times: 34 (36) stitches.|Work 2 rows even.": backwards,
 		// Every round, and a size that goes without.
-		"Increase round: k1, M1L, k to last st, M1R, k1.|Repeat the increase round every round twice more: 26 (28) stitches.": round(graded(
+		begins + "Increase round: k1, M1L, k to last st, M1R, k1.|" +
+			"Repeat the increase round every round twice more: 26 (28) stitches.": round(graded(
 			[3]int{20, 26, 3}, [3]int{22, 28, 3})),
-		"Where your size has 0, skip that part.|Work 0 (1) rounds even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
+		"Where your size has 0, skip that part.|" + begins + "Work 0 (1) rounds even.|Increase round: k1, M1L, k to last st, M1R, k1.|" +
 			"Repeat the increase round every round 2 (0) more times: 26 (24) stitches.|Work 0 (1) rounds even.": round(graded(
 			[3]int{20, 26, 3}, [3]int{22, 24, 3})),
 	} {
@@ -186,7 +219,7 @@ func BenchmarkGradedTaper(b *testing.B) {
 // row or its last a notice names it: 6 stitches in 3 rows have no row to spare.
 func TestSizesWithoutARun(t *testing.T) {
 	for want, numbers := range map[string][]int{"8th": {0, 8, 8}, "- (8th, 6th)": {0, 8, 6}, "8th (-, 6th)": {8, 0, 6}} {
-		if got := ordinals(numbers); got != want {
+		if got := (GradedTaper{}).ordinals(numbers); got != want {
 			t.Errorf("%v: %q, want %q", numbers, got, want)
 		}
 	}

@@ -66,14 +66,34 @@ func vetGradedTaper(c *fault.Checks, in GradedTaperInput, would func(int, change
 	if c.Err() != nil {
 		return nil, st, rw
 	}
-	for i, size := range in.Sizes {
+	for i := range in.Sizes {
 		var mine func(change) bool
 		if would != nil {
 			mine = func(ch change) bool { return would(i, ch) }
 		}
-		tapers = append(tapers, in.of(size).settle(c, fault.Index("sizes", i), rw, mine))
+		tapers = append(tapers, in.settleSize(c, i, rw, mine))
 	}
 	return tapers, st, rw
+}
+
+// settleSize settles the shaping rows of a size. One that keeps its width among others that do not
+// has none.
+func (in GradedTaperInput) settleSize(c *fault.Checks, i int, rw gauge.Density, would func(change) bool) taper {
+	size, path := in.Sizes[i], fault.Index("sizes", i)
+	if size.keeps() && !in.everySizeKeeps() {
+		t := in.of(size).edges()
+		t.start, t.end = size.StartStitches, size.EndStitches
+		t.rows, t.rowField = vetHeight(c, path, size.HeightRows, size.HeightCm, rw)
+		return t
+	}
+	return in.of(size).settle(c, path, rw, would)
+}
+
+// keeps reports whether a size has as many stitches at its end as at its start.
+func (s TaperSize) keeps() bool { return s.StartStitches == s.EndStitches }
+
+func (in GradedTaperInput) everySizeKeeps() bool {
+	return !slices.ContainsFunc(in.Sizes, func(s TaperSize) bool { return !s.keeps() })
 }
 
 // vetTaperSizes checks the fields of each size.
@@ -87,17 +107,11 @@ func vetTaperSizes(c *fault.Checks, in GradedTaperInput) {
 	}
 	for i, s := range in.Sizes {
 		path := fault.Index("sizes", i)
-		start, end := fault.Join(path, "start_stitches"), fault.Join(path, "end_stitches")
 		c.Text(path, "name", s.Name)
 		c.RequiredCount(path, "start_stitches", s.StartStitches, 1, stitch.MaxStitches)
 		c.RequiredCount(path, "end_stitches", s.EndStitches, 1, stitch.MaxStitches)
 		c.OptionalCount(path, "height_rows", s.HeightRows, 1, stitch.MaxRows)
 		c.OptionalNumber(path, "height_cm", s.HeightCm, measure.MinCm, measure.MaxCm)
 		c.OneOf(s.HeightRows != nil, s.HeightCm != nil, fault.Join(path, "height_rows"), fault.Join(path, "height_cm"))
-		if first := in.Sizes[0]; c.Sound(start, end, "sizes[0].start_stitches", "sizes[0].end_stitches") &&
-			(s.EndStitches-s.StartStitches)*(first.EndStitches-first.StartStitches) < 0 {
-			c.Add(end, fault.ReasonContradictory,
-				"goes the other way than the first size: a sentence for all sizes increases in all of them, or decreases in all")
-		}
 	}
 }

@@ -65,6 +65,12 @@ func randomGraded(rng *rand.Rand) GradedTaperInput {
 		if in.Edges == ShapedEdgesBeginning {
 			size.StartStitches, size.EndStitches = size.EndStitches, size.StartStitches
 		}
+		switch rng.IntN(12) {
+		case 0:
+			size.StartStitches, size.EndStitches = size.EndStitches, size.StartStitches
+		case 1:
+			size.EndStitches = size.StartStitches
+		}
 		in.Sizes = append(in.Sizes, size)
 		start, change, rows = start+rng.IntN(5), change+4*rng.IntN(2), rows+rng.IntN(8)-1
 	}
@@ -79,12 +85,21 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 	for i, s := range out.Sizes {
 		one := in.of(in.Sizes[i])
 		at := fmt.Sprintf("size %d of %d: %s", i+1, len(out.Sizes), describeTaper(one))
-		rows := []ShapingRow{}
-		for k, row := range following(s.FirstShapingRowNumber, s.Intervals.Intervals()) {
-			rows = append(rows, ShapingRow{row, stitch.RightSide, s.StartStitches + (k+1)*out.RowChangeStitches})
+		if s.StartStitches == s.EndStitches {
+			if s.ShapingRows != 0 || s.EvenAfterRows != s.HeightRows || len(s.Intervals) > 0 || s.FirstShapingRowNumber != 0 {
+				t.Fatalf("%s: %+v", at, s)
+			}
+			continue
+		}
+		rows, change, row := []ShapingRow{}, out.RowChangeStitches, &out.RightSideRow
+		if change*(s.EndStitches-s.StartStitches) < 0 {
+			change, row = -change, out.OppositeRow
+		}
+		for k, number := range following(s.FirstShapingRowNumber, s.Intervals.Intervals()) {
+			rows = append(rows, ShapingRow{number, stitch.RightSide, s.StartStitches + (k+1)*change})
 		}
 		counts := piece{s.StartStitches, s.HeightRows, in.Construction, in.FirstSide, rows,
-			func(ShapingRow) *stitch.Instruction { return &out.RightSideRow }}.knit(t, at)
+			func(ShapingRow) *stitch.Instruction { return row }}.knit(t, at)
 		before, after := fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
 		if counts[s.HeightRows] != s.EndStitches || len(rows) != s.ShapingRows || s.EndStitches != in.Sizes[i].EndStitches ||
 			s.FirstShapingRowNumber <= before || s.EvenAfterRows < after || s.EvenAfterRows != s.HeightRows-rows[len(rows)-1].RowNumber {
@@ -146,6 +161,12 @@ func checkRunsOfSizes(t *testing.T, out GradedTaper) {
 					mine = append(mine, r.AlternateRows[i])
 				}
 			}
+		}
+		if s.StartStitches == s.EndStitches || out.RowChangeStitches*(s.EndStitches-s.StartStitches) < 0 {
+			if len(mine) > 0 {
+				t.Fatalf("size %d is told elsewhere: %+v", i+1, out.Runs)
+			}
+			continue
 		}
 		if fmt.Sprint(mine) != fmt.Sprint(s.Intervals.Intervals()) {
 			t.Fatalf("size %d: %v of %+v", i+1, s.Intervals, out.Runs)

@@ -25,7 +25,7 @@ func (o GradedTaper) outline(tapers []taper, st, rw gauge.Density) *outline.Outl
 		var shaped []ShapingRow
 		count := size.StartStitches
 		for row := range size.Intervals.From(size.FirstShapingRowNumber) {
-			count += o.RowChangeStitches
+			count += tapers[i].rowChange()
 			shaped = append(shaped, ShapingRow{RowNumber: row, EndStitches: count})
 		}
 		alone := tapers[i].edgesOutline(shaped, st, rw)

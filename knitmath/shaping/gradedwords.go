@@ -17,7 +17,19 @@ func (o GradedTaper) ofSizes(number func(SizedTaper) int) string {
 	for i, s := range o.Sizes {
 		words[i] = strconv.Itoa(number(s))
 	}
-	return report.OfSizes(words)
+	return o.listed(words)
+}
+
+// rowsEven is the rows that all sizes work even, "9 (0, 7) rows".
+func (o GradedTaper) rowsEven(number func(SizedTaper) int) string {
+	words := make([]string, len(o.Sizes))
+	for i, s := range o.Sizes {
+		words[i] = strconv.Itoa(number(s))
+	}
+	if o.among != nil && report.OfSizes(words) != words[0] {
+		words = o.among(words, "0")
+	}
+	return report.AmountOf(report.OfSizes(words), noun(o.t.round)+"s")
 }
 
 // counted is the numbers of all sizes with their noun, "1 row", "1 (1, 2) rows".
@@ -31,7 +43,7 @@ func (o GradedTaper) everywhere(n int, number func(SizedTaper) int) bool {
 }
 
 func ends(s SizedTaper) int         { return s.EndStitches }
-func evenBefore(s SizedTaper) int   { return s.FirstShapingRowNumber - 1 }
+func evenBefore(s SizedTaper) int   { return max(s.FirstShapingRowNumber-1, 0) }
 func evenAfter(s SizedTaper) int    { return s.EvenAfterRows }
 func shapingCount(s SizedTaper) int { return s.ShapingRows }
 
@@ -56,43 +68,62 @@ func (o GradedTaper) Summary() string {
 // Directions write the taper as a pattern would, in the sentences that written
 // instructions are read in.
 func (o GradedTaper) Directions() []string {
+	if len(o.parts) > 0 {
+		d := o.partDirections()
+		if o.t.round {
+			d = append([]string{o.t.roundBegins()}, d...)
+		}
+		return d
+	}
 	row, change := noun(o.t.round), "Increase"
 	if o.RowChangeStitches < 0 {
 		change = "Decrease"
 	}
 	var d []string
+	if o.t.round && o.among == nil {
+		d = append(d, o.t.roundBegins())
+	}
 	if !o.everywhere(0, evenBefore) {
-		even := "Work " + o.counted(evenBefore, row+"s") + " even"
+		even := "Work " + o.rowsEven(evenBefore) + " even"
 		if !o.t.round && o.t.firstSide == stitch.WrongSide {
 			even += ", ending with a WS row"
 		}
 		d = append(d, even+".")
 	}
+	if o.RowChangeStitches == 0 {
+		return o.evenAfter(d)
+	}
 	first := shapingDirection(change, row, stitch.RightSide, o.t.round, &o.RightSideRow)
-	claim := o.counted(ends, "stitches")
+	claim := o.claim
+	if o.among == nil {
+		claim = o.counted(ends, "stitches")
+	}
 	if len(o.Runs) == 0 {
 		return o.readZeros(o.evenAfter(append(d, strings.TrimSuffix(first, ".")+": "+claim+".")))
 	}
 	runs := make([]string, len(o.Runs))
 	for i, r := range o.Runs {
-		runs[i] = gradedWords(r, row, i == 0)
+		runs[i] = o.gradedWords(r, row, i == 0)
 	}
 	return o.readZeros(o.evenAfter(append(d, first,
 		"Repeat the "+strings.ToLower(change)+" "+row+" "+strings.Join(runs, ", then ")+": "+claim+".")))
 }
 
+// readingZeros says what a 0 means.
+const readingZeros = "Where your size has 0, skip that part."
+
 // readZeros begins with what a 0 means, where there is one: it has to be known before.
 func (o GradedTaper) readZeros(d []string) []string {
-	if !o.zeros() {
+	if o.among != nil || !o.zeros() {
 		return d
 	}
-	return append([]string{"Where your size has 0, skip that part."}, d...)
+	return append([]string{readingZeros}, d...)
 }
 
 // evenAfter adds the rows that end the taper.
 func (o GradedTaper) evenAfter(d []string) []string {
 	if !o.everywhere(0, evenAfter) {
-		d = append(d, "Work "+o.counted(evenAfter, noun(o.t.round)+"s")+" even.")
+		d = append(d, "Work "+o.rowsEven(evenAfter)+" even.")
 	}
 	return d
 }
@@ -116,16 +147,15 @@ func (o GradedTaper) zeros() bool {
 // gradedWords is "every 8th (8th, 6th) row 5 (6, 7) times", or "every 2nd and 4th row
 // alternately 5 (6, 7) times each". The first run is so many times more than the row was
 // worked already.
-func gradedWords(r schedule.GradedRun, noun string, more bool) string {
-	rows := every(ordinals(r.EveryRows), noun)
+func (o GradedTaper) gradedWords(r schedule.GradedRun, noun string, more bool) string {
+	rows := every(o.ordinals(r.EveryRows), noun)
 	if r.AlternateRows != nil {
-		rows = everyOfTwo(ordinals(r.EveryRows), ordinals(r.AlternateRows), noun)
+		rows = everyOfTwo(o.ordinals(r.EveryRows), o.ordinals(r.AlternateRows), noun)
 	}
-	times := make([]string, len(r.Times))
-	for i, n := range r.Times {
-		times[i] = strconv.Itoa(n)
+	often := o.listed(countWords(r.Times))
+	if o.among != nil && len(r.Times) > 1 { // beside intervals with dashes, which sizes do not work at all
+		often = report.OfSizes(o.among(countWords(r.Times), "-"))
 	}
-	often := report.OfSizes(times)
 	switch {
 	case often == "1" || often == "2":
 		often = report.Times(r.Times[0])
@@ -145,7 +175,7 @@ func gradedWords(r schedule.GradedRun, noun string, more bool) string {
 
 // ordinals are those of all sizes, "8th (8th, 6th)", with a dash where a size has none, or the
 // one that all have that have any.
-func ordinals(numbers []int) string {
+func (o GradedTaper) ordinals(numbers []int) string {
 	most := slices.Max(numbers)
 	words := make([]string, len(numbers))
 	alike := true
@@ -159,21 +189,24 @@ func ordinals(numbers []int) string {
 	if alike {
 		return report.Ordinal(most)
 	}
-	return report.OfSizes(words)
+	return o.listed(words)
 }
 
-// beyondNotice says in which sizes the schedule lies farther from the line than was
+// beyondNotices say in which sizes the schedule lies farther from the line than was
 // asked, and what tolerance would have allowed it.
-func beyondNotice(beyond []int, sizes []SizedTaper) report.Notice {
+func beyondNotices(beyond []int, sizes []SizedTaper) []report.Notice {
+	if len(beyond) == 0 {
+		return nil
+	}
 	wanting := 0.0
 	for _, k := range beyond {
 		wanting = max(wanting, sizes[k].GreatestDepartureStitches-sizes[k].LeastDepartureStitches)
 	}
 	hundredths := float64(measure.CeilQuotient(wanting, 1.0/100)) / 100
-	return report.Notice{Reason: BeyondTolerance, Field: "tolerance_stitches",
+	return []report.Notice{{Reason: BeyondTolerance, Field: "tolerance_stitches",
 		Description: "in " + sizesWord(beyond) + " no schedule of two runs, one of which may alternate, lies that near to the straight line, " +
 			"and the nearest is taken; " +
-			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}
+			"a tolerance of " + report.AmountOf(measure.Decimal(hundredths, 2), "stitches") + " at each edge allows it"}}
 }
 
 // sizesWord is "size 1", "sizes 1, 2 and 4" of sizes counted from 0.

@@ -18,6 +18,7 @@ type layout struct {
 type block struct {
 	gaps  []spread.GapRun
 	times int
+	long  *longText // of a longer repeat
 }
 
 // single reports whether a block is one gap again and again.
@@ -32,7 +33,7 @@ func (b block) last() int  { return b.gaps[len(b.gaps)-1].Stitches }
 
 // equal are so many gaps of one length.
 func equal(gap, times int) block {
-	return block{[]spread.GapRun{{Stitches: gap, Times: 1}}, times}
+	return block{gaps: []spread.GapRun{{Stitches: gap, Times: 1}}, times: times}
 }
 
 // kept is a layout that shares nothing with those that are tried after it.

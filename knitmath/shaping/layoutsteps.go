@@ -42,7 +42,7 @@ func (s spacing) closes(l layout) bool {
 	if len(l.blocks) == 1 {
 		return len(inner) == 0 && l.blocks[0].first() > 0
 	}
-	return len(inner) > 0 && l.blocks[1].times == 1 && slices.Equal(l.blocks[1].gaps, inner)
+	return len(l.blocks) == 2 && len(inner) > 0 && l.blocks[1].times == 1 && slices.Equal(l.blocks[1].gaps, inner)
 }
 
 // closed writes a layout that closes, with so many stitches before the first change of what is
@@ -74,7 +74,7 @@ func (s spacing) open(l layout) []stitch.Step {
 			before = appendBlock(before, b)
 		}
 	}
-	gapFirst := s.appendLayout(make([]stitch.Step, 0, 2*len(before)+1), before, s.plainThenChange)
+	gapFirst := s.appendLayout(make([]stitch.Step, 0, 2*len(before)+1), before, gapBefore)
 	if l.last > 0 {
 		gapFirst = append(gapFirst, stitch.Do(s.plainOp(), l.last))
 	}
@@ -86,7 +86,7 @@ func (s spacing) open(l layout) []stitch.Step {
 	if l.first > 0 {
 		changeFirst = append(changeFirst, stitch.Do(s.plainOp(), l.first))
 	}
-	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, equal(l.last, 1)), s.changeThenPlain))
+	changeFirst = joined(s.appendLayout(changeFirst, appendBlock(l.blocks, equal(l.last, 1)), gapAfter))
 	// Of two that are as easy a row rather begins with its repeat.
 	inRepeat := len(l.blocks) == 1 && l.blocks[0].single() && l.blocks[0].first() == l.first
 	if more := stitch.RowOf(changeFirst...).Items() - stitch.RowOf(gapFirst...).Items(); more > 0 || more == 0 && inRepeat {
@@ -95,24 +95,50 @@ func (s spacing) open(l layout) []stitch.Step {
 	return changeFirst
 }
 
+// A side is where the gap of a change is told: before it or after.
+type side int
+
+const (
+	gapBefore side = iota
+	gapAfter
+)
+
+// unit is a change with its gap.
+func (s spacing) unit(gap int, at side) []stitch.Step {
+	if at == gapBefore {
+		return s.plainThenChange(gap)
+	}
+	return s.changeThenPlain(gap)
+}
+
 // appendLayout writes blocks as repeats.
-func (s spacing) appendLayout(steps []stitch.Step, blocks []block, unit func(int) []stitch.Step) []stitch.Step {
+func (s spacing) appendLayout(steps []stitch.Step, blocks []block, at side) []stitch.Step {
 	for _, b := range blocks {
 		if b.single() {
-			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, unit(b.first()))
+			steps = s.appendRepeat(steps, spread.GapRun{Stitches: b.first(), Times: b.times}, s.unit(b.first(), at))
 			continue
 		}
-		once := make([]stitch.Step, 0, 2*len(b.gaps))
-		for _, g := range b.gaps {
-			once = s.appendRepeat(once, g, unit(g.Stitches))
-		}
-		if once = joined(once); len(b.gaps) > mostInBlock {
-			once = bracketed(once)
-		}
+		once := s.once(b, at)
 		if b.times > 1 {
 			once = []stitch.Step{stitch.Repeat(b.times, once...)}
 		}
 		steps = append(steps, once...)
 	}
 	return steps
+}
+
+// once is a block worked once.
+func (s spacing) once(b block, at side) []stitch.Step {
+	if b.long != nil && b.long[at] != nil {
+		return b.long[at]
+	}
+	once := make([]stitch.Step, 0, 2*len(b.gaps))
+	for _, g := range b.gaps {
+		once = s.appendRepeat(once, g, s.unit(g.Stitches, at))
+	}
+	if once = joined(once); b.long != nil {
+		once = bracketed(once)
+		b.long[at] = once
+	}
+	return once
 }

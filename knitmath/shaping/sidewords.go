@@ -22,16 +22,22 @@ func (t taper) tellsSides(rows []ShapingRow) bool {
 // be told, and where the rounds begin.
 func (t taper) firstRowDirection(rows []ShapingRow) []string {
 	switch {
-	case t.round && t.edges != ShapedEdgesBeginning && t.edges != ShapedEdgesEnd:
-		return []string{"The round begins between the two shaped edges, in the middle of an underarm, say."}
 	case t.round:
-		return []string{"The round begins at the shaped edge."}
+		return []string{t.roundBegins()}
 	case !t.tellsSides(rows):
 		return nil
 	case t.firstSide == stitch.WrongSide:
 		return []string{"Row 1 is a wrong-side row."}
 	}
 	return []string{"Row 1 is a right-side row."}
+}
+
+// roundBegins says where.
+func (t taper) roundBegins() string {
+	if t.edges == ShapedEdgesBeginning || t.edges == ShapedEdgesEnd {
+		return "The round begins at the shaped edge."
+	}
+	return "The round begins between the two shaped edges, in the middle of an underarm, say."
 }
 
 // number is "5", or "5 (RS)" where sides are told.

@@ -72,6 +72,9 @@ type EvenSpacing struct {
 // gaps and half a gap at each end (the larger half last). Grouped, interleaved and
 // mirrored, inner gaps differ by at most one, which no arrangement betters.
 //
+// Mirrored, it is the row of least effort that reads the same from both ends, of those as near as
+// the row of least effort otherwise, or twice as far off, and so on (see mirror).
+//
 // Left to itself it takes the row with the fewest items to remember among those in
 // which no change lies more than ToleranceStitches further from its place by equal gaps
 // than in the most even, interleaved one; of equally many the nearest. It looks at

@@ -98,10 +98,10 @@ func (f *layoutFinder) repeats(n, gap, size int) {
 			sum += gaps[i].Stitches
 		}
 		for times := n / size; times > 0 && times >= n/size-1; times-- {
-			f.over(block{gaps, times}, sum*times, n-times*size, gap)
+			f.over(block{gaps: gaps, times: times}, sum*times, n-times*size, gap)
 		}
 		if n%size == size-1 {
-			f.closed(block{gaps, n / size}, sum*(n/size+1)-gaps[size-1].Stitches)
+			f.closed(block{gaps: gaps, times: n / size}, sum*(n/size+1)-gaps[size-1].Stitches)
 		}
 	}
 }
@@ -112,7 +112,7 @@ func (f *layoutFinder) closed(repeat block, sum int) {
 	if f.round || repeat.times == 0 {
 		return
 	}
-	f.blocks = [2]block{repeat, {repeat.gaps[:len(repeat.gaps)-1], 1}}
+	f.blocks = [2]block{repeat, {gaps: repeat.gaps[:len(repeat.gaps)-1], times: 1}}
 	f.ends(f.blocks[:], sum)
 }
 
@@ -125,7 +125,7 @@ func (f *layoutFinder) over(repeat block, sum, over, gap int) {
 	}
 	for extra := gap; extra <= gap+1; extra++ {
 		f.extra[0] = spread.GapRun{Stitches: extra, Times: 1}
-		f.pair(repeat, block{f.extra[:], over}, sum+extra*over)
+		f.pair(repeat, block{gaps: f.extra[:], times: over}, sum+extra*over)
 	}
 }
 

@@ -36,10 +36,15 @@ func (f *layoutFinder) longRepeat(n, gap, size, longer int, turned bool) {
 		}
 		gaps[at] = spread.GapRun{Stitches: gap + spread.Share(i, size, longer), Times: 1}
 	}
+	text := new(longText)
 	for times := n / size; times > 1 && times >= n/size-1; times-- {
-		f.over(block{gaps, times}, times*(size*gap+longer), n-times*size, gap)
+		f.over(block{gaps, times, text}, times*(size*gap+longer), n-times*size, gap)
 	}
 }
+
+// longText is how a longer repeat is written, by where its gaps are told: the brackets within it are
+// looked for once, however many rows it is tried in.
+type longText [2][]stitch.Step
 
 // leastInLong is the fewest items of a longer repeat: a bracket of a change and stitches, how often,
 // and another of each.

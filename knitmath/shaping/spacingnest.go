@@ -28,7 +28,7 @@ func (f *layoutFinder) nests(n, gap int) {
 func (f *layoutFinder) nested(common, other spread.GapRun, sum int) {
 	if each := common.Times / (other.Times + 1); common.Times%(other.Times+1) == 0 {
 		f.nest[0] = [2]spread.GapRun{{Stitches: common.Stitches, Times: each}, {Stitches: other.Stitches, Times: 1}}
-		f.closed(block{f.nest[0][:], other.Times}, sum)
+		f.closed(block{gaps: f.nest[0][:], times: other.Times}, sum)
 	}
 	each, over := common.Times/other.Times, common.Times%other.Times
 	for i := range f.nest {
@@ -39,11 +39,11 @@ func (f *layoutFinder) nested(common, other spread.GapRun, sum int) {
 		}
 	}
 	if over == 0 {
-		f.blocks[0] = block{f.nest[0][:], other.Times}
+		f.blocks[0] = block{gaps: f.nest[0][:], times: other.Times}
 		f.ends(f.blocks[:1], sum)
 		return
 	}
 	f.extra[0] = spread.GapRun{Stitches: common.Stitches, Times: 1}
-	f.pair(block{f.nest[0][:], other.Times}, block{f.extra[:], over}, sum)
-	f.pair(block{f.nest[1][:], over}, block{f.nest[0][:], other.Times - over}, sum)
+	f.pair(block{gaps: f.nest[0][:], times: other.Times}, block{gaps: f.extra[:], times: over}, sum)
+	f.pair(block{gaps: f.nest[1][:], times: over}, block{gaps: f.nest[0][:], times: other.Times - over}, sum)
 }

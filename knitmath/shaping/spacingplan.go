@@ -74,6 +74,9 @@ func (s spacing) plan() (EvenSpacing, bool) {
 	least := s.departureOf(even)
 	out, ok := EvenSpacing{}, true
 	switch {
+	case asked == GapSpreadMirrored:
+		s.order = asked
+		out, ok = s.mirroredPlan(least)
 	case asked != GapSpreadUnspecified && asked != GapSpreadLeastEffort:
 		s.order = asked
 		if out, ok = s.gaps(); ok {

@@ -66,6 +66,10 @@ func (o EvenSpacing) Directions() []string {
 	if o.Operation.Net() < 0 {
 		change = "Decrease "
 	}
-	return []string{change + noun(o.round) + ": " + o.Instruction.Row.Text() + " (" +
-		report.CountOf(o.Instruction.EndStitches, "stitches") + ")."}
+	row := change + noun(o.round) + ": " + o.Instruction.Row.Text() + " (" +
+		report.CountOf(o.Instruction.EndStitches, "stitches") + ")."
+	if o.split() {
+		return []string{"The round begins where its two halves meet, in the middle of the front or at a side, say.", row}
+	}
+	return []string{row}
 }

@@ -50,20 +50,29 @@ func manyRunsNotice(rows float64) report.Notice {
 // the end of a slope of unequal steps. Common practice.
 const manyTurns = 5
 
+// steepShare is of how many of the turns of a side, one in so many, the steps may be longer: the
+// slope is as steep as it would be without them. Own choice.
+const steepShare = 5
+
 // everyStitch is the most turns of one side in succession that lie a stitch apart; 0
-// where any of that side's steps is longer.
+// where more than a few of that side's steps are longer.
 func everyStitch(turns []TurnSequence) int {
 	most := 0
 	for _, s := range turns {
-		n := 1
+		inTurn, longest, longer, all := 1, 1, 0, 1
 		for _, step := range s.Steps {
+			all += step.Times
 			if step.Stitches > 1 {
-				n = 0
-				break
+				longer += step.Times
+				inTurn = 1
+				continue
 			}
-			n += step.Times
+			inTurn += step.Times
+			longest = max(longest, inTurn)
 		}
-		most = max(most, n)
+		if steepShare*longer <= all {
+			most = max(most, longest)
+		}
 	}
 	return most
 }

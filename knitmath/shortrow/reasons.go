@@ -13,8 +13,8 @@ const (
 	// from one stitch to the next somewhere, and was eased there. Field is the field
 	// that the curve was given in.
 	SteeperThanOneStitchATurn report.Reason = "STEEPER_THAN_ONE_STITCH_A_TURN"
-	// TurnsAtEveryStitch: every turn of a straight wedge, five or more of them at one
-	// side, lies one stitch from the next. Field is the field that the rise was given in.
+	// TurnsAtEveryStitch: of a straight wedge five or more turns in succession at one
+	// side lie one stitch from the next, and at most a fifth of its turns further. Field is the field that the rise was given in.
 	TurnsAtEveryStitch report.Reason = "TURNS_AT_EVERY_STITCH"
 	// ManyRuns: no steps of one or two runs lie near enough to the profile of a straight
 	// wedge, so that its turns are the nearest. Field is "tolerance_rows".

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/body"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
@@ -140,6 +141,11 @@ func checkFar(t *testing.T, in CircularInput, out Circular, band int) {
 	}
 }
 
+// headStitches are the fewest that go over the least head of a wearer, stretched to 1.6 times.
+func headStitches(who body.Wearer, perCm float64) float64 {
+	return math.Ceil(who.LeastHeadCm/1.6*perCm - 1e-9)
+}
+
 // wantedNeckOf is the neck asked for, or 40 % of the body, or what the caller's
 // own steps leave.
 func wantedNeckOf(in CircularInput, out Circular) int {
@@ -150,7 +156,13 @@ func wantedNeckOf(in CircularInput, out Circular) int {
 		return int(math.Floor(*in.NeckCm*in.Gauge.Stitches/fault.Or(in.Gauge.OverCm, 10) + 0.5))
 	case in.Schedule != ScheduleOwn:
 		widest := 60.3 * math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
-		return int(min(math.Floor(float64(in.BodyStitches)*0.4+0.5), math.Floor(widest+0.5)))
+		neck := min(math.Floor(float64(in.BodyStitches)*0.4+0.5), math.Floor(widest+0.5))
+		perCm := math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
+		if who, ok := body.WearerOf(float64(in.BodyStitches) / perCm); ok {
+			neck = max(neck, headStitches(who, perCm)+2)
+			neck = min(neck, math.Floor((2*who.HeadCm-who.LeastHeadCm)*perCm+1e-9)-2)
+		}
+		return int(neck)
 	}
 	neck := float64(out.JoinStitches)
 	for _, s := range in.Steps {

@@ -79,6 +79,8 @@ func settleCounts(c *fault.Checks, y *circular, in CircularInput) {
 		y.neckField, y.neck = "steps", leftOf(y.join, in.Steps)
 	default:
 		y.neckField, y.neck = "body_stitches", min(percent(y.body, neckPercent), y.st.Nearest(measure.Micrometres(widestNeckCm)))
+		least, most := neckRange(y.st, y.body) // also where it moves within its tolerance
+		y.neck = min(max(y.neck, least+DefaultNeckTolerance), most-DefaultNeckTolerance, y.join-1)
 	}
 	if y.neck >= y.join || y.neck < MinNeck {
 		c.Infeasible("the neck has "+report.CountOf(y.neck, "stitches")+" and the join "+strconv.Itoa(y.join)+

@@ -40,7 +40,7 @@ const (
 
 // percentageFigures are the figures above in words.
 const percentageFigures = "percentage system: sleeve 33 %, underarm 8 %, neck 40 %, depth a quarter of the body " +
-	"(30 cm at the most, own choice)"
+	"(30 cm at the most, and a neck that goes over the head: own choice)"
 
 // percentageCited is the source of a figure of the percentage system.
 func percentageCited(figure string) report.Source {

@@ -3,6 +3,7 @@ package yoke
 import (
 	"testing"
 
+	"example.com/knitmath/knitmath/body"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/measure"
@@ -40,7 +41,7 @@ func TestRaglanNecks(t *testing.T) {
 // By default front and back lose equally, and together are nearest to what 40 % of the
 // body leaves after lines and sleeves, rounded once: in hundredths of a stitch, tried one
 // decrease after the other, the higher count first so that it wins half-way. Beside a
-// neck that is given the other is nearest to half.
+// neck that is given the other is nearest to half. A neck that would not go over the wearer's head has more.
 func TestRaglanDefaultNecks(t *testing.T) {
 	nearest := func(most, wanted int, ends func(k int) int) int {
 		best := 0
@@ -51,18 +52,23 @@ func TestRaglanDefaultNecks(t *testing.T) {
 		}
 		return best
 	}
-	for body := 40; body <= 260; body += knittest.Sweep(1, 3) {
+	for stitches := 40; stitches <= 260; stitches += knittest.Sweep(1, 3) {
 		for line := range 5 {
-			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: body, LineStitches: &line, DepthRounds: new(400)}
+			in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 22, Rows: 30}, BodyStitches: stitches, LineStitches: &line, DepthRounds: new(400)}
 			out, err := PlanRaglan(in)
 			if err != nil {
 				continue
 			}
-			wanted := 40*body - 400*line - 200*out.Sleeve.EndStitches // of front and back together
+			wanted := 40*stitches - 400*line - 200*out.Sleeve.EndStitches // of front and back together
 			b, f := out.Back.StartStitches, out.Front.StartStitches
 			k := nearest((f-2)/2, wanted, func(k int) int { return b + f - 4*k })
+			if who, ok := body.WearerOf(float64(stitches) * 10 / 22); ok { // and the neck goes over the head
+				for k > 0 && float64(b+f-4*k+4*line+2*out.Sleeve.EndStitches) < headStitches(who, 2.2) {
+					k--
+				}
+			}
 			if out.Back.EndStitches != b-2*k || out.Front.EndStitches != f-2*k {
-				t.Fatalf("body %d, lines of %d: %d of %d and %d of %d at the neck, want %d decreases", body, line,
+				t.Fatalf("body %d, lines of %d: %d of %d and %d of %d at the neck, want %d decreases", stitches, line,
 					out.Back.EndStitches, b, out.Front.EndStitches, f, k)
 			}
 			in.BackNeckStitches = new(b - 2*((b-2)/2))
@@ -71,7 +77,7 @@ func TestRaglanDefaultNecks(t *testing.T) {
 			}
 			k = nearest((f-2)/2, wanted, func(k int) int { return 2*f - 4*k })
 			if out.Front.EndStitches != f-2*k {
-				t.Fatalf("body %d, lines of %d: front %d of %d at the neck, want %d", body, line, out.Front.EndStitches, f, f-2*k)
+				t.Fatalf("body %d, lines of %d: front %d of %d at the neck, want %d", stitches, line, out.Front.EndStitches, f, f-2*k)
 			}
 		}
 	}

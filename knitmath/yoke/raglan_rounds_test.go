@@ -226,10 +226,10 @@ func TestRealisticRaglansAreEasy(t *testing.T) {
 		near   int // and of all that are no more than 2 stitches further off than the nearest rounds
 		most   int // percent of these that stand up at the neck: 21, 47, 22 and 48 before it counted
 	}{
-		{"any round, round neck", false, false, 100, 96, 99, 11},
+		{"any round, round neck", false, false, 100, 97, 99, 14},
 		{"any round, low front", false, true, 100, 80, 94, 37},
-		{"every second round, round neck", true, false, 100, 93, 98, 12},
-		{"every second round, low front", true, true, 100, 73, 92, 37},
+		{"every second round, round neck", true, false, 100, 94, 98, 15},
+		{"every second round, low front", true, true, 100, 72, 92, 38},
 	} {
 		planned, easy, close, effort, above := 0, 0, 0, 0, 0
 		standing := 0

@@ -64,10 +64,19 @@ func settleNeck(c *fault.Checks, r *raglan, in RaglanInput) {
 	sleeve := &r.parts[sleevePart]
 	sleeve.end = fault.Or(in.SleeveTopStitches, r.fewestOf(sleevePart))
 	round := min(neckPercent*r.body, 100*r.st.Nearest(measure.Micrometres(widestNeckCm)))
-	both := round - 100*(4*r.line+2*sleeve.end) // front and back together, in hundredths of a stitch
+	others := 4*r.line + 2*sleeve.end
+	both := round - 100*others // front and back together, in hundredths of a stitch
 	back, front := &r.parts[backPart], &r.parts[frontPart]
 	if in.BackNeckStitches == nil && in.FrontNeckStitches == nil {
 		k := neckDecreases(back.start+front.start, both, front.start)
+		least, most := neckRange(r.st, r.body)
+		neck := func() int { return back.start + front.start - 4*k + others }
+		for neck() > most && 2*k+MinRaglanNeck < front.start {
+			k++
+		}
+		for k > 0 && neck() < least {
+			k--
+		}
 		back.end, front.end = back.start-2*k, front.start-2*k
 	} else {
 		back.end = fault.Or(in.BackNeckStitches, back.start-2*neckDecreases(2*back.start, both, back.start))
@@ -87,8 +96,8 @@ func vetNeckFits(c *fault.Checks, p raglanPart, fewest int) {
 	lost := p.start - p.end
 	switch {
 	case lost < 0:
-		c.Infeasible(fmt.Sprintf("the %s has %s at the join; at the neck it may have at most as many",
-			p.name, report.CountOf(p.start, "stitches")), p.field)
+		c.Infeasible(fmt.Sprintf("the %s has %s at the join, and does not grow to %d",
+			p.name, report.CountOf(p.start, "stitches"), p.end), p.field)
 	case p.end < fewest:
 		c.Infeasible(fmt.Sprintf("the %s has %s at the join, of which two go in every decrease round; "+
 			"it can come down to %d at the fewest", p.name, report.CountOf(p.start, "stitches"), fewest), p.field)
@@ -126,8 +135,12 @@ func vetRounds(c *fault.Checks, r *raglan, _ RaglanInput) {
 		k := p.decreases()
 		most = max(most, k)
 		if k > slots {
-			c.Infeasible(fmt.Sprintf("the %s goes from %d to %d stitches in %s, and only %s may decrease; with these it goes to %d",
-				p.name, p.start, p.end, report.CountOf(k, "decrease rounds"), report.CountOf(slots, "rounds"), p.start-2*slots), p.field)
+			may := "none of so few rounds may decrease"
+			if slots > 0 {
+				may = fmt.Sprintf("only %s may decrease; with these it goes to %d", report.CountOf(slots, "rounds"), p.start-2*slots)
+			}
+			c.Infeasible(fmt.Sprintf("the %s goes from %d to %s in %s, and %s", p.name, p.start, report.CountOf(p.end, "stitches"),
+				report.CountOf(k, "decrease rounds"), may), p.field)
 		}
 	}
 	if most <= slots {

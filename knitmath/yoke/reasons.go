@@ -31,6 +31,9 @@ const (
 	// DepthUnlikeBodies: the yoke is less than 0.30 of the body's flat width deep, or more
 	// than 0.65. Field is that of the depth.
 	DepthUnlikeBodies report.Reason = "DEPTH_UNLIKE_BODIES"
+	// FrontAsHighAsBack: the front is as high as the back of a yoke more than 0.57 of the body's flat
+	// width deep, and comes up at the throat. Field is that of the depth.
+	FrontAsHighAsBack report.Reason = "FRONT_AS_HIGH_AS_BACK"
 	// NeckBelowHead: the neck, stretched to 1.6 times its width, does not go over the head
 	// of somebody who wears such a body. Field is empty.
 	NeckBelowHead report.Reason = "NECK_BELOW_HEAD"

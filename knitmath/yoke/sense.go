@@ -4,8 +4,10 @@ import (
 	"strconv"
 
 	"example.com/knitmath/knitmath/body"
+	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // Bounds of a yoke's depth, in parts of the body's flat width, beyond which it is
@@ -17,6 +19,11 @@ const (
 	shallowest = 0.30
 	deepest    = 0.65
 )
+
+// deepestLevel is the same bound for a yoke of which the front is as high as the back: the front
+// of one that goes on further above the armholes than the percentage system's, of 0.50, comes up
+// at the throat. Own choice.
+const deepestLevel = 0.57
 
 // Stretch of edges. The neck's is the most of what a ribbed edge commonly gives, 1.3 to
 // 1.6 times (from memory); a sleeve in stockinette gives less. Common practice.
@@ -32,48 +39,90 @@ const widestNeckCm = 60.3
 
 // worn is what of a yoke has to go round somebody.
 type worn struct {
-	bodyCm, sleeveCm, neckCm, depthCm float64
-	depthField                        string
-	unit                              measure.DisplayUnit
+	st                 gauge.Density
+	body, sleeve, neck int // stitches
+	depthCm            float64
+	depthField         string
+	raised             bool // the back, by short rows
+	unit               measure.DisplayUnit
 }
 
 // notices are the remarks on a yoke that counts right and that bodies are not like.
 func (w worn) notices() []report.Notice {
-	var list []report.Notice
-	flat := w.bodyCm / 2
-	if part := w.depthCm / flat; part < shallowest || part > deepest {
-		than, bound := "shallower", shallowest
-		if part > deepest {
-			than, bound = "deeper", deepest
-		}
-		list = append(list, report.Notice{Reason: DepthUnlikeBodies, Field: w.depthField,
-			Description: "the yoke is " + w.unit.Size(w.depthCm) + " deep, which is " + than + " than bodies are: of a body of " +
-				w.unit.Size(flat) + " across, " + w.unit.Size(bound*flat)})
-	}
-	who, ok := body.WearerOf(w.bodyCm)
+	list := w.depthNotices()
+	who, ok := body.WearerOf(w.st.SizeCm(w.body))
 	if !ok {
 		return list
 	}
 	// The least head that is to be counted on, not the median: a notice on every second
 	// ordinary yoke would be read by nobody.
-	if w.neckCm*neckStretch < who.LeastHeadCm {
-		list = append(list, tightNotice(NeckBelowHead, "the neck of "+w.unit.Size(w.neckCm), neckStretch,
-			"a head of "+w.unit.Size(who.LeastHeadCm), "it needs more stitches, an opening, or a bind-off that gives more"))
+	neckCm, sleeveCm := w.st.SizeCm(w.neck), w.st.SizeCm(w.sleeve)
+	if neckCm*neckStretch < who.LeastHeadCm {
+		list = append(list, report.Notice{Reason: NeckBelowHead, Description: w.tight("the neck", neckCm, neckStretch, "head", who.LeastHeadCm) +
+			", an opening, or a bind-off that gives more"})
 	}
-	// As far above the median as the least head lies below it. Own derivation.
-	if largest := 2*who.HeadCm - who.LeastHeadCm; w.neckCm > largest {
-		list = append(list, report.Notice{Reason: NeckSlidesOff, Description: "the neck of " + w.unit.Size(w.neckCm) +
+	if largest := who.LargestHeadCm(); neckCm > largest {
+		list = append(list, report.Notice{Reason: NeckSlidesOff, Description: "the neck of " + w.unit.Size(neckCm) +
 			" is wider as it lies than the largest heads, " + w.unit.Size(largest) +
 			", of those who wear such a body; it slides off the shoulders unless a band draws it in"})
 	}
-	if w.sleeveCm*sleeveStretch < who.HandCm {
-		list = append(list, tightNotice(SleeveBelowHand, "the sleeve of "+w.unit.Size(w.sleeveCm), sleeveStretch,
-			"a hand of "+w.unit.Size(who.HandCm), "it needs more stitches"))
+	if sleeveCm*sleeveStretch < who.HandCm {
+		list = append(list, report.Notice{Reason: SleeveBelowHand,
+			Description: w.tight("the sleeve", sleeveCm, sleeveStretch, "hand", who.HandCm)})
 	}
 	return list
 }
 
-func tightNotice(reason report.Reason, edge string, stretch float64, what, remedy string) report.Notice {
-	return report.Notice{Reason: reason, Description: edge + ", stretched to " + strconv.FormatFloat(stretch, 'f', -1, 64) +
-		" times that, does not go over " + what + ", as wearers of this body have; " + remedy}
+// depthNotices are those on the depth.
+func (w worn) depthNotices() []report.Notice {
+	flat := w.st.SizeCm(w.body) / 2
+	part := w.depthCm / flat
+	deep := "the yoke is " + w.unit.Size(w.depthCm) + " deep, "
+	unlike := func(than string, bound float64) []report.Notice {
+		return []report.Notice{{Reason: DepthUnlikeBodies, Field: w.depthField, Description: deep + "which is " + than +
+			" than bodies are: of a body of " + w.unit.Size(flat) + " across, " + w.unit.Size(bound*flat)}}
+	}
+	switch {
+	case part < shallowest:
+		return unlike("shallower", shallowest)
+	case part > deepest:
+		return unlike("deeper", deepest)
+	case part > deepestLevel && !w.raised:
+		return []report.Notice{{Reason: FrontAsHighAsBack, Field: w.depthField, Description: deep +
+			"and its front as high as its back, so that it comes up at the throat; make it at most " + w.unit.Size(deepestLevel*flat) +
+			" deep, and raise the back by short rows if that is to be higher"}}
+	}
+	return nil
+}
+
+// tight says how far an edge would have to stretch, and what it needs.
+func (w worn) tight(edge string, cm, stretch float64, what string, whatCm float64) string {
+	times := strconv.FormatFloat(stretch, 'f', -1, 64)
+	return edge + " of " + w.unit.Size(cm) + ", stretched to " + times + " times that, does not go over a " +
+		what + " of " + w.unit.Size(whatCm) + ", as wearers of this body have; it needs " +
+		report.CountOf(goesOver(w.st, whatCm, stretch), "stitches")
+}
+
+// goesOver is the fewest stitches of an edge that stretches over something.
+func goesOver(st gauge.Density, cm, stretch float64) int {
+	n := st.Nearest(measure.Micrometres(cm / stretch))
+	if st.SizeCm(n)*stretch < cm {
+		n++
+	}
+	return n
+}
+
+// neckRange is the fewest stitches of a neck that goes over the head of who wears such a body,
+// and the most of one that does not slide off; of a toy, any.
+func neckRange(st gauge.Density, bodyStitches int) (least, most int) {
+	who, ok := body.WearerOf(st.SizeCm(bodyStitches))
+	if !ok {
+		return 0, stitch.MaxStitches
+	}
+	largest := who.LargestHeadCm()
+	most = st.Nearest(measure.Micrometres(largest))
+	if st.SizeCm(most) > largest {
+		most--
+	}
+	return goesOver(st, who.LeastHeadCm, neckStretch), most
 }

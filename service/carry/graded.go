@@ -45,6 +45,7 @@ func gradedTaperOut(out shaping.GradedTaper) *knitmathv1.PlanGradedTaperResponse
 		RowChangeStitches: countOut(out.RowChangeStitches),
 		Runs:              each(out.Runs, gradedRunOut),
 		RightSideRow:      instructionOut(out.RightSideRow),
+		OppositeRow:       message(out.OppositeRow, instructionOut),
 		Sizes:             each(out.Sizes, sizedTaperOut),
 		Effort:            countOut(out.Effort),
 		Summary:           out.Summary(),

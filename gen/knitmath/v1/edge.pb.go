@@ -351,6 +351,8 @@ type PlanPickUpResponse struct {
 	//   - HALFWAY, at length_rows or length_cm: the size lies exactly half-way
 	//     between two counts that the rule allows; the description says which was
 	//     taken.
+	//   - BIND_OFF_TIGHTENS, at stitch_rule or the field of the length: the band is more than a
+	//     stitch and 5 % shorter than the edge.
 	//   - SPREAD_EVENED, at spread: in the order asked for the stitches would drift by
 	//     more than 2 from an even share of so long an edge; the runs take turns more often.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`

@@ -32,7 +32,8 @@ const (
 	GapSpread_GAP_SPREAD_GROUPED GapSpread = 1
 	// Larger and smaller mixed as evenly as integers allow (Bresenham, Euclid).
 	GapSpread_GAP_SPREAD_INTERLEAVED GapSpread = 2
-	// The same from both ends, for a garment front.
+	// The same from both ends, for a garment front: the halves as easy as they can be, as near as
+	// the row of least effort where they can.
 	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
 	// The row with the fewest items to remember among those in which no change lies
 	// more than tolerance_stitches further from its place by equal gaps than in the
@@ -1152,8 +1153,7 @@ type TaperSize struct {
 	Name string `protobuf:"bytes,1,opt,name=name,proto3" json:"name,omitempty"`
 	// Stitches at the start, 1 to 10,000.
 	StartStitches int32 `protobuf:"varint,2,opt,name=start_stitches,json=startStitches,proto3" json:"start_stitches,omitempty"`
-	// Stitches at the end, 1 to 10,000, other than start_stitches;
-	// fewer in all sizes, or more in all.
+	// Stitches at the end, 1 to 10,000; those of some size must be other than start_stitches.
 	EndStitches int32 `protobuf:"varint,3,opt,name=end_stitches,json=endStitches,proto3" json:"end_stitches,omitempty"`
 	// Rows or rounds of the tapered piece, 1 to 10,000. Exactly one of height_rows
 	// and height_cm must be given.
@@ -1469,7 +1469,7 @@ type SizedTaper struct {
 	ShapingRows int32 `protobuf:"varint,4,opt,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// Rows in all.
 	HeightRows int32 `protobuf:"varint,5,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
-	// Number of the first shaping row, from 1.
+	// Number of the first shaping row, from 1; 0 where the width is kept.
 	FirstShapingRowNumber int32 `protobuf:"varint,6,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3" json:"first_shaping_row_number,omitempty"`
 	// Its own intervals, from the first shaping row to the last: the runs without those
 	// that it works 0 times.
@@ -1643,7 +1643,8 @@ type PlanGradedTaperResponse struct {
 	// longer interval first in all sizes or in none. A run alternates only where some size
 	// would depart too far otherwise. None where every size has a single shaping row.
 	Runs []*GradedIntervalRun `protobuf:"bytes,6,rep,name=runs,proto3" json:"runs,omitempty"`
-	// The shaping row, with the counts of the first size; it is the same in all.
+	// The shaping row, with the counts of the first size that is shaped; it is that of all that go
+	// the same way.
 	RightSideRow *Instruction `protobuf:"bytes,7,opt,name=right_side_row,json=rightSideRow,proto3" json:"right_side_row,omitempty"`
 	// Each size, in the order of the question.
 	Sizes []*SizedTaper `protobuf:"bytes,8,rep,name=sizes,proto3" json:"sizes,omitempty"`
@@ -1651,10 +1652,14 @@ type PlanGradedTaperResponse struct {
 	// that alternates, 3 for each 0, 2 for each interval that differs from that of the
 	// size before, 1 for each run that comes once.
 	Effort int32 `protobuf:"varint,9,opt,name=effort,proto3" json:"effort,omitempty"`
+	// The shaping row of the sizes that go the other way than the first that is shaped, with the
+	// counts of the first of them; absent where none does. They and the sizes that keep their
+	// width have sentences of their own and 0 in all runs; their intervals are among the sizes.
+	OppositeRow *Instruction `protobuf:"bytes,10,opt,name=opposite_row,json=oppositeRow,proto3" json:"opposite_row,omitempty"`
 	// When asked for: the two edges of every size about one centre line, as those of a taper
 	// in one size, under its name or, where it has none, its number: "size M, right edge".
 	// Of sizes only as many as have 2,000 shaping rows together; at most 4,100 points a line.
-	Outline       *Outline `protobuf:"bytes,10,opt,name=outline,proto3" json:"outline,omitempty"`
+	Outline       *Outline `protobuf:"bytes,11,opt,name=outline,proto3" json:"outline,omitempty"`
 	unknownFields protoimpl.UnknownFields
 	sizeCache     protoimpl.SizeCache
 }
@@ -1745,6 +1750,13 @@ func (x *PlanGradedTaperResponse) GetEffort() int32 {
 		return x.Effort
 	}
 	return 0
+}
+
+func (x *PlanGradedTaperResponse) GetOppositeRow() *Instruction {
+	if x != nil {
+		return x.OppositeRow
+	}
+	return nil
 }
 
 func (x *PlanGradedTaperResponse) GetOutline() *Outline {
@@ -2452,7 +2464,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
-	"\r_end_width_cm\"\xd2\x03\n" +
+	"\r_end_width_cm\"\x8f\x04\n" +
 	"\x17PlanGradedTaperResponse\x12\x18\n" +
 	"\asummary\x18\x01 \x01(\tR\asummary\x12\x1e\n" +
 	"\n" +
@@ -2464,9 +2476,10 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\x04runs\x18\x06 \x03(\v2\x1e.knitmath.v1.GradedIntervalRunR\x04runs\x12D\n" +
 	"\x0eright_side_row\x18\a \x01(\v2\x18.knitmath.v1.InstructionB\x04\xa0\xe1\x18\x01R\frightSideRow\x12-\n" +
 	"\x05sizes\x18\b \x03(\v2\x17.knitmath.v1.SizedTaperR\x05sizes\x12\x16\n" +
-	"\x06effort\x18\t \x01(\x05R\x06effort\x12.\n" +
-	"\aoutline\x18\n" +
-	" \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf7\x01\n" +
+	"\x06effort\x18\t \x01(\x05R\x06effort\x12;\n" +
+	"\fopposite_row\x18\n" +
+	" \x01(\v2\x18.knitmath.v1.InstructionR\voppositeRow\x12.\n" +
+	"\aoutline\x18\v \x01(\v2\x14.knitmath.v1.OutlineR\aoutline\"\xf7\x01\n" +
 	"\tSidePoint\x125\n" +
 	"\vheight_rows\x18\x01 \x01(\x05B\x0f\xe0A\x01\xbaH\t\x1a\a@*\x18\x90N(\x01H\x00R\n" +
 	"heightRows\x88\x01\x01\x12G\n" +
@@ -2629,36 +2642,37 @@ var file_knitmath_v1_shaping_proto_depIdxs = []int32{
 	13, // 34: knitmath.v1.PlanGradedTaperResponse.runs:type_name -> knitmath.v1.GradedIntervalRun
 	24, // 35: knitmath.v1.PlanGradedTaperResponse.right_side_row:type_name -> knitmath.v1.Instruction
 	14, // 36: knitmath.v1.PlanGradedTaperResponse.sizes:type_name -> knitmath.v1.SizedTaper
-	25, // 37: knitmath.v1.PlanGradedTaperResponse.outline:type_name -> knitmath.v1.Outline
-	16, // 38: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
-	26, // 39: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
-	21, // 40: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
-	3,  // 41: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
-	1,  // 42: knitmath.v1.PlanShapedSideRequest.row_choice:type_name -> knitmath.v1.RowChoice
-	27, // 43: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
-	2,  // 44: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
-	28, // 45: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
-	8,  // 46: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
-	24, // 47: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
-	24, // 48: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
-	22, // 49: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
-	23, // 50: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
-	18, // 51: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
-	9,  // 52: knitmath.v1.PlanShapedSideResponse.rows:type_name -> knitmath.v1.ShapingRow
-	25, // 53: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
-	4,  // 54: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
-	7,  // 55: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
-	12, // 56: knitmath.v1.ShapingService.PlanGradedTaper:input_type -> knitmath.v1.PlanGradedTaperRequest
-	17, // 57: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
-	6,  // 58: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
-	10, // 59: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
-	15, // 60: knitmath.v1.ShapingService.PlanGradedTaper:output_type -> knitmath.v1.PlanGradedTaperResponse
-	19, // 61: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
-	58, // [58:62] is the sub-list for method output_type
-	54, // [54:58] is the sub-list for method input_type
-	54, // [54:54] is the sub-list for extension type_name
-	54, // [54:54] is the sub-list for extension extendee
-	0,  // [0:54] is the sub-list for field type_name
+	24, // 37: knitmath.v1.PlanGradedTaperResponse.opposite_row:type_name -> knitmath.v1.Instruction
+	25, // 38: knitmath.v1.PlanGradedTaperResponse.outline:type_name -> knitmath.v1.Outline
+	16, // 39: knitmath.v1.PlanShapedSideRequest.points:type_name -> knitmath.v1.SidePoint
+	26, // 40: knitmath.v1.PlanShapedSideRequest.gauge:type_name -> knitmath.v1.Gauge
+	21, // 41: knitmath.v1.PlanShapedSideRequest.construction:type_name -> knitmath.v1.Construction
+	3,  // 42: knitmath.v1.PlanShapedSideRequest.edges:type_name -> knitmath.v1.ShapedEdges
+	1,  // 43: knitmath.v1.PlanShapedSideRequest.row_choice:type_name -> knitmath.v1.RowChoice
+	27, // 44: knitmath.v1.PlanShapedSideRequest.first_side:type_name -> knitmath.v1.Side
+	2,  // 45: knitmath.v1.PlanShapedSideRequest.spread:type_name -> knitmath.v1.IntervalSpread
+	28, // 46: knitmath.v1.PlanShapedSideRequest.display_unit:type_name -> knitmath.v1.DisplayUnit
+	8,  // 47: knitmath.v1.SideStretch.intervals:type_name -> knitmath.v1.IntervalRun
+	24, // 48: knitmath.v1.SideStretch.right_side_row:type_name -> knitmath.v1.Instruction
+	24, // 49: knitmath.v1.SideStretch.wrong_side_row:type_name -> knitmath.v1.Instruction
+	22, // 50: knitmath.v1.PlanShapedSideResponse.notices:type_name -> knitmath.v1.Notice
+	23, // 51: knitmath.v1.PlanShapedSideResponse.sources:type_name -> knitmath.v1.Source
+	18, // 52: knitmath.v1.PlanShapedSideResponse.stretches:type_name -> knitmath.v1.SideStretch
+	9,  // 53: knitmath.v1.PlanShapedSideResponse.rows:type_name -> knitmath.v1.ShapingRow
+	25, // 54: knitmath.v1.PlanShapedSideResponse.outline:type_name -> knitmath.v1.Outline
+	4,  // 55: knitmath.v1.ShapingService.PlanEvenSpacing:input_type -> knitmath.v1.PlanEvenSpacingRequest
+	7,  // 56: knitmath.v1.ShapingService.PlanTaper:input_type -> knitmath.v1.PlanTaperRequest
+	12, // 57: knitmath.v1.ShapingService.PlanGradedTaper:input_type -> knitmath.v1.PlanGradedTaperRequest
+	17, // 58: knitmath.v1.ShapingService.PlanShapedSide:input_type -> knitmath.v1.PlanShapedSideRequest
+	6,  // 59: knitmath.v1.ShapingService.PlanEvenSpacing:output_type -> knitmath.v1.PlanEvenSpacingResponse
+	10, // 60: knitmath.v1.ShapingService.PlanTaper:output_type -> knitmath.v1.PlanTaperResponse
+	15, // 61: knitmath.v1.ShapingService.PlanGradedTaper:output_type -> knitmath.v1.PlanGradedTaperResponse
+	19, // 62: knitmath.v1.ShapingService.PlanShapedSide:output_type -> knitmath.v1.PlanShapedSideResponse
+	59, // [59:63] is the sub-list for method output_type
+	55, // [55:59] is the sub-list for method input_type
+	55, // [55:55] is the sub-list for extension type_name
+	55, // [55:55] is the sub-list for extension extendee
+	0,  // [0:55] is the sub-list for field type_name
 }
 
 func init() { file_knitmath_v1_shaping_proto_init() }

@@ -649,8 +649,8 @@ type PlanWedgeResponse struct {
 	//   - DOUBLES_STAND_OUT, at turn_method: the double stitches of German turns leave
 	//     a curve that was not eased by more than a pair of rows; the description says
 	//     by how much.
-	//   - TURNS_AT_EVERY_STITCH, at the field that gives the rise: five or more turns of a
-	//     side of a straight wedge, all of them, lie one stitch apart, as at a heel; the
+	//   - TURNS_AT_EVERY_STITCH, at the field that gives the rise: five or more turns of a side of a
+	//     straight wedge, one after the other, lie one stitch apart, and at most a fifth further, as at a heel; the
 	//     edge stretches into holes elsewhere (common practice).
 	//   - MANY_RUNS, at tolerance_rows: no steps of one or two runs lie near enough to the
 	//     profile of a straight wedge; the nearest turns are given. The text says what

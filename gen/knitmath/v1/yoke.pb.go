@@ -466,7 +466,7 @@ type PlanCircularYokeRequest struct {
 	// once each), 0 to 1,000. Default 8 % of the body, nearest, halves up.
 	UnderarmStitches *int32 `protobuf:"varint,4,opt,name=underarm_stitches,json=underarmStitches,proto3,oneof" json:"underarm_stitches,omitempty"`
 	// Stitches at the neck, 4 to 10,000. Not together with neck_cm. Default: 40 %
-	// of the body, 60.3 cm at the most, for the percentage system and the cone, what the own steps
+	// of the body, as many as go over a head at the least (NECK_BELOW_HEAD), 60.3 cm at the most, for the percentage system and the cone, what the own steps
 	// leave for an own schedule; nearest, halves up. Refused as a default below 4.
 	NeckStitches *int32 `protobuf:"varint,5,opt,name=neck_stitches,json=neckStitches,proto3,oneof" json:"neck_stitches,omitempty"`
 	// Circumference at the neck, in cm, 0.1 to 1,000; nearest stitch, halves up.
@@ -1082,6 +1082,7 @@ type PlanCircularYokeResponse struct {
 	//     is said of one that would ruffle over the rounds above it too.
 	//   - DEPTH_UNLIKE_BODIES, at the field of the depth: the yoke is less than 0.30 or more
 	//     than 0.65 of the body's flat width deep.
+	//   - FRONT_AS_HIGH_AS_BACK, at the field of the depth: it is more than 0.57 of it deep without a raised back.
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body; not said of toys, with a body
 	//     of less than 30 cm.
@@ -1342,7 +1343,7 @@ type PlanRaglanRequest struct {
 	LineFrom RaglanLineFrom `protobuf:"varint,6,opt,name=line_from,json=lineFrom,proto3,enum=knitmath.v1.RaglanLineFrom" json:"line_from,omitempty"`
 	// Stitches of the front at the neck, lines not counted, 2 to 10,000. It must
 	// differ from those at the join by an even number. Default: half of what a
-	// neck of 40 % of the body, 60.3 cm at most, leaves after lines and sleeves, to the nearest
+	// neck of 40 % of the body, 60.3 cm at most and what goes over a head at least, leaves after lines and sleeves, to the nearest
 	// count that so differs, halves up, at least 2 or 3. If neither front nor back is
 	// said both decrease equally often, so that together they come nearest to all of it.
 	FrontNeckStitches *int32 `protobuf:"varint,7,opt,name=front_neck_stitches,json=frontNeckStitches,proto3,oneof" json:"front_neck_stitches,omitempty"`
@@ -1809,6 +1810,7 @@ type PlanRaglanResponse struct {
 	//     as much as those of a flat piece.
 	//   - DEPTH_UNLIKE_BODIES, at the field of the depth: the raglan is less than 0.30 or more
 	//     than 0.65 of the body's flat width deep.
+	//   - FRONT_AS_HIGH_AS_BACK, at the field of the depth: it is more than 0.57 of it deep.
 	//   - NECK_BELOW_HEAD, at no field: the neck, stretched to 1.6 times its width, does not
 	//     go over the head of somebody who wears such a body.
 	//   - NECK_SLIDES_OFF, at no field: the neck is wider as it lies than the largest heads of those
