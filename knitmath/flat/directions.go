@@ -78,8 +78,10 @@ func (o Shape) finish() string {
 	switch {
 	case o.of.inwards && o.of.round && o.of.form != FormRing:
 		return "Cut the yarn, draw it through the " + report.CountOf(o.EndStitches, "stitches") + " that are left, and pull it tight."
+	case o.of.form == FormTriangleFromSide && o.TotalRows%2 != 0: // the row that comes next is on the wrong side
+		return "Next row (WS): p2tog, p1, ssp (3 stitches). Next row (RS): CDD (1 stitch). Fasten off."
 	case o.of.form == FormTriangleFromSide:
-		return "Next RS row: ssk, k1, k2tog (3 stitches). Next row: p3tog (1 stitch). Fasten off."
+		return "Next row (RS): ssk, k1, k2tog (3 stitches). Next row: p3tog (1 stitch). Fasten off."
 	case o.of.inwards && !o.of.round:
 		return "Next row (RS): CDD (1 stitch). Fasten off."
 	case o.of.form == FormSector:

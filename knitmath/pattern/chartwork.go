@@ -17,7 +17,8 @@ type chartSaid struct {
 // the centre 15 sts with 3 sts at each side": a chart of which it is said how many rows are worked
 // on how many stitches keeps the count.
 func (p *parser) charted(line *Line) bool {
-	if !p.peek().is("work", "follow", "knit", "beg", "beginning", "reading", "working", "cont", "continue", "using") || p.onlyRows {
+	if !p.peek().is("work", "follow", "knit", "beg", "beginning", "reading", "working", "cont", "continue", "using") && !p.bandAt(p.next) ||
+		p.onlyRows {
 		return false
 	}
 	end := p.chartClause(p.next)
@@ -69,7 +70,7 @@ func (p *parser) chartClause(i int) int {
 				return 0
 			}
 			return i
-		case t.is("chart", "charts"):
+		case t.is("chart", "charts"), p.bandAt(i):
 			chart = true
 		case t.kind == tokenStar, t.kind == tokenWord && alarming(t.text) && !t.is("rep", "repeat", "times", "follow"):
 			return 0
@@ -87,6 +88,11 @@ func (p *parser) timesAfterBracket(i int) bool {
 		}
 	}
 	return false
+}
+
+// bandAt reports whether a band of a pattern is named at token i, "band 1", after the label of its rows.
+func (p *parser) bandAt(i int) bool {
+	return p.inRow && p.tokens[i].is("band", "motif") && p.tokens[i+1].kind == tokenNumber
 }
 
 // underChart reports whether a chart is named before the colon at which token i stands: "Chart A: work
@@ -113,7 +119,7 @@ var chartWords = wordSet(`work follow knit beg beginning reading working cont co
 func (p *parser) chartPart(c *chartSaid) bool {
 	t := p.peek()
 	switch {
-	case t.is("chart"):
+	case t.is("chart"), p.bandAt(p.next):
 		c.named = true
 		p.next++
 		if n := p.peek(); n.kind == tokenNumber || n.kind == tokenWord && len(n.text) == 1 && !p.ahead(1).is("-") {
@@ -181,6 +187,8 @@ func (p *parser) chartNumber(c *chartSaid) bool {
 		if c.over != nil && c.repeat == nil && p.peek().is("around", "across") && len(c.over) == 1 { // "chart (10 sts) 5 times around"
 			c.repeat, c.over = c.over, nil
 		}
+	case p.tokens[p.next-2].is("of") && p.tokens[p.next-3].is("repeats", "reps") && c.repeat == nil: // "13 repeats of 8"
+		c.repeat = n
 	default:
 		return false
 	}

@@ -16,7 +16,8 @@ func (p *parser) direction(line *Line) bool {
 		return false
 	}
 	save, found, before := p.next, p.found.mark(), line.info
-	for _, read := range [...]reader{(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
+	for _, read := range [...]reader{(*parser).orderSaid,
+		(*parser).threeNeedle, (*parser).ontoNeedle, (*parser).fabricRows, (*parser).bareRepeat,
 		(*parser).charted, (*parser).contInThisWay,
 		(*parser).patternReps, (*parser).changeThisWay, (*parser).onTheseAlone} {
 		if read(p, line) {
@@ -283,6 +284,9 @@ func (p *parser) joining(line *Line) bool {
 			return p.taking(line, i)
 		}
 	}
+	if p.joinsPieces(line, end) {
+		return true
+	}
 	if p.joinsRound(end) {
 		line.info.kind = lineJoin
 		p.accept("to")
@@ -303,6 +307,28 @@ func (p *parser) joining(line *Line) bool {
 		p.next++
 	}
 	p.passed(from.to(p.last()))
+	return true
+}
+
+// joinsPieces reads "join body and sleeves in the round: 112 stitches": with them a piece begins.
+func (p *parser) joinsPieces(line *Line, end int) bool {
+	if p.trying || !p.peek().is("the", "body", "back", "sleeves", "front", "fronts") || !p.anyOf(p.next, end, "sleeves") ||
+		!p.anyOf(p.next, end, "round", "rnd") {
+		return false
+	}
+	i := p.next
+	for i < end && !p.tokens[i].is(":", "-", "(") {
+		i++
+	}
+	if i == end || !p.claimAt(i) {
+		return false
+	}
+	p.next = i
+	if !p.claim(line) || line.ClaimedStitches == nil {
+		return false
+	}
+	line.info.kind, line.info.counts, line.info.inRounds, line.info.joins = lineCastOn, without(line.ClaimedStitches), true, true
+	line.ClaimedStitches = nil
 	return true
 }
 

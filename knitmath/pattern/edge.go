@@ -15,6 +15,10 @@ func (r *runner) castOn(i int) {
 			" plus "+strconv.Itoa(l.info.plus))
 	}
 	r.broughtLast = n
+	if l.info.joins {
+		r.joinPieces(i, n)
+		return
+	}
 	if l.info.adds || r.known && !r.fresh && r.rows > 0 && r.now.total() > 0 {
 		r.record(i)
 		start := r.now
@@ -33,6 +37,17 @@ func (r *runner) castOn(i int) {
 		r.beginPiece(i, n)
 	}
 	r.markCastOn(&l.info)
+	r.record(i)
+	r.close(i, r.now)
+}
+
+// joinPieces begins a piece in the round with so many stitches, which are those of others.
+func (r *runner) joinPieces(i int, n int64) {
+	if r.known {
+		r.sayTaken(&r.piece.Lines[i])
+	}
+	r.beginPiece(i, n)
+	r.round, r.side = true, stitch.RightSide
 	r.record(i)
 	r.close(i, r.now)
 }

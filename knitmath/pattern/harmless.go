@@ -63,7 +63,8 @@ var toldOfStitches = wordings("the stitch left on the right needle by binding of
 
 // phrasesHarmless reports whether a sentence that changes no count begins at token i.
 func phrasesHarmless(p *parser, i int) bool {
-	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) || p.piecesTold(i) {
+	if p.phraseEnd(i, seeElsewhere) != 0 || p.zeroAt(i) || p.sidesTold(i) || p.roundBegins(i) != 0 || p.repeatTold(i) || p.piecesTold(i) ||
+		p.choiceTold(i, p.sentenceEnd(i)) {
 		return true
 	}
 	if p.tokens[i].is("these", "those", "this", "rows") && !p.tokens[i].row() {

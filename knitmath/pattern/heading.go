@@ -40,6 +40,7 @@ func (p *parser) headed() bool {
 		p.passWrapped()
 	} else {
 		p.beginPattern(i, stop, text)
+		p.orderedHeading(i, stop)
 	}
 	return true
 }
@@ -51,7 +52,7 @@ func (p *parser) headingEnd(i, end int) int {
 		return 0
 	}
 	if p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end) ||
-		p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) {
+		p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) || p.orderEnds(i, end) {
 		return end
 	}
 	if stop := p.titleStop(i, end); stop != 0 {

@@ -90,6 +90,11 @@ func (p *parser) marksBeforeSide(i int) int {
 // labelName passes over a name between the number of a row and its colon: "Row 7
 // buttonhole row:".
 func (p *parser) labelName(i int) int {
+	if p.tokens[i].is(",") && p.tokens[i+1].is("to", "with") { // "Round 1, to adjust the count:"
+		if end := p.labelName(i + 1); p.tokens[end].is(":") {
+			return end
+		}
+	}
 	for n := 0; n < 5; n++ {
 		t := &p.tokens[i+n]
 		switch {

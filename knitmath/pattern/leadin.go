@@ -10,7 +10,8 @@ import (
 var leadIns = map[string]bool{"with": true, "using": true, "leaving": true, "beg": true, "beginning": true, "starting": true,
 	"start": true, "from": true, "keeping": true, "working": true, "maintaining": true, "when": true, "once": true, "after": true,
 	"cont": true, "continuing": true, "on": true, "for": true, "now": true, "then": true, "next": true, "by": true, "still": true,
-	"and": true, "also": true, "over": true, "begin": true, "in": true, "at": true, "as": true, "if": true, "holding": true, "again": true}
+	"and": true, "also": true, "over": true, "begin": true, "in": true, "at": true, "as": true, "if": true, "holding": true, "again": true,
+	"to": true}
 
 // leadIn passes over what stands before the verb of a direction or before the
 // stitches of a row: "Using smaller needles,", "With RS facing,", "Beg with a k row,".
@@ -94,7 +95,9 @@ func (p *parser) leadEnd(i int) int {
 
 // afterLeadIn reports whether what stands after the comma of a lead-in, a verb or another lead-in,
 // begins at token i.
-func (p *parser) afterLeadIn(i int) bool { return p.verbAt(i) || leadIns[p.tokens[i].text] }
+func (p *parser) afterLeadIn(i int) bool {
+	return p.verbAt(i) || leadIns[p.tokens[i].text] && !p.tokens[i].is("to")
+}
 
 // groupAt reports whether a star or a bracket with stitches in it stands at token i.
 func (p *parser) groupAt(i int) bool {
@@ -123,7 +126,7 @@ func (p *parser) castingNamed(n int) bool {
 func (p *parser) leadsIn(i int) bool {
 	t := &p.tokens[i]
 	return t.kind == tokenWord && leadIns[t.text] && !t.is("cont", "next", "now", "then", "and", "also", "again") &&
-		!(t.is("for") && p.rowsAfter(i+1))
+		!(t.is("for") && p.rowsAfter(i+1)) && (!t.is("to") || p.tokens[i+1].is("close", "have", "finish"))
 }
 
 // worksWith are verbs that may be nouns after "with": "with work facing".

@@ -239,6 +239,10 @@ func (p *parser) doneAtEnds(info *lineInfo, from int) {
 			info.counts = added(info.counts, info.counts, p.sizes)
 			return
 		case 0:
+			if !p.began { // of pieces that are made already
+				info.kind = linePassed
+				return
+			}
 			p.ask(ReasonUnread, p.tokens[from].span.to(p.last()), "how many stitches is that in all?")
 			info.kind = lineUnread
 			return

@@ -23,13 +23,14 @@ func (p *parser) onRows(info *lineInfo) {
 		p.listed++
 		p.sideInBrackets()
 		info.parts = append(info.parts, shapings{interval: []int{int(t.number) - last}, times: one, named: true})
-		last = int(t.number)
+		last = p.onRowsTo(info, int(t.number))
 		if p.ahead(1).kind != tokenNumber || !p.accept(",", "and") {
 			break
 		}
 	}
 	info.kind = lineShape
 	if last > 0 {
+		p.accept("too")
 		return
 	}
 	for !p.clauseEnds() {
@@ -37,6 +38,20 @@ func (p *parser) onRows(info *lineInfo) {
 	}
 	p.ask(ReasonUnread, from.to(p.last()), "how many rows after the row that is called?")
 	info.kind, info.parts = lineUnread, nil
+}
+
+// onRowsTo reads the end of "10-12" after the number of a row, and is the last row.
+func (p *parser) onRowsTo(info *lineInfo, first int) int {
+	if !p.peek().is("-") || p.ahead(1).kind != tokenNumber {
+		return first
+	}
+	last := int(p.ahead(1).number)
+	if last <= first || last > MaxRows || !p.name(last-first, p.peek().span) {
+		return 0
+	}
+	p.next += 2
+	info.parts = append(info.parts, shapings{interval: one, times: []int{last - first}, named: true})
+	return last
 }
 
 // sideInBrackets passes over "(RS)".

@@ -118,13 +118,19 @@ var allAlike = wordings("every row the same", "every row alike", "every rnd the 
 // what it orders; 0 if there is none.
 func (p *parser) doubtful(i, end int, known bool) int {
 	bad := 0
-	if (!known || !p.tokens[i].is("these", "those", "this", "rows")) && !p.repeatTold(i) && !p.piecesTold(i) {
+	if (!known || !p.tokens[i].is("these", "those", "this", "rows")) && !p.repeatTold(i) && !p.piecesTold(i) && !p.choiceTold(i, end) {
 		bad = p.alarm(i, end, known)
 	}
 	if bad == 0 && !known && (p.foreign(i, end) || p.unknownOrder(i, end)) {
 		bad = i
 	}
 	return bad
+}
+
+// choiceTold reports whether a sentence only says how a piece may go on, "Go on with the neckband, or bind off
+// loosely": neither is worked here.
+func (p *parser) choiceTold(i, end int) bool {
+	return p.tokens[i].is("go") && p.tokens[i+1].is("on") && p.tokens[i+2].is("with") && p.anyOf(i, end, "or")
 }
 
 // asFollows is the index after "work as follows:" or "decrease every rnd as follows" at token

@@ -65,6 +65,7 @@ func (p *parser) read(text string) *Piece {
 		p.line()
 	}
 	p.define()
+	p.setOrder()
 	p.misnumbered()
 	p.tellPassed()
 	piece.rows = p.rowsClaims()
@@ -139,6 +140,7 @@ type parser struct {
 	lastPassed    int             // the finding of what was passed over last, from 1
 	passedEnd     int32           // where that ends
 	markNames     map[string]bool // letters by which the text tells its markers apart
+	order         *ordered        // in which headed sets of rows are worked
 	matched       [2]int          // the sentence that has been looked through for another part
 }
 

@@ -31,7 +31,7 @@ var shapingLeads = wordings("shaping sides by", "shape sides by", "shaping the s
 // heldTail are words after a direction that are about its yarn, or forbid what changes the
 // count.
 var heldTail = wordings("over two needles held together", "over 2 needles held together", "over two needles", "over 2 needles",
-	"unworked", "as they are", "for later", "for now",
+	"provisionally if the ends are to be grafted", "unworked", "as they are", "for later", "for now",
 	"for sewing up", "for sewing", "for seaming", "to sew up", "for the seam", "for making up",
 	"held double", "held together", "held single", "do not turn",
 	"move the mark up with the work", "moving the mark up with the work", "move the marker up as you work", "moving the marker up as you work",

@@ -202,6 +202,7 @@ type lineInfo struct {
 	reachesBack   bool        // it puts more stitches aside than it has worked in some size
 	startMoves    bool        // the round begins after it, says its text
 	marked        [][]int     // markers are placed after so many stitches of a cast-on
+	joins         bool        // other pieces are joined: all that is on the needle then
 	onLast        bool        // its change is made in the last of the rows before it
 	asGiven       bool        // words of it are told by no step: it is not written anew
 }

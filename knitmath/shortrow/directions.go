@@ -132,7 +132,7 @@ func (o Circle) joinDirection() string {
 		"which adds a row."
 	switch {
 	case o.degrees < fullTurn:
-		return "Bind off to have it lie flat as part of a circle. For a cone, " + how
+		return "Bind off. The piece lies flat, as part of a circle. For a cone, " + how
 	case o.degrees > fullTurn:
 		return "The piece is more than a full turn and ruffles. To close it, " + how
 	}

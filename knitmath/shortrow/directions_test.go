@@ -44,7 +44,7 @@ func TestCircleDirections(t *testing.T) {
 	}{
 		{0, 360, "To close the circle, bind off and sew", "Close the centre: "},
 		{5, 360, "To close the circle, bind off and sew", "To close the circle, "},
-		{0, 270, "Bind off to have it lie flat as part of a circle. For a cone, bind off", "Close the centre: "},
+		{0, 270, "Bind off. The piece lies flat, as part of a circle. For a cone, bind off", "Close the centre: "},
 		{5, 400, "The piece is more than a full turn and ruffles. To close it, bind off", "The piece is"},
 	} {
 		out, err := PlanCircleOfWedges(CircleInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 28}, WidthStitches: &width, WedgeCount: &wedges,
