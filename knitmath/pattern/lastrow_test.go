@@ -31,6 +31,24 @@ func TestChangesInTheLastRow(t *testing.T) {
 	}
 }
 
+// TestChangesInListedRows: rows that are listed in the sentence that says how many there are, are among
+// them; after "then", or in a sentence of their own, they come after them.
+func TestChangesInListedRows(t *testing.T) {
+	for text, rows := range map[string]int{
+		"Knit 10 rows, dec 1 st at each end of 3rd and 7th rows. 56 sts.":                  10,
+		"Work 12 rows in St st, dec 1 st at each end of 5th and 11th rows. 56 sts.":        12,
+		"Knit 10 rows, then dec 1 st at each end of 3rd and 7th rows. 56 sts.":             17,
+		"Knit 10 rows. Dec 1 st at each end of 3rd and 7th rows. 56 sts.":                  17,
+		"Knit 4 rows, dec 1 st at each end of 3rd and 7th rows. 56 sts.":                   11,
+		"Work 20 rows even, inc 1 st at each end of 3rd, 9th, 15th and 20th rows. 68 sts.": 20,
+	} {
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: "CO 60 sts.\n" + text})
+		if err != nil || !out.Agrees || out.WorkedRows[0] != rows {
+			t.Errorf("%v: %v stitches after %v rows, %s\n%s", err, out.EndStitches, out.WorkedRows, said(&out), text)
+		}
+	}
+}
+
 // TestChangesInTheLastOfOpenRows: it is one of those that a length takes, and on the side that was said.
 func TestChangesInTheLastOfOpenRows(t *testing.T) {
 	for _, rows := range []string{"Knit until it measures 5 cm, ending with a WS row", "Work in k1, p1 rib for 5 cm, ending with a WS row",

@@ -153,7 +153,38 @@ func (p *parser) onListed(info *lineInfo) bool {
 		before = q.first
 	}
 	p.next = end + 1
+	p.listedWithin(int(before))
 	return true
+}
+
+// listedWithin takes the rows that were listed up to a number from those that the sentence has just said:
+// "knit 10 rows, dec 1 st at each end of 3rd and 7th rows" is ten rows. After "then" they are more.
+func (p *parser) listedWithin(last int) {
+	n := len(p.piece.Lines)
+	if n == 0 || p.trying {
+		return
+	}
+	before := &p.piece.Lines[n-1].info
+	if before.kind != lineEven && before.kind != linePlain || before.counts == nil || before.pattern != 0 || p.sentenceBroken(before.at.end) {
+		return
+	}
+	even := make([]int, len(before.counts))
+	for i, rows := range before.counts {
+		if even[i] = rows - last; even[i] < 0 {
+			return
+		}
+	}
+	before.counts = even
+}
+
+// sentenceBroken reports whether a full stop, a line break or "then" stands after a place of the text.
+func (p *parser) sentenceBroken(from int32) bool {
+	for i := p.next - 1; i >= 0 && p.tokens[i].start >= from; i-- {
+		if p.endsAt(i) || p.tokens[i].is("then", "after") {
+			return true
+		}
+	}
+	return false
 }
 
 // stretchOfRows reads one stretch of a schedule.
