@@ -7,7 +7,8 @@ import "example.com/knitmath/knitmath/stitch"
 // behind it.
 func (r *runner) aroundStart(i int, p *profile, o outcome, claimed bool) bool {
 	total := r.now.total()
-	if !r.round || o.reason != ReasonMissing || p.turn == 0 || r.turned == 0 || p.stretches || r.now.behind == 0 || o.takes > total {
+	if !r.round || o.reason != ReasonMissing || p.turn == 0 || r.turned == 0 || p.stretches && !r.facts[i].toMarker || r.now.behind == 0 ||
+		o.takes > total {
 		return false
 	}
 	l := &r.piece.Lines[i]

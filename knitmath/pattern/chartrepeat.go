@@ -1,6 +1,9 @@
 package pattern
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // chartRepeat reads how many stitches a repeat of a chart takes and how often it is worked:
 // "(10-st rep) 6 times around", "(12 sts, 6 repeats)", ", working the 12-st repeat 9 times".
@@ -68,9 +71,34 @@ func (p *parser) chartTimes(info *lineInfo) {
 	p.accept("around", "across")
 }
 
+// chartKept reports whether a chart that is named at a place, "Chart A once more", is one of which it
+// was said before how many stitches its repeat takes: it keeps the count again.
+func (p *parser) chartKept(at span) bool {
+	if !p.acceptAll("once", "more") && !p.accept("again") && !p.endsAt(p.next) {
+		return false
+	}
+	name := p.found.source[at.start:p.tokens[p.chartNameEnd(at)].end]
+	for i := range p.piece.Lines {
+		l := &p.piece.Lines[i]
+		if l.info.chartStitches > 0 && strings.Contains(p.found.source[l.info.at.start:l.info.at.end], name) {
+			return true
+		}
+	}
+	return false
+}
+
+// chartNameEnd is the last token of a chart that is named at a place.
+func (p *parser) chartNameEnd(at span) int {
+	i := p.next - 1
+	for p.tokens[i].start > at.start && p.tokens[i].is("once", "more", "again") {
+		i--
+	}
+	return i
+}
+
 // chartRows makes a direction so many rows of a chart, or those of its label.
-func (p *parser) chartRows(info *lineInfo, labelled []rowRange, rows int) bool {
-	p.reading(p.last(), "the chart is not in the text: read as if it kept the count of stitches")
+func (p *parser) chartRows(info *lineInfo, at span, labelled []rowRange, rows int) bool {
+	p.reading(at.to(p.last()), "the chart is not in the text: read as if it kept the count of stitches")
 	info.kind, info.ranges, info.afresh = lineEven, labelled, false
 	if labelled == nil {
 		info.counts = []int{rows}

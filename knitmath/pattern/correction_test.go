@@ -15,7 +15,7 @@ import (
 const (
 	mistakesMended   = 96
 	mistakesRestored = 92
-	mistakesOnce     = 96 // nothing else is found
+	mistakesOnce     = 95 // nothing else is found
 	mistakesFirst    = 85 // the first that is offered gives it back
 )
 

@@ -75,8 +75,7 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	l := &r.piece.Lines[i]
 	before := r.now
 	r.spend(chargeMisfit)
-	if r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) || r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) ||
-		r.partRound(i, p, o, claimed) || r.adaptedTo(l, p, o) || r.leftByBindingOff(i, o, claimed) {
+	if r.blamedElsewhere(i, p, o, claimed) {
 		return
 	}
 	r.misfits = true
@@ -98,6 +97,14 @@ func (r *runner) misfitting(i int, p *profile, o outcome, claimed bool) {
 	if r.now.left < 0 || r.now.left > stitch.MaxStitches {
 		r.known, r.other = false, nil
 	}
+}
+
+// blamedElsewhere goes on after a row that does not fit, read as it must have been meant, or of which another
+// row is to blame.
+func (r *runner) blamedElsewhere(i int, p *profile, o outcome, claimed bool) bool {
+	return r.leftByTurn(i, p, o, claimed) || r.oversBack(i, p, o, claimed) || r.fromHeld(i, p, claimed) ||
+		r.acrossStart(i, p, o, claimed) || r.aroundStart(i, p, o, claimed) || r.partRound(i, p, o, claimed) ||
+		r.adaptedTo(&r.piece.Lines[i], p, o) || r.leftByBindingOff(i, o, claimed)
 }
 
 // adaptedTo goes on after a row that is called with a change and works as many plain stitches

@@ -116,6 +116,7 @@ func (r *runner) only(l *Line, n int64) {
 		return
 	}
 	r.comparedThese(l, n)
+	r.comparedLast(l, n)
 	r.aside = total - n
 	r.divided = r.divided || n < total
 	r.now, r.other, r.machine = hand{left: n}, nil, nil

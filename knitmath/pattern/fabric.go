@@ -24,7 +24,7 @@ func (p *parser) fabricEnd(i int) int {
 		for p.tokens[i].is("st", "stitch", "patt", "pattern", "pat", "ribbing", "rib", "ridge", "ridges") {
 			i++
 		}
-		return i
+		return max(i, p.ribOf(i))
 	}
 	if end := p.ribEnd(i); end != 0 {
 		return end
@@ -51,6 +51,30 @@ func (p *parser) ribEnd(i int) int {
 		default:
 			return 0
 		}
+	}
+	return 0
+}
+
+// ribOf is the index after the stitches of a rib at token i, the "of k 2, p 2" of "ribbing of k 2, p 2"; 0
+// if they are not alone there.
+func (p *parser) ribOf(i int) int {
+	if !p.tokens[i].is("of") {
+		return 0
+	}
+	i++
+	for n := 0; n < 4; n++ {
+		switch {
+		case p.tokens[i].is("k", "p", "knit", "purl") && p.tokens[i+1].kind == tokenNumber:
+			i += 2
+		case p.tokens[i].kind == tokenWord && ribWord(p.tokens[i].text):
+			i++
+		default:
+			return 0
+		}
+		if n > 0 && !p.tokens[i].is(",", "and") || !p.tokens[i+1].is("k", "p", "knit", "purl") && !ribWord(p.tokens[i+1].text) {
+			return i
+		}
+		i++
 	}
 	return 0
 }

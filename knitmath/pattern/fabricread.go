@@ -140,8 +140,8 @@ func (p *parser) listedRows(line *Line) bool {
 			info.pattern = number
 		} else if p.chartAhead() {
 			rows := numbersOf(info.ranges)
-			if p.chartRepeat(info) {
-				return p.chartRows(info, labelled, len(rows))
+			if p.chartRepeat(info) || p.chartKept(at) {
+				return p.chartRows(info, at, labelled, len(rows))
 			}
 			p.ask(ReasonUnread, at.to(p.last()), "the rows of the chart are not in the text: does the count stay the same?")
 			info.kind = lineUnread

@@ -51,14 +51,22 @@ func (p *parser) headingEnd(i, end int) int {
 	if p.labelEnd(i) != 0 || i >= end || p.tokens[i].kind != tokenWord {
 		return 0
 	}
-	if p.headingAhead() || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) || p.patternHeading(i, end) ||
-		p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) || p.orderEnds(i, end) {
+	if p.headingAhead() || p.hashed(i) || p.partHeading(i, end) && !p.colonInside(i, end) || p.capitals(i, end) ||
+		p.patternHeading(i, end) || p.numberedTitle(i, end) != 0 || p.shapingTitle(i, end) || p.orderEnds(i, end) {
 		return end
 	}
 	if stop := p.titleStop(i, end); stop != 0 {
 		return stop
 	}
 	return p.lead(i, end)
+}
+
+// hashed reports whether the line of token i is marked as a heading, "### Colourwork", and does not
+// begin with what is worked.
+func (p *parser) hashed(i int) bool {
+	first := &p.tokens[i]
+	from := strings.LastIndexAny(p.found.source[:first.start], "\n\r") + 1
+	return strings.HasPrefix(strings.TrimSpace(p.found.source[from:first.start]), "#") && !directing[first.text] && !p.notation(first.text)
 }
 
 // workedInHeading reads "HEEL FLAP (worked back and forth on 32 sts)" in a heading from token i

@@ -165,7 +165,8 @@ func (p *parser) taking(line *Line, at int) bool {
 		p.next++
 		p.accept("on")
 		line.info.only = nil // they were put aside
-		for p.accept("a", "the", "holder", "holders", "spare", "waste", "hold", "yarn", "stitch-holder", "needle", "front", "back") {
+		for p.accept("a", "the", "holder", "holders", "spare", "waste", "hold", "yarn", "thread", "pin", "stitch-holder", "needle", "front",
+			"back") {
 		}
 	}
 	return true

@@ -141,6 +141,7 @@ func (p *parser) nthList(numbers []int, at span) []int {
 
 // howLong reads how often a stretch is worked, or up to which count.
 func (p *parser) howLong(s *shapings) {
+	p.acceptAny(theseWays)
 	p.accept("for")
 	if n := p.untilCount(); n != nil {
 		s.until, s.times = n, nil

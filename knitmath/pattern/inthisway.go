@@ -19,7 +19,7 @@ func (p *parser) inThisWay(line *Line) bool {
 		until++
 	}
 	if until >= end {
-		return false
+		return p.inThisWayFor(info, way)
 	}
 	found := p.found.mark()
 	p.next = until
@@ -53,6 +53,40 @@ func (p *parser) ruleUntil(info *lineInfo) bool {
 		return false
 	}
 	info.kind, info.lines, info.afresh, info.until = lineRepeat, []int16{int16(last)}, true, n
+	return true
+}
+
+// inThisWayFor reads "for 30 rows more" at token i after "continue in this manner": the rows just
+// written again and again, from the first of them. What tells which they are, ", one row plain and one
+// row purl,", is passed over.
+func (p *parser) inThisWayFor(info *lineInfo, i int) bool {
+	told := 0
+	if p.tokens[i].is(",") {
+		for i++; p.tokens[i].is("one", "row", "rows", "rnd", "plain", "knit", "purl", "k", "p", "and", "alternately", "alternating"); i++ {
+			told += bit(p.tokens[i].row())
+		}
+		if !p.tokens[i].is(",") {
+			return false
+		}
+		i++
+	}
+	n := p.rowsInSet()
+	if told > 0 {
+		n = told
+	}
+	if n == 0 || !p.tokens[i].is("for") {
+		return false
+	}
+	save, found := p.next, p.found.mark()
+	p.next = i + 1
+	times := p.number()
+	more := p.accept("more")
+	if times == nil || !p.acceptRow() || !more && !p.accept("more") && !p.endsAt(p.next) {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	info.kind, info.last, info.afresh, info.forRows = lineRepeat, n, true, without(times)
 	return true
 }
 

@@ -139,12 +139,14 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 		return asideNone
 	}
 	if p.anyOf(p.next, p.sentenceEnd(p.next), "each", "both", "those") {
-		gaps := p.gapsBefore()
-		if gaps == 0 || gaps > 1 && p.anyOf(p.next, p.sentenceEnd(p.next), "those") {
+		gaps, bound := p.gapsBefore()
+		if gaps == 0 {
 			p.next = save
 			return asideNone
 		}
-		n = p.timesEach(n, gaps)
+		if n = without(n); n[0] < bound || !p.anyOf(p.next, p.sentenceEnd(p.next), "those") { // "over those": as many as were bound off in all
+			n = p.timesEach(n, gaps)
+		}
 	}
 	for !p.endsAt(p.next) && !p.peek().is(",", ";", "(", "-", "=") && !p.claimAhead() {
 		p.next++
@@ -153,23 +155,33 @@ func (p *parser) castingMeanwhile(steps *[]Step) asideKind {
 	return asideRead
 }
 
-// gapsBefore is how often the row before binds off; 0 if that is not plain.
-func (p *parser) gapsBefore() int {
+// gapsBefore is how often the row before binds off, and how many stitches in all; 0 if that is not
+// plain.
+func (p *parser) gapsBefore() (gaps, bound int) {
 	n := len(p.piece.Lines)
 	if n == 0 || p.piece.Lines[n-1].info.kind != lineRow {
-		return 0
+		return 0, 0
 	}
-	gaps := 0
-	for i := range p.piece.Lines[n-1].Steps {
-		s := &p.piece.Lines[n-1].Steps[i]
-		if s.Steps != nil && !s.IntoOneStitch && (s.RemainingStitches != nil || len(s.Times) > 1 || s.Times[0] > 1) {
-			return 0
-		}
-		if s.Operation == stitch.BindOff {
-			gaps++
+	return gapsOf(p.piece.Lines[n-1].Steps)
+}
+
+func gapsOf(steps []Step) (gaps, bound int) {
+	for i := range steps {
+		s := &steps[i]
+		switch {
+		case s.Operation == stitch.BindOff && s.Times != nil:
+			gaps, bound = gaps+1, bound+s.Times[0]
+		case s.Steps != nil && !s.IntoOneStitch:
+			n, b := gapsOf(s.Steps)
+			if n > 0 && (s.RemainingStitches != nil || len(s.Times) != 1) {
+				return 0, 0
+			}
+			if n > 0 {
+				gaps, bound = gaps+n*s.Times[0], bound+b*s.Times[0]
+			}
 		}
 	}
-	return gaps
+	return gaps, bound
 }
 
 // meanwhileAt reports whether what is done while a whole row is worked begins at token i,

@@ -9,7 +9,8 @@ func (p *parser) standsAlone() bool {
 	if i < 1 || p.tokens[i-1].kind != tokenNewline || p.tokens[i-1].number < 2 || p.tokens[i+1].kind != tokenNewline {
 		return false
 	}
-	return len(p.tokens[i].text) > 3 && p.labelEnd(i+2) != 0
+	said := p.found.source[p.tokens[i].start:p.tokens[i].end]
+	return (len(said) > 3 || len(said) == 3 && strings.ToUpper(said) == said) && p.labelEnd(i+2) != 0
 }
 
 // ofHeading reads "of the eyelet band", "of Section 2" after rows by their numbers, where that is the

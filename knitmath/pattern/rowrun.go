@@ -84,9 +84,26 @@ func (r *runner) beginsWith(l *Line) {
 	if !r.known && l.info.brings && r.rows <= 1 && len(r.start.Counts) == 0 && r.now.total() == 0 {
 		r.known = true // the piece begins with stitches of others
 	}
+	if !r.known && l.info.kind == lineRow && picksAllUp(l.Steps) {
+		r.begin(0) // a border: what was on the needle before is not in it
+	}
 	if r.first && r.rows <= 1 {
 		r.namedRound(&l.info)
 	}
+}
+
+// picksAllUp reports whether a row picks stitches up at once, and takes none off the needle.
+func picksAllUp(steps []Step) bool {
+	if len(steps) == 0 || steps[0].Name != pickedUp {
+		return false
+	}
+	for i := range steps {
+		s := &steps[i]
+		if s.Name != pickedUp && s.Operation != stitch.PlaceMarker && (!s.brought || s.stretch()) {
+			return false
+		}
+	}
+	return true
 }
 
 // namedRound goes on in the round where the first of a piece is called a round.

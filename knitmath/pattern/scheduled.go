@@ -244,6 +244,24 @@ func (p *parser) intoPattern() {
 	p.next = save
 }
 
+// newIntoPattern is the index after "working the extra sts into the pattern" after a change; 0 if that
+// is not what comes next.
+func (p *parser) newIntoPattern() int {
+	if !p.peek().is("working", "taking", "bringing", "incorporating", "knitting", "work") {
+		return 0
+	}
+	into := false
+	i := p.next + 1
+	for ; p.tokens[i].stitches() || p.tokens[i].is("the", "extra", "new", "increased", "inc", "inc'd", "added", "all", "these", "into", "in",
+		"patt", "pattern", "rib", "lace"); i++ {
+		into = into || p.tokens[i].is("into")
+	}
+	if !into || !p.clauseStopsAt(i) || !p.tokens[i-1].is("patt", "pattern", "rib", "lace") {
+		return 0
+	}
+	return i
+}
+
 // nextRows reads what follows "next": "row", "5 rows", "row and every foll 4th row".
 func (p *parser) nextRows(s *shapings) bool {
 	s.next, s.lead, s.interval = true, []int{0}, one

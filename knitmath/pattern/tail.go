@@ -116,7 +116,8 @@ func (p *parser) tailWords(line *Line) {
 	case t.is("divided", "distributed", "arranged", "split", "spread", "dividing", "distributing", "evenly") && p.overNeedles():
 	case p.acceptAny(unjoined):
 		info.turns = constructionFlat
-	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail():
+	case p.acceptAny(heldTail), info.kind == lineCastOn && p.acceptEnd(p.methodEnd(p.next)), p.edgesInTail(),
+		p.acceptEnd(p.newIntoPattern()):
 	case t.is("keeping", "maintaining") && p.keptAsSet(), t.is("placing", "removing", "slipping") && p.markerNext():
 		p.toClause()
 	case t.is("ending", "end", "ends", "finishing", "finish", "ended", "after"):
@@ -153,7 +154,7 @@ func (p *parser) tailTold(line *Line) {
 	case info.kind == lineEven && p.evenInTail(info):
 	case p.peek().is("until", "till") && info.kind != linePassed && p.measureAhead(p.next+1):
 		p.openLength() // "work 20 rows, or until it fits"
-	case p.harmlessWord(info.kind), p.afterWith():
+	case p.soThat(), p.harmlessWord(info.kind), p.afterWith():
 	default:
 		p.asked(info)
 	}
@@ -170,10 +171,10 @@ func (p *parser) evenInTail(info *lineInfo) bool {
 	if p.evenFor(info) {
 		return true
 	}
-	if info.counts == nil {
+	end := p.asOnPart()
+	if info.counts == nil && !(p.tokens[end].is(",") && p.tokens[end+1].is("increasing", "decreasing", "inc", "dec")) {
 		return false
 	}
-	end := p.asOnPart()
 	if end != 0 {
 		p.passTail(end)
 	}

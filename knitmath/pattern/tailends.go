@@ -11,6 +11,9 @@ func (p *parser) ending(info *lineInfo) {
 		info.places = true
 		return
 	}
+	if p.acceptEnd(p.endingEach()) {
+		return
+	}
 	if end, row := p.endingRow(p.next + 1); end != 0 {
 		p.next, info.endRow = end, row
 		return
@@ -18,6 +21,23 @@ func (p *parser) ending(info *lineInfo) {
 	if !p.endingSide(info) {
 		p.next++
 	}
+}
+
+// soThat passes over "so you can rest", "so that they do not show": what a direction is good for. Words
+// that may change a count are asked about, but for what is done after "can" or "may".
+func (p *parser) soThat() bool {
+	if !p.peek().is("so") || !p.ahead(1).is("you", "that", "it", "they", "as") {
+		return false
+	}
+	i := p.next + 1
+	for ; !p.endsAt(i) && !p.tokens[i].is(",", ";", "(") && !p.claimAt(i); i++ {
+		t := &p.tokens[i]
+		if t.kind != tokenWord || (alarming(t.text) || p.notation(t.text)) && !(t.is("rest") && p.tokens[i-1].is("can", "may")) {
+			return false
+		}
+	}
+	p.passTail(i)
+	return true
 }
 
 // endingBefore is the index after "ending last rnd 4 sts before BOR": the round begins there; 0 if
@@ -33,6 +53,35 @@ func (p *parser) endingBefore() int {
 		}
 	}
 	return 0
+}
+
+// endingEach is the index after "ending each right side row with k 2": how a rib ends that does not come
+// out, which keeps the count; 0 if that is not what comes next.
+func (p *parser) endingEach() int {
+	i := p.next + 1
+	if !p.tokens[i].is("each", "every", "all") {
+		return 0
+	}
+	for i++; p.tokens[i].is("right", "wrong", "side", "rs", "ws", "other", "row", "rows", "rnd", "rnds", "round"); i++ {
+	}
+	if !p.tokens[i-1].row() || !p.tokens[i].is("with", "in") {
+		return 0
+	}
+	i++
+	if p.tokens[i].is("k", "p", "knit", "purl") && p.tokens[i+1].kind == tokenNumber {
+		i += 2
+	} else if base, _, _, ok := split(p.tokens[i].text); ok && (base == "k" || base == "p") {
+		i++
+	} else {
+		return 0
+	}
+	if p.tokens[i].is("st", "sts") {
+		i++
+	}
+	if !p.endsAt(i) && !p.tokens[i].is(",", ";") {
+		return 0
+	}
+	return i
 }
 
 // endingSide reads up to "WS row", "RS facing" or "k row" in the clause.

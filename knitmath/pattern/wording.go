@@ -93,7 +93,7 @@ func (p *parser) wording(w *wording) bool {
 func (p *parser) numberOf(w *wording) bool {
 	if p.nextFew() {
 		p.next++
-		p.accept("the", "these", "next", "all")
+		p.accept("the", "these", "next", "all", "centre", "center")
 	}
 	switch {
 	case w.numbers != nil:
@@ -126,7 +126,8 @@ func (p *parser) nextFew() bool {
 		return false
 	}
 	i := p.next + 1
-	if p.tokens[i-1].is("across", "over") && p.tokens[i].is("the", "these", "next", "all") {
+	if p.tokens[i-1].is("across", "over") && p.tokens[i].is("the", "these", "next", "all") ||
+		p.tokens[i-1].is("the") && p.tokens[i].is("centre", "center", "next") {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
