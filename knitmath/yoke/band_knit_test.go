@@ -158,7 +158,8 @@ func wantedNeckOf(in CircularInput, out Circular) int {
 		widest := 60.3 * math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
 		neck := min(math.Floor(float64(in.BodyStitches)*0.4+0.5), math.Floor(widest+0.5))
 		perCm := math.Round(in.Gauge.Stitches*1e6) / 1e6 / fault.Or(in.Gauge.OverCm, 10)
-		if who, ok := body.WearerOf(float64(in.BodyStitches) / perCm); ok {
+		bodyCm := float64(in.BodyStitches) * fault.Or(in.Gauge.OverCm, 10) * 1e6 / math.Round(in.Gauge.Stitches*1e6)
+		if who, ok := body.WearerOf(bodyCm); ok { // divided last: 66 stitches at 22 to 10 cm are 30 cm, and no toy
 			neck = max(neck, headStitches(who, perCm)+2)
 			neck = min(neck, math.Floor((2*who.HeadCm-who.LeastHeadCm)*perCm+1e-9)-2)
 		}
