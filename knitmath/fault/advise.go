@@ -19,8 +19,12 @@ type Knob struct {
 }
 
 // How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
-// There are fewTries of all knobs together to a side, fewer of a dear question: a refusal may not take much more than an answer.
+// There are fewTries of all knobs together to a side, fewer of a dear question.
 const (
+	// AdviceSteps is the price of all questions that a refusal asks at most. What was asked is told as Sought, since
+	// whoever is refused has had it worked.
+	AdviceSteps = 100_000
+
 	fewTries  = 16
 	dearPrice = 2000
 	// cmStep is how finely a length is offered; where it is no larger than two of them, to a fifth of that.
@@ -42,7 +46,14 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	}
 	price := cost()
 	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
-	cheap := func() bool { return cost() <= 2*price }
+	cheap := func() bool {
+		c := cost()
+		if c > 2*price || refused.Sought+c > AdviceSteps {
+			return false
+		}
+		refused.Sought += c
+		return true
+	}
 	said := map[string]string{}
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
@@ -78,7 +89,7 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 		}
 		k.words(said, found, size)
 	}
-	return ask() == nil
+	return cheap() && ask() == nil
 }
 
 // names reports whether a field is refused.

@@ -114,3 +114,24 @@ func TestAdviseLeavesOut(t *testing.T) {
 		}
 	}
 }
+
+// A refusal asks no more questions than AdviceSteps pay for, and says what they cost.
+func TestAdviceIsPaidFor(t *testing.T) {
+	for _, price := range []int{1, 75, 2_000, 7_000, 45_000, AdviceSteps, 3 * AdviceSteps} {
+		count, other, worked := new(250), new(250), 0
+		ask := func() error {
+			worked += price
+			var checks Checks
+			checks.Infeasible("no", "count", "other")
+			return checks.Err()
+		}
+		err := ask()
+		worked = 0
+		err = Advise(err, func() int { return price }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: true},
+			Knob{Field: "other", Count: &other, Least: 1, Most: 500, Optional: true})
+		var refused *InputError
+		if !errors.As(err, &refused) || refused.Sought != worked || worked > AdviceSteps || price <= 2_000 && worked == 0 {
+			t.Errorf("a price of %d: worked %d, said %+v", price, worked, refused)
+		}
+	}
+}

@@ -50,6 +50,8 @@ type InputError struct {
 	Violations []Violation
 	// Unlisted is how many more were found.
 	Unlisted int
+	// Sought is the price of the questions that were asked to find what would do.
+	Sought int
 }
 
 // Error joins the faults into one line.

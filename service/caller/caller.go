@@ -1,6 +1,9 @@
 package caller
 
-import "context"
+import (
+	"context"
+	"time"
+)
 
 // Caller is who calls.
 type Caller struct {
@@ -41,6 +44,20 @@ func (c *Caller) Spend(steps int) *Refusal {
 	}
 	c.tally.spent.Add(float64(steps))
 	return nil
+}
+
+// Owe takes what a question cost beside what was spent for it, which is known only
+// when it has been worked. Who has not got so much owes it.
+func (c *Caller) Owe(steps int) {
+	if c == nil || steps <= 0 {
+		return
+	}
+	for _, l := range c.limits {
+		if l.cost != nil {
+			l.cost.ReserveN(time.Now(), min(steps, l.cost.Burst()))
+		}
+	}
+	c.tally.spent.Add(float64(steps))
 }
 
 type callerKey struct{}

@@ -105,6 +105,25 @@ func TestCost(t *testing.T) {
 	})
 }
 
+// What a refusal has sought is owed, though nothing is left.
+func TestOwed(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		g := open(t, theKeys, Config{})
+		small, _ := g.Judge(call(peer, "x-api-key", "small")) // 100 a second, 1,000 at first
+		small.Owe(900)
+		if r := small.Spend(100); r != nil {
+			t.Error(r)
+		}
+		small.Owe(500)
+		if r := small.Spend(100); r == nil || (r.After-6*time.Second).Abs() > time.Microsecond {
+			t.Errorf("500 owed: %+v", r)
+		}
+		small.Owe(0)
+		var nobody *Caller
+		nobody.Owe(5)
+	})
+}
+
 // The series of every caller are there from the start, and no other ever is.
 func TestFigures(t *testing.T) {
 	g := open(t, theKeys, Config{})

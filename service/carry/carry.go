@@ -9,12 +9,14 @@ package carry
 
 import (
 	"context"
+	"errors"
 	"math"
 
 	"google.golang.org/grpc"
 	"google.golang.org/protobuf/proto"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/service/admit"
 	"example.com/knitmath/service/caller"
 )
@@ -49,9 +51,18 @@ func answer[Req proto.Message, In, Out, Resp any](
 	}
 	a, err := ask(question)
 	if err != nil {
+		owe(ctx, err)
 		return nil, err
 	}
 	return out(a), nil
+}
+
+// owe takes what a refusal has sought out of its caller's budget.
+func owe(ctx context.Context, err error) {
+	var refused *fault.InputError
+	if errors.As(err, &refused) {
+		caller.Of(ctx).Owe(refused.Sought)
+	}
 }
 
 // enter takes what a question costs out of its caller's budget and waits for room. It

@@ -2,10 +2,12 @@ package main
 
 import (
 	"encoding/json"
+	"errors"
 	"os"
 
 	"google.golang.org/protobuf/proto"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/service/carry"
 )
 
@@ -15,11 +17,15 @@ type found struct {
 	Aim      string `json:"aim"`
 	Climbed  bool   `json:"climbed"` // and not known before
 	Price    int    `json:"price"`
+	Sought   int    `json:"sought"` // the price of what its refusal asked beside
 	Refused  bool   `json:"refused"`
 	Blocks   int64  `json:"blocks"`
 	Bytes    int64  `json:"bytes"`
 	question proto.Message
 }
+
+// steps are all that is paid for.
+func (f found) steps() int { return f.Price + f.Sought + Ground }
 
 // measured asks a question and counts.
 func measured(m method, question proto.Message) (found, error) {
@@ -29,6 +35,10 @@ func measured(m method, question proto.Message) (found, error) {
 	f.Blocks, f.Bytes, err = counted(func() {
 		_, refusal := m.ask(question)
 		f.Refused = refusal != nil
+		var faults *fault.InputError
+		if errors.As(refusal, &faults) {
+			f.Sought = faults.Sought
+		}
 	})
 	return f, err
 }
@@ -46,8 +56,8 @@ type aim struct {
 var aims = []aim{
 	{"blocks", func(f found) float64 { return float64(f.Blocks) }},
 	{"bytes", func(f found) float64 { return float64(f.Bytes) }},
-	{"blocks for its price", func(f found) float64 { return float64(f.Blocks) / float64(f.Price+Ground) }},
-	{"bytes for its price", func(f found) float64 { return float64(f.Bytes) / float64(f.Price+Ground) }},
+	{"blocks for its price", func(f found) float64 { return float64(f.Blocks) / float64(f.steps()) }},
+	{"bytes for its price", func(f found) float64 { return float64(f.Bytes) / float64(f.steps()) }},
 	{"blocks of a refusal", func(f found) float64 { return ifRefused(f, f.Blocks) }},
 	{"bytes of a refusal", func(f found) float64 { return ifRefused(f, f.Bytes) }},
 }

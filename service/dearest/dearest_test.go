@@ -53,12 +53,12 @@ func TestDearestQuestions(t *testing.T) {
 
 func (f found) check(t *testing.T) {
 	t.Helper()
-	steps := int64(f.Price + Ground)
+	steps := int64(f.steps())
 	if f.Blocks < 1 || f.Blocks > BlocksPerStep*steps {
-		t.Errorf("%s, %s: %d blocks for a price of %d", f.Method, f.Aim, f.Blocks, f.Price)
+		t.Errorf("%s, %s: %d blocks for %d steps", f.Method, f.Aim, f.Blocks, steps)
 	}
 	if f.Bytes > BytesPerStep*steps || f.Bytes > MostBytes {
-		t.Errorf("%s, %s: %d bytes for a price of %d", f.Method, f.Aim, f.Bytes, f.Price)
+		t.Errorf("%s, %s: %d bytes for %d steps", f.Method, f.Aim, f.Bytes, steps)
 	}
 	if !f.Refused && f.Price > cost.Limit {
 		t.Errorf("%s, %s: accepted at a price of %d; the dearest is %d", f.Method, f.Aim, f.Price, cost.Limit)
