@@ -46,14 +46,7 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 	}
 	price := cost()
 	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
-	cheap := func() bool {
-		c := cost()
-		if c > 2*price || refused.Sought+c > AdviceSteps {
-			return false
-		}
-		refused.Sought += c
-		return true
-	}
+	cheap := func() bool { return refused.affords(cost(), 2*price) }
 	said := map[string]string{}
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
@@ -70,6 +63,15 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 		refused.Violations[i].Detail += said[v.Field]
 	}
 	return refused
+}
+
+// affords reports whether a question of such a price may be asked still, and counts it.
+func (e *InputError) affords(price, most int) bool {
+	if price > most || e.Sought+price > AdviceSteps {
+		return false
+	}
+	e.Sought += price
+	return true
 }
 
 // together turns one knob after the other to where its field is no longer refused, says where

@@ -74,14 +74,26 @@ func (p *parser) toldEnd(i, end int) int {
 
 // ordersAfter is where a sentence stops telling, at a semicolon with an order after it, "These
 // 32 sts form the heel; place the other 32 on a holder"; its end if it only tells.
+//
+// What was found is kept: each w&t of a long row is asked about, up to where the row ends.
 func (p *parser) ordersAfter(i, end int) int {
+	seen := &p.ordersSeen
+	if seen.end == end && seen.from <= i && i < seen.found {
+		return seen.found
+	}
+	*seen = ordersSeen{i, end, end}
 	for n := i + 1; n < end; n++ {
+		p.looked++
 		if p.tokens[n].is(";") && p.verbAt(n+1) {
-			return n
+			seen.found = n
+			break
 		}
 	}
-	return end
+	return seen.found
 }
+
+// ordersSeen is where ordersAfter has found a sentence from a token to its end to stop.
+type ordersSeen struct{ from, end, found int }
 
 // noteRowsSaid notes how many rows "These 4 rows form the pattern" at token i is about.
 func (p *parser) noteRowsSaid(i int) {

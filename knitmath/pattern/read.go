@@ -96,18 +96,19 @@ type parser struct {
 	looked int // tokens looked at ahead, where they may be many: what reading costs
 
 	piece         *Piece
-	names         []string     // of the sizes, in lower case
-	sizesSaid     uint32       // sizes that something was said for alone
-	forSizes      uint32       // the sizes that what is read is for, 0 for all
-	patterns      []defined    // stitch patterns that the text defines
-	current       int          // the pattern that is being defined, from 1; 0 for none
-	began         bool         // a cast-on has been read, or the stitches are given
-	given         bool         // the stitches are given
-	bare          bool         // everything has been bound off
-	quiet         quietWords   // none of them knits
-	unknown       quietWords   // none of them is of the language
-	lineSeen      [2]int       // the tokens from the first to the second are of one line, which ends there
-	sentenceSeen  [2]int       // the tokens from the first to the second are of one sentence, which ends there
+	names         []string   // of the sizes, in lower case
+	sizesSaid     uint32     // sizes that something was said for alone
+	forSizes      uint32     // the sizes that what is read is for, 0 for all
+	patterns      []defined  // stitch patterns that the text defines
+	current       int        // the pattern that is being defined, from 1; 0 for none
+	began         bool       // a cast-on has been read, or the stitches are given
+	given         bool       // the stitches are given
+	bare          bool       // everything has been bound off
+	quiet         quietWords // none of them knits
+	unknown       quietWords // none of them is of the language
+	lineSeen      [2]int     // the tokens from the first to the second are of one line, which ends there
+	sentenceSeen  [2]int     // the tokens from the first to the second are of one sentence, which ends there
+	ordersSeen    ordersSeen
 	castLater     uint8        // whether the text casts on: 0 not looked yet, 1 no, 2 yes
 	endingRepeat  bool         // "ending last rep k3 in place of k5" is read
 	trying        bool         // a direction is read on trial

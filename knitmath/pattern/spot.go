@@ -18,8 +18,15 @@ type spot struct {
 // spotsIn are the numbers of a stretch of the text, in order; those that belong to the
 // name of a stitch, such as k2tog, are not among them.
 func spotsIn(source string, at span) []spot {
-	var spots []spot
-	for _, t := range scan(source[at.start:at.end]) {
+	tokens := scan(source[at.start:at.end])
+	most := 0
+	for i := range tokens {
+		if k := tokens[i].kind; k == tokenNumber || k == tokenWord || tokens[i].is("-") {
+			most++
+		}
+	}
+	spots := make([]spot, 0, most) // grown bit by bit, those of a long row would be five times as much
+	for _, t := range tokens {
 		s := spot{at: t.span}
 		switch {
 		case t.kind == tokenNumber:

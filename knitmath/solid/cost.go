@@ -11,6 +11,10 @@ import (
 // otherWedges is how many wedges that do not divide the stitches are looked at, at most.
 const otherWedges = 3
 
+// mostForACrown is the most that a crown takes, whatever the formula makes of its greatest values
+// together: the dearest that long climbs have found runs as many blocks as 16,000 steps may.
+const mostForACrown = cost.Limit
+
 // Cost is the price of a crown: for each decrease round its wedges, and where it may lie
 // what the tolerance allows, again and again; and all of it for other wedges where they may
 // not divide the stitches.
@@ -37,9 +41,9 @@ func (in CrownInput) Cost() int {
 		one *= 2 // where it would ruffle it is worked again nearer to the curve
 	}
 	if in.WedgeCount != nil || in.HatStitches == nil && in.StitchRule == nil || stitches > 2*littleLost*MaxWedges {
-		return one
+		return min(one, mostForACrown)
 	}
-	return cost.Product(1+otherWedges, one)
+	return min(cost.Product(1+otherWedges, one), mostForACrown)
 }
 
 // What a solid takes: a round of it is laid, compared in schedules and written, and one that

@@ -59,7 +59,8 @@ func (r ring) crossesEnough() (list []crossed, length, knit float64) {
 // work, its length, and that as it is knit.
 func (r ring) crosses() (list []crossed, length, knit float64) {
 	half := samplesAStitch * r.limb.Stitches
-	side := make([]spot, half+1)
+	r.b.side = slices.Grow(r.b.side[:0], half+1)[:half+1]
+	side := r.b.side
 	chords := make([]float64, half+1) // to each from the one before
 	var before spot                   // as it is knit
 	guess := r.lowest()

@@ -149,6 +149,7 @@ type revolved struct {
 	counts  []int
 	high    float64 // of a round along the meridian, in cm
 	limbs   []Limb
+	side    []spot       // where crosses lays half of the ring that is tried: there are hundreds
 	wedge   *shortWedges // nil in rounds
 	sewn    bool         // both ends are closed, or the open one is picked up
 }
