@@ -116,6 +116,7 @@ func broughtSteps(steps []Step) ([]Step, bool) {
 // not on the needle when their turn comes.
 func (r *runner) bringing(i int, p *profile) *profile {
 	l := &r.piece.Lines[i]
+	own := l.Steps
 	if p.work(r.now.left).reason != "" {
 		ways := [][]Step{l.info.either}
 		if len(l.Steps) > 0 { // not worked in all
@@ -127,18 +128,12 @@ func (r *runner) bringing(i int, p *profile) *profile {
 			if o := other.work(r.now.left); o.reason == "" || o.reason == ReasonMissing && r.goesPast(l, steps, o.missing) {
 				r.between, p = other, &r.between
 				r.sayBrought(l, steps)
-				r.brings = steps
+				r.brings, own = steps, steps
 				break
 			}
 		}
 	}
-	if !r.quiet {
-		for k := range l.Steps {
-			if s := &l.Steps[k]; s.brought && !s.stretch() {
-				r.taken(int64(s.workings(r.size)))
-			}
-		}
-	}
+	r.fromHolders(own)
 	return p
 }
 

@@ -38,6 +38,10 @@ type engine struct {
 	turns      []int16 // rows between two shapings, and the one that is shaped
 	seen       []bool  // lines that were worked in this size
 	held       []int64 // stitches put aside, in the order in which they were
+	inRows     []int64 // those that were put aside within rows
+	partly     []partTaken
+	emptied    []int64 // how many stitches were worked straight from holders
+	unsureHeld bool    // some were put aside, and it is not known how many
 	rowsBefore []int32 // each line's first working, where rows are told; -1 for none yet
 }
 

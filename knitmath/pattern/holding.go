@@ -181,12 +181,17 @@ func (p *parser) pickingUp(line *Line) bool {
 	}
 	var sum []int
 	for more := true; more; {
+		first := p.next
 		n := p.pickedUpPart()
 		if n == nil {
 			return false
 		}
 		sum = added(sum, n, p.sizes)
+		from := p.next
 		p.alongWhich(info)
+		if p.waited(first, from) {
+			info.waiting = append(info.waiting, Step{Name: takenUp, Times: n, at: p.tokens[first].to(p.last())})
+		}
 		more = p.pickUpAgain()
 	}
 	if p.peek().is(",") && p.startsItem(p.next+1) {

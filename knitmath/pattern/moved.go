@@ -23,6 +23,7 @@ func (r *runner) moved(i int) {
 	case lineTake:
 		r.take(l)
 	case linePickUp:
+		r.fromHolders(l.info.waiting)
 		n := int64(at(l.info.counts, r.size))
 		r.broughtLast = n
 		if r.known && !r.fresh {
@@ -71,6 +72,7 @@ func (r *runner) heldCount(l *Line) int64 {
 // hold puts stitches aside.
 func (r *runner) hold(l *Line) {
 	if !r.known {
+		r.unsureHeld = true
 		return
 	}
 	total := r.now.total()
@@ -181,11 +183,7 @@ func (r *runner) takeLive(l *Line) {
 
 // heldSum is how many stitches are put aside.
 func (r *runner) heldSum() int64 {
-	sum := int64(0)
-	for _, n := range r.held {
-		sum += n
-	}
-	return sum
+	return sumOf(r.held)
 }
 
 // taken forgets stitches that were put aside: those of one time, or of all.

@@ -40,3 +40,13 @@ func (p *parser) pickUpTo(i int) int {
 // offHolder says that the stitches of a part were waiting, and are not picked up.
 var offHolder = wordings("off the holder", "off holder", "off the holders", "from the holder", "from holder", "off hold", "on hold",
 	"off the waste yarn")
+
+// waited reports whether stitches among those that are picked up, whose number stands from one token to another,
+// waited on a holder: "26 sts from back holder", or "k 26 sts of back neck", which are not said to be picked up.
+func (p *parser) waited(first, end int) bool {
+	if !p.tokens[end].is("from", "of", "on", "off", "across") {
+		return false
+	}
+	knit := p.tokens[first-1].is("k", "knit", "p", "purl", "across") && !p.anyOf(max(first-4, 0), first, "up")
+	return knit || p.anyOf(end, p.next, "holder", "holders", "stitch-holder", "waste", "scrap")
+}

@@ -45,6 +45,7 @@ func (r *runner) work(i int, claimed bool) {
 	r.partsOf(l, before, claimed, p.turn != 0)
 	r.restHeld(i, before, claimed)
 	r.oversAside(l)
+	r.putAside(l)
 	if r.machine == nil {
 		r.overs = 0
 	}

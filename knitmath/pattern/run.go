@@ -71,7 +71,7 @@ func (e *engine) size(size int) {
 	e.left, e.history = e.share, e.history[:0]
 	e.written.forget()
 	clear(e.seen)
-	e.held = e.held[:0]
+	e.held, e.inRows, e.partly, e.emptied, e.unsureHeld = e.held[:0], e.inRows[:0], e.partly[:0], e.emptied[:0], false
 	for i := range e.rowsBefore {
 		e.rowsBefore[i] = -1
 	}
@@ -104,6 +104,7 @@ func (e *engine) size(size int) {
 		}
 		i++
 	}
+	r.leftOnHolders()
 	r.settleSide()
 	e.out.EndStitches[size] = -1
 	if r.known {

@@ -138,6 +138,7 @@ type lineInfo struct {
 	forRows       []int      // "next 4 rows": how many rows the label stands for; "for 10 rows" of a repeat
 	perSide       []int      // "20 sts each side" of stitches that are bound off in the row
 	perNeedle     []int      // "16 sts on each needle"
+	waiting       []Step     // "and knit 26 sts from back holder" of stitches that are picked up
 	forSizes      uint32     // the sizes it is for, a bit for each; 0 for all
 	defined       bool       // it belongs to a stitch pattern, and is worked only where that is
 	heading       bool       // it is the heading of a part

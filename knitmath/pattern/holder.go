@@ -1,0 +1,168 @@
+package pattern
+
+import (
+	"slices"
+	"strconv"
+)
+
+// partTaken is a holder of which stitches were worked and some were left.
+type partTaken struct {
+	all, left int64
+	at        span // where they were worked
+}
+
+// fromHolders takes stitches off holders that a row, or a direction which picks stitches up, works straight from
+// them, and compares how many with those that wait there.
+func (r *runner) fromHolders(steps []Step) {
+	if r.quiet {
+		return
+	}
+	for k := range steps {
+		if s := &steps[k]; s.Name == takenUp && !s.stretch() {
+			r.fromHolder(int64(s.workings(r.size)), s.at)
+		}
+	}
+}
+
+// fromHolder takes so many stitches off: those of one holder, or of some that were put aside one after the other.
+// Whether what is left of a holder is worked later is seen at the end of the text. A number that is near that of a
+// holder and of none is a mistake, unless as many were worked before: of a second piece nothing may be said but
+// that it is made.
+func (r *runner) fromHolder(n int64, at span) {
+	if list, first, end := r.holdersOf(n); list != nil {
+		*list = append((*list)[:first], (*list)[end:]...)
+		r.emptied = append(r.emptied, n)
+		return
+	}
+	list, near := r.nearHolder(n)
+	if list == nil || r.unsureHeld {
+		r.taken(n)
+		return
+	}
+	held := (*list)[near]
+	if held > n {
+		(*list)[near] -= n
+		r.partTaken(held, n, at)
+		return
+	}
+	if slices.Contains(r.emptied, n) || r.heldSum()+sumOf(r.inRows) == n || r.heldWrong() {
+		return
+	}
+	if r.wanted(ReasonMissing, at) {
+		r.astray = true
+		r.fault(KindMistake, ReasonMissing, at, int(held-n), "only "+stitches(int(held))+" were put aside, not "+strconv.Itoa(int(n)))
+	}
+	*list = append((*list)[:near], (*list)[near+1:]...)
+}
+
+// putAside remembers the stitches that a row puts aside within it.
+func (r *runner) putAside(l *Line) {
+	if r.quiet {
+		return
+	}
+	for k := range l.Steps {
+		switch s := &l.Steps[k]; {
+		case s.Name != "hold" && s.Name != holdWorked:
+		case s.stretch():
+			r.unsureHeld = true
+		case len(r.inRows) < 64:
+			r.inRows = append(r.inRows, int64(s.workings(r.size)))
+		}
+	}
+}
+
+// nearHolder is the holder whose number is nearest to so many stitches, which it does not hold; none if no number is
+// near.
+func (r *runner) nearHolder(n int64) (list *[]int64, near int) {
+	best := n
+	for _, l := range [...]*[]int64{&r.held, &r.inRows} {
+		for i, held := range *l {
+			if off := max(held-n, n-held); 2*n >= held && 2*held >= n && off < best {
+				list, near, best = l, i, off
+			}
+		}
+	}
+	return list, near
+}
+
+// holdersOf are the holders, from the first up to an end, that hold so many stitches together; none if no such are.
+func (r *runner) holdersOf(n int64) (list *[]int64, first, end int) {
+	for _, l := range [...]*[]int64{&r.held, &r.inRows} {
+		if first := slices.Index(*l, n); first >= 0 {
+			return l, first, first + 1
+		}
+	}
+	for _, l := range [...]*[]int64{&r.held, &r.inRows} {
+		for first := range *l {
+			sum := int64(0)
+			for end, held := range (*l)[first:] {
+				if sum += held; sum == n {
+					return l, first, first + end + 1
+				}
+			}
+		}
+	}
+	return nil, 0, 0
+}
+
+func sumOf(numbers []int64) (sum int64) {
+	for _, n := range numbers {
+		sum += n
+	}
+	return sum
+}
+
+// heldWrong reports whether a mistake was found in this size where stitches were put aside: then it is not known how
+// many wait, and nothing more is said of it.
+func (r *runner) heldWrong() bool {
+	for k := range r.found.list {
+		f := &r.found.list[k]
+		i := r.piece.lineAt(f.at)
+		if f.Kind != KindMistake || i < 0 || len(f.SizeNumbers) == 0 || f.SizeNumbers[len(f.SizeNumbers)-1] != r.size+1 {
+			continue
+		}
+		if l := &r.piece.Lines[i]; l.info.kind == lineHold || l.info.holdRest || putsAside(l.Steps) {
+			return true
+		}
+	}
+	return false
+}
+
+// putsAside reports whether steps put stitches aside.
+func putsAside(steps []Step) bool {
+	return slices.ContainsFunc(steps, func(s Step) bool { return s.Name == "hold" || s.Name == holdWorked })
+}
+
+// partTaken notes that a holder which had so many stitches has n fewer.
+func (r *runner) partTaken(held, n int64, at span) {
+	for i := range r.partly {
+		if p := &r.partly[i]; p.left == held {
+			p.left, p.at = held-n, at
+			return
+		}
+	}
+	r.partly = append(r.partly, partTaken{all: held, left: held - n, at: at})
+}
+
+// leftOnHolders says at the end of a text where stitches were left on a holder of which others were worked, and
+// never taken up.
+func (r *runner) leftOnHolders() {
+	if len(r.partly) == 0 || r.heldWrong() {
+		return
+	}
+	for i := range r.partly {
+		p := &r.partly[i]
+		if list, first, end := r.holdersOf(p.left); list == nil || end != first+1 || !r.wanted(ReasonUnworked, p.at) {
+			continue
+		}
+		r.fault(KindMistake, ReasonUnworked, p.at, int(p.left), stitches(int(p.all))+" were put aside: "+strconv.Itoa(int(p.left))+
+			" "+stay(p.left)+" on the holder")
+	}
+}
+
+func stay(n int64) string {
+	if n == 1 {
+		return "stays"
+	}
+	return "stay"
+}
