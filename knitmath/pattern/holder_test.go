@@ -15,7 +15,7 @@ var holderForms = []string{
 	"Next row (RS): K60, k%[1]s sts of sleeve, k60. %[2]s sts.",
 	"Next row (RS): K60, pm, k%[1]s sleeve sts from waste yarn, pm, k60. %[2]s sts.",
 	"Next row (RS): Knit across %[1]s sts from holder, k120. %[2]s sts.",
-	"NECKBAND\nPick up and knit 50 sts down left front neck, 70 sts up right front neck, knit across %[1]s sts from back neck holder. %[2]s sts.",
+	"NECKBAND\nPick up and knit 50 sts down left neck, 70 sts up right neck, knit across %[1]s sts from back neck holder. %[2]s sts.",
 	"NECKBAND\nPick up and knit 120 sts around front neck and %[1]s sts from back holder. %[2]s sts.",
 	"NECKBAND\nPick up and knit 120 sts around front neck, k %[1]s sts of back neck. %[2]s sts.",
 	"NECKBAND\nPick up and knit 120 sts around front neck, knit %[1]s sts from holder. %[2]s sts.",

@@ -26,7 +26,7 @@ func (p *parser) skipBreaks() {
 func (p *parser) line() {
 	first := p.next
 	p.depth, p.inside, p.stars = 0, 0, p.stars[:0]
-	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.loneClaim() && !p.headed() {
+	if !p.ruled() && !p.tabled() && !p.stripes() && !p.frontMatter() && !p.sizesOnly() && !p.needlesAlone() && !p.loneClaim() && !p.headed() {
 		p.sentenceOrRemark()
 	}
 	if p.next == first {

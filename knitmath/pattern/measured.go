@@ -45,10 +45,9 @@ func (p *parser) rowsToldAt(i int) int {
 		i++
 	}
 	end, _ := p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].row() {
+	if end = p.rowsWord(end); end == 0 {
 		return 0
 	}
-	end++
 	end = p.toldFabric(end)
 	told := open || i > 1 && p.tokens[i-1].is(",") && p.endsAt(end) && p.tokens[i-2].stitches()
 	for p.tokens[end].is("have", "been", "worked", "done", "complete", "completed", "all", "total", "made") ||
@@ -56,6 +55,7 @@ func (p *parser) rowsToldAt(i int) int {
 		told = true
 		end++
 	}
+	end = p.sinceCastOn(end)
 	if open {
 		if !p.tokens[end].is(")", "]") {
 			return 0

@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"math/bits"
+	"strings"
 
 	"example.com/knitmath/knitmath/report"
 )
@@ -12,6 +13,7 @@ type rowsClaim struct {
 	line  int   // what is worked before it
 	rows  []int // one number, or one for each size; -1 for a size without one
 	inAll bool  // it may count from farther back than is known
+	ridge bool  // of garter ridges, which are two rows
 	at    span  // of the numbers and their "rows"
 }
 
@@ -27,8 +29,8 @@ func (p *parser) rowsClaims() []rowsClaim {
 		if end == 0 {
 			continue
 		}
-		line := p.workedBefore(i)
-		if line < 0 {
+		line, ridge := p.workedBefore(i), p.tokens[end-1].is("ridge", "ridges")
+		if line < 0 || ridge && !p.garterRows(&p.piece.Lines[line]) {
 			continue
 		}
 		p.forSizes, p.next = p.piece.Lines[line].info.forSizes, i
@@ -37,7 +39,7 @@ func (p *parser) rowsClaims() []rowsClaim {
 		}
 		rows, ok := p.toldNumbers(end)
 		if ok {
-			claims = append(claims, rowsClaim{line: line, rows: rows, inAll: inAll, at: p.tokens[i].to(p.tokens[end-1].span)})
+			claims = append(claims, rowsClaim{line: line, rows: rows, inAll: inAll, ridge: ridge, at: p.tokens[i].to(p.tokens[end-1].span)})
 		}
 		i = end
 	}
@@ -71,16 +73,26 @@ func (p *parser) toldNumbers(end int) ([]int, bool) {
 // worked; 0 if it is not. What stands before and behind it says which.
 func (p *parser) rowsClaimEnd(i int) (end int, inAll bool) {
 	end, _ = p.sizedEnd(i)
-	if end == 0 || !p.tokens[end].row() {
+	if end = p.rowsWord(end); end == 0 {
 		return 0, false
 	}
-	end++
 	behind, said := p.rowsDone(end)
 	begin, total := p.beforeRowsClaim(i)
 	if !p.rowsToldBetween(begin, behind, said) {
 		return 0, false
 	}
 	return end, total || p.anyOf(end, behind, "all", "total", "altogether")
+}
+
+// rowsWord is the index after "rows", "garter ridges" at token i, after their number; 0 if they do not stand there.
+func (p *parser) rowsWord(i int) int {
+	if i != 0 && p.tokens[i].is("garter") {
+		i++
+	}
+	if i == 0 || !p.tokens[i].row() && !p.tokens[i].is("ridge", "ridges") {
+		return 0
+	}
+	return i + 1
 }
 
 // rowsToldBetween reports whether what stands from token begin up to token behind tells how many
@@ -99,7 +111,8 @@ func (p *parser) rowsToldBetween(begin, behind int, said bool) bool {
 			return true
 		}
 	}
-	return said && (closed || comma || p.endsAt(behind)) && (before.is(",", ";") || p.endsAt(begin-1))
+	apart := before.is(",", ";") || p.endsAt(begin-1) || before.is("-") && p.tokens[begin-2].kind == tokenWord
+	return said && (closed || comma || p.endsAt(behind)) && apart
 }
 
 // closesCount reports whether a bracket is closed at token i, and no number of times follows.
@@ -116,7 +129,31 @@ func (p *parser) rowsDone(i int) (end int, said bool) {
 		said = said || !p.tokens[i].is("in")
 		i++
 	}
-	return i, said
+	return p.sinceCastOn(i), said
+}
+
+// sinceCastOn is the index after "from cast-on", "since the beginning" at token i, or i.
+func (p *parser) sinceCastOn(i int) int {
+	if !p.tokens[i].is("from", "since") {
+		return i
+	}
+	end := i + 1
+	for p.tokens[end].is("the", "cast-on", "cast", "on", "co", "beg", "beginning", "start", "edge", "row") {
+		end++
+	}
+	if !p.anyOf(i, end, "cast-on", "cast", "co", "beg", "beginning", "start") {
+		return i
+	}
+	return end
+}
+
+// garterRows reports whether a line is rows that are knit, or in garter stitch by its name, back and forth: of other
+// fabrics a ridge may be any number of rows.
+func (p *parser) garterRows(l *Line) bool {
+	said := p.found.source[l.info.at.start:l.info.at.end]
+	word, _, _ := strings.Cut(strings.ToLower(said), " ")
+	return (l.info.kind == lineEven || l.info.kind == linePlain) && !l.info.inRounds &&
+		(word == "knit" || word == "k" || strings.Contains(strings.ToLower(said), "garter"))
 }
 
 // beforeRowsClaim is the index of the first word of "a total of", "making" before a count of rows

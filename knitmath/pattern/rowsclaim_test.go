@@ -84,6 +84,47 @@ func TestRowsToldOfSizes(t *testing.T) {
 	}
 }
 
+// TestRidgesTold: a ridge of garter stitch is two rows; of an odd number of rows the last may be counted with the
+// cast-on, or not. In other fabrics a ridge may be anything.
+func TestRidgesTold(t *testing.T) {
+	for _, form := range []string{"Knit %d rows (= %d garter ridges).", "Knit %d rows (%d ridges).", "Work %d rows in garter st (%d ridges).",
+		"Work %d rows in garter st, %d ridges in all.", "Knit %d rows - %d ridges made."} {
+		for rows := 4; rows <= 11; rows++ {
+			for ridges := 2; ridges <= 8; ridges++ {
+				text := "Cast on 40 sts.\n" + fmt.Sprintf(form, rows, ridges) + "\nCast off."
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+				if err != nil {
+					t.Fatal(err)
+				}
+				if right := ridges == rows/2 || ridges == (rows+1)/2; out.Agrees != right || !right && out.mistakes != 1 || out.questions > 0 {
+					t.Errorf("%q: agrees is %v, %s", text, out.Agrees, said(&out))
+				}
+			}
+		}
+	}
+	const welt = "CO 40 sts and join in the rnd.\nRnds 1-3: Knit.\nRnds 4-6: Purl.\nRep Rnds 1-6 3 more times (4 ridges)."
+	if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: welt}); err != nil || !out.Agrees {
+		t.Errorf("%q: %v, %s", welt, err, said(&out))
+	}
+}
+
+// TestRowsToldAfterDash: 10 rows and 5 more are 15 from the cast-on, however that is set off.
+func TestRowsToldAfterDash(t *testing.T) {
+	for _, form := range []string{" - %d rows worked from cast-on.", " — %d rows worked in all.", " (%d rows from cast-on).",
+		", %d rows worked since the beginning.", " (%d rows worked from the cast-on edge)."} {
+		for told := 3; told <= 22; told++ {
+			text := "Cast on 42 sts.\nKnit 10 rows.\nWork 5 rows even" + fmt.Sprintf(form, told) + "\nCast off."
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if right := told == 15 || told == 5; out.Agrees != right || out.questions > 0 {
+				t.Errorf("%q: agrees is %v, %s", text, out.Agrees, said(&out))
+			}
+		}
+	}
+}
+
 // TestRowsNotTold: numbers of rows that are worked, are a label's, are of a pattern or of a
 // picture are no count of what was worked before them.
 func TestRowsNotTold(t *testing.T) {
@@ -99,6 +140,26 @@ func TestRowsNotTold(t *testing.T) {
 		if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil ||
 			slices.ContainsFunc(out.Findings, func(f Finding) bool { return f.Reason == ReasonRows }) {
 			t.Errorf("%q: %v, %s", text, err, said(&out))
+		}
+	}
+}
+
+// TestRowsToldAfterKnit: a row of which "Knit" or "Purl" is all stays so before a count of rows, or another remark, in
+// brackets of its own.
+func TestRowsToldAfterKnit(t *testing.T) {
+	for _, cast := range []string{"CO 40 sts.", "CO 40 (44, 48) sts.", "CO 40 sts and join in the rnd."} {
+		for _, verb := range []string{"Knit", "Purl"} {
+			for _, remark := range []string{"(16 rows)", "[16 rows]", "(16 rnds)", "[16 rounds]", "(16 rows worked)", "(This is the right side.)"} {
+				text := cast + "\nRows 1-16: " + verb + ". " + remark + "\nRow 17: (K2, k2tog) to end."
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+				if err != nil || !out.Agrees || out.EndStitches[0] != 30 || out.WorkedRows[0] != 17 {
+					t.Errorf("%q: %v, %s, %v", text, err, said(&out), out.EndStitches)
+				}
+			}
+			text := cast + "\nRows 1-16: " + verb + ". (15 rows)\nRow 17: Knit."
+			if out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text}); err != nil || out.mistakes != 1 || out.questions > 0 {
+				t.Errorf("%q: %v, %s", text, err, said(&out))
+			}
 		}
 	}
 }

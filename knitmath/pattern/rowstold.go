@@ -65,7 +65,10 @@ func (r *runner) compareRows(c *rowsClaim) {
 	if told < 0 || own < 0 || after-own < r.told.sureFrom || r.piece.Lines[c.line].info.open || !r.known {
 		return
 	}
-	counts := r.rowCounts(c.line, own, after)
+	counts, word := r.rowCounts(c.line, own, after), "rows"
+	if c.ridge {
+		counts, own, word = ridgesOf(counts), own/2, "ridges"
+	}
 	if r.out.rowsMeant == nil {
 		r.out.rowsMeant = map[rowsSaid][]int{}
 	}
@@ -74,11 +77,21 @@ func (r *runner) compareRows(c *rowsClaim) {
 	if slices.Contains(counts, told) || c.inAll && r.told.unsure || !r.wanted(ReasonRows, c.at) {
 		return
 	}
-	text := report.CountOf(own, "rows") + " " + areWorked(own) + " here"
+	text := report.CountOf(own, word) + " " + areWorked(own) + " here"
 	if n := max(nearestCount(counts, told), counts[min(1, len(counts)-1)]); n > own {
 		text += ", " + strconv.Itoa(n) + " with those before"
 	}
 	r.fault(KindMistake, ReasonRows, c.at, 0, text+", not "+strconv.Itoa(told))
+}
+
+// ridgesOf are the garter ridges of numbers of rows: of an odd number the row that makes no whole one may be counted,
+// as that of the cast-on is, or not.
+func ridgesOf(rows []int) []int {
+	var ridges []int
+	for _, n := range rows {
+		ridges = append(ridges, n/2, (n+1)/2)
+	}
+	return ridges
 }
 
 // rowsOf is how many rows a line worked, and how many were worked after it; -1 where it was not

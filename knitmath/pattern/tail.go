@@ -58,6 +58,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 		p.shapedBracket = false
 		p.next++
 	case line.ClaimedStitches != nil && p.passParts(line):
+	case p.needlesTold(line):
 	case p.claimInTail():
 		if !p.claim(line) {
 			info.kind = lineUnread
@@ -78,7 +79,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 // tailStop ends a tail, but for a full stop with a claim after it.
 func (p *parser) tailStop() tailKind {
 	if p.accept(".") {
-		if p.claimAhead() {
+		if p.claimAhead() || p.needlesAhead(p.next) {
 			return tailMore
 		}
 		p.next--

@@ -1,0 +1,48 @@
+package pattern
+
+// needlesAlone reads "(20 on each of 3 needles)" in a sentence of its own, and compares what lies on all of them with
+// the stitches that there are.
+func (p *parser) needlesAlone() bool {
+	from := p.peek().span
+	line := Line{info: lineInfo{kind: linePassed}}
+	if !p.began || p.onlyRows || !p.needlesTold(&line) {
+		return false
+	}
+	p.passed(from.to(p.last()))
+	p.finish(&line, from)
+	return true
+}
+
+// needlesTold reads it beside what is worked or cast on.
+func (p *parser) needlesTold(line *Line) bool {
+	if t := p.peek(); line.ClaimedStitches != nil || t.kind != tokenNumber && !t.is("(") || !p.needlesAhead(p.next) {
+		return false
+	}
+	save, found, from := p.next, p.found.mark(), p.peek().span
+	bracket := p.accept("(")
+	n := p.number()
+	needles := 0
+	if n != nil {
+		p.accept("st", "sts", "stitches")
+		needles = p.onEachOf()
+	}
+	if needles == 0 || bracket && !p.accept(")") || !p.endsAt(p.next) && !p.peek().is(",", ";") {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	line.ClaimedStitches, line.info.claimAt = p.timesEach(without(n), needles), from.to(p.last())
+	return true
+}
+
+// needlesAhead reports whether a number of stitches "on each of" some needles stands at token i.
+func (p *parser) needlesAhead(i int) bool {
+	if p.tokens[i].is("(") {
+		i++
+	}
+	end, _ := p.sizedEnd(i)
+	if end != 0 && p.tokens[end].stitches() {
+		end++
+	}
+	return end != 0 && p.tokens[end].is("on", "onto") && p.tokens[end+1].is("each") && p.tokens[end+2].is("of")
+}
