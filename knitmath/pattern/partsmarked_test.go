@@ -3,6 +3,8 @@ package pattern
 import (
 	"fmt"
 	"testing"
+
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // TestPartsBetweenMarkers: the parts of a raglan that are told beside its count are those between
@@ -47,6 +49,53 @@ func TestPartToldInARepeat(t *testing.T) {
 			}
 			if placed == 2 && told != 14 && !restores(t, &out, text, "(14 sts between") {
 				t.Errorf("%d: %s", told, offered(&out))
+			}
+		}
+	}
+}
+
+// TestPartsBetweenBoundOffStitches: 141 stitches of which 6 are cast off at each armhole leave 129: fronts of 33 and
+// a back of 63. A row that divides them otherwise is found where its parts are told, though the count is right.
+func TestPartsBetweenBoundOffStitches(t *testing.T) {
+	for _, form := range []string{
+		"K%[1]d, cast off 6 sts, k%[2]d, cast off 6 sts, knit to end. 129 sts remain: 63 sts for back and 33 sts for each front.",
+		"K%[1]d, BO 6 sts, knit until there are %[2]d sts on right needle, BO 6 sts, knit to end. (129 sts: 33 each front, 63 back)",
+		"K%[1]d, BO 6 sts, knit until there are %[2]d sts on right needle after bind-off, BO 6 sts, k to end. " +
+			"129 sts: 63 for back, 33 for each front.",
+	} {
+		for front := 30; front <= 36; front++ {
+			for back := 60; back <= 66; back++ {
+				text := "Cast on 141 sts.\nKnit 8 rows.\nNext row: " + fmt.Sprintf(form, front, back)
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+				if err != nil {
+					t.Fatal(err)
+				}
+				if right := front == 33 && back == 63; out.Agrees != right || !right && out.mistakes != 1 || out.questions > 0 {
+					t.Errorf("%q: agrees is %v, %s", text, out.Agrees, said(&out))
+				}
+			}
+		}
+	}
+}
+
+// TestHalvesBetweenMarkers: 104 stitches halved by a marker, of which each side loses 2, are 50 and 50.
+func TestHalvesBetweenMarkers(t *testing.T) {
+	for _, row := range []string{
+		"*K1, ssk, k to 3 sts before m, k2tog, k1, sm; rep from * once more.",
+		"[K1, ssk, k to 3 sts before m, k2tog, k1, sm] twice.",
+	} {
+		for _, form := range []string{
+			" 100 sts; %d sts front and %d sts back.", " 100 sts: %d for front and %d for back.", " (100 sts: %d front, %d back)",
+		} {
+			for front := 44; front <= 56; front++ {
+				text := "Cast on 104 sts, pm and join in the rnd.\nRnd 1: K52, pm, k52.\nRnd 2: " + row + fmt.Sprintf(form, front, 100-front)
+				out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text, Construction: stitch.InTheRound})
+				if err != nil {
+					t.Fatal(err)
+				}
+				if right := front == 50; out.Agrees != right || !right && out.mistakes != 1 || out.questions > 0 {
+					t.Errorf("%q: agrees is %v, %s", text, out.Agrees, said(&out))
+				}
 			}
 		}
 	}

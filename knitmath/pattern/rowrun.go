@@ -155,6 +155,7 @@ func (r *runner) partsOf(l *Line, before hand, claimed, turns bool) {
 	}
 	if claimed {
 		r.partsBetweenMarks(l)
+		r.partsBoundOff(l, before)
 	}
 	if !claimed || l.info.partial == nil || !r.known {
 		return

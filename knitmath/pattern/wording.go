@@ -281,7 +281,8 @@ func (p *parser) rowEndsAtStop() bool {
 	save := p.next
 	p.next++
 	t := p.peek()
-	ends := p.claimAhead() || p.remarkEnd(p.next) != 0 || t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenWord && p.startsLine() ||
+	ends := p.claimAhead() || t.kind == tokenEnd || t.kind == tokenNewline || t.kind == tokenWord && p.startsLine() ||
+		p.remarkEnd(p.next) != 0 || // "Knit. (16 rnds)"
 		t.kind == tokenNumber && p.ordinalEnd(p.next) != 0 && p.labelEnd(p.next) != 0 // "Knit. 2nd row: ..."
 	p.next = save
 	return ends
