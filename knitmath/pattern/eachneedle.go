@@ -35,6 +35,11 @@ func (p *parser) needlesTold(line *Line) bool {
 	return true
 }
 
+// partsInTail reads the parts of a count, or how many stitches lie on each needle, beside what is worked.
+func (p *parser) partsInTail(line *Line) bool {
+	return line.ClaimedStitches != nil && p.passParts(line) || p.needlesTold(line)
+}
+
 // needlesAhead reports whether a number of stitches "on each of" some needles stands at token i.
 func (p *parser) needlesAhead(i int) bool {
 	if p.tokens[i].is("(") {

@@ -256,6 +256,7 @@ func (r *runner) openPasses(l *Line, lines []int16) (int, bool) {
 		return 1, true
 	case change == 0:
 		r.fault(KindReading, ReasonOpenLength, l.info.at, 0, "the number of rows is left open; the count stays the same")
+		r.oddRowsTurn(l, lines)
 		r.openSide(l, len(lines))
 		return 0, true
 	}

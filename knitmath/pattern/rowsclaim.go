@@ -111,8 +111,13 @@ func (p *parser) rowsToldBetween(begin, behind int, said bool) bool {
 			return true
 		}
 	}
-	apart := before.is(",", ";") || p.endsAt(begin-1) || before.is("-") && p.tokens[begin-2].kind == tokenWord
-	return said && (closed || comma || p.endsAt(behind)) && apart
+	return said && (closed || comma || p.endsAt(behind)) && p.apartAt(begin-1)
+}
+
+// apartAt reports whether token i sets what follows apart, and its dash is none of a range.
+func (p *parser) apartAt(i int) bool {
+	t := &p.tokens[i]
+	return t.is(",", ";") || p.endsAt(i) || t.is("-") && p.tokens[i-1].kind == tokenWord
 }
 
 // closesCount reports whether a bracket is closed at token i, and no number of times follows.

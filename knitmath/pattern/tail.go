@@ -57,8 +57,7 @@ func (p *parser) tailPart(line *Line) tailKind {
 	case t.is(")") && p.shapedBracket:
 		p.shapedBracket = false
 		p.next++
-	case line.ClaimedStitches != nil && p.passParts(line):
-	case p.needlesTold(line):
+	case p.partsInTail(line):
 	case p.claimInTail():
 		if !p.claim(line) {
 			info.kind = lineUnread
