@@ -9,10 +9,13 @@ func (p *parser) between(i, n int) bool {
 	if end, _ := p.listEnd(i + 1); end != 0 {
 		return true
 	}
-	if p.sizes > 2 && n+1 == p.sizes && p.tokens[i-1].is(")", "]") && p.tokens[i+1].is(",", ".", ";", ")") && n > 2 {
-		return true // "k20 (22) 24 (26) 28,"
+	if p.sizes > 0 && n+1 != p.sizes {
+		return false
 	}
-	return (p.sizes == 0 || n+1 == p.sizes) && p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds",
+	if n > 1 && p.tokens[i-1].is(")", "]") && (p.tokens[i+1].is(",", ";", ")") || p.endsAt(i+1)) {
+		return true // "k29 (31) 35,", "k20 (22) 24 (26) 28."
+	}
+	return p.tokens[i+1].is("st", "sts", "stitch", "stitches", "row", "rows", "rnds",
 		"rounds", "times", "time", "more", "cm", "ins", "inches", "repeats")
 }
 
