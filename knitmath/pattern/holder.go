@@ -147,7 +147,7 @@ func (r *runner) partTaken(held, n int64, at span) {
 // leftOnHolders says at the end of a text where stitches were left on a holder of which others were worked, and
 // never taken up.
 func (r *runner) leftOnHolders() {
-	if len(r.partly) == 0 || r.heldWrong() {
+	if len(r.partly) == 0 || r.unsureHeld || r.heldWrong() {
 		return
 	}
 	for i := range r.partly {

@@ -30,6 +30,7 @@ func (r *runner) beganRows(i int) {
 func (r *runner) beganAfter(l *Line) {
 	switch l.info.kind {
 	case lineUnread:
+		r.unsureHeld = true // nobody knows what it puts aside, or takes up
 		r.told.sureFrom, r.told.unsure = r.rows, true
 	case linePassed:
 		if l.info.heading {
