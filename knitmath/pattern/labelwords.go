@@ -34,6 +34,7 @@ func (p *parser) labelTail(i int, info *lineInfo) int {
 				i++
 			}
 			p.labelRule(from, i, info)
+			i = p.ruleTo(i, info)
 		case t.is("(", "["):
 			end := p.labelMark(i)
 			if end == 0 {
