@@ -53,7 +53,11 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		}
 		// Most states are those of the last effort before the end, of which all but one run leads
 		// nowhere: that one is looked for first.
-		if s.goFrom(effort, true); s.found > effort+effortOfRun {
+		// Edges that are not steady may be longer than any cap, of many efforts, and are not worth it.
+		if s.steady {
+			s.goFrom(effort, true)
+		}
+		if s.found > effort+effortOfRun {
 			s.goFrom(effort, false)
 		}
 	}
