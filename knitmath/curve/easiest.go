@@ -57,7 +57,7 @@ func (p *planner) easiest() ([]Run, int, bool) {
 		if s.steady {
 			s.goFrom(effort, true)
 		}
-		if s.found > effort+effortOfRun {
+		if !s.steady || s.found > effort+effortOfRun {
 			s.goFrom(effort, false)
 		}
 	}
