@@ -45,7 +45,7 @@ func (p *parser) even(line *Line) bool {
 			return true
 		}
 	}
-	info.rib = p.ribIn(first, p.next)
+	info.rib, info.ribAs = p.ribIn(first, p.next), p.ribAs(first)
 	return p.evenRows(line, &w)
 }
 

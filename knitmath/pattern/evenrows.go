@@ -19,6 +19,7 @@ func (r *runner) even(i int) {
 	start := r.now
 	r.chartFits(l)
 	r.ribFits(i)
+	r.ribAsWritten(i)
 	r.lastRow = 0
 	if info.ranges != nil {
 		r.lastRow = int(r.lastNumber(i))

@@ -175,6 +175,7 @@ type lineInfo struct {
 	partsTold     []partOf // all that the count is made of, at partsAt
 	partsAt       span
 	rib           int         // stitches that a repeat of a rib takes which is worked on all, 0 for none
+	ribAs         bool        // in the rib that rows of the text write
 	chartOver     []int       // stitches that it is worked on in all
 	chartTimes    []int       // how often it is worked in a row
 	unnamed       bool        // the other way is another way to make its increases
