@@ -47,7 +47,7 @@ func (r *runner) joinPieces(i int, n int64) {
 		r.sayTaken(&r.piece.Lines[i])
 	}
 	r.beginPiece(i, n)
-	r.round, r.side = true, stitch.RightSide
+	r.round, r.side, r.unjoined = true, stitch.RightSide, false
 	r.record(i)
 	r.close(i, r.now)
 }
@@ -68,7 +68,7 @@ func (r *runner) markCastOn(info *lineInfo) {
 // of the one before but what is put aside.
 func (r *runner) beginPiece(i int, n int64) {
 	r.now, r.known, r.other, r.machine = hand{left: n}, true, nil, nil
-	r.round, r.side = r.start.inTheRound(), r.start.side()
+	r.round, r.side, r.unjoined = r.start.inTheRound(), r.start.side(), r.rows > 0
 	if r.rows > 0 && r.sideGiven { // the side that the question says is that of the first piece
 		r.side, r.sideGiven = stitch.RightSide, false
 	}

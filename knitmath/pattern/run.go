@@ -44,6 +44,7 @@ type runner struct {
 	placed      bool   // the text has placed markers
 	calling     bool   // a row is worked that the text calls by its name
 	divided     bool   // some stitches were put aside, bound off or left: in the round the rest may be worked flat
+	unjoined    bool   // a later piece, which was cast on and not joined, and no row of it was called a round
 	sideGiven   bool   // the question says the side of the first row of this piece
 	leftRound   bool   // a piece in the round is worked back and forth for a while
 	turnSaid    bool   // the text has just said "turn"
@@ -138,7 +139,7 @@ func (r *runner) line(i int) {
 		if !r.round && r.side == stitch.WrongSide {
 			r.marks.turnBack(r.now.total()) // the work is not turned after its last row
 		}
-		r.round, r.side, r.machine = true, stitch.RightSide, nil
+		r.round, r.side, r.machine, r.unjoined = true, stitch.RightSide, nil, false
 		r.compareAlone(i)
 	case linePassed:
 		r.toldBeside(i)
@@ -239,15 +240,16 @@ func (r *runner) checkSide(l *Line, repeated bool) {
 }
 
 // leavesRound reports whether a row on the wrong side shows that what is left of a piece that was
-// divided is no longer worked in the round.
+// divided is no longer worked in the round, or that a piece which was not joined never was.
 func (r *runner) leavesRound(l *Line) bool {
-	return r.round && r.divided && l.info.side == stitch.WrongSide && !l.info.inRounds &&
+	return r.round && (r.divided || r.unjoined) && l.info.side == stitch.WrongSide && !l.info.inRounds &&
 		(r.side != stitch.WrongSide || !turnsAtEnd(l.Steps))
 }
 
 // roundAgain goes on in the round where what was left back and forth is worked so again: it is
 // called a round.
 func (r *runner) roundAgain(info *lineInfo) {
+	r.unjoined = r.unjoined && !info.inRounds
 	if r.leftRound && (info.inRounds || info.toRoundEnd) {
 		r.round, r.leftRound, r.side = true, false, stitch.RightSide
 	}
