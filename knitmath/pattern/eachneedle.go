@@ -1,11 +1,11 @@
 package pattern
 
-// needlesAlone reads "(20 on each of 3 needles)" in a sentence of its own, and compares what lies on all of them with
-// the stitches that there are.
+// needlesAlone reads "(20 on each of 3 needles)", "N1: 16 sts; N2: 32 sts; N3: 16 sts" in a sentence of its own, and
+// compares what lies on all of them with the stitches that there are.
 func (p *parser) needlesAlone() bool {
 	from := p.peek().span
 	line := Line{info: lineInfo{kind: linePassed}}
-	if !p.began || p.onlyRows || !p.needlesTold(&line) {
+	if !p.began || p.onlyRows || !p.needlesTold(&line) && !p.needlesListed(&line) {
 		return false
 	}
 	p.passed(from.to(p.last()))
@@ -32,6 +32,37 @@ func (p *parser) needlesTold(line *Line) bool {
 		return false
 	}
 	line.ClaimedStitches, line.info.claimAt = p.timesEach(without(n), needles), from.to(p.last())
+	return true
+}
+
+// needlesListed reads "N1: 16 sts; N2: 32 sts; N3: 16 sts": what lies on needles that are numbered from the first.
+func (p *parser) needlesListed(line *Line) bool {
+	save, found, from := p.next, p.found.mark(), p.peek().span
+	var sum []int
+	needles := 0
+	for {
+		end, numbers := p.needleHeader(p.next)
+		if len(numbers) != 1 || numbers[0] != needles+1 {
+			break
+		}
+		p.next = end
+		n := p.number()
+		if n == nil || !p.accept("st", "sts", "stitches") {
+			needles = 0
+			break
+		}
+		sum = added(sum, without(n), p.sizes)
+		needles++
+		if next, _ := p.needleHeader(p.next + 1); next == 0 || !p.accept(";", ",", ".", "and") {
+			break
+		}
+	}
+	if needles < 2 || !p.endsAt(p.next) {
+		p.next = save
+		p.found.rewind(found)
+		return false
+	}
+	line.ClaimedStitches, line.info.claimAt = sum, from.to(p.last())
 	return true
 }
 

@@ -33,3 +33,20 @@ func TestNeedlesAfterCastOn(t *testing.T) {
 		}
 	}
 }
+
+// TestNeedlesListed: 16, 32 and 16 stitches on three needles are the 64 of a sock; any other number on one of them is
+// found there, and the round after it is worked on all.
+func TestNeedlesListed(t *testing.T) {
+	for _, form := range []string{
+		"N1: 16 sts; N2: %d sts; N3: 16 sts.", "Needle 1: 16 sts, Needle 2: %d sts, Needle 3: 16 sts.", "N1: 16 sts. N2: %d sts. N3: 16 sts.",
+	} {
+		for n := 30; n <= 34; n++ {
+			text := "CO 64 sts and join in the rnd.\n" + fmt.Sprintf(form, n) + "\nRnd 1: N1: k to last 3 sts, k2tog, k1; " +
+				"N2: k1, ssk, k to last 3 sts, k2tog, k1; N3: k1, ssk, k to end. 60 sts."
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+			if err != nil || out.Agrees != (n == 32) || n != 32 && out.mistakes != 1 || out.questions > 0 {
+				t.Errorf("%q: %v, %s", text, err, said(&out))
+			}
+		}
+	}
+}
