@@ -167,6 +167,9 @@ func (p *parser) asFollows(i, end int) int {
 // bracketed passes over a remark in brackets that stands alone.
 func (p *parser) bracketed(line *Line) bool {
 	end := p.remarkEnd(p.next)
+	if end == 0 && p.peek().is("(", "[") {
+		end = p.rowsToldAt(p.next) // "(30 (32, 36) rows)"
+	}
 	if end == 0 {
 		end = p.caption(p.next)
 	}

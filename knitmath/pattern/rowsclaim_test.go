@@ -163,3 +163,17 @@ func TestRowsToldAfterKnit(t *testing.T) {
 		}
 	}
 }
+
+// TestRowsOfSizesToldAlone: 2 rows and 14 (15, 17) times 2 more are 30 (32, 36), in brackets of their own too.
+func TestRowsOfSizesToldAlone(t *testing.T) {
+	for last := 33; last <= 39; last++ {
+		for _, form := range []string{"(30 (32, %d) rows)", "(30 (32, %d) rows worked)"} {
+			text := "Cast on 40 (44, 48) sts.\nRow 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 14 (15, 17) more times. " + fmt.Sprintf(form, last)
+			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
+			right := last == 36 || last == 34 // with the rows that are repeated, or without
+			if err != nil || out.questions > 0 || last == 36 && !out.Agrees || !right && out.mistakes != 1 {
+				t.Errorf("%q: %v, %s", text, err, said(&out))
+			}
+		}
+	}
+}
