@@ -41,7 +41,7 @@ func (f *Face) Accept() (net.Conn, error) {
 		c.idle = c.born
 		admitted, soon := f.admit(c, c.born)
 		if !admitted && soon > 0 {
-			time.Sleep(soon)
+			<-time.After(soon) // What is waited for is that so much time has passed.
 			admitted, _ = f.admit(c, c.born.Add(soon))
 		}
 		if admitted {
