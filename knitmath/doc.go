@@ -12,13 +12,21 @@
 //     named roundings, sizes in words;
 //   - [example.com/knitmath/knitmath/spread]: k things over n places as evenly as
 //     integers allow;
+//   - [example.com/knitmath/knitmath/schedule]: when something is done again and
+//     again, and which plan of it is least to remember;
 //   - [example.com/knitmath/knitmath/report]: what stands beside the figures of
-//     an answer.
+//     an answer;
+//   - [example.com/knitmath/knitmath/cost]: what a question takes, before it is
+//     worked;
+//   - [example.com/knitmath/knitmath/draft]: what a designer's text is made of
+//     beside rows.
 //
 // On it:
 //
+//   - [example.com/knitmath/knitmath/advice]: what would do where a question is refused;
 //   - [example.com/knitmath/knitmath/gauge]: centimetres into stitches;
 //   - [example.com/knitmath/knitmath/swatch]: readings into a gauge;
+//   - [example.com/knitmath/knitmath/body]: how large people are;
 //   - [example.com/knitmath/knitmath/yarn]: what a yarn is;
 //   - [example.com/knitmath/knitmath/yardage]: how much of it is needed, and whether it lasts;
 //   - [example.com/knitmath/knitmath/handspun]: yarn that its knitter spins;
@@ -28,12 +36,16 @@
 //
 // And the planners, the later ones on the earlier:
 //
+//   - [example.com/knitmath/knitmath/curve]: edges that follow any curve;
 //   - [example.com/knitmath/knitmath/shaping]: even spacing, tapers, shaped sides;
 //   - [example.com/knitmath/knitmath/shortrow]: wedges, curves, circles of wedges;
 //   - [example.com/knitmath/knitmath/flat]: discs, polygons, squares, triangles;
 //   - [example.com/knitmath/knitmath/armhole]: armholes, and the caps of sleeves set in;
+//   - [example.com/knitmath/knitmath/neck]: necklines, and the shoulders beside them;
 //   - [example.com/knitmath/knitmath/edge]: pick-ups and buttonholes;
 //   - [example.com/knitmath/knitmath/yoke]: circular yokes and raglans;
+//   - [example.com/knitmath/knitmath/solid]: what closes: balls, other bodies, crowns;
+//   - [example.com/knitmath/knitmath/hand]: thumbs, and tops of mittens;
 //   - [example.com/knitmath/knitmath/sock]: heels and toes.
 //
 // Arrows run downward only; a test holds the table of those that are allowed.

@@ -26,6 +26,8 @@ var allowed = map[string]string{
 	"schedule": "",
 	"report":   "",
 	"cost":     "",
+	// What would do where a question is refused.
+	"advice": "fault",
 	// Centimetres into stitches; written patterns; a plan as lines; bodies; yarn.
 	"gauge":   "cost fault measure report stitch",
 	"draft":   "",
@@ -43,11 +45,11 @@ var allowed = map[string]string{
 	// Plans made of other plans.
 	"edge":    "cost fault gauge measure outline report shaping spread stitch",
 	"neck":    "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
-	"solid":   "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
-	"sock":    "cost fault gauge measure outline report shortrow solid stitch",
-	"yoke":    "body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
-	"flat":    "cost fault gauge measure outline report schedule shaping shortrow stitch",
-	"hand":    "body cost fault gauge measure outline report solid stitch",
+	"solid":   "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"sock":    "advice cost fault gauge measure outline report shortrow solid stitch",
+	"yoke":    "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"flat":    "advice cost fault gauge measure outline report schedule shaping shortrow stitch",
+	"hand":    "advice body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",
 	// What the tests of several rooms share.
 	"knittest":    "fault stitch",
@@ -130,6 +132,15 @@ func TestRootIsThePlan(t *testing.T) {
 	for _, file := range files {
 		if file != "doc.go" && !strings.HasSuffix(file, "_test.go") {
 			t.Errorf("%s: code has a room of its own", file)
+		}
+	}
+	plan, err := os.ReadFile("doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for room := range allowed {
+		if !slices.Contains(testOnly, room) && !strings.Contains(string(plan), "["+house+room+"]") {
+			t.Errorf("doc.go does not say what %s is for", room)
 		}
 	}
 }

@@ -3,6 +3,7 @@ package yoke
 import (
 	"math"
 
+	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -169,15 +170,15 @@ func (in CircularInput) advised(err error, mostNeck int) error {
 	if in.NeckCm != nil && in.Gauge != nil && in.Gauge.Stitches > 0 {
 		widest = min(widest, float64(mostNeck)*fault.Or(in.Gauge.OverCm, 10)/in.Gauge.Stitches)
 	}
-	return fault.Advise(err, func() int { return in.Cost() }, func() error {
+	return advice.Add(err, func() int { return in.Cost() }, func() error {
 		_, err := in.settled(true)
 		return err
 	}, in.DisplayUnit.Size,
-		fault.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: MinNeck, Most: float64(mostNeck)},
-		fault.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: widest},
-		fault.Knob{Field: "depth_cm", Cm: &in.DepthCm, Least: measure.MinCm, Most: MaxDepthCm},
-		fault.Knob{Field: "depth_rounds", Count: &in.DepthRounds, Least: 1, Most: MaxRounds},
-		fault.Knob{Field: "decrease_rounds", Count: &in.DecreaseRounds, Least: 1, Most: MaxSteps},
+		advice.Knob{Field: "neck_stitches", Count: &in.NeckStitches, Least: MinNeck, Most: float64(mostNeck)},
+		advice.Knob{Field: "neck_cm", Cm: &in.NeckCm, Least: measure.MinCm, Most: widest},
+		advice.Knob{Field: "depth_cm", Cm: &in.DepthCm, Least: measure.MinCm, Most: MaxDepthCm},
+		advice.Knob{Field: "depth_rounds", Count: &in.DepthRounds, Least: 1, Most: MaxRounds},
+		advice.Knob{Field: "decrease_rounds", Count: &in.DecreaseRounds, Least: 1, Most: MaxSteps},
 	)
 }
 

@@ -1,7 +1,7 @@
 package yoke
 
 import (
-	"example.com/knitmath/knitmath/fault"
+	"example.com/knitmath/knitmath/advice"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/stitch"
 )
@@ -9,7 +9,7 @@ import (
 // advised is a refusal with the counts and depths that would do. Whether there is a plan is settled
 // before any round is chosen, so that asking takes little.
 func (in RaglanInput) advised(err error) error {
-	knobs := []fault.Knob{
+	knobs := []advice.Knob{
 		{Field: "depth_cm", Cm: &in.DepthCm, Least: measure.MinCm, Most: MaxDepthCm},
 		{Field: "depth_rounds", Count: &in.DepthRounds, Least: 1, Most: MaxRounds},
 	}
@@ -25,9 +25,9 @@ func (in RaglanInput) advised(err error) error {
 		{"back_neck_stitches", &in.BackNeckStitches, MinRaglanNeck, stitch.MaxStitches},
 		{"sleeve_top_stitches", &in.SleeveTopStitches, 0, stitch.MaxStitches},
 	} {
-		knobs = append(knobs, fault.Knob{Field: count.field, Count: count.count, Least: count.least, Most: count.most})
+		knobs = append(knobs, advice.Knob{Field: count.field, Count: count.count, Least: count.least, Most: count.most})
 	}
-	return fault.Advise(err, func() int { return 1 }, func() error {
+	return advice.Add(err, func() int { return 1 }, func() error {
 		_, err := in.settled()
 		return err
 	}, in.DisplayUnit.Size, knobs...)

@@ -1,14 +1,16 @@
-package fault
+package advice
 
 import (
 	"errors"
 	"fmt"
 	"testing"
+
+	"example.com/knitmath/knitmath/fault"
 )
 
 // What would do is the nearest value below and above, of a count that must be a multiple and of a length that
 // must be long enough; where two fields have to change, both are told.
-func TestAdvise(t *testing.T) {
+func TestAdd(t *testing.T) {
 	size := func(cm float64) string { return fmt.Sprintf("%g cm", cm) }
 	for name, c := range map[string]struct {
 		count  int
@@ -53,15 +55,15 @@ func TestAdvise(t *testing.T) {
 	} {
 		count, cm := &c.count, &c.cm
 		ask := func() error {
-			var checks Checks
+			var checks fault.Checks
 			for _, field := range c.does(*count, *cm) {
 				checks.Infeasible("no", field)
 			}
 			return checks.Err()
 		}
-		err := Advise(ask(), func() int { return 100 }, ask, size,
+		err := Add(ask(), func() int { return 100 }, ask, size,
 			Knob{Field: "count", Count: &count, Least: 1, Most: 500}, Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100})
-		var refused *InputError
+		var refused *fault.InputError
 		if !errors.As(err, &refused) || len(refused.Violations) != len(c.advice) {
 			t.Fatalf("%s: %v", name, err)
 		}
@@ -77,12 +79,12 @@ func TestAdvise(t *testing.T) {
 func TestAdviseTriesNothingDear(t *testing.T) {
 	count, other, price := new(5), new(5), 0
 	ask := func() error {
-		var checks Checks
+		var checks fault.Checks
 		checks.Infeasible("no", "count", "other")
 		return checks.Err()
 	}
 	cost := func() int { price++; return price * price * 100 }
-	err := Advise(ask(), cost, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 50},
+	err := Add(ask(), cost, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 50},
 		Knob{Field: "other", Count: &other, Least: 1, Most: 50})
 	if err == nil || err.Error() != ask().Error() {
 		t.Error(err)
@@ -103,35 +105,83 @@ func TestAdviseLeavesOut(t *testing.T) {
 			if count == nil && c.does {
 				return nil
 			}
-			var checks Checks
+			var checks fault.Checks
 			checks.Infeasible("no", "count")
 			return checks.Err()
 		}
-		err := Advise(ask(), func() int { return 100 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: c.optional})
-		var refused *InputError
+		err := Add(ask(), func() int { return 100 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: c.optional})
+		var refused *fault.InputError
 		if !errors.As(err, &refused) || refused.Violations[0].Detail != c.want || count != &n {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
 }
 
-// A refusal asks no more questions than AdviceSteps pay for, and says what they cost.
+// A refusal asks no more questions than MaxSteps pay for, and says what they cost.
 func TestAdviceIsPaidFor(t *testing.T) {
-	for _, price := range []int{1, 75, 2_000, 7_000, 45_000, AdviceSteps, 3 * AdviceSteps} {
+	for _, price := range []int{1, 75, 2_000, 7_000, 45_000, MaxSteps, 3 * MaxSteps} {
 		count, other, worked := new(250), new(250), 0
 		ask := func() error {
 			worked += price
-			var checks Checks
+			var checks fault.Checks
 			checks.Infeasible("no", "count", "other")
 			return checks.Err()
 		}
 		err := ask()
 		worked = 0
-		err = Advise(err, func() int { return price }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: true},
+		err = Add(err, func() int { return price }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 500, Optional: true},
 			Knob{Field: "other", Count: &other, Least: 1, Most: 500, Optional: true})
-		var refused *InputError
-		if !errors.As(err, &refused) || refused.Sought != worked || worked > AdviceSteps || price <= 2_000 && worked == 0 {
+		var refused *fault.InputError
+		if !errors.As(err, &refused) || refused.Sought != worked || worked > MaxSteps || price <= 2_000 && worked == 0 {
 			t.Errorf("a price of %d: worked %d, said %+v", price, worked, refused)
+		}
+	}
+}
+
+// Small lengths are tried in tenths of a centimetre, and a length may be left out as a count may.
+func TestAddTurnsLengths(t *testing.T) {
+	for name, c := range map[string]struct {
+		cm, least float64
+		without   bool
+		want      string
+	}{
+		"small": {0.6, 0.75, false, "no; 0.8 cm would do"}, "left out": {3, 1000, true, "no; leave it out, and what does is taken"},
+	} {
+		cm := &c.cm
+		ask := func() error {
+			var checks fault.Checks
+			if cm == nil && !c.without || cm != nil && *cm < c.least {
+				checks.Infeasible("no", "cm")
+			}
+			return checks.Err()
+		}
+		err := Add(ask(), func() int { return 1 }, ask, func(cm float64) string { return fmt.Sprintf("%.1f cm", cm) },
+			Knob{Field: "cm", Cm: &cm, Least: 0.1, Most: 100, Optional: true})
+		var refused *fault.InputError
+		if !errors.As(err, &refused) || refused.Violations[0].Detail != c.want || cm != &c.cm {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// What is refused for another reason than that it has no answer, or in fields without a knob, is told as it is.
+func TestAddLeavesOthersAlone(t *testing.T) {
+	count := new(5)
+	ask := func() error { t.Error("asked"); return nil }
+	for name, refuse := range map[string]func(*fault.Checks){
+		"nothing":          func(*fault.Checks) {},
+		"a missing field":  func(c *fault.Checks) { c.Infeasible("no", "count"); c.RequiredCount("", "rows", 0, 1, 9) },
+		"fields unturned":  func(c *fault.Checks) { c.Infeasible("no", "rows") },
+		"one not given":    func(c *fault.Checks) { c.Infeasible("no", "other") },
+		"a range, no more": func(c *fault.Checks) { c.RequiredCount("", "count", 0, 1, 9) },
+	} {
+		var checks fault.Checks
+		refuse(&checks)
+		was := fmt.Sprint(checks.Err())
+		err := Add(checks.Err(), func() int { return 1 }, ask, nil, Knob{Field: "count", Count: &count, Least: 1, Most: 9},
+			Knob{Field: "other", Count: new(*int), Least: 1, Most: 9})
+		if fmt.Sprint(err) != was {
+			t.Errorf("%s: %v, was %s", name, err, was)
 		}
 	}
 }

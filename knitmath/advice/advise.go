@@ -1,13 +1,15 @@
-package fault
+package advice
 
 import (
 	"errors"
 	"slices"
 	"strconv"
+
+	"example.com/knitmath/knitmath/fault"
 )
 
 // A Knob is a field of a question that may be turned to make it feasible: Count or Cm points at it in the
-// question that Advise asks.
+// question that Add asks.
 //
 // Optional says that the question may be asked without the field.
 type Knob struct {
@@ -21,9 +23,9 @@ type Knob struct {
 // How a knob is turned: half of the tries go one step further each, the others thrice as far as the one before.
 // There are fewTries of all knobs together to a side, fewer of a dear question.
 const (
-	// AdviceSteps is the price of all questions that a refusal asks at most. What was asked is told as Sought, since
+	// MaxSteps is the price of all questions that a refusal asks at most. What was asked is told as Sought, since
 	// whoever is refused has had it worked.
-	AdviceSteps = 100_000
+	MaxSteps = 100_000
 
 	fewTries  = 16
 	dearPrice = 2000
@@ -31,22 +33,22 @@ const (
 	cmStep = 0.5
 )
 
-// Advise adds to each refusal of a field that has a knob what would do there: the nearest values below and
+// Add adds to each refusal of a field that has a knob what would do there: the nearest values below and
 // above, each of which it has asked, or else that the question does without the field. Where none does because
 // other fields are refused too, values of all of them that do together are looked for. ask asks the question that
 // the knobs turn, cost prices it, and size writes a length.
-func Advise(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
-	var refused *InputError
-	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v Violation) bool { return v.Reason != ReasonInfeasible }) {
+func Add(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
+	var refused *fault.InputError
+	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }) {
 		return err
 	}
-	turned := slices.DeleteFunc(slices.Clone(knobs), func(k Knob) bool { return !k.given() || !refused.names(k.Field) })
+	turned := slices.DeleteFunc(slices.Clone(knobs), func(k Knob) bool { return !k.given() || !names(refused, k.Field) })
 	if len(turned) == 0 {
 		return err
 	}
 	price := cost()
 	tries := fewTries * dearPrice / max(price, dearPrice) / len(turned)
-	cheap := func() bool { return refused.affords(cost(), 2*price) }
+	cheap := func() bool { return affords(refused, cost(), 2*price) }
 	said := map[string]string{}
 	does := func() bool { return cheap() && ask() == nil }
 	for _, k := range turned {
@@ -66,8 +68,8 @@ func Advise(err error, cost func() int, ask func() error, size func(cm float64) 
 }
 
 // affords reports whether a question of such a price may be asked still, and counts it.
-func (e *InputError) affords(price, most int) bool {
-	if price > most || e.Sought+price > AdviceSteps {
+func affords(e *fault.InputError, price, most int) bool {
+	if price > most || e.Sought+price > MaxSteps {
 		return false
 	}
 	e.Sought += price
@@ -82,8 +84,8 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 			if !cheap() {
 				return false
 			}
-			var again *InputError
-			return !errors.As(ask(), &again) || !again.names(k.Field)
+			var again *fault.InputError
+			return !errors.As(ask(), &again) || !names(again, k.Field)
 		})
 		if len(found) > 0 {
 			found = found[len(found)-1:]
@@ -95,8 +97,8 @@ func together(turned []Knob, tries int, said map[string]string, cheap func() boo
 }
 
 // names reports whether a field is refused.
-func (e *InputError) names(field string) bool {
-	return slices.ContainsFunc(e.Violations, func(v Violation) bool { return v.Field == field })
+func names(e *fault.InputError, field string) bool {
+	return slices.ContainsFunc(e.Violations, func(v fault.Violation) bool { return v.Field == field })
 }
 
 func (k Knob) given() bool { return k.Count != nil && *k.Count != nil || k.Cm != nil && *k.Cm != nil }
