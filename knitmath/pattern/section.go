@@ -180,7 +180,7 @@ func (p *parser) frontWord(i int) bool {
 		return false
 	}
 	return draft.Front(t.text) ||
-		t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful") && p.frontPhrase(i)
+		t.is("stitch", "to", "you", "special", "pattern", "row", "how", "before", "st", "helpful", "knitting") && p.frontPhrase(i)
 }
 
 // frontPhrase reports whether front matter begins with several words.
@@ -189,5 +189,6 @@ func (p *parser) frontPhrase(i int) bool {
 }
 
 var frontPhrases = wordings("stitch guide", "stitch key", "stitch count", "to fit", "you will need", "you need", "special abbreviations",
-	"special stitches", "special techniques", "pattern notes", "pattern note", "pattern information", "row gauge", "how to",
+	"special stitches", "special techniques", "pattern notes", "pattern note", "pattern information", "row gauge", "row tension", "how to",
+	"stitch gauge", "stitch tension", "knitting gauge", "knitting tension",
 	"before you begin", "before you start", "st guide", "helpful hints", "special terms", "stitch abbreviations", "pattern size")
