@@ -39,7 +39,7 @@ const (
 // the knobs turn, cost prices it, and size writes a length.
 func Add(err error, cost func() int, ask func() error, size func(cm float64) string, knobs ...Knob) error {
 	var refused *fault.InputError
-	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, func(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }) {
+	if !errors.As(err, &refused) || slices.ContainsFunc(refused.Violations, otherwise) {
 		return err
 	}
 	turned := slices.DeleteFunc(slices.Clone(knobs), func(k Knob) bool { return !k.given() || !names(refused, k.Field) })
@@ -66,6 +66,9 @@ func Add(err error, cost func() int, ask func() error, size func(cm float64) str
 	}
 	return refused
 }
+
+// otherwise reports whether a field is refused for another reason than that the values have no answer together.
+func otherwise(v fault.Violation) bool { return v.Reason != fault.ReasonInfeasible }
 
 // affords reports whether a question of such a price may be asked still, and counts it.
 func affords(e *fault.InputError, price, most int) bool {
