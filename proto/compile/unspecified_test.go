@@ -18,30 +18,10 @@ import (
 // they are of.
 func askedEnums(files *protoregistry.Files) map[protoreflect.FullName][]protoreflect.FieldDescriptor {
 	found := map[protoreflect.FullName][]protoreflect.FieldDescriptor{}
-	seen := map[protoreflect.FullName]bool{}
-	var walk func(protoreflect.MessageDescriptor)
-	walk = func(message protoreflect.MessageDescriptor) {
-		if seen[message.FullName()] {
-			return
+	eachAskedField(files, func(field protoreflect.FieldDescriptor) {
+		if e := field.Enum(); e != nil {
+			found[e.FullName()] = append(found[e.FullName()], field)
 		}
-		seen[message.FullName()] = true
-		for i := range message.Fields().Len() {
-			field := message.Fields().Get(i)
-			if e := field.Enum(); e != nil {
-				found[e.FullName()] = append(found[e.FullName()], field)
-			} else if field.Message() != nil {
-				walk(field.Message())
-			}
-		}
-	}
-	files.RangeFiles(func(file protoreflect.FileDescriptor) bool {
-		for i := range file.Services().Len() {
-			methods := file.Services().Get(i).Methods()
-			for j := range methods.Len() {
-				walk(methods.Get(j).Input())
-			}
-		}
-		return true
 	})
 	return found
 }

@@ -25,34 +25,15 @@ func TestRequestFieldsSayWhetherTheyAreRequired(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	seen := map[protoreflect.FullName]bool{}
-	var check func(protoreflect.MessageDescriptor)
-	check = func(message protoreflect.MessageDescriptor) {
-		if seen[message.FullName()] {
-			return
+	seen := 0
+	eachAskedField(files, func(field protoreflect.FieldDescriptor) {
+		seen++
+		behavior, ok := proto.GetExtension(field.Options(), annotations.E_FieldBehavior).([]annotations.FieldBehavior)
+		if !ok || len(behavior) == 0 {
+			t.Errorf("%s has no google.api.field_behavior", field.FullName())
 		}
-		seen[message.FullName()] = true
-		for i := range message.Fields().Len() {
-			field := message.Fields().Get(i)
-			behavior, ok := proto.GetExtension(field.Options(), annotations.E_FieldBehavior).([]annotations.FieldBehavior)
-			if !ok || len(behavior) == 0 {
-				t.Errorf("%s has no google.api.field_behavior", field.FullName())
-			}
-			if field.Message() != nil {
-				check(field.Message())
-			}
-		}
-	}
-	files.RangeFiles(func(file protoreflect.FileDescriptor) bool {
-		for i := range file.Services().Len() {
-			methods := file.Services().Get(i).Methods()
-			for j := range methods.Len() {
-				check(methods.Get(j).Input())
-			}
-		}
-		return true
 	})
-	if len(seen) == 0 {
+	if seen == 0 {
 		t.Error("no request was found")
 	}
 }
