@@ -49,7 +49,7 @@ type SizedTaper struct {
 	EndStitches               int
 	ShapingRows               int
 	HeightRows                int
-	FirstShapingRowNumber     int
+	FirstShapingRowNumber     *int // nil where the width is kept
 	Intervals                 schedule.Schedule
 	EvenAfterRows             int
 	GreatestDepartureStitches float64
@@ -197,8 +197,12 @@ func (t taper) sized(first int, intervals schedule.Schedule) SizedTaper {
 		last = row
 	}
 	departure := t.departs(intervals.From(first))
+	var number *int
+	if t.k > 0 {
+		number = &first
+	}
 	return SizedTaper{
-		StartStitches: t.start, EndStitches: t.end, ShapingRows: t.k, HeightRows: t.rows, FirstShapingRowNumber: first,
+		StartStitches: t.start, EndStitches: t.end, ShapingRows: t.k, HeightRows: t.rows, FirstShapingRowNumber: number,
 		Intervals: intervals, EvenAfterRows: t.rows - last, GreatestDepartureStitches: departure,
 		LeastDepartureStitches: min(departure, t.departs(slices.Values(t.rowNumbers(t.slotLine().Nearest())))),
 		Effort:                 1 + intervals.Effort(),

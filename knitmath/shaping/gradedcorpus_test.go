@@ -114,7 +114,7 @@ func TestSleevesInManySizes(t *testing.T) {
 			}
 			switch {
 			case excess <= 1+1e-9:
-			case excess <= endsWorth+1e-9 && s.FirstShapingRowNumber > 1 && s.EvenAfterRows > 0:
+			case excess <= endsWorth+1e-9 && *s.FirstShapingRowNumber > 1 && s.EvenAfterRows > 0:
 				kept++
 			default:
 				over++
@@ -123,7 +123,7 @@ func TestSleevesInManySizes(t *testing.T) {
 						s.HeightRows, excess)
 				}
 			}
-			if (s.FirstShapingRowNumber == 1 || s.EvenAfterRows == 0) && one.t.spare() {
+			if (*s.FirstShapingRowNumber == 1 || s.EvenAfterRows == 0) && one.t.spare() {
 				atEnd++
 			}
 			worstAlone = math.Max(worstAlone, s.GreatestDepartureStitches-one.GreatestDepartureStitches)

@@ -86,7 +86,7 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 		one := in.of(in.Sizes[i])
 		at := fmt.Sprintf("size %d of %d: %s", i+1, len(out.Sizes), describeTaper(one))
 		if s.StartStitches == s.EndStitches {
-			if s.ShapingRows != 0 || s.EvenAfterRows != s.HeightRows || len(s.Intervals) > 0 || s.FirstShapingRowNumber != 0 {
+			if s.ShapingRows != 0 || s.EvenAfterRows != s.HeightRows || len(s.Intervals) > 0 || s.FirstShapingRowNumber != nil {
 				t.Fatalf("%s: %+v", at, s)
 			}
 			continue
@@ -95,14 +95,14 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 		if change*(s.EndStitches-s.StartStitches) < 0 {
 			change, row = -change, out.OppositeRow
 		}
-		for k, number := range following(s.FirstShapingRowNumber, s.Intervals.Intervals()) {
+		for k, number := range following(*s.FirstShapingRowNumber, s.Intervals.Intervals()) {
 			rows = append(rows, ShapingRow{number, stitch.RightSide, s.StartStitches + (k+1)*change})
 		}
 		counts := piece{s.StartStitches, s.HeightRows, in.Construction, in.FirstSide, rows,
 			func(ShapingRow) *stitch.Instruction { return row }}.knit(t, at)
 		before, after := fault.Or(in.EvenBeforeRows, 0), fault.Or(in.EvenAfterRows, 0)
 		if counts[s.HeightRows] != s.EndStitches || len(rows) != s.ShapingRows || s.EndStitches != in.Sizes[i].EndStitches ||
-			s.FirstShapingRowNumber <= before || s.EvenAfterRows < after || s.EvenAfterRows != s.HeightRows-rows[len(rows)-1].RowNumber {
+			*s.FirstShapingRowNumber <= before || s.EvenAfterRows < after || s.EvenAfterRows != s.HeightRows-rows[len(rows)-1].RowNumber {
 			t.Fatalf("%s: %+v ends with %d", at, s, counts[s.HeightRows])
 		}
 		checkIntervals(t, at, rows, rowStep(in.RowChoice, in.Construction), IntervalSpreadLeastEffort)
@@ -124,7 +124,7 @@ func checkGraded(t *testing.T, in GradedTaperInput, out GradedTaper) {
 func checkNearEnough(t *testing.T, at string, one TaperInput, s SizedTaper, beyond bool) {
 	t.Helper()
 	allowed := fault.Or(one.ToleranceStitches, 1)
-	if one.EvenBeforeRows == nil && s.FirstShapingRowNumber > 1 && s.EvenAfterRows > 0 {
+	if one.EvenBeforeRows == nil && fault.Or(s.FirstShapingRowNumber, 0) > 1 && s.EvenAfterRows > 0 {
 		allowed *= endsWorth
 	}
 	one.Spread, one.ToleranceStitches = IntervalSpreadInterleaved, nil

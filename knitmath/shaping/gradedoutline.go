@@ -3,6 +3,7 @@ package shaping
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/outline"
 )
@@ -24,7 +25,7 @@ func (o GradedTaper) outline(tapers []taper, st, rw gauge.Density) *outline.Outl
 		}
 		var shaped []ShapingRow
 		count := size.StartStitches
-		for row := range size.Intervals.From(size.FirstShapingRowNumber) {
+		for row := range size.Intervals.From(fault.Or(size.FirstShapingRowNumber, 0)) {
 			count += tapers[i].rowChange()
 			shaped = append(shaped, ShapingRow{RowNumber: row, EndStitches: count})
 		}

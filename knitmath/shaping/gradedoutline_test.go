@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/outlinetest"
 	"example.com/knitmath/knitmath/stitch"
@@ -37,7 +38,7 @@ func TestGradedOutline(t *testing.T) {
 				t.Errorf("lines %q and %q", right.Name, left.Name)
 			}
 			shapes, count := map[int]bool{}, size.StartStitches
-			for row := range size.Intervals.From(size.FirstShapingRowNumber) {
+			for row := range size.Intervals.From(fault.Or(size.FirstShapingRowNumber, 0)) {
 				shapes[row] = true
 			}
 			for row := 1; row <= size.HeightRows; row++ {

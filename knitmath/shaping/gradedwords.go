@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/schedule"
@@ -43,7 +44,7 @@ func (o GradedTaper) everywhere(n int, number func(SizedTaper) int) bool {
 }
 
 func ends(s SizedTaper) int         { return s.EndStitches }
-func evenBefore(s SizedTaper) int   { return max(s.FirstShapingRowNumber-1, 0) }
+func evenBefore(s SizedTaper) int   { return fault.Or(s.FirstShapingRowNumber, 1) - 1 }
 func evenAfter(s SizedTaper) int    { return s.EvenAfterRows }
 func shapingCount(s SizedTaper) int { return s.ShapingRows }
 
@@ -225,7 +226,7 @@ func sizesWord(sizes []int) string {
 func (o GradedTaper) endNotices() []report.Notice {
 	var first, last []int
 	for i, s := range o.Sizes {
-		if s.FirstShapingRowNumber == 1 {
+		if fault.Or(s.FirstShapingRowNumber, 0) == 1 {
 			first = append(first, i)
 		}
 		if s.EvenAfterRows == 0 {

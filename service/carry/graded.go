@@ -68,7 +68,7 @@ func sizedTaperOut(s shaping.SizedTaper) *knitmathv1.SizedTaper {
 		EndStitches:               countOut(s.EndStitches),
 		ShapingRows:               countOut(s.ShapingRows),
 		HeightRows:                countOut(s.HeightRows),
-		FirstShapingRowNumber:     countOut(s.FirstShapingRowNumber),
+		FirstShapingRowNumber:     optional(s.FirstShapingRowNumber, countOut),
 		Intervals:                 each(s.Intervals, intervalOut),
 		EvenAfterRows:             countOut(s.EvenAfterRows),
 		GreatestDepartureStitches: s.GreatestDepartureStitches,

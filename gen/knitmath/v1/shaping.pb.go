@@ -1469,8 +1469,8 @@ type SizedTaper struct {
 	ShapingRows int32 `protobuf:"varint,4,opt,name=shaping_rows,json=shapingRows,proto3" json:"shaping_rows,omitempty"`
 	// Rows in all.
 	HeightRows int32 `protobuf:"varint,5,opt,name=height_rows,json=heightRows,proto3" json:"height_rows,omitempty"`
-	// Number of the first shaping row, from 1; 0 where the width is kept.
-	FirstShapingRowNumber int32 `protobuf:"varint,6,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3" json:"first_shaping_row_number,omitempty"`
+	// Number of the first shaping row, from 1; absent where the width is kept.
+	FirstShapingRowNumber *int32 `protobuf:"varint,6,opt,name=first_shaping_row_number,json=firstShapingRowNumber,proto3,oneof" json:"first_shaping_row_number,omitempty"`
 	// Its own intervals, from the first shaping row to the last: the runs without those
 	// that it works 0 times.
 	Intervals []*IntervalRun `protobuf:"bytes,7,rep,name=intervals,proto3" json:"intervals,omitempty"`
@@ -1556,8 +1556,8 @@ func (x *SizedTaper) GetHeightRows() int32 {
 }
 
 func (x *SizedTaper) GetFirstShapingRowNumber() int32 {
-	if x != nil {
-		return x.FirstShapingRowNumber
+	if x != nil && x.FirstShapingRowNumber != nil {
+		return *x.FirstShapingRowNumber
 	}
 	return 0
 }
@@ -2441,7 +2441,7 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\n" +
 	"every_rows\x18\x01 \x03(\x05R\teveryRows\x12\x14\n" +
 	"\x05times\x18\x02 \x03(\x05R\x05times\x12%\n" +
-	"\x0ealternate_rows\x18\x03 \x03(\x05R\ralternateRows\"\xff\x04\n" +
+	"\x0ealternate_rows\x18\x03 \x03(\x05R\ralternateRows\"\xa1\x05\n" +
 	"\n" +
 	"SizedTaper\x12\x12\n" +
 	"\x04name\x18\x01 \x01(\tR\x04name\x12%\n" +
@@ -2449,18 +2449,19 @@ const file_knitmath_v1_shaping_proto_rawDesc = "" +
 	"\fend_stitches\x18\x03 \x01(\x05R\vendStitches\x12!\n" +
 	"\fshaping_rows\x18\x04 \x01(\x05R\vshapingRows\x12\x1f\n" +
 	"\vheight_rows\x18\x05 \x01(\x05R\n" +
-	"heightRows\x127\n" +
-	"\x18first_shaping_row_number\x18\x06 \x01(\x05R\x15firstShapingRowNumber\x126\n" +
+	"heightRows\x12<\n" +
+	"\x18first_shaping_row_number\x18\x06 \x01(\x05H\x00R\x15firstShapingRowNumber\x88\x01\x01\x126\n" +
 	"\tintervals\x18\a \x03(\v2\x18.knitmath.v1.IntervalRunR\tintervals\x12&\n" +
 	"\x0feven_after_rows\x18\b \x01(\x05R\revenAfterRows\x12>\n" +
 	"\x1bgreatest_departure_stitches\x18\t \x01(\x01R\x19greatestDepartureStitches\x128\n" +
 	"\x18least_departure_stitches\x18\n" +
 	" \x01(\x01R\x16leastDepartureStitches\x12\x16\n" +
 	"\x06effort\x18\v \x01(\x05R\x06effort\x12 \n" +
-	"\theight_cm\x18\f \x01(\x01H\x00R\bheightCm\x88\x01\x01\x12)\n" +
-	"\x0estart_width_cm\x18\r \x01(\x01H\x01R\fstartWidthCm\x88\x01\x01\x12%\n" +
-	"\fend_width_cm\x18\x0e \x01(\x01H\x02R\n" +
-	"endWidthCm\x88\x01\x01B\f\n" +
+	"\theight_cm\x18\f \x01(\x01H\x01R\bheightCm\x88\x01\x01\x12)\n" +
+	"\x0estart_width_cm\x18\r \x01(\x01H\x02R\fstartWidthCm\x88\x01\x01\x12%\n" +
+	"\fend_width_cm\x18\x0e \x01(\x01H\x03R\n" +
+	"endWidthCm\x88\x01\x01B\x1b\n" +
+	"\x19_first_shaping_row_numberB\f\n" +
 	"\n" +
 	"_height_cmB\x11\n" +
 	"\x0f_start_width_cmB\x0f\n" +
