@@ -77,7 +77,7 @@ func (r Recipe) words(unit measure.DisplayUnit) string {
 	if math.Abs(r.DeparturePercent) < 0.05 {
 		return "The rule of " + r.Name + " is just right at this gauge."
 	}
-	if r.same {
+	if r.same && r.Effect == EffectFlat {
 		return "The rule of " + r.Name + " comes to the same at this gauge."
 	}
 	s := "The rule of " + r.Name + " leaves the rim " + measure.Decimal(math.Abs(r.DeparturePercent), 1) + " % (" +

@@ -127,6 +127,9 @@ func (o Shape) often() string {
 	}
 	s += "in " + countRows(len(rows)-kept, o.of.round)
 	if kept > 0 { // of a star, where points gain what the corners between them lose
+		if kept == 1 {
+			return s + "; 1 more shapes it and keeps the count."
+		}
 		return s + "; " + strconv.Itoa(kept) + " more shape it and keep the count."
 	}
 	return s + when(rows, o.of.round) + "."
