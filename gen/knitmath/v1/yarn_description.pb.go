@@ -82,7 +82,7 @@ func (x CategoryBasis) Number() protoreflect.EnumNumber {
 	return protoreflect.EnumNumber(x)
 }
 
-// Asks what a yarn is. At least one of count, wraps_per_inch and stitches must be given.
+// Asks what a yarn is. One of put_up, count, wraps_per_inch, stitches must be given.
 type DescribeYarnRequest struct {
 	state protoimpl.MessageState `protogen:"open.v1"`
 	// How thick it is: a count, or what the band says (400 m/100 g).
