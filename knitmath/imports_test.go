@@ -40,7 +40,7 @@ var allowed = map[string]string{
 	// Plans of shaping.
 	"curve":    "cost fault gauge measure outline report stitch",
 	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
-	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
+	"shortrow": "cost curve fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge":    "cost fault gauge measure outline report shaping spread stitch",
