@@ -39,7 +39,7 @@ var allowed = map[string]string{
 	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.
 	"curve":    "cost fault gauge measure outline report stitch",
-	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
+	"shaping":  "cost curve fault gauge measure outline report schedule spread stitch",
 	"shortrow": "cost curve fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
