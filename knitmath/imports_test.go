@@ -47,7 +47,7 @@ var allowed = map[string]string{
 	"neck":    "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
 	"solid":   "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"sock":    "advice cost fault gauge measure outline report shortrow solid stitch",
-	"yoke":    "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"yoke":    "advice body cost curve fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"flat":    "advice cost fault gauge measure outline report schedule shaping shortrow stitch",
 	"hand":    "advice body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",
