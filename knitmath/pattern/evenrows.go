@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/knitmath/knitmath/stitch"
@@ -125,14 +126,31 @@ func (r *runner) only(l *Line, n int64) {
 	r.loseMarks()
 }
 
-// comparedThese compares "these 28 sts" after a turn with those that were worked before it.
+// comparedThese compares "these 28 sts" after a turn with those that were worked before it, and where others have
+// just been put aside with those that are left.
 func (r *runner) comparedThese(l *Line, n int64) {
 	worked, behind := r.now.left, r.now.behind
-	if !l.info.these || r.turned == 0 || behind == 0 || n == worked || n == behind || !r.wanted(ReasonClaim, l.info.at) {
+	if !l.info.these || n == worked || n == behind || !r.wanted(ReasonClaim, l.info.at) {
+		return
+	}
+	if behind == 0 && r.justAside() && !slices.Contains(r.held, n) && !slices.Contains(r.inRows, n) {
+		r.fault(KindMistake, ReasonClaim, l.info.at, int(n-worked), "there are "+stitches(int(worked))+", not "+strconv.Itoa(int(n)))
+	}
+	if r.turned == 0 || behind == 0 {
 		return
 	}
 	r.fault(KindMistake, ReasonClaim, l.info.at, int(n-worked),
 		stitches(int(worked))+" were worked before the turn, not "+strconv.Itoa(int(n)))
+}
+
+// justAside reports whether the line before this one has put stitches aside.
+func (r *runner) justAside() bool {
+	for i := r.directing - 1; i >= 0; i-- {
+		if l := &r.piece.Lines[i]; l.info.kind != linePassed {
+			return l.info.kind == lineHold || l.info.holdRest || putsAside(l.Steps)
+		}
+	}
+	return false
 }
 
 // patternLines are the rows of the stitch pattern of a direction, nil if it has none.

@@ -55,6 +55,27 @@ func (r *runner) fromHolder(n int64, at span) {
 	*list = append((*list)[:near], (*list)[near+1:]...)
 }
 
+// takenUp takes stitches that are returned to the needle off their holders. Of one that had more, the others must be
+// taken up too.
+func (r *runner) takenUp(n int64, at span) {
+	list, _, _ := r.holdersOf(n)
+	if list == nil && (r.unsureHeld || r.quiet || r.heldApart(n)) {
+		r.taken(n)
+		return
+	}
+	r.fromHolder(n, at)
+}
+
+// heldApart reports whether two holders that were not filled one after the other have so many stitches together.
+func (r *runner) heldApart(n int64) bool {
+	for i, held := range r.held {
+		if slices.Contains(r.held[i+1:], n-held) {
+			return true
+		}
+	}
+	return false
+}
+
 // putAside remembers the stitches that a row puts aside within it.
 func (r *runner) putAside(l *Line) {
 	if r.quiet {

@@ -140,7 +140,7 @@ func (r *runner) take(l *Line) {
 	if !ok {
 		return
 	}
-	r.taken(n)
+	r.takenUp(n, l.info.at)
 	r.broughtLast = n
 	if r.known && l.info.only == nil && !r.fresh {
 		n += r.now.total()

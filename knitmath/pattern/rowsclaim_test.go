@@ -84,6 +84,30 @@ func TestRowsToldOfSizes(t *testing.T) {
 	}
 }
 
+// TestRowsToldAlike: of three sizes each is counted with the rows that are repeated, 2n + 2, or without, 2n: all in the
+// same way, or the odd one is wrong.
+func TestRowsToldAlike(t *testing.T) {
+	const text = "CO 56 (60, 64) sts.\nKnit 9 rows.\nHeel flap\nRow 1 (RS): *Sl 1, k1; rep from * to end.\nRow 2: Sl 1, p to end.\n" +
+		"Rep Rows 1 and 2 13 (14, 15) more times. 56 (60, 64) sts; %d (%d, %d) rows worked."
+	for ways := range 8 { // a bit for each size
+		rows, with := [3]int{26, 28, 30}, []int{}
+		for size := range rows {
+			if ways>>size&1 == 1 {
+				rows[size] += 2
+				with = append(with, size+1)
+			}
+		}
+		out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: fmt.Sprintf(text, rows[0], rows[1], rows[2])})
+		if err != nil || out.Agrees != (len(with)%3 == 0) {
+			t.Errorf("%v: %v, %s", rows, err, said(&out))
+		}
+		k := slices.IndexFunc(out.Findings, func(f Finding) bool { return f.Reason == ReasonRows })
+		if len(with) == 1 && (k < 0 || !slices.Equal(out.Findings[k].SizeNumbers, with)) || out.mistakes > 1 || out.questions > 0 {
+			t.Errorf("%v: %s", rows, said(&out))
+		}
+	}
+}
+
 // TestRidgesTold: a ridge of garter stitch is two rows; of an odd number of rows the last may be counted with the
 // cast-on, or not. In other fabrics a ridge may be anything.
 func TestRidgesTold(t *testing.T) {
@@ -170,8 +194,8 @@ func TestRowsOfSizesToldAlone(t *testing.T) {
 		for _, form := range []string{"(30 (32, %d) rows)", "(30 (32, %d) rows worked)"} {
 			text := "Cast on 40 (44, 48) sts.\nRow 1: Knit.\nRow 2: Purl.\nRep Rows 1 and 2 14 (15, 17) more times. " + fmt.Sprintf(form, last)
 			out, err := CheckInstructions(t.Context(), CheckInstructionsInput{Text: text})
-			right := last == 36 || last == 34 // with the rows that are repeated, or without
-			if err != nil || out.questions > 0 || last == 36 && !out.Agrees || !right && out.mistakes != 1 {
+			// 34 would be without the rows that are repeated, with which the other sizes count.
+			if err != nil || out.questions > 0 || out.Agrees != (last == 36) || last != 36 && out.mistakes != 1 {
 				t.Errorf("%q: %v, %s", text, err, said(&out))
 			}
 		}

@@ -164,6 +164,47 @@ func nearestCount(numbers []int, to int) int {
 	return best
 }
 
+// rowsToldAlike looks at counts of rows beside a repeat in several sizes: where they are with the rows that are
+// repeated in some and without them in others, the fewer of these are wrong; of as many, those without.
+func (e *engine) rowsToldAlike() {
+	for k := range e.piece.rows {
+		c := &e.piece.rows[k]
+		if e.piece.Lines[c.line].info.kind != lineRepeat || len(c.rows) < 2 || e.faultAt(ReasonRows, c.at) {
+			continue
+		}
+		var sizes [2][]int // without, with
+		for size := range e.piece.SizeCount {
+			counts := e.out.rowsMeant[rowsSaid{c.at.start, size}]
+			if i := slices.Index(counts, at(c.rows, size)); len(counts) > 1 && i >= 0 && i < 2 {
+				sizes[i] = append(sizes[i], size)
+			}
+		}
+		wrong, meant := 0, 1
+		if len(sizes[1]) < len(sizes[0]) {
+			wrong, meant = 1, 0
+		}
+		for _, size := range sizes[wrong] {
+			if len(sizes[meant]) > 0 {
+				e.rowsUnlike(c, size, meant)
+			}
+		}
+	}
+}
+
+// rowsUnlike says that a size has another number of rows than it would have as the others do.
+func (e *engine) rowsUnlike(c *rowsClaim, size, meant int) {
+	n := e.out.rowsMeant[rowsSaid{c.at.start, size}][meant]
+	r := &runner{engine: e, size: size, rows: int(e.rowsBefore[c.line])}
+	r.fault(KindMistake, ReasonRows, c.at, 0, report.CountOf(n, "rows")+" as the other sizes count them, not "+
+		strconv.Itoa(at(c.rows, size)))
+}
+
+// faultAt reports whether something was found of a reason at a place.
+func (e *engine) faultAt(reason report.Reason, at span) bool {
+	_, found := e.found.at[findingKey{at.start, reason}]
+	return found
+}
+
 func areWorked(n int) string {
 	if n == 1 {
 		return "is worked"

@@ -117,6 +117,7 @@ func (p *Piece) work(ctx context.Context, start Start, charge int) (Worked, erro
 	if e.err != nil {
 		return Worked{}, e.err
 	}
+	e.rowsToldAlike()
 	e.describe()
 	p.spotted(found.list)
 	sort.SliceStable(found.list, func(i, j int) bool { // That of slices is 17 kB more of the program for each type it sorts.

@@ -2,7 +2,6 @@ package main
 
 import (
 	"errors"
-	"os"
 
 	"google.golang.org/protobuf/types/descriptorpb"
 
@@ -33,11 +32,7 @@ var Gzip []byte
 
 // writeOpenAPI writes the document, plain and compressed, and the Go file that embeds the latter.
 func writeOpenAPI(files *descriptorpb.FileDescriptorSet) error {
-	examples, err := readExamples(os.DirFS(questionsDir))
-	if err != nil {
-		return err
-	}
-	made, err := makeDocument(files, examples)
+	made, err := makeDocument(files)
 	if err != nil {
 		return err
 	}
@@ -53,12 +48,11 @@ func writeOpenAPI(files *descriptorpb.FileDescriptorSet) error {
 }
 
 // makeDocument makes the document: the plugin's, finished by our own passes.
-func makeDocument(files *descriptorpb.FileDescriptorSet, examples map[string]map[string]string) (*document.Document, error) {
+func makeDocument(files *descriptorpb.FileDescriptorSet) (*document.Document, error) {
 	w, err := readWire(files)
 	if err != nil {
 		return nil, err
 	}
-	w.examples = examples
 	text, err := pluginDocument(files)
 	if err != nil {
 		return nil, err

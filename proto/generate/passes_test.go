@@ -38,7 +38,6 @@ func TestEveryPassIsNeeded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	w.examples = fixtureExamples
 	text, err := pluginDocument(set)
 	if err != nil {
 		t.Fatal(err)
@@ -74,7 +73,7 @@ func TestDocumentIsDeterministic(t *testing.T) {
 	set := compiledFixture(t)
 	var texts [2]string
 	for i := range texts {
-		made, err := makeDocument(set, fixtureExamples)
+		made, err := makeDocument(set)
 		if err != nil {
 			t.Fatal(err)
 		}
