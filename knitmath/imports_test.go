@@ -39,15 +39,15 @@ var allowed = map[string]string{
 	"yardage": "cost fault gauge measure outline report stitch yarn",
 	// Plans of shaping.
 	"curve":    "cost fault gauge measure outline report stitch",
-	"shaping":  "cost fault gauge measure outline report schedule spread stitch",
-	"shortrow": "cost fault gauge measure outline report schedule spread stitch",
+	"shaping":  "cost curve fault gauge measure outline report schedule spread stitch",
+	"shortrow": "cost curve fault gauge measure outline report schedule spread stitch",
 	"handspun": "fault gauge measure outline report yardage yarn",
 	// Plans made of other plans.
 	"edge":    "cost fault gauge measure outline report shaping spread stitch",
 	"neck":    "body cost curve fault gauge measure outline report schedule shaping shortrow stitch",
 	"solid":   "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"sock":    "advice cost fault gauge measure outline report shortrow solid stitch",
-	"yoke":    "advice body cost fault gauge measure outline report schedule shaping shortrow spread stitch",
+	"yoke":    "advice body cost curve fault gauge measure outline report schedule shaping shortrow spread stitch",
 	"flat":    "advice cost fault gauge measure outline report schedule shaping shortrow stitch",
 	"hand":    "advice body cost fault gauge measure outline report solid stitch",
 	"armhole": "cost curve fault gauge measure outline report",

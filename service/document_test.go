@@ -17,6 +17,9 @@ import (
 // schemas, ready to be held to what the service sends.
 type servedDocument struct {
 	Paths map[string]map[string]struct {
+		RequestBody struct {
+			Content map[string]struct{ Example json.RawMessage }
+		}
 		Parameters []struct {
 			Name, In string
 			Schema   struct{ Enum []string }
@@ -110,6 +113,24 @@ func TestWireCasesFitTheDocument(t *testing.T) {
 		got := server.send(t, "POST", m.path, string(file.Request))
 		if misfit := document.misfit(t, string(m.desc.Output().Name()), got.body); misfit != "" {
 			t.Errorf("%s: the answer is not as the document says: %s", path, misfit)
+		}
+	}
+}
+
+// The document's example of every question is answered, and as the document says.
+func TestExamplesOfTheDocumentAreAnswered(t *testing.T) {
+	server, document := start(t), readDocument(t)
+	for path, r := range mustReadRoutes(t) {
+		example := document.Paths[path]["post"].RequestBody.Content[jsonType].Example
+		if example == nil {
+			t.Errorf("%s has no example", path)
+			continue
+		}
+		if misfit := document.misfit(t, string(r.question.Name()), example); misfit != "" {
+			t.Errorf("%s: the example is not as the document says: %s", path, misfit)
+		}
+		if got := server.send(t, "POST", path, string(example)); got.code != 200 {
+			t.Errorf("%s: HTTP %d to the document's own example: %s", path, got.code, got.body)
 		}
 	}
 }

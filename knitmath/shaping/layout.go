@@ -45,32 +45,6 @@ func (l layout) kept() layout {
 	return l
 }
 
-// leastItems is fewer items than any way to write the layout has, or as many: it saves
-// writing those that have too many.
-func (s spacing) leastItems(l layout) int {
-	items := 0
-	for i, b := range l.blocks {
-		if i > 0 && s.closes(l) {
-			break
-		}
-		if len(b.gaps) > mostInBlock {
-			items += leastInLong
-			continue
-		}
-		for _, g := range b.gaps {
-			items++ // a change
-			if g.Stitches > 0 {
-				items++
-			}
-			if g.Times > 1 && g.Stitches > 0 {
-				items++ // how often
-			}
-		}
-		items-- // it may be joined with its neighbour, or lose its bracket
-	}
-	return items
-}
-
 // appendBlock adds a block, and joins equal gaps with those before.
 func appendBlock(blocks []block, b block) []block {
 	if last := len(blocks) - 1; last >= 0 && b.single() && blocks[last].single() && blocks[last].first() == b.first() {

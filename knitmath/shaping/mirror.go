@@ -12,7 +12,7 @@ import (
 // to equal gaps, least being the departure of the most even row; or of those whose halves are easy
 // one twice as far off, and so on. ok is false where no row reads the same.
 func (s spacing) mirroredPlan(least int) (out EvenSpacing, ok bool) {
-	out, ok = s.gaps()
+	out, ok = s.alike()
 	if !ok {
 		return out, false
 	}
@@ -20,8 +20,8 @@ func (s spacing) mirroredPlan(least int) (out EvenSpacing, ok bool) {
 		m := mirror{layoutFinder{spacing: s, allowed: least + int(excess*float64(2*s.k))}, s.round}
 		m.round = false // a round is written as a row from the middle of a gap, too
 		if m.halves(); m.found {
-			return s.finished(EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: s.plain(), round: s.round,
-				FirstGapStitches: m.best.first, Gaps: m.best.runs(), LastGapStitches: m.best.last}, stitch.RowOf(m.steps(m.best)...)), true
+			out.FirstGapStitches, out.Gaps, out.LastGapStitches = m.best.first, m.best.runs(), m.best.last
+			return s.finished(out, stitch.RowOf(m.steps(m.best)...)), true
 		}
 	}
 	return s.finished(out, s.row(out)), true
@@ -104,11 +104,11 @@ func (m *mirror) fold(gap int, half ...block) {
 
 // folded tries it with so much left for both ends; a middle of -1 is none.
 func (m *mirror) folded(gap int, half []block, middle, rest int) {
-	end := rest / 2
+	end := (rest + m.bar) / 2
 	if !m.mayEnd(gap, rest) || m.edge == 0 && end < m.least() && m.k > 1 {
 		return
 	}
-	l := layout{first: m.edge + end, last: m.edge + end}
+	l := layout{first: m.edge + end - m.bar, last: m.edge + end}
 	for _, b := range half {
 		if b.times > 0 {
 			l.blocks = append(l.blocks, b)
@@ -126,10 +126,36 @@ func (m *mirror) folded(gap int, half []block, middle, rest int) {
 
 // mayEnd reports whether so much for both ends is a gap, or flat one stitch off.
 func (m *mirror) mayEnd(gap, rest int) bool {
-	if m.closed {
-		return rest%2 == 0 && (rest == gap || rest == gap+1)
+	if (rest+m.bar)%2 != 0 {
+		return false
 	}
-	return rest >= 0 && rest%2 == 0 && measure.Abs(rest-gap) <= 1
+	if m.closed {
+		return rest == gap || rest == gap+1
+	}
+	return rest >= 0 && measure.Abs(rest-gap) <= 1
+}
+
+// alike lays gaps that read the same from both ends: of kfb those of its bars, or where these counts
+// have no such row those of the row as it is written, with a notice.
+func (s *spacing) alike() (out EvenSpacing, ok bool) {
+	s.bar = barOf(s.op)
+	if out, ok = s.gaps(); ok || s.bar == 0 {
+		return out, ok
+	}
+	s.bar = 0
+	out, ok = s.gaps()
+	out.Notices = append(out.Notices, barsUnlike(s.op))
+	return out, ok
+}
+
+// barOf is how many stitches a change stands before what is seen of it: kfb knits a stitch and then
+// makes its bar, so that rows whose bars lie alike from both ends have a stitch fewer before the
+// first kfb than after the last: "kfb, k to last 2 sts, kfb, k1". Common practice.
+func barOf(op stitch.Op) int {
+	if op == stitch.KFB || op == stitch.PFB {
+		return 1
+	}
+	return 0
 }
 
 // withBack adds a half read from its other end.
@@ -179,23 +205,26 @@ func (b block) turned() block {
 // mirroredFlat lays the gaps of a flat row so that they read the same from both
 // ends: equal end gaps, and the larger inner gaps at the outside. With an odd
 // number of changes one of them sits in the middle, and the plain stitches must
-// then be even in number.
+// then be even in number; with bars, odd.
 func (s spacing) mirroredFlat(out *EvenSpacing) bool {
-	plain, inner := out.PlainStitches, s.k-1
+	plain, inner := out.PlainStitches+s.bar, s.k-1
 	end := (plain + s.k) / (2 * s.k) // half a gap, to the nearest stitch
-	end = min(end, (plain-inner*s.least())/2)
+	end = max(s.bar, min(end, (plain-inner*s.least())/2))
 	if inner == 0 {
 		end = plain / 2
 	}
+	if plain < 2*end || end < s.bar {
+		return false
+	}
 	gaps, ok := spread.Palindrome(inner, plain-2*end)
 	out.Gaps = gaps
-	out.FirstGapStitches, out.LastGapStitches = s.edge+end, s.edge+end
+	out.FirstGapStitches, out.LastGapStitches = s.edge+end-s.bar, s.edge+end
 	return ok
 }
 
 // mirroredRound lays the gaps of a round so that they read the same both ways
 // from its beginning, which splits one gap in two equal halves. That gap must
-// therefore be even.
+// therefore be even; with bars, odd.
 func (s spacing) mirroredRound(out *EvenSpacing) bool {
 	small, larger := out.PlainStitches/s.k, out.PlainStitches%s.k
 	lengths := []int{small}
@@ -203,13 +232,14 @@ func (s spacing) mirroredRound(out *EvenSpacing) bool {
 		lengths = append(lengths, small+1)
 	}
 	for _, split := range lengths {
-		if split%2 != 0 {
+		if (split+s.bar)%2 != 0 {
 			continue
 		}
 		gaps, ok := spread.Palindrome(s.k-1, out.PlainStitches-split)
 		if ok {
 			out.Gaps = gaps
-			out.FirstGapStitches, out.LastGapStitches = split/2, split/2
+			out.LastGapStitches = (split + s.bar) / 2
+			out.FirstGapStitches = split - out.LastGapStitches
 			return true
 		}
 	}

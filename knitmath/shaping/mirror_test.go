@@ -51,3 +51,27 @@ func TestMirroredRowByHand(t *testing.T) {
 		t.Errorf("%q, %v", got, err)
 	}
 }
+
+// kfb by hand: its bar is its second stitch. Placed alike from both ends, all bars stood a stitch nearer to
+// the end.
+func TestMirroredBarsByHand(t *testing.T) {
+	for _, c := range []struct {
+		start, end   int
+		construction stitch.Construction
+		want         string
+	}{
+		{14, 16, stitch.Flat, "k2, kfb, k7, kfb, k3"},        // 3 stitches, bar, 8 stitches, bar, 3
+		{13, 15, stitch.Flat, "k2, kfb, k6, kfb, k3"},        // 3, bar, 7, bar, 3
+		{3, 5, stitch.Flat, "[kfb] twice, k1"},               // 1, bar, 1, bar, 1
+		{18, 21, stitch.InTheRound, "[k2, kfb, k3] 3 times"}, // 3, bar, 6, bar, 6, bar, 3
+		{21, 24, stitch.InTheRound, "[k3, kfb, k3] 3 times"}, // 7 between any two: no stitch is the middle of that
+		{10, 11, stitch.Flat, "k4, kfb, k5"},                 // 5, bar, 5
+	} {
+		out, err := PlanEvenSpacing(EvenSpacingInput{StartStitches: c.start, EndStitches: c.end, Operation: stitch.KFB,
+			Spread: GapSpreadMirrored, Construction: c.construction})
+		if got := out.Instruction.Row.Text(); err != nil || got != c.want {
+			t.Errorf("%d to %d: %q, %v, want %q", c.start, c.end, got, err, c.want)
+		}
+		t.Log(out.Summary(), out.Directions(), out.Notices)
+	}
+}

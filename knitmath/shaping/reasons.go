@@ -3,6 +3,7 @@ package shaping
 import (
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
+	"example.com/knitmath/knitmath/stitch"
 )
 
 // The reasons of notices.
@@ -24,6 +25,9 @@ const (
 	// EqualGapsNear: with a few changes more or fewer all gaps are equal; the text
 	// names the nearest counts on both sides. Field is "end_stitches".
 	EqualGapsNear report.Reason = "EQUAL_GAPS_NEAR"
+	// BarsUnlike: with these counts the bars of kfb or pfb cannot lie alike from both ends of
+	// a mirrored row, only the row as written. Field is "operation".
+	BarsUnlike report.Reason = "BARS_UNLIKE"
 	// DecreasedEveryRow: more than manyInSuccession rows one after another decrease at
 	// both edges. Field is that of the height; on a shaped side "points".
 	DecreasedEveryRow report.Reason = "DECREASED_EVERY_ROW"
@@ -32,6 +36,12 @@ const (
 	// "even_after_rows"; on a shaped side "points".
 	ShapedAtAnEnd report.Reason = "SHAPED_AT_AN_END"
 )
+
+// barsUnlike says what is alike, and what is not.
+func barsUnlike(op stitch.Op) report.Notice {
+	return report.Notice{Reason: BarsUnlike, Field: "operation", Description: "the bar of " + op.Abbr() +
+		" is its second stitch: with these counts the bars lie a stitch nearer to the end than to the beginning"}
+}
 
 var manyItemsNotice = report.Notice{Reason: ManyItems, Field: "tolerance_stitches",
 	Description: "no row with fewer items lies that near to equal gaps; the most even row is given"}

@@ -110,7 +110,7 @@ func (t taper) tooFewRows() string {
 // lessEven offers fewer rows kept even: at the end first, then at the start, then at
 // both.
 func (t taper) lessEven() []string {
-	if t.between {
+	if t.through != nil {
 		return nil
 	}
 	last := (t.k - 1) * t.step // rows from the first shaping row to the last

@@ -3,6 +3,7 @@ package shaping
 import (
 	"slices"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -91,10 +92,13 @@ type sideHeight struct {
 // stretches makes a taper of every stretch, of checked points.
 func (in ShapedSideInput) stretches(heights []sideHeight) shapedSide {
 	s := shapedSide{taper: in.shape().edges()}
+	s.through = curve.Strokes[int64]{{Value: int64(in.StartStitches)}}
+	for i, h := range heights {
+		s.through = append(s.through, curve.Mark[int64]{Place: int64(h.rows), Value: int64(in.Points[i].Stitches)})
+	}
 	below, count, from := 0, in.StartStitches, "start_stitches"
 	for i, h := range heights {
 		x := s.taper
-		x.between = true
 		x.start, x.end, x.below, x.rows = count, in.Points[i].Stitches, below, h.rows-below
 		x.from, x.to, x.rowField = from, fault.Join(fault.Index("points", i), "stitches"), h.field
 		x.firstSide = s.side(below + 1)

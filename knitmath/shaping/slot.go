@@ -3,6 +3,7 @@ package shaping
 import (
 	"strconv"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -14,9 +15,9 @@ import (
 type taper struct {
 	start, end    int
 	rows          int
-	below         int  // rows of the piece before it
-	before, after int  // rows kept even
-	between       bool // it runs from one point of a shaped side to the next
+	below         int                  // rows of the piece before it
+	before, after int                  // rows kept even
+	through       curve.Strokes[int64] // the points of a shaped side, of which it runs from one to the next; nil of a taper alone
 	round         bool
 	edges         ShapedEdges
 	perEdge       int // stitches changed at each shaped edge

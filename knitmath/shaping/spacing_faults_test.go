@@ -35,15 +35,15 @@ func checkRefusal(t *testing.T, in EvenSpacingInput, err error) {
 			return
 		}
 	}
-	if in.Spread == GapSpreadMirrored && !palindromeExists(in, k, plain) {
+	if in.Spread == GapSpreadMirrored && !palindromeExists(in, k, plain, 0) && !palindromeExists(in, k, plain, barOf(in.Operation)) {
 		return
 	}
 	t.Fatalf("%+v refused though it can be worked: %v", in, err)
 }
 
 // palindromeExists tries every gap sequence whose inner gaps differ by at most
-// one and that reads the same both ways.
-func palindromeExists(in EvenSpacingInput, k, plain int) bool {
+// one and that reads the same both ways, with bars that stand so many stitches after their change.
+func palindromeExists(in EvenSpacingInput, k, plain, barred int) bool {
 	least := 0
 	if in.Operation.Takes() == 0 {
 		least = 1
@@ -53,8 +53,8 @@ func palindromeExists(in EvenSpacingInput, k, plain int) bool {
 		outer = 0
 	}
 	round := in.Construction == stitch.InTheRound
-	for end := outer; 2*end <= plain; end++ {
-		rest := plain - 2*end
+	for end := outer; 2*end+barred <= plain; end++ {
+		rest := plain - 2*end - barred
 		if k == 1 {
 			if rest == 0 {
 				return true
@@ -70,7 +70,7 @@ func palindromeExists(in EvenSpacingInput, k, plain int) bool {
 			if larger > 0 {
 				high++
 			}
-			if max(high, 2*end)-min(small, 2*end) > 1 {
+			if across := 2*end + barred; max(high, across)-min(small, across) > 1 {
 				continue
 			}
 		}
@@ -108,8 +108,8 @@ func TestEvenSpacingRefusals(t *testing.T) {
 			[]string{"start_stitches INFEASIBLE", "edge_stitches INFEASIBLE"}},
 		"too many": {EvenSpacingInput{StartStitches: 20, EndStitches: 9},
 			[]string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE"}},
-		"no palindrome": {EvenSpacingInput{StartStitches: 20, EndStitches: 21, Construction: stitch.InTheRound,
-			Spread: GapSpreadMirrored, Operation: stitch.KFB},
+		"no palindrome": {EvenSpacingInput{StartStitches: 21, EndStitches: 22, Construction: stitch.InTheRound,
+			Spread: GapSpreadMirrored, Operation: stitch.M1L},
 			[]string{"start_stitches INFEASIBLE", "end_stitches INFEASIBLE", "spread INFEASIBLE"}},
 		"enums": {EvenSpacingInput{StartStitches: 20, EndStitches: 18, Construction: 3, Spread: -1},
 			[]string{"construction UNKNOWN_VALUE", "spread UNKNOWN_VALUE"}},

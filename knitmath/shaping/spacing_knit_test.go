@@ -1,9 +1,11 @@
 package shaping
 
 import (
+	"slices"
 	"testing"
 
 	"example.com/knitmath/knitmath/knittest"
+	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
 )
 
@@ -66,12 +68,36 @@ func checkSpacing(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	checkSpacingEffort(t, in, out)
 	if in.Spread == GapSpreadMirrored {
 		word := knittest.OpWord(t, row, in.StartStitches)
+		in.Operation = out.Operation
+		unlike := slices.ContainsFunc(out.Notices, func(n report.Notice) bool { return n.Reason == BarsUnlike })
+		if k, plain := out.ChangeCount, out.PlainStitches; unlike == palindromeExists(in, k, plain, barOf(in.Operation)) {
+			t.Fatalf("%+v: %q: bars unlike is %v", in, row.Text(), unlike)
+		}
+		if !unlike {
+			word = seen(word)
+		}
 		for i := range word {
 			if word[i] != word[len(word)-1-i] {
 				t.Fatalf("%+v: %q is no palindrome", in, row.Text())
 			}
 		}
 	}
+}
+
+// seen is what is seen in the row of what was worked: of kfb and pfb a stitch like those beside it, and
+// then their bar. Common practice.
+func seen(word []stitch.Op) []stitch.Op {
+	var out []stitch.Op
+	for _, op := range word {
+		switch op {
+		case stitch.KFB:
+			out = append(out, stitch.Knit)
+		case stitch.PFB:
+			out = append(out, stitch.Purl)
+		}
+		out = append(out, op)
+	}
+	return out
 }
 
 // checkSpacingGaps: the gaps hold all plain stitches, differ by one at most, and
@@ -85,7 +111,8 @@ func checkSpacingGaps(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	}
 	round := in.Construction == stitch.InTheRound
 	if round && in.Spread == GapSpreadMirrored { // the two halves at the beginning of the round are one gap
-		low, high = min(low, 2*out.FirstGapStitches), max(high, 2*out.FirstGapStitches)
+		across := out.FirstGapStitches + out.LastGapStitches
+		low, high = min(low, across), max(high, across)
 	}
 	if want := out.PlainStitches + 2**in.EdgeStitches; sum != want {
 		t.Fatalf("%+v: gaps hold %d plain stitches, want %d", in, sum, want)
@@ -101,7 +128,7 @@ func checkSpacingGaps(t *testing.T, in EvenSpacingInput, out EvenSpacing) {
 	}
 	// Half a gap at each end, to the nearest stitch either way; one stitch where an
 	// increase needs it.
-	for _, end := range []int{out.FirstGapStitches - *in.EdgeStitches, out.LastGapStitches - *in.EdgeStitches} {
+	for _, end := range []int{out.FirstGapStitches + out.bar - *in.EdgeStitches, out.LastGapStitches - *in.EdgeStitches} {
 		if !round && (2*end > high+2 || 2*end < low-2) {
 			t.Fatalf("%+v: end gap %d beside inner gaps of %d to %d (%s)", in, end, low, high, out.Instruction.Row.Text())
 		}

@@ -242,5 +242,5 @@ func (f *layoutFinder) itemsOf(l layout) int {
 // unlike reports whether only one end of a flat row begins right after its edge, though there
 // is room at both.
 func (f *layoutFinder) unlike(l layout) bool {
-	return !f.round && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k
+	return !f.round && f.order != GapSpreadMirrored && l.first != l.last && min(l.first, l.last) == f.edge && 2*f.plain() >= f.k
 }

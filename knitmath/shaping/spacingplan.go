@@ -16,6 +16,7 @@ type spacing struct {
 	excess           float64 // see EvenSpacingInput
 	widens           bool    // nobody said how much that may be: see widened
 	long             bool    // longer repeats are looked for
+	bar              int     // of a mirrored row whose bars lie alike: see barOf
 }
 
 // least is the fewest stitches between two changes: an increase made in the
@@ -120,7 +121,7 @@ const fewItems = 7
 // gaps lays the gaps in the order that is asked for, and not freely.
 func (s spacing) gaps() (EvenSpacing, bool) {
 	plain := s.plain()
-	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: plain, round: s.round}
+	out := EvenSpacing{Operation: s.op, ChangeCount: s.k, PlainStitches: plain, round: s.round, bar: s.bar}
 	ok := true
 	switch {
 	case s.round && s.order == GapSpreadMirrored:

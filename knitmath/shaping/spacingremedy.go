@@ -21,7 +21,7 @@ func (in EvenSpacingInput) accepts() bool {
 	if c.Err() != nil || in.Spread != GapSpreadMirrored {
 		return c.Err() == nil // every other spread has a plan
 	}
-	_, ok := s.gaps()
+	_, ok := s.alike()
 	return ok
 }
 

@@ -68,8 +68,13 @@ func (o EvenSpacing) Directions() []string {
 	}
 	row := change + noun(o.round) + ": " + o.Instruction.Row.Text() + " (" +
 		report.CountOf(o.Instruction.EndStitches, "stitches") + ")."
+	directions := []string{row}
 	if o.split() {
-		return []string{"The round begins where its two halves meet, in the middle of the front or at a side, say.", row}
+		directions = []string{"The round begins where its two halves meet, in the middle of the front or at a side, say.", row}
 	}
-	return []string{row}
+	if o.bar > 0 {
+		directions = append(directions, "The bar of "+o.Operation.Abbr()+
+			" is its second stitch: it is the bars that lie alike from both ends.")
+	}
+	return directions
 }

@@ -3,6 +3,8 @@ package shaping
 import (
 	"iter"
 	"math"
+
+	"example.com/knitmath/knitmath/curve"
 )
 
 // partSlack is how much of a part the last bits of a product may take away.
@@ -41,17 +43,25 @@ func (t taper) departure(w shapedRows) float64 {
 
 // departs is that of shaping rows by their numbers, counted from the taper's first.
 func (t taper) departs(rows iter.Seq[int]) float64 {
-	from, to := t.line()
-	span := float64(to - from)
-	line := func(row int) float64 {
-		part := float64(row-from) / span
-		return float64(t.start) + float64(t.end-t.start)*min(max(part, 0), 1)
+	wanted := t.wanted()
+	off := func(count, row int) float64 {
+		stitches, over := wanted.At(int64(t.below+row), 1)
+		return math.Abs(float64(int64(count)*over-stitches) / float64(over))
 	}
 	worst, count := 0.0, t.start
 	for row := range rows {
-		worst = max(worst, math.Abs(float64(count)-line(row-1)))
+		worst = max(worst, off(count, row-1))
 		count += t.rowChange()
-		worst = max(worst, math.Abs(float64(count)-line(row)))
+		worst = max(worst, off(count, row))
 	}
 	return worst / float64(t.edgeCount())
+}
+
+// wanted is how many stitches the straight lines want after every row of the piece.
+func (t taper) wanted() curve.Strokes[int64] {
+	if t.through != nil {
+		return t.through
+	}
+	from, to := t.line()
+	return curve.Strokes[int64]{{Place: int64(t.below + from), Value: int64(t.start)}, {Place: int64(t.below + to), Value: int64(t.end)}}
 }

@@ -103,7 +103,7 @@ func (t taper) slotLine() schedule.Line {
 // line says between the ends of which rows, of its own, the straight line runs: a
 // stretch of a shaped side runs from point to point, whatever is kept even.
 func (t taper) line() (from, to int) {
-	if t.between {
+	if t.through != nil {
 		return 0, t.rows
 	}
 	return t.before, t.rows - t.after

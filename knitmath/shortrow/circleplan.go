@@ -3,6 +3,7 @@ package shortrow
 import (
 	"math"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 	"example.com/knitmath/knitmath/stitch"
@@ -66,13 +67,14 @@ func (q circle) innerRows(full int) float64 {
 // line asks for fewer than the full rows, near the centre of a disc, there are no
 // short ones.
 func (q circle) wedge(pairs, full int) CircleWedge {
-	p := profile{q.width, make([]int64, q.width+1)}
+	wanted := make(curve.Strokes[int64], q.width+1)
 	out, in := 2*float64(pairs+full), q.innerRows(full)
-	for i := range p.points {
+	for i := range wanted {
 		rows := out + (in-out)*float64(i)/float64(q.width) - 2*float64(full)
-		p.points[i] = measure.ToMillionths(max(rows, 0))
+		wanted[i] = curve.Mark[int64]{Place: int64(i), Value: measure.ToMillionths(max(rows, 0))}
 	}
 	w := wedge{width: q.width, method: q.method, shortest: q.shortest, tall: TallEndRight}
+	p := profile{q.width, wanted}
 	heights := p.pairs(measure.RoundingNearest)
 	if q.method == TurnMethodGerman {
 		heights = clearOfDoubles(heights, w.tall)

@@ -15,11 +15,11 @@ func (w wedge) outline(out Wedge, st, rw gauge.Density) *outline.Outline {
 		steps = outline.AppendCorner(steps, outline.Corner{Across: w.width - 1 - x, Up: height})
 		steps = outline.AppendCorner(steps, outline.Corner{Across: w.width - x, Up: height})
 	}
-	pieces := len(w.profile.points) - 1
+	pieces := len(w.profile.wanted) - 1
 	wanted := make([]outline.Point, pieces+1)
 	for i := range wanted {
 		// Point i lies i pieces from the left, so pieces - i from the right.
-		rows := float64(out.FullRows) + float64(w.profile.points[pieces-i])/1e6
+		rows := float64(out.FullRows) + float64(w.profile.wanted[pieces-i].Value)/1e6
 		stitches := float64(i*w.width) / float64(pieces)
 		wanted[i] = outline.Point{X: stitches, Y: rows}
 		if !st.IsZero() {

@@ -4,15 +4,16 @@ import (
 	"math"
 	"slices"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/measure"
 )
 
-// A profile is the height wanted across the width of a piece, in rows: straight
-// lines through points that are equally spaced from the right edge to the left,
-// both edges included. It is read under the middle of every stitch.
+// A profile is the height wanted across the width of a piece, in millionths of a row:
+// through points that are equally spaced from the right edge to the left, both edges
+// included. It is read under the middle of every stitch.
 type profile struct {
 	width  int
-	points []int64 // millionths of a row, at least two
+	wanted curve.Strokes[int64]
 }
 
 // straight is the profile of a wedge that rises by so many rows.
@@ -27,7 +28,7 @@ func straight(width, rise int, tall TallEnd) profile {
 	case TallEndSides:
 		points = []int64{high, 0, high}
 	}
-	return profile{width, points}
+	return profile{width, curve.Evenly(points...)}
 }
 
 // at is the height under the middle of the stitch with x stitches to its right,
@@ -35,10 +36,9 @@ func straight(width, rise int, tall TallEnd) profile {
 // the right edge. den is at most 2e10 and num at most 4e13, so that both may be
 // doubled safely.
 func (p profile) at(x int) (num, den int64) {
-	pieces := len(p.points) - 1
-	place, whole := (2*x+1)*pieces, 2*p.width
-	i, part := place/whole, int64(place%whole)
-	return p.points[i]*(int64(whole)-part) + p.points[i+1]*part, int64(whole) * 1e6
+	pieces := len(p.wanted) - 1
+	num, den = p.wanted.At(int64((2*x+1)*pieces), int64(2*p.width))
+	return num, den * 1e6
 }
 
 // rowsAt is at as a float.

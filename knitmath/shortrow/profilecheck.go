@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/gauge"
 	"example.com/knitmath/knitmath/measure"
@@ -25,7 +26,7 @@ func vetCurve(c *fault.Checks, w *wedge, in WedgeInput, rw gauge.Density) {
 			points[i] = measure.ToMillionths(cm * rw.PerCm())
 		}
 	}
-	w.profile = profile{w.width, points}
+	w.profile = profile{w.width, curve.Evenly(points...)}
 	high, low := slices.Max(points), slices.Min(points)
 	w.asked = float64(high-low) / 1e6
 	if high > MaxWedgeRows*1e6 {
@@ -72,7 +73,13 @@ func vetStraight(c *fault.Checks, w *wedge, in WedgeInput, st, rw gauge.Density)
 }
 
 // highest is the greatest height of the profile, in rows.
-func (w wedge) highest() int { return int(slices.Max(w.profile.points) / 1e6) }
+func (w wedge) highest() int {
+	high := int64(0)
+	for _, m := range w.profile.wanted {
+		high = max(high, m.Value)
+	}
+	return int(high / 1e6)
+}
 
 // maxDeparture is one pair of rows: what turns may leave the profile by without
 // a word.

@@ -3,6 +3,7 @@ package yoke
 import (
 	"math/big"
 
+	"example.com/knitmath/knitmath/curve"
 	"example.com/knitmath/knitmath/fault"
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -92,19 +93,21 @@ func (y *circular) coneRounds() int {
 // straight lines from the join through every step's depth and the count after it. Above
 // the last step it stays as it is.
 func (s scheme) wanted(num, den int) float64 {
+	stitches, over := s.line().At(int64(num)*1e6, int64(den))
+	return stitches / over
+}
+
+// line is what the schedule wants at every millionth of the depth. A cone's narrows
+// straight to the neck.
+func (s scheme) line() curve.Strokes[float64] {
+	line := curve.Strokes[float64]{{Value: float64(s.join)}}
 	if s.cone {
-		return float64(s.join) - float64((s.join-s.neck)*num)/float64(den)
+		return append(line, curve.Mark[float64]{Place: 1e6, Value: float64(s.neck)})
 	}
-	low, from := int64(0), float64(s.join)
 	for _, step := range s.steps {
-		// Past the step, in millionths of den.
-		if past := int64(num)*1e6 - step.millionths*int64(den); past <= 0 {
-			part := float64(int64(num)*1e6-low*int64(den)) / float64((step.millionths-low)*int64(den))
-			return from + (step.wanted-from)*part
-		}
-		low, from = step.millionths, step.wanted
+		line = append(line, curve.Mark[float64]{Place: step.millionths, Value: step.wanted})
 	}
-	return from
+	return line
 }
 
 // leftOf is how many of the stitches the steps leave, nearest, half-way up. Fractions

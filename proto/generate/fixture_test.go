@@ -213,6 +213,16 @@ message CountBallsResponse {
 }
 `
 
+// fixtureExamples are values of the fixture's questions, one of each kind.
+var fixtureExamples = map[string]map[string]string{
+	"dyed-wool.windBall": {
+		"mass_g": "50", "core.zulu_cm": "2.5", "way": "WAY_LEFT", "end_cm": "3 4.5", "knots[1].name": "bow", "knots[1].times": "2",
+		"knots[0].left": "1", "knots[0].knots[0].times": "3", "band": "12",
+	},
+	"dyed-wool.listBalls":  {},
+	"dyed-wool.countBalls": {"length_m": "100"},
+}
+
 // compiledFixture is the fixture as compiled.
 func compiledFixture(t *testing.T) *descriptorpb.FileDescriptorSet {
 	t.Helper()

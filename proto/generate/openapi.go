@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"os"
 
 	"google.golang.org/protobuf/types/descriptorpb"
 
@@ -32,7 +33,11 @@ var Gzip []byte
 
 // writeOpenAPI writes the document, plain and compressed, and the Go file that embeds the latter.
 func writeOpenAPI(files *descriptorpb.FileDescriptorSet) error {
-	made, err := makeDocument(files)
+	examples, err := readExamples(os.DirFS(questionsDir))
+	if err != nil {
+		return err
+	}
+	made, err := makeDocument(files, examples)
 	if err != nil {
 		return err
 	}
@@ -48,11 +53,12 @@ func writeOpenAPI(files *descriptorpb.FileDescriptorSet) error {
 }
 
 // makeDocument makes the document: the plugin's, finished by our own passes.
-func makeDocument(files *descriptorpb.FileDescriptorSet) (*document.Document, error) {
+func makeDocument(files *descriptorpb.FileDescriptorSet, examples map[string]map[string]string) (*document.Document, error) {
 	w, err := readWire(files)
 	if err != nil {
 		return nil, err
 	}
+	w.examples = examples
 	text, err := pluginDocument(files)
 	if err != nil {
 		return nil, err

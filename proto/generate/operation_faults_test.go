@@ -1,14 +1,19 @@
 package main
 
 import (
+	"encoding/json"
+	"errors"
 	"maps"
+	"reflect"
 	"regexp"
 	"slices"
 	"strings"
 
 	"google.golang.org/genproto/googleapis/api/annotations"
+	"google.golang.org/protobuf/encoding/protojson"
 	"google.golang.org/protobuf/proto"
 	"google.golang.org/protobuf/reflect/protoreflect"
+	"google.golang.org/protobuf/types/dynamicpb"
 
 	knitmathv1 "example.com/knitmath/gen/knitmath/v1"
 	"example.com/knitmath/proto/document"
@@ -57,15 +62,35 @@ func (c *checker) method(method protoreflect.MethodDescriptor, known map[string]
 			c.add("%s has the title %q", what, s)
 		}
 		if verb == "POST" {
-			want := &document.RequestBody{Required: true,
-				Content: map[string]document.Media{"application/json": {Schema: reference(string(method.Input().Name()))}}}
+			media := operation.RequestBody.Content["application/json"]
+			want := &document.RequestBody{Required: true, Content: map[string]document.Media{
+				"application/json": {Schema: reference(string(method.Input().Name())), Example: media.Example}}}
 			c.same(what+" body", operation.RequestBody, want)
+			c.example(what, media.Example, method.Input())
 			c.same(what+" parameters", operation.Parameters, []document.Parameter(nil))
 		} else {
 			c.same(what+" body", operation.RequestBody, (*document.RequestBody)(nil))
 			c.parameters(what, operation, method.Input())
 		}
 		c.responses(what, verb, operation, method)
+	}
+}
+
+// example wants a whole question, with numbers as numbers.
+func (c *checker) example(what string, example any, question protoreflect.MessageDescriptor) {
+	given, err := json.Marshal(example)
+	if err != nil || example == nil {
+		c.add("%s has the example %v, %v", what, example, err)
+		return
+	}
+	message := dynamicpb.NewMessage(question)
+	if err := protojson.Unmarshal(given, message); err != nil {
+		c.add("the example of %s: %v", what, err)
+	}
+	again, err := protojson.MarshalOptions{UseProtoNames: true}.Marshal(message)
+	var read any
+	if err := errors.Join(err, json.Unmarshal(again, &read)); err != nil || !reflect.DeepEqual(read, example) {
+		c.add("the example of %s is %s, and its question %s, %v", what, given, again, err)
 	}
 }
 

@@ -27,6 +27,7 @@ var passes = []pass{
 	{"writeParameters", writeParameters}, // from the finished questions
 	{"nameOperations", nameOperations},
 	{"writeErrors", writeErrors},
+	{"exampleQuestions", exampleQuestions},
 	{"writeMedia", writeMedia},     // after the errors, which leave nothing else beside the answer
 	{"shortenNames", shortenNames}, // after all that look components up by their full names
 	{"writeHead", writeHead},

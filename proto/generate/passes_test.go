@@ -38,6 +38,7 @@ func TestEveryPassIsNeeded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	w.examples = fixtureExamples
 	text, err := pluginDocument(set)
 	if err != nil {
 		t.Fatal(err)
@@ -73,7 +74,7 @@ func TestDocumentIsDeterministic(t *testing.T) {
 	set := compiledFixture(t)
 	var texts [2]string
 	for i := range texts {
-		made, err := makeDocument(set)
+		made, err := makeDocument(set, fixtureExamples)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -32,6 +32,8 @@ type wire struct {
 	// asked and answered are the messages that lie in questions and in answers, at
 	// whatever depth.
 	asked, answered map[protoreflect.FullName]bool
+	// examples are values of a whole question by their paths, by its form's name.
+	examples map[string]map[string]string
 }
 
 func readWire(set *descriptorpb.FileDescriptorSet) (*wire, error) {

@@ -33,7 +33,8 @@ const (
 	// Larger and smaller mixed as evenly as integers allow (Bresenham, Euclid).
 	GapSpread_GAP_SPREAD_INTERLEAVED GapSpread = 2
 	// The same from both ends, for a garment front: the halves as easy as they can be, as near as
-	// the row of least effort where they can.
+	// the row of least effort where they can. Of kfb and pfb it is the bars, their second
+	// stitches, that lie alike, where they can.
 	GapSpread_GAP_SPREAD_MIRRORED GapSpread = 3
 	// The row with the fewest items to remember among those in which no change lies
 	// more than tolerance_stitches further from its place by equal gaps than in the
@@ -430,6 +431,8 @@ type PlanEvenSpacingResponse struct {
 	//     fewer at least; the text names the nearest on both sides.
 	//   - MANY_ITEMS, at tolerance_stitches: no row with few items lies near enough to equal
 	//     gaps; the most even one is given.
+	//   - BARS_UNLIKE, at operation: with these counts the bars of kfb or pfb cannot lie alike
+	//     from both ends of a mirrored row, only the row as written.
 	Notices []*Notice `protobuf:"bytes,3,rep,name=notices,proto3" json:"notices,omitempty"`
 	// Where the figures come from.
 	Sources []*Source `protobuf:"bytes,4,rep,name=sources,proto3" json:"sources,omitempty"`
