@@ -2,6 +2,7 @@ package yoke
 
 import (
 	"math"
+	"slices"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
@@ -115,8 +116,8 @@ type chooser struct {
 
 // above works out what comes above the counts of a place, those of the next one being known.
 func (w *chooser) above(c *candidates, lower, upper []int, p place, order shaping.GapSpread) {
-	w.sums, w.done = w.done[:0], w.sums
 	c.ways = 1 + len(lower)
+	w.sums, w.done = slices.Grow(w.done[:0], len(c.counts)*c.ways), w.sums
 	c.next = make([]uint8, 0, len(c.counts)*c.ways)
 	for i, from := range c.counts {
 		w.follow(i, from, upper, p, order)
@@ -140,11 +141,11 @@ func (w *chooser) take(c *candidates, f follower) {
 
 // follow gathers what may follow one of a place's counts.
 func (w *chooser) follow(i, from int, upper []int, p place, order shaping.GapSpread) {
-	wanted := thousandths(p.wanted)
+	wanted, follow := thousandths(p.wanted), p.change.after(from)
 	w.reset()
 	for k := len(upper) - 1; k >= 0; k-- { // the fewest stitches first, so that gaps widen
 		to := upper[k]
-		if !p.change.allows(from, to) {
+		if !follow.has(to) {
 			continue
 		}
 		here, s := p.change.gap(from, to), sum{}

@@ -69,17 +69,24 @@ func (a allowed) most(n int) int {
 	return min(max(a.takes.of(n)+1, third.of(n)), a.even.most, n/2)
 }
 
-// allows reports whether a count may follow on another.
-func (a allowed) allows(from, to int) bool {
+// window is which counts may follow on one: from the lowest to the highest, and more than it up to
+// the top.
+type window struct{ from, lowest, highest, top int }
+
+// after is which counts may follow on so many stitches.
+func (a allowed) after(from int) window {
+	w := window{from: from, lowest: from - a.most(from), highest: from - max(a.fewest, a.even.fewest), top: from}
 	switch {
-	case to < from:
-		return from-to <= a.most(from) && from-to >= max(a.fewest, a.even.fewest)
-	case to == from:
-		return a.even.fewest == 0 && a.fewest == 0
 	case a.adjusts:
-		return to-from <= mostAdjusted
+		w.top = from + mostAdjusted
+	case a.rises:
+		w.top = 2 * from
 	}
-	return a.rises && to <= 2*from
+	return w
+}
+
+func (w window) has(to int) bool {
+	return w.lowest <= to && to <= w.highest || w.from < to && to <= w.top
 }
 
 // items is what there is to remember of a change that is allowed, and which round it is;
