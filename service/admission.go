@@ -14,6 +14,7 @@ import (
 	"google.golang.org/grpc/metadata"
 	"google.golang.org/grpc/status"
 	"google.golang.org/grpc/tap"
+	"google.golang.org/protobuf/proto"
 
 	"example.com/knitmath/service/admit"
 	"example.com/knitmath/service/conns"
@@ -34,26 +35,33 @@ type admission struct {
 	refusals *refusals
 }
 
-// unary gives each gRPC call its place. It is the outermost interceptor: what
+// around gives each gRPC call its place, around all else that is done for it: what
 // returns from it goes to the codec, which ends the work (questionCodec).
-func (a admission) unary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-	conn := conns.OfCall(ctx)
-	call := a.gate.NewCall(roomOf(conn))
-	handed := false
-	defer func() { // Also when something panics: the place would be lost for ever.
-		if !handed {
-			call.Leave()
+func (a admission) around(inner grpc.UnaryServerInterceptor) grpc.UnaryServerInterceptor {
+	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+		reply := &countedReply{conn: conns.OfCall(ctx)}
+		reply.call = a.gate.NewCall(roomOf(reply.conn))
+		handed := false
+		defer func() { // Also when something panics: the place would be lost for ever.
+			if !handed {
+				reply.call.Leave()
+			}
+		}()
+		resp, err := inner(admit.With(ctx, reply.call), req, info, handler)
+		if err != nil {
+			if md := pushback(err); md != nil {
+				_ = grpc.SetTrailer(ctx, md) // Fails only when the call has ended, and then nobody waits.
+			}
+			return nil, err
 		}
-	}()
-	resp, err := handler(admit.With(ctx, call), req)
-	if err != nil {
-		if md := pushback(err); md != nil {
-			_ = grpc.SetTrailer(ctx, md) // Fails only when the call has ended, and then nobody waits.
+		reply.message = resp
+		if message, ok := resp.(proto.Message); ok {
+			reply.size = proto.Size(message)
+			shortPlain(ctx, reply.size, reply.conn)
 		}
-		return nil, err
+		handed = true
+		return reply, nil
 	}
-	handed = true
-	return &countedReply{resp, call, conn}, nil
 }
 
 // roomOf asks a connection for room; there are none in tests without a network.

@@ -13,7 +13,6 @@ import (
 
 	// Registers what gRPC clients may ask for by name.
 	_ "google.golang.org/grpc/encoding/gzip"
-	"google.golang.org/protobuf/proto"
 
 	"example.com/knitmath/service/conns"
 )
@@ -57,18 +56,11 @@ func contentCoding(h http.Header) string {
 	}
 }
 
-// shortPlain sends short answers as they are to gRPC callers who compress. gRPC
+// shortPlain has a short answer be sent as it is to gRPC callers who compress. gRPC
 // answers in the encoding of the question whatever the size. So are all sent where
 // many calls are open: of compressed ones it is not known when they have been taken.
-func shortPlain(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-	resp, err := handler(ctx, req)
-	if answer, ok := resp.(proto.Message); ok && err == nil && (proto.Size(answer) < minCompressed || crowded(ctx)) {
+func shortPlain(ctx context.Context, size int, conn *conns.Conn) {
+	if size < minCompressed || conn != nil && conn.Crowded() {
 		_ = grpc.SetSendCompressor(ctx, encoding.Identity) // Everybody accepts it; nothing has been sent yet.
 	}
-	return resp, err
-}
-
-func crowded(ctx context.Context) bool {
-	conn := conns.OfCall(ctx)
-	return conn != nil && conn.Crowded()
 }

@@ -60,8 +60,8 @@ func (f *failure) Unwrap() error { return f.cause }
 
 // refuseUnary gives the error of a handler its status. A handler that knows no
 // transport returns the kernel's errors as they are.
-func refuseUnary(ctx context.Context, req any, _ *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-	resp, err := handler(ctx, req)
+func refuseUnary(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+	resp, err := partUnary(ctx, req, info, handler)
 	if _, ok := status.FromError(err); ok {
 		return resp, err
 	}

@@ -9,7 +9,6 @@ import (
 	"runtime"
 	"runtime/debug"
 
-	"github.com/grpc-ecosystem/go-grpc-middleware/v2/interceptors/recovery"
 	"github.com/prometheus/client_golang/prometheus"
 	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
@@ -58,6 +57,13 @@ func (f *faults) panicked(ctx context.Context, where string, value any) error {
 	return internalFault(errors.New("panic, logged where it was caught"))
 }
 
+// panicOfCall counts what was recovered of a call, which itself is counted and logged
+// as one that failed. It has to be called by the function that recovered.
+func (f *faults) panicOfCall(value any) error {
+	f.panics.WithLabelValues(whereCall).Inc()
+	return internalFault(asPanic(value))
+}
+
 // unwritten counts and logs an answer that could not be written.
 func (f *faults) unwritten(ctx context.Context, face string, cause error) error {
 	f.answers.WithLabelValues(face).Inc()
@@ -74,24 +80,29 @@ func internalFault(cause error) error {
 	return &failure{status.New(codes.Internal, internalText), cause}
 }
 
-// asPanic is what was caught of a panic, with the stack it came from.
-func asPanic(value any) error {
-	return &recovery.PanicError{Panic: value, Stack: debug.Stack()}
+// panicError is what was caught of a panic, with the stack it came from.
+type panicError struct {
+	value any
+	stack []byte
 }
+
+func (p *panicError) Error() string { return fmt.Sprintf("panic with a %T", p.value) }
+
+func asPanic(value any) error { return &panicError{value, debug.Stack()} }
 
 // causeOf is what the log says of a fault of ours. What a panic says itself could
 // have words of the question in it, unless the Go runtime says it; the stack has
 // only places in the program.
 func causeOf(err error) []slog.Attr {
-	var p *recovery.PanicError
+	var p *panicError
 	if !errors.As(err, &p) {
 		return []slog.Attr{slog.Any("cause", errors.Unwrap(err))}
 	}
-	cause := fmt.Sprintf("panic with a %T", p.Panic)
-	if of, ok := p.Panic.(runtime.Error); ok {
+	cause := p.Error()
+	if of, ok := p.value.(runtime.Error); ok {
 		cause = "panic: " + of.Error()
 	}
-	return []slog.Attr{slog.String("cause", cause), slog.String("stack", string(p.Stack))}
+	return []slog.Attr{slog.String("cause", cause), slog.String("stack", string(p.stack))}
 }
 
 // recoverHTTP answers 500 where next panics outside of any call. Left to net/http

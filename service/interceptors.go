@@ -5,7 +5,6 @@ import (
 	"log/slog"
 	"time"
 
-	"github.com/grpc-ecosystem/go-grpc-middleware/v2/interceptors/recovery"
 	"google.golang.org/grpc"
 	"google.golang.org/grpc/codes"
 	"google.golang.org/grpc/status"
@@ -13,22 +12,29 @@ import (
 	"example.com/knitmath/service/trace"
 )
 
-// interceptors are the two chains around every call. Outer to inner: metrics
-// and log, recovery. Recovery is within these so that a panic has become an
-// ordinary INTERNAL error by the time the log and the metrics see it; were it
-// outermost, the panic would pass both of them unseen. Within it an error of the
-// kernel becomes the status that the caller sees, and innermost is left out of an
-// answer what was not asked for.
+// interceptors are what is around every call. Outer to inner: metrics and log,
+// recovery. Recovery is within these so that a panic has become an ordinary INTERNAL
+// error by the time the log and the metrics see it; were it outermost, the panic
+// would pass both of them unseen. Within it an error of the kernel becomes the status
+// that the caller sees, and innermost is left out of an answer what was not asked for.
+//
+// They are plain calls of one another: each interceptor of a chain would make its
+// handler anew for every call.
 //
 // The log is our own: the usual interceptor writes the text of errors, which
 // repeats parts of the question.
 func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor, grpc.StreamServerInterceptor) {
-	caught := recovery.WithRecoveryHandler(func(value any) error {
-		m.faults.panics.WithLabelValues(whereCall).Inc()
-		return internalFault(asPanic(value))
-	})
-	unary := chain(countUnary(m, logger), recovery.UnaryServerInterceptor(caught), refuseUnary, partUnary)
-	recovered := recovery.StreamServerInterceptor(caught)
+	unary := func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
+		start, figures := time.Now(), m.calls.of(info.FullMethod, typeUnary)
+		figures.started.Inc()
+		figures.received.Inc()
+		resp, err := m.faults.recovered(ctx, req, info, handler)
+		if err == nil {
+			figures.sent.Inc()
+		}
+		m.ended(ctx, logger, figures, info.FullMethod, faceOf(ctx), start, err)
+		return resp, err
+	}
 	stream := func(srv any, ss grpc.ServerStream, info *grpc.StreamServerInfo, handler grpc.StreamHandler) error {
 		if srv == nil {
 			// A method that does not exist (unknown.go) has a name of the caller's own,
@@ -47,7 +53,7 @@ func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor,
 		figures.started.Inc()
 		err := refusedFor(ss.Context())
 		if err == nil {
-			err = recovered(srv, countedStream{ss, figures}, info, handler)
+			err = m.faults.recoveredStream(srv, countedStream{ss, figures}, handler)
 		}
 		m.ended(ss.Context(), logger, figures, info.FullMethod, faceGRPC, start, err)
 		return err
@@ -55,33 +61,24 @@ func interceptors(m *metrics, logger *slog.Logger) (grpc.UnaryServerInterceptor,
 	return unary, stream
 }
 
-// chain makes one interceptor of several, the first outermost. The gRPC server
-// and the in-process connection of the gateway share its result.
-func chain(outerToInner ...grpc.UnaryServerInterceptor) grpc.UnaryServerInterceptor {
-	if len(outerToInner) == 1 {
-		return outerToInner[0]
-	}
-	outer, inner := outerToInner[0], chain(outerToInner[1:]...)
-	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-		return outer(ctx, req, info, func(ctx context.Context, req any) (any, error) {
-			return inner(ctx, req, info, handler)
-		})
-	}
+// recovered asks a method; that it panics is an error like others.
+func (f *faults) recovered(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (resp any, err error) {
+	defer func() {
+		if value := recover(); value != nil {
+			resp, err = nil, f.panicOfCall(value)
+		}
+	}()
+	return refuseUnary(ctx, req, info, handler)
 }
 
-// countUnary counts every call, and logs those that end badly.
-func countUnary(m *metrics, logger *slog.Logger) grpc.UnaryServerInterceptor {
-	return func(ctx context.Context, req any, info *grpc.UnaryServerInfo, handler grpc.UnaryHandler) (any, error) {
-		start, figures := time.Now(), m.calls.of(info.FullMethod, typeUnary)
-		figures.started.Inc()
-		figures.received.Inc()
-		resp, err := handler(ctx, req)
-		if err == nil {
-			figures.sent.Inc()
+// recoveredStream is the same of a method that streams.
+func (f *faults) recoveredStream(srv any, ss grpc.ServerStream, handler grpc.StreamHandler) (err error) {
+	defer func() {
+		if value := recover(); value != nil {
+			err = f.panicOfCall(value)
 		}
-		m.ended(ctx, logger, figures, info.FullMethod, faceOf(ctx), start, err)
-		return resp, err
-	}
+	}()
+	return handler(srv, ss)
 }
 
 // ended counts how a call ended. Of one that did not end well it writes a line: what

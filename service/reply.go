@@ -12,6 +12,7 @@ import (
 // there and the connection that has to take it.
 type countedReply struct {
 	message any
+	size    int // of the message as bytes
 	call    *admit.Call
 	conn    *conns.Conn
 }
@@ -20,7 +21,7 @@ type countedReply struct {
 // says that an answer is sent when it is queued, whether or not the caller ever takes
 // it; of such answers the interceptors see nothing.
 func (r *countedReply) write(message proto.Message) (mem.BufferSlice, error) {
-	buf := r.conn.Get(proto.Size(message))
+	buf := r.conn.Get(r.size)
 	if _, err := (proto.MarshalOptions{UseCachedSize: true}).MarshalAppend((*buf)[:0], message); err != nil {
 		r.conn.Put(buf)
 		return nil, err
