@@ -9,12 +9,13 @@ import (
 // above and below leave room for just one number it is taken for that one: so a number that is
 // written wrong is found once, at its place, and what follows is worked as it is meant.
 func (p *parser) misnumbered() {
-	lines := p.piece.Lines
+	lines, above := p.piece.Lines, false
 	for from := 0; from < len(lines); {
 		to, plain := p.numberedRun(from)
 		if to-from > 1 {
-			p.numbersOfRun(from, to, plain)
+			p.numbersOfRun(from, to, plain, above)
 		}
+		above = above || len(lines[from].info.ranges) > 0
 		from = max(to, from+1)
 	}
 }
@@ -32,10 +33,14 @@ func (p *parser) numberedRun(from int) (to int, plain bool) {
 }
 
 // numbersOfRun looks through the lines from one to before another. Lists, and rules for other rows,
-// have no order of their own.
-func (p *parser) numbersOfRun(from, to int, plain bool) {
+// have no order of their own. Where rows above say their numbers, as "Row 4: Work the dec row" does, the
+// first need not begin with 1.
+func (p *parser) numbersOfRun(from, to int, plain, above bool) {
 	lines, mended := p.piece.Lines[from:to], false
 	for i := range lines {
+		if i == 0 && above {
+			continue
+		}
 		info := &lines[i].info
 		want, ok := roomFor(lines, i)
 		if !ok && i == len(lines)-1 {

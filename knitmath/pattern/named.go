@@ -1,5 +1,7 @@
 package pattern
 
+import "slices"
+
 // rowCalled reads "dec row", "the eyelet rnd": the last row whose label says so.
 func (p *parser) rowCalled(info *lineInfo) bool {
 	words, i := p.rowName()
@@ -60,33 +62,42 @@ func nameWord(word string) string {
 	return word
 }
 
-// labelCalled reports whether a label has all the words of a name.
-func labelCalled(label string, words []string) bool {
-	if label == "" {
-		return false
-	}
-	have := map[string]bool{}
+// labelCalled reports whether a label has all the words of a name, and whether it has no others
+// beside its number and side.
+func labelCalled(label string, words []string) (all, alone bool) {
+	have, alone := map[string]bool{}, true
 	for _, t := range scan(label) {
-		have[nameWord(t.text)] = true
+		word := nameWord(t.text)
+		have[word] = true
+		alone = alone && (t.kind != tokenWord || t.row() || t.is("and", "rs", "ws") || slices.Contains(words, word))
 	}
 	for _, w := range words {
 		if !have[w] {
-			return false
+			return false, false
 		}
 	}
-	return true
+	return true, alone
 }
 
-// lineCalled is the last line whose label has all the words, -1 if none has.
+// lineCalled is the last line whose label is a name, or if there is none the last whose label has
+// all its words; -1 if none has. A "sleeve dec rnd" below is not the "dec rnd".
 func (p *parser) lineCalled(words []string) int {
+	found := -1
 	for n := len(p.piece.Lines) - 1; n >= 0; n-- {
 		l := &p.piece.Lines[n]
 		p.looked++
-		if (l.info.kind == lineRow || l.info.kind == lineShape) && labelCalled(l.Label, words) {
+		if l.info.kind != lineRow && l.info.kind != lineShape || l.Label == "" {
+			continue
+		}
+		all, alone := labelCalled(l.Label, words)
+		if alone {
 			return n
 		}
+		if all && found < 0 {
+			found = n
+		}
 	}
-	return -1
+	return found
 }
 
 // letterAt reports whether a letter by which rows are told apart stands at token i: "Rnd A".
