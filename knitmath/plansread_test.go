@@ -7,6 +7,7 @@ import (
 
 	"example.com/knitmath/knitmath/flat"
 	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/knittest"
 	"example.com/knitmath/knitmath/pattern"
 	"example.com/knitmath/knitmath/shortrow"
 	"example.com/knitmath/knitmath/solid"
@@ -155,7 +156,7 @@ func TestSolidsAreReadBack(t *testing.T) {
 	r.done(300)
 }
 
-// Circular yokes, with a band too. A raglan tells its decrease rounds in words, and a raised back its short rows.
+// Circular yokes, with a band too.
 func TestYokesAreReadBack(t *testing.T) {
 	r := readPlans{t: t, shown: map[string]int{}}
 	for _, g := range usualGauges {
@@ -179,4 +180,48 @@ func TestYokesAreReadBack(t *testing.T) {
 		}
 	}
 	r.done(100)
+}
+
+// Raglans: with round necks and low fronts, any round or every second, lines of none to five stitches,
+// a depth by default or so shallow that the round that joins decreases, and the nearest rounds of all.
+func TestRaglansAreReadBack(t *testing.T) {
+	r := readPlans{t: t, shown: map[string]int{}}
+	for _, g := range usualGauges {
+		for chest := 60; chest <= 120; chest += knittest.Sweep(10, 30) {
+			in := yoke.RaglanInput{Gauge: &gauge.Gauge{Stitches: g[0], Rows: g[1]}, BodyStitches: chest * int(g[0]) / 10}
+			for choice := yoke.RoundChoiceAny; choice <= yoke.RoundChoiceEverySecond; choice++ {
+				for line := range 6 {
+					in.RoundChoice, in.LineStitches = choice, &line
+					r.raglan(in, planName("raglan", g, chest, int(choice), line))
+				}
+			}
+		}
+	}
+	r.done(knittest.Sweep(2000, 500))
+}
+
+// raglan reads a raglan, and others like it.
+func (r *readPlans) raglan(in yoke.RaglanInput, at string) {
+	r.t.Helper()
+	round, err := yoke.PlanRaglan(in)
+	if err != nil {
+		return
+	}
+	ask := func(in yoke.RaglanInput, what string) {
+		if out, err := yoke.PlanRaglan(in); err == nil {
+			r.read(at+what, out.Directions(), stitch.InTheRound)
+		}
+	}
+	ask(in, "")
+	for _, low := range []int{4, 6, 12} {
+		lower := in
+		lower.FrontNeckStitches, lower.BackNeckStitches = new(round.Front.EndStitches-low), new(round.Back.EndStitches)
+		ask(lower, " low")
+		lower.SleeveTopStitches = new(round.Sleeve.EndStitches + low)
+		ask(lower, " low, wide sleeves")
+		lower.ToleranceStitches = new(0.0)
+		ask(lower, " low, nearest")
+	}
+	in.DepthRounds = new(max(round.Back.DecreaseRounds, round.Sleeve.DecreaseRounds))
+	ask(in, " shallow")
 }

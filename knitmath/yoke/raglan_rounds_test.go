@@ -5,7 +5,6 @@ import (
 	"regexp"
 	"slices"
 	"strconv"
-	"strings"
 	"testing"
 
 	"example.com/knitmath/knitmath/gauge"
@@ -82,103 +81,6 @@ func departureOf(rounds []int, depth int) float64 {
 		worst = max(worst, math.Abs(float64(lost)-float64(len(rounds)*round)/float64(depth)))
 	}
 	return worst
-}
-
-var (
-	whenLine = regexp.MustCompile(`^Work the (.*?) on round (\d+)((?:, then every (?:\w+ )?round (?:twice|\d+ times)|, then on round \d+)*)` +
-		`(?:: (\d+) stitches)?\.$`)
-	againPart = regexp.MustCompile(`, then every (?:(\d+)\w\w )?round (twice|(\d+) times)|, then on round (\d+)`)
-	turnsLine = regexp.MustCompile(`^On rounds (\d+)-(\d+) repeat these (\d+) rounds` +
-		`(?:, ending with the \d+(?:st|nd|rd|th) of them)?: (.*); (\d+) stitches\.$`)
-	fewerLine  = regexp.MustCompile(`^(.*), \d+ stitches fewer\. `)
-	eachRounds = regexp.MustCompile(`^(\d+) rounds? even$`)
-)
-
-// checkTold reads the directions as a knitter would, and finds the rounds of the table.
-func (c raglanCheck) checkTold() {
-	c.t.Helper()
-	var names []string
-	got := map[int]string{}
-	tell := func(name string, round int) {
-		if got[round] != "" {
-			c.t.Fatalf("round %d is both %s and %s", round, got[round], name)
-		}
-		got[round] = name
-	}
-	left := func(round, said string) {
-		n, _ := strconv.Atoi(round)
-		if said != "" && strconv.Itoa(c.out.Rounds[n-1].TotalStitches) != said {
-			c.t.Fatalf("round %d leaves %d stitches, not %s", n, c.out.Rounds[n-1].TotalStitches, said)
-		}
-	}
-	for _, line := range c.out.Directions() {
-		if m := fewerLine.FindStringSubmatch(line); m != nil {
-			names = append(names, strings.ToLower(m[1]))
-		} else if m := whenLine.FindStringSubmatch(line); m != nil {
-			round, _ := strconv.Atoi(m[2])
-			tell(m[1], round)
-			for _, again := range againPart.FindAllStringSubmatch(m[3], -1) {
-				if again[4] != "" {
-					round, _ = strconv.Atoi(again[4])
-					tell(m[1], round)
-					continue
-				}
-				every, times := 1, 2
-				if again[1] != "" {
-					every, _ = strconv.Atoi(again[1])
-				}
-				if again[3] != "" {
-					times, _ = strconv.Atoi(again[3])
-				}
-				for range times {
-					round += every
-					tell(m[1], round)
-				}
-			}
-			left(strconv.Itoa(round), m[4])
-		} else if m := turnsLine.FindStringSubmatch(line); m != nil {
-			c.tellTurns(m, tell)
-			left(m[2], m[5])
-		}
-	}
-	if slices.ContainsFunc(noticeReasons(c.out), func(r string) bool { return r == "MANY_RUNS" }) {
-		return // lists of rounds, which TestRoundList reads
-	}
-	for _, r := range c.out.Rounds {
-		want := ""
-		if r.InstructionNumber > 0 {
-			want = names[r.InstructionNumber-1]
-		}
-		if got[r.RoundNumber] != want {
-			c.t.Fatalf("round %d is told as %q, not %q:\n%s", r.RoundNumber, got[r.RoundNumber], want,
-				strings.Join(c.out.Directions(), "\n"))
-		}
-	}
-}
-
-// tellTurns follows decrease rounds that take turns from a round to another.
-func (c raglanCheck) tellTurns(m []string, tell func(string, int)) {
-	c.t.Helper()
-	from, _ := strconv.Atoi(m[1])
-	to, _ := strconv.Atoi(m[2])
-	all, _ := strconv.Atoi(m[3])
-	var turn []string // for each round of a turn, the decrease round or nothing
-	for _, part := range strings.Split(m[4], ", ") {
-		if e := eachRounds.FindStringSubmatch(part); e != nil {
-			n, _ := strconv.Atoi(e[1])
-			turn = append(turn, make([]string, n)...)
-		} else {
-			turn = append(turn, strings.TrimPrefix(part, "the "))
-		}
-	}
-	if len(turn) != all || turn[(to-from)%all] == "" {
-		c.t.Fatalf("%q", m[0])
-	}
-	for round := from; round <= to; round++ {
-		if name := turn[(round-from)%all]; name != "" {
-			tell(name, round)
-		}
-	}
 }
 
 // Realistic raglans: gauges of 14 to 36 stitches, from a small child to a large adult,

@@ -81,7 +81,8 @@ func TestRaglanByHand(t *testing.T) {
 		t.Errorf("effort %d", out.Effort)
 	}
 	got := out.Directions()[len(out.Directions())-4]
-	if got != "After round 14 there are 36 stitches: back 16, front 12, each sleeve 0, four lines of 2." {
+	if got != "From the beginning of the round there are left: "+
+		"back 16, line 2, left sleeve 0, line 2, front 12, line 2, right sleeve 0, line 2." {
 		t.Errorf("%q", got)
 	}
 }
@@ -134,20 +135,17 @@ func TestRaglanSteepness(t *testing.T) {
 	}
 }
 
-func TestRoundList(t *testing.T) {
+func TestRoundNumbers(t *testing.T) {
 	for _, c := range []struct {
 		rounds []int
 		want   string
 	}{
-		{nil, ""},
-		{[]int{7}, "round 7"},
-		{[]int{3, 7}, "rounds 3, 7"},
-		{[]int{2, 4, 6, 8}, "every 2nd round from 2 to 8"},
-		{[]int{1, 2, 3}, "every round from 1 to 3"},
-		{[]int{3, 6, 9, 13, 17, 21, 23}, "every 3rd round from 3 to 9, every 4th round from 13 to 21, round 23"},
-		{[]int{1, 3, 6, 8, 11}, "rounds 1, 3, 6, 8, 11"},
+		{[]int{7}, "Round 7"},
+		{[]int{3, 7}, "Rounds 3 and 7"},
+		{[]int{2, 3}, "Rounds 2-3"},
+		{[]int{1, 2, 3, 6, 8, 9}, "Rounds 1-3, 6 and 8-9"},
 	} {
-		if got := roundList(c.rounds); got != c.want {
+		if got := roundNumbers(c.rounds); got != c.want {
 			t.Errorf("%v: %q, want %q", c.rounds, got, c.want)
 		}
 	}

@@ -1,7 +1,8 @@
 package yoke
 
 import (
-	"fmt"
+	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,116 +10,211 @@ import (
 	"example.com/knitmath/knitmath/schedule"
 )
 
-// whenDirections say on which rounds the kinds of decrease round are worked: a line
-// for every stretch that is alike, or where there is no easy plan one for every kind.
-func (o Raglan) whenDirections(d decreaseRounds, names []string) []string {
-	if !d.easy {
-		return o.listDirections(names)
+// A raglanTeller writes the rounds of a raglan in the order in which they are worked. A kind of
+// decrease round is written out where it first comes, and called by its name from then on.
+type raglanTeller struct {
+	plan    Raglan
+	names   []string
+	written []bool // the kinds that are
+	told    int    // the last round that is told
+	lines   []string
+}
+
+const (
+	// mostStretches is how many stretches of rounds that are not easy are told one after the other. Where there are
+	// more, all rounds of a kind are listed together. Own choice.
+	mostStretches = 8
+	// mostListed is how many rounds are listed at once, so that an eye finds its place. Own choice.
+	mostListed = 50
+)
+
+// roundDirections tell all rounds from the join to the neck.
+func (r raglan) roundDirections(o Raglan, plan decreaseRounds, kinds []raglanKind) []string {
+	t := raglanTeller{plan: o, names: plan.names(kinds), written: make([]bool, len(kinds)), told: 1}
+	left := plan.Nested
+	if first := o.Rounds[0]; first.InstructionNumber > 0 {
+		t.tell("Round 1: " + r.marking(r.starts(), kinds[first.InstructionNumber-1]) + t.leaves(1))
+		left.Rows, left.Levels = left.Rows[1:], left.Levels[1:]
+	} else {
+		t.tell("Round 1: " + r.marking(r.starts(), raglanKind{}) + ".")
 	}
-	var lines []string
-	stretches := d.Blocks()
-	at := 0 // decrease rounds told so far
-	for i := 0; i < len(stretches); i++ {
-		first := at
-		at += len(stretches[i].Steps) * stretches[i].Times
-		if len(stretches[i].Steps) > 1 {
-			lines = append(lines, o.turnsDirection(d.Rows[first:at], stretches[i], names))
+	if blocks := left.Blocks(); plan.easy || len(blocks) <= mostStretches {
+		t.stretches(blocks, left.Rows)
+		t.evenTo(o.DepthRounds)
+		return t.lines
+	}
+	for t.told < o.DepthRounds {
+		last := min(t.told+mostListed, o.DepthRounds)
+		t.turn(last, t.leaves(last))
+		t.told = last
+	}
+	return t.lines
+}
+
+// stretches tell the rounds of blocks.
+func (t *raglanTeller) stretches(blocks []schedule.Block, all []int) {
+	for at := 0; len(blocks) > 0; {
+		b := blocks[0]
+		rounds := all[at : at+len(b.Steps)*b.Times]
+		if at += len(rounds); len(b.Steps) > 1 {
+			next := t.plan.DepthRounds + 1
+			if at < len(all) {
+				next = all[at]
+			}
+			t.inTurn(b, rounds, next)
+			blocks = blocks[1:]
 			continue
 		}
-		line := "Work the " + o.nameOn(d.Rows[first], names) + " on round " + strconv.Itoa(d.Rows[first]) +
-			againWords(stretches[i].Steps[0].Every, d.Rows[first+1:at])
+		again := againWords(b.Steps[0].Every, len(rounds)-1)
 		// What goes on with the same round at another interval is told on the same line.
-		for i+1 < len(stretches) && len(stretches[i+1].Steps) == 1 && o.nameOn(d.Rows[at], names) == o.nameOn(d.Rows[first], names) {
-			i++
-			line += againWords(stretches[i].Steps[0].Every, d.Rows[at:at+stretches[i].Times])
-			at += stretches[i].Times
+		for blocks = blocks[1:]; len(blocks) > 0 && len(blocks[0].Steps) == 1 && t.kindOn(all[at]) == t.kindOn(rounds[0]); blocks = blocks[1:] {
+			again = append(again, againWords(blocks[0].Steps[0].Every, blocks[0].Times)...)
+			at += blocks[0].Times
 		}
-		lines = append(lines, line+": "+o.leftAfter(d.Rows[at-1])+".")
+		t.again(rounds[0], again, all[at-1])
 	}
-	return lines
 }
 
-// mostStretches is how many lines tell rounds in the order in which they are worked. Where
-// the kinds change more often, a line lists all rounds of a kind. Own choice.
-const mostStretches = 8
+// tell adds a line.
+func (t *raglanTeller) tell(line string) { t.lines = append(t.lines, line) }
 
-// listDirections list the rounds of a plan that is not easy: a line for every stretch of the
-// same kind.
-func (o Raglan) listDirections(names []string) []string {
-	var lines []string
-	var stretch []int
-	last := 0
-	tell := func() {
-		if last > 0 {
-			lines = append(lines, "Work the "+names[last-1]+" on "+roundList(stretch)+".")
-		}
-		stretch = nil
-	}
-	for i, r := range o.Rounds {
-		if r.InstructionNumber == 0 {
-			continue
-		}
-		if r.InstructionNumber != last {
-			tell()
-			last = r.InstructionNumber
-		}
-		stretch = append(stretch, i+1)
-	}
-	if tell(); len(lines) <= mostStretches {
-		return lines
-	}
-	lines = nil
-	for i, name := range names {
-		lines = append(lines, "Work the "+name+" on "+roundList(o.roundsOf(i+1))+".")
-	}
-	return lines
+// evenTo tells the rounds worked even up to one.
+func (t *raglanTeller) evenTo(last int) {
+	t.lines = report.AppendEven(t.lines, "round", t.told+1, last)
+	t.told = last
 }
 
-// turnsDirection is a stretch in which decrease rounds take turns, the rounds worked even
-// between them written out. They go on to the last decrease round and no further.
-func (o Raglan) turnsDirection(rounds []int, b schedule.Block, names []string) string {
-	var turns []string
-	all := 0
-	for i := range b.Steps {
-		turns = append(turns, "the "+o.nameOn(rounds[i], names))
-		every := b.Steps[(i+1)%len(b.Steps)].Every
-		if every > 1 {
-			turns = append(turns, report.CountOf(every-1, "rounds")+" even")
-		}
-		all += every
-	}
-	last, ending := rounds[len(rounds)-1], ""
-	if n := (last-rounds[0])%all + 1; n < all {
-		ending = ", ending with the " + report.Ordinal(n) + " of them"
-	}
-	return fmt.Sprintf("On rounds %d-%d repeat these %s%s: %s; %s.", rounds[0], last, report.CountOf(all, "rounds"), ending,
-		strings.Join(turns, ", "), o.leftAfter(last))
+// kindOn is the kind of decrease round worked on a round, from 0.
+func (t *raglanTeller) kindOn(round int) int { return t.plan.Rounds[round-1].InstructionNumber - 1 }
+
+// leaves is the stitches after a round.
+func (t *raglanTeller) leaves(round int) string {
+	return ": " + report.CountOf(t.plan.Rounds[round-1].TotalStitches, "stitches") + "."
 }
 
-// againWords is ", then every 4th round 9 times" for rounds at that interval, the round itself
-// for a single one, or nothing where it does not come again.
-func againWords(every int, rounds []int) string {
-	switch len(rounds) {
-	case 0:
-		return ""
-	case 1:
-		return ", then on round " + strconv.Itoa(rounds[0])
+// again tells a decrease round, and at which intervals it comes again up to the last.
+func (t *raglanTeller) again(round int, intervals []string, last int) {
+	t.evenTo(round - 1)
+	kind := t.kindOn(round)
+	if t.written[kind] {
+		t.tell("Round " + strconv.Itoa(round) + ": work the " + t.names[kind] + t.leaves(round))
+	} else {
+		t.write([]int{round}, t.leaves(round))
 	}
-	interval := "every round "
+	if len(intervals) > 0 {
+		t.tell("Work the " + t.names[kind] + " " + strings.Join(intervals, ", then ") + t.leaves(last))
+	}
+	t.told = last
+}
+
+// write writes a kind of decrease round out on the rounds it is worked on.
+func (t *raglanTeller) write(rounds []int, leaves string) {
+	kind := t.kindOn(rounds[0])
+	t.written[kind] = true
+	t.tell(roundNumbers(rounds) + " (" + t.names[kind] + "): " + t.plan.Instructions[kind].Description + leaves)
+}
+
+// againWords is "every 4th round 9 times more", or nothing where a round does not come again.
+func againWords(every, times int) []string {
+	if times == 0 {
+		return nil
+	}
+	interval := "every "
 	if every > 1 {
-		interval = "every " + report.Ordinal(every) + " round "
+		interval += report.Ordinal(every) + " "
 	}
-	return ", then " + interval + report.Times(len(rounds))
+	return []string{interval + "round " + report.Times(times) + " more"}
 }
 
-// leftAfter is the stitches after a round.
-func (o Raglan) leftAfter(round int) string {
-	return report.CountOf(o.Rounds[round-1].TotalStitches, "stitches")
+// inTurn tells decrease rounds that take turns: the first turn, and how often all of it comes
+// again. The last turn has the even rounds at its end only where there is room for them before the next
+// decrease round.
+func (t *raglanTeller) inTurn(b schedule.Block, rounds []int, next int) {
+	first, size := rounds[0], len(b.Steps)
+	all := rounds[size] - first
+	t.evenTo(first - 1)
+	t.turn(first+all-1, ".")
+	last := rounds[len(rounds)-1]
+	turn := func(end int) string { return "rounds " + strconv.Itoa(first) + "-" + strconv.Itoa(end) }
+	whole, short := turn(first+all-1), turn(last-(b.Times-1)*all)
+	switch t.told = first + b.Times*all - 1; {
+	case t.told < next:
+		t.tell("Repeat " + whole + " " + report.Times(b.Times-1) + " more" + t.leaves(last))
+		return
+	case b.Times == 2:
+		t.tell("Repeat " + short + " once more" + t.leaves(last))
+	default:
+		t.tell("Repeat " + whole + " " + report.Times(b.Times-2) + " more, then " + short + " once" + t.leaves(last))
+	}
+	t.told = last
 }
 
-// nameOn is the name of the decrease round worked on a round.
-func (o Raglan) nameOn(round int, names []string) string {
-	return names[o.Rounds[round-1].InstructionNumber-1]
+// turn tells the rounds up to one. Those of a kind are told together where there are several, and
+// so are those worked even among them; what comes in the last round stands last, with what it leaves.
+func (t *raglanTeller) turn(last int, leaves string) {
+	byKind := make([][]int, len(t.names)+1)
+	even, most := len(t.names), 0
+	for round := t.told + 1; round <= last; round++ {
+		if kind := t.kindOn(round); kind >= 0 {
+			byKind[kind] = append(byKind[kind], round)
+			most = max(most, len(byKind[kind]))
+		} else {
+			byKind[even] = append(byKind[even], round)
+		}
+	}
+	if most <= 1 {
+		for round := t.told + 1; round <= last; round++ {
+			if t.kindOn(round) >= 0 {
+				t.evenTo(round - 1)
+				t.write([]int{round}, ".")
+				t.told = round
+			}
+		}
+		t.evenTo(last)
+		return
+	}
+	byKind = slices.DeleteFunc(byKind, func(list []int) bool { return len(list) == 0 })
+	slices.SortFunc(byKind, func(a, b []int) int { return cmp.Compare(a[0], b[0]) })
+	var ending []int
+	for _, list := range byKind {
+		if list[len(list)-1] == last {
+			ending = list
+		} else {
+			t.listed(list, ".")
+		}
+	}
+	t.listed(ending, leaves)
+}
+
+// listed tells rounds of a kind, or worked even.
+func (t *raglanTeller) listed(rounds []int, leaves string) {
+	if t.kindOn(rounds[0]) < 0 {
+		t.tell(roundNumbers(rounds) + ": work even" + leaves)
+	} else {
+		t.write(rounds, leaves)
+	}
+}
+
+// roundNumbers is "Round 5" or "Rounds 5, 7 and 9-11".
+func roundNumbers(rounds []int) string {
+	var list []string
+	for from := 0; from < len(rounds); {
+		to := from
+		for to+1 < len(rounds) && rounds[to+1] == rounds[to]+1 {
+			to++
+		}
+		span := strconv.Itoa(rounds[from])
+		if to > from {
+			span += "-" + strconv.Itoa(rounds[to])
+		}
+		list = append(list, span)
+		from = to + 1
+	}
+	noun := "Rounds "
+	if len(rounds) == 1 {
+		noun = "Round "
+	}
+	return noun + report.Listed(list)
 }
 
 // names tell the kinds of decrease round apart by what decreases in them. Where all

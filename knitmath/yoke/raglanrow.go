@@ -42,7 +42,7 @@ func (r raglan) knit(d decreaseRounds, out *Raglan) []raglanKind {
 					BackDecreases: kind.parts[backPart], FrontDecreases: kind.parts[frontPart], SleevesDecrease: kind.parts[sleevePart],
 					Instruction: stitch.Instruction{Row: r.row(before, kind.parts), StartStitches: r.total(before),
 						EndStitches: r.total(now)},
-					FirstRoundNumber: round, Description: r.describe(kind),
+					FirstRoundNumber: round, Description: r.marked(kind),
 				})
 			}
 			out.Instructions[number-1].Times++

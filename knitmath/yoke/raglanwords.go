@@ -3,43 +3,10 @@ package yoke
 import (
 	"fmt"
 	"strconv"
-	"strings"
 
 	"example.com/knitmath/knitmath/measure"
 	"example.com/knitmath/knitmath/report"
 )
-
-// describe says how a decrease round of one kind is worked, in words that hold
-// for all of them.
-func (r raglan) describe(kind raglanKind) string {
-	var usual []string
-	for p, name := range [...]string{"the back", "the front", "each sleeve"} {
-		if kind.parts[p] && (p != sleevePart || kind.last == 0) {
-			usual = append(usual, name)
-		}
-	}
-	var b strings.Builder
-	if len(usual) > 0 {
-		b.WriteString("In " + report.Listed(usual) + ": ssk, knit to the last 2 stitches before the next " + r.landmark() + ", k2tog. ")
-	}
-	switch kind.last {
-	case 2:
-		b.WriteString("At each sleeve: remove the markers at its two ends, ssk the last stitch of the line before it with its first stitch, " +
-			"k2tog its second stitch with the first stitch of the line after it, so that the lines meet. ")
-	case 3:
-		b.WriteString("In each sleeve: CDD on its three stitches. ")
-	}
-	b.WriteString("Knit all other stitches.")
-	return b.String()
-}
-
-// landmark is where a part ends: a line that has no stitches is only a marker.
-func (r raglan) landmark() string {
-	if r.line == 0 {
-		return "marker"
-	}
-	return "line"
-}
 
 // Directions write the raglan as a pattern would.
 func (o Raglan) Directions() []string { return o.directions }
@@ -54,82 +21,17 @@ func (r raglan) directions(o Raglan, plan decreaseRounds, kinds []raglanKind) []
 	d = append(d, fmt.Sprintf("Join body and sleeves in the round: %s. From the beginning of the round, left and right as worn: "+
 		"back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.", report.CountOf(o.JoinStitches, "stitches"),
 		o.Back.StartStitches, line, o.Sleeve.StartStitches, line, o.Front.StartStitches, line, o.Sleeve.StartStitches, line))
+	begins := "The round begins with the first stitch of the back, at a marker. "
 	if r.line > 0 {
-		d = append(d, "The round begins with the first stitch of the back, after the line between right sleeve and back. "+
-			"Place a marker on each side of every line, and knit the lines' stitches in every round.")
+		d = append(d, begins+"The lines lie on the sleeves' side of the markers, and their stitches are knit in every round.")
 	} else {
-		d = append(d, "The round begins with the first stitch of the back, at the marker between right sleeve and back.")
+		d = append(d, begins+"The other markers lie between the parts.")
 	}
-	names := plan.names(kinds)
-	for i, in := range o.Instructions {
-		d = append(d, fmt.Sprintf("%s, %s fewer. %s", capital(names[i]),
-			report.CountOf(in.Instruction.StartStitches-in.Instruction.EndStitches, "stitches"), in.Description))
-	}
-	d = append(d, o.whenDirections(plan, names)...)
-	if len(o.Instructions) > 0 {
-		d = append(d, "Knit all other rounds.")
-	}
-	lines := ""
-	if r.line > 0 {
-		lines = ", four lines of " + strconv.Itoa(r.line)
-	}
-	d = append(d, fmt.Sprintf("After round %d there are %s: back %d, front %d, each sleeve %d%s.", o.DepthRounds,
-		report.CountOf(o.NeckStitches, "stitches"), o.Back.EndStitches, o.Front.EndStitches, o.Sleeve.EndStitches, lines))
+	d = append(d, r.roundDirections(o, plan, kinds)...)
+	d = append(d, fmt.Sprintf("From the beginning of the round there are left: back %d%s, left sleeve %d%s, front %d%s, right sleeve %d%s.",
+		o.Back.EndStitches, line, o.Sleeve.EndStitches, line, o.Front.EndStitches, line, o.Sleeve.EndStitches, line))
 	d = append(d, "Remove all markers but that of the beginning of the round.")
 	return append(d, finishing(o.UnderarmStitches)...)
-}
-
-// capital is a name at the beginning of a sentence.
-func capital(name string) string { return strings.ToUpper(name[:1]) + name[1:] }
-
-// roundsOf are the rounds in which an instruction is worked.
-func (o Raglan) roundsOf(number int) []int {
-	var rounds []int
-	for _, r := range o.Rounds {
-		if r.InstructionNumber == number {
-			rounds = append(rounds, r.RoundNumber)
-		}
-	}
-	return rounds
-}
-
-// roundList writes ascending round numbers: "round 3", "rounds 3, 7", "every 2nd
-// round from 2 to 20, rounds 23, 26". Three or more at equal distances are taken
-// together.
-func roundList(rounds []int) string {
-	var parts []string
-	var single []string
-	flush := func() {
-		switch len(single) {
-		case 0:
-			return
-		case 1:
-			parts = append(parts, "round "+single[0])
-		default:
-			parts = append(parts, "rounds "+strings.Join(single, ", "))
-		}
-		single = nil
-	}
-	for i := 0; i < len(rounds); {
-		end := i + 1
-		for end+1 < len(rounds) && rounds[end+1]-rounds[end] == rounds[i+1]-rounds[i] {
-			end++
-		}
-		if end-i < 2 {
-			single = append(single, strconv.Itoa(rounds[i]))
-			i++
-			continue
-		}
-		flush()
-		every := "every round"
-		if gap := rounds[i+1] - rounds[i]; gap > 1 {
-			every = "every " + report.Ordinal(gap) + " round"
-		}
-		parts = append(parts, every+" from "+strconv.Itoa(rounds[i])+" to "+strconv.Itoa(rounds[end]))
-		i = end + 1
-	}
-	flush()
-	return strings.Join(parts, ", ")
 }
 
 // Summary says the answer in words.

@@ -1712,7 +1712,8 @@ type RaglanInstruction struct {
 	FrontDecreases bool `protobuf:"varint,2,opt,name=front_decreases,json=frontDecreases,proto3" json:"front_decreases,omitempty"`
 	// Whether the sleeves decrease.
 	SleevesDecrease bool `protobuf:"varint,3,opt,name=sleeves_decrease,json=sleevesDecrease,proto3" json:"sleeves_decrease,omitempty"`
-	// How it is worked, in words that hold for all its rounds.
+	// How it is worked, from marker to marker, in words that hold for all its rounds: the markers stand at the
+	// edges of back and front, the lines on the sleeves' side of them.
 	Description string `protobuf:"bytes,4,opt,name=description,proto3" json:"description,omitempty"`
 	// The first round worked in this way, stitch by stitch.
 	Instruction *Instruction `protobuf:"bytes,5,opt,name=instruction,proto3" json:"instruction,omitempty"`

@@ -1,0 +1,258 @@
+package yoke
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/knitmath/knitmath/gauge"
+	"example.com/knitmath/knitmath/stitch"
+)
+
+var (
+	roundLine  = regexp.MustCompile(`^Rounds? ([\d, and-]+?)(?: \((.*)\))?: (.*?)(?:: (\d+) stitch(?:es)?)?\.$`)
+	againLine  = regexp.MustCompile(`^Work the (.*?) (every .* more): (\d+) stitch(?:es)?\.$`)
+	everyPart  = regexp.MustCompile(`^every (?:(\d+)\w\w )?round (once|twice|\d+ times) more$`)
+	repeatLine = regexp.MustCompile(`^Repeat rounds (\d+)-(\d+) (once|twice|\d+ times) more(?:, then rounds (\d+)-(\d+) once)?: (\d+) stitch(?:es)?\.$`)
+)
+
+// A toldRaglan is what a knitter makes of the directions: for every round the name of what is
+// worked, even where it is that, and the text of each name.
+type toldRaglan struct {
+	c     raglanCheck
+	names []string // of the rounds, from the first
+	last  string   // the name that was worked last
+	texts map[string]string
+}
+
+// checkTold reads the directions as a knitter would, and finds the rounds and the counts of the table.
+func (c raglanCheck) checkTold() {
+	c.t.Helper()
+	told := toldRaglan{c, nil, "", map[string]string{}}
+	for _, line := range c.out.Directions() {
+		if m := roundLine.FindStringSubmatch(line); m != nil {
+			told.rounds(m)
+		} else if m := againLine.FindStringSubmatch(line); m != nil {
+			told.again(m)
+		} else if m := repeatLine.FindStringSubmatch(line); m != nil {
+			told.repeat(m)
+		} else if strings.HasPrefix(line, "Round") || strings.HasPrefix(line, "Work") || strings.HasPrefix(line, "Repeat") {
+			c.t.Fatalf("not read: %q", line)
+		}
+	}
+	all := strings.Join(c.out.Directions(), "\n")
+	if len(told.names) != c.out.DepthRounds {
+		c.t.Fatalf("%d rounds are told, not %d:\n%s", len(told.names), c.out.DepthRounds, all)
+	}
+	kinds := map[string]int{}
+	for i, r := range c.out.Rounds {
+		name := told.names[i]
+		if (name == even) != (r.InstructionNumber == 0) {
+			c.t.Fatalf("round %d is told as %q, not as kind %d:\n%s", i+1, name, r.InstructionNumber, all)
+		}
+		if name == even || i == 0 {
+			continue
+		}
+		if kind, ok := kinds[name]; ok && kind != r.InstructionNumber {
+			c.t.Fatalf("round %d is told as %q, as another kind is:\n%s", i+1, name, all)
+		}
+		if kinds[name] = r.InstructionNumber; told.texts[name] != c.out.Instructions[r.InstructionNumber-1].Description {
+			c.t.Fatalf("round %d is told as %q, which is %q:\n%s", i+1, name, told.texts[name], all)
+		}
+	}
+}
+
+// even names the rounds that are worked so.
+const even = "work even"
+
+// leaves compares a count that is told with the last round told.
+func (d *toldRaglan) leaves(said string) {
+	d.c.t.Helper()
+	if n := len(d.names); said != "" && strconv.Itoa(d.c.out.Rounds[n-1].TotalStitches) != said {
+		d.c.t.Fatalf("round %d leaves %d stitches, not %s", n, d.c.out.Rounds[n-1].TotalStitches, said)
+	}
+}
+
+// rounds takes "Rounds 3 and 5-6 (decrease round): ...": they are written in their places.
+func (d *toldRaglan) rounds(m []string) {
+	d.c.t.Helper()
+	name := m[2]
+	switch {
+	case strings.Contains(m[3], "pm"):
+		if name = even; strings.Contains(m[3], "ssk") || strings.Contains(m[3], "CDD") {
+			name = "joining"
+		}
+	case m[3] == even:
+		name = even
+	case name == "":
+		if name = strings.TrimPrefix(m[3], "work the "); d.texts[name] == "" {
+			d.c.t.Fatalf("%q was never written", name)
+		}
+	default:
+		if was := d.texts[name]; was != "" && was != m[3] {
+			d.c.t.Fatalf("%s is %q and %q", name, was, m[3])
+		}
+		d.texts[name] = m[3]
+	}
+	for _, span := range strings.Split(strings.ReplaceAll(m[1], " and ", ", "), ", ") {
+		from, to, ok := strings.Cut(span, "-")
+		first, _ := strconv.Atoi(from)
+		last := first
+		if ok {
+			last, _ = strconv.Atoi(to)
+		}
+		for round := first; round <= last; round++ {
+			for len(d.names) < round {
+				d.names = append(d.names, "")
+			}
+			if d.names[round-1] != "" {
+				d.c.t.Fatalf("round %d is both %s and %s", round, d.names[round-1], name)
+			}
+			d.names[round-1] = name
+		}
+	}
+	if name != even {
+		d.last = name
+	}
+	d.leaves(m[4])
+}
+
+// again takes "Work the decrease round every 3rd round twice more": the last one told is such a round.
+func (d *toldRaglan) again(m []string) {
+	d.c.t.Helper()
+	if d.names[len(d.names)-1] != m[1] {
+		d.c.t.Fatalf("%q comes after %s", m[0], d.names[len(d.names)-1])
+	}
+	for _, part := range strings.Split(m[2], ", then ") {
+		every := everyPart.FindStringSubmatch(part)
+		if every == nil {
+			d.c.t.Fatalf("%q", m[0])
+		}
+		for range timesOf(every[2]) {
+			for n, _ := strconv.Atoi(every[1]); n > 1; n-- {
+				d.names = append(d.names, even)
+			}
+			d.names = append(d.names, m[1])
+		}
+	}
+	d.leaves(m[3])
+}
+
+// repeat takes "Repeat rounds 5-10 twice more, then rounds 5-9 once": they are the last rounds told.
+func (d *toldRaglan) repeat(m []string) {
+	d.c.t.Helper()
+	from, _ := strconv.Atoi(m[1])
+	to, _ := strconv.Atoi(m[2])
+	if to > len(d.names) || m[4] != "" && m[4] != m[1] {
+		d.c.t.Fatalf("%q after round %d", m[0], len(d.names))
+	}
+	turn := append([]string(nil), d.names[from-1:to]...)
+	for range timesOf(m[3]) {
+		d.names = append(d.names, turn...)
+	}
+	if m[5] != "" {
+		end, _ := strconv.Atoi(m[5])
+		d.names = append(d.names, turn[:end-from+1]...)
+	}
+	d.leaves(m[6])
+}
+
+func timesOf(word string) int {
+	switch word {
+	case "once":
+		return 1
+	case "twice":
+		return 2
+	}
+	n, _ := strconv.Atoi(strings.TrimSuffix(word, " times"))
+	return n
+}
+
+// marks are the places of the markers on these stitches: the beginnings of the parts that follow
+// back, sleeve and so on, with a line on either side of each sleeve.
+func (c raglanCheck) marks(now RaglanRound) []int {
+	places := []int{now.BackStitches, now.SleeveStitches + 2*c.line, now.FrontStitches, now.SleeveStitches + 2*c.line}
+	for i := 1; i < len(places); i++ {
+		places[i] += places[i-1]
+	}
+	return places
+}
+
+var (
+	groupPart  = regexp.MustCompile(`^\[(.*?)\] (twice|\d+ times)(?:, )?`)
+	stepPart   = regexp.MustCompile(`^([^,]+)(?:, )?`)
+	beforePart = regexp.MustCompile(`^k to (\d+) sts before m$`)
+)
+
+// workedByWords works the words of a decrease round on so many stitches, from marker to marker.
+func (c raglanCheck) workedByWords(text string, now RaglanRound) []stitch.Run {
+	c.t.Helper()
+	var steps []string
+	for text != "" {
+		if m := groupPart.FindStringSubmatch(text); m != nil {
+			for range timesOf(m[2]) {
+				steps = append(steps, strings.Split(m[1], ", ")...)
+			}
+			text = text[len(m[0]):]
+			continue
+		}
+		m := stepPart.FindStringSubmatch(text)
+		steps, text = append(steps, m[1]), text[len(m[0]):]
+	}
+	var runs []stitch.Run
+	at, marks := 0, c.marks(now)
+	do := func(op stitch.Op, times, takes int) {
+		if times > 0 {
+			runs, at = stitch.AppendRun(runs, op, times), at+times*takes
+		}
+	}
+	for _, s := range steps {
+		before := beforePart.FindStringSubmatch(s)
+		switch {
+		case before != nil:
+			n, _ := strconv.Atoi(before[1])
+			if marks[0]-n < at {
+				c.t.Fatalf("%q on %+v: %q at stitch %d, the marker after %d", text, now, s, at, marks[0])
+			}
+			do(stitch.Knit, marks[0]-n-at, 1)
+		case s == "k to m":
+			do(stitch.Knit, marks[0]-at, 1)
+		case s == "k to end":
+			do(stitch.Knit, c.total(now)-at, 1)
+		case s == "sm":
+			if at != marks[0] {
+				c.t.Fatalf("a marker is passed at stitch %d and lies after %d", at, marks[0])
+			}
+			marks = marks[1:]
+		case s == "ssk":
+			do(stitch.SSK, 1, 2)
+		case s == "k2tog":
+			do(stitch.K2tog, 1, 2)
+		case s == "CDD":
+			do(stitch.CDD, 1, 3)
+		default:
+			n, err := strconv.Atoi(strings.TrimPrefix(s, "k"))
+			if err != nil {
+				c.t.Fatalf("%q", s)
+			}
+			do(stitch.Knit, n, 1)
+		}
+	}
+	return runs
+}
+
+// Where there is no spare round the one that joins decreases, and the markers are placed in it.
+func TestRaglanThatDecreasesAtTheJoin(t *testing.T) {
+	in := RaglanInput{Gauge: &gauge.Gauge{Stitches: 20, Rows: 30}, BodyStitches: 60, SleeveStitches: new(20), UnderarmStitches: new(4),
+		FrontNeckStitches: new(12), BackNeckStitches: new(12), DepthRounds: new(7)}
+	out, err := PlanRaglan(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	checkRaglan(t, in, out)
+	const want = "Round 1: ssk, k20, k2tog, pm, k2, ssk, k10, k2tog, k2, pm, ssk, k20, k2tog, pm, k2, ssk, k10, k2tog, k2: 76 stitches."
+	if got := out.Directions()[3]; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}
